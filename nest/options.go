@@ -1,0 +1,57 @@
+package nest
+
+import "time"
+
+// Options say how long to search and how. The zero value searches for five
+// seconds with every core.
+type Options struct {
+	// Time to search; 0 means 5 s, or no limit when Iterations is given.
+	Time time.Duration
+	// Iterations bounds the passes of each search. With it (and without
+	// Time) the result depends on the problem and the seed alone, whatever
+	// the number of workers.
+	Iterations int
+	// Seed of the random numbers.
+	Seed uint64
+	// Workers is the number of goroutines; 0 means one a core.
+	Workers int
+	// Start is a layout to improve on; nil starts from nothing. It may be
+	// infeasible; placements of it that are missing are added.
+	Start *Layout
+	// Locked placements of Start stay where they are: one entry a placement,
+	// or nil.
+	Locked []bool
+	// Progress, when set, is called with each better layout, from one
+	// goroutine at a time. It must not keep the search waiting.
+	Progress func(Progress)
+}
+
+// Progress reports the best layout so far.
+type Progress struct {
+	Length  float64 // used so far
+	Bound   float64 // no layout is shorter
+	Elapsed time.Duration
+}
+
+// Result is what a search found.
+type Result struct {
+	// Layout is the best found. It is verified when Fits.
+	Layout Layout
+	// Fits reports whether everything lies where it may: always true on a
+	// strip of open length.
+	Fits bool
+	// Out lists, when it does not fit, the placements that are out, worst
+	// first.
+	Out []Excess
+	// Bound is a length that no layout can beat (0 on sheets).
+	Bound      float64
+	Iterations int
+	Elapsed    time.Duration
+}
+
+// Excess says how far a placement is from being allowed.
+type Excess struct {
+	Placement int // index into Layout.Placements
+	// Depth by which it overlaps others or hangs over the sheet.
+	Depth float64
+}

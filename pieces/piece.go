@@ -1,0 +1,96 @@
+// Package pieces holds what a pattern piece is: named edges with their seam
+// allowances, the grainline, the cut count, the fold, notches and marks; and
+// what is derived from it, above all the cutting outline.
+//
+// Lengths are millimetres. A piece is drawn right side up, its grainline
+// pointing to "this end up"; outlines run counter-clockwise.
+package pieces
+
+import "github.com/paulmach/orb"
+
+// Piece is one pattern piece. It is a value: functions return new pieces and
+// never edit the one they are given.
+type Piece struct {
+	Name    string // "sleeve"
+	Garment string // "blouse"
+	Size    string // "12", or empty
+	Cloth   string // the cloth it is cut from: "shell"
+	// Edges are the seam line, counter-clockwise; each ends where the next
+	// begins, the last where the first begins.
+	Edges []Edge
+	Grain Grain
+	// Cut is how many are cut, 1 or more. Of a pair it is the number of
+	// single pieces, so it is even.
+	Cut int
+	// Pair says that half of the cut count is mirrored: one right, one left.
+	Pair bool
+	// Fold names the edge that lies on the fold, or is empty. That edge is
+	// straight, is not cut and has no allowance; the piece is drawn as a half.
+	Fold    string
+	Notches []Notch
+	Darts   []Dart
+	Marks   []Mark
+}
+
+// Edge is a named stretch of the seam line.
+type Edge struct {
+	Name string // unique in its piece: "side", "armhole", "waist 1"
+	Path Path
+	// Allowance from the seam line out to the cutting line. Not negative.
+	Allowance float64
+	// Hem says that the allowance folds up along the edge, so that it
+	// mirrors the piece inside the edge.
+	Hem bool
+}
+
+// Grain is the grainline: a line on the piece with a direction.
+type Grain struct {
+	// From the lower end To the upper: "this end up".
+	From, To orb.Point
+	Lie      GrainLie
+}
+
+// GrainLie says how the grainline lies on the cloth.
+type GrainLie int
+
+const (
+	// StraightGrain lies along the warp.
+	StraightGrain GrainLie = iota
+	// CrossGrain lies along the weft.
+	CrossGrain
+	// Bias lies at 45 degrees to both.
+	Bias
+)
+
+// Notch is a mark on an edge that meets one on another piece.
+type Notch struct {
+	Edge string
+	// At is the distance along the edge from its start.
+	At float64
+	// Count of strokes: 1 (front, by custom) or 2 (back).
+	Count int
+	// Match names notches that meet: "front armhole". May be empty.
+	Match string
+}
+
+// Dart is a wedge sewn out of a piece. Its mouth is an edge of its own on the
+// seam line, from the start leg's end to the end leg's end; the mouth is left
+// out when the seam it interrupts is measured.
+type Dart struct {
+	Name string // "waist dart"
+	// Mouth names the edge across the dart's open end, or is empty for a
+	// dart that lies wholly inside the piece.
+	Mouth string
+	// Start and End are where the legs meet the seam line, Apex the point.
+	// For a dart inside the piece, Start and End are its widest place and
+	// Apex and OtherApex its two ends.
+	Start, Apex, End, OtherApex orb.Point
+}
+
+// Mark is a line or a point drawn inside a piece: a drill hole, the bust
+// line, the bicep line.
+type Mark struct {
+	Name string
+	Path Path      // a line; nil for a point
+	At   orb.Point // a point, when Path is nil
+}
