@@ -1,0 +1,54 @@
+// Package fabric turns pattern pieces and a cloth into a lay: which way each
+// piece may lie (grain, nap, fold, right side), how long the cloth must be,
+// how much to buy, and where each piece is chalked.
+//
+// Lengths are millimetres. The cloth frame: x runs along the warp from the
+// cut end, y across the warp from the edge of the usable width; each Lay says
+// which edge that is.
+package fabric
+
+// Cloth is one cloth as the shop sells it.
+type Cloth struct {
+	Name string // "shell", "lining"
+	// Width from edge to edge, selvedges included. Positive.
+	Width float64
+	// Selvedge is the strip along each edge that is not cut into. Not
+	// negative; 10 mm is common practice.
+	Selvedge float64
+	Nap      Nap
+	// Step is what the shop rounds a purchase up to: 100 or 250 mm, 1/8 or
+	// 1/4 yd. 0 leaves the length to buy as it is.
+	Step float64
+	// Straighten is added to the length to buy for straightening both cut
+	// ends, before rounding. 0 adds nothing; 20 to 50 mm in all is common
+	// practice.
+	Straighten float64
+}
+
+// Nap says how the pile, print or shading of a cloth binds the pieces to one
+// direction of the warp.
+type Nap int
+
+const (
+	// EitherWay lets each piece be turned end for end.
+	EitherWay Nap = iota
+	// OneWay makes all pieces point the same way along the warp.
+	OneWay
+	// OneWayPerGarment makes all pieces of a garment point the same way;
+	// garments may oppose each other.
+	OneWayPerGarment
+)
+
+// naps in the order of the constants, as the trade says them.
+var naps = []string{"either way", "one way", "one way per garment"}
+
+// String gives the term of the trade: "either way", "one way" or "one way
+// per garment".
+func (n Nap) String() string { return termOf(naps, int(n)) }
+
+func termOf(terms []string, i int) string {
+	if i < 0 || i >= len(terms) {
+		return "unknown"
+	}
+	return terms[i]
+}

@@ -1,0 +1,92 @@
+package fabric
+
+import (
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces"
+)
+
+// LayPlan is one lay of a cloth with every piece in its place, or the reason
+// why that lay is not possible.
+type LayPlan struct {
+	Cloth Cloth
+	Lay   Lay
+	Plies int
+	// Width is the usable width of the lay: y runs from 0 to Width.
+	Width float64
+	// Length of cloth that the pieces take, from the cut end.
+	Length float64
+	// Buy is Length with the straightening of the ends, rounded up to the
+	// step of the shop.
+	Buy float64
+	// Bound is a length that no layout of these pieces in this lay can beat.
+	Bound float64
+	// Density is the marker efficiency, 0 to 1: the area of all pieces cut
+	// over the area of usable cloth taken, in all plies.
+	Density float64
+	// Impossible says why the lay cannot be used, and what would help. Empty
+	// when it can.
+	Impossible string
+	// Notes are cautions for the maker about this plan. May be empty.
+	Notes  []string
+	Pieces []Laid
+}
+
+// Possible reports whether the lay can be used.
+func (p LayPlan) Possible() bool { return p.Impossible == "" }
+
+// Laid is one template in its place. Coordinates are in the cloth frame.
+type Laid struct {
+	// Piece as it is chalked here, in its own frame: in an open lay a
+	// cut-on-fold piece is the whole piece.
+	Piece pieces.Piece
+	Name  string
+	// Garment and Size as in the piece.
+	Garment, Size string
+	// Copy counts the templates of this piece in this lay from 1.
+	Copy int
+	// Yields is how many pieces this template gives: 2 for a pair cut from
+	// two plies, otherwise 1.
+	Yields int
+	// Mirrored says that the template lies face down. It is mirrored in x
+	// first, then turned counter-clockwise by Turn degrees (0 up to 360),
+	// both about the origin of the piece, then moved by X and Y.
+	Mirrored bool
+	Turn     float64
+	X, Y     float64
+	// OnFold says that the fold edge lies on the fold, y = 0.
+	OnFold bool
+	// Outline is the cutting line: closed, no more than 0.1 mm outside the
+	// true curve.
+	Outline orb.Ring
+	// Seam is the seam line, closed.
+	Seam orb.Ring
+	// Grain is the grainline; Grain[1] is "this end up".
+	Grain   [2]orb.Point
+	Notches []LaidNotch
+	Darts   []LaidDart
+	Marks   []LaidMark
+}
+
+// LaidNotch is a notch in its place.
+type LaidNotch struct {
+	// At is on the seam line, Out where the notch meets the cutting line.
+	At, Out orb.Point
+	// Along is the unit direction of the seam line at the notch.
+	Along orb.Point
+	// Count of strokes, 1 or 2.
+	Count int
+}
+
+// LaidDart is a dart in its place: its sewing lines, closed when the dart
+// lies wholly inside the piece.
+type LaidDart struct {
+	Name string
+	Line orb.LineString
+}
+
+// LaidMark is an inner mark in its place: a line, or a single point.
+type LaidMark struct {
+	Name string
+	Line orb.LineString
+}
