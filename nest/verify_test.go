@@ -1,0 +1,387 @@
+package nest
+
+import (
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"github.com/paulmach/orb"
+	"github.com/peterstace/simplefeatures/geom"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// moron is the first squared rectangle published: nine different squares tile
+// 33 x 32 (Z. Moron, "O rozkladach prostokatow na kwadraty", Przeglad
+// Matematyczno-Fizyczny 3, 1925). Coordinates worked out by hand.
+var moron = []struct{ side, x, y float64 }{
+	{18, 0, 0}, {15, 18, 0}, {7, 18, 15}, {8, 25, 15}, {14, 0, 18}, {4, 14, 18}, {10, 14, 22}, {1, 24, 22}, {9, 24, 23},
+}
+
+func moronTiling() (Problem, Layout) {
+	p, l := Problem{Width: 32}, Layout{Length: 33}
+	for i, s := range moron {
+		p.Items = append(p.Items, Item{Name: fmt.Sprintf("square %g", s.side), Outline: square(s.side), Copies: 1, Turns: []Turn{{}}})
+		l.Placements = append(l.Placements, Placement{Item: i, X: s.x, Y: s.y})
+	}
+	return p, l
+}
+
+func TestVerifyMoronsSquaredRectangle(t *testing.T) {
+	p, l := moronTiling()
+	require.NoError(t, Verify(p, l))
+	for i := range l.Placements {
+		for _, move := range []orb.Point{{0.01, 0}, {-0.01, 0}, {0, 0.01}, {0, -0.01}} {
+			_, moved := moronTiling()
+			moved.Placements[i].X += move[0]
+			moved.Placements[i].Y += move[1]
+			assert.Error(t, Verify(p, moved), "square %g moved by %v", moron[i].side, move)
+		}
+	}
+}
+
+func TestVerifyMoronTurnedAndScaled(t *testing.T) {
+	// The tiling as pieces on a sheet that stands at an angle, so that no
+	// contact is exact in float64.
+	for _, degrees := range []float64{0, 17, 90, 211.3} {
+		p, l := moronTiling()
+		for i := range p.Items {
+			p.Items[i].Turns[0].Degrees = degrees
+			at := turned(orb.Ring{{l.Placements[i].X, l.Placements[i].Y}}, degrees, false)[0]
+			l.Placements[i].X, l.Placements[i].Y = at[0], at[1]
+		}
+		p.Sheets = []orb.Polygon{{turned(oblong(0, 0, 33, 32), degrees, false)}}
+		l.Length = 0
+		require.NoError(t, Verify(p, l), "%g degrees", degrees)
+		l.Placements[7].X += 0.01
+		require.Error(t, Verify(p, l), "%g degrees", degrees)
+	}
+}
+
+// Each case lays b at (x, y) against a at the origin, on a wide strip.
+func TestVerifyContact(t *testing.T) {
+	//  a "u" of 30 x 30 with a slot of 10 from the top
+	u := orb.Ring{{0, 0}, {30, 0}, {30, 30}, {20, 30}, {20, 10}, {10, 10}, {10, 30}, {0, 30}}
+	diamond := orb.Ring{{5, 0}, {10, 5}, {5, 10}, {0, 5}}
+	tests := []struct {
+		name string
+		a, b orb.Ring
+		x, y float64
+		fits bool
+	}{
+		{"edge to edge", square(10), square(10), 10, 0, true},
+		{"part of an edge", square(10), square(10), 10, 3, true},
+		{"corner to corner", square(10), square(10), 10, 10, true},
+		{"corner to edge", square(10), diamond, 10, 0, true},
+		{"corner in edge", square(10), diamond, 9.999, 0, false},
+		{"on top of each other", square(10), square(10), 0, 0, false},
+		{"concave, on top of each other", u, u, 0, 0, false},
+		{"inside", square(30), square(10), 10, 10, false},
+		{"inside, sharing an edge", square(30), square(10), 0, 10, false},
+		{"inside, sharing corners", square(10), diamond, 0, 0, false},
+		{"in the slot, touching three sides", u, oblong(0, 0, 10, 20), 10, 10, true},
+		{"in the slot, too deep", u, oblong(0, 0, 10, 20), 10, 9.99, false},
+		{"over the slot", u, oblong(0, 0, 10, 20), 10, 30, true},
+		{"across the arms", u, oblong(0, 0, 30, 10), 0, 15, false},
+		{"crossing bars, no corner inside", oblong(0, 10, 30, 5), oblong(10, 0, 5, 30), 0, 0, false},
+		{"same bar, shifted along", oblong(0, 0, 30, 5), oblong(0, 0, 30, 5), 5, 0, false},
+		{"within the tolerance", square(10), square(10), 10 - 0.9e-5, 0, true},
+		{"beyond the tolerance", square(10), square(10), 10 - 1.1e-5, 0, false},
+		{"narrow, beyond the area", oblong(0, 0, 10, 1), oblong(0, 0, 10, 1), 0, 1 - 0.9e-5, false},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			// 100 wide: a depth of 1e-5 is the tolerance. The squares lose up
+			// to 1e-6 of their area at that depth, so they are laid as 10 of 100.
+			p := Problem{Width: 100, Items: []Item{
+				{Name: "a", Outline: test.a, Copies: 1, Turns: []Turn{{}}},
+				{Name: "b", Outline: test.b, Copies: 1, Turns: []Turn{{}}},
+			}}
+			l := Layout{Placements: []Placement{{Item: 0}, {Item: 1, X: test.x, Y: test.y}}}
+			l.Length = lengthOf(p, l)
+			if test.name == "within the tolerance" {
+				p.Items[0].Outline, p.Items[1].Outline = square(30), square(30)
+				l.Placements[1].X += 20
+				l.Length = lengthOf(p, l)
+			}
+			err := Verify(p, l)
+			if test.fits {
+				require.NoError(t, err)
+				return
+			}
+			require.ErrorContains(t, err, "a and b overlap")
+		})
+	}
+}
+
+func lengthOf(p Problem, l Layout) float64 {
+	longest := 0.0
+	for _, at := range l.Placements {
+		longest = max(longest, p.Placed(at).Bound().Max[0])
+	}
+	return longest
+}
+
+func TestVerifyNamesEveryFault(t *testing.T) {
+	sound := func() (Problem, Layout) {
+		p := Problem{Width: 100, Items: []Item{
+			{Name: "front", Outline: square(20), Copies: 2, Turns: []Turn{{}, {Degrees: 90, Direction: 1}}, Group: 1},
+			{Name: "back", Outline: square(20), Copies: 1, Turns: []Turn{{Pin: PinLow}, {Pin: PinHigh, Direction: 1}}},
+		}}
+		return p, Layout{Length: 60, Placements: []Placement{
+			{Item: 0, Copy: 0}, {Item: 0, Copy: 1, X: 40, Y: 30}, {Item: 1, X: 20},
+		}}
+	}
+	tests := []struct {
+		name  string
+		spoil func(*Problem, *Layout)
+		want  string
+	}{
+		{"sound", func(*Problem, *Layout) {}, ""},
+		{"faulty problem", func(p *Problem, _ *Layout) { p.Gap = -1 }, "the gap between pieces is -1; it cannot be negative"},
+		{"missing", func(_ *Problem, l *Layout) { l.Placements[1].Copy = 0 },
+			"front (copy 1) is placed 2 times\nfront (copy 2) is not placed"},
+		{"one too many", func(p *Problem, _ *Layout) { p.Items[0].Copies = 1 }, "front (copy 2) is placed, but only 1 copies are asked for"},
+		{"no such item", func(_ *Problem, l *Layout) { l.Placements = append(l.Placements, Placement{Item: 5}) },
+			"placement 4 is of item 6, which is not asked for"},
+		{"no such turn", func(_ *Problem, l *Layout) { l.Placements[0].Turn = 2 }, "front (copy 1) lies in turn 3; it has 2"},
+		{"no such sheet", func(_ *Problem, l *Layout) { l.Placements[0].Sheet = 1 }, "front (copy 1) lies on sheet 2; there are 1"},
+		{"nowhere", func(_ *Problem, l *Layout) { l.Placements[0].X = math.NaN() }, "front (copy 1) has no place: its position is not a number"},
+		{"tilt", func(_ *Problem, l *Layout) { l.Placements[1].Tilt = -1 }, "front (copy 2) is tilted by 1 degrees; 0 are allowed"},
+		{"below", func(_ *Problem, l *Layout) { l.Placements[0].Y = -0.5 }, "front (copy 1) hangs over the edge by 0.5 at x 10, y -0.5"},
+		{"before", func(_ *Problem, l *Layout) { l.Placements[0].X = -3 }, "front (copy 1) hangs over the edge by 3 at x -3, y 0"},
+		{"above", func(_ *Problem, l *Layout) { l.Placements[1].Y = 81 }, "front (copy 2) hangs over the edge by 1 at x 60, y 101"},
+		{"far out", func(_ *Problem, l *Layout) { l.Placements[1].Y = 181 }, "front (copy 2) hangs over the edge by 101 at x 60, y 201"},
+		{"beyond the sheet", func(p *Problem, _ *Layout) { p.Length = 59 }, "front (copy 2) hangs over the edge by 1 at x 60, y 30"},
+		{"length", func(_ *Problem, l *Layout) { l.Length = 60.1 }, "the layout says that it is 60.1 long; its pieces reach to 60"},
+		{"pin low", func(_ *Problem, l *Layout) { l.Placements[2].Y = 0.25 }, "back must lie on its edge and is 0.25 away from it"},
+		{"pin high", func(_ *Problem, l *Layout) { l.Placements[2].Turn = 1 }, "back must lie on its edge and is 80 away from it"},
+		{"lattice", func(p *Problem, _ *Layout) { p.Items[0].PeriodX, p.Items[0].Turns[0].OffsetX = 12, 4 },
+			"front (copy 1) is 4 off the repeat along the cloth"},
+		{"lattice kept", func(p *Problem, l *Layout) {
+			p.Items[0].PeriodY, p.Items[0].Turns[0].OffsetY, l.Placements[0].Y = 15, -15, 60
+		}, ""},
+		{"group", func(_ *Problem, l *Layout) { l.Placements[1].Turn = 1; l.Placements[1].X = 60 },
+			"front (copy 2) points the other way than front (copy 1)"},
+		{"overlap", func(_ *Problem, l *Layout) { l.Placements[2].X = 18 }, "front (copy 1) and back overlap by 2"},
+		{"gap kept", func(p *Problem, l *Layout) {
+			p.Gap, l.Placements[2].X, l.Placements[1].X, l.Length = 2, 22, 44, 64
+		}, ""},
+		{"gap", func(p *Problem, l *Layout) { p.Gap, l.Placements[2].X = 2, 21.5 },
+			"front (copy 1) and back are 1.5 apart at x 20, y 0; the gap is 2"},
+		{"zone touched", func(p *Problem, _ *Layout) { p.Zones = []orb.Ring{oblong(0, 20, 20, 20)} }, ""},
+		{"zone", func(p *Problem, _ *Layout) { p.Zones = []orb.Ring{oblong(0, 19, 20, 1)} },
+			"front (copy 1) lies 1 over zone 1, which may not be used, at x 10, y 19"},
+		{"zone inside", func(p *Problem, _ *Layout) { p.Zones = []orb.Ring{oblong(9, 9, 1, 1)} },
+			"front (copy 1) lies 10 over zone 1, which may not be used, at x 10, y 10"},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			p, l := sound()
+			test.spoil(&p, &l)
+			err := Verify(p, l)
+			if test.want == "" {
+				require.NoError(t, err)
+				return
+			}
+			require.ErrorContains(t, err, test.want)
+		})
+	}
+}
+
+func TestVerifyOnSheets(t *testing.T) {
+	//   an L of 40 x 40 less 20 x 20, with a hole; and a plain sheet
+	ell := orb.Polygon{
+		{{0, 0}, {40, 0}, {40, 20}, {20, 20}, {20, 40}, {0, 40}},
+		oblong(5, 25, 10, 10),
+	}
+	p := Problem{
+		Sheets: []orb.Polygon{ell, {square(20)}},
+		Items:  []Item{{Name: "flap", Outline: oblong(0, 0, 20, 10), Copies: 2, Turns: []Turn{{}, {Degrees: 90}}}},
+	}
+	tests := []struct {
+		name string
+		at   Placement
+		want string
+	}{
+		{"in the foot", Placement{X: 20, Y: 0}, ""},
+		{"up to the inner corner", Placement{X: 20, Y: 10}, ""},
+		{"over the inner edge", Placement{X: 20, Y: 10.5}, "flap (copy 1) hangs over the edge by 0.5"},
+		{"in the notch", Placement{X: 20, Y: 25}, "flap (copy 1) hangs over the edge"},
+		{"below the hole", Placement{X: 0, Y: 15}, ""},
+		{"over the hole", Placement{X: 0, Y: 25}, "flap (copy 1) hangs over the edge"},
+		{"round the hole's corner", Placement{X: 0, Y: 16}, "flap (copy 1) hangs over the edge by 1"},
+		{"same place, other sheet", Placement{X: 0, Y: 0, Sheet: 1}, ""},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			other := Placement{Copy: 1}
+			err := Verify(p, Layout{Placements: []Placement{test.at, other}})
+			if test.want == "" {
+				require.NoError(t, err)
+				return
+			}
+			require.ErrorContains(t, err, test.want)
+		})
+	}
+}
+
+// blob is a random star-shaped ring of n corners about the origin.
+func blob(rng *rand.Rand, n int, size float64) orb.Ring {
+	ring := make(orb.Ring, n)
+	for i := range ring {
+		a := 2 * math.Pi * (float64(i) + 0.8*rng.Float64()) / float64(n)
+		r := size * (0.3 + 0.7*rng.Float64())
+		ring[i] = orb.Point{r * math.Cos(a), r * math.Sin(a)}
+	}
+	return ring
+}
+
+func moveRing(ring orb.Ring, x, y float64) orb.Ring {
+	out := make(orb.Ring, len(ring))
+	for i, q := range ring {
+		out[i] = orb.Point{q[0] + x, q[1] + y}
+	}
+	return out
+}
+
+// oracleArea is the area of the intersection by simplefeatures/geom.
+func oracleArea(t *testing.T, a, b orb.Ring) float64 {
+	t.Helper()
+	polygon := func(ring orb.Ring) geom.Geometry {
+		var flat []float64
+		for _, q := range append(distinct(ring), ring[0]) {
+			flat = append(flat, q[0], q[1])
+		}
+		poly := geom.NewPolygon([]geom.LineString{geom.NewLineString(geom.NewSequence(flat, geom.DimXY))})
+		require.NoError(t, poly.Validate())
+		return poly.AsGeometry()
+	}
+	both, err := geom.Intersection(polygon(a), polygon(b))
+	require.NoError(t, err)
+	return both.Area()
+}
+
+// pairs makes random pairs: apart or crossing, equal, mirrored onto a shared
+// edge, sliding along a shared edge, corner on edge.
+func pairs(rng *rand.Rand) (string, orb.Ring, orb.Ring) {
+	a := blob(rng, 3+rng.IntN(20), 10)
+	i := rng.IntN(len(a))
+	p, q := a[i], a[(i+1)%len(a)]
+	switch kind := rng.IntN(5); kind {
+	case 0:
+		return "anywhere", a, moveRing(blob(rng, 3+rng.IntN(20), 10), 20*rng.Float64(), 10*rng.Float64())
+	case 1:
+		return "equal", a, moveRing(a, 0, 0)
+	case 2: // turned by 180 degrees about the middle of an edge
+		return "shared edge", a, moveRing(turned(a, 180, false), p[0]+q[0], p[1]+q[1])
+	case 3: // and slid along it
+		s := rng.Float64() - 0.5
+		return "sliding", a, moveRing(turned(a, 180, false), p[0]+q[0]+s*(q[0]-p[0]), p[1]+q[1]+s*(q[1]-p[1]))
+	default:
+		b := blob(rng, 3+rng.IntN(20), 10)
+		s := rng.Float64()
+		return "corner on edge", a, moveRing(b, p[0]+s*(q[0]-p[0])-b[0][0], p[1]+s*(q[1]-p[1])-b[0][1])
+	}
+}
+
+func TestOverlapAgainstOracle(t *testing.T) {
+	rng := rand.New(rand.NewPCG(7, 11))
+	const reach = 1e-6
+	touching := 0
+	for n := range 4000 {
+		kind, a, b := pairs(rng)
+		if degrees := 360 * rng.Float64(); n%2 == 0 {
+			a, b = turned(a, degrees, false), turned(b, degrees, false)
+		}
+		want := oracleArea(t, a, b)
+		shapeA, shapeB := newShape(a), newShape(b)
+		require.InDelta(t, want, overlapArea(shapeA, shapeB), 1e-8, "case %d, %s:\n%v\n%v", n, kind, a, b)
+
+		v := verifier{reach: reach}
+		_, _, deep := v.overlap(shapeA, shapeB)
+		if want == 0 {
+			touching++
+		}
+		if want < 1e-9 {
+			require.False(t, deep, "case %d, %s, area %g:\n%v\n%v", n, kind, want, a, b)
+		}
+		// Without a deep boundary point, the overlap is a thin band or all of
+		// the smaller one.
+		if smaller := min(shapeA.area, shapeB.area); !deep && want < 0.9*smaller {
+			require.Less(t, want, reach*120, "case %d, %s:\n%v\n%v", n, kind, a, b)
+		}
+	}
+	require.Greater(t, touching, 100)
+}
+
+// A fault that is made must be found: pieces of a cut-up sheet are moved by a
+// random amount, in a random direction, and the oracle says whether they
+// overlap then.
+func TestVerifyAgreesWithOracleOnMoves(t *testing.T) {
+	rng := rand.New(rand.NewPCG(3, 5))
+	refused := 0
+	for n := range 300 {
+		_, a, b := pairs(rng)
+		p := Problem{Width: 200, Items: []Item{
+			{Name: "a", Outline: a, Copies: 1, Turns: []Turn{{}}}, {Name: "b", Outline: b, Copies: 1, Turns: []Turn{{}}}}}
+		l := Layout{Placements: []Placement{{Item: 0, X: 100, Y: 100}, {Item: 1, X: 100 + 4*rng.Float64(), Y: 100 + 4*rng.Float64()}}}
+		l.Length = lengthOf(p, l)
+		placedA, placedB := p.Placed(l.Placements[0]), p.Placed(l.Placements[1])
+		area := oracleArea(t, placedA, placedB)
+		err := Verify(p, l)
+		smaller := min(ringArea(a), ringArea(b))
+		if area > 1e-6*smaller {
+			refused++
+			require.Error(t, err, "case %d: area %g", n, area)
+		}
+		if area == 0 {
+			require.NoError(t, err, "case %d", n)
+		}
+	}
+	require.Greater(t, refused, 50)
+}
+
+func TestVerifyManyCorners(t *testing.T) {
+	// Two discs of 3,000 corners, side by side and then pushed together.
+	disc := func(n int) orb.Ring {
+		ring := make(orb.Ring, n)
+		for i := range ring {
+			s, c := math.Sincos(2 * math.Pi * float64(i) / float64(n))
+			ring[i] = orb.Point{50 * c, 50 * s}
+		}
+		return ring
+	}
+	p := Problem{Width: 100, Items: []Item{{Name: "disc", Outline: disc(3000), Copies: 2, Turns: []Turn{{}}}}}
+	l := Layout{Length: 200, Placements: []Placement{{X: 50, Y: 50}, {Copy: 1, X: 150, Y: 50}}}
+	require.NoError(t, Verify(p, l))
+	l.Placements[1].X -= 0.01
+	l.Length -= 0.01
+	require.ErrorContains(t, Verify(p, l), "disc (copy 1) and disc (copy 2) overlap")
+}
+
+// grid lays n wavy pieces, near each other but apart.
+func grid(n, corners int) (Problem, Layout) {
+	p := Problem{Width: 1500, Items: []Item{{Name: "leaf", Outline: wave(corners, 50), Copies: n, Turns: []Turn{{}}}}}
+	var l Layout
+	for i := range n {
+		l.Placements = append(l.Placements, Placement{Copy: i, X: 75 + 125*float64(i/12), Y: 75 + 120*float64(i%12)})
+	}
+	l.Length = lengthOf(p, l)
+	return p, l
+}
+
+func BenchmarkVerify(b *testing.B) {
+	for _, size := range []struct{ pieces, corners int }{{12, 100}, {500, 100}, {2000, 100}, {100, 3000}} {
+		p, l := grid(size.pieces, size.corners)
+		require.NoError(b, Verify(p, l))
+		b.Run(fmt.Sprintf("pieces=%d/corners=%d", size.pieces, size.corners), func(b *testing.B) {
+			for b.Loop() {
+				if Verify(p, l) != nil {
+					b.Fatal("the layout is sound")
+				}
+			}
+		})
+	}
+}
