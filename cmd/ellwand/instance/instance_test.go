@@ -1,0 +1,98 @@
+package instance
+
+import (
+	"bytes"
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/nest"
+)
+
+const square = `{"Name": "two squares", "Strip": {"Height": 2}, "Items": [
+ {"Demand": 2, "AllowedOrientations": [0, 180], "Shape": {"Type": "SimplePolygon", "Data": [[0,0],[1,0],[1,1],[0,1]]}}]}`
+
+func TestParseClosesTheRing(t *testing.T) {
+	in, err := Parse([]byte(square))
+	require.NoError(t, err)
+	assert.Equal(t, "two squares", in.Name)
+	assert.Equal(t, 2, in.Pieces())
+	assert.Len(t, in.Problem.Items[0].Outline, 5)
+	assert.Equal(t, []nest.Turn{{}, {Degrees: 180}}, in.Problem.Items[0].Turns)
+	assert.InDelta(t, 100, in.Density(1), 1e-9, "two unit squares fill a strip of 2 by 1")
+}
+
+func TestParseRefuses(t *testing.T) {
+	tests := []struct{ name, text, want string }{
+		{"not JSON", "job: blouse", "line 1: this is not JSON"},
+		{"broken on line 2", "{\n \"Name\": }", "line 2"},
+		{"no width", `{"Items": [{}]}`, "Strip.Height"},
+		{"nothing to lay", `{"Strip": {"Height": 3}}`, "no Items"},
+		{"no demand", `{"Strip": {"Height": 3}, "Items": [{"Shape": {"Data": [[0,0],[1,0],[1,1]]}}]}`, "Demand is 0"},
+		{"two points", `{"Strip": {"Height": 3}, "Items": [{"Demand": 1, "Shape": {"Data": [[0,0],[1,0]]}}]}`, "3 or more"},
+		{"a point in space", `{"Strip": {"Height": 3}, "Items": [{"Demand": 1, "Shape": {"Data": [[0,0,0],[1,0,0],[1,1,0]]}}]}`, "3 numbers"},
+		{"another shape", `{"Strip": {"Height": 3}, "Items": [{"Demand": 1, "Shape": {"Type": "Circle"}}]}`, "SimplePolygon"},
+		{"wrong type", `{"Strip": {"Height": "3"}}`, "Strip.Height holds a string"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			_, err := Parse([]byte(tt.text))
+			assert.ErrorContains(t, err, tt.want)
+		})
+	}
+}
+
+// The counts are those of the collection's own table (README beside the data).
+func TestReadOpenData(t *testing.T) {
+	tests := []struct {
+		name          string
+		items, pieces int
+		width         float64
+	}{
+		{"albano", 8, 24, 4900},
+		{"shirts", 8, 99, 40},
+		{"swim", 10, 48, 5752},
+		{"trousers", 17, 64, 79},
+	}
+	folder := "../../../../shared/bench"
+	if _, err := os.Stat(folder); err != nil {
+		t.Skip("the open nesting data (../shared/bench) is not here")
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			in, err := Read(filepath.Join(folder, tt.name+".json"))
+			require.NoError(t, err)
+			assert.Len(t, in.Problem.Items, tt.items)
+			assert.Equal(t, tt.pieces, in.Pieces())
+			assert.Equal(t, tt.width, in.Problem.Width)
+		})
+	}
+}
+
+func TestWriteLayout(t *testing.T) {
+	in, err := Parse([]byte(square))
+	require.NoError(t, err)
+	var b bytes.Buffer
+	laid := nest.Layout{Length: 1, Placements: []nest.Placement{{Turn: 1, X: 1, Y: 1}, {Copy: 1, Y: 1}}}
+	require.NoError(t, in.WriteLayout(&b, laid))
+	var got layout
+	require.NoError(t, json.Unmarshal(b.Bytes(), &got))
+	assert.Equal(t, layout{Name: "two squares", Length: 1, Placements: []placement{
+		{Rotation: 180, X: 1, Y: 1}, {Copy: 1, Y: 1},
+	}}, got)
+}
+
+func FuzzParse(f *testing.F) {
+	f.Add([]byte(square))
+	f.Add([]byte(`{"Items": [null]}`))
+	f.Fuzz(func(t *testing.T, data []byte) {
+		in, err := Parse(data)
+		if err == nil && (in.Pieces() < 1 || in.Problem.Width <= 0) {
+			t.Fatalf("accepted an instance with %d pieces on a width of %g", in.Pieces(), in.Problem.Width)
+		}
+	})
+}
