@@ -1,0 +1,113 @@
+package nest
+
+import (
+	"math"
+
+	"ellwand/nest/internal/model"
+	"ellwand/nest/internal/outline"
+	"ellwand/nest/internal/search"
+)
+
+// hold collects the locked placements by item and copy.
+func (q *prepared) hold(start *Layout, locked []bool) map[[2]int]Placement {
+	held := map[[2]int]Placement{}
+	if start == nil {
+		return held
+	}
+	for k, at := range start.Placements {
+		if k < len(locked) && locked[k] {
+			held[[2]int{at.Item, at.Copy}] = at
+		}
+	}
+	return held
+}
+
+func (q *prepared) addLocked(at Placement, shapes []int) {
+	spot := q.spotOf(at, shapes)
+	q.model.Fixed = append(q.model.Fixed, model.Fixed{Shape: spot.Shape, X: spot.X, Y: spot.Y})
+	q.locked = append(q.locked, at)
+}
+
+// spotOf finds the shape nearest to a placement's turn.
+func (q *prepared) spotOf(at Placement, shapes []int) search.Spot {
+	best := shapes[0]
+	least := math.Inf(1)
+	for _, k := range shapes {
+		s := &q.model.Shapes[k]
+		off := math.Abs(s.Tilt - at.Tilt)
+		if s.Turn != at.Turn {
+			off += 1000
+		}
+		if off < least {
+			best, least = k, off
+		}
+	}
+	s := &q.model.Shapes[best]
+	x, y := at.X+s.CentreX, at.Y+s.CentreY
+	if at.Sheet < len(q.sheetX) {
+		x, y = x+q.sheetX[at.Sheet], y+q.sheetY[at.Sheet]
+	}
+	return search.Spot{Shape: best, X: x, Y: y}
+}
+
+// startSpots turns the start into spots, one a piece of the model; pieces
+// that it does not place are nil.
+func (q *prepared) startSpots(start *Layout) []*search.Spot {
+	if start == nil {
+		return nil
+	}
+	at := map[[2]int]Placement{}
+	for _, p := range start.Placements {
+		at[[2]int{p.Item, p.Copy}] = p
+	}
+	spots := make([]*search.Spot, len(q.model.Pieces))
+	for i, piece := range q.model.Pieces {
+		if p, ok := at[[2]int{piece.Item, piece.Copy}]; ok && len(piece.Shapes) > 0 {
+			spot := q.spotOf(p, piece.Shapes)
+			spots[i] = &spot
+		}
+	}
+	return spots
+}
+
+// layout turns spots back into placements.
+func (q *prepared) layout(spots []search.Spot) Layout {
+	var l Layout
+	l.Placements = append(l.Placements, q.locked...)
+	for i, spot := range spots {
+		s := &q.model.Shapes[spot.Shape]
+		piece := q.model.Pieces[i]
+		at := Placement{Item: piece.Item, Copy: piece.Copy, Turn: s.Turn, Tilt: s.Tilt, X: spot.X - s.CentreX, Y: spot.Y - s.CentreY}
+		at.Sheet = q.sheetAt(spot.X)
+		if len(q.sheetX) > 0 {
+			at.X, at.Y = at.X-q.sheetX[at.Sheet], at.Y-q.sheetY[at.Sheet]
+		}
+		l.Placements = append(l.Placements, at)
+	}
+	if len(q.sheetX) == 0 {
+		l.Length = q.problem.used(l.Placements)
+	}
+	return l
+}
+
+// sheetAt returns the sheet that holds the x of the model's strip.
+func (q *prepared) sheetAt(x float64) int {
+	for k := len(q.sheetX) - 1; k > 0; k-- {
+		lo, _ := outline.Bounds(q.problem.Sheets[k][0])
+		if x >= q.sheetX[k]+lo[0] {
+			return k
+		}
+	}
+	return 0
+}
+
+// used is the largest x of the placed outlines.
+func (p Problem) used(placements []Placement) float64 {
+	most := 0.0
+	for _, at := range placements {
+		for _, q := range p.Placed(at) {
+			most = math.Max(most, q[0])
+		}
+	}
+	return most
+}

@@ -1,0 +1,120 @@
+// Package model is the problem as the search sees it: shapes about their
+// centres, pieces with the shapes they may take, fixed shapes, and a table of
+// the no-fit region for each pair of shapes, made when first asked for.
+package model
+
+import (
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/nest/internal/convex"
+	"ellwand/nest/internal/outline"
+)
+
+// Shape is an outline in one turn, about the centre of its bounding box.
+type Shape struct {
+	// Base is the outline up to mirror images in x and y; FlipX and FlipY
+	// say, as 1 or -1, how this shape mirrors it.
+	Base         int
+	FlipX, FlipY float64
+	// HalfX and HalfY are half the sides of the bounding box.
+	HalfX, HalfY float64
+	// CentreX and CentreY are the centre of the bounding box before it was
+	// moved to (0, 0).
+	CentreX, CentreY float64
+	// Turn and Tilt lead back to the problem.
+	Turn      int
+	Tilt      float64
+	Direction int
+	// Low and High pin the shape to y = 0 or to the width of the strip.
+	Low, High bool
+	// OffsetX and OffsetY place the centre on a lattice.
+	OffsetX, OffsetY float64
+}
+
+// Piece is one copy of an item.
+type Piece struct {
+	Item, Copy int
+	// Shapes it may take: indices into Model.Shapes.
+	Shapes []int
+	Group  int
+	// PeriodX and PeriodY of the lattice of its centre; 0 for none.
+	PeriodX, PeriodY float64
+}
+
+// Fixed is a shape that stays where it is.
+type Fixed struct {
+	Shape int
+	X, Y  float64
+}
+
+// Model is the whole problem. Only the tables change after it is built, and
+// those behind a lock: it is safe for concurrent use.
+type Model struct {
+	Width float64
+	// Length of the sheet, or 0 for a strip of open length.
+	Length float64
+	Gap    float64
+	// Touch is the depth up to which outlines only touch.
+	Touch  float64
+	Shapes []Shape
+	Pieces []Piece
+	Fixed  []Fixed
+	Bases  []Base
+	tables tables
+}
+
+// Base is an outline about its centre with what is derived from it.
+type Base struct {
+	Points []orb.Point
+	Parts  [][]orb.Point
+	// Factor is the eighth root of the area of the convex hull: the product
+	// of two weighs the depth of an overlap.
+	Factor   float64
+	HullArea float64
+	Area     float64
+	// Obstacle says that no gap is kept from it.
+	Obstacle bool
+}
+
+// AddBase stores a clean outline and returns its index and the centre it was
+// moved from.
+func (m *Model) AddBase(points []orb.Point, obstacle bool) (index int, centre orb.Point) {
+	lo, hi := outline.Bounds(points)
+	centre = orb.Point{(lo[0] + hi[0]) / 2, (lo[1] + hi[1]) / 2}
+	moved := make([]orb.Point, len(points))
+	for i, p := range points {
+		moved[i] = orb.Point{p[0] - centre[0], p[1] - centre[1]}
+	}
+	hull := outline.SignedArea(outline.Hull(moved))
+	m.Bases = append(m.Bases, Base{
+		Points: moved, Parts: convex.Parts(moved), Factor: math.Pow(hull, 0.125),
+		HullArea: hull, Area: outline.SignedArea(moved), Obstacle: obstacle,
+	})
+	return len(m.Bases) - 1, centre
+}
+
+// HullArea of a piece.
+func (m *Model) HullArea(piece int) float64 {
+	return m.Bases[m.Shapes[m.Pieces[piece].Shapes[0]].Base].HullArea
+}
+
+// RangeX returns the least and greatest x of the centre of a shape on a strip
+// of the given length.
+func (m *Model) RangeX(shape int, length float64) (low, high float64) {
+	s := &m.Shapes[shape]
+	return s.HalfX, length - s.HalfX
+}
+
+// RangeY returns the least and greatest y of the centre of a shape.
+func (m *Model) RangeY(shape int) (low, high float64) {
+	s := &m.Shapes[shape]
+	switch {
+	case s.Low:
+		return s.HalfY, s.HalfY
+	case s.High:
+		return m.Width - s.HalfY, m.Width - s.HalfY
+	}
+	return s.HalfY, m.Width - s.HalfY
+}

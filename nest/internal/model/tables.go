@@ -1,0 +1,115 @@
+package model
+
+import (
+	"sync"
+	"sync/atomic"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/nest/internal/nofit"
+)
+
+// tables holds the no-fit regions by pair of bases and mirror image of the
+// second against the first. Mirroring both, and exchanging the two, give the
+// same region mirrored, so four orientations of each outline share tables.
+type tables struct {
+	once    sync.Once
+	slots   []slot
+	bases   int
+	cells   int
+	waiting [64]sync.Mutex
+}
+
+type slot struct{ table atomic.Pointer[nofit.Table] }
+
+// Pair is the table of two shapes and how to mirror an offset before the
+// look-up.
+type Pair struct {
+	Table        *nofit.Table
+	FlipX, FlipY float64
+}
+
+// Pair returns the table for shape b at an offset from shape a.
+func (m *Model) Pair(a, b int) Pair {
+	m.tables.once.Do(m.makeSlots)
+	s, o := &m.Shapes[a], &m.Shapes[b]
+	first, second := s.Base, o.Base
+	flipX, flipY := s.FlipX, s.FlipY
+	if first > second {
+		first, second = second, first
+		flipX, flipY = -o.FlipX, -o.FlipY
+	}
+	relX, relY := s.FlipX*o.FlipX, s.FlipY*o.FlipY
+	key := (first*m.tables.bases + second) * 4
+	if relX < 0 {
+		key++
+	}
+	if relY < 0 {
+		key += 2
+	}
+	table := m.tables.slots[key].table.Load()
+	if table == nil {
+		table = m.build(key, first, second, relX, relY)
+	}
+	return Pair{table, flipX, flipY}
+}
+
+func (m *Model) makeSlots() {
+	n := len(m.Bases)
+	m.tables.bases = n
+	m.tables.slots = make([]slot, n*n*4)
+	m.tables.cells = cellsAcross(n)
+}
+
+// cellsAcross keeps the tables of a job within some 300 MB: a table of 96
+// cells takes about 80 kB, one of 24 about 10.
+func cellsAcross(bases int) int {
+	switch {
+	case bases <= 40:
+		return 96
+	case bases <= 90:
+		return 64
+	case bases <= 160:
+		return 40
+	}
+	return 24
+}
+
+func (m *Model) build(key, first, second int, relX, relY float64) *nofit.Table {
+	lock := &m.tables.waiting[key%len(m.tables.waiting)]
+	lock.Lock()
+	defer lock.Unlock()
+	if table := m.tables.slots[key].table.Load(); table != nil {
+		return table
+	}
+	a, b := &m.Bases[first], &m.Bases[second]
+	gap := m.Gap
+	if a.Obstacle || b.Obstacle {
+		gap = 0
+	}
+	parts := make([][]orb.Point, len(b.Parts))
+	for i, p := range b.Parts {
+		parts[i] = flipped(p, relX, relY)
+	}
+	table := nofit.Build(a.Parts, parts, gap, m.tables.cells, m.Touch)
+	m.tables.slots[key].table.Store(table)
+	return table
+}
+
+// flipped mirrors a counter-clockwise outline and keeps it counter-clockwise.
+func flipped(p []orb.Point, flipX, flipY float64) []orb.Point {
+	out := make([]orb.Point, len(p))
+	for i, q := range p {
+		at := i
+		if flipX*flipY < 0 {
+			at = len(p) - 1 - i
+		}
+		out[at] = orb.Point{flipX * q[0], flipY * q[1]}
+	}
+	return out
+}
+
+// Depth returns how deeply shape b at an offset from shape a overlaps it.
+func (p Pair) Depth(dx, dy float64) float64 {
+	return p.Table.Depth(p.FlipX*dx, p.FlipY*dy)
+}

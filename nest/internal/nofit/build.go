@@ -1,0 +1,280 @@
+package nofit
+
+import (
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/nest/internal/convex"
+)
+
+// Build makes the table of two outlines, each given by convex parts whose
+// common bounding box is centred on (0, 0).
+//
+// A positive gap keeps them that far apart. cellsAcross is the number of cells
+// on the long side, 8 or more. limit is the depth up to which they only touch.
+func Build(a, b [][]orb.Point, gap float64, cellsAcross int, limit float64) *Table {
+	sums := partSums(a, b, gap)
+	t := frame(sums, cellsAcross)
+	t.limit = limit
+	boundary := t.classify(sums)
+	t.list(sums, boundary)
+	t.fillDepth()
+	return t
+}
+
+// region is one convex part sum with its half-planes and box.
+type region struct {
+	points         []orb.Point
+	planes         []plane
+	x0, y0, x1, y1 float64
+}
+
+func partSums(a, b [][]orb.Point, gap float64) []region {
+	var sums []region
+	for _, q := range b {
+		q = convex.Negate(q)
+		if gap > 0 {
+			q = convex.Sum(q, convex.Disc(gap))
+		}
+		for _, p := range a {
+			sums = append(sums, newRegion(convex.Sum(p, q)))
+		}
+	}
+	return sums
+}
+
+func newRegion(points []orb.Point) region {
+	r := region{points: points, x0: math.Inf(1), y0: math.Inf(1), x1: math.Inf(-1), y1: math.Inf(-1)}
+	for i, p := range points {
+		r.x0, r.x1 = math.Min(r.x0, p[0]), math.Max(r.x1, p[0])
+		r.y0, r.y1 = math.Min(r.y0, p[1]), math.Max(r.y1, p[1])
+		q := points[(i+1)%len(points)]
+		dx, dy := q[0]-p[0], q[1]-p[1]
+		d := math.Hypot(dx, dy)
+		if d == 0 {
+			continue
+		}
+		nx, ny := dy/d, -dx/d
+		// Of the two ends, the one farther out, so that rounding never shrinks
+		// the region.
+		c := math.Max(nx*p[0]+ny*p[1], nx*q[0]+ny*q[1])
+		r.planes = append(r.planes, plane{nx: nx, ny: ny, c: c})
+	}
+	return r
+}
+
+// margin of the grid around the region, in cells.
+const margin = 0.37
+
+func frame(sums []region, cellsAcross int) *Table {
+	t := &Table{}
+	for _, r := range sums {
+		t.HalfX = math.Max(t.HalfX, math.Max(r.x1, -r.x0))
+		t.HalfY = math.Max(t.HalfY, math.Max(r.y1, -r.y0))
+	}
+	t.cell = 2 * math.Max(t.HalfX, t.HalfY) / float64(cellsAcross)
+	t.scale = 1 / t.cell
+	t.startX, t.startY = t.HalfX+margin*t.cell, t.HalfY+margin*t.cell
+	t.nx = int(math.Ceil(2*t.startX*t.scale)) + 1
+	t.ny = int(math.Ceil(2*t.startY*t.scale)) + 1
+	t.cells = make([]int32, t.nx*t.ny)
+	t.depth = make([]float32, (t.nx+1)*(t.ny+1))
+	return t
+}
+
+func (t *Table) cornerX(i int) float64 { return float64(i)*t.cell - t.startX }
+func (t *Table) cornerY(i int) float64 { return float64(i)*t.cell - t.startY }
+
+// crossing says that the boundary of a sum enters a cell.
+type crossing struct{ cell, sum int32 }
+
+// classify marks the cells that lie inside one sum and returns the others
+// that sums touch.
+func (t *Table) classify(sums []region) []crossing {
+	var touched []crossing
+	for k := range sums {
+		touched = t.scan(&sums[k], int32(k), touched)
+	}
+	kept := touched[:0]
+	for _, c := range touched {
+		if t.cells[c.cell] != inside {
+			kept = append(kept, c)
+		}
+	}
+	return kept
+}
+
+// scan goes through the rows of cells that a sum reaches. A convex sum holds a
+// cell when it holds its corners; it touches the cells between its leftmost
+// and rightmost points in the row.
+func (t *Table) scan(r *region, k int32, touched []crossing) []crossing {
+	y0, y1 := t.column(r.y0, t.startY, t.ny), t.column(r.y1, t.startY, t.ny)
+	for iy := y0; iy <= y1; iy++ {
+		low, high := t.cornerY(iy), t.cornerY(iy+1)
+		left, right := r.extent(low, high)
+		if left > right {
+			continue
+		}
+		in0, in1 := r.inner(low, high)
+		x0, x1 := t.column(left, t.startX, t.nx), t.column(right, t.startX, t.nx)
+		for ix := x0; ix <= x1; ix++ {
+			cell := int32(iy*t.nx + ix)
+			if t.cornerX(ix) >= in0 && t.cornerX(ix+1) <= in1 {
+				t.cells[cell] = inside
+				continue
+			}
+			touched = append(touched, crossing{cell, k})
+		}
+	}
+	return touched
+}
+
+// extent returns the least and greatest x of the sum between two heights.
+func (r *region) extent(low, high float64) (left, right float64) {
+	left, right = math.Inf(1), math.Inf(-1)
+	for i, p := range r.points {
+		q := r.points[(i+1)%len(r.points)]
+		a, b, ok := clipToBand(p, q, low, high)
+		if !ok {
+			continue
+		}
+		left = math.Min(left, math.Min(a, b))
+		right = math.Max(right, math.Max(a, b))
+	}
+	return left, right
+}
+
+// clipToBand returns the x of the ends of p-q cut to low <= y <= high.
+func clipToBand(p, q orb.Point, low, high float64) (a, b float64, ok bool) {
+	if p[1] > q[1] {
+		p, q = q, p
+	}
+	if q[1] < low || p[1] > high {
+		return 0, 0, false
+	}
+	a, b = p[0], q[0]
+	if p[1] < low {
+		a = p[0] + (q[0]-p[0])*(low-p[1])/(q[1]-p[1])
+	}
+	if q[1] > high {
+		b = p[0] + (q[0]-p[0])*(high-p[1])/(q[1]-p[1])
+	}
+	return a, b, true
+}
+
+// inner returns the range of x that the sum holds at both heights.
+func (r *region) inner(low, high float64) (left, right float64) {
+	if low < r.y0 || high > r.y1 {
+		return math.Inf(1), math.Inf(-1)
+	}
+	l0, r0 := r.extent(low, low)
+	l1, r1 := r.extent(high, high)
+	return math.Max(l0, l1), math.Min(r0, r1)
+}
+
+// list stores, for each cell on the boundary, the half-planes that cross it
+// and the stretches of boundary in it.
+func (t *Table) list(sums []region, crossings []crossing) {
+	byCell := make(map[int32][]int32, len(crossings))
+	for _, c := range crossings {
+		byCell[c.cell] = append(byCell[c.cell], c.sum)
+	}
+	seen := make(map[int32]bool, len(byCell))
+	var work cellWork
+	for _, c := range crossings {
+		if seen[c.cell] {
+			continue
+		}
+		seen[c.cell] = true
+		t.listCell(sums, c.cell, byCell[c.cell], &work)
+	}
+}
+
+// cellWork is scratch space for listCell.
+type cellWork struct{ local []localSum }
+
+// localSum is a sum as seen from one cell: the half-planes that cross it.
+type localSum struct {
+	region *region
+	planes []plane
+}
+
+func (t *Table) listCell(sums []region, cell int32, members []int32, work *cellWork) {
+	ix, iy := int(cell)%t.nx, int(cell)/t.nx
+	x0, y0 := t.cornerX(ix), t.cornerY(iy)
+	x1, y1 := t.cornerX(ix+1), t.cornerY(iy+1)
+	work.local = work.local[:0]
+	for _, k := range members {
+		planes, state := cutPlanes(sums[k].planes, x0, y0, x1, y1)
+		if state == inside {
+			t.cells[cell] = inside
+			return
+		}
+		if state == clear {
+			continue
+		}
+		work.local = append(work.local, localSum{&sums[k], planes})
+	}
+	if len(work.local) == 0 {
+		return
+	}
+	s := span{planes: int32(len(t.planes)), edges: int32(len(t.edges))}
+	for i := range work.local {
+		planes := work.local[i].planes
+		t.planes = append(t.planes, planes...)
+		t.planes[len(t.planes)-1].last = true
+		t.addEdges(work.local, i, x0, y0, x1, y1)
+	}
+	s.planesEnd, s.edgesEnd = int32(len(t.planes)), int32(len(t.edges))
+	t.cells[cell] = firstList + int32(len(t.lists))
+	t.lists = append(t.lists, s)
+}
+
+// cutPlanes returns the half-planes that the box is not wholly inside of;
+// clear when the box is wholly outside one, inside when it is inside all.
+func cutPlanes(planes []plane, x0, y0, x1, y1 float64) ([]plane, int) {
+	var cut []plane
+	for _, p := range planes {
+		far, near := x1, x0
+		if p.nx < 0 {
+			far, near = x0, x1
+		}
+		top, bottom := y1, y0
+		if p.ny < 0 {
+			top, bottom = y0, y1
+		}
+		if p.nx*near+p.ny*bottom >= p.c {
+			return nil, clear
+		}
+		if p.nx*far+p.ny*top > p.c {
+			cut = append(cut, p)
+		}
+	}
+	if len(cut) == 0 {
+		return nil, inside
+	}
+	return cut, firstList
+}
+
+// addEdges stores the stretches of the boundary of one sum that lie in the
+// cell and inside no other sum. Where edges of two sums coincide, clipping
+// against the others drawn in by a little keeps one of them.
+func (t *Table) addEdges(local []localSum, i int, x0, y0, x1, y1 float64) {
+	inset := 1e-7 * (t.HalfX + t.HalfY)
+	for k, p := range local[i].planes {
+		s, ok := lineInBox(p, x0, y0, x1, y1)
+		if !ok {
+			continue
+		}
+		for m, q := range local[i].planes {
+			if m != k && ok {
+				s, ok = s.keepInside(q, inset)
+			}
+		}
+		if !ok {
+			continue
+		}
+		t.edges = append(t.edges, outsideOthers(s, local, i, inset)...)
+	}
+}

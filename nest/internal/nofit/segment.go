@@ -1,0 +1,115 @@
+package nofit
+
+import "math"
+
+// lineInBox cuts the border line of a half-plane to a box.
+func lineInBox(p plane, x0, y0, x1, y1 float64) (Segment, bool) {
+	// A point on the line near the box, and its direction.
+	cx, cy := (x0+x1)/2, (y0+y1)/2
+	away := p.nx*cx + p.ny*cy - p.c
+	px, py := cx-away*p.nx, cy-away*p.ny
+	dx, dy := -p.ny, p.nx
+	low, high := math.Inf(-1), math.Inf(1)
+	low, high = slab(px, dx, x0, x1, low, high)
+	low, high = slab(py, dy, y0, y1, low, high)
+	if low >= high {
+		return Segment{}, false
+	}
+	return Segment{px + low*dx, py + low*dy, px + high*dx, py + high*dy}, true
+}
+
+// slab narrows the range of t in which a <= p + t*d <= b.
+func slab(p, d, a, b, low, high float64) (float64, float64) {
+	if math.Abs(d) < 1e-14 {
+		if p < a || p > b {
+			return 1, 0
+		}
+		return low, high
+	}
+	t0, t1 := (a-p)/d, (b-p)/d
+	if t0 > t1 {
+		t0, t1 = t1, t0
+	}
+	return math.Max(low, t0), math.Min(high, t1)
+}
+
+// keepInside cuts a segment to a half-plane widened by the inset.
+func (s Segment) keepInside(p plane, inset float64) (Segment, bool) {
+	d1 := p.nx*s.X1 + p.ny*s.Y1 - p.c - inset
+	d2 := p.nx*s.X2 + p.ny*s.Y2 - p.c - inset
+	if d1 >= 0 && d2 >= 0 {
+		return s, false
+	}
+	if d1 < 0 && d2 < 0 {
+		return s, true
+	}
+	m := d1 / (d1 - d2)
+	x, y := s.X1+m*(s.X2-s.X1), s.Y1+m*(s.Y2-s.Y1)
+	if d1 > 0 {
+		return Segment{x, y, s.X2, s.Y2}, true
+	}
+	return Segment{s.X1, s.Y1, x, y}, true
+}
+
+// outsideOthers takes out of a segment what lies inside the other sums of the
+// cell.
+func outsideOthers(s Segment, local []localSum, self int, inset float64) []Segment {
+	pieces := []Segment{s}
+	for j := range local {
+		if j == self {
+			continue
+		}
+		var rest []Segment
+		for _, piece := range pieces {
+			rest = append(rest, piece.minus(local[j].planes, inset)...)
+		}
+		pieces = rest
+	}
+	return pieces
+}
+
+// minus returns what is left of a segment outside the meeting of half-planes
+// that are drawn in by the inset.
+func (s Segment) minus(planes []plane, inset float64) []Segment {
+	low, high := 0.0, 1.0
+	for _, p := range planes {
+		d1 := p.nx*s.X1 + p.ny*s.Y1 - p.c + inset
+		d2 := p.nx*s.X2 + p.ny*s.Y2 - p.c + inset
+		switch {
+		case d1 >= 0 && d2 >= 0:
+			return []Segment{s}
+		case d1 >= 0:
+			low = math.Max(low, d1/(d1-d2))
+		case d2 >= 0:
+			high = math.Min(high, d1/(d1-d2))
+		}
+	}
+	if low >= high {
+		return []Segment{s}
+	}
+	var out []Segment
+	if low > 0 {
+		out = append(out, s.part(0, low))
+	}
+	if high < 1 {
+		out = append(out, s.part(high, 1))
+	}
+	return out
+}
+
+func (s Segment) part(a, b float64) Segment {
+	dx, dy := s.X2-s.X1, s.Y2-s.Y1
+	return Segment{s.X1 + a*dx, s.Y1 + a*dy, s.X1 + b*dx, s.Y1 + b*dy}
+}
+
+// distance from a point to the segment.
+func (s Segment) distance(x, y float64) float64 {
+	dx, dy := s.X2-s.X1, s.Y2-s.Y1
+	px, py := x-s.X1, y-s.Y1
+	length := dx*dx + dy*dy
+	t := 0.0
+	if length > 0 {
+		t = math.Max(0, math.Min(1, (px*dx+py*dy)/length))
+	}
+	return math.Hypot(px-t*dx, py-t*dy)
+}

@@ -1,0 +1,127 @@
+// Package nofit answers, for two outlines A and B and an offset d of B
+// against A, whether they overlap and how deeply.
+//
+// The offsets at which they overlap are the inside of the no-fit region: the
+// sum of A and B turned by 180 degrees (Art 1966; Bennell and Oliveira 2008,
+// doi 10.1016/j.ejor.2006.11.038). With A and B split into convex parts it is
+// the union of the sums of their parts, and "strictly inside one part sum" is
+// an exact test that lets outlines touch. A Table lays a grid over the region:
+// a cell is clear of it, inside it, or crossed by its boundary, and then lists
+// the few half-planes that decide there. The depth (the distance to the
+// nearest offset without overlap) is kept at the corners and interpolated.
+package nofit
+
+import "math"
+
+// Table is the no-fit region of two outlines on a grid. It is immutable and
+// safe for concurrent use.
+type Table struct {
+	// HalfX and HalfY are the extents of the region about offset (0, 0).
+	HalfX, HalfY float64
+	// The grid begins at (-startX, -startY), a little outside the region, so
+	// that the boundary always runs inside cells.
+	startX, startY float64
+	scale          float64 // cells a unit
+	cell           float64 // side of a cell
+	nx, ny         int
+	cells          []int32   // clear, inside, or firstList + index into lists
+	depth          []float32 // signed, at (nx+1) x (ny+1) corners
+	lists          []span
+	planes         []plane
+	edges          []Segment // boundary of the region, cut to cells
+	limit          float64   // depth up to which outlines only touch
+}
+
+const (
+	clear     = 0
+	inside    = 1
+	firstList = 2
+)
+
+// span is the part of Table.planes and Table.edges that belongs to a cell.
+type span struct{ planes, planesEnd, edges, edgesEnd int32 }
+
+// plane is a half-plane x*nx + y*ny < c; last closes a part sum.
+type plane struct {
+	nx, ny, c float64
+	last      bool
+}
+
+// Segment is a stretch of the boundary of a no-fit region.
+type Segment struct{ X1, Y1, X2, Y2 float64 }
+
+// Depth returns how deeply outlines at the offset (x, y) overlap: 0 when they
+// are apart or touch. Near the boundary the answer "0" is exact.
+func (t *Table) Depth(x, y float64) float64 {
+	if x <= -t.HalfX || x >= t.HalfX || y <= -t.HalfY || y >= t.HalfY {
+		return 0
+	}
+	fx, fy := (x+t.startX)*t.scale, (y+t.startY)*t.scale
+	ix, iy := int(fx), int(fy)
+	class := t.cells[iy*t.nx+ix]
+	if class == clear {
+		return 0
+	}
+	exact := 0.0
+	if class >= firstList {
+		exact = t.exactDepth(class-firstList, x, y)
+		if exact <= t.limit {
+			return 0
+		}
+	}
+	k := iy*(t.nx+1) + ix
+	u, v := fx-float64(ix), fy-float64(iy)
+	low := float64(t.depth[k]) + u*float64(t.depth[k+1]-t.depth[k])
+	k += t.nx + 1
+	high := float64(t.depth[k]) + u*float64(t.depth[k+1]-t.depth[k])
+	return math.Max(exact, low+v*(high-low))
+}
+
+// exactDepth is the depth inside the deepest part sum of the cell's list; not
+// positive outside all of them.
+func (t *Table) exactDepth(list int32, x, y float64) float64 {
+	deepest := 0.0
+	s := t.lists[list]
+	least := math.Inf(1)
+	for _, p := range t.planes[s.planes:s.planesEnd] {
+		least = math.Min(least, p.c-p.nx*x-p.ny*y)
+		if !p.last {
+			continue
+		}
+		if least > deepest {
+			deepest = least
+		}
+		least = math.Inf(1)
+	}
+	return deepest
+}
+
+// Overlaps reports whether outlines at the offset overlap by more than
+// touching.
+func (t *Table) Overlaps(x, y float64) bool { return t.Depth(x, y) > 0 }
+
+// Near appends to out the stretches of the boundary in the cells within the
+// reach of the offset.
+func (t *Table) Near(x, y, reach float64, out []Segment) []Segment {
+	x0, x1 := t.column(x-reach, t.startX, t.nx), t.column(x+reach, t.startX, t.nx)
+	y0, y1 := t.column(y-reach, t.startY, t.ny), t.column(y+reach, t.startY, t.ny)
+	for iy := y0; iy <= y1; iy++ {
+		for _, class := range t.cells[iy*t.nx+x0 : iy*t.nx+x1+1] {
+			if class < firstList {
+				continue
+			}
+			s := t.lists[class-firstList]
+			out = append(out, t.edges[s.edges:s.edgesEnd]...)
+		}
+	}
+	return out
+}
+
+func (t *Table) column(v, start float64, n int) int {
+	return min(max(int((v+start)*t.scale), 0), n-1)
+}
+
+// Bytes is about the memory that the table holds.
+func (t *Table) Bytes() int {
+	return 4*len(t.cells) + 4*len(t.depth) + 16*len(t.lists) + 32*len(t.planes) + 32*len(t.edges)
+}

@@ -1,0 +1,109 @@
+package search
+
+import (
+	"math"
+	"sort"
+)
+
+// construct lays the pieces one by one, the largest hulls first, each at the
+// sampled spot that ends farthest left. It returns the spots and the length
+// used. On a sheet of fixed length, pieces that find no free spot are left
+// overlapping.
+func (s *state) construct(samples int) ([]Spot, float64) {
+	order := make([]int, s.pieces)
+	var area, longest float64
+	for i := range order {
+		order[i] = i
+		area += s.m.HullArea(i)
+		longest = math.Max(longest, s.longest(i))
+	}
+	sort.SliceStable(order, func(a, b int) bool { return s.m.HullArea(order[a]) > s.m.HullArea(order[b]) })
+	s.length = s.m.Length
+	if s.length == 0 {
+		s.length = 2*longest + 4*area/s.m.Width
+	}
+	s.grid.empty(len(s.bodies), s.cellSize, s.length, s.m.Width)
+	for i := s.pieces; i < len(s.bodies); i++ {
+		s.grid.add(i, &s.bodies[i])
+	}
+	used := 0.0
+	for _, i := range order {
+		at := s.leftmost(i, used, samples)
+		s.bodies[i] = s.bodyAt(at)
+		s.grid.add(i, &s.bodies[i])
+		if group := s.m.Pieces[i].Group; group != 0 {
+			s.direction[group] = s.m.Shapes[at.Shape].Direction
+		}
+		used = math.Max(used, at.X+s.m.Shapes[at.Shape].HalfX)
+	}
+	return s.spots(), used
+}
+
+func (s *state) longest(i int) float64 {
+	most := 0.0
+	for _, k := range s.m.Pieces[i].Shapes {
+		most = math.Max(most, 2*s.m.Shapes[k].HalfX)
+	}
+	return most
+}
+
+// leftmost samples spots for piece i within the length in use and one piece
+// beyond, keeps the free one that ends farthest left, and slides it home.
+func (s *state) leftmost(i int, used float64, samples int) Spot {
+	best := found{cost: math.Inf(1)}
+	for k := 0; k < samples; k++ {
+		shape := s.pick(i)
+		x, y := s.spans(i, shape)
+		sh := &s.m.Shapes[shape]
+		high := math.Min(x.high, used+sh.HalfX+x.period)
+		if best.cost < math.Inf(1) {
+			high = math.Min(high, best.cost-sh.HalfX)
+		}
+		if high < x.low {
+			continue
+		}
+		at := Spot{shape, x.snap(x.low + s.rng.Float64()*(high-x.low)), y.snap(y.low + s.rng.Float64()*(y.high-y.low))}
+		end := at.X + sh.HalfX
+		if end < best.cost && s.free(i, at) {
+			best = found{s.slide(i, at), 0}
+			best.cost = best.at.X + sh.HalfX
+		}
+	}
+	if math.IsInf(best.cost, 1) {
+		return s.atEnd(i, used)
+	}
+	return best.at
+}
+
+func (s *state) free(i int, at Spot) bool { return s.cost(i, at, 0) == 0 }
+
+// slide moves a free piece left, then down, by halving steps.
+func (s *state) slide(i int, at Spot) Spot {
+	x, y := s.spans(i, at.Shape)
+	for step := s.m.Shapes[at.Shape].HalfX; step > s.m.Width*1e-3; {
+		next := Spot{at.Shape, x.snap(at.X - step), at.Y}
+		if next.X < at.X && s.free(i, next) {
+			at = next
+			continue
+		}
+		next = Spot{at.Shape, at.X, y.snap(at.Y - step)}
+		if next.Y < at.Y && s.free(i, next) {
+			at = next
+			continue
+		}
+		step /= 2
+	}
+	return at
+}
+
+// atEnd puts a piece past everything laid so far, or, on a sheet, anywhere.
+func (s *state) atEnd(i int, used float64) Spot {
+	shape := s.pick(i)
+	x, y := s.spans(i, shape)
+	at := Spot{shape, x.snap(used + s.m.Shapes[shape].HalfX + s.m.Gap + x.period), y.snap(y.low)}
+	for tries := 0; tries < 50 && !s.free(i, at); tries++ {
+		at.X = x.snap(at.X + s.m.Shapes[shape].HalfX)
+		at.Y = y.snap(y.low + s.rng.Float64()*(y.high-y.low))
+	}
+	return at
+}

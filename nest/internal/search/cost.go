@@ -1,0 +1,97 @@
+package search
+
+import (
+	"math"
+
+	"ellwand/nest/internal/nofit"
+)
+
+// neighbour is a body that a piece may overlap while it moves in a region.
+type neighbour struct {
+	x, y, hx, hy float64
+	flipX, flipY float64
+	factor       float64 // weight of the pair x factor of the neighbour
+	table        *nofit.Table
+	index        int32
+}
+
+// scratch is memory used again from move to move.
+type scratch struct {
+	near, moved []neighbour
+	segments    []nofit.Segment
+	crossings   []Spot
+	order       []int
+}
+
+// gather appends the bodies that piece i, as the given shape, can overlap
+// with its centre within reach of (x, y).
+func (s *state) gather(i, shape int, x, y, reach float64, out []neighbour) []neighbour {
+	sh := &s.m.Shapes[shape]
+	hx, hy := sh.HalfX+reach, sh.HalfY+reach
+	c := s.grid.box(x, y, hx, hy)
+	weights := s.weight[i*len(s.bodies):]
+	for cy := c.y0; cy <= c.y1; cy++ {
+		for cx := c.x0; cx <= c.x1; cx++ {
+			for _, j := range s.grid.cells[int(cy)*s.grid.nx+int(cx)] {
+				b := &s.bodies[j]
+				if int(j) == i || math.Abs(x-b.x) >= hx+b.hx || math.Abs(y-b.y) >= hy+b.hy || !s.grid.owns(cx, cy, c, j) {
+					continue
+				}
+				p := s.m.Pair(int(b.shape), shape)
+				out = append(out, neighbour{
+					b.x, b.y, b.hx + sh.HalfX, b.hy + sh.HalfY, p.FlipX, p.FlipY,
+					float64(weights[j]) * s.factor[j], p.Table, j,
+				})
+			}
+		}
+	}
+	return out
+}
+
+// costAmong sums weight x severity over the neighbours, less the piece's own
+// factor, and stops early once it reaches the limit.
+func costAmong(near []neighbour, x, y, limit float64) float64 {
+	var cost float64
+	for k := range near {
+		v := &near[k]
+		dx, dy := x-v.x, y-v.y
+		if math.Abs(dx) >= v.hx || math.Abs(dy) >= v.hy {
+			continue
+		}
+		if d := v.table.Depth(v.flipX*dx, v.flipY*dy); d > 0 {
+			cost += v.factor * d
+			if cost >= limit {
+				return cost
+			}
+		}
+	}
+	return cost
+}
+
+// cost of piece i on a spot anywhere, in the units of costAmong.
+func (s *state) cost(i int, at Spot, limit float64) float64 {
+	sh := &s.m.Shapes[at.Shape]
+	c := s.grid.box(at.X, at.Y, sh.HalfX, sh.HalfY)
+	weights := s.weight[i*len(s.bodies):]
+	var cost float64
+	for cy := c.y0; cy <= c.y1; cy++ {
+		for cx := c.x0; cx <= c.x1; cx++ {
+			for _, j := range s.grid.cells[int(cy)*s.grid.nx+int(cx)] {
+				b := &s.bodies[j]
+				dx, dy := at.X-b.x, at.Y-b.y
+				if math.Abs(dx) >= sh.HalfX+b.hx || math.Abs(dy) >= sh.HalfY+b.hy || int(j) == i || !s.grid.owns(cx, cy, c, j) {
+					continue
+				}
+				d := s.m.Pair(int(b.shape), at.Shape).Depth(dx, dy)
+				if d <= 0 {
+					continue
+				}
+				cost += float64(weights[j]) * s.factor[j] * d
+				if cost >= limit {
+					return cost
+				}
+			}
+		}
+	}
+	return cost
+}

@@ -1,0 +1,236 @@
+package search
+
+import (
+	"math"
+	"math/rand/v2"
+	"sort"
+
+	"ellwand/nest/internal/model"
+)
+
+// Budget says when a search stops.
+type Budget interface {
+	// Spent is the share of the budget used after so many passes, 0 to 1.
+	Spent(passes int) float64
+	// Stopped reports that the search must end at once.
+	Stopped() bool
+}
+
+// Outcome is a layout found by a search.
+type Outcome struct {
+	Spots  []Spot
+	Length float64
+	// Loss is 0 when nothing overlaps.
+	Loss float64
+	// Depths by which each piece overlaps others, when Loss is positive.
+	Depths []float64
+}
+
+// Better reports whether an outcome beats another: less overlap, then
+// shorter.
+func (o Outcome) Better(than Outcome) bool {
+	if o.Spots == nil || than.Spots == nil {
+		return o.Spots != nil
+	}
+	if o.Loss != than.Loss {
+		return o.Loss < than.Loss
+	}
+	return o.Length < than.Length
+}
+
+// Searcher makes one layout short. It belongs to one goroutine.
+type Searcher struct {
+	m      *model.Model
+	s      *state
+	rng    *rand.Rand
+	budget Budget
+	report func(Outcome)
+
+	best   []Spot
+	length float64
+	passes int
+	pool   []poolMember
+}
+
+type poolMember struct {
+	spots []Spot
+	loss  float64
+}
+
+// New makes a searcher. report is called with each better layout.
+func New(m *model.Model, seed, stream uint64, budget Budget, report func(Outcome)) *Searcher {
+	rng := rand.New(rand.NewPCG(seed, stream))
+	return &Searcher{m: m, s: newState(m, rng), rng: rng, budget: budget, report: report}
+}
+
+// Passes made so far.
+func (r *Searcher) Passes() int { return r.passes }
+
+// Run searches until the budget is spent, from the start where it is given.
+func (r *Searcher) Run(start []*Spot) {
+	spots, length := r.s.construct(300)
+	if r.m.Length > 0 {
+		r.fit(spots)
+		return
+	}
+	r.accept(spots, length)
+	r.explore()
+	r.compress()
+}
+
+func (r *Searcher) accept(spots []Spot, length float64) {
+	r.best = append([]Spot(nil), spots...)
+	r.length = length
+	r.report(Outcome{Spots: r.best, Length: length})
+}
+
+const (
+	exploreShare = 0.8
+	exploreStep  = 0.001
+)
+
+var exploreEffort = effort{patience: 200, strikes: 3}
+
+func (r *Searcher) explore() {
+	step := exploreStep
+	target := r.shrunk(step)
+	for r.spent() < exploreShare && !r.budget.Stopped() {
+		if r.separate(exploreEffort, exploreShare) {
+			r.accept(r.s.spots(), r.s.used())
+			r.pool = r.pool[:0]
+			target = r.shrunk(step)
+			continue
+		}
+		if r.spent() >= exploreShare {
+			return
+		}
+		r.remember()
+		r.restart(target)
+	}
+}
+
+func (r *Searcher) spent() float64 { return r.budget.Spent(r.passes) }
+
+func (r *Searcher) separate(e effort, until float64) bool {
+	return r.s.separate(e, func() bool {
+		r.passes++
+		return r.budget.Stopped() || r.spent() >= until
+	})
+}
+
+// shrunk loads the best layout on a strip shorter by the given share: what
+// lies right of a random cut moves left.
+func (r *Searcher) shrunk(share float64) float64 {
+	target := r.length * (1 - share)
+	cut := r.rng.Float64() * target
+	spots := append([]Spot(nil), r.best...)
+	for i := range spots {
+		if spots[i].X > cut {
+			spots[i].X -= r.length - target
+		}
+	}
+	r.s.forget()
+	r.s.load(spots, target)
+	return target
+}
+
+// remember keeps the state in the pool of layouts that nearly fit.
+func (r *Searcher) remember() {
+	r.pool = append(r.pool, poolMember{r.s.spots(), r.s.total()})
+	sort.SliceStable(r.pool, func(a, b int) bool { return r.pool[a].loss < r.pool[b].loss })
+}
+
+// restart loads a pool member, the better the likelier, and disturbs it.
+func (r *Searcher) restart(target float64) {
+	at := min(int(math.Abs(r.rng.NormFloat64())*0.25*float64(len(r.pool))), len(r.pool)-1)
+	r.s.forget()
+	r.s.load(r.pool[at].spots, target)
+	r.s.swapTwo()
+}
+
+// swapTwo exchanges two large pieces of different outline.
+func (s *state) swapTwo() {
+	order := make([]int, s.pieces)
+	var total float64
+	for i := range order {
+		order[i] = i
+		total += s.m.HullArea(i)
+	}
+	sort.SliceStable(order, func(a, b int) bool { return s.m.HullArea(order[a]) > s.m.HullArea(order[b]) })
+	large := 0
+	for sum := 0.0; large < len(order) && sum < 0.75*total; large++ {
+		sum += s.m.HullArea(order[large])
+	}
+	large = max(large, min(2, len(order)))
+	if large < 2 {
+		return
+	}
+	for tries := 0; tries < 50; tries++ {
+		i, j := order[s.rng.IntN(large)], order[s.rng.IntN(large)]
+		if i == j || s.m.Pieces[i].Item == s.m.Pieces[j].Item {
+			continue
+		}
+		a, b := s.spot(i), s.spot(j)
+		s.place(i, s.clamp(i, Spot{a.Shape, b.X, b.Y}))
+		s.place(j, s.clamp(j, Spot{b.Shape, a.X, a.Y}))
+		return
+	}
+}
+
+// used is the length that the pieces take.
+func (s *state) used() float64 {
+	most := 0.0
+	for i := 0; i < s.pieces; i++ {
+		most = math.Max(most, s.bodies[i].x+s.bodies[i].hx)
+	}
+	return most
+}
+
+const (
+	compressFirst = 0.0005
+	compressLast  = 0.00001
+)
+
+var compressEffort = effort{patience: 100, strikes: 5}
+
+// compress shortens the best layout by ever smaller steps.
+func (r *Searcher) compress() {
+	start := r.spent()
+	for r.spent() < 1 && !r.budget.Stopped() {
+		share := (r.spent() - start) / math.Max(1e-9, 1-start)
+		r.shrunk(compressFirst * math.Pow(compressLast/compressFirst, share))
+		if r.separate(compressEffort, 1) {
+			r.accept(r.s.spots(), r.s.used())
+		}
+	}
+}
+
+// fit looks for a layout without overlap on a sheet of fixed length.
+func (r *Searcher) fit(spots []Spot) {
+	r.s.load(spots, r.m.Length)
+	least := math.Inf(1)
+	for {
+		r.separate(exploreEffort, 1)
+		if loss := r.s.total(); loss < least {
+			least = loss
+			r.report(Outcome{Spots: r.s.spots(), Length: r.s.used(), Loss: loss, Depths: r.s.depths()})
+		}
+		if least == 0 || r.spent() >= 1 || r.budget.Stopped() {
+			return
+		}
+		r.remember()
+		r.restart(r.m.Length)
+	}
+}
+
+// depths returns how deeply each piece overlaps others.
+func (s *state) depths() []float64 {
+	n := len(s.bodies)
+	out := make([]float64, s.pieces)
+	for i := range out {
+		for j, v := range s.severity[i*n : (i+1)*n] {
+			out[i] = math.Max(out[i], float64(v)/(s.factor[i]*s.factor[j]))
+		}
+	}
+	return out
+}

@@ -1,0 +1,137 @@
+package search
+
+import (
+	"math"
+)
+
+// Tuning of a move. The figures come from runs on garment sets; see the page
+// in nest/README of the search for what was tried.
+const (
+	uniformSamples = 25
+	nearSamples    = 12
+	refined        = 3
+)
+
+// found is a spot with its cost.
+type found struct {
+	at   Spot
+	cost float64
+}
+
+// bestFew keeps the cheapest spots, cheapest first.
+type bestFew struct {
+	list [refined]found
+	n    int
+}
+
+func (b *bestFew) limit() float64 {
+	if b.n < refined {
+		return math.Inf(1)
+	}
+	return b.list[refined-1].cost
+}
+
+func (b *bestFew) offer(f found) {
+	if b.n == refined && f.cost >= b.list[refined-1].cost {
+		return
+	}
+	if b.n < refined {
+		b.n++
+	}
+	k := b.n - 1
+	for ; k > 0 && b.list[k-1].cost > f.cost; k-- {
+		b.list[k] = b.list[k-1]
+	}
+	b.list[k] = f
+}
+
+// improve looks for a better spot for piece i and moves it there. It returns
+// whether it moved.
+func (s *state) improve(i int) bool {
+	now := s.spot(i)
+	current := s.cost(i, now, math.Inf(1))
+	if current == 0 {
+		return false
+	}
+	var few bestFew
+	few.offer(found{now, current})
+	for k := 0; k < uniformSamples; k++ {
+		at := s.anywhere(i)
+		few.offer(found{at, s.cost(i, at, few.limit())})
+	}
+	for k := 0; k < nearSamples; k++ {
+		at := s.nearby(i)
+		few.offer(found{at, s.cost(i, at, few.limit())})
+	}
+	size := math.Min(s.bodies[i].hx, s.bodies[i].hy) * 2
+	best := found{now, current}
+	for k := 0; k < few.n; k++ {
+		f := s.descend(i, few.list[k], 0.25*size, 0.02*size)
+		if f.cost < best.cost {
+			best = f
+		}
+	}
+	if best.cost > 0 {
+		best = s.descend(i, best, 0.02*size, 5e-4*size)
+	}
+	if best.cost >= current {
+		return false
+	}
+	s.place(i, best.at)
+	return true
+}
+
+// descend lowers the cost of piece i from a spot by steps along random axes
+// and diagonals, growing after gains and halved after failures.
+func (s *state) descend(i int, from found, step, smallest float64) found {
+	reach := 2 * step
+	home := from.at
+	s.scratch.moved = s.gather(i, home.Shape, home.X, home.Y, reach, s.scratch.moved[:0])
+	rangeX, rangeY := s.spans(i, home.Shape)
+	best := from
+	stepX, stepY := step, step
+	for best.cost > 0 && math.Max(stepX, stepY) > smallest {
+		var dx, dy float64
+		axis := s.rng.IntN(4)
+		switch axis {
+		case 0:
+			dx = stepX
+		case 1:
+			dy = stepY
+		case 2:
+			dx, dy = stepX, stepY
+		case 3:
+			dx, dy = stepX, -stepY
+		}
+		gained := false
+		for _, sign := range [2]float64{1, -1} {
+			x, y := rangeX.snap(best.at.X+sign*dx), rangeY.snap(best.at.Y+sign*dy)
+			if x == best.at.X && y == best.at.Y {
+				continue
+			}
+			if math.Abs(x-home.X) > reach || math.Abs(y-home.Y) > reach {
+				home = best.at
+				s.scratch.moved = s.gather(i, home.Shape, home.X, home.Y, reach, s.scratch.moved[:0])
+			}
+			if cost := costAmong(s.scratch.moved, x, y, best.cost); cost < best.cost {
+				best = found{Spot{best.at.Shape, x, y}, cost}
+				gained = true
+				break
+			}
+		}
+		rate := 0.5
+		if gained {
+			rate = 1.1
+		}
+		switch axis {
+		case 0:
+			stepX *= rate
+		case 1:
+			stepY *= rate
+		default:
+			stepX *= math.Sqrt(rate)
+			stepY *= math.Sqrt(rate)
+		}
+	}
+	return best
+}

@@ -1,0 +1,169 @@
+// Package search makes layouts short: it fixes the length of the strip, lets
+// pieces overlap, and removes the overlap by local search with memory (guided
+// local search: Umetani et al. 2009, doi 10.1111/j.1475-3995.2009.00707.x).
+package search
+
+import (
+	"math/rand/v2"
+
+	"ellwand/nest/internal/model"
+)
+
+// Spot is where a piece lies: a shape and the place of its centre.
+type Spot struct {
+	Shape int
+	X, Y  float64
+}
+
+// body is a piece as the neighbours see it.
+type body struct {
+	x, y, hx, hy float64
+	shape        int32
+}
+
+// state is a layout that may overlap, with the overlaps of every pair.
+type state struct {
+	m      *model.Model
+	rng    *rand.Rand
+	length float64
+	// bodies of the pieces, then of the fixed shapes.
+	bodies []body
+	pieces int
+	// severity and weight of pairs, bodies x bodies, symmetric.
+	severity []float32
+	weight   []float32
+	// heavy are the pairs whose weight is above 1.
+	heavy []pair
+	// loss of each body: the sum of its severities.
+	loss []float64
+	// direction of each group of pieces.
+	direction map[int]int
+	grid      grid
+	cellSize  float64
+	factor    []float64
+	scratch   scratch
+}
+
+type pair struct{ i, j int32 }
+
+func newState(m *model.Model, rng *rand.Rand) *state {
+	n := len(m.Pieces) + len(m.Fixed)
+	s := &state{
+		m: m, rng: rng, pieces: len(m.Pieces),
+		bodies:    make([]body, n),
+		severity:  make([]float32, n*n),
+		weight:    make([]float32, n*n),
+		loss:      make([]float64, n),
+		direction: map[int]int{},
+		factor:    make([]float64, n),
+	}
+	for i := range s.weight {
+		s.weight[i] = 1
+	}
+	for i, p := range m.Pieces {
+		shape := &m.Shapes[p.Shapes[0]]
+		s.cellSize += (shape.HalfX + shape.HalfY) / float64(s.pieces)
+		s.factor[i] = m.Bases[shape.Base].Factor
+	}
+	for k, f := range m.Fixed {
+		i := s.pieces + k
+		s.factor[i] = m.Bases[m.Shapes[f.Shape].Base].Factor
+		s.bodies[i] = s.bodyAt(Spot{f.Shape, f.X, f.Y})
+	}
+	return s
+}
+
+func (s *state) bodyAt(at Spot) body {
+	shape := &s.m.Shapes[at.Shape]
+	return body{at.X, at.Y, shape.HalfX, shape.HalfY, int32(at.Shape)}
+}
+
+func (s *state) spot(i int) Spot {
+	b := &s.bodies[i]
+	return Spot{int(b.shape), b.x, b.y}
+}
+
+func (s *state) spots() []Spot {
+	out := make([]Spot, s.pieces)
+	for i := range out {
+		out[i] = s.spot(i)
+	}
+	return out
+}
+
+// load puts the pieces on the spots, on a strip of the given length, and
+// measures every overlap anew. Spots past the end are drawn back onto it.
+func (s *state) load(spots []Spot, length float64) {
+	s.length = length
+	for i, at := range spots {
+		s.bodies[i] = s.bodyAt(s.clamp(i, at))
+		if group := s.m.Pieces[i].Group; group != 0 {
+			s.direction[group] = s.m.Shapes[at.Shape].Direction
+		}
+	}
+	s.rebuild()
+}
+
+func (s *state) rebuild() {
+	s.grid.reset(s.bodies, s.cellSize, s.length, s.m.Width)
+	clear(s.severity)
+	clear(s.loss)
+	for i := 0; i < s.pieces; i++ {
+		s.measure(i)
+	}
+}
+
+// measure brings the severities of piece i up to date.
+func (s *state) measure(i int) {
+	n := len(s.bodies)
+	row := s.severity[i*n : (i+1)*n]
+	for j, v := range row {
+		if v != 0 {
+			s.loss[j] -= float64(v)
+			row[j], s.severity[j*n+i] = 0, 0
+		}
+	}
+	s.loss[i] = 0
+	b := &s.bodies[i]
+	s.scratch.near = s.gather(i, int(b.shape), b.x, b.y, 0, s.scratch.near[:0])
+	for k := range s.scratch.near {
+		v := &s.scratch.near[k]
+		depth := v.table.Depth(v.flipX*(b.x-v.x), v.flipY*(b.y-v.y))
+		if depth <= 0 {
+			continue
+		}
+		j := int(v.index)
+		d := float32(depth * s.factor[i] * s.factor[j])
+		row[j], s.severity[j*n+i] = d, d
+		s.loss[i] += float64(d)
+		s.loss[j] += float64(d)
+	}
+}
+
+// total severity over all pairs. It is exactly zero when nothing overlaps.
+func (s *state) total() float64 {
+	n := len(s.bodies)
+	var sum float64
+	for i := 0; i < s.pieces; i++ {
+		if s.loss[i] == 0 {
+			continue
+		}
+		for j, v := range s.severity[i*n : (i+1)*n] {
+			if j > i {
+				sum += float64(v)
+			}
+		}
+	}
+	return sum
+}
+
+// place moves piece i.
+func (s *state) place(i int, at Spot) {
+	s.grid.remove(i)
+	s.bodies[i] = s.bodyAt(at)
+	s.grid.add(i, &s.bodies[i])
+	if group := s.m.Pieces[i].Group; group != 0 {
+		s.direction[group] = s.m.Shapes[at.Shape].Direction
+	}
+	s.measure(i)
+}

@@ -1,0 +1,177 @@
+package nest
+
+import (
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/nest/internal/model"
+	"ellwand/nest/internal/outline"
+)
+
+// Tolerances of the search, as shares of the strip width.
+const (
+	// touchShare is the depth up to which outlines only touch: a tenth of
+	// what Verify allows, so that what the search accepts verifies, and a
+	// million times the rounding of a coordinate.
+	touchShare = 1e-8
+	// simplifyShare is how far outlines may grow to lose vertices: 0.07 mm on
+	// cloth of 1.40 m.
+	simplifyShare = 5e-5
+)
+
+// prepared is a problem turned into a model, and the way back.
+type prepared struct {
+	problem Problem
+	model   *model.Model
+	// locked placements of the start, which are fixed shapes in the model.
+	locked []Placement
+	// sheetX and sheetY move each sheet to its place on the strip of the model.
+	sheetX, sheetY []float64
+}
+
+func prepare(p Problem, start *Layout, locked []bool) (*prepared, error) {
+	q := &prepared{problem: p, model: &model.Model{Width: p.Width, Length: p.Length, Gap: p.Gap}}
+	if err := q.addSheets(); err != nil {
+		return nil, err
+	}
+	q.model.Touch = touchShare * q.model.Width
+	for _, zone := range p.Zones {
+		q.addObstacle(zone)
+	}
+	held := q.hold(start, locked)
+	for i := range p.Items {
+		shapes := q.addShapes(i)
+		for copy := range p.Items[i].Copies {
+			if at, ok := held[[2]int{i, copy}]; ok {
+				q.addLocked(at, shapes)
+				continue
+			}
+			q.model.Pieces = append(q.model.Pieces, model.Piece{
+				Item: i, Copy: copy, Shapes: shapes, Group: p.Items[i].Group,
+				PeriodX: p.Items[i].PeriodX, PeriodY: p.Items[i].PeriodY,
+			})
+		}
+	}
+	return q, nil
+}
+
+func (q *prepared) addObstacle(ring orb.Ring) {
+	base, centre := q.model.AddBase(outline.Clean(ring), true)
+	q.model.Shapes = append(q.model.Shapes, shapeOf(&q.model.Bases[base], base, centre, 1, 1))
+	q.model.Fixed = append(q.model.Fixed, model.Fixed{Shape: len(q.model.Shapes) - 1, X: centre[0], Y: centre[1]})
+}
+
+// shapeOf is the base mirrored by flipX and flipY; centre is where the base's
+// bounding box lay.
+func shapeOf(base *model.Base, index int, centre orb.Point, flipX, flipY float64) model.Shape {
+	_, hi := outline.Bounds(base.Points)
+	return model.Shape{
+		Base: index, FlipX: flipX, FlipY: flipY, HalfX: hi[0], HalfY: hi[1],
+		CentreX: flipX * centre[0], CentreY: flipY * centre[1],
+	}
+}
+
+// addShapes adds the shapes that item i may take and returns their indices.
+// Turns in which it is wider than the strip are left out.
+func (q *prepared) addShapes(i int) []int {
+	item := q.problem.Items[i]
+	bases := map[float64]placedBase{}
+	var shapes []int
+	for t, turn := range item.Turns {
+		for _, tilt := range tilts(item.Tilt) {
+			s, ok := q.shape(item, turn, tilt, bases)
+			if !ok || q.isKnown(shapes, s, item) {
+				continue
+			}
+			s.Turn = t
+			q.model.Shapes = append(q.model.Shapes, s)
+			shapes = append(shapes, len(q.model.Shapes)-1)
+		}
+	}
+	return shapes
+}
+
+// tilts are the tilts that the search tries.
+func tilts(most float64) []float64 {
+	if most == 0 {
+		return []float64{0}
+	}
+	return []float64{0, -most, most, -most / 2, most / 2}
+}
+
+type placedBase struct {
+	index  int
+	centre orb.Point
+}
+
+func (q *prepared) shape(item Item, turn Turn, tilt float64, bases map[float64]placedBase) (model.Shape, bool) {
+	angle, flipX, flipY := baseTurn(turn.Degrees+tilt, turn.Mirrored)
+	base, ok := bases[angle]
+	if !ok {
+		ring := outline.Clean(turned(item.Outline, angle, false))
+		ring = outline.Simplify(ring, simplifyShare*q.model.Width)
+		base.index, base.centre = q.model.AddBase(ring, false)
+		bases[angle] = base
+	}
+	s := shapeOf(&q.model.Bases[base.index], base.index, base.centre, flipX, flipY)
+	s.Tilt, s.Direction = tilt, turn.Direction
+	s.Low, s.High = turn.Pin == PinLow, turn.Pin == PinHigh
+	s.OffsetX, s.OffsetY = turn.OffsetX+s.CentreX, turn.OffsetY+s.CentreY
+	return s, 2*s.HalfY <= q.model.Width*(1+touchShare)
+}
+
+// baseTurn splits a turn into an angle from 0 to 180 and mirror images in x
+// and y after it. Turning by 180 is both images; an image in x before a turn
+// by d is a turn by -d before the image.
+func baseTurn(degrees float64, mirrored bool) (angle, flipX, flipY float64) {
+	flipX, flipY = 1, 1
+	if mirrored {
+		degrees, flipX = -degrees, -1
+	}
+	angle = math.Mod(degrees, 360)
+	if angle < 0 {
+		angle += 360
+	}
+	if angle >= 180 {
+		return angle - 180, -flipX, -flipY
+	}
+	return angle, flipX, flipY
+}
+
+// isKnown reports whether a shape equals one that the item has already, as a
+// rectangle does when turned by 180 degrees.
+func (q *prepared) isKnown(shapes []int, s model.Shape, item Item) bool {
+	for _, k := range shapes {
+		o := q.model.Shapes[k]
+		if o.Base != s.Base || o.Low != s.Low || o.High != s.High || o.Direction != s.Direction {
+			continue
+		}
+		if item.PeriodX > 0 && math.Abs(math.Remainder(o.OffsetX-s.OffsetX, item.PeriodX)) > q.model.Touch ||
+			item.PeriodY > 0 && math.Abs(math.Remainder(o.OffsetY-s.OffsetY, item.PeriodY)) > q.model.Touch {
+			continue
+		}
+		if sameImage(q.model.Bases[s.Base].Points, o.FlipX*s.FlipX, o.FlipY*s.FlipY, q.model.Touch) {
+			return true
+		}
+	}
+	return false
+}
+
+// sameImage reports whether mirroring leaves the outline as it is.
+func sameImage(points []orb.Point, flipX, flipY, tolerance float64) bool {
+	for _, p := range points {
+		x, y := flipX*p[0], flipY*p[1]
+		found := false
+		for _, o := range points {
+			if math.Abs(o[0]-x) <= tolerance && math.Abs(o[1]-y) <= tolerance {
+				found = true
+				break
+			}
+		}
+		if !found {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,159 @@
+package nest
+
+import (
+	"context"
+	"errors"
+	"runtime"
+	"sync"
+	"sync/atomic"
+	"time"
+
+	"ellwand/nest/internal/search"
+)
+
+// defaultTime is how long Solve searches when nothing else is asked.
+const defaultTime = 5 * time.Second
+
+// searches is the number of independent searches under an iteration budget.
+// It does not depend on the workers, so that the result does not either.
+const searches = 2
+
+// Solve lays the items of the problem. On a strip of open length it looks for
+// the shortest layout; otherwise for one that fits. It stops when its budget
+// is used, the bound is reached or the context ends, and returns the best
+// found until then. Errors: a problem that Check refuses, or a layout that
+// Verify refuses, which is a fault of this package.
+func Solve(ctx context.Context, p Problem, o Options) (Result, error) {
+	begin := time.Now()
+	if err := p.Check(); err != nil {
+		return Result{}, err
+	}
+	if len(p.Items) == 0 {
+		return Result{Fits: true}, nil
+	}
+	q, err := prepare(p, o.Start, o.Locked)
+	if err != nil {
+		return Result{}, err
+	}
+	run := newRun(ctx, q, o, begin)
+	run.all()
+	return run.result()
+}
+
+// run is one call of Solve: what its searches share.
+type run struct {
+	q      *prepared
+	o      Options
+	ctx    context.Context
+	begin  time.Time
+	limit  time.Duration
+	bound  float64
+	solved atomic.Bool
+	passes atomic.Int64
+
+	mu   sync.Mutex
+	best []search.Outcome // of each search
+	seen float64          // shortest reported
+}
+
+func newRun(ctx context.Context, q *prepared, o Options, begin time.Time) *run {
+	if o.Workers <= 0 {
+		o.Workers = runtime.GOMAXPROCS(0)
+	}
+	r := &run{q: q, o: o, ctx: ctx, begin: begin, limit: o.Time}
+	if r.limit == 0 && o.Iterations == 0 {
+		r.limit = defaultTime
+	}
+	if q.problem.Length == 0 && len(q.problem.Sheets) == 0 {
+		r.bound = Bound(q.problem)
+	}
+	return r
+}
+
+// all runs the searches: one a worker under a time budget, a fixed number
+// otherwise.
+func (r *run) all() {
+	count := r.o.Workers
+	if r.limit == 0 {
+		count = searches
+	}
+	r.best = make([]search.Outcome, count)
+	slots := make(chan struct{}, r.o.Workers)
+	var group sync.WaitGroup
+	for k := range count {
+		group.Add(1)
+		slots <- struct{}{}
+		go func() {
+			defer group.Done()
+			r.one(k)
+			<-slots
+		}()
+	}
+	group.Wait()
+}
+
+func (r *run) one(k int) {
+	s := search.New(r.q.model, r.o.Seed, uint64(k), r, func(found search.Outcome) { r.offer(k, found) })
+	s.Run(r.q.startSpots(r.o.Start))
+	r.passes.Add(int64(s.Passes()))
+}
+
+// Spent is the share of the budget used after so many passes of one search.
+func (r *run) Spent(passes int) float64 {
+	var spent float64
+	if r.o.Iterations > 0 {
+		spent = float64(passes) / float64(r.o.Iterations)
+	}
+	if r.limit > 0 {
+		spent = max(spent, float64(time.Since(r.begin))/float64(r.limit))
+	}
+	return spent
+}
+
+// Stopped reports that the search must end: the context is done, or, under a
+// time budget, another search has reached the bound. Under an iteration
+// budget each search ends on its own, so that the result does not depend on
+// which was first.
+func (r *run) Stopped() bool {
+	return r.ctx.Err() != nil || r.limit > 0 && r.solved.Load()
+}
+
+// offer takes a better layout of search k.
+func (r *run) offer(k int, found search.Outcome) {
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	r.best[k] = found
+	if found.Loss > 0 || r.seen > 0 && found.Length >= r.seen {
+		return
+	}
+	r.seen = found.Length
+	if r.seen <= r.bound*(1+touchShare) || r.q.model.Length > 0 {
+		r.solved.Store(true)
+	}
+	if r.o.Progress != nil {
+		r.o.Progress(Progress{Length: found.Length, Bound: r.bound, Elapsed: time.Since(r.begin)})
+	}
+}
+
+var errUnverified = errors.New("internal error: the search returned a layout that does not verify; please report it with the job file")
+
+func (r *run) result() (Result, error) {
+	best := r.best[0]
+	for _, b := range r.best[1:] {
+		if b.Better(best) {
+			best = b
+		}
+	}
+	res := Result{
+		Layout: r.q.layout(best.Spots), Fits: best.Loss == 0, Bound: r.bound,
+		Iterations: int(r.passes.Load()), Elapsed: time.Since(r.begin),
+	}
+	if !res.Fits {
+		res.Out = r.q.excess(best)
+		return res, nil
+	}
+	if err := Verify(r.q.problem, res.Layout); err != nil {
+		return Result{}, errors.Join(errUnverified, err)
+	}
+	return res, nil
+}
