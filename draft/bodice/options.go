@@ -1,0 +1,45 @@
+// Package bodice drafts a front and a back bodice from body measurements.
+//
+// The construction is Ellwand's own, from common practice of flat pattern
+// cutting; each point names its rule where it is set. Lengths are
+// millimetres. Both pieces are drawn with the centre line on the left, the
+// waist line at the height 0.
+package bodice
+
+// Fit is how closely the bodice follows the body.
+type Fit int
+
+const (
+	// Close fitting: 10 cm of ease across the bust.
+	Close Fit = iota
+	// Easy fitting: 14 cm.
+	Easy
+	// Shirt fitting: 18 cm, and a waist that hangs straight.
+	Shirt
+)
+
+// Shaping is where the dart that shapes the bust lies.
+type Shaping int
+
+const (
+	// SideDart lies in the side seam, below the armhole.
+	SideDart Shaping = iota
+	// ShoulderDart lies in the middle of the shoulder seam.
+	ShoulderDart
+)
+
+// Options of a bodice. The zero value is a close fitting bodice with a side
+// dart, waist darts and a centre back seam.
+type Options struct {
+	Fit     Fit
+	Shaping Shaping
+	// BustEase is added to the whole bust girth; 0 takes that of the fit.
+	BustEase float64
+	// WaistEase is added to the whole waist girth; 0 takes that of the fit.
+	WaistEase float64
+	// StraightWaist lets the side seams hang straight, without waist darts.
+	// A shirt always has it.
+	StraightWaist bool
+	// BackOnFold cuts the back in one, without a centre back seam.
+	BackOnFold bool
+}

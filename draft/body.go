@@ -1,0 +1,141 @@
+package draft
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+)
+
+// Measurement is a body measurement, by its term in ISO 8559-1.
+type Measurement string
+
+// The measurements that blocks are drafted from.
+const (
+	BustGirth            Measurement = "bust girth"
+	WaistGirth           Measurement = "waist girth"
+	HipGirth             Measurement = "hip girth"
+	NeckBaseGirth        Measurement = "neck base girth"
+	BackNeckPointToWaist Measurement = "back neck point to waist"
+	ShoulderLength       Measurement = "shoulder length"
+	AcrossBackWidth      Measurement = "across back width"
+	AcrossFrontWidth     Measurement = "across front width"
+	ScyeDepth            Measurement = "scye depth"
+	ShoulderToWrist      Measurement = "shoulder to wrist"
+	UpperArmGirth        Measurement = "upper arm girth"
+	WristGirth           Measurement = "wrist girth"
+	WaistToHip           Measurement = "waist to hip"
+	BodyRise             Measurement = "body rise"
+	InsideLegLength      Measurement = "inside leg length"
+	OutsideLegLength     Measurement = "outside leg length"
+)
+
+// limits are what a measurement of a grown body can be, in mm: wide enough
+// for any body, narrow enough to catch a slip of the unit (common practice).
+var limits = []struct {
+	name        Measurement
+	least, most float64
+}{
+	{BustGirth, 600, 1800},
+	{WaistGirth, 400, 1800},
+	{HipGirth, 600, 2000},
+	{NeckBaseGirth, 250, 600},
+	{BackNeckPointToWaist, 280, 560},
+	{ShoulderLength, 70, 200},
+	{AcrossBackWidth, 220, 620},
+	{AcrossFrontWidth, 200, 640},
+	{ScyeDepth, 130, 340},
+	{ShoulderToWrist, 380, 780},
+	{UpperArmGirth, 160, 600},
+	{WristGirth, 110, 280},
+	{WaistToHip, 120, 320},
+	{BodyRise, 180, 420},
+	{InsideLegLength, 500, 1050},
+	{OutsideLegLength, 700, 1350},
+}
+
+// Measurements lists every measurement that a body may have.
+func Measurements() []Measurement {
+	names := make([]Measurement, len(limits))
+	for i, l := range limits {
+		names[i] = l.name
+	}
+	return names
+}
+
+// ParseMeasurement reads a measurement's name; hyphens and underscores stand
+// for spaces, capitals do not matter.
+func ParseMeasurement(text string) (Measurement, error) {
+	plain := strings.NewReplacer("_", " ", "-", " ").Replace(strings.ToLower(strings.TrimSpace(text)))
+	if name := Measurement(plain); slices.Contains(Measurements(), name) {
+		return name, nil
+	}
+	return "", fmt.Errorf("%q is no body measurement that is known here; use one of: %s", text, joined(Measurements()))
+}
+
+// Body holds the measurements of one body, in mm.
+type Body map[Measurement]float64
+
+// Get returns a measurement and whether the body has it.
+func (b Body) Get(name Measurement) (float64, bool) {
+	value, ok := b[name]
+	return value, ok
+}
+
+// With returns the body with the measurements of another in place of its own:
+// a size of a table with what was measured on the client.
+func (b Body) With(other Body) Body {
+	all := Body{}
+	for name, value := range b {
+		all[name] = value
+	}
+	for name, value := range other {
+		all[name] = value
+	}
+	return all
+}
+
+// Check refuses a body that cannot be: a measurement that is unknown, is not
+// positive or lies outside what a grown body can have, or a waist girth over
+// three times the bust girth or under a third of it.
+func (b Body) Check() error {
+	for name := range b {
+		if !slices.Contains(Measurements(), name) {
+			_, err := ParseMeasurement(string(name))
+			return err
+		}
+	}
+	bust, waist := b[BustGirth], b[WaistGirth]
+	if bust > 0 && waist > 3*bust {
+		return fmt.Errorf("the waist girth of %s is over three times the bust girth of %s: measure both again", cm(waist), cm(bust))
+	}
+	if waist > 0 && bust > 3*waist {
+		return fmt.Errorf("the bust girth of %s is over three times the waist girth of %s: measure both again", cm(bust), cm(waist))
+	}
+	for _, l := range limits {
+		value, ok := b[l.name]
+		switch {
+		case !ok:
+		case math.IsNaN(value) || math.IsInf(value, 0):
+			return fmt.Errorf("the %s is not a number: give it as a length", l.name)
+		case value <= 0:
+			return fmt.Errorf("the %s is %s: a body measurement must be more than nothing", l.name, cm(value))
+		case value < l.least || value > l.most:
+			return fmt.Errorf("the %s is %s; between %s and %s is possible: check the figure and its unit", l.name, cm(value), cm(l.least), cm(l.most))
+		}
+	}
+	return nil
+}
+
+// cm words a length for a sentence.
+func cm(mm float64) string {
+	return fmt.Sprintf("%.4g cm", math.Round(mm)/10)
+}
+
+func joined[T ~string](names []T) string {
+	words := make([]string, len(names))
+	for i, name := range names {
+		words[i] = string(name)
+	}
+	return strings.Join(words, ", ")
+}

@@ -1,0 +1,34 @@
+package draft
+
+// Report is the truing report: a row for every pair of seams that are sewn
+// together, and for every seam that has to fit the body.
+type Report struct{ Rows []Row }
+
+// Row compares two lengths.
+type Row struct {
+	Seam    string // "shoulder"
+	Of      string // "back shoulder"
+	Against string // "front shoulder"
+	// OfLength and AgainstLength in mm; Difference is the first less the
+	// second.
+	OfLength, AgainstLength, Difference float64
+	// Least and Most are the normal range of Difference.
+	Least, Most float64
+	// Normal says what is normal and where that is from: "0.5 to 1 cm longer,
+	// eased in (common practice)".
+	Normal string
+	// Sound is false when the difference is outside the normal range.
+	Sound bool
+	// Verdict is a word or two for people: "matches", "2.1 cm too short".
+	Verdict string
+}
+
+// Sound says whether every row is.
+func (r Report) Sound() bool {
+	for _, row := range r.Rows {
+		if !row.Sound {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,65 @@
+// Package draft turns body measurements into the pieces of a garment, and
+// proves by a truing report that the seams which will be sewn together match.
+//
+// The blocks stand in packages of their own: bodice, sleeve and part. Each
+// knows only the measurements that it is given; what one block needs of
+// another (the sleeve needs the armhole lengths) is passed on by Draft.
+//
+// Lengths are millimetres.
+package draft
+
+import (
+	"ellwand/draft/bodice"
+	"ellwand/draft/part"
+	"ellwand/draft/sleeve"
+	"ellwand/pieces"
+)
+
+// Request asks for the pieces of one garment.
+type Request struct {
+	Garment string // "blouse"
+	Size    string // written on the pieces; may be empty
+	Cloth   string // what the pieces are cut from: "shell"
+	Body    Body
+	// Bodice asks for a front and a back bodice; nil for none.
+	Bodice *bodice.Options
+	// Sleeve asks for a sleeve set into the armholes of the bodice; nil for
+	// none.
+	Sleeve *sleeve.Options
+	// Parts are further pieces: collar, facings, cuff, waistband, skirt.
+	Parts []part.Options
+	// Cloths names the cloth of single pieces that are not cut from Cloth, by
+	// the piece's name.
+	Cloths map[string]string
+	// Allowances replace the usual ones, by the name of a seam: one of
+	// AllowanceNames.
+	Allowances map[string]float64
+}
+
+// Result is a garment as drafted.
+type Result struct {
+	Pieces []pieces.Piece
+	Truing Report
+	// Body is the body drafted for: the measurements given and those derived.
+	Body    Body
+	Derived []Derivation
+	// Figures are lengths of the draft that a pattern maker asks for: armhole
+	// lengths, sleeve head height, bicep line.
+	Figures []Figure
+	// Warnings are sentences about what the draft had to do, or what will
+	// not wear well.
+	Warnings []string
+}
+
+// Derivation is a measurement that was not given.
+type Derivation struct {
+	Measurement Measurement
+	Value       float64
+	Rule        string // "as the women's table has it for this bust girth"
+}
+
+// Figure is a named length of a draft.
+type Figure struct {
+	Name  string // "sleeve head height"
+	Value float64
+}
