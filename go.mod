@@ -11,6 +11,7 @@ require (
 	github.com/invopop/jsonschema v0.14.0 // indirect
 	github.com/jedib0t/go-pretty/v6 v6.8.3 // indirect
 	github.com/jung-kurt/gofpdf v1.16.2 // indirect
+	github.com/mattn/go-runewidth v0.0.16 // indirect
 	github.com/mitchellh/colorstring v0.0.0-20190213212951-d06e56a500db // indirect
 	github.com/paulmach/orb v0.14.0 // indirect
 	github.com/pb33f/ordered-map/v2 v2.3.1 // indirect
