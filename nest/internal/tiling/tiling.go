@@ -65,26 +65,27 @@ const Accuracy = 1e-9
 // context ends the search.
 //
 // The time of such a search varies widely with the order in which it tries,
-// and a lucky order finds a tiling at once. So several orders take turns, on
-// budgets that double (Gomes, Selman, Kautz, "Boosting combinatorial search
-// through randomization", AAAI 1998); the first that ends decides.
+// and a lucky order finds a tiling at once. So searches along x and along y,
+// with a skyline of few steps and of many, take turns on budgets that double
+// (Gomes, Selman, Kautz, "Boosting combinatorial search through
+// randomization", AAAI 1998); the first that ends decides.
 func Tile(ctx context.Context, width, length float64, rects []Rect, budget int) ([]Position, Outcome) {
 	if !fills(width, length, rects) {
 		return nil, None
 	}
-	units := newUnits(width, length, rects)
-	const first = 2000
+	measured := newUnits(width, length, rects)
+	const first = 5000
 	for round, share := 0, first; budget > 0; round++ {
-		s := newSearch(ctx, units, round)
+		s := newSearch(ctx, measured, round)
 		s.nodes = min(share, budget)
 		outcome := s.run()
 		if outcome == Tiled {
-			return s.positions(rects), Tiled
+			return s.positions(measured), Tiled
 		}
 		if outcome == None || ctx.Err() != nil {
 			return nil, outcome
 		}
-		budget -= share
+		budget -= min(share, budget) - max(0, s.nodes)
 		if round%orders == orders-1 {
 			share *= 2
 		}
