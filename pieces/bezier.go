@@ -1,0 +1,150 @@
+package pieces
+
+import (
+	"math"
+
+	"github.com/paulmach/orb"
+	"gonum.org/v1/gonum/integrate/quad"
+)
+
+const (
+	// leastTolerance is the finest flattening in mm; a finer one would only
+	// draw arithmetic noise.
+	leastTolerance = 1e-4
+	// mostChords bounds the chords of one curve, whatever the tolerance, and
+	// deepest the halvings of a Bezier: 2^14 chords.
+	mostChords = 1 << deepest
+	deepest    = 14
+)
+
+func usable(tolerance float64) float64 {
+	if !(tolerance > leastTolerance) {
+		return leastTolerance
+	}
+	return tolerance
+}
+
+// Start of the curve.
+func (b Bezier) Start() orb.Point { return b.P0 }
+
+// End of the curve.
+func (b Bezier) End() orb.Point { return b.P3 }
+
+// At returns the point at parameter t, by de Casteljau's construction.
+func (b Bezier) At(t float64) orb.Point {
+	before, _ := b.split(t)
+	return before.P3
+}
+
+// Tangent is the unit direction of travel at parameter t. Where the curve
+// stands still (a control point on its end, a cusp), it is the direction in
+// which it sets off again, or at its end that in which it arrives.
+func (b Bezier) Tangent(t float64) orb.Point {
+	before, after := b.split(t)
+	size := distance(b.P0, b.P1) + distance(b.P1, b.P2) + distance(b.P2, b.P3)
+	for _, p := range []orb.Point{after.P1, after.P2, after.P3} {
+		if d := sub(p, after.P0); norm(d) > 1e-9*size {
+			return unit(d)
+		}
+	}
+	for _, p := range []orb.Point{before.P2, before.P1, before.P0} {
+		if d := sub(before.P3, p); norm(d) > 1e-9*size {
+			return unit(d)
+		}
+	}
+	return orb.Point{}
+}
+
+// Split cuts the curve at parameter t, by de Casteljau's construction.
+func (b Bezier) Split(t float64) (before, after Curve) { return b.split(t) }
+
+func (b Bezier) split(t float64) (before, after Bezier) {
+	p01, p12, p23 := between(b.P0, b.P1, t), between(b.P1, b.P2, t), between(b.P2, b.P3, t)
+	p012, p123 := between(p01, p12, t), between(p12, p23, t)
+	middle := between(p012, p123, t)
+	return Bezier{b.P0, p01, p012, middle}, Bezier{middle, p123, p23, b.P3}
+}
+
+// Reverse runs the other way.
+func (b Bezier) Reverse() Curve { return Bezier{b.P3, b.P2, b.P1, b.P0} }
+
+// Map moves the curve.
+func (b Bezier) Map(m Motion) Curve {
+	return Bezier{m.Apply(b.P0), m.Apply(b.P1), m.Apply(b.P2), m.Apply(b.P3)}
+}
+
+// gaussPoints is the order of the quadrature. 16 points measure an armhole
+// curve to 1e-11 mm in one go; harder curves are halved.
+const gaussPoints = 16
+
+var gaussAt, gaussWeight = func() (at, weight [gaussPoints]float64) {
+	quad.Legendre{}.FixedLocations(at[:], weight[:], 0, 1)
+	return at, weight
+}()
+
+// speed is |B'(t)|.
+func (b Bezier) speed(t float64) float64 {
+	s := 1 - t
+	d0, d1, d2 := sub(b.P1, b.P0), sub(b.P2, b.P1), sub(b.P3, b.P2)
+	x := s*s*d0[0] + 2*s*t*d1[0] + t*t*d2[0]
+	y := s*s*d0[1] + 2*s*t*d1[1] + t*t*d2[1]
+	return 3 * math.Hypot(x, y)
+}
+
+// lengthBetween integrates the speed from t0 to t1 by one Gauss rule.
+func (b Bezier) lengthBetween(t0, t1 float64) float64 {
+	sum := 0.0
+	for i, at := range gaussAt {
+		sum += gaussWeight[i] * b.speed(t0+(t1-t0)*at)
+	}
+	return sum * (t1 - t0)
+}
+
+// Length in mm by Gauss-Legendre quadrature, halved until both halves agree
+// with the whole to 1e-9 mm, so that the sum is right within 1e-6 mm even
+// where the curve has a cusp.
+func (b Bezier) Length() float64 { return b.lengthTo(1) }
+
+// lengthTo is the length from the start to parameter t.
+func (b Bezier) lengthTo(t float64) float64 {
+	return b.adaptive(0, t, b.lengthBetween(0, t), 30)
+}
+
+func (b Bezier) adaptive(t0, t1, whole float64, depth int) float64 {
+	middle := (t0 + t1) / 2
+	left, right := b.lengthBetween(t0, middle), b.lengthBetween(middle, t1)
+	if depth == 0 || !(math.Abs(left+right-whole) > 1e-9) {
+		return left + right
+	}
+	return b.adaptive(t0, middle, left, depth-1) + b.adaptive(middle, t1, right, depth-1)
+}
+
+// Flatten halves the curve until every part is flat enough.
+func (b Bezier) Flatten(tolerance float64) orb.LineString {
+	out := orb.LineString{b.P0}
+	return b.flatten(usable(tolerance), deepest, out)
+}
+
+func (b Bezier) flatten(tolerance float64, depth int, out orb.LineString) orb.LineString {
+	if depth == 0 || b.bulge() <= tolerance {
+		return append(out, b.P3)
+	}
+	before, after := b.split(0.5)
+	out = before.flatten(tolerance, depth-1, out)
+	return after.flatten(tolerance, depth-1, out)
+}
+
+// bulge bounds how far the curve strays from its chord, mm. The curve lies in
+// the hull of its control points; where both inner ones lie beside the chord,
+// not before or after it, its distance from the chord is at most
+// 3 t (1-t) max(d1, d2) <= 3/4 max(d1, d2).
+func (b Bezier) bulge() float64 {
+	chord := sub(b.P3, b.P0)
+	square := dot(chord, chord)
+	s1, s2 := dot(sub(b.P1, b.P0), chord), dot(sub(b.P2, b.P0), chord)
+	far := math.Max(segmentDistance(b.P1, b.P0, b.P3), segmentDistance(b.P2, b.P0, b.P3))
+	if s1 >= 0 && s1 <= square && s2 >= 0 && s2 <= square {
+		return far * 3 / 4
+	}
+	return far
+}
