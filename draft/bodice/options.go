@@ -37,6 +37,8 @@ type Options struct {
 	BustEase float64
 	// WaistEase is added to the whole waist girth; 0 takes that of the fit.
 	WaistEase float64
+	// ArmholeDrop lowers the underarm beyond what the fit does.
+	ArmholeDrop float64
 	// StraightWaist lets the side seams hang straight, without waist darts.
 	// A shirt always has it.
 	StraightWaist bool

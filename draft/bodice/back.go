@@ -1,0 +1,87 @@
+package bodice
+
+import (
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// neckRise is how far the neck point lies above the back neck point: a
+// twenty-fifth of the neck girth (common practice: a fifth of the neck width).
+func (f figures) neckRise() float64 { return f.NeckBase / 25 }
+
+// backUpper is the back above the waist.
+type backUpper struct {
+	nape, neck, tip, across, underarm construct.Point
+	room                              float64 // of the armhole, on the bust line
+}
+
+// backShoulderEase is how much longer the back shoulder is, eased onto the
+// front over the shoulder blade (common practice: 0.5 to 1 cm).
+const backShoulderEase = 5
+
+func (f figures) backUpper(s *construct.Sheet, armhole float64) backUpper {
+	var b backUpper
+	waist := s.Start(0, 0, "the centre back at the waist")
+	b.nape = s.Up(waist, f.BackNeckPointToWaist, "back neck point to waist")
+	bust := s.Up(waist, f.bustLine, "the bust line: back neck point to waist less scye depth and 5 mm")
+
+	// The neck is a fifth of the neck girth wide and a twenty-fifth high
+	// (common practice).
+	shoulderLevel := s.Up(b.nape, f.neckRise(), "a twenty-fifth of the neck girth")
+	b.neck = s.Right(shoulderLevel, f.NeckBase/5, "the neck point: a fifth of the neck girth")
+
+	// The back shoulder falls 1 in 3, about 18 degrees (common practice).
+	b.tip = s.Slope(b.neck, f.Shoulder+backShoulderEase, 1./3, "the shoulder tip, falling 1 in 3: shoulder length and 5 mm to ease in")
+
+	// The back is narrowest halfway up from the bust line to the shoulder tip.
+	half := s.Up(bust, (b.tip.Y()-f.bustLine)/2, "half the height of the shoulder tip above the bust line")
+	b.across = s.Right(half, f.acrossBack, "half the across back width and a twentieth of the bust ease")
+
+	// The side seam comes down from the middle of the armhole.
+	level := s.Up(waist, f.underarm, "the height of the underarm")
+	b.underarm = s.Right(level, f.acrossBack+armhole/2, "the underarm: the across back with half the width of the armhole")
+	return b
+}
+
+// back draws the back bodice.
+func (f figures) back(s *construct.Sheet, o Options, b backUpper, side pieces.Path, w waistSeam) pieces.Piece {
+	shoulder := construct.Direction(b.neck.At, b.tip.At)
+	square := construct.Square(shoulder)
+
+	// Square to the side seam, upright at the across back, square to the
+	// shoulder: so the armhole runs on smoothly into the front.
+	lower := construct.Curve(b.underarm.At, construct.Square(sideTop(side)), 0.42, b.across.At, orb.Point{0, 1}, 0.42)
+	upper := construct.Curve(b.across.At, orb.Point{0, 1}, 0.35, b.tip.At, square, 0.3)
+	s.Draw("square to the side seam and to the shoulder", "draw the armhole %d-%d-%d", b.underarm, b.across, b.tip)
+
+	neck := construct.Curve(b.neck.At, construct.Back(square), 0.12, b.nape.At, orb.Point{-1, 0}, 0.6)
+	s.Draw("square to the shoulder and to the centre back", "draw the neck %d-%d", b.neck, b.nape)
+
+	piece := pieces.Piece{Name: "back bodice", Cut: 2, Pair: true}
+	piece.Edges, piece.Darts = w.edges()
+	piece.Edges = append(piece.Edges,
+		construct.Edge("side", side),
+		construct.Edge("armhole", construct.Join(lower, upper)),
+		construct.Edge("shoulder", construct.Line(b.tip.At, b.neck.At)),
+		construct.Edge("neck", neck),
+		construct.Edge("centre back", construct.Line(b.nape.At, orb.Point{0, 0})),
+	)
+	if o.BackOnFold {
+		piece.Cut, piece.Pair, piece.Fold = 1, false, "centre back"
+	}
+	piece.Notches = []pieces.Notch{{Edge: "armhole", At: lower.Length(), Count: 2, Match: "back armhole"}}
+	piece.Grain = upright(f.acrossBack/4, b.nape.Y())
+	piece.Marks = []pieces.Mark{{Name: "bust line", Path: construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.acrossBack, f.bustLine})}}
+	return piece
+}
+
+// sideTop is the upward direction of the side seam at the underarm.
+func sideTop(side pieces.Path) orb.Point { return side[len(side)-1].Tangent(1) }
+
+// upright is a straight grainline at a distance from the centre line of a
+// piece of some height.
+func upright(x, height float64) pieces.Grain {
+	return pieces.Grain{From: orb.Point{x, 0.2 * height}, To: orb.Point{x, 0.8 * height}}
+}

@@ -1,0 +1,138 @@
+package bodice
+
+import (
+	"fmt"
+	"math"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// Block is a bodice as drafted.
+type Block struct {
+	Front, Back pieces.Piece
+	// Sheets are the drafts of the back and the front, step by step.
+	Sheets []construct.Sheet
+	// BustEase and WaistEase are the eases drafted with; BustWidth is the
+	// width of front and back together on the bust line: half the garment.
+	BustEase, WaistEase, BustWidth float64
+	// Fitted says that the waist seam was drawn to the waist girth.
+	Fitted bool
+}
+
+// Draft drafts the bodice. The error is a sentence that names the measurement
+// that cannot be.
+func Draft(m Measures, o Options) (Block, error) {
+	f, err := reckon(m, o)
+	if err != nil {
+		return Block{}, err
+	}
+	backSheet, frontSheet := construct.Sheet{Piece: "back bodice"}, construct.Sheet{Piece: "front bodice"}
+	front := f.frontUpper(&frontSheet)
+	armhole, err := f.armholeWidth(front.openAcross.X())
+	if err != nil {
+		return Block{}, err
+	}
+	front.setUnderarm(&frontSheet, armhole)
+	back := f.backUpper(&backSheet, armhole)
+	if err := f.checkUpper(front, back); err != nil {
+		return Block{}, err
+	}
+
+	straight := o.StraightWaist || o.Fit == Shirt
+	waists, err := f.waists(straight, front, back)
+	if err != nil {
+		return Block{}, err
+	}
+	return Block{
+		Front:    f.front(&frontSheet, o, front, waists.frontSide, waists.front),
+		Back:     f.back(&backSheet, o, back, waists.backSide, waists.back),
+		Sheets:   []construct.Sheet{backSheet, frontSheet},
+		BustEase: f.bustEase, WaistEase: f.waistEase, BustWidth: back.underarm.X() + front.underarm.X(),
+		Fitted: !straight || f.waist > f.half,
+	}, nil
+}
+
+func (f figures) checkUpper(front frontUpper, back backUpper) error {
+	if err := checkAcross("across back width", f.acrossBack, back.tip.X(), f.AcrossBack, f.Shoulder); err != nil {
+		return err
+	}
+	if err := checkAcross("across front width", f.acrossFront, front.tip.X(), f.AcrossFront, f.Shoulder); err != nil {
+		return err
+	}
+	if front.bustPoint.X() > front.openAcross.X()-15 {
+		return fmt.Errorf("bodice: the across front width of %s is too narrow for the bust girth of %s: measure both again", cm(f.AcrossFront), cm(f.Bust))
+	}
+	if rise := front.centreNeck.Y() - f.bustLine; rise < 30 {
+		return fmt.Errorf("bodice: the neck base girth of %s brings the neck down to the bust line of a scye depth of %s: measure both again", cm(f.NeckBase), cm(f.ScyeDepth))
+	}
+	if back.tip.Y()-f.bustLine < 90 {
+		return fmt.Errorf("bodice: the scye depth of %s leaves no height for the armhole below a shoulder length of %s: measure both again", cm(f.ScyeDepth), cm(f.Shoulder))
+	}
+	return nil
+}
+
+// waists are the waist seams and side seams of both pieces.
+type waists struct {
+	front, back         waistSeam
+	frontSide, backSide pieces.Path
+}
+
+// waists draws the waist so that front and back together, darts closed, make
+// half the waist girth with its ease; or straight down when it hangs straight.
+func (f figures) waists(straight bool, front frontUpper, back backUpper) (waists, error) {
+	s, err := f.shape(straight)
+	if err != nil {
+		return waists{}, err
+	}
+	frontWidth, backWidth := front.underarm.X(), back.underarm.X()
+	if s.front == 0 {
+		w := f.taperedWaists(frontWidth, backWidth, s.taper)
+		for range 30 {
+			over := w.front.length() + w.back.length() - f.waist
+			if straight && s.taper == 0 || math.Abs(over) < 0.01 {
+				break
+			}
+			s.taper += over / 2
+			w = f.taperedWaists(frontWidth, backWidth, s.taper)
+		}
+		return w, nil
+	}
+	// The front dart ends below the bust point, the back dart below the
+	// underarm.
+	frontApex := min(f.bustLine-dartShort, f.underarm-5)
+	frontDarts, okFront := placeDarts(dartWidths(s.front), f.bustPoint, frontApex, frontWidth-s.taper)
+	backDarts, okBack := placeDarts(dartWidths(s.back), f.acrossBack/2, f.underarm-20, backWidth-s.taper)
+	if !okFront || !okBack {
+		return waists{}, fmt.Errorf("bodice: the waist girth of %s leaves no room for its darts on a bust girth of %s: measure both again, or let the waist hang straight", cm(f.Waist), cm(f.Bust))
+	}
+	w := waists{frontSide: f.side(frontWidth, s.taper), backSide: f.side(backWidth, s.taper)}
+	w.front = fitWaist(w.frontSide, frontDarts, frontWidth-s.taper-s.front)
+	w.back = fitWaist(w.backSide, backDarts, backWidth-s.taper-s.back)
+	return w, nil
+}
+
+func (f figures) taperedWaists(front, back, taper float64) waists {
+	w := waists{frontSide: f.side(front, taper), backSide: f.side(back, taper)}
+	w.front, w.back = drawWaist(w.frontSide, nil), drawWaist(w.backSide, nil)
+	return w
+}
+
+// edges of the waist from the centre line to the side: "waist", or with darts
+// "waist 1", "waist mouth 1", "waist 2" and so on.
+func (w waistSeam) edges() ([]pieces.Edge, []pieces.Dart) {
+	if len(w.darts) == 0 {
+		return []pieces.Edge{construct.Edge("waist", w.stretches[0])}, nil
+	}
+	var edges []pieces.Edge
+	darts := make([]pieces.Dart, len(w.darts))
+	for i, d := range w.darts {
+		d.Name, d.Mouth = fmt.Sprintf("waist dart %d", i+1), fmt.Sprintf("waist mouth %d", i+1)
+		darts[i] = d
+		edges = append(edges,
+			construct.Edge(fmt.Sprintf("waist %d", i+1), w.stretches[i]),
+			construct.Edge(d.Mouth, w.mouths[i]))
+	}
+	last := len(w.stretches)
+	return append(edges, construct.Edge(fmt.Sprintf("waist %d", last), w.stretches[last-1])), darts
+}

@@ -1,0 +1,139 @@
+package bodice
+
+import (
+	"fmt"
+	"math"
+)
+
+// Measures of the body that a bodice is drafted from.
+type Measures struct {
+	Bust, Waist, NeckBase, BackNeckPointToWaist, Shoulder float64
+	AcrossBack, AcrossFront, ScyeDepth                    float64
+}
+
+// figures are the lengths that both pieces are drawn from.
+type figures struct {
+	Measures
+	bustEase, waistEase float64
+	// half is the width of front and back together on the bust line; waist
+	// the length of their waist seams together, darts closed.
+	half, waist float64
+	// bustLine and underarm are heights above the waist line.
+	bustLine, underarm float64
+	// acrossBack and acrossFront are half widths with their ease.
+	acrossBack, acrossFront float64
+	// bustPoint is the distance of the bust point from the centre front.
+	bustPoint float64
+	// bustDart is the width of the bust dart, measured at the level of the
+	// neck point.
+	bustDart float64
+}
+
+// reckon works out the figures. The error names the measurement that cannot
+// be.
+func reckon(m Measures, o Options) (figures, error) {
+	f := figures{Measures: m, bustEase: o.BustEase, waistEase: o.WaistEase}
+	if f.bustEase == 0 {
+		f.bustEase = usualBustEase(o.Fit)
+	}
+	if f.waistEase == 0 {
+		f.waistEase = usualWaistEase(o.Fit)
+	}
+	f.half = m.Bust/2 + f.bustEase/2
+	f.waist = m.Waist/2 + f.waistEase/2
+
+	// The bust line lies 5 mm below the scye depth, so that the armhole does
+	// not cut (common practice); the underarm lies lower as the fit is looser.
+	f.bustLine = m.BackNeckPointToWaist - m.ScyeDepth - 5
+	f.underarm = f.bustLine - usualArmholeDrop(o.Fit) - o.ArmholeDrop
+
+	// A twentieth of the bust ease goes across each half of the back, a
+	// thirtieth across the front: arms reach forward (common practice).
+	f.acrossBack = m.AcrossBack/2 + f.bustEase/20
+	f.acrossFront = m.AcrossFront/2 + f.bustEase/30
+
+	// Half the distance of the bust points: a tenth of the bust and 3 mm
+	// (common practice).
+	f.bustPoint = m.Bust/10 + 3
+
+	// The handbook table's bust dart: 76 mm at bust 92 cm, 6 mm more or less
+	// every 4 cm; 1 mm every cm above bust 104 cm.
+	f.bustDart = 76 + 0.15*(min(m.Bust, 1040)-920) + 0.1*max(0, m.Bust-1040)
+	return f, f.check()
+}
+
+// usualBustEase is common practice.
+func usualBustEase(fit Fit) float64 {
+	switch fit {
+	case Easy:
+		return 140
+	case Shirt:
+		return 180
+	}
+	return 100
+}
+
+// usualWaistEase is common practice: 2 to 4 cm in a fitted bodice.
+func usualWaistEase(fit Fit) float64 {
+	if fit == Close {
+		return 30
+	}
+	return 40
+}
+
+// usualArmholeDrop lowers the underarm of a looser bodice (common practice).
+func usualArmholeDrop(fit Fit) float64 {
+	switch fit {
+	case Easy:
+		return 12
+	case Shirt:
+		return 25
+	}
+	return 0
+}
+
+// leastSide is the shortest side seam that can still be shaped, in mm.
+const leastSide = 50
+
+func (f figures) check() error {
+	switch {
+	case f.bustEase < 0:
+		return fmt.Errorf("bodice: the bust ease is %s; it cannot be negative", cm(f.bustEase))
+	case f.waistEase < 0:
+		return fmt.Errorf("bodice: the waist ease is %s; it cannot be negative", cm(f.waistEase))
+	case f.bustLine < leastSide:
+		return fmt.Errorf("bodice: the scye depth of %s is too much for a back neck point to waist of %s: measure both again", cm(f.ScyeDepth), cm(f.BackNeckPointToWaist))
+	case f.underarm < leastSide:
+		return fmt.Errorf("bodice: the armhole comes down to %s above the waist; there must be %s of side seam left: check the scye depth and the back neck point to waist", cm(f.underarm), cm(leastSide))
+	}
+	return nil
+}
+
+// armholeWidth is what the bust line leaves for the arm between the across
+// back and the across front. It must be a third of the whole armhole or so;
+// a narrower one than an eighth of the bust less 3 cm has no room for an arm.
+func (f figures) armholeWidth(acrossFront float64) (float64, error) {
+	width := f.half - f.acrossBack - acrossFront
+	if least := f.Bust/8 - 45; width < least {
+		return 0, fmt.Errorf("bodice: across back width %s and across front width %s leave only %s for the armhole on a bust girth of %s: measure all three again",
+			cm(f.AcrossBack), cm(f.AcrossFront), cm(max(0, width)), cm(f.Bust))
+	}
+	return width, nil
+}
+
+// checkAcross compares the place of the armhole's narrowest point with that of
+// the shoulder tip, both from the centre line.
+func checkAcross(name string, across, tip, given, shoulder float64) error {
+	if across > tip+12 {
+		return fmt.Errorf("bodice: the %s of %s reaches past the end of a shoulder length of %s: measure both again", name, cm(given), cm(shoulder))
+	}
+	if across < tip-75 {
+		return fmt.Errorf("bodice: the shoulder length of %s reaches far past an %s of %s: measure both again", cm(shoulder), name, cm(given))
+	}
+	return nil
+}
+
+// cm words a length for a sentence.
+func cm(mm float64) string {
+	return fmt.Sprintf("%.4g cm", math.Round(mm)/10)
+}

@@ -1,0 +1,140 @@
+package bodice
+
+import (
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// dartShort is how far before the bust point a dart ends, so that it does not
+// make a peak there (common practice: 2 to 3 cm).
+const dartShort = 25
+
+// frontUpper is the front above the waist. The points of the shoulder and the
+// across front are drawn as they are worn; opening the bust dart turns those
+// beyond it about the bust point.
+type frontUpper struct {
+	bustPoint, neck, centreNeck, tip, middle, across construct.Point
+	openTip, openMiddle, openAcross                  construct.Point
+	dart                                             float64 // degrees
+	underarm                                         construct.Point
+	level                                            construct.Point
+}
+
+func (f figures) frontUpper(s *construct.Sheet) frontUpper {
+	var u frontUpper
+	waist := s.Start(0, 0, "the centre front at the waist")
+	bust := s.Up(waist, f.bustLine, "the bust line, as high as on the back")
+	u.bustPoint = s.Right(bust, f.bustPoint, "the bust point: a tenth of the bust girth and 3 mm")
+
+	// The front neck point lies above that of the back by a quarter of the
+	// bust dart: the way over the bust is longer (common practice).
+	top := s.Up(waist, f.BackNeckPointToWaist+f.neckRise()+f.bustDart/4, "the height of the back neck point's rise and a quarter of the bust dart")
+	u.neck = s.Right(top, 0.185*f.NeckBase, "the neck point: a fifth of the neck girth less 3 parts in 200")
+	u.centreNeck = s.Down(top, f.NeckBase/5, "the neck at the centre front: a fifth of the neck girth")
+
+	// The front shoulder falls 2 in 5, about 22 degrees (common practice).
+	u.tip = s.Slope(u.neck, f.Shoulder, 2./5, "the shoulder tip, falling 2 in 5: shoulder length")
+	u.middle = s.Along(u.neck, u.tip, f.Shoulder/2, "the middle of the shoulder")
+	half := s.Up(bust, (u.tip.Y()-f.bustLine)/2, "half the height of the shoulder tip above the bust line")
+	u.across = s.Right(half, f.acrossFront, "half the across front width and a thirtieth of the bust ease")
+
+	// The dart is as wide as the figure says at the distance of the neck
+	// point from the bust point.
+	u.dart = 2 * construct.HalfAngle(f.bustDart, construct.Distance(u.bustPoint.At, u.neck.At))
+	u.openMiddle = s.Turn(u.middle, u.bustPoint, -u.dart, "open the bust dart")
+	u.openTip = s.Turn(u.tip, u.bustPoint, -u.dart, "with it the shoulder tip")
+	u.openAcross = s.Turn(u.across, u.bustPoint, -u.dart, "and the across front")
+	u.level = s.Up(waist, f.underarm, "the height of the underarm")
+	return u
+}
+
+// setUnderarm puts the underarm under the middle of the armhole.
+func (u *frontUpper) setUnderarm(s *construct.Sheet, armhole float64) {
+	u.underarm = s.Right(u.level, u.openAcross.X()+armhole/2, "the underarm: the across front with half the width of the armhole")
+}
+
+// front draws the front bodice.
+func (f figures) front(s *construct.Sheet, o Options, u frontUpper, side pieces.Path, w waistSeam) pieces.Piece {
+	piece := pieces.Piece{Name: "front bodice", Cut: 1, Fold: "centre front"}
+	piece.Edges, piece.Darts = w.edges()
+
+	armhole, lower := u.armhole(side)
+	s.Draw("square to the side seam and to the shoulder", "draw the armhole %d-%d-%d", u.underarm, u.openAcross, u.openTip)
+	upper, dart := u.shoulderDart(side, armhole)
+	if o.Shaping == SideDart {
+		upper, dart = u.sideDart(side, armhole)
+	}
+	s.Draw("ending 25 mm before the bust point", "draw the "+dart.Name+" to %d", u.bustPoint)
+
+	square := construct.Square(construct.Direction(u.neck.At, u.tip.At))
+	neck := construct.Curve(u.neck.At, construct.Back(square), 0.4, u.centreNeck.At, orb.Point{-1, 0}, 0.5)
+	s.Draw("square to the shoulder and to the centre front", "draw the neck %d-%d", u.neck, u.centreNeck)
+
+	piece.Edges = append(piece.Edges, upper...)
+	piece.Edges = append(piece.Edges,
+		construct.Edge("neck", neck),
+		construct.Edge("centre front", construct.Line(u.centreNeck.At, orb.Point{0, 0})),
+	)
+	piece.Darts = append(piece.Darts, dart)
+	piece.Notches = []pieces.Notch{{Edge: "armhole", At: lower, Count: 1, Match: "front armhole"}}
+	piece.Grain = upright(f.bustPoint/2, u.centreNeck.Y())
+	piece.Marks = []pieces.Mark{
+		{Name: "bust line", Path: construct.Line(orb.Point{0, f.bustLine}, u.bustPoint.At)},
+		{Name: "bust point", At: u.bustPoint.At},
+	}
+	return piece
+}
+
+// armhole with the dart open at the shoulder, and the length of its lower part
+// up to the across front.
+func (u frontUpper) armhole(side pieces.Path) (pieces.Path, float64) {
+	square := construct.Square(construct.Direction(u.openMiddle.At, u.openTip.At))
+	// Half of the dart's turn: the lower part is hollowed more than the
+	// back's, as the arm reaches forward.
+	up := construct.Heading(90 - u.dart/2)
+	lower := construct.Curve(u.underarm.At, construct.Square(sideTop(side)), 0.42, u.openAcross.At, up, 0.42)
+	upper := construct.Curve(u.openAcross.At, up, 0.35, u.openTip.At, square, 0.3)
+	return construct.Join(lower, upper), lower.Length()
+}
+
+// shoulderDart gives the edges from the waist to the neck with the bust dart
+// in the middle of the shoulder.
+func (u frontUpper) shoulderDart(side, armhole pieces.Path) ([]pieces.Edge, pieces.Dart) {
+	middle := construct.Between(u.openMiddle.At, u.middle.At, 0.5)
+	apex := construct.Toward(u.bustPoint.At, middle, dartShort)
+	// Pressed towards the centre front: the second leg, so the mouth is drawn
+	// from there.
+	mouth := construct.DartMouth(u.middle.At, apex, u.openMiddle.At, construct.Direction(u.middle.At, u.neck.At)).Reverse()
+	edges := []pieces.Edge{
+		construct.Edge("side", side),
+		construct.Edge("armhole", armhole),
+		construct.Edge("shoulder 1", construct.Line(u.openTip.At, u.openMiddle.At)),
+		construct.Edge("shoulder mouth", mouth),
+		construct.Edge("shoulder 2", construct.Line(u.middle.At, u.neck.At)),
+	}
+	return edges, pieces.Dart{Name: "shoulder dart", Mouth: "shoulder mouth", Start: u.openMiddle.At, Apex: apex, End: u.middle.At}
+}
+
+// sideDart gives the edges from the waist to the neck with the bust dart
+// closed at the shoulder and opened in the side seam instead, 7 cm below the
+// underarm or less on a short side.
+func (u frontUpper) sideDart(side, armhole pieces.Path) ([]pieces.Edge, pieces.Dart) {
+	close := construct.Turning(u.bustPoint.At, u.dart)
+	length := side.Length()
+	below, above := side[0].Split(1 - min(70, 0.45*length)/length)
+	turned := above.Map(close)
+	first, second := below.End(), turned.Start()
+
+	apex := construct.Toward(u.bustPoint.At, construct.Between(first, second, 0.5), dartShort)
+	mouth := construct.DartMouth(first, apex, second, construct.Back(below.Tangent(1)))
+	edges := []pieces.Edge{
+		construct.Edge("side 1", pieces.Path{below}),
+		construct.Edge("side mouth", mouth),
+		construct.Edge("side 2", pieces.Path{turned}),
+		construct.Edge("armhole", armhole.Map(close)),
+		construct.Edge("shoulder", construct.Line(u.tip.At, u.neck.At)),
+	}
+	return edges, pieces.Dart{Name: "side dart", Mouth: "side mouth", Start: first, Apex: apex, End: second}
+}

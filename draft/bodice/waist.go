@@ -1,0 +1,168 @@
+package bodice
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// shaping is how the bodice comes from the bust line in to the waist seam.
+type shaping struct {
+	// taper is how far each side seam comes in from the bust line to the
+	// waist; negative when it goes out.
+	taper float64
+	// front and back are what the darts of each piece take out, all together.
+	front, back float64
+}
+
+// The most that each means may take (common practice): a side seam that
+// slants more does not hang, a wider dart does not lie flat at its point.
+const (
+	mostTaper = 45.0
+	mostDart  = 60.0
+	mostFlare = 0.45 // for every mm of side seam
+)
+
+// shape shares out the difference between the bust line and the waist: a fifth
+// to each side seam, of the rest 55 parts of 100 to the front darts and 45 to
+// the back (common practice). A difference under 3 cm goes into the side
+// seams alone, as does what the waist is larger.
+func (f figures) shape(straight bool) (shaping, error) {
+	over := f.half - f.waist
+	if straight {
+		over = min(0, over)
+	}
+	if over < 30 {
+		if -over/2 > mostFlare*f.underarm {
+			return shaping{}, fmt.Errorf("bodice: the waist girth of %s is too large for the bust girth of %s: the side seams would flare too far; measure both again, or draft with a larger bust girth", cm(f.Waist), cm(f.Bust))
+		}
+		return shaping{taper: over / 2}, nil
+	}
+	s := shaping{taper: min(over/5, mostTaper)}
+	rest := over - 2*s.taper
+	s.front, s.back = 0.55*rest, 0.45*rest
+	if s.front > 2*mostDart {
+		return shaping{}, fmt.Errorf("bodice: the waist girth of %s is too small for the bust girth of %s: the darts would be wider than %s each; measure both again, or let the waist hang straight", cm(f.Waist), cm(f.Bust), cm(mostDart))
+	}
+	return s, nil
+}
+
+// side is the side seam from the waist up to the underarm, for a piece that is
+// so wide on the bust line. It is the same on both pieces, so that they match.
+func (f figures) side(width, taper float64) pieces.Path {
+	top := orb.Point{width, f.underarm}
+	if taper >= 0 {
+		return construct.Line(orb.Point{width - taper, 0}, top)
+	}
+	// A flaring side seam leaves the underarm straight down, and ends as far
+	// above the waist line as keeps the waist seam square to it.
+	flare := math.Atan(-taper / (0.75 * f.underarm))
+	foot := orb.Point{width - taper, min(f.half/2*math.Tan(flare/2), f.underarm/3)}
+	above := orb.Point{width, top[1] - 0.25*(top[1]-foot[1])}
+	return pieces.Path{pieces.Bezier{P0: foot, P1: construct.Between(foot, above, 0.5), P2: above, P3: top}}
+}
+
+// waistDart is a dart of the waist seam, its middle line upright.
+type waistDart struct{ middle, width, apex float64 }
+
+// waistSeam is the waist of one piece: stretches of seam with a dart between
+// each and the next.
+type waistSeam struct {
+	stretches []pieces.Path
+	darts     []pieces.Dart
+	mouths    []pieces.Path
+}
+
+// length of the seam with its darts closed.
+func (w waistSeam) length() float64 {
+	sum := 0.0
+	for _, s := range w.stretches {
+		sum += s.Length()
+	}
+	return sum
+}
+
+// drawWaist draws the waist seam from the centre line, square to it, to the
+// foot of the side seam, square to that; it meets both legs of every dart
+// squarely, so that it runs smoothly when they are closed.
+func drawWaist(side pieces.Path, darts []waistDart) waistSeam {
+	var w waistSeam
+	from, leaving := orb.Point{0, 0}, orb.Point{1, 0}
+	level := dartLevel(darts)
+	for _, d := range darts {
+		apex := orb.Point{d.middle, d.apex}
+		inner, outer := orb.Point{d.middle - d.width/2, level}, orb.Point{d.middle + d.width/2, level}
+		arriving := construct.Square(construct.Direction(apex, inner))
+		w.stretches = append(w.stretches, construct.Curve(from, leaving, 1./3, inner, arriving, 1./3))
+		w.mouths = append(w.mouths, construct.DartMouth(inner, apex, outer, construct.Back(arriving)))
+		w.darts = append(w.darts, pieces.Dart{Start: inner, Apex: apex, End: outer})
+		from, leaving = outer, construct.Square(construct.Direction(apex, outer))
+	}
+	foot, up := side[0].Start(), side[0].Tangent(0)
+	w.stretches = append(w.stretches, construct.Curve(from, leaving, 1./3, foot, construct.Back(construct.Square(up)), 1./3))
+	return w
+}
+
+// dartLevel is how far the ends of the dart legs lie below the waist line, so
+// that the seam sags evenly from the centre line to the first dart.
+func dartLevel(darts []waistDart) float64 {
+	if len(darts) == 0 {
+		return 0
+	}
+	d := darts[0]
+	return -(d.middle - d.width/2) * (d.width / 2 / d.apex) / 2
+}
+
+// dartWidths shares what the darts take among one dart, or two when one would
+// be wider than 45 mm.
+func dartWidths(total float64) []float64 {
+	switch {
+	case total <= 0:
+		return nil
+	case total <= 45:
+		return []float64{total}
+	}
+	return []float64{total * 0.55, total * 0.45}
+}
+
+// fitWaist draws the waist seam with its darts so wide that their seam, closed,
+// is of a length: the seam's sag makes it a little longer than the level
+// distance, which the darts take up.
+func fitWaist(side pieces.Path, darts []waistDart, length float64) waistSeam {
+	seam := drawWaist(side, darts)
+	for range 12 {
+		over := seam.length() - length
+		if len(darts) == 0 || math.Abs(over) < 0.01 {
+			break
+		}
+		for i := range darts {
+			darts[i].width += over / float64(len(darts))
+		}
+		seam = drawWaist(side, darts)
+	}
+	return seam
+}
+
+// placeDarts puts the first dart at a distance from the centre line, the
+// second halfway from there to the side. Each must leave 12 mm of seam beside
+// it.
+func placeDarts(widths []float64, first, apex, side float64) ([]waistDart, bool) {
+	darts := make([]waistDart, len(widths))
+	clear := 0.0
+	for i, width := range widths {
+		middle := first
+		if i == 1 {
+			middle = (first+width/2+side)/2 + width/8
+		}
+		if middle-width/2 < clear+12 {
+			return nil, false
+		}
+		clear = middle + width/2
+		darts[i] = waistDart{middle: middle, width: width, apex: apex}
+	}
+	return darts, clear <= side-12
+}

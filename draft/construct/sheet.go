@@ -1,0 +1,144 @@
+// Package construct is the drafting table on which blocks are drawn: numbered
+// points set one from another, curves between them, darts, and the finished
+// piece. It records each step in a dressmaker's words, so that the draft can
+// be repeated by hand.
+//
+// Lengths are millimetres, x runs to the right and y up.
+package construct
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"github.com/paulmach/orb"
+)
+
+// Sheet is a draft in the making: its steps so far.
+type Sheet struct {
+	Piece string // "back bodice"
+	Steps []Step
+	last  int
+}
+
+// Step is one instruction of a draft.
+type Step struct {
+	// Do says what to do, with {} for each length.
+	Do      string
+	Lengths []float64
+	// Rule says where the lengths come from: "scye depth and 5 mm".
+	Rule string
+}
+
+// Text is the step as a sentence, its lengths written by the given function.
+func (s Step) Text(length func(mm float64) string) string {
+	text := s.Do
+	for _, l := range s.Lengths {
+		text = strings.Replace(text, "{}", length(l), 1)
+	}
+	if s.Rule == "" {
+		return text
+	}
+	return text + ": " + s.Rule
+}
+
+// Point is a numbered point of a draft.
+type Point struct {
+	Number int
+	At     orb.Point
+}
+
+// X is the distance to the right of the sheet's origin.
+func (p Point) X() float64 { return p.At[0] }
+
+// Y is the height above the sheet's origin.
+func (p Point) Y() float64 { return p.At[1] }
+
+// Start sets the point that a draft begins with.
+func (s *Sheet) Start(x, y float64, rule string) Point {
+	return s.point(orb.Point{x, y}, "mark %[1]d", rule)
+}
+
+// Up sets a point straight above another.
+func (s *Sheet) Up(from Point, by float64, rule string) Point {
+	return s.point(orb.Point{from.X(), from.Y() + by}, from.text("square up from %d by {} to")+" %[1]d", rule, by)
+}
+
+// Down sets a point straight below another.
+func (s *Sheet) Down(from Point, by float64, rule string) Point {
+	return s.point(orb.Point{from.X(), from.Y() - by}, from.text("square down from %d by {} to")+" %[1]d", rule, by)
+}
+
+// Right sets a point level with another, to its right.
+func (s *Sheet) Right(from Point, by float64, rule string) Point {
+	return s.point(orb.Point{from.X() + by, from.Y()}, from.text("square across from %d to the right by {} to")+" %[1]d", rule, by)
+}
+
+// Left sets a point level with another, to its left.
+func (s *Sheet) Left(from Point, by float64, rule string) Point {
+	return s.point(orb.Point{from.X() - by, from.Y()}, from.text("square across from %d to the left by {} to")+" %[1]d", rule, by)
+}
+
+// Slope sets a point on a line from another that falls to the right by so
+// much for every 1 across.
+func (s *Sheet) Slope(from Point, length, fall float64, rule string) Point {
+	run := math.Hypot(1, fall)
+	at := orb.Point{from.X() + length/run, from.Y() - length*fall/run}
+	return s.point(at, from.text("from %d draw a line of {} to")+" %[1]d", rule, length)
+}
+
+// Along sets a point on the line from one point towards another.
+func (s *Sheet) Along(from, to Point, by float64, rule string) Point {
+	return s.point(Toward(from.At, to.At, by), fmt.Sprintf("on the line %d-%d, {} from %d, mark", from.Number, to.Number, from.Number)+" %[1]d", rule, by)
+}
+
+// SquareOut sets a point off the middle of the line from one point to
+// another, square to it: to the left of the way there when out is positive,
+// to the right when it is negative.
+func (s *Sheet) SquareOut(from, to Point, out float64, rule string) Point {
+	middle := Between(from.At, to.At, 0.5)
+	way := Direction(from.At, to.At)
+	at := orb.Point{middle[0] - way[1]*out, middle[1] + way[0]*out}
+	return s.point(at, fmt.Sprintf("at the middle of %d-%d square out by {} to", from.Number, to.Number)+" %[1]d", rule, math.Abs(out))
+}
+
+// ReachRight sets the point to the right where a line of a length from one
+// point meets the level of another. The length must be more than the fall.
+func (s *Sheet) ReachRight(from, level Point, length float64, rule string) Point {
+	return s.reach(from, level, length, 1, rule)
+}
+
+// ReachLeft is ReachRight to the left.
+func (s *Sheet) ReachLeft(from, level Point, length float64, rule string) Point {
+	return s.reach(from, level, length, -1, rule)
+}
+
+func (s *Sheet) reach(from, level Point, length, side float64, rule string) Point {
+	fall := from.Y() - level.Y()
+	at := orb.Point{from.X() + side*math.Sqrt(max(0, length*length-fall*fall)), level.Y()}
+	return s.point(at, from.text("from %d draw a line of {} to the level of")+level.text(" %d:")+" %[1]d", rule, length)
+}
+
+// Turn sets the point that another comes to when the paper is turned about a
+// centre (degrees, counter-clockwise).
+func (s *Sheet) Turn(p, centre Point, degrees float64, rule string) Point {
+	at := Turning(centre.At, degrees).Apply(p.At)
+	return s.point(at, p.text("turn %d about")+centre.text(" %d to")+" %[1]d", rule)
+}
+
+// Draw records a line or a curve that sets no point.
+func (s *Sheet) Draw(rule, do string, through ...Point) {
+	numbers := make([]any, len(through))
+	for i, p := range through {
+		numbers[i] = p.Number
+	}
+	s.Steps = append(s.Steps, Step{Do: fmt.Sprintf(do, numbers...), Rule: rule})
+}
+
+func (s *Sheet) point(at orb.Point, do, rule string, lengths ...float64) Point {
+	s.last++
+	s.Steps = append(s.Steps, Step{Do: fmt.Sprintf(do, s.last), Lengths: lengths, Rule: rule})
+	return Point{s.last, at}
+}
+
+func (p Point) text(format string) string { return fmt.Sprintf(format, p.Number) }
