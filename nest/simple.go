@@ -50,11 +50,11 @@ func selfContact(ring orb.Ring) (orb.Point, bool) {
 	}
 	type edge struct {
 		index int
-		box   bounds
+		box   boundingBox
 	}
 	edges := make([]edge, n)
 	for i, a := range ring {
-		edges[i] = edge{i, boundsOf(a, ring[(i+1)%n])}
+		edges[i] = edge{i, boundingBoxOf(a, ring[(i+1)%n])}
 	}
 	slices.SortFunc(edges, func(a, b edge) int { return compare(a.box.low[0], b.box.low[0]) })
 	for i, e := range edges {

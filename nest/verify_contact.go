@@ -73,7 +73,7 @@ func (v *verifier) onSheet(piece laid, sheet *shape) {
 	}
 }
 
-func (b bounds) encloses(o bounds) bool {
+func (b boundingBox) encloses(o boundingBox) bool {
 	return b.low[0] <= o.low[0] && o.high[0] <= b.high[0] && b.low[1] <= o.low[1] && o.high[1] <= b.high[1]
 }
 

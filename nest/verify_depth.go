@@ -33,7 +33,7 @@ func (s *shape) strays(o *shape, reach float64, inside bool) (orb.Point, float64
 		skipAway = inside // what is away from the box of o is outside it
 	)
 	for _, e := range s.edges {
-		box := boundsOf(e.a, e.b)
+		box := boundingBoxOf(e.a, e.b)
 		if skipAway && !box.meets(whole) {
 			continue
 		}
@@ -149,7 +149,7 @@ func (s *shape) nearest(o *shape, limit float64) (orb.Point, float64, bool) {
 	var close []segment
 	place, least := orb.Point{}, limit
 	for _, e := range s.edges {
-		close = o.near(boundsOf(e.a, e.b).grown(least), close[:0])
+		close = o.near(boundingBoxOf(e.a, e.b).grown(least), close[:0])
 		for _, f := range close {
 			for _, end := range []struct {
 				q    orb.Point

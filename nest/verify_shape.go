@@ -7,38 +7,38 @@ import (
 	"github.com/paulmach/orb"
 )
 
-// bounds is a box with its sides along the axes.
-type bounds struct{ low, high orb.Point }
+// boundingBox is a box with its sides along the axes.
+type boundingBox struct{ low, high orb.Point }
 
-func boundsOf(a, b orb.Point) bounds {
-	return bounds{
+func boundingBoxOf(a, b orb.Point) boundingBox {
+	return boundingBox{
 		orb.Point{min(a[0], b[0]), min(a[1], b[1])},
 		orb.Point{max(a[0], b[0]), max(a[1], b[1])},
 	}
 }
 
 // meets reports whether two boxes have a point in common.
-func (b bounds) meets(o bounds) bool {
+func (b boundingBox) meets(o boundingBox) bool {
 	return b.low[0] <= o.high[0] && o.low[0] <= b.high[0] &&
 		b.low[1] <= o.high[1] && o.low[1] <= b.high[1]
 }
 
-func (b bounds) join(o bounds) bounds {
-	return bounds{
+func (b boundingBox) join(o boundingBox) boundingBox {
+	return boundingBox{
 		orb.Point{min(b.low[0], o.low[0]), min(b.low[1], o.low[1])},
 		orb.Point{max(b.high[0], o.high[0]), max(b.high[1], o.high[1])},
 	}
 }
 
-func (b bounds) grown(by float64) bounds {
-	return bounds{
+func (b boundingBox) grown(by float64) boundingBox {
+	return boundingBox{
 		orb.Point{b.low[0] - by, b.low[1] - by},
 		orb.Point{b.high[0] + by, b.high[1] + by},
 	}
 }
 
 // spread is the larger side of the box.
-func spread(b bounds) float64 { return max(b.high[0]-b.low[0], b.high[1]-b.low[1]) }
+func spread(b boundingBox) float64 { return max(b.high[0]-b.low[0], b.high[1]-b.low[1]) }
 
 type segment struct{ a, b orb.Point }
 
@@ -49,12 +49,12 @@ const leafEdges = 4
 // that Verify asks. It is not changed after it is made.
 type shape struct {
 	edges []segment // of every ring
-	box   bounds
+	box   boundingBox
 	area  float64
 	// tree holds boxes of runs of edges: node i splits its run in the middle
 	// between nodes 2i+1 and 2i+2. Edges that follow each other lie near each
 	// other, so no sorting is needed.
-	tree []bounds
+	tree []boundingBox
 	// rightward holds the edges that are not upright, left end first and in
 	// the order of their left ends.
 	rightward []segment
@@ -75,7 +75,7 @@ func newShape(rings ...orb.Ring) *shape {
 		}
 	}
 	slices.SortFunc(s.rightward, func(a, b segment) int { return compare(a.a[0], b.a[0]) })
-	s.tree = make([]bounds, treeSize(len(s.edges)))
+	s.tree = make([]boundingBox, treeSize(len(s.edges)))
 	s.box = s.grow(0, 0, len(s.edges))
 	return s
 }
@@ -99,11 +99,11 @@ func treeSize(edges int) int {
 }
 
 // grow fills the tree from a node down and returns the box of its run.
-func (s *shape) grow(node, from, to int) bounds {
+func (s *shape) grow(node, from, to int) boundingBox {
 	if to-from <= leafEdges {
-		box := boundsOf(s.edges[from].a, s.edges[from].b)
+		box := boundingBoxOf(s.edges[from].a, s.edges[from].b)
 		for _, e := range s.edges[from+1 : to] {
-			box = box.join(boundsOf(e.a, e.b))
+			box = box.join(boundingBoxOf(e.a, e.b))
 		}
 		s.tree[node] = box
 		return box
@@ -114,11 +114,11 @@ func (s *shape) grow(node, from, to int) bounds {
 }
 
 // near appends to found the edges whose boxes meet the given one.
-func (s *shape) near(box bounds, found []segment) []segment {
+func (s *shape) near(box boundingBox, found []segment) []segment {
 	return s.nearIn(0, 0, len(s.edges), box, found)
 }
 
-func (s *shape) nearIn(node, from, to int, box bounds, found []segment) []segment {
+func (s *shape) nearIn(node, from, to int, box boundingBox, found []segment) []segment {
 	if !s.tree[node].meets(box) {
 		return found
 	}
@@ -128,7 +128,7 @@ func (s *shape) nearIn(node, from, to int, box bounds, found []segment) []segmen
 		return s.nearIn(2*node+2, mid, to, box, found)
 	}
 	for _, e := range s.edges[from:to] {
-		if boundsOf(e.a, e.b).meets(box) {
+		if boundingBoxOf(e.a, e.b).meets(box) {
 			found = append(found, e)
 		}
 	}
@@ -139,7 +139,7 @@ func (s *shape) nearIn(node, from, to int, box bounds, found []segment) []segmen
 // crosses an odd number of edges. The answer is sure for points farther from
 // every edge than the rounding of the coordinates.
 func (s *shape) holds(q orb.Point, scratch []segment) bool {
-	ray := bounds{q, orb.Point{math.Inf(1), q[1]}}
+	ray := boundingBox{q, orb.Point{math.Inf(1), q[1]}}
 	inside := false
 	for _, e := range s.near(ray, scratch[:0]) {
 		if (e.a[1] > q[1]) == (e.b[1] > q[1]) {

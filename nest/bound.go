@@ -1,0 +1,163 @@
+package nest
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/nest/internal/bounds"
+)
+
+// Bound returns a length that no layout of the problem on its strip can beat,
+// within Tolerance: the best of the area, the longest piece, the pieces that
+// cannot lie side by side, and the pieces that are pinned to an edge. See the
+// package bounds for the proofs. It is 0 for sheets, and for a problem that
+// Check refuses.
+func Bound(p Problem) float64 {
+	if len(p.Sheets) > 0 || p.Check() != nil {
+		return 0
+	}
+	return bounds.Length(p.strip(), p.boundPieces())
+}
+
+// Misfit returns a sentence that proves that not everything fits on the
+// sheets, or "" when it finds no proof (which does not mean that it fits).
+// On a strip of open length everything fits.
+func Misfit(p Problem) string {
+	if p.Check() != nil || p.Length == 0 && len(p.Sheets) == 0 {
+		return ""
+	}
+	room := p.room()
+	if proof := p.oversize(room); proof != "" {
+		return proof
+	}
+	if proof := p.tooMuch(); proof != "" {
+		return proof
+	}
+	if len(room) > 1 {
+		return ""
+	}
+	// A strip as wide, and one as wide as the sheet is long, laid across.
+	on := p
+	on.Sheets, on.Width, on.Length = nil, room[0][1], room[0][0]
+	if len(p.Sheets) > 0 {
+		on.Zones = nil
+	}
+	if long := bounds.Length(on.strip(), on.boundPieces()); long > on.Length*(1+2*Tolerance) {
+		return fmt.Sprintf("the pieces cannot be laid shorter than %.6g on this width, and the sheet is %.6g long", long, on.Length)
+	}
+	if wide := bounds.Length(on.crossed(), crossedPieces(on.boundPieces())); wide > on.Width*(1+2*Tolerance) {
+		return fmt.Sprintf("the pieces cannot be laid narrower than %.6g on this length, and the sheet is %.6g wide", wide, on.Width)
+	}
+	return ""
+}
+
+// room is the length and width of the rectangle, or of the bounding box of
+// each sheet.
+func (p Problem) room() [][2]float64 {
+	if len(p.Sheets) == 0 {
+		return [][2]float64{{p.Length, p.Width}}
+	}
+	var room [][2]float64
+	for _, sheet := range p.Sheets {
+		box := sheet.Bound()
+		room = append(room, [2]float64{box.Max[0] - box.Min[0], box.Max[1] - box.Min[1]})
+	}
+	return room
+}
+
+// oversize proves that one item is too large for every sheet.
+func (p Problem) oversize(room [][2]float64) string {
+	for i, item := range p.Items {
+		fits := false
+		for _, turn := range item.Turns {
+			x, y := item.turnExtent(turn, 0), item.turnExtent(turn, 1)
+			for _, r := range room {
+				fits = fits || x <= r[0]*(1+Tolerance) && y <= r[1]*(1+Tolerance)
+			}
+		}
+		if !fits {
+			return fmt.Sprintf("%s is too large in every turn that is allowed: at least %.6g along and %.6g across",
+				p.itemName(i), item.leastExtent(0), item.leastExtent(1))
+		}
+	}
+	return ""
+}
+
+// tooMuch proves that the pieces have more area than the sheets. (On the
+// rectangle, the bound by area takes care of the zones as well.)
+func (p Problem) tooMuch() string {
+	have := p.Width * p.Length
+	if len(p.Sheets) > 0 {
+		have = 0
+		for _, sheet := range p.Sheets {
+			have += newShape(sheet...).area
+		}
+	}
+	need := 0.0
+	for _, item := range p.Items {
+		need += float64(item.Copies) * ringArea(distinct(item.Outline))
+	}
+	if need <= have*(1+AreaTolerance) {
+		return ""
+	}
+	return fmt.Sprintf("the pieces have %.2f %% more area than there is to lay them on", 100*(need/have-1))
+}
+
+func (p Problem) strip() bounds.Strip {
+	return bounds.Strip{Width: p.Width, Gap: p.Gap, Zones: p.Zones}
+}
+
+// boundPieces turns every item in the ways that the width allows.
+func (p Problem) boundPieces() []bounds.Piece {
+	pieces := make([]bounds.Piece, len(p.Items))
+	for i, item := range p.Items {
+		piece := bounds.Piece{
+			Copies: item.Copies, Tilts: item.Tilt > 0,
+			Area: ringArea(distinct(item.Outline)), Least: math.Inf(1),
+		}
+		for _, turn := range item.Turns {
+			if item.turnExtent(turn, 1) > p.Width*(1+Tolerance) {
+				continue
+			}
+			piece.Least = min(piece.Least, item.turnExtent(turn, 0))
+			piece.Outlines = append(piece.Outlines, distinct(turned(item.Outline, turn.Degrees, turn.Mirrored)))
+			piece.Pins = append(piece.Pins, pinEdge[turn.Pin])
+		}
+		pieces[i] = piece
+	}
+	return pieces
+}
+
+var pinEdge = map[Pin]bounds.Pin{PinNone: bounds.Free, PinLow: bounds.Low, PinHigh: bounds.High}
+
+// crossed is the sheet with x and y exchanged.
+func (p Problem) crossed() bounds.Strip {
+	strip := bounds.Strip{Width: p.Length, Gap: p.Gap}
+	for _, zone := range p.Zones {
+		strip.Zones = append(strip.Zones, exchanged(zone))
+	}
+	return strip
+}
+
+// crossedPieces exchanges x and y of every outline. Their pins say nothing
+// then, and the least extents have been looked at.
+func crossedPieces(pieces []bounds.Piece) []bounds.Piece {
+	out := make([]bounds.Piece, len(pieces))
+	for i, piece := range pieces {
+		out[i] = bounds.Piece{Copies: piece.Copies, Tilts: piece.Tilts, Area: piece.Area}
+		for _, outline := range piece.Outlines {
+			out[i].Outlines = append(out[i].Outlines, exchanged(outline))
+		}
+	}
+	return out
+}
+
+func exchanged(ring orb.Ring) orb.Ring {
+	out := make(orb.Ring, len(ring))
+	for i, q := range ring {
+		out[i] = orb.Point{q[1], q[0]}
+	}
+	return out
+}

@@ -1,0 +1,280 @@
+package nest
+
+import (
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"github.com/paulmach/orb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+func item(name string, outline orb.Ring, copies int, turns ...Turn) Item {
+	if len(turns) == 0 {
+		turns = []Turn{{}}
+	}
+	return Item{Name: name, Outline: outline, Copies: copies, Turns: turns}
+}
+
+// Each case is worked out by hand. The area bound alone is given beside it.
+func TestBoundByHand(t *testing.T) {
+	quarters := []Turn{{}, {Degrees: 90}}
+	// An L: a foot of 60 x 10 and a wall of 10 x 60.
+	ell := orb.Ring{{0, 0}, {60, 0}, {60, 10}, {10, 10}, {10, 60}, {0, 60}}
+	tests := []struct {
+		name string
+		p    Problem
+		area float64
+		want float64
+	}{
+		{"area", Problem{Width: 100, Items: []Item{item("a", oblong(0, 0, 20, 50), 4)}}, 40, 40},
+		{"longest", Problem{Width: 100, Items: []Item{item("belt", oblong(0, 0, 300, 5), 1)}}, 15, 300},
+		{"longest, turned", Problem{Width: 200, Items: []Item{item("belt", oblong(0, 0, 300, 5), 1, quarters...)}}, 7.5, 300},
+		{"longest, may lie across", Problem{Width: 300, Items: []Item{item("belt", oblong(0, 0, 300, 5), 1, quarters...)}}, 5, 5},
+		{"longest, tilted", Problem{Width: 100, Items: []Item{{Name: "belt", Outline: turned(oblong(0, 0, 90, 30), 10, false),
+			Copies: 1, Turns: []Turn{{Degrees: 90}}, Tilt: 10}}}, 27, 30},
+		// 60 + 60 > 100: one behind the other.
+		{"queue", Problem{Width: 100, Items: []Item{item("a", oblong(0, 0, 20, 60), 3), item("b", oblong(0, 0, 10, 51), 2)}}, 46.2, 80},
+		// Two of 50 pass, and fill as much as one of 60.
+		{"queue with halves", Problem{Width: 100, Items: []Item{item("a", oblong(0, 0, 20, 60), 1), item("b", oblong(0, 0, 20, 50), 2)}}, 32, 40},
+		// Of 34, two lie side by side.
+		{"thirds", Problem{Width: 100, Items: []Item{item("a", oblong(0, 0, 10, 34), 8)}}, 27.2, 40},
+		// 70 leaves no room for 31, of which three lie side by side.
+		{"70 and 31", Problem{Width: 100, Items: []Item{item("a", oblong(0, 0, 10, 70), 3), item("b", oblong(0, 0, 10, 31), 3)}}, 30.3, 40},
+		// Triangles of height 80, base 20: at most one is over 50 high at any
+		// x; each is so over 20 * 30 / 80 = 7.5.
+		{"spires", Problem{Width: 80, Items: []Item{item("a", orb.Ring{{0, 0}, {20, 0}, {10, 80}}, 10)}}, 100, 100},
+		{"spires, wider", Problem{Width: 82, Items: []Item{item("a", orb.Ring{{0, 0}, {20, 0}, {10, 80}}, 10)}}, 97.56, 97.56},
+		// The walls (60 of 100) queue, each 10 long; the feet are 10 high.
+		{"interlocking", Problem{Width: 100, Items: []Item{item("l", ell, 12)}}, 132, 132},
+		// With a gap of 2, pieces of 49.5 no longer pass: 49.5 + 2 + 49.5 = 101.
+		{"gap", Problem{Width: 100, Gap: 2, Items: []Item{item("a", oblong(0, 0, 20, 49.5), 2)}}, 19.8, 40},
+		{"gap that is kept", Problem{Width: 100, Gap: 1, Items: []Item{item("a", oblong(0, 0, 20, 49.5), 2)}}, 19.8, 20},
+		// Ten triangles on the fold, 20 along it each.
+		{"pinned low", Problem{Width: 100, Items: []Item{item("a", orb.Ring{{0, 0}, {20, 0}, {10, 10}}, 10, Turn{Pin: PinLow})}}, 10, 200},
+		{"pinned to either edge", Problem{Width: 100, Items: []Item{item("a", oblong(0, 0, 20, 10), 10, Turn{Pin: PinLow}, Turn{Pin: PinHigh})}}, 20, 100},
+		{"pinned, or not", Problem{Width: 100, Items: []Item{item("a", oblong(0, 0, 20, 10), 10, Turn{Pin: PinLow}, Turn{})}}, 20, 20},
+		// 3 of 20 with 2 gaps of 5.
+		{"pinned with gaps", Problem{Width: 100, Gap: 5, Items: []Item{item("a", oblong(0, 0, 20, 10), 3, Turn{Pin: PinLow})}}, 6, 70},
+		// On the line y = 45, both are 30 long.
+		{"pinned from both sides", Problem{Width: 100, Items: []Item{
+			item("a", oblong(0, 0, 30, 60), 1, Turn{Pin: PinLow}), item("b", oblong(0, 0, 30, 60), 1, Turn{Pin: PinHigh})}}, 36, 60},
+		// A flaw over the whole width of 7 delays everything by 7.
+		{"zone", Problem{Width: 100, Zones: []orb.Ring{oblong(5, 0, 7, 100)}, Items: []Item{item("a", oblong(0, 0, 20, 50), 4)}}, 40, 47},
+		{"zone that lies behind", Problem{Width: 100, Zones: []orb.Ring{oblong(40, 0, 7, 100)}, Items: []Item{item("a", oblong(0, 0, 20, 50), 4)}}, 40, 40},
+		{"zone, half", Problem{Width: 100, Zones: []orb.Ring{oblong(5, 0, 7, 51)}, Items: []Item{item("a", oblong(0, 0, 20, 50), 4)}}, 40, 47},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			area := 0.0
+			for _, it := range test.p.Items {
+				area += float64(it.Copies) * ringArea(it.Outline)
+			}
+			require.InDelta(t, test.area, area/test.p.Width, 0.01, "area bound")
+			require.InEpsilon(t, test.want, Bound(test.p), 1e-3)
+		})
+	}
+}
+
+func TestBoundOfNothing(t *testing.T) {
+	assert.Zero(t, Bound(Problem{}))
+	p := one()
+	p.Sheets = []orb.Polygon{{square(50)}}
+	assert.Zero(t, Bound(p))
+}
+
+// jigsaw cuts a rectangle into a grid, straight or with its inner corners
+// moved, so that an optimal layout is known. Pieces on the low and the high
+// edge may be pinned to it, and further turns are allowed.
+func jigsaw(rng *rand.Rand, width, length float64, cuts int) Problem {
+	p := Problem{Width: width}
+	columns, rows := 1+rng.IntN(cuts), 1+rng.IntN(cuts)
+	xs, ys := ascending(rng, columns, length), ascending(rng, rows, width)
+	wobble := []float64{0, 0.3}[rng.IntN(2)]
+	at := func(i, j int) orb.Point {
+		q := orb.Point{xs[i], ys[j]}
+		local := rand.New(rand.NewPCG(uint64(i*100+j), uint64(length)))
+		if i > 0 && i < columns {
+			q[0] += wobble * (local.Float64() - 0.5) * min(xs[i+1]-xs[i], xs[i]-xs[i-1])
+		}
+		if j > 0 && j < rows {
+			q[1] += wobble * (local.Float64() - 0.5) * min(ys[j+1]-ys[j], ys[j]-ys[j-1])
+		}
+		return q
+	}
+	for i := range columns {
+		for j := range rows {
+			ring := orb.Ring{at(i, j), at(i+1, j), at(i+1, j+1), at(i, j+1)}
+			turns := []Turn{{}}
+			if rng.IntN(2) == 0 {
+				turns = append(turns, Turn{Degrees: 360 * rng.Float64()}, Turn{Degrees: 90, Mirrored: true})
+			}
+			if rng.IntN(2) == 0 {
+				for k := range turns {
+					switch {
+					case j == 0:
+						turns[k].Pin = PinLow
+					case j == rows-1:
+						turns[k].Pin = PinHigh
+					}
+				}
+			}
+			p.Items = append(p.Items, Item{Name: fmt.Sprint(i, j), Outline: ring, Copies: 1, Turns: turns})
+		}
+	}
+	return p
+}
+
+func ascending(rng *rand.Rand, n int, end float64) []float64 {
+	list := []float64{0}
+	for range n {
+		list = append(list, list[len(list)-1]+0.2+rng.Float64())
+	}
+	for i := range list {
+		list[i] *= end / list[n]
+	}
+	list[n] = end
+	return list
+}
+
+func TestBoundNeverAboveTheOptimumOfJigsaws(t *testing.T) {
+	rng := rand.New(rand.NewPCG(1, 3))
+	tight := 0
+	for n := range 1500 {
+		width, length := 50+100*rng.Float64(), 50+100*rng.Float64()
+		p := jigsaw(rng, width, length, 6)
+		l := Layout{Length: length}
+		for i := range p.Items {
+			l.Placements = append(l.Placements, Placement{Item: i})
+		}
+		require.NoError(t, Verify(p, l), "case %d: the jigsaw itself", n)
+		bound := Bound(p)
+		require.LessOrEqual(t, bound, length*(1+1e-6), "case %d", n)
+		if bound > length*(1-1e-6) {
+			tight++
+		}
+		// With every piece grown smaller, the optimum is no longer; with a
+		// gap that the shrinking leaves, neither.
+		shrunk := shrink(p, 0.9)
+		require.LessOrEqual(t, Bound(shrunk), length*(1+1e-6), "case %d, shrunk", n)
+	}
+	require.Greater(t, tight, 500)
+}
+
+// shrink makes every outline smaller about its first corner, and takes its
+// pins away.
+func shrink(p Problem, by float64) Problem {
+	items := make([]Item, len(p.Items))
+	for i, it := range p.Items {
+		first := it.Outline[0]
+		ring := make(orb.Ring, len(it.Outline))
+		for j, q := range it.Outline {
+			ring[j] = orb.Point{first[0] + by*(q[0]-first[0]), first[1] + by*(q[1]-first[1])}
+		}
+		it.Outline, it.Turns = ring, []Turn{{}}
+		items[i] = it
+	}
+	p.Items = items
+	return p
+}
+
+// Layouts with gaps: boxes in random columns, a gap between any two.
+func TestBoundNeverAboveLayoutsWithGaps(t *testing.T) {
+	rng := rand.New(rand.NewPCG(8, 3))
+	for n := range 1000 {
+		p := Problem{Width: 100, Gap: 5 * rng.Float64()}
+		if n%3 == 0 {
+			p.Gap = 0
+		}
+		var l Layout
+		x := 0.0
+		for range 1 + rng.IntN(6) {
+			y, widest := 0.0, 0.0
+			for {
+				wide, high := 5+20*rng.Float64(), 5+60*rng.Float64()
+				if rng.IntN(2) == 0 {
+					high = 100 / float64(1+rng.IntN(4))
+				}
+				if y+high > 100 {
+					break
+				}
+				ring := oblong(0, 0, wide, high)
+				if rng.IntN(3) == 0 { // with a slot from the right
+					ring = orb.Ring{{0, 0}, {wide, 0}, {wide, high * 0.4}, {wide / 2, high * 0.4}, {wide / 2, high * 0.43}, {wide, high * 0.43}, {wide, high}, {0, high}}
+				}
+				if rng.IntN(6) == 0 { // a flaw instead of a piece
+					p.Zones = append(p.Zones, moveRing(oblong(0, 0, wide, high), x, y))
+				} else {
+					p.Items = append(p.Items, item("box", ring, 1))
+					l.Placements = append(l.Placements, Placement{Item: len(p.Items) - 1, X: x, Y: y})
+				}
+				y += high + p.Gap
+				widest = max(widest, wide)
+			}
+			x += widest + p.Gap
+		}
+		if len(p.Items) == 0 {
+			continue
+		}
+		l.Length = lengthOf(p, l)
+		require.NoError(t, Verify(p, l), "case %d", n)
+		require.LessOrEqual(t, Bound(p), l.Length*(1+1e-6), "case %d", n)
+		p.Length = l.Length
+		require.Empty(t, Misfit(p), "case %d", n)
+	}
+}
+
+func TestMisfit(t *testing.T) {
+	tests := []struct {
+		name string
+		p    Problem
+		want string
+	}{
+		{"open strip", Problem{Width: 10, Items: []Item{item("a", oblong(0, 0, 99, 10), 9)}}, ""},
+		{"no proof", Problem{Width: 10, Length: 10, Items: []Item{item("a", square(5), 4)}}, ""},
+		{"too long", Problem{Width: 10, Length: 10, Items: []Item{item("belt", oblong(0, 0, 12, 1), 1)}},
+			"belt is too large in every turn that is allowed: at least 12 along and 1 across"},
+		{"too long one way, too wide the other", Problem{Width: 10, Length: 15, Items: []Item{item("a", oblong(0, 0, 16, 9), 1, Turn{}, Turn{Degrees: 90})}},
+			"a is too large in every turn that is allowed: at least 9 along and 9 across"},
+		{"area", Problem{Width: 10, Length: 10, Items: []Item{item("a", square(5), 5)}},
+			"the pieces have 25.00 % more area than there is to lay them on"},
+		{"queue along", Problem{Width: 10, Length: 10, Items: []Item{item("a", oblong(0, 0, 4, 6), 3)}},
+			"the pieces cannot be laid shorter than 12 on this width, and the sheet is 10 long"},
+		{"queue across", Problem{Width: 10, Length: 10, Items: []Item{item("a", oblong(0, 0, 6, 4), 3)}},
+			"the pieces cannot be laid narrower than 12 on this length, and the sheet is 10 wide"},
+		{"two sheets, area", Problem{Sheets: []orb.Polygon{{square(5)}, {square(10), oblong(2, 2, 5, 5)}}, Items: []Item{item("a", square(5), 5)}},
+			"the pieces have 25.00 % more area than there is to lay them on"},
+		{"two sheets, too large for both", Problem{Sheets: []orb.Polygon{{oblong(0, 0, 20, 5)}, {oblong(0, 0, 5, 20)}}, Items: []Item{item("a", square(6), 1)}},
+			"a is too large in every turn"},
+		{"one sheet, by its box", Problem{Sheets: []orb.Polygon{{oblong(40, 40, 10, 10)}}, Items: []Item{item("a", oblong(0, 0, 4, 6), 3)}},
+			"the pieces cannot be laid shorter than 12 on this width"},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			got := Misfit(test.p)
+			if test.want == "" {
+				require.Empty(t, got)
+				return
+			}
+			require.Contains(t, got, test.want)
+		})
+	}
+}
+
+func BenchmarkBound(b *testing.B) {
+	for _, items := range []int{12, 50, 500} {
+		p := Problem{Width: 1500}
+		for i := range items {
+			p.Items = append(p.Items, item("leaf", wave(100, 100+float64(i%40)*10), 2, Turn{}, Turn{Degrees: 180}, Turn{Mirrored: true}))
+		}
+		b.Run(fmt.Sprintf("items=%d", items), func(b *testing.B) {
+			for b.Loop() {
+				if bound := Bound(p); math.IsNaN(bound) || bound <= 0 {
+					b.Fatal("no bound")
+				}
+			}
+		})
+	}
+}
