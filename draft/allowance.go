@@ -1,12 +1,29 @@
 package draft
 
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
 // allowances are the usual seam allowances in mm by the name of a seam
-// (common practice). "seams" is every seam that has no name here.
+// (common practice). A seam with 0 here takes that of "seams".
 var allowances = []struct {
 	name string
 	mm   float64
 }{
 	{"seams", 15},
+	{"shoulder", 0},
+	{"side", 0},
+	{"waist", 0},
+	{"underarm", 0},
+	{"wrist", 0},
+	{"centre front", 0},
+	{"centre back", 20},
 	{"armhole", 10},
 	{"sleeve head", 10},
 	{"neck", 10},
@@ -14,14 +31,60 @@ var allowances = []struct {
 	{"facing edge", 8},
 	{"wrist hem", 30},
 	{"skirt hem", 45},
-	{"centre back", 20},
 }
 
-// AllowanceNames lists the names that Request.Allowances may hold.
+// AllowanceNames lists the names that Request.Allowances may hold. "seams" is
+// every seam that is usually as wide as a plain seam and is not named itself.
 func AllowanceNames() []string {
 	names := make([]string, len(allowances))
 	for i, a := range allowances {
 		names[i] = a.name
 	}
 	return names
+}
+
+func checkAllowances(asked map[string]float64) error {
+	for name, mm := range asked {
+		switch {
+		case !slices.Contains(AllowanceNames(), name):
+			return fmt.Errorf("allowances: no seam is called %q; use one of: %s", name, strings.Join(AllowanceNames(), ", "))
+		case math.IsNaN(mm) || mm < 0:
+			return fmt.Errorf("allowances: the seam allowance on %q is %s; it cannot be negative", name, cm(mm))
+		case mm > 150:
+			return fmt.Errorf("allowances: the seam allowance on %q is %s; 15 cm is the most: check the figure and its unit", name, cm(mm))
+		}
+	}
+	return nil
+}
+
+// allow gives every edge of a piece its allowance: that asked for, or the
+// usual one. The fold edge has none.
+func allow(piece pieces.Piece, asked map[string]float64) pieces.Piece {
+	edges := slices.Clone(piece.Edges)
+	for i, edge := range edges {
+		edges[i].Allowance = allowanceOf(construct.SeamOf(edge.Name), asked)
+		if edge.Name == piece.Fold {
+			edges[i].Allowance = 0
+		}
+	}
+	piece.Edges = edges
+	return piece
+}
+
+func allowanceOf(seam string, asked map[string]float64) float64 {
+	for _, a := range allowances {
+		if seam != a.name && !strings.HasSuffix(seam, " "+a.name) {
+			continue
+		}
+		if mm, ok := asked[a.name]; ok {
+			return mm
+		}
+		if a.mm > 0 {
+			return a.mm
+		}
+	}
+	if mm, ok := asked["seams"]; ok {
+		return mm
+	}
+	return allowances[0].mm
 }

@@ -1,12 +1,143 @@
 package draft
 
-import "errors"
+import (
+	"errors"
+	"fmt"
+	"slices"
+
+	"ellwand/draft/bodice"
+	"ellwand/draft/part"
+	"ellwand/draft/sleeve"
+	"ellwand/pieces"
+)
 
 // Draft drafts the pieces of one garment. The error is a sentence that names
 // the measurement or option which cannot be.
 func Draft(request Request) (Result, error) {
-	if err := request.Body.Check(); err != nil {
+	if err := request.check(); err != nil {
 		return Result{}, err
 	}
-	return Result{}, errors.New("the garment asks for no pieces: ask for a bodice or for parts")
+	body, derived, err := complete(request.Body, request.needs())
+	if err != nil {
+		return Result{}, err
+	}
+	g := garment{Request: request, result: Result{Body: body, Derived: derived}}
+	if err := g.draft(); err != nil {
+		return Result{}, err
+	}
+	g.finish()
+	return g.result, nil
+}
+
+func (r Request) check() error {
+	switch {
+	case r.Bodice == nil && r.Sleeve == nil && len(r.Parts) == 0:
+		return errors.New("the garment asks for no pieces: ask for a bodice or for parts")
+	case r.Sleeve != nil && r.Bodice == nil:
+		return errors.New("sleeve: it is drafted to the armholes of a bodice: ask for a bodice too")
+	}
+	if err := checkAllowances(r.Allowances); err != nil {
+		return err
+	}
+	return r.Body.Check()
+}
+
+// garment is one garment in the making.
+type garment struct {
+	Request
+	result Result
+	bodice bodice.Block
+	sleeve sleeve.Block
+	parts  []drafted
+}
+
+// drafted is a part with its pieces.
+type drafted struct {
+	part.Options
+	pieces []pieces.Piece
+}
+
+func (g *garment) draft() error {
+	if g.Bodice != nil {
+		if err := g.draftBodice(); err != nil {
+			return err
+		}
+		g.add(g.bodice.Front, g.bodice.Back)
+	}
+	if g.Sleeve != nil {
+		g.add(g.sleeve.Piece)
+	}
+	for _, options := range g.Parts {
+		made, err := part.Draft(g.partMeasures(), options)
+		if err != nil {
+			return err
+		}
+		g.parts = append(g.parts, drafted{options, made})
+		for i := range made {
+			made[i].Cloth = options.Cloth
+		}
+		g.add(made...)
+	}
+	return g.checkNames()
+}
+
+func (g *garment) add(more ...pieces.Piece) { g.result.Pieces = append(g.result.Pieces, more...) }
+
+// checkNames refuses two pieces of one name, and a cloth for a piece that is
+// not there.
+func (g *garment) checkNames() error {
+	var names []string
+	for _, p := range g.result.Pieces {
+		if slices.Contains(names, p.Name) {
+			return fmt.Errorf("two pieces are called %q; give one of them another name", p.Name)
+		}
+		names = append(names, p.Name)
+	}
+	for name := range g.Cloths {
+		if !slices.Contains(names, name) {
+			return fmt.Errorf("a cloth is named for %q, but the pieces are %s", name, joined(names))
+		}
+	}
+	return nil
+}
+
+// finish puts the garment's name, cloth and allowances on the pieces, and
+// reports.
+func (g *garment) finish() {
+	for i, p := range g.result.Pieces {
+		p.Garment, p.Size = g.Garment, g.Size
+		if p.Cloth == "" {
+			p.Cloth = g.Cloth
+		}
+		if cloth, ok := g.Cloths[p.Name]; ok {
+			p.Cloth = cloth
+		}
+		g.result.Pieces[i] = allow(p, g.Allowances)
+	}
+	g.result.Truing = g.report()
+	g.result.Figures = g.figures()
+	g.warn()
+}
+
+// partMeasures are what the parts of this garment are drafted from.
+func (g *garment) partMeasures() part.Measures {
+	m := part.Measures{Waist: g.result.Body[WaistGirth], Wrist: g.result.Body[WristGirth]}
+	if g.Bodice != nil {
+		m.Front, m.Back = &g.bodice.Front, &g.bodice.Back
+		m.FrontWaist, m.BackWaist = seam(g.bodice.Front, "waist"), seam(g.bodice.Back, "waist")
+	}
+	return m
+}
+
+// partNeeds lists the measurements that a part needs.
+func partNeeds(o part.Options) []Measurement {
+	switch {
+	case o.Length > 0:
+		return nil
+	case o.Kind == part.Cuff:
+		return []Measurement{WristGirth}
+	case o.Kind == part.Waistband, o.Kind == part.GatheredSkirt:
+		return []Measurement{WaistGirth}
+	}
+	return nil
 }

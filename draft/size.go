@@ -1,13 +1,107 @@
 package draft
 
-import "fmt"
+import (
+	"embed"
+	"encoding/csv"
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+	"sync"
+)
 
-// Size returns the body of a size of a published table: "women" (the handbook
-// table, sizes 6 to 24) or "misses" (ASTM D5585-11e1, sizes 00 to 20, girths
-// only).
-func Size(table, size string) (Body, error) {
-	return nil, fmt.Errorf("there is no size table %q; use one of: women, misses", table)
+// tableFiles hold the published size tables, each with its source in the head.
+//
+//go:embed tables/*.csv
+var tableFiles embed.FS
+
+// tableNames in the order in which they are offered.
+var tableNames = []string{"women", "misses"}
+
+// table is a published size table.
+type table struct {
+	sizes []string
+	// rows hold a value for each size, in mm.
+	rows map[Measurement][]float64
+}
+
+var tables = sync.OnceValue(func() map[string]table {
+	all := map[string]table{}
+	for _, name := range tableNames {
+		all[name] = readTable(name)
+	}
+	return all
+})
+
+// readTable reads a table that comes with the program; a fault in it shows as
+// a missing row, and the tests look for those.
+func readTable(name string) table {
+	text, err := tableFiles.ReadFile("tables/" + name + ".csv")
+	if err != nil {
+		return table{}
+	}
+	perUnit := 10.0
+	if strings.Contains(string(text), "\n# unit: in\n") {
+		perUnit = 25.4
+	}
+	reader := csv.NewReader(strings.NewReader(string(text)))
+	reader.Comment = '#'
+	records, err := reader.ReadAll()
+	if err != nil || len(records) == 0 {
+		return table{}
+	}
+	t := table{sizes: records[0][1:], rows: map[Measurement][]float64{}}
+	for _, record := range records[1:] {
+		values := make([]float64, len(record)-1)
+		for i, field := range record[1:] {
+			value, err := strconv.ParseFloat(field, 64)
+			if err != nil {
+				return table{}
+			}
+			values[i] = value * perUnit
+		}
+		t.rows[Measurement(record[0])] = values
+	}
+	return t
 }
 
 // Tables lists the size tables.
-func Tables() []string { return []string{"women", "misses"} }
+func Tables() []string { return slices.Clone(tableNames) }
+
+// Sizes lists the sizes of a table; none for a table that is unknown.
+func Sizes(name string) []string { return slices.Clone(tables()[name].sizes) }
+
+// Size returns the body of a size of a published table: "women" (the handbook
+// table, sizes 6 to 24) or "misses" (ASTM D5585-11e1, sizes 00 to 20, girths
+// only). The error names the tables or sizes that there are.
+func Size(name, size string) (Body, error) {
+	t, ok := tables()[name]
+	if !ok {
+		return nil, fmt.Errorf("there is no size table %q; use one of: %s", name, strings.Join(tableNames, ", "))
+	}
+	i := slices.Index(t.sizes, strings.TrimSpace(size))
+	if i < 0 {
+		return nil, fmt.Errorf("the table %q has no size %q; its sizes are %s", name, size, strings.Join(t.sizes, ", "))
+	}
+	body := Body{}
+	for measurement, values := range t.rows {
+		body[measurement] = values[i]
+	}
+	return body, nil
+}
+
+// at reads a row of the table for a bust girth: in proportion between two
+// sizes, and carried on beyond the ends at the pace of the last two. ok is
+// false when the table has no such row.
+func (t table) at(name Measurement, bust float64) (value float64, ok bool) {
+	row, busts := t.rows[name], t.rows[BustGirth]
+	if len(row) < 2 || len(busts) != len(row) {
+		return 0, false
+	}
+	i := 0
+	for i < len(busts)-2 && bust > busts[i+1] {
+		i++
+	}
+	share := (bust - busts[i]) / (busts[i+1] - busts[i])
+	return row[i] + share*(row[i+1]-row[i]), true
+}

@@ -11,10 +11,12 @@ type Options struct {
 	// HeadHeight is from the crown down to the bicep line; 0 takes a third of
 	// the armhole less 1/2 in.
 	HeadHeight float64
-	// Length is from the crown to the wrist; 0 takes the body's shoulder to
-	// wrist.
+	// Length is from the crown to the lower edge; 0 takes the body's shoulder
+	// to wrist, less the depth of a cuff.
 	Length float64
 	// WristWidth is the whole width of the wrist or hem edge; 0 takes the
 	// bicep line in by a quarter on each side.
 	WristWidth float64
+	// Cuffed ends the sleeve in a seam for a cuff, in place of a hem.
+	Cuffed bool
 }

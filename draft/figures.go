@@ -1,0 +1,64 @@
+package draft
+
+import (
+	"fmt"
+
+	"ellwand/draft/part"
+)
+
+// figures of the draft that a pattern maker asks for.
+func (g *garment) figures() []Figure {
+	var list []Figure
+	add := func(name string, value float64) { list = append(list, Figure{name, value}) }
+	if g.Bodice != nil {
+		add("front armhole", seam(g.bodice.Front, "armhole"))
+		add("back armhole", seam(g.bodice.Back, "armhole"))
+	}
+	if g.Sleeve != nil {
+		add("sleeve head height", g.sleeve.HeadHeight)
+		add("sleeve head", g.sleeve.Head)
+		add("ease of the sleeve head, front", g.sleeve.FrontHead-seam(g.bodice.Front, "armhole"))
+		add("ease of the sleeve head, back", g.sleeve.Head-g.sleeve.FrontHead-seam(g.bodice.Back, "armhole"))
+		add("bicep line", g.sleeve.BicepLine)
+		add("width at the lower edge of the sleeve", g.sleeve.WristWidth)
+	}
+	return list
+}
+
+func (g *garment) warnf(format string, args ...any) {
+	g.result.Warnings = append(g.result.Warnings, fmt.Sprintf(format, args...))
+}
+
+func (g *garment) warnLowered(by float64) {
+	if by > 0 {
+		g.warnf("the armhole is %s lower than the fit has it, so that the sleeve goes round an upper arm of %s", cm(by), cm(g.result.Body[UpperArmGirth]))
+	}
+}
+
+// warn adds what will not wear well.
+func (g *garment) warn() {
+	for _, row := range g.result.Truing.Rows {
+		if !row.Sound {
+			g.warnf("%s: the %s is %s against the %s; normal is: %s", row.Seam, row.Of, row.Verdict, row.Against, row.Normal)
+		}
+	}
+	if g.Bodice != nil && g.bodice.Back.Fold != "" {
+		g.warnf("both centre lines lie on the fold: the neck has no opening for the head; lower the neck, or cut the back with a centre back seam")
+	}
+	if g.Sleeve != nil {
+		g.warnWrist()
+	}
+}
+
+// warnWrist compares the wrist of a full-length sleeve with the body's.
+func (g *garment) warnWrist() {
+	options, wrist := *g.Sleeve, g.result.Body[WristGirth]
+	full := options.Length == 0 || options.Length > 0.9*g.result.Body[ShoulderToWrist]
+	if full && g.sleeve.WristWidth < wrist+20 {
+		g.warnf("the sleeve is %s wide at the wrist, for a wrist girth of %s: the hand will not go through without an opening", cm(g.sleeve.WristWidth), cm(wrist))
+	}
+	cuff, ok := g.cuff()
+	if ok && g.sleeve.WristWidth > 0 && cuff.Length == 0 && g.sleeve.WristWidth < part.CuffLength(wrist)-20 {
+		g.warnf("the sleeve is narrower at the wrist than its cuff: ask for a wrist width of %s or more", cm(part.CuffLength(wrist)))
+	}
+}

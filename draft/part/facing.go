@@ -1,0 +1,76 @@
+package part
+
+import (
+	"fmt"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// neckFacing draws a facing for each half of the neck from the edges that it
+// faces, so that they match.
+func neckFacing(m Measures, o Options, name string) ([]pieces.Piece, error) {
+	if m.Front == nil {
+		return nil, fmt.Errorf("%s: there is no neck to face: draft a bodice", name)
+	}
+	var facings []pieces.Piece
+	for _, side := range []struct {
+		of     pieces.Piece
+		centre string
+		name   string
+	}{{*m.Front, "centre front", name + " front"}, {*m.Back, "centre back", name + " back"}} {
+		facing, err := faceNeck(side.of, side.centre, side.name, o.FinishedDepth())
+		if err != nil {
+			return nil, err
+		}
+		facings = append(facings, facing)
+	}
+	return facings, nil
+}
+
+// faceNeck draws one facing: the neck edge itself, as much of the shoulder as
+// the facing is deep, and an outer edge that is square to the shoulder and to
+// the centre line.
+func faceNeck(of pieces.Piece, centre, name string, depth float64) (pieces.Piece, error) {
+	neck, shoulder := seamNext(of, "neck", "shoulder")
+	if most := shoulder.Length() - 5; depth > most {
+		return pieces.Piece{}, fmt.Errorf("%s: a depth of %s is more than the shoulder has room for beside the neck; ask for %s or less", name, cm(depth), cm(most))
+	}
+	point, middle := neck.Start(), neck.End()
+	outward := construct.Back(shoulder.Tangent(shoulder.Length()))
+	tip := construct.Go(point, outward, depth)
+	foot := orb.Point{middle[0], middle[1] - depth}
+
+	outer := construct.Curve(foot, orb.Point{1, 0}, 0.5, tip, construct.Square(outward), 0.4)
+	if point[1]-middle[1] < (point[0]-middle[0])/2 {
+		outer = construct.Curve(foot, orb.Point{1, 0}, 0.55, tip, construct.Square(outward), 0.25)
+	}
+	piece := pieces.Piece{Name: name, Cut: of.Cut, Pair: of.Pair, Edges: []pieces.Edge{
+		construct.Edge("facing edge", outer),
+		construct.Edge("shoulder", construct.Line(tip, point)),
+		construct.Edge("neck", neck),
+		construct.Edge(centre, construct.Line(middle, foot)),
+	}}
+	if of.Fold == centre {
+		piece.Fold = centre
+	}
+	x := middle[0] + depth/4
+	piece.Grain = pieces.Grain{From: orb.Point{x, foot[1] + 0.2*depth}, To: orb.Point{x, foot[1] + 0.85*depth}}
+	return piece, nil
+}
+
+// seamNext returns the path of an edge of a piece and of the edge of a seam
+// that comes just before it.
+func seamNext(of pieces.Piece, name, seam string) (edge, before pieces.Path) {
+	for i, e := range of.Edges {
+		if e.Name == name {
+			edge = e.Path
+			if i > 0 && construct.SeamOf(of.Edges[i-1].Name) == seam {
+				before = of.Edges[i-1].Path
+			}
+		}
+	}
+	return edge, before
+}

@@ -1,0 +1,136 @@
+package draft
+
+import (
+	"fmt"
+	"math"
+
+	"ellwand/draft/part"
+)
+
+// matching is how far two seams that are sewn edge to edge may differ, in mm
+// (common practice: less than a tape shows).
+const matching = 2
+
+// report compares every pair of seams that are sewn together, and every seam
+// that fits the body.
+func (g *garment) report() Report {
+	var r Report
+	if g.Bodice != nil {
+		r.Rows = append(r.Rows, g.bodiceRows()...)
+	}
+	if g.Sleeve != nil {
+		r.Rows = append(r.Rows, g.sleeveRows()...)
+	}
+	for _, p := range g.parts {
+		r.Rows = append(r.Rows, g.partRows(p)...)
+	}
+	return r
+}
+
+func (g *garment) bodiceRows() []Row {
+	front, back, body := g.bodice.Front, g.bodice.Back, g.result.Body
+	rows := []Row{
+		compare("bust line", "front and back", 2*g.bodice.BustWidth, "bust girth", body[BustGirth],
+			g.bodice.BustEase-matching, g.bodice.BustEase+matching, fmt.Sprintf("%s of bust ease, as drafted: 10 cm in a close fit, 14 easy, 16 to 20 in a shirt (common practice)", cm(g.bodice.BustEase))),
+		compare("shoulder", "back shoulder", seam(back, "shoulder"), "front shoulder", seam(front, "shoulder"),
+			0, 10, "the back 0 to 1 cm longer, eased in (common practice)"),
+		compare("side", "front side", seam(front, "side"), "back side", seam(back, "side"),
+			-matching, matching, "equal (common practice)"),
+		compare("neck", "neck seam", 2*(seam(front, "neck")+seam(back, "neck")), "neck base girth", body[NeckBaseGirth],
+			0, 15, "0 to 1.5 cm longer than the body (common practice)"),
+	}
+	waist := 2 * (seam(front, "waist") + seam(back, "waist"))
+	if !g.bodice.Fitted {
+		return append(rows, compare("waist", "waist seam, hanging straight", waist, "waist girth", body[WaistGirth],
+			g.bodice.WaistEase-matching, math.Inf(1), "as wide as the bust line: it does not fit the waist"))
+	}
+	return append(rows, compare("waist", "waist seam, darts closed", waist, "waist girth", body[WaistGirth],
+		min(20, g.bodice.WaistEase)-matching/2., max(40, g.bodice.WaistEase)+matching/2., "2 to 4 cm of ease in a fitted bodice (common practice), or the ease that was asked for"))
+}
+
+func (g *garment) sleeveRows() []Row {
+	armhole := seam(g.bodice.Front, "armhole") + seam(g.bodice.Back, "armhole")
+	piece := g.sleeve.Piece
+	head := compare("armhole", "sleeve head", g.sleeve.Head, "armhole", armhole,
+		0, 45, "0 to 1.5 cm of ease in a shirt sleeve, 2 to 4.5 cm in a set-in woven sleeve (common practice)")
+	if head.Sound {
+		head.Verdict = headVerdict(head.Difference)
+	}
+	return []Row{
+		head,
+		compare("underarm", "front underarm", seam(piece, "front underarm"), "back underarm", seam(piece, "back underarm"),
+			-3, 3, "equal; 3 mm is eased in (common practice)"),
+		compare("bicep line", "bicep line", g.sleeve.BicepLine, "upper arm girth", g.result.Body[UpperArmGirth],
+			bicepEase, math.Inf(1), "4 cm or more of ease (common practice)"),
+	}
+}
+
+// headVerdict says what the ease of a sleeve head suits (common practice).
+func headVerdict(ease float64) string {
+	switch {
+	case ease <= 15:
+		return "suits a shirt sleeve"
+	case ease < 20:
+		return "suits a shirt sleeve or cloth that eases badly; little for a set-in sleeve"
+	}
+	return "suits a set-in woven sleeve"
+}
+
+func (g *garment) partRows(p drafted) []Row {
+	const equal = "equal (common practice)"
+	switch p.Kind {
+	case part.Collar:
+		if g.Bodice == nil {
+			return nil
+		}
+		neck := seam(g.bodice.Front, "neck") + seam(g.bodice.Back, "neck")
+		return []Row{compare("collar to neck", p.pieces[0].Name, 2*seam(p.pieces[0], "neck"), "neck seam", 2*neck, -matching, matching, equal)}
+	case part.NeckFacing:
+		return []Row{
+			compare("facing to neck", p.pieces[0].Name, seam(p.pieces[0], "neck"), "front neck", seam(g.bodice.Front, "neck"), -matching, matching, equal),
+			compare("facing to neck", p.pieces[1].Name, seam(p.pieces[1], "neck"), "back neck", seam(g.bodice.Back, "neck"), -matching, matching, equal),
+			compare("facing shoulder", p.pieces[1].Name, seam(p.pieces[1], "shoulder"), p.pieces[0].Name, seam(p.pieces[0], "shoulder"), -matching, matching, equal),
+		}
+	case part.Cuff:
+		if g.Sleeve == nil {
+			return nil
+		}
+		return []Row{compare("wrist to cuff", "sleeve wrist", g.sleeve.WristWidth, p.pieces[0].Name, seam(p.pieces[0], "bottom"),
+			-20, 2*seam(p.pieces[0], "bottom"), "the sleeve up to three times as long, pleated or gathered in; the cuff up to 2 cm longer, to button over (common practice)")}
+	case part.GatheredSkirt:
+		if g.Bodice == nil {
+			return nil
+		}
+		return []Row{
+			gathered(p.pieces[0].Name, seam(p.pieces[0], "waist"), "front waist", seam(g.bodice.Front, "waist")),
+			gathered(p.pieces[1].Name, seam(p.pieces[1], "waist"), "back waist", seam(g.bodice.Back, "waist")),
+			compare("skirt side", p.pieces[0].Name, seam(p.pieces[0], "side"), p.pieces[1].Name, seam(p.pieces[1], "side"), -matching, matching, equal),
+		}
+	}
+	return nil
+}
+
+func gathered(of string, length float64, against string, other float64) Row {
+	return compare("skirt to waist", of, length, against, other, 0.5*other-1, 2*other+1, "1.5 to 3 times as long, gathered in (common practice)")
+}
+
+// compare makes a row; least and most are the normal range of the difference.
+func compare(seam, of string, length float64, against string, other, least, most float64, normal string) Row {
+	row := Row{
+		Seam: seam, Of: of, Against: against, OfLength: length, AgainstLength: other,
+		Difference: length - other, Least: least, Most: most, Normal: normal,
+	}
+	// A hundredth of a millimetre is the drafts' own precision.
+	row.Sound = row.Difference >= least-0.01 && row.Difference <= most+0.01
+	switch {
+	case !row.Sound && row.Difference < least:
+		row.Verdict = cm(least-row.Difference) + " too short"
+	case !row.Sound:
+		row.Verdict = cm(row.Difference-most) + " too long"
+	case math.Abs(row.Difference) < 0.5:
+		row.Verdict = "matches"
+	default:
+		row.Verdict = "in order"
+	}
+	return row
+}
