@@ -1,0 +1,188 @@
+package pieces
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"strconv"
+
+	"github.com/paulmach/orb"
+)
+
+// checkTolerance is the flattening at which outlines are checked, mm.
+const checkTolerance = 0.01
+
+// Check tells everything that is wrong with the piece, joined into one error;
+// nil when it is sound. The rules:
+//
+//  1. The piece has a name.
+//  2. It has edges, each with a path of finite numbers and some length.
+//  3. Every edge has a name of its own.
+//  4. Every curve begins where the one before ends, within 0.001 mm, and the
+//     last edge ends where the first begins.
+//  5. The outline is simple: it neither crosses nor touches itself, nor runs
+//     back on itself.
+//  6. Its area is positive, and it runs counter-clockwise.
+//  7. The grainline is there and has a length.
+//  8. No allowance is negative.
+//  9. The cut count is 1 or more, and even for a pair.
+//  10. The fold is an edge, straight, without an allowance, and the piece lies
+//     wholly on one side of it.
+//  11. Every notch lies on an edge of the piece, within its length, and has 1
+//     or more strokes.
+//  12. The mouth of a dart is an edge, its legs meet the ends of that edge and
+//     its apex is inside the piece; a dart without a mouth lies inside the
+//     piece, and its two ends differ.
+//  13. The numbers of marks are finite.
+//
+// Rules 5, 6, 10 and 12 are looked at only when 2 and 4 hold.
+func (p Piece) Check() error {
+	faults := []error{p.checkEdges()}
+	if faults[0] == nil {
+		faults = append(faults, p.checkOutline())
+	}
+	faults = append(faults, p.checkNames(), p.checkGrain(), p.checkAllowances(), p.checkCount(), p.checkNotches(), p.checkMarks())
+	if faults[0] == nil {
+		faults = append(faults, p.checkFold(), p.checkDarts())
+	}
+	return errors.Join(faults...)
+}
+
+// label names the piece in messages.
+func (p Piece) label() string {
+	if p.Name == "" {
+		return "piece without a name"
+	}
+	return p.Name
+}
+
+func (p Piece) fault(format string, values ...any) error {
+	return fmt.Errorf("%s: %s", p.label(), fmt.Sprintf(format, values...))
+}
+
+func (p Piece) checkEdges() error {
+	if len(p.Edges) == 0 {
+		return p.fault("it has no edges; draw its seam line")
+	}
+	var faults []error
+	for _, e := range p.Edges {
+		if !isSound(e.Path) {
+			faults = append(faults, p.fault("edge %q has no usable line; give it a length", e.Name))
+		}
+	}
+	if faults != nil {
+		return errors.Join(faults...)
+	}
+	for i, e := range p.Edges {
+		for k := 1; k < len(e.Path); k++ {
+			if gap := distance(e.Path[k-1].End(), e.Path[k].Start()); gap > joinTolerance {
+				faults = append(faults, p.fault("edge %q is broken: part %d begins %s mm away from where part %d ends", e.Name, k+1, figure(gap), k))
+			}
+		}
+		next := p.Edges[(i+1)%len(p.Edges)]
+		if gap := distance(e.Path.End(), next.Path.Start()); gap > joinTolerance {
+			faults = append(faults, p.fault("edge %q begins %s mm away from where edge %q ends; the edges must chain up to a closed outline", next.Name, figure(gap), e.Name))
+		}
+	}
+	return errors.Join(faults...)
+}
+
+func isSound(path Path) bool {
+	for _, c := range path {
+		if c == nil {
+			return false
+		}
+		if a, ok := c.(Arc); ok && (!(a.Radius > 0) || math.Abs(a.Sweep) > 2*math.Pi+1e-9) {
+			return false
+		}
+		for _, t := range []float64{0, 0.3, 0.7, 1} {
+			if q := c.At(t); !finite(q[0], q[1]) {
+				return false
+			}
+		}
+	}
+	length := path.Length()
+	return length > joinTolerance && finite(length)
+}
+
+func (p Piece) checkOutline() error {
+	ring, names := p.labelled()
+	if at, a, b, ok := selfMeeting(ring); ok {
+		return p.fault("the outline crosses or touches itself near (%s, %s) mm, between edge %q and edge %q", figure(at[0]), figure(at[1]), names[a], names[b])
+	}
+	switch area := ringArea(ring); {
+	case area < 0:
+		return p.fault("the outline runs clockwise; list the edges counter-clockwise, or mirror the piece")
+	case area < 1:
+		return p.fault("the outline encloses no area")
+	}
+	return nil
+}
+
+// labelled is the seam outline with, for each of its segments, the name of
+// the edge it belongs to.
+func (p Piece) labelled() (orb.Ring, []string) {
+	var ring orb.Ring
+	var names []string
+	for _, e := range p.Edges {
+		points := apart(e.Path.Flatten(checkTolerance))
+		for _, q := range points[:len(points)-1] {
+			ring, names = append(ring, q), append(names, e.Name)
+		}
+	}
+	return append(ring, ring[0]), names
+}
+
+// selfMeeting finds two segments of a closed ring that cross or touch apart
+// from their common corner, or run back on each other.
+func selfMeeting(ring orb.Ring) (at orb.Point, a, b int, found bool) {
+	n := len(ring) - 1
+	boxes := make([]box, n)
+	for i := range boxes {
+		boxes[i] = boxOf(ring[i], ring[i+1])
+	}
+	eachNearPair(boxes, snap, func(i, j int) {
+		if found {
+			return
+		}
+		i, j = min(i, j), max(i, j)
+		switch {
+		case j == i+1:
+			found = runsBack(ring[i], ring[i+1], ring[j+1])
+			at = ring[j]
+		case i == 0 && j == n-1:
+			found = runsBack(ring[j], ring[0], ring[1])
+			at = ring[0]
+		default:
+			at, found = touching(ring[i], ring[i+1], ring[j], ring[j+1])
+		}
+		a, b = i, j
+	})
+	return at, a, b, found
+}
+
+// runsBack reports whether the way from a over b to c returns on itself.
+func runsBack(a, b, c orb.Point) bool {
+	return dot(sub(b, a), sub(c, b)) < 0 &&
+		(segmentDistance(a, b, c) <= snap || segmentDistance(c, a, b) <= snap)
+}
+
+// touching finds a point where two segments cross or come within snap.
+func touching(a, b, c, d orb.Point) (orb.Point, bool) {
+	for _, p := range [2]orb.Point{a, b} {
+		if segmentDistance(p, c, d) <= snap {
+			return p, true
+		}
+	}
+	for _, p := range [2]orb.Point{c, d} {
+		if segmentDistance(p, a, b) <= snap {
+			return p, true
+		}
+	}
+	return crossing(a, b, c, d)
+}
+
+// figure prints a number for people: to a thousandth, without idle zeros.
+func figure(x float64) string {
+	return strconv.FormatFloat(math.Round(x*1000)/1000+0, 'f', -1, 64)
+}

@@ -1,0 +1,82 @@
+package pieces
+
+import (
+	"math"
+
+	"github.com/paulmach/orb"
+)
+
+// mitreLimit is how far a mitre may reach from its corner, in widths of the
+// wider allowance, before it is cut back.
+const mitreLimit = 2.0
+
+// corner returns the points between the outer side of a strip and that of the
+// next (rules 2 to 5 of CuttingOutline).
+//
+//	             b.seam ▲         ▲ b.rim
+//	                    │ u2      │
+//	a.seam ──── u1 ───▶ v ──n2──▶ foot 2
+//	                    │ n1      │ back
+//	a.rim  ──────────▶ foot 1 ──▶ mitre
+//	                       ahead
+func corner(a, b strip, tolerance float64) []orb.Point {
+	v := b.seam[0]
+	u1, u2 := a.end, b.begin
+	n1, n2 := right(u1), right(u2)
+	w1, w2 := a.width, b.width
+	sin, cos := cross(u1, u2), dot(u1, u2)
+	switch {
+	case w1 == w2 && isSmooth(u1, u2) && sin >= 0:
+		return bend(v, u1, u2, w1, tolerance)
+	case sin <= 0:
+		return []orb.Point{v}
+	}
+	// The mitre is foot 1 + ahead u1 and foot 2 - back u2.
+	ahead, back := (w2-w1*cos)/sin, (w1-w2*cos)/sin
+	if ahead < 0 || back < 0 {
+		return []orb.Point{stepFoot(v, n1, n2, w1, w2, cos)}
+	}
+	foot1, foot2 := add(v, times(n1, w1)), add(v, times(n2, w2))
+	mitre := add(foot1, times(u1, ahead))
+	reach, limit := distance(mitre, v), mitreLimit*math.Max(w1, w2)
+	if reach <= limit {
+		return []orb.Point{mitre}
+	}
+	return []orb.Point{
+		add(foot1, times(u1, (limit*reach-w1*w1)/ahead)),
+		sub(foot2, times(u2, (limit*reach-w2*w2)/back)),
+	}
+}
+
+// straight is the sine below which two edges are one straight line.
+const straight = 1e-9
+
+// stepFoot is where the narrower cutting line, prolonged, runs into the square
+// end of the wider allowance. The turn is less than a right angle here.
+func stepFoot(v, n1, n2 orb.Point, w1, w2, cos float64) orb.Point {
+	if w1 < w2 {
+		return add(v, times(n2, w1/cos))
+	}
+	return add(v, times(n1, w2/cos))
+}
+
+// clip cuts a ring off along the line from a to b, keeping its left side. It
+// reports false when that would cut the ring into several.
+func clip(ring orb.Ring, a, b orb.Point) (orb.Ring, bool) {
+	u := unit(sub(b, a))
+	side := func(p orb.Point) float64 { return cross(u, sub(p, a)) }
+	var out orb.Ring
+	crossings := 0
+	for i := 0; i+1 < len(ring); i++ {
+		p, q := ring[i], ring[i+1]
+		sp, sq := side(p), side(q)
+		if sp >= -snap {
+			out = append(out, p)
+		}
+		if sp < -snap != (sq < -snap) {
+			crossings++
+			out = append(out, add(a, times(u, dot(sub(between(p, q, sp/(sp-sq)), a), u))))
+		}
+	}
+	return tidyRing(out), crossings <= 2
+}

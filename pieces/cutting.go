@@ -1,0 +1,231 @@
+package pieces
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/paulmach/orb"
+)
+
+// CuttingOutline is the line to cut along: the seam line moved out by the
+// allowance of each edge. It is closed, counter-clockwise and simple; along
+// straight edges it is exact, along curves within the tolerance (mm). The
+// piece must pass Check.
+//
+// The rules, common practice in the trade:
+//
+//  1. Every edge keeps its full allowance along its whole length.
+//  2. Mitre: where two edges meet at an outward corner, both cutting lines run
+//     on until they meet, each at its own allowance.
+//  3. Cut-back mitre: a mitre that would reach further from the corner than
+//     mitreLimit (2) times the wider allowance is cut off at that distance,
+//     square to the line from the corner to its tip. With equal allowances
+//     that concerns corners sharper than 60 degrees.
+//  4. Square step: where the edges turn so little that the lines could only
+//     meet by falling back over the wider allowance, and at inward corners
+//     where it overhangs, the wider allowance ends square to its own seam line
+//     and the narrower runs on up to it.
+//  5. Inward corner: the lines stop where they meet.
+//  6. Hem: the allowance is the mirror image, about the hem line, of the piece
+//     above it, the neighbours' allowances included, so that it folds up flush
+//     with them. Of a curved hem the mirror at each end is the tangent there.
+//     Where a neighbour leaves the hem too flat for that (it does not rise to
+//     the hem's depth within twice that distance) or is a hem or the fold
+//     itself, rules 2 to 5 hold.
+//  7. Fold: the fold edge has no allowance, and its neighbours' allowances are
+//     cut off along the fold line and its prolongation, so that the half and
+//     its mirror image make the whole.
+//  8. Where allowances overlap (a narrow slot, a tight hollow), the outer
+//     outline of all of them holds; a gap closed off inside it is not cut out.
+//
+// It returns an error when an allowance is negative or not a number, the
+// outline encloses nothing, or allowances away from the fold cross the fold
+// line.
+func (p Piece) CuttingOutline(tolerance float64) (orb.Ring, error) {
+	for _, e := range p.Edges {
+		if !(e.Allowance >= 0) || math.IsInf(e.Allowance, 0) {
+			return nil, p.allowanceFault(e)
+		}
+	}
+	tolerance = usable(tolerance) / 2
+	ring := outer(rim(p.strips(tolerance), tolerance))
+	if len(ring) < 4 {
+		return nil, fmt.Errorf("%s: the edges enclose nothing, so there is nothing to cut", p.label())
+	}
+	fold, ok := p.Edge(p.Fold)
+	if p.Fold == "" || !ok {
+		return ring, nil
+	}
+	half, ok := clip(ring, fold.Path.Start(), fold.Path.End())
+	if !ok {
+		return nil, fmt.Errorf("%s: away from the fold, the seam allowances cross the fold line; make them narrower there", p.label())
+	}
+	return half, nil
+}
+
+// strip is the allowance along one smooth stretch of an edge.
+type strip struct {
+	seam       []orb.Point // flattened, no point twice
+	begin, end orb.Point   // the true directions of travel at its two ends
+	width      float64
+	hem        bool
+	fold       bool
+	// rim is the outer side, from square to the start of the seam to square
+	// to its end, unless a corner has trimmed it.
+	rim []orb.Point
+	// joined says that the corner at the end of the seam is already made.
+	joined bool
+}
+
+// strips lays an allowance along every edge, a strip for each smooth stretch.
+// The tolerance is spent twice: once on the chords, once on their joints.
+func (p Piece) strips(tolerance float64) []strip {
+	var out []strip
+	for _, e := range p.Edges {
+		isFold := p.Fold != "" && e.Name == p.Fold
+		width := e.Allowance
+		if isFold {
+			width = 0
+		}
+		first := len(out)
+		for _, c := range e.Path {
+			seam := apart(c.Flatten(tolerance))
+			if len(seam) < 2 {
+				continue
+			}
+			if last := len(out) - 1; last >= first && isSmooth(out[last].end, c.Tangent(0)) {
+				out[last].seam = append(out[last].seam, seam[1:]...)
+				out[last].end = c.Tangent(1)
+				continue
+			}
+			out = append(out, strip{
+				seam: seam, begin: c.Tangent(0), end: c.Tangent(1),
+				width: width, hem: e.Hem && width > 0, fold: isFold,
+			})
+		}
+	}
+	for i := range out {
+		out[i].rim = out[i].parallel(tolerance)
+	}
+	return out
+}
+
+// isSmooth reports whether two directions differ by less than half a degree:
+// what is drawn as one smooth line, whatever the last digit.
+func isSmooth(u1, u2 orb.Point) bool {
+	return dot(u1, u2) > 0 && math.Abs(cross(u1, u2)) < 0.5*math.Pi/180
+}
+
+// rim joins the outer sides of all strips into one closed chain, which may
+// cross itself. Every point it encircles lies on the piece or in an allowance.
+func rim(strips []strip, tolerance float64) []orb.Point {
+	n := len(strips)
+	for i := range strips {
+		a, b := &strips[i], &strips[(i+1)%n]
+		if a.hem != b.hem && !a.fold && !b.fold {
+			a.joined = hemCorner(a, b)
+		}
+	}
+	var chain []orb.Point
+	for i, s := range strips {
+		chain = append(chain, s.rim...)
+		if next := strips[(i+1)%n]; !s.joined {
+			chain = append(chain, corner(s, next, tolerance)...)
+		}
+	}
+	return chain
+}
+
+// apart drops points that repeat the one before, within 1e-9 mm.
+func apart(points []orb.Point) []orb.Point {
+	var out []orb.Point
+	for _, q := range points {
+		if len(out) == 0 || distance(out[len(out)-1], q) > 1e-9 {
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
+// parallel is the line at the width to the right of the seam, as a wheel of
+// that radius rolling along it would draw it: within the tolerance outside
+// that line. It begins and ends square to the true directions of the seam.
+func (s strip) parallel(tolerance float64) []orb.Point {
+	if s.width == 0 {
+		return s.seam
+	}
+	seam, last := s.seam, len(s.seam)-1
+	out := []orb.Point{add(seam[0], times(right(s.begin), s.width))}
+	out = append(out, bend(seam[0], s.begin, chord(seam, 0), s.width, tolerance)...)
+	for i := 1; i < last; i++ {
+		out = append(out, joint(seam, i, s.width, tolerance)...)
+	}
+	out = append(out, bend(seam[last], chord(seam, last-1), s.end, s.width, tolerance)...)
+	return append(out, add(seam[last], times(right(s.end), s.width)))
+}
+
+// bend fills the outside of the turn between a curve and its first or last
+// chord; in a hollow nothing is missing.
+func bend(v, u1, u2 orb.Point, width, tolerance float64) []orb.Point {
+	turn := math.Atan2(cross(u1, u2), dot(u1, u2))
+	if turn <= straight {
+		return nil
+	}
+	return fan(v, right(u1), turn, width, tolerance)
+}
+
+// chord is the direction of the i-th chord.
+func chord(seam []orb.Point, i int) orb.Point { return unit(sub(seam[i+1], seam[i])) }
+
+// joint joins the parallels of the two chords that meet at point i.
+func joint(seam []orb.Point, i int, width, tolerance float64) []orb.Point {
+	v, u1, u2 := seam[i], chord(seam, i-1), chord(seam, i)
+	turn := math.Atan2(cross(u1, u2), dot(u1, u2))
+	if turn >= 0 {
+		return fan(v, right(u1), turn, width, tolerance)
+	}
+	// In a hollow the two parallels cross, when the chords are long enough.
+	back := width * math.Tan(-turn/2)
+	if spare(seam, i-1, width) > 0 && spare(seam, i, width) > 0 {
+		return []orb.Point{add(v, add(times(right(u1), width), times(u1, -back)))}
+	}
+	return []orb.Point{add(v, times(right(u1), width)), v, add(v, times(right(u2), width))}
+}
+
+// spare is what is left of the parallel of chord i when the hollow joints at
+// its two ends have each taken their share.
+func spare(seam []orb.Point, i int, width float64) float64 {
+	left := distance(seam[i], seam[i+1])
+	u := chord(seam, i)
+	if i > 0 {
+		left -= hollowShare(chord(seam, i-1), u, width)
+	}
+	if i+2 < len(seam) {
+		left -= hollowShare(u, chord(seam, i+1), width)
+	}
+	return left
+}
+
+func hollowShare(u1, u2 orb.Point, width float64) float64 {
+	turn := math.Atan2(cross(u1, u2), dot(u1, u2))
+	if turn >= 0 {
+		return 0
+	}
+	return width * math.Tan(-turn/2)
+}
+
+// fan is the outside of a circle round v from the direction n1 through the
+// turn: as few tangents as keep their corners within the tolerance.
+func fan(v, n1 orb.Point, turn, width, tolerance float64) []orb.Point {
+	most := 2 * math.Acos(width/(width+tolerance))
+	n := int(math.Ceil(turn/most - 1e-9))
+	n = max(n, 1)
+	step := turn / float64(n)
+	reach := width / math.Cos(step/2)
+	out := make([]orb.Point, n)
+	for k := range out {
+		sin, cos := math.Sincos((float64(k) + 0.5) * step)
+		out[k] = add(v, times(orb.Point{n1[0]*cos - n1[1]*sin, n1[0]*sin + n1[1]*cos}, reach))
+	}
+	return out
+}

@@ -1,0 +1,185 @@
+package pieces
+
+import (
+	"errors"
+
+	"github.com/paulmach/orb"
+)
+
+func (p Piece) checkNames() error {
+	var faults []error
+	if p.Name == "" {
+		faults = append(faults, p.fault("give it a name"))
+	}
+	seen := map[string]bool{}
+	for i, e := range p.Edges {
+		switch {
+		case e.Name == "":
+			faults = append(faults, p.fault("edge %d has no name", i+1))
+		case seen[e.Name]:
+			faults = append(faults, p.fault("two edges are named %q; every edge needs a name of its own", e.Name))
+		}
+		seen[e.Name] = true
+	}
+	return errors.Join(faults...)
+}
+
+func (p Piece) checkGrain() error {
+	g := p.Grain
+	if !finite(g.From[0], g.From[1], g.To[0], g.To[1]) || distance(g.From, g.To) <= joinTolerance {
+		return p.fault("it has no grainline; draw one with its upper end where the top of the piece is")
+	}
+	if g.Lie < StraightGrain || g.Lie > Bias {
+		return p.fault("its grain is neither straight, cross nor bias")
+	}
+	return nil
+}
+
+func (p Piece) checkAllowances() error {
+	var faults []error
+	for _, e := range p.Edges {
+		if !(e.Allowance >= 0) || !finite(e.Allowance) {
+			faults = append(faults, p.allowanceFault(e))
+		}
+	}
+	return errors.Join(faults...)
+}
+
+func (p Piece) allowanceFault(e Edge) error {
+	if !finite(e.Allowance) {
+		return p.fault("the seam allowance on %q is not a number", e.Name)
+	}
+	return p.fault("the seam allowance on %q is %s cm; it cannot be negative", e.Name, figure(e.Allowance/10))
+}
+
+func (p Piece) checkCount() error {
+	switch {
+	case p.Cut < 1:
+		return p.fault("the cut count is %d; it must be 1 or more", p.Cut)
+	case p.Pair && p.Cut%2 != 0:
+		return p.fault("the cut count is %d, but a pair needs an even one: one right and one left, or several", p.Cut)
+	}
+	return nil
+}
+
+func (p Piece) checkFold() error {
+	if p.Fold == "" {
+		return nil
+	}
+	fold, ok := p.Edge(p.Fold)
+	switch {
+	case !ok:
+		return p.fault("the fold edge %q is not an edge of it", p.Fold)
+	case !fold.Path.isStraight():
+		return p.fault("the fold edge %q is not straight", p.Fold)
+	case fold.Allowance != 0:
+		return p.fault("the fold edge %q is not cut, so it has no seam allowance; set it to 0", p.Fold)
+	}
+	from, u := fold.Path.Start(), unit(sub(fold.Path.End(), fold.Path.Start()))
+	for _, q := range p.SeamOutline(checkTolerance) {
+		if beyond := -cross(u, sub(q, from)); beyond > joinTolerance {
+			return p.fault("it reaches %s mm across its fold edge %q; a half must lie on one side of its fold", figure(beyond), p.Fold)
+		}
+	}
+	return nil
+}
+
+func (p Piece) checkNotches() error {
+	var faults []error
+	for _, n := range p.Notches {
+		e, ok := p.Edge(n.Edge)
+		switch {
+		case !ok:
+			faults = append(faults, p.fault("a notch is on the edge %q, which it does not have", n.Edge))
+		case !(n.At >= 0) || !isSound(e.Path) || n.At > e.Path.Length()+joinTolerance:
+			faults = append(faults, p.fault("the notch at %s mm lies off the edge %q, which is %s mm long", figure(n.At), n.Edge, figure(e.Path.Length())))
+		case n.Count < 1:
+			faults = append(faults, p.fault("the notch at %s mm on the edge %q has %d strokes; it needs 1 or 2", figure(n.At), n.Edge, n.Count))
+		}
+	}
+	return errors.Join(faults...)
+}
+
+func (p Piece) checkMarks() error {
+	var faults []error
+	for _, m := range p.Marks {
+		ok := finite(m.At[0], m.At[1])
+		if m.Path != nil {
+			ok = isSound(m.Path)
+		}
+		if !ok {
+			faults = append(faults, p.fault("the mark %q has no usable place", m.Name))
+		}
+	}
+	return errors.Join(faults...)
+}
+
+func (p Piece) checkDarts() error {
+	ring := p.SeamOutline(checkTolerance)
+	var faults []error
+	for _, d := range p.Darts {
+		faults = append(faults, p.checkDart(d, ring))
+	}
+	return errors.Join(faults...)
+}
+
+func (p Piece) checkDart(d Dart, ring orb.Ring) error {
+	corners := []orb.Point{d.Start, d.Apex, d.End}
+	if d.Mouth == "" {
+		corners = append(corners, d.OtherApex)
+		if distance(d.Apex, d.OtherApex) <= joinTolerance {
+			return p.fault("the dart %q has both its ends in one place", d.Name)
+		}
+	}
+	for _, q := range corners {
+		if !finite(q[0], q[1]) || !inside(ring, q) {
+			return p.fault("the dart %q reaches outside the piece at (%s, %s) mm", d.Name, figure(q[0]), figure(q[1]))
+		}
+	}
+	if d.Mouth == "" {
+		return nil
+	}
+	mouth, ok := p.Edge(d.Mouth)
+	switch {
+	case !ok:
+		return p.fault("the mouth of the dart %q is the edge %q, which it does not have", d.Name, d.Mouth)
+	case distance(d.Start, mouth.Path.Start()) > joinTolerance, distance(d.End, mouth.Path.End()) > joinTolerance:
+		return p.fault("the legs of the dart %q do not meet the ends of its mouth %q", d.Name, d.Mouth)
+	case onRing(ring, d.Apex) && !p.onFold(d.Apex):
+		return p.fault("the apex of the dart %q must lie inside the piece", d.Name)
+	}
+	return nil
+}
+
+// onFold reports whether a point lies on the fold line.
+func (p Piece) onFold(q orb.Point) bool {
+	fold, ok := p.Edge(p.Fold)
+	if p.Fold == "" || !ok {
+		return false
+	}
+	from, u := fold.Path.Start(), unit(sub(fold.Path.End(), fold.Path.Start()))
+	return cross(u, sub(q, from)) <= joinTolerance && cross(u, sub(q, from)) >= -joinTolerance
+}
+
+// onRing reports whether a point lies on a ring, within the tolerance of the
+// checks.
+func onRing(ring orb.Ring, q orb.Point) bool {
+	for i := 0; i+1 < len(ring); i++ {
+		if segmentDistance(q, ring[i], ring[i+1]) <= checkTolerance+joinTolerance {
+			return true
+		}
+	}
+	return false
+}
+
+// inside reports whether a point lies in a ring or on it.
+func inside(ring orb.Ring, q orb.Point) bool {
+	in := false
+	for i := 0; i+1 < len(ring); i++ {
+		a, b := ring[i], ring[i+1]
+		if (a[1] > q[1]) != (b[1] > q[1]) && q[0] < a[0]+(b[0]-a[0])*(q[1]-a[1])/(b[1]-a[1]) {
+			in = !in
+		}
+	}
+	return in || onRing(ring, q)
+}
