@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"github.com/paulmach/orb"
@@ -63,6 +64,8 @@ func TestVerifyMoronTurnedAndScaled(t *testing.T) {
 func TestVerifyContact(t *testing.T) {
 	//  a "u" of 30 x 30 with a slot of 10 from the top
 	u := orb.Ring{{0, 0}, {30, 0}, {30, 30}, {20, 30}, {20, 10}, {10, 10}, {10, 30}, {0, 30}}
+	//  an "L" of 90 x 90, 40 thick
+	ell := orb.Ring{{0, 0}, {90, 0}, {90, 40}, {40, 40}, {40, 90}, {0, 90}}
 	diamond := orb.Ring{{5, 0}, {10, 5}, {5, 10}, {0, 5}}
 	tests := []struct {
 		name string
@@ -86,31 +89,38 @@ func TestVerifyContact(t *testing.T) {
 		{"across the arms", u, oblong(0, 0, 30, 10), 0, 15, false},
 		{"crossing bars, no corner inside", oblong(0, 10, 30, 5), oblong(10, 0, 5, 30), 0, 0, false},
 		{"same bar, shifted along", oblong(0, 0, 30, 5), oblong(0, 0, 30, 5), 5, 0, false},
-		{"within the tolerance", square(10), square(10), 10 - 0.9e-5, 0, true},
-		{"beyond the tolerance", square(10), square(10), 10 - 1.1e-5, 0, false},
+		{"within the tolerance", square(50), square(50), 50 - 0.9e-5, 0, true},
+		{"beyond the tolerance", square(50), square(50), 50 - 1.1e-5, 0, false},
+		{"part of an edge, within the tolerance", square(50), square(40), 50 - 0.9e-5, 7, true},
+		{"part of an edge, beyond the tolerance", square(50), square(40), 50 - 1.1e-5, 7, false},
+		{"in the corner", ell, square(50), 40, 40, true},
+		{"in the corner, within the tolerance", ell, square(50), 40 - 0.6e-5, 40 - 0.6e-5, true},
+		{"in the corner, beyond the tolerance at the corner only", ell, square(50), 40 - 0.9e-5, 40 - 0.9e-5, false},
 		{"narrow, beyond the area", oblong(0, 0, 10, 1), oblong(0, 0, 10, 1), 0, 1 - 0.9e-5, false},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			// 100 wide: a depth of 1e-5 is the tolerance. The squares lose up
-			// to 1e-6 of their area at that depth, so they are laid as 10 of 100.
+			// 100 wide: a depth of 1e-5 is the tolerance. Squares of 50 lose
+			// less than AreaTolerance at that depth.
 			p := Problem{Width: 100, Items: []Item{
 				{Name: "a", Outline: test.a, Copies: 1, Turns: []Turn{{}}},
 				{Name: "b", Outline: test.b, Copies: 1, Turns: []Turn{{}}},
 			}}
 			l := Layout{Placements: []Placement{{Item: 0}, {Item: 1, X: test.x, Y: test.y}}}
 			l.Length = lengthOf(p, l)
-			if test.name == "within the tolerance" {
-				p.Items[0].Outline, p.Items[1].Outline = square(30), square(30)
-				l.Placements[1].X += 20
-				l.Length = lengthOf(p, l)
+			for range 2 {
+				err := Verify(p, l)
+				if test.fits {
+					require.NoError(t, err)
+				} else {
+					require.ErrorContains(t, err, "a and b overlap")
+				}
+				// And with the rings running the other way.
+				for i := range p.Items {
+					p.Items[i].Outline = slices.Clone(p.Items[i].Outline)
+					slices.Reverse(p.Items[i].Outline)
+				}
 			}
-			err := Verify(p, l)
-			if test.fits {
-				require.NoError(t, err)
-				return
-			}
-			require.ErrorContains(t, err, "a and b overlap")
 		})
 	}
 }
@@ -150,6 +160,8 @@ func TestVerifyNamesEveryFault(t *testing.T) {
 		{"nowhere", func(_ *Problem, l *Layout) { l.Placements[0].X = math.NaN() }, "front (copy 1) has no place: its position is not a number"},
 		{"tilt", func(_ *Problem, l *Layout) { l.Placements[1].Tilt = -1 }, "front (copy 2) is tilted by 1 degrees; 0 are allowed"},
 		{"below", func(_ *Problem, l *Layout) { l.Placements[0].Y = -0.5 }, "front (copy 1) hangs over the edge by 0.5 at x 10, y -0.5"},
+		{"below, within the tolerance", func(_ *Problem, l *Layout) { l.Placements[0].Y = -0.9e-5 }, ""},
+		{"below, beyond the tolerance", func(_ *Problem, l *Layout) { l.Placements[0].Y = -1.1e-5 }, "front (copy 1) hangs over the edge by 1.1e-05"},
 		{"before", func(_ *Problem, l *Layout) { l.Placements[0].X = -3 }, "front (copy 1) hangs over the edge by 3 at x -3, y 0"},
 		{"above", func(_ *Problem, l *Layout) { l.Placements[1].Y = 81 }, "front (copy 2) hangs over the edge by 1 at x 60, y 101"},
 		{"far out", func(_ *Problem, l *Layout) { l.Placements[1].Y = 181 }, "front (copy 2) hangs over the edge by 101 at x 60, y 201"},

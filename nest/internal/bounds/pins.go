@@ -35,7 +35,7 @@ func byPins(strip Strip, pieces []Piece) float64 {
 		atLow, atHigh := sum(low, y, strip.Gap), sum(high, y, strip.Gap)
 		best = max(best, atLow-strip.Gap, atHigh-strip.Gap)
 		best = max(best, atLow+sum(high, strip.Width-y, strip.Gap)-strip.Gap)
-		if y < strip.Width/2 {
+		if y != strip.Width/2 { // else both lines are one
 			best = max(best, (atLow+atHigh+sum(either, y, strip.Gap))/2-strip.Gap)
 		}
 	}
