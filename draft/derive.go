@@ -19,6 +19,9 @@ func complete(body Body, needed []Measurement) (Body, []Derivation, error) {
 		if name == BustGirth || name == WaistGirth {
 			return nil, nil, fmt.Errorf("the %s is missing: measure it, or name a size of a table", name)
 		}
+		if _, given := full[BustGirth]; !given {
+			return nil, nil, fmt.Errorf("the %s is missing: measure it, or give the bust girth to derive it from", name)
+		}
 		value, ok := tables()["women"].at(name, full[BustGirth])
 		if !ok {
 			return nil, nil, fmt.Errorf("the %s is missing and cannot be derived: measure it", name)
@@ -44,7 +47,7 @@ func (r Request) needs() []Measurement {
 		add(BustGirth, WaistGirth, NeckBaseGirth, BackNeckPointToWaist, ShoulderLength, AcrossBackWidth, AcrossFrontWidth, ScyeDepth)
 	}
 	if r.Sleeve != nil {
-		add(BustGirth, ShoulderToWrist, UpperArmGirth, WristGirth)
+		add(ShoulderToWrist, UpperArmGirth, WristGirth)
 	}
 	for _, p := range r.Parts {
 		add(partNeeds(p)...)

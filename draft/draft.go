@@ -63,9 +63,11 @@ func (g *garment) draft() error {
 			return err
 		}
 		g.add(g.bodice.Front, g.bodice.Back)
+		g.result.Sheets = append(g.result.Sheets, g.bodice.Sheets...)
 	}
 	if g.Sleeve != nil {
 		g.add(g.sleeve.Piece)
+		g.result.Sheets = append(g.result.Sheets, g.sleeve.Sheet)
 	}
 	for _, options := range g.Parts {
 		made, err := part.Draft(g.partMeasures(), options)

@@ -10,6 +10,7 @@ package draft
 
 import (
 	"ellwand/draft/bodice"
+	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 	"ellwand/pieces"
@@ -46,6 +47,8 @@ type Result struct {
 	// Figures are lengths of the draft that a pattern maker asks for: armhole
 	// lengths, sleeve head height, bicep line.
 	Figures []Figure
+	// Sheets are the drafts of the blocks, step by step, for drawing by hand.
+	Sheets []construct.Sheet
 	// Warnings are sentences about what the draft had to do, or what will
 	// not wear well.
 	Warnings []string

@@ -91,17 +91,22 @@ func Size(name, size string) (Body, error) {
 }
 
 // at reads a row of the table for a bust girth: in proportion between two
-// sizes, and carried on beyond the ends at the pace of the last two. ok is
-// false when the table has no such row.
+// sizes, and carried on beyond the ends at the pace of the last two; above the
+// largest size the frame of the body, unlike its girths, grows half as fast
+// (common practice). ok is false when the table has no such row.
 func (t table) at(name Measurement, bust float64) (value float64, ok bool) {
 	row, busts := t.rows[name], t.rows[BustGirth]
 	if len(row) < 2 || len(busts) != len(row) {
 		return 0, false
 	}
-	i := 0
-	for i < len(busts)-2 && bust > busts[i+1] {
+	i, last := 0, len(busts)-1
+	for i < last-1 && bust > busts[i+1] {
 		i++
 	}
-	share := (bust - busts[i]) / (busts[i+1] - busts[i])
-	return row[i] + share*(row[i+1]-row[i]), true
+	pace := (row[i+1] - row[i]) / (busts[i+1] - busts[i])
+	beyond := max(0, bust-busts[last])
+	if !strings.HasSuffix(string(name), "girth") {
+		beyond /= 2
+	}
+	return row[i] + pace*(min(bust, busts[last])-busts[i]+beyond), true
 }

@@ -98,11 +98,12 @@ func (f figures) waists(straight bool, front frontUpper, back backUpper) (waists
 		}
 		return w, nil
 	}
-	// The front dart ends below the bust point, the back dart below the
-	// underarm.
-	frontApex := min(f.bustLine-dartShort, f.underarm-5)
-	frontDarts, okFront := placeDarts(dartWidths(s.front), f.bustPoint, frontApex, frontWidth-s.taper)
-	backDarts, okBack := placeDarts(dartWidths(s.back), f.acrossBack/2, f.underarm-20, backWidth-s.taper)
+	frontDarts, okFront := placeDarts(dartWidths(s.front), f.bustPoint, frontWidth-s.taper, func(i int, middle float64) float64 {
+		return f.frontApex(i, middle, frontWidth)
+	})
+	backDarts, okBack := placeDarts(dartWidths(s.back), f.acrossBack/2, backWidth-s.taper, func(i int, _ float64) float64 {
+		return f.backApex(i)
+	})
 	if !okFront || !okBack {
 		return waists{}, fmt.Errorf("bodice: the waist girth of %s leaves no room for its darts on a bust girth of %s: measure both again, or let the waist hang straight", cm(f.Waist), cm(f.Bust))
 	}

@@ -64,7 +64,7 @@ func (f figures) front(s *construct.Sheet, o Options, u frontUpper, side pieces.
 	s.Draw("square to the side seam and to the shoulder", "draw the armhole %d-%d-%d", u.underarm, u.openAcross, u.openTip)
 	upper, dart := u.shoulderDart(side, armhole)
 	if o.Shaping == SideDart {
-		upper, dart = u.sideDart(side, armhole)
+		upper, dart = u.sideDart(side, armhole, f.sideDartDrop(side.Length()))
 	}
 	s.Draw("ending 25 mm before the bust point", "draw the "+dart.Name+" to %d", u.bustPoint)
 
@@ -118,12 +118,11 @@ func (u frontUpper) shoulderDart(side, armhole pieces.Path) ([]pieces.Edge, piec
 }
 
 // sideDart gives the edges from the waist to the neck with the bust dart
-// closed at the shoulder and opened in the side seam instead, 7 cm below the
-// underarm or less on a short side.
-func (u frontUpper) sideDart(side, armhole pieces.Path) ([]pieces.Edge, pieces.Dart) {
+// closed at the shoulder and opened in the side seam instead, so far below the
+// underarm.
+func (u frontUpper) sideDart(side, armhole pieces.Path, drop float64) ([]pieces.Edge, pieces.Dart) {
 	close := construct.Turning(u.bustPoint.At, u.dart)
-	length := side.Length()
-	below, above := side[0].Split(1 - min(70, 0.45*length)/length)
+	below, above := side[0].Split(1 - drop/side.Length())
 	turned := above.Map(close)
 	first, second := below.End(), turned.Start()
 

@@ -23,7 +23,7 @@ type shaping struct {
 // slants more does not hang, a wider dart does not lie flat at its point.
 const (
 	mostTaper = 45.0
-	mostDart  = 60.0
+	mostDart  = 63.0
 	mostFlare = 0.45 // for every mm of side seam
 )
 
@@ -45,8 +45,8 @@ func (f figures) shape(straight bool) (shaping, error) {
 	s := shaping{taper: min(over/5, mostTaper)}
 	rest := over - 2*s.taper
 	s.front, s.back = 0.55*rest, 0.45*rest
-	if s.front > 2*mostDart {
-		return shaping{}, fmt.Errorf("bodice: the waist girth of %s is too small for the bust girth of %s: the darts would be wider than %s each; measure both again, or let the waist hang straight", cm(f.Waist), cm(f.Bust), cm(mostDart))
+	if s.front*firstShare > mostDart {
+		return shaping{}, fmt.Errorf("bodice: the waist girth of %s is too small for the bust girth of %s: its darts would be wider than %s; measure both again, or let the waist hang straight", cm(f.Waist), cm(f.Bust), cm(mostDart))
 	}
 	return s, nil
 }
@@ -117,6 +117,9 @@ func dartLevel(darts []waistDart) float64 {
 	return -(d.middle - d.width/2) * (d.width / 2 / d.apex) / 2
 }
 
+// firstShare is the first of two darts' share of what both take.
+const firstShare = 0.6
+
 // dartWidths shares what the darts take among one dart, or two when one would
 // be wider than 45 mm.
 func dartWidths(total float64) []float64 {
@@ -126,7 +129,7 @@ func dartWidths(total float64) []float64 {
 	case total <= 45:
 		return []float64{total}
 	}
-	return []float64{total * 0.55, total * 0.45}
+	return []float64{total * firstShare, total * (1 - firstShare)}
 }
 
 // fitWaist draws the waist seam with its darts so wide that their seam, closed,
@@ -148,21 +151,47 @@ func fitWaist(side pieces.Path, darts []waistDart, length float64) waistSeam {
 }
 
 // placeDarts puts the first dart at a distance from the centre line, the
-// second halfway from there to the side. Each must leave 12 mm of seam beside
-// it.
-func placeDarts(widths []float64, first, apex, side float64) ([]waistDart, bool) {
-	darts := make([]waistDart, len(widths))
+// second halfway from there to the side; apex gives the height of each one's
+// point. ok is false when a dart has less than 12 mm of seam beside it, or is
+// too wide for its length to lie flat.
+func placeDarts(widths []float64, first, side float64, apex func(i int, middle float64) float64) (darts []waistDart, ok bool) {
 	clear := 0.0
 	for i, width := range widths {
 		middle := first
 		if i == 1 {
-			middle = (first+width/2+side)/2 + width/8
+			middle = (first+widths[0]/2+side)/2 + width/8
 		}
-		if middle-width/2 < clear+12 {
+		dart := waistDart{middle: middle, width: width, apex: apex(i, middle)}
+		if middle-width/2 < clear+12 || dart.apex < 1.4*width {
 			return nil, false
 		}
 		clear = middle + width/2
-		darts[i] = waistDart{middle: middle, width: width, apex: apex}
+		darts = append(darts, dart)
 	}
 	return darts, clear <= side-12
 }
+
+// frontApex is the height of the point of a front waist dart: the first ends
+// below the bust point, the second below a dart that comes from the side seam.
+func (f figures) frontApex(i int, middle, width float64) float64 {
+	first := min(f.bustLine-dartShort, f.underarm-5)
+	if i == 0 {
+		return first
+	}
+	foot := f.underarm - f.sideDartDrop(f.underarm)
+	share := (middle - f.bustPoint) / (width - f.bustPoint)
+	return min(0.75*first, f.bustLine+share*(foot-f.bustLine)-15)
+}
+
+// backApex is the same for the back, where the first dart ends below the
+// underarm.
+func (f figures) backApex(i int) float64 {
+	if i == 0 {
+		return f.underarm - 20
+	}
+	return 0.85 * (f.underarm - 20)
+}
+
+// sideDartDrop is how far below the underarm the side dart begins: 7 cm, or
+// less on a short side seam (common practice).
+func (f figures) sideDartDrop(side float64) float64 { return min(70, 0.45*side) }

@@ -86,19 +86,11 @@ func drawSide(s *construct.Sheet, crown, end construct.Point, d side, wrist orb.
 	hollow := s.SquareOut(turn, end, -d.sign*d.hollow, "hollow of the lower half, inward")
 	flat := s.Right(crown, d.sign*crownFlat, "flat beside the crown, on the "+d.name)
 
-	// The bulge and the hollow are deepest at the middles of their lines, so
-	// the curve is parallel to the slanted line there.
-	slant := construct.Direction(end.At, crown.At)
-	across := construct.Direction(hollow.At, bulge.At)
+	// A sleeve's underarm seams are sewn together: a head square to both runs
+	// on without a peak or a hollow.
 	underarm := construct.Direction(wrist, end.At)
 	inward := orb.Point{-d.sign * underarm[1], d.sign * underarm[0]}
-	level := orb.Point{-d.sign, 0}
-	const pull = 1. / 3
-	return construct.Join(
-		construct.Curve(end.At, inward, pull, hollow.At, slant, pull),
-		construct.Curve(hollow.At, slant, pull, turn.At, across, pull),
-		construct.Curve(turn.At, across, pull, bulge.At, slant, pull),
-		construct.Curve(bulge.At, slant, pull, flat.At, level, pull),
-		construct.Line(flat.At, crown.At),
-	)
+	points := []orb.Point{end.At, hollow.At, turn.At, bulge.At, flat.At}
+	curve := construct.Through(inward, points, orb.Point{-d.sign, 0})
+	return construct.Join(curve, construct.Line(flat.At, crown.At))
 }
