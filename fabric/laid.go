@@ -1,0 +1,89 @@
+package fabric
+
+import (
+	"math"
+	"sort"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/nest"
+	"ellwand/pieces"
+)
+
+// drawTolerance is how near, in mm, drawn curves follow the true ones.
+const drawTolerance = 0.1
+
+// laidOut brings a layout back to pieces on the cloth, in the order in which
+// a cutter lays them: from the cut end, and across from y = 0.
+func laidOut(templates []template, problem nest.Problem, layout nest.Layout) []Laid {
+	var out []Laid
+	for _, at := range layout.Placements {
+		out = append(out, laid(templates[at.Item], problem, at))
+	}
+	sort.SliceStable(out, func(i, j int) bool { return before(out[i], out[j]) })
+	return out
+}
+
+// before orders by the end nearer to the cut end, then across; 1 mm along
+// does not count, so that a column of pieces stays in order.
+func before(a, b Laid) bool {
+	p, q := a.Outline.Bound().Min, b.Outline.Bound().Min
+	if math.Floor(p[0]) != math.Floor(q[0]) {
+		return p[0] < q[0]
+	}
+	return p[1] < q[1]
+}
+
+func laid(t template, problem nest.Problem, at nest.Placement) Laid {
+	turn := problem.Items[at.Item].Turns[at.Turn]
+	m := placementMotion(problem, at)
+	out := Laid{
+		Piece: t.piece, Name: t.piece.Name, Garment: t.piece.Garment, Size: t.piece.Size,
+		Copy: t.first + at.Copy, Yields: t.yields, OnFold: t.onFold,
+		Mirrored: turn.Mirrored, Turn: wholeTurn(turn.Degrees + at.Tilt), X: at.X, Y: at.Y,
+		Outline: problem.Placed(at),
+		Grain:   [2]orb.Point{apply(m, t.piece.Grain.From), apply(m, t.piece.Grain.To)},
+	}
+	out.Seam = orb.Ring(mapped(m, t.piece.SeamOutline(drawTolerance)))
+	for _, notch := range t.piece.Notches {
+		if edge, ok := t.piece.Edge(notch.Edge); ok {
+			out.Notches = append(out.Notches, laidNotch(m, edge, notch))
+		}
+	}
+	for _, dart := range t.piece.Darts {
+		out.Darts = append(out.Darts, LaidDart{Name: dart.Name, Line: mapped(m, dartLine(dart))})
+	}
+	for _, mark := range t.piece.Marks {
+		line := orb.LineString{mark.At}
+		if mark.Path != nil {
+			line = mark.Path.Flatten(drawTolerance)
+		}
+		out.Marks = append(out.Marks, LaidMark{Name: mark.Name, Line: mapped(m, line)})
+	}
+	return out
+}
+
+func dartLine(dart pieces.Dart) orb.LineString {
+	if dart.Mouth != "" {
+		return orb.LineString{dart.Start, dart.Apex, dart.End}
+	}
+	return orb.LineString{dart.Start, dart.Apex, dart.End, dart.OtherApex, dart.Start}
+}
+
+// laidNotch runs from the seam line square out to the cutting line. Pieces
+// are drawn counter-clockwise, so outside is to the right of the seam.
+func laidNotch(m pieces.Motion, edge pieces.Edge, notch pieces.Notch) LaidNotch {
+	at, along := edge.Path.At(notch.At), edge.Path.Tangent(notch.At)
+	out := orb.Point{at[0] + along[1]*edge.Allowance, at[1] - along[0]*edge.Allowance}
+	still := m
+	still.E, still.F = 0, 0
+	return LaidNotch{At: apply(m, at), Out: apply(m, out), Along: apply(still, along), Count: notch.Count}
+}
+
+func mapped[L ~[]orb.Point](m pieces.Motion, line L) orb.LineString {
+	out := make(orb.LineString, len(line))
+	for i, p := range line {
+		out[i] = apply(m, p)
+	}
+	return out
+}

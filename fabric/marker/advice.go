@@ -1,0 +1,81 @@
+package marker
+
+import "strings"
+
+// drawWords writes three columns under the table, or on a page of their own:
+// how to spread the cloth, how to lay the pieces, what to beware of.
+func (s *sheets) drawWords() {
+	const gap = 8.0
+	blocks := []struct {
+		head  string
+		items []string
+	}{
+		{"1  " + s.foldHead(), spreading(s.plan)},
+		{"2  Lay the pieces", laying(s.plan)},
+		{"3  Before you cut", cautions(s.plan, s.options)},
+	}
+	width := (s.inner() - gap*float64(len(blocks)-1)) / float64(len(blocks))
+	tallest := 0.0
+	for _, block := range blocks {
+		tallest = max(tallest, s.blockHeight(block.items, width))
+	}
+	if s.y+8+tallest > s.height-margin {
+		s.addTextPage("How to spread, lay and cut")
+	}
+	top := s.y + 9
+	for i, block := range blocks {
+		x := margin + float64(i)*(width+gap)
+		s.font("B", 10)
+		s.text(x, top, block.head)
+		s.writeItems(x, top+6, width, block.items)
+	}
+}
+
+func (s *sheets) foldHead() string {
+	if s.plan.Plies == 2 {
+		return "Fold the cloth"
+	}
+	return "Spread the cloth"
+}
+
+const (
+	adviceStep = 3.9 // between lines, mm
+	adviceGap  = 1.4 // between items
+	adviceHang = 3.5 // indent
+)
+
+func (s *sheets) blockHeight(items []string, width float64) float64 {
+	height := 6.0
+	s.font("", 8.5)
+	for _, item := range items {
+		height += adviceStep*float64(len(s.wrapped(item, width-adviceHang))) + adviceGap
+	}
+	return height
+}
+
+func (s *sheets) writeItems(x, y, width float64, items []string) {
+	s.font("", 8.5)
+	for _, item := range items {
+		s.text(x, y, "•")
+		for _, line := range s.wrapped(item, width-adviceHang) {
+			s.text(x+adviceHang, y, line)
+			y += adviceStep
+		}
+		y += adviceGap
+	}
+}
+
+// wrapped breaks a text at blanks into lines no wider than given.
+func (s *sheets) wrapped(text string, width float64) []string {
+	var lines []string
+	line := ""
+	for _, word := range strings.Fields(text) {
+		if line != "" && s.textWidth(line+" "+word) > width {
+			lines = append(lines, line)
+			line = word
+			continue
+		}
+		line = strings.TrimSpace(line + " " + word)
+	}
+	return append(lines, line)
+}

@@ -1,0 +1,82 @@
+package marker
+
+// rowHeight of the table, mm.
+const rowHeight = 5.6
+
+// columns of the table: their widths as shares, and whether they hold
+// figures, which stand to the right.
+var columns = []struct {
+	share   float64
+	figures bool
+}{{9, true}, {44, false}, {40, false}, {16, false}, {24, false}, {20, false}, {29, true}, {29, true}, {29, true}, {38, false}}
+
+// drawTable draws the laying table on pages of its own, its head repeated.
+func (s *sheets) drawTable() {
+	rows := Rows(s.plan, s.options)
+	s.addTextPage("How to lay it with a tape measure")
+	s.drawTableHead()
+	for i, row := range rows {
+		if s.y+rowHeight > s.height-margin {
+			s.addTextPage("How to lay it, continued")
+			s.drawTableHead()
+		}
+		s.drawRow(row, i%2 == 1)
+	}
+	s.pen(0.3, 0)
+	s.pdf.Line(margin, s.y, s.width-margin, s.y)
+}
+
+func (s *sheets) columnWidths() []float64 {
+	var sum float64
+	for _, c := range columns {
+		sum += c.share
+	}
+	out := make([]float64, len(columns))
+	for i, c := range columns {
+		out[i] = c.share / sum * s.inner()
+	}
+	return out
+}
+
+func (s *sheets) drawTableHead() {
+	const height = 10
+	x := float64(margin)
+	s.font("B", 8)
+	for i, width := range s.columnWidths() {
+		lines := s.pdf.SplitText(printable(Headings(s.plan, s.options)[i]), width-2)
+		for k, line := range lines {
+			y := s.y + height - 2 - float64(len(lines)-1-k)*3.5
+			s.inColumn(x, y, width, columns[i].figures, line)
+		}
+		x += width
+	}
+	s.y += height
+	s.pen(0.3, 0)
+	s.pdf.Line(margin, s.y, s.width-margin, s.y)
+}
+
+func (s *sheets) inColumn(x, y, width float64, figures bool, text string) {
+	text = s.textCut(text, width-2)
+	if figures {
+		s.textRight(x+width-2, y, text)
+		return
+	}
+	s.text(x+1, y, text)
+}
+
+func (s *sheets) drawRow(row []string, shaded bool) {
+	if shaded {
+		s.fill(238)
+		s.pdf.Rect(margin, s.y, s.inner(), rowHeight, "F")
+	}
+	x := float64(margin)
+	for i, width := range s.columnWidths() {
+		s.font("", 8.5)
+		if i < 2 || columns[i].figures {
+			s.font("B", 8.5)
+		}
+		s.inColumn(x, s.y+3.9, width, columns[i].figures, row[i])
+		x += width
+	}
+	s.y += rowHeight
+}

@@ -1,0 +1,298 @@
+package marker
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"github.com/jung-kurt/gofpdf"
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric"
+)
+
+type pdfPoint = gofpdf.PointType
+
+// shownPiece is a piece on one page, in mm of paper.
+type shownPiece struct {
+	number  int
+	laid    fabric.Laid
+	outline []orb.Point
+	visible orb.Ring // the part on this page
+	arrow   [2]orb.Point
+	darts   [][]orb.Point
+}
+
+// label is a text block that has found its place.
+type label struct {
+	box    orb.Bound
+	lines  []string // the first is bold
+	inline bool     // the one line stands beside the disc, not below it
+	points float64
+	up     bool // reads upwards
+	number int
+	// leader, when set, is the place in the piece that the label points to.
+	leader *orb.Point
+}
+
+// discSize is the diameter of the disc with the number, for a size of type.
+func discSize(points float64) float64 { return points * pointSize * 1.75 }
+
+// lineStep is the distance of two baselines, for a size of type.
+func lineStep(points float64) float64 { return points * pointSize * 1.2 }
+
+// drawLabels finds a place for each label, the largest that fits: inside the
+// piece, across or upwards, in full or only its name, then the number alone,
+// if need be over the grain arrow; where even that does not fit, outside with
+// a line to the piece.
+func (s *sheets) drawLabels(v view, shown []shownPiece) {
+	var placed []label
+	var waiting []shownPiece
+	for _, piece := range shown {
+		if len(piece.visible) < 4 {
+			continue
+		}
+		if l, ok := s.labelInside(piece); ok {
+			placed = append(placed, l)
+		} else {
+			waiting = append(waiting, piece)
+		}
+	}
+	for _, piece := range waiting {
+		placed = append(placed, s.labelOutside(v, piece, shown, placed))
+	}
+	for _, l := range placed {
+		s.drawLabel(l)
+	}
+}
+
+// texts of a label from the fullest to the shortest, without their places.
+func (s *sheets) texts(piece shownPiece) []label {
+	l := piece.laid
+	copies := fmt.Sprintf("%d of %d", l.Copy, s.copies(l))
+	full := []string{l.Name, copies}
+	if garment := garmentOf(l); garment != "" {
+		full[1] = garment + ", " + copies
+	}
+	if about := aboutCut(l); about != "" {
+		full = append(full, about)
+	}
+	return []label{
+		{lines: full},
+		{lines: []string{l.Name + ", " + copies}, inline: true},
+		{lines: []string{l.Name, copies}},
+		{lines: []string{l.Name}, inline: true},
+		{lines: []string{l.Name}},
+	}
+}
+
+// aboutCut says what is not plain in how a piece is cut: from two plies, on
+// the fold, face down.
+func aboutCut(l fabric.Laid) string {
+	var parts []string
+	switch {
+	case l.OnFold:
+		parts = append(parts, "on the fold")
+	case l.Yields == 2:
+		parts = append(parts, gives(l))
+	}
+	if l.Mirrored {
+		parts = append(parts, "face down")
+	}
+	return strings.Join(parts, ", ")
+}
+
+func (s *sheets) copies(l fabric.Laid) int {
+	n := 0
+	for _, other := range s.plan.Pieces {
+		if keyOf(other) == keyOf(l) {
+			n++
+		}
+	}
+	return n
+}
+
+func (s *sheets) labelInside(piece shownPiece) (label, bool) {
+	for _, text := range s.texts(piece) {
+		for _, points := range []float64{9, 8, 7, 6, 5.2} {
+			for _, up := range []bool{false, true} {
+				text.points, text.up = points, up
+				if l, ok := s.place(piece, text); ok {
+					return l, true
+				}
+			}
+		}
+	}
+	bare := piece
+	bare.arrow, bare.darts = [2]orb.Point{}, nil
+	for _, p := range []shownPiece{piece, bare} {
+		for _, points := range []float64{7, 6, 5, 4.2} {
+			if l, ok := s.place(p, label{points: points}); ok {
+				return l, true
+			}
+		}
+	}
+	return label{}, false
+}
+
+// blockSize of a label that reads across.
+func (s *sheets) blockSize(l label) (width, height float64) {
+	width, height = discSize(l.points), discSize(l.points)
+	if l.inline {
+		s.lineFont(l, 0)
+		return width + 0.7 + s.textWidth(l.lines[0]) + 0.8, height + 0.8
+	}
+	for i, line := range l.lines {
+		s.lineFont(l, i)
+		width = math.Max(width, s.textWidth(line))
+		height += lineStep(l.points)
+	}
+	return width + 0.8, height + 0.8
+}
+
+func (s *sheets) lineFont(l label, i int) {
+	if i == 0 {
+		s.font("B", l.points)
+		return
+	}
+	s.font("", l.points*0.85)
+}
+
+// gridSteps of the search for a place, each way.
+const gridSteps = 22
+
+// place looks for the place nearest to the middle of the piece.
+func (s *sheets) place(piece shownPiece, l label) (label, bool) {
+	l.number = piece.number
+	width, height := s.blockSize(l)
+	if l.up {
+		width, height = height, width
+	}
+	bound := piece.visible.Bound()
+	roomX, roomY := bound.Max[0]-bound.Min[0]-width, bound.Max[1]-bound.Min[1]-height
+	if roomX < 0 || roomY < 0 {
+		return label{}, false
+	}
+	middle, best := bound.Center(), math.Inf(1)
+	for i := 0; i <= gridSteps; i++ {
+		for j := 0; j <= gridSteps; j++ {
+			x, y := bound.Min[0]+roomX*float64(i)/gridSteps, bound.Min[1]+roomY*float64(j)/gridSteps
+			box := orb.Bound{Min: orb.Point{x, y}, Max: orb.Point{x + width, y + height}}
+			away := distance(box.Center(), middle)
+			if away < best && piece.hasRoom(box) {
+				best, l.box = away, box
+			}
+		}
+	}
+	return l, !math.IsInf(best, 1)
+}
+
+// hasRoom reports whether a box lies inside the piece and touches neither its
+// grain arrow nor a dart nor the fold mark.
+func (p shownPiece) hasRoom(box orb.Bound) bool {
+	if !insideRing(p.visible, box.Center()) || crossesBox(p.visible, box) {
+		return false
+	}
+	if crossesBox(p.arrow[:], grown(box, 0.7)) {
+		return false
+	}
+	for _, dart := range p.darts {
+		if crossesBox(dart, grown(box, 0.3)) {
+			return false
+		}
+	}
+	return !p.laid.OnFold || box.Max[1] < p.foldLine()-3.4
+}
+
+// foldLine is the height of the fold on the page: the fold is the lowest edge.
+func (p shownPiece) foldLine() float64 { return orb.Ring(p.outline).Bound().Max[1] }
+
+// labelOutside puts the number on free ground near the piece.
+func (s *sheets) labelOutside(v view, piece shownPiece, shown []shownPiece, placed []label) label {
+	l := label{number: piece.number, points: 6}
+	size, _ := s.blockSize(l)
+	target := middleOf(piece.visible)
+	l.leader = &target
+	page := orb.Bound{Min: orb.Point{v.left, v.box().Min[1]}, Max: v.box().Max}
+	for radius := 2.0; radius < s.width; radius += 1.5 {
+		steps := 8 + int(radius)
+		for k := range steps {
+			sin, cos := math.Sincos(2 * math.Pi * float64(k) / float64(steps))
+			centre := orb.Point{target[0] + radius*cos, target[1] + radius*sin}
+			l.box = grown(orb.Bound{Min: centre, Max: centre}, size/2)
+			if contains(page, l.box) && free(l.box, shown, placed) {
+				return l
+			}
+		}
+	}
+	l.leader = nil
+	l.box = grown(orb.Bound{Min: target, Max: target}, size/2)
+	return l
+}
+
+func free(box orb.Bound, shown []shownPiece, placed []label) bool {
+	for _, other := range placed {
+		if other.box.Intersects(box) {
+			return false
+		}
+	}
+	for _, other := range shown {
+		if crossesBox(other.outline, box) || insideRing(other.outline, box.Center()) {
+			return false
+		}
+	}
+	return true
+}
+
+func (s *sheets) drawLabel(l label) {
+	centre := l.box.Center()
+	if l.leader != nil {
+		s.pen(0.2, 0)
+		s.pdf.Line(centre[0], centre[1], l.leader[0], l.leader[1])
+		s.fill(0)
+		s.pdf.Circle(l.leader[0], l.leader[1], 0.4, "F")
+	}
+	width, height := s.blockSize(l)
+	s.pdf.TransformBegin()
+	if l.up {
+		s.pdf.TransformRotate(90, centre[0], centre[1])
+	}
+	y := centre[1] - height/2 + 0.4
+	if len(l.lines) > 0 {
+		s.fill(255)
+		s.pdf.Rect(centre[0]-width/2, centre[1]-height/2, width, height, "F")
+	}
+	if l.inline {
+		left := centre[0] - width/2 + 0.4
+		s.drawDisc(left+discSize(l.points)/2, centre[1], l)
+		s.lineFont(l, 0)
+		s.text(left+discSize(l.points)+0.7, centre[1]+l.points*pointSize*0.36, l.lines[0])
+		s.pdf.TransformEnd()
+		s.restore()
+		return
+	}
+	s.drawDisc(centre[0], y+discSize(l.points)/2, l)
+	y += discSize(l.points)
+	for i, line := range l.lines {
+		y += lineStep(l.points)
+		s.lineFont(l, i)
+		s.textCentred(centre[0], y-lineStep(l.points)*0.2, line)
+	}
+	s.pdf.TransformEnd()
+	s.restore()
+}
+
+// drawDisc draws the number by which the table is read.
+func (s *sheets) drawDisc(x, y float64, l label) {
+	s.fill(0)
+	s.pdf.Circle(x, y, discSize(l.points)/2, "F")
+	text := fmt.Sprint(l.number)
+	points := l.points
+	if len(text) > 2 {
+		points *= 0.7
+	}
+	s.font("B", points)
+	s.ink(255)
+	s.textCentred(x, y+points*pointSize*0.36, text)
+	s.ink(0)
+}

@@ -1,0 +1,175 @@
+package marker
+
+import (
+	"math"
+
+	"github.com/paulmach/orb"
+	"github.com/paulmach/orb/clip"
+
+	"ellwand/fabric"
+)
+
+// drawPieces draws every piece that reaches onto this page, then all labels,
+// so that no piece covers a label.
+func (s *sheets) drawPieces(v view) {
+	box := v.box()
+	s.pdf.ClipRect(box.Min[0], box.Min[1], box.Max[0]-box.Min[0], box.Max[1]-box.Min[1], false)
+	var shown []shownPiece
+	for i, l := range s.plan.Pieces {
+		bound := l.Outline.Bound()
+		if bound.Max[0] <= v.from || bound.Min[0] >= v.to {
+			continue
+		}
+		s.drawPiece(v, l)
+		shown = append(shown, s.shown(v, i, l))
+	}
+	s.pdf.ClipEnd()
+	s.restore()
+	s.drawLabels(v, shown)
+}
+
+// shown gathers what the labels need to know of a piece, on paper.
+func (s *sheets) shown(v view, i int, l fabric.Laid) shownPiece {
+	outline := v.line(l.Outline)
+	visible := clip.Ring(v.box(), append(orb.Ring(nil), outline...))
+	arrow := v.line(l.Grain[:])
+	return shownPiece{number: i + 1, laid: l, outline: outline, visible: visible,
+		arrow: [2]orb.Point{arrow[0], arrow[1]}, darts: dartsOf(v, l)}
+}
+
+func dartsOf(v view, l fabric.Laid) [][]orb.Point {
+	var out [][]orb.Point
+	for _, dart := range l.Darts {
+		out = append(out, v.line(dart.Line))
+	}
+	return out
+}
+
+func (s *sheets) drawPiece(v view, l fabric.Laid) {
+	outline := v.line(l.Outline)
+	if l.Mirrored {
+		s.drawHatched(outline)
+	} else {
+		s.fill(255)
+		s.pen(0.35, 0)
+		s.polygon(outline, "FD")
+	}
+	s.pen(0.15, 60, 1, 0.7)
+	s.polygon(v.line(l.Seam), "D")
+	s.pen(0.15, 60)
+	for _, dart := range l.Darts {
+		s.polygon(v.line(dart.Line), "D")
+	}
+	for _, mark := range l.Marks {
+		s.drawMark(v.line(mark.Line))
+	}
+	for _, notch := range l.Notches {
+		s.drawNotch(v, notch)
+	}
+	if l.OnFold {
+		s.drawFoldMark(v, l)
+	}
+	s.drawArrow(v.at(l.Grain[0]), v.at(l.Grain[1]))
+}
+
+// drawHatched fills with slanting strokes: the template lies face down.
+func (s *sheets) drawHatched(outline []orb.Point) {
+	s.fill(255)
+	s.pen(0.35, 0)
+	s.polygon(outline, "F")
+	points := make([]pdfPoint, len(outline))
+	for i, p := range outline {
+		points[i] = pdfPoint{X: p[0], Y: p[1]}
+	}
+	s.pdf.ClipPolygon(points, false)
+	s.pen(0.12, greyDown)
+	b := orb.Ring(outline).Bound()
+	height := b.Max[1] - b.Min[1]
+	for x := b.Min[0] - height; x < b.Max[0]; x += 1.6 {
+		s.pdf.Line(x, b.Max[1], x+height, b.Min[1])
+	}
+	s.pdf.ClipEnd()
+	s.restore()
+	s.pen(0.35, 0)
+	s.polygon(outline, "D")
+}
+
+func (s *sheets) drawMark(line []orb.Point) {
+	if len(line) > 1 {
+		s.pen(0.12, 90, 0.4, 0.8)
+		s.polygon(line, "D")
+		return
+	}
+	s.pen(0.15, 60)
+	p := line[0]
+	s.pdf.Line(p[0]-0.7, p[1], p[0]+0.7, p[1])
+	s.pdf.Line(p[0], p[1]-0.7, p[0], p[1]+0.7)
+}
+
+// drawNotch draws one stroke a count across the seam allowance; where there
+// is none, a stroke into the piece.
+func (s *sheets) drawNotch(v view, notch fabric.LaidNotch) {
+	at, out := v.at(notch.At), v.at(notch.Out)
+	along := orb.Point{notch.Along[0], -notch.Along[1]}
+	inward := orb.Point{along[1], -along[0]}
+	if distance(at, out) > 0.2 {
+		length := distance(at, out)
+		inward = orb.Point{(at[0] - out[0]) / length, (at[1] - out[1]) / length}
+	}
+	length := math.Max(1.4, distance(at, out))
+	s.pen(0.3, 0)
+	for k := range notch.Count {
+		shift := (float64(k) - float64(notch.Count-1)/2) * 0.9
+		x, y := out[0]+along[0]*shift, out[1]+along[1]*shift
+		s.pdf.Line(x, y, x+inward[0]*length, y+inward[1]*length)
+	}
+}
+
+// drawArrow draws a grainline with its head at "this end up".
+func (s *sheets) drawArrow(from, to orb.Point) {
+	length := distance(from, to)
+	if length < 0.5 {
+		return
+	}
+	s.pen(0.25, 0)
+	s.pdf.Line(from[0], from[1], to[0], to[1])
+	head := math.Min(2.6, length/2)
+	ux, uy := (to[0]-from[0])/length, (to[1]-from[1])/length
+	s.fill(0)
+	s.polygon([]orb.Point{to,
+		{to[0] - head*ux - head*0.32*uy, to[1] - head*uy + head*0.32*ux},
+		{to[0] - head*ux + head*0.32*uy, to[1] - head*uy - head*0.32*ux}}, "F")
+	s.pdf.Line(from[0]-uy, from[1]+ux, from[0]+uy, from[1]-ux)
+}
+
+// drawFoldMark draws the usual bracket whose arrows point at the fold.
+func (s *sheets) drawFoldMark(v view, l fabric.Laid) {
+	from, to, ok := foldSpan(l)
+	if !ok {
+		return
+	}
+	a, b := v.at(orb.Point{from, 0}), v.at(orb.Point{to, 0})
+	inset := (b[0] - a[0]) * 0.12
+	rise := math.Min(3, (b[0]-a[0])*0.2)
+	x1, x2, y := a[0]+inset, b[0]-inset, a[1]
+	s.pen(0.25, 0)
+	s.pdf.Line(x1, y-rise, x2, y-rise)
+	for _, x := range []float64{x1, x2} {
+		s.pdf.Line(x, y-rise, x, y-0.6)
+		s.fill(0)
+		s.polygon([]orb.Point{{x, y - 0.3}, {x - 0.6, y - 1.7}, {x + 0.6, y - 1.7}}, "F")
+	}
+}
+
+// foldSpan is where along the warp the piece lies on the fold.
+func foldSpan(l fabric.Laid) (from, to float64, ok bool) {
+	from, to = math.Inf(1), math.Inf(-1)
+	for _, p := range l.Seam {
+		if math.Abs(p[1]) < 1e-3 {
+			from, to = math.Min(from, p[0]), math.Max(to, p[0])
+		}
+	}
+	return from, to, to-from > 1
+}
+
+func distance(a, b orb.Point) float64 { return math.Hypot(a[0]-b[0], a[1]-b[1]) }

@@ -1,0 +1,126 @@
+package marker
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric"
+)
+
+// drawClothRuler draws a ruler along the near edge, in cm or inches from the
+// cut end.
+func (s *sheets) drawClothRuler(v view) {
+	minor, each, unit, name := 50.0, 100.0, 10.0, "cm"
+	if s.options.Inches {
+		minor, each, unit, name = 25.4, 6*25.4, 25.4, "inches"
+	}
+	for each*v.scale < 5.5 {
+		each *= 2
+	}
+	y := v.bottom + 0.8
+	s.font("", 6)
+	s.pen(0.15, 0)
+	for k := int(math.Ceil(v.from/minor - 1e-9)); float64(k)*minor <= v.to+1e-6; k++ {
+		at := float64(k) * minor
+		x := v.at(orb.Point{at, 0})[0]
+		major := math.Abs(math.Remainder(at, each)) < 1e-6
+		tick := 1.0
+		if major {
+			tick = 1.8
+			s.textCentred(x, y+4.2, strconv.Itoa(int(math.Round(at/unit))))
+		}
+		s.pdf.Line(x, y, x, y+tick)
+	}
+	s.font("B", 7.5)
+	edge := "selvedge nearest to you"
+	if s.plan.Lay == fabric.FoldedAlong {
+		edge = "fold"
+	}
+	s.text(v.left, y+8, edge)
+	width := s.textWidth(edge)
+	s.font("", 7)
+	s.text(v.left+width+3, y+8, fmt.Sprintf("the warp runs left to right; ruler in %s from the cut end", name))
+}
+
+// drawFoot draws the scale bar of the lay, the ruler by which the print is
+// checked and, between them or above, what the lines mean.
+func (s *sheets) drawFoot(v view) {
+	y := s.height - margin - 5.5
+	s.drawScaleBar(margin, y, v.scale)
+	s.drawTestRuler(s.width-margin-100, y)
+	switch {
+	case s.inner() > 220:
+		s.drawLegend(margin+92, y)
+	case v.first():
+		s.drawLegend(margin, y-8)
+	}
+}
+
+// drawScaleBar shows a length of cloth at the scale of the lay.
+func (s *sheets) drawScaleBar(x, y, scale float64) {
+	length, names := 500.0, []string{"0", "25", "50 cm of cloth"}
+	if s.options.Inches {
+		length, names = 24*25.4, []string{"0", "12", "24 in of cloth"}
+	}
+	for length*scale > 70 {
+		length /= 2
+		names = halved(names)
+	}
+	half := length * scale / 2
+	s.pen(0.2, 0)
+	s.fill(0)
+	s.pdf.Rect(x, y-1.5, half, 1.5, "FD")
+	s.pdf.Rect(x+half, y-1.5, half, 1.5, "D")
+	s.font("", 6.5)
+	for i, name := range names {
+		s.text(x+float64(i)*half, y+2.8, name)
+	}
+}
+
+// halved halves the figures at the start of the names.
+func halved(names []string) []string {
+	out := make([]string, len(names))
+	for i, name := range names {
+		var figure float64
+		var rest string
+		if n, _ := fmt.Sscanf(name, "%g", &figure); n == 1 {
+			rest = name[len(strconv.FormatFloat(figure, 'f', -1, 64)):]
+		}
+		out[i] = strconv.FormatFloat(figure/2, 'f', -1, 64) + rest
+	}
+	return out
+}
+
+// drawTestRuler draws exactly 100 mm of paper.
+func (s *sheets) drawTestRuler(x, y float64) {
+	s.pen(0.25, 0)
+	s.pdf.SetLineCapStyle("butt")
+	s.pdf.Line(x, y, x+100, y)
+	for mm := 0; mm <= 100; mm += 5 {
+		tick := 1.2
+		if mm%10 == 0 {
+			tick = 2.2
+		}
+		s.pdf.Line(x+float64(mm), y, x+float64(mm), y-tick)
+	}
+	s.pdf.SetLineCapStyle("round")
+	s.font("", 6.5)
+	s.text(x, y+2.8, "check the print: this ruler is exactly 100 mm (3 15/16 in) at full size")
+}
+
+// drawLegend explains the lines.
+func (s *sheets) drawLegend(x, y float64) {
+	s.font("", 6.5)
+	s.pen(0.35, 0)
+	s.pdf.Line(x, y-2.6, x+8, y-2.6)
+	s.text(x+9.5, y-1.8, "cutting line")
+	s.pen(0.15, 60, 1, 0.7)
+	s.pdf.Line(x, y+0.4, x+8, y+0.4)
+	s.text(x+9.5, y+1.2, "seam line")
+	hatch := []orb.Point{{x + 30, y - 3.4}, {x + 38, y - 3.4}, {x + 38, y + 1.2}, {x + 30, y + 1.2}, {x + 30, y - 3.4}}
+	s.drawHatched(hatch)
+	s.text(x+39.5, y-0.4, "face down")
+}

@@ -1,0 +1,111 @@
+package marker
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric"
+)
+
+// Headings of the laying table, with the unit of its distances.
+func Headings(plan fabric.LayPlan, options Options) []string {
+	edge, unit := nearEdge(plan), options.unit()
+	return []string{"No.", "Piece", "Garment", "Copy", "Gives", "Template",
+		fmt.Sprintf("Near end from cut end, %s", unit),
+		fmt.Sprintf("Near end from %s, %s", edge, unit),
+		fmt.Sprintf("Far end from %s, %s", edge, unit),
+		"Arrow points"}
+}
+
+// Rows of the laying table, in the order of laying: for each template the
+// distance of the nearer end of its grainline from the cut end, and of both
+// ends from the selvedge (its outer edge) or the fold. On the cross grain the
+// near end is the one nearer to that edge.
+func Rows(plan fabric.LayPlan, options Options) [][]string {
+	total := map[string]int{}
+	for _, l := range plan.Pieces {
+		total[keyOf(l)]++
+	}
+	var out [][]string
+	for i, l := range plan.Pieces {
+		near, far := grainEnds(l)
+		out = append(out, []string{
+			fmt.Sprint(i + 1), l.Name, garmentOf(l),
+			fmt.Sprintf("%d of %d", l.Copy, total[keyOf(l)]),
+			gives(l), face(l),
+			options.bare(near[0]),
+			options.bare(fromEdge(plan, near[1])),
+			options.bare(fromEdge(plan, far[1])),
+			arrowPoints(l, nearEdge(plan)),
+		})
+	}
+	return out
+}
+
+func keyOf(l fabric.Laid) string { return l.Garment + "\x00" + l.Size + "\x00" + l.Name }
+
+// levelTolerance, mm: a grainline whose ends differ by less lies level.
+const levelTolerance = 1.0
+
+func grainEnds(l fabric.Laid) (near, far orb.Point) {
+	near, far = l.Grain[0], l.Grain[1]
+	rise := near[0] - far[0]
+	if math.Abs(rise) < levelTolerance {
+		rise = near[1] - far[1]
+	}
+	if rise > 0 {
+		near, far = far, near
+	}
+	return near, far
+}
+
+func arrowPoints(l fabric.Laid, edge string) string {
+	dx, dy := l.Grain[1][0]-l.Grain[0][0], l.Grain[1][1]-l.Grain[0][1]
+	along, across := "away from cut end", "away from "+edge
+	if dx < 0 {
+		along = "to the cut end"
+	}
+	if dy < 0 {
+		across = "to the " + edge
+	}
+	switch {
+	case math.Abs(dx) < levelTolerance:
+		return across
+	case math.Abs(dy) < levelTolerance:
+		return along
+	}
+	return along + ", " + across
+}
+
+func garmentOf(l fabric.Laid) string {
+	if l.Size == "" {
+		return l.Garment
+	}
+	if l.Garment == "" {
+		return "size " + l.Size
+	}
+	return l.Garment + ", size " + l.Size
+}
+
+func gives(l fabric.Laid) string {
+	switch {
+	case l.OnFold:
+		return "1, on the fold"
+	case l.Yields == 2 && l.Piece.Pair:
+		return "a pair"
+	case l.Yields == 2:
+		return "2 alike"
+	case l.Mirrored:
+		return "1, mirrored"
+	}
+	return "1"
+}
+
+func face(l fabric.Laid) string {
+	if l.Mirrored {
+		return "face down"
+	}
+	return "face up"
+}

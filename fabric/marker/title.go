@@ -1,0 +1,103 @@
+package marker
+
+import (
+	"fmt"
+	"strconv"
+
+	"ellwand/fabric"
+)
+
+// subtitle names the cloth and the lay.
+func subtitle(plan fabric.LayPlan) string {
+	text := "lay " + plan.Lay.String()
+	if plan.Cloth.Name != "" {
+		text = plan.Cloth.String() + ", " + text
+	}
+	return text
+}
+
+// drawTitle draws the block at the head of the first page.
+func (s *sheets) drawTitle() {
+	buy := "buy " + s.options.bought(s.plan.Buy)
+	s.font("B", 17)
+	boxWidth := s.textWidth(buy) + 10
+	left := s.width - margin - boxWidth
+	s.fill(0)
+	s.pdf.Rect(left, margin, boxWidth, titleHeight-2, "F")
+	s.ink(255)
+	s.text(left+5, margin+8.9, buy)
+	s.ink(0)
+	s.text(margin, margin+6, s.textCut(titleOf(s.plan, s.options), left-margin-6))
+	s.font("", 10)
+	s.text(margin, margin+12, s.textCut(subtitle(s.plan), left-margin-6))
+	s.y = margin + titleHeight
+	s.drawFacts()
+}
+
+type fact struct{ name, value string }
+
+func (s *sheets) facts() []fact {
+	plan, o := s.plan, s.options
+	bound := "none proven"
+	if plan.Bound > 0 {
+		bound = o.short(plan.Bound)
+	}
+	return []fact{
+		{"cloth width", o.short(plan.Cloth.Width)},
+		{"usable width", o.short(plan.Width)},
+		{"plies", pliesInWords(plan)},
+		{"nap", plan.Cloth.Nap.String()},
+		{"pieces take", o.short(plan.Length)},
+		{"to buy", o.bought(plan.Buy)},
+		{"efficiency", fmt.Sprintf("%.1f %%", 100*plan.Density)},
+		{"bound (no lay is shorter)", bound},
+		{"scale", "1 : " + strconv.FormatFloat(s.denominator, 'f', -1, 64)},
+	}
+}
+
+// drawFacts draws the facts in cells, each as wide as its text needs, in as
+// many rows as the page needs.
+func (s *sheets) drawFacts() {
+	var row []fact
+	for _, f := range s.facts() {
+		if s.factsWidth(append(row[:len(row):len(row)], f)) > s.inner() {
+			s.drawFactsRow(row)
+			row = nil
+		}
+		row = append(row, f)
+	}
+	s.drawFactsRow(row)
+	s.y += 3
+}
+
+func (s *sheets) factsWidth(row []fact) float64 {
+	var sum float64
+	for _, f := range row {
+		sum += s.factWidth(f)
+	}
+	return sum
+}
+
+func (s *sheets) factWidth(f fact) float64 {
+	s.font("", 6.5)
+	width := s.textWidth(f.name)
+	s.font("B", 9.5)
+	return max(width, s.textWidth(f.value)) + 4
+}
+
+func (s *sheets) drawFactsRow(row []fact) {
+	x, spare := float64(margin), (s.inner()-s.factsWidth(row))/float64(len(row))
+	s.pen(0.2, 0)
+	for _, f := range row {
+		cell := s.factWidth(f) + spare
+		s.pdf.Rect(x, s.y, cell, factsHeight, "D")
+		s.font("", 6.5)
+		s.ink(70)
+		s.text(x+2, s.y+3.6, f.name)
+		s.ink(0)
+		s.font("B", 9.5)
+		s.text(x+2, s.y+8.4, f.value)
+		x += cell
+	}
+	s.y += factsHeight
+}

@@ -1,0 +1,222 @@
+package fabric
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/nest"
+	"ellwand/pieces"
+)
+
+// template is a piece as it is chalked in one lay: what is laid, how often,
+// and in which turns. Each template becomes one nest.Item.
+type template struct {
+	source  int // index of the piece it came from
+	piece   pieces.Piece
+	outline orb.Ring
+	copies  int
+	yields  int
+	first   int // number of its first copy, from 1
+	onFold  bool
+	turns   []nest.Turn
+	// image maps the outline onto itself, for a cut-on-fold piece laid whole
+	// and for single pieces that two plies give alike.
+	image   pieces.Motion
+	isAlike bool
+}
+
+// templatesOf says how every piece is chalked in a lay. This is the one place
+// where grain, nap, fold and right side become plain geometry. It fails with
+// all reasons why the lay is not possible.
+func templatesOf(cloth Cloth, lay Lay, all []pieces.Piece) ([]template, error) {
+	var out []template
+	var faults []error
+	for i, piece := range all {
+		outline, err := piece.CuttingOutline(fineTolerance)
+		if err != nil {
+			faults = append(faults, err)
+			continue
+		}
+		made, err := chalked(cloth, lay, piece, outward(outline, outwardTolerance-fineTolerance))
+		if err != nil {
+			faults = append(faults, err)
+			continue
+		}
+		for _, t := range made {
+			t.source = i
+			if t.turns, err = thatFit(cloth, lay, t); err != nil {
+				faults = append(faults, err)
+				break
+			}
+			out = append(out, t)
+		}
+	}
+	return out, errors.Join(faults...)
+}
+
+// chalked gives the templates of one piece: two when right and left are
+// chalked apart.
+func chalked(cloth Cloth, lay Lay, piece pieces.Piece, outline orb.Ring) ([]template, error) {
+	base := template{piece: piece, outline: outline, copies: piece.Cut, yields: 1, first: 1}
+	switch {
+	case lay == Open && piece.Fold != "":
+		return wholeOf(base, cloth), nil
+	case lay == Open:
+		return singly(base, cloth), nil
+	case piece.Fold != "":
+		return onFold(base, cloth)
+	default:
+		return doubly(base, cloth)
+	}
+}
+
+// wholeOf lays a cut-on-fold piece whole. Its outline is the half's and its
+// exact mirror image, so that it takes the same room as on a fold.
+func wholeOf(base template, cloth Cloth) []template {
+	edge, _ := base.piece.Edge(base.piece.Fold)
+	start, end := endsOf(edge)
+	base.image, base.isAlike = reflection(start, angleOf(start, end)), true
+	base.outline = doubled(openedAt(base.outline, start, end), base.image)
+	base.piece = base.piece.Unfolded()
+	base.turns = turnsOf(base.piece, cloth.Nap, false)
+	return []template{base}
+}
+
+// openedAt returns the points of a counter-clockwise outline from the end of
+// the fold edge round to its start.
+func openedAt(outline orb.Ring, start, end orb.Point) []orb.Point {
+	points := distinct(outline)
+	n, at, best := len(points), 0, math.Inf(1)
+	for i := range points {
+		d := math.Max(offLine(points[i], start, end), offLine(points[(i+1)%n], start, end))
+		if d < best {
+			at, best = i, d
+		}
+	}
+	return append(points[at+1:n:n], points[:at+1]...)
+}
+
+// offLine is the distance of a point from the line through a and b.
+func offLine(p, a, b orb.Point) float64 {
+	ux, uy := b[0]-a[0], b[1]-a[1]
+	return math.Abs(ux*(p[1]-a[1])-uy*(p[0]-a[0])) / math.Hypot(ux, uy)
+}
+
+// singly lays each piece on its own on a single ply: the left of a pair is
+// laid face down.
+func singly(base template, cloth Cloth) []template {
+	base.turns = turnsOf(base.piece, cloth.Nap, false)
+	if !base.piece.Pair {
+		base.image, base.isAlike = mirrorAlike(base.piece, base.outline, cloth.Nap)
+		if base.isAlike {
+			base.outline = evened(base.outline, base.image)
+		}
+		return []template{base}
+	}
+	base.copies = base.piece.Cut / 2
+	left := base
+	left.first = base.copies + 1
+	left.turns = turnsOf(base.piece, cloth.Nap, true)
+	return []template{base, left}
+}
+
+// onFold lays a half with its fold edge on the fold of the cloth.
+func onFold(base template, cloth Cloth) ([]template, error) {
+	base.onFold = true
+	base.turns = foldTurns(base.piece, cloth.Nap)
+	if len(base.turns) == 0 {
+		return nil, fmt.Errorf("%s: its edge %q cannot lie on the fold, because then its grainline would not lie %s; "+
+			"lay the cloth open, or draw the grainline to suit the fold", base.piece.Name, base.piece.Fold, lieInWords(base.piece.Grain.Lie))
+	}
+	return []template{base}, nil
+}
+
+// doubly lays a template on two plies, right sides together, which gives a
+// right and a left at once, whichever face of the template is up.
+func doubly(base template, cloth Cloth) ([]template, error) {
+	base.yields = 2
+	base.copies = base.piece.Cut / 2
+	base.turns = turnsOf(base.piece, cloth.Nap, false)
+	if base.piece.Pair {
+		base.turns = append(base.turns, turnsOf(base.piece, cloth.Nap, true)...)
+		return []template{base}, nil
+	}
+	if base.piece.Cut%2 != 0 {
+		return nil, fmt.Errorf("%s: %s cannot be cut from two plies, which give two at a time; "+
+			"lay the cloth open, or cut one more", base.piece.Name, countInWords(base.piece.Cut))
+	}
+	base.image, base.isAlike = mirrorAlike(base.piece, base.outline, cloth.Nap)
+	if !base.isAlike {
+		return nil, fmt.Errorf("%s: two plies give a right and a left, but this piece is not its own mirror image and is no pair; "+
+			"lay the cloth open, or say that it is a pair", base.piece.Name)
+	}
+	base.outline = evened(base.outline, base.image)
+	return []template{base}, nil
+}
+
+func countInWords(n int) string {
+	if n == 1 {
+		return "a single piece"
+	}
+	return fmt.Sprintf("%d single pieces", n)
+}
+
+func lieInWords(lie pieces.GrainLie) string {
+	return [...]string{"along the warp", "along the weft", "at 45 degrees to the warp"}[lie]
+}
+
+// fitTolerance absorbs rounding, in mm, when a piece just fits the width.
+const fitTolerance = 1e-6
+
+// thatFit keeps the turns in which the template is no wider than the lay.
+func thatFit(cloth Cloth, lay Lay, t template) ([]nest.Turn, error) {
+	usable, narrowest := lay.UsableWidth(cloth), math.Inf(1)
+	var out []nest.Turn
+	for _, turn := range t.turns {
+		across := across(t.outline, turn)
+		narrowest = math.Min(narrowest, across)
+		if across <= usable+fitTolerance {
+			out = append(out, turn)
+		}
+	}
+	if len(out) > 0 {
+		return out, nil
+	}
+	if lay == FoldedAlong {
+		return nil, fmt.Errorf("%s: it is %s wide and the folded cloth only %s; lay the cloth open, or take a wider cloth",
+			t.piece.Name, say(narrowest), say(usable))
+	}
+	return nil, fmt.Errorf("%s: it is %s wide in the narrowest way its grain allows, and the cloth only %s between the selvedges; "+
+		"take a wider cloth, turn the piece to the cross grain, or divide it by a seam", t.piece.Name, say(narrowest), say(usable))
+}
+
+// across is the extent of a turned outline in y.
+func across(outline orb.Ring, turn nest.Turn) float64 {
+	m := motionOf(turn.Degrees, turn.Mirrored, 0, 0)
+	low, high := math.Inf(1), math.Inf(-1)
+	for _, p := range outline {
+		y := apply(m, p)[1]
+		low, high = math.Min(low, y), math.Max(high, y)
+	}
+	return high - low
+}
+
+// problemOf states the templates as plain geometry.
+func problemOf(cloth Cloth, lay Lay, templates []template, gap float64) nest.Problem {
+	problem := nest.Problem{Width: lay.UsableWidth(cloth), Gap: gap}
+	groups := map[string]int{}
+	for _, t := range templates {
+		item := nest.Item{Name: t.piece.Name, Outline: t.outline, Copies: t.copies, Turns: t.turns}
+		if cloth.Nap == OneWayPerGarment {
+			if groups[t.piece.Garment] == 0 {
+				groups[t.piece.Garment] = len(groups) + 1
+			}
+			item.Group = groups[t.piece.Garment]
+		}
+		problem.Items = append(problem.Items, item)
+	}
+	return problem
+}

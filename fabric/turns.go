@@ -1,0 +1,138 @@
+package fabric
+
+import (
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/nest"
+	"ellwand/pieces"
+)
+
+// Directions of a turn along the nap, for nest.Turn.Direction.
+const (
+	upTheLay   = 0 // "this end up" points to growing x
+	downTheLay = 1 // to the cut end
+)
+
+// lies are the angles, from the warp, that a grainline may take on the cloth.
+var lies = map[pieces.GrainLie][]float64{
+	pieces.StraightGrain: {0, 180},
+	pieces.CrossGrain:    {90, 270},
+	pieces.Bias:          {45, 135, 225, 315},
+}
+
+// grainTolerance is how far, in degrees, a fold edge drawn along the grain
+// may deviate from it: 1 mm on a metre.
+const grainTolerance = 0.06
+
+// turnsOf returns the turns in which the grain lies as it must and the nap
+// allows, for a template laid face up or (mirrored) face down.
+func turnsOf(piece pieces.Piece, nap Nap, mirrored bool) []nest.Turn {
+	grain := grainAngle(piece, mirrored)
+	var out []nest.Turn
+	for _, lie := range lies[piece.Grain.Lie] {
+		out = append(out, nest.Turn{
+			Degrees:   wholeTurn(lie - grain),
+			Mirrored:  mirrored,
+			Direction: directionOf(piece.Grain.Lie, lie, mirrored),
+		})
+	}
+	return napAllows(out, nap)
+}
+
+// foldTurns returns the turns that bring the fold edge to y = 0 with the
+// piece above it. There are two: the half as drawn, and its mirror image
+// turned end for end. Since the whole piece is its own mirror image about the
+// fold, the second is the whole piece turned by 180 degrees: both halves of a
+// folded cloth give the same piece, whichever face of the template is up.
+// Turns in which the grain would lie wrongly are left out.
+func foldTurns(piece pieces.Piece, nap Nap) []nest.Turn {
+	edge, _ := piece.Edge(piece.Fold)
+	start, end := endsOf(edge)
+	fold := angleOf(start, end)
+	candidates := []nest.Turn{
+		{Degrees: wholeTurn(-fold), Pin: nest.PinLow},
+		{Degrees: wholeTurn(fold), Mirrored: true, Pin: nest.PinLow},
+	}
+	var out []nest.Turn
+	for _, turn := range candidates {
+		lies := grainAngle(piece, turn.Mirrored) + turn.Degrees
+		lie, ok := nearestLie(piece.Grain.Lie, lies)
+		if !ok {
+			continue
+		}
+		turn.Direction = directionOf(piece.Grain.Lie, lie, turn.Mirrored)
+		out = append(out, turn)
+	}
+	return napAllows(out, nap)
+}
+
+// directionOf says which way the nap runs over a piece whose grainline lies
+// at an angle to the warp. On the cross grain the nap crosses the piece, from
+// its left or from its right; for a piece laid face down that is reversed, so
+// that a pair stays a true pair with the nap on it.
+func directionOf(grain pieces.GrainLie, lie float64, mirrored bool) int {
+	up := math.Cos(radians(lie)) > 0
+	if grain == pieces.CrossGrain {
+		up = (math.Sin(radians(lie)) > 0) != mirrored
+	}
+	if up {
+		return upTheLay
+	}
+	return downTheLay
+}
+
+// napAllows leaves out the turns against a one-way nap. That all pieces point
+// to growing x loses nothing: any other lay is this one turned end for end.
+func napAllows(turns []nest.Turn, nap Nap) []nest.Turn {
+	if nap != OneWay {
+		return turns
+	}
+	var out []nest.Turn
+	for _, turn := range turns {
+		if turn.Direction == upTheLay {
+			out = append(out, turn)
+		}
+	}
+	return out
+}
+
+func nearestLie(grain pieces.GrainLie, angle float64) (float64, bool) {
+	for _, lie := range lies[grain] {
+		if math.Abs(math.Remainder(angle-lie, 360)) <= grainTolerance {
+			return lie, true
+		}
+	}
+	return 0, false
+}
+
+// grainAngle of the piece as drawn, or mirrored in x, in degrees.
+func grainAngle(piece pieces.Piece, mirrored bool) float64 {
+	angle := angleOf(piece.Grain.From, piece.Grain.To)
+	if mirrored {
+		return 180 - angle
+	}
+	return angle
+}
+
+func endsOf(edge pieces.Edge) (start, end orb.Point) {
+	return edge.Path[0].Start(), edge.Path[len(edge.Path)-1].End()
+}
+
+func angleOf(from, to orb.Point) float64 {
+	return math.Atan2(to[1]-from[1], to[0]-from[0]) * 180 / math.Pi
+}
+
+func radians(degrees float64) float64 { return degrees * math.Pi / 180 }
+
+// wholeTurn brings an angle to 0 up to 360 and takes the rounding of the
+// arctangent off it, so that quarter turns stay exact: 1e-9 degrees move the
+// end of a 5 m piece by less than 1e-7 mm.
+func wholeTurn(degrees float64) float64 {
+	degrees = math.Round(math.Mod(degrees, 360)*1e9) / 1e9
+	if degrees < 0 {
+		degrees += 360
+	}
+	return degrees
+}

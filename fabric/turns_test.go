@@ -1,0 +1,116 @@
+package fabric
+
+import (
+	"math"
+	"testing"
+
+	"github.com/paulmach/orb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/nest"
+	"ellwand/pieces"
+)
+
+func degreesOf(turns []nest.Turn) []float64 {
+	out := []float64{}
+	for _, turn := range turns {
+		out = append(out, turn.Degrees)
+	}
+	return out
+}
+
+// TestTurnsOf states the rules of grain and nap for a piece drawn with its
+// grainline up the page: turned by 270 degrees it points along the warp.
+func TestTurnsOf(t *testing.T) {
+	for _, c := range []struct {
+		name     string
+		lie      pieces.GrainLie
+		nap      Nap
+		mirrored bool
+		want     []float64
+	}{
+		{"straight, either way", pieces.StraightGrain, EitherWay, false, []float64{270, 90}},
+		{"straight, one way", pieces.StraightGrain, OneWay, false, []float64{270}},
+		{"straight, one way, face down", pieces.StraightGrain, OneWay, true, []float64{270}},
+		{"straight, one way per garment", pieces.StraightGrain, OneWayPerGarment, false, []float64{270, 90}},
+		{"cross, either way", pieces.CrossGrain, EitherWay, false, []float64{0, 180}},
+		// With the nap across it, the left of a pair points the other way, as
+		// it does when both are cut from folded cloth.
+		{"cross, one way", pieces.CrossGrain, OneWay, false, []float64{0}},
+		{"cross, one way, face down", pieces.CrossGrain, OneWay, true, []float64{180}},
+		{"bias, either way", pieces.Bias, EitherWay, false, []float64{315, 45, 135, 225}},
+		{"bias, one way", pieces.Bias, OneWay, false, []float64{315, 225}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			piece := pieces.Rectangle("strip", 50, 300)
+			piece.Grain.Lie = c.lie
+			turns := turnsOf(piece, c.nap, c.mirrored)
+			assert.Equal(t, c.want, degreesOf(turns))
+			for _, turn := range turns {
+				assert.Equal(t, c.mirrored, turn.Mirrored)
+			}
+		})
+	}
+}
+
+// TestFoldTurns turns a half piece whose fold edge points every way on paper:
+// there are always two ways onto the fold, end for end, and only the one up
+// the cloth when the nap is one way.
+func TestFoldTurns(t *testing.T) {
+	half := pieces.Piece{Name: "back", Cut: 1, Fold: "d", Grain: pieces.Grain{From: orb.Point{50, 50}, To: orb.Point{50, 200}}}
+	corners := []orb.Point{{0, 0}, {120, 0}, {100, 300}, {0, 260}}
+	for i, p := range corners {
+		half.Edges = append(half.Edges, pieces.Edge{Name: string(rune('a' + i)),
+			Path: pieces.Path{pieces.Line{From: p, To: corners[(i+1)%4]}}})
+	}
+	for drawn := 0.0; drawn < 360; drawn += 30 {
+		piece := half.Map(motionOf(drawn, false, 70, -30))
+		either := foldTurns(piece, EitherWay)
+		require.Len(t, either, 2)
+		assert.NotEqual(t, either[0].Direction, either[1].Direction)
+		for _, turn := range either {
+			assertOnFold(t, piece, turn)
+		}
+		one := foldTurns(piece, OneWay)
+		require.Len(t, one, 1)
+		moved := piece.Map(motionOf(one[0].Degrees, one[0].Mirrored, 0, 0))
+		assert.Greater(t, moved.Grain.To[0], moved.Grain.From[0])
+	}
+	half.Grain.Lie = pieces.CrossGrain
+	assert.Empty(t, foldTurns(half, EitherWay), "a grain along the fold cannot lie across the cloth")
+	half.Grain = pieces.Grain{From: orb.Point{10, 10}, To: orb.Point{60, 60}, Lie: pieces.Bias}
+	assert.Len(t, foldTurns(half, EitherWay), 2, "drawn at 45 degrees to the fold")
+}
+
+func assertOnFold(t *testing.T, piece pieces.Piece, turn nest.Turn) {
+	t.Helper()
+	assert.Equal(t, nest.PinLow, turn.Pin)
+	moved := piece.Map(motionOf(turn.Degrees, turn.Mirrored, 0, 0))
+	edge, ok := moved.Edge(piece.Fold)
+	require.True(t, ok)
+	start, end := endsOf(edge)
+	assert.InDelta(t, start[1], end[1], 1e-6, "the fold edge lies along the warp")
+	for _, p := range moved.SeamOutline(0.1) {
+		assert.GreaterOrEqual(t, p[1], start[1]-1e-6, "the piece lies above its fold edge")
+	}
+	assert.InDelta(t, moved.Grain.From[1], moved.Grain.To[1], 1e-6)
+}
+
+func TestMotions(t *testing.T) {
+	p := orb.Point{3, 7}
+	turned := apply(motionOf(90, true, 10, 20), p)
+	assert.InDelta(t, 10-7.0, turned[0], 1e-12)
+	assert.InDelta(t, 20-3.0, turned[1], 1e-12)
+	for degrees := 0.0; degrees < 360; degrees += 22.5 {
+		for _, mirrored := range []bool{false, true} {
+			m := motionOf(degrees, mirrored, 1, 2)
+			assert.InDelta(t, 0, math.Remainder(turnedBy(m)-degrees, 360), 1e-9)
+			assert.Equal(t, mirrored, reflects(m))
+		}
+	}
+	image := reflection(orb.Point{5, 0}, 90)
+	assert.Equal(t, orb.Point{7, 7}, apply(image, p))
+	again := after(image, image)
+	assert.InDelta(t, 3, apply(again, p)[0], 1e-12)
+}
