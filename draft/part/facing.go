@@ -21,7 +21,7 @@ func neckFacing(m Measures, o Options, name string) ([]pieces.Piece, error) {
 		centre string
 		name   string
 	}{{*m.Front, "centre front", name + " front"}, {*m.Back, "centre back", name + " back"}} {
-		facing, err := faceNeck(side.of, side.centre, side.name, o.FinishedDepth())
+		facing, err := faceNeck(side.of, side.centre, side.name, o.facingDepth(m))
 		if err != nil {
 			return nil, err
 		}
@@ -30,12 +30,29 @@ func neckFacing(m Measures, o Options, name string) ([]pieces.Piece, error) {
 	return facings, nil
 }
 
+// facingDepth is the depth asked for, or the usual one, less where the
+// shoulder seam beside the neck is too short for that.
+func (o Options) facingDepth(m Measures) float64 {
+	depth := o.FinishedDepth()
+	if o.Depth > 0 {
+		return depth
+	}
+	for _, of := range []pieces.Piece{*m.Front, *m.Back} {
+		_, shoulder := seamNext(of, "neck", "shoulder")
+		depth = min(depth, shoulder.Length()-shoulderLeft)
+	}
+	return depth
+}
+
+// shoulderLeft is the least of a shoulder seam that a facing leaves bare.
+const shoulderLeft = 5
+
 // faceNeck draws one facing: the neck edge itself, as much of the shoulder as
 // the facing is deep, and an outer edge that is square to the shoulder and to
 // the centre line.
 func faceNeck(of pieces.Piece, centre, name string, depth float64) (pieces.Piece, error) {
 	neck, shoulder := seamNext(of, "neck", "shoulder")
-	if most := shoulder.Length() - 5; depth > most {
+	if most := shoulder.Length() - shoulderLeft; depth > most {
 		return pieces.Piece{}, fmt.Errorf("%s: a depth of %s is more than the shoulder has room for beside the neck; ask for %s or less", name, cm(depth), cm(most))
 	}
 	point, middle := neck.Start(), neck.End()

@@ -71,7 +71,7 @@ func check(m Measures, o Options, height, length float64) error {
 	case height < 20:
 		return fmt.Errorf("sleeve: a head height of %s is too low; it must be 2 cm or more", cm(height))
 	case height > 0.92*armhole:
-		return fmt.Errorf("sleeve: a head height of %s is too high for an armhole whose shorter half is %s; ask for %s or less", cm(height), cm(armhole), cm(math.Floor(9.2*armhole)/10))
+		return fmt.Errorf("sleeve: a head height of %s is too high for an armhole whose shorter half is %s; ask for %s or less", cm(height), cm(armhole), cm(math.Floor(0.92*armhole)))
 	case length < height+leastUnderarm:
 		return fmt.Errorf("sleeve: a length of %s ends above the underarm; from the crown it must be %s or more", cm(length), cm(math.Ceil(height/10)*10+leastUnderarm))
 	case o.WristWidth < 0:
