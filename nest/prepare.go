@@ -58,8 +58,8 @@ func prepare(p Problem, start *Layout, locked []bool) (*prepared, error) {
 
 func (q *prepared) addObstacle(ring orb.Ring) {
 	base, centre := q.model.AddBase(outline.Clean(ring), true)
-	q.model.Shapes = append(q.model.Shapes, shapeOf(&q.model.Bases[base], base, centre, 1, 1))
-	q.model.Fixed = append(q.model.Fixed, model.Fixed{Shape: len(q.model.Shapes) - 1, X: centre[0], Y: centre[1]})
+	shape := q.model.AddShape(shapeOf(&q.model.Bases[base], base, centre, 1, 1))
+	q.model.Fixed = append(q.model.Fixed, model.Fixed{Shape: shape, X: centre[0], Y: centre[1]})
 }
 
 // shapeOf is the base mirrored by flipX and flipY; centre is where the base's
@@ -85,8 +85,7 @@ func (q *prepared) addShapes(i int) []int {
 				continue
 			}
 			s.Turn = t
-			q.model.Shapes = append(q.model.Shapes, s)
-			shapes = append(shapes, len(q.model.Shapes)-1)
+			shapes = append(shapes, q.model.AddShape(s))
 		}
 	}
 	return shapes

@@ -118,6 +118,9 @@ func (r *run) Stopped() bool {
 	return r.ctx.Err() != nil || r.limit > 0 && r.solved.Load()
 }
 
+// Floor is the bound.
+func (r *run) Floor() float64 { return r.bound }
+
 // offer takes a better layout of search k.
 func (r *run) offer(k int, found search.Outcome) {
 	r.mu.Lock()

@@ -4,6 +4,7 @@
 package model
 
 import (
+	"fmt"
 	"math"
 
 	"github.com/paulmach/orb"
@@ -62,6 +63,8 @@ type Model struct {
 	Pieces []Piece
 	Fixed  []Fixed
 	Bases  []Base
+	known  map[string]int // base by its points
+	solids []solid        // of each shape
 	tables tables
 }
 
@@ -79,7 +82,7 @@ type Base struct {
 }
 
 // AddBase stores a clean outline and returns its index and the centre it was
-// moved from.
+// moved from. Equal outlines share a base.
 func (m *Model) AddBase(points []orb.Point, obstacle bool) (index int, centre orb.Point) {
 	lo, hi := outline.Bounds(points)
 	centre = orb.Point{(lo[0] + hi[0]) / 2, (lo[1] + hi[1]) / 2}
@@ -87,12 +90,41 @@ func (m *Model) AddBase(points []orb.Point, obstacle bool) (index int, centre or
 	for i, p := range points {
 		moved[i] = orb.Point{p[0] - centre[0], p[1] - centre[1]}
 	}
+	key := fmt.Sprint(obstacle, moved)
+	if known, ok := m.known[key]; ok {
+		return known, centre
+	}
 	hull := outline.SignedArea(outline.Hull(moved))
 	m.Bases = append(m.Bases, Base{
 		Points: moved, Parts: convex.Parts(moved), Factor: math.Pow(hull, 0.125),
 		HullArea: hull, Area: outline.SignedArea(moved), Obstacle: obstacle,
 	})
+	if m.known == nil {
+		m.known = map[string]int{}
+	}
+	m.known[key] = len(m.Bases) - 1
 	return len(m.Bases) - 1, centre
+}
+
+// AddShape stores a shape of a known base and returns its index. The gap must
+// have been set.
+func (m *Model) AddShape(s Shape) int {
+	m.Shapes = append(m.Shapes, s)
+	m.solids = append(m.solids, newSolid(m.imageOf(s), m.Gap))
+	return len(m.Shapes) - 1
+}
+
+// imageOf returns the convex parts of a base mirrored as the shape says.
+func (m *Model) imageOf(s Shape) [][]orb.Point {
+	parts := m.Bases[s.Base].Parts
+	if s.FlipX == 1 && s.FlipY == 1 {
+		return parts
+	}
+	out := make([][]orb.Point, len(parts))
+	for i, p := range parts {
+		out[i] = flipped(p, s.FlipX, s.FlipY)
+	}
+	return out
 }
 
 // HullArea of a piece.
@@ -118,3 +150,6 @@ func (m *Model) RangeY(shape int) (low, high float64) {
 	}
 	return s.HalfY, m.Width - s.HalfY
 }
+
+// PartsOf returns the convex parts of a shape, about its centre.
+func (m *Model) PartsOf(shape int) [][]orb.Point { return m.imageOf(m.Shapes[shape]) }

@@ -20,7 +20,14 @@ func Build(a, b [][]orb.Point, gap float64, cellsAcross int, limit float64) *Tab
 	boundary := t.classify(sums)
 	t.list(sums, boundary)
 	t.fillDepth()
+	t.trim()
 	return t
+}
+
+// trim lets go of what only the making of a table needs.
+func (t *Table) trim() {
+	t.edges = nil
+	t.planes = append([]plane(nil), t.planes...)
 }
 
 // region is one convex part sum with its half-planes and box.
@@ -73,18 +80,17 @@ func frame(sums []region, cellsAcross int) *Table {
 		t.HalfX = math.Max(t.HalfX, math.Max(r.x1, -r.x0))
 		t.HalfY = math.Max(t.HalfY, math.Max(r.y1, -r.y0))
 	}
-	t.cell = 2 * math.Max(t.HalfX, t.HalfY) / float64(cellsAcross)
-	t.scale = 1 / t.cell
-	t.startX, t.startY = t.HalfX+margin*t.cell, t.HalfY+margin*t.cell
+	t.side = 2 * math.Max(t.HalfX, t.HalfY) / float64(cellsAcross)
+	t.scale = 1 / t.side
+	t.startX, t.startY = t.HalfX+margin*t.side, t.HalfY+margin*t.side
 	t.nx = int(math.Ceil(2*t.startX*t.scale)) + 1
 	t.ny = int(math.Ceil(2*t.startY*t.scale)) + 1
-	t.cells = make([]int32, t.nx*t.ny)
-	t.depth = make([]float32, (t.nx+1)*(t.ny+1))
+	t.cells = make([]cell, t.nx*t.ny)
 	return t
 }
 
-func (t *Table) cornerX(i int) float64 { return float64(i)*t.cell - t.startX }
-func (t *Table) cornerY(i int) float64 { return float64(i)*t.cell - t.startY }
+func (t *Table) cornerX(i int) float64 { return float64(i)*t.side - t.startX }
+func (t *Table) cornerY(i int) float64 { return float64(i)*t.side - t.startY }
 
 // crossing says that the boundary of a sum enters a cell.
 type crossing struct{ cell, sum int32 }
@@ -98,7 +104,7 @@ func (t *Table) classify(sums []region) []crossing {
 	}
 	kept := touched[:0]
 	for _, c := range touched {
-		if t.cells[c.cell] != inside {
+		if t.cells[c.cell].class != inside {
 			kept = append(kept, c)
 		}
 	}
@@ -121,7 +127,7 @@ func (t *Table) scan(r *region, k int32, touched []crossing) []crossing {
 		for ix := x0; ix <= x1; ix++ {
 			cell := int32(iy*t.nx + ix)
 			if t.cornerX(ix) >= in0 && t.cornerX(ix+1) <= in1 {
-				t.cells[cell] = inside
+				t.cells[cell].class = inside
 				continue
 			}
 			touched = append(touched, crossing{cell, k})
@@ -208,7 +214,7 @@ func (t *Table) listCell(sums []region, cell int32, members []int32, work *cellW
 	for _, k := range members {
 		planes, state := cutPlanes(sums[k].planes, x0, y0, x1, y1)
 		if state == inside {
-			t.cells[cell] = inside
+			t.cells[cell].class = inside
 			return
 		}
 		if state == clear {
@@ -227,7 +233,7 @@ func (t *Table) listCell(sums []region, cell int32, members []int32, work *cellW
 		t.addEdges(work.local, i, x0, y0, x1, y1)
 	}
 	s.planesEnd, s.edgesEnd = int32(len(t.planes)), int32(len(t.edges))
-	t.cells[cell] = firstList + int32(len(t.lists))
+	t.cells[cell].class = firstList + int32(len(t.lists))
 	t.lists = append(t.lists, s)
 }
 

@@ -26,16 +26,35 @@ func (t *Table) fillDepth() {
 			t.relax(nearest, distance, ix, iy, 1)
 		}
 	}
-	for iy := 0; iy < h; iy++ {
-		for ix := 0; ix < w; ix++ {
-			d := distance[iy*w+ix]
-			if math.IsInf(d, 1) {
-				d = 0
-			}
-			if !t.cornerInside(ix, iy) {
-				d = -d
-			}
-			t.depth[iy*w+ix] = float32(d)
+	t.signCorners(distance)
+	t.storeCorners(distance)
+}
+
+// signCorners makes the distances of corners outside the region negative.
+func (t *Table) signCorners(distance []float64) {
+	w := t.nx + 1
+	for i, d := range distance {
+		if math.IsInf(d, 1) {
+			distance[i] = 0
+		}
+		if !t.cornerInside(i%w, i/w) {
+			distance[i] = -distance[i]
+		}
+	}
+}
+
+// storeCorners copies the depths into the cells, in units of the deepest.
+func (t *Table) storeCorners(distance []float64) {
+	w := t.nx + 1
+	deepest := t.side
+	for _, d := range distance {
+		deepest = math.Max(deepest, d)
+	}
+	t.unit = deepest / 16000
+	for k := range t.cells {
+		at := k/t.nx*w + k%t.nx
+		for c, i := range [4]int{at, at + 1, at + w, at + w + 1} {
+			t.cells[k].corners[c] = int16(math.Max(-16000, math.Round(distance[i]/t.unit)))
 		}
 	}
 }
@@ -43,7 +62,8 @@ func (t *Table) fillDepth() {
 // seed measures the corners of each boundary cell against its stretches.
 func (t *Table) seed(nearest []int32, distance []float64) {
 	w := t.nx + 1
-	for cell, class := range t.cells {
+	for cell := range t.cells {
+		class := t.cells[cell].class
 		if class < firstList {
 			continue
 		}
@@ -89,7 +109,7 @@ func (t *Table) cornerInside(ix, iy int) bool {
 		if c[0] < 0 || c[1] < 0 || c[0] >= t.nx || c[1] >= t.ny {
 			continue
 		}
-		class := t.cells[c[1]*t.nx+c[0]]
+		class := t.cells[c[1]*t.nx+c[0]].class
 		if class == inside {
 			return true
 		}

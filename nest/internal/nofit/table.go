@@ -22,14 +22,23 @@ type Table struct {
 	// that the boundary always runs inside cells.
 	startX, startY float64
 	scale          float64 // cells a unit
-	cell           float64 // side of a cell
+	side           float64 // of a cell
 	nx, ny         int
-	cells          []int32   // clear, inside, or firstList + index into lists
-	depth          []float32 // signed, at (nx+1) x (ny+1) corners
+	cells          []cell
+	unit           float64 // depth of 1 in a cell's corners
 	lists          []span
 	planes         []plane
-	edges          []Segment // boundary of the region, cut to cells
+	edges          []Segment // boundary of the region, cut to cells; while it is made
 	limit          float64   // depth up to which outlines only touch
+}
+
+// cell is what a look-up reads: twelve bytes together, since the look-ups of a
+// search are spread over megabytes and each further line of cache costs as
+// much as the arithmetic (BenchmarkDepth).
+type cell struct {
+	class int32 // clear, inside, or firstList + index into lists
+	// corners are the signed depths, low to high in x, then in y.
+	corners [4]int16
 }
 
 const (
@@ -58,23 +67,24 @@ func (t *Table) Depth(x, y float64) float64 {
 	}
 	fx, fy := (x+t.startX)*t.scale, (y+t.startY)*t.scale
 	ix, iy := int(fx), int(fy)
-	class := t.cells[iy*t.nx+ix]
-	if class == clear {
+	c := &t.cells[iy*t.nx+ix]
+	if c.class == clear {
 		return 0
 	}
-	exact := 0.0
-	if class >= firstList {
-		exact = t.exactDepth(class-firstList, x, y)
-		if exact <= t.limit {
+	// Inside, outlines overlap by more than touching, however little.
+	depth := 2 * t.limit
+	if c.class >= firstList {
+		if depth = t.exactDepth(c.class-firstList, x, y); depth <= t.limit {
 			return 0
 		}
 	}
-	k := iy*(t.nx+1) + ix
 	u, v := fx-float64(ix), fy-float64(iy)
-	low := float64(t.depth[k]) + u*float64(t.depth[k+1]-t.depth[k])
-	k += t.nx + 1
-	high := float64(t.depth[k]) + u*float64(t.depth[k+1]-t.depth[k])
-	return math.Max(exact, low+v*(high-low))
+	low := float64(c.corners[0]) + u*float64(c.corners[1]-c.corners[0])
+	high := float64(c.corners[2]) + u*float64(c.corners[3]-c.corners[2])
+	if between := (low + v*(high-low)) * t.unit; between > depth {
+		return between
+	}
+	return depth
 }
 
 // exactDepth is the depth inside the deepest part sum of the cell's list; not
@@ -82,16 +92,20 @@ func (t *Table) Depth(x, y float64) float64 {
 func (t *Table) exactDepth(list int32, x, y float64) float64 {
 	deepest := 0.0
 	s := t.lists[list]
-	least := math.Inf(1)
-	for _, p := range t.planes[s.planes:s.planesEnd] {
-		least = math.Min(least, p.c-p.nx*x-p.ny*y)
+	least := math.MaxFloat64
+	planes := t.planes[s.planes:s.planesEnd]
+	for k := range planes {
+		p := &planes[k]
+		if away := p.c - p.nx*x - p.ny*y; away < least {
+			least = away
+		}
 		if !p.last {
 			continue
 		}
 		if least > deepest {
 			deepest = least
 		}
-		least = math.Inf(1)
+		least = math.MaxFloat64
 	}
 	return deepest
 }
@@ -100,28 +114,11 @@ func (t *Table) exactDepth(list int32, x, y float64) float64 {
 // touching.
 func (t *Table) Overlaps(x, y float64) bool { return t.Depth(x, y) > 0 }
 
-// Near appends to out the stretches of the boundary in the cells within the
-// reach of the offset.
-func (t *Table) Near(x, y, reach float64, out []Segment) []Segment {
-	x0, x1 := t.column(x-reach, t.startX, t.nx), t.column(x+reach, t.startX, t.nx)
-	y0, y1 := t.column(y-reach, t.startY, t.ny), t.column(y+reach, t.startY, t.ny)
-	for iy := y0; iy <= y1; iy++ {
-		for _, class := range t.cells[iy*t.nx+x0 : iy*t.nx+x1+1] {
-			if class < firstList {
-				continue
-			}
-			s := t.lists[class-firstList]
-			out = append(out, t.edges[s.edges:s.edgesEnd]...)
-		}
-	}
-	return out
-}
-
 func (t *Table) column(v, start float64, n int) int {
 	return min(max(int((v+start)*t.scale), 0), n-1)
 }
 
 // Bytes is about the memory that the table holds.
 func (t *Table) Bytes() int {
-	return 4*len(t.cells) + 4*len(t.depth) + 16*len(t.lists) + 32*len(t.planes) + 32*len(t.edges)
+	return 12*len(t.cells) + 16*len(t.lists) + 32*len(t.planes)
 }

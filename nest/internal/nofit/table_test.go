@@ -72,14 +72,14 @@ func TestDepthIsTheDistanceToFreedom(t *testing.T) {
 			x := (2*rng.Float64() - 1) * table.HalfX
 			y := (2*rng.Float64() - 1) * table.HalfY
 			d := table.Depth(x, y)
-			if d < 3*table.cell {
+			if d < 3*table.side {
 				continue
 			}
 			free := false
 			for k := range 64 {
 				a := float64(k) / 64
-				require.True(t, table.Overlaps(x+(d-2*table.cell)*cosTurn(a), y+(d-2*table.cell)*sinTurn(a)))
-				free = free || !table.Overlaps(x+(d+2*table.cell)*cosTurn(a), y+(d+2*table.cell)*sinTurn(a))
+				require.True(t, table.Overlaps(x+(d-2*table.side)*cosTurn(a), y+(d-2*table.side)*sinTurn(a)))
+				free = free || !table.Overlaps(x+(d+2*table.side)*cosTurn(a), y+(d+2*table.side)*sinTurn(a))
 			}
 			require.True(t, free)
 		}

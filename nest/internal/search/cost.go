@@ -1,25 +1,18 @@
 package search
 
-import (
-	"math"
-
-	"ellwand/nest/internal/nofit"
-)
+import "math"
 
 // neighbour is a body that a piece may overlap while it moves in a region.
 type neighbour struct {
 	x, y, hx, hy float64
-	flipX, flipY float64
 	factor       float64 // weight of the pair x factor of the neighbour
-	table        *nofit.Table
+	meeting      *meeting
 	index        int32
 }
 
 // scratch is memory used again from move to move.
 type scratch struct {
 	near, moved []neighbour
-	segments    []nofit.Segment
-	crossings   []Spot
 	order       []int
 }
 
@@ -37,10 +30,9 @@ func (s *state) gather(i, shape int, x, y, reach float64, out []neighbour) []nei
 				if int(j) == i || math.Abs(x-b.x) >= hx+b.hx || math.Abs(y-b.y) >= hy+b.hy || !s.grid.owns(cx, cy, c, j) {
 					continue
 				}
-				p := s.m.Pair(int(b.shape), shape)
 				out = append(out, neighbour{
-					b.x, b.y, b.hx + sh.HalfX, b.hy + sh.HalfY, p.FlipX, p.FlipY,
-					float64(weights[j]) * s.factor[j], p.Table, j,
+					b.x, b.y, b.hx + sh.HalfX, b.hy + sh.HalfY,
+					float64(weights[j]) * s.factor[j], s.pairs.of(int(b.shape), shape), j,
 				})
 			}
 		}
@@ -58,7 +50,7 @@ func costAmong(near []neighbour, x, y, limit float64) float64 {
 		if math.Abs(dx) >= v.hx || math.Abs(dy) >= v.hy {
 			continue
 		}
-		if d := v.table.Depth(v.flipX*dx, v.flipY*dy); d > 0 {
+		if d := v.meeting.depth(dx, dy); d > 0 {
 			cost += v.factor * d
 			if cost >= limit {
 				return cost
@@ -82,7 +74,7 @@ func (s *state) cost(i int, at Spot, limit float64) float64 {
 				if math.Abs(dx) >= sh.HalfX+b.hx || math.Abs(dy) >= sh.HalfY+b.hy || int(j) == i || !s.grid.owns(cx, cy, c, j) {
 					continue
 				}
-				d := s.m.Pair(int(b.shape), at.Shape).Depth(dx, dy)
+				d := s.pairs.of(int(b.shape), at.Shape).depth(dx, dy)
 				if d <= 0 {
 					continue
 				}
@@ -94,4 +86,21 @@ func (s *state) cost(i int, at Spot, limit float64) float64 {
 		}
 	}
 	return cost
+}
+
+// slopeAmong is costAmong with its gradient.
+func slopeAmong(near []neighbour, x, y float64) (cost, gx, gy float64) {
+	for k := range near {
+		v := &near[k]
+		dx, dy := x-v.x, y-v.y
+		if math.Abs(dx) >= v.hx || math.Abs(dy) >= v.hy {
+			continue
+		}
+		if d, sx, sy := v.meeting.slope(dx, dy); d > 0 {
+			cost += v.factor * d
+			gx += v.factor * sx
+			gy += v.factor * sy
+		}
+	}
+	return cost, gx, gy
 }

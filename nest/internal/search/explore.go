@@ -3,6 +3,7 @@ package search
 import (
 	"math"
 	"math/rand/v2"
+	"os"
 	"sort"
 
 	"ellwand/nest/internal/model"
@@ -14,6 +15,8 @@ type Budget interface {
 	Spent(passes int) float64
 	// Stopped reports that the search must end at once.
 	Stopped() bool
+	// Floor is a length that cannot be beaten.
+	Floor() float64
 }
 
 // Outcome is a layout found by a search.
@@ -48,7 +51,6 @@ type Searcher struct {
 
 	best   []Spot
 	length float64
-	passes int
 	pool   []poolMember
 }
 
@@ -64,7 +66,7 @@ func New(m *model.Model, seed, stream uint64, budget Budget, report func(Outcome
 }
 
 // Passes made so far.
-func (r *Searcher) Passes() int { return r.passes }
+func (r *Searcher) Passes() int { return r.s.passes }
 
 // Run searches until the budget is spent, from the start where it is given.
 func (r *Searcher) Run(start []*Spot) {
@@ -78,6 +80,14 @@ func (r *Searcher) Run(start []*Spot) {
 	r.compress()
 }
 
+// over reports that the search must end, or has nothing left to gain.
+func (r *Searcher) over(until float64) bool {
+	return r.budget.Stopped() || r.spent() >= until || r.length <= r.floor()
+}
+
+// floor is the bound, widened by what counts as touching.
+func (r *Searcher) floor() float64 { return r.budget.Floor() + 2*r.m.Touch }
+
 func (r *Searcher) accept(spots []Spot, length float64) {
 	r.best = append([]Spot(nil), spots...)
 	r.length = length
@@ -89,13 +99,18 @@ const (
 	exploreStep  = 0.001
 )
 
+var shortenWhileExploring = os.Getenv("SWE") != ""
+
 var exploreEffort = effort{patience: 200, strikes: 3}
 
 func (r *Searcher) explore() {
 	step := exploreStep
 	target := r.shrunk(step)
-	for r.spent() < exploreShare && !r.budget.Stopped() {
+	for !r.over(exploreShare) {
 		if r.separate(exploreEffort, exploreShare) {
+			if shortenWhileExploring {
+				r.shorten()
+			}
 			r.accept(r.s.spots(), r.s.used())
 			r.pool = r.pool[:0]
 			target = r.shrunk(step)
@@ -109,19 +124,19 @@ func (r *Searcher) explore() {
 	}
 }
 
-func (r *Searcher) spent() float64 { return r.budget.Spent(r.passes) }
+func (r *Searcher) spent() float64 { return r.budget.Spent(r.s.passes) }
 
 func (r *Searcher) separate(e effort, until float64) bool {
-	return r.s.separate(e, func() bool {
-		r.passes++
-		return r.budget.Stopped() || r.spent() >= until
-	})
+	// An attempt counts as a pass, so that a budget ends even when each
+	// succeeds at once.
+	r.s.passes++
+	return r.s.separate(e, func() bool { return r.budget.Stopped() || r.spent() >= until })
 }
 
 // shrunk loads the best layout on a strip shorter by the given share: what
 // lies right of a random cut moves left.
 func (r *Searcher) shrunk(share float64) float64 {
-	target := r.length * (1 - share)
+	target := math.Max(r.length*(1-share), r.budget.Floor())
 	cut := r.rng.Float64() * target
 	spots := append([]Spot(nil), r.best...)
 	for i := range spots {
@@ -196,10 +211,11 @@ var compressEffort = effort{patience: 100, strikes: 5}
 // compress shortens the best layout by ever smaller steps.
 func (r *Searcher) compress() {
 	start := r.spent()
-	for r.spent() < 1 && !r.budget.Stopped() {
+	for !r.over(1) {
 		share := (r.spent() - start) / math.Max(1e-9, 1-start)
 		r.shrunk(compressFirst * math.Pow(compressLast/compressFirst, share))
 		if r.separate(compressEffort, 1) {
+			r.shorten()
 			r.accept(r.s.spots(), r.s.used())
 		}
 	}

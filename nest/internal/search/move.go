@@ -88,7 +88,7 @@ func (s *state) descend(i int, from found, step, smallest float64) found {
 	home := from.at
 	s.scratch.moved = s.gather(i, home.Shape, home.X, home.Y, reach, s.scratch.moved[:0])
 	rangeX, rangeY := s.spans(i, home.Shape)
-	best := from
+	best := s.escape(from, rangeX, rangeY, home, reach)
 	stepX, stepY := step, step
 	for best.cost > 0 && math.Max(stepX, stepY) > smallest {
 		var dx, dy float64
@@ -131,6 +131,41 @@ func (s *state) descend(i int, from found, step, smallest float64) found {
 		default:
 			stepX *= math.Sqrt(rate)
 			stepY *= math.Sqrt(rate)
+		}
+	}
+	return best
+}
+
+// escapeSteps bounds the steps of escape; most moves that end free need two
+// or three.
+const escapeSteps = 6
+
+// escape steps against the gradient by cost / slope, the step that would end
+// all overlap if the cost were a plane (Polyak 1969, doi
+// 10.1016/0041-5553(69)90061-5). Out of one overlap it lands in exact contact.
+func (s *state) escape(from found, rangeX, rangeY span, home Spot, reach float64) found {
+	best := from
+	for range escapeSteps {
+		cost, gx, gy := slopeAmong(s.scratch.moved, best.at.X, best.at.Y)
+		steep := gx*gx + gy*gy
+		if cost == 0 || steep == 0 {
+			break
+		}
+		gained := false
+		for _, share := range [2]float64{1, 0.5} {
+			step := share * cost / steep
+			x, y := rangeX.snap(best.at.X-step*gx), rangeY.snap(best.at.Y-step*gy)
+			if math.Abs(x-home.X) > reach || math.Abs(y-home.Y) > reach {
+				continue
+			}
+			if c := costAmong(s.scratch.moved, x, y, best.cost); c < best.cost {
+				best = found{Spot{best.at.Shape, x, y}, c}
+				gained = true
+				break
+			}
+		}
+		if !gained {
+			break
 		}
 	}
 	return best

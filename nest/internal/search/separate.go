@@ -28,7 +28,7 @@ func (s *state) separate(e effort, stop func() bool) bool {
 				s.load(best, s.length)
 				return least == 0
 			}
-			s.pass()
+			s.pass(stop)
 			total := s.total()
 			if total < least {
 				if total < 0.98*least || total == 0 {
@@ -61,7 +61,8 @@ func (s *state) copySpots(into []Spot) []Spot {
 }
 
 // pass gives every colliding piece, in random order, a move.
-func (s *state) pass() {
+func (s *state) pass(stop func() bool) {
+	s.passes++
 	order := s.scratch.order[:0]
 	for i := 0; i < s.pieces; i++ {
 		if s.collides(i) {
@@ -71,6 +72,9 @@ func (s *state) pass() {
 	s.rng.Shuffle(len(order), func(a, b int) { order[a], order[b] = order[b], order[a] })
 	s.scratch.order = order
 	for _, i := range order {
+		if stop() {
+			return
+		}
 		if s.collides(i) {
 			s.improve(i)
 		}

@@ -41,7 +41,9 @@ type state struct {
 	grid      grid
 	cellSize  float64
 	factor    []float64
+	pairs     *pairs
 	scratch   scratch
+	passes    int // made so far
 }
 
 type pair struct{ i, j int32 }
@@ -56,6 +58,7 @@ func newState(m *model.Model, rng *rand.Rand) *state {
 		loss:      make([]float64, n),
 		direction: map[int]int{},
 		factor:    make([]float64, n),
+		pairs:     newPairs(m),
 	}
 	for i := range s.weight {
 		s.weight[i] = 1
@@ -128,7 +131,7 @@ func (s *state) measure(i int) {
 	s.scratch.near = s.gather(i, int(b.shape), b.x, b.y, 0, s.scratch.near[:0])
 	for k := range s.scratch.near {
 		v := &s.scratch.near[k]
-		depth := v.table.Depth(v.flipX*(b.x-v.x), v.flipY*(b.y-v.y))
+		depth := v.meeting.depth(b.x-v.x, b.y-v.y)
 		if depth <= 0 {
 			continue
 		}

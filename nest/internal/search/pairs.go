@@ -1,0 +1,78 @@
+package search
+
+import (
+	"ellwand/nest/internal/model"
+	"ellwand/nest/internal/nofit"
+)
+
+// pairs keeps what this search knows of each pair of shapes. A pair is tested
+// directly until it has been asked often enough to pay for its table.
+type pairs struct {
+	m      *model.Model
+	shapes int
+	known  []*meeting // shapes x shapes
+	tables int
+}
+
+// meeting is how shape b meets shape a.
+type meeting struct {
+	table        *nofit.Table
+	flipX, flipY float64
+	a, b         int32
+	asked        int32
+	pairs        *pairs
+}
+
+const (
+	// promoteAfter is the number of direct tests after which a table is made:
+	// one takes about as long as a thousand of them.
+	promoteAfter = 400
+	// tablesMost keeps the tables of a job within some 400 MB.
+	tablesMost = 6000
+)
+
+func newPairs(m *model.Model) *pairs {
+	n := len(m.Shapes)
+	return &pairs{m: m, shapes: n, known: make([]*meeting, n*n)}
+}
+
+// of returns how shape b meets shape a.
+func (p *pairs) of(a, b int) *meeting {
+	if found := p.known[a*p.shapes+b]; found != nil {
+		return found
+	}
+	made := &meeting{a: int32(a), b: int32(b), pairs: p}
+	p.known[a*p.shapes+b] = made
+	return made
+}
+
+// depth returns how deeply b at an offset from a overlaps it.
+func (v *meeting) depth(dx, dy float64) float64 {
+	if v.table != nil {
+		return v.table.Depth(v.flipX*dx, v.flipY*dy)
+	}
+	v.asked++
+	if v.asked > promoteAfter && v.promote() {
+		return v.table.Depth(v.flipX*dx, v.flipY*dy)
+	}
+	return v.pairs.m.DirectDepth(int(v.a), int(v.b), dx, dy)
+}
+
+func (v *meeting) promote() bool {
+	if v.pairs.tables >= tablesMost {
+		return false
+	}
+	v.pairs.tables++
+	pair := v.pairs.m.Pair(int(v.a), int(v.b))
+	v.table, v.flipX, v.flipY = pair.Table, pair.FlipX, pair.FlipY
+	return true
+}
+
+// slope is depth with its gradient.
+func (v *meeting) slope(dx, dy float64) (depth, gx, gy float64) {
+	if v.table == nil && !v.promote() {
+		return v.depth(dx, dy), 0, 0
+	}
+	depth, gx, gy = v.table.Slope(v.flipX*dx, v.flipY*dy)
+	return depth, v.flipX * gx, v.flipY * gy
+}
