@@ -150,19 +150,22 @@ func (p LayPlan) checkFold(l Laid, asked pieces.Piece) error {
 }
 
 // turnsIntoItsImage tries whether the image in the other ply (y becomes -y)
-// is the same piece turned by 0 or 180 degrees; with a nap, by a turn that
-// keeps the nap.
+// is the same piece, turned by quarter turns to where its grain may lie; with
+// a nap, only by a turn that keeps the nap.
 func turnsIntoItsImage(l Laid, nap Nap) bool {
-	turns := []float64{1, -1}
-	if nap != EitherWay {
-		turns = turns[:1]
+	centre := l.Outline.Bound().Center()
+	step := 2
+	if l.Piece.Grain.Lie == pieces.Bias {
+		step = 1
 	}
-	box := l.Outline.Bound().Center()
-	for _, turn := range turns {
+	for quarters := 0; quarters < 4; quarters += step {
+		if nap != EitherWay && !keepsNap(l, quarters) {
+			continue
+		}
 		same := true
 		for _, p := range l.Outline {
-			x, y := p[0]-box[0], box[1]-p[1]
-			q := orb.Point{box[0] + turn*x, box[1] + turn*y}
+			x, y := quarterTurned(p[0]-centre[0], centre[1]-p[1], quarters)
+			q := orb.Point{centre[0] + x, centre[1] + y}
 			same = same && distance(q, nearest(l.Outline, q)) < 2*alikeTolerance
 		}
 		if same {
@@ -170,6 +173,24 @@ func turnsIntoItsImage(l Laid, nap Nap) bool {
 		}
 	}
 	return false
+}
+
+// keepsNap reports whether the nap runs the same way over the piece and over
+// its image, which is the piece turned back by the quarter turns.
+func keepsNap(l Laid, quarters int) bool {
+	x, y := l.Grain[1][0]-l.Grain[0][0], l.Grain[1][1]-l.Grain[0][1]
+	turnedX, turnedY := quarterTurned(x, y, 4-quarters)
+	if l.Piece.Grain.Lie == pieces.CrossGrain {
+		return y*turnedY > 0
+	}
+	return x*turnedX > 0
+}
+
+func quarterTurned(x, y float64, quarters int) (float64, float64) {
+	for range quarters {
+		x, y = -y, x
+	}
+	return x, y
 }
 
 // checkGrain is rule 5: the warp is x.
