@@ -36,7 +36,9 @@ func Solve(ctx context.Context, p Problem, o Options) (Result, error) {
 		return Result{}, err
 	}
 	run := newRun(ctx, q, o, begin)
-	run.all()
+	if !run.tiled() {
+		run.all()
+	}
 	return run.result()
 }
 
@@ -68,6 +70,22 @@ func newRun(ctx context.Context, q *prepared, o Options, begin time.Time) *run {
 		r.bound = Bound(q.problem)
 	}
 	return r
+}
+
+// tiled tries for a layout without any waste.
+func (r *run) tiled() bool {
+	ctx := r.ctx
+	if r.limit > 0 {
+		var cancel context.CancelFunc
+		ctx, cancel = context.WithTimeout(ctx, r.limit/2)
+		defer cancel()
+	}
+	spots, length, ok := r.q.tile(ctx)
+	if ok {
+		r.best = make([]search.Outcome, 1)
+		r.offer(0, search.Outcome{Spots: spots, Length: length})
+	}
+	return ok
 }
 
 // all runs the searches: one a worker under a time budget, a fixed number
