@@ -13,8 +13,8 @@ func (f figures) neckRise() float64 { return f.NeckBase / 25 }
 
 // backUpper is the back above the waist.
 type backUpper struct {
-	nape, neck, tip, across, underarm construct.Point
-	room                              float64 // of the armhole, on the bust line
+	waist, nape, neck, tip, across, underarm construct.Point
+	room                                     float64 // of the armhole, on the bust line
 }
 
 // backShoulderEase is how much longer the back shoulder is, eased onto the
@@ -23,9 +23,9 @@ const backShoulderEase = 5
 
 func (f figures) backUpper(s *construct.Sheet, armhole float64) backUpper {
 	var b backUpper
-	waist := s.Start(0, 0, "the centre back at the waist")
-	b.nape = s.Up(waist, f.BackNeckPointToWaist, "back neck point to waist")
-	bust := s.Up(waist, f.bustLine, "the bust line: back neck point to waist less scye depth and 5 mm")
+	b.waist = s.Start(0, 0, "the centre back at the waist")
+	b.nape = s.Up(b.waist, f.BackNeckPointToWaist, "back neck point to waist")
+	bust := s.Up(b.waist, f.bustLine, "the bust line: back neck point to waist less scye depth and 5 mm")
 
 	// The neck is a fifth of the neck girth wide and a twenty-fifth high
 	// (common practice).
@@ -40,13 +40,14 @@ func (f figures) backUpper(s *construct.Sheet, armhole float64) backUpper {
 	b.across = s.Right(half, f.acrossBack, "half the across back width and a twentieth of the bust ease")
 
 	// The side seam comes down from the middle of the armhole.
-	level := s.Up(waist, f.underarm, "the height of the underarm")
+	level := s.Up(b.waist, f.underarm, "the height of the underarm")
 	b.underarm = s.Right(level, f.acrossBack+armhole/2, "the underarm: the across back with half the width of the armhole")
 	return b
 }
 
 // back draws the back bodice.
 func (f figures) back(s *construct.Sheet, o Options, b backUpper, side pieces.Path, w waistSeam) pieces.Piece {
+	w.record(s, b.waist, b.underarm, side)
 	shoulder := construct.Direction(b.neck.At, b.tip.At)
 	square := construct.Square(shoulder)
 
@@ -54,10 +55,10 @@ func (f figures) back(s *construct.Sheet, o Options, b backUpper, side pieces.Pa
 	// shoulder: so the armhole runs on smoothly into the front.
 	lower := construct.Curve(b.underarm.At, construct.Square(sideTop(side)), 0.42, b.across.At, orb.Point{0, 1}, 0.42)
 	upper := construct.Curve(b.across.At, orb.Point{0, 1}, 0.35, b.tip.At, square, 0.3)
-	s.Draw("square to the side seam and to the shoulder", "draw the armhole %d-%d-%d", b.underarm, b.across, b.tip)
+	s.Draw("draw the armhole "+construct.Numbers(b.underarm, b.across, b.tip), "square to the side seam and to the shoulder")
 
 	neck := construct.Curve(b.neck.At, construct.Back(square), 0.12, b.nape.At, orb.Point{-1, 0}, 0.6)
-	s.Draw("square to the shoulder and to the centre back", "draw the neck %d-%d", b.neck, b.nape)
+	s.Draw("draw the neck "+construct.Numbers(b.neck, b.nape), "square to the shoulder and to the centre back")
 
 	piece := pieces.Piece{Name: "back bodice", Cut: 2, Pair: true}
 	piece.Edges, piece.Darts = w.edges()

@@ -15,22 +15,22 @@ const dartShort = 25
 // across front are drawn as they are worn; opening the bust dart turns those
 // beyond it about the bust point.
 type frontUpper struct {
-	bustPoint, neck, centreNeck, tip, middle, across construct.Point
-	openTip, openMiddle, openAcross                  construct.Point
-	dart                                             float64 // degrees
-	underarm                                         construct.Point
-	level                                            construct.Point
+	waist, bustPoint, neck, centreNeck, tip, middle, across construct.Point
+	openTip, openMiddle, openAcross                         construct.Point
+	dart                                                    float64 // degrees
+	underarm                                                construct.Point
+	level                                                   construct.Point
 }
 
 func (f figures) frontUpper(s *construct.Sheet) frontUpper {
 	var u frontUpper
-	waist := s.Start(0, 0, "the centre front at the waist")
-	bust := s.Up(waist, f.bustLine, "the bust line, as high as on the back")
+	u.waist = s.Start(0, 0, "the centre front at the waist")
+	bust := s.Up(u.waist, f.bustLine, "the bust line, as high as on the back")
 	u.bustPoint = s.Right(bust, f.bustPoint, "the bust point: a tenth of the bust girth and 3 mm")
 
 	// The front neck point lies above that of the back by a quarter of the
 	// bust dart: the way over the bust is longer (common practice).
-	top := s.Up(waist, f.BackNeckPointToWaist+f.neckRise()+f.bustDart/4, "the height of the back neck point's rise and a quarter of the bust dart")
+	top := s.Up(u.waist, f.BackNeckPointToWaist+f.neckRise()+f.bustDart/4, "the height of the back neck point's rise and a quarter of the bust dart")
 	u.neck = s.Right(top, 0.185*f.NeckBase, "the neck point: a fifth of the neck girth less 3 parts in 200")
 	u.centreNeck = s.Down(top, f.NeckBase/5, "the neck at the centre front: a fifth of the neck girth")
 
@@ -46,7 +46,7 @@ func (f figures) frontUpper(s *construct.Sheet) frontUpper {
 	u.openMiddle = s.Turn(u.middle, u.bustPoint, -u.dart, "open the bust dart")
 	u.openTip = s.Turn(u.tip, u.bustPoint, -u.dart, "with it the shoulder tip")
 	u.openAcross = s.Turn(u.across, u.bustPoint, -u.dart, "and the across front")
-	u.level = s.Up(waist, f.underarm, "the height of the underarm")
+	u.level = s.Up(u.waist, f.underarm, "the height of the underarm")
 	return u
 }
 
@@ -59,18 +59,21 @@ func (u *frontUpper) setUnderarm(s *construct.Sheet, armhole float64) {
 func (f figures) front(s *construct.Sheet, o Options, u frontUpper, side pieces.Path, w waistSeam) pieces.Piece {
 	piece := pieces.Piece{Name: "front bodice", Cut: 1, Fold: "centre front"}
 	piece.Edges, piece.Darts = w.edges()
+	w.record(s, u.waist, u.underarm, side)
 
 	armhole, lower := u.armhole(side)
-	s.Draw("square to the side seam and to the shoulder", "draw the armhole %d-%d-%d", u.underarm, u.openAcross, u.openTip)
+	s.Draw("draw the armhole "+construct.Numbers(u.underarm, u.openAcross, u.openTip), "square to the side seam and to the shoulder")
 	upper, dart := u.shoulderDart(side, armhole)
+	s.Draw("draw the shoulder dart "+construct.Numbers(u.middle, u.bustPoint, u.openMiddle)+", ending {} before "+construct.Numbers(u.bustPoint), "so that it makes no peak there", dartShort)
 	if o.Shaping == SideDart {
-		upper, dart = u.sideDart(side, armhole, f.sideDartDrop(side.Length()))
+		drop := f.sideDartDrop(side.Length())
+		upper, dart = u.sideDart(side, armhole, drop)
+		s.Draw("cut from the side seam, {} below "+construct.Numbers(u.underarm)+", to "+construct.Numbers(u.bustPoint)+" and close the shoulder dart", "this opens the side dart", drop)
 	}
-	s.Draw("ending 25 mm before the bust point", "draw the "+dart.Name+" to %d", u.bustPoint)
 
 	square := construct.Square(construct.Direction(u.neck.At, u.tip.At))
 	neck := construct.Curve(u.neck.At, construct.Back(square), 0.4, u.centreNeck.At, orb.Point{-1, 0}, 0.5)
-	s.Draw("square to the shoulder and to the centre front", "draw the neck %d-%d", u.neck, u.centreNeck)
+	s.Draw("draw the neck "+construct.Numbers(u.neck, u.centreNeck), "square to the shoulder and to the centre front")
 
 	piece.Edges = append(piece.Edges, upper...)
 	piece.Edges = append(piece.Edges,

@@ -38,7 +38,7 @@ func (f figures) shape(straight bool) (shaping, error) {
 	}
 	if over < 30 {
 		if -over/2 > mostFlare*f.underarm {
-			return shaping{}, fmt.Errorf("bodice: the waist girth of %s is too large for the bust girth of %s: the side seams would flare too far; measure both again, or draft with a larger bust girth", cm(f.Waist), cm(f.Bust))
+			return shaping{}, fmt.Errorf("bodice: the waist girth of %s with %s of ease is too large for the bust girth of %s: the side seams would flare too far; measure both again, or give more bust ease", cm(f.Waist), cm(f.waistEase), cm(f.Bust))
 		}
 		return shaping{taper: over / 2}, nil
 	}
@@ -46,7 +46,7 @@ func (f figures) shape(straight bool) (shaping, error) {
 	rest := over - 2*s.taper
 	s.front, s.back = 0.55*rest, 0.45*rest
 	if s.front*firstShare > mostDart {
-		return shaping{}, fmt.Errorf("bodice: the waist girth of %s is too small for the bust girth of %s: its darts would be wider than %s; measure both again, or let the waist hang straight", cm(f.Waist), cm(f.Bust), cm(mostDart))
+		return shaping{}, fmt.Errorf("bodice: the waist girth of %s is too small for the bust girth of %s: the darts would be wider than %s; measure both again, or let the waist hang straight", cm(f.Waist), cm(f.Bust), cm(mostDart))
 	}
 	return s, nil
 }
@@ -195,3 +195,18 @@ func (f figures) backApex(i int) float64 {
 // sideDartDrop is how far below the underarm the side dart begins: 7 cm, or
 // less on a short side seam (common practice).
 func (f figures) sideDartDrop(side float64) float64 { return min(70, 0.45*side) }
+
+// record notes the steps that draw the side seam and the waist.
+func (w waistSeam) record(s *construct.Sheet, waist, underarm construct.Point, side pieces.Path) {
+	at := side.Start()
+	foot := s.Right(waist, at[0], "the foot of the side seam: the width of the bust line less the taper")
+	if at[1] > 0 {
+		foot = s.Up(foot, at[1], "raised, to keep the waist square to the side seam")
+	}
+	s.Draw("draw the side seam "+construct.Numbers(underarm, foot), "")
+	for _, d := range w.darts {
+		s.Draw("mark a waist dart {} wide, its middle {} from the centre line, its ends {} below the waist, its point {} above it", "what is left to take in",
+			construct.Distance(d.Start, d.End), d.Apex[0], -d.Start[1], d.Apex[1])
+	}
+	s.Draw("draw the waist "+construct.Numbers(waist, foot), "square to the centre line, to the dart legs and to the side seam")
+}

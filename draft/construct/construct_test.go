@@ -73,16 +73,16 @@ func TestStepsReadAsInstructions(t *testing.T) {
 	two := s.Down(one, 215, "scye depth and 5 mm")
 	three := s.Along(one, two, 100, "")
 	four := s.Turn(two, one, 90, "open the dart")
-	s.Draw("square to the fold", "draw the neck %d-%d", three, four)
+	s.Draw("draw the neck "+Numbers(three, four), "square to the fold")
 	var text []string
 	for _, step := range s.Steps {
-		text = append(text, step.Text(func(mm float64) string { return fmt.Sprintf("%g cm", mm/10) }))
+		text = append(text, step.Text(func(mm float64) string { return fmt.Sprintf("%.4g cm", math.Round(mm)/10) }))
 	}
 	assert.Equal(t, []string{
 		"mark 1: the corner",
 		"square down from 1 by 21.5 cm to 2: scye depth and 5 mm",
 		"on the line 1-2, 10 cm from 1, mark 3",
-		"turn 2 about 1 to 4: open the dart",
+		"swing 2 about 1 by 30.4 cm to 4: open the dart",
 		"draw the neck 3-4: square to the fold",
 	}, text)
 	assert.InDelta(t, 215, four.X(), 1e-9)

@@ -9,6 +9,7 @@ package construct
 import (
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 
 	"github.com/paulmach/orb"
@@ -120,19 +121,28 @@ func (s *Sheet) reach(from, level Point, length, side float64, rule string) Poin
 }
 
 // Turn sets the point that another comes to when the paper is turned about a
-// centre (degrees, counter-clockwise).
+// centre (degrees, counter-clockwise). The step gives the straight distance
+// between the two, which is what a ruler and compasses need.
 func (s *Sheet) Turn(p, centre Point, degrees float64, rule string) Point {
 	at := Turning(centre.At, degrees).Apply(p.At)
-	return s.point(at, p.text("turn %d about")+centre.text(" %d to")+" %[1]d", rule)
+	swing := Distance(p.At, at)
+	return s.point(at, p.text("swing %d about")+centre.text(" %d by {} to")+" %[1]d", rule, swing)
 }
 
-// Draw records a line or a curve that sets no point.
-func (s *Sheet) Draw(rule, do string, through ...Point) {
-	numbers := make([]any, len(through))
-	for i, p := range through {
-		numbers[i] = p.Number
+// Draw records a line, a curve or a dart that sets no point; do has {} for
+// each length.
+func (s *Sheet) Draw(do, rule string, lengths ...float64) {
+	s.Steps = append(s.Steps, Step{Do: do, Lengths: lengths, Rule: rule})
+}
+
+// Numbers names points in the order of a line that is drawn through them:
+// "3-1-4".
+func Numbers(points ...Point) string {
+	words := make([]string, len(points))
+	for i, p := range points {
+		words[i] = strconv.Itoa(p.Number)
 	}
-	s.Steps = append(s.Steps, Step{Do: fmt.Sprintf(do, numbers...), Rule: rule})
+	return strings.Join(words, "-")
 }
 
 func (s *Sheet) point(at orb.Point, do, rule string, lengths ...float64) Point {

@@ -74,7 +74,7 @@ func drawHead(s *construct.Sheet, height, frontLine, backLine float64, wrist fun
 	up := drawSide(s, h.crown, h.front, front, wrist(h.front.X()))
 	down := drawSide(s, h.crown, h.back, back, wrist(h.back.X())).Reverse()
 	h.seam, h.toCrown = construct.Join(up, down), up.Length()
-	s.Draw("square to the underarm seams, flat at the crown", "draw the sleeve head %d-%d-%d through these points", h.front, h.crown, h.back)
+	s.Draw("draw the sleeve head "+construct.Numbers(h.front, h.crown, h.back)+" through the points between", "square to the underarm seams, flat at the crown")
 	return h
 }
 
@@ -84,7 +84,7 @@ func drawSide(s *construct.Sheet, crown, end construct.Point, d side, wrist orb.
 	turn := s.Along(crown, end, d.line/2+d.shift, "the break: the middle of the "+d.name+" line, moved by half an inch")
 	bulge := s.SquareOut(crown, turn, d.sign*d.bulge, "bulge of the upper half, outward")
 	hollow := s.SquareOut(turn, end, -d.sign*d.hollow, "hollow of the lower half, inward")
-	flat := s.Right(crown, d.sign*crownFlat, "flat beside the crown, on the "+d.name)
+	flat := beside(s, crown, d)
 
 	// A sleeve's underarm seams are sewn together: a head square to both runs
 	// on without a peak or a hollow.
@@ -93,4 +93,13 @@ func drawSide(s *construct.Sheet, crown, end construct.Point, d side, wrist orb.
 	points := []orb.Point{end.At, hollow.At, turn.At, bulge.At, flat.At}
 	curve := construct.Through(inward, points, orb.Point{-d.sign, 0})
 	return construct.Join(curve, construct.Line(flat.At, crown.At))
+}
+
+// beside is where the flat of the crown ends.
+func beside(s *construct.Sheet, crown construct.Point, d side) construct.Point {
+	rule := "flat beside the crown, on the " + d.name
+	if d.sign < 0 {
+		return s.Left(crown, crownFlat, rule)
+	}
+	return s.Right(crown, crownFlat, rule)
 }

@@ -132,7 +132,7 @@ func (d drafting) finish(sheet construct.Sheet, h head) Block {
 	lower := sheet.Down(h.level, fall, "the lower edge: the length from the crown")
 	front := sheet.Right(lower, d.wristHalf(h.front.X(), bicep), "its front end: the bicep line in by a quarter, or the wrist asked for")
 	back := sheet.Left(lower, -d.wristHalf(h.back.X(), bicep), "its back end")
-	sheet.Draw("the underarm seams", "draw the lines %d-%d and %d-%d", h.front, front, h.back, back)
+	sheet.Draw("draw the lines "+construct.Numbers(h.front, front)+" and "+construct.Numbers(h.back, back), "the underarm seams")
 
 	wrist := construct.Edge("wrist hem", construct.Line(back.At, front.At))
 	wrist.Hem = true

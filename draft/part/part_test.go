@@ -1,0 +1,113 @@
+package part
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/draft/bodice"
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+func measures(t *testing.T, o bodice.Options) Measures {
+	block, err := bodice.Draft(bodice.Measures{
+		Bust: 920, Waist: 760, NeckBase: 380, BackNeckPointToWaist: 415, Shoulder: 125,
+		AcrossBack: 354, AcrossFront: 336, ScyeDepth: 215,
+	}, o)
+	require.NoError(t, err)
+	return Measures{
+		Front: &block.Front, Back: &block.Back, Waist: 760, Wrist: 165,
+		FrontWaist: construct.SeamLength(block.Front, "waist"), BackWaist: construct.SeamLength(block.Back, "waist"),
+	}
+}
+
+// A facing matches the neck that it faces and is about as deep everywhere.
+func TestNeckFacing(t *testing.T) {
+	for _, shaping := range []bodice.Shaping{bodice.SideDart, bodice.ShoulderDart} {
+		m := measures(t, bodice.Options{Shaping: shaping})
+		for _, depth := range []float64{30, 50} {
+			facings, err := Draft(m, Options{Kind: NeckFacing, Depth: depth})
+			require.NoError(t, err)
+			require.Len(t, facings, 2)
+			for i, of := range []*pieces.Piece{m.Front, m.Back} {
+				require.NoError(t, facings[i].Check())
+				assert.InDelta(t, construct.SeamLength(*of, "neck"), construct.SeamLength(facings[i], "neck"), 1e-9)
+				assert.InDelta(t, depth, construct.SeamLength(facings[i], "shoulder"), 1e-6)
+				outer, _ := facings[i].Edge("facing edge")
+				neck, _ := facings[i].Edge("neck")
+				for _, p := range outer.Path.Flatten(0.1) {
+					nearest := math.Inf(1)
+					for _, q := range neck.Path.Flatten(0.1) {
+						nearest = min(nearest, construct.Distance(p, q))
+					}
+					assert.InDelta(t, depth, nearest, 0.25*depth, facings[i].Name)
+				}
+			}
+		}
+	}
+}
+
+func TestCollarFitsTheNeck(t *testing.T) {
+	for fold, o := range map[string]bodice.Options{"centre front": {}, "centre back": {BackOnFold: true}} {
+		m := measures(t, o)
+		made, err := Draft(m, Options{Kind: Collar})
+		require.NoError(t, err)
+		require.NoError(t, made[0].Check())
+		assert.Equal(t, fold, made[0].Fold, "it opens where the bodice does")
+		assert.Equal(t, 2, made[0].Cut)
+		assert.InDelta(t, construct.SeamLength(*m.Front, "neck")+construct.SeamLength(*m.Back, "neck"), construct.SeamLength(made[0], "neck"), 1e-9)
+	}
+}
+
+// Widths by hand: wrist 16.5 + ease 2 + overlap 2; waist 76 + ease 1.5 +
+// overlap 3 (common practice).
+func TestBands(t *testing.T) {
+	m := Measures{Waist: 760, Wrist: 165}
+	cuffs, err := Draft(m, Options{Kind: Cuff})
+	require.NoError(t, err)
+	assert.InDelta(t, 205, construct.SeamLength(cuffs[0], "bottom"), 1e-9)
+	assert.InDelta(t, 120, construct.SeamLength(cuffs[0], "left"), 1e-9, "folded double")
+	bands, err := Draft(m, Options{Kind: Waistband, Name: "belt", Depth: 40})
+	require.NoError(t, err)
+	assert.Equal(t, "belt", bands[0].Name)
+	assert.InDelta(t, 805, construct.SeamLength(bands[0], "bottom"), 1e-9)
+	assert.InDelta(t, 80, construct.SeamLength(bands[0], "right"), 1e-9)
+}
+
+func TestGatheredSkirt(t *testing.T) {
+	// Without a bodice a quarter of the waist and 1.5 cm, twice as full.
+	panels, err := Draft(Measures{Waist: 760}, Options{Kind: GatheredSkirt, Depth: 600})
+	require.NoError(t, err)
+	for _, p := range panels {
+		require.NoError(t, p.Check())
+		assert.InDelta(t, 387.5, construct.SeamLength(p, "waist"), 1e-9)
+		assert.InDelta(t, 600, construct.SeamLength(p, "side"), 1e-9)
+		hem, _ := p.Edge("skirt hem")
+		assert.True(t, hem.Hem)
+	}
+	assert.Equal(t, "centre front", panels[0].Fold)
+	assert.Equal(t, "centre back", panels[1].Fold)
+
+	seamed, err := Draft(measures(t, bodice.Options{}), Options{Kind: GatheredSkirt, Depth: 600})
+	require.NoError(t, err)
+	assert.True(t, seamed[1].Pair, "the back opens as the bodice does")
+}
+
+func TestRefusals(t *testing.T) {
+	for want, o := range map[string]Options{
+		"cuff: the wrist girth is missing: measure it, or give the cuff's length":               {Kind: Cuff},
+		"waistband: the waist girth is missing: measure it, or give the waistband's length":     {Kind: Waistband},
+		"collar: there is no neck to fit it to: draft a bodice, or give the collar's length":    {Kind: Collar},
+		"neck facing: there is no neck to face: draft a bodice":                                 {Kind: NeckFacing},
+		"gathered skirt: the length is missing: give its depth, from the upper edge to the hem": {Kind: GatheredSkirt},
+		"tie: the width is missing: give its length along the upper edge":                       {Kind: StraightPanel, Name: "tie", Depth: 50},
+		"cuff: the depth is -1 cm; it cannot be negative":                                       {Kind: Cuff, Depth: -10},
+		"gathered skirt: a fullness of 9 cannot be gathered; 1.5 to 3 is usual":                 {Kind: GatheredSkirt, Depth: 600, Fullness: 9},
+	} {
+		_, err := Draft(Measures{}, o)
+		assert.EqualError(t, err, want)
+	}
+}
