@@ -16,7 +16,7 @@ build:
 	$(GO) build -o bin/ellwand ./cmd/ellwand
 
 demo: build
-	bin/ellwand draft $(DEMO) --svg out/pieces --force
+	bin/ellwand draft $(DEMO) -o out/pieces --force
 	@echo
 	bin/ellwand estimate $(DEMO) --time 1s --widths 115cm,140cm,150cm
 	@echo

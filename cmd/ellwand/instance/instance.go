@@ -5,7 +5,9 @@ package instance
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
+	"io/fs"
 	"math"
 	"os"
 
@@ -46,8 +48,11 @@ type file struct {
 // Read reads the instance at a path. The error says what is wrong with it.
 func Read(path string) (Instance, error) {
 	data, err := os.ReadFile(path)
+	if errors.Is(err, fs.ErrNotExist) {
+		return Instance{}, fmt.Errorf("there is no file %s; check the name", path)
+	}
 	if err != nil {
-		return Instance{}, fmt.Errorf("%s cannot be read; check the name and the permissions", path)
+		return Instance{}, fmt.Errorf("%s cannot be read; check that it is a file, and its permissions", path)
 	}
 	in, err := Parse(data)
 	if err != nil {

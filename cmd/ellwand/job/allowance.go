@@ -1,0 +1,54 @@
+package job
+
+import (
+	"maps"
+	"slices"
+
+	"ellwand/draft"
+)
+
+// usualSeam is the allowance of a seam that nothing else is said of, mm
+// (common practice).
+const usualSeam = 15
+
+// allowances by the name of a seam, mm; "seams" is every seam not named.
+type allowances map[string]float64
+
+// seams is the allowance of a seam that is not named.
+func (a allowances) seams() float64 {
+	if width, given := a["seams"]; given {
+		return width
+	}
+	return usualSeam
+}
+
+// allowances reads those of the job or of a garment, over the ones above.
+func (r *resolver) allowances(path string, above allowances, given map[string]Measure) allowances {
+	out := maps.Clone(above)
+	if out == nil {
+		out = allowances{}
+	}
+	for _, key := range slices.Sorted(maps.Keys(given)) {
+		inner := path + "." + key
+		name, known := knownAs(key, draft.AllowanceNames())
+		if !known {
+			r.fault(inner, "there is no seam %q to give an allowance to; %s", key, hint(key, draft.AllowanceNames()))
+			continue
+		}
+		if width, ok := r.length(inner, "the seam allowance on "+name, given[key]); ok {
+			out[name] = width
+		}
+	}
+	return out
+}
+
+// knownAs finds a name among the known ones, whatever its capitals, hyphens
+// and underscores.
+func knownAs(name string, known []string) (string, bool) {
+	for _, k := range known {
+		if plain(k) == plain(name) {
+			return k, true
+		}
+	}
+	return "", false
+}

@@ -1,0 +1,97 @@
+package job
+
+import (
+	"ellwand/draft/bodice"
+	"ellwand/draft/part"
+	"ellwand/draft/sleeve"
+)
+
+// Bodice asks for a front and a back bodice.
+type Bodice struct {
+	Fit           Choice  `yaml:"fit" jsonschema:"enum=close,enum=easy,enum=shirt" jsonschema_description:"close (10 cm of ease at the bust), easy (14) or shirt (18, waist hanging straight); close if not given"`
+	Dart          Choice  `yaml:"dart" jsonschema:"enum=side,enum=shoulder" jsonschema_description:"where the bust dart lies; side if not given"`
+	Back          Choice  `yaml:"back" jsonschema:"enum=seam,enum=fold" jsonschema_description:"the centre back: seam (two backs, a pair) or fold (one back on the fold); seam if not given"`
+	BustEase      Measure `yaml:"bust_ease" jsonschema_description:"ease at the bust, all round; that of the fit if not given"`
+	WaistEase     Measure `yaml:"waist_ease" jsonschema_description:"ease at the waist, all round; that of the fit if not given"`
+	StraightWaist YesNo   `yaml:"straight_waist" jsonschema_description:"side seams hanging straight, without waist darts"`
+}
+
+// Sleeve asks for a one-piece set-in sleeve.
+type Sleeve struct {
+	Length     Measure `yaml:"length" jsonschema_description:"from the crown to the wrist; the body's shoulder_to_wrist if not given"`
+	Ease       Measure `yaml:"ease" jsonschema_description:"how much longer the sleeve head is than the armhole; about 1.5 cm if not given"`
+	HeadHeight Measure `yaml:"head_height" jsonschema_description:"from the crown down to the bicep line; a third of the armhole less 1/2 in if not given"`
+	WristWidth Measure `yaml:"wrist_width" jsonschema_description:"whole width of the wrist or hem edge"`
+}
+
+// Part asks for a smaller piece that is drafted to fit the seams it joins.
+type Part struct {
+	Kind     Choice  `yaml:"kind" jsonschema:"required,enum=collar,enum=neck facing,enum=cuff,enum=waistband,enum=gathered skirt,enum=straight panel" jsonschema_description:"what it is"`
+	Name     Text    `yaml:"name" jsonschema_description:"name of the piece, in place of the kind"`
+	Cloth    Text    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
+	Depth    Measure `yaml:"depth" jsonschema_description:"finished depth of a collar, facing, cuff or waistband; finished length of a skirt or panel"`
+	Length   Measure `yaml:"length" jsonschema_description:"finished length along the seam; worked out if not given"`
+	Fullness Text    `yaml:"fullness" jsonschema_description:"how many times its finished length a skirt is gathered from; 2 if not given"`
+}
+
+var (
+	fits  = []string{"close", "easy", "shirt"}
+	darts = []string{"side", "shoulder"}
+	backs = []string{"seam", "fold"}
+)
+
+func (r *resolver) bodice(path string, asked *Bodice) *bodice.Options {
+	if asked == nil {
+		return nil
+	}
+	return &bodice.Options{
+		Fit:           bodice.Fit(r.choose(path+".fit", "the bodice's fit", string(asked.Fit), fits)),
+		Shaping:       bodice.Shaping(r.choose(path+".dart", "the bodice's dart", string(asked.Dart), darts)),
+		BackOnFold:    r.choose(path+".back", "the bodice's back", string(asked.Back), backs) == 1,
+		BustEase:      r.optional(path+".bust_ease", "the bust ease", asked.BustEase),
+		WaistEase:     r.optional(path+".waist_ease", "the waist ease", asked.WaistEase),
+		StraightWaist: r.yes(path+".straight_waist", "straight_waist", asked.StraightWaist),
+	}
+}
+
+func (r *resolver) sleeve(path string, asked *Sleeve) *sleeve.Options {
+	if asked == nil {
+		return nil
+	}
+	options := &sleeve.Options{
+		HeadHeight: r.optional(path+".head_height", "the sleeve head height", asked.HeadHeight),
+		Length:     r.optional(path+".length", "the sleeve length", asked.Length),
+		WristWidth: r.optional(path+".wrist_width", "the wrist width", asked.WristWidth),
+	}
+	if asked.Ease != "" {
+		if ease, ok := r.length(path+".ease", "the sleeve ease", asked.Ease); ok {
+			options.Ease = &ease
+		}
+	}
+	return options
+}
+
+func (r *resolver) parts(path string, asked []Part, cloth string) []part.Options {
+	kinds := make([]string, 0, len(part.Kinds()))
+	for _, kind := range part.Kinds() {
+		kinds = append(kinds, string(kind))
+	}
+	var out []part.Options
+	for i, p := range asked {
+		inner := entry(path, i)
+		if p.Kind == "" {
+			r.fault(inner, "part %d has no kind; add one of: %s", i+1, joined(kinds))
+			continue
+		}
+		kind := r.choose(inner+".kind", "the part's kind", string(p.Kind), kinds)
+		out = append(out, part.Options{
+			Kind:     part.Kinds()[kind],
+			Name:     string(p.Name),
+			Cloth:    r.clothNamed(inner+".cloth", "part "+kinds[kind], p.Cloth, cloth),
+			Depth:    r.optional(inner+".depth", kinds[kind]+": the depth", p.Depth),
+			Length:   r.optional(inner+".length", kinds[kind]+": the length", p.Length),
+			Fullness: r.fullness(inner+".fullness", kinds[kind], p.Fullness),
+		})
+	}
+	return out
+}

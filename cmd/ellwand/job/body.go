@@ -1,0 +1,94 @@
+package job
+
+import (
+	"maps"
+	"slices"
+	"strings"
+
+	"github.com/invopop/jsonschema"
+
+	"ellwand/draft"
+)
+
+// Body holds measurements by name: bust_girth, waist_girth and so on.
+type Body map[string]Measure
+
+// JSONSchema lists the measurements, so that an editor completes them.
+func (Body) JSONSchema() *jsonschema.Schema {
+	properties := jsonschema.NewProperties()
+	for _, name := range bodyKeys() {
+		properties.Set(name, &jsonschema.Schema{Ref: "#/$defs/Measure"})
+	}
+	return &jsonschema.Schema{Type: "object", Properties: properties, AdditionalProperties: jsonschema.FalseSchema}
+}
+
+// bodyKeys are the measurements as the job file writes them.
+func bodyKeys() []string {
+	var keys []string
+	for _, name := range draft.Measurements() {
+		keys = append(keys, bodyKey(name))
+	}
+	return keys
+}
+
+func bodyKey(name draft.Measurement) string { return strings.ReplaceAll(string(name), " ", "_") }
+
+// body makes the body of the job from its size and its measurements.
+func (r *resolver) body() {
+	r.work.Body = r.sized().With(r.measured())
+	if len(r.faults.List) > 0 {
+		return
+	}
+	if err := r.work.Body.Check(); err != nil {
+		r.fault("body", "%s", err)
+	}
+}
+
+// sized takes the body of a size table, when the job names one.
+func (r *resolver) sized() draft.Body {
+	size, table := string(r.file.Size), string(r.file.Table)
+	switch {
+	case size == "" && table == "":
+		return draft.Body{}
+	case size == "":
+		r.fault("table", "the table %q is named without a size; add one, such as: size: 12", table)
+		return draft.Body{}
+	case table == "":
+		r.fault("size", "size %s of which table? Sizes of the same name differ; add one of: table: %s", size, strings.Join(draft.Tables(), ", table: "))
+		return draft.Body{}
+	}
+	body, err := draft.Size(table, size)
+	if err != nil {
+		r.fault("size", "%s", err)
+		return draft.Body{}
+	}
+	return body
+}
+
+// measured parses the measurements under body, each checked by itself so that
+// a fault has its own line.
+func (r *resolver) measured() draft.Body {
+	body := draft.Body{}
+	for _, key := range slices.Sorted(maps.Keys(r.file.Body)) {
+		path := "body." + key
+		known, found := knownAs(key, bodyKeys())
+		if !found {
+			r.fault(path, "unknown measurement %q; %s", key, hint(key, bodyKeys()))
+			continue
+		}
+		name := draft.Measurement(strings.ReplaceAll(known, "_", " "))
+		value, ok := r.length(path, "the "+string(name), r.file.Body[key])
+		if !ok {
+			continue
+		}
+		if err := (draft.Body{name: value}).Check(); err != nil {
+			r.fault(path, "%s", err)
+			continue
+		}
+		if _, twice := body[name]; twice {
+			r.fault(path, "the %s stands twice; keep one of them", name)
+		}
+		body[name] = value
+	}
+	return body
+}

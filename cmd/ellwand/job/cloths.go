@@ -1,0 +1,126 @@
+package job
+
+import (
+	"ellwand/fabric"
+	"ellwand/pieces/measure"
+)
+
+// usualSelvedge is not cut into, on each side, mm (common practice).
+const usualSelvedge = 10
+
+// usualStep is what a shop rounds up to: 10 cm, or 1/8 yd for a job in inches
+// (common practice).
+func usualStep(unit measure.Unit) float64 {
+	if unit == measure.Inch || unit == measure.Yard {
+		return 914.4 / 8
+	}
+	return 100
+}
+
+// naps in the words of the job file.
+var naps = []fabric.Nap{fabric.EitherWay, fabric.OneWay, fabric.OneWayPerGarment}
+
+func (r *resolver) cloths() {
+	if len(r.file.Cloths) == 0 {
+		r.fault("cloths", "the job has no cloths; add at least one under cloths:, with its name and width")
+	}
+	seen := map[string]bool{}
+	for i, cloth := range r.file.Cloths {
+		path := entry("cloths", i)
+		if cloth.Name == "" {
+			r.fault(path, "cloth %d has no name; add one, such as: name: shell", i+1)
+			continue
+		}
+		name := string(cloth.Name)
+		if seen[Slug(name)] {
+			r.fault(path, "two cloths are named %q; give each its own name", name)
+		}
+		seen[Slug(name)] = true
+		r.work.Cloths = append(r.work.Cloths, r.cloth(path, cloth))
+	}
+}
+
+func (r *resolver) cloth(path string, cloth Cloth) Offer {
+	name := "cloth " + quoted(cloth.Name)
+	offer := Offer{Cloth: fabric.Cloth{
+		Name:     string(cloth.Name),
+		Selvedge: usualSelvedge,
+		Nap:      naps[r.choose(path+".nap", name+": the nap", string(cloth.Nap), napNames())],
+		Step:     usualStep(r.work.Unit),
+	}}
+	if cloth.Selvedge != "" {
+		offer.Cloth.Selvedge, _ = r.length(path+".selvedge", name+": the selvedge", cloth.Selvedge)
+	}
+	if cloth.Step != "" {
+		offer.Cloth.Step, _ = r.positive(path+".step", name+": the step", cloth.Step)
+	}
+	switch {
+	case cloth.Width != "" && len(cloth.Widths) > 0:
+		r.fault(path+".widths", "%s has both width and widths; keep one of them", name)
+	case len(cloth.Widths) > 0:
+		for i, width := range cloth.Widths {
+			r.width(&offer, entry(path+".widths", i), name, width)
+		}
+	default:
+		r.width(&offer, path+".width", name, cloth.Width)
+	}
+	return offer
+}
+
+func (r *resolver) width(offer *Offer, path, name string, text Measure) {
+	width, ok := r.positive(path, name+": the width", text)
+	if !ok {
+		return
+	}
+	if width <= 2*offer.Cloth.Selvedge {
+		r.fault(path, "%s: a width of %s leaves nothing between selvedges of %s on each side; give the width from edge to edge",
+			name, r.work.Format(width), r.work.Format(offer.Cloth.Selvedge))
+		return
+	}
+	offer.Widths = append(offer.Widths, width)
+}
+
+func napNames() []string {
+	names := make([]string, len(naps))
+	for i, nap := range naps {
+		names[i] = nap.String()
+	}
+	return names
+}
+
+// clothNames of the job, for messages and look-ups.
+func (r *resolver) clothNames() []string {
+	names := make([]string, len(r.work.Cloths))
+	for i, offer := range r.work.Cloths {
+		names[i] = offer.Cloth.Name
+	}
+	return names
+}
+
+// clothNamed finds a cloth by the name a piece gives; an empty one is the
+// fallback.
+func (r *resolver) clothNamed(path, what string, name Text, fallback string) string {
+	if name == "" {
+		return fallback
+	}
+	for _, known := range r.clothNames() {
+		if plain(known) == plain(string(name)) {
+			return known
+		}
+	}
+	r.fault(path, "%s: there is no cloth %q under cloths:; %s", what, string(name), hint(string(name), r.clothNames()))
+	return fallback
+}
+
+// emptyCloths refuses a cloth from which nothing is cut: it is a slip in a
+// name more often than not.
+func (r *resolver) emptyCloths() {
+	if len(r.faults.List) > 0 {
+		return
+	}
+	for i, offer := range r.work.Cloths {
+		if len(r.work.PiecesOf(offer.Cloth.Name)) == 0 {
+			r.fault(entry("cloths", i), "nothing is cut from cloth %q; name it in a garment's cloth, a piece's cloth or cut_from, or remove it", offer.Cloth.Name)
+		}
+	}
+}

@@ -1,0 +1,148 @@
+package job
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"ellwand/draft"
+	"ellwand/pieces"
+)
+
+func (r *resolver) garments() {
+	above := r.allowances("allowances", nil, r.file.Allowances)
+	seen := map[string]bool{}
+	for i, garment := range r.file.Garments {
+		path := entry("garments", i)
+		if garment.Name == "" {
+			r.fault(path, "garment %d has no name; add one, such as: name: blouse", i+1)
+			continue
+		}
+		if seen[Slug(string(garment.Name))] {
+			r.fault(path, "two garments are named %s; give each its own name, or one of them a quantity", quoted(garment.Name))
+		}
+		seen[Slug(string(garment.Name))] = true
+		r.garment(path, garment, above)
+	}
+}
+
+func (r *resolver) garment(path string, garment Garment, above allowances) {
+	before := len(r.faults.List)
+	made := Made{Name: string(garment.Name), Quantity: r.count(path+".quantity", "the quantity", garment.Quantity)}
+	cloth := r.clothNamed(path+".cloth", "garment "+quoted(garment.Name), garment.Cloth, r.firstCloth())
+	widths := r.allowances(path+".allowances", above, garment.Allowances)
+	request := draft.Request{
+		Garment: made.Name, Size: string(r.file.Size), Cloth: cloth, Body: r.work.Body,
+		Bodice:     r.bodice(path+".bodice", garment.Bodice),
+		Sleeve:     r.sleeve(path+".sleeve", garment.Sleeve),
+		Parts:      r.parts(path+".parts", garment.Parts, cloth),
+		Allowances: widths,
+	}
+	rectangles := r.handmade(path, garment, cloth, widths)
+	if len(r.faults.List) > before {
+		return
+	}
+	if request.Bodice != nil || request.Sleeve != nil || len(request.Parts) > 0 {
+		r.draft(path, &made, request)
+	}
+	made.Pieces = r.cutFrom(path+".cut_from", garment, made.Pieces)
+	made.Pieces = append(made.Pieces, rectangles...)
+	if len(made.Pieces) == 0 && len(r.faults.List) == before {
+		r.fault(path, "garment %s has no pieces; give it a bodice, parts or pieces", quoted(garment.Name))
+	}
+	r.uniqueNames(path, made)
+	r.work.Garments = append(r.work.Garments, made)
+}
+
+// draft drafts a garment. A fault that names a measurement belongs to the
+// body, any other to the garment.
+func (r *resolver) draft(path string, made *Made, request draft.Request) {
+	if len(r.work.Body) == 0 && request.Bodice != nil {
+		r.fault("body", "the job has no body to draft from; add body: with its measurements, or size: and table:")
+		return
+	}
+	result, err := draft.Draft(request)
+	if err != nil {
+		at := path
+		for _, name := range draft.Measurements() {
+			if strings.Contains(err.Error(), string(name)) {
+				at = "body"
+			}
+		}
+		r.fault(at, "garment %q: %s", made.Name, err)
+		return
+	}
+	made.Pieces, made.Truing, made.Figures = result.Pieces, result.Truing, result.Figures
+	for name, value := range result.Body {
+		r.work.Body[name] = value
+	}
+	for _, derived := range result.Derived {
+		r.work.note(fmt.Sprintf("the %s is not given; %s is used, %s", derived.Measurement, r.work.Format(derived.Value), derived.Rule))
+	}
+	for _, warning := range result.Warnings {
+		r.work.note(made.Name + ": " + warning)
+	}
+}
+
+// cutFrom gives each drafted piece the cloths that name it: a piece named by
+// two is cut from both, one named by none stays with the garment's cloth.
+func (r *resolver) cutFrom(path string, garment Garment, drafted []pieces.Piece) []pieces.Piece {
+	named := map[string][]string{} // cloths by piece
+	var known []string
+	for _, piece := range drafted {
+		known = append(known, piece.Name)
+	}
+	for _, key := range slices.Sorted(maps.Keys(garment.CutFrom)) {
+		cloth := r.clothNamed(path+"."+key, "cut_from", Text(key), "")
+		for i, name := range garment.CutFrom[key] {
+			piece, found := knownAs(string(name), known)
+			if !found {
+				r.fault(entry(path+"."+key, i), "garment %s has no drafted piece %s; %s", quoted(garment.Name), quoted(name), hint(string(name), known))
+				continue
+			}
+			named[piece] = append(named[piece], cloth)
+		}
+	}
+	var out []pieces.Piece
+	for _, piece := range drafted {
+		cloths := named[piece.Name]
+		if len(cloths) == 0 {
+			cloths = []string{piece.Cloth}
+		}
+		for _, cloth := range cloths {
+			piece.Cloth = cloth
+			out = append(out, piece)
+		}
+	}
+	return out
+}
+
+// uniqueNames refuses two pieces of one name in one cloth: on the plan they
+// could not be told apart.
+func (r *resolver) uniqueNames(path string, made Made) {
+	seen := map[[2]string]bool{}
+	for _, piece := range made.Pieces {
+		key := [2]string{Slug(piece.Name), piece.Cloth}
+		if seen[key] {
+			r.fault(path, "garment %q has two pieces named %q; give each its own name", made.Name, piece.Name)
+		}
+		seen[key] = true
+	}
+}
+
+// firstCloth is what pieces are cut from unless they say otherwise.
+func (r *resolver) firstCloth() string {
+	if len(r.work.Cloths) == 0 {
+		return ""
+	}
+	return r.work.Cloths[0].Cloth.Name
+}
+
+// numbered names one of the garments that are made of a kind.
+func (m Made) numbered(copy int) string {
+	if m.Quantity == 1 {
+		return m.Name
+	}
+	return fmt.Sprintf("%s %d", m.Name, copy)
+}

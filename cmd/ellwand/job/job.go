@@ -1,0 +1,61 @@
+// Package job reads the job file: a YAML file in which a dressmaker states the
+// body, the garments and the cloths. Reading is strict: an unknown key or a
+// value of the wrong kind refuses the whole file, with the line and what to
+// write instead.
+//
+// Read checks the shape of the file and returns it as File; File.Resolve turns
+// its texts into measurements, pieces to draft and cloths.
+package job
+
+// File is the job file as written. Every value is still text: measurements
+// are parsed by Resolve, which knows the units.
+type File struct {
+	Job        Text               `yaml:"job" jsonschema:"required" jsonschema_description:"name of the job"`
+	Client     Text               `yaml:"client" jsonschema_description:"for whom it is made"`
+	Units      Choice             `yaml:"units" jsonschema:"required,enum=mm,enum=cm,enum=m,enum=in,enum=yd" jsonschema_description:"unit of every number that is written without one"`
+	Size       Text               `yaml:"size" jsonschema_description:"size of a published table; measurements under body replace the table's"`
+	Table      Text               `yaml:"table" jsonschema_description:"the size table: women (cm sizes 6 to 24) or misses (ASTM D5585, girths only)"`
+	Body       Body               `yaml:"body" jsonschema_description:"body measurements, named by ISO 8559-1"`
+	Allowances map[string]Measure `yaml:"allowances" jsonschema_description:"seam allowance by edge; seams is every edge that is not named"`
+	Garments   []Garment          `yaml:"garments" jsonschema:"required,minItems=1" jsonschema_description:"what is made"`
+	Cloths     []Cloth            `yaml:"cloths" jsonschema:"required,minItems=1" jsonschema_description:"what it is cut from; the first is the one that pieces are cut from unless they say otherwise"`
+
+	name  string
+	lines map[string]int
+}
+
+// Garment is one kind of garment, made once or several times.
+type Garment struct {
+	Name       Text               `yaml:"name" jsonschema:"required" jsonschema_description:"name of the garment"`
+	Quantity   Count              `yaml:"quantity" jsonschema_description:"how many are made; 1 if not given"`
+	Cloth      Text               `yaml:"cloth" jsonschema_description:"cloth of its pieces; the first cloth if not given"`
+	Bodice     *Bodice            `yaml:"bodice" jsonschema_description:"draft a front and a back bodice"`
+	Sleeve     *Sleeve            `yaml:"sleeve" jsonschema_description:"draft a one-piece set-in sleeve for the bodice"`
+	Parts      []Part             `yaml:"parts" jsonschema_description:"smaller pieces drafted to fit: collar, neck facing, cuff, waistband, skirt"`
+	CutFrom    map[string][]Text  `yaml:"cut_from" jsonschema_description:"drafted pieces by the cloth they are cut from; a piece named under two cloths is cut from both"`
+	Allowances map[string]Measure `yaml:"allowances" jsonschema_description:"as at the top, for this garment"`
+	Pieces     []Piece            `yaml:"pieces" jsonschema_description:"rectangles of your own: pocket, strap, tie"`
+}
+
+// Piece is a rectangle that the maker gives by its finished size.
+type Piece struct {
+	Name      Text    `yaml:"name" jsonschema:"required" jsonschema_description:"name of the piece"`
+	Width     Measure `yaml:"width" jsonschema:"required" jsonschema_description:"finished size across the grain; with a fold edge at left or right, the half"`
+	Height    Measure `yaml:"height" jsonschema:"required" jsonschema_description:"finished size along the grain; with a fold edge at top or bottom, the half"`
+	Cut       Count   `yaml:"cut" jsonschema_description:"how many are cut for one garment; 1 if not given"`
+	Pair      YesNo   `yaml:"pair" jsonschema_description:"half of them mirrored: one right, one left"`
+	Fold      Choice  `yaml:"fold" jsonschema:"enum=left,enum=right,enum=top,enum=bottom" jsonschema_description:"the edge that lies on the fold; the piece is then given as a half"`
+	Grain     Choice  `yaml:"grain" jsonschema:"enum=straight,enum=cross,enum=bias" jsonschema_description:"how the grainline lies; straight if not given"`
+	Cloth     Text    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
+	Allowance Measure `yaml:"allowance" jsonschema_description:"allowance on all its edges; the seams' if not given"`
+}
+
+// Cloth is one cloth, in one width or in several that the shop may have.
+type Cloth struct {
+	Name     Text      `yaml:"name" jsonschema:"required" jsonschema_description:"name of the cloth: shell, lining"`
+	Width    Measure   `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
+	Widths   []Measure `yaml:"widths" jsonschema:"minItems=1" jsonschema_description:"several widths to compare, in place of width"`
+	Selvedge Measure   `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side; 10 mm if not given"`
+	Nap      Choice    `yaml:"nap" jsonschema:"enum=either way,enum=one way,enum=one way per garment" jsonschema_description:"which way pieces may point; either way if not given"`
+	Step     Measure   `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to; 10 cm or 1/8 yd if not given"`
+}

@@ -1,0 +1,110 @@
+package job
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"reflect"
+	"strings"
+
+	"github.com/goccy/go-yaml"
+	"github.com/goccy/go-yaml/parser"
+)
+
+// maxSize of a job file in bytes; a larger one is some other file.
+const maxSize = 1 << 20
+
+// Read reads the job file at a path. The error is *Faults when the file can be
+// opened but not used.
+func Read(path string) (*File, error) {
+	info, err := os.Stat(path)
+	if err != nil {
+		return nil, unreadable(path, err)
+	}
+	if info.IsDir() {
+		return nil, fmt.Errorf("%s is a folder; give the job file inside it", path)
+	}
+	if info.Size() > maxSize {
+		return nil, fmt.Errorf("%s is too large for a job file (over 1 MB); is it the right file?", path)
+	}
+	data, err := os.ReadFile(path)
+	if err != nil {
+		return nil, unreadable(path, err)
+	}
+	return Parse(path, data)
+}
+
+func unreadable(path string, err error) error {
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return fmt.Errorf("there is no file %s; check the name, or write a starter job with: ellwand new %s", path, path)
+	case errors.Is(err, fs.ErrPermission):
+		return fmt.Errorf("%s may not be read; change its permissions, or copy it to a folder of your own", path)
+	}
+	return fmt.Errorf("%s cannot be read: %w", path, err)
+}
+
+// Parse reads a job from its text; name is the file's, for messages.
+func Parse(name string, data []byte) (*File, error) {
+	faults := &Faults{File: name}
+	tree, err := parser.ParseBytes(data, 0)
+	if err != nil {
+		faults.List = append(faults.List, syntaxFault(err))
+		return nil, faults.orNil()
+	}
+	if len(tree.Docs) == 0 || tree.Docs[0].Body == nil {
+		faults.add(0, "the file is empty; write a starter job with: ellwand new %s", name)
+		return nil, faults.orNil()
+	}
+	if len(tree.Docs) > 1 {
+		faults.add(tree.Docs[1].Body.GetToken().Position.Line, "a file holds one job; put what follows --- into a file of its own")
+		return nil, faults.orNil()
+	}
+	s := shape{faults: faults, lines: map[string]int{}}
+	s.check(tree.Docs[0].Body, reflect.TypeFor[File](), "")
+	if err := faults.orNil(); err != nil {
+		return nil, err
+	}
+	var file File
+	if err := yaml.NodeToValue(tree.Docs[0].Body, &file); err != nil {
+		faults.List = append(faults.List, syntaxFault(err))
+		return nil, faults.orNil()
+	}
+	file.name, file.lines = name, s.lines
+	return &file, nil
+}
+
+// syntaxFault rewords what the YAML reader says.
+func syntaxFault(err error) Fault {
+	var said yaml.Error
+	if !errors.As(err, &said) {
+		return Fault{Text: "this is not a job file in YAML; compare it with a starter job: ellwand new example.yaml"}
+	}
+	fault := Fault{Text: reworded(said.GetMessage())}
+	if token := said.GetToken(); token != nil && token.Position != nil {
+		fault.Line = token.Position.Line
+	}
+	return fault
+}
+
+// rewordings of the YAML reader's messages, by a part of each.
+var rewordings = []struct{ part, text string }{
+	{"already defined", "this key stands twice; keep one of them"},
+	{"tab character", "lines are indented with spaces, not tabs"},
+	{"character '\t'", "lines are indented with spaces, not tabs"},
+	{"end character of", "a quotation mark is opened and never closed"},
+	{"mapping value is not allowed", "a colon stands where none may be: check the indentation here and on the line below, or put the value in quotation marks"},
+	{"flow map", "a { is opened and not closed properly"},
+	{"flow mapping", "a { is opened and not closed properly"},
+	{"sequence end", "a [ is opened and not closed properly"},
+}
+
+func reworded(message string) string {
+	for _, r := range rewordings {
+		if strings.Contains(message, r.part) {
+			return r.text
+		}
+	}
+	return "the YAML cannot be read here: check the indentation, colons, dashes and quotation marks of this line and the one above"
+}

@@ -1,0 +1,72 @@
+package job
+
+import (
+	"strings"
+
+	"github.com/goccy/go-yaml/ast"
+	"github.com/invopop/jsonschema"
+)
+
+// The scalars keep the text of the file. The YAML reader would make 1 of 1.5
+// for a whole number and 8 of 010, without a word.
+
+// Text is any text.
+type Text string
+
+// Choice is one of a few texts.
+type Choice string
+
+// Measure is a length: a number in the job's units, or with its own unit.
+type Measure string
+
+// Count is a whole number, 1 or more.
+type Count string
+
+// YesNo is true, false, yes or no.
+type YesNo string
+
+// written is the text of a scalar as it stands in the file.
+func written(node ast.Node) string {
+	if block, ok := node.(*ast.LiteralNode); ok {
+		node = block.Value
+	}
+	return strings.TrimSpace(node.GetToken().Value)
+}
+
+// UnmarshalYAML takes the text as it stands.
+func (t *Text) UnmarshalYAML(node ast.Node) error { *t = Text(written(node)); return nil }
+
+// UnmarshalYAML takes the text as it stands.
+func (c *Choice) UnmarshalYAML(node ast.Node) error { *c = Choice(written(node)); return nil }
+
+// UnmarshalYAML takes the text as it stands.
+func (m *Measure) UnmarshalYAML(node ast.Node) error { *m = Measure(written(node)); return nil }
+
+// UnmarshalYAML takes the text as it stands.
+func (c *Count) UnmarshalYAML(node ast.Node) error { *c = Count(written(node)); return nil }
+
+// UnmarshalYAML takes the text as it stands.
+func (y *YesNo) UnmarshalYAML(node ast.Node) error { *y = YesNo(written(node)); return nil }
+
+// JSONSchema lets an editor accept a number where a text is asked: size: 12.
+func (Text) JSONSchema() *jsonschema.Schema {
+	return &jsonschema.Schema{OneOf: []*jsonschema.Schema{{Type: "string"}, {Type: "number"}}}
+}
+
+// JSONSchema accepts 41.5, "41,5 cm", 16 3/8 and 2 1/8 yd.
+func (Measure) JSONSchema() *jsonschema.Schema {
+	return &jsonschema.Schema{OneOf: []*jsonschema.Schema{
+		{Type: "number"},
+		{Type: "string", Pattern: `^[0-9][0-9 .,/]*("|[a-z]+)?$`},
+	}}
+}
+
+// JSONSchema accepts whole numbers from 1.
+func (Count) JSONSchema() *jsonschema.Schema {
+	return &jsonschema.Schema{Type: "integer", Minimum: "1"}
+}
+
+// JSONSchema accepts true and false, yes and no.
+func (YesNo) JSONSchema() *jsonschema.Schema {
+	return &jsonschema.Schema{Enum: []any{true, false, "yes", "no"}}
+}

@@ -1,0 +1,114 @@
+package job
+
+import (
+	"slices"
+	"strings"
+	"unicode"
+
+	"ellwand/draft"
+	"ellwand/fabric"
+	"ellwand/pieces"
+	"ellwand/pieces/measure"
+)
+
+// Work is a job ready to be laid: its pieces drafted, its cloths known.
+type Work struct {
+	File         string // the job file, for messages
+	Name, Client string
+	Unit         measure.Unit
+	// Body is what the pieces were drafted from; empty when nothing is.
+	Body draft.Body
+	// Garments in the order of the file, each once, whatever its quantity.
+	Garments []Made
+	// Cloths that the job offers, in the order of the file.
+	Cloths []Offer
+	// Notes of the draft, each a sentence.
+	Notes []string
+}
+
+// Made is one kind of garment with all its pieces.
+type Made struct {
+	Name     string
+	Quantity int
+	// Pieces of one garment, drafted ones first.
+	Pieces []pieces.Piece
+	// Truing of the drafted pieces; no rows when nothing was drafted.
+	Truing draft.Report
+	// Figures of the draft that a pattern maker asks for.
+	Figures []draft.Figure
+}
+
+// Offer is a cloth in the widths to consider. Cloth.Width is not set.
+type Offer struct {
+	Cloth  fabric.Cloth
+	Widths []float64 // full widths, mm; at least one
+}
+
+// note keeps a sentence once, however many garments give rise to it.
+func (w *Work) note(sentence string) {
+	if !slices.Contains(w.Notes, sentence) {
+		w.Notes = append(w.Notes, sentence)
+	}
+}
+
+// Title is the job with its client: "Wren blouse for Oda Marchetti".
+func (w Work) Title() string {
+	if w.Client == "" {
+		return w.Name
+	}
+	return w.Name + " for " + w.Client
+}
+
+// metric reports whether the job is written in metric units.
+func (w Work) metric() bool {
+	return w.Unit != measure.Inch && w.Unit != measure.Yard
+}
+
+// Format prints a length as people of the job's units say the size of a piece
+// or of a cloth's width: in cm or in.
+func (w Work) Format(length float64) string {
+	if w.metric() {
+		return measure.Length(length).Format(measure.Centimetre)
+	}
+	return measure.Length(length).Format(measure.Inch)
+}
+
+// FormatLong prints a length of cloth: in m, or in inches, since a yard's
+// eighths are too coarse for it.
+func (w Work) FormatLong(length float64) string {
+	if w.metric() {
+		return measure.Length(length).Format(measure.Metre)
+	}
+	return measure.Length(length).Format(measure.Inch)
+}
+
+// PiecesOf returns every piece that is cut from a cloth. A garment that is
+// made several times has each piece once a garment, so that its nap may bind
+// the garment alone: "blouse 1", "blouse 2".
+func (w Work) PiecesOf(cloth string) []pieces.Piece {
+	var out []pieces.Piece
+	for _, made := range w.Garments {
+		for i := range made.Quantity {
+			for _, piece := range made.Pieces {
+				if piece.Cloth != cloth {
+					continue
+				}
+				piece.Garment = made.numbered(i + 1)
+				out = append(out, piece)
+			}
+		}
+	}
+	return out
+}
+
+// Slug makes a file name of a name: letters and digits of any script in lower
+// case, a hyphen for whatever else stands between them.
+func Slug(name string) string {
+	words := strings.FieldsFunc(strings.ToLower(name), func(r rune) bool {
+		return !unicode.IsLetter(r) && !unicode.IsDigit(r)
+	})
+	if len(words) == 0 {
+		return "unnamed"
+	}
+	return strings.Join(words, "-")
+}
