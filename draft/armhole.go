@@ -27,7 +27,7 @@ func (g *garment) draftBodice() error {
 	for {
 		block, err := bodice.Draft(measures, options)
 		if lowered := options.ArmholeDrop - g.Bodice.ArmholeDrop; err != nil && lowered > 0 {
-			return fmt.Errorf("sleeve: the upper arm girth of %s is too large for the armhole, even %s lower: measure it again, or ask for a lower head height", cm(arm), cm(lowered-armholeStep))
+			return fmt.Errorf("sleeve: the upper arm girth of %s is too large for the armhole, even %s lower: measure it again, or ask for a lower head height", construct.Cm(arm), construct.Cm(lowered-armholeStep))
 		}
 		if err != nil || g.Sleeve == nil {
 			g.bodice = block

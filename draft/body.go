@@ -5,6 +5,8 @@ import (
 	"math"
 	"slices"
 	"strings"
+
+	"ellwand/draft/construct"
 )
 
 // Measurement is a body measurement, by its term in ISO 8559-1.
@@ -107,10 +109,10 @@ func (b Body) Check() error {
 	}
 	bust, waist := b[BustGirth], b[WaistGirth]
 	if bust > 0 && waist > 3*bust {
-		return fmt.Errorf("the waist girth of %s is over three times the bust girth of %s: measure both again", cm(waist), cm(bust))
+		return fmt.Errorf("the waist girth of %s is over three times the bust girth of %s: measure both again", construct.Cm(waist), construct.Cm(bust))
 	}
 	if waist > 0 && bust > 3*waist {
-		return fmt.Errorf("the bust girth of %s is over three times the waist girth of %s: measure both again", cm(bust), cm(waist))
+		return fmt.Errorf("the bust girth of %s is over three times the waist girth of %s: measure both again", construct.Cm(bust), construct.Cm(waist))
 	}
 	for _, l := range limits {
 		value, ok := b[l.name]
@@ -119,17 +121,12 @@ func (b Body) Check() error {
 		case math.IsNaN(value) || math.IsInf(value, 0):
 			return fmt.Errorf("the %s is not a number: give it as a length", l.name)
 		case value <= 0:
-			return fmt.Errorf("the %s is %s: a body measurement must be more than nothing", l.name, cm(value))
+			return fmt.Errorf("the %s is %s: a body measurement must be more than nothing", l.name, construct.Cm(value))
 		case value < l.least || value > l.most:
-			return fmt.Errorf("the %s is %s; between %s and %s is possible: check the figure and its unit", l.name, cm(value), cm(l.least), cm(l.most))
+			return fmt.Errorf("the %s is %s; between %s and %s is possible: check the figure and its unit", l.name, construct.Cm(value), construct.Cm(l.least), construct.Cm(l.most))
 		}
 	}
 	return nil
-}
-
-// cm words a length for a sentence.
-func cm(mm float64) string {
-	return fmt.Sprintf("%.4g cm", math.Round(mm)/10)
 }
 
 func joined[T ~string](names []T) string {

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"slices"
+
+	"ellwand/draft/construct"
 )
 
 // complete adds the measurements that are needed and were not given, as the
@@ -28,7 +30,7 @@ func complete(body Body, needed []Measurement) (Body, []Derivation, error) {
 		}
 		value = math.Round(value)
 		full[name] = value
-		derived = append(derived, Derivation{name, value, fmt.Sprintf("as the women's table has it for a bust girth of %s", cm(full[BustGirth]))})
+		derived = append(derived, Derivation{name, value, fmt.Sprintf("as the women's table has it for a bust girth of %s", construct.Cm(full[BustGirth]))})
 	}
 	return full, derived, nil
 }

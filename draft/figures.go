@@ -3,6 +3,7 @@ package draft
 import (
 	"fmt"
 
+	"ellwand/draft/construct"
 	"ellwand/draft/part"
 )
 
@@ -31,7 +32,7 @@ func (g *garment) warnf(format string, args ...any) {
 
 func (g *garment) warnLowered(by float64) {
 	if by > 0 {
-		g.warnf("the armhole is %s lower than the fit has it, so that the sleeve goes round an upper arm of %s", cm(by), cm(g.result.Body[UpperArmGirth]))
+		g.warnf("the armhole is %s lower than the fit has it, so that the sleeve goes round an upper arm of %s", construct.Cm(by), construct.Cm(g.result.Body[UpperArmGirth]))
 	}
 }
 
@@ -55,10 +56,10 @@ func (g *garment) warnWrist() {
 	options, wrist := *g.Sleeve, g.result.Body[WristGirth]
 	full := options.Length == 0 || options.Length > 0.9*g.result.Body[ShoulderToWrist]
 	if full && g.sleeve.WristWidth < wrist+20 {
-		g.warnf("the sleeve is %s wide at the wrist, for a wrist girth of %s: the hand will not go through without an opening", cm(g.sleeve.WristWidth), cm(wrist))
+		g.warnf("the sleeve is %s wide at the wrist, for a wrist girth of %s: the hand will not go through without an opening", construct.Cm(g.sleeve.WristWidth), construct.Cm(wrist))
 	}
 	cuff, ok := g.cuff()
 	if ok && g.sleeve.WristWidth > 0 && cuff.Length == 0 && g.sleeve.WristWidth < part.CuffLength(wrist)-20 {
-		g.warnf("the sleeve is narrower at the wrist than its cuff: ask for a wrist width of %s or more", cm(part.CuffLength(wrist)))
+		g.warnf("the sleeve is narrower at the wrist than its cuff: ask for a wrist width of %s or more", construct.Cm(part.CuffLength(wrist)))
 	}
 }

@@ -12,7 +12,8 @@ type Row struct {
 	// OfLength and AgainstLength in mm; Difference is the first less the
 	// second.
 	OfLength, AgainstLength, Difference float64
-	// Least and Most are the normal range of Difference.
+	// Least and Most are the normal range of Difference; Most is 10 m where
+	// more does no harm.
 	Least, Most float64
 	// Normal says what is normal and where that is from: "0.5 to 1 cm longer,
 	// eased in (common practice)".

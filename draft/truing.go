@@ -4,12 +4,16 @@ import (
 	"fmt"
 	"math"
 
+	"ellwand/draft/construct"
 	"ellwand/draft/part"
 )
 
 // matching is how far two seams that are sewn edge to edge may differ, in mm
 // (common practice: less than a tape shows).
 const matching = 2
+
+// noLimit stands for the most where longer does no harm.
+const noLimit = 10000
 
 // report compares every pair of seams that are sewn together, and every seam
 // that fits the body.
@@ -31,7 +35,7 @@ func (g *garment) bodiceRows() []Row {
 	front, back, body := g.bodice.Front, g.bodice.Back, g.result.Body
 	rows := []Row{
 		compare("bust line", "front and back", 2*g.bodice.BustWidth, "bust girth", body[BustGirth],
-			g.bodice.BustEase-matching, g.bodice.BustEase+matching, fmt.Sprintf("%s of bust ease, as drafted: 10 cm in a close fit, 14 easy, 16 to 20 in a shirt (common practice)", cm(g.bodice.BustEase))),
+			g.bodice.BustEase-matching, g.bodice.BustEase+matching, fmt.Sprintf("%s of bust ease, as drafted: 10 cm in a close fit, 14 easy, 16 to 20 in a shirt (common practice)", construct.Cm(g.bodice.BustEase))),
 		compare("shoulder", "back shoulder", seam(back, "shoulder"), "front shoulder", seam(front, "shoulder"),
 			0, 10, "the back 0 to 1 cm longer, eased in (common practice)"),
 		compare("side", "front side", seam(front, "side"), "back side", seam(back, "side"),
@@ -42,7 +46,7 @@ func (g *garment) bodiceRows() []Row {
 	waist := 2 * (seam(front, "waist") + seam(back, "waist"))
 	if !g.bodice.Fitted {
 		return append(rows, compare("waist", "waist seam, hanging straight", waist, "waist girth", body[WaistGirth],
-			g.bodice.WaistEase-matching, math.Inf(1), "as wide as the bust line: it does not fit the waist"))
+			g.bodice.WaistEase-matching, noLimit, "as wide as the bust line: it does not fit the waist"))
 	}
 	return append(rows, compare("waist", "waist seam, darts closed", waist, "waist girth", body[WaistGirth],
 		min(20, g.bodice.WaistEase)-matching/2., max(40, g.bodice.WaistEase)+matching/2., "2 to 4 cm of ease in a fitted bodice (common practice), or the ease that was asked for"))
@@ -61,7 +65,7 @@ func (g *garment) sleeveRows() []Row {
 		compare("underarm", "front underarm", seam(piece, "front underarm"), "back underarm", seam(piece, "back underarm"),
 			-3, 3, "equal; 3 mm is eased in (common practice)"),
 		compare("bicep line", "bicep line", g.sleeve.BicepLine, "upper arm girth", g.result.Body[UpperArmGirth],
-			bicepEase, math.Inf(1), "4 cm or more of ease (common practice)"),
+			bicepEase, noLimit, "4 cm or more of ease (common practice)"),
 	}
 }
 
@@ -124,9 +128,9 @@ func compare(seam, of string, length float64, against string, other, least, most
 	row.Sound = row.Difference >= least-0.01 && row.Difference <= most+0.01
 	switch {
 	case !row.Sound && row.Difference < least:
-		row.Verdict = cm(least-row.Difference) + " too short"
+		row.Verdict = construct.Cm(least-row.Difference) + " too short"
 	case !row.Sound:
-		row.Verdict = cm(row.Difference-most) + " too long"
+		row.Verdict = construct.Cm(row.Difference-most) + " too long"
 	case math.Abs(row.Difference) < 0.5:
 		row.Verdict = "matches"
 	default:

@@ -14,7 +14,6 @@ func (f figures) neckRise() float64 { return f.NeckBase / 25 }
 // backUpper is the back above the waist.
 type backUpper struct {
 	waist, nape, neck, tip, across, underarm construct.Point
-	room                                     float64 // of the armhole, on the bust line
 }
 
 // backShoulderEase is how much longer the back shoulder is, eased onto the

@@ -2,7 +2,8 @@ package bodice
 
 import (
 	"fmt"
-	"math"
+
+	"ellwand/draft/construct"
 )
 
 // Measures of the body that a bodice is drafted from.
@@ -98,13 +99,13 @@ const leastSide = 50
 func (f figures) check() error {
 	switch {
 	case f.bustEase < 0:
-		return fmt.Errorf("bodice: the bust ease is %s; it cannot be negative", cm(f.bustEase))
+		return fmt.Errorf("bodice: the bust ease is %s; it cannot be negative", construct.Cm(f.bustEase))
 	case f.waistEase < 0:
-		return fmt.Errorf("bodice: the waist ease is %s; it cannot be negative", cm(f.waistEase))
+		return fmt.Errorf("bodice: the waist ease is %s; it cannot be negative", construct.Cm(f.waistEase))
 	case f.bustLine < leastSide:
-		return fmt.Errorf("bodice: the scye depth of %s is too much for a back neck point to waist of %s: measure both again", cm(f.ScyeDepth), cm(f.BackNeckPointToWaist))
+		return fmt.Errorf("bodice: the scye depth of %s is too much for a back neck point to waist of %s: measure both again", construct.Cm(f.ScyeDepth), construct.Cm(f.BackNeckPointToWaist))
 	case f.underarm < leastSide:
-		return fmt.Errorf("bodice: the armhole comes down to %s above the waist; there must be %s of side seam left: check the scye depth and the back neck point to waist", cm(f.underarm), cm(leastSide))
+		return fmt.Errorf("bodice: the armhole comes down to %s above the waist; there must be %s of side seam left: check the scye depth and the back neck point to waist", construct.Cm(f.underarm), construct.Cm(leastSide))
 	}
 	return nil
 }
@@ -116,7 +117,7 @@ func (f figures) armholeWidth(acrossFront float64) (float64, error) {
 	width := f.half - f.acrossBack - acrossFront
 	if least := f.Bust/8 - 45; width < least {
 		return 0, fmt.Errorf("bodice: across back width %s and across front width %s leave only %s for the armhole on a bust girth of %s: measure all three again",
-			cm(f.AcrossBack), cm(f.AcrossFront), cm(max(0, width)), cm(f.Bust))
+			construct.Cm(f.AcrossBack), construct.Cm(f.AcrossFront), construct.Cm(max(0, width)), construct.Cm(f.Bust))
 	}
 	return width, nil
 }
@@ -125,15 +126,10 @@ func (f figures) armholeWidth(acrossFront float64) (float64, error) {
 // the shoulder tip, both from the centre line.
 func checkAcross(name string, across, tip, given, shoulder float64) error {
 	if across > tip+12 {
-		return fmt.Errorf("bodice: the %s of %s reaches past the end of a shoulder length of %s: measure both again", name, cm(given), cm(shoulder))
+		return fmt.Errorf("bodice: the %s of %s reaches past the end of a shoulder length of %s: measure both again", name, construct.Cm(given), construct.Cm(shoulder))
 	}
 	if across < tip-75 {
-		return fmt.Errorf("bodice: the shoulder length of %s reaches far past an %s of %s: measure both again", cm(shoulder), name, cm(given))
+		return fmt.Errorf("bodice: the shoulder length of %s reaches far past an %s of %s: measure both again", construct.Cm(shoulder), name, construct.Cm(given))
 	}
 	return nil
-}
-
-// cm words a length for a sentence.
-func cm(mm float64) string {
-	return fmt.Sprintf("%.4g cm", math.Round(mm)/10)
 }

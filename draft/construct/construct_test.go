@@ -54,8 +54,8 @@ func bend(b pieces.Bezier, t float64) float64 {
 // beside it, and along the middle line its two halves onto each other
 // (geometry of the fold).
 func TestDartMouthFoldsOntoTheSeam(t *testing.T) {
-	first, apex, second := orb.Point{-20, 3}, orb.Point{5, 150}, orb.Point{31, 6.2993}
-	second = pieces.MirrorAbout(apex, Between(first, orb.Point{31, 6}, 0.5)).Apply(first)
+	first, apex := orb.Point{-20, 3}, orb.Point{5, 150}
+	second := pieces.MirrorAbout(apex, Between(first, orb.Point{31, 6}, 0.5)).Apply(first)
 	seam := Direction(first, orb.Point{-90, -8})
 	mouth := DartMouth(first, apex, second, seam)
 

@@ -2,7 +2,6 @@ package part
 
 import (
 	"fmt"
-	"math"
 
 	"github.com/paulmach/orb"
 
@@ -75,9 +74,9 @@ func Draft(m Measures, o Options) ([]pieces.Piece, error) {
 func check(o Options, name string) error {
 	switch {
 	case o.Depth < 0:
-		return fmt.Errorf("%s: the depth is %s; it cannot be negative", name, cm(o.Depth))
+		return fmt.Errorf("%s: the depth is %s; it cannot be negative", name, construct.Cm(o.Depth))
 	case o.Length < 0:
-		return fmt.Errorf("%s: the length is %s; it cannot be negative", name, cm(o.Length))
+		return fmt.Errorf("%s: the length is %s; it cannot be negative", name, construct.Cm(o.Length))
 	case o.Fullness != 0 && (o.Fullness < 1 || o.Fullness > 5):
 		return fmt.Errorf("%s: a fullness of %.4g cannot be gathered; 1.5 to 3 is usual", name, o.Fullness)
 	case o.Depth == 0 && (o.Kind == GatheredSkirt || o.Kind == StraightPanel):
@@ -196,9 +195,4 @@ func kindList() string {
 		list += string(kind)
 	}
 	return list
-}
-
-// cm words a length for a sentence.
-func cm(mm float64) string {
-	return fmt.Sprintf("%.4g cm", math.Round(mm)/10)
 }
