@@ -41,11 +41,11 @@ func discSize(points float64) float64 { return points * pointSize * 1.75 }
 // lineStep is the distance of two baselines, for a size of type.
 func lineStep(points float64) float64 { return points * pointSize * 1.2 }
 
-// drawLabels finds a place for each label, the largest that fits: inside the
+// labels finds a place for each label, the largest that fits: inside the
 // piece, across or upwards, in full or only its name, then the number alone,
 // if need be over the grain arrow; where even that does not fit, outside with
 // a line to the piece.
-func (s *sheets) drawLabels(v view, shown []shownPiece) {
+func (s *sheets) labels(v view, shown []shownPiece) []label {
 	var placed []label
 	var waiting []shownPiece
 	for _, piece := range shown {
@@ -61,9 +61,7 @@ func (s *sheets) drawLabels(v view, shown []shownPiece) {
 	for _, piece := range waiting {
 		placed = append(placed, s.labelOutside(v, piece, shown, placed))
 	}
-	for _, l := range placed {
-		s.drawLabel(l)
-	}
+	return placed
 }
 
 // texts of a label from the fullest to the shortest, without their places.

@@ -78,8 +78,11 @@ func (s sheet) room() (across, along float64) {
 	return s.height - 2*margin - head - roomAbove - roomBelow - footHeight, s.width - 2*margin - roomLeft - roomRight
 }
 
+// readable is a scale at which every label of a garment is still easy to read.
+const readable = 8.0
+
 // scaleFor picks the largest scale at which the cloth is no taller than the
-// room, unless a somewhat smaller one (up to two thirds) saves pages.
+// room, unless a smaller one that still reads well saves pages.
 func scaleFor(across, along, roomAcross, roomAlong float64) float64 {
 	best := 0.0
 	for _, scale := range scales {
@@ -89,7 +92,7 @@ func scaleFor(across, along, roomAcross, roomAlong float64) float64 {
 		if best == 0 {
 			best = scale
 		}
-		if scale <= 1.5*best && pagesAt(scale, along, roomAlong) < pagesAt(best, along, roomAlong) {
+		if scale <= max(1.5*best, readable) && pagesAt(scale, along, roomAlong) < pagesAt(best, along, roomAlong) {
 			return scale
 		}
 	}

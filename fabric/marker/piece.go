@@ -25,7 +25,9 @@ func (s *sheets) drawPieces(v view) {
 	}
 	s.pdf.ClipEnd()
 	s.restore()
-	s.drawLabels(v, shown)
+	for _, l := range s.labels(v, shown) {
+		s.drawLabel(l)
+	}
 }
 
 // shown gathers what the labels need to know of a piece, on paper.

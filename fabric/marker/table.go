@@ -3,6 +3,7 @@ package marker
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"github.com/paulmach/orb"
 
@@ -63,7 +64,7 @@ func grainEnds(l fabric.Laid) (near, far orb.Point) {
 
 func arrowPoints(l fabric.Laid, edge string) string {
 	dx, dy := l.Grain[1][0]-l.Grain[0][0], l.Grain[1][1]-l.Grain[0][1]
-	along, across := "away from cut end", "away from "+edge
+	along, across := "away from the cut end", "away from the "+edge
 	if dx < 0 {
 		along = "to the cut end"
 	}
@@ -76,7 +77,8 @@ func arrowPoints(l fabric.Laid, edge string) string {
 	case math.Abs(dy) < levelTolerance:
 		return along
 	}
-	return along + ", " + across
+	// Both at once must fit the column.
+	return strings.ReplaceAll(along+", "+across, "the ", "")
 }
 
 func garmentOf(l fabric.Laid) string {

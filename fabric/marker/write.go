@@ -154,14 +154,16 @@ func (s *sheets) fill(grey int) {
 func (s *sheets) ink(grey int) { s.pdf.SetTextColor(grey, grey, grey) }
 
 // numberPages writes the foot of every page once their number is known.
+// gofpdf measures from the head of a page with the height of the last one.
 func (s *sheets) numberPages() {
+	last := s.sheet
 	for i, page := range s.all {
 		s.sheet = page
 		s.pdf.SetPage(i + 1)
 		s.restore()
 		s.font("", 7)
 		s.ink(90)
-		foot := s.height - margin + 4
+		foot := last.height - margin + 4
 		s.text(margin, foot, s.textCut(titleOf(s.plan, s.options)+" · "+subtitle(s.plan), s.inner()-30))
 		s.textRight(s.width-margin, foot, fmt.Sprintf("page %d of %d", i+1, len(s.all)))
 		s.ink(0)

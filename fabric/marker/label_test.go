@@ -1,0 +1,64 @@
+package marker
+
+import (
+	"testing"
+
+	"github.com/paulmach/orb"
+	"github.com/stretchr/testify/assert"
+
+	"ellwand/fabric"
+)
+
+// labelsOf finds the labels of a plan that fits on one page.
+func labelsOf(plan fabric.LayPlan) ([]label, []shownPiece) {
+	s := newSheets(plan, Options{})
+	low, high := clothEdges(plan)
+	spread := A4.spreadFor(high-low, plan.Buy)
+	s.denominator = spread.denominator
+	s.addPage(spread.sheet)
+	v := view{to: plan.Buy, scale: 1 / s.denominator, low: low, high: high, left: 20, bottom: spread.height - 40, page: 1, pages: 1}
+	var shown []shownPiece
+	for i, l := range plan.Pieces {
+		shown = append(shown, s.shown(v, i, l))
+	}
+	return s.labels(v, shown), shown
+}
+
+// TestLabelsStayApart: no label overlaps another, and every label lies in its
+// own piece or, with a line to it, on free ground.
+func TestLabelsStayApart(t *testing.T) {
+	for name, plan := range map[string]fabric.LayPlan{
+		"open": openPlan(), "folded": foldedPlan(), "patches": longPlan(t, 100), "solved": required(t), "tiny": tinyPlan(),
+	} {
+		t.Run(name, func(t *testing.T) {
+			labels, shown := labelsOf(plan)
+			assert.Len(t, labels, len(plan.Pieces), "one label a piece")
+			for i, l := range labels {
+				for _, other := range labels[:i] {
+					assert.False(t, touches(l.box, other.box), "%d and %d overlap", l.number, other.number)
+				}
+				for _, piece := range shown {
+					inside := insideRing(piece.outline, l.box.Center()) && !crossesBox(piece.outline, l.box)
+					if piece.number == l.number {
+						assert.Equal(t, l.leader == nil, inside, "label %d", l.number)
+						continue
+					}
+					assert.False(t, inside || crossesBox(piece.outline, l.box), "label %d lies on piece %d", l.number, piece.number)
+				}
+			}
+		})
+	}
+}
+
+// tinyPlan has pieces too small for any label.
+func tinyPlan() fabric.LayPlan {
+	plan := openPlan()
+	for i := range 6 {
+		plan.Pieces = append(plan.Pieces, placedPiece("tab", 6, 10, 1100+float64(i%2)*15, 30+float64(i/2)*40, 270))
+	}
+	return plan
+}
+
+func touches(a, b orb.Bound) bool {
+	return a.Min[0] < b.Max[0] && b.Min[0] < a.Max[0] && a.Min[1] < b.Max[1] && b.Min[1] < a.Max[1]
+}
