@@ -42,6 +42,10 @@ type Requirement struct {
 	Length, Buy float64
 }
 
+// ErrInternal marks a layout that failed its check: a fault of the program,
+// not of the job.
+var ErrInternal = errors.New("internal error")
+
 // Require finds the length of cloth that all pieces need, in every lay that
 // is possible, each solved and verified. Pieces whose Cloth is another one
 // must be left out by the caller.
@@ -105,7 +109,7 @@ func planLay(ctx context.Context, cloth Cloth, lay Lay, all []pieces.Piece, opti
 	}
 	plan.fill(*found)
 	if err := plan.Check(all); err != nil {
-		return LayPlan{}, nil, fmt.Errorf("internal error: the lay %s broke a rule of the trade and is not shown: %w", lay, err)
+		return LayPlan{}, nil, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", ErrInternal, lay, err)
 	}
 	return plan, found, nil
 }
@@ -126,7 +130,7 @@ func solve(ctx context.Context, lay Lay, templates []template, problem nest.Prob
 	}
 	best := shorter(problem, result.Layout, search.Start)
 	if err := nest.Verify(problem, best); err != nil {
-		return nil, fmt.Errorf("internal error: the layout of the lay %s failed its check and is not shown: %w", lay, err)
+		return nil, fmt.Errorf("%w: the layout of the lay %s failed its check and is not shown: %w", ErrInternal, lay, err)
 	}
 	return &lain{templates: templates, problem: problem, layout: best, bound: result.Bound}, nil
 }
