@@ -179,8 +179,6 @@ func TestBuyRoundsUp(t *testing.T) {
 	}
 }
 
-// TestSteadyOpenLay: the folded lay opened out is where the open one starts,
-// with curves as well, whose outlines are only near the true ones.
 func TestOneLayOnly(t *testing.T) {
 	options := brief
 	options.Lays = []fabric.Lay{fabric.Open}

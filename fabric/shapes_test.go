@@ -1,8 +1,6 @@
 package fabric_test
 
 import (
-	"fmt"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
@@ -61,11 +59,4 @@ func inGarment(garment string, all ...pieces.Piece) []pieces.Piece {
 		out[i] = p
 	}
 	return out
-}
-
-func numbered(all []pieces.Piece) []pieces.Piece {
-	for i := range all {
-		all[i].Name = fmt.Sprintf("%s %d", all[i].Name, i+1)
-	}
-	return all
 }
