@@ -91,7 +91,7 @@ func laying(plan fabric.LayPlan) []string {
 		"The solid line is the cutting line, the dashed line the seam line."}
 	switch plan.Cloth.Nap {
 	case fabric.OneWay:
-		out = append(out, "This cloth has one way: stroke it or look along it, and let every arrow point to the same end.")
+		out = append(out, "This cloth has one way: stroke it or look along it, and let every arrow along the warp point to the same end.")
 	case fabric.OneWayPerGarment:
 		out = append(out, "This cloth has a nap: all pieces of one garment point the same way. Keep the garments apart when you bundle them.")
 	}
@@ -103,13 +103,13 @@ func laying(plan fabric.LayPlan) []string {
 
 // cautions before and while cutting.
 func cautions(plan fabric.LayPlan, options Options) []string {
-	usable := options.short(plan.Width)
+	between := "between the selvedges"
 	if plan.Lay == fabric.FoldedAlong {
-		usable = options.short(plan.Width) + " from the fold to the selvedge"
+		between = "from the fold to the selvedges"
 	}
 	out := []string{
 		"Measure twice, cut once. Lay every piece before the first cut.",
-		fmt.Sprintf("Check the true width of the cloth in the shop: this plan needs %s of usable width.", usable),
+		fmt.Sprintf("Check the true width of the cloth in the shop: this plan needs %s %s.", options.short(plan.Width), between),
 		"Wash or steam the cloth before cutting, as the finished garment will be washed. If it shrinks, buy more.",
 		"Look for flaws on the right side, and mark them before laying.",
 		"Blades: cut away from yourself, keep fingers behind the ruler, close the rotary cutter whenever you put it down, and keep blades from children.",

@@ -64,7 +64,7 @@ func TestTextsOfAFoldedPlanInInches(t *testing.T) {
 	text := textOf(t, written(t, foldedPlan(), Options{Inches: true, Paper: Letter}))
 	for _, want := range []string{
 		"cloth velvet, lay folded along the warp", "2, right sides together", "one way", "fold", "both selvedges", "1, on the fold", "a pair",
-		"ruler in inches from the cut end", "Fold the cloth in half along its length", "every arrow point to the same end",
+		"ruler in inches from the cut end", "Fold the cloth in half along its length", "arrow along the warp point to the same end", "from the fold to the selvedges",
 		"only 4 cm more",
 		// 800 mm are 0.875 yd less 0.1 mm: what is to be bought is never
 		// rounded down.
