@@ -1,0 +1,102 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"runtime"
+
+	"github.com/spf13/cobra"
+
+	"ellwand/cmd/ellwand/instance"
+	"ellwand/nest"
+)
+
+func newBench(e *env) *cobra.Command {
+	var s search
+	cmd := &cobra.Command{
+		Use:   "bench INSTANCE.json",
+		Short: "Lay an instance of the open nesting data and print its density",
+		Long: `Bench lays an instance of the open irregular strip packing collections and
+prints how dense the layout is. --layout writes the placements as JSON.`,
+		Example: "  ellwand bench ../shared/bench/albano.json --time 10s --workers 2",
+		Args:    one("an instance file"),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			return e.bench(cmd, args[0], s)
+		},
+	}
+	s.register(cmd)
+	return cmd
+}
+
+// benchResult is what bench prints. Lengths are in the unit of the instance,
+// density in percent.
+type benchResult struct {
+	Name     string  `json:"name"`
+	Items    int     `json:"items"`
+	Width    float64 `json:"width"`
+	Length   float64 `json:"length"`
+	Density  float64 `json:"density"`
+	Bound    float64 `json:"bound"`
+	Seconds  float64 `json:"seconds"`
+	Workers  int     `json:"workers"`
+	Seed     uint64  `json:"seed"`
+	Verified bool    `json:"verified"`
+}
+
+func (e *env) bench(cmd *cobra.Command, path string, s search) error {
+	if err := s.check(); err != nil {
+		return err
+	}
+	in, err := instance.Read(path)
+	if err != nil {
+		return err
+	}
+	if err := in.Problem.Check(); err != nil {
+		return fmt.Errorf("%s: %w", path, err)
+	}
+	files := outputs{force: s.force, input: path}
+	var laid nest.Layout
+	if s.layout != "" {
+		if err := files.add(s.layout, func(w io.Writer) error { return in.WriteLayout(w, laid) }); err != nil {
+			return err
+		}
+	}
+	bar := e.newProgress()
+	result, err := nest.Solve(cmd.Context(), in.Problem, nest.Options{
+		Time: s.time, Seed: s.seed, Workers: s.workers,
+		Progress: func(p nest.Progress) {
+			bar.show(in.Name, fmt.Sprintf("%.4g", p.Length), fmt.Sprintf("%.4g", p.Bound), p.Elapsed)
+		},
+	})
+	bar.done()
+	if err != nil {
+		return &failed{err}
+	}
+	if err := nest.Verify(in.Problem, result.Layout); err != nil {
+		return &failed{fmt.Errorf("the layout found does not stand up to checking: %w", err)}
+	}
+	laid = result.Layout
+	if err := files.commit(); err != nil {
+		return err
+	}
+	workers := s.workers
+	if workers == 0 {
+		workers = runtime.GOMAXPROCS(0)
+	}
+	return e.printBench(in, benchResult{
+		Name: in.Name, Items: len(in.Problem.Items), Width: in.Problem.Width,
+		Length: laid.Length, Density: in.Density(laid.Length), Bound: result.Bound,
+		Seconds: result.Elapsed.Seconds(), Workers: workers, Seed: s.seed, Verified: true,
+	})
+}
+
+func (e *env) printBench(in instance.Instance, r benchResult) error {
+	if e.json {
+		return e.printJSON(r)
+	}
+	t := newTable("instance", "pieces", "width", "length", "density", "never below", "seconds")
+	t.AppendRow(row(r.Name, in.Pieces(), fmt.Sprintf("%.6g", r.Width), fmt.Sprintf("%.6g", r.Length),
+		fmt.Sprintf("%.2f %%", r.Density), fmt.Sprintf("%.6g", r.Bound), fmt.Sprintf("%.1f", r.Seconds)))
+	fmt.Fprintln(e.out, t.Render())
+	return nil
+}

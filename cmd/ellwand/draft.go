@@ -1,0 +1,123 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"path/filepath"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/draft"
+	"ellwand/pieces/svg"
+)
+
+func newDraft(e *env) *cobra.Command {
+	var folder string
+	var force bool
+	cmd := &cobra.Command{
+		Use:   "draft JOB",
+		Short: "Draft the pieces, report whether their seams match, write them as SVG",
+		Long: `Draft drafts the pieces of a job. It prints the measurements, the pieces with
+their size over all (seam allowances included), and the truing report: every
+pair of seams that will be sewn together, with both lengths and what is normal.
+The pieces are written as SVG drawings at true scale, one a piece, into a folder
+named after the job unless -o names another.`,
+		Example: `  ellwand draft blouse.yaml
+  ellwand draft blouse.yaml -o pieces --force`,
+		Args: one("a job file"),
+		RunE: func(_ *cobra.Command, args []string) error {
+			return e.draft(args[0], folder, force)
+		},
+	}
+	cmd.Flags().StringVarP(&folder, "output", "o", "", "folder for the SVG drawings; blouse-pieces for blouse.yaml if not given")
+	cmd.Flags().BoolVar(&force, "force", false, "overwrite files that exist")
+	return cmd
+}
+
+func (e *env) draft(path, folder string, force bool) error {
+	work, err := readJob(path)
+	if err != nil {
+		return err
+	}
+	if folder == "" {
+		base := filepath.Base(path)
+		folder = strings.TrimSuffix(base, filepath.Ext(base)) + "-pieces"
+	}
+	files := &outputs{force: force, input: path}
+	for _, made := range work.Garments {
+		for _, piece := range made.Pieces {
+			name := fmt.Sprintf("%s-%s-%s.svg", job.Slug(made.Name), job.Slug(piece.Name), job.Slug(piece.Cloth))
+			write := func(w io.Writer) error { return svg.Write(w, piece) }
+			if err := files.add(filepath.Join(folder, name), write); err != nil {
+				return err
+			}
+		}
+	}
+	report, err := draftOf(work)
+	if err != nil {
+		return &failed{err}
+	}
+	if err := files.commit(); err != nil {
+		return err
+	}
+	for _, out := range files.list {
+		report.Files = append(report.Files, out.path)
+	}
+	if e.json {
+		return e.printJSON(report)
+	}
+	e.printDraft(work, report)
+	fmt.Fprintf(e.out, "\n%d drawings written to %s\n", len(report.Files), folder)
+	e.warn(work)
+	return nil
+}
+
+func (e *env) printDraft(work *job.Work, report draftReport) {
+	fmt.Fprintln(e.out, work.Title())
+	if len(report.Body) > 0 {
+		t := newTable("measurement", "length")
+		for _, name := range draft.Measurements() {
+			if value, ok := work.Body.Get(name); ok {
+				t.AppendRow(row(name, work.Format(value)))
+			}
+		}
+		fmt.Fprintf(e.out, "\n%s\n", t.Render())
+	}
+	for i, made := range work.Garments {
+		e.printGarment(work, made, report.Garments[i])
+	}
+}
+
+func (e *env) printGarment(work *job.Work, made job.Made, report garmentReport) {
+	fmt.Fprintf(e.out, "\n%s, %s\n", made.Name, times(made.Quantity))
+	t := newTable("piece", "cloth", "cut", "how", "width", "height")
+	for _, p := range report.Pieces {
+		t.AppendRow(row(p.Name, p.Cloth, p.Cut, p.how(), work.Format(p.WidthMM), work.Format(p.HeightMM)))
+	}
+	fmt.Fprintln(e.out, t.Render())
+	for _, figure := range made.Figures {
+		fmt.Fprintf(e.out, "%s: %s\n", figure.Name, work.Format(figure.Value))
+	}
+	if len(made.Truing.Rows) == 0 {
+		return
+	}
+	fmt.Fprintf(e.out, "\ntruing of the %s\n", made.Name)
+	t = newTable("seam", "of", "length", "against", "length", "difference", "verdict")
+	for _, r := range made.Truing.Rows {
+		t.AppendRow(row(r.Seam, r.Of, work.Format(r.OfLength), r.Against, work.Format(r.AgainstLength),
+			work.Format(r.Difference), r.Verdict))
+	}
+	fmt.Fprintf(e.out, "%s\nwhat is normal:\n", t.Render())
+	for _, r := range made.Truing.Rows {
+		fmt.Fprintf(e.out, "  %s: %s\n", r.Seam, r.Normal)
+	}
+}
+
+func times(quantity int) string {
+	if quantity == 1 {
+		return "made once"
+	}
+	return fmt.Sprintf("made %d times", quantity)
+}

@@ -1,0 +1,114 @@
+package main
+
+import (
+	"strings"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/pieces"
+)
+
+// draftReport is what draft prints as JSON.
+type draftReport struct {
+	Job      string             `json:"job"`
+	Client   string             `json:"client,omitempty"`
+	Body     map[string]float64 `json:"body_mm"`
+	Garments []garmentReport    `json:"garments"`
+	Notes    []string           `json:"notes"`
+	Files    []string           `json:"files"`
+}
+
+type garmentReport struct {
+	Name     string             `json:"name"`
+	Quantity int                `json:"quantity"`
+	Pieces   []pieceReport      `json:"pieces"`
+	Figures  map[string]float64 `json:"figures_mm"`
+	Truing   []truingReport     `json:"truing"`
+}
+
+// pieceReport has the size of the cutting outline over all; of a piece on the
+// fold, that of the half.
+type pieceReport struct {
+	Name     string  `json:"name"`
+	Cloth    string  `json:"cloth"`
+	Cut      int     `json:"cut"`
+	Pair     bool    `json:"pair"`
+	Fold     string  `json:"fold,omitempty"`
+	WidthMM  float64 `json:"width_mm"`
+	HeightMM float64 `json:"height_mm"`
+}
+
+func (p pieceReport) how() string {
+	switch {
+	case p.Fold != "":
+		return "on the fold"
+	case p.Pair:
+		return "pair"
+	}
+	return ""
+}
+
+type truingReport struct {
+	Seam         string  `json:"seam"`
+	Of           string  `json:"of"`
+	Against      string  `json:"against"`
+	OfMM         float64 `json:"of_mm"`
+	AgainstMM    float64 `json:"against_mm"`
+	DifferenceMM float64 `json:"difference_mm"`
+	LeastMM      float64 `json:"least_mm"`
+	MostMM       float64 `json:"most_mm"`
+	Normal       string  `json:"normal"`
+	Sound        bool    `json:"sound"`
+	Verdict      string  `json:"verdict"`
+}
+
+// drawn is how finely an outline is flattened to measure it, mm.
+const drawn = 0.05
+
+func draftOf(work *job.Work) (draftReport, error) {
+	out := draftReport{Job: work.Name, Client: work.Client, Body: map[string]float64{}, Garments: []garmentReport{}, Notes: append([]string{}, work.Notes...)}
+	for name, value := range work.Body {
+		out.Body[strings.ReplaceAll(string(name), " ", "_")] = tidy(value)
+	}
+	for _, made := range work.Garments {
+		report, err := garmentOf(made)
+		if err != nil {
+			return out, err
+		}
+		out.Garments = append(out.Garments, report)
+	}
+	return out, nil
+}
+
+func garmentOf(made job.Made) (garmentReport, error) {
+	out := garmentReport{Name: made.Name, Quantity: made.Quantity, Pieces: []pieceReport{}, Figures: map[string]float64{}, Truing: []truingReport{}}
+	for _, piece := range made.Pieces {
+		report, err := pieceOf(piece)
+		if err != nil {
+			return out, err
+		}
+		out.Pieces = append(out.Pieces, report)
+	}
+	for _, figure := range made.Figures {
+		out.Figures[strings.ReplaceAll(figure.Name, " ", "_")] = tidy(figure.Value)
+	}
+	for _, r := range made.Truing.Rows {
+		out.Truing = append(out.Truing, truingReport{
+			Seam: r.Seam, Of: r.Of, Against: r.Against, OfMM: tidy(r.OfLength), AgainstMM: tidy(r.AgainstLength),
+			DifferenceMM: tidy(r.Difference), LeastMM: tidy(r.Least), MostMM: tidy(r.Most),
+			Normal: r.Normal, Sound: r.Sound, Verdict: r.Verdict,
+		})
+	}
+	return out, nil
+}
+
+func pieceOf(piece pieces.Piece) (pieceReport, error) {
+	outline, err := piece.CuttingOutline(drawn)
+	if err != nil {
+		return pieceReport{}, err
+	}
+	box := outline.Bound()
+	return pieceReport{
+		Name: piece.Name, Cloth: piece.Cloth, Cut: piece.Cut, Pair: piece.Pair, Fold: piece.Fold,
+		WidthMM: tidy(box.Max[0] - box.Min[0]), HeightMM: tidy(box.Max[1] - box.Min[1]),
+	}, nil
+}

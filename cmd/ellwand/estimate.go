@@ -1,0 +1,169 @@
+package main
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric"
+)
+
+func newEstimate(e *env) *cobra.Command {
+	var s search
+	var widths []string
+	cmd := &cobra.Command{
+		Use:   "estimate JOB",
+		Short: "Say how much of each cloth to buy",
+		Long: `Estimate lays the pieces of a job on each of its cloths, open and folded, and
+says how long the cloth must be and how much to buy. "Never below" is a length
+that no way of laying can beat.`,
+		Example: `  ellwand estimate blouse.yaml
+  ellwand estimate blouse.yaml --widths 115cm,140cm,150cm --time 10s`,
+		Args: one("a job file"),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			return e.estimate(cmd, args[0], s, widths)
+		},
+	}
+	s.register(cmd)
+	cmd.Flags().StringSliceVar(&widths, "widths", nil, "widths to compare instead of the job's: 115cm,140cm or 45in,60in")
+	return cmd
+}
+
+func (e *env) estimate(cmd *cobra.Command, path string, s search, widthTexts []string) error {
+	if err := s.check(); err != nil {
+		return err
+	}
+	work, err := readJob(path)
+	if err != nil {
+		return err
+	}
+	widths, err := parseWidths(widthTexts, work.Unit)
+	if err != nil {
+		return err
+	}
+	cloths, err := clothsAt(work, widths)
+	if err != nil {
+		return err
+	}
+	files := &outputs{force: s.force, input: path}
+	layouts, err := newLayoutPaths(s.layout, len(cloths))
+	if err != nil {
+		return err
+	}
+	if err := layouts.check(files, cloths); err != nil {
+		return err
+	}
+	e.warn(work)
+	needs := make([]fabric.Requirement, len(cloths))
+	for i, cloth := range cloths {
+		if needs[i], err = e.require(cmd.Context(), work, cloth, s); err != nil {
+			return err
+		}
+		if err := layouts.add(files, needs[i]); err != nil {
+			return err
+		}
+	}
+	if err := files.commit(); err != nil {
+		return err
+	}
+	if e.json {
+		e.noteImpossible(work, needs)
+		return e.printJSON(estimateOf(work, needs))
+	}
+	e.printEstimate(work, needs)
+	return nil
+}
+
+// warn passes on what the draft has to say.
+func (e *env) warn(work *job.Work) {
+	for _, sentence := range work.Notes {
+		e.note("note: %s", sentence)
+	}
+}
+
+// noteImpossible says beside the JSON, which lists the possible lays alone,
+// why others are not.
+func (e *env) noteImpossible(work *job.Work, needs []fabric.Requirement) {
+	for _, need := range needs {
+		for _, plan := range need.Lays {
+			if !plan.Possible() {
+				e.note("note: %s, %s wide, %s: not possible: %s", need.Cloth.Name, work.Format(need.Cloth.Width), plan.Lay, once(plan.Impossible))
+			}
+		}
+	}
+}
+
+func (e *env) printEstimate(work *job.Work, needs []fabric.Requirement) {
+	fmt.Fprintln(e.out, work.Title())
+	for _, need := range needs {
+		cloth := need.Cloth
+		fmt.Fprintf(e.out, "\n%s, %s wide, nap %s\n", cloth.Name, work.Format(cloth.Width), cloth.Nap)
+		e.printLays(work, need)
+		fmt.Fprintln(e.out, advice(work, need))
+		for _, note := range need.Lays[need.Chosen].Notes {
+			fmt.Fprintln(e.out, note)
+		}
+	}
+}
+
+func (e *env) printLays(work *job.Work, need fabric.Requirement) {
+	t := newTable("lay", "plies", "length", "efficiency", "never below", "to buy")
+	for _, plan := range need.Lays {
+		if !plan.Possible() {
+			continue
+		}
+		t.AppendRow(row(plan.Lay.String(), plan.Plies, work.FormatLong(plan.Length),
+			fmt.Sprintf("%.1f %%", 100*plan.Density), work.FormatLong(plan.Bound), buyText(work, need.Cloth, plan)))
+	}
+	fmt.Fprintln(e.out, t.Render())
+	for _, plan := range need.Lays {
+		if !plan.Possible() {
+			fmt.Fprintf(e.out, "%s: not possible: %s\n", plan.Lay, once(plan.Impossible))
+		}
+	}
+}
+
+// advice says what to buy, how to lay it, and what opening the cloth saves.
+func advice(work *job.Work, need fabric.Requirement) string {
+	chosen := need.Lays[need.Chosen]
+	text := fmt.Sprintf("Buy %s and lay it %s.", buyText(work, need.Cloth, chosen), chosen.Lay)
+	open, folded, both := openAndFolded(need)
+	switch {
+	case !both:
+	case folded.Length-open.Length >= 1:
+		text += fmt.Sprintf(" Opening the cloth saves %s of length against folding it.", work.Format(folded.Length-open.Length))
+	default:
+		text += " Opening the cloth saves nothing; folded there is half the chalking and cutting."
+	}
+	return text
+}
+
+// openAndFolded returns the two plans when both are possible.
+func openAndFolded(need fabric.Requirement) (open, folded fabric.LayPlan, both bool) {
+	var haveOpen, haveFolded bool
+	for _, plan := range need.Lays {
+		switch {
+		case !plan.Possible():
+		case plan.Lay == fabric.Open:
+			open, haveOpen = plan, true
+		case plan.Lay == fabric.FoldedAlong:
+			folded, haveFolded = plan, true
+		}
+	}
+	return open, folded, haveOpen && haveFolded
+}
+
+// once leaves out the lines that repeat one above: the same piece of many
+// garments stands in the way for the same reason.
+func once(text string) string {
+	var lines []string
+	for _, line := range strings.Split(text, "\n") {
+		if !slices.Contains(lines, line) {
+			lines = append(lines, line)
+		}
+	}
+	return strings.Join(lines, "\n  ")
+}

@@ -1,0 +1,65 @@
+package main
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"ellwand/fabric"
+)
+
+// layoutPaths says where the layouts go: into a folder, every lay its own
+// file; or, when the option names a .json file, the recommended lay of the
+// only cloth and width.
+type layoutPaths struct {
+	option string
+	single bool
+}
+
+func newLayoutPaths(option string, cloths int) (layoutPaths, error) {
+	info, err := os.Stat(option)
+	folder := err == nil && info.IsDir()
+	single := option != "" && !folder && strings.HasSuffix(strings.ToLower(option), ".json")
+	if single && cloths > 1 {
+		return layoutPaths{}, fmt.Errorf("--layout %s is one file, but there are %d cloths and widths to lay; name a folder: --layout layouts", option, cloths)
+	}
+	return layoutPaths{option: option, single: single}, nil
+}
+
+// check refuses places that cannot be written, before any search.
+func (l layoutPaths) check(files *outputs, cloths []fabric.Cloth) error {
+	switch {
+	case l.option == "":
+		return nil
+	case l.single:
+		return files.check(l.option)
+	}
+	for _, cloth := range cloths {
+		for _, lay := range []fabric.Lay{fabric.Open, fabric.FoldedAlong} {
+			if err := files.check(filepath.Join(l.option, layoutName(fabric.LayPlan{Cloth: cloth, Lay: lay}))); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+// add plans the layout files of one cloth and width.
+func (l layoutPaths) add(files *outputs, need fabric.Requirement) error {
+	switch {
+	case l.option == "":
+		return nil
+	case l.single:
+		return files.add(l.option, need.Lays[need.Chosen].WriteJSON)
+	}
+	for _, plan := range need.Lays {
+		if !plan.Possible() {
+			continue
+		}
+		if err := files.add(filepath.Join(l.option, layoutName(plan)), plan.WriteJSON); err != nil {
+			return err
+		}
+	}
+	return nil
+}

@@ -1,0 +1,63 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strconv"
+	"testing"
+
+	"github.com/rogpeppe/go-internal/testscript"
+)
+
+func TestMain(m *testing.M) {
+	testscript.Main(m, map[string]func(){"ellwand": main})
+}
+
+// TestScripts runs every script of testdata/script. $JOBS is the folder of
+// example jobs.
+func TestScripts(t *testing.T) {
+	jobs, err := filepath.Abs("../../testdata")
+	if err != nil {
+		t.Fatal(err)
+	}
+	testscript.Run(t, testscript.Params{
+		Dir: "testdata/script",
+		Setup: func(env *testscript.Env) error {
+			env.Setenv("JOBS", jobs)
+			return nil
+		},
+		// Root may read and write everything, whatever the permissions.
+		Condition: func(name string) (bool, error) {
+			if name != "root" {
+				return false, fmt.Errorf("unknown condition %q", name)
+			}
+			return os.Geteuid() == 0, nil
+		},
+		Cmds: map[string]func(*testscript.TestScript, bool, []string){"status": status},
+	})
+}
+
+// status runs a command that must end with an exit status:
+//
+//	status 2 ellwand estimate missing.yaml
+func status(ts *testscript.TestScript, negated bool, args []string) {
+	if negated || len(args) < 2 {
+		ts.Fatalf("usage: status N command [argument...]")
+	}
+	want, err := strconv.Atoi(args[0])
+	ts.Check(err)
+	got := 0
+	if err := ts.Exec(args[1], args[2:]...); err != nil {
+		var exit *exec.ExitError
+		if !errors.As(err, &exit) {
+			ts.Fatalf("%v", err)
+		}
+		got = exit.ExitCode()
+	}
+	if got != want {
+		ts.Fatalf("exit status %d, want %d", got, want)
+	}
+}

@@ -1,0 +1,217 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"path/filepath"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric"
+	"ellwand/fabric/marker"
+	"ellwand/pieces/measure"
+)
+
+// markerOptions are the options of the marker command alone.
+type markerOptions struct {
+	output string
+	widths []string
+	paper  string
+	lay    string
+}
+
+func newMarker(e *env) *cobra.Command {
+	var s search
+	var m markerOptions
+	cmd := &cobra.Command{
+		Use:   "marker JOB -o plan.pdf",
+		Short: "Print the plan of the lay, to be chalked with a tape measure",
+		Long: `Marker lays the pieces of a job and draws the plan of the lay as a PDF. A job
+with several cloths gives a plan for each: plan.pdf for the first,
+plan-lining.pdf for the lining. Each cloth is laid in its first width unless
+--widths names another, and in the lay that needs the least unless --lay does.`,
+		Example: `  ellwand marker blouse.yaml -o plan.pdf
+  ellwand marker blouse.yaml -o plan.pdf --widths 140cm --lay folded --paper letter`,
+		Args: one("a job file"),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			return e.marker(cmd, args[0], s, m)
+		},
+	}
+	s.register(cmd)
+	flags := cmd.Flags()
+	flags.StringVarP(&m.output, "output", "o", "", "the PDF to write (required)")
+	flags.StringSliceVar(&m.widths, "widths", nil, "width of the cloth instead of the job's; several: one for each cloth, in order")
+	flags.StringVar(&m.paper, "paper", "a4", "a4 or letter")
+	flags.StringVar(&m.lay, "lay", "", "open or folded; the one that needs less cloth if not given")
+	return cmd
+}
+
+func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions) error {
+	if err := s.check(); err != nil {
+		return err
+	}
+	if m.output == "" {
+		return fmt.Errorf("the plan needs a file to go to; for example: ellwand marker %s -o plan.pdf", path)
+	}
+	paper, err := parsePaper(m.paper)
+	if err != nil {
+		return err
+	}
+	lay, err := parseLay(m.lay)
+	if err != nil {
+		return err
+	}
+	work, err := readJob(path)
+	if err != nil {
+		return err
+	}
+	cloths, err := markerCloths(work, m.widths)
+	if err != nil {
+		return err
+	}
+	files := &outputs{force: s.force, input: path}
+	layouts, err := newLayoutPaths(s.layout, len(cloths))
+	if err != nil {
+		return err
+	}
+	if err := layouts.check(files, cloths); err != nil {
+		return err
+	}
+	plans := make([]fabric.LayPlan, len(cloths))
+	options := marker.Options{Job: work.Title(), Paper: paper, Inches: work.Unit == measure.Inch || work.Unit == measure.Yard}
+	for i, cloth := range cloths {
+		err := files.add(planName(m.output, cloth.Name, i), func(w io.Writer) error { return marker.Write(w, plans[i], options) })
+		if err != nil {
+			return err
+		}
+	}
+	e.warn(work)
+	for i, cloth := range cloths {
+		need, err := e.require(cmd.Context(), work, cloth, s)
+		if err != nil {
+			return err
+		}
+		if plans[i], err = planOf(need, lay); err != nil {
+			return clothError(work, cloth, err)
+		}
+		if err := layouts.add(files, need); err != nil {
+			return err
+		}
+	}
+	if err := files.commit(); err != nil {
+		return err
+	}
+	return e.printPlans(work, m.output, plans)
+}
+
+// parsePaper reads the name of a sheet.
+func parsePaper(text string) (marker.Paper, error) {
+	switch strings.ToLower(text) {
+	case "a4":
+		return marker.A4, nil
+	case "letter":
+		return marker.Letter, nil
+	}
+	return 0, fmt.Errorf("--paper %q is not known; use a4 or letter", text)
+}
+
+// parseLay reads the name of a lay; nil leaves the choice open.
+func parseLay(text string) (*fabric.Lay, error) {
+	if text == "" {
+		return nil, nil
+	}
+	for _, lay := range []fabric.Lay{fabric.Open, fabric.FoldedAlong} {
+		if strings.HasPrefix(lay.String(), strings.ToLower(text)) {
+			return &lay, nil
+		}
+	}
+	return nil, fmt.Errorf("--lay %q is not known; use open or folded", text)
+}
+
+// markerCloths gives each cloth its one width.
+func markerCloths(work *job.Work, texts []string) ([]fabric.Cloth, error) {
+	widths, err := parseWidths(texts, work.Unit)
+	if err != nil {
+		return nil, err
+	}
+	if len(widths) > 1 && len(widths) != len(work.Cloths) {
+		return nil, fmt.Errorf("--widths names %d widths, but the job has %d cloths; give one width for all, or one for each", len(widths), len(work.Cloths))
+	}
+	single := *work
+	single.Cloths = make([]job.Offer, len(work.Cloths))
+	for i, offer := range work.Cloths {
+		width := offer.Widths[0]
+		switch len(widths) {
+		case 0:
+		case 1:
+			width = widths[0]
+		default:
+			width = widths[i]
+		}
+		single.Cloths[i] = job.Offer{Cloth: offer.Cloth, Widths: []float64{width}}
+	}
+	return clothsAt(&single, nil)
+}
+
+// planName is the file of a cloth's plan: the name asked for the first cloth,
+// with the cloth's name added for the others.
+func planName(output, cloth string, index int) string {
+	if index == 0 {
+		return output
+	}
+	extension := filepath.Ext(output)
+	return strings.TrimSuffix(output, extension) + "-" + slug(cloth) + extension
+}
+
+// planOf takes the lay that is asked for, or the recommended one.
+func planOf(need fabric.Requirement, lay *fabric.Lay) (fabric.LayPlan, error) {
+	if lay == nil {
+		return need.Lays[need.Chosen], nil
+	}
+	for _, plan := range need.Lays {
+		if plan.Lay != *lay {
+			continue
+		}
+		if !plan.Possible() {
+			return plan, fmt.Errorf("it cannot be laid %s: %s", plan.Lay, plan.Impossible)
+		}
+		return plan, nil
+	}
+	return fabric.LayPlan{}, &failed{fmt.Errorf("the lay %s was not tried", *lay)}
+}
+
+// plansReport is what marker prints as JSON.
+type plansReport struct {
+	Job   string       `json:"job"`
+	Plans []planReport `json:"plans"`
+}
+
+type planReport struct {
+	Cloth    string  `json:"cloth"`
+	Lay      string  `json:"lay"`
+	LengthMM float64 `json:"length_mm"`
+	BuyMM    float64 `json:"buy_mm"`
+	Pieces   int     `json:"pieces"`
+	File     string  `json:"file"`
+}
+
+func (e *env) printPlans(work *job.Work, output string, plans []fabric.LayPlan) error {
+	report := plansReport{Job: work.Name}
+	t := newTable("cloth", "width", "lay", "length", "to buy", "plan")
+	for i, plan := range plans {
+		file := planName(output, plan.Cloth.Name, i)
+		t.AppendRow(row(plan.Cloth.Name, work.Format(plan.Cloth.Width), plan.Lay.String(),
+			work.FormatLong(plan.Length), buyText(work, plan.Cloth, plan), file))
+		report.Plans = append(report.Plans, planReport{
+			Cloth: plan.Cloth.Name, Lay: plan.Lay.String(), LengthMM: tidy(plan.Length),
+			BuyMM: tidy(plan.Buy), Pieces: len(plan.Pieces), File: file,
+		})
+	}
+	if e.json {
+		return e.printJSON(report)
+	}
+	fmt.Fprintln(e.out, t.Render())
+	return nil
+}

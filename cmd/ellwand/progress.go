@@ -1,0 +1,55 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"os"
+	"time"
+
+	"golang.org/x/term"
+)
+
+// progress shows how a search goes: the first layout on a line of its own as
+// soon as it is found, then one line that is redrawn. It writes only to a
+// terminal.
+type progress struct {
+	out   io.Writer // nil when nobody watches
+	title string
+	drawn time.Time
+}
+
+// redraw is how often the line changes; faster than that nobody reads.
+const redraw = 200 * time.Millisecond
+
+func (e *env) newProgress() *progress {
+	file, isFile := e.err.(*os.File)
+	if e.quiet || !isFile || !term.IsTerminal(int(file.Fd())) {
+		return &progress{}
+	}
+	return &progress{out: e.err}
+}
+
+// show reports the length found so far under a title. A new title begins a
+// new line.
+func (p *progress) show(title, length, bound string, elapsed time.Duration) {
+	if p.out == nil {
+		return
+	}
+	if title != p.title {
+		p.title = title
+		fmt.Fprintf(p.out, "\r\x1b[K%s: first layout %s after %.1f s (Ctrl-C ends the search)\n", title, length, elapsed.Seconds())
+		return
+	}
+	if time.Since(p.drawn) < redraw {
+		return
+	}
+	p.drawn = time.Now()
+	fmt.Fprintf(p.out, "\r\x1b[K%s: %s, never below %s, %.0f s", title, length, bound, elapsed.Seconds())
+}
+
+// done clears the line that is redrawn.
+func (p *progress) done() {
+	if p.out != nil {
+		fmt.Fprint(p.out, "\r\x1b[K")
+	}
+}

@@ -1,0 +1,112 @@
+package main
+
+import (
+	"encoding/json"
+	"maps"
+	"os"
+	"path/filepath"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/fabric"
+)
+
+// keysOf returns the keys of a JSON object, sorted.
+func keysOf(t *testing.T, object any) []string {
+	t.Helper()
+	fields, ok := object.(map[string]any)
+	require.True(t, ok, "%v is no object", object)
+	return slices.Sorted(maps.Keys(fields))
+}
+
+// The field names are a contract with other programs.
+func TestEstimateJSON(t *testing.T) {
+	var got map[string]any
+	text := ellwand(t, "estimate", "../../testdata/blouse.yaml", "--time", "0.1s", "--json", "--widths", "115cm,140cm")
+	require.NoError(t, json.Unmarshal([]byte(text), &got))
+	assert.Equal(t, []string{"cloths", "job"}, keysOf(t, got))
+	cloths := got["cloths"].([]any)
+	require.Len(t, cloths, 4, "one entry a cloth and width")
+	for _, entry := range cloths {
+		cloth := entry.(map[string]any)
+		assert.Equal(t, []string{"buy_m", "buy_mm", "buy_yd", "chosen", "lays", "length_mm", "name", "nap", "usable_mm", "width_mm"}, keysOf(t, cloth))
+		assert.InDelta(t, cloth["width_mm"].(float64)-20, cloth["usable_mm"], 1e-9)
+		assert.GreaterOrEqual(t, cloth["buy_mm"], cloth["length_mm"])
+		assert.GreaterOrEqual(t, cloth["buy_yd"].(float64)*914.4, cloth["length_mm"], "1 yd is 914.4 mm (agreement of 1959)")
+		for _, lay := range cloth["lays"].([]any) {
+			assert.Equal(t, []string{"bound_mm", "density", "lay", "length_mm", "plies"}, keysOf(t, lay))
+			l := lay.(map[string]any)
+			assert.LessOrEqual(t, l["bound_mm"], l["length_mm"])
+			assert.Greater(t, l["density"], 10.0, "in percent")
+			assert.Less(t, l["density"], 100.0)
+		}
+	}
+}
+
+func TestBenchJSON(t *testing.T) {
+	var got map[string]any
+	text := ellwand(t, "bench", "../../testdata/squared-rectangle.json", "--time", "5s", "--json", "--seed", "2", "--workers", "1")
+	require.NoError(t, json.Unmarshal([]byte(text), &got))
+	assert.Equal(t, []string{"bound", "density", "items", "length", "name", "seconds", "seed", "verified", "width", "workers"}, keysOf(t, got))
+	assert.Equal(t, 2.0, got["seed"])
+	assert.Equal(t, 1.0, got["workers"])
+	// Moron's tiling of 1925 is perfect: 33 x 32.
+	assert.GreaterOrEqual(t, got["length"], 33.0)
+	assert.LessOrEqual(t, got["bound"], 33.0)
+	assert.InDelta(t, 100*33.0, got["density"].(float64)*got["length"].(float64), 1e-6)
+}
+
+// A job of 500 pieces is answered, and its layout is whole.
+func TestFiveHundredPieces(t *testing.T) {
+	folder := t.TempDir()
+	path := filepath.Join(folder, "choir.yaml")
+	require.NoError(t, os.WriteFile(path, []byte(`job: choir robes
+units: cm
+size: 14
+table: women
+garments:
+  - name: robe
+    quantity: 50
+    bodice: {back: seam}
+    sleeve: {}
+    parts: [{kind: cuff}]
+    pieces: [{name: pocket, width: 15, height: 16, cut: 3}]
+cloths: [{name: shell, width: 150, nap: one way per garment}]
+`), 0o600))
+	file := filepath.Join(folder, "lay.json")
+	ellwand(t, "estimate", path, "--time", "1s", "--layout", file)
+	text, err := os.ReadFile(file)
+	require.NoError(t, err)
+	var lay struct{ Pieces []struct{ Name string } }
+	require.NoError(t, json.Unmarshal(text, &lay))
+	assert.Len(t, lay.Pieces, 50*(1+2+2+2+3), "front, backs, sleeves, cuffs, pockets")
+}
+
+// A purchase is rounded up in both systems, each by its own step.
+func TestPurchase(t *testing.T) {
+	tests := []struct {
+		name                     string
+		step, length, metric, yd float64
+	}{
+		{"metric step", 100, 1230, 1300, 1371.6}, // 1 1/2 yd, since 1 3/8 yd is 1257.3 mm
+		{"quarter metre", 250, 1230, 1250, 1371.6},
+		{"eighth of a yard", 914.4 / 8, 1230, 1300, 1257.3},
+		{"quarter of a yard", 914.4 / 4, 1260, 1300, 1371.6},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			cloth := fabric.Cloth{Step: tt.step}
+			buy := tt.metric
+			if inYards(cloth) {
+				buy = tt.yd
+			}
+			metric, yards := purchase(cloth, fabric.LayPlan{Length: tt.length, Buy: buy})
+			assert.InDelta(t, tt.metric, metric, 1e-6)
+			assert.GreaterOrEqual(t, yards, tt.length)
+			assert.Less(t, yards, tt.length+914.4/4+1e-6)
+		})
+	}
+}

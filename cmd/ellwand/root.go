@@ -1,0 +1,88 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"github.com/spf13/cobra"
+)
+
+// env is what every command writes to, and the options that all of them take.
+type env struct {
+	out, err io.Writer
+	json     bool
+	quiet    bool
+}
+
+func newRoot(e *env) *cobra.Command {
+	root := &cobra.Command{
+		Use:   "ellwand",
+		Short: "From measurements to pattern pieces, cloth to buy and a marker plan",
+		Long: `Ellwand reads a job file with body measurements, garments and cloths. It
+drafts the pieces, lays them on each cloth as densely as it can, and says how
+much to buy; the plan it prints can be chalked with a tape measure.
+
+Begin with a starter job, change it, and ask for the cloth:
+
+  ellwand new blouse.yaml
+  ellwand estimate blouse.yaml`,
+		SilenceUsage:  true,
+		SilenceErrors: true,
+		Args:          knownCommand,
+		RunE:          func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
+	}
+	root.PersistentFlags().BoolVar(&e.json, "json", false, "print JSON for programs instead of tables")
+	root.PersistentFlags().BoolVarP(&e.quiet, "quiet", "q", false, "no progress and no notes on stderr")
+	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
+		return fmt.Errorf("%w; see: %s --help", err, cmd.CommandPath())
+	})
+	root.AddCommand(newNew(e), newDraft(e), newEstimate(e), newMarker(e), newBench(e), newSchema(e), newVersion(e))
+	return root
+}
+
+// knownCommand refuses what is no command.
+func knownCommand(root *cobra.Command, args []string) error {
+	if len(args) == 0 {
+		return nil
+	}
+	root.SuggestionsMinimumDistance = 2
+	if near := root.SuggestionsFor(args[0]); len(near) > 0 {
+		return fmt.Errorf("there is no command %q; did you mean %s?", args[0], strings.Join(near, " or "))
+	}
+	return fmt.Errorf("there is no command %q; see: ellwand --help", args[0])
+}
+
+// one returns a check that a command is given exactly one argument.
+func one(what string) cobra.PositionalArgs {
+	return func(cmd *cobra.Command, args []string) error {
+		switch {
+		case len(args) == 0:
+			return fmt.Errorf("%s needs %s; for example:\n%s", cmd.CommandPath(), what, cmd.Example)
+		case len(args) > 1:
+			return fmt.Errorf("%s takes one argument, %s, but was given %d: %s", cmd.CommandPath(), what, len(args), strings.Join(args, " "))
+		}
+		return nil
+	}
+}
+
+// sentence puts the program's name before each line of an error.
+func sentence(err error) string {
+	text := strings.TrimRight(err.Error(), "\n")
+	return "ellwand: " + strings.ReplaceAll(text, "\n", "\nellwand: ")
+}
+
+// noArguments refuses arguments where there are none to give.
+func noArguments(cmd *cobra.Command, args []string) error {
+	if len(args) > 0 {
+		return fmt.Errorf("%s takes no arguments, but was given: %s", cmd.CommandPath(), strings.Join(args, " "))
+	}
+	return nil
+}
+
+// note tells the user something beside the result.
+func (e *env) note(format string, args ...any) {
+	if !e.quiet {
+		fmt.Fprintf(e.err, format+"\n", args...)
+	}
+}

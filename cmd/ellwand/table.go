@@ -1,0 +1,25 @@
+package main
+
+import (
+	"github.com/jedib0t/go-pretty/v6/table"
+	"github.com/jedib0t/go-pretty/v6/text"
+)
+
+// newTable begins a plain table: two spaces between columns, a rule of dashes
+// under the heads, no colours.
+func newTable(heads ...any) table.Writer {
+	t := table.NewWriter()
+	style := table.StyleDefault
+	style.Name = "plain"
+	style.Box.PaddingLeft, style.Box.PaddingRight = "", "  "
+	style.Box.MiddleSeparator = ""
+	style.Options = table.Options{SeparateHeader: true}
+	style.Format.Header = text.FormatDefault
+	style.Box.MiddleHorizontal = "-"
+	t.SetStyle(style)
+	t.SuppressTrailingSpaces()
+	t.AppendHeader(heads)
+	return t
+}
+
+func row(cells ...any) table.Row { return cells }

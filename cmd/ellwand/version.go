@@ -1,0 +1,54 @@
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+	"runtime"
+	"runtime/debug"
+
+	"github.com/spf13/cobra"
+)
+
+// version of the program; raised with each release.
+const version = "0.1.0"
+
+func newVersion(e *env) *cobra.Command {
+	return &cobra.Command{
+		Use:     "version",
+		Short:   "Print the version",
+		Example: "  ellwand version",
+		Args:    noArguments,
+		RunE: func(*cobra.Command, []string) error {
+			if e.json {
+				return e.printJSON(map[string]string{"version": version, "commit": commit(), "go": runtime.Version()})
+			}
+			fmt.Fprintf(e.out, "ellwand %s (%s, %s)\n", version, commit(), runtime.Version())
+			return nil
+		},
+	}
+}
+
+// commit the program was built from, when the build recorded it.
+func commit() string {
+	info, ok := debug.ReadBuildInfo()
+	if !ok {
+		return "unknown commit"
+	}
+	for _, s := range info.Settings {
+		if s.Key == "vcs.revision" && len(s.Value) >= 12 {
+			return s.Value[:12]
+		}
+	}
+	return "unknown commit"
+}
+
+// printJSON prints a value on stdout, indented.
+func (e *env) printJSON(value any) error {
+	encoder := json.NewEncoder(e.out)
+	encoder.SetIndent("", "  ")
+	encoder.SetEscapeHTML(false)
+	if err := encoder.Encode(value); err != nil {
+		return &failed{err}
+	}
+	return nil
+}
