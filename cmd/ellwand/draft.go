@@ -110,8 +110,13 @@ func (e *env) printGarment(work *job.Work, made job.Made, report garmentReport) 
 			work.Format(r.Difference), r.Verdict))
 	}
 	fmt.Fprintf(e.out, "%s\nwhat is normal:\n", t.Render())
+	said := map[string]bool{}
 	for _, r := range made.Truing.Rows {
-		fmt.Fprintf(e.out, "  %s: %s\n", r.Seam, r.Normal)
+		line := fmt.Sprintf("  %s: %s\n", r.Seam, r.Normal)
+		if !said[line] {
+			fmt.Fprint(e.out, line)
+		}
+		said[line] = true
 	}
 }
 

@@ -134,7 +134,11 @@ func advice(work *job.Work, need fabric.Requirement) string {
 	switch {
 	case !both:
 	case folded.Length-open.Length >= 1:
-		text += fmt.Sprintf(" Opening the cloth saves %s of length against folding it.", work.Format(folded.Length-open.Length))
+		text += fmt.Sprintf(" Opening the cloth saves %s of length against folding it", work.Format(folded.Length-open.Length))
+		if folded.Buy <= open.Buy {
+			text += ", too little to buy less"
+		}
+		text += "."
 	default:
 		text += " Opening the cloth saves nothing; folded there is half the chalking and cutting."
 	}

@@ -47,9 +47,10 @@ func (d *drawing) grain(g pieces.Grain) {
 		pieces.CrossGrain:    "lay across the grain, this end up",
 		pieces.Bias:          "lay on the bias, this end up",
 	}[g.Lie]
-	middle := orb.Point{(g.From[0] + g.To[0]) / 2, (g.From[1] + g.To[1]) / 2}
-	size := min(4, planar.Distance(g.From, g.To)/20)
-	d.text(d.at(offset(middle, left(along), 2)), size, upright(along), words)
+	length := planar.Distance(g.From, g.To)
+	// Near the arrow, clear of the label in the middle of the piece.
+	place := offset(offset(g.From, along, 0.75*length), left(along), 2)
+	d.text(d.at(place), min(4, length/25), upright(along), words)
 }
 
 // notch draws its strokes from the seam line out to the cutting line.
@@ -96,7 +97,7 @@ func (d *drawing) label(piece pieces.Piece, outline orb.Ring) {
 	centre, _ := planar.CentroidArea(outline)
 	at := d.at(centre)
 	box := outline.Bound()
-	size := min(8, (box.Max[0]-box.Min[0])/10, (box.Max[1]-box.Min[1])/6)
+	size := min(8, (box.Max[0]-box.Min[0])/16, (box.Max[1]-box.Min[1])/6)
 	lines := []string{piece.Name, strings.TrimSpace(piece.Garment + " " + piece.Size), cutText(piece)}
 	for i, line := range lines {
 		d.text(offset(at, orb.Point{0, 1}, 1.3*size*float64(i-1)), size, 0, line)

@@ -54,6 +54,9 @@ func (r *resolver) cloth(path string, cloth Cloth) Offer {
 	if cloth.Step != "" {
 		offer.Cloth.Step, _ = r.positive(path+".step", name+": the step", cloth.Step)
 	}
+	if cloth.Straighten != "" {
+		offer.Cloth.Straighten, _ = r.length(path+".straighten", name+": the straightening", cloth.Straighten)
+	}
 	switch {
 	case cloth.Width != "" && len(cloth.Widths) > 0:
 		r.fault(path+".widths", "%s has both width and widths; keep one of them", name)

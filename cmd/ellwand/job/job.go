@@ -52,10 +52,11 @@ type Piece struct {
 
 // Cloth is one cloth, in one width or in several that the shop may have.
 type Cloth struct {
-	Name     Text      `yaml:"name" jsonschema:"required" jsonschema_description:"name of the cloth: shell, lining"`
-	Width    Measure   `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
-	Widths   []Measure `yaml:"widths" jsonschema:"minItems=1" jsonschema_description:"several widths to compare, in place of width"`
-	Selvedge Measure   `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side; 10 mm if not given"`
-	Nap      Choice    `yaml:"nap" jsonschema:"enum=either way,enum=one way,enum=one way per garment" jsonschema_description:"which way pieces may point; either way if not given"`
-	Step     Measure   `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to; 10 cm or 1/8 yd if not given"`
+	Name       Text      `yaml:"name" jsonschema:"required" jsonschema_description:"name of the cloth: shell, lining"`
+	Width      Measure   `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
+	Widths     []Measure `yaml:"widths" jsonschema:"minItems=1" jsonschema_description:"several widths to compare, in place of width"`
+	Selvedge   Measure   `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side; 10 mm if not given"`
+	Nap        Choice    `yaml:"nap" jsonschema:"enum=either way,enum=one way,enum=one way per garment" jsonschema_description:"which way pieces may point; either way if not given"`
+	Step       Measure   `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to; 10 cm or 1/8 yd if not given"`
+	Straighten Measure   `yaml:"straighten" jsonschema_description:"added to what is bought for straightening both cut ends: 2 to 5 cm in all; nothing if not given"`
 }
