@@ -31,11 +31,14 @@ type prepared struct {
 }
 
 func prepare(p Problem, start *Layout, locked []bool) (*prepared, error) {
-	q := &prepared{problem: p, model: &model.Model{Width: p.Width, Length: p.Length, Gap: p.Gap}}
+	q := &prepared{problem: p, model: &model.Model{Width: p.Width, HighY: p.Width, Length: p.Length, Gap: p.Gap}}
 	if err := q.addSheets(); err != nil {
 		return nil, err
 	}
 	q.model.Touch = touchShare * q.model.Width
+	if p.Gap < q.model.Touch {
+		q.model.Gap = 0
+	}
 	for _, zone := range p.Zones {
 		q.addObstacle(zone)
 	}

@@ -18,13 +18,14 @@ func (q *prepared) addSheets() error {
 		return nil
 	}
 	m := q.model
-	m.Width = 0
-	var longest float64
+	lowest, highest, longest := math.Inf(1), math.Inf(-1), 0.0
 	for _, sheet := range q.problem.Sheets {
 		lo, hi := outline.Bounds(sheet[0])
-		m.Width = math.Max(m.Width, hi[1]-lo[1])
+		lowest, highest = math.Min(lowest, lo[1]), math.Max(highest, hi[1])
 		longest = math.Max(longest, hi[0]-lo[0])
 	}
+	m.Width = highest - lowest
+	m.LowY, m.HighY = -lowest, m.Width
 	bar := 0.05 * longest
 	x := 0.0
 	for k, sheet := range q.problem.Sheets {
@@ -34,8 +35,8 @@ func (q *prepared) addSheets() error {
 		}
 		lo, hi := outline.Bounds(sheet[0])
 		q.sheetX = append(q.sheetX, x-lo[0])
-		q.sheetY = append(q.sheetY, -lo[1])
-		if err := q.addOutside(sheet, x-lo[0], -lo[1]); err != nil {
+		q.sheetY = append(q.sheetY, -lowest)
+		if err := q.addOutside(sheet, lowest, x-lo[0]); err != nil {
 			return fmt.Errorf("sheet %d: %w", k+1, err)
 		}
 		x += hi[0] - lo[0]
@@ -48,20 +49,20 @@ func boxRing(x0, y0, x1, y1 float64) orb.Ring {
 	return orb.Ring{{x0, y0}, {x1, y0}, {x1, y1}, {x0, y1}, {x0, y0}}
 }
 
-// addOutside makes obstacles of what lies in the sheet's length of strip but
-// not on the sheet, moved by (dx, dy).
-func (q *prepared) addOutside(sheet orb.Polygon, dx, dy float64) error {
+// addOutside makes obstacles of what lies in the sheet's length of strip,
+// which begins at dx, but not on the sheet.
+func (q *prepared) addOutside(sheet orb.Polygon, lowest, dx float64) error {
 	lo, hi := outline.Bounds(sheet[0])
-	box := boxRing(lo[0], lo[1], hi[0], lo[1]+q.model.Width)
+	box := boxRing(lo[0], lowest, hi[0], lowest+q.model.Width)
 	rest, err := geom.Difference(asPolygon(box), asPolygon(sheet[0]))
 	if err != nil {
 		return fmt.Errorf("the outline of the sheet cannot be used; check that it does not cross itself")
 	}
 	for _, ring := range exteriors(rest) {
-		q.addObstacle(moved(ring, dx, dy))
+		q.addObstacle(moved(ring, dx, -lowest))
 	}
 	for _, hole := range sheet[1:] {
-		q.addObstacle(moved(hole, dx, dy))
+		q.addObstacle(moved(hole, dx, -lowest))
 	}
 	return nil
 }
@@ -87,8 +88,8 @@ func asPolygon(ring orb.Ring) geom.Geometry {
 }
 
 // exteriors returns the outer rings of the polygons in a geometry. What a
-// sheet leaves of its bounding box has no holes, since the sheet is in one
-// piece and reaches all four sides.
+// sheet leaves of its length of strip has no holes, since the sheet is in one
+// piece and reaches both ends.
 func exteriors(g geom.Geometry) []orb.Ring {
 	var out []orb.Ring
 	for _, part := range g.Dump() {

@@ -54,6 +54,8 @@ type Fixed struct {
 // those behind a lock: it is safe for concurrent use.
 type Model struct {
 	Width float64
+	// LowY and HighY are the lines that pinned shapes touch.
+	LowY, HighY float64
 	// Length of the sheet, or 0 for a strip of open length.
 	Length float64
 	Gap    float64
@@ -144,9 +146,9 @@ func (m *Model) RangeY(shape int) (low, high float64) {
 	s := &m.Shapes[shape]
 	switch {
 	case s.Low:
-		return s.HalfY, s.HalfY
+		return m.LowY + s.HalfY, m.LowY + s.HalfY
 	case s.High:
-		return m.Width - s.HalfY, m.Width - s.HalfY
+		return m.HighY - s.HalfY, m.HighY - s.HalfY
 	}
 	return s.HalfY, m.Width - s.HalfY
 }

@@ -5,30 +5,18 @@ import (
 	"sort"
 )
 
-// construct lays the pieces one by one, the largest hulls first, each at the
-// sampled spot that ends farthest left. It returns the spots and the length
-// used. On a sheet of fixed length, pieces that find no free spot are left
-// overlapping.
-func (s *state) construct(samples int) ([]Spot, float64) {
-	order := make([]int, s.pieces)
-	var area, longest float64
-	for i := range order {
-		order[i] = i
-		area += s.m.HullArea(i)
-		longest = math.Max(longest, s.longest(i))
-	}
-	sort.SliceStable(order, func(a, b int) bool { return s.m.HullArea(order[a]) > s.m.HullArea(order[b]) })
-	s.length = s.m.Length
-	if s.length == 0 {
-		s.length = 2*longest + 4*area/s.m.Width
-	}
-	s.grid.empty(len(s.bodies), s.cellSize, s.length, s.m.Width)
-	for i := s.pieces; i < len(s.bodies); i++ {
-		s.grid.add(i, &s.bodies[i])
-	}
+// constructSamples is the number of spots tried for each piece of a first
+// layout.
+const constructSamples = 300
+
+// construct puts the pieces that have a start on it, then lays the others one
+// by one, the largest hulls first, each at the sampled spot that ends farthest
+// left. It returns the spots and the length used. On a sheet of fixed length,
+// pieces that find no free spot are left overlapping.
+func (s *state) construct(start []*Spot, samples int) ([]Spot, float64) {
+	s.prepareGrid()
 	used := 0.0
-	for _, i := range order {
-		at := s.leftmost(i, used, samples)
+	put := func(i int, at Spot) {
 		s.bodies[i] = s.bodyAt(at)
 		s.grid.add(i, &s.bodies[i])
 		if group := s.m.Pieces[i].Group; group != 0 {
@@ -36,7 +24,54 @@ func (s *state) construct(samples int) ([]Spot, float64) {
 		}
 		used = math.Max(used, at.X+s.m.Shapes[at.Shape].HalfX)
 	}
+	for i, at := range start {
+		if at != nil {
+			put(i, s.clamp(i, *at))
+		}
+	}
+	for _, i := range s.largestFirst() {
+		if i >= len(start) || start[i] == nil {
+			put(i, s.leftmost(i, used, samples))
+		}
+	}
 	return s.spots(), used
+}
+
+// prepareGrid empties the grid of all but the fixed shapes, on a strip long
+// enough for any first layout.
+func (s *state) prepareGrid() {
+	s.length = s.m.Length
+	if s.length == 0 {
+		s.length = s.singleFile()
+	}
+	s.grid.empty(len(s.bodies), s.cellSize, s.length, s.m.Width)
+	for i := s.pieces; i < len(s.bodies); i++ {
+		s.grid.add(i, &s.bodies[i])
+	}
+}
+
+// largestFirst orders the pieces by the area of their hulls.
+func (s *state) largestFirst() []int {
+	order := make([]int, s.pieces)
+	for i := range order {
+		order[i] = i
+	}
+	sort.SliceStable(order, func(a, b int) bool { return s.m.HullArea(order[a]) > s.m.HullArea(order[b]) })
+	return order
+}
+
+// singleFile is a length that holds all pieces one behind the other, past
+// everything fixed: pinned pieces may need it, however wide the strip.
+func (s *state) singleFile() float64 {
+	sum := 0.0
+	for i := range s.pieces {
+		sum += s.longest(i) + s.m.Gap + s.m.Pieces[i].PeriodX
+	}
+	past := 0.0
+	for _, b := range s.bodies[s.pieces:] {
+		past = math.Max(past, b.x+b.hx)
+	}
+	return sum + past
 }
 
 func (s *state) longest(i int) float64 {

@@ -20,7 +20,7 @@ type scratch struct {
 // with its centre within reach of (x, y).
 func (s *state) gather(i, shape int, x, y, reach float64, out []neighbour) []neighbour {
 	sh := &s.m.Shapes[shape]
-	hx, hy := sh.HalfX+reach, sh.HalfY+reach
+	hx, hy := sh.HalfX+s.m.Gap+reach, sh.HalfY+s.m.Gap+reach
 	c := s.grid.box(x, y, hx, hy)
 	weights := s.weight[i*len(s.bodies):]
 	for cy := c.y0; cy <= c.y1; cy++ {
@@ -31,7 +31,7 @@ func (s *state) gather(i, shape int, x, y, reach float64, out []neighbour) []nei
 					continue
 				}
 				out = append(out, neighbour{
-					b.x, b.y, b.hx + sh.HalfX, b.hy + sh.HalfY,
+					b.x, b.y, b.hx + hx - reach, b.hy + hy - reach,
 					float64(weights[j]) * s.factor[j], s.pairs.of(int(b.shape), shape), j,
 				})
 			}
@@ -63,7 +63,8 @@ func costAmong(near []neighbour, x, y, limit float64) float64 {
 // cost of piece i on a spot anywhere, in the units of costAmong.
 func (s *state) cost(i int, at Spot, limit float64) float64 {
 	sh := &s.m.Shapes[at.Shape]
-	c := s.grid.box(at.X, at.Y, sh.HalfX, sh.HalfY)
+	hx, hy := sh.HalfX+s.m.Gap, sh.HalfY+s.m.Gap
+	c := s.grid.box(at.X, at.Y, hx, hy)
 	weights := s.weight[i*len(s.bodies):]
 	var cost float64
 	for cy := c.y0; cy <= c.y1; cy++ {
@@ -71,7 +72,7 @@ func (s *state) cost(i int, at Spot, limit float64) float64 {
 			for _, j := range s.grid.cells[int(cy)*s.grid.nx+int(cx)] {
 				b := &s.bodies[j]
 				dx, dy := at.X-b.x, at.Y-b.y
-				if math.Abs(dx) >= sh.HalfX+b.hx || math.Abs(dy) >= sh.HalfY+b.hy || int(j) == i || !s.grid.owns(cx, cy, c, j) {
+				if math.Abs(dx) >= hx+b.hx || math.Abs(dy) >= hy+b.hy || int(j) == i || !s.grid.owns(cx, cy, c, j) {
 					continue
 				}
 				d := s.pairs.of(int(b.shape), at.Shape).depth(dx, dy)

@@ -1,6 +1,9 @@
 package search
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // span is the range of a coordinate of a piece's centre, with the lattice it
 // is bound to, if any.
@@ -50,7 +53,25 @@ func (s *state) fits(i, shape int) bool {
 	return !x.empty() && !y.empty()
 }
 
+// possible reports whether every piece has a place on a strip of the length.
+func (s *state) possible(length float64) bool {
+	kept := s.length
+	defer func() { s.length = kept }()
+	s.length = length
+	for i := range s.pieces {
+		if !slices.ContainsFunc(s.m.Pieces[i].Shapes, func(shape int) bool { return s.fits(i, shape) }) {
+			return false
+		}
+	}
+	return true
+}
+
+// clamp returns the nearest spot on the strip, in another shape where this
+// one has none.
 func (s *state) clamp(i int, at Spot) Spot {
+	if !s.fits(i, at.Shape) {
+		at.Shape = s.pick(i)
+	}
 	x, y := s.spans(i, at.Shape)
 	return Spot{at.Shape, x.snap(at.X), y.snap(at.Y)}
 }

@@ -3,7 +3,6 @@ package search
 import (
 	"math"
 	"math/rand/v2"
-	"os"
 	"sort"
 
 	"ellwand/nest/internal/model"
@@ -70,19 +69,36 @@ func (r *Searcher) Passes() int { return r.s.passes }
 
 // Run searches until the budget is spent, from the start where it is given.
 func (r *Searcher) Run(start []*Spot) {
-	spots, length := r.s.construct(300)
+	spots, length := r.s.construct(start, constructSamples)
 	if r.m.Length > 0 {
 		r.fit(spots)
 		return
 	}
-	r.accept(spots, length)
+	r.begin(spots, length)
 	r.explore()
 	r.compress()
 }
 
+// begin makes the constructed layout the first to beat. One that overlaps, as
+// a given start may, is separated on a strip that grows until it succeeds.
+func (r *Searcher) begin(spots []Spot, length float64) {
+	r.s.load(spots, length)
+	for r.s.total() > 0 {
+		if r.separate(exploreEffort, math.Inf(1)) {
+			break
+		}
+		if r.budget.Stopped() {
+			r.report(Outcome{Spots: r.s.spots(), Length: r.s.used(), Loss: r.s.total(), Depths: r.s.depths()})
+			return
+		}
+		r.s.load(r.s.spots(), 1.02*r.s.length)
+	}
+	r.accept(r.s.spots(), r.s.used())
+}
+
 // over reports that the search must end, or has nothing left to gain.
 func (r *Searcher) over(until float64) bool {
-	return r.budget.Stopped() || r.spent() >= until || r.length <= r.floor()
+	return r.best == nil || r.budget.Stopped() || r.spent() >= until || r.length <= r.floor()
 }
 
 // floor is the bound, widened by what counts as touching.
@@ -96,24 +112,20 @@ func (r *Searcher) accept(spots []Spot, length float64) {
 
 const (
 	exploreShare = 0.8
-	exploreStep  = 0.001
+	// exploreStep is small throughout: steps of 1 % while they are easy cost
+	// 0.3 points of density on average over the four garment sets.
+	exploreStep = 0.001
 )
-
-var shortenWhileExploring = os.Getenv("SWE") != ""
 
 var exploreEffort = effort{patience: 200, strikes: 3}
 
 func (r *Searcher) explore() {
-	step := exploreStep
-	target := r.shrunk(step)
-	for !r.over(exploreShare) {
+	target, ok := r.shrunk(exploreStep)
+	for ok && !r.over(exploreShare) {
 		if r.separate(exploreEffort, exploreShare) {
-			if shortenWhileExploring {
-				r.shorten()
-			}
 			r.accept(r.s.spots(), r.s.used())
 			r.pool = r.pool[:0]
-			target = r.shrunk(step)
+			target, ok = r.shrunk(exploreStep)
 			continue
 		}
 		if r.spent() >= exploreShare {
@@ -134,9 +146,13 @@ func (r *Searcher) separate(e effort, until float64) bool {
 }
 
 // shrunk loads the best layout on a strip shorter by the given share: what
-// lies right of a random cut moves left.
-func (r *Searcher) shrunk(share float64) float64 {
-	target := math.Max(r.length*(1-share), r.budget.Floor())
+// lies right of a random cut moves left. It returns false when a piece has no
+// place on that strip.
+func (r *Searcher) shrunk(share float64) (target float64, ok bool) {
+	target = math.Max(r.length*(1-share), r.budget.Floor())
+	if !r.s.possible(target) {
+		return target, false
+	}
 	cut := r.rng.Float64() * target
 	spots := append([]Spot(nil), r.best...)
 	for i := range spots {
@@ -146,7 +162,7 @@ func (r *Searcher) shrunk(share float64) float64 {
 	}
 	r.s.forget()
 	r.s.load(spots, target)
-	return target
+	return target, true
 }
 
 // remember keeps the state in the pool of layouts that nearly fit.
@@ -165,13 +181,11 @@ func (r *Searcher) restart(target float64) {
 
 // swapTwo exchanges two large pieces of different outline.
 func (s *state) swapTwo() {
-	order := make([]int, s.pieces)
+	order := s.largestFirst()
 	var total float64
 	for i := range order {
-		order[i] = i
 		total += s.m.HullArea(i)
 	}
-	sort.SliceStable(order, func(a, b int) bool { return s.m.HullArea(order[a]) > s.m.HullArea(order[b]) })
 	large := 0
 	for sum := 0.0; large < len(order) && sum < 0.75*total; large++ {
 		sum += s.m.HullArea(order[large])
@@ -182,7 +196,7 @@ func (s *state) swapTwo() {
 	}
 	for tries := 0; tries < 50; tries++ {
 		i, j := order[s.rng.IntN(large)], order[s.rng.IntN(large)]
-		if i == j || s.m.Pieces[i].Item == s.m.Pieces[j].Item {
+		if i == j || s.base(i) == s.base(j) {
 			continue
 		}
 		a, b := s.spot(i), s.spot(j)
@@ -213,7 +227,9 @@ func (r *Searcher) compress() {
 	start := r.spent()
 	for !r.over(1) {
 		share := (r.spent() - start) / math.Max(1e-9, 1-start)
-		r.shrunk(compressFirst * math.Pow(compressLast/compressFirst, share))
+		if _, ok := r.shrunk(compressFirst * math.Pow(compressLast/compressFirst, share)); !ok {
+			return
+		}
 		if r.separate(compressEffort, 1) {
 			r.shorten()
 			r.accept(r.s.spots(), r.s.used())
@@ -250,3 +266,5 @@ func (s *state) depths() []float64 {
 	}
 	return out
 }
+
+func (s *state) base(i int) int { return s.m.Shapes[s.m.Pieces[i].Shapes[0]].Base }
