@@ -35,13 +35,14 @@ func bodyKey(name draft.Measurement) string { return strings.ReplaceAll(string(n
 
 // body makes the body of the job from its size and its measurements.
 func (r *resolver) body() {
+	before := len(r.faults.List)
 	r.work.Body = r.sized().With(r.measured())
-	if len(r.faults.List) > 0 {
-		return
+	if len(r.faults.List) == before {
+		if err := r.work.Body.Check(); err != nil {
+			r.fault("body", "%s", err)
+		}
 	}
-	if err := r.work.Body.Check(); err != nil {
-		r.fault("body", "%s", err)
-	}
+	r.bodiless = len(r.faults.List) > before
 }
 
 // sized takes the body of a size table, when the job names one.

@@ -43,12 +43,16 @@ func (r *resolver) garment(path string, garment Garment, above allowances) {
 	if len(r.faults.List) > before {
 		return
 	}
-	if request.Bodice != nil || request.Sleeve != nil || len(request.Parts) > 0 {
+	drafted := request.Bodice != nil || request.Sleeve != nil || len(request.Parts) > 0
+	if drafted {
 		r.draft(path, &made, request)
+	}
+	if drafted && len(made.Pieces) == 0 {
+		return
 	}
 	made.Pieces = r.cutFrom(path+".cut_from", garment, made.Pieces)
 	made.Pieces = append(made.Pieces, rectangles...)
-	if len(made.Pieces) == 0 && len(r.faults.List) == before {
+	if len(made.Pieces) == 0 {
 		r.fault(path, "garment %s has no pieces; give it a bodice, parts or pieces", quoted(garment.Name))
 	}
 	r.uniqueNames(path, made)
@@ -58,6 +62,9 @@ func (r *resolver) garment(path string, garment Garment, above allowances) {
 // draft drafts a garment. A fault that names a measurement belongs to the
 // body, any other to the garment.
 func (r *resolver) draft(path string, made *Made, request draft.Request) {
+	if r.bodiless {
+		return
+	}
 	if len(r.work.Body) == 0 && request.Bodice != nil {
 		r.fault("body", "the job has no body to draft from; add body: with its measurements, or size: and table:")
 		return

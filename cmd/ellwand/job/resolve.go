@@ -13,6 +13,9 @@ type resolver struct {
 	file   *File
 	faults *Faults
 	work   Work
+	// bodiless says that the body has faults of its own, so that drafting
+	// would only repeat them.
+	bodiless bool
 }
 
 // Resolve parses the measurements, drafts the garments and makes the cloths.
@@ -159,7 +162,7 @@ func (r *resolver) choose(path, what, text string, known []string) int {
 			return i
 		}
 	}
-	r.fault(path, "%s is %q, which is not known; %s", what, text, hint(text, known))
+	r.fault(path, "%s is %q, which is not known; use one of: %s", what, text, joined(known))
 	return 0
 }
 

@@ -43,7 +43,7 @@ func (s *shape) check(node ast.Node, want reflect.Type, path string) {
 func (s *shape) mapping(node ast.Node, want reflect.Type, path string) {
 	values, ok := pairs(node)
 	if !ok {
-		s.faults.add(node.GetToken().Position.Line, "%s should hold keys with values, indented below it, but is %s", place(path), kind(node))
+		s.faults.add(node.GetToken().Position.Line, "%s should hold keys with values, but is %s; %s", place(path), kind(node), asMapping(node, want))
 		return
 	}
 	known := keys(want)
@@ -66,6 +66,18 @@ func (s *shape) mapping(node ast.Node, want reflect.Type, path string) {
 		}
 		s.check(pair.Value, field, inner)
 	}
+}
+
+// asMapping says how to write what stands where keys should be: a single value
+// is most likely meant for the first key.
+func asMapping(node ast.Node, want reflect.Type) string {
+	switch node.(type) {
+	case *ast.StringNode, *ast.IntegerNode, *ast.FloatNode:
+		if want.Kind() == reflect.Struct && want != reflect.TypeFor[File]() {
+			return fmt.Sprintf("write {%s: %s}", names(want)[0], written(node))
+		}
+	}
+	return "write each key on a line of its own, indented below it"
 }
 
 func (s *shape) sequence(node ast.Node, want reflect.Type, path string) {
