@@ -1,7 +1,10 @@
 package nest
 
 import (
+	"fmt"
+	"maps"
 	"math"
+	"slices"
 
 	"github.com/paulmach/orb"
 
@@ -56,7 +59,44 @@ func prepare(p Problem, start *Layout, locked []bool) (*prepared, error) {
 			})
 		}
 	}
-	return q, nil
+	return q, q.shareDirections()
+}
+
+// shareDirections leaves each piece of a group the shapes whose direction all
+// of the group can take.
+func (q *prepared) shareDirections() error {
+	common := map[int]map[int]bool{}
+	for _, at := range q.locked {
+		if item := q.problem.Items[at.Item]; item.Group != 0 {
+			common[item.Group] = map[int]bool{item.Turns[at.Turn].Direction: true}
+		}
+	}
+	for _, piece := range q.model.Pieces {
+		if piece.Group == 0 {
+			continue
+		}
+		mine := map[int]bool{}
+		for _, k := range piece.Shapes {
+			mine[q.model.Shapes[k].Direction] = true
+		}
+		if common[piece.Group] == nil {
+			common[piece.Group] = mine
+		}
+		maps.DeleteFunc(common[piece.Group], func(direction int, _ bool) bool { return !mine[direction] })
+	}
+	for i := range q.model.Pieces {
+		piece := &q.model.Pieces[i]
+		if piece.Group == 0 {
+			continue
+		}
+		piece.Shapes = slices.DeleteFunc(slices.Clone(piece.Shapes), func(k int) bool {
+			return !common[piece.Group][q.model.Shapes[k].Direction]
+		})
+		if len(piece.Shapes) == 0 {
+			return fmt.Errorf("%s has no turn that points the same way as the rest of its group; allow it another", q.problem.itemName(piece.Item))
+		}
+	}
+	return nil
 }
 
 func (q *prepared) addObstacle(ring orb.Ring) {

@@ -87,17 +87,23 @@ func (s *state) allowed(i, shape int) bool {
 	return !set || s.m.Shapes[shape].Direction == direction
 }
 
-// pick returns a random shape that piece i may take.
+// pick returns a random shape that piece i may take and that fits; where none
+// fits, one that it may take.
 func (s *state) pick(i int) int {
 	shapes := s.m.Pieces[i].Shapes
 	start := s.rng.IntN(len(shapes))
+	may := shapes[start]
 	for k := range shapes {
 		shape := shapes[(start+k)%len(shapes)]
-		if s.allowed(i, shape) && s.fits(i, shape) {
+		if !s.allowed(i, shape) {
+			continue
+		}
+		if s.fits(i, shape) {
 			return shape
 		}
+		may = shape
 	}
-	return int(s.bodies[i].shape)
+	return may
 }
 
 // anywhere returns a random spot on the strip.

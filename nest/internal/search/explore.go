@@ -1,8 +1,10 @@
 package search
 
 import (
+	"maps"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"sort"
 
 	"ellwand/nest/internal/model"
@@ -176,7 +178,40 @@ func (r *Searcher) restart(target float64) {
 	at := min(int(math.Abs(r.rng.NormFloat64())*0.25*float64(len(r.pool))), len(r.pool)-1)
 	r.s.forget()
 	r.s.load(r.pool[at].spots, target)
+	if r.s.turnGroup() {
+		return
+	}
 	r.s.swapTwo()
+}
+
+// turnGroup turns all pieces of a random group to another direction, one time
+// in three. It returns whether it did.
+func (s *state) turnGroup() bool {
+	groups := slices.Sorted(maps.Keys(s.direction))
+	if len(groups) == 0 || s.rng.IntN(3) > 0 {
+		return false
+	}
+	group, turned := groups[s.rng.IntN(len(groups))], false
+	for i, piece := range s.m.Pieces {
+		if piece.Group != group {
+			continue
+		}
+		now := s.m.Shapes[s.bodies[i].shape].Direction
+		for _, k := range piece.Shapes {
+			if s.m.Shapes[k].Direction != now && (!turned || s.m.Shapes[k].Direction == s.direction[group]) {
+				s.place(i, s.clampInto(i, k))
+				turned = true
+				break
+			}
+		}
+	}
+	return turned
+}
+
+// clampInto returns the spot of piece i, in another shape.
+func (s *state) clampInto(i, shape int) Spot {
+	x, y := s.spans(i, shape)
+	return Spot{shape, x.snap(s.bodies[i].x), y.snap(s.bodies[i].y)}
 }
 
 // swapTwo exchanges two large pieces of different outline.
