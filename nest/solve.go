@@ -51,7 +51,7 @@ type run struct {
 	limit  time.Duration
 	bound  float64
 	solved atomic.Bool
-	passes atomic.Int64
+	passes int
 
 	mu   sync.Mutex
 	best []search.Outcome // of each search
@@ -89,31 +89,55 @@ func (r *run) tiled() bool {
 }
 
 // all runs the searches: one a worker under a time budget, a fixed number
-// otherwise.
+// otherwise. Between the stages they meet, and those behind go on from the
+// best.
 func (r *run) all() {
 	count := r.o.Workers
 	if r.limit == 0 {
 		count = searches
 	}
 	r.best = make([]search.Outcome, count)
+	all := make([]*search.Searcher, count)
+	r.together(all, func(k int) {
+		all[k] = search.New(r.q.model, r.o.Seed, uint64(k), r, func(found search.Outcome) { r.offer(k, found) })
+		all[k].Begin(r.q.startSpots(r.o.Start))
+	})
+	for _, until := range search.Stages {
+		r.together(all, func(k int) { all[k].Search(until) })
+		best := r.leader()
+		for _, s := range all {
+			s.Adopt(best)
+		}
+	}
+	for _, s := range all {
+		r.passes += s.Passes()
+	}
+}
+
+// together runs a step of every search, as many at a time as there are
+// workers.
+func (r *run) together(all []*search.Searcher, step func(k int)) {
 	slots := make(chan struct{}, r.o.Workers)
 	var group sync.WaitGroup
-	for k := range count {
-		group.Add(1)
+	for k := range all {
 		slots <- struct{}{}
-		go func() {
-			defer group.Done()
-			r.one(k)
+		group.Go(func() {
+			step(k)
 			<-slots
-		}()
+		})
 	}
 	group.Wait()
 }
 
-func (r *run) one(k int) {
-	s := search.New(r.q.model, r.o.Seed, uint64(k), r, func(found search.Outcome) { r.offer(k, found) })
-	s.Run(r.q.startSpots(r.o.Start))
-	r.passes.Add(int64(s.Passes()))
+// leader is the best outcome of all searches.
+func (r *run) leader() search.Outcome {
+	best := r.best[0]
+	for _, b := range r.best[1:] {
+		if b.Better(best) {
+			best = b
+		}
+	}
+	return best
 }
 
 // Spent is the share of the budget used after so many passes of one search.
@@ -159,15 +183,10 @@ func (r *run) offer(k int, found search.Outcome) {
 var errUnverified = errors.New("internal error: the search returned a layout that does not verify; please report it with the job file")
 
 func (r *run) result() (Result, error) {
-	best := r.best[0]
-	for _, b := range r.best[1:] {
-		if b.Better(best) {
-			best = b
-		}
-	}
+	best := r.leader()
 	res := Result{
 		Layout: r.q.layout(best.Spots), Fits: best.Loss == 0, Bound: r.bound,
-		Iterations: int(r.passes.Load()), Elapsed: time.Since(r.begin),
+		Iterations: r.passes, Elapsed: time.Since(r.begin),
 	}
 	if !res.Fits {
 		res.Out = r.q.excess(best)

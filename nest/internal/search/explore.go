@@ -52,6 +52,7 @@ type Searcher struct {
 
 	best   []Spot
 	length float64
+	least  *float64 // overlap of the best layout on a sheet
 	pool   []poolMember
 }
 
@@ -69,16 +70,37 @@ func New(m *model.Model, seed, stream uint64, budget Budget, report func(Outcome
 // Passes made so far.
 func (r *Searcher) Passes() int { return r.s.passes }
 
-// Run searches until the budget is spent, from the start where it is given.
-func (r *Searcher) Run(start []*Spot) {
+// Begin makes the first layout, from the start where it is given.
+func (r *Searcher) Begin(start []*Spot) {
 	spots, length := r.s.construct(start, constructSamples)
 	if r.m.Length > 0 {
-		r.fit(spots)
+		r.s.load(spots, r.m.Length)
 		return
 	}
 	r.begin(spots, length)
-	r.explore()
-	r.compress()
+}
+
+// Search goes on until the share of the budget is spent: towards a shorter
+// strip, or, on a sheet, towards a layout that fits.
+func (r *Searcher) Search(until float64) {
+	switch {
+	case r.m.Length > 0:
+		r.fit(until)
+	case until <= exploreShare:
+		r.explore(until)
+	default:
+		r.compress(until)
+	}
+}
+
+// Adopt goes on from a layout that another search found.
+func (r *Searcher) Adopt(found Outcome) {
+	if r.m.Length > 0 || found.Loss > 0 || r.best == nil || found.Length >= r.length {
+		return
+	}
+	r.best = append([]Spot(nil), found.Spots...)
+	r.length = found.Length
+	r.pool = r.pool[:0]
 }
 
 // begin makes the constructed layout the first to beat. One that overlaps, as
@@ -112,7 +134,12 @@ func (r *Searcher) accept(spots []Spot, length float64) {
 	r.report(Outcome{Spots: r.best, Length: length})
 }
 
+// Stages are the shares of the budget after which searches compare what they
+// have and all go on from the best.
+var Stages = []float64{0.4, 0.6, exploreShare, 1}
+
 const (
+	// exploreShare of the budget goes to exploring, the rest to compressing.
 	exploreShare = 0.8
 	// exploreStep is small throughout: steps of 1 % while they are easy cost
 	// 0.3 points of density on average over the four garment sets.
@@ -121,16 +148,16 @@ const (
 
 var exploreEffort = effort{patience: 200, strikes: 3}
 
-func (r *Searcher) explore() {
+func (r *Searcher) explore(until float64) {
 	target, ok := r.shrunk(exploreStep)
-	for ok && !r.over(exploreShare) {
-		if r.separate(exploreEffort, exploreShare) {
+	for ok && !r.over(until) {
+		if r.separate(exploreEffort, until) {
 			r.accept(r.s.spots(), r.s.used())
 			r.pool = r.pool[:0]
 			target, ok = r.shrunk(exploreStep)
 			continue
 		}
-		if r.spent() >= exploreShare {
+		if r.spent() >= until {
 			return
 		}
 		r.remember()
@@ -258,14 +285,14 @@ const (
 var compressEffort = effort{patience: 100, strikes: 5}
 
 // compress shortens the best layout by ever smaller steps.
-func (r *Searcher) compress() {
+func (r *Searcher) compress(until float64) {
 	start := r.spent()
-	for !r.over(1) {
-		share := (r.spent() - start) / math.Max(1e-9, 1-start)
+	for !r.over(until) {
+		share := (r.spent() - start) / math.Max(1e-9, until-start)
 		if _, ok := r.shrunk(compressFirst * math.Pow(compressLast/compressFirst, share)); !ok {
 			return
 		}
-		if r.separate(compressEffort, 1) {
+		if r.separate(compressEffort, until) {
 			r.shorten()
 			r.accept(r.s.spots(), r.s.used())
 		}
@@ -273,16 +300,14 @@ func (r *Searcher) compress() {
 }
 
 // fit looks for a layout without overlap on a sheet of fixed length.
-func (r *Searcher) fit(spots []Spot) {
-	r.s.load(spots, r.m.Length)
-	least := math.Inf(1)
+func (r *Searcher) fit(until float64) {
 	for {
-		r.separate(exploreEffort, 1)
-		if loss := r.s.total(); loss < least {
-			least = loss
+		r.separate(exploreEffort, until)
+		if loss := r.s.total(); r.least == nil || loss < *r.least {
+			r.least = &loss
 			r.report(Outcome{Spots: r.s.spots(), Length: r.s.used(), Loss: loss, Depths: r.s.depths()})
 		}
-		if least == 0 || r.spent() >= 1 || r.budget.Stopped() {
+		if *r.least == 0 || r.spent() >= until || r.budget.Stopped() {
 			return
 		}
 		r.remember()
