@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/paulmach/orb"
@@ -52,7 +53,7 @@ func (d *drawing) move(m pieces.Motion) {
 // darts, marks, grainline, words.
 func (d drawing) write(out *bytes.Buffer) {
 	fmt.Fprintf(out, "<g>\n<title>%s</title>\n", escape(d.piece.Name))
-	stroke(out, "cutting", outline(d.ring), "0.6", "")
+	d.writeCutting(out)
 	d.writeSeam(out)
 	d.writeNotches(out)
 	d.writeDarts(out)
@@ -91,20 +92,45 @@ func escape(text string) string {
 	return strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&quot;").Replace(text)
 }
 
-// writeSeam draws the seam line dashed, and the fold edge by long dashes and
-// dots, with its name.
+// writeCutting draws the cutting line solid, open along the fold, which is
+// not cut: there, long dashes and dots, with its name.
+func (d drawing) writeCutting(out *bytes.Buffer) {
+	fold, ok := d.piece.Edge(d.piece.Fold)
+	if !ok {
+		stroke(out, "cutting", chain(d.ring[:len(d.ring)-1])+"Z", "0.6", "")
+		return
+	}
+	points := openedAt(d.ring, fold.Path)
+	start, end := points[len(points)-1], points[0]
+	stroke(out, "cutting", chain(points), "0.6", "")
+	stroke(out, "fold", segments(start, end), "0.9", "12 2.5 1.5 2.5")
+	u, length := fold.Path.Tangent(0), fold.Path.Length()
+	angle, size := upright(u), math.Min(5, length/8)
+	at := add(fold.Path.At(length/2), times(left(u), 5))
+	words(out, "on fold", centred(at, angle, size), size, angle, "")
+}
+
+// openedAt returns the points of a ring from one end of the stretch that lies
+// along the fold round to the other.
+func openedAt(ring orb.Ring, fold pieces.Path) []orb.Point {
+	points := ring[:len(ring)-1]
+	from, u := fold.Start(), fold.Tangent(0)
+	off := func(p orb.Point) float64 { return math.Abs(dot(sub(p, from), left(u))) }
+	best, least := 0, math.Inf(1)
+	for i, p := range points {
+		if far := math.Max(off(p), off(points[(i+1)%len(points)])); far < least {
+			best, least = i, far
+		}
+	}
+	return append(slices.Clone(points[best+1:]), points[:best+1]...)
+}
+
+// writeSeam draws the seam line dashed.
 func (d drawing) writeSeam(out *bytes.Buffer) {
 	for _, e := range d.piece.Edges {
 		if e.Name != d.piece.Fold {
 			stroke(out, "seam", curves(e.Path), "0.3", "4 2")
-			continue
 		}
-		stroke(out, "fold", curves(e.Path), "0.9", "12 2.5 1.5 2.5")
-		length := e.Path.Length()
-		angle := upright(e.Path.Tangent(length / 2))
-		inward := times(left(e.Path.Tangent(length/2)), 5)
-		size := math.Min(5, length/8)
-		words(out, "on fold", centred(add(e.Path.At(length/2), inward), angle, size), size, angle, "")
 	}
 }
 
@@ -169,10 +195,10 @@ func (d drawing) writeGrain(out *bytes.Buffer) {
 	neck := add(g.To, times(u, -size))
 	stroke(out, "grain", segments(g.From, neck, add(g.From, times(side, size/3)), add(g.From, times(side, -size/3))), "0.45", "")
 	fmt.Fprintf(out, `<path d="M%sL%sL%sZ"/>`+"\n", pair(g.To), pair(add(neck, times(side, size/3))), pair(add(neck, times(side, -size/3))))
-	angle, length := upright(u), distance(g.From, g.To)
+	angle, shaft := upright(u), distance(g.From, neck)
 	text := grainWords[g.Lie] + ", this end up"
-	letters := math.Min(4, length/(letterWidth*float64(len(text))))
-	words(out, text, lifted(add(g.From, times(u, length/2)), angle, 1.5), letters, angle, "")
+	letters := math.Min(4, shaft/(letterWidth*float64(len(text))))
+	words(out, text, lifted(add(g.From, times(u, shaft/2)), angle, 1.2), letters, angle, "")
 }
 
 var grainWords = map[pieces.GrainLie]string{

@@ -81,6 +81,9 @@ func (d drawing) writeLabel(out *bytes.Buffer) {
 	}
 }
 
+// pointRoom is the room that a marked point and its name take to each side, mm.
+const pointRoom = 12.0
+
 // gridSteps is how many places for the label are tried each way.
 const gridSteps = 40
 
@@ -114,28 +117,31 @@ func (d drawing) room(half orb.Point) (orb.Point, float64) {
 // obstacles are the lines that a label keeps off.
 func (d drawing) obstacles(ring orb.Ring) [][2]orb.Point {
 	var out [][2]orb.Point
-	chain := func(points []orb.Point) {
+	keepOff := func(points ...orb.Point) {
 		for i := 0; i+1 < len(points); i++ {
 			out = append(out, [2]orb.Point{points[i], points[i+1]})
 		}
 	}
-	chain(ring)
+	keepOff(ring...)
 	g := d.piece.Grain
 	aside := times(left(unit(sub(g.To, g.From))), 3)
-	chain([]orb.Point{add(g.From, aside), add(g.To, aside)})
-	chain([]orb.Point{sub(g.From, aside), sub(g.To, aside)})
+	keepOff(add(g.From, aside), add(g.To, aside))
+	keepOff(sub(g.From, aside), sub(g.To, aside))
 	for _, t := range d.piece.Darts {
-		chain([]orb.Point{t.Start, t.Apex, t.End})
+		keepOff(t.Start, t.Apex, t.End)
 		if t.Mouth == "" {
-			chain([]orb.Point{t.Start, t.OtherApex, t.End})
+			keepOff(t.Start, t.OtherApex, t.End)
 		}
 	}
 	for _, m := range d.piece.Marks {
-		chain(m.Path.Flatten(1))
+		keepOff(m.Path.Flatten(1)...)
+		if m.Path == nil {
+			keepOff(add(m.At, orb.Point{-pointRoom, -5}), add(m.At, orb.Point{pointRoom, -5}), m.At)
+		}
 	}
 	if fold, ok := d.piece.Edge(d.piece.Fold); ok {
 		inward := times(left(fold.Path.Tangent(0)), 9)
-		chain([]orb.Point{add(fold.Path.Start(), inward), add(fold.Path.End(), inward)})
+		keepOff(add(fold.Path.Start(), inward), add(fold.Path.End(), inward))
 	}
 	return out
 }

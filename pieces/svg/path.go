@@ -17,21 +17,23 @@ func number(x float64) string {
 
 func pair(p orb.Point) string { return number(p[0]) + " " + number(p[1]) }
 
-// outline is the SVG path of a ring.
-func outline(ring orb.Ring) string {
+// chain is the SVG path of straight lines from point to point.
+func chain(points []orb.Point) string {
 	var b strings.Builder
-	for i, p := range ring[:len(ring)-1] {
-		b.WriteString(map[bool]string{true: "M", false: "L"}[i == 0] + pair(p))
+	for i, p := range points {
+		b.WriteByte("ML"[min(i, 1)])
+		b.WriteString(pair(p))
 	}
-	return b.String() + "Z"
+	return b.String()
 }
 
-// segments is the SVG path of straight lines, each from its first point to
-// its second.
+// segments is the SVG path of separate straight lines, each from one point of
+// a couple to the other.
 func segments(ends ...orb.Point) string {
 	var b strings.Builder
 	for i, p := range ends {
-		b.WriteString(map[bool]string{true: "M", false: "L"}[i%2 == 0] + pair(p))
+		b.WriteByte("ML"[i%2])
+		b.WriteString(pair(p))
 	}
 	return b.String()
 }

@@ -20,7 +20,7 @@ const (
 	// widens the document.
 	rowWidth = 1500.0
 	// rulerHeight is the room below the pieces for the scale line, mm.
-	rulerHeight = 22.0
+	rulerHeight = 30.0
 	// tolerance of the cutting line against the true one, mm.
 	tolerance = 0.05
 )

@@ -12,6 +12,8 @@ func sub(a, b orb.Point) orb.Point { return orb.Point{a[0] - b[0], a[1] - b[1]} 
 
 func times(a orb.Point, k float64) orb.Point { return orb.Point{a[0] * k, a[1] * k} }
 
+func dot(a, b orb.Point) float64 { return a[0]*b[0] + a[1]*b[1] }
+
 func distance(a, b orb.Point) float64 { return math.Hypot(a[0]-b[0], a[1]-b[1]) }
 
 func unit(a orb.Point) orb.Point { return times(a, 1/math.Hypot(a[0], a[1])) }
