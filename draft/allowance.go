@@ -31,6 +31,10 @@ var allowances = []struct {
 	{"facing edge", 8},
 	{"wrist hem", 30},
 	{"skirt hem", 45},
+	{"trouser hem", 40},
+	{"body hem", 30},
+	{"narrow hem", 15},
+	{"pocket hem", 25},
 }
 
 // AllowanceNames lists the names that Request.Allowances may hold. "seams" is

@@ -6,7 +6,9 @@ import (
 	"slices"
 
 	"ellwand/draft/bodice"
+	"ellwand/draft/construct"
 	"ellwand/draft/part"
+	"ellwand/draft/skirt"
 	"ellwand/draft/sleeve"
 	"ellwand/pieces"
 )
@@ -31,8 +33,8 @@ func Draft(request Request) (Result, error) {
 
 func (r Request) check() error {
 	switch {
-	case r.Bodice == nil && r.Sleeve == nil && len(r.Parts) == 0:
-		return errors.New("the garment asks for no pieces: ask for a bodice or for parts")
+	case r.Bodice == nil && r.Sleeve == nil && r.Skirt == nil && len(r.Parts) == 0:
+		return errors.New("the garment asks for no pieces: ask for a bodice, a skirt or parts")
 	case r.Sleeve != nil && r.Bodice == nil:
 		return errors.New("sleeve: it is drafted to the armholes of a bodice: ask for a bodice too")
 	}
@@ -48,7 +50,13 @@ type garment struct {
 	result Result
 	bodice bodice.Block
 	sleeve sleeve.Block
-	parts  []drafted
+	skirt  skirt.Block
+	// lowerWaist is the waist seam of the skirt or trousers; 0 without.
+	lowerWaist float64
+	// lowerEase is what it has over the girth of the body there.
+	lowerEase float64
+	pairings  []construct.Pairing
+	parts     []drafted
 }
 
 // drafted is a part with its pieces.
@@ -68,6 +76,11 @@ func (g *garment) draft() error {
 	if g.Sleeve != nil {
 		g.add(g.sleeve.Piece)
 		g.result.Sheets = append(g.result.Sheets, g.sleeve.Sheet)
+	}
+	if g.Skirt != nil {
+		if err := g.draftSkirt(); err != nil {
+			return err
+		}
 	}
 	for _, options := range g.Parts {
 		made, err := part.Draft(g.partMeasures(), options)
@@ -123,7 +136,7 @@ func (g *garment) finish() {
 
 // partMeasures are what the parts of this garment are drafted from.
 func (g *garment) partMeasures() part.Measures {
-	m := part.Measures{Waist: g.result.Body[WaistGirth], Wrist: g.result.Body[WristGirth]}
+	m := part.Measures{Waist: g.result.Body[WaistGirth], Wrist: g.result.Body[WristGirth], WaistSeam: g.lowerWaist, WaistEase: g.lowerEase}
 	if g.Bodice != nil {
 		m.Front, m.Back = &g.bodice.Front, &g.bodice.Back
 		m.FrontWaist, m.BackWaist = seam(g.bodice.Front, "waist"), seam(g.bodice.Back, "waist")
@@ -138,7 +151,7 @@ func partNeeds(o part.Options) []Measurement {
 		return nil
 	case o.Kind == part.Cuff:
 		return []Measurement{WristGirth}
-	case o.Kind == part.Waistband, o.Kind == part.GatheredSkirt:
+	case o.Kind == part.Waistband, o.Kind == part.ShapedWaistband, o.Kind == part.GatheredSkirt:
 		return []Measurement{WaistGirth}
 	}
 	return nil

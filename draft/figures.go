@@ -23,6 +23,11 @@ func (g *garment) figures() []Figure {
 		add("bicep line", g.sleeve.BicepLine)
 		add("width at the lower edge of the sleeve", g.sleeve.WristWidth)
 	}
+	if g.Skirt != nil {
+		add("skirt waist seam", g.skirt.Waist)
+		add("skirt on the hip line, all round", g.skirt.Hip)
+		add("skirt hem, all round", g.skirt.Hem)
+	}
 	return list
 }
 

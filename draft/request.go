@@ -1,7 +1,7 @@
 // Package draft turns body measurements into the pieces of a garment, and
 // proves by a truing report that the seams which will be sewn together match.
 //
-// The blocks stand in packages of their own: bodice, sleeve and part. Each
+// The blocks stand in packages of their own: bodice, sleeve, skirt, part. Each
 // knows only the measurements that it is given; what one block needs of
 // another (the sleeve needs the armhole lengths) is passed on by Draft.
 //
@@ -12,6 +12,7 @@ import (
 	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
+	"ellwand/draft/skirt"
 	"ellwand/draft/sleeve"
 	"ellwand/pieces"
 )
@@ -27,6 +28,9 @@ type Request struct {
 	// Sleeve asks for a sleeve set into the armholes of the bodice; nil for
 	// none.
 	Sleeve *sleeve.Options
+	// Skirt asks for a skirt; with a fitted bodice it is drafted to its waist
+	// seam. Nil for none.
+	Skirt *skirt.Options
 	// Parts are further pieces: collar, facings, cuff, waistband, skirt.
 	Parts []part.Options
 	// Cloths names the cloth of single pieces that are not cut from Cloth, by

@@ -90,23 +90,23 @@ func Size(name, size string) (Body, error) {
 	return body, nil
 }
 
-// at reads a row of the table for a bust girth: in proportion between two
+// at reads a row of the table for a girth of another row: in proportion between two
 // sizes, and carried on beyond the ends at the pace of the last two; above the
 // largest size the frame of the body, unlike its girths, grows half as fast
 // (common practice). ok is false when the table has no such row.
-func (t table) at(name Measurement, bust float64) (value float64, ok bool) {
-	row, busts := t.rows[name], t.rows[BustGirth]
-	if len(row) < 2 || len(busts) != len(row) {
+func (t table) at(name, by Measurement, girth float64) (value float64, ok bool) {
+	row, girths := t.rows[name], t.rows[by]
+	if len(row) < 2 || len(girths) != len(row) {
 		return 0, false
 	}
-	i, last := 0, len(busts)-1
-	for i < last-1 && bust > busts[i+1] {
+	i, last := 0, len(girths)-1
+	for i < last-1 && girth > girths[i+1] {
 		i++
 	}
-	pace := (row[i+1] - row[i]) / (busts[i+1] - busts[i])
-	beyond := max(0, bust-busts[last])
+	pace := (row[i+1] - row[i]) / (girths[i+1] - girths[i])
+	beyond := max(0, girth-girths[last])
 	if !strings.HasSuffix(string(name), "girth") {
 		beyond /= 2
 	}
-	return row[i] + pace*(min(bust, busts[last])-busts[i]+beyond), true
+	return row[i] + pace*(min(girth, girths[last])-girths[i]+beyond), true
 }

@@ -31,7 +31,7 @@ func TestSizesOfThePublishedTables(t *testing.T) {
 }
 
 func TestTablesAreWhole(t *testing.T) {
-	for name, rows := range map[string]int{"women": 14, "misses": 3} {
+	for name, rows := range map[string]int{"women": 15, "misses": 3} {
 		table := tables()[name]
 		assert.Len(t, table.rows, rows, name)
 		for measurement, values := range table.rows {

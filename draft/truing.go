@@ -25,6 +25,9 @@ func (g *garment) report() Report {
 	if g.Sleeve != nil {
 		r.Rows = append(r.Rows, g.sleeveRows()...)
 	}
+	for _, p := range g.pairings {
+		r.Rows = append(r.Rows, compare(p.Seam, p.Of, p.Length, p.Against, p.Other, p.Least, p.Most, p.Normal))
+	}
 	for _, p := range g.parts {
 		r.Rows = append(r.Rows, g.partRows(p)...)
 	}
@@ -101,6 +104,8 @@ func (g *garment) partRows(p drafted) []Row {
 		}
 		return []Row{compare("wrist to cuff", "sleeve wrist", g.sleeve.WristWidth, p.pieces[0].Name, seam(p.pieces[0], "bottom"),
 			-20, 2*seam(p.pieces[0], "bottom"), "the sleeve up to three times as long, pleated or gathered in; the cuff up to 2 cm longer, to button over (common practice)")}
+	case part.Waistband, part.ShapedWaistband:
+		return g.waistbandRows(p)
 	case part.GatheredSkirt:
 		if g.Bodice == nil {
 			return nil
@@ -112,6 +117,16 @@ func (g *garment) partRows(p drafted) []Row {
 		}
 	}
 	return nil
+}
+
+// waistbandRows set the waistband, less what it overlaps, against the waist
+// seam of the skirt or trousers.
+func (g *garment) waistbandRows(p drafted) []Row {
+	if g.lowerWaist == 0 || p.Length > 0 {
+		return nil
+	}
+	band := seam(p.pieces[0], "bottom") - part.WaistbandOverlap
+	return []Row{compare("waistband to waist", p.pieces[0].Name+", less the overlap", band, "waist seam", g.lowerWaist, -matching, matching, "equal (common practice)")}
 }
 
 func gathered(of string, length float64, against string, other float64) Row {

@@ -15,6 +15,9 @@ const (
 	Cuff Kind = "cuff"
 	// Waistband is a straight band folded double.
 	Waistband Kind = "waistband"
+	// ShapedWaistband is a curved band whose upper edge lies at the natural
+	// waist, and whose lower edge fits a waist seam that much below it.
+	ShapedWaistband Kind = "shaped waistband"
 	// GatheredSkirt is a front and a back panel, gathered into the waist.
 	GatheredSkirt Kind = "gathered skirt"
 	// StraightPanel is a rectangle of a given width and length.
@@ -23,7 +26,7 @@ const (
 
 // Kinds lists every kind of part.
 func Kinds() []Kind {
-	return []Kind{Collar, NeckFacing, Cuff, Waistband, GatheredSkirt, StraightPanel}
+	return []Kind{Collar, NeckFacing, Cuff, Waistband, ShapedWaistband, GatheredSkirt, StraightPanel}
 }
 
 // Options of a part. What is 0 or empty takes the usual value of the kind.
@@ -34,7 +37,7 @@ type Options struct {
 	// Cloth it is cut from; the garment's if empty.
 	Cloth string
 	// Depth is the finished depth of a collar (70 mm), facing (60), cuff (60)
-	// or waistband (30), or the finished length of a skirt or panel.
+	// or waistband (30; shaped 50), or the finished length of a skirt or panel.
 	Depth float64
 	// Length is the finished length along the seam. It is worked out from the
 	// body and the bodice if 0; a straight panel must have it.

@@ -17,12 +17,17 @@ type Measures struct {
 	// halves as drawn, darts closed; 0 without a bodice.
 	FrontWaist, BackWaist float64
 	Waist, Wrist          float64 // girths of the body
+	// WaistSeam is the length all round of the waist seam of a skirt or
+	// trousers; 0 without.
+	WaistSeam float64
+	// WaistEase is what that seam has over the girth of the body there.
+	WaistEase float64
 }
 
 // Usual eases and depths, in mm (common practice).
 const (
 	waistbandEase    = 15 // 1 to 2 cm
-	waistbandOverlap = 30
+	WaistbandOverlap = 30 // what a waistband is longer, to button over
 	cuffEase         = 20
 	cuffOverlap      = 20
 	usualFullness    = 2
@@ -30,7 +35,7 @@ const (
 )
 
 // usualDepth of each kind, in mm; 0 where it must be given.
-var usualDepth = map[Kind]float64{Collar: 70, NeckFacing: 60, Cuff: 60, Waistband: 30}
+var usualDepth = map[Kind]float64{Collar: 70, NeckFacing: 60, Cuff: 60, Waistband: 30, ShapedWaistband: 50}
 
 // FinishedDepth is the depth asked for, or the usual one of the kind.
 func (o Options) FinishedDepth() float64 {
@@ -63,6 +68,8 @@ func Draft(m Measures, o Options) ([]pieces.Piece, error) {
 		return cuff(m, o, name)
 	case Waistband:
 		return waistband(m, o, name)
+	case ShapedWaistband:
+		return shapedWaistband(m, o, name)
 	case GatheredSkirt:
 		return gatheredSkirt(m, o, name)
 	case StraightPanel:
@@ -121,18 +128,6 @@ func cuff(m Measures, o Options, name string) ([]pieces.Piece, error) {
 	piece := folded(name, length, o.FinishedDepth())
 	piece.Cut, piece.Pair = 2, true
 	return []pieces.Piece{piece}, nil
-}
-
-// waistband is straight and folded double along its middle.
-func waistband(m Measures, o Options, name string) ([]pieces.Piece, error) {
-	length := o.Length
-	if length == 0 {
-		if m.Waist == 0 {
-			return nil, fmt.Errorf("%s: the waist girth is missing: measure it, or give the waistband's length", name)
-		}
-		length = m.Waist + waistbandEase + waistbandOverlap
-	}
-	return []pieces.Piece{folded(name, length, o.FinishedDepth())}, nil
 }
 
 // folded is a rectangle folded double along its length, the fold line marked.

@@ -1,0 +1,81 @@
+package draft
+
+import (
+	"fmt"
+
+	"ellwand/draft/construct"
+	"ellwand/draft/part"
+	"ellwand/draft/skirt"
+	"ellwand/pieces"
+)
+
+// lowerBody is the body from the waist seam of a skirt or trousers down.
+type lowerBody struct{ waist, hip, waistToHip float64 }
+
+// lowerBody measures the body at a waist seam that lies below the natural
+// waist by the depth of a shaped waistband. Between waist and hip the girth
+// grows evenly (common practice).
+func (g *garment) lowerBody() (lowerBody, error) {
+	b, by := g.result.Body, g.bandDepth()
+	full := lowerBody{b[WaistGirth], b[HipGirth], b[WaistToHip]}
+	if by > full.waistToHip/2 {
+		return lowerBody{}, fmt.Errorf("shaped waistband: a depth of %s is more than half the waist to hip of %s; ask for less", construct.Cm(by), construct.Cm(full.waistToHip))
+	}
+	full.waist += (full.hip - full.waist) * by / full.waistToHip
+	full.waistToHip -= by
+	return full, nil
+}
+
+// bandDepth is how far the waist seam lies below the natural waist: the depth
+// of a shaped waistband, whose upper edge lies at the waist.
+func (g *garment) bandDepth() float64 {
+	for _, p := range g.Parts {
+		if p.Kind == part.ShapedWaistband {
+			return p.FinishedDepth()
+		}
+	}
+	return 0
+}
+
+// draftSkirt drafts the skirt, to the waist seam of a fitted bodice if there
+// is one.
+func (g *garment) draftSkirt() error {
+	body, err := g.lowerBody()
+	if err != nil {
+		return err
+	}
+	options := *g.Skirt
+	if g.joinsSkirt() && options.WaistEase == 0 {
+		options.WaistEase = g.bodiceWaist() - body.waist
+	}
+	if options.Length == 0 {
+		options.Length = skirt.UsualLength
+	}
+	options.Length -= g.bandDepth()
+	g.skirt, err = skirt.Draft(skirt.Measures{Waist: body.waist, Hip: body.hip, WaistToHip: body.waistToHip}, options)
+	if err != nil {
+		return err
+	}
+	g.lowerWaist, g.lowerEase = g.skirt.Waist, g.skirt.WaistEase
+	g.adopt(g.skirt.Pieces, g.skirt.Sheets, g.skirt.Pairings, g.skirt.Warnings)
+	if g.joinsSkirt() {
+		g.pairings = append(g.pairings, construct.Equal("waist", "skirt waist seam", g.skirt.Waist, "bodice waist seam", g.bodiceWaist()))
+	}
+	return nil
+}
+
+// joinsSkirt says that bodice and skirt are sewn together at the waist.
+func (g *garment) joinsSkirt() bool { return g.Bodice != nil && g.Skirt != nil && g.bodice.Fitted }
+
+// bodiceWaist is the waist seam of the bodice all round.
+func (g *garment) bodiceWaist() float64 {
+	return 2 * (seam(g.bodice.Front, "waist") + seam(g.bodice.Back, "waist"))
+}
+
+// adopt takes over what a block has drafted.
+func (g *garment) adopt(made []pieces.Piece, sheets []construct.Sheet, pairings []construct.Pairing, warnings []string) {
+	g.add(made...)
+	g.result.Sheets = append(g.result.Sheets, sheets...)
+	g.pairings = append(g.pairings, pairings...)
+	g.result.Warnings = append(g.result.Warnings, warnings...)
+}

@@ -1,0 +1,79 @@
+package part
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// waistSeam is the length of the seam that a waistband is sewn to: that asked
+// for, that of the skirt or trousers, or the waist girth with its ease.
+func waistSeam(m Measures, o Options, name string) (float64, error) {
+	switch {
+	case o.Length > 0:
+		return o.Length - WaistbandOverlap, nil
+	case m.WaistSeam > 0:
+		return m.WaistSeam, nil
+	case m.Waist > 0:
+		return m.Waist + waistbandEase, nil
+	}
+	return 0, fmt.Errorf("%s: the waist girth is missing: measure it, or give the waistband's length", name)
+}
+
+// waistband is straight and folded double along its middle.
+func waistband(m Measures, o Options, name string) ([]pieces.Piece, error) {
+	seam, err := waistSeam(m, o, name)
+	if err != nil {
+		return nil, err
+	}
+	return []pieces.Piece{folded(name, seam+WaistbandOverlap, o.FinishedDepth())}, nil
+}
+
+// shapedWaistband is a stretch of a ring: its lower edge as long as the waist
+// seam, its upper edge as long as the waist girth with the ease of that seam, its
+// depth between them (geometry). Its end is prolonged straight, to button
+// over. It is cut twice, to be faced with itself.
+func shapedWaistband(m Measures, o Options, name string) ([]pieces.Piece, error) {
+	lower, err := waistSeam(m, o, name)
+	if err != nil {
+		return nil, err
+	}
+	depth := o.FinishedDepth()
+	upper := m.Waist + m.WaistEase
+	if m.Waist == 0 || m.WaistSeam == 0 || lower-upper < 1 {
+		piece := pieces.Rectangle(name, lower+WaistbandOverlap, depth)
+		piece.Cut = 2
+		return []pieces.Piece{piece}, nil
+	}
+	angle := (lower - upper) / depth
+	if angle > 0.9*math.Pi {
+		return nil, fmt.Errorf("%s: the waist girth of %s is too small for a waist seam of %s only %s below it; ask for a straight waistband", name, construct.Cm(m.Waist), construct.Cm(lower), construct.Cm(depth))
+	}
+	return []pieces.Piece{ringBand(name, lower/angle, depth, angle)}, nil
+}
+
+// ringBand draws a stretch of a ring, symmetrical about the upright through
+// its middle, hollow side up, and its prolonged end on the right.
+func ringBand(name string, radius, depth, angle float64) pieces.Piece {
+	centre := orb.Point{0, radius}
+	begin := -math.Pi/2 - angle/2
+	lower := pieces.Arc{Centre: centre, Radius: radius, Begin: begin, Sweep: angle}
+	upper := pieces.Arc{Centre: centre, Radius: radius - depth, Begin: begin + angle, Sweep: -angle}
+	on := lower.Tangent(1)
+	low, high := construct.Go(lower.End(), on, WaistbandOverlap), construct.Go(upper.Start(), on, WaistbandOverlap)
+	return pieces.Piece{
+		Name: name, Cut: 2,
+		Edges: []pieces.Edge{
+			construct.Edge("bottom", construct.Join(pieces.Path{lower}, construct.Line(lower.End(), low))),
+			construct.Edge("overlap end", construct.Line(low, high)),
+			construct.Edge("top", construct.Join(construct.Line(high, upper.Start()), pieces.Path{upper})),
+			construct.Edge("end", construct.Line(upper.End(), lower.Start())),
+		},
+		Grain: pieces.Grain{From: orb.Point{0, 0.2 * depth}, To: orb.Point{0, 0.8 * depth}},
+		Marks: []pieces.Mark{{Name: "overlap", Path: construct.Line(lower.End(), upper.Start())}},
+	}
+}

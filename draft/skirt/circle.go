@@ -1,0 +1,128 @@
+package skirt
+
+import (
+	"fmt"
+	"math"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// ring is a circle skirt: what part of a whole ring it is, and in how many
+// panels it is usually cut.
+type ring struct {
+	name   string
+	part   float64
+	panels int
+}
+
+var rings = map[Shape]ring{
+	FullCircle:         {"full circle", 1, 2},
+	ThreeQuarterCircle: {"three-quarter circle", 0.75, 2},
+	HalfCircle:         {"half circle", 0.5, 1},
+	QuarterCircle:      {"quarter circle", 0.25, 1},
+}
+
+// circleHipEase is the least ease on the hip line of a circle skirt, in mm.
+const circleHipEase = 20
+
+// WaistRadius of a circle skirt that is part (0 to 1) of a whole ring: the
+// waist seam over 2 pi times the part (geometry).
+func WaistRadius(waistSeam, part float64) float64 { return waistSeam / (2 * math.Pi * part) }
+
+// circle drafts a skirt cut from a ring.
+func (f figures) circle() (Block, error) {
+	ring, ok := rings[f.Shape]
+	if !ok {
+		return Block{}, fmt.Errorf("skirt: there is no shape with the number %d", f.Shape)
+	}
+	inner := WaistRadius(f.waist, ring.part)
+	outer := inner + f.Length
+	hip := 2 * math.Pi * ring.part * (inner + f.WaistToHip)
+	if hip < f.Hip+circleHipEase {
+		return Block{}, fmt.Errorf("skirt: the hip girth of %s does not go into a %s skirt on a waist girth of %s, which is %s wide there; ask for more of a circle, or measure both again",
+			construct.Cm(f.Hip), ring.name, construct.Cm(f.Waist), construct.Cm(hip))
+	}
+	panels := f.circlePanels(ring, outer)
+	sheet := construct.Sheet{Piece: "circle skirt"}
+	piece := f.panel(&sheet, inner, outer, 2*math.Pi*ring.part/float64(panels), panels)
+	whole := float64(panels)
+	if piece.Fold != "" {
+		whole *= 2
+	}
+	b := Block{
+		Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{sheet},
+		Waist: whole * construct.SeamLength(piece, "waist"), Hip: hip, Hem: whole * construct.SeamLength(piece, "narrow hem"),
+		Warnings: []string{"a circle skirt drops where it hangs on the bias: let it hang for a day, and level the hem before hemming it"},
+	}
+	f.HipEase = circleHipEase
+	b.Pairings = []construct.Pairing{waistPairing("waist seam", b.Waist, f), {
+		Seam: "hip line", Of: "width all round", Length: hip, Against: "hip girth", Other: f.Hip,
+		Least: circleHipEase, Most: construct.NoLimit, Normal: "2 cm of ease or more (common practice)",
+	}}
+	return b, nil
+}
+
+// circlePanels is the usual number of panels, or as many as keep each within
+// the panel width.
+func (f figures) circlePanels(r ring, outer float64) int {
+	for panels := r.panels; ; panels++ {
+		if f.PanelWidth == 0 || panelWidth(outer, 2*math.Pi*r.part/float64(panels)) <= f.PanelWidth {
+			return panels
+		}
+	}
+}
+
+// panelWidth is how wide a panel of an angle is, laid whole.
+func panelWidth(outer, angle float64) float64 {
+	if angle >= math.Pi {
+		return 2 * outer
+	}
+	return 2 * outer * math.Sin(angle/2)
+}
+
+// panel draws one panel of an angle. One or two panels are drawn as halves on
+// the fold, more as whole ones, since cloth has one fold.
+func (f figures) panel(s *construct.Sheet, inner, outer, angle float64, panels int) pieces.Piece {
+	from, sweep := -math.Pi/2, angle/2
+	left, right, name := "centre front", "centre back", "circle skirt"
+	switch {
+	case panels == 2:
+		left, right = "centre", "side"
+	case panels > 2:
+		from, sweep = -math.Pi/2-angle/2, angle
+		left, right, name = "left side", "right side", "circle skirt panel"
+	}
+	hem := pieces.Arc{Radius: outer, Begin: from, Sweep: sweep}
+	waist := pieces.Arc{Radius: inner, Begin: from + sweep, Sweep: -sweep}
+	piece := pieces.Piece{
+		Name: name, Cut: panels,
+		Edges: []pieces.Edge{
+			{Name: "narrow hem", Path: pieces.Path{hem}, Hem: true},
+			construct.Edge(right, construct.Line(hem.End(), waist.Start())),
+			construct.Edge("waist", pieces.Path{waist}),
+			construct.Edge(left, construct.Line(waist.End(), hem.Start())),
+		},
+		Grain: upright(0, -outer, -inner),
+	}
+	if panels <= 2 {
+		piece.Fold = left
+		x := (inner + 0.2*f.Length) * math.Sin(min(sweep, math.Pi/2)) / 3
+		piece.Grain = upright(x, -outer, -inner)
+	}
+	if right == "centre back" {
+		// The zip ends a little above the hip line, as on other skirts.
+		piece.Notches = []pieces.Notch{{Edge: right, At: f.Length - zipLength(f.WaistToHip), Count: 2, Match: "zip end"}}
+	}
+	f.recordCircle(s, inner, outer, sweep, piece)
+	return piece
+}
+
+func (f figures) recordCircle(s *construct.Sheet, inner, outer, sweep float64, piece pieces.Piece) {
+	centre := s.Start(0, 0, "the centre of the circle, at the upper end of the fold or edge")
+	waist := s.Down(centre, inner, "the waist radius: waist girth and ease, over 2 pi times the part of a circle (geometry)")
+	hem := s.Down(waist, f.Length, "the hem: the length")
+	reach := 2 * outer * math.Sin(sweep/2)
+	s.Draw("with string and pencil held in "+construct.Numbers(centre)+" draw the waist through "+construct.Numbers(waist)+" and the hem through "+construct.Numbers(hem), "")
+	s.Draw("from "+construct.Numbers(hem)+" mark {} in a straight line to the hem, and draw the other edge from there to "+construct.Numbers(centre), fmt.Sprintf("the chord of %.4g degrees; cut %d", sweep*180/math.Pi, piece.Cut), reach)
+}

@@ -1,0 +1,190 @@
+package skirt
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// backMore is how much wider each half of the back is than that of the front
+// on the hip line: the seat is fuller (common practice).
+const backMore = 15
+
+// half is the front or the back of a darted skirt, half of it drawn.
+type half struct {
+	name, centre string
+	width        float64 // on the hip line
+	darts        []dart
+	notch        int // strokes
+}
+
+// fitted drafts a straight or an A-line skirt.
+func (f figures) fitted() (Block, error) {
+	if f.Shape == ALine {
+		if err := f.checkFlare(); err != nil {
+			return Block{}, err
+		}
+	}
+	s, err := f.shape()
+	if err != nil {
+		return Block{}, err
+	}
+	f.widen(&s)
+	front := half{"front skirt", "centre front", (s.half - backMore) / 2, s.front, 1}
+	back := half{"back skirt", "centre back", (s.half + backMore) / 2, s.back, 2}
+	s.taper = f.fitTaper(s.taper, front, back)
+
+	sheets := []construct.Sheet{{Piece: front.name}, {Piece: back.name}}
+	frontPiece, backPiece := f.piece(&sheets[0], front, s.taper), f.piece(&sheets[1], back, s.taper)
+	frontPiece.Cut, frontPiece.Fold = 1, front.centre
+	backPiece.Cut, backPiece.Pair = 2, true
+	if f.BackOnFold {
+		backPiece.Cut, backPiece.Pair, backPiece.Fold = 1, false, back.centre
+	}
+	if f.Vent {
+		backPiece = f.vent(&sheets[1], backPiece)
+	}
+	return f.fittedBlock(s, sheets, frontPiece, backPiece), nil
+}
+
+// widen gives an A-line skirt more width on the hip line where its side seam
+// comes in less above it than it runs out below: the seam then is one straight
+// line.
+func (f figures) widen(s *shaping) {
+	if least := f.slant() * f.WaistToHip; s.taper < least {
+		s.half += 2 * (least - s.taper)
+		s.taper = least
+	}
+}
+
+// slant of the side seam below the hip: across for every mm down.
+func (f figures) slant() float64 {
+	if f.Shape == Straight {
+		return 0
+	}
+	return f.flare() / (f.Length - f.WaistToHip)
+}
+
+// fitTaper finds the taper at which the waist seam, darts closed, has its
+// length: its curve makes it a little longer than the level distance.
+func (f figures) fitTaper(taper float64, halves ...half) float64 {
+	for range 40 {
+		length := 0.0
+		for _, h := range halves {
+			edges, _ := f.waistSeam(h, f.side(h.width, taper))
+			length += construct.EdgesLength(edges, "waist")
+		}
+		over := length - f.waist/2
+		if math.Abs(over) < 0.001 {
+			break
+		}
+		taper += over / 2
+	}
+	return taper
+}
+
+// side is the side seam from the hem up to the waist.
+func (f figures) side(width, taper float64) pieces.Path {
+	angle := math.Atan(f.slant())
+	up := construct.Heading(90 + angle*180/math.Pi)
+	hip := orb.Point{width, -f.WaistToHip}
+	// The seam is as long below the hip as the centre line: the hem is level.
+	foot := construct.Go(hip, up, f.WaistToHip-f.Length)
+	return construct.Join(construct.Line(foot, hip), sideSeam(hip, up, taper, f.WaistToHip+raise(taper)))
+}
+
+func (f figures) waistSeam(h half, side pieces.Path) ([]pieces.Edge, []pieces.Dart) {
+	darts := make([]construct.DartAt, len(h.darts))
+	for i, d := range h.darts {
+		darts[len(darts)-1-i] = construct.DartAt{Share: 1 - d.share, Width: d.width, Length: d.length}
+	}
+	up := side[len(side)-1].Tangent(1)
+	return construct.DartedSeam("waist", side.End(), construct.Square(up), orb.Point{0, 0}, orb.Point{-1, 0}, darts)
+}
+
+// piece draws one half, its centre line on the left.
+func (f figures) piece(s *construct.Sheet, h half, taper float64) pieces.Piece {
+	side := f.side(h.width, taper)
+	waist, darts := f.waistSeam(h, side)
+	f.record(s, h, side, darts)
+
+	foot := side.Start()
+	below := orb.Point{0, -f.Length}
+	hem := construct.Edge("skirt hem", construct.Curve(below, orb.Point{1, 0}, 0.4, foot, construct.Back(construct.Square(side[0].Tangent(0))), 0.3))
+	hem.Hem = true
+	piece := pieces.Piece{Name: h.name, Darts: darts, Edges: []pieces.Edge{hem, construct.Edge("side", side)}}
+	piece.Edges = append(piece.Edges, waist...)
+	piece.Edges = append(piece.Edges, construct.Edge(h.centre, construct.Line(orb.Point{0, 0}, below)))
+	piece.Grain = upright(h.width/3, -f.Length, -0.75*f.WaistToHip)
+	piece.Notches = []pieces.Notch{{Edge: "side", At: side[0].Length(), Count: 1, Match: "hip"}}
+	if h.notch == 2 && !f.BackOnFold {
+		piece.Notches = append(piece.Notches, pieces.Notch{Edge: h.centre, At: zipLength(f.WaistToHip), Count: 2, Match: "zip end"})
+	}
+	piece.Marks = []pieces.Mark{{Name: "hip line", Path: construct.Line(orb.Point{0, -f.WaistToHip}, orb.Point{h.width, -f.WaistToHip})}}
+	return piece
+}
+
+// record notes the steps that draw a half.
+func (f figures) record(s *construct.Sheet, h half, side pieces.Path, darts []pieces.Dart) {
+	waist := s.Start(0, 0, "the "+h.centre+" at the waist")
+	hip := s.Down(waist, f.WaistToHip, "the hip line: waist to hip")
+	below := s.Down(waist, f.Length, "the hem at the "+h.centre+": the length")
+	edge := s.Right(hip, h.width, "the side on the hip line: a quarter of hip girth and ease, the back 7.5 mm more, the front 7.5 mm less; more where the waist or the flare needs it")
+	across := s.Right(waist, side.End()[0], "the width of the hip line less the taper of the side seam")
+	top := s.Up(across, side.End()[1], "the side at the waist, raised over the hip bone")
+	level := s.Right(below, side.Start()[0], "the hem at the side: straight down from the hip, or out by the flare")
+	foot := s.Up(level, side.Start()[1]+f.Length, "raised, so that the side is as long below the hip as the centre")
+	s.Draw("draw the side seam "+construct.Numbers(foot, edge, top), "straight to the hip, then curving in")
+	for i := len(darts) - 1; i >= 0; i-- {
+		d := darts[i]
+		middle := construct.Between(d.Start, d.End, 0.5)
+		s.Draw("on the line "+construct.Numbers(waist, top)+" mark a dart {} wide, its middle {} from "+construct.Numbers(waist)+", {} long, square to the line", "a share of what is left to take in",
+			construct.Distance(d.Start, d.End), construct.Distance(orb.Point{}, middle), construct.Distance(middle, d.Apex))
+	}
+	s.Draw("draw the waist "+construct.Numbers(waist, top), "square to the centre, to the dart legs and to the side seam")
+	s.Draw("draw the hem "+construct.Numbers(below, foot), "square to the centre and to the side seam")
+}
+
+func (f figures) fittedBlock(s shaping, sheets []construct.Sheet, front, back pieces.Piece) Block {
+	length := func(p pieces.Piece, seam string) float64 { return construct.SeamLength(p, seam) }
+	hem := 2 * length(front, "skirt hem")
+	b := Block{
+		Pieces: []pieces.Piece{front, back}, Sheets: sheets,
+		Waist: 2 * (length(front, "waist") + length(back, "waist")), Hip: 2 * s.half,
+		Hem: hem + 2*length(back, "skirt hem"),
+	}
+	b.Pairings = []construct.Pairing{
+		construct.Equal("side", "front side", length(front, "side"), "back side", length(back, "side")),
+		waistPairing("waist seam, darts closed", b.Waist, f),
+		f.hipPairing(b.Hip),
+	}
+	if f.waist > f.hip {
+		b.Warnings = append(b.Warnings, fmt.Sprintf("the waist of %s is wider than the hip of %s: the skirt hangs straight from the waist and is %s wider than the hip", construct.Cm(f.Waist), construct.Cm(f.Hip), construct.Cm(b.Hip-f.Hip)))
+	}
+	if f.Shape == Straight && !f.Vent && f.Length > 500 && b.Hem < f.Hip+150 {
+		b.Warnings = append(b.Warnings, fmt.Sprintf("the hem is %s round, %s below the waist: for a full stride add a vent, or stop at 50 cm", construct.Cm(b.Hem), construct.Cm(f.Length)))
+	}
+	return b
+}
+
+// waistPairing sets the waist seam against the body.
+func waistPairing(of string, length float64, f figures) construct.Pairing {
+	return construct.Pairing{
+		Seam: "waist", Of: of, Length: length, Against: "waist girth", Other: f.Waist,
+		Least: min(10, f.WaistEase) - 0.1, Most: max(20, f.WaistEase) + 0.1,
+		Normal: "1 to 2 cm of ease in a skirt (common practice), or the ease that was asked for",
+	}
+}
+
+// hipPairing sets the width on the hip line against the body.
+func (f figures) hipPairing(width float64) construct.Pairing {
+	return construct.Pairing{
+		Seam: "hip line", Of: "width all round", Length: width, Against: "hip girth", Other: f.Hip,
+		Least: f.HipEase - construct.Matching, Most: construct.NoLimit,
+		Normal: fmt.Sprintf("%s of hip ease or more: 3 to 5 cm is usual in a straight skirt (common practice)", construct.Cm(f.HipEase)),
+	}
+}

@@ -1,0 +1,108 @@
+package skirt
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// The usual widths of a pleat on the hip line, in mm (common practice).
+const (
+	knifePleat = 40
+	boxPleat   = 80
+)
+
+// pleating is a skirt pleated all round: from cloth three times as wide as
+// the hip line (common practice), so that each pleat is backed twice.
+type pleating struct {
+	panels, pleats int
+	// visible is the width of a pleat on the hip line; closer is what each
+	// takes in more from there to the waist.
+	visible, closer float64
+}
+
+// cloth is the width of the cloth round.
+func (p pleating) cloth() float64 { return 3 * p.visible * float64(p.pleats) }
+
+// takeUp is what one pleat takes in at the waist.
+func (p pleating) takeUp() float64 { return 2*p.visible + p.closer }
+
+// pleated drafts a knife or box pleated skirt.
+func (f figures) pleated() (Block, error) {
+	round := max(f.hip, f.waist)
+	usual := float64(knifePleat)
+	if f.Shape == BoxPleated {
+		usual = boxPleat
+	}
+	p := pleating{pleats: f.Pleats, panels: whole(3*round, f.panelWidth())}
+	if p.pleats == 0 {
+		p.pleats = int(math.Round(round / usual))
+	}
+	if p.pleats < 4 || p.pleats > 200 {
+		return Block{}, fmt.Errorf("skirt: %d pleats; ask for 4 to 200", p.pleats)
+	}
+	p.pleats = whole(float64(p.pleats), float64(p.panels)) * p.panels
+	p.visible = round / float64(p.pleats)
+	p.closer = (round - f.waist) / float64(p.pleats)
+	if p.closer > 0.6*p.visible {
+		return Block{}, fmt.Errorf("skirt: the waist girth of %s is too small for the hip girth of %s: the pleats would lie %s over one another; measure both again, or ask for a circle skirt",
+			construct.Cm(f.Waist), construct.Cm(f.Hip), construct.Cm(p.closer))
+	}
+	piece := f.pleatPanel(p)
+	folded := float64(p.panels)*construct.SeamLength(piece, "waist") - float64(p.pleats)*p.takeUp()
+	b := Block{
+		Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{f.recordPleats(p)},
+		Waist: folded, Hip: round, Hem: p.cloth(),
+	}
+	b.Pairings = []construct.Pairing{
+		{Seam: "pleats", Of: "cloth round", Length: p.cloth(), Against: "width on the hip line", Other: round,
+			Least: 2*round - 1, Most: 2*round + 1, Normal: "3 times as long (common practice)"},
+		waistPairing("waist seam, pleats folded", folded, f),
+		f.hipPairing(round),
+	}
+	return b, nil
+}
+
+// pleatPanel is one panel, its side seams hidden in the folds.
+func (f figures) pleatPanel(p pleating) pieces.Piece {
+	each := p.pleats / p.panels
+	piece := panel("pleated skirt panel", 3*p.visible*float64(each), f.Length, "skirt hem", "waist")
+	piece.Cut = p.panels
+	hip := f.Length - f.WaistToHip
+	line := func(name string, number int, low, high float64) {
+		path := construct.Line(orb.Point{low, 0}, orb.Point{low, hip})
+		path = construct.Join(path, construct.Line(path.End(), orb.Point{high, f.Length}))
+		piece.Marks = append(piece.Marks, pieces.Mark{Name: fmt.Sprintf("%s %d", name, number), Path: path})
+	}
+	for i := range each {
+		left := 3 * p.visible * float64(i)
+		if f.Shape == BoxPleated {
+			line("left fold", i+1, left+p.visible, left+p.visible+p.closer/2)
+			line("right fold", i+1, left+2*p.visible, left+2*p.visible-p.closer/2)
+			continue
+		}
+		line("fold", i+1, left+p.visible, left+p.visible)
+		line("lay the next fold to here", i+1, left+2*p.visible, left+2*p.visible-p.closer)
+	}
+	return piece
+}
+
+func (f figures) recordPleats(p pleating) construct.Sheet {
+	s := construct.Sheet{Piece: "pleated skirt panel"}
+	corner := s.Start(0, 0, "the lower left corner")
+	right := s.Right(corner, p.cloth()/float64(p.panels), fmt.Sprintf("three times the hip line, over %d panels", p.panels))
+	up := s.Up(corner, f.Length, "the length")
+	hip := s.Down(up, f.WaistToHip, "the hip line: waist to hip")
+	s.Draw("complete the rectangle "+construct.Numbers(corner, right, up), "")
+	s.Draw("from the left side mark {} on the hip line from "+construct.Numbers(hip)+" again and again, and square down to the hem", "the width of a pleat: hip girth and ease over the number of pleats", p.visible)
+	if f.Shape == BoxPleated {
+		s.Draw("of every three stretches the middle one shows; draw its two lines on up to the waist, each {} closer to its middle there", "half of what a pleat takes in between hip and waist", p.closer/2)
+		return s
+	}
+	s.Draw("of every three stretches the middle one shows: its left line is the fold, drawn straight up to the waist; its right line, to which the next fold is laid, is drawn on {} to the left of straight", "what a pleat takes in between hip and waist", p.closer)
+	return s
+}

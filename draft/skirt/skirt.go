@@ -1,0 +1,154 @@
+package skirt
+
+import (
+	"fmt"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// Block is a skirt as drafted.
+type Block struct {
+	Pieces []pieces.Piece
+	Sheets []construct.Sheet
+	// Waist is the length of the waist seam all round as it is worn: darts
+	// closed, pleats folded, gathers drawn in. WaistEase is what it has over
+	// the waist girth.
+	Waist, WaistEase float64
+	// Hip is the width all round on the hip line, Hem that round the hem.
+	Hip, Hem float64
+	// Pairings are the lengths that must agree.
+	Pairings []construct.Pairing
+	Warnings []string
+}
+
+// UsualLength of a skirt from the natural waist, in mm (common practice: to
+// about the knee).
+const UsualLength = 600
+
+// The usual eases and panel, in mm (common practice).
+const (
+	usualWaistEase = 15 // 1 to 2 cm
+	usualHipEase   = 40 // 3 to 5 cm
+	usualPanel     = 1000
+)
+
+// figures are the lengths that every shape is drawn from.
+type figures struct {
+	Measures
+	Options
+	// waist and hip are the whole girths with their ease.
+	waist, hip float64
+}
+
+// Draft drafts the skirt. The error is a sentence that names the measurement
+// or option that cannot be.
+func Draft(m Measures, o Options) (Block, error) {
+	f := reckon(m, o)
+	if err := f.check(); err != nil {
+		return Block{}, err
+	}
+	var block Block
+	var err error
+	switch o.Shape {
+	case Straight, ALine:
+		block, err = f.fitted()
+	case Gored:
+		block, err = f.gored()
+	case Tiered:
+		block, err = f.tiered()
+	case KnifePleated, BoxPleated:
+		block, err = f.pleated()
+	default:
+		block, err = f.circle()
+	}
+	if err != nil {
+		return Block{}, err
+	}
+	block.WaistEase = f.WaistEase
+	return block, nil
+}
+
+func reckon(m Measures, o Options) figures {
+	f := figures{Measures: m, Options: o}
+	for _, usual := range []struct {
+		asked *float64
+		value float64
+	}{{&f.Length, UsualLength}, {&f.WaistEase, usualWaistEase}, {&f.HipEase, usualHipEase}} {
+		if *usual.asked == 0 {
+			*usual.asked = usual.value
+		}
+	}
+	f.waist, f.hip = m.Waist+f.WaistEase, m.Hip+f.HipEase
+	return f
+}
+
+// leastBelowHip is the least length of a skirt below the hip line.
+const leastBelowHip = 60
+
+func (f figures) check() error {
+	for _, l := range []struct {
+		name  string
+		value float64
+	}{{"length", f.Length}, {"waist ease", f.WaistEase}, {"hip ease", f.HipEase}, {"flare", f.Flare}, {"panel width", f.PanelWidth}} {
+		if l.value < 0 {
+			return fmt.Errorf("skirt: the %s is %s; it cannot be negative", l.name, construct.Cm(l.value))
+		}
+	}
+	switch {
+	case f.Length < f.WaistToHip+leastBelowHip:
+		return fmt.Errorf("skirt: a length of %s ends above or at the hip (waist to hip %s); ask for %s or more",
+			construct.Cm(f.Length), construct.Cm(f.WaistToHip), construct.Cm(f.WaistToHip+leastBelowHip))
+	case f.Length > 1600:
+		return fmt.Errorf("skirt: a length of %s is longer than a body; 160 cm is the most", construct.Cm(f.Length))
+	case f.PanelWidth > 0 && f.PanelWidth < 200:
+		return fmt.Errorf("skirt: a panel width of %s is too narrow; ask for 20 cm or more", construct.Cm(f.PanelWidth))
+	case f.Vent && f.Shape != Straight:
+		return fmt.Errorf("skirt: only a straight skirt has a vent; leave it out, or ask for the straight shape")
+	case f.Vent && f.BackOnFold:
+		return fmt.Errorf("skirt: a vent needs a centre back seam; leave out one of the vent and the back on the fold")
+	}
+	return nil
+}
+
+// flare is how far a side seam runs out below the hip.
+func (f figures) flare() float64 {
+	if f.Flare > 0 {
+		return f.Flare
+	}
+	return (f.Length - f.WaistToHip) / 9
+}
+
+// mostSlant is how far a flaring side seam may run out for every mm that it
+// runs down: about 22 degrees.
+const mostSlant = 0.4
+
+func (f figures) checkFlare() error {
+	if most := mostSlant * (f.Length - f.WaistToHip); f.flare() > most {
+		return fmt.Errorf("skirt: a flare of %s is too much for a length of %s; ask for %s or less, or for a circle skirt",
+			construct.Cm(f.flare()), construct.Cm(f.Length), construct.Cm(most))
+	}
+	return nil
+}
+
+// upright is a straight grainline at a distance from the centre line, between
+// two heights.
+func upright(x, low, high float64) pieces.Grain {
+	rise := high - low
+	return pieces.Grain{From: orb.Point{x, low + 0.2*rise}, To: orb.Point{x, low + 0.8*rise}}
+}
+
+// zipLength is how far an opening reaches down from the waist: to 1 cm above
+// the hip line (common practice).
+func zipLength(waistToHip float64) float64 { return waistToHip - 10 }
+
+// whole is how often a length goes into another, rounded up.
+func whole(length, into float64) int {
+	n := 1
+	for float64(n)*into < length-1e-6 {
+		n++
+	}
+	return n
+}
