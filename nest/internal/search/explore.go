@@ -144,6 +144,10 @@ const (
 	// exploreStep is small throughout: steps of 1 % while they are easy cost
 	// 0.3 points of density on average over the four garment sets.
 	exploreStep = 0.001
+	// shortenAfter is the number of passes that a step must have taken before
+	// linear programs are tried: they take the time of some thirty and gain 0.1
+	// to 1 % (measured at 85 to 89 % density).
+	shortenAfter = 30
 )
 
 var exploreEffort = effort{patience: 200, strikes: 3}
@@ -151,7 +155,11 @@ var exploreEffort = effort{patience: 200, strikes: 3}
 func (r *Searcher) explore(until float64) {
 	target, ok := r.shrunk(exploreStep)
 	for ok && !r.over(until) {
+		before := r.s.passes
 		if r.separate(exploreEffort, until) {
+			if r.s.passes-before > shortenAfter {
+				r.shorten()
+			}
 			r.accept(r.s.spots(), r.s.used())
 			r.pool = r.pool[:0]
 			target, ok = r.shrunk(exploreStep)
