@@ -94,6 +94,9 @@ func (r Request) needs() []Measurement {
 	if r.Skirt != nil {
 		add(WaistGirth, HipGirth, WaistToHip)
 	}
+	if r.Trousers != nil {
+		add(WaistGirth, HipGirth, WaistToHip, BodyRise, OutsideLegLength)
+	}
 	for _, p := range r.Parts {
 		add(partNeeds(p)...)
 	}

@@ -10,6 +10,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
 	"ellwand/draft/sleeve"
+	"ellwand/draft/trousers"
 	"ellwand/pieces"
 )
 
@@ -33,8 +34,10 @@ func Draft(request Request) (Result, error) {
 
 func (r Request) check() error {
 	switch {
-	case r.Bodice == nil && r.Sleeve == nil && r.Skirt == nil && len(r.Parts) == 0:
-		return errors.New("the garment asks for no pieces: ask for a bodice, a skirt or parts")
+	case r.Bodice == nil && r.Sleeve == nil && r.Skirt == nil && r.Trousers == nil && len(r.Parts) == 0:
+		return errors.New("the garment asks for no pieces: ask for a bodice, a skirt, trousers or parts")
+	case r.Skirt != nil && r.Trousers != nil:
+		return errors.New("one garment has a skirt or trousers, not both: make two garments of them")
 	case r.Sleeve != nil && r.Bodice == nil:
 		return errors.New("sleeve: it is drafted to the armholes of a bodice: ask for a bodice too")
 	}
@@ -47,10 +50,11 @@ func (r Request) check() error {
 // garment is one garment in the making.
 type garment struct {
 	Request
-	result Result
-	bodice bodice.Block
-	sleeve sleeve.Block
-	skirt  skirt.Block
+	result   Result
+	bodice   bodice.Block
+	sleeve   sleeve.Block
+	skirt    skirt.Block
+	trousers trousers.Block
 	// lowerWaist is the waist seam of the skirt or trousers; 0 without.
 	lowerWaist float64
 	// lowerEase is what it has over the girth of the body there.
@@ -79,6 +83,11 @@ func (g *garment) draft() error {
 	}
 	if g.Skirt != nil {
 		if err := g.draftSkirt(); err != nil {
+			return err
+		}
+	}
+	if g.Trousers != nil {
+		if err := g.draftTrousers(); err != nil {
 			return err
 		}
 	}

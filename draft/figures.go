@@ -28,6 +28,12 @@ func (g *garment) figures() []Figure {
 		add("skirt on the hip line, all round", g.skirt.Hip)
 		add("skirt hem, all round", g.skirt.Hem)
 	}
+	if g.Trousers != nil {
+		add("trousers waist seam", g.trousers.Waist)
+		add("trousers on the hip line, all round", g.trousers.Hip)
+		add("crotch seam, waist to waist", g.trousers.Crotch)
+		add("leg at the hem, all round", g.trousers.Hem)
+	}
 	return list
 }
 

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
+	"ellwand/draft/trousers"
 	"ellwand/pieces"
 )
 
@@ -61,6 +62,28 @@ func (g *garment) draftSkirt() error {
 	if g.joinsSkirt() {
 		g.pairings = append(g.pairings, construct.Equal("waist", "skirt waist seam", g.skirt.Waist, "bodice waist seam", g.bodiceWaist()))
 	}
+	return nil
+}
+
+// draftTrousers drafts trousers and their pockets.
+func (g *garment) draftTrousers() error {
+	body, err := g.lowerBody()
+	if err != nil {
+		return err
+	}
+	options, by := *g.Trousers, g.bandDepth()
+	if options.Length > 0 {
+		options.Length -= by
+	}
+	g.trousers, err = trousers.Draft(trousers.Measures{
+		Waist: body.waist, Hip: body.hip, WaistToHip: body.waistToHip,
+		BodyRise: g.result.Body[BodyRise] - by, OutsideLeg: g.result.Body[OutsideLegLength] - by,
+	}, options)
+	if err != nil {
+		return err
+	}
+	g.lowerWaist, g.lowerEase = g.trousers.Waist, g.trousers.WaistEase
+	g.adopt(g.trousers.Pieces, g.trousers.Sheets, g.trousers.Pairings, g.trousers.Warnings)
 	return nil
 }
 

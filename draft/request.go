@@ -1,8 +1,8 @@
 // Package draft turns body measurements into the pieces of a garment, and
 // proves by a truing report that the seams which will be sewn together match.
 //
-// The blocks stand in packages of their own: bodice, sleeve, skirt, part. Each
-// knows only the measurements that it is given; what one block needs of
+// The blocks stand in packages of their own: bodice, sleeve, skirt,
+// trousers, part. Each knows only the measurements that it is given; what one block needs of
 // another (the sleeve needs the armhole lengths) is passed on by Draft.
 //
 // Lengths are millimetres.
@@ -14,6 +14,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
 	"ellwand/draft/sleeve"
+	"ellwand/draft/trousers"
 	"ellwand/pieces"
 )
 
@@ -31,6 +32,8 @@ type Request struct {
 	// Skirt asks for a skirt; with a fitted bodice it is drafted to its waist
 	// seam. Nil for none.
 	Skirt *skirt.Options
+	// Trousers asks for trousers or shorts; nil for none.
+	Trousers *trousers.Options
 	// Parts are further pieces: collar, facings, cuff, waistband, skirt.
 	Parts []part.Options
 	// Cloths names the cloth of single pieces that are not cut from Cloth, by

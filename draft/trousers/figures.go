@@ -1,0 +1,173 @@
+package trousers
+
+import (
+	"fmt"
+	"math"
+
+	"ellwand/draft/construct"
+)
+
+// The fixed amounts of the draft, in mm (common practice).
+const (
+	usualWaistEase = 15 // 1 to 2 cm
+	usualHipEase   = 60 // 4 cm close, 6 usual, 10 easy
+	riseEase       = 5  // the crotch line lies below the body
+	floorClear     = 20 // the hem lies above the floor
+	backMore       = 20 // the back is wider on the hip line than the front
+	legMore        = 10 // the back leg is wider on each side than the front leg
+	frontSlant     = 10 // the centre front comes in at the waist
+	seatSlant      = 1. / 8
+	seatRaise      = 25 // the centre back rises above the waist, for sitting
+	kneeRaise      = 50 // the knee lies above the middle of the inside leg
+	leastLeg       = 50 // the shortest inside leg
+)
+
+// figures are the lengths that both pieces are drawn from.
+type figures struct {
+	Measures
+	Options
+	// rise is the depth of the crotch line, knee that of the knee line.
+	rise, knee float64
+	// front and back are the widths on the hip line, fork and backFork how
+	// far the crotch reaches beyond the centre line.
+	front, back, fork, backFork float64
+	// taper is how far each outside leg comes in above the hip.
+	taper float64
+	// frontDarts and backDarts are what the darts of each piece take in.
+	frontDarts, backDarts float64
+	// waist is the length of both waist seams, darts closed.
+	waist float64
+}
+
+// half is the width of the front on the crotch line, halved by the crease.
+func (f figures) half() float64 { return (f.front + f.fork) / 2 }
+
+// centre is where the centre front line stands.
+func (f figures) centre() float64 { return f.fork - f.half() }
+
+func reckon(m Measures, o Options) (figures, error) {
+	f := figures{Measures: m, Options: o}
+	if f.WaistEase == 0 {
+		f.WaistEase = usualWaistEase
+	}
+	if f.HipEase == 0 {
+		f.HipEase = usualHipEase
+	}
+	if f.Length == 0 {
+		f.Length = m.OutsideLeg - floorClear
+	}
+	f.rise = m.BodyRise + riseEase
+	inside := m.OutsideLeg - m.BodyRise
+	f.knee = f.rise + inside/2 - kneeRaise
+	if err := f.check(); err != nil {
+		return figures{}, err
+	}
+
+	// The front fork is a sixteenth of the hip, the back fork half as much
+	// again and 5 mm (common practice).
+	f.fork = m.Hip / 16
+	f.backFork = 1.5*f.fork + 5
+	round := max(m.Hip+f.HipEase, m.Waist+f.WaistEase)
+	f.front, f.back = (round/2-backMore)/2, (round/2+backMore)/2
+	f.waist = (m.Waist + f.WaistEase) / 2
+	return f, f.shape()
+}
+
+func (f figures) check() error {
+	for _, l := range []struct {
+		name  string
+		value float64
+	}{{"length", f.Length}, {"waist ease", f.WaistEase}, {"hip ease", f.HipEase}, {"hem width", f.HemWidth}} {
+		if l.value < 0 {
+			return fmt.Errorf("trousers: the %s is %s; it cannot be negative", l.name, construct.Cm(l.value))
+		}
+	}
+	switch {
+	case f.BodyRise < f.WaistToHip+30:
+		return fmt.Errorf("trousers: the body rise of %s does not reach far enough below the waist to hip of %s: measure both again", construct.Cm(f.BodyRise), construct.Cm(f.WaistToHip))
+	case f.OutsideLeg < 1.6*f.BodyRise+400:
+		return fmt.Errorf("trousers: the body rise of %s leaves too short a leg in an outside leg length of %s: measure both again", construct.Cm(f.BodyRise), construct.Cm(f.OutsideLeg))
+	case f.Length < f.rise+leastLeg:
+		return fmt.Errorf("trousers: a length of %s leaves no leg below a body rise of %s; ask for %s or more", construct.Cm(f.Length), construct.Cm(f.BodyRise), construct.Cm(f.rise+leastLeg))
+	case f.Length > f.OutsideLeg+150:
+		return fmt.Errorf("trousers: a length of %s reaches past the floor, at an outside leg length of %s; ask for less, or measure it again", construct.Cm(f.Length), construct.Cm(f.OutsideLeg))
+	case f.HemWidth > 0 && f.HemWidth < 240:
+		return fmt.Errorf("trousers: no foot goes through a hem width of %s; ask for 30 cm or more", construct.Cm(f.HemWidth))
+	case f.HemWidth > 1000:
+		return fmt.Errorf("trousers: a hem width of %s is more than a leg can flare to; 100 cm is the most", construct.Cm(f.HemWidth))
+	}
+	return nil
+}
+
+const (
+	// dartShare of what half the trousers have to come in goes into the
+	// darts, three fifths of it in the back (common practice).
+	dartShare, backShare = 0.5, 0.6
+	// withoutDarts is what the outside legs alone take in, in mm.
+	withoutDarts = 24
+	// steepTaper and flatDart bound a seam's taper by the waist to hip and a
+	// dart's width by its length, so that they lie flat.
+	steepTaper, flatDart = 0.27, 0.36
+	// The lengths of the darts as shares of the waist to hip (common
+	// practice: 12 and 10 cm in the back, 10 in the front).
+	backDart, secondDart, frontDart = 0.6, 0.5, 0.48
+)
+
+// shape shares out the difference between hip and waist among the slanting
+// centre lines, the outside legs and the darts.
+func (f *figures) shape() error {
+	over := f.front + f.back - frontSlant - f.seatIn() - f.waist
+	if over <= withoutDarts {
+		f.taper = over / 2
+		return nil
+	}
+	total := max(dartShare*over, over-2*steepTaper*f.WaistToHip)
+	f.backDarts = backShare * total
+	f.frontDarts = total - f.backDarts
+	mostBack, mostFront := 2*flatDart*secondDart*f.WaistToHip, 2*flatDart*frontDart*f.WaistToHip
+	if f.backDarts > mostBack {
+		f.backDarts, f.frontDarts = mostBack, total-mostBack
+	}
+	if f.frontDarts > mostFront {
+		return fmt.Errorf("trousers: the waist girth of %s is too small for the hip girth of %s within a waist to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for less hip ease",
+			construct.Cm(f.Waist), construct.Cm(f.Hip), construct.Cm(f.WaistToHip))
+	}
+	f.taper = (over - total) / 2
+	return nil
+}
+
+// seatIn is how far the seat line comes in from the hip line to the waist.
+func (f figures) seatIn() float64 { return (f.WaistToHip + seatRaise) * seatSlant }
+
+// raise is how far the waist lies higher at the side.
+func (f figures) raise() float64 { return min(0.35*max(f.taper, 0), 14) }
+
+// hemHalf is half the front leg's width at the hem.
+func (f figures) hemHalf() float64 {
+	if f.HemWidth > 0 {
+		return f.HemWidth/4 - legMore/2
+	}
+	// At the floor a leg is 24 cm and a fifth of the hip round (common
+	// practice: 44 cm at hip 100 cm).
+	low := (240+f.Hip/5)/4 - legMore/2
+	knee := kneeHalf(low, f.half())
+	if f.Length >= f.knee {
+		full := f.OutsideLeg - floorClear - f.knee
+		return knee + (low-knee)*(f.Length-f.knee)/full
+	}
+	// Above the knee the leg narrows fast at first, as the inside leg does.
+	left := 1 - (f.Length-f.rise)/(f.knee-f.rise)
+	return f.half() - (f.half()-knee)*(1-left*left)
+}
+
+// kneeHalf is half the front leg's width at the knee: the hem and a fifth of
+// the way to the width on the crotch line.
+func kneeHalf(hem, crotch float64) float64 { return hem + 0.2*(crotch-hem) }
+
+// isShort says that the leg ends so near the knee that it has no knee line.
+func (f figures) isShort() bool { return f.Length < f.knee+80 }
+
+// shortness is 1 for the shortest leg, 0 for one that reaches the knee.
+func (f figures) shortness() float64 {
+	return math.Max(0, 1-(f.Length-f.rise)/(f.knee-f.rise))
+}

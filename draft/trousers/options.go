@@ -1,0 +1,50 @@
+// Package trousers drafts trousers and shorts: a front and a back with waist
+// darts, a fly extension, side-seam pockets or patch pockets.
+//
+// The construction is Ellwand's own, from common practice of flat pattern
+// cutting; each point names its rule where it is set. Lengths are
+// millimetres. Both pieces are drawn with the crease line at the distance 0,
+// the waist line at the height 0, and the centre line on the left.
+package trousers
+
+// Opening is where the trousers open.
+type Opening int
+
+const (
+	// Fly opens at the centre front; both fronts have an extension.
+	Fly Opening = iota
+	// SideZip opens in the left outside leg.
+	SideZip
+)
+
+// Pocket kinds.
+type Pocket int
+
+const (
+	// NoPocket leaves the pockets out.
+	NoPocket Pocket = iota
+	// SidePocket is a bag in the outside leg seam.
+	SidePocket
+	// PatchPocket is a pocket sewn on to each back.
+	PatchPocket
+)
+
+// Options of trousers. The zero value is full-length trousers with a fly.
+type Options struct {
+	// Length from the waist seam to the hem along the outside leg; to 2 cm
+	// above the floor if 0. Shorts are trousers of a smaller length.
+	Length float64
+	// WaistEase is added to the whole waist girth; 15 mm if 0.
+	WaistEase float64
+	// HipEase is added to the whole hip girth; 60 mm if 0.
+	HipEase float64
+	// HemWidth is the width of one leg all round at the hem. If 0 it is worked
+	// out from the hip and the length.
+	HemWidth float64
+	Opening  Opening
+	Pocket   Pocket
+}
+
+// Measures of the body that trousers are drafted from: at the waist seam,
+// which may lie below the natural waist.
+type Measures struct{ Waist, Hip, WaistToHip, BodyRise, OutsideLeg float64 }

@@ -1,0 +1,109 @@
+package trousers
+
+import (
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// The side-seam pocket (common practice): it begins 3 cm below the waist and
+// is open for 16 cm; the bag reaches 2 cm beyond both ends.
+const (
+	pocketBelow = 30
+	pocketOpen  = 160
+	bagBeyond   = 20
+	bagWidth    = 130
+	bagRound    = 0.75 // fullness of its lower end
+)
+
+// openPocket notches the ends of the opening on the outside leg.
+func (f figures) openPocket(piece pieces.Piece) pieces.Piece {
+	leg, _ := piece.Edge("outside leg")
+	length := leg.Path.Length()
+	piece.Notches = append(piece.Notches,
+		pieces.Notch{Edge: "outside leg", At: length - pocketBelow - pocketOpen, Count: 1, Match: "pocket end"},
+		pieces.Notch{Edge: "outside leg", At: length - pocketBelow, Count: 1, Match: "pocket top"})
+	return piece
+}
+
+// pocketBag is drawn from the outside leg that it is sewn to, so that it
+// matches.
+func (f figures) pocketBag(outsideLeg pieces.Path) pieces.Piece {
+	length := outsideLeg.Length()
+	side := construct.Stretch(outsideLeg, length-pocketBelow-pocketOpen-bagBeyond, length-pocketBelow+bagBeyond)
+	top := construct.Go(side.End(), orb.Point{-1, 0}, bagWidth)
+	low := orb.Point{top[0], side.Start()[1] - bagBeyond}
+	up := side[0].Tangent(0)
+	edge := construct.Join(construct.Line(top, low), construct.Curve(low, orb.Point{0, -1}, bagRound, side.Start(), up, bagRound))
+	piece := pieces.Piece{
+		Name: "pocket bag", Cut: 4, Pair: true,
+		Edges: []pieces.Edge{construct.Edge("pocket side", side), construct.Edge("pocket top", construct.Line(side.End(), top)), construct.Edge("pocket edge", edge)},
+		Notches: []pieces.Notch{
+			{Edge: "pocket side", At: bagBeyond, Count: 1, Match: "pocket end"},
+			{Edge: "pocket side", At: bagBeyond + pocketOpen, Count: 1, Match: "pocket top"},
+		},
+	}
+	x := top[0] + bagWidth/3
+	piece.Grain = pieces.Grain{From: orb.Point{x, low[1]}, To: orb.Point{x, top[1] - bagBeyond}}
+	return piece
+}
+
+func pocketBagSheet() construct.Sheet {
+	s := construct.Sheet{Piece: "pocket bag"}
+	s.Draw("trace the outside leg of the front from {} below the waist down to {} below it, and notch it {} from either end", "the opening and 2 cm beyond both its ends", pocketBelow-bagBeyond, pocketBelow+pocketOpen+bagBeyond, bagBeyond)
+	s.Draw("from its upper end draw level to the left by {}, from there straight down to {} below its lower end, and round the bottom off", "room for a hand", bagWidth, bagBeyond)
+	return s
+}
+
+// notchesApart is the length between the pocket notches of an edge.
+func notchesApart(piece pieces.Piece, edge string) float64 {
+	var top, end float64
+	for _, n := range piece.Notches {
+		if n.Edge == edge && n.Match == "pocket top" {
+			top = n.At
+		}
+		if n.Edge == edge && n.Match == "pocket end" {
+			end = n.At
+		}
+	}
+	return top - end
+}
+
+// patchWidth of a patch pocket: a seventh of the hip girth, 12 to 17 cm
+// (common practice).
+func (f figures) patchWidth() float64 { return max(120, min(170, f.Hip/7)) }
+
+// patchPocket is 1.5 cm higher than wide, its lower edge pointed.
+func (f figures) patchPocket() pieces.Piece {
+	w := f.patchWidth()
+	h, point := w+15, 0.15*w
+	corners := []orb.Point{{0, point}, {w / 2, 0}, {w, point}, {w, h}, {0, h}}
+	piece := pieces.Piece{Name: "patch pocket", Cut: 2}
+	for i, name := range []string{"lower left", "lower right", "right", "pocket hem", "left"} {
+		piece.Edges = append(piece.Edges, construct.Edge(name, construct.Line(corners[i], corners[(i+1)%len(corners)])))
+	}
+	piece.Edges[3].Hem = true
+	piece.Grain = pieces.Grain{From: orb.Point{w / 4, 0.3 * h}, To: orb.Point{w / 4, 0.85 * h}}
+	return piece
+}
+
+func (f figures) patchPocketSheet() construct.Sheet {
+	s := construct.Sheet{Piece: "patch pocket"}
+	w := f.patchWidth()
+	corner := s.Start(0, 0, "the lower left corner")
+	s.Right(corner, w, "a seventh of the hip girth, 12 to 17 cm")
+	s.Up(corner, w+15, "1.5 cm more than the width")
+	s.Draw("complete the rectangle, and raise its two lower corners by {}, so that it ends in a point", "three twentieths of the width", 0.15*w)
+	return s
+}
+
+// placePocket marks where the patch pocket's upper edge lies on the back.
+func (f figures) placePocket(piece pieces.Piece, h half) pieces.Piece {
+	y := -backDart*f.WaistToHip + 10
+	left, right := h.centre.Start()[0], h.outsideLeg.End()[0]
+	middle := (left+right)/2 + 5
+	w := f.patchWidth()
+	piece.Marks = append(piece.Marks, pieces.Mark{Name: "patch pocket", Path: construct.Line(orb.Point{middle - w/2, y}, orb.Point{middle + w/2, y})})
+	return piece
+}

@@ -1,0 +1,169 @@
+package trousers
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// Block is a pair of trousers as drafted.
+type Block struct {
+	Pieces []pieces.Piece
+	Sheets []construct.Sheet
+	// Waist is the length of the waist seam all round, darts closed;
+	// WaistEase what it has over the waist girth.
+	Waist, WaistEase float64
+	// Hip is the width all round on the hip line, Hem that of one leg.
+	Hip, Hem float64
+	// Crotch is the length of the crotch seam from the centre front waist
+	// through the legs to the centre back waist.
+	Crotch float64
+	// Pairings are the lengths that must agree.
+	Pairings []construct.Pairing
+	Warnings []string
+}
+
+// half is one piece as drawn: the lines of its outline, and what it takes to
+// name them.
+type half struct {
+	name                       string
+	waist                      []pieces.Edge
+	darts                      []pieces.Dart
+	insideLeg, outsideLeg, hem pieces.Path
+	// centre is the straight upper part of the crotch seam, curve the rest.
+	centre, curve pieces.Path
+	hip           float64 // width on the hip line
+}
+
+// Draft drafts front and back, and the pockets. The error is a sentence that
+// names the measurement or option that cannot be.
+func Draft(m Measures, o Options) (Block, error) {
+	f, err := reckon(m, o)
+	if err != nil {
+		return Block{}, err
+	}
+	f.fitTaper()
+	front := f.drawFront()
+	back := f.drawBack(f.matchDrop(front.insideLeg.Length()))
+
+	sheets := []construct.Sheet{{Piece: "front trousers"}, {Piece: "back trousers"}}
+	f.record(&sheets[0], front)
+	f.record(&sheets[1], back)
+	frontPiece, backPiece := f.frontPiece(&sheets[0], front), f.piece(back, 2)
+	b := Block{
+		Sheets: sheets, WaistEase: f.WaistEase,
+		Waist:  2 * (construct.EdgesLength(front.waist, "waist") + construct.EdgesLength(back.waist, "waist")),
+		Hip:    2 * (front.hip + back.hip),
+		Hem:    front.hem.Length() + back.hem.Length(),
+		Crotch: front.centre.Length() + front.curve.Length() + back.centre.Length() + back.curve.Length(),
+	}
+	switch f.Pocket {
+	case SidePocket:
+		b.Pieces = []pieces.Piece{f.openPocket(frontPiece), f.openPocket(backPiece), f.pocketBag(front.outsideLeg)}
+		b.Sheets = append(b.Sheets, pocketBagSheet())
+	case PatchPocket:
+		pocket := f.patchPocket()
+		b.Pieces = []pieces.Piece{frontPiece, f.placePocket(backPiece, back), pocket}
+		b.Sheets = append(b.Sheets, f.patchPocketSheet())
+	default:
+		b.Pieces = []pieces.Piece{frontPiece, backPiece}
+	}
+	b.Pairings = f.pairings(b, front, back)
+	b.Warnings = f.warnings(b)
+	return b, nil
+}
+
+// fitTaper finds the taper at which the waist seams, darts closed, have their
+// length.
+func (f *figures) fitTaper() {
+	for range 40 {
+		over := construct.EdgesLength(f.drawFront().waist, "waist") + construct.EdgesLength(f.drawBack(0).waist, "waist") - f.waist
+		if math.Abs(over) < 0.001 {
+			return
+		}
+		f.taper += over / 2
+	}
+}
+
+// insideLonger is by how much the back inside leg is the longer: the front is
+// stretched to it (common practice: up to 6 mm).
+const insideLonger = 3
+
+// matchDrop finds how far the back fork lies below the crotch line, so that
+// the inside legs match.
+func (f figures) matchDrop(front float64) float64 {
+	low, high := -60.0, 60.0
+	for range 50 {
+		drop := (low + high) / 2
+		if f.drawBack(drop).insideLeg.Length() > front+insideLonger {
+			low = drop
+		} else {
+			high = drop
+		}
+	}
+	return (low + high) / 2
+}
+
+func (f figures) pairings(b Block, front, back half) []construct.Pairing {
+	inside := construct.Equal("inside leg", "front inside leg", front.insideLeg.Length(), "back inside leg", back.insideLeg.Length())
+	inside.Least, inside.Normal = -6, "equal; the front up to 6 mm shorter and stretched (common practice)"
+	list := []construct.Pairing{
+		construct.Equal("outside leg", "front outside leg", front.outsideLeg.Length(), "back outside leg", back.outsideLeg.Length()),
+		inside,
+		{Seam: "waist", Of: "waist seam, darts closed", Length: b.Waist, Against: "waist girth", Other: f.Waist,
+			Least: min(10, f.WaistEase) - 0.1, Most: max(20, f.WaistEase) + 0.1,
+			Normal: "1 to 2 cm of ease (common practice), or the ease that was asked for"},
+		{Seam: "hip line", Of: "width all round", Length: b.Hip, Against: "hip girth", Other: f.Hip,
+			Least: f.HipEase - construct.Matching, Most: construct.NoLimit,
+			Normal: fmt.Sprintf("%s of hip ease or more: 4 cm is close, 6 usual, 10 easy (common practice)", construct.Cm(f.HipEase))},
+	}
+	if f.Pocket == SidePocket {
+		list = append(list, construct.Equal("pocket", "pocket bag between its notches", notchesApart(b.Pieces[2], "pocket side"), "opening in the front outside leg", notchesApart(b.Pieces[0], "outside leg")))
+	}
+	return list
+}
+
+func (f figures) warnings(b Block) []string {
+	var list []string
+	if f.Waist+f.WaistEase > f.Hip+f.HipEase {
+		list = append(list, fmt.Sprintf("the waist of %s is wider than the hip of %s: the trousers hang straight from the waist", construct.Cm(f.Waist), construct.Cm(f.Hip)))
+	}
+	if b.Hem < 310 {
+		list = append(list, fmt.Sprintf("the leg is %s round at the hem: the foot may not go through without an opening", construct.Cm(b.Hem)))
+	}
+	return list
+}
+
+// dartPlan is where the darts of a piece lie, as shares of its waist line from
+// the centre, and how long they are, as shares of the waist to hip.
+type dartPlan struct {
+	alone         float64    // the middle of a single dart
+	pair          [2]float64 // the middles of two
+	first, second float64    // lengths
+	widest        float64    // the widest that a single dart may be
+}
+
+// darts sets what the darts of a piece take in: one, or two where one would be
+// too wide. Shares run along the waist from the side.
+func (f figures) darts(total float64, p dartPlan) []construct.DartAt {
+	first, second := p.first*f.WaistToHip, p.second*f.WaistToHip
+	switch {
+	case total <= 0:
+		return nil
+	case total <= min(p.widest, flatDart*first):
+		return []construct.DartAt{{Share: 1 - p.alone, Width: total, Length: first}}
+	}
+	return []construct.DartAt{
+		{Share: 1 - p.pair[1], Width: total / 2, Length: second},
+		{Share: 1 - p.pair[0], Width: total / 2, Length: first},
+	}
+}
+
+// along is the point of a line from a point in a direction at a height.
+func along(from, way orb.Point, height float64) orb.Point {
+	return construct.Go(from, way, (height-from[1])/way[1])
+}

@@ -1,0 +1,236 @@
+package trousers
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// size12 of the handbook table (Aldrich, Metric Pattern Cutting for Women's
+// Wear; waist to hip, body rise and waist to floor from memory).
+var size12 = Measures{Waist: 760, Hip: 1000, WaistToHip: 209, BodyRise: 283, OutsideLeg: 1050}
+
+func drafted(t *testing.T, o Options) Block {
+	t.Helper()
+	block, err := Draft(size12, o)
+	require.NoError(t, err)
+	return block
+}
+
+func edge(t *testing.T, p pieces.Piece, name string) pieces.Path {
+	t.Helper()
+	e, ok := p.Edge(name)
+	require.True(t, ok, name)
+	return e.Path
+}
+
+// Aldrich, Metric Pattern Cutting, the classic tailored trouser block, from
+// memory: crotch line at the body rise; front hip line a quarter hip and 2 cm,
+// back a quarter and 3 cm; front fork a sixteenth of the hip and 0.5 cm beyond
+// the front line, back fork half as much again and 0.5 cm, dropped by 0.5 cm;
+// the crease a twelfth of the hip and 1.5 cm from the front line; knee at half
+// the inside leg less 5 cm; a bottom width of 22 cm: each side of the crease
+// half of it less 0.5 cm, at the knee 1.3 cm more, the back 1 cm more each.
+// Every point within 5 mm.
+func TestHandbookTrousers(t *testing.T) {
+	block := drafted(t, Options{HipEase: 100, HemWidth: 440, Opening: SideZip, Length: 1050})
+	front, back := block.Pieces[0], block.Pieces[1]
+	const near = 5.01
+	hipLine := func(p pieces.Piece) pieces.Path { return p.Marks[0].Path }
+	assert.InDelta(t, 250+20, hipLine(front).Length(), near)
+	assert.InDelta(t, 250+30, hipLine(back).Length(), near)
+	centre := hipLine(front).Start()[0]
+	assert.InDelta(t, 1000./12+15, -centre, near, "from the front line to the crease")
+
+	frontInside, backInside := edge(t, front, "inside leg"), edge(t, back, "inside leg")
+	fork, backFork := frontInside.Start(), backInside.Start()
+	assert.InDelta(t, -283, fork[1], near, "body rise")
+	assert.InDelta(t, 1000./16+5, centre-fork[0], near, "front fork")
+	assert.InDelta(t, (1000./16+5)/2+5, fork[0]-backFork[0], near, "back fork beyond the front's")
+	assert.InDelta(t, -5, backFork[1]-fork[1], near, "drop of the back fork")
+
+	knee := -283 - (767./2 - 50)
+	for _, c := range []struct {
+		path      pieces.Path
+		hem, knee float64
+	}{{frontInside, 110 - 5, 110 - 5 + 13}, {backInside, 110 - 5 + 10, 110 - 5 + 13 + 10}} {
+		last := c.path[len(c.path)-1]
+		assert.InDelta(t, -c.hem, last.End()[0], near, "hem")
+		assert.InDelta(t, -c.knee, last.Start()[0], near, "knee")
+		assert.InDelta(t, knee, last.Start()[1], near, "height of the knee")
+	}
+}
+
+// The inner angle in degrees between the end of one edge and the start of the
+// next.
+func corner(p pieces.Piece, name string) float64 {
+	for i, e := range p.Edges {
+		if e.Name == name {
+			next := p.Edges[(i+1)%len(p.Edges)].Path
+			in, out := e.Path[len(e.Path)-1].Tangent(1), next[0].Tangent(0)
+			return 180 - math.Atan2(in[0]*out[1]-in[1]*out[0], in[0]*out[0]+in[1]*out[1])*180/math.Pi
+		}
+	}
+	return math.NaN()
+}
+
+// Seams meeting at a point join to a smooth line (common practice): under the
+// legs, at the hem and at the waist the angles of front and back make 180
+// degrees, at the centre they are square.
+func TestSeamsJoinSmoothly(t *testing.T) {
+	for _, o := range []Options{{}, {Length: 450}, {Length: 345}, {HemWidth: 700}, {HemWidth: 320}, {Length: 780, Opening: SideZip}} {
+		block := drafted(t, o)
+		front, back := block.Pieces[0], block.Pieces[1]
+		for _, name := range []string{"crotch", "inside leg", "trouser hem", "outside leg"} {
+			assert.InDelta(t, 180, corner(front, name)+corner(back, name), 0.01, "%v after %s", o, name)
+		}
+		assert.InDelta(t, 90, corner(back, back.Edges[len(back.Edges)-3].Name), 0.01, "waist at the centre back")
+		if o.Opening == SideZip {
+			assert.InDelta(t, 90, corner(front, front.Edges[len(front.Edges)-3].Name), 0.01, "waist at the centre front")
+		}
+	}
+}
+
+// The crotch seam bends one way only and without a corner.
+func TestCrotchIsSmooth(t *testing.T) {
+	block := drafted(t, Options{Opening: SideZip})
+	for _, p := range block.Pieces[:2] {
+		path := edge(t, p, "crotch")
+		before := path.Tangent(0)
+		for at := 1.0; at <= path.Length(); at++ {
+			now := path.Tangent(at)
+			turn := math.Atan2(before[0]*now[1]-before[1]*now[0], before[0]*now[0]+before[1]*now[1]) * 180 / math.Pi
+			assert.LessOrEqual(t, turn, 1e-6, "%s turns back at %g", p.Name, at)
+			assert.Greater(t, turn, -4.0, "%s has a corner at %g", p.Name, at)
+			before = now
+		}
+	}
+}
+
+// The legs match for every length, the front inside leg 0 to 6 mm shorter
+// (common practice).
+func TestLegsMatch(t *testing.T) {
+	for length := 340.0; length <= 1060; length += 20 {
+		block := drafted(t, Options{Length: length})
+		front, back := block.Pieces[0], block.Pieces[1]
+		for _, p := range []pieces.Piece{front, back} {
+			require.NoError(t, p.Check(), "%g", length)
+		}
+		assert.InDelta(t, edge(t, back, "outside leg").Length(), edge(t, front, "outside leg").Length(), 0.1, "%g", length)
+		shorter := edge(t, back, "inside leg").Length() - edge(t, front, "inside leg").Length()
+		assert.True(t, shorter >= 0 && shorter <= 6, "%g: %g", length, shorter)
+		for _, match := range []string{"hip", "outside knee", "inside knee"} {
+			// From the hem up, or from the fork down.
+			assert.InDelta(t, fromHem(t, front, match), fromHem(t, back, match), 0.1, "%g: %s", length, match)
+		}
+	}
+}
+
+func fromHem(t *testing.T, p pieces.Piece, match string) float64 {
+	for _, n := range p.Notches {
+		if n.Match == match && n.Edge == "inside leg" {
+			return edge(t, p, n.Edge).Length() - n.At
+		}
+		if n.Match == match {
+			return n.At
+		}
+	}
+	return 0
+}
+
+// The fly extension folded back along the centre front lies under the waist.
+func TestFlyFoldsUnderTheWaist(t *testing.T) {
+	front := drafted(t, Options{}).Pieces[0]
+	top := edge(t, front, "fly waist")
+	assert.InDelta(t, 40, top.Length(), 1e-3)
+	fold := front.Marks[len(front.Marks)-1]
+	require.Equal(t, "centre front", fold.Name)
+	line := pieces.MirrorAbout(fold.Path.Start(), fold.Path.End())
+	var waist pieces.Path
+	for _, e := range front.Edges {
+		if construct.SeamOf(e.Name) == "waist" && !strings.Contains(e.Name, "mouth") {
+			waist = e.Path
+		}
+	}
+	folded := line.Apply(top.End())
+	assert.InDelta(t, 0, construct.Distance(folded, waist.At(waist.Length()-40)), 1e-3)
+}
+
+func TestPockets(t *testing.T) {
+	block := drafted(t, Options{Pocket: SidePocket})
+	require.Len(t, block.Pieces, 3)
+	bag := block.Pieces[2]
+	require.NoError(t, bag.Check())
+	assert.Equal(t, 4, bag.Cut)
+	assert.True(t, bag.Pair)
+	assert.InDelta(t, 160, notchesApart(bag, "pocket side"), 1e-6)
+	assert.InDelta(t, 160, notchesApart(block.Pieces[1], "outside leg"), 1e-6)
+	// A bag whose side is the trousers' own seam lies on it without a gap.
+	side, leg := edge(t, bag, "pocket side"), edge(t, block.Pieces[0], "outside leg")
+	assert.InDelta(t, 0, construct.Distance(side.End(), leg.At(leg.Length()-10)), 1e-3)
+
+	block = drafted(t, Options{Pocket: PatchPocket})
+	pocket := block.Pieces[2]
+	require.NoError(t, pocket.Check())
+	// A seventh of 100 cm.
+	assert.InDelta(t, 142.9, edge(t, pocket, "pocket hem").Length(), 0.1)
+	mark := block.Pieces[1].Marks[len(block.Pieces[1].Marks)-1]
+	assert.InDelta(t, 142.9, mark.Path.Length(), 0.1)
+}
+
+func TestEaseAsAskedFor(t *testing.T) {
+	block := drafted(t, Options{WaistEase: 30, HipEase: 100, HemWidth: 500})
+	assert.InDelta(t, 790, block.Waist, 0.1)
+	assert.InDelta(t, 1100, block.Hip, 0.1)
+	assert.InDelta(t, 500, block.Hem, 1)
+}
+
+func TestRefusals(t *testing.T) {
+	for want, change := range map[string]func(*Measures, *Options){
+		"the waist girth of 50 cm is too small for the hip girth of 140 cm":                     func(m *Measures, _ *Options) { m.Waist, m.Hip = 500, 1400 },
+		"the body rise of 22 cm does not reach far enough below the waist to hip of 20.9 cm":    func(m *Measures, _ *Options) { m.BodyRise = 220 },
+		"leaves too short a leg in an outside leg length of 80 cm":                              func(m *Measures, _ *Options) { m.OutsideLeg = 800 },
+		"a length of 30 cm leaves no leg below a body rise of 28.3 cm; ask for 33.8 cm or more": func(_ *Measures, o *Options) { o.Length = 300 },
+		"a length of 140 cm reaches past the floor":                                             func(_ *Measures, o *Options) { o.Length = 1400 },
+		"no foot goes through a hem width of 20 cm":                                             func(_ *Measures, o *Options) { o.HemWidth = 200 },
+		"more than a leg can flare to":                                                          func(_ *Measures, o *Options) { o.HemWidth = 1500 },
+		"the hip ease is -2 cm; it cannot be negative":                                          func(_ *Measures, o *Options) { o.HipEase = -20 },
+	} {
+		m, o := size12, Options{}
+		change(&m, &o)
+		_, err := Draft(m, o)
+		assert.ErrorContains(t, err, want)
+	}
+}
+
+func TestSheetsAreWhole(t *testing.T) {
+	for _, o := range []Options{{}, {Length: 400}, {Pocket: SidePocket}, {Pocket: PatchPocket}} {
+		block := drafted(t, o)
+		assert.Len(t, block.Sheets, len(block.Pieces))
+		for _, sheet := range block.Sheets {
+			for _, step := range sheet.Steps {
+				text := step.Text(construct.Cm)
+				assert.NotContains(t, text, "{}")
+				assert.Equal(t, strings.Count(step.Do, "{}"), len(step.Lengths), text)
+				for _, length := range step.Lengths {
+					assert.GreaterOrEqual(t, length, 0.0, text)
+				}
+			}
+		}
+	}
+}
+
+func BenchmarkDraft(b *testing.B) {
+	for b.Loop() {
+		block, err := Draft(size12, Options{Pocket: SidePocket})
+		if err != nil || len(block.Pieces) != 3 {
+			b.Fatal(err)
+		}
+	}
+}
