@@ -70,8 +70,31 @@ func reckon(m Measures, o Options) (figures, error) {
 	round := max(m.Hip+f.HipEase, m.Waist+f.WaistEase)
 	f.front, f.back = (round/2-backMore)/2, (round/2+backMore)/2
 	f.waist = (m.Waist + f.WaistEase) / 2
+	if err := f.checkLeg(); err != nil {
+		return figures{}, err
+	}
 	return f, f.shape()
 }
+
+// mostLegLean is how far the inside leg may run in from the fork for every mm
+// down, so that the crotch seam still curves into it.
+const mostLegLean = 0.45
+
+// checkLeg refuses a hem that is too narrow so close to the fork.
+func (f figures) checkLeg() error {
+	l := f.leg(legMore, 0.85*(f.backFork-f.fork))
+	foot, fall := l.inside, f.Length-f.rise
+	if !l.short {
+		foot, fall = l.insideKnee, f.knee-f.rise
+	}
+	if in := f.half() + f.backFork - f.fork + foot[0]; in > mostLegLean*fall {
+		return fmt.Errorf("trousers: a hem width of %s is too narrow for a hip girth of %s, %s below the waist; ask for a wider hem or a longer leg", construct.Cm(f.legRound()), construct.Cm(f.Hip), construct.Cm(f.Length))
+	}
+	return nil
+}
+
+// legRound is the width of a leg at the hem as drawn, all round.
+func (f figures) legRound() float64 { return 4*f.hemHalf() + 2*legMore }
 
 func (f figures) check() error {
 	for _, l := range []struct {
