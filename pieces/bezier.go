@@ -91,32 +91,47 @@ func (b Bezier) speed(t float64) float64 {
 	return 3 * math.Hypot(x, y)
 }
 
-// lengthBetween integrates the speed from t0 to t1 by one Gauss rule.
-func (b Bezier) lengthBetween(t0, t1 float64) float64 {
+// gauss is the length by one Gauss-Legendre rule.
+func (b Bezier) gauss() float64 {
 	sum := 0.0
 	for i, at := range gaussAt {
-		sum += gaussWeight[i] * b.speed(t0+(t1-t0)*at)
+		sum += gaussWeight[i] * b.speed(at)
 	}
-	return sum * (t1 - t0)
+	return sum
 }
 
 // Length in mm by Gauss-Legendre quadrature, halved until both halves agree
-// with the whole to 1e-9 mm, so that the sum is right within 1e-6 mm even
-// where the curve has a cusp.
-func (b Bezier) Length() float64 { return b.lengthTo(1) }
+// with the whole to 1e-9 mm and neither rule can have missed a cusp, so that
+// the sum is right within 1e-6 mm.
+func (b Bezier) Length() float64 { return b.adaptive(b.gauss(), 30) }
 
 // lengthTo is the length from the start to parameter t.
 func (b Bezier) lengthTo(t float64) float64 {
-	return b.adaptive(0, t, b.lengthBetween(0, t), 30)
+	before, _ := b.split(t)
+	return before.Length()
 }
 
-func (b Bezier) adaptive(t0, t1, whole float64, depth int) float64 {
-	middle := (t0 + t1) / 2
-	left, right := b.lengthBetween(t0, middle), b.lengthBetween(middle, t1)
-	if depth == 0 || !(math.Abs(left+right-whole) > 1e-9) {
+func (b Bezier) adaptive(whole float64, depth int) float64 {
+	before, after := b.split(0.5)
+	left, right := before.gauss(), after.gauss()
+	agree := !(math.Abs(left+right-whole) > 1e-9) && b.isGentle()
+	if depth == 0 || agree {
 		return left + right
 	}
-	return b.adaptive(t0, middle, left, depth-1) + b.adaptive(middle, t1, right, depth-1)
+	return before.adaptive(left, depth-1) + after.adaptive(right, depth-1)
+}
+
+// isGentle reports whether the curve keeps within 60 degrees of one direction,
+// which it does when its control polygon does: then its speed has no sharp
+// dip, as at a cusp, that two quadratures could both step over.
+func (b Bezier) isGentle() bool {
+	chord := sub(b.P3, b.P0)
+	for _, d := range [3]orb.Point{sub(b.P1, b.P0), sub(b.P2, b.P1), sub(b.P3, b.P2)} {
+		if dot(d, chord) < 0.5*norm(d)*norm(chord) {
+			return false
+		}
+	}
+	return true
 }
 
 // Flatten halves the curve until every part is flat enough.

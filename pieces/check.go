@@ -35,15 +35,15 @@ const checkTolerance = 0.01
 //     piece, and its two ends differ.
 //  13. The numbers of marks are finite.
 //
-// Rules 5, 6, 10 and 12 are looked at only when 2 and 4 hold.
+// Rules 5, 6, 10, 11 and 12 are looked at only when 2 and 4 hold.
 func (p Piece) Check() error {
 	faults := []error{p.checkEdges()}
 	if faults[0] == nil {
 		faults = append(faults, p.checkOutline())
 	}
-	faults = append(faults, p.checkNames(), p.checkGrain(), p.checkAllowances(), p.checkCount(), p.checkNotches(), p.checkMarks())
+	faults = append(faults, p.checkNames(), p.checkGrain(), p.checkAllowances(), p.checkCount(), p.checkMarks())
 	if faults[0] == nil {
-		faults = append(faults, p.checkFold(), p.checkDarts())
+		faults = append(faults, p.checkFold(), p.checkNotches(), p.checkDarts())
 	}
 	return errors.Join(faults...)
 }

@@ -91,7 +91,7 @@ func (p Piece) checkNotches() error {
 		switch {
 		case !ok:
 			faults = append(faults, p.fault("a notch is on the edge %q, which it does not have", n.Edge))
-		case !(n.At >= 0) || !isSound(e.Path) || n.At > e.Path.Length()+joinTolerance:
+		case !(n.At >= 0) || n.At > e.Path.Length()+joinTolerance:
 			faults = append(faults, p.fault("the notch at %s mm lies off the edge %q, which is %s mm long", figure(n.At), n.Edge, figure(e.Path.Length())))
 		case n.Count < 1:
 			faults = append(faults, p.fault("the notch at %s mm on the edge %q has %d strokes; it needs 1 or 2", figure(n.At), n.Edge, n.Count))
