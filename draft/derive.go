@@ -97,6 +97,9 @@ func (r Request) needs() []Measurement {
 	if r.Trousers != nil {
 		add(WaistGirth, HipGirth, WaistToHip, BodyRise, OutsideLegLength)
 	}
+	if r.StraightCut != nil {
+		add(straightCutNeeds(r.StraightCut.Shape)...)
+	}
 	for _, p := range r.Parts {
 		add(partNeeds(p)...)
 	}

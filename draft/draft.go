@@ -34,8 +34,8 @@ func Draft(request Request) (Result, error) {
 
 func (r Request) check() error {
 	switch {
-	case r.Bodice == nil && r.Sleeve == nil && r.Skirt == nil && r.Trousers == nil && len(r.Parts) == 0:
-		return errors.New("the garment asks for no pieces: ask for a bodice, a skirt, trousers or parts")
+	case r.Bodice == nil && r.Sleeve == nil && r.Skirt == nil && r.Trousers == nil && r.StraightCut == nil && len(r.Parts) == 0:
+		return errors.New("the garment asks for no pieces: ask for a bodice, a skirt, trousers, a straight cut or parts")
 	case r.Skirt != nil && r.Trousers != nil:
 		return errors.New("one garment has a skirt or trousers, not both: make two garments of them")
 	case r.Sleeve != nil && r.Bodice == nil:
@@ -88,6 +88,11 @@ func (g *garment) draft() error {
 	}
 	if g.Trousers != nil {
 		if err := g.draftTrousers(); err != nil {
+			return err
+		}
+	}
+	if g.StraightCut != nil {
+		if err := g.draftStraightCut(); err != nil {
 			return err
 		}
 	}

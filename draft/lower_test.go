@@ -12,6 +12,7 @@ import (
 	"ellwand/draft/bodice"
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
+	"ellwand/draft/straightcut"
 	"ellwand/draft/trousers"
 	"ellwand/pieces"
 )
@@ -256,5 +257,37 @@ func TestDerivedLegs(t *testing.T) {
 	assert.InDelta(t, 1043, result.Body[OutsideLegLength], 1e-9)
 	result, err = Draft(trousersOf(size(t, "women", "12"), trousers.Options{}, part.Waistband))
 	require.NoError(t, err)
+	assert.Empty(t, result.Derived)
+}
+
+func straightCutOf(body Body, options straightcut.Options) Request {
+	return Request{Garment: "straight cut", Cloth: "shell", Body: body, StraightCut: &options}
+}
+
+func TestEverySizeOfStraightCutIsSound(t *testing.T) {
+	for _, table := range Tables() {
+		for _, name := range Sizes(table) {
+			for shape := straightcut.Kaftan; shape <= straightcut.Bag; shape++ {
+				result, err := Draft(straightCutOf(size(t, table, name), straightcut.Options{Shape: shape}))
+				require.NoError(t, err, "%s %s %d", table, name, shape)
+				checkTrue(t, result)
+			}
+		}
+	}
+}
+
+func TestRandomBodiesInStraightCut(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		body := lowerBodies(t)
+		body[BustGirth] = rapid.Float64Range(700, 1600).Draw(t, "bust")
+		trueOrRefused(t, straightCutOf(body, straightcut.Options{Shape: straightcut.Shape(rapid.IntRange(0, 4).Draw(t, "shape"))}))
+	})
+}
+
+// A bag needs no body.
+func TestBagNeedsNoBody(t *testing.T) {
+	result, err := Draft(straightCutOf(nil, straightcut.Options{Shape: straightcut.Bag}))
+	require.NoError(t, err)
+	assert.Len(t, result.Pieces, 2)
 	assert.Empty(t, result.Derived)
 }

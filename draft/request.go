@@ -1,9 +1,10 @@
 // Package draft turns body measurements into the pieces of a garment, and
 // proves by a truing report that the seams which will be sewn together match.
 //
-// The blocks stand in packages of their own: bodice, sleeve, skirt,
-// trousers, part. Each knows only the measurements that it is given; what one block needs of
-// another (the sleeve needs the armhole lengths) is passed on by Draft.
+// The blocks stand in packages of their own: bodice, sleeve, skirt, trousers,
+// straightcut, part. Each knows only the measurements that it is given; what
+// one block needs of another (the sleeve needs the armhole lengths) is passed
+// on by Draft.
 //
 // Lengths are millimetres.
 package draft
@@ -14,6 +15,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
 	"ellwand/draft/sleeve"
+	"ellwand/draft/straightcut"
 	"ellwand/draft/trousers"
 	"ellwand/pieces"
 )
@@ -34,6 +36,9 @@ type Request struct {
 	Skirt *skirt.Options
 	// Trousers asks for trousers or shorts; nil for none.
 	Trousers *trousers.Options
+	// StraightCut asks for a garment of rectangles and simple curves; nil for
+	// none.
+	StraightCut *straightcut.Options
 	// Parts are further pieces: collar, facings, cuff, waistband, skirt.
 	Parts []part.Options
 	// Cloths names the cloth of single pieces that are not cut from Cloth, by

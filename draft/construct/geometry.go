@@ -68,6 +68,17 @@ func Curve(from, leaving orb.Point, pull float64, to, arriving orb.Point, pullTo
 	return pieces.Path{pieces.Bezier{P0: from, P1: Go(from, leaving, pull*d), P2: Go(to, arriving, -pullTo*d), P3: to}}
 }
 
+// Bend is a smooth curve like Curve that bends one way only: its handles end
+// before the corner at which both directions meet. The shares, from 0 to 1, say
+// how near to it. Where they do not meet it is the straight line.
+func Bend(from, leaving orb.Point, share float64, to, arriving orb.Point, shareTo float64) pieces.Path {
+	corner, ok := Meet(from, leaving, to, arriving)
+	if !ok {
+		return Line(from, to)
+	}
+	return pieces.Path{pieces.Bezier{P0: from, P1: Between(from, corner, share), P2: Between(to, corner, shareTo), P3: to}}
+}
+
 // Join makes one path of several, each beginning where the one before ends.
 func Join(paths ...pieces.Path) pieces.Path {
 	var all pieces.Path

@@ -78,13 +78,8 @@ func hem(inside, outside pieces.Path) pieces.Path {
 }
 
 // crotch curves from the end of the straight centre line, which goes down in a
-// direction, into the fork, square to the inside leg there. Its handles end
-// before the point where both directions meet, so that it bends one way only.
+// direction, into the fork, square to the inside leg there.
 func crotch(from, down, fork orb.Point, insideLeg pieces.Path) pieces.Path {
 	arriving := construct.Square(insideLeg[len(insideLeg)-1].Tangent(1))
-	corner, ok := construct.Meet(from, down, fork, arriving)
-	if !ok {
-		return construct.Line(from, fork)
-	}
-	return pieces.Path{pieces.Bezier{P0: from, P1: construct.Between(from, corner, 0.8), P2: construct.Between(fork, corner, 0.6), P3: fork}}
+	return construct.Bend(from, down, 0.8, fork, arriving, 0.6)
 }

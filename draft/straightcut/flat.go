@@ -1,0 +1,142 @@
+package straightcut
+
+import (
+	"fmt"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+const (
+	wrapperTimes = 1.6 // widths of the hip that a wrapper goes round
+	tieWidth     = 30  // finished
+	bibHeight    = 280
+	strapLength  = 620
+	strapWidth   = 25 // finished
+	handleWidth  = 30 // finished
+	handleLength = 640
+)
+
+// narrowHems are the hems of a wrapper and an apron.
+var narrowHems = map[string]bool{"narrow hem": true, "left narrow hem": true, "right narrow hem": true}
+
+// wrapper is a rectangle 1.6 times the hip wide, hemmed on three sides, and
+// two ties.
+func (f figures) wrapper() (Block, error) {
+	if f.Width == 0 {
+		f.Width = wrapperTimes * f.Hip
+	}
+	if f.Width < 1.2*f.Hip {
+		return Block{}, fmt.Errorf("wrapper: a width of %s does not overlap on a hip girth of %s; ask for %s or more", construct.Cm(f.Width), construct.Cm(f.Hip), construct.Cm(1.2*f.Hip))
+	}
+	cloth := named(pieces.Rectangle("wrapper", f.Width, f.Length), narrowHems, "narrow hem", "right narrow hem", "waist", "left narrow hem")
+	length := f.Hip/2 + 300
+	tie := strip("tie", length, tieWidth, 2)
+	return Block{
+		Pieces: []pieces.Piece{cloth, tie},
+		Sheets: []construct.Sheet{
+			rectangleSheet("wrapper", f.Width, f.Length, "1.6 times the hip girth, or the width asked for", "the length"),
+			rectangleSheet("tie", 2*tieWidth, length, "twice the finished width", "half the hip girth and 30 cm"),
+		},
+		Pairings: []construct.Pairing{{
+			Seam: "width", Of: "wrapper", Length: f.Width, Against: "hip girth", Other: f.Hip,
+			Least: 0.2 * f.Hip, Most: construct.NoLimit, Normal: "a fifth more or over, to overlap; 1.6 times is usual (common practice)",
+		}},
+	}, nil
+}
+
+// apron is cut on the fold: its width four fifths of the hip, its bib a third
+// of the waist wide and 28 cm high, hollowed to the waist line.
+func (f figures) apron() (Block, error) {
+	if f.Width == 0 {
+		f.Width = 0.8 * f.Hip
+	}
+	half, bib := f.Width/2, f.Waist/6
+	if half < bib+40 {
+		return Block{}, fmt.Errorf("apron: a width of %s is too narrow beside a bib for a waist girth of %s; ask for %s or more", construct.Cm(f.Width), construct.Cm(f.Waist), construct.Cm(2*bib+80))
+	}
+	low, corner, waist := orb.Point{0, -f.Length}, orb.Point{half, -f.Length}, orb.Point{half, 0}
+	tip, top := orb.Point{bib, bibHeight}, orb.Point{0, bibHeight}
+	piece := pieces.Piece{
+		Name: "apron", Cut: 1, Fold: "centre front",
+		Edges: []pieces.Edge{
+			{Name: "narrow hem", Path: construct.Line(low, corner), Hem: true},
+			{Name: "side narrow hem", Path: construct.Line(corner, waist), Hem: true},
+			construct.Edge("hollow", construct.Bend(waist, orb.Point{-1, 0}, quarterTurn, tip, orb.Point{0, 1}, quarterTurn)),
+			{Name: "body hem", Path: construct.Line(tip, top), Hem: true},
+			construct.Edge("centre front", construct.Line(top, low)),
+		},
+		Grain: pieces.Grain{From: orb.Point{half / 3, -0.7 * f.Length}, To: orb.Point{half / 3, 0.6 * bibHeight}},
+		Marks: []pieces.Mark{{Name: "waist line", Path: construct.Line(orb.Point{}, waist)}},
+	}
+	s := construct.Sheet{Piece: "apron"}
+	start := s.Start(0, 0, "the centre front at the waist")
+	side := s.Right(start, half, "half the width: two fifths of the hip girth, or as asked for")
+	s.Down(start, f.Length, "the hem: the length")
+	up := s.Up(start, bibHeight, "the height of the bib: 28 cm")
+	end := s.Right(up, bib, "half the bib: a sixth of the waist girth")
+	s.Draw("draw the hollow "+construct.Numbers(side, end), "level at the side, upright at the bib")
+
+	tieLength := f.Waist/2 + 400
+	pocket := named(pieces.Rectangle("patch pocket", 200, 180), map[string]bool{"pocket hem": true}, "bottom", "right", "pocket hem", "left")
+	straps := []pieces.Piece{strip("neck strap", strapLength, strapWidth, 1), strip("tie", tieLength, tieWidth, 2)}
+	return Block{
+		Pieces: append([]pieces.Piece{piece}, append(straps, pocket)...),
+		Sheets: []construct.Sheet{
+			s,
+			rectangleSheet("neck strap", 2*strapWidth, strapLength, "twice the finished width", "62 cm"),
+			rectangleSheet("tie", 2*tieWidth, tieLength, "twice the finished width", "half the waist girth and 40 cm"),
+			rectangleSheet("patch pocket", 200, 180, "20 cm", "18 cm"),
+		},
+		Pairings: []construct.Pairing{{
+			Seam: "width", Of: "apron", Length: f.Width, Against: "hip girth", Other: f.Hip,
+			Least: -0.5 * f.Hip, Most: construct.NoLimit, Normal: "half of the hip girth or more; four fifths is usual (common practice)",
+		}},
+	}, nil
+}
+
+// bag is two panels as wide as bag and bottom together, half the bottom cut
+// out of the two lower corners, and two handles.
+func (f figures) bag() (Block, error) {
+	if f.Flat {
+		f.Depth = 0
+	}
+	switch {
+	case f.Width < 80 || f.Width > 1500:
+		return Block{}, fmt.Errorf("bag: a width of %s cannot be; ask for 8 to 150 cm", construct.Cm(f.Width))
+	case f.Depth > f.Width || f.Depth > f.Length:
+		return Block{}, fmt.Errorf("bag: a depth of %s is more than the bag is wide or high; ask for less", construct.Cm(f.Depth))
+	}
+	panel := f.bagPanel()
+	handle := strip("handle", handleLength, handleWidth, 2)
+	b := Block{Pieces: []pieces.Piece{panel, handle}, Sheets: []construct.Sheet{
+		rectangleSheet(panel.Name, f.Width+f.Depth, f.Length+f.Depth/2, "the width and the depth", "the height and half the depth"),
+		rectangleSheet("handle", 2*handleWidth, handleLength, "twice the finished width", "64 cm"),
+	}}
+	b.Pairings = []construct.Pairing{construct.Equal("side", "right side of a panel", construct.SeamLength(panel, "right side"), "left side of the other", construct.SeamLength(panel, "left side"))}
+	if f.Depth > 0 {
+		b.Sheets[0].Draw("cut a square of {} out of both lower corners", "half the depth", f.Depth/2)
+		b.Pairings = append(b.Pairings, construct.Equal("corner", "upright of a corner", construct.SeamLength(panel, "right corner upright"), "level of the corner", construct.SeamLength(panel, "right corner level")))
+	}
+	return b, nil
+}
+
+func (f figures) bagPanel() pieces.Piece {
+	d, width, height := f.Depth/2, f.Width+f.Depth, f.Length+f.Depth/2
+	hems := map[string]bool{"body hem": true}
+	if d == 0 {
+		piece := named(pieces.Rectangle("bag panel", width, height), hems, "bottom", "right side", "body hem", "left side")
+		piece.Cut = 2
+		return piece
+	}
+	corners := []orb.Point{{d, 0}, {width - d, 0}, {width - d, d}, {width, d}, {width, height}, {0, height}, {0, d}, {d, d}}
+	piece := pieces.Piece{Name: "bag panel", Cut: 2, Grain: pieces.Grain{From: orb.Point{width / 3, 0.2 * height}, To: orb.Point{width / 3, 0.8 * height}}}
+	for i, name := range []string{"bottom", "right corner upright", "right corner level", "right side", "body hem", "left side", "left corner level", "left corner upright"} {
+		edge := construct.Edge(name, construct.Line(corners[i], corners[(i+1)%len(corners)]))
+		edge.Hem = hems[name]
+		piece.Edges = append(piece.Edges, edge)
+	}
+	return piece
+}

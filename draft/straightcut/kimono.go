@@ -1,0 +1,93 @@
+package straightcut
+
+import (
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+const (
+	wrapShare = 0.45 // of half the width, by which the fronts wrap over
+	bandWidth = 60   // finished
+	beltWidth = 50   // finished
+	beltHang  = 900  // what hangs down from the knot, both ends together
+	belowScye = 180  // where the front edge is upright, below the scye depth
+	slantEnd  = 0.7  // of the way down there, at which the slant aims
+)
+
+func (f figures) kimono() (Block, error) {
+	u, err := f.upper()
+	if err != nil {
+		return Block{}, err
+	}
+	sheets := []construct.Sheet{{Piece: "front kimono"}, {Piece: "back kimono"}}
+	front, back := f.kimonoFront(&sheets[0], u), f.kimonoBack(&sheets[1], u)
+	edge, neck := construct.SeamLength(front, "front edge"), construct.SeamLength(back, "neck")
+	band := strip("front band", edge+neck, bandWidth, 2)
+	length := f.fuller() + beltHang
+	belt := strip("belt half", length/2, beltWidth, 2)
+
+	b := Block{Pieces: []pieces.Piece{front, back}, Sheets: sheets}
+	f.addSleeve(&b, u)
+	b.Pieces = append(b.Pieces, band, belt)
+	b.Sheets = append(b.Sheets,
+		rectangleSheet(band.Name, 2*bandWidth, edge+neck, "twice the finished width", "the front edge and half the back neck; both bands meet at the centre back"),
+		rectangleSheet(belt.Name, 2*beltWidth, length/2, "twice the finished width", "half of the fuller of bust and hip and 90 cm; both halves meet at the centre back"))
+	b.Pairings = append(b.Pairings,
+		construct.Equal("shoulder", "front shoulder", construct.SeamLength(front, "shoulder"), "back shoulder", construct.SeamLength(back, "shoulder")),
+		construct.Equal("side", "front side", construct.SeamLength(front, "side"), "back side", construct.SeamLength(back, "side")),
+		construct.Equal("front band", "front band", construct.SeamLength(band, "right"), "front edge and half the back neck", edge+neck),
+		f.widthPairing(4*u.width))
+	return b, nil
+}
+
+func (f figures) kimonoBack(s *construct.Sheet, u upper) pieces.Piece {
+	middle, neckPoint := orb.Point{0, -backNeck}, orb.Point{u.neck, 0}
+	piece := pieces.Piece{
+		Name: "back kimono", Cut: 1, Fold: "centre back",
+		Edges: append(f.kimonoSide(u, 0),
+			construct.Edge("neck", neckCurve(neckPoint, middle)),
+			construct.Edge("centre back", construct.Line(middle, orb.Point{0, -f.Length}))),
+		Grain: pieces.Grain{From: orb.Point{u.width / 2, -0.8 * f.Length}, To: orb.Point{u.width / 2, -0.25 * f.Length}},
+	}
+	f.recordUpper(s, u, backNeck)
+	s.Draw("draw the side straight down from the underarm, and the hem {} below the neck point's level", "the length", f.Length)
+	return piece
+}
+
+// kimonoFront wraps over the centre by its share of the width, its edge
+// slanting from the neck point.
+func (f figures) kimonoFront(s *construct.Sheet, u upper) pieces.Piece {
+	wrap := wrapShare * u.width
+	bend := orb.Point{-wrap, -(f.ScyeDepth + belowScye)}
+	neckPoint := orb.Point{u.neck, 0}
+	slant := construct.Direction(neckPoint, orb.Point{-wrap, slantEnd * bend[1]})
+	edge := construct.Join(
+		construct.Bend(neckPoint, slant, 0.7, bend, orb.Point{0, -1}, 0.7),
+		construct.Line(bend, orb.Point{-wrap, -f.Length}))
+	piece := pieces.Piece{
+		Name: "front kimono", Cut: 2, Pair: true,
+		Edges: append(f.kimonoSide(u, wrap), construct.Edge("front edge", edge)),
+		Grain: pieces.Grain{From: orb.Point{u.width / 2, -0.8 * f.Length}, To: orb.Point{u.width / 2, -0.25 * f.Length}},
+		Marks: []pieces.Mark{{Name: "centre front", Path: construct.Line(orb.Point{0, bend[1]}, orb.Point{0, -f.Length})}},
+	}
+	f.recordUpper(s, u, u.frontNeck())
+	s.Draw("draw the side straight down from the underarm, and the hem {} below the neck point's level", "the length", f.Length)
+	s.Draw("draw the front edge {} to the left of the centre, from the hem up to {} below the neck point's level, and from there slanting to the neck point", "45 parts in 100 of the width; scye depth and 18 cm", wrap, -bend[1])
+	return piece
+}
+
+// kimonoSide is the outline from the hem, so far left of the centre, over the
+// side and the armhole to the neck point.
+func (f figures) kimonoSide(u upper, wrap float64) []pieces.Edge {
+	foot, underarm, tip := orb.Point{u.width, -f.Length}, orb.Point{u.width, -u.armhole}, orb.Point{u.width, 0}
+	hem := construct.Edge("body hem", construct.Line(orb.Point{-wrap, -f.Length}, foot))
+	hem.Hem = true
+	return []pieces.Edge{
+		hem,
+		construct.Edge("side", construct.Line(foot, underarm)),
+		construct.Edge("armhole", construct.Line(underarm, tip)),
+		construct.Edge("shoulder", construct.Line(tip, orb.Point{u.neck, 0})),
+	}
+}

@@ -1,0 +1,147 @@
+package straightcut
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/pieces"
+)
+
+// size12 of the handbook table (Aldrich, Metric Pattern Cutting for Women's
+// Wear, 6th edition; scye depth and sleeve length from memory).
+var size12 = Measures{
+	Bust: 920, Waist: 760, Hip: 1000, NeckBase: 380, Shoulder: 125,
+	ScyeDepth: 215, ShoulderToWrist: 590, UpperArm: 296,
+}
+
+func drafted(t *testing.T, o Options) Block {
+	t.Helper()
+	block, err := Draft(size12, o)
+	require.NoError(t, err)
+	for _, p := range block.Pieces {
+		require.NoError(t, p.Check())
+		_, err := p.CuttingOutline(0.1)
+		require.NoError(t, err)
+	}
+	for _, p := range block.Pairings {
+		difference := p.Length - p.Other
+		assert.True(t, difference >= p.Least && difference <= p.Most, "%s: %s %g, %s %g", p.Seam, p.Of, p.Length, p.Against, p.Other)
+	}
+	assert.Len(t, block.Sheets, len(block.Pieces))
+	return block
+}
+
+func edge(t *testing.T, p pieces.Piece, name string) pieces.Path {
+	t.Helper()
+	e, ok := p.Edge(name)
+	require.True(t, ok, name)
+	return e.Path
+}
+
+func piece(t *testing.T, b Block, name string) pieces.Piece {
+	t.Helper()
+	for _, p := range b.Pieces {
+		if p.Name == name {
+			return p
+		}
+	}
+	require.Fail(t, "no "+name)
+	return pieces.Piece{}
+}
+
+// By hand, for size 12: half a front is (100 + 30) / 4 = 32.5 cm; the neck is
+// 38 / 5 + 1 = 8.6 cm to each side; the armhole 21.5 + 4 = 25.5 cm; the sleeve
+// 8.6 + 12.5 + 59 - 32.5 = 47.6 cm long and 51 cm round.
+func TestKaftanByHand(t *testing.T) {
+	block := drafted(t, Options{})
+	front, back, sleeve := piece(t, block, "front kaftan"), piece(t, block, "back kaftan"), piece(t, block, "sleeve")
+	assert.InDelta(t, 325, edge(t, front, "armhole").Start()[0], 1e-9)
+	assert.InDelta(t, 255, edge(t, front, "armhole").Length(), 1e-9)
+	assert.InDelta(t, 325-86, edge(t, front, "shoulder").Length(), 1e-9)
+	assert.InDelta(t, -86, edge(t, front, "neck").End()[1], 1e-9)
+	assert.InDelta(t, -20, edge(t, back, "neck").End()[1], 1e-9)
+	assert.InDelta(t, 510, edge(t, sleeve, "sleeve head").Length(), 1e-9)
+	assert.InDelta(t, 476, edge(t, sleeve, "front underarm").Length(), 1e-9)
+	assert.InDelta(t, 1200-255, edge(t, front, "side").Length(), 0.01, "the side is as long as the way down")
+	// Square at the fold and at the side.
+	for _, p := range []pieces.Piece{front, back} {
+		hem, side := edge(t, p, "body hem"), edge(t, p, "side")
+		a, b := hem[0].Tangent(1), side[0].Tangent(0)
+		assert.InDelta(t, 0, a[0]*b[0]+a[1]*b[1], 1e-9)
+		assert.InDelta(t, 0, hem[0].Tangent(0)[1], 1e-9)
+		assert.InDelta(t, 0, edge(t, p, "neck")[0].Tangent(1)[1], 1e-9)
+	}
+}
+
+// Half a front is (100 + 20) / 4 = 30 cm, and wraps over by 45 parts in 100 of
+// that, 13.5 cm.
+func TestKimonoByHand(t *testing.T) {
+	block := drafted(t, Options{Shape: Kimono})
+	front, back := piece(t, block, "front kimono"), piece(t, block, "back kimono")
+	assert.InDelta(t, 435, edge(t, front, "body hem").Length(), 1e-9)
+	assert.InDelta(t, 300, edge(t, back, "body hem").Length(), 1e-9)
+	band := piece(t, block, "front band")
+	assert.Equal(t, 2, band.Cut)
+	assert.InDelta(t, edge(t, front, "front edge").Length()+edge(t, back, "neck").Length(), edge(t, band, "left").Length(), 1e-6)
+	// The edge bends one way and has no corner.
+	path := edge(t, front, "front edge")
+	before := path.Tangent(0)
+	for at := 5.0; at < path.Length(); at += 5 {
+		now := path.Tangent(at)
+		turn := math.Atan2(before[0]*now[1]-before[1]*now[0], before[0]*now[0]+before[1]*now[1])
+		assert.True(t, turn > -1e-6 && turn < 0.1, "at %g: %g", at, turn)
+		before = now
+	}
+}
+
+func TestFlatShapesByHand(t *testing.T) {
+	wrapper := drafted(t, Options{Shape: Wrapper})
+	assert.InDelta(t, 1600, edge(t, piece(t, wrapper, "wrapper"), "waist").Length(), 1e-9)
+	assert.InDelta(t, 800, edge(t, piece(t, wrapper, "tie"), "left").Length(), 1e-9)
+
+	apron := piece(t, drafted(t, Options{Shape: Apron}), "apron")
+	assert.InDelta(t, 400, edge(t, apron, "narrow hem").Length(), 1e-9)
+	assert.InDelta(t, 760./6, edge(t, apron, "body hem").Length(), 1e-9)
+
+	bag := piece(t, drafted(t, Options{Shape: Bag}), "bag panel")
+	assert.InDelta(t, 480, edge(t, bag, "body hem").Length(), 1e-9)
+	assert.InDelta(t, 400, edge(t, bag, "right side").Length(), 1e-9)
+	assert.InDelta(t, 380, edge(t, bag, "bottom").Length(), 1e-9)
+	// Sewn up, the boxed corners make a bottom of the depth.
+	assert.InDelta(t, 100, edge(t, bag, "right corner upright").Length()+edge(t, bag, "right corner level").Length(), 1e-9)
+	flat := piece(t, drafted(t, Options{Shape: Bag, Flat: true}), "bag panel")
+	assert.InDelta(t, 380, edge(t, flat, "bottom").Length(), 1e-9)
+	assert.Len(t, flat.Edges, 4)
+}
+
+func TestRefusals(t *testing.T) {
+	for want, c := range map[string]struct {
+		o      Options
+		change func(*Measures)
+	}{
+		"kaftan: the neck base girth of 100 cm leaves no shoulder on a bust girth of 60 cm": {Options{}, func(m *Measures) { m.NeckBase, m.Bust, m.Hip = 1000, 600, 350 }},
+		"kaftan: a length of 10 cm cannot be; ask for 50 cm to 170 cm":                     {Options{Length: 100}, nil},
+		"kimono: the ease is -5 cm; it cannot be negative":                                 {Options{Shape: Kimono, Ease: -50}, nil},
+		"wrapper: a width of 90 cm does not overlap on a hip girth of 100 cm":              {Options{Shape: Wrapper, Width: 900}, nil},
+		"apron: a width of 20 cm is too narrow beside a bib for a waist girth of 76 cm":    {Options{Shape: Apron, Width: 200}, nil},
+		"bag: a width of 5 cm cannot be":                                                   {Options{Shape: Bag, Width: 50}, nil},
+		"bag: a depth of 45 cm is more than the bag is wide or high":                       {Options{Shape: Bag, Depth: 450}, nil},
+	} {
+		m := size12
+		if c.change != nil {
+			c.change(&m)
+		}
+		_, err := Draft(m, c.o)
+		assert.ErrorContains(t, err, want)
+	}
+}
+
+// A kaftan so wide that its shoulder line covers the arm has no sleeves.
+func TestWideKaftanHasNoSleeves(t *testing.T) {
+	block := drafted(t, Options{Ease: 2400})
+	assert.Len(t, block.Pieces, 2)
+	assert.Contains(t, block.Warnings[0], "there are no sleeves")
+}
