@@ -34,7 +34,7 @@ type prepared struct {
 }
 
 func prepare(p Problem, start *Layout, locked []bool) (*prepared, error) {
-	q := &prepared{problem: p, model: &model.Model{Width: p.Width, HighY: p.Width, Length: p.Length, Gap: p.Gap}}
+	q := &prepared{problem: p, model: model.New(p.Width, p.Length, p.Gap)}
 	if err := q.addSheets(); err != nil {
 		return nil, err
 	}

@@ -100,7 +100,7 @@ func (r *run) all() {
 	all := make([]*search.Searcher, count)
 	r.together(all, func(k int) {
 		all[k] = search.New(r.q.model, r.o.Seed, uint64(k), r, func(found search.Outcome) { r.offer(k, found) })
-		all[k].Begin(r.q.startSpots(r.o.Start))
+		all[k].Begin(r.start(k))
 	})
 	for _, until := range search.Stages {
 		r.together(all, func(k int) { all[k].Search(until) })
@@ -112,6 +112,15 @@ func (r *run) all() {
 	for _, s := range all {
 		r.passes += s.Passes()
 	}
+}
+
+// start is where search k begins. The second tries repeated groups, so that a
+// set that does not gain by them loses little.
+func (r *run) start(k int) []*search.Spot {
+	if r.o.Start == nil && k == 1 {
+		return r.repeated()
+	}
+	return r.q.startSpots(r.o.Start)
 }
 
 // together runs a step of every search, as many at a time as there are

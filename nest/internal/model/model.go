@@ -67,7 +67,7 @@ type Model struct {
 	Bases  []Base
 	known  map[string]int // base by its points
 	solids []solid        // of each shape
-	tables tables
+	tables *tables
 }
 
 // Base is an outline about its centre with what is derived from it.
@@ -81,6 +81,22 @@ type Base struct {
 	Area     float64
 	// Obstacle says that no gap is kept from it.
 	Obstacle bool
+}
+
+// New returns an empty model of a strip.
+func New(width, length, gap float64) *Model {
+	return &Model{Width: width, HighY: width, Length: length, Gap: gap, tables: &tables{}}
+}
+
+// Only returns a model of some of the pieces, in the given order. It shares
+// the shapes and the tables.
+func (m *Model) Only(pieces []int) *Model {
+	part := *m
+	part.Pieces = make([]Piece, len(pieces))
+	for k, i := range pieces {
+		part.Pieces[k] = m.Pieces[i]
+	}
+	return &part
 }
 
 // AddBase stores a clean outline and returns its index and the centre it was

@@ -1,0 +1,204 @@
+package search
+
+import (
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"github.com/paulmach/orb"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/nest/internal/model"
+	"ellwand/nest/internal/outline"
+)
+
+// blob is a random star-shaped outline of about the given size.
+func blob(rng *rand.Rand, corners int, size float64) []orb.Point {
+	points := make([]orb.Point, corners)
+	for i := range points {
+		r := size * (0.4 + 0.6*rng.Float64())
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / float64(corners))
+		points[i] = orb.Point{r * cos, r * sin}
+	}
+	return outline.Clean(points)
+}
+
+// sample is a model of so many pieces of five outlines, either way up.
+func sample(pieces int, width float64) *model.Model {
+	rng := rand.New(rand.NewPCG(1, uint64(pieces)))
+	m := model.New(width, 0, 0)
+	m.Touch = 1e-8 * width
+	var shapes [][]int
+	for range 5 {
+		base, _ := m.AddBase(blob(rng, 12, 50), false)
+		_, hi := outline.Bounds(m.Bases[base].Points)
+		var both []int
+		for _, flip := range []float64{1, -1} {
+			both = append(both, m.AddShape(model.Shape{Base: base, FlipX: flip, FlipY: flip, HalfX: hi[0], HalfY: hi[1]}))
+		}
+		shapes = append(shapes, both)
+	}
+	for i := range pieces {
+		m.Pieces = append(m.Pieces, model.Piece{Item: i % 5, Copy: i / 5, Shapes: shapes[i%5]})
+	}
+	return m
+}
+
+// scattered is a state with the pieces anywhere on a strip of about the given
+// density.
+func scattered(pieces int, density float64) *state {
+	m := sample(pieces, 600)
+	s := newState(m, rand.New(rand.NewPCG(3, 4)))
+	var area float64
+	for i := range pieces {
+		area += m.Bases[s.base(i)].Area
+	}
+	s.length = area / density / m.Width
+	spots := make([]Spot, pieces)
+	for i := range spots {
+		spots[i] = s.anywhere(i)
+	}
+	s.load(spots, s.length)
+	return s
+}
+
+// check walks what must always hold: severities are symmetric, agree with a
+// plain look at every pair, and add up to the losses; every piece is in the
+// grid once where it lies.
+func (s *state) check(t *testing.T) {
+	n := len(s.bodies)
+	for i := range s.pieces {
+		var loss float64
+		for j := range n {
+			require.Equal(t, s.severity[i*n+j], s.severity[j*n+i])
+			loss += float64(s.severity[i*n+j])
+			if i == j {
+				continue
+			}
+			a, b := &s.bodies[i], &s.bodies[j]
+			apart := s.pairs.of(int(b.shape), int(a.shape)).depth(a.x-b.x, a.y-b.y) == 0
+			require.Equal(t, apart, s.severity[i*n+j] == 0, "pieces %d and %d", i, j)
+		}
+		require.InDelta(t, loss, s.loss[i], 1e-3)
+		found := 0
+		for _, c := range s.grid.cells[:s.grid.nx*s.grid.ny] {
+			for _, k := range c {
+				if int(k) == i {
+					found++
+				}
+			}
+		}
+		box := s.grid.box(s.bodies[i].x, s.bodies[i].y, s.bodies[i].hx, s.bodies[i].hy)
+		require.Equal(t, int(box.x1-box.x0+1)*int(box.y1-box.y0+1), found)
+	}
+}
+
+func TestStateHoldsThroughPasses(t *testing.T) {
+	s := scattered(30, 0.6)
+	s.check(t)
+	for range 5 {
+		s.pass(func() bool { return false })
+		s.updateWeights()
+		s.check(t)
+	}
+}
+
+// The cost by the grid equals a plain sum over all pieces.
+func TestCostAgainstAllPieces(t *testing.T) {
+	s := scattered(40, 0.7)
+	n := len(s.bodies)
+	for i := range s.pieces {
+		at := s.anywhere(i)
+		var plain float64
+		for j := range n {
+			if j != i {
+				b := &s.bodies[j]
+				plain += float64(s.weight[i*n+j]) * s.factor[j] * s.pairs.of(int(b.shape), at.Shape).depth(at.X-b.x, at.Y-b.y)
+			}
+		}
+		require.InDelta(t, plain, s.cost(i, at, math.Inf(1)), 1e-9*(1+plain))
+		near := s.gather(i, at.Shape, at.X, at.Y, 20, nil)
+		require.InDelta(t, plain, costAmong(near, at.X, at.Y, math.Inf(1)), 1e-9*(1+plain))
+	}
+}
+
+// The gradient of the cost is what a small step changes.
+func TestSlopeAgainstDifferences(t *testing.T) {
+	s := scattered(30, 0.9)
+	agreed, looked := 0, 0
+	for i := range s.pieces {
+		b := s.bodies[i]
+		near := s.gather(i, int(b.shape), b.x, b.y, 5, nil)
+		for range 50 {
+			slopeAmong(near, b.x, b.y)
+		}
+		cost, gx, gy := slopeAmong(near, b.x, b.y)
+		if cost == 0 {
+			continue
+		}
+		const h = 1e-5
+		dx := (costAmong(near, b.x+h, b.y, math.Inf(1)) - cost) / h
+		dy := (costAmong(near, b.x, b.y+h, math.Inf(1)) - cost) / h
+		looked++
+		if math.Hypot(gx-dx, gy-dy) < 0.02*(1+math.Hypot(dx, dy)) {
+			agreed++
+		}
+	}
+	// At a crease between two half-planes the two may differ.
+	require.Greater(t, agreed, looked*8/10)
+	require.Positive(t, looked)
+}
+
+// The direct test and the table agree on whether two shapes overlap.
+func TestDirectDepthAgainstTables(t *testing.T) {
+	m := sample(5, 600)
+	rng := rand.New(rand.NewPCG(5, 6))
+	for a := range m.Shapes {
+		for b := range m.Shapes {
+			pair := m.Pair(a, b)
+			for range 50 {
+				x, y := (rng.Float64()-0.5)*200, (rng.Float64()-0.5)*200
+				require.Equal(t, pair.Depth(x, y) > 0, m.DirectDepth(a, b, x, y) > 0)
+			}
+		}
+	}
+}
+
+func TestSnapKeepsToTheLattice(t *testing.T) {
+	tests := []struct {
+		name string
+		r    span
+		in   float64
+		want float64
+	}{
+		{"free", span{low: 1, high: 9}, 4.2, 4.2},
+		{"free below", span{low: 1, high: 9}, -3, 1},
+		{"lattice", span{low: 1, high: 9, period: 2, offset: 0.5}, 4.2, 4.5},
+		{"lattice at the low end", span{low: 1, high: 9, period: 2, offset: 0.5}, 0.6, 2.5},
+		{"lattice at the high end", span{low: 1, high: 9, period: 2, offset: 0.5}, 20, 8.5},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) { require.InDelta(t, test.want, test.r.snap(test.in), 1e-12) })
+	}
+	require.True(t, span{low: 1, high: 2, period: 5, offset: 3}.empty())
+	require.False(t, span{low: 1, high: 3, period: 5, offset: 3}.empty())
+}
+
+// The cost of a move grows with the neighbours, not with the pieces: the
+// strip grows with the set, its width and its density stay.
+func BenchmarkMove(b *testing.B) {
+	for _, pieces := range []int{50, 200, 800} {
+		b.Run(fmt.Sprintf("pieces=%d", pieces), func(b *testing.B) {
+			s := scattered(pieces, 0.8)
+			for range 3 {
+				s.pass(func() bool { return false })
+			}
+			i := 0
+			for b.Loop() {
+				s.improve(i % pieces)
+				i++
+			}
+		})
+	}
+}
