@@ -123,12 +123,12 @@ func TestRefusals(t *testing.T) {
 		change func(*Measures)
 	}{
 		"kaftan: the neck base girth of 100 cm leaves no shoulder on a bust girth of 60 cm": {Options{}, func(m *Measures) { m.NeckBase, m.Bust, m.Hip = 1000, 600, 350 }},
-		"kaftan: a length of 10 cm cannot be; ask for 50 cm to 170 cm":                     {Options{Length: 100}, nil},
-		"kimono: the ease is -5 cm; it cannot be negative":                                 {Options{Shape: Kimono, Ease: -50}, nil},
-		"wrapper: a width of 90 cm does not overlap on a hip girth of 100 cm":              {Options{Shape: Wrapper, Width: 900}, nil},
-		"apron: a width of 20 cm is too narrow beside a bib for a waist girth of 76 cm":    {Options{Shape: Apron, Width: 200}, nil},
-		"bag: a width of 5 cm cannot be":                                                   {Options{Shape: Bag, Width: 50}, nil},
-		"bag: a depth of 45 cm is more than the bag is wide or high":                       {Options{Shape: Bag, Depth: 450}, nil},
+		"kaftan: a length of 10 cm cannot be; ask for 50 cm to 170 cm":                      {Options{Length: 100}, nil},
+		"kimono: the ease is -5 cm; it cannot be negative":                                  {Options{Shape: Kimono, Ease: -50}, nil},
+		"wrapper: a width of 90 cm does not overlap on a hip girth of 100 cm":               {Options{Shape: Wrapper, Width: 900}, nil},
+		"apron: a width of 20 cm is too narrow beside a bib for a waist girth of 76 cm":     {Options{Shape: Apron, Width: 200}, nil},
+		"bag: a width of 5 cm cannot be":                                                    {Options{Shape: Bag, Width: 50}, nil},
+		"bag: a depth of 45 cm is more than the bag is wide or high":                        {Options{Shape: Bag, Depth: 450}, nil},
 	} {
 		m := size12
 		if c.change != nil {

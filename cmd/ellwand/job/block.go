@@ -26,7 +26,7 @@ type Sleeve struct {
 
 // Part asks for a smaller piece that is drafted to fit the seams it joins.
 type Part struct {
-	Kind     Choice  `yaml:"kind" jsonschema:"required,enum=collar,enum=neck facing,enum=cuff,enum=waistband,enum=gathered skirt,enum=straight panel" jsonschema_description:"what it is"`
+	Kind     Choice  `yaml:"kind" jsonschema:"required,enum=collar,enum=neck facing,enum=cuff,enum=waistband,enum=shaped waistband,enum=gathered skirt,enum=straight panel" jsonschema_description:"what it is"`
 	Name     Text    `yaml:"name" jsonschema_description:"name of the piece, in place of the kind"`
 	Cloth    Text    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
 	Depth    Measure `yaml:"depth" jsonschema_description:"finished depth of a collar, facing, cuff or waistband; finished length of a skirt or panel"`

@@ -34,16 +34,19 @@ func (r *resolver) garment(path string, garment Garment, above allowances) {
 	widths := r.allowances(path+".allowances", above, garment.Allowances)
 	request := draft.Request{
 		Garment: made.Name, Size: string(r.file.Size), Cloth: cloth, Body: r.work.Body,
-		Bodice:     r.bodice(path+".bodice", garment.Bodice),
-		Sleeve:     r.sleeve(path+".sleeve", garment.Sleeve),
-		Parts:      r.parts(path+".parts", garment.Parts, cloth),
-		Allowances: widths,
+		Bodice:      r.bodice(path+".bodice", garment.Bodice),
+		Sleeve:      r.sleeve(path+".sleeve", garment.Sleeve),
+		Skirt:       r.skirt(path+".skirt", garment.Skirt),
+		Trousers:    r.trousers(path+".trousers", garment.Trousers),
+		StraightCut: r.straightCut(path+".straight_cut", garment.StraightCut),
+		Parts:       r.parts(path+".parts", garment.Parts, cloth),
+		Allowances:  widths,
 	}
 	rectangles := r.handmade(path, garment, cloth, widths)
 	if len(r.faults.List) > before {
 		return
 	}
-	drafted := request.Bodice != nil || request.Sleeve != nil || len(request.Parts) > 0
+	drafted := asksForDraft(request)
 	if drafted {
 		r.draft(path, &made, request)
 	}
@@ -53,10 +56,16 @@ func (r *resolver) garment(path string, garment Garment, above allowances) {
 	made.Pieces = r.cutFrom(path+".cut_from", garment, made.Pieces)
 	made.Pieces = append(made.Pieces, rectangles...)
 	if len(made.Pieces) == 0 {
-		r.fault(path, "garment %s has no pieces; give it a bodice, parts or pieces", quoted(garment.Name))
+		r.fault(path, "garment %s has no pieces; give it a bodice, a skirt, trousers, a straight_cut, parts or pieces", quoted(garment.Name))
 	}
 	r.uniqueNames(path, made)
 	r.work.Garments = append(r.work.Garments, made)
+}
+
+// asksForDraft says that a request has something to draft.
+func asksForDraft(request draft.Request) bool {
+	return request.Bodice != nil || request.Sleeve != nil || request.Skirt != nil || request.Trousers != nil ||
+		request.StraightCut != nil || len(request.Parts) > 0
 }
 
 // draft drafts a garment. A fault that names a measurement belongs to the
@@ -65,7 +74,7 @@ func (r *resolver) draft(path string, made *Made, request draft.Request) {
 	if r.bodiless {
 		return
 	}
-	if len(r.work.Body) == 0 && request.Bodice != nil {
+	if len(r.work.Body) == 0 && (request.Bodice != nil || request.Skirt != nil || request.Trousers != nil) {
 		r.fault("body", "the job has no body to draft from; add body: with its measurements, or size: and table:")
 		return
 	}

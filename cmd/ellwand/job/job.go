@@ -26,15 +26,18 @@ type File struct {
 
 // Garment is one kind of garment, made once or several times.
 type Garment struct {
-	Name       Text               `yaml:"name" jsonschema:"required" jsonschema_description:"name of the garment"`
-	Quantity   Count              `yaml:"quantity" jsonschema_description:"how many are made; 1 if not given"`
-	Cloth      Text               `yaml:"cloth" jsonschema_description:"cloth of its pieces; the first cloth if not given"`
-	Bodice     *Bodice            `yaml:"bodice" jsonschema_description:"draft a front and a back bodice"`
-	Sleeve     *Sleeve            `yaml:"sleeve" jsonschema_description:"draft a one-piece set-in sleeve for the bodice"`
-	Parts      []Part             `yaml:"parts" jsonschema_description:"smaller pieces drafted to fit: collar, neck facing, cuff, waistband, skirt"`
-	CutFrom    map[string][]Text  `yaml:"cut_from" jsonschema_description:"drafted pieces by the cloth they are cut from; a piece named under two cloths is cut from both"`
-	Allowances map[string]Measure `yaml:"allowances" jsonschema_description:"as at the top, for this garment"`
-	Pieces     []Piece            `yaml:"pieces" jsonschema_description:"rectangles of your own: pocket, strap, tie"`
+	Name        Text               `yaml:"name" jsonschema:"required" jsonschema_description:"name of the garment"`
+	Quantity    Count              `yaml:"quantity" jsonschema_description:"how many are made; 1 if not given"`
+	Cloth       Text               `yaml:"cloth" jsonschema_description:"cloth of its pieces; the first cloth if not given"`
+	Bodice      *Bodice            `yaml:"bodice" jsonschema_description:"draft a front and a back bodice"`
+	Sleeve      *Sleeve            `yaml:"sleeve" jsonschema_description:"draft a one-piece set-in sleeve for the bodice"`
+	Skirt       *Skirt             `yaml:"skirt" jsonschema_description:"draft a skirt; with a bodice, to its waist seam"`
+	Trousers    *Trousers          `yaml:"trousers" jsonschema_description:"draft trousers or shorts"`
+	StraightCut *StraightCut       `yaml:"straight_cut" jsonschema_description:"draft a garment of rectangles and simple curves: kaftan, kimono, wrapper, apron, bag"`
+	Parts       []Part             `yaml:"parts" jsonschema_description:"smaller pieces drafted to fit: collar, neck facing, cuff, waistband, skirt"`
+	CutFrom     map[string][]Text  `yaml:"cut_from" jsonschema_description:"drafted pieces by the cloth they are cut from; a piece named under two cloths is cut from both"`
+	Allowances  map[string]Measure `yaml:"allowances" jsonschema_description:"as at the top, for this garment"`
+	Pieces      []Piece            `yaml:"pieces" jsonschema_description:"rectangles of your own: pocket, strap, tie"`
 }
 
 // Piece is a rectangle that the maker gives by its finished size.

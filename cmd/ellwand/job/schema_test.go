@@ -3,6 +3,7 @@ package job
 import (
 	"bytes"
 	"os"
+	"path/filepath"
 	"testing"
 
 	"github.com/goccy/go-yaml"
@@ -37,7 +38,9 @@ func instanceOf(t *testing.T, text []byte) any {
 func TestSchemaAcceptsJobs(t *testing.T) {
 	schema := compiled(t)
 	assert.NoError(t, schema.Validate(instanceOf(t, []byte(plainJob))))
-	for _, path := range []string{"../starter.yaml", "../../../testdata/blouse.yaml"} {
+	jobs, err := filepath.Glob("../../../testdata/*.yaml")
+	require.NoError(t, err)
+	for _, path := range append(jobs, "../starter.yaml") {
 		text, err := os.ReadFile(path)
 		require.NoError(t, err)
 		assert.NoError(t, schema.Validate(instanceOf(t, text)), path)
