@@ -6,14 +6,15 @@ import (
 )
 
 // constructSamples is the number of spots tried for each piece of a first
-// layout.
-const constructSamples = 300
+// layout: fewer in large sets, where it must come soon and is improved anyway.
+func (s *state) constructSamples() int { return min(max(60_000/(s.pieces+1), 60), 300) }
 
 // construct puts the pieces that have a start on it, then lays the others one
 // by one, the largest hulls first, each at the sampled spot that ends farthest
 // left. It returns the spots and the length used. On a sheet of fixed length,
 // pieces that find no free spot are left overlapping.
-func (s *state) construct(start []*Spot, samples int) ([]Spot, float64) {
+func (s *state) construct(start []*Spot) ([]Spot, float64) {
+	samples := s.constructSamples()
 	s.prepareGrid()
 	used := 0.0
 	put := func(i int, at Spot) {
@@ -110,7 +111,27 @@ func (s *state) leftmost(i int, used float64, samples int) Spot {
 	return best.at
 }
 
-func (s *state) free(i int, at Spot) bool { return s.cost(i, at, 0) == 0 }
+// free reports whether piece i overlaps nothing on a spot.
+func (s *state) free(i int, at Spot) bool {
+	sh := &s.m.Shapes[at.Shape]
+	hx, hy := sh.HalfX+s.m.Gap, sh.HalfY+s.m.Gap
+	c := s.grid.box(at.X, at.Y, hx, hy)
+	for cy := c.y0; cy <= c.y1; cy++ {
+		for cx := c.x0; cx <= c.x1; cx++ {
+			for _, j := range s.grid.cells[int(cy)*s.grid.nx+int(cx)] {
+				b := &s.bodies[j]
+				dx, dy := at.X-b.x, at.Y-b.y
+				if math.Abs(dx) >= hx+b.hx || math.Abs(dy) >= hy+b.hy || int(j) == i {
+					continue
+				}
+				if s.pairs.of(int(b.shape), at.Shape).overlaps(dx, dy) {
+					return false
+				}
+			}
+		}
+	}
+	return true
+}
 
 // slide moves a free piece left, then down, by halving steps.
 func (s *state) slide(i int, at Spot) Spot {

@@ -72,7 +72,7 @@ func (r *Searcher) Passes() int { return r.s.passes }
 
 // Begin makes the first layout, from the start where it is given.
 func (r *Searcher) Begin(start []*Spot) {
-	spots, length := r.s.construct(start, constructSamples)
+	spots, length := r.s.construct(start)
 	if r.m.Length > 0 {
 		r.s.load(spots, r.m.Length)
 		return

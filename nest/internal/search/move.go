@@ -66,7 +66,7 @@ func (s *state) improve(i int) bool {
 	size := math.Min(s.bodies[i].hx, s.bodies[i].hy) * 2
 	best := found{now, current}
 	for k := 0; k < few.n; k++ {
-		f := s.descend(i, few.list[k], 0.25*size, 0.02*size)
+		f := s.descend(i, few.list[k], 0.1*size, 0.02*size)
 		if f.cost < best.cost {
 			best = f
 		}

@@ -58,6 +58,14 @@ func (v *meeting) depth(dx, dy float64) float64 {
 	return v.pairs.m.DirectDepth(int(v.a), int(v.b), dx, dy)
 }
 
+// overlaps reports whether depth is positive.
+func (v *meeting) overlaps(dx, dy float64) bool {
+	if v.table != nil {
+		return v.table.Depth(v.flipX*dx, v.flipY*dy) > 0
+	}
+	return v.pairs.m.DirectOverlap(int(v.a), int(v.b), dx, dy)
+}
+
 func (v *meeting) promote() bool {
 	if v.pairs.tables >= tablesMost {
 		return false

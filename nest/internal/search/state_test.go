@@ -159,7 +159,9 @@ func TestDirectDepthAgainstTables(t *testing.T) {
 			pair := m.Pair(a, b)
 			for range 50 {
 				x, y := (rng.Float64()-0.5)*200, (rng.Float64()-0.5)*200
-				require.Equal(t, pair.Depth(x, y) > 0, m.DirectDepth(a, b, x, y) > 0)
+				overlaps := m.DirectDepth(a, b, x, y) > 0
+				require.Equal(t, pair.Depth(x, y) > 0, overlaps)
+				require.Equal(t, overlaps, m.DirectOverlap(a, b, x, y))
 			}
 		}
 	}

@@ -1,0 +1,56 @@
+package nest
+
+import (
+	"context"
+	"fmt"
+	"math"
+	"testing"
+
+	"github.com/paulmach/orb"
+)
+
+// drafted is an outline like a drafted piece: a hundred vertices on straight
+// and curved sides, a different one for each k.
+func drafted(k int) orb.Ring {
+	var ring orb.Ring
+	wide, long := 200+float64(k%7)*15, 400+float64(k%11)*20
+	for i := range 100 {
+		a := 2 * math.Pi * float64(i) / 100
+		r := 1 + 0.12*math.Sin(3*a+float64(k)) + 0.05*math.Cos(5*a)
+		ring = append(ring, orb.Point{long / 2 * r * math.Cos(a), wide / 2 * r * math.Sin(a)})
+	}
+	return ring
+}
+
+func draftedProblem(kinds, copies int) Problem {
+	p := Problem{Width: 1500}
+	turns := []Turn{{}, {Degrees: 180}, {Mirrored: true}, {Degrees: 180, Mirrored: true}}
+	for k := range kinds {
+		p.Items = append(p.Items, Item{Outline: drafted(k), Copies: copies, Turns: turns})
+	}
+	return p
+}
+
+// The first layout, with what must be prepared for it.
+func BenchmarkFirstLayout(b *testing.B) {
+	for _, size := range []struct{ kinds, copies int }{{12, 1}, {50, 10}, {50, 40}, {500, 1}} {
+		b.Run(fmt.Sprintf("pieces=%d/outlines=%d", size.kinds*size.copies, size.kinds), func(b *testing.B) {
+			p := draftedProblem(size.kinds, size.copies)
+			for b.Loop() {
+				got, err := Solve(context.Background(), p, Options{Iterations: 1, Seed: 1})
+				if err != nil || len(got.Layout.Placements) != size.kinds*size.copies {
+					b.Fatal("not laid", err)
+				}
+			}
+		})
+	}
+}
+
+func BenchmarkPrepare(b *testing.B) {
+	p := draftedProblem(40, 1)
+	for b.Loop() {
+		if _, err := prepare(p, nil, nil); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
