@@ -1,10 +1,13 @@
 # make demo   build, then the demo job: plan, layouts and pieces in out/
 # make test   what the CI runs: vet and every test
-# make bench  the benchmarks, and the open-data instances where they are at hand
+# make bench  the benchmarks, and the open-data instances where they are at hand,
+#             whose densities go into testdata/density.csv: make bench BENCH_TIMES="10s 20m"
 # make lint   gofmt, go vet, staticcheck
 
 GO ?= go
-BENCH_TIME ?= 10s
+BENCH_TIMES ?= 10s 60s
+BENCH_SEEDS ?= 1 2 3
+BENCH_RECORD ?= testdata/density.csv
 BENCH_DATA ?= ../shared/bench
 DEMO := testdata/blouse.yaml
 
@@ -28,8 +31,9 @@ test:
 
 bench: build
 	$(GO) test -run '^$$' -bench . -benchmem ./...
-	@for file in $(wildcard $(BENCH_DATA)/*.json); do \
-		bin/ellwand bench $$file --time $(BENCH_TIME) --json || exit; done
+	@for file in $(wildcard $(BENCH_DATA)/*.json); do for time in $(BENCH_TIMES); do for seed in $(BENCH_SEEDS); do \
+		bin/ellwand bench $$file --time $$time --seed $$seed --workers 2 --record $(BENCH_RECORD) || exit; \
+	done; done; done
 
 lint:
 	@unformatted=$$(gofmt -l cmd nest pieces draft fabric); \

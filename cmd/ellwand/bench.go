@@ -13,18 +13,21 @@ import (
 
 func newBench(e *env) *cobra.Command {
 	var s search
+	var into string
 	cmd := &cobra.Command{
 		Use:   "bench INSTANCE.json",
 		Short: "Lay an instance of the open nesting data and print its density",
 		Long: `Bench lays an instance of the open irregular strip packing collections and
-prints how dense the layout is. --layout writes the placements as JSON.`,
+prints how dense the layout is. --layout writes the placements as JSON;
+--record keeps the density with machine and commit in a CSV file.`,
 		Example: "  ellwand bench ../shared/bench/albano.json --time 10s --workers 2",
 		Args:    one("an instance file"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			return e.bench(cmd, args[0], s)
+			return e.bench(cmd, args[0], s, into)
 		},
 	}
 	s.register(cmd)
+	cmd.Flags().StringVar(&into, "record", "", "keep the density in this CSV `FILE`")
 	return cmd
 }
 
@@ -43,7 +46,7 @@ type benchResult struct {
 	Verified bool    `json:"verified"`
 }
 
-func (e *env) bench(cmd *cobra.Command, path string, s search) error {
+func (e *env) bench(cmd *cobra.Command, path string, s search, into string) error {
 	if err := s.check(); err != nil {
 		return err
 	}
@@ -83,11 +86,17 @@ func (e *env) bench(cmd *cobra.Command, path string, s search) error {
 	if workers == 0 {
 		workers = runtime.GOMAXPROCS(0)
 	}
-	return e.printBench(in, benchResult{
+	r := benchResult{
 		Name: in.Name, Items: len(in.Problem.Items), Width: in.Problem.Width,
 		Length: laid.Length, Density: in.Density(laid.Length), Bound: result.Bound,
 		Seconds: result.Elapsed.Seconds(), Workers: workers, Seed: s.seed, Verified: true,
-	})
+	}
+	if into != "" {
+		if err := record(into, r, s.time.Seconds()); err != nil {
+			return err
+		}
+	}
+	return e.printBench(in, r)
 }
 
 func (e *env) printBench(in instance.Instance, r benchResult) error {

@@ -1,0 +1,107 @@
+package main
+
+import (
+	"encoding/csv"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"runtime"
+	"runtime/debug"
+	"strconv"
+	"strings"
+)
+
+// recordHeader names the columns of the file that bench --record keeps.
+var recordHeader = []string{"instance", "seconds", "workers", "seed", "density_percent", "commit", "machine"}
+
+// record adds a result to a CSV file, or puts it in the place of the one with
+// the same instance, time, workers and seed, so that the file shows the newest
+// figures and its history shows the older ones.
+func record(path string, r benchResult, seconds float64) error {
+	rows, err := readRecord(path)
+	if err != nil {
+		return err
+	}
+	row := []string{
+		r.Name, strconv.FormatFloat(seconds, 'g', -1, 64), strconv.Itoa(r.Workers), strconv.FormatUint(r.Seed, 10),
+		strconv.FormatFloat(r.Density, 'f', 2, 64), commit(), machine(),
+	}
+	rows = replaceRow(rows, row)
+	return writeWhole(path, func(w *csv.Writer) error { return w.WriteAll(append([][]string{recordHeader}, rows...)) })
+}
+
+// readRecord returns the rows below the header; none when there is no file.
+func readRecord(path string) ([][]string, error) {
+	f, err := os.Open(path)
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil, nil
+	}
+	if err != nil {
+		return nil, fmt.Errorf("%s cannot be read; check its permissions", path)
+	}
+	defer f.Close()
+	in := csv.NewReader(f)
+	in.FieldsPerRecord = len(recordHeader)
+	rows, err := in.ReadAll()
+	if err != nil || len(rows) == 0 || strings.Join(rows[0], ",") != strings.Join(recordHeader, ",") {
+		return nil, fmt.Errorf("%s is not a record of densities; give --record another file", path)
+	}
+	return rows[1:], nil
+}
+
+// replaceRow puts the row where its first four columns stand already, or at
+// the end.
+func replaceRow(rows [][]string, row []string) [][]string {
+	for i, old := range rows {
+		if strings.Join(old[:4], ",") == strings.Join(row[:4], ",") {
+			rows[i] = row
+			return rows
+		}
+	}
+	return append(rows, row)
+}
+
+func writeWhole(path string, write func(*csv.Writer) error) error {
+	part := path + ".part"
+	f, err := os.Create(part)
+	if err != nil {
+		return fmt.Errorf("%s cannot be written; check the folder", path)
+	}
+	defer os.Remove(part)
+	w := csv.NewWriter(f)
+	if err := errors.Join(write(w), w.Error(), f.Close()); err != nil {
+		return fmt.Errorf("%s cannot be written: the disk may be full", path)
+	}
+	return os.Rename(part, path)
+}
+
+// commit is the revision that the program was built from, with + for changes
+// that were not committed.
+func commit() string {
+	info, _ := debug.ReadBuildInfo()
+	revision, changed := "unknown", ""
+	for _, s := range info.Settings {
+		switch {
+		case s.Key == "vcs.revision":
+			revision = s.Value[:min(9, len(s.Value))]
+		case s.Key == "vcs.modified" && s.Value == "true":
+			changed = "+"
+		}
+	}
+	return revision + changed
+}
+
+// machine names the processor and the cores.
+func machine() string {
+	model := runtime.GOARCH
+	if text, err := os.ReadFile("/proc/cpuinfo"); err == nil {
+		for line := range strings.Lines(string(text)) {
+			if name, ok := strings.CutPrefix(line, "model name"); ok {
+				model = strings.TrimSpace(strings.TrimLeft(name, "\t :"))
+				break
+			}
+		}
+	}
+	return fmt.Sprintf("%s, %d cores", model, runtime.NumCPU())
+}
