@@ -7,7 +7,6 @@ import (
 	"io/fs"
 	"os"
 	"runtime"
-	"runtime/debug"
 	"strconv"
 	"strings"
 )
@@ -74,22 +73,6 @@ func writeWhole(path string, write func(*csv.Writer) error) error {
 		return fmt.Errorf("%s cannot be written: the disk may be full", path)
 	}
 	return os.Rename(part, path)
-}
-
-// commit is the revision that the program was built from, with + for changes
-// that were not committed.
-func commit() string {
-	info, _ := debug.ReadBuildInfo()
-	revision, changed := "unknown", ""
-	for _, s := range info.Settings {
-		switch {
-		case s.Key == "vcs.revision":
-			revision = s.Value[:min(9, len(s.Value))]
-		case s.Key == "vcs.modified" && s.Value == "true":
-			changed = "+"
-		}
-	}
-	return revision + changed
 }
 
 // machine names the processor and the cores.

@@ -28,18 +28,23 @@ func newVersion(e *env) *cobra.Command {
 	}
 }
 
-// commit the program was built from, when the build recorded it.
+// commit the program was built from, when the build recorded it; with + for
+// changes that were not committed.
 func commit() string {
 	info, ok := debug.ReadBuildInfo()
 	if !ok {
 		return "unknown commit"
 	}
+	revision, changed := "unknown commit", ""
 	for _, s := range info.Settings {
-		if s.Key == "vcs.revision" && len(s.Value) >= 12 {
-			return s.Value[:12]
+		switch {
+		case s.Key == "vcs.revision" && len(s.Value) >= 12:
+			revision = s.Value[:12]
+		case s.Key == "vcs.modified" && s.Value == "true":
+			changed = "+"
 		}
 	}
-	return "unknown commit"
+	return revision + changed
 }
 
 // printJSON prints a value on stdout, indented.
