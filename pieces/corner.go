@@ -27,7 +27,7 @@ func corner(a, b strip, tolerance float64) []orb.Point {
 	sin, cos := cross(u1, u2), dot(u1, u2)
 	switch {
 	case w1 == w2 && isSmooth(u1, u2) && sin >= 0:
-		return bend(v, u1, u2, w1, tolerance)
+		return bend(v, u1, u2, w1, tolerance, 0)
 	case sin <= 0:
 		return []orb.Point{v}
 	}
@@ -61,12 +61,12 @@ func stepFoot(v, n1, n2 orb.Point, w1, w2, cos float64) orb.Point {
 }
 
 // clip cuts a ring off along the line from a to b, keeping its left side. It
-// reports false when that would cut the ring into several.
+// reports false when the ring would then lie along the line in other than one
+// stretch: something besides the fold and what adjoins it reaches across.
 func clip(ring orb.Ring, a, b orb.Point) (orb.Ring, bool) {
 	u := unit(sub(b, a))
 	side := func(p orb.Point) float64 { return cross(u, sub(p, a)) }
 	var out orb.Ring
-	crossings := 0
 	for i := 0; i+1 < len(ring); i++ {
 		p, q := ring[i], ring[i+1]
 		sp, sq := side(p), side(q)
@@ -74,9 +74,15 @@ func clip(ring orb.Ring, a, b orb.Point) (orb.Ring, bool) {
 			out = append(out, p)
 		}
 		if sp < -snap != (sq < -snap) {
-			crossings++
 			out = append(out, add(a, times(u, dot(sub(between(p, q, sp/(sp-sq)), a), u))))
 		}
 	}
-	return tidyRing(out), crossings <= 2
+	out = tidyRing(out)
+	stretches := 0
+	for i := 0; i+1 < len(out); i++ {
+		if math.Abs(side(out[i])) <= 2*snap && math.Abs(side(out[i+1])) <= 2*snap {
+			stretches++
+		}
+	}
+	return out, stretches == 1
 }

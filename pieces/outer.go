@@ -197,7 +197,8 @@ func (n *net) turn(at int, back orb.Point) int {
 }
 
 // tidyRing drops points that lie on the straight line between their
-// neighbours, within snap, and closes the ring.
+// neighbours, within snap, and tips where the line runs back on itself, and
+// closes the ring.
 func tidyRing(points []orb.Point) orb.Ring {
 	points = slices.Clone(points)
 	for changed := true; changed; {
@@ -210,7 +211,8 @@ func tidyRing(points []orb.Point) orb.Ring {
 			} else if i > 0 {
 				previous = points[i-1]
 			}
-			if segmentDistance(p, previous, points[(i+1)%len(points)]) <= snap {
+			next := points[(i+1)%len(points)]
+			if segmentDistance(p, previous, next) <= snap || runsBack(previous, p, next) {
 				changed = true
 				continue
 			}
