@@ -36,7 +36,7 @@ func waistband(m Measures, o Options, name string) ([]pieces.Piece, error) {
 // shapedWaistband is a stretch of a ring: its lower edge as long as the waist
 // seam, its upper edge as long as the waist girth with the ease of that seam, its
 // depth between them (geometry). Its end is prolonged straight, to button
-// over. It is cut twice, to be faced with itself.
+// over. It is a pair: one is faced with the other.
 func shapedWaistband(m Measures, o Options, name string) ([]pieces.Piece, error) {
 	lower, err := waistSeam(m, o, name)
 	if err != nil {
@@ -46,7 +46,7 @@ func shapedWaistband(m Measures, o Options, name string) ([]pieces.Piece, error)
 	upper := m.Waist + m.WaistEase
 	if m.Waist == 0 || m.WaistSeam == 0 || lower-upper < 1 {
 		piece := pieces.Rectangle(name, lower+WaistbandOverlap, depth)
-		piece.Cut = 2
+		piece.Cut, piece.Pair = 2, true
 		return []pieces.Piece{piece}, nil
 	}
 	angle := (lower - upper) / depth
@@ -66,7 +66,7 @@ func ringBand(name string, radius, depth, angle float64) pieces.Piece {
 	on := lower.Tangent(1)
 	low, high := construct.Go(lower.End(), on, WaistbandOverlap), construct.Go(upper.Start(), on, WaistbandOverlap)
 	return pieces.Piece{
-		Name: name, Cut: 2,
+		Name: name, Cut: 2, Pair: true,
 		Edges: []pieces.Edge{
 			construct.Edge("bottom", construct.Join(pieces.Path{lower}, construct.Line(lower.End(), low))),
 			construct.Edge("overlap end", construct.Line(low, high)),

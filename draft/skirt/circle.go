@@ -110,7 +110,7 @@ func (f figures) panel(s *construct.Sheet, inner, outer, angle float64, panels i
 		x := (inner + 0.2*f.Length) * math.Sin(min(sweep, math.Pi/2)) / 3
 		piece.Grain = upright(x, -outer, -inner)
 	}
-	if right == "centre back" {
+	if piece.Fold != "" {
 		// The zip ends a little above the hip line, as on other skirts.
 		piece.Notches = []pieces.Notch{{Edge: right, At: f.Length - zipLength(f.WaistToHip), Count: 2, Match: "zip end"}}
 	}

@@ -19,7 +19,6 @@ type half struct {
 	name, centre string
 	width        float64 // on the hip line
 	darts        []dart
-	notch        int // strokes
 }
 
 // fitted drafts a straight or an A-line skirt.
@@ -34,8 +33,8 @@ func (f figures) fitted() (Block, error) {
 		return Block{}, err
 	}
 	f.widen(&s)
-	front := half{"front skirt", "centre front", (s.half - backMore) / 2, s.front, 1}
-	back := half{"back skirt", "centre back", (s.half + backMore) / 2, s.back, 2}
+	front := half{"front skirt", "centre front", (s.half - backMore) / 2, s.front}
+	back := half{"back skirt", "centre back", (s.half + backMore) / 2, s.back}
 	s.taper = f.fitTaper(s.taper, front, back)
 
 	sheets := []construct.Sheet{{Piece: front.name}, {Piece: back.name}}
@@ -121,8 +120,12 @@ func (f figures) piece(s *construct.Sheet, h half, taper float64) pieces.Piece {
 	piece.Edges = append(piece.Edges, construct.Edge(h.centre, construct.Line(orb.Point{0, 0}, below)))
 	piece.Grain = upright(h.width/3, -f.Length, -0.75*f.WaistToHip)
 	piece.Notches = []pieces.Notch{{Edge: "side", At: side[0].Length(), Count: 1, Match: "hip"}}
-	if h.notch == 2 && !f.BackOnFold {
-		piece.Notches = append(piece.Notches, pieces.Notch{Edge: h.centre, At: zipLength(f.WaistToHip), Count: 2, Match: "zip end"})
+	switch zip := zipLength(f.WaistToHip); {
+	case f.BackOnFold:
+		// Without a seam at the centre back it opens at the left side.
+		piece.Notches = append(piece.Notches, pieces.Notch{Edge: "side", At: side.Length() - zip, Count: 2, Match: "zip end"})
+	case h.centre == "centre back":
+		piece.Notches = append(piece.Notches, pieces.Notch{Edge: h.centre, At: zip, Count: 2, Match: "zip end"})
 	}
 	piece.Marks = []pieces.Mark{{Name: "hip line", Path: construct.Line(orb.Point{0, -f.WaistToHip}, orb.Point{h.width, -f.WaistToHip})}}
 	return piece

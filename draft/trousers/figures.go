@@ -82,7 +82,7 @@ const mostLegLean = 0.45
 
 // checkLeg refuses a hem that is too narrow so close to the fork.
 func (f figures) checkLeg() error {
-	l := f.leg(legMore, 0.85*(f.backFork-f.fork))
+	l := f.leg(legMore, shortFurther*(f.backFork-f.fork))
 	foot, fall := l.inside, f.Length-f.rise
 	if !l.short {
 		foot, fall = l.insideKnee, f.knee-f.rise
@@ -179,9 +179,24 @@ func (f figures) hemHalf() float64 {
 		return knee + (low-knee)*(f.Length-f.knee)/full
 	}
 	// Above the knee the leg narrows fast at first, as the inside leg does.
-	left := 1 - (f.Length-f.rise)/(f.knee-f.rise)
-	return f.half() - (f.half()-knee)*(1-left*left)
+	left := f.shortness()
+	return max(f.half()-(f.half()-knee)*(1-left*left), f.leastHalf())
 }
+
+// usualLegLean is how far the inside leg of shorts runs in from the fork for
+// every mm down, at most, where no hem width is asked for.
+const usualLegLean = 0.35
+
+// leastHalf is the half width at the hem that keeps the back inside leg of
+// shorts from running in faster.
+func (f figures) leastHalf() float64 {
+	extra := f.backFork - f.fork
+	return f.half() + extra - legMore - shortFurther*extra*f.shortness() - usualLegLean*(f.Length-f.rise)
+}
+
+// shortFurther is how much of what the back fork is longer the back hem of the
+// shortest leg is wider on the inside.
+const shortFurther = 0.85
 
 // kneeHalf is half the front leg's width at the knee: the hem and a fifth of
 // the way to the width on the crotch line.

@@ -8,7 +8,8 @@ import (
 )
 
 // straightDown is how high above the crotch line the straight part of the
-// centre line ends, for each mm of the fork, and never above the hip line.
+// centre line usually ends, for each mm of the fork, and not above the hip
+// line.
 func (f figures) straightDown(fork, share float64) float64 {
 	return min(share*fork, f.rise-f.WaistToHip)
 }
@@ -24,9 +25,7 @@ func (f figures) drawFront() half {
 
 	at := orb.Point{f.centre(), -f.WaistToHip}
 	top := orb.Point{f.centre() + frontSlant, 0}
-	bend := along(at, construct.Direction(at, top), -f.rise+f.straightDown(f.fork, 1.15))
-	h.centre = construct.Line(top, bend)
-	h.curve = crotch(bend, construct.Direction(top, bend), fork, h.insideLeg)
+	h.centre, h.curve = crotch(top, construct.Direction(top, at), -f.rise+f.straightDown(f.fork, 1.15), fork, h.insideLeg)
 	h.hip = f.front
 
 	crease := -top[0] / (h.outsideLeg.End()[0] - top[0])
@@ -37,7 +36,7 @@ func (f figures) drawFront() half {
 // drawBack draws the lines of the back, its fork so far below the crotch line.
 func (f figures) drawBack(drop float64) half {
 	extra := f.backFork - f.fork
-	l := f.leg(legMore, 0.85*extra)
+	l := f.leg(legMore, shortFurther*extra)
 	fork := orb.Point{-f.half() - extra, -f.rise - drop}
 	// As far outside the front as the leg is, so that the outside legs match.
 	hip := orb.Point{f.half() + legMore, -f.WaistToHip}
@@ -48,9 +47,7 @@ func (f figures) drawBack(drop float64) half {
 
 	up := construct.Direction(orb.Point{}, orb.Point{seatSlant, 1})
 	top := along(seat, up, seatRaise)
-	bend := along(seat, up, -f.rise+f.straightDown(f.backFork, 0.95))
-	h.centre = construct.Line(top, bend)
-	h.curve = crotch(bend, construct.Back(up), fork, h.insideLeg)
+	h.centre, h.curve = crotch(top, construct.Back(up), -f.rise+f.straightDown(f.backFork, 0.95), fork, h.insideLeg)
 
 	f.drawWaist(&h, f.darts(f.backDarts, dartPlan{alone: 0.5, pair: [2]float64{1. / 3, 2. / 3}, first: backDart, second: secondDart, widest: 26}))
 	return h

@@ -77,9 +77,21 @@ func hem(inside, outside pieces.Path) pieces.Path {
 	return construct.Curve(inside.Start(), leaving, 1./3, outside.Start(), arriving, 1./3)
 }
 
-// crotch curves from the end of the straight centre line, which goes down in a
-// direction, into the fork, square to the inside leg there.
-func crotch(from, down, fork orb.Point, insideLeg pieces.Path) pieces.Path {
+// easyBend is how much of the centre line the crotch curve takes up, at least,
+// for each mm that the fork lies from the corner of the two.
+const easyBend = 0.5
+
+// crotch is the crotch seam: the straight centre line from the waist down to a
+// height, and from there a curve into the fork, square to the inside leg. Where
+// the fork falls so steeply that the curve would be a corner, it begins higher.
+func crotch(top, down orb.Point, height float64, fork orb.Point, insideLeg pieces.Path) (centre, curve pieces.Path) {
 	arriving := construct.Square(insideLeg[len(insideLeg)-1].Tangent(1))
-	return construct.Bend(from, down, 0.8, fork, arriving, 0.6)
+	bend := along(top, down, height)
+	if corner, ok := construct.Meet(top, down, fork, arriving); ok {
+		higher := construct.Go(corner, down, -easyBend*construct.Distance(corner, fork))
+		if higher[1] > bend[1] {
+			bend = higher
+		}
+	}
+	return construct.Line(top, bend), construct.Bend(bend, down, 0.8, fork, arriving, 0.6)
 }

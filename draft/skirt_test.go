@@ -2,6 +2,7 @@ package draft
 
 import (
 	"fmt"
+	"math"
 	"strings"
 	"testing"
 
@@ -12,8 +13,6 @@ import (
 	"ellwand/draft/bodice"
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
-	"ellwand/draft/straightcut"
-	"ellwand/draft/trousers"
 	"ellwand/pieces"
 )
 
@@ -53,6 +52,42 @@ func checkFold(t require.TestingT, p pieces.Piece) {
 	}
 }
 
+// checkSkirtJoins: waist and hem run on smoothly over the seams, and the
+// notches on both sides of a seam meet.
+func checkSkirtJoins(t require.TestingT, r Result) {
+	left, right := r.Pieces[0], r.Pieces[0]
+	leftSeam, rightSeam := "left side", "right side"
+	switch left.Name {
+	case "front skirt":
+		right, leftSeam, rightSeam = r.Pieces[1], "side", "side"
+		for _, seam := range []string{"skirt hem", "side"} {
+			assert.InDelta(t, 180, corner(t, left, seam)+corner(t, right, seam), 0.01, "after %s", seam)
+		}
+	case "gore":
+		assert.InDelta(t, 180, corner(t, left, "right side")+corner(t, left, "waist"), 0.01, "waist of the gores")
+		assert.InDelta(t, 180, corner(t, left, "skirt hem")+corner(t, left, "left side"), 0.01, "hem of the gores")
+	default:
+		return
+	}
+	assert.Equal(t, fromWaist(left, leftSeam), fromWaist(right, rightSeam), "notches")
+}
+
+// fromWaist are the distances of a seam's notches from the waist, in mm.
+func fromWaist(p pieces.Piece, seam string) map[string]float64 {
+	at := map[string]float64{}
+	for _, n := range p.Notches {
+		if n.Edge != seam {
+			continue
+		}
+		at[n.Match] = math.Round(n.At)
+		if seam != "left side" {
+			e, _ := p.Edge(seam)
+			at[n.Match] = math.Round(e.Path.Length() - n.At)
+		}
+	}
+	return at
+}
+
 func TestEverySizeOfSkirtIsSound(t *testing.T) {
 	for _, table := range Tables() {
 		for _, name := range Sizes(table) {
@@ -62,6 +97,7 @@ func TestEverySizeOfSkirtIsSound(t *testing.T) {
 						result, err := Draft(skirtOf(size(t, table, name), skirt.Options{Shape: shape}, band))
 						require.NoError(t, err)
 						checkTrue(t, result)
+						checkSkirtJoins(t, result)
 					})
 				}
 			}
@@ -94,7 +130,8 @@ func TestRandomBodiesInSkirts(t *testing.T) {
 			Gores:    rapid.SampledFrom([]int{4, 6, 8}).Draw(t, "gores"),
 			Fullness: rapid.Float64Range(1.5, 2).Draw(t, "fullness"),
 		}
-		if options.Shape == skirt.Straight {
+		options.BackOnFold = rapid.Bool().Draw(t, "fold")
+		if options.Shape == skirt.Straight && !options.BackOnFold {
 			options.Vent = rapid.Bool().Draw(t, "vent")
 		}
 		band := rapid.SampledFrom([]part.Kind{part.Waistband, part.ShapedWaistband}).Draw(t, "band")
@@ -112,6 +149,9 @@ func trueOrRefused(t *rapid.T, request Request) bool {
 	result, err := Draft(request)
 	if err == nil {
 		checkTrue(t, result)
+		if request.Skirt != nil {
+			checkSkirtJoins(t, result)
+		}
 		return true
 	}
 	for _, name := range Measurements() {
@@ -186,108 +226,4 @@ func TestDerivedHip(t *testing.T) {
 	assert.InDelta(t, 1000, result.Body[HipGirth], 1)
 	_, err = Draft(skirtOf(Body{HipGirth: 1000}, skirt.Options{}, part.Waistband))
 	assert.ErrorContains(t, err, "the waist girth is missing")
-}
-
-func trousersOf(body Body, options trousers.Options, band part.Kind) Request {
-	return Request{Garment: "trousers", Cloth: "shell", Body: body, Trousers: &options, Parts: []part.Options{{Kind: band}}}
-}
-
-func TestEverySizeOfTrousersIsSound(t *testing.T) {
-	for _, table := range Tables() {
-		for _, name := range Sizes(table) {
-			for _, length := range []float64{0, 480, 800} {
-				for _, band := range []part.Kind{part.Waistband, part.ShapedWaistband} {
-					t.Run(fmt.Sprintf("%s %s %g %s", table, name, length, band), func(t *testing.T) {
-						result, err := Draft(trousersOf(size(t, table, name), trousers.Options{Length: length, Pocket: trousers.SidePocket}, band))
-						require.NoError(t, err)
-						checkTrue(t, result)
-						checkFork(t, result)
-					})
-				}
-			}
-		}
-	}
-}
-
-// checkFork: front and back run on smoothly where their seams meet.
-func checkFork(t require.TestingT, r Result) {
-	front, back := pieceNamed(t, r, "front trousers"), pieceNamed(t, r, "back trousers")
-	for _, name := range []string{"crotch", "inside leg", "trouser hem", "outside leg"} {
-		assert.InDelta(t, 180, corner(t, front, name)+corner(t, back, name), 0.01, "after %s", name)
-	}
-}
-
-func TestRandomBodiesInTrousers(t *testing.T) {
-	drafted, all := 0, 0
-	rapid.Check(t, func(t *rapid.T) {
-		options := trousers.Options{
-			Length:  rapid.SampledFrom([]float64{0, 420, 500, 600, 750, 900}).Draw(t, "length"),
-			Opening: trousers.Opening(rapid.IntRange(0, 1).Draw(t, "opening")),
-			Pocket:  trousers.Pocket(rapid.IntRange(0, 2).Draw(t, "pocket")),
-		}
-		if rapid.Bool().Draw(t, "wide") {
-			options.HemWidth = rapid.Float64Range(320, 800).Draw(t, "hem")
-		}
-		band := rapid.SampledFrom([]part.Kind{part.Waistband, part.ShapedWaistband}).Draw(t, "band")
-		all++
-		if trueOrRefused(t, trousersOf(lowerBodies(t), options, band)) {
-			drafted++
-		}
-	})
-	t.Logf("%d of %d bodies drafted", drafted, all)
-	assert.Greater(t, drafted, all/3)
-}
-
-func TestUsualBodiesGetTrousers(t *testing.T) {
-	for waist := 500.0; waist <= 1500; waist += 50 {
-		for hip := max(750, waist-100); hip <= min(1650, waist+350); hip += 50 {
-			result, err := Draft(trousersOf(Body{WaistGirth: waist, HipGirth: hip}, trousers.Options{}, part.Waistband))
-			if assert.NoError(t, err, "%g %g", waist, hip) {
-				checkTrue(t, result)
-				checkFork(t, result)
-			}
-		}
-	}
-}
-
-func TestDerivedLegs(t *testing.T) {
-	body := Body{WaistGirth: 760, HipGirth: 1000, BodyRise: 283, InsideLegLength: 760}
-	result, err := Draft(trousersOf(body, trousers.Options{}, part.Waistband))
-	require.NoError(t, err)
-	assert.InDelta(t, 1043, result.Body[OutsideLegLength], 1e-9)
-	result, err = Draft(trousersOf(size(t, "women", "12"), trousers.Options{}, part.Waistband))
-	require.NoError(t, err)
-	assert.Empty(t, result.Derived)
-}
-
-func straightCutOf(body Body, options straightcut.Options) Request {
-	return Request{Garment: "straight cut", Cloth: "shell", Body: body, StraightCut: &options}
-}
-
-func TestEverySizeOfStraightCutIsSound(t *testing.T) {
-	for _, table := range Tables() {
-		for _, name := range Sizes(table) {
-			for shape := straightcut.Kaftan; shape <= straightcut.Bag; shape++ {
-				result, err := Draft(straightCutOf(size(t, table, name), straightcut.Options{Shape: shape}))
-				require.NoError(t, err, "%s %s %d", table, name, shape)
-				checkTrue(t, result)
-			}
-		}
-	}
-}
-
-func TestRandomBodiesInStraightCut(t *testing.T) {
-	rapid.Check(t, func(t *rapid.T) {
-		body := lowerBodies(t)
-		body[BustGirth] = rapid.Float64Range(700, 1600).Draw(t, "bust")
-		trueOrRefused(t, straightCutOf(body, straightcut.Options{Shape: straightcut.Shape(rapid.IntRange(0, 4).Draw(t, "shape"))}))
-	})
-}
-
-// A bag needs no body.
-func TestBagNeedsNoBody(t *testing.T) {
-	result, err := Draft(straightCutOf(nil, straightcut.Options{Shape: straightcut.Bag}))
-	require.NoError(t, err)
-	assert.Len(t, result.Pieces, 2)
-	assert.Empty(t, result.Derived)
 }
