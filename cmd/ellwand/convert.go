@@ -1,0 +1,174 @@
+package main
+
+import (
+	"fmt"
+	"strings"
+	"unicode"
+
+	"github.com/spf13/cobra"
+
+	"ellwand/fabric"
+	"ellwand/pieces/measure"
+)
+
+// conversionFlags are the options of convert.
+type conversionFlags struct {
+	from, to, step string
+	nap, sleeves   bool
+}
+
+func newConvert(e *env) *cobra.Command {
+	var c conversionFlags
+	cmd := &cobra.Command{
+		Use:   "convert LENGTH --from WIDTH --to WIDTH",
+		Short: "Convert a known amount of cloth to another width",
+		Long: `Convert says how much cloth of another width to buy when the amount for one
+width is known, from a pattern's envelope for instance. Where the published
+fabric conversion chart covers, it reads the chart; elsewhere it reckons equal
+area with a margin, and says so. Both are rules of thumb: an estimate lays the
+pieces themselves.`,
+		Example: `  ellwand convert 2 1/4 yd --from 45in --to 60in
+  ellwand convert 2.10m --from 115cm --to 150cm --nap`,
+		Args: func(cmd *cobra.Command, args []string) error {
+			if len(args) == 0 {
+				return fmt.Errorf("%s needs the length that is known; for example:\n%s", cmd.CommandPath(), cmd.Example)
+			}
+			return nil
+		},
+		RunE: func(cmd *cobra.Command, args []string) error {
+			return e.convert(strings.Join(args, " "), c)
+		},
+	}
+	flags := cmd.Flags()
+	flags.StringVar(&c.from, "from", "", "width of the cloth whose amount is known: 115cm, 45in (required)")
+	flags.StringVar(&c.to, "to", "", "width of the cloth to buy (required)")
+	flags.StringVar(&c.step, "step", "", "what the shop rounds up to; 10 cm or 1/8 yd if not given")
+	flags.BoolVar(&c.nap, "nap", false, "the cloth to buy is one-way (pile, print, shading), and the known amount was not for such")
+	flags.BoolVar(&c.sleeves, "sleeves-in-one", false, "the sleeves are cut in one with the body")
+	return cmd
+}
+
+func (e *env) convert(lengthText string, c conversionFlags) error {
+	length, unit, err := knownLength(lengthText)
+	if err != nil {
+		return err
+	}
+	request := fabric.ConversionRequest{Length: float64(length), OneWay: c.nap, SleevesInOne: c.sleeves}
+	if request.From, err = givenWidth("--from", c.from); err != nil {
+		return err
+	}
+	if request.To, err = givenWidth("--to", c.to); err != nil {
+		return err
+	}
+	step := measure.Length(metricStep)
+	if unit == measure.Yard {
+		step = yardStep
+	}
+	if c.step != "" {
+		if step, err = measure.Parse(c.step, unit); err != nil || step <= 0 {
+			return fmt.Errorf("--step %q is no step; write what the shop rounds up to, such as 10cm or 1/4 yd", c.step)
+		}
+	}
+	found, err := fabric.Convert(request)
+	if err != nil {
+		return err
+	}
+	report := conversionOf(request, found, float64(step))
+	if e.json {
+		return e.printJSON(report)
+	}
+	e.printConversion(request, found, report, unit)
+	return nil
+}
+
+// knownLength reads a length of cloth, and whether its owner counts in metres
+// or in yards. Its unit must be written: a bare number would be either.
+func knownLength(text string) (measure.Length, measure.Unit, error) {
+	metric, err := measure.Parse(text, measure.Metre)
+	if err != nil {
+		return 0, 0, err
+	}
+	if yards, _ := measure.Parse(text, measure.Yard); yards != metric {
+		return 0, 0, fmt.Errorf("%q has no unit; write %s m or %s yd", text, text, text)
+	}
+	name := strings.TrimLeftFunc(text, func(r rune) bool { return !unicode.IsLetter(r) })
+	if unit, err := measure.ParseUnit(name); err == nil && unit != measure.Inch && unit != measure.Yard {
+		return metric, measure.Metre, nil
+	}
+	return metric, measure.Yard, nil
+}
+
+func givenWidth(flag, text string) (float64, error) {
+	if text == "" {
+		return 0, fmt.Errorf("%s is missing; give the width from edge to edge, such as %s 115cm or %s 45in", flag, flag, flag)
+	}
+	width, err := measure.Parse(text, measure.Millimetre)
+	if err != nil {
+		return 0, fmt.Errorf("%s: %w", flag, err)
+	}
+	if bare, _ := measure.Parse(text, measure.Inch); bare != width {
+		return 0, fmt.Errorf("%s %s has no unit; write %scm or %sin", flag, text, text, text)
+	}
+	if width <= 0 {
+		return 0, fmt.Errorf("%s: a width of %s is no cloth; give it from edge to edge, such as 115cm", flag, text)
+	}
+	return float64(width), nil
+}
+
+// conversionReport is what convert prints as JSON. Row counts from 1 in the
+// chart; by area there is none.
+type conversionReport struct {
+	KnownMM      float64  `json:"known_mm"`
+	FromMM       float64  `json:"from_width_mm"`
+	ToMM         float64  `json:"to_width_mm"`
+	Basis        string   `json:"basis"`
+	FromColumn   string   `json:"from_column,omitempty"`
+	ToColumn     string   `json:"to_column,omitempty"`
+	Row          int      `json:"row,omitempty"`
+	Uncovered    string   `json:"uncovered,omitempty"`
+	AddedMM      float64  `json:"added_mm"`
+	AddedBecause []string `json:"added_because"`
+	LengthMM     float64  `json:"length_mm"`
+	BuyMM        float64  `json:"buy_mm"`
+}
+
+func conversionOf(request fabric.ConversionRequest, found fabric.Conversion, step float64) conversionReport {
+	out := conversionReport{
+		KnownMM: tidy(request.Length), FromMM: tidy(request.From), ToMM: tidy(request.To), Basis: "area",
+		FromColumn: found.FromColumn, ToColumn: found.ToColumn, Row: found.Row, Uncovered: found.Uncovered,
+		AddedMM: tidy(found.Added), AddedBecause: append([]string{}, found.Why...), LengthMM: tidy(found.Length),
+		BuyMM: tidy(float64(measure.RoundUp(measure.Length(found.Length), measure.Length(step)))),
+	}
+	if found.ByChart {
+		out.Basis = "chart"
+	}
+	return out
+}
+
+func (e *env) printConversion(request fabric.ConversionRequest, found fabric.Conversion, report conversionReport, unit measure.Unit) {
+	narrow := measure.Centimetre
+	if unit == measure.Yard {
+		narrow = measure.Inch
+	}
+	long := func(mm float64) string { return measure.Length(mm).Format(unit) }
+	wide := func(mm float64) string { return measure.Length(mm).Format(narrow) }
+	fmt.Fprintf(e.out, "%s of cloth %s wide: buy %s of cloth %s wide.\n",
+		long(request.Length), wide(request.From), long(report.BuyMM), wide(request.To))
+	if found.ByChart {
+		fmt.Fprintf(e.out, "By the published fabric conversion chart, row %d: %s in %s is %s in %s",
+			found.Row, yards(found.Tabled), found.FromColumn, yards(found.Length-found.Added), found.ToColumn)
+	} else {
+		fmt.Fprintf(e.out, "By equal area")
+		if request.From != request.To {
+			fmt.Fprintf(e.out, " and %.0f %% more", 100*fabric.AreaMargin)
+		}
+		fmt.Fprintf(e.out, ", since %s: %s", found.Uncovered, long(found.Length-found.Added))
+	}
+	fmt.Fprintln(e.out, ".")
+	if found.Added > 0 {
+		fmt.Fprintf(e.out, "Its note adds %s for %s.\n", yards(found.Added), strings.Join(found.Why, " and "))
+	}
+	fmt.Fprintln(e.out, "A rule of thumb; ellwand estimate lays the pieces themselves.")
+}
+
+func yards(mm float64) string { return measure.Length(mm).Format(measure.Yard) }
