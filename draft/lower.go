@@ -53,16 +53,34 @@ func (g *garment) draftSkirt() error {
 		options.Length = skirt.UsualLength
 	}
 	options.Length -= g.bandDepth()
-	g.skirt, err = skirt.Draft(skirt.Measures{Waist: body.waist, Hip: body.hip, WaistToHip: body.waistToHip}, options)
+	measures := skirt.Measures{Waist: body.waist, Hip: body.hip, WaistToHip: body.waistToHip}
+	if g.joinsSkirt() {
+		measures.FrontWaist = seam(g.bodice.Front, "waist")
+	}
+	g.skirt, err = skirt.Draft(measures, options)
 	if err != nil {
 		return err
 	}
 	g.lowerWaist, g.lowerEase = g.skirt.Waist, g.skirt.WaistEase
 	g.adopt(g.skirt.Pieces, g.skirt.Sheets, g.skirt.Pairings, g.skirt.Warnings)
 	if g.joinsSkirt() {
-		g.pairings = append(g.pairings, construct.Equal("waist", "skirt waist seam", g.skirt.Waist, "bodice waist seam", g.bodiceWaist()))
+		g.pairings = append(g.pairings, g.dressPairings()...)
 	}
 	return nil
+}
+
+// dressPairings set the skirt against the bodice: at the waist all round, and
+// where both have a front and a back, piece by piece, so that the side seams
+// meet.
+func (g *garment) dressPairings() []construct.Pairing {
+	list := []construct.Pairing{construct.Equal("waist", "skirt waist seam", g.skirt.Waist, "bodice waist seam", g.bodiceWaist())}
+	if shape := g.Skirt.Shape; shape != skirt.Straight && shape != skirt.ALine {
+		return list
+	}
+	front, back := g.skirt.Pieces[0], g.skirt.Pieces[1]
+	return append(list,
+		construct.Equal("waist", "front skirt", seam(front, "waist"), "front bodice", seam(g.bodice.Front, "waist")),
+		construct.Equal("waist", "back skirt", seam(back, "waist"), "back bodice", seam(g.bodice.Back, "waist")))
 }
 
 // draftTrousers drafts trousers and their pockets.

@@ -176,15 +176,22 @@ func TestUsualBodiesGetASkirt(t *testing.T) {
 	}
 }
 
-// A dress: the skirt is drafted to the waist seam of the bodice.
+// A dress: the skirt is drafted to the waist seam of the bodice, and the side
+// seams meet.
 func TestDressJoinsAtTheWaist(t *testing.T) {
-	request := skirtOf(size(t, "women", "14"), skirt.Options{}, part.Waistband)
-	request.Bodice, request.Parts = &bodice.Options{}, nil
-	result, err := Draft(request)
-	require.NoError(t, err)
-	checkSound(t, result)
-	row := rowNamed(t, result, "skirt waist seam")
-	assert.InDelta(t, 0, row.Difference, 0.1)
+	for _, name := range Sizes("women") {
+		for _, shape := range []skirt.Shape{skirt.Straight, skirt.ALine, skirt.HalfCircle} {
+			request := skirtOf(size(t, "women", name), skirt.Options{Shape: shape}, part.Waistband)
+			request.Bodice, request.Parts = &bodice.Options{}, nil
+			result, err := Draft(request)
+			require.NoError(t, err)
+			checkSound(t, result)
+			assert.InDelta(t, 0, rowNamed(t, result, "skirt waist seam").Difference, 0.1)
+			if shape != skirt.HalfCircle {
+				assert.InDelta(t, 0, rowNamed(t, result, "front skirt").Difference, 0.1, name)
+			}
+		}
+	}
 }
 
 func rowNamed(t *testing.T, r Result, of string) Row {

@@ -36,6 +36,7 @@ func (f figures) fitted() (Block, error) {
 	front := half{"front skirt", "centre front", (s.half - backMore) / 2, s.front}
 	back := half{"back skirt", "centre back", (s.half + backMore) / 2, s.back}
 	s.taper = f.fitTaper(s.taper, front, back)
+	f.meetBodice(&s, &front, &back)
 
 	sheets := []construct.Sheet{{Piece: front.name}, {Piece: back.name}}
 	frontPiece, backPiece := f.piece(&sheets[0], front, s.taper), f.piece(&sheets[1], back, s.taper)
@@ -48,6 +49,27 @@ func (f figures) fitted() (Block, error) {
 		backPiece = f.vent(&sheets[1], backPiece)
 	}
 	return f.fittedBlock(s, sheets, frontPiece, backPiece), nil
+}
+
+// mostShift is how far the side seam may move from front to back to meet that
+// of a bodice, in mm.
+const mostShift = 40
+
+// meetBodice moves the side seam until the front waist is as long as that of
+// the bodice.
+func (f figures) meetBodice(s *shaping, front, back *half) {
+	if f.FrontWaist == 0 {
+		return
+	}
+	for range 10 {
+		edges, _ := f.waistSeam(*front, f.side(front.width, s.taper))
+		shift := f.FrontWaist - construct.EdgesLength(edges, "waist")
+		if moved := (back.width - front.width - backMore) / 2; math.Abs(moved-shift) > mostShift {
+			return
+		}
+		front.width, back.width = front.width+shift, back.width-shift
+		s.taper = f.fitTaper(s.taper, *front, *back)
+	}
 }
 
 // widen gives an A-line skirt more width on the hip line where its side seam
@@ -136,11 +158,11 @@ func (f figures) record(s *construct.Sheet, h half, side pieces.Path, darts []pi
 	waist := s.Start(0, 0, "the "+h.centre+" at the waist")
 	hip := s.Down(waist, f.WaistToHip, "the hip line: waist to hip")
 	below := s.Down(waist, f.Length, "the hem at the "+h.centre+": the length")
-	edge := s.Right(hip, h.width, "the side on the hip line: a quarter of hip girth and ease, the back 7.5 mm more, the front 7.5 mm less; more where the waist or the flare needs it")
+	edge := s.Right(hip, h.width, "the side on the hip line: a quarter of hip girth and ease, the back 7.5 mm more, the front 7.5 mm less; more where the waist or the flare needs it, or moved to meet a bodice")
 	across := s.Right(waist, side.End()[0], "the width of the hip line less the taper of the side seam")
-	top := s.Up(across, side.End()[1], "the side at the waist, raised over the hip bone")
+	top := raised(s, across, side.End()[1], "the side at the waist, raised over the hip bone")
 	level := s.Right(below, side.Start()[0], "the hem at the side: straight down from the hip, or out by the flare")
-	foot := s.Up(level, side.Start()[1]+f.Length, "raised, so that the side is as long below the hip as the centre")
+	foot := raised(s, level, side.Start()[1]+f.Length, "raised, so that the side is as long below the hip as the centre")
 	s.Draw("draw the side seam "+construct.Numbers(foot, edge, top), "straight to the hip, then curving in")
 	for i := len(darts) - 1; i >= 0; i-- {
 		d := darts[i]
@@ -150,6 +172,14 @@ func (f figures) record(s *construct.Sheet, h half, side pieces.Path, darts []pi
 	}
 	s.Draw("draw the waist "+construct.Numbers(waist, top), "square to the centre, to the dart legs and to the side seam")
 	s.Draw("draw the hem "+construct.Numbers(below, foot), "square to the centre and to the side seam")
+}
+
+// raised sets a point above another, unless that is nothing to speak of.
+func raised(s *construct.Sheet, from construct.Point, by float64, rule string) construct.Point {
+	if by < 0.05 {
+		return from
+	}
+	return s.Up(from, by, rule)
 }
 
 func (f figures) fittedBlock(s shaping, sheets []construct.Sheet, front, back pieces.Piece) Block {

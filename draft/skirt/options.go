@@ -69,4 +69,9 @@ type Options struct {
 
 // Measures of the body that a skirt is drafted from: at its waist seam, which
 // may lie below the natural waist.
-type Measures struct{ Waist, Hip, WaistToHip float64 }
+type Measures struct {
+	Waist, Hip, WaistToHip float64
+	// FrontWaist is half the front waist seam of the bodice that a straight or
+	// A-line skirt is sewn to, so that the side seams meet; 0 without.
+	FrontWaist float64
+}
