@@ -68,6 +68,8 @@ func TestCheckRefuses(t *testing.T) {
 		}, "test: the outline crosses or touches itself near (50, 50) mm"},
 		"rule 5, spike": {func(p *Piece) { *p = polygon([]orb.Point{{0, 0}, {200, 0}, {100, 0}, {100, 100}}, 0) },
 			`test: the outline crosses or touches itself near (200, 0) mm, between edge "0" and edge "1"`},
+		"rule 5, spike where the outline begins": {func(p *Piece) { *p = polygon([]orb.Point{{200, 0}, {100, 0}, {100, 100}, {0, 0}}, 0) },
+			`test: the outline crosses or touches itself near (200, 0) mm, between edge "0" and edge "3"`},
 		"rule 5, looped curve": {func(p *Piece) {
 			p.Edges[1].Path = Path{Bezier{orb.Point{220, 0}, orb.Point{720, 1500}, orb.Point{720, -1000}, orb.Point{200, 500}}}
 		}, "front skirt: the outline crosses or touches itself near"},

@@ -51,6 +51,14 @@ func TestCurveLengths(t *testing.T) {
 	assert.InDelta(t, 50*math.Pi, quarter.Length(), 0.05)
 }
 
+// This curve all but turns on the spot, so that two quadratures can agree on a
+// wrong length there. The right one is the sum of 16-point Gauss rules over
+// 262,144 parts, which has converged to 1e-9.
+func TestBezierLengthAtASharpTurn(t *testing.T) {
+	b := Bezier{orb.Point{0.19270624484488508, 0}, orb.Point{0, 0}, orb.Point{451.875, 0.10835792474086237}, orb.Point{0, -0.00011101611966779501}}
+	assert.InDelta(t, 401.48837129086, b.Length(), 1e-6)
+}
+
 // gonum's quadrature with many points agrees on random curves; on those that
 // nearly turn on the spot it is itself only good to 1e-5.
 func TestBezierLengthAgainstGonum(t *testing.T) {

@@ -31,7 +31,11 @@ func bodice() Piece {
 // distance w encloses A + L w + pi w^2, its corners rounded; the outline here
 // has none. Two half circles of radius r joined by straight lines of length s.
 func TestCuttingOutlineOfAStadium(t *testing.T) {
-	const r, s, w = 60.0, 150.0, 15.0
+	stadium(t, 60, 150, 15)
+	stadium(t, 5, 150, 40)
+}
+
+func stadium(t *testing.T, r, s, w float64) {
 	p := Piece{Name: "stadium", Cut: 1, Grain: Grain{To: orb.Point{0, 9}}, Edges: []Edge{
 		{Name: "bottom", Path: Path{Line{orb.Point{0, -r}, orb.Point{s, -r}}}, Allowance: w},
 		{Name: "right", Path: Path{Arc{orb.Point{s, 0}, r, -math.Pi / 2, math.Pi}}, Allowance: w},
@@ -113,6 +117,15 @@ func assertFullAllowance(t require.TestingT, p Piece, ring orb.Ring, tolerance f
 			assert.True(t, isNear(ring, q, tolerance), "%s, edge %s at %v: %v is not inside", p.Name, e.Name, at, q)
 		}
 	}
+}
+
+// A hook-shaped hollow of 5 mm radius with an allowance of 40: the allowances
+// of its chords fan out beyond it, and no gap may stay between them.
+func TestCuttingOutlineOfAHook(t *testing.T) {
+	p := polygon([]orb.Point{{-1, -37}, {24, -20}, {387, 100}, {-100, 200}}, 40, 0, 0, 0)
+	p.Edges[0].Path = Path{Bezier{orb.Point{-1, -37}, orb.Point{5.63, -30.63}, orb.Point{-12.4, 17.4}, orb.Point{24, -20}}}
+	require.NoError(t, p.Check())
+	assertFullAllowance(t, p, cut(t, p, 0.1), 0.2)
 }
 
 func TestCuttingOutlineOfABodice(t *testing.T) {
