@@ -10,24 +10,25 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/drawing"
 )
 
-// drawing is a piece in the frame of the document: y runs down.
-type drawing struct {
+// drawn is a piece in the frame of the document: y runs down.
+type drawn struct {
 	piece         pieces.Piece // turned over, as y runs down; edges reversed
 	ring          orb.Ring     // the cutting line
 	width, height float64
 }
 
-func newDrawing(p pieces.Piece) (drawing, error) {
+func newDrawing(p pieces.Piece) (drawn, error) {
 	if err := p.Check(); err != nil {
-		return drawing{}, err
+		return drawn{}, err
 	}
 	ring, err := p.CuttingOutline(tolerance)
 	if err != nil {
-		return drawing{}, err
+		return drawn{}, err
 	}
-	d := drawing{piece: p, ring: ring}
+	d := drawn{piece: p, ring: ring}
 	d.move(pieces.MirrorY())
 	bound := d.ring.Bound()
 	d.width, d.height = bound.Max[0]-bound.Min[0], bound.Max[1]-bound.Min[1]
@@ -35,12 +36,12 @@ func newDrawing(p pieces.Piece) (drawing, error) {
 }
 
 // place moves the drawing so that its top left corner is at (x, y).
-func (d *drawing) place(x, y float64) {
+func (d *drawn) place(x, y float64) {
 	corner := d.ring.Bound().Min
 	d.move(pieces.Move(x-corner[0], y-corner[1]))
 }
 
-func (d *drawing) move(m pieces.Motion) {
+func (d *drawn) move(m pieces.Motion) {
 	d.piece = d.piece.Map(m)
 	ring := make(orb.Ring, len(d.ring))
 	for i, p := range d.ring {
@@ -51,7 +52,7 @@ func (d *drawing) move(m pieces.Motion) {
 
 // write draws, from the outside in: cutting line, seam line, fold, notches,
 // darts, marks, grainline, words.
-func (d drawing) write(out *bytes.Buffer) {
+func (d drawn) write(out *bytes.Buffer) {
 	fmt.Fprintf(out, "<g>\n<title>%s</title>\n", escape(d.piece.Name))
 	d.writeCutting(out)
 	d.writeSeam(out)
@@ -94,7 +95,7 @@ func escape(text string) string {
 
 // writeCutting draws the cutting line solid, open along the fold, which is
 // not cut: there, long dashes and dots, with its name.
-func (d drawing) writeCutting(out *bytes.Buffer) {
+func (d drawn) writeCutting(out *bytes.Buffer) {
 	fold, ok := d.piece.Edge(d.piece.Fold)
 	if !ok {
 		stroke(out, "cutting", chain(d.ring[:len(d.ring)-1])+"Z", "0.6", "")
@@ -126,7 +127,7 @@ func openedAt(ring orb.Ring, fold pieces.Path) []orb.Point {
 }
 
 // writeSeam draws the seam line dashed.
-func (d drawing) writeSeam(out *bytes.Buffer) {
+func (d drawn) writeSeam(out *bytes.Buffer) {
 	for _, e := range d.piece.Edges {
 		if e.Name != d.piece.Fold {
 			stroke(out, "seam", curves(e.Path), "0.3", "4 2")
@@ -136,7 +137,7 @@ func (d drawing) writeSeam(out *bytes.Buffer) {
 
 // writeNotches draws each stroke across the allowance, or 5 mm inward where
 // there is none, square to the seam line; several strokes are 6 mm apart.
-func (d drawing) writeNotches(out *bytes.Buffer) {
+func (d drawn) writeNotches(out *bytes.Buffer) {
 	for _, n := range d.piece.Notches {
 		e, _ := d.piece.Edge(n.Edge)
 		var ends []orb.Point
@@ -153,7 +154,7 @@ func (d drawing) writeNotches(out *bytes.Buffer) {
 	}
 }
 
-func (d drawing) writeDarts(out *bytes.Buffer) {
+func (d drawn) writeDarts(out *bytes.Buffer) {
 	for _, t := range d.piece.Darts {
 		path := segments(t.Start, t.Apex, t.Apex, t.End)
 		if t.Mouth == "" {
@@ -171,7 +172,7 @@ func drill(out *bytes.Buffer, at orb.Point) {
 		number(at[0]), number(at[1]))
 }
 
-func (d drawing) writeMarks(out *bytes.Buffer) {
+func (d drawn) writeMarks(out *bytes.Buffer) {
 	for _, m := range d.piece.Marks {
 		if m.Path == nil {
 			drill(out, m.At)
@@ -187,7 +188,7 @@ func (d drawing) writeMarks(out *bytes.Buffer) {
 }
 
 // writeGrain draws the grainline with its head at the end that points up.
-func (d drawing) writeGrain(out *bytes.Buffer) {
+func (d drawn) writeGrain(out *bytes.Buffer) {
 	g := d.piece.Grain
 	u := unit(sub(g.To, g.From))
 	side := left(u)
@@ -196,13 +197,7 @@ func (d drawing) writeGrain(out *bytes.Buffer) {
 	stroke(out, "grain", segments(g.From, neck, add(g.From, times(side, size/3)), add(g.From, times(side, -size/3))), "0.45", "")
 	fmt.Fprintf(out, `<path d="M%sL%sL%sZ"/>`+"\n", pair(g.To), pair(add(neck, times(side, size/3))), pair(add(neck, times(side, -size/3))))
 	angle, shaft := upright(u), distance(g.From, neck)
-	text := grainWords[g.Lie] + ", this end up"
+	text := drawing.GrainText(d.piece)
 	letters := math.Min(4, shaft/(letterWidth*float64(len(text))))
 	words(out, text, lifted(add(g.From, times(u, shaft/2)), angle, 1.2), letters, angle, "")
-}
-
-var grainWords = map[pieces.GrainLie]string{
-	pieces.StraightGrain: "straight grain",
-	pieces.CrossGrain:    "cross grain",
-	pieces.Bias:          "bias",
 }

@@ -35,7 +35,7 @@ func Write(w io.Writer, all ...pieces.Piece) error {
 	if len(all) == 0 {
 		return errors.New("there is no piece to draw")
 	}
-	drawings := make([]drawing, len(all))
+	drawings := make([]drawn, len(all))
 	for i, p := range all {
 		d, err := newDrawing(p)
 		if err != nil {
@@ -60,7 +60,7 @@ func Write(w io.Writer, all ...pieces.Piece) error {
 
 // arrange gives every drawing its place, in rows from the top left, and
 // returns the size of the document.
-func arrange(drawings []drawing) (width, height float64) {
+func arrange(drawings []drawn) (width, height float64) {
 	limit := rowWidth
 	for _, d := range drawings {
 		limit = math.Max(limit, d.width+2*margin)

@@ -1,0 +1,157 @@
+package drawing
+
+import (
+	"strings"
+	"sync"
+
+	"github.com/jung-kurt/gofpdf"
+	"github.com/paulmach/orb"
+	"golang.org/x/image/font"
+	"golang.org/x/image/font/gofont/gobold"
+	"golang.org/x/image/font/gofont/goregular"
+	"golang.org/x/image/font/sfnt"
+	"golang.org/x/image/math/fixed"
+)
+
+// family is the Go font, which is free to embed and has Latin, Greek and
+// Cyrillic letters and the common fractions.
+const family = "go"
+
+// Point is one point of type in mm.
+const Point = 25.4 / 72
+
+// Text is a line of words. Runes that the font lacks are drawn as "?".
+type Text struct {
+	Words string
+	// At is on the line that the letters stand on: at the start of the words,
+	// their middle or their end, as Align says.
+	At     orb.Point
+	Points float64 // size of the type
+	Bold   bool
+	Grey   int
+	Align  Align
+	// Angle is how far the words are turned counter-clockwise about At,
+	// degrees; 90 reads upwards.
+	Angle float64
+}
+
+// Align says which part of the words is at their place.
+type Align int
+
+const (
+	// Left has the words begin there.
+	Left Align = iota
+	// Centre has their middle there.
+	Centre
+	// Right has them end there.
+	Right
+)
+
+// start is how far before At the words begin, mm.
+func (t Text) start() float64 {
+	return Width(t.Words, t.Points, t.Bold) * float64(t.Align) / 2
+}
+
+func addFonts(pdf *gofpdf.Fpdf) {
+	pdf.AddUTF8FontFromBytes(family, "", goregular.TTF)
+	pdf.AddUTF8FontFromBytes(family, "B", gobold.TTF)
+}
+
+// face is a font with what was asked of it before.
+type face struct {
+	font     *sfnt.Font
+	mutex    sync.Mutex
+	buffer   sfnt.Buffer
+	advances map[rune]float64 // in ems; absent from the font: not in the map
+	glyphs   map[rune][][]orb.Point
+	asked    map[rune]bool
+}
+
+var regular, bold = sync.OnceValue(faceOf(goregular.TTF)), sync.OnceValue(faceOf(gobold.TTF))
+
+func faceOf(file []byte) func() *face {
+	return func() *face {
+		parsed, err := sfnt.Parse(file)
+		if err != nil {
+			panic("the font that is compiled in cannot be read: " + err.Error())
+		}
+		return &face{font: parsed, advances: map[rune]float64{}, glyphs: map[rune][][]orb.Point{}, asked: map[rune]bool{}}
+	}
+}
+
+func faceFor(isBold bool) *face {
+	if isBold {
+		return bold()
+	}
+	return regular()
+}
+
+// advance is the width of a rune in ems; not ok for one that the font lacks.
+// Runes beyond U+FFFF count as lacking: gofpdf cannot write them.
+func (f *face) advance(r rune) (ems float64, ok bool) {
+	f.mutex.Lock()
+	defer f.mutex.Unlock()
+	if !f.asked[r] {
+		f.asked[r] = true
+		glyph, err := f.font.GlyphIndex(&f.buffer, r)
+		if err == nil && glyph != 0 && r <= 0xFFFF {
+			units := fixed.Int26_6(f.font.UnitsPerEm()) << 6
+			if width, err := f.font.GlyphAdvance(&f.buffer, glyph, units, font.HintingNone); err == nil {
+				f.advances[r] = float64(width) / float64(units)
+			}
+		}
+	}
+	ems, ok = f.advances[r]
+	return ems, ok
+}
+
+// Printable puts "?" for every rune that the font cannot draw, and a space
+// for every control character.
+func Printable(text string) string {
+	return strings.Map(func(r rune) rune {
+		if r < ' ' {
+			return ' '
+		}
+		if _, ok := regular().advance(r); !ok {
+			return '?'
+		}
+		return r
+	}, text)
+}
+
+// Width of a line of words, mm.
+func Width(words string, points float64, isBold bool) float64 {
+	var ems float64
+	for _, r := range Printable(words) {
+		width, _ := faceFor(isBold).advance(r)
+		ems += width
+	}
+	return ems * points * Point
+}
+
+// Shortened ends words with an ellipsis where they are wider than given, mm.
+func Shortened(words string, points float64, isBold bool, width float64) string {
+	if Width(words, points, isBold) <= width {
+		return words
+	}
+	runes := []rune(words)
+	for len(runes) > 1 && Width(string(runes)+"…", points, isBold) > width {
+		runes = runes[:len(runes)-1]
+	}
+	return string(runes) + "…"
+}
+
+// Wrapped breaks words at blanks into lines no wider than given, mm.
+func Wrapped(words string, points float64, isBold bool, width float64) []string {
+	var lines []string
+	line := ""
+	for _, word := range strings.Fields(words) {
+		if line != "" && Width(line+" "+word, points, isBold) > width {
+			lines = append(lines, line)
+			line = word
+			continue
+		}
+		line = strings.TrimSpace(line + " " + word)
+	}
+	return append(lines, line)
+}

@@ -1,0 +1,163 @@
+package drawing
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"time"
+
+	"github.com/jung-kurt/gofpdf"
+	"github.com/paulmach/orb"
+)
+
+// LongestPage of a PDF that viewers show, mm: 200 in, the limit of PDF 1.7,
+// Annex C.
+const LongestPage = 5080.0
+
+// WritePDF writes the pages as a PDF with that title. The same pages give the
+// same bytes. It refuses pages that no viewer shows whole.
+func WritePDF(w io.Writer, title string, pages []Page) error {
+	for i, page := range pages {
+		if longest := math.Max(page.Width, page.Height); longest > LongestPage+1e-6 {
+			return fmt.Errorf("page %d is %.0f mm long; a page of a PDF can be %.0f mm at most", i+1, longest, LongestPage)
+		}
+	}
+	pdf := gofpdf.NewCustom(&gofpdf.InitType{OrientationStr: "P", UnitStr: "mm", Size: gofpdf.SizeType{Wd: 210, Ht: 297}})
+	// A fixed date keeps the file the same from run to run.
+	fixed := time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
+	pdf.SetCreationDate(fixed)
+	pdf.SetModificationDate(fixed)
+	pdf.SetCatalogSort(true)
+	pdf.SetMargins(0, 0, 0)
+	pdf.SetAutoPageBreak(false, 0)
+	pdf.SetTitle(Printable(title), true)
+	pdf.SetLineJoinStyle("round")
+	addFonts(pdf)
+	for _, page := range pages {
+		pdf.AddPageFormat("P", gofpdf.SizeType{Wd: page.Width, Ht: page.Height})
+		out := &pdfWriter{pdf: pdf}
+		out.forget()
+		out.draw(&page.Picture, orb.Point{}, orb.Bound{Max: orb.Point{page.Width, page.Height}})
+	}
+	return pdf.Output(w)
+}
+
+// pdfWriter remembers what the file has set, to set nothing twice.
+type pdfWriter struct {
+	pdf    *gofpdf.Fpdf
+	pen    Pen
+	fill   int
+	points float64
+	bold   bool
+}
+
+// forget what is set: the end of a window, and a new page, bring back
+// something earlier.
+func (w *pdfWriter) forget() {
+	w.pen, w.fill, w.points = Pen{Width: -1}, -1, -1
+}
+
+func (w *pdfWriter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
+	for _, it := range picture.items {
+		if !seen(it, shift, box) {
+			continue
+		}
+		switch it := it.(type) {
+		case stroke:
+			w.usePen(it.pen)
+			w.path(moved(it.line, shift), "D")
+		case area:
+			w.useFill(it.grey)
+			w.path(moved(it.ring, shift), "F")
+		case Text:
+			it.At = orb.Point{it.At[0] + shift[0], it.At[1] + shift[1]}
+			w.write(it)
+		case window:
+			inner := movedBox(it.box, shift)
+			w.pdf.ClipRect(inner.Min[0], inner.Min[1], inner.Max[0]-inner.Min[0], inner.Max[1]-inner.Min[1], false)
+			w.draw(it.picture, orb.Point{shift[0] + it.shift[0], shift[1] + it.shift[1]}, inner)
+			w.pdf.ClipEnd()
+			w.forget()
+		}
+	}
+}
+
+// seen reports whether an item reaches into the box, with the width of any
+// line.
+func seen(it item, shift orb.Point, box orb.Bound) bool {
+	const widest = 3.0
+	b := movedBox(it.bound(), shift)
+	return b.Min[0] <= box.Max[0]+widest && b.Max[0] >= box.Min[0]-widest && b.Min[1] <= box.Max[1]+widest && b.Max[1] >= box.Min[1]-widest
+}
+
+func movedBox(box orb.Bound, by orb.Point) orb.Bound {
+	return orb.Bound{Min: orb.Point{box.Min[0] + by[0], box.Min[1] + by[1]}, Max: orb.Point{box.Max[0] + by[0], box.Max[1] + by[1]}}
+}
+
+func (w *pdfWriter) usePen(pen Pen) {
+	if w.pen.Width != pen.Width {
+		w.pdf.SetLineWidth(pen.Width)
+	}
+	if w.pen.Width < 0 || w.pen.Grey != pen.Grey {
+		w.pdf.SetDrawColor(pen.Grey, pen.Grey, pen.Grey)
+	}
+	if w.pen.Width < 0 || len(w.pen.Dashes) > 0 || len(pen.Dashes) > 0 {
+		w.pdf.SetDashPattern(pen.Dashes, 0)
+	}
+	if w.pen.Width < 0 || w.pen.Blunt != pen.Blunt {
+		style := "round"
+		if pen.Blunt {
+			style = "butt"
+		}
+		w.pdf.SetLineCapStyle(style)
+	}
+	w.pen = pen
+}
+
+func (w *pdfWriter) useFill(grey int) {
+	if w.fill != grey {
+		w.pdf.SetFillColor(grey, grey, grey)
+		w.fill = grey
+	}
+}
+
+func (w *pdfWriter) path(line []orb.Point, style string) {
+	closed := style == "F" || line[0] == line[len(line)-1]
+	if line[0] == line[len(line)-1] && len(line) > 2 {
+		line = line[:len(line)-1]
+	}
+	w.pdf.MoveTo(line[0][0], line[0][1])
+	for _, p := range line[1:] {
+		w.pdf.LineTo(p[0], p[1])
+	}
+	if closed {
+		w.pdf.ClosePath()
+	}
+	w.pdf.DrawPath(style)
+}
+
+// write sets everything before the turn, whose end would bring back what was
+// set before it.
+func (w *pdfWriter) write(t Text) {
+	if w.points != t.Points || w.bold != t.Bold {
+		style := ""
+		if t.Bold {
+			style = "B"
+		}
+		w.pdf.SetFont(family, style, t.Points)
+		w.pdf.SetFontSize(t.Points)
+		w.points, w.bold = t.Points, t.Bold
+	}
+	// gofpdf writes the colour of a text only where it differs from the fill.
+	w.useFill(t.Grey)
+	w.pdf.SetTextColor(t.Grey, t.Grey, t.Grey)
+	x := t.At[0] - t.start()
+	if t.Angle == 0 {
+		w.pdf.Text(x, t.At[1], Printable(t.Words))
+		return
+	}
+	w.pdf.TransformBegin()
+	w.pdf.TransformRotate(t.Angle, t.At[0], t.At[1])
+	w.pdf.Text(x, t.At[1], Printable(t.Words))
+	w.pdf.TransformEnd()
+}

@@ -1,0 +1,106 @@
+package drawing
+
+import (
+	"image"
+	"image/color"
+	"image/draw"
+	"image/png"
+	"io"
+	"math"
+
+	"github.com/paulmach/orb"
+	"golang.org/x/image/vector"
+)
+
+// WritePNG writes the page as a grey picture with so many pixels a mm.
+func WritePNG(w io.Writer, page Page, pixelsPerMM float64) error {
+	return png.Encode(w, Paint(page, pixelsPerMM))
+}
+
+// Paint makes the page an image with so many pixels a mm, edges softened.
+func Paint(page Page, pixelsPerMM float64) *image.Gray {
+	size := image.Rect(0, 0, int(math.Ceil(page.Width*pixelsPerMM)), int(math.Ceil(page.Height*pixelsPerMM)))
+	img := image.NewGray(size)
+	draw.Draw(img, size, image.White, image.Point{}, draw.Src)
+	p := painter{image: img, scale: pixelsPerMM}
+	p.draw(&page.Picture, orb.Point{}, orb.Bound{Max: orb.Point{page.Width, page.Height}})
+	return img
+}
+
+type painter struct {
+	image *image.Gray
+	scale float64
+}
+
+func (p painter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
+	for _, it := range picture.items {
+		if !seen(it, shift, box) {
+			continue
+		}
+		switch it := it.(type) {
+		case stroke:
+			for _, line := range dashed(moved(it.line, shift), it.pen.Dashes) {
+				p.fill(it.pen.Grey, strokeRings(line, it.pen), box)
+			}
+		case area:
+			p.fill(it.grey, [][]orb.Point{moved(it.ring, shift)}, box)
+		case Text:
+			it.At = orb.Point{it.At[0] + shift[0], it.At[1] + shift[1]}
+			p.fill(it.Grey, it.outlines(), box)
+		case window:
+			p.draw(it.picture, orb.Point{shift[0] + it.shift[0], shift[1] + it.shift[1]}, common(box, movedBox(it.box, shift)))
+		}
+	}
+}
+
+// strokeRings are the areas that a pen covers: a bar for each segment and a
+// disc at each joint and end, all in one sense of rotation, so that they add
+// up without holes.
+func strokeRings(line []orb.Point, pen Pen) [][]orb.Point {
+	half := math.Max(pen.Width, 0.05) / 2
+	var out [][]orb.Point
+	for i, b := range line {
+		inner := i > 0 && i < len(line)-1
+		if !pen.Blunt || inner {
+			out = append(out, circle(b, half))
+		}
+		if i == 0 {
+			continue
+		}
+		a := line[i-1]
+		length := distance(a, b)
+		if length == 0 {
+			continue
+		}
+		x, y := (a[1]-b[1])/length*half, (b[0]-a[0])/length*half
+		out = append(out, []orb.Point{{a[0] - x, a[1] - y}, {b[0] - x, b[1] - y}, {b[0] + x, b[1] + y}, {a[0] + x, a[1] + y}})
+	}
+	return out
+}
+
+// fill paints what lies inside the rings, as far as the box shows it.
+func (p painter) fill(grey int, rings [][]orb.Point, box orb.Bound) {
+	all := orb.Bound{Min: orb.Point{math.Inf(1), math.Inf(1)}, Max: orb.Point{math.Inf(-1), math.Inf(-1)}}
+	for _, ring := range rings {
+		all = all.Union(orb.LineString(ring).Bound())
+	}
+	seen := common(all, box)
+	area := image.Rect(int(math.Floor(seen.Min[0]*p.scale)), int(math.Floor(seen.Min[1]*p.scale)),
+		int(math.Ceil(seen.Max[0]*p.scale)), int(math.Ceil(seen.Max[1]*p.scale))).Intersect(p.image.Rect)
+	if len(rings) == 0 || area.Empty() {
+		return
+	}
+	raster := vector.NewRasterizer(area.Dx(), area.Dy())
+	for _, ring := range rings {
+		for i, q := range ring {
+			x, y := float32(q[0]*p.scale-float64(area.Min.X)), float32(q[1]*p.scale-float64(area.Min.Y))
+			if i == 0 {
+				raster.MoveTo(x, y)
+			} else {
+				raster.LineTo(x, y)
+			}
+		}
+		raster.ClosePath()
+	}
+	raster.Draw(p.image, area, image.NewUniform(color.Gray{Y: uint8(grey)}), image.Point{})
+}

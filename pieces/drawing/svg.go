@@ -1,0 +1,131 @@
+package drawing
+
+import (
+	"bufio"
+	"fmt"
+	"io"
+	"math"
+	"strconv"
+	"strings"
+
+	"github.com/paulmach/orb"
+)
+
+// WriteSVG writes the page as an SVG document at true scale: one unit of its
+// viewBox is 1 mm (SVG 1.1, section 7). Words stay words, in any script; each
+// line is held to the width it has in the PDF.
+func WriteSVG(w io.Writer, title string, page Page) error {
+	buffer := bufio.NewWriter(w)
+	fmt.Fprintf(buffer, `<?xml version="1.0" encoding="UTF-8"?>
+<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" font-family="Go, sans-serif" fill="none" stroke-linejoin="round" stroke-linecap="round">
+<title>%[3]s</title>
+<rect width="%[1]s" height="%[2]s" fill="white"/>
+`, number(page.Width), number(page.Height), escaped(title))
+	out := &svgWriter{Writer: buffer}
+	out.draw(&page.Picture, orb.Point{}, orb.Bound{Max: orb.Point{page.Width, page.Height}})
+	buffer.WriteString("</svg>\n")
+	return buffer.Flush()
+}
+
+type svgWriter struct {
+	*bufio.Writer
+	windows int
+}
+
+func (w *svgWriter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
+	for _, it := range picture.items {
+		if !seen(it, shift, box) {
+			continue
+		}
+		switch it := it.(type) {
+		case stroke:
+			w.stroke(it.pen, moved(it.line, shift))
+		case area:
+			fmt.Fprintf(w, `<path d="%s" fill="%s"/>`+"\n", pathOf(append(moved(it.ring, shift), it.ring[0]), true), grey(it.grey))
+		case Text:
+			it.At = orb.Point{it.At[0] + shift[0], it.At[1] + shift[1]}
+			w.text(it)
+		case window:
+			w.windows++
+			inner := movedBox(it.box, shift)
+			fmt.Fprintf(w, `<clipPath id="window%d"><path d="%s"/></clipPath>`+"\n"+`<g clip-path="url(#window%[1]d)">`+"\n", w.windows, pathOf(corners(inner), true))
+			w.draw(it.picture, orb.Point{shift[0] + it.shift[0], shift[1] + it.shift[1]}, inner)
+			w.WriteString("</g>\n")
+		}
+	}
+}
+
+func (w *svgWriter) stroke(pen Pen, line []orb.Point) {
+	fmt.Fprintf(w, `<path d="%s" stroke="%s" stroke-width="%s"`, pathOf(line, line[0] == line[len(line)-1]), grey(pen.Grey), number(pen.Width))
+	if len(pen.Dashes) > 0 {
+		texts := make([]string, len(pen.Dashes))
+		for i, d := range pen.Dashes {
+			texts[i] = number(d)
+		}
+		fmt.Fprintf(w, ` stroke-dasharray="%s"`, strings.Join(texts, " "))
+	}
+	if pen.Blunt {
+		w.WriteString(` stroke-linecap="butt"`)
+	}
+	w.WriteString("/>\n")
+}
+
+func (w *svgWriter) text(t Text) {
+	fmt.Fprintf(w, `<text x="%s" y="%s" font-size="%s" fill="%s"`, number(t.At[0]), number(t.At[1]), number(t.Points*Point), grey(t.Grey))
+	if t.Bold {
+		w.WriteString(` font-weight="bold"`)
+	}
+	if t.Align != Left {
+		fmt.Fprintf(w, ` text-anchor="%s"`, [...]string{"start", "middle", "end"}[t.Align])
+	}
+	if Printable(t.Words) == t.Words {
+		fmt.Fprintf(w, ` textLength="%s" lengthAdjust="spacingAndGlyphs"`, number(Width(t.Words, t.Points, t.Bold)))
+	}
+	if t.Angle != 0 {
+		fmt.Fprintf(w, ` transform="rotate(%s %s %s)"`, number(-t.Angle), number(t.At[0]), number(t.At[1]))
+	}
+	fmt.Fprintf(w, ">%s</text>\n", escaped(t.Words))
+}
+
+// pathOf is a chain of straight lines; of a closed one the last point is the
+// first.
+func pathOf(line []orb.Point, closed bool) string {
+	var b strings.Builder
+	last := len(line)
+	if closed {
+		last--
+	}
+	for i, p := range line[:last] {
+		b.WriteByte("ML"[min(i, 1)])
+		b.WriteString(number(p[0]))
+		b.WriteByte(' ')
+		b.WriteString(number(p[1]))
+	}
+	if closed {
+		b.WriteByte('Z')
+	}
+	return b.String()
+}
+
+// number prints to a thousandth of a millimetre, without idle zeros.
+func number(x float64) string {
+	return strconv.FormatFloat(math.Round(x*1000)/1000+0, 'f', -1, 64)
+}
+
+func grey(g int) string {
+	if g == 0 {
+		return "black"
+	}
+	return fmt.Sprintf("#%02x%02[1]x%02[1]x", g)
+}
+
+// escaped makes text safe for XML; what XML cannot hold is left out.
+func escaped(text string) string {
+	text = strings.Map(func(r rune) rune {
+		if r < 0x20 || r == 0xFFFE || r == 0xFFFF || r == '\uFFFD' {
+			return -1
+		}
+		return r
+	}, text)
+	return strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&quot;").Replace(text)
+}
