@@ -10,23 +10,24 @@ import (
 	"golang.org/x/image/font/sfnt"
 )
 
-// family is the Go font, which is free to embed and has Latin, Greek and
+// Family is the Go font, which is free to embed and has Latin, Greek and
 // Cyrillic letters and the common fractions.
-const family = "go"
+const Family = "go"
 
 // pointSize is one point of type in mm.
 const pointSize = 25.4 / 72
 
-func addFonts(pdf *gofpdf.Fpdf) {
-	pdf.AddUTF8FontFromBytes(family, "", goregular.TTF)
-	pdf.AddUTF8FontFromBytes(family, "B", gobold.TTF)
+// AddFonts gives a document the Go font, regular and bold.
+func AddFonts(pdf *gofpdf.Fpdf) {
+	pdf.AddUTF8FontFromBytes(Family, "", goregular.TTF)
+	pdf.AddUTF8FontFromBytes(Family, "B", gobold.TTF)
 }
 
 var parsedFont = sync.OnceValues(func() (*sfnt.Font, error) { return sfnt.Parse(goregular.TTF) })
 
-// printable puts "?" for every rune that the font cannot draw. Runes beyond
+// Printable puts "?" for every rune that the font cannot draw. Runes beyond
 // U+FFFF must go in any case: gofpdf cannot write them.
-func printable(text string) string {
+func Printable(text string) string {
 	font, err := parsedFont()
 	if err != nil {
 		return text

@@ -43,7 +43,7 @@ func (s *sheets) drawTableHead() {
 	x := float64(margin)
 	s.font("B", 8)
 	for i, width := range s.columnWidths() {
-		lines := s.pdf.SplitText(printable(Headings(s.plan, s.options)[i]), width-2)
+		lines := s.pdf.SplitText(Printable(Headings(s.plan, s.options)[i]), width-2)
 		for k, line := range lines {
 			y := s.y + height - 2 - float64(len(lines)-1-k)*3.5
 			s.inColumn(x, y, width, columns[i].figures, line)

@@ -27,6 +27,13 @@ func (p Paper) upright() sheet {
 	return sheet{s.height, s.width}
 }
 
+// Upright gives the width and height of the sheet with its short side across,
+// mm.
+func (p Paper) Upright() (width, height float64) {
+	s := p.upright()
+	return s.width, s.height
+}
+
 // margin is what printers leave white, mm.
 const margin = 12
 

@@ -66,10 +66,10 @@ func newSheets(plan fabric.LayPlan, options Options) *sheets {
 	pdf.SetCatalogSort(true)
 	pdf.SetMargins(margin, margin, margin)
 	pdf.SetAutoPageBreak(false, margin)
-	pdf.SetTitle(printable(titleOf(plan, options)), true)
+	pdf.SetTitle(Printable(titleOf(plan, options)), true)
 	pdf.SetLineCapStyle("round")
 	pdf.SetLineJoinStyle("round")
-	addFonts(pdf)
+	AddFonts(pdf)
 	return &sheets{pdf: pdf, plan: plan, options: options}
 }
 
@@ -98,7 +98,7 @@ func (s *sheets) inner() float64 { return s.width - 2*margin }
 
 func (s *sheets) font(style string, points float64) {
 	s.style, s.points = style, points
-	s.pdf.SetFont(family, style, points)
+	s.pdf.SetFont(Family, style, points)
 }
 
 // restore writes the font and the fill again. gofpdf leaves out a font, or
@@ -106,13 +106,13 @@ func (s *sheets) font(style string, points float64) {
 // a turn, and another page, bring back an earlier one.
 func (s *sheets) restore() {
 	s.fill(s.filled)
-	s.pdf.SetFont(family, s.style, s.points+1)
-	s.pdf.SetFont(family, s.style, s.points)
+	s.pdf.SetFont(Family, s.style, s.points+1)
+	s.pdf.SetFont(Family, s.style, s.points)
 }
 
-func (s *sheets) text(x, y float64, text string) { s.pdf.Text(x, y, printable(text)) }
+func (s *sheets) text(x, y float64, text string) { s.pdf.Text(x, y, Printable(text)) }
 
-func (s *sheets) textWidth(text string) float64 { return s.pdf.GetStringWidth(printable(text)) }
+func (s *sheets) textWidth(text string) float64 { return s.pdf.GetStringWidth(Printable(text)) }
 
 func (s *sheets) textCentred(x, y float64, text string) { s.text(x-s.textWidth(text)/2, y, text) }
 
@@ -129,7 +129,7 @@ func (s *sheets) textUp(x, y float64, text string) {
 
 // textCut shortens a line with an ellipsis until it is no wider than given.
 func (s *sheets) textCut(text string, width float64) string {
-	text = printable(text)
+	text = Printable(text)
 	if s.pdf.GetStringWidth(text) <= width {
 		return text
 	}
