@@ -1,0 +1,102 @@
+package quote
+
+import (
+	"math"
+	"strings"
+
+	"ellwand/fabric"
+	"ellwand/pieces/measure"
+)
+
+// Found is a lay that was found for some pieces.
+type Found struct {
+	Lay string // "open", or several when garments are laid in succession
+	// Taken is the length of cloth that the pieces take, and Bound a length
+	// that no layout of them can beat, mm.
+	Taken, Bound float64
+	// Density is the marker efficiency, 0 to 1.
+	Density float64
+}
+
+// FoundIn takes the recommended lay of a requirement. Its bound is that of the
+// open lay where that is possible: every other lay, opened out, is an open
+// one, so that none can beat it.
+func FoundIn(need fabric.Requirement) Found {
+	chosen := need.Lays[need.Chosen]
+	out := Found{Lay: chosen.Lay.String(), Taken: need.Length, Bound: chosen.Bound, Density: chosen.Density}
+	for _, plan := range need.Lays {
+		if plan.Possible() {
+			out.Bound = math.Min(out.Bound, plan.Bound)
+		}
+	}
+	return out
+}
+
+// Better keeps the shorter of two lays of the same pieces on the same cloth,
+// with the higher of their bounds: both are proven.
+func (f Found) Better(other Found) Found {
+	bound := math.Max(f.Bound, other.Bound)
+	if other.Taken < f.Taken {
+		f = other
+	}
+	f.Bound = math.Min(bound, f.Taken)
+	return f
+}
+
+// Amount is how much of a cloth to buy, and what that rests on. All in mm;
+// Buy is the sum of Taken and what is added to it.
+type Amount struct {
+	Found
+	Straighten float64 // for both cut ends
+	Shrinkage  float64 // lost when the cloth is wetted before it is cut
+	Safety     float64 // as the maker sets it
+	Rounding   float64 // up to the step of the shop
+	Minimum    float64 // up to the least that the shop cuts
+	Buy        float64
+}
+
+// AmountOf reckons how much of an offer to buy for a lay that was found.
+func AmountOf(offer Offer, found Found) Amount {
+	out := Amount{Found: found, Straighten: offer.Cloth.Straighten}
+	dry := found.Taken + out.Straighten
+	out.Shrinkage = beforeWetting(offer.Cloth, dry) - dry
+	out.Safety = offer.Safety.Share.ofLength(dry+out.Shrinkage) + offer.Safety.Length
+	need := out.Need()
+	rounded := float64(measure.RoundUp(measure.Length(need), measure.Length(offer.Cloth.Step)))
+	out.Rounding = rounded - need
+	out.Buy = rounded
+	if rounded < offer.Minimum {
+		out.Buy = float64(measure.RoundUp(measure.Length(offer.Minimum), measure.Length(offer.Cloth.Step)))
+		out.Minimum = out.Buy - rounded
+	}
+	return out
+}
+
+// Need is the length that is wanted before the shop rounds it, mm.
+func (a Amount) Need() float64 { return a.Taken + a.Straighten + a.Shrinkage + a.Safety }
+
+// Never is the least that could ever have to be bought, mm: the bound with the
+// same additions, before rounding.
+func (a Amount) Never() float64 { return a.Need() - a.Taken + a.Bound }
+
+// RestsOn says what the amount rests on, in one line: "laid open in 1.82 m
+// (never below 1.61 m), straightening 3 cm, safety 9 cm, rounding 6 cm".
+func (a Amount) RestsOn(units Units) string {
+	parts := []string{"laid " + a.Lay + " in " + units.Long(a.Taken) + " (never below " + units.Long(a.Bound) + ")"}
+	for _, part := range []struct {
+		name   string
+		length float64
+	}{
+		{"straightening", a.Straighten}, {"shrinkage", a.Shrinkage}, {"safety", a.Safety},
+		{"rounding", a.Rounding}, {"the shop's minimum", a.Minimum},
+	} {
+		if part.length >= 0.5 {
+			parts = append(parts, part.name+" "+units.Short(part.length))
+		}
+	}
+	return strings.Join(parts, ", ")
+}
+
+// beforeWetting is a length of the cloth as it is bought when it is wetted
+// before it is cut.
+func beforeWetting(cloth fabric.Cloth, length float64) float64 { return length }

@@ -1,0 +1,224 @@
+package quote
+
+import (
+	"errors"
+	"fmt"
+	"time"
+
+	"ellwand/pieces"
+)
+
+// Request is all that a quote is made from.
+type Request struct {
+	// Number, Job and Client head the quote; Maker is the maker's name, then
+	// the lines of an address. Each may be empty.
+	Number, Job, Client string
+	Maker               []string
+	Date, ValidUntil    time.Time // ValidUntil may be zero
+	Currency            Currency
+	Units               Units
+	Garments            []Garment
+	Cloths              []ClothRequest
+	Notions             []Notion
+	Making              []Work
+	// Margin is added to the price of the cloths, for contingencies.
+	Margin Share
+	// Tax; nil for none.
+	Tax *Tax
+	// Deposit is the share of the total to be paid beforehand.
+	Deposit Share
+	Terms   []string // paragraphs in the maker's own words
+}
+
+// Garment is one kind of garment that is made.
+type Garment struct {
+	Name, Wearer string // Wearer may be empty
+	Quantity     int
+	Pieces       []pieces.Piece // for the picture
+}
+
+// ClothRequest is a cloth, bought for all garments at once.
+type ClothRequest struct {
+	// Cloth is its name in the job: "shell". Option is how it is bought.
+	Cloth  string
+	Option Option
+	// Alone is what each single garment takes, laid by itself; one entry a
+	// garment, repeated for its quantity. Fewer than two say nothing of
+	// laying together.
+	Alone []Found
+}
+
+// Notion is a thing that is bought by count: a zip, buttons, thread.
+type Notion struct {
+	Name  string
+	Count int
+	Price Money // of one
+}
+
+// Work is making, by the hour or for a fixed sum.
+type Work struct {
+	Name    string
+	Minutes int
+	PerHour Money
+	Sum     Money // when Minutes is 0
+}
+
+// Cost of the work.
+func (w Work) Cost() Money {
+	if w.Minutes > 0 {
+		return ForMinutes(w.PerHour, w.Minutes)
+	}
+	return w.Sum
+}
+
+// Tax on the whole: added, or included in every price.
+type Tax struct {
+	Name     string
+	Rate     Share
+	Included bool
+}
+
+// Group of lines.
+type Group string
+
+// The groups, in the order of the quote.
+const (
+	Cloth   Group = "cloth"
+	Notions Group = "notions"
+	Making  Group = "making"
+)
+
+// Line is one priced line.
+type Line struct {
+	Group Group
+	Text  string
+	// Amount and Each are how much, and the price of one: "2.10 m" at "18.50
+	// a metre". May be empty.
+	Amount, Each string
+	// Notes say what the amount rests on. May be empty.
+	Notes []string
+	Cost  Money
+}
+
+// Quote is a request with its sums. Lines add up to Subtotal; Subtotal and Tax,
+// when it is not included, to Total; Deposit and Balance to Total: each to the
+// last minor unit.
+type Quote struct {
+	Request
+	Lines            []Line
+	Subtotal         Money
+	TaxSum           Money // of it, or on it
+	Total            Money
+	Deposit, Balance Money
+	Together         []Saving
+}
+
+// Of reckons a quote. It fails when there is nothing to make or a cloth
+// cannot be bought.
+func Of(request Request) (Quote, error) {
+	if err := request.check(); err != nil {
+		return Quote{}, err
+	}
+	out := Quote{Request: request, Lines: request.lines()}
+	for _, line := range out.Lines {
+		out.Subtotal += line.Cost
+	}
+	out.Total = out.Subtotal
+	if tax := request.Tax; tax != nil && tax.Included {
+		out.TaxSum = tax.Rate.within(out.Subtotal)
+	} else if tax != nil {
+		out.TaxSum = tax.Rate.Of(out.Subtotal)
+		out.Total += out.TaxSum
+	}
+	out.Deposit = request.Deposit.Of(out.Total)
+	out.Balance = out.Total - out.Deposit
+	for _, cloth := range request.Cloths {
+		if saving, ok := savingOf(cloth); ok {
+			out.Together = append(out.Together, saving)
+		}
+	}
+	return out, nil
+}
+
+func (r Request) check() error {
+	var faults []error
+	if len(r.Garments) == 0 {
+		faults = append(faults, errors.New("the quote has no garments"))
+	}
+	for _, cloth := range r.Cloths {
+		if cloth.Option.Refused != "" {
+			faults = append(faults, fmt.Errorf("cloth %q: %s", cloth.Cloth, cloth.Option.Refused))
+		}
+	}
+	if !r.ValidUntil.IsZero() && r.ValidUntil.Before(r.Date) {
+		faults = append(faults, fmt.Errorf("the quote is valid until %s, before its own date, %s", r.ValidUntil.Format(time.DateOnly), r.Date.Format(time.DateOnly)))
+	}
+	if r.Deposit > whole {
+		faults = append(faults, fmt.Errorf("a deposit of %s is more than the whole", r.Deposit))
+	}
+	return errors.Join(faults...)
+}
+
+func (r Request) lines() []Line {
+	var out []Line
+	var cloths Money
+	for _, cloth := range r.Cloths {
+		line := r.clothLine(cloth)
+		cloths += line.Cost
+		out = append(out, line)
+	}
+	if r.Margin > 0 {
+		out = append(out, Line{Group: Cloth, Text: "Margin on the cloth", Amount: r.Margin.String(), Cost: r.Margin.Of(cloths)})
+	}
+	for _, notion := range r.Notions {
+		out = append(out, Line{Group: Notions, Text: notion.Name, Amount: fmt.Sprint(notion.Count),
+			Each: r.Currency.Format(notion.Price), Cost: notion.Price.Times(notion.Count)})
+	}
+	for _, work := range r.Making {
+		line := Line{Group: Making, Text: work.Name, Cost: work.Cost()}
+		if work.Minutes > 0 {
+			line.Amount, line.Each = hours(work.Minutes), r.Currency.Format(work.PerHour)+" an hour"
+		}
+		out = append(out, line)
+	}
+	return out
+}
+
+func (r Request) clothLine(cloth ClothRequest) Line {
+	option := cloth.Option
+	offer := option.Offer
+	line := Line{Group: Cloth, Text: clothText(cloth, r.Units), Amount: r.Units.Bought(offer.Cloth, option.Bought), Cost: option.Cost}
+	if option.FromRemnant {
+		line.Each = "remnant"
+	} else {
+		line.Each = r.Currency.Format(offer.Price.Money) + " " + offer.Price.Each()
+	}
+	line.Notes = []string{option.Amount.RestsOn(r.Units)}
+	return line
+}
+
+// clothText names a cloth for the client: "Shell: Harbour Mills crepe, 140 cm
+// wide, one way".
+func clothText(cloth ClothRequest, units Units) string {
+	offer := cloth.Option.Offer
+	text := cloth.Cloth
+	if offer.Name != "" && offer.Name != cloth.Cloth {
+		text += ": " + offer.Name
+	}
+	text += ", " + units.Short(offer.Cloth.Width) + " wide"
+	if offer.Cloth.Nap != 0 {
+		text += ", " + offer.Cloth.Nap.String()
+	}
+	return text
+}
+
+// hours prints minutes of work: "6 h", "6 h 30 min".
+func hours(minutes int) string {
+	switch {
+	case minutes%60 == 0:
+		return fmt.Sprintf("%d h", minutes/60)
+	case minutes < 60:
+		return fmt.Sprintf("%d min", minutes)
+	}
+	return fmt.Sprintf("%d h %02d min", minutes/60, minutes%60)
+}

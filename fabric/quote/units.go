@@ -1,0 +1,66 @@
+package quote
+
+import (
+	"math"
+
+	"ellwand/fabric"
+	"ellwand/pieces/measure"
+)
+
+// Units in which a client reads lengths: metric, or inches and yards.
+type Units struct{ Inches bool }
+
+// yard and its eighth, mm.
+const (
+	yard   = 914.4
+	eighth = yard / 8
+)
+
+// Short prints the width of a cloth or the size of a piece: "140 cm", "55 in".
+func (u Units) Short(mm float64) string {
+	if u.Inches {
+		return measure.Length(mm).Format(measure.Inch)
+	}
+	return measure.Length(mm).Format(measure.Centimetre)
+}
+
+// Long prints a length of cloth: "1.82 m", or inches, since the eighths of a
+// yard are too coarse for it.
+func (u Units) Long(mm float64) string {
+	if u.Inches {
+		return measure.Length(mm).Format(measure.Inch)
+	}
+	return measure.Length(mm).Format(measure.Metre)
+}
+
+// Bought prints a length to buy in the client's units, never less than it is.
+// When the shop sells by the other system, its own length follows in brackets:
+// "2 1/8 yd (1.90 m)".
+func (u Units) Bought(cloth fabric.Cloth, mm float64) string {
+	metres := measure.RoundUp(measure.Length(mm), 10).Format(measure.Metre)
+	yards := measure.RoundUp(measure.Length(mm), eighth).Format(measure.Yard)
+	switch {
+	case u.Inches && SoldInYards(cloth):
+		return yards
+	case u.Inches:
+		return yards + " (" + metres + ")"
+	case SoldInYards(cloth):
+		return metres + " (" + yards + ")"
+	}
+	return metres
+}
+
+// SoldInYards reports whether the shop's step is a number of eighths of a
+// yard.
+func SoldInYards(cloth fabric.Cloth) bool {
+	steps := cloth.Step / eighth
+	return cloth.Step > 0 && math.Abs(steps-math.Round(steps)) < 1e-6
+}
+
+// Each prints what a price is for: "a metre" or "a yard".
+func (p Price) Each() string {
+	if p.Per == measure.Yard {
+		return "a yard"
+	}
+	return "a metre"
+}
