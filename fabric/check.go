@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 
 	"github.com/paulmach/orb"
 
@@ -12,17 +13,22 @@ import (
 
 // Check says whether a plan keeps the rules of the trade for the pieces that
 // were asked. It is written apart from the code that makes plans, and starts
-// again from the pieces:
+// again from the pieces; it opens the lay out and looks at each piece where it
+// lies on the open cloth:
 //
 //  1. the cutting line of each piece, moved as the plan says, is covered by
 //     the outline that was laid, and that outline is hardly larger;
-//  2. every outline lies on the usable cloth;
+//  2. every outline lies on its part of the lay, every piece on the usable
+//     cloth and clear of its flaws;
 //  3. the right number of each piece comes out of all plies, and of a pair as
 //     many right as left ones;
-//  4. on a folded cloth the fold edge lies exactly on the fold, and what lies
-//     off it is a pair or is its own mirror image;
-//  5. the grainline lies as the piece asks;
-//  6. the nap runs the same way over all pieces, or over all of a garment.
+//  4. a half piece lies with its fold edge exactly on a fold, and what comes
+//     out face down is the left of a pair or its own mirror image, unless both
+//     sides of the cloth look alike;
+//  5. the grainline lies as the piece asks, within the tilt;
+//  6. the nap runs the same way over all pieces, or over all of a garment, and
+//     the pieces that must go one way do;
+//  7. pieces are enlarged when the cloth is washed after cutting.
 //
 // That pieces do not overlap is checked by nest.Verify.
 func (p LayPlan) Check(all []pieces.Piece) error {
@@ -35,11 +41,14 @@ func (p LayPlan) Check(all []pieces.Piece) error {
 			faults = append(faults, fmt.Errorf("%s was not asked for", l.Name))
 			continue
 		}
-		counts[source].add(l, p.Plies)
-		faults = append(faults, p.checkPlace(l), p.checkFold(l, all[source]), checkGrain(l), p.checkNap(l, naps))
+		faults = append(faults, p.checkPlace(l), p.checkFold(l, all[source]), p.checkSize(l, all[source]))
+		for _, o := range p.opened(l) {
+			counts[source].add(o)
+			faults = append(faults, p.checkOnCloth(o), p.checkFace(o, all[source]), p.checkGrain(o), p.checkNap(o, naps))
+		}
 	}
 	for i, piece := range all {
-		faults = append(faults, counts[i].check(piece))
+		faults = append(faults, counts[i].check(piece, p.Cloth.Alike))
 	}
 	return errors.Join(faults...)
 }
@@ -47,25 +56,22 @@ func (p LayPlan) Check(all []pieces.Piece) error {
 // tally counts what the plies give of one piece.
 type tally struct{ right, left, whole int }
 
-func (t *tally) add(l Laid, plies int) {
+func (t *tally) add(o openedPiece) {
 	switch {
-	case l.OnFold:
+	case o.OnFold:
 		t.whole++
-	case plies == 2:
-		t.right++
-		t.left++
-	case l.Mirrored:
+	case o.faceDown:
 		t.left++
 	default:
 		t.right++
 	}
 }
 
-func (t tally) check(piece pieces.Piece) error {
+func (t tally) check(piece pieces.Piece, alike bool) error {
 	if total := t.right + t.left + t.whole; total != piece.Cut {
 		return fmt.Errorf("%s: %d come out of the lay and %d are wanted", piece.Name, total, piece.Cut)
 	}
-	if piece.Pair && piece.Fold == "" && t.right != t.left {
+	if piece.Pair && piece.Fold == "" && t.right != t.left && !alike {
 		return fmt.Errorf("%s: %d right and %d left come out of the lay", piece.Name, t.right, t.left)
 	}
 	return nil
@@ -107,8 +113,9 @@ func (p LayPlan) checkPlace(l Laid) error {
 	if math.Abs(areaOf(l.Outline)) > math.Abs(areaOf(cut))+excessAllowed*around {
 		return fmt.Errorf("%s copy %d: the outline laid is too large", l.Name, l.Copy)
 	}
-	box := l.Outline.Bound()
-	if box.Min[0] < -edgeTolerance || box.Min[1] < -edgeTolerance ||
+	box, part := l.Outline.Bound(), p.Parts[l.Part]
+	if box.Min[0] < part.X-edgeTolerance || box.Min[1] < part.Y-edgeTolerance ||
+		box.Max[0] > part.X+part.Length+edgeTolerance || box.Max[1] > part.Y+part.Width+edgeTolerance ||
 		box.Max[0] > p.Length+edgeTolerance || box.Max[1] > p.Width+edgeTolerance {
 		return fmt.Errorf("%s copy %d hangs over the cloth", l.Name, l.Copy)
 	}
@@ -127,26 +134,81 @@ func covers(ring orb.Ring, p orb.Point) bool {
 	return inside
 }
 
-// checkFold is rule 4.
+// checkFold is the first half of rule 4: the two plies give the two halves of
+// a whole piece when both bring the fold edge to the same place.
 func (p LayPlan) checkFold(l Laid, asked pieces.Piece) error {
-	if l.OnFold != (p.Lay == FoldedAlong && asked.Fold != "") {
+	plies := p.foldedOver(l)
+	if l.OnFold != (asked.Fold != "" && len(plies) == 2 && !p.Lay.isAcross()) {
 		return fmt.Errorf("%s copy %d: it is wrongly laid to the fold", l.Name, l.Copy)
 	}
-	if l.OnFold {
-		edge, _ := l.Piece.Map(l.motion()).Edge(asked.Fold)
-		start, end := endsOf(edge)
-		if math.Abs(start[1]) > edgeTolerance || math.Abs(end[1]) > edgeTolerance {
-			return fmt.Errorf("%s copy %d: its fold edge is not on the fold", l.Name, l.Copy)
+	if !l.OnFold {
+		if asked.Fold != "" && math.Abs(areaOf(l.Seam)) < 1.99*math.Abs(areaOf(asked.SeamOutline(drawTolerance))) {
+			return fmt.Errorf("%s copy %d: it is a half piece and lies away from a fold", l.Name, l.Copy)
 		}
 		return nil
 	}
-	if asked.Fold != "" && math.Abs(areaOf(l.Seam)) < 1.99*math.Abs(areaOf(asked.SeamOutline(drawTolerance))) {
-		return fmt.Errorf("%s copy %d: it is a half piece and lies away from a fold", l.Name, l.Copy)
-	}
-	if p.Plies == 2 && !asked.Pair && !turnsIntoItsImage(l, p.Cloth.Nap) {
-		return fmt.Errorf("%s copy %d: the upper ply gives a mirror image, and the piece is no pair", l.Name, l.Copy)
+	edge, _ := l.Piece.Map(l.motion()).Edge(asked.Fold)
+	start, end := endsOf(edge)
+	for _, q := range []orb.Point{start, end} {
+		if distance(plies[0].place(q), plies[1].place(q)) > 2*edgeTolerance {
+			return fmt.Errorf("%s copy %d: its fold edge is not on the fold", l.Name, l.Copy)
+		}
 	}
 	return nil
+}
+
+// checkFace is the second half of rule 4.
+func (p LayPlan) checkFace(o openedPiece, asked pieces.Piece) error {
+	if !o.faceDown || o.OnFold || asked.Pair || p.Cloth.Alike {
+		return nil
+	}
+	nap := p.Cloth.Nap
+	if slices.Contains(p.Cloth.OneWayPieces, o.Name) {
+		nap = OneWay
+	}
+	if !turnsIntoItsImage(o.Laid, nap) {
+		return fmt.Errorf("%s copy %d: the upper ply gives a mirror image, and the piece is no pair", o.Name, o.Copy)
+	}
+	return nil
+}
+
+// checkSize is rule 7, by the size of the seam line along and across the
+// grain.
+func (p LayPlan) checkSize(l Laid, asked pieces.Piece) error {
+	if asked.Fold != "" && !l.OnFold {
+		asked = asked.Unfolded()
+	}
+	s := p.Cloth.Shrinkage
+	along, across := 1/(1-s.Warp), 1/(1-s.Weft)
+	switch {
+	case !s.CutFirst:
+		along, across = 1, 1
+	case asked.Grain.Lie == pieces.CrossGrain:
+		along, across = across, along
+	case asked.Grain.Lie == pieces.Bias:
+		along = math.Max(along, across)
+		across = along
+	}
+	wantAlong, wantAcross := grainExtent(asked)
+	gotAlong, gotAcross := grainExtent(l.Piece)
+	if math.Abs(gotAlong-along*wantAlong) > excessAllowed || math.Abs(gotAcross-across*wantAcross) > excessAllowed {
+		return fmt.Errorf("%s copy %d: it is not cut in the size that the shrinkage asks", l.Name, l.Copy)
+	}
+	return nil
+}
+
+// grainExtent is the size of the seam line along and across the grainline.
+func grainExtent(p pieces.Piece) (along, across float64) {
+	ux, uy := p.Grain.To[0]-p.Grain.From[0], p.Grain.To[1]-p.Grain.From[1]
+	length := math.Hypot(ux, uy)
+	ux, uy = ux/length, uy/length
+	low, high := [2]float64{math.Inf(1), math.Inf(1)}, [2]float64{math.Inf(-1), math.Inf(-1)}
+	for _, q := range p.SeamOutline(drawTolerance / 10) {
+		for i, v := range []float64{ux*q[0] + uy*q[1], -uy*q[0] + ux*q[1]} {
+			low[i], high[i] = math.Min(low[i], v), math.Max(high[i], v)
+		}
+	}
+	return high[0] - low[0], high[1] - low[1]
 }
 
 // turnsIntoItsImage tries whether the image in the other ply (y becomes -y)
@@ -194,11 +256,10 @@ func quarterTurned(x, y float64, quarters int) (float64, float64) {
 }
 
 // checkGrain is rule 5: the warp is x.
-func checkGrain(l Laid) error {
-	grain := l.Piece.Map(l.motion()).Grain
-	along, across := math.Abs(grain.To[0]-grain.From[0]), math.Abs(grain.To[1]-grain.From[1])
+func (p LayPlan) checkGrain(o openedPiece) error {
+	along, across := math.Abs(o.grain[1][0]-o.grain[0][0]), math.Abs(o.grain[1][1]-o.grain[0][1])
 	off := 0.0
-	switch grain.Lie {
+	switch o.Piece.Grain.Lie {
 	case pieces.StraightGrain:
 		off = across
 	case pieces.CrossGrain:
@@ -206,35 +267,42 @@ func checkGrain(l Laid) error {
 	case pieces.Bias:
 		off = math.Abs(along - across)
 	}
-	if off > 0.002*(along+across) {
-		return fmt.Errorf("%s copy %d: its grainline lies wrongly on the cloth", l.Name, l.Copy)
+	allowed := p.Cloth.Tilt
+	if o.Piece.Grain.Lie == pieces.Bias {
+		allowed *= 2 // both the run and the rise change
+	}
+	if off > (allowed+0.002)*(along+across) {
+		return fmt.Errorf("%s copy %d: its grainline lies wrongly on the cloth", o.Name, o.Copy)
 	}
 	return nil
 }
 
 // checkNap is rule 6; naps holds the way of each garment met so far.
-func (p LayPlan) checkNap(l Laid, naps map[string]int) error {
-	if p.Cloth.Nap == EitherWay {
+func (p LayPlan) checkNap(o openedPiece, naps map[string]int) error {
+	group := ""
+	switch {
+	case p.Cloth.Nap == OneWay:
+	case slices.Contains(p.Cloth.OneWayPieces, o.Name):
+		group = "pieces that go one way"
+	case p.Cloth.Nap == OneWayPerGarment:
+		group = "garment " + o.Garment
+	default:
 		return nil
 	}
-	garment := ""
-	if p.Cloth.Nap == OneWayPerGarment {
-		garment = l.Garment
-	}
-	way := 1
-	rise := l.Grain[1][0] - l.Grain[0][0]
-	if l.Piece.Grain.Lie == pieces.CrossGrain {
-		rise = l.Grain[1][1] - l.Grain[0][1]
-		if l.Mirrored {
+	rise := o.grain[1][0] - o.grain[0][0]
+	if o.Piece.Grain.Lie == pieces.CrossGrain {
+		rise = o.grain[1][1] - o.grain[0][1]
+		if o.faceDown {
 			rise = -rise
 		}
 	}
+	way := 1
 	if rise < 0 {
 		way = -1
 	}
-	if naps[garment] == -way {
-		return fmt.Errorf("%s copy %d: it lies against the nap", l.Name, l.Copy)
+	if naps[group] == -way {
+		return fmt.Errorf("%s copy %d: it lies against the nap", o.Name, o.Copy)
 	}
-	naps[garment] = way
+	naps[group] = way
 	return nil
 }

@@ -23,6 +23,24 @@ type Cloth struct {
 	// ends, before rounding. 0 adds nothing; 20 to 50 mm in all is common
 	// practice.
 	Straighten float64
+	// Gap is the least distance between two pieces, mm, for the blade or the
+	// hand. Not negative. It is not kept from the edges, nor along a fold.
+	Gap float64
+	// Tilt is how far a grainline may deviate from where it should lie, as a
+	// share: 0.02 is 2 cm on a metre. 0 to 0.05; 0.01 to 0.03 is tolerated on
+	// cheap goods (common practice). A piece on the fold, or one that is
+	// matched to a repeat, does not tilt.
+	Tilt float64
+	// Alike says that both sides of the cloth look alike, so that any piece
+	// may be laid face down.
+	Alike bool
+	// OneWayPieces names pieces that point the same way (up the lay) even
+	// where the cloth would let them be turned.
+	OneWayPieces []string
+	Shrinkage    Shrinkage
+	Repeat       Repeat
+	// Flaws of the cloth, which no piece may touch.
+	Flaws []Flaw
 }
 
 // Nap says how the pile, print or shading of a cloth binds the pieces to one

@@ -41,6 +41,11 @@ func TestClothCheck(t *testing.T) {
 		"selvedges too wide":  {func(c *fabric.Cloth) { c.Selvedge = 700 }, "two selvedges of 70 cm leave nothing of a width of 140 cm"},
 		"negative step":       {func(c *fabric.Cloth) { c.Step = -100 }, "the step of the shop is -10 cm"},
 		"negative straighten": {func(c *fabric.Cloth) { c.Straighten = -1 }, "straightening the ends takes"},
+		"negative gap":        {func(c *fabric.Cloth) { c.Gap = -1 }, "the gap between pieces is -0.1 cm"},
+		"too much tilt":       {func(c *fabric.Cloth) { c.Tilt = 0.2 }, "the tilt is 20 %; it must be from 0 to 5 %"},
+		"too much shrinkage":  {func(c *fabric.Cloth) { c.Shrinkage.Warp = 0.5 }, "a shrinkage of 50 % cannot be"},
+		"tiny repeat":         {func(c *fabric.Cloth) { c.Repeat.Along = 1 }, "a repeat of 0.1 cm cannot be matched"},
+		"flaw of no size":     {func(c *fabric.Cloth) { c.Flaws = []fabric.Flaw{{Name: "stain"}} }, "the flaw stain encloses nothing"},
 		"unknown nap":         {func(c *fabric.Cloth) { c.Nap = 7 }, `the nap must be "either way", "one way" or "one way per garment"`},
 	} {
 		t.Run(name, func(t *testing.T) {

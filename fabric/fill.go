@@ -4,6 +4,9 @@ import (
 	"fmt"
 	"math"
 
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces"
 	"ellwand/pieces/measure"
 )
 
@@ -13,42 +16,92 @@ const (
 	mostStraightening  = 50.0
 )
 
-// fill sets what follows from a solved lay.
-func (p *LayPlan) fill(found lain) {
-	p.Pieces = laidOut(found.templates, found.problem, found.layout)
-	p.Length = found.layout.Length
-	p.Bound = math.Min(found.bound, p.Length)
+// fill sets what follows from the solved beds of a lay.
+func (p *LayPlan) fill(beds []lain) {
+	p.Pieces = laidOut(beds)
+	p.Cuts = len(p.Pieces)
+	for i, found := range beds {
+		b := found.bed
+		end := b.at[0] + found.layout.Length
+		p.Length = math.Max(p.Length, end)
+		p.Width = math.Max(p.Width, b.at[1]+b.width+b.lostHigh)
+		p.Taken = math.Max(p.Taken, b.before+b.taken(p.Cloth, found.layout.Length))
+		p.Parts = append(p.Parts, Part{
+			X: b.at[0], Y: b.at[1], Length: found.layout.Length, Width: b.width, Plies: b.plies(),
+			FoldLow: len(b.foldPins()) > 0, FoldHigh: len(b.foldPins()) > 1,
+		})
+		if i > 0 && b.at[0] > 0 || b.lay == CutAcross {
+			p.Cuts++
+		}
+	}
+	for i := range p.Parts { // beds side by side are as long as the longer one
+		if p.Parts[i].X == 0 && p.Lay == SelvedgeIn {
+			p.Parts[i].Length = p.Length
+		}
+	}
+	for _, found := range beds {
+		p.Zones = append(p.Zones, found.zonesWithin(p.Length)...)
+	}
 	p.Density = efficiency(*p)
-	p.Buy = toBuy(p.Cloth, p.Length)
-	if spare := p.Buy - p.Length; spare < leastStraightening {
-		p.Notes = append(p.Notes, fmt.Sprintf("The length to buy is only %s more than the lay takes. "+
-			"Straightening the cut ends takes %.0f to %.0f mm: buy a little more, unless the shop cuts along a thread.",
-			measure.Length(spare).Format(measure.Millimetre), leastStraightening, mostStraightening))
-	}
+	p.Need = p.Cloth.Shrinkage.beforeWetting(p.Taken + p.Cloth.Straighten)
+	p.Buy = toBuy(p.Cloth, p.Need)
+	p.noteStraightening()
 }
 
-// toBuy is the length with the straightening of the ends, rounded up to the
-// step of the shop.
-func toBuy(cloth Cloth, length float64) float64 {
-	want := length + cloth.Straighten
+// zonesWithin are the zones of a bed as far as its lay reaches, in the frame
+// of the lay.
+func (l lain) zonesWithin(length float64) []orb.Ring {
+	var out []orb.Ring
+	for _, zone := range l.problem.Zones {
+		parts, err := clipped(zone, 0, 0, length-l.bed.at[0], l.bed.width)
+		if err != nil {
+			continue
+		}
+		for _, part := range parts {
+			out = append(out, orb.Ring(mapped(pieces.Motion{A: 1, D: 1, E: l.bed.at[0], F: l.bed.at[1]}, part)))
+		}
+	}
+	b := l.bed
+	from, to := b.at[0], b.at[0]+l.layout.Length
+	if b.lostLow > 0 {
+		out = append(out, rectangleRing(from, b.at[1]-b.lostLow, to, b.at[1]))
+	}
+	if b.lostHigh > 0 {
+		out = append(out, rectangleRing(from, b.at[1]+b.width, to, b.at[1]+b.width+b.lostHigh))
+	}
+	return out
+}
+
+func (p *LayPlan) noteStraightening() {
+	spare := p.Buy - p.Cloth.Shrinkage.beforeWetting(p.Taken)
+	if spare >= leastStraightening {
+		return
+	}
+	p.Notes = append(p.Notes, fmt.Sprintf("The length to buy is only %s more than the lay takes. "+
+		"Straightening the cut ends takes %.0f to %.0f mm: buy a little more, unless the shop cuts along a thread.",
+		measure.Length(spare).Format(measure.Millimetre), leastStraightening, mostStraightening))
+}
+
+// toBuy rounds a length up to the step of the shop.
+func toBuy(cloth Cloth, need float64) float64 {
 	if cloth.Step == 0 {
-		return want
+		return need
 	}
-	return float64(measure.RoundUp(measure.Length(want), measure.Length(cloth.Step)))
+	return float64(measure.RoundUp(measure.Length(need), measure.Length(cloth.Step)))
 }
 
-// efficiency is the area of what is cut over the usable cloth taken. A
-// template and the usable width count in each ply alike; a half on the fold
-// gives its other half in the other ply.
+// efficiency is the area of what is cut, in all plies, over the usable cloth
+// taken. A half on the fold gives its other half in the other ply.
 func efficiency(p LayPlan) float64 {
-	if p.Length <= 0 || p.Width <= 0 {
+	usable := Open.UsableWidth(p.Cloth)
+	if p.Taken <= 0 || usable <= 0 {
 		return 0
 	}
 	var area float64
 	for _, l := range p.Pieces {
-		area += math.Abs(areaOf(l.Outline))
+		area += math.Abs(areaOf(l.Outline)) * float64(p.Parts[l.Part].Plies)
 	}
-	return area / (p.Length * p.Width)
+	return area / (p.Taken * usable)
 }
 
 // say prints a length in mm for a message.

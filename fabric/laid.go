@@ -13,15 +13,40 @@ import (
 // drawTolerance is how near, in mm, drawn curves follow the true ones.
 const drawTolerance = 0.1
 
-// laidOut brings a layout back to pieces on the cloth, in the order in which
-// a cutter lays them: from the cut end, and across from y = 0.
-func laidOut(templates []template, problem nest.Problem, layout nest.Layout) []Laid {
+// laidOut brings the layouts of all beds back to pieces on the cloth, in the
+// order in which a cutter lays them: from the cut end, and across from y = 0.
+func laidOut(beds []lain) []Laid {
 	var out []Laid
-	for _, at := range layout.Placements {
-		out = append(out, laid(templates[at.Item], problem, at))
+	for part, found := range beds {
+		for _, at := range found.layout.Placements {
+			l := laid(found.templates[at.Item], found.problem, at)
+			l.Part = part
+			out = append(out, l.moved(found.bed.at))
+		}
 	}
 	sort.SliceStable(out, func(i, j int) bool { return before(out[i], out[j]) })
 	return out
+}
+
+// moved brings a piece from the frame of its bed to that of the lay.
+func (l Laid) moved(by orb.Point) Laid {
+	if by == (orb.Point{}) {
+		return l
+	}
+	m := pieces.Motion{A: 1, D: 1, E: by[0], F: by[1]}
+	l.X, l.Y = l.X+by[0], l.Y+by[1]
+	l.Outline, l.Seam = orb.Ring(mapped(m, l.Outline)), orb.Ring(mapped(m, l.Seam))
+	l.Grain = [2]orb.Point{apply(m, l.Grain[0]), apply(m, l.Grain[1])}
+	for i := range l.Notches {
+		l.Notches[i].At, l.Notches[i].Out = apply(m, l.Notches[i].At), apply(m, l.Notches[i].Out)
+	}
+	for i := range l.Darts {
+		l.Darts[i].Line = mapped(m, l.Darts[i].Line)
+	}
+	for i := range l.Marks {
+		l.Marks[i].Line = mapped(m, l.Marks[i].Line)
+	}
+	return l
 }
 
 // before orders by the end nearer to the cut end, then across; 1 mm along

@@ -1,6 +1,8 @@
 package fabric
 
-// Lay is how the cloth is spread for cutting.
+// Lay is how the cloth is spread for cutting. The frame of each: x runs along
+// the warp from the cut end, or from the fold when that runs across; y = 0 is
+// the edge nearest to the cutter.
 type Lay int
 
 const (
@@ -11,27 +13,63 @@ const (
 	// selvedges together: two plies. y = 0 is the fold, y = LayPlan.Width the
 	// inner edge of the two selvedges.
 	FoldedAlong
+	// FoldedAcross is folded across the weft, right sides together and cut
+	// ends together: two plies of the full width. x = 0 is the fold; the
+	// warp of the upper ply runs the other way.
+	FoldedAcross
+	// CutAcross is cut in two across the weft, and the upper length turned
+	// over sidewise onto the lower, right sides together: two plies of the
+	// full width, the warp of both running the same way.
+	CutAcross
+	// SelvedgeIn has one selvedge folded in by LayPlan.FoldedIn: two plies
+	// beside the fold at y = 0, one ply, right side up, beyond the edge that
+	// is folded in.
+	SelvedgeIn
+	// BothSelvedgesIn has both selvedges folded to the middle: two plies, a
+	// fold at y = 0 and one at y = LayPlan.Width.
+	BothSelvedgesIn
+	// InStretches is one length folded along the warp, the next open.
+	InStretches
 )
 
 // lays in the order of the constants, as the trade says them.
-var lays = []string{"open", "folded along the warp"}
+var lays = []string{
+	"open", "folded along the warp", "folded across the weft", "cut across and turned",
+	"one selvedge folded in", "both selvedges to the middle", "part folded, part open",
+}
+
+// AllLays in the order in which they are shown.
+func AllLays() []Lay {
+	return []Lay{Open, FoldedAlong, FoldedAcross, CutAcross, SelvedgeIn, BothSelvedgesIn, InStretches}
+}
 
 // String gives the name of the lay: "open" or "folded along the warp".
 func (l Lay) String() string { return termOf(lays, int(l)) }
 
-// Plies of cloth that lie on each other: 1 or 2.
+// Plies of cloth that lie on each other, at most: 1 or 2.
 func (l Lay) Plies() int {
-	if l == FoldedAlong {
-		return 2
+	if l == Open {
+		return 1
 	}
-	return 1
+	return 2
 }
 
-// UsableWidth of the cloth in this lay, in mm: the width less both selvedges,
-// or, folded, half of the width less one selvedge (the fold needs none).
+// UsableWidth of the cloth in this lay, in mm, as it is when it is laid: the
+// width less both selvedges; folded along, half of the width less one
+// selvedge (the fold needs none); with both selvedges to the middle, half of
+// the width. With one selvedge folded in it depends on how far, and is that
+// of the open cloth here.
 func (l Lay) UsableWidth(cloth Cloth) float64 {
-	if l == FoldedAlong {
-		return cloth.Width/2 - cloth.Selvedge
+	width := cloth.Shrinkage.afterWetting(cloth.Width)
+	switch l {
+	case FoldedAlong:
+		return width/2 - cloth.Selvedge
+	case BothSelvedgesIn:
+		return width / 2
 	}
-	return cloth.Width - 2*cloth.Selvedge
+	return width - 2*cloth.Selvedge
 }
+
+// isAcross reports whether the plies lie one on the other because the cloth
+// is folded or cut across: then the lay takes twice its length of cloth.
+func (l Lay) isAcross() bool { return l == FoldedAcross || l == CutAcross }

@@ -45,7 +45,7 @@ func (p LayPlan) WriteJSON(w io.Writer) error {
 	file := layoutFile{
 		Cloth: p.Cloth.Name, Lay: p.Lay.String(), Plies: p.Plies,
 		Width: p.Width, Length: p.Length, Bound: p.Bound,
-		Flaws: []orb.Ring{}, Pieces: []layoutItem{},
+		Flaws: append([]orb.Ring{}, p.Zones...), Pieces: []layoutItem{},
 	}
 	for _, l := range p.Pieces {
 		file.Pieces = append(file.Pieces, layoutItem{

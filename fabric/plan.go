@@ -14,13 +14,27 @@ type LayPlan struct {
 	Plies int
 	// Width is the usable width of the lay: y runs from 0 to Width.
 	Width float64
-	// Length of cloth that the pieces take, from the cut end.
+	// Length of the lay as it lies on the table: x runs from 0 to Length.
 	Length float64
-	// Buy is Length with the straightening of the ends, rounded up to the
-	// step of the shop.
-	Buy float64
+	// Parts are the rectangles of the lay with their plies; one, in most lays.
+	Parts []Part
+	// FoldedIn is how far the edge of the cloth lies from the fold, in the lay
+	// with one selvedge folded in; otherwise 0.
+	FoldedIn float64
+	// Taken is the length of cloth that the lay takes: Length, or twice as
+	// much where the cloth is folded or cut across.
+	Taken float64
+	// Need is Taken with the straightening of the ends and what is lost when
+	// the cloth is wetted; Buy is Need rounded up to the step of the shop.
+	Need, Buy float64
 	// Bound is a length that no layout of these pieces in this lay can beat.
 	Bound float64
+	// Cuts counts the outlines to chalk and cut round, and the cuts across
+	// the cloth that the lay itself takes.
+	Cuts int
+	// Zones of the lay that may not be used: flaws, in whichever ply, and
+	// where two selvedges meet.
+	Zones []orb.Ring
 	// Density is the marker efficiency, 0 to 1: the area of all pieces cut
 	// over the area of usable cloth taken, in all plies.
 	Density float64
@@ -34,6 +48,15 @@ type LayPlan struct {
 
 // Possible reports whether the lay can be used.
 func (p LayPlan) Possible() bool { return p.Impossible == "" }
+
+// Part is a rectangle of a lay in which the cloth lies in the same plies, in
+// the frame of the lay.
+type Part struct {
+	X, Y, Length, Width float64
+	Plies               int
+	// FoldLow and FoldHigh say that its lower or its upper edge is a fold.
+	FoldLow, FoldHigh bool
+}
 
 // Laid is one template in its place. Coordinates are in the cloth frame.
 type Laid struct {
@@ -54,8 +77,10 @@ type Laid struct {
 	Mirrored bool
 	Turn     float64
 	X, Y     float64
-	// OnFold says that the fold edge lies on the fold, y = 0.
+	// OnFold says that the fold edge lies on a fold of its part.
 	OnFold bool
+	// Part is where it lies: an index into LayPlan.Parts.
+	Part int
 	// Outline is the cutting line: closed, no more than 0.1 mm outside the
 	// true curve.
 	Outline orb.Ring

@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"math"
 	"time"
 
 	"ellwand/nest"
@@ -15,8 +16,9 @@ import (
 type Options struct {
 	// Lays to try; empty means all.
 	Lays []Lay
-	// Time to search a lay; 0 means 5 s, or no limit when Iterations is
-	// given.
+	// Time to search the open lay and the lay folded along the warp, each; 0
+	// means 5 s, or no limit when Iterations is given. The other lays, which
+	// are seldom the best, have a quarter of it each.
 	Time time.Duration
 	// Iterations bounds each search, so that the result depends on the job
 	// and the seed alone; 0 leaves it to Time.
@@ -24,8 +26,10 @@ type Options struct {
 	Seed       uint64
 	// Workers is the number of goroutines; 0 means one a core.
 	Workers int
-	// Gap is the least distance between two pieces, mm. Not negative.
-	Gap float64
+	// Known are plans found for stricter questions about the same pieces, such
+	// as one-way cloth or a repeat. Those that are plans of this question too
+	// are where its searches start, so that its answer is never longer.
+	Known []LayPlan
 	// Progress, when set, is called with each better layout of a lay.
 	Progress func(Lay, nest.Progress)
 }
@@ -33,12 +37,12 @@ type Options struct {
 // Requirement is how much of a cloth a set of pieces needs.
 type Requirement struct {
 	Cloth Cloth
-	// Lays that were tried, in the order open, folded along the warp.
+	// Lays that were tried, in the order of the constants.
 	Lays []LayPlan
 	// Chosen is an index into Lays: the lay with the least to buy; of equals
-	// the folded one, which halves the chalking and the cutting.
+	// the one with the fewest outlines to chalk and cut.
 	Chosen int
-	// Length and Buy of the chosen lay, mm.
+	// Length of cloth that the chosen lay takes, and Buy, mm.
 	Length, Buy float64
 }
 
@@ -50,32 +54,45 @@ var ErrInternal = errors.New("internal error")
 // is possible, each solved and verified. Pieces whose Cloth is another one
 // must be left out by the caller.
 //
-// The folded lay, opened out flat, is where the search of the open lay
-// starts, so that (with no gap between pieces) an open lay is never longer
-// than the folded one.
+// The open lay is searched last and starts from the shortest of the others,
+// opened out flat, so that (with no gap between pieces) it is never longer
+// than any of them.
 //
 // When the context is cancelled it returns the best found so far. It fails,
 // with a sentence for the maker, when the cloth or a piece is not sound or
 // when no lay is possible.
 func Require(ctx context.Context, cloth Cloth, all []pieces.Piece, options Options) (Requirement, error) {
-	if err := checkJob(cloth, all, options); err != nil {
+	if err := checkJob(cloth, all); err != nil {
 		return Requirement{}, err
 	}
-	out := Requirement{Cloth: cloth, Chosen: -1}
-	var folded *lain
-	for _, lay := range []Lay{FoldedAlong, Open} {
+	wanted, err := demandsOf(enlarged(cloth, all))
+	if err != nil {
+		return Requirement{}, err
+	}
+	t := &table{ctx: ctx, cloth: cloth, asked: all, wanted: wanted, options: options}
+	plans := map[Lay]LayPlan{}
+	for _, lay := range searchOrder {
 		if !options.wants(lay) {
 			continue
 		}
-		plan, found, err := planLay(ctx, cloth, lay, all, options, folded)
+		plan, err := t.planLay(lay)
 		if err != nil {
 			return Requirement{}, err
 		}
-		folded = found
-		out.Lays = append([]LayPlan{plan}, out.Lays...)
+		plans[lay] = plan
+	}
+	out := Requirement{Cloth: cloth, Chosen: -1}
+	for _, lay := range AllLays() {
+		if plan, tried := plans[lay]; tried {
+			out.Lays = append(out.Lays, plan)
+		}
 	}
 	return out.choose()
 }
+
+// searchOrder has the open lay last: whatever the others find, opened out, is
+// a layout of it.
+var searchOrder = []Lay{FoldedAlong, FoldedAcross, CutAcross, SelvedgeIn, BothSelvedgesIn, InStretches, Open}
 
 func (o Options) wants(lay Lay) bool {
 	for _, l := range o.Lays {
@@ -84,55 +101,6 @@ func (o Options) wants(lay Lay) bool {
 		}
 	}
 	return len(o.Lays) == 0
-}
-
-// lain is a solved lay in terms of plain geometry.
-type lain struct {
-	templates []template
-	problem   nest.Problem
-	layout    nest.Layout
-	bound     float64
-}
-
-// planLay solves one lay. A lay that is not possible is a plan that says so,
-// not an error.
-func planLay(ctx context.Context, cloth Cloth, lay Lay, all []pieces.Piece, options Options, folded *lain) (LayPlan, *lain, error) {
-	plan := LayPlan{Cloth: cloth, Lay: lay, Plies: lay.Plies(), Width: lay.UsableWidth(cloth)}
-	templates, err := templatesOf(cloth, lay, all)
-	if err != nil {
-		plan.Impossible = err.Error()
-		return plan, nil, nil
-	}
-	found, err := solve(ctx, lay, templates, problemOf(cloth, lay, templates, options.Gap), options, folded)
-	if err != nil {
-		return LayPlan{}, nil, err
-	}
-	plan.fill(*found)
-	if err := plan.Check(all); err != nil {
-		return LayPlan{}, nil, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", ErrInternal, lay, err)
-	}
-	return plan, found, nil
-}
-
-func solve(ctx context.Context, lay Lay, templates []template, problem nest.Problem, options Options, folded *lain) (*lain, error) {
-	search := nest.Options{Time: options.Time, Iterations: options.Iterations, Seed: options.Seed, Workers: options.Workers}
-	if options.Progress != nil {
-		search.Progress = func(p nest.Progress) { options.Progress(lay, p) }
-	}
-	if folded != nil {
-		if start, ok := unfolded(*folded, templates, problem); ok {
-			search.Start = &start
-		}
-	}
-	result, err := nest.Solve(ctx, problem, search)
-	if err != nil {
-		return nil, err
-	}
-	best := shorter(problem, result.Layout, search.Start)
-	if err := nest.Verify(problem, best); err != nil {
-		return nil, fmt.Errorf("%w: the layout of the lay %s failed its check and is not shown: %w", ErrInternal, lay, err)
-	}
-	return &lain{templates: templates, problem: problem, layout: best, bound: result.Bound}, nil
 }
 
 // shorter returns the start when it is sound and the search, against its
@@ -144,22 +112,46 @@ func shorter(problem nest.Problem, found nest.Layout, start *nest.Layout) nest.L
 	return found
 }
 
-// choose picks the lay with the least to buy; of equals the folded one.
+// choose picks the lay with the least to buy; of equals the one with the
+// fewest outlines to cut.
 func (r Requirement) choose() (Requirement, error) {
 	var reasons []error
-	for i, plan := range r.Lays {
-		if !plan.Possible() {
-			reasons = append(reasons, fmt.Errorf("%s lay: %s", plan.Lay, plan.Impossible))
-			continue
+	least := math.Inf(1)
+	for _, plan := range r.Lays {
+		if plan.Possible() {
+			least = min(least, plan.Buy)
+		} else {
+			reasons = append(reasons, fmt.Errorf("%s: %s", plan.Lay, plan.Impossible))
 		}
-		if r.Chosen < 0 || plan.Buy <= r.Buy+sameLength {
-			r.Chosen, r.Length, r.Buy = i, plan.Length, plan.Buy
+	}
+	for i, plan := range r.Lays {
+		if plan.Possible() && plan.Buy <= least+sameLength && (r.Chosen < 0 || plan.isLessWorkThan(r.Lays[r.Chosen])) {
+			r.Chosen, r.Length, r.Buy = i, plan.Taken, plan.Buy
 		}
 	}
 	if r.Chosen < 0 {
 		return Requirement{}, fmt.Errorf("no lay of %s is possible:\n%w", r.Cloth, errors.Join(reasons...))
 	}
 	return r, nil
+}
+
+// isLessWorkThan another plan: fewer cuts, or as many and less to chalk.
+func (p LayPlan) isLessWorkThan(other LayPlan) bool {
+	if p.Cuts != other.Cuts {
+		return p.Cuts < other.Cuts
+	}
+	return p.chalkLine() < other.chalkLine()-sameLength
+}
+
+// chalkLine is the length of all outlines, mm.
+func (p LayPlan) chalkLine() float64 {
+	sum := 0.0
+	for _, l := range p.Pieces {
+		for i := 1; i < len(l.Outline); i++ {
+			sum += distance(l.Outline[i-1], l.Outline[i])
+		}
+	}
+	return sum
 }
 
 // sameLength, mm: shorter differences do not matter to anyone with scissors.
@@ -180,7 +172,7 @@ func (r Requirement) Opening() (length, buy float64, ok bool) {
 	if open < 0 || folded < 0 {
 		return 0, 0, false
 	}
-	length = r.Lays[folded].Length - r.Lays[open].Length
+	length = r.Lays[folded].Taken - r.Lays[open].Taken
 	buy = r.Lays[folded].Buy - r.Lays[open].Buy
 	return max(length, 0), max(buy, 0), true
 }

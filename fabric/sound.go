@@ -13,7 +13,10 @@ import (
 //  1. its width is a positive length;
 //  2. its selvedges are not negative and leave some width between them;
 //  3. its step and the straightening of its ends are not negative;
-//  4. its nap is one of the three.
+//  4. its nap is one of the three;
+//  5. the gap is not negative, the tilt no more than 5 %, the shrinkage no
+//     more than 30 %, the repeat not negative;
+//  6. its flaws have sound outlines.
 func (c Cloth) Check() error {
 	var faults []error
 	fault := func(format string, values ...any) {
@@ -36,8 +39,44 @@ func (c Cloth) Check() error {
 	if c.Nap < EitherWay || c.Nap > OneWayPerGarment {
 		fault("the nap must be %q, %q or %q", EitherWay, OneWay, OneWayPerGarment)
 	}
+	return errors.Join(append(faults, c.checkHandling())...)
+}
+
+// checkHandling is rules 5 and 6.
+func (c Cloth) checkHandling() error {
+	var faults []error
+	fault := func(format string, values ...any) {
+		faults = append(faults, fmt.Errorf("%s: "+format, append([]any{c}, values...)...))
+	}
+	if !isLength(c.Gap) {
+		fault("the gap between pieces is %s; it cannot be negative", say(c.Gap))
+	}
+	if !(c.Tilt >= 0 && c.Tilt <= mostTilt) {
+		fault("the tilt is %.3g %%; it must be from 0 to 5 %% (1 to 3 %% is tolerated on cheap goods)", 100*c.Tilt)
+	}
+	for _, share := range []float64{c.Shrinkage.Warp, c.Shrinkage.Weft} {
+		if !(share >= 0 && share <= mostShrinkage) {
+			fault("a shrinkage of %.3g %% cannot be; it must be from 0 to 30 %% (0 to 8 %% is usual)", 100*share)
+		}
+	}
+	for _, repeat := range []float64{c.Repeat.Along, c.Repeat.Across} {
+		if !isLength(repeat) || repeat > 0 && repeat < leastRepeat {
+			fault("a repeat of %s cannot be matched; give the length after which the pattern comes again, 2 mm or more, or none for plain cloth", say(repeat))
+		}
+	}
+	for _, flaw := range c.Flaws {
+		if err := flaw.check(); err != nil {
+			fault("%s", err)
+		}
+	}
 	return errors.Join(faults...)
 }
+
+const (
+	mostTilt      = 0.05
+	mostShrinkage = 0.3
+	leastRepeat   = 2.0 // mm: finer stripes match anywhere
+)
 
 // String names the cloth in messages.
 func (c Cloth) String() string {
@@ -50,13 +89,10 @@ func (c Cloth) String() string {
 func isLength(mm float64) bool { return mm >= 0 && !math.IsInf(mm, 1) }
 
 // checkJob refuses what cannot be laid at all, with every reason.
-func checkJob(cloth Cloth, all []pieces.Piece, options Options) error {
+func checkJob(cloth Cloth, all []pieces.Piece) error {
 	faults := []error{cloth.Check()}
 	if len(all) == 0 {
 		faults = append(faults, fmt.Errorf("%s: there is nothing to cut from it; add a piece, or leave the cloth out", cloth))
-	}
-	if !isLength(options.Gap) {
-		faults = append(faults, fmt.Errorf("the gap between pieces is %s; it cannot be negative", say(options.Gap)))
 	}
 	for i, piece := range all {
 		faults = append(faults, piece.Check())

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 
 	"github.com/paulmach/orb"
 
@@ -28,26 +29,50 @@ type template struct {
 	isAlike bool
 }
 
-// templatesOf says how every piece is chalked in a lay. This is the one place
-// where grain, nap, fold and right side become plain geometry. It fails with
-// all reasons why the lay is not possible.
-func templatesOf(cloth Cloth, lay Lay, all []pieces.Piece) ([]template, error) {
-	var out []template
+// demand is how many of a piece are to come out of one bed.
+type demand struct {
+	source  int // index of the piece
+	piece   pieces.Piece
+	outline orb.Ring // its cutting outline as it is laid
+	cut     int
+	// first is the number of its first template in this bed, from 1.
+	first int
+}
+
+// demandsOf asks a single bed for everything. It fails when a piece has no
+// sound cutting outline.
+func demandsOf(all []pieces.Piece) ([]demand, error) {
+	out := make([]demand, len(all))
 	var faults []error
 	for i, piece := range all {
-		outline, err := piece.CuttingOutline(fineTolerance)
-		if err != nil {
-			faults = append(faults, err)
-			continue
-		}
-		made, err := chalked(cloth, lay, piece, outward(outline, outwardTolerance-fineTolerance))
+		outline, err := cuttingOutline(piece)
+		faults = append(faults, err)
+		out[i] = demand{source: i, piece: piece, outline: outline, cut: piece.Cut, first: 1}
+	}
+	return out, errors.Join(faults...)
+}
+
+// of asks the same for another number of the piece.
+func (d demand) of(cut, first int) demand {
+	d.cut, d.first = cut, first
+	return d
+}
+
+// templatesOf says how every piece is chalked in a bed. This is the one place
+// where grain, nap, fold and right side become plain geometry. It fails with
+// all reasons why the lay is not possible.
+func templatesOf(cloth Cloth, b bed, demands []demand) ([]template, error) {
+	var out []template
+	var faults []error
+	for _, d := range demands {
+		made, err := chalked(cloth, b, d)
 		if err != nil {
 			faults = append(faults, err)
 			continue
 		}
 		for _, t := range made {
-			t.source = i
-			if t.turns, err = thatFit(cloth, lay, t); err != nil {
+			t.source = d.source
+			if t.turns, err = thatFit(cloth, b, t); err != nil {
 				faults = append(faults, err)
 				break
 			}
@@ -59,18 +84,41 @@ func templatesOf(cloth Cloth, lay Lay, all []pieces.Piece) ([]template, error) {
 
 // chalked gives the templates of one piece: two when right and left are
 // chalked apart.
-func chalked(cloth Cloth, lay Lay, piece pieces.Piece, outline orb.Ring) ([]template, error) {
-	base := template{piece: piece, outline: outline, copies: piece.Cut, yields: 1, first: 1}
+func chalked(cloth Cloth, b bed, d demand) ([]template, error) {
+	base := template{piece: d.piece, outline: d.outline, copies: d.cut, yields: 1, first: d.first}
+	cloth.Nap = napOf(cloth, d.piece)
 	switch {
-	case lay == Open && piece.Fold != "":
+	case b.lay == FoldedAcross && cloth.Nap != EitherWay:
+		return nil, fmt.Errorf("%s: it must go one way, and in the upper ply the warp runs the other way; cut the cloth across and turn the upper length round, or lay it open", d.piece.Name)
+	case b.plies() == 1 && d.piece.Fold != "":
 		return wholeOf(base, cloth), nil
-	case lay == Open:
+	case b.plies() == 1:
 		return singly(base, cloth), nil
-	case piece.Fold != "":
-		return onFold(base, cloth)
+	case d.piece.Fold != "" && len(b.foldPins()) > 0:
+		return onFold(base, cloth, b)
+	case d.piece.Fold != "":
+		return doubly(wholeOf(base, cloth)[0], cloth)
 	default:
 		return doubly(base, cloth)
 	}
+}
+
+// cuttingOutline of a piece as it is laid: fewer points, nowhere inside the
+// true line.
+func cuttingOutline(piece pieces.Piece) (orb.Ring, error) {
+	outline, err := piece.CuttingOutline(fineTolerance)
+	if err != nil {
+		return nil, err
+	}
+	return outward(outline, outwardTolerance-fineTolerance), nil
+}
+
+// napOf is the nap as it binds one piece.
+func napOf(cloth Cloth, piece pieces.Piece) Nap {
+	if slices.Contains(cloth.OneWayPieces, piece.Name) {
+		return OneWay
+	}
+	return cloth.Nap
 }
 
 // wholeOf lays a cut-on-fold piece whole. Its outline is the half's and its
@@ -106,9 +154,13 @@ func offLine(p, a, b orb.Point) float64 {
 }
 
 // singly lays each piece on its own on a single ply: the left of a pair is
-// laid face down.
+// laid face down. Where both sides of the cloth look alike, any piece may be.
 func singly(base template, cloth Cloth) []template {
 	base.turns = turnsOf(base.piece, cloth.Nap, false)
+	if cloth.Alike {
+		base.turns = append(base.turns, turnsOf(base.piece, cloth.Nap, true)...)
+		return []template{base}
+	}
 	if !base.piece.Pair {
 		base.image, base.isAlike = mirrorAlike(base.piece, base.outline, cloth.Nap)
 		if base.isAlike {
@@ -116,17 +168,19 @@ func singly(base template, cloth Cloth) []template {
 		}
 		return []template{base}
 	}
-	base.copies = base.piece.Cut / 2
+	base.copies /= 2
 	left := base
-	left.first = base.copies + 1
+	left.first += base.copies
 	left.turns = turnsOf(base.piece, cloth.Nap, true)
 	return []template{base, left}
 }
 
 // onFold lays a half with its fold edge on the fold of the cloth.
-func onFold(base template, cloth Cloth) ([]template, error) {
+func onFold(base template, cloth Cloth, b bed) ([]template, error) {
 	base.onFold = true
-	base.turns = foldTurns(base.piece, cloth.Nap)
+	for _, pin := range b.foldPins() {
+		base.turns = append(base.turns, foldTurns(base.piece, cloth.Nap, pin)...)
+	}
 	if len(base.turns) == 0 {
 		return nil, fmt.Errorf("%s: its edge %q cannot lie on the fold, because then its grainline would not lie %s; "+
 			"lay the cloth open, or draw the grainline to suit the fold", base.piece.Name, base.piece.Fold, lieInWords(base.piece.Grain.Lie))
@@ -137,16 +191,19 @@ func onFold(base template, cloth Cloth) ([]template, error) {
 // doubly lays a template on two plies, right sides together, which gives a
 // right and a left at once, whichever face of the template is up.
 func doubly(base template, cloth Cloth) ([]template, error) {
+	if base.copies%2 != 0 {
+		return nil, fmt.Errorf("%s: %s cannot be cut from two plies, which give two at a time; "+
+			"lay the cloth open, or cut one more", base.piece.Name, countInWords(base.copies))
+	}
 	base.yields = 2
-	base.copies = base.piece.Cut / 2
+	base.copies /= 2
 	base.turns = turnsOf(base.piece, cloth.Nap, false)
-	if base.piece.Pair {
+	if base.piece.Pair || cloth.Alike {
 		base.turns = append(base.turns, turnsOf(base.piece, cloth.Nap, true)...)
 		return []template{base}, nil
 	}
-	if base.piece.Cut%2 != 0 {
-		return nil, fmt.Errorf("%s: %s cannot be cut from two plies, which give two at a time; "+
-			"lay the cloth open, or cut one more", base.piece.Name, countInWords(base.piece.Cut))
+	if base.isAlike { // a fold piece laid whole
+		return []template{base}, nil
 	}
 	base.image, base.isAlike = mirrorAlike(base.piece, base.outline, cloth.Nap)
 	if !base.isAlike {
@@ -171,9 +228,9 @@ func lieInWords(lie pieces.GrainLie) string {
 // fitTolerance absorbs rounding, in mm, when a piece just fits the width.
 const fitTolerance = 1e-6
 
-// thatFit keeps the turns in which the template is no wider than the lay.
-func thatFit(cloth Cloth, lay Lay, t template) ([]nest.Turn, error) {
-	usable, narrowest := lay.UsableWidth(cloth), math.Inf(1)
+// thatFit keeps the turns in which the template is no wider than the bed.
+func thatFit(cloth Cloth, b bed, t template) ([]nest.Turn, error) {
+	usable, narrowest := b.room(cloth), math.Inf(1)
 	var out []nest.Turn
 	for _, turn := range t.turns {
 		across := across(t.outline, turn)
@@ -185,8 +242,12 @@ func thatFit(cloth Cloth, lay Lay, t template) ([]nest.Turn, error) {
 	if len(out) > 0 {
 		return out, nil
 	}
-	if lay == FoldedAlong {
+	switch b.lay {
+	case FoldedAlong:
 		return nil, fmt.Errorf("%s: it is %s wide and the folded cloth only %s; lay the cloth open, or take a wider cloth",
+			t.piece.Name, say(narrowest), say(usable))
+	case BothSelvedgesIn:
+		return nil, fmt.Errorf("%s: it is %s wide, and from a fold to where the selvedges meet there are only %s; lay the cloth open, or take a wider cloth",
 			t.piece.Name, say(narrowest), say(usable))
 	}
 	return nil, fmt.Errorf("%s: it is %s wide in the narrowest way its grain allows, and the cloth only %s between the selvedges; "+
@@ -205,11 +266,14 @@ func across(outline orb.Ring, turn nest.Turn) float64 {
 }
 
 // problemOf states the templates as plain geometry.
-func problemOf(cloth Cloth, lay Lay, templates []template, gap float64) nest.Problem {
-	problem := nest.Problem{Width: lay.UsableWidth(cloth), Gap: gap}
+func problemOf(cloth Cloth, b bed, templates []template) (nest.Problem, error) {
+	problem := nest.Problem{Width: b.width, Gap: cloth.Gap}
 	groups := map[string]int{}
 	for _, t := range templates {
 		item := nest.Item{Name: t.piece.Name, Outline: t.outline, Copies: t.copies, Turns: t.turns}
+		if !t.onFold && cloth.Tilt > 0 {
+			item.Tilt = math.Atan(cloth.Tilt) * 180 / math.Pi
+		}
 		if cloth.Nap == OneWayPerGarment {
 			if groups[t.piece.Garment] == 0 {
 				groups[t.piece.Garment] = len(groups) + 1
@@ -218,5 +282,7 @@ func problemOf(cloth Cloth, lay Lay, templates []template, gap float64) nest.Pro
 		}
 		problem.Items = append(problem.Items, item)
 	}
-	return problem
+	zones, err := b.zones(cloth, farEnd(cloth, templates))
+	problem.Zones = zones
+	return problem, err
 }

@@ -41,19 +41,22 @@ func turnsOf(piece pieces.Piece, nap Nap, mirrored bool) []nest.Turn {
 	return napAllows(out, nap)
 }
 
-// foldTurns returns the turns that bring the fold edge to y = 0 with the
-// piece above it. There are two: the half as drawn, and its mirror image
-// turned end for end. Since the whole piece is its own mirror image about the
+// foldTurns returns the turns that bring the fold edge to a fold of the lay,
+// at y = 0 with the piece above it, or at the far edge with the piece below.
+// There are two: the half as drawn, and its mirror image turned end for end. Since the whole piece is its own mirror image about the
 // fold, the second is the whole piece turned by 180 degrees: both halves of a
 // folded cloth give the same piece, whichever face of the template is up.
 // Turns in which the grain would lie wrongly are left out.
-func foldTurns(piece pieces.Piece, nap Nap) []nest.Turn {
+func foldTurns(piece pieces.Piece, nap Nap, pin nest.Pin) []nest.Turn {
 	edge, _ := piece.Edge(piece.Fold)
 	start, end := endsOf(edge)
 	fold := angleOf(start, end)
+	if pin == nest.PinHigh {
+		fold += 180
+	}
 	candidates := []nest.Turn{
-		{Degrees: wholeTurn(-fold), Pin: nest.PinLow},
-		{Degrees: wholeTurn(fold), Mirrored: true, Pin: nest.PinLow},
+		{Degrees: wholeTurn(-fold), Pin: pin},
+		{Degrees: wholeTurn(fold), Mirrored: true, Pin: pin},
 	}
 	var out []nest.Turn
 	for _, turn := range candidates {

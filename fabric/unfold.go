@@ -3,39 +3,67 @@ package fabric
 import (
 	"math"
 
+	"github.com/paulmach/orb"
+
 	"ellwand/nest"
 	"ellwand/pieces"
 )
 
-// unfolded opens a folded lay out flat: every template and its mirror image
-// about the fold, which then runs along the middle of the open cloth. It is a
-// layout of the open problem, so an open lay need never be longer than the
-// folded one. The templates of both lays must come from the same pieces. It
-// reports false when a piece has no such turn in the open lay.
-func unfolded(folded lain, open []template, openProblem nest.Problem) (nest.Layout, bool) {
-	half := folded.problem.Width
-	lower := pieces.Motion{A: 1, D: 1, F: half}
-	upper := pieces.Motion{A: 1, D: -1, F: half}
+// unfolded opens a lay out flat: every template, and its image in the upper
+// ply, in its place on the open cloth. It is a layout of the open problem, so
+// an open lay need never be longer than a doubled one. The templates must come
+// from the same pieces. It reports false when a piece has no such turn in the
+// open lay.
+func unfolded(cloth Cloth, beds []lain, open []template, openProblem nest.Problem) (nest.Layout, bool) {
 	used := make([]int, len(open))
-	out := nest.Layout{Length: folded.layout.Length}
-	for _, at := range folded.layout.Placements {
-		t := folded.templates[at.Item]
-		motion := placementMotion(folded.problem, at)
-		motions := []pieces.Motion{after(lower, motion)}
-		if !t.onFold {
-			motions = append(motions, after(upper, motion))
-		}
-		for _, m := range motions {
-			placement, ok := placedOpen(m, t.source, open, openProblem)
-			if !ok {
-				return nest.Layout{}, false
+	var out nest.Layout
+	for _, found := range beds {
+		plies := found.bed.pliesOn(cloth, found.layout.Length)
+		for _, at := range found.layout.Placements {
+			t, motion := found.templates[at.Item], placementMotion(found.problem, at)
+			over := pliesOver(plies, found.problem.Placed(at))
+			if t.onFold { // whole already, when laid open
+				over = over[:1]
 			}
-			placement.Copy = used[placement.Item]
-			used[placement.Item]++
-			out.Placements = append(out.Placements, placement)
+			for _, p := range over {
+				placement, ok := placedOpen(after(p.motion, motion), t.source, open, openProblem)
+				if !ok {
+					return nest.Layout{}, false
+				}
+				placement.Copy = used[placement.Item]
+				used[placement.Item]++
+				out.Placements = append(out.Placements, placement)
+			}
 		}
 	}
+	for item, n := range used {
+		if n != open[item].copies {
+			return nest.Layout{}, false
+		}
+	}
+	out.Length = lengthOf(openProblem, out)
 	return out, true
+}
+
+// lengthOf a layout is the largest x of its outlines.
+func lengthOf(problem nest.Problem, layout nest.Layout) float64 {
+	length := 0.0
+	for _, at := range layout.Placements {
+		length = math.Max(length, problem.Placed(at).Bound().Max[0])
+	}
+	return length
+}
+
+// pliesOver are the plies that a template at that place is cut from.
+func pliesOver(plies []ply, outline orb.Ring) []ply {
+	middle := outline.Bound().Center()[1]
+	var out []ply
+	for _, p := range plies {
+		if middle >= p.low && middle <= p.high && len(out) < 2 {
+			out = append(out, p)
+		}
+	}
+	return out
 }
 
 // placedOpen finds the template of the open lay, and its turn, that lies as
@@ -50,10 +78,19 @@ func placedOpen(m pieces.Motion, source int, open []template, problem nest.Probl
 		if t.isAlike && reflects(m) {
 			move = after(m, t.image)
 		}
+		allowed := problem.Items[item].Tilt + grainTolerance
+		best := nest.Placement{Turn: -1}
 		for k, turn := range problem.Items[item].Turns {
-			if turn.Mirrored == reflects(move) && math.Abs(math.Remainder(turn.Degrees-turnedBy(move), 360)) < grainTolerance {
-				return nest.Placement{Item: item, Turn: k, X: move.E, Y: move.F}, true
+			off := math.Remainder(turnedBy(move)-turn.Degrees, 360)
+			if turn.Mirrored == reflects(move) && math.Abs(off) < allowed && turn.Pin == nest.PinNone {
+				best, allowed = nest.Placement{Item: item, Turn: k, X: move.E, Y: move.F}, math.Abs(off)
+				if problem.Items[item].Tilt > 0 {
+					best.Tilt = math.Max(-problem.Items[item].Tilt, math.Min(off, problem.Items[item].Tilt))
+				}
 			}
+		}
+		if best.Turn >= 0 {
+			return best, true
 		}
 	}
 	return nest.Placement{}, false

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -17,9 +18,10 @@ func newEstimate(e *env) *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "estimate JOB",
 		Short: "Say how much of each cloth to buy",
-		Long: `Estimate lays the pieces of a job on each of its cloths, open and folded, and
-says how long the cloth must be and how much to buy. "Never below" is a length
-that no way of laying can beat.`,
+		Long: `Estimate lays the pieces of a job on each of its cloths, open and in every way
+of folding, and says how long the cloth must be, how much to buy and how many
+outlines there are to cut. "Never below" is a length that no way of laying can
+beat.`,
 		Example: `  ellwand estimate blouse.yaml
   ellwand estimate blouse.yaml --widths 115cm,140cm,150cm --time 10s`,
 		Args: one("a job file"),
@@ -110,13 +112,13 @@ func (e *env) printEstimate(work *job.Work, needs []fabric.Requirement) {
 }
 
 func (e *env) printLays(work *job.Work, need fabric.Requirement) {
-	t := newTable("lay", "plies", "length", "efficiency", "never below", "to buy")
+	t := newTable("lay", "plies", "cuts", "length", "efficiency", "never below", "to buy")
 	for _, plan := range need.Lays {
 		if !plan.Possible() {
 			continue
 		}
-		t.AppendRow(row(plan.Lay.String(), plan.Plies, work.FormatLong(plan.Length),
-			fmt.Sprintf("%.1f %%", 100*plan.Density), work.FormatLong(plan.Bound), buyText(work, need.Cloth, plan)))
+		t.AppendRow(row(plan.Lay.String(), pliesOf(plan), plan.Cuts, work.FormatLong(plan.Taken),
+			fmt.Sprintf("%.1f %%", 100*plan.Density), work.FormatLong(plan.Least()), buyText(work, need.Cloth, plan)))
 	}
 	fmt.Fprintln(e.out, t.Render())
 	for _, plan := range need.Lays {
@@ -126,6 +128,15 @@ func (e *env) printLays(work *job.Work, need fabric.Requirement) {
 	}
 }
 
+// pliesOf says in how many plies the cloth lies: "2", or "2 and 1" where only
+// a part of it is double.
+func pliesOf(plan fabric.LayPlan) string {
+	if plan.Lay == fabric.SelvedgeIn || plan.Lay == fabric.InStretches {
+		return "2 and 1"
+	}
+	return strconv.Itoa(plan.Plies)
+}
+
 // advice says what to buy, how to lay it, and what opening the cloth saves.
 func advice(work *job.Work, need fabric.Requirement) string {
 	chosen := need.Lays[need.Chosen]
@@ -133,14 +144,17 @@ func advice(work *job.Work, need fabric.Requirement) string {
 	open, folded, both := openAndFolded(need)
 	switch {
 	case !both:
-	case folded.Length-open.Length >= 1:
-		text += fmt.Sprintf(" Opening the cloth saves %s of length against folding it", work.Format(folded.Length-open.Length))
+	case folded.Taken-open.Taken >= 1:
+		text += fmt.Sprintf(" Opening the cloth saves %s of length against folding it", work.Format(folded.Taken-open.Taken))
 		if folded.Buy <= open.Buy {
 			text += ", too little to buy less"
 		}
 		text += "."
-	default:
+	case chosen.Lay == fabric.Open || chosen.Lay == fabric.FoldedAlong:
 		text += " Opening the cloth saves nothing; folded there is half the chalking and cutting."
+	}
+	if chosen.Lay != fabric.Open && chosen.Lay != fabric.FoldedAlong {
+		text += "\n" + strings.Join(chosen.Spreading(work.Format), "\n")
 	}
 	return text
 }

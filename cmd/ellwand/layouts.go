@@ -36,7 +36,7 @@ func (l layoutPaths) check(files *outputs, cloths []fabric.Cloth) error {
 		return files.check(l.option)
 	}
 	for _, cloth := range cloths {
-		for _, lay := range []fabric.Lay{fabric.Open, fabric.FoldedAlong} {
+		for _, lay := range fabric.AllLays() {
 			if err := files.check(filepath.Join(l.option, layoutName(fabric.LayPlan{Cloth: cloth, Lay: lay}))); err != nil {
 				return err
 			}

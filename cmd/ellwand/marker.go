@@ -44,7 +44,7 @@ plan-lining.pdf for the lining. Each cloth is laid in its first width unless
 	flags.StringVarP(&m.output, "output", "o", "", "the PDF to write (required)")
 	flags.StringSliceVar(&m.widths, "widths", nil, "width of the cloth instead of the job's; several: one for each cloth, in order")
 	flags.StringVar(&m.paper, "paper", "a4", "a4 or letter")
-	flags.StringVar(&m.lay, "lay", "", "open or folded; the one that needs less cloth if not given")
+	flags.StringVar(&m.lay, "lay", "", layWords()+"; the one that needs least cloth if not given")
 	return cmd
 }
 
@@ -117,17 +117,35 @@ func parsePaper(text string) (marker.Paper, error) {
 	return 0, fmt.Errorf("--paper %q is not known; use a4 or letter", text)
 }
 
-// parseLay reads the name of a lay; nil leaves the choice open.
+// layNames are the lays as they are written on the command line.
+var layNames = []struct {
+	name string
+	lay  fabric.Lay
+}{
+	{"open", fabric.Open}, {"folded", fabric.FoldedAlong}, {"across", fabric.FoldedAcross}, {"turned", fabric.CutAcross},
+	{"selvedge", fabric.SelvedgeIn}, {"middle", fabric.BothSelvedgesIn}, {"part", fabric.InStretches},
+}
+
+func layWords() string {
+	var names []string
+	for _, n := range layNames {
+		names = append(names, n.name)
+	}
+	return strings.Join(names, ", ")
+}
+
+// parseLay reads the name of a lay, short or in full; nil leaves the choice
+// open.
 func parseLay(text string) (*fabric.Lay, error) {
 	if text == "" {
 		return nil, nil
 	}
-	for _, lay := range []fabric.Lay{fabric.Open, fabric.FoldedAlong} {
-		if strings.HasPrefix(lay.String(), strings.ToLower(text)) {
-			return &lay, nil
+	for _, n := range layNames {
+		if strings.EqualFold(text, n.name) || strings.EqualFold(text, n.lay.String()) {
+			return &n.lay, nil
 		}
 	}
-	return nil, fmt.Errorf("--lay %q is not known; use open or folded", text)
+	return nil, fmt.Errorf("--lay %q is not known; use one of: %s", text, layWords())
 }
 
 // markerCloths gives each cloth its one width.
@@ -203,9 +221,9 @@ func (e *env) printPlans(work *job.Work, output string, plans []fabric.LayPlan) 
 	for i, plan := range plans {
 		file := planName(output, plan.Cloth.Name, i)
 		t.AppendRow(row(plan.Cloth.Name, work.Format(plan.Cloth.Width), plan.Lay.String(),
-			work.FormatLong(plan.Length), buyText(work, plan.Cloth, plan), file))
+			work.FormatLong(plan.Taken), buyText(work, plan.Cloth, plan), file))
 		report.Plans = append(report.Plans, planReport{
-			Cloth: plan.Cloth.Name, Lay: plan.Lay.String(), LengthMM: tidy(plan.Length),
+			Cloth: plan.Cloth.Name, Lay: plan.Lay.String(), LengthMM: tidy(plan.Taken),
 			BuyMM: tidy(plan.Buy), Pieces: len(plan.Pieces), File: file,
 		})
 	}

@@ -20,7 +20,7 @@ const (
 // purchase gives a length to buy in both systems, mm: in that of the shop's
 // step it is the plan's own; in the other it is rounded up to that one's step.
 func purchase(cloth fabric.Cloth, plan fabric.LayPlan) (metric, yards float64) {
-	need := measure.Length(plan.Length + cloth.Straighten)
+	need := measure.Length(plan.Need)
 	if inYards(cloth) {
 		return float64(measure.RoundUp(need, metricStep)), plan.Buy
 	}

@@ -31,6 +31,7 @@ type clothReport struct {
 type layReport struct {
 	Lay      string  `json:"lay"`
 	Plies    int     `json:"plies"`
+	Cuts     int     `json:"cuts"`
 	LengthMM float64 `json:"length_mm"`
 	Density  float64 `json:"density"`
 	BoundMM  float64 `json:"bound_mm"`
@@ -64,8 +65,8 @@ func clothReportOf(need fabric.Requirement) clothReport {
 			continue
 		}
 		out.Lays = append(out.Lays, layReport{
-			Lay: plan.Lay.String(), Plies: plan.Plies, LengthMM: tidy(plan.Length),
-			Density: tidy(100 * plan.Density), BoundMM: tidy(plan.Bound),
+			Lay: plan.Lay.String(), Plies: plan.Plies, Cuts: plan.Cuts, LengthMM: tidy(plan.Taken),
+			Density: tidy(100 * plan.Density), BoundMM: tidy(plan.Least()),
 		})
 	}
 	return out

@@ -37,7 +37,7 @@ func TestEstimateJSON(t *testing.T) {
 		assert.GreaterOrEqual(t, cloth["buy_mm"], cloth["length_mm"])
 		assert.GreaterOrEqual(t, cloth["buy_yd"].(float64)*914.4, cloth["length_mm"], "1 yd is 914.4 mm (agreement of 1959)")
 		for _, lay := range cloth["lays"].([]any) {
-			assert.Equal(t, []string{"bound_mm", "density", "lay", "length_mm", "plies"}, keysOf(t, lay))
+			assert.Equal(t, []string{"bound_mm", "cuts", "density", "lay", "length_mm", "plies"}, keysOf(t, lay))
 			l := lay.(map[string]any)
 			assert.LessOrEqual(t, l["bound_mm"], l["length_mm"])
 			assert.Greater(t, l["density"], 10.0, "in percent")
@@ -103,7 +103,7 @@ func TestPurchase(t *testing.T) {
 			if inYards(cloth) {
 				buy = tt.yd
 			}
-			metric, yards := purchase(cloth, fabric.LayPlan{Length: tt.length, Buy: buy})
+			metric, yards := purchase(cloth, fabric.LayPlan{Length: tt.length, Need: tt.length + cloth.Straighten, Buy: buy})
 			assert.InDelta(t, tt.metric, metric, 1e-6)
 			assert.GreaterOrEqual(t, yards, tt.length)
 			assert.Less(t, yards, tt.length+914.4/4+1e-6)

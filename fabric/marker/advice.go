@@ -10,7 +10,7 @@ func (s *sheets) drawWords() {
 		head  string
 		items []string
 	}{
-		{"1  " + s.foldHead(), spreading(s.plan)},
+		{"1  " + s.foldHead(), s.plan.Spreading(s.options.short)},
 		{"2  Lay the pieces", laying(s.plan)},
 		{"3  Before you cut", cautions(s.plan, s.options)},
 	}

@@ -13,22 +13,75 @@ const (
 )
 
 // drawCloth fills the cloth: the waste grey, so that the pieces stand out,
-// the selvedges with a row of short strokes.
+// the selvedges with a row of short strokes, what may not be used crossed out.
 func (s *sheets) drawCloth(v view) {
-	box := v.box()
-	s.fill(greyWaste)
-	s.pdf.Rect(box.Min[0], box.Min[1], box.Max[0]-box.Min[0], box.Max[1]-box.Min[1], "F")
-	s.drawSelvedge(v, s.plan.Width, v.high)
-	if s.plan.Lay == fabric.Open {
-		s.drawSelvedge(v, v.low, 0)
+	for _, stretch := range stretches(s.plan) {
+		from, to := max(stretch.from, v.from), min(stretch.to, v.to)
+		if from >= to {
+			continue
+		}
+		a, b := v.at(orb.Point{from, stretch.high}), v.at(orb.Point{to, stretch.low})
+		s.fill(greyWaste)
+		s.pdf.Rect(a[0], a[1], b[0]-a[0], b[1]-a[1], "F")
+		if stretch.low < 0 {
+			s.drawSelvedge(v, from, to, stretch.low, 0)
+		}
+		if s.plan.Lay != fabric.BothSelvedgesIn {
+			s.drawSelvedge(v, from, to, stretch.high-s.plan.Cloth.Selvedge, stretch.high)
+		}
+	}
+	for _, zone := range s.plan.Zones {
+		s.drawZone(v, zone)
 	}
 }
 
-func (s *sheets) drawSelvedge(v view, low, high float64) {
+// stretch is a length of cloth with its outer edges across.
+type stretch struct{ from, to, low, high float64 }
+
+// stretches of the lay: one, unless the first length is folded and the next
+// open.
+func stretches(plan fabric.LayPlan) []stretch {
+	low, high := clothEdges(plan)
+	if plan.Lay != fabric.InStretches || len(plan.Parts) < 2 {
+		return []stretch{{0, plan.OnTable(), low, high}}
+	}
+	middle := plan.Parts[1].X
+	return []stretch{{0, middle, 0, (high - low) / 2}, {middle, plan.OnTable(), low, high}}
+}
+
+// drawZone crosses out a place that may not be used.
+func (s *sheets) drawZone(v view, zone orb.Ring) {
+	box := zone.Bound()
+	if box.Max[0] <= v.from || box.Min[0] >= v.to {
+		return
+	}
+	shown := v.box()
+	s.pdf.ClipRect(shown.Min[0], shown.Min[1], shown.Max[0]-shown.Min[0], shown.Max[1]-shown.Min[1], false)
+	outline := v.line(zone)
+	points := make([]pdfPoint, len(outline))
+	for i, p := range outline {
+		points[i] = pdfPoint{X: p[0], Y: p[1]}
+	}
+	s.pdf.ClipPolygon(points, false)
+	s.pen(0.15, 90)
+	b := orb.Ring(outline).Bound()
+	height := b.Max[1] - b.Min[1]
+	for x := b.Min[0] - height; x < b.Max[0]; x += 1.2 {
+		s.pdf.Line(x, b.Max[1], x+height, b.Min[1])
+		s.pdf.Line(x, b.Min[1], x+height, b.Max[1])
+	}
+	s.pdf.ClipEnd()
+	s.pen(0.3, 0)
+	s.polygon(outline, "D")
+	s.pdf.ClipEnd()
+	s.restore()
+}
+
+func (s *sheets) drawSelvedge(v view, from, to, low, high float64) {
 	if high-low <= 0 {
 		return
 	}
-	a, b := v.at(orb.Point{v.from, high}), v.at(orb.Point{v.to, low})
+	a, b := v.at(orb.Point{from, high}), v.at(orb.Point{to, low})
 	s.fill(255)
 	s.pdf.Rect(a[0], a[1], b[0]-a[0], b[1]-a[1], "F")
 	s.pen(0.1, 90)
@@ -37,25 +90,85 @@ func (s *sheets) drawSelvedge(v view, low, high float64) {
 	}
 }
 
-// drawEdges draws and names the selvedges, the fold and the cut ends.
+// drawEdges draws and names the selvedges, the folds and the cut ends.
 func (s *sheets) drawEdges(v view) {
-	box := v.box()
-	left, right, top, bottom := box.Min[0], box.Max[0], box.Min[1], box.Max[1]
-	s.pen(0.35, 0)
-	s.pdf.Line(left, top, right, top)
-	if s.plan.Lay == fabric.FoldedAlong {
-		s.pen(0.9, 0, 5, 1.5, 1, 1.5)
+	for _, stretch := range stretches(s.plan) {
+		from, to := max(stretch.from, v.from), min(stretch.to, v.to)
+		if from >= to {
+			continue
+		}
+		s.edgeLine(v, from, to, stretch.high, s.plan.Lay == fabric.BothSelvedgesIn)
+		s.edgeLine(v, from, to, stretch.low, stretch.low == 0 && s.plan.Plies == 2)
 	}
-	s.pdf.Line(left, bottom, right, bottom)
 	s.drawEnd(v, true)
 	s.drawEnd(v, false)
+	box := v.box()
 	s.font("B", 7.5)
-	name := "selvedge"
-	if s.plan.Lay == fabric.FoldedAlong {
-		name = "both selvedges"
-	}
-	s.text(left, top-1.8, name)
+	s.text(box.Min[0], box.Min[1]-1.8, upperEdge(s.plan))
+	s.drawInnerLines(v)
 	s.drawPiecesEnd(v)
+}
+
+// edgeLine draws an edge of the cloth: a fold with long and short dashes.
+func (s *sheets) edgeLine(v view, from, to, y float64, fold bool) {
+	s.pen(0.35, 0)
+	if fold {
+		s.pen(0.9, 0, 5, 1.5, 1, 1.5)
+	}
+	a, b := v.at(orb.Point{from, y}), v.at(orb.Point{to, y})
+	s.pdf.Line(a[0], a[1], b[0], b[1])
+}
+
+// drawInnerLines draws and names the edge that is folded in, the line where
+// the selvedges meet, and where a stretch ends.
+func (s *sheets) drawInnerLines(v view) {
+	switch s.plan.Lay {
+	case fabric.SelvedgeIn:
+		s.innerLine(v, orb.Point{v.from, s.plan.FoldedIn}, orb.Point{v.to, s.plan.FoldedIn}, "edge folded in")
+	case fabric.BothSelvedgesIn:
+		s.innerLine(v, orb.Point{v.from, s.plan.Width / 2}, orb.Point{v.to, s.plan.Width / 2}, "selvedges meet")
+	case fabric.InStretches:
+		if len(s.plan.Parts) < 2 || s.plan.Parts[1].X < v.from || s.plan.Parts[1].X > v.to {
+			return
+		}
+		x := s.plan.Parts[1].X
+		a, b := v.at(orb.Point{x, v.high}), v.at(orb.Point{x, v.low})
+		s.pen(0.9, 0)
+		s.pdf.Line(a[0], a[1], b[0], b[1])
+		s.font("B", 7.5)
+		s.textUp(a[0]-1, (a[1]+b[1])/2, "cut across here, "+s.options.short(x))
+	}
+}
+
+func (s *sheets) innerLine(v view, from, to orb.Point, name string) {
+	a, b := v.at(from), v.at(to)
+	s.pen(0.5, 0, 3, 1.5)
+	s.pdf.Line(a[0], a[1], b[0], b[1])
+	s.font("B", 6.5)
+	s.textUp(b[0]+4.2, a[1], name)
+}
+
+// upperEdge and lowerEdge name the edges of the lay, across.
+func upperEdge(plan fabric.LayPlan) string {
+	switch plan.Lay {
+	case fabric.FoldedAlong, fabric.FoldedAcross, fabric.CutAcross:
+		return "both selvedges"
+	case fabric.BothSelvedgesIn:
+		return "fold"
+	}
+	return "selvedge"
+}
+
+func lowerEdge(plan fabric.LayPlan) string {
+	switch plan.Lay {
+	case fabric.FoldedAlong, fabric.SelvedgeIn, fabric.BothSelvedgesIn:
+		return "fold"
+	case fabric.FoldedAcross, fabric.CutAcross:
+		return "both selvedges nearest to you"
+	case fabric.InStretches:
+		return "fold, then selvedge nearest to you"
+	}
+	return "selvedge nearest to you"
 }
 
 // drawEnd draws one end of this page: a cut end, or where the page breaks.
@@ -71,10 +184,18 @@ func (s *sheets) drawEnd(v view, start bool) {
 	switch {
 	case start && v.first():
 		s.pen(0.9, 0)
-		s.textUp(textX, middle, "cut end")
+		name := "cut end"
+		switch s.plan.Lay {
+		case fabric.FoldedAcross:
+			s.pen(0.9, 0, 5, 1.5, 1, 1.5)
+			name = "fold"
+		case fabric.CutAcross:
+			name = "two cut ends"
+		}
+		s.textUp(textX, middle, name)
 	case !start && v.last():
 		s.pen(0.6, 0)
-		s.textUp(textX, middle, "end of the cloth, "+s.options.bought(s.plan.Buy))
+		s.textUp(textX, middle, endName(s.plan)+", "+s.options.bought(s.plan.OnTable()))
 	default:
 		s.pen(0.3, 0, 2, 1.2)
 		text := "continued on the next page"
@@ -105,4 +226,12 @@ func (s *sheets) drawPiecesEnd(v view) {
 		return
 	}
 	s.textRight(foot[0]-1, head[1]-1.8, text)
+}
+
+// endName is what lies at the right of the lay.
+func endName(plan fabric.LayPlan) string {
+	if plan.Lay == fabric.FoldedAcross || plan.Lay == fabric.CutAcross {
+		return "both ends of the cloth"
+	}
+	return "end of the cloth"
 }

@@ -13,10 +13,10 @@ import (
 func labelsOf(plan fabric.LayPlan) ([]label, []shownPiece) {
 	s := newSheets(plan, Options{})
 	low, high := clothEdges(plan)
-	spread := A4.spreadFor(high-low, plan.Buy)
+	spread := A4.spreadFor(high-low, plan.OnTable())
 	s.denominator = spread.denominator
 	s.addPage(spread.sheet)
-	v := view{to: plan.Buy, scale: 1 / s.denominator, low: low, high: high, left: 20, bottom: spread.height - 40, page: 1, pages: 1}
+	v := view{to: plan.OnTable(), scale: 1 / s.denominator, low: low, high: high, left: 20, bottom: spread.height - 40, page: 1, pages: 1}
 	var shown []shownPiece
 	for i, l := range plan.Pieces {
 		shown = append(shown, s.shown(v, i, l))

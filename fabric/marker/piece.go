@@ -146,28 +146,39 @@ func (s *sheets) drawArrow(from, to orb.Point) {
 
 // drawFoldMark draws the usual bracket whose arrows point at the fold.
 func (s *sheets) drawFoldMark(v view, l fabric.Laid) {
-	from, to, ok := foldSpan(l)
+	fold, up := s.foldOf(l)
+	from, to, ok := foldSpan(l, fold)
 	if !ok {
 		return
 	}
-	a, b := v.at(orb.Point{from, 0}), v.at(orb.Point{to, 0})
+	a, b := v.at(orb.Point{from, fold}), v.at(orb.Point{to, fold})
 	inset := (b[0] - a[0]) * 0.12
-	rise := math.Min(3, (b[0]-a[0])*0.2)
+	rise := up * math.Min(3, (b[0]-a[0])*0.2)
 	x1, x2, y := a[0]+inset, b[0]-inset, a[1]
 	s.pen(0.25, 0)
 	s.pdf.Line(x1, y-rise, x2, y-rise)
 	for _, x := range []float64{x1, x2} {
-		s.pdf.Line(x, y-rise, x, y-0.6)
+		s.pdf.Line(x, y-rise, x, y-up*0.6)
 		s.fill(0)
-		s.polygon([]orb.Point{{x, y - 0.3}, {x - 0.6, y - 1.7}, {x + 0.6, y - 1.7}}, "F")
+		s.polygon([]orb.Point{{x, y - up*0.3}, {x - 0.6, y - up*1.7}, {x + 0.6, y - up*1.7}}, "F")
 	}
 }
 
+// foldOf is the fold that a piece lies on, and 1 when the piece lies above it,
+// -1 when below.
+func (s *sheets) foldOf(l fabric.Laid) (y, up float64) {
+	part := s.plan.PartOf(l)
+	if part.FoldHigh && l.Outline.Bound().Center()[1] > part.Y+part.Width/2 {
+		return part.Y + part.Width, -1
+	}
+	return part.Y, 1
+}
+
 // foldSpan is where along the warp the piece lies on the fold.
-func foldSpan(l fabric.Laid) (from, to float64, ok bool) {
+func foldSpan(l fabric.Laid, fold float64) (from, to float64, ok bool) {
 	from, to = math.Inf(1), math.Inf(-1)
 	for _, p := range l.Seam {
-		if math.Abs(p[1]) < 1e-3 {
+		if math.Abs(p[1]-fold) < 1e-3 {
 			from, to = math.Min(from, p[0]), math.Max(to, p[0])
 		}
 	}

@@ -6,8 +6,6 @@ import (
 	"strconv"
 
 	"github.com/paulmach/orb"
-
-	"ellwand/fabric"
 )
 
 // drawClothRuler draws a ruler along the near edge, in cm or inches from the
@@ -35,14 +33,11 @@ func (s *sheets) drawClothRuler(v view) {
 		s.pdf.Line(x, y, x, y+tick)
 	}
 	s.font("B", 7.5)
-	edge := "selvedge nearest to you"
-	if s.plan.Lay == fabric.FoldedAlong {
-		edge = "fold"
-	}
+	edge := lowerEdge(s.plan)
 	s.text(v.left, y+8, edge)
 	width := s.textWidth(edge)
 	s.font("", 7)
-	s.text(v.left+width+3, y+8, fmt.Sprintf("the warp runs left to right; ruler in %s from the cut end", name))
+	s.text(v.left+width+3, y+8, fmt.Sprintf("the warp runs left to right; ruler in %s from the %s", name, leftEnd(s.plan)))
 }
 
 // drawFoot draws the scale bar of the lay, the ruler by which the print is

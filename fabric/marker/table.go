@@ -14,7 +14,7 @@ import (
 func Headings(plan fabric.LayPlan, options Options) []string {
 	edge, unit := nearEdge(plan), options.unit()
 	return []string{"No.", "Piece", "Garment", "Copy", "Gives", "Template",
-		fmt.Sprintf("Near end from cut end, %s", unit),
+		fmt.Sprintf("Near end from %s, %s", leftEnd(plan), unit),
 		fmt.Sprintf("Near end from %s, %s", edge, unit),
 		fmt.Sprintf("Far end from %s, %s", edge, unit),
 		"Arrow points"}
@@ -32,14 +32,15 @@ func Rows(plan fabric.LayPlan, options Options) [][]string {
 	var out [][]string
 	for i, l := range plan.Pieces {
 		near, far := grainEnds(l)
+		part := plan.PartOf(l)
 		out = append(out, []string{
 			fmt.Sprint(i + 1), l.Name, garmentOf(l),
 			fmt.Sprintf("%d of %d", l.Copy, total[keyOf(l)]),
 			gives(l), face(l),
-			options.bare(near[0]),
-			options.bare(fromEdge(plan, near[1])),
-			options.bare(fromEdge(plan, far[1])),
-			arrowPoints(l, nearEdge(plan)),
+			options.bare(near[0] - part.X),
+			options.bare(fromEdge(plan, part, near[1])),
+			options.bare(fromEdge(plan, part, far[1])),
+			arrowPoints(l, leftEnd(plan), edgeOf(plan, part)),
 		})
 	}
 	return out
@@ -62,11 +63,11 @@ func grainEnds(l fabric.Laid) (near, far orb.Point) {
 	return near, far
 }
 
-func arrowPoints(l fabric.Laid, edge string) string {
+func arrowPoints(l fabric.Laid, end, edge string) string {
 	dx, dy := l.Grain[1][0]-l.Grain[0][0], l.Grain[1][1]-l.Grain[0][1]
-	along, across := "away from the cut end", "away from the "+edge
+	along, across := "away from the "+end, "away from the "+edge
 	if dx < 0 {
-		along = "to the cut end"
+		along = "to the " + end
 	}
 	if dy < 0 {
 		across = "to the " + edge

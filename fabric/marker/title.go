@@ -47,7 +47,7 @@ func (s *sheets) facts() []fact {
 		{"usable width", o.short(plan.Width)},
 		{"plies", pliesInWords(plan)},
 		{"nap", plan.Cloth.Nap.String()},
-		{"pieces take", o.short(plan.Length)},
+		{"pieces take", o.short(max(plan.Taken, plan.Length))},
 		{"to buy", o.bought(plan.Buy)},
 		{"efficiency", fmt.Sprintf("%.1f %%", 100*plan.Density)},
 		{"bound (no lay is shorter)", bound},

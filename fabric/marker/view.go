@@ -41,13 +41,13 @@ func (v view) box() orb.Bound {
 // drawLay draws all pages of the lay.
 func (s *sheets) drawLay() {
 	low, high := clothEdges(s.plan)
-	spread := s.options.Paper.spreadFor(high-low, s.plan.Buy)
+	spread := s.options.Paper.spreadFor(high-low, s.plan.OnTable())
 	s.denominator = spread.denominator
 	_, along := spread.room()
 	for page := range spread.pages {
 		v := view{scale: 1 / s.denominator, low: low, high: high, page: page + 1, pages: spread.pages}
 		v.from = float64(page) * along * s.denominator
-		v.to = math.Min(v.from+along*s.denominator, s.plan.Buy)
+		v.to = math.Min(v.from+along*s.denominator, s.plan.OnTable())
 		s.addPage(spread.sheet)
 		s.drawPage(v)
 	}
@@ -85,10 +85,14 @@ func (s *sheets) drawHead(text string) {
 
 // clothEdges are the outer edges of the cloth, across.
 func clothEdges(plan fabric.LayPlan) (low, high float64) {
-	if plan.Lay == fabric.FoldedAlong {
-		return 0, plan.Width + plan.Cloth.Selvedge
+	selvedge := plan.Cloth.Selvedge
+	switch plan.Lay {
+	case fabric.FoldedAlong, fabric.SelvedgeIn:
+		return 0, plan.Width + selvedge
+	case fabric.BothSelvedgesIn:
+		return 0, plan.Width
 	}
-	return -plan.Cloth.Selvedge, plan.Width + plan.Cloth.Selvedge
+	return -selvedge, plan.Width + selvedge
 }
 
 func (s *sheets) polygon(line []orb.Point, style string) {

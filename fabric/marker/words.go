@@ -41,44 +41,59 @@ func (o Options) bare(mm float64) string {
 	return strings.TrimSuffix(o.short(mm), " "+o.unit())
 }
 
-// nearEdge names the edge at y = 0, from which the table measures.
+// nearEdge names the edge from which the table measures across.
 func nearEdge(plan fabric.LayPlan) string {
-	if plan.Lay == fabric.FoldedAlong {
+	if plan.Lay == fabric.InStretches {
+		return "fold or selvedge"
+	}
+	return edgeOf(plan, plan.PartOf(fabric.Laid{}))
+}
+
+// edgeOf names the edge nearest to the cutter where a part lies.
+func edgeOf(plan fabric.LayPlan, part fabric.Part) string {
+	if isFromFold(plan, part) {
 		return "fold"
 	}
 	return "selvedge"
 }
 
+// isFromFold reports whether distances across are measured from a fold, at
+// y = 0, and not from the outer edge of a selvedge.
+func isFromFold(plan fabric.LayPlan, part fabric.Part) bool {
+	switch plan.Lay {
+	case fabric.FoldedAlong, fabric.SelvedgeIn, fabric.BothSelvedgesIn:
+		return true
+	case fabric.InStretches:
+		return part.FoldLow
+	}
+	return false
+}
+
 // fromEdge is the distance of y from the edge that a tape can reach: the fold,
 // or the outer edge of the selvedge.
-func fromEdge(plan fabric.LayPlan, y float64) float64 {
-	if plan.Lay == fabric.FoldedAlong {
+func fromEdge(plan fabric.LayPlan, part fabric.Part, y float64) float64 {
+	if isFromFold(plan, part) {
 		return y
 	}
 	return y + plan.Cloth.Selvedge
 }
 
-func pliesInWords(plan fabric.LayPlan) string {
-	if plan.Lay == fabric.FoldedAlong {
-		return "2, right sides together"
+// leftEnd names the end from which distances along are measured.
+func leftEnd(plan fabric.LayPlan) string {
+	if plan.Lay == fabric.FoldedAcross {
+		return "fold"
 	}
-	return "1, right side up"
+	return "cut end"
 }
 
-// spreading says how to spread or fold the cloth.
-func spreading(plan fabric.LayPlan) []string {
-	first := "Straighten the cut end: cut along one weft thread, square to the selvedge."
-	if plan.Lay == fabric.FoldedAlong {
-		return []string{first,
-			"Fold the cloth in half along its length, right sides together, until the two selvedges lie exactly on each other.",
-			"Turn it so that the fold runs along the side of the table nearest to you and the cut end is on your left.",
-			"Smooth it until the fold hangs without a ripple. Pin the selvedges together about every 30 cm (12 in).",
-			"All distances across are measured from the fold."}
+func pliesInWords(plan fabric.LayPlan) string {
+	switch {
+	case plan.Plies == 1:
+		return "1, right side up"
+	case plan.Lay == fabric.SelvedgeIn || plan.Lay == fabric.InStretches:
+		return "2 and 1"
 	}
-	return []string{first,
-		"Spread the cloth in one layer, right side up, with one selvedge along the side of the table nearest to you and the cut end on your left.",
-		"Smooth it without stretching: the weft must lie square to the selvedge.",
-		"All distances across are measured from the outer edge of the selvedge nearest to you."}
+	return "2, right sides together"
 }
 
 // laying says how to place the pieces with a tape measure.
@@ -86,7 +101,7 @@ func laying(plan fabric.LayPlan) []string {
 	edge := nearEdge(plan)
 	out := []string{
 		"Lay the pieces in the order of their numbers.",
-		fmt.Sprintf("Pin the near end of the grainline at its distances from the cut end and from the %s; then swing the piece until the far end is at its own distance from the %s, and pin it. The arrow must point as the table says.", edge, edge),
+		fmt.Sprintf("Pin the near end of the grainline at its distances from the %s and from the %s; then swing the piece until the far end is at its own distance from the %s, and pin it. The arrow must point as the table says.", leftEnd(plan), edge, edge),
 		"Hatched pieces: the template lies face down.",
 		"The solid line is the cutting line, the dashed line the seam line."}
 	switch plan.Cloth.Nap {
@@ -95,25 +110,44 @@ func laying(plan fabric.LayPlan) []string {
 	case fabric.OneWayPerGarment:
 		out = append(out, "This cloth has a nap: all pieces of one garment point the same way. Keep the garments apart when you bundle them.")
 	}
-	if plan.Lay == fabric.FoldedAlong {
+	switch plan.Lay {
+	case fabric.FoldedAlong, fabric.BothSelvedgesIn:
 		out = append(out, "Fold edges lie exactly on the fold and are not cut. Every other piece gives a right and a left at once.")
+	case fabric.FoldedAcross, fabric.CutAcross:
+		out = append(out, "Every piece gives a right and a left at once. Cut through both layers, along the fold as well where a piece reaches it.")
+	case fabric.SelvedgeIn, fabric.InStretches:
+		out = append(out, "Fold edges lie exactly on the fold and are not cut. Where the cloth is double every other piece gives a right and a left at once; where it is single, one.")
 	}
 	return out
 }
 
 // cautions before and while cutting.
 func cautions(plan fabric.LayPlan, options Options) []string {
-	between := "between the selvedges"
-	if plan.Lay == fabric.FoldedAlong {
-		between = "from the fold to the selvedges"
+	between := map[fabric.Lay]string{
+		fabric.FoldedAlong: "from the fold to the selvedges", fabric.SelvedgeIn: "from the fold to the selvedge",
+		fabric.BothSelvedgesIn: "from fold to fold",
+	}[plan.Lay]
+	if between == "" {
+		between = "between the selvedges"
 	}
 	out := []string{
 		"Measure twice, cut once. Lay every piece before the first cut.",
 		fmt.Sprintf("Check the true width of the cloth in the shop: this plan needs %s %s.", options.short(plan.Width), between),
-		"Wash or steam the cloth before cutting, as the finished garment will be washed. If it shrinks, buy more.",
+		washing(plan.Cloth.Shrinkage),
 		"Look for flaws on the right side, and mark them before laying.",
 		"Blades: cut away from yourself, keep fingers behind the ruler, close the rotary cutter whenever you put it down, and keep blades from children.",
 		"Irons: plate and steam burn. Stand the iron on its heel, keep its cord off the floor, and unplug it when you leave.",
 	}
 	return append(out, plan.Notes...)
+}
+
+// washing says when the cloth is washed, before cutting or after.
+func washing(s fabric.Shrinkage) string {
+	switch {
+	case s.CutFirst:
+		return "Do not wash the cloth before cutting: the pieces are cut larger by what it will lose."
+	case s.Warp > 0 || s.Weft > 0:
+		return fmt.Sprintf("Wet and dry the cloth before cutting: the plan reckons with %.3g %% lost along and %.3g %% across, and is laid on what is left.", 100*s.Warp, 100*s.Weft)
+	}
+	return "Wash or steam the cloth before cutting, as the finished garment will be washed. If it shrinks, buy more."
 }

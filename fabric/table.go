@@ -1,0 +1,162 @@
+package fabric
+
+import (
+	"context"
+	"fmt"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/nest"
+	"ellwand/pieces"
+)
+
+// table is the cutting table: one cloth with all its pieces, and the lays
+// solved so far.
+type table struct {
+	ctx   context.Context
+	cloth Cloth
+	// asked are the pieces as the maker gave them, wanted as they are cut.
+	asked   []pieces.Piece
+	wanted  []demand
+	options Options
+	// shortest of the lays that were solved, for the open lay to start from.
+	shortest *spread
+}
+
+// lain is a solved bed in terms of plain geometry.
+type lain struct {
+	bed       bed
+	templates []template
+	problem   nest.Problem
+	layout    nest.Layout
+	bound     float64
+}
+
+// spread is a solved lay.
+type spread struct {
+	beds []lain
+	// depth by which a selvedge is folded in.
+	depth float64
+	// bound of the length of the lay on the table.
+	bound float64
+	taken float64
+}
+
+func spreadOf(cloth Cloth, beds ...lain) *spread {
+	s := &spread{beds: beds}
+	for _, found := range beds {
+		s.taken = max(s.taken, found.bed.before+found.bed.taken(cloth, found.layout.Length))
+	}
+	return s
+}
+
+// planLay solves one lay. A lay that is not possible is a plan that says so,
+// not an error.
+func (t *table) planLay(lay Lay) (LayPlan, error) {
+	plan := LayPlan{Cloth: t.cloth, Lay: lay, Plies: lay.Plies(), Width: lay.UsableWidth(t.cloth)}
+	found, why, err := t.spread(lay)
+	switch {
+	case err != nil:
+		return LayPlan{}, err
+	case found == nil:
+		plan.Impossible = why.Error()
+		return plan, nil
+	}
+	plan.FoldedIn, plan.Width = found.depth, 0
+	plan.fill(found.beds)
+	plan.Bound = min(found.bound, plan.Length)
+	if err := plan.Check(t.asked); err != nil {
+		return LayPlan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", ErrInternal, lay, err)
+	}
+	if t.shortest == nil || found.taken < t.shortest.taken {
+		t.shortest = found
+	}
+	return plan, nil
+}
+
+// spread solves a lay; it returns the reason when that is not possible.
+func (t *table) spread(lay Lay) (found *spread, why, err error) {
+	switch lay {
+	case SelvedgeIn:
+		return t.selvedgeIn()
+	case InStretches:
+		return t.inStretches()
+	}
+	b := bedOf(t.cloth, lay)
+	templates, why := templatesOf(t.cloth, b, t.wanted)
+	if why != nil {
+		return nil, why, nil
+	}
+	one, why, err := t.solve(lay, b, templates, t.share(lay))
+	if one == nil {
+		return nil, why, err
+	}
+	s := spreadOf(t.cloth, *one)
+	s.bound = one.bound
+	return s, nil, nil
+}
+
+// share of the budget that a lay has, in parts of four.
+func (t *table) share(lay Lay) int {
+	if lay == Open || lay == FoldedAlong {
+		return 4
+	}
+	return 1
+}
+
+// solve finds the layout of one bed with a share of the budget, in parts of
+// four.
+func (t *table) solve(lay Lay, b bed, templates []template, share int) (found *lain, why, err error) {
+	problem, why := problemOf(t.cloth, b, templates)
+	if why != nil {
+		return nil, why, nil
+	}
+	search := t.budget(share)
+	if t.options.Progress != nil {
+		search.Progress = func(p nest.Progress) { t.options.Progress(lay, p) }
+	}
+	search.Start = t.start(lay, b, templates, problem)
+	result, err := nest.Solve(t.ctx, problem, search)
+	if err != nil {
+		return nil, nil, err
+	}
+	best := shorter(problem, result.Layout, search.Start)
+	if err := nest.Verify(problem, best); err != nil {
+		return nil, nil, fmt.Errorf("%w: the layout of the lay %s failed its check and is not shown: %w", ErrInternal, lay, err)
+	}
+	return &lain{bed: b, templates: templates, problem: problem, layout: best, bound: result.Bound}, nil, nil
+}
+
+// budget of one search, in parts of four.
+func (t *table) budget(share int) nest.Options {
+	o := nest.Options{Time: t.options.Time, Iterations: t.options.Iterations, Seed: t.options.Seed, Workers: t.options.Workers}
+	if o.Time == 0 && o.Iterations == 0 {
+		o.Time = usualTime
+	}
+	o.Time = o.Time * timeShare(share) / 4
+	if o.Iterations > 0 {
+		o.Iterations = max(1, o.Iterations*share/4)
+	}
+	return o
+}
+
+// start is the shortest layout known that keeps the rules of the bed: for the
+// open lay any other lay opened out, and for any lay the plans that the
+// caller knows. Nil when there is none.
+func (t *table) start(lay Lay, b bed, templates []template, problem nest.Problem) *nest.Layout {
+	var best *nest.Layout
+	offer := func(layout nest.Layout, ok bool) {
+		if ok && (best == nil || layout.Length < best.Length) && nest.Verify(problem, layout) == nil {
+			best = &layout
+		}
+	}
+	if lay == Open && t.shortest != nil {
+		offer(unfolded(t.cloth, t.shortest.beds, templates, problem))
+	}
+	for _, plan := range t.options.Known {
+		if plan.Lay == lay && b.at == (orb.Point{}) && len(plan.Parts) == 1 {
+			offer(relaid(plan, t.asked, templates, problem))
+		}
+	}
+	return best
+}
