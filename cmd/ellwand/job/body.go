@@ -33,34 +33,22 @@ func bodyKeys() []string {
 
 func bodyKey(name draft.Measurement) string { return strings.ReplaceAll(string(name), " ", "_") }
 
-// body makes the body of the job from its size and its measurements.
-func (r *resolver) body() {
-	before := len(r.faults.List)
-	r.work.Body = r.sized().With(r.measured())
-	if len(r.faults.List) == before {
-		if err := r.work.Body.Check(); err != nil {
-			r.fault("body", "%s", err)
-		}
-	}
-	r.bodiless = len(r.faults.List) > before
-}
-
-// sized takes the body of a size table, when the job names one.
-func (r *resolver) sized() draft.Body {
-	size, table := string(r.file.Size), string(r.file.Table)
+// sized takes the body of a size table, when the job or wearer at a path names
+// one.
+func (r *resolver) sized(path, size, table string) draft.Body {
 	switch {
 	case size == "" && table == "":
 		return draft.Body{}
 	case size == "":
-		r.fault("table", "the table %q is named without a size; add one, such as: size: 12", table)
+		r.fault(within(path, "table"), "the table %q is named without a size; add one, such as: size: 12", table)
 		return draft.Body{}
 	case table == "":
-		r.fault("size", "size %s of which table? Sizes of the same name differ; add one of: table: %s", size, strings.Join(draft.Tables(), ", table: "))
+		r.fault(within(path, "size"), "size %s of which table? Sizes of the same name differ; add one of: table: %s", size, strings.Join(draft.Tables(), ", table: "))
 		return draft.Body{}
 	}
 	body, err := draft.Size(table, size)
 	if err != nil {
-		r.fault("size", "%s", err)
+		r.fault(within(path, "size"), "%s", err)
 		return draft.Body{}
 	}
 	return body
@@ -68,17 +56,17 @@ func (r *resolver) sized() draft.Body {
 
 // measured parses the measurements under body, each checked by itself so that
 // a fault has its own line.
-func (r *resolver) measured() draft.Body {
+func (r *resolver) measured(at string, given Body) draft.Body {
 	body := draft.Body{}
-	for _, key := range slices.Sorted(maps.Keys(r.file.Body)) {
-		path := "body." + key
+	for _, key := range slices.Sorted(maps.Keys(given)) {
+		path := within(at, "body") + "." + key
 		known, found := knownAs(key, bodyKeys())
 		if !found {
 			r.fault(path, "unknown measurement %q; %s", key, hint(key, bodyKeys()))
 			continue
 		}
 		name := draft.Measurement(strings.ReplaceAll(known, "_", " "))
-		value, ok := r.length(path, "the "+string(name), r.file.Body[key])
+		value, ok := r.length(path, "the "+string(name), given[key])
 		if !ok {
 			continue
 		}

@@ -64,8 +64,13 @@ func (r *resolver) cloth(path string, cloth Cloth) Offer {
 		for i, width := range cloth.Widths {
 			r.width(&offer, entry(path+".widths", i), name, width)
 		}
+	case cloth.Width == "" && len(cloth.Offers) > 0: // each offer has its own
 	default:
 		r.width(&offer, path+".width", name, cloth.Width)
+	}
+	r.offers(path, cloth, &offer)
+	if len(offer.Widths) == 0 {
+		offer.Widths = offeredWidths(offer.Offers)
 	}
 	return offer
 }

@@ -10,7 +10,7 @@ import (
 	"ellwand/pieces"
 )
 
-func (r *resolver) garments() {
+func (r *resolver) garments(wearers []wearer) {
 	above := r.allowances("allowances", nil, r.file.Allowances)
 	seen := map[string]bool{}
 	for i, garment := range r.file.Garments {
@@ -23,17 +23,28 @@ func (r *resolver) garments() {
 			r.fault(path, "two garments are named %s; give each its own name, or one of them a quantity", quoted(garment.Name))
 		}
 		seen[Slug(string(garment.Name))] = true
-		r.garment(path, garment, above)
+		r.knownWearers(path, garment, wearers)
+		before := len(r.faults.List)
+		for _, w := range wearers {
+			// What is wrong for one wearer is most likely wrong for all.
+			if wears(garment, w) && len(r.faults.List) == before {
+				r.wearing = w
+				r.garment(path, garment, above)
+			}
+		}
 	}
 }
 
 func (r *resolver) garment(path string, garment Garment, above allowances) {
 	before := len(r.faults.List)
-	made := Made{Name: string(garment.Name), Quantity: r.count(path+".quantity", "the quantity", garment.Quantity)}
+	made := Made{Name: string(garment.Name), Kind: string(garment.Name), Wearer: r.wearing.name, Quantity: r.count(path+".quantity", "the quantity", garment.Quantity)}
+	if made.Wearer != "" {
+		made.Name += ", " + made.Wearer
+	}
 	cloth := r.clothNamed(path+".cloth", "garment "+quoted(garment.Name), garment.Cloth, r.firstCloth())
 	widths := r.allowances(path+".allowances", above, garment.Allowances)
 	request := draft.Request{
-		Garment: made.Name, Size: string(r.file.Size), Cloth: cloth, Body: r.work.Body,
+		Garment: made.Name, Size: r.wearing.size, Cloth: cloth, Body: r.wearing.body,
 		Bodice:      r.bodice(path+".bodice", garment.Bodice),
 		Sleeve:      r.sleeve(path+".sleeve", garment.Sleeve),
 		Skirt:       r.skirt(path+".skirt", garment.Skirt),
@@ -71,11 +82,11 @@ func asksForDraft(request draft.Request) bool {
 // draft drafts a garment. A fault that names a measurement belongs to the
 // body, any other to the garment.
 func (r *resolver) draft(path string, made *Made, request draft.Request) {
-	if r.bodiless {
+	if r.wearing.bodiless {
 		return
 	}
-	if len(r.work.Body) == 0 && (request.Bodice != nil || request.Skirt != nil || request.Trousers != nil) {
-		r.fault("body", "the job has no body to draft from; add body: with its measurements, or size: and table:")
+	if len(r.wearing.body) == 0 && (request.Bodice != nil || request.Skirt != nil || request.Trousers != nil) {
+		r.fault(within(r.wearing.path, "body"), "the job has no body to draft from; add body: with its measurements, or size: and table:")
 		return
 	}
 	result, err := draft.Draft(request)
@@ -83,7 +94,7 @@ func (r *resolver) draft(path string, made *Made, request draft.Request) {
 		at := path
 		for _, name := range draft.Measurements() {
 			if strings.Contains(err.Error(), string(name)) {
-				at = "body"
+				at = within(r.wearing.path, "body")
 			}
 		}
 		r.fault(at, "garment %q: %s", made.Name, err)
@@ -91,10 +102,10 @@ func (r *resolver) draft(path string, made *Made, request draft.Request) {
 	}
 	made.Pieces, made.Truing, made.Figures = result.Pieces, result.Truing, result.Figures
 	for name, value := range result.Body {
-		r.work.Body[name] = value
+		r.wearing.body[name] = value
 	}
 	for _, derived := range result.Derived {
-		r.work.note(fmt.Sprintf("the %s is not given; %s is used, %s", derived.Measurement, r.work.Format(derived.Value), derived.Rule))
+		r.work.note(r.wearing.prefix() + fmt.Sprintf("the %s is not given; %s is used, %s", derived.Measurement, r.work.Format(derived.Value), derived.Rule))
 	}
 	for _, warning := range result.Warnings {
 		r.work.note(made.Name + ": " + warning)

@@ -16,9 +16,12 @@ type File struct {
 	Size       Text               `yaml:"size" jsonschema_description:"size of a published table; measurements under body replace the table's"`
 	Table      Text               `yaml:"table" jsonschema_description:"the size table: women (cm sizes 6 to 24) or misses (ASTM D5585, girths only)"`
 	Body       Body               `yaml:"body" jsonschema_description:"body measurements, named by ISO 8559-1"`
+	Wearers    []Wearer           `yaml:"wearers" jsonschema_description:"several bodies: every garment is made for each wearer, unless it names its own under for"`
 	Allowances map[string]Measure `yaml:"allowances" jsonschema_description:"seam allowance by edge; seams is every edge that is not named"`
 	Garments   []Garment          `yaml:"garments" jsonschema:"required,minItems=1" jsonschema_description:"what is made"`
 	Cloths     []Cloth            `yaml:"cloths" jsonschema:"required,minItems=1" jsonschema_description:"what it is cut from; the first is the one that pieces are cut from unless they say otherwise"`
+	Currency   Text               `yaml:"currency" jsonschema_description:"currency of every price, by its code of ISO 4217: EUR, GBP, USD"`
+	Quote      *Quote             `yaml:"quote" jsonschema_description:"what a quote says beside the cloths and garments"`
 
 	name  string
 	lines map[string]int
@@ -37,6 +40,9 @@ type Garment struct {
 	Parts       []Part             `yaml:"parts" jsonschema_description:"smaller pieces drafted to fit: collar, neck facing, cuff, waistband, skirt"`
 	CutFrom     map[string][]Text  `yaml:"cut_from" jsonschema_description:"drafted pieces by the cloth they are cut from; a piece named under two cloths is cut from both"`
 	Allowances  map[string]Measure `yaml:"allowances" jsonschema_description:"as at the top, for this garment"`
+	For         []Text             `yaml:"for" jsonschema_description:"the wearers it is made for; all of them if not given"`
+	Notions     []Notion           `yaml:"notions" jsonschema_description:"what one garment takes beside the cloth: zip, buttons, thread"`
+	Making      *Making            `yaml:"making" jsonschema_description:"what making one garment costs, by the hour or as a sum"`
 	Pieces      []Piece            `yaml:"pieces" jsonschema_description:"rectangles of your own: pocket, strap, tie"`
 }
 
@@ -62,4 +68,8 @@ type Cloth struct {
 	Nap        Choice    `yaml:"nap" jsonschema:"enum=either way,enum=one way,enum=one way per garment" jsonschema_description:"which way pieces may point; either way if not given"`
 	Step       Measure   `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to; 10 cm or 1/8 yd if not given"`
 	Straighten Measure   `yaml:"straighten" jsonschema_description:"added to what is bought for straightening both cut ends: 2 to 5 cm in all; nothing if not given"`
+	Safety     Text      `yaml:"safety" jsonschema_description:"added to what is needed so as to be sure, before rounding: 5 %, or a length such as 10 cm; nothing if not given"`
+	Minimum    Measure   `yaml:"minimum" jsonschema_description:"the least that the shop cuts"`
+	Price      Text      `yaml:"price" jsonschema_description:"of a metre, or a yard in a job in inches: 18.50; or: 18.50 per yd"`
+	Offers     []Offered `yaml:"offers" jsonschema:"minItems=1" jsonschema_description:"several cloths that would do, each with its width and price, to be compared"`
 }

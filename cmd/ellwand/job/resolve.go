@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"ellwand/fabric/quote"
 	"ellwand/pieces/measure"
 )
 
@@ -13,9 +14,10 @@ type resolver struct {
 	file   *File
 	faults *Faults
 	work   Work
-	// bodiless says that the body has faults of its own, so that drafting
-	// would only repeat them.
-	bodiless bool
+	// wearing is the body that garments are being drafted for.
+	wearing wearer
+	// rate is what an hour of making costs unless it says otherwise.
+	rate quote.Money
 }
 
 // Resolve parses the measurements, drafts the garments and makes the cloths.
@@ -30,13 +32,18 @@ func (f *File) Resolve() (*Work, error) {
 	if !r.units() {
 		return nil, r.faults.orNil()
 	}
+	r.currency()
 	r.cloths()
-	r.body()
+	wearers := r.wearers()
+	if len(wearers) == 1 {
+		r.work.Body = wearers[0].body
+	}
 	if len(f.Garments) == 0 {
 		r.fault("garments", "the job has no garments, so there is nothing to cut; add them under garments:")
 	}
-	r.garments()
+	r.garments(wearers)
 	r.emptyCloths()
+	r.quote()
 	if err := r.faults.orNil(); err != nil {
 		return nil, err
 	}

@@ -7,6 +7,7 @@ import (
 
 	"ellwand/draft"
 	"ellwand/fabric"
+	"ellwand/fabric/quote"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
 )
@@ -22,14 +23,23 @@ type Work struct {
 	Garments []Made
 	// Cloths that the job offers, in the order of the file.
 	Cloths []Offer
+	// Currency of every price; the zero one when the job has none.
+	Currency quote.Currency
+	// Quote is what the job says for a quote: all but its cloths, garments,
+	// units and heading. ValidDays, when above 0, stands for ValidUntil.
+	Quote     quote.Request
+	ValidDays int
 	// Notes of the draft, each a sentence.
 	Notes []string
 }
 
 // Made is one kind of garment with all its pieces.
 type Made struct {
-	Name     string
-	Quantity int
+	Name string // "dress, Imke" when there are several wearers
+	// Kind is the garment's name in the file, and Wearer whom it is for;
+	// Wearer may be empty.
+	Kind, Wearer string
+	Quantity     int
 	// Pieces of one garment, drafted ones first.
 	Pieces []pieces.Piece
 	// Truing of the drafted pieces; no rows when nothing was drafted.
@@ -42,6 +52,11 @@ type Made struct {
 type Offer struct {
 	Cloth  fabric.Cloth
 	Widths []float64 // full widths, mm; at least one
+	// Safety and Minimum go into every amount to buy.
+	Safety  quote.Safety
+	Minimum float64 // mm
+	// Offers are the priced ways to buy it; none when the job has no price.
+	Offers []quote.Offer
 }
 
 // note keeps a sentence once, however many garments give rise to it.

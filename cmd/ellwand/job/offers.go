@@ -1,0 +1,195 @@
+package job
+
+import (
+	"regexp"
+	"slices"
+	"strings"
+
+	"ellwand/fabric/quote"
+	"ellwand/pieces/measure"
+)
+
+// currency of the job; the zero one when it names none.
+func (r *resolver) currency() {
+	if r.file.Currency == "" {
+		return
+	}
+	currency, err := quote.ParseCurrency(string(r.file.Currency))
+	if err != nil {
+		r.fault("currency", "currency: %s", err)
+		return
+	}
+	r.work.Currency = currency
+}
+
+// money parses an amount of the job's currency.
+func (r *resolver) money(path, what string, text Text) (quote.Money, bool) {
+	switch {
+	case text == "":
+		r.fault(path, "%s is missing; add it", what)
+		return 0, false
+	case r.work.Currency.Code() == "":
+		if r.file.Currency == "" {
+			r.fault(path, "%s is in no currency; add a line at the top level, such as: currency: EUR", what)
+		}
+		return 0, false
+	}
+	amount, err := r.work.Currency.Parse(string(text))
+	if err != nil {
+		r.fault(path, "%s: %s", what, err)
+		return 0, false
+	}
+	return amount, true
+}
+
+// share parses a percentage; 0 when it is not given.
+func (r *resolver) share(path, what string, text Text) quote.Share {
+	if text == "" {
+		return 0
+	}
+	share, err := quote.ParseShare(string(text))
+	if err != nil {
+		r.fault(path, "%s: %s", what, err)
+	}
+	return share
+}
+
+// priceForm parts an amount from the unit that it buys.
+var priceForm = regexp.MustCompile(`(?i)^(.*?)\s*(?:/|\bper\b|\ba\b)\s*([a-z]+)$`)
+
+// price parses the price of a metre or yard; nil when it is not given.
+func (r *resolver) price(path, what string, text Text) *quote.Price {
+	if text == "" {
+		return nil
+	}
+	per, amount := measure.Yard, string(text)
+	if r.work.metric() {
+		per = measure.Metre
+	}
+	if parts := priceForm.FindStringSubmatch(amount); parts != nil {
+		unit, err := measure.ParseUnit(parts[2])
+		if err != nil || unit != measure.Metre && unit != measure.Yard {
+			r.fault(path, "%s is %q; cloth is priced by the metre or the yard: write 18.50, 18.50 per m or 18.50 per yd", what, string(text))
+			return nil
+		}
+		per, amount = unit, parts[1]
+	}
+	money, ok := r.money(path, what, Text(amount))
+	if !ok {
+		return nil
+	}
+	return &quote.Price{Money: money, Per: per}
+}
+
+// safety parses a percentage or a length.
+func (r *resolver) safety(path, name string, text Text) quote.Safety {
+	switch {
+	case text == "":
+		return quote.Safety{}
+	case strings.Contains(string(text), "%"):
+		return quote.Safety{Share: r.share(path, name+": the safety", text)}
+	}
+	length, _ := r.length(path, name+": the safety (a percentage such as 5 %, or a length)", Measure(text))
+	return quote.Safety{Length: length}
+}
+
+// offers of a cloth: those it lists, or its own price in each of its widths.
+func (r *resolver) offers(path string, cloth Cloth, offer *Offer) {
+	name := "cloth " + quoted(cloth.Name)
+	own := quote.Offer{Name: string(cloth.Name), Cloth: offer.Cloth, Safety: r.safety(path+".safety", name, cloth.Safety)}
+	if cloth.Minimum != "" {
+		own.Minimum, _ = r.length(path+".minimum", name+": the minimum", cloth.Minimum)
+	}
+	own.Price = r.price(path+".price", name+": the price", cloth.Price)
+	offer.Safety, offer.Minimum = own.Safety, own.Minimum
+	if own.Price != nil {
+		for _, width := range offer.Widths {
+			priced := own
+			priced.Cloth.Width = width
+			if len(offer.Widths) > 1 {
+				priced.Name += ", " + r.work.Format(width)
+			}
+			offer.Offers = append(offer.Offers, priced)
+		}
+	}
+	seen := map[string]bool{}
+	for i, listed := range cloth.Offers {
+		at := entry(path+".offers", i)
+		if seen[Slug(string(listed.Name))] {
+			r.fault(at, "%s has two offers named %s; give each its own name", name, quoted(listed.Name))
+		}
+		seen[Slug(string(listed.Name))] = true
+		r.offered(at, listed, own, offer)
+	}
+}
+
+// offered resolves one listed offer. What it does not say is as its cloth.
+func (r *resolver) offered(path string, listed Offered, own quote.Offer, into *Offer) {
+	if listed.Name == "" {
+		r.fault(path, "the offer has no name; add one, such as: name: Market stall")
+		return
+	}
+	name := "offer " + quoted(listed.Name)
+	out := own
+	out.Name = string(listed.Name)
+	lengths := []struct {
+		key, what string
+		text      Measure
+		into      *float64
+	}{
+		{"selvedge", "the selvedge", listed.Selvedge, &out.Cloth.Selvedge},
+		{"step", "the step", listed.Step, &out.Cloth.Step},
+		{"minimum", "the minimum", listed.Minimum, &out.Minimum},
+	}
+	for _, l := range lengths {
+		if l.text != "" {
+			*l.into, _ = r.length(path+"."+l.key, name+": "+l.what, l.text)
+		}
+	}
+	if listed.Nap != "" {
+		out.Cloth.Nap = naps[r.choose(path+".nap", name+": the nap", string(listed.Nap), napNames())]
+	}
+	if price := r.price(path+".price", name+": the price", listed.Price); price != nil {
+		out.Price = price
+	}
+	r.remnant(path, name, listed, &out)
+	if out.Price == nil && out.Remnant == nil && listed.Price == "" {
+		r.fault(path, "%s has no price; add price (of a metre or yard), or remnant and remnant_price", name)
+	}
+	widths := Offer{Cloth: out.Cloth}
+	if listed.Width == "" && len(into.Widths) == 1 {
+		widths.Widths = into.Widths
+	} else {
+		r.width(&widths, path+".width", name, listed.Width)
+	}
+	for _, width := range widths.Widths {
+		out.Cloth.Width = width
+		into.Offers = append(into.Offers, out)
+	}
+}
+
+func (r *resolver) remnant(path, name string, listed Offered, out *quote.Offer) {
+	switch {
+	case listed.Remnant == "" && listed.RemnantPrice == "":
+		return
+	case listed.Remnant == "":
+		r.fault(path+".remnant_price", "%s has a remnant_price without the length of the remnant; add remnant", name)
+		return
+	}
+	length, longEnough := r.positive(path+".remnant", name+": the remnant", listed.Remnant)
+	price, priced := r.money(path+".remnant", name+": the remnant_price", listed.RemnantPrice)
+	if longEnough && priced {
+		out.Remnant = &quote.Remnant{Length: length, Price: price}
+	}
+}
+
+// offeredWidths are the widths of a cloth's offers, each once.
+func offeredWidths(offers []quote.Offer) []float64 {
+	var out []float64
+	for _, offer := range offers {
+		if !slices.Contains(out, offer.Cloth.Width) {
+			out = append(out, offer.Cloth.Width)
+		}
+	}
+	return out
+}

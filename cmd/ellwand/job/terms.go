@@ -1,0 +1,171 @@
+package job
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+	"time"
+
+	"ellwand/fabric/quote"
+)
+
+// quote resolves what a quote says beside the cloths and garments; nil when
+// the job says nothing of it.
+func (r *resolver) quote() {
+	asked := r.file.Quote
+	if asked == nil {
+		asked = &Quote{}
+	}
+	if asked.Rate != "" {
+		r.rate, _ = r.money("quote.rate", "the rate", asked.Rate)
+	}
+	out := &r.work.Quote
+	out.Number = string(asked.Number)
+	for _, line := range asked.Maker {
+		out.Maker = append(out.Maker, string(line))
+	}
+	for _, paragraph := range asked.Terms {
+		out.Terms = append(out.Terms, string(paragraph))
+	}
+	r.dates(asked)
+	out.Margin = r.share("quote.margin", "the margin", asked.Margin)
+	out.Deposit = r.share("quote.deposit", "the deposit", asked.Deposit)
+	if out.Deposit > 1_000_000 {
+		r.fault("quote.deposit", "the deposit is %s; it cannot be more than the whole", out.Deposit)
+	}
+	if asked.Tax != nil {
+		out.Tax = &quote.Tax{Name: "tax", Rate: r.share("quote.tax.rate", "the rate of the tax", asked.Tax.Rate),
+			Included: r.yes("quote.tax.included", "included", asked.Tax.Included)}
+		if asked.Tax.Name != "" {
+			out.Tax.Name = string(asked.Tax.Name)
+		}
+		if asked.Tax.Rate == "" {
+			r.fault("quote.tax", "the tax has no rate; add one, such as: rate: 21 %%")
+		}
+	}
+	for i, garment := range r.file.Garments {
+		path := entry("garments", i)
+		times := r.timesMade(string(garment.Name))
+		if times == 0 {
+			continue
+		}
+		r.notions(path+".notions", garment.Notions, times)
+		if garment.Making != nil {
+			r.making(path+".making", "Making: "+string(garment.Name), *garment.Making, times)
+		}
+	}
+	r.notions("quote.notions", asked.Notions, 1)
+	for i, work := range asked.Making {
+		r.making(entry("quote.making", i), "Making", work, 1)
+	}
+}
+
+func (r *resolver) dates(asked *Quote) {
+	out := &r.work.Quote
+	out.Date = r.date("quote.date", "the date", asked.Date)
+	out.ValidUntil = r.date("quote.valid_until", "valid_until", asked.ValidUntil)
+	if asked.ValidDays == "" {
+		return
+	}
+	if asked.ValidUntil != "" {
+		r.fault("quote.valid_days", "the quote has both valid_until and valid_days; keep one of them")
+		return
+	}
+	r.work.ValidDays = r.count("quote.valid_days", "valid_days", asked.ValidDays)
+}
+
+func (r *resolver) date(path, what string, text Text) time.Time {
+	if text == "" {
+		return time.Time{}
+	}
+	day, err := time.Parse(time.DateOnly, string(text))
+	if err != nil {
+		r.fault(path, "%s is %q; write year-month-day, such as 2026-04-30", what, string(text))
+	}
+	return day
+}
+
+// timesMade is how many garments of a kind are made, for all wearers.
+func (r *resolver) timesMade(kind string) int {
+	times := 0
+	for _, made := range r.work.Garments {
+		if made.Kind == kind {
+			times += made.Quantity
+		}
+	}
+	return times
+}
+
+// notions adds what a number of garments take; the same notion at the same
+// price is one line.
+func (r *resolver) notions(path string, list []Notion, times int) {
+	for i, notion := range list {
+		at := entry(path, i)
+		if notion.Name == "" {
+			r.fault(at, "the notion has no name; add one, such as: name: zip 55 cm")
+			continue
+		}
+		count := r.count(at+".count", "the count of "+quoted(notion.Name), notion.Count) * times
+		price, ok := r.money(at+".price", "the price of "+quoted(notion.Name), notion.Price)
+		if !ok {
+			continue
+		}
+		r.addNotion(quote.Notion{Name: string(notion.Name), Count: count, Price: price})
+	}
+}
+
+func (r *resolver) addNotion(notion quote.Notion) {
+	for i, other := range r.work.Quote.Notions {
+		if other.Name == notion.Name && other.Price == notion.Price {
+			r.work.Quote.Notions[i].Count += notion.Count
+			return
+		}
+	}
+	r.work.Quote.Notions = append(r.work.Quote.Notions, notion)
+}
+
+// making adds work that is done a number of times.
+func (r *resolver) making(path, name string, asked Making, times int) {
+	if asked.Name != "" {
+		name = string(asked.Name)
+	}
+	if times > 1 {
+		name = fmt.Sprintf("%s (%d)", name, times)
+	}
+	out := quote.Work{Name: name}
+	switch {
+	case asked.Hours != "" && asked.Sum != "":
+		r.fault(path, "the making has both hours and a sum; keep one of them")
+	case asked.Hours != "":
+		minutes, ok := minutesOf(string(asked.Hours))
+		if !ok {
+			r.fault(path+".hours", "the hours are %q; write them such as 6.5 or 6:30", string(asked.Hours))
+		}
+		out.Minutes, out.PerHour = minutes*times, r.rate
+		if asked.Rate != "" || r.rate == 0 {
+			out.PerHour, _ = r.money(path, "the rate of the making", asked.Rate)
+		}
+	case asked.Sum != "":
+		sum, _ := r.money(path+".sum", "the sum of the making", asked.Sum)
+		out.Sum = sum.Times(times)
+	default:
+		r.fault(path, "the making has neither hours nor a sum; add one of them")
+	}
+	r.work.Quote.Making = append(r.work.Quote.Making, out)
+}
+
+// minutesOf reads hours: "6", "6.5", "6,25" or "6:30", to the minute.
+func minutesOf(text string) (int, bool) {
+	whole, minutes, found := strings.Cut(text, ":")
+	if found {
+		h, err := strconv.Atoi(strings.TrimSpace(whole))
+		m, other := strconv.Atoi(strings.TrimSpace(minutes))
+		return 60*h + m, err == nil && other == nil && h >= 0 && h <= most && m >= 0 && m < 60 && h+m > 0
+	}
+	hours, err := strconv.ParseFloat(strings.Replace(strings.TrimSpace(text), ",", ".", 1), 64)
+	if err != nil || !(hours > 0 && hours <= most) {
+		return 0, false
+	}
+	return int(math.Round(hours * 60)), true
+}
