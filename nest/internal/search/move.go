@@ -4,12 +4,15 @@ import (
 	"math"
 )
 
-// Tuning of a move. The figures come from runs on garment sets; see the page
-// in nest/README of the search for what was tried.
+// Tuning of a move. The page nest/README.md says what was tried.
 const (
 	uniformSamples = 25
 	nearSamples    = 12
 	refined        = 3
+	// Steps of the descents, as shares of the smaller side of the piece.
+	coarseFrom = 0.1
+	coarseTo   = 0.02
+	fineTo     = 5e-4
 )
 
 // found is a spot with its cost.
@@ -53,32 +56,44 @@ func (s *state) improve(i int) bool {
 	if current == 0 {
 		return false
 	}
-	var few bestFew
-	few.offer(found{now, current})
-	for k := 0; k < uniformSamples; k++ {
-		at := s.anywhere(i)
-		few.offer(found{at, s.cost(i, at, few.limit())})
-	}
-	for k := 0; k < nearSamples; k++ {
-		at := s.nearby(i)
-		few.offer(found{at, s.cost(i, at, few.limit())})
-	}
 	size := math.Min(s.bodies[i].hx, s.bodies[i].hy) * 2
-	best := found{now, current}
-	for k := 0; k < few.n; k++ {
-		f := s.descend(i, few.list[k], 0.1*size, 0.02*size)
-		if f.cost < best.cost {
-			best = f
-		}
-	}
+	best := s.better(i, found{now, current}, size)
 	if best.cost > 0 {
-		best = s.descend(i, best, 0.02*size, 5e-4*size)
+		best = s.descend(i, best, coarseTo*size, fineTo*size)
 	}
 	if best.cost >= current {
 		return false
 	}
 	s.place(i, best.at)
 	return true
+}
+
+// better looks at sampled spots, descends from the best few, where it lies
+// among them, and stops at the first without overlap.
+func (s *state) better(i int, best found, size float64) found {
+	var few bestFew
+	few.offer(best)
+	for k := range uniformSamples + nearSamples {
+		at := s.anywhere
+		if k >= uniformSamples {
+			at = s.nearby
+		}
+		f := found{at: at(i)}
+		if f.cost = s.cost(i, f.at, few.limit()); f.cost == 0 {
+			return f
+		}
+		few.offer(f)
+	}
+	for k := range few.n {
+		f := s.descend(i, few.list[k], coarseFrom*size, coarseTo*size)
+		if f.cost < best.cost {
+			best = f
+		}
+		if best.cost == 0 {
+			break
+		}
+	}
+	return best
 }
 
 // descend lowers the cost of piece i from a spot by steps along random axes
