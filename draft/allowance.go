@@ -53,9 +53,9 @@ func checkAllowances(asked map[string]float64) error {
 		case !slices.Contains(AllowanceNames(), name):
 			return fmt.Errorf("allowances: no seam is called %q; use one of: %s", name, strings.Join(AllowanceNames(), ", "))
 		case math.IsNaN(mm) || mm < 0:
-			return fmt.Errorf("allowances: the seam allowance on %q is %s; it cannot be negative", name, construct.Cm(mm))
+			return construct.Refuse("allowances: the seam allowance on %q is %s; it cannot be negative", name, construct.Length(mm))
 		case mm > 150:
-			return fmt.Errorf("allowances: the seam allowance on %q is %s; 15 cm is the most: check the figure and its unit", name, construct.Cm(mm))
+			return construct.Refuse("allowances: the seam allowance on %q is %s; 15 cm is the most: check the figure and its unit", name, construct.Length(mm))
 		}
 	}
 	return nil

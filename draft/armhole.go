@@ -1,8 +1,6 @@
 package draft
 
 import (
-	"fmt"
-
 	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
@@ -27,7 +25,7 @@ func (g *garment) draftBodice() error {
 	for {
 		block, err := bodice.Draft(measures, options)
 		if lowered := options.ArmholeDrop - g.Bodice.ArmholeDrop; err != nil && lowered > 0 {
-			return fmt.Errorf("sleeve: the upper arm girth of %s is too large for the armhole, even %s lower: measure it again, or ask for a lower head height", construct.Cm(arm), construct.Cm(lowered-armholeStep))
+			return construct.Refuse("sleeve: the upper arm girth of %s is too large for the armhole, even %s lower: measure it again, or ask for a lower head height", construct.Length(arm), construct.Length(lowered-armholeStep))
 		}
 		if err != nil || g.Sleeve == nil {
 			g.bodice = block

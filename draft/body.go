@@ -109,10 +109,10 @@ func (b Body) Check() error {
 	}
 	bust, waist := b[BustGirth], b[WaistGirth]
 	if bust > 0 && waist > 3*bust {
-		return fmt.Errorf("the waist girth of %s is over three times the bust girth of %s: measure both again", construct.Cm(waist), construct.Cm(bust))
+		return construct.Refuse("the waist girth of %s is over three times the bust girth of %s: measure both again", construct.Length(waist), construct.Length(bust))
 	}
 	if waist > 0 && bust > 3*waist {
-		return fmt.Errorf("the bust girth of %s is over three times the waist girth of %s: measure both again", construct.Cm(bust), construct.Cm(waist))
+		return construct.Refuse("the bust girth of %s is over three times the waist girth of %s: measure both again", construct.Length(bust), construct.Length(waist))
 	}
 	for _, l := range limits {
 		value, ok := b[l.name]
@@ -121,9 +121,9 @@ func (b Body) Check() error {
 		case math.IsNaN(value) || math.IsInf(value, 0):
 			return fmt.Errorf("the %s is not a number: give it as a length", l.name)
 		case value <= 0:
-			return fmt.Errorf("the %s is %s: a body measurement must be more than nothing", l.name, construct.Cm(value))
+			return construct.Refuse("the %s is %s: a body measurement must be more than nothing", l.name, construct.Length(value))
 		case value < l.least || value > l.most:
-			return fmt.Errorf("the %s is %s; between %s and %s is possible: check the figure and its unit", l.name, construct.Cm(value), construct.Cm(l.least), construct.Cm(l.most))
+			return construct.Refuse("the %s is %s; between %s and %s is possible: check the figure and its unit", l.name, construct.Length(value), construct.Length(l.least), construct.Length(l.most))
 		}
 	}
 	return nil

@@ -32,9 +32,9 @@ func complete(body Body, needed []Measurement) (Body, []Derivation, error) {
 }
 
 // derive finds a measurement from the others.
-func derive(body Body, name Measurement) (value float64, rule string, err error) {
+func derive(body Body, name Measurement) (value float64, rule construct.Sentence, err error) {
 	if inside, given := body[InsideLegLength]; given && name == OutsideLegLength {
-		return inside + body[BodyRise], "the inside leg length and the body rise", nil
+		return inside + body[BodyRise], construct.Say("the inside leg length and the body rise"), nil
 	}
 	if name == HipGirth {
 		if _, given := body[BustGirth]; !given {
@@ -63,16 +63,16 @@ func source(body Body, name Measurement) Measurement {
 	return BustGirth
 }
 
-func deriveFrom(body Body, name, girth Measurement) (float64, string, error) {
+func deriveFrom(body Body, name, girth Measurement) (float64, construct.Sentence, error) {
 	known, given := body[girth]
 	if !given {
-		return 0, "", fmt.Errorf("the %s is missing: measure it, or give the %s to derive it from", name, girth)
+		return 0, construct.Sentence{}, fmt.Errorf("the %s is missing: measure it, or give the %s to derive it from", name, girth)
 	}
 	value, ok := tables()["women"].at(name, girth, known)
 	if !ok {
-		return 0, "", fmt.Errorf("the %s is missing and cannot be derived: measure it", name)
+		return 0, construct.Sentence{}, fmt.Errorf("the %s is missing and cannot be derived: measure it", name)
 	}
-	return math.Round(value), fmt.Sprintf("as the women's table has it for a %s of %s", girth, construct.Cm(known)), nil
+	return math.Round(value), construct.Say("as the women's table has it for a %s of %s", girth, construct.Length(known)), nil
 }
 
 // needs lists the measurements that a request is drafted from, girths first.

@@ -1,8 +1,6 @@
 package draft
 
 import (
-	"fmt"
-
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 )
@@ -38,12 +36,12 @@ func (g *garment) figures() []Figure {
 }
 
 func (g *garment) warnf(format string, args ...any) {
-	g.result.Warnings = append(g.result.Warnings, fmt.Sprintf(format, args...))
+	g.result.Warnings = append(g.result.Warnings, construct.Say(format, args...))
 }
 
 func (g *garment) warnLowered(by float64) {
 	if by > 0 {
-		g.warnf("the armhole is %s lower than the fit has it, so that the sleeve goes round an upper arm of %s", construct.Cm(by), construct.Cm(g.result.Body[UpperArmGirth]))
+		g.warnf("the armhole is %s lower than the fit has it, so that the sleeve goes round an upper arm of %s", construct.Length(by), construct.Length(g.result.Body[UpperArmGirth]))
 	}
 }
 
@@ -67,10 +65,10 @@ func (g *garment) warnWrist() {
 	options, wrist := *g.Sleeve, g.result.Body[WristGirth]
 	full := options.Length == 0 || options.Length > 0.9*g.result.Body[ShoulderToWrist]
 	if full && g.sleeve.WristWidth < wrist+20 {
-		g.warnf("the sleeve is %s wide at the wrist, for a wrist girth of %s: the hand will not go through without an opening", construct.Cm(g.sleeve.WristWidth), construct.Cm(wrist))
+		g.warnf("the sleeve is %s wide at the wrist, for a wrist girth of %s: the hand will not go through without an opening", construct.Length(g.sleeve.WristWidth), construct.Length(wrist))
 	}
 	cuff, ok := g.cuff()
 	if ok && g.sleeve.WristWidth > 0 && cuff.Length == 0 && g.sleeve.WristWidth < part.CuffLength(wrist)-20 {
-		g.warnf("the sleeve is narrower at the wrist than its cuff: ask for a wrist width of %s or more", construct.Cm(part.CuffLength(wrist)))
+		g.warnf("the sleeve is narrower at the wrist than its cuff: ask for a wrist width of %s or more", construct.Length(part.CuffLength(wrist)))
 	}
 }

@@ -41,6 +41,15 @@ func pieceNamed(t require.TestingT, r Result, name string) pieces.Piece {
 	return pieces.Piece{}
 }
 
+// warnings of a result, a line each.
+func warnings(r Result) string {
+	lines := make([]string, len(r.Warnings))
+	for i, w := range r.Warnings {
+		lines[i] = w.String()
+	}
+	return strings.Join(lines, "\n")
+}
+
 // corner is the inner angle in degrees at the end of an edge.
 func corner(t require.TestingT, p pieces.Piece, edge string) float64 {
 	for i, e := range p.Edges {

@@ -1,8 +1,6 @@
 package draft
 
 import (
-	"fmt"
-
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
@@ -20,7 +18,7 @@ func (g *garment) lowerBody() (lowerBody, error) {
 	b, by := g.result.Body, g.bandDepth()
 	full := lowerBody{b[WaistGirth], b[HipGirth], b[WaistToHip]}
 	if by > full.waistToHip/2 {
-		return lowerBody{}, fmt.Errorf("shaped waistband: a depth of %s is more than half the waist to hip of %s; ask for less", construct.Cm(by), construct.Cm(full.waistToHip))
+		return lowerBody{}, construct.Refuse("shaped waistband: a depth of %s is more than half the waist to hip of %s; ask for less", construct.Length(by), construct.Length(full.waistToHip))
 	}
 	full.waist += (full.hip - full.waist) * by / full.waistToHip
 	full.waistToHip -= by
@@ -114,7 +112,7 @@ func (g *garment) bodiceWaist() float64 {
 }
 
 // adopt takes over what a block has drafted.
-func (g *garment) adopt(made []pieces.Piece, sheets []construct.Sheet, pairings []construct.Pairing, warnings []string) {
+func (g *garment) adopt(made []pieces.Piece, sheets []construct.Sheet, pairings []construct.Pairing, warnings []construct.Sentence) {
 	g.add(made...)
 	g.result.Sheets = append(g.result.Sheets, sheets...)
 	g.pairings = append(g.pairings, pairings...)

@@ -1,5 +1,7 @@
 package draft
 
+import "ellwand/draft/construct"
+
 // Report is the truing report: a row for every pair of seams that are sewn
 // together, and for every seam that has to fit the body.
 type Report struct{ Rows []Row }
@@ -17,11 +19,11 @@ type Row struct {
 	Least, Most float64
 	// Normal says what is normal and where that is from: "0.5 to 1 cm longer,
 	// eased in (common practice)".
-	Normal string
+	Normal construct.Sentence
 	// Sound is false when the difference is outside the normal range.
 	Sound bool
 	// Verdict is a word or two for people: "matches", "2.1 cm too short".
-	Verdict string
+	Verdict construct.Sentence
 }
 
 // Sound says whether every row is.

@@ -63,14 +63,14 @@ type Result struct {
 	Sheets []construct.Sheet
 	// Warnings are sentences about what the draft had to do, or what will
 	// not wear well.
-	Warnings []string
+	Warnings []construct.Sentence
 }
 
 // Derivation is a measurement that was not given.
 type Derivation struct {
 	Measurement Measurement
 	Value       float64
-	Rule        string // "as the women's table has it for this bust girth"
+	Rule        construct.Sentence // "as the women's table has it for this bust girth"
 }
 
 // Figure is a named length of a draft.

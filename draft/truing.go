@@ -1,7 +1,6 @@
 package draft
 
 import (
-	"fmt"
 	"math"
 
 	"ellwand/draft/construct"
@@ -38,53 +37,53 @@ func (g *garment) bodiceRows() []Row {
 	front, back, body := g.bodice.Front, g.bodice.Back, g.result.Body
 	rows := []Row{
 		compare("bust line", "front and back", 2*g.bodice.BustWidth, "bust girth", body[BustGirth],
-			g.bodice.BustEase-matching, g.bodice.BustEase+matching, fmt.Sprintf("%s of bust ease, as drafted: 10 cm in a close fit, 14 easy, 16 to 20 in a shirt (common practice)", construct.Cm(g.bodice.BustEase))),
+			g.bodice.BustEase-matching, g.bodice.BustEase+matching, construct.Say("%s of bust ease, as drafted: 10 cm in a close fit, 14 cm easy, 16 to 20 cm in a shirt (common practice)", construct.Length(g.bodice.BustEase))),
 		compare("shoulder", "back shoulder", seam(back, "shoulder"), "front shoulder", seam(front, "shoulder"),
-			0, 10, "the back 0 to 1 cm longer, eased in (common practice)"),
+			0, 10, construct.Say("the back 0 to 1 cm longer, eased in (common practice)")),
 		compare("side", "front side", seam(front, "side"), "back side", seam(back, "side"),
-			-matching, matching, "equal (common practice)"),
+			-matching, matching, construct.Say("equal (common practice)")),
 		compare("neck", "neck seam", 2*(seam(front, "neck")+seam(back, "neck")), "neck base girth", body[NeckBaseGirth],
-			0, 15, "0 to 1.5 cm longer than the body (common practice)"),
+			0, 15, construct.Say("0 to 1.5 cm longer than the body (common practice)")),
 	}
 	waist := 2 * (seam(front, "waist") + seam(back, "waist"))
 	if !g.bodice.Fitted {
 		return append(rows, compare("waist", "waist seam, hanging straight", waist, "waist girth", body[WaistGirth],
-			g.bodice.WaistEase-matching, noLimit, "as wide as the bust line: it does not fit the waist"))
+			g.bodice.WaistEase-matching, noLimit, construct.Say("as wide as the bust line: it does not fit the waist")))
 	}
 	return append(rows, compare("waist", "waist seam, darts closed", waist, "waist girth", body[WaistGirth],
-		min(20, g.bodice.WaistEase)-matching/2., max(40, g.bodice.WaistEase)+matching/2., "2 to 4 cm of ease in a fitted bodice (common practice), or the ease that was asked for"))
+		min(20, g.bodice.WaistEase)-matching/2., max(40, g.bodice.WaistEase)+matching/2., construct.Say("2 to 4 cm of ease in a fitted bodice (common practice), or the ease that was asked for")))
 }
 
 func (g *garment) sleeveRows() []Row {
 	armhole := seam(g.bodice.Front, "armhole") + seam(g.bodice.Back, "armhole")
 	piece := g.sleeve.Piece
 	head := compare("armhole", "sleeve head", g.sleeve.Head, "armhole", armhole,
-		0, 45, "0 to 1.5 cm of ease in a shirt sleeve, 2 to 4.5 cm in a set-in woven sleeve (common practice)")
+		0, 45, construct.Say("0 to 1.5 cm of ease in a shirt sleeve, 2 to 4.5 cm in a set-in woven sleeve (common practice)"))
 	if head.Sound {
 		head.Verdict = headVerdict(head.Difference)
 	}
 	return []Row{
 		head,
 		compare("underarm", "front underarm", seam(piece, "front underarm"), "back underarm", seam(piece, "back underarm"),
-			-3, 3, "equal; 3 mm is eased in (common practice)"),
+			-3, 3, construct.Say("equal; 3 mm is eased in (common practice)")),
 		compare("bicep line", "bicep line", g.sleeve.BicepLine, "upper arm girth", g.result.Body[UpperArmGirth],
-			bicepEase, noLimit, "4 cm or more of ease (common practice)"),
+			bicepEase, noLimit, construct.Say("4 cm or more of ease (common practice)")),
 	}
 }
 
 // headVerdict says what the ease of a sleeve head suits (common practice).
-func headVerdict(ease float64) string {
+func headVerdict(ease float64) construct.Sentence {
 	switch {
 	case ease <= 15:
-		return "suits a shirt sleeve"
+		return construct.Say("suits a shirt sleeve")
 	case ease < 20:
-		return "suits a shirt sleeve or cloth that eases badly; little for a set-in sleeve"
+		return construct.Say("suits a shirt sleeve or cloth that eases badly; little for a set-in sleeve")
 	}
-	return "suits a set-in woven sleeve"
+	return construct.Say("suits a set-in woven sleeve")
 }
 
 func (g *garment) partRows(p drafted) []Row {
-	const equal = "equal (common practice)"
+	equal := construct.Say("equal (common practice)")
 	switch p.Kind {
 	case part.Collar:
 		if g.Bodice == nil {
@@ -103,7 +102,7 @@ func (g *garment) partRows(p drafted) []Row {
 			return nil
 		}
 		return []Row{compare("wrist to cuff", "sleeve wrist", g.sleeve.WristWidth, p.pieces[0].Name, seam(p.pieces[0], "bottom"),
-			-20, 2*seam(p.pieces[0], "bottom"), "the sleeve up to three times as long, pleated or gathered in; the cuff up to 2 cm longer, to button over (common practice)")}
+			-20, 2*seam(p.pieces[0], "bottom"), construct.Say("the sleeve up to three times as long, pleated or gathered in; the cuff up to 2 cm longer, to button over (common practice)"))}
 	case part.Waistband, part.ShapedWaistband:
 		return g.waistbandRows(p)
 	case part.GatheredSkirt:
@@ -126,15 +125,15 @@ func (g *garment) waistbandRows(p drafted) []Row {
 		return nil
 	}
 	band := seam(p.pieces[0], "bottom") - part.WaistbandOverlap
-	return []Row{compare("waistband to waist", p.pieces[0].Name+", less the overlap", band, "waist seam", g.lowerWaist, -matching, matching, "equal (common practice)")}
+	return []Row{compare("waistband to waist", p.pieces[0].Name+", less the overlap", band, "waist seam", g.lowerWaist, -matching, matching, construct.Say("equal (common practice)"))}
 }
 
 func gathered(of string, length float64, against string, other float64) Row {
-	return compare("skirt to waist", of, length, against, other, 0.5*other-1, 2*other+1, "1.5 to 3 times as long, gathered in (common practice)")
+	return compare("skirt to waist", of, length, against, other, 0.5*other-1, 2*other+1, construct.Say("1.5 to 3 times as long, gathered in (common practice)"))
 }
 
 // compare makes a row; least and most are the normal range of the difference.
-func compare(seam, of string, length float64, against string, other, least, most float64, normal string) Row {
+func compare(seam, of string, length float64, against string, other, least, most float64, normal construct.Sentence) Row {
 	row := Row{
 		Seam: seam, Of: of, Against: against, OfLength: length, AgainstLength: other,
 		Difference: length - other, Least: least, Most: most, Normal: normal,
@@ -143,13 +142,13 @@ func compare(seam, of string, length float64, against string, other, least, most
 	row.Sound = row.Difference >= least-0.01 && row.Difference <= most+0.01
 	switch {
 	case !row.Sound && row.Difference < least:
-		row.Verdict = construct.Cm(least-row.Difference) + " too short"
+		row.Verdict = construct.Say("%s too short", construct.Length(least-row.Difference))
 	case !row.Sound:
-		row.Verdict = construct.Cm(row.Difference-most) + " too long"
+		row.Verdict = construct.Say("%s too long", construct.Length(row.Difference-most))
 	case math.Abs(row.Difference) < 0.5:
-		row.Verdict = "matches"
+		row.Verdict = construct.Say("matches")
 	default:
-		row.Verdict = "in order"
+		row.Verdict = construct.Say("in order")
 	}
 	return row
 }

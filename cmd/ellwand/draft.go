@@ -107,12 +107,12 @@ func (e *env) printGarment(work *job.Work, made job.Made, report garmentReport) 
 	t = newTable("seam", "of", "length", "against", "length", "difference", "verdict")
 	for _, r := range made.Truing.Rows {
 		t.AppendRow(row(r.Seam, r.Of, work.Format(r.OfLength), r.Against, work.Format(r.AgainstLength),
-			work.Format(r.Difference), r.Verdict))
+			work.Format(r.Difference), r.Verdict.In(work.Unit)))
 	}
 	fmt.Fprintf(e.out, "%s\nwhat is normal:\n", t.Render())
 	said := map[string]bool{}
 	for _, r := range made.Truing.Rows {
-		line := fmt.Sprintf("  %s: %s\n", r.Seam, r.Normal)
+		line := fmt.Sprintf("  %s: %s\n", r.Seam, r.Normal.In(work.Unit))
 		if !said[line] {
 			fmt.Fprint(e.out, line)
 		}

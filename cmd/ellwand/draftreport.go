@@ -5,6 +5,7 @@ import (
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/pieces"
+	"ellwand/pieces/measure"
 )
 
 // draftReport is what draft prints as JSON.
@@ -70,7 +71,7 @@ func draftOf(work *job.Work) (draftReport, error) {
 		out.Body[strings.ReplaceAll(string(name), " ", "_")] = tidy(value)
 	}
 	for _, made := range work.Garments {
-		report, err := garmentOf(made)
+		report, err := garmentOf(made, work.Unit)
 		if err != nil {
 			return out, err
 		}
@@ -79,7 +80,7 @@ func draftOf(work *job.Work) (draftReport, error) {
 	return out, nil
 }
 
-func garmentOf(made job.Made) (garmentReport, error) {
+func garmentOf(made job.Made, unit measure.Unit) (garmentReport, error) {
 	out := garmentReport{Name: made.Name, Quantity: made.Quantity, Pieces: []pieceReport{}, Figures: map[string]float64{}, Truing: []truingReport{}}
 	for _, piece := range made.Pieces {
 		report, err := pieceOf(piece)
@@ -95,7 +96,7 @@ func garmentOf(made job.Made) (garmentReport, error) {
 		out.Truing = append(out.Truing, truingReport{
 			Seam: r.Seam, Of: r.Of, Against: r.Against, OfMM: tidy(r.OfLength), AgainstMM: tidy(r.AgainstLength),
 			DifferenceMM: tidy(r.Difference), LeastMM: tidy(r.Least), MostMM: tidy(r.Most),
-			Normal: r.Normal, Sound: r.Sound, Verdict: r.Verdict,
+			Normal: r.Normal.In(unit), Sound: r.Sound, Verdict: r.Verdict.In(unit),
 		})
 	}
 	return out, nil

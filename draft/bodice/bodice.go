@@ -61,13 +61,13 @@ func (f figures) checkUpper(front frontUpper, back backUpper) error {
 		return err
 	}
 	if front.bustPoint.X() > front.openAcross.X()-15 {
-		return fmt.Errorf("bodice: the across front width of %s is too narrow for the bust girth of %s: measure both again", construct.Cm(f.AcrossFront), construct.Cm(f.Bust))
+		return construct.Refuse("bodice: the across front width of %s is too narrow for the bust girth of %s: measure both again", construct.Length(f.AcrossFront), construct.Length(f.Bust))
 	}
 	if rise := front.centreNeck.Y() - f.bustLine; rise < 30 {
-		return fmt.Errorf("bodice: the neck base girth of %s brings the neck down to the bust line of a scye depth of %s: measure both again", construct.Cm(f.NeckBase), construct.Cm(f.ScyeDepth))
+		return construct.Refuse("bodice: the neck base girth of %s brings the neck down to the bust line of a scye depth of %s: measure both again", construct.Length(f.NeckBase), construct.Length(f.ScyeDepth))
 	}
 	if back.tip.Y()-f.bustLine < 90 {
-		return fmt.Errorf("bodice: the scye depth of %s leaves no height for the armhole below a shoulder length of %s: measure both again", construct.Cm(f.ScyeDepth), construct.Cm(f.Shoulder))
+		return construct.Refuse("bodice: the scye depth of %s leaves no height for the armhole below a shoulder length of %s: measure both again", construct.Length(f.ScyeDepth), construct.Length(f.Shoulder))
 	}
 	return nil
 }
@@ -105,7 +105,7 @@ func (f figures) waists(straight bool, front frontUpper, back backUpper) (waists
 		return f.backApex(i)
 	})
 	if !okFront || !okBack {
-		return waists{}, fmt.Errorf("bodice: the waist girth of %s leaves no room for its darts on a bust girth of %s: measure both again, or let the waist hang straight", construct.Cm(f.Waist), construct.Cm(f.Bust))
+		return waists{}, construct.Refuse("bodice: the waist girth of %s leaves no room for its darts on a bust girth of %s: measure both again, or let the waist hang straight", construct.Length(f.Waist), construct.Length(f.Bust))
 	}
 	w := waists{frontSide: f.side(frontWidth, s.taper), backSide: f.side(backWidth, s.taper)}
 	w.front = fitWaist(w.frontSide, frontDarts, frontWidth-s.taper-s.front)

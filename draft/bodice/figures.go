@@ -1,8 +1,6 @@
 package bodice
 
 import (
-	"fmt"
-
 	"ellwand/draft/construct"
 )
 
@@ -99,13 +97,13 @@ const leastSide = 50
 func (f figures) check() error {
 	switch {
 	case f.bustEase < 0:
-		return fmt.Errorf("bodice: the bust ease is %s; it cannot be negative", construct.Cm(f.bustEase))
+		return construct.Refuse("bodice: the bust ease is %s; it cannot be negative", construct.Length(f.bustEase))
 	case f.waistEase < 0:
-		return fmt.Errorf("bodice: the waist ease is %s; it cannot be negative", construct.Cm(f.waistEase))
+		return construct.Refuse("bodice: the waist ease is %s; it cannot be negative", construct.Length(f.waistEase))
 	case f.bustLine < leastSide:
-		return fmt.Errorf("bodice: the scye depth of %s is too much for a back neck point to waist of %s: measure both again", construct.Cm(f.ScyeDepth), construct.Cm(f.BackNeckPointToWaist))
+		return construct.Refuse("bodice: the scye depth of %s is too much for a back neck point to waist of %s: measure both again", construct.Length(f.ScyeDepth), construct.Length(f.BackNeckPointToWaist))
 	case f.underarm < leastSide:
-		return fmt.Errorf("bodice: the armhole comes down to %s above the waist; there must be %s of side seam left: check the scye depth and the back neck point to waist", construct.Cm(f.underarm), construct.Cm(leastSide))
+		return construct.Refuse("bodice: the armhole comes down to %s above the waist; there must be %s of side seam left: check the scye depth and the back neck point to waist", construct.Length(f.underarm), construct.Length(leastSide))
 	}
 	return nil
 }
@@ -116,8 +114,8 @@ func (f figures) check() error {
 func (f figures) armholeWidth(acrossFront float64) (float64, error) {
 	width := f.half - f.acrossBack - acrossFront
 	if least := f.Bust/8 - 45; width < least {
-		return 0, fmt.Errorf("bodice: across back width %s and across front width %s leave only %s for the armhole on a bust girth of %s: measure all three again",
-			construct.Cm(f.AcrossBack), construct.Cm(f.AcrossFront), construct.Cm(max(0, width)), construct.Cm(f.Bust))
+		return 0, construct.Refuse("bodice: across back width %s and across front width %s leave only %s for the armhole on a bust girth of %s: measure all three again",
+			construct.Length(f.AcrossBack), construct.Length(f.AcrossFront), construct.Length(max(0, width)), construct.Length(f.Bust))
 	}
 	return width, nil
 }
@@ -126,10 +124,10 @@ func (f figures) armholeWidth(acrossFront float64) (float64, error) {
 // the shoulder tip, both from the centre line.
 func checkAcross(name string, across, tip, given, shoulder float64) error {
 	if across > tip+12 {
-		return fmt.Errorf("bodice: the %s of %s reaches past the end of a shoulder length of %s: measure both again", name, construct.Cm(given), construct.Cm(shoulder))
+		return construct.Refuse("bodice: the %s of %s reaches past the end of a shoulder length of %s: measure both again", name, construct.Length(given), construct.Length(shoulder))
 	}
 	if across < tip-75 {
-		return fmt.Errorf("bodice: the shoulder length of %s reaches far past an %s of %s: measure both again", construct.Cm(shoulder), name, construct.Cm(given))
+		return construct.Refuse("bodice: the shoulder length of %s reaches far past an %s of %s: measure both again", construct.Length(shoulder), name, construct.Length(given))
 	}
 	return nil
 }

@@ -1,7 +1,6 @@
 package bodice
 
 import (
-	"fmt"
 	"math"
 
 	"github.com/paulmach/orb"
@@ -38,7 +37,7 @@ func (f figures) shape(straight bool) (shaping, error) {
 	}
 	if over < 30 {
 		if -over/2 > mostFlare*f.underarm {
-			return shaping{}, fmt.Errorf("bodice: the waist girth of %s with %s of ease is too large for the bust girth of %s: the side seams would flare too far; measure both again, or give more bust ease", construct.Cm(f.Waist), construct.Cm(f.waistEase), construct.Cm(f.Bust))
+			return shaping{}, construct.Refuse("bodice: the waist girth of %s with %s of ease is too large for the bust girth of %s: the side seams would flare too far; measure both again, or give more bust ease", construct.Length(f.Waist), construct.Length(f.waistEase), construct.Length(f.Bust))
 		}
 		return shaping{taper: over / 2}, nil
 	}
@@ -46,7 +45,7 @@ func (f figures) shape(straight bool) (shaping, error) {
 	rest := over - 2*s.taper
 	s.front, s.back = 0.55*rest, 0.45*rest
 	if s.front*firstShare > mostDart {
-		return shaping{}, fmt.Errorf("bodice: the waist girth of %s is too small for the bust girth of %s: the darts would be wider than %s; measure both again, or let the waist hang straight", construct.Cm(f.Waist), construct.Cm(f.Bust), construct.Cm(mostDart))
+		return shaping{}, construct.Refuse("bodice: the waist girth of %s is too small for the bust girth of %s: the darts would be wider than %s; measure both again, or let the waist hang straight", construct.Length(f.Waist), construct.Length(f.Bust), construct.Length(mostDart))
 	}
 	return s, nil
 }

@@ -1,7 +1,6 @@
 package construct
 
 import (
-	"fmt"
 	"math"
 	"testing"
 
@@ -9,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"ellwand/pieces"
+	"ellwand/pieces/measure"
 )
 
 // A quarter circle is drawn by a spline through points on it within a few
@@ -76,7 +76,7 @@ func TestStepsReadAsInstructions(t *testing.T) {
 	s.Draw("draw the neck "+Numbers(three, four), "square to the fold")
 	var text []string
 	for _, step := range s.Steps {
-		text = append(text, step.Text(func(mm float64) string { return fmt.Sprintf("%.4g cm", math.Round(mm)/10) }))
+		text = append(text, step.Text(measure.Centimetre))
 	}
 	assert.Equal(t, []string{
 		"mark 1: the corner",
@@ -86,6 +86,8 @@ func TestStepsReadAsInstructions(t *testing.T) {
 		"draw the neck 3-4: square to the fold",
 	}, text)
 	assert.InDelta(t, 215, four.X(), 1e-9)
+	assert.Equal(t, "square down from 1 by 8 7/16 in to 2: scye depth and 3/16 in", s.Steps[1].Text(measure.Inch))
+	assert.Equal(t, []Point{one, two, three, four}, s.Points)
 }
 
 func TestSeamOf(t *testing.T) {

@@ -11,7 +11,7 @@ type Pairing struct {
 	Other   float64
 	// Least and Most are the normal range of Length less Other.
 	Least, Most float64
-	Normal      string // what is normal, and where that is from
+	Normal      Sentence // what is normal, and where that is from
 }
 
 // Matching is how far two seams that are sewn edge to edge may differ, in mm
@@ -23,10 +23,10 @@ const NoLimit = 10000
 
 // Equal pairs two seams that are sewn edge to edge.
 func Equal(seam, of string, length float64, against string, other float64) Pairing {
-	return Pairing{seam, of, length, against, other, -Matching, Matching, "equal (common practice)"}
+	return Pairing{seam, of, length, against, other, -Matching, Matching, Say("equal (common practice)")}
 }
 
 // Gathered pairs an edge with the shorter seam that it is gathered into.
 func Gathered(seam, of string, length float64, against string, other float64) Pairing {
-	return Pairing{seam, of, length, against, other, 0.5*other - 1, 2*other + 1, "1.5 to 3 times as long, gathered in (common practice)"}
+	return Pairing{seam, of, length, against, other, 0.5*other - 1, 2*other + 1, Say("1.5 to 3 times as long, gathered in (common practice)")}
 }

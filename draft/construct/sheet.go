@@ -13,13 +13,20 @@ import (
 	"strings"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces"
+	"ellwand/pieces/measure"
 )
 
 // Sheet is a draft in the making: its steps so far.
 type Sheet struct {
 	Piece string // "back bodice"
 	Steps []Step
-	last  int
+	// Points that the steps set, in the order of their numbers.
+	Points []Point
+	// Guides are curves that the steps draw and that later ones move: the
+	// armhole, before a dart is closed across it. They are named as edges.
+	Guides []pieces.Edge
 }
 
 // Step is one instruction of a draft.
@@ -29,18 +36,21 @@ type Step struct {
 	Lengths []float64
 	// Rule says where the lengths come from: "scye depth and 5 mm".
 	Rule string
+	// From and To are the numbers of the points between which the step draws
+	// a line to set the second; 0 when it draws none.
+	From, To int
 }
 
-// Text is the step as a sentence, its lengths written by the given function.
-func (s Step) Text(length func(mm float64) string) string {
+// Text is the step as a sentence, its lengths worded in a unit.
+func (s Step) Text(unit measure.Unit) string {
 	text := s.Do
 	for _, l := range s.Lengths {
-		text = strings.Replace(text, "{}", length(l), 1)
+		text = strings.Replace(text, "{}", Length(l).In(unit), 1)
 	}
 	if s.Rule == "" {
 		return text
 	}
-	return text + ": " + s.Rule
+	return text + ": " + reworded(s.Rule, unit)
 }
 
 // Point is a numbered point of a draft.
@@ -57,27 +67,27 @@ func (p Point) Y() float64 { return p.At[1] }
 
 // Start sets the point that a draft begins with.
 func (s *Sheet) Start(x, y float64, rule string) Point {
-	return s.point(orb.Point{x, y}, "mark %[1]d", rule)
+	return s.point(Point{}, orb.Point{x, y}, "mark %[1]d", rule)
 }
 
 // Up sets a point straight above another.
 func (s *Sheet) Up(from Point, by float64, rule string) Point {
-	return s.point(orb.Point{from.X(), from.Y() + by}, from.text("square up from %d by {} to")+" %[1]d", rule, by)
+	return s.point(from, orb.Point{from.X(), from.Y() + by}, from.text("square up from %d by {} to")+" %[1]d", rule, by)
 }
 
 // Down sets a point straight below another.
 func (s *Sheet) Down(from Point, by float64, rule string) Point {
-	return s.point(orb.Point{from.X(), from.Y() - by}, from.text("square down from %d by {} to")+" %[1]d", rule, by)
+	return s.point(from, orb.Point{from.X(), from.Y() - by}, from.text("square down from %d by {} to")+" %[1]d", rule, by)
 }
 
 // Right sets a point level with another, to its right.
 func (s *Sheet) Right(from Point, by float64, rule string) Point {
-	return s.point(orb.Point{from.X() + by, from.Y()}, from.text("square across from %d to the right by {} to")+" %[1]d", rule, by)
+	return s.point(from, orb.Point{from.X() + by, from.Y()}, from.text("square across from %d to the right by {} to")+" %[1]d", rule, by)
 }
 
 // Left sets a point level with another, to its left.
 func (s *Sheet) Left(from Point, by float64, rule string) Point {
-	return s.point(orb.Point{from.X() - by, from.Y()}, from.text("square across from %d to the left by {} to")+" %[1]d", rule, by)
+	return s.point(from, orb.Point{from.X() - by, from.Y()}, from.text("square across from %d to the left by {} to")+" %[1]d", rule, by)
 }
 
 // Slope sets a point on a line from another that falls to the right by so
@@ -85,12 +95,12 @@ func (s *Sheet) Left(from Point, by float64, rule string) Point {
 func (s *Sheet) Slope(from Point, length, fall float64, rule string) Point {
 	run := math.Hypot(1, fall)
 	at := orb.Point{from.X() + length/run, from.Y() - length*fall/run}
-	return s.point(at, from.text("from %d draw a line of {} to")+" %[1]d", rule, length)
+	return s.point(from, at, from.text("from %d draw a line of {} to")+" %[1]d", rule, length)
 }
 
 // Along sets a point on the line from one point towards another.
 func (s *Sheet) Along(from, to Point, by float64, rule string) Point {
-	return s.point(Toward(from.At, to.At, by), fmt.Sprintf("on the line %d-%d, {} from %d, mark", from.Number, to.Number, from.Number)+" %[1]d", rule, by)
+	return s.point(from, Toward(from.At, to.At, by), fmt.Sprintf("on the line %d-%d, {} from %d, mark", from.Number, to.Number, from.Number)+" %[1]d", rule, by)
 }
 
 // SquareOut sets a point off the middle of the line from one point to
@@ -100,7 +110,7 @@ func (s *Sheet) SquareOut(from, to Point, out float64, rule string) Point {
 	middle := Between(from.At, to.At, 0.5)
 	way := Direction(from.At, to.At)
 	at := orb.Point{middle[0] - way[1]*out, middle[1] + way[0]*out}
-	return s.point(at, fmt.Sprintf("at the middle of %d-%d square out by {} to", from.Number, to.Number)+" %[1]d", rule, math.Abs(out))
+	return s.point(from, at, fmt.Sprintf("at the middle of %d-%d square out by {} to", from.Number, to.Number)+" %[1]d", rule, math.Abs(out))
 }
 
 // ReachRight sets the point to the right where a line of a length from one
@@ -117,7 +127,7 @@ func (s *Sheet) ReachLeft(from, level Point, length float64, rule string) Point 
 func (s *Sheet) reach(from, level Point, length, side float64, rule string) Point {
 	fall := from.Y() - level.Y()
 	at := orb.Point{from.X() + side*math.Sqrt(max(0, length*length-fall*fall)), level.Y()}
-	return s.point(at, from.text("from %d draw a line of {} to the level of")+level.text(" %d:")+" %[1]d", rule, length)
+	return s.point(from, at, from.text("from %d draw a line of {} to the level of")+level.text(" %d:")+" %[1]d", rule, length)
 }
 
 // Turn sets the point that another comes to when the paper is turned about a
@@ -126,7 +136,7 @@ func (s *Sheet) reach(from, level Point, length, side float64, rule string) Poin
 func (s *Sheet) Turn(p, centre Point, degrees float64, rule string) Point {
 	at := Turning(centre.At, degrees).Apply(p.At)
 	swing := Distance(p.At, at)
-	return s.point(at, p.text("swing %d about")+centre.text(" %d by {} to")+" %[1]d", rule, swing)
+	return s.point(p, at, p.text("swing %d about")+centre.text(" %d by {} to")+" %[1]d", rule, swing)
 }
 
 // Draw records a line, a curve or a dart that sets no point; do has {} for
@@ -145,10 +155,18 @@ func Numbers(points ...Point) string {
 	return strings.Join(words, "-")
 }
 
-func (s *Sheet) point(at orb.Point, do, rule string, lengths ...float64) Point {
-	s.last++
-	s.Steps = append(s.Steps, Step{Do: fmt.Sprintf(do, s.last), Lengths: lengths, Rule: rule})
-	return Point{s.last, at}
+// Guide records a curve that a later step moves, under the name of its edge.
+func (s *Sheet) Guide(edge string, path pieces.Path) { s.Guides = append(s.Guides, Edge(edge, path)) }
+
+func (s *Sheet) point(from Point, at orb.Point, do, rule string, lengths ...float64) Point {
+	set := Point{len(s.Points) + 1, at}
+	s.Points = append(s.Points, set)
+	step := Step{Do: fmt.Sprintf(do, set.Number), Lengths: lengths, Rule: rule, From: from.Number}
+	if step.From > 0 {
+		step.To = set.Number
+	}
+	s.Steps = append(s.Steps, step)
+	return set
 }
 
 func (p Point) text(format string) string { return fmt.Sprintf(format, p.Number) }

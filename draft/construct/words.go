@@ -1,6 +1,83 @@
 package construct
 
-import "ellwand/pieces/measure"
+import (
+	"fmt"
+	"regexp"
+	"strconv"
+	"strings"
 
-// Cm words a length in mm for a sentence: "41.5 cm".
-func Cm(mm float64) string { return measure.Length(mm).Format(measure.Centimetre) }
+	"ellwand/pieces/measure"
+)
+
+// Length is a length in mm among the words of a Sentence.
+type Length float64
+
+// String words the length in cm: "41.5 cm".
+func (l Length) String() string { return l.In(measure.Centimetre) }
+
+// In words the length as people of a unit say the size of a piece: in cm to
+// the millimetre, or in inches to the nearest 1/16.
+func (l Length) In(unit measure.Unit) string {
+	if unit == measure.Inch || unit == measure.Yard {
+		return measure.Length(l).Format(measure.Inch)
+	}
+	return measure.Length(l).Format(measure.Centimetre)
+}
+
+// Sentence is text about lengths that can be worded in any unit.
+type Sentence struct {
+	format string
+	args   []any
+}
+
+// Say makes a sentence by the rules of fmt.Sprintf. Lengths in mm are given as
+// Length, for %s; fixed lengths may stand in the format: "2 to 4 cm".
+func Say(format string, args ...any) Sentence { return Sentence{format, args} }
+
+// String words the sentence in cm.
+func (s Sentence) String() string { return s.In(measure.Centimetre) }
+
+// In words the sentence in a unit.
+func (s Sentence) In(unit measure.Unit) string {
+	args := make([]any, len(s.args))
+	for i, arg := range s.args {
+		args[i] = arg
+		if worded, ok := arg.(interface{ In(measure.Unit) string }); ok {
+			args[i] = worded.In(unit)
+		}
+	}
+	return fmt.Sprintf(reworded(s.format, unit), args...)
+}
+
+// Refusal is the error of a draft that cannot be. Its sentence can be worded
+// in any unit.
+type Refusal struct{ Sentence }
+
+// Error words the sentence in cm.
+func (r Refusal) Error() string { return r.String() }
+
+// Refuse makes a Refusal by the rules of Say.
+func Refuse(format string, args ...any) error { return Refusal{Say(format, args...)} }
+
+// fixedLength is a length, or two with "to" between, in fixed words.
+var fixedLength = regexp.MustCompile(`([0-9]+(?:\.[0-9]+)?)(?: to ([0-9]+(?:\.[0-9]+)?))? (mm|cm|m)\b`)
+
+// reworded words the fixed lengths of a text in inches, where the unit asks
+// for them; they are exact, so that nothing is rounded twice.
+func reworded(text string, unit measure.Unit) string {
+	if unit != measure.Inch && unit != measure.Yard {
+		return text
+	}
+	return fixedLength.ReplaceAllStringFunc(text, func(found string) string {
+		parts := fixedLength.FindStringSubmatch(found)
+		size := map[string]float64{"mm": 1, "cm": 10, "m": 1000}[parts[3]]
+		inches := func(number string) string {
+			value, _ := strconv.ParseFloat(number, 64)
+			return Length(value * size).In(unit)
+		}
+		if parts[2] == "" {
+			return inches(parts[1])
+		}
+		return strings.TrimSuffix(inches(parts[1]), " in") + " to " + inches(parts[2])
+	})
+}

@@ -53,7 +53,7 @@ const shoulderLeft = 5
 func faceNeck(of pieces.Piece, centre, name string, depth float64) (pieces.Piece, error) {
 	neck, shoulder := seamNext(of, "neck", "shoulder")
 	if most := shoulder.Length() - shoulderLeft; depth > most {
-		return pieces.Piece{}, fmt.Errorf("%s: a depth of %s is more than the shoulder has room for beside the neck; ask for %s or less", name, construct.Cm(depth), construct.Cm(most))
+		return pieces.Piece{}, construct.Refuse("%s: a depth of %s is more than the shoulder has room for beside the neck; ask for %s or less", name, construct.Length(depth), construct.Length(most))
 	}
 	point, middle := neck.Start(), neck.End()
 	outward := construct.Back(shoulder.Tangent(shoulder.Length()))

@@ -81,9 +81,9 @@ func Draft(m Measures, o Options) ([]pieces.Piece, error) {
 func check(o Options, name string) error {
 	switch {
 	case o.Depth < 0:
-		return fmt.Errorf("%s: the depth is %s; it cannot be negative", name, construct.Cm(o.Depth))
+		return construct.Refuse("%s: the depth is %s; it cannot be negative", name, construct.Length(o.Depth))
 	case o.Length < 0:
-		return fmt.Errorf("%s: the length is %s; it cannot be negative", name, construct.Cm(o.Length))
+		return construct.Refuse("%s: the length is %s; it cannot be negative", name, construct.Length(o.Length))
 	case o.Fullness != 0 && (o.Fullness < 1 || o.Fullness > 5):
 		return fmt.Errorf("%s: a fullness of %.4g cannot be gathered; 1.5 to 3 is usual", name, o.Fullness)
 	case o.Depth == 0 && (o.Kind == GatheredSkirt || o.Kind == StraightPanel):

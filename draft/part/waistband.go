@@ -51,7 +51,7 @@ func shapedWaistband(m Measures, o Options, name string) ([]pieces.Piece, error)
 	}
 	angle := (lower - upper) / depth
 	if angle > 0.9*math.Pi {
-		return nil, fmt.Errorf("%s: the waist girth of %s is too small for a waist seam of %s only %s below it; ask for a straight waistband", name, construct.Cm(m.Waist), construct.Cm(lower), construct.Cm(depth))
+		return nil, construct.Refuse("%s: the waist girth of %s is too small for a waist seam of %s only %s below it; ask for a straight waistband", name, construct.Length(m.Waist), construct.Length(lower), construct.Length(depth))
 	}
 	return []pieces.Piece{ringBand(name, lower/angle, depth, angle)}, nil
 }

@@ -40,8 +40,8 @@ func (f figures) circle() (Block, error) {
 	outer := inner + f.Length
 	hip := 2 * math.Pi * ring.part * (inner + f.WaistToHip)
 	if hip < f.Hip+circleHipEase {
-		return Block{}, fmt.Errorf("skirt: the hip girth of %s does not go into a %s skirt on a waist girth of %s, which is %s wide there; ask for more of a circle, or measure both again",
-			construct.Cm(f.Hip), ring.name, construct.Cm(f.Waist), construct.Cm(hip))
+		return Block{}, construct.Refuse("skirt: the hip girth of %s does not go into a %s skirt on a waist girth of %s, which is %s wide there; ask for more of a circle, or measure both again",
+			construct.Length(f.Hip), ring.name, construct.Length(f.Waist), construct.Length(hip))
 	}
 	panels := f.circlePanels(ring, outer)
 	sheet := construct.Sheet{Piece: "circle skirt"}
@@ -53,12 +53,12 @@ func (f figures) circle() (Block, error) {
 	b := Block{
 		Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{sheet},
 		Waist: whole * construct.SeamLength(piece, "waist"), Hip: hip, Hem: whole * construct.SeamLength(piece, "narrow hem"),
-		Warnings: []string{"a circle skirt drops where it hangs on the bias: let it hang for a day, and level the hem before hemming it"},
+		Warnings: []construct.Sentence{construct.Say("a circle skirt drops where it hangs on the bias: let it hang for a day, and level the hem before hemming it")},
 	}
 	f.HipEase = circleHipEase
 	b.Pairings = []construct.Pairing{waistPairing("waist seam", b.Waist, f), {
 		Seam: "hip line", Of: "width all round", Length: hip, Against: "hip girth", Other: f.Hip,
-		Least: circleHipEase, Most: construct.NoLimit, Normal: "2 cm of ease or more (common practice)",
+		Least: circleHipEase, Most: construct.NoLimit, Normal: construct.Say("2 cm of ease or more (common practice)"),
 	}}
 	return b, nil
 }

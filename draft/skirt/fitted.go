@@ -1,7 +1,6 @@
 package skirt
 
 import (
-	"fmt"
 	"math"
 
 	"github.com/paulmach/orb"
@@ -196,10 +195,10 @@ func (f figures) fittedBlock(s shaping, sheets []construct.Sheet, front, back pi
 		f.hipPairing(b.Hip),
 	}
 	if f.waist > f.hip {
-		b.Warnings = append(b.Warnings, fmt.Sprintf("the waist of %s is wider than the hip of %s: the skirt hangs straight from the waist and is %s wider than the hip", construct.Cm(f.Waist), construct.Cm(f.Hip), construct.Cm(b.Hip-f.Hip)))
+		b.Warnings = append(b.Warnings, construct.Say("the waist of %s is wider than the hip of %s: the skirt hangs straight from the waist and is %s wider than the hip", construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(b.Hip-f.Hip)))
 	}
 	if f.Shape == Straight && !f.Vent && f.Length > 500 && b.Hem < f.Hip+150 {
-		b.Warnings = append(b.Warnings, fmt.Sprintf("the hem is %s round, %s below the waist: for a full stride add a vent, or stop at 50 cm", construct.Cm(b.Hem), construct.Cm(f.Length)))
+		b.Warnings = append(b.Warnings, construct.Say("the hem is %s round, %s below the waist: for a full stride add a vent, or stop at 50 cm", construct.Length(b.Hem), construct.Length(f.Length)))
 	}
 	return b
 }
@@ -209,7 +208,7 @@ func waistPairing(of string, length float64, f figures) construct.Pairing {
 	return construct.Pairing{
 		Seam: "waist", Of: of, Length: length, Against: "waist girth", Other: f.Waist,
 		Least: min(10, f.WaistEase) - 0.1, Most: max(20, f.WaistEase) + 0.1,
-		Normal: "1 to 2 cm of ease in a skirt (common practice), or the ease that was asked for",
+		Normal: construct.Say("1 to 2 cm of ease in a skirt (common practice), or the ease that was asked for"),
 	}
 }
 
@@ -218,6 +217,6 @@ func (f figures) hipPairing(width float64) construct.Pairing {
 	return construct.Pairing{
 		Seam: "hip line", Of: "width all round", Length: width, Against: "hip girth", Other: f.Hip,
 		Least: f.HipEase - construct.Matching, Most: construct.NoLimit,
-		Normal: fmt.Sprintf("%s of hip ease or more: 3 to 5 cm is usual in a straight skirt (common practice)", construct.Cm(f.HipEase)),
+		Normal: construct.Say("%s of hip ease or more: 3 to 5 cm is usual in a straight skirt (common practice)", construct.Length(f.HipEase)),
 	}
 }

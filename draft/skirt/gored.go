@@ -37,8 +37,8 @@ func (f figures) gored() (Block, error) {
 	}
 	taper = f.fitGore(width, taper)
 	if taper > mostGoreTaper*f.WaistToHip {
-		return Block{}, fmt.Errorf("skirt: the waist girth of %s is too small for the hip girth of %s in %d gores; ask for %s, or measure both again",
-			construct.Cm(f.Waist), construct.Cm(f.Hip), f.Gores, moreGores(f.Gores))
+		return Block{}, construct.Refuse("skirt: the waist girth of %s is too small for the hip girth of %s in %d gores; ask for %s, or measure both again",
+			construct.Length(f.Waist), construct.Length(f.Hip), f.Gores, moreGores(f.Gores))
 	}
 	sheet := construct.Sheet{Piece: "gore"}
 	piece := f.gore(&sheet, width, taper)

@@ -49,8 +49,8 @@ func (f figures) pleated() (Block, error) {
 	p.visible = round / float64(p.pleats)
 	p.closer = (round - f.waist) / float64(p.pleats)
 	if p.closer > 0.6*p.visible {
-		return Block{}, fmt.Errorf("skirt: the waist girth of %s is too small for the hip girth of %s: the pleats would lie %s over one another; measure both again, or ask for a circle skirt",
-			construct.Cm(f.Waist), construct.Cm(f.Hip), construct.Cm(p.closer))
+		return Block{}, construct.Refuse("skirt: the waist girth of %s is too small for the hip girth of %s: the pleats would lie %s over one another; measure both again, or ask for a circle skirt",
+			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(p.closer))
 	}
 	piece := f.pleatPanel(p)
 	folded := float64(p.panels)*construct.SeamLength(piece, "waist") - float64(p.pleats)*p.takeUp()
@@ -60,7 +60,7 @@ func (f figures) pleated() (Block, error) {
 	}
 	b.Pairings = []construct.Pairing{
 		{Seam: "pleats", Of: "cloth round", Length: p.cloth(), Against: "width on the hip line", Other: round,
-			Least: 2*round - 1, Most: 2*round + 1, Normal: "3 times as long (common practice)"},
+			Least: 2*round - 1, Most: 2*round + 1, Normal: construct.Say("3 times as long (common practice)")},
 		waistPairing("waist seam, pleats folded", folded, f),
 		f.hipPairing(round),
 	}

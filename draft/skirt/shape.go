@@ -1,7 +1,6 @@
 package skirt
 
 import (
-	"fmt"
 	"math"
 
 	"github.com/paulmach/orb"
@@ -62,8 +61,8 @@ func (f figures) shape() (shaping, error) {
 		front, back = total-mostBack, mostBack
 	}
 	if front > mostFront {
-		return shaping{}, fmt.Errorf("skirt: the waist girth of %s is too small for the hip girth of %s within a waist to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for a gathered, pleated or circle skirt",
-			construct.Cm(f.Waist), construct.Cm(f.Hip), construct.Cm(f.WaistToHip))
+		return shaping{}, construct.Refuse("skirt: the waist girth of %s is too small for the hip girth of %s within a waist to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for a gathered, pleated or circle skirt",
+			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
 	}
 	s.taper = (over - total) / 2
 	s.front, s.back = f.frontDarts(front), f.backDarts(back)

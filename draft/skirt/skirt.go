@@ -21,7 +21,7 @@ type Block struct {
 	Hip, Hem float64
 	// Pairings are the lengths that must agree.
 	Pairings []construct.Pairing
-	Warnings []string
+	Warnings []construct.Sentence
 }
 
 // UsualLength of a skirt from the natural waist, in mm (common practice: to
@@ -94,17 +94,17 @@ func (f figures) check() error {
 		value float64
 	}{{"length", f.Length}, {"waist ease", f.WaistEase}, {"hip ease", f.HipEase}, {"flare", f.Flare}, {"panel width", f.PanelWidth}} {
 		if l.value < 0 {
-			return fmt.Errorf("skirt: the %s is %s; it cannot be negative", l.name, construct.Cm(l.value))
+			return construct.Refuse("skirt: the %s is %s; it cannot be negative", l.name, construct.Length(l.value))
 		}
 	}
 	switch {
 	case f.Length < f.WaistToHip+leastBelowHip:
-		return fmt.Errorf("skirt: a length of %s ends above or at the hip (waist to hip %s); ask for %s or more",
-			construct.Cm(f.Length), construct.Cm(f.WaistToHip), construct.Cm(f.WaistToHip+leastBelowHip))
+		return construct.Refuse("skirt: a length of %s ends above or at the hip (waist to hip %s); ask for %s or more",
+			construct.Length(f.Length), construct.Length(f.WaistToHip), construct.Length(f.WaistToHip+leastBelowHip))
 	case f.Length > 1600:
-		return fmt.Errorf("skirt: a length of %s is longer than a body; 160 cm is the most", construct.Cm(f.Length))
+		return construct.Refuse("skirt: a length of %s is longer than a body; 160 cm is the most", construct.Length(f.Length))
 	case f.PanelWidth > 0 && f.PanelWidth < 200:
-		return fmt.Errorf("skirt: a panel width of %s is too narrow; ask for 20 cm or more", construct.Cm(f.PanelWidth))
+		return construct.Refuse("skirt: a panel width of %s is too narrow; ask for 20 cm or more", construct.Length(f.PanelWidth))
 	case f.Vent && f.Shape != Straight:
 		return fmt.Errorf("skirt: only a straight skirt has a vent; leave it out, or ask for the straight shape")
 	case f.Vent && f.BackOnFold:
@@ -127,8 +127,8 @@ const mostSlant = 0.4
 
 func (f figures) checkFlare() error {
 	if most := mostSlant * (f.Length - f.WaistToHip); f.flare() > most {
-		return fmt.Errorf("skirt: a flare of %s is too much for a length of %s; ask for %s or less, or for a circle skirt",
-			construct.Cm(f.flare()), construct.Cm(f.Length), construct.Cm(most))
+		return construct.Refuse("skirt: a flare of %s is too much for a length of %s; ask for %s or less, or for a circle skirt",
+			construct.Length(f.flare()), construct.Length(f.Length), construct.Length(most))
 	}
 	return nil
 }

@@ -11,6 +11,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/measure"
 )
 
 // size12 of the handbook table (Aldrich, Metric Pattern Cutting for Women's
@@ -230,7 +231,7 @@ func TestSheetsAreWhole(t *testing.T) {
 		require.NotEmpty(t, block.Sheets)
 		for _, sheet := range block.Sheets {
 			for _, step := range sheet.Steps {
-				text := step.Text(construct.Cm)
+				text := step.Text(measure.Centimetre)
 				assert.Equal(t, strings.Count(step.Do, "{}"), len(step.Lengths), text)
 				assert.NotContains(t, text, "{}")
 				assert.NotContains(t, text, "NaN")

@@ -29,7 +29,7 @@ func (f figures) tiered() (Block, error) {
 	case f.Fullness < 1 || f.Fullness > 3:
 		return Block{}, fmt.Errorf("skirt: a fullness of %.4g cannot be gathered; 1.5 to 3 is usual", f.Fullness)
 	case f.hip > 3*f.waist:
-		return Block{}, fmt.Errorf("skirt: the hip girth of %s cannot be gathered into a waist girth of %s; measure both again", construct.Cm(f.Hip), construct.Cm(f.Waist))
+		return Block{}, construct.Refuse("skirt: the hip girth of %s cannot be gathered into a waist girth of %s; measure both again", construct.Length(f.Hip), construct.Length(f.Waist))
 	}
 	b := Block{Waist: f.waist}
 	above, seam := f.waist, "waist seam"
@@ -40,7 +40,7 @@ func (f figures) tiered() (Block, error) {
 			width = max(width, f.hip)
 		}
 		if width > widestTier {
-			return Block{}, fmt.Errorf("skirt: tier %d would take %s of cloth round; ask for fewer tiers or less fullness", tier, construct.Cm(width))
+			return Block{}, construct.Refuse("skirt: tier %d would take %s of cloth round; ask for fewer tiers or less fullness", tier, construct.Length(width))
 		}
 		piece := f.tier(tier, width)
 		b.Pieces = append(b.Pieces, piece)

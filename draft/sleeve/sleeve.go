@@ -1,7 +1,6 @@
 package sleeve
 
 import (
-	"fmt"
 	"math"
 
 	"github.com/paulmach/orb"
@@ -69,15 +68,15 @@ func check(m Measures, o Options, height, length float64) error {
 	armhole := min(m.FrontArmhole, m.BackArmhole)
 	switch {
 	case height < 20:
-		return fmt.Errorf("sleeve: a head height of %s is too low; it must be 2 cm or more", construct.Cm(height))
+		return construct.Refuse("sleeve: a head height of %s is too low; it must be 2 cm or more", construct.Length(height))
 	case height > 0.92*armhole:
-		return fmt.Errorf("sleeve: a head height of %s is too high for an armhole whose shorter half is %s; ask for %s or less", construct.Cm(height), construct.Cm(armhole), construct.Cm(math.Floor(0.92*armhole)))
+		return construct.Refuse("sleeve: a head height of %s is too high for an armhole whose shorter half is %s; ask for %s or less", construct.Length(height), construct.Length(armhole), construct.Length(math.Floor(0.92*armhole)))
 	case length < height+leastUnderarm:
-		return fmt.Errorf("sleeve: a length of %s ends above the underarm; from the crown it must be %s or more", construct.Cm(length), construct.Cm(math.Ceil(height/10)*10+leastUnderarm))
+		return construct.Refuse("sleeve: a length of %s ends above the underarm; from the crown it must be %s or more", construct.Length(length), construct.Length(math.Ceil(height/10)*10+leastUnderarm))
 	case o.WristWidth < 0:
-		return fmt.Errorf("sleeve: the wrist width is %s; it cannot be negative", construct.Cm(o.WristWidth))
+		return construct.Refuse("sleeve: the wrist width is %s; it cannot be negative", construct.Length(o.WristWidth))
 	case o.Ease != nil && (*o.Ease < -20 || *o.Ease > 80):
-		return fmt.Errorf("sleeve: an ease of %s cannot be sewn in; 0 to 1.5 cm suits a shirt, 2 to 4.5 cm a set-in sleeve", construct.Cm(*o.Ease))
+		return construct.Refuse("sleeve: an ease of %s cannot be sewn in; 0 to 1.5 cm suits a shirt, 2 to 4.5 cm a set-in sleeve", construct.Length(*o.Ease))
 	}
 	return nil
 }
@@ -120,7 +119,7 @@ func (d drafting) lengthenForEase() (float64, error) {
 		}
 		longer += missing / 2
 		if min(d.FrontArmhole, d.BackArmhole)+longer < d.height/0.95 {
-			return 0, fmt.Errorf("sleeve: an ease of %s needs a lower head than %s on this armhole; ask for a lower head height or more ease", construct.Cm(*d.Ease), construct.Cm(d.height))
+			return 0, construct.Refuse("sleeve: an ease of %s needs a lower head than %s on this armhole; ask for a lower head height or more ease", construct.Length(*d.Ease), construct.Length(d.height))
 		}
 	}
 	return longer, nil

@@ -1,8 +1,6 @@
 package straightcut
 
 import (
-	"fmt"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
@@ -29,7 +27,7 @@ func (f figures) wrapper() (Block, error) {
 		f.Width = wrapperTimes * f.Hip
 	}
 	if f.Width < 1.2*f.Hip {
-		return Block{}, fmt.Errorf("wrapper: a width of %s does not overlap on a hip girth of %s; ask for %s or more", construct.Cm(f.Width), construct.Cm(f.Hip), construct.Cm(1.2*f.Hip))
+		return Block{}, construct.Refuse("wrapper: a width of %s does not overlap on a hip girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Hip), construct.Length(1.2*f.Hip))
 	}
 	cloth := named(pieces.Rectangle("wrapper", f.Width, f.Length), narrowHems, "narrow hem", "right narrow hem", "waist", "left narrow hem")
 	length := f.Hip/2 + 300
@@ -42,7 +40,7 @@ func (f figures) wrapper() (Block, error) {
 		},
 		Pairings: []construct.Pairing{{
 			Seam: "width", Of: "wrapper", Length: f.Width, Against: "hip girth", Other: f.Hip,
-			Least: 0.2 * f.Hip, Most: construct.NoLimit, Normal: "a fifth more or over, to overlap; 1.6 times is usual (common practice)",
+			Least: 0.2 * f.Hip, Most: construct.NoLimit, Normal: construct.Say("a fifth more or over, to overlap; 1.6 times is usual (common practice)"),
 		}},
 	}, nil
 }
@@ -55,7 +53,7 @@ func (f figures) apron() (Block, error) {
 	}
 	half, bib := f.Width/2, f.Waist/6
 	if half < bib+40 {
-		return Block{}, fmt.Errorf("apron: a width of %s is too narrow beside a bib for a waist girth of %s; ask for %s or more", construct.Cm(f.Width), construct.Cm(f.Waist), construct.Cm(2*bib+80))
+		return Block{}, construct.Refuse("apron: a width of %s is too narrow beside a bib for a waist girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Waist), construct.Length(2*bib+80))
 	}
 	low, corner, waist := orb.Point{0, -f.Length}, orb.Point{half, -f.Length}, orb.Point{half, 0}
 	tip, top := orb.Point{bib, bibHeight}, orb.Point{0, bibHeight}
@@ -92,7 +90,7 @@ func (f figures) apron() (Block, error) {
 		},
 		Pairings: []construct.Pairing{{
 			Seam: "width", Of: "apron", Length: f.Width, Against: "hip girth", Other: f.Hip,
-			Least: -0.5 * f.Hip, Most: construct.NoLimit, Normal: "half of the hip girth or more; four fifths is usual (common practice)",
+			Least: -0.5 * f.Hip, Most: construct.NoLimit, Normal: construct.Say("half of the hip girth or more; four fifths is usual (common practice)"),
 		}},
 	}, nil
 }
@@ -105,9 +103,9 @@ func (f figures) bag() (Block, error) {
 	}
 	switch {
 	case f.Width < 80 || f.Width > 1500:
-		return Block{}, fmt.Errorf("bag: a width of %s cannot be; ask for 8 to 150 cm", construct.Cm(f.Width))
+		return Block{}, construct.Refuse("bag: a width of %s cannot be; ask for 8 to 150 cm", construct.Length(f.Width))
 	case f.Depth > f.Width || f.Depth > f.Length:
-		return Block{}, fmt.Errorf("bag: a depth of %s is more than the bag is wide or high; ask for less", construct.Cm(f.Depth))
+		return Block{}, construct.Refuse("bag: a depth of %s is more than the bag is wide or high; ask for less", construct.Length(f.Depth))
 	}
 	panel := f.bagPanel()
 	handle := strip("handle", handleLength, handleWidth, 2)

@@ -1,7 +1,6 @@
 package straightcut
 
 import (
-	"fmt"
 	"math"
 
 	"github.com/paulmach/orb"
@@ -37,10 +36,10 @@ func (f figures) upper() (upper, error) {
 	u.sleeve = u.neck + f.Shoulder + f.ShoulderToWrist - u.width
 	switch {
 	case u.width < u.neck+40:
-		return u, fmt.Errorf("%s: the neck base girth of %s leaves no shoulder on a bust girth of %s: measure both again, or give more ease", f.name, construct.Cm(f.NeckBase), construct.Cm(f.Bust))
+		return u, construct.Refuse("%s: the neck base girth of %s leaves no shoulder on a bust girth of %s: measure both again, or give more ease", f.name, construct.Length(f.NeckBase), construct.Length(f.Bust))
 	case f.Length < u.armhole+150:
-		return u, fmt.Errorf("%s: a length of %s leaves too little side below an armhole of %s (scye depth %s); ask for %s or more", f.name,
-			construct.Cm(f.Length), construct.Cm(u.armhole), construct.Cm(f.ScyeDepth), construct.Cm(u.armhole+150))
+		return u, construct.Refuse("%s: a length of %s leaves too little side below an armhole of %s (scye depth %s); ask for %s or more", f.name,
+			construct.Length(f.Length), construct.Length(u.armhole), construct.Length(f.ScyeDepth), construct.Length(u.armhole+150))
 	}
 	return u, nil
 }
@@ -125,7 +124,7 @@ func (f figures) recordUpper(s *construct.Sheet, u upper, neckDepth float64) {
 // addSleeve adds straight sleeves where the shoulder line leaves room for them.
 func (f figures) addSleeve(b *Block, u upper) {
 	if u.sleeve < leastSleeve {
-		b.Warnings = append(b.Warnings, fmt.Sprintf("the shoulder line reaches to within %s of the wrist: there are no sleeves", construct.Cm(max(0, u.sleeve))))
+		b.Warnings = append(b.Warnings, construct.Say("the shoulder line reaches to within %s of the wrist: there are no sleeves", construct.Length(max(0, u.sleeve))))
 		return
 	}
 	piece := named(pieces.Rectangle("sleeve", 2*u.armhole, u.sleeve), map[string]bool{"wrist hem": true}, "wrist hem", "front underarm", "sleeve head", "back underarm")
@@ -136,13 +135,13 @@ func (f figures) addSleeve(b *Block, u upper) {
 	b.Pairings = append(b.Pairings,
 		construct.Equal("armhole", "sleeve head", construct.SeamLength(piece, "sleeve head"), "front and back armhole", 2*u.armhole),
 		construct.Pairing{Seam: "sleeve", Of: "sleeve, all round", Length: 2 * u.armhole, Against: "upper arm girth", Other: f.UpperArm,
-			Least: armEase, Most: construct.NoLimit, Normal: "10 cm of ease or more (common practice)"})
+			Least: armEase, Most: construct.NoLimit, Normal: construct.Say("10 cm of ease or more (common practice)")})
 }
 
 // widthPairing sets the width against the body.
 func (f figures) widthPairing(width float64) construct.Pairing {
 	return construct.Pairing{
 		Seam: "width", Of: "width all round", Length: width, Against: "the fuller of bust and hip", Other: f.fuller(),
-		Least: f.Ease - construct.Matching, Most: construct.NoLimit, Normal: construct.Cm(f.Ease) + " of ease, as asked for: 20 to 30 cm is usual (common practice)",
+		Least: f.Ease - construct.Matching, Most: construct.NoLimit, Normal: construct.Say("%s of ease, as asked for: 20 to 30 cm is usual (common practice)", construct.Length(f.Ease)),
 	}
 }

@@ -14,7 +14,7 @@ type Block struct {
 	Pieces   []pieces.Piece
 	Sheets   []construct.Sheet
 	Pairings []construct.Pairing
-	Warnings []string
+	Warnings []construct.Sentence
 }
 
 // usual values of each shape, in mm; 0 where there is none.
@@ -51,14 +51,14 @@ func Draft(m Measures, o Options) (Block, error) {
 		usual float64
 	}{{"length", &f.Length, values.length}, {"ease", &f.Ease, values.ease}, {"width", &f.Width, values.width}, {"depth", &f.Depth, values.depth}} {
 		if *l.asked < 0 {
-			return Block{}, fmt.Errorf("%s: the %s is %s; it cannot be negative", f.name, l.name, construct.Cm(*l.asked))
+			return Block{}, construct.Refuse("%s: the %s is %s; it cannot be negative", f.name, l.name, construct.Length(*l.asked))
 		}
 		if *l.asked == 0 {
 			*l.asked = l.usual
 		}
 	}
 	if f.Length < values.shortest || f.Length > values.longest {
-		return Block{}, fmt.Errorf("%s: a length of %s cannot be; ask for %s to %s", f.name, construct.Cm(f.Length), construct.Cm(values.shortest), construct.Cm(values.longest))
+		return Block{}, construct.Refuse("%s: a length of %s cannot be; ask for %s to %s", f.name, construct.Length(f.Length), construct.Length(values.shortest), construct.Length(values.longest))
 	}
 	switch o.Shape {
 	case Kaftan:

@@ -143,5 +143,5 @@ func TestRefusals(t *testing.T) {
 func TestWideKaftanHasNoSleeves(t *testing.T) {
 	block := drafted(t, Options{Ease: 2400})
 	assert.Len(t, block.Pieces, 2)
-	assert.Contains(t, block.Warnings[0], "there are no sleeves")
+	assert.Contains(t, block.Warnings[0].String(), "there are no sleeves")
 }

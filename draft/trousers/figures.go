@@ -1,7 +1,6 @@
 package trousers
 
 import (
-	"fmt"
 	"math"
 
 	"ellwand/draft/construct"
@@ -88,7 +87,7 @@ func (f figures) checkLeg() error {
 		foot, fall = l.insideKnee, f.knee-f.rise
 	}
 	if in := f.half() + f.backFork - f.fork + foot[0]; in > mostLegLean*fall {
-		return fmt.Errorf("trousers: a hem width of %s is too narrow for a hip girth of %s, %s below the waist; ask for a wider hem or a longer leg", construct.Cm(f.legRound()), construct.Cm(f.Hip), construct.Cm(f.Length))
+		return construct.Refuse("trousers: a hem width of %s is too narrow for a hip girth of %s, %s below the waist; ask for a wider hem or a longer leg", construct.Length(f.legRound()), construct.Length(f.Hip), construct.Length(f.Length))
 	}
 	return nil
 }
@@ -102,22 +101,22 @@ func (f figures) check() error {
 		value float64
 	}{{"length", f.Length}, {"waist ease", f.WaistEase}, {"hip ease", f.HipEase}, {"hem width", f.HemWidth}} {
 		if l.value < 0 {
-			return fmt.Errorf("trousers: the %s is %s; it cannot be negative", l.name, construct.Cm(l.value))
+			return construct.Refuse("trousers: the %s is %s; it cannot be negative", l.name, construct.Length(l.value))
 		}
 	}
 	switch {
 	case f.BodyRise < f.WaistToHip+30:
-		return fmt.Errorf("trousers: the body rise of %s does not reach far enough below the waist to hip of %s: measure both again", construct.Cm(f.BodyRise), construct.Cm(f.WaistToHip))
+		return construct.Refuse("trousers: the body rise of %s does not reach far enough below the waist to hip of %s: measure both again", construct.Length(f.BodyRise), construct.Length(f.WaistToHip))
 	case f.OutsideLeg < 1.6*f.BodyRise+400:
-		return fmt.Errorf("trousers: the body rise of %s leaves too short a leg in an outside leg length of %s: measure both again", construct.Cm(f.BodyRise), construct.Cm(f.OutsideLeg))
+		return construct.Refuse("trousers: the body rise of %s leaves too short a leg in an outside leg length of %s: measure both again", construct.Length(f.BodyRise), construct.Length(f.OutsideLeg))
 	case f.Length < f.rise+leastLeg:
-		return fmt.Errorf("trousers: a length of %s leaves no leg below a body rise of %s; ask for %s or more", construct.Cm(f.Length), construct.Cm(f.BodyRise), construct.Cm(f.rise+leastLeg))
+		return construct.Refuse("trousers: a length of %s leaves no leg below a body rise of %s; ask for %s or more", construct.Length(f.Length), construct.Length(f.BodyRise), construct.Length(f.rise+leastLeg))
 	case f.Length > f.OutsideLeg+150:
-		return fmt.Errorf("trousers: a length of %s reaches past the floor, at an outside leg length of %s; ask for less, or measure it again", construct.Cm(f.Length), construct.Cm(f.OutsideLeg))
+		return construct.Refuse("trousers: a length of %s reaches past the floor, at an outside leg length of %s; ask for less, or measure it again", construct.Length(f.Length), construct.Length(f.OutsideLeg))
 	case f.HemWidth > 0 && f.HemWidth < 240:
-		return fmt.Errorf("trousers: no foot goes through a hem width of %s; ask for 30 cm or more", construct.Cm(f.HemWidth))
+		return construct.Refuse("trousers: no foot goes through a hem width of %s; ask for 30 cm or more", construct.Length(f.HemWidth))
 	case f.HemWidth > 1000:
-		return fmt.Errorf("trousers: a hem width of %s is more than a leg can flare to; 100 cm is the most", construct.Cm(f.HemWidth))
+		return construct.Refuse("trousers: a hem width of %s is more than a leg can flare to; 100 cm is the most", construct.Length(f.HemWidth))
 	}
 	return nil
 }
@@ -152,8 +151,8 @@ func (f *figures) shape() error {
 		f.backDarts, f.frontDarts = mostBack, total-mostBack
 	}
 	if f.frontDarts > mostFront {
-		return fmt.Errorf("trousers: the waist girth of %s is too small for the hip girth of %s within a waist to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for less hip ease",
-			construct.Cm(f.Waist), construct.Cm(f.Hip), construct.Cm(f.WaistToHip))
+		return construct.Refuse("trousers: the waist girth of %s is too small for the hip girth of %s within a waist to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for less hip ease",
+			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
 	}
 	f.taper = (over - total) / 2
 	return nil

@@ -1,7 +1,6 @@
 package trousers
 
 import (
-	"fmt"
 	"math"
 
 	"github.com/paulmach/orb"
@@ -24,7 +23,7 @@ type Block struct {
 	Crotch float64
 	// Pairings are the lengths that must agree.
 	Pairings []construct.Pairing
-	Warnings []string
+	Warnings []construct.Sentence
 }
 
 // half is one piece as drawn: the lines of its outline, and what it takes to
@@ -110,16 +109,16 @@ func (f figures) matchDrop(front float64) float64 {
 
 func (f figures) pairings(b Block, front, back half) []construct.Pairing {
 	inside := construct.Equal("inside leg", "front inside leg", front.insideLeg.Length(), "back inside leg", back.insideLeg.Length())
-	inside.Least, inside.Normal = -6, "equal; the front up to 6 mm shorter and stretched (common practice)"
+	inside.Least, inside.Normal = -6, construct.Say("equal; the front up to 6 mm shorter and stretched (common practice)")
 	list := []construct.Pairing{
 		construct.Equal("outside leg", "front outside leg", front.outsideLeg.Length(), "back outside leg", back.outsideLeg.Length()),
 		inside,
 		{Seam: "waist", Of: "waist seam, darts closed", Length: b.Waist, Against: "waist girth", Other: f.Waist,
 			Least: min(10, f.WaistEase) - 0.1, Most: max(20, f.WaistEase) + 0.1,
-			Normal: "1 to 2 cm of ease (common practice), or the ease that was asked for"},
+			Normal: construct.Say("1 to 2 cm of ease (common practice), or the ease that was asked for")},
 		{Seam: "hip line", Of: "width all round", Length: b.Hip, Against: "hip girth", Other: f.Hip,
 			Least: f.HipEase - construct.Matching, Most: construct.NoLimit,
-			Normal: fmt.Sprintf("%s of hip ease or more: 4 cm is close, 6 usual, 10 easy (common practice)", construct.Cm(f.HipEase))},
+			Normal: construct.Say("%s of hip ease or more: 4 cm is close, 6 cm usual, 10 cm easy (common practice)", construct.Length(f.HipEase))},
 	}
 	if f.Pocket == SidePocket {
 		list = append(list, construct.Equal("pocket", "pocket bag between its notches", notchesApart(b.Pieces[2], "pocket side"), "opening in the front outside leg", notchesApart(b.Pieces[0], "outside leg")))
@@ -127,13 +126,13 @@ func (f figures) pairings(b Block, front, back half) []construct.Pairing {
 	return list
 }
 
-func (f figures) warnings(b Block) []string {
-	var list []string
+func (f figures) warnings(b Block) []construct.Sentence {
+	var list []construct.Sentence
 	if f.Waist+f.WaistEase > f.Hip+f.HipEase {
-		list = append(list, fmt.Sprintf("the waist of %s is wider than the hip of %s: the trousers hang straight from the waist", construct.Cm(f.Waist), construct.Cm(f.Hip)))
+		list = append(list, construct.Say("the waist of %s is wider than the hip of %s: the trousers hang straight from the waist", construct.Length(f.Waist), construct.Length(f.Hip)))
 	}
 	if b.Hem < 310 {
-		list = append(list, fmt.Sprintf("the leg is %s round at the hem: the foot may not go through without an opening", construct.Cm(b.Hem)))
+		list = append(list, construct.Say("the leg is %s round at the hem: the foot may not go through without an opening", construct.Length(b.Hem)))
 	}
 	return list
 }

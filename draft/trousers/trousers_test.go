@@ -10,6 +10,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/measure"
 )
 
 // size12 of the handbook table (Aldrich, Metric Pattern Cutting for Women's
@@ -215,7 +216,7 @@ func TestSheetsAreWhole(t *testing.T) {
 		assert.Len(t, block.Sheets, len(block.Pieces))
 		for _, sheet := range block.Sheets {
 			for _, step := range sheet.Steps {
-				text := step.Text(construct.Cm)
+				text := step.Text(measure.Centimetre)
 				assert.NotContains(t, text, "{}")
 				assert.Equal(t, strings.Count(step.Do, "{}"), len(step.Lengths), text)
 				for _, length := range step.Lengths {

@@ -71,7 +71,7 @@ func (r *resolver) measured(at string, given Body) draft.Body {
 			continue
 		}
 		if err := (draft.Body{name: value}).Check(); err != nil {
-			r.fault(path, "%s", err)
+			r.fault(path, "%s", draft.Worded(err, r.work.Unit))
 			continue
 		}
 		if _, twice := body[name]; twice {

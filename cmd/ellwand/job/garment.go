@@ -97,7 +97,7 @@ func (r *resolver) draft(path string, made *Made, request draft.Request) {
 				at = within(r.wearing.path, "body")
 			}
 		}
-		r.fault(at, "garment %q: %s", made.Name, err)
+		r.fault(at, "garment %q: %s", made.Name, draft.Worded(err, r.work.Unit))
 		return
 	}
 	made.Pieces, made.Truing, made.Figures = result.Pieces, result.Truing, result.Figures
@@ -105,10 +105,10 @@ func (r *resolver) draft(path string, made *Made, request draft.Request) {
 		r.wearing.body[name] = value
 	}
 	for _, derived := range result.Derived {
-		r.work.note(r.wearing.prefix() + fmt.Sprintf("the %s is not given; %s is used, %s", derived.Measurement, r.work.Format(derived.Value), derived.Rule))
+		r.work.note(r.wearing.prefix() + fmt.Sprintf("the %s is not given; %s is used, %s", derived.Measurement, r.work.Format(derived.Value), derived.Rule.In(r.work.Unit)))
 	}
 	for _, warning := range result.Warnings {
-		r.work.note(made.Name + ": " + warning)
+		r.work.note(made.Name + ": " + warning.In(r.work.Unit))
 	}
 }
 

@@ -44,7 +44,7 @@ func (r *resolver) bodyOf(path string, size, table Text, measured Body) wearer {
 	out.body = r.sized(path, string(size), string(table)).With(r.measured(path, measured))
 	if len(r.faults.List) == before {
 		if err := out.body.Check(); err != nil {
-			r.fault(within(path, "body"), "%s", err)
+			r.fault(within(path, "body"), "%s", draft.Worded(err, r.work.Unit))
 		}
 	}
 	out.bodiless = len(r.faults.List) > before
