@@ -28,13 +28,15 @@ import (
 //  5. the grainline lies as the piece asks, within the tilt;
 //  6. the nap runs the same way over all pieces, or over all of a garment, and
 //     the pieces that must go one way do;
-//  7. pieces are enlarged when the cloth is washed after cutting.
+//  7. pieces are enlarged when the cloth is washed after cutting;
+//  8. what the plan says to match does, to 1 mm on the open cloth.
 //
 // That pieces do not overlap is checked by nest.Verify.
 func (p LayPlan) Check(all []pieces.Piece) error {
 	var faults []error
 	counts := make([]tally, len(all))
 	naps := map[string]int{}
+	var opened []openedPiece
 	for _, l := range p.Pieces {
 		source := sourceOf(l, all)
 		if source < 0 {
@@ -43,6 +45,7 @@ func (p LayPlan) Check(all []pieces.Piece) error {
 		}
 		faults = append(faults, p.checkPlace(l), p.checkFold(l, all[source]), p.checkSize(l, all[source]))
 		for _, o := range p.opened(l) {
+			opened = append(opened, o)
 			counts[source].add(o)
 			faults = append(faults, p.checkOnCloth(o), p.checkFace(o, all[source]), p.checkGrain(o), p.checkNap(o, naps))
 		}
@@ -50,7 +53,7 @@ func (p LayPlan) Check(all []pieces.Piece) error {
 	for i, piece := range all {
 		faults = append(faults, counts[i].check(piece, p.Cloth.Alike))
 	}
-	return errors.Join(faults...)
+	return errors.Join(append(faults, p.checkMatches(opened, all))...)
 }
 
 // tally counts what the plies give of one piece.

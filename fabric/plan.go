@@ -38,12 +38,16 @@ type LayPlan struct {
 	// Density is the marker efficiency, 0 to 1: the area of all pieces cut
 	// over the area of usable cloth taken, in all plies.
 	Density float64
+	// Matches are what the lay keeps on the repeat of the cloth.
+	Matches []Match
 	// Impossible says why the lay cannot be used, and what would help. Empty
 	// when it can.
 	Impossible string
 	// Notes are cautions for the maker about this plan. May be empty.
 	Notes  []string
 	Pieces []Laid
+
+	places places
 }
 
 // Possible reports whether the lay can be used.

@@ -1,9 +1,106 @@
 package fabric
 
-// Repeat of the pattern of a cloth. The zero value is plain cloth.
+import (
+	"slices"
+	"strings"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces"
+)
+
+// Repeat of the pattern of a cloth, and what is to be matched on it. The zero
+// value is plain cloth.
+//
+// Two points match when they fall on the same place of the repeat. On cloth
+// with a repeat, notches of the same name on two pieces match, and so do the
+// right and the left of a pair. Across the cloth a piece that is laid whole has
+// its notches twice: those as drawn match what lies face up, their images what
+// lies face down.
 type Repeat struct {
 	// Along is the repeat of stripes that run across the cloth, mm along the
 	// warp; Across that of stripes that run along it, mm across. Both make
 	// checks; 0 is none.
 	Along, Across float64
+	// Matches names the match points to keep, the most important first; empty
+	// keeps all that can be kept together, in the order of the pieces.
+	Matches []string
+	// Centred names pieces whose centre lies on one line of the repeat across:
+	// their fold edge, or the edge whose name begins with "centre", or else
+	// their grainline.
+	Centred []string
+	// CentreLine is how far that line lies from the outer edge of the selvedge
+	// nearest to the cutter, mm; it comes again with every repeat.
+	CentreLine float64
+}
+
+// isPlain reports whether there is nothing to match.
+func (r Repeat) isPlain() bool { return r.Along == 0 && r.Across == 0 }
+
+// Match is something that a lay keeps on the repeat.
+type Match struct {
+	// Name of the match point; empty for the right and left of one piece.
+	Name string
+	// Across says that it is kept across the cloth, and not along it.
+	Across bool
+	// Pieces that keep it, by their index among those asked.
+	Pieces []int
+}
+
+// matchTolerance is how far two points that match may lie apart, mm.
+const matchTolerance = 1.0
+
+// pointNamed finds the first notch of that match name, on the seam line.
+func pointNamed(piece pieces.Piece, name string) (orb.Point, bool) {
+	for _, notch := range piece.Notches {
+		if edge, ok := piece.Edge(notch.Edge); ok && notch.Match == name {
+			return edge.Path.At(notch.At), true
+		}
+	}
+	return orb.Point{}, false
+}
+
+// centreOf is a point of the line that is to lie on the centre line.
+func centreOf(piece pieces.Piece) orb.Point {
+	for _, edge := range piece.Edges {
+		if edge.Name == piece.Fold && piece.Fold != "" {
+			return edge.Path[0].Start()
+		}
+	}
+	for _, edge := range piece.Edges {
+		if strings.HasPrefix(strings.ToLower(edge.Name), "centre") {
+			return edge.Path[0].Start()
+		}
+	}
+	return piece.Grain.From
+}
+
+// matchNames lists the match points to keep in the order of importance: those
+// that the maker names, or all that two pieces share.
+func matchNames(repeat Repeat, all []template) []string {
+	if len(repeat.Matches) > 0 {
+		return repeat.Matches
+	}
+	seen := map[string]int{}
+	var order []string
+	met := map[int]bool{}
+	for _, t := range all {
+		if met[t.source] { // the left of a pair
+			continue
+		}
+		met[t.source] = true
+		var mine []string
+		for _, notch := range t.asked.Notches {
+			if notch.Match != "" && !slices.Contains(mine, notch.Match) {
+				mine = append(mine, notch.Match)
+			}
+		}
+		for _, name := range mine {
+			if seen[name] == 0 {
+				order = append(order, name)
+			}
+			seen[name]++
+		}
+	}
+	return slices.DeleteFunc(order, func(name string) bool { return seen[name] < 2 })
 }

@@ -30,6 +30,9 @@ type Options struct {
 	// as one-way cloth or a repeat. Those that are plans of this question too
 	// are where its searches start, so that its answer is never longer.
 	Known []LayPlan
+	// Untidied leaves a layout that fits on a remnant as it was found, instead
+	// of pushing it together.
+	Untidied bool
 	// Progress, when set, is called with each better layout of a lay.
 	Progress func(Lay, nest.Progress)
 }
@@ -44,6 +47,8 @@ type Requirement struct {
 	Chosen int
 	// Length of cloth that the chosen lay takes, and Buy, mm.
 	Length, Buy float64
+	// Matching says what matching the repeat costs; nil for plain cloth.
+	Matching *Matching
 }
 
 // ErrInternal marks a layout that failed its check: a fault of the program,
@@ -87,7 +92,12 @@ func Require(ctx context.Context, cloth Cloth, all []pieces.Piece, options Optio
 			out.Lays = append(out.Lays, plan)
 		}
 	}
-	return out.choose()
+	out, err = out.choose()
+	if err != nil || cloth.Repeat.isPlain() {
+		return out, err
+	}
+	out.Matching, err = t.costOfMatching(out.Lays[out.Chosen])
+	return out, err
 }
 
 // searchOrder has the open lay last: whatever the others find, opened out, is

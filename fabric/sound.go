@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 
 	"ellwand/pieces"
 )
@@ -64,6 +65,12 @@ func (c Cloth) checkHandling() error {
 			fault("a repeat of %s cannot be matched; give the length after which the pattern comes again, 2 mm or more, or none for plain cloth", say(repeat))
 		}
 	}
+	if !isLength(c.Repeat.CentreLine) {
+		fault("the centre line lies %s from the selvedge; it cannot be negative", say(c.Repeat.CentreLine))
+	}
+	if len(c.Repeat.Centred) > 0 && c.Repeat.Across == 0 {
+		fault("pieces can only be centred on stripes along the cloth; give the repeat across")
+	}
 	for _, flaw := range c.Flaws {
 		if err := flaw.check(); err != nil {
 			fault("%s", err)
@@ -94,10 +101,33 @@ func checkJob(cloth Cloth, all []pieces.Piece) error {
 	if len(all) == 0 {
 		faults = append(faults, fmt.Errorf("%s: there is nothing to cut from it; add a piece, or leave the cloth out", cloth))
 	}
+	faults = append(faults, checkNames(cloth, all))
 	for i, piece := range all {
 		faults = append(faults, piece.Check())
 		if sourceOf(Laid{Name: piece.Name, Garment: piece.Garment, Size: piece.Size}, all) != i {
 			faults = append(faults, fmt.Errorf("%s: two pieces have this name in the same garment and size; give one another name, or raise the cut count", piece.Name))
+		}
+	}
+	return errors.Join(faults...)
+}
+
+// checkNames refuses names of pieces and match points that there are not.
+func checkNames(cloth Cloth, all []pieces.Piece) error {
+	var faults []error
+	for _, list := range []struct {
+		what  string
+		names []string
+	}{{"to go one way", cloth.OneWayPieces}, {"to be centred", cloth.Repeat.Centred}} {
+		for _, name := range list.names {
+			if !slices.ContainsFunc(all, func(p pieces.Piece) bool { return p.Name == name }) {
+				faults = append(faults, fmt.Errorf("%s: there is no piece %q %s; name a piece that is cut from it", cloth, name, list.what))
+			}
+		}
+	}
+	for _, name := range cloth.Repeat.Matches {
+		has := func(p pieces.Piece) bool { _, ok := pointNamed(p, name); return ok }
+		if !slices.ContainsFunc(all, has) {
+			faults = append(faults, fmt.Errorf("%s: no piece has a match point %q; give a notch that name, or leave it out", cloth, name))
 		}
 	}
 	return errors.Join(faults...)

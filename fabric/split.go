@@ -84,7 +84,7 @@ func (t *table) openBound() float64 {
 	if err != nil {
 		return 0
 	}
-	problem, err := problemOf(cloth, b, templates)
+	problem, err := plainProblem(cloth, b, templates)
 	if err != nil {
 		return 0
 	}
@@ -201,7 +201,7 @@ func (t *table) stretches(double bed, s split) (found *spread, why, err error) {
 	if why != nil {
 		return nil, why, nil
 	}
-	first, why, err := t.solve(InStretches, double, templates, 1)
+	first, why, err := t.solveAt(InStretches, double, templates, 1, places{})
 	if first == nil {
 		return nil, why, err
 	}
@@ -209,7 +209,7 @@ func (t *table) stretches(double bed, s split) (found *spread, why, err error) {
 	if templates, why = templatesOf(t.strict(), single, s.single); why != nil {
 		return nil, why, nil
 	}
-	second, why, err := t.solve(InStretches, single, templates, 1)
+	second, why, err := t.solveAt(InStretches, single, templates, 1, first.matching(t.cloth).found(*first))
 	if second == nil {
 		return nil, why, err
 	}
@@ -284,9 +284,22 @@ func (t *table) depths() ([]float64, error) {
 	if len(out) == 0 {
 		return nil, errors.New("no piece can be cut from two plies; lay the cloth open")
 	}
+	for i, depth := range out {
+		out[i] = onCentreLine(t.cloth, depth)
+	}
 	slices.Sort(out)
 	out = slices.DeleteFunc(slices.Compact(out), func(depth float64) bool { return depth < least })
 	return thinned(out, mostDepths), nil
+}
+
+// onCentreLine deepens a fold until it lies on the chosen line of the repeat,
+// where pieces on the fold are to have their centre.
+func onCentreLine(cloth Cloth, depth float64) float64 {
+	r := cloth.Repeat
+	if r.Across == 0 || len(r.Centred) == 0 {
+		return depth
+	}
+	return r.CentreLine + math.Ceil((depth-r.CentreLine)/r.Across-1e-9)*r.Across
 }
 
 // mostDepths are tried of one cloth: more would differ by less than a seam.
@@ -372,6 +385,7 @@ func (t *table) guessed(double, single bed, s split) (float64, bool) {
 // sideBySide solves two beds that lie beside each other.
 func (t *table) sideBySide(double, single bed, s split) (found *spread, why, err error) {
 	var beds []lain
+	var known places
 	for _, part := range []struct {
 		bed     bed
 		demands []demand
@@ -380,11 +394,11 @@ func (t *table) sideBySide(double, single bed, s split) (found *spread, why, err
 		if why != nil {
 			return nil, why, nil
 		}
-		one, why, err := t.solve(SelvedgeIn, part.bed, templates, 1)
+		one, why, err := t.solveAt(SelvedgeIn, part.bed, templates, 1, known)
 		if one == nil {
 			return nil, why, err
 		}
-		beds = append(beds, *one)
+		beds, known = append(beds, *one), one.matching(t.cloth).found(*one)
 	}
 	return spreadOf(t.cloth, beds...), nil, nil
 }

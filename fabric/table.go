@@ -30,6 +30,7 @@ type lain struct {
 	problem   nest.Problem
 	layout    nest.Layout
 	bound     float64
+	matched   *matching
 }
 
 // spread is a solved lay.
@@ -40,6 +41,24 @@ type spread struct {
 	// bound of the length of the lay on the table.
 	bound float64
 	taken float64
+}
+
+// places of the match points, for what is laid after.
+func (s *spread) places(cloth Cloth) places {
+	last := s.beds[len(s.beds)-1]
+	return last.matching(cloth).found(last)
+}
+
+// matching of a bed; one that was not given places has its own.
+func (l lain) matching(cloth Cloth) *matching {
+	if l.matched != nil {
+		return l.matched
+	}
+	m := match(cloth, l.bed, l.templates, matchNames(cloth.Repeat, l.templates), places{})
+	problem := l.problem
+	problem.Items = append([]nest.Item(nil), problem.Items...)
+	_ = m.apply(&problem)
+	return m
 }
 
 func spreadOf(cloth Cloth, beds ...lain) *spread {
@@ -65,6 +84,7 @@ func (t *table) planLay(lay Lay) (LayPlan, error) {
 	plan.FoldedIn, plan.Width = found.depth, 0
 	plan.fill(found.beds)
 	plan.Bound = min(found.bound, plan.Length)
+	plan.fillMatches(found)
 	if err := plan.Check(t.asked); err != nil {
 		return LayPlan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", ErrInternal, lay, err)
 	}
@@ -96,6 +116,29 @@ func (t *table) spread(lay Lay) (found *spread, why, err error) {
 	return s, nil, nil
 }
 
+// placesFor a lay are the places on the repeat that a known layout of it has,
+// so that it can be where the search starts.
+func (t *table) placesFor(lay Lay) places {
+	if lay == Open && t.shortest != nil {
+		return t.shortest.places(t.cloth)
+	}
+	for _, plan := range t.options.Known {
+		if plan.Lay == lay {
+			return plan.places
+		}
+	}
+	return places{}
+}
+
+// names of the match points, over all the pieces.
+func (t *table) names() []string {
+	all := make([]template, len(t.wanted))
+	for i, d := range t.wanted {
+		all[i] = template{source: d.source, asked: d.piece}
+	}
+	return matchNames(t.cloth.Repeat, all)
+}
+
 // share of the budget that a lay has, in parts of four.
 func (t *table) share(lay Lay) int {
 	if lay == Open || lay == FoldedAlong {
@@ -104,10 +147,16 @@ func (t *table) share(lay Lay) int {
 	return 1
 }
 
-// solve finds the layout of one bed with a share of the budget, in parts of
-// four.
+// solve finds the layout of a bed that is the whole lay, with a share of the
+// budget, in parts of four.
 func (t *table) solve(lay Lay, b bed, templates []template, share int) (found *lain, why, err error) {
-	problem, why := problemOf(t.cloth, b, templates)
+	return t.solveAt(lay, b, templates, share, t.placesFor(lay))
+}
+
+// solveAt finds the layout of one bed whose match points keep to places that
+// are known already.
+func (t *table) solveAt(lay Lay, b bed, templates []template, share int, known places) (found *lain, why, err error) {
+	problem, matched, why := problemAt(t.cloth, b, templates, t.names(), known)
 	if why != nil {
 		return nil, why, nil
 	}
@@ -124,7 +173,7 @@ func (t *table) solve(lay Lay, b bed, templates []template, share int) (found *l
 	if err := nest.Verify(problem, best); err != nil {
 		return nil, nil, fmt.Errorf("%w: the layout of the lay %s failed its check and is not shown: %w", ErrInternal, lay, err)
 	}
-	return &lain{bed: b, templates: templates, problem: problem, layout: best, bound: result.Bound}, nil, nil
+	return &lain{bed: b, templates: templates, problem: problem, layout: best, bound: result.Bound, matched: matched}, nil, nil
 }
 
 // budget of one search, in parts of four.

@@ -15,7 +15,8 @@ import (
 // template is a piece as it is chalked in one lay: what is laid, how often,
 // and in which turns. Each template becomes one nest.Item.
 type template struct {
-	source  int // index of the piece it came from
+	source  int          // index of the piece it came from
+	asked   pieces.Piece // as it came: a half, when cut on the fold
 	piece   pieces.Piece
 	outline orb.Ring
 	copies  int
@@ -85,7 +86,7 @@ func templatesOf(cloth Cloth, b bed, demands []demand) ([]template, error) {
 // chalked gives the templates of one piece: two when right and left are
 // chalked apart.
 func chalked(cloth Cloth, b bed, d demand) ([]template, error) {
-	base := template{piece: d.piece, outline: d.outline, copies: d.cut, yields: 1, first: d.first}
+	base := template{asked: d.piece, piece: d.piece, outline: d.outline, copies: d.cut, yields: 1, first: d.first}
 	cloth.Nap = napOf(cloth, d.piece)
 	switch {
 	case b.lay == FoldedAcross && cloth.Nap != EitherWay:
@@ -157,7 +158,7 @@ func offLine(p, a, b orb.Point) float64 {
 // laid face down. Where both sides of the cloth look alike, any piece may be.
 func singly(base template, cloth Cloth) []template {
 	base.turns = turnsOf(base.piece, cloth.Nap, false)
-	if cloth.Alike {
+	if cloth.Alike && (cloth.Repeat.isPlain() || !base.piece.Pair) {
 		base.turns = append(base.turns, turnsOf(base.piece, cloth.Nap, true)...)
 		return []template{base}
 	}
@@ -265,8 +266,26 @@ func across(outline orb.Ring, turn nest.Turn) float64 {
 	return high - low
 }
 
-// problemOf states the templates as plain geometry.
+// problemOf states the templates of a bed that is the whole lay as plain
+// geometry. It fails, with the reason, when the lay is not possible.
 func problemOf(cloth Cloth, b bed, templates []template) (nest.Problem, error) {
+	problem, _, err := problemAt(cloth, b, templates, matchNames(cloth.Repeat, templates), places{})
+	return problem, err
+}
+
+// problemAt does the same for a bed whose match points are to keep to known
+// places on the open cloth.
+func problemAt(cloth Cloth, b bed, templates []template, names []string, known places) (nest.Problem, *matching, error) {
+	problem, err := plainProblem(cloth, b, templates)
+	if err != nil {
+		return problem, nil, err
+	}
+	m := match(cloth, b, templates, names, known)
+	return problem, m, m.apply(&problem)
+}
+
+// plainProblem leaves the repeat aside.
+func plainProblem(cloth Cloth, b bed, templates []template) (nest.Problem, error) {
 	problem := nest.Problem{Width: b.width, Gap: cloth.Gap}
 	groups := map[string]int{}
 	for _, t := range templates {

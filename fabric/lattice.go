@@ -1,0 +1,445 @@
+package fabric
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/nest"
+)
+
+// This file turns the repeat into geometry: each template that takes part in a
+// match may lie on a lattice of positions only.
+
+// axis is one direction of the repeat.
+type axis int
+
+const (
+	alongWarp axis = iota
+	acrossWarp
+)
+
+func (a axis) period(repeat Repeat) float64 {
+	if a == alongWarp {
+		return repeat.Along
+	}
+	return repeat.Across
+}
+
+// places are where the match points lie on the open cloth, by axis and name
+// (across, with a name for each side): what is laid later keeps to them.
+type places [2]map[string]float64
+
+// matching binds the templates of one bed to the repeat.
+type matching struct {
+	cloth     Cloth
+	bed       bed
+	templates []template
+	names     []string // of the match points to keep, the most important first
+	known     places
+	kept      []Match
+	dropped   []string
+	// first constraint of each template on each axis, to find the offset of
+	// every turn, and how many there are.
+	ties [2][][]tie
+	sets [2]*phases
+	err  error
+}
+
+// tie binds a point of a template to a place.
+type tie struct {
+	node  string
+	point orb.Point
+}
+
+// match computes the ties of all templates of a bed.
+func match(cloth Cloth, b bed, templates []template, names []string, known places) *matching {
+	m := &matching{cloth: cloth, bed: b, templates: templates, names: names, known: known}
+	for _, a := range []axis{alongWarp, acrossWarp} {
+		if a.period(cloth.Repeat) > 0 {
+			m.bindAxis(a)
+		}
+	}
+	return m
+}
+
+// mirrorLine is the y of the bed about which the upper ply mirrors the lower.
+func (b bed) mirrorLine() float64 {
+	if b.lay == CutAcross {
+		return b.width / 2
+	}
+	return 0
+}
+
+// baseTurn is the turn that all others are reckoned from: the first one up the
+// lay.
+func (t template) baseTurn() nest.Turn {
+	for _, turn := range t.turns {
+		if turn.Direction == upTheLay {
+			return turn
+		}
+	}
+	return t.turns[0]
+}
+
+// at is the place of a point in a turn, less the position of the template, on
+// an axis; sign is -1 where the lower ply gives the side that is not drawn.
+func (m *matching) at(a axis, turn nest.Turn, p orb.Point) (q, sign float64) {
+	r := apply(motionOf(turn.Degrees, turn.Mirrored, 0, 0), p)
+	if a == alongWarp {
+		return r[0], 1
+	}
+	q, sign = r[1], 1
+	if m.bed.plies() == 2 {
+		q -= m.bed.mirrorLine()
+		if turn.Mirrored {
+			sign = -1
+		}
+	}
+	return q, sign
+}
+
+func itemNode(i int) string { return fmt.Sprintf("template %d", i) }
+
+// bindAxis binds what can be kept together, the most important first: what
+// lies on a fold or at a known place, the centre line, the named points, and
+// the right and left of each pair.
+func (m *matching) bindAxis(a axis) {
+	set := newPhases(a.period(m.cloth.Repeat))
+	m.sets[a], m.ties[a] = set, make([][]tie, len(m.templates))
+	for name, place := range m.known[a] {
+		set.bind(fixedPlace, name, m.toBed(a, place, name))
+	}
+	for i, t := range m.templates {
+		set.add(itemNode(i), t.copies)
+		if a == acrossWarp && t.onFold {
+			set.bind(fixedPlace, itemNode(i), 0)
+		}
+	}
+	if a == acrossWarp {
+		m.centre(set)
+	}
+	for _, name := range m.names {
+		m.bindName(a, name)
+	}
+	m.bindPairs(a)
+}
+
+// bind ties a point of template i to a node; it reports whether that agrees
+// with what is tied already.
+func (m *matching) bind(a axis, i int, node string, p orb.Point) bool {
+	q, sign := m.at(a, m.templates[i].baseTurn(), p)
+	if !m.sets[a].bind(itemNode(i), node, sign*q) {
+		return false
+	}
+	m.ties[a][i] = append(m.ties[a][i], tie{node: node, point: p})
+	return true
+}
+
+// centre ties the centred pieces to their line.
+func (m *matching) centre(set *phases) {
+	line := m.toBed(acrossWarp, m.cloth.Repeat.CentreLine-m.cloth.Selvedge, "")
+	node := "the centre line"
+	bound := false
+	for i, t := range m.templates {
+		if !slices.Contains(m.cloth.Repeat.Centred, t.piece.Name) {
+			continue
+		}
+		if !bound {
+			bound = set.bind(fixedPlace, node, line)
+		}
+		twice := m.bed.plies() == 2 && !t.onFold
+		if twice && math.Abs(math.Remainder(2*line, set.period)) > matchTolerance/2 || !m.bind(acrossWarp, i, node, centreOf(t.asked)) {
+			m.err = errors.Join(m.err, fmt.Errorf("%s: its centre would not lie on the chosen line of the repeat, because the fold does not; fold one selvedge in, or lay the cloth open", t.piece.Name))
+		}
+	}
+}
+
+// sideName is the node of a match point across the cloth, for the side that is
+// drawn or for its image.
+func sideName(a axis, name string, image bool) string {
+	if a == acrossWarp && image {
+		return "image of " + name
+	}
+	return "point " + name
+}
+
+// bindName ties a named match point on all templates that have it.
+func (m *matching) bindName(a axis, name string) {
+	kept := Match{Name: name, Across: a == acrossWarp}
+	for i, t := range m.templates {
+		p, ok := pointNamed(t.asked, name)
+		if !ok {
+			continue
+		}
+		if !m.bindPoint(a, i, t, name, p) {
+			m.dropped = append(m.dropped, fmt.Sprintf("%s of %s cannot be matched %s as well as the others", name, t.piece.Name, a))
+			continue
+		}
+		if !slices.Contains(kept.Pieces, t.source) {
+			kept.Pieces = append(kept.Pieces, t.source)
+		}
+	}
+	if len(kept.Pieces) > 0 {
+		m.kept = append(m.kept, kept)
+	}
+}
+
+func (a axis) String() string {
+	if a == alongWarp {
+		return "along the warp"
+	}
+	return "across"
+}
+
+func (m *matching) bindPoint(a axis, i int, t template, name string, p orb.Point) bool {
+	isPair := t.asked.Pair
+	if a == acrossWarp && t.yields == 2 && !isPair {
+		return false // the upper ply has the point at its image
+	}
+	left := m.bed.plies() == 1 && t.turns[0].Mirrored && isPair
+	if !m.bind(a, i, sideName(a, name, left), p) {
+		return false
+	}
+	if a == acrossWarp && m.bed.plies() == 1 && t.asked.Fold != "" {
+		return m.bind(a, i, sideName(a, name, true), apply(t.image, p))
+	}
+	return true
+}
+
+// bindPairs ties the right of each pair to its left.
+func (m *matching) bindPairs(a axis) {
+	for i, t := range m.templates {
+		piece := t.asked
+		if !piece.Pair || piece.Fold != "" {
+			continue
+		}
+		node := fmt.Sprintf("pair %d", t.source)
+		ok := true
+		if a == acrossWarp && m.bed.plies() == 2 {
+			ok = m.sets[a].bind(fixedPlace, node, 0)
+		}
+		if !ok || !m.bind(a, i, node, piece.Grain.From) {
+			m.dropped = append(m.dropped, fmt.Sprintf("right and left of %s cannot be matched %s as well as the other points", piece.Name, a))
+			m.kept = slices.DeleteFunc(m.kept, func(k Match) bool {
+				return k.Name == "" && k.Across == (a == acrossWarp) && k.Pieces[0] == t.source
+			})
+			continue
+		}
+		known := slices.ContainsFunc(m.kept, func(k Match) bool {
+			return k.Name == "" && k.Across == (a == acrossWarp) && k.Pieces[0] == t.source
+		})
+		if !known {
+			m.kept = append(m.kept, Match{Across: a == acrossWarp, Pieces: []int{t.source}})
+		}
+	}
+}
+
+// toBed brings a place on the open cloth to the bed; on two plies across, that
+// is the distance from the line about which they mirror.
+func (m *matching) toBed(a axis, place float64, name string) float64 {
+	if a == alongWarp {
+		return place - m.bed.before
+	}
+	return place - m.bed.v - m.bed.mirrorLine()
+}
+
+// toCloth brings it back.
+func (m *matching) toCloth(a axis, place float64) float64 {
+	if a == alongWarp {
+		return place + m.bed.before
+	}
+	return place + m.bed.v + m.bed.mirrorLine()
+}
+
+// apply binds the items of the problem. It fails when a matched piece finds no
+// place across the cloth, or when the plies cannot match.
+func (m *matching) apply(problem *nest.Problem) error {
+	err := m.err
+	for _, a := range []axis{alongWarp, acrossWarp} {
+		if m.sets[a] == nil {
+			continue
+		}
+		if a == alongWarp && m.bed.lay == FoldedAcross && m.anyTie(a) {
+			return errors.New("the warp of the upper ply runs the other way, so that stripes across cannot meet; cut the cloth across and turn the upper length round, or lay it open")
+		}
+		if a == acrossWarp && m.bed.lay == BothSelvedgesIn && m.anyTie(a) {
+			return errors.New("stripes along cannot meet about two folds at once; fold the cloth in half, or lay it open")
+		}
+		err = errors.Join(err, m.settle(a, problem))
+	}
+	return err
+}
+
+func (m *matching) anyTie(a axis) bool {
+	return slices.ContainsFunc(m.ties[a], func(ties []tie) bool { return len(ties) > 0 })
+}
+
+// settle gives each free set of ties a place, and every turn of its templates
+// the offset that follows.
+func (m *matching) settle(a axis, problem *nest.Problem) error {
+	var faults []error
+	for i := range m.templates {
+		if len(m.ties[a][i]) == 0 || !m.sets[a].isBound(itemNode(i)) {
+			continue
+		}
+		if a == acrossWarp && m.templates[i].onFold {
+			problem.Items[i].Turns = m.onTheFold(i, problem.Items[i].Turns)
+			continue
+		}
+		m.place(a, i, problem)
+		item := &problem.Items[i]
+		item.Tilt = 0
+		item.Turns = m.offsets(a, i, item.Turns)
+		if a == alongWarp {
+			item.PeriodX = m.sets[a].period
+		} else {
+			item.PeriodY = m.sets[a].period
+			item.Turns = withRoom(item.Turns, item.Outline, item.PeriodY, problem.Width)
+		}
+		if len(item.Turns) == 0 {
+			item.Turns = m.templates[i].turns
+			faults = append(faults, fmt.Errorf("%s: matched to the stripes it finds no place across the width; take a wider cloth, or match less", m.templates[i].piece.Name))
+		}
+	}
+	return errors.Join(faults...)
+}
+
+// place fixes a free set so that this template lies at its edge: the cut end,
+// or y = 0.
+func (m *matching) place(a axis, i int, problem *nest.Problem) {
+	root, above := m.sets[a].root(itemNode(i))
+	if root == fixedPlace {
+		return
+	}
+	t := m.templates[i]
+	turn := t.baseTurn()
+	low := lowest(t.outline, turn, a)
+	_, sign := m.at(a, turn, orb.Point{})
+	m.sets[a].bind(fixedPlace, root, sign*-low-above)
+}
+
+// lowest extent of a turned outline on an axis.
+func lowest(outline orb.Ring, turn nest.Turn, a axis) float64 {
+	motion := motionOf(turn.Degrees, turn.Mirrored, 0, 0)
+	low := math.Inf(1)
+	for _, p := range outline {
+		low = math.Min(low, apply(motion, p)[a])
+	}
+	return low
+}
+
+// offsets gives every turn its place on the lattice. A template with several
+// ties keeps only the turns in which they agree.
+func (m *matching) offsets(a axis, i int, turns []nest.Turn) []nest.Turn {
+	set := m.sets[a]
+	var out []nest.Turn
+	for _, turn := range turns {
+		var offset float64
+		agree := true
+		for k, one := range m.ties[a][i] {
+			_, place := set.root(one.node)
+			q, sign := m.at(a, turn, one.point)
+			here := sign*place - q
+			if k == 0 {
+				offset = here
+			}
+			agree = agree && math.Abs(math.Remainder(here-offset, set.period)) <= matchTolerance/2
+		}
+		if !agree {
+			continue
+		}
+		if a == alongWarp {
+			turn.OffsetX = offset
+		} else {
+			turn.OffsetY = offset
+		}
+		out = append(out, turn)
+	}
+	return out
+}
+
+// onTheFold keeps the turns in which a piece, whose place across is the fold,
+// has its points where they match: one end for end or the other.
+func (m *matching) onTheFold(i int, turns []nest.Turn) []nest.Turn {
+	var out []nest.Turn
+	for _, turn := range m.offsets(acrossWarp, i, turns) {
+		if math.Abs(math.Remainder(turn.OffsetY, m.sets[acrossWarp].period)) <= matchTolerance/2 {
+			turn.OffsetY = 0
+			out = append(out, turn)
+		}
+	}
+	return out
+}
+
+// withRoom keeps the turns that have a place of the lattice within the width.
+func withRoom(turns []nest.Turn, outline orb.Ring, period, width float64) []nest.Turn {
+	var out []nest.Turn
+	for _, turn := range turns {
+		low := -lowest(outline, turn, acrossWarp)
+		high := low + width - across(outline, turn)
+		first := turn.OffsetY + math.Ceil((low-turn.OffsetY)/period-1e-9)*period
+		if first <= high+fitTolerance {
+			out = append(out, turn)
+		}
+	}
+	return out
+}
+
+// found gives the places of all points of a solved bed, on the open cloth, for
+// what is laid after.
+func (m *matching) found(one lain) places {
+	var out places
+	for _, a := range []axis{alongWarp, acrossWarp} {
+		out[a] = map[string]float64{}
+		for name, place := range m.known[a] {
+			out[a][name] = place
+		}
+		if m.sets[a] == nil {
+			continue
+		}
+		m.fixWhereLaid(a, one)
+		for _, ties := range m.ties[a] {
+			for _, one := range ties {
+				root, place := m.sets[a].root(one.node)
+				if root != fixedPlace {
+					continue
+				}
+				out[a][one.node] = m.toCloth(a, place)
+				if name, isPoint := pointOf(one.node); a == acrossWarp && isPoint && m.bed.plies() == 2 {
+					out[a][sideName(a, name, true)] = m.toCloth(a, -place)
+				}
+			}
+		}
+	}
+	return out
+}
+
+// fixWhereLaid gives the points of a template that nothing bound the places
+// where it came to lie.
+func (m *matching) fixWhereLaid(a axis, one lain) {
+	for _, at := range one.layout.Placements {
+		for _, tie := range m.ties[a][at.Item] {
+			if root, _ := m.sets[a].root(tie.node); root == fixedPlace {
+				continue
+			}
+			_, sign := m.at(a, one.problem.Items[at.Item].Turns[at.Turn], tie.point)
+			place := apply(placementMotion(one.problem, at), tie.point)[a]
+			if a == acrossWarp && m.bed.plies() == 2 {
+				place -= m.bed.mirrorLine()
+			}
+			m.sets[a].bind(fixedPlace, tie.node, sign*place)
+		}
+	}
+}
+
+func pointOf(node string) (string, bool) {
+	const prefix = "point "
+	if len(node) > len(prefix) && node[:len(prefix)] == prefix {
+		return node[len(prefix):], true
+	}
+	return "", false
+}

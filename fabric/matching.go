@@ -1,0 +1,106 @@
+package fabric
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"ellwand/pieces"
+)
+
+// Matching is what matching the repeat costs in cloth, mm.
+type Matching struct {
+	// Plain is the length that the same lay takes on plain cloth, Matched that
+	// with every match kept.
+	Plain, Matched float64
+	// Repeats is the cost in repeats along the warp; 0 when there are none.
+	Repeats float64
+	// RuleOfThumb is the length by hand reckoning: the plain amount and one
+	// whole repeat more (common practice); a repeat along the warp where there
+	// is one, otherwise one across.
+	RuleOfThumb float64
+}
+
+// Extra is how much more cloth the matched lay takes, mm.
+func (m Matching) Extra() float64 { return m.Matched - m.Plain }
+
+// costOfMatching lays the pieces on plain cloth in the same lay. The matched
+// layout is one of plain cloth too, and is where that search starts, so that
+// matching never comes out as a saving.
+func (t *table) costOfMatching(matched LayPlan) (*Matching, error) {
+	plain := *t
+	plain.cloth.Repeat = Repeat{}
+	plain.options.Known, plain.shortest = []LayPlan{matched}, nil
+	plan, err := plain.planLay(matched.Lay)
+	if err != nil {
+		return nil, err
+	}
+	out := &Matching{Plain: matched.Taken, Matched: matched.Taken}
+	if plan.Possible() {
+		out.Plain = min(plan.Taken, matched.Taken)
+	}
+	repeat := t.cloth.Repeat
+	out.RuleOfThumb = out.Plain + repeat.Along
+	if repeat.Along > 0 {
+		out.Repeats = out.Extra() / repeat.Along
+	} else {
+		out.RuleOfThumb = out.Plain + repeat.Across
+	}
+	return out, nil
+}
+
+// fillMatches gathers what all beds keep on the repeat, and says what could
+// not be kept.
+func (p *LayPlan) fillMatches(found *spread) {
+	if p.Cloth.Repeat.isPlain() {
+		return
+	}
+	p.places = found.places(p.Cloth)
+	var dropped []string
+	for _, one := range found.beds {
+		matched := one.matching(p.Cloth)
+		for _, match := range matched.kept {
+			p.Matches = mergedMatch(p.Matches, match)
+		}
+		dropped = append(dropped, matched.dropped...)
+	}
+	slices.Sort(dropped)
+	if dropped = slices.Compact(dropped); len(dropped) > 0 {
+		p.Notes = append(p.Notes, "Not everything can be matched at once: "+strings.Join(dropped, "; ")+".")
+	}
+}
+
+func mergedMatch(all []Match, more Match) []Match {
+	for i, match := range all {
+		if match.Name != more.Name || match.Across != more.Across || match.Name == "" && match.Pieces[0] != more.Pieces[0] {
+			continue
+		}
+		for _, source := range more.Pieces {
+			if !slices.Contains(all[i].Pieces, source) {
+				all[i].Pieces = append(slices.Clip(all[i].Pieces), source)
+			}
+		}
+		return all
+	}
+	return append(all, more)
+}
+
+// Describe says what is matched, for a report: "front armhole of sleeve and
+// front bodice, along the warp".
+func (m Match) Describe(all []pieces.Piece) string {
+	var names []string
+	for _, source := range m.Pieces {
+		if !slices.Contains(names, all[source].Name) {
+			names = append(names, all[source].Name)
+		}
+	}
+	way := alongWarp
+	if m.Across {
+		way = acrossWarp
+	}
+	what := m.Name
+	if what == "" {
+		what = "right and left"
+	}
+	return fmt.Sprintf("%s of %s, %s", what, strings.Join(names, " and "), way)
+}

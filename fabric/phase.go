@@ -1,0 +1,63 @@
+package fabric
+
+import "math"
+
+// phases finds places on a repeat that are bound to each other: x + q = y,
+// modulo the period. It is a disjoint-set forest whose links carry a
+// difference (Tarjan, Efficiency of a good but not linear set union algorithm,
+// J. ACM 22, 1975).
+type phases struct {
+	period float64
+	parent map[string]string
+	above  map[string]float64 // place of a node less that of its parent
+	weight map[string]int     // things laid in the set of a root
+}
+
+// fixedPlace is the node of the cloth itself, at place 0.
+const fixedPlace = "the cloth"
+
+func newPhases(period float64) *phases {
+	return &phases{period: period, parent: map[string]string{}, above: map[string]float64{}, weight: map[string]int{}}
+}
+
+// root of a node, and the place of the node less that of the root.
+func (p *phases) root(node string) (string, float64) {
+	sum := 0.0
+	for p.parent[node] != "" {
+		sum += p.above[node]
+		node = p.parent[node]
+	}
+	return node, sum
+}
+
+// bind asks that node b lies at the place of node a plus q. It reports false,
+// and changes nothing, when that contradicts what is bound already by more
+// than half of the tolerance of a match.
+func (p *phases) bind(a, b string, q float64) bool {
+	ra, da := p.root(a)
+	rb, db := p.root(b)
+	if ra == rb {
+		return math.Abs(math.Remainder(da+q-db, p.period)) <= matchTolerance/2
+	}
+	if rb == fixedPlace { // keep it the root
+		p.parent[ra], p.above[ra] = rb, db-q-da
+		p.weight[rb] += p.weight[ra]
+		return true
+	}
+	p.parent[rb], p.above[rb] = ra, da+q-db
+	p.weight[ra] += p.weight[rb]
+	return true
+}
+
+// add counts things laid under a node.
+func (p *phases) add(node string, n int) {
+	r, _ := p.root(node)
+	p.weight[r] += n
+}
+
+// isBound reports whether a node must lie on a lattice: it is bound to the
+// cloth or to another thing laid.
+func (p *phases) isBound(node string) bool {
+	r, _ := p.root(node)
+	return r == fixedPlace || p.weight[r] > 1
+}
