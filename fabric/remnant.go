@@ -1,0 +1,279 @@
+package fabric
+
+import (
+	"context"
+	"fmt"
+	"math"
+	"slices"
+	"time"
+
+	"ellwand/pieces"
+)
+
+// Remnant is a piece of cloth that is there already.
+type Remnant struct {
+	Cloth Cloth
+	// Length along the warp as it is now, mm. Positive.
+	Length float64
+}
+
+// Answer says whether a remnant is enough.
+type Answer int
+
+const (
+	// NotFound says that no layout was found and none is proven impossible.
+	NotFound Answer = iota
+	// Enough says that a layout was found.
+	Enough
+	// TooLittle says that it is proven that there is no layout.
+	TooLittle
+)
+
+// String gives "not found", "yes" or "cannot be".
+func (a Answer) String() string {
+	return termOf([]string{"not found", "yes", "cannot be"}, int(a))
+}
+
+// RemnantFit is the answer with its evidence.
+type RemnantFit struct {
+	Answer Answer
+	// Plan, when the answer is yes, lays everything on the remnant; its Buy is
+	// the length of the remnant. When it is not found, Plan is the closest
+	// try: everything laid, on a length that is more than there is; without
+	// pieces when the search was ended before its first layout.
+	Plan LayPlan
+	// Usable is the length that there is to lay on, mm: the remnant less the
+	// straightening of its ends and what it loses when it is wetted.
+	Usable float64
+	// Over lists the pieces of the closest try that stick out over the end,
+	// worst first.
+	Over []Overhang
+	// Proof says in one sentence why it cannot be.
+	Proof string
+	// Spare is what is left over when the answer is yes.
+	Spare Spare
+	// Reasons say why a lay that was asked is out of the question.
+	Reasons []LayReason
+}
+
+// Overhang is a piece that sticks out over the end of the cloth.
+type Overhang struct {
+	Name, Garment string
+	By            float64 // mm
+}
+
+// LayReason says why a lay cannot be.
+type LayReason struct {
+	Lay Lay
+	Why string
+}
+
+// usableLength is what there is to lay on.
+func (r Remnant) usableLength() float64 {
+	length := r.Length - r.Cloth.Straighten
+	if !r.Cloth.Shrinkage.CutFirst {
+		length *= 1 - r.Cloth.Shrinkage.Warp
+	}
+	return length
+}
+
+// Fit asks whether all pieces can be cut from a remnant: in one of the lays
+// asked, or, when none is named, folded along the warp or open. An open lay
+// takes whatever any other does, so those two are enough to ask. Options.Time
+// is for all of it together.
+//
+// It stops at the first layout found, and keeps a little of the time to push
+// it together, so that what is left over is in one piece. When the context is
+// cancelled it answers with what it has. Errors: a cloth or a piece that is
+// not sound, or a length that is not positive.
+func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options Options) (RemnantFit, error) {
+	if err := checkJob(remnant.Cloth, all); err != nil {
+		return RemnantFit{}, err
+	}
+	if !isLength(remnant.Length) || remnant.Length == 0 {
+		return RemnantFit{}, fmt.Errorf("%s: a length of %s is no cloth; give the length of the piece that there is, such as 1.35 m", remnant.Cloth, say(remnant.Length))
+	}
+	wanted, err := demandsOf(enlarged(remnant.Cloth, all))
+	if err != nil {
+		return RemnantFit{}, err
+	}
+	if options.Time == 0 && options.Iterations == 0 {
+		options.Time = usualTime
+	}
+	if len(options.Lays) == 0 {
+		options.Lays = []Lay{FoldedAlong, Open}
+	}
+	q := &question{
+		table:   &table{ctx: ctx, cloth: remnant.Cloth, asked: all, wanted: wanted, options: options},
+		remnant: remnant, usable: remnant.usableLength(),
+	}
+	return q.answer()
+}
+
+// question is a remnant on the cutting table.
+type question struct {
+	*table
+	remnant Remnant
+	usable  float64
+	closest *spread
+	lay     Lay // of the closest
+}
+
+// setting is one lay that is still open to question.
+type setting struct {
+	lay       Lay
+	bed       bed
+	templates []template
+	length    float64 // that the bed may have
+}
+
+// isSingle says that the lay is one bed; the others are solved as a whole.
+func (s setting) isSingle() bool { return s.lay != SelvedgeIn && s.lay != InStretches }
+
+func (q *question) answer() (RemnantFit, error) {
+	out := RemnantFit{Usable: q.usable}
+	if q.usable <= 0 {
+		out.Answer = TooLittle
+		out.Proof = fmt.Sprintf("straightening the cut ends and wetting leave nothing of a length of %s", say(q.remnant.Length))
+		return out, nil
+	}
+	settings := q.settings(&out)
+	if len(settings) == 0 {
+		out.Answer, out.Proof = TooLittle, out.Reasons[len(out.Reasons)-1].Why
+		return out, nil
+	}
+	lay, found, err := q.search(settings)
+	switch {
+	case err != nil:
+		return RemnantFit{}, err
+	case found != nil:
+		return q.enough(out, lay, found)
+	case q.closest != nil:
+		if out.Plan, err = q.plan(q.lay, q.closest); err != nil {
+			return RemnantFit{}, err
+		}
+		out.Over = overhangs(out.Plan, out.Plan.Length-(out.Plan.Taken-q.usable)/acrossPlies(q.lay))
+	}
+	return out, nil
+}
+
+// acrossPlies is how many times the length on the table is taken.
+func acrossPlies(lay Lay) float64 {
+	if lay.isAcross() {
+		return 2
+	}
+	return 1
+}
+
+// settings leaves out the lays that are proven impossible.
+func (q *question) settings(out *RemnantFit) []setting {
+	var left []setting
+	for _, lay := range AllLays() {
+		if !slices.Contains(q.options.Lays, lay) {
+			continue
+		}
+		s := setting{lay: lay, length: q.usable}
+		why := ""
+		if s.isSingle() {
+			s, why = q.single(lay)
+		} else if least := q.openBound(); least > q.usable*(1+proofMargin) {
+			why = fmt.Sprintf("in no way can the pieces be laid on less than %s of this cloth, and there are %s", roundedUp(least), say(q.usable))
+		}
+		if why != "" {
+			out.Reasons = append(out.Reasons, LayReason{lay, why})
+			continue
+		}
+		left = append(left, s)
+	}
+	// Reasons end with that of the open lay, which says the most.
+	slices.SortStableFunc(out.Reasons, func(a, b LayReason) int { return int(b.Lay) - int(a.Lay) })
+	slices.SortStableFunc(left, func(a, b setting) int { return int(b.lay) - int(a.lay) })
+	return left
+}
+
+func (q *question) single(lay Lay) (setting, string) {
+	s := setting{lay: lay, bed: bedOf(q.cloth, lay), length: bedLength(q.cloth, lay, q.usable)}
+	var err error
+	if s.templates, err = templatesOf(q.cloth, s.bed, q.wanted); err != nil {
+		return s, err.Error()
+	}
+	problem, err := problemOf(q.cloth, s.bed, s.templates)
+	if err != nil {
+		return s, err.Error()
+	}
+	sheet, err := q.sheet(s, problem)
+	if err != nil {
+		return s, err.Error()
+	}
+	return s, misfit(q.ctx, s, sheet)
+}
+
+// bedLength is the greatest length of a bed that takes no more than a length
+// of cloth.
+func bedLength(cloth Cloth, lay Lay, usable float64) float64 {
+	switch {
+	case !lay.isAcross():
+		return usable
+	case lay == FoldedAcross || cloth.Repeat.Along == 0:
+		return usable / 2
+	}
+	repeats := math.Floor(usable / 2 / cloth.Repeat.Along)
+	return math.Max(repeats*cloth.Repeat.Along, usable-(repeats+1)*cloth.Repeat.Along)
+}
+
+// Shares of the time: for a short lay that may happen to fit, and for pushing
+// together what does. The rest is for a layout of the length that there is.
+const (
+	stripShare   = 0.25
+	tidyingShare = 0.1
+)
+
+// search tries every setting first without a limit of length, which soon
+// answers what is easy and gives a closest try, and then on the length that
+// there is.
+func (q *question) search(settings []setting) (Lay, *spread, error) {
+	for _, attempt := range []struct {
+		share float64
+		try   func(setting, time.Duration) (*spread, error)
+	}{{stripShare, q.onStrip}, {1 - stripShare - tidyingShare, q.onSheet}} {
+		parts := 0.0
+		for _, s := range settings {
+			parts += partOf(s)
+		}
+		for _, s := range settings {
+			budget := time.Duration(float64(q.options.Time) * attempt.share * partOf(s) / parts)
+			found, err := attempt.try(s, budget)
+			if err != nil || found != nil {
+				return s.lay, found, err
+			}
+		}
+	}
+	return 0, nil, nil
+}
+
+// partOf the time: the open lay can do the most, so it has twice as much.
+func partOf(s setting) float64 {
+	if s.lay == Open {
+		return 2
+	}
+	return 1
+}
+
+// fits reports whether a lay takes no more than there is.
+func (q *question) fits(s *spread) bool { return s.taken <= q.usable*(1+fitShare) }
+
+// fitShare absorbs the rounding of a length, as a share: 1 um on 1 m.
+const fitShare = 1e-6
+
+func (q *question) keep(lay Lay, found *spread) *spread {
+	if q.closest == nil || found.taken < q.closest.taken {
+		q.closest, q.lay = found, lay
+	}
+	if q.shortest == nil || found.taken < q.shortest.taken {
+		q.shortest = found
+	}
+	if q.fits(found) {
+		return found
+	}
+	return nil
+}

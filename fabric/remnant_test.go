@@ -1,0 +1,215 @@
+package fabric_test
+
+import (
+	"context"
+	"fmt"
+	"testing"
+	"time"
+
+	"github.com/paulmach/orb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"ellwand/draft"
+	"ellwand/draft/bodice"
+	"ellwand/draft/part"
+	"ellwand/draft/sleeve"
+	"ellwand/fabric"
+	"ellwand/pieces"
+)
+
+// fit asks a remnant of 1.22 m width, 1.20 m usable.
+func fit(t *testing.T, length float64, options fabric.Options, all ...pieces.Piece) fabric.RemnantFit {
+	t.Helper()
+	options.Seed = 1
+	if options.Time == 0 {
+		options.Time = 2 * time.Second
+	}
+	remnant := fabric.Remnant{Cloth: fabric.Cloth{Width: 1220, Selvedge: 10}, Length: length}
+	got, err := fabric.Fit(context.Background(), remnant, all, options)
+	require.NoError(t, err)
+	return got
+}
+
+func TestRemnantIsEnough(t *testing.T) {
+	// 700 x 500 beside 500 x 500 leaves a clean end of 100 over the width of
+	// 1200: by hand.
+	got := fit(t, 600, fabric.Options{}, rectangle("a", 700, 500, 1), rectangle("b", 500, 500, 1))
+	require.Equal(t, fabric.Enough, got.Answer)
+	assert.Equal(t, fabric.Open, got.Plan.Lay, "single pieces cannot be cut from two plies")
+	assert.Equal(t, []fabric.LayReason{{Lay: fabric.FoldedAlong, Why: got.Reasons[0].Why}}, got.Reasons)
+	assert.InDelta(t, 100, got.Spare.CleanEnd, 0.01)
+	assert.InDelta(t, 1200*100, got.Spare.Length*got.Spare.Width, 2*1300)
+	assert.Equal(t, 600.0, got.Plan.Buy)
+
+	// A pair and a fold piece come from the folded cloth, which is less work.
+	got = fit(t, 700, fabric.Options{}, half("back", 300, 700, 1), rectangle("side", 300, 700, 2))
+	require.Equal(t, fabric.Enough, got.Answer)
+	assert.Equal(t, fabric.FoldedAlong, got.Plan.Lay)
+	assert.InDelta(t, 0, got.Spare.CleanEnd, 0.01)
+}
+
+func TestRemnantIsTooLittle(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		length float64
+		lays   []fabric.Lay
+		all    []pieces.Piece
+		proof  string
+	}{
+		{"too long a piece", 490, nil, []pieces.Piece{rectangle("panel", 100, 500, 1)},
+			"panel is 50 cm long in every way its grain allows, and there are only 49 cm of cloth"},
+		{"area", 490, nil, []pieces.Piece{rectangle("a", 320, 490, 5)},
+			"the pieces cover 0.78 m2 with their allowances, and there are only 0.59 m2 of usable cloth"},
+		// Three pieces wider than half the cloth: 3 x 300 = 900.
+		{"side by side", 890, nil, []pieces.Piece{rectangle("a", 610, 300, 3), rectangle("small", 50, 50, 1)},
+			"a (3) cannot lie side by side closely enough: however they are laid they take at least 90 cm of length, and there are 89 cm"},
+		{"too wide", 2000, nil, []pieces.Piece{rectangle("cape", 1300, 300, 1)}, "cape: it is 130 cm wide in the narrowest way"},
+		{"folded", 600, []fabric.Lay{fabric.FoldedAlong}, []pieces.Piece{rectangle("cape", 700, 500, 1)}, "cape: a single piece cannot be cut from two plies"},
+		// Two fold pieces queue along the fold, folded; 2 x 400.
+		{"queue along the fold", 700, []fabric.Lay{fabric.FoldedAlong}, []pieces.Piece{half("front", 200, 400, 1), half("back", 200, 400, 1)},
+			"they take at least 80 cm of length, and there are 70 cm"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got := fit(t, c.length, fabric.Options{Lays: c.lays}, c.all...)
+			assert.Equal(t, fabric.TooLittle, got.Answer)
+			assert.Contains(t, got.Proof, c.proof)
+			assert.Empty(t, got.Plan.Pieces)
+		})
+	}
+}
+
+func TestRemnantClosestTry(t *testing.T) {
+	// Three discs of 500 mm in a strip of 1200: two side by side and the third
+	// in the gap between takes, by Pythagoras, 500 + sqrt(500^2 - 350^2) =
+	// 857 mm. The area is no proof at 800 mm, nor is the width.
+	disc := func(i int) pieces.Piece {
+		var points []orb.Point
+		flaw := fabric.RoundFlaw("", orb.Point{250, 250}, 250)
+		points = append(points, flaw.Outline[:len(flaw.Outline)-1]...)
+		return polygon(fmt.Sprintf("disc %d", i), points...)
+	}
+	all := []pieces.Piece{disc(1), disc(2), disc(3)}
+	got := fit(t, 800, fabric.Options{Lays: []fabric.Lay{fabric.Open}, Time: time.Second}, all...)
+	require.Equal(t, fabric.NotFound, got.Answer)
+	require.NotEmpty(t, got.Over)
+	assert.InDelta(t, 57, got.Over[0].By, 10)
+	assert.InDelta(t, 857, got.Plan.Taken, 10)
+	assert.Empty(t, got.Proof)
+	assert.Equal(t, fabric.Enough, fit(t, 870, fabric.Options{Lays: []fabric.Lay{fabric.Open}}, all...).Answer)
+}
+
+func TestRemnantLosesItsEndsAndShrinks(t *testing.T) {
+	// 1000 mm less 30 mm of straightening, less 4 %: 931.2 mm, by hand.
+	remnant := fabric.Remnant{Length: 1000, Cloth: fabric.Cloth{Width: 1000, Selvedge: 10, Straighten: 30, Shrinkage: fabric.Shrinkage{Warp: 0.04}}}
+	for length, want := range map[float64]fabric.Answer{931: fabric.Enough, 932: fabric.TooLittle} {
+		got, err := fabric.Fit(context.Background(), remnant, []pieces.Piece{rectangle("panel", 100, length, 2)}, fabric.Options{Time: time.Second})
+		require.NoError(t, err)
+		assert.Equal(t, want, got.Answer, "%g", length)
+		assert.InDelta(t, 931.2, got.Usable, 1e-9)
+	}
+	remnant.Length = 25
+	got, err := fabric.Fit(context.Background(), remnant, []pieces.Piece{rectangle("panel", 10, 10, 2)}, fabric.Options{})
+	require.NoError(t, err)
+	assert.Equal(t, fabric.TooLittle, got.Answer)
+	remnant.Length = -1
+	_, err = fabric.Fit(context.Background(), remnant, []pieces.Piece{rectangle("panel", 10, 10, 2)}, fabric.Options{})
+	assert.ErrorContains(t, err, "a length of -0.1 cm is no cloth")
+}
+
+func TestRemnantSpareKeepsOffFlaws(t *testing.T) {
+	cloth := fabric.Cloth{Width: 1000, Flaws: []fabric.Flaw{fabric.BandFlaw("faded edge", 600, 1000), fabric.RoundFlaw("stain", orb.Point{900, 300}, 50)}}
+	got, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: cloth, Length: 1000}, []pieces.Piece{rectangle("panel", 600, 400, 1)}, fabric.Options{Time: time.Second})
+	require.NoError(t, err)
+	require.Equal(t, fabric.Enough, got.Answer)
+	// Between the panel (to 400) and the stain (from 850): 450 x 600, by hand.
+	assert.InDelta(t, 450*600, got.Spare.Length*got.Spare.Width, 2*1050)
+	assert.InDelta(t, 600, got.Spare.CleanEnd, 0.5)
+}
+
+// jigsaw cuts a cloth of known size into rectangles, so that it is known to
+// be enough, and just enough.
+func jigsaw(t *rapid.T, width, length float64) []pieces.Piece {
+	type box struct{ w, h float64 }
+	boxes := []box{{width, length}}
+	for range rapid.IntRange(1, 6).Draw(t, "cuts") {
+		largest := 0
+		for i, b := range boxes {
+			if b.w*b.h > boxes[largest].w*boxes[largest].h {
+				largest = i
+			}
+		}
+		b, share := boxes[largest], rapid.Float64Range(0.25, 0.75).Draw(t, "share")
+		one, other := b, b
+		if b.w > b.h {
+			one.w = b.w * share
+			other.w = b.w - one.w
+		} else {
+			one.h = b.h * share
+			other.h = b.h - one.h
+		}
+		boxes[largest] = one
+		boxes = append(boxes, other)
+	}
+	var all []pieces.Piece
+	for i, b := range boxes {
+		all = append(all, rectangle(fmt.Sprintf("piece %d", i), b.w, b.h, 1))
+	}
+	return all
+}
+
+// TestRemnantJigsaws: a jigsaw is enough, and 3 % less never is; "cannot be"
+// is never said of what fits.
+func TestRemnantJigsaws(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		length := rapid.Float64Range(400, 1500).Draw(t, "length")
+		all := jigsaw(t, 1200, length)
+		cloth := fabric.Cloth{Width: 1220, Selvedge: 10, Nap: fabric.Nap(rapid.IntRange(0, 1).Draw(t, "nap"))}
+		ask := func(length float64, budget time.Duration) fabric.Answer {
+			got, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: cloth, Length: length}, all, fabric.Options{Time: budget, Seed: 3, Lays: []fabric.Lay{fabric.Open}})
+			if err != nil {
+				t.Fatal(err)
+			}
+			return got.Answer
+		}
+		if got := ask(length, 30*time.Second); got != fabric.Enough {
+			t.Fatalf("a jigsaw of %d pieces: %s", len(all), got)
+		}
+		if got := ask(0.97*length, 300*time.Millisecond); got != fabric.TooLittle {
+			t.Fatalf("3 %% less than the area: %s", got)
+		}
+	})
+}
+
+func drafted(t *testing.T, size string) []pieces.Piece {
+	t.Helper()
+	body, err := draft.Size("women", size)
+	require.NoError(t, err)
+	got, err := draft.Draft(draft.Request{
+		Garment: "blouse", Cloth: "shell", Size: size, Body: body, Bodice: &bodice.Options{}, Sleeve: &sleeve.Options{},
+		Parts: []part.Options{{Kind: part.NeckFacing}, {Kind: part.Cuff}},
+	})
+	require.NoError(t, err)
+	return got.Pieces
+}
+
+// TestRemnantOfWhatWasLaid asks, from nothing, for the length that a short
+// search found before, and then for a length below the bound.
+func TestRemnantOfWhatWasLaid(t *testing.T) {
+	if testing.Short() {
+		t.Skip("searches for some seconds")
+	}
+	for _, size := range []string{"8", "14", "20"} {
+		all := drafted(t, size)
+		cloth := fabric.Cloth{Width: 1400, Selvedge: 10}
+		need, err := fabric.Require(context.Background(), cloth, all, fabric.Options{Time: 400 * time.Millisecond, Seed: 5, Lays: []fabric.Lay{fabric.Open}})
+		require.NoError(t, err)
+		got, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: cloth, Length: need.Length}, all, fabric.Options{Time: 20 * time.Second, Seed: 1})
+		require.NoError(t, err)
+		assert.Equal(t, fabric.Enough, got.Answer, "size %s", size)
+		got, err = fabric.Fit(context.Background(), fabric.Remnant{Cloth: cloth, Length: 0.97 * need.Lays[0].Bound}, all, fabric.Options{Time: time.Second, Seed: 1})
+		require.NoError(t, err)
+		assert.Equal(t, fabric.TooLittle, got.Answer, "size %s", size)
+	}
+}

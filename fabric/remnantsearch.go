@@ -1,0 +1,145 @@
+package fabric
+
+import (
+	"context"
+	"fmt"
+	"time"
+
+	"ellwand/nest"
+)
+
+// within is the table with another budget, and with a context that can be
+// cancelled.
+func (q *question) within(budget time.Duration) (*table, context.CancelFunc) {
+	t := *q.table
+	ctx, cancel := context.WithCancel(q.ctx)
+	t.ctx = ctx
+	if budget > 0 {
+		t.options.Time = budget
+	}
+	return &t, cancel
+}
+
+// onStrip looks for the shortest layout and stops as soon as one is short
+// enough.
+func (q *question) onStrip(s setting, budget time.Duration) (*spread, error) {
+	t, cancel := q.within(budget)
+	defer cancel()
+	if !s.isSingle() {
+		found, _, err := t.spread(s.lay)
+		if found == nil {
+			return nil, err
+		}
+		return q.keep(s.lay, found), nil
+	}
+	report := q.options.Progress
+	t.options.Progress = func(lay Lay, p nest.Progress) {
+		if report != nil {
+			report(lay, p)
+		}
+		if p.Length <= s.length {
+			cancel()
+		}
+	}
+	one, _, err := t.solve(s.lay, s.bed, s.templates, 4)
+	if one == nil {
+		return nil, err
+	}
+	return q.keep(s.lay, q.spreadOf(*one)), nil
+}
+
+func (q *question) spreadOf(one lain) *spread {
+	found := spreadOf(q.cloth, one)
+	found.bound = one.bound
+	return found
+}
+
+// onSheet looks for a layout on the length that there is.
+func (q *question) onSheet(s setting, budget time.Duration) (*spread, error) {
+	if q.ctx.Err() != nil {
+		return nil, nil
+	}
+	if !s.isSingle() { // its beds have no length of their own: search longer
+		return q.onStrip(s, budget)
+	}
+	problem, err := problemOf(q.cloth, s.bed, s.templates)
+	if err != nil {
+		return nil, err
+	}
+	sheet, err := q.sheet(s, problem)
+	if err != nil {
+		return nil, err
+	}
+	t, cancel := q.within(budget)
+	defer cancel()
+	result, err := nest.Solve(t.ctx, sheet, t.budget(4))
+	if err != nil || !result.Fits {
+		return nil, err
+	}
+	layout := result.Layout
+	layout.Length = lengthOf(problem, layout)
+	if err := nest.Verify(problem, layout); err != nil {
+		return nil, fmt.Errorf("%w: the layout on the remnant failed its check and is not shown: %w", ErrInternal, err)
+	}
+	found := q.spreadOf(lain{bed: s.bed, templates: s.templates, problem: problem, layout: layout, bound: nest.Bound(problem)})
+	return q.keep(s.lay, found), nil
+}
+
+// sheet is the problem on the length that there is, with the flaws on it.
+func (q *question) sheet(s setting, problem nest.Problem) (nest.Problem, error) {
+	zones, err := s.bed.zones(q.cloth, s.length)
+	problem.Length, problem.Zones = s.length, zones
+	return problem, err
+}
+
+// tidied pushes a layout together, so that what is left is in one piece.
+func (q *question) tidied(found *spread) *spread {
+	if len(found.beds) != 1 || q.ctx.Err() != nil {
+		return found
+	}
+	one := found.beds[0]
+	t, cancel := q.within(time.Duration(float64(q.options.Time) * tidyingShare))
+	defer cancel()
+	search := t.budget(4)
+	search.Start = &one.layout
+	result, err := nest.Solve(t.ctx, one.problem, search)
+	if err != nil || result.Layout.Length >= one.layout.Length || nest.Verify(one.problem, result.Layout) != nil {
+		return found
+	}
+	one.layout = result.Layout
+	return q.spreadOf(one)
+}
+
+// enough makes the plan of a layout that fits.
+func (q *question) enough(out RemnantFit, lay Lay, found *spread) (RemnantFit, error) {
+	var err error
+	if !q.options.Untidied {
+		found = q.tidied(found)
+	}
+	if out.Plan, err = q.plan(lay, found); err != nil {
+		return RemnantFit{}, err
+	}
+	out.Answer = Enough
+	out.Spare = out.Plan.spare(q.usable)
+	return out, nil
+}
+
+// plan of a lay on the remnant, checked like any other.
+func (q *question) plan(lay Lay, found *spread) (LayPlan, error) {
+	plan := LayPlan{Cloth: q.cloth, Lay: lay, Plies: lay.Plies(), FoldedIn: found.depth}
+	plan.fill(found.beds)
+	plan.Bound = min(found.bound, plan.Length)
+	plan.Notes = nil
+	if q.fits(found) {
+		plan.Buy = q.remnant.Length
+		plan.Need = min(plan.Need, plan.Buy)
+		if left := q.remnant.Length - q.cloth.Shrinkage.beforeWetting(plan.Taken); left < leastStraightening {
+			plan.Notes = append(plan.Notes, fmt.Sprintf("Only %s of the length are to spare, and straightening the cut ends takes %.0f to %.0f mm: "+
+				"check that both ends are cut along a thread.", say(left), leastStraightening, mostStraightening))
+		}
+	}
+	if err := plan.Check(q.asked); err != nil {
+		return LayPlan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", ErrInternal, lay, err)
+	}
+	return plan, nil
+}
