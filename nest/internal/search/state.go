@@ -4,6 +4,7 @@
 package search
 
 import (
+	"math"
 	"math/rand/v2"
 
 	"ellwand/nest/internal/model"
@@ -169,4 +170,25 @@ func (s *state) place(i int, at Spot) {
 		s.direction[group] = s.m.Shapes[at.Shape].Direction
 	}
 	s.measure(i)
+}
+
+// used is the length that the pieces take.
+func (s *state) used() float64 {
+	most := 0.0
+	for i := 0; i < s.pieces; i++ {
+		most = math.Max(most, s.bodies[i].x+s.bodies[i].hx)
+	}
+	return most
+}
+
+// depths returns how deeply each piece overlaps others.
+func (s *state) depths() []float64 {
+	n := len(s.bodies)
+	out := make([]float64, s.pieces)
+	for i := range out {
+		for j, v := range s.severity[i*n : (i+1)*n] {
+			out[i] = math.Max(out[i], float64(v)/(s.factor[i]*s.factor[j]))
+		}
+	}
+	return out
 }

@@ -1,0 +1,27 @@
+package search
+
+import (
+	"math"
+)
+
+const (
+	compressFirst = 0.0005
+	compressLast  = 0.00001
+)
+
+var compressEffort = effort{patience: 100, strikes: 5}
+
+// compress shortens the best layout by ever smaller steps.
+func (r *Searcher) compress(until float64) {
+	start := r.spent()
+	for !r.over(until) {
+		share := (r.spent() - start) / math.Max(1e-9, until-start)
+		if _, ok := r.shrunk(compressFirst * math.Pow(compressLast/compressFirst, share)); !ok {
+			return
+		}
+		if r.separate(compressEffort, until) {
+			r.shorten()
+			r.accept(r.s.spots(), r.s.used())
+		}
+	}
+}

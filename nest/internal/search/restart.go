@@ -1,0 +1,90 @@
+package search
+
+import (
+	"maps"
+	"math"
+	"slices"
+	"sort"
+)
+
+// poolMember is a layout that nearly fits, with its overlap.
+type poolMember struct {
+	spots []Spot
+	loss  float64
+}
+
+// remember keeps the state in the pool of layouts that nearly fit.
+func (r *Searcher) remember() {
+	r.pool = append(r.pool, poolMember{r.s.spots(), r.s.total()})
+	sort.SliceStable(r.pool, func(a, b int) bool { return r.pool[a].loss < r.pool[b].loss })
+}
+
+// restart loads a pool member, the better the likelier, and disturbs it.
+func (r *Searcher) restart(target float64) {
+	at := min(int(math.Abs(r.rng.NormFloat64())*0.25*float64(len(r.pool))), len(r.pool)-1)
+	r.s.forget()
+	r.s.load(r.pool[at].spots, target)
+	if r.s.turnGroup() {
+		return
+	}
+	r.s.swapTwo()
+}
+
+// turnGroup turns all pieces of a random group to another direction, one time
+// in three. It returns whether it did.
+func (s *state) turnGroup() bool {
+	groups := slices.Sorted(maps.Keys(s.direction))
+	if len(groups) == 0 || s.rng.IntN(3) > 0 {
+		return false
+	}
+	group, turned := groups[s.rng.IntN(len(groups))], false
+	for i, piece := range s.m.Pieces {
+		if piece.Group != group {
+			continue
+		}
+		now := s.m.Shapes[s.bodies[i].shape].Direction
+		for _, k := range piece.Shapes {
+			if s.m.Shapes[k].Direction != now && (!turned || s.m.Shapes[k].Direction == s.direction[group]) {
+				s.place(i, s.clampInto(i, k))
+				turned = true
+				break
+			}
+		}
+	}
+	return turned
+}
+
+// clampInto returns the spot of piece i, in another shape.
+func (s *state) clampInto(i, shape int) Spot {
+	x, y := s.spans(i, shape)
+	return Spot{shape, x.snap(s.bodies[i].x), y.snap(s.bodies[i].y)}
+}
+
+// swapTwo exchanges two large pieces of different outline.
+func (s *state) swapTwo() {
+	order := s.largestFirst()
+	var total float64
+	for i := range order {
+		total += s.m.HullArea(i)
+	}
+	large := 0
+	for sum := 0.0; large < len(order) && sum < 0.75*total; large++ {
+		sum += s.m.HullArea(order[large])
+	}
+	large = max(large, min(2, len(order)))
+	if large < 2 {
+		return
+	}
+	for tries := 0; tries < 50; tries++ {
+		i, j := order[s.rng.IntN(large)], order[s.rng.IntN(large)]
+		if i == j || s.base(i) == s.base(j) {
+			continue
+		}
+		a, b := s.spot(i), s.spot(j)
+		s.place(i, s.clamp(i, Spot{a.Shape, b.X, b.Y}))
+		s.place(j, s.clamp(j, Spot{b.Shape, a.X, a.Y}))
+		return
+	}
+}
+
+func (s *state) base(i int) int { return s.m.Shapes[s.m.Pieces[i].Shapes[0]].Base }

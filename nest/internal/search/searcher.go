@@ -1,0 +1,114 @@
+package search
+
+import (
+	"math"
+	"math/rand/v2"
+
+	"ellwand/nest/internal/model"
+)
+
+// Budget says when a search stops.
+type Budget interface {
+	// Spent is the share of the budget used after so many passes, 0 to 1.
+	Spent(passes int) float64
+	// Stopped reports that the search must end at once.
+	Stopped() bool
+	// Floor is a length that cannot be beaten.
+	Floor() float64
+}
+
+// Searcher makes one layout short. It belongs to one goroutine.
+type Searcher struct {
+	m      *model.Model
+	s      *state
+	rng    *rand.Rand
+	budget Budget
+	report func(Outcome)
+
+	best   []Spot
+	length float64
+	least  *float64 // overlap of the best layout on a sheet
+	pool   []poolMember
+}
+
+// New makes a searcher. report is called with each better layout.
+func New(m *model.Model, seed, stream uint64, budget Budget, report func(Outcome)) *Searcher {
+	rng := rand.New(rand.NewPCG(seed, stream))
+	return &Searcher{m: m, s: newState(m, rng), rng: rng, budget: budget, report: report}
+}
+
+// Passes made so far.
+func (r *Searcher) Passes() int { return r.s.passes }
+
+// Begin makes the first layout, from the start where it is given.
+func (r *Searcher) Begin(start []*Spot) {
+	spots, length := r.s.construct(start)
+	if r.m.Length > 0 {
+		r.s.load(spots, r.m.Length)
+		return
+	}
+	r.begin(spots, length)
+}
+
+// Search goes on until the share of the budget is spent: towards a shorter
+// strip, or, on a sheet, towards a layout that fits.
+func (r *Searcher) Search(until float64) {
+	switch {
+	case r.m.Length > 0:
+		r.fit(until)
+	case until <= exploreShare:
+		r.explore(until)
+	default:
+		r.compress(until)
+	}
+}
+
+// Adopt goes on from a layout that another search found.
+func (r *Searcher) Adopt(found Outcome) {
+	if r.m.Length > 0 || found.Loss > 0 || r.best == nil || found.Length >= r.length {
+		return
+	}
+	r.best = append([]Spot(nil), found.Spots...)
+	r.length = found.Length
+	r.pool = r.pool[:0]
+}
+
+// begin makes the constructed layout the first to beat. One that overlaps, as
+// a given start may, is separated on a strip that grows until it succeeds.
+func (r *Searcher) begin(spots []Spot, length float64) {
+	r.s.load(spots, length)
+	for r.s.total() > 0 {
+		if r.separate(exploreEffort, math.Inf(1)) {
+			break
+		}
+		if r.budget.Stopped() {
+			r.report(Outcome{Spots: r.s.spots(), Length: r.s.used(), Loss: r.s.total(), Depths: r.s.depths()})
+			return
+		}
+		r.s.load(r.s.spots(), 1.02*r.s.length)
+	}
+	r.accept(r.s.spots(), r.s.used())
+}
+
+// over reports that the search must end, or has nothing left to gain.
+func (r *Searcher) over(until float64) bool {
+	return r.best == nil || r.budget.Stopped() || r.spent() >= until || r.length <= r.floor()
+}
+
+// floor is the bound, widened by what counts as touching.
+func (r *Searcher) floor() float64 { return r.budget.Floor() + 2*r.m.Touch }
+
+func (r *Searcher) accept(spots []Spot, length float64) {
+	r.best = append([]Spot(nil), spots...)
+	r.length = length
+	r.report(Outcome{Spots: r.best, Length: length})
+}
+
+func (r *Searcher) spent() float64 { return r.budget.Spent(r.s.passes) }
+
+func (r *Searcher) separate(e effort, until float64) bool {
+	// An attempt counts as a pass, so that a budget ends even when each
+	// succeeds at once.
+	r.s.passes++
+	return r.s.separate(e, func() bool { return r.budget.Stopped() || r.spent() >= until })
+}
