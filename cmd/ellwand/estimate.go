@@ -105,6 +105,9 @@ func (e *env) printEstimate(work *job.Work, needs []fabric.Requirement) {
 		fmt.Fprintf(e.out, "\n%s, %s wide, nap %s\n", cloth.Name, work.Format(cloth.Width), cloth.Nap)
 		e.printLays(work, need)
 		fmt.Fprintln(e.out, advice(work, need))
+		if need.Matching != nil {
+			fmt.Fprintln(e.out, matchingText(work, need))
+		}
 		for _, note := range need.Lays[need.Chosen].Notes {
 			fmt.Fprintln(e.out, note)
 		}
@@ -157,6 +160,22 @@ func advice(work *job.Work, need fabric.Requirement) string {
 		text += "\n" + strings.Join(chosen.Spreading(work.Format), "\n")
 	}
 	return text
+}
+
+// matchingText says what is matched, what it costs, and what the rule of thumb
+// would have said.
+func matchingText(work *job.Work, need fabric.Requirement) string {
+	m, all := need.Matching, work.PiecesOf(need.Cloth.Name)
+	var text strings.Builder
+	for _, match := range need.Lays[need.Chosen].Matches {
+		fmt.Fprintf(&text, "Matched: %s.\n", match.Describe(all))
+	}
+	fmt.Fprintf(&text, "Matching takes %s more than plain cloth (%s)", work.Format(m.Extra()), work.FormatLong(m.Plain))
+	if m.Repeats > 0 {
+		fmt.Fprintf(&text, ", %.1f repeats", m.Repeats)
+	}
+	fmt.Fprintf(&text, "; the rule of thumb, one repeat more than plain, comes to %s.", work.FormatLong(m.RuleOfThumb))
+	return text.String()
 }
 
 // openAndFolded returns the two plans when both are possible.

@@ -24,6 +24,15 @@ type clothReport struct {
 	BuyMM    float64     `json:"buy_mm"`
 	BuyM     float64     `json:"buy_m"`
 	BuyYd    float64     `json:"buy_yd"`
+	// Matching is left out for plain cloth.
+	Matching *matchingReport `json:"matching,omitempty"`
+}
+
+// matchingReport is what matching the repeat costs.
+type matchingReport struct {
+	PlainMM       float64 `json:"plain_mm"`
+	ExtraMM       float64 `json:"extra_mm"`
+	RuleOfThumbMM float64 `json:"rule_of_thumb_mm"`
 }
 
 // layReport is one lay that is possible. Its density is in percent, as that
@@ -59,6 +68,9 @@ func clothReportOf(need fabric.Requirement) clothReport {
 		BuyMM:    tidy(need.Buy),
 		BuyM:     tidy(metric / 1000),
 		BuyYd:    tidy(yards / yard),
+	}
+	if m := need.Matching; m != nil {
+		out.Matching = &matchingReport{tidy(m.Plain), tidy(m.Extra()), tidy(m.RuleOfThumb)}
 	}
 	for _, plan := range need.Lays {
 		if !plan.Possible() {

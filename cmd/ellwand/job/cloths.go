@@ -57,6 +57,7 @@ func (r *resolver) cloth(path string, cloth Cloth) Offer {
 	if cloth.Straighten != "" {
 		offer.Cloth.Straighten, _ = r.length(path+".straighten", name+": the straightening", cloth.Straighten)
 	}
+	r.handling(path, name, cloth, &offer.Cloth)
 	switch {
 	case cloth.Width != "" && len(cloth.Widths) > 0:
 		r.fault(path+".widths", "%s has both width and widths; keep one of them", name)

@@ -61,15 +61,22 @@ type Piece struct {
 
 // Cloth is one cloth, in one width or in several that the shop may have.
 type Cloth struct {
-	Name       Text      `yaml:"name" jsonschema:"required" jsonschema_description:"name of the cloth: shell, lining"`
-	Width      Measure   `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
-	Widths     []Measure `yaml:"widths" jsonschema:"minItems=1" jsonschema_description:"several widths to compare, in place of width"`
-	Selvedge   Measure   `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side; 10 mm if not given"`
-	Nap        Choice    `yaml:"nap" jsonschema:"enum=either way,enum=one way,enum=one way per garment" jsonschema_description:"which way pieces may point; either way if not given"`
-	Step       Measure   `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to; 10 cm or 1/8 yd if not given"`
-	Straighten Measure   `yaml:"straighten" jsonschema_description:"added to what is bought for straightening both cut ends: 2 to 5 cm in all; nothing if not given"`
-	Safety     Text      `yaml:"safety" jsonschema_description:"added to what is needed so as to be sure, before rounding: 5 %, or a length such as 10 cm; nothing if not given"`
-	Minimum    Measure   `yaml:"minimum" jsonschema_description:"the least that the shop cuts"`
-	Price      Text      `yaml:"price" jsonschema_description:"of a metre, or a yard in a job in inches: 18.50; or: 18.50 per yd"`
-	Offers     []Offered `yaml:"offers" jsonschema:"minItems=1" jsonschema_description:"several cloths that would do, each with its width and price, to be compared"`
+	Name         Text       `yaml:"name" jsonschema:"required" jsonschema_description:"name of the cloth: shell, lining"`
+	Width        Measure    `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
+	Widths       []Measure  `yaml:"widths" jsonschema:"minItems=1" jsonschema_description:"several widths to compare, in place of width"`
+	Selvedge     Measure    `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side; 10 mm if not given"`
+	Nap          Choice     `yaml:"nap" jsonschema:"enum=either way,enum=one way,enum=one way per garment" jsonschema_description:"which way pieces may point; either way if not given"`
+	Step         Measure    `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to; 10 cm or 1/8 yd if not given"`
+	Straighten   Measure    `yaml:"straighten" jsonschema_description:"added to what is bought for straightening both cut ends: 2 to 5 cm in all; nothing if not given"`
+	Gap          Measure    `yaml:"gap" jsonschema_description:"least distance between two pieces, for hand or blade; none if not given"`
+	Tilt         Text       `yaml:"tilt" jsonschema_description:"how far a grainline may deviate: 2 %; not at all if not given"`
+	Alike        YesNo      `yaml:"alike_both_sides" jsonschema_description:"both sides look alike, so that pieces may be laid face down"`
+	OneWayPieces []Text     `yaml:"one_way_pieces" jsonschema_description:"pieces that point the same way even where others may be turned"`
+	Shrinkage    *Shrinkage `yaml:"shrinkage" jsonschema_description:"what the cloth loses in its first wash"`
+	Repeat       *Repeat    `yaml:"repeat" jsonschema_description:"stripes or checks, and what is matched on them"`
+	Flaws        []Flaw     `yaml:"flaws" jsonschema_description:"holes, stains, faded edges: places that may not be used"`
+	Safety       Text       `yaml:"safety" jsonschema_description:"added to what is needed so as to be sure, before rounding: 5 %, or a length such as 10 cm; nothing if not given"`
+	Minimum      Measure    `yaml:"minimum" jsonschema_description:"the least that the shop cuts"`
+	Price        Text       `yaml:"price" jsonschema_description:"of a metre, or a yard in a job in inches: 18.50; or: 18.50 per yd"`
+	Offers       []Offered  `yaml:"offers" jsonschema:"minItems=1" jsonschema_description:"several cloths that would do, each with its width and price, to be compared"`
 }

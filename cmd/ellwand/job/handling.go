@@ -1,0 +1,154 @@
+package job
+
+import (
+	"strconv"
+	"strings"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric"
+)
+
+// Shrinkage is what a cloth loses in its first wash.
+type Shrinkage struct {
+	Warp     Text  `yaml:"warp" jsonschema_description:"share lost along the cloth: 4 %"`
+	Weft     Text  `yaml:"weft" jsonschema_description:"share lost across the cloth: 2 %"`
+	CutFirst YesNo `yaml:"cut_first" jsonschema_description:"yes: cut first and wash later, so that the pieces are cut larger; otherwise the cloth is wetted before cutting"`
+}
+
+// Repeat is the pattern of a cloth and what is matched on it.
+type Repeat struct {
+	Along      Measure `yaml:"along" jsonschema_description:"repeat along the warp, of stripes that run across the cloth"`
+	Across     Measure `yaml:"across" jsonschema_description:"repeat across the cloth, of stripes that run along it; both make checks"`
+	Match      []Text  `yaml:"match" jsonschema_description:"match points to keep, the most important first; all that can be kept together if not given"`
+	Centre     []Text  `yaml:"centre" jsonschema_description:"pieces whose centre lies on one line of the repeat across"`
+	CentreLine Measure `yaml:"centre_line" jsonschema_description:"how far that line lies from the edge of the selvedge nearest to you"`
+}
+
+// Flaw is a place on the cloth that may not be used. Distances along are from
+// the cut end, distances across from the edge of the selvedge nearest to the
+// cutter, the cloth lying open, right side up.
+type Flaw struct {
+	Name    Text        `yaml:"name" jsonschema_description:"what it is: stain, faded edge"`
+	At      []Measure   `yaml:"at" jsonschema:"minItems=2,maxItems=2" jsonschema_description:"centre of a round flaw: [along, across]"`
+	Radius  Measure     `yaml:"radius" jsonschema_description:"of a round flaw"`
+	Along   []Measure   `yaml:"along" jsonschema:"minItems=2,maxItems=2" jsonschema_description:"from and to along the cloth; alone, a band across all of it"`
+	Across  []Measure   `yaml:"across" jsonschema:"minItems=2,maxItems=2" jsonschema_description:"from and to across the cloth; alone, a band along all of it"`
+	Outline [][]Measure `yaml:"outline" jsonschema:"minItems=3" jsonschema_description:"corners of any other shape: [[along, across], ...]"`
+}
+
+// handling reads what is said of a cloth beside its size: gap, tilt, sides,
+// shrinkage, repeat and flaws.
+func (r *resolver) handling(path, name string, cloth Cloth, out *fabric.Cloth) {
+	if cloth.Gap != "" {
+		out.Gap, _ = r.length(path+".gap", name+": the gap between pieces", cloth.Gap)
+	}
+	out.Tilt = r.percent(path+".tilt", name+": the tilt", cloth.Tilt, 5, "1 to 3 % is tolerated on cheap goods")
+	out.Alike = r.yes(path+".alike_both_sides", name+": alike_both_sides", cloth.Alike)
+	out.OneWayPieces = texts(cloth.OneWayPieces)
+	if s := cloth.Shrinkage; s != nil {
+		const usual = "0 to 8 % is usual"
+		out.Shrinkage = fabric.Shrinkage{
+			Warp:     r.percent(path+".shrinkage.warp", name+": the shrinkage of the warp", s.Warp, 30, usual),
+			Weft:     r.percent(path+".shrinkage.weft", name+": the shrinkage of the weft", s.Weft, 30, usual),
+			CutFirst: r.yes(path+".shrinkage.cut_first", name+": cut_first", s.CutFirst),
+		}
+	}
+	if p := cloth.Repeat; p != nil {
+		out.Repeat = r.repeat(path+".repeat", name, *p)
+	}
+	for i, flaw := range cloth.Flaws {
+		if f, ok := r.flaw(entry(path+".flaws", i), name, flaw); ok {
+			out.Flaws = append(out.Flaws, f)
+		}
+	}
+}
+
+func (r *resolver) repeat(path, name string, p Repeat) fabric.Repeat {
+	if p.Along == "" && p.Across == "" {
+		r.fault(path, "%s has a repeat without a length; add along: (stripes across the cloth), across: (stripes along it), or both", name)
+	}
+	if p.CentreLine == "" && len(p.Centre) > 0 {
+		r.fault(path, "%s: on which line is the centre to lie? Add centre_line: its distance from the edge of the selvedge", name)
+	}
+	out := fabric.Repeat{
+		Along:   r.optional(path+".along", name+": the repeat along", p.Along),
+		Across:  r.optional(path+".across", name+": the repeat across", p.Across),
+		Matches: texts(p.Match), Centred: texts(p.Centre),
+	}
+	if p.CentreLine != "" {
+		out.CentreLine, _ = r.length(path+".centre_line", name+": the centre line", p.CentreLine)
+	}
+	return out
+}
+
+func (r *resolver) flaw(path, name string, f Flaw) (fabric.Flaw, bool) {
+	what := name + ": flaw " + quoted(f.Name)
+	before := len(r.faults.List)
+	out := fabric.Flaw{}
+	switch {
+	case len(f.At) > 0 || f.Radius != "":
+		centre := r.point(path+".at", what+": the centre", f.At)
+		radius, _ := r.positive(path+".radius", what+": the radius", f.Radius)
+		out = fabric.RoundFlaw(string(f.Name), centre, radius)
+	case len(f.Outline) > 0:
+		for i, corner := range f.Outline {
+			out.Outline = append(out.Outline, r.point(entry(path+".outline", i), what+": a corner", corner))
+		}
+		out.Name = string(f.Name)
+	case len(f.Along) > 0 && len(f.Across) > 0:
+		x, y := r.span(path+".along", what, f.Along), r.span(path+".across", what, f.Across)
+		out = fabric.Flaw{Name: string(f.Name), Outline: orb.Ring{{x[0], y[0]}, {x[1], y[0]}, {x[1], y[1]}, {x[0], y[1]}, {x[0], y[0]}}}
+	case len(f.Along) > 0:
+		x := r.span(path+".along", what, f.Along)
+		out = fabric.BarFlaw(string(f.Name), x[0], x[1])
+	case len(f.Across) > 0:
+		y := r.span(path+".across", what, f.Across)
+		out = fabric.BandFlaw(string(f.Name), y[0], y[1])
+	default:
+		r.fault(path, "%s has no place; give at: [along, across] and radius:, or along: [from, to], across: [from, to], or an outline:", what)
+	}
+	return out, len(r.faults.List) == before
+}
+
+// point parses [along, across].
+func (r *resolver) point(path, what string, pair []Measure) orb.Point {
+	if len(pair) != 2 {
+		r.fault(path, "%s must be two distances, along and across: [40, 30]", what)
+		return orb.Point{}
+	}
+	x, _ := r.length(path, what, pair[0])
+	y, _ := r.length(path, what, pair[1])
+	return orb.Point{x, y}
+}
+
+// span parses [from, to], the second the larger.
+func (r *resolver) span(path, what string, pair []Measure) orb.Point {
+	p := r.point(path, what+": from and to", pair)
+	if len(pair) == 2 && p[0] >= p[1] {
+		r.fault(path, "%s runs from %s to %s; the second must be the larger", what, pair[0], pair[1])
+	}
+	return p
+}
+
+// percent parses "4 %", "4%" or "4" as a share; an empty one is 0.
+func (r *resolver) percent(path, what string, text Text, most float64, usual string) float64 {
+	if text == "" {
+		return 0
+	}
+	figure := strings.TrimSpace(strings.TrimSuffix(strings.TrimSpace(string(text)), "%"))
+	value, err := strconv.ParseFloat(strings.Replace(figure, ",", ".", 1), 64)
+	if err != nil || !(value >= 0 && value <= most) {
+		r.fault(path, "%s is %q; it must be a percentage from 0 to %g (%s)", what, string(text), most, usual)
+		return 0
+	}
+	return value / 100
+}
+
+func texts(list []Text) []string {
+	var out []string
+	for _, text := range list {
+		out = append(out, string(text))
+	}
+	return out
+}

@@ -1,0 +1,77 @@
+package job
+
+import (
+	"testing"
+
+	"github.com/paulmach/orb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+const handledJob = `job: cuffs
+units: cm
+garments:
+  - name: blouse
+    pieces: [{name: cuff, width: 24, height: 10, cut: 2, pair: yes}]
+cloths:
+  - name: shell
+    width: 1.50 m
+    gap: 2 mm
+    tilt: 2 %
+    alike_both_sides: yes
+    one_way_pieces: [cuff]
+    shrinkage: {warp: 4 %, weft: "2,5", cut_first: yes}
+    repeat: {along: 9, across: 6, match: [side], centre: [cuff], centre_line: 12}
+    flaws:
+      - {name: stain, at: [40, 30], radius: 3}
+      - {name: faded edge, across: [0, 5]}
+      - {name: shaded, along: [100, 1.2 m]}
+      - {name: patch, along: [10, 20], across: [10, 30]}
+      - {name: tear, outline: [[1, 1], [5, 1], [1, 4]]}
+`
+
+func TestHandling(t *testing.T) {
+	file, err := Parse("cuffs.yaml", []byte(handledJob))
+	require.NoError(t, err)
+	work, err := file.Resolve()
+	require.NoError(t, err)
+	cloth := work.Cloths[0].Cloth
+	assert.Equal(t, 2.0, cloth.Gap)
+	assert.InDelta(t, 0.02, cloth.Tilt, 1e-12)
+	assert.True(t, cloth.Alike)
+	assert.Equal(t, []string{"cuff"}, cloth.OneWayPieces)
+	assert.InDelta(t, 0.04, cloth.Shrinkage.Warp, 1e-12)
+	assert.InDelta(t, 0.025, cloth.Shrinkage.Weft, 1e-12)
+	assert.True(t, cloth.Shrinkage.CutFirst)
+	assert.Equal(t, 90.0, cloth.Repeat.Along)
+	assert.Equal(t, 120.0, cloth.Repeat.CentreLine)
+	require.Len(t, cloth.Flaws, 5)
+	assert.InDelta(t, 400, cloth.Flaws[0].Outline.Bound().Center()[0], 1e-9)
+	assert.Equal(t, 1200.0, cloth.Flaws[2].Outline.Bound().Max[0])
+	assert.Equal(t, orb.Point{200, 300}, cloth.Flaws[3].Outline.Bound().Max)
+	assert.Equal(t, "tear", cloth.Flaws[4].Name)
+	assert.NoError(t, compiled(t).Validate(instanceOf(t, []byte(handledJob))))
+}
+
+func TestHandlingRefuses(t *testing.T) {
+	const head = "job: a\nunits: cm\ngarments:\n  - name: b\n    pieces: [{name: c, width: 5, height: 5}]\ncloths:\n  - name: shell\n    width: 90\n    "
+	for _, tt := range []struct{ name, text, want string }{
+		{"tilt", "tilt: 9 %", `x.yaml:9: cloth "shell": the tilt is "9 %"; it must be a percentage from 0 to 5`},
+		{"shrinkage", "shrinkage: {warp: much}", `the shrinkage of the warp is "much"; it must be a percentage`},
+		{"repeat", "repeat: {match: [side]}", `has a repeat without a length`},
+		{"centre", "repeat: {across: 5, centre: [c]}", `on which line is the centre to lie?`},
+		{"no place", "flaws: [{name: stain}]", `flaw "stain" has no place`},
+		{"no radius", "flaws: [{name: stain, at: [1, 2]}]", `flaw "stain": the radius is missing`},
+		{"one distance", "flaws: [{name: stain, at: [1], radius: 2}]", `must be two distances`},
+		{"backwards", "flaws: [{name: edge, across: [5, 2]}]", `the second must be the larger`},
+		{"negative gap", "gap: -1", `the gap between pieces`},
+	} {
+		t.Run(tt.name, func(t *testing.T) {
+			file, err := Parse("x.yaml", []byte(head+tt.text+"\n"))
+			if err == nil {
+				_, err = file.Resolve()
+			}
+			assert.ErrorContains(t, err, tt.want)
+		})
+	}
+}
