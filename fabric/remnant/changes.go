@@ -1,0 +1,216 @@
+package remnant
+
+import (
+	"fmt"
+	"math"
+	"slices"
+	"strings"
+
+	"ellwand/fabric"
+	"ellwand/pieces"
+)
+
+// Limits of what may be given up, mm.
+type Limits struct {
+	// SeamAllowance is the least; 10 is usual for a seam that is neatened
+	// (common practice).
+	SeamAllowance float64
+	// Hem is the least; 20 is usual for a hem that is turned twice (common
+	// practice).
+	Hem float64
+}
+
+// Changes lists what could be given up, in the order of least harm. Redraft
+// are those that only the maker of the pieces can make, such as a shorter
+// garment; smaller are smaller sizes, which come last.
+func Changes(q Question, limits Limits, redraft, smaller []Change) []Change {
+	out := []Change{layOpen(), seamAllowance(limits.SeamAllowance), hem(q, limits.Hem)}
+	out = append(out, redraft...)
+	out = append(out, crossGrains(q)...)
+	out = append(out, joins(q)...)
+	out = append(out, facings(q)...)
+	out = append(out, naps(q)...)
+	return append(out, smaller...)
+}
+
+func layOpen() Change {
+	return plain("open", "lay it open instead of folded", func(q Question) (Question, bool) {
+		if len(q.Lays) == 0 || slices.Contains(q.Lays, fabric.Open) {
+			return q, false
+		}
+		q.Lays = []fabric.Lay{fabric.Open}
+		return q, true
+	})
+}
+
+func seamAllowance(least float64) Change {
+	return Change{
+		Kind: "seam allowance",
+		Make: func(q Question, _ float64) (Question, bool) {
+			return eachPiece(q, func(p pieces.Piece) (pieces.Piece, bool) {
+				return lowered(p, false, func(allowance float64) float64 { return math.Min(allowance, least) })
+			})
+		},
+		Say: func(_ float64, length func(float64) string) string {
+			return fmt.Sprintf("lower every seam allowance that is wider to %s (the hems stay)", length(least))
+		},
+	}
+}
+
+// hem narrows the hems step by step down to the least.
+func hem(q Question, least float64) Change {
+	widest := 0.0
+	for _, p := range q.Pieces {
+		for _, e := range p.Edges {
+			if e.Hem {
+				widest = math.Max(widest, e.Allowance)
+			}
+		}
+	}
+	return Change{
+		Kind: "hem", Most: math.Max(0, widest-least), Step: 5,
+		Make: func(q Question, by float64) (Question, bool) {
+			return eachPiece(q, func(p pieces.Piece) (pieces.Piece, bool) {
+				return lowered(p, true, func(allowance float64) float64 { return math.Min(allowance, math.Max(least, allowance-by)) })
+			})
+		},
+		Say: func(by float64, length func(float64) string) string {
+			return fmt.Sprintf("turn up %s less of hem (never under %s)", length(by), length(least))
+		},
+	}
+}
+
+// lowered changes the allowance of the hems, or of all that are not hems.
+func lowered(p pieces.Piece, hems bool, to func(float64) float64) (pieces.Piece, bool) {
+	out, any := withEdges(p), false
+	for i, e := range out.Edges {
+		if e.Hem != hems {
+			continue
+		}
+		if lower := to(e.Allowance); lower < e.Allowance {
+			out.Edges[i].Allowance, any = lower, true
+		}
+	}
+	return out, any
+}
+
+// Pieces that are tried one by one on the cross grain or with a join.
+const mostOfAKind = 4
+
+// crossGrains puts single pieces on the cross grain: the largest of the small
+// ones, which is where it shows least and helps most.
+func crossGrains(q Question) []Change {
+	const small = 0.2 // of all
+	total := 0.0
+	for _, p := range q.Pieces {
+		total += area(p)
+	}
+	var out []Change
+	for _, p := range largestFirst(q.Pieces) {
+		if p.Grain.Lie != pieces.StraightGrain || area(p) > small*total || len(out) == mostOfAKind {
+			continue
+		}
+		out = append(out, plain("cross grain", fmt.Sprintf("put the %s on the cross grain", p.Name), only(p, onCrossGrain)))
+	}
+	return out
+}
+
+func onCrossGrain(p pieces.Piece) (pieces.Piece, bool) {
+	if p.Fold != "" {
+		p = p.Unfolded()
+	}
+	p.Grain.Lie = pieces.CrossGrain
+	return p, true
+}
+
+// joins sew a piece together from two.
+func joins(q Question) []Change {
+	var onFold, split []Change
+	for _, p := range largestFirst(q.Pieces) {
+		if p.Fold != "" && len(onFold) < mostOfAKind {
+			onFold = append(onFold, plain("join", fmt.Sprintf("cut the %s in two halves with a seam instead of the fold", p.Name), only(p, seamInsteadOfFold)))
+			continue
+		}
+		if _, ok := halved(p); ok && len(split) < mostOfAKind {
+			split = append(split, plain("join", fmt.Sprintf("piece the %s: cut it in two with a seam across its middle", p.Name), only(p, halved)))
+		}
+	}
+	return append(split, onFold...)
+}
+
+// facings are cut from another cloth: none of them shows.
+func facings(q Question) []Change {
+	var names []string
+	for _, p := range q.Pieces {
+		if isFacing(p) && !slices.Contains(names, p.Name) {
+			names = append(names, p.Name)
+		}
+	}
+	if len(names) == 0 {
+		return nil
+	}
+	return []Change{plain("facing", fmt.Sprintf("cut the %s from another cloth", strings.Join(names, " and the ")), func(q Question) (Question, bool) {
+		out := q
+		out.Pieces = slices.DeleteFunc(slices.Clone(q.Pieces), isFacing)
+		return out, len(out.Pieces) > 0 && len(out.Pieces) < len(q.Pieces)
+	})}
+}
+
+func isFacing(p pieces.Piece) bool { return strings.Contains(strings.ToLower(p.Name), "facing") }
+
+// naps lets pieces lie the other way.
+func naps(q Question) []Change {
+	garments := map[string]bool{}
+	for _, p := range q.Pieces {
+		garments[p.Garment] = true
+	}
+	perGarment := plain("nap", "let each garment have the nap its own way (their colours will differ a little)", func(q Question) (Question, bool) {
+		changes := q.Cloth.Nap == fabric.OneWay && len(garments) > 1
+		q.Cloth.Nap = fabric.OneWayPerGarment
+		return q, changes
+	})
+	either := plain("nap", "let the pieces lie both ways of the nap (look at it in daylight first: it may show)", func(q Question) (Question, bool) {
+		changes := q.Cloth.Nap != fabric.EitherWay || len(q.Cloth.OneWayPieces) > 0
+		q.Cloth.Nap, q.Cloth.OneWayPieces = fabric.EitherWay, nil
+		return q, changes
+	})
+	return []Change{perGarment, either}
+}
+
+// only changes the pieces of one name, in every garment and size.
+func only(one pieces.Piece, change func(pieces.Piece) (pieces.Piece, bool)) func(Question) (Question, bool) {
+	return func(q Question) (Question, bool) {
+		return eachPiece(q, func(p pieces.Piece) (pieces.Piece, bool) {
+			if p.Name != one.Name {
+				return p, false
+			}
+			return change(p)
+		})
+	}
+}
+
+// largestFirst gives one piece of each name.
+func largestFirst(all []pieces.Piece) []pieces.Piece {
+	var out []pieces.Piece
+	for _, p := range all {
+		if !slices.ContainsFunc(out, func(o pieces.Piece) bool { return o.Name == p.Name }) {
+			out = append(out, p)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b pieces.Piece) int { return int(math.Copysign(1, area(b)-area(a))) })
+	return out
+}
+
+// area of all copies of a piece, by its seam line.
+func area(p pieces.Piece) float64 {
+	ring := p.SeamOutline(1)
+	sum := 0.0
+	for i := 1; i < len(ring); i++ {
+		sum += ring[i-1][0]*ring[i][1] - ring[i][0]*ring[i-1][1]
+	}
+	half := 1.0
+	if p.Fold != "" {
+		half = 2
+	}
+	return math.Abs(sum) / 2 * half * float64(p.Cut)
+}

@@ -1,0 +1,142 @@
+package remnant_test
+
+import (
+	"context"
+	"fmt"
+	"testing"
+	"time"
+
+	"github.com/paulmach/orb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/fabric"
+	"ellwand/fabric/remnant"
+	"ellwand/pieces"
+)
+
+func rectangle(name string, width, height float64, cut int) pieces.Piece {
+	p := pieces.Rectangle(name, width, height)
+	p.Cut = cut
+	return p
+}
+
+func withAllowance(p pieces.Piece, allowance float64) pieces.Piece {
+	for i := range p.Edges {
+		p.Edges[i].Allowance = allowance
+	}
+	return p
+}
+
+func onFold(p pieces.Piece) pieces.Piece {
+	p.Fold = "left"
+	p.Edges[3].Allowance = 0
+	return p
+}
+
+func hemmed(p pieces.Piece, allowance float64) pieces.Piece {
+	p.Edges[0].Hem, p.Edges[0].Allowance = true, allowance
+	return p
+}
+
+// The answers are known by hand: all pieces are rectangles on cloth of 1 m.
+func TestRemedies(t *testing.T) {
+	cloth := fabric.Cloth{Width: 1000}
+	napped := cloth
+	napped.Nap = fabric.OneWay
+	for _, c := range []struct {
+		name string
+		q    remnant.Question
+		kind string
+		by   float64
+		text string
+	}{
+		{"open", remnant.Question{Cloth: cloth, Length: 500, Lays: []fabric.Lay{fabric.FoldedAlong},
+			Pieces: []pieces.Piece{rectangle("a", 1000, 500, 1)}}, "open", 0, "lay it open instead of folded"},
+		// 2 x (470 + 2 x 15) = 1000 fits with 10 mm: 2 x 490 on 490.
+		{"seam allowance", remnant.Question{Cloth: cloth, Length: 490,
+			Pieces: []pieces.Piece{withAllowance(rectangle("a", 470, 470, 2), 15)}}, "seam allowance", 0, "lower every seam allowance that is wider to 1 cm (the hems stay)"},
+		// 450 + 50 of hem on 485: 15 less.
+		{"hem", remnant.Question{Cloth: cloth, Length: 485,
+			Pieces: []pieces.Piece{hemmed(rectangle("a", 500, 450, 2), 50)}}, "hem", 15, "turn up 1.5 cm less of hem (never under 2 cm)"},
+		{"cross grain", remnant.Question{Cloth: cloth, Length: 600,
+			Pieces: []pieces.Piece{rectangle("body", 1000, 500, 1), rectangle("band", 100, 900, 1)}}, "cross grain", 0, "put the band on the cross grain"},
+		// The band is 1200 along the warp; two halves of 610 x 300 lie beside the
+		// body of 400.
+		{"pieced band", remnant.Question{Cloth: cloth, Length: 620,
+			Pieces: []pieces.Piece{rectangle("body", 400, 600, 1), crosswise(rectangle("band", 1200, 300, 1))}}, "join", 0, "piece the band: cut it in two with a seam across its middle"},
+		// Three of 610 x 300 take 900; their halves of 315 x 300, with a seam of
+		// 10 mm, lie three beside each other in two rows.
+		{"seam instead of the fold", remnant.Question{Cloth: cloth, Length: 600,
+			Pieces: []pieces.Piece{onFold(rectangle("back", 305, 300, 3))}}, "join", 0, "cut the back in two halves with a seam instead of the fold"},
+		{"facing", remnant.Question{Cloth: cloth, Length: 500,
+			Pieces: []pieces.Piece{rectangle("body", 1000, 500, 1), rectangle("neck facing", 200, 200, 1)}}, "facing", 0, "cut the neck facing from another cloth"},
+		// Two right-angled triangles make the whole cloth, one of them turned.
+		{"nap", remnant.Question{Cloth: napped, Length: 500,
+			Pieces: []pieces.Piece{triangle("sail", 1000, 500, 2)}}, "nap", 0, "let the pieces lie both ways of the nap (look at it in daylight first: it may show)"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			changes := remnant.Changes(c.q, remnant.Limits{SeamAllowance: 10, Hem: 20}, nil, nil)
+			before, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: c.q.Cloth, Length: c.q.Length}, c.q.Pieces, fabric.Options{Time: 300 * time.Millisecond, Lays: c.q.Lays})
+			require.NoError(t, err)
+			require.NotEqual(t, fabric.Enough, before.Answer)
+			got, err := remnant.Search(context.Background(), c.q, changes, remnant.Options{Time: 4 * time.Second, Seed: 1})
+			require.NoError(t, err)
+			require.NotEmpty(t, got)
+			assert.Equal(t, c.kind, got[0].Change.Kind)
+			assert.InDelta(t, c.by, got[0].By, 1e-9)
+			assert.Equal(t, c.text, got[0].Change.Say(got[0].By, func(mm float64) string { return fmt.Sprintf("%g cm", mm/10) }))
+			assert.Equal(t, fabric.Enough, got[0].Fit.Answer)
+			assert.LessOrEqual(t, got[0].Fit.Plan.Taken, c.q.Length+0.01)
+			for _, p := range c.q.Pieces {
+				assert.NoError(t, p.Check(), "the question's own pieces are left alone")
+			}
+		})
+	}
+}
+
+func crosswise(p pieces.Piece) pieces.Piece {
+	p.Grain.Lie = pieces.CrossGrain
+	return p
+}
+
+func triangle(name string, width, height float64, cut int) pieces.Piece {
+	p := pieces.Piece{Name: name, Cut: cut}
+	corners := []orb.Point{{0, 0}, {width, 0}, {0, height}}
+	for i, edge := range []string{"bottom", "slope", "left"} {
+		p.Edges = append(p.Edges, pieces.Edge{Name: edge, Path: pieces.Path{pieces.Line{From: corners[i], To: corners[(i+1)%3]}}})
+	}
+	p.Grain = pieces.Grain{From: orb.Point{50, 50}, To: orb.Point{50, 250}}
+	return p
+}
+
+// TestNothingHelps: a cloth of half the area is not made enough by a seam.
+func TestNothingHelps(t *testing.T) {
+	q := remnant.Question{Cloth: fabric.Cloth{Width: 1000}, Length: 400, Pieces: []pieces.Piece{rectangle("a", 900, 800, 1)}}
+	got, err := remnant.Search(context.Background(), q, remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20}, nil, nil), remnant.Options{Time: time.Second})
+	require.NoError(t, err)
+	assert.Empty(t, got)
+}
+
+// TestBisection finds the least that is enough: a panel of 800 on 730, by
+// steps of 5 mm.
+func TestBisection(t *testing.T) {
+	shorten := remnant.Change{
+		Kind: "shorten", Most: 100, Step: 5,
+		Make: func(q remnant.Question, by float64) (remnant.Question, bool) {
+			q.Pieces = []pieces.Piece{rectangle("panel", 500, 800-by, 2)}
+			return q, true
+		},
+		Say: func(by float64, length func(float64) string) string { return "shorten the panel by " + length(by) },
+	}
+	q := remnant.Question{Cloth: fabric.Cloth{Width: 1000}, Length: 728, Pieces: []pieces.Piece{rectangle("panel", 500, 800, 2)}}
+	got, err := remnant.Search(context.Background(), q, []remnant.Change{shorten}, remnant.Options{Time: 4 * time.Second})
+	require.NoError(t, err)
+	require.Len(t, got, 1)
+	assert.Equal(t, 75.0, got[0].By)
+	cancelled, cancel := context.WithCancel(context.Background())
+	cancel()
+	got, err = remnant.Search(cancelled, q, []remnant.Change{shorten}, remnant.Options{Time: time.Second})
+	require.NoError(t, err)
+	assert.Empty(t, got)
+}

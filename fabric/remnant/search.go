@@ -1,0 +1,149 @@
+package remnant
+
+import (
+	"context"
+	"errors"
+	"math"
+	"time"
+
+	"ellwand/fabric"
+)
+
+// Remedy is a change that makes the cloth enough, with the layout that proves
+// it.
+type Remedy struct {
+	Change Change
+	// By is the least change that was found to be enough, mm; 0 when it has no
+	// measure.
+	By  float64
+	Fit fabric.RemnantFit
+}
+
+// Options of a search for remedies.
+type Options struct {
+	// Time for all changes together. Positive.
+	Time    time.Duration
+	Seed    uint64
+	Workers int
+	// Show is how many remedies are looked for, in the order of the changes; 0
+	// means three.
+	Show int
+	// Known is the closest try of the question itself: changed pieces lie where
+	// they lay there to begin with.
+	Known fabric.LayPlan
+	// Trying, when set, is called before each change is tried.
+	Trying func(Change)
+}
+
+// usualShow is how many ways out are worth reading.
+const usualShow = 3
+
+// measuredWeight is how many times as long a change with a measure is tried:
+// it takes several layouts to find how much is enough.
+const measuredWeight = 3
+
+// Search tries the changes one by one, each with a share of the time, and
+// returns the first few that work. A cancelled context ends it with what it
+// has.
+func Search(ctx context.Context, q Question, changes []Change, o Options) ([]Remedy, error) {
+	if o.Show == 0 {
+		o.Show = usualShow
+	}
+	changes = thatChange(q, changes)
+	begin, left := time.Now(), 0
+	for _, c := range changes {
+		left += weight(c)
+	}
+	var out []Remedy
+	for _, c := range changes {
+		if ctx.Err() != nil || len(out) == o.Show {
+			break
+		}
+		if o.Trying != nil {
+			o.Trying(c)
+		}
+		share := (o.Time - time.Since(begin)) * time.Duration(weight(c)) / time.Duration(left)
+		left -= weight(c)
+		remedy, found, err := try(ctx, q, c, max(share, leastShare), o)
+		if err != nil {
+			return nil, err
+		}
+		if found {
+			out = append(out, remedy)
+		}
+	}
+	return out, nil
+}
+
+// leastShare lets a search lay everything at least once.
+const leastShare = 50 * time.Millisecond
+
+func weight(c Change) int {
+	if c.Most > 0 {
+		return measuredWeight
+	}
+	return 1
+}
+
+// thatChange leaves out what has nothing to change.
+func thatChange(q Question, changes []Change) []Change {
+	var out []Change
+	for _, c := range changes {
+		if c.Step > 0 && c.Most < c.Step {
+			continue
+		}
+		if _, ok := c.Make(q, c.Most); ok {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// try a change, and when it has a measure, the least that is enough.
+func try(ctx context.Context, q Question, c Change, budget time.Duration, o Options) (Remedy, bool, error) {
+	if c.Most == 0 {
+		fit, ok, err := fits(ctx, q, c, 0, budget, o)
+		return Remedy{Change: c, Fit: fit}, ok, err
+	}
+	fit, ok, err := fits(ctx, q, c, c.Most, budget/2, o)
+	if err != nil || !ok {
+		return Remedy{}, false, err
+	}
+	best := Remedy{Change: c, By: c.Most, Fit: fit}
+	low, high := 0, int(math.Ceil(c.Most/c.Step)) // low is not enough
+	steps := time.Duration(math.Ceil(math.Log2(float64(high))) + 1)
+	for high-low > 1 && ctx.Err() == nil {
+		middle := (low + high) / 2
+		by := float64(middle) * c.Step
+		fit, ok, err := fits(ctx, q, c, by, budget/2/steps, o)
+		if err != nil {
+			return Remedy{}, false, err
+		}
+		if !ok {
+			low = middle
+			continue
+		}
+		high, best.By, best.Fit = middle, by, fit
+	}
+	return best, true, nil
+}
+
+// fits asks the changed question. A change that cannot be laid or drafted is
+// no way out, and no fault either.
+func fits(ctx context.Context, q Question, c Change, by float64, budget time.Duration, o Options) (fabric.RemnantFit, bool, error) {
+	changed, ok := c.Make(q, by)
+	if !ok {
+		return fabric.RemnantFit{}, false, nil
+	}
+	options := fabric.Options{
+		Time: budget, Seed: o.Seed, Workers: o.Workers, Lays: changed.Lays, Untidied: true,
+	}
+	if len(o.Known.Pieces) > 0 {
+		options.Known = []fabric.LayPlan{o.Known}
+	}
+	fit, err := fabric.Fit(ctx, fabric.Remnant{Cloth: changed.Cloth, Length: changed.Length}, changed.Pieces, options)
+	if errors.Is(err, fabric.ErrInternal) {
+		return fabric.RemnantFit{}, false, err
+	}
+	return fit, err == nil && fit.Answer == fabric.Enough, nil
+}
