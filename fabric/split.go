@@ -262,7 +262,7 @@ func (t *table) selvedgeIn() (found *spread, why, err error) {
 // widest piece on the fold, or one that can be cut double, needs.
 func (t *table) depths() ([]float64, error) {
 	widest := bed{lay: FoldedAlong, width: Open.UsableWidth(t.cloth)/2 - 1, v: Open.UsableWidth(t.cloth) / 2}
-	least := 0.0
+	least, faded := 0.0, bedOf(t.cloth, Open).lostLow
 	var out []float64
 	for _, c := range choicesFor(t.strict(), widest, t.wanted) {
 		if c.onDouble == 0 {
@@ -274,7 +274,7 @@ func (t *table) depths() ([]float64, error) {
 		}
 		for _, turn := range templates[0].turns {
 			// Up to 1 mm, so that it can be measured.
-			depth := math.Ceil(across(templates[0].outline, turn) + t.cloth.Selvedge - 1e-6)
+			depth := math.Ceil(across(templates[0].outline, turn) + t.cloth.Selvedge + faded - 1e-6)
 			out = append(out, depth)
 			if templates[0].onFold {
 				least = math.Max(least, depth)
