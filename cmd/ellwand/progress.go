@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 	"time"
 
 	"golang.org/x/term"
@@ -45,6 +46,18 @@ func (p *progress) show(title, length, bound string, elapsed time.Duration) {
 	}
 	p.drawn = time.Now()
 	fmt.Fprintf(p.out, "\r\x1b[K%s: %s, never below %s, %.0f s", title, length, bound, elapsed.Seconds())
+}
+
+// count shows how many of several searches are over, and about how long the
+// rest will take.
+func (p *progress) count(title string, done, all int, elapsed time.Duration) {
+	if p.out == nil || done == 0 {
+		return
+	}
+	const width = 24
+	left := elapsed * time.Duration(all-done) / time.Duration(done)
+	fmt.Fprintf(p.out, "\r\x1b[K%s [%-*s] %d of %d, about %.0f s left (Ctrl-C ends the search)",
+		title, width, strings.Repeat("=", width*done/all), done, all, left.Seconds())
 }
 
 // done clears the line that is redrawn.

@@ -18,15 +18,14 @@ type Found struct {
 	Density float64
 }
 
-// FoundIn takes the recommended lay of a requirement. Its bound is that of the
-// open lay where that is possible: every other lay, opened out, is an open
-// one, so that none can beat it.
+// FoundIn takes the recommended lay of a requirement; its bound is one that no
+// lay that was tried can beat.
 func FoundIn(need fabric.Requirement) Found {
 	chosen := need.Lays[need.Chosen]
-	out := Found{Lay: chosen.Lay.String(), Taken: need.Length, Bound: chosen.Bound, Density: chosen.Density}
+	out := Found{Lay: chosen.Lay.String(), Taken: need.Length, Bound: chosen.Least(), Density: chosen.Density}
 	for _, plan := range need.Lays {
 		if plan.Possible() {
-			out.Bound = math.Min(out.Bound, plan.Bound)
+			out.Bound = math.Min(out.Bound, plan.Least())
 		}
 	}
 	return out
@@ -97,6 +96,11 @@ func (a Amount) RestsOn(units Units) string {
 	return strings.Join(parts, ", ")
 }
 
-// beforeWetting is a length of the cloth as it is bought when it is wetted
-// before it is cut.
-func beforeWetting(cloth fabric.Cloth, length float64) float64 { return length }
+// beforeWetting is a length of the cloth as it is bought. One that is cut first
+// and washed later has its pieces enlarged already.
+func beforeWetting(cloth fabric.Cloth, length float64) float64 {
+	if cloth.Shrinkage.CutFirst {
+		return length
+	}
+	return length / (1 - cloth.Shrinkage.Warp)
+}

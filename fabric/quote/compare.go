@@ -98,7 +98,7 @@ func Why(ranked []Option, currency Currency, units Units) []string {
 		out = append(out, best.against(other, currency, units))
 	}
 	if len(out) == 0 {
-		return []string{fmt.Sprintf("%s has the lowest price a length and is the cheapest for this job too.", best.Offer.Name)}
+		return []string{fmt.Sprintf("%s, the cheapest %s, is the cheapest for this job too.", best.Offer.Name, best.Offer.Price.Each())}
 	}
 	return out
 }

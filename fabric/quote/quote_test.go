@@ -1,6 +1,7 @@
 package quote
 
 import (
+	"context"
 	"testing"
 	"time"
 
@@ -9,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"ellwand/fabric"
+	"ellwand/pieces"
 	"ellwand/pieces/measure"
 )
 
@@ -25,7 +27,8 @@ func someOffer(t *rapid.T) Offer {
 		Name: "offer",
 		Cloth: fabric.Cloth{Name: "shell", Width: rapid.Float64Range(700, 1800).Draw(t, "width"), Selvedge: 10,
 			Step:       rapid.SampledFrom([]float64{0, 50, 100, 250, eighth, 2 * eighth}).Draw(t, "step"),
-			Straighten: rapid.Float64Range(0, 50).Draw(t, "straighten")},
+			Straighten: rapid.Float64Range(0, 50).Draw(t, "straighten"),
+			Shrinkage:  fabric.Shrinkage{Warp: rapid.Float64Range(0, 0.08).Draw(t, "shrinkage"), CutFirst: rapid.Bool().Draw(t, "cut first")}},
 		Price:   &Price{Money: someMoney(t, "price"), Per: rapid.SampledFrom([]measure.Unit{measure.Metre, measure.Yard}).Draw(t, "per")},
 		Minimum: rapid.SampledFrom([]float64{0, 300, 914.4}).Draw(t, "minimum"),
 		Safety:  Safety{Share: Share(rapid.Int64Range(0, 200_000).Draw(t, "safety")), Length: rapid.Float64Range(0, 200).Draw(t, "more")},
@@ -170,4 +173,19 @@ func TestTogetherIsNeverMore(t *testing.T) {
 		assert.LessOrEqual(t, saving.Together, saving.OneByOne+1e-6)
 		assert.LessOrEqual(t, together.Bound, together.Taken)
 	})
+}
+
+// With no safety and no minimum the amount is what the lay itself says is to
+// be bought.
+func TestAmountAgreesWithTheLay(t *testing.T) {
+	for _, shrinkage := range []fabric.Shrinkage{{}, {Warp: 0.05, Weft: 0.02}, {Warp: 0.05, CutFirst: true}} {
+		cloth := fabric.Cloth{Name: "shell", Width: 900, Selvedge: 10, Step: 100, Straighten: 30, Shrinkage: shrinkage}
+		pocket := pieces.Rectangle("pocket", 200, 310)
+		pocket.Cut, pocket.Cloth = 7, "shell"
+		need, err := fabric.Require(context.Background(), cloth, []pieces.Piece{pocket}, fabric.Options{Iterations: 20, Workers: 1, Lays: []fabric.Lay{fabric.Open}})
+		require.NoError(t, err)
+		amount := AmountOf(Offer{Cloth: cloth}, FoundIn(need))
+		assert.InDelta(t, need.Buy, amount.Buy, 1e-6)
+		assert.InDelta(t, need.Lays[need.Chosen].Need, amount.Need(), 1e-6)
+	}
 }

@@ -79,6 +79,9 @@ func (w Work) metric() bool {
 	return w.Unit != measure.Inch && w.Unit != measure.Yard
 }
 
+// InInches reports whether the job is written in inches and yards.
+func (w Work) InInches() bool { return !w.metric() }
+
 // Format prints a length as people of the job's units say the size of a piece
 // or of a cloth's width: in cm or in.
 func (w Work) Format(length float64) string {
