@@ -8,6 +8,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"strings"
 	"syscall"
 )
 
@@ -144,3 +145,6 @@ func writeBeside(out output) (name string, err error) {
 	}
 	return file.Name(), nil
 }
+
+// extension of a path in lower case, with its point: ".pdf".
+func extension(path string) string { return strings.ToLower(filepath.Ext(path)) }

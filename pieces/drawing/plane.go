@@ -7,8 +7,8 @@ import (
 	"github.com/paulmach/orb"
 )
 
-// clippedLine keeps what of a line lies in the box (Liang and Barsky, 1984),
-// as one line for each stretch inside.
+// clippedLine keeps what of a line lies in the box (Liang and Barsky, 1984):
+// a line for each stretch inside.
 func clippedLine(line []orb.Point, box orb.Bound) [][]orb.Point {
 	var out [][]orb.Point
 	var current []orb.Point
@@ -33,19 +33,26 @@ func clippedLine(line []orb.Point, box orb.Bound) [][]orb.Point {
 }
 
 func clippedSegment(a, b orb.Point, box orb.Bound) (p, q orb.Point, ok bool) {
-	from, to := 0.0, 1.0
+	from, to := span(a, b, box)
+	return along(a, b, from), along(a, b, to), from < to
+}
+
+// span is the stretch of a segment that lies in the box, as parameters; its
+// end lies before its start where there is none.
+func span(a, b orb.Point, box orb.Bound) (from, to float64) {
+	from, to = 0, 1
 	for axis := range 2 {
 		d := b[axis] - a[axis]
 		if d == 0 {
 			if a[axis] < box.Min[axis] || a[axis] > box.Max[axis] {
-				return p, q, false
+				return 1, 0
 			}
 			continue
 		}
 		t, u := (box.Min[axis]-a[axis])/d, (box.Max[axis]-a[axis])/d
 		from, to = math.Max(from, math.Min(t, u)), math.Min(to, math.Max(t, u))
 	}
-	return along(a, b, from), along(a, b, to), from < to
+	return from, to
 }
 
 // along is the point at t from a to b, exact at both ends.

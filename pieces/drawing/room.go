@@ -77,3 +77,13 @@ func Inside(ring orb.Ring, p orb.Point) bool {
 	}
 	return in
 }
+
+// Crosses reports whether a line string enters or touches a box.
+func Crosses(line []orb.Point, box orb.Bound) bool {
+	for i := 1; i < len(line); i++ {
+		if from, to := span(line[i-1], line[i], box); from <= to {
+			return true
+		}
+	}
+	return false
+}

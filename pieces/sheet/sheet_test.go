@@ -1,0 +1,300 @@
+package sheet
+
+import (
+	"bytes"
+	"image"
+	"image/draw"
+	"image/png"
+	"math"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/paulmach/orb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/pieces"
+)
+
+// onto turns a piece drawn with y up onto the plane at a place.
+func onto(x, y float64) pieces.Motion { return pieces.MirrorY().Then(pieces.Move(x, y)) }
+
+func figureOf(t testing.TB, sizes ...pieces.Piece) Figure {
+	t.Helper()
+	f, err := NewFigure(sizes...)
+	require.NoError(t, err)
+	return f
+}
+
+func withAllowance(p pieces.Piece, allowance float64) pieces.Piece {
+	for i := range p.Edges {
+		p.Edges[i].Allowance = allowance
+	}
+	return p
+}
+
+// sleeve has curves at its head and a notch in each.
+func sleeve(scale float64) pieces.Piece {
+	p := pieces.Rectangle("sleeve", 330, 400)
+	p.Edges[2].Path = pieces.Path{
+		pieces.Bezier{P0: orb.Point{330, 400}, P1: orb.Point{250, 400}, P2: orb.Point{240, 540}, P3: orb.Point{165, 540}},
+		pieces.Bezier{P0: orb.Point{165, 540}, P1: orb.Point{90, 540}, P2: orb.Point{80, 400}, P3: orb.Point{0, 400}}}
+	p.Notches = []pieces.Notch{{Edge: "top", At: 100, Count: 1}, {Edge: "top", At: 400, Count: 2}}
+	p.Garment, p.Cloth, p.Cut, p.Pair = "smock", "linen", 2, true
+	return withAllowance(p, 10).Map(pieces.Scale(scale))
+}
+
+// disc is round: its area is known from geometry.
+func disc(radius float64) pieces.Piece {
+	half := func(begin float64) pieces.Path {
+		return pieces.Path{pieces.Arc{Centre: orb.Point{0, 0}, Radius: radius, Begin: begin, Sweep: math.Pi}}
+	}
+	return pieces.Piece{Name: "round pocket", Cut: 1,
+		Edges: []pieces.Edge{{Name: "upper", Path: half(0)}, {Name: "lower", Path: half(math.Pi)}},
+		Grain: pieces.Grain{From: orb.Point{0, -radius / 2}, To: orb.Point{0, radius / 2}}}
+}
+
+func testLayout(t testing.TB, paper Paper) Layout {
+	cuff := withAllowance(pieces.Rectangle("cuff", 240, 120), 10)
+	right, down := PanelRoom(paper)
+	return Layout{Title: "Smock for Ilse Marlow", Paper: paper, Figures: []Figure{
+		figureOf(t, sleeve(1)).Map(onto(right+15, down+560)),
+		figureOf(t, disc(110)).Map(onto(right+480, down+130)),
+		figureOf(t, cuff).Map(onto(right+390, down+420)),
+	}}
+}
+
+func named(t testing.TB, name string) Paper {
+	t.Helper()
+	paper, err := ParsePaper(name)
+	require.NoError(t, err)
+	return paper
+}
+
+// rendered draws a page in pixels, or the part of it from the upper left, of
+// so many pixels each way (0: all).
+func rendered(t *testing.T, path string, page, dpi, part int) *image.Gray {
+	t.Helper()
+	out := filepath.Join(t.TempDir(), "page")
+	args := []string{"-gray", "-png", "-singlefile", "-r", strconv.Itoa(dpi), "-f", strconv.Itoa(page), "-l", strconv.Itoa(page)}
+	if part > 0 {
+		args = append(args, "-x", "0", "-y", "0", "-W", strconv.Itoa(part), "-H", strconv.Itoa(part))
+	}
+	text, err := exec.Command("pdftoppm", append(args, path, out)...).CombinedOutput()
+	require.NoError(t, err, string(text))
+	file, err := os.Open(out + ".png")
+	require.NoError(t, err)
+	defer file.Close()
+	img, err := png.Decode(file)
+	require.NoError(t, err)
+	grey := image.NewGray(img.Bounds())
+	draw.Draw(grey, grey.Rect, img, image.Point{}, draw.Src)
+	return grey
+}
+
+func written(t *testing.T, layout Layout) string {
+	t.Helper()
+	if _, err := exec.LookPath("pdftoppm"); err != nil {
+		t.Skip("pdftoppm of poppler-utils is not installed")
+	}
+	var file bytes.Buffer
+	require.NoError(t, Write(&file, layout))
+	path := filepath.Join(t.TempDir(), "pieces.pdf")
+	require.NoError(t, os.WriteFile(path, file.Bytes(), 0o600))
+	return path
+}
+
+// strokes are the middles of the dark stretches of a row of pixels, weighed
+// by their ink.
+func strokes(n int, at func(int) uint8) []float64 {
+	var out []float64
+	var ink, sum float64
+	for i := range n + 1 {
+		v := 0.0
+		if i < n {
+			v = 255 - float64(at(i))
+		}
+		if v > 40 {
+			ink, sum = ink+v, sum+v*(float64(i)+0.5)
+			continue
+		}
+		if ink > 0 {
+			out = append(out, sum/ink)
+		}
+		ink, sum = 0, 0
+	}
+	return out
+}
+
+// TestSquaresOnEverySheet measures both squares, both ways, as poppler prints
+// them, at 10 pixels a mm.
+func TestSquaresOnEverySheet(t *testing.T) {
+	for _, name := range append(PaperNames(), "140mmx170mm", "24inx36in") {
+		t.Run(name, func(t *testing.T) {
+			t.Parallel()
+			paper := named(t, name)
+			img := rendered(t, written(t, testLayout(t, paper)), 1, 254, 1500)
+			for _, row := range []int{450, 1100} {
+				all := strokes(img.Rect.Dx(), func(x int) uint8 { return img.GrayAt(x, row).Y })
+				require.GreaterOrEqual(t, len(all), 3, "row %d", row)
+				assert.InDelta(t, 1000, all[1]-all[0], 1, "10 cm across, in row %d", row)
+				assert.InDelta(t, 1016, all[2]-all[0], 1, "4 in across, in row %d", row)
+			}
+			left := strokes(img.Rect.Dx(), func(x int) uint8 { return img.GrayAt(x, 450).Y })[0]
+			column := int(left) + 60
+			all := strokes(img.Rect.Dy(), func(y int) uint8 { return img.GrayAt(column, y).Y })
+			lines := longStrokes(img, all, column)
+			require.GreaterOrEqual(t, len(lines), 3)
+			assert.InDelta(t, 1000, lines[2]-lines[1], 1, "10 cm high")
+			assert.InDelta(t, 1016, lines[2]-lines[0], 1, "4 in high")
+		})
+	}
+}
+
+// longStrokes keeps what is dark 90 mm on as well: lines, not letters; without
+// the line under the title, which is the first.
+func longStrokes(img *image.Gray, all []float64, column int) []float64 {
+	var out []float64
+	for _, y := range all {
+		dark := true
+		for x := column; x < column+900; x += 30 {
+			dark = dark && img.GrayAt(x, int(y)).Y < 200
+		}
+		if dark {
+			out = append(out, y)
+		}
+	}
+	return out[min(1, len(out)):]
+}
+
+func TestTilesSayWhatTheyAre(t *testing.T) {
+	path := written(t, testLayout(t, named(t, "a4")))
+	text, err := exec.Command("pdftotext", "-layout", path, "-").Output()
+	require.NoError(t, err)
+	for _, want := range []string{"Smock for Ilse Marlow", "the inner square is 10 cm", "the outer square 4 in", "How the sheets lie",
+		"A1", "B2", "joins here", "sheet 1 of", "cut 2, a pair, from linen", "this end up", "round pocket"} {
+		assert.Contains(t, string(text), want)
+	}
+}
+
+// TestNamesInOtherScripts: the font has Latin, Greek and Cyrillic; gofpdf
+// panics on runes beyond U+FFFF.
+func TestNamesInOtherScripts(t *testing.T) {
+	p := sleeve(1)
+	p.Name = "Ärmel рукав μανίκι 袖 🧵 𝒳"
+	layout := Layout{Title: "Žofie \U0001F9F5", Paper: named(t, "a3"), Figures: []Figure{figureOf(t, p).Map(onto(220, 770))}}
+	text, err := exec.Command("pdftotext", "-layout", written(t, layout), "-").Output()
+	require.NoError(t, err)
+	assert.Contains(t, string(text), "Ärmel рукав μανίκι ? ? ?")
+	assert.Contains(t, string(text), "Žofie ?")
+}
+
+func TestBlankTilesAreLeftOut(t *testing.T) {
+	paper := named(t, "a4")
+	layout := Layout{Title: "far apart", Paper: paper, Figures: []Figure{
+		figureOf(t, disc(40)).Map(onto(50, 50)), figureOf(t, disc(40)).Map(onto(440, 700))}}
+	plane, tiling := layout.Plane()
+	assert.Equal(t, 2, tiling.Sheets(plane))
+	assert.Equal(t, 9, len(tiling.Tiles(plane)))
+	pages, err := layout.Pages()
+	require.NoError(t, err)
+	assert.Equal(t, 3, len(pages), "one for the panel")
+	// A sheet in the middle of a large piece has no line on it, but it is
+	// part of the piece.
+	large := Layout{Title: "large", Paper: paper, Figures: []Figure{figureOf(t, pieces.Rectangle("cape", 560, 800)).Map(onto(1, 801))}}
+	plane, tiling = large.Plane()
+	assert.Equal(t, len(tiling.Tiles(plane)), tiling.Sheets(plane))
+}
+
+func TestRowLetter(t *testing.T) {
+	for row, want := range map[int]string{0: "A", 25: "Z", 26: "AA", 51: "AZ", 52: "BA", 701: "ZZ", 702: "AAA"} {
+		assert.Equal(t, want, rowLetter(row))
+	}
+}
+
+func TestSizesDifferWithoutColour(t *testing.T) {
+	for i := range 20 {
+		for j := range i {
+			assert.NotEqual(t, LineOf(i), LineOf(j), "sizes %d and %d", i, j)
+		}
+	}
+}
+
+func TestNestedFigure(t *testing.T) {
+	small, large := sleeve(1), sleeve(1.1)
+	small.Size, large.Size = "12", "14"
+	f := figureOf(t, small, large)
+	assert.Equal(t, []string{"sleeve", "smock", "cut 2, a pair, from linen"}, f.Label)
+	around := f.Around().Bound()
+	for _, d := range f.Sizes {
+		assert.True(t, around.Contains(d.Cutting.Bound().Min) && around.Contains(d.Cutting.Bound().Max))
+	}
+	layout := Layout{Title: "nest", Paper: named(t, "a3"), Figures: []Figure{f.Map(onto(220, 900))}}
+	text, err := exec.Command("pdftotext", "-layout", written(t, layout), "-").Output()
+	require.NoError(t, err)
+	assert.Contains(t, string(text), "Nested sizes")
+	assert.Regexp(t, `\b12\b[\s\S]*\b14\b`, string(text))
+}
+
+func TestRefusals(t *testing.T) {
+	_, err := NewFigure()
+	assert.ErrorContains(t, err, "no piece to print")
+	bad := sleeve(1)
+	bad.Edges[0].Allowance = -20
+	_, err = NewFigure(bad)
+	assert.ErrorContains(t, err, "cannot be negative")
+	assert.ErrorContains(t, Write(&bytes.Buffer{}, Layout{Paper: named(t, "a4")}), "no piece to print")
+	assert.ErrorContains(t, Write(&bytes.Buffer{}, Layout{Paper: named(t, "100mmx100mm")}), "squares by which the print is measured")
+}
+
+func TestParsePaper(t *testing.T) {
+	assert.Equal(t, Paper{210, 297, UsualMargin, UsualOverlap}, named(t, " A4 "))
+	assert.InDelta(t, 609.6, named(t, "24in x 36in").Width, 1e-9)
+	assert.InDelta(t, 431.8, named(t, "tabloid").Height, 1e-9)
+	assert.InDelta(t, 900, named(t, "600×900").Height, 1e-9)
+	for _, bad := range []string{"", "a99", "10", "x", "3 feet x 4 feet", "axb"} {
+		_, err := ParsePaper(bad)
+		assert.Error(t, err, bad)
+	}
+	for _, c := range []struct {
+		paper Paper
+		want  string
+	}{
+		{Paper{210, 297, -1, 10}, "negative"}, {Paper{210, 297, 10, math.NaN()}, "negative"},
+		{Paper{math.NaN(), 297, 10, 10}, "too large"}, {Paper{9000, 297, 10, 10}, "too large"},
+		{Paper{210, 297, 60, 10}, "leaves 80 mm x 167 mm for the pieces"},
+	} {
+		assert.ErrorContains(t, c.paper.Check(), c.want)
+	}
+}
+
+func FuzzParsePaper(f *testing.F) {
+	for _, text := range append(PaperNames(), "600mmx900mm", "24in x 36in", "x", "1e999x2") {
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		paper, err := ParsePaper(text)
+		if err == nil && paper.Check() == nil && !paper.IsRoll() {
+			width, height := paper.Cell()
+			assert.Positive(t, min(width, height), strings.ToValidUTF8(text, "?"))
+		}
+	})
+}
+
+func BenchmarkWrite(b *testing.B) {
+	for _, name := range []string{"a4", "a0"} {
+		layout := testLayout(b, named(b, name))
+		b.Run("paper="+name, func(b *testing.B) {
+			for b.Loop() {
+				var file bytes.Buffer
+				if err := Write(&file, layout); err != nil || file.Len() < 20000 || file.Len() > 500_000 {
+					b.Fatal(err, file.Len())
+				}
+			}
+		})
+	}
+}

@@ -1,0 +1,143 @@
+package sheet
+
+import (
+	"fmt"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces/drawing"
+)
+
+// Pages draws every tile that is not blank at full size on a page of its own,
+// with its name, and on each side that is joined to another page the trim
+// line and two matching marks.
+func (t Tiling) Pages(plane Plane) []drawing.Page {
+	tiles := t.Tiles(plane)
+	of := t.Sheets(plane)
+	var out []drawing.Page
+	for _, tile := range tiles {
+		if tile.Blank {
+			continue
+		}
+		out = append(out, t.page(plane, tiles, tile, fmt.Sprintf("sheet %d of %d", len(out)+1, of)))
+	}
+	return out
+}
+
+// tilePage is a tile being drawn.
+type tilePage struct {
+	*drawing.Picture
+	tile  Tile
+	paper Paper
+	cell  orb.Bound // between the trim lines, on the page
+	inner orb.Bound // within the margins
+}
+
+func (t Tiling) page(plane Plane, tiles []Tile, tile Tile, count string) drawing.Page {
+	page := drawing.Page{Width: t.Paper.Width, Height: t.Paper.Height}
+	if t.Paper.IsRoll() {
+		page.Width = tile.Box.Max[0] - tile.Box.Min[0] + 2*t.Paper.Margin + t.Paper.Overlap
+	}
+	corner := orb.Point{t.Paper.Margin + t.Paper.Overlap/2, t.Paper.Margin + t.Paper.Overlap/2}
+	p := tilePage{Picture: &drawing.Picture{}, tile: tile, paper: t.Paper}
+	p.cell = orb.Bound{Min: corner, Max: plus(corner, minus(tile.Box.Max, tile.Box.Min))}
+	p.inner = orb.Bound{Min: orb.Point{t.Paper.Margin, t.Paper.Margin}, Max: orb.Point{page.Width - t.Paper.Margin, page.Height - t.Paper.Margin}}
+	p.name(plane.Title, count)
+	for side := range 4 {
+		if other, ok := neighbour(tiles, tile, side); ok {
+			p.joint(side, other.Name())
+		}
+	}
+	shown := grown(p.cell, t.Paper.Overlap/2)
+	p.Window(shown, plane.Picture, minus(corner, tile.Box.Min))
+	page.Window(p.inner, p.Picture, orb.Point{})
+	return page
+}
+
+// Sides of a tile.
+const (
+	rightSide = iota
+	lowerSide
+	leftSide
+	upperSide
+)
+
+// neighbour is the tile that is joined on a side, unless there is none or it
+// is left out.
+func neighbour(tiles []Tile, of Tile, side int) (Tile, bool) {
+	row, column := of.Row, of.Column
+	switch side {
+	case rightSide:
+		column++
+	case lowerSide:
+		row++
+	case leftSide:
+		column--
+	case upperSide:
+		row--
+	}
+	for _, t := range tiles {
+		if t.Row == row && t.Column == column && !t.Blank {
+			return t, true
+		}
+	}
+	return Tile{}, false
+}
+
+// name writes the tile's name large and light in its lower left corner, and
+// under it what it belongs to.
+func (p tilePage) name(title, count string) {
+	at := orb.Point{p.cell.Min[0] + 5, p.cell.Max[1] - 11}
+	p.Write(drawing.Text{Words: p.tile.Name(), At: at, Points: 36, Bold: true, Grey: 175})
+	room := p.cell.Max[0] - p.cell.Min[0] - 10
+	p.Write(drawing.Text{Words: drawing.Shortened(title+", "+count, 7, false, room), At: plus(at, orb.Point{0, 5}), Points: 7, Grey: 110})
+}
+
+// A matching mark: half its diagonal, mm, and its grey, on which lines of the
+// pieces still show.
+const (
+	markSize = 5.0
+	markGrey = 170
+)
+
+// joint draws the trim line of a side, through to the margins, and on it the
+// marks, which the neighbour shows in the same places, and its name.
+func (p tilePage) joint(side int, other string) {
+	at := func(along, in float64) orb.Point { // from the side inwards
+		switch side {
+		case rightSide:
+			return orb.Point{p.cell.Max[0] - in, p.cell.Min[1] + along}
+		case leftSide:
+			return orb.Point{p.cell.Min[0] + in, p.cell.Min[1] + along}
+		case lowerSide:
+			return orb.Point{p.cell.Min[0] + along, p.cell.Max[1] - in}
+		}
+		return orb.Point{p.cell.Min[0] + along, p.cell.Min[1] + in}
+	}
+	length, angle := p.cell.Max[0]-p.cell.Min[0], 0.0
+	if side == leftSide || side == rightSide {
+		length, angle = p.cell.Max[1]-p.cell.Min[1], 90
+	}
+	p.Line(trimLine, at(-p.paper.Overlap/2, 0), at(length+p.paper.Overlap/2, 0))
+	for _, share := range []float64{0.25, 0.75} {
+		middle := length * share
+		mark := []orb.Point{at(middle-markSize, 0), at(middle, markSize), at(middle+markSize, 0), at(middle, -markSize), at(middle-markSize, 0)}
+		p.Area(markGrey, mark...)
+		p.Line(markRim, mark...)
+	}
+	// Words stand on their line: below the trim line they need their height.
+	in := 1.2
+	if side == upperSide || side == leftSide {
+		in = 3.4
+	}
+	p.Write(drawing.Text{Words: "trim; " + other + " joins here", At: at(length/2, in), Points: 7, Grey: 90, Align: drawing.Centre, Angle: angle})
+}
+
+func grown(box orb.Bound, by float64) orb.Bound {
+	return orb.Bound{Min: minus(box.Min, orb.Point{by, by}), Max: plus(box.Max, orb.Point{by, by})}
+}
+
+// paperOutline is a rectangle of the plane as a ring.
+func paperOutline(width, height float64) orb.Ring {
+	return orb.Ring{{0, 0}, {width, 0}, {width, height}, {0, height}, {0, 0}}
+}
