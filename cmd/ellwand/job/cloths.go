@@ -58,6 +58,9 @@ func (r *resolver) cloth(path string, cloth Cloth) Offer {
 		offer.Cloth.Straighten, _ = r.length(path+".straighten", name+": the straightening", cloth.Straighten)
 	}
 	r.handling(path, name, cloth, &offer.Cloth)
+	if cloth.Length != "" {
+		offer.Length, _ = r.positive(path+".length", name+": the length", cloth.Length)
+	}
 	switch {
 	case cloth.Width != "" && len(cloth.Widths) > 0:
 		r.fault(path+".widths", "%s has both width and widths; keep one of them", name)

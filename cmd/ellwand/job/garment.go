@@ -53,6 +53,7 @@ func (r *resolver) garment(path string, garment Garment, above allowances) {
 		Parts:       r.parts(path+".parts", garment.Parts, cloth),
 		Allowances:  widths,
 	}
+	r.lengths(path, made.Kind, &request)
 	rectangles := r.handmade(path, garment, cloth, widths)
 	if len(r.faults.List) > before {
 		return

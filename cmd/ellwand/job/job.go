@@ -64,6 +64,7 @@ type Cloth struct {
 	Name         Text       `yaml:"name" jsonschema:"required" jsonschema_description:"name of the cloth: shell, lining"`
 	Width        Measure    `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
 	Widths       []Measure  `yaml:"widths" jsonschema:"minItems=1" jsonschema_description:"several widths to compare, in place of width"`
+	Length       Measure    `yaml:"length" jsonschema_description:"length of a remnant that is there already, for the question whether it is enough"`
 	Selvedge     Measure    `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side; 10 mm if not given"`
 	Nap          Choice     `yaml:"nap" jsonschema:"enum=either way,enum=one way,enum=one way per garment" jsonschema_description:"which way pieces may point; either way if not given"`
 	Step         Measure    `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to; 10 cm or 1/8 yd if not given"`

@@ -16,14 +16,18 @@ type resolver struct {
 	work   Work
 	// wearing is the body that garments are being drafted for.
 	wearing wearer
+	// shorter is a part of a garment that is drafted shorter than written.
+	shorter shortening
 	// rate is what an hour of making costs unless it says otherwise.
 	rate quote.Money
 }
 
 // Resolve parses the measurements, drafts the garments and makes the cloths.
 // The error is *Faults: everything found wrong, with its line.
-func (f *File) Resolve() (*Work, error) {
-	r := &resolver{file: f, faults: &Faults{File: f.name}}
+func (f *File) Resolve() (*Work, error) { return f.resolve(shortening{}) }
+
+func (f *File) resolve(shorter shortening) (*Work, error) {
+	r := &resolver{file: f, faults: &Faults{File: f.name}, shorter: shorter}
 	r.work.File = f.name
 	r.work.Name, r.work.Client = string(f.Job), string(f.Client)
 	if f.Job == "" {

@@ -29,6 +29,8 @@ type Work struct {
 	// units and heading. ValidDays, when above 0, stands for ValidUntil.
 	Quote     quote.Request
 	ValidDays int
+	// Shortenings are the parts of the garments that can be drafted shorter.
+	Shortenings []Shortening
 	// Notes of the draft, each a sentence.
 	Notes []string
 }
@@ -52,6 +54,9 @@ type Made struct {
 type Offer struct {
 	Cloth  fabric.Cloth
 	Widths []float64 // full widths, mm; at least one
+	// Length of the cloth that is there already, mm; 0 when it is to be
+	// bought.
+	Length float64
 	// Safety and Minimum go into every amount to buy.
 	Safety  quote.Safety
 	Minimum float64 // mm
