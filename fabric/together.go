@@ -1,0 +1,133 @@
+package fabric
+
+import (
+	"errors"
+	"fmt"
+
+	"github.com/paulmach/orb"
+	"github.com/peterstace/simplefeatures/geom"
+
+	"ellwand/pieces"
+)
+
+// Offcut is a piece of a cloth that is there already, of any shape, as it is
+// before it is wetted.
+type Offcut struct {
+	Name string // "the one from the skirt"; may be empty
+	// Length along the warp and Width across, selvedges included, mm; not
+	// used when there is an outline.
+	Length, Width float64
+	// Outline when it is not a rectangle: a simple ring, x along the warp and
+	// y across, y = 0 at the edge nearest to the cutter. Where it is cut and
+	// not woven there is no selvedge, but as much is kept off its lowest and
+	// its highest edge.
+	Outline orb.Ring
+	// Flaws in the frame of the offcut.
+	Flaws []Flaw
+}
+
+// barWidth between two offcuts on the common frame, mm.
+const barWidth = 50
+
+// Together makes one remnant of several offcuts of a cloth, or of one that is
+// not a rectangle. They lie in a row on a common frame, their lowest edges on
+// y = 0; what is not cloth becomes flaws of it, so that every rule of a
+// rectangular cloth with flaws holds. Offcuts of unlike widths, or not
+// rectangular, must be laid open. What the cloth loses when it is wetted, and
+// the straightening of the ends of each rectangle, are taken off here, and are
+// 0 in the remnant that is returned.
+//
+// Errors: no offcut, one of no size, or an outline that crosses itself.
+func Together(cloth Cloth, offcuts []Offcut) (Remnant, error) {
+	if len(offcuts) == 0 {
+		return Remnant{}, fmt.Errorf("%s: there is no remnant; give the length and width of each", cloth)
+	}
+	row := row{cloth: cloth}
+	row.cloth.Width = 0 // that of the widest, not as the shop sells it
+	for i, offcut := range offcuts {
+		if err := row.measure(offcut, i); err != nil {
+			return Remnant{}, err
+		}
+	}
+	for i, outline := range row.outlines {
+		row.add(outline, offcuts[i].Flaws, i > 0)
+	}
+	if row.err != nil {
+		return Remnant{}, row.err
+	}
+	row.cloth.Straighten = 0
+	if !row.cloth.Shrinkage.CutFirst {
+		row.cloth.Shrinkage = Shrinkage{}
+	}
+	return Remnant{Cloth: row.cloth, Length: row.length}, nil
+}
+
+// row is the common frame as it is filled.
+type row struct {
+	cloth    Cloth
+	outlines []orb.Ring
+	length   float64
+	err      error
+}
+
+// wetted brings a ring to what is left of it.
+func (r *row) wetted(ring orb.Ring) orb.Ring {
+	s := r.cloth.Shrinkage
+	if s.CutFirst {
+		return closed(ring)
+	}
+	return closed(orb.Ring(mapped(pieces.Motion{A: 1 - s.Warp, D: 1 - s.Weft}, ring)))
+}
+
+// measure notes the outline of an offcut, and the width of the widest.
+func (r *row) measure(offcut Offcut, i int) error {
+	name := offcut.Name
+	if name == "" {
+		name = fmt.Sprintf("remnant %d", i+1)
+	}
+	outline := offcut.Outline
+	if len(outline) == 0 {
+		if !isLength(offcut.Length) || !isLength(offcut.Width) || offcut.Length*offcut.Width == 0 {
+			return fmt.Errorf("%s: %s is %s by %s; give its length and its width from edge to edge", r.cloth, name, say(offcut.Length), say(offcut.Width))
+		}
+		outline = rectangleRing(0, 0, offcut.Length-r.cloth.Straighten, offcut.Width)
+	}
+	if err := (Flaw{Outline: outline}).check(); err != nil {
+		return fmt.Errorf("%s: the outline of %s encloses nothing or crosses itself; give its corners in turn", r.cloth, name)
+	}
+	outline = r.wetted(outline)
+	r.outlines = append(r.outlines, outline)
+	r.cloth.Width = max(r.cloth.Width, outline.Bound().Max[1])
+	return nil
+}
+
+// add puts an offcut at the end of the row: its flaws, and what it leaves of
+// the width, become flaws of the whole.
+func (r *row) add(outline orb.Ring, flaws []Flaw, bar bool) {
+	if bar {
+		r.cloth.Flaws = append(r.cloth.Flaws, BarFlaw("between two remnants", r.length, r.length+barWidth))
+		r.length += barWidth
+	}
+	box := outline.Bound()
+	move := pieces.Motion{A: 1, D: 1, E: r.length - box.Min[0]}
+	selvedge := r.cloth.Selvedge
+	// The row has the selvedges of the widest; a narrower one keeps its own.
+	inner := rectangleRing(box.Min[0]-1, box.Min[1]+selvedge, box.Max[0]+1, box.Max[1]-selvedge)
+	usable, err := geom.Intersection(polygonOf(outline), polygonOf(inner))
+	if err == nil {
+		frame := polygonOf(rectangleRing(box.Min[0], selvedge, box.Max[0], r.cloth.Width-selvedge))
+		usable, err = geom.Difference(frame, usable)
+	}
+	if err != nil {
+		r.err = errors.Join(r.err, fmt.Errorf("%s: the outline of a remnant cannot be used; check that it does not cross itself", r.cloth))
+		return
+	}
+	for _, ring := range outerRings(usable) {
+		r.cloth.Flaws = append(r.cloth.Flaws, Flaw{Name: "off the remnant", Outline: orb.Ring(mapped(move, ring))})
+	}
+	for _, flaw := range flaws {
+		flaw.Outline = orb.Ring(mapped(move, r.wetted(flaw.Outline)))
+		r.cloth.Flaws = append(r.cloth.Flaws, flaw)
+	}
+	r.length += box.Max[0] - box.Min[0]
+}
