@@ -14,8 +14,7 @@ import (
 )
 
 func newDraft(e *env) *cobra.Command {
-	var folder string
-	var force bool
+	var d draftOptions
 	cmd := &cobra.Command{
 		Use:   "draft JOB",
 		Short: "Draft the pieces, report whether their seams match, write them as SVG",
@@ -23,37 +22,49 @@ func newDraft(e *env) *cobra.Command {
 their size over all (seam allowances included), and the truing report: every
 pair of seams that will be sewn together, with both lengths and what is normal.
 The pieces are written as SVG drawings at true scale, one a piece, into a folder
-named after the job unless -o names another.`,
+named after the job unless -o names another.
+
+--sheet writes the draft sheet instead: for each piece a page with its
+construction in numbered steps, the figures of this body filled in, by which to
+draw it by hand with ruler and curve. It is a PDF, or plain text when the name
+ends in .txt. With -o as well, both are written.`,
 		Example: `  ellwand draft blouse.yaml
-  ellwand draft blouse.yaml -o pieces --force`,
+  ellwand draft blouse.yaml -o pieces --force
+  ellwand draft blouse.yaml --sheet steps.pdf`,
 		Args: one("a job file"),
 		RunE: func(_ *cobra.Command, args []string) error {
-			return e.draft(args[0], folder, force)
+			return e.draft(args[0], d)
 		},
 	}
-	cmd.Flags().StringVarP(&folder, "output", "o", "", "folder for the SVG drawings; blouse-pieces for blouse.yaml if not given")
-	cmd.Flags().BoolVar(&force, "force", false, "overwrite files that exist")
+	cmd.Flags().StringVarP(&d.folder, "output", "o", "", "folder for the SVG drawings; blouse-pieces for blouse.yaml if not given")
+	cmd.Flags().StringVar(&d.sheet, "sheet", "", "write the draft sheet, steps to draw by hand, as PDF or .txt")
+	cmd.Flags().StringVar(&d.paper, "paper", "a4", "paper of the draft sheet: a4 or letter")
+	cmd.Flags().BoolVar(&d.force, "force", false, "overwrite files that exist")
 	return cmd
 }
 
-func (e *env) draft(path, folder string, force bool) error {
+// draftOptions are the options of the draft command.
+type draftOptions struct {
+	folder, sheet, paper string
+	force                bool
+}
+
+func (e *env) draft(path string, d draftOptions) error {
 	work, err := readJob(path)
 	if err != nil {
 		return err
 	}
-	if folder == "" {
+	if d.folder == "" && d.sheet == "" {
 		base := filepath.Base(path)
-		folder = strings.TrimSuffix(base, filepath.Ext(base)) + "-pieces"
+		d.folder = strings.TrimSuffix(base, filepath.Ext(base)) + "-pieces"
 	}
-	files := &outputs{force: force, input: path}
-	for _, made := range work.Garments {
-		for _, piece := range made.Pieces {
-			name := fmt.Sprintf("%s-%s-%s.svg", job.Slug(made.Name), job.Slug(piece.Name), job.Slug(piece.Cloth))
-			write := func(w io.Writer) error { return svg.Write(w, piece) }
-			if err := files.add(filepath.Join(folder, name), write); err != nil {
-				return err
-			}
-		}
+	files := &outputs{force: d.force, input: path}
+	if err := addDrawings(files, work, d.folder); err != nil {
+		return err
+	}
+	drawings := len(files.list)
+	if err := addSheet(files, work, d); err != nil {
+		return err
 	}
 	report, err := draftOf(work)
 	if err != nil {
@@ -69,8 +80,32 @@ func (e *env) draft(path, folder string, force bool) error {
 		return e.printJSON(report)
 	}
 	e.printDraft(work, report)
-	fmt.Fprintf(e.out, "\n%d drawings written to %s\n", len(report.Files), folder)
+	fmt.Fprintln(e.out)
+	if d.folder != "" {
+		fmt.Fprintf(e.out, "%d drawings written to %s\n", drawings, d.folder)
+	}
+	if d.sheet != "" {
+		fmt.Fprintf(e.out, "draft sheet written to %s\n", d.sheet)
+	}
 	e.warn(work)
+	return nil
+}
+
+// addDrawings plans an SVG drawing of every piece, unless there is no folder
+// to write them to.
+func addDrawings(files *outputs, work *job.Work, folder string) error {
+	if folder == "" {
+		return nil
+	}
+	for _, made := range work.Garments {
+		for _, piece := range made.Pieces {
+			name := fmt.Sprintf("%s-%s-%s.svg", job.Slug(made.Name), job.Slug(piece.Name), job.Slug(piece.Cloth))
+			write := func(w io.Writer) error { return svg.Write(w, piece) }
+			if err := files.add(filepath.Join(folder, name), write); err != nil {
+				return err
+			}
+		}
+	}
 	return nil
 }
 

@@ -64,10 +64,15 @@ func (f figures) front(s *construct.Sheet, o Options, u frontUpper, side pieces.
 	armhole, lower := u.armhole(side)
 	s.Draw("draw the armhole "+construct.Numbers(u.underarm, u.openAcross, u.openTip), "square to the side seam and to the shoulder")
 	upper, dart := u.shoulderDart(side, armhole)
+	s.Draw("draw the shoulder lines "+construct.Numbers(u.neck, u.middle)+" and "+construct.Numbers(u.openMiddle, u.openTip), "")
 	s.Draw("draw the shoulder dart "+construct.Numbers(u.middle, u.bustPoint, u.openMiddle)+", ending {} before "+construct.Numbers(u.bustPoint), "so that it makes no peak there", dartShort)
 	if o.Shaping == SideDart {
 		drop := f.sideDartDrop(side.Length())
 		upper, dart = u.sideDart(side, armhole, drop)
+		s.Guide("armhole", armhole)
+		s.Guide("shoulder 1", construct.Line(u.openTip.At, u.openMiddle.At))
+		s.Guide("shoulder dart", construct.Join(construct.Line(u.openMiddle.At, u.bustPoint.At), construct.Line(u.bustPoint.At, u.middle.At)))
+		s.Guide("side 2", construct.Stretch(side, side.Length()-drop, side.Length()))
 		s.Draw("cut from the side seam, {} below "+construct.Numbers(u.underarm)+", to "+construct.Numbers(u.bustPoint)+" and close the shoulder dart", "this opens the side dart", drop)
 	}
 

@@ -82,7 +82,7 @@ func TestStepsReadAsInstructions(t *testing.T) {
 		"mark 1: the corner",
 		"square down from 1 by 21.5 cm to 2: scye depth and 5 mm",
 		"on the line 1-2, 10 cm from 1, mark 3",
-		"swing 2 about 1 by 30.4 cm to 4: open the dart",
+		"swing 2 about 1 counter-clockwise by 30.4 cm to 4: open the dart",
 		"draw the neck 3-4: square to the fold",
 	}, text)
 	assert.InDelta(t, 215, four.X(), 1e-9)

@@ -127,7 +127,7 @@ func (s *Sheet) ReachLeft(from, level Point, length float64, rule string) Point 
 func (s *Sheet) reach(from, level Point, length, side float64, rule string) Point {
 	fall := from.Y() - level.Y()
 	at := orb.Point{from.X() + side*math.Sqrt(max(0, length*length-fall*fall)), level.Y()}
-	return s.point(from, at, from.text("from %d draw a line of {} to the level of")+level.text(" %d:")+" %[1]d", rule, length)
+	return s.point(from, at, from.text("from %d draw a line of {} that is level with")+level.text(" %d at its end,")+" %[1]d", rule, length)
 }
 
 // Turn sets the point that another comes to when the paper is turned about a
@@ -136,7 +136,11 @@ func (s *Sheet) reach(from, level Point, length, side float64, rule string) Poin
 func (s *Sheet) Turn(p, centre Point, degrees float64, rule string) Point {
 	at := Turning(centre.At, degrees).Apply(p.At)
 	swing := Distance(p.At, at)
-	return s.point(p, at, p.text("swing %d about")+centre.text(" %d by {} to")+" %[1]d", rule, swing)
+	way := "counter-clockwise"
+	if degrees < 0 {
+		way = "clockwise"
+	}
+	return s.point(p, at, p.text("swing %d about")+centre.text(" %d "+way+" by {} to")+" %[1]d", rule, swing)
 }
 
 // Draw records a line, a curve or a dart that sets no point; do has {} for

@@ -2,6 +2,7 @@ package sleeve
 
 import (
 	"math"
+	"slices"
 
 	"github.com/paulmach/orb"
 
@@ -71,16 +72,18 @@ func drawHead(s *construct.Sheet, height, frontLine, backLine float64, wrist fun
 	h.front = s.ReachRight(h.crown, h.level, frontLine, "the front of the bicep line: the front armhole")
 	h.back = s.ReachLeft(h.crown, h.level, backLine, "the back of the bicep line: the back armhole")
 
-	up := drawSide(s, h.crown, h.front, front, wrist(h.front.X()))
-	down := drawSide(s, h.crown, h.back, back, wrist(h.back.X())).Reverse()
-	h.seam, h.toCrown = construct.Join(up, down), up.Length()
-	s.Draw("draw the sleeve head "+construct.Numbers(h.front, h.crown, h.back)+" through the points between", "square to the underarm seams, flat at the crown")
+	up, through := drawSide(s, h.crown, h.front, front, wrist(h.front.X()))
+	down, from := drawSide(s, h.crown, h.back, back, wrist(h.back.X()))
+	h.seam, h.toCrown = construct.Join(up, down.Reverse()), up.Length()
+	slices.Reverse(from)
+	through = append(append(through, h.crown), from...)
+	s.Draw("draw the sleeve head "+construct.Numbers(through...), "square to the underarm seams, flat at the crown")
 	return h
 }
 
 // drawSide draws one half of the head, from the end of the bicep line to the
-// crown.
-func drawSide(s *construct.Sheet, crown, end construct.Point, d side, wrist orb.Point) pieces.Path {
+// crown, and gives the points that it runs through, without the crown.
+func drawSide(s *construct.Sheet, crown, end construct.Point, d side, wrist orb.Point) (pieces.Path, []construct.Point) {
 	turn := s.Along(crown, end, d.line/2+d.shift, "the break: the middle of the "+d.name+" line, moved by half an inch")
 	bulge := s.SquareOut(crown, turn, d.sign*d.bulge, "bulge of the upper half, outward")
 	hollow := s.SquareOut(turn, end, -d.sign*d.hollow, "hollow of the lower half, inward")
@@ -90,9 +93,13 @@ func drawSide(s *construct.Sheet, crown, end construct.Point, d side, wrist orb.
 	// on without a peak or a hollow.
 	underarm := construct.Direction(wrist, end.At)
 	inward := orb.Point{-d.sign * underarm[1], d.sign * underarm[0]}
-	points := []orb.Point{end.At, hollow.At, turn.At, bulge.At, flat.At}
+	through := []construct.Point{end, hollow, turn, bulge, flat}
+	points := make([]orb.Point, len(through))
+	for i, p := range through {
+		points[i] = p.At
+	}
 	curve := construct.Through(inward, points, orb.Point{-d.sign, 0})
-	return construct.Join(curve, construct.Line(flat.At, crown.At))
+	return construct.Join(curve, construct.Line(flat.At, crown.At)), through
 }
 
 // beside is where the flat of the crown ends.

@@ -102,6 +102,7 @@ func (r *resolver) draft(path string, made *Made, request draft.Request) {
 		return
 	}
 	made.Pieces, made.Truing, made.Figures = result.Pieces, result.Truing, result.Figures
+	made.Body, made.Sheets = result.Body, result.Sheets
 	for name, value := range result.Body {
 		r.wearing.body[name] = value
 	}

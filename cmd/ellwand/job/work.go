@@ -6,6 +6,7 @@ import (
 	"unicode"
 
 	"ellwand/draft"
+	"ellwand/draft/construct"
 	"ellwand/fabric"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
@@ -48,6 +49,10 @@ type Made struct {
 	Truing draft.Report
 	// Figures of the draft that a pattern maker asks for.
 	Figures []draft.Figure
+	// Body that it was drafted for, with what was derived; and the drafts
+	// step by step. Both empty when nothing was drafted.
+	Body   draft.Body
+	Sheets []construct.Sheet
 }
 
 // Offer is a cloth in the widths to consider. Cloth.Width is not set.

@@ -1,0 +1,197 @@
+package steps
+
+import (
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+	"ellwand/pieces/drawing"
+)
+
+// The pens of a drawing.
+var (
+	seamPen  = drawing.Pen{Width: 0.5}
+	foldPen  = drawing.Pen{Width: 0.5, Dashes: []float64{6, 1.5, 1, 1.5}}
+	dartPen  = drawing.Pen{Width: 0.3}
+	guidePen = drawing.Pen{Width: 0.3, Grey: 90, Dashes: []float64{2, 1}}
+	linePen  = drawing.Pen{Width: 0.15, Grey: 140, Dashes: []float64{0.8, 0.8}}
+	thinPen  = drawing.Pen{Width: 0.15, Grey: 110}
+)
+
+// scales are the denominators at which a piece is drawn.
+var scales = []float64{1, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 25, 30, 40}
+
+// figure draws one piece on a page: y up on the piece is y down on paper.
+type figure struct {
+	content
+	to    *drawing.Picture
+	scale float64 // denominator
+	shift orb.Point
+	// lines that numbers keep off, and boxes that are taken, on paper.
+	lines [][2]orb.Point
+	taken []orb.Bound
+}
+
+// room around the drawing for numbers, mm.
+const numberRoom = 6.0
+
+// draw puts the piece into a place of a width at an upper edge, no taller than
+// given, and returns the height that it took and its scale.
+func (c content) draw(to *drawing.Picture, left, top, width, tallest float64) (height, scale float64) {
+	box := c.bound()
+	w, h := box.Max[0]-box.Min[0], box.Max[1]-box.Min[1]
+	scale = math.Max(w/(width-2*numberRoom), h/(tallest-2*numberRoom))
+	for _, s := range scales {
+		if s >= scale {
+			scale = s
+			break
+		}
+	}
+	height = h/scale + 2*numberRoom
+	f := figure{content: c, to: to, scale: scale, shift: orb.Point{
+		left + width/2 - (box.Min[0]+w/2)/scale, top + numberRoom + box.Max[1]/scale,
+	}}
+	f.drawLines()
+	f.drawNumbers()
+	return height, scale
+}
+
+// bound of the piece with all points and guides of its draft.
+func (c content) bound() orb.Bound {
+	box := c.piece.SeamOutline(1).Bound()
+	for _, p := range c.sheet.Points {
+		box = box.Extend(p.At)
+	}
+	for _, g := range c.sheet.Guides {
+		box = box.Union(g.Path.Flatten(1).Bound())
+	}
+	return box
+}
+
+func (f *figure) at(p orb.Point) orb.Point {
+	return orb.Point{f.shift[0] + p[0]/f.scale, f.shift[1] - p[1]/f.scale}
+}
+
+func (f *figure) path(pen drawing.Pen, path pieces.Path) {
+	line := path.Flatten(0.05 * f.scale)
+	points := make([]orb.Point, len(line))
+	for i, p := range line {
+		points[i] = f.at(p)
+	}
+	f.line(pen, points...)
+}
+
+// line draws a line that numbers keep off.
+func (f *figure) line(pen drawing.Pen, points ...orb.Point) {
+	f.to.Line(pen, points...)
+	for i := 1; i < len(points); i++ {
+		f.lines = append(f.lines, [2]orb.Point{points[i-1], points[i]})
+	}
+}
+
+func (f *figure) drawLines() {
+	points := f.sheet.Points
+	for _, step := range f.sheet.Steps {
+		if step.From > 0 {
+			f.line(linePen, f.at(points[step.From-1].At), f.at(points[step.To-1].At))
+		}
+	}
+	for _, m := range f.piece.Marks {
+		f.path(thinPen, m.Path)
+	}
+	for _, g := range f.sheet.Guides {
+		f.path(guidePen, g.Path)
+	}
+	for _, d := range f.piece.Darts {
+		f.line(dartPen, f.at(d.Start), f.at(d.Apex), f.at(d.End))
+		if d.Mouth == "" {
+			f.line(dartPen, f.at(d.Start), f.at(d.OtherApex), f.at(d.End))
+		}
+	}
+	for _, e := range f.piece.Edges {
+		pen := seamPen
+		if e.Name == f.piece.Fold {
+			pen = foldPen
+		}
+		f.path(pen, e.Path)
+	}
+	f.drawNotches()
+	f.drawGrain()
+	f.drawSeamNames()
+}
+
+// drawNotches draws strokes across the seam.
+func (f *figure) drawNotches() {
+	const half, apart = 1.2, 1.0
+	for _, n := range f.piece.Notches {
+		edge, ok := f.piece.Edge(n.Edge)
+		if !ok {
+			continue
+		}
+		for i := range n.Count {
+			at := n.At + (float64(i)-float64(n.Count-1)/2)*apart*f.scale
+			square := construct.Square(edge.Path.Tangent(at))
+			p := edge.Path.At(at)
+			f.to.Line(dartPen, f.at(construct.Go(p, square, half*f.scale)), f.at(construct.Go(p, square, -half*f.scale)))
+		}
+	}
+}
+
+// drawGrain draws the grainline, its point towards "this end up".
+func (f *figure) drawGrain() {
+	from, to := f.at(f.piece.Grain.From), f.at(f.piece.Grain.To)
+	if from == to {
+		return
+	}
+	f.line(thinPen, from, to)
+	way := construct.Direction(from, to)
+	side := construct.Square(way)
+	foot := construct.Go(to, way, -2.5)
+	f.to.Area(thinPen.Grey, to, construct.Go(foot, side, 0.8), construct.Go(foot, side, -0.8))
+}
+
+// drawSeamNames writes along each edge what it is, where there is room: along
+// the outside.
+func (f *figure) drawSeamNames() {
+	const size, away = 6.5, 1.2
+	for _, e := range f.piece.Edges {
+		name := construct.SeamOf(e.Name)
+		length := e.Path.Length()
+		wide := drawing.Width(name, size, false)
+		if e.Name != name && e.Name != name+" 1" || length/f.scale < wide+6 {
+			continue
+		}
+		middle := f.at(e.Path.At(length / 2))
+		a, b := f.at(e.Path.At(length/2-wide*f.scale/2)), f.at(e.Path.At(length/2+wide*f.scale/2))
+		way := construct.Direction(a, b)
+		// On paper the outside of the outline lies to the left of its way.
+		out := orb.Point{-way[1], way[0]}
+		angle := -math.Atan2(way[1], way[0]) * 180 / math.Pi
+		gap := away + sag(middle, a, out)
+		if angle > 91 || angle < -89 {
+			angle += 180
+			gap += 0
+		} else {
+			gap += 0.72 * size * drawing.Point
+		}
+		at := construct.Go(middle, out, gap)
+		f.to.Write(drawing.Text{Words: name, At: at, Points: size, Grey: 90, Align: drawing.Centre, Angle: angle})
+		f.takeAlong(construct.Go(middle, out, away+1), way, wide)
+	}
+}
+
+// sag is how far the words must stand off further for a curve that bulges
+// outward under their ends.
+func sag(middle, end, out orb.Point) float64 {
+	return math.Max(0, (end[0]-middle[0])*out[0]+(end[1]-middle[1])*out[1])
+}
+
+// takeAlong keeps numbers off words that run along a line.
+func (f *figure) takeAlong(middle, way orb.Point, wide float64) {
+	for k := -0.5; k <= 0.5; k += 0.1 {
+		p := construct.Go(middle, way, k*wide)
+		f.taken = append(f.taken, orb.Bound{Min: orb.Point{p[0] - 1, p[1] - 1}, Max: orb.Point{p[0] + 1, p[1] + 1}})
+	}
+}
