@@ -1,7 +1,5 @@
 package marker
 
-import "strings"
-
 // drawWords writes three columns under the table, or on a page of their own:
 // how to spread the cloth, how to lay the pieces, what to beware of.
 func (s *sheets) drawWords() {
@@ -63,19 +61,4 @@ func (s *sheets) writeItems(x, y, width float64, items []string) {
 		}
 		y += adviceGap
 	}
-}
-
-// wrapped breaks a text at blanks into lines no wider than given.
-func (s *sheets) wrapped(text string, width float64) []string {
-	var lines []string
-	line := ""
-	for _, word := range strings.Fields(text) {
-		if line != "" && s.textWidth(line+" "+word) > width {
-			lines = append(lines, line)
-			line = word
-			continue
-		}
-		line = strings.TrimSpace(line + " " + word)
-	}
-	return append(lines, line)
 }

@@ -22,7 +22,7 @@ func (s *sheets) drawCloth(v view) {
 		}
 		a, b := v.at(orb.Point{from, stretch.high}), v.at(orb.Point{to, stretch.low})
 		s.fill(greyWaste)
-		s.pdf.Rect(a[0], a[1], b[0]-a[0], b[1]-a[1], "F")
+		s.rect(a[0], a[1], b[0]-a[0], b[1]-a[1], "F")
 		if stretch.low < 0 {
 			s.drawSelvedge(v, from, to, stretch.low, 0)
 		}
@@ -56,25 +56,13 @@ func (s *sheets) drawZone(v view, zone orb.Ring) {
 		return
 	}
 	shown := v.box()
-	s.pdf.ClipRect(shown.Min[0], shown.Min[1], shown.Max[0]-shown.Min[0], shown.Max[1]-shown.Min[1], false)
 	outline := v.line(zone)
-	points := make([]pdfPoint, len(outline))
-	for i, p := range outline {
-		points[i] = pdfPoint{X: p[0], Y: p[1]}
-	}
-	s.pdf.ClipPolygon(points, false)
-	s.pen(0.15, 90)
-	b := orb.Ring(outline).Bound()
-	height := b.Max[1] - b.Min[1]
-	for x := b.Min[0] - height; x < b.Max[0]; x += 1.2 {
-		s.pdf.Line(x, b.Max[1], x+height, b.Min[1])
-		s.pdf.Line(x, b.Min[1], x+height, b.Max[1])
-	}
-	s.pdf.ClipEnd()
-	s.pen(0.3, 0)
-	s.polygon(outline, "D")
-	s.pdf.ClipEnd()
-	s.restore()
+	s.within(shown, func() {
+		s.pen(0.15, 90)
+		s.crossHatch(outline, 1.2)
+		s.pen(0.3, 0)
+		s.polygon(outline, "D")
+	})
 }
 
 func (s *sheets) drawSelvedge(v view, from, to, low, high float64) {
@@ -83,10 +71,10 @@ func (s *sheets) drawSelvedge(v view, from, to, low, high float64) {
 	}
 	a, b := v.at(orb.Point{from, high}), v.at(orb.Point{to, low})
 	s.fill(255)
-	s.pdf.Rect(a[0], a[1], b[0]-a[0], b[1]-a[1], "F")
+	s.rect(a[0], a[1], b[0]-a[0], b[1]-a[1], "F")
 	s.pen(0.1, 90)
 	for x := a[0] + 0.6; x < b[0]; x += 1.2 {
-		s.pdf.Line(x, a[1], x, b[1])
+		s.line(x, a[1], x, b[1])
 	}
 }
 
@@ -116,7 +104,7 @@ func (s *sheets) edgeLine(v view, from, to, y float64, fold bool) {
 		s.pen(0.9, 0, 5, 1.5, 1, 1.5)
 	}
 	a, b := v.at(orb.Point{from, y}), v.at(orb.Point{to, y})
-	s.pdf.Line(a[0], a[1], b[0], b[1])
+	s.line(a[0], a[1], b[0], b[1])
 }
 
 // drawInnerLines draws and names the edge that is folded in, the line where
@@ -134,7 +122,7 @@ func (s *sheets) drawInnerLines(v view) {
 		x := s.plan.Parts[1].X
 		a, b := v.at(orb.Point{x, v.high}), v.at(orb.Point{x, v.low})
 		s.pen(0.9, 0)
-		s.pdf.Line(a[0], a[1], b[0], b[1])
+		s.line(a[0], a[1], b[0], b[1])
 		s.font("B", 7.5)
 		s.textUp(a[0]-1, (a[1]+b[1])/2, "cut across here, "+s.options.short(x))
 	}
@@ -143,7 +131,7 @@ func (s *sheets) drawInnerLines(v view) {
 func (s *sheets) innerLine(v view, from, to orb.Point, name string) {
 	a, b := v.at(from), v.at(to)
 	s.pen(0.5, 0, 3, 1.5)
-	s.pdf.Line(a[0], a[1], b[0], b[1])
+	s.line(a[0], a[1], b[0], b[1])
 	s.font("B", 6.5)
 	s.textUp(b[0]+4.2, a[1], name)
 }
@@ -205,7 +193,7 @@ func (s *sheets) drawEnd(v view, start bool) {
 		s.font("", 7)
 		s.textUp(textX, middle, text)
 	}
-	s.pdf.Line(x, box.Min[1], x, box.Max[1])
+	s.line(x, box.Min[1], x, box.Max[1])
 }
 
 // roomForName of the upper edge, mm of paper.
@@ -218,7 +206,7 @@ func (s *sheets) drawPiecesEnd(v view) {
 	}
 	foot, head := v.at(orb.Point{s.plan.Length, v.low}), v.at(orb.Point{s.plan.Length, v.high})
 	s.pen(0.4, 0, 1.5, 1)
-	s.pdf.Line(foot[0], foot[1], head[0], head[1]-2.5)
+	s.line(foot[0], foot[1], head[0], head[1]-2.5)
 	s.font("", 7)
 	text := "the pieces end here, " + s.options.short(s.plan.Length)
 	if foot[0]-s.textWidth(text) < v.left+roomForName {

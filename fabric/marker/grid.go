@@ -23,7 +23,7 @@ func (s *sheets) drawTable() {
 		s.drawRow(row, i%2 == 1)
 	}
 	s.pen(0.3, 0)
-	s.pdf.Line(margin, s.y, s.width-margin, s.y)
+	s.line(margin, s.y, s.width-margin, s.y)
 }
 
 func (s *sheets) columnWidths() []float64 {
@@ -43,7 +43,7 @@ func (s *sheets) drawTableHead() {
 	x := float64(margin)
 	s.font("B", 8)
 	for i, width := range s.columnWidths() {
-		lines := s.pdf.SplitText(Printable(Headings(s.plan, s.options)[i]), width-2)
+		lines := s.wrapped(Headings(s.plan, s.options)[i], width-2)
 		for k, line := range lines {
 			y := s.y + height - 2 - float64(len(lines)-1-k)*3.5
 			s.inColumn(x, y, width, columns[i].figures, line)
@@ -52,7 +52,7 @@ func (s *sheets) drawTableHead() {
 	}
 	s.y += height
 	s.pen(0.3, 0)
-	s.pdf.Line(margin, s.y, s.width-margin, s.y)
+	s.line(margin, s.y, s.width-margin, s.y)
 }
 
 func (s *sheets) inColumn(x, y, width float64, figures bool, text string) {
@@ -67,7 +67,7 @@ func (s *sheets) inColumn(x, y, width float64, figures bool, text string) {
 func (s *sheets) drawRow(row []string, shaded bool) {
 	if shaded {
 		s.fill(238)
-		s.pdf.Rect(margin, s.y, s.inner(), rowHeight, "F")
+		s.rect(margin, s.y, s.inner(), rowHeight, "F")
 	}
 	x := float64(margin)
 	for i, width := range s.columnWidths() {

@@ -5,13 +5,11 @@ import (
 	"math"
 	"strings"
 
-	"github.com/jung-kurt/gofpdf"
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric"
+	"ellwand/pieces/drawing"
 )
-
-type pdfPoint = gofpdf.PointType
 
 // shownPiece is a piece on one page, in mm of paper.
 type shownPiece struct {
@@ -188,14 +186,14 @@ func (s *sheets) place(piece shownPiece, l label) (label, bool) {
 // hasRoom reports whether a box lies inside the piece and touches neither its
 // grain arrow nor a dart nor the fold mark.
 func (p shownPiece) hasRoom(box orb.Bound) bool {
-	if !insideRing(p.visible, box.Center()) || crossesBox(p.visible, box) {
+	if !drawing.Inside(p.visible, box.Center()) || drawing.Crosses(p.visible, box) {
 		return false
 	}
-	if crossesBox(p.arrow[:], grown(box, 0.7)) {
+	if drawing.Crosses(p.arrow[:], grown(box, 0.7)) {
 		return false
 	}
 	for _, dart := range p.darts {
-		if crossesBox(dart, grown(box, 0.3)) {
+		if drawing.Crosses(dart, grown(box, 0.3)) {
 			return false
 		}
 	}
@@ -235,7 +233,7 @@ func free(box orb.Bound, shown []shownPiece, placed []label) bool {
 		}
 	}
 	for _, other := range shown {
-		if crossesBox(other.outline, box) || insideRing(other.outline, box.Center()) {
+		if drawing.Crosses(other.outline, box) || drawing.Inside(other.outline, box.Center()) {
 			return false
 		}
 	}
@@ -246,27 +244,25 @@ func (s *sheets) drawLabel(l label) {
 	centre := l.box.Center()
 	if l.leader != nil {
 		s.pen(0.2, 0)
-		s.pdf.Line(centre[0], centre[1], l.leader[0], l.leader[1])
+		s.line(centre[0], centre[1], l.leader[0], l.leader[1])
 		s.fill(0)
-		s.pdf.Circle(l.leader[0], l.leader[1], 0.4, "F")
+		s.disc(l.leader[0], l.leader[1], 0.4)
 	}
 	width, height := s.blockSize(l)
-	s.pdf.TransformBegin()
 	if l.up {
-		s.pdf.TransformRotate(90, centre[0], centre[1])
+		s.upright = &centre
+		defer func() { s.upright = nil }()
 	}
 	y := centre[1] - height/2 + 0.4
 	if len(l.lines) > 0 {
 		s.fill(255)
-		s.pdf.Rect(centre[0]-width/2, centre[1]-height/2, width, height, "F")
+		s.rect(centre[0]-width/2, centre[1]-height/2, width, height, "F")
 	}
 	if l.inline {
 		left := centre[0] - width/2 + 0.4
 		s.drawDisc(left+discSize(l.points)/2, centre[1], l)
 		s.lineFont(l, 0)
 		s.text(left+discSize(l.points)+0.7, centre[1]+l.points*pointSize*0.36, l.lines[0])
-		s.pdf.TransformEnd()
-		s.restore()
 		return
 	}
 	s.drawDisc(centre[0], y+discSize(l.points)/2, l)
@@ -276,14 +272,12 @@ func (s *sheets) drawLabel(l label) {
 		s.lineFont(l, i)
 		s.textCentred(centre[0], y-lineStep(l.points)*0.2, line)
 	}
-	s.pdf.TransformEnd()
-	s.restore()
 }
 
 // drawDisc draws the number by which the table is read.
 func (s *sheets) drawDisc(x, y float64, l label) {
 	s.fill(0)
-	s.pdf.Circle(x, y, discSize(l.points)/2, "F")
+	s.disc(x, y, discSize(l.points)/2)
 	text := fmt.Sprint(l.number)
 	points := l.points
 	if len(text) > 2 {

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"ellwand/fabric"
+	"ellwand/pieces/drawing"
 )
 
 // labelsOf finds the labels of a plan that fits on one page.
@@ -38,12 +39,12 @@ func TestLabelsStayApart(t *testing.T) {
 					assert.False(t, touches(l.box, other.box), "%d and %d overlap", l.number, other.number)
 				}
 				for _, piece := range shown {
-					inside := insideRing(piece.outline, l.box.Center()) && !crossesBox(piece.outline, l.box)
+					inside := drawing.Inside(piece.outline, l.box.Center()) && !drawing.Crosses(piece.outline, l.box)
 					if piece.number == l.number {
 						assert.Equal(t, l.leader == nil, inside, "label %d", l.number)
 						continue
 					}
-					assert.False(t, inside || crossesBox(piece.outline, l.box), "label %d lies on piece %d", l.number, piece.number)
+					assert.False(t, inside || drawing.Crosses(piece.outline, l.box), "label %d lies on piece %d", l.number, piece.number)
 				}
 			}
 		})

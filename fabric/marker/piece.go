@@ -13,18 +13,17 @@ import (
 // so that no piece covers a label.
 func (s *sheets) drawPieces(v view) {
 	box := v.box()
-	s.pdf.ClipRect(box.Min[0], box.Min[1], box.Max[0]-box.Min[0], box.Max[1]-box.Min[1], false)
 	var shown []shownPiece
-	for i, l := range s.plan.Pieces {
-		bound := l.Outline.Bound()
-		if bound.Max[0] <= v.from || bound.Min[0] >= v.to {
-			continue
+	s.within(box, func() {
+		for i, l := range s.plan.Pieces {
+			bound := l.Outline.Bound()
+			if bound.Max[0] <= v.from || bound.Min[0] >= v.to {
+				continue
+			}
+			s.drawPiece(v, l)
+			shown = append(shown, s.shown(v, i, l))
 		}
-		s.drawPiece(v, l)
-		shown = append(shown, s.shown(v, i, l))
-	}
-	s.pdf.ClipEnd()
-	s.restore()
+	})
 	for _, l := range s.labels(v, shown) {
 		s.drawLabel(l)
 	}
@@ -79,19 +78,8 @@ func (s *sheets) drawHatched(outline []orb.Point) {
 	s.fill(255)
 	s.pen(0.35, 0)
 	s.polygon(outline, "F")
-	points := make([]pdfPoint, len(outline))
-	for i, p := range outline {
-		points[i] = pdfPoint{X: p[0], Y: p[1]}
-	}
-	s.pdf.ClipPolygon(points, false)
 	s.pen(0.12, greyDown)
-	b := orb.Ring(outline).Bound()
-	height := b.Max[1] - b.Min[1]
-	for x := b.Min[0] - height; x < b.Max[0]; x += 1.6 {
-		s.pdf.Line(x, b.Max[1], x+height, b.Min[1])
-	}
-	s.pdf.ClipEnd()
-	s.restore()
+	s.hatch(outline, 1.6)
 	s.pen(0.35, 0)
 	s.polygon(outline, "D")
 }
@@ -104,8 +92,8 @@ func (s *sheets) drawMark(line []orb.Point) {
 	}
 	s.pen(0.15, 60)
 	p := line[0]
-	s.pdf.Line(p[0]-0.7, p[1], p[0]+0.7, p[1])
-	s.pdf.Line(p[0], p[1]-0.7, p[0], p[1]+0.7)
+	s.line(p[0]-0.7, p[1], p[0]+0.7, p[1])
+	s.line(p[0], p[1]-0.7, p[0], p[1]+0.7)
 }
 
 // drawNotch draws one stroke a count across the seam allowance; where there
@@ -123,7 +111,7 @@ func (s *sheets) drawNotch(v view, notch fabric.LaidNotch) {
 	for k := range notch.Count {
 		shift := (float64(k) - float64(notch.Count-1)/2) * 0.9
 		x, y := out[0]+along[0]*shift, out[1]+along[1]*shift
-		s.pdf.Line(x, y, x+inward[0]*length, y+inward[1]*length)
+		s.line(x, y, x+inward[0]*length, y+inward[1]*length)
 	}
 }
 
@@ -134,14 +122,14 @@ func (s *sheets) drawArrow(from, to orb.Point) {
 		return
 	}
 	s.pen(0.25, 0)
-	s.pdf.Line(from[0], from[1], to[0], to[1])
+	s.line(from[0], from[1], to[0], to[1])
 	head := math.Min(2.6, length/2)
 	ux, uy := (to[0]-from[0])/length, (to[1]-from[1])/length
 	s.fill(0)
 	s.polygon([]orb.Point{to,
 		{to[0] - head*ux - head*0.32*uy, to[1] - head*uy + head*0.32*ux},
 		{to[0] - head*ux + head*0.32*uy, to[1] - head*uy - head*0.32*ux}}, "F")
-	s.pdf.Line(from[0]-uy, from[1]+ux, from[0]+uy, from[1]-ux)
+	s.line(from[0]-uy, from[1]+ux, from[0]+uy, from[1]-ux)
 }
 
 // drawFoldMark draws the usual bracket whose arrows point at the fold.
@@ -156,9 +144,9 @@ func (s *sheets) drawFoldMark(v view, l fabric.Laid) {
 	rise := up * math.Min(3, (b[0]-a[0])*0.2)
 	x1, x2, y := a[0]+inset, b[0]-inset, a[1]
 	s.pen(0.25, 0)
-	s.pdf.Line(x1, y-rise, x2, y-rise)
+	s.line(x1, y-rise, x2, y-rise)
 	for _, x := range []float64{x1, x2} {
-		s.pdf.Line(x, y-rise, x, y-up*0.6)
+		s.line(x, y-rise, x, y-up*0.6)
 		s.fill(0)
 		s.polygon([]orb.Point{{x, y - up*0.3}, {x - 0.6, y - up*1.7}, {x + 0.6, y - up*1.7}}, "F")
 	}

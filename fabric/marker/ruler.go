@@ -30,7 +30,7 @@ func (s *sheets) drawClothRuler(v view) {
 			tick = 1.8
 			s.textCentred(x, y+4.2, strconv.Itoa(int(math.Round(at/unit))))
 		}
-		s.pdf.Line(x, y, x, y+tick)
+		s.line(x, y, x, y+tick)
 	}
 	s.font("B", 7.5)
 	edge := lowerEdge(s.plan)
@@ -67,8 +67,8 @@ func (s *sheets) drawScaleBar(x, y, scale float64) {
 	half := length * scale / 2
 	s.pen(0.2, 0)
 	s.fill(0)
-	s.pdf.Rect(x, y-1.5, half, 1.5, "FD")
-	s.pdf.Rect(x+half, y-1.5, half, 1.5, "D")
+	s.rect(x, y-1.5, half, 1.5, "FD")
+	s.rect(x+half, y-1.5, half, 1.5, "D")
 	s.font("", 6.5)
 	for i, name := range names {
 		s.text(x+float64(i)*half, y+2.8, name)
@@ -92,16 +92,15 @@ func halved(names []string) []string {
 // drawTestRuler draws exactly 100 mm of paper.
 func (s *sheets) drawTestRuler(x, y float64) {
 	s.pen(0.25, 0)
-	s.pdf.SetLineCapStyle("butt")
-	s.pdf.Line(x, y, x+100, y)
+	s.current.Blunt = true
+	s.line(x, y, x+100, y)
 	for mm := 0; mm <= 100; mm += 5 {
 		tick := 1.2
 		if mm%10 == 0 {
 			tick = 2.2
 		}
-		s.pdf.Line(x+float64(mm), y, x+float64(mm), y-tick)
+		s.line(x+float64(mm), y, x+float64(mm), y-tick)
 	}
-	s.pdf.SetLineCapStyle("round")
 	s.font("", 6.5)
 	s.text(x, y+2.8, "check the print: this ruler is exactly 100 mm (3 15/16 in) at full size")
 }
@@ -110,10 +109,10 @@ func (s *sheets) drawTestRuler(x, y float64) {
 func (s *sheets) drawLegend(x, y float64) {
 	s.font("", 6.5)
 	s.pen(0.35, 0)
-	s.pdf.Line(x, y-2.6, x+8, y-2.6)
+	s.line(x, y-2.6, x+8, y-2.6)
 	s.text(x+9.5, y-1.8, "cutting line")
 	s.pen(0.15, 60, 1, 0.7)
-	s.pdf.Line(x, y+0.4, x+8, y+0.4)
+	s.line(x, y+0.4, x+8, y+0.4)
 	s.text(x+9.5, y+1.2, "seam line")
 	hatch := []orb.Point{{x + 30, y - 3.4}, {x + 38, y - 3.4}, {x + 38, y + 1.2}, {x + 30, y + 1.2}, {x + 30, y - 3.4}}
 	s.drawHatched(hatch)

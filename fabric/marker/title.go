@@ -19,11 +19,14 @@ func subtitle(plan fabric.LayPlan) string {
 // drawTitle draws the block at the head of the first page.
 func (s *sheets) drawTitle() {
 	buy := "buy " + s.options.bought(s.plan.Buy)
+	if s.options.Remnant {
+		buy = "remnant of " + s.options.short(s.plan.Buy)
+	}
 	s.font("B", 17)
 	boxWidth := s.textWidth(buy) + 10
 	left := s.width - margin - boxWidth
 	s.fill(0)
-	s.pdf.Rect(left, margin, boxWidth, titleHeight-2, "F")
+	s.rect(left, margin, boxWidth, titleHeight-2, "F")
 	s.ink(255)
 	s.text(left+5, margin+8.9, buy)
 	s.ink(0)
@@ -42,13 +45,17 @@ func (s *sheets) facts() []fact {
 	if plan.Bound > 0 {
 		bound = o.short(plan.Bound)
 	}
+	amount := fact{"to buy", o.bought(plan.Buy)}
+	if o.Remnant {
+		amount = fact{"remnant", o.short(plan.Buy)}
+	}
 	return []fact{
 		{"cloth width", o.short(plan.Cloth.Width)},
 		{"usable width", o.short(plan.Width)},
 		{"plies", pliesInWords(plan)},
 		{"nap", plan.Cloth.Nap.String()},
 		{"pieces take", o.short(max(plan.Taken, plan.Length))},
-		{"to buy", o.bought(plan.Buy)},
+		amount,
 		{"efficiency", fmt.Sprintf("%.1f %%", 100*plan.Density)},
 		{"bound (no lay is shorter)", bound},
 		{"scale", "1 : " + strconv.FormatFloat(s.denominator, 'f', -1, 64)},
@@ -90,7 +97,7 @@ func (s *sheets) drawFactsRow(row []fact) {
 	s.pen(0.2, 0)
 	for _, f := range row {
 		cell := s.factWidth(f) + spare
-		s.pdf.Rect(x, s.y, cell, factsHeight, "D")
+		s.rect(x, s.y, cell, factsHeight, "D")
 		s.font("", 6.5)
 		s.ink(70)
 		s.text(x+2, s.y+3.6, f.name)

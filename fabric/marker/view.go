@@ -79,7 +79,7 @@ func (s *sheets) drawHead(text string) {
 	s.font("B", 12)
 	s.text(margin, margin+5, text)
 	s.pen(0.3, 0)
-	s.pdf.Line(margin, margin+8, s.width-margin, margin+8)
+	s.line(margin, margin+8, s.width-margin, margin+8)
 	s.y = margin + 11
 }
 
@@ -93,15 +93,4 @@ func clothEdges(plan fabric.LayPlan) (low, high float64) {
 		return 0, plan.Width
 	}
 	return -selvedge, plan.Width + selvedge
-}
-
-func (s *sheets) polygon(line []orb.Point, style string) {
-	s.pdf.MoveTo(line[0][0], line[0][1])
-	for _, p := range line[1:] {
-		s.pdf.LineTo(p[0], p[1])
-	}
-	if style != "D" || line[0] == line[len(line)-1] {
-		s.pdf.ClosePath()
-	}
-	s.pdf.DrawPath(style)
 }

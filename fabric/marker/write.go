@@ -5,11 +5,9 @@ package marker
 import (
 	"fmt"
 	"io"
-	"time"
-
-	"github.com/jung-kurt/gofpdf"
 
 	"ellwand/fabric"
+	"ellwand/pieces/drawing"
 )
 
 // Options of a plan. The zero value prints A4 in metric.
@@ -19,6 +17,9 @@ type Options struct {
 	Paper Paper
 	// Inches gives every measure in inches and yards instead of cm and m.
 	Inches bool
+	// Remnant says that the cloth is there already, LayPlan.Buy of it, and is
+	// not to be bought.
+	Remnant bool
 }
 
 // Write draws the plan as a PDF: the lay to scale over as many pages as it
@@ -31,53 +32,55 @@ func Write(w io.Writer, plan fabric.LayPlan, options Options) error {
 	if len(plan.Pieces) == 0 {
 		return fmt.Errorf("the %s lay of %s has no pieces to draw", plan.Lay, plan.Cloth)
 	}
+	pages := pagesOf(plan, options)
+	return drawing.WritePDF(w, titleOf(plan, options), pages)
+}
+
+// pagesOf draws all pages of the plan.
+func pagesOf(plan fabric.LayPlan, options Options) []drawing.Page {
 	s := newSheets(plan, options)
 	s.drawLay()
 	s.drawTable()
 	s.drawWords()
 	s.numberPages()
-	return s.pdf.Output(w)
+	return s.pages()
 }
 
 // sheets is the plan being drawn.
 type sheets struct {
-	pdf         *gofpdf.Fpdf
+	brush
 	plan        fabric.LayPlan
 	options     Options
 	sheet               // the page being drawn
-	all         []sheet // every page so far
+	all         []page  // every page so far
 	denominator float64 // of the scale
-	style       string  // of the font
-	points      float64 // size of the font
-	filled      int     // grey of the fill
 	// y is how far down the page is filled, mm.
 	y float64
 }
 
+// page is a sheet with what is drawn on it.
+type page struct {
+	sheet
+	picture *drawing.Picture
+}
+
 func newSheets(plan fabric.LayPlan, options Options) *sheets {
-	first := options.Paper.onItsSide()
-	pdf := gofpdf.NewCustom(&gofpdf.InitType{
-		OrientationStr: "P", UnitStr: "mm", Size: gofpdf.SizeType{Wd: first.width, Ht: first.height},
-	})
-	// A fixed date keeps the file the same from run to run.
-	fixed := time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
-	pdf.SetCreationDate(fixed)
-	pdf.SetModificationDate(fixed)
-	pdf.SetCatalogSort(true)
-	pdf.SetMargins(margin, margin, margin)
-	pdf.SetAutoPageBreak(false, margin)
-	pdf.SetTitle(Printable(titleOf(plan, options)), true)
-	pdf.SetLineCapStyle("round")
-	pdf.SetLineJoinStyle("round")
-	AddFonts(pdf)
-	return &sheets{pdf: pdf, plan: plan, options: options}
+	return &sheets{plan: plan, options: options}
 }
 
 // addPage begins a page; y is its upper margin.
-func (s *sheets) addPage(page sheet) {
-	s.pdf.AddPageFormat("P", gofpdf.SizeType{Wd: page.width, Ht: page.height})
-	s.sheet, s.y = page, margin
-	s.all = append(s.all, page)
+func (s *sheets) addPage(of sheet) {
+	s.on = &drawing.Picture{}
+	s.sheet, s.y = of, margin
+	s.all = append(s.all, page{of, s.on})
+}
+
+func (s *sheets) pages() []drawing.Page {
+	var out []drawing.Page
+	for _, p := range s.all {
+		out = append(out, drawing.Page{Width: p.width, Height: p.height, Picture: *p.picture})
+	}
+	return out
 }
 
 // addTextPage begins a page of words.
@@ -96,74 +99,13 @@ func titleOf(plan fabric.LayPlan, options Options) string {
 // inner is the width between the margins.
 func (s *sheets) inner() float64 { return s.width - 2*margin }
 
-func (s *sheets) font(style string, points float64) {
-	s.style, s.points = style, points
-	s.pdf.SetFont(Family, style, points)
-}
-
-// restore writes the font and the fill again. gofpdf leaves out a font, or
-// the colour of a text, that it believes to be set, but the end of a clip or
-// a turn, and another page, bring back an earlier one.
-func (s *sheets) restore() {
-	s.fill(s.filled)
-	s.pdf.SetFont(Family, s.style, s.points+1)
-	s.pdf.SetFont(Family, s.style, s.points)
-}
-
-func (s *sheets) text(x, y float64, text string) { s.pdf.Text(x, y, Printable(text)) }
-
-func (s *sheets) textWidth(text string) float64 { return s.pdf.GetStringWidth(Printable(text)) }
-
-func (s *sheets) textCentred(x, y float64, text string) { s.text(x-s.textWidth(text)/2, y, text) }
-
-func (s *sheets) textRight(x, y float64, text string) { s.text(x-s.textWidth(text), y, text) }
-
-// textUp writes a line that reads upwards, centred at a point.
-func (s *sheets) textUp(x, y float64, text string) {
-	s.pdf.TransformBegin()
-	s.pdf.TransformRotate(90, x, y)
-	s.textCentred(x, y, text)
-	s.pdf.TransformEnd()
-	s.restore()
-}
-
-// textCut shortens a line with an ellipsis until it is no wider than given.
-func (s *sheets) textCut(text string, width float64) string {
-	text = Printable(text)
-	if s.pdf.GetStringWidth(text) <= width {
-		return text
-	}
-	runes := []rune(text)
-	for len(runes) > 1 && s.pdf.GetStringWidth(string(runes)+"…") > width {
-		runes = runes[:len(runes)-1]
-	}
-	return string(runes) + "…"
-}
-
-func (s *sheets) pen(width float64, grey int, dashes ...float64) {
-	s.pdf.SetLineWidth(width)
-	s.pdf.SetDrawColor(grey, grey, grey)
-	s.pdf.SetDashPattern(dashes, 0)
-}
-
-func (s *sheets) fill(grey int) {
-	s.filled = grey
-	s.pdf.SetFillColor(grey, grey, grey)
-}
-
-func (s *sheets) ink(grey int) { s.pdf.SetTextColor(grey, grey, grey) }
-
 // numberPages writes the foot of every page once their number is known.
-// gofpdf measures from the head of a page with the height of the last one.
 func (s *sheets) numberPages() {
-	last := s.sheet
 	for i, page := range s.all {
-		s.sheet = page
-		s.pdf.SetPage(i + 1)
-		s.restore()
+		s.on, s.sheet = page.picture, page.sheet
 		s.font("", 7)
 		s.ink(90)
-		foot := last.height - margin + 4
+		foot := s.height - margin + 4
 		s.text(margin, foot, s.textCut(titleOf(s.plan, s.options)+" · "+subtitle(s.plan), s.inner()-30))
 		s.textRight(s.width-margin, foot, fmt.Sprintf("page %d of %d", i+1, len(s.all)))
 		s.ink(0)

@@ -13,9 +13,9 @@ import (
 	"golang.org/x/image/math/fixed"
 )
 
-// family is the Go font, which is free to embed and has Latin, Greek and
+// Family is the Go font, which is free to embed and has Latin, Greek and
 // Cyrillic letters and the common fractions.
-const family = "go"
+const Family = "go"
 
 // Point is one point of type in mm.
 const Point = 25.4 / 72
@@ -52,9 +52,10 @@ func (t Text) start() float64 {
 	return Width(t.Words, t.Points, t.Bold) * float64(t.Align) / 2
 }
 
-func addFonts(pdf *gofpdf.Fpdf) {
-	pdf.AddUTF8FontFromBytes(family, "", goregular.TTF)
-	pdf.AddUTF8FontFromBytes(family, "B", gobold.TTF)
+// AddFonts gives a document the Go font, regular and bold.
+func AddFonts(pdf *gofpdf.Fpdf) {
+	pdf.AddUTF8FontFromBytes(Family, "", goregular.TTF)
+	pdf.AddUTF8FontFromBytes(Family, "B", gobold.TTF)
 }
 
 // face is a font with what was asked of it before.

@@ -32,7 +32,7 @@ func WritePDF(w io.Writer, title string, pages []Page) error {
 	pdf.SetAutoPageBreak(false, 0)
 	pdf.SetTitle(Printable(title), true)
 	pdf.SetLineJoinStyle("round")
-	addFonts(pdf)
+	AddFonts(pdf)
 	for _, page := range pages {
 		pdf.AddPageFormat("P", gofpdf.SizeType{Wd: page.Width, Ht: page.Height})
 		out := &pdfWriter{pdf: pdf}
@@ -144,7 +144,7 @@ func (w *pdfWriter) write(t Text) {
 		if t.Bold {
 			style = "B"
 		}
-		w.pdf.SetFont(family, style, t.Points)
+		w.pdf.SetFont(Family, style, t.Points)
 		w.pdf.SetFontSize(t.Points)
 		w.points, w.bold = t.Points, t.Bold
 	}

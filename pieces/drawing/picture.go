@@ -98,6 +98,18 @@ func (p *Picture) Hatch(pen Pen, ring []orb.Point, apart float64) {
 	}
 }
 
+// CrossHatch draws such lines in both directions.
+func (p *Picture) CrossHatch(pen Pen, ring []orb.Point, apart float64) {
+	p.Hatch(pen, ring, apart)
+	mirrored := make([]orb.Point, len(ring))
+	for i, q := range ring {
+		mirrored[i] = orb.Point{-q[0], q[1]}
+	}
+	for _, line := range hatching(mirrored, apart) {
+		p.Line(pen, orb.Point{-line[0][0], line[0][1]}, orb.Point{-line[1][0], line[1][1]})
+	}
+}
+
 // Bound is the least rectangle about everything drawn, without the width of
 // the lines.
 func (p *Picture) Bound() orb.Bound {
