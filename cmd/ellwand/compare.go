@@ -198,17 +198,17 @@ func comparisonOf(work *job.Work, cloths []job.Offer, ranked [][]quote.Option) c
 	for i, options := range ranked {
 		report := clothComparison{Cloth: cloths[i].Cloth.Name, Why: append([]string{}, quote.Why(options, work.Currency, unitsOf(work))...)}
 		for _, option := range options {
-			report.Options = append(report.Options, optionOf(work, option))
+			report.Options = append(report.Options, optionOf(work.Currency, option))
 		}
 		out.Cloths = append(out.Cloths, report)
 	}
 	return out
 }
 
-func optionOf(work *job.Work, option quote.Option) optionReport {
+func optionOf(currency quote.Currency, option quote.Option) optionReport {
 	out := optionReport{Offer: option.Offer.Name, Remnant: option.FromRemnant, WidthMM: tidy(option.Offer.Cloth.Width), Refused: option.Refused}
 	if option.Refused == "" {
-		out.Cost, out.BuyMM = work.Currency.Plain(option.Cost), tidy(option.Bought)
+		out.Cost, out.BuyMM = currency.Plain(option.Cost), tidy(option.Bought)
 		out.LeftOverMM, out.RestsOn = tidy(option.LeftOver), basisOf(option.Amount)
 	}
 	return out

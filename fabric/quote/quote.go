@@ -3,6 +3,7 @@ package quote
 import (
 	"errors"
 	"fmt"
+	"strings"
 	"time"
 
 	"ellwand/pieces"
@@ -101,16 +102,16 @@ type Line struct {
 }
 
 // Quote is a request with its sums. Lines add up to Subtotal; Subtotal and Tax,
-// when it is not included, to Total; Deposit and Balance to Total: each to the
-// last minor unit.
+// when it is not included, to Total; DepositSum and Balance to Total: each to
+// the last minor unit.
 type Quote struct {
 	Request
-	Lines            []Line
-	Subtotal         Money
-	TaxSum           Money // of it, or on it
-	Total            Money
-	Deposit, Balance Money
-	Together         []Saving
+	Lines               []Line
+	Subtotal            Money
+	TaxSum              Money // of it, or on it
+	Total               Money
+	DepositSum, Balance Money
+	Together            []Saving
 }
 
 // Of reckons a quote. It fails when there is nothing to make or a cloth
@@ -130,8 +131,8 @@ func Of(request Request) (Quote, error) {
 		out.TaxSum = tax.Rate.Of(out.Subtotal)
 		out.Total += out.TaxSum
 	}
-	out.Deposit = request.Deposit.Of(out.Total)
-	out.Balance = out.Total - out.Deposit
+	out.DepositSum = request.Deposit.Of(out.Total)
+	out.Balance = out.Total - out.DepositSum
 	for _, cloth := range request.Cloths {
 		if saving, ok := savingOf(cloth); ok {
 			out.Together = append(out.Together, saving)
@@ -201,8 +202,8 @@ func (r Request) clothLine(cloth ClothRequest) Line {
 // wide, one way".
 func clothText(cloth ClothRequest, units Units) string {
 	offer := cloth.Option.Offer
-	text := cloth.Cloth
-	if offer.Name != "" && offer.Name != cloth.Cloth {
+	text := capital(cloth.Cloth)
+	if offer.Name != "" && !strings.HasPrefix(offer.Name, cloth.Cloth) {
 		text += ": " + offer.Name
 	}
 	text += ", " + units.Short(offer.Cloth.Width) + " wide"

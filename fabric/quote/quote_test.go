@@ -81,7 +81,7 @@ func TestPartsSumToTheTotal(t *testing.T) {
 			lines += printed(line.Cost)
 		}
 		assert.Equal(t, printed(q.Subtotal), lines)
-		assert.Equal(t, printed(q.Total), printed(q.Deposit)+printed(q.Balance))
+		assert.Equal(t, printed(q.Total), printed(q.DepositSum)+printed(q.Balance))
 		switch {
 		case q.Tax == nil:
 			assert.Equal(t, q.Subtotal, q.Total)
@@ -117,7 +117,7 @@ func TestQuoteByHand(t *testing.T) {
 		costs = append(costs, line.Cost)
 	}
 	assert.Equal(t, []Money{4169, 417, 420, 270, 18200}, costs)
-	assert.Equal(t, []Money{23476, 4930, 28406, 11362, 17044}, []Money{q.Subtotal, q.TaxSum, q.Total, q.Deposit, q.Balance})
+	assert.Equal(t, []Money{23476, 4930, 28406, 11362, 17044}, []Money{q.Subtotal, q.TaxSum, q.Total, q.DepositSum, q.Balance})
 
 	request.Tax.Included = true
 	q, err = Of(request)

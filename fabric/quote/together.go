@@ -26,6 +26,7 @@ func InSuccession(alone []Found) Found {
 // against buying for each garment by itself.
 type Saving struct {
 	Cloth    string
+	option   Option
 	Garments int
 	// OneByOne and Together are the lengths to buy, mm; Money is what the
 	// difference costs, 0 for a remnant, whose price is fixed.
@@ -37,7 +38,7 @@ func savingOf(cloth ClothRequest) (Saving, bool) {
 	if len(cloth.Alone) < 2 {
 		return Saving{}, false
 	}
-	out := Saving{Cloth: cloth.Cloth, Garments: len(cloth.Alone), Together: cloth.Option.Amount.Buy}
+	out := Saving{Cloth: cloth.Cloth, option: cloth.Option, Garments: len(cloth.Alone), Together: cloth.Option.Amount.Buy}
 	offer := cloth.Option.Offer
 	var cost Money
 	for _, found := range cloth.Alone {
@@ -55,8 +56,8 @@ func savingOf(cloth ClothRequest) (Saving, bool) {
 
 // Say says what is saved: "shell: the 4 garments laid together take 8.40 m;
 // bought one by one they take 9.60 m, 22.20 EUR more".
-func (s Saving) Say(currency Currency, units Units, option Option) string {
-	bought := func(mm float64) string { return units.Bought(option.Offer.Cloth, mm) }
+func (s Saving) Say(currency Currency, units Units) string {
+	bought := func(mm float64) string { return units.Bought(s.option.Offer.Cloth, mm) }
 	text := fmt.Sprintf("%s: the %d garments laid together take %s; ", s.Cloth, s.Garments, bought(s.Together))
 	if s.OneByOne-s.Together < 1 {
 		return text + "bought one by one they take as much"
@@ -66,4 +67,20 @@ func (s Saving) Say(currency Currency, units Units, option Option) string {
 		text += ", " + currency.Say(s.Money) + " more"
 	}
 	return text
+}
+
+// Settled takes, where it is shorter, the lay of garment after garment in
+// place of the one that was found for all together.
+func (c ClothRequest) Settled(units Units) ClothRequest {
+	if len(c.Alone) < 2 || c.Option.Refused != "" {
+		return c
+	}
+	found := c.Option.Amount.Better(InSuccession(c.Alone))
+	remnant := c.Option.FromRemnant
+	for _, option := range Compare([]Candidate{{Offer: c.Option.Offer, Found: found}}, units) {
+		if option.FromRemnant == remnant {
+			c.Option = option
+		}
+	}
+	return c
 }

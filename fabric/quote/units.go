@@ -2,6 +2,8 @@ package quote
 
 import (
 	"math"
+	"unicode"
+	"unicode/utf8"
 
 	"ellwand/fabric"
 	"ellwand/pieces/measure"
@@ -63,4 +65,10 @@ func (p Price) Each() string {
 		return "a yard"
 	}
 	return "a metre"
+}
+
+// capital begins a text with a capital letter.
+func capital(text string) string {
+	first, size := utf8.DecodeRuneInString(text)
+	return string(unicode.ToUpper(first)) + text[size:]
 }

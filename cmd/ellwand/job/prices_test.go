@@ -75,7 +75,7 @@ func TestPricedJob(t *testing.T) {
 	q := work.Quote
 	assert.Equal(t, []quote.Notion{{Name: "zip", Count: 2, Price: 420}, {Name: "buttons", Count: 6, Price: 45}, {Name: "thread", Count: 3, Price: 260}}, q.Notions)
 	assert.Equal(t, []quote.Work{
-		{Name: "Making: skirt (2)", Minutes: 420, PerHour: 2800}, {Name: "Making: sash (2)", Sum: 3000},
+		{Name: "skirt (2)", Minutes: 420, PerHour: 2800}, {Name: "sash (2)", Sum: 3000},
 		{Name: "fittings", Minutes: 90, PerHour: 2000},
 	}, q.Making)
 	assert.Equal(t, &quote.Tax{Name: "VAT", Rate: 210_000}, q.Tax)

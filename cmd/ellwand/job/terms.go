@@ -52,7 +52,7 @@ func (r *resolver) quote() {
 		}
 		r.notions(path+".notions", garment.Notions, times)
 		if garment.Making != nil {
-			r.making(path+".making", "Making: "+string(garment.Name), *garment.Making, times)
+			r.making(path+".making", string(garment.Name), *garment.Making, times)
 		}
 	}
 	r.notions("quote.notions", asked.Notions, 1)
