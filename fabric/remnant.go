@@ -7,6 +7,7 @@ import (
 	"slices"
 	"time"
 
+	"ellwand/nest"
 	"ellwand/pieces"
 )
 
@@ -105,7 +106,7 @@ func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options Optio
 	}
 	q := &question{
 		table:   &table{ctx: ctx, cloth: remnant.Cloth, asked: all, wanted: wanted, options: options},
-		remnant: remnant, usable: remnant.usableLength(),
+		remnant: remnant, usable: remnant.usableLength(), strips: map[Lay]nest.Layout{},
 	}
 	return q.answer()
 }
@@ -116,7 +117,10 @@ type question struct {
 	remnant Remnant
 	usable  float64
 	closest *spread
-	lay     Lay // of the closest
+	// strips are the layouts found without a limit of length, by lay: where
+	// the search on the length that there is begins.
+	strips map[Lay]nest.Layout
+	lay    Lay // of the closest
 }
 
 // setting is one lay that is still open to question.
@@ -149,6 +153,11 @@ func (q *question) answer() (RemnantFit, error) {
 	case found != nil:
 		return q.enough(out, lay, found)
 	case q.closest != nil:
+		closer := q.tidied(q.closest)
+		if q.fits(closer) {
+			return q.enough(out, q.lay, closer)
+		}
+		q.closest = closer
 		if out.Plan, err = q.plan(q.lay, q.closest); err != nil {
 			return RemnantFit{}, err
 		}

@@ -45,6 +45,7 @@ func (q *question) onStrip(s setting, budget time.Duration) (*spread, error) {
 	if one == nil {
 		return nil, err
 	}
+	q.strips[s.lay] = one.layout
 	return q.keep(s.lay, q.spreadOf(*one)), nil
 }
 
@@ -72,7 +73,11 @@ func (q *question) onSheet(s setting, budget time.Duration) (*spread, error) {
 	}
 	t, cancel := q.within(budget)
 	defer cancel()
-	result, err := nest.Solve(t.ctx, sheet, t.budget(4))
+	search := t.budget(4)
+	if warm, ok := q.strips[s.lay]; ok {
+		search.Start = &warm
+	}
+	result, err := nest.Solve(t.ctx, sheet, search)
 	if err != nil || !result.Fits {
 		return nil, err
 	}
@@ -92,9 +97,10 @@ func (q *question) sheet(s setting, problem nest.Problem) (nest.Problem, error) 
 	return problem, err
 }
 
-// tidied pushes a layout together, so that what is left is in one piece.
+// tidied pushes a layout together: so that what is left of the cloth is in one
+// piece, or so that the closest try is as close as it can be.
 func (q *question) tidied(found *spread) *spread {
-	if len(found.beds) != 1 || q.ctx.Err() != nil {
+	if len(found.beds) != 1 || q.ctx.Err() != nil || q.options.Untidied {
 		return found
 	}
 	one := found.beds[0]
@@ -113,10 +119,7 @@ func (q *question) tidied(found *spread) *spread {
 // enough makes the plan of a layout that fits.
 func (q *question) enough(out RemnantFit, lay Lay, found *spread) (RemnantFit, error) {
 	var err error
-	if !q.options.Untidied {
-		found = q.tidied(found)
-	}
-	if out.Plan, err = q.plan(lay, found); err != nil {
+	if out.Plan, err = q.plan(lay, q.tidied(found)); err != nil {
 		return RemnantFit{}, err
 	}
 	out.Answer = Enough

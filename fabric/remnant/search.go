@@ -4,9 +4,11 @@ import (
 	"context"
 	"errors"
 	"math"
+	"slices"
 	"time"
 
 	"ellwand/fabric"
+	"ellwand/pieces"
 )
 
 // Remedy is a change that makes the cloth enough, with the layout that proves
@@ -128,6 +130,14 @@ func try(ctx context.Context, q Question, c Change, budget time.Duration, o Opti
 	return best, true, nil
 }
 
+// stillAsked leaves in a plan the pieces that are still asked for.
+func stillAsked(plan fabric.LayPlan, all []pieces.Piece) fabric.LayPlan {
+	plan.Pieces = slices.DeleteFunc(slices.Clone(plan.Pieces), func(l fabric.Laid) bool {
+		return !slices.ContainsFunc(all, func(p pieces.Piece) bool { return p.Name == l.Name && p.Garment == l.Garment })
+	})
+	return plan
+}
+
 // fits asks the changed question. A change that cannot be laid or drafted is
 // no way out, and no fault either.
 func fits(ctx context.Context, q Question, c Change, by float64, budget time.Duration, o Options) (fabric.RemnantFit, bool, error) {
@@ -138,8 +148,8 @@ func fits(ctx context.Context, q Question, c Change, by float64, budget time.Dur
 	options := fabric.Options{
 		Time: budget, Seed: o.Seed, Workers: o.Workers, Lays: changed.Lays, Untidied: true,
 	}
-	if len(o.Known.Pieces) > 0 {
-		options.Known = []fabric.LayPlan{o.Known}
+	if known := stillAsked(o.Known, changed.Pieces); len(known.Pieces) > 0 {
+		options.Known = []fabric.LayPlan{known}
 	}
 	fit, err := fabric.Fit(ctx, fabric.Remnant{Cloth: changed.Cloth, Length: changed.Length}, changed.Pieces, options)
 	if errors.Is(err, fabric.ErrInternal) {

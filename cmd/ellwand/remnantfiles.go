@@ -1,0 +1,103 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"path/filepath"
+	"strings"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric"
+	"ellwand/fabric/marker"
+	"ellwand/pieces/measure"
+)
+
+// remnantFiles says where plans and layouts go: the answer's under the name
+// asked, those of what would make it fit with a number after it.
+type remnantFiles struct {
+	s      search
+	o      remnantOptions
+	paper  marker.Paper
+	work   *job.Work
+	files  *outputs
+	cloths int
+}
+
+// check refuses places that cannot be written, before any search.
+func (r remnantFiles) check(all []asked) error {
+	for i, a := range all {
+		plan, layout, err := r.names(a.cloth, i)
+		if err != nil {
+			return err
+		}
+		for _, path := range []string{plan, layout} {
+			if path == "" {
+				continue
+			}
+			if err := r.files.check(path); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+// names of the plan and of the layout of a cloth; empty when not asked for.
+func (r remnantFiles) names(cloth fabric.Cloth, index int) (plan, layout string, err error) {
+	if r.o.output != "" {
+		plan = planName(r.o.output, cloth.Name, index)
+	}
+	if r.s.layout == "" {
+		return plan, "", nil
+	}
+	paths, err := newLayoutPaths(r.s.layout, r.cloths)
+	if err != nil {
+		return "", "", err
+	}
+	if paths.single {
+		return plan, r.s.layout, nil
+	}
+	return plan, filepath.Join(r.s.layout, fmt.Sprintf("%s-remnant.json", slug(cloth.Name))), nil
+}
+
+// add plans the files of one cloth.
+func (r remnantFiles) add(a asked, index int) error {
+	plan, layout, err := r.names(a.cloth, index)
+	if err != nil {
+		return err
+	}
+	if a.fit.Answer == fabric.Enough {
+		return r.addPlan(plan, layout, a.fit.Plan)
+	}
+	for i, way := range a.ways {
+		if err := r.addPlan(numbered(plan, i+1), numbered(layout, i+1), way.Fit.Plan); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (r remnantFiles) addPlan(plan, layout string, lay fabric.LayPlan) error {
+	if plan != "" {
+		options := marker.Options{
+			Job: r.work.Title(), Paper: r.paper, Remnant: true,
+			Inches: r.work.Unit == measure.Inch || r.work.Unit == measure.Yard,
+		}
+		if err := r.files.add(plan, func(w io.Writer) error { return marker.Write(w, lay, options) }); err != nil {
+			return err
+		}
+	}
+	if layout == "" {
+		return nil
+	}
+	return r.files.add(layout, lay.WriteJSON)
+}
+
+// numbered puts a number behind the name of a file: plan-1.pdf.
+func numbered(path string, n int) string {
+	if path == "" {
+		return ""
+	}
+	end := filepath.Ext(path)
+	return fmt.Sprintf("%s-%d%s", strings.TrimSuffix(path, end), n, end)
+}
