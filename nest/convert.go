@@ -32,11 +32,17 @@ func (q *prepared) addLocked(at Placement, shapes []int) {
 func (q *prepared) spotOf(at Placement, shapes []int) search.Spot {
 	best := shapes[0]
 	least := math.Inf(1)
+	turn := q.problem.Items[at.Item].Turns[at.Turn]
 	for _, k := range shapes {
 		s := &q.model.Shapes[k]
 		off := math.Abs(s.Tilt - at.Tilt)
 		if s.Turn != at.Turn {
 			off += 1000
+		}
+		// A turn that looks like another is not a shape of its own; the other
+		// must at least point the same way.
+		if s.Direction != turn.Direction {
+			off += 1e6
 		}
 		if off < least {
 			best, least = k, off

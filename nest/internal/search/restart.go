@@ -37,21 +37,58 @@ func (s *state) turnGroup() bool {
 	if len(groups) == 0 || s.rng.IntN(3) > 0 {
 		return false
 	}
-	group, turned := groups[s.rng.IntN(len(groups))], false
-	for i, piece := range s.m.Pieces {
-		if piece.Group != group {
-			continue
-		}
-		now := s.m.Shapes[s.bodies[i].shape].Direction
-		for _, k := range piece.Shapes {
-			if s.m.Shapes[k].Direction != now && (!turned || s.m.Shapes[k].Direction == s.direction[group]) {
-				s.place(i, s.clampInto(i, k))
-				turned = true
-				break
+	group := groups[s.rng.IntN(len(groups))]
+	other, ok := s.otherWay(group)
+	for i, shape := range other {
+		s.place(i, s.clampInto(i, shape))
+	}
+	return ok
+}
+
+// otherWay finds for every piece of a group a shape of another direction, the
+// same for all, that has a place on the strip. It reports false when there is
+// none.
+func (s *state) otherWay(group int) (map[int]int, bool) {
+	tried := map[int]bool{s.direction[group]: true}
+	for {
+		way, found := 0, false
+		shapes := map[int]int{}
+		for i, piece := range s.m.Pieces {
+			if piece.Group != group {
+				continue
+			}
+			at := slices.IndexFunc(piece.Shapes, func(k int) bool {
+				d := s.m.Shapes[k].Direction
+				return !tried[d] && (!found || d == way)
+			})
+			if at < 0 {
+				return nil, false
+			}
+			if !found {
+				way, found = s.m.Shapes[piece.Shapes[at]].Direction, true
+			}
+			fit := slices.IndexFunc(piece.Shapes, func(k int) bool {
+				return s.m.Shapes[k].Direction == way && s.fits(i, k)
+			})
+			if fit >= 0 {
+				shapes[i] = piece.Shapes[fit]
 			}
 		}
+		if len(shapes) == s.groupSize(group) {
+			return shapes, true
+		}
+		tried[way] = true
 	}
-	return turned
+}
+
+func (s *state) groupSize(group int) int {
+	n := 0
+	for _, piece := range s.m.Pieces {
+		if piece.Group == group {
+			n++
+		}
+	}
+	return n
 }
 
 // clampInto returns the spot of piece i, in another shape.

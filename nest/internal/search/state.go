@@ -99,11 +99,13 @@ func (s *state) spots() []Spot {
 // measures every overlap anew. Spots past the end are drawn back onto it.
 func (s *state) load(spots []Spot, length float64) {
 	s.length = length
-	for i, at := range spots {
-		s.bodies[i] = s.bodyAt(s.clamp(i, at))
+	for i, at := range spots { // before any piece takes another shape
 		if group := s.m.Pieces[i].Group; group != 0 {
 			s.direction[group] = s.m.Shapes[at.Shape].Direction
 		}
+	}
+	for i, at := range spots {
+		s.bodies[i] = s.bodyAt(s.clamp(i, at))
 	}
 	s.rebuild()
 }
@@ -149,6 +151,7 @@ func (s *state) total() float64 {
 	n := len(s.bodies)
 	var sum float64
 	for i := 0; i < s.pieces; i++ {
+		sum += s.outside(i)
 		if s.loss[i] == 0 {
 			continue
 		}
@@ -159,6 +162,17 @@ func (s *state) total() float64 {
 		}
 	}
 	return sum
+}
+
+// outside is how far piece i hangs over an end of the strip: 0 but for pieces
+// on a lattice that has no place on a strip as short as this.
+func (s *state) outside(i int) float64 {
+	b := &s.bodies[i]
+	over := max(b.hx-b.x, b.x+b.hx-s.length)
+	if over <= 1e-6*s.m.Width {
+		return 0
+	}
+	return over
 }
 
 // place moves piece i.
