@@ -91,10 +91,15 @@ func (b bed) plies() int { return b.lay.Plies() }
 // room is the width across that one piece may take.
 func (b bed) room(cloth Cloth) float64 {
 	if b.lay == BothSelvedgesIn {
-		return b.width/2 - cloth.Selvedge
+		return b.width/2 - middleStrip(cloth)
 	}
 	return b.width
 }
+
+// middleStrip is what is kept off, on either side, where two edges of the
+// cloth meet: the selvedge, or of a cloth that may be used to its very edge
+// the width of a chalk line.
+func middleStrip(cloth Cloth) float64 { return math.Max(cloth.Selvedge, 0.5) }
 
 // foldPins are the edges of the bed that are folds.
 func (b bed) foldPins() []nest.Pin {
@@ -179,9 +184,9 @@ func (b bed) zones(cloth Cloth, far float64) ([]orb.Ring, error) {
 			out = append(out, parts...)
 		}
 	}
-	if b.lay == BothSelvedgesIn && cloth.Selvedge > 0 {
-		middle := b.width / 2
-		out = append(out, rectangleRing(0, middle-cloth.Selvedge, far, middle+cloth.Selvedge))
+	if b.lay == BothSelvedgesIn {
+		middle, half := b.width/2, middleStrip(cloth)
+		out = append(out, rectangleRing(0, middle-half, far, middle+half))
 	}
 	return out, nil
 }

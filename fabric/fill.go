@@ -39,8 +39,8 @@ func (p *LayPlan) fill(beds []lain) {
 			p.Parts[i].Length = p.Length
 		}
 	}
-	for _, found := range beds {
-		p.Zones = append(p.Zones, found.zonesWithin(p.Length)...)
+	for i, found := range beds {
+		p.Zones = append(p.Zones, found.zonesWithin(p.Parts[i].X+p.Parts[i].Length)...)
 	}
 	p.Density = efficiency(*p)
 	p.Need = p.Cloth.Shrinkage.beforeWetting(p.Taken + p.Cloth.Straighten)
@@ -48,8 +48,8 @@ func (p *LayPlan) fill(beds []lain) {
 	p.noteStraightening()
 }
 
-// zonesWithin are the zones of a bed as far as its lay reaches, in the frame
-// of the lay.
+// zonesWithin are the zones of a bed up to that length of the lay, in the
+// frame of the lay.
 func (l lain) zonesWithin(length float64) []orb.Ring {
 	var out []orb.Ring
 	for _, zone := range l.problem.Zones {
@@ -62,7 +62,7 @@ func (l lain) zonesWithin(length float64) []orb.Ring {
 		}
 	}
 	b := l.bed
-	from, to := b.at[0], b.at[0]+l.layout.Length
+	from, to := b.at[0], length
 	if b.lostLow > 0 {
 		out = append(out, rectangleRing(from, b.at[1]-b.lostLow, to, b.at[1]))
 	}

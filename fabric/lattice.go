@@ -116,11 +116,13 @@ func (m *matching) bindAxis(a axis) {
 	for i, t := range m.templates {
 		set.add(itemNode(i), t.copies)
 		if a == acrossWarp && t.onFold {
-			set.bind(fixedPlace, itemNode(i), 0)
+			turn := t.baseTurn()
+			_, sign := m.at(a, turn, orb.Point{})
+			set.bind(fixedPlace, itemNode(i), -sign*lowest(t.outline, turn, a))
 		}
 	}
 	if a == acrossWarp {
-		m.centre(set)
+		m.centre()
 	}
 	for _, name := range m.names {
 		m.bindName(a, name)
@@ -140,10 +142,9 @@ func (m *matching) bind(a axis, i int, node string, p orb.Point) bool {
 }
 
 // centre ties the centred pieces to their line.
-func (m *matching) centre(set *phases) {
+func (m *matching) centre() {
 	line := m.toBed(acrossWarp, m.cloth.Repeat.CentreLine-m.cloth.Selvedge, "")
-	node := "the centre line"
-	bound := false
+	node, set, bound := "the centre line", m.sets[acrossWarp], false
 	for i, t := range m.templates {
 		if !slices.Contains(m.cloth.Repeat.Centred, t.piece.Name) {
 			continue
@@ -201,11 +202,13 @@ func (m *matching) bindPoint(a axis, i int, t template, name string, p orb.Point
 		return false // the upper ply has the point at its image
 	}
 	left := m.bed.plies() == 1 && t.turns[0].Mirrored && isPair
+	set, ties := m.sets[a].clone(), m.ties[a][i]
 	if !m.bind(a, i, sideName(a, name, left), p) {
 		return false
 	}
-	if a == acrossWarp && m.bed.plies() == 1 && t.asked.Fold != "" {
-		return m.bind(a, i, sideName(a, name, true), apply(t.image, p))
+	if a == acrossWarp && m.bed.plies() == 1 && t.asked.Fold != "" && !m.bind(a, i, sideName(a, name, true), apply(t.image, p)) {
+		m.sets[a], m.ties[a][i] = set, ties // both sides match, or neither
+		return false
 	}
 	return true
 }
@@ -367,7 +370,8 @@ func (m *matching) offsets(a axis, i int, turns []nest.Turn) []nest.Turn {
 func (m *matching) onTheFold(i int, turns []nest.Turn) []nest.Turn {
 	var out []nest.Turn
 	for _, turn := range m.offsets(acrossWarp, i, turns) {
-		if math.Abs(math.Remainder(turn.OffsetY, m.sets[acrossWarp].period)) <= matchTolerance/2 {
+		onFold := -lowest(m.templates[i].outline, turn, acrossWarp)
+		if math.Abs(math.Remainder(turn.OffsetY-onFold, m.sets[acrossWarp].period)) <= matchTolerance/2 {
 			turn.OffsetY = 0
 			out = append(out, turn)
 		}

@@ -1,6 +1,9 @@
 package fabric
 
-import "math"
+import (
+	"maps"
+	"math"
+)
 
 // phases finds places on a repeat that are bound to each other: x + q = y,
 // modulo the period. It is a disjoint-set forest whose links carry a
@@ -18,6 +21,10 @@ const fixedPlace = "the cloth"
 
 func newPhases(period float64) *phases {
 	return &phases{period: period, parent: map[string]string{}, above: map[string]float64{}, weight: map[string]int{}}
+}
+
+func (p *phases) clone() *phases {
+	return &phases{period: p.period, parent: maps.Clone(p.parent), above: maps.Clone(p.above), weight: maps.Clone(p.weight)}
 }
 
 // root of a node, and the place of the node less that of the root.

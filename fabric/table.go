@@ -2,7 +2,9 @@ package fabric
 
 import (
 	"context"
+	"errors"
 	"fmt"
+	"slices"
 
 	"github.com/paulmach/orb"
 
@@ -130,6 +132,27 @@ func (t *table) placesFor(lay Lay) places {
 	return places{}
 }
 
+// lessMatched is the reason why a lay is out of the question that cannot keep
+// a match which the open lay keeps: it would answer an easier question.
+func (t *table) lessMatched(m *matching) error {
+	if len(m.dropped) == 0 {
+		return nil
+	}
+	b := bedOf(t.cloth, Open)
+	templates, err := templatesOf(t.cloth, b, t.wanted)
+	if err != nil {
+		return nil
+	}
+	open := match(t.cloth, b, templates, t.names(), places{})
+	var faults []error
+	for _, sentence := range m.dropped {
+		if !slices.Contains(open.dropped, sentence) {
+			faults = append(faults, fmt.Errorf("%s in this lay; lay the cloth open", sentence))
+		}
+	}
+	return errors.Join(faults...)
+}
+
 // names of the match points, over all the pieces.
 func (t *table) names() []string {
 	all := make([]template, len(t.wanted))
@@ -157,6 +180,9 @@ func (t *table) solve(lay Lay, b bed, templates []template, share int) (found *l
 // are known already.
 func (t *table) solveAt(lay Lay, b bed, templates []template, share int, known places) (found *lain, why, err error) {
 	problem, matched, why := problemAt(t.cloth, b, templates, t.names(), known)
+	if why == nil {
+		why = t.lessMatched(matched)
+	}
 	if why != nil {
 		return nil, why, nil
 	}
@@ -200,7 +226,7 @@ func (t *table) start(lay Lay, b bed, templates []template, problem nest.Problem
 		}
 	}
 	if lay == Open && t.shortest != nil {
-		offer(unfolded(t.cloth, t.shortest.beds, templates, problem))
+		offer(unfolded(t.cloth, t.shortest.beds, b, templates, problem))
 	}
 	for _, plan := range t.options.Known {
 		if plan.Lay == lay && b.at == (orb.Point{}) && len(plan.Parts) == 1 {

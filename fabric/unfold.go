@@ -11,12 +11,13 @@ import (
 
 // unfolded opens a lay out flat: every template, and its image in the upper
 // ply, in its place on the open cloth. It is a layout of the open problem, so
-// an open lay need never be longer than a doubled one. The templates must come
-// from the same pieces. It reports false when a piece has no such turn in the
+// an open lay need never be longer than a doubled one. The templates, of the
+// bed that is the open cloth, must come from the same pieces. It reports false when a piece has no such turn in the
 // open lay.
-func unfolded(cloth Cloth, beds []lain, open []template, openProblem nest.Problem) (nest.Layout, bool) {
+func unfolded(cloth Cloth, beds []lain, flat bed, open []template, openProblem nest.Problem) (nest.Layout, bool) {
 	used := make([]int, len(open))
 	var out nest.Layout
+	toBed := pieces.Motion{A: 1, D: 1, F: -flat.v}
 	for _, found := range beds {
 		plies := found.bed.pliesOn(cloth, found.layout.Length)
 		for _, at := range found.layout.Placements {
@@ -26,7 +27,7 @@ func unfolded(cloth Cloth, beds []lain, open []template, openProblem nest.Proble
 				over = over[:1]
 			}
 			for _, p := range over {
-				placement, ok := placedOpen(after(p.motion, motion), t.source, open, openProblem)
+				placement, ok := placedOpen(after(toBed, after(p.motion, motion)), t.source, open, openProblem)
 				if !ok {
 					return nest.Layout{}, false
 				}

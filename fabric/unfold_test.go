@@ -57,7 +57,7 @@ func TestUnfoldedLayIsALayout(t *testing.T) {
 					if found == nil {
 						t.Skip(why)
 					}
-					start, ok := unfolded(cloth, found.beds, open, openProblem)
+					start, ok := unfolded(cloth, found.beds, openBed, open, openProblem)
 					require.True(t, ok)
 					require.NoError(t, nest.Verify(openProblem, start))
 					require.Len(t, start.Placements, 1+2+4)

@@ -1,0 +1,187 @@
+package fabric_test
+
+import (
+	"bytes"
+	"flag"
+	"fmt"
+	"math/rand/v2"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/paulmach/orb"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/fabric"
+	"ellwand/pieces"
+)
+
+var randomJobs = flag.Int("jobs", 2000, "random jobs to lay")
+
+// randomJob makes a job of a few pieces and a cloth with anything that a cloth
+// may have. The same number makes the same job.
+func randomJob(number uint64) (fabric.Cloth, []pieces.Piece, fabric.Options) {
+	r := rand.New(rand.NewPCG(number, 4))
+	var all []pieces.Piece
+	for i := range 1 + r.IntN(4) {
+		all = append(all, randomPiece(r, i))
+	}
+	cloth := fabric.Cloth{
+		Width: 500 + 1000*r.Float64(), Selvedge: float64(r.IntN(3)) * 5, Step: float64(r.IntN(2)) * 100,
+		Nap: fabric.Nap(r.IntN(3)), Alike: r.IntN(6) == 0,
+	}
+	if r.IntN(4) == 0 {
+		cloth.Gap = 5 * r.Float64()
+	}
+	if r.IntN(5) == 0 {
+		cloth.Tilt = 0.03 * r.Float64()
+	}
+	if r.IntN(4) == 0 {
+		cloth.OneWayPieces = []string{all[0].Name}
+	}
+	if r.IntN(4) == 0 {
+		cloth.Shrinkage = fabric.Shrinkage{Warp: 0.08 * r.Float64(), Weft: 0.04 * r.Float64(), CutFirst: r.IntN(2) == 0}
+	}
+	if r.IntN(3) == 0 {
+		cloth.Repeat = randomRepeat(r, all)
+	}
+	for range max(0, r.IntN(5)-2) {
+		cloth.Flaws = append(cloth.Flaws, randomFlaw(r, cloth.Width))
+	}
+	// One pass of each search, of two or three of the lays.
+	lays := fabric.AllLays()
+	r.Shuffle(len(lays), func(i, j int) { lays[i], lays[j] = lays[j], lays[i] })
+	return cloth, all, fabric.Options{Iterations: 1, Seed: number, Workers: 1, Lays: append(lays[:1+r.IntN(2)], fabric.Open)}
+}
+
+func randomPiece(r *rand.Rand, i int) pieces.Piece {
+	size := func() float64 { return 40 + 200*r.Float64() }
+	w, h := size(), size()
+	var p pieces.Piece
+	switch r.IntN(6) {
+	case 0:
+		p = rectangle("", w, h, 1+r.IntN(4))
+	case 1:
+		p = pair(polygon("", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.7, h}, orb.Point{w * 0.1, h * 0.8}))
+		p.Cut = 2 * (1 + r.IntN(2))
+	case 2:
+		p = half("", w, h, 1+r.IntN(2))
+	case 3: // a half with a curved side
+		p = half("", w, h, 1)
+		p.Edges[1].Path = pieces.Path{pieces.Bezier{P0: orb.Point{w, 0}, P1: orb.Point{w * 1.2, h / 3}, P2: orb.Point{w * 0.6, h * 2 / 3}, P3: orb.Point{w, h}}}
+		for k := range p.Edges[:3] {
+			p.Edges[k].Allowance = 15
+		}
+	case 4: // a single piece without symmetry, with a hollow
+		p = polygon("", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.4, h * 0.3}, orb.Point{w * 0.5, h}, orb.Point{0, h})
+		p.Cut = 1 + r.IntN(2)
+	default:
+		p = pair(polygon("", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.6, h}))
+	}
+	p.Name = fmt.Sprintf("piece %d", i)
+	p.Garment = []string{"blouse", "skirt"}[r.IntN(2)]
+	if p.Fold == "" {
+		p.Grain.Lie = pieces.GrainLie(r.IntN(3))
+	}
+	edge := p.Edges[1]
+	p.Notches = []pieces.Notch{{Edge: edge.Name, At: r.Float64() * edge.Path.Length(), Count: 1, Match: []string{"side", "side", "hem", ""}[r.IntN(4)]}}
+	return p.Map(pieces.Turn(float64(r.IntN(8)) * 45).Then(pieces.Move(37, -11)))
+}
+
+func randomRepeat(r *rand.Rand, all []pieces.Piece) fabric.Repeat {
+	var out fabric.Repeat
+	if r.IntN(3) > 0 {
+		out.Along = 20 + 80*r.Float64()
+	}
+	if r.IntN(3) > 0 || out.Along == 0 {
+		out.Across = 20 + 60*r.Float64()
+		if r.IntN(3) == 0 {
+			out.Centred, out.CentreLine = []string{all[0].Name}, 200*r.Float64()
+		}
+	}
+	return out
+}
+
+func randomFlaw(r *rand.Rand, width float64) fabric.Flaw {
+	x, y, size := 600*r.Float64(), width*r.Float64(), 5+40*r.Float64()
+	switch r.IntN(4) {
+	case 0:
+		return fabric.BandFlaw("faded edge", 0, size)
+	case 1:
+		return fabric.BarFlaw("shaded", x, x+size)
+	case 2:
+		return fabric.Flaw{Name: "tear", Outline: orb.Ring{{x, y}, {x + 3*size, y}, {x, y + size}}}
+	}
+	return fabric.RoundFlaw("stain", orb.Point{x, y}, size)
+}
+
+// TestRandomJobs lays random jobs in random lays, each layout verified by
+// nest.Verify and by the plan's own check on the way, and then by the outside
+// checker, which judges with shapely (GEOS).
+func TestRandomJobs(t *testing.T) {
+	count := *randomJobs
+	if testing.Short() {
+		count = min(count, 200)
+	}
+	dir := t.TempDir()
+	var plans, impossible, refused int
+	for number := range uint64(count) {
+		cloth, all, options := randomJob(number)
+		got, err := fabric.Require(t.Context(), cloth, all, options)
+		if err != nil {
+			require.NotErrorIs(t, err, fabric.ErrInternal, "job %d", number)
+			require.ErrorContains(t, err, "is possible", "job %d", number)
+			refused++
+			continue
+		}
+		for i, plan := range got.Lays {
+			if !plan.Possible() {
+				impossible++
+				continue
+			}
+			plans++
+			require.GreaterOrEqual(t, plan.Length, plan.Bound-1e-6, "job %d", number)
+			require.LessOrEqual(t, plan.Density, 1+1e-9, "job %d", number)
+			if cloth.Gap == 0 && got.Lays[0].Possible() {
+				require.LessOrEqual(t, got.Lays[0].Taken, plan.Taken+1e-3, "job %d: the lay %s is shorter than the open one", number, plan.Lay)
+			}
+			var file bytes.Buffer
+			require.NoError(t, plan.WriteJSON(&file))
+			require.NoError(t, os.WriteFile(filepath.Join(dir, fmt.Sprintf("%d-%d.json", number, i)), file.Bytes(), 0o600))
+		}
+	}
+	t.Logf("%d jobs: %d plans, %d lays not possible, %d jobs without any", count, plans, impossible, refused)
+	require.Greater(t, plans, count, "most jobs have a plan")
+	checkAllOutside(t, dir)
+}
+
+// checkAllOutside runs the shared checker over a folder of layouts in one go.
+func checkAllOutside(t *testing.T, dir string) {
+	t.Helper()
+	checker := filepath.Join("..", "..", "shared", "tools", "check_layout.py")
+	const python = "/usr/bin/python3"
+	source, err := os.ReadFile(checker)
+	if err != nil {
+		t.Skip("the shared layout checker is not here")
+	}
+	if exec.Command(python, "-c", "import shapely").Run() != nil {
+		t.Skip("python3 with shapely is not installed")
+	}
+	program, _, found := strings.Cut(string(source), "\ndef main():")
+	require.True(t, found)
+	program += `
+import glob
+n = 0
+for path in sorted(glob.glob(sys.argv[1] + "/*.json")):
+    bad, figure = lay(path)
+    n += 1
+    for b in bad:
+        print(path, b)
+print("checked", n)
+`
+	out, err := exec.Command(python, "-c", program, dir).CombinedOutput()
+	require.NoError(t, err, string(out))
+	require.Regexp(t, `^checked \d+\n$`, string(out))
+}
