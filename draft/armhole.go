@@ -50,6 +50,7 @@ func (g *garment) bodiceMeasures() bodice.Measures {
 		Bust: b[BustGirth], Waist: b[WaistGirth], NeckBase: b[NeckBaseGirth],
 		BackNeckPointToWaist: b[BackNeckPointToWaist], Shoulder: b[ShoulderLength],
 		AcrossBack: b[AcrossBackWidth], AcrossFront: b[AcrossFrontWidth], ScyeDepth: b[ScyeDepth],
+		Hip: b[HipGirth], WaistToHip: b[WaistToHip],
 	}
 }
 

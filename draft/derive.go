@@ -88,6 +88,9 @@ func (r Request) needs() []Measurement {
 	if r.Bodice != nil {
 		add(BustGirth, WaistGirth, NeckBaseGirth, BackNeckPointToWaist, ShoulderLength, AcrossBackWidth, AcrossFrontWidth, ScyeDepth)
 	}
+	if r.Bodice != nil && r.Bodice.BelowWaist > 0 {
+		add(HipGirth, WaistToHip)
+	}
 	if r.Sleeve != nil {
 		add(ShoulderToWrist, UpperArmGirth, WristGirth)
 	}

@@ -38,6 +38,8 @@ func (r Request) check() error {
 		return errors.New("the garment asks for no pieces: ask for a bodice, a skirt, trousers, a straight cut or parts")
 	case r.Skirt != nil && r.Trousers != nil:
 		return errors.New("one garment has a skirt or trousers, not both: make two garments of them")
+	case r.Bodice != nil && r.Bodice.BelowWaist > 0 && (r.Skirt != nil || r.Trousers != nil):
+		return errors.New("the bodice goes on below the waist, so there is no waist seam for a skirt or trousers: leave out its length below the waist, or make two garments of them")
 	case r.Sleeve != nil && r.Bodice == nil:
 		return errors.New("sleeve: it is drafted to the armholes of a bodice: ask for a bodice too")
 	}

@@ -108,9 +108,13 @@ func TestBodiesAroundTheTable(t *testing.T) {
 func drawBodice(t *rapid.T) *bodice.Options {
 	return &bodice.Options{
 		Fit:           rapid.SampledFrom([]bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt}).Draw(t, "fit"),
-		Shaping:       rapid.SampledFrom([]bodice.Shaping{bodice.SideDart, bodice.ShoulderDart}).Draw(t, "dart"),
+		Shaping:       rapid.SampledFrom([]bodice.Shaping{bodice.SideDart, bodice.ShoulderDart, bodice.ArmholeDart}).Draw(t, "dart"),
 		StraightWaist: rapid.Bool().Draw(t, "straight"),
 		BackOnFold:    rapid.Bool().Draw(t, "fold"),
+		FrontOpening:  rapid.Bool().Draw(t, "opening"),
+		NeckWiden:     rapid.SampledFrom([]float64{0, 0, 15}).Draw(t, "wider"),
+		FrontNeckDrop: rapid.SampledFrom([]float64{0, 0, 25}).Draw(t, "lower"),
+		BelowWaist:    rapid.SampledFrom([]float64{0, 0, 320}).Draw(t, "below"),
 	}
 }
 

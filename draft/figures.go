@@ -52,7 +52,7 @@ func (g *garment) warn() {
 			g.warnf("%s: the %s is %s against the %s; normal is: %s", row.Seam, row.Of, row.Verdict, row.Against, row.Normal)
 		}
 	}
-	if g.Bodice != nil && g.bodice.Back.Fold != "" {
+	if g.Bodice != nil && g.bodice.Back.Fold != "" && g.bodice.Front.Fold != "" {
 		g.warnf("both centre lines lie on the fold: the neck has no opening for the head; lower the neck, or cut the back with a centre back seam")
 	}
 	if g.Sleeve != nil {

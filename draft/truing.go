@@ -42,8 +42,10 @@ func (g *garment) bodiceRows() []Row {
 			0, 10, construct.Say("the back 0 to 1 cm longer, eased in (common practice)")),
 		compare("side", "front side", seam(front, "side"), "back side", seam(back, "side"),
 			-matching, matching, construct.Say("equal (common practice)")),
-		compare("neck", "neck seam", 2*(seam(front, "neck")+seam(back, "neck")), "neck base girth", body[NeckBaseGirth],
-			0, 15, construct.Say("0 to 1.5 cm longer than the body (common practice)")),
+		g.neckRow(2*(seam(front, "neck") + seam(back, "neck"))),
+	}
+	if g.Bodice.BelowWaist > 0 {
+		return append(rows, g.belowRows()...)
 	}
 	waist := 2 * (seam(front, "waist") + seam(back, "waist"))
 	if !g.bodice.Fitted {
@@ -52,6 +54,25 @@ func (g *garment) bodiceRows() []Row {
 	}
 	return append(rows, compare("waist", "waist seam, darts closed", waist, "waist girth", body[WaistGirth],
 		min(20, g.bodice.WaistEase)-matching/2., max(40, g.bodice.WaistEase)+matching/2., construct.Say("2 to 4 cm of ease in a fitted bodice (common practice), or the ease that was asked for")))
+}
+
+// belowRows set a bodice that goes on below the waist against the body.
+func (g *garment) belowRows() []Row {
+	body := g.result.Body
+	return []Row{
+		compare("waist", "width at the waist, darts closed", g.bodice.WaistWidth, "waist girth", body[WaistGirth], min(20, g.bodice.WaistEase)-matching/2., noLimit, construct.Say("2 cm of ease or more (common practice)")),
+		compare("hip line", "width all round", g.bodice.HipWidth, "hip girth", body[HipGirth], 20, noLimit, construct.Say("2 cm of ease or more (common practice)")),
+	}
+}
+
+// neckRow sets the neck seam against the body: the block's fits it, one that
+// was widened or lowered is longer.
+func (g *garment) neckRow(length float64) Row {
+	body := g.result.Body[NeckBaseGirth]
+	if o := g.Bodice; o.NeckWiden > 0 || o.FrontNeckDrop > 0 || o.BackNeckDrop > 0 {
+		return compare("neck", "neck seam", length, "neck base girth", body, 0, noLimit, construct.Say("longer than the body, as it is widened or lowered"))
+	}
+	return compare("neck", "neck seam", length, "neck base girth", body, 0, 15, construct.Say("0 to 1.5 cm longer than the body (common practice)"))
 }
 
 func (g *garment) sleeveRows() []Row {
@@ -92,8 +113,13 @@ func (g *garment) partRows(p drafted) []Row {
 		neck := seam(g.bodice.Front, "neck") + seam(g.bodice.Back, "neck")
 		return []Row{compare("collar to neck", p.pieces[0].Name, 2*seam(p.pieces[0], "neck"), "neck seam", 2*neck, -matching, matching, equal)}
 	case part.NeckFacing:
+		// A front opening has a facing of its own for the rest.
+		own, of := seam(g.bodice.Front, "facing neck")-seam(g.bodice.Front, "extension neck"), p.pieces[0].Name
+		if own > 0 {
+			of += ", with the facing of the opening"
+		}
 		return []Row{
-			compare("facing to neck", p.pieces[0].Name, seam(p.pieces[0], "neck"), "front neck", seam(g.bodice.Front, "neck"), -matching, matching, equal),
+			compare("facing to neck", of, seam(p.pieces[0], "neck")+own, "front neck", seam(g.bodice.Front, "neck"), -matching, matching, equal),
 			compare("facing to neck", p.pieces[1].Name, seam(p.pieces[1], "neck"), "back neck", seam(g.bodice.Back, "neck"), -matching, matching, equal),
 			compare("facing shoulder", p.pieces[1].Name, seam(p.pieces[1], "shoulder"), p.pieces[0].Name, seam(p.pieces[0], "shoulder"), -matching, matching, equal),
 		}

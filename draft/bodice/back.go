@@ -46,7 +46,7 @@ func (f figures) backUpper(s *construct.Sheet, armhole float64) backUpper {
 
 // back draws the back bodice.
 func (f figures) back(s *construct.Sheet, o Options, b backUpper, side pieces.Path, w waistSeam) pieces.Piece {
-	w.record(s, b.waist, b.underarm, side)
+	w.record(s, b.waist, b.underarm, side, f)
 	shoulder := construct.Direction(b.neck.At, b.tip.At)
 	square := construct.Square(shoulder)
 
@@ -56,7 +56,11 @@ func (f figures) back(s *construct.Sheet, o Options, b backUpper, side pieces.Pa
 	upper := construct.Curve(b.across.At, orb.Point{0, 1}, 0.35, b.tip.At, square, 0.3)
 	s.Draw("draw the armhole "+construct.Numbers(b.underarm, b.across, b.tip), "square to the side seam and to the shoulder")
 
+	openNeck(s, &b.neck, &b.tip, &b.nape, o.NeckWiden, o.BackNeckDrop)
 	neck := construct.Curve(b.neck.At, construct.Back(square), 0.12, b.nape.At, orb.Point{-1, 0}, 0.6)
+	if o.altered() {
+		neck = neckCurve(b.neck.At, shoulder, b.nape.At)
+	}
 	s.Draw("draw the neck "+construct.Numbers(b.neck, b.nape), "square to the shoulder and to the centre back")
 
 	piece := pieces.Piece{Name: "back bodice", Cut: 2, Pair: true}
@@ -66,7 +70,7 @@ func (f figures) back(s *construct.Sheet, o Options, b backUpper, side pieces.Pa
 		construct.Edge("armhole", construct.Join(lower, upper)),
 		construct.Edge("shoulder", construct.Line(b.tip.At, b.neck.At)),
 		construct.Edge("neck", neck),
-		construct.Edge("centre back", construct.Line(b.nape.At, orb.Point{0, 0})),
+		construct.Edge("centre back", construct.Line(b.nape.At, w.foot())),
 	)
 	if o.BackOnFold {
 		piece.Cut, piece.Pair, piece.Fold = 1, false, "centre back"

@@ -18,6 +18,9 @@ type Block struct {
 	BustEase, WaistEase, BustWidth float64
 	// Fitted says that the waist seam was drawn to the waist girth.
 	Fitted bool
+	// WaistWidth and HipWidth are the widths all round, darts closed, of a
+	// bodice that goes on below the waist; 0 for one that ends there.
+	WaistWidth, HipWidth float64
 }
 
 // Draft drafts the bodice. The error is a sentence that names the measurement
@@ -39,8 +42,17 @@ func Draft(m Measures, o Options) (Block, error) {
 		return Block{}, err
 	}
 
+	if err := f.checkNeck(o, front, back); err != nil {
+		return Block{}, err
+	}
+
 	straight := o.StraightWaist || o.Fit == Shirt
-	waists, err := f.waists(straight, front, back)
+	if o.FrontOpening {
+		if err := o.checkOpening(); err != nil {
+			return Block{}, err
+		}
+	}
+	waists, err := f.lower(o, straight, front, back)
 	if err != nil {
 		return Block{}, err
 	}
@@ -49,7 +61,8 @@ func Draft(m Measures, o Options) (Block, error) {
 		Back:     f.back(&backSheet, o, back, waists.backSide, waists.back),
 		Sheets:   []construct.Sheet{backSheet, frontSheet},
 		BustEase: f.bustEase, WaistEase: f.waistEase, BustWidth: back.underarm.X() + front.underarm.X(),
-		Fitted: !straight || f.waist > f.half,
+		Fitted:     o.BelowWaist == 0 && (!straight || f.waist > f.half),
+		WaistWidth: waists.waist, HipWidth: waists.hip,
 	}, nil
 }
 
@@ -76,6 +89,17 @@ func (f figures) checkUpper(front frontUpper, back backUpper) error {
 type waists struct {
 	front, back         waistSeam
 	frontSide, backSide pieces.Path
+	// waist and hip are the widths all round of a bodice that goes on below
+	// the waist.
+	waist, hip float64
+}
+
+// lower draws what lies below the underarm.
+func (f figures) lower(o Options, straight bool, front frontUpper, back backUpper) (waists, error) {
+	if o.BelowWaist != 0 {
+		return f.belowWaists(o, straight, front.underarm.X(), back.underarm.X())
+	}
+	return f.waists(straight, front, back)
 }
 
 // waists draws the waist so that front and back together, darts closed, make
@@ -105,12 +129,16 @@ func (f figures) waists(straight bool, front frontUpper, back backUpper) (waists
 		return f.backApex(i)
 	})
 	if !okFront || !okBack {
-		return waists{}, construct.Refuse("bodice: the waist girth of %s leaves no room for its darts on a bust girth of %s: measure both again, or let the waist hang straight", construct.Length(f.Waist), construct.Length(f.Bust))
+		return waists{}, f.noRoomForDarts()
 	}
 	w := waists{frontSide: f.side(frontWidth, s.taper), backSide: f.side(backWidth, s.taper)}
 	w.front = fitWaist(w.frontSide, frontDarts, frontWidth-s.taper-s.front)
 	w.back = fitWaist(w.backSide, backDarts, backWidth-s.taper-s.back)
 	return w, nil
+}
+
+func (f figures) noRoomForDarts() error {
+	return construct.Refuse("bodice: the waist girth of %s leaves no room for its darts on a bust girth of %s: measure both again, or let the waist hang straight", construct.Length(f.Waist), construct.Length(f.Bust))
 }
 
 func (f figures) taperedWaists(front, back, taper float64) waists {
@@ -122,6 +150,9 @@ func (f figures) taperedWaists(front, back, taper float64) waists {
 // edges of the waist from the centre line to the side: "waist", or with darts
 // "waist 1", "waist mouth 1", "waist 2" and so on.
 func (w waistSeam) edges() ([]pieces.Edge, []pieces.Dart) {
+	if w.below != nil {
+		return w.below.edges()
+	}
 	if len(w.darts) == 0 {
 		return []pieces.Edge{construct.Edge("waist", w.stretches[0])}, nil
 	}

@@ -8,6 +8,8 @@ import (
 type Measures struct {
 	Bust, Waist, NeckBase, BackNeckPointToWaist, Shoulder float64
 	AcrossBack, AcrossFront, ScyeDepth                    float64
+	// Hip and WaistToHip are needed below the waist only.
+	Hip, WaistToHip float64
 }
 
 // figures are the lengths that both pieces are drawn from.

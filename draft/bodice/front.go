@@ -59,15 +59,25 @@ func (u *frontUpper) setUnderarm(s *construct.Sheet, armhole float64) {
 func (f figures) front(s *construct.Sheet, o Options, u frontUpper, side pieces.Path, w waistSeam) pieces.Piece {
 	piece := pieces.Piece{Name: "front bodice", Cut: 1, Fold: "centre front"}
 	piece.Edges, piece.Darts = w.edges()
-	w.record(s, u.waist, u.underarm, side)
+	w.record(s, u.waist, u.underarm, side, f)
 
+	openNeck(s, &u.neck, &u.tip, &u.centreNeck, o.NeckWiden, o.FrontNeckDrop)
 	armhole, lower := u.armhole(side)
 	s.Draw("draw the armhole "+construct.Numbers(u.underarm, u.openAcross, u.openTip), "square to the side seam and to the shoulder")
 	upper, dart := u.shoulderDart(side, armhole)
 	s.Draw("draw the shoulder lines "+construct.Numbers(u.neck, u.middle)+" and "+construct.Numbers(u.openMiddle, u.openTip), "")
 	s.Draw("draw the shoulder dart "+construct.Numbers(u.middle, u.bustPoint, u.openMiddle)+", ending {} before "+construct.Numbers(u.bustPoint), "so that it makes no peak there", dartShort)
-	if o.Shaping == SideDart {
-		drop := f.sideDartDrop(side.Length())
+	notch := pieces.Notch{Edge: "armhole", At: lower, Count: 1, Match: "front armhole"}
+	switch o.Shaping {
+	case ArmholeDart:
+		upper, dart = u.armholeDart(side, armhole)
+		notch.Edge, notch.At = "armhole 1", armholeNotch*lower
+		s.Guide("armhole", armhole)
+		s.Guide("shoulder 1", construct.Line(u.openTip.At, u.openMiddle.At))
+		s.Guide("shoulder dart", construct.Join(construct.Line(u.openMiddle.At, u.bustPoint.At), construct.Line(u.bustPoint.At, u.middle.At)))
+		s.Draw("cut from "+construct.Numbers(u.openAcross)+" to "+construct.Numbers(u.bustPoint)+" and close the shoulder dart", "this opens the armhole dart")
+	case SideDart:
+		drop := f.sideDartDrop(f.sideAboveWaist(side))
 		upper, dart = u.sideDart(side, armhole, drop)
 		s.Guide("armhole", armhole)
 		s.Guide("shoulder 1", construct.Line(u.openTip.At, u.openMiddle.At))
@@ -76,21 +86,27 @@ func (f figures) front(s *construct.Sheet, o Options, u frontUpper, side pieces.
 		s.Draw("cut from the side seam, {} below "+construct.Numbers(u.underarm)+", to "+construct.Numbers(u.bustPoint)+" and close the shoulder dart", "this opens the side dart", drop)
 	}
 
-	square := construct.Square(construct.Direction(u.neck.At, u.tip.At))
-	neck := construct.Curve(u.neck.At, construct.Back(square), 0.4, u.centreNeck.At, orb.Point{-1, 0}, 0.5)
+	shoulder := construct.Direction(u.neck.At, u.tip.At)
+	neck := construct.Curve(u.neck.At, construct.Back(construct.Square(shoulder)), 0.4, u.centreNeck.At, orb.Point{-1, 0}, 0.5)
+	if o.altered() {
+		neck = neckCurve(u.neck.At, shoulder, u.centreNeck.At)
+	}
 	s.Draw("draw the neck "+construct.Numbers(u.neck, u.centreNeck), "square to the shoulder and to the centre front")
 
 	piece.Edges = append(piece.Edges, upper...)
 	piece.Edges = append(piece.Edges,
 		construct.Edge("neck", neck),
-		construct.Edge("centre front", construct.Line(u.centreNeck.At, orb.Point{0, 0})),
+		construct.Edge("centre front", construct.Line(u.centreNeck.At, w.foot())),
 	)
 	piece.Darts = append(piece.Darts, dart)
-	piece.Notches = []pieces.Notch{{Edge: "armhole", At: lower, Count: 1, Match: "front armhole"}}
+	piece.Notches = []pieces.Notch{notch}
 	piece.Grain = upright(f.bustPoint/2, u.centreNeck.Y())
 	piece.Marks = []pieces.Mark{
 		{Name: "bust line", Path: construct.Line(orb.Point{0, f.bustLine}, u.bustPoint.At)},
 		{Name: "bust point", At: u.bustPoint.At},
+	}
+	if o.FrontOpening {
+		return f.openFront(s, o, piece)
 	}
 	return piece
 }
@@ -125,21 +141,43 @@ func (u frontUpper) shoulderDart(side, armhole pieces.Path) ([]pieces.Edge, piec
 	return edges, pieces.Dart{Name: "shoulder dart", Mouth: "shoulder mouth", Start: u.openMiddle.At, Apex: apex, End: u.middle.At}
 }
 
+// armholeNotch is where the notch of an armhole with a dart lies: so much of
+// the way from the underarm to the dart.
+const armholeNotch = 0.7
+
+// armholeDart gives the edges from the waist to the neck with the bust dart
+// closed at the shoulder and opened in the armhole instead, at the across
+// front.
+func (u frontUpper) armholeDart(side, armhole pieces.Path) ([]pieces.Edge, pieces.Dart) {
+	lower, upper := armhole[:1], armhole[1:].Map(construct.Turning(u.bustPoint.At, u.dart))
+	first, second := lower.End(), upper.Start()
+	apex := construct.Toward(u.bustPoint.At, construct.Between(first, second, 0.5), dartShort)
+	mouth := construct.DartMouth(first, apex, second, construct.Back(lower[0].Tangent(1)))
+	edges := []pieces.Edge{
+		construct.Edge("side", side),
+		construct.Edge("armhole 1", lower),
+		construct.Edge("armhole mouth", mouth),
+		construct.Edge("armhole 2", upper),
+		construct.Edge("shoulder", construct.Line(u.tip.At, u.neck.At)),
+	}
+	return edges, pieces.Dart{Name: "armhole dart", Mouth: "armhole mouth", Start: first, Apex: apex, End: second}
+}
+
 // sideDart gives the edges from the waist to the neck with the bust dart
 // closed at the shoulder and opened in the side seam instead, so far below the
 // underarm.
 func (u frontUpper) sideDart(side, armhole pieces.Path, drop float64) ([]pieces.Edge, pieces.Dart) {
 	close := construct.Turning(u.bustPoint.At, u.dart)
-	below, above := side[0].Split(1 - drop/side.Length())
-	turned := above.Map(close)
-	first, second := below.End(), turned.Start()
+	low := construct.Stretch(side, 0, side.Length()-drop)
+	turned := construct.Stretch(side, side.Length()-drop, side.Length()).Map(close)
+	first, second := low.End(), turned.Start()
 
 	apex := construct.Toward(u.bustPoint.At, construct.Between(first, second, 0.5), dartShort)
-	mouth := construct.DartMouth(first, apex, second, construct.Back(below.Tangent(1)))
+	mouth := construct.DartMouth(first, apex, second, construct.Back(low.Tangent(low.Length())))
 	edges := []pieces.Edge{
-		construct.Edge("side 1", pieces.Path{below}),
+		construct.Edge("side 1", low),
 		construct.Edge("side mouth", mouth),
-		construct.Edge("side 2", pieces.Path{turned}),
+		construct.Edge("side 2", turned),
 		construct.Edge("armhole", armhole.Map(close)),
 		construct.Edge("shoulder", construct.Line(u.tip.At, u.neck.At)),
 	}

@@ -26,6 +26,8 @@ const (
 	SideDart Shaping = iota
 	// ShoulderDart lies in the middle of the shoulder seam.
 	ShoulderDart
+	// ArmholeDart lies in the armhole, at the across front.
+	ArmholeDart
 )
 
 // Options of a bodice. The zero value is a close fitting bodice with a side
@@ -44,4 +46,19 @@ type Options struct {
 	StraightWaist bool
 	// BackOnFold cuts the back in one, without a centre back seam.
 	BackOnFold bool
+	// NeckWiden takes so much off the shoulder beside the neck, front and
+	// back. FrontNeckDrop and BackNeckDrop lower the neck at the centre lines.
+	NeckWiden, FrontNeckDrop, BackNeckDrop float64
+	// FrontOpening cuts the front in two, each with an extension beyond the
+	// centre front for buttons and a facing that is folded back.
+	FrontOpening bool
+	// Extension is how far the front reaches beyond the centre front; 0 takes
+	// 20 mm.
+	Extension float64
+	// BelowWaist carries the bodice on below the waist by so much, with a hem;
+	// 0 ends it in a waist seam. It reaches the hip at least.
+	BelowWaist float64
+	// HipEase is added to the whole hip girth below the waist; 0 takes half of
+	// the bust ease.
+	HipEase float64
 }

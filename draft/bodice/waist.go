@@ -74,6 +74,17 @@ type waistSeam struct {
 	stretches []pieces.Path
 	darts     []pieces.Dart
 	mouths    []pieces.Path
+	// below is set in place of all these when the bodice goes on below the
+	// waist.
+	below *below
+}
+
+// foot is the lower end of the centre line.
+func (w waistSeam) foot() orb.Point {
+	if w.below != nil {
+		return orb.Point{0, -w.below.length}
+	}
+	return orb.Point{0, 0}
 }
 
 // length of the seam with its darts closed.
@@ -195,8 +206,15 @@ func (f figures) backApex(i int) float64 {
 // less on a short side seam (common practice).
 func (f figures) sideDartDrop(side float64) float64 { return min(70, 0.45*side) }
 
+// sideAboveWaist is the length of a side seam above the waist.
+func (f figures) sideAboveWaist(side pieces.Path) float64 { return side[len(side)-1].Length() }
+
 // record notes the steps that draw the side seam and the waist.
-func (w waistSeam) record(s *construct.Sheet, waist, underarm construct.Point, side pieces.Path) {
+func (w waistSeam) record(s *construct.Sheet, waist, underarm construct.Point, side pieces.Path, f figures) {
+	if w.below != nil {
+		w.below.record(s, waist, underarm, side, f.WaistToHip, underarm.X()-side[len(side)-1].Start()[0])
+		return
+	}
 	at := side.Start()
 	foot := s.Right(waist, at[0], "the foot of the side seam: the width of the bust line less the taper")
 	if at[1] > 0 {

@@ -52,6 +52,12 @@ const shoulderLeft = 5
 // the centre line.
 func faceNeck(of pieces.Piece, centre, name string, depth float64) (pieces.Piece, error) {
 	neck, shoulder := seamNext(of, "neck", "shoulder")
+	if facing, ok := of.Edge("facing neck"); ok {
+		// The front opening has a facing of its own: this one begins there.
+		extension, _ := of.Edge("extension neck")
+		own := facing.Path.Length() - extension.Path.Length()
+		neck, centre = construct.Stretch(neck, 0, neck.Length()-own), "facing end"
+	}
 	if most := shoulder.Length() - shoulderLeft; depth > most {
 		return pieces.Piece{}, construct.Refuse("%s: a depth of %s is more than the shoulder has room for beside the neck; ask for %s or less", name, construct.Length(depth), construct.Length(most))
 	}

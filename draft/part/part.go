@@ -106,7 +106,7 @@ func collar(m Measures, o Options, name string) ([]pieces.Piece, error) {
 		neck = construct.SeamLength(*m.Front, "neck") + construct.SeamLength(*m.Back, "neck")
 	}
 	fold := "centre back"
-	if m.Back != nil && m.Back.Fold == "" {
+	if m.Back != nil && m.Back.Fold == "" && m.Front.Fold != "" {
 		fold = "centre front"
 	}
 	depth := o.FinishedDepth()

@@ -9,8 +9,15 @@ import (
 // Bodice asks for a front and a back bodice.
 type Bodice struct {
 	Fit           Choice  `yaml:"fit" jsonschema:"enum=close,enum=easy,enum=shirt" jsonschema_description:"close (10 cm of ease at the bust), easy (14) or shirt (18, waist hanging straight); close if not given"`
-	Dart          Choice  `yaml:"dart" jsonschema:"enum=side,enum=shoulder" jsonschema_description:"where the bust dart lies; side if not given"`
+	Dart          Choice  `yaml:"dart" jsonschema:"enum=side,enum=shoulder,enum=armhole" jsonschema_description:"where the bust dart lies; side if not given"`
 	Back          Choice  `yaml:"back" jsonschema:"enum=seam,enum=fold" jsonschema_description:"the centre back: seam (two backs, a pair) or fold (one back on the fold); seam if not given"`
+	Front         Choice  `yaml:"front" jsonschema:"enum=fold,enum=opening" jsonschema_description:"the centre front: fold (one front on the fold) or opening (two fronts that button, each with an extension and a facing folded back); fold if not given"`
+	Extension     Measure `yaml:"extension" jsonschema_description:"how far an opening reaches beyond the centre front, about the width of a button; 2 cm if not given"`
+	NeckWider     Measure `yaml:"neck_wider" jsonschema_description:"how much wider the neck is on each shoulder than the base of the neck"`
+	FrontLower    Measure `yaml:"front_neck_lower" jsonschema_description:"how much lower the neck is at the centre front"`
+	BackLower     Measure `yaml:"back_neck_lower" jsonschema_description:"how much lower the neck is at the centre back"`
+	BelowWaist    Measure `yaml:"below_waist" jsonschema_description:"length below the waist, for a bodice that goes on to the hip or further, with a hem; not given, it ends at the waist"`
+	HipEase       Measure `yaml:"hip_ease" jsonschema_description:"ease at the hip, all round, below the waist; half of the bust ease if not given"`
 	BustEase      Measure `yaml:"bust_ease" jsonschema_description:"ease at the bust, all round; that of the fit if not given"`
 	WaistEase     Measure `yaml:"waist_ease" jsonschema_description:"ease at the waist, all round; that of the fit if not given"`
 	StraightWaist YesNo   `yaml:"straight_waist" jsonschema_description:"side seams hanging straight, without waist darts"`
@@ -35,9 +42,10 @@ type Part struct {
 }
 
 var (
-	fits  = []string{"close", "easy", "shirt"}
-	darts = []string{"side", "shoulder"}
-	backs = []string{"seam", "fold"}
+	fits   = []string{"close", "easy", "shirt"}
+	darts  = []string{"side", "shoulder", "armhole"}
+	backs  = []string{"seam", "fold"}
+	fronts = []string{"fold", "opening"}
 )
 
 func (r *resolver) bodice(path string, asked *Bodice) *bodice.Options {
@@ -48,6 +56,13 @@ func (r *resolver) bodice(path string, asked *Bodice) *bodice.Options {
 		Fit:           bodice.Fit(r.choose(path+".fit", "the bodice's fit", string(asked.Fit), fits)),
 		Shaping:       bodice.Shaping(r.choose(path+".dart", "the bodice's dart", string(asked.Dart), darts)),
 		BackOnFold:    r.choose(path+".back", "the bodice's back", string(asked.Back), backs) == 1,
+		FrontOpening:  r.choose(path+".front", "the bodice's front", string(asked.Front), fronts) == 1,
+		Extension:     r.optional(path+".extension", "the extension", asked.Extension),
+		NeckWiden:     r.optional(path+".neck_wider", "neck_wider", asked.NeckWider),
+		FrontNeckDrop: r.optional(path+".front_neck_lower", "front_neck_lower", asked.FrontLower),
+		BackNeckDrop:  r.optional(path+".back_neck_lower", "back_neck_lower", asked.BackLower),
+		BelowWaist:    r.optional(path+".below_waist", "the length below the waist", asked.BelowWaist),
+		HipEase:       r.optional(path+".hip_ease", "the hip ease", asked.HipEase),
 		BustEase:      r.optional(path+".bust_ease", "the bust ease", asked.BustEase),
 		WaistEase:     r.optional(path+".waist_ease", "the waist ease", asked.WaistEase),
 		StraightWaist: r.yes(path+".straight_waist", "straight_waist", asked.StraightWaist),

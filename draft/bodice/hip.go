@@ -1,0 +1,119 @@
+package bodice
+
+import (
+	"fmt"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// below is what a bodice that goes on below the waist has in place of a waist
+// seam: its hem, and darts that run out to both ends.
+type below struct {
+	length float64 // of the centre line below the waist
+	width  float64 // at the hem
+	darts  []waistDart
+	low    float64 // how far the darts reach below the waist
+}
+
+// Where the lower ends of waist darts lie, as shares of the waist to hip: the
+// seat is lower than the belly (common practice).
+const (
+	frontDartLow = 0.45
+	backDartLow  = 0.65
+)
+
+func (o Options) hipEase(bustEase float64) float64 {
+	if o.HipEase > 0 {
+		return o.HipEase
+	}
+	return bustEase / 2
+}
+
+func (f figures) checkBelow(o Options) error {
+	switch {
+	case o.BelowWaist < 0 || o.HipEase < 0:
+		return construct.Refuse("bodice: neither the length below the waist nor the hip ease can be negative")
+	case o.BelowWaist < f.WaistToHip:
+		return construct.Refuse("bodice: a length of %s below the waist ends above the hip (waist to hip %s); ask for %s or more, or leave it out to end at the waist", construct.Length(o.BelowWaist), construct.Length(f.WaistToHip), construct.Length(f.WaistToHip))
+	case o.BelowWaist > 900:
+		return construct.Refuse("bodice: a length of %s below the waist is too much; ask for 90 cm or less", construct.Length(o.BelowWaist))
+	}
+	return nil
+}
+
+// belowWaists draws side seams and darts of a bodice that goes on below the
+// waist. Its side seams lie in by the taper at the waist and out to the hip,
+// alike on both pieces, so that they match. front and back are the widths on
+// the bust line.
+func (f figures) belowWaists(o Options, straight bool, front, back float64) (waists, error) {
+	if err := f.checkBelow(o); err != nil {
+		return waists{}, err
+	}
+	s, err := f.shape(straight)
+	if err != nil {
+		return waists{}, err
+	}
+	out := max((f.Hip+o.hipEase(f.bustEase))/4-f.half/2, -s.taper, 0)
+	if most := mostFlare * (f.underarm + f.WaistToHip); out > most {
+		return waists{}, construct.Refuse("bodice: the hip girth of %s is too large for the bust girth of %s: the side seams would flare too far; measure both again, or end the bodice at the waist", construct.Length(f.Hip), construct.Length(f.Bust))
+	}
+	frontDarts, okFront := placeDarts(dartWidths(s.front), f.bustPoint, front-s.taper, func(i int, middle float64) float64 {
+		return f.frontApex(i, middle, front)
+	})
+	backDarts, okBack := placeDarts(dartWidths(s.back), f.acrossBack/2, back-s.taper, func(i int, _ float64) float64 { return f.backApex(i) })
+	if !okFront || !okBack {
+		return waists{}, f.noRoomForDarts()
+	}
+	w := waists{frontSide: f.longSide(front, s.taper, out, o.BelowWaist), backSide: f.longSide(back, s.taper, out, o.BelowWaist)}
+	w.front.below = &below{o.BelowWaist, front + out, frontDarts, frontDartLow * f.WaistToHip}
+	w.back.below = &below{o.BelowWaist, back + out, backDarts, backDartLow * f.WaistToHip}
+	w.waist = 2 * (front + back - 2*s.taper - s.front - s.back)
+	w.hip = 2 * (front + back + 2*out)
+	return w, nil
+}
+
+// longSide is the side seam from the hem up to the underarm: upright to the
+// hip, in to the waist, and upright there.
+func (f figures) longSide(width, taper, out, length float64) pieces.Path {
+	up := orb.Point{0, 1}
+	foot, hip := orb.Point{width + out, -length}, orb.Point{width + out, -f.WaistToHip}
+	waist, top := orb.Point{width - taper, 0}, orb.Point{width, f.underarm}
+	path := construct.Join(
+		construct.Curve(hip, up, 1./3, waist, up, 1./3),
+		construct.Curve(waist, up, 1./3, top, construct.Direction(waist, top), 1./3))
+	if length-f.WaistToHip > 1 {
+		path = construct.Join(construct.Line(foot, hip), path)
+	} else {
+		path[0] = construct.Curve(foot, up, 1./3, waist, up, 1./3)[0]
+	}
+	return path
+}
+
+func (b below) edges() ([]pieces.Edge, []pieces.Dart) {
+	hem := construct.Edge("body hem", construct.Line(orb.Point{0, -b.length}, orb.Point{b.width, -b.length}))
+	hem.Hem = true
+	var darts []pieces.Dart
+	for i, d := range b.darts {
+		darts = append(darts, pieces.Dart{
+			Name: fmt.Sprintf("waist dart %d", i+1), Start: orb.Point{d.middle - d.width/2, 0}, End: orb.Point{d.middle + d.width/2, 0},
+			Apex: orb.Point{d.middle, d.apex}, OtherApex: orb.Point{d.middle, -b.low},
+		})
+	}
+	return []pieces.Edge{hem}, darts
+}
+
+func (b below) record(s *construct.Sheet, waist, underarm construct.Point, side pieces.Path, waistToHip, taper float64) {
+	hip := s.Down(waist, waistToHip, "the hip line: waist to hip")
+	low := s.Down(waist, b.length, "the hem: the length below the waist")
+	in := s.Right(waist, underarm.X()-taper, "the side at the waist: the width of the bust line less the taper")
+	out := s.Right(hip, b.width, "the side on the hip line: with the other piece, half of hip girth and ease")
+	foot := s.Right(low, b.width, "the side at the hem")
+	s.Draw("draw the side seam "+construct.Numbers(foot, out, in, underarm), "upright at the hip and at the waist")
+	s.Draw("draw the hem "+construct.Numbers(low, foot), "")
+	for _, d := range b.darts {
+		s.Draw("mark a waist dart {} wide on the waist line, its middle {} from the centre line, its points {} above and {} below", "what is left to take in", d.width, d.middle, d.apex, b.low)
+	}
+}

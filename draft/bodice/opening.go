@@ -1,0 +1,82 @@
+package bodice
+
+import (
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// The front opening, in mm (common practice): the extension is about as wide
+// as a button, the facing reaches 6 cm in from the front edge.
+const (
+	usualExtension = 20
+	facingWidth    = 60
+)
+
+func (o Options) extension() float64 {
+	if o.Extension > 0 {
+		return o.Extension
+	}
+	return usualExtension
+}
+
+func (o Options) checkOpening() error {
+	if e := o.extension(); e < 5 || e > facingWidth-15 {
+		return construct.Refuse("bodice: an extension of %s beyond the centre front cannot be; ask for 5 mm to 4.5 cm, about the width of a button", construct.Length(e))
+	}
+	return nil
+}
+
+// openFront grows an extension and a facing on to a front piece that is drawn
+// to its centre line. Folded back along the front edge, the facing is the
+// mirror image of the front beside it, so that it lies under it edge to edge.
+func (f figures) openFront(s *construct.Sheet, o Options, piece pieces.Piece) pieces.Piece {
+	last := len(piece.Edges) - 1
+	neck, bottom, centre := piece.Edges[last-1].Path, piece.Edges[0], piece.Edges[last].Path
+	ext := o.extension()
+	inner := min(facingWidth-ext, 0.8*neck.Start()[0], 0.8*bottom.Path.End()[0])
+	fold := pieces.MirrorAbout(orb.Point{-ext, 0}, orb.Point{-ext, 1})
+	top, foot := centre.Start(), centre.End()
+	onFold := func(p orb.Point) orb.Point { return orb.Point{-ext, p[1]} }
+
+	covered := stretchTo(neck.Reverse(), inner)
+	below := stretchTo(bottom.Path, inner)
+	facingNeck := construct.Join(construct.Line(onFold(top), fold.Apply(top)), covered.Map(fold))
+	facingBottom := construct.Join(below.Map(fold).Reverse(), construct.Line(fold.Apply(foot), onFold(foot)))
+
+	piece.Edges = append([]pieces.Edge{}, piece.Edges[:last]...)
+	piece.Edges = append(piece.Edges,
+		construct.Edge("extension neck", construct.Line(top, onFold(top))),
+		construct.Edge("facing neck", facingNeck),
+		construct.Edge("facing edge", construct.Line(facingNeck.End(), facingBottom.Start())))
+	if bottom.Hem {
+		// One hem runs on under front, extension and facing.
+		piece.Edges[0].Path = construct.Join(facingBottom, construct.Line(onFold(foot), foot), bottom.Path)
+	} else {
+		piece.Edges = append(piece.Edges,
+			construct.Edge("facing waist", facingBottom),
+			construct.Edge("extension waist", construct.Line(onFold(foot), foot)))
+	}
+	piece.Cut, piece.Pair, piece.Fold = 2, true, ""
+	piece.Marks = append(piece.Marks,
+		pieces.Mark{Name: "centre front", Path: centre},
+		pieces.Mark{Name: "fold line of the facing", Path: construct.Line(onFold(top), onFold(foot))})
+	s.Draw("draw the front edge {} to the left of the centre front, as long as it, and join it to neck and lower edge squarely", "the extension, about the width of a button", ext)
+	s.Draw("fold the paper along the front edge and trace neck and lower edge through it as far as {} beyond the centre front: this is the facing, closed by a straight line", "6 cm from the front edge, or less on a narrow neck", inner)
+	return piece
+}
+
+// stretchTo is the part of a path that begins on the centre line up to a
+// distance from it.
+func stretchTo(path pieces.Path, x float64) pieces.Path {
+	low, high := 0.0, path.Length()
+	for range 60 {
+		if middle := (low + high) / 2; path.At(middle)[0] < x {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return construct.Stretch(path, 0, high)
+}

@@ -1,0 +1,123 @@
+package draft
+
+import (
+	"fmt"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/draft/bodice"
+)
+
+// checkVariant drafts a request at every size of both tables and checks each
+// by the rules of a sound draft (common practice).
+func checkVariant(t *testing.T, change func(*Request), more func(t *testing.T, r Result)) {
+	for _, table := range Tables() {
+		for _, name := range Sizes(table) {
+			t.Run(fmt.Sprintf("%s %s", table, name), func(t *testing.T) {
+				request := blouse(size(t, table, name))
+				change(&request)
+				result, err := Draft(request)
+				require.NoError(t, err)
+				checkSound(t, result)
+				for _, p := range result.Pieces {
+					_, err := p.CuttingOutline(0.1)
+					assert.NoError(t, err)
+				}
+				if more != nil {
+					more(t, result)
+				}
+			})
+		}
+	}
+}
+
+func TestArmholeDart(t *testing.T) {
+	for _, fit := range []bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt} {
+		checkVariant(t, func(r *Request) { r.Bodice = &bodice.Options{Fit: fit, Shaping: bodice.ArmholeDart} }, func(t *testing.T, r Result) {
+			// Turning the dart changes no seam.
+			side := blouse(r.Body)
+			side.Bodice = &bodice.Options{Fit: fit}
+			other, err := Draft(side)
+			require.NoError(t, err)
+			for _, name := range []string{"armhole", "side", "shoulder", "neck", "waist"} {
+				assert.InDelta(t, seam(pieceNamed(t, other, "front bodice"), name), seam(pieceNamed(t, r, "front bodice"), name), 0.01, name)
+			}
+		})
+	}
+}
+
+func TestNeckWidenedAndLowered(t *testing.T) {
+	for _, o := range []bodice.Options{
+		{NeckWiden: 20}, {FrontNeckDrop: 60}, {NeckWiden: 40, FrontNeckDrop: 30, BackNeckDrop: 40},
+		{NeckWiden: 60, BackNeckDrop: 120}, {FrontNeckDrop: 110, Shaping: bodice.ArmholeDart}, {NeckWiden: 25, FrontNeckDrop: 10, Shaping: bodice.ShoulderDart},
+	} {
+		checkVariant(t, func(r *Request) { r.Bodice = &o }, func(t *testing.T, r Result) {
+			plain, err := Draft(blouse(r.Body))
+			require.NoError(t, err)
+			for _, name := range []string{"front bodice", "back bodice"} {
+				assert.InDelta(t, seam(pieceNamed(t, plain, name), "shoulder")-o.NeckWiden, seam(pieceNamed(t, r, name), "shoulder"), 0.01)
+			}
+			assert.InDelta(t, seam(pieceNamed(t, plain, "front bodice"), "centre front")-o.FrontNeckDrop, seam(pieceNamed(t, r, "front bodice"), "centre front"), 1e-6)
+			assert.InDelta(t, seam(pieceNamed(t, plain, "back bodice"), "centre back")-o.BackNeckDrop, seam(pieceNamed(t, r, "back bodice"), "centre back"), 1e-6)
+		})
+	}
+	for want, o := range map[string]bodice.Options{
+		"leaves too little of a shoulder length of 12.5 cm; ask for 9.5 cm or less": {NeckWiden: 100},
+		"a front neck lower by 40 cm ends below the bust line":                      {FrontNeckDrop: 400},
+		"a back neck lower by 40 cm ends below the bust line":                       {BackNeckDrop: 400},
+		"the neck width is -1 cm; it cannot be negative":                            {NeckWiden: -10},
+	} {
+		request := blouse(size(t, "women", "12"))
+		request.Bodice = &o
+		_, err := Draft(request)
+		assert.ErrorContains(t, err, want)
+	}
+}
+
+func TestFrontOpening(t *testing.T) {
+	for _, o := range []bodice.Options{{FrontOpening: true}, {FrontOpening: true, Extension: 15, Fit: bodice.Shirt, FrontNeckDrop: 40}, {FrontOpening: true, BackOnFold: true, BelowWaist: 250, Fit: bodice.Easy}} {
+		checkVariant(t, func(r *Request) { r.Bodice = &o }, func(t *testing.T, r Result) {
+			plain, err := Draft(func() Request { q := blouse(r.Body); c := o; c.FrontOpening = false; q.Bodice = &c; return q }())
+			require.NoError(t, err)
+			front, closed := pieceNamed(t, r, "front bodice"), pieceNamed(t, plain, "front bodice")
+			assert.Equal(t, "2 true ", fmt.Sprint(front.Cut, front.Pair, " ", front.Fold))
+			for _, name := range []string{"neck", "waist", "side", "armhole"} {
+				assert.InDelta(t, seam(closed, name), seam(front, name), 1e-6, name)
+			}
+			extension := seam(front, "extension neck")
+			assert.InDelta(t, map[bool]float64{true: 15, false: 20}[o.Extension > 0], extension, 1e-9)
+			// The collar fits the neck from centre front to centre front, and
+			// folds at the centre back.
+			assert.Equal(t, "centre back", pieceNamed(t, r, "collar").Fold)
+			// Facing and extension are mirror images about the front edge.
+			facing := seam(front, "facing neck") - extension
+			assert.Greater(t, facing, 30.0)
+			neckFacing := pieceNamed(t, r, "neck facing front")
+			assert.InDelta(t, seam(front, "neck"), seam(neckFacing, "neck")+facing, 0.01)
+		})
+	}
+	request := blouse(size(t, "women", "12"))
+	request.Bodice = &bodice.Options{FrontOpening: true, Extension: 80}
+	_, err := Draft(request)
+	assert.ErrorContains(t, err, "an extension of 8 cm beyond the centre front cannot be")
+}
+
+func TestBodiceToTheHip(t *testing.T) {
+	for _, fit := range []bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt} {
+		for _, shaping := range []bodice.Shaping{bodice.SideDart, bodice.ShoulderDart, bodice.ArmholeDart} {
+			o := bodice.Options{Fit: fit, Shaping: shaping, BelowWaist: 240}
+			checkVariant(t, func(r *Request) { r.Bodice = &o }, func(t *testing.T, r Result) {
+				front, back := pieceNamed(t, r, "front bodice"), pieceNamed(t, r, "back bodice")
+				assert.InDelta(t, seam(front, "side"), seam(back, "side"), 0.01)
+				assert.GreaterOrEqual(t, 2*(seam(front, "body hem")+seam(back, "body hem")), r.Body[HipGirth]+20)
+				assert.InDelta(t, r.Body[BackNeckPointToWaist]+240, seam(back, "centre back"), 1e-6)
+			})
+		}
+	}
+	request := blouse(size(t, "women", "12"))
+	request.Bodice = &bodice.Options{BelowWaist: 100}
+	_, err := Draft(request)
+	assert.ErrorContains(t, err, "a length of 10 cm below the waist ends above the hip (waist to hip 20.9 cm)")
+}
