@@ -218,7 +218,8 @@ func grainExtent(p pieces.Piece) (along, across float64) {
 // is the same piece, turned by quarter turns to where its grain may lie; with
 // a nap, only by a turn that keeps the nap.
 func turnsIntoItsImage(l Laid, nap Nap) bool {
-	centre := l.Outline.Bound().Center()
+	outline := untilted(l)
+	centre := outline.Bound().Center()
 	step := 2
 	if l.Piece.Grain.Lie == pieces.Bias {
 		step = 1
@@ -228,16 +229,27 @@ func turnsIntoItsImage(l Laid, nap Nap) bool {
 			continue
 		}
 		same := true
-		for _, p := range l.Outline {
+		for _, p := range outline {
 			x, y := quarterTurned(p[0]-centre[0], centre[1]-p[1], quarters)
 			q := orb.Point{centre[0] + x, centre[1] + y}
-			same = same && distance(q, nearest(l.Outline, q)) < 2*alikeTolerance
+			same = same && distance(q, nearest(outline, q)) < 2*alikeTolerance
 		}
 		if same {
 			return true
 		}
 	}
 	return false
+}
+
+// untilted is the outline turned back by what its grainline deviates from
+// where it should lie, which the two plies do in opposite ways.
+func untilted(l Laid) orb.Ring {
+	lie := 0.0
+	if l.Piece.Grain.Lie == pieces.Bias {
+		lie = 45
+	}
+	off := math.Remainder(angleOf(l.Grain[0], l.Grain[1])-lie, 90)
+	return orb.Ring(mapped(pieces.Turn(-off), l.Outline))
 }
 
 // keepsNap reports whether the nap runs the same way over the piece and over

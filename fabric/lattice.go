@@ -108,7 +108,13 @@ func itemNode(i int) string { return fmt.Sprintf("template %d", i) }
 // lies on a fold or at a known place, the centre line, the named points, and
 // the right and left of each pair.
 func (m *matching) bindAxis(a axis) {
-	set := newPhases(a.period(m.cloth.Repeat))
+	// Half of the tolerance is left to the layout; on two plies across, a
+	// deviation counts twice, once in each.
+	tolerance := matchTolerance / 2
+	if a == acrossWarp && m.bed.plies() == 2 {
+		tolerance /= 2
+	}
+	set := newPhases(a.period(m.cloth.Repeat), tolerance)
 	m.sets[a], m.ties[a] = set, make([][]tie, len(m.templates))
 	for name, place := range m.known[a] {
 		set.bind(fixedPlace, name, m.toBed(a, place, name))
@@ -215,30 +221,32 @@ func (m *matching) bindPoint(a axis, i int, t template, name string, p orb.Point
 
 // bindPairs ties the right of each pair to its left.
 func (m *matching) bindPairs(a axis) {
-	for i, t := range m.templates {
-		piece := t.asked
-		if !piece.Pair || piece.Fold != "" {
+	done := map[int]bool{}
+	for _, t := range m.templates {
+		if !t.asked.Pair || t.asked.Fold != "" || done[t.source] {
 			continue
 		}
-		node := fmt.Sprintf("pair %d", t.source)
-		ok := true
-		if a == acrossWarp && m.bed.plies() == 2 {
-			ok = m.sets[a].bind(fixedPlace, node, 0)
-		}
-		if !ok || !m.bind(a, i, node, piece.Grain.From) {
-			m.dropped = append(m.dropped, fmt.Sprintf("right and left of %s cannot be matched %s as well as the other points", piece.Name, a))
-			m.kept = slices.DeleteFunc(m.kept, func(k Match) bool {
-				return k.Name == "" && k.Across == (a == acrossWarp) && k.Pieces[0] == t.source
-			})
-			continue
-		}
-		known := slices.ContainsFunc(m.kept, func(k Match) bool {
-			return k.Name == "" && k.Across == (a == acrossWarp) && k.Pieces[0] == t.source
-		})
-		if !known {
+		done[t.source] = true
+		if m.bindPair(a, t.source) {
 			m.kept = append(m.kept, Match{Across: a == acrossWarp, Pieces: []int{t.source}})
+			continue
 		}
+		m.dropped = append(m.dropped, fmt.Sprintf("right and left of %s cannot be matched %s as well as the other points", t.piece.Name, a))
 	}
+}
+
+// bindPair ties all templates of a pair to one place, or none of them.
+func (m *matching) bindPair(a axis, source int) bool {
+	node := fmt.Sprintf("pair %d", source)
+	set, ties := m.sets[a].clone(), slices.Clone(m.ties[a])
+	ok := a == alongWarp || m.bed.plies() == 1 || m.sets[a].bind(fixedPlace, node, 0)
+	for i, t := range m.templates {
+		ok = ok && (t.source != source || m.bind(a, i, node, t.asked.Grain.From))
+	}
+	if !ok {
+		m.sets[a], m.ties[a] = set, ties
+	}
+	return ok
 }
 
 // toBed brings a place on the open cloth to the bed; on two plies across, that
@@ -350,7 +358,7 @@ func (m *matching) offsets(a axis, i int, turns []nest.Turn) []nest.Turn {
 			if k == 0 {
 				offset = here
 			}
-			agree = agree && math.Abs(math.Remainder(here-offset, set.period)) <= matchTolerance/2
+			agree = agree && math.Abs(math.Remainder(here-offset, set.period)) <= set.tolerance
 		}
 		if !agree {
 			continue
@@ -371,7 +379,7 @@ func (m *matching) onTheFold(i int, turns []nest.Turn) []nest.Turn {
 	var out []nest.Turn
 	for _, turn := range m.offsets(acrossWarp, i, turns) {
 		onFold := -lowest(m.templates[i].outline, turn, acrossWarp)
-		if math.Abs(math.Remainder(turn.OffsetY-onFold, m.sets[acrossWarp].period)) <= matchTolerance/2 {
+		if math.Abs(math.Remainder(turn.OffsetY-onFold, m.sets[acrossWarp].period)) <= m.sets[acrossWarp].tolerance {
 			turn.OffsetY = 0
 			out = append(out, turn)
 		}

@@ -11,20 +11,22 @@ import (
 // J. ACM 22, 1975).
 type phases struct {
 	period float64
-	parent map[string]string
-	above  map[string]float64 // place of a node less that of its parent
-	weight map[string]int     // things laid in the set of a root
+	// tolerance of what is bound twice, mm.
+	tolerance float64
+	parent    map[string]string
+	above     map[string]float64 // place of a node less that of its parent
+	weight    map[string]int     // things laid in the set of a root
 }
 
 // fixedPlace is the node of the cloth itself, at place 0.
 const fixedPlace = "the cloth"
 
-func newPhases(period float64) *phases {
-	return &phases{period: period, parent: map[string]string{}, above: map[string]float64{}, weight: map[string]int{}}
+func newPhases(period, tolerance float64) *phases {
+	return &phases{period: period, tolerance: tolerance, parent: map[string]string{}, above: map[string]float64{}, weight: map[string]int{}}
 }
 
 func (p *phases) clone() *phases {
-	return &phases{period: p.period, parent: maps.Clone(p.parent), above: maps.Clone(p.above), weight: maps.Clone(p.weight)}
+	return &phases{period: p.period, tolerance: p.tolerance, parent: maps.Clone(p.parent), above: maps.Clone(p.above), weight: maps.Clone(p.weight)}
 }
 
 // root of a node, and the place of the node less that of the root.
@@ -39,12 +41,12 @@ func (p *phases) root(node string) (string, float64) {
 
 // bind asks that node b lies at the place of node a plus q. It reports false,
 // and changes nothing, when that contradicts what is bound already by more
-// than half of the tolerance of a match.
+// than the tolerance.
 func (p *phases) bind(a, b string, q float64) bool {
 	ra, da := p.root(a)
 	rb, db := p.root(b)
 	if ra == rb {
-		return math.Abs(math.Remainder(da+q-db, p.period)) <= matchTolerance/2
+		return math.Abs(math.Remainder(da+q-db, p.period)) <= p.tolerance
 	}
 	if rb == fixedPlace { // keep it the root
 		p.parent[ra], p.above[ra] = rb, db-q-da

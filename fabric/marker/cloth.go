@@ -41,7 +41,7 @@ type stretch struct{ from, to, low, high float64 }
 // stretches of the lay: one, unless the first length is folded and the next
 // open.
 func stretches(plan fabric.LayPlan) []stretch {
-	low, high := clothEdges(plan)
+	low, high := Edges(plan)
 	if plan.Lay != fabric.InStretches || len(plan.Parts) < 2 {
 		return []stretch{{0, plan.OnTable(), low, high}}
 	}
@@ -133,7 +133,7 @@ func (s *sheets) innerLine(v view, from, to orb.Point, name string) {
 	s.pen(0.5, 0, 3, 1.5)
 	s.line(a[0], a[1], b[0], b[1])
 	s.font("B", 6.5)
-	s.textUp(b[0]+4.2, a[1], name)
+	s.textRight(b[0]-1, a[1]-1, name)
 }
 
 // upperEdge and lowerEdge name the edges of the lay, across.

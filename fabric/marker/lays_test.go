@@ -1,0 +1,42 @@
+package marker
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/fabric"
+	"ellwand/pieces"
+)
+
+// TestWordsOfEveryLay: each lay is drawn with its folds and selvedges named,
+// and says with which measures it is folded.
+func TestWordsOfEveryLay(t *testing.T) {
+	cloth := fabric.Cloth{Name: "linen", Width: 1220, Selvedge: 10, Step: 100}
+	fold := pieces.Rectangle("back", 200, 500)
+	fold.Fold = "left"
+	cape := pieces.Rectangle("cape", 700, 500)
+	cape.Cut = 2
+	yoke := pieces.Rectangle("yoke", 600, 200)
+	for _, c := range []struct {
+		lay  fabric.Lay
+		all  []pieces.Piece
+		want []string
+	}{
+		{fabric.FoldedAcross, []pieces.Piece{cape}, []string{"fold", "both selvedges", "both ends of the cloth", "At least 100 cm must be left", "at least 50 cm"}},
+		{fabric.CutAcross, []pieces.Piece{cape}, []string{"two cut ends", "Measure 50 cm along both selvedges", "over sidewise", "Near end from cut"}},
+		{fabric.SelvedgeIn, []pieces.Piece{fold, yoke}, []string{"edge folded in", "Chalk dots 42 cm from the edge", "2 and 1", "selvedge"}},
+		{fabric.BothSelvedgesIn, []pieces.Piece{fold}, []string{"selvedges meet", "61 cm from either edge", "from fold to fold"}},
+		{fabric.InStretches, []pieces.Piece{fold, yoke}, []string{"cut across here, 50 cm", "Measure 50 cm along both selvedges", "fold, then selvedge nearest to you", "fold or selvedge"}},
+	} {
+		t.Run(c.lay.String(), func(t *testing.T) {
+			got, err := fabric.Require(t.Context(), cloth, c.all, fabric.Options{Iterations: 40, Seed: 1, Lays: []fabric.Lay{c.lay}})
+			require.NoError(t, err)
+			text := textOf(t, written(t, got.Lays[0], Options{Job: "Cape for Ilse Marlow"}))
+			for _, want := range append(c.want, "lay "+c.lay.String()) {
+				assert.Contains(t, text, want)
+			}
+		})
+	}
+}
