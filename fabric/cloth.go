@@ -23,6 +23,11 @@ type Cloth struct {
 	// ends, before rounding. 0 adds nothing; 20 to 50 mm in all is common
 	// practice.
 	Straighten float64
+	// Safety is what the maker adds to the length to buy so as to be sure,
+	// before rounding. The zero value adds nothing.
+	Safety Safety
+	// Minimum is the shortest length that the shop cuts, mm. 0 is none.
+	Minimum float64
 	// Gap is the least distance between two pieces, mm, for the blade or the
 	// hand. Not negative. It is not kept from the edges, nor along a fold.
 	Gap float64
@@ -42,6 +47,15 @@ type Cloth struct {
 	// Flaws of the cloth, which no piece may touch.
 	Flaws []Flaw
 }
+
+// Safety is added to a length: a share of it, a length, or both.
+type Safety struct {
+	Share  float64 // 0.05 is 5 %; not negative
+	Length float64 // mm; not negative
+}
+
+// Of is what is added to a length, mm.
+func (s Safety) Of(length float64) float64 { return s.Share*length + s.Length }
 
 // Nap says how the pile, print or shading of a cloth binds the pieces to one
 // direction of the warp.

@@ -44,6 +44,7 @@ func (p *LayPlan) fill(beds []lain) {
 	}
 	p.Density = efficiency(*p)
 	p.Need = p.Cloth.Shrinkage.beforeWetting(p.Taken + p.Cloth.Straighten)
+	p.Need += p.Cloth.Safety.Of(p.Need)
 	p.Buy = toBuy(p.Cloth, p.Need)
 	p.noteStraightening()
 }
@@ -82,8 +83,10 @@ func (p *LayPlan) noteStraightening() {
 		measure.Length(spare).Format(measure.Millimetre), leastStraightening, mostStraightening))
 }
 
-// toBuy rounds a length up to the step of the shop.
+// toBuy rounds a length up to the step of the shop, and to the least that it
+// cuts.
 func toBuy(cloth Cloth, need float64) float64 {
+	need = math.Max(need, cloth.Minimum)
 	if cloth.Step == 0 {
 		return need
 	}

@@ -24,8 +24,9 @@ type LayPlan struct {
 	// Taken is the length of cloth that the lay takes: Length, or twice as
 	// much where the cloth is folded or cut across.
 	Taken float64
-	// Need is Taken with the straightening of the ends and what is lost when
-	// the cloth is wetted; Buy is Need rounded up to the step of the shop.
+	// Need is Taken with the straightening of the ends, what is lost when the
+	// cloth is wetted and the maker's safety; Buy is Need rounded up to the
+	// step of the shop, and to the least that it cuts.
 	Need, Buy float64
 	// Bound is a length that no layout of these pieces in this lay can beat.
 	Bound float64

@@ -37,6 +37,9 @@ func (c Cloth) Check() error {
 	if !isLength(c.Straighten) {
 		fault("straightening the ends takes %s; it cannot be negative (20 to 50 mm is usual)", say(c.Straighten))
 	}
+	if !isLength(c.Safety.Share) || !isLength(c.Safety.Length) || !isLength(c.Minimum) {
+		fault("the safety and the shop's minimum cannot be negative")
+	}
 	if c.Nap < EitherWay || c.Nap > OneWayPerGarment {
 		fault("the nap must be %q, %q or %q", EitherWay, OneWay, OneWayPerGarment)
 	}

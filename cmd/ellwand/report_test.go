@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/quote"
 )
 
 // keysOf returns the keys of a JSON object, sorted.
@@ -100,7 +101,7 @@ func TestPurchase(t *testing.T) {
 		t.Run(tt.name, func(t *testing.T) {
 			cloth := fabric.Cloth{Step: tt.step}
 			buy := tt.metric
-			if inYards(cloth) {
+			if quote.SoldInYards(cloth) {
 				buy = tt.yd
 			}
 			metric, yards := purchase(cloth, fabric.LayPlan{Length: tt.length, Need: tt.length + cloth.Straighten, Buy: buy})

@@ -59,13 +59,13 @@ func AmountOf(offer Offer, found Found) Amount {
 	out := Amount{Found: found, Straighten: offer.Cloth.Straighten}
 	dry := found.Taken + out.Straighten
 	out.Shrinkage = beforeWetting(offer.Cloth, dry) - dry
-	out.Safety = offer.Safety.Share.ofLength(dry+out.Shrinkage) + offer.Safety.Length
+	out.Safety = offer.Cloth.Safety.Of(dry + out.Shrinkage)
 	need := out.Need()
 	rounded := float64(measure.RoundUp(measure.Length(need), measure.Length(offer.Cloth.Step)))
 	out.Rounding = rounded - need
 	out.Buy = rounded
-	if rounded < offer.Minimum {
-		out.Buy = float64(measure.RoundUp(measure.Length(offer.Minimum), measure.Length(offer.Cloth.Step)))
+	if least := offer.Cloth.Minimum; rounded < least {
+		out.Buy = float64(measure.RoundUp(measure.Length(least), measure.Length(offer.Cloth.Step)))
 		out.Minimum = out.Buy - rounded
 	}
 	return out

@@ -127,7 +127,7 @@ func (o Option) reasons(other Option, units Units) []string {
 		out = append(out, "it shrinks by "+units.Short(less)+" less")
 	}
 	if less := other.Amount.Minimum - o.Amount.Minimum; less >= 1 {
-		out = append(out, "the other shop cuts no less than "+units.Long(other.Offer.Minimum))
+		out = append(out, "the other shop cuts no less than "+units.Long(other.Offer.Cloth.Minimum))
 	}
 	if less := other.Amount.Rounding - o.Amount.Rounding; less >= 10 {
 		out = append(out, units.Short(less)+" less are lost to rounding")

@@ -79,7 +79,6 @@ func TestOfferCheck(t *testing.T) {
 	assert.ErrorContains(t, Offer{Name: "x"}.Check(), "has no price")
 	assert.ErrorContains(t, Offer{Name: "x", Price: &Price{Money: -1}}.Check(), "is negative")
 	assert.ErrorContains(t, Offer{Name: "x", Remnant: &Remnant{}}.Check(), "above 0")
-	assert.ErrorContains(t, Offer{Name: "x", Remnant: &Remnant{Length: 1}, Minimum: -1}.Check(), "cannot be negative")
 	assert.NoError(t, Offer{Name: "x", Price: &Price{Money: 100}}.Check())
 }
 

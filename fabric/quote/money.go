@@ -20,8 +20,9 @@ import (
 // euro, fils of a dinar, whole yen.
 type Money int64
 
-// mostMoney keeps sums far from overflow: 10^13 minor units in one price.
-const mostMoney = 10_000_000_000_000
+// mostMoney keeps sums far from overflow, however many things are bought: 10^10
+// minor units in one price.
+const mostMoney = 10_000_000_000
 
 // Currency is a currency of ISO 4217. Make it with ParseCurrency.
 type Currency struct {

@@ -77,7 +77,7 @@ func TestParseShare(t *testing.T) {
 		assert.Error(t, err, text)
 	}
 	assert.Equal(t, "8.1 %", Share(81_000).String())
-	assert.Equal(t, Share(40_000), ShareOf(0.04))
+	assert.InDelta(t, 0.081, Share(81_000).Fraction(), 1e-15)
 }
 
 // Rounding against exact fractions of the standard library.

@@ -14,9 +14,6 @@ type Offer struct {
 	Cloth fabric.Cloth
 	// Price of a length from the bolt; nil when there is only a remnant.
 	Price *Price
-	// Minimum is the shortest length that the shop cuts, mm. 0 is none.
-	Minimum float64
-	Safety  Safety
 	// Remnant is a piece at a fixed price that the shop also has; nil for
 	// none.
 	Remnant *Remnant
@@ -26,13 +23,6 @@ type Offer struct {
 type Remnant struct {
 	Length float64 // mm
 	Price  Money
-}
-
-// Safety is what the maker adds to a length so as to be sure: a share of it, a
-// length, or both. It is added before the shop's rounding.
-type Safety struct {
-	Share  Share
-	Length float64 // mm
 }
 
 // Check reports what is wrong with the offer itself.
@@ -46,9 +36,6 @@ func (o Offer) Check() error {
 	}
 	if o.Price != nil && o.Price.Money < 0 || o.Remnant != nil && o.Remnant.Price < 0 {
 		fault("its price is negative")
-	}
-	if o.Minimum < 0 || o.Safety.Share < 0 || o.Safety.Length < 0 {
-		fault("its minimum and its safety cannot be negative")
 	}
 	if o.Remnant != nil && o.Remnant.Length <= 0 {
 		fault("the length of its remnant must be above 0")

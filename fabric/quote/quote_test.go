@@ -28,10 +28,10 @@ func someOffer(t *rapid.T) Offer {
 		Cloth: fabric.Cloth{Name: "shell", Width: rapid.Float64Range(700, 1800).Draw(t, "width"), Selvedge: 10,
 			Step:       rapid.SampledFrom([]float64{0, 50, 100, 250, eighth, 2 * eighth}).Draw(t, "step"),
 			Straighten: rapid.Float64Range(0, 50).Draw(t, "straighten"),
-			Shrinkage:  fabric.Shrinkage{Warp: rapid.Float64Range(0, 0.08).Draw(t, "shrinkage"), CutFirst: rapid.Bool().Draw(t, "cut first")}},
-		Price:   &Price{Money: someMoney(t, "price"), Per: rapid.SampledFrom([]measure.Unit{measure.Metre, measure.Yard}).Draw(t, "per")},
-		Minimum: rapid.SampledFrom([]float64{0, 300, 914.4}).Draw(t, "minimum"),
-		Safety:  Safety{Share: Share(rapid.Int64Range(0, 200_000).Draw(t, "safety")), Length: rapid.Float64Range(0, 200).Draw(t, "more")},
+			Shrinkage:  fabric.Shrinkage{Warp: rapid.Float64Range(0, 0.08).Draw(t, "shrinkage"), CutFirst: rapid.Bool().Draw(t, "cut first")},
+			Minimum:    rapid.SampledFrom([]float64{0, 300, 914.4}).Draw(t, "minimum"),
+			Safety:     fabric.Safety{Share: rapid.Float64Range(0, 0.2).Draw(t, "safety"), Length: rapid.Float64Range(0, 200).Draw(t, "more")}},
+		Price: &Price{Money: someMoney(t, "price"), Per: rapid.SampledFrom([]measure.Unit{measure.Metre, measure.Yard}).Draw(t, "per")},
 	}
 }
 
@@ -98,8 +98,8 @@ func TestPartsSumToTheTotal(t *testing.T) {
 
 // A quote reckoned by hand, in three currencies.
 func TestQuoteByHand(t *testing.T) {
-	offer := Offer{Name: "crepe", Cloth: fabric.Cloth{Name: "shell", Width: 1400, Step: 100, Straighten: 30},
-		Price: &Price{Money: 1895, Per: measure.Metre}, Safety: Safety{Share: 50_000}}
+	offer := Offer{Name: "crepe", Cloth: fabric.Cloth{Name: "shell", Width: 1400, Step: 100, Straighten: 30, Safety: fabric.Safety{Share: 0.05}},
+		Price: &Price{Money: 1895, Per: measure.Metre}}
 	option := Compare([]Candidate{{Offer: offer, Found: Found{Lay: "open", Taken: 2030, Bound: 1800}}}, Units{})[0]
 	// 2030 + 30 + 5 % = 2163, so 2.20 m are bought: 41.69.
 	assert.InDelta(t, 2200, option.Bought, 1e-9)
@@ -149,7 +149,7 @@ func TestAmountAddsUp(t *testing.T) {
 		a := AmountOf(offer, found)
 		assert.InDelta(t, a.Buy, a.Taken+a.Straighten+a.Shrinkage+a.Safety+a.Rounding+a.Minimum, 1e-6)
 		assert.GreaterOrEqual(t, a.Buy, found.Taken-1e-6)
-		assert.GreaterOrEqual(t, a.Buy, offer.Minimum-1e-6)
+		assert.GreaterOrEqual(t, a.Buy, offer.Cloth.Minimum-1e-6)
 		assert.LessOrEqual(t, a.Never(), a.Buy+1e-6)
 		if step := offer.Cloth.Step; step > 0 {
 			assert.InDelta(t, a.Buy, float64(measure.RoundUp(measure.Length(a.Buy), measure.Length(step))), 1e-6)
@@ -175,11 +175,11 @@ func TestTogetherIsNeverMore(t *testing.T) {
 	})
 }
 
-// With no safety and no minimum the amount is what the lay itself says is to
-// be bought.
+// The amount is what the lay itself says is to be bought.
 func TestAmountAgreesWithTheLay(t *testing.T) {
-	for _, shrinkage := range []fabric.Shrinkage{{}, {Warp: 0.05, Weft: 0.02}, {Warp: 0.05, CutFirst: true}} {
-		cloth := fabric.Cloth{Name: "shell", Width: 900, Selvedge: 10, Step: 100, Straighten: 30, Shrinkage: shrinkage}
+	for i, shrinkage := range []fabric.Shrinkage{{}, {Warp: 0.05, Weft: 0.02}, {Warp: 0.05, CutFirst: true}} {
+		cloth := fabric.Cloth{Name: "shell", Width: 900, Selvedge: 10, Step: 100, Straighten: 30, Shrinkage: shrinkage,
+			Safety: fabric.Safety{Share: 0.03, Length: 20}, Minimum: 1500 * float64(i)}
 		pocket := pieces.Rectangle("pocket", 200, 310)
 		pocket.Cut, pocket.Cloth = 7, "shell"
 		need, err := fabric.Require(context.Background(), cloth, []pieces.Piece{pocket}, fabric.Options{Iterations: 20, Workers: 1, Lays: []fabric.Lay{fabric.Open}})

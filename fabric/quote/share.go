@@ -2,7 +2,6 @@ package quote
 
 import (
 	"fmt"
-	"math"
 	"regexp"
 	"strconv"
 	"strings"
@@ -43,8 +42,5 @@ func (s Share) Of(m Money) Money { return m.times(int64(s), int64(whole)) }
 // a price that includes it.
 func (s Share) within(m Money) Money { return m.times(int64(s), int64(whole+s)) }
 
-// ofLength returns this share of a length, mm.
-func (s Share) ofLength(mm float64) float64 { return mm * float64(s) / float64(whole) }
-
-// ShareOf is the share nearest to a fraction: 0.04 is 4 %.
-func ShareOf(fraction float64) Share { return Share(math.Round(fraction * float64(whole))) }
+// Fraction is the share as a part of 1.
+func (s Share) Fraction() float64 { return float64(s) / float64(whole) }

@@ -59,6 +59,21 @@ func SoldInYards(cloth fabric.Cloth) bool {
 	return cloth.Step > 0 && math.Abs(steps-math.Round(steps)) < 1e-6
 }
 
+// metricStep is what shops that count in metres round up to, mm (common
+// practice).
+const metricStep = 100
+
+// InBothSystems gives a length to buy in both systems, mm: in that of the
+// shop's step it is what the shop sells; in the other, the need rounded up to
+// 10 cm or to 1/8 yd.
+func InBothSystems(cloth fabric.Cloth, need, buy float64) (metric, yards float64) {
+	need = math.Max(need, cloth.Minimum)
+	if SoldInYards(cloth) {
+		return float64(measure.RoundUp(measure.Length(need), metricStep)), buy
+	}
+	return buy, float64(measure.RoundUp(measure.Length(need), eighth))
+}
+
 // Each prints what a price is for: "a metre" or "a yard".
 func (p Price) Each() string {
 	if p.Per == measure.Yard {

@@ -47,12 +47,7 @@ func (r *resolver) handling(path, name string, cloth Cloth, out *fabric.Cloth) {
 	out.Alike = r.yes(path+".alike_both_sides", name+": alike_both_sides", cloth.Alike)
 	out.OneWayPieces = texts(cloth.OneWayPieces)
 	if s := cloth.Shrinkage; s != nil {
-		const usual = "0 to 8 % is usual"
-		out.Shrinkage = fabric.Shrinkage{
-			Warp:     r.percent(path+".shrinkage.warp", name+": the shrinkage of the warp", s.Warp, 30, usual),
-			Weft:     r.percent(path+".shrinkage.weft", name+": the shrinkage of the weft", s.Weft, 30, usual),
-			CutFirst: r.yes(path+".shrinkage.cut_first", name+": cut_first", s.CutFirst),
-		}
+		out.Shrinkage = r.shrinkage(path+".shrinkage", name, *s)
 	}
 	if p := cloth.Repeat; p != nil {
 		out.Repeat = r.repeat(path+".repeat", name, *p)
@@ -61,6 +56,15 @@ func (r *resolver) handling(path, name string, cloth Cloth, out *fabric.Cloth) {
 		if f, ok := r.flaw(entry(path+".flaws", i), name, flaw); ok {
 			out.Flaws = append(out.Flaws, f)
 		}
+	}
+}
+
+func (r *resolver) shrinkage(path, name string, s Shrinkage) fabric.Shrinkage {
+	const usual = "0 to 8 % is usual"
+	return fabric.Shrinkage{
+		Warp:     r.percent(path+".warp", name+": the shrinkage of the warp", s.Warp, 30, usual),
+		Weft:     r.percent(path+".weft", name+": the shrinkage of the weft", s.Weft, 30, usual),
+		CutFirst: r.yes(path+".cut_first", name+": cut_first", s.CutFirst),
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"ellwand/fabric"
 	"ellwand/fabric/quote"
 	"ellwand/pieces/measure"
 )
@@ -82,26 +83,26 @@ func (r *resolver) price(path, what string, text Text) *quote.Price {
 }
 
 // safety parses a percentage or a length.
-func (r *resolver) safety(path, name string, text Text) quote.Safety {
+func (r *resolver) safety(path, name string, text Text) fabric.Safety {
 	switch {
 	case text == "":
-		return quote.Safety{}
+		return fabric.Safety{}
 	case strings.Contains(string(text), "%"):
-		return quote.Safety{Share: r.share(path, name+": the safety", text)}
+		return fabric.Safety{Share: r.share(path, name+": the safety", text).Fraction()}
 	}
 	length, _ := r.length(path, name+": the safety (a percentage such as 5 %, or a length)", Measure(text))
-	return quote.Safety{Length: length}
+	return fabric.Safety{Length: length}
 }
 
 // offers of a cloth: those it lists, or its own price in each of its widths.
 func (r *resolver) offers(path string, cloth Cloth, offer *Offer) {
 	name := "cloth " + quoted(cloth.Name)
-	own := quote.Offer{Name: string(cloth.Name), Cloth: offer.Cloth, Safety: r.safety(path+".safety", name, cloth.Safety)}
+	offer.Cloth.Safety = r.safety(path+".safety", name, cloth.Safety)
 	if cloth.Minimum != "" {
-		own.Minimum, _ = r.length(path+".minimum", name+": the minimum", cloth.Minimum)
+		offer.Cloth.Minimum, _ = r.length(path+".minimum", name+": the minimum", cloth.Minimum)
 	}
+	own := quote.Offer{Name: string(cloth.Name), Cloth: offer.Cloth}
 	own.Price = r.price(path+".price", name+": the price", cloth.Price)
-	offer.Safety, offer.Minimum = own.Safety, own.Minimum
 	if own.Price != nil {
 		for _, width := range offer.Widths {
 			priced := own
@@ -139,12 +140,15 @@ func (r *resolver) offered(path string, listed Offered, own quote.Offer, into *O
 	}{
 		{"selvedge", "the selvedge", listed.Selvedge, &out.Cloth.Selvedge},
 		{"step", "the step", listed.Step, &out.Cloth.Step},
-		{"minimum", "the minimum", listed.Minimum, &out.Minimum},
+		{"minimum", "the minimum", listed.Minimum, &out.Cloth.Minimum},
 	}
 	for _, l := range lengths {
 		if l.text != "" {
 			*l.into, _ = r.length(path+"."+l.key, name+": "+l.what, l.text)
 		}
+	}
+	if listed.Shrinkage != nil {
+		out.Cloth.Shrinkage = r.shrinkage(path+".shrinkage", name, *listed.Shrinkage)
 	}
 	if listed.Nap != "" {
 		out.Cloth.Nap = naps[r.choose(path+".nap", name+": the nap", string(listed.Nap), napNames())]

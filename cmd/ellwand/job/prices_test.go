@@ -36,7 +36,7 @@ cloths:
     safety: 5 %
     minimum: 50
     offers:
-      - {name: Crepe, width: 150, price: 24.50, step: 10}
+      - {name: Crepe, width: 150, price: 24.50, step: 10, shrinkage: {warp: 3 %}}
       - {name: Linen, width: 54 in, price: 18 per yd, step: 1/8 yd, nap: either way, remnant: 2.4 m, remnant_price: 30}
 quote:
   number: 2026-014
@@ -64,8 +64,8 @@ func TestPricedJob(t *testing.T) {
 
 	offers := work.Cloths[0].Offers
 	require.Len(t, offers, 2)
-	assert.Equal(t, quote.Offer{Name: "Crepe", Minimum: 500, Safety: quote.Safety{Share: 50_000}, Price: &quote.Price{Money: 2450, Per: measure.Metre},
-		Cloth: fabric.Cloth{Name: "shell", Width: 1500, Selvedge: 10, Nap: fabric.OneWay, Step: 100}}, offers[0])
+	assert.Equal(t, quote.Offer{Name: "Crepe", Price: &quote.Price{Money: 2450, Per: measure.Metre},
+		Cloth: fabric.Cloth{Name: "shell", Width: 1500, Selvedge: 10, Nap: fabric.OneWay, Step: 100, Minimum: 500, Safety: fabric.Safety{Share: 0.05}, Shrinkage: fabric.Shrinkage{Warp: 0.03}}}, offers[0])
 	assert.Equal(t, &quote.Price{Money: 1800, Per: measure.Yard}, offers[1].Price)
 	assert.Equal(t, &quote.Remnant{Length: 2400, Price: 3000}, offers[1].Remnant)
 	assert.Equal(t, fabric.EitherWay, offers[1].Cloth.Nap)
@@ -97,7 +97,7 @@ cloths: [{name: shell, widths: [45, 60], price: 12.5, safety: 4 in}]
 	require.Len(t, offers, 2)
 	assert.Equal(t, "shell, 60 in", offers[1].Name)
 	assert.Equal(t, &quote.Price{Money: 1250, Per: measure.Yard}, offers[1].Price)
-	assert.InDelta(t, 101.6, offers[1].Safety.Length, 1e-9)
+	assert.InDelta(t, 101.6, offers[1].Cloth.Safety.Length, 1e-9)
 }
 
 func TestPricesRefuse(t *testing.T) {

@@ -62,9 +62,6 @@ type Offer struct {
 	// Length of the cloth that is there already, mm; 0 when it is to be
 	// bought.
 	Length float64
-	// Safety and Minimum go into every amount to buy.
-	Safety  quote.Safety
-	Minimum float64 // mm
 	// Offers are the priced ways to buy it; none when the job has no price.
 	Offers []quote.Offer
 }
