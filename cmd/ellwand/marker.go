@@ -11,14 +11,13 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
 	"ellwand/fabric/marker"
-	"ellwand/pieces/measure"
 )
 
 // markerOptions are the options of the marker command alone.
 type markerOptions struct {
 	output string
 	widths []string
-	paper  string
+	full   fullOptions
 	lay    string
 }
 
@@ -28,11 +27,19 @@ func newMarker(e *env) *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "marker JOB -o plan.pdf",
 		Short: "Print the plan of the lay, to be chalked with a tape measure",
-		Long: `Marker lays the pieces of a job and draws the plan of the lay as a PDF. A job
-with several cloths gives a plan for each: plan.pdf for the first,
-plan-lining.pdf for the lining. Each cloth is laid in its first width unless
---widths names another, and in the lay that needs the least unless --lay does.`,
+		Long: `Marker lays the pieces of a job and draws the plan of the lay as a PDF, or for
+the screen as plan.svg or plan.png. A job with several cloths gives a plan for
+each: plan.pdf for the first, plan-lining.pdf for the lining. Each cloth is laid
+in its first width unless --widths names another, and in the lay that needs the
+least unless --lay does.
+
+--full draws the marker at full size, to be laid on the cloth: for a plotter's
+roll as PDF, SVG or HP-GL/2 (marker.plt), or on sheets that are joined. Where
+the lay is longer than a page can be, it is cut where it cuts the fewest pieces.`,
 		Example: `  ellwand marker blouse.yaml -o plan.pdf
+  ellwand marker blouse.yaml -o plan.png
+  ellwand marker blouse.yaml --full -o marker.plt --roll 1520mm
+  ellwand marker blouse.yaml --full -o marker.pdf --paper a0
   ellwand marker blouse.yaml -o plan.pdf --widths 140cm --lay folded --paper letter`,
 		Args: one("a job file"),
 		RunE: func(cmd *cobra.Command, args []string) error {
@@ -41,9 +48,9 @@ plan-lining.pdf for the lining. Each cloth is laid in its first width unless
 	}
 	s.register(cmd)
 	flags := cmd.Flags()
-	flags.StringVarP(&m.output, "output", "o", "", "the PDF to write (required)")
+	flags.StringVarP(&m.output, "output", "o", "", "the file to write: plan.pdf, plan.svg or plan.png (required)")
 	flags.StringSliceVar(&m.widths, "widths", nil, "width of the cloth instead of the job's; several: one for each cloth, in order")
-	flags.StringVar(&m.paper, "paper", "a4", "a4 or letter")
+	m.full.register(cmd)
 	flags.StringVar(&m.lay, "lay", "", layWords()+"; the one that needs least cloth if not given")
 	return cmd
 }
@@ -55,8 +62,11 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 	if m.output == "" {
 		return fmt.Errorf("the plan needs a file to go to; for example: ellwand marker %s -o plan.pdf", path)
 	}
-	paper, err := parsePaper(m.paper)
-	if err != nil {
+	files := &outputs{force: s.force, input: path}
+	if err := files.check(m.output); err != nil {
+		return err
+	}
+	if _, err := kindOf(m.output, m.full.full); err != nil {
 		return err
 	}
 	lay, err := parseLay(m.lay)
@@ -71,7 +81,10 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 	if err != nil {
 		return err
 	}
-	files := &outputs{force: s.force, input: path}
+	as, err := m.planFile(cmd, work)
+	if err != nil {
+		return err
+	}
 	layouts, err := newLayoutPaths(s.layout, len(cloths))
 	if err != nil {
 		return err
@@ -80,9 +93,8 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 		return err
 	}
 	plans := make([]fabric.LayPlan, len(cloths))
-	options := marker.Options{Job: work.Title(), Paper: paper, Inches: work.Unit == measure.Inch || work.Unit == measure.Yard}
 	for i, cloth := range cloths {
-		err := files.add(planName(m.output, cloth.Name, i), func(w io.Writer) error { return marker.Write(w, plans[i], options) })
+		err := files.add(planName(m.output, cloth.Name, i), func(w io.Writer) error { return as.write(w, plans[i]) })
 		if err != nil {
 			return err
 		}
@@ -95,6 +107,9 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 		}
 		if plans[i], err = planOf(need, lay); err != nil {
 			return clothError(work, cloth, err)
+		}
+		if err := as.check(files, planName(m.output, cloth.Name, i), plans[i]); err != nil {
+			return err
 		}
 		if err := layouts.add(files, need); err != nil {
 			return err

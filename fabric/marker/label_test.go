@@ -13,7 +13,7 @@ import (
 // labelsOf finds the labels of a plan that fits on one page.
 func labelsOf(plan fabric.LayPlan) ([]label, []shownPiece) {
 	s := newSheets(plan, Options{})
-	low, high := clothEdges(plan)
+	low, high := Edges(plan)
 	spread := A4.spreadFor(high-low, plan.OnTable())
 	s.denominator = spread.denominator
 	s.addPage(spread.sheet)

@@ -45,7 +45,9 @@ func (s *sheets) drawClothRuler(v view) {
 func (s *sheets) drawFoot(v view) {
 	y := s.height - margin - 5.5
 	s.drawScaleBar(margin, y, v.scale)
-	s.drawTestRuler(s.width-margin-100, y)
+	if !s.onScreen {
+		s.drawTestRuler(s.width-margin-100, y)
+	}
 	switch {
 	case s.inner() > 220:
 		s.drawLegend(margin+92, y)

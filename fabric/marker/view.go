@@ -40,7 +40,7 @@ func (v view) box() orb.Bound {
 
 // drawLay draws all pages of the lay.
 func (s *sheets) drawLay() {
-	low, high := clothEdges(s.plan)
+	low, high := Edges(s.plan)
 	spread := s.options.Paper.spreadFor(high-low, s.plan.OnTable())
 	s.denominator = spread.denominator
 	_, along := spread.room()
@@ -83,8 +83,8 @@ func (s *sheets) drawHead(text string) {
 	s.y = margin + 11
 }
 
-// clothEdges are the outer edges of the cloth, across.
-func clothEdges(plan fabric.LayPlan) (low, high float64) {
+// Edges are the outer edges of the cloth across, mm in the frame of the lay.
+func Edges(plan fabric.LayPlan) (low, high float64) {
 	selvedge := plan.Cloth.Selvedge
 	switch plan.Lay {
 	case fabric.FoldedAlong, fabric.SelvedgeIn:

@@ -26,14 +26,22 @@ type Options struct {
 // needs, then the table by which it is laid, and the words that go with it.
 // The same plan gives the same bytes. It refuses a lay that is not possible.
 func Write(w io.Writer, plan fabric.LayPlan, options Options) error {
+	if err := check(plan); err != nil {
+		return err
+	}
+	pages := pagesOf(plan, options)
+	return drawing.WritePDF(w, titleOf(plan, options), pages)
+}
+
+// check refuses what cannot be drawn.
+func check(plan fabric.LayPlan) error {
 	if !plan.Possible() {
 		return fmt.Errorf("the %s lay of %s cannot be drawn: %s", plan.Lay, plan.Cloth, plan.Impossible)
 	}
 	if len(plan.Pieces) == 0 {
 		return fmt.Errorf("the %s lay of %s has no pieces to draw", plan.Lay, plan.Cloth)
 	}
-	pages := pagesOf(plan, options)
-	return drawing.WritePDF(w, titleOf(plan, options), pages)
+	return nil
 }
 
 // pagesOf draws all pages of the plan.
@@ -54,6 +62,7 @@ type sheets struct {
 	sheet               // the page being drawn
 	all         []page  // every page so far
 	denominator float64 // of the scale
+	onScreen    bool    // there is no print to be checked
 	// y is how far down the page is filled, mm.
 	y float64
 }

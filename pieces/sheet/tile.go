@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"math"
 
 	"github.com/paulmach/orb"
 
@@ -38,7 +39,7 @@ func (t Tiling) page(plane Plane, tiles []Tile, tile Tile, count string) drawing
 	if t.Paper.IsRoll() {
 		page.Width = tile.Box.Max[0] - tile.Box.Min[0] + 2*t.Paper.Margin + t.Paper.Overlap
 	}
-	corner := orb.Point{t.Paper.Margin + t.Paper.Overlap/2, t.Paper.Margin + t.Paper.Overlap/2}
+	corner := orb.Point{cornerOf(t.Columns, page.Width, t.Paper), cornerOf(t.Rows, page.Height, t.Paper)}
 	p := tilePage{Picture: &drawing.Picture{}, tile: tile, paper: t.Paper}
 	p.cell = orb.Bound{Min: corner, Max: plus(corner, minus(tile.Box.Max, tile.Box.Min))}
 	p.inner = orb.Bound{Min: orb.Point{t.Paper.Margin, t.Paper.Margin}, Max: orb.Point{page.Width - t.Paper.Margin, page.Height - t.Paper.Margin}}
@@ -52,6 +53,17 @@ func (t Tiling) page(plane Plane, tiles []Tile, tile Tile, count string) drawing
 	p.Window(shown, plane.Picture, minus(corner, tile.Box.Min))
 	page.Window(p.inner, p.Picture, orb.Point{})
 	return page
+}
+
+// cornerOf is where the cell begins on a page: within the margin and half the
+// overlap, or, where there is nothing to join and it is larger than that,
+// within the margin.
+func cornerOf(cuts []float64, extent float64, paper Paper) float64 {
+	usual := paper.Margin + paper.Overlap/2
+	if len(cuts) > 2 {
+		return usual
+	}
+	return math.Min(usual, math.Max(paper.Margin, (extent-cuts[1])/2))
 }
 
 // Sides of a tile.

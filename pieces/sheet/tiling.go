@@ -57,22 +57,26 @@ func rowLetter(row int) string {
 }
 
 // EvenTiling cuts the plane into tiles of the size of the sheet; on a roll,
-// into rows alone.
+// into rows alone. What fits within the margins is not cut at all.
 func EvenTiling(plane Plane, paper Paper) Tiling {
 	width, height := plane.Extent()
 	cellWidth, cellHeight := paper.Cell()
 	columns := []float64{0, width}
 	if !paper.IsRoll() {
-		columns = evenCuts(width, cellWidth)
+		columns = evenCuts(width, cellWidth, paper.Overlap)
 	}
-	return Tiling{paper, columns, evenCuts(height, cellHeight)}
+	return Tiling{paper, columns, evenCuts(height, cellHeight, paper.Overlap)}
 }
 
 // cutTolerance, mm: what reaches so little over a cut is no reason for one
 // more sheet, since every sheet shows more than that beyond its trim line.
 const cutTolerance = 0.05
 
-func evenCuts(extent, cell float64) []float64 {
+// evenCuts cuts an extent into cells. A single cell may use the overlap too.
+func evenCuts(extent, cell, overlap float64) []float64 {
+	if extent > cell && extent <= cell+overlap+cutTolerance {
+		return []float64{0, extent}
+	}
 	n := max(1, int(math.Ceil((extent-cutTolerance)/cell)))
 	out := make([]float64, n+1)
 	for i := range out {

@@ -1,0 +1,170 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric"
+	"ellwand/fabric/marker"
+	"ellwand/fabric/plotter"
+	"ellwand/pieces/drawing"
+	"ellwand/pieces/measure"
+	"ellwand/pieces/sheet"
+)
+
+// planFile says as what a lay is drawn: the plan to scale, or the marker at
+// full size, in the kind of file that its name ends in.
+type planFile struct {
+	kind    string // ".pdf", ".svg", ".png" or ".plt"
+	full    bool
+	plan    marker.Options
+	plotter plotter.Options
+}
+
+// fullOptions are the options of a marker at full size.
+type fullOptions struct {
+	full  bool
+	roll  string
+	frame string
+	paper paperOptions // its name is that of the plan's paper too
+}
+
+func (f *fullOptions) register(cmd *cobra.Command) {
+	flags := cmd.Flags()
+	flags.StringVar(&f.paper.name, "paper", "a4", "a4 or letter; with --full, tiles of "+strings.Join(sheet.PaperNames(), ", ")+" or 600mmx900mm")
+	flags.BoolVar(&f.full, "full", false, "draw the marker at full size, for a plotter's roll or, with --paper, on sheets to be joined")
+	flags.StringVar(&f.roll, "roll", "", "with --full: width of the roll, 610, 914, 1067, 1520 or 1830 mm; the narrowest that holds the lay if not given")
+	flags.StringVar(&f.frame, "frame", "", "with --full: longest page of the roll; in a PDF 5080mm, which viewers show at most")
+	f.paper.registerEdges(cmd)
+}
+
+// kindOf a file by its ending.
+func kindOf(path string, full bool) (string, error) {
+	kind := extension(path)
+	if full && (kind == ".hpgl" || kind == ".hpg" || kind == ".hgl") {
+		kind = ".plt"
+	}
+	known := []string{".pdf", ".svg", ".png"}
+	if full {
+		known = []string{".pdf", ".svg", ".plt"}
+	}
+	for _, k := range known {
+		if kind == k {
+			return kind, nil
+		}
+	}
+	what := "the plan is written as .pdf, .svg or .png"
+	if full {
+		what = "the marker at full size is written as .pdf, .svg or, in HP-GL/2, .plt or .hpgl"
+	}
+	return "", fmt.Errorf("%s, but the file is named %s; give it one of these endings", what, path)
+}
+
+// planFile reads the options.
+func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, error) {
+	kind, err := kindOf(m.output, m.full.full)
+	if err != nil {
+		return planFile{}, err
+	}
+	inches := work.Unit == measure.Inch || work.Unit == measure.Yard
+	out := planFile{kind: kind, full: m.full.full}
+	changed := cmd.Flags().Changed
+	if !out.full {
+		for _, name := range []string{"roll", "frame", "margin", "overlap"} {
+			if changed(name) {
+				return out, fmt.Errorf("--%s is for a marker at full size; add --full", name)
+			}
+		}
+		paper, err := parsePaper(m.full.paper.name)
+		out.plan = marker.Options{Job: work.Title(), Paper: paper, Inches: inches}
+		return out, err
+	}
+	out.plotter = plotter.Options{Job: work.Title(), Inches: inches}
+	if changed("paper") && changed("roll") {
+		return out, fmt.Errorf("--paper and --roll cannot both be given: sheets or a roll")
+	}
+	if changed("paper") {
+		out.plotter.Paper, err = m.full.paper.paper(work.Unit)
+		return out, err
+	}
+	if out.plotter.Longest, err = length("--frame", m.full.frame, measure.Millimetre); err != nil {
+		return out, err
+	}
+	height, err := length("--roll", m.full.roll, measure.Millimetre)
+	if err != nil {
+		return out, err
+	}
+	check := sheet.Paper{Height: height}
+	if height == 0 {
+		check.Height = plotter.Rolls[0]
+	}
+	check, err = m.full.paper.edges(check, work.Unit)
+	check.Height = height
+	out.plotter.Paper = check
+	return out, err
+}
+
+// length reads an option that is a length; 0 when it is not given.
+func length(option, text string, unit measure.Unit) (float64, error) {
+	if text == "" {
+		return 0, nil
+	}
+	value, err := measure.Parse(text, unit)
+	if err != nil {
+		return 0, fmt.Errorf("%s: %w", option, err)
+	}
+	if value <= 0 {
+		return 0, fmt.Errorf("%s is %s; it must be above 0", option, text)
+	}
+	return float64(value), nil
+}
+
+// write draws a plan into its file; of pages that each need a file of their
+// own, the first.
+func (p planFile) write(w io.Writer, plan fabric.LayPlan) error {
+	switch {
+	case p.full && p.kind == ".pdf":
+		return plotter.Write(w, plan, p.plotter)
+	case p.full:
+		pages, err := plotter.Pages(plan, p.plotter)
+		if err != nil {
+			return err
+		}
+		return p.page(w, plan, pages[0])
+	case p.kind == ".svg":
+		return marker.WriteSVG(w, plan, p.plan)
+	case p.kind == ".png":
+		return marker.WritePNG(w, plan, p.plan)
+	}
+	return marker.Write(w, plan, p.plan)
+}
+
+func (p planFile) page(w io.Writer, plan fabric.LayPlan, page drawing.Page) error {
+	if p.kind == ".svg" {
+		return drawing.WriteSVG(w, plotter.Title(plan, p.plotter), page)
+	}
+	return drawing.WriteHPGL(w, page)
+}
+
+// check refuses a plan that the paper cannot take, and plans a file for each
+// page after the first where a file holds one page: plan-2.svg, plan-3.svg.
+func (p planFile) check(files *outputs, path string, plan fabric.LayPlan) error {
+	if !p.full {
+		return nil
+	}
+	pages, err := plotter.Pages(plan, p.plotter)
+	if err != nil || p.kind == ".pdf" {
+		return err
+	}
+	for i := 1; i < len(pages); i++ {
+		name := strings.TrimSuffix(path, extension(path)) + fmt.Sprintf("-%d", i+1) + extension(path)
+		if err := files.add(name, func(w io.Writer) error { return p.page(w, plan, pages[i]) }); err != nil {
+			return err
+		}
+	}
+	return nil
+}

@@ -1,0 +1,70 @@
+package marker
+
+import (
+	"io"
+	"math"
+
+	"ellwand/fabric"
+	"ellwand/pieces/drawing"
+)
+
+// Picture is the whole lay on one page with its title and facts, for the
+// screen or a message. It refuses a lay that is not possible.
+func Picture(plan fabric.LayPlan, options Options) (drawing.Page, error) {
+	if err := check(plan); err != nil {
+		return drawing.Page{}, err
+	}
+	s := newSheets(plan, options)
+	s.onScreen = true
+	low, high := Edges(plan)
+	s.denominator = screenScale(high-low, plan.OnTable())
+	of := sheet{width: math.Max(leastPicture, plan.OnTable()/s.denominator+2*margin+roomLeft+roomRight)}
+	s.addPage(of)
+	s.drawTitle() // to see how tall it is
+	of.height = s.y + roomAbove + (high-low)/s.denominator + roomBelow + footHeight + margin
+	s.all = nil
+	s.addPage(of)
+	s.drawPage(view{from: 0, to: plan.OnTable(), scale: 1 / s.denominator, low: low, high: high, page: 1, pages: 1})
+	return s.pages()[0], nil
+}
+
+// Size of a picture, mm: the least width has room for the title and the
+// facts; across the cloth it is as large as a screen shows well.
+const (
+	leastPicture  = 250.0
+	pictureAcross = 190.0
+	pictureAlong  = 900.0
+)
+
+// screenScale is the largest scale at which the lay is no larger than a
+// picture.
+func screenScale(across, along float64) float64 {
+	for _, scale := range scales {
+		if across/scale <= pictureAcross && along/scale <= pictureAlong {
+			return scale
+		}
+	}
+	return math.Max(across/pictureAcross, along/pictureAlong)
+}
+
+// WriteSVG draws the picture of the lay as an SVG document.
+func WriteSVG(w io.Writer, plan fabric.LayPlan, options Options) error {
+	page, err := Picture(plan, options)
+	if err != nil {
+		return err
+	}
+	return drawing.WriteSVG(w, titleOf(plan, options)+", "+subtitle(plan), page)
+}
+
+// mostPixels along a picture, so that it can be sent in a message.
+const mostPixels = 4000.0
+
+// WritePNG draws the picture of the lay as a PNG, at 6 pixels a mm or, of a
+// long lay, less.
+func WritePNG(w io.Writer, plan fabric.LayPlan, options Options) error {
+	page, err := Picture(plan, options)
+	if err != nil {
+		return err
+	}
+	return drawing.WritePNG(w, page, math.Min(6, mostPixels/page.Width))
+}

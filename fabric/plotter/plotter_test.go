@@ -1,0 +1,287 @@
+package plotter
+
+import (
+	"bytes"
+	"encoding/xml"
+	"fmt"
+	"math"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/paulmach/orb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/fabric"
+	"ellwand/nest"
+	"ellwand/pieces"
+	"ellwand/pieces/drawing"
+	"ellwand/pieces/sheet"
+)
+
+// sleeve has a curved head.
+func sleeve(width, height float64) pieces.Piece {
+	p := pieces.Rectangle("sleeve", width, height)
+	p.Edges[2].Path = pieces.Path{pieces.Bezier{P0: orb.Point{width, height}, P1: orb.Point{width * 0.8, height * 1.3},
+		P2: orb.Point{width * 0.2, height * 1.3}, P3: orb.Point{0, height}}}
+	for i := range p.Edges {
+		p.Edges[i].Allowance = 5
+	}
+	p.Garment = "smock"
+	p.Notches = []pieces.Notch{{Edge: "top", At: 40, Count: 2}}
+	return p
+}
+
+// longPlan is an open lay of so many sleeves, each way up in turn.
+func longPlan(t testing.TB, count int) fabric.LayPlan {
+	t.Helper()
+	piece := sleeve(140, 130)
+	outline, err := piece.CuttingOutline(0.05)
+	require.NoError(t, err)
+	problem := nest.Problem{Items: []nest.Item{{Outline: outline, Turns: []nest.Turn{{Degrees: 270}, {Degrees: 90}, {Degrees: 90, Mirrored: true}}}}}
+	plan := fabric.LayPlan{Cloth: fabric.Cloth{Name: "linen", Width: 1500, Selvedge: 10}, Lay: fabric.Open, Plies: 1, Width: 1480, Density: 0.7}
+	const across, step = 9, 290.0
+	for i := range count {
+		at := nest.Placement{Turn: i % 3}
+		turn := problem.Items[0].Turns[at.Turn]
+		box := problem.Placed(at).Bound()
+		at.X, at.Y = float64(i/across)*step-box.Min[0], float64(i%across)*160-box.Min[1]
+		plan.Pieces = append(plan.Pieces, fabric.Laid{Piece: piece, Name: piece.Name, Garment: "smock", Copy: i + 1, Yields: 1,
+			Mirrored: turn.Mirrored, Turn: turn.Degrees, X: at.X, Y: at.Y, Outline: problem.Placed(at)})
+	}
+	for _, l := range plan.Pieces {
+		plan.Length = max(plan.Length, l.Outline.Bound().Max[0])
+	}
+	plan.Buy = plan.Length
+	return plan
+}
+
+func roll(height float64) sheet.Paper { return sheet.Paper{Height: height, Margin: 10, Overlap: 12} }
+
+// plotted reads HP-GL/2 back: every chain of places that the pen draws, in
+// mm. It knows the commands IN, SP, PA, PU and PD, and no others.
+func plotted(t *testing.T, text string) (lines [][]orb.Point) {
+	t.Helper()
+	var current []orb.Point
+	var at orb.Point
+	finish := func() {
+		if len(current) > 1 {
+			lines = append(lines, current)
+		}
+		current = nil
+	}
+	for _, command := range strings.Split(strings.ReplaceAll(text, "\n", ""), ";") {
+		if command == "" {
+			continue
+		}
+		name, rest := command[:2], command[2:]
+		var numbers []float64
+		for _, figure := range strings.FieldsFunc(rest, func(r rune) bool { return r == ',' }) {
+			n, err := strconv.Atoi(figure)
+			require.NoError(t, err, command)
+			numbers = append(numbers, float64(n))
+		}
+		switch name {
+		case "IN", "SP", "PA":
+			continue
+		case "PU":
+			finish()
+		case "PD":
+			if current == nil {
+				current = []orb.Point{at}
+			}
+		default:
+			require.Fail(t, "unknown command", command)
+		}
+		require.Zero(t, len(numbers)%2, command)
+		for i := 0; i < len(numbers); i += 2 {
+			at = orb.Point{numbers[i] * 25.4 / 1016, numbers[i+1] * 25.4 / 1016}
+			if name == "PD" {
+				current = append(current, at)
+			}
+		}
+	}
+	finish()
+	return lines
+}
+
+// TestPlotterDrawsTheOutlines: every cutting line of the plan is drawn in one
+// stroke, each of its points within 0.025 mm.
+func TestPlotterDrawsTheOutlines(t *testing.T) {
+	plan := longPlan(t, 30)
+	pages, err := Pages(plan, Options{Paper: roll(0)})
+	require.NoError(t, err)
+	require.Len(t, pages, 1)
+	var file bytes.Buffer
+	require.NoError(t, drawing.WriteHPGL(&file, pages[0]))
+	assert.True(t, strings.HasPrefix(file.String(), "IN;SP1;"))
+	lines := plotted(t, file.String())
+	// The plane begins at the upper left, within the margins; the lay begins
+	// behind the head, its lowest edge at the foot.
+	const left = 10 + headWidth
+	top := pages[0].Height - math.Min(16, math.Max(10, (pages[0].Height-1490)/2))
+	for _, l := range plan.Pieces {
+		assert.True(t, anyFollows(lines, l.Outline, orb.Point{left + 6, top - 1490}, 0.025), "%s %d", l.Name, l.Copy)
+	}
+	assert.False(t, anyFollows(lines, plan.Pieces[0].Outline, orb.Point{left + 6.05, top - 1490}, 0.025), "the test can fail")
+}
+
+func anyFollows(lines [][]orb.Point, ring orb.Ring, by orb.Point, tolerance float64) bool {
+	for _, line := range lines {
+		if len(line) < 4 {
+			continue
+		}
+		missing := false
+		for _, p := range ring {
+			found := false
+			for i := 1; i < len(line) && !found; i++ {
+				found = segmentDistance(orb.Point{p[0] + by[0], p[1] + by[1]}, line[i-1], line[i]) <= tolerance
+			}
+			if !found {
+				missing = true
+				break
+			}
+		}
+		if !missing {
+			return true
+		}
+	}
+	return false
+}
+
+func segmentDistance(p, a, b orb.Point) float64 {
+	dx, dy := b[0]-a[0], b[1]-a[1]
+	k := 0.0
+	if square := dx*dx + dy*dy; square > 0 {
+		k = math.Max(0, math.Min(1, ((p[0]-a[0])*dx+(p[1]-a[1])*dy)/square))
+	}
+	return math.Hypot(p[0]-a[0]-k*dx, p[1]-a[1]-k*dy)
+}
+
+// TestLongMarkerIsSmall: 5 m with 150 pieces take less than 2 MB; the time is
+// that of BenchmarkWrite.
+func TestLongMarkerIsSmall(t *testing.T) {
+	plan := longPlan(t, 153)
+	require.InDelta(t, 5000, plan.Length, 200)
+	var file bytes.Buffer
+	require.NoError(t, Write(&file, plan, Options{Job: "Smocks", Paper: roll(1520)}))
+	assert.Less(t, file.Len(), 2_000_000)
+	for _, paper := range []string{"a4", "a0"} {
+		p, err := sheet.ParsePaper(paper)
+		require.NoError(t, err)
+		file.Reset()
+		require.NoError(t, Write(&file, plan, Options{Paper: p}))
+		assert.Less(t, file.Len(), 2_000_000, paper)
+	}
+}
+
+// TestRollsTakeTheLay: every usual roll, with one row of frames where the
+// cloth fits and more where it does not; no page of a PDF is too long.
+func TestRollsTakeTheLay(t *testing.T) {
+	plan := longPlan(t, 180)
+	for _, width := range Rolls {
+		pages, err := Pages(plan, Options{Paper: roll(width), Longest: drawing.LongestPage})
+		require.NoError(t, err)
+		rows := math.Ceil(1490 / (width - 32))
+		if width >= 1510 {
+			rows = 1
+		}
+		assert.Equal(t, int(2*rows), len(pages), "%g", width)
+		for _, page := range pages {
+			assert.InDelta(t, width, page.Height, 1e-9)
+			assert.LessOrEqual(t, page.Width, drawing.LongestPage+1e-6)
+		}
+	}
+	assert.InDelta(t, 1520, RollFor(plan, 10), 0)
+	plan.Width = 2000
+	assert.InDelta(t, 1830, RollFor(plan, 10), 0)
+}
+
+// TestFramesCutWhereFewestPiecesAre: three columns of shapes with a gap
+// between the second and the third.
+func TestFramesCutWhereFewestPiecesAre(t *testing.T) {
+	box := func(from, to float64) orb.Ring {
+		return orb.Ring{{from, 0}, {to, 0}, {to, 100}, {from, 100}, {from, 0}}
+	}
+	shapes := []orb.Ring{box(0, 400), box(390, 700), box(395, 690), box(720, 1000)}
+	cuts := frames(shapes, 1000, 900)
+	require.Len(t, cuts, 3)
+	assert.True(t, cuts[1] >= 700 && cuts[1] <= 720, "%v", cuts)
+	assert.Equal(t, []float64{0, 1000}, frames(shapes, 1000, 1000), "no cut when none is needed")
+	for _, longest := range []float64{250, 333, 480} {
+		cuts := frames(shapes, 1000, longest)
+		for i := 1; i < len(cuts); i++ {
+			assert.LessOrEqual(t, cuts[i]-cuts[i-1], longest+1e-6)
+			assert.Greater(t, cuts[i], cuts[i-1])
+		}
+		assert.InDelta(t, 1000, cuts[len(cuts)-1], 0)
+	}
+}
+
+// TestPageSizesInThePDF reads the size of the page back: the width of the
+// roll, and the length of the lay with its head and margins.
+func TestPageSizesInThePDF(t *testing.T) {
+	if _, err := exec.LookPath("pdfinfo"); err != nil {
+		t.Skip("pdfinfo of poppler-utils is not installed")
+	}
+	var file bytes.Buffer
+	plan := longPlan(t, 18)
+	require.NoError(t, Write(&file, plan, Options{Job: "Žofie \U0001F9F5", Paper: roll(1520)}))
+	path := filepath.Join(t.TempDir(), "marker.pdf")
+	require.NoError(t, os.WriteFile(path, file.Bytes(), 0o600))
+	out, err := exec.Command("pdfinfo", path).Output()
+	require.NoError(t, err)
+	var width, height float64
+	_, after, _ := strings.Cut(string(out), "Page size:")
+	_, err = fmt.Sscanf(after, "%f x %f", &width, &height)
+	require.NoError(t, err)
+	assert.InDelta(t, 1520, height*25.4/72, 0.1)
+	assert.InDelta(t, headWidth+plan.Length+32, width*25.4/72, 0.1)
+	text, err := exec.Command("pdftotext", path, "-").Output()
+	require.NoError(t, err)
+	assert.Contains(t, string(text), "18 sleeve")
+	assert.Contains(t, string(text), "face down")
+}
+
+func TestSVGIsWellFormed(t *testing.T) {
+	pages, err := Pages(longPlan(t, 9), Options{Job: `<"&>`, Paper: roll(0)})
+	require.NoError(t, err)
+	var file bytes.Buffer
+	require.NoError(t, drawing.WriteSVG(&file, "marker", pages[0]))
+	decoder := xml.NewDecoder(&file)
+	for {
+		if _, err := decoder.Token(); err != nil {
+			assert.Equal(t, "EOF", err.Error())
+			break
+		}
+	}
+}
+
+func TestRefusals(t *testing.T) {
+	_, err := Pages(fabric.LayPlan{Impossible: "yoke: a single piece cannot be cut from two plies"}, Options{})
+	assert.ErrorContains(t, err, "yoke: a single piece")
+	_, err = Pages(fabric.LayPlan{}, Options{})
+	assert.ErrorContains(t, err, "no pieces to draw")
+	_, err = Pages(longPlan(t, 3), Options{Paper: roll(90)})
+	assert.ErrorContains(t, err, "for the pieces")
+	_, err = Pages(longPlan(t, 3), Options{Paper: roll(914), Longest: 100})
+	assert.ErrorContains(t, err, "too short")
+}
+
+func BenchmarkWrite(b *testing.B) {
+	for _, count := range []int{15, 150} {
+		plan := longPlan(b, count)
+		b.Run(fmt.Sprintf("pieces=%d", count), func(b *testing.B) {
+			for b.Loop() {
+				var file bytes.Buffer
+				if err := Write(&file, plan, Options{Paper: roll(1520)}); err != nil || file.Len() < 20000 || file.Len() > 2_000_000 {
+					b.Fatal(err, file.Len())
+				}
+			}
+		})
+	}
+}
