@@ -65,7 +65,7 @@ func (g *garment) draftSleeve(block bodice.Block) (sleeve.Block, error) {
 	options := *g.Sleeve
 	if cuff, ok := g.cuff(); ok {
 		options.Cuffed = true
-		if options.Length == 0 {
+		if options.Length == 0 && options.Reach == sleeve.Full {
 			options.Length = measures.ShoulderToWrist - cuff.FinishedDepth()
 		}
 	}

@@ -42,7 +42,7 @@ func (g *garment) bodiceRows() []Row {
 			0, 10, construct.Say("the back 0 to 1 cm longer, eased in (common practice)")),
 		compare("side", "front side", seam(front, "side"), "back side", seam(back, "side"),
 			-matching, matching, construct.Say("equal (common practice)")),
-		g.neckRow(2*(seam(front, "neck") + seam(back, "neck"))),
+		g.neckRow(2 * (seam(front, "neck") + seam(back, "neck"))),
 	}
 	if g.Bodice.BelowWaist > 0 {
 		return append(rows, g.belowRows()...)
@@ -80,7 +80,9 @@ func (g *garment) sleeveRows() []Row {
 	piece := g.sleeve.Piece
 	head := compare("armhole", "sleeve head", g.sleeve.Head, "armhole", armhole,
 		0, 45, construct.Say("0 to 1.5 cm of ease in a shirt sleeve, 2 to 4.5 cm in a set-in woven sleeve (common practice)"))
-	if head.Sound {
+	if g.Sleeve.HeadFullness > 0 {
+		head = compare("armhole", "sleeve head", g.sleeve.Head, "armhole", armhole, 0, 2*armhole+1, construct.Say("up to three times as long, gathered in (common practice)"))
+	} else if head.Sound {
 		head.Verdict = headVerdict(head.Difference)
 	}
 	return []Row{

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/draft/bodice"
+	"ellwand/draft/sleeve"
 )
 
 // checkVariant drafts a request at every size of both tables and checks each
@@ -120,4 +121,42 @@ func TestBodiceToTheHip(t *testing.T) {
 	request.Bodice = &bodice.Options{BelowWaist: 100}
 	_, err := Draft(request)
 	assert.ErrorContains(t, err, "a length of 10 cm below the waist ends above the hip (waist to hip 20.9 cm)")
+}
+
+func TestSleeveVariants(t *testing.T) {
+	for name, o := range map[string]sleeve.Options{
+		"shirt": {Style: sleeve.Shirt}, "short": {Reach: sleeve.Short}, "elbow": {Reach: sleeve.Elbow, Style: sleeve.Shirt},
+		"gathered": {HeadFullness: 1.4, HemFullness: 1.5}, "puff": {HeadFullness: 1.6, Reach: sleeve.Short}, "bishop": {HemFullness: 1.8},
+	} {
+		t.Run(name, func(t *testing.T) {
+			checkVariant(t, func(r *Request) {
+				r.Sleeve = &o
+				if o.Reach != sleeve.Full {
+					r.Parts = nil
+				}
+			}, func(t *testing.T, r Result) {
+				piece := pieceNamed(t, r, "sleeve")
+				armhole := seam(pieceNamed(t, r, "front bodice"), "armhole") + seam(pieceNamed(t, r, "back bodice"), "armhole")
+				head := seam(piece, "sleeve head")
+				switch {
+				case o.HeadFullness > 0:
+					assert.InDelta(t, o.HeadFullness*armhole, head, 0.1)
+				case o.Style == sleeve.Shirt:
+					assert.InDelta(t, armhole+8, head, 0.1)
+					height := r.Figures[2]
+					require.Equal(t, "sleeve head height", height.Name)
+					assert.Less(t, height.Value, armhole/3-12.7, "lower than a set-in sleeve")
+				}
+			})
+		})
+	}
+	for want, o := range map[string]sleeve.Options{
+		"a head fullness of 4 cannot be gathered": {HeadFullness: 4},
+		"the hem has a width or a fullness":       {HemFullness: 2, WristWidth: 300},
+	} {
+		request := blouse(size(t, "women", "12"))
+		request.Sleeve = &o
+		_, err := Draft(request)
+		assert.ErrorContains(t, err, want)
+	}
 }

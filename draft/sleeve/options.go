@@ -2,6 +2,28 @@
 // a bodice. Lengths are millimetres.
 package sleeve
 
+// Style of a sleeve.
+type Style int
+
+const (
+	// SetIn has the head of the draft, for a fitted armhole.
+	SetIn Style = iota
+	// Shirt has a lower head with little ease.
+	Shirt
+)
+
+// Reach is how far down the arm a sleeve goes when its length is not given.
+type Reach int
+
+const (
+	// Full goes to the wrist.
+	Full Reach = iota
+	// Elbow ends at the elbow line.
+	Elbow
+	// Short ends halfway between underarm and elbow.
+	Short
+)
+
 // Options of a sleeve. The zero value is a full-length sleeve as the draft
 // gives it.
 type Options struct {
@@ -17,6 +39,14 @@ type Options struct {
 	// WristWidth is the whole width of the wrist or hem edge; 0 takes the
 	// bicep line in by a quarter on each side.
 	WristWidth float64
+	Style      Style
+	Reach      Reach
+	// HeadFullness is how many times the armhole the head is, gathered into
+	// it; 0 for a head that is not gathered. 1.2 to 2 is usual.
+	HeadFullness float64
+	// HemFullness is how many times its width in the draft the lower edge is,
+	// gathered into a cuff or a band; 0 for one that is not gathered.
+	HemFullness float64
 	// Cuffed ends the sleeve in a seam for a cuff, in place of a hem.
 	Cuffed bool
 }

@@ -36,17 +36,15 @@ const leastUnderarm = 30
 // Draft drafts the sleeve: the practitioner's draft with the maker's options.
 // The error is a sentence that names the length that cannot be.
 func Draft(m Measures, o Options) (Block, error) {
-	height := o.HeadHeight
-	if height == 0 {
-		height = HeadHeight(m.FrontArmhole, m.BackArmhole)
+	o, err := o.styled(m)
+	if err != nil {
+		return Block{}, err
 	}
-	length := o.Length
-	if length == 0 {
-		length = m.ShoulderToWrist
-	}
+	height, length := o.HeadHeight, o.Length
 	if err := check(m, o, height, length); err != nil {
 		return Block{}, err
 	}
+	o.Ease = o.headEase(m)
 	d := drafting{Measures: m, Options: o, height: height, length: length}
 	longer, err := d.lengthenForEase()
 	if err != nil {
@@ -99,7 +97,11 @@ func (d drafting) wristHalf(half, bicep float64) float64 {
 		return half / bicep * d.WristWidth
 	}
 	full := max(d.ShoulderToWrist, d.length)
-	return half * (1 - 0.25*(d.length-d.height)/(full-d.height))
+	width := half * (1 - 0.25*(d.length-d.height)/(full-d.height))
+	if d.HemFullness > 0 {
+		width *= d.HemFullness
+	}
+	return width
 }
 
 // lengthenForEase finds how much longer than the armhole the slanted lines
