@@ -97,11 +97,15 @@ func (d drafting) wristHalf(half, bicep float64) float64 {
 		return half / bicep * d.WristWidth
 	}
 	full := max(d.ShoulderToWrist, d.length)
-	width := half * (1 - 0.25*(d.length-d.height)/(full-d.height))
-	if d.HemFullness > 0 {
-		width *= d.HemFullness
+	share := 1 - 0.25*(d.length-d.height)/(full-d.height)
+	if d.HeadFullness == 0 && d.HemFullness == 0 {
+		return half * share
 	}
-	return width
+	// The fullness of the head runs out towards the lower edge, that of the
+	// hem grows towards it; both sides slant alike, so that the underarm seams
+	// match.
+	width := share * BicepLine(d.FrontArmhole, d.BackArmhole, d.height) * max(1, d.HemFullness)
+	return half - math.Copysign((bicep-width)/2, half)
 }
 
 // lengthenForEase finds how much longer than the armhole the slanted lines

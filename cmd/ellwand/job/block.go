@@ -25,6 +25,10 @@ type Bodice struct {
 
 // Sleeve asks for a one-piece set-in sleeve.
 type Sleeve struct {
+	Style      Choice  `yaml:"style" jsonschema:"enum=set-in,enum=shirt" jsonschema_description:"set-in, or shirt with a lower head and 8 mm of ease; set-in if not given"`
+	Reach      Choice  `yaml:"reach" jsonschema:"enum=full,enum=elbow,enum=short" jsonschema_description:"how far down the arm it goes when length is not given: full, elbow or short; full if not given"`
+	Head       Text    `yaml:"head_fullness" jsonschema_description:"how many times the armhole a gathered sleeve head is: 1.2 to 2"`
+	Hem        Text    `yaml:"hem_fullness" jsonschema_description:"how many times its usual width the lower edge is, gathered into a cuff or band: 1.2 to 2"`
 	Length     Measure `yaml:"length" jsonschema_description:"from the crown to the wrist; the body's shoulder_to_wrist if not given"`
 	Ease       Measure `yaml:"ease" jsonschema_description:"how much longer the sleeve head is than the armhole; about 1.5 cm if not given"`
 	HeadHeight Measure `yaml:"head_height" jsonschema_description:"from the crown down to the bicep line; a third of the armhole less 1/2 in if not given"`
@@ -46,6 +50,9 @@ var (
 	darts  = []string{"side", "shoulder", "armhole"}
 	backs  = []string{"seam", "fold"}
 	fronts = []string{"fold", "opening"}
+
+	styles  = []string{"set-in", "shirt"}
+	reaches = []string{"full", "elbow", "short"}
 )
 
 func (r *resolver) bodice(path string, asked *Bodice) *bodice.Options {
@@ -74,9 +81,13 @@ func (r *resolver) sleeve(path string, asked *Sleeve) *sleeve.Options {
 		return nil
 	}
 	options := &sleeve.Options{
-		HeadHeight: r.optional(path+".head_height", "the sleeve head height", asked.HeadHeight),
-		Length:     r.optional(path+".length", "the sleeve length", asked.Length),
-		WristWidth: r.optional(path+".wrist_width", "the wrist width", asked.WristWidth),
+		Style:        sleeve.Style(r.choose(path+".style", "the sleeve's style", string(asked.Style), styles)),
+		Reach:        sleeve.Reach(r.choose(path+".reach", "the sleeve's reach", string(asked.Reach), reaches)),
+		HeadFullness: r.fullness(path+".head_fullness", "the sleeve head", asked.Head),
+		HemFullness:  r.fullness(path+".hem_fullness", "the sleeve hem", asked.Hem),
+		HeadHeight:   r.optional(path+".head_height", "the sleeve head height", asked.HeadHeight),
+		Length:       r.optional(path+".length", "the sleeve length", asked.Length),
+		WristWidth:   r.optional(path+".wrist_width", "the wrist width", asked.WristWidth),
 	}
 	if asked.Ease != "" {
 		if ease, ok := r.length(path+".ease", "the sleeve ease", asked.Ease); ok {
