@@ -77,9 +77,10 @@ garments:
     pieces: [{name: pocket, width: 15, height: 16, cut: 3}]
 cloths: [{name: shell, width: 150, nap: one way per garment}]
 `), 0o600))
-	file := filepath.Join(folder, "lay.json")
-	ellwand(t, "estimate", path, "--time", "1s", "--layout", file)
-	text, err := os.ReadFile(file)
+	layouts := filepath.Join(folder, "layouts")
+	ellwand(t, "estimate", path, "--time", "1s", "--layout", layouts)
+	// On two plies one template yields two pieces, so the open lay is counted.
+	text, err := os.ReadFile(filepath.Join(layouts, "shell-1500mm-open.json"))
 	require.NoError(t, err)
 	var lay struct{ Pieces []struct{ Name string } }
 	require.NoError(t, json.Unmarshal(text, &lay))
