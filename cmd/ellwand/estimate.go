@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 	"strconv"
@@ -15,22 +16,40 @@ import (
 func newEstimate(e *env) *cobra.Command {
 	var s search
 	var widths []string
+	var t tableOptions
 	cmd := &cobra.Command{
 		Use:   "estimate JOB",
 		Short: "Say how much of each cloth to buy",
 		Long: `Estimate lays the pieces of a job on each of its cloths, open and in every way
 of folding, and says how long the cloth must be, how much to buy and how many
 outlines there are to cut. "Never below" is a length that no way of laying can
-beat.`,
+beat.
+
+With --table it prints what stands on a pattern's envelope: a row for each
+garment, or for each size, with and without nap, and a column for each width.
+What was found is kept in your cache folder, so that the same table comes at
+once the next time, and a longer search only improves it.`,
 		Example: `  ellwand estimate blouse.yaml
-  ellwand estimate blouse.yaml --widths 115cm,140cm,150cm --time 10s`,
+  ellwand estimate blouse.yaml --widths 115cm,140cm,150cm --time 10s
+  ellwand estimate skirt.yaml --table --sizes 8,12,16 --widths 115cm,150cm -o table.pdf`,
 		Args: one("a job file"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			return e.estimate(cmd, args[0], s, widths)
+			if !t.wanted {
+				if err := t.unused(cmd); err != nil {
+					return err
+				}
+				return e.estimate(cmd, args[0], s, widths)
+			}
+			if s.layout != "" {
+				return errors.New("--layout goes with a plain estimate; a table has no layouts to write")
+			}
+			t.widths = widths
+			return e.requirementTable(cmd.Context(), args[0], t.budget(cmd, s), t)
 		},
 	}
 	s.register(cmd)
 	cmd.Flags().StringSliceVar(&widths, "widths", nil, "widths to compare instead of the job's: 115cm,140cm or 45in,60in")
+	t.register(cmd)
 	return cmd
 }
 

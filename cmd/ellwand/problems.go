@@ -24,8 +24,11 @@ type budget struct {
 	force   bool
 }
 
+// usualBudget is the time to search each lay when there are many to search.
+const usualBudget = 2 * time.Second
+
 func (b *budget) register(cmd *cobra.Command) {
-	b.time = 2 * time.Second
+	b.time = usualBudget
 	flags := cmd.Flags()
 	flags.Var((*span)(&b.time), "time", "time to search each lay: 5s, 2m, or a number of seconds")
 	flags.Uint64Var(&b.seed, "seed", 1, "seed of the search; another seed may find another layout")

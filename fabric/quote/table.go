@@ -1,0 +1,175 @@
+package quote
+
+import (
+	"encoding/csv"
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+
+	"ellwand/fabric"
+	"ellwand/pieces/measure"
+)
+
+// Table is a requirement table, as it stands on a pattern's envelope: for each
+// cloth the lengths to buy by size or garment, width and nap.
+type Table struct {
+	Title  string
+	Inches bool // widths and lengths in inches and yards first
+	Cloths []ClothTable
+}
+
+// ClothTable is the part of a table for one cloth.
+type ClothTable struct {
+	Cloth  string
+	Widths []float64 // full widths, mm
+	Rows   []TableRow
+}
+
+// TableRow is a size or garment on one kind of nap, with a cell for each width.
+type TableRow struct {
+	Name  string
+	Nap   fabric.Nap
+	Cells []Cell
+}
+
+// Cell is how much to buy, or why nothing of this width will do.
+type Cell struct {
+	Offer      Offer
+	Amount     Amount
+	Impossible string
+}
+
+// Bought gives the length to buy in both systems, mm; see InBothSystems.
+func (c Cell) Bought() (metric, yards float64) {
+	return InBothSystems(c.Offer.Cloth, c.Amount.Need(), c.Amount.Buy)
+}
+
+// Texts of the length to buy: "1.20 m" and "1 3/8 yd"; dashes where nothing
+// will do.
+func (c Cell) Texts() (metric, yards string) {
+	if c.Impossible != "" {
+		return "–", "–"
+	}
+	m, y := c.Bought()
+	return measure.RoundUp(measure.Length(m), 10).Format(measure.Metre), measure.Length(y).Format(measure.Yard)
+}
+
+// Text is the length to buy in both systems, the client's first.
+func (c Cell) Text(inches bool) string {
+	metric, yards := c.Texts()
+	switch {
+	case c.Impossible != "":
+		return metric
+	case inches:
+		return yards + " (" + metric + ")"
+	}
+	return metric + " (" + yards + ")"
+}
+
+// NapText names the two kinds of row: "without nap", "with nap".
+func (r TableRow) NapText() string {
+	if r.Nap == fabric.EitherWay {
+		return "without nap"
+	}
+	return "with nap"
+}
+
+// WidthTexts are the heads of the columns.
+func (c ClothTable) WidthTexts(inches bool) []string {
+	var out []string
+	for _, width := range c.Widths {
+		out = append(out, Units{Inches: inches}.Short(width))
+	}
+	return out
+}
+
+// Settle makes the cells agree with each other: a lay for one-way cloth is one
+// for cloth without nap, and a lay on a narrow cloth is one on a wider. Rows of
+// one name follow each other. A cloth with a repeat is left as it is: where its
+// lines lie depends on the width.
+func (c ClothTable) Settle() {
+	for _, row := range c.Rows {
+		for i := range row.Cells {
+			for j := range row.Cells {
+				if c.Widths[j] < c.Widths[i] {
+					row.Cells[i].noMoreThan(row.Cells[j], c.Widths[j]/c.Widths[i])
+				}
+			}
+		}
+	}
+	for _, row := range c.Rows {
+		for _, other := range c.Rows {
+			if row.Name != other.Name || row.Nap != fabric.EitherWay || other.Nap == fabric.EitherWay {
+				continue
+			}
+			for i := range row.Cells {
+				row.Cells[i].noMoreThan(other.Cells[i], 1)
+			}
+		}
+	}
+}
+
+// noMoreThan takes the lay of another cell when it is shorter. narrower is its
+// width over this one's. The bound stays: it was proven for this cell.
+func (c *Cell) noMoreThan(other Cell, narrower float64) {
+	if other.Impossible != "" || c.Impossible == "" && c.Amount.Taken <= other.Amount.Taken || c.Offer.Cloth.Repeat.Along+c.Offer.Cloth.Repeat.Across > 0 {
+		return
+	}
+	found := other.Amount.Found
+	found.Density *= narrower
+	found.Bound = c.Amount.Bound
+	c.Impossible, c.Amount = "", AmountOf(c.Offer, found)
+}
+
+// WriteCSV writes one line a cell, for spreadsheets.
+func (t Table) WriteCSV(w io.Writer) error {
+	out := csv.NewWriter(w)
+	rows := [][]string{{"cloth", "row", "nap", "width_mm", "buy_m", "buy_yd", "taken_mm", "never_below_mm", "lay"}}
+	for _, cloth := range t.Cloths {
+		for _, row := range cloth.Rows {
+			for i, cell := range row.Cells {
+				line := []string{cloth.Cloth, row.Name, row.NapText(), number(cloth.Widths[i]), "", "", "", "", "not possible"}
+				if cell.Impossible == "" {
+					metric, yards := cell.Bought()
+					line = append(line[:4], number(metric/1000), number(yards/yard), number(cell.Amount.Taken), number(cell.Amount.Bound), cell.Amount.Lay)
+				}
+				rows = append(rows, line)
+			}
+		}
+	}
+	if err := out.WriteAll(rows); err != nil {
+		return err
+	}
+	return out.Error()
+}
+
+// number prints a length for a program, to 0.001 and without noise.
+func number(x float64) string {
+	text := strings.TrimRight(strconv.FormatFloat(x, 'f', 3, 64), "0")
+	return strings.TrimSuffix(text, ".")
+}
+
+// WriteMarkdown writes a table a cloth.
+func (t Table) WriteMarkdown(w io.Writer) error {
+	var b strings.Builder
+	fmt.Fprintf(&b, "# %s\n", escaped(t.Title))
+	for _, cloth := range t.Cloths {
+		fmt.Fprintf(&b, "\n## %s\n\n|  | nap | %s |\n|---|---|%s\n", escaped(cloth.Cloth),
+			strings.Join(cloth.WidthTexts(t.Inches), " | "), strings.Repeat("---|", len(cloth.Widths)))
+		for _, row := range cloth.Rows {
+			fmt.Fprintf(&b, "| %s | %s |", escaped(row.Name), row.NapText())
+			for _, cell := range row.Cells {
+				fmt.Fprintf(&b, " %s |", cell.Text(t.Inches))
+			}
+			b.WriteString("\n")
+		}
+	}
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// escaped keeps a text from breaking a Markdown table.
+func escaped(text string) string {
+	return strings.NewReplacer("|", `\|`, "\n", " ", "*", `\*`, "_", `\_`, "<", `\<`).Replace(text)
+}

@@ -1,0 +1,95 @@
+package quote
+
+import (
+	"bytes"
+	"encoding/csv"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/fabric"
+	"ellwand/fabric/marker"
+)
+
+func cellOf(width float64, nap fabric.Nap, taken float64) Cell {
+	offer := Offer{Cloth: fabric.Cloth{Name: "shell", Width: width, Nap: nap, Step: 100}}
+	return Cell{Offer: offer, Amount: AmountOf(offer, Found{Lay: "open", Taken: taken, Bound: 700, Density: 0.8})}
+}
+
+func sampleTable() Table {
+	plain := TableRow{Name: "size 12 | skirt", Cells: []Cell{cellOf(1150, 0, 1310), cellOf(1400, 0, 1320), {Offer: cellOf(1500, 0, 1).Offer, Impossible: "too narrow"}}}
+	napped := TableRow{Name: plain.Name, Nap: fabric.OneWay, Cells: []Cell{cellOf(1150, 1, 1250), cellOf(1400, 1, 1330), cellOf(1500, 1, 1100)}}
+	return Table{Title: "Harbour skirt", Cloths: []ClothTable{{Cloth: "shell", Widths: []float64{1150, 1400, 1500}, Rows: []TableRow{plain, napped}}}}
+}
+
+// A wider cloth never takes more than a narrower one, and cloth without nap
+// never more than with.
+func TestSettle(t *testing.T) {
+	table := sampleTable()
+	table.Cloths[0].Settle()
+	var taken [][]float64
+	for _, row := range table.Cloths[0].Rows {
+		var line []float64
+		for _, cell := range row.Cells {
+			assert.Empty(t, cell.Impossible)
+			assert.InDelta(t, cell.Amount.Buy, AmountOf(cell.Offer, cell.Amount.Found).Buy, 1e-9)
+			line = append(line, cell.Amount.Taken)
+		}
+		taken = append(taken, line)
+	}
+	assert.Equal(t, [][]float64{{1250, 1250, 1100}, {1250, 1250, 1100}}, taken)
+
+	matched := sampleTable()
+	for _, row := range matched.Cloths[0].Rows {
+		for i := range row.Cells {
+			row.Cells[i].Offer.Cloth.Repeat.Across = 80
+		}
+	}
+	matched.Cloths[0].Settle()
+	assert.InDelta(t, 1310, matched.Cloths[0].Rows[0].Cells[0].Amount.Taken, 1e-9, "where lines lie depends on the width")
+}
+
+func TestTableAsCSV(t *testing.T) {
+	var out bytes.Buffer
+	require.NoError(t, sampleTable().WriteCSV(&out))
+	rows, err := csv.NewReader(&out).ReadAll()
+	require.NoError(t, err)
+	require.Len(t, rows, 7)
+	// 1.31 m is bought as 1.40 m; in eighths of a yard, 114.3 mm, it takes 12:
+	// 1 1/2 yd.
+	assert.Equal(t, []string{"shell", "size 12 | skirt", "without nap", "1150", "1.4", "1.5", "1310", "700", "open"}, rows[1])
+	assert.Equal(t, []string{"shell", "size 12 | skirt", "without nap", "1500", "", "", "", "", "not possible"}, rows[3])
+}
+
+func TestTableAsMarkdown(t *testing.T) {
+	var out bytes.Buffer
+	require.NoError(t, sampleTable().WriteMarkdown(&out))
+	assert.Equal(t, `# Harbour skirt
+
+## shell
+
+|  | nap | 115 cm | 140 cm | 150 cm |
+|---|---|---|---|---|
+| size 12 \| skirt | without nap | 1.40 m (1 1/2 yd) | 1.40 m (1 1/2 yd) | – |
+| size 12 \| skirt | with nap | 1.30 m (1 3/8 yd) | 1.40 m (1 1/2 yd) | 1.10 m (1 1/4 yd) |
+`, out.String())
+}
+
+func TestTableAsPDF(t *testing.T) {
+	table := sampleTable()
+	for range 30 {
+		table.Cloths[0].Rows = append(table.Cloths[0].Rows, table.Cloths[0].Rows[:2]...)
+	}
+	var out, again bytes.Buffer
+	require.NoError(t, table.WritePDF(&out, marker.A4))
+	require.NoError(t, table.WritePDF(&again, marker.A4))
+	assert.True(t, bytes.Equal(out.Bytes(), again.Bytes()), "the same bytes from run to run")
+	words, info := read(t, out.Bytes())
+	assert.Regexp(t, `Pages: +3\n`, info)
+	assert.Contains(t, words, "Shell 115 cm 140 cm 150 cm")
+	assert.Contains(t, words, "without nap 1.40 m 1.40 m –")
+
+	table.Cloths[0].Widths = make([]float64, mostColumns+1)
+	assert.ErrorContains(t, table.WritePDF(&out, marker.A4), "too many widths")
+}
