@@ -14,8 +14,12 @@ func (s *sheets) drawWords() {
 	}
 	width := (s.inner() - gap*float64(len(blocks)-1)) / float64(len(blocks))
 	tallest := 0.0
-	for _, block := range blocks {
-		tallest = max(tallest, s.blockHeight(block.items, width))
+	for i, block := range blocks {
+		height := s.blockHeight(block.items, width)
+		if i == 0 {
+			height += profilesHeight(s.plan)
+		}
+		tallest = max(tallest, height)
 	}
 	if s.y+8+tallest > s.height-margin {
 		s.addTextPage("How to spread, lay and cut")
@@ -25,7 +29,12 @@ func (s *sheets) drawWords() {
 		x := margin + float64(i)*(width+gap)
 		s.font("B", 10)
 		s.text(x, top, block.head)
-		s.writeItems(x, top+6, width, block.items)
+		y := top + 6
+		if i == 0 {
+			s.drawProfiles(x, y-3)
+			y += profilesHeight(s.plan)
+		}
+		s.writeItems(x, y, width, block.items)
 	}
 }
 

@@ -124,7 +124,8 @@ func (s *sheets) drawInnerLines(v view) {
 		s.pen(0.9, 0)
 		s.line(a[0], a[1], b[0], b[1])
 		s.font("B", 7.5)
-		s.textUp(a[0]-1, (a[1]+b[1])/2, "cut across here, "+s.options.short(x))
+		// Beside the upper half, where the folded length leaves the table bare.
+		s.textUp(a[0]-1, 0.75*a[1]+0.25*b[1], "cut across here, "+s.options.short(x))
 	}
 }
 

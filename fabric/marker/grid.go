@@ -39,14 +39,19 @@ func (s *sheets) columnWidths() []float64 {
 }
 
 func (s *sheets) drawTableHead() {
-	const height = 10
-	x := float64(margin)
+	const step = 3.5
 	s.font("B", 8)
-	for i, width := range s.columnWidths() {
-		lines := s.wrapped(Headings(s.plan, s.options)[i], width-2)
+	headings, widths := Headings(s.plan, s.options), s.columnWidths()
+	most := 0
+	for i, width := range widths {
+		most = max(most, len(s.wrapped(headings[i], width-2)))
+	}
+	height := 3 + step*float64(most)
+	x := float64(margin)
+	for i, width := range widths {
+		lines := s.wrapped(headings[i], width-2)
 		for k, line := range lines {
-			y := s.y + height - 2 - float64(len(lines)-1-k)*3.5
-			s.inColumn(x, y, width, columns[i].figures, line)
+			s.inColumn(x, s.y+height-2-float64(len(lines)-1-k)*step, width, columns[i].figures, line)
 		}
 		x += width
 	}

@@ -23,6 +23,9 @@ func (s *sheets) drawPieces(v view) {
 			s.drawPiece(v, l)
 			shown = append(shown, s.shown(v, i, l))
 		}
+		if hasRepeat(s.plan) {
+			s.drawRepeat(v)
+		}
 	})
 	for _, l := range s.labels(v, shown) {
 		s.drawLabel(l)

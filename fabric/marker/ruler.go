@@ -119,4 +119,9 @@ func (s *sheets) drawLegend(x, y float64) {
 	hatch := []orb.Point{{x + 30, y - 3.4}, {x + 38, y - 3.4}, {x + 38, y + 1.2}, {x + 30, y + 1.2}, {x + 30, y - 3.4}}
 	s.drawHatched(hatch)
 	s.text(x+39.5, y-0.4, "face down")
+	if hasRepeat(s.plan) {
+		s.pen(0.12, 60, 0.3, 1.1)
+		s.line(x+58, y-1, x+66, y-1)
+		s.text(x+67.5, y-0.4, "repeat")
+	}
 }

@@ -50,6 +50,7 @@ func pagesOf(plan fabric.LayPlan, options Options) []drawing.Page {
 	s.drawLay()
 	s.drawTable()
 	s.drawWords()
+	s.drawRest()
 	s.numberPages()
 	return s.pages()
 }

@@ -1,0 +1,56 @@
+package marker
+
+import (
+	"testing"
+
+	"github.com/paulmach/orb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/fabric"
+	"ellwand/pieces/drawing"
+)
+
+// TestLeftovers on a lay made by hand: 1000 mm across, pieces over the whole
+// width to 600 mm, and one more in a corner behind them.
+func TestLeftovers(t *testing.T) {
+	plan := openPlan()
+	plan.Length, plan.Buy = 900, 1500
+	plan.Pieces = []fabric.Laid{placedPiece("cape", 1000, 600, 0, 0, 270), placedPiece("hood", 300, 300, 600, 0, 270)}
+	found := leftovers(plan)
+	require.NotEmpty(t, found)
+	// Beside the hood 900 by 700, behind it 600 by 1000: the larger is first.
+	assert.Equal(t, orb.Bound{Min: orb.Point{600, 300}, Max: orb.Point{1500, 1000}}, found[0].box)
+	require.Len(t, found, 2)
+	assert.Equal(t, orb.Bound{Min: orb.Point{900, 0}, Max: orb.Point{1500, 300}}, found[1].box)
+}
+
+// TestLeftoversTouchNothing: no rectangle reaches over a piece or another one.
+func TestLeftoversTouchNothing(t *testing.T) {
+	for name, plan := range map[string]fabric.LayPlan{"open": openPlan(), "folded": foldedPlan(), "solved": required(t)} {
+		t.Run(name, func(t *testing.T) {
+			found := leftovers(plan)
+			for i, r := range found {
+				inner := grown(r.box, -0.01)
+				for _, l := range plan.Pieces {
+					assert.False(t, drawing.Crosses(l.Outline, inner) || drawing.Inside(l.Outline, inner.Center()), "%s", l.Name)
+				}
+				for _, other := range found[:i] {
+					assert.False(t, touches(inner, grown(other.box, -0.01)))
+				}
+			}
+		})
+	}
+}
+
+func TestProfilesOfEveryLay(t *testing.T) {
+	for _, lay := range fabric.AllLays() {
+		plan := fabric.LayPlan{Lay: lay, Plies: lay.Plies(), Width: 700, FoldedIn: 300}
+		for _, p := range profiles(plan) {
+			for _, thread := range p.threads {
+				assert.GreaterOrEqual(t, len(thread), 2, "%s", lay)
+			}
+			assert.NotEmpty(t, p.marks, "%s", lay)
+		}
+	}
+}
