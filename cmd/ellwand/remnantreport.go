@@ -36,7 +36,7 @@ func answerText(a asked, budget time.Duration) string {
 	case fabric.TooLittle:
 		return "no, it cannot be."
 	}
-	return fmt.Sprintf("not found within %s, nor proven impossible.", budget)
+	return fmt.Sprintf("not found within %g s, nor proven impossible.", budget.Seconds())
 }
 
 func remnantLines(work *job.Work, a asked) []string {
