@@ -22,14 +22,15 @@ func Paint(page Page, pixelsPerMM float64) *image.Gray {
 	size := image.Rect(0, 0, int(math.Ceil(page.Width*pixelsPerMM)), int(math.Ceil(page.Height*pixelsPerMM)))
 	img := image.NewGray(size)
 	draw.Draw(img, size, image.White, image.Point{}, draw.Src)
-	p := painter{image: img, scale: pixelsPerMM}
+	p := painter{image: img, scale: pixelsPerMM, raster: vector.NewRasterizer(0, 0)}
 	p.draw(&page.Picture, orb.Point{}, orb.Bound{Max: orb.Point{page.Width, page.Height}})
 	return img
 }
 
 type painter struct {
-	image *image.Gray
-	scale float64
+	image  *image.Gray
+	scale  float64
+	raster *vector.Rasterizer
 }
 
 func (p painter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
@@ -40,7 +41,7 @@ func (p painter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
 		switch it := it.(type) {
 		case stroke:
 			for _, line := range dashed(moved(it.line, shift), it.pen.Dashes) {
-				p.fill(it.pen.Grey, strokeRings(line, it.pen), box)
+				p.stroke(line, it.pen, box)
 			}
 		case area:
 			p.fill(it.grey, [][]orb.Point{moved(it.ring, shift)}, box)
@@ -53,25 +54,37 @@ func (p painter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
 	}
 }
 
-// strokeRings are the areas that a pen covers: a bar for each segment and a
-// disc at each joint and end, all in one sense of rotation, so that they add
-// up without holes.
-func strokeRings(line []orb.Point, pen Pen) [][]orb.Point {
-	half := math.Max(pen.Width, 0.05) / 2
+// run is the longest stretch of a line that is painted at once, mm: the raster
+// takes the box around it, which for a long slanting line is mostly empty.
+const run = 10.0
+
+// stroke paints a line, one run after the other.
+func (p painter) stroke(line []orb.Point, pen Pen, box orb.Bound) {
+	last := len(line) - 1
+	for i := 1; i <= last; i++ {
+		a, b := line[i-1], line[i]
+		n := max(1, int(math.Ceil(distance(a, b)/run)))
+		for k := range n {
+			from, to := along(a, b, float64(k)/float64(n)), along(a, b, float64(k+1)/float64(n))
+			bluntFrom := pen.Blunt && i == 1 && k == 0
+			bluntTo := pen.Blunt && i == last && k == n-1
+			p.fill(pen.Grey, bar(from, to, math.Max(pen.Width, 0.05)/2, bluntFrom, bluntTo), box)
+		}
+	}
+}
+
+// bar is what a pen covers from one point to another: a bar with a disc at
+// each end that is not blunt, all in one sense of rotation, so that they add up
+// without holes.
+func bar(a, b orb.Point, half float64, bluntA, bluntB bool) [][]orb.Point {
 	var out [][]orb.Point
-	for i, b := range line {
-		inner := i > 0 && i < len(line)-1
-		if !pen.Blunt || inner {
-			out = append(out, circle(b, half))
-		}
-		if i == 0 {
-			continue
-		}
-		a := line[i-1]
-		length := distance(a, b)
-		if length == 0 {
-			continue
-		}
+	if !bluntA {
+		out = append(out, circle(a, half))
+	}
+	if !bluntB {
+		out = append(out, circle(b, half))
+	}
+	if length := distance(a, b); length > 0 {
 		x, y := (a[1]-b[1])/length*half, (b[0]-a[0])/length*half
 		out = append(out, []orb.Point{{a[0] - x, a[1] - y}, {b[0] - x, b[1] - y}, {b[0] + x, b[1] + y}, {a[0] + x, a[1] + y}})
 	}
@@ -90,17 +103,17 @@ func (p painter) fill(grey int, rings [][]orb.Point, box orb.Bound) {
 	if len(rings) == 0 || area.Empty() {
 		return
 	}
-	raster := vector.NewRasterizer(area.Dx(), area.Dy())
+	p.raster.Reset(area.Dx(), area.Dy())
 	for _, ring := range rings {
 		for i, q := range ring {
 			x, y := float32(q[0]*p.scale-float64(area.Min.X)), float32(q[1]*p.scale-float64(area.Min.Y))
 			if i == 0 {
-				raster.MoveTo(x, y)
+				p.raster.MoveTo(x, y)
 			} else {
-				raster.LineTo(x, y)
+				p.raster.LineTo(x, y)
 			}
 		}
-		raster.ClosePath()
+		p.raster.ClosePath()
 	}
-	raster.Draw(p.image, area, image.NewUniform(color.Gray{Y: uint8(grey)}), image.Point{})
+	p.raster.Draw(p.image, area, image.NewUniform(color.Gray{Y: uint8(grey)}), image.Point{})
 }
