@@ -121,7 +121,7 @@ func (s *sheets) drawLegend(x, y float64) {
 	s.text(x+39.5, y-0.4, "face down")
 	if hasRepeat(s.plan) {
 		s.pen(0.12, 60, 0.3, 1.1)
-		s.line(x+58, y-1, x+66, y-1)
-		s.text(x+67.5, y-0.4, "repeat")
+		s.line(x, y-5.4, x+8, y-5.4)
+		s.text(x+9.5, y-4.6, "repeat")
 	}
 }
