@@ -84,12 +84,17 @@ func pricedCloths(work *job.Work, name string) ([]job.Offer, error) {
 	return out, nil
 }
 
-// rank lays the pieces of each cloth on every offer of it, and ranks these.
+// rank lays the pieces of each cloth on every offer of it, all garments
+// together and each alone, and ranks the offers.
 func (e *env) rank(ctx context.Context, work *job.Work, cloths []job.Offer, b budget) ([][]quote.Option, error) {
 	var problems []problem
 	for _, cloth := range cloths {
+		all, alone := work.PiecesOf(cloth.Cloth.Name), singles(work, cloth.Cloth.Name)
 		for _, offer := range cloth.Offers {
-			problems = append(problems, problemOf(offer.Cloth, work.PiecesOf(cloth.Cloth.Name)))
+			problems = append(problems, problemOf(offer.Cloth, all))
+			for _, single := range alone {
+				problems = append(problems, problemOf(offer.Cloth, single))
+			}
 		}
 	}
 	answers, err := e.solveAll(ctx, problems, b)
@@ -98,10 +103,14 @@ func (e *env) rank(ctx context.Context, work *job.Work, cloths []job.Offer, b bu
 	}
 	var out [][]quote.Option
 	for _, cloth := range cloths {
+		garments := len(singles(work, cloth.Cloth.Name))
 		var candidates []quote.Candidate
 		for _, offer := range cloth.Offers {
-			candidates = append(candidates, quote.Candidate{Offer: offer, Found: answers[0].found, Impossible: answers[0].impossible})
-			answers = answers[1:]
+			candidate := quote.Candidate{Offer: offer, Found: answers[0].found, Impossible: answers[0].impossible}
+			for _, single := range answers[1 : 1+garments] {
+				candidate.Alone = append(candidate.Alone, single.found)
+			}
+			candidates, answers = append(candidates, candidate), answers[1+garments:]
 		}
 		out = append(out, quote.Compare(candidates, unitsOf(work)))
 	}

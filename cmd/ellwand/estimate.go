@@ -127,6 +127,9 @@ func (e *env) printEstimate(work *job.Work, needs []fabric.Requirement) {
 		if need.Matching != nil {
 			fmt.Fprintln(e.out, matchingText(work, need))
 		}
+		if cloth.Safety != (fabric.Safety{}) || cloth.Shrinkage != (fabric.Shrinkage{}) || cloth.Minimum > 0 {
+			fmt.Fprintf(e.out, "That rests on: %s.\n", amountOf(need).RestsOn(unitsOf(work)))
+		}
 		for _, note := range need.Lays[need.Chosen].Notes {
 			fmt.Fprintln(e.out, note)
 		}

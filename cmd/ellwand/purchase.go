@@ -32,3 +32,8 @@ func buyText(work *job.Work, cloth fabric.Cloth, plan fabric.LayPlan) string {
 	}
 	return fmt.Sprintf("%s (%s)", metres, inYd)
 }
+
+// amountOf says what the length to buy of a requirement rests on.
+func amountOf(need fabric.Requirement) quote.Amount {
+	return quote.AmountOf(quote.Offer{Cloth: need.Cloth}, quote.FoundIn(need))
+}

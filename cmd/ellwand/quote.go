@@ -153,31 +153,15 @@ func requestOf(work *job.Work) quote.Request {
 	return out
 }
 
-// clothRequests lays all garments together on every offer, takes the cheapest,
-// and lays each garment alone on that, to show what laying together saves.
+// clothRequests takes the cheapest offer of each cloth.
 func (e *env) clothRequests(ctx context.Context, work *job.Work, cloths []job.Offer, b budget) ([]quote.ClothRequest, error) {
 	ranked, err := e.rank(ctx, work, cloths, b)
 	if err != nil {
 		return nil, err
 	}
-	var problems []problem
-	for i, cloth := range cloths {
-		for _, single := range singles(work, cloth.Cloth.Name) {
-			problems = append(problems, problemOf(ranked[i][0].Offer.Cloth, single))
-		}
-	}
-	answers, err := e.solveAll(ctx, problems, b)
-	if err != nil {
-		return nil, err
-	}
 	var out []quote.ClothRequest
 	for i, cloth := range cloths {
-		request := quote.ClothRequest{Cloth: cloth.Cloth.Name, Option: ranked[i][0]}
-		for range singles(work, cloth.Cloth.Name) {
-			request.Alone = append(request.Alone, answers[0].found)
-			answers = answers[1:]
-		}
-		out = append(out, request.Settled(unitsOf(work)))
+		out = append(out, quote.ClothRequest{Cloth: cloth.Cloth.Name, Option: ranked[i][0]})
 	}
 	return out, nil
 }

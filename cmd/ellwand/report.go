@@ -14,16 +14,17 @@ type estimateReport struct {
 }
 
 type clothReport struct {
-	Name     string      `json:"name"`
-	WidthMM  float64     `json:"width_mm"`
-	UsableMM float64     `json:"usable_mm"`
-	Nap      string      `json:"nap"`
-	Lays     []layReport `json:"lays"`
-	Chosen   string      `json:"chosen"`
-	LengthMM float64     `json:"length_mm"`
-	BuyMM    float64     `json:"buy_mm"`
-	BuyM     float64     `json:"buy_m"`
-	BuyYd    float64     `json:"buy_yd"`
+	Name     string       `json:"name"`
+	WidthMM  float64      `json:"width_mm"`
+	UsableMM float64      `json:"usable_mm"`
+	Nap      string       `json:"nap"`
+	Lays     []layReport  `json:"lays"`
+	Chosen   string       `json:"chosen"`
+	LengthMM float64      `json:"length_mm"`
+	BuyMM    float64      `json:"buy_mm"`
+	BuyM     float64      `json:"buy_m"`
+	BuyYd    float64      `json:"buy_yd"`
+	RestsOn  *basisReport `json:"rests_on"`
 	// Matching is left out for plain cloth.
 	Matching *matchingReport `json:"matching,omitempty"`
 }
@@ -68,6 +69,7 @@ func clothReportOf(need fabric.Requirement) clothReport {
 		BuyMM:    tidy(need.Buy),
 		BuyM:     tidy(metric / 1000),
 		BuyYd:    tidy(yards / yard),
+		RestsOn:  basisOf(amountOf(need)),
 	}
 	if m := need.Matching; m != nil {
 		out.Matching = &matchingReport{tidy(m.Plain), tidy(m.Extra()), tidy(m.RuleOfThumb)}

@@ -18,6 +18,8 @@ type Option struct {
 	// mm; Cost what is paid.
 	Bought, LeftOver float64
 	Cost             Money
+	// Alone is what each garment takes by itself, as in the candidate.
+	Alone []Found
 	// Refused says why this way is none. Empty when it is one.
 	Refused string
 }
@@ -25,9 +27,22 @@ type Option struct {
 // Candidate is an offer with what was found on it; Impossible says why no lay
 // of its cloth is possible.
 type Candidate struct {
-	Offer      Offer
+	Offer Offer
+	// Found is the lay of all garments together, and Alone that of each single
+	// garment, repeated for its quantity. Fewer than two single ones say
+	// nothing of laying together.
 	Found      Found
+	Alone      []Found
 	Impossible string
+}
+
+// best is the lay of all together, or of garment after garment when the search
+// for all together found no shorter one.
+func (c Candidate) best() Found {
+	if len(c.Alone) < 2 {
+		return c.Found
+	}
+	return c.Found.Better(InSuccession(c.Alone))
 }
 
 // Compare ranks every way to buy: the cheapest first, of equals the one that
@@ -39,13 +54,15 @@ func Compare(all []Candidate, units Units) []Option {
 			out = append(out, Option{Offer: c.Offer, Refused: c.Impossible})
 			continue
 		}
-		amount := AmountOf(c.Offer, c.Found)
+		amount := AmountOf(c.Offer, c.best())
 		if c.Offer.Price != nil {
-			out = append(out, Option{Offer: c.Offer, Amount: amount, Bought: amount.Buy,
+			out = append(out, Option{Offer: c.Offer, Amount: amount, Alone: c.Alone, Bought: amount.Buy,
 				LeftOver: amount.Buy - amount.Need(), Cost: c.Offer.Price.For(amount.Buy)})
 		}
 		if c.Offer.Remnant != nil {
-			out = append(out, remnantOf(c.Offer, amount, units))
+			option := remnantOf(c.Offer, amount, units)
+			option.Alone = c.Alone
+			out = append(out, option)
 		}
 	}
 	sort.SliceStable(out, func(i, j int) bool { return out[i].before(out[j]) })

@@ -22,14 +22,14 @@ func sample(t *testing.T) Request {
 	offer := Offer{Name: "Crêpe", Cloth: fabric.Cloth{Name: "shell", Width: 1400, Step: 100, Nap: fabric.OneWay},
 		Price: &Price{Money: 1895, Per: measure.Metre}}
 	found := Found{Lay: "open", Taken: 4030, Bound: 3800, Density: 0.8}
-	option := Compare([]Candidate{{Offer: offer, Found: found}}, Units{})[0]
+	option := Compare([]Candidate{{Offer: offer, Found: found, Alone: []Found{{Taken: 2110}, {Taken: 2110}}}}, Units{})[0]
 	front := pieces.Rectangle("front", 300, 900)
 	return Request{
 		Number: "2026-014", Job: "Choir tunics", Client: "Zofia Łęcka", Maker: []string{"Atelier Saltmarsh", "3 Weavers' Row"},
 		Date: time.Date(2026, 3, 2, 0, 0, 0, 0, time.UTC), ValidUntil: time.Date(2026, 4, 1, 0, 0, 0, 0, time.UTC),
 		Currency: money(t, "EUR"),
 		Garments: []Garment{{Name: "tunic", Quantity: 2, Pieces: []pieces.Piece{front}}},
-		Cloths:   []ClothRequest{{Cloth: "shell", Option: option, Alone: []Found{{Taken: 2110}, {Taken: 2110}}}},
+		Cloths:   []ClothRequest{{Cloth: "shell", Option: option}},
 		Notions:  []Notion{{"zip", 2, 420}}, Making: []Work{{Name: "sewing", Minutes: 390, PerHour: 2800}},
 		Margin: 100_000, Tax: &Tax{Name: "VAT", Rate: 210_000}, Deposit: 400_000,
 		Terms: []string{"The deposit buys the cloth."},

@@ -40,13 +40,8 @@ type Garment struct {
 
 // ClothRequest is a cloth, bought for all garments at once.
 type ClothRequest struct {
-	// Cloth is its name in the job: "shell". Option is how it is bought.
-	Cloth  string
-	Option Option
-	// Alone is what each single garment takes, laid by itself; one entry a
-	// garment, repeated for its quantity. Fewer than two say nothing of
-	// laying together.
-	Alone []Found
+	Cloth  string // its name in the job: "shell"
+	Option Option // how it is bought
 }
 
 // Notion is a thing that is bought by count: a zip, buttons, thread.

@@ -35,13 +35,13 @@ type Saving struct {
 }
 
 func savingOf(cloth ClothRequest) (Saving, bool) {
-	if len(cloth.Alone) < 2 {
+	if len(cloth.Option.Alone) < 2 {
 		return Saving{}, false
 	}
-	out := Saving{Cloth: cloth.Cloth, option: cloth.Option, Garments: len(cloth.Alone), Together: cloth.Option.Amount.Buy}
+	out := Saving{Cloth: cloth.Cloth, option: cloth.Option, Garments: len(cloth.Option.Alone), Together: cloth.Option.Amount.Buy}
 	offer := cloth.Option.Offer
 	var cost Money
-	for _, found := range cloth.Alone {
+	for _, found := range cloth.Option.Alone {
 		buy := AmountOf(offer, found).Buy
 		out.OneByOne += buy
 		if offer.Price != nil {
@@ -67,20 +67,4 @@ func (s Saving) Say(currency Currency, units Units) string {
 		text += ", " + currency.Say(s.Money) + " more"
 	}
 	return text
-}
-
-// Settled takes, where it is shorter, the lay of garment after garment in
-// place of the one that was found for all together.
-func (c ClothRequest) Settled(units Units) ClothRequest {
-	if len(c.Alone) < 2 || c.Option.Refused != "" {
-		return c
-	}
-	found := c.Option.Amount.Better(InSuccession(c.Alone))
-	remnant := c.Option.FromRemnant
-	for _, option := range Compare([]Candidate{{Offer: c.Option.Offer, Found: found}}, units) {
-		if option.FromRemnant == remnant {
-			c.Option = option
-		}
-	}
-	return c
 }
