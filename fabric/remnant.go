@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"time"
 
 	"ellwand/nest"
 	"ellwand/pieces"
@@ -228,61 +227,4 @@ func bedLength(cloth Cloth, lay Lay, usable float64) float64 {
 	}
 	repeats := math.Floor(usable / 2 / cloth.Repeat.Along)
 	return math.Max(repeats*cloth.Repeat.Along, usable-(repeats+1)*cloth.Repeat.Along)
-}
-
-// Shares of the time: for a short lay that may happen to fit, and for pushing
-// together what does. The rest is for a layout of the length that there is.
-const (
-	stripShare   = 0.25
-	tidyingShare = 0.1
-)
-
-// search tries every setting first without a limit of length, which soon
-// answers what is easy and gives a closest try, and then on the length that
-// there is.
-func (q *question) search(settings []setting) (Lay, *spread, error) {
-	for _, attempt := range []struct {
-		share float64
-		try   func(setting, time.Duration) (*spread, error)
-	}{{stripShare, q.onStrip}, {1 - stripShare - tidyingShare, q.onSheet}} {
-		parts := 0.0
-		for _, s := range settings {
-			parts += partOf(s)
-		}
-		for _, s := range settings {
-			budget := time.Duration(float64(q.options.Time) * attempt.share * partOf(s) / parts)
-			found, err := attempt.try(s, budget)
-			if err != nil || found != nil {
-				return s.lay, found, err
-			}
-		}
-	}
-	return 0, nil, nil
-}
-
-// partOf the time: the open lay can do the most, so it has twice as much.
-func partOf(s setting) float64 {
-	if s.lay == Open {
-		return 2
-	}
-	return 1
-}
-
-// fits reports whether a lay takes no more than there is.
-func (q *question) fits(s *spread) bool { return s.taken <= q.usable*(1+fitShare) }
-
-// fitShare absorbs the rounding of a length, as a share: 1 um on 1 m.
-const fitShare = 1e-6
-
-func (q *question) keep(lay Lay, found *spread) *spread {
-	if q.closest == nil || found.taken < q.closest.taken {
-		q.closest, q.lay = found, lay
-	}
-	if q.shortest == nil || found.taken < q.shortest.taken {
-		q.shortest = found
-	}
-	if q.fits(found) {
-		return found
-	}
-	return nil
 }

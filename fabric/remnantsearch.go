@@ -3,10 +3,94 @@ package fabric
 import (
 	"context"
 	"fmt"
+	"math"
 	"time"
 
 	"ellwand/nest"
 )
+
+// Shares of the time: for a short lay that may happen to fit, and for pushing
+// together what does. The rest is for a layout of the length that there is.
+const (
+	stripShare   = 0.25
+	tidyingShare = 0.1
+	// tightStripShare is for cloth that must be used almost to the last thread,
+	// which a short lay never happens to do.
+	tightStripShare = 0.1
+	tight           = 0.97
+)
+
+// attempt is one way to look for a layout, with its share of the time.
+type attempt struct {
+	share float64
+	try   func(setting, time.Duration) (*spread, error)
+}
+
+// attempts tries every setting first without a limit of length, which soon
+// answers what is easy and gives a closest try, and then on the length that
+// there is; the other way about where the pieces fill the cloth.
+func (q *question) attempts(settings []setting) []attempt {
+	for _, s := range settings {
+		if s.isSingle() && s.filled() < tight {
+			return []attempt{{stripShare, q.onStrip}, {1 - stripShare - tidyingShare, q.onSheet}}
+		}
+	}
+	return []attempt{{1 - tightStripShare - tidyingShare, q.onSheet}, {tightStripShare, q.onStrip}}
+}
+
+// filled is the share of the bed that the pieces cover.
+func (s setting) filled() float64 {
+	area := 0.0
+	for _, t := range s.templates {
+		area += math.Abs(areaOf(t.outline)) * float64(t.copies)
+	}
+	return area / (s.bed.width * s.length)
+}
+
+// search makes the attempts until one finds a layout.
+func (q *question) search(settings []setting) (Lay, *spread, error) {
+	for _, attempt := range q.attempts(settings) {
+		parts := 0.0
+		for _, s := range settings {
+			parts += partOf(s)
+		}
+		for _, s := range settings {
+			budget := time.Duration(float64(q.options.Time) * attempt.share * partOf(s) / parts)
+			found, err := attempt.try(s, budget)
+			if err != nil || found != nil {
+				return s.lay, found, err
+			}
+		}
+	}
+	return 0, nil, nil
+}
+
+// partOf the time: the open lay can do the most, so it has twice as much.
+func partOf(s setting) float64 {
+	if s.lay == Open {
+		return 2
+	}
+	return 1
+}
+
+// fits reports whether a lay takes no more than there is.
+func (q *question) fits(s *spread) bool { return s.taken <= q.usable*(1+fitShare) }
+
+// fitShare absorbs the rounding of a length, as a share: 1 um on 1 m.
+const fitShare = 1e-6
+
+func (q *question) keep(lay Lay, found *spread) *spread {
+	if q.closest == nil || found.taken < q.closest.taken {
+		q.closest, q.lay = found, lay
+	}
+	if q.shortest == nil || found.taken < q.shortest.taken {
+		q.shortest = found
+	}
+	if q.fits(found) {
+		return found
+	}
+	return nil
+}
 
 // within is the table with another budget, and with a context that can be
 // cancelled.
