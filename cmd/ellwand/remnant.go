@@ -220,16 +220,15 @@ type remnantLimits struct {
 	shorten float64
 }
 
-// leastHem is the least of a hem that is turned twice, mm (common practice).
-const leastHem = 20
-
+// limits reads them, or takes the usual ones (common practice): 2 cm, or
+// 3/4 in, is the least of a hem that is turned twice.
 func (o remnantOptions) limits(work *job.Work) (remnantLimits, error) {
-	seam, shorten := 10.0, 100.0
+	seam, shorten, hem, step := 10.0, 100.0, 20.0, 5.0
 	if inches := work.Unit == measure.Inch || work.Unit == measure.Yard; inches {
-		seam, shorten = 25.4*3/8, 25.4*4
+		seam, shorten, hem, step = 25.4*3/8, 25.4*4, 25.4*3/4, 25.4/4
 	}
 	var err error
-	out := remnantLimits{Limits: remnant.Limits{Hem: leastHem}}
+	out := remnantLimits{Limits: remnant.Limits{Hem: hem, Step: step}}
 	if out.SeamAllowance, err = o.measure(work, "--least-seam", o.leastSeam, seam); err != nil {
 		return out, err
 	}

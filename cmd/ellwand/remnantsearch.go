@@ -39,7 +39,7 @@ func (e *env) askRemnant(cmd *cobra.Command, file *job.File, work *job.Work, a *
 		e.note("note: %s: the search was ended early; what would make it fit was not looked for", a.cloth.Name)
 		return nil
 	}
-	changes := remnant.Changes(question, limits.Limits, shortenings(file, work, limits.shorten), smallerSizes(file))
+	changes := remnant.Changes(question, limits.Limits, shortenings(file, work, limits), smallerSizes(file))
 	a.ways, err = remnant.Search(ctx, question, changes, remnant.Options{
 		Time: s.time, Seed: s.seed, Workers: s.workers, Known: a.fit.Plan,
 		Trying: func(c remnant.Change) {
@@ -61,14 +61,12 @@ func (p *progress) trying(what string) {
 	}
 }
 
-// shortening is tried in steps of 5 mm, down to 15 % less or the most given.
-const (
-	shortenStep  = 5.0
-	mostShortens = 0.15
-)
+// mostShortens is the share of its length that a garment is shortened by at
+// most: more would be another garment.
+const mostShortens = 0.15
 
 // shortenings draft each part of a garment shorter.
-func shortenings(file *job.File, work *job.Work, most float64) []remnant.Change {
+func shortenings(file *job.File, work *job.Work, limits remnantLimits) []remnant.Change {
 	var out []remnant.Change
 	for _, s := range work.Shortenings {
 		what := fmt.Sprintf("%s of the %s", s.Part, s.Garment)
@@ -76,7 +74,7 @@ func shortenings(file *job.File, work *job.Work, most float64) []remnant.Change 
 			what = s.Garment
 		}
 		out = append(out, remnant.Change{
-			Kind: "shorten", Most: min(most, mostShortens*s.Length), Step: shortenStep,
+			Kind: "shorten", Step: limits.Step, Most: remnant.WholeSteps(min(limits.shorten, mostShortens*s.Length), limits.Step),
 			Make: func(q remnant.Question, by float64) (remnant.Question, bool) {
 				shorter, err := file.Shortened(s, by)
 				return redrafted(q, shorter, err)

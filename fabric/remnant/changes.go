@@ -18,13 +18,15 @@ type Limits struct {
 	// Hem is the least; 20 is usual for a hem that is turned twice (common
 	// practice).
 	Hem float64
+	// Step is how finely a measured change is tried: 5, or 1/4 in. Positive.
+	Step float64
 }
 
 // Changes lists what could be given up, in the order of least harm. Redraft
 // are those that only the maker of the pieces can make, such as a shorter
 // garment; smaller are smaller sizes, which come last.
 func Changes(q Question, limits Limits, redraft, smaller []Change) []Change {
-	out := []Change{layOpen(), seamAllowance(limits.SeamAllowance), hem(q, limits.Hem)}
+	out := []Change{layOpen(), seamAllowance(limits.SeamAllowance), hem(q, limits.Hem, limits.Step)}
 	out = append(out, redraft...)
 	out = append(out, crossGrains(q)...)
 	out = append(out, joins(q)...)
@@ -58,7 +60,7 @@ func seamAllowance(least float64) Change {
 }
 
 // hem narrows the hems step by step down to the least.
-func hem(q Question, least float64) Change {
+func hem(q Question, least, step float64) Change {
 	widest := 0.0
 	for _, p := range q.Pieces {
 		for _, e := range p.Edges {
@@ -68,7 +70,7 @@ func hem(q Question, least float64) Change {
 		}
 	}
 	return Change{
-		Kind: "hem", Most: math.Max(0, widest-least), Step: 5,
+		Kind: "hem", Most: WholeSteps(math.Max(0, widest-least), step), Step: step,
 		Make: func(q Question, by float64) (Question, bool) {
 			return eachPiece(q, func(p pieces.Piece) (pieces.Piece, bool) {
 				return lowered(p, true, func(allowance float64) float64 { return math.Min(allowance, math.Max(least, allowance-by)) })
@@ -79,6 +81,9 @@ func hem(q Question, least float64) Change {
 		},
 	}
 }
+
+// WholeSteps rounds down, so that what is told can be measured.
+func WholeSteps(most, step float64) float64 { return math.Floor(most/step+1e-9) * step }
 
 // lowered changes the allowance of the hems, or of all that are not hems.
 func lowered(p pieces.Piece, hems bool, to func(float64) float64) (pieces.Piece, bool) {

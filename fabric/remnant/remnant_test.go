@@ -76,7 +76,7 @@ func TestRemedies(t *testing.T) {
 			Pieces: []pieces.Piece{triangle("sail", 1000, 500, 2)}}, "nap", 0, "let the pieces lie both ways of the nap (look at it in daylight first: it may show)"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			changes := remnant.Changes(c.q, remnant.Limits{SeamAllowance: 10, Hem: 20}, nil, nil)
+			changes := remnant.Changes(c.q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil)
 			before, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: c.q.Cloth, Length: c.q.Length}, c.q.Pieces, fabric.Options{Time: 300 * time.Millisecond, Lays: c.q.Lays})
 			require.NoError(t, err)
 			require.NotEqual(t, fabric.Enough, before.Answer)
@@ -113,7 +113,7 @@ func triangle(name string, width, height float64, cut int) pieces.Piece {
 // TestNothingHelps: a cloth of half the area is not made enough by a seam.
 func TestNothingHelps(t *testing.T) {
 	q := remnant.Question{Cloth: fabric.Cloth{Width: 1000}, Length: 400, Pieces: []pieces.Piece{rectangle("a", 900, 800, 1)}}
-	got, err := remnant.Search(context.Background(), q, remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20}, nil, nil), remnant.Options{Time: time.Second})
+	got, err := remnant.Search(context.Background(), q, remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil), remnant.Options{Time: time.Second})
 	require.NoError(t, err)
 	assert.Empty(t, got)
 }
