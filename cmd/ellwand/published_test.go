@@ -58,14 +58,14 @@ func piecesOf(t *testing.T, draft string) []pieces.Piece {
 func laidOn(t *testing.T, all []pieces.Piece, inches float64, nap fabric.Nap) quote.Amount {
 	t.Helper()
 	cloth := fabric.Cloth{Name: "shell", Width: inches * 25.4, Selvedge: 10, Nap: nap, Step: yardStep, Straighten: 30}
-	need, err := fabric.Require(context.Background(), cloth, all, fabric.Options{Iterations: searchSteps, Seed: 1, Lays: quickLays})
+	need, err := fabric.Require(context.Background(), cloth, all, fabric.Options{Iterations: searchSteps, Seed: 1, Lays: []fabric.Lay{fabric.Open}})
 	require.NoError(t, err)
 	return quote.AmountOf(quote.Offer{Cloth: cloth}, quote.FoundIn(need))
 }
 
 // searchSteps is little, for a test that is run often; more finds a little
 // less.
-const searchSteps = 1000
+const searchSteps = 600
 
 // areaOf the pieces as cut, mm2, by a library.
 func areaOf(t *testing.T, all []pieces.Piece) float64 {

@@ -75,13 +75,6 @@ func TestCompareRanks(t *testing.T) {
 	})
 }
 
-func TestOfferCheck(t *testing.T) {
-	assert.ErrorContains(t, Offer{Name: "x"}.Check(), "has no price")
-	assert.ErrorContains(t, Offer{Name: "x", Price: &Price{Money: -1}}.Check(), "is negative")
-	assert.ErrorContains(t, Offer{Name: "x", Remnant: &Remnant{}}.Check(), "above 0")
-	assert.NoError(t, Offer{Name: "x", Price: &Price{Money: 100}}.Check())
-}
-
 func TestUnitsOfTheClient(t *testing.T) {
 	metric, imperial := fabric.Cloth{Step: 100}, fabric.Cloth{Step: eighth}
 	assert.Equal(t, "1.90 m", Units{}.Bought(metric, 1900))

@@ -1,11 +1,6 @@
 package quote
 
-import (
-	"errors"
-	"fmt"
-
-	"ellwand/fabric"
-)
+import "ellwand/fabric"
 
 // Offer is a cloth as a shop offers it.
 type Offer struct {
@@ -23,22 +18,4 @@ type Offer struct {
 type Remnant struct {
 	Length float64 // mm
 	Price  Money
-}
-
-// Check reports what is wrong with the offer itself.
-func (o Offer) Check() error {
-	var faults []error
-	fault := func(format string, args ...any) {
-		faults = append(faults, fmt.Errorf("offer %q: "+format, append([]any{o.Name}, args...)...))
-	}
-	if o.Price == nil && o.Remnant == nil {
-		fault("it has no price; give the price of a metre or yard, or of a remnant")
-	}
-	if o.Price != nil && o.Price.Money < 0 || o.Remnant != nil && o.Remnant.Price < 0 {
-		fault("its price is negative")
-	}
-	if o.Remnant != nil && o.Remnant.Length <= 0 {
-		fault("the length of its remnant must be above 0")
-	}
-	return errors.Join(faults...)
 }
