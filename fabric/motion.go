@@ -30,22 +30,13 @@ func placementMotion(problem nest.Problem, at nest.Placement) pieces.Motion {
 }
 
 // apply maps a point.
-func apply(m pieces.Motion, p orb.Point) orb.Point {
-	return orb.Point{m.A*p[0] + m.B*p[1] + m.E, m.C*p[0] + m.D*p[1] + m.F}
-}
+func apply(m pieces.Motion, p orb.Point) orb.Point { return m.Apply(p) }
 
 // after is the motion that makes first and then m.
-func after(m, first pieces.Motion) pieces.Motion {
-	origin := apply(m, orb.Point{first.E, first.F})
-	return pieces.Motion{
-		A: m.A*first.A + m.B*first.C, B: m.A*first.B + m.B*first.D,
-		C: m.C*first.A + m.D*first.C, D: m.C*first.B + m.D*first.D,
-		E: origin[0], F: origin[1],
-	}
-}
+func after(m, first pieces.Motion) pieces.Motion { return first.Then(m) }
 
 // reflects reports whether the motion turns a piece face down.
-func reflects(m pieces.Motion) bool { return m.A*m.D-m.B*m.C < 0 }
+func reflects(m pieces.Motion) bool { return m.Mirrors() }
 
 // turnedBy is the turn of a motion as motionOf takes it, in degrees.
 func turnedBy(m pieces.Motion) float64 {

@@ -126,18 +126,28 @@ func shorter(problem nest.Problem, found nest.Layout, start *nest.Layout) nest.L
 // fewest outlines to cut.
 func (r Requirement) choose() (Requirement, error) {
 	var reasons []error
+	var open error
 	least := math.Inf(1)
 	for _, plan := range r.Lays {
 		if plan.Possible() {
 			least = min(least, plan.Buy)
 		} else {
-			reasons = append(reasons, fmt.Errorf("%s: %s", plan.Lay, plan.Impossible))
+			reason := fmt.Errorf("%s: %s", plan.Lay, plan.Impossible)
+			reasons = append(reasons, reason)
+			if plan.Lay == Open {
+				open = reason
+			}
 		}
 	}
 	for i, plan := range r.Lays {
 		if plan.Possible() && plan.Buy <= least+sameLength && (r.Chosen < 0 || plan.isLessWorkThan(r.Lays[r.Chosen])) {
 			r.Chosen, r.Length, r.Buy = i, plan.Taken, plan.Buy
 		}
+	}
+	if r.Chosen < 0 && open != nil {
+		// What fits no open cloth fits none that is folded: the reasons of the
+		// other lays would only bury it.
+		reasons = []error{open}
 	}
 	if r.Chosen < 0 {
 		return Requirement{}, fmt.Errorf("no lay of %s is possible:\n%w", r.Cloth, errors.Join(reasons...))

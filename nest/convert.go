@@ -3,7 +3,6 @@ package nest
 import (
 	"math"
 
-	"ellwand/nest/internal/model"
 	"ellwand/nest/internal/outline"
 	"ellwand/nest/internal/search"
 )
@@ -23,8 +22,7 @@ func (q *prepared) hold(start *Layout, locked []bool) map[[2]int]Placement {
 }
 
 func (q *prepared) addLocked(at Placement, shapes []int) {
-	spot := q.spotOf(at, shapes)
-	q.model.Fixed = append(q.model.Fixed, model.Fixed{Shape: spot.Shape, X: spot.X, Y: spot.Y})
+	q.model.Fixed = append(q.model.Fixed, q.spotOf(at, shapes))
 	q.locked = append(q.locked, at)
 }
 

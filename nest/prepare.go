@@ -102,7 +102,7 @@ func (q *prepared) shareDirections() error {
 func (q *prepared) addObstacle(ring orb.Ring) {
 	base, centre := q.model.AddBase(outline.Clean(ring), true)
 	shape := q.model.AddShape(shapeOf(&q.model.Bases[base], base, centre, 1, 1))
-	q.model.Fixed = append(q.model.Fixed, model.Fixed{Shape: shape, X: centre[0], Y: centre[1]})
+	q.model.Fixed = append(q.model.Fixed, model.Spot{Shape: shape, X: centre[0], Y: centre[1]})
 }
 
 // shapeOf is the base mirrored by flipX and flipY; centre is where the base's

@@ -4,6 +4,7 @@ import (
 	"encoding/csv"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"runtime"
@@ -27,7 +28,13 @@ func record(path string, r benchResult, seconds float64) error {
 		strconv.FormatFloat(r.Density, 'f', 2, 64), commit(), machine(),
 	}
 	rows = replaceRow(rows, row)
-	return writeWhole(path, func(w *csv.Writer) error { return w.WriteAll(append([][]string{recordHeader}, rows...)) })
+	files := outputs{force: true}
+	if err := files.add(path, func(w io.Writer) error {
+		return csv.NewWriter(w).WriteAll(append([][]string{recordHeader}, rows...))
+	}); err != nil {
+		return err
+	}
+	return files.commit()
 }
 
 // readRecord returns the rows below the header; none when there is no file.
@@ -59,20 +66,6 @@ func replaceRow(rows [][]string, row []string) [][]string {
 		}
 	}
 	return append(rows, row)
-}
-
-func writeWhole(path string, write func(*csv.Writer) error) error {
-	part := path + ".part"
-	f, err := os.Create(part)
-	if err != nil {
-		return fmt.Errorf("%s cannot be written; check the folder", path)
-	}
-	defer os.Remove(part)
-	w := csv.NewWriter(f)
-	if err := errors.Join(write(w), w.Error(), f.Close()); err != nil {
-		return fmt.Errorf("%s cannot be written: the disk may be full", path)
-	}
-	return os.Rename(part, path)
 }
 
 // machine names the processor and the cores.

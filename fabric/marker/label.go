@@ -34,10 +34,10 @@ type label struct {
 }
 
 // discSize is the diameter of the disc with the number, for a size of type.
-func discSize(points float64) float64 { return points * pointSize * 1.75 }
+func discSize(points float64) float64 { return points * drawing.Point * 1.75 }
 
 // lineStep is the distance of two baselines, for a size of type.
-func lineStep(points float64) float64 { return points * pointSize * 1.2 }
+func lineStep(points float64) float64 { return points * drawing.Point * 1.2 }
 
 // labels finds a place for each label, the largest that fits: inside the
 // piece, across or upwards, in full or only its name, then the number alone,
@@ -262,7 +262,7 @@ func (s *sheets) drawLabel(l label) {
 		left := centre[0] - width/2 + 0.4
 		s.drawDisc(left+discSize(l.points)/2, centre[1], l)
 		s.lineFont(l, 0)
-		s.text(left+discSize(l.points)+0.7, centre[1]+l.points*pointSize*0.36, l.lines[0])
+		s.text(left+discSize(l.points)+0.7, centre[1]+l.points*drawing.Point*0.36, l.lines[0])
 		return
 	}
 	s.drawDisc(centre[0], y+discSize(l.points)/2, l)
@@ -285,6 +285,6 @@ func (s *sheets) drawDisc(x, y float64, l label) {
 	}
 	s.font("B", points)
 	s.ink(255)
-	s.textCentred(x, y+points*pointSize*0.36, text)
+	s.textCentred(x, y+points*drawing.Point*0.36, text)
 	s.ink(0)
 }

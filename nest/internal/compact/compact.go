@@ -14,23 +14,17 @@ import (
 	"ellwand/nest/internal/model"
 )
 
-// Spot is where a piece lies: a shape and the place of its centre.
-type Spot struct {
-	Shape int
-	X, Y  float64
-}
-
 // Shorten moves the pieces of a layout without overlap, each by at most the
 // reach in x and in y, so that the strip becomes as short as one linear
 // program can make it. It returns the new spots, or false when the program has
 // no answer. The result still has to be tested for overlap.
-func Shorten(m *model.Model, spots []Spot, reach float64) ([]Spot, bool) {
+func Shorten(m *model.Model, spots []model.Spot, reach float64) ([]model.Spot, bool) {
 	p := newProgram(m, spots, reach)
 	values, ok := p.lp.solve(p.start)
 	if !ok {
 		return nil, false
 	}
-	out := append([]Spot(nil), spots...)
+	out := append([]model.Spot(nil), spots...)
 	for i := range out {
 		if k := p.x[i]; k >= 0 {
 			out[i].X = p.low[k] + values[k]
@@ -46,7 +40,7 @@ func Shorten(m *model.Model, spots []Spot, reach float64) ([]Spot, bool) {
 // coordinates, each measured from the low end of its range, and the length.
 type program struct {
 	m     *model.Model
-	spots []Spot
+	spots []model.Spot
 	reach float64
 	x, y  []int     // variable of each piece's coordinate, or -1
 	low   []float64 // of each variable
@@ -54,7 +48,7 @@ type program struct {
 	lp    linear
 }
 
-func newProgram(m *model.Model, spots []Spot, reach float64) *program {
+func newProgram(m *model.Model, spots []model.Spot, reach float64) *program {
 	p := &program{m: m, spots: spots, reach: reach, x: make([]int, len(spots)), y: make([]int, len(spots))}
 	length := 0.0
 	for _, s := range spots {
@@ -128,14 +122,14 @@ func (p *program) addPairs() {
 			p.separate(i, j, s, o)
 		}
 		for _, f := range p.m.Fixed {
-			p.separate(i, -1, s, Spot(f))
+			p.separate(i, -1, s, f)
 		}
 	}
 }
 
 // separate adds, for each two convex parts that could meet, the line that
 // keeps them farthest apart now. j is -1 for a fixed shape.
-func (p *program) separate(i, j int, s, o Spot) {
+func (p *program) separate(i, j int, s, o model.Spot) {
 	sa, sb := &p.m.Shapes[s.Shape], &p.m.Shapes[o.Shape]
 	far := 2*p.reach + p.m.Gap
 	dx, dy := o.X-s.X, o.Y-s.Y
@@ -185,7 +179,7 @@ func bestLine(a, b []orb.Point, dx, dy, reach float64) (nx, ny, c float64, ok bo
 }
 
 // keep adds n . (place of j - place of i) >= c.
-func (p *program) keep(i, j int, s, o Spot, nx, ny, c float64) {
+func (p *program) keep(i, j int, s, o model.Spot, nx, ny, c float64) {
 	terms := make([]term, 0, 4)
 	add := func(variable int, factor, now float64) {
 		if variable < 0 {

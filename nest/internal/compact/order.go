@@ -1,10 +1,14 @@
 package compact
 
-import "sort"
+import (
+	"sort"
+
+	"ellwand/nest/internal/model"
+)
 
 // leftToRight is the order of the spots by x: numbering variables in it keeps
 // the matrix of the linear program narrow.
-func leftToRight(spots []Spot) []int {
+func leftToRight(spots []model.Spot) []int {
 	order := make([]int, len(spots))
 	for i := range order {
 		order[i] = i

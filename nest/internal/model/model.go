@@ -44,8 +44,8 @@ type Piece struct {
 	PeriodX, PeriodY float64
 }
 
-// Fixed is a shape that stays where it is.
-type Fixed struct {
+// Spot is where a shape lies: the place of its centre.
+type Spot struct {
 	Shape int
 	X, Y  float64
 }
@@ -63,7 +63,8 @@ type Model struct {
 	Touch  float64
 	Shapes []Shape
 	Pieces []Piece
-	Fixed  []Fixed
+	// Fixed are shapes that stay where they are.
+	Fixed  []Spot
 	Bases  []Base
 	known  map[string]int // base by its points
 	solids []solid        // of each shape

@@ -98,7 +98,7 @@ func (s *state) leftmost(i int, used float64, samples int) Spot {
 		if high < x.low {
 			continue
 		}
-		at := Spot{shape, x.snap(x.low + s.rng.Float64()*(high-x.low)), y.snap(y.low + s.rng.Float64()*(y.high-y.low))}
+		at := Spot{Shape: shape, X: x.snap(x.low + s.rng.Float64()*(high-x.low)), Y: y.snap(y.low + s.rng.Float64()*(y.high-y.low))}
 		end := at.X + sh.HalfX
 		if end < best.cost && s.free(i, at) {
 			best = found{s.slide(i, at), 0}
@@ -137,12 +137,12 @@ func (s *state) free(i int, at Spot) bool {
 func (s *state) slide(i int, at Spot) Spot {
 	x, y := s.spans(i, at.Shape)
 	for step := s.m.Shapes[at.Shape].HalfX; step > s.m.Width*1e-3; {
-		next := Spot{at.Shape, x.snap(at.X - step), at.Y}
+		next := Spot{Shape: at.Shape, X: x.snap(at.X - step), Y: at.Y}
 		if next.X < at.X && s.free(i, next) {
 			at = next
 			continue
 		}
-		next = Spot{at.Shape, at.X, y.snap(at.Y - step)}
+		next = Spot{Shape: at.Shape, X: at.X, Y: y.snap(at.Y - step)}
 		if next.Y < at.Y && s.free(i, next) {
 			at = next
 			continue
@@ -156,7 +156,7 @@ func (s *state) slide(i int, at Spot) Spot {
 func (s *state) atEnd(i int, used float64) Spot {
 	shape := s.pick(i)
 	x, y := s.spans(i, shape)
-	at := Spot{shape, x.snap(used + s.m.Shapes[shape].HalfX + s.m.Gap + x.period), y.snap(y.low)}
+	at := Spot{Shape: shape, X: x.snap(used + s.m.Shapes[shape].HalfX + s.m.Gap + x.period), Y: y.snap(y.low)}
 	for tries := 0; tries < 50 && !s.free(i, at); tries++ {
 		at.X = x.snap(at.X + s.m.Shapes[shape].HalfX)
 		at.Y = y.snap(y.low + s.rng.Float64()*(y.high-y.low))

@@ -73,7 +73,7 @@ func (s *state) clamp(i int, at Spot) Spot {
 		at.Shape = s.pick(i)
 	}
 	x, y := s.spans(i, at.Shape)
-	return Spot{at.Shape, x.snap(at.X), y.snap(at.Y)}
+	return Spot{Shape: at.Shape, X: x.snap(at.X), Y: y.snap(at.Y)}
 }
 
 // allowed reports whether piece i may take the shape now: pieces of a group
@@ -110,10 +110,7 @@ func (s *state) pick(i int) int {
 func (s *state) anywhere(i int) Spot {
 	shape := s.pick(i)
 	x, y := s.spans(i, shape)
-	return Spot{shape,
-		x.snap(x.low + s.rng.Float64()*(x.high-x.low)),
-		y.snap(y.low + s.rng.Float64()*(y.high-y.low)),
-	}
+	return Spot{Shape: shape, X: x.snap(x.low + s.rng.Float64()*(x.high-x.low)), Y: y.snap(y.low + s.rng.Float64()*(y.high-y.low))}
 }
 
 // nearby returns a random spot within half the piece's box of where it lies.
@@ -123,8 +120,5 @@ func (s *state) nearby(i int) Spot {
 	if s.rng.IntN(3) == 0 {
 		shape = s.pick(i)
 	}
-	return s.clamp(i, Spot{shape,
-		b.x + (s.rng.Float64()-0.5)*2*b.hx,
-		b.y + (s.rng.Float64()-0.5)*2*b.hy,
-	})
+	return s.clamp(i, Spot{Shape: shape, X: b.x + (s.rng.Float64()-0.5)*2*b.hx, Y: b.y + (s.rng.Float64()-0.5)*2*b.hy})
 }

@@ -129,7 +129,7 @@ func (s *state) descend(i int, from found, step, smallest float64) found {
 				s.scratch.moved = s.gather(i, home.Shape, home.X, home.Y, reach, s.scratch.moved[:0])
 			}
 			if cost := costAmong(s.scratch.moved, x, y, best.cost); cost < best.cost {
-				best = found{Spot{best.at.Shape, x, y}, cost}
+				best = found{Spot{Shape: best.at.Shape, X: x, Y: y}, cost}
 				gained = true
 				break
 			}
@@ -174,7 +174,7 @@ func (s *state) escape(from found, rangeX, rangeY span, home Spot, reach float64
 				continue
 			}
 			if c := costAmong(s.scratch.moved, x, y, best.cost); c < best.cost {
-				best = found{Spot{best.at.Shape, x, y}, c}
+				best = found{Spot{Shape: best.at.Shape, X: x, Y: y}, c}
 				gained = true
 				break
 			}

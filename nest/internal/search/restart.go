@@ -94,7 +94,7 @@ func (s *state) groupSize(group int) int {
 // clampInto returns the spot of piece i, in another shape.
 func (s *state) clampInto(i, shape int) Spot {
 	x, y := s.spans(i, shape)
-	return Spot{shape, x.snap(s.bodies[i].x), y.snap(s.bodies[i].y)}
+	return Spot{Shape: shape, X: x.snap(s.bodies[i].x), Y: y.snap(s.bodies[i].y)}
 }
 
 // swapTwo exchanges two large pieces of different outline.
@@ -118,8 +118,8 @@ func (s *state) swapTwo() {
 			continue
 		}
 		a, b := s.spot(i), s.spot(j)
-		s.place(i, s.clamp(i, Spot{a.Shape, b.X, b.Y}))
-		s.place(j, s.clamp(j, Spot{b.Shape, a.X, a.Y}))
+		s.place(i, s.clamp(i, Spot{Shape: a.Shape, X: b.X, Y: b.Y}))
+		s.place(j, s.clamp(j, Spot{Shape: b.Shape, X: a.X, Y: a.Y}))
 		return
 	}
 }

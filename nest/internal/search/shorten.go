@@ -27,11 +27,11 @@ func (r *Searcher) shorten() {
 	length := s.used()
 	for range shortenRounds {
 		before := s.spots()
-		moved, ok := compact.Shorten(s.m, toCompact(before), shortenReach*s.m.Width)
+		moved, ok := compact.Shorten(s.m, before, shortenReach*s.m.Width)
 		if !ok {
 			return
 		}
-		s.load(fromCompact(moved), s.length)
+		s.load(moved, s.length)
 		now := s.used()
 		if s.total() > 0 || now >= length {
 			s.load(before, s.length)
@@ -43,20 +43,4 @@ func (r *Searcher) shorten() {
 			return
 		}
 	}
-}
-
-func toCompact(spots []Spot) []compact.Spot {
-	out := make([]compact.Spot, len(spots))
-	for i, s := range spots {
-		out[i] = compact.Spot(s)
-	}
-	return out
-}
-
-func fromCompact(spots []compact.Spot) []Spot {
-	out := make([]Spot, len(spots))
-	for i, s := range spots {
-		out[i] = Spot(s)
-	}
-	return out
 }

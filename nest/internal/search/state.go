@@ -10,11 +10,8 @@ import (
 	"ellwand/nest/internal/model"
 )
 
-// Spot is where a piece lies: a shape and the place of its centre.
-type Spot struct {
-	Shape int
-	X, Y  float64
-}
+// Spot is where a piece lies.
+type Spot = model.Spot
 
 // body is a piece as the neighbours see it.
 type body struct {
@@ -72,7 +69,7 @@ func newState(m *model.Model, rng *rand.Rand) *state {
 	for k, f := range m.Fixed {
 		i := s.pieces + k
 		s.factor[i] = m.Bases[m.Shapes[f.Shape].Base].Factor
-		s.bodies[i] = s.bodyAt(Spot{f.Shape, f.X, f.Y})
+		s.bodies[i] = s.bodyAt(f)
 	}
 	return s
 }
@@ -84,7 +81,7 @@ func (s *state) bodyAt(at Spot) body {
 
 func (s *state) spot(i int) Spot {
 	b := &s.bodies[i]
-	return Spot{int(b.shape), b.x, b.y}
+	return Spot{Shape: int(b.shape), X: b.x, Y: b.y}
 }
 
 func (s *state) spots() []Spot {
