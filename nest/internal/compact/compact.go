@@ -157,22 +157,13 @@ func (p *program) separate(i, j int, s, o model.Spot) {
 // outside of; false when even moves by the reach cannot bring it inside.
 func bestLine(a, b []orb.Point, dx, dy, reach float64) (nx, ny, c float64, ok bool) {
 	most := math.Inf(-1)
-	sum := convex.Sum(a, b)
-	for k, q := range sum {
-		r := sum[(k+1)%len(sum)]
-		ex, ey := r[0]-q[0], r[1]-q[1]
-		d := math.Hypot(ex, ey)
-		if d == 0 {
-			continue
-		}
-		mx, my := ey/d, -ex/d
-		edge := math.Max(mx*q[0]+my*q[1], mx*r[0]+my*r[1])
-		away := mx*dx + my*dy - edge
-		if away > reach*(math.Abs(mx)+math.Abs(my)) {
+	for _, side := range convex.Sides(convex.Sum(a, b)) {
+		away := side.NX*dx + side.NY*dy - side.C
+		if away > reach*(math.Abs(side.NX)+math.Abs(side.NY)) {
 			return 0, 0, 0, false
 		}
 		if away > most {
-			most, nx, ny, c = away, mx, my, edge
+			most, nx, ny, c = away, side.NX, side.NY, side.C
 		}
 	}
 	return nx, ny, c, true

@@ -12,15 +12,12 @@ import (
 // part is a convex part of a shape with what a direct test of overlap reads.
 type part struct {
 	points []orb.Point
-	edges  []edge
+	sides  []convex.Side
 	lo, hi orb.Point
 	// A disc inside the part: two parts whose discs overlap surely do.
 	centre orb.Point
 	radius float64
 }
-
-// edge is the outward normal of a side and how far out the side lies.
-type edge struct{ nx, ny, c float64 }
 
 // solid is a shape as convex parts, plain and grown by the gap.
 type solid struct{ plain, grown []part }
@@ -40,25 +37,15 @@ func newSolid(parts [][]orb.Point, gap float64) solid {
 }
 
 func newPart(points []orb.Point) part {
-	p := part{points: points}
+	p := part{points: points, sides: convex.Sides(points)}
 	p.lo, p.hi = outline.Bounds(points)
-	for i, a := range points {
-		b := points[(i+1)%len(points)]
-		dx, dy := b[0]-a[0], b[1]-a[1]
-		d := math.Hypot(dx, dy)
-		if d == 0 {
-			continue
-		}
-		nx, ny := dy/d, -dx/d
-		p.edges = append(p.edges, edge{nx, ny, math.Max(nx*a[0]+ny*a[1], nx*b[0]+ny*b[1])})
-	}
 	for _, q := range points {
 		p.centre[0] += q[0] / float64(len(points))
 		p.centre[1] += q[1] / float64(len(points))
 	}
 	p.radius = math.MaxFloat64
-	for _, e := range p.edges {
-		p.radius = math.Min(p.radius, e.c-e.nx*p.centre[0]-e.ny*p.centre[1])
+	for _, e := range p.sides {
+		p.radius = math.Min(p.radius, e.C-e.NX*p.centre[0]-e.NY*p.centre[1])
 	}
 	return p
 }
@@ -118,17 +105,17 @@ func partDepth(a, b *part, dx, dy, enough float64) float64 {
 	if least <= enough {
 		return least
 	}
-	for k := range a.edges {
-		e := &a.edges[k]
-		if d := e.c - e.nx*dx - e.ny*dy - lowest(b.points, e.nx, e.ny); d < least {
+	for k := range a.sides {
+		e := &a.sides[k]
+		if d := e.C - e.NX*dx - e.NY*dy - lowest(b.points, e.NX, e.NY); d < least {
 			if least = d; least <= enough {
 				return least
 			}
 		}
 	}
-	for k := range b.edges {
-		e := &b.edges[k]
-		if d := e.c + e.nx*dx + e.ny*dy - lowest(a.points, e.nx, e.ny); d < least {
+	for k := range b.sides {
+		e := &b.sides[k]
+		if d := e.C + e.NX*dx + e.NY*dy - lowest(a.points, e.NX, e.NY); d < least {
 			if least = d; least <= enough {
 				return least
 			}

@@ -53,20 +53,12 @@ func partSums(a, b [][]orb.Point, gap float64) []region {
 
 func newRegion(points []orb.Point) region {
 	r := region{points: points, x0: math.Inf(1), y0: math.Inf(1), x1: math.Inf(-1), y1: math.Inf(-1)}
-	for i, p := range points {
+	for _, p := range points {
 		r.x0, r.x1 = math.Min(r.x0, p[0]), math.Max(r.x1, p[0])
 		r.y0, r.y1 = math.Min(r.y0, p[1]), math.Max(r.y1, p[1])
-		q := points[(i+1)%len(points)]
-		dx, dy := q[0]-p[0], q[1]-p[1]
-		d := math.Hypot(dx, dy)
-		if d == 0 {
-			continue
-		}
-		nx, ny := dy/d, -dx/d
-		// Of the two ends, the one farther out, so that rounding never shrinks
-		// the region.
-		c := math.Max(nx*p[0]+ny*p[1], nx*q[0]+ny*q[1])
-		r.planes = append(r.planes, plane{nx: nx, ny: ny, c: c})
+	}
+	for _, side := range convex.Sides(points) {
+		r.planes = append(r.planes, plane{nx: side.NX, ny: side.NY, c: side.C})
 	}
 	return r
 }

@@ -1,0 +1,29 @@
+package convex
+
+import (
+	"math"
+
+	"github.com/paulmach/orb"
+)
+
+// Side is a side of a convex outline as a half-plane: the outline lies where
+// NX*x + NY*y <= C. (NX, NY) is the outward normal, of length 1.
+type Side struct{ NX, NY, C float64 }
+
+// Sides returns the half-planes of a counter-clockwise outline. C is taken
+// from the end of the side that lies farther out, so that rounding never
+// shrinks the outline.
+func Sides(points []orb.Point) []Side {
+	out := make([]Side, 0, len(points))
+	for i, p := range points {
+		q := points[(i+1)%len(points)]
+		dx, dy := q[0]-p[0], q[1]-p[1]
+		d := math.Hypot(dx, dy)
+		if d == 0 {
+			continue
+		}
+		nx, ny := dy/d, -dx/d
+		out = append(out, Side{nx, ny, math.Max(nx*p[0]+ny*p[1], nx*q[0]+ny*q[1])})
+	}
+	return out
+}
