@@ -7,6 +7,8 @@
 // which edge that is.
 package fabric
 
+import "ellwand/pieces/measure"
+
 // Cloth is one cloth as the shop sells it.
 type Cloth struct {
 	Name string // "shell", "lining"
@@ -46,6 +48,17 @@ type Cloth struct {
 	Repeat       Repeat
 	// Flaws of the cloth, which no piece may touch.
 	Flaws []Flaw
+	// Inches makes every sentence about this cloth give lengths in inches, and
+	// areas in square yards.
+	Inches bool
+}
+
+// say prints a length in mm for a message.
+func (c Cloth) say(mm float64) string {
+	if c.Inches {
+		return measure.Length(mm).Format(measure.Inch)
+	}
+	return say(mm)
 }
 
 // Safety is added to a length: a share of it, a length, or both.

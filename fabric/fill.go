@@ -10,11 +10,17 @@ import (
 	"ellwand/pieces/measure"
 )
 
-// Straightening both cut ends takes this much, mm (common practice).
-const (
-	leastStraightening = 20.0
-	mostStraightening  = 50.0
-)
+// leastStraightening is what straightening both cut ends takes at least, mm
+// (common practice).
+const leastStraightening = 20.0
+
+// straightening says what it takes (common practice).
+func (c Cloth) straightening() string {
+	if c.Inches {
+		return "3/4 to 2 in"
+	}
+	return "2 to 5 cm"
+}
 
 // fill sets what follows from the solved beds of a lay.
 func (p *LayPlan) fill(beds []lain) {
@@ -79,8 +85,8 @@ func (p *LayPlan) noteStraightening() {
 		return
 	}
 	p.Notes = append(p.Notes, fmt.Sprintf("The length to buy is only %s more than the lay takes. "+
-		"Straightening the cut ends takes %.0f to %.0f mm: buy a little more, unless the shop cuts along a thread.",
-		measure.Length(spare).Format(measure.Millimetre), leastStraightening, mostStraightening))
+		"Straightening the cut ends takes %s: buy a little more, unless the shop cuts along a thread.",
+		p.Cloth.say(spare), p.Cloth.straightening()))
 }
 
 // toBuy rounds a length up to the step of the shop, and to the least that it

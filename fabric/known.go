@@ -11,8 +11,6 @@ import (
 // usualTime to search a lay when nothing else is asked.
 const usualTime = 5 * time.Second
 
-func timeShare(share int) time.Duration { return time.Duration(share) }
-
 // relaid brings a plan of another question about the same pieces, in the same
 // lay, back to a layout of this one. It reports false when the plan does not
 // answer it, for example because a piece lies in a turn that is not allowed.

@@ -224,3 +224,38 @@ func TestStricterIsNeverShorter(t *testing.T) {
 		assert.LessOrEqual(t, plan.Length, first.Lays[i].Length+1e-6)
 	}
 }
+
+// TestTwoPartsNeverNeedMore: a lay of two parts is weighed against the cloth
+// folded or open throughout, which it is with one part empty; where they need
+// less, it says so and gives their plan.
+func TestTwoPartsNeverNeedMore(t *testing.T) {
+	cloth := fabric.Cloth{Width: 1220, Selvedge: 10}
+	all := []pieces.Piece{half("back", 300, 700, 1), half("front", 300, 500, 1), rectangle("side", 300, 1200, 2)}
+	options := fabric.Options{Iterations: 400, Seed: 1}
+	got, err := fabric.Require(context.Background(), cloth, all, options)
+	require.NoError(t, err)
+	for _, plan := range got.Lays {
+		if plan.Lay == fabric.SelvedgeIn || plan.Lay == fabric.InStretches {
+			require.NotNil(t, plan.Throughout, plan.Lay)
+			assert.Equal(t, fabric.FoldedAlong, plan.Throughout.Lay, "everything queues along the one fold in 1200 mm")
+			assert.Contains(t, plan.Impossible, "lay the cloth folded along the warp throughout")
+		}
+	}
+	// A single yoke as wide as the cloth cannot be folded: the stretches need no
+	// more than the open cloth, and have one outline less to chalk.
+	got, err = fabric.Require(context.Background(), cloth, []pieces.Piece{rectangle("side", 600, 700, 2), rectangle("yoke", 1200, 300, 1)}, options)
+	require.NoError(t, err)
+	stretches := got.Lays[len(got.Lays)-1]
+	require.True(t, stretches.Possible(), stretches.Impossible)
+	assert.InDelta(t, 1000, stretches.Taken, 0.01)
+	assert.Equal(t, fabric.InStretches, got.Lays[got.Chosen].Lay)
+}
+
+// TestPairsMoveToTheOpenStretch: the folded cloth takes two of the three pairs
+// beside each other; the third fills the open one with the single piece.
+func TestPairsMoveToTheOpenStretch(t *testing.T) {
+	cloth := fabric.Cloth{Width: 1220, Selvedge: 10}
+	plan := inLay(t, cloth, fabric.InStretches, rectangle("leg", 300, 800, 6), rectangle("yoke", 600, 800, 1))
+	require.True(t, plan.Possible(), plan.Impossible)
+	assert.InDelta(t, 1600, plan.Taken, 0.01)
+}

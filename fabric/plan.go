@@ -44,6 +44,10 @@ type LayPlan struct {
 	// Impossible says why the lay cannot be used, and what would help. Empty
 	// when it can.
 	Impossible string
+	// Throughout is the plan that a lay of two parts comes down to when it
+	// gains nothing: one part, folded or open, takes the whole cloth.
+	// Impossible then says so. Nil otherwise.
+	Throughout *LayPlan
 	// Notes are cautions for the maker about this plan. May be empty.
 	Notes  []string
 	Pieces []Laid
@@ -53,6 +57,15 @@ type LayPlan struct {
 
 // Possible reports whether the lay can be used.
 func (p LayPlan) Possible() bool { return p.Impossible == "" }
+
+// Shown is the plan to lay by: Throughout where the lay comes down to it,
+// otherwise the plan itself.
+func (p LayPlan) Shown() LayPlan {
+	if p.Throughout != nil {
+		return *p.Throughout
+	}
+	return p
+}
 
 // Part is a rectangle of a lay in which the cloth lies in the same plies, in
 // the frame of the lay.

@@ -91,7 +91,7 @@ func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options Optio
 		return RemnantFit{}, err
 	}
 	if !isLength(remnant.Length) || remnant.Length == 0 {
-		return RemnantFit{}, fmt.Errorf("%s: a length of %s is no cloth; give the length of the piece that there is, such as 1.35 m", remnant.Cloth, say(remnant.Length))
+		return RemnantFit{}, fmt.Errorf("%s: a length of %s is no cloth; give the length of the piece that there is, such as 1.35 m", remnant.Cloth, remnant.Cloth.say(remnant.Length))
 	}
 	wanted, err := demandsOf(enlarged(remnant.Cloth, all))
 	if err != nil {
@@ -124,6 +124,7 @@ type question struct {
 
 // setting is one lay that is still open to question.
 type setting struct {
+	cloth     Cloth
 	lay       Lay
 	bed       bed
 	templates []template
@@ -137,7 +138,7 @@ func (q *question) answer() (RemnantFit, error) {
 	out := RemnantFit{Usable: q.usable}
 	if q.usable <= 0 {
 		out.Answer = TooLittle
-		out.Proof = fmt.Sprintf("straightening the cut ends and wetting leave nothing of a length of %s", say(q.remnant.Length))
+		out.Proof = fmt.Sprintf("straightening the cut ends and wetting leave nothing of a length of %s", q.cloth.say(q.remnant.Length))
 		return out, nil
 	}
 	settings := q.settings(&out)
@@ -180,12 +181,12 @@ func (q *question) settings(out *RemnantFit) []setting {
 		if !slices.Contains(q.options.Lays, lay) {
 			continue
 		}
-		s := setting{lay: lay, length: q.usable}
+		s := setting{cloth: q.cloth, lay: lay, length: q.usable}
 		why := ""
 		if s.isSingle() {
 			s, why = q.single(lay)
 		} else if least := q.openBound(); least > q.usable*(1+proofMargin) {
-			why = fmt.Sprintf("in no way can the pieces be laid on less than %s of this cloth, and there are %s", roundedUp(least), say(q.usable))
+			why = fmt.Sprintf("however the pieces are laid, they take %s of this cloth, and there are %s", q.cloth.atLeast(least), q.cloth.say(q.usable))
 		}
 		if why != "" {
 			out.Reasons = append(out.Reasons, LayReason{lay, why})
@@ -200,7 +201,7 @@ func (q *question) settings(out *RemnantFit) []setting {
 }
 
 func (q *question) single(lay Lay) (setting, string) {
-	s := setting{lay: lay, bed: bedOf(q.cloth, lay), length: bedLength(q.cloth, lay, q.usable)}
+	s := setting{cloth: q.cloth, lay: lay, bed: bedOf(q.cloth, lay), length: bedLength(q.cloth, lay, q.usable)}
 	var err error
 	if s.templates, err = templatesOf(q.cloth, s.bed, q.wanted); err != nil {
 		return s, err.Error()

@@ -32,7 +32,7 @@ func misfit(ctx context.Context, s setting, sheet nest.Problem) string {
 	}
 	if plies := float64(s.bed.plies()); need > have*(1+proofMargin) {
 		return fmt.Sprintf("the pieces cover %s with their allowances, and there are only %s of usable cloth",
-			squareMetres(need*plies, have*plies, 0.5), squareMetres(have*plies, need*plies, 0.5))
+			s.cloth.sayArea(need*plies, have*plies, 0.5), s.cloth.sayArea(have*plies, need*plies, 0.5))
 	}
 	counts := fewest(ctx, sheet)
 	subset := some(sheet, counts)
@@ -41,9 +41,9 @@ func misfit(ctx context.Context, s setting, sheet nest.Problem) string {
 	names := s.named(counts)
 	if least := nest.Bound(strip); least > sheet.Length*(1+proofMargin) {
 		return fmt.Sprintf("%s cannot lie side by side closely enough: however they are laid they take %s of length, and there are %s",
-			names, roundedUp(least), say(sheet.Length))
+			names, s.cloth.atLeast(least), s.cloth.say(sheet.Length))
 	}
-	return fmt.Sprintf("%s together are too wide for %s of cloth on a length of %s", names, say(sheet.Width), say(sheet.Length))
+	return fmt.Sprintf("%s together are too wide for %s of cloth on a length of %s", names, s.cloth.say(sheet.Width), s.cloth.say(sheet.Length))
 }
 
 // tooLarge says why a single piece does not fit.
@@ -53,22 +53,32 @@ func tooLarge(s setting, t template) string {
 		along = math.Min(along, lengthAlong(t, turn))
 	}
 	if along > s.length*(1+proofMargin) {
-		return fmt.Sprintf("%s is %s long in every way its grain allows, and there are only %s of cloth", t.piece.Name, say(along), say(s.length))
+		return fmt.Sprintf("%s is %s long in every way its grain allows, and there are only %s of cloth", t.piece.Name, s.cloth.say(along), s.cloth.say(s.length))
 	}
-	return fmt.Sprintf("%s does not fit on %s by %s clear of the flaws in any way its grain allows", t.piece.Name, say(s.length), say(s.bed.width))
+	return fmt.Sprintf("%s does not fit on %s by %s clear of the flaws in any way its grain allows", t.piece.Name, s.cloth.say(s.length), s.cloth.say(s.bed.width))
 }
 
-// squareMetres prints an area with the digits that tell it from another.
-func squareMetres(area, other, least float64) string {
+// sayArea prints an area with the digits that tell it from another.
+func (c Cloth) sayArea(area, other, least float64) string {
+	unit, name := 1e6, "m2"
+	if c.Inches {
+		unit, name = 914.4*914.4, "sq yd"
+	}
 	digits := 2
-	for ; digits < 6 && math.Abs(area-other)*math.Pow10(digits-6) < least; digits++ {
+	for ; digits < 6 && math.Abs(area-other)/unit*math.Pow10(digits) < least; digits++ {
 	}
-	return fmt.Sprintf("%.*f m2", digits, area/1e6)
+	return fmt.Sprintf("%.*f %s", digits, area/unit, name)
 }
 
-// roundedUp prints a bound so that it does not look like the length that it
+// atLeast prints a bound so that it does not look like the length that it
 // exceeds.
-func roundedUp(mm float64) string { return "at least " + say(math.Ceil(mm)) }
+func (c Cloth) atLeast(mm float64) string {
+	unit := 1.0
+	if c.Inches {
+		unit = 25.4 / 16
+	}
+	return "at least " + c.say(math.Ceil(mm/unit)*unit)
+}
 
 func onlyOne(n, i int) []int {
 	counts := make([]int, n)

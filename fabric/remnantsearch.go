@@ -125,7 +125,7 @@ func (q *question) onStrip(s setting, budget time.Duration) (*spread, error) {
 			cancel()
 		}
 	}
-	one, _, err := t.solve(s.lay, s.bed, s.templates, 4)
+	one, _, err := t.solve(s.lay, s.bed, s.templates, 1)
 	if one == nil {
 		return nil, err
 	}
@@ -157,7 +157,7 @@ func (q *question) onSheet(s setting, budget time.Duration) (*spread, error) {
 	}
 	t, cancel := q.within(budget)
 	defer cancel()
-	search := t.budget(4)
+	search := t.budget(1)
 	if warm, ok := q.strips[s.lay]; ok {
 		search.Start = &warm
 	}
@@ -190,7 +190,7 @@ func (q *question) tidied(found *spread) *spread {
 	one := found.beds[0]
 	t, cancel := q.within(time.Duration(float64(q.options.Time) * tidyingShare))
 	defer cancel()
-	search := t.budget(4)
+	search := t.budget(1)
 	search.Start = &one.layout
 	result, err := nest.Solve(t.ctx, one.problem, search)
 	if err != nil || result.Layout.Length >= one.layout.Length || nest.Verify(one.problem, result.Layout) != nil {
@@ -221,8 +221,8 @@ func (q *question) plan(lay Lay, found *spread) (LayPlan, error) {
 		plan.Buy = q.remnant.Length
 		plan.Need = min(plan.Need, plan.Buy)
 		if left := q.remnant.Length - q.cloth.Shrinkage.beforeWetting(plan.Taken); left < leastStraightening {
-			plan.Notes = append(plan.Notes, fmt.Sprintf("Only %s of the length are to spare, and straightening the cut ends takes %.0f to %.0f mm: "+
-				"check that both ends are cut along a thread.", say(left), leastStraightening, mostStraightening))
+			plan.Notes = append(plan.Notes, fmt.Sprintf("Only %s of the length are to spare, and straightening the cut ends takes %s: "+
+				"check that both ends are cut along a thread.", q.cloth.say(left), q.cloth.straightening()))
 		}
 	}
 	if err := plan.Check(q.asked); err != nil {

@@ -16,9 +16,10 @@ import (
 type Options struct {
 	// Lays to try; empty means all.
 	Lays []Lay
-	// Time to search the open lay and the lay folded along the warp, each; 0
-	// means 5 s, or no limit when Iterations is given. The other lays, which
-	// are seldom the best, have a quarter of it each.
+	// Time to search each lay; 0 means 5 s, or no limit when Iterations is
+	// given. Those folded or cut across, or with both selvedges folded to the
+	// middle, are seldom the best and have a quarter of it when others are
+	// tried too.
 	Time time.Duration
 	// Iterations bounds each search, so that the result depends on the job
 	// and the seed alone; 0 leaves it to Time.
@@ -92,6 +93,7 @@ func Require(ctx context.Context, cloth Cloth, all []pieces.Piece, options Optio
 			out.Lays = append(out.Lays, plan)
 		}
 	}
+	out.compare()
 	out, err = out.choose()
 	if err != nil || cloth.Repeat.isPlain() {
 		return out, err
@@ -148,6 +150,9 @@ func (r Requirement) choose() (Requirement, error) {
 		// What fits no open cloth fits none that is folded: the reasons of the
 		// other lays would only bury it.
 		reasons = []error{open}
+	}
+	if r.Chosen < 0 && len(r.Lays) == 1 && r.Lays[0].Lay != Open {
+		return Requirement{}, fmt.Errorf("it cannot be laid %w", reasons[0])
 	}
 	if r.Chosen < 0 {
 		return Requirement{}, fmt.Errorf("no lay of %s is possible:\n%w", r.Cloth, errors.Join(reasons...))

@@ -25,17 +25,17 @@ func (c Cloth) Check() error {
 	}
 	switch {
 	case !isLength(c.Width) || c.Width == 0:
-		fault("the width is %s; give the width of the cloth from edge to edge, such as 140 cm", say(c.Width))
+		fault("the width is %s; give the width of the cloth from edge to edge, such as 140 cm", c.say(c.Width))
 	case !isLength(c.Selvedge):
-		fault("the selvedge is %s; it cannot be negative (10 mm each side is usual)", say(c.Selvedge))
+		fault("the selvedge is %s; it cannot be negative (10 mm each side is usual)", c.say(c.Selvedge))
 	case 2*c.Selvedge >= c.Width:
-		fault("two selvedges of %s leave nothing of a width of %s; give the selvedge of one side (10 mm is usual)", say(c.Selvedge), say(c.Width))
+		fault("two selvedges of %s leave nothing of a width of %s; give the selvedge of one side (10 mm is usual)", c.say(c.Selvedge), c.say(c.Width))
 	}
 	if !isLength(c.Step) {
-		fault("the step of the shop is %s; it cannot be negative (10 cm, or 1/8 yd, is usual)", say(c.Step))
+		fault("the step of the shop is %s; it cannot be negative (10 cm, or 1/8 yd, is usual)", c.say(c.Step))
 	}
 	if !isLength(c.Straighten) {
-		fault("straightening the ends takes %s; it cannot be negative (20 to 50 mm is usual)", say(c.Straighten))
+		fault("straightening the ends takes %s; it cannot be negative (20 to 50 mm is usual)", c.say(c.Straighten))
 	}
 	if !isLength(c.Safety.Share) || !isLength(c.Safety.Length) || !isLength(c.Minimum) {
 		fault("the safety and the shop's minimum cannot be negative")
@@ -53,7 +53,7 @@ func (c Cloth) checkHandling() error {
 		faults = append(faults, fmt.Errorf("%s: "+format, append([]any{c}, values...)...))
 	}
 	if !isLength(c.Gap) {
-		fault("the gap between pieces is %s; it cannot be negative", say(c.Gap))
+		fault("the gap between pieces is %s; it cannot be negative", c.say(c.Gap))
 	}
 	if !(c.Tilt >= 0 && c.Tilt <= mostTilt) {
 		fault("the tilt is %.3g %%; it must be from 0 to 5 %% (1 to 3 %% is tolerated on cheap goods)", 100*c.Tilt)
@@ -65,11 +65,11 @@ func (c Cloth) checkHandling() error {
 	}
 	for _, repeat := range []float64{c.Repeat.Along, c.Repeat.Across} {
 		if !isLength(repeat) || repeat > 0 && repeat < leastRepeat {
-			fault("a repeat of %s cannot be matched; give the length after which the pattern comes again, 2 mm or more, or none for plain cloth", say(repeat))
+			fault("a repeat of %s cannot be matched; give the length after which the pattern comes again, 2 mm or more, or none for plain cloth", c.say(repeat))
 		}
 	}
 	if !isLength(c.Repeat.CentreLine) {
-		fault("the centre line lies %s from the selvedge; it cannot be negative", say(c.Repeat.CentreLine))
+		fault("the centre line lies %s from the selvedge; it cannot be negative", c.say(c.Repeat.CentreLine))
 	}
 	if len(c.Repeat.Centred) > 0 && c.Repeat.Across == 0 {
 		fault("pieces can only be centred on stripes along the cloth; give the repeat across")

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"time"
 
 	"github.com/paulmach/orb"
 
@@ -162,23 +163,24 @@ func (t *table) names() []string {
 	return matchNames(t.cloth.Repeat, all)
 }
 
-// share of the budget that a lay has, in parts of four.
-func (t *table) share(lay Lay) int {
-	if lay == Open || lay == FoldedAlong {
-		return 4
+// share of the budget that a lay of one bed has.
+func (t *table) share(lay Lay) float64 {
+	if lay == Open || lay == FoldedAlong || len(t.options.Lays) == 1 {
+		return 1
 	}
-	return 1
+	return 0.25
 }
 
 // solve finds the layout of a bed that is the whole lay, with a share of the
-// budget, in parts of four.
-func (t *table) solve(lay Lay, b bed, templates []template, share int) (found *lain, why, err error) {
-	return t.solveAt(lay, b, templates, share, t.placesFor(lay))
+// budget.
+func (t *table) solve(lay Lay, b bed, templates []template, share float64) (found *lain, why, err error) {
+	return t.solveAt(lay, b, templates, share, t.placesFor(lay), nil)
 }
 
 // solveAt finds the layout of one bed whose match points keep to places that
-// are known already.
-func (t *table) solveAt(lay Lay, b bed, templates []template, share int, known places) (found *lain, why, err error) {
+// are known already; warm, which may be nil, is a layout to improve on if it
+// keeps them too.
+func (t *table) solveAt(lay Lay, b bed, templates []template, share float64, known places, warm *nest.Layout) (found *lain, why, err error) {
 	problem, matched, why := problemAt(t.cloth, b, templates, t.names(), known)
 	if why == nil {
 		why = t.lessMatched(matched)
@@ -191,6 +193,9 @@ func (t *table) solveAt(lay Lay, b bed, templates []template, share int, known p
 		search.Progress = func(p nest.Progress) { t.options.Progress(lay, p) }
 	}
 	search.Start = t.start(lay, b, templates, problem)
+	if search.Start == nil && warm != nil && nest.Verify(problem, *warm) == nil {
+		search.Start = warm
+	}
 	result, err := nest.Solve(t.ctx, problem, search)
 	if err != nil {
 		return nil, nil, err
@@ -202,15 +207,17 @@ func (t *table) solveAt(lay Lay, b bed, templates []template, share int, known p
 	return &lain{bed: b, templates: templates, problem: problem, layout: best, bound: result.Bound, matched: matched}, nil, nil
 }
 
-// budget of one search, in parts of four.
-func (t *table) budget(share int) nest.Options {
+// budget of one search, with a share of the whole.
+func (t *table) budget(share float64) nest.Options {
 	o := nest.Options{Time: t.options.Time, Iterations: t.options.Iterations, Seed: t.options.Seed, Workers: t.options.Workers}
 	if o.Time == 0 && o.Iterations == 0 {
 		o.Time = usualTime
 	}
-	o.Time = o.Time * timeShare(share) / 4
+	if o.Time > 0 {
+		o.Time = max(time.Millisecond, time.Duration(share*float64(o.Time)))
+	}
 	if o.Iterations > 0 {
-		o.Iterations = max(1, o.Iterations*share/4)
+		o.Iterations = max(1, int(share*float64(o.Iterations)))
 	}
 	return o
 }

@@ -246,13 +246,13 @@ func thatFit(cloth Cloth, b bed, t template) ([]nest.Turn, error) {
 	switch b.lay {
 	case FoldedAlong:
 		return nil, fmt.Errorf("%s: it is %s wide and the folded cloth only %s; lay the cloth open, or take a wider cloth",
-			t.piece.Name, say(narrowest), say(usable))
+			t.piece.Name, cloth.say(narrowest), cloth.say(usable))
 	case BothSelvedgesIn:
 		return nil, fmt.Errorf("%s: it is %s wide, and from a fold to where the selvedges meet there are only %s; lay the cloth open, or take a wider cloth",
-			t.piece.Name, say(narrowest), say(usable))
+			t.piece.Name, cloth.say(narrowest), cloth.say(usable))
 	}
 	return nil, fmt.Errorf("%s: it is %s wide in the narrowest way its grain allows, and the cloth only %s between the selvedges; "+
-		"take a wider cloth, turn the piece to the cross grain, or divide it by a seam", t.piece.Name, say(narrowest), say(usable))
+		"take a wider cloth, turn the piece to the cross grain, or divide it by a seam", t.piece.Name, cloth.say(narrowest), cloth.say(usable))
 }
 
 // across is the extent of a turned outline in y.

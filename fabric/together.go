@@ -88,7 +88,7 @@ func (r *row) measure(offcut Offcut, i int) error {
 	outline := offcut.Outline
 	if len(outline) == 0 {
 		if !isLength(offcut.Length) || !isLength(offcut.Width) || offcut.Length*offcut.Width == 0 {
-			return fmt.Errorf("%s: %s is %s by %s; give its length and its width from edge to edge", r.cloth, name, say(offcut.Length), say(offcut.Width))
+			return fmt.Errorf("%s: %s is %s by %s; give its length and its width from edge to edge", r.cloth, name, r.cloth.say(offcut.Length), r.cloth.say(offcut.Width))
 		}
 		outline = rectangleRing(0, 0, offcut.Length-r.cloth.Straighten, offcut.Width)
 	}

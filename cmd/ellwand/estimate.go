@@ -111,7 +111,7 @@ func (e *env) noteImpossible(work *job.Work, needs []fabric.Requirement) {
 	for _, need := range needs {
 		for _, plan := range need.Lays {
 			if !plan.Possible() {
-				e.note("note: %s, %s wide, %s: not possible: %s", need.Cloth.Name, work.Format(need.Cloth.Width), plan.Lay, once(plan.Impossible))
+				e.note("note: %s, %s wide, %s", need.Cloth.Name, work.Format(need.Cloth.Width), whyNot(plan))
 			}
 		}
 	}
@@ -138,19 +138,28 @@ func (e *env) printEstimate(work *job.Work, needs []fabric.Requirement) {
 
 func (e *env) printLays(work *job.Work, need fabric.Requirement) {
 	t := newTable("lay", "plies", "cuts", "length", "efficiency", "never below", "to buy")
-	for _, plan := range need.Lays {
+	for _, asked := range need.Lays {
+		plan := asked.Shown()
 		if !plan.Possible() {
 			continue
 		}
-		t.AppendRow(row(plan.Lay.String(), pliesOf(plan), plan.Cuts, work.FormatLong(plan.Taken),
+		t.AppendRow(row(asked.Lay.String(), pliesOf(plan), plan.Cuts, work.FormatLong(plan.Taken),
 			fmt.Sprintf("%.1f %%", 100*plan.Density), work.FormatLong(plan.Least()), buyText(work, need.Cloth, plan)))
 	}
 	fmt.Fprintln(e.out, t.Render())
 	for _, plan := range need.Lays {
 		if !plan.Possible() {
-			fmt.Fprintf(e.out, "%s: not possible: %s\n", plan.Lay, once(plan.Impossible))
+			fmt.Fprintln(e.out, whyNot(plan))
 		}
 	}
+}
+
+// whyNot says why a lay is not in the table.
+func whyNot(plan fabric.LayPlan) string {
+	if plan.Throughout != nil {
+		return fmt.Sprintf("%s: %s", plan.Lay, plan.Impossible)
+	}
+	return fmt.Sprintf("%s: not possible: %s", plan.Lay, once(plan.Impossible))
 }
 
 // pliesOf says in how many plies the cloth lies: "2", or "2 and 1" where only

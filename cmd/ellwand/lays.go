@@ -59,12 +59,13 @@ func parseWidths(list []string, unit measure.Unit) ([]float64, error) {
 	return out, nil
 }
 
-// require finds the lays of one cloth, with progress under its name.
-func (e *env) require(ctx context.Context, work *job.Work, cloth fabric.Cloth, s search) (fabric.Requirement, error) {
+// require finds the lays of one cloth, all or those named, with progress under
+// its name.
+func (e *env) require(ctx context.Context, work *job.Work, cloth fabric.Cloth, s search, lays ...fabric.Lay) (fabric.Requirement, error) {
 	bar := e.newProgress()
 	defer bar.done()
 	need, err := fabric.Require(ctx, cloth, work.PiecesOf(cloth.Name), fabric.Options{
-		Time: s.time, Seed: s.seed, Workers: s.workers,
+		Time: s.time, Seed: s.seed, Workers: s.workers, Lays: lays,
 		Progress: func(lay fabric.Lay, p nest.Progress) {
 			title := fmt.Sprintf("%s %s, %s", cloth.Name, work.Format(cloth.Width), lay)
 			bar.show(title, work.FormatLong(p.Length), work.FormatLong(p.Bound), p.Elapsed)

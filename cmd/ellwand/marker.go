@@ -101,7 +101,7 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 	}
 	e.warn(work)
 	for i, cloth := range cloths {
-		need, err := e.require(cmd.Context(), work, cloth, s)
+		need, err := e.require(cmd.Context(), work, cloth, s, neededFor(lay)...)
 		if err != nil {
 			return err
 		}
@@ -110,6 +110,9 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 		}
 		if err := as.check(files, planName(m.output, cloth.Name, i), plans[i]); err != nil {
 			return err
+		}
+		if lay != nil {
+			need.Lays, need.Chosen = plans[i:i+1], 0
 		}
 		if err := layouts.add(files, need); err != nil {
 			return err
@@ -198,6 +201,18 @@ func planName(output, cloth string, index int) string {
 	return strings.TrimSuffix(output, extension) + "-" + slug(cloth) + extension
 }
 
+// neededFor a lay are the lays to solve: that one, and for a lay of two parts
+// those that it may come down to. None means all.
+func neededFor(lay *fabric.Lay) []fabric.Lay {
+	switch {
+	case lay == nil:
+		return nil
+	case *lay == fabric.SelvedgeIn || *lay == fabric.InStretches:
+		return []fabric.Lay{fabric.Open, fabric.FoldedAlong, *lay}
+	}
+	return []fabric.Lay{*lay}
+}
+
 // planOf takes the lay that is asked for, or the recommended one.
 func planOf(need fabric.Requirement, lay *fabric.Lay) (fabric.LayPlan, error) {
 	if lay == nil {
@@ -206,6 +221,10 @@ func planOf(need fabric.Requirement, lay *fabric.Lay) (fabric.LayPlan, error) {
 	for _, plan := range need.Lays {
 		if plan.Lay != *lay {
 			continue
+		}
+		if one := plan.Throughout; one != nil {
+			one.Notes = append(one.Notes, fmt.Sprintf("Asked for was the lay %s: %s.", plan.Lay, plan.Impossible))
+			return *one, nil
 		}
 		if !plan.Possible() {
 			return plan, fmt.Errorf("it cannot be laid %s: %s", plan.Lay, plan.Impossible)

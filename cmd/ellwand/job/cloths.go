@@ -47,6 +47,7 @@ func (r *resolver) cloth(path string, cloth Cloth) Offer {
 		Selvedge: usualSelvedge,
 		Nap:      naps[r.choose(path+".nap", name+": the nap", string(cloth.Nap), napNames())],
 		Step:     usualStep(r.work.Unit),
+		Inches:   r.work.InInches(),
 	}}
 	if cloth.Selvedge != "" {
 		offer.Cloth.Selvedge, _ = r.length(path+".selvedge", name+": the selvedge", cloth.Selvedge)

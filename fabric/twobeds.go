@@ -1,0 +1,280 @@
+package fabric
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+
+	"ellwand/nest"
+)
+
+// arrangement is one way to share the pieces out between two beds.
+type arrangement struct {
+	lay            Lay // SelvedgeIn or InStretches
+	double, single bed
+	depth          float64 // by which the selvedge is folded in
+	split          split
+	guess          float64
+}
+
+// strict is the cloth as it binds the pieces of a lay of two beds, which are
+// solved one after the other: garments that may oppose each other all point
+// one way there.
+func (t *table) strict() Cloth {
+	cloth := t.cloth
+	if cloth.Nap == OneWayPerGarment {
+		cloth.Nap = OneWay
+	}
+	return cloth
+}
+
+// openBound is a length of cloth that no lay can beat, since every lay opened
+// out is an open one: that of the open cloth, without a gap. It is the bound
+// of a lay of two beds, either of which may be left empty. 0 when the pieces
+// cannot be laid open.
+func (t *table) openBound() float64 {
+	cloth := t.cloth
+	cloth.Gap = 0
+	b := bedOf(cloth, Open)
+	templates, err := templatesOf(cloth, b, t.wanted)
+	if err != nil {
+		return 0
+	}
+	problem, err := plainProblem(cloth, b, templates)
+	if err != nil {
+		return 0
+	}
+	return nest.Bound(problem)
+}
+
+// inStretches folds one length of the cloth along the warp and lays the next
+// open.
+func (t *table) inStretches() (found *spread, why, err error) {
+	double, single := bedOf(t.cloth, FoldedAlong), bedOf(t.cloth, Open)
+	why = errors.New("everything can be cut from the folded cloth, or nothing can; lay it folded or open throughout")
+	return t.inTwoBeds(t.shared(InStretches, double, single, 0), why)
+}
+
+// selvedgeIn folds one selvedge in as far as the pieces make best.
+func (t *table) selvedgeIn() (found *spread, why, err error) {
+	depths := t.depths()
+	if len(depths) == 0 {
+		return nil, errors.New("no piece can be cut from two plies; lay the cloth open"), nil
+	}
+	var all []arrangement
+	for _, depth := range depths {
+		double, single := foldedIn(t.cloth, depth)
+		all = append(all, t.shared(SelvedgeIn, double, single, depth)...)
+	}
+	return t.inTwoBeds(all, errors.New("the pieces do not share out between two plies and one; fold the cloth along the warp, or lay it open"))
+}
+
+// shared lists the ways to share the pieces between two beds.
+func (t *table) shared(lay Lay, double, single bed, depth float64) []arrangement {
+	if double.width <= 0 || single.width <= 0 {
+		return nil
+	}
+	choices, ok := choicesFor(t.strict(), double, single, t.wanted)
+	if !ok {
+		return nil
+	}
+	guess := func(s sharing) (float64, bool) {
+		first, second, ok := s.lengths(choices, double, single)
+		if lay == InStretches {
+			return first + second, ok
+		}
+		return math.Max(first, second), ok
+	}
+	var out []arrangement
+	for _, s := range sharings(choices, guess) {
+		length, _ := guess(s)
+		out = append(out, arrangement{lay, double, single, depth, s.split(choices), length})
+	}
+	return out
+}
+
+// depths are how far the selvedge may sensibly be folded in: as far as each
+// piece that can be cut double needs.
+func (t *table) depths() []float64 {
+	open := bedOf(t.cloth, Open)
+	widest := bed{lay: FoldedAlong, width: Open.UsableWidth(t.cloth)/2 - 1, v: Open.UsableWidth(t.cloth) / 2}
+	var out []float64
+	for _, d := range t.wanted {
+		made, ok := templatesIn(t.strict(), widest, d)
+		if !ok && !d.piece.Pair && d.cut > 1 {
+			made, ok = templatesIn(t.strict(), widest, d.of(d.cut-1, 1))
+		}
+		if !ok {
+			continue
+		}
+		for _, turn := range made[0].turns {
+			// Up to 1 mm, so that it can be measured.
+			depth := math.Ceil(across(made[0].outline, turn) + t.cloth.Selvedge + open.lostLow - 1e-6)
+			out = append(out, onCentreLine(t.cloth, depth))
+		}
+	}
+	slices.Sort(out)
+	return thinned(slices.Compact(out), mostDepths)
+}
+
+// onCentreLine deepens a fold until it lies on the chosen line of the repeat,
+// where pieces on the fold are to have their centre.
+func onCentreLine(cloth Cloth, depth float64) float64 {
+	r := cloth.Repeat
+	if r.Across == 0 || len(r.Centred) == 0 {
+		return depth
+	}
+	return r.CentreLine + math.Ceil((depth-r.CentreLine)/r.Across-1e-9)*r.Across
+}
+
+// mostDepths are tried of one cloth: more would differ by less than a seam.
+const mostDepths = 12
+
+// thinned keeps a number of the values, spread evenly, the first and the last
+// among them.
+func thinned(values []float64, most int) []float64 {
+	if len(values) <= most {
+		return values
+	}
+	out := make([]float64, most)
+	for i := range out {
+		out[i] = values[i*(len(values)-1)/(most-1)]
+	}
+	return out
+}
+
+const (
+	// mostArrangements are solved, briefly.
+	mostArrangements = 6
+	// briefShare is their share of the time; the rest improves the best.
+	briefShare = 0.5
+	// improvements of the best, one after the other.
+	improvements = 2
+)
+
+// inTwoBeds solves the arrangements that look shortest, each briefly, and the
+// best of them for as long again. It returns the last reason when none can be.
+func (t *table) inTwoBeds(all []arrangement, why error) (*spread, error, error) {
+	slices.SortStableFunc(all, func(a, b arrangement) int { return int(math.Copysign(1, a.guess-b.guess)) })
+	all = all[:min(mostArrangements, len(all))]
+	var best *spread
+	var chosen arrangement
+	for _, a := range all {
+		found, reason, err := t.solveBeds(a, briefShare/float64(len(all)), best, nil)
+		if err != nil {
+			return nil, nil, err
+		}
+		if reason != nil {
+			why = reason
+		}
+		if found != nil && (best == nil || found.taken < best.taken) {
+			best, chosen = found, a
+		}
+	}
+	if best == nil {
+		return nil, why, nil
+	}
+	for range improvements {
+		found, _, err := t.solveBeds(chosen, (1-briefShare)/improvements, nil, best)
+		if err != nil {
+			return nil, nil, err
+		}
+		if found != nil && found.taken < best.taken {
+			best = found
+		}
+	}
+	best.bound = t.openBound()
+	return best, nil, nil
+}
+
+// solveBeds finds the layouts of both beds of an arrangement, with a share of
+// the budget; warm is a layout of the same to improve on. It gives up, without
+// a reason, when the lay comes out no shorter than the one to beat.
+func (t *table) solveBeds(a arrangement, share float64, beat, warm *spread) (found *spread, why, err error) {
+	demands, beds := [][]demand{a.split.double, a.split.single}, []bed{a.double, a.single}
+	shares := bedShares(a, share, warm)
+	var solved []lain
+	var known places
+	for i, b := range beds {
+		if i == 1 && a.lay == InStretches {
+			b = openAfter(t.cloth, solved[0].layout.Length)
+		}
+		templates, why := templatesOf(t.strict(), b, demands[i])
+		if why != nil {
+			return nil, why, nil
+		}
+		var start *nest.Layout
+		if warm != nil {
+			start = &warm.beds[i].layout
+		}
+		one, why, err := t.solveAt(a.lay, b, templates, shares[i], known, start)
+		if one == nil {
+			return nil, why, err
+		}
+		if beat != nil && one.bed.before+one.layout.Length >= beat.taken {
+			return nil, nil, nil
+		}
+		solved, known = append(solved, *one), one.matching(t.cloth).found(*one)
+	}
+	found = spreadOf(t.cloth, solved...)
+	found.depth = a.depth
+	return found, nil, nil
+}
+
+// bedShares divides a share of the budget. Of beds that are solved already and
+// lie side by side only the longer one matters.
+func bedShares(a arrangement, share float64, warm *spread) [2]float64 {
+	if warm == nil || a.lay == InStretches {
+		return [2]float64{share / 2, share / 2}
+	}
+	if warm.beds[0].layout.Length > warm.beds[1].layout.Length {
+		return [2]float64{0.9 * share, 0.1 * share}
+	}
+	return [2]float64{0.1 * share, 0.9 * share}
+}
+
+// compare gives up a lay of two parts that gains nothing against the cloth
+// folded or open throughout, which are such a lay with one part empty: by what
+// must be bought, and of equals by the work. So it never needs more than they.
+func (r Requirement) compare() {
+	for i, plan := range r.Lays {
+		if plan.Lay != SelvedgeIn && plan.Lay != InStretches || !plan.Possible() {
+			continue
+		}
+		better := -1
+		for k, other := range r.Lays {
+			isOne := other.Lay == Open || other.Lay == FoldedAlong
+			if isOne && other.Possible() && other.isBetterThan(plan) && (better < 0 || other.isBetterThan(r.Lays[better])) {
+				better = k
+			}
+		}
+		if better < 0 {
+			continue
+		}
+		one := r.Lays[better]
+		r.Lays[i] = LayPlan{
+			Cloth: plan.Cloth, Lay: plan.Lay, Plies: plan.Plies, Width: plan.Width, Throughout: &one,
+			Impossible: fmt.Sprintf("nothing is gained by it; lay the cloth %s throughout, which %s", one.Lay, gain(one, plan)),
+		}
+	}
+}
+
+// isBetterThan another plan: less to buy, or as much with less work.
+func (p LayPlan) isBetterThan(other LayPlan) bool {
+	if math.Abs(p.Buy-other.Buy) > sameLength {
+		return p.Buy < other.Buy
+	}
+	return p.isLessWorkThan(other)
+}
+
+// gain says why one plan is better than another.
+func gain(one, other LayPlan) string {
+	switch {
+	case one.Taken < other.Taken-sameLength:
+		return fmt.Sprintf("takes %s less", one.Cloth.say(other.Taken-one.Taken))
+	case one.Cuts < other.Cuts:
+		return fmt.Sprintf("takes no more, with %d outlines fewer to cut", other.Cuts-one.Cuts)
+	}
+	return "takes no more, with less to cut"
+}
