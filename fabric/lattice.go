@@ -294,7 +294,13 @@ func (m *matching) anyTie(a axis) bool {
 func (m *matching) settle(a axis, problem *nest.Problem) error {
 	var faults []error
 	for i := range m.templates {
-		if len(m.ties[a][i]) == 0 || !m.sets[a].isBound(itemNode(i)) {
+		if len(m.ties[a][i]) == 0 {
+			continue
+		}
+		if !m.sets[a].isBound(itemNode(i)) {
+			if t := m.templates[i]; t.yields == 2 && t.asked.Pair {
+				problem.Items[i].Tilt = 0 // as the right and the left of it do not tilt when laid singly
+			}
 			continue
 		}
 		if a == acrossWarp && m.templates[i].onFold {

@@ -52,7 +52,7 @@ func (t *table) costOfMatching(matched LayPlan) (*Matching, error) {
 // fillMatches gathers what all beds keep on the repeat, and says what could
 // not be kept.
 func (p *LayPlan) fillMatches(found *spread) {
-	if p.Cloth.Repeat.isPlain() {
+	if p.Cloth.Repeat.IsPlain() {
 		return
 	}
 	p.places = found.places(p.Cloth)

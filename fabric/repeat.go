@@ -34,8 +34,8 @@ type Repeat struct {
 	CentreLine float64
 }
 
-// isPlain reports whether there is nothing to match.
-func (r Repeat) isPlain() bool { return r.Along == 0 && r.Across == 0 }
+// IsPlain reports whether there is nothing to match.
+func (r Repeat) IsPlain() bool { return r.Along == 0 && r.Across == 0 }
 
 // Match is something that a lay keeps on the repeat.
 type Match struct {

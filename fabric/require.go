@@ -95,7 +95,7 @@ func Require(ctx context.Context, cloth Cloth, all []pieces.Piece, options Optio
 	}
 	out.compare()
 	out, err = out.choose()
-	if err != nil || cloth.Repeat.isPlain() {
+	if err != nil || cloth.Repeat.IsPlain() {
 		return out, err
 	}
 	out.Matching, err = t.costOfMatching(out.Lays[out.Chosen])

@@ -29,26 +29,32 @@ type load struct {
 
 // choicesFor asks of every piece how many of it the beds can give: from two
 // plies all, or none, or, of single pieces that are their own mirror image,
-// all but the odd one. It reports false when a piece fits neither bed.
+// all but the odd one. On a repeat all copies of a piece lie on one bed, since
+// the beds may not be able to keep the same matches. It reports false when a
+// piece fits neither bed.
 func choicesFor(cloth Cloth, double, single bed, wanted []demand) ([]choice, bool) {
 	out := make([]choice, len(wanted))
+	isMatched := !cloth.Repeat.IsPlain()
 	for i, d := range wanted {
 		c := choice{demand: d, step: 2}
 		if d.piece.Fold != "" {
 			c.step = 1
 		}
 		for _, n := range []int{d.cut, d.cut - 1} {
-			if n <= 0 || n < d.cut && d.piece.Pair {
+			if n <= 0 || n < d.cut && (d.piece.Pair || isMatched) {
 				continue
 			}
 			if made, ok := templatesIn(cloth, double, d.of(n, 1)); ok {
 				c.most = n
-				c.onDouble = loadOf(made, n/c.step)
+				if isMatched {
+					c.step = n
+				}
+				c.onDouble = loadOf(made, float64(n)/float64(c.step))
 				break
 			}
 		}
 		if made, ok := templatesIn(cloth, single, d); ok {
-			c.onSingle = loadOf(made, d.cut/min(c.step, d.cut))
+			c.onSingle = loadOf(made, float64(d.cut)/float64(c.step))
 		} else if c.least = c.most; c.least < d.cut {
 			return nil, false
 		}
@@ -68,7 +74,7 @@ func templatesIn(cloth Cloth, b bed, d demand) ([]template, bool) {
 
 // loadOf is what one step of a piece takes, when so many steps take these
 // templates.
-func loadOf(made []template, steps int) load {
+func loadOf(made []template, steps float64) load {
 	var out load
 	for _, t := range made {
 		along := math.Inf(1)
@@ -76,9 +82,9 @@ func loadOf(made []template, steps int) load {
 			along = math.Min(along, lengthAlong(t, turn))
 		}
 		out.along = math.Max(out.along, along)
-		out.area += float64(t.copies) * math.Abs(areaOf(t.outline)) / float64(steps)
+		out.area += float64(t.copies) * math.Abs(areaOf(t.outline)) / steps
 		if t.onFold {
-			out.queue += float64(t.copies) * along / float64(steps)
+			out.queue += float64(t.copies) * along / steps
 		}
 	}
 	return out
@@ -131,7 +137,7 @@ func (s sharing) lengths(choices []choice, double, single bed) (first, second fl
 			d = d.with(c.onDouble, float64(s[i])/float64(c.step))
 		}
 		if rest := c.cut - s[i]; rest > 0 {
-			o = o.with(c.onSingle, float64(rest)/float64(min(c.step, c.cut)))
+			o = o.with(c.onSingle, float64(rest)/float64(c.step))
 		}
 	}
 	return d.guess(double), o.guess(single), d.area > 0 && o.area > 0

@@ -158,7 +158,7 @@ func offLine(p, a, b orb.Point) float64 {
 // laid face down. Where both sides of the cloth look alike, any piece may be.
 func singly(base template, cloth Cloth) []template {
 	base.turns = turnsOf(base.piece, cloth.Nap, false)
-	if cloth.Alike && (cloth.Repeat.isPlain() || !base.piece.Pair) {
+	if cloth.Alike && (cloth.Repeat.IsPlain() || !base.piece.Pair) {
 		base.turns = append(base.turns, turnsOf(base.piece, cloth.Nap, true)...)
 		return []template{base}
 	}

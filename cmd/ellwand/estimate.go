@@ -78,12 +78,12 @@ func (e *env) estimate(cmd *cobra.Command, path string, s search, widthTexts []s
 		return err
 	}
 	e.warn(work)
-	needs := make([]fabric.Requirement, len(cloths))
-	for i, cloth := range cloths {
-		if needs[i], err = e.require(cmd.Context(), work, cloth, s); err != nil {
-			return err
-		}
-		if err := layouts.add(files, needs[i]); err != nil {
+	needs, err := e.requireAll(cmd.Context(), work, cloths, s)
+	if err != nil {
+		return err
+	}
+	for _, need := range needs {
+		if err := layouts.add(files, need); err != nil {
 			return err
 		}
 	}

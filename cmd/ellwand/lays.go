@@ -1,9 +1,11 @@
 package main
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"ellwand/cmd/ellwand/job"
@@ -60,12 +62,13 @@ func parseWidths(list []string, unit measure.Unit) ([]float64, error) {
 }
 
 // require finds the lays of one cloth, all or those named, with progress under
-// its name.
-func (e *env) require(ctx context.Context, work *job.Work, cloth fabric.Cloth, s search, lays ...fabric.Lay) (fabric.Requirement, error) {
+// its name. Known plans, of a narrower width for instance, are where the
+// searches start.
+func (e *env) require(ctx context.Context, work *job.Work, cloth fabric.Cloth, s search, known []fabric.LayPlan, lays ...fabric.Lay) (fabric.Requirement, error) {
 	bar := e.newProgress()
 	defer bar.done()
 	need, err := fabric.Require(ctx, cloth, work.PiecesOf(cloth.Name), fabric.Options{
-		Time: s.time, Seed: s.seed, Workers: s.workers, Lays: lays,
+		Time: s.time, Seed: s.seed, Workers: s.workers, Lays: lays, Known: known,
 		Progress: func(lay fabric.Lay, p nest.Progress) {
 			title := fmt.Sprintf("%s %s, %s", cloth.Name, work.Format(cloth.Width), lay)
 			bar.show(title, work.FormatLong(p.Length), work.FormatLong(p.Bound), p.Elapsed)
@@ -79,6 +82,31 @@ func (e *env) require(ctx context.Context, work *job.Work, cloth fabric.Cloth, s
 		e.note("note: %s, %s wide: the search was ended early; this is the best it had found", cloth.Name, work.Format(cloth.Width))
 	}
 	return need, nil
+}
+
+// requireAll finds the lays of all cloths. A cloth in several widths is laid
+// from the narrowest on, and what was found on a narrower one is where the next
+// begins, so that no width takes more than a narrower one in the same lay.
+func (e *env) requireAll(ctx context.Context, work *job.Work, cloths []fabric.Cloth, s search) ([]fabric.Requirement, error) {
+	order := make([]int, len(cloths))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(cloths[a].Width, cloths[b].Width) })
+	needs := make([]fabric.Requirement, len(cloths))
+	narrower := map[string][]fabric.LayPlan{}
+	for _, i := range order {
+		name := cloths[i].Name
+		need, err := e.require(ctx, work, cloths[i], s, narrower[name])
+		if err != nil {
+			return nil, err
+		}
+		needs[i] = need
+		if cloths[i].Repeat.IsPlain() { // a repeat lies otherwise to the fold of another width
+			narrower[name] = append(narrower[name], need.Lays...)
+		}
+	}
+	return needs, nil
 }
 
 // clothError says which cloth an error is about, and sets apart those that are

@@ -101,7 +101,7 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 	}
 	e.warn(work)
 	for i, cloth := range cloths {
-		need, err := e.require(cmd.Context(), work, cloth, s, neededFor(lay)...)
+		need, err := e.require(cmd.Context(), work, cloth, s, nil, neededFor(lay)...)
 		if err != nil {
 			return err
 		}
