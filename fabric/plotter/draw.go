@@ -3,7 +3,6 @@ package plotter
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"github.com/paulmach/orb"
 
@@ -26,6 +25,8 @@ var (
 	innerLine = drawing.Pen{Width: 0.4, Dashes: []float64{10, 5}}
 	endLine   = drawing.Pen{Width: 0.9}
 	fineLine  = drawing.Pen{Width: 0.2}
+	// Lines of the repeat are dotted, so that no one cuts along them.
+	repeatLine = drawing.Pen{Width: 0.2, Dashes: []float64{1, 7}}
 )
 
 // fullSize is a lay being drawn on the plane.
@@ -141,6 +142,9 @@ func (m fullSize) cloth() {
 	for _, zone := range m.plan.Zones {
 		m.zone(zone, far)
 	}
+	for _, line := range marker.RepeatLines(m.plan, 0, far) {
+		m.Line(repeatLine, m.at(line[0]), m.at(line[1]))
+	}
 	m.ruler(far)
 }
 
@@ -198,10 +202,4 @@ func (m fullSize) ruler(far float64) {
 		}
 		m.Line(fineLine, foot, orb.Point{foot[0], foot[1] - tick})
 	}
-}
-
-// sortedApart sorts places and leaves out those that are the same.
-func sortedApart(places []float64) []float64 {
-	slices.Sort(places)
-	return slices.CompactFunc(places, func(a, b float64) bool { return math.Abs(a-b) < 1e-6 })
 }

@@ -6,9 +6,6 @@ package plotter
 import (
 	"fmt"
 	"io"
-	"math"
-
-	"github.com/paulmach/orb"
 
 	"ellwand/fabric"
 	"ellwand/fabric/marker"
@@ -56,25 +53,48 @@ func Pages(plan fabric.LayPlan, options Options) ([]drawing.Page, error) {
 	if len(plan.Pieces) == 0 {
 		return nil, fmt.Errorf("the %s lay of %s has no pieces to draw", plan.Lay, plan.Cloth)
 	}
+	if err := options.Check(); err != nil {
+		return nil, err
+	}
 	paper := options.Paper
 	if paper.IsRoll() && paper.Height == 0 {
 		paper.Height = RollFor(plan, paper.Margin)
 	}
-	if err := paper.Check(); err != nil {
-		return nil, err
-	}
 	plane := draw(plan, options)
 	tiling := sheet.EvenTiling(plane, paper)
-	if paper.IsRoll() && options.Longest > 0 {
-		width, _ := plane.Extent()
-		longest := options.Longest - 2*paper.Margin - paper.Overlap
-		if longest < leastFrame {
-			return nil, fmt.Errorf("frames of %.0f mm with their margins are too short; take %.0f mm or more", options.Longest, leastFrame+2*paper.Margin+paper.Overlap)
-		}
-		tiling.Columns = frames(plane.Shapes, width, longest)
+	if !paper.IsRoll() {
+		return tiling.Pages(plane), nil
+	}
+	width, height := plane.Extent()
+	if options.Longest > 0 {
+		tiling.Columns = frames(spans(plane.Shapes, 0), width, options.room(), frameCost)
+	}
+	if len(tiling.Rows) > 2 {
+		_, cell := paper.Cell()
+		// No row more than it needs, whatever is cut through: it takes the
+		// whole length in paper.
+		tiling.Rows = frames(spans(plane.Shapes, 1), height, cell, float64(len(plane.Shapes))+1)
 	}
 	return tiling.Pages(plane), nil
 }
+
+// Check refuses a paper that is too small, and frames that are too short.
+func (o Options) Check() error {
+	paper := o.Paper
+	if paper.IsRoll() && paper.Height == 0 {
+		paper.Height = Rolls[0]
+	}
+	if err := paper.Check(); err != nil {
+		return err
+	}
+	if paper.IsRoll() && o.Longest > 0 && o.room() < leastFrame {
+		return fmt.Errorf("frames of %.0f mm with their margins are too short; take %.0f mm or more", o.Longest, leastFrame+o.Longest-o.room())
+	}
+	return nil
+}
+
+// room of the longest frame between its trim lines, mm.
+func (o Options) room() float64 { return o.Longest - 2*o.Paper.Margin - o.Paper.Overlap }
 
 // leastFrame has room for the head of the marker, mm.
 const leastFrame = 200.0
@@ -98,62 +118,4 @@ func Write(w io.Writer, plan fabric.LayPlan, options Options) error {
 		return err
 	}
 	return drawing.WritePDF(w, Title(plan, options), pages)
-}
-
-// frames cuts a length into stretches no longer than given, where the fewest
-// shapes are cut through; a frame more is made for that only where it saves
-// more than two of them. It finds the best cuts of all, by going through the
-// places to cut from the left (dynamic programming; Bellman, 1957).
-func frames(shapes []orb.Ring, length, longest float64) []float64 {
-	places := placesToCut(shapes, length, longest)
-	cost := make([]float64, len(places))
-	from := make([]int, len(places))
-	for i := 1; i < len(places); i++ {
-		cost[i] = math.Inf(1)
-		through := 0.0
-		if i < len(places)-1 {
-			through = cutThrough(shapes, places[i])
-		}
-		for j := i - 1; j >= 0 && places[i]-places[j] <= longest+1e-6; j-- {
-			if c := cost[j] + through + frameCost; c < cost[i] {
-				cost[i], from[i] = c, j
-			}
-		}
-	}
-	var out []float64
-	for i := len(places) - 1; i > 0; i = from[i] {
-		out = append([]float64{places[i]}, out...)
-	}
-	return append([]float64{0}, out...)
-}
-
-// frameCost of one frame more, in shapes cut through.
-const frameCost = 2.0
-
-// placesToCut are the ends of the shapes and, so that there is always a way,
-// a place every 50 mm.
-func placesToCut(shapes []orb.Ring, length, longest float64) []float64 {
-	step := math.Min(50, longest)
-	places := []float64{0}
-	for x := step; x < length; x += step {
-		places = append(places, x)
-	}
-	for _, ring := range shapes {
-		for _, x := range []float64{ring.Bound().Min[0], ring.Bound().Max[0]} {
-			if x > 0 && x < length {
-				places = append(places, x)
-			}
-		}
-	}
-	return sortedApart(append(places, length))
-}
-
-func cutThrough(shapes []orb.Ring, x float64) float64 {
-	n := 0.0
-	for _, ring := range shapes {
-		if b := ring.Bound(); b.Min[0] < x-1e-6 && b.Max[0] > x+1e-6 {
-			n++
-		}
-	}
-	return n
 }

@@ -204,21 +204,55 @@ func TestRollsTakeTheLay(t *testing.T) {
 // TestFramesCutWhereFewestPiecesAre: three columns of shapes with a gap
 // between the second and the third.
 func TestFramesCutWhereFewestPiecesAre(t *testing.T) {
-	box := func(from, to float64) orb.Ring {
-		return orb.Ring{{from, 0}, {to, 0}, {to, 100}, {from, 100}, {from, 0}}
-	}
-	shapes := []orb.Ring{box(0, 400), box(390, 700), box(395, 690), box(720, 1000)}
-	cuts := frames(shapes, 1000, 900)
+	shapes := []span{{0, 400}, {390, 700}, {395, 690}, {720, 1000}}
+	cuts := frames(shapes, 1000, 900, frameCost)
 	require.Len(t, cuts, 3)
 	assert.True(t, cuts[1] >= 700 && cuts[1] <= 720, "%v", cuts)
-	assert.Equal(t, []float64{0, 1000}, frames(shapes, 1000, 1000), "no cut when none is needed")
+	assert.Equal(t, []float64{0, 1000}, frames(shapes, 1000, 1000, frameCost), "no cut when none is needed")
 	for _, longest := range []float64{250, 333, 480} {
-		cuts := frames(shapes, 1000, longest)
+		cuts := frames(shapes, 1000, longest, frameCost)
 		for i := 1; i < len(cuts); i++ {
 			assert.LessOrEqual(t, cuts[i]-cuts[i-1], longest+1e-6)
 			assert.Greater(t, cuts[i], cuts[i-1])
 		}
 		assert.InDelta(t, 1000, cuts[len(cuts)-1], 0)
+	}
+}
+
+// TestNarrowRollCutsBetweenPieces: across, the pieces of longPlan lie every
+// 160 mm, and a roll of 914 mm has room for 882 mm between its trim lines: two
+// rows, cut where no piece is cut, although the even cut goes through pieces.
+func TestNarrowRollCutsBetweenPieces(t *testing.T) {
+	plan := longPlan(t, 27)
+	across := spans(draw(plan, Options{}).Shapes, 1)
+	require.Positive(t, cutThrough(across, 882), "the even cut is a bad one")
+	rows := frames(across, 1500, 882, float64(len(across))+1)
+	require.Len(t, rows, 3)
+	assert.Zero(t, cutThrough(across, rows[1]))
+	pages, err := Pages(plan, Options{Paper: roll(914)})
+	require.NoError(t, err)
+	assert.Len(t, pages, 2)
+	// A row more is never made: here each of two cuts goes through them all.
+	assert.Equal(t, []float64{0, 578, 1150}, frames([]span{{0, 1150}, {10, 1140}, {20, 1130}}, 1150, 578, 4)[:3])
+}
+
+// TestRepeatLinesAtFullSize: a dotted line every 240 mm along the warp, where
+// the plotter begins a stroke at the foot of the lay.
+func TestRepeatLinesAtFullSize(t *testing.T) {
+	plan := longPlan(t, 18)
+	plan.Cloth.Repeat.Along = 240
+	pages, err := Pages(plan, Options{Paper: roll(0)})
+	require.NoError(t, err)
+	var file bytes.Buffer
+	require.NoError(t, drawing.WriteHPGL(&file, pages[0]))
+	dots := map[float64]int{}
+	for _, line := range plotted(t, file.String()) {
+		if len(line) == 2 && math.Abs(line[0][0]-line[1][0]) < 0.01 && math.Abs(segmentDistance(line[0], line[1], line[1])-1) < 0.05 {
+			dots[math.Round(line[0][0]-(10+6+headWidth))]++
+		}
+	}
+	for x := 0.0; x < plan.Length; x += 240 {
+		assert.Greater(t, dots[x], 150, "the line at %g mm", x)
 	}
 }
 
