@@ -94,8 +94,11 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 	}
 	plans := make([]fabric.LayPlan, len(cloths))
 	for i, cloth := range cloths {
-		err := files.add(planName(m.output, cloth.Name, i), func(w io.Writer) error { return as.write(w, plans[i]) })
-		if err != nil {
+		name := planName(m.output, cloth.Name, i)
+		if err := files.add(name, func(w io.Writer) error { return as.write(w, plans[i]) }); err != nil {
+			return err
+		}
+		if err := as.checkPages(files, name); err != nil {
 			return err
 		}
 	}

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"os"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -98,14 +99,10 @@ func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, e
 	if err != nil {
 		return out, err
 	}
-	check := sheet.Paper{Height: height}
-	if height == 0 {
-		check.Height = plotter.Rolls[0]
+	if out.plotter.Paper, err = m.full.paper.edges(sheet.Paper{Height: height}, work.Unit); err != nil {
+		return out, err
 	}
-	check, err = m.full.paper.edges(check, work.Unit)
-	check.Height = height
-	out.plotter.Paper = check
-	return out, err
+	return out, out.plotter.Check()
 }
 
 // length reads an option that is a length; 0 when it is not given.
@@ -150,8 +147,8 @@ func (p planFile) page(w io.Writer, plan fabric.LayPlan, page drawing.Page) erro
 	return drawing.WriteHPGL(w, page)
 }
 
-// check refuses a plan that the paper cannot take, and plans a file for each
-// page after the first where a file holds one page: plan-2.svg, plan-3.svg.
+// check plans a file for each page after the first where a file holds one
+// page: plan-2.svg, plan-3.svg.
 func (p planFile) check(files *outputs, path string, plan fabric.LayPlan) error {
 	if !p.full {
 		return nil
@@ -161,10 +158,36 @@ func (p planFile) check(files *outputs, path string, plan fabric.LayPlan) error 
 		return err
 	}
 	for i := 1; i < len(pages); i++ {
-		name := strings.TrimSuffix(path, extension(path)) + fmt.Sprintf("-%d", i+1) + extension(path)
-		if err := files.add(name, func(w io.Writer) error { return p.page(w, plan, pages[i]) }); err != nil {
+		if err := files.add(pageName(path, i+1), func(w io.Writer) error { return p.page(w, plan, pages[i]) }); err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+// mostPages that are looked for before the search.
+const mostPages = 50
+
+// checkPages refuses, before the search, a file that exists where a page after
+// the first may go: how many there will be is known only when the lay is
+// found, and a page left from a longer marker would be plotted with this one.
+func (p planFile) checkPages(files *outputs, path string) error {
+	if !p.full || p.kind == ".pdf" {
+		return nil
+	}
+	for number := 2; number <= mostPages; number++ {
+		name := pageName(path, number)
+		if _, err := os.Lstat(name); err != nil {
+			continue
+		}
+		if err := files.check(name); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// pageName is the file of a page after the first.
+func pageName(path string, number int) string {
+	return strings.TrimSuffix(path, extension(path)) + fmt.Sprintf("-%d", number) + extension(path)
 }

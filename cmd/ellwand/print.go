@@ -81,9 +81,13 @@ func (p *paperOptions) paper(unit measure.Unit) (sheet.Paper, error) {
 	if err != nil {
 		return paper, fmt.Errorf("--paper: %w", err)
 	}
-	return p.edges(paper, unit)
+	if paper, err = p.edges(paper, unit); err != nil {
+		return paper, err
+	}
+	return paper, paper.Check()
 }
 
+// edges adds the margin and the overlap to a paper.
 func (p *paperOptions) edges(paper sheet.Paper, unit measure.Unit) (sheet.Paper, error) {
 	margin, err := measure.Parse(p.margin, unit)
 	if err != nil {
@@ -94,7 +98,7 @@ func (p *paperOptions) edges(paper sheet.Paper, unit measure.Unit) (sheet.Paper,
 		return paper, fmt.Errorf("--overlap: %w", err)
 	}
 	paper.Margin, paper.Overlap = float64(margin), float64(overlap)
-	return paper, paper.Check()
+	return paper, nil
 }
 
 // called is the paper as people call it; empty for one given by its sides.
