@@ -215,7 +215,9 @@ func (q *question) enough(out RemnantFit, lay Lay, found *spread) (RemnantFit, e
 func (q *question) plan(lay Lay, found *spread) (LayPlan, error) {
 	plan := LayPlan{Cloth: q.cloth, Lay: lay, Plies: lay.Plies(), FoldedIn: found.depth}
 	plan.fill(found.beds)
-	plan.Bound = min(found.bound, plan.Length)
+	if err := plan.setBound(found.bound); err != nil {
+		return LayPlan{}, err
+	}
 	plan.Notes = nil
 	if q.fits(found) {
 		plan.Buy = q.remnant.Length

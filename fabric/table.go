@@ -86,7 +86,9 @@ func (t *table) planLay(lay Lay) (LayPlan, error) {
 	}
 	plan.FoldedIn, plan.Width = found.depth, 0
 	plan.fill(found.beds)
-	plan.Bound = min(found.bound, plan.Length)
+	if err := plan.setBound(found.bound); err != nil {
+		return LayPlan{}, err
+	}
 	plan.fillMatches(found)
 	if err := plan.Check(t.asked); err != nil {
 		return LayPlan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", ErrInternal, lay, err)
@@ -95,6 +97,16 @@ func (t *table) planLay(lay Lay) (LayPlan, error) {
 		t.shortest = found
 	}
 	return plan, nil
+}
+
+// setBound notes a length that no layout can beat. One that was beaten is a
+// fault of the proof, and no answer.
+func (p *LayPlan) setBound(bound float64) error {
+	if bound > p.Length*(1+proofMargin) {
+		return fmt.Errorf("%w: the lay %s is %g mm long, and it was held for proven that none is below %g", ErrInternal, p.Lay, p.Length, bound)
+	}
+	p.Bound = min(bound, p.Length)
+	return nil
 }
 
 // spread solves a lay; it returns the reason when that is not possible.

@@ -11,14 +11,59 @@ import (
 
 // Bound returns a length that no layout of the problem on its strip can beat,
 // within Tolerance: the best of the area, the longest piece, the pieces that
-// cannot lie side by side, and the pieces that are pinned to an edge. See the
-// package bounds for the proofs. It is 0 for sheets, and for a problem that
-// Check refuses.
+// cannot lie side by side, the pieces that are pinned to an edge, and the
+// lengths on which the pieces, laid across, would need more than the width.
+// See the package bounds for the proofs. It is 0 for sheets, and for a problem
+// that Check refuses.
 func Bound(p Problem) float64 {
 	if len(p.Sheets) > 0 || p.Check() != nil {
 		return 0
 	}
-	return bounds.Length(p.strip(), p.boundPieces())
+	pieces := p.boundPieces()
+	return p.tooShort(bounds.Length(p.strip(), pieces), pieces)
+}
+
+// Lengths above a bound on which pieces are tried across: so many, evenly up to
+// twice the bound, where two of the longest pieces lie end to end; and so many
+// halvings above the last that is proven too short.
+const (
+	mostProbes   = 8
+	mostHalvings = 4
+	// mostAcross items are tried: more seldom gain by it, and take long.
+	mostAcross = 60
+)
+
+// tooShort returns the greatest length found on which the pieces are proven
+// not to fit because, with x and y exchanged, they need more than the width;
+// or the bound that is known. What does not fit on a length fits on no shorter
+// one, so that every proof counts by itself.
+func (p Problem) tooShort(known float64, pieces []bounds.Piece) float64 {
+	proven := func(length float64) bool {
+		on := p
+		on.Length = length * (1 + 2*Tolerance)
+		return bounds.Length(on.crossed(), crossedPieces(pieces, on.Length)) > p.Width*(1+2*Tolerance)
+	}
+	if len(p.Items) > mostAcross {
+		return known
+	}
+	low, high := known, 0.0
+	for i := range mostProbes {
+		length := known * (1 + float64(i+1)/mostProbes)
+		if proven(length) {
+			low, high = length, known*(1+float64(i+2)/mostProbes)
+		}
+	}
+	for range mostHalvings {
+		if high == 0 {
+			break
+		}
+		if middle := (low + high) / 2; proven(middle) {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return low
 }
 
 // Misfit returns a sentence that proves that not everything fits on the
@@ -47,7 +92,7 @@ func Misfit(p Problem) string {
 	if long := bounds.Length(on.strip(), on.boundPieces()); long > on.Length*(1+2*Tolerance) {
 		return fmt.Sprintf("the pieces cannot be laid shorter than %.6g on this width, and the sheet is %.6g long", long, on.Length)
 	}
-	if wide := bounds.Length(on.crossed(), crossedPieces(on.boundPieces())); wide > on.Width*(1+2*Tolerance) {
+	if wide := bounds.Length(on.crossed(), crossedPieces(on.boundPieces(), on.Length)); wide > on.Width*(1+2*Tolerance) {
 		return fmt.Sprintf("the pieces cannot be laid narrower than %.6g on this length, and the sheet is %.6g wide", wide, on.Width)
 	}
 	return ""
@@ -117,10 +162,18 @@ func (p Problem) boundPieces() []bounds.Piece {
 			Copies: item.Copies, Tilts: item.Tilt > 0,
 			Area: ringArea(distinct(item.Outline)), Least: math.Inf(1),
 		}
+		seen := map[float64]bool{}
 		for _, turn := range item.Turns {
 			if item.turnExtent(turn, 1) > p.Width*(1+Tolerance) {
 				continue
 			}
+			// Mirror images in x or y have the same sections; only where they are
+			// pinned to an edge does it matter which.
+			angle, _, _ := baseTurn(turn.Degrees, turn.Mirrored)
+			if turn.Pin == PinNone && seen[angle] {
+				continue
+			}
+			seen[angle] = seen[angle] || turn.Pin == PinNone
 			piece.Least = min(piece.Least, item.turnExtent(turn, 0))
 			piece.Outlines = append(piece.Outlines, distinct(turned(item.Outline, turn.Degrees, turn.Mirrored)))
 			piece.Pins = append(piece.Pins, pinEdge[turn.Pin])
@@ -141,13 +194,17 @@ func (p Problem) crossed() bounds.Strip {
 	return strip
 }
 
-// crossedPieces exchanges x and y of every outline. Their pins say nothing
-// then, and the least extents have been looked at.
-func crossedPieces(pieces []bounds.Piece) []bounds.Piece {
+// crossedPieces exchanges x and y of every outline that is no longer than the
+// sheet. Their pins say nothing then, and the least extents have been looked
+// at.
+func crossedPieces(pieces []bounds.Piece, length float64) []bounds.Piece {
 	out := make([]bounds.Piece, len(pieces))
 	for i, piece := range pieces {
 		out[i] = bounds.Piece{Copies: piece.Copies, Tilts: piece.Tilts, Area: piece.Area}
 		for _, outline := range piece.Outlines {
+			if box := outline.Bound(); box.Max[0]-box.Min[0] > length*(1+Tolerance) {
+				continue
+			}
 			out[i].Outlines = append(out[i].Outlines, exchanged(outline))
 		}
 	}

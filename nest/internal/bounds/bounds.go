@@ -8,6 +8,10 @@
 // integral over its own outline, wherever it lies; with several turns, the
 // least of them. This holds for outlines of any shape, however they interlock.
 //
+// The functions are those of Fekete and Schepers (Math. Programming 91, 2001),
+// which include the bounds of Martello and Toth (Discrete Applied Mathematics
+// 28, 1990) for items that do not pass each other.
+//
 // With the identity, this is the bound by area. With a function that counts
 // sections above one half as 1 and all others as nothing, it is the queue of
 // the pieces that cannot pass each other.
