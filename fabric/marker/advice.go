@@ -9,7 +9,7 @@ func (s *sheets) drawWords() {
 		items []string
 	}{
 		{"1  " + s.foldHead(), s.plan.Spreading(s.options.short)},
-		{"2  Lay the pieces", laying(s.plan)},
+		{"2  Lay the pieces", laying(s.plan, s.options)},
 		{"3  Before you cut", cautions(s.plan, s.options)},
 	}
 	width := (s.inner() - gap*float64(len(blocks)-1)) / float64(len(blocks))

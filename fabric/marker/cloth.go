@@ -93,7 +93,6 @@ func (s *sheets) drawEdges(v view) {
 	box := v.box()
 	s.font("B", 7.5)
 	s.text(box.Min[0], box.Min[1]-1.8, upperEdge(s.plan))
-	s.drawInnerLines(v)
 	s.drawPiecesEnd(v)
 }
 
@@ -105,36 +104,6 @@ func (s *sheets) edgeLine(v view, from, to, y float64, fold bool) {
 	}
 	a, b := v.at(orb.Point{from, y}), v.at(orb.Point{to, y})
 	s.line(a[0], a[1], b[0], b[1])
-}
-
-// drawInnerLines draws and names the edge that is folded in, the line where
-// the selvedges meet, and where a stretch ends.
-func (s *sheets) drawInnerLines(v view) {
-	switch s.plan.Lay {
-	case fabric.SelvedgeIn:
-		s.innerLine(v, orb.Point{v.from, s.plan.FoldedIn}, orb.Point{v.to, s.plan.FoldedIn}, "edge folded in")
-	case fabric.BothSelvedgesIn:
-		s.innerLine(v, orb.Point{v.from, s.plan.Width / 2}, orb.Point{v.to, s.plan.Width / 2}, "selvedges meet")
-	case fabric.InStretches:
-		if len(s.plan.Parts) < 2 || s.plan.Parts[1].X < v.from || s.plan.Parts[1].X > v.to {
-			return
-		}
-		x := s.plan.Parts[1].X
-		a, b := v.at(orb.Point{x, v.high}), v.at(orb.Point{x, v.low})
-		s.pen(0.9, 0)
-		s.line(a[0], a[1], b[0], b[1])
-		s.font("B", 7.5)
-		// Beside the upper half, where the folded length leaves the table bare.
-		s.textUp(a[0]-1, 0.75*a[1]+0.25*b[1], "cut across here, "+s.options.short(x))
-	}
-}
-
-func (s *sheets) innerLine(v view, from, to orb.Point, name string) {
-	a, b := v.at(from), v.at(to)
-	s.pen(0.5, 0, 3, 1.5)
-	s.line(a[0], a[1], b[0], b[1])
-	s.font("B", 6.5)
-	s.textRight(b[0]-1, a[1]-1, name)
 }
 
 // upperEdge and lowerEdge name the edges of the lay, across.

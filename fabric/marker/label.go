@@ -3,6 +3,7 @@ package marker
 import (
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 
 	"github.com/paulmach/orb"
@@ -19,6 +20,7 @@ type shownPiece struct {
 	visible orb.Ring // the part on this page
 	arrow   [2]orb.Point
 	darts   [][]orb.Point
+	fine    [][]orb.Point // seam line and marks: kept clear where there is room
 }
 
 // label is a text block that has found its place.
@@ -26,6 +28,7 @@ type label struct {
 	box    orb.Bound
 	lines  []string // the first is bold
 	inline bool     // the one line stands beside the disc, not below it
+	plain  bool     // the number alone, without its disc
 	points float64
 	up     bool // reads upwards
 	number int
@@ -40,9 +43,9 @@ func discSize(points float64) float64 { return points * drawing.Point * 1.75 }
 func lineStep(points float64) float64 { return points * drawing.Point * 1.2 }
 
 // labels finds a place for each label, the largest that fits: inside the
-// piece, across or upwards, in full or only its name, then the number alone,
-// if need be over the grain arrow; where even that does not fit, outside with
-// a line to the piece.
+// piece, across or upwards, in full or only its name, clear of every line if it
+// can be; then the number alone, if need be over the grain arrow; where even
+// that does not fit, outside with a line to the piece.
 func (s *sheets) labels(v view, shown []shownPiece) []label {
 	var placed []label
 	var waiting []shownPiece
@@ -109,22 +112,40 @@ func (s *sheets) copies(l fabric.Laid) int {
 }
 
 func (s *sheets) labelInside(piece shownPiece) (label, bool) {
-	for _, text := range s.texts(piece) {
-		for _, points := range []float64{9, 8, 7, 6, 5.2} {
-			for _, up := range []bool{false, true} {
-				text.points, text.up = points, up
-				if l, ok := s.place(piece, text); ok {
-					return l, true
-				}
+	loose := piece
+	loose.fine = nil
+	sizes := []float64{9, 8, 7, 6}
+	for _, p := range []shownPiece{piece, loose} {
+		for _, text := range s.texts(p) {
+			if l, ok := s.placeAny(p, text, sizes...); ok {
+				return l, true
 			}
 		}
+		sizes = append(sizes, 5.2)
 	}
-	bare := piece
+	bare := loose
 	bare.arrow, bare.darts = [2]orb.Point{}, nil
-	for _, p := range []shownPiece{piece, bare} {
-		for _, points := range []float64{7, 6, 5, 4.2} {
-			if l, ok := s.place(p, label{points: points}); ok {
-				return l, true
+	for _, p := range []shownPiece{loose, bare} {
+		if l, ok := s.placeAny(p, label{}, 7, 6, 5); ok {
+			return l, true
+		}
+		if l, ok := s.placeAny(p, label{plain: true}, 6, 5, 4.5); ok {
+			return l, true
+		}
+	}
+	return label{}, false
+}
+
+// placeAny tries a label in the sizes of type, each across and upwards.
+func (s *sheets) placeAny(piece shownPiece, l label, sizes ...float64) (label, bool) {
+	for _, points := range sizes {
+		for _, up := range []bool{false, true} {
+			l.points, l.up = points, up
+			if found, ok := s.place(piece, l); ok {
+				return found, true
+			}
+			if len(l.lines) == 0 && !l.plain {
+				break // a disc is as wide as it is high
 			}
 		}
 	}
@@ -133,6 +154,10 @@ func (s *sheets) labelInside(piece shownPiece) (label, bool) {
 
 // blockSize of a label that reads across.
 func (s *sheets) blockSize(l label) (width, height float64) {
+	if l.plain {
+		s.font("B", l.points)
+		return s.textWidth(strconv.Itoa(l.number)) + 0.5, l.points*drawing.Point*0.75 + 0.4
+	}
 	width, height = discSize(l.points), discSize(l.points)
 	if l.inline {
 		s.lineFont(l, 0)
@@ -192,8 +217,8 @@ func (p shownPiece) hasRoom(box orb.Bound) bool {
 	if drawing.Crosses(p.arrow[:], grown(box, 0.7)) {
 		return false
 	}
-	for _, dart := range p.darts {
-		if drawing.Crosses(dart, grown(box, 0.3)) {
+	for _, line := range append(p.darts[:len(p.darts):len(p.darts)], p.fine...) {
+		if drawing.Crosses(line, grown(box, 0.3)) {
 			return false
 		}
 	}
@@ -216,14 +241,26 @@ func (s *sheets) labelOutside(v view, piece shownPiece, shown []shownPiece, plac
 			sin, cos := math.Sincos(2 * math.Pi * float64(k) / float64(steps))
 			centre := orb.Point{target[0] + radius*cos, target[1] + radius*sin}
 			l.box = grown(orb.Bound{Min: centre, Max: centre}, size/2)
-			if contains(page, l.box) && free(l.box, shown, placed) {
+			if contains(page, l.box) && free(l.box, shown, placed) && isClear([]orb.Point{centre, target}, placed) {
 				return l
 			}
 		}
 	}
-	l.leader = nil
-	l.box = grown(orb.Bound{Min: target, Max: target}, size/2)
+	l.leader, l.plain, l.points = nil, true, 4.5
+	width, height := s.blockSize(l)
+	half := orb.Point{width / 2, height / 2}
+	l.box = orb.Bound{Min: orb.Point{target[0] - half[0], target[1] - half[1]}, Max: orb.Point{target[0] + half[0], target[1] + half[1]}}
 	return l
+}
+
+// isClear reports whether a line to a piece keeps off all labels.
+func isClear(leader []orb.Point, placed []label) bool {
+	for _, other := range placed {
+		if drawing.Crosses(leader, other.box) {
+			return false
+		}
+	}
+	return true
 }
 
 func free(box orb.Bound, shown []shownPiece, placed []label) bool {
@@ -238,53 +275,4 @@ func free(box orb.Bound, shown []shownPiece, placed []label) bool {
 		}
 	}
 	return true
-}
-
-func (s *sheets) drawLabel(l label) {
-	centre := l.box.Center()
-	if l.leader != nil {
-		s.pen(0.2, 0)
-		s.line(centre[0], centre[1], l.leader[0], l.leader[1])
-		s.fill(0)
-		s.disc(l.leader[0], l.leader[1], 0.4)
-	}
-	width, height := s.blockSize(l)
-	if l.up {
-		s.upright = &centre
-		defer func() { s.upright = nil }()
-	}
-	y := centre[1] - height/2 + 0.4
-	if len(l.lines) > 0 {
-		s.fill(255)
-		s.rect(centre[0]-width/2, centre[1]-height/2, width, height, "F")
-	}
-	if l.inline {
-		left := centre[0] - width/2 + 0.4
-		s.drawDisc(left+discSize(l.points)/2, centre[1], l)
-		s.lineFont(l, 0)
-		s.text(left+discSize(l.points)+0.7, centre[1]+l.points*drawing.Point*0.36, l.lines[0])
-		return
-	}
-	s.drawDisc(centre[0], y+discSize(l.points)/2, l)
-	y += discSize(l.points)
-	for i, line := range l.lines {
-		y += lineStep(l.points)
-		s.lineFont(l, i)
-		s.textCentred(centre[0], y-lineStep(l.points)*0.2, line)
-	}
-}
-
-// drawDisc draws the number by which the table is read.
-func (s *sheets) drawDisc(x, y float64, l label) {
-	s.fill(0)
-	s.disc(x, y, discSize(l.points)/2)
-	text := fmt.Sprint(l.number)
-	points := l.points
-	if len(text) > 2 {
-		points *= 0.7
-	}
-	s.font("B", points)
-	s.ink(255)
-	s.textCentred(x, y+points*drawing.Point*0.36, text)
-	s.ink(0)
 }

@@ -1,6 +1,9 @@
 package marker
 
 import (
+	"fmt"
+	"math"
+	"math/rand/v2"
 	"testing"
 
 	"github.com/paulmach/orb"
@@ -32,23 +35,64 @@ func TestLabelsStayApart(t *testing.T) {
 		"open": openPlan(), "folded": foldedPlan(), "patches": longPlan(t, 100), "solved": required(t), "tiny": tinyPlan(),
 	} {
 		t.Run(name, func(t *testing.T) {
-			labels, shown := labelsOf(plan)
-			assert.Len(t, labels, len(plan.Pieces), "one label a piece")
-			for i, l := range labels {
-				for _, other := range labels[:i] {
-					assert.False(t, touches(l.box, other.box), "%d and %d overlap", l.number, other.number)
-				}
-				for _, piece := range shown {
-					inside := drawing.Inside(piece.outline, l.box.Center()) && !drawing.Crosses(piece.outline, l.box)
-					if piece.number == l.number {
-						assert.Equal(t, l.leader == nil, inside, "label %d", l.number)
-						continue
-					}
-					assert.False(t, inside || drawing.Crosses(piece.outline, l.box), "label %d lies on piece %d", l.number, piece.number)
-				}
-			}
+			labelsStayApart(t, plan)
 		})
 	}
+}
+
+func labelsStayApart(t *testing.T, plan fabric.LayPlan) {
+	t.Helper()
+	labels, shown := labelsOf(plan)
+	assert.Len(t, labels, len(plan.Pieces), "one label a piece")
+	for i, l := range labels {
+		for _, other := range labels[:i] {
+			assert.False(t, touches(l.box, other.box), "%d and %d overlap", l.number, other.number)
+		}
+		for _, piece := range shown {
+			inside := drawing.Inside(piece.outline, l.box.Center()) && !drawing.Crosses(piece.outline, l.box)
+			if piece.number == l.number {
+				assert.Equal(t, l.leader == nil, inside, "label %d", l.number)
+				continue
+			}
+			assert.False(t, inside || drawing.Crosses(piece.outline, l.box), "label %d lies on piece %d", l.number, piece.number)
+		}
+		for _, other := range labels {
+			if l.leader != nil && other.number != l.number {
+				assert.False(t, drawing.Crosses([]orb.Point{l.box.Center(), *l.leader}, other.box), "the line of %d crosses %d", l.number, other.number)
+			}
+		}
+	}
+}
+
+// TestLabelsStayApartOnRandomLays has pieces from 25 mm to half a metre in
+// random rows, some of them too small for a number.
+func TestLabelsStayApartOnRandomLays(t *testing.T) {
+	for seed := range uint64(25) {
+		t.Run(fmt.Sprint("seed ", seed), func(t *testing.T) { labelsStayApart(t, randomPlan(seed)) })
+	}
+}
+
+// randomPlan lays random rectangles in columns, each a little apart.
+func randomPlan(seed uint64) fabric.LayPlan {
+	r := rand.New(rand.NewPCG(seed, 3))
+	plan := openPlan()
+	plan.Pieces, plan.Length = nil, 0
+	for x := 0.0; x < 1500; {
+		widest := 0.0
+		for y := 0.0; y < 1000; {
+			width, height := 12+400*math.Pow(r.Float64(), 3), 12+300*math.Pow(r.Float64(), 3)
+			if y+width > 1000 {
+				break
+			}
+			name := []string{"tab", "front bodice", "a pocket with a long name"}[r.IntN(3)]
+			plan.Pieces = append(plan.Pieces, placedPiece(name, width, height, x, y, []float64{270, 90}[r.IntN(2)]))
+			widest, y = max(widest, height), y+width+12*r.Float64()
+		}
+		x += widest + 8*r.Float64()
+		plan.Length = x
+	}
+	plan.Buy = plan.Length
+	return plan
 }
 
 // tinyPlan has pieces too small for any label.

@@ -10,8 +10,8 @@ import (
 )
 
 // drawPieces draws every piece that reaches onto this page, then all labels,
-// so that no piece covers a label.
-func (s *sheets) drawPieces(v view) {
+// so that no piece covers a label. It returns both.
+func (s *sheets) drawPieces(v view) ([]shownPiece, []label) {
 	box := v.box()
 	var shown []shownPiece
 	s.within(box, func() {
@@ -27,9 +27,11 @@ func (s *sheets) drawPieces(v view) {
 			s.drawRepeat(v)
 		}
 	})
-	for _, l := range s.labels(v, shown) {
+	labels := s.labels(v, shown)
+	for _, l := range labels {
 		s.drawLabel(l)
 	}
+	return shown, labels
 }
 
 // shown gathers what the labels need to know of a piece, on paper.
@@ -37,8 +39,12 @@ func (s *sheets) shown(v view, i int, l fabric.Laid) shownPiece {
 	outline := v.line(l.Outline)
 	visible := clip.Ring(v.box(), append(orb.Ring(nil), outline...))
 	arrow := v.line(l.Grain[:])
+	fine := [][]orb.Point{v.line(l.Seam)}
+	for _, mark := range l.Marks {
+		fine = append(fine, v.line(mark.Line))
+	}
 	return shownPiece{number: i + 1, laid: l, outline: outline, visible: visible,
-		arrow: [2]orb.Point{arrow[0], arrow[1]}, darts: dartsOf(v, l)}
+		arrow: [2]orb.Point{arrow[0], arrow[1]}, darts: dartsOf(v, l), fine: fine}
 }
 
 func dartsOf(v view, l fabric.Laid) [][]orb.Point {

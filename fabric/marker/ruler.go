@@ -116,9 +116,18 @@ func (s *sheets) drawLegend(x, y float64) {
 	s.pen(0.15, 60, 1, 0.7)
 	s.line(x, y+0.4, x+8, y+0.4)
 	s.text(x+9.5, y+1.2, "seam line")
-	hatch := []orb.Point{{x + 30, y - 3.4}, {x + 38, y - 3.4}, {x + 38, y + 1.2}, {x + 30, y + 1.2}, {x + 30, y - 3.4}}
-	s.drawHatched(hatch)
-	s.text(x+39.5, y-0.4, "face down")
+	sample := func(top float64) orb.Ring {
+		return ringOf(orb.Bound{Min: orb.Point{x + 30, top}, Max: orb.Point{x + 38, top + 2.4}})
+	}
+	s.drawHatched(sample(y - 3.9))
+	s.text(x+39.5, y-1.8, "face down")
+	if len(s.plan.Zones) > 0 {
+		s.pen(0.15, 90)
+		s.crossHatch(sample(y-0.8), 1.2)
+		s.pen(0.3, 0)
+		s.polygon(sample(y-0.8), "D")
+		s.text(x+39.5, y+1.2, "not to be used")
+	}
 	if hasRepeat(s.plan) {
 		s.pen(0.12, 60, 0.3, 1.1)
 		s.line(x, y-5.4, x+8, y-5.4)

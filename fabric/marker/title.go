@@ -30,7 +30,11 @@ func (s *sheets) drawTitle() {
 	s.ink(255)
 	s.text(left+5, margin+8.9, buy)
 	s.ink(0)
-	s.text(margin, margin+6, s.textCut(titleOf(s.plan, s.options), left-margin-6))
+	title, room := titleOf(s.plan, s.options), left-margin-6
+	for s.points > 11 && s.textWidth(title) > room {
+		s.font("B", s.points-1)
+	}
+	s.text(margin, margin+6, s.textCut(title, room))
 	s.font("", 10)
 	s.text(margin, margin+12, s.textCut(subtitle(s.plan), left-margin-6))
 	s.y = margin + titleHeight

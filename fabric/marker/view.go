@@ -68,8 +68,9 @@ func (s *sheets) drawPage(v view) {
 	// A low drawing sits in the upper part of its room, not at the very top.
 	v.bottom = s.y + roomAbove + height + math.Max(0, math.Min(18, spare/3))
 	s.drawCloth(v)
-	s.drawPieces(v)
+	shown, labels := s.drawPieces(v)
 	s.drawEdges(v)
+	s.drawInnerLines(v, shown, labels)
 	s.drawClothRuler(v)
 	s.drawFoot(v)
 }

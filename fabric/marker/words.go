@@ -97,13 +97,14 @@ func pliesInWords(plan fabric.LayPlan) string {
 }
 
 // laying says how to place the pieces with a tape measure.
-func laying(plan fabric.LayPlan) []string {
+func laying(plan fabric.LayPlan, options Options) []string {
 	edge := nearEdge(plan)
 	out := []string{
 		"Lay the pieces in the order of their numbers.",
 		fmt.Sprintf("Pin the near end of the grainline at its distances from the %s and from the %s; then swing the piece until the far end is at its own distance from the %s, and pin it. The arrow must point as the table says.", leftEnd(plan), edge, edge),
 		"Hatched pieces: the template lies face down.",
 		"The solid line is the cutting line, the dashed line the seam line."}
+	out = append(out, matching(plan, options)...)
 	switch plan.Cloth.Nap {
 	case fabric.OneWay:
 		out = append(out, "This cloth has one way: stroke it or look along it, and let every arrow along the warp point to the same end.")
@@ -117,6 +118,30 @@ func laying(plan fabric.LayPlan) []string {
 		out = append(out, "Every piece gives a right and a left at once. Cut through both layers, along the fold as well where a piece reaches it.")
 	case fabric.SelvedgeIn, fabric.InStretches:
 		out = append(out, "Fold edges lie exactly on the fold and are not cut. Where the cloth is double every other piece gives a right and a left at once; where it is single, one.")
+	}
+	return out
+}
+
+// matching says how to lay on a cloth with a repeat.
+func matching(plan fabric.LayPlan, options Options) []string {
+	if !hasRepeat(plan) {
+		return nil
+	}
+	repeat := plan.Cloth.Repeat
+	var every []string
+	if repeat.Along > 0 {
+		every = append(every, options.short(repeat.Along)+" along the cloth")
+	}
+	if _, ok := firstAcross(plan); ok {
+		every = append(every, options.short(repeat.Across)+" across")
+	}
+	pinned := ""
+	if plan.Plies == 2 {
+		pinned = ", in both layers"
+	}
+	out := []string{fmt.Sprintf("Dotted lines lie on the same line of the pattern of the cloth, every %s. Before you pin a piece, see that the pattern meets it where the dotted lines do on the plan%s.", strings.Join(every, " and "), pinned)}
+	if repeat.Along > 0 && plan.Lay != fabric.InStretches {
+		out = append(out, fmt.Sprintf("The %s lies on such a line, and all distances along begin there.", leftEnd(plan)))
 	}
 	return out
 }
