@@ -32,6 +32,15 @@ type tilePage struct {
 	paper Paper
 	cell  orb.Bound // between the trim lines, on the page
 	inner orb.Bound // within the margins
+	// drawn is what of the plane is on this page, in the frame of the plane,
+	// and shift brings it to the page.
+	drawn *drawing.Picture
+	shift orb.Point
+}
+
+// isFree reports whether a box on the page is free of what is drawn.
+func (p tilePage) isFree(box orb.Bound) bool {
+	return p.drawn.IsFree(orb.Bound{Min: minus(box.Min, p.shift), Max: minus(box.Max, p.shift)})
 }
 
 func (t Tiling) page(plane Plane, tiles []Tile, tile Tile, count string) drawing.Page {
@@ -43,6 +52,8 @@ func (t Tiling) page(plane Plane, tiles []Tile, tile Tile, count string) drawing
 	p := tilePage{Picture: &drawing.Picture{}, tile: tile, paper: t.Paper}
 	p.cell = orb.Bound{Min: corner, Max: plus(corner, minus(tile.Box.Max, tile.Box.Min))}
 	p.inner = orb.Bound{Min: orb.Point{t.Paper.Margin, t.Paper.Margin}, Max: orb.Point{page.Width - t.Paper.Margin, page.Height - t.Paper.Margin}}
+	p.shift = minus(corner, tile.Box.Min)
+	p.drawn = plane.Picture.Within(grown(tile.Box, t.Paper.Overlap/2))
 	p.name(plane.Title, count)
 	for side := range 4 {
 		if other, ok := neighbour(tiles, tile, side); ok {
@@ -50,7 +61,7 @@ func (t Tiling) page(plane Plane, tiles []Tile, tile Tile, count string) drawing
 		}
 	}
 	shown := grown(p.cell, t.Paper.Overlap/2)
-	p.Window(shown, plane.Picture, minus(corner, tile.Box.Min))
+	p.Window(shown, plane.Picture, p.shift)
 	page.Window(p.inner, p.Picture, orb.Point{})
 	return page
 }
@@ -96,13 +107,24 @@ func neighbour(tiles []Tile, of Tile, side int) (Tile, bool) {
 	return Tile{}, false
 }
 
-// name writes the tile's name large and light in its lower left corner, and
-// under it what it belongs to.
+// name writes the tile's name large and light, and under it what it belongs
+// to: in its lower left corner or, where something is drawn there, in the
+// first corner that is free.
 func (p tilePage) name(title, count string) {
-	at := orb.Point{p.cell.Min[0] + 5, p.cell.Max[1] - 11}
-	p.Write(drawing.Text{Words: p.tile.Name(), At: at, Points: 36, Bold: true, Grey: 175})
-	room := p.cell.Max[0] - p.cell.Min[0] - 10
-	p.Write(drawing.Text{Words: drawing.Shortened(title+", "+count, 7, false, room), At: plus(at, orb.Point{0, 5}), Points: 7, Grey: 110})
+	const points, small = 36.0, 7.0
+	words := drawing.Shortened(title+", "+count, small, false, p.cell.Max[0]-p.cell.Min[0]-10)
+	width := math.Max(drawing.Width(p.tile.Name(), points, true), drawing.Width(words, small, false))
+	left, right := p.cell.Min[0]+5, p.cell.Max[0]-5-width
+	high, low := p.cell.Min[1]+16, p.cell.Max[1]-11
+	at := orb.Point{left, low}
+	for _, corner := range []orb.Point{{left, low}, {right, low}, {left, high}, {right, high}} {
+		if p.isFree(orb.Bound{Min: plus(corner, orb.Point{-1, -10}), Max: plus(corner, orb.Point{width + 1, 6})}) {
+			at = corner
+			break
+		}
+	}
+	p.Write(drawing.Text{Words: p.tile.Name(), At: at, Points: points, Bold: true, Grey: 175})
+	p.Write(drawing.Text{Words: words, At: plus(at, orb.Point{0, 5}), Points: small, Grey: 110})
 }
 
 // A matching mark: half its diagonal, mm, and its grey, on which lines of the
@@ -142,7 +164,19 @@ func (p tilePage) joint(side int, other string) {
 	if side == upperSide || side == leftSide {
 		in = 3.4
 	}
-	p.Write(drawing.Text{Words: "trim; " + other + " joins here", At: at(length/2, in), Points: 7, Grey: 90, Align: drawing.Centre, Angle: angle})
+	words := "trim; " + other + " joins here"
+	half := drawing.Width(words, 7, false) / 2
+	middle := length / 2
+	for _, share := range []float64{0.5, 0.4, 0.6, 0.33, 0.67, 0.1, 0.9} {
+		along := length * share
+		onMark := math.Min(math.Abs(share-0.25), math.Abs(share-0.75))*length < half+markSize+1
+		beyond := along < half+5 || along > length-half-5
+		if !onMark && !beyond && p.isFree(orb.MultiPoint{at(along-half, 0.3), at(along+half, 3.8)}.Bound()) {
+			middle = along
+			break
+		}
+	}
+	p.Write(drawing.Text{Words: words, At: at(middle, in), Points: 7, Grey: 90, Align: drawing.Centre, Angle: angle})
 }
 
 func grown(box orb.Bound, by float64) orb.Bound {
