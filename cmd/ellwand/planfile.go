@@ -71,7 +71,7 @@ func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, e
 	if err != nil {
 		return planFile{}, err
 	}
-	inches := work.Unit == measure.Inch || work.Unit == measure.Yard
+	inches := work.InInches()
 	out := planFile{kind: kind, full: m.full.full}
 	changed := cmd.Flags().Changed
 	if !out.full {

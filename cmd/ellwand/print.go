@@ -139,6 +139,7 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 		return err
 	}
 	e.warn(works[0])
+	e.warnLetters(works[0])
 	layout, err := packing.Pack(cmd.Context(), figures, paper, packing.Options{Time: p.time, Seed: p.seed, Workers: p.workers})
 	if err != nil {
 		return err
@@ -202,6 +203,7 @@ func figuresOf(works []*job.Work) ([]sheet.Figure, error) {
 			if err != nil {
 				return nil, err
 			}
+			f.Inches = works[0].InInches()
 			out = append(out, f)
 		}
 	}

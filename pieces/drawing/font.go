@@ -3,6 +3,7 @@ package drawing
 import (
 	"strings"
 	"sync"
+	"unicode/utf8"
 
 	"github.com/jung-kurt/gofpdf"
 	"github.com/paulmach/orb"
@@ -11,6 +12,7 @@ import (
 	"golang.org/x/image/font/gofont/goregular"
 	"golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
+	"golang.org/x/text/unicode/norm"
 )
 
 // Family is the Go font, which is free to embed and has Latin, Greek and
@@ -20,7 +22,8 @@ const Family = "go"
 // Point is one point of type in mm.
 const Point = 25.4 / 72
 
-// Text is a line of words. Runes that the font lacks are drawn as "?".
+// Text is a line of words. Letters that the font lacks are drawn as
+// Printable has them.
 type Text struct {
 	Words string
 	// At is on the line that the letters stand on: at the start of the words,
@@ -106,19 +109,27 @@ func (f *face) advance(r rune) (ems float64, ok bool) {
 	return ems, ok
 }
 
-// Printable puts "?" for every rune that the font cannot draw, and a space
-// for every control character.
+// Printable puts for every rune that the font cannot draw its letter without
+// accents, or "?" where it lacks that too, and a space for every control
+// character. Accents that stand apart are joined to their letters first.
 func Printable(text string) string {
 	return strings.Map(func(r rune) rune {
 		if r < ' ' {
 			return ' '
 		}
-		if _, ok := regular().advance(r); !ok {
-			return '?'
+		if _, ok := regular().advance(r); ok {
+			return r
 		}
-		return r
-	}, text)
+		bare, _ := utf8.DecodeRuneInString(norm.NFD.String(string(r)))
+		if _, ok := regular().advance(bare); ok {
+			return bare
+		}
+		return '?'
+	}, norm.NFC.String(text))
 }
+
+// IsPrintable reports whether the font has every letter of a text.
+func IsPrintable(text string) bool { return Printable(text) == norm.NFC.String(text) }
 
 // Width of a line of words, mm.
 func Width(words string, points float64, isBold bool) float64 {

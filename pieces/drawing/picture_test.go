@@ -148,6 +148,10 @@ func TestHatching(t *testing.T) {
 
 func TestPrintable(t *testing.T) {
 	assert.Equal(t, "été ½ рукав μ ? ? ", Printable("été ½ рукав μ 袖 \U0001F9F5\n"))
+	assert.Equal(t, "Nguyen Thi, é, ????", Printable("Nguyễn Thị, e\u0301, שלום"), "letters without their accents, accents joined")
+	assert.True(t, IsPrintable("e\u0301 μανίκι рукав ½"))
+	assert.False(t, IsPrintable("Nguyễn"))
+	assert.False(t, IsPrintable("袖"))
 	assert.InDelta(t, 2*Width("sleeve", 9, false), Width("sleeve", 18, false), 1e-9)
 	assert.Equal(t, "a lo…", Shortened("a long name", 10, false, Width("a lo…", 10, false)+0.01))
 	assert.Equal(t, []string{"one two", "three"}, Wrapped("one two three", 10, false, Width("one two t", 10, false)))

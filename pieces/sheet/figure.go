@@ -21,6 +21,8 @@ type Figure struct {
 	Sizes []Drawn
 	// Label is written on the piece, its first line bold.
 	Label []string
+	// Inches gives widths of allowances in inches instead of cm.
+	Inches bool
 }
 
 // Drawn is a piece with its cutting line, both in the same frame.
@@ -84,8 +86,8 @@ func (f Figure) outlines() []orb.Ring {
 
 // Draw puts the figure on the plane. It must have been brought there by a
 // motion that turns y down; otherwise the piece comes out mirrored. Several
-// sizes differ in the dashes of their cutting lines; their seam lines, which
-// would cross each other, are left out.
+// sizes differ in the dashes of their cutting lines; instead of their seam
+// lines, which would cross each other, the widths of the allowances are given.
 func (f Figure) Draw(on *drawing.Picture) {
 	single := len(f.Sizes) == 1
 	for i, d := range f.Sizes {
@@ -101,6 +103,9 @@ func (f Figure) Draw(on *drawing.Picture) {
 		if i == 0 {
 			one.marks()
 			one.grain()
+			if !single {
+				one.allowances(f.Inches)
+			}
 		}
 	}
 	smallest := figure{on, f.Sizes[0].Piece, f.Sizes[0].Cutting}

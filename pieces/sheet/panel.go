@@ -129,7 +129,7 @@ func (p panel) words() []string {
 	}
 	out = append(out, "Solid line: cut. Short dashes: sew. Long dash and dot, with a bracket: lay on the fold, do not cut. Strokes across the allowance are notches.")
 	if p.layout.nested() {
-		out = append(out, "Nested sizes: each has its own dashes, named in the key on the piece and beside its lines. Seam allowances are included; the lines are for cutting.")
+		out = append(out, "Nested sizes: each has its own dashes, named in the key on the piece and beside its lines. Seam allowances are included, as wide as stands along the edges; the lines are for cutting.")
 	}
 	return out
 }

@@ -8,6 +8,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/measure"
 )
 
 // figure is one piece in one size being drawn on the plane. Its edges run
@@ -72,6 +73,40 @@ func (f figure) seam() {
 			f.Line(seamLine, e.Path.Flatten(drawTolerance)...)
 		}
 	}
+}
+
+// allowances writes how wide each allowance is, between the cutting and the
+// seam line, where no notch is.
+func (f figure) allowances(inches bool) {
+	const size = 2.6
+	unit := measure.Centimetre
+	if inches {
+		unit = measure.Inch
+	}
+	for _, e := range f.piece.Edges {
+		if e.Name == f.piece.Fold || e.Allowance < size+1.5 {
+			continue
+		}
+		words := "allowance " + measure.Length(e.Allowance).Format(unit)
+		length, width := e.Path.Length(), drawing.Width(words, size/drawing.Point, false)
+		for _, share := range []float64{0.5, 0.35, 0.65, 0.2, 0.8} {
+			if at := length * share; at > width && at < length-width && !f.hasNotch(e.Name, at, width/2+3) {
+				u := e.Path.Tangent(at)
+				f.along(words, plus(e.Path.At(at), times(left(u), -e.Allowance/2)), u, size, 0, false)
+				break
+			}
+		}
+	}
+}
+
+// hasNotch reports whether a notch is that near to a place on an edge.
+func (f figure) hasNotch(edge string, at, near float64) bool {
+	for _, n := range f.piece.Notches {
+		if n.Edge == edge && math.Abs(n.At-at) < near+6*float64(n.Count-1) {
+			return true
+		}
+	}
+	return false
 }
 
 // notches draws each stroke across the allowance, or 5 mm inward where there
