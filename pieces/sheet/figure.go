@@ -86,8 +86,9 @@ func (f Figure) outlines() []orb.Ring {
 
 // Draw puts the figure on the plane. It must have been brought there by a
 // motion that turns y down; otherwise the piece comes out mirrored. Several
-// sizes differ in the dashes of their cutting lines; instead of their seam
-// lines, which would cross each other, the widths of the allowances are given.
+// sizes differ in the dashes of their cutting lines and darts; instead of
+// their seam lines, which would cross each other, the widths of the allowances
+// are given.
 func (f Figure) Draw(on *drawing.Picture) {
 	single := len(f.Sizes) == 1
 	for i, d := range f.Sizes {
@@ -99,7 +100,11 @@ func (f Figure) Draw(on *drawing.Picture) {
 			one.sizeNames(i)
 		}
 		one.notches()
-		one.darts(single)
+		dart := dartLine
+		if !single {
+			dart.Dashes = LineOf(i).Dashes
+		}
+		one.darts(dart, single)
 		if i == 0 {
 			one.marks()
 			one.grain()

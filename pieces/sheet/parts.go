@@ -126,14 +126,14 @@ func (f figure) notches() {
 	}
 }
 
-func (f figure) darts(drilled bool) {
+func (f figure) darts(pen drawing.Pen, drilled bool) {
 	for _, t := range f.piece.Darts {
-		f.Line(dartLine, t.Start, t.Apex, t.End)
+		f.Line(pen, t.Start, t.Apex, t.End)
 		if drilled {
 			f.drill(t.Apex)
 		}
 		if t.Mouth == "" {
-			f.Line(dartLine, t.Start, t.OtherApex, t.End)
+			f.Line(pen, t.Start, t.OtherApex, t.End)
 			if drilled {
 				f.drill(t.OtherApex)
 			}

@@ -9,6 +9,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -18,6 +19,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces"
+	"ellwand/pieces/drawing"
 )
 
 // onto turns a piece drawn with y up onto the plane at a place.
@@ -240,6 +242,7 @@ func TestNestedFigure(t *testing.T) {
 	text, err := exec.Command("pdftotext", "-layout", written(t, layout), "-").Output()
 	require.NoError(t, err)
 	assert.Contains(t, string(text), "Nested sizes")
+	assert.Contains(t, string(text), "allowance 1 cm")
 	assert.Regexp(t, `\b12\b[\s\S]*\b14\b`, string(text))
 }
 
@@ -299,5 +302,30 @@ func BenchmarkWrite(b *testing.B) {
 				}
 			}
 		})
+	}
+}
+
+// TestNameOfASheetKeepsOffThePieces: in the lower left corner, or in
+// the upper one where a line runs along the foot.
+func TestNameOfASheetKeepsOffThePieces(t *testing.T) {
+	paper := named(t, "a4")
+	width, height := paper.Cell()
+	for _, c := range []struct {
+		ring  orb.Ring
+		upper bool
+	}{
+		{orb.Ring{{1, height - 12}, {width - 1, height - 12}, {width - 1, height - 1}, {1, height - 1}, {1, height - 12}}, true},
+		{orb.Ring{{60, 60}, {100, 60}, {100, 90}, {60, 60}}, false},
+	} {
+		plane := Plane{Title: "smock", Picture: &drawing.Picture{}, Shapes: []orb.Ring{c.ring, paperOutline(width, height)}}
+		plane.Picture.Line(LineOf(0), c.ring...)
+		page := EvenTiling(plane, paper).Pages(plane)[0]
+		var file bytes.Buffer
+		require.NoError(t, drawing.WriteSVG(&file, "smock", page))
+		found := regexp.MustCompile(`y="([0-9.]+)"[^>]*>A1<`).FindStringSubmatch(file.String())
+		require.NotEmpty(t, found)
+		y, err := strconv.ParseFloat(found[1], 64)
+		require.NoError(t, err)
+		assert.Equal(t, c.upper, y < paper.Height/2, "%g", y)
 	}
 }

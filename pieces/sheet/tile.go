@@ -108,18 +108,24 @@ func neighbour(tiles []Tile, of Tile, side int) (Tile, bool) {
 }
 
 // name writes the tile's name large and light, and under it what it belongs
-// to: in its lower left corner or, where something is drawn there, in the
-// first corner that is free.
+// to: in its lower left corner or, where something is drawn there, in another
+// corner or the first place that is free.
 func (p tilePage) name(title, count string) {
 	const points, small = 36.0, 7.0
 	words := drawing.Shortened(title+", "+count, small, false, p.cell.Max[0]-p.cell.Min[0]-10)
 	width := math.Max(drawing.Width(p.tile.Name(), points, true), drawing.Width(words, small, false))
 	left, right := p.cell.Min[0]+5, p.cell.Max[0]-5-width
 	high, low := p.cell.Min[1]+16, p.cell.Max[1]-11
-	at := orb.Point{left, low}
-	for _, corner := range []orb.Point{{left, low}, {right, low}, {left, high}, {right, high}} {
-		if p.isFree(orb.Bound{Min: plus(corner, orb.Point{-1, -10}), Max: plus(corner, orb.Point{width + 1, 6})}) {
-			at = corner
+	places := []orb.Point{{left, low}, {right, low}, {left, high}, {right, high}}
+	for y := low; y > high; y -= 12 {
+		for x := left; x < right; x += 12 {
+			places = append(places, orb.Point{x, y})
+		}
+	}
+	at := places[0]
+	for _, place := range places {
+		if p.isFree(orb.Bound{Min: plus(place, orb.Point{-1, -10}), Max: plus(place, orb.Point{width + 1, 6})}) {
+			at = place
 			break
 		}
 	}
