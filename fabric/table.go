@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"slices"
-	"time"
 
 	"github.com/paulmach/orb"
 
@@ -208,7 +207,7 @@ func (t *table) solveAt(lay Lay, b bed, templates []template, share float64, kno
 	if search.Start == nil && warm != nil && nest.Verify(problem, *warm) == nil {
 		search.Start = warm
 	}
-	result, err := nest.Solve(t.ctx, problem, search)
+	result, err := t.search(templates, problem, search)
 	if err != nil {
 		return nil, nil, err
 	}
@@ -225,13 +224,7 @@ func (t *table) budget(share float64) nest.Options {
 	if o.Time == 0 && o.Iterations == 0 {
 		o.Time = usualTime
 	}
-	if o.Time > 0 {
-		o.Time = max(time.Millisecond, time.Duration(share*float64(o.Time)))
-	}
-	if o.Iterations > 0 {
-		o.Iterations = max(1, int(share*float64(o.Iterations)))
-	}
-	return o
+	return scaled(o, share)
 }
 
 // start is the shortest layout known that keeps the rules of the bed: for the

@@ -1,0 +1,107 @@
+package fabric
+
+import (
+	"time"
+
+	"ellwand/nest"
+)
+
+// successionShare of a search for several garments is for each of them by
+// itself.
+const successionShare = 0.15
+
+// manyOutlines are too many for a short search: fewer are laid densely enough
+// all together, and the time is better spent on that.
+const manyOutlines = 30
+
+// search solves a problem. Many pieces of several garments are also laid one
+// garment behind the other, each by itself: all together never take more.
+func (t *table) search(templates []template, problem nest.Problem, o nest.Options) (nest.Result, error) {
+	garments := garmentsOf(templates, problem)
+	if len(garments) < 2 {
+		return nest.Solve(t.ctx, problem, o)
+	}
+	row, err := t.inSuccession(garments, problem, scaled(o, successionShare/float64(len(garments))))
+	if err != nil {
+		return nest.Result{}, err
+	}
+	if o.Start != nil && row.Length < o.Start.Length && nest.Verify(problem, row) == nil {
+		o.Start = &row
+	}
+	result, err := nest.Solve(t.ctx, problem, scaled(o, 1-successionShare))
+	if err == nil {
+		result.Layout = shorter(problem, result.Layout, &row)
+	}
+	return result, err
+}
+
+// garmentsOf lists the items of each garment. None when the pieces are few, or
+// the cloth has flaws or a repeat: what lies well at the cut end may not
+// further along.
+func garmentsOf(templates []template, problem nest.Problem) [][]int {
+	if len(problem.Zones) > 0 {
+		return nil
+	}
+	copies := 0
+	for _, item := range problem.Items {
+		copies += item.Copies
+	}
+	if copies < manyOutlines {
+		return nil
+	}
+	var out [][]int
+	at := map[string]int{}
+	for i, item := range problem.Items {
+		if item.PeriodX > 0 || item.PeriodY > 0 {
+			return nil
+		}
+		name := templates[i].piece.Garment
+		k, known := at[name]
+		if !known {
+			k = len(out)
+			at[name], out = k, append(out, nil)
+		}
+		out[k] = append(out[k], i)
+	}
+	return out
+}
+
+// inSuccession lays the garments one behind the other, each by itself.
+func (t *table) inSuccession(garments [][]int, problem nest.Problem, o nest.Options) (nest.Layout, error) {
+	o.Start, o.Progress = nil, nil
+	var out nest.Layout
+	for _, items := range garments {
+		alone := problem
+		alone.Items = nil
+		for _, i := range items {
+			alone.Items = append(alone.Items, problem.Items[i])
+		}
+		found, err := nest.Solve(t.ctx, alone, o)
+		if err != nil {
+			return nest.Layout{}, err
+		}
+		begin := 0.0
+		if out.Length > 0 {
+			begin = out.Length + problem.Gap
+		}
+		for _, at := range found.Layout.Placements {
+			at.Item = items[at.Item]
+			at.X += begin
+			out.Placements = append(out.Placements, at)
+		}
+		out.Length = begin + found.Layout.Length
+	}
+	out.Length = lengthOf(problem, out)
+	return out, nil
+}
+
+// scaled is a share of a budget.
+func scaled(o nest.Options, share float64) nest.Options {
+	if o.Time > 0 {
+		o.Time = max(time.Millisecond, time.Duration(share*float64(o.Time)))
+	}
+	if o.Iterations > 0 {
+		o.Iterations = max(1, int(share*float64(o.Iterations)))
+	}
+	return o
+}
