@@ -28,6 +28,8 @@ var allowances = []struct {
 	{"sleeve head", 10},
 	{"neck", 10},
 	{"collar edge", 8},
+	{"cuff edge", 8},
+	{"join", 10},
 	{"facing edge", 8},
 	{"wrist hem", 30},
 	{"skirt hem", 45},
@@ -62,7 +64,7 @@ func checkAllowances(asked map[string]float64) error {
 }
 
 // allow gives every edge of a piece its allowance: that asked for, or the
-// usual one. The fold edge has none.
+// usual one. The fold edge has none, nor has a raw edge: a bias strip's.
 func allow(piece pieces.Piece, asked map[string]float64) pieces.Piece {
 	edges := slices.Clone(piece.Edges)
 	for i, edge := range edges {
@@ -76,6 +78,9 @@ func allow(piece pieces.Piece, asked map[string]float64) pieces.Piece {
 }
 
 func allowanceOf(seam string, asked map[string]float64) float64 {
+	if strings.HasSuffix(seam, "raw edge") {
+		return 0
+	}
 	for _, a := range allowances {
 		if seam != a.name && !strings.HasSuffix(seam, " "+a.name) {
 			continue

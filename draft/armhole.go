@@ -75,7 +75,7 @@ func (g *garment) draftSleeve(block bodice.Block) (sleeve.Block, error) {
 // cuff is the cuff that the garment asks for.
 func (g *garment) cuff() (part.Options, bool) {
 	for _, p := range g.Parts {
-		if p.Kind == part.Cuff {
+		if p.IsCuff() {
 			return p, true
 		}
 	}

@@ -28,7 +28,16 @@ func Draft(request Request) (Result, error) {
 	if err := g.draft(); err != nil {
 		return Result{}, err
 	}
+	if err := g.line(); err != nil {
+		return Result{}, err
+	}
 	g.finish()
+	if err := g.stiffen(); err != nil {
+		return Result{}, err
+	}
+	if err := g.checkNames(); err != nil {
+		return Result{}, err
+	}
 	return g.result, nil
 }
 
@@ -63,6 +72,8 @@ type garment struct {
 	lowerEase float64
 	pairings  []construct.Pairing
 	parts     []drafted
+	// partFigures are the figures that parts report.
+	partFigures []Figure
 }
 
 // drafted is a part with its pieces.
@@ -99,17 +110,11 @@ func (g *garment) draft() error {
 		}
 	}
 	for _, options := range g.Parts {
-		made, err := part.Draft(g.partMeasures(), options)
-		if err != nil {
+		if err := g.draftPart(options); err != nil {
 			return err
 		}
-		g.parts = append(g.parts, drafted{options, made})
-		for i := range made {
-			made[i].Cloth = options.Cloth
-		}
-		g.add(made...)
 	}
-	return g.checkNames()
+	return nil
 }
 
 func (g *garment) add(more ...pieces.Piece) { g.result.Pieces = append(g.result.Pieces, more...) }
@@ -148,27 +153,4 @@ func (g *garment) finish() {
 	g.result.Truing = g.report()
 	g.result.Figures = g.figures()
 	g.warn()
-}
-
-// partMeasures are what the parts of this garment are drafted from.
-func (g *garment) partMeasures() part.Measures {
-	m := part.Measures{Waist: g.result.Body[WaistGirth], Wrist: g.result.Body[WristGirth], WaistSeam: g.lowerWaist, WaistEase: g.lowerEase}
-	if g.Bodice != nil {
-		m.Front, m.Back = &g.bodice.Front, &g.bodice.Back
-		m.FrontWaist, m.BackWaist = seam(g.bodice.Front, "waist"), seam(g.bodice.Back, "waist")
-	}
-	return m
-}
-
-// partNeeds lists the measurements that a part needs.
-func partNeeds(o part.Options) []Measurement {
-	switch {
-	case o.Length > 0:
-		return nil
-	case o.Kind == part.Cuff:
-		return []Measurement{WristGirth}
-	case o.Kind == part.Waistband, o.Kind == part.ShapedWaistband, o.Kind == part.GatheredSkirt:
-		return []Measurement{WaistGirth}
-	}
-	return nil
 }

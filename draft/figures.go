@@ -8,7 +8,7 @@ import (
 // figures of the draft that a pattern maker asks for.
 func (g *garment) figures() []Figure {
 	var list []Figure
-	add := func(name string, value float64) { list = append(list, Figure{name, value}) }
+	add := func(name string, value float64) { list = append(list, Figure{Name: name, Value: value}) }
 	if g.Bodice != nil {
 		add("front armhole", seam(g.bodice.Front, "armhole"))
 		add("back armhole", seam(g.bodice.Back, "armhole"))
@@ -32,7 +32,7 @@ func (g *garment) figures() []Figure {
 		add("crotch seam, waist to waist", g.trousers.Crotch)
 		add("leg at the hem, all round", g.trousers.Hem)
 	}
-	return list
+	return append(list, g.partFigures...)
 }
 
 func (g *garment) warnf(format string, args ...any) {

@@ -41,6 +41,9 @@ type Request struct {
 	StraightCut *straightcut.Options
 	// Parts are further pieces: collar, facings, cuff, waistband, skirt.
 	Parts []part.Options
+	// Linings and Interfacings are derived from the pieces they name.
+	Linings      []Lining
+	Interfacings []Interfacing
 	// Cloths names the cloth of single pieces that are not cut from Cloth, by
 	// the piece's name.
 	Cloths map[string]string
@@ -73,8 +76,5 @@ type Derivation struct {
 	Rule        construct.Sentence // "as the women's table has it for this bust girth"
 }
 
-// Figure is a named length of a draft.
-type Figure struct {
-	Name  string // "sleeve head height"
-	Value float64
-}
+// Figure is a named length of a draft, in mm.
+type Figure = construct.Figure

@@ -1,6 +1,7 @@
 package construct
 
 import (
+	"slices"
 	"strings"
 
 	"ellwand/pieces"
@@ -26,4 +27,15 @@ func SeamLength(piece pieces.Piece, seam string) float64 {
 		}
 	}
 	return sum
+}
+
+// Seams lists the seams of a piece, each once, in the order of its edges.
+func Seams(piece pieces.Piece) []string {
+	var out []string
+	for _, edge := range piece.Edges {
+		if name := SeamOf(edge.Name); !slices.Contains(out, name) {
+			out = append(out, name)
+		}
+	}
+	return out
 }

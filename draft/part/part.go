@@ -22,6 +22,23 @@ type Measures struct {
 	WaistSeam float64
 	// WaistEase is what that seam has over the girth of the body there.
 	WaistEase float64
+	// WristWidth is the width of the sleeve at the wrist, Underarm the length
+	// of its underarm seam; 0 without.
+	WristWidth, Underarm float64
+	// Pieces are all pieces drafted before the part.
+	Pieces []pieces.Piece
+}
+
+// Block is a part as drafted.
+type Block struct {
+	Pieces []pieces.Piece
+	// Sheets are the drafts, step by step, of pieces that are not drawn corner
+	// by corner.
+	Sheets []construct.Sheet
+	// Pairings are the seams to be compared.
+	Pairings []construct.Pairing
+	// Figures are lengths that the maker needs beside the pieces.
+	Figures []construct.Figure
 }
 
 // Usual eases and depths, in mm (common practice).
@@ -35,7 +52,11 @@ const (
 )
 
 // usualDepth of each kind, in mm; 0 where it must be given.
-var usualDepth = map[Kind]float64{Collar: 70, NeckFacing: 60, Cuff: 60, Waistband: 30, ShapedWaistband: 50}
+var usualDepth = map[Kind]float64{
+	Collar: 70, NeckFacing: 60, Cuff: 60, Waistband: 30, ShapedWaistband: 50,
+	ShirtCollar: 45, FlatCollar: 60, MandarinCollar: 35, ButtonedCuff: 60, SleevePlacket: 20,
+	ArmholeFacing: 50, Facing: 60, Belt: 40, Tie: 30, BiasStrip: 40,
+}
 
 // FinishedDepth is the depth asked for, or the usual one of the kind.
 func (o Options) FinishedDepth() float64 {
@@ -51,14 +72,46 @@ func CuffLength(wrist float64) float64 { return wrist + cuffEase + cuffOverlap }
 
 // Draft drafts a part: one piece, or a front and a back. The error is a
 // sentence that names what is missing or cannot be.
-func Draft(m Measures, o Options) ([]pieces.Piece, error) {
+func Draft(m Measures, o Options) (Block, error) {
 	name := o.Name
 	if name == "" {
 		name = string(o.Kind)
 	}
 	if err := check(o, name); err != nil {
-		return nil, err
+		return Block{}, err
 	}
+	switch o.Kind {
+	case ShirtCollar:
+		return shirtCollar(m, o, name)
+	case FlatCollar:
+		return flatCollar(m, o, name)
+	case MandarinCollar:
+		return mandarinCollar(m, o, name)
+	case ButtonedCuff:
+		return buttonedCuff(m, o, name)
+	case SleevePlacket:
+		return sleevePlacket(m, o, name)
+	case ArmholeFacing:
+		return armholeFacing(m, o, name)
+	case Facing:
+		return anyFacing(m, o)
+	case Belt:
+		return belt(m, o, name)
+	case Tie:
+		return tie(o, name)
+	case BiasStrip:
+		return biasStrip(o, name)
+	case PatchPocket:
+		return patchPocket(o, name)
+	case PocketBag:
+		return pocketBag(m, o, name)
+	}
+	made, err := plain(m, o, name)
+	return Block{Pieces: made}, err
+}
+
+// plain drafts the kinds that need no sheet of their own.
+func plain(m Measures, o Options, name string) ([]pieces.Piece, error) {
 	switch o.Kind {
 	case Collar:
 		return collar(m, o, name)

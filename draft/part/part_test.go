@@ -24,12 +24,18 @@ func measures(t *testing.T, o bodice.Options) Measures {
 	}
 }
 
+// drafted is Draft without its sheets.
+func drafted(m Measures, o Options) ([]pieces.Piece, error) {
+	block, err := Draft(m, o)
+	return block.Pieces, err
+}
+
 // A facing matches the neck that it faces and is about as deep everywhere.
 func TestNeckFacing(t *testing.T) {
 	for _, shaping := range []bodice.Shaping{bodice.SideDart, bodice.ShoulderDart} {
 		m := measures(t, bodice.Options{Shaping: shaping})
 		for _, depth := range []float64{30, 50} {
-			facings, err := Draft(m, Options{Kind: NeckFacing, Depth: depth})
+			facings, err := drafted(m, Options{Kind: NeckFacing, Depth: depth})
 			require.NoError(t, err)
 			require.Len(t, facings, 2)
 			for i, of := range []*pieces.Piece{m.Front, m.Back} {
@@ -53,7 +59,7 @@ func TestNeckFacing(t *testing.T) {
 func TestCollarFitsTheNeck(t *testing.T) {
 	for fold, o := range map[string]bodice.Options{"centre front": {}, "centre back": {BackOnFold: true}} {
 		m := measures(t, o)
-		made, err := Draft(m, Options{Kind: Collar})
+		made, err := drafted(m, Options{Kind: Collar})
 		require.NoError(t, err)
 		require.NoError(t, made[0].Check())
 		assert.Equal(t, fold, made[0].Fold, "it opens where the bodice does")
@@ -66,11 +72,11 @@ func TestCollarFitsTheNeck(t *testing.T) {
 // overlap 3 (common practice).
 func TestBands(t *testing.T) {
 	m := Measures{Waist: 760, Wrist: 165}
-	cuffs, err := Draft(m, Options{Kind: Cuff})
+	cuffs, err := drafted(m, Options{Kind: Cuff})
 	require.NoError(t, err)
 	assert.InDelta(t, 205, construct.SeamLength(cuffs[0], "bottom"), 1e-9)
 	assert.InDelta(t, 120, construct.SeamLength(cuffs[0], "left"), 1e-9, "folded double")
-	bands, err := Draft(m, Options{Kind: Waistband, Name: "belt", Depth: 40})
+	bands, err := drafted(m, Options{Kind: Waistband, Name: "belt", Depth: 40})
 	require.NoError(t, err)
 	assert.Equal(t, "belt", bands[0].Name)
 	assert.InDelta(t, 805, construct.SeamLength(bands[0], "bottom"), 1e-9)
@@ -79,7 +85,7 @@ func TestBands(t *testing.T) {
 
 func TestGatheredSkirt(t *testing.T) {
 	// Without a bodice a quarter of the waist and 1.5 cm, twice as full.
-	panels, err := Draft(Measures{Waist: 760}, Options{Kind: GatheredSkirt, Depth: 600})
+	panels, err := drafted(Measures{Waist: 760}, Options{Kind: GatheredSkirt, Depth: 600})
 	require.NoError(t, err)
 	for _, p := range panels {
 		require.NoError(t, p.Check())
@@ -91,7 +97,7 @@ func TestGatheredSkirt(t *testing.T) {
 	assert.Equal(t, "centre front", panels[0].Fold)
 	assert.Equal(t, "centre back", panels[1].Fold)
 
-	seamed, err := Draft(measures(t, bodice.Options{}), Options{Kind: GatheredSkirt, Depth: 600})
+	seamed, err := drafted(measures(t, bodice.Options{}), Options{Kind: GatheredSkirt, Depth: 600})
 	require.NoError(t, err)
 	assert.True(t, seamed[1].Pair, "the back opens as the bodice does")
 }
@@ -107,7 +113,7 @@ func TestRefusals(t *testing.T) {
 		"cuff: the depth is -1 cm; it cannot be negative":                                       {Kind: Cuff, Depth: -10},
 		"gathered skirt: a fullness of 9 cannot be gathered; 1.5 to 3 is usual":                 {Kind: GatheredSkirt, Depth: 600, Fullness: 9},
 	} {
-		_, err := Draft(Measures{}, o)
+		_, err := drafted(Measures{}, o)
 		assert.EqualError(t, err, want)
 	}
 }

@@ -4,56 +4,20 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/draft/part"
 	"ellwand/pieces"
 )
 
 // The side-seam pocket (common practice): it begins 3 cm below the waist and
-// is open for 16 cm; the bag reaches 2 cm beyond both ends.
+// is open for 16 cm.
 const (
 	pocketBelow = 30
 	pocketOpen  = 160
-	bagBeyond   = 20
-	bagWidth    = 130
-	bagRound    = 0.75 // fullness of its lower end
 )
 
 // openPocket notches the ends of the opening on the outside leg.
-func (f figures) openPocket(piece pieces.Piece) pieces.Piece {
-	leg, _ := piece.Edge("outside leg")
-	length := leg.Path.Length()
-	piece.Notches = append(piece.Notches,
-		pieces.Notch{Edge: "outside leg", At: length - pocketBelow - pocketOpen, Count: 1, Match: "pocket end"},
-		pieces.Notch{Edge: "outside leg", At: length - pocketBelow, Count: 1, Match: "pocket top"})
-	return piece
-}
-
-// pocketBag is drawn from the outside leg that it is sewn to, so that it
-// matches.
-func (f figures) pocketBag(outsideLeg pieces.Path) pieces.Piece {
-	length := outsideLeg.Length()
-	side := construct.Stretch(outsideLeg, length-pocketBelow-pocketOpen-bagBeyond, length-pocketBelow+bagBeyond)
-	top := construct.Go(side.End(), orb.Point{-1, 0}, bagWidth)
-	low := orb.Point{top[0], side.Start()[1] - bagBeyond}
-	up := side[0].Tangent(0)
-	edge := construct.Join(construct.Line(top, low), construct.Curve(low, orb.Point{0, -1}, bagRound, side.Start(), up, bagRound))
-	piece := pieces.Piece{
-		Name: "pocket bag", Cut: 4, Pair: true,
-		Edges: []pieces.Edge{construct.Edge("pocket side", side), construct.Edge("pocket top", construct.Line(side.End(), top)), construct.Edge("pocket edge", edge)},
-		Notches: []pieces.Notch{
-			{Edge: "pocket side", At: bagBeyond, Count: 1, Match: "pocket end"},
-			{Edge: "pocket side", At: bagBeyond + pocketOpen, Count: 1, Match: "pocket top"},
-		},
-	}
-	x := top[0] + bagWidth/3
-	piece.Grain = pieces.Grain{From: orb.Point{x, low[1]}, To: orb.Point{x, top[1] - bagBeyond}}
-	return piece
-}
-
-func pocketBagSheet() construct.Sheet {
-	s := construct.Sheet{Piece: "pocket bag"}
-	s.Draw("trace the outside leg of the front from {} below the waist down to {} below it, and notch it {} from either end", "the opening and 2 cm beyond both its ends", pocketBelow-bagBeyond, pocketBelow+pocketOpen+bagBeyond, bagBeyond)
-	s.Draw("from its upper end draw level to the left by {}, from there straight down to {} below its lower end, and round the bottom off", "room for a hand", bagWidth, bagBeyond)
-	return s
+func openPocket(piece pieces.Piece) pieces.Piece {
+	return part.OpenPocket(piece, "outside leg", pocketBelow, pocketOpen)
 }
 
 // notchesApart is the length between the pocket notches of an edge.

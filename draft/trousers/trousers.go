@@ -6,6 +6,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/draft/part"
 	"ellwand/pieces"
 )
 
@@ -62,8 +63,8 @@ func Draft(m Measures, o Options) (Block, error) {
 	}
 	switch f.Pocket {
 	case SidePocket:
-		b.Pieces = []pieces.Piece{f.openPocket(frontPiece), f.openPocket(backPiece), f.pocketBag(front.outsideLeg)}
-		b.Sheets = append(b.Sheets, pocketBagSheet())
+		b.Pieces = []pieces.Piece{openPocket(frontPiece), openPocket(backPiece), part.BagOn(front.outsideLeg, "pocket bag", pocketBelow, pocketOpen)}
+		b.Sheets = append(b.Sheets, part.BagSheet("pocket bag", "outside leg", pocketBelow, pocketOpen))
 	case PatchPocket:
 		pocket := f.patchPocket()
 		b.Pieces = []pieces.Piece{frontPiece, f.placePocket(backPiece, back), pocket}

@@ -1,0 +1,99 @@
+package draft
+
+import (
+	"fmt"
+
+	"ellwand/draft/lining"
+	"ellwand/pieces"
+)
+
+// Lining asks for the lining of pieces.
+type Lining struct {
+	// Of names pieces, or a part for all its pieces.
+	Of    []string
+	Cloth string
+	lining.Options
+}
+
+// Interfacing asks for the interfacing of pieces.
+type Interfacing struct {
+	// Of names pieces, or a part for all its pieces.
+	Of    []string
+	Cloth string
+	lining.Interfacing
+}
+
+// line derives the linings, before the allowances are given.
+func (g *garment) line() error {
+	for _, asked := range g.Linings {
+		list, err := g.named("lining", asked.Of)
+		if err != nil {
+			return err
+		}
+		for _, shell := range list {
+			made, err := lining.Of(shell, asked.Options)
+			if err != nil {
+				return err
+			}
+			made.Piece.Cloth = asked.Cloth
+			g.add(made.Piece)
+			g.pairings = append(g.pairings, made.Pairing)
+		}
+	}
+	return nil
+}
+
+// stiffen derives the interfacings, from pieces with their allowances.
+func (g *garment) stiffen() error {
+	for _, asked := range g.Interfacings {
+		list, err := g.named("interfacing", asked.Of)
+		if err != nil {
+			return err
+		}
+		for _, shell := range list {
+			piece, err := lining.Interface(shell, asked.Interfacing)
+			if err != nil {
+				return err
+			}
+			piece.Cloth = asked.Cloth
+			g.add(piece)
+		}
+	}
+	return nil
+}
+
+// named finds the pieces of a name, or all those of a part.
+func (g *garment) named(what string, names []string) ([]pieces.Piece, error) {
+	var out []pieces.Piece
+	for _, name := range names {
+		before := len(out)
+		for _, piece := range g.result.Pieces {
+			if piece.Name == name || g.isOfPart(piece.Name, name) {
+				out = append(out, piece)
+			}
+		}
+		if len(out) == before {
+			known := make([]string, len(g.result.Pieces))
+			for i, piece := range g.result.Pieces {
+				known[i] = piece.Name
+			}
+			return nil, fmt.Errorf("%s: there is no piece %q; the pieces are %s", what, name, joined(known))
+		}
+	}
+	return out, nil
+}
+
+// isOfPart says that a piece belongs to the part of a name.
+func (g *garment) isOfPart(piece, name string) bool {
+	for _, p := range g.parts {
+		if p.Name != name && (p.Name != "" || string(p.Kind) != name) {
+			continue
+		}
+		for _, made := range p.pieces {
+			if made.Name == piece {
+				return true
+			}
+		}
+	}
+	return false
+}

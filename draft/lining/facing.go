@@ -1,0 +1,47 @@
+package lining
+
+import (
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// cutFacing leaves out the extension and the facing that an opening has grown
+// on, and what the facing covers when it is folded back: the lining is sewn to
+// its edge. A piece without one stays whole.
+func (d *deriving) cutFacing() {
+	extension, ok := d.piece.Edge("extension neck")
+	facing, grown := d.piece.Edge("facing neck")
+	neck := d.index("neck")
+	if !ok || !grown || neck < 0 {
+		return
+	}
+	covered := facing.Path.Length() - extension.Path.Length()
+	edges := d.piece.Edges
+	edges[neck].Path = construct.Stretch(edges[neck].Path, 0, edges[neck].Path.Length()-covered)
+	d.more["neck"] -= covered
+	// What follows the neck is the facing; the outline goes on at the lower
+	// edge, which the facing covers as far in as at the neck.
+	x := edges[neck].Path.End()[0]
+	lower := edges[0]
+	cut := reach(lower.Path, x)
+	if !lower.Hem {
+		d.more[construct.SeamOf(lower.Name)] -= cut
+	}
+	edges[0].Path = construct.Stretch(lower.Path, cut, lower.Path.Length())
+	d.moveNotches(lower.Name, -cut)
+	d.piece.Edges = append(edges[:neck+1:neck+1], construct.Edge("facing edge", construct.Line(edges[neck].Path.End(), edges[0].Path.Start())))
+}
+
+// reach is the distance along a path that runs to the right at which it comes
+// to a place, by halving.
+func reach(path pieces.Path, x float64) float64 {
+	low, high := 0.0, path.Length()
+	for range 60 {
+		if middle := (low + high) / 2; path.At(middle)[0] < x {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return high
+}

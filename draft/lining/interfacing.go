@@ -1,0 +1,39 @@
+package lining
+
+import (
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// Interfacing of a piece.
+type Interfacing struct {
+	// Reduce is how much less than the shell's each allowance is; nil leaves
+	// them out, so that the interfacing ends at the seam line.
+	Reduce *float64
+	// Cut is how many are cut; 0 for as many as of the shell.
+	Cut int
+}
+
+// Interface derives the interfacing of a piece of the shell that has its
+// allowances. The error is a sentence that names what cannot be.
+func Interface(shell pieces.Piece, o Interfacing) (pieces.Piece, error) {
+	if o.Reduce != nil && *o.Reduce < 0 {
+		return pieces.Piece{}, construct.Refuse("interfacing: each allowance is reduced by %s; that cannot be negative", construct.Length(*o.Reduce))
+	}
+	piece := shell
+	piece.Name = shell.Name + " interfacing"
+	piece.Edges = append([]pieces.Edge{}, shell.Edges...)
+	for i := range piece.Edges {
+		edge := &piece.Edges[i]
+		if o.Reduce == nil {
+			edge.Allowance = 0
+			continue
+		}
+		edge.Allowance = max(0, edge.Allowance-*o.Reduce)
+	}
+	if o.Cut > 0 {
+		piece.Cut = o.Cut
+	}
+	piece.Pair = piece.Pair && piece.Cut%2 == 0
+	return piece, nil
+}

@@ -1,0 +1,71 @@
+package draft
+
+import (
+	"ellwand/draft/part"
+)
+
+// draftPart drafts a part and adds it to the garment.
+func (g *garment) draftPart(options part.Options) error {
+	made, err := part.Draft(g.partMeasures(), options)
+	if err != nil {
+		return err
+	}
+	g.markSleeve(options)
+	g.parts = append(g.parts, drafted{options, made.Pieces})
+	for i := range made.Pieces {
+		made.Pieces[i].Cloth = options.Cloth
+	}
+	g.adopt(made.Pieces, made.Sheets, made.Pairings, nil)
+	g.partFigures = append(g.partFigures, made.Figures...)
+	return nil
+}
+
+// markSleeve marks on the sleeve what a part needs there: the slit of a
+// placket, the pleats that go into a cuff; on the skirt the opening of a pocket.
+func (g *garment) markSleeve(o part.Options) {
+	for i, piece := range g.result.Pieces {
+		switch {
+		case piece.Name == "sleeve" && o.Kind == part.SleevePlacket:
+			g.result.Pieces[i] = part.MarkSlit(piece, o.SlitLength())
+		case piece.Name == "sleeve" && o.Kind == part.ButtonedCuff:
+			g.result.Pieces[i] = part.MarkPleats(piece, o.PleatedAway(g.sleeve.WristWidth, g.result.Body[WristGirth]))
+		case o.Kind == part.PocketBag && (piece.Name == "front skirt" || piece.Name == "back skirt"):
+			g.result.Pieces[i] = o.MarkOpening(piece)
+		}
+	}
+}
+
+// partMeasures are what the parts of this garment are drafted from.
+func (g *garment) partMeasures() part.Measures {
+	body := g.result.Body
+	m := part.Measures{
+		Waist: body[WaistGirth], Wrist: body[WristGirth], WaistSeam: g.lowerWaist, WaistEase: g.lowerEase,
+		Pieces: g.result.Pieces,
+	}
+	if g.Bodice != nil {
+		m.Front, m.Back = &g.bodice.Front, &g.bodice.Back
+		m.FrontWaist, m.BackWaist = seam(g.bodice.Front, "waist"), seam(g.bodice.Back, "waist")
+	}
+	if g.Sleeve != nil {
+		m.WristWidth, m.Underarm = g.sleeve.WristWidth, body[ShoulderToWrist]/2
+		for _, piece := range g.result.Pieces {
+			if piece.Name == "sleeve" {
+				m.Underarm = seam(piece, "front underarm")
+			}
+		}
+	}
+	return m
+}
+
+// partNeeds lists the measurements that a part needs.
+func partNeeds(o part.Options) []Measurement {
+	switch {
+	case o.Length > 0:
+		return nil
+	case o.IsCuff():
+		return []Measurement{WristGirth}
+	case o.Kind == part.Waistband, o.Kind == part.ShapedWaistband, o.Kind == part.GatheredSkirt, o.Kind == part.Belt:
+		return []Measurement{WaistGirth}
+	}
+	return nil
+}

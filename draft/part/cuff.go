@@ -1,0 +1,154 @@
+package part
+
+import (
+	"fmt"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// Figures of a buttoned cuff and its slit, in mm (common practice).
+const (
+	cuffRound    = 15  // the rounded corners of the cuff
+	usualSlit    = 100 // 8 to 12 cm
+	slitPlace    = 0.25
+	pleatBegin   = 20 // the first pleat from the slit
+	pleatApart   = 10
+	pleatAlone   = 40  // up to here one pleat takes it all up
+	pleatedMost  = 100 // above it is gathered
+	slitLeftOver = 30  // how much of the underarm a slit leaves
+)
+
+// buttonedCuff is a cuff and its facing with rounded lower corners. The sleeve
+// is pleated into it, its slit bound by a placket as wide as the overlap.
+func buttonedCuff(m Measures, o Options, name string) (Block, error) {
+	if m.Wrist == 0 && o.Length == 0 {
+		return Block{}, fmt.Errorf("%s: the wrist girth is missing: measure it, or give the cuff's length", name)
+	}
+	length, depth := o.cuffLength(m.Wrist), o.FinishedDepth()
+	round := min(cuffRound, depth/2, length/4)
+	piece := pieces.Piece{
+		Name: name, Cut: 4, Pair: true,
+		Edges: []pieces.Edge{
+			construct.Edge("lower cuff edge", roundedBottom(length, round)),
+			construct.Edge("button cuff edge", construct.Line(orb.Point{length, round}, orb.Point{length, depth})),
+			construct.Edge("wrist", construct.Line(orb.Point{length, depth}, orb.Point{0, depth})),
+			construct.Edge("buttonhole cuff edge", construct.Line(orb.Point{0, depth}, orb.Point{0, round})),
+		},
+		Grain:   pieces.Grain{From: orb.Point{length / 3, 0.2 * depth}, To: orb.Point{length / 3, 0.8 * depth}},
+		Notches: []pieces.Notch{{Edge: "wrist", At: cuffOverlap, Count: 1, Match: "placket"}},
+		Marks: []pieces.Mark{
+			{Name: "button", At: orb.Point{length - cuffOverlap/2, depth / 2}},
+			{Name: "buttonhole", Path: construct.Line(orb.Point{cuffOverlap / 2, depth / 2}, orb.Point{cuffOverlap/2 + 15, depth / 2})},
+		},
+	}
+	block := Block{Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{cuffSheet(name, length, depth, round)}}
+	if m.WristWidth > 0 {
+		taken := o.PleatedAway(m.WristWidth, m.Wrist)
+		block.Pairings = []construct.Pairing{construct.Equal("wrist to cuff", "sleeve wrist, pleated or gathered, with the placket", m.WristWidth-taken+cuffOverlap, name, length)}
+		if taken > 0 {
+			block.Figures = []construct.Figure{{Name: "taken up at the wrist in pleats or gathers", Value: taken}}
+		}
+	}
+	return block, nil
+}
+
+func (o Options) cuffLength(wrist float64) float64 {
+	if o.Length > 0 {
+		return o.Length
+	}
+	return CuffLength(wrist)
+}
+
+// PleatedAway is how much of the width of a sleeve is taken up in pleats or
+// gathers, so that it fits a buttoned cuff less its overlap. 0 when the sleeve
+// is no wider.
+func (o Options) PleatedAway(width, wrist float64) float64 {
+	return max(0, width+cuffOverlap-o.cuffLength(wrist))
+}
+
+func cuffSheet(name string, length, depth, round float64) construct.Sheet {
+	s := construct.Sheet{Piece: name}
+	corner := s.Start(0, 0, "the lower left corner")
+	right := s.Right(corner, length, "the wrist with 2 cm of ease and 2 cm to button over, or the length asked for")
+	up := s.Up(corner, depth, "the depth")
+	s.Draw("complete the rectangle "+construct.Numbers(corner, right, up), "")
+	s.Draw("round both lower corners off, beginning {} before each", "", round)
+	s.Draw("notch the upper edge {} from the right", "the overlap, where the placket of the sleeve ends", cuffOverlap)
+	return s
+}
+
+// sleevePlacket is the strip that binds both edges of the slit in one: twice as
+// long as the slit, and folded double.
+func sleevePlacket(m Measures, o Options, name string) (Block, error) {
+	if m.WristWidth == 0 {
+		return Block{}, fmt.Errorf("%s: there is no sleeve to slit: draft a sleeve", name)
+	}
+	slit, width := o.SlitLength(), o.FinishedDepth()
+	if most := m.Underarm - slitLeftOver; slit > most {
+		return Block{}, construct.Refuse("%s: a slit of %s is too long for an underarm seam of %s; ask for %s or less, or a longer sleeve", name, construct.Length(slit), construct.Length(m.Underarm), construct.Length(max(0, most)))
+	}
+	piece := pieces.Rectangle(name, 2*width, 2*slit)
+	piece.Cut, piece.Pair = 2, true
+	for i, edge := range []string{"lower wrist", "outer cuff edge", "upper wrist", "slit cuff edge"} {
+		piece.Edges[i].Name = edge
+	}
+	piece.Marks = []pieces.Mark{{Name: "fold line", Path: construct.Line(orb.Point{width, 0}, orb.Point{width, 2 * slit})}}
+	piece.Notches = []pieces.Notch{{Edge: "slit cuff edge", At: slit, Count: 1, Match: "top of the slit"}}
+	return Block{
+		Pieces:   []pieces.Piece{piece},
+		Pairings: []construct.Pairing{construct.Equal("placket to slit", name, construct.SeamLength(piece, "slit cuff edge"), "both edges of the slit", 2*slit)},
+	}, nil
+}
+
+// SlitLength of a sleeve placket: that asked for, or the usual one.
+func (o Options) SlitLength() float64 {
+	if o.Length > 0 {
+		return o.Length
+	}
+	return usualSlit
+}
+
+// MarkSlit marks the slit on a sleeve: a quarter of the wrist in from the back
+// underarm (common practice). A sleeve without a wrist seam is left as it is.
+func MarkSlit(sleeve pieces.Piece, slit float64) pieces.Piece {
+	wrist, ok := sleeve.Edge("wrist")
+	if !ok {
+		return sleeve
+	}
+	at := slitPlace * wrist.Path.Length()
+	foot := wrist.Path.At(at)
+	top := construct.Go(foot, construct.Square(wrist.Path.Tangent(at)), slit)
+	sleeve.Marks = append(append([]pieces.Mark{}, sleeve.Marks...), pieces.Mark{Name: "slit", Path: construct.Line(foot, top)})
+	sleeve.Notches = append(append([]pieces.Notch{}, sleeve.Notches...), pieces.Notch{Edge: "wrist", At: at, Count: 2, Match: "placket"})
+	return sleeve
+}
+
+// MarkPleats notches the pleats that take so much of the wrist up: one, or two
+// from 4 cm; more than 10 cm, or more than there is room for before the slit,
+// is gathered and has none.
+func MarkPleats(sleeve pieces.Piece, taken float64) pieces.Piece {
+	wrist, ok := sleeve.Edge("wrist")
+	if !ok || taken < 1 || taken > pleatedMost {
+		return sleeve
+	}
+	count := 1
+	if taken > pleatAlone {
+		count = 2
+	}
+	each := taken / float64(count)
+	begin := slitPlace*wrist.Path.Length() + pleatBegin
+	if begin+taken+float64(count)*pleatApart > wrist.Path.Length() {
+		return sleeve
+	}
+	sleeve.Notches = append([]pieces.Notch{}, sleeve.Notches...)
+	for i := range count {
+		from := begin + float64(i)*(each+pleatApart)
+		for _, at := range []float64{from, from + each} {
+			sleeve.Notches = append(sleeve.Notches, pieces.Notch{Edge: "wrist", At: at, Count: 1, Match: fmt.Sprintf("pleat %d", i+1)})
+		}
+	}
+	return sleeve
+}

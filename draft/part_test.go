@@ -1,0 +1,233 @@
+package draft
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"ellwand/draft/bodice"
+	"ellwand/draft/construct"
+	"ellwand/draft/lining"
+	"ellwand/draft/part"
+	"ellwand/draft/skirt"
+	"ellwand/draft/sleeve"
+	"ellwand/pieces"
+)
+
+// shirt asks for a shirt blouse with every part that one can have.
+func shirt(body Body) Request {
+	reduce := 5.
+	return Request{
+		Garment: "shirt", Cloth: "shell", Body: body,
+		Bodice: &bodice.Options{Fit: bodice.Easy, FrontOpening: true, BackOnFold: true, BelowWaist: 260},
+		Sleeve: &sleeve.Options{Style: sleeve.Shirt},
+		Parts: []part.Options{
+			{Kind: part.ShirtCollar}, {Kind: part.ButtonedCuff}, {Kind: part.SleevePlacket}, {Kind: part.ArmholeFacing},
+			{Kind: part.FlatCollar}, {Kind: part.MandarinCollar}, {Kind: part.Belt}, {Kind: part.Tie},
+			{Kind: part.PatchPocket, Shape: part.Round}, {Kind: part.BiasStrip, Length: 4000, Depth: 30},
+		},
+		Linings: []Lining{{Of: []string{"front bodice", "back bodice", "sleeve"}, Cloth: "lining", Options: lining.Options{Shorter: 20, BackPleat: 20}}},
+		Interfacings: []Interfacing{
+			{Of: []string{"shirt collar"}, Cloth: "interfacing", Interfacing: lining.Interfacing{Cut: 1}},
+			{Of: []string{"buttoned cuff"}, Cloth: "interfacing", Interfacing: lining.Interfacing{Reduce: &reduce, Cut: 2}},
+		},
+	}
+}
+
+// dress asks for the parts that a skirt has.
+func dress(body Body) Request {
+	return Request{
+		Garment: "dress", Cloth: "shell", Body: body, Bodice: &bodice.Options{Shaping: bodice.ArmholeDart}, Skirt: &skirt.Options{Shape: skirt.ALine},
+		Parts: []part.Options{
+			{Kind: part.ArmholeFacing}, {Kind: part.PocketBag}, {Kind: part.FlatCollar},
+			{Kind: part.Facing, Of: "front skirt", FacedEdge: "waist"}, {Kind: part.Facing, Of: "back skirt", FacedEdge: "waist"},
+		},
+		Linings: []Lining{{Of: []string{"front skirt", "back skirt", "front bodice"}, Cloth: "lining", Options: lining.Options{Shorter: 20}}},
+	}
+}
+
+// checkParts checks every piece, its cutting outline and every row of the
+// report; facings and collars match their edges to 0.1 mm.
+func checkParts(t require.TestingT, r Result) {
+	for _, p := range r.Pieces {
+		require.NoError(t, p.Check(), p.Name)
+		_, err := p.CuttingOutline(0.1)
+		require.NoError(t, err, p.Name)
+		checkSmooth(t, p)
+	}
+	for _, row := range r.Truing.Rows {
+		if row.Seam == "bust line" || row.Seam == "bicep line" || row.Seam == "waist" || row.Seam == "hip line" {
+			continue
+		}
+		assert.True(t, row.Sound, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against, row.AgainstLength, row.Verdict)
+		if row.Seam == "facing to armhole" || row.Seam == "facing to waist" || row.Seam == "collar to neck" || row.Seam == "collar to stand" || row.Seam == "lining to shell" {
+			assert.InDelta(t, row.AgainstLength, row.OfLength, 0.1, "%s: %s", row.Seam, row.Of)
+		}
+	}
+}
+
+func TestPartsAtEverySize(t *testing.T) {
+	for _, table := range Tables() {
+		for _, name := range Sizes(table) {
+			for garment, ask := range map[string]func(Body) Request{"shirt": shirt, "dress": dress} {
+				t.Run(fmt.Sprintf("%s %s %s", garment, table, name), func(t *testing.T) {
+					result, err := Draft(ask(size(t, table, name)))
+					require.NoError(t, err)
+					checkParts(t, result)
+					assert.Empty(t, result.Warnings)
+				})
+			}
+		}
+	}
+}
+
+func TestPartsOnAnyBody(t *testing.T) {
+	body := size(t, "women", "14")
+	rapid.Check(t, func(t *rapid.T) {
+		varied := body.With(nil)
+		for _, name := range []Measurement{BustGirth, WaistGirth, HipGirth, NeckBaseGirth, BackNeckPointToWaist, ShoulderLength, WristGirth} {
+			if value, ok := varied[name]; ok {
+				varied[name] = value * rapid.Float64Range(0.9, 1.1).Draw(t, string(name))
+			}
+		}
+		ask := rapid.SampledFrom([]func(Body) Request{shirt, dress}).Draw(t, "garment")
+		result, err := Draft(ask(varied))
+		if err != nil {
+			t.Skip(err)
+		}
+		checkParts(t, result)
+	})
+}
+
+// A stand rises from its neck edge to its upper edge, which is shorter by its
+// depth times the angle it bends through (geometry: concentric arcs).
+func TestStandAndFall(t *testing.T) {
+	result, err := Draft(shirt(size(t, "women", "12")))
+	require.NoError(t, err)
+	stand, fall := pieceNamed(t, result, "shirt collar stand"), pieceNamed(t, result, "shirt collar fall")
+	front := pieceNamed(t, result, "front bodice")
+	assert.InDelta(t, 20, seam(stand, "extension neck"), 1e-9)
+	angle := 2 * 12 / seam(front, "neck")
+	assert.InDelta(t, seam(stand, "neck")-30*angle, seam(stand, "upper collar edge"), 1e-6)
+	assert.InDelta(t, seam(stand, "upper collar edge"), seam(fall, "lower collar edge"), 1e-6)
+	assert.InDelta(t, 90, corner(t, fall, "outer collar edge"), 0.01, "square to the centre back")
+	for _, p := range []pieces.Piece{stand, fall} {
+		assert.Equal(t, "2 centre back", fmt.Sprint(p.Cut, " ", p.Fold))
+	}
+	assert.InDelta(t, 45, seam(fall, "centre back"), 1e-9)
+}
+
+// The outer edge of a flat collar lies its depth from the neck everywhere, is
+// square to both centre lines, and is shorter than the bodice would have it by
+// what the overlap takes out at the shoulder (common practice).
+func TestFlatCollar(t *testing.T) {
+	for _, opening := range []bool{true, false} {
+		request := shirt(size(t, "women", "12"))
+		request.Bodice.FrontOpening, request.Bodice.BackOnFold = opening, opening
+		request.Parts = []part.Options{{Kind: part.FlatCollar, Depth: 70}}
+		request.Linings, request.Interfacings = nil, nil
+		result, err := Draft(request)
+		require.NoError(t, err)
+		collar := pieceNamed(t, result, "flat collar")
+		assert.Equal(t, map[bool]string{true: "centre back", false: "centre front"}[opening], collar.Fold)
+		assert.InDelta(t, 90, corner(t, collar, "outer collar edge"), 0.5)
+		assert.InDelta(t, 90, corner(t, collar, collar.Fold), 0.5)
+		outer, _ := collar.Edge("outer collar edge")
+		for _, p := range outer.Path.Flatten(0.1) {
+			nearest := math.Inf(1)
+			for _, name := range []string{"neck 1", "neck 2"} {
+				neck, _ := collar.Edge(name)
+				for _, q := range neck.Path.Flatten(0.01) {
+					nearest = min(nearest, construct.Distance(p, q))
+				}
+			}
+			assert.InDelta(t, 70, nearest, 2)
+		}
+		request.Parts[0].Overlap = 30
+		rolled, err := Draft(request)
+		require.NoError(t, err)
+		assert.Less(t, seam(pieceNamed(t, rolled, "flat collar"), "outer collar edge"), seam(collar, "outer collar edge")-5)
+	}
+}
+
+// Strips joined make the length; none is wider on the bias than the cloth; a
+// square of side s gives s²/w (geometry, less the seams).
+func TestBiasStrips(t *testing.T) {
+	for _, c := range []struct{ length, width, cloth float64 }{{4000, 30, 1120}, {800, 40, 1480}, {12000, 25, 880}} {
+		made, err := part.Draft(part.Measures{}, part.Options{Kind: part.BiasStrip, Length: c.length, Depth: c.width, ClothWidth: c.cloth})
+		require.NoError(t, err)
+		strip := made.Pieces[0]
+		assert.InDelta(t, c.length, float64(strip.Cut)*seam(strip, "left raw edge"), 1e-6)
+		assert.LessOrEqual(t, (seam(strip, "left raw edge")+20+c.width)/math.Sqrt2, c.cloth+1e-6)
+		assert.Equal(t, pieces.Bias, strip.Grain.Lie)
+		side := made.Figures[0].Value
+		assert.InDelta(t, c.length, side*side/c.width, 1e-6)
+	}
+}
+
+// A lining ends so much above the hem and is so much wider at the centre back.
+func TestLinings(t *testing.T) {
+	result, err := Draft(shirt(size(t, "women", "12")))
+	require.NoError(t, err)
+	back, lined := pieceNamed(t, result, "back bodice"), pieceNamed(t, result, "back bodice lining")
+	assert.InDelta(t, seam(back, "side")-20, seam(lined, "side"), 0.01)
+	assert.InDelta(t, seam(back, "neck")+20, seam(lined, "neck"), 0.01)
+	assert.InDelta(t, seam(back, "centre back")-20, seam(lined, "centre back"), 0.01)
+	assert.Equal(t, "centre back lining", lined.Fold+" "+lined.Cloth)
+	hem, _ := lined.Edge("narrow hem")
+	assert.Equal(t, 15., hem.Allowance)
+	front := pieceNamed(t, result, "front bodice lining")
+	_, grown := front.Edge("extension neck")
+	assert.False(t, grown, "it ends at the facing")
+	for _, p := range result.Pieces {
+		if p.Cloth != "interfacing" {
+			continue
+		}
+		shell := pieceNamed(t, result, p.Name[:len(p.Name)-len(" interfacing")])
+		for i, edge := range p.Edges {
+			want := 0.
+			if shell.Name == "buttoned cuff" {
+				want = shell.Edges[i].Allowance - 5
+			}
+			assert.InDelta(t, want, edge.Allowance, 1e-9, "%s %s", p.Name, edge.Name)
+		}
+	}
+	assert.Equal(t, "2 true", fmt.Sprint(pieceNamed(t, result, "buttoned cuff interfacing").Cut, " ", pieceNamed(t, result, "buttoned cuff interfacing").Pair))
+}
+
+func TestPartsRefused(t *testing.T) {
+	reduce := -3.
+	for want, change := range map[string]func(*Request){
+		"flat collar: a depth of 20 cm is more than the shoulder has room for; ask for 12":                               func(r *Request) { r.Parts = []part.Options{{Kind: part.FlatCollar, Depth: 200}} },
+		"armhole facing front: a depth of 20 cm is more than the side and the shoulder have room for beside the armhole": func(r *Request) { r.Parts = []part.Options{{Kind: part.ArmholeFacing, Depth: 200}} },
+		"shirt collar: a depth of 3 cm does not cover the seam of a stand of 3 cm; ask for 3.8 cm or more":               func(r *Request) { r.Parts = []part.Options{{Kind: part.ShirtCollar, Depth: 30}} },
+		`sleeve elbow facing: the sleeve has no edge "elbow"; its edges are: wrist hem, front underarm`:                  func(r *Request) { r.Parts = []part.Options{{Kind: part.Facing, Of: "sleeve", FacedEdge: "elbow"}} },
+		`there is no piece "skirt"; the pieces drafted before it are: front bodice, back bodice, sleeve`:                 func(r *Request) { r.Parts = []part.Options{{Kind: part.Facing, Of: "skirt", FacedEdge: "waist"}} },
+		"facing: name the piece that it is of and the edge that it faces":                                                func(r *Request) { r.Parts = []part.Options{{Kind: part.Facing}} },
+		"pocket bag: there is no front skirt with a side seam to hang it in":                                             func(r *Request) { r.Parts = []part.Options{{Kind: part.PocketBag}} },
+		"sleeve placket: a slit of 50 cm is too long for an underarm seam of":                                            func(r *Request) { r.Parts = []part.Options{{Kind: part.SleevePlacket, Length: 500}} },
+		"bias strip: the length is missing: give the length of all strips joined":                                        func(r *Request) { r.Parts = []part.Options{{Kind: part.BiasStrip}} },
+		`patch pocket: there is no shape "oval" for its lower edge; use one of: square, pointed, round`:                  func(r *Request) { r.Parts = []part.Options{{Kind: part.PatchPocket, Shape: "oval"}} },
+		`lining: there is no piece "collars"; the pieces are front bodice, back bodice, sleeve`:                          func(r *Request) { r.Parts, r.Linings = nil, []Lining{{Of: []string{"collars"}}} },
+		"lining: it is -2 cm shorter than the shell; that cannot be negative": func(r *Request) {
+			r.Linings = []Lining{{Of: []string{"sleeve"}, Options: lining.Options{Shorter: -20}}}
+		},
+		"sleeve lining: 60 cm shorter is more than its shortest edge beside the hem": func(r *Request) {
+			r.Parts, r.Linings = nil, []Lining{{Of: []string{"sleeve"}, Options: lining.Options{Shorter: 600}}}
+		},
+		"interfacing: each allowance is reduced by -0.3 cm; that cannot be negative": func(r *Request) { r.Interfacings[0].Reduce = &reduce },
+	} {
+		request := shirt(size(t, "women", "12"))
+		request.Linings, request.Interfacings[1].Of = nil, []string{"sleeve"}
+		change(&request)
+		if len(request.Parts) == 0 || request.Parts[0].Kind != part.ShirtCollar || len(request.Parts) == 1 {
+			request.Interfacings = nil
+		}
+		_, err := Draft(request)
+		assert.ErrorContains(t, err, want)
+	}
+}
