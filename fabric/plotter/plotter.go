@@ -63,6 +63,9 @@ func Pages(plan fabric.LayPlan, options Options) ([]drawing.Page, error) {
 	plane := draw(plan, options)
 	tiling := sheet.EvenTiling(plane, paper)
 	if !paper.IsRoll() {
+		if turned := sheet.EvenTiling(plane, paper.Turned()); turned.Sheets(plane) < tiling.Sheets(plane) {
+			tiling = turned
+		}
 		return tiling.Pages(plane), nil
 	}
 	width, height := plane.Extent()

@@ -236,6 +236,21 @@ func TestNarrowRollCutsBetweenPieces(t *testing.T) {
 	assert.Equal(t, []float64{0, 578, 1150}, frames([]span{{0, 1150}, {10, 1140}, {20, 1130}}, 1150, 578, 4)[:3])
 }
 
+// TestSheetsAreTurnedWhereFewerDo: the lay and its head are 297 mm by 1490 mm.
+// Sheets of 500 mm by 350 mm, 468 mm by 318 mm between their trim lines, take
+// five rows of one on their side, and four upright.
+func TestSheetsAreTurnedWhereFewerDo(t *testing.T) {
+	paper, err := sheet.ParsePaper("500mmx350mm")
+	require.NoError(t, err)
+	plan := longPlan(t, 9)
+	width, height := draw(plan, Options{}).Extent()
+	require.True(t, width < 318 && height > 3*468 && height < 4*468, "%g by %g", width, height)
+	pages, err := Pages(plan, Options{Paper: paper})
+	require.NoError(t, err)
+	assert.Len(t, pages, 4)
+	assert.Less(t, pages[0].Width, pages[0].Height)
+}
+
 // TestRepeatLinesAtFullSize: a dotted line every 240 mm along the warp, where
 // the plotter begins a stroke at the foot of the lay.
 func TestRepeatLinesAtFullSize(t *testing.T) {

@@ -58,7 +58,7 @@ func ParsePaper(text string) (Paper, error) {
 		}
 	}
 	first, second, found := strings.Cut(strings.ReplaceAll(plain, "×", "x"), "x")
-	if !found {
+	if !found || !strings.ContainsAny(first[:min(1, len(first))], ".0123456789") {
 		return Paper{}, fmt.Errorf("the paper %q is not known; use one of %s, or its sides, such as 600mmx900mm", text, strings.Join(PaperNames(), ", "))
 	}
 	width, err := measure.Parse(strings.TrimSpace(first), measure.Millimetre)
@@ -95,18 +95,19 @@ func (p Paper) Cell() (width, height float64) {
 func (p Paper) Check() error {
 	say := func(mm float64) string { return measure.Length(mm).Format(measure.Millimetre) }
 	width, height := p.Cell()
+	sides := fmt.Sprintf("sheet of %s x %s", say(p.Width), say(p.Height))
 	if p.IsRoll() {
-		width = math.Max(leastLong, height)
+		width, sides = math.Max(leastLong, height), "roll of "+say(p.Height)
 	}
 	const most = 5000
 	switch {
 	case !(p.Margin >= 0) || !(p.Overlap >= 0):
 		return fmt.Errorf("a margin of %s and an overlap of %s: neither can be negative", say(p.Margin), say(p.Overlap))
 	case !(p.Width <= most) || !(p.Height <= most):
-		return fmt.Errorf("a sheet of %s x %s is too large; no side can be over %s", say(p.Width), say(p.Height), say(most))
+		return fmt.Errorf("a %s is too large; no side can be over %s", sides, say(most))
 	case !(math.Min(width, height) >= leastCell) || !(math.Max(width, height) >= leastLong):
-		return fmt.Errorf("a sheet of %s x %s with a margin of %s and an overlap of %s leaves %s x %s for the pieces; %s x %s are needed for the squares by which the print is measured",
-			say(p.Width), say(p.Height), say(p.Margin), say(p.Overlap), say(math.Max(0, width)), say(math.Max(0, height)), say(leastCell), say(leastLong))
+		return fmt.Errorf("a %s with a margin of %s and an overlap of %s leaves %s x %s for the pieces; %s x %s are needed for the squares by which the print is measured: take a smaller margin or overlap, or larger paper",
+			sides, say(p.Margin), say(p.Overlap), say(math.Max(0, width)), say(math.Max(0, height)), say(leastCell), say(leastLong))
 	}
 	return nil
 }

@@ -266,10 +266,13 @@ func TestParsePaper(t *testing.T) {
 		_, err := ParsePaper(bad)
 		assert.Error(t, err, bad)
 	}
+	_, err := ParsePaper("a5x")
+	assert.ErrorContains(t, err, `the paper "a5x" is not known; use one of a0, a1`)
 	for _, c := range []struct {
 		paper Paper
 		want  string
 	}{
+		{Paper{0, 60, 10, 12}, "a roll of 60 mm with a margin of 10 mm"},
 		{Paper{210, 297, -1, 10}, "negative"}, {Paper{210, 297, 10, math.NaN()}, "negative"},
 		{Paper{math.NaN(), 297, 10, 10}, "too large"}, {Paper{9000, 297, 10, 10}, "too large"},
 		{Paper{210, 297, 60, 10}, "leaves 80 mm x 167 mm for the pieces"},
