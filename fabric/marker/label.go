@@ -49,11 +49,12 @@ func lineStep(points float64) float64 { return points * drawing.Point * 1.2 }
 func (s *sheets) labels(v view, shown []shownPiece) []label {
 	var placed []label
 	var waiting []shownPiece
+	least := s.leastOf(shown)
 	for _, piece := range shown {
 		if len(piece.visible) < 4 {
 			continue
 		}
-		if l, ok := s.labelInside(piece); ok {
+		if l, _, ok := s.labelInside(piece, least[piece.laid.Name]); ok {
 			placed = append(placed, l)
 		} else {
 			waiting = append(waiting, piece)
@@ -63,6 +64,21 @@ func (s *sheets) labels(v view, shown []shownPiece) []label {
 		placed = append(placed, s.labelOutside(v, piece, shown, placed))
 	}
 	return placed
+}
+
+// leastOf finds for all pieces of a name the first label that fits in each of
+// them, so that like pieces look alike. Those that a page cuts do not count.
+func (s *sheets) leastOf(shown []shownPiece) map[string]int {
+	out := map[string]int{}
+	for _, piece := range shown {
+		if len(piece.visible) < 4 || piece.visible.Bound() != orb.Ring(piece.outline).Bound() {
+			continue
+		}
+		if _, index, ok := s.labelInside(piece, 0); ok {
+			out[piece.laid.Name] = max(out[piece.laid.Name], index)
+		}
+	}
+	return out
 }
 
 // texts of a label from the fullest to the shortest, without their places.
@@ -111,45 +127,50 @@ func (s *sheets) copies(l fabric.Laid) int {
 	return n
 }
 
-func (s *sheets) labelInside(piece shownPiece) (label, bool) {
-	loose := piece
-	loose.fine = nil
-	sizes := []float64{9, 8, 7, 6}
-	for _, p := range []shownPiece{piece, loose} {
-		for _, text := range s.texts(p) {
-			if l, ok := s.placeAny(p, text, sizes...); ok {
-				return l, true
+// attempt is a label that may fit, and the lines that it keeps off.
+type attempt struct {
+	piece shownPiece
+	label
+}
+
+// attempts at a label inside a piece, the best first.
+func (s *sheets) attempts(piece shownPiece) []attempt {
+	var out []attempt
+	add := func(p shownPiece, l label, sizes ...float64) {
+		for _, points := range sizes {
+			l.points, l.up = points, false
+			out = append(out, attempt{p, l})
+			if len(l.lines) > 0 || l.plain { // a disc is as wide as it is high
+				l.up = true
+				out = append(out, attempt{p, l})
 			}
 		}
-		sizes = append(sizes, 5.2)
+	}
+	loose := piece
+	loose.fine = nil
+	for _, text := range s.texts(piece) {
+		add(piece, text, 9, 8, 7, 6)
+	}
+	for _, text := range s.texts(piece) {
+		add(loose, text, 9, 8, 7, 6, 5.2)
 	}
 	bare := loose
 	bare.arrow, bare.darts = [2]orb.Point{}, nil
 	for _, p := range []shownPiece{loose, bare} {
-		if l, ok := s.placeAny(p, label{}, 7, 6, 5); ok {
-			return l, true
-		}
-		if l, ok := s.placeAny(p, label{plain: true}, 6, 5, 4.5); ok {
-			return l, true
-		}
+		add(p, label{}, 7, 6, 5)
+		add(p, label{plain: true}, 6, 5, 4.5)
 	}
-	return label{}, false
+	return out
 }
 
-// placeAny tries a label in the sizes of type, each across and upwards.
-func (s *sheets) placeAny(piece shownPiece, l label, sizes ...float64) (label, bool) {
-	for _, points := range sizes {
-		for _, up := range []bool{false, true} {
-			l.points, l.up = points, up
-			if found, ok := s.place(piece, l); ok {
-				return found, true
-			}
-			if len(l.lines) == 0 && !l.plain {
-				break // a disc is as wide as it is high
-			}
+// labelInside finds the first attempt, from the index given, that fits.
+func (s *sheets) labelInside(piece shownPiece, from int) (label, int, bool) {
+	for i, a := range s.attempts(piece)[from:] {
+		if l, ok := s.place(a.piece, a.label); ok {
+			return l, from + i, true
 		}
 	}
-	return label{}, false
+	return label{}, 0, false
 }
 
 // blockSize of a label that reads across.

@@ -91,8 +91,13 @@ func (f figure) obstacles() [][2]orb.Point {
 		}
 	}
 	g := f.piece.Grain
-	aside := times(left(minus(g.To, g.From)), 5/distance(g.From, g.To))
-	keepOff(plus(g.From, aside), plus(g.To, aside), minus(g.To, aside), minus(g.From, aside), plus(g.From, aside))
+	keepOff(g.From, g.To)
+	if f.grainLetters() > 0 {
+		for _, away := range []float64{2.5, 5} { // nothing fits between the two
+			aside := times(left(minus(g.To, g.From)), away/distance(g.From, g.To))
+			keepOff(plus(g.From, aside), plus(g.To, aside), minus(g.To, aside), minus(g.From, aside), plus(g.From, aside))
+		}
+	}
 	for _, t := range f.piece.Darts {
 		keepOff(t.Start, t.Apex, t.End)
 		if t.Mouth == "" {

@@ -205,9 +205,22 @@ func (f figure) grain() {
 	f.Line(grainLine, g.From, neck)
 	f.Line(grainLine, plus(g.From, times(side, size/3)), plus(g.From, times(side, -size/3)))
 	f.Area(0, g.To, plus(neck, times(side, size/3)), plus(neck, times(side, -size/3)))
-	text, shaft := drawing.GrainText(f.piece), distance(g.From, neck)
-	letters := math.Min(4, 0.95*shaft/drawing.Width(text, 1/drawing.Point, false))
-	f.along(text, plus(g.From, times(u, shaft/2)), u, letters, 0.9*letters, false)
+	if letters := f.grainLetters(); letters > 0 {
+		f.along(drawing.GrainText(f.piece), plus(g.From, times(minus(neck, g.From), 0.5)), u, letters, 0.9*letters, false)
+	}
+}
+
+// grainLetters is the height of the words on the grainline, mm; 0 where they
+// would be too small to be read, and are left out.
+func (f figure) grainLetters() float64 {
+	g := f.piece.Grain
+	length := distance(g.From, g.To)
+	shaft := length - math.Min(9, length/4)
+	letters := math.Min(4, 0.95*shaft/drawing.Width(drawing.GrainText(f.piece), 1/drawing.Point, false))
+	if letters < leastText {
+		return 0
+	}
+	return letters
 }
 
 // sizeNames writes the size beside its line, on each long edge: the sizes one
