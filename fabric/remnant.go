@@ -15,6 +15,15 @@ type Remnant struct {
 	Cloth Cloth
 	// Length along the warp as it is now, mm. Positive.
 	Length float64
+	// Offcuts that lie in a row on the cloth, when it is made of several or is
+	// not a rectangle. May be empty.
+	Offcuts []OffcutPlace
+}
+
+// OffcutPlace is where an offcut lies in the row, along, mm.
+type OffcutPlace struct {
+	Name     string
+	From, To float64
 }
 
 // Answer says whether a remnant is enough.

@@ -219,14 +219,22 @@ func (q *question) plan(lay Lay, found *spread) (LayPlan, error) {
 		return LayPlan{}, err
 	}
 	plan.Notes = nil
+	if q.fits(found) && !lay.isAcross() {
+		plan.Zones = nil // of all the cloth that there is, not of the pieces' length alone
+		for _, one := range found.beds {
+			plan.Zones = append(plan.Zones, one.zonesWithin(q.usable)...)
+		}
+	}
 	if q.fits(found) {
 		plan.Buy = q.remnant.Length
 		plan.Need = min(plan.Need, plan.Buy)
-		if left := q.remnant.Length - q.cloth.Shrinkage.beforeWetting(plan.Taken); left < leastStraightening {
+		left := q.remnant.Length - q.cloth.Shrinkage.beforeWetting(plan.Taken)
+		if left < leastStraightening && len(q.remnant.Offcuts) == 0 {
 			plan.Notes = append(plan.Notes, fmt.Sprintf("Only %s of the length are to spare, and straightening the cut ends takes %s: "+
 				"check that both ends are cut along a thread.", q.cloth.say(left), q.cloth.straightening()))
 		}
 	}
+	plan.Notes = append(plan.Notes, q.remnant.rowNotes()...)
 	if err := plan.Check(q.asked); err != nil {
 		return LayPlan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", ErrInternal, lay, err)
 	}

@@ -3,6 +3,7 @@ package fabric
 import (
 	"errors"
 	"fmt"
+	"math"
 
 	"github.com/paulmach/orb"
 	"github.com/peterstace/simplefeatures/geom"
@@ -49,8 +50,11 @@ func Together(cloth Cloth, offcuts []Offcut) (Remnant, error) {
 			return Remnant{}, err
 		}
 	}
+	var places []OffcutPlace
 	for i, outline := range row.outlines {
 		row.add(outline, offcuts[i].Flaws, i > 0)
+		box := outline.Bound()
+		places = append(places, OffcutPlace{offcuts[i].named(i), row.length - (box.Max[0] - box.Min[0]), row.length})
 	}
 	if row.err != nil {
 		return Remnant{}, row.err
@@ -59,7 +63,26 @@ func Together(cloth Cloth, offcuts []Offcut) (Remnant, error) {
 	if !row.cloth.Shrinkage.CutFirst {
 		row.cloth.Shrinkage = Shrinkage{}
 	}
-	return Remnant{Cloth: row.cloth, Length: row.length}, nil
+	return Remnant{Cloth: row.cloth, Length: row.length, Offcuts: places}, nil
+}
+
+// MustLieOpen reports whether offcuts of unlike widths, or not rectangular, are
+// among them: no one fold halves them all.
+func MustLieOpen(offcuts []Offcut) bool {
+	for _, o := range offcuts {
+		if len(o.Outline) > 0 || math.Abs(o.Width-offcuts[0].Width) > sameLength {
+			return true
+		}
+	}
+	return false
+}
+
+// named gives an offcut without a name its number.
+func (o Offcut) named(i int) string {
+	if o.Name == "" {
+		return fmt.Sprintf("remnant %d", i+1)
+	}
+	return o.Name
 }
 
 // row is the common frame as it is filled.
@@ -81,10 +104,7 @@ func (r *row) wetted(ring orb.Ring) orb.Ring {
 
 // measure notes the outline of an offcut, and the width of the widest.
 func (r *row) measure(offcut Offcut, i int) error {
-	name := offcut.Name
-	if name == "" {
-		name = fmt.Sprintf("remnant %d", i+1)
-	}
+	name := offcut.named(i)
 	outline := offcut.Outline
 	if len(outline) == 0 {
 		if !isLength(offcut.Length) || !isLength(offcut.Width) || offcut.Length*offcut.Width == 0 {
@@ -130,4 +150,17 @@ func (r *row) add(outline orb.Ring, flaws []Flaw, bar bool) {
 		r.cloth.Flaws = append(r.cloth.Flaws, flaw)
 	}
 	r.length += box.Max[0] - box.Min[0]
+}
+
+// rowNotes say how a plan of several offcuts is read: it shows them in a row,
+// and each is laid by itself.
+func (r Remnant) rowNotes() []string {
+	if len(r.Offcuts) < 2 {
+		return nil
+	}
+	out := []string{"The plan shows the remnants in a row, a bar between them; lay each by itself, its cut end on your left."}
+	for _, o := range r.Offcuts[1:] {
+		out = append(out, fmt.Sprintf("On %s measure along from its own left end: take %s off every distance from the cut end.", o.Name, r.Cloth.say(o.From)))
+	}
+	return out
 }

@@ -66,9 +66,12 @@ The length of the cloth stands in the job, as length: under its cloth, or after
 type asked struct {
 	cloth  fabric.Cloth
 	length float64
-	fit    fabric.RemnantFit
-	tried  []string // what might have made it fit, in words
-	ways   []remnant.Remedy
+	// pieces of cloth that are asked about together; empty for a single one.
+	offcuts []fabric.Offcut
+	row     []fabric.OffcutPlace
+	fit     fabric.RemnantFit
+	tried   []string // what might have made it fit, in words
+	ways    []remnant.Remedy
 }
 
 func (e *env) remnant(cmd *cobra.Command, path string, s search, o remnantOptions) error {
@@ -158,7 +161,7 @@ func (o remnantOptions) cloths(work *job.Work) ([]asked, error) {
 			return nil, fmt.Errorf("the job has %d cloths; say which one the piece is of: --cloth %s", len(offers), strings.Join(names, " or --cloth "))
 		}
 	} else if len(offers) > 1 {
-		offers = slices.DeleteFunc(offers, func(offer job.Offer) bool { return offer.Length == 0 })
+		offers = slices.DeleteFunc(offers, func(offer job.Offer) bool { return offer.Length == 0 && len(offer.Remnants) == 0 })
 	}
 	if len(offers) == 0 {
 		return nil, fmt.Errorf("%s: no cloth has a length; add length: to the cloth that is there already, or ask with --cloth %s --length 1.6m", work.File, names[0])
@@ -176,6 +179,13 @@ func (o remnantOptions) cloths(work *job.Work) ([]asked, error) {
 
 func (o remnantOptions) asked(work *job.Work, offer job.Offer) (asked, error) {
 	name := offer.Cloth.Name
+	if len(offer.Remnants) > 0 && o.length == "" && o.width == "" {
+		together, err := fabric.Together(offer.Cloth, offer.Remnants)
+		if err != nil {
+			return asked{}, fmt.Errorf("%s: %w", work.File, err)
+		}
+		return asked{cloth: together.Cloth, length: together.Length, offcuts: offer.Remnants, row: together.Offcuts}, nil
+	}
 	length, err := o.measure(work, "--length", o.length, offer.Length)
 	switch {
 	case err != nil:

@@ -13,11 +13,29 @@ import (
 func (e *env) printRemnants(work *job.Work, all []asked, budget time.Duration) {
 	fmt.Fprintln(e.out, work.Title())
 	for _, a := range all {
-		fmt.Fprintf(e.out, "\n%s, %s wide, %s, nap %s: %s\n", a.cloth.Name, work.Format(a.cloth.Width), lengthText(work, a), a.cloth.Nap, answerText(a, budget))
+		fmt.Fprintf(e.out, "\n%s, %s, nap %s: %s\n", a.cloth.Name, sizeText(work, a), a.cloth.Nap, answerText(a, budget))
 		for _, line := range remnantLines(work, a) {
 			fmt.Fprintln(e.out, line)
 		}
 	}
+}
+
+// sizeText gives the size of the cloth, or of each of the remnants that are
+// asked about together.
+func sizeText(work *job.Work, a asked) string {
+	if len(a.offcuts) == 0 {
+		return fmt.Sprintf("%s wide, %s", work.Format(a.cloth.Width), lengthText(work, a))
+	}
+	var out []string
+	for i, o := range a.offcuts {
+		width, length := o.Width, o.Length
+		if len(o.Outline) > 0 {
+			box := o.Outline.Bound()
+			width, length = box.Max[1]-box.Min[1], box.Max[0]-box.Min[0]
+		}
+		out = append(out, fmt.Sprintf("%s (%s wide, %s long)", a.row[i].Name, work.Format(width), work.FormatLong(length)))
+	}
+	return strings.Join(out, " and ")
 }
 
 // lengthText gives the length, and what is left of it to lay on.
@@ -57,6 +75,9 @@ func remnantLines(work *job.Work, a asked) []string {
 
 func enoughLines(work *job.Work, a asked) []string {
 	plan, spare := a.fit.Plan, a.fit.Spare
+	if len(a.row) > 0 {
+		return append(rowLines(a), plan.Notes...)
+	}
 	out := []string{fmt.Sprintf("Lay it %s; the pieces take %s.", plan.Lay, work.FormatLong(plan.Taken))}
 	for _, reason := range a.fit.Reasons {
 		out = append(out, fmt.Sprintf("Not %s: %s.", reason.Lay, once(reason.Why)))
@@ -69,6 +90,24 @@ func enoughLines(work *job.Work, a asked) []string {
 			work.Format(spare.CleanEnd), work.Format(spare.Length), work.Format(spare.Width), work.Format(spare.X), work.Format(spare.Y)))
 	}
 	return append(out, plan.Notes...)
+}
+
+// rowLines say what is cut from each of several remnants.
+func rowLines(a asked) []string {
+	out := []string{fmt.Sprintf("Lay each %s.", a.fit.Plan.Lay)}
+	for _, place := range a.row {
+		var names []string
+		for _, piece := range a.fit.Plan.Pieces {
+			if x := piece.Outline.Bound().Center()[0]; x > place.From && x < place.To {
+				names = append(names, piece.Name)
+			}
+		}
+		if len(names) == 0 {
+			names = []string{"nothing"}
+		}
+		out = append(out, fmt.Sprintf("From %s: %s.", place.Name, strings.Join(names, ", ")))
+	}
+	return out
 }
 
 // closestText says which pieces stick out, and by how much.
@@ -121,11 +160,13 @@ type remnantReport struct {
 }
 
 type remnantClothReport struct {
-	Name     string           `json:"name"`
-	WidthMM  float64          `json:"width_mm"`
-	LengthMM float64          `json:"length_mm"`
-	UsableMM float64          `json:"usable_length_mm"`
-	Nap      string           `json:"nap"`
+	Name     string  `json:"name"`
+	WidthMM  float64 `json:"width_mm"`
+	LengthMM float64 `json:"length_mm"`
+	UsableMM float64 `json:"usable_length_mm"`
+	Nap      string  `json:"nap"`
+	// Remnants are where each of several lies in the row that the layout shows.
+	Remnants []rowReport      `json:"remnants,omitempty"`
 	Answer   string           `json:"answer"`
 	Lay      string           `json:"lay,omitempty"`
 	TakenMM  float64          `json:"taken_mm,omitempty"`
@@ -133,6 +174,12 @@ type remnantClothReport struct {
 	Proof    string           `json:"proof,omitempty"`
 	Over     []overhangReport `json:"over,omitempty"`
 	Ways     []wayReport      `json:"changes"`
+}
+
+type rowReport struct {
+	Name   string  `json:"name"`
+	FromMM float64 `json:"from_mm"`
+	ToMM   float64 `json:"to_mm"`
 }
 
 type spareReport struct {
@@ -169,6 +216,9 @@ func remnantClothReportOf(work *job.Work, a asked) remnantClothReport {
 	out := remnantClothReport{
 		Name: a.cloth.Name, WidthMM: tidy(a.cloth.Width), LengthMM: tidy(a.length), UsableMM: tidy(a.fit.Usable),
 		Nap: a.cloth.Nap.String(), Answer: a.fit.Answer.String(), Proof: a.fit.Proof, Ways: []wayReport{},
+	}
+	for _, place := range a.row {
+		out.Remnants = append(out.Remnants, rowReport{place.Name, tidy(place.From), tidy(place.To)})
 	}
 	if len(a.fit.Plan.Pieces) > 0 {
 		out.Lay, out.TakenMM = a.fit.Plan.Lay.String(), tidy(a.fit.Plan.Taken)

@@ -21,8 +21,14 @@ func (e *env) askRemnant(cmd *cobra.Command, file *job.File, work *job.Work, a *
 	if lay != nil {
 		question.Lays = []fabric.Lay{*lay}
 	}
+	if fabric.MustLieOpen(a.offcuts) {
+		if lay != nil && *lay != fabric.Open {
+			return fmt.Errorf("%s: the remnants of cloth %q are of unlike widths or no rectangles, so that no one fold halves them; leave --lay out", work.File, a.cloth.Name)
+		}
+		question.Lays = []fabric.Lay{fabric.Open}
+	}
 	var err error
-	a.fit, err = fabric.Fit(ctx, fabric.Remnant{Cloth: a.cloth, Length: a.length}, question.Pieces, fabric.Options{
+	a.fit, err = fabric.Fit(ctx, fabric.Remnant{Cloth: a.cloth, Length: a.length, Offcuts: a.row}, question.Pieces, fabric.Options{
 		Time: s.time, Seed: s.seed, Workers: s.workers, Lays: question.Lays,
 		Progress: func(lay fabric.Lay, p nest.Progress) {
 			title := fmt.Sprintf("%s %s, %s", a.cloth.Name, work.Format(a.cloth.Width), lay)

@@ -63,6 +63,8 @@ func (r *resolver) cloth(path string, cloth Cloth) Offer {
 		offer.Length, _ = r.positive(path+".length", name+": the length", cloth.Length)
 	}
 	switch {
+	case len(cloth.Remnants) > 0:
+		r.remnants(path+".remnants", name, cloth, &offer)
 	case cloth.Width != "" && len(cloth.Widths) > 0:
 		r.fault(path+".widths", "%s has both width and widths; keep one of them", name)
 	case len(cloth.Widths) > 0:

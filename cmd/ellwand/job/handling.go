@@ -37,6 +37,57 @@ type Flaw struct {
 	Outline [][]Measure `yaml:"outline" jsonschema:"minItems=3" jsonschema_description:"corners of any other shape: [[along, across], ...]"`
 }
 
+// Remnant is a piece of a cloth that is there already: a length and a width,
+// or an outline.
+type Remnant struct {
+	Name    Text        `yaml:"name" jsonschema_description:"what tells it apart: the one from the skirt"`
+	Length  Measure     `yaml:"length" jsonschema_description:"along the warp"`
+	Width   Measure     `yaml:"width" jsonschema_description:"across, from edge to edge"`
+	Outline [][]Measure `yaml:"outline" jsonschema:"minItems=3" jsonschema_description:"its corners in turn when it is not a rectangle: [[along, across], ...]"`
+	Flaws   []Flaw      `yaml:"flaws" jsonschema_description:"places on it that may not be used, measured from its own cut end"`
+}
+
+// remnants reads the pieces of a cloth that are there already; the widest of
+// them is the width of the cloth.
+func (r *resolver) remnants(path, name string, cloth Cloth, offer *Offer) {
+	if cloth.Width != "" || len(cloth.Widths) > 0 || cloth.Length != "" {
+		r.fault(path, "%s has remnants and a width or length of its own; leave those out, each remnant has its own", name)
+	}
+	widest := 0.0
+	for i, remnant := range cloth.Remnants {
+		at := entry(path, i)
+		what := name + ": remnant " + quoted(remnant.Name)
+		if remnant.Name == "" {
+			what = name + ": remnant " + strconv.Itoa(i+1)
+		}
+		out := fabric.Offcut{Name: string(remnant.Name)}
+		isRectangle := len(remnant.Outline) == 0
+		switch {
+		case isRectangle:
+			out.Length, _ = r.positive(at+".length", what+": the length", remnant.Length)
+			out.Width, _ = r.positive(at+".width", what+": the width", remnant.Width)
+			widest = max(widest, out.Width)
+		case remnant.Length != "" || remnant.Width != "":
+			r.fault(at, "%s has an outline and a length or width; keep one of them", what)
+		}
+		for k, corner := range remnant.Outline {
+			p := r.point(entry(at+".outline", k), what+": a corner", corner)
+			out.Outline, widest = append(out.Outline, p), max(widest, p[1])
+		}
+		for k, flaw := range remnant.Flaws {
+			if f, ok := r.flaw(entry(at+".flaws", k), what, flaw); ok {
+				out.Flaws = append(out.Flaws, f)
+			}
+		}
+		offer.Remnants = append(offer.Remnants, out)
+	}
+	if widest > 2*offer.Cloth.Selvedge {
+		offer.Widths = append(offer.Widths, widest)
+	} else if widest > 0 {
+		r.fault(path, "%s: no remnant is wider than two selvedges of %s; give its width from edge to edge", name, r.work.Format(offer.Cloth.Selvedge))
+	}
+}
+
 // handling reads what is said of a cloth beside its size: gap, tilt, sides,
 // shrinkage, repeat and flaws.
 func (r *resolver) handling(path, name string, cloth Cloth, out *fabric.Cloth) {

@@ -75,3 +75,43 @@ func TestHandlingRefuses(t *testing.T) {
 		})
 	}
 }
+
+const endsJob = `job: ends
+units: cm
+garments:
+  - name: blouse
+    pieces: [{name: cuff, width: 24, height: 10}]
+cloths:
+  - name: shell
+    remnants:
+      - {name: end of the bolt, length: 70, width: 115}
+      - {outline: [[0, 0], [70, 0], [0, 80]], flaws: [{at: [5, 5], radius: 1}]}
+`
+
+func TestRemnants(t *testing.T) {
+	file, err := Parse("ends.yaml", []byte(endsJob))
+	require.NoError(t, err)
+	work, err := file.Resolve()
+	require.NoError(t, err)
+	offer := work.Cloths[0]
+	assert.Equal(t, []float64{1150}, offer.Widths, "that of the widest")
+	require.Len(t, offer.Remnants, 2)
+	assert.Equal(t, 700.0, offer.Remnants[0].Length)
+	assert.Equal(t, orb.Ring{{0, 0}, {700, 0}, {0, 800}}, offer.Remnants[1].Outline)
+	assert.Len(t, offer.Remnants[1].Flaws, 1)
+	assert.NoError(t, compiled(t).Validate(instanceOf(t, []byte(endsJob))))
+	for text, want := range map[string]string{
+		"remnants: [{length: 70}]":                                        `cloth "shell": remnant 1: the width`,
+		"width: 90\n    remnants: [{length: 70, width: 90}]":              "has remnants and a width or length of its own",
+		"remnants: [{length: 70, outline: [[0, 0], [70, 0], [0, 80]]}]":   "remnant 1 has an outline and a length or width",
+		"remnants: [{length: 70, width: 1}]":                              "no remnant is wider than two selvedges",
+		"remnants: [{name: end, outline: [[0, 0], [70, 0], [0, 80, 3]]}]": `remnant "end": a corner must be two distances`,
+	} {
+		const head = "job: a\nunits: cm\ngarments:\n  - name: b\n    pieces: [{name: c, width: 5, height: 5}]\ncloths:\n  - name: shell\n    "
+		file, err := Parse("x.yaml", []byte(head+text+"\n"))
+		if err == nil {
+			_, err = file.Resolve()
+		}
+		assert.ErrorContains(t, err, want, text)
+	}
+}

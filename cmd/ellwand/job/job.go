@@ -33,7 +33,7 @@ type Garment struct {
 	Quantity    Count              `yaml:"quantity" jsonschema_description:"how many are made; 1 if not given"`
 	Cloth       Text               `yaml:"cloth" jsonschema_description:"cloth of its pieces; the first cloth if not given"`
 	Bodice      *Bodice            `yaml:"bodice" jsonschema_description:"draft a front and a back bodice"`
-	Sleeve      *Sleeve            `yaml:"sleeve" jsonschema_description:"draft a one-piece set-in sleeve for the bodice"`
+	Sleeve      *Sleeve            `yaml:"sleeve" jsonschema_description:"draft a sleeve for the armholes of the bodice"`
 	Skirt       *Skirt             `yaml:"skirt" jsonschema_description:"draft a skirt; with a bodice, to its waist seam"`
 	Trousers    *Trousers          `yaml:"trousers" jsonschema_description:"draft trousers or shorts"`
 	StraightCut *StraightCut       `yaml:"straight_cut" jsonschema_description:"draft a garment of rectangles and simple curves: kaftan, kimono, wrapper, apron, bag"`
@@ -65,6 +65,7 @@ type Cloth struct {
 	Width        Measure    `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
 	Widths       []Measure  `yaml:"widths" jsonschema:"minItems=1" jsonschema_description:"several widths to compare, in place of width"`
 	Length       Measure    `yaml:"length" jsonschema_description:"length of a remnant that is there already, for the question whether it is enough"`
+	Remnants     []Remnant  `yaml:"remnants" jsonschema:"minItems=1" jsonschema_description:"several pieces of this cloth that are there already, or one that is not a rectangle, in place of width and length"`
 	Selvedge     Measure    `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side; 10 mm if not given"`
 	Nap          Choice     `yaml:"nap" jsonschema:"enum=either way,enum=one way,enum=one way per garment" jsonschema_description:"which way pieces may point; either way if not given"`
 	Step         Measure    `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to; 10 cm or 1/8 yd if not given"`

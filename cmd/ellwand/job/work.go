@@ -62,6 +62,9 @@ type Offer struct {
 	// Length of the cloth that is there already, mm; 0 when it is to be
 	// bought.
 	Length float64
+	// Remnants are the pieces of the cloth that are there already, when they
+	// are several or not rectangles. May be empty.
+	Remnants []fabric.Offcut
 	// Offers are the priced ways to buy it; none when the job has no price.
 	Offers []quote.Offer
 }
