@@ -87,11 +87,11 @@ func (g *garment) draft() error {
 		if err := g.draftBodice(); err != nil {
 			return err
 		}
-		g.add(g.bodice.Front, g.bodice.Back)
+		g.add(g.bodice.Pieces...)
 		g.result.Sheets = append(g.result.Sheets, g.bodice.Sheets...)
 	}
 	if g.Sleeve != nil {
-		g.add(g.sleeve.Piece)
+		g.add(g.sleeve.Pieces...)
 		g.result.Sheets = append(g.result.Sheets, g.sleeve.Sheet)
 	}
 	if g.Skirt != nil {

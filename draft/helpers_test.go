@@ -65,17 +65,6 @@ func corner(t require.TestingT, p pieces.Piece, edge string) float64 {
 	return 0
 }
 
-// last is the last edge of a seam.
-func last(p pieces.Piece, seam string) string {
-	name := ""
-	for _, e := range p.Edges {
-		if construct.SeamOf(e.Name) == seam && !strings.Contains(e.Name, "mouth") {
-			name = e.Name
-		}
-	}
-	return name
-}
-
 // checkSound checks a garment by every rule of a sound draft (common
 // practice), measured on the finished pieces.
 func checkSound(t require.TestingT, r Result) {
@@ -133,32 +122,60 @@ func checkSmooth(t require.TestingT, p pieces.Piece) {
 	}
 }
 
+// joint is the inner angle in degrees where one seam of a piece runs into
+// another, on whichever of the pieces has both in that order.
+func joint(list []pieces.Piece, before, after string) (float64, bool) {
+	for _, p := range list {
+		for i, e := range p.Edges {
+			next := p.Edges[(i+1)%len(p.Edges)]
+			if construct.SeamOf(e.Name) != before || construct.SeamOf(next.Name) != after || strings.Contains(e.Name+next.Name, "mouth") {
+				continue
+			}
+			in, out := e.Path[len(e.Path)-1].Tangent(1), next.Path[0].Tangent(0)
+			turn := math.Atan2(in[0]*out[1]-in[1]*out[0], in[0]*out[0]+in[1]*out[1])
+			return 180 - turn*180/math.Pi, true
+		}
+	}
+	return 0, false
+}
+
+// joins checks that two corners, laid edge to edge, make a straight outline.
+func joins(t require.TestingT, a, b []pieces.Piece, before, after, then, last string) {
+	first, ok := joint(a, before, after)
+	require.True(t, ok, "no %s before %s", before, after)
+	second, ok := joint(b, then, last)
+	require.True(t, ok, "no %s before %s", then, last)
+	assert.InDelta(t, 180, first+second, 0.01, "%s at the %s", before, after)
+}
+
 // checkJoins lays neighbours edge to edge: the outline must run on smoothly,
 // and leave a centre line at a right angle.
 func checkJoins(t require.TestingT, r Result) {
 	const near = 0.01
-	front, back := pieceNamed(t, r, "front bodice"), pieceNamed(t, r, "back bodice")
-	for p, centre := range map[*pieces.Piece]string{&front: "centre front", &back: "centre back"} {
-		if _, ok := p.Edge(centre); !ok {
-			// An opening: neck and lower edge run on beyond the centre.
-			assert.InDelta(t, 180, corner(t, *p, "neck"), near, "%s: neck at the centre", p.Name)
-			continue
-		}
-		assert.InDelta(t, 90, corner(t, *p, "neck"), near, "%s: neck at the centre", p.Name)
-		assert.InDelta(t, 90, corner(t, *p, centre), near, "%s: lower edge at the centre", p.Name)
-	}
-	join := func(at, frontEdge, backEdge string) {
-		assert.InDelta(t, 180, corner(t, front, frontEdge)+corner(t, back, backEdge), near, at)
-	}
-	join("neck at the shoulder", last(front, "shoulder"), last(back, "shoulder"))
-	join("armhole at the shoulder", last(front, "armhole"), "armhole")
-	join("armhole at the side", last(front, "side"), last(back, "side"))
+	front, back := group(r, "front bodice", "side front bodice"), group(r, "back bodice", "side back bodice", "yoke")
 	lower := "waist"
-	if _, hemmed := front.Edge("body hem"); hemmed {
+	if _, hemmed := front[0].Edge("body hem"); hemmed {
 		lower = "body hem"
 	}
-	join("lower edge at the side", last(front, lower), last(back, lower))
-	for _, p := range []pieces.Piece{front, back} {
+	for centre, list := range map[string][]pieces.Piece{"centre front": front, "centre back": back} {
+		if _, ok := joint(list, "neck", "extension neck"); ok {
+			// An opening: neck and lower edge run on beyond the centre.
+			assert.InDelta(t, 180, corner(t, list[0], "neck"), near, "neck at the opening")
+			continue
+		}
+		for _, at := range [][2]string{{"neck", centre}, {centre, lower}} {
+			angle, ok := joint(list, at[0], at[1])
+			require.True(t, ok, at)
+			assert.InDelta(t, 90, angle, near, at)
+		}
+	}
+	for _, at := range [][2]string{{"shoulder", "neck"}, {"armhole", "shoulder"}, {"side", "armhole"}, {lower, "side"}} {
+		joins(t, front, back, at[0], at[1], at[0], at[1])
+	}
+	for _, list := range [][]pieces.Piece{front, back} {
+		checkPanels(t, list, lower)
+	}
+	for _, p := range []pieces.Piece{front[0], back[0]} {
 		for _, d := range p.Darts {
 			if d.Mouth == "" {
 				continue
@@ -180,7 +197,16 @@ func checkJoins(t require.TestingT, r Result) {
 		if p.Name != "sleeve" {
 			continue
 		}
-		assert.InDelta(t, 180, corner(t, p, "front underarm")+corner(t, p, "sleeve head"), near, "sleeve head under the arm")
+		if _, cap := p.Edge("narrow hem"); !cap {
+			assert.InDelta(t, 180, corner(t, p, "front underarm")+corner(t, p, "sleeve head"), near, "sleeve head under the arm")
+		}
+	}
+	if two := group(r, "top sleeve", "under sleeve"); len(two) == 2 {
+		// The under sleeve is drawn as it lies under the top sleeve: at the head
+		// its corner is the other's supplement, at the lower edge its equal.
+		joins(t, two[:1], two[1:], "front seam", "sleeve head", "front seam", "sleeve head")
+		joins(t, two[:1], two[1:], "sleeve head", "back seam", "sleeve head", "back seam")
+		assert.InDelta(t, 180, corner(t, two[0], "wrist hem")+corner(t, two[1], "wrist hem"), near, "lower edge at the front seam")
 	}
 }
 
@@ -201,4 +227,29 @@ func besideDart(p pieces.Piece, d pieces.Dart) float64 {
 
 func between(a, b orb.Point) float64 {
 	return math.Acos(max(-1, min(1, a[0]*b[0]+a[1]*b[1]))) * 180 / math.Pi
+}
+
+// group is the pieces of a result that have one of the names.
+func group(r Result, names ...string) []pieces.Piece {
+	var list []pieces.Piece
+	for _, name := range names {
+		if p, ok := pieceOf(r.Pieces, name); ok {
+			list = append(list, p)
+		}
+	}
+	return list
+}
+
+// checkPanels: the edges on both sides of a princess seam run on across it.
+func checkPanels(t require.TestingT, list []pieces.Piece, lower string) {
+	const panel = "princess seam"
+	if _, cut := list[0].Edge(panel); !cut {
+		return
+	}
+	joins(t, list[:1], list[1:], lower, panel, panel, lower)
+	upper := "shoulder"
+	if _, ok := joint(list[1:], "armhole", panel); ok {
+		upper = "armhole"
+	}
+	joins(t, list[:1], list[1:], panel, upper, upper, panel)
 }

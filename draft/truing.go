@@ -44,6 +44,7 @@ func (g *garment) bodiceRows() []Row {
 			-matching, matching, construct.Say("equal (common practice)")),
 		g.neckRow(2 * (seam(front, "neck") + seam(back, "neck"))),
 	}
+	rows = append(rows, g.panelRows()...)
 	if g.Bodice.BelowWaist > 0 {
 		return append(rows, g.belowRows()...)
 	}
@@ -73,25 +74,6 @@ func (g *garment) neckRow(length float64) Row {
 		return compare("neck", "neck seam", length, "neck base girth", body, 0, noLimit, construct.Say("longer than the body, as it is widened or lowered"))
 	}
 	return compare("neck", "neck seam", length, "neck base girth", body, 0, 15, construct.Say("0 to 1.5 cm longer than the body (common practice)"))
-}
-
-func (g *garment) sleeveRows() []Row {
-	armhole := seam(g.bodice.Front, "armhole") + seam(g.bodice.Back, "armhole")
-	piece := g.sleeve.Piece
-	head := compare("armhole", "sleeve head", g.sleeve.Head, "armhole", armhole,
-		0, 45, construct.Say("0 to 1.5 cm of ease in a shirt sleeve, 2 to 4.5 cm in a set-in woven sleeve (common practice)"))
-	if g.Sleeve.HeadFullness > 0 {
-		head = compare("armhole", "sleeve head", g.sleeve.Head, "armhole", armhole, 0, 2*armhole+1, construct.Say("up to three times as long, gathered in (common practice)"))
-	} else if head.Sound {
-		head.Verdict = headVerdict(head.Difference)
-	}
-	return []Row{
-		head,
-		compare("underarm", "front underarm", seam(piece, "front underarm"), "back underarm", seam(piece, "back underarm"),
-			-3, 3, construct.Say("equal; 3 mm is eased in (common practice)")),
-		compare("bicep line", "bicep line", g.sleeve.BicepLine, "upper arm girth", g.result.Body[UpperArmGirth],
-			bicepEase, noLimit, construct.Say("4 cm or more of ease (common practice)")),
-	}
 }
 
 // headVerdict says what the ease of a sleeve head suits (common practice).

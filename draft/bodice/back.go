@@ -45,7 +45,7 @@ func (f figures) backUpper(s *construct.Sheet, armhole float64) backUpper {
 }
 
 // back draws the back bodice.
-func (f figures) back(s *construct.Sheet, o Options, b backUpper, side pieces.Path, w waistSeam) pieces.Piece {
+func (f figures) back(s *construct.Sheet, o Options, b *backUpper, side pieces.Path, w waistSeam) pieces.Piece {
 	w.record(s, b.waist, b.underarm, side, f)
 	shoulder := construct.Direction(b.neck.At, b.tip.At)
 	square := construct.Square(shoulder)
@@ -75,7 +75,11 @@ func (f figures) back(s *construct.Sheet, o Options, b backUpper, side pieces.Pa
 	if o.BackOnFold {
 		piece.Cut, piece.Pair, piece.Fold = 1, false, "centre back"
 	}
-	piece.Notches = []pieces.Notch{{Edge: "armhole", At: lower.Length(), Count: 2, Match: "back armhole"}}
+	notch := pieces.Notch{Edge: "armhole", At: lower.Length(), Count: 2, Match: "back armhole"}
+	if o.Princess == FromArmhole {
+		notch.At *= armholeNotch
+	}
+	piece.Notches = []pieces.Notch{notch}
 	piece.Grain = upright(f.acrossBack/4, b.nape.Y())
 	piece.Marks = []pieces.Mark{{Name: "bust line", Path: construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.acrossBack, f.bustLine})}}
 	return piece

@@ -10,7 +10,10 @@ import (
 
 // Block is a bodice as drafted.
 type Block struct {
+	// Front and Back are whole, as the other blocks measure them.
 	Front, Back pieces.Piece
+	// Pieces are what is cut: front and back, or their panels and yoke.
+	Pieces []pieces.Piece
 	// Sheets are the drafts of the back and the front, step by step.
 	Sheets []construct.Sheet
 	// BustEase and WaistEase are the eases drafted with; BustWidth is the
@@ -26,6 +29,7 @@ type Block struct {
 // Draft drafts the bodice. The error is a sentence that names the measurement
 // that cannot be.
 func Draft(m Measures, o Options) (Block, error) {
+	o = o.settled()
 	f, err := reckon(m, o)
 	if err != nil {
 		return Block{}, err
@@ -56,14 +60,38 @@ func Draft(m Measures, o Options) (Block, error) {
 	if err != nil {
 		return Block{}, err
 	}
-	return Block{
-		Front:    f.front(&frontSheet, o, front, waists.frontSide, waists.front),
-		Back:     f.back(&backSheet, o, back, waists.backSide, waists.back),
-		Sheets:   []construct.Sheet{backSheet, frontSheet},
+	b := Block{
+		Front:    f.front(&frontSheet, o, &front, waists.frontSide, waists.front),
+		Back:     f.back(&backSheet, o, &back, waists.backSide, waists.back),
 		BustEase: f.bustEase, WaistEase: f.waistEase, BustWidth: back.underarm.X() + front.underarm.X(),
 		Fitted:     o.BelowWaist == 0 && (!straight || f.waist > f.half),
 		WaistWidth: waists.waist, HipWidth: waists.hip,
-	}, nil
+	}
+	b.Pieces, err = f.cut(&backSheet, &frontSheet, o, front, back, waists, b)
+	if o.FrontOpening {
+		b.Front = f.openFront(&construct.Sheet{}, o, b.Front)
+	}
+	b.Sheets = []construct.Sheet{backSheet, frontSheet}
+	return b, err
+}
+
+// cut gives the pieces that front and back are cut as.
+func (f figures) cut(backSheet, frontSheet *construct.Sheet, o Options, front frontUpper, back backUpper, w waists, whole Block) ([]pieces.Piece, error) {
+	list := []pieces.Piece{whole.Front, whole.Back}
+	switch {
+	case o.Princess != NoPrincess:
+		list = f.panels(backSheet, frontSheet, o, front, back, w, whole)
+	case o.Yoke != 0:
+		lower, yoke, err := f.yoke(backSheet, o, back, whole.Back)
+		if err != nil {
+			return nil, err
+		}
+		list = []pieces.Piece{whole.Front, lower, yoke}
+	}
+	if o.FrontOpening {
+		list[0] = f.openFront(frontSheet, o, list[0])
+	}
+	return list, nil
 }
 
 func (f figures) checkUpper(front frontUpper, back backUpper) error {
@@ -73,7 +101,7 @@ func (f figures) checkUpper(front frontUpper, back backUpper) error {
 	if err := checkAcross("across front width", f.acrossFront, front.tip.X(), f.AcrossFront, f.Shoulder); err != nil {
 		return err
 	}
-	if front.bustPoint.X() > front.openAcross.X()-15 {
+	if f.bustDart > 0 && front.bustPoint.X() > front.openAcross.X()-15 {
 		return construct.Refuse("bodice: the across front width of %s is too narrow for the bust girth of %s: measure both again", construct.Length(f.AcrossFront), construct.Length(f.Bust))
 	}
 	if rise := front.centreNeck.Y() - f.bustLine; rise < 30 {
@@ -122,10 +150,10 @@ func (f figures) waists(straight bool, front frontUpper, back backUpper) (waists
 		}
 		return w, nil
 	}
-	frontDarts, okFront := placeDarts(dartWidths(s.front), f.bustPoint, frontWidth-s.taper, func(i int, middle float64) float64 {
+	frontDarts, okFront := placeDarts(f.dartWidths(s.front), f.bustPoint, frontWidth-s.taper, func(i int, middle float64) float64 {
 		return f.frontApex(i, middle, frontWidth)
 	})
-	backDarts, okBack := placeDarts(dartWidths(s.back), f.acrossBack/2, backWidth-s.taper, func(i int, _ float64) float64 {
+	backDarts, okBack := placeDarts(f.dartWidths(s.back), f.acrossBack/2, backWidth-s.taper, func(i int, _ float64) float64 {
 		return f.backApex(i)
 	})
 	if !okFront || !okBack {

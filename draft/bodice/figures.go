@@ -28,12 +28,14 @@ type figures struct {
 	// bustDart is the width of the bust dart, measured at the level of the
 	// neck point.
 	bustDart float64
+	// princess says that a seam takes up bust and waist darts.
+	princess bool
 }
 
 // reckon works out the figures. The error names the measurement that cannot
 // be.
 func reckon(m Measures, o Options) (figures, error) {
-	f := figures{Measures: m, bustEase: o.BustEase, waistEase: o.WaistEase}
+	f := figures{Measures: m, bustEase: o.BustEase, waistEase: o.WaistEase, princess: o.Princess != NoPrincess}
 	if f.bustEase == 0 {
 		f.bustEase = usualBustEase(o.Fit)
 	}
@@ -59,7 +61,9 @@ func reckon(m Measures, o Options) (figures, error) {
 
 	// The handbook table's bust dart: 76 mm at bust 92 cm, 6 mm more or less
 	// every 4 cm; 1 mm every cm above bust 104 cm.
-	f.bustDart = 76 + 0.15*(min(m.Bust, 1040)-920) + 0.1*max(0, m.Bust-1040)
+	if o.Shaping != NoDart {
+		f.bustDart = 76 + 0.15*(min(m.Bust, 1040)-920) + 0.1*max(0, m.Bust-1040)
+	}
 	return f, f.check()
 }
 

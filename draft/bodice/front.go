@@ -26,20 +26,33 @@ func (f figures) frontUpper(s *construct.Sheet) frontUpper {
 	var u frontUpper
 	u.waist = s.Start(0, 0, "the centre front at the waist")
 	bust := s.Up(u.waist, f.bustLine, "the bust line, as high as on the back")
-	u.bustPoint = s.Right(bust, f.bustPoint, "the bust point: a tenth of the bust girth and 3 mm")
+	if f.bustDart > 0 {
+		u.bustPoint = s.Right(bust, f.bustPoint, "the bust point: a tenth of the bust girth and 3 mm")
+	}
 
 	// The front neck point lies above that of the back by a quarter of the
 	// bust dart: the way over the bust is longer (common practice).
-	top := s.Up(u.waist, f.BackNeckPointToWaist+f.neckRise()+f.bustDart/4, "the height of the back neck point's rise and a quarter of the bust dart")
+	rule := "the height of the back neck point's rise and a quarter of the bust dart"
+	if f.bustDart == 0 {
+		rule = "the height of the neck point on the back"
+	}
+	top := s.Up(u.waist, f.BackNeckPointToWaist+f.neckRise()+f.bustDart/4, rule)
 	u.neck = s.Right(top, 0.185*f.NeckBase, "the neck point: a fifth of the neck girth less 3 parts in 200")
 	u.centreNeck = s.Down(top, f.NeckBase/5, "the neck at the centre front: a fifth of the neck girth")
 
 	// The front shoulder falls 2 in 5, about 22 degrees (common practice).
 	u.tip = s.Slope(u.neck, f.Shoulder, 2./5, "the shoulder tip, falling 2 in 5: shoulder length")
-	u.middle = s.Along(u.neck, u.tip, f.Shoulder/2, "the middle of the shoulder")
+	if f.bustDart > 0 {
+		u.middle = s.Along(u.neck, u.tip, f.Shoulder/2, "the middle of the shoulder")
+	}
 	half := s.Up(bust, (u.tip.Y()-f.bustLine)/2, "half the height of the shoulder tip above the bust line")
 	u.across = s.Right(half, f.acrossFront, "half the across front width and a thirtieth of the bust ease")
 
+	if f.bustDart == 0 {
+		u.openTip, u.openAcross, u.openMiddle = u.tip, u.across, u.neck
+		u.level = s.Up(u.waist, f.underarm, "the height of the underarm")
+		return u
+	}
 	// The dart is as wide as the figure says at the distance of the neck
 	// point from the bust point.
 	u.dart = 2 * construct.HalfAngle(f.bustDart, construct.Distance(u.bustPoint.At, u.neck.At))
@@ -56,7 +69,7 @@ func (u *frontUpper) setUnderarm(s *construct.Sheet, armhole float64) {
 }
 
 // front draws the front bodice.
-func (f figures) front(s *construct.Sheet, o Options, u frontUpper, side pieces.Path, w waistSeam) pieces.Piece {
+func (f figures) front(s *construct.Sheet, o Options, u *frontUpper, side pieces.Path, w waistSeam) pieces.Piece {
 	piece := pieces.Piece{Name: "front bodice", Cut: 1, Fold: "centre front"}
 	piece.Edges, piece.Darts = w.edges()
 	w.record(s, u.waist, u.underarm, side, f)
@@ -64,26 +77,10 @@ func (f figures) front(s *construct.Sheet, o Options, u frontUpper, side pieces.
 	openNeck(s, &u.neck, &u.tip, &u.centreNeck, o.NeckWiden, o.FrontNeckDrop)
 	armhole, lower := u.armhole(side)
 	s.Draw("draw the armhole "+construct.Numbers(u.underarm, u.openAcross, u.openTip), "square to the side seam and to the shoulder")
-	upper, dart := u.shoulderDart(side, armhole)
-	s.Draw("draw the shoulder lines "+construct.Numbers(u.neck, u.middle)+" and "+construct.Numbers(u.openMiddle, u.openTip), "")
-	s.Draw("draw the shoulder dart "+construct.Numbers(u.middle, u.bustPoint, u.openMiddle)+", ending {} before "+construct.Numbers(u.bustPoint), "so that it makes no peak there", dartShort)
+	upper, darts := f.aboveWaist(s, o, u, side, armhole)
 	notch := pieces.Notch{Edge: "armhole", At: lower, Count: 1, Match: "front armhole"}
-	switch o.Shaping {
-	case ArmholeDart:
-		upper, dart = u.armholeDart(side, armhole)
+	if o.Shaping == ArmholeDart {
 		notch.Edge, notch.At = "armhole 1", armholeNotch*lower
-		s.Guide("armhole", armhole)
-		s.Guide("shoulder 1", construct.Line(u.openTip.At, u.openMiddle.At))
-		s.Guide("shoulder dart", construct.Join(construct.Line(u.openMiddle.At, u.bustPoint.At), construct.Line(u.bustPoint.At, u.middle.At)))
-		s.Draw("cut from "+construct.Numbers(u.openAcross)+" to "+construct.Numbers(u.bustPoint)+" and close the shoulder dart", "this opens the armhole dart")
-	case SideDart:
-		drop := f.sideDartDrop(f.sideAboveWaist(side))
-		upper, dart = u.sideDart(side, armhole, drop)
-		s.Guide("armhole", armhole)
-		s.Guide("shoulder 1", construct.Line(u.openTip.At, u.openMiddle.At))
-		s.Guide("shoulder dart", construct.Join(construct.Line(u.openMiddle.At, u.bustPoint.At), construct.Line(u.bustPoint.At, u.middle.At)))
-		s.Guide("side 2", construct.Stretch(side, side.Length()-drop, side.Length()))
-		s.Draw("cut from the side seam, {} below "+construct.Numbers(u.underarm)+", to "+construct.Numbers(u.bustPoint)+" and close the shoulder dart", "this opens the side dart", drop)
 	}
 
 	shoulder := construct.Direction(u.neck.At, u.tip.At)
@@ -98,17 +95,50 @@ func (f figures) front(s *construct.Sheet, o Options, u frontUpper, side pieces.
 		construct.Edge("neck", neck),
 		construct.Edge("centre front", construct.Line(u.centreNeck.At, w.foot())),
 	)
-	piece.Darts = append(piece.Darts, dart)
+	piece.Darts = append(piece.Darts, darts...)
 	piece.Notches = []pieces.Notch{notch}
 	piece.Grain = upright(f.bustPoint/2, u.centreNeck.Y())
-	piece.Marks = []pieces.Mark{
-		{Name: "bust line", Path: construct.Line(orb.Point{0, f.bustLine}, u.bustPoint.At)},
-		{Name: "bust point", At: u.bustPoint.At},
-	}
-	if o.FrontOpening {
-		return f.openFront(s, o, piece)
+	piece.Marks = []pieces.Mark{{Name: "bust line", Path: construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.bustPoint, f.bustLine})}}
+	if f.bustDart > 0 {
+		piece.Marks = append(piece.Marks, pieces.Mark{Name: "bust point", At: u.bustPoint.At})
 	}
 	return piece
+}
+
+// aboveWaist gives the edges from the waist to the neck, with the bust dart
+// where it is asked for.
+func (f figures) aboveWaist(s *construct.Sheet, o Options, u *frontUpper, side, armhole pieces.Path) ([]pieces.Edge, []pieces.Dart) {
+	if o.Shaping == NoDart {
+		s.Draw("draw the shoulder line "+construct.Numbers(u.neck, u.tip), "")
+		return []pieces.Edge{
+			construct.Edge("side", side), construct.Edge("armhole", armhole),
+			construct.Edge("shoulder", construct.Line(u.tip.At, u.neck.At)),
+		}, nil
+	}
+	edges, dart := u.shoulderDart(side, armhole)
+	s.Draw("draw the shoulder lines "+construct.Numbers(u.neck, u.middle)+" and "+construct.Numbers(u.openMiddle, u.openTip), "")
+	short := []float64{dartShort}
+	ending, why := ", ending {} before "+construct.Numbers(u.bustPoint), "so that it makes no peak there"
+	if o.Princess != NoPrincess {
+		short, ending, why = nil, "", "the princess seam takes it up"
+	}
+	s.Draw("draw the shoulder dart "+construct.Numbers(u.middle, u.bustPoint, u.openMiddle)+ending, why, short...)
+	if o.Shaping == ShoulderDart {
+		return edges, []pieces.Dart{dart}
+	}
+	s.Guide("armhole", armhole)
+	s.Guide("shoulder 1", construct.Line(u.openTip.At, u.openMiddle.At))
+	s.Guide("shoulder dart", construct.Join(construct.Line(u.openMiddle.At, u.bustPoint.At), construct.Line(u.bustPoint.At, u.middle.At)))
+	if o.Shaping == ArmholeDart {
+		edges, dart = u.armholeDart(side, armhole)
+		s.Draw("cut from "+construct.Numbers(u.openAcross)+" to "+construct.Numbers(u.bustPoint)+" and close the shoulder dart", "this opens the armhole dart")
+		return edges, []pieces.Dart{dart}
+	}
+	drop := f.sideDartDrop(f.sideAboveWaist(side))
+	edges, dart = u.sideDart(side, armhole, drop)
+	s.Guide("side 2", construct.Stretch(side, side.Length()-drop, side.Length()))
+	s.Draw("cut from the side seam, {} below "+construct.Numbers(u.underarm)+", to "+construct.Numbers(u.bustPoint)+" and close the shoulder dart", "this opens the side dart", drop)
+	return edges, []pieces.Dart{dart}
 }
 
 // armhole with the dart open at the shoulder, and the length of its lower part

@@ -60,10 +60,10 @@ func (f figures) belowWaists(o Options, straight bool, front, back float64) (wai
 	if most := mostFlare * (f.underarm + f.WaistToHip); out > most {
 		return waists{}, construct.Refuse("bodice: the hip girth of %s is too large for the bust girth of %s: the side seams would flare too far; measure both again, or end the bodice at the waist", construct.Length(f.Hip), construct.Length(f.Bust))
 	}
-	frontDarts, okFront := placeDarts(dartWidths(s.front), f.bustPoint, front-s.taper, func(i int, middle float64) float64 {
+	frontDarts, okFront := placeDarts(f.dartWidths(s.front), f.bustPoint, front-s.taper, func(i int, middle float64) float64 {
 		return f.frontApex(i, middle, front)
 	})
-	backDarts, okBack := placeDarts(dartWidths(s.back), f.acrossBack/2, back-s.taper, func(i int, _ float64) float64 { return f.backApex(i) })
+	backDarts, okBack := placeDarts(f.dartWidths(s.back), f.acrossBack/2, back-s.taper, func(i int, _ float64) float64 { return f.backApex(i) })
 	if !okFront || !okBack {
 		return waists{}, f.noRoomForDarts()
 	}

@@ -28,6 +28,21 @@ const (
 	ShoulderDart
 	// ArmholeDart lies in the armhole, at the across front.
 	ArmholeDart
+	// NoDart shapes no bust: for men and children.
+	NoDart
+)
+
+// Princess is where a seam over the bust point begins that takes up the bust
+// and waist darts.
+type Princess int
+
+const (
+	// NoPrincess has front and back in one, with darts.
+	NoPrincess Princess = iota
+	// FromShoulder begins it in the middle of the shoulder.
+	FromShoulder
+	// FromArmhole begins it in the armhole, at the across front and back.
+	FromArmhole
 )
 
 // Options of a bodice. The zero value is a close fitting bodice with a side
@@ -35,6 +50,12 @@ const (
 type Options struct {
 	Fit     Fit
 	Shaping Shaping
+	// Princess cuts front and back into a middle and a side panel each; the
+	// bust dart then lies in that seam, whatever Shaping says.
+	Princess Princess
+	// Yoke cuts a yoke off the back so far below the back neck point, level;
+	// 0 for none.
+	Yoke float64
 	// BustEase is added to the whole bust girth; 0 takes that of the fit.
 	BustEase float64
 	// WaistEase is added to the whole waist girth; 0 takes that of the fit.

@@ -131,12 +131,12 @@ func dartLevel(darts []waistDart) float64 {
 const firstShare = 0.6
 
 // dartWidths shares what the darts take among one dart, or two when one would
-// be wider than 45 mm.
-func dartWidths(total float64) []float64 {
+// be wider than 45 mm and is not taken up in a princess seam.
+func (f figures) dartWidths(total float64) []float64 {
 	switch {
 	case total <= 0:
 		return nil
-	case total <= 45:
+	case total <= 45, f.princess:
 		return []float64{total}
 	}
 	return []float64{total * firstShare, total * (1 - firstShare)}
@@ -185,6 +185,9 @@ func placeDarts(widths []float64, first, side float64, apex func(i int, middle f
 // below the bust point, the second below a dart that comes from the side seam.
 func (f figures) frontApex(i int, middle, width float64) float64 {
 	first := min(f.bustLine-dartShort, f.underarm-5)
+	if f.princess {
+		return f.bustLine
+	}
 	if i == 0 {
 		return first
 	}

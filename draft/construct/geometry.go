@@ -103,3 +103,9 @@ func Meet(a, wayA, b, wayB orb.Point) (orb.Point, bool) {
 func asin(ratio float64) float64 {
 	return math.Asin(max(-1, min(1, ratio))) * 180 / math.Pi
 }
+
+// Angle is the angle of a direction from the right (degrees,
+// counter-clockwise, from 0 up to 360).
+func Angle(way orb.Point) float64 {
+	return math.Mod(math.Atan2(way[1], way[0])*180/math.Pi+360, 360)
+}

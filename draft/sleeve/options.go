@@ -8,8 +8,13 @@ type Style int
 const (
 	// SetIn has the head of the draft, for a fitted armhole.
 	SetIn Style = iota
-	// Shirt has a lower head with little ease.
+	// Shirt has a lower head with little ease, and a slit for a placket where
+	// it goes into a cuff.
 	Shirt
+	// TwoPiece is a top sleeve and an under sleeve, bent at the elbow.
+	TwoPiece
+	// Cap covers the shoulder only, from notch to notch of the armhole.
+	Cap
 )
 
 // Reach is how far down the arm a sleeve goes when its length is not given.

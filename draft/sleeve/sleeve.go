@@ -23,8 +23,10 @@ type Measures struct {
 
 // Block is a sleeve as drafted.
 type Block struct {
-	Piece pieces.Piece
-	Sheet construct.Sheet
+	// Piece is the sleeve, or the top sleeve of two pieces; Pieces are all.
+	Piece  pieces.Piece
+	Pieces []pieces.Piece
+	Sheet  construct.Sheet
 	// HeadHeight, BicepLine and WristWidth as drafted; Head is the length of
 	// the sleeve head's seam, FrontHead that of its front half.
 	HeadHeight, BicepLine, WristWidth, Head, FrontHead float64
@@ -36,6 +38,7 @@ const leastUnderarm = 30
 // Draft drafts the sleeve: the practitioner's draft with the maker's options.
 // The error is a sentence that names the length that cannot be.
 func Draft(m Measures, o Options) (Block, error) {
+	asked := o.Length
 	o, err := o.styled(m)
 	if err != nil {
 		return Block{}, err
@@ -52,6 +55,12 @@ func Draft(m Measures, o Options) (Block, error) {
 	}
 	sheet := construct.Sheet{Piece: "sleeve"}
 	h := d.head(&sheet, longer)
+	switch o.Style {
+	case TwoPiece:
+		return d.twoPiece(sheet, h)
+	case Cap:
+		return d.capSleeve(sheet, h, asked)
+	}
 	return d.finish(sheet, h), nil
 }
 
@@ -69,7 +78,7 @@ func check(m Measures, o Options, height, length float64) error {
 		return construct.Refuse("sleeve: a head height of %s is too low; it must be 2 cm or more", construct.Length(height))
 	case height > 0.92*armhole:
 		return construct.Refuse("sleeve: a head height of %s is too high for an armhole whose shorter half is %s; ask for %s or less", construct.Length(height), construct.Length(armhole), construct.Length(math.Floor(0.92*armhole)))
-	case length < height+leastUnderarm:
+	case length < height+leastUnderarm && o.Style != Cap:
 		return construct.Refuse("sleeve: a length of %s ends above the underarm; from the crown it must be %s or more", construct.Length(length), construct.Length(math.Ceil(height/10)*10+leastUnderarm))
 	case o.WristWidth < 0:
 		return construct.Refuse("sleeve: the wrist width is %s; it cannot be negative", construct.Length(o.WristWidth))
@@ -93,8 +102,11 @@ func (d drafting) head(s *construct.Sheet, longer float64) head {
 // a quarter at the wrist (common practice), and in proportion on the way
 // there; or its share of the wrist width that was asked for.
 func (d drafting) wristHalf(half, bicep float64) float64 {
-	if d.WristWidth > 0 {
+	if d.WristWidth > 0 && d.Style != TwoPiece {
 		return half / bicep * d.WristWidth
+	}
+	if d.Style == TwoPiece {
+		return half
 	}
 	full := max(d.ShoulderToWrist, d.length)
 	share := 1 - 0.25*(d.length-d.height)/(full-d.height)
@@ -162,8 +174,9 @@ func (d drafting) finish(sheet construct.Sheet, h head) Block {
 		Marks: []pieces.Mark{{Name: "bicep line", Path: construct.Line(h.back.At, h.front.At)}},
 	}
 	d.markElbow(&piece)
+	d.markPlacket(&piece)
 	return Block{
-		Piece: piece, Sheet: sheet,
+		Piece: piece, Pieces: []pieces.Piece{piece}, Sheet: sheet,
 		HeadHeight: d.height, BicepLine: bicep, WristWidth: front.X() - back.X(), Head: length, FrontHead: h.toCrown,
 	}
 }
@@ -172,7 +185,7 @@ func (d drafting) finish(sheet construct.Sheet, h head) Block {
 // the crown (common practice), with a notch at both its ends. A sleeve that
 // ends above it has none.
 func (d drafting) markElbow(piece *pieces.Piece) {
-	elbow := d.height - d.ShoulderToWrist/2 - 50
+	elbow := d.elbowLine()
 	foot := d.height - d.length
 	if elbow > -10 || elbow < foot+10 {
 		return
@@ -184,4 +197,21 @@ func (d drafting) markElbow(piece *pieces.Piece) {
 	piece.Notches = append(piece.Notches,
 		pieces.Notch{Edge: "front underarm", At: upFront, Count: 1, Match: "elbow"},
 		pieces.Notch{Edge: "back underarm", At: downBack, Count: 1, Match: "elbow"})
+}
+
+// placketSlit is how long the slit of a shirt sleeve is (common practice: 8 to
+// 15 cm).
+const placketSlit = 120
+
+// markPlacket marks the slit for the placket of a shirt sleeve that goes into
+// a cuff at the wrist: in the middle of the back half of the lower edge.
+func (d drafting) markPlacket(piece *pieces.Piece) {
+	if d.Style != Shirt || !d.Cuffed || d.length-d.height < 2*placketSlit {
+		return
+	}
+	wrist := piece.Edges[0].Path
+	at := wrist.Length() / 4
+	foot := wrist.At(at)
+	piece.Notches = append(piece.Notches, pieces.Notch{Edge: "wrist", At: at, Count: 1, Match: "placket"})
+	piece.Marks = append(piece.Marks, pieces.Mark{Name: "slit for the placket", Path: construct.Line(foot, orb.Point{foot[0], foot[1] + placketSlit})})
 }

@@ -9,7 +9,9 @@ import (
 // Bodice asks for a front and a back bodice.
 type Bodice struct {
 	Fit           Choice  `yaml:"fit" jsonschema:"enum=close,enum=easy,enum=shirt" jsonschema_description:"close (10 cm of ease at the bust), easy (14) or shirt (18, waist hanging straight); close if not given"`
-	Dart          Choice  `yaml:"dart" jsonschema:"enum=side,enum=shoulder,enum=armhole" jsonschema_description:"where the bust dart lies; side if not given"`
+	Dart          Choice  `yaml:"dart" jsonschema:"enum=side,enum=shoulder,enum=armhole,enum=none" jsonschema_description:"where the bust dart lies, or none for men and children; side if not given"`
+	Princess      Choice  `yaml:"princess" jsonschema:"enum=none,enum=shoulder,enum=armhole" jsonschema_description:"where a seam over the bust point begins that takes up the bust and waist darts; none if not given"`
+	Yoke          Measure `yaml:"yoke" jsonschema_description:"depth of a back yoke below the back neck point; no yoke if not given"`
 	Back          Choice  `yaml:"back" jsonschema:"enum=seam,enum=fold" jsonschema_description:"the centre back: seam (two backs, a pair) or fold (one back on the fold); seam if not given"`
 	Front         Choice  `yaml:"front" jsonschema:"enum=fold,enum=opening" jsonschema_description:"the centre front: fold (one front on the fold) or opening (two fronts that button, each with an extension and a facing folded back); fold if not given"`
 	Extension     Measure `yaml:"extension" jsonschema_description:"how far an opening reaches beyond the centre front, about the width of a button; 2 cm if not given"`
@@ -23,9 +25,9 @@ type Bodice struct {
 	StraightWaist YesNo   `yaml:"straight_waist" jsonschema_description:"side seams hanging straight, without waist darts"`
 }
 
-// Sleeve asks for a one-piece set-in sleeve.
+// Sleeve asks for a sleeve set into the armholes of the bodice.
 type Sleeve struct {
-	Style      Choice  `yaml:"style" jsonschema:"enum=set-in,enum=shirt" jsonschema_description:"set-in, or shirt with a lower head and 8 mm of ease; set-in if not given"`
+	Style      Choice  `yaml:"style" jsonschema:"enum=set-in,enum=shirt,enum=two-piece,enum=cap" jsonschema_description:"set-in; shirt with a lower head, 8 mm of ease and a slit above the cuff; two-piece with a seam in front and behind; or cap, over the shoulder only; set-in if not given"`
 	Reach      Choice  `yaml:"reach" jsonschema:"enum=full,enum=elbow,enum=short" jsonschema_description:"how far down the arm it goes when length is not given: full, elbow or short; full if not given"`
 	Head       Text    `yaml:"head_fullness" jsonschema_description:"how many times the armhole a gathered sleeve head is: 1.2 to 2"`
 	Hem        Text    `yaml:"hem_fullness" jsonschema_description:"how many times its usual width the lower edge is, gathered into a cuff or band: 1.2 to 2"`
@@ -47,11 +49,12 @@ type Part struct {
 
 var (
 	fits   = []string{"close", "easy", "shirt"}
-	darts  = []string{"side", "shoulder", "armhole"}
+	darts  = []string{"side", "shoulder", "armhole", "none"}
+	seams  = []string{"none", "shoulder", "armhole"}
 	backs  = []string{"seam", "fold"}
 	fronts = []string{"fold", "opening"}
 
-	styles  = []string{"set-in", "shirt"}
+	styles  = []string{"set-in", "shirt", "two-piece", "cap"}
 	reaches = []string{"full", "elbow", "short"}
 )
 
@@ -62,6 +65,8 @@ func (r *resolver) bodice(path string, asked *Bodice) *bodice.Options {
 	return &bodice.Options{
 		Fit:           bodice.Fit(r.choose(path+".fit", "the bodice's fit", string(asked.Fit), fits)),
 		Shaping:       bodice.Shaping(r.choose(path+".dart", "the bodice's dart", string(asked.Dart), darts)),
+		Princess:      bodice.Princess(r.choose(path+".princess", "the princess seam", string(asked.Princess), seams)),
+		Yoke:          r.optional(path+".yoke", "the yoke", asked.Yoke),
 		BackOnFold:    r.choose(path+".back", "the bodice's back", string(asked.Back), backs) == 1,
 		FrontOpening:  r.choose(path+".front", "the bodice's front", string(asked.Front), fronts) == 1,
 		Extension:     r.optional(path+".extension", "the extension", asked.Extension),

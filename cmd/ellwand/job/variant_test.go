@@ -22,7 +22,8 @@ func TestVariantsInTheJobFile(t *testing.T) {
 		{"{dart: armhole}", "{}"}, {"{front: opening}", "{}"}, {"{front: opening, extension: 1.5}", "{}"},
 		{"{neck_wider: 2}", "{}"}, {"{front_neck_lower: 3}", "{}"}, {"{back_neck_lower: 2}", "{}"},
 		{"{below_waist: 24}", "{}"}, {"{below_waist: 24, hip_ease: 15}", "{}"},
-		{"{}", "{style: shirt}"}, {"{}", "{reach: elbow}"}, {"{}", "{reach: short}"},
+		{"{dart: none}", "{}"}, {"{princess: shoulder}", "{}"}, {"{princess: armhole, below_waist: 60}", "{}"}, {"{yoke: 9}", "{}"},
+		{"{}", "{style: two-piece}"}, {"{}", "{style: cap}"}, {"{}", "{style: shirt}"}, {"{}", "{reach: elbow}"}, {"{}", "{reach: short}"},
 		{"{}", "{head_fullness: 1.5}"}, {"{}", "{hem_fullness: 1.5}"},
 	} {
 		made := resolve(c[0], c[1])

@@ -1,0 +1,123 @@
+package bodice
+
+import (
+	"slices"
+	"strings"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// PrincessSeam is the name of the edges that join the panels.
+const PrincessSeam = "princess seam"
+
+// cutting says at which edge the upper end of a princess seam cuts a piece,
+// and how far before the end of that edge; 0 cuts at a dart.
+type cutting struct {
+	edge   string
+	before float64
+}
+
+// cutOf says where a whole piece is cut. On the back, which has no dart there,
+// the shoulder is cut so far from the neck.
+func (f figures) cutOf(o Options, piece pieces.Piece, fromNeck float64) cutting {
+	seam := "shoulder"
+	if o.Princess == FromArmhole {
+		seam = "armhole"
+	}
+	if _, darted := piece.Edge(seam + " mouth"); darted {
+		return cutting{edge: seam}
+	}
+	if o.Princess == FromArmhole {
+		edge, _ := piece.Edge(seam)
+		return cutting{seam, edge.Path[1:].Length()}
+	}
+	return cutting{seam, fromNeck}
+}
+
+// split cuts a whole piece, drawn from its lower edge round to its centre
+// line, into the panel at the centre and that at the side.
+func split(whole pieces.Piece, p princess, at cutting) (middle, side pieces.Piece) {
+	edges := undarted(whole.Edges, at)
+	lower := construct.SeamOf(edges[0].Name)
+	top := slices.IndexFunc(edges, func(e pieces.Edge) bool { return e.Name == at.edge+" 2" })
+	first := edges[0]
+	outer := pieces.Edge{Name: lower, Path: first.Path, Hem: first.Hem}
+	upper := 1
+	if edges[1].Name == lower+" 2" {
+		outer.Path, upper = edges[1].Path, 2
+	} else {
+		near := stretchTo(first.Path, p.middle.path().End()[0])
+		outer.Path = construct.Stretch(first.Path, near.Length(), first.Path.Length())
+		first.Path = near
+	}
+	first.Name = lower
+
+	middle, side = whole, whole
+	middle.Darts, side.Darts, side.Marks = nil, nil, nil
+	middle.Edges = append([]pieces.Edge{first, construct.Edge(PrincessSeam, p.middle.path().Reverse())}, edges[top:]...)
+	side.Edges = append([]pieces.Edge{outer}, edges[upper:top]...)
+	side.Edges = append(side.Edges, construct.Edge(PrincessSeam, p.side.path()))
+	middle.Edges, side.Edges = unnumbered(middle.Edges), unnumbered(side.Edges)
+	middle.Notches, side.Notches = p.notches(whole.Notches, strings.HasPrefix(whole.Name, "back"))
+	return middle, side
+}
+
+// undarted leaves the mouths of darts out, and cuts the edge at which the seam
+// begins in two where no dart does.
+func undarted(edges []pieces.Edge, at cutting) []pieces.Edge {
+	var out []pieces.Edge
+	for _, e := range edges {
+		switch {
+		case strings.Contains(e.Name, " mouth"):
+		case e.Name == at.edge && at.before > 0:
+			length := e.Path.Length()
+			out = append(out,
+				construct.Edge(e.Name+" 1", construct.Stretch(e.Path, 0, length-at.before)),
+				construct.Edge(e.Name+" 2", construct.Stretch(e.Path, length-at.before, length)))
+		default:
+			out = append(out, e)
+		}
+	}
+	return out
+}
+
+// unnumbered takes the numbers off the edges, which no dart parts any more.
+func unnumbered(edges []pieces.Edge) []pieces.Edge {
+	out := slices.Clone(edges)
+	for i := range out {
+		out[i].Name = construct.SeamOf(out[i].Name)
+	}
+	return out
+}
+
+// notches of both panels: those of the whole piece that lie on the side panel,
+// and those of the seam, above and below the fullest place and at the waist.
+// Each is as far from its end of the seam on one panel as on the other.
+func (p princess) notches(whole []pieces.Notch, back bool) (middle, side []pieces.Notch) {
+	count, which := 1, "front"
+	if back {
+		count, which = 2, "back"
+	}
+	for _, n := range whole {
+		// An armhole notch lies below the across line, on the side panel.
+		n.Edge = construct.SeamOf(n.Edge)
+		side = append(side, n)
+	}
+	up := max(min(p.middle.upper.Length(), p.side.upper.Length())-princessNotch, princessNotch/2)
+	low := max(min(p.middle.lower.Length(), p.side.lower.Length())-princessNotch, princessNotch/2)
+	add := func(name string, fromTop, fromFoot float64) {
+		rise, down := p.middle.path().Length()-fromTop, fromTop
+		if fromTop == 0 {
+			rise, down = p.middle.below.Length()+fromFoot, p.side.path().Length()-p.side.below.Length()-fromFoot
+		}
+		middle = append(middle, pieces.Notch{Edge: PrincessSeam, At: rise, Count: count, Match: which + " " + name})
+		side = append(side, pieces.Notch{Edge: PrincessSeam, At: down, Count: count, Match: which + " " + name})
+	}
+	add("princess upper", up, 0)
+	add("princess lower", 0, low)
+	if len(p.side.below) > 0 {
+		add("princess waist", 0, 0)
+	}
+	return middle, side
+}

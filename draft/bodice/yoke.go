@@ -1,0 +1,76 @@
+package bodice
+
+import (
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// yoke cuts a back in two along a level line so far below the back neck point:
+// the back below and the yoke above it, in one on the fold and cut twice, so
+// that one lines the other (common practice).
+func (f figures) yoke(s *construct.Sheet, o Options, b backUpper, whole pieces.Piece) (lower, yoke pieces.Piece, err error) {
+	level := b.nape.Y() - o.Yoke
+	least, most := b.nape.Y()-b.tip.Y()+15, b.nape.Y()-f.underarm-60
+	if o.Yoke < least || o.Yoke < 30 || o.Yoke > most {
+		return lower, yoke, construct.Refuse("bodice: a yoke of %s below the back neck point does not lie between shoulder and underarm; ask for %s to %s", construct.Length(o.Yoke), construct.Length(max(least, 30)), construct.Length(most))
+	}
+	armhole, _ := whole.Edge("armhole")
+	below := alongTo(armhole.Path, level)
+	length := armhole.Path.Length()
+	centre, end := orb.Point{0, level}, armhole.Path.At(below)
+
+	lower, yoke = whole, whole
+	lower.Edges, yoke.Edges = nil, []pieces.Edge{construct.Edge("yoke seam", construct.Line(centre, end))}
+	for _, e := range whole.Edges {
+		switch e.Name {
+		case "armhole":
+			lower.Edges = append(lower.Edges, construct.Edge(e.Name, construct.Stretch(e.Path, 0, below)), construct.Edge("yoke seam", construct.Line(end, centre)))
+			yoke.Edges = append(yoke.Edges, construct.Edge(e.Name, construct.Stretch(e.Path, below, length)))
+		case "shoulder", "neck":
+			yoke.Edges = append(yoke.Edges, e)
+		case "centre back":
+			lower.Edges = append(lower.Edges, construct.Edge(e.Name, construct.Line(centre, e.Path.End())))
+			yoke.Edges = append(yoke.Edges, construct.Edge(e.Name, construct.Line(e.Path.Start(), centre)))
+		default:
+			lower.Edges = append(lower.Edges, e)
+		}
+	}
+	yoke.Name, yoke.Cut, yoke.Pair, yoke.Fold, yoke.Darts, yoke.Marks = "yoke", 2, false, "centre back", nil, nil
+	lower.Notches, yoke.Notches = shared(whole.Notches, below)
+	half := end[0] / 2
+	lower.Notches = append(lower.Notches, pieces.Notch{Edge: "yoke seam", At: end[0] - half, Count: 1, Match: "yoke"})
+	yoke.Notches = append(yoke.Notches, pieces.Notch{Edge: "yoke seam", At: half, Count: 1, Match: "yoke"})
+	yoke.Grain = pieces.Grain{From: orb.Point{half, level + 0.15*o.Yoke}, To: orb.Point{half, level + 0.8*o.Yoke}}
+	lower.Grain = upright(f.acrossBack/4, level)
+	s.Draw("square across, {} below "+construct.Numbers(b.nape)+", to the armhole, and cut: the yoke above, the back below", "the depth of the yoke", o.Yoke)
+	return lower, yoke, nil
+}
+
+// alongTo is how far along a rising path a level lies.
+func alongTo(path pieces.Path, level float64) float64 {
+	low, high := 0.0, path.Length()
+	for range 60 {
+		if middle := (low + high) / 2; path.At(middle)[1] < level {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return high
+}
+
+// shared gives the notches of an armhole that is cut at a distance from the
+// underarm to the piece that they lie on.
+func shared(notches []pieces.Notch, at float64) (lower, upper []pieces.Notch) {
+	for _, n := range notches {
+		if n.At <= at {
+			lower = append(lower, n)
+			continue
+		}
+		n.At -= at
+		upper = append(upper, n)
+	}
+	return lower, upper
+}

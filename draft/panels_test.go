@@ -1,0 +1,91 @@
+package draft
+
+import (
+	"fmt"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/draft/bodice"
+	"ellwand/draft/sleeve"
+)
+
+// A princess seam keeps every other seam of the bodice, its panels match, and
+// the side panel is the longer one by no more than can be eased over the bust
+// (0 to 8 mm, common practice).
+func TestPrincess(t *testing.T) {
+	for _, o := range []bodice.Options{
+		{Princess: bodice.FromShoulder}, {Princess: bodice.FromArmhole},
+		{Princess: bodice.FromShoulder, BelowWaist: 600, FrontOpening: true}, {Princess: bodice.FromArmhole, BelowWaist: 240, Fit: bodice.Easy, NeckWiden: 15},
+	} {
+		checkVariant(t, func(r *Request) { r.Bodice = &o }, func(t *testing.T, r Result) {
+			middle, side := pieceNamed(t, r, "front bodice"), pieceNamed(t, r, "side front bodice")
+			ease := seam(side, "princess seam") - seam(middle, "princess seam")
+			assert.True(t, ease >= -2 && ease <= 8, "ease %g", ease)
+			backMiddle, backSide := pieceNamed(t, r, "back bodice"), pieceNamed(t, r, "side back bodice")
+			assert.InDelta(t, seam(backMiddle, "princess seam"), seam(backSide, "princess seam"), 0.01)
+			assert.Empty(t, middle.Darts)
+			assert.Empty(t, side.Darts)
+
+			plain, err := Draft(func() Request { q := blouse(r.Body); c := o; c.Princess = 0; q.Bodice = &c; return q }())
+			require.NoError(t, err)
+			for _, which := range []string{"front bodice", "back bodice"} {
+				for _, name := range []string{"side", "armhole", "shoulder", "neck"} {
+					whole := seam(pieceNamed(t, plain, which), name)
+					assert.InDelta(t, whole, seam(pieceNamed(t, r, which), name)+seam(pieceNamed(t, r, "side "+which), name), 0.01, which+" "+name)
+				}
+			}
+		})
+	}
+}
+
+// A yoke and the back below it make the back, and carry its notches.
+func TestYokeAndNoDart(t *testing.T) {
+	o := bodice.Options{Shaping: bodice.NoDart, Fit: bodice.Shirt, Yoke: 90, BackOnFold: true, FrontOpening: true, BelowWaist: 260}
+	checkVariant(t, func(r *Request) { r.Bodice, r.Sleeve = &o, &sleeve.Options{Style: sleeve.Shirt} }, func(t *testing.T, r Result) {
+		back, yoke := pieceNamed(t, r, "back bodice"), pieceNamed(t, r, "yoke")
+		assert.Equal(t, "2 false centre back", fmt.Sprint(yoke.Cut, yoke.Pair, " ", yoke.Fold))
+		assert.InDelta(t, 90, seam(yoke, "centre back"), 1e-6)
+		assert.InDelta(t, r.Body[BackNeckPointToWaist]+260, seam(yoke, "centre back")+seam(back, "centre back"), 1e-6)
+		assert.Empty(t, pieceNamed(t, r, "front bodice").Darts)
+		assert.Len(t, pieceNamed(t, r, "sleeve").Marks, 3, "bicep line, elbow line and slit")
+	})
+	for _, depth := range []float64{-10, 20, 200} {
+		request := blouse(size(t, "women", "12"))
+		request.Bodice = &bodice.Options{Yoke: depth}
+		_, err := Draft(request)
+		assert.ErrorContains(t, err, "does not lie between shoulder and underarm; ask for")
+	}
+}
+
+// The heads of a two-piece sleeve together are the head of the one-piece
+// sleeve, and its seams match.
+func TestTwoPieceAndCapSleeves(t *testing.T) {
+	for _, fit := range []bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt} {
+		checkVariant(t, func(r *Request) {
+			r.Bodice, r.Sleeve, r.Parts = &bodice.Options{Fit: fit}, &sleeve.Options{Style: sleeve.TwoPiece}, nil
+		}, func(t *testing.T, r Result) {
+			top, under := pieceNamed(t, r, "top sleeve"), pieceNamed(t, r, "under sleeve")
+			armhole := seam(pieceNamed(t, r, "front bodice"), "armhole") + seam(pieceNamed(t, r, "back bodice"), "armhole")
+			assert.InDelta(t, 15, seam(top, "sleeve head")+seam(under, "sleeve head")-armhole, 3, "about 15 mm of ease")
+			assert.InDelta(t, seam(top, "front seam"), seam(under, "front seam"), 0.01)
+			assert.InDelta(t, seam(top, "back seam"), seam(under, "back seam"), 0.01)
+			assert.Greater(t, seam(top, "back seam"), seam(top, "front seam"), "the elbow bends forward")
+		})
+		checkVariant(t, func(r *Request) {
+			r.Bodice, r.Sleeve, r.Parts = &bodice.Options{Fit: fit}, &sleeve.Options{Style: sleeve.Cap}, nil
+		}, nil)
+	}
+	for want, o := range map[string]sleeve.Options{
+		"a two-piece sleeve is not gathered":                {Style: sleeve.TwoPiece, HeadFullness: 1.5},
+		"does not go past the elbow on a shoulder to wrist": {Style: sleeve.TwoPiece, Reach: sleeve.Short},
+		"a wrist width of 10 cm does not suit two pieces":   {Style: sleeve.TwoPiece, WristWidth: 100},
+		"a cap sleeve of 50 cm does not join the notches":   {Style: sleeve.Cap, Length: 500},
+	} {
+		request := blouse(size(t, "women", "12"))
+		request.Sleeve = &o
+		_, err := Draft(request)
+		assert.ErrorContains(t, err, want)
+	}
+}

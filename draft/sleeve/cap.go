@@ -1,0 +1,47 @@
+package sleeve
+
+import (
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+const (
+	// usualCapDip is how far a cap sleeve's lower edge lies below the line
+	// between its ends, and mostCapDip the most (common practice).
+	usualCapDip = 15.0
+	leastCapDip = 5.0
+	mostCapDip  = 60.0
+)
+
+// capSleeve covers the shoulder only: the head from the front notch of the
+// armhole to the back notch, and a lower edge that joins them in a shallow
+// curve. The armhole below is bound or faced.
+func (d drafting) capSleeve(sheet construct.Sheet, h head, asked float64) (Block, error) {
+	length := h.seam.Length()
+	seam := construct.Stretch(h.seam, d.FrontNotch, length-d.BackNotch)
+	front, back := seam.Start(), seam.End()
+	chord := (front[1] + back[1]) / 2
+	dip := usualCapDip
+	if asked > 0 {
+		dip = asked - (h.crown.Y() - chord)
+	}
+	if dip < leastCapDip || dip > mostCapDip {
+		return Block{}, construct.Refuse("sleeve: a cap sleeve of %s does not join the notches of this armhole; ask for %s to %s from the crown", construct.Length(asked), construct.Length(h.crown.Y()-chord+leastCapDip), construct.Length(h.crown.Y()-chord+mostCapDip))
+	}
+	// The middle of the curve lies three quarters of the way to its handles.
+	low, third := chord-dip/0.75, (front[0]-back[0])/3
+	hem := pieces.Path{pieces.Bezier{P0: back, P1: orb.Point{back[0] + third, low}, P2: orb.Point{front[0] - third, low}, P3: front}}
+	sheet.Draw("mark the notches of the armhole on the head, {} from its front end and {} from its back end, and join them by a curve that lies {} below the line between them in the middle", "the lower edge of the cap", d.FrontNotch, d.BackNotch, dip)
+	piece := pieces.Piece{
+		Name: "sleeve", Cut: 2, Pair: true,
+		Edges:   []pieces.Edge{construct.Edge("narrow hem", hem), construct.Edge("sleeve head", seam)},
+		Grain:   pieces.Grain{From: orb.Point{0, chord - 0.5*dip}, To: orb.Point{0, h.crown.Y() - 0.2*(h.crown.Y()-chord)}},
+		Notches: []pieces.Notch{{Edge: "sleeve head", At: h.toCrown - d.FrontNotch, Count: 1, Match: "shoulder"}},
+	}
+	return Block{
+		Piece: piece, Pieces: []pieces.Piece{piece}, Sheet: sheet,
+		HeadHeight: d.height, BicepLine: h.front.X() - h.back.X(), WristWidth: hem.Length(), Head: seam.Length(), FrontHead: h.toCrown - d.FrontNotch,
+	}, nil
+}

@@ -1,0 +1,100 @@
+package draft
+
+import (
+	"strings"
+
+	"ellwand/draft/bodice"
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// end is the end of an edge from which a notch is walked.
+type end int
+
+const (
+	fromStart end = iota
+	fromFinish
+)
+
+// walk is the distance of a notch from an end of its edge, as a tape walked
+// along the seam measures it.
+func walk(piece pieces.Piece, edge, match string, from end) (float64, bool) {
+	for _, n := range piece.Notches {
+		if n.Match != match || n.Edge != edge {
+			continue
+		}
+		if from == fromStart {
+			return n.At, true
+		}
+		e, ok := piece.Edge(edge)
+		return e.Path.Length() - n.At, ok
+	}
+	return 0, false
+}
+
+// walked is one of two edges that are walked along each other.
+type walked struct {
+	piece pieces.Piece
+	edge  string
+	from  end
+}
+
+// walkRows compares where the notches of a name lie on two edges that are sewn
+// together; none where either has no such notch.
+func walkRows(seam, match string, a, b walked) []Row {
+	of, okOf := walk(a.piece, a.edge, match, a.from)
+	against, okAgainst := walk(b.piece, b.edge, match, b.from)
+	if !okOf || !okAgainst {
+		return nil
+	}
+	words := strings.Fields(match)
+	return []Row{compare(seam, a.piece.Name+", to the "+words[len(words)-1]+" notch", of, b.piece.Name, against, -matching, matching, construct.Say("equal, so that the notches meet (common practice)"))}
+}
+
+// panelRows walk the princess seams and the yoke seam.
+func (g *garment) panelRows() []Row {
+	var rows []Row
+	named := func(name string) (pieces.Piece, bool) { return pieceOf(g.bodice.Pieces, name) }
+	for _, which := range []string{"front", "back"} {
+		middle, _ := named(which + " bodice")
+		side, ok := named("side " + which + " bodice")
+		if !ok {
+			continue
+		}
+		most, normal := float64(matching), construct.Say("equal (common practice)")
+		if which == "front" {
+			most, normal = mostOverBust, construct.Say("the side panel 0 to 8 mm longer, eased in over the bust between the notches (common practice)")
+		}
+		rows = append(rows, compare(bodice.PrincessSeam, side.Name, seam(side, bodice.PrincessSeam), middle.Name, seam(middle, bodice.PrincessSeam), -matching, most, normal))
+		for _, n := range middle.Notches {
+			if n.Edge != bodice.PrincessSeam {
+				continue
+			}
+			// Above the fullest place the seam is walked from its upper end,
+			// below it from its foot.
+			up, down := fromStart, fromFinish
+			if strings.HasSuffix(n.Match, "upper") {
+				up, down = fromFinish, fromStart
+			}
+			rows = append(rows, walkRows(bodice.PrincessSeam, n.Match, walked{side, n.Edge, down}, walked{middle, n.Edge, up})...)
+		}
+	}
+	if yoke, ok := named("yoke"); ok {
+		back, _ := named("back bodice")
+		rows = append(rows, compare("yoke seam", back.Name, seam(back, "yoke seam"), yoke.Name, seam(yoke, "yoke seam"), -matching, matching, construct.Say("equal (common practice)")))
+		rows = append(rows, walkRows("yoke seam", "yoke", walked{back, "yoke seam", fromFinish}, walked{yoke, "yoke seam", fromStart})...)
+	}
+	return rows
+}
+
+// mostOverBust is the most that a side front panel may be longer, in mm.
+const mostOverBust = 8
+
+func pieceOf(list []pieces.Piece, name string) (pieces.Piece, bool) {
+	for _, p := range list {
+		if p.Name == name {
+			return p, true
+		}
+	}
+	return pieces.Piece{}, false
+}
