@@ -36,6 +36,9 @@ type LayPlan struct {
 	// Zones of the lay that may not be used: flaws, in whichever ply, and
 	// where two selvedges meet.
 	Zones []orb.Ring
+	// Offcuts that lie in a row on the cloth when there is not one cloth but
+	// several remnants of it; otherwise none.
+	Offcuts []OffcutPlace
 	// Density is the marker efficiency, 0 to 1: the area of all pieces cut
 	// over the area of usable cloth taken, in all plies.
 	Density float64

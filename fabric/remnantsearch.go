@@ -234,7 +234,10 @@ func (q *question) plan(lay Lay, found *spread) (LayPlan, error) {
 				"check that both ends are cut along a thread.", q.cloth.say(left), q.cloth.straightening()))
 		}
 	}
-	plan.Notes = append(plan.Notes, q.remnant.rowNotes()...)
+	if len(q.remnant.Offcuts) > 1 {
+		plan.Offcuts = q.remnant.Offcuts
+		plan.Notes = append(plan.Notes, rowNote)
+	}
 	if err := plan.Check(q.asked); err != nil {
 		return LayPlan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", ErrInternal, lay, err)
 	}

@@ -152,15 +152,5 @@ func (r *row) add(outline orb.Ring, flaws []Flaw, bar bool) {
 	r.length += box.Max[0] - box.Min[0]
 }
 
-// rowNotes say how a plan of several offcuts is read: it shows them in a row,
-// and each is laid by itself.
-func (r Remnant) rowNotes() []string {
-	if len(r.Offcuts) < 2 {
-		return nil
-	}
-	out := []string{"The plan shows the remnants in a row, a bar between them; lay each by itself, its cut end on your left."}
-	for _, o := range r.Offcuts[1:] {
-		out = append(out, fmt.Sprintf("On %s measure along from its own left end: take %s off every distance from the cut end.", o.Name, r.Cloth.say(o.From)))
-	}
-	return out
-}
+// rowNote says how a plan of several offcuts is read.
+const rowNote = "The plan shows the remnants in a row, a bar between them; lay each by itself, its cut end on your left, and measure along from there."

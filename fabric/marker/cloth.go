@@ -94,6 +94,7 @@ func (s *sheets) drawEdges(v view) {
 	s.font("B", 7.5)
 	s.text(box.Min[0], box.Min[1]-1.8, upperEdge(s.plan))
 	s.drawPiecesEnd(v)
+	s.nameOrigins(v)
 }
 
 // edgeLine draws an edge of the cloth: a fold with long and short dashes.

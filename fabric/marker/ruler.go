@@ -9,7 +9,7 @@ import (
 )
 
 // drawClothRuler draws a ruler along the near edge, in cm or inches from the
-// cut end.
+// cut end or, of several lengths, from that of each.
 func (s *sheets) drawClothRuler(v view) {
 	minor, each, unit, name := 50.0, 100.0, 10.0, "cm"
 	if s.options.Inches {
@@ -21,23 +21,32 @@ func (s *sheets) drawClothRuler(v view) {
 	y := v.bottom + 0.8
 	s.font("", 6)
 	s.pen(0.15, 0)
-	for k := int(math.Ceil(v.from/minor - 1e-9)); float64(k)*minor <= v.to+1e-6; k++ {
-		at := float64(k) * minor
-		x := v.at(orb.Point{at, 0})[0]
-		major := math.Abs(math.Remainder(at, each)) < 1e-6
-		tick := 1.0
-		if major {
-			tick = 1.8
-			s.textCentred(x, y+4.2, strconv.Itoa(int(math.Round(at/unit))))
+	for _, o := range origins(s.plan) {
+		from, to := max(v.from, o.from)-o.from, min(v.to, o.to)-o.from
+		for k := int(math.Ceil(from/minor - 1e-9)); float64(k)*minor <= to+1e-6; k++ {
+			at := float64(k) * minor
+			x := v.at(orb.Point{o.from + at, 0})[0]
+			major := math.Abs(math.Remainder(at, each)) < 1e-6
+			tick := 1.0
+			if major {
+				tick = 1.8
+			}
+			s.line(x, y, x, y+tick)
+			if major && (o.to >= s.plan.OnTable() || (to-at)*v.scale > 4) {
+				s.textCentred(x, y+4.2, strconv.Itoa(int(math.Round(at/unit))))
+			}
 		}
-		s.line(x, y, x, y+tick)
 	}
 	s.font("B", 7.5)
 	edge := lowerEdge(s.plan)
 	s.text(v.left, y+8, edge)
 	width := s.textWidth(edge)
 	s.font("", 7)
-	s.text(v.left+width+3, y+8, fmt.Sprintf("the warp runs left to right; ruler in %s from the %s", name, leftEnd(s.plan)))
+	from := "the " + leftEnd(s.plan)
+	if len(origins(s.plan)) > 1 {
+		from = "each left end"
+	}
+	s.text(v.left+width+3, y+8, fmt.Sprintf("the warp runs left to right; ruler in %s from %s", name, from))
 }
 
 // drawFoot draws the scale bar of the lay, the ruler by which the print is

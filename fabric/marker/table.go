@@ -32,18 +32,26 @@ func Rows(plan fabric.LayPlan, options Options) [][]string {
 	var out [][]string
 	for i, l := range plan.Pieces {
 		near, far := grainEnds(l)
-		part := plan.PartOf(l)
+		part, origin := plan.PartOf(l), originOf(plan, l)
 		out = append(out, []string{
-			fmt.Sprint(i + 1), l.Name, garmentOf(l),
+			fmt.Sprint(i + 1), l.Name, on(garmentOf(l), origin.name),
 			fmt.Sprintf("%d of %d", l.Copy, total[keyOf(l)]),
 			gives(l), face(l),
-			options.bare(near[0] - part.X),
+			options.bare(near[0] - origin.from),
 			options.bare(fromEdge(plan, part, near[1])),
 			options.bare(fromEdge(plan, part, far[1])),
 			arrowPoints(l, leftEnd(plan), edgeOf(plan, part)),
 		})
 	}
 	return out
+}
+
+// on adds the remnant on which a piece lies.
+func on(garment, remnant string) string {
+	if garment == "" || remnant == "" {
+		return garment + remnant
+	}
+	return garment + ", " + remnant
 }
 
 func keyOf(l fabric.Laid) string { return l.Garment + "\x00" + l.Size + "\x00" + l.Name }

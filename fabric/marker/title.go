@@ -22,6 +22,9 @@ func (s *sheets) drawTitle() {
 	if s.options.Remnant {
 		buy = "remnant of " + s.options.short(s.plan.Buy)
 	}
+	if n := len(s.plan.Offcuts); n > 1 {
+		buy = fmt.Sprintf("%d remnants", n)
+	}
 	s.font("B", 17)
 	boxWidth := s.textWidth(buy) + 10
 	left := s.width - margin - boxWidth
@@ -52,6 +55,9 @@ func (s *sheets) facts() []fact {
 	amount := fact{"to buy", o.bought(plan.Buy)}
 	if o.Remnant {
 		amount = fact{"remnant", o.short(plan.Buy)}
+	}
+	if n := len(plan.Offcuts); n > 1 {
+		amount = fact{"remnants", strconv.Itoa(n)}
 	}
 	return []fact{
 		{"cloth width", o.short(plan.Cloth.Width)},
