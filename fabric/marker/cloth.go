@@ -154,7 +154,11 @@ func (s *sheets) drawEnd(v view, start bool) {
 		s.textUp(textX, middle, name)
 	case !start && v.last():
 		s.pen(0.6, 0)
-		s.textUp(textX, middle, endName(s.plan)+", "+s.options.bought(s.plan.OnTable()))
+		name := endName(s.plan)
+		if len(s.plan.Offcuts) == 0 {
+			name += ", " + s.options.bought(s.plan.OnTable())
+		}
+		s.textUp(textX, middle, name)
 	default:
 		s.pen(0.3, 0, 2, 1.2)
 		text := "continued on the next page"
@@ -179,7 +183,7 @@ func (s *sheets) drawPiecesEnd(v view) {
 	s.pen(0.4, 0, 1.5, 1)
 	s.line(foot[0], foot[1], head[0], head[1]-2.5)
 	s.font("", 7)
-	text := "the pieces end here, " + s.options.short(s.plan.Length)
+	text := "the pieces end here, " + s.options.short(s.plan.Length-originAt(s.plan, s.plan.Length).from)
 	if foot[0]-s.textWidth(text) < v.left+roomForName {
 		s.text(foot[0]+1, head[1]-1.8, text)
 		return

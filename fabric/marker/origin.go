@@ -28,10 +28,14 @@ func origins(plan fabric.LayPlan) []origin {
 
 // originOf is the stretch that a piece lies on.
 func originOf(plan fabric.LayPlan, l fabric.Laid) origin {
+	return originAt(plan, l.Outline.Bound().Center()[0])
+}
+
+// originAt is the stretch at a place along the lay.
+func originAt(plan fabric.LayPlan, x float64) origin {
 	all := origins(plan)
-	middle := l.Outline.Bound().Center()[0]
 	for i := len(all) - 1; i > 0; i-- {
-		if middle > all[i].from {
+		if x > all[i].from {
 			return all[i]
 		}
 	}
