@@ -38,6 +38,7 @@ func (g *garment) line() error {
 			made.Piece.Cloth = asked.Cloth
 			g.add(made.Piece)
 			g.pairings = append(g.pairings, made.Pairing)
+			g.result.Sheets = append(g.result.Sheets, made.Sheet)
 		}
 	}
 	return nil
@@ -51,12 +52,13 @@ func (g *garment) stiffen() error {
 			return err
 		}
 		for _, shell := range list {
-			piece, err := lining.Interface(shell, asked.Interfacing)
+			piece, sheet, err := lining.Interface(shell, asked.Interfacing)
 			if err != nil {
 				return err
 			}
 			piece.Cloth = asked.Cloth
 			g.add(piece)
+			g.result.Sheets = append(g.result.Sheets, sheet)
 		}
 	}
 	return nil

@@ -27,10 +27,22 @@ func (g *garment) markSleeve(o part.Options) {
 		switch {
 		case piece.Name == "sleeve" && o.Kind == part.SleevePlacket:
 			g.result.Pieces[i] = part.MarkSlit(piece, o.SlitLength())
+			g.addStep("sleeve", "mark the slit of {}, a quarter of the lower edge in from the back underarm, square to the edge", "for the placket", o.SlitLength())
 		case piece.Name == "sleeve" && o.Kind == part.ButtonedCuff:
-			g.result.Pieces[i] = part.MarkPleats(piece, o.PleatedAway(g.sleeve.WristWidth, g.result.Body[WristGirth]))
+			taken := o.PleatedAway(g.sleeve.WristWidth, g.result.Body[WristGirth])
+			g.result.Pieces[i] = part.MarkPleats(piece, taken)
+			g.addStep("sleeve", "take up {} of the lower edge in pleats towards the placket, or gather it", "so that it fits the cuff", taken)
 		case o.Kind == part.PocketBag && (piece.Name == "front skirt" || piece.Name == "back skirt"):
 			g.result.Pieces[i] = o.MarkOpening(piece)
+		}
+	}
+}
+
+// addStep ends the draft sheet of a piece with one more step.
+func (g *garment) addStep(piece, do, rule string, length float64) {
+	for i := range g.result.Sheets {
+		if g.result.Sheets[i].Piece == piece && length > 0 {
+			g.result.Sheets[i].Draw(do, rule, length)
 		}
 	}
 }

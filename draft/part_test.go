@@ -5,6 +5,7 @@ import (
 	"math"
 	"testing"
 
+	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
@@ -138,20 +139,47 @@ func TestFlatCollar(t *testing.T) {
 		assert.InDelta(t, 90, corner(t, collar, collar.Fold), 0.5)
 		outer, _ := collar.Edge("outer collar edge")
 		for _, p := range outer.Path.Flatten(0.1) {
-			nearest := math.Inf(1)
-			for _, name := range []string{"neck 1", "neck 2"} {
-				neck, _ := collar.Edge(name)
-				for _, q := range neck.Path.Flatten(0.01) {
-					nearest = min(nearest, construct.Distance(p, q))
-				}
-			}
-			assert.InDelta(t, 70, nearest, 2)
+			front, _ := collar.Edge("neck 1")
+			back, _ := collar.Edge("neck 2")
+			assert.InDelta(t, 70, min(fromPath(p, front.Path), fromPath(p, back.Path)), 2)
 		}
 		request.Parts[0].Overlap = 30
 		rolled, err := Draft(request)
 		require.NoError(t, err)
 		assert.Less(t, seam(pieceNamed(t, rolled, "flat collar"), "outer collar edge"), seam(collar, "outer collar edge")-5)
 	}
+}
+
+// A facing beside the fold lies on it, one away from it is one of a pair; each
+// is as deep as asked everywhere.
+func TestFacings(t *testing.T) {
+	request := dress(size(t, "women", "12"))
+	request.Bodice.BackOnFold = true
+	request.Parts[0].Depth = 40
+	result, err := Draft(request)
+	require.NoError(t, err)
+	for name, want := range map[string]string{
+		"armhole facing front": "2 true ", "armhole facing back": "2 true ",
+		"front skirt waist facing": "1 false centre front", "back skirt waist facing": "2 true ",
+	} {
+		p := pieceNamed(t, result, name)
+		assert.Equal(t, want, fmt.Sprint(p.Cut, p.Pair, " ", p.Fold), name)
+	}
+	back := pieceNamed(t, result, "armhole facing back")
+	outer, _ := back.Edge("facing edge")
+	armhole, _ := back.Edge("armhole")
+	for _, p := range outer.Path.Flatten(0.1) {
+		assert.InDelta(t, 40, fromPath(p, armhole.Path), 1.5)
+	}
+}
+
+// fromPath is how far a point lies from a path.
+func fromPath(p orb.Point, path pieces.Path) float64 {
+	nearest := math.Inf(1)
+	for _, q := range path.Flatten(0.01) {
+		nearest = min(nearest, construct.Distance(p, q))
+	}
+	return nearest
 }
 
 // Strips joined make the length; none is wider on the bias than the cloth; a

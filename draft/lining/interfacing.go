@@ -16,9 +16,9 @@ type Interfacing struct {
 
 // Interface derives the interfacing of a piece of the shell that has its
 // allowances. The error is a sentence that names what cannot be.
-func Interface(shell pieces.Piece, o Interfacing) (pieces.Piece, error) {
+func Interface(shell pieces.Piece, o Interfacing) (pieces.Piece, construct.Sheet, error) {
 	if o.Reduce != nil && *o.Reduce < 0 {
-		return pieces.Piece{}, construct.Refuse("interfacing: each allowance is reduced by %s; that cannot be negative", construct.Length(*o.Reduce))
+		return pieces.Piece{}, construct.Sheet{}, construct.Refuse("interfacing: each allowance is reduced by %s; that cannot be negative", construct.Length(*o.Reduce))
 	}
 	piece := shell
 	piece.Name = shell.Name + " interfacing"
@@ -35,5 +35,11 @@ func Interface(shell pieces.Piece, o Interfacing) (pieces.Piece, error) {
 		piece.Cut = o.Cut
 	}
 	piece.Pair = piece.Pair && piece.Cut%2 == 0
-	return piece, nil
+	s := construct.Sheet{Piece: piece.Name}
+	if o.Reduce == nil {
+		s.Draw("trace the seam line of the "+shell.Name+"; it has no allowances", "so that the seams stay thin")
+	} else {
+		s.Draw("trace the "+shell.Name+", each allowance narrower by {}", "so that it does not show at the edges", *o.Reduce)
+	}
+	return piece, s, nil
 }

@@ -25,6 +25,8 @@ type Options struct {
 // Lining is a lining as derived.
 type Lining struct {
 	Piece pieces.Piece
+	// Sheet is its draft by hand.
+	Sheet construct.Sheet
 	// Pairing sets the seam that differs most from the shell's against it.
 	Pairing construct.Pairing
 }
@@ -58,7 +60,23 @@ func Of(shell pieces.Piece, o Options) (Lining, error) {
 		return Lining{}, err
 	}
 	d.keepInside()
-	return Lining{Piece: d.piece, Pairing: d.against(shell)}, nil
+	return Lining{Piece: d.piece, Pairing: d.against(shell), Sheet: d.sheet(shell, o)}, nil
+}
+
+// sheet is the draft by hand: what is traced, and what is changed.
+func (d *deriving) sheet(shell pieces.Piece, o Options) construct.Sheet {
+	s := construct.Sheet{Piece: d.piece.Name}
+	s.Draw("trace the "+shell.Name+", its darts and notches", "")
+	if _, grown := shell.Edge("extension neck"); grown {
+		s.Draw("leave out the extension and the facing, and what the facing covers when it is folded back", "the lining is sewn to the edge of the facing")
+	}
+	if o.BackPleat > 0 && d.index("centre back") >= 0 {
+		s.Draw("draw the centre back {} further out, and lengthen the edges beside it to meet it", "the pleat of ease", o.BackPleat)
+	}
+	if d.index("narrow hem") >= 0 {
+		s.Draw("draw the hem {} higher", "so that it does not show below the shell", o.Shorter)
+	}
+	return s
 }
 
 // addPleat widens the piece beyond its centre back line, if it has one.

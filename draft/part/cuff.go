@@ -2,6 +2,8 @@ package part
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"github.com/paulmach/orb"
 
@@ -111,8 +113,9 @@ func (o Options) SlitLength() float64 {
 	return usualSlit
 }
 
-// MarkSlit marks the slit on a sleeve: a quarter of the wrist in from the back
-// underarm (common practice). A sleeve without a wrist seam is left as it is.
+// MarkSlit marks the slit of a placket on a sleeve, in place of one that is
+// there already: a quarter of the wrist in from the back underarm (common
+// practice). A sleeve without a wrist seam is left as it is.
 func MarkSlit(sleeve pieces.Piece, slit float64) pieces.Piece {
 	wrist, ok := sleeve.Edge("wrist")
 	if !ok {
@@ -121,8 +124,10 @@ func MarkSlit(sleeve pieces.Piece, slit float64) pieces.Piece {
 	at := slitPlace * wrist.Path.Length()
 	foot := wrist.Path.At(at)
 	top := construct.Go(foot, construct.Square(wrist.Path.Tangent(at)), slit)
-	sleeve.Marks = append(append([]pieces.Mark{}, sleeve.Marks...), pieces.Mark{Name: "slit", Path: construct.Line(foot, top)})
-	sleeve.Notches = append(append([]pieces.Notch{}, sleeve.Notches...), pieces.Notch{Edge: "wrist", At: at, Count: 2, Match: "placket"})
+	sleeve.Marks = slices.DeleteFunc(slices.Clone(sleeve.Marks), func(m pieces.Mark) bool { return strings.HasPrefix(m.Name, "slit") })
+	sleeve.Marks = append(sleeve.Marks, pieces.Mark{Name: "slit for the placket", Path: construct.Line(foot, top)})
+	sleeve.Notches = slices.DeleteFunc(slices.Clone(sleeve.Notches), func(n pieces.Notch) bool { return n.Edge == "wrist" && n.Match == "placket" })
+	sleeve.Notches = append(sleeve.Notches, pieces.Notch{Edge: "wrist", At: at, Count: 1, Match: "placket"})
 	return sleeve
 }
 
@@ -143,7 +148,7 @@ func MarkPleats(sleeve pieces.Piece, taken float64) pieces.Piece {
 	if begin+taken+float64(count)*pleatApart > wrist.Path.Length() {
 		return sleeve
 	}
-	sleeve.Notches = append([]pieces.Notch{}, sleeve.Notches...)
+	sleeve.Notches = slices.Clone(sleeve.Notches)
 	for i := range count {
 		from := begin + float64(i)*(each+pleatApart)
 		for _, at := range []float64{from, from + each} {

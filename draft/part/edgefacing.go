@@ -66,7 +66,7 @@ func (b *Block) face(of pieces.Piece, edge, name string, o Options) error {
 	switch {
 	case o.Depth == 0:
 		depth = min(depth, room)
-	case depth > room:
+	case depth > room+worded:
 		return construct.Refuse("%s: a depth of %s is more than the %s and the %s have room for beside the %s; ask for %s or less", name, construct.Length(depth), construct.SeamOf(c.before.Name), construct.SeamOf(c.after.Name), edge, construct.Length(room))
 	}
 	b.Pieces = append(b.Pieces, c.facing(of, name, depth))
@@ -185,6 +185,10 @@ func (c closedSeam) facing(of pieces.Piece, name string, depth float64) pieces.P
 	marks[0], marks[len(marks)-1] = before.Start(), after.End()
 	outer := construct.ThroughRim(marks, chain).Reverse()
 	piece := pieces.Piece{Name: name, Cut: of.Cut, Pair: of.Pair, Fold: c.fold, Notches: c.notches}
+	if of.Fold != "" && c.fold == "" {
+		// Away from the fold it is one of two.
+		piece.Cut, piece.Pair = 2*of.Cut, true
+	}
 	piece.Edges = append(piece.Edges, construct.Edge("facing edge", outer), construct.Edge(c.before.Name, before))
 	piece.Edges = append(piece.Edges, c.edges...)
 	piece.Edges = append(piece.Edges, construct.Edge(c.after.Name, after))

@@ -30,7 +30,7 @@ func flatCollar(m Measures, o Options, name string) (Block, error) {
 	switch {
 	case o.Depth == 0:
 		depth = min(depth, shoulder-shoulderLeft)
-	case depth > shoulder-shoulderLeft:
+	case depth > shoulder-shoulderLeft+worded:
 		return Block{}, construct.Refuse("%s: a depth of %s is more than the shoulder has room for; ask for %s or less", name, construct.Length(depth), construct.Length(shoulder-shoulderLeft))
 	}
 	if overlap < 0 || overlap > shoulder/2 {

@@ -34,6 +34,7 @@ func garments(t testing.TB, size string) []Garment {
 		{Garment: "dress", Bodice: &bodice.Options{Shaping: bodice.ShoulderDart}, Skirt: &skirt.Options{Shape: skirt.ALine}},
 		{Garment: "circle", Skirt: &skirt.Options{Shape: skirt.HalfCircle}, Parts: []part.Options{{Kind: part.ShapedWaistband}}},
 		{Garment: "trousers", Trousers: &trousers.Options{Pocket: trousers.SidePocket}},
+		{Garment: "shirt", Bodice: &bodice.Options{FrontOpening: true, BackOnFold: true}, Parts: []part.Options{{Kind: part.ShirtCollar}, {Kind: part.MandarinCollar}, {Kind: part.ButtonedCuff}, {Kind: part.FlatCollar}, {Kind: part.ArmholeFacing}}},
 		{Garment: "kaftan", StraightCut: &straightcut.Options{Shape: straightcut.Kaftan}},
 	} {
 		request.Body, request.Cloth = body, "shell"

@@ -2,7 +2,6 @@ package job
 
 import (
 	"ellwand/draft/bodice"
-	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 )
 
@@ -35,16 +34,6 @@ type Sleeve struct {
 	Ease       Measure `yaml:"ease" jsonschema_description:"how much longer the sleeve head is than the armhole; about 1.5 cm if not given"`
 	HeadHeight Measure `yaml:"head_height" jsonschema_description:"from the crown down to the bicep line; a third of the armhole less 1/2 in if not given"`
 	WristWidth Measure `yaml:"wrist_width" jsonschema_description:"whole width of the wrist or hem edge"`
-}
-
-// Part asks for a smaller piece that is drafted to fit the seams it joins.
-type Part struct {
-	Kind     Choice  `yaml:"kind" jsonschema:"required,enum=collar,enum=neck facing,enum=cuff,enum=waistband,enum=shaped waistband,enum=gathered skirt,enum=straight panel" jsonschema_description:"what it is"`
-	Name     Text    `yaml:"name" jsonschema_description:"name of the piece, in place of the kind"`
-	Cloth    Text    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
-	Depth    Measure `yaml:"depth" jsonschema_description:"finished depth of a collar, facing, cuff or waistband; finished length of a skirt or panel"`
-	Length   Measure `yaml:"length" jsonschema_description:"finished length along the seam; worked out if not given"`
-	Fullness Text    `yaml:"fullness" jsonschema_description:"how many times its finished length a skirt is gathered from; 2 if not given"`
 }
 
 var (
@@ -100,29 +89,4 @@ func (r *resolver) sleeve(path string, asked *Sleeve) *sleeve.Options {
 		}
 	}
 	return options
-}
-
-func (r *resolver) parts(path string, asked []Part, cloth string) []part.Options {
-	kinds := make([]string, 0, len(part.Kinds()))
-	for _, kind := range part.Kinds() {
-		kinds = append(kinds, string(kind))
-	}
-	var out []part.Options
-	for i, p := range asked {
-		inner := entry(path, i)
-		if p.Kind == "" {
-			r.fault(inner, "part %d has no kind; add one of: %s", i+1, joined(kinds))
-			continue
-		}
-		kind := r.choose(inner+".kind", "the part's kind", string(p.Kind), kinds)
-		out = append(out, part.Options{
-			Kind:     part.Kinds()[kind],
-			Name:     string(p.Name),
-			Cloth:    r.clothNamed(inner+".cloth", "part "+kinds[kind], p.Cloth, cloth),
-			Depth:    r.optional(inner+".depth", kinds[kind]+": the depth", p.Depth),
-			Length:   r.optional(inner+".length", kinds[kind]+": the length", p.Length),
-			Fullness: r.fullness(inner+".fullness", kinds[kind], p.Fullness),
-		})
-	}
-	return out
 }

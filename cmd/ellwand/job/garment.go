@@ -45,13 +45,15 @@ func (r *resolver) garment(path string, garment Garment, above allowances) {
 	widths := r.allowances(path+".allowances", above, garment.Allowances)
 	request := draft.Request{
 		Garment: made.Name, Size: r.wearing.size, Cloth: cloth, Body: r.wearing.body,
-		Bodice:      r.bodice(path+".bodice", garment.Bodice),
-		Sleeve:      r.sleeve(path+".sleeve", garment.Sleeve),
-		Skirt:       r.skirt(path+".skirt", garment.Skirt),
-		Trousers:    r.trousers(path+".trousers", garment.Trousers),
-		StraightCut: r.straightCut(path+".straight_cut", garment.StraightCut),
-		Parts:       r.parts(path+".parts", garment.Parts, cloth),
-		Allowances:  widths,
+		Bodice:       r.bodice(path+".bodice", garment.Bodice),
+		Sleeve:       r.sleeve(path+".sleeve", garment.Sleeve),
+		Skirt:        r.skirt(path+".skirt", garment.Skirt),
+		Trousers:     r.trousers(path+".trousers", garment.Trousers),
+		StraightCut:  r.straightCut(path+".straight_cut", garment.StraightCut),
+		Parts:        r.parts(path+".parts", garment.Parts, cloth),
+		Linings:      r.linings(path+".linings", garment.Linings, cloth),
+		Interfacings: r.interfacings(path+".interfacings", garment.Interfacings, cloth),
+		Allowances:   widths,
 	}
 	r.lengths(path, made.Kind, &request)
 	rectangles := r.handmade(path, garment, cloth, widths)

@@ -29,21 +29,23 @@ type File struct {
 
 // Garment is one kind of garment, made once or several times.
 type Garment struct {
-	Name        Text               `yaml:"name" jsonschema:"required" jsonschema_description:"name of the garment"`
-	Quantity    Count              `yaml:"quantity" jsonschema_description:"how many are made; 1 if not given"`
-	Cloth       Text               `yaml:"cloth" jsonschema_description:"cloth of its pieces; the first cloth if not given"`
-	Bodice      *Bodice            `yaml:"bodice" jsonschema_description:"draft a front and a back bodice"`
-	Sleeve      *Sleeve            `yaml:"sleeve" jsonschema_description:"draft a sleeve for the armholes of the bodice"`
-	Skirt       *Skirt             `yaml:"skirt" jsonschema_description:"draft a skirt; with a bodice, to its waist seam"`
-	Trousers    *Trousers          `yaml:"trousers" jsonschema_description:"draft trousers or shorts"`
-	StraightCut *StraightCut       `yaml:"straight_cut" jsonschema_description:"draft a garment of rectangles and simple curves: kaftan, kimono, wrapper, apron, bag"`
-	Parts       []Part             `yaml:"parts" jsonschema_description:"smaller pieces drafted to fit: collar, neck facing, cuff, waistband, skirt"`
-	CutFrom     map[string][]Text  `yaml:"cut_from" jsonschema_description:"drafted pieces by the cloth they are cut from; a piece named under two cloths is cut from both"`
-	Allowances  map[string]Measure `yaml:"allowances" jsonschema_description:"as at the top, for this garment"`
-	For         []Text             `yaml:"for" jsonschema_description:"the wearers it is made for; all of them if not given"`
-	Notions     []Notion           `yaml:"notions" jsonschema_description:"what one garment takes beside the cloth: zip, buttons, thread"`
-	Making      *Making            `yaml:"making" jsonschema_description:"what making one garment costs, by the hour or as a sum"`
-	Pieces      []Piece            `yaml:"pieces" jsonschema_description:"rectangles of your own: pocket, strap, tie"`
+	Name         Text               `yaml:"name" jsonschema:"required" jsonschema_description:"name of the garment"`
+	Quantity     Count              `yaml:"quantity" jsonschema_description:"how many are made; 1 if not given"`
+	Cloth        Text               `yaml:"cloth" jsonschema_description:"cloth of its pieces; the first cloth if not given"`
+	Bodice       *Bodice            `yaml:"bodice" jsonschema_description:"draft a front and a back bodice"`
+	Sleeve       *Sleeve            `yaml:"sleeve" jsonschema_description:"draft a sleeve for the armholes of the bodice"`
+	Skirt        *Skirt             `yaml:"skirt" jsonschema_description:"draft a skirt; with a bodice, to its waist seam"`
+	Trousers     *Trousers          `yaml:"trousers" jsonschema_description:"draft trousers or shorts"`
+	StraightCut  *StraightCut       `yaml:"straight_cut" jsonschema_description:"draft a garment of rectangles and simple curves: kaftan, kimono, wrapper, apron, bag"`
+	Parts        []Part             `yaml:"parts" jsonschema_description:"smaller pieces drafted to fit: collars, facings, cuffs, waistband, belt, pockets, bias strips"`
+	Linings      []Lining           `yaml:"linings" jsonschema_description:"linings derived from drafted pieces"`
+	Interfacings []Interfacing      `yaml:"interfacings" jsonschema_description:"interfacings derived from drafted pieces"`
+	CutFrom      map[string][]Text  `yaml:"cut_from" jsonschema_description:"drafted pieces by the cloth they are cut from; a piece named under two cloths is cut from both"`
+	Allowances   map[string]Measure `yaml:"allowances" jsonschema_description:"as at the top, for this garment"`
+	For          []Text             `yaml:"for" jsonschema_description:"the wearers it is made for; all of them if not given"`
+	Notions      []Notion           `yaml:"notions" jsonschema_description:"what one garment takes beside the cloth: zip, buttons, thread"`
+	Making       *Making            `yaml:"making" jsonschema_description:"what making one garment costs, by the hour or as a sum"`
+	Pieces       []Piece            `yaml:"pieces" jsonschema_description:"rectangles of your own: pocket, strap, tie"`
 }
 
 // Piece is a rectangle that the maker gives by its finished size.

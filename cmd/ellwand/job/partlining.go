@@ -1,0 +1,77 @@
+package job
+
+import (
+	"ellwand/draft"
+	"ellwand/draft/lining"
+)
+
+// usualShorter is how much shorter than the shell a lining ends, mm (common
+// practice: 1.5 to 2.5 cm).
+const usualShorter = 20
+
+// Lining asks for the lining of drafted pieces.
+type Lining struct {
+	Of        []Text  `yaml:"of" jsonschema:"required,minItems=1" jsonschema_description:"the pieces that are lined, or a part for all its pieces"`
+	Cloth     Text    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
+	Shorter   Measure `yaml:"shorter" jsonschema_description:"how much shorter than the shell it ends at the hems; 2 cm if not given"`
+	BackPleat Measure `yaml:"back_pleat" jsonschema_description:"how much wider each half is at the centre back, for a pleat of ease; none if not given"`
+}
+
+// Interfacing asks for the interfacing of drafted pieces.
+type Interfacing struct {
+	Of     []Text  `yaml:"of" jsonschema:"required,minItems=1" jsonschema_description:"the pieces that are interfaced, or a part for all its pieces"`
+	Cloth  Text    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
+	Reduce Measure `yaml:"reduce" jsonschema_description:"how much less than the piece's each allowance is; it ends at the seam line, without allowances, if not given"`
+	Cut    Count   `yaml:"cut" jsonschema_description:"how many are cut of each; as many as of the piece if not given"`
+}
+
+func (r *resolver) linings(path string, asked []Lining, cloth string) []draft.Lining {
+	var out []draft.Lining
+	for i, l := range asked {
+		inner := entry(path, i)
+		made := draft.Lining{
+			Of:    r.of(inner, "lining", l.Of),
+			Cloth: r.clothNamed(inner+".cloth", "lining", l.Cloth, cloth),
+			Options: lining.Options{
+				Shorter:   usualShorter,
+				BackPleat: r.optional(inner+".back_pleat", "the back pleat of the lining", l.BackPleat),
+			},
+		}
+		if l.Shorter != "" {
+			made.Shorter, _ = r.length(inner+".shorter", "how much shorter the lining is", l.Shorter)
+		}
+		out = append(out, made)
+	}
+	return out
+}
+
+func (r *resolver) interfacings(path string, asked []Interfacing, cloth string) []draft.Interfacing {
+	var out []draft.Interfacing
+	for i, f := range asked {
+		inner := entry(path, i)
+		made := draft.Interfacing{
+			Of:          r.of(inner, "interfacing", f.Of),
+			Cloth:       r.clothNamed(inner+".cloth", "interfacing", f.Cloth, cloth),
+			Interfacing: lining.Interfacing{Cut: r.optionalCount(inner+".cut", "interfacing: cut", f.Cut)},
+		}
+		if f.Reduce != "" {
+			if by, ok := r.length(inner+".reduce", "what the allowances of the interfacing are reduced by", f.Reduce); ok {
+				made.Reduce = &by
+			}
+		}
+		out = append(out, made)
+	}
+	return out
+}
+
+// of reads the pieces that a lining or interfacing is derived from.
+func (r *resolver) of(path, what string, names []Text) []string {
+	if len(names) == 0 {
+		r.fault(path, "the %s does not say what it is of; add: of: [front bodice, back bodice]", what)
+	}
+	out := make([]string, len(names))
+	for i, name := range names {
+		out[i] = string(name)
+	}
+	return out
+}
