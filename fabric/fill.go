@@ -84,9 +84,13 @@ func (p *LayPlan) noteStraightening() {
 	if spare >= leastStraightening {
 		return
 	}
-	p.Notes = append(p.Notes, fmt.Sprintf("The length to buy is only %s more than the lay takes. "+
+	more := "only " + p.Cloth.say(spare) + " more"
+	if spare < 0.5 {
+		more = "no more"
+	}
+	p.Notes = append(p.Notes, fmt.Sprintf("The length to buy is %s than the lay takes. "+
 		"Straightening the cut ends takes %s: buy a little more, unless the shop cuts along a thread.",
-		p.Cloth.say(spare), p.Cloth.straightening()))
+		more, p.Cloth.straightening()))
 }
 
 // toBuy rounds a length up to the step of the shop, and to the least that it
