@@ -28,8 +28,12 @@ func randomJob(number uint64) (fabric.Cloth, []pieces.Piece, fabric.Options) {
 	for i := range 1 + r.IntN(4) {
 		all = append(all, randomPiece(r, i))
 	}
+	least := 500.0
+	if r.IntN(draftedEvery) == 0 {
+		all, least = draftedPieces(r), 800
+	}
 	cloth := fabric.Cloth{
-		Width: 500 + 1000*r.Float64(), Selvedge: float64(r.IntN(3)) * 5, Step: float64(r.IntN(2)) * 100,
+		Width: least + 1000*r.Float64(), Selvedge: float64(r.IntN(3)) * 5, Step: float64(r.IntN(2)) * 100,
 		Nap: fabric.Nap(r.IntN(3)), Alike: r.IntN(6) == 0,
 	}
 	if r.IntN(4) == 0 {
@@ -50,10 +54,52 @@ func randomJob(number uint64) (fabric.Cloth, []pieces.Piece, fabric.Options) {
 	for range max(0, r.IntN(5)-2) {
 		cloth.Flaws = append(cloth.Flaws, randomFlaw(r, cloth.Width))
 	}
+	if r.IntN(3) == 0 { // for the lays that cannot be with a single piece, a flaw or a nap
+		all, cloth.Flaws, cloth.OneWayPieces = evenly(all), nil, nil
+		cloth.Nap = fabric.Nap(r.IntN(2))
+	}
 	// One pass of each search, of two or three of the lays.
 	lays := fabric.AllLays()
 	r.Shuffle(len(lays), func(i, j int) { lays[i], lays[j] = lays[j], lays[i] })
 	return cloth, all, fabric.Options{Iterations: 1, Seed: number, Workers: 1, Lays: append(lays[:1+r.IntN(2)], fabric.Open)}
+}
+
+// evenly makes every piece one that two plies can give.
+func evenly(all []pieces.Piece) []pieces.Piece {
+	out := make([]pieces.Piece, len(all))
+	for i, p := range all {
+		if p.Fold == "" {
+			p.Pair = true
+		}
+		p.Cut += p.Cut % 2
+		out[i] = p
+	}
+	return out
+}
+
+// draftedEvery so many jobs, one is of drafted pieces.
+const draftedEvery = 25
+
+// drafts of two garments, by size: bodice, sleeve, facing and cuff from real
+// bodies, with curved seams, notches and darts.
+var drafts = map[string][]pieces.Piece{}
+
+// draftedPieces takes some of the pieces of a drafted blouse.
+func draftedPieces(r *rand.Rand) []pieces.Piece {
+	size := []string{"8", "14", "20"}[r.IntN(3)]
+	if drafts[size] == nil {
+		drafts[size] = draftedBlouse(size)
+	}
+	var out []pieces.Piece
+	for _, p := range drafts[size] {
+		if len(out) < 5 && r.IntN(3) > 0 {
+			out = append(out, p)
+		}
+	}
+	if len(out) == 0 {
+		return drafts[size][:1]
+	}
+	return out
 }
 
 func randomPiece(r *rand.Rand, i int) pieces.Piece {
@@ -127,6 +173,7 @@ func TestRandomJobs(t *testing.T) {
 	}
 	dir := t.TempDir()
 	var plans, impossible, refused int
+	laid := map[fabric.Lay]int{}
 	for number := range uint64(count) {
 		cloth, all, options := randomJob(number)
 		got, err := fabric.Require(t.Context(), cloth, all, options)
@@ -142,6 +189,7 @@ func TestRandomJobs(t *testing.T) {
 				continue
 			}
 			plans++
+			laid[plan.Lay]++
 			require.GreaterOrEqual(t, plan.Length, plan.Bound-1e-6, "job %d", number)
 			require.LessOrEqual(t, plan.Density, 1+1e-9, "job %d", number)
 			if cloth.Gap == 0 && got.Lays[0].Possible() {
@@ -154,6 +202,9 @@ func TestRandomJobs(t *testing.T) {
 	}
 	t.Logf("%d jobs: %d plans, %d lays not possible, %d jobs without any", count, plans, impossible, refused)
 	require.Greater(t, plans, count, "most jobs have a plan")
+	for _, lay := range fabric.AllLays() {
+		require.Greater(t, laid[lay], count/100, lay)
+	}
 	checkAllOutside(t, dir)
 }
 

@@ -182,15 +182,19 @@ func TestRemnantJigsaws(t *testing.T) {
 	})
 }
 
-func drafted(t *testing.T, size string) []pieces.Piece {
-	t.Helper()
+// draftedBlouse of a size of the women's table; nil when it cannot be drafted.
+func draftedBlouse(size string) []pieces.Piece {
 	body, err := draft.Size("women", size)
-	require.NoError(t, err)
+	if err != nil {
+		return nil
+	}
 	got, err := draft.Draft(draft.Request{
 		Garment: "blouse", Cloth: "shell", Size: size, Body: body, Bodice: &bodice.Options{}, Sleeve: &sleeve.Options{},
 		Parts: []part.Options{{Kind: part.NeckFacing}, {Kind: part.Cuff}},
 	})
-	require.NoError(t, err)
+	if err != nil {
+		return nil
+	}
 	return got.Pieces
 }
 
@@ -201,7 +205,8 @@ func TestRemnantOfWhatWasLaid(t *testing.T) {
 		t.Skip("searches for some seconds")
 	}
 	for _, size := range []string{"8", "14", "20"} {
-		all := drafted(t, size)
+		all := draftedBlouse(size)
+		require.NotEmpty(t, all)
 		cloth := fabric.Cloth{Width: 1400, Selvedge: 10}
 		need, err := fabric.Require(context.Background(), cloth, all, fabric.Options{Time: 400 * time.Millisecond, Seed: 5, Lays: []fabric.Lay{fabric.Open}})
 		require.NoError(t, err)

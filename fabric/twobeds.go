@@ -274,7 +274,7 @@ func gain(one, other LayPlan) string {
 	case one.Taken < other.Taken-sameLength:
 		return fmt.Sprintf("takes %s less", one.Cloth.say(other.Taken-one.Taken))
 	case one.Cuts < other.Cuts:
-		return fmt.Sprintf("takes no more, with %d outlines fewer to cut", other.Cuts-one.Cuts)
+		return "takes no more, with fewer outlines to cut"
 	}
 	return "takes no more, with less to cut"
 }
