@@ -32,28 +32,28 @@ const (
 	OutsideLegLength     Measurement = "outside leg length"
 )
 
-// limits are what a measurement of a grown body can be, in mm: wide enough
+// limits are what a measurement of a body can be, of a child of a metre or a grown body, in mm: wide enough
 // for any body, narrow enough to catch a slip of the unit (common practice).
 var limits = []struct {
 	name        Measurement
 	least, most float64
 }{
-	{BustGirth, 600, 1800},
+	{BustGirth, 480, 1800},
 	{WaistGirth, 400, 1800},
-	{HipGirth, 600, 2000},
-	{NeckBaseGirth, 250, 600},
-	{BackNeckPointToWaist, 280, 560},
+	{HipGirth, 500, 2000},
+	{NeckBaseGirth, 220, 600},
+	{BackNeckPointToWaist, 200, 560},
 	{ShoulderLength, 70, 200},
-	{AcrossBackWidth, 220, 620},
-	{AcrossFrontWidth, 200, 640},
-	{ScyeDepth, 130, 340},
-	{ShoulderToWrist, 380, 780},
-	{UpperArmGirth, 160, 600},
-	{WristGirth, 110, 280},
-	{WaistToHip, 120, 320},
-	{BodyRise, 180, 420},
-	{InsideLegLength, 500, 1050},
-	{OutsideLegLength, 700, 1350},
+	{AcrossBackWidth, 190, 620},
+	{AcrossFrontWidth, 180, 640},
+	{ScyeDepth, 110, 340},
+	{ShoulderToWrist, 290, 780},
+	{UpperArmGirth, 140, 600},
+	{WristGirth, 100, 280},
+	{WaistToHip, 95, 320},
+	{BodyRise, 150, 420},
+	{InsideLegLength, 350, 1050},
+	{OutsideLegLength, 500, 1350},
 }
 
 // Measurements lists every measurement that a body may have.

@@ -16,6 +16,9 @@ import (
 	"ellwand/pieces"
 )
 
+// grown are the tables of grown bodies.
+var grown = []string{"women", "misses", "men"}
+
 // blouse asks for everything that a blouse can have.
 func blouse(body Body) Request {
 	return Request{

@@ -40,6 +40,34 @@ func TestPrincess(t *testing.T) {
 	}
 }
 
+// The tables of men and children in what is made for them.
+func TestMensShirtAndChildrensBodice(t *testing.T) {
+	for _, name := range Sizes("men") {
+		request := blouse(size(t, "men", name))
+		request.Bodice = &bodice.Options{Shaping: bodice.NoDart, Fit: bodice.Shirt, Yoke: 90, BackOnFold: true, FrontOpening: true, BelowWaist: 280}
+		request.Sleeve = &sleeve.Options{Style: sleeve.Shirt}
+		result, err := Draft(request)
+		require.NoError(t, err)
+		checkSound(t, result)
+		// A shirt's armhole is half the chest and up to 9 cm more, deeper in the
+		// small sizes, whose scye depth grows slower (common practice).
+		armhole := seam(result.Pieces[0], "armhole") + seam(pieceNamed(t, result, "back bodice"), "armhole") + seam(pieceNamed(t, result, "yoke"), "armhole")
+		assert.InDelta(t, result.Body[BustGirth]/2+45, armhole, 50, "armhole at chest %s", name)
+	}
+	for _, name := range Sizes("children") {
+		for _, fit := range []bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt} {
+			request := blouse(size(t, "children", name))
+			request.Bodice = &bodice.Options{Shaping: bodice.NoDart, Fit: fit, StraightWaist: true}
+			result, err := Draft(request)
+			require.NoError(t, err, name)
+			checkSound(t, result)
+			front, back := pieceNamed(t, result, "front bodice"), pieceNamed(t, result, "back bodice")
+			assert.InDelta(t, seam(back, "side"), seam(front, "side"), 0.01)
+			assert.Empty(t, front.Darts)
+		}
+	}
+}
+
 // A yoke and the back below it make the back, and carry its notches.
 func TestYokeAndNoDart(t *testing.T) {
 	o := bodice.Options{Shaping: bodice.NoDart, Fit: bodice.Shirt, Yoke: 90, BackOnFold: true, FrontOpening: true, BelowWaist: 260}

@@ -16,7 +16,7 @@ import (
 var tableFiles embed.FS
 
 // tableNames in the order in which they are offered.
-var tableNames = []string{"women", "misses"}
+var tableNames = []string{"women", "misses", "men", "children"}
 
 // table is a published size table.
 type table struct {
@@ -73,7 +73,8 @@ func Sizes(name string) []string { return slices.Clone(tables()[name].sizes) }
 
 // Size returns the body of a size of a published table: "women" (the handbook
 // table, sizes 6 to 24) or "misses" (ASTM D5585-11e1, sizes 00 to 20, girths
-// only). The error names the tables or sizes that there are.
+// only), "men" (by chest girth, 88 to 120) or "children" (by height, 98 to 152),
+// both from memory. The error names the tables or sizes that there are.
 func Size(name, size string) (Body, error) {
 	t, ok := tables()[name]
 	if !ok {

@@ -20,6 +20,11 @@ func TestSizesOfThePublishedTables(t *testing.T) {
 		{"women", "18", WristGirth, 170},
 		{"misses", "00", BustGirth, 31.125 * 25.4},
 		{"misses", "8", NeckBaseGirth, 14.625 * 25.4},
+		// Values that the tables' heads mark as from memory.
+		{"men", "100", NeckBaseGirth, 395},
+		{"men", "96", BackNeckPointToWaist, 442},
+		{"children", "116", BustGirth, 610},
+		{"children", "140", BackNeckPointToWaist, 322},
 		{"misses", "20", WaistGirth, 40.5 * 25.4},
 	} {
 		body, err := Size(c.table, c.size)
@@ -31,7 +36,7 @@ func TestSizesOfThePublishedTables(t *testing.T) {
 }
 
 func TestTablesAreWhole(t *testing.T) {
-	for name, rows := range map[string]int{"women": 15, "misses": 3} {
+	for name, rows := range map[string]int{"women": 15, "misses": 3, "men": 15, "children": 15} {
 		table := tables()[name]
 		assert.Len(t, table.rows, rows, name)
 		for measurement, values := range table.rows {
@@ -50,8 +55,8 @@ func TestTablesAreWhole(t *testing.T) {
 func TestUnknownSize(t *testing.T) {
 	_, err := Size("women", "11")
 	assert.EqualError(t, err, `the table "women" has no size "11"; its sizes are 6, 8, 10, 12, 14, 16, 18, 20, 22, 24`)
-	_, err = Size("men", "40")
-	assert.EqualError(t, err, `there is no size table "men"; use one of: women, misses`)
+	_, err = Size("dolls", "40")
+	assert.EqualError(t, err, `there is no size table "dolls"; use one of: women, misses, men, children`)
 }
 
 func TestParseMeasurement(t *testing.T) {

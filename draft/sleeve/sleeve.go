@@ -117,7 +117,7 @@ func (d drafting) wristHalf(half, bicep float64) float64 {
 	// hem grows towards it; both sides slant alike, so that the underarm seams
 	// match.
 	width := share * BicepLine(d.FrontArmhole, d.BackArmhole, d.height) * max(1, d.HemFullness)
-	return half - math.Copysign((bicep-width)/2, half)
+	return half + math.Copysign(1, half)*(width-bicep)/2
 }
 
 // lengthenForEase finds how much longer than the armhole the slanted lines
@@ -200,18 +200,19 @@ func (d drafting) markElbow(piece *pieces.Piece) {
 }
 
 // placketSlit is how long the slit of a shirt sleeve is (common practice: 8 to
-// 15 cm).
-const placketSlit = 120
+// 15 cm); less on a child's short arm.
+const placketSlit = 120.
 
 // markPlacket marks the slit for the placket of a shirt sleeve that goes into
 // a cuff at the wrist: in the middle of the back half of the lower edge.
 func (d drafting) markPlacket(piece *pieces.Piece) {
-	if d.Style != Shirt || !d.Cuffed || d.length-d.height < 2*placketSlit {
+	if d.Style != Shirt || !d.Cuffed {
 		return
 	}
+	slit := min(placketSlit, 0.4*(d.length-d.height))
 	wrist := piece.Edges[0].Path
 	at := wrist.Length() / 4
 	foot := wrist.At(at)
 	piece.Notches = append(piece.Notches, pieces.Notch{Edge: "wrist", At: at, Count: 1, Match: "placket"})
-	piece.Marks = append(piece.Marks, pieces.Mark{Name: "slit for the placket", Path: construct.Line(foot, orb.Point{foot[0], foot[1] + placketSlit})})
+	piece.Marks = append(piece.Marks, pieces.Mark{Name: "slit for the placket", Path: construct.Line(foot, orb.Point{foot[0], foot[1] + slit})})
 }

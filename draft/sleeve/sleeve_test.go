@@ -117,6 +117,18 @@ func TestOptions(t *testing.T) {
 	assert.False(t, wrist.Hem)
 }
 
+// A gathered hem is as many times its width in the draft as was asked for,
+// also where that is wider than the bicep line.
+func TestHemFullness(t *testing.T) {
+	plain, err := Draft(measures(8.5, 9), Options{})
+	require.NoError(t, err)
+	for _, times := range []float64{1.2, 1.5, 2, 3} {
+		full, err := Draft(measures(8.5, 9), Options{HemFullness: times})
+		require.NoError(t, err)
+		assert.InDelta(t, times*plain.WristWidth, full.WristWidth, 0.01)
+	}
+}
+
 func TestRefusals(t *testing.T) {
 	far := 200.0
 	little := -15.0

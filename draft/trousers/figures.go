@@ -107,7 +107,7 @@ func (f figures) check() error {
 	switch {
 	case f.BodyRise < f.WaistToHip+30:
 		return construct.Refuse("trousers: the body rise of %s does not reach far enough below the waist to hip of %s: measure both again", construct.Length(f.BodyRise), construct.Length(f.WaistToHip))
-	case f.OutsideLeg < 1.6*f.BodyRise+400:
+	case f.OutsideLeg < min(1.6*f.BodyRise+400, 3*f.BodyRise):
 		return construct.Refuse("trousers: the body rise of %s leaves too short a leg in an outside leg length of %s: measure both again", construct.Length(f.BodyRise), construct.Length(f.OutsideLeg))
 	case f.Length < f.rise+leastLeg:
 		return construct.Refuse("trousers: a length of %s leaves no leg below a body rise of %s; ask for %s or more", construct.Length(f.Length), construct.Length(f.BodyRise), construct.Length(f.rise+leastLeg))
