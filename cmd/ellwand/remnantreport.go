@@ -131,7 +131,7 @@ func closestText(work *job.Work, a asked) string {
 
 func wayLines(work *job.Work, a asked) []string {
 	if len(a.ways) == 0 {
-		out := []string{"Nothing that was tried made it fit, each by itself:"}
+		out := []string{"Nothing that was tried made it fit:"}
 		for _, what := range a.tried {
 			out = append(out, "  "+what)
 		}

@@ -140,3 +140,21 @@ func TestBisection(t *testing.T) {
 	require.NoError(t, err)
 	assert.Empty(t, got)
 }
+
+// TestTwoChanges: the panels need 20 mm less of length, by the hem, and 20 mm
+// less of width, by the seams: 2 x (470 + 2 x 15) = 1000 on a cloth of 980, and
+// 450 + 50 on 485. By hand: 15 mm of hem and the seams at 10 mm.
+func TestTwoChanges(t *testing.T) {
+	panel := withAllowance(rectangle("panel", 470, 435, 2), 15)
+	panel = hemmed(panel, 50) // 435 + 15 + 50 = 500 long
+	q := remnant.Question{Cloth: fabric.Cloth{Width: 980}, Length: 480, Pieces: []pieces.Piece{panel}, Lays: []fabric.Lay{fabric.Open}}
+	changes := remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil)
+	got, err := remnant.Search(context.Background(), q, changes, remnant.Options{Time: 4 * time.Second, Seed: 1})
+	require.NoError(t, err)
+	require.NotEmpty(t, got)
+	assert.Equal(t, "seam allowance and hem", got[0].Change.Kind)
+	assert.InDelta(t, 15, got[0].By, 1e-9)
+	assert.Equal(t, "lower every seam allowance that is wider to 1 cm (the hems stay), and turn up 1.5 cm less of hem (never under 2 cm)",
+		got[0].Change.Say(got[0].By, func(mm float64) string { return fmt.Sprintf("%g cm", mm/10) }))
+	assert.LessOrEqual(t, got[0].Fit.Plan.Taken, 480.01)
+}

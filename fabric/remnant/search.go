@@ -45,13 +45,23 @@ const usualShow = 3
 const measuredWeight = 3
 
 // Search tries the changes one by one, each with a share of the time, and
-// returns the first few that work. A cancelled context ends it with what it
-// has.
+// returns the first few that work; when none does, two at a time. A cancelled
+// context ends it with what it has.
 func Search(ctx context.Context, q Question, changes []Change, o Options) ([]Remedy, error) {
 	if o.Show == 0 {
 		o.Show = usualShow
 	}
 	changes = thatChange(q, changes)
+	begin := time.Now()
+	out, err := firstFew(ctx, q, changes, time.Duration(singleShare*float64(o.Time)), o)
+	if err != nil || len(out) > 0 {
+		return out, err
+	}
+	return firstFew(ctx, q, thatChange(q, pairs(changes)), o.Time-time.Since(begin), o)
+}
+
+// firstFew tries changes in their order.
+func firstFew(ctx context.Context, q Question, changes []Change, budget time.Duration, o Options) ([]Remedy, error) {
 	begin, left := time.Now(), 0
 	for _, c := range changes {
 		left += weight(c)
@@ -64,7 +74,7 @@ func Search(ctx context.Context, q Question, changes []Change, o Options) ([]Rem
 		if o.Trying != nil {
 			o.Trying(c)
 		}
-		share := (o.Time - time.Since(begin)) * time.Duration(weight(c)) / time.Duration(left)
+		share := (budget - time.Since(begin)) * time.Duration(weight(c)) / time.Duration(left)
 		left -= weight(c)
 		remedy, found, err := try(ctx, q, c, max(share, leastShare), o)
 		if err != nil {

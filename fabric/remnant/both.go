@@ -1,0 +1,70 @@
+package remnant
+
+import "slices"
+
+// singleShare of the time is for changes one by one; the rest is for two at
+// once, when no single one is enough.
+const singleShare = 0.65
+
+// mostPairs of changes are tried.
+const mostPairs = 12
+
+// pairs lists two changes at a time, in the order of least harm: that of the
+// places of both in the list.
+func pairs(changes []Change) []Change {
+	type two struct{ i, j int }
+	var all []two
+	for j := range changes {
+		for i := range j {
+			if !(changes[i].redrafts() && changes[j].redrafts()) {
+				all = append(all, two{i, j})
+			}
+		}
+	}
+	slices.SortStableFunc(all, func(a, b two) int { return a.i + a.j - b.i - b.j })
+	var out []Change
+	for _, p := range all[:min(mostPairs, len(all))] {
+		out = append(out, both(changes[p.i], changes[p.j]))
+	}
+	return out
+}
+
+// redrafts reports whether the change makes all pieces anew, so that it must
+// come before any other.
+func (c Change) redrafts() bool { return c.Kind == "shorten" || c.Kind == "size" }
+
+// both makes two changes. When one of them has a measure, the other is made
+// whole; of two measures the second is the one that is looked for.
+func both(a, b Change) Change {
+	measured, whole := b, a
+	if b.Most == 0 {
+		measured, whole = a, b
+	}
+	amounts := func(by float64) (first, second float64) {
+		if b.Most == 0 {
+			return by, 0
+		}
+		return a.Most, by
+	}
+	return Change{
+		Kind: a.Kind + " and " + b.Kind, Most: measured.Most, Step: measured.Step,
+		Make: func(q Question, by float64) (Question, bool) {
+			if whole.redrafts() {
+				return inTurn(q, whole, whole.Most, measured, by)
+			}
+			return inTurn(q, measured, by, whole, whole.Most)
+		},
+		Say: func(by float64, length func(float64) string) string {
+			first, second := amounts(by)
+			return a.Say(first, length) + ", and " + b.Say(second, length)
+		},
+	}
+}
+
+func inTurn(q Question, first Change, by float64, second Change, then float64) (Question, bool) {
+	q, changed := first.Make(q, by)
+	if !changed {
+		return q, false
+	}
+	return second.Make(q, then)
+}
