@@ -49,8 +49,7 @@ func (p *LayPlan) fill(beds []lain) {
 		p.Zones = append(p.Zones, found.zonesWithin(p.Parts[i].X+p.Parts[i].Length)...)
 	}
 	p.Density = efficiency(*p)
-	p.Need = p.Cloth.Shrinkage.beforeWetting(p.Taken + p.Cloth.Straighten)
-	p.Need += p.Cloth.Safety.Of(p.Need)
+	p.Need = p.Cloth.need(p.Taken)
 	p.Buy = toBuy(p.Cloth, p.Need)
 	p.noteStraightening()
 }

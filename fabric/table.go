@@ -125,6 +125,9 @@ func (t *table) spread(lay Lay) (found *spread, why, err error) {
 	if one == nil {
 		return nil, why, err
 	}
+	if err := t.belowStep(one, t.share(lay)); err != nil {
+		return nil, nil, err
+	}
 	s := spreadOf(t.cloth, *one)
 	s.bound = one.bound
 	return s, nil, nil
