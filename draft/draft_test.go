@@ -77,6 +77,7 @@ func TestRandomBodies(t *testing.T) {
 		}
 		request := blouse(body)
 		request.Bodice = drawBodice(t)
+		drawSleeve(t, &request)
 		checkDraftsOrRefuses(t, request)
 	})
 }
@@ -95,6 +96,7 @@ func TestBodiesAroundTheTable(t *testing.T) {
 		}
 		request := blouse(body)
 		request.Bodice = drawBodice(t)
+		drawSleeve(t, &request)
 		if checkDraftsOrRefuses(t, request) {
 			drafted++
 		} else {
@@ -108,7 +110,9 @@ func TestBodiesAroundTheTable(t *testing.T) {
 func drawBodice(t *rapid.T) *bodice.Options {
 	return &bodice.Options{
 		Fit:           rapid.SampledFrom([]bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt}).Draw(t, "fit"),
-		Shaping:       rapid.SampledFrom([]bodice.Shaping{bodice.SideDart, bodice.ShoulderDart, bodice.ArmholeDart}).Draw(t, "dart"),
+		Shaping:       rapid.SampledFrom([]bodice.Shaping{bodice.SideDart, bodice.ShoulderDart, bodice.ArmholeDart, bodice.NoDart}).Draw(t, "dart"),
+		Princess:      rapid.SampledFrom([]bodice.Princess{bodice.NoPrincess, bodice.NoPrincess, bodice.FromShoulder, bodice.FromArmhole}).Draw(t, "princess"),
+		Yoke:          rapid.SampledFrom([]float64{0, 0, 80}).Draw(t, "yoke"),
 		StraightWaist: rapid.Bool().Draw(t, "straight"),
 		BackOnFold:    rapid.Bool().Draw(t, "fold"),
 		FrontOpening:  rapid.Bool().Draw(t, "opening"),
@@ -118,11 +122,24 @@ func drawBodice(t *rapid.T) *bodice.Options {
 	}
 }
 
+// drawSleeve draws a style of sleeve; a cap has no cuff.
+func drawSleeve(t *rapid.T, request *Request) {
+	style := rapid.SampledFrom([]sleeve.Style{sleeve.SetIn, sleeve.Shirt, sleeve.TwoPiece, sleeve.Cap}).Draw(t, "style")
+	request.Sleeve = &sleeve.Options{Style: style}
+	if style == sleeve.TwoPiece || style == sleeve.Cap {
+		request.Parts = request.Parts[:2]
+	}
+}
+
 // checkDraftsOrRefuses returns whether the request was drafted.
 func checkDraftsOrRefuses(t *rapid.T, request Request) bool {
 	result, err := Draft(request)
 	if err == nil {
 		checkSound(t, result)
+		for _, p := range result.Pieces {
+			_, err := p.CuttingOutline(0.1)
+			assert.NoError(t, err, p.Name)
+		}
 		return true
 	}
 	for _, name := range Measurements() {

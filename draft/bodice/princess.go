@@ -12,6 +12,13 @@ import (
 // the seam is sewn edge to edge (common practice: 4 to 6 cm).
 const princessNotch = 50
 
+// mostBustEase is the most that a side front panel is eased in over the bust,
+// in mm (common practice: 0 to 8).
+const mostBustEase = 7
+
+// gentle is the pull of a gentle curve.
+const gentle = 1. / 3
+
 // settled makes the options agree: a princess seam has its bust dart where it
 // begins.
 func (o Options) settled() Options {
@@ -59,16 +66,17 @@ func (f figures) feet(w waistSeam, x float64) (middle, side seamFoot) {
 }
 
 // lineTo draws the seam from its top over the fullest place down. leaving is
-// its direction at the top, over that at the fullest place.
-func (foot seamFoot) lineTo(top, leaving, full, over orb.Point) seamLine {
+// its direction at the top, over that at the fullest place; pull says how full
+// the curves to and from that place are.
+func (foot seamFoot) lineTo(top, leaving, full, over orb.Point, pull float64) seamLine {
 	down := orb.Point{0, -1}
 	arriving := construct.Direction(full, foot.waist)
 	if foot.below != nil {
 		arriving = down
 	}
 	line := seamLine{
-		upper: construct.Curve(top, leaving, 1./3, full, over, 1./3),
-		lower: construct.Curve(full, over, 1./3, foot.waist, arriving, 1./3),
+		upper: construct.Curve(top, leaving, pull, full, over, pull),
+		lower: construct.Curve(full, over, pull, foot.waist, arriving, pull),
 	}
 	if foot.below != nil {
 		low, hem := orb.Point{foot.x, -foot.below.low}, orb.Point{foot.x, -foot.below.length}
@@ -103,10 +111,15 @@ func (f figures) frontPrincess(o Options, u frontUpper, w waistSeam) princess {
 	overMiddle := over(way, construct.Direction(bust, middle.waist))
 	overSide := over(openWay, construct.Direction(bust, side.waist))
 	bend := (bending(way, overMiddle) + bending(openWay, overSide)) / 2
-	return princess{
-		middle: middle.lineTo(top, turned(way, -bend), bust, overMiddle),
-		side:   side.lineTo(openTop, turned(openWay, -bend), bust, overSide),
+	seam := princess{middle: middle.lineTo(top, turned(way, -bend), bust, overMiddle, gentle)}
+	// A flatter curve over a very full bust leaves less to ease in.
+	for pull := gentle; pull > gentle/4; pull -= gentle / 20 {
+		seam.side = side.lineTo(openTop, turned(openWay, -bend), bust, overSide, pull)
+		if seam.side.path().Length()-seam.middle.path().Length() <= mostBustEase {
+			break
+		}
 	}
+	return seam
 }
 
 // backPrincess draws the seam on both back panels, which is one line down to
@@ -125,8 +138,8 @@ func (f figures) backPrincess(o Options, b backUpper, w waistSeam) princess {
 	way := construct.Direction(top, full)
 	leaving := turned(way, -bending(way, down))
 	return princess{
-		middle: middle.lineTo(top, leaving, full, down),
-		side:   side.lineTo(top, leaving, full, down),
+		middle: middle.lineTo(top, leaving, full, down, gentle),
+		side:   side.lineTo(top, leaving, full, down, gentle),
 	}
 }
 
