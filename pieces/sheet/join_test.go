@@ -145,15 +145,12 @@ func enclosed(img *image.Gray, seeds []image.Point) (areas []float64, boxes []or
 // compares every cutting line with the true one: extents within 0.2 mm, and
 // the area within a rim of 0.2 mm.
 func TestTilesJoinToTheOutlines(t *testing.T) {
-	for _, name := range []string{"a4", "a5", "330mmx480mm"} {
+	for _, name := range []string{"a4", "330mmx480mm"} {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
 			layout := testLayout(t, named(t, name))
-			if name == "a5" {
+			if name != "a4" { // half an overlap and a margin are whole pixels
 				layout.Paper = layout.Paper.Turned()
-				layout.Paper.Overlap = 10
-			}
-			if name == "330mmx480mm" { // half an overlap and a margin are whole pixels
 				layout.Paper.Margin, layout.Paper.Overlap = 6, 20
 			}
 			img := joined(t, layout)
