@@ -248,6 +248,11 @@ func TestPartsRefused(t *testing.T) {
 			r.Parts, r.Linings = nil, []Lining{{Of: []string{"sleeve"}, Options: lining.Options{Shorter: 600}}}
 		},
 		"interfacing: each allowance is reduced by -0.3 cm; that cannot be negative": func(r *Request) { r.Interfacings[0].Reduce = &reduce },
+		"back skirt lining: its edges do not meet the centre back squarely": func(r *Request) {
+			*r = dress(r.Body)
+			r.Skirt = &skirt.Options{Vent: true}
+			r.Linings[0].BackPleat = 20
+		},
 	} {
 		request := shirt(size(t, "women", "12"))
 		request.Linings, request.Interfacings[1].Of = nil, []string{"sleeve"}

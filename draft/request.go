@@ -2,7 +2,8 @@
 // proves by a truing report that the seams which will be sewn together match.
 //
 // The blocks stand in packages of their own: bodice, sleeve, skirt, trousers,
-// straightcut, part. Each knows only the measurements that it is given; what
+// straightcut, part; lining derives linings and interfacings from their
+// pieces. Each knows only the measurements that it is given; what
 // one block needs of another (the sleeve needs the armhole lengths) is passed
 // on by Draft.
 //

@@ -86,11 +86,13 @@ func (d *deriving) addPleat(by float64) error {
 		return nil
 	}
 	edges := d.piece.Edges
-	if len(edges[i].Path) != 1 {
-		return construct.Refuse("%s: the centre back is shaped, so that no pleat can be laid on it; leave the back pleat out", d.piece.Name)
-	}
 	before, after := (i+len(edges)-1)%len(edges), (i+1)%len(edges)
 	out := construct.Back(construct.Square(edges[i].Path.Tangent(0)))
+	const square = 0.01 // as a difference of unit directions
+	into, from := edges[before].Path, edges[after].Path
+	if len(edges[i].Path) != 1 || construct.Distance(into.Tangent(into.Length()), out) > square || construct.Distance(from.Tangent(0), construct.Back(out)) > square {
+		return construct.Refuse("%s: its edges do not meet the centre back squarely, so that no pleat can be laid there; leave the back pleat out for it", d.piece.Name)
+	}
 	edges[i].Path = edges[i].Path.Map(pieces.Move(out[0]*by, out[1]*by))
 	edges[before].Path = construct.Join(edges[before].Path, construct.Line(edges[before].Path.End(), edges[i].Path.Start()))
 	edges[after].Path = construct.Join(construct.Line(edges[i].Path.End(), edges[after].Path.Start()), edges[after].Path)

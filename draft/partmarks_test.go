@@ -1,0 +1,55 @@
+package draft
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/draft/sleeve"
+)
+
+// The slit lies a quarter of the wrist in (common practice); the pleats take up
+// what the sleeve has over the cuff, its overlap left out: 26 cm and 2 cm less
+// wrist 16.25 and 2 cm of ease and 2 cm of overlap.
+func TestSleeveIsMarkedForItsCuff(t *testing.T) {
+	request := shirt(size(t, "women", "12"))
+	request.Sleeve = &sleeve.Options{Style: sleeve.Shirt, WristWidth: 260}
+	result, err := Draft(request)
+	require.NoError(t, err)
+	piece := pieceNamed(t, result, "sleeve")
+	slits, pleats := 0, 0.0
+	for _, n := range piece.Notches {
+		switch {
+		case n.Match == "placket":
+			slits++
+			assert.InDelta(t, 65, n.At, 1e-6)
+		case strings.HasPrefix(n.Match, "pleat"):
+			pleats = n.At - pleats
+		}
+	}
+	assert.Equal(t, 1, slits)
+	// Two pleats, 1 cm apart: the alternating sum of their notches.
+	assert.InDelta(t, 280-202.5, pleats, 1e-6)
+	for _, m := range piece.Marks {
+		if strings.HasPrefix(m.Name, "slit") {
+			assert.InDelta(t, 100, m.Path.Length(), 1e-6)
+		}
+	}
+}
+
+// A pocket bag reaches 2 cm beyond both ends of an opening of 16 cm (common
+// practice), and its notches meet those of the side seams.
+func TestPocketBagMeetsTheSides(t *testing.T) {
+	result, err := Draft(dress(size(t, "women", "12")))
+	require.NoError(t, err)
+	assert.InDelta(t, 200, seam(pieceNamed(t, result, "pocket bag"), "pocket side"), 1e-6)
+	for _, name := range []string{"pocket bag", "front skirt", "back skirt"} {
+		at := map[string]float64{}
+		for _, n := range pieceNamed(t, result, name).Notches {
+			at[n.Match] = n.At
+		}
+		assert.InDelta(t, 160, at["pocket top"]-at["pocket end"], 1e-6, name)
+	}
+}
