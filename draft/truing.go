@@ -27,6 +27,8 @@ func (g *garment) report() Report {
 	for _, p := range g.pairings {
 		r.Rows = append(r.Rows, compare(p.Seam, p.Of, p.Length, p.Against, p.Other, p.Least, p.Most, p.Normal))
 	}
+	r.Rows = append(r.Rows, lowerWalks(g.skirt.Pieces)...)
+	r.Rows = append(r.Rows, lowerWalks(g.trousers.Pieces)...)
 	for _, p := range g.parts {
 		r.Rows = append(r.Rows, g.partRows(p)...)
 	}

@@ -47,8 +47,10 @@ func walkRows(seam, match string, a, b walked) []Row {
 	if !okOf || !okAgainst {
 		return nil
 	}
-	words := strings.Fields(match)
-	return []Row{compare(seam, a.piece.Name+", to the "+words[len(words)-1]+" notch", of, b.piece.Name, against, -matching, matching, construct.Say("equal, so that the notches meet (common practice)"))}
+	if words := strings.Fields(match); words[0] == "front" || words[0] == "back" {
+		match = words[len(words)-1]
+	}
+	return []Row{compare(seam, a.piece.Name+", to the "+match+" notch", of, b.piece.Name, against, -matching, matching, construct.Say("equal, so that the notches meet (common practice)"))}
 }
 
 // panelRows walk the princess seams and the yoke seam.
@@ -97,4 +99,26 @@ func pieceOf(list []pieces.Piece, name string) (pieces.Piece, bool) {
 		}
 	}
 	return pieces.Piece{}, false
+}
+
+// lowerWalks walk the notches that front and back of a skirt or trousers both
+// have on a seam of one name, from the hem up: both are drawn with the centre
+// line on the left, so their outside seams rise from the hem and their inside
+// legs fall to it.
+func lowerWalks(list []pieces.Piece) []Row {
+	if len(list) < 2 {
+		return nil
+	}
+	front, back := list[0], list[1]
+	var rows []Row
+	for _, n := range front.Notches {
+		from := fromStart
+		if n.Edge == "inside leg" {
+			from = fromFinish
+		}
+		if strings.HasPrefix(front.Name, "front") && strings.HasPrefix(back.Name, "back") {
+			rows = append(rows, walkRows(n.Edge, n.Match, walked{front, n.Edge, from}, walked{back, n.Edge, from})...)
+		}
+	}
+	return rows
 }
