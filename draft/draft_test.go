@@ -108,7 +108,7 @@ func TestBodiesAroundTheTable(t *testing.T) {
 }
 
 func drawBodice(t *rapid.T) *bodice.Options {
-	return &bodice.Options{
+	options := &bodice.Options{
 		Fit:           rapid.SampledFrom([]bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt}).Draw(t, "fit"),
 		Shaping:       rapid.SampledFrom([]bodice.Shaping{bodice.SideDart, bodice.ShoulderDart, bodice.ArmholeDart, bodice.NoDart}).Draw(t, "dart"),
 		Princess:      rapid.SampledFrom([]bodice.Princess{bodice.NoPrincess, bodice.NoPrincess, bodice.FromShoulder, bodice.FromArmhole}).Draw(t, "princess"),
@@ -120,6 +120,10 @@ func drawBodice(t *rapid.T) *bodice.Options {
 		FrontNeckDrop: rapid.SampledFrom([]float64{0, 0, 25}).Draw(t, "lower"),
 		BelowWaist:    rapid.SampledFrom([]float64{0, 0, 320}).Draw(t, "below"),
 	}
+	if options.Princess != bodice.NoPrincess {
+		options.Yoke = 0
+	}
+	return options
 }
 
 // drawSleeve draws a style of sleeve; a cap has no cuff.

@@ -79,6 +79,10 @@ func TestYokeAndNoDart(t *testing.T) {
 		assert.Empty(t, pieceNamed(t, r, "front bodice").Darts)
 		assert.Len(t, pieceNamed(t, r, "sleeve").Marks, 3, "bicep line, elbow line and slit")
 	})
+	both := blouse(size(t, "women", "12"))
+	both.Bodice = &bodice.Options{Princess: bodice.FromShoulder, Yoke: 80}
+	_, err := Draft(both)
+	assert.ErrorContains(t, err, "a back with a princess seam has no yoke")
 	for _, depth := range []float64{-10, 20, 200} {
 		request := blouse(size(t, "women", "12"))
 		request.Bodice = &bodice.Options{Yoke: depth}

@@ -29,6 +29,9 @@ type Block struct {
 // Draft drafts the bodice. The error is a sentence that names the measurement
 // that cannot be.
 func Draft(m Measures, o Options) (Block, error) {
+	if o.Princess != NoPrincess && o.Yoke != 0 {
+		return Block{}, construct.Refuse("bodice: a back with a princess seam has no yoke; leave out one of them")
+	}
 	o = o.settled()
 	f, err := reckon(m, o)
 	if err != nil {
