@@ -26,7 +26,7 @@ func Build(a, b [][]orb.Point, gap float64, cellsAcross int, limit float64) *Tab
 
 // trim lets go of what only the making of a table needs.
 func (t *Table) trim() {
-	t.edges = nil
+	t.edges, t.stretches = nil, nil
 	t.planes = append([]plane(nil), t.planes...)
 }
 
@@ -217,16 +217,16 @@ func (t *Table) listCell(sums []region, cell int32, members []int32, work *cellW
 	if len(work.local) == 0 {
 		return
 	}
-	s := span{planes: int32(len(t.planes)), edges: int32(len(t.edges))}
+	t.cells[cell].class = firstList + int32(len(t.planes))
+	edges := int32(len(t.edges))
 	for i := range work.local {
 		planes := work.local[i].planes
 		t.planes = append(t.planes, planes...)
-		t.planes[len(t.planes)-1].last = true
+		t.planes[len(t.planes)-1].closes = closesSum
 		t.addEdges(work.local, i, x0, y0, x1, y1)
 	}
-	s.planesEnd, s.edgesEnd = int32(len(t.planes)), int32(len(t.edges))
-	t.cells[cell].class = firstList + int32(len(t.lists))
-	t.lists = append(t.lists, s)
+	t.planes[len(t.planes)-1].closes = closesList
+	t.stretches = append(t.stretches, stretch{cell, edges, int32(len(t.edges))})
 }
 
 // cutPlanes returns the half-planes that the box is not wholly inside of;

@@ -62,14 +62,9 @@ func (t *Table) storeCorners(distance []float64) {
 // seed measures the corners of each boundary cell against its stretches.
 func (t *Table) seed(nearest []int32, distance []float64) {
 	w := t.nx + 1
-	for cell := range t.cells {
-		class := t.cells[cell].class
-		if class < firstList {
-			continue
-		}
-		ix, iy := cell%t.nx, cell/t.nx
-		s := t.lists[class-firstList]
-		for k := s.edges; k < s.edgesEnd; k++ {
+	for _, s := range t.stretches {
+		ix, iy := int(s.cell)%t.nx, int(s.cell)/t.nx
+		for k := s.from; k < s.to; k++ {
 			for _, c := range [4][2]int{{ix, iy}, {ix + 1, iy}, {ix, iy + 1}, {ix + 1, iy + 1}} {
 				d := t.edges[k].distance(t.cornerX(c[0]), t.cornerY(c[1]))
 				if i := c[1]*w + c[0]; d < distance[i] {

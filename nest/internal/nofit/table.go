@@ -26,9 +26,9 @@ type Table struct {
 	nx, ny         int
 	cells          []cell
 	unit           float64 // depth of 1 in a cell's corners
-	lists          []span
 	planes         []plane
 	edges          []Segment // boundary of the region, cut to cells; while it is made
+	stretches      []stretch // of edges in each cell; while it is made
 	limit          float64   // depth up to which outlines only touch
 }
 
@@ -36,7 +36,7 @@ type Table struct {
 // search are spread over megabytes and each further line of cache costs as
 // much as the arithmetic (BenchmarkDepth).
 type cell struct {
-	class int32 // clear, inside, or firstList + index into lists
+	class int32 // clear, inside, or firstList + where its list of planes begins
 	// corners are the signed depths, low to high in x, then in y.
 	corners [4]int16
 }
@@ -47,14 +47,20 @@ const (
 	firstList = 2
 )
 
-// span is the part of Table.planes and Table.edges that belongs to a cell.
-type span struct{ planes, planesEnd, edges, edgesEnd int32 }
+// stretch is the part of Table.edges that lies in a cell.
+type stretch struct{ cell, from, to int32 }
 
-// plane is a half-plane x*nx + y*ny < c; last closes a part sum.
+// plane is a half-plane x*nx + y*ny < c of a part sum.
 type plane struct {
 	nx, ny, c float64
-	last      bool
+	closes    uint8
 }
+
+// What the last plane of a part sum closes.
+const (
+	closesSum  = 1
+	closesList = 2
+)
 
 // Segment is a stretch of the boundary of a no-fit region.
 type Segment struct{ X1, Y1, X2, Y2 float64 }
@@ -87,23 +93,25 @@ func (t *Table) Depth(x, y float64) float64 {
 	return depth
 }
 
-// exactDepth is the depth inside the deepest part sum of the cell's list; not
-// positive outside all of them.
-func (t *Table) exactDepth(list int32, x, y float64) float64 {
+// exactDepth is the depth inside the deepest part sum of the list that begins
+// at a plane; not positive outside all of them.
+func (t *Table) exactDepth(first int32, x, y float64) float64 {
 	deepest := 0.0
-	s := t.lists[list]
 	least := math.MaxFloat64
-	planes := t.planes[s.planes:s.planesEnd]
+	planes := t.planes[first:]
 	for k := range planes {
 		p := &planes[k]
 		if away := p.c - p.nx*x - p.ny*y; away < least {
 			least = away
 		}
-		if !p.last {
+		if p.closes == 0 {
 			continue
 		}
 		if least > deepest {
 			deepest = least
+		}
+		if p.closes == closesList {
+			break
 		}
 		least = math.MaxFloat64
 	}
@@ -120,5 +128,5 @@ func (t *Table) column(v, start float64, n int) int {
 
 // Bytes is about the memory that the table holds.
 func (t *Table) Bytes() int {
-	return 12*len(t.cells) + 16*len(t.lists) + 32*len(t.planes)
+	return 12*len(t.cells) + 32*len(t.planes)
 }

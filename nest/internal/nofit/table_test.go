@@ -1,6 +1,7 @@
 package nofit
 
 import (
+	"math"
 	"math/rand/v2"
 	"testing"
 
@@ -134,4 +135,34 @@ func BenchmarkDepth(b *testing.B) {
 	if sum == 0 {
 		b.Fatal("no overlap at all")
 	}
+}
+
+// Signed is positive just where the outlines overlap, and its gradient is what
+// a small step changes.
+func TestSignedAgainstDepth(t *testing.T) {
+	rng := rand.New(rand.NewPCG(9, 10))
+	agreed, looked := 0, 0
+	for range 40 {
+		a, b := star(rng, 12), star(rng, 8)
+		table := Build(convex.Parts(a), convex.Parts(b), 0, 48, 1e-9)
+		for range 200 {
+			x := (2*rng.Float64() - 1) * 1.1 * table.HalfX
+			y := (2*rng.Float64() - 1) * 1.1 * table.HalfY
+			depth, gx, gy := table.Signed(x, y)
+			if table.Overlaps(x, y) {
+				require.InDelta(t, table.Depth(x, y), depth, 1e-12)
+			} else {
+				require.LessOrEqual(t, depth, 1e-9)
+			}
+			const h = 1e-6
+			dx, _, _ := table.Signed(x+h, y)
+			dy, _, _ := table.Signed(x, y+h)
+			looked++
+			if math.Abs((dx-depth)/h-gx) < 0.01 && math.Abs((dy-depth)/h-gy) < 0.01 {
+				agreed++
+			}
+		}
+	}
+	// At a crease, and from cell to cell, the two may differ.
+	require.Greater(t, agreed, looked*9/10)
 }

@@ -14,6 +14,7 @@ type neighbour struct {
 type scratch struct {
 	near, moved []neighbour
 	order       []int
+	bites       []bite
 }
 
 // gather appends the bodies that piece i, as the given shape, can overlap
@@ -87,21 +88,4 @@ func (s *state) cost(i int, at Spot, limit float64) float64 {
 		}
 	}
 	return cost
-}
-
-// slopeAmong is costAmong with its gradient.
-func slopeAmong(near []neighbour, x, y float64) (cost, gx, gy float64) {
-	for k := range near {
-		v := &near[k]
-		dx, dy := x-v.x, y-v.y
-		if math.Abs(dx) >= v.hx || math.Abs(dy) >= v.hy {
-			continue
-		}
-		if d, sx, sy := v.meeting.slope(dx, dy); d > 0 {
-			cost += v.factor * d
-			gx += v.factor * sx
-			gy += v.factor * sy
-		}
-	}
-	return cost, gx, gy
 }

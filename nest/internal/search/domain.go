@@ -21,7 +21,7 @@ func (r span) snap(v float64) float64 {
 		}
 		return v
 	}
-	return math.Max(r.low, math.Min(r.high, v))
+	return max(r.low, min(r.high, v))
 }
 
 // empty reports whether no value is allowed.

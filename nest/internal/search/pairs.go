@@ -76,11 +76,12 @@ func (v *meeting) promote() bool {
 	return true
 }
 
-// slope is depth with its gradient.
-func (v *meeting) slope(dx, dy float64) (depth, gx, gy float64) {
+// signed is the depth with its gradient; where the two are apart, about how
+// far, as a negative depth.
+func (v *meeting) signed(dx, dy float64) (depth, gx, gy float64) {
 	if v.table == nil && !v.promote() {
 		return v.depth(dx, dy), 0, 0
 	}
-	depth, gx, gy = v.table.Slope(v.flipX*dx, v.flipY*dy)
+	depth, gx, gy = v.table.Signed(v.flipX*dx, v.flipY*dy)
 	return depth, v.flipX * gx, v.flipY * gy
 }

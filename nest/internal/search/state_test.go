@@ -123,23 +123,28 @@ func TestCostAgainstAllPieces(t *testing.T) {
 	}
 }
 
-// The gradient of the cost is what a small step changes.
-func TestSlopeAgainstDifferences(t *testing.T) {
+// The planes of the neighbours add up to the cost, and their gradients to what
+// a small step changes.
+func TestPlanesAgainstDifferences(t *testing.T) {
 	s := scattered(30, 0.9)
 	agreed, looked := 0, 0
 	for i := range s.pieces {
 		b := s.bodies[i]
 		near := s.gather(i, int(b.shape), b.x, b.y, 5, nil)
-		for range 50 {
-			slopeAmong(near, b.x, b.y)
+		cost, gx, gy := 0.0, 0.0, 0.0
+		for _, p := range bites(near, b.x, b.y, 5, nil) {
+			if p.depth > 0 {
+				cost, gx, gy = cost+p.factor*p.depth, gx+p.factor*p.gx, gy+p.factor*p.gy
+			}
 		}
-		cost, gx, gy := slopeAmong(near, b.x, b.y)
+		plain := costAmong(near, b.x, b.y, math.Inf(1))
+		require.InDelta(t, plain, cost, 1e-6*(1+cost))
 		if cost == 0 {
 			continue
 		}
 		const h = 1e-5
-		dx := (costAmong(near, b.x+h, b.y, math.Inf(1)) - cost) / h
-		dy := (costAmong(near, b.x, b.y+h, math.Inf(1)) - cost) / h
+		dx := (costAmong(near, b.x+h, b.y, math.Inf(1)) - plain) / h
+		dy := (costAmong(near, b.x, b.y+h, math.Inf(1)) - plain) / h
 		looked++
 		if math.Hypot(gx-dx, gy-dy) < 0.02*(1+math.Hypot(dx, dy)) {
 			agreed++
@@ -148,6 +153,29 @@ func TestSlopeAgainstDifferences(t *testing.T) {
 	// At a crease between two half-planes the two may differ.
 	require.Greater(t, agreed, looked*8/10)
 	require.Positive(t, looked)
+}
+
+// A descent never raises the cost, and says the cost of where it ends.
+func TestDescendLowersTheCost(t *testing.T) {
+	s := scattered(40, 0.8)
+	for a := range s.m.Shapes {
+		for b := range s.m.Shapes {
+			s.pairs.of(a, b).promote() // so that all depths are of one kind
+		}
+	}
+	lowered := 0
+	for i := range s.pieces {
+		now := s.spot(i)
+		from := found{now, s.cost(i, now, math.Inf(1))}
+		to := s.descend(i, from, 5)
+		require.InDelta(t, s.cost(i, to.at, math.Inf(1)), to.cost, 1e-6*(1+to.cost))
+		require.LessOrEqual(t, to.cost, from.cost)
+		require.Equal(t, to.at, s.clamp(i, to.at), "on the strip")
+		if to.cost < from.cost {
+			lowered++
+		}
+	}
+	require.Positive(t, lowered)
 }
 
 // The direct test and the table agree on whether two shapes overlap.
