@@ -167,6 +167,7 @@ func (p Problem) boundPieces() []bounds.Piece {
 			if item.turnExtent(turn, 1) > p.Width*(1+Tolerance) {
 				continue
 			}
+			piece.Least = min(piece.Least, item.leastEnd(turn))
 			// Mirror images in x or y have the same sections; only where they are
 			// pinned to an edge does it matter which.
 			angle, _, _ := baseTurn(turn.Degrees, turn.Mirrored)
@@ -174,13 +175,29 @@ func (p Problem) boundPieces() []bounds.Piece {
 				continue
 			}
 			seen[angle] = seen[angle] || turn.Pin == PinNone
-			piece.Least = min(piece.Least, item.turnExtent(turn, 0))
 			piece.Outlines = append(piece.Outlines, distinct(turned(item.Outline, turn.Degrees, turn.Mirrored)))
 			piece.Pins = append(piece.Pins, pinEdge[turn.Pin])
 		}
 		pieces[i] = piece
 	}
 	return pieces
+}
+
+// leastEnd is how far along the strip a copy reaches at least: its extent, or,
+// bound to a lattice along the strip, its end at the first place of the lattice
+// where it does not hang over the beginning.
+func (item Item) leastEnd(turn Turn) float64 {
+	extent := item.turnExtent(turn, 0)
+	if item.PeriodX == 0 || item.Tilt > 0 {
+		return extent
+	}
+	low := math.Inf(1)
+	for _, q := range turned(item.Outline, turn.Degrees, turn.Mirrored) {
+		low = min(low, q[0])
+	}
+	const rounding = 1e-6 // of a period
+	first := turn.OffsetX + item.PeriodX*math.Ceil((-low-turn.OffsetX)/item.PeriodX-rounding)
+	return max(extent, first+low+extent)
 }
 
 var pinEdge = map[Pin]bounds.Pin{PinNone: bounds.Free, PinLow: bounds.Low, PinHigh: bounds.High}

@@ -68,6 +68,11 @@ func TestBoundByHand(t *testing.T) {
 		// Pieces may touch a zone whatever the gap: 40 + 20 + 40 fill the width.
 		{"zone between, with a gap", Problem{Width: 100, Gap: 10, Zones: []orb.Ring{oblong(0, 40, 20, 20)}, Items: []Item{item("a", oblong(0, 0, 20, 40), 2)}}, 16, 20},
 		{"zone that lies behind", Problem{Width: 100, Zones: []orb.Ring{oblong(40, 0, 7, 100)}, Items: []Item{item("a", oblong(0, 0, 20, 50), 4)}}, 40, 40},
+		// On a lattice of 50 from 20, a piece whose corner is its reference point
+		// begins at 20 at the earliest; one that reaches 30 before it, at 40.
+		{"lattice", Problem{Width: 100, Items: []Item{{Name: "a", Outline: oblong(0, 0, 30, 40), Copies: 1, Turns: []Turn{{OffsetX: 20}}, PeriodX: 50}}}, 12, 50},
+		{"lattice, reaching before", Problem{Width: 100, Items: []Item{{Name: "a", Outline: oblong(-30, 0, 60, 40), Copies: 1, Turns: []Turn{{OffsetX: 20}}, PeriodX: 50}}}, 24, 100},
+		{"lattice, the nearer turn", Problem{Width: 100, Items: []Item{{Name: "a", Outline: oblong(0, 0, 30, 40), Copies: 1, Turns: []Turn{{OffsetX: 20}, {OffsetX: 55, Mirrored: true}}, PeriodX: 50}}}, 12, 50},
 		{"zone, half", Problem{Width: 100, Zones: []orb.Ring{oblong(5, 0, 7, 51)}, Items: []Item{item("a", oblong(0, 0, 20, 50), 4)}}, 40, 47},
 	}
 	for _, test := range tests {
