@@ -22,15 +22,8 @@ type tables struct {
 
 type slot struct{ table atomic.Pointer[nofit.Table] }
 
-// Pair is the table of two shapes and how to mirror an offset before the
-// look-up.
-type Pair struct {
-	Table        *nofit.Table
-	FlipX, FlipY float64
-}
-
-// Pair returns the table for shape b at an offset from shape a.
-func (m *Model) Pair(a, b int) Pair {
+// Pair returns the table of two shapes, for shape b at an offset from shape a.
+func (m *Model) Pair(a, b int) nofit.View {
 	m.tables.once.Do(m.makeSlots)
 	s, o := &m.Shapes[a], &m.Shapes[b]
 	first, second := s.Base, o.Base
@@ -51,7 +44,7 @@ func (m *Model) Pair(a, b int) Pair {
 	if table == nil {
 		table = m.build(key, first, second, relX, relY)
 	}
-	return Pair{table, flipX, flipY}
+	return table.View(flipX, flipY)
 }
 
 func (m *Model) makeSlots() {
@@ -107,9 +100,4 @@ func flipped(p []orb.Point, flipX, flipY float64) []orb.Point {
 		out[at] = orb.Point{flipX * q[0], flipY * q[1]}
 	}
 	return out
-}
-
-// Depth returns how deeply shape b at an offset from shape a overlaps it.
-func (p Pair) Depth(dx, dy float64) float64 {
-	return p.Table.Depth(p.FlipX*dx, p.FlipY*dy)
 }

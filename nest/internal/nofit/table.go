@@ -65,34 +65,6 @@ const (
 // Segment is a stretch of the boundary of a no-fit region.
 type Segment struct{ X1, Y1, X2, Y2 float64 }
 
-// Depth returns how deeply outlines at the offset (x, y) overlap: 0 when they
-// are apart or touch. Near the boundary the answer "0" is exact.
-func (t *Table) Depth(x, y float64) float64 {
-	if x <= -t.HalfX || x >= t.HalfX || y <= -t.HalfY || y >= t.HalfY {
-		return 0
-	}
-	fx, fy := (x+t.startX)*t.scale, (y+t.startY)*t.scale
-	ix, iy := int(fx), int(fy)
-	c := &t.cells[iy*t.nx+ix]
-	if c.class == clear {
-		return 0
-	}
-	// Inside, outlines overlap by more than touching, however little.
-	depth := 2 * t.limit
-	if c.class >= firstList {
-		if depth = t.exactDepth(c.class-firstList, x, y); depth <= t.limit {
-			return 0
-		}
-	}
-	u, v := fx-float64(ix), fy-float64(iy)
-	low := float64(c.corners[0]) + u*float64(c.corners[1]-c.corners[0])
-	high := float64(c.corners[2]) + u*float64(c.corners[3]-c.corners[2])
-	if between := (low + v*(high-low)) * t.unit; between > depth {
-		return between
-	}
-	return depth
-}
-
 // exactDepth is the depth inside the deepest part sum of the list that begins
 // at a plane; not positive outside all of them.
 func (t *Table) exactDepth(first int32, x, y float64) float64 {
@@ -117,10 +89,6 @@ func (t *Table) exactDepth(first int32, x, y float64) float64 {
 	}
 	return deepest
 }
-
-// Overlaps reports whether outlines at the offset overlap by more than
-// touching.
-func (t *Table) Overlaps(x, y float64) bool { return t.Depth(x, y) > 0 }
 
 func (t *Table) column(v, start float64, n int) int {
 	return min(max(int((v+start)*t.scale), 0), n-1)

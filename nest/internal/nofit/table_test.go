@@ -48,6 +48,7 @@ func TestDepthAgainstIntersectionAreas(t *testing.T) {
 	for range 60 {
 		a, b := star(rng, 5+rng.IntN(20)), star(rng, 4+rng.IntN(12))
 		table := Build(convex.Parts(a), convex.Parts(b), 0, 96, 1e-9)
+		view := table.View(1, 1)
 		for range 60 {
 			x := (2*rng.Float64() - 1) * table.HalfX
 			y := (2*rng.Float64() - 1) * table.HalfY
@@ -57,7 +58,7 @@ func TestDepthAgainstIntersectionAreas(t *testing.T) {
 			if area > 1e-12 && area < 1e-7 {
 				continue
 			}
-			require.Equal(t, area > 1e-7, table.Overlaps(x, y), "offset %g %g area %g depth %g\na=%v\nb=%v", x, y, area, table.Depth(x, y), a, b)
+			require.Equal(t, area > 1e-7, view.Depth(x, y) > 0, "offset %g %g area %g depth %g\na=%v\nb=%v", x, y, area, view.Depth(x, y), a, b)
 		}
 	}
 }
@@ -69,18 +70,19 @@ func TestDepthIsTheDistanceToFreedom(t *testing.T) {
 	for range 40 {
 		a, b := star(rng, 12), star(rng, 8)
 		table := Build(convex.Parts(a), convex.Parts(b), 0, 96, 1e-9)
+		view := table.View(1, 1)
 		for range 100 {
 			x := (2*rng.Float64() - 1) * table.HalfX
 			y := (2*rng.Float64() - 1) * table.HalfY
-			d := table.Depth(x, y)
+			d := view.Depth(x, y)
 			if d < 3*table.side {
 				continue
 			}
 			free := false
 			for k := range 64 {
 				a := float64(k) / 64
-				require.True(t, table.Overlaps(x+(d-2*table.side)*cosTurn(a), y+(d-2*table.side)*sinTurn(a)))
-				free = free || !table.Overlaps(x+(d+2*table.side)*cosTurn(a), y+(d+2*table.side)*sinTurn(a))
+				require.True(t, view.Depth(x+(d-2*table.side)*cosTurn(a), y+(d-2*table.side)*sinTurn(a)) > 0)
+				free = free || view.Depth(x+(d+2*table.side)*cosTurn(a), y+(d+2*table.side)*sinTurn(a)) == 0
 			}
 			require.True(t, free)
 		}
@@ -91,21 +93,23 @@ func TestDepthIsTheDistanceToFreedom(t *testing.T) {
 func TestRectanglesTouchExactly(t *testing.T) {
 	square := []orb.Point{{-2, -0.5}, {2, -0.5}, {2, 0.5}, {-2, 0.5}}
 	table := Build([][]orb.Point{square}, [][]orb.Point{square}, 0, 96, 1e-9)
-	require.InDelta(t, 1, table.Depth(0, 0), 0.05)
-	require.InDelta(t, 0.5, table.Depth(0, 0.5), 0.05)
-	require.Zero(t, table.Depth(4, 0))
-	require.Zero(t, table.Depth(0, 1))
-	require.Positive(t, table.Depth(0, 1-1e-6))
-	require.Positive(t, table.Depth(4-1e-6, 0.3))
+	view := table.View(1, 1)
+	require.InDelta(t, 1, view.Depth(0, 0), 0.05)
+	require.InDelta(t, 0.5, view.Depth(0, 0.5), 0.05)
+	require.Zero(t, view.Depth(4, 0))
+	require.Zero(t, view.Depth(0, 1))
+	require.Positive(t, view.Depth(0, 1-1e-6))
+	require.Positive(t, view.Depth(4-1e-6, 0.3))
 }
 
 func TestGapKeepsDistance(t *testing.T) {
 	square := []orb.Point{{-1, -1}, {1, -1}, {1, 1}, {-1, 1}}
 	table := Build([][]orb.Point{square}, [][]orb.Point{square}, 0.5, 96, 1e-9)
-	require.Zero(t, table.Depth(2.5, 0))
-	require.Positive(t, table.Depth(2.5-1e-6, 0))
-	require.Positive(t, table.Depth(2.35, 2.35))
-	require.Zero(t, table.Depth(2.37, 2.37))
+	view := table.View(1, 1)
+	require.Zero(t, view.Depth(2.5, 0))
+	require.Positive(t, view.Depth(2.5-1e-6, 0))
+	require.Positive(t, view.Depth(2.35, 2.35))
+	require.Zero(t, view.Depth(2.37, 2.37))
 }
 
 func BenchmarkBuildDrafted(b *testing.B) {
@@ -122,6 +126,7 @@ func BenchmarkDepth(b *testing.B) {
 	rng := rand.New(rand.NewPCG(5, 6))
 	p, q := star(rng, 20), star(rng, 20)
 	table := Build(convex.Parts(p), convex.Parts(q), 0, 96, 1e-9)
+	view := table.View(1, 1)
 	var xs [1024]orb.Point
 	for i := range xs {
 		xs[i] = orb.Point{(2*rng.Float64() - 1) * table.HalfX, (2*rng.Float64() - 1) * table.HalfY}
@@ -129,7 +134,7 @@ func BenchmarkDepth(b *testing.B) {
 	i := 0
 	var sum float64
 	for b.Loop() {
-		sum += table.Depth(xs[i&1023][0], xs[i&1023][1])
+		sum += view.Depth(xs[i&1023][0], xs[i&1023][1])
 		i++
 	}
 	if sum == 0 {
@@ -145,18 +150,19 @@ func TestSignedAgainstDepth(t *testing.T) {
 	for range 40 {
 		a, b := star(rng, 12), star(rng, 8)
 		table := Build(convex.Parts(a), convex.Parts(b), 0, 48, 1e-9)
+		view := table.View(1, 1)
 		for range 200 {
 			x := (2*rng.Float64() - 1) * 1.1 * table.HalfX
 			y := (2*rng.Float64() - 1) * 1.1 * table.HalfY
-			depth, gx, gy := table.Signed(x, y)
-			if table.Overlaps(x, y) {
-				require.InDelta(t, table.Depth(x, y), depth, 1e-12)
+			depth, gx, gy := view.Signed(x, y)
+			if view.Depth(x, y) > 0 {
+				require.InDelta(t, view.Depth(x, y), depth, 1e-12)
 			} else {
 				require.LessOrEqual(t, depth, 1e-9)
 			}
 			const h = 1e-6
-			dx, _, _ := table.Signed(x+h, y)
-			dy, _, _ := table.Signed(x, y+h)
+			dx, _, _ := view.Signed(x+h, y)
+			dy, _, _ := view.Signed(x, y+h)
 			looked++
 			if math.Abs((dx-depth)/h-gx) < 0.01 && math.Abs((dy-depth)/h-gy) < 0.01 {
 				agreed++

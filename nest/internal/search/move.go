@@ -66,10 +66,10 @@ func (s *state) improve(i int) bool {
 func (s *state) better(i int, best found, size float64) found {
 	var few bestFew
 	few.offer(best)
-	for k := range uniformSamples + nearSamples {
-		at := s.anywhere
-		if k >= uniformSamples {
-			at = s.nearby
+	for k := range nearSamples + uniformSamples {
+		at := s.nearby // first, so that the limit is low for the many elsewhere
+		if k >= nearSamples {
+			at = s.anywhere
 		}
 		f := found{at: at(i)}
 		if f.cost = s.cost(i, f.at, few.limit()); f.cost == 0 {

@@ -16,11 +16,10 @@ type pairs struct {
 
 // meeting is how shape b meets shape a.
 type meeting struct {
-	table        *nofit.Table
-	flipX, flipY float64
-	a, b         int32
-	asked        int32
-	pairs        *pairs
+	view  nofit.View
+	a, b  int32
+	asked int32
+	pairs *pairs
 }
 
 const (
@@ -48,20 +47,20 @@ func (p *pairs) of(a, b int) *meeting {
 
 // depth returns how deeply b at an offset from a overlaps it.
 func (v *meeting) depth(dx, dy float64) float64 {
-	if v.table != nil {
-		return v.table.Depth(v.flipX*dx, v.flipY*dy)
+	if v.view.Known() {
+		return v.view.Depth(dx, dy)
 	}
 	v.asked++
 	if v.asked > promoteAfter && v.promote() {
-		return v.table.Depth(v.flipX*dx, v.flipY*dy)
+		return v.view.Depth(dx, dy)
 	}
 	return v.pairs.m.DirectDepth(int(v.a), int(v.b), dx, dy)
 }
 
 // overlaps reports whether depth is positive.
 func (v *meeting) overlaps(dx, dy float64) bool {
-	if v.table != nil {
-		return v.table.Depth(v.flipX*dx, v.flipY*dy) > 0
+	if v.view.Known() {
+		return v.view.Depth(dx, dy) > 0
 	}
 	return v.pairs.m.DirectOverlap(int(v.a), int(v.b), dx, dy)
 }
@@ -71,17 +70,15 @@ func (v *meeting) promote() bool {
 		return false
 	}
 	v.pairs.tables++
-	pair := v.pairs.m.Pair(int(v.a), int(v.b))
-	v.table, v.flipX, v.flipY = pair.Table, pair.FlipX, pair.FlipY
+	v.view = v.pairs.m.Pair(int(v.a), int(v.b))
 	return true
 }
 
 // signed is the depth with its gradient; where the two are apart, about how
 // far, as a negative depth.
 func (v *meeting) signed(dx, dy float64) (depth, gx, gy float64) {
-	if v.table == nil && !v.promote() {
+	if !v.view.Known() && !v.promote() {
 		return v.depth(dx, dy), 0, 0
 	}
-	depth, gx, gy = v.table.Signed(v.flipX*dx, v.flipY*dy)
-	return depth, v.flipX * gx, v.flipY * gy
+	return v.view.Signed(dx, dy)
 }
