@@ -109,10 +109,8 @@ func (e *env) warn(work *job.Work) {
 // why others are not.
 func (e *env) noteImpossible(work *job.Work, needs []fabric.Requirement) {
 	for _, need := range needs {
-		for _, plan := range need.Lays {
-			if !plan.Possible() {
-				e.note("note: %s, %s wide, %s", need.Cloth.Name, work.Format(need.Cloth.Width), whyNot(plan))
-			}
+		for _, line := range whyNot(need.Lays) {
+			e.note("note: %s, %s wide, %s", need.Cloth.Name, work.Format(need.Cloth.Width), line)
 		}
 	}
 }
@@ -138,28 +136,42 @@ func (e *env) printEstimate(work *job.Work, needs []fabric.Requirement) {
 
 func (e *env) printLays(work *job.Work, need fabric.Requirement) {
 	t := newTable("lay", "plies", "cuts", "length", "efficiency", "never below", "to buy")
-	for _, asked := range need.Lays {
-		plan := asked.Shown()
+	for _, plan := range need.Lays {
 		if !plan.Possible() {
 			continue
 		}
-		t.AppendRow(row(asked.Lay.String(), pliesOf(plan), plan.Cuts, work.FormatLong(plan.Taken),
+		t.AppendRow(row(plan.Lay.String(), pliesOf(plan), plan.Cuts, work.FormatLong(plan.Taken),
 			fmt.Sprintf("%.1f %%", 100*plan.Density), work.FormatLong(plan.Least()), buyText(work, need.Cloth, plan)))
 	}
 	fmt.Fprintln(e.out, t.Render())
-	for _, plan := range need.Lays {
-		if !plan.Possible() {
-			fmt.Fprintln(e.out, whyNot(plan))
-		}
+	for _, line := range whyNot(need.Lays) {
+		fmt.Fprintln(e.out, line)
 	}
 }
 
-// whyNot says why a lay is not in the table.
-func whyNot(plan fabric.LayPlan) string {
-	if plan.Throughout != nil {
-		return fmt.Sprintf("%s: %s", plan.Lay, plan.Impossible)
+// whyNot says why lays are not in the table. Those with the same reason share
+// a line.
+func whyNot(lays []fabric.LayPlan) []string {
+	var reasons []string
+	names := map[string][]string{}
+	for _, plan := range lays {
+		if plan.Possible() {
+			continue
+		}
+		reason := "not possible: " + once(plan.Impossible)
+		if plan.Throughout != nil {
+			reason = plan.Impossible
+		}
+		if names[reason] == nil {
+			reasons = append(reasons, reason)
+		}
+		names[reason] = append(names[reason], plan.Lay.String())
 	}
-	return fmt.Sprintf("%s: not possible: %s", plan.Lay, once(plan.Impossible))
+	lines := make([]string, len(reasons))
+	for i, reason := range reasons {
+		lines[i] = strings.Join(names[reason], ", ") + ": " + reason
+	}
+	return lines
 }
 
 // pliesOf says in how many plies the cloth lies: "2", or "2 and 1" where only

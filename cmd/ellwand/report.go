@@ -74,13 +74,12 @@ func clothReportOf(need fabric.Requirement) clothReport {
 	if m := need.Matching; m != nil {
 		out.Matching = &matchingReport{tidy(m.Plain), tidy(m.Extra()), tidy(m.RuleOfThumb)}
 	}
-	for _, asked := range need.Lays {
-		plan := asked.Shown()
+	for _, plan := range need.Lays {
 		if !plan.Possible() {
 			continue
 		}
 		out.Lays = append(out.Lays, layReport{
-			Lay: asked.Lay.String(), Plies: plan.Plies, Cuts: plan.Cuts, LengthMM: tidy(plan.Taken),
+			Lay: plan.Lay.String(), Plies: plan.Plies, Cuts: plan.Cuts, LengthMM: tidy(plan.Taken),
 			Density: tidy(100 * plan.Density), BoundMM: tidy(plan.Least()),
 		})
 	}
