@@ -122,7 +122,7 @@ func (r *run) layGroup(m *model.Model, times int, stream uint64) group {
 		g.spots, g.length = found.Spots, found.Length
 	})
 	s.Begin(nil)
-	for _, until := range search.Stages {
+	for _, until := range search.Stages(false) {
 		s.Search(until)
 	}
 	return g

@@ -56,6 +56,8 @@ type run struct {
 	mu   sync.Mutex
 	best []search.Outcome // of each search
 	seen float64          // shortest reported
+	// grouped says that one of the searches began from repeated groups.
+	grouped bool
 }
 
 func newRun(ctx context.Context, q *prepared, o Options, begin time.Time) *run {
@@ -102,7 +104,7 @@ func (r *run) all() {
 		all[k] = search.New(r.q.model, r.o.Seed, uint64(k), r, func(found search.Outcome) { r.offer(k, found) })
 		all[k].Begin(r.start(k))
 	})
-	for _, until := range search.Stages {
+	for _, until := range search.Stages(r.grouped) {
 		r.together(all, func(k int) { all[k].Search(until) })
 		best := r.leader()
 		for _, s := range all {
@@ -118,7 +120,9 @@ func (r *run) all() {
 // set that does not gain by them loses little.
 func (r *run) start(k int) []*search.Spot {
 	if r.o.Start == nil && k == 1 {
-		return r.repeated()
+		groups := r.repeated()
+		r.grouped = groups != nil
+		return groups
 	}
 	return r.q.startSpots(r.o.Start)
 }

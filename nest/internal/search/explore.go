@@ -1,12 +1,17 @@
 package search
 
-import (
-	"math"
-)
+import "math"
 
-// Stages are the shares of the budget after which searches compare what they
-// have and all go on from the best.
-var Stages = []float64{0.4, 0.6, exploreShare, 1}
+// Stages returns the shares of the budget after which searches compare what
+// they have and all go on from the best. Searches that began from like starts
+// explore on their own, since meeting earlier costs more in variety than it
+// gains (nest/README.md); from starts of different kinds they meet early.
+func Stages(unlike bool) []float64 {
+	if unlike {
+		return []float64{0.3, exploreShare, 1}
+	}
+	return []float64{exploreShare, 1}
+}
 
 const (
 	// exploreShare of the budget goes to exploring, the rest to compressing.
