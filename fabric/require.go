@@ -25,6 +25,9 @@ type Options struct {
 	// and the seed alone; 0 leaves it to Time.
 	Iterations int
 	Seed       uint64
+	// Brief gives a quarter of the budget to every lay but the open one and the
+	// one folded along the warp.
+	Brief bool
 	// Workers is the number of goroutines; 0 means one a core.
 	Workers int
 	// Known are plans found for stricter questions about the same pieces, such

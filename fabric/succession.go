@@ -1,7 +1,10 @@
 package fabric
 
 import (
+	"slices"
 	"time"
+
+	"github.com/paulmach/orb"
 
 	"ellwand/nest"
 )
@@ -104,4 +107,29 @@ func scaled(o nest.Options, share float64) nest.Options {
 		o.Iterations = max(1, int(share*float64(o.Iterations)))
 	}
 	return o
+}
+
+// Behind lays plans of single garments one behind the other in one lay, for
+// Options.Known: a layout of them all, from which a search for all together
+// starts. The garments are named as in the pieces of all together, one a plan.
+// It reports false when the lay is not possible for one of them, or has two
+// beds.
+func Behind(lay Lay, alone []Requirement, garments []string) (LayPlan, bool) {
+	out := LayPlan{Lay: lay}
+	begin := 0.0
+	for i, need := range alone {
+		at := slices.IndexFunc(need.Lays, func(p LayPlan) bool { return p.Lay == lay && p.Possible() && len(p.Parts) == 1 })
+		if at < 0 {
+			return LayPlan{}, false
+		}
+		plan := need.Lays[at]
+		out.Cloth, out.Parts = plan.Cloth, plan.Parts
+		for _, l := range plan.Pieces {
+			l.Garment = garments[i]
+			out.Pieces = append(out.Pieces, l.moved(orb.Point{begin, 0}))
+		}
+		begin += plan.Length + plan.Cloth.Gap
+	}
+	out.Length = begin
+	return out, len(alone) > 0
 }

@@ -34,3 +34,34 @@ func TestTogetherNeverTakesMoreThanInSuccession(t *testing.T) {
 	require.NoError(t, err)
 	assert.LessOrEqual(t, got.Lays[0].Taken, 36*398+35*2+0.01)
 }
+
+// TestBehindNeverTakesMoreThanTheSum: garments laid together, however short the
+// search, take no more than each laid alone with care, one behind the other,
+// when they start from there. Open and folded.
+func TestBehindNeverTakesMoreThanTheSum(t *testing.T) {
+	cloth := fabric.Cloth{Width: 1020, Selvedge: 10}
+	var all []pieces.Piece
+	var alone []fabric.Requirement
+	var names []string
+	sum := map[fabric.Lay]float64{}
+	for i := range 3 {
+		names = append(names, fmt.Sprintf("skirt %d", i+1))
+		one := inGarment("skirt", skirt()...)
+		got, err := fabric.Require(t.Context(), cloth, one, fabric.Options{Iterations: 300, Seed: uint64(i), Lays: twoLays})
+		require.NoError(t, err)
+		for _, plan := range got.Lays {
+			require.True(t, plan.Possible(), plan.Impossible)
+			sum[plan.Lay] += plan.Length
+		}
+		alone, all = append(alone, got), append(all, inGarment(names[i], skirt()...)...)
+	}
+	for _, lay := range twoLays {
+		plan, ok := fabric.Behind(lay, alone, names)
+		require.True(t, ok)
+		got, err := fabric.Require(t.Context(), cloth, all, fabric.Options{Iterations: 1, Lays: []fabric.Lay{lay}, Known: []fabric.LayPlan{plan}})
+		require.NoError(t, err)
+		assert.LessOrEqual(t, got.Lays[0].Length, sum[lay]+0.01, lay.String())
+	}
+	_, ok := fabric.Behind(fabric.InStretches, alone, names)
+	assert.False(t, ok, "a lay that none of them has")
+}

@@ -182,8 +182,11 @@ func (t *table) share(lay Lay) float64 {
 	if lay == Open || lay == FoldedAlong || len(t.options.Lays) == 1 {
 		return 1
 	}
-	return 0.25
+	return rareShare
 }
+
+// rareShare of the budget is for a lay that is seldom the best.
+const rareShare = 0.25
 
 // solve finds the layout of a bed that is the whole lay, with a share of the
 // budget.

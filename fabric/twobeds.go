@@ -158,10 +158,14 @@ const (
 func (t *table) inTwoBeds(all []arrangement, why error) (*spread, error, error) {
 	slices.SortStableFunc(all, func(a, b arrangement) int { return int(math.Copysign(1, a.guess-b.guess)) })
 	all = all[:min(mostArrangements, len(all))]
+	whole := 1.0
+	if t.options.Brief {
+		whole = rareShare
+	}
 	var best *spread
 	var chosen arrangement
 	for _, a := range all {
-		found, reason, err := t.solveBeds(a, briefShare/float64(len(all)), best, nil)
+		found, reason, err := t.solveBeds(a, whole*briefShare/float64(len(all)), best, nil)
 		if err != nil {
 			return nil, nil, err
 		}
@@ -176,7 +180,7 @@ func (t *table) inTwoBeds(all []arrangement, why error) (*spread, error, error) 
 		return nil, why, nil
 	}
 	for range improvements {
-		found, _, err := t.solveBeds(chosen, (1-briefShare)/improvements, nil, best)
+		found, _, err := t.solveBeds(chosen, whole*(1-briefShare)/improvements, nil, best)
 		if err != nil {
 			return nil, nil, err
 		}

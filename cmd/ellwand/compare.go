@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"fmt"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -87,17 +88,28 @@ func pricedCloths(work *job.Work, name string) ([]job.Offer, error) {
 // rank lays the pieces of each cloth on every offer of it, all garments
 // together and each alone, and ranks the offers.
 func (e *env) rank(ctx context.Context, work *job.Work, cloths []job.Offer, b budget) ([][]quote.Option, error) {
-	var problems []problem
+	var each, together []problem
 	for _, cloth := range cloths {
-		all, alone := work.PiecesOf(cloth.Cloth.Name), singles(work, cloth.Cloth.Name)
 		for _, offer := range cloth.Offers {
-			problems = append(problems, problemOf(offer.Cloth, all))
-			for _, single := range alone {
-				problems = append(problems, problemOf(offer.Cloth, single))
+			for _, single := range singles(work, cloth.Cloth.Name) {
+				each = append(each, problemOf(offer.Cloth, single))
 			}
 		}
 	}
-	answers, err := e.solveAll(ctx, problems, b)
+	alone, err := e.solveAll(ctx, each, b)
+	if err != nil {
+		return nil, err
+	}
+	rest := alone
+	for _, cloth := range cloths {
+		all, garments := work.PiecesOf(cloth.Cloth.Name), len(singles(work, cloth.Cloth.Name))
+		for _, offer := range cloth.Offers {
+			p := problemOf(offer.Cloth, all)
+			p.known = oneBehindTheOther(rest[:garments], all)
+			together, rest = append(together, p), rest[garments:]
+		}
+	}
+	answers, err := e.solveAll(ctx, together, b)
 	if err != nil {
 		return nil, err
 	}
@@ -107,14 +119,39 @@ func (e *env) rank(ctx context.Context, work *job.Work, cloths []job.Offer, b bu
 		var candidates []quote.Candidate
 		for _, offer := range cloth.Offers {
 			candidate := quote.Candidate{Offer: offer, Found: answers[0].found, Impossible: answers[0].impossible}
-			for _, single := range answers[1 : 1+garments] {
+			for _, single := range alone[:garments] {
 				candidate.Alone = append(candidate.Alone, single.found)
 			}
-			candidates, answers = append(candidates, candidate), answers[1+garments:]
+			candidates, answers, alone = append(candidates, candidate), answers[1:], alone[garments:]
 		}
 		out = append(out, quote.Compare(candidates, unitsOf(work)))
 	}
 	return out, nil
+}
+
+// oneBehindTheOther are layouts of all garments made of those of each alone, for
+// the search for all together to start from.
+func oneBehindTheOther(alone []answer, all []pieces.Piece) []fabric.LayPlan {
+	var garments []string
+	for _, piece := range all {
+		if !slices.Contains(garments, piece.Garment) {
+			garments = append(garments, piece.Garment)
+		}
+	}
+	if len(alone) != len(garments) {
+		return nil
+	}
+	var needs []fabric.Requirement
+	for _, single := range alone {
+		needs = append(needs, single.need)
+	}
+	var out []fabric.LayPlan
+	for _, lay := range quickLays {
+		if plan, ok := fabric.Behind(lay, needs, garments); ok {
+			out = append(out, plan)
+		}
+	}
+	return out
 }
 
 func unitsOf(work *job.Work) quote.Units { return quote.Units{Inches: work.InInches()} }

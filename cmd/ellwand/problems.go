@@ -37,21 +37,26 @@ func (b *budget) register(cmd *cobra.Command) {
 	flags.BoolVar(&b.force, "force", false, "overwrite files that exist")
 }
 
-// problem is some pieces on a cloth, to be laid open or folded along.
+// problem is some pieces on a cloth, to be laid in every way that they allow.
 type problem struct {
 	cloth fabric.Cloth
 	all   []pieces.Piece
+	// known plans are where the search starts; they are no part of what is
+	// asked.
+	known []fabric.LayPlan
 }
 
 // answer is the shortest lay of a problem, or why there is none.
 type answer struct {
 	found      quote.Found
 	impossible string
+	// need is the requirement; empty when the cache had the answer.
+	need fabric.Requirement
 }
 
-// quickLays are those that the commands for many problems try: the open lay is
-// never longer than any other, the folded one the least work.
-var quickLays = []fabric.Lay{fabric.Open, fabric.FoldedAlong}
+// quickLays are those that the commands for many problems try: all, of which
+// the rarer ones have a share of the time.
+var quickLays = fabric.AllLays()
 
 // solveAll lays every problem, several at a time, each on one core so that
 // none is idle. Equal problems are laid once.
@@ -95,7 +100,7 @@ func (e *env) solveAll(ctx context.Context, all []problem, b budget) ([]answer, 
 func distinctProblems(all []problem) (first []int, distinct []problem) {
 	seen := map[string]int{}
 	for _, p := range all {
-		key := fmt.Sprintf("%#v", p)
+		key := fmt.Sprintf("%#v %#v", p.cloth, p.all)
 		at, known := seen[key]
 		if !known {
 			at = len(distinct)
@@ -149,7 +154,7 @@ func (s *solver) solve(p problem, workers int) (answer, error) {
 		}
 	}
 	need, err := fabric.Require(s.ctx, p.cloth, p.all, fabric.Options{
-		Lays: quickLays, Time: s.budget.time, Seed: s.budget.seed, Workers: workers,
+		Lays: quickLays, Brief: true, Known: p.known, Time: s.budget.time, Seed: s.budget.seed, Workers: workers,
 	})
 	switch {
 	case errors.Is(err, fabric.ErrInternal):
@@ -165,5 +170,5 @@ func (s *solver) solve(p problem, workers int) (answer, error) {
 		now.Effort[s.budget.seed] = max(now.Effort[s.budget.seed], s.budget.time)
 	}
 	s.cache.write(path, now)
-	return answer{found: now.Found}, nil
+	return answer{found: now.Found, need: need}, nil
 }
