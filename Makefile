@@ -16,7 +16,7 @@ DEMO := testdata/blouse.yaml
 all: build
 
 build:
-	$(GO) build -o bin/ellwand ./cmd/ellwand
+	$(GO) build -buildvcs=auto -o bin/ellwand ./cmd/ellwand
 
 demo: build
 	bin/ellwand draft $(DEMO) -o out/pieces --force
