@@ -70,13 +70,5 @@ func (f figures) openFront(s *construct.Sheet, o Options, piece pieces.Piece) pi
 // stretchTo is the part of a path that begins on the centre line up to a
 // distance from it.
 func stretchTo(path pieces.Path, x float64) pieces.Path {
-	low, high := 0.0, path.Length()
-	for range 60 {
-		if middle := (low + high) / 2; path.At(middle)[0] < x {
-			low = middle
-		} else {
-			high = middle
-		}
-	}
-	return construct.Stretch(path, 0, high)
+	return construct.Stretch(path, 0, construct.Reach(path, 0, x))
 }

@@ -17,7 +17,7 @@ func (f figures) yoke(s *construct.Sheet, o Options, b backUpper, whole pieces.P
 		return lower, yoke, construct.Refuse("bodice: a yoke of %s below the back neck point does not lie between shoulder and underarm; ask for %s to %s", construct.Length(o.Yoke), construct.Length(max(least, 30)), construct.Length(most))
 	}
 	armhole, _ := whole.Edge("armhole")
-	below := alongTo(armhole.Path, level)
+	below := construct.Reach(armhole.Path, 1, level)
 	length := armhole.Path.Length()
 	centre, end := orb.Point{0, level}, armhole.Path.At(below)
 
@@ -46,19 +46,6 @@ func (f figures) yoke(s *construct.Sheet, o Options, b backUpper, whole pieces.P
 	lower.Grain = upright(f.acrossBack/4, level)
 	s.Draw("square across, {} below "+construct.Numbers(b.nape)+", to the armhole, and cut: the yoke above, the back below", "the depth of the yoke", o.Yoke)
 	return lower, yoke, nil
-}
-
-// alongTo is how far along a rising path a level lies.
-func alongTo(path pieces.Path, level float64) float64 {
-	low, high := 0.0, path.Length()
-	for range 60 {
-		if middle := (low + high) / 2; path.At(middle)[1] < level {
-			low = middle
-		} else {
-			high = middle
-		}
-	}
-	return high
 }
 
 // shared gives the notches of an armhole that is cut at a distance from the

@@ -41,3 +41,18 @@ func parameter(curve pieces.Curve, distance float64) float64 {
 	}
 	return (low + high) / 2
 }
+
+// Reach is the distance along a path at which its x (axis 0) or y (axis 1),
+// which must rise along it, comes to a value; the whole length where it never
+// does.
+func Reach(path pieces.Path, axis int, value float64) float64 {
+	low, high := 0.0, path.Length()
+	for range 60 {
+		if middle := (low + high) / 2; path.At(middle)[axis] < value {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return high
+}

@@ -1,9 +1,6 @@
 package lining
 
-import (
-	"ellwand/draft/construct"
-	"ellwand/pieces"
-)
+import "ellwand/draft/construct"
 
 // cutFacing leaves out the extension and the facing that an opening has grown
 // on, and what the facing covers when it is folded back: the lining is sewn to
@@ -23,25 +20,11 @@ func (d *deriving) cutFacing() {
 	// edge, which the facing covers as far in as at the neck.
 	x := edges[neck].Path.End()[0]
 	lower := edges[0]
-	cut := reach(lower.Path, x)
+	cut := construct.Reach(lower.Path, 0, x)
 	if !lower.Hem {
 		d.more[construct.SeamOf(lower.Name)] -= cut
 	}
 	edges[0].Path = construct.Stretch(lower.Path, cut, lower.Path.Length())
 	d.moveNotches(lower.Name, -cut)
 	d.piece.Edges = append(edges[:neck+1:neck+1], construct.Edge("facing edge", construct.Line(edges[neck].Path.End(), edges[0].Path.Start())))
-}
-
-// reach is the distance along a path that runs to the right at which it comes
-// to a place, by halving.
-func reach(path pieces.Path, x float64) float64 {
-	low, high := 0.0, path.Length()
-	for range 60 {
-		if middle := (low + high) / 2; path.At(middle)[0] < x {
-			low = middle
-		} else {
-			high = middle
-		}
-	}
-	return high
 }
