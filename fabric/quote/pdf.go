@@ -182,9 +182,12 @@ func (p *page) subject() {
 		p.at(edge, line)
 	}
 	if p.quote.Client != "" {
-		p.down(6)
+		p.down(1)
 		p.font("", 10)
-		p.at(edge, "for "+p.quote.Client)
+		for _, line := range p.lines("for "+p.quote.Client, textWidth) {
+			p.down(5)
+			p.at(edge, line)
+		}
 	}
 	p.down(2.5)
 	p.font("", 9)

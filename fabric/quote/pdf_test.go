@@ -49,16 +49,23 @@ func pdfOf(t *testing.T, request Request, paper marker.Paper) []byte {
 // that is not ours.
 func read(t *testing.T, pdf []byte) (words string, info string) {
 	t.Helper()
+	text, info := layoutOf(t, pdf)
+	return strings.Join(strings.Fields(strings.ReplaceAll(text, "\u00a0", " ")), " "), info
+}
+
+// layoutOf is the text line by line, as it stands on the page.
+func layoutOf(t *testing.T, pdf []byte) (text string, info string) {
+	t.Helper()
 	if _, err := exec.LookPath("pdftotext"); err != nil {
 		t.Skip("pdftotext of poppler-utils is not installed")
 	}
 	path := filepath.Join(t.TempDir(), "quote.pdf")
 	require.NoError(t, os.WriteFile(path, pdf, 0o600))
-	text, err := exec.Command("pdftotext", "-layout", path, "-").Output()
+	lines, err := exec.Command("pdftotext", "-layout", path, "-").Output()
 	require.NoError(t, err)
 	about, err := exec.Command("pdfinfo", path).Output()
 	require.NoError(t, err)
-	return strings.Join(strings.Fields(strings.ReplaceAll(string(text), "\u00a0", " ")), " "), string(about)
+	return string(lines), string(about)
 }
 
 // The sheet says what the quote reckons: cloth 4.10 m at 18.95 = 77.70, margin
@@ -86,6 +93,15 @@ func TestThePDFInTheClientsUnits(t *testing.T) {
 	words, info := read(t, pdfOf(t, request, marker.Letter))
 	assert.Contains(t, info, "(letter)")
 	assert.Contains(t, words, "Shell: Crêpe, 55 1/8 in wide, one way 4 1/2 yd (4.10 m)")
+}
+
+// A long client is broken into lines, which keep off the picture.
+func TestThePDFBreaksALongClient(t *testing.T) {
+	request := sample(t)
+	request.Client = strings.Repeat("the committee of the choir and ", 4) + "its friends"
+	text, _ := layoutOf(t, pdfOf(t, request, marker.A4))
+	assert.NotContains(t, text, "for "+request.Client)
+	assert.Contains(t, text, "its friends")
 }
 
 func TestThePDFStaysOnOnePage(t *testing.T) {
