@@ -78,6 +78,7 @@ func (e *env) estimate(cmd *cobra.Command, path string, s search, widthTexts []s
 		return err
 	}
 	e.warn(work)
+	e.warnRemnants(work, path)
 	needs, err := e.requireAll(cmd.Context(), work, cloths, s)
 	if err != nil {
 		return err
@@ -102,6 +103,16 @@ func (e *env) estimate(cmd *cobra.Command, path string, s search, widthTexts []s
 func (e *env) warn(work *job.Work) {
 	for _, sentence := range work.Notes {
 		e.note("note: %s", sentence)
+	}
+}
+
+// warnRemnants says that what is there already is not asked about: a command
+// that reckons what to buy leaves it out.
+func (e *env) warnRemnants(work *job.Work, path string) {
+	for _, cloth := range work.Cloths {
+		if len(cloth.Remnants) > 0 {
+			e.note("note: %s: this is for cloth to be bought; ellwand remnant %s says whether its remnants are enough", cloth.Cloth.Name, path)
+		}
 	}
 }
 

@@ -103,6 +103,7 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 		}
 	}
 	e.warn(work)
+	e.warnRemnants(work, path)
 	e.warnLetters(work)
 	for i, cloth := range cloths {
 		need, err := e.require(cmd.Context(), work, cloth, s, nil, neededFor(lay)...)

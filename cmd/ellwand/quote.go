@@ -72,6 +72,9 @@ func (e *env) quote(ctx context.Context, path string, b budget, o quoteOptions) 
 		return fmt.Errorf("%s: %w", path, err)
 	}
 	e.warn(work)
+	if o.output != "" {
+		e.warnLetters(work)
+	}
 	if request.Cloths, err = e.clothRequests(ctx, work, cloths, b); err != nil {
 		return err
 	}

@@ -108,6 +108,9 @@ func (e *env) remnant(cmd *cobra.Command, path string, s search, o remnantOption
 		return err
 	}
 	e.warn(work)
+	if o.output != "" {
+		e.warnLetters(work)
+	}
 	for i := range all {
 		if err := e.askRemnant(cmd, file, work, &all[i], s, lay, limits); err != nil {
 			return err
