@@ -37,9 +37,11 @@ type Candidate struct {
 }
 
 // best is the lay of all together, or of garment after garment when the search
-// for all together found no shorter one.
+// for all together found no shorter one. On cloth with flaws or a repeat only
+// the former is a lay: what lies well at the cut end may not further along.
 func (c Candidate) best() Found {
-	if len(c.Alone) < 2 {
+	isUneven := len(c.Offer.Cloth.Flaws) > 0 || !c.Offer.Cloth.Repeat.IsPlain()
+	if len(c.Alone) < 2 || isUneven {
 		return c.Found
 	}
 	return c.Found.Better(InSuccession(c.Alone))
