@@ -36,6 +36,9 @@ func (e *env) printTable(table quote.Table) {
 		if len(reasons) > 0 {
 			fmt.Fprintln(e.out, once(strings.Join(reasons, "\n")))
 		}
+		if basis := cloth.RestsOn(quote.Units{Inches: table.Inches}); basis != "" {
+			fmt.Fprintln(e.out, basis)
+		}
 	}
 }
 

@@ -82,18 +82,25 @@ func (a Amount) Never() float64 { return a.Need() - a.Taken + a.Bound }
 // (never below 1.61 m), straightening 3 cm, safety 9 cm, rounding 6 cm".
 func (a Amount) RestsOn(units Units) string {
 	parts := []string{"laid " + a.Lay + " in " + units.Long(a.Taken) + " (never below " + units.Long(a.Bound) + ")"}
-	for _, part := range []struct {
-		name   string
-		length float64
-	}{
-		{"straightening", a.Straighten}, {"shrinkage", a.Shrinkage}, {"safety", a.Safety},
-		{"rounding", a.Rounding}, {"the shop's minimum", a.Minimum},
-	} {
+	for _, part := range a.additions() {
 		if part.length >= 0.5 {
 			parts = append(parts, part.name+" "+units.Short(part.length))
 		}
 	}
 	return strings.Join(parts, ", ")
+}
+
+// addition is a length that is added to what the pieces take, mm.
+type addition struct {
+	name   string
+	length float64
+}
+
+func (a Amount) additions() []addition {
+	return []addition{
+		{"straightening", a.Straighten}, {"shrinkage", a.Shrinkage}, {"safety", a.Safety},
+		{"rounding", a.Rounding}, {"the shop's minimum", a.Minimum},
+	}
 }
 
 // beforeWetting is a length of the cloth as it is bought. One that is cut first

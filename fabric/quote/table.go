@@ -125,14 +125,18 @@ func (c *Cell) noMoreThan(other Cell, narrower float64) {
 // WriteCSV writes one line a cell, for spreadsheets.
 func (t Table) WriteCSV(w io.Writer) error {
 	out := csv.NewWriter(w)
-	rows := [][]string{{"cloth", "row", "nap", "width_mm", "buy_m", "buy_yd", "taken_mm", "never_below_mm", "lay"}}
+	rows := [][]string{{"cloth", "row", "nap", "width_mm", "buy_m", "buy_yd", "taken_mm", "never_below_mm", "lay",
+		"straighten_mm", "shrinkage_mm", "safety_mm", "rounding_mm", "minimum_mm"}}
 	for _, cloth := range t.Cloths {
 		for _, row := range cloth.Rows {
 			for i, cell := range row.Cells {
-				line := []string{cloth.Cloth, row.Name, row.NapText(), number(cloth.Widths[i]), "", "", "", "", "not possible"}
+				line := []string{cloth.Cloth, row.Name, row.NapText(), number(cloth.Widths[i]), "", "", "", "", "not possible", "", "", "", "", ""}
 				if cell.Impossible == "" {
 					metric, yards := cell.Bought()
 					line = append(line[:4], number(metric/1000), number(yards/yard), number(cell.Amount.Taken), number(cell.Amount.Bound), cell.Amount.Lay)
+					for _, part := range cell.Amount.additions() {
+						line = append(line, number(part.length))
+					}
 				}
 				rows = append(rows, line)
 			}
@@ -163,6 +167,9 @@ func (t Table) WriteMarkdown(w io.Writer) error {
 				fmt.Fprintf(&b, " %s |", cell.Text(t.Inches))
 			}
 			b.WriteString("\n")
+		}
+		if basis := cloth.RestsOn(Units{Inches: t.Inches}); basis != "" {
+			fmt.Fprintf(&b, "\n%s\n", basis)
 		}
 	}
 	_, err := io.WriteString(w, b.String())

@@ -86,6 +86,23 @@ func (s *tableSheet) cloth(cloth ClothTable) {
 		isFirst := i == 0 || cloth.Rows[i-1].Name != row.Name
 		s.row(cloth, row, isFirst)
 	}
+	s.basis(cloth)
+}
+
+// basis says below a cloth what its amounts rest on.
+func (s *tableSheet) basis(cloth ClothTable) {
+	s.font("", 7.5)
+	s.down(3)
+	for _, line := range s.lines(cloth.RestsOn(Units{Inches: s.table.Inches}), s.width-2*edge) {
+		if s.y+rowHeight > s.height-edge {
+			s.newSheet()
+		}
+		s.down(3.6)
+		s.ink(midGrey)
+		s.font("", 7.5)
+		s.at(edge, line)
+		s.ink(0)
+	}
 }
 
 // column is the right end of a cell; the cells share what the names leave.

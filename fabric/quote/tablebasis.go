@@ -1,0 +1,49 @@
+package quote
+
+import (
+	"fmt"
+	"math"
+	"strings"
+)
+
+// RestsOn says in a sentence what the amounts of the table rest on: how far
+// above the proven bound the lays found lie, and the most that is added to any
+// of them. The CSV has the figures of each. It is empty when nothing is
+// possible.
+func (c ClothTable) RestsOn(units Units) string {
+	var most Amount
+	above, possible := 0.0, false
+	for _, row := range c.Rows {
+		for _, cell := range row.Cells {
+			if cell.Impossible != "" {
+				continue
+			}
+			possible = true
+			if cell.Amount.Bound > 0 {
+				above = max(above, cell.Amount.Taken/cell.Amount.Bound-1)
+			}
+			most = most.most(cell.Amount)
+		}
+	}
+	if !possible {
+		return ""
+	}
+	parts := []string{"the lays that were found, which none can beat"}
+	if percent := math.Ceil(100*above - 1e-6); percent > 0 {
+		parts[0] = fmt.Sprintf("the lays that were found, at most %.0f %% longer than what is proven to be needed", percent)
+	}
+	for _, part := range most.additions() {
+		if part.length >= 0.5 {
+			parts = append(parts, part.name+" up to "+units.Short(part.length))
+		}
+	}
+	return "The amounts rest on " + strings.Join(parts, ", ") + "."
+}
+
+// most takes the greater of each addition.
+func (a Amount) most(b Amount) Amount {
+	a.Straighten, a.Shrinkage = max(a.Straighten, b.Straighten), max(a.Shrinkage, b.Shrinkage)
+	a.Safety, a.Rounding = max(a.Safety, b.Safety), max(a.Rounding, b.Rounding)
+	a.Minimum = max(a.Minimum, b.Minimum)
+	return a
+}
