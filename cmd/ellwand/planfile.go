@@ -89,17 +89,18 @@ func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, e
 		return out, fmt.Errorf("--paper and --roll cannot both be given: sheets or a roll")
 	}
 	if changed("paper") {
-		out.plotter.Paper, err = m.full.paper.paper(work.Unit)
+		out.plotter.Paper, err = m.full.paper.paper(work)
 		return out, err
 	}
-	if out.plotter.Longest, err = length("--frame", m.full.frame, measure.Millimetre); err != nil {
+	unit := paperUnit(work)
+	if out.plotter.Longest, err = length("--frame", m.full.frame, unit); err != nil {
 		return out, err
 	}
-	height, err := length("--roll", m.full.roll, measure.Millimetre)
+	height, err := length("--roll", m.full.roll, unit)
 	if err != nil {
 		return out, err
 	}
-	if out.plotter.Paper, err = m.full.paper.edges(sheet.Paper{Height: height}, work.Unit); err != nil {
+	if out.plotter.Paper, err = m.full.paper.edges(sheet.Paper{Height: height, Unit: unit}, work.Unit); err != nil {
 		return out, err
 	}
 	return out, out.plotter.Check()

@@ -75,13 +75,21 @@ func (p *paperOptions) registerEdges(cmd *cobra.Command) {
 	flags.StringVar(&p.overlap, "overlap", "12mm", "what two full-size sheets both show where they are joined")
 }
 
+// paperUnit is the unit in which people of the job's units give paper.
+func paperUnit(work *job.Work) measure.Unit {
+	if work.InInches() {
+		return measure.Inch
+	}
+	return measure.Millimetre
+}
+
 // paper reads the options.
-func (p *paperOptions) paper(unit measure.Unit) (sheet.Paper, error) {
-	paper, err := sheet.ParsePaper(p.name)
+func (p *paperOptions) paper(work *job.Work) (sheet.Paper, error) {
+	paper, err := sheet.ParsePaper(p.name, paperUnit(work))
 	if err != nil {
 		return paper, fmt.Errorf("--paper: %w", err)
 	}
-	if paper, err = p.edges(paper, unit); err != nil {
+	if paper, err = p.edges(paper, work.Unit); err != nil {
 		return paper, err
 	}
 	return paper, paper.Check()
@@ -124,7 +132,7 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 	if err != nil {
 		return err
 	}
-	paper, err := p.paper.paper(works[0].Unit)
+	paper, err := p.paper.paper(works[0])
 	if err != nil {
 		return err
 	}

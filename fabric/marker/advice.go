@@ -8,7 +8,7 @@ func (s *sheets) drawWords() {
 		head  string
 		items []string
 	}{
-		{"1  " + s.foldHead(), s.plan.Spreading(s.options.short)},
+		{"1  " + s.foldHead(), s.plan.Spreading(s.options.Short)},
 		{"2  Lay the pieces", laying(s.plan, s.options)},
 		{"3  Before you cut", cautions(s.plan, s.options)},
 	}

@@ -183,7 +183,7 @@ func (s *sheets) drawPiecesEnd(v view) {
 	s.pen(0.4, 0, 1.5, 1)
 	s.line(foot[0], foot[1], head[0], head[1]-2.5)
 	s.font("", 7)
-	text := "the pieces end here, " + s.options.short(s.plan.Length-originAt(s.plan, s.plan.Length).from)
+	text := "the pieces end here, " + s.options.Long(s.plan.Length-originAt(s.plan, s.plan.Length).from)
 	if foot[0]-s.textWidth(text) < v.left+roomForName {
 		s.text(foot[0]+1, head[1]-1.8, text)
 		return

@@ -24,7 +24,7 @@ func (s *sheets) drawInnerLines(v view, shown []shownPiece, labels []label) {
 		s.line(a[0], a[1], b[0], b[1])
 		s.font("B", 7.5)
 		// Beside the upper half, where the folded length leaves the table bare.
-		s.textUp(a[0]-1, 0.75*a[1]+0.25*b[1], "cut across here, "+s.options.short(x))
+		s.textUp(a[0]-1, 0.75*a[1]+0.25*b[1], "cut across here, "+s.options.Short(x))
 	}
 }
 

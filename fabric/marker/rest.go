@@ -58,7 +58,7 @@ func (s *sheets) listRest(x float64, rests []leftover) {
 		s.font("B", 9)
 		s.text(x, y, letter(i))
 		s.font("", 9)
-		s.text(x+6, y, fmt.Sprintf("%s × %s%s", s.options.short(r.box.Max[0]-r.box.Min[0]), s.options.short(r.box.Max[1]-r.box.Min[1]), layers(r.plies)))
+		s.text(x+6, y, fmt.Sprintf("%s × %s%s", s.options.Short(r.box.Max[0]-r.box.Min[0]), s.options.Short(r.box.Max[1]-r.box.Min[1]), layers(r.plies)))
 	}
 	y += 8
 	s.font("", 8.5)

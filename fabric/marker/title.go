@@ -20,7 +20,7 @@ func subtitle(plan fabric.LayPlan) string {
 func (s *sheets) drawTitle() {
 	buy := "buy " + s.options.bought(s.plan.Buy)
 	if s.options.Remnant {
-		buy = "remnant of " + s.options.short(s.plan.Buy)
+		buy = "remnant of " + s.options.Long(s.plan.Buy)
 	}
 	if n := len(s.plan.Offcuts); n > 1 {
 		buy = fmt.Sprintf("%d remnants", n)
@@ -50,21 +50,21 @@ func (s *sheets) facts() []fact {
 	plan, o := s.plan, s.options
 	bound := "none proven"
 	if plan.Bound > 0 {
-		bound = o.short(plan.Bound)
+		bound = o.Long(plan.Least())
 	}
 	amount := fact{"to buy", o.bought(plan.Buy)}
 	if o.Remnant {
-		amount = fact{"remnant", o.short(plan.Buy)}
+		amount = fact{"remnant", o.Long(plan.Buy)}
 	}
 	if n := len(plan.Offcuts); n > 1 {
 		amount = fact{"remnants", strconv.Itoa(n)}
 	}
 	return []fact{
-		{"cloth width", o.short(plan.Cloth.Width)},
-		{"usable width", o.short(plan.Width)},
+		{"cloth width", o.Short(plan.Cloth.Width)},
+		{"usable width", o.Short(plan.Width)},
 		{"plies", pliesInWords(plan)},
 		{"nap", plan.Cloth.Nap.String()},
-		{"pieces take", o.short(max(plan.Taken, plan.Length))},
+		{"pieces take", o.Long(max(plan.Taken, plan.Length))},
 		amount,
 		{"efficiency", fmt.Sprintf("%.1f %%", 100*plan.Density)},
 		{"bound (no lay is shorter)", bound},

@@ -8,12 +8,21 @@ import (
 	"ellwand/pieces/measure"
 )
 
-// short prints a length on the cloth: 41.5 cm, 16 3/8 in.
-func (o Options) short(mm float64) string {
+// Short prints a length on the cloth: 41.5 cm, 16 3/8 in.
+func (o Options) Short(mm float64) string {
 	if o.Inches {
 		return measure.Length(mm).Format(measure.Inch)
 	}
 	return measure.Length(mm).Format(measure.Centimetre)
+}
+
+// Long prints a length of cloth in a heading: from 2 m in metres, in which
+// cloth is thought of, not in the cm of the ruler.
+func (o Options) Long(mm float64) string {
+	if !o.Inches && mm >= 2000 {
+		return measure.Length(mm).Format(measure.Metre)
+	}
+	return o.Short(mm)
 }
 
 // bought prints a length to buy, never less than it is: 1.35 m, 2 1/8 yd.
@@ -33,12 +42,12 @@ func (o Options) unit() string {
 	return "cm"
 }
 
-// bare is short without its unit, for the table.
+// bare is Short without its unit, for the table.
 func (o Options) bare(mm float64) string {
 	if mm > -0.5 && mm < 0 {
 		mm = 0
 	}
-	return strings.TrimSuffix(o.short(mm), " "+o.unit())
+	return strings.TrimSuffix(o.Short(mm), " "+o.unit())
 }
 
 // nearEdge names the edge from which the table measures across.
@@ -130,10 +139,10 @@ func matching(plan fabric.LayPlan, options Options) []string {
 	repeat := plan.Cloth.Repeat
 	var every []string
 	if repeat.Along > 0 {
-		every = append(every, options.short(repeat.Along)+" along the cloth")
+		every = append(every, options.Short(repeat.Along)+" along the cloth")
 	}
 	if _, ok := firstAcross(plan); ok {
-		every = append(every, options.short(repeat.Across)+" across")
+		every = append(every, options.Short(repeat.Across)+" across")
 	}
 	pinned := ""
 	if plan.Plies == 2 {
@@ -157,7 +166,7 @@ func cautions(plan fabric.LayPlan, options Options) []string {
 	}
 	out := []string{
 		"Measure twice, cut once. Lay every piece before the first cut.",
-		fmt.Sprintf("Check the true width of the cloth in the shop: this plan needs %s %s.", options.short(plan.Width), between),
+		fmt.Sprintf("Check the true width of the cloth in the shop: this plan needs %s %s.", options.Short(plan.Width), between),
 		washing(plan.Cloth.Shrinkage),
 		"Look for flaws on the right side, and mark them before laying.",
 		"Blades: cut away from yourself, keep fingers behind the ruler, close the rotary cutter whenever you put it down, and keep blades from children.",

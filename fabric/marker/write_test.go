@@ -135,6 +135,24 @@ func TestLongPlanTakesSeveralPages(t *testing.T) {
 	assert.Less(t, len(file), 2_000_000)
 }
 
+// TestLongLengthsInMetres: headings give 2 m and more in metres, and in an
+// inch job in inches; the bound is that of the cloth, two plies of it where it
+// is folded across.
+func TestLongLengthsInMetres(t *testing.T) {
+	plan := longPlan(t, 210)
+	plan.Bound = 1990
+	text := textOf(t, written(t, plan, Options{}))
+	for _, want := range []string{"the pieces end here, 2.10 m", "2.10 m", "199 cm"} {
+		assert.Contains(t, text, want)
+	}
+	plan.Lay, plan.Plies, plan.Taken, plan.Buy = fabric.FoldedAcross, 2, 4200, 4300
+	text = textOf(t, written(t, plan, Options{}))
+	for _, want := range []string{"4.20 m", "3.98 m"} {
+		assert.Contains(t, text, want)
+	}
+	assert.Contains(t, textOf(t, written(t, plan, Options{Inches: true})), "165 3/8 in")
+}
+
 func TestScales(t *testing.T) {
 	for _, c := range []struct {
 		across, along float64

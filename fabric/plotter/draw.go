@@ -10,7 +10,6 @@ import (
 	"ellwand/fabric/marker"
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
-	"ellwand/pieces/measure"
 	"ellwand/pieces/sheet"
 )
 
@@ -106,12 +105,7 @@ func label(i int, l fabric.Laid) []string {
 // room they take.
 func (m fullSize) head() orb.Ring {
 	sheet.Squares(m.Picture, orb.Point{0, 0})
-	say := func(mm float64) string {
-		if m.options.Inches {
-			return measure.Length(mm).Format(measure.Inch)
-		}
-		return measure.Length(mm).Format(measure.Centimetre)
-	}
+	say := marker.Options{Inches: m.options.Inches}.Long
 	words := Title(m.plan, m.options)
 	facts := fmt.Sprintf("%s long, %s between the edges to be used, efficiency %.1f %%", say(m.plan.Length), say(m.plan.Width), 100*m.plan.Density)
 	room := math.Max(120, m.high-m.low-4)

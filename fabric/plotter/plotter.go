@@ -90,8 +90,8 @@ func (o Options) Check() error {
 	if err := paper.Check(); err != nil {
 		return err
 	}
-	if paper.IsRoll() && o.Longest > 0 && o.room() < leastFrame {
-		return fmt.Errorf("frames of %.0f mm with their margins are too short; take %.0f mm or more", o.Longest, leastFrame+o.Longest-o.room())
+	if paper.IsRoll() && o.Longest > 0 && o.room() < leastFrame-1 { // a little less, as the message rounds
+		return fmt.Errorf("frames of %s with their margins are too short; take %s or more", paper.Say(o.Longest), paper.Say(leastFrame+o.Longest-o.room()))
 	}
 	return nil
 }

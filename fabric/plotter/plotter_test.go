@@ -20,6 +20,7 @@ import (
 	"ellwand/nest"
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/measure"
 	"ellwand/pieces/sheet"
 )
 
@@ -171,7 +172,7 @@ func TestLongMarkerIsSmall(t *testing.T) {
 	require.NoError(t, Write(&file, plan, Options{Job: "Smocks", Paper: roll(1520)}))
 	assert.Less(t, file.Len(), 2_000_000)
 	for _, paper := range []string{"a4", "a0"} {
-		p, err := sheet.ParsePaper(paper)
+		p, err := sheet.ParsePaper(paper, measure.Millimetre)
 		require.NoError(t, err)
 		file.Reset()
 		require.NoError(t, Write(&file, plan, Options{Paper: p}))
@@ -240,7 +241,7 @@ func TestNarrowRollCutsBetweenPieces(t *testing.T) {
 // Sheets of 500 mm by 350 mm, 468 mm by 318 mm between their trim lines, take
 // five rows of one on their side, and four upright.
 func TestSheetsAreTurnedWhereFewerDo(t *testing.T) {
-	paper, err := sheet.ParsePaper("500mmx350mm")
+	paper, err := sheet.ParsePaper("500mmx350mm", measure.Millimetre)
 	require.NoError(t, err)
 	plan := longPlan(t, 9)
 	width, height := draw(plan, Options{}).Extent()
@@ -317,8 +318,12 @@ func TestRefusals(t *testing.T) {
 	assert.ErrorContains(t, err, "no pieces to draw")
 	_, err = Pages(longPlan(t, 3), Options{Paper: roll(90)})
 	assert.ErrorContains(t, err, "for the pieces")
-	_, err = Pages(longPlan(t, 3), Options{Paper: roll(914), Longest: 100})
-	assert.ErrorContains(t, err, "too short")
+	short := Options{Paper: roll(914), Longest: 100}
+	assert.ErrorContains(t, short.Check(), "frames of 100 mm with their margins are too short; take 232 mm or more")
+	short.Paper.Unit = measure.Inch
+	assert.ErrorContains(t, short.Check(), "frames of 3 15/16 in with their margins are too short; take 9 1/8 in or more")
+	short.Longest = 9.125 * 25.4
+	assert.NoError(t, short.Check(), "what the message says is enough")
 }
 
 func BenchmarkWrite(b *testing.B) {

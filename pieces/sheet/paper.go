@@ -20,7 +20,12 @@ type Paper struct {
 	// Overlap that two neighbours both show, half of it beyond the trim line
 	// of each.
 	Overlap float64
+	// Unit in which messages give its sides, rounded as people read them.
+	Unit measure.Unit
 }
+
+// Say prints a length in the unit of the paper.
+func (p Paper) Say(mm float64) string { return measure.Length(mm).Format(p.Unit) }
 
 // Usual margins and overlaps, mm.
 const (
@@ -48,28 +53,36 @@ func PaperNames() []string {
 }
 
 // ParsePaper reads the name of a sheet, "a4", or its sides, "600mm x 900mm"
-// or "24in x 36in"; a side without a unit is in mm. Margin and overlap are the
-// usual ones.
-func ParsePaper(text string) (Paper, error) {
+// or "24in x 36in"; a side without a unit is in the one given, which becomes
+// that of the paper. Margin and overlap are the usual ones.
+func ParsePaper(text string, unit measure.Unit) (Paper, error) {
 	plain := strings.ToLower(strings.TrimSpace(text))
 	for _, p := range papers {
 		if p.name == plain {
-			return Paper{p.width, p.height, UsualMargin, UsualOverlap}, nil
+			return Paper{p.width, p.height, UsualMargin, UsualOverlap, unit}, nil
 		}
 	}
 	first, second, found := strings.Cut(strings.ReplaceAll(plain, "×", "x"), "x")
 	if !found || !strings.ContainsAny(first[:min(1, len(first))], ".0123456789") {
-		return Paper{}, fmt.Errorf("the paper %q is not known; use one of %s, or its sides, such as 600mmx900mm", text, strings.Join(PaperNames(), ", "))
+		return Paper{}, fmt.Errorf("the paper %q is not known; use one of %s, or its sides, such as %s", text, strings.Join(PaperNames(), ", "), sidesInWords(unit))
 	}
-	width, err := measure.Parse(strings.TrimSpace(first), measure.Millimetre)
+	width, err := measure.Parse(strings.TrimSpace(first), unit)
 	if err != nil {
 		return Paper{}, fmt.Errorf("the paper %q: %w", text, err)
 	}
-	height, err := measure.Parse(strings.TrimSpace(second), measure.Millimetre)
+	height, err := measure.Parse(strings.TrimSpace(second), unit)
 	if err != nil {
 		return Paper{}, fmt.Errorf("the paper %q: %w", text, err)
 	}
-	return Paper{float64(width), float64(height), UsualMargin, UsualOverlap}, nil
+	return Paper{float64(width), float64(height), UsualMargin, UsualOverlap, unit}, nil
+}
+
+// sidesInWords are the sides of a sheet, as an example.
+func sidesInWords(unit measure.Unit) string {
+	if unit == measure.Inch || unit == measure.Yard {
+		return "24inx36in"
+	}
+	return "600mmx900mm"
 }
 
 // Turned is the sheet on its other side; a roll has none.
@@ -93,7 +106,7 @@ func (p Paper) Cell() (width, height float64) {
 // Check refuses a paper that cannot be printed on, or not with the squares by
 // which the print is measured.
 func (p Paper) Check() error {
-	say := func(mm float64) string { return measure.Length(mm).Format(measure.Millimetre) }
+	say := p.Say
 	width, height := p.Cell()
 	sides := fmt.Sprintf("sheet of %s x %s", say(p.Width), say(p.Height))
 	if p.IsRoll() {
@@ -113,4 +126,4 @@ func (p Paper) Check() error {
 }
 
 // The least cell has room for the title and a square of 4 in, mm.
-const leastCell, leastLong = 106.0, 126.0
+const leastCell, leastLong = 106.0, 125.0

@@ -20,6 +20,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/measure"
 )
 
 // onto turns a piece drawn with y up onto the plane at a place.
@@ -72,7 +73,7 @@ func testLayout(t testing.TB, paper Paper) Layout {
 
 func named(t testing.TB, name string) Paper {
 	t.Helper()
-	paper, err := ParsePaper(name)
+	paper, err := ParsePaper(name, measure.Millimetre)
 	require.NoError(t, err)
 	return paper
 }
@@ -258,24 +259,30 @@ func TestRefusals(t *testing.T) {
 }
 
 func TestParsePaper(t *testing.T) {
-	assert.Equal(t, Paper{210, 297, UsualMargin, UsualOverlap}, named(t, " A4 "))
+	assert.Equal(t, Paper{210, 297, UsualMargin, UsualOverlap, measure.Millimetre}, named(t, " A4 "))
 	assert.InDelta(t, 609.6, named(t, "24in x 36in").Width, 1e-9)
 	assert.InDelta(t, 431.8, named(t, "tabloid").Height, 1e-9)
 	assert.InDelta(t, 900, named(t, "600×900").Height, 1e-9)
+	inches, err := ParsePaper("24x36", measure.Inch)
+	require.NoError(t, err)
+	assert.InDelta(t, 914.4, inches.Height, 1e-9)
+	_, err = ParsePaper("b7", measure.Inch)
+	assert.ErrorContains(t, err, "such as 24inx36in")
 	for _, bad := range []string{"", "a99", "10", "x", "3 feet x 4 feet", "axb"} {
-		_, err := ParsePaper(bad)
+		_, err := ParsePaper(bad, measure.Millimetre)
 		assert.Error(t, err, bad)
 	}
-	_, err := ParsePaper("a5x")
+	_, err = ParsePaper("a5x", measure.Millimetre)
 	assert.ErrorContains(t, err, `the paper "a5x" is not known; use one of a0, a1`)
 	for _, c := range []struct {
 		paper Paper
 		want  string
 	}{
-		{Paper{0, 60, 10, 12}, "a roll of 60 mm with a margin of 10 mm"},
-		{Paper{210, 297, -1, 10}, "negative"}, {Paper{210, 297, 10, math.NaN()}, "negative"},
-		{Paper{math.NaN(), 297, 10, 10}, "too large"}, {Paper{9000, 297, 10, 10}, "too large"},
-		{Paper{210, 297, 60, 10}, "leaves 80 mm x 167 mm for the pieces"},
+		{Paper{Height: 60, Margin: 10, Overlap: 12}, "a roll of 60 mm with a margin of 10 mm"},
+		{Paper{Width: 210, Height: 297, Margin: -1, Overlap: 10}, "negative"}, {Paper{Width: 210, Height: 297, Margin: 10, Overlap: math.NaN()}, "negative"},
+		{Paper{Width: math.NaN(), Height: 297, Margin: 10, Overlap: 10}, "too large"}, {Paper{Width: 9000, Height: 297, Margin: 10, Overlap: 10}, "too large"},
+		{Paper{Width: 210, Height: 297, Margin: 60, Overlap: 10}, "leaves 80 mm x 167 mm for the pieces"},
+		{Paper{Width: 101.6, Height: 101.6, Margin: 6.35, Unit: measure.Inch}, "a sheet of 4 in x 4 in with a margin of 1/4 in and an overlap of 0 in leaves 3 1/2 in x 3 1/2 in for the pieces; 4 3/16 in x 4 15/16 in are needed"},
 	} {
 		assert.ErrorContains(t, c.paper.Check(), c.want)
 	}
@@ -286,7 +293,7 @@ func FuzzParsePaper(f *testing.F) {
 		f.Add(text)
 	}
 	f.Fuzz(func(t *testing.T, text string) {
-		paper, err := ParsePaper(text)
+		paper, err := ParsePaper(text, measure.Millimetre)
 		if err == nil && paper.Check() == nil && !paper.IsRoll() {
 			width, height := paper.Cell()
 			assert.Positive(t, min(width, height), strings.ToValidUTF8(text, "?"))

@@ -7,7 +7,6 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces/drawing"
-	"ellwand/pieces/measure"
 )
 
 // Layout is what is printed: figures in their places on the plane.
@@ -36,8 +35,7 @@ func (l Layout) paperName() string {
 	if l.PaperName != "" {
 		return l.PaperName
 	}
-	say := func(mm float64) string { return measure.Length(mm).Format(measure.Millimetre) }
-	return say(l.Paper.Width) + " x " + say(l.Paper.Height)
+	return l.Paper.Say(l.Paper.Width) + " x " + l.Paper.Say(l.Paper.Height)
 }
 
 // Plane is everything to be printed, and the tiles it is cut into.

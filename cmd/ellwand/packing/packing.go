@@ -12,7 +12,6 @@ import (
 
 	"ellwand/nest"
 	"ellwand/pieces"
-	"ellwand/pieces/measure"
 	"ellwand/pieces/sheet"
 )
 
@@ -71,12 +70,10 @@ func Pack(ctx context.Context, figures []sheet.Figure, paper sheet.Paper, option
 		}
 	}
 	if len(best.Figures) == 0 {
-		return best, fmt.Errorf("the pieces cannot be laid on paper of %s x %s: %w", say(paper.Width), say(paper.Height), fault)
+		return best, fmt.Errorf("the pieces cannot be laid on paper of %s x %s: %w", paper.Say(paper.Width), paper.Say(paper.Height), fault)
 	}
 	return best, nil
 }
-
-func say(mm float64) string { return measure.Length(mm).Format(measure.Millimetre) }
 
 // itemsOf gives each figure its outline, in which all its sizes lie.
 func itemsOf(figures []sheet.Figure) []nest.Item {
