@@ -2,9 +2,8 @@ package sheet
 
 import (
 	"bytes"
+	"fmt"
 	"image"
-	"image/draw"
-	"image/png"
 	"math"
 	"os"
 	"os/exec"
@@ -78,28 +77,38 @@ func named(t testing.TB, name string) Paper {
 	return paper
 }
 
-// rendered draws a page in pixels, or the part of it from the upper left, of
+// rendered draws pages in pixels, or the part of each from the upper left, of
 // so many pixels each way (0: all).
-func rendered(t *testing.T, path string, page, dpi, part int) *image.Gray {
+func rendered(t *testing.T, path string, first, last int, dpi float64, part int) []*image.Gray {
 	t.Helper()
-	out := filepath.Join(t.TempDir(), "page")
-	args := []string{"-gray", "-png", "-singlefile", "-r", strconv.Itoa(dpi), "-f", strconv.Itoa(page), "-l", strconv.Itoa(page)}
+	dir := t.TempDir()
+	args := []string{"-gray", "-r", fmt.Sprint(dpi), "-f", strconv.Itoa(first), "-l", strconv.Itoa(last)}
 	if part > 0 {
 		args = append(args, "-x", "0", "-y", "0", "-W", strconv.Itoa(part), "-H", strconv.Itoa(part))
 	}
-	text, err := exec.Command("pdftoppm", append(args, path, out)...).CombinedOutput()
+	text, err := exec.Command("pdftoppm", append(args, path, filepath.Join(dir, "page"))...).CombinedOutput()
 	require.NoError(t, err, string(text))
-	file, err := os.Open(out + ".png")
+	names, err := filepath.Glob(filepath.Join(dir, "page*"))
 	require.NoError(t, err)
-	defer file.Close()
-	img, err := png.Decode(file)
-	require.NoError(t, err)
-	if grey, ok := img.(*image.Gray); ok {
-		return grey
+	require.Len(t, names, last-first+1)
+	var out []*image.Gray
+	for _, name := range names {
+		file, err := os.ReadFile(name)
+		require.NoError(t, err)
+		out = append(out, portableGreymap(t, file))
 	}
-	grey := image.NewGray(img.Bounds())
-	draw.Draw(grey, grey.Rect, img, image.Point{}, draw.Src)
-	return grey
+	return out
+}
+
+// portableGreymap reads the plain picture that pdftoppm writes.
+func portableGreymap(t *testing.T, file []byte) *image.Gray {
+	var width, height, most int
+	n, err := fmt.Sscanf(string(file[:min(40, len(file))]), "P5\n%d %d\n%d\n", &width, &height, &most)
+	require.NoError(t, err)
+	require.True(t, n == 3 && most == 255)
+	img := image.NewGray(image.Rect(0, 0, width, height))
+	copy(img.Pix, file[len(file)-width*height:])
+	return img
 }
 
 func written(t *testing.T, layout Layout) string {
@@ -143,7 +152,7 @@ func TestSquaresOnEverySheet(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
 			paper := named(t, name)
-			img := rendered(t, written(t, testLayout(t, paper)), 1, 254, 1500)
+			img := rendered(t, written(t, testLayout(t, paper)), 1, 1, 254, 1500)[0]
 			for _, row := range []int{450, 1100} {
 				all := strokes(img.Rect.Dx(), func(x int) uint8 { return img.GrayAt(x, row).Y })
 				require.GreaterOrEqual(t, len(all), 3, "row %d", row)

@@ -38,7 +38,8 @@ type tilePage struct {
 	shift orb.Point
 }
 
-// isFree reports whether a box on the page is free of what is drawn.
+// isFree reports whether a box on the page is free of what is drawn of the
+// plane.
 func (p tilePage) isFree(box orb.Bound) bool {
 	return p.drawn.IsFree(orb.Bound{Min: minus(box.Min, p.shift), Max: minus(box.Max, p.shift)})
 }
@@ -54,12 +55,12 @@ func (t Tiling) page(plane Plane, tiles []Tile, tile Tile, count string) drawing
 	p.inner = orb.Bound{Min: orb.Point{t.Paper.Margin, t.Paper.Margin}, Max: orb.Point{page.Width - t.Paper.Margin, page.Height - t.Paper.Margin}}
 	p.shift = minus(corner, tile.Box.Min)
 	p.drawn = plane.Picture.Within(grown(tile.Box, t.Paper.Overlap/2))
-	p.name(plane.Title, count)
 	for side := range 4 {
 		if other, ok := neighbour(tiles, tile, side); ok {
 			p.joint(side, other.Name())
 		}
 	}
+	p.name(plane.Title, count)
 	shown := grown(p.cell, t.Paper.Overlap/2)
 	p.Window(shown, plane.Picture, p.shift)
 	page.Window(p.inner, p.Picture, orb.Point{})
@@ -108,8 +109,8 @@ func neighbour(tiles []Tile, of Tile, side int) (Tile, bool) {
 }
 
 // name writes the tile's name large and light, and under it what it belongs
-// to: in its lower left corner or, where something is drawn there, in another
-// corner or the first place that is free.
+// to: in its lower left corner or, where a piece or a mark is drawn there, in
+// another corner or the first place that is free.
 func (p tilePage) name(title, count string) {
 	const points, small = 36.0, 7.0
 	words := drawing.Shortened(title+", "+count, small, false, p.cell.Max[0]-p.cell.Min[0]-10)
@@ -124,7 +125,8 @@ func (p tilePage) name(title, count string) {
 	}
 	at := places[0]
 	for _, place := range places {
-		if p.isFree(orb.Bound{Min: plus(place, orb.Point{-1, -10}), Max: plus(place, orb.Point{width + 1, 6})}) {
+		box := orb.Bound{Min: plus(place, orb.Point{-1, -10}), Max: plus(place, orb.Point{width + 1, 6})}
+		if p.isFree(box) && p.Picture.IsFree(box) {
 			at = place
 			break
 		}
