@@ -69,6 +69,6 @@ func (g *garment) warnWrist() {
 	}
 	cuff, ok := g.cuff()
 	if ok && g.sleeve.WristWidth > 0 && cuff.Length == 0 && g.sleeve.WristWidth < part.CuffLength(wrist)-20 {
-		g.warnf("the sleeve is narrower at the wrist than its cuff: ask for a wrist width of %s or more", construct.Length(part.CuffLength(wrist)))
+		g.warnf("the sleeve is narrower at the wrist than its cuff: ask for a wrist width of %s or more", construct.AtLeast(part.CuffLength(wrist)))
 	}
 }

@@ -51,7 +51,7 @@ func (g *garment) draftSkirt() error {
 		options.Length = skirt.UsualLength
 	}
 	options.Length -= g.bandDepth()
-	measures := skirt.Measures{Waist: body.waist, Hip: body.hip, WaistToHip: body.waistToHip}
+	measures := skirt.Measures{Waist: body.waist, Hip: body.hip, WaistToHip: body.waistToHip, Lowered: g.bandDepth()}
 	if g.joinsSkirt() {
 		measures.FrontWaist = seam(g.bodice.Front, "waist")
 	}
@@ -93,7 +93,7 @@ func (g *garment) draftTrousers() error {
 	}
 	g.trousers, err = trousers.Draft(trousers.Measures{
 		Waist: body.waist, Hip: body.hip, WaistToHip: body.waistToHip,
-		BodyRise: g.result.Body[BodyRise] - by, OutsideLeg: g.result.Body[OutsideLegLength] - by,
+		BodyRise: g.result.Body[BodyRise] - by, OutsideLeg: g.result.Body[OutsideLegLength] - by, Lowered: by,
 	}, options)
 	if err != nil {
 		return err

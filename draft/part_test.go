@@ -230,7 +230,7 @@ func TestLinings(t *testing.T) {
 func TestPartsRefused(t *testing.T) {
 	reduce := -3.
 	for want, change := range map[string]func(*Request){
-		"flat collar: a depth of 20 cm is more than the shoulder has room for; ask for 12":                               func(r *Request) { r.Parts = []part.Options{{Kind: part.FlatCollar, Depth: 200}} },
+		"flat collar: a depth of 20 cm is more than the shoulder has room for; ask for 11.9 cm or less":                  func(r *Request) { r.Parts = []part.Options{{Kind: part.FlatCollar, Depth: 200}} },
 		"armhole facing front: a depth of 20 cm is more than the side and the shoulder have room for beside the armhole": func(r *Request) { r.Parts = []part.Options{{Kind: part.ArmholeFacing, Depth: 200}} },
 		"shirt collar: a depth of 3 cm does not cover the seam of a stand of 3 cm; ask for 3.8 cm or more":               func(r *Request) { r.Parts = []part.Options{{Kind: part.ShirtCollar, Depth: 30}} },
 		`sleeve elbow facing: the sleeve has no edge "elbow"; its edges are: wrist hem, front underarm`:                  func(r *Request) { r.Parts = []part.Options{{Kind: part.Facing, Of: "sleeve", FacedEdge: "elbow"}} },

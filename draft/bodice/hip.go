@@ -25,6 +25,9 @@ const (
 	backDartLow  = 0.65
 )
 
+// mostBelow is the furthest that a bodice goes on below the waist, in mm.
+const mostBelow = 900
+
 func (o Options) hipEase(bustEase float64) float64 {
 	if o.HipEase > 0 {
 		return o.HipEase
@@ -37,9 +40,9 @@ func (f figures) checkBelow(o Options) error {
 	case o.BelowWaist < 0 || o.HipEase < 0:
 		return construct.Refuse("bodice: neither the length below the waist nor the hip ease can be negative")
 	case o.BelowWaist < f.WaistToHip:
-		return construct.Refuse("bodice: a length of %s below the waist ends above the hip (waist to hip %s); ask for %s or more, or leave it out to end at the waist", construct.Length(o.BelowWaist), construct.Length(f.WaistToHip), construct.Length(f.WaistToHip))
-	case o.BelowWaist > 900:
-		return construct.Refuse("bodice: a length of %s below the waist is too much; ask for 90 cm or less", construct.Length(o.BelowWaist))
+		return construct.Refuse("bodice: a length of %s below the waist ends above the hip (waist to hip %s); ask for %s or more, or leave it out to end at the waist", construct.Length(o.BelowWaist), construct.Length(f.WaistToHip), construct.AtLeast(f.WaistToHip))
+	case o.BelowWaist > mostBelow:
+		return construct.Refuse("bodice: a length of %s below the waist is too much; ask for %s or less", construct.Length(o.BelowWaist), construct.AtMost(mostBelow))
 	}
 	return nil
 }

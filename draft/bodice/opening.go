@@ -11,6 +11,8 @@ import (
 // as a button, the facing reaches 6 cm in from the front edge.
 const (
 	usualExtension = 20
+	leastExtension = 5
+	mostExtension  = facingWidth - 15
 	facingWidth    = 60
 )
 
@@ -22,8 +24,8 @@ func (o Options) extension() float64 {
 }
 
 func (o Options) checkOpening() error {
-	if e := o.extension(); e < 5 || e > facingWidth-15 {
-		return construct.Refuse("bodice: an extension of %s beyond the centre front cannot be; ask for 5 mm to 4.5 cm, about the width of a button", construct.Length(e))
+	if e := o.extension(); e < leastExtension || e > mostExtension {
+		return construct.Refuse("bodice: an extension of %s beyond the centre front cannot be; ask for %s to %s, about the width of a button", construct.Length(e), construct.AtLeast(leastExtension), construct.AtMost(mostExtension))
 	}
 	return nil
 }

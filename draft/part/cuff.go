@@ -90,7 +90,7 @@ func sleevePlacket(m Measures, o Options, name string) (Block, error) {
 	}
 	slit, width := o.SlitLength(), o.FinishedDepth()
 	if most := m.Underarm - slitLeftOver; slit > most {
-		return Block{}, construct.Refuse("%s: a slit of %s is too long for an underarm seam of %s; ask for %s or less, or a longer sleeve", name, construct.Length(slit), construct.Length(m.Underarm), construct.Length(max(0, most)))
+		return Block{}, construct.Refuse("%s: a slit of %s is too long for an underarm seam of %s; ask for %s or less, or a longer sleeve", name, construct.Length(slit), construct.Length(m.Underarm), construct.AtMost(max(0, most)))
 	}
 	piece := pieces.Rectangle(name, 2*width, 2*slit)
 	piece.Cut, piece.Pair = 2, true

@@ -66,8 +66,8 @@ func (b *Block) face(of pieces.Piece, edge, name string, o Options) error {
 	switch {
 	case o.Depth == 0:
 		depth = min(depth, room)
-	case depth > room+worded:
-		return construct.Refuse("%s: a depth of %s is more than the %s and the %s have room for beside the %s; ask for %s or less", name, construct.Length(depth), construct.SeamOf(c.before.Name), construct.SeamOf(c.after.Name), edge, construct.Length(room))
+	case depth > room:
+		return construct.Refuse("%s: a depth of %s is more than the %s and the %s have room for beside the %s; ask for %s or less", name, construct.Length(depth), construct.SeamOf(c.before.Name), construct.SeamOf(c.after.Name), edge, construct.AtMost(room))
 	}
 	b.Pieces = append(b.Pieces, c.facing(of, name, depth))
 	b.Pairings = append(b.Pairings, construct.Equal("facing to "+edge, name, construct.SeamLength(b.Pieces[len(b.Pieces)-1], edge), of.Name, construct.SeamLength(of, edge)))

@@ -47,10 +47,6 @@ func (o Options) facingDepth(m Measures) float64 {
 // shoulderLeft is the least of a shoulder seam that a facing leaves bare.
 const shoulderLeft = 5
 
-// worded is by how much a limit may be passed, since it is given to the nearest
-// millimetre or 1/16 in.
-const worded = 1
-
 // faceNeck draws one facing: the neck edge itself, as much of the shoulder as
 // the facing is deep, and an outer edge that is square to the shoulder and to
 // the centre line.
@@ -62,8 +58,8 @@ func faceNeck(of pieces.Piece, centre, name string, depth float64) (pieces.Piece
 		own := facing.Path.Length() - extension.Path.Length()
 		neck, centre = construct.Stretch(neck, 0, neck.Length()-own), "facing end"
 	}
-	if most := shoulder.Length() - shoulderLeft; depth > most+worded {
-		return pieces.Piece{}, construct.Refuse("%s: a depth of %s is more than the shoulder has room for beside the neck; ask for %s or less", name, construct.Length(depth), construct.Length(most))
+	if most := shoulder.Length() - shoulderLeft; depth > most {
+		return pieces.Piece{}, construct.Refuse("%s: a depth of %s is more than the shoulder has room for beside the neck; ask for %s or less", name, construct.Length(depth), construct.AtMost(most))
 	}
 	point, middle := neck.Start(), neck.End()
 	outward := construct.Back(shoulder.Tangent(shoulder.Length()))

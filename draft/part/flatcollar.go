@@ -30,8 +30,8 @@ func flatCollar(m Measures, o Options, name string) (Block, error) {
 	switch {
 	case o.Depth == 0:
 		depth = min(depth, shoulder-shoulderLeft)
-	case depth > shoulder-shoulderLeft+worded:
-		return Block{}, construct.Refuse("%s: a depth of %s is more than the shoulder has room for; ask for %s or less", name, construct.Length(depth), construct.Length(shoulder-shoulderLeft))
+	case depth > shoulder-shoulderLeft:
+		return Block{}, construct.Refuse("%s: a depth of %s is more than the shoulder has room for; ask for %s or less", name, construct.Length(depth), construct.AtMost(shoulder-shoulderLeft))
 	}
 	if overlap < 0 || overlap > shoulder/2 {
 		return Block{}, construct.Refuse("%s: an overlap of %s at the shoulder tip cannot be drawn; ask for 1 to 2 cm", name, construct.Length(overlap))

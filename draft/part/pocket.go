@@ -17,7 +17,8 @@ const (
 	patchPoint   = 0.15 // how far a point reaches down, for each mm of width
 	patchRound   = 0.25
 	usualOpening = 160
-	pocketBelow  = 30 // the opening below the waist
+	leastOpening = 100 // for a hand
+	pocketBelow  = 30  // the opening below the waist
 )
 
 // patchPocket has a hem at its upper edge, and its lower edge square, pointed
@@ -92,8 +93,8 @@ func pocketBag(m Measures, o Options, name string) (Block, error) {
 	}
 	open := o.opening()
 	most := side.Path.Length() - pocketBelow - 2*bagBeyond
-	if open < 100 || open > most {
-		return Block{}, construct.Refuse("%s: an opening of %s cannot be; ask for 10 cm to %s", name, construct.Length(open), construct.Length(most))
+	if open < leastOpening || open > most {
+		return Block{}, construct.Refuse("%s: an opening of %s cannot be; ask for %s to %s", name, construct.Length(open), construct.AtLeast(leastOpening), construct.AtMost(most))
 	}
 	return Block{Pieces: []pieces.Piece{BagOn(side.Path, name, pocketBelow, open)}, Sheets: []construct.Sheet{BagSheet(name, "side seam", pocketBelow, open)}}, nil
 }

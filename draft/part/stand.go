@@ -17,6 +17,7 @@ const (
 	fallCovers   = 8    // how much deeper than the stand a fall is, to hide its seam: 0.5 to 1 cm
 	fallPoint    = 0.35 // how far the point stands out, for each mm of depth
 	mandarinEnd  = 0.5  // the rounded share of a mandarin collar's end
+	standLeast   = 15
 	standMost    = 60
 	mandarinRise = 15
 )
@@ -51,10 +52,10 @@ func shirtCollar(m Measures, o Options, name string) (Block, error) {
 		deep = usualStand
 	}
 	switch {
-	case deep < 15 || deep > standMost:
-		return Block{}, construct.Refuse("%s: a stand of %s cannot be worn; ask for 1.5 to 6 cm, 3 cm is usual", name, construct.Length(deep))
+	case deep < standLeast || deep > standMost:
+		return Block{}, construct.Refuse("%s: a stand of %s cannot be worn; ask for %s to %s, 3 cm is usual", name, construct.Length(deep), construct.AtLeast(standLeast), construct.AtMost(standMost))
 	case fall < deep+fallCovers:
-		return Block{}, construct.Refuse("%s: a depth of %s does not cover the seam of a stand of %s; ask for %s or more", name, construct.Length(fall), construct.Length(deep), construct.Length(deep+fallCovers))
+		return Block{}, construct.Refuse("%s: a depth of %s does not cover the seam of a stand of %s; ask for %s or more", name, construct.Length(fall), construct.Length(deep), construct.AtLeast(deep+fallCovers))
 	}
 	stand := n.stand(name+" stand", deep)
 	top, _ := stand.Edge("upper collar edge")
@@ -132,7 +133,7 @@ func mandarinCollar(m Measures, o Options, name string) (Block, error) {
 	}
 	depth := o.FinishedDepth()
 	if depth < 15 || depth > standMost {
-		return Block{}, construct.Refuse("%s: a depth of %s cannot be worn; ask for 1.5 to 6 cm, 3.5 cm is usual", name, construct.Length(depth))
+		return Block{}, construct.Refuse("%s: a depth of %s cannot be worn; ask for %s to %s, 3.5 cm is usual", name, construct.Length(depth), construct.AtLeast(standLeast), construct.AtMost(standMost))
 	}
 	rim := bandRim(n.first, n.second, mandarinRise)
 	top := inward(rim, depth)

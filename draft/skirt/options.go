@@ -71,6 +71,9 @@ type Options struct {
 // may lie below the natural waist.
 type Measures struct {
 	Waist, Hip, WaistToHip float64
+	// Lowered is how far the waist seam lies below the natural waist, from
+	// which the wearer gives her lengths.
+	Lowered float64
 	// FrontWaist is half the front waist seam of the bodice that a straight or
 	// A-line skirt is sewn to, so that the side seams meet; 0 without.
 	FrontWaist float64

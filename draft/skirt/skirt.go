@@ -85,8 +85,13 @@ func reckon(m Measures, o Options) figures {
 	return f
 }
 
-// leastBelowHip is the least length of a skirt below the hip line.
-const leastBelowHip = 60
+// leastBelowHip is the least length of a skirt below the hip line, longest the
+// longest skirt, leastPanel the narrowest panel, in mm.
+const (
+	leastBelowHip = 60
+	longest       = 1600
+	leastPanel    = 200
+)
 
 func (f figures) check() error {
 	for _, l := range []struct {
@@ -100,11 +105,11 @@ func (f figures) check() error {
 	switch {
 	case f.Length < f.WaistToHip+leastBelowHip:
 		return construct.Refuse("skirt: a length of %s ends above or at the hip (waist to hip %s); ask for %s or more",
-			construct.Length(f.Length), construct.Length(f.WaistToHip), construct.Length(f.WaistToHip+leastBelowHip))
-	case f.Length > 1600:
-		return construct.Refuse("skirt: a length of %s is longer than a body; 160 cm is the most", construct.Length(f.Length))
-	case f.PanelWidth > 0 && f.PanelWidth < 200:
-		return construct.Refuse("skirt: a panel width of %s is too narrow; ask for 20 cm or more", construct.Length(f.PanelWidth))
+			construct.Length(f.Length+f.Lowered), construct.Length(f.WaistToHip+f.Lowered), construct.AtLeast(f.WaistToHip+leastBelowHip+f.Lowered))
+	case f.Length > longest:
+		return construct.Refuse("skirt: a length of %s is longer than a body; %s is the most", construct.Length(f.Length+f.Lowered), construct.AtMost(longest+f.Lowered))
+	case f.PanelWidth > 0 && f.PanelWidth < leastPanel:
+		return construct.Refuse("skirt: a panel width of %s is too narrow; ask for %s or more", construct.Length(f.PanelWidth), construct.AtLeast(leastPanel))
 	case f.Vent && f.Shape != Straight:
 		return fmt.Errorf("skirt: only a straight skirt has a vent; leave it out, or ask for the straight shape")
 	case f.Vent && f.BackOnFold:
@@ -128,7 +133,7 @@ const mostSlant = 0.4
 func (f figures) checkFlare() error {
 	if most := mostSlant * (f.Length - f.WaistToHip); f.flare() > most {
 		return construct.Refuse("skirt: a flare of %s is too much for a length of %s; ask for %s or less, or for a circle skirt",
-			construct.Length(f.flare()), construct.Length(f.Length), construct.Length(most))
+			construct.Length(f.flare()), construct.Length(f.Length), construct.AtMost(most))
 	}
 	return nil
 }

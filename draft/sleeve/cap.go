@@ -28,7 +28,7 @@ func (d drafting) capSleeve(sheet construct.Sheet, h head, asked float64) (Block
 		dip = asked - (h.crown.Y() - chord)
 	}
 	if dip < leastCapDip || dip > mostCapDip {
-		return Block{}, construct.Refuse("sleeve: a cap sleeve of %s does not join the notches of this armhole; ask for %s to %s from the crown", construct.Length(asked), construct.Length(h.crown.Y()-chord+leastCapDip), construct.Length(h.crown.Y()-chord+mostCapDip))
+		return Block{}, construct.Refuse("sleeve: a cap sleeve of %s does not join the notches of this armhole; ask for %s to %s from the crown", construct.Length(asked), construct.AtLeast(h.crown.Y()-chord+leastCapDip), construct.AtMost(h.crown.Y()-chord+mostCapDip))
 	}
 	// The middle of the curve lies three quarters of the way to its handles.
 	low, third := chord-dip/0.75, (front[0]-back[0])/3

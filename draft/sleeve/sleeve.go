@@ -32,8 +32,12 @@ type Block struct {
 	HeadHeight, BicepLine, WristWidth, Head, FrontHead float64
 }
 
-// leastUnderarm is the shortest underarm seam, in mm.
-const leastUnderarm = 30
+// leastUnderarm is the shortest underarm seam, leastHead the lowest sleeve
+// head, in mm.
+const (
+	leastUnderarm = 30
+	leastHead     = 20
+)
 
 // Draft drafts the sleeve: the practitioner's draft with the maker's options.
 // The error is a sentence that names the length that cannot be.
@@ -44,6 +48,10 @@ func Draft(m Measures, o Options) (Block, error) {
 		return Block{}, err
 	}
 	height, length := o.HeadHeight, o.Length
+	if o.Style == Cap {
+		// Its head is that of a whole sleeve, however short it is.
+		length = m.ShoulderToWrist
+	}
 	if err := check(m, o, height, length); err != nil {
 		return Block{}, err
 	}
@@ -74,12 +82,12 @@ type drafting struct {
 func check(m Measures, o Options, height, length float64) error {
 	armhole := min(m.FrontArmhole, m.BackArmhole)
 	switch {
-	case height < 20:
-		return construct.Refuse("sleeve: a head height of %s is too low; it must be 2 cm or more", construct.Length(height))
+	case height < leastHead:
+		return construct.Refuse("sleeve: a head height of %s is too low; it must be %s or more", construct.Length(height), construct.AtLeast(leastHead))
 	case height > 0.92*armhole:
-		return construct.Refuse("sleeve: a head height of %s is too high for an armhole whose shorter half is %s; ask for %s or less", construct.Length(height), construct.Length(armhole), construct.Length(math.Floor(0.92*armhole)))
-	case length < height+leastUnderarm && o.Style != Cap:
-		return construct.Refuse("sleeve: a length of %s ends above the underarm; from the crown it must be %s or more", construct.Length(length), construct.Length(math.Ceil(height/10)*10+leastUnderarm))
+		return construct.Refuse("sleeve: a head height of %s is too high for an armhole whose shorter half is %s; ask for %s or less", construct.Length(height), construct.Length(armhole), construct.AtMost(0.92*armhole))
+	case length < height+leastUnderarm:
+		return construct.Refuse("sleeve: a length of %s ends above the underarm; from the crown it must be %s or more", construct.Length(length), construct.AtLeast(height+leastUnderarm))
 	case o.WristWidth < 0:
 		return construct.Refuse("sleeve: the wrist width is %s; it cannot be negative", construct.Length(o.WristWidth))
 	case o.Ease != nil && (*o.Ease < -20 || *o.Ease > 80):

@@ -135,7 +135,7 @@ func TestRefusals(t *testing.T) {
 	for want, o := range map[string]Options{
 		"sleeve: a head height of 1 cm is too low; it must be 2 cm or more":                                                    {HeadHeight: 10},
 		"sleeve: a head height of 25 cm is too high for an armhole whose shorter half is 21.6 cm; ask for 19.8 cm or less":     {HeadHeight: 250},
-		"sleeve: a length of 10 cm ends above the underarm; from the crown it must be 17 cm or more":                           {Length: 100},
+		"sleeve: a length of 10 cm ends above the underarm; from the crown it must be 16.6 cm or more":                         {Length: 100},
 		"sleeve: the wrist width is -1 cm; it cannot be negative":                                                              {WristWidth: -10},
 		"sleeve: an ease of 20 cm cannot be sewn in; 0 to 1.5 cm suits a shirt, 2 to 4.5 cm a set-in sleeve":                   {Ease: &far},
 		"sleeve: an ease of -1.5 cm needs a lower head than 19.5 cm on this armhole; ask for a lower head height or more ease": {Ease: &little, HeadHeight: 195},

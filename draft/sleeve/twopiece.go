@@ -57,7 +57,7 @@ func (d drafting) fold(h head) (folded, error) {
 		f.width = 0.75 * bicep
 	}
 	if least := 2 * (frontBeyond + backBeyond + leastUnderWrist); f.width < least || f.width > 1.1*bicep {
-		return f, construct.Refuse("sleeve: a wrist width of %s does not suit two pieces on a bicep line of %s; ask for %s to %s", construct.Length(f.width), construct.Length(bicep), construct.Length(least), construct.Length(1.1*bicep))
+		return f, construct.Refuse("sleeve: a wrist width of %s does not suit two pieces on a bicep line of %s; ask for %s to %s", construct.Length(f.width), construct.Length(bicep), construct.AtLeast(least), construct.AtMost(1.1*bicep))
 	}
 	f.toFront = reaching(h.seam, f.frontFold+frontBeyond)
 	f.toBack = reaching(h.seam, f.backFold-backBeyond)

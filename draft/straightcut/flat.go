@@ -15,6 +15,8 @@ const (
 	strapWidth   = 25 // finished
 	handleWidth  = 30 // finished
 	handleLength = 640
+	leastBag     = 80 // wide
+	mostBag      = 1500
 )
 
 // narrowHems are the hems of a wrapper and an apron.
@@ -27,7 +29,7 @@ func (f figures) wrapper() (Block, error) {
 		f.Width = wrapperTimes * f.Hip
 	}
 	if f.Width < 1.2*f.Hip {
-		return Block{}, construct.Refuse("wrapper: a width of %s does not overlap on a hip girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Hip), construct.Length(1.2*f.Hip))
+		return Block{}, construct.Refuse("wrapper: a width of %s does not overlap on a hip girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Hip), construct.AtLeast(1.2*f.Hip))
 	}
 	cloth := named(pieces.Rectangle("wrapper", f.Width, f.Length), narrowHems, "narrow hem", "right narrow hem", "waist", "left narrow hem")
 	length := f.Hip/2 + 300
@@ -53,7 +55,7 @@ func (f figures) apron() (Block, error) {
 	}
 	half, bib := f.Width/2, f.Waist/6
 	if half < bib+40 {
-		return Block{}, construct.Refuse("apron: a width of %s is too narrow beside a bib for a waist girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Waist), construct.Length(2*bib+80))
+		return Block{}, construct.Refuse("apron: a width of %s is too narrow beside a bib for a waist girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Waist), construct.AtLeast(2*bib+80))
 	}
 	low, corner, waist := orb.Point{0, -f.Length}, orb.Point{half, -f.Length}, orb.Point{half, 0}
 	tip, top := orb.Point{bib, bibHeight}, orb.Point{0, bibHeight}
@@ -102,10 +104,10 @@ func (f figures) bag() (Block, error) {
 		f.Depth = 0
 	}
 	switch {
-	case f.Width < 80 || f.Width > 1500:
-		return Block{}, construct.Refuse("bag: a width of %s cannot be; ask for 8 to 150 cm", construct.Length(f.Width))
+	case f.Width < leastBag || f.Width > mostBag:
+		return Block{}, construct.Refuse("bag: a width of %s cannot be; ask for %s to %s", construct.Length(f.Width), construct.AtLeast(leastBag), construct.AtMost(mostBag))
 	case f.Depth > f.Width || f.Depth > f.Length:
-		return Block{}, construct.Refuse("bag: a depth of %s is more than the bag is wide or high; ask for less", construct.Length(f.Depth))
+		return Block{}, construct.Refuse("bag: a depth of %s is more than the bag is wide or high; ask for %s or less", construct.Length(f.Depth), construct.AtMost(min(f.Width, f.Length)))
 	}
 	panel := f.bagPanel()
 	handle := strip("handle", handleLength, handleWidth, 2)

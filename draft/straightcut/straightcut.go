@@ -57,8 +57,11 @@ func Draft(m Measures, o Options) (Block, error) {
 			*l.asked = l.usual
 		}
 	}
+	if o.Depth == 0 {
+		f.Depth = min(f.Depth, f.Width, f.Length)
+	}
 	if f.Length < values.shortest || f.Length > values.longest {
-		return Block{}, construct.Refuse("%s: a length of %s cannot be; ask for %s to %s", f.name, construct.Length(f.Length), construct.Length(values.shortest), construct.Length(values.longest))
+		return Block{}, construct.Refuse("%s: a length of %s cannot be; ask for %s to %s", f.name, construct.Length(f.Length), construct.AtLeast(values.shortest), construct.AtMost(values.longest))
 	}
 	switch o.Shape {
 	case Kaftan:

@@ -16,9 +16,12 @@ const (
 	legMore        = 10 // the back leg is wider on each side than the front leg
 	frontSlant     = 10 // the centre front comes in at the waist
 	seatSlant      = 1. / 8
-	seatRaise      = 25 // the centre back rises above the waist, for sitting
-	kneeRaise      = 50 // the knee lies above the middle of the inside leg
-	leastLeg       = 50 // the shortest inside leg
+	seatRaise      = 25  // the centre back rises above the waist, for sitting
+	kneeRaise      = 50  // the knee lies above the middle of the inside leg
+	leastLeg       = 50  // the shortest inside leg
+	pastFloor      = 150 // the longest leg is that much longer than the wearer's
+	leastHem       = 240 // round a foot
+	mostHem        = 1000
 )
 
 // figures are the lengths that both pieces are drawn from.
@@ -87,7 +90,7 @@ func (f figures) checkLeg() error {
 		foot, fall = l.insideKnee, f.knee-f.rise
 	}
 	if in := f.half() + f.backFork - f.fork + foot[0]; in > mostLegLean*fall {
-		return construct.Refuse("trousers: a hem width of %s is too narrow for a hip girth of %s, %s below the waist; ask for a wider hem or a longer leg", construct.Length(f.legRound()), construct.Length(f.Hip), construct.Length(f.Length))
+		return construct.Refuse("trousers: a hem width of %s is too narrow for a hip girth of %s, %s below the waist; ask for a wider hem or a longer leg", construct.Length(f.legRound()), construct.Length(f.Hip), construct.Length(f.Length+f.Lowered))
 	}
 	return nil
 }
@@ -104,19 +107,21 @@ func (f figures) check() error {
 			return construct.Refuse("trousers: the %s is %s; it cannot be negative", l.name, construct.Length(l.value))
 		}
 	}
+	// The wearer measures from the natural waist.
+	worn := func(length float64) construct.Length { return construct.Length(length + f.Lowered) }
 	switch {
 	case f.BodyRise < f.WaistToHip+30:
-		return construct.Refuse("trousers: the body rise of %s does not reach far enough below the waist to hip of %s: measure both again", construct.Length(f.BodyRise), construct.Length(f.WaistToHip))
+		return construct.Refuse("trousers: the body rise of %s does not reach far enough below the waist to hip of %s: measure both again", worn(f.BodyRise), worn(f.WaistToHip))
 	case f.OutsideLeg < min(1.6*f.BodyRise+400, 3*f.BodyRise):
-		return construct.Refuse("trousers: the body rise of %s leaves too short a leg in an outside leg length of %s: measure both again", construct.Length(f.BodyRise), construct.Length(f.OutsideLeg))
+		return construct.Refuse("trousers: the body rise of %s leaves too short a leg in an outside leg length of %s: measure both again", worn(f.BodyRise), worn(f.OutsideLeg))
 	case f.Length < f.rise+leastLeg:
-		return construct.Refuse("trousers: a length of %s leaves no leg below a body rise of %s; ask for %s or more", construct.Length(f.Length), construct.Length(f.BodyRise), construct.Length(f.rise+leastLeg))
-	case f.Length > f.OutsideLeg+150:
-		return construct.Refuse("trousers: a length of %s reaches past the floor, at an outside leg length of %s; ask for less, or measure it again", construct.Length(f.Length), construct.Length(f.OutsideLeg))
-	case f.HemWidth > 0 && f.HemWidth < 240:
-		return construct.Refuse("trousers: no foot goes through a hem width of %s; ask for 30 cm or more", construct.Length(f.HemWidth))
-	case f.HemWidth > 1000:
-		return construct.Refuse("trousers: a hem width of %s is more than a leg can flare to; 100 cm is the most", construct.Length(f.HemWidth))
+		return construct.Refuse("trousers: a length of %s leaves no leg below a body rise of %s; ask for %s or more", worn(f.Length), worn(f.BodyRise), construct.AtLeast(worn(f.rise+leastLeg)))
+	case f.Length > f.OutsideLeg+pastFloor:
+		return construct.Refuse("trousers: a length of %s reaches past the floor, at an outside leg length of %s; ask for %s or less, or measure it again", worn(f.Length), worn(f.OutsideLeg), construct.AtMost(worn(f.OutsideLeg+pastFloor)))
+	case f.HemWidth > 0 && f.HemWidth < leastHem:
+		return construct.Refuse("trousers: no foot goes through a hem width of %s; ask for %s or more", construct.Length(f.HemWidth), construct.AtLeast(leastHem))
+	case f.HemWidth > mostHem:
+		return construct.Refuse("trousers: a hem width of %s is more than a leg can flare to; %s is the most", construct.Length(f.HemWidth), construct.AtMost(mostHem))
 	}
 	return nil
 }

@@ -47,4 +47,9 @@ type Options struct {
 
 // Measures of the body that trousers are drafted from: at the waist seam,
 // which may lie below the natural waist.
-type Measures struct{ Waist, Hip, WaistToHip, BodyRise, OutsideLeg float64 }
+type Measures struct {
+	Waist, Hip, WaistToHip, BodyRise, OutsideLeg float64
+	// Lowered is how far the waist seam lies below the natural waist, from
+	// which the wearer gives her lengths.
+	Lowered float64
+}
