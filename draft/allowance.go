@@ -31,6 +31,7 @@ var allowances = []struct {
 	{"cuff edge", 8},
 	{"join", 10},
 	{"facing edge", 8},
+	{"casing edge", 10},
 	{"wrist hem", 30},
 	{"skirt hem", 45},
 	{"trouser hem", 40},

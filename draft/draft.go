@@ -51,6 +51,8 @@ func (r Request) check() error {
 		return errors.New("the bodice goes on below the waist, so there is no waist seam for a skirt or trousers: leave out its length below the waist, or make two garments of them")
 	case r.Sleeve != nil && r.Bodice == nil:
 		return errors.New("sleeve: it is drafted to the armholes of a bodice: ask for a bodice too")
+	case r.Trousers != nil && r.Trousers.Opening == trousers.ElasticWaist && r.hasWaistband():
+		return errors.New("trousers: an elastic waist has its casing cut on: leave out the waistband, or the elastic waist")
 	}
 	if err := checkAllowances(r.Allowances); err != nil {
 		return err

@@ -31,6 +31,9 @@ func (g *garment) figures() []Figure {
 		add("trousers on the hip line, all round", g.trousers.Hip)
 		add("crotch seam, waist to waist", g.trousers.Crotch)
 		add("leg at the hem, all round", g.trousers.Hem)
+		if g.trousers.Elastic > 0 {
+			add("elastic to cut", g.trousers.Elastic)
+		}
 	}
 	return append(list, g.partFigures...)
 }

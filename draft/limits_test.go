@@ -73,7 +73,13 @@ func TestStatedLimitsAreAccepted(t *testing.T) {
 		}), []float64{50, 900}},
 		"trouser length":   {lower(part.Waistband, func(r *Request, mm float64) { r.Trousers = &trousers.Options{Length: mm} }), []float64{200, 1500}},
 		"lowered trousers": {lower(part.ShapedWaistband, func(r *Request, mm float64) { r.Trousers = &trousers.Options{Length: mm} }), []float64{200, 1500}},
-		"hem width":        {lower(part.Waistband, func(r *Request, mm float64) { r.Trousers = &trousers.Options{HemWidth: mm} }), []float64{1500}},
+		"elastic waist": {func(r *Request, mm float64) {
+			r.Bodice, r.Sleeve, r.Parts, r.Trousers = nil, nil, nil, &trousers.Options{Opening: trousers.ElasticWaist, WaistEase: mm}
+		}, []float64{60}},
+		"hips of an elastic waist": {func(r *Request, mm float64) {
+			r.Bodice, r.Sleeve, r.Parts, r.Trousers = nil, nil, nil, &trousers.Options{Opening: trousers.ElasticWaist, HipEase: mm}
+		}, []float64{20}},
+		"hem width": {lower(part.Waistband, func(r *Request, mm float64) { r.Trousers = &trousers.Options{HemWidth: mm} }), []float64{1500}},
 		"kaftan": {lower(part.Belt, func(r *Request, mm float64) {
 			r.StraightCut = &straightcut.Options{Shape: straightcut.Kaftan, Length: mm}
 		}), []float64{100, 3000}},

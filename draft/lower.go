@@ -1,6 +1,8 @@
 package draft
 
 import (
+	"slices"
+
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
@@ -34,6 +36,11 @@ func (g *garment) bandDepth() float64 {
 		}
 	}
 	return 0
+}
+
+// hasWaistband says that the parts have one.
+func (r Request) hasWaistband() bool {
+	return slices.ContainsFunc(r.Parts, func(p part.Options) bool { return p.Kind == part.Waistband || p.Kind == part.ShapedWaistband })
 }
 
 // draftSkirt drafts the skirt, to the waist seam of a fitted bodice if there

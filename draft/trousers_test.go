@@ -13,16 +13,23 @@ import (
 )
 
 func trousersOf(body Body, options trousers.Options, band part.Kind) Request {
-	return Request{Garment: "trousers", Cloth: "shell", Body: body, Trousers: &options, Parts: []part.Options{{Kind: band}}}
+	request := Request{Garment: "trousers", Cloth: "shell", Body: body, Trousers: &options, Parts: []part.Options{{Kind: band}}}
+	if options.Opening == trousers.ElasticWaist {
+		request.Parts = nil
+	}
+	return request
 }
 
 func TestEverySizeOfTrousersIsSound(t *testing.T) {
 	for _, table := range grown {
 		for _, name := range Sizes(table) {
 			for _, length := range []float64{0, 480, 800} {
-				for _, band := range []part.Kind{part.Waistband, part.ShapedWaistband} {
-					t.Run(fmt.Sprintf("%s %s %g %s", table, name, length, band), func(t *testing.T) {
-						result, err := Draft(trousersOf(size(t, table, name), trousers.Options{Length: length, Pocket: trousers.SidePocket}, band))
+				for _, c := range []struct {
+					band    part.Kind
+					opening trousers.Opening
+				}{{part.Waistband, trousers.Fly}, {part.ShapedWaistband, trousers.Fly}, {"", trousers.ElasticWaist}} {
+					t.Run(fmt.Sprintf("%s %s %g %s", table, name, length, c.band), func(t *testing.T) {
+						result, err := Draft(trousersOf(size(t, table, name), trousers.Options{Length: length, Pocket: trousers.SidePocket, Opening: c.opening}, c.band))
 						require.NoError(t, err)
 						checkTrue(t, result)
 						checkFork(t, result)
@@ -46,7 +53,7 @@ func TestRandomBodiesInTrousers(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		options := trousers.Options{
 			Length:  rapid.SampledFrom([]float64{0, 420, 500, 600, 750, 900}).Draw(t, "length"),
-			Opening: trousers.Opening(rapid.IntRange(0, 1).Draw(t, "opening")),
+			Opening: trousers.Opening(rapid.IntRange(0, int(trousers.ElasticWaist)).Draw(t, "opening")),
 			Pocket:  trousers.Pocket(rapid.IntRange(0, 2).Draw(t, "pocket")),
 		}
 		if rapid.Bool().Draw(t, "wide") {
@@ -65,10 +72,12 @@ func TestRandomBodiesInTrousers(t *testing.T) {
 func TestUsualBodiesGetTrousers(t *testing.T) {
 	for waist := 500.0; waist <= 1500; waist += 50 {
 		for hip := max(750, waist-100); hip <= min(1650, waist+350); hip += 50 {
-			result, err := Draft(trousersOf(Body{WaistGirth: waist, HipGirth: hip}, trousers.Options{}, part.Waistband))
-			if assert.NoError(t, err, "%g %g", waist, hip) {
-				checkTrue(t, result)
-				checkFork(t, result)
+			for _, opening := range []trousers.Opening{trousers.Fly, trousers.ElasticWaist} {
+				result, err := Draft(trousersOf(Body{WaistGirth: waist, HipGirth: hip}, trousers.Options{Opening: opening}, part.Waistband))
+				if assert.NoError(t, err, "%g %g", waist, hip) {
+					checkTrue(t, result)
+					checkFork(t, result)
+				}
 			}
 		}
 	}

@@ -75,6 +75,16 @@ func (s *Sheet) Up(from Point, by float64, rule string) Point {
 	return s.point(from, orb.Point{from.X(), from.Y() + by}, from.text("square up from %d by {} to")+" %[1]d", rule, by)
 }
 
+// Raised is Up, unless it is by nothing to speak of: then it is the point
+// itself.
+func (s *Sheet) Raised(from Point, by float64, rule string) Point {
+	const nothing = 0.05
+	if by < nothing {
+		return from
+	}
+	return s.Up(from, by, rule)
+}
+
 // Down sets a point straight below another.
 func (s *Sheet) Down(from Point, by float64, rule string) Point {
 	return s.point(from, orb.Point{from.X(), from.Y() - by}, from.text("square down from %d by {} to")+" %[1]d", rule, by)

@@ -159,9 +159,9 @@ func (f figures) record(s *construct.Sheet, h half, side pieces.Path, darts []pi
 	below := s.Down(waist, f.Length, "the hem at the "+h.centre+": the length")
 	edge := s.Right(hip, h.width, "the side on the hip line: a quarter of hip girth and ease, the back 7.5 mm more, the front 7.5 mm less; more where the waist or the flare needs it, or moved to meet a bodice")
 	across := s.Right(waist, side.End()[0], "the width of the hip line less the taper of the side seam")
-	top := raised(s, across, side.End()[1], "the side at the waist, raised over the hip bone")
+	top := s.Raised(across, side.End()[1], "the side at the waist, raised over the hip bone")
 	level := s.Right(below, side.Start()[0], "the hem at the side: straight down from the hip, or out by the flare")
-	foot := raised(s, level, side.Start()[1]+f.Length, "raised, so that the side is as long below the hip as the centre")
+	foot := s.Raised(level, side.Start()[1]+f.Length, "raised, so that the side is as long below the hip as the centre")
 	s.Draw("draw the side seam "+construct.Numbers(foot, edge, top), "straight to the hip, then curving in")
 	for i := len(darts) - 1; i >= 0; i-- {
 		d := darts[i]
@@ -171,14 +171,6 @@ func (f figures) record(s *construct.Sheet, h half, side pieces.Path, darts []pi
 	}
 	s.Draw("draw the waist "+construct.Numbers(waist, top), "square to the centre, to the dart legs and to the side seam")
 	s.Draw("draw the hem "+construct.Numbers(below, foot), "square to the centre and to the side seam")
-}
-
-// raised sets a point above another, unless that is nothing to speak of.
-func raised(s *construct.Sheet, from construct.Point, by float64, rule string) construct.Point {
-	if by < 0.05 {
-		return from
-	}
-	return s.Up(from, by, rule)
 }
 
 func (f figures) fittedBlock(s shaping, sheets []construct.Sheet, front, back pieces.Piece) Block {

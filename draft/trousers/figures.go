@@ -8,19 +8,19 @@ import (
 
 // The fixed amounts of the draft, in mm (common practice).
 const (
-	usualWaistEase = 15 // 1 to 2 cm
-	usualHipEase   = 60 // 4 cm close, 6 usual, 10 easy
-	riseEase       = 5  // the crotch line lies below the body
-	floorClear     = 20 // the hem lies above the floor
-	backMore       = 20 // the back is wider on the hip line than the front
-	legMore        = 10 // the back leg is wider on each side than the front leg
-	frontSlant     = 10 // the centre front comes in at the waist
-	seatSlant      = 1. / 8
-	seatRaise      = 25  // the centre back rises above the waist, for sitting
-	kneeRaise      = 50  // the knee lies above the middle of the inside leg
-	leastLeg       = 50  // the shortest inside leg
-	pastFloor      = 150 // the longest leg is that much longer than the wearer's
-	leastHem       = 240 // round a foot
+	usualWaistEase = 15     // 1 to 2 cm
+	usualHipEase   = 60     // 4 cm close, 6 usual, 10 easy
+	riseEase       = 5      // the crotch line lies below the body
+	floorClear     = 20     // the hem lies above the floor
+	backMore       = 20     // the back is wider on the hip line than the front
+	legMore        = 10     // the back leg is wider on each side than the front leg
+	usualSlant     = 10     // the centre front comes in at the waist
+	usualSeat      = 1. / 8 // the centre back comes in for every mm up
+	seatRaise      = 25     // the centre back rises above the waist, for sitting
+	kneeRaise      = 50     // the knee lies above the middle of the inside leg
+	leastLeg       = 50     // the shortest inside leg
+	pastFloor      = 150    // the longest leg is that much longer than the wearer's
+	leastHem       = 240    // round a foot
 	mostHem        = 1000
 )
 
@@ -28,6 +28,9 @@ const (
 type figures struct {
 	Measures
 	Options
+	// frontSlant is how far the centre front comes in at the waist, seatSlant how
+	// far the centre back does for every mm up.
+	frontSlant, seatSlant float64
 	// rise is the depth of the crotch line, knee that of the knee line.
 	rise, knee float64
 	// front and back are the widths on the hip line, fork and backFork how
@@ -49,12 +52,7 @@ func (f figures) centre() float64 { return f.fork - f.half() }
 
 func reckon(m Measures, o Options) (figures, error) {
 	f := figures{Measures: m, Options: o}
-	if f.WaistEase == 0 {
-		f.WaistEase = usualWaistEase
-	}
-	if f.HipEase == 0 {
-		f.HipEase = usualHipEase
-	}
+	f.settleEase()
 	if f.Length == 0 {
 		f.Length = m.OutsideLeg - floorClear
 	}
@@ -72,6 +70,11 @@ func reckon(m Measures, o Options) (figures, error) {
 	round := max(m.Hip+f.HipEase, m.Waist+f.WaistEase)
 	f.front, f.back = (round/2-backMore)/2, (round/2+backMore)/2
 	f.waist = (m.Waist + f.WaistEase) / 2
+	if f.Opening == ElasticWaist {
+		if err := f.widenWaist(o.WaistEase > 0); err != nil {
+			return figures{}, err
+		}
+	}
 	if err := f.checkLeg(); err != nil {
 		return figures{}, err
 	}
@@ -143,8 +146,8 @@ const (
 // shape shares out the difference between hip and waist among the slanting
 // centre lines, the outside legs and the darts.
 func (f *figures) shape() error {
-	over := f.front + f.back - frontSlant - f.seatIn() - f.waist
-	if over <= withoutDarts {
+	over := f.level() - f.waist
+	if over <= withoutDarts || f.Opening == ElasticWaist {
 		f.taper = over / 2
 		return nil
 	}
@@ -164,7 +167,11 @@ func (f *figures) shape() error {
 }
 
 // seatIn is how far the seat line comes in from the hip line to the waist.
-func (f figures) seatIn() float64 { return (f.WaistToHip + seatRaise) * seatSlant }
+func (f figures) seatIn() float64 { return (f.WaistToHip + seatRaise) * f.seatSlant }
+
+// level is the width of front and back at the waist where the outside legs run
+// straight up from the hip.
+func (f figures) level() float64 { return f.front + f.back - f.frontSlant - f.seatIn() }
 
 // raise is how far the waist lies higher at the side.
 func (f figures) raise() float64 { return min(0.35*max(f.taper, 0), 14) }

@@ -15,7 +15,7 @@ const (
 // frontPiece is the front, with its fly extension unless it opens at the side.
 func (f figures) frontPiece(s *construct.Sheet, h half) pieces.Piece {
 	piece := f.piece(h, 1)
-	if f.Opening == SideZip {
+	if f.Opening != Fly {
 		return piece
 	}
 	length := min(flyLength, h.centre.Length()-5)

@@ -24,7 +24,7 @@ func (f figures) drawFront() half {
 	h.hem = hem(h.insideLeg, h.outsideLeg)
 
 	at := orb.Point{f.centre(), -f.WaistToHip}
-	top := orb.Point{f.centre() + frontSlant, 0}
+	top := orb.Point{f.centre() + f.frontSlant, 0}
 	h.centre, h.curve = crotch(top, construct.Direction(top, at), -f.rise+f.straightDown(f.fork, 1.15), fork, h.insideLeg)
 	h.hip = f.front
 
@@ -45,7 +45,7 @@ func (f figures) drawBack(drop float64) half {
 	h.insideLeg, h.outsideLeg = l.insideLeg(fork), l.outsideLeg(hip, f.taper, f.WaistToHip+f.raise())
 	h.hem = hem(h.insideLeg, h.outsideLeg)
 
-	up := construct.Direction(orb.Point{}, orb.Point{seatSlant, 1})
+	up := construct.Direction(orb.Point{}, orb.Point{f.seatSlant, 1})
 	top := along(seat, up, seatRaise)
 	h.centre, h.curve = crotch(top, construct.Back(up), -f.rise+f.straightDown(f.backFork, 0.95), fork, h.insideLeg)
 
@@ -121,7 +121,7 @@ func (f figures) record(s *construct.Sheet, h half) {
 		top = s.Up(topLevel, up, "raised for sitting")
 	}
 	waistLevel := reach(crease, side.End()[0], "the side at the waist")
-	waist := s.Up(waistLevel, side.End()[1], "raised over the hip bone")
+	waist := s.Raised(waistLevel, side.End()[1], "raised over the hip bone")
 	inside := reach(low, h.insideLeg.Start()[0], "the inside leg at the hem")
 	outside := reach(low, h.outsideLeg.Start()[0], "the outside leg at the hem")
 	s.Draw("draw the crotch seam "+construct.Numbers(top, at, forkLevel)+", straight to {} above the crotch line, then curved", "square to the inside leg", h.centre.End()[1]+f.rise)

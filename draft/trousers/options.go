@@ -15,6 +15,9 @@ const (
 	Fly Opening = iota
 	// SideZip opens in the left outside leg.
 	SideZip
+	// ElasticWaist does not open: the waist is wide enough to pass over the
+	// hips, without darts, and drawn in by an elastic in a casing cut on.
+	ElasticWaist
 )
 
 // Pocket kinds.
@@ -34,15 +37,19 @@ type Options struct {
 	// Length from the waist seam to the hem along the outside leg; to 2 cm
 	// above the floor if 0. Shorts are trousers of a smaller length.
 	Length float64
-	// WaistEase is added to the whole waist girth; 15 mm if 0.
+	// WaistEase is added to the whole waist girth; 15 mm if 0, and in an
+	// elastic waist as much as lets the side run straight up from the hip.
 	WaistEase float64
-	// HipEase is added to the whole hip girth; 60 mm if 0.
+	// HipEase is added to the whole hip girth; 60 mm if 0, 100 mm with an
+	// elastic waist.
 	HipEase float64
 	// HemWidth is the width of one leg all round at the hem. If 0 it is worked
 	// out from the hip and the length.
 	HemWidth float64
 	Opening  Opening
-	Pocket   Pocket
+	// Elastic is the width of the elastic of an elastic waist; 25 mm if 0.
+	Elastic float64
+	Pocket  Pocket
 }
 
 // Measures of the body that trousers are drafted from: at the waist seam,

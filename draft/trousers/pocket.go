@@ -15,9 +15,10 @@ const (
 	pocketOpen  = 160
 )
 
-// openPocket notches the ends of the opening on the outside leg.
-func openPocket(piece pieces.Piece) pieces.Piece {
-	return part.OpenPocket(piece, "outside leg", pocketBelow, pocketOpen)
+// openPocket notches the ends of the opening on the outside leg, the upper one
+// so far below its end.
+func openPocket(piece pieces.Piece, below float64) pieces.Piece {
+	return part.OpenPocket(piece, "outside leg", below, pocketOpen)
 }
 
 // notchesApart is the length between the pocket notches of an edge.

@@ -22,6 +22,8 @@ type Block struct {
 	// Crotch is the length of the crotch seam from the centre front waist
 	// through the legs to the centre back waist.
 	Crotch float64
+	// Elastic is the length that is cut for an elastic waist; 0 without.
+	Elastic float64
 	// Pairings are the lengths that must agree.
 	Pairings []construct.Pairing
 	Warnings []construct.Sentence
@@ -54,6 +56,11 @@ func Draft(m Measures, o Options) (Block, error) {
 	f.record(&sheets[0], front)
 	f.record(&sheets[1], back)
 	frontPiece, backPiece := f.frontPiece(&sheets[0], front), f.piece(back, 2)
+	below := float64(pocketBelow)
+	if f.Opening == ElasticWaist {
+		frontPiece, backPiece = f.casing(&sheets[0], front, frontPiece), f.casing(&sheets[1], back, backPiece)
+		below += f.casingDepth()
+	}
 	b := Block{
 		Sheets: sheets, WaistEase: f.WaistEase,
 		Waist:  2 * (construct.EdgesLength(front.waist, "waist") + construct.EdgesLength(back.waist, "waist")),
@@ -63,7 +70,7 @@ func Draft(m Measures, o Options) (Block, error) {
 	}
 	switch f.Pocket {
 	case SidePocket:
-		b.Pieces = []pieces.Piece{openPocket(frontPiece), openPocket(backPiece), part.BagOn(front.outsideLeg, "pocket bag", pocketBelow, pocketOpen)}
+		b.Pieces = []pieces.Piece{openPocket(frontPiece, below), openPocket(backPiece, below), part.BagOn(front.outsideLeg, "pocket bag", pocketBelow, pocketOpen)}
 		b.Sheets = append(b.Sheets, part.BagSheet("pocket bag", "outside leg", pocketBelow, pocketOpen))
 	case PatchPocket:
 		pocket := f.patchPocket()
@@ -71,6 +78,9 @@ func Draft(m Measures, o Options) (Block, error) {
 		b.Sheets = append(b.Sheets, f.patchPocketSheet())
 	default:
 		b.Pieces = []pieces.Piece{frontPiece, backPiece}
+	}
+	if f.Opening == ElasticWaist {
+		b.Elastic = f.elasticLength()
 	}
 	b.Pairings = f.pairings(b, front, back)
 	b.Warnings = f.warnings(b)
@@ -114,9 +124,7 @@ func (f figures) pairings(b Block, front, back half) []construct.Pairing {
 	list := []construct.Pairing{
 		construct.Equal("outside leg", "front outside leg", front.outsideLeg.Length(), "back outside leg", back.outsideLeg.Length()),
 		inside,
-		{Seam: "waist", Of: "waist seam, darts closed", Length: b.Waist, Against: "waist girth", Other: f.Waist,
-			Least: min(10, f.WaistEase) - 0.1, Most: max(20, f.WaistEase) + 0.1,
-			Normal: construct.Say("1 to 2 cm of ease (common practice), or the ease that was asked for")},
+		f.waistPairing(b.Waist),
 		{Seam: "hip line", Of: "width all round", Length: b.Hip, Against: "hip girth", Other: f.Hip,
 			Least: f.HipEase - construct.Matching, Most: construct.NoLimit,
 			Normal: construct.Say("%s of hip ease or more: 4 cm is close, 6 cm usual, 10 cm easy (common practice)", construct.Length(f.HipEase))},
@@ -125,6 +133,18 @@ func (f figures) pairings(b Block, front, back half) []construct.Pairing {
 		list = append(list, construct.Equal("pocket", "pocket bag between its notches", notchesApart(b.Pieces[2], "pocket side"), "opening in the front outside leg", notchesApart(b.Pieces[0], "outside leg")))
 	}
 	return list
+}
+
+// waistPairing sets the waist seam against the body that it goes round, or over.
+func (f figures) waistPairing(waist float64) construct.Pairing {
+	if f.Opening == ElasticWaist {
+		return construct.Pairing{Seam: "waist", Of: "waist, not drawn in", Length: waist, Against: "hip girth", Other: f.Hip,
+			Least: overHips - 0.1, Most: construct.NoLimit,
+			Normal: construct.Say("2 cm longer or more, so that it passes over the hips (common practice)")}
+	}
+	return construct.Pairing{Seam: "waist", Of: "waist seam, darts closed", Length: waist, Against: "waist girth", Other: f.Waist,
+		Least: min(10, f.WaistEase) - 0.1, Most: max(20, f.WaistEase) + 0.1,
+		Normal: construct.Say("1 to 2 cm of ease (common practice), or the ease that was asked for")}
 }
 
 func (f figures) warnings(b Block) []construct.Sentence {

@@ -185,6 +185,34 @@ func TestPockets(t *testing.T) {
 	assert.InDelta(t, 142.9, mark.Path.Length(), 0.1)
 }
 
+// An elastic waist is 2 cm longer than the hips or more (common practice), has
+// no darts, and its casing, as deep as the elastic is wide and 5 mm, folds down
+// along the waist onto the seams beside it.
+func TestElasticWaist(t *testing.T) {
+	for _, o := range []Options{{Opening: ElasticWaist}, {Opening: ElasticWaist, Elastic: 60, HipEase: 60, Length: 450}, {Opening: ElasticWaist, WaistEase: 400}} {
+		block := drafted(t, o)
+		depth := 30.0
+		if o.Elastic > 0 {
+			depth = o.Elastic + 5
+		}
+		assert.GreaterOrEqual(t, block.Waist, size12.Hip+20-0.1)
+		// A twentieth shorter than the waist, and 2 cm to join (common practice).
+		assert.InDelta(t, 742, block.Elastic, 1e-9)
+		for _, p := range block.Pieces {
+			require.NoError(t, p.Check())
+			assert.Empty(t, p.Darts)
+			mark := p.Marks[len(p.Marks)-1]
+			require.Equal(t, "fold line of the casing", mark.Name)
+			outside, crotch := edge(t, p, "outside leg"), edge(t, p, "crotch")
+			side, centre := mark.Path.Start(), mark.Path.End()
+			fold := pieces.MirrorAbout(side, construct.Go(side, mark.Path.Tangent(0), 1))
+			assert.InDelta(t, 0, construct.Distance(fold.Apply(outside.End()), outside.At(outside.Length()-2*depth)), 0.01, p.Name)
+			fold = pieces.MirrorAbout(centre, construct.Go(centre, mark.Path.Tangent(mark.Path.Length()), 1))
+			assert.InDelta(t, 0, construct.Distance(fold.Apply(crotch.Start()), crotch.At(2*depth)), 0.01, p.Name)
+		}
+	}
+}
+
 func TestEaseAsAskedFor(t *testing.T) {
 	block := drafted(t, Options{WaistEase: 30, HipEase: 100, HemWidth: 500})
 	assert.InDelta(t, 790, block.Waist, 0.1)
@@ -201,7 +229,14 @@ func TestRefusals(t *testing.T) {
 		"a length of 140 cm reaches past the floor":                                             func(_ *Measures, o *Options) { o.Length = 1400 },
 		"no foot goes through a hem width of 20 cm":                                             func(_ *Measures, o *Options) { o.HemWidth = 200 },
 		"more than a leg can flare to":                                                          func(_ *Measures, o *Options) { o.HemWidth = 1500 },
-		"the hip ease is -2 cm; it cannot be negative":                                          func(_ *Measures, o *Options) { o.HipEase = -20 },
+		"a waist ease of 20 cm draws a waist of 96 cm on a waist girth of 76 cm, which does not pass over a hip girth of 100 cm without an opening; ask for 26 cm or more": func(_ *Measures, o *Options) {
+			o.Opening, o.WaistEase = ElasticWaist, 200
+		},
+		"a hip ease of 3 cm draws a waist of 100.1 cm, which does not pass over a hip girth of 100 cm without an opening; ask for 5 cm or more": func(_ *Measures, o *Options) {
+			o.Opening, o.HipEase = ElasticWaist, 30
+		},
+		"an elastic 10 cm wide cannot be; ask for 0.6 cm to 8 cm": func(_ *Measures, o *Options) { o.Opening, o.Elastic = ElasticWaist, 100 },
+		"the hip ease is -2 cm; it cannot be negative":            func(_ *Measures, o *Options) { o.HipEase = -20 },
 	} {
 		m, o := size12, Options{}
 		change(&m, &o)
@@ -211,7 +246,7 @@ func TestRefusals(t *testing.T) {
 }
 
 func TestSheetsAreWhole(t *testing.T) {
-	for _, o := range []Options{{}, {Length: 400}, {Pocket: SidePocket}, {Pocket: PatchPocket}} {
+	for _, o := range []Options{{}, {Length: 400}, {Pocket: SidePocket}, {Pocket: PatchPocket}, {Opening: ElasticWaist}} {
 		block := drafted(t, o)
 		assert.Len(t, block.Sheets, len(block.Pieces))
 		for _, sheet := range block.Sheets {

@@ -28,7 +28,8 @@ type Trousers struct {
 	WaistEase Measure `yaml:"waist_ease" jsonschema_description:"ease at the waist, all round; 1.5 cm if not given"`
 	HipEase   Measure `yaml:"hip_ease" jsonschema_description:"ease at the hip, all round; 6 cm if not given"`
 	HemWidth  Measure `yaml:"hem_width" jsonschema_description:"one leg at the hem, all round"`
-	Opening   Choice  `yaml:"opening" jsonschema:"enum=fly,enum=side zip" jsonschema_description:"where they open; fly if not given"`
+	Opening   Choice  `yaml:"opening" jsonschema:"enum=fly,enum=side zip,enum=elastic waist" jsonschema_description:"where they open: fly, side zip, or not at all: an elastic waist passes over the hips and has no darts; fly if not given"`
+	Elastic   Measure `yaml:"elastic" jsonschema_description:"width of the elastic of an elastic waist, for which the casing is cut on; 2.5 cm if not given"`
 	Pocket    Choice  `yaml:"pocket" jsonschema:"enum=none,enum=side,enum=patch" jsonschema_description:"none, side (a bag in each outside leg seam) or patch (one on each back); none if not given"`
 }
 
@@ -45,7 +46,7 @@ type StraightCut struct {
 // The words of the job file, in the order of the drafts' constants.
 var (
 	skirtShapes    = []string{"straight", "a-line", "gored", "full circle", "three-quarter circle", "half circle", "quarter circle", "tiered", "knife pleated", "box pleated"}
-	openings       = []string{"fly", "side zip"}
+	openings       = []string{"fly", "side zip", "elastic waist"}
 	pockets        = []string{"none", "side", "patch"}
 	straightShapes = []string{"kaftan", "kimono", "wrapper", "apron", "bag"}
 )
@@ -80,6 +81,7 @@ func (r *resolver) trousers(path string, asked *Trousers) *trousers.Options {
 		HipEase:   r.optional(path+".hip_ease", "the hip ease", asked.HipEase),
 		HemWidth:  r.optional(path+".hem_width", "the hem width", asked.HemWidth),
 		Opening:   trousers.Opening(r.choose(path+".opening", "the opening", string(asked.Opening), openings)),
+		Elastic:   r.optional(path+".elastic", "the elastic", asked.Elastic),
 		Pocket:    trousers.Pocket(r.choose(path+".pocket", "the pocket", string(asked.Pocket), pockets)),
 	}
 }
