@@ -21,7 +21,7 @@ func (m *matching) bindAxis(a axis) {
 	// Half of the tolerance is left to the layout; on two plies across, a
 	// deviation counts twice, once in each.
 	tolerance := matchTolerance / 2
-	if a == acrossWarp && m.bed.plies() == 2 {
+	if a == acrossWarp && m.bed.mirrorsAcross() {
 		tolerance /= 2
 	}
 	set := newPhases(a.period(m.cloth.Repeat), tolerance)
@@ -68,7 +68,7 @@ func (m *matching) centre() {
 		if !bound {
 			bound = set.bind(fixedPlace, node, line)
 		}
-		twice := m.bed.plies() == 2 && !t.onFold
+		twice := m.bed.mirrorsAcross() && !t.onFold
 		if twice && math.Abs(math.Remainder(2*line, set.period)) > matchTolerance/2 || !m.bind(acrossWarp, i, node, centreOf(t.asked)) {
 			m.err = errors.Join(m.err, fmt.Errorf("%s: its centre would not lie on the chosen line of the repeat, because the fold does not; fold one selvedge in, or lay the cloth open", t.piece.Name))
 		}
@@ -84,25 +84,39 @@ func sideName(a axis, name string, image bool) string {
 	return "point " + name
 }
 
-// bindName ties a named match point on all templates that have it.
+// bindName ties a named match point on all pieces that have it.
 func (m *matching) bindName(a axis, name string) {
-	kept := Match{Name: name, Across: a == acrossWarp}
-	for i, t := range m.templates {
-		p, ok := pointNamed(t.asked, name)
-		if !ok {
+	kept, seen := Match{Name: name, Across: a == acrossWarp}, map[int]bool{}
+	for _, t := range m.templates {
+		if _, ok := pointNamed(t.asked, name); !ok || seen[t.source] {
 			continue
 		}
-		if !m.bindPoint(a, i, t, name, p) {
+		seen[t.source] = true
+		if !m.bindPointOf(a, t.source, name) {
 			m.dropped = append(m.dropped, fmt.Sprintf("%s of %s cannot be matched %s as well as the others", name, t.piece.Name, a))
 			continue
 		}
-		if !slices.Contains(kept.Pieces, t.source) {
-			kept.Pieces = append(kept.Pieces, t.source)
-		}
+		kept.Pieces = append(kept.Pieces, t.source)
 	}
 	if len(kept.Pieces) > 0 {
 		m.kept = append(m.kept, kept)
 	}
+}
+
+// bindPointOf ties a named point on all templates of a piece, or on none: a
+// right that matches beside a left that does not would be no match.
+func (m *matching) bindPointOf(a axis, source int, name string) bool {
+	set, ties := m.sets[a].clone(), slices.Clone(m.ties[a])
+	for i, t := range m.templates {
+		if t.source != source {
+			continue
+		}
+		if p, ok := pointNamed(t.asked, name); ok && !m.bindPoint(a, i, t, name, p) {
+			m.sets[a], m.ties[a] = set, ties
+			return false
+		}
+	}
+	return true
 }
 
 func (a axis) String() string {
@@ -118,15 +132,11 @@ func (m *matching) bindPoint(a axis, i int, t template, name string, p orb.Point
 		return false // the upper ply has the point at its image
 	}
 	left := m.bed.plies() == 1 && t.turns[0].Mirrored && isPair
-	set, ties := m.sets[a].clone(), m.ties[a][i]
 	if !m.bind(a, i, sideName(a, name, left), p) {
 		return false
 	}
-	if a == acrossWarp && m.bed.plies() == 1 && t.asked.Fold != "" && !m.bind(a, i, sideName(a, name, true), apply(t.image, p)) {
-		m.sets[a], m.ties[a][i] = set, ties // both sides match, or neither
-		return false
-	}
-	return true
+	isBothSides := a == acrossWarp && m.bed.plies() == 1 && t.asked.Fold != ""
+	return !isBothSides || m.bind(a, i, sideName(a, name, true), apply(t.image, p))
 }
 
 // bindPairs ties the right of each pair to its left.
@@ -153,7 +163,7 @@ func (m *matching) bindPair(a axis, source int) bool {
 		m.together = append(m.together, source)
 		return true
 	}
-	ok := a == alongWarp || m.bed.plies() == 1 || m.sets[a].bind(fixedPlace, node, 0)
+	ok := a == alongWarp || !m.bed.mirrorsAcross() || m.sets[a].bind(fixedPlace, node, 0)
 	for i, t := range m.templates {
 		ok = ok && (t.source != source || m.bind(a, i, node, t.asked.Grain.From))
 	}

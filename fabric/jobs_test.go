@@ -131,8 +131,10 @@ func randomPiece(r *rand.Rand, i int) pieces.Piece {
 	if p.Fold == "" {
 		p.Grain.Lie = pieces.GrainLie(r.IntN(3))
 	}
-	edge := p.Edges[1]
-	p.Notches = []pieces.Notch{{Edge: edge.Name, At: r.Float64() * edge.Path.Length(), Count: 1, Match: []string{"side", "side", "hem", ""}[r.IntN(4)]}}
+	for k := range 1 + r.IntN(2) {
+		edge := p.Edges[1+k]
+		p.Notches = append(p.Notches, pieces.Notch{Edge: edge.Name, At: r.Float64() * edge.Path.Length(), Count: 1, Match: []string{"side", "side", "hem", "waist", ""}[r.IntN(5)]})
+	}
 	return p.Map(pieces.Turn(float64(r.IntN(8)) * 45).Then(pieces.Move(37, -11)))
 }
 

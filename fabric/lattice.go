@@ -68,7 +68,13 @@ func match(cloth Cloth, b bed, templates []template, names []string, known place
 	return m
 }
 
-// mirrorLine is the y of the bed about which the upper ply mirrors the lower.
+// mirrorsAcross reports whether the upper ply has the lower one mirrored
+// across. Folded across the weft it is mirrored along: both plies have a place
+// across at the same distance from their selvedge.
+func (b bed) mirrorsAcross() bool { return b.plies() == 2 && b.lay != FoldedAcross }
+
+// mirrorLine is the y of the bed about which the upper ply mirrors the lower
+// across.
 func (b bed) mirrorLine() float64 {
 	if b.lay == CutAcross {
 		return b.width / 2
@@ -95,7 +101,7 @@ func (m *matching) at(a axis, turn nest.Turn, p orb.Point) (q, sign float64) {
 		return r[0], 1
 	}
 	q, sign = r[1], 1
-	if m.bed.plies() == 2 {
+	if m.bed.mirrorsAcross() {
 		q -= m.bed.mirrorLine()
 		if turn.Mirrored {
 			sign = -1
@@ -285,42 +291,52 @@ func (m *matching) found(one lain) places {
 		for name, place := range m.known[a] {
 			out[a][name] = place
 		}
-		if m.sets[a] == nil {
-			continue
-		}
-		m.fixWhereLaid(a, one)
-		for _, ties := range m.ties[a] {
-			for _, one := range ties {
-				root, place := m.sets[a].root(one.node)
-				if root != fixedPlace {
-					continue
-				}
-				out[a][one.node] = m.toCloth(a, place)
-				if name, isPoint := pointOf(one.node); a == acrossWarp && isPoint && m.bed.plies() == 2 {
-					out[a][sideName(a, name, true)] = m.toCloth(a, -place)
-				}
+		for node, place := range m.placesInBed(a, one) {
+			out[a][node] = m.toCloth(a, place)
+			if name, isPoint := pointOf(node); a == acrossWarp && isPoint && m.bed.plies() == 2 {
+				out[a][sideName(a, name, true)] = m.toCloth(a, m.imageOf(place))
 			}
 		}
 	}
 	return out
 }
 
-// fixWhereLaid gives the points of a template that nothing bound the places
-// where it came to lie.
-func (m *matching) fixWhereLaid(a axis, one lain) {
+// placesInBed gives the points that are bound to the cloth their places on the
+// lattice, and those of a template that nothing bound the places where it came
+// to lie: turned end for end, its points lie otherwise to each other.
+func (m *matching) placesInBed(a axis, one lain) map[string]float64 {
+	out := map[string]float64{}
+	if m.sets[a] == nil {
+		return out
+	}
 	for _, at := range one.layout.Placements {
 		for _, tie := range m.ties[a][at.Item] {
-			if root, _ := m.sets[a].root(tie.node); root == fixedPlace {
-				continue
+			root, place := m.sets[a].root(tie.node)
+			if root != fixedPlace {
+				place = m.whereLaid(a, one, at, tie.point)
 			}
-			_, sign := m.at(a, one.problem.Items[at.Item].Turns[at.Turn], tie.point)
-			place := apply(placementMotion(one.problem, at), tie.point)[a]
-			if a == acrossWarp && m.bed.plies() == 2 {
-				place -= m.bed.mirrorLine()
-			}
-			m.sets[a].bind(fixedPlace, tie.node, sign*place)
+			out[tie.node] = place
 		}
 	}
+	return out
+}
+
+// whereLaid is the place of a point of a template on an axis of the bed.
+func (m *matching) whereLaid(a axis, one lain, at nest.Placement, p orb.Point) float64 {
+	_, sign := m.at(a, one.problem.Items[at.Item].Turns[at.Turn], p)
+	place := apply(placementMotion(one.problem, at), p)[a]
+	if a == acrossWarp {
+		place -= m.bed.mirrorLine()
+	}
+	return sign * place
+}
+
+// imageOf a place across is where the upper ply has it.
+func (m *matching) imageOf(place float64) float64 {
+	if m.bed.mirrorsAcross() {
+		return -place
+	}
+	return place
 }
 
 func pointOf(node string) (string, bool) {

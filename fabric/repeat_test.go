@@ -149,3 +149,37 @@ func TestCheckSeesMatches(t *testing.T) {
 	back.X += 5
 	assert.ErrorContains(t, plan.Check(skirt()), "off the repeat")
 }
+
+// TestTurnedPieceKeepsMatches: a sleeve that alone takes part in two matches on
+// the folded stretch may be turned end for end there; the bodice that is laid
+// open after it then matches it as it lies.
+func TestTurnedPieceKeepsMatches(t *testing.T) {
+	cloth := fabric.Cloth{Width: 1500, Selvedge: 10, Repeat: fabric.Repeat{Along: 90}}
+	all := draftedBlouse("12")
+	require.NotEmpty(t, all)
+	for seed := range uint64(3) {
+		for _, lay := range []fabric.Lay{fabric.SelvedgeIn, fabric.InStretches} {
+			_, err := fabric.Require(t.Context(), cloth, all, fabric.Options{Iterations: 1, Seed: seed, Workers: 1, Lays: []fabric.Lay{lay}})
+			assert.NoError(t, err, "%s, seed %d", lay, seed)
+		}
+	}
+}
+
+// TestBothPliesHaveAPlaceAcross: folded across the weft both plies have the
+// stripes along at the same places, so that a pair matches another whichever
+// face of its template is up.
+func TestBothPliesHaveAPlaceAcross(t *testing.T) {
+	sail := polygon("sail", orb.Point{0, 0}, orb.Point{130, 0}, orb.Point{40, 300})
+	jib := polygon("jib", orb.Point{0, 0}, orb.Point{170, 0}, orb.Point{90, 210})
+	all := []pieces.Piece{
+		pair(notched(sail, "b", 71, "luff")), pair(notched(jib, "c", 34, "luff")),
+	}
+	all[0].Cut, all[1].Cut = 4, 6
+	cloth := fabric.Cloth{Width: 600, Selvedge: 10, Repeat: fabric.Repeat{Across: 23}}
+	for seed := range uint64(6) {
+		options := fabric.Options{Iterations: 5, Seed: seed, Workers: 1, Lays: []fabric.Lay{fabric.FoldedAcross}}
+		got, err := fabric.Require(t.Context(), cloth, all, options)
+		require.NoError(t, err)
+		assert.Len(t, got.Lays[0].Matches, 3, "the luff of both, and right and left of each")
+	}
+}
