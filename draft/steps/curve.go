@@ -3,7 +3,7 @@ package steps
 import (
 	"fmt"
 	"math"
-	"strconv"
+	"slices"
 	"strings"
 
 	"github.com/paulmach/orb"
@@ -18,23 +18,13 @@ import (
 const straightEnough = 1.0
 
 // curvesOf says of every curve of a piece how far it lies off the straight
-// line between its ends. Of a curve that a later step moves it is the curve as
+// line between its ends; first of those that a later step moves, as they are
 // first drawn.
 func curvesOf(piece pieces.Piece, sheet construct.Sheet, unit measure.Unit) []string {
-	guided := map[string]bool{}
-	for _, guide := range sheet.Guides {
-		guided[construct.SeamOf(guide.Name)] = true
-	}
-	edges := append([]pieces.Edge{}, sheet.Guides...)
-	for _, edge := range piece.Edges {
-		if !guided[construct.SeamOf(edge.Name)] {
-			edges = append(edges, edge)
-		}
-	}
 	var out []string
-	for _, edge := range edges {
+	for _, edge := range slices.Concat(sheet.Guides, piece.Edges) {
 		for _, curve := range edge.Path {
-			if text := curveText(edge.Name, curve, endNamer{piece, sheet}, unit); text != "" {
+			if text := curveText(edge.Name, curve, sheet, unit); text != "" && !slices.Contains(out, text) {
 				out = append(out, text)
 			}
 		}
@@ -42,17 +32,19 @@ func curvesOf(piece pieces.Piece, sheet construct.Sheet, unit measure.Unit) []st
 	return out
 }
 
-func curveText(edge string, curve pieces.Curve, ends endNamer, unit measure.Unit) string {
-	name := construct.SeamOf(edge) + ends.text(curve)
+func curveText(edge string, curve pieces.Curve, sheet construct.Sheet, unit measure.Unit) string {
+	from, _ := sheet.PointAt(curve.Start())
+	to, _ := sheet.PointAt(curve.End())
 	chord := construct.Length(construct.Distance(curve.Start(), curve.End()))
-	if arc, ok := curve.(pieces.Arc); ok {
-		return fmt.Sprintf("%s: an arc of radius %s; %s straight", name, construct.Length(arc.Radius).In(unit), chord.In(unit))
-	}
+	name := fmt.Sprintf("%s %s, %s straight", construct.SeamOf(edge), construct.Numbers(from, to), chord.In(unit))
 	offs := offChord(curve)
+	if arc, ok := curve.(pieces.Arc); ok {
+		return fmt.Sprintf("%s: an arc of radius %s, in the middle %s", name, construct.Length(arc.Radius).In(unit), offText(offs[1], unit))
+	}
 	if max(math.Abs(offs[0]), math.Abs(offs[1]), math.Abs(offs[2])) < straightEnough {
 		return ""
 	}
-	return fmt.Sprintf("%s, %s straight: %s", name, chord.In(unit), offsText(offs, unit))
+	return name + ": " + offsText(offs, unit)
 }
 
 // offsText words the distances off the line, the side once where it is one:
@@ -114,38 +106,4 @@ func offAt(line orb.LineString, from, way orb.Point, at float64) float64 {
 		}
 	}
 	return 0
-}
-
-// endNamer names the ends of a curve by the points of the draft.
-type endNamer struct {
-	piece pieces.Piece
-	sheet construct.Sheet
-}
-
-func (n endNamer) text(curve pieces.Curve) string {
-	from, to := n.name(curve.Start()), n.name(curve.End())
-	switch {
-	case from == "" && to == "":
-		return ""
-	case from == "":
-		return ", ending at " + to
-	case to == "":
-		return ", beginning at " + from
-	}
-	return " from " + from + " to " + to
-}
-
-// name of a point: its number, or the dart that ends there.
-func (n endNamer) name(at orb.Point) string {
-	for _, p := range n.sheet.Points {
-		if construct.Distance(p.At, at) < 0.3 {
-			return strconv.Itoa(p.Number)
-		}
-	}
-	for _, d := range n.piece.Darts {
-		if construct.Distance(d.Start, at) < 0.3 || construct.Distance(d.End, at) < 0.3 {
-			return "the " + d.Name
-		}
-	}
-	return ""
 }

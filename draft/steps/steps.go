@@ -31,7 +31,7 @@ type Garment struct {
 	Body   draft.Body
 	Pieces []pieces.Piece
 	// Sheets are the recorded drafts; a piece without one is drawn from its
-	// outline.
+	// outline. Each is completed, so that both ends of every edge have a number.
 	Sheets []construct.Sheet
 	Truing draft.Report
 }
@@ -51,7 +51,7 @@ type content struct {
 type seamLine struct{ name, length, allowance string }
 
 // curvesNote explains the lengths given for a curve.
-const curvesNote = "Each curve lies this far off the straight line between its ends, measured square to the line at a quarter, half and three quarters of the way. Inward is towards the piece, outward away from it."
+const curvesNote = "Each curve lies this far off the straight line between its ends, measured square to the line at a quarter, half and three quarters of the way. Inward is towards the piece, outward away from it. What is not listed is straight."
 
 // foldDarts is the last step of a piece with darts (common practice).
 const foldDarts = "fold each dart as it will be pressed (waist and shoulder darts towards the centre, side darts down) and cut across it along the seam, so that its end is caught"
@@ -100,6 +100,7 @@ func (g Garment) cloths(name string) string {
 
 func newContent(piece pieces.Piece, sheet construct.Sheet, cloth string, unit measure.Unit) content {
 	piece.Cloth = cloth
+	sheet = sheet.Complete(piece)
 	c := content{piece: piece, sheet: sheet, head: piece.Name, cut: drawing.CutText(piece)}
 	for _, step := range sheet.Steps {
 		c.steps = append(c.steps, step.Text(unit))

@@ -96,7 +96,7 @@ func (f figures) record(s *construct.Sheet, h half) {
 	crease := s.Start(0, 0, "the crease line at the waist")
 	hipLine := s.Down(crease, f.WaistToHip, "the hip line: waist to hip")
 	crotchLine := s.Down(crease, f.rise, "the crotch line: body rise and 5 mm")
-	s.Down(crease, f.knee, "the knee line: 5 cm above the middle of the inside leg")
+	kneeLine := s.Down(crease, f.knee, "the knee line: 5 cm above the middle of the inside leg")
 	low := s.Down(crease, f.Length, "the hem: the length")
 
 	reach := func(from construct.Point, x float64, rule string) construct.Point {
@@ -124,12 +124,14 @@ func (f figures) record(s *construct.Sheet, h half) {
 	waist := s.Raised(waistLevel, side.End()[1], "raised over the hip bone")
 	inside := reach(low, h.insideLeg.Start()[0], "the inside leg at the hem")
 	outside := reach(low, h.outsideLeg.Start()[0], "the outside leg at the hem")
-	s.Draw("draw the crotch seam "+construct.Numbers(top, at, forkLevel)+", straight to {} above the crotch line, then curved", "square to the inside leg", h.centre.End()[1]+f.rise)
+	bend := s.Along(top, at, h.centre.Length(), "where the crotch seam begins to curve")
+	s.Draw("draw the crotch seam "+construct.Numbers(top, bend, forkLevel)+", straight to "+construct.Numbers(bend)+", then curved", "square to the inside leg")
 	if f.isShort() {
 		s.Draw("draw the inside leg "+construct.Numbers(inside, forkLevel)+" hollowed, and the outside leg "+construct.Numbers(outside, hip, waist), "")
 	} else {
-		s.Draw("on the knee line mark {} to the left and {} to the right of the crease", "the hem and a fifth of the way to the width on the crotch line", -h.insideLeg[0].End()[0], h.outsideLeg[0].End()[0])
-		s.Draw("draw the inside leg "+construct.Numbers(inside, forkLevel)+" and the outside leg "+construct.Numbers(outside, hip, waist), "straight from hem to knee, then curved")
+		insideKnee := s.Left(kneeLine, -h.insideLeg[0].End()[0], "the inside leg at the knee: the hem and a fifth of the way to the width on the crotch line")
+		outsideKnee := s.Right(kneeLine, h.outsideLeg[0].End()[0], "the outside leg at the knee")
+		s.Draw("draw the inside leg "+construct.Numbers(inside, insideKnee, forkLevel)+" and the outside leg "+construct.Numbers(outside, outsideKnee, hip, waist), "straight from hem to knee, then curved")
 	}
 	for _, d := range h.darts {
 		middle := construct.Between(d.Start, d.End, 0.5)

@@ -1,0 +1,174 @@
+package construct
+
+import (
+	"cmp"
+	"math"
+	"slices"
+	"strings"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces"
+)
+
+// near is how far, in mm, a place may lie from a numbered point and be called
+// by its number: less than a pencil line.
+const near = 0.3
+
+// PointAt is the numbered point at a place, and whether there is one.
+func (s Sheet) PointAt(at orb.Point) (Point, bool) {
+	for _, p := range s.Points {
+		if Distance(p.At, at) < near {
+			return p, true
+		}
+	}
+	return Point{}, false
+}
+
+// Complete returns the draft with a numbered point at every place that a piece
+// needs and that the steps have not set: the ends of its edges, of the curves
+// that they are made of, and of its darts. Each is set from the nearest point
+// of the draft, so that roundings do not add up. The last step names the
+// outline by its points.
+func (s Sheet) Complete(piece pieces.Piece) Sheet {
+	s.Points, s.Steps = slices.Clip(s.Points), slices.Clip(s.Steps)
+	places := append(guidePlaces(s.Guides, piece), outlinePlaces(piece)...)
+	if len(piece.Edges) == 0 {
+		return s
+	}
+	if len(s.Points) == 0 {
+		first := lowest(piece)
+		s.Start(first.at[0], first.at[1], first.rule)
+	}
+	drafted := s.Points
+	for _, place := range places {
+		if _, set := s.PointAt(place.at); !set {
+			s.Offset(nearest(drafted, place.at), place.at, place.rule)
+		}
+	}
+	s.Draw("go over the outline: "+s.outline(piece), "")
+	return s
+}
+
+// place is where a numbered point is needed, and what it is.
+type place struct {
+	at   orb.Point
+	rule string
+}
+
+// guidePlaces are the ends of the curves that a later step moves or cuts away.
+func guidePlaces(guides []pieces.Edge, piece pieces.Piece) []place {
+	var out []place
+	for _, g := range guides {
+		rule := "on the " + SeamOf(g.Name)
+		if slices.Contains(Seams(piece), SeamOf(g.Name)) {
+			rule += " as first drawn"
+		}
+		out = append(out, place{g.Path.Start(), rule})
+		for _, curve := range g.Path {
+			out = append(out, place{curve.End(), rule})
+		}
+	}
+	return out
+}
+
+// outlinePlaces are the corners of a piece, the joints of its curves, and the
+// ends of its darts.
+func outlinePlaces(piece pieces.Piece) []place {
+	var out []place
+	for i, edge := range piece.Edges {
+		before := piece.Edges[(i+len(piece.Edges)-1)%len(piece.Edges)]
+		out = append(out, place{edge.Path.Start(), cornerRule(piece, before, edge)})
+		if isMouth(edge) {
+			continue
+		}
+		for k, curve := range edge.Path[:len(edge.Path)-1] {
+			if !runsOn(curve, edge.Path[k+1]) {
+				out = append(out, place{curve.End(), "on the " + SeamOf(edge.Name)})
+			}
+		}
+	}
+	for _, d := range piece.Darts {
+		name := dartNamed(d.Name)
+		out = append(out, place{d.Start, "a leg of " + name}, place{d.Apex, "the point of " + name}, place{d.End, "the other leg of " + name})
+		if d.Mouth == "" {
+			out = append(out, place{d.OtherApex, "the lower point of " + name})
+		}
+	}
+	return out
+}
+
+// dartNamed is a dart among words: "the side dart", "waist dart 1".
+func dartNamed(name string) string {
+	if strings.TrimRight(name, "0123456789") != name {
+		return name
+	}
+	return "the " + name
+}
+
+// runsOn says that two lines are one straight line.
+func runsOn(a, b pieces.Curve) bool {
+	_, straight := a.(pieces.Line)
+	_, too := b.(pieces.Line)
+	return straight && too && Distance(a.Tangent(1), b.Tangent(0)) < 1e-6
+}
+
+func isMouth(edge pieces.Edge) bool { return strings.Contains(edge.Name, " mouth") }
+
+// cornerRule says what lies where two edges meet.
+func cornerRule(piece pieces.Piece, before, after pieces.Edge) string {
+	for _, d := range piece.Darts {
+		if d.Mouth != "" && (d.Mouth == before.Name || d.Mouth == after.Name) {
+			return "a leg of " + dartNamed(d.Name)
+		}
+	}
+	return "where " + SeamOf(before.Name) + " and " + SeamOf(after.Name) + " meet"
+}
+
+// lowest is the lowest corner on the left.
+func lowest(piece pieces.Piece) place {
+	var first place
+	for i, edge := range piece.Edges {
+		at := edge.Path.Start()
+		if i == 0 || at[0]+at[1] < first.at[0]+first.at[1]-1e-6 {
+			before := piece.Edges[(i+len(piece.Edges)-1)%len(piece.Edges)]
+			first = place{at, cornerRule(piece, before, edge)}
+		}
+	}
+	return first
+}
+
+func nearest(points []Point, at orb.Point) Point {
+	away := func(p Point) float64 { return math.Round(1000 * Distance(p.At, at)) }
+	return slices.MinFunc(points, func(a, b Point) int { return cmp.Compare(away(a), away(b)) })
+}
+
+// outline names the edges in their order by the points that they run through:
+// "hem 1-4, side 4-7-9"; a dart by its legs and its point.
+func (s Sheet) outline(piece pieces.Piece) string {
+	words := make([]string, len(piece.Edges))
+	for i, edge := range piece.Edges {
+		name, through := SeamOf(edge.Name), []orb.Point{edge.Path.Start()}
+		for _, curve := range edge.Path {
+			through = append(through, curve.End())
+		}
+		for _, d := range piece.Darts {
+			if d.Mouth == edge.Name {
+				name, through = strings.TrimRight(d.Name, " 0123456789"), []orb.Point{d.Start, d.Apex, d.End}
+			}
+		}
+		words[i] = name + " " + Numbers(s.pointsAt(through)...)
+	}
+	return strings.Join(words, ", ")
+}
+
+// pointsAt are the numbered points among places.
+func (s Sheet) pointsAt(places []orb.Point) []Point {
+	var out []Point
+	for _, at := range places {
+		if p, set := s.PointAt(at); set {
+			out = append(out, p)
+		}
+	}
+	return out
+}
