@@ -69,6 +69,15 @@ func (p LayPlan) foldedOver(l Laid) []overlay {
 	return []overlay{flat(selvedge)}
 }
 
+// SeenAcross is where a place of the lay, so far across in that part, lies on
+// the open cloth, in the ply that is seen from above: mm across from the outer
+// edge of the selvedge nearest to the cutter.
+func (p LayPlan) SeenAcross(part int, y float64) float64 {
+	at := orb.Point{0, y}
+	plies := p.foldedOver(Laid{Part: part, Outline: orb.Ring{at}})
+	return plies[len(plies)-1].place(at)[1]
+}
+
 // opened gives each piece that a template yields; a half on the fold, which
 // opens into one whole piece, is given once.
 func (p LayPlan) opened(l Laid) []openedPiece {

@@ -30,56 +30,140 @@ func (p LayPlan) PartOf(l Laid) Part {
 // Spreading says in sentences how the cloth is spread, so that it can be done
 // with a tape, chalk and pins. Say prints a length.
 func (p LayPlan) Spreading(say func(mm float64) string) []string {
-	straighten := "Straighten the cut end: cut along one weft thread, square to the selvedge."
-	open := "Spread the cloth in one layer, right side up, with one selvedge along the side of the table nearest to you and the cut end on your left."
-	smooth := "Smooth it without stretching: the weft must lie square to the selvedge."
-	fold := "Smooth it until the fold hangs without a ripple. Pin the selvedges together about every 30 cm (12 in)."
+	if p.Lay == Open {
+		return append(append(p.beginning(), openOut, "Smooth it without stretching: the weft must lie square to the selvedge."),
+			"All distances across are measured from the outer edge of the selvedge nearest to you.")
+	}
+	var out []string
 	switch p.Lay {
 	case FoldedAlong:
-		return []string{straighten,
-			"Fold the cloth in half along its length, right sides together, until the two selvedges lie exactly on each other.",
-			"Turn it so that the fold runs along the side of the table nearest to you and the cut end is on your left.",
-			fold,
-			"All distances across are measured from the fold."}
+		out = p.foldInHalf()
 	case FoldedAcross:
-		return []string{
-			fmt.Sprintf("Straighten both cut ends: cut along one weft thread, square to the selvedge. At least %s must be left.", say(p.Taken)),
-			"Lay the cloth right side up. Take one cut end and bring it over onto the other, right sides together: ends on ends, selvedges on selvedges.",
-			"Turn it so that the fold is on your left, the cut ends on your right and both selvedges of one side along the side of the table nearest to you.",
-			fmt.Sprintf("Measure from the fold to the cut ends at both selvedges: it must be the same, and at least %s. Pin the selvedges together about every 30 cm (12 in).", say(p.Length)),
-			"All distances along are measured from the fold, all distances across from the outer edge of the selvedge nearest to you."}
+		out = p.foldAcross(say)
 	case CutAcross:
-		return []string{straighten,
-			fmt.Sprintf("Measure %s along both selvedges, join the marks with chalk, and cut the cloth across there.", say(p.Taken-p.Length)),
-			"Mark the wrong side of both lengths with a chalk arrow that points away from the first cut end, so that you can tell their direction.",
-			"Lay the first length right side up, one selvedge along the side of the table nearest to you, its arrow pointing to your right.",
-			"Turn the second length over sidewise, like a page, and lay it right side down on the first, its arrow pointing to your right too; the left ends and the selvedges lie exactly on each other. Pin them about every 30 cm (12 in).",
-			"All distances along are measured from the left ends, all distances across from the outer edge of the selvedge nearest to you."}
+		out = p.cutAcross(say)
 	case SelvedgeIn:
-		return []string{straighten, open,
-			fmt.Sprintf("Chalk dots %s from the edge of the selvedge nearest to you, about every 30 cm (12 in). Bring that edge over onto the dots, right sides together.", say(2*p.FoldedIn)),
-			fmt.Sprintf("Measure from the fold to that edge: it must be %s everywhere. Smooth the fold, and pin the edge down.", say(p.FoldedIn)),
-			"Between the fold and that edge there are two layers; beyond it one, right side up.",
-			"All distances across are measured from the fold, which now lies nearest to you."}
+		out = p.foldOneIn(say)
 	case BothSelvedgesIn:
-		return []string{straighten, open,
-			fmt.Sprintf("Chalk dots along the middle, %s from either edge, about every 30 cm (12 in). Bring both selvedges over onto the dots, right sides together, until their edges meet there and do not overlap.", say(p.Width)),
-			fmt.Sprintf("Measure from fold to fold: it must be %s everywhere. Smooth both folds, and pin both edges down.", say(p.Width)),
-			"No piece may cross the line where the selvedges meet.",
-			"All distances across are measured from the fold nearest to you."}
+		out = p.foldBothIn(say)
 	case InStretches:
-		at := 0.0
-		if len(p.Parts) > 1 {
-			at = p.Parts[1].X
-		}
-		return []string{straighten,
-			fmt.Sprintf("Measure %s along both selvedges, join the marks with chalk, and cut the cloth across there.", say(at)),
-			"First length: fold it in half along, right sides together, selvedge exactly on selvedge, the fold nearest to you and the cut end on your left. Pin the selvedges together about every 30 cm (12 in).",
-			"Second length: spread it in one layer, right side up, one selvedge nearest to you and the end just cut on your left.",
-			"On each length, distances along are measured from its own left end; distances across from the fold on the first, from the outer edge of the selvedge nearest to you on the second."}
+		out = p.foldAndOpen(say)
 	}
-	return []string{straighten, open, smooth,
-		"All distances across are measured from the outer edge of the selvedge nearest to you."}
+	return out
+}
+
+const openOut = "Spread the cloth in one layer, right side up, with one selvedge along the side of the table nearest to you and the cut end on your left."
+
+// beginning is what comes before every lay.
+func (p LayPlan) beginning() []string {
+	out := append(p.rightSide(), "Straighten the cut end: cut along one weft thread, square to the selvedge.")
+	return append(out, p.flawsFirst()...)
+}
+
+// rightSide says which it is where both sides look alike.
+func (p LayPlan) rightSide() []string {
+	if !p.Cloth.Alike {
+		return nil
+	}
+	return []string{"Both sides of this cloth look alike: choose one as its right side, and put a pin into that."}
+}
+
+// flawsFirst says how the flaws are found again: they are measured from the
+// end that is cut straight.
+func (p LayPlan) flawsFirst() []string {
+	if len(p.Cloth.Flaws) == 0 {
+		return nil
+	}
+	text := "Right side up, with the straightened end on your left, find each flaw at the distances that were measured from that end and from the selvedge nearest to you"
+	if p.Plies == 1 {
+		return []string{text + "; chalk round it."}
+	}
+	return []string{text + ". Run a thread through the cloth beside it, so that it shows on both sides when the cloth is double: the plan hatches it, in whichever layer it lies."}
+}
+
+// apart is how far pins and dots lie from each other.
+func (p LayPlan) apart() string {
+	if p.Cloth.Inches {
+		return "about every 12 in"
+	}
+	return "about every 30 cm"
+}
+
+// pinTogether says how two layers are fixed to each other.
+func (p LayPlan) pinTogether() []string {
+	return append(p.stripesTogether(), "Pin the selvedges together "+p.apart()+".")
+}
+
+// stripesTogether says how stripes across lie in both layers: both have them
+// at the same places along, but not always at the same places across.
+func (p LayPlan) stripesTogether() []string {
+	if p.Cloth.Repeat.Along == 0 {
+		return nil
+	}
+	return []string{"Stick a pin through both layers on a line of the pattern that runs across the cloth, " + p.apart() +
+		": it must come out on the same line below. Shift the upper layer until it does."}
+}
+
+func (p LayPlan) foldInHalf() []string {
+	out := append(p.beginning(),
+		"Fold the cloth in half along its length, right sides together, until the two selvedges lie exactly on each other.",
+		"Turn it so that the fold runs along the side of the table nearest to you and the cut end is on your left.",
+		"Smooth it until the fold lies without a ripple.")
+	return append(append(out, p.pinTogether()...), "All distances across are measured from the fold.")
+}
+
+func (p LayPlan) foldAcross(say func(mm float64) string) []string {
+	out := append(p.rightSide(),
+		fmt.Sprintf("Straighten both cut ends: cut along one weft thread, square to the selvedge. At least %s must be left.", say(p.Taken)),
+		"Lay the cloth right side up. Take one cut end and bring it over onto the other, right sides together: ends on ends, selvedges on selvedges.",
+		"Turn it so that the fold is on your left, the cut ends on your right and both selvedges of one side along the side of the table nearest to you.",
+		fmt.Sprintf("Measure from the fold to the cut ends at both selvedges: it must be the same, and at least %s. Pin the selvedges together %s.", say(p.Length), p.apart()))
+	return append(out,
+		"All distances along are measured from the fold, all distances across from the outer edge of the selvedge nearest to you.")
+}
+
+func (p LayPlan) cutAcross(say func(mm float64) string) []string {
+	cut := fmt.Sprintf("Measure %s along both selvedges, join the marks with chalk, and cut the cloth across there.", say(p.Taken-p.Length))
+	if p.Cloth.Repeat.Along > 0 {
+		cut = fmt.Sprintf("Measure %s along both selvedges, a whole number of repeats, and cut the cloth across there, at the same place of the pattern as the cut end.", say(p.Taken-p.Length))
+	}
+	out := append(p.beginning(), cut,
+		"On each of the two lengths, put a pin into both selvedges at the end that lay nearer to the first cut end.",
+		"Lay the first length right side up, one selvedge along the side of the table nearest to you, its pinned end on your left.",
+		"Lay the second length on it right side down, its pinned end on your left too: left ends on each other, selvedges on selvedges. So the warp of both runs the same way.")
+	return append(append(out, p.pinTogether()...),
+		"All distances along are measured from the left ends, all distances across from the outer edge of the selvedge nearest to you.")
+}
+
+func (p LayPlan) foldOneIn(say func(mm float64) string) []string {
+	out := append(p.beginning(), openOut,
+		fmt.Sprintf("Put pins %s from the edge of the selvedge nearest to you, %s. Bring that edge over onto the pins, right sides together.", say(2*p.FoldedIn), p.apart()),
+		fmt.Sprintf("Measure from the fold to that edge: it must be %s everywhere. Smooth the fold, take the pins out, and pin the edge down.", say(p.FoldedIn)))
+	return append(append(out, p.stripesTogether()...),
+		"Between the fold and that edge there are two layers; beyond it one, right side up.",
+		"All distances across are measured from the fold, which now lies nearest to you.")
+}
+
+func (p LayPlan) foldBothIn(say func(mm float64) string) []string {
+	out := append(p.beginning(), openOut,
+		fmt.Sprintf("Put pins along the middle, %s from either edge, %s. Bring both selvedges over onto the pins, right sides together, until their edges meet there and do not overlap.", say(p.Width), p.apart()),
+		fmt.Sprintf("Measure from fold to fold: it must be %s everywhere. Smooth both folds, take the pins out, and pin both edges down.", say(p.Width)))
+	return append(append(out, p.stripesTogether()...),
+		"No piece may cross the line where the selvedges meet.",
+		"All distances across are measured from the fold nearest to you.")
+}
+
+func (p LayPlan) foldAndOpen(say func(mm float64) string) []string {
+	at := 0.0
+	if len(p.Parts) > 1 {
+		at = p.Parts[1].X
+	}
+	out := append(p.beginning(),
+		fmt.Sprintf("Measure %s along both selvedges, join the marks with chalk, and cut the cloth across there.", say(at)),
+		"First length: fold it in half along, right sides together, selvedge exactly on selvedge, the fold nearest to you and the first cut end on your left.")
+	return append(append(out, p.pinTogether()...),
+		"Second length: spread it in one layer, right side up, one selvedge nearest to you and the end just cut on your left.",
+		"On each length, distances along are measured from its own left end; distances across from the fold on the first, from the outer edge of the selvedge nearest to you on the second.")
 }
 
 // Least is a length of cloth that no layout in this lay can beat, mm: Bound,

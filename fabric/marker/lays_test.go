@@ -25,8 +25,8 @@ func TestWordsOfEveryLay(t *testing.T) {
 		want []string
 	}{
 		{fabric.FoldedAcross, []pieces.Piece{cape}, []string{"fold", "both selvedges", "both ends of the cloth", "At least 100 cm must be left", "at least 50 cm"}},
-		{fabric.CutAcross, []pieces.Piece{cape}, []string{"two cut ends", "Measure 50 cm along both selvedges", "over sidewise", "Near end from cut"}},
-		{fabric.SelvedgeIn, []pieces.Piece{fold, yoke}, []string{"edge folded in", "Chalk dots 42 cm from the edge", "2 and 1", "selvedge"}},
+		{fabric.CutAcross, []pieces.Piece{cape}, []string{"two cut ends", "Measure 50 cm along both selvedges", "its pinned end on your left", "cut end, cm"}},
+		{fabric.SelvedgeIn, []pieces.Piece{fold, yoke}, []string{"edge folded in", "Put pins 42 cm from the edge", "2 and 1", "selvedge"}},
 		{fabric.BothSelvedgesIn, []pieces.Piece{fold}, []string{"selvedges meet", "61 cm from either edge", "from fold to fold"}},
 		{fabric.InStretches, []pieces.Piece{fold, yoke}, []string{"cut across here, 50 cm", "Measure 50 cm along both selvedges", "fold, then selvedge nearest to you", "fold or selvedge"}},
 	} {

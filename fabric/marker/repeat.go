@@ -19,8 +19,8 @@ func (s *sheets) drawRepeat(v view) {
 
 // RepeatLines are lines on the same place of the repeat between two places
 // along the warp, in the frame of the lay: along the warp from the left end,
-// across from the centre line of the cloth. Across they are left out where the
-// lower ply does not lie as in an open or a simply folded lay.
+// across those of the ply that is seen from above, from the centre line of the
+// cloth.
 func RepeatLines(plan fabric.LayPlan, from, to float64) [][2]orb.Point {
 	var out [][2]orb.Point
 	for _, stretch := range stretches(plan) {
@@ -30,36 +30,61 @@ func RepeatLines(plan fabric.LayPlan, from, to float64) [][2]orb.Point {
 				out = append(out, [2]orb.Point{{x, stretch.low}, {x, stretch.high}})
 			}
 		}
-		first, ok := firstAcross(plan)
-		for y := first; ok && low < high && y <= stretch.high; y += plan.Cloth.Repeat.Across {
+	}
+	for _, b := range bands(plan) {
+		low, high := max(b.from, from), min(b.to, to)
+		if low >= high {
+			continue
+		}
+		for _, y := range b.linesAcross(plan) {
 			out = append(out, [2]orb.Point{{low, y}, {high, y}})
 		}
 	}
 	return out
 }
 
-// firstAcross is the lowest line of the repeat across, in the frame of the
-// lay; not ok where there is none, or none that can be shown.
-func firstAcross(plan fabric.LayPlan) (y float64, ok bool) {
+// band is a rectangle of the lay in which one ply is seen from above.
+type band struct {
+	stretch
+	part int
+}
+
+// bands of the lay: one a stretch, or two beside each other where a selvedge
+// is folded in.
+func bands(plan fabric.LayPlan) []band {
+	var out []band
+	for i, s := range stretches(plan) {
+		out = append(out, band{s, i})
+	}
+	first, edge := out[0], 0.0
+	switch plan.Lay {
+	case fabric.SelvedgeIn:
+		edge = plan.FoldedIn
+	case fabric.BothSelvedgesIn:
+		edge = plan.Width / 2
+	default:
+		return out
+	}
+	second := first
+	first.high, second.low, second.part = edge, edge, len(plan.Parts)-1
+	return []band{first, second}
+}
+
+// linesAcross are the places of the lines of the repeat across.
+func (b band) linesAcross(plan fabric.LayPlan) []float64 {
 	repeat := plan.Cloth.Repeat
 	if repeat.Across <= 0 {
-		return 0, false
+		return nil
 	}
-	edge := plan.Cloth.Selvedge // of the cloth, below y = 0
-	switch plan.Lay {
-	case fabric.Open, fabric.FoldedAcross, fabric.CutAcross:
-	case fabric.FoldedAlong:
-		edge = plan.Cloth.Width / 2
-	default:
-		return 0, false
+	middle := (b.low + b.high) / 2
+	there := plan.SeenAcross(b.part, middle)
+	at := middle + (repeat.CentreLine-there)*(plan.SeenAcross(b.part, middle+1)-there)
+	var out []float64
+	for y := at + math.Ceil((b.low-at)/repeat.Across)*repeat.Across; y <= b.high; y += repeat.Across {
+		out = append(out, y)
 	}
-	low, _ := Edges(plan)
-	at := repeat.CentreLine - edge
-	return at + math.Ceil((low-at)/repeat.Across)*repeat.Across, true
+	return out
 }
 
 // hasRepeat reports whether lines of a repeat are drawn.
-func hasRepeat(plan fabric.LayPlan) bool {
-	_, across := firstAcross(plan)
-	return across || plan.Cloth.Repeat.Along > 0
-}
+func hasRepeat(plan fabric.LayPlan) bool { return !plan.Cloth.Repeat.IsPlain() }

@@ -4,27 +4,48 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
 )
 
-// TestFirstAcross by hand: selvedge 10 mm, cloth 1020 mm wide, a line of the
-// repeat 60 mm from the edge of the cloth and every 80 mm.
-func TestFirstAcross(t *testing.T) {
-	plan := openPlan()
-	plan.Cloth.Repeat = fabric.Repeat{Across: 80, CentreLine: 60}
-	y, ok := firstAcross(plan)
-	assert.True(t, ok)
-	assert.InDelta(t, 50, y, 1e-9)
-	// Folded, the middle of the cloth, 510 mm from its edge, is y = 0; lines
-	// lie at 460 and 540 mm.
-	plan.Lay, plan.Width = fabric.FoldedAlong, 500
-	y, ok = firstAcross(plan)
-	assert.True(t, ok)
-	assert.InDelta(t, 30, y, 1e-9)
-	plan.Lay = fabric.BothSelvedgesIn
-	_, ok = firstAcross(plan)
-	assert.False(t, ok)
+// TestLinesAcross by hand: selvedge 10 mm, cloth 1020 mm wide, a line of the
+// repeat 60 mm from the edge of the cloth and every 80 mm. Where the cloth is
+// double the upper ply is seen, which has them mirrored about its fold.
+func TestLinesAcross(t *testing.T) {
+	for _, c := range []struct {
+		lay      fabric.Lay
+		width    float64
+		foldedIn float64
+		first    []float64 // of every band
+	}{
+		{fabric.Open, 1000, 0, []float64{50}},
+		{fabric.FoldedAcross, 1000, 0, []float64{50}},
+		{fabric.CutAcross, 1000, 0, []float64{-10}},      // the far edge, at 1020 mm, lies nearest
+		{fabric.FoldedAlong, 500, 0, []float64{50}},      // 460 mm, 50 mm before the fold at 510
+		{fabric.SelvedgeIn, 710, 300, []float64{0, 320}}, // 300 mm is the fold; single, 620 mm
+		{fabric.BothSelvedgesIn, 510, 0, []float64{35, 255}},
+	} {
+		t.Run(c.lay.String(), func(t *testing.T) {
+			plan := openPlan()
+			plan.Cloth.Repeat = fabric.Repeat{Across: 80, CentreLine: 60}
+			plan.Lay, plan.Plies, plan.Width, plan.FoldedIn = c.lay, c.lay.Plies(), c.width, c.foldedIn
+			plan.Parts = []fabric.Part{{Length: plan.Length, Width: c.width, Plies: plan.Plies}}
+			if c.lay == fabric.SelvedgeIn {
+				plan.Parts = append(plan.Parts, fabric.Part{Y: c.foldedIn, Length: plan.Length, Plies: 1})
+			}
+			all := bands(plan)
+			require.Len(t, all, len(c.first))
+			for i, want := range c.first {
+				lines := all[i].linesAcross(plan)
+				require.NotEmpty(t, lines)
+				assert.InDelta(t, want, lines[0], 1e-9)
+			}
+		})
+	}
+}
+
+func TestRepeatIsInTheLegend(t *testing.T) {
 	assert.Contains(t, textOf(t, written(t, withRepeat(), Options{})), "repeat")
 }
 

@@ -111,6 +111,7 @@ func laying(plan fabric.LayPlan, options Options) []string {
 	out := []string{
 		"Lay the pieces in the order of their numbers.",
 		fmt.Sprintf("Pin the near end of the grainline at its distances from the %s and from the %s; then swing the piece until the far end is at its own distance from the %s, and pin it. The arrow must point as the table says.", leftEnd(plan), edge, edge),
+		"A piece whose arrow points to an edge or away from it lies square to it: swing it until both ends of its grainline are as far from the " + leftEnd(plan) + ".",
 		"Hatched pieces: the template lies face down.",
 		"The solid line is the cutting line, the dashed line the seam line."}
 	out = append(out, matching(plan, options)...)
@@ -123,8 +124,10 @@ func laying(plan fabric.LayPlan, options Options) []string {
 	switch plan.Lay {
 	case fabric.FoldedAlong, fabric.BothSelvedgesIn:
 		out = append(out, "Fold edges lie exactly on the fold and are not cut. Every other piece gives a right and a left at once.")
-	case fabric.FoldedAcross, fabric.CutAcross:
+	case fabric.FoldedAcross:
 		out = append(out, "Every piece gives a right and a left at once. Cut through both layers, along the fold as well where a piece reaches it.")
+	case fabric.CutAcross:
+		out = append(out, "Every piece gives a right and a left at once. Cut through both layers.")
 	case fabric.SelvedgeIn, fabric.InStretches:
 		out = append(out, "Fold edges lie exactly on the fold and are not cut. Where the cloth is double every other piece gives a right and a left at once; where it is single, one.")
 	}
@@ -141,14 +144,13 @@ func matching(plan fabric.LayPlan, options Options) []string {
 	if repeat.Along > 0 {
 		every = append(every, options.Short(repeat.Along)+" along the cloth")
 	}
-	if _, ok := firstAcross(plan); ok {
+	if repeat.Across > 0 {
 		every = append(every, options.Short(repeat.Across)+" across")
 	}
-	pinned := ""
-	if plan.Plies == 2 {
-		pinned = ", in both layers"
+	out := []string{fmt.Sprintf("Dotted lines lie on the same line of the pattern of the cloth, every %s. Before you pin a piece, see that the pattern meets it where the dotted lines do on the plan.", strings.Join(every, " and "))}
+	if repeat.Across > 0 && plan.Plies == 2 && plan.Lay != fabric.FoldedAcross {
+		out = append(out, "Where the cloth is double, the dotted lines along it are those of the upper layer, which you see.")
 	}
-	out := []string{fmt.Sprintf("Dotted lines lie on the same line of the pattern of the cloth, every %s. Before you pin a piece, see that the pattern meets it where the dotted lines do on the plan%s.", strings.Join(every, " and "), pinned)}
 	if repeat.Along > 0 && plan.Lay != fabric.InStretches {
 		out = append(out, fmt.Sprintf("The %s lies on such a line, and all distances along begin there.", leftEnd(plan)))
 	}
