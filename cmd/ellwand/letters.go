@@ -6,7 +6,7 @@ import (
 )
 
 // warnLetters says which names of a job stand otherwise on paper, because the
-// font lacks some of their letters.
+// typeface lacks some of their letters.
 func (e *env) warnLetters(work *job.Work) {
 	names := []string{work.Title()}
 	for _, made := range work.Garments {
@@ -24,6 +24,6 @@ func (e *env) warnLetters(work *job.Work) {
 			continue
 		}
 		said[name] = true
-		e.note("note: %q stands as %q on paper: the font there has Latin, Greek and Cyrillic letters, but not all of these; give a name in letters that it has", name, drawing.Printable(name))
+		e.note("note: %q stands as %q on paper: the typeface there has the letters of Latin scripts, Greek, Cyrillic, Armenian and Georgian, but not all of these; give a name in letters that it has", name, drawing.Printable(name))
 	}
 }

@@ -1,23 +1,30 @@
 package drawing
 
 import (
+	_ "embed" // puts the typeface into the program
 	"strings"
 	"sync"
+	"unicode"
 	"unicode/utf8"
 
 	"github.com/jung-kurt/gofpdf"
 	"github.com/paulmach/orb"
 	"golang.org/x/image/font"
-	"golang.org/x/image/font/gofont/gobold"
-	"golang.org/x/image/font/gofont/goregular"
 	"golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
 	"golang.org/x/text/unicode/norm"
 )
 
-// Family is the Go font, which is free to embed and has Latin, Greek and
-// Cyrillic letters and the common fractions.
-const Family = "go"
+// Family is DejaVu Sans Condensed 2.37, which is free to embed (its licence
+// lies beside it) and has the letters of Latin scripts, Vietnamese among them,
+// Greek, Cyrillic, Armenian and Georgian, and the common fractions.
+const Family = "dejavu"
+
+//go:embed typeface/DejaVuSansCondensed.ttf
+var regularFile []byte
+
+//go:embed typeface/DejaVuSansCondensed-Bold.ttf
+var boldFile []byte
 
 // Point is one point of type in mm.
 const Point = 25.4 / 72
@@ -55,10 +62,10 @@ func (t Text) start() float64 {
 	return Width(t.Words, t.Points, t.Bold) * float64(t.Align) / 2
 }
 
-// AddFonts gives a document the Go font, regular and bold.
+// AddFonts gives a document the typeface, regular and bold.
 func AddFonts(pdf *gofpdf.Fpdf) {
-	pdf.AddUTF8FontFromBytes(Family, "", goregular.TTF)
-	pdf.AddUTF8FontFromBytes(Family, "B", gobold.TTF)
+	pdf.AddUTF8FontFromBytes(Family, "", regularFile)
+	pdf.AddUTF8FontFromBytes(Family, "B", boldFile)
 }
 
 // face is a font with what was asked of it before.
@@ -71,7 +78,7 @@ type face struct {
 	asked    map[rune]bool
 }
 
-var regular, bold = sync.OnceValue(faceOf(goregular.TTF)), sync.OnceValue(faceOf(gobold.TTF))
+var regular, bold = sync.OnceValue(faceOf(regularFile)), sync.OnceValue(faceOf(boldFile))
 
 func faceOf(file []byte) func() *face {
 	return func() *face {
@@ -90,6 +97,12 @@ func faceFor(isBold bool) *face {
 	return regular()
 }
 
+// needsSetting reports whether a letter is of a script that cannot be written
+// letter by letter from left to right, so that it counts as lacking.
+func needsSetting(r rune) bool {
+	return unicode.In(r, unicode.Hebrew, unicode.Arabic, unicode.Nko, unicode.Lao)
+}
+
 // advance is the width of a rune in ems; not ok for one that the font lacks.
 // Runes beyond U+FFFF count as lacking: gofpdf cannot write them.
 func (f *face) advance(r rune) (ems float64, ok bool) {
@@ -98,7 +111,7 @@ func (f *face) advance(r rune) (ems float64, ok bool) {
 	if !f.asked[r] {
 		f.asked[r] = true
 		glyph, err := f.font.GlyphIndex(&f.buffer, r)
-		if err == nil && glyph != 0 && r <= 0xFFFF {
+		if err == nil && glyph != 0 && r <= 0xFFFF && !needsSetting(r) {
 			units := fixed.Int26_6(f.font.UnitsPerEm()) << 6
 			if width, err := f.font.GlyphAdvance(&f.buffer, glyph, units, font.HintingNone); err == nil {
 				f.advances[r] = float64(width) / float64(units)
@@ -109,19 +122,29 @@ func (f *face) advance(r rune) (ems float64, ok bool) {
 	return ems, ok
 }
 
+// isDrawn reports whether the font has a letter, regular and bold.
+func isDrawn(r rune) bool {
+	_, inRegular := regular().advance(r)
+	_, inBold := bold().advance(r)
+	return inRegular && inBold
+}
+
 // Printable puts for every rune that the font cannot draw its letter without
 // accents, or "?" where it lacks that too, and a space for every control
-// character. Accents that stand apart are joined to their letters first.
+// character. Accents that stand apart are joined to their letters first; those
+// with which no letter comes joined are drawn over it.
 func Printable(text string) string {
 	return strings.Map(func(r rune) rune {
-		if r < ' ' {
+		switch {
+		case r < ' ':
 			return ' '
+		case unicode.Is(unicode.Cf, r): // joiners and marks of direction
+			return -1
 		}
-		if _, ok := regular().advance(r); ok {
+		if isDrawn(r) {
 			return r
 		}
-		bare, _ := utf8.DecodeRuneInString(norm.NFD.String(string(r)))
-		if _, ok := regular().advance(bare); ok {
+		if bare, _ := utf8.DecodeRuneInString(norm.NFD.String(string(r))); isDrawn(bare) {
 			return bare
 		}
 		return '?'

@@ -15,6 +15,7 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"golang.org/x/text/unicode/norm"
 	"pgregory.net/rapid"
 )
 
@@ -148,10 +149,20 @@ func TestHatching(t *testing.T) {
 
 func TestPrintable(t *testing.T) {
 	assert.Equal(t, "été ½ рукав μ ? ? ", Printable("été ½ рукав μ 袖 \U0001F9F5\n"))
-	assert.Equal(t, "Nguyen Thi, é, ????", Printable("Nguyễn Thị, e\u0301, שלום"), "letters without their accents, accents joined")
-	assert.True(t, IsPrintable("e\u0301 μανίκι рукав ½"))
-	assert.False(t, IsPrintable("Nguyễn"))
-	assert.False(t, IsPrintable("袖"))
+	assert.Equal(t, "Nguyễn Thị, é", Printable("Nguyễn Thị, e\u0301"), "accents are joined to their letters")
+	assert.Equal(t, "ẹ̀kọ́", Printable("ẹ\u0300ko\u0323\u0301"), "those with which no letter comes joined stand over it")
+	assert.Equal(t, "zero width", Printable("zero\u200b width\u200e"))
+	for _, name := range []string{"Nguyễn Thị Hà", "Łódź, Þórður, İğdır", "Adéọlá", "Ελένη, Ἀθηνᾶ", "Ґалина", "Հայաստան", "თბილისი", "½ ⅓ ¼ ⅛ ⅜ ⅝ ⅞"} {
+		assert.True(t, IsPrintable(name), name)
+		assert.Equal(t, norm.NFC.String(name), Printable(norm.NFD.String(name)))
+		for _, r := range name {
+			ems, ok := bold().advance(r)
+			assert.True(t, ok && (ems > 0.1), "%q in bold", r)
+		}
+	}
+	for _, name := range []string{"袖", "שלום", "محمد", "ศรี", "अनुष्का", "🧵"} {
+		assert.False(t, IsPrintable(name), name)
+	}
 	assert.InDelta(t, 2*Width("sleeve", 9, false), Width("sleeve", 18, false), 1e-9)
 	assert.Equal(t, "a lo…", Shortened("a long name", 10, false, Width("a lo…", 10, false)+0.01))
 	assert.Equal(t, []string{"one two", "three"}, Wrapped("one two three", 10, false, Width("one two t", 10, false)))

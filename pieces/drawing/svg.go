@@ -17,7 +17,7 @@ import (
 func WriteSVG(w io.Writer, title string, page Page) error {
 	buffer := bufio.NewWriter(w)
 	fmt.Fprintf(buffer, `<?xml version="1.0" encoding="UTF-8"?>
-<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" font-family="Go, Arial, Helvetica, sans-serif" fill="none" stroke-linejoin="round" stroke-linecap="round">
+<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" font-family="'DejaVu Sans Condensed', 'DejaVu Sans', Arial, Helvetica, sans-serif" fill="none" stroke-linejoin="round" stroke-linecap="round">
 <title>%[3]s</title>
 <rect width="%[1]s" height="%[2]s" fill="white"/>
 `, number(page.Width), number(page.Height), escaped(title))

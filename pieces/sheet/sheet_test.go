@@ -196,15 +196,15 @@ func TestTilesSayWhatTheyAre(t *testing.T) {
 	}
 }
 
-// TestNamesInOtherScripts: the font has Latin, Greek and Cyrillic; gofpdf
-// panics on runes beyond U+FFFF.
+// TestNamesInOtherScripts: the typeface has Latin letters, Greek and Cyrillic;
+// gofpdf panics on runes beyond U+FFFF.
 func TestNamesInOtherScripts(t *testing.T) {
 	p := sleeve(1)
-	p.Name = "Ärmel рукав μανίκι 袖 🧵 𝒳"
+	p.Name = "Ärmel рукав μανίκι tay áo sườn xám 袖 🧵 𝒳"
 	layout := Layout{Title: "Žofie \U0001F9F5", Paper: named(t, "a3"), Figures: []Figure{figureOf(t, p).Map(onto(220, 770))}}
 	text, err := exec.Command("pdftotext", "-layout", written(t, layout), "-").Output()
 	require.NoError(t, err)
-	assert.Contains(t, string(text), "Ärmel рукав μανίκι ? ? ?")
+	assert.Contains(t, string(text), "Ärmel рукав μανίκι tay áo sườn xám ? ? ?")
 	assert.Contains(t, string(text), "Žofie ?")
 }
 

@@ -46,7 +46,7 @@ func Write(w io.Writer, all ...pieces.Piece) error {
 	width, height := arrange(drawings)
 	var out bytes.Buffer
 	fmt.Fprintf(&out, `<?xml version="1.0" encoding="UTF-8"?>
-<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" font-family="sans-serif">
+<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" font-family="'DejaVu Sans Condensed', 'DejaVu Sans', sans-serif">
 <rect width="%[1]s" height="%[2]s" fill="white"/>
 `, number(width), number(height))
 	for _, d := range drawings {
