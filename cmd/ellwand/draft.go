@@ -27,10 +27,15 @@ named after the job unless -o names another.
 --sheet writes the draft sheet instead: for each piece a page with its
 construction in numbered steps, the figures of this body filled in, by which to
 draw it by hand with ruler and curve. It is a PDF, or plain text when the name
-ends in .txt. With -o as well, both are written.`,
+ends in .txt. With -o as well, both are written.
+
+--sizes drafts the job in several sizes of its table. Each drawing then has all
+of them one over the other, told apart by their dashes; so has the draft sheet,
+with tables of where every point lies and how long every seam is in each size.`,
 		Example: `  ellwand draft blouse.yaml
   ellwand draft blouse.yaml -o pieces --force
-  ellwand draft blouse.yaml --sheet steps.pdf`,
+  ellwand draft blouse.yaml --sheet steps.pdf
+  ellwand draft skirt.yaml --sizes 8,12,16 --sheet sizes.pdf`,
 		Args: one("a job file"),
 		RunE: func(_ *cobra.Command, args []string) error {
 			return e.draft(args[0], d)
@@ -39,6 +44,7 @@ ends in .txt. With -o as well, both are written.`,
 	cmd.Flags().StringVarP(&d.folder, "output", "o", "", "folder for the SVG drawings; blouse-pieces for blouse.yaml if not given")
 	cmd.Flags().StringVar(&d.sheet, "sheet", "", "write the draft sheet, steps to draw by hand, as PDF or .txt")
 	cmd.Flags().StringVar(&d.paper, "paper", "a4", "paper of the draft sheet: a4 or letter")
+	cmd.Flags().StringSliceVar(&d.sizes, "sizes", nil, "sizes of the job's table to draw one over the other, smallest first: 10,12,14")
 	cmd.Flags().BoolVar(&d.force, "force", false, "overwrite files that exist")
 	return cmd
 }
@@ -46,24 +52,28 @@ ends in .txt. With -o as well, both are written.`,
 // draftOptions are the options of the draft command.
 type draftOptions struct {
 	folder, sheet, paper string
+	sizes                []string
 	force                bool
 }
 
 func (e *env) draft(path string, d draftOptions) error {
-	work, err := readJob(path)
-	if err != nil {
-		return err
-	}
 	if d.folder == "" && d.sheet == "" {
 		base := filepath.Base(path)
 		d.folder = strings.TrimSuffix(base, filepath.Ext(base)) + "-pieces"
+	}
+	if len(d.sizes) > 0 {
+		return e.draftSizes(path, d)
+	}
+	work, err := readJob(path)
+	if err != nil {
+		return err
 	}
 	files := &outputs{force: d.force, input: path}
 	if err := addDrawings(files, work, d.folder); err != nil {
 		return err
 	}
 	drawings := len(files.list)
-	if err := addSheet(files, work, d); err != nil {
+	if err := addSheet(files, []*job.Work{work}, d); err != nil {
 		return err
 	}
 	report, err := draftOf(work)
@@ -73,22 +83,25 @@ func (e *env) draft(path string, d draftOptions) error {
 	if err := files.commit(); err != nil {
 		return err
 	}
-	for _, out := range files.list {
-		report.Files = append(report.Files, out.path)
-	}
+	report.Files = files.paths()
 	if e.json {
 		return e.printJSON(report)
 	}
 	e.printDraft(work, report)
 	fmt.Fprintln(e.out)
+	e.saidWritten(d, drawings)
+	e.warn(work)
+	return nil
+}
+
+// saidWritten says what was written where.
+func (e *env) saidWritten(d draftOptions, drawings int) {
 	if d.folder != "" {
 		fmt.Fprintf(e.out, "%d drawings written to %s\n", drawings, d.folder)
 	}
 	if d.sheet != "" {
 		fmt.Fprintf(e.out, "draft sheet written to %s\n", d.sheet)
 	}
-	e.warn(work)
-	return nil
 }
 
 // addDrawings plans an SVG drawing of every piece, unless there is no folder

@@ -10,8 +10,9 @@ import (
 	"ellwand/draft/steps"
 )
 
-// addSheet plans the draft sheet, if one is asked for.
-func addSheet(files *outputs, work *job.Work, d draftOptions) error {
+// addSheet plans the draft sheet, if one is asked for: the steps of a single
+// size, or several sizes one over the other.
+func addSheet(files *outputs, works []*job.Work, d draftOptions) error {
 	if d.sheet == "" {
 		return nil
 	}
@@ -20,12 +21,18 @@ func addSheet(files *outputs, work *job.Work, d draftOptions) error {
 	if !known {
 		return fmt.Errorf("there is no paper %q for the draft sheet; use a4 or letter", d.paper)
 	}
-	document := documentOf(work)
+	text := func(w io.Writer) error { return steps.WriteText(w, documentOf(works[0])) }
+	pdf := func(w io.Writer) error { return steps.WritePDF(w, documentOf(works[0]), paper) }
+	if len(d.sizes) > 0 {
+		nest := nestOfSheets(works, d.sizes)
+		text = func(w io.Writer) error { return steps.WriteNestText(w, nest) }
+		pdf = func(w io.Writer) error { return steps.WriteNestPDF(w, nest, paper) }
+	}
 	switch strings.ToLower(filepath.Ext(d.sheet)) {
 	case ".txt":
-		return files.add(d.sheet, func(w io.Writer) error { return steps.WriteText(w, document) })
+		return files.add(d.sheet, text)
 	case ".pdf":
-		return files.add(d.sheet, func(w io.Writer) error { return steps.WritePDF(w, document, paper) })
+		return files.add(d.sheet, pdf)
 	}
 	return fmt.Errorf("the draft sheet is a PDF or plain text: end its name %s in .pdf or .txt", d.sheet)
 }

@@ -25,6 +25,15 @@ type output struct {
 	write func(io.Writer) error
 }
 
+// paths of the files in the order of adding.
+func (o *outputs) paths() []string {
+	out := make([]string, len(o.list))
+	for i, file := range o.list {
+		out[i] = file.path
+	}
+	return out
+}
+
 // check refuses a path that cannot be written, before any work is done.
 func (o *outputs) check(path string) error {
 	info, err := os.Stat(path)

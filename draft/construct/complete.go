@@ -15,9 +15,9 @@ import (
 // by its number: less than a pencil line.
 const near = 0.3
 
-// PointAt is the numbered point at a place, and whether there is one.
+// PointAt is the last numbered point at a place, and whether there is one.
 func (s Sheet) PointAt(at orb.Point) (Point, bool) {
-	for _, p := range s.Points {
+	for _, p := range slices.Backward(s.Points) {
 		if Distance(p.At, at) < near {
 			return p, true
 		}

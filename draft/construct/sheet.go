@@ -36,8 +36,8 @@ type Step struct {
 	Lengths []float64
 	// Rule says where the lengths come from: "scye depth and 5 mm".
 	Rule string
-	// From and To are the numbers of the points between which the step draws
-	// a line to set the second; 0 when it draws none.
+	// To is the number of the point that the step sets, and From that of the
+	// one from which it draws a line there; 0 when it sets or draws none.
 	From, To int
 }
 
@@ -50,8 +50,11 @@ func (s Step) Text(unit measure.Unit) string {
 	if s.Rule == "" {
 		return text
 	}
-	return text + ": " + reworded(s.Rule, unit)
+	return text + ": " + s.RuleText(unit)
 }
+
+// RuleText is the rule alone, its fixed lengths worded in a unit.
+func (s Step) RuleText(unit measure.Unit) string { return reworded(s.Rule, unit) }
 
 // Point is a numbered point of a draft.
 type Point struct {
@@ -175,10 +178,7 @@ func (s *Sheet) Guide(edge string, path pieces.Path) { s.Guides = append(s.Guide
 func (s *Sheet) point(from Point, at orb.Point, do, rule string, lengths ...float64) Point {
 	set := Point{len(s.Points) + 1, at}
 	s.Points = append(s.Points, set)
-	step := Step{Do: fmt.Sprintf(do, set.Number), Lengths: lengths, Rule: rule, From: from.Number}
-	if step.From > 0 {
-		step.To = set.Number
-	}
+	step := Step{Do: fmt.Sprintf(do, set.Number), Lengths: lengths, Rule: rule, From: from.Number, To: set.Number}
 	s.Steps = append(s.Steps, step)
 	return set
 }

@@ -40,22 +40,26 @@ const numberRoom = 6.0
 // draw puts the piece into a place of a width at an upper edge, no taller than
 // given, and returns the height that it took and its scale.
 func (c content) draw(to *drawing.Picture, left, top, width, tallest float64) (height, scale float64) {
-	box := c.bound()
+	f, height := placed(c, c.bound(), to, left, top, width, tallest)
+	f.drawLines()
+	f.drawNumbers()
+	return height, f.scale
+}
+
+// placed is the drawing of what lies in a box, at the largest scale that the
+// place has room for, and its height on paper.
+func placed(c content, box orb.Bound, to *drawing.Picture, left, top, width, tallest float64) (f *figure, height float64) {
 	w, h := box.Max[0]-box.Min[0], box.Max[1]-box.Min[1]
-	scale = math.Max(w/(width-2*numberRoom), h/(tallest-2*numberRoom))
+	scale := math.Max(w/(width-2*numberRoom), h/(tallest-2*numberRoom))
 	for _, s := range scales {
 		if s >= scale {
 			scale = s
 			break
 		}
 	}
-	height = h/scale + 2*numberRoom
-	f := figure{content: c, to: to, scale: scale, shift: orb.Point{
+	return &figure{content: c, to: to, scale: scale, shift: orb.Point{
 		left + width/2 - (box.Min[0]+w/2)/scale, top + numberRoom + box.Max[1]/scale,
-	}}
-	f.drawLines()
-	f.drawNumbers()
-	return height, scale
+	}}, h/scale + 2*numberRoom
 }
 
 // bound of the piece with all points and guides of its draft.

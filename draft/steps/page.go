@@ -44,12 +44,17 @@ func WritePDF(w io.Writer, d Document, paper Paper) error {
 		}
 		s.closingPage(garment)
 	}
+	return s.finish(w, "Draft sheet: "+d.Title)
+}
+
+// finish numbers the pages and writes them.
+func (s *sheets) finish(w io.Writer, title string) error {
 	pages := make([]drawing.Page, len(s.pages))
 	for i, p := range s.pages {
 		s.foot(p, i+1)
 		pages[i] = *p
 	}
-	return drawing.WritePDF(w, "Draft sheet: "+d.Title, pages)
+	return drawing.WritePDF(w, title, pages)
 }
 
 // sheets are the pages in the making, and where the next words go.
