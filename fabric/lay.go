@@ -46,6 +46,15 @@ func AllLays() []Lay {
 // String gives the name of the lay: "open" or "folded along the warp".
 func (l Lay) String() string { return termOf(lays, int(l)) }
 
+// Way says how the cloth is laid, after "lay it" or "laid": "open", "with one
+// selvedge folded in".
+func (l Lay) Way() string {
+	if l == SelvedgeIn || l == BothSelvedgesIn {
+		return "with " + l.String()
+	}
+	return l.String()
+}
+
 // Plies of cloth that lie on each other, at most: 1 or 2.
 func (l Lay) Plies() int {
 	if l == Open {

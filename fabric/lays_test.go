@@ -103,7 +103,7 @@ func TestLaysThatCannotBe(t *testing.T) {
 		all   []pieces.Piece
 		want  []string
 	}{
-		{"one way", oneWay, fabric.FoldedAcross, []pieces.Piece{cuff}, []string{"cuff: it must go one way", "cut the cloth across and turn"}},
+		{"one way", oneWay, fabric.FoldedAcross, []pieces.Piece{cuff}, []string{"the cloth goes one way, and in the upper ply the warp runs the other way", "cut the cloth across and turn"}},
 		{"one-way piece", one, fabric.FoldedAcross, []pieces.Piece{cuff}, []string{"cuff: it must go one way"}},
 		{"flawed", stained, fabric.FoldedAcross, []pieces.Piece{cuff}, []string{"the cloth has flaws", "lay it open or folded along the warp"}},
 		{"flawed", stained, fabric.CutAcross, []pieces.Piece{cuff}, []string{"the cloth has flaws"}},

@@ -155,7 +155,7 @@ func (r Requirement) choose() (Requirement, error) {
 		reasons = []error{open}
 	}
 	if r.Chosen < 0 && len(r.Lays) == 1 && r.Lays[0].Lay != Open {
-		return Requirement{}, fmt.Errorf("it cannot be laid %w", reasons[0])
+		return Requirement{}, fmt.Errorf("it cannot be laid %s: %s", r.Lays[0].Lay.Way(), r.Lays[0].Impossible)
 	}
 	if r.Chosen < 0 {
 		return Requirement{}, fmt.Errorf("no lay of %s is possible:\n%w", r.Cloth, errors.Join(reasons...))

@@ -138,8 +138,9 @@ func (p LayPlan) cutAcross(say func(mm float64) string) []string {
 func (p LayPlan) foldOneIn(say func(mm float64) string) []string {
 	out := append(p.beginning(), openOut,
 		fmt.Sprintf("Put pins %s from the edge of the selvedge nearest to you, %s. Bring that edge over onto the pins, right sides together.", say(2*p.FoldedIn), p.apart()),
-		fmt.Sprintf("Measure from the fold to that edge: it must be %s everywhere. Smooth the fold, take the pins out, and pin the edge down.", say(p.FoldedIn)))
+		fmt.Sprintf("Measure from the fold to that edge: it must be %s everywhere. Smooth the fold, and take the pins out.", say(p.FoldedIn)))
 	return append(append(out, p.stripesTogether()...),
+		"Pin the edge down "+p.apart()+".",
 		"Between the fold and that edge there are two layers; beyond it one, right side up.",
 		"All distances across are measured from the fold, which now lies nearest to you.")
 }
@@ -147,8 +148,9 @@ func (p LayPlan) foldOneIn(say func(mm float64) string) []string {
 func (p LayPlan) foldBothIn(say func(mm float64) string) []string {
 	out := append(p.beginning(), openOut,
 		fmt.Sprintf("Put pins along the middle, %s from either edge, %s. Bring both selvedges over onto the pins, right sides together, until their edges meet there and do not overlap.", say(p.Width), p.apart()),
-		fmt.Sprintf("Measure from fold to fold: it must be %s everywhere. Smooth both folds, take the pins out, and pin both edges down.", say(p.Width)))
+		fmt.Sprintf("Measure from fold to fold: it must be %s everywhere. Smooth both folds, and take the pins out.", say(p.Width)))
 	return append(append(out, p.stripesTogether()...),
+		"Pin both edges down "+p.apart()+".",
 		"No piece may cross the line where the selvedges meet.",
 		"All distances across are measured from the fold nearest to you.")
 }

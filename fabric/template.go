@@ -63,6 +63,9 @@ func (d demand) of(cut, first int) demand {
 // where grain, nap, fold and right side become plain geometry. It fails with
 // all reasons why the lay is not possible.
 func templatesOf(cloth Cloth, b bed, demands []demand) ([]template, error) {
+	if b.lay == FoldedAcross && cloth.Nap != EitherWay {
+		return nil, fmt.Errorf("the cloth goes %s, and %s", cloth.Nap, againstTheWarp)
+	}
 	var out []template
 	var faults []error
 	for _, d := range demands {
@@ -83,6 +86,10 @@ func templatesOf(cloth Cloth, b bed, demands []demand) ([]template, error) {
 	return out, errors.Join(faults...)
 }
 
+// againstTheWarp is why nothing that goes one way is cut from a cloth folded
+// across.
+const againstTheWarp = "in the upper ply the warp runs the other way; cut the cloth across and turn the upper length round, or lay it open"
+
 // chalked gives the templates of one piece: two when right and left are
 // chalked apart.
 func chalked(cloth Cloth, b bed, d demand) ([]template, error) {
@@ -90,7 +97,7 @@ func chalked(cloth Cloth, b bed, d demand) ([]template, error) {
 	cloth.Nap = napOf(cloth, d.piece)
 	switch {
 	case b.lay == FoldedAcross && cloth.Nap != EitherWay:
-		return nil, fmt.Errorf("%s: it must go one way, and in the upper ply the warp runs the other way; cut the cloth across and turn the upper length round, or lay it open", d.piece.Name)
+		return nil, fmt.Errorf("%s: it must go one way, and %s", d.piece.Name, againstTheWarp)
 	case b.plies() == 1 && d.piece.Fold != "":
 		return wholeOf(base, cloth), nil
 	case b.plies() == 1:

@@ -163,26 +163,17 @@ func (e *env) printLays(work *job.Work, need fabric.Requirement) {
 // whyNot says why lays are not in the table. Those with the same reason share
 // a line.
 func whyNot(lays []fabric.LayPlan) []string {
-	var reasons []string
-	names := map[string][]string{}
+	var lines []string
 	for _, plan := range lays {
-		if plan.Possible() {
-			continue
+		switch {
+		case plan.Possible():
+		case plan.Throughout != nil:
+			lines = append(lines, plan.Lay.String()+": "+plan.Impossible)
+		default:
+			lines = append(lines, plan.Lay.String()+": not possible: "+once(plan.Impossible))
 		}
-		reason := "not possible: " + once(plan.Impossible)
-		if plan.Throughout != nil {
-			reason = plan.Impossible
-		}
-		if names[reason] == nil {
-			reasons = append(reasons, reason)
-		}
-		names[reason] = append(names[reason], plan.Lay.String())
 	}
-	lines := make([]string, len(reasons))
-	for i, reason := range reasons {
-		lines[i] = strings.Join(names[reason], ", ") + ": " + reason
-	}
-	return lines
+	return byReason(lines)
 }
 
 // pliesOf says in how many plies the cloth lies: "2", or "2 and 1" where only
@@ -197,7 +188,7 @@ func pliesOf(plan fabric.LayPlan) string {
 // advice says what to buy, how to lay it, and what opening the cloth saves.
 func advice(work *job.Work, need fabric.Requirement) string {
 	chosen := need.Lays[need.Chosen]
-	text := fmt.Sprintf("Buy %s and lay it %s.", buyText(work, need.Cloth, chosen), chosen.Lay)
+	text := fmt.Sprintf("Buy %s and lay it %s.", buyText(work, need.Cloth, chosen), chosen.Lay.Way())
 	open, folded, both := openAndFolded(need)
 	switch {
 	case !both:
@@ -221,11 +212,19 @@ func advice(work *job.Work, need fabric.Requirement) string {
 func matchingText(work *job.Work, need fabric.Requirement) string {
 	m, all := need.Matching, work.PiecesOf(need.Cloth.Name)
 	var text strings.Builder
+	var said []string
 	for _, match := range need.Lays[need.Chosen].Matches {
-		fmt.Fprintf(&text, "Matched: %s.\n", match.Describe(all))
+		if line := match.Describe(all); !slices.Contains(said, line) { // garment after garment
+			said = append(said, line)
+			fmt.Fprintf(&text, "Matched: %s.\n", line)
+		}
 	}
-	fmt.Fprintf(&text, "Matching takes %s more than plain cloth (%s)", work.Format(m.Extra()), work.FormatLong(m.Plain))
-	if m.Repeats > 0 {
+	more := "no more"
+	if m.Extra() >= 0.5 {
+		more = work.Format(m.Extra()) + " more"
+	}
+	fmt.Fprintf(&text, "Matching takes %s than plain cloth (%s)", more, work.FormatLong(m.Plain))
+	if m.Repeats >= 0.05 {
 		fmt.Fprintf(&text, ", %.1f repeats", m.Repeats)
 	}
 	fmt.Fprintf(&text, "; the rule of thumb, one repeat more than plain, comes to %s.", work.FormatLong(m.RuleOfThumb))
@@ -247,14 +246,31 @@ func openAndFolded(need fabric.Requirement) (open, folded fabric.LayPlan, both b
 	return open, folded, haveOpen && haveFolded
 }
 
-// once leaves out the lines that repeat one above: the same piece of many
-// garments stands in the way for the same reason.
+// once makes one line of those that give the same reason: the same piece of
+// many garments, or several pieces, stand in the way for it.
 func once(text string) string {
-	var lines []string
-	for _, line := range strings.Split(text, "\n") {
-		if !slices.Contains(lines, line) {
-			lines = append(lines, line)
+	return strings.Join(byReason(strings.Split(text, "\n")), "\n  ")
+}
+
+// byReason joins the names of lines "name: reason" that share a reason.
+func byReason(lines []string) []string {
+	var reasons []string
+	names := map[string][]string{}
+	for _, line := range lines {
+		name, reason, _ := strings.Cut(line, ": ")
+		if names[reason] == nil {
+			reasons = append(reasons, reason)
+		}
+		if !slices.Contains(names[reason], name) {
+			names[reason] = append(names[reason], name)
 		}
 	}
-	return strings.Join(lines, "\n  ")
+	out := make([]string, len(reasons))
+	for i, reason := range reasons {
+		out[i] = strings.Join(names[reason], ", ")
+		if reason != "" {
+			out[i] += ": " + reason
+		}
+	}
+	return out
 }

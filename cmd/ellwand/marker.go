@@ -232,7 +232,7 @@ func planOf(need fabric.Requirement, lay *fabric.Lay) (fabric.LayPlan, error) {
 			return *one, nil
 		}
 		if !plan.Possible() {
-			return plan, fmt.Errorf("it cannot be laid %s: %s", plan.Lay, plan.Impossible)
+			return plan, fmt.Errorf("it cannot be laid %s: %s", plan.Lay.Way(), plan.Impossible)
 		}
 		return plan, nil
 	}

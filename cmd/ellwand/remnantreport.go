@@ -78,9 +78,9 @@ func enoughLines(work *job.Work, a asked) []string {
 	if len(a.row) > 0 {
 		return append(rowLines(a), plan.Notes...)
 	}
-	out := []string{fmt.Sprintf("Lay it %s; the pieces take %s.", plan.Lay, work.FormatLong(plan.Taken))}
+	out := []string{fmt.Sprintf("Lay it %s; the pieces take %s.", plan.Lay.Way(), work.FormatLong(plan.Taken))}
 	for _, reason := range a.fit.Reasons {
-		out = append(out, fmt.Sprintf("Not %s: %s.", reason.Lay, once(reason.Why)))
+		out = append(out, fmt.Sprintf("Not %s: %s.", reason.Lay.Way(), once(reason.Why)))
 	}
 	switch {
 	case spare.Length*spare.Width == 0:
@@ -94,7 +94,7 @@ func enoughLines(work *job.Work, a asked) []string {
 
 // rowLines say what is cut from each of several remnants.
 func rowLines(a asked) []string {
-	out := []string{fmt.Sprintf("Lay each %s.", a.fit.Plan.Lay)}
+	out := []string{fmt.Sprintf("Lay each %s.", a.fit.Plan.Lay.Way())}
 	for _, place := range a.row {
 		var names []string
 		for _, piece := range a.fit.Plan.Pieces {
@@ -126,7 +126,7 @@ func closestText(work *job.Work, a asked) string {
 		out = append(out, fmt.Sprintf("%s by %s", over.Name, work.Format(over.By)))
 	}
 	return fmt.Sprintf("The closest try, laid %s, takes %s, which is %s too much; over the end stick out: %s.",
-		plan.Lay, work.FormatLong(plan.Taken), work.Format(plan.Taken-a.fit.Usable), strings.Join(out, ", "))
+		plan.Lay.Way(), work.FormatLong(plan.Taken), work.Format(plan.Taken-a.fit.Usable), strings.Join(out, ", "))
 }
 
 func wayLines(work *job.Work, a asked) []string {
@@ -139,7 +139,7 @@ func wayLines(work *job.Work, a asked) []string {
 	}
 	out := []string{"It would fit, in the order of least harm, if you"}
 	for i, way := range a.ways {
-		out = append(out, fmt.Sprintf("  %d. %s (laid %s, takes %s)", i+1, way.Change.Say(way.By, work.Format), way.Fit.Plan.Lay, work.FormatLong(way.Fit.Plan.Taken)))
+		out = append(out, fmt.Sprintf("  %d. %s (laid %s, takes %s)", i+1, way.Change.Say(way.By, work.Format), way.Fit.Plan.Lay.Way(), work.FormatLong(way.Fit.Plan.Taken)))
 	}
 	return out
 }
