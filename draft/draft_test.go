@@ -114,14 +114,22 @@ func drawBodice(t *rapid.T) *bodice.Options {
 		Princess:      rapid.SampledFrom([]bodice.Princess{bodice.NoPrincess, bodice.NoPrincess, bodice.FromShoulder, bodice.FromArmhole}).Draw(t, "princess"),
 		Yoke:          rapid.SampledFrom([]float64{0, 0, 80}).Draw(t, "yoke"),
 		StraightWaist: rapid.Bool().Draw(t, "straight"),
-		BackOnFold:    rapid.Bool().Draw(t, "fold"),
-		FrontOpening:  rapid.Bool().Draw(t, "opening"),
 		NeckWiden:     rapid.SampledFrom([]float64{0, 0, 15}).Draw(t, "wider"),
 		FrontNeckDrop: rapid.SampledFrom([]float64{0, 0, 25}).Draw(t, "lower"),
 		BelowWaist:    rapid.SampledFrom([]float64{0, 0, 320}).Draw(t, "below"),
 	}
 	if options.Princess != bodice.NoPrincess {
 		options.Yoke = 0
+	}
+	switch rapid.SampledFrom([]string{"fold", "seam", "front", "front on the fold", "back"}).Draw(t, "centre") {
+	case "fold":
+		options.BackOnFold = true
+	case "front":
+		options.FrontOpening = true
+	case "front on the fold":
+		options.FrontOpening, options.BackOnFold = true, true
+	case "back":
+		options.BackOpening, options.Yoke = true, 0
 	}
 	return options
 }

@@ -17,7 +17,7 @@ import (
 func TestPrincess(t *testing.T) {
 	for _, o := range []bodice.Options{
 		{Princess: bodice.FromShoulder}, {Princess: bodice.FromArmhole},
-		{Princess: bodice.FromShoulder, BelowWaist: 600, FrontOpening: true}, {Princess: bodice.FromArmhole, BelowWaist: 240, Fit: bodice.Easy, NeckWiden: 15},
+		{Princess: bodice.FromShoulder, BelowWaist: 600, FrontOpening: true}, {Princess: bodice.FromArmhole, BelowWaist: 240, Fit: bodice.Easy, NeckWiden: 15}, {Princess: bodice.FromShoulder, BelowWaist: 600, BackOpening: true},
 	} {
 		checkVariant(t, func(r *Request) { r.Bodice = &o }, func(t *testing.T, r Result) {
 			middle, side := pieceNamed(t, r, "front bodice"), pieceNamed(t, r, "side front bodice")

@@ -51,6 +51,19 @@ func dress(body Body) Request {
 	}
 }
 
+// smock asks for what a bodice that buttons at the back can have.
+func smock(body Body) Request {
+	return Request{
+		Garment: "smock", Cloth: "shell", Body: body,
+		Bodice: &bodice.Options{Fit: bodice.Easy, BackOpening: true, BelowWaist: 300, Shaping: bodice.ShoulderDart},
+		Sleeve: &sleeve.Options{Style: sleeve.Shirt},
+		Parts: []part.Options{
+			{Kind: part.NeckFacing}, {Kind: part.ShirtCollar}, {Kind: part.MandarinCollar}, {Kind: part.FlatCollar}, {Kind: part.ButtonedCuff},
+		},
+		Linings: []Lining{{Of: []string{"front bodice", "back bodice"}, Cloth: "lining", Options: lining.Options{Shorter: 20}}},
+	}
+}
+
 // checkParts checks every piece, its cutting outline and every row of the
 // report; facings and collars match their edges to 0.1 mm.
 func checkParts(t require.TestingT, r Result) {
@@ -74,7 +87,7 @@ func checkParts(t require.TestingT, r Result) {
 func TestPartsAtEverySize(t *testing.T) {
 	for _, table := range grown {
 		for _, name := range Sizes(table) {
-			for garment, ask := range map[string]func(Body) Request{"shirt": shirt, "dress": dress} {
+			for garment, ask := range map[string]func(Body) Request{"shirt": shirt, "dress": dress, "smock": smock} {
 				t.Run(fmt.Sprintf("%s %s %s", garment, table, name), func(t *testing.T) {
 					result, err := Draft(ask(size(t, table, name)))
 					require.NoError(t, err)
@@ -95,7 +108,7 @@ func TestPartsOnAnyBody(t *testing.T) {
 				varied[name] = value * rapid.Float64Range(0.9, 1.1).Draw(t, string(name))
 			}
 		}
-		ask := rapid.SampledFrom([]func(Body) Request{shirt, dress}).Draw(t, "garment")
+		ask := rapid.SampledFrom([]func(Body) Request{shirt, dress, smock}).Draw(t, "garment")
 		result, err := Draft(ask(varied))
 		if err != nil {
 			t.Skip(err)

@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
+	"ellwand/pieces"
 )
 
 // matching is how far two seams that are sewn edge to edge may differ, in mm
@@ -99,14 +100,9 @@ func (g *garment) partRows(p drafted) []Row {
 		neck := seam(g.bodice.Front, "neck") + seam(g.bodice.Back, "neck")
 		return []Row{compare("collar to neck", p.pieces[0].Name, 2*seam(p.pieces[0], "neck"), "neck seam", 2*neck, -matching, matching, equal)}
 	case part.NeckFacing:
-		// A front opening has a facing of its own for the rest.
-		own, of := seam(g.bodice.Front, "facing neck")-seam(g.bodice.Front, "extension neck"), p.pieces[0].Name
-		if own > 0 {
-			of += ", with the facing of the opening"
-		}
 		return []Row{
-			compare("facing to neck", of, seam(p.pieces[0], "neck")+own, "front neck", seam(g.bodice.Front, "neck"), -matching, matching, equal),
-			compare("facing to neck", p.pieces[1].Name, seam(p.pieces[1], "neck"), "back neck", seam(g.bodice.Back, "neck"), -matching, matching, equal),
+			neckFacingRow(p.pieces[0], g.bodice.Front, "front neck"),
+			neckFacingRow(p.pieces[1], g.bodice.Back, "back neck"),
 			compare("facing shoulder", p.pieces[1].Name, seam(p.pieces[1], "shoulder"), p.pieces[0].Name, seam(p.pieces[0], "shoulder"), -matching, matching, equal),
 		}
 	case part.Cuff:
@@ -128,6 +124,16 @@ func (g *garment) partRows(p drafted) []Row {
 		}
 	}
 	return nil
+}
+
+// neckFacingRow sets a facing against its half of the neck. An opening has a
+// facing of its own for the rest.
+func neckFacingRow(facing, of pieces.Piece, neck string) Row {
+	name, own := facing.Name, seam(of, "facing neck")-seam(of, "extension neck")
+	if own > 0 {
+		name += ", with the facing of the opening"
+	}
+	return compare("facing to neck", name, seam(facing, "neck")+own, neck, seam(of, "neck"), -matching, matching, construct.Say("equal (common practice)"))
 }
 
 // waistbandRows set the waistband, less what it overlaps, against the waist

@@ -77,32 +77,53 @@ func TestNeckWidenedAndLowered(t *testing.T) {
 	}
 }
 
-func TestFrontOpening(t *testing.T) {
-	for _, o := range []bodice.Options{{FrontOpening: true}, {FrontOpening: true, Extension: 15, Fit: bodice.Shirt, FrontNeckDrop: 40}, {FrontOpening: true, BackOnFold: true, BelowWaist: 250, Fit: bodice.Easy}} {
+func TestOpening(t *testing.T) {
+	for _, o := range []bodice.Options{
+		{FrontOpening: true}, {FrontOpening: true, Extension: 15, Fit: bodice.Shirt, FrontNeckDrop: 40}, {FrontOpening: true, BackOnFold: true, BelowWaist: 250, Fit: bodice.Easy},
+		{BackOpening: true}, {BackOpening: true, Extension: 15, Fit: bodice.Shirt, BackNeckDrop: 40}, {BackOpening: true, BelowWaist: 250, Shaping: bodice.ShoulderDart},
+	} {
+		which, centre, folded := "front", "centre front", "centre back"
+		if o.BackOpening {
+			which, centre, folded = "back", folded, centre
+		}
 		checkVariant(t, func(r *Request) { r.Bodice = &o }, func(t *testing.T, r Result) {
-			plain, err := Draft(func() Request { q := blouse(r.Body); c := o; c.FrontOpening = false; q.Bodice = &c; return q }())
+			plain, err := Draft(func() Request {
+				q, c := blouse(r.Body), o
+				c.FrontOpening, c.BackOpening, q.Bodice = false, false, &c
+				return q
+			}())
 			require.NoError(t, err)
-			front, closed := pieceNamed(t, r, "front bodice"), pieceNamed(t, plain, "front bodice")
+			front, closed := pieceNamed(t, r, which+" bodice"), pieceNamed(t, plain, which+" bodice")
 			assert.Equal(t, "2 true ", fmt.Sprint(front.Cut, front.Pair, " ", front.Fold))
+			marks := front.Marks[len(front.Marks)-2:]
+			assert.Equal(t, centre+", fold line of the facing", marks[0].Name+", "+marks[1].Name)
 			for _, name := range []string{"neck", "waist", "side", "armhole"} {
 				assert.InDelta(t, seam(closed, name), seam(front, name), 1e-6, name)
 			}
 			extension := seam(front, "extension neck")
 			assert.InDelta(t, map[bool]float64{true: 15, false: 20}[o.Extension > 0], extension, 1e-9)
-			// The collar fits the neck from centre front to centre front, and
-			// folds at the centre back.
-			assert.Equal(t, "centre back", pieceNamed(t, r, "collar").Fold)
+			// The collar fits the neck from centre line to centre line, and
+			// folds at the other one.
+			assert.Equal(t, folded, pieceNamed(t, r, "collar").Fold)
 			// Facing and extension are mirror images about the front edge.
 			facing := seam(front, "facing neck") - extension
 			assert.Greater(t, facing, 30.0)
-			neckFacing := pieceNamed(t, r, "neck facing front")
+			neckFacing := pieceNamed(t, r, "neck facing "+which)
 			assert.InDelta(t, seam(front, "neck"), seam(neckFacing, "neck")+facing, 0.01)
 		})
 	}
-	request := blouse(size(t, "women", "12"))
-	request.Bodice = &bodice.Options{FrontOpening: true, Extension: 80}
-	_, err := Draft(request)
-	assert.ErrorContains(t, err, "an extension of 8 cm beyond the centre front cannot be")
+	for want, o := range map[string]bodice.Options{
+		"an extension of 8 cm beyond the centre front cannot be; ask for 0.5 cm to 4.5 cm": {FrontOpening: true, Extension: 80},
+		"an extension of 8 cm beyond the centre back cannot be":                            {BackOpening: true, Extension: 80},
+		"it opens at the front or at the back":                                             {BackOpening: true, FrontOpening: true},
+		"a back that opens does not lie on the fold":                                       {BackOpening: true, BackOnFold: true},
+		"a back that opens has no yoke":                                                    {BackOpening: true, Yoke: 80},
+	} {
+		request := blouse(size(t, "women", "12"))
+		request.Bodice = &o
+		_, err := Draft(request)
+		assert.ErrorContains(t, err, want)
+	}
 }
 
 func TestBodiceToTheHip(t *testing.T) {

@@ -54,10 +54,8 @@ func Draft(m Measures, o Options) (Block, error) {
 	}
 
 	straight := o.StraightWaist || o.Fit == Shirt
-	if o.FrontOpening {
-		if err := o.checkOpening(); err != nil {
-			return Block{}, err
-		}
+	if err := o.checkOpening(); err != nil {
+		return Block{}, err
 	}
 	waists, err := f.lower(o, straight, front, back)
 	if err != nil {
@@ -71,8 +69,11 @@ func Draft(m Measures, o Options) (Block, error) {
 		WaistWidth: waists.waist, HipWidth: waists.hip,
 	}
 	b.Pieces, err = f.cut(&backSheet, &frontSheet, o, front, back, waists, b)
-	if o.FrontOpening {
-		b.Front = f.openFront(&construct.Sheet{}, o, b.Front)
+	switch o.opens() {
+	case "centre front":
+		b.Front = f.open(&construct.Sheet{}, o, b.Front)
+	case "centre back":
+		b.Back = f.open(&construct.Sheet{}, o, b.Back)
 	}
 	b.Sheets = []construct.Sheet{backSheet, frontSheet}
 	return b, err
@@ -91,8 +92,11 @@ func (f figures) cut(backSheet, frontSheet *construct.Sheet, o Options, front fr
 		}
 		list = []pieces.Piece{whole.Front, lower, yoke}
 	}
-	if o.FrontOpening {
-		list[0] = f.openFront(frontSheet, o, list[0])
+	switch o.opens() {
+	case "centre front":
+		list[0] = f.open(frontSheet, o, list[0])
+	case "centre back":
+		list[1] = f.open(backSheet, o, list[1])
 	}
 	return list, nil
 }

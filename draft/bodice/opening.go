@@ -1,14 +1,17 @@
 package bodice
 
 import (
+	"strings"
+
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
 )
 
-// The front opening, in mm (common practice): the extension is about as wide
-// as a button, the facing reaches 6 cm in from the front edge.
+// The opening at the centre front or back, in mm (common practice): the
+// extension is about as wide as a button, the facing reaches 6 cm in from the
+// edge.
 const (
 	usualExtension = 20
 	leastExtension = 5
@@ -23,17 +26,39 @@ func (o Options) extension() float64 {
 	return usualExtension
 }
 
+// opens names the centre line at which the bodice opens; empty if at neither.
+func (o Options) opens() string {
+	switch {
+	case o.FrontOpening:
+		return "centre front"
+	case o.BackOpening:
+		return "centre back"
+	}
+	return ""
+}
+
 func (o Options) checkOpening() error {
+	switch {
+	case o.opens() == "":
+		return nil
+	case o.FrontOpening && o.BackOpening:
+		return construct.Refuse("bodice: it opens at the front or at the back; leave out one of them")
+	case o.BackOpening && o.BackOnFold:
+		return construct.Refuse("bodice: a back that opens does not lie on the fold; leave out one of them")
+	case o.BackOpening && o.Yoke != 0:
+		return construct.Refuse("bodice: a back that opens has no yoke, which lies on the fold; leave out one of them")
+	}
 	if e := o.extension(); e < leastExtension || e > mostExtension {
-		return construct.Refuse("bodice: an extension of %s beyond the centre front cannot be; ask for %s to %s, about the width of a button", construct.Length(e), construct.AtLeast(leastExtension), construct.AtMost(mostExtension))
+		return construct.Refuse("bodice: an extension of %s beyond the %s cannot be; ask for %s to %s, about the width of a button", construct.Length(e), o.opens(), construct.AtLeast(leastExtension), construct.AtMost(mostExtension))
 	}
 	return nil
 }
 
-// openFront grows an extension and a facing on to a front piece that is drawn
-// to its centre line. Folded back along the front edge, the facing is the
-// mirror image of the front beside it, so that it lies under it edge to edge.
-func (f figures) openFront(s *construct.Sheet, o Options, piece pieces.Piece) pieces.Piece {
+// open grows an extension and a facing on to a piece that is drawn to the
+// centre line at which the bodice opens. Folded back along its edge, the facing
+// is the mirror image of the piece beside it, so that it lies under it edge to
+// edge.
+func (f figures) open(s *construct.Sheet, o Options, piece pieces.Piece) pieces.Piece {
 	last := len(piece.Edges) - 1
 	neck, bottom, centre := piece.Edges[last-1].Path, piece.Edges[0], piece.Edges[last].Path
 	ext := o.extension()
@@ -53,7 +78,7 @@ func (f figures) openFront(s *construct.Sheet, o Options, piece pieces.Piece) pi
 		construct.Edge("facing neck", facingNeck),
 		construct.Edge("facing edge", construct.Line(facingNeck.End(), facingBottom.Start())))
 	if bottom.Hem {
-		// One hem runs on under front, extension and facing.
+		// One hem runs on under piece, extension and facing.
 		piece.Edges[0].Path = construct.Join(facingBottom, construct.Line(onFold(foot), foot), bottom.Path)
 	} else {
 		piece.Edges = append(piece.Edges,
@@ -62,10 +87,11 @@ func (f figures) openFront(s *construct.Sheet, o Options, piece pieces.Piece) pi
 	}
 	piece.Cut, piece.Pair, piece.Fold = 2, true, ""
 	piece.Marks = append(piece.Marks,
-		pieces.Mark{Name: "centre front", Path: centre},
+		pieces.Mark{Name: o.opens(), Path: centre},
 		pieces.Mark{Name: "fold line of the facing", Path: construct.Line(onFold(top), onFold(foot))})
-	s.Draw("draw the front edge {} to the left of the centre front, as long as it, and join it to neck and lower edge squarely", "the extension, about the width of a button", ext)
-	s.Draw("fold the paper along the front edge and trace neck and lower edge through it as far as {} beyond the centre front: this is the facing, closed by a straight line", "6 cm from the front edge, or less on a narrow neck", inner)
+	which := strings.TrimPrefix(o.opens(), "centre ")
+	s.Draw("draw the "+which+" edge {} to the left of the "+o.opens()+", as long as it, and join it to neck and lower edge squarely", "the extension, about the width of a button", ext)
+	s.Draw("fold the paper along the "+which+" edge and trace neck and lower edge through it as far as {} beyond the "+o.opens()+": this is the facing, closed by a straight line", "6 cm from the "+which+" edge, or less on a narrow neck", inner)
 	return piece
 }
 

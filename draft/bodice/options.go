@@ -73,7 +73,9 @@ type Options struct {
 	// FrontOpening cuts the front in two, each with an extension beyond the
 	// centre front for buttons and a facing that is folded back.
 	FrontOpening bool
-	// Extension is how far the front reaches beyond the centre front; 0 takes
+	// BackOpening does the same at the centre back.
+	BackOpening bool
+	// Extension is how far an opening reaches beyond its centre line; 0 takes
 	// 20 mm.
 	Extension float64
 	// BelowWaist carries the bodice on below the waist by so much, with a hem;

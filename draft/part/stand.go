@@ -65,7 +65,7 @@ func shirtCollar(m Measures, o Options, name string) (Block, error) {
 		construct.Equal("collar to stand", collar.Name, 2*construct.SeamLength(collar, "lower collar edge"), stand.Name, 2*top.Path.Length()),
 	}
 	if n.extension > 0 {
-		pairings = append(pairings, construct.Equal("stand to front edge", stand.Name+", with its extension",
+		pairings = append(pairings, construct.Equal("stand to opening", stand.Name+", with its extension",
 			construct.SeamLength(stand, "neck")+construct.SeamLength(stand, "extension neck"), "half the neck, with the extension", n.half()+n.extension))
 	}
 	return Block{
@@ -167,7 +167,7 @@ func (n halfNeck) standSheet(name string, depth, rise float64) construct.Sheet {
 	last := s.Offset(end, top.End(), "the depth, square to the neck edge")
 	s.Draw("draw the upper edge "+construct.Numbers(up, over, last)+", {} from the neck edge everywhere", "", depth)
 	if n.extension > 0 && rise == standRise {
-		s.Draw("lengthen the neck edge beyond "+construct.Numbers(end)+" by {}, and round the end from there up to "+construct.Numbers(last), "the extension of the front", n.extension)
+		s.Draw("lengthen the neck edge beyond "+construct.Numbers(end)+" by {}, and round the end from there up to "+construct.Numbers(last), "the extension of the "+n.open.Name, n.extension)
 	}
 	return s
 }

@@ -11,9 +11,9 @@ type Bodice struct {
 	Dart          Choice  `yaml:"dart" jsonschema:"enum=side,enum=shoulder,enum=armhole,enum=none" jsonschema_description:"where the bust dart lies, or none for men and children; side if not given"`
 	Princess      Choice  `yaml:"princess" jsonschema:"enum=none,enum=shoulder,enum=armhole" jsonschema_description:"where a seam over the bust point begins that takes up the bust and waist darts; none if not given"`
 	Yoke          Measure `yaml:"yoke" jsonschema_description:"depth of a back yoke below the back neck point; no yoke if not given"`
-	Back          Choice  `yaml:"back" jsonschema:"enum=seam,enum=fold" jsonschema_description:"the centre back: seam (two backs, a pair) or fold (one back on the fold); seam if not given"`
+	Back          Choice  `yaml:"back" jsonschema:"enum=seam,enum=fold,enum=opening" jsonschema_description:"the centre back: seam (two backs, a pair), fold (one back on the fold) or opening (two backs that button, each with an extension and a facing folded back); seam if not given"`
 	Front         Choice  `yaml:"front" jsonschema:"enum=fold,enum=opening" jsonschema_description:"the centre front: fold (one front on the fold) or opening (two fronts that button, each with an extension and a facing folded back); fold if not given"`
-	Extension     Measure `yaml:"extension" jsonschema_description:"how far an opening reaches beyond the centre front, about the width of a button; 2 cm if not given"`
+	Extension     Measure `yaml:"extension" jsonschema_description:"how far an opening reaches beyond the centre line, about the width of a button; 2 cm if not given"`
 	NeckWider     Measure `yaml:"neck_wider" jsonschema_description:"how much wider the neck is on each shoulder than the base of the neck"`
 	FrontLower    Measure `yaml:"front_neck_lower" jsonschema_description:"how much lower the neck is at the centre front"`
 	BackLower     Measure `yaml:"back_neck_lower" jsonschema_description:"how much lower the neck is at the centre back"`
@@ -37,11 +37,13 @@ type Sleeve struct {
 }
 
 var (
-	fits   = []string{"close", "easy", "shirt"}
-	darts  = []string{"side", "shoulder", "armhole", "none"}
-	seams  = []string{"none", "shoulder", "armhole"}
-	backs  = []string{"seam", "fold"}
-	fronts = []string{"fold", "opening"}
+	fits  = []string{"close", "easy", "shirt"}
+	darts = []string{"side", "shoulder", "armhole", "none"}
+	seams = []string{"none", "shoulder", "armhole"}
+	backs = []string{"seam", "fold"}
+	// bodiceBacks are those of a bodice, which may also button there.
+	bodiceBacks = []string{"seam", "fold", "opening"}
+	fronts      = []string{"fold", "opening"}
 
 	styles  = []string{"set-in", "shirt", "two-piece", "cap"}
 	reaches = []string{"full", "elbow", "short"}
@@ -51,12 +53,14 @@ func (r *resolver) bodice(path string, asked *Bodice) *bodice.Options {
 	if asked == nil {
 		return nil
 	}
+	back := r.choose(path+".back", "the bodice's back", string(asked.Back), bodiceBacks)
 	return &bodice.Options{
 		Fit:           bodice.Fit(r.choose(path+".fit", "the bodice's fit", string(asked.Fit), fits)),
 		Shaping:       bodice.Shaping(r.choose(path+".dart", "the bodice's dart", string(asked.Dart), darts)),
 		Princess:      bodice.Princess(r.choose(path+".princess", "the princess seam", string(asked.Princess), seams)),
 		Yoke:          r.optional(path+".yoke", "the yoke", asked.Yoke),
-		BackOnFold:    r.choose(path+".back", "the bodice's back", string(asked.Back), backs) == 1,
+		BackOnFold:    back == 1,
+		BackOpening:   back == 2,
 		FrontOpening:  r.choose(path+".front", "the bodice's front", string(asked.Front), fronts) == 1,
 		Extension:     r.optional(path+".extension", "the extension", asked.Extension),
 		NeckWiden:     r.optional(path+".neck_wider", "neck_wider", asked.NeckWider),

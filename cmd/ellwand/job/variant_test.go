@@ -20,7 +20,7 @@ func TestVariantsInTheJobFile(t *testing.T) {
 	plain := resolve("{back: seam}", "{}")
 	for _, c := range [][2]string{
 		{"{dart: armhole}", "{}"}, {"{front: opening}", "{}"}, {"{front: opening, extension: 1.5}", "{}"},
-		{"{neck_wider: 2}", "{}"}, {"{front_neck_lower: 3}", "{}"}, {"{back_neck_lower: 2}", "{}"},
+		{"{back: opening}", "{}"}, {"{back: opening, extension: 1.5}", "{}"}, {"{neck_wider: 2}", "{}"}, {"{front_neck_lower: 3}", "{}"}, {"{back_neck_lower: 2}", "{}"},
 		{"{below_waist: 24}", "{}"}, {"{below_waist: 24, hip_ease: 15}", "{}"},
 		{"{dart: none}", "{}"}, {"{princess: shoulder}", "{}"}, {"{princess: armhole, below_waist: 60}", "{}"}, {"{yoke: 9}", "{}"},
 		{"{}", "{style: two-piece}"}, {"{}", "{style: cap}"}, {"{}", "{style: shirt}"}, {"{}", "{reach: elbow}"}, {"{}", "{reach: short}"},
