@@ -30,10 +30,14 @@ const (
 	BodyRise             Measurement = "body rise"
 	InsideLegLength      Measurement = "inside leg length"
 	OutsideLegLength     Measurement = "outside leg length"
+	// Height is the stature of ISO 8559-1, by its name in EN 13402-1. Nothing
+	// is drafted from it: it is there for lengths to be derived from.
+	Height Measurement = "height"
 )
 
-// limits are what a measurement of a body can be, of a child of a metre or a grown body, in mm: wide enough
-// for any body, narrow enough to catch a slip of the unit (common practice).
+// limits are what a measurement of a body can be, of a child of a metre or a
+// grown body, in mm: wide enough for any body, narrow enough to catch a slip of
+// the unit (common practice).
 var limits = []struct {
 	name        Measurement
 	least, most float64
@@ -54,6 +58,7 @@ var limits = []struct {
 	{BodyRise, 150, 420},
 	{InsideLegLength, 350, 1050},
 	{OutsideLegLength, 500, 1350},
+	{Height, 850, 2200},
 }
 
 // Measurements lists every measurement that a body may have.

@@ -8,20 +8,21 @@ import (
 	"ellwand/draft/construct"
 )
 
-// complete adds the measurements that are needed and were not given, as the
-// women's table has them for a girth that was (see source and table.at). It
-// refuses a body without the girths that nothing can stand in for.
-func complete(body Body, needed []Measurement) (Body, []Derivation, error) {
-	full := body.With(nil)
+// complete adds the measurements that are needed and were not given, as a size
+// table has them for a body of this girth and height (see source and
+// table.at). It refuses a body without the girths that nothing can stand in
+// for.
+func (r Request) complete() (Body, []Derivation, error) {
+	full := r.Body.With(nil)
 	var derived []Derivation
-	for _, name := range needed {
+	for _, name := range r.needs() {
 		if _, given := full[name]; given {
 			continue
 		}
 		if name == BustGirth || name == WaistGirth {
 			return nil, nil, fmt.Errorf("the %s is missing: measure it, or name a size of a table", name)
 		}
-		value, rule, err := derive(full, name)
+		value, rule, err := r.derive(full, name)
 		if err != nil {
 			return nil, nil, err
 		}
@@ -32,23 +33,23 @@ func complete(body Body, needed []Measurement) (Body, []Derivation, error) {
 }
 
 // derive finds a measurement from the others.
-func derive(body Body, name Measurement) (value float64, rule construct.Sentence, err error) {
+func (r Request) derive(body Body, name Measurement) (value float64, rule construct.Sentence, err error) {
 	if inside, given := body[InsideLegLength]; given && name == OutsideLegLength {
 		return inside + body[BodyRise], construct.Say("the inside leg length and the body rise"), nil
 	}
 	if name == HipGirth {
 		if _, given := body[BustGirth]; !given {
-			return deriveFrom(body, name, WaistGirth)
+			return r.deriveFrom(body, name, WaistGirth)
 		}
 		// A body is as full below as the fuller of its waist and bust has it.
-		byBust, rule, err := deriveFrom(body, name, BustGirth)
-		byWaist, ruleByWaist, errByWaist := deriveFrom(body, name, WaistGirth)
+		byBust, rule, err := r.deriveFrom(body, name, BustGirth)
+		byWaist, ruleByWaist, errByWaist := r.deriveFrom(body, name, WaistGirth)
 		if errByWaist == nil && byWaist > byBust {
 			return byWaist, ruleByWaist, nil
 		}
 		return byBust, rule, err
 	}
-	return deriveFrom(body, name, source(body, name))
+	return r.deriveFrom(body, name, source(body, name))
 }
 
 // source is the girth that a measurement is derived from: below the waist the
@@ -63,16 +64,44 @@ func source(body Body, name Measurement) Measurement {
 	return BustGirth
 }
 
-func deriveFrom(body Body, name, girth Measurement) (float64, construct.Sentence, error) {
+// upright are the measurements that run along the height of the body or the
+// length of its arm, and so go with its height.
+var upright = []Measurement{BackNeckPointToWaist, ScyeDepth, ShoulderToWrist, WaistToHip, BodyRise, OutsideLegLength}
+
+// deriveFrom reads a measurement from the table of the request for a girth.
+// What runs along the body goes with its height, where that is known: as the
+// row of the table has it for that height, or in proportion to the height that
+// the whole table is for (common practice).
+func (r Request) deriveFrom(body Body, name, girth Measurement) (float64, construct.Sentence, error) {
+	table, whose := r.derivingTable()
+	height, tall := body[Height]
+	tall = tall && slices.Contains(upright, name)
+	if value, ok := table.at(name, Height, height); ok && tall {
+		return math.Round(value), construct.Say("as the %s table has it for a height of %s", whose, construct.Length(height)), nil
+	}
 	known, given := body[girth]
 	if !given {
 		return 0, construct.Sentence{}, fmt.Errorf("the %s is missing: measure it, or give the %s to derive it from", name, girth)
 	}
-	value, ok := tables()["women"].at(name, girth, known)
+	value, ok := table.at(name, girth, known)
 	if !ok {
 		return 0, construct.Sentence{}, fmt.Errorf("the %s is missing and cannot be derived: measure it", name)
 	}
-	return math.Round(value), construct.Say("as the women's table has it for a %s of %s", girth, construct.Length(known)), nil
+	if tall && table.height > 0 {
+		return math.Round(value * height / table.height), construct.Say("as the %s table has it for a %s of %s, in proportion to a height of %s in place of %s", whose, girth, construct.Length(known), construct.Length(height), construct.Length(table.height)), nil
+	}
+	return math.Round(value), construct.Say("as the %s table has it for a %s of %s", whose, girth, construct.Length(known)), nil
+}
+
+// derivingTable is the table that measurements are derived from, and whose it
+// is. That of misses, which has girths only, is women's too.
+func (r Request) derivingTable() (table, string) {
+	for _, t := range []struct{ name, whose string }{{"men", "men's"}, {"children", "children's"}} {
+		if t.name == r.Table {
+			return tables()[t.name], t.whose
+		}
+	}
+	return tables()["women"], "women's"
 }
 
 // needs lists the measurements that a request is drafted from, girths first.

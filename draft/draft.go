@@ -20,7 +20,7 @@ func Draft(request Request) (Result, error) {
 	if err := request.check(); err != nil {
 		return Result{}, err
 	}
-	body, derived, err := complete(request.Body, request.needs())
+	body, derived, err := request.complete()
 	if err != nil {
 		return Result{}, err
 	}
@@ -53,6 +53,9 @@ func (r Request) check() error {
 		return errors.New("sleeve: it is drafted to the armholes of a bodice: ask for a bodice too")
 	case r.Trousers != nil && r.Trousers.Opening == trousers.ElasticWaist && r.hasWaistband():
 		return errors.New("trousers: an elastic waist has its casing cut on: leave out the waistband, or the elastic waist")
+	}
+	if r.Table != "" && !slices.Contains(tableNames, r.Table) {
+		return unknownTable(r.Table)
 	}
 	if err := checkAllowances(r.Allowances); err != nil {
 		return err

@@ -27,6 +27,9 @@ type Request struct {
 	Size    string // written on the pieces; may be empty
 	Cloth   string // what the pieces are cut from: "shell"
 	Body    Body
+	// Table names the size table from which measurements that are not given
+	// are derived, one of Tables; empty takes the women's.
+	Table string
 	// Bodice asks for a front and a back bodice; nil for none.
 	Bodice *bodice.Options
 	// Sleeve asks for a sleeve set into the armholes of the bodice; nil for
@@ -70,7 +73,8 @@ type Result struct {
 	Warnings []construct.Sentence
 }
 
-// Derivation is a measurement that was not given.
+// Derivation is a measurement that was not given, and the rule that it was
+// derived by.
 type Derivation struct {
 	Measurement Measurement
 	Value       float64

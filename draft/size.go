@@ -23,6 +23,9 @@ type table struct {
 	sizes []string
 	// rows hold a value for each size, in mm.
 	rows map[Measurement][]float64
+	// height is that of the body the table is for, where it is one for all
+	// sizes; 0 where it is not known, or a row of the table.
+	height float64
 }
 
 var tables = sync.OnceValue(func() map[string]table {
@@ -50,7 +53,7 @@ func readTable(name string) table {
 	if err != nil || len(records) == 0 {
 		return table{}
 	}
-	t := table{sizes: records[0][1:], rows: map[Measurement][]float64{}}
+	t := table{sizes: records[0][1:], rows: map[Measurement][]float64{}, height: perUnit * heightOf(string(text))}
 	for _, record := range records[1:] {
 		values := make([]float64, len(record)-1)
 		for i, field := range record[1:] {
@@ -63,6 +66,17 @@ func readTable(name string) table {
 		t.rows[Measurement(record[0])] = values
 	}
 	return t
+}
+
+// heightOf reads the line of a table's head that says which height it is for.
+func heightOf(text string) float64 {
+	_, after, _ := strings.Cut(text, "\n# height: ")
+	line, _, _ := strings.Cut(after, "\n")
+	height, err := strconv.ParseFloat(strings.TrimSpace(line), 64)
+	if err != nil {
+		return 0
+	}
+	return height
 }
 
 // Tables lists the size tables.
@@ -78,7 +92,7 @@ func Sizes(name string) []string { return slices.Clone(tables()[name].sizes) }
 func Size(name, size string) (Body, error) {
 	t, ok := tables()[name]
 	if !ok {
-		return nil, fmt.Errorf("there is no size table %q; use one of: %s", name, strings.Join(tableNames, ", "))
+		return nil, unknownTable(name)
 	}
 	i := slices.Index(t.sizes, strings.TrimSpace(size))
 	if i < 0 {
@@ -91,23 +105,28 @@ func Size(name, size string) (Body, error) {
 	return body, nil
 }
 
-// at reads a row of the table for a girth of another row: in proportion between two
-// sizes, and carried on beyond the ends at the pace of the last two; above the
-// largest size the frame of the body, unlike its girths, grows half as fast
-// (common practice). ok is false when the table has no such row.
-func (t table) at(name, by Measurement, girth float64) (value float64, ok bool) {
-	row, girths := t.rows[name], t.rows[by]
-	if len(row) < 2 || len(girths) != len(row) {
+func unknownTable(name string) error {
+	return fmt.Errorf("there is no size table %q; use one of: %s", name, strings.Join(tableNames, ", "))
+}
+
+// at reads a row of the table for a value of another row: in proportion between
+// two sizes, and carried on beyond the ends at the pace of the last two; for a
+// girth above that of the largest size the frame of the body, unlike its
+// girths, grows half as fast (common practice). ok is false when the table has
+// no such row.
+func (t table) at(name, by Measurement, known float64) (value float64, ok bool) {
+	row, steps := t.rows[name], t.rows[by]
+	if len(row) < 2 || len(steps) != len(row) {
 		return 0, false
 	}
-	i, last := 0, len(girths)-1
-	for i < last-1 && girth > girths[i+1] {
+	i, last := 0, len(steps)-1
+	for i < last-1 && known > steps[i+1] {
 		i++
 	}
-	pace := (row[i+1] - row[i]) / (girths[i+1] - girths[i])
-	beyond := max(0, girth-girths[last])
-	if !strings.HasSuffix(string(name), "girth") {
+	pace := (row[i+1] - row[i]) / (steps[i+1] - steps[i])
+	beyond := max(0, known-steps[last])
+	if by != Height && !strings.HasSuffix(string(name), "girth") {
 		beyond /= 2
 	}
-	return row[i] + pace*(min(girth, girths[last])-girths[i]+beyond), true
+	return row[i] + pace*(min(known, steps[last])-steps[i]+beyond), true
 }

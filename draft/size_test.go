@@ -36,7 +36,7 @@ func TestSizesOfThePublishedTables(t *testing.T) {
 }
 
 func TestTablesAreWhole(t *testing.T) {
-	for name, rows := range map[string]int{"women": 15, "misses": 3, "men": 15, "children": 15} {
+	for name, rows := range map[string]int{"women": 15, "misses": 3, "men": 15, "children": 16} {
 		table := tables()[name]
 		assert.Len(t, table.rows, rows, name)
 		for measurement, values := range table.rows {

@@ -125,11 +125,17 @@ func addDrawings(files *outputs, work *job.Work, folder string) error {
 func (e *env) printDraft(work *job.Work, report draftReport) {
 	fmt.Fprintln(e.out, work.Title())
 	if len(report.Body) > 0 {
-		t := newTable("measurement", "length")
+		t := newTable("measurement", "length", "")
 		for _, name := range draft.Measurements() {
-			if value, ok := work.Body.Get(name); ok {
-				t.AppendRow(row(name, work.Format(value)))
+			value, ok := work.Body.Get(name)
+			if !ok {
+				continue
 			}
+			from := ""
+			if _, derived := work.Derived[name]; derived {
+				from = "derived"
+			}
+			t.AppendRow(row(name, work.Format(value), from))
 		}
 		fmt.Fprintf(e.out, "\n%s\n", t.Render())
 	}

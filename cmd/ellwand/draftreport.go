@@ -13,6 +13,7 @@ type draftReport struct {
 	Job      string             `json:"job"`
 	Client   string             `json:"client,omitempty"`
 	Body     map[string]float64 `json:"body_mm"`
+	Derived  map[string]string  `json:"derived"` // measurements not given, and their rules
 	Garments []garmentReport    `json:"garments"`
 	Notes    []string           `json:"notes"`
 	Files    []string           `json:"files"`
@@ -66,9 +67,12 @@ type truingReport struct {
 const drawn = 0.05
 
 func draftOf(work *job.Work) (draftReport, error) {
-	out := draftReport{Job: work.Name, Client: work.Client, Body: map[string]float64{}, Garments: []garmentReport{}, Notes: append([]string{}, work.Notes...)}
+	out := draftReport{Job: work.Name, Client: work.Client, Body: map[string]float64{}, Derived: map[string]string{}, Garments: []garmentReport{}, Notes: append([]string{}, work.Notes...)}
 	for name, value := range work.Body {
 		out.Body[strings.ReplaceAll(string(name), " ", "_")] = tidy(value)
+	}
+	for name, rule := range work.Derived {
+		out.Derived[strings.ReplaceAll(string(name), " ", "_")] = rule.In(work.Unit)
 	}
 	for _, made := range work.Garments {
 		report, err := garmentOf(made, work.Unit)

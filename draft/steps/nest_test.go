@@ -23,7 +23,7 @@ func nestOf(t *testing.T, unit measure.Unit, request draft.Request, sizes ...str
 		request.Garment, request.Body, request.Cloth = "skirt", body, "shell"
 		result, err := draft.Draft(request)
 		require.NoError(t, err)
-		garment := Garment{"skirt", result.Body, result.Pieces, result.Sheets, result.Truing}
+		garment := Garment{Name: "skirt", Body: result.Body, Pieces: result.Pieces, Sheets: result.Sheets, Truing: result.Truing}
 		nest.Documents = append(nest.Documents, Document{Title: "Nest", Unit: unit, Garments: []Garment{garment}})
 	}
 	return nest

@@ -28,8 +28,11 @@ type Document struct {
 type Garment struct {
 	Name string
 	// Body that it was drafted for; may be empty.
-	Body   draft.Body
-	Pieces []pieces.Piece
+	Body draft.Body
+	// Derived are the measurements of the body that were not given, and the
+	// rule of each.
+	Derived map[draft.Measurement]construct.Sentence
+	Pieces  []pieces.Piece
 	// Sheets are the recorded drafts; a piece without one is drawn from its
 	// outline. Each is completed, so that both ends of every edge have a number.
 	Sheets []construct.Sheet

@@ -54,7 +54,11 @@ func (g Garment) bodyLines(d Document) []string {
 	var out []string
 	for _, name := range draft.Measurements() {
 		if value, ok := g.Body.Get(name); ok {
-			out = append(out, fmt.Sprintf("%s %s", name, construct.Length(value).In(d.Unit)))
+			line := fmt.Sprintf("%s %s", name, construct.Length(value).In(d.Unit))
+			if rule, derived := g.Derived[name]; derived {
+				line += ", derived: " + rule.In(d.Unit)
+			}
+			out = append(out, line)
 		}
 	}
 	return out

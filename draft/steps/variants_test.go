@@ -81,7 +81,7 @@ func draftAll(t testing.TB, requests map[string]draft.Request) map[string]Garmen
 			request.Garment, request.Body, request.Cloth = name, body, "shell"
 			result, err := draft.Draft(request)
 			require.NoError(t, err, name)
-			out[name+" "+size] = Garment{name, result.Body, result.Pieces, result.Sheets, result.Truing}
+			out[name+" "+size] = Garment{Name: name, Body: result.Body, Pieces: result.Pieces, Sheets: result.Sheets, Truing: result.Truing}
 		}
 	}
 	return out

@@ -34,13 +34,19 @@ func bodyKeys() []string {
 func bodyKey(name draft.Measurement) string { return strings.ReplaceAll(string(name), " ", "_") }
 
 // sized takes the body of a size table, when the job or wearer at a path names
-// one.
-func (r *resolver) sized(path, size, table string) draft.Body {
+// one. A table beside measurements needs no size: what is missing is derived
+// from it.
+func (r *resolver) sized(path, size, table string, measured bool) draft.Body {
 	switch {
+	case size == "" && table != "" && measured:
+		if !slices.Contains(draft.Tables(), table) {
+			r.fault(within(path, "table"), "there is no size table %q; use one of: %s", table, strings.Join(draft.Tables(), ", "))
+		}
+		return draft.Body{}
 	case size == "" && table == "":
 		return draft.Body{}
 	case size == "":
-		r.fault(within(path, "table"), "the table %q is named without a size; add one, such as: size: 12", table)
+		r.fault(within(path, "table"), "the table %q is named without a size; add one, such as: size: 12, or measurements under body:", table)
 		return draft.Body{}
 	case table == "":
 		r.fault(within(path, "size"), "size %s of which table? Sizes of the same name differ; add one of: table: %s", size, strings.Join(draft.Tables(), ", table: "))

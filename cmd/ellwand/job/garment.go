@@ -44,7 +44,7 @@ func (r *resolver) garment(path string, garment Garment, above allowances) {
 	cloth := r.clothNamed(path+".cloth", "garment "+quoted(garment.Name), garment.Cloth, r.firstCloth())
 	widths := r.allowances(path+".allowances", above, garment.Allowances)
 	request := draft.Request{
-		Garment: made.Name, Size: r.wearing.size, Cloth: cloth, Body: r.wearing.body,
+		Garment: made.Name, Size: r.wearing.size, Cloth: cloth, Body: r.wearing.body, Table: r.wearing.table,
 		Bodice:       r.bodice(path+".bodice", garment.Bodice),
 		Sleeve:       r.sleeve(path+".sleeve", garment.Sleeve),
 		Skirt:        r.skirt(path+".skirt", garment.Skirt),
@@ -108,7 +108,9 @@ func (r *resolver) draft(path string, made *Made, request draft.Request) {
 	for name, value := range result.Body {
 		r.wearing.body[name] = value
 	}
+	made.Derived = r.wearing.derived
 	for _, derived := range result.Derived {
+		r.wearing.derived[derived.Measurement] = derived.Rule
 		r.work.note(r.wearing.prefix() + fmt.Sprintf("the %s is not given; %s is used, %s", derived.Measurement, r.work.Format(derived.Value), derived.Rule.In(r.work.Unit)))
 	}
 	for _, warning := range result.Warnings {

@@ -40,7 +40,7 @@ func (f *File) resolve(shorter shortening) (*Work, error) {
 	r.cloths()
 	wearers := r.wearers()
 	if len(wearers) == 1 {
-		r.work.Body = wearers[0].body
+		r.work.Body, r.work.Derived = wearers[0].body, wearers[0].derived
 	}
 	if len(f.Garments) == 0 {
 		r.fault("garments", "the job has no garments, so there is nothing to cut; add them under garments:")

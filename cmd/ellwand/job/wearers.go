@@ -6,6 +6,10 @@ import "ellwand/draft"
 type wearer struct {
 	path, name, size string // path is empty for the one at the top
 	body             draft.Body
+	// table is the size table from which missing measurements are derived, and
+	// derived says by which rule each was.
+	table   string
+	derived Derived
 	// bodiless says that the body has faults of its own, so that drafting
 	// would only repeat them.
 	bodiless bool
@@ -40,8 +44,8 @@ func (r *resolver) wearers() []wearer {
 // bodyOf makes one body from a size and its measurements.
 func (r *resolver) bodyOf(path string, size, table Text, measured Body) wearer {
 	before := len(r.faults.List)
-	out := wearer{path: path, size: string(size)}
-	out.body = r.sized(path, string(size), string(table)).With(r.measured(path, measured))
+	out := wearer{path: path, size: string(size), table: string(table), derived: Derived{}}
+	out.body = r.sized(path, string(size), string(table), len(measured) > 0).With(r.measured(path, measured))
 	if len(r.faults.List) == before {
 		if err := out.body.Check(); err != nil {
 			r.fault(within(path, "body"), "%s", draft.Worded(err, r.work.Unit))

@@ -20,6 +20,8 @@ type Work struct {
 	Unit         measure.Unit
 	// Body is what the pieces were drafted from; empty when nothing is.
 	Body draft.Body
+	// Derived are the measurements of Body that were not given.
+	Derived Derived
 	// Garments in the order of the file, each once, whatever its quantity.
 	Garments []Made
 	// Cloths that the job offers, in the order of the file.
@@ -53,7 +55,13 @@ type Made struct {
 	// step by step. Both empty when nothing was drafted.
 	Body   draft.Body
 	Sheets []construct.Sheet
+	// Derived are the measurements of Body that were not given.
+	Derived Derived
 }
+
+// Derived says of measurements that were not given by which rule each was
+// derived.
+type Derived map[draft.Measurement]construct.Sentence
 
 // Offer is a cloth in the widths to consider. Cloth.Width is not set.
 type Offer struct {
