@@ -1,6 +1,9 @@
 package fabric
 
-import "fmt"
+import (
+	"fmt"
+	"slices"
+)
 
 // OnTable is the length of the cloth as it lies on the table, as bought, mm:
 // half of it where it is folded or cut across.
@@ -71,7 +74,7 @@ func (p LayPlan) rightSide() []string {
 // flawsFirst says how the flaws are found again: they are measured from the
 // end that is cut straight.
 func (p LayPlan) flawsFirst() []string {
-	if len(p.Cloth.Flaws) == 0 {
+	if !slices.ContainsFunc(p.Cloth.Flaws, Flaw.isCloth) {
 		return nil
 	}
 	text := "Right side up, with the straightened end on your left, find each flaw at the distances that were measured from that end and from the selvedge nearest to you"

@@ -27,6 +27,15 @@ type Offcut struct {
 	Flaws []Flaw
 }
 
+// Names of what is not cloth in a row of offcuts.
+const (
+	betweenRemnants = "between two remnants"
+	offTheRemnant   = "off the remnant"
+)
+
+// isCloth reports whether a flaw lies on cloth, where it can be found.
+func (f Flaw) isCloth() bool { return f.Name != betweenRemnants && f.Name != offTheRemnant }
+
 // barWidth between two offcuts on the common frame, mm.
 const barWidth = 50
 
@@ -125,7 +134,7 @@ func (r *row) measure(offcut Offcut, i int) error {
 // the width, become flaws of the whole.
 func (r *row) add(outline orb.Ring, flaws []Flaw, bar bool) {
 	if bar {
-		r.cloth.Flaws = append(r.cloth.Flaws, BarFlaw("between two remnants", r.length, r.length+barWidth))
+		r.cloth.Flaws = append(r.cloth.Flaws, BarFlaw(betweenRemnants, r.length, r.length+barWidth))
 		r.length += barWidth
 	}
 	box := outline.Bound()
@@ -143,7 +152,7 @@ func (r *row) add(outline orb.Ring, flaws []Flaw, bar bool) {
 		return
 	}
 	for _, ring := range outerRings(usable) {
-		r.cloth.Flaws = append(r.cloth.Flaws, Flaw{Name: "off the remnant", Outline: orb.Ring(mapped(move, ring))})
+		r.cloth.Flaws = append(r.cloth.Flaws, Flaw{Name: offTheRemnant, Outline: orb.Ring(mapped(move, ring))})
 	}
 	for _, flaw := range flaws {
 		flaw.Outline = orb.Ring(mapped(move, r.wetted(flaw.Outline)))

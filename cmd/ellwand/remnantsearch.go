@@ -17,7 +17,7 @@ func (e *env) askRemnant(cmd *cobra.Command, file *job.File, work *job.Work, a *
 	bar := e.newProgress()
 	defer bar.done()
 	ctx := cmd.Context()
-	question := remnant.Question{Cloth: a.cloth, Length: a.length, Pieces: work.PiecesOf(a.cloth.Name)}
+	question := remnant.Question{Cloth: a.cloth, Length: a.length, Offcuts: a.row, Pieces: work.PiecesOf(a.cloth.Name)}
 	if lay != nil {
 		question.Lays = []fabric.Lay{*lay}
 	}

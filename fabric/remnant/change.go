@@ -15,7 +15,9 @@ type Question struct {
 	Cloth fabric.Cloth
 	// Length of the cloth that there is, mm.
 	Length float64
-	Pieces []pieces.Piece
+	// Offcuts that lie in a row on the cloth, when it is several remnants.
+	Offcuts []fabric.OffcutPlace
+	Pieces  []pieces.Piece
 	// Lays that may be used; empty means every way.
 	Lays []fabric.Lay
 }

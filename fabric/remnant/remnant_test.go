@@ -158,3 +158,17 @@ func TestTwoChanges(t *testing.T) {
 		got[0].Change.Say(got[0].By, func(mm float64) string { return fmt.Sprintf("%g cm", mm/10) }))
 	assert.LessOrEqual(t, got[0].Fit.Plan.Taken, 480.01)
 }
+
+// TestRemediesOnOffcuts: on two remnants of 500 x 500 mm with 15 mm of seam two
+// panels stick out by 5 mm on each; the way out shows both remnants.
+func TestRemediesOnOffcuts(t *testing.T) {
+	row, err := fabric.Together(fabric.Cloth{}, []fabric.Offcut{{Length: 500, Width: 500}, {Name: "the end", Length: 500, Width: 500}})
+	require.NoError(t, err)
+	q := remnant.Question{Cloth: row.Cloth, Length: row.Length, Offcuts: row.Offcuts,
+		Pieces: []pieces.Piece{withAllowance(rectangle("panel", 475, 475, 2), 15)}, Lays: []fabric.Lay{fabric.Open}}
+	got, err := remnant.Search(t.Context(), q, remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil), remnant.Options{Time: 2 * time.Second, Seed: 1, Show: 1})
+	require.NoError(t, err)
+	require.Len(t, got, 1)
+	assert.Equal(t, "seam allowance", got[0].Change.Kind)
+	assert.Equal(t, row.Offcuts, got[0].Fit.Plan.Offcuts)
+}

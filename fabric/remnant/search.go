@@ -97,14 +97,20 @@ func weight(c Change) int {
 	return 1
 }
 
-// thatChange leaves out what has nothing to change.
+// thatChange leaves out what has nothing to change, and asks of what has a
+// measure no more than can be made: a garment may end at the hip, not above it.
 func thatChange(q Question, changes []Change) []Change {
 	var out []Change
 	for _, c := range changes {
 		if c.Step > 0 && c.Most < c.Step {
 			continue
 		}
-		if _, ok := c.Make(q, c.Most); ok {
+		_, ok := c.Make(q, c.Most)
+		for !ok && c.Most > c.Step {
+			c.Most -= c.Step
+			_, ok = c.Make(q, c.Most)
+		}
+		if ok {
 			out = append(out, c)
 		}
 	}
@@ -161,7 +167,7 @@ func fits(ctx context.Context, q Question, c Change, by float64, budget time.Dur
 	if known := stillAsked(o.Known, changed.Pieces); len(known.Pieces) > 0 {
 		options.Known = []fabric.LayPlan{known}
 	}
-	fit, err := fabric.Fit(ctx, fabric.Remnant{Cloth: changed.Cloth, Length: changed.Length}, changed.Pieces, options)
+	fit, err := fabric.Fit(ctx, fabric.Remnant{Cloth: changed.Cloth, Length: changed.Length, Offcuts: changed.Offcuts}, changed.Pieces, options)
 	if errors.Is(err, fabric.ErrInternal) {
 		return fabric.RemnantFit{}, false, err
 	}

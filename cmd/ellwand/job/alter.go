@@ -11,7 +11,7 @@ import (
 // Shortening is a part of a garment that can be drafted shorter.
 type Shortening struct {
 	Garment string // as the file names it
-	Part    string // "skirt", "trousers", "sleeve" or what the part is called
+	Part    string // "whole", "skirt", "trousers", "sleeve" or what the part is called
 	Length  float64
 	path    string // of the garment
 }
@@ -32,6 +32,9 @@ func (r *resolver) lengths(path, garment string, request *draft.Request) {
 	usual := func(name draft.Measurement, less float64) float64 {
 		value, _ := request.Body.Get(name)
 		return max(0, value-less)
+	}
+	if o := request.Bodice; o != nil && o.BelowWaist > 0 {
+		r.shorten(path, garment, "whole", &o.BelowWaist, 0)
 	}
 	if o := request.Skirt; o != nil {
 		r.shorten(path, garment, "skirt", &o.Length, skirt.UsualLength)

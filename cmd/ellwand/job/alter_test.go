@@ -15,6 +15,7 @@ size: 14
 table: women
 garments:
   - {name: skirt, skirt: {shape: straight, length: 70}}
+  - {name: tunic, bodice: {below_waist: 30}}
   - name: dress
     bodice: {}
     sleeve: {}
@@ -52,12 +53,12 @@ func TestShortened(t *testing.T) {
 		shorter, err := file.Shortened(s, 50)
 		require.NoError(t, err)
 		for _, name := range map[string][]string{
-			"skirt skirt": {"front skirt"}, "dress sleeve": {"sleeve"}, "dress gathered skirt": {"gathered skirt front"}, "shift trousers": {"front trousers"},
+			"skirt skirt": {"front skirt"}, "dress sleeve": {"sleeve"}, "dress gathered skirt": {"gathered skirt front"}, "shift trousers": {"front trousers"}, "tunic whole": {"front bodice"},
 		}[s.Garment+" "+s.Part] {
 			assert.InDelta(t, heightOf(t, work, name)-50, heightOf(t, shorter, name), 1, "%s of %s", name, s.Garment)
 		}
 	}
-	assert.ElementsMatch(t, []string{"skirt skirt", "dress sleeve", "dress gathered skirt", "shift trousers"}, parts)
+	assert.ElementsMatch(t, []string{"skirt skirt", "tunic whole", "dress sleeve", "dress gathered skirt", "shift trousers"}, parts)
 	_, err = file.Shortened(work.Shortenings[0], 650)
 	assert.Error(t, err, "a skirt of 5 cm cannot be drafted")
 }
