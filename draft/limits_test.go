@@ -42,9 +42,12 @@ func TestStatedLimitsAreAccepted(t *testing.T) {
 		ask    func(*Request, float64)
 		values []float64
 	}{
-		"flat collar":     {parts(part.Options{Kind: part.FlatCollar}, depth), []float64{200}},
-		"neck facing":     {parts(part.Options{Kind: part.NeckFacing}, depth), []float64{200}},
-		"armhole facing":  {parts(part.Options{Kind: part.ArmholeFacing}, depth), []float64{200}},
+		"flat collar":    {parts(part.Options{Kind: part.FlatCollar}, depth), []float64{200}},
+		"neck facing":    {parts(part.Options{Kind: part.NeckFacing}, depth), []float64{200}},
+		"armhole facing": {parts(part.Options{Kind: part.ArmholeFacing}, depth), []float64{200}},
+		"combined facing": {func(r *Request, mm float64) {
+			r.Sleeve, r.Parts = nil, []part.Options{{Kind: part.CombinedFacing, Depth: mm}}
+		}, []float64{300}},
 		"shirt collar":    {parts(part.Options{Kind: part.ShirtCollar}, depth), []float64{31}},
 		"stand":           {parts(part.Options{Kind: part.ShirtCollar, Depth: 80}, func(o *part.Options, mm float64) { o.Stand = mm }), []float64{5, 90}},
 		"mandarin collar": {parts(part.Options{Kind: part.MandarinCollar}, depth), []float64{5, 90}},

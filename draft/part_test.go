@@ -64,6 +64,15 @@ func smock(body Body) Request {
 	}
 }
 
+// shift asks for a dress without sleeves, faced in one.
+func shift(body Body) Request {
+	return Request{
+		Garment: "shift", Cloth: "shell", Body: body,
+		Bodice: &bodice.Options{Princess: bodice.FromArmhole, BelowWaist: 600, NeckWiden: 15, FrontNeckDrop: 20},
+		Parts:  []part.Options{{Kind: part.CombinedFacing}},
+	}
+}
+
 // checkParts checks every piece, its cutting outline and every row of the
 // report; facings and collars match their edges to 0.1 mm.
 func checkParts(t require.TestingT, r Result) {
@@ -87,7 +96,7 @@ func checkParts(t require.TestingT, r Result) {
 func TestPartsAtEverySize(t *testing.T) {
 	for _, table := range grown {
 		for _, name := range Sizes(table) {
-			for garment, ask := range map[string]func(Body) Request{"shirt": shirt, "dress": dress, "smock": smock} {
+			for garment, ask := range map[string]func(Body) Request{"shirt": shirt, "dress": dress, "smock": smock, "shift": shift} {
 				t.Run(fmt.Sprintf("%s %s %s", garment, table, name), func(t *testing.T) {
 					result, err := Draft(ask(size(t, table, name)))
 					require.NoError(t, err)
@@ -108,7 +117,7 @@ func TestPartsOnAnyBody(t *testing.T) {
 				varied[name] = value * rapid.Float64Range(0.9, 1.1).Draw(t, string(name))
 			}
 		}
-		ask := rapid.SampledFrom([]func(Body) Request{shirt, dress, smock}).Draw(t, "garment")
+		ask := rapid.SampledFrom([]func(Body) Request{shirt, dress, smock, shift}).Draw(t, "garment")
 		result, err := Draft(ask(varied))
 		if err != nil {
 			t.Skip(err)

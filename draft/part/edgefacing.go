@@ -95,6 +95,11 @@ func closed(of pieces.Piece, seam, name string) (closedSeam, error) {
 	if count == 0 {
 		return closedSeam{}, fmt.Errorf("%s: the %s has no edge %q; its edges are: %s", name, of.Name, seam, strings.Join(construct.Seams(of), ", "))
 	}
+	return closedRun(of, seam, first, count), nil
+}
+
+// closedRun closes the darts of so many edges from the first on.
+func closedRun(of pieces.Piece, seam string, first, count int) closedSeam {
 	all := len(of.Edges)
 	c := closedSeam{seam: seam, before: of.Edges[(first+all-1)%all]}
 	motion := pieces.Identity()
@@ -123,7 +128,7 @@ func closed(of pieces.Piece, seam, name string) (closedSeam, error) {
 		c.fold = of.Fold
 		c = c.moved(inverse(of.Edges[(first+count)%all].Path, c.after.Path))
 	}
-	return c, nil
+	return c
 }
 
 // inverse is the motion that takes a moved path back to where it was.

@@ -52,10 +52,8 @@ const shoulderLeft = 5
 // the centre line.
 func faceNeck(of pieces.Piece, centre, name string, depth float64) (pieces.Piece, error) {
 	neck, shoulder := seamNext(of, "neck", "shoulder")
-	if facing, ok := of.Edge("facing neck"); ok {
-		// The front opening has a facing of its own: this one begins there.
-		extension, _ := of.Edge("extension neck")
-		own := facing.Path.Length() - extension.Path.Length()
+	if own := ownFacing(of); own > 0 {
+		// The opening has a facing of its own: this one begins there.
 		neck, centre = construct.Stretch(neck, 0, neck.Length()-own), "facing end"
 	}
 	if most := shoulder.Length() - shoulderLeft; depth > most {

@@ -37,6 +37,9 @@ const (
 	SleevePlacket Kind = "sleeve placket"
 	// ArmholeFacing is a front and a back facing, drawn from the armholes.
 	ArmholeFacing Kind = "armhole facing"
+	// CombinedFacing is a front and a back facing in one for neck and armhole of
+	// a bodice without sleeves, drawn from both.
+	CombinedFacing Kind = "neck and armhole facing"
 	// Facing is drawn from any edge of a piece, its darts closed.
 	Facing Kind = "facing"
 	// Belt is straight, pointed at one end, two cut.
@@ -70,7 +73,7 @@ func Shapes() []Shape { return []Shape{Square, Pointed, Round} }
 func Kinds() []Kind {
 	return []Kind{
 		Collar, NeckFacing, Cuff, Waistband, ShapedWaistband, GatheredSkirt, StraightPanel,
-		ShirtCollar, FlatCollar, MandarinCollar, ButtonedCuff, SleevePlacket, ArmholeFacing, Facing,
+		ShirtCollar, FlatCollar, MandarinCollar, ButtonedCuff, SleevePlacket, ArmholeFacing, CombinedFacing, Facing,
 		Belt, Tie, BiasStrip, PatchPocket, PocketBag,
 	}
 }
@@ -83,7 +86,8 @@ type Options struct {
 	// Cloth it is cut from; the garment's if empty.
 	Cloth string
 	// Depth is the finished depth of a collar (70 mm; the fall of a shirt collar
-	// 45, a flat collar 60, a mandarin collar 35), facing (60; armhole 50), cuff
+	// 45, a flat collar 60, a mandarin collar 35), facing (60; armhole 50; of neck
+	// and armhole, from the underarm and the neck down, 70), cuff
 	// (60), waistband (30; shaped 50), belt (40) or tie (30), the finished width
 	// of a placket (20), the width that a bias strip is cut to (40), the height
 	// of a patch pocket (15 more than its width), or the finished length of a

@@ -55,7 +55,7 @@ const (
 var usualDepth = map[Kind]float64{
 	Collar: 70, NeckFacing: 60, Cuff: 60, Waistband: 30, ShapedWaistband: 50,
 	ShirtCollar: 45, FlatCollar: 60, MandarinCollar: 35, ButtonedCuff: 60, SleevePlacket: 20,
-	ArmholeFacing: 50, Facing: 60, Belt: 40, Tie: 30, BiasStrip: 40,
+	ArmholeFacing: 50, CombinedFacing: 70, Facing: 60, Belt: 40, Tie: 30, BiasStrip: 40,
 }
 
 // FinishedDepth is the depth asked for, or the usual one of the kind.
@@ -93,6 +93,8 @@ func Draft(m Measures, o Options) (Block, error) {
 		return sleevePlacket(m, o, name)
 	case ArmholeFacing:
 		return armholeFacing(m, o, name)
+	case CombinedFacing:
+		return combinedFacing(m, o, name)
 	case Facing:
 		return anyFacing(m, o)
 	case Belt:

@@ -8,7 +8,7 @@ import (
 
 // Part asks for a smaller piece that is drafted to fit the seams it joins.
 type Part struct {
-	Kind     Choice  `yaml:"kind" jsonschema:"required,enum=collar,enum=neck facing,enum=cuff,enum=waistband,enum=shaped waistband,enum=gathered skirt,enum=straight panel,enum=shirt collar,enum=flat collar,enum=mandarin collar,enum=buttoned cuff,enum=sleeve placket,enum=armhole facing,enum=facing,enum=belt,enum=tie,enum=bias strip,enum=patch pocket,enum=pocket bag" jsonschema_description:"what it is"`
+	Kind     Choice  `yaml:"kind" jsonschema:"required,enum=collar,enum=neck facing,enum=cuff,enum=waistband,enum=shaped waistband,enum=gathered skirt,enum=straight panel,enum=shirt collar,enum=flat collar,enum=mandarin collar,enum=buttoned cuff,enum=sleeve placket,enum=armhole facing,enum=neck and armhole facing,enum=facing,enum=belt,enum=tie,enum=bias strip,enum=patch pocket,enum=pocket bag" jsonschema_description:"what it is"`
 	Name     Text    `yaml:"name" jsonschema_description:"name of the piece, in place of the kind"`
 	Cloth    Text    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
 	Depth    Measure `yaml:"depth" jsonschema_description:"finished depth of a collar (of a shirt collar its fall), facing, cuff, waistband, belt, tie or placket; the width that a bias strip is cut to; height of a patch pocket; finished length of a skirt or panel"`

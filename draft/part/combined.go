@@ -1,0 +1,115 @@
+package part
+
+import (
+	"fmt"
+	"slices"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// combinedPull and combinedSide are how full the lower edge of a combined facing
+// swings at the centre line and at the side: more there, to keep clear of the
+// armhole.
+const (
+	combinedPull = 0.45
+	combinedSide = 0.6
+)
+
+// combinedShare of the front armhole is the most that such a facing is usually
+// deep, so that a child's leaves its armhole as wide a rim.
+const combinedShare = 0.35
+
+// combinedFacing faces neck and armhole of a bodice without sleeves in one: a
+// front and a back, each traced from the bodice above a line from the centre,
+// so far below the neck, to the side, so far below the underarm.
+func combinedFacing(m Measures, o Options, name string) (Block, error) {
+	switch {
+	case m.Front == nil:
+		return Block{}, fmt.Errorf("%s: there is no neck and armhole to face: draft a bodice", name)
+	case m.WristWidth > 0:
+		return Block{}, fmt.Errorf("%s: there are sleeves in the armholes; ask for a neck facing, or leave out the sleeve", name)
+	}
+	front, back := upperEdges(*m.Front), upperEdges(*m.Back)
+	depth, room := o.FinishedDepth(), min(front.room(), back.room())
+	switch {
+	case o.Depth == 0:
+		depth = min(depth, room, combinedShare*construct.SeamLength(*m.Front, "armhole"))
+	case depth > room:
+		return Block{}, construct.Refuse("%s: a depth of %s is more than there is room for below neck and underarm; ask for %s or less", name, construct.Length(depth), construct.AtMost(room))
+	}
+	var block Block
+	block.combine(front, *m.Front, name+" front", depth)
+	block.combine(back, *m.Back, name+" back", depth)
+	a, b := block.Pieces[0], block.Pieces[1]
+	shoulder := construct.Equal("facing shoulder", b.Name, construct.SeamLength(b, "shoulder"), a.Name, construct.SeamLength(a, "shoulder"))
+	shoulder.Least, shoulder.Most, shoulder.Normal = 0, 10, construct.Say("the back 0 to 1 cm longer, eased in as on the bodice (common practice)")
+	block.Pairings = append(block.Pairings, shoulder,
+		construct.Equal("facing side", a.Name, construct.SeamLength(a, "side"), b.Name, construct.SeamLength(b, "side")))
+	return block, nil
+}
+
+// room is how deep a facing may be beside the edges that it faces.
+func (c closedSeam) room() float64 {
+	return min(c.before.Path.Length(), c.after.Path.Length()) - shoulderLeft
+}
+
+// upperEdges are the edges of a bodice from the side over armhole and shoulder
+// to the centre, their darts closed, the centre line upright. Where the piece
+// opens with a facing of its own, they end at that.
+func upperEdges(of pieces.Piece) closedSeam {
+	first, _ := stretchOf(of, "armhole")
+	last := slices.IndexFunc(of.Edges, func(e pieces.Edge) bool { return e.Name == "neck" })
+	c := closedRun(of, "neck and armhole", first, last-first+1)
+	c = c.moved(inverse(of.Edges[(last+1)%len(of.Edges)].Path, c.after.Path))
+	neck := &c.edges[len(c.edges)-1]
+	if own := ownFacing(of); own > 0 {
+		neck.Path = construct.Stretch(neck.Path, 0, neck.Path.Length()-own)
+		centre, _ := of.Edge("facing edge")
+		end := neck.Path.End()
+		c.after = construct.Edge("facing end", construct.Line(end, orb.Point{end[0], centre.Path.End()[1]}))
+	}
+	return c
+}
+
+// combine adds the facing of one piece, so deep below neck and underarm.
+func (b *Block) combine(c closedSeam, of pieces.Piece, name string, depth float64) {
+	side := construct.Stretch(c.before.Path, c.before.Path.Length()-depth, c.before.Path.Length())
+	neck, _ := of.Edge("neck")
+	// Beside the facing of an opening it begins higher up the neck.
+	rise := c.after.Path.Start()[1] - neck.Path.End()[1]
+	centre := construct.Stretch(c.after.Path, 0, depth+rise)
+	foot := centre.End()
+	lower := construct.Curve(foot, orb.Point{1, 0}, combinedPull, side.Start(), construct.Back(construct.Square(side.Tangent(0))), combinedSide)
+	piece := pieces.Piece{Name: name, Cut: of.Cut, Pair: of.Pair, Fold: c.fold, Notches: c.notches}
+	piece.Edges = append(piece.Edges, construct.Edge("facing edge", lower), construct.Edge("side", side))
+	piece.Edges = append(piece.Edges, c.edges...)
+	piece.Edges = append(piece.Edges, construct.Edge(c.after.Name, centre))
+	x := foot[0] + depth/4
+	piece.Grain = pieces.Grain{From: orb.Point{x, foot[1] + 0.2*depth}, To: orb.Point{x, foot[1] + 0.85*depth}}
+	b.Pieces = append(b.Pieces, piece)
+
+	for _, edge := range []string{"neck", "armhole"} {
+		length := construct.SeamLength(piece, edge)
+		said := name
+		if own := ownFacing(of); edge == "neck" && own > 0 {
+			length, said = length+own, said+", with the facing of the opening"
+		}
+		b.Pairings = append(b.Pairings, construct.Equal("facing to "+edge, said, length, of.Name, construct.SeamLength(of, edge)))
+	}
+	s := construct.Sheet{Piece: name}
+	s.Draw("trace neck, shoulder and armhole of the "+of.Name+", the darts between them closed, with {} of the side below the underarm and of the centre below the neck", "the depth", depth)
+	if ownFacing(of) > 0 {
+		s.Draw("end the neck where the facing of the opening does, and go straight down from there", "the two are joined")
+	}
+	s.Draw("draw the lower edge from there to the side", "square to both")
+	b.Sheets = append(b.Sheets, s)
+}
+
+// ownFacing is how much of the neck of a piece is faced by the facing that its
+// opening has grown on; 0 where it does not open.
+func ownFacing(of pieces.Piece) float64 {
+	return construct.SeamLength(of, "facing neck") - construct.SeamLength(of, "extension neck")
+}
