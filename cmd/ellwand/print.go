@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"reflect"
+	"slices"
 	"strings"
 	"time"
 
@@ -22,6 +23,7 @@ type printOptions struct {
 	output  string
 	paper   paperOptions
 	sizes   []string
+	seams   string
 	time    time.Duration
 	seed    uint64
 	workers int
@@ -40,7 +42,8 @@ neighbours; sheets that would be blank are left out. The first page has squares
 of 10 cm and 4 in by which to measure the print, and a map of the sheets.
 
 --sizes drafts the job in several sizes of its table and nests them: each size
-has dashes of its own. Print at 100 %, and measure the square before you cut.`,
+has dashes of its own, and --seams names the one whose seam lines are drawn too.
+Print at 100 %, and measure the square before you cut.`,
 		Example: `  ellwand print blouse.yaml -o pieces.pdf
   ellwand print blouse.yaml -o pieces.pdf --paper a0
   ellwand print blouse.yaml -o nested.pdf --paper letter --sizes 10,12,14`,
@@ -53,6 +56,7 @@ has dashes of its own. Print at 100 %, and measure the square before you cut.`,
 	flags.StringVarP(&p.output, "output", "o", "", "the PDF to write (required)")
 	p.paper.register(cmd, "a4")
 	flags.StringSliceVar(&p.sizes, "sizes", nil, "sizes of the job's table to nest, smallest first: 10,12,14")
+	flags.StringVar(&p.seams, "seams", "", "with --sizes: the size whose seam lines are drawn; the first if not given")
 	flags.Var((*span)(&p.time), "time", "time to search for few sheets: 4s, 1m, or a number of seconds")
 	flags.Uint64Var(&p.seed, "seed", 1, "seed of the search")
 	flags.IntVar(&p.workers, "workers", 0, "processor cores to use; 0 is all of them")
@@ -140,6 +144,9 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 	if err != nil {
 		return err
 	}
+	if err := p.chooseSeams(figures); err != nil {
+		return err
+	}
 	files := &outputs{force: p.force, input: path}
 	var pages []drawing.Page
 	title := works[0].Title()
@@ -160,6 +167,22 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 		return err
 	}
 	return e.reportPrint(works[0], layout, pages, p)
+}
+
+// chooseSeams has the figures draw the seam lines of the size asked for.
+func (p printOptions) chooseSeams(figures []sheet.Figure) error {
+	seams := strings.TrimSpace(p.seams)
+	if seams == "" {
+		return nil
+	}
+	if !slices.ContainsFunc(p.sizes, func(size string) bool { return strings.TrimSpace(size) == seams }) {
+		return fmt.Errorf("--seams %s is none of the sizes that are printed; name it in --sizes as well", seams)
+	}
+	for i, f := range figures {
+		at := slices.IndexFunc(f.Sizes, func(d sheet.Drawn) bool { return d.Piece.Size == seams })
+		figures[i].Seams = max(0, at)
+	}
+	return nil
 }
 
 // readSizes reads a job, and drafts it in each of the sizes asked for.

@@ -27,7 +27,7 @@ func (p *Picture) IsFree(box orb.Bound) bool {
 		case stroke:
 			taken = Crosses(it.line, box)
 		case Text:
-			ring := it.outline()
+			ring := it.Outline()
 			taken = Crosses(ring, box) || Inside(ring, box.Center())
 		case window:
 			if it.box.Intersects(box) {
@@ -42,9 +42,67 @@ func (p *Picture) IsFree(box orb.Bound) bool {
 	return true
 }
 
-// outline is the rectangle about the words as they stand, from a little below
+// HasRoomFor reports whether words, with so much air about them in mm, would
+// touch no line and no other words. Areas, windows and the width of the lines
+// do not count.
+func (p *Picture) HasRoomFor(t Text, air float64) bool {
+	sin, cos := math.Sincos(t.Angle * math.Pi / 180)
+	straight := func(line []orb.Point) []orb.Point { // as it lies where the words lie level
+		out := make([]orb.Point, len(line))
+		for i, q := range line {
+			x, y := q[0]-t.At[0], q[1]-t.At[1]
+			out[i] = orb.Point{x*cos - y*sin, x*sin + y*cos}
+		}
+		return out
+	}
+	taken := t.Outline()
+	near, box := padded(taken.Bound(), air), padded(orb.LineString(straight(taken)).Bound(), air)
+	for _, it := range p.items {
+		if !it.bound().Intersects(near) {
+			continue
+		}
+		switch it := it.(type) {
+		case stroke:
+			if Crosses(straight(it.line), box) {
+				return false
+			}
+		case Text:
+			if ring := straight(it.Outline()); Crosses(ring, box) || Inside(ring, box.Center()) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// Lines are all lines of the picture, stretch by stretch, and the rectangles
+// in which its words stand: what Room keeps off. Areas and windows do not
+// count.
+func (p *Picture) Lines() [][2]orb.Point {
+	var out [][2]orb.Point
+	add := func(line []orb.Point) {
+		for i := 1; i < len(line); i++ {
+			out = append(out, [2]orb.Point{line[i-1], line[i]})
+		}
+	}
+	for _, it := range p.items {
+		switch it := it.(type) {
+		case stroke:
+			add(it.line)
+		case Text:
+			add(it.Outline())
+		}
+	}
+	return out
+}
+
+func padded(box orb.Bound, by float64) orb.Bound {
+	return orb.Bound{Min: orb.Point{box.Min[0] - by, box.Min[1] - by}, Max: orb.Point{box.Max[0] + by, box.Max[1] + by}}
+}
+
+// Outline is the rectangle about the words as they stand, from a little below
 // the line to the height of the letters.
-func (t Text) outline() orb.Ring {
+func (t Text) Outline() orb.Ring {
 	sin, cos := math.Sincos(t.Angle * math.Pi / 180)
 	size, from := t.Points*Point, -t.start()
 	to := from + Width(t.Words, t.Points, t.Bold)

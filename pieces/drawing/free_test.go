@@ -36,3 +36,28 @@ func TestIsFree(t *testing.T) {
 		assert.Equal(t, c.free, p.Within(c.box).IsFree(c.box), "%v", c.box)
 	}
 }
+
+// TestHasRoomFor by hand: words of 10 mm that rise at 90 degrees from a point
+// stand to the left of it, from it upwards.
+func TestHasRoomFor(t *testing.T) {
+	p := &Picture{}
+	p.Line(Pen{}, orb.Point{0, 0}, orb.Point{100, 0})
+	p.Write(Text{Words: "hem", At: orb.Point{50, 50}, Points: 10 / Point})
+	for _, c := range []struct {
+		at    orb.Point
+		angle float64
+		free  bool
+	}{
+		{orb.Point{20, 30}, 0, true},
+		{orb.Point{20, 5}, 0, false},   // the line goes through them
+		{orb.Point{20, 9}, 0, true},    // their heads lie 1.5 mm under it
+		{orb.Point{20, 7.7}, 0, false}, // or so close that there is no air
+		{orb.Point{20, 15}, 90, false}, // they rise through the line
+		{orb.Point{20, 40}, 90, true},
+		{orb.Point{55, 60}, 90, false}, // through the other words
+		{orb.Point{45, 60}, 90, true},
+	} {
+		assert.Equal(t, c.free, p.HasRoomFor(Text{Words: "seam", At: c.at, Points: 10 / Point, Angle: c.angle}, 0.3), "%v", c)
+	}
+	assert.Len(t, p.Lines(), 5, "a line and a rectangle")
+}

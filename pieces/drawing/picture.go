@@ -85,6 +85,9 @@ func (p *Picture) Write(t Text) {
 	}
 }
 
+// Add draws everything that another picture has by now.
+func (p *Picture) Add(other *Picture) { p.items = append(p.items, other.items...) }
+
 // Window shows what lies within the box of another picture that is moved by
 // shift first. The other picture may still be added to.
 func (p *Picture) Window(box orb.Bound, other *Picture, shift orb.Point) {

@@ -37,17 +37,26 @@ func Room(ring orb.Ring, lines [][2]orb.Point, half orb.Point, most float64) (or
 }
 
 // roomAt is the scale at a place, at most the one given. It stops as soon as
-// that falls below what was found elsewhere, which makes it several times as
-// fast: 150 labels take 0.1 s instead of 0.35 s.
+// that falls below what was found elsewhere, and passes over stretches that lie
+// beyond the box, which makes it many times as fast.
 func roomAt(p orb.Point, ring orb.Ring, lines [][2]orb.Point, half orb.Point, found, most float64) float64 {
 	scale := most
-	for _, l := range lines {
-		scale = math.Min(scale, boxScale(minus(l[0], p), minus(l[1], p), half))
+	for i := 0; i < len(lines) && scale > found-1e-8; i++ {
+		scale = narrowed(scale, minus(lines[i][0], p), minus(lines[i][1], p), half)
 	}
 	for i := 1; i < len(ring) && scale > found-1e-8; i++ {
-		scale = math.Min(scale, boxScale(minus(ring[i-1], p), minus(ring[i], p), half))
+		scale = narrowed(scale, minus(ring[i-1], p), minus(ring[i], p), half)
 	}
 	return scale
+}
+
+// narrowed is the scale that a segment leaves.
+func narrowed(scale float64, a, b, half orb.Point) float64 {
+	x, y := scale*half[0], scale*half[1]
+	if a[0] > x && b[0] > x || a[0] < -x && b[0] < -x || a[1] > y && b[1] > y || a[1] < -y && b[1] < -y {
+		return scale
+	}
+	return math.Min(scale, boxScale(a, b, half))
 }
 
 func minus(a, b orb.Point) orb.Point { return orb.Point{a[0] - b[0], a[1] - b[1]} }

@@ -7,6 +7,8 @@ package sheet
 
 import (
 	"fmt"
+	"reflect"
+	"strings"
 
 	"github.com/paulmach/orb"
 
@@ -23,6 +25,11 @@ type Figure struct {
 	Label []string
 	// Inches gives widths of allowances in inches instead of cm.
 	Inches bool
+	// Seams is the index of the size whose seam lines are drawn.
+	Seams int
+	// Beneath are lines that are drawn under the figure, and that its label
+	// keeps off where it has the room.
+	Beneath [][2]orb.Point
 }
 
 // Drawn is a piece with its cutting line, both in the same frame.
@@ -36,8 +43,9 @@ const tolerance = 0.03
 
 // NewFigure draws a piece as it stands, in its own frame; several must be the
 // same piece in several sizes, the smallest first, and lie on each other as
-// they were drafted. Of a piece cut on the fold it is the half. The error is
-// that of a piece that is not sound (see pieces.Piece.Check).
+// they were drafted. One that is the same in every size is drawn once. Of a
+// piece cut on the fold it is the half. The error is that of a piece that is
+// not sound (see pieces.Piece.Check).
 func NewFigure(sizes ...pieces.Piece) (Figure, error) {
 	if len(sizes) == 0 {
 		return Figure{}, fmt.Errorf("there is no piece to print")
@@ -56,21 +64,39 @@ func NewFigure(sizes ...pieces.Piece) (Figure, error) {
 	smallest := sizes[0]
 	if len(sizes) > 1 {
 		smallest.Size = ""
+		if isSame(sizes) {
+			f.Sizes = f.Sizes[:1]
+			smallest.Garment = strings.TrimPrefix(smallest.Garment+", all sizes", ", ")
+		}
 	}
 	f.Label = drawing.LabelLines(smallest)
 	return f, nil
 }
 
+// isSame reports whether pieces differ in the name of their size alone.
+func isSame(sizes []pieces.Piece) bool {
+	for _, p := range sizes {
+		p.Size = sizes[0].Size
+		if !reflect.DeepEqual(p, sizes[0]) {
+			return false
+		}
+	}
+	return true
+}
+
 // Map moves the figure with everything on it.
 func (f Figure) Map(m pieces.Motion) Figure {
 	out := f
-	out.Sizes = nil
+	out.Sizes, out.Beneath = nil, nil
 	for _, d := range f.Sizes {
 		ring := make(orb.Ring, len(d.Cutting))
 		for i, p := range d.Cutting {
 			ring[i] = m.Apply(p)
 		}
 		out.Sizes = append(out.Sizes, Drawn{d.Piece.Map(m), ring})
+	}
+	for _, line := range f.Beneath {
+		out.Beneath = append(out.Beneath, [2]orb.Point{m.Apply(line[0]), m.Apply(line[1])})
 	}
 	return out
 }
@@ -86,47 +112,78 @@ func (f Figure) outlines() []orb.Ring {
 
 // Draw puts the figure on the plane. It must have been brought there by a
 // motion that turns y down; otherwise the piece comes out mirrored. Several
-// sizes differ in the dashes of their cutting lines and darts; instead of
-// their seam lines, which would cross each other, the widths of the allowances
-// are given.
+// sizes differ in the dashes of their cutting lines and darts; one of them has
+// its seam lines, since those of all would cross, and the widths of the
+// allowances are given. Lines come first, so that words keep off them.
 func (f Figure) Draw(on *drawing.Picture) {
-	single := len(f.Sizes) == 1
-	for i, d := range f.Sizes {
-		one := figure{on, d.Piece, d.Cutting}
-		one.cutting(LineOf(i), i == 0)
-		if single {
-			one.seam()
-		} else {
-			one.sizeNames(i)
-		}
-		one.notches()
-		dart := dartLine
-		if !single {
-			dart.Dashes = LineOf(i).Dashes
-		}
-		one.darts(dart, single)
-		if i == 0 {
-			one.marks()
-			one.grain()
-			if !single {
-				one.allowances(f.Inches)
-			}
-		}
+	if len(f.Sizes) == 1 {
+		on.Add(f.single())
+		return
 	}
-	smallest := figure{on, f.Sizes[0].Piece, f.Sizes[0].Cutting}
-	smallest.label(f.Label, f.key())
+	on.Add(f.nest())
 }
 
-// key lists the sizes of a nested figure in the order of their lines.
-func (f Figure) key() []string {
-	if len(f.Sizes) == 1 {
-		return nil
+func (f Figure) single() *drawing.Picture {
+	one := figure{&drawing.Picture{}, f.Sizes[0].Piece, f.Sizes[0].Cutting}
+	one.cutting(LineOf(0))
+	one.seam(seamLine)
+	one.notches()
+	one.darts(dartLine, true)
+	one.marks()
+	one.grain()
+	one.names()
+	one.label(f.Label, nil, f.Beneath)
+	return one.Picture
+}
+
+// nest draws several sizes, the cutting line of each in a picture of its own
+// until its name stands on it.
+func (f Figure) nest() *drawing.Picture {
+	shared := figure{&drawing.Picture{}, f.Sizes[0].Piece, f.Sizes[0].Cutting}
+	var all []figure
+	for i, d := range f.Sizes {
+		one := figure{&drawing.Picture{}, d.Piece, d.Cutting}
+		one.cutting(LineOf(i))
+		all = append(all, one)
+		dart := dartLine
+		dart.Dashes = LineOf(i).Dashes
+		one.Picture = shared.Picture
+		one.shortNotches()
+		one.darts(dart, false)
+		if i == f.Seams {
+			one.seam(nestedSeamLine)
+		}
 	}
-	var out []string
-	for _, d := range f.Sizes {
-		out = append(out, d.Piece.Size)
+	shared.marks()
+	shared.grain()
+	for i := range all {
+		f.sizeNames(all, shared, i)
 	}
-	return out
+	whole := figure{&drawing.Picture{}, shared.piece, shared.ring}
+	for _, one := range all {
+		whole.Add(one.Picture)
+	}
+	whole.Add(shared.Picture)
+	whole.names()
+	whole.allowances(f.Inches)
+	whole.label(f.Label, f.key(), f.Beneath)
+	return whole.Picture
+}
+
+// keyLine is a line of the key: a sample and what it is.
+type keyLine struct {
+	pen   drawing.Pen
+	words string
+}
+
+// key lists the sizes of a nested figure in the order of their lines, and the
+// seam line.
+func (f Figure) key() []keyLine {
+	var out []keyLine
+	for i, d := range f.Sizes {
+		out = append(out, keyLine{LineOf(i), d.Piece.Size})
+	}
+	return append(out, keyLine{nestedSeamLine, "seam line of " + f.Sizes[f.Seams].Piece.Size})
 }
 
 // Around is an outline that holds every size: the cutting line of a single

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"math"
+	"strings"
 
 	"github.com/paulmach/orb"
 
@@ -11,6 +12,10 @@ import (
 const (
 	// mostText and leastText bound the height of the letters of a label, mm.
 	mostText, leastText = 8.0, 1.5
+	// readableText is the height below which a label may go over the allowance
+	// or be shortened, clearText that below which it may go over what lies
+	// beneath the piece.
+	readableText, clearText = 3.0, 4.0
 	// uprightText is the height below which a label is turned to stand along
 	// the piece, if it can then be larger.
 	uprightText = 4.5
@@ -20,44 +25,81 @@ const (
 	keyWidth = 6.0
 )
 
-// label writes the lines, and under them the key of the sizes, where they
-// have most room inside the piece, lying or standing.
-func (f figure) label(lines, sizes []string) {
-	widest := 0.0
-	for _, l := range lines {
-		widest = math.Max(widest, drawing.Width(l, 1/drawing.Point, true))
-	}
-	for _, size := range sizes {
-		widest = math.Max(widest, keyWidth+1+drawing.Width(size, 1/drawing.Point, false))
-	}
-	rows := float64(len(lines) + len(sizes))
-	// Half the size of the label at letters of 1 mm, with a little air.
-	half := orb.Point{widest/2 + 0.5, rows*lineHeight/2 + 0.3}
-	ring, obstacles := f.piece.SeamOutline(1), f.obstacles()
-	at, size := drawing.Room(ring, obstacles, half, mostText)
-	angle := 0.0
-	if size < uprightText {
-		if stood, larger := drawing.Room(ring, obstacles, orb.Point{half[1], half[0]}, mostText); larger > size {
-			at, size, angle = stood, larger, 90
+// label writes the lines, and under them the key of a nest, where they have
+// most room inside the piece, lying or standing, clear of what is drawn. In a
+// small piece it goes over the allowance too, in one line, without the key, or
+// is the name alone.
+func (f figure) label(lines []string, key []keyLine, beneath [][2]orb.Point) {
+	drawn := f.Lines()
+	seam := f.piece.SeamOutline(1)
+	joined := []string{strings.Join(lines, ", ")}
+	best := block{}
+	for _, try := range []struct {
+		ring   orb.Ring
+		lines  []string
+		key    []keyLine
+		off    [][2]orb.Point
+		enough float64
+	}{
+		{seam, lines, key, append(beneath[:len(beneath):len(beneath)], drawn...), clearText},
+		{seam, lines, key, drawn, readableText},
+		{f.ring, lines, key, drawn, readableText},
+		{seam, joined, nil, drawn, readableText},
+		{f.ring, joined, nil, drawn, readableText},
+		{f.ring, lines[:1], nil, drawn, leastText},
+	} {
+		if found := newBlock(f, try.lines, try.key).placed(try.ring, try.off); found.size > best.size {
+			best = found
+		}
+		if best.size >= try.enough {
+			break
 		}
 	}
-	size = math.Max(size, leastText)
-	block := block{f, at, angle, size, widest, rows}
-	for i, line := range lines {
-		block.line(i, line)
+	if best.size < leastText {
+		best = newBlock(f, lines[:1], nil).placed(f.ring, nil)
+		best.size = math.Max(best.size, leastText)
 	}
-	for i, name := range sizes {
-		block.key(i, len(lines)+i, name)
+	for i, line := range best.lines {
+		best.line(i, line)
+	}
+	for i, k := range best.key {
+		best.keyLine(len(best.lines)+i, k)
 	}
 }
 
-// block is a label in its place.
+// block is a label, and its place once it has one.
 type block struct {
 	figure
+	lines        []string
+	key          []keyLine
 	at           orb.Point
 	angle        float64
 	size         float64 // of the letters, mm
 	widest, rows float64
+}
+
+func newBlock(f figure, lines []string, key []keyLine) block {
+	b := block{figure: f, lines: lines, key: key, rows: float64(len(lines) + len(key))}
+	for i, l := range lines {
+		b.widest = math.Max(b.widest, drawing.Width(l, 1/drawing.Point, i == 0))
+	}
+	for _, k := range key {
+		b.widest = math.Max(b.widest, keyWidth+1+drawing.Width(k.words, 1/drawing.Point, false))
+	}
+	return b
+}
+
+// placed is the block where it is largest within the ring.
+func (b block) placed(ring orb.Ring, off [][2]orb.Point) block {
+	// Half the size of the label at letters of 1 mm, with a little air.
+	half := orb.Point{b.widest/2 + 0.5, b.rows*lineHeight/2 + 0.3}
+	b.at, b.size = drawing.Room(ring, off, half, mostText)
+	if b.size < uprightText {
+		if stood, larger := drawing.Room(ring, off, orb.Point{half[1], half[0]}, mostText); larger > b.size {
+			b.at, b.size, b.angle = stood, larger, 90
+		}
+	}
+	return b
 }
 
 // point is (x, y) of the block, in heights from its middle, on the plane.
@@ -73,55 +115,10 @@ func (b block) line(row int, words string) {
 		Bold: row == 0, Align: drawing.Centre, Angle: b.angle})
 }
 
-func (b block) key(index, row int, name string) {
+func (b block) keyLine(row int, k keyLine) {
 	x, y := -b.widest/2, b.down(row)
-	b.Line(LineOf(index), b.point(x, y-0.35), b.point(x+keyWidth, y-0.35))
-	b.Write(drawing.Text{Words: name, At: b.point(x+keyWidth+1, y), Points: b.size / drawing.Point, Angle: b.angle})
-}
-
-// pointRoom is the room that a marked point and its name take to each side, mm.
-const pointRoom = 12.0
-
-// obstacles are the lines that a label keeps off, beside the seam line.
-func (f figure) obstacles() [][2]orb.Point {
-	var out [][2]orb.Point
-	keepOff := func(points ...orb.Point) {
-		for i := 0; i+1 < len(points); i++ {
-			out = append(out, [2]orb.Point{points[i], points[i+1]})
-		}
-	}
-	g := f.piece.Grain
-	keepOff(g.From, g.To)
-	if f.grainLetters() > 0 {
-		for _, away := range []float64{2.5, 5} { // nothing fits between the two
-			aside := times(left(minus(g.To, g.From)), away/distance(g.From, g.To))
-			keepOff(plus(g.From, aside), plus(g.To, aside), minus(g.To, aside), minus(g.From, aside), plus(g.From, aside))
-		}
-	}
-	for _, t := range f.piece.Darts {
-		keepOff(t.Start, t.Apex, t.End)
-		if t.Mouth == "" {
-			keepOff(t.Start, t.OtherApex, t.End)
-		}
-	}
-	for _, m := range f.piece.Marks {
-		keepOff(m.Path.Flatten(1)...)
-		if m.Path == nil {
-			keepOff(plus(m.At, orb.Point{-pointRoom, -5}), plus(m.At, orb.Point{pointRoom, -5}), m.At)
-			continue
-		}
-		at, u, size := f.nameOf(m)
-		half := times(u, size*drawing.Width(m.Name, 1/drawing.Point, false)/2)
-		for _, raise := range []float64{-1.5 * size, 1.5 * size} { // on whichever side it reads
-			aside := times(left(u), raise)
-			keepOff(plus(minus(at, half), aside), plus(plus(at, half), aside))
-		}
-	}
-	if fold, ok := f.piece.Edge(f.piece.Fold); ok && f.piece.Fold != "" {
-		inward := times(left(fold.Path.Tangent(0)), 10)
-		keepOff(plus(fold.Path.Start(), inward), plus(fold.Path.End(), inward))
-	}
-	return out
+	b.Line(k.pen, b.point(x, y-0.35), b.point(x+keyWidth, y-0.35))
+	b.Write(drawing.Text{Words: k.words, At: b.point(x+keyWidth+1, y), Points: b.size / drawing.Point, Angle: b.angle})
 }
 
 func plus(a, b orb.Point) orb.Point { return orb.Point{a[0] + b[0], a[1] + b[1]} }

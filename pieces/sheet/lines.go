@@ -31,13 +31,16 @@ func LineOf(index int) drawing.Pen {
 
 // The other lines.
 var (
-	seamLine  = drawing.Pen{Width: 0.3, Dashes: []float64{4, 2}}
-	foldLine  = drawing.Pen{Width: 0.9, Dashes: []float64{12, 2.5, 1.5, 2.5}}
-	notchLine = drawing.Pen{Width: 0.5}
-	dartLine  = drawing.Pen{Width: 0.35, Dashes: []float64{2.5, 1.5}}
-	markLine  = drawing.Pen{Width: 0.25, Dashes: []float64{0.8, 1.6}}
-	grainLine = drawing.Pen{Width: 0.45}
-	fineLine  = drawing.Pen{Width: 0.3}
+	seamLine = drawing.Pen{Width: 0.3, Dashes: []float64{4, 2}}
+	// The seam line of one size among the cutting lines of many is fine and
+	// grey, and has no dashes.
+	nestedSeamLine = drawing.Pen{Width: 0.25, Grey: 120}
+	foldLine       = drawing.Pen{Width: 0.9, Dashes: []float64{12, 2.5, 1.5, 2.5}}
+	notchLine      = drawing.Pen{Width: 0.5}
+	dartLine       = drawing.Pen{Width: 0.35, Dashes: []float64{2.5, 1.5}}
+	markLine       = drawing.Pen{Width: 0.25, Dashes: []float64{0.8, 1.6}}
+	grainLine      = drawing.Pen{Width: 0.45}
+	fineLine       = drawing.Pen{Width: 0.3}
 	// What is not of the pieces is grey, so that their lines stand out.
 	markRim  = drawing.Pen{Width: 0.3, Grey: 90}
 	trimLine = drawing.Pen{Width: 0.2, Grey: 90, Dashes: []float64{2, 1.5}, Blunt: true}

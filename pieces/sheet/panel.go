@@ -111,7 +111,9 @@ func (p panel) pageMap(on *drawing.Picture, at orb.Point, width, height float64)
 		on.Frame(pen, box)
 		if !tile.Blank {
 			size := math.Min(5, math.Min((box.Max[0]-box.Min[0])*0.32, (box.Max[1]-box.Min[1])*0.4))
-			on.Write(drawing.Text{Words: tile.Name(), At: plus(box.Center(), orb.Point{0, 0.36 * size}), Points: size / drawing.Point, Bold: true, Align: drawing.Centre})
+			name := drawing.Text{Words: tile.Name(), At: plus(box.Center(), orb.Point{0, 0.36 * size}), Points: size / drawing.Point, Bold: true, Align: drawing.Centre}
+			on.Area(255, name.Outline()...)
+			on.Write(name)
 		}
 	}
 }
@@ -128,8 +130,8 @@ func (p panel) words() []string {
 			"Cut paper on a mat; keep fingers behind the ruler and close the cutter when you put it down.")
 	}
 	out = append(out, "Solid line: cut. Short dashes: sew. Long dash and dot, with a bracket: lay on the fold, do not cut. Strokes across the allowance are notches.")
-	if p.layout.nested() {
-		out = append(out, "Nested sizes: each has its own dashes, named in the key on the piece and beside its lines. Seam allowances are included, as wide as stands along the edges; the lines are for cutting.")
+	if size, ok := p.layout.nested(); ok {
+		out = append(out, "Nested sizes: each has its own dashes, named in the key on the piece and on its lines, which are for cutting. The fine grey line is the seam line of "+size+"; the seam allowances of every size are as wide as stands along its edges.")
 	}
 	return out
 }

@@ -113,9 +113,24 @@ func neighbour(tiles []Tile, of Tile, side int) (Tile, bool) {
 // another corner or the first place that is free.
 func (p tilePage) name(title, count string) {
 	const points, small = 36.0, 7.0
-	words := drawing.Shortened(title+", "+count, small, false, p.cell.Max[0]-p.cell.Min[0]-10)
-	width := math.Max(drawing.Width(p.tile.Name(), points, true), drawing.Width(words, small, false))
+	at, words := orb.Point{p.cell.Min[0] + 5, p.cell.Max[1] - 11}, count
+	for _, try := range []string{title + ", " + count, drawing.Shortened(title, small, false, 50) + ", " + count, count} {
+		width := math.Max(drawing.Width(p.tile.Name(), points, true), drawing.Width(try, small, false))
+		if place, ok := p.placeFor(width); ok {
+			at, words = place, try
+			break
+		}
+	}
+	p.Write(drawing.Text{Words: p.tile.Name(), At: at, Points: points, Bold: true, Grey: 175})
+	p.Write(drawing.Text{Words: words, At: plus(at, orb.Point{0, 5}), Points: small, Grey: 110})
+}
+
+// placeFor finds where a name of that width is clear of everything.
+func (p tilePage) placeFor(width float64) (orb.Point, bool) {
 	left, right := p.cell.Min[0]+5, p.cell.Max[0]-5-width
+	if right < left {
+		return orb.Point{}, false
+	}
 	high, low := p.cell.Min[1]+16, p.cell.Max[1]-11
 	places := []orb.Point{{left, low}, {right, low}, {left, high}, {right, high}}
 	for y := low; y > high; y -= 12 {
@@ -123,16 +138,13 @@ func (p tilePage) name(title, count string) {
 			places = append(places, orb.Point{x, y})
 		}
 	}
-	at := places[0]
 	for _, place := range places {
 		box := orb.Bound{Min: plus(place, orb.Point{-1, -10}), Max: plus(place, orb.Point{width + 1, 6})}
 		if p.isFree(box) && p.Picture.IsFree(box) {
-			at = place
-			break
+			return place, true
 		}
 	}
-	p.Write(drawing.Text{Words: p.tile.Name(), At: at, Points: points, Bold: true, Grey: 175})
-	p.Write(drawing.Text{Words: words, At: plus(at, orb.Point{0, 5}), Points: small, Grey: 110})
+	return orb.Point{}, false
 }
 
 // A matching mark: half its diagonal, mm, and its grey, on which lines of the
@@ -179,8 +191,16 @@ func (p tilePage) joint(side int, other string) {
 		along := length * share
 		onMark := math.Min(math.Abs(share-0.25), math.Abs(share-0.75))*length < half+markSize+1
 		beyond := along < half+5 || along > length-half-5
-		if !onMark && !beyond && p.isFree(orb.MultiPoint{at(along-half, 0.3), at(along+half, 3.8)}.Bound()) {
+		if onMark || beyond {
+			continue
+		}
+		if p.isFree(orb.MultiPoint{at(along-half, 0.3), at(along+half, 3.8)}.Bound()) {
 			middle = along
+			break
+		}
+		// Beyond the trim line, on what may be cut off, there is room as well.
+		if p.paper.Overlap/2 > 4 && p.isFree(orb.MultiPoint{at(along-half, -0.3), at(along+half, -3.8)}.Bound()) {
+			middle, in = along, in-4.6
 			break
 		}
 	}

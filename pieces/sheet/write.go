@@ -22,13 +22,14 @@ type Layout struct {
 	Figures []Figure
 }
 
-func (l Layout) nested() bool {
+// nested reports whether sizes are nested, and whose seam lines are drawn.
+func (l Layout) nested() (seams string, ok bool) {
 	for _, f := range l.Figures {
 		if len(f.Sizes) > 1 {
-			return true
+			return f.Sizes[f.Seams].Piece.Size, true
 		}
 	}
-	return false
+	return "", false
 }
 
 func (l Layout) paperName() string {
