@@ -93,12 +93,17 @@ func TestEverySizeOfSkirtIsSound(t *testing.T) {
 		for _, name := range Sizes(table) {
 			for shape := skirt.Straight; shape <= skirt.BoxPleated; shape++ {
 				for _, band := range []part.Kind{part.Waistband, part.ShapedWaistband} {
-					t.Run(fmt.Sprintf("%s %s shape %d %s", table, name, shape, band), func(t *testing.T) {
-						result, err := Draft(skirtOf(size(t, table, name), skirt.Options{Shape: shape}, band))
-						require.NoError(t, err)
-						checkTrue(t, result)
-						checkSkirtJoins(t, result)
-					})
+					for _, intoHem := range []bool{false, true} {
+						if intoHem && shape != skirt.ALine {
+							continue
+						}
+						t.Run(fmt.Sprintf("%s %s shape %d %s %t", table, name, shape, band, intoHem), func(t *testing.T) {
+							result, err := Draft(skirtOf(size(t, table, name), skirt.Options{Shape: shape, DartsIntoHem: intoHem}, band))
+							require.NoError(t, err)
+							checkTrue(t, result)
+							checkSkirtJoins(t, result)
+						})
+					}
 				}
 			}
 		}
@@ -133,6 +138,10 @@ func TestRandomBodiesInSkirts(t *testing.T) {
 		options.BackOnFold = rapid.Bool().Draw(t, "fold")
 		if options.Shape == skirt.Straight && !options.BackOnFold {
 			options.Vent = rapid.Bool().Draw(t, "vent")
+		}
+		if options.Shape == skirt.ALine {
+			options.DartsIntoHem = rapid.Bool().Draw(t, "darts into the hem")
+			options.Flare = rapid.SampledFrom([]float64{0, 0, 20}).Draw(t, "flare")
 		}
 		band := rapid.SampledFrom([]part.Kind{part.Waistband, part.ShapedWaistband}).Draw(t, "band")
 		all++
@@ -172,6 +181,11 @@ func TestUsualBodiesGetASkirt(t *testing.T) {
 				_, err := Draft(skirtOf(Body{WaistGirth: waist, HipGirth: hip}, skirt.Options{Shape: shape, Length: 650}, part.Waistband))
 				assert.NoError(t, err, "%g %g %d", waist, hip, shape)
 			}
+			result, err := Draft(skirtOf(Body{WaistGirth: waist, HipGirth: hip}, skirt.Options{Shape: skirt.ALine, DartsIntoHem: true}, part.Waistband))
+			if assert.NoError(t, err, "%g %g", waist, hip) {
+				checkTrue(t, result)
+				checkSkirtJoins(t, result)
+			}
 		}
 	}
 }
@@ -180,14 +194,14 @@ func TestUsualBodiesGetASkirt(t *testing.T) {
 // seams meet.
 func TestDressJoinsAtTheWaist(t *testing.T) {
 	for _, name := range Sizes("women") {
-		for _, shape := range []skirt.Shape{skirt.Straight, skirt.ALine, skirt.HalfCircle} {
-			request := skirtOf(size(t, "women", name), skirt.Options{Shape: shape}, part.Waistband)
+		for _, options := range []skirt.Options{{}, {Shape: skirt.ALine}, {Shape: skirt.HalfCircle}, {Shape: skirt.ALine, DartsIntoHem: true}} {
+			request := skirtOf(size(t, "women", name), options, part.Waistband)
 			request.Bodice, request.Parts = &bodice.Options{}, nil
 			result, err := Draft(request)
 			require.NoError(t, err)
 			checkSound(t, result)
 			assert.InDelta(t, 0, rowNamed(t, result, "skirt waist seam").Difference, 0.1)
-			if shape != skirt.HalfCircle {
+			if options.Shape != skirt.HalfCircle {
 				assert.InDelta(t, 0, rowNamed(t, result, "front skirt").Difference, 0.1, name)
 			}
 		}

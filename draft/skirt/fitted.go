@@ -61,8 +61,7 @@ func (f figures) meetBodice(s *shaping, front, back *half) {
 		return
 	}
 	for range 10 {
-		edges, _ := f.waistSeam(*front, f.side(front.width, s.taper))
-		shift := f.FrontWaist - construct.EdgesLength(edges, "waist")
+		shift := f.FrontWaist - construct.EdgesLength(f.draw(*front, s.taper).waist, "waist")
 		if moved := (back.width - front.width - backMore) / 2; math.Abs(moved-shift) > mostShift {
 			return
 		}
@@ -95,8 +94,7 @@ func (f figures) fitTaper(taper float64, halves ...half) float64 {
 	for range 40 {
 		length := 0.0
 		for _, h := range halves {
-			edges, _ := f.waistSeam(h, f.side(h.width, taper))
-			length += construct.EdgesLength(edges, "waist")
+			length += construct.EdgesLength(f.draw(h, taper).waist, "waist")
 		}
 		over := length - f.waist/2
 		if math.Abs(over) < 0.001 {
@@ -109,11 +107,7 @@ func (f figures) fitTaper(taper float64, halves ...half) float64 {
 
 // side is the side seam from the hem up to the waist.
 func (f figures) side(width, taper float64) pieces.Path {
-	angle := math.Atan(f.slant())
-	up := construct.Heading(90 + angle*180/math.Pi)
-	hip := orb.Point{width, -f.WaistToHip}
-	// The seam is as long below the hip as the centre line: the hem is level.
-	foot := construct.Go(hip, up, f.WaistToHip-f.Length)
+	foot, hip, up := f.belowHip(width)
 	return construct.Join(construct.Line(foot, hip), sideSeam(hip, up, taper, f.WaistToHip+raise(taper)))
 }
 
@@ -128,17 +122,16 @@ func (f figures) waistSeam(h half, side pieces.Path) ([]pieces.Edge, []pieces.Da
 
 // piece draws one half, its centre line on the left.
 func (f figures) piece(s *construct.Sheet, h half, taper float64) pieces.Piece {
-	side := f.side(h.width, taper)
-	waist, darts := f.waistSeam(h, side)
-	f.record(s, h, side, darts)
-
-	foot := side.Start()
-	below := orb.Point{0, -f.Length}
-	hem := construct.Edge("skirt hem", construct.Curve(below, orb.Point{1, 0}, 0.4, foot, construct.Back(construct.Square(side[0].Tangent(0))), 0.3))
+	o := f.draw(h, taper)
+	side := o.side
+	hem := construct.Edge("skirt hem", o.level(f.Length, side.Start(), side[0].Tangent(0)))
 	hem.Hem = true
-	piece := pieces.Piece{Name: h.name, Darts: darts, Edges: []pieces.Edge{hem, construct.Edge("side", side)}}
-	piece.Edges = append(piece.Edges, waist...)
-	piece.Edges = append(piece.Edges, construct.Edge(h.centre, construct.Line(orb.Point{0, 0}, below)))
+	f.record(s, h, taper, o)
+	f.recordHemDart(s, o, hem.Path)
+
+	piece := pieces.Piece{Name: h.name, Darts: o.darts, Edges: []pieces.Edge{hem, construct.Edge("side", side)}}
+	piece.Edges = append(piece.Edges, o.waist...)
+	piece.Edges = append(piece.Edges, construct.Edge(h.centre, construct.Line(orb.Point{0, 0}, hem.Path.Start())))
 	piece.Grain = upright(h.width/3, -f.Length, -0.75*f.WaistToHip)
 	piece.Notches = []pieces.Notch{{Edge: "side", At: side[0].Length(), Count: 1, Match: "hip"}}
 	switch zip := zipLength(f.WaistToHip); {
@@ -148,12 +141,17 @@ func (f figures) piece(s *construct.Sheet, h half, taper float64) pieces.Piece {
 	case h.centre == "centre back":
 		piece.Notches = append(piece.Notches, pieces.Notch{Edge: h.centre, At: zip, Count: 2, Match: "zip end"})
 	}
-	piece.Marks = []pieces.Mark{{Name: "hip line", Path: construct.Line(orb.Point{0, -f.WaistToHip}, orb.Point{h.width, -f.WaistToHip})}}
+	hipLine := construct.Line(orb.Point{0, -f.WaistToHip}, side[0].End())
+	if o.cut != nil {
+		hipLine = o.acrossCut(f.WaistToHip, side[0].End())
+	}
+	piece.Marks = []pieces.Mark{{Name: "hip line", Path: hipLine}}
 	return piece
 }
 
 // record notes the steps that draw a half.
-func (f figures) record(s *construct.Sheet, h half, side pieces.Path, darts []pieces.Dart) {
+func (f figures) record(s *construct.Sheet, h half, taper float64, o outline) {
+	side := f.side(h.width, taper)
 	waist := s.Start(0, 0, "the "+h.centre+" at the waist")
 	hip := s.Down(waist, f.WaistToHip, "the hip line: waist to hip")
 	below := s.Down(waist, f.Length, "the hem at the "+h.centre+": the length")
@@ -163,8 +161,12 @@ func (f figures) record(s *construct.Sheet, h half, side pieces.Path, darts []pi
 	level := s.Right(below, side.Start()[0], "the hem at the side: straight down from the hip, or out by the flare")
 	foot := s.Raised(level, side.Start()[1]+f.Length, "raised, so that the side is as long below the hip as the centre")
 	s.Draw("draw the side seam "+construct.Numbers(foot, edge, top), "straight to the hip, then curving in")
-	for i := len(darts) - 1; i >= 0; i-- {
-		d := darts[i]
+	if o.cut != nil {
+		s.Guide("side", side)
+		return
+	}
+	for i := len(o.darts) - 1; i >= 0; i-- {
+		d := o.darts[i]
 		middle := construct.Between(d.Start, d.End, 0.5)
 		s.Draw("on the line "+construct.Numbers(waist, top)+" mark a dart {} wide, its middle {} from "+construct.Numbers(waist)+", {} long, square to the line", "a share of what is left to take in",
 			construct.Distance(d.Start, d.End), construct.Distance(orb.Point{}, middle), construct.Distance(middle, d.Apex))
@@ -178,7 +180,7 @@ func (f figures) fittedBlock(s shaping, sheets []construct.Sheet, front, back pi
 	hem := 2 * length(front, "skirt hem")
 	b := Block{
 		Pieces: []pieces.Piece{front, back}, Sheets: sheets,
-		Waist: 2 * (length(front, "waist") + length(back, "waist")), Hip: 2 * s.half,
+		Waist: 2 * (length(front, "waist") + length(back, "waist")), Hip: 2 * (front.Marks[0].Path.Length() + back.Marks[0].Path.Length()),
 		Hem: hem + 2*length(back, "skirt hem"),
 	}
 	b.Pairings = []construct.Pairing{
@@ -188,6 +190,9 @@ func (f figures) fittedBlock(s shaping, sheets []construct.Sheet, front, back pi
 	}
 	if f.waist > f.hip {
 		b.Warnings = append(b.Warnings, construct.Say("the waist of %s is wider than the hip of %s: the skirt hangs straight from the waist and is %s wider than the hip", construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(b.Hip-f.Hip)))
+	}
+	if f.DartsIntoHem && s.front == nil && s.back == nil {
+		b.Warnings = append(b.Warnings, construct.Say("the waist of %s is so near the hip of %s that there are no darts to close into the hem: give a flare", construct.Length(f.Waist), construct.Length(f.Hip)))
 	}
 	if f.Shape == Straight && !f.Vent && f.Length > 500 && b.Hem < f.Hip+150 {
 		b.Warnings = append(b.Warnings, construct.Say("the hem is %s round, %s below the waist: for a full stride add a vent, or stop at 50 cm", construct.Length(b.Hem), construct.Length(f.Length)))

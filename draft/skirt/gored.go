@@ -77,10 +77,7 @@ func (f figures) fitGore(width, taper float64) float64 {
 // goreSide is the right side of a gore, from the hem up. Its upper end is
 // raised as far as lets the waist be square to it.
 func (f figures) goreSide(width, taper float64) pieces.Path {
-	angle := math.Atan(f.slant())
-	up := construct.Heading(90 + angle*180/math.Pi)
-	hip := orb.Point{width, -f.WaistToHip}
-	foot := construct.Go(hip, up, f.WaistToHip-f.Length)
+	foot, hip, up := f.belowHip(width)
 	upper := sideSeam(hip, up, taper, f.WaistToHip)
 	for range 4 {
 		top := upper[0].Tangent(1)

@@ -48,8 +48,12 @@ type Options struct {
 	// BackOnFold cuts the back of a straight or A-line skirt in one.
 	BackOnFold bool
 	// Flare is how far each side seam of an A-line or gored skirt runs out
-	// from the hip to the hem; a ninth of that length if 0.
+	// from the hip to the hem; a ninth of that length if 0,
+	// or nothing where the darts are closed into the hem.
 	Flare float64
+	// DartsIntoHem closes the darts of an A-line skirt, which opens its hem
+	// instead: it has none at the waist.
+	DartsIntoHem bool
 	// Gores is the number of gores: 4, 6 or 8; 6 if 0.
 	Gores int
 	// Tiers is the number of tiers; 3 if 0.

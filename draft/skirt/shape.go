@@ -52,6 +52,12 @@ func (f figures) shape() (shaping, error) {
 		return s, nil
 	}
 	total := max(dartShare*over, over-2*steepTaper*f.WaistToHip)
+	s.taper = (over - total) / 2
+	if f.DartsIntoHem {
+		var err error
+		s.front, s.back, err = f.hemDarts(total)
+		return s, err
+	}
 	front, back := total/3, total*2/3
 	mostBack, mostFront := 2*flatDart*backSecond*f.WaistToHip, 2*flatDart*frontLength*f.WaistToHip
 	switch {
@@ -64,7 +70,6 @@ func (f figures) shape() (shaping, error) {
 		return shaping{}, construct.Refuse("skirt: the waist girth of %s is too small for the hip girth of %s within a waist to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for a gathered, pleated or circle skirt",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
 	}
-	s.taper = (over - total) / 2
 	s.front, s.back = f.frontDarts(front), f.backDarts(back)
 	return s, nil
 }
@@ -90,6 +95,15 @@ func (f figures) frontDarts(total float64) []dart {
 // raise is how far the waist lies higher at the side than at the centre: the
 // side seam runs over the hip bone (common practice: 12 mm or so).
 func raise(taper float64) float64 { return min(0.35*max(taper, 0), 14) }
+
+// belowHip gives the straight lower part of a side seam, for a width on the hip
+// line: its foot, its upper end, and the way up. It is as long as the centre line
+// there, so that the hem is level.
+func (f figures) belowHip(width float64) (foot, hip, up orb.Point) {
+	up = construct.Heading(90 + math.Atan(f.slant())*180/math.Pi)
+	hip = orb.Point{width, -f.WaistToHip}
+	return construct.Go(hip, up, f.WaistToHip-f.Length), hip, up
+}
 
 // sideSeam is the upper side seam from a point on the hip line, which it
 // reaches in a direction, to the waist.

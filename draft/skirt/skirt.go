@@ -112,6 +112,8 @@ func (f figures) check() error {
 		return construct.Refuse("skirt: a panel width of %s is too narrow; ask for %s or more", construct.Length(f.PanelWidth), construct.AtLeast(leastPanel))
 	case f.Vent && f.Shape != Straight:
 		return fmt.Errorf("skirt: only a straight skirt has a vent; leave it out, or ask for the straight shape")
+	case f.DartsIntoHem && f.Shape != ALine:
+		return fmt.Errorf("skirt: only in an a-line skirt are the darts closed into the hem; leave that out, or ask for the a-line shape")
 	case f.Vent && f.BackOnFold:
 		return fmt.Errorf("skirt: a vent needs a centre back seam; leave out one of the vent and the back on the fold")
 	}
@@ -122,6 +124,9 @@ func (f figures) check() error {
 func (f figures) flare() float64 {
 	if f.Flare > 0 {
 		return f.Flare
+	}
+	if f.DartsIntoHem {
+		return 0
 	}
 	return (f.Length - f.WaistToHip) / 9
 }

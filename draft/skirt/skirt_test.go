@@ -117,6 +117,40 @@ func area(ring orb.Ring) float64 {
 	return sum / 2
 }
 
+// Closing a dart into the hem turns the side about its point: the hem grows by
+// the arc of that angle, lies as deep below the waist everywhere, and both side
+// seams lean alike (geometry of the rotation).
+func TestDartsIntoTheHem(t *testing.T) {
+	for _, length := range []float64{450, 600, 900} {
+		block := drafted(t, Options{Shape: ALine, DartsIntoHem: true, Length: length})
+		straight := drafted(t, Options{Length: length})
+		front, back := block.Pieces[0], block.Pieces[1]
+		lean := edge(t, front, "side").Tangent(0)
+		assert.InDelta(t, 0, construct.Distance(lean, edge(t, back, "side").Tangent(0)), 1e-9, "both sides lean alike")
+		turn := math.Atan2(-lean[0], lean[1])
+		// Points of the darts: 0.485 and 0.68 of the waist to hip down.
+		for i, depth := range []float64{frontLength * 209, backFirst * 209} {
+			piece := block.Pieces[i]
+			assert.Empty(t, piece.Darts)
+			assert.InDelta(t, edge(t, straight.Pieces[i], "side").Length(), edge(t, piece, "side").Length(), 4)
+			hem, was := edge(t, piece, "skirt hem"), edge(t, straight.Pieces[i], "skirt hem")
+			assert.InDelta(t, was.Length()+turn*(length-depth), hem.Length(), 6, piece.Name)
+			middle := edge(t, piece, "skirt hem").At(hem.Length() / 2)
+			// The darts lie about the middle of either piece.
+			apex := orb.Point{0.56 * edge(t, straight.Pieces[i], "waist 1").Start()[0], -depth}
+			assert.InDelta(t, length-depth, construct.Distance(apex, middle), 8, piece.Name)
+		}
+	}
+	_, err := Draft(size12, Options{DartsIntoHem: true})
+	assert.ErrorContains(t, err, "only in an a-line skirt are the darts closed into the hem")
+	_, err = Draft(Measures{Waist: 500, Hip: 1400, WaistToHip: 209}, Options{Shape: ALine, DartsIntoHem: true})
+	assert.ErrorContains(t, err, "the waist girth of 50 cm is too small for the hip girth of 140 cm")
+	block, err := Draft(Measures{Waist: 990, Hip: 1000, WaistToHip: 209}, Options{Shape: ALine, DartsIntoHem: true})
+	require.NoError(t, err)
+	require.Len(t, block.Warnings, 1)
+	assert.Contains(t, block.Warnings[0].String(), "there are no darts to close into the hem: give a flare")
+}
+
 // Pieces are symmetrical halves: what lies on the fold leaves it squarely.
 func TestGoresMakeTheWaist(t *testing.T) {
 	for _, gores := range []int{4, 6, 8} {

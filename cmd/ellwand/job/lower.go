@@ -14,7 +14,8 @@ type Skirt struct {
 	HipEase    Measure `yaml:"hip_ease" jsonschema_description:"ease at the hip, all round; 4 cm if not given"`
 	Vent       YesNo   `yaml:"vent" jsonschema_description:"a straight skirt's vent at the centre back"`
 	Back       Choice  `yaml:"back" jsonschema:"enum=seam,enum=fold" jsonschema_description:"the centre back of a straight or a-line skirt: seam (two backs, a pair) or fold; seam if not given"`
-	Flare      Measure `yaml:"flare" jsonschema_description:"how far each side seam of an a-line or gored skirt runs out from hip to hem; a ninth of that length if not given"`
+	Darts      Choice  `yaml:"darts" jsonschema:"enum=waist,enum=hem" jsonschema_description:"the darts of an a-line skirt: sewn at the waist, or closed into the hem, which flares for it; waist if not given"`
+	Flare      Measure `yaml:"flare" jsonschema_description:"how far each side seam of an a-line or gored skirt runs out from hip to hem; a ninth of that length if not given, or nothing with darts: hem"`
 	Gores      Count   `yaml:"gores" jsonschema_description:"4, 6 or 8; 6 if not given"`
 	Tiers      Count   `yaml:"tiers" jsonschema_description:"how many tiers; 3 if not given"`
 	Fullness   Text    `yaml:"fullness" jsonschema_description:"how many times its finished length each tier is gathered from; 1.5 if not given"`
@@ -46,6 +47,7 @@ type StraightCut struct {
 // The words of the job file, in the order of the drafts' constants.
 var (
 	skirtShapes    = []string{"straight", "a-line", "gored", "full circle", "three-quarter circle", "half circle", "quarter circle", "tiered", "knife pleated", "box pleated"}
+	dartsInto      = []string{"waist", "hem"}
 	openings       = []string{"fly", "side zip", "elastic waist"}
 	pockets        = []string{"none", "side", "patch"}
 	straightShapes = []string{"kaftan", "kimono", "wrapper", "apron", "bag"}
@@ -56,18 +58,19 @@ func (r *resolver) skirt(path string, asked *Skirt) *skirt.Options {
 		return nil
 	}
 	return &skirt.Options{
-		Shape:      skirt.Shape(r.choose(path+".shape", "the skirt's shape", string(asked.Shape), skirtShapes)),
-		Length:     r.optional(path+".length", "the skirt length", asked.Length),
-		WaistEase:  r.optional(path+".waist_ease", "the waist ease", asked.WaistEase),
-		HipEase:    r.optional(path+".hip_ease", "the hip ease", asked.HipEase),
-		Vent:       r.yes(path+".vent", "vent", asked.Vent),
-		BackOnFold: r.choose(path+".back", "the skirt's back", string(asked.Back), backs) == 1,
-		Flare:      r.optional(path+".flare", "the flare", asked.Flare),
-		Gores:      r.optionalCount(path+".gores", "the number of gores", asked.Gores),
-		Tiers:      r.optionalCount(path+".tiers", "the number of tiers", asked.Tiers),
-		Fullness:   r.fullness(path+".fullness", "skirt", asked.Fullness),
-		Pleats:     r.optionalCount(path+".pleats", "the number of pleats", asked.Pleats),
-		PanelWidth: r.optional(path+".panel_width", "the panel width", asked.PanelWidth),
+		Shape:        skirt.Shape(r.choose(path+".shape", "the skirt's shape", string(asked.Shape), skirtShapes)),
+		Length:       r.optional(path+".length", "the skirt length", asked.Length),
+		WaistEase:    r.optional(path+".waist_ease", "the waist ease", asked.WaistEase),
+		HipEase:      r.optional(path+".hip_ease", "the hip ease", asked.HipEase),
+		Vent:         r.yes(path+".vent", "vent", asked.Vent),
+		BackOnFold:   r.choose(path+".back", "the skirt's back", string(asked.Back), backs) == 1,
+		DartsIntoHem: r.choose(path+".darts", "where the darts go", string(asked.Darts), dartsInto) == 1,
+		Flare:        r.optional(path+".flare", "the flare", asked.Flare),
+		Gores:        r.optionalCount(path+".gores", "the number of gores", asked.Gores),
+		Tiers:        r.optionalCount(path+".tiers", "the number of tiers", asked.Tiers),
+		Fullness:     r.fullness(path+".fullness", "skirt", asked.Fullness),
+		Pleats:       r.optionalCount(path+".pleats", "the number of pleats", asked.Pleats),
+		PanelWidth:   r.optional(path+".panel_width", "the panel width", asked.PanelWidth),
 	}
 }
 
