@@ -80,19 +80,16 @@ func (s *sheets) drawSelvedge(v view, from, to, low, high float64) {
 
 // drawEdges draws and names the selvedges, the folds and the cut ends.
 func (s *sheets) drawEdges(v view) {
-	for _, stretch := range stretches(s.plan) {
-		from, to := max(stretch.from, v.from), min(stretch.to, v.to)
-		if from >= to {
-			continue
+	for _, edge := range EdgeLines(s.plan) {
+		if from, to := max(edge.From[0], v.from), min(edge.To[0], v.to); from < to {
+			s.edgeLine(v, from, to, edge.From[1], edge.IsFold)
 		}
-		s.edgeLine(v, from, to, stretch.high, s.plan.Lay == fabric.BothSelvedgesIn)
-		s.edgeLine(v, from, to, stretch.low, stretch.low == 0 && s.plan.Plies == 2)
 	}
 	s.drawEnd(v, true)
 	s.drawEnd(v, false)
 	box := v.box()
 	s.font("B", 7.5)
-	s.text(box.Min[0], box.Min[1]-1.8, upperEdge(s.plan))
+	s.text(box.Min[0], box.Min[1]-1.8, FarEdge(s.plan))
 	s.drawPiecesEnd(v)
 	s.nameOrigins(v)
 }
@@ -105,29 +102,6 @@ func (s *sheets) edgeLine(v view, from, to, y float64, fold bool) {
 	}
 	a, b := v.at(orb.Point{from, y}), v.at(orb.Point{to, y})
 	s.line(a[0], a[1], b[0], b[1])
-}
-
-// upperEdge and lowerEdge name the edges of the lay, across.
-func upperEdge(plan fabric.LayPlan) string {
-	switch plan.Lay {
-	case fabric.FoldedAlong, fabric.FoldedAcross, fabric.CutAcross:
-		return "both selvedges"
-	case fabric.BothSelvedgesIn:
-		return "fold"
-	}
-	return "selvedge"
-}
-
-func lowerEdge(plan fabric.LayPlan) string {
-	switch plan.Lay {
-	case fabric.FoldedAlong, fabric.SelvedgeIn, fabric.BothSelvedgesIn:
-		return "fold"
-	case fabric.FoldedAcross, fabric.CutAcross:
-		return "both selvedges nearest to you"
-	case fabric.InStretches:
-		return "fold, then selvedge nearest to you"
-	}
-	return "selvedge nearest to you"
 }
 
 // drawEnd draws one end of this page: a cut end, or where the page breaks.
@@ -143,13 +117,9 @@ func (s *sheets) drawEnd(v view, start bool) {
 	switch {
 	case start && v.first():
 		s.pen(0.9, 0)
-		name := "cut end"
-		switch s.plan.Lay {
-		case fabric.FoldedAcross:
+		name, isFold := LeftEnd(s.plan)
+		if isFold {
 			s.pen(0.9, 0, 5, 1.5, 1, 1.5)
-			name = "fold"
-		case fabric.CutAcross:
-			name = "two cut ends"
 		}
 		s.textUp(textX, middle, name)
 	case !start && v.last():

@@ -38,7 +38,7 @@ func (s *sheets) drawClothRuler(v view) {
 		}
 	}
 	s.font("B", 7.5)
-	edge := lowerEdge(s.plan)
+	edge := NearEdge(s.plan)
 	s.text(v.left, y+8, edge)
 	width := s.textWidth(edge)
 	s.font("", 7)

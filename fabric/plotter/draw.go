@@ -34,6 +34,7 @@ type fullSize struct {
 	plan      fabric.LayPlan
 	options   Options
 	low, high float64
+	repeat    [][2]orb.Point // lines of the repeat, on the plane
 }
 
 // draw puts the whole lay on a plane: the warp to the right, the edge nearest
@@ -41,13 +42,18 @@ type fullSize struct {
 func draw(plan fabric.LayPlan, options Options) sheet.Plane {
 	m := fullSize{Picture: &drawing.Picture{}, plan: plan, options: options}
 	m.low, m.high = marker.Edges(plan)
-	plane := sheet.Plane{Title: Title(plan, options), Picture: m.Picture, Shapes: []orb.Ring{m.head()}}
+	for _, line := range marker.RepeatLines(plan, 0, plan.Length) {
+		m.repeat = append(m.repeat, [2]orb.Point{m.at(line[0]), m.at(line[1])})
+	}
+	plane := sheet.Plane{Title: Title(plan, options), Picture: m.Picture, Shapes: m.head(), Reach: m.at(orb.Point{plan.Length, m.low})}
 	m.cloth()
 	for i, l := range plan.Pieces {
 		f := m.figure(i, l)
 		f.Draw(m.Picture)
 		plane.Shapes = append(plane.Shapes, f.Sizes[0].Cutting)
 	}
+	m.ruler()
+	m.nameLines()
 	return plane
 }
 
@@ -75,7 +81,18 @@ func (m fullSize) figure(i int, l fabric.Laid) sheet.Figure {
 	if !l.OnFold {
 		piece.Fold = ""
 	}
-	return sheet.Figure{Sizes: []sheet.Drawn{{Piece: piece, Cutting: ring}}, Label: label(i, l)}
+	return sheet.Figure{Sizes: []sheet.Drawn{{Piece: piece, Cutting: ring}}, Label: label(i, l), Beneath: within(m.repeat, ring.Bound())}
+}
+
+// within are the lines that reach into a box.
+func within(lines [][2]orb.Point, box orb.Bound) [][2]orb.Point {
+	var out [][2]orb.Point
+	for _, line := range lines {
+		if drawing.Crosses(line[:], box) {
+			out = append(out, line)
+		}
+	}
+	return out
 }
 
 // label of a piece: its number in the laying table, what it is, and what is
@@ -101,68 +118,114 @@ func label(i int, l fabric.Laid) []string {
 	return out
 }
 
-// head writes the title and the squares before the cut end, and returns the
-// room they take.
-func (m fullSize) head() orb.Ring {
+// head writes the title, the names of the edges and the squares before the cut
+// end, and returns the room that the title and the squares take.
+func (m fullSize) head() []orb.Ring {
 	sheet.Squares(m.Picture, orb.Point{0, 0})
 	say := marker.Options{Inches: m.options.Inches}.Long
-	words := Title(m.plan, m.options)
 	facts := fmt.Sprintf("%s long, %s between the edges to be used, efficiency %.1f %%", say(m.plan.Length), say(m.plan.Width), 100*m.plan.Density)
-	room := math.Max(120, m.high-m.low-4)
-	for i, line := range []string{words, facts} {
-		m.Write(drawing.Text{Words: drawing.Shortened(line, 16-4*float64(i), i == 0, room), At: orb.Point{sheet.SquareRoom + 7 + 6*float64(i), m.high - m.low - 2},
-			Points: 16 - 4*float64(i), Bold: i == 0, Angle: 90})
+	foot := m.high - m.low - 8
+	rings := []orb.Ring{{{0, 0}, {sheet.SquareRoom, 0}, {sheet.SquareRoom, sheet.SquareRoom}, {0, sheet.SquareRoom}, {0, 0}}}
+	for i, line := range []string{Title(m.plan, m.options), facts} {
+		text := drawing.Text{At: orb.Point{sheet.SquareRoom + 7 + 6*float64(i), foot}, Points: 16 - 4*float64(i), Bold: i == 0, Angle: 90}
+		text.Words = drawing.Shortened(line, text.Points, text.Bold, math.Max(120, foot-8))
+		m.Write(text)
+		rings = append(rings, text.Outline())
 	}
-	return orb.Ring{{0, 0}, {sheet.SquareRoom, 0}, {sheet.SquareRoom, sheet.SquareRoom}, {0, sheet.SquareRoom}, {0, 0}}
+	start, _ := marker.LeftEnd(m.plan)
+	for _, text := range []drawing.Text{
+		{Words: marker.FarEdge(m.plan), At: orb.Point{headWidth - 2, 4}, Align: drawing.Right},
+		{Words: marker.NearEdge(m.plan), At: orb.Point{headWidth - 2, m.high - m.low - 2}, Align: drawing.Right},
+		{Words: start, At: orb.Point{headWidth - 2, (m.high - m.low) / 2}, Align: drawing.Centre, Angle: 90},
+	} {
+		text.Points, text.Bold = edgePoints, true
+		m.Write(text)
+	}
+	return rings
 }
 
-// cloth draws the edges of the lay, the ends, what may not be used, and a
-// ruler along the near edge.
+// edgePoints is the size of the names of edges.
+const edgePoints = 9.0
+
+// cloth draws the edges of the lay, the ends, what may not be used, and the
+// lines of the repeat.
 func (m fullSize) cloth() {
 	far := m.plan.Length
-	m.edge(m.high, far, m.plan.Lay == fabric.BothSelvedgesIn)
-	near := clothLine
-	if m.plan.Lay == fabric.FoldedAlong || m.plan.Lay == fabric.SelvedgeIn || m.plan.Lay == fabric.BothSelvedgesIn {
-		near = foldLine
+	for _, edge := range marker.EdgeLines(m.plan) {
+		pen := clothLine
+		if edge.IsFold {
+			pen = foldLine
+		}
+		if edge.From[0] < far {
+			m.Line(pen, m.at(edge.From), m.at(orb.Point{math.Min(edge.To[0], far), edge.To[1]}))
+		}
 	}
-	m.Line(near, m.at(orb.Point{0, m.low}), m.at(orb.Point{far, m.low}))
 	start := endLine
-	if m.plan.Lay == fabric.FoldedAcross {
+	if _, isFold := marker.LeftEnd(m.plan); isFold {
 		start = foldLine
 	}
 	m.Line(start, m.at(orb.Point{0, m.low}), m.at(orb.Point{0, m.high}))
-	m.Line(innerLine, m.at(orb.Point{far, m.low}), m.at(orb.Point{far, m.high}))
-	m.inner(far)
+	for _, inner := range m.inner() {
+		m.Line(inner.pen, inner.from, inner.to)
+	}
 	for _, zone := range m.plan.Zones {
 		m.zone(zone, far)
 	}
-	for _, line := range marker.RepeatLines(m.plan, 0, far) {
-		m.Line(repeatLine, m.at(line[0]), m.at(line[1]))
+	for _, line := range m.repeat {
+		m.Line(repeatLine, line[0], line[1])
 	}
-	m.ruler(far)
 }
 
-func (m fullSize) edge(y, far float64, isFold bool) {
-	pen := clothLine
-	if isFold {
-		pen = foldLine
-	}
-	m.Line(pen, m.at(orb.Point{0, y}), m.at(orb.Point{far, y}))
+// namedLine is a line within the lay that is no edge of a piece, on the plane.
+type namedLine struct {
+	pen      drawing.Pen
+	from, to orb.Point
+	name     string
 }
 
-// inner draws the edge that is folded in, where selvedges meet, and where a
-// stretch ends.
-func (m fullSize) inner(far float64) {
+// inner are the end of the pieces, the edge that is folded in, where selvedges
+// meet, and where the cloth is cut between two lengths.
+func (m fullSize) inner() []namedLine {
+	far := m.plan.Length
+	line := func(pen drawing.Pen, name string, from, to orb.Point) namedLine {
+		return namedLine{pen, m.at(from), m.at(to), name}
+	}
+	say := marker.Options{Inches: m.options.Inches}
+	out := []namedLine{line(innerLine, "the pieces end here, "+say.Long(far), orb.Point{far, m.low}, orb.Point{far, m.high})}
 	switch m.plan.Lay {
 	case fabric.SelvedgeIn:
-		m.Line(innerLine, m.at(orb.Point{0, m.plan.FoldedIn}), m.at(orb.Point{far, m.plan.FoldedIn}))
+		out = append(out, line(innerLine, "edge folded in", orb.Point{0, m.plan.FoldedIn}, orb.Point{far, m.plan.FoldedIn}))
 	case fabric.BothSelvedgesIn:
-		m.Line(innerLine, m.at(orb.Point{0, m.plan.Width / 2}), m.at(orb.Point{far, m.plan.Width / 2}))
+		out = append(out, line(innerLine, "selvedges meet", orb.Point{0, m.plan.Width / 2}, orb.Point{far, m.plan.Width / 2}))
 	case fabric.InStretches:
 		if len(m.plan.Parts) > 1 {
 			x := m.plan.Parts[1].X
-			m.Line(endLine, m.at(orb.Point{x, m.low}), m.at(orb.Point{x, m.high}))
-			m.Line(foldLine, m.at(orb.Point{0, 0}), m.at(orb.Point{x, 0}))
+			out = append(out, line(endLine, "cut across here, "+say.Short(x), orb.Point{x, m.low}, orb.Point{x, m.high}))
+		}
+	}
+	return out
+}
+
+// nameLines writes the names of the inner lines where there is room beside
+// them, before the line or over it first.
+func (m fullSize) nameLines() {
+	for _, line := range m.inner() {
+		angle := 0.0
+		if line.from[0] == line.to[0] {
+			angle = 90
+		}
+		for _, share := range []float64{0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.9, 0.1, 0.95, 0.05} {
+			text := drawing.Text{Words: line.name, Points: edgePoints, Bold: true, Align: drawing.Centre, Angle: angle}
+			text.At = orb.Point{line.from[0] + share*(line.to[0]-line.from[0]), line.from[1] + share*(line.to[1]-line.from[1])}
+			if angle == 0 {
+				text.At[1] -= 2
+			} else {
+				text.At[0] -= 2
+			}
+			if m.HasRoomFor(text, 0.5) {
+				m.Write(text)
+				break
+			}
 		}
 	}
 }
@@ -180,20 +243,23 @@ func (m fullSize) zone(zone orb.Ring, far float64) {
 	m.Window(orb.Bound{Min: a, Max: b}, picture, orb.Point{})
 }
 
-// ruler marks the near edge every centimetre or inch, with figures every ten
-// centimetres or six inches.
-func (m fullSize) ruler(far float64) {
+// ruler marks the far edge, where no piece lies over the selvedge, every
+// centimetre or inch, with figures every ten centimetres or six inches.
+func (m fullSize) ruler() {
 	unit, each, name := 10.0, 10, "cm"
 	if m.options.Inches {
 		unit, each, name = 25.4, 6, "in"
 	}
-	for k := 0; float64(k)*unit <= far; k++ {
-		foot := m.at(orb.Point{float64(k) * unit, m.low})
+	for k := 0; float64(k)*unit <= m.plan.Length; k++ {
+		foot := m.at(orb.Point{float64(k) * unit, m.high})
 		tick := 2.0
 		if k%each == 0 {
 			tick = 4
-			m.Write(drawing.Text{Words: fmt.Sprintf("%d %s", k, name), At: orb.Point{foot[0] + 1, foot[1] - 2.5}, Points: 7})
 		}
-		m.Line(fineLine, foot, orb.Point{foot[0], foot[1] - tick})
+		m.Line(fineLine, foot, orb.Point{foot[0], foot[1] + tick})
+		text := drawing.Text{Words: fmt.Sprintf("%d %s", k, name), At: orb.Point{foot[0] + 1, foot[1] + 5.5}, Points: 7}
+		if k%each == 0 && m.HasRoomFor(text, 0.1) {
+			m.Write(text)
+		}
 	}
 }

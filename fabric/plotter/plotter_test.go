@@ -124,7 +124,7 @@ func TestPlotterDrawsTheOutlines(t *testing.T) {
 	// The plane begins at the upper left, within the margins; the lay begins
 	// behind the head, its lowest edge at the foot.
 	const left = 10 + headWidth
-	top := pages[0].Height - math.Min(16, math.Max(10, (pages[0].Height-1490)/2))
+	top := pages[0].Height - math.Min(16, math.Max(10, (pages[0].Height-1500)/2))
 	for _, l := range plan.Pieces {
 		assert.True(t, anyFollows(lines, l.Outline, orb.Point{left + 6, top - 1490}, 0.025), "%s %d", l.Name, l.Copy)
 	}
@@ -338,4 +338,39 @@ func BenchmarkWrite(b *testing.B) {
 			}
 		})
 	}
+}
+
+// TestEdgesAreNamed: what the cutter sees at each edge, where the pieces end,
+// and where the cloth is cut between two lengths.
+func TestEdgesAreNamed(t *testing.T) {
+	for _, c := range []struct {
+		lay  fabric.Lay
+		want []string
+	}{
+		{fabric.Open, []string{">cut end<", ">selvedge<", ">selvedge nearest to you<", "the pieces end here, "}},
+		{fabric.FoldedAlong, []string{">cut end<", ">both selvedges<", ">fold<"}},
+		{fabric.FoldedAcross, []string{">fold<", ">both selvedges<", "both selvedges nearest to you"}},
+		{fabric.CutAcross, []string{">two cut ends<"}},
+		{fabric.BothSelvedgesIn, []string{"selvedges meet"}},
+		{fabric.InStretches, []string{"fold, then selvedge nearest to you", "cut across here, 29 cm"}},
+	} {
+		plan := longPlan(t, 14)
+		plan.Lay, plan.Plies = c.lay, c.lay.Plies()
+		plan.Parts = []fabric.Part{{Length: 290, Width: 745, Plies: 2, FoldLow: true}, {X: 290, Y: -10, Length: 290, Width: 1480, Plies: 1}}
+		pages, err := Pages(plan, Options{Paper: roll(1830)})
+		require.NoError(t, err)
+		var file bytes.Buffer
+		require.NoError(t, drawing.WriteSVG(&file, "marker", pages[0]))
+		for _, want := range c.want {
+			assert.Contains(t, file.String(), want, "%s", c.lay)
+		}
+	}
+}
+
+// TestWholeLayIsOnThePaper: the near edge too, which no piece reaches.
+func TestWholeLayIsOnThePaper(t *testing.T) {
+	plan := longPlan(t, 4)
+	width, height := draw(plan, Options{}).Extent()
+	assert.InDelta(t, headWidth+plan.Length, width, 1e-6)
+	assert.InDelta(t, 1500, height, 1e-6)
 }

@@ -17,10 +17,13 @@ type Plane struct {
 	// Shapes are the closed outlines that must be on the paper: tiles that
 	// none of them reaches are left out.
 	Shapes []orb.Ring
+	// Reach is how far the plane reaches at least.
+	Reach orb.Point
 }
 
-// Extent is how far the shapes reach.
+// Extent is how far the plane reaches.
 func (p Plane) Extent() (width, height float64) {
+	width, height = p.Reach[0], p.Reach[1]
 	for _, ring := range p.Shapes {
 		b := ring.Bound()
 		width, height = math.Max(width, b.Max[0]), math.Max(height, b.Max[1])
