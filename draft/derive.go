@@ -5,6 +5,7 @@ import (
 	"math"
 	"slices"
 
+	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
 )
 
@@ -115,7 +116,10 @@ func (r Request) needs() []Measurement {
 		}
 	}
 	if r.Bodice != nil {
-		add(BustGirth, WaistGirth, NeckBaseGirth, BackNeckPointToWaist, ShoulderLength, AcrossBackWidth, AcrossFrontWidth, ScyeDepth)
+		add(BustGirth, WaistGirth, NeckBaseGirth, BackNeckPointToWaist)
+	}
+	if r.Bodice != nil && r.Bodice.Method == bodice.Measured {
+		add(ShoulderLength, AcrossBackWidth, AcrossFrontWidth, ScyeDepth)
 	}
 	if r.Bodice != nil && r.Bodice.BelowWaist > 0 {
 		add(HipGirth, WaistToHip)

@@ -3,6 +3,7 @@ package draft
 import (
 	"math"
 
+	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/pieces"
@@ -41,8 +42,7 @@ func (g *garment) bodiceRows() []Row {
 	rows := []Row{
 		compare("bust line", "front and back", 2*g.bodice.BustWidth, "bust girth", body[BustGirth],
 			g.bodice.BustEase-matching, g.bodice.BustEase+matching, construct.Say("%s of bust ease, as drafted: 10 cm in a close fit, 14 cm easy, 16 to 20 cm in a shirt (common practice)", construct.Length(g.bodice.BustEase))),
-		compare("shoulder", "back shoulder", seam(back, "shoulder"), "front shoulder", seam(front, "shoulder"),
-			0, 10, construct.Say("the back 0 to 1 cm longer, eased in (common practice)")),
+		g.shoulderRow(seam(back, "shoulder"), seam(front, "shoulder")),
 		compare("side", "front side", seam(front, "side"), "back side", seam(back, "side"),
 			-matching, matching, construct.Say("equal (common practice)")),
 		g.neckRow(2 * (seam(front, "neck") + seam(back, "neck"))),
@@ -60,6 +60,15 @@ func (g *garment) bodiceRows() []Row {
 		min(20, g.bodice.WaistEase)-matching/2., max(40, g.bodice.WaistEase)+matching/2., construct.Say("2 to 4 cm of ease in a fitted bodice (common practice), or the ease that was asked for")))
 }
 
+// shoulderRow sets the back shoulder against the front: eased in, or with a
+// dart that leaves it as long.
+func (g *garment) shoulderRow(back, front float64) Row {
+	if g.Bodice.Method == bodice.Proportional {
+		return compare("shoulder", "back shoulder, its dart closed", back, "front shoulder", front, -matching, matching, construct.Say("equal (common practice)"))
+	}
+	return compare("shoulder", "back shoulder", back, "front shoulder", front, 0, 10, construct.Say("the back 0 to 1 cm longer, eased in (common practice)"))
+}
+
 // belowRows set a bodice that goes on below the waist against the body.
 func (g *garment) belowRows() []Row {
 	body := g.result.Body
@@ -75,6 +84,9 @@ func (g *garment) neckRow(length float64) Row {
 	body := g.result.Body[NeckBaseGirth]
 	if o := g.Bodice; o.NeckWiden > 0 || o.FrontNeckDrop > 0 || o.BackNeckDrop > 0 {
 		return compare("neck", "neck seam", length, "neck base girth", body, 0, noLimit, construct.Say("longer than the body, as it is widened or lowered"))
+	}
+	if g.Bodice.Method == bodice.Proportional {
+		return compare("neck", "neck seam", length, "neck base girth", body, 0, 25, construct.Say("0 to 2.5 cm longer than the body, as the neck is a proportion of the bust"))
 	}
 	return compare("neck", "neck seam", length, "neck base girth", body, 0, 15, construct.Say("0 to 1.5 cm longer than the body (common practice)"))
 }

@@ -1,6 +1,8 @@
 package bodice
 
 import (
+	"slices"
+
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
@@ -14,6 +16,23 @@ func (f figures) neckRise() float64 { return f.NeckBase / 25 }
 // backUpper is the back above the waist.
 type backUpper struct {
 	waist, nape, neck, tip, across, underarm construct.Point
+	// beside is where the shoulder from the neck ends: the tip, or a dart.
+	beside construct.Point
+	// shoulder holds the edges of a shoulder with a dart, from the tip to the
+	// neck, and darts that dart; both empty without one.
+	shoulder []pieces.Edge
+	darts    []pieces.Dart
+}
+
+// shoulderEdges run from the tip to the neck, which may have been widened.
+func (b backUpper) shoulderEdges() []pieces.Edge {
+	if len(b.shoulder) == 0 {
+		return []pieces.Edge{construct.Edge("shoulder", construct.Line(b.tip.At, b.neck.At))}
+	}
+	edges := slices.Clone(b.shoulder)
+	last := &edges[len(edges)-1]
+	last.Path = construct.Line(last.Path.Start(), b.neck.At)
+	return edges
 }
 
 // backShoulderEase is how much longer the back shoulder is, eased onto the
@@ -21,6 +40,9 @@ type backUpper struct {
 const backShoulderEase = 5
 
 func (f figures) backUpper(s *construct.Sheet, armhole float64) backUpper {
+	if f.proportional {
+		return f.proportionalBack(s, armhole)
+	}
 	var b backUpper
 	b.waist = s.Start(0, 0, "the centre back at the waist")
 	b.nape = s.Up(b.waist, f.BackNeckPointToWaist, "back neck point to waist")
@@ -33,6 +55,8 @@ func (f figures) backUpper(s *construct.Sheet, armhole float64) backUpper {
 
 	// The back shoulder falls 1 in 3, about 18 degrees (common practice).
 	b.tip = s.Slope(b.neck, f.Shoulder+backShoulderEase, 1./3, "the shoulder tip, falling 1 in 3: shoulder length and 5 mm to ease in")
+
+	b.beside = b.tip
 
 	// The back is narrowest halfway up from the bust line to the shoulder tip.
 	half := s.Up(bust, (b.tip.Y()-f.bustLine)/2, "half the height of the shoulder tip above the bust line")
@@ -47,16 +71,18 @@ func (f figures) backUpper(s *construct.Sheet, armhole float64) backUpper {
 // back draws the back bodice.
 func (f figures) back(s *construct.Sheet, o Options, b *backUpper, side pieces.Path, w waistSeam) pieces.Piece {
 	w.record(s, b.waist, b.underarm, side, f)
-	shoulder := construct.Direction(b.neck.At, b.tip.At)
+	edges := b.shoulderEdges()
+	shoulder := construct.Back(edges[len(edges)-1].Path.Tangent(0))
 	square := construct.Square(shoulder)
+	atTip := construct.Square(construct.Back(edges[0].Path.Tangent(0)))
 
 	// Square to the side seam, upright at the across back, square to the
 	// shoulder: so the armhole runs on smoothly into the front.
 	lower := construct.Curve(b.underarm.At, construct.Square(sideTop(side)), 0.42, b.across.At, orb.Point{0, 1}, 0.42)
-	upper := construct.Curve(b.across.At, orb.Point{0, 1}, 0.35, b.tip.At, square, 0.3)
+	upper := construct.Curve(b.across.At, orb.Point{0, 1}, 0.35, b.tip.At, atTip, 0.3)
 	s.Draw("draw the armhole "+construct.Numbers(b.underarm, b.across, b.tip), "square to the side seam and to the shoulder")
 
-	openNeck(s, &b.neck, &b.tip, &b.nape, o.NeckWiden, o.BackNeckDrop)
+	openNeck(s, &b.neck, &b.beside, &b.nape, o.NeckWiden, o.BackNeckDrop)
 	neck := construct.Curve(b.neck.At, construct.Back(square), 0.12, b.nape.At, orb.Point{-1, 0}, 0.6)
 	if o.altered() {
 		neck = neckCurve(b.neck.At, shoulder, b.nape.At)
@@ -67,8 +93,10 @@ func (f figures) back(s *construct.Sheet, o Options, b *backUpper, side pieces.P
 	piece.Edges, piece.Darts = w.edges()
 	piece.Edges = append(piece.Edges,
 		construct.Edge("side", side),
-		construct.Edge("armhole", construct.Join(lower, upper)),
-		construct.Edge("shoulder", construct.Line(b.tip.At, b.neck.At)),
+		construct.Edge("armhole", construct.Join(lower, upper)))
+	piece.Edges = append(piece.Edges, b.shoulderEdges()...)
+	piece.Darts = append(piece.Darts, b.darts...)
+	piece.Edges = append(piece.Edges,
 		construct.Edge("neck", neck),
 		construct.Edge("centre back", construct.Line(b.nape.At, w.foot())),
 	)

@@ -32,6 +32,9 @@ func Draft(m Measures, o Options) (Block, error) {
 	if o.Princess != NoPrincess && o.Yoke != 0 {
 		return Block{}, construct.Refuse("bodice: a back with a princess seam has no yoke; leave out one of them")
 	}
+	if err := o.checkProportional(); err != nil {
+		return Block{}, err
+	}
 	o = o.settled()
 	f, err := reckon(m, o)
 	if err != nil {

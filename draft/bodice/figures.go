@@ -28,6 +28,8 @@ type figures struct {
 	// bustDart is the width of the bust dart, measured at the level of the
 	// neck point.
 	bustDart float64
+	// proportional says that the widths are proportions of the bust.
+	proportional bool
 	// princess says that a seam takes up bust and waist darts.
 	princess bool
 }
@@ -63,6 +65,9 @@ func reckon(m Measures, o Options) (figures, error) {
 	// every 4 cm; 1 mm every cm above bust 104 cm.
 	if o.Shaping != NoDart {
 		f.bustDart = 76 + 0.15*(min(m.Bust, 1040)-920) + 0.1*max(0, m.Bust-1040)
+	}
+	if o.Method == Proportional {
+		f = f.proportioned(o)
 	}
 	return f, f.check()
 }

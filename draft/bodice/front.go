@@ -23,6 +23,9 @@ type frontUpper struct {
 }
 
 func (f figures) frontUpper(s *construct.Sheet) frontUpper {
+	if f.proportional {
+		return f.proportionalFront(s)
+	}
 	var u frontUpper
 	u.waist = s.Start(0, 0, "the centre front at the waist")
 	bust := s.Up(u.waist, f.bustLine, "the bust line, as high as on the back")

@@ -28,6 +28,7 @@ func (f figures) checkNeck(o Options, front frontUpper, back backUpper) error {
 	if o.Shaping == ShoulderDart {
 		most = f.Shoulder/2 - leastBesideDart
 	}
+	most = min(most, construct.Distance(back.neck.At, back.beside.At)-leastBesideDart)
 	if o.NeckWiden > most {
 		return construct.Refuse("bodice: a neck wider by %s leaves too little of a shoulder length of %s; ask for %s or less", construct.Length(o.NeckWiden), construct.Length(f.Shoulder), construct.AtMost(most))
 	}

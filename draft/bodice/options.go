@@ -45,9 +45,21 @@ const (
 	FromArmhole
 )
 
+// Method is what a bodice is drafted from.
+type Method int
+
+const (
+	// Measured drafts it from all the measurements of the body.
+	Measured Method = iota
+	// Proportional drafts it from bust girth, waist girth and back neck point
+	// to waist alone: its widths and its armhole are proportions of the bust.
+	Proportional
+)
+
 // Options of a bodice. The zero value is a close fitting bodice with a side
 // dart, waist darts and a centre back seam.
 type Options struct {
+	Method  Method
 	Fit     Fit
 	Shaping Shaping
 	// Princess cuts front and back into a middle and a side panel each; the

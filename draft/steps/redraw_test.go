@@ -86,8 +86,10 @@ var sentences = []struct {
 		}
 		r.set(t, m[5], at, 1.5, m[2])
 	}},
-	{regexp.MustCompile(`^from (\d+) draw a line of (\S.*?) to (\d+): .*falling (\d) in (\d)`), func(r *redrawn, t *testing.T, m []string) {
-		fall, run := float64(atoi(t, m[4])), float64(atoi(t, m[5]))
+	{regexp.MustCompile(`^from (\d+) draw a line of (\S.*?) to (\d+): .*falling ([\d.]+) in (\d)`), func(r *redrawn, t *testing.T, m []string) {
+		fall, err := strconv.ParseFloat(m[4], 64)
+		require.NoError(t, err)
+		run := float64(atoi(t, m[5]))
 		way := construct.Direction(orb.Point{}, orb.Point{run, -fall})
 		r.set(t, m[3], construct.Go(r.at[atoi(t, m[1])], way, r.length(t, m[2])), 1, m[1])
 	}},

@@ -41,6 +41,8 @@ func everything(t testing.TB) map[string]Garment {
 			requests[fmt.Sprintf("long bodice fit %d dart %d", fit, shaping)] = draft.Request{Bodice: &long}
 		}
 	}
+	requests["proportional"] = draft.Request{Bodice: &bodice.Options{Method: bodice.Proportional}, Sleeve: &sleeve.Options{}, Parts: kinds(part.Collar, part.NeckFacing)}
+	requests["proportional, armhole dart"] = draft.Request{Bodice: &bodice.Options{Method: bodice.Proportional, Shaping: bodice.ArmholeDart, BackOnFold: true, FrontOpening: true}}
 	for _, princess := range []bodice.Princess{bodice.FromShoulder, bodice.FromArmhole} {
 		requests[fmt.Sprintf("princess %d", princess)] = draft.Request{Bodice: &bodice.Options{Princess: princess}}
 		requests[fmt.Sprintf("long princess %d", princess)] = draft.Request{Bodice: &bodice.Options{Princess: princess, BelowWaist: 600, FrontOpening: true}}

@@ -7,6 +7,7 @@ import (
 
 // Bodice asks for a front and a back bodice.
 type Bodice struct {
+	Method        Choice  `yaml:"method" jsonschema:"enum=measured,enum=proportional" jsonschema_description:"measured (from all measurements) or proportional (from bust, waist and back neck point to waist; the widths are proportions of the bust); measured if not given"`
 	Fit           Choice  `yaml:"fit" jsonschema:"enum=close,enum=easy,enum=shirt" jsonschema_description:"close (10 cm of ease at the bust), easy (14) or shirt (18, waist hanging straight); close if not given"`
 	Dart          Choice  `yaml:"dart" jsonschema:"enum=side,enum=shoulder,enum=armhole,enum=none" jsonschema_description:"where the bust dart lies, or none for men and children; side if not given"`
 	Princess      Choice  `yaml:"princess" jsonschema:"enum=none,enum=shoulder,enum=armhole" jsonschema_description:"where a seam over the bust point begins that takes up the bust and waist darts; none if not given"`
@@ -37,6 +38,8 @@ type Sleeve struct {
 }
 
 var (
+	methods = []string{"measured", "proportional"}
+
 	fits  = []string{"close", "easy", "shirt"}
 	darts = []string{"side", "shoulder", "armhole", "none"}
 	seams = []string{"none", "shoulder", "armhole"}
@@ -55,6 +58,7 @@ func (r *resolver) bodice(path string, asked *Bodice) *bodice.Options {
 	}
 	back := r.choose(path+".back", "the bodice's back", string(asked.Back), bodiceBacks)
 	return &bodice.Options{
+		Method:        bodice.Method(r.choose(path+".method", "the bodice's method", string(asked.Method), methods)),
 		Fit:           bodice.Fit(r.choose(path+".fit", "the bodice's fit", string(asked.Fit), fits)),
 		Shaping:       bodice.Shaping(r.choose(path+".dart", "the bodice's dart", string(asked.Dart), darts)),
 		Princess:      bodice.Princess(r.choose(path+".princess", "the princess seam", string(asked.Princess), seams)),
