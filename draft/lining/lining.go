@@ -39,7 +39,8 @@ type deriving struct {
 }
 
 // Of derives the lining of a piece of the shell, before its allowances. A facing
-// that is grown on is left out: the lining ends where it does. The error is a
+// that is grown on is left out: the lining ends where it does. So is a vent: the
+// centre back seam of the lining is left open there. The error is a
 // sentence that names what cannot be.
 func Of(shell pieces.Piece, o Options) (Lining, error) {
 	switch {
@@ -53,6 +54,7 @@ func Of(shell pieces.Piece, o Options) (Lining, error) {
 	d.piece.Edges = append([]pieces.Edge{}, shell.Edges...)
 	d.piece.Notches = append([]pieces.Notch{}, shell.Notches...)
 	d.cutFacing()
+	d.cutVent()
 	if err := d.addPleat(o.BackPleat); err != nil {
 		return Lining{}, err
 	}
@@ -69,6 +71,9 @@ func (d *deriving) sheet(shell pieces.Piece, o Options) construct.Sheet {
 	s.Draw("trace the "+shell.Name+", its darts and notches", "")
 	if _, grown := shell.Edge("extension neck"); grown {
 		s.Draw("leave out the extension and the facing, and what the facing covers when it is folded back", "the lining is sewn to the edge of the facing")
+	}
+	if _, vented := shell.Edge("vent top"); vented {
+		s.Draw("leave out the vent: draw the centre back straight down to the hem, notch it where the vent begins, and leave its seam open from there down", "so that the lining does not pull at the vent; its edges are hemmed, or sewn to those of the vent")
 	}
 	if o.BackPleat > 0 && d.index("centre back") >= 0 {
 		s.Draw("draw the centre back {} further out, and lengthen the edges beside it to meet it", "the pleat of ease", o.BackPleat)

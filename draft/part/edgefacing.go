@@ -16,12 +16,22 @@ func armholeFacing(m Measures, o Options, name string) (Block, error) {
 	if m.Front == nil {
 		return Block{}, fmt.Errorf("%s: there is no armhole to face: draft a bodice", name)
 	}
+	// Both are as deep as the one with less room, so that their ends match.
 	var block Block
-	for _, side := range []struct {
+	facings := []struct {
 		of   pieces.Piece
 		name string
-	}{{*m.Front, name + " front"}, {*m.Back, name + " back"}} {
-		if err := block.face(side.of, "armhole", side.name, o); err != nil {
+	}{{*m.Front, name + " front"}, {*m.Back, name + " back"}}
+	usual := o.FinishedDepth()
+	for _, f := range facings {
+		c, err := closed(f.of, "armhole", f.name)
+		if err != nil {
+			return Block{}, err
+		}
+		usual = min(usual, c.room())
+	}
+	for _, f := range facings {
+		if err := block.face(f.of, "armhole", f.name, usual, o); err != nil {
 			return Block{}, err
 		}
 	}
@@ -44,7 +54,7 @@ func anyFacing(m Measures, o Options) (Block, error) {
 	var block Block
 	for _, piece := range m.Pieces {
 		if piece.Name == o.Of {
-			return block, block.face(piece, o.FacedEdge, name, o)
+			return block, block.face(piece, o.FacedEdge, name, o.FinishedDepth(), o)
 		}
 	}
 	names := make([]string, len(m.Pieces))
@@ -54,18 +64,18 @@ func anyFacing(m Measures, o Options) (Block, error) {
 	return Block{}, fmt.Errorf("%s: there is no piece %q; the pieces drafted before it are: %s", name, o.Of, strings.Join(names, ", "))
 }
 
-// face adds the facing of one edge. The ends of the facing run along the edges
-// beside it; where they are shorter than the usual depth, it is less deep.
-func (b *Block) face(of pieces.Piece, edge, name string, o Options) error {
+// face adds the facing of one edge, of the usual depth if none is asked for. The
+// ends of the facing run along the edges beside it; where they are shorter than
+// the usual depth, it is less deep.
+func (b *Block) face(of pieces.Piece, edge, name string, usual float64, o Options) error {
 	c, err := closed(of, edge, name)
 	if err != nil {
 		return err
 	}
-	depth := o.FinishedDepth()
-	room := min(c.before.Path.Length(), c.after.Path.Length()) - shoulderLeft
+	depth, room := o.Depth, c.room()
 	switch {
-	case o.Depth == 0:
-		depth = min(depth, room)
+	case depth == 0:
+		depth = min(usual, room)
 	case depth > room:
 		return construct.Refuse("%s: a depth of %s is more than the %s and the %s have room for beside the %s; ask for %s or less", name, construct.Length(depth), construct.SeamOf(c.before.Name), construct.SeamOf(c.after.Name), edge, construct.AtMost(room))
 	}

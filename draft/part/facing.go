@@ -38,8 +38,7 @@ func (o Options) facingDepth(m Measures) float64 {
 		return depth
 	}
 	for _, of := range []pieces.Piece{*m.Front, *m.Back} {
-		_, shoulder := seamNext(of, "neck", "shoulder")
-		depth = min(depth, shoulder.Length()-shoulderLeft)
+		depth = min(depth, construct.SeamLength(of, "shoulder")-shoulderLeft)
 	}
 	return depth
 }
@@ -56,7 +55,8 @@ func faceNeck(of pieces.Piece, centre, name string, depth float64) (pieces.Piece
 		// The opening has a facing of its own: this one begins there.
 		neck, centre = construct.Stretch(neck, 0, neck.Length()-own), "facing end"
 	}
-	if most := shoulder.Length() - shoulderLeft; depth > most {
+	// The shoulder runs on beyond a dart, which is sewn before it is faced.
+	if most := construct.SeamLength(of, "shoulder") - shoulderLeft; depth > most {
 		return pieces.Piece{}, construct.Refuse("%s: a depth of %s is more than the shoulder has room for beside the neck; ask for %s or less", name, construct.Length(depth), construct.AtMost(most))
 	}
 	point, middle := neck.Start(), neck.End()
