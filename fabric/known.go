@@ -4,12 +4,67 @@ import (
 	"math"
 	"time"
 
+	"github.com/paulmach/orb"
+
 	"ellwand/nest"
 	"ellwand/pieces"
 )
 
 // usualTime to search a lay when nothing else is asked.
 const usualTime = 5 * time.Second
+
+// starts are layouts to begin a search with.
+type starts struct {
+	// sound keeps every rule of the bed; near breaks nothing but the gap, and
+	// is shorter. Nil when there is none.
+	sound, near *nest.Layout
+}
+
+// where a search begins.
+func (s starts) where() *nest.Layout {
+	if s.near != nil {
+		return s.near
+	}
+	return s.sound
+}
+
+// startsFor a lay are the shortest layouts known: for the open one the other
+// lays opened out, and for any the plans that the caller knows. Along a fold
+// or a straight cut pieces lie without a gap, so that with one an opened lay
+// may need a little more; a lay opened about a line across is moved apart there.
+func (t *table) startsFor(lay Lay, b bed, templates []template, problem nest.Problem) starts {
+	var out starts
+	offer := func(layout nest.Layout) bool {
+		if nest.Verify(problem, layout) != nil {
+			return false
+		}
+		if out.sound == nil || layout.Length < out.sound.Length {
+			out.sound = &layout
+		}
+		return true
+	}
+	for _, s := range t.solved {
+		opened, ok := unfolded(t.cloth, s.beds, b, templates, problem)
+		if lay != Open || !ok || offer(opened) || t.cloth.Gap == 0 {
+			continue
+		}
+		offer(parted(opened, problem, s.seam(t.cloth)))
+		if out.near == nil || opened.Length < out.near.Length {
+			out.near = &opened
+		}
+	}
+	for _, plan := range t.options.Known {
+		if plan.Lay == lay && b.at == (orb.Point{}) && len(plan.Parts) == 1 {
+			if layout, ok := relaid(plan, t.asked, templates, problem); ok {
+				offer(layout)
+			}
+		}
+	}
+	if out.near != nil && out.sound != nil && out.near.Length >= out.sound.Length {
+		out.near = nil
+	}
+	return out
+}
 
 // relaid brings a plan of another question about the same pieces, in the same
 // lay, back to a layout of this one. It reports false when the plan does not

@@ -30,7 +30,7 @@ func (m Matching) Extra() float64 { return m.Matched - m.Plain }
 func (t *table) costOfMatching(matched LayPlan) (*Matching, error) {
 	plain := *t
 	plain.cloth.Repeat = Repeat{}
-	plain.options.Known, plain.shortest = []LayPlan{matched}, nil
+	plain.options.Known, plain.solved, plain.shortest = []LayPlan{matched}, nil, nil
 	plan, err := plain.planLay(matched.Lay)
 	if err != nil {
 		return nil, err

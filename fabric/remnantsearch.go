@@ -83,9 +83,7 @@ func (q *question) keep(lay Lay, found *spread) *spread {
 	if q.closest == nil || found.taken < q.closest.taken {
 		q.closest, q.lay = found, lay
 	}
-	if q.shortest == nil || found.taken < q.shortest.taken {
-		q.shortest = found
-	}
+	q.note(found)
 	if q.fits(found) {
 		return found
 	}

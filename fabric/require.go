@@ -63,9 +63,10 @@ var ErrInternal = errors.New("internal error")
 // is possible, each solved and verified. Pieces whose Cloth is another one
 // must be left out by the caller.
 //
-// The open lay is searched last and starts from the shortest of the others,
-// opened out flat, so that (with no gap between pieces) it is never longer
-// than any of them.
+// The open lay is searched last and starts from the others, opened out flat, so
+// that it is never longer than any of them. A gap between pieces is the
+// exception: it is not kept along a fold or a straight cut across, which is
+// slit, so that the open lay may need more.
 //
 // When the context is cancelled it returns the best found so far. It fails,
 // with a sentence for the maker, when the cloth or a piece is not sound or

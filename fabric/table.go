@@ -6,8 +6,6 @@ import (
 	"fmt"
 	"slices"
 
-	"github.com/paulmach/orb"
-
 	"ellwand/nest"
 	"ellwand/pieces"
 )
@@ -21,7 +19,8 @@ type table struct {
 	asked   []pieces.Piece
 	wanted  []demand
 	options Options
-	// shortest of the lays that were solved, for the open lay to start from.
+	// solved lays, for the open lay to start from, and the shortest of them.
+	solved   []*spread
 	shortest *spread
 }
 
@@ -92,10 +91,16 @@ func (t *table) planLay(lay Lay) (LayPlan, error) {
 	if err := plan.Check(t.asked); err != nil {
 		return LayPlan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", ErrInternal, lay, err)
 	}
+	t.note(found)
+	return plan, nil
+}
+
+// note a solved lay, for the open one to start from.
+func (t *table) note(found *spread) {
+	t.solved = append(t.solved, found)
 	if t.shortest == nil || found.taken < t.shortest.taken {
 		t.shortest = found
 	}
-	return plan, nil
 }
 
 // setBound notes a length that no layout can beat. One that was beaten is a
@@ -197,8 +202,8 @@ func (t *table) solve(lay Lay, b bed, templates []template, share float64) (foun
 // solveAt finds the layout of one bed whose match points keep to places that
 // are known already; warm, which may be nil, is a layout to improve on if it
 // keeps them too.
-func (t *table) solveAt(lay Lay, b bed, templates []template, share float64, known places, warm *nest.Layout) (found *lain, why, err error) {
-	problem, matched, why := problemAt(t.cloth, b, templates, t.names(), known)
+func (t *table) solveAt(lay Lay, b bed, templates []template, share float64, at places, warm *nest.Layout) (found *lain, why, err error) {
+	problem, matched, why := problemAt(t.cloth, b, templates, t.names(), at)
 	if why == nil {
 		why = t.lessMatched(matched)
 	}
@@ -209,7 +214,8 @@ func (t *table) solveAt(lay Lay, b bed, templates []template, share float64, kno
 	if t.options.Progress != nil {
 		search.Progress = func(p nest.Progress) { t.options.Progress(lay, p) }
 	}
-	search.Start = t.start(lay, b, templates, problem)
+	known := t.startsFor(lay, b, templates, problem)
+	search.Start = known.where()
 	if search.Start == nil && warm != nil && nest.Verify(problem, *warm) == nil {
 		search.Start = warm
 	}
@@ -217,7 +223,7 @@ func (t *table) solveAt(lay Lay, b bed, templates []template, share float64, kno
 	if err != nil {
 		return nil, nil, err
 	}
-	best := shorter(problem, result.Layout, search.Start)
+	best := shorter(problem, result.Layout, known.sound)
 	if err := nest.Verify(problem, best); err != nil {
 		return nil, nil, fmt.Errorf("%w: the layout of the lay %s failed its check and is not shown: %w", ErrInternal, lay, err)
 	}
@@ -231,25 +237,4 @@ func (t *table) budget(share float64) nest.Options {
 		o.Time = usualTime
 	}
 	return scaled(o, share)
-}
-
-// start is the shortest layout known that keeps the rules of the bed: for the
-// open lay any other lay opened out, and for any lay the plans that the
-// caller knows. Nil when there is none.
-func (t *table) start(lay Lay, b bed, templates []template, problem nest.Problem) *nest.Layout {
-	var best *nest.Layout
-	offer := func(layout nest.Layout, ok bool) {
-		if ok && (best == nil || layout.Length < best.Length) && nest.Verify(problem, layout) == nil {
-			best = &layout
-		}
-	}
-	if lay == Open && t.shortest != nil {
-		offer(unfolded(t.cloth, t.shortest.beds, b, templates, problem))
-	}
-	for _, plan := range t.options.Known {
-		if plan.Lay == lay && b.at == (orb.Point{}) && len(plan.Parts) == 1 {
-			offer(relaid(plan, t.asked, templates, problem))
-		}
-	}
-	return best
 }

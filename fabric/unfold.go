@@ -2,6 +2,7 @@ package fabric
 
 import (
 	"math"
+	"slices"
 
 	"github.com/paulmach/orb"
 
@@ -44,6 +45,31 @@ func unfolded(cloth Cloth, beds []lain, flat bed, open []template, openProblem n
 	}
 	out.Length = lengthOf(openProblem, out)
 	return out, true
+}
+
+// seam is where the open cloth was folded or cut across, in a lay opened out;
+// 0 where it was not.
+func (s *spread) seam(cloth Cloth) float64 {
+	last := s.beds[len(s.beds)-1]
+	switch last.bed.lay {
+	case FoldedAcross:
+		return last.layout.Length
+	case CutAcross:
+		return secondLength(cloth, last.layout.Length)
+	}
+	return last.bed.before
+}
+
+// parted moves everything beyond a line across away from it by the gap.
+func parted(layout nest.Layout, problem nest.Problem, seam float64) nest.Layout {
+	out := nest.Layout{Placements: slices.Clone(layout.Placements)}
+	for i, at := range out.Placements {
+		if problem.Placed(at).Bound().Center()[0] > seam {
+			out.Placements[i].X += problem.Gap
+		}
+	}
+	out.Length = lengthOf(problem, out)
+	return out
 }
 
 // lengthOf a layout is the largest x of its outlines.

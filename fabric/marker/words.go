@@ -2,6 +2,7 @@ package marker
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"ellwand/fabric"
@@ -131,7 +132,17 @@ func laying(plan fabric.LayPlan, options Options) []string {
 	case fabric.SelvedgeIn, fabric.InStretches:
 		out = append(out, "Fold edges lie exactly on the fold and are not cut. Where the cloth is double every other piece gives a right and a left at once; where it is single, one.")
 	}
+	if plan.Lay != fabric.FoldedAcross && slices.ContainsFunc(plan.Pieces, func(l fabric.Laid) bool { return reachesFold(plan, l) }) {
+		out = append(out, "Where a piece reaches the fold without lying on it, slit the fold open there.")
+	}
 	return out
+}
+
+// reachesFold reports whether a piece that is not cut on the fold touches one.
+func reachesFold(plan fabric.LayPlan, l fabric.Laid) bool {
+	part, box := plan.PartOf(l), l.Outline.Bound()
+	const touching = 1.0 // mm
+	return !l.OnFold && (part.FoldLow && box.Min[1] < part.Y+touching || part.FoldHigh && box.Max[1] > part.Y+part.Width-touching)
 }
 
 // matching says how to lay on a cloth with a repeat.
@@ -181,7 +192,7 @@ func cautions(plan fabric.LayPlan, options Options) []string {
 func washing(s fabric.Shrinkage) string {
 	switch {
 	case s.CutFirst:
-		return "Do not wash the cloth before cutting: the pieces are cut larger by what it will lose."
+		return fmt.Sprintf("Do not wash the cloth before cutting. The pieces are drawn larger here by what it will lose, %.3g %% along and %.3g %% across: chalk round the marker printed at full size, not round pieces printed by themselves.", 100*s.Warp, 100*s.Weft)
 	case s.Warp > 0 || s.Weft > 0:
 		return fmt.Sprintf("Wet and dry the cloth before cutting: the plan reckons with %.3g %% lost along and %.3g %% across, and is laid on what is left.", 100*s.Warp, 100*s.Weft)
 	}
