@@ -308,6 +308,24 @@ func TestEndsOfFacingsMatch(t *testing.T) {
 	assert.InDelta(t, 100, seam(pieceNamed(t, result, "neck facing back"), "shoulder"), 1e-6)
 }
 
+// What a piece is to its garment is said by the piece, not by its name.
+func TestKindsOfPieces(t *testing.T) {
+	request := shirt(size(t, "women", "12"))
+	request.Parts = append(request.Parts, part.Options{Kind: part.NeckFacing, Name: "neck band"}, part.Options{Kind: part.Facing, Name: "hem band", Of: "back bodice", FacedEdge: "body hem"})
+	result, err := Draft(request)
+	require.NoError(t, err)
+	faced, err := Draft(shift(request.Body))
+	require.NoError(t, err)
+	kinds := map[pieces.Kind][]string{}
+	for _, p := range append(result.Pieces, faced.Pieces...) {
+		kinds[p.Kind] = append(kinds[p.Kind], p.Name)
+	}
+	assert.ElementsMatch(t, []string{"armhole facing front", "armhole facing back", "neck band front", "neck band back", "hem band", "neck and armhole facing front", "neck and armhole facing back"}, kinds[pieces.Facing])
+	assert.ElementsMatch(t, []string{"front bodice lining", "back bodice lining", "sleeve lining"}, kinds[pieces.Lining])
+	assert.ElementsMatch(t, []string{"shirt collar stand interfacing", "shirt collar fall interfacing", "buttoned cuff interfacing"}, kinds[pieces.Interfacing])
+	assert.Contains(t, kinds[pieces.Shell], "sleeve")
+}
+
 func TestPartsRefused(t *testing.T) {
 	reduce := -3.
 	for want, change := range map[string]func(*Request){

@@ -15,6 +15,7 @@ type Piece struct {
 	Garment string // "blouse"
 	Size    string // "12", or empty
 	Cloth   string // the cloth it is cut from: "shell"
+	Kind    Kind
 	// Edges are the seam line, counter-clockwise; each ends where the next
 	// begins, the last where the first begins.
 	Edges []Edge

@@ -32,6 +32,7 @@ type garmentReport struct {
 type pieceReport struct {
 	Name     string  `json:"name"`
 	Cloth    string  `json:"cloth"`
+	Kind     string  `json:"kind"`
 	Cut      int     `json:"cut"`
 	Pair     bool    `json:"pair"`
 	Fold     string  `json:"fold,omitempty"`
@@ -113,7 +114,7 @@ func pieceOf(piece pieces.Piece) (pieceReport, error) {
 	}
 	box := outline.Bound()
 	return pieceReport{
-		Name: piece.Name, Cloth: piece.Cloth, Cut: piece.Cut, Pair: piece.Pair, Fold: piece.Fold,
+		Name: piece.Name, Cloth: piece.Cloth, Kind: piece.Kind.String(), Cut: piece.Cut, Pair: piece.Pair, Fold: piece.Fold,
 		WidthMM: tidy(box.Max[0] - box.Min[0]), HeightMM: tidy(box.Max[1] - box.Min[1]),
 	}, nil
 }

@@ -21,7 +21,7 @@ func Interface(shell pieces.Piece, o Interfacing) (pieces.Piece, construct.Sheet
 		return pieces.Piece{}, construct.Sheet{}, construct.Refuse("interfacing: each allowance is reduced by %s; that cannot be negative", construct.Length(*o.Reduce))
 	}
 	piece := shell
-	piece.Name = shell.Name + " interfacing"
+	piece.Name, piece.Kind = shell.Name+" interfacing", pieces.Interfacing
 	piece.Edges = append([]pieces.Edge{}, shell.Edges...)
 	for i := range piece.Edges {
 		edge := &piece.Edges[i]

@@ -50,7 +50,7 @@ func Of(shell pieces.Piece, o Options) (Lining, error) {
 		return Lining{}, construct.Refuse("lining: a back pleat of %s cannot be; ask for 1 to 10 cm", construct.Length(o.BackPleat))
 	}
 	d := deriving{piece: shell, more: map[string]float64{}}
-	d.piece.Name = shell.Name + " lining"
+	d.piece.Name, d.piece.Kind = shell.Name+" lining", pieces.Lining
 	d.piece.Edges = append([]pieces.Edge{}, shell.Edges...)
 	d.piece.Notches = append([]pieces.Notch{}, shell.Notches...)
 	d.cutFacing()

@@ -199,7 +199,7 @@ func (c closedSeam) facing(of pieces.Piece, name string, depth float64) pieces.P
 	marks := construct.RimPoints(-depth, chain)
 	marks[0], marks[len(marks)-1] = before.Start(), after.End()
 	outer := construct.ThroughRim(marks, chain).Reverse()
-	piece := pieces.Piece{Name: name, Cut: of.Cut, Pair: of.Pair, Fold: c.fold, Notches: c.notches}
+	piece := pieces.Piece{Name: name, Kind: pieces.Facing, Cut: of.Cut, Pair: of.Pair, Fold: c.fold, Notches: c.notches}
 	if of.Fold != "" && c.fold == "" {
 		// Away from the fold it is one of two.
 		piece.Cut, piece.Pair = 2*of.Cut, true

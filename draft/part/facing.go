@@ -68,7 +68,7 @@ func faceNeck(of pieces.Piece, centre, name string, depth float64) (pieces.Piece
 	if point[1]-middle[1] < (point[0]-middle[0])/2 {
 		outer = construct.Curve(foot, orb.Point{1, 0}, 0.55, tip, construct.Square(outward), 0.25)
 	}
-	piece := pieces.Piece{Name: name, Cut: of.Cut, Pair: of.Pair, Edges: []pieces.Edge{
+	piece := pieces.Piece{Name: name, Kind: pieces.Facing, Cut: of.Cut, Pair: of.Pair, Edges: []pieces.Edge{
 		construct.Edge("facing edge", outer),
 		construct.Edge("shoulder", construct.Line(tip, point)),
 		construct.Edge("neck", neck),

@@ -143,11 +143,12 @@ func joins(q Question) []Change {
 	return append(split, onFold...)
 }
 
-// facings are cut from another cloth: none of them shows.
+// facings are cut from another cloth, and so are linings and interfacings that
+// are cut from this one: none of them shows.
 func facings(q Question) []Change {
 	var names []string
 	for _, p := range q.Pieces {
-		if isFacing(p) && !slices.Contains(names, p.Name) {
+		if hidden(p) && !slices.Contains(names, p.Name) {
 			names = append(names, p.Name)
 		}
 	}
@@ -156,12 +157,12 @@ func facings(q Question) []Change {
 	}
 	return []Change{plain("facing", fmt.Sprintf("cut the %s from another cloth", strings.Join(names, " and the ")), func(q Question) (Question, bool) {
 		out := q
-		out.Pieces = slices.DeleteFunc(slices.Clone(q.Pieces), isFacing)
+		out.Pieces = slices.DeleteFunc(slices.Clone(q.Pieces), hidden)
 		return out, len(out.Pieces) > 0 && len(out.Pieces) < len(q.Pieces)
 	})}
 }
 
-func isFacing(p pieces.Piece) bool { return strings.Contains(strings.ToLower(p.Name), "facing") }
+func hidden(p pieces.Piece) bool { return !p.Kind.Shows() }
 
 // naps lets pieces lie the other way.
 func naps(q Question) []Change {

@@ -21,6 +21,11 @@ func rectangle(name string, width, height float64, cut int) pieces.Piece {
 	return p
 }
 
+func ofKind(kind pieces.Kind, p pieces.Piece) pieces.Piece {
+	p.Kind = kind
+	return p
+}
+
 func withAllowance(p pieces.Piece, allowance float64) pieces.Piece {
 	for i := range p.Edges {
 		p.Edges[i].Allowance = allowance
@@ -70,7 +75,7 @@ func TestRemedies(t *testing.T) {
 		{"seam instead of the fold", remnant.Question{Cloth: cloth, Length: 600,
 			Pieces: []pieces.Piece{onFold(rectangle("back", 305, 300, 3))}}, "join", 0, "cut the back in two halves with a seam instead of the fold"},
 		{"facing", remnant.Question{Cloth: cloth, Length: 500,
-			Pieces: []pieces.Piece{rectangle("body", 1000, 500, 1), rectangle("neck facing", 200, 200, 1)}}, "facing", 0, "cut the neck facing from another cloth"},
+			Pieces: []pieces.Piece{rectangle("body", 1000, 500, 1), ofKind(pieces.Facing, rectangle("hem band", 200, 200, 1))}}, "facing", 0, "cut the hem band from another cloth"},
 		// Two right-angled triangles make the whole cloth, one of them turned.
 		{"nap", remnant.Question{Cloth: napped, Length: 500,
 			Pieces: []pieces.Piece{triangle("sail", 1000, 500, 2)}}, "nap", 0, "let the pieces lie both ways of the nap (look at it in daylight first: it may show)"},

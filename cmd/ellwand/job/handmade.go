@@ -32,6 +32,7 @@ func (r *resolver) rectangle(path string, p Piece, cloth string, widths allowanc
 	cut := r.count(path+".cut", name+": cut", p.Cut)
 	pair := r.yes(path+".pair", name+": pair", p.Pair)
 	lie := pieces.GrainLie(r.choose(path+".grain", name+": the grain", string(p.Grain), grains))
+	kind := pieces.Kind(r.choose(path+".kind", name+": the kind", string(p.Kind), pieces.KindNames()))
 	allowance := widths.seams()
 	if p.Allowance != "" {
 		allowance, _ = r.length(path+".allowance", name+": the allowance", p.Allowance)
@@ -45,7 +46,7 @@ func (r *resolver) rectangle(path string, p Piece, cloth string, widths allowanc
 		return pieces.Piece{}, false
 	}
 	piece := pieces.Rectangle(string(p.Name), width, height)
-	piece.Cloth, piece.Cut, piece.Pair, piece.Grain.Lie = cloth, cut, pair, lie
+	piece.Cloth, piece.Kind, piece.Cut, piece.Pair, piece.Grain.Lie = cloth, kind, cut, pair, lie
 	for i := range piece.Edges {
 		piece.Edges[i].Allowance = allowance
 	}

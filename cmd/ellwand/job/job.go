@@ -58,6 +58,7 @@ type Piece struct {
 	Fold      Choice  `yaml:"fold" jsonschema:"enum=left,enum=right,enum=top,enum=bottom" jsonschema_description:"the edge that lies on the fold; the piece is then given as a half"`
 	Grain     Choice  `yaml:"grain" jsonschema:"enum=straight,enum=cross,enum=bias" jsonschema_description:"how the grainline lies; straight if not given"`
 	Cloth     Text    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
+	Kind      Choice  `yaml:"kind" jsonschema:"enum=shell,enum=facing,enum=lining,enum=interfacing" jsonschema_description:"what it is to the garment: shell (it shows), facing, lining or interfacing; shell if not given"`
 	Allowance Measure `yaml:"allowance" jsonschema_description:"allowance on all its edges; the seams' if not given"`
 }
 
