@@ -3,6 +3,7 @@ package nest
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"github.com/paulmach/orb"
 
@@ -151,11 +152,12 @@ func (p Problem) tooMuch() string {
 }
 
 func (p Problem) strip() bounds.Strip {
-	return bounds.Strip{Width: p.Width, Gap: p.Gap, Zones: p.Zones}
+	return bounds.Strip{Width: p.Width, Gap: p.Gap, Reach: Tolerance * p.height(), Zones: p.Zones}
 }
 
 // boundPieces turns every item in the ways that the width allows.
 func (p Problem) boundPieces() []bounds.Piece {
+	isOnLattice := slices.ContainsFunc(p.Items, func(i Item) bool { return i.PeriodX > 0 || i.PeriodY > 0 })
 	pieces := make([]bounds.Piece, len(p.Items))
 	for i, item := range p.Items {
 		piece := bounds.Piece{
@@ -168,6 +170,11 @@ func (p Problem) boundPieces() []bounds.Piece {
 				continue
 			}
 			piece.Least = min(piece.Least, item.leastEnd(turn))
+			outline := distinct(turned(item.Outline, turn.Degrees, turn.Mirrored))
+			if isOnLattice {
+				piece.Turns = append(piece.Turns, bounds.Turned{Outline: outline, Pin: pinEdge[turn.Pin],
+					Period: [2]float64{item.PeriodX, item.PeriodY}, Offset: [2]float64{turn.OffsetX, turn.OffsetY}})
+			}
 			// Mirror images in x or y have the same sections; only where they are
 			// pinned to an edge does it matter which.
 			angle, _, _ := baseTurn(turn.Degrees, turn.Mirrored)
@@ -175,7 +182,7 @@ func (p Problem) boundPieces() []bounds.Piece {
 				continue
 			}
 			seen[angle] = seen[angle] || turn.Pin == PinNone
-			piece.Outlines = append(piece.Outlines, distinct(turned(item.Outline, turn.Degrees, turn.Mirrored)))
+			piece.Outlines = append(piece.Outlines, outline)
 			piece.Pins = append(piece.Pins, pinEdge[turn.Pin])
 		}
 		pieces[i] = piece
@@ -204,7 +211,7 @@ var pinEdge = map[Pin]bounds.Pin{PinNone: bounds.Free, PinLow: bounds.Low, PinHi
 
 // crossed is the sheet with x and y exchanged.
 func (p Problem) crossed() bounds.Strip {
-	strip := bounds.Strip{Width: p.Length, Gap: p.Gap}
+	strip := bounds.Strip{Width: p.Length, Gap: p.Gap, Reach: Tolerance * p.height()}
 	for _, zone := range p.Zones {
 		strip.Zones = append(strip.Zones, exchanged(zone))
 	}
@@ -215,14 +222,23 @@ func (p Problem) crossed() bounds.Strip {
 // sheet. Their pins say nothing then, and the least extents have been looked
 // at.
 func crossedPieces(pieces []bounds.Piece, length float64) []bounds.Piece {
+	isTooLong := func(outline orb.Ring) bool {
+		box := outline.Bound()
+		return box.Max[0]-box.Min[0] > length*(1+Tolerance)
+	}
 	out := make([]bounds.Piece, len(pieces))
 	for i, piece := range pieces {
 		out[i] = bounds.Piece{Copies: piece.Copies, Tilts: piece.Tilts, Area: piece.Area}
 		for _, outline := range piece.Outlines {
-			if box := outline.Bound(); box.Max[0]-box.Min[0] > length*(1+Tolerance) {
-				continue
+			if !isTooLong(outline) {
+				out[i].Outlines = append(out[i].Outlines, exchanged(outline))
 			}
-			out[i].Outlines = append(out[i].Outlines, exchanged(outline))
+		}
+		for _, t := range piece.Turns {
+			if !isTooLong(t.Outline) {
+				out[i].Turns = append(out[i].Turns, bounds.Turned{Outline: exchanged(t.Outline),
+					Period: [2]float64{t.Period[1], t.Period[0]}, Offset: [2]float64{t.Offset[1], t.Offset[0]}})
+			}
 		}
 	}
 	return out

@@ -73,6 +73,17 @@ func TestBoundByHand(t *testing.T) {
 		{"lattice", Problem{Width: 100, Items: []Item{{Name: "a", Outline: oblong(0, 0, 30, 40), Copies: 1, Turns: []Turn{{OffsetX: 20}}, PeriodX: 50}}}, 12, 50},
 		{"lattice, reaching before", Problem{Width: 100, Items: []Item{{Name: "a", Outline: oblong(-30, 0, 60, 40), Copies: 1, Turns: []Turn{{OffsetX: 20}}, PeriodX: 50}}}, 24, 100},
 		{"lattice, the nearer turn", Problem{Width: 100, Items: []Item{{Name: "a", Outline: oblong(0, 0, 30, 40), Copies: 1, Turns: []Turn{{OffsetX: 20}, {OffsetX: 55, Mirrored: true}}, PeriodX: 50}}}, 12, 50},
+		// On a lattice of 50, pieces of 30 that cannot pass each other begin at 0,
+		// 50 and 100; one of another place of the repeat, between two of them.
+		{"queue on a lattice", Problem{Width: 100, Items: []Item{{Name: "a", Outline: oblong(0, 0, 30, 60), Copies: 3, Turns: []Turn{{}}, PeriodX: 50}}}, 54, 130},
+		{"queue on a lattice, with a gap", Problem{Width: 100, Gap: 21, Items: []Item{{Name: "a", Outline: oblong(0, 0, 30, 60), Copies: 2, Turns: []Turn{{}}, PeriodX: 50}}}, 36, 130},
+		{"queue of two kinds", Problem{Width: 100, Items: []Item{
+			{Name: "a", Outline: oblong(0, 0, 30, 60), Copies: 2, Turns: []Turn{{}}, PeriodX: 50},
+			{Name: "b", Outline: oblong(0, 0, 20, 60), Copies: 1, Turns: []Turn{{OffsetX: 30}}, PeriodX: 50}}}, 48, 80},
+		{"queue on the fold", Problem{Width: 100, Items: []Item{{Name: "a", Outline: oblong(0, 0, 30, 10), Copies: 3, Turns: []Turn{{Pin: PinLow}}, PeriodX: 50}}}, 9, 130},
+		// Across, side by side, they would take 0 to 30 and 50 to 80, so that they
+		// lie one behind the other: 80 long, less what four halvings of 5 leave.
+		{"queue across", Problem{Width: 79, Items: []Item{{Name: "a", Outline: oblong(0, 0, 40, 30), Copies: 2, Turns: []Turn{{}}, PeriodY: 50}}}, 2400.0 / 79, 79.6875},
 		{"zone, half", Problem{Width: 100, Zones: []orb.Ring{oblong(5, 0, 7, 51)}, Items: []Item{item("a", oblong(0, 0, 20, 50), 4)}}, 40, 47},
 	}
 	for _, test := range tests {
@@ -164,12 +175,81 @@ func TestBoundNeverAboveTheOptimumOfJigsaws(t *testing.T) {
 		if bound > length*(1-1e-6) {
 			tight++
 		}
+		// On any lattice on which it is laid already, the jigsaw is as long.
+		require.LessOrEqual(t, Bound(onLattice(p, rng)), length*(1+1e-6), "case %d, on a lattice", n)
 		// With every piece grown smaller, the optimum is no longer; with a
 		// gap that the shrinking leaves, neither.
 		shrunk := shrink(p, 0.9)
 		require.LessOrEqual(t, Bound(shrunk), length*(1+1e-6), "case %d, shrunk", n)
 	}
 	require.Greater(t, tight, 500)
+}
+
+// onLattice binds some of the pieces of a jigsaw to lattices on which they lie
+// in their first turn, and in any other wherever it may be.
+func onLattice(p Problem, rng *rand.Rand) Problem {
+	items := make([]Item, len(p.Items))
+	for i, it := range p.Items {
+		it.Turns = append([]Turn(nil), it.Turns...)
+		if rng.IntN(3) > 0 {
+			it.PeriodX = 10 + 60*rng.Float64()
+		}
+		if rng.IntN(3) == 0 && it.Turns[0].Pin == PinNone {
+			it.PeriodY = 10 + 60*rng.Float64()
+		}
+		for k := range it.Turns[1:] {
+			it.Turns[k+1].OffsetX, it.Turns[k+1].OffsetY = 100*rng.Float64(), 100*rng.Float64()
+		}
+		items[i] = it
+	}
+	p.Items = items
+	return p
+}
+
+// TestBoundOfQueueOnLattice: boxes that cannot pass each other have, on a
+// lattice, the optimum that trying every order and every turn finds.
+func TestBoundOfQueueOnLattice(t *testing.T) {
+	rng := rand.New(rand.NewPCG(5, 3))
+	for n := range 300 {
+		p := Problem{Width: 100, Gap: []float64{0, 3}[rng.IntN(2)]}
+		period := 20 + 40*rng.Float64()
+		for range 2 + rng.IntN(4) {
+			at, long := 50*(rng.Float64()-0.5), 10+60*rng.Float64()
+			box := item("box", oblong(at, 0, long, 51+20*rng.Float64()), 1)
+			if rng.IntN(4) > 0 {
+				box.PeriodX, box.Turns[0].OffsetX = period, period*rng.Float64()
+				if rng.IntN(2) == 0 {
+					box.Turns = append(box.Turns, Turn{Degrees: 180, OffsetX: period * rng.Float64()})
+				}
+			}
+			p.Items = append(p.Items, box)
+		}
+		p.Items[0].Turns[0].OffsetX, p.Items[0].PeriodX = 0, period
+		require.InDelta(t, shortestQueue(p, 0, -p.Gap), Bound(p), 1e-3, "case %d", n)
+	}
+}
+
+// shortestQueue lays the pieces that are not in the set one behind the other,
+// from an end on, in every order and turn, each as soon as its lattice lets it.
+func shortestQueue(p Problem, laid int, end float64) float64 {
+	best := math.Inf(1)
+	for i, it := range p.Items {
+		if laid>>i&1 == 1 {
+			continue
+		}
+		for _, turn := range it.Turns {
+			box := turned(it.Outline, turn.Degrees, turn.Mirrored).Bound()
+			x := end + p.Gap - box.Min[0]
+			if it.PeriodX > 0 {
+				x = turn.OffsetX + it.PeriodX*math.Ceil((x-turn.OffsetX)/it.PeriodX-1e-9)
+			}
+			best = min(best, shortestQueue(p, laid|1<<i, x+box.Max[0]))
+		}
+	}
+	if math.IsInf(best, 1) {
+		return end
+	}
+	return best
 }
 
 // The best layouts ever published have these densities (Gardeyn, Vanden

@@ -37,6 +37,9 @@ type Piece struct {
 	Area  float64
 	// Least is the least extent along x, over all turns and tilts.
 	Least float64
+	// Turns are all that are allowed, mirror images among them; nil when there
+	// is no lattice.
+	Turns []Turned
 }
 
 // Pin is the edge of the strip that an outline must touch.
@@ -56,7 +59,9 @@ const (
 // are made use of.
 type Strip struct {
 	Width, Gap float64
-	Zones      []orb.Ring
+	// Reach is how far a piece may reach into another, or lie off its lattice.
+	Reach float64
+	Zones []orb.Ring
 }
 
 // Length returns a length that no layout can beat: the largest x of its
@@ -66,8 +71,8 @@ func Length(strip Strip, pieces []Piece) float64 {
 	for _, p := range pieces {
 		best = max(best, p.Least)
 	}
-	best = max(best, bySections(strip, pieces))
-	return max(best, byPins(strip, pieces))
+	best = max(best, bySections(strip, pieces), byPins(strip, pieces))
+	return max(best, byQueue(strip, pieces))
 }
 
 // bySections is the bound described above. A gap widens the strip by half of
