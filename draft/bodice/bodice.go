@@ -71,6 +71,9 @@ func Draft(m Measures, o Options) (Block, error) {
 		Fitted:     o.BelowWaist == 0 && (!straight || f.waist > f.half),
 		WaistWidth: waists.waist, HipWidth: waists.hip,
 	}
+	if err := f.checkNeckGirth(b.Front, b.Back); err != nil {
+		return Block{}, err
+	}
 	b.Pieces, err = f.cut(&backSheet, &frontSheet, o, front, back, waists, b)
 	switch o.opens() {
 	case "centre front":

@@ -83,6 +83,15 @@ func (f figures) proportioned(o Options) figures {
 	return f
 }
 
+// checkNeckGirth refuses a neck that does not go round the body's.
+func (f figures) checkNeckGirth(front, back pieces.Piece) error {
+	seam := 2 * (construct.SeamLength(front, "neck") + construct.SeamLength(back, "neck"))
+	if !f.proportional || f.NeckBase <= seam {
+		return nil
+	}
+	return construct.Refuse("bodice: the neck base girth of %s does not go into a neck of %s, which the proportional draft has for a bust girth of %s; make the neck wider, or draft it to measurements", construct.Length(f.NeckBase), construct.Length(seam), construct.Length(f.Bust))
+}
+
 // armholeLevel is where the bust dart opens in the armhole: halfway from 8 cm
 // below the back neck point to the bust line, and 5 mm lower.
 func (f figures) armholeLevel(s *construct.Sheet, bust construct.Point) construct.Point {
@@ -140,6 +149,7 @@ func (f figures) bladeDart(s *construct.Sheet, b *backUpper, p proportions) {
 	leg := trueLeg(b.neck.At, inner.At, point.At, outer.At, b.tip.At)
 	first := s.Along(point, inner, leg, "the end of that leg: so long that the shoulder is straight when the dart is closed")
 	second := s.Along(point, outer, leg, "the end of the other leg")
+	b.tip = s.Along(second, b.tip, p.frontShoulder-construct.Distance(b.neck.At, first.At), "the shoulder tip again: both shoulders are as long, the dart closed")
 	s.Draw("draw the shoulder dart "+construct.Numbers(first, point, second)+" and the shoulder "+construct.Numbers(b.neck, first)+" and "+construct.Numbers(second, b.tip), "")
 	b.beside = first
 	mouth := construct.DartMouth(first.At, point.At, second.At, construct.Direction(first.At, b.neck.At)).Reverse()

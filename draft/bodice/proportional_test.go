@@ -84,6 +84,10 @@ func nearestOn(t *testing.T, p pieces.Piece, name string, to orb.Point) orb.Poin
 
 // What the proportional draft cannot be combined with is refused.
 func TestProportionalRefusals(t *testing.T) {
+	stout := size12
+	stout.NeckBase = 500
+	_, err := Draft(stout, Options{Method: Proportional})
+	assert.ErrorContains(t, err, "the neck base girth of 50 cm does not go into a neck of 39")
 	for want, o := range map[string]Options{
 		"the proportional draft has one fit":      {Fit: Shirt},
 		"the proportional draft shapes a bust":    {Shaping: NoDart},

@@ -35,7 +35,9 @@ func (f figures) fitted() (Block, error) {
 	front := half{"front skirt", "centre front", (s.half - backMore) / 2, s.front}
 	back := half{"back skirt", "centre back", (s.half + backMore) / 2, s.back}
 	s.taper = f.fitTaper(s.taper, front, back)
-	f.meetBodice(&s, &front, &back)
+	if err := f.meetBodice(&s, &front, &back); err != nil {
+		return Block{}, err
+	}
 
 	sheets := []construct.Sheet{{Piece: front.name}, {Piece: back.name}}
 	frontPiece, backPiece := f.piece(&sheets[0], front, s.taper), f.piece(&sheets[1], back, s.taper)
@@ -51,23 +53,24 @@ func (f figures) fitted() (Block, error) {
 }
 
 // mostShift is how far the side seam may move from front to back to meet that
-// of a bodice, in mm.
-const mostShift = 40
+// of a bodice, for each mm of the waist seam: 4 to 5 cm on a waist of 76 cm.
+const mostShift = 0.06
 
 // meetBodice moves the side seam until the front waist is as long as that of
 // the bodice.
-func (f figures) meetBodice(s *shaping, front, back *half) {
+func (f figures) meetBodice(s *shaping, front, back *half) error {
 	if f.FrontWaist == 0 {
-		return
+		return nil
 	}
 	for range 10 {
 		shift := f.FrontWaist - construct.EdgesLength(f.draw(*front, s.taper).waist, "waist")
-		if moved := (back.width - front.width - backMore) / 2; math.Abs(moved-shift) > mostShift {
-			return
+		if moved := (back.width - front.width - backMore) / 2; math.Abs(moved-shift) > mostShift*f.waist {
+			return construct.Refuse("skirt: the side seam would have to move by %s to meet that of the bodice, on a waist girth of %s and a hip girth of %s; ask for a skirt without side seams (gores, tiers, pleats or a circle), or measure both again", construct.Length(math.Abs(moved-shift)), construct.Length(f.Waist), construct.Length(f.Hip))
 		}
 		front.width, back.width = front.width+shift, back.width-shift
 		s.taper = f.fitTaper(s.taper, *front, *back)
 	}
+	return nil
 }
 
 // widen gives an A-line skirt more width on the hip line where its side seam
