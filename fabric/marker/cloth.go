@@ -1,6 +1,8 @@
 package marker
 
 import (
+	"math"
+
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric"
@@ -81,15 +83,17 @@ func (s *sheets) drawSelvedge(v view, from, to, low, high float64) {
 // drawEdges draws and names the selvedges, the folds and the cut ends.
 func (s *sheets) drawEdges(v view) {
 	for _, edge := range EdgeLines(s.plan) {
-		if from, to := max(edge.From[0], v.from), min(edge.To[0], v.to); from < to {
-			s.edgeLine(v, from, to, edge.From[1], edge.IsFold)
+		from, to := max(edge.From[0], v.from), min(edge.To[0], v.to)
+		if from >= to {
+			continue
 		}
+		s.edgeLine(v, from, to, edge.From[1], edge.IsFold)
+		s.font("B", 7.5)
+		start := v.at(orb.Point{from, edge.From[1]})
+		s.text(start[0], start[1]-1.8, edge.Name)
 	}
 	s.drawEnd(v, true)
 	s.drawEnd(v, false)
-	box := v.box()
-	s.font("B", 7.5)
-	s.text(box.Min[0], box.Min[1]-1.8, FarEdge(s.plan))
 	s.drawPiecesEnd(v)
 	s.nameOrigins(v)
 }
@@ -107,6 +111,10 @@ func (s *sheets) edgeLine(v view, from, to, y float64, fold bool) {
 // drawEnd draws one end of this page: a cut end, or where the page breaks.
 func (s *sheets) drawEnd(v view, start bool) {
 	box := v.box()
+	if left := LeftEnd(s.plan); start && v.first() {
+		box.Min[1] = v.at(left.To)[1]
+		box.Max[1] = v.at(left.From)[1]
+	}
 	x, middle := box.Min[0], (box.Min[1]+box.Max[1])/2
 	textX := x - 2
 	if !start {
@@ -117,11 +125,11 @@ func (s *sheets) drawEnd(v view, start bool) {
 	switch {
 	case start && v.first():
 		s.pen(0.9, 0)
-		name, isFold := LeftEnd(s.plan)
-		if isFold {
+		left := LeftEnd(s.plan)
+		if left.IsFold {
 			s.pen(0.9, 0, 5, 1.5, 1, 1.5)
 		}
-		s.textUp(textX, middle, name)
+		s.textUp(textX, middle, left.Name)
 	case !start && v.last():
 		s.pen(0.6, 0)
 		name := endName(s.plan)
@@ -154,7 +162,8 @@ func (s *sheets) drawPiecesEnd(v view) {
 	s.line(foot[0], foot[1], head[0], head[1]-2.5)
 	s.font("", 7)
 	text := "the pieces end here, " + s.options.Long(s.plan.Length-originAt(s.plan, s.plan.Length).from)
-	if foot[0]-s.textWidth(text) < v.left+roomForName {
+	start := v.at(orb.Point{originAt(s.plan, s.plan.Length).from, v.low})
+	if foot[0]-s.textWidth(text) < math.Max(v.left, start[0])+roomForName {
 		s.text(foot[0]+1, head[1]-1.8, text)
 		return
 	}

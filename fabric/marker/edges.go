@@ -10,6 +10,8 @@ import (
 type EdgeLine struct {
 	From, To orb.Point
 	IsFold   bool
+	// Name of a far edge; the near ones are named together by NearEdge.
+	Name string
 }
 
 // EdgeLines are the outer edges of the lay along the warp, the far one before
@@ -18,10 +20,26 @@ func EdgeLines(plan fabric.LayPlan) []EdgeLine {
 	var out []EdgeLine
 	for i, s := range stretches(plan) {
 		out = append(out,
-			EdgeLine{orb.Point{s.from, s.high}, orb.Point{s.to, s.high}, plan.Lay == fabric.BothSelvedgesIn},
-			EdgeLine{orb.Point{s.from, s.low}, orb.Point{s.to, s.low}, hasFoldNearby(plan.Lay, i)})
+			EdgeLine{orb.Point{s.from, s.high}, orb.Point{s.to, s.high}, plan.Lay == fabric.BothSelvedgesIn, farEdge(plan.Lay, i)},
+			EdgeLine{orb.Point{s.from, s.low}, orb.Point{s.to, s.low}, hasFoldNearby(plan.Lay, i), ""})
 	}
 	return out
+}
+
+// farEdge names the edge farthest from the cutter, on the length with that
+// index.
+func farEdge(lay fabric.Lay, length int) string {
+	switch lay {
+	case fabric.FoldedAlong, fabric.FoldedAcross, fabric.CutAcross:
+		return "both selvedges"
+	case fabric.BothSelvedgesIn:
+		return "fold"
+	case fabric.InStretches:
+		if length == 0 {
+			return "both selvedges"
+		}
+	}
+	return "selvedge"
 }
 
 // hasFoldNearby reports whether the edge nearest to the cutter is a fold, on
@@ -34,17 +52,6 @@ func hasFoldNearby(lay fabric.Lay, length int) bool {
 		return length == 0
 	}
 	return false
-}
-
-// FarEdge names the edge of the lay farthest from the cutter.
-func FarEdge(plan fabric.LayPlan) string {
-	switch plan.Lay {
-	case fabric.FoldedAlong, fabric.FoldedAcross, fabric.CutAcross:
-		return "both selvedges"
-	case fabric.BothSelvedgesIn:
-		return "fold"
-	}
-	return "selvedge"
 }
 
 // NearEdge names the edge of the lay nearest to the cutter.
@@ -60,14 +67,22 @@ func NearEdge(plan fabric.LayPlan) string {
 	return "selvedge nearest to you"
 }
 
-// LeftEnd names the end where distances along begin, and reports whether it is
-// a fold.
-func LeftEnd(plan fabric.LayPlan) (name string, isFold bool) {
+// End is the end of the lay where distances along begin.
+type End struct {
+	From, To orb.Point
+	Name     string
+	IsFold   bool
+}
+
+// LeftEnd is the end at the left of the cutter.
+func LeftEnd(plan fabric.LayPlan) End {
+	first := stretches(plan)[0]
+	out := End{From: orb.Point{0, first.low}, To: orb.Point{0, first.high}, Name: "cut end"}
 	switch plan.Lay {
 	case fabric.FoldedAcross:
-		return "fold", true
+		out.Name, out.IsFold = "fold", true
 	case fabric.CutAcross:
-		return "two cut ends", false
+		out.Name = "two cut ends"
 	}
-	return "cut end", false
+	return out
 }

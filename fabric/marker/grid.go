@@ -16,11 +16,12 @@ func (s *sheets) drawTable() {
 	s.addTextPage("How to lay it with a tape measure")
 	s.drawTableHead()
 	for i, row := range rows {
-		if s.y+rowHeight > s.height-margin {
+		cells, height := s.cells(row)
+		if s.y+height > s.height-margin {
 			s.addTextPage("How to lay it, continued")
 			s.drawTableHead()
 		}
-		s.drawRow(row, i%2 == 1)
+		s.drawRow(cells, height, i%2 == 1)
 	}
 	s.pen(0.3, 0)
 	s.line(margin, s.y, s.width-margin, s.y)
@@ -69,19 +70,41 @@ func (s *sheets) inColumn(x, y, width float64, figures bool, text string) {
 	s.text(x+1, y, text)
 }
 
-func (s *sheets) drawRow(row []string, shaded bool) {
+// cellStep is the distance of two lines in a row, mm.
+const cellStep = 3.5
+
+// cells breaks a row into the lines of its cells, and gives its height.
+func (s *sheets) cells(row []string) (cells [][]string, height float64) {
+	most := 1
+	for i, width := range s.columnWidths() {
+		s.cellFont(i)
+		lines := s.wrapped(row[i], width-2)
+		cells = append(cells, lines)
+		most = max(most, len(lines))
+	}
+	return cells, rowHeight + cellStep*float64(most-1)
+}
+
+// cellFont is bold where one looks first.
+func (s *sheets) cellFont(column int) {
+	s.font("", 8.5)
+	if column < 2 || columns[column].figures {
+		s.font("B", 8.5)
+	}
+}
+
+func (s *sheets) drawRow(cells [][]string, height float64, shaded bool) {
 	if shaded {
 		s.fill(238)
-		s.rect(margin, s.y, s.inner(), rowHeight, "F")
+		s.rect(margin, s.y, s.inner(), height, "F")
 	}
 	x := float64(margin)
 	for i, width := range s.columnWidths() {
-		s.font("", 8.5)
-		if i < 2 || columns[i].figures {
-			s.font("B", 8.5)
+		s.cellFont(i)
+		for k, line := range cells[i] {
+			s.inColumn(x, s.y+3.9+cellStep*float64(k), width, columns[i].figures, line)
 		}
-		s.inColumn(x, s.y+3.9, width, columns[i].figures, row[i])
 		x += width
 	}
-	s.y += rowHeight
+	s.y += height
 }

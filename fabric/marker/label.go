@@ -44,8 +44,9 @@ func lineStep(points float64) float64 { return points * drawing.Point * 1.2 }
 
 // labels finds a place for each label, the largest that fits: inside the
 // piece, across or upwards, in full or only its name, clear of every line if it
-// can be; then the number alone, if need be over the grain arrow; where even
-// that does not fit, outside with a line to the piece.
+// can be; then the number alone; where even that does not fit, outside nearby
+// with a line to the piece; among pieces that leave no such room, the number
+// over the grain arrow, or outside anywhere.
 func (s *sheets) labels(v view, shown []shownPiece) []label {
 	var placed []label
 	var waiting []shownPiece
@@ -60,8 +61,21 @@ func (s *sheets) labels(v view, shown []shownPiece) []label {
 			waiting = append(waiting, piece)
 		}
 	}
-	for _, piece := range waiting {
-		placed = append(placed, s.labelOutside(v, piece, shown, placed))
+	for _, way := range []func(shownPiece) (label, bool){
+		func(p shownPiece) (label, bool) { return s.labelOutside(v, p, shown, placed, nearby) },
+		s.labelOver,
+		func(p shownPiece) (label, bool) { return s.labelOutside(v, p, shown, placed, s.width) },
+		func(p shownPiece) (label, bool) { return s.labelInTheMiddle(p), true },
+	} {
+		var still []shownPiece
+		for _, piece := range waiting {
+			if l, ok := way(piece); ok {
+				placed = append(placed, l)
+			} else {
+				still = append(still, piece)
+			}
+		}
+		waiting = still
 	}
 	return placed
 }
@@ -154,11 +168,17 @@ func (s *sheets) attempts(piece shownPiece) []attempt {
 	for _, text := range s.texts(piece) {
 		add(loose, text, 9, 8, 7, 6, 5.2)
 	}
-	bare := loose
-	bare.arrow, bare.darts = [2]orb.Point{}, nil
-	for _, p := range []shownPiece{loose, bare} {
-		add(p, label{}, 7, 6, 5)
-		add(p, label{plain: true}, 6, 5, 4.5)
+	return append(out, numbers(loose)...)
+}
+
+// numbers are attempts at the number alone, in its disc or without.
+func numbers(piece shownPiece) []attempt {
+	var out []attempt
+	for _, points := range []float64{7, 6, 5} {
+		out = append(out, attempt{piece, label{points: points}})
+	}
+	for _, points := range []float64{6, 5, 4.5} {
+		out = append(out, attempt{piece, label{plain: true, points: points}}, attempt{piece, label{plain: true, points: points, up: true}})
 	}
 	return out
 }
@@ -248,52 +268,3 @@ func (p shownPiece) hasRoom(box orb.Bound) bool {
 
 // foldLine is the height of the fold on the page: the fold is the lowest edge.
 func (p shownPiece) foldLine() float64 { return orb.Ring(p.outline).Bound().Max[1] }
-
-// labelOutside puts the number on free ground near the piece.
-func (s *sheets) labelOutside(v view, piece shownPiece, shown []shownPiece, placed []label) label {
-	l := label{number: piece.number, points: 6}
-	size, _ := s.blockSize(l)
-	target := middleOf(piece.visible)
-	l.leader = &target
-	page := orb.Bound{Min: orb.Point{v.left, v.box().Min[1]}, Max: v.box().Max}
-	for radius := 2.0; radius < s.width; radius += 1.5 {
-		steps := 8 + int(radius)
-		for k := range steps {
-			sin, cos := math.Sincos(2 * math.Pi * float64(k) / float64(steps))
-			centre := orb.Point{target[0] + radius*cos, target[1] + radius*sin}
-			l.box = grown(orb.Bound{Min: centre, Max: centre}, size/2)
-			if contains(page, l.box) && free(l.box, shown, placed) && isClear([]orb.Point{centre, target}, placed) {
-				return l
-			}
-		}
-	}
-	l.leader, l.plain, l.points = nil, true, 4.5
-	width, height := s.blockSize(l)
-	half := orb.Point{width / 2, height / 2}
-	l.box = orb.Bound{Min: orb.Point{target[0] - half[0], target[1] - half[1]}, Max: orb.Point{target[0] + half[0], target[1] + half[1]}}
-	return l
-}
-
-// isClear reports whether a line to a piece keeps off all labels.
-func isClear(leader []orb.Point, placed []label) bool {
-	for _, other := range placed {
-		if drawing.Crosses(leader, other.box) {
-			return false
-		}
-	}
-	return true
-}
-
-func free(box orb.Bound, shown []shownPiece, placed []label) bool {
-	for _, other := range placed {
-		if other.box.Intersects(box) {
-			return false
-		}
-	}
-	for _, other := range shown {
-		if drawing.Crosses(other.outline, box) || drawing.Inside(other.outline, box.Center()) {
-			return false
-		}
-	}
-	return true
-}

@@ -107,3 +107,21 @@ func tinyPlan() fabric.LayPlan {
 func touches(a, b orb.Bound) bool {
 	return a.Min[0] < b.Max[0] && b.Min[0] < a.Max[0] && a.Min[1] < b.Max[1] && b.Min[1] < a.Max[1]
 }
+
+// TestNumbersKeepOffArrows: of pieces too small for a number beside their
+// arrow, the number stands outside where there is free ground nearby.
+func TestNumbersKeepOffArrows(t *testing.T) {
+	labels, shown := labelsOf(tinyPlan())
+	outside := 0
+	for _, l := range labels {
+		for _, piece := range shown {
+			if piece.number == l.number {
+				assert.False(t, drawing.Crosses(piece.arrow[:], l.box), "%d", l.number)
+			}
+		}
+		if l.leader != nil {
+			outside++
+		}
+	}
+	assert.Positive(t, outside)
+}

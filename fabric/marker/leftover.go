@@ -19,20 +19,21 @@ type leftover struct {
 }
 
 const (
-	// cell is how finely left-over cloth is looked for, mm.
-	cell = 10.0
+	// centimetreCell and inchCell are how finely left-over cloth is looked for,
+	// mm: to the centimetre or the half inch below.
+	centimetreCell, inchCell = 10.0, 12.7
 	// leastSide and mostLeftovers keep to what is worth folding away.
 	leastSide     = 100.0
 	mostLeftovers = 8
 )
 
 // leftovers finds the largest rectangles that are left over, one after the
-// other, none over another and none over the edge of a part, to the centimetre
-// below. They are not the best division of the rest, but what one sees.
-func leftovers(plan fabric.LayPlan) []leftover {
+// other, none over another and none over the edge of a part, in whole cells of
+// that size. They are not the best division of the rest, but what one sees.
+func leftovers(plan fabric.LayPlan, cell float64) []leftover {
 	var out []leftover
 	for i, part := range partsOf(plan) {
-		g := newFreeCells(part)
+		g := newFreeCells(part, cell)
 		for _, l := range plan.Pieces {
 			if l.Part == i || len(plan.Parts) < 2 {
 				g.take(orb.Ring(l.Outline))
@@ -76,21 +77,22 @@ func areaOf(b orb.Bound) float64 { return (b.Max[0] - b.Min[0]) * (b.Max[1] - b.
 
 // freeCells are the squares of a part that nothing touches.
 type freeCells struct {
+	cell          float64 // side, mm
 	corner        orb.Point
 	columns, rows int
 	taken         []bool
 }
 
-func newFreeCells(part fabric.Part) *freeCells {
-	g := &freeCells{corner: orb.Point{part.X, part.Y}}
+func newFreeCells(part fabric.Part, cell float64) *freeCells {
+	g := &freeCells{cell: cell, corner: orb.Point{part.X, part.Y}}
 	g.columns, g.rows = max(0, int((part.Length+1e-6)/cell)), max(0, int((part.Width+1e-6)/cell))
 	g.taken = make([]bool, g.columns*g.rows)
 	return g
 }
 
 func (g *freeCells) box(column, row int) orb.Bound {
-	low := orb.Point{g.corner[0] + float64(column)*cell, g.corner[1] + float64(row)*cell}
-	return orb.Bound{Min: low, Max: orb.Point{low[0] + cell, low[1] + cell}}
+	low := orb.Point{g.corner[0] + float64(column)*g.cell, g.corner[1] + float64(row)*g.cell}
+	return orb.Bound{Min: low, Max: orb.Point{low[0] + g.cell, low[1] + g.cell}}
 }
 
 // take marks the cells that a shape touches; what only meets their edge does
@@ -109,13 +111,13 @@ func (g *freeCells) take(ring orb.Ring) {
 }
 
 func (g *freeCells) index(at float64, axis int) int {
-	return int(math.Floor((math.Max(-1e9, math.Min(at, 1e9)) - g.corner[axis]) / cell))
+	return int(math.Floor((math.Max(-1e9, math.Min(at, 1e9)) - g.corner[axis]) / g.cell))
 }
 
 // largest is the rectangle of free cells with the greatest area, both of its
 // sides worth keeping.
 func (g *freeCells) largest() (orb.Bound, bool) {
-	least := int(leastSide / cell)
+	least := int(math.Ceil(leastSide/g.cell - 1e-9))
 	var found orb.Bound
 	best := 0
 	heights := make([]int, g.columns) // of free cells above, to this row

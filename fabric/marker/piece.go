@@ -39,12 +39,23 @@ func (s *sheets) shown(v view, i int, l fabric.Laid) shownPiece {
 	outline := v.line(l.Outline)
 	visible := clip.Ring(v.box(), append(orb.Ring(nil), outline...))
 	arrow := v.line(l.Grain[:])
-	fine := [][]orb.Point{v.line(l.Seam)}
+	var fine [][]orb.Point
+	if !isSmall(outline) {
+		fine = append(fine, v.line(l.Seam))
+	}
 	for _, mark := range l.Marks {
 		fine = append(fine, v.line(mark.Line))
 	}
 	return shownPiece{number: i + 1, laid: l, outline: outline, visible: visible,
 		arrow: [2]orb.Point{arrow[0], arrow[1]}, darts: dartsOf(v, l), fine: fine}
+}
+
+// isSmall reports whether an outline on paper is so small that a seam line in
+// it would only hide its number and its arrow.
+func isSmall(outline []orb.Point) bool {
+	const least = 7.0
+	box := orb.Ring(outline).Bound()
+	return min(box.Max[0]-box.Min[0], box.Max[1]-box.Min[1]) < least
 }
 
 func dartsOf(v view, l fabric.Laid) [][]orb.Point {
@@ -64,8 +75,10 @@ func (s *sheets) drawPiece(v view, l fabric.Laid) {
 		s.pen(0.35, 0)
 		s.polygon(outline, "FD")
 	}
-	s.pen(0.15, 60, 1, 0.7)
-	s.polygon(v.line(l.Seam), "D")
+	if !isSmall(outline) {
+		s.pen(0.15, 60, 1, 0.7)
+		s.polygon(v.line(l.Seam), "D")
+	}
 	s.pen(0.15, 60)
 	for _, dart := range l.Darts {
 		s.polygon(v.line(dart.Line), "D")

@@ -33,3 +33,10 @@ func middleOf(ring orb.Ring) orb.Point {
 	}
 	return best
 }
+
+// crosses reports whether two segments cross, each from one side of the other
+// to its other side.
+func crosses(a, b, c, d orb.Point) bool {
+	side := func(p, q, r orb.Point) float64 { return (q[0]-p[0])*(r[1]-p[1]) - (q[1]-p[1])*(r[0]-p[0]) }
+	return side(a, b, c)*side(a, b, d) < 0 && side(c, d, a)*side(c, d, b) < 0
+}

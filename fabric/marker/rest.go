@@ -5,45 +5,113 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/fabric"
+	"ellwand/pieces/drawing"
 )
 
 // drawRest draws the page of the cloth that is left over: the lay with its
 // pieces in grey, and the largest rectangles between them with their sizes.
 func (s *sheets) drawRest() {
-	rests := leftovers(s.plan)
+	size := centimetreCell
+	if s.options.Inches {
+		size = inchCell
+	}
+	rests := leftovers(s.plan, size)
 	if len(rests) == 0 {
 		return
 	}
 	s.addTextPage("What is left over")
-	low, high := Edges(s.plan)
-	const listWidth = 62.0
-	wide, tall := s.inner()-listWidth-8, s.height-margin-s.y-14
-	scale := math.Min(wide/s.plan.OnTable(), tall/(high-low))
-	v := view{to: s.plan.OnTable(), left: margin, bottom: s.y + 3 + (high-low)*scale, scale: scale, low: low, high: high, page: 1, pages: 1}
-	box := v.box()
-	s.pen(0.35, 0)
-	for _, stretch := range stretches(s.plan) {
-		s.polygon(v.line(ringOf(orb.Bound{Min: orb.Point{stretch.from, stretch.low}, Max: orb.Point{stretch.to, stretch.high}})), "D")
+	const listWidth, roomForEnd = 62.0, 4.0
+	wide, tall := s.inner()-listWidth-8-roomForEnd, s.height-margin-s.y-5
+	for _, v := range restViews(s.plan, wide, tall) {
+		v.left += margin + roomForEnd
+		v.bottom += s.y
+		s.drawRestRow(v, rests)
 	}
-	s.pen(0.15, 120)
-	s.fill(greyWaste)
-	for _, l := range s.plan.Pieces {
-		s.polygon(v.line(l.Outline), "FD")
+	s.listRest(s.width-margin-listWidth, rests)
+}
+
+// restGap is the room between two rows, for the name of the near edge, mm.
+const restGap = 9.0
+
+// restViews break a lay into the rows in which it is shown largest, from the
+// upper left of the room.
+func restViews(plan fabric.LayPlan, wide, tall float64) []view {
+	low, high := Edges(plan)
+	rows, scale := 1, 0.0
+	for n := 1; n <= 6; n++ {
+		if fits := math.Min(wide*float64(n)/plan.OnTable(), (tall/float64(n)-restGap)/(high-low)); fits > scale*1.02 {
+			rows, scale = n, fits
+		}
 	}
-	s.within(box, func() {
+	var out []view
+	each := math.Min(wide/scale, plan.OnTable())
+	for i := range rows {
+		v := view{scale: scale, low: low, high: high, page: i + 1, pages: rows}
+		v.from, v.to = float64(i)*each, math.Min(float64(i+1)*each, plan.OnTable())
+		v.bottom = 3 + (high-low)*scale + float64(i)*((high-low)*scale+restGap)
+		out = append(out, v)
+	}
+	return out
+}
+
+// drawRestRow draws one row.
+func (s *sheets) drawRestRow(v view, rests []leftover) {
+	s.within(grown(v.box(), 0.5), func() {
+		s.pen(0.15, 120)
+		s.fill(greyWaste)
+		for _, l := range s.plan.Pieces {
+			s.polygon(v.line(l.Outline), "FD")
+		}
 		for _, zone := range s.plan.Zones {
 			s.pen(0.15, 90)
 			s.crossHatch(v.line(zone), 1.2)
 		}
-	})
-	for i, r := range rests {
+		s.drawRestEdges(v)
 		s.pen(0.5, 0)
-		shown := v.line(ringOf(r.box))
-		s.polygon(shown, "D")
-		s.font("B", 9)
-		s.textCentred(orb.Ring(shown).Bound().Center()[0], orb.Ring(shown).Bound().Center()[1]+1.2, letter(i))
+		for _, r := range rests {
+			s.polygon(v.line(ringOf(r.box)), "D")
+		}
+	})
+	s.nameRests(v, rests)
+	near := v.at(orb.Point{v.from, v.low})
+	s.font("B", 7)
+	if v.first() {
+		left := LeftEnd(s.plan)
+		s.textUp(near[0]-1.5, (v.at(left.From)[1]+v.at(left.To)[1])/2, left.Name)
+		s.text(near[0], near[1]+4, NearEdge(s.plan))
+		return
 	}
-	s.listRest(s.width-margin-listWidth, rests)
+	s.text(near[0], near[1]+4, "continued, from "+s.options.Long(v.from)+" on")
+}
+
+// drawRestEdges draws the edges of the cloth.
+func (s *sheets) drawRestEdges(v view) {
+	for _, stretch := range stretches(s.plan) {
+		s.pen(0.35, 0)
+		s.polygon(v.line(ringOf(orb.Bound{Min: orb.Point{stretch.from, stretch.low}, Max: orb.Point{stretch.to, stretch.high}})), "D")
+	}
+	for _, edge := range EdgeLines(s.plan) {
+		if edge.IsFold {
+			s.edgeLine(v, edge.From[0], edge.To[0], edge.From[1], true)
+		}
+	}
+}
+
+// nameRests writes the letter of each rectangle into the part of it that this
+// row shows, as large as it has room for.
+func (s *sheets) nameRests(v view, rests []leftover) {
+	for i, r := range rests {
+		from, to := math.Max(r.box.Min[0], v.from), math.Min(r.box.Max[0], v.to)
+		if from >= to {
+			continue
+		}
+		a, b := v.at(orb.Point{from, r.box.Max[1]}), v.at(orb.Point{to, r.box.Min[1]})
+		points := math.Min(9, 0.7*math.Min(b[0]-a[0], b[1]-a[1])/drawing.Point)
+		s.font("B", math.Max(4.5, points))
+		s.textCentred((a[0]+b[0])/2, (a[1]+b[1])/2+0.36*s.points*drawing.Point, letter(i))
+	}
 }
 
 func letter(i int) string { return string(rune('A' + i)) }

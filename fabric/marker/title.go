@@ -75,16 +75,32 @@ func (s *sheets) facts() []fact {
 // drawFacts draws the facts in cells, each as wide as its text needs, in as
 // many rows as the page needs.
 func (s *sheets) drawFacts() {
-	var row []fact
-	for _, f := range s.facts() {
-		if s.factsWidth(append(row[:len(row):len(row)], f)) > s.inner() {
-			s.drawFactsRow(row)
-			row = nil
+	rows := s.factsRows(s.inner())
+	// Rows of about the same width, in as many rows.
+	for width := s.inner() - 10; width > 0; width -= 10 {
+		narrower := s.factsRows(width)
+		if len(narrower) > len(rows) {
+			break
 		}
-		row = append(row, f)
+		rows = narrower
 	}
-	s.drawFactsRow(row)
+	for _, row := range rows {
+		s.drawFactsRow(row)
+	}
 	s.y += 3
+}
+
+// factsRows fills one row after the other up to a width.
+func (s *sheets) factsRows(width float64) [][]fact {
+	rows := [][]fact{nil}
+	for _, f := range s.facts() {
+		last := len(rows) - 1
+		if len(rows[last]) > 0 && s.factsWidth(append(rows[last][:len(rows[last]):len(rows[last])], f)) > width {
+			rows, last = append(rows, nil), last+1
+		}
+		rows[last] = append(rows[last], f)
+	}
+	return rows
 }
 
 func (s *sheets) factsWidth(row []fact) float64 {

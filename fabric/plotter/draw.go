@@ -132,11 +132,13 @@ func (m fullSize) head() []orb.Ring {
 		m.Write(text)
 		rings = append(rings, text.Outline())
 	}
-	start, _ := marker.LeftEnd(m.plan)
+	start := marker.LeftEnd(m.plan)
+	middle := m.at(orb.Point{0, (start.From[1] + start.To[1]) / 2})
+	far := marker.EdgeLines(m.plan)[0]
 	for _, text := range []drawing.Text{
-		{Words: marker.FarEdge(m.plan), At: orb.Point{headWidth - 2, 4}, Align: drawing.Right},
+		{Words: far.Name, At: orb.Point{headWidth - 2, m.at(far.From)[1] + 4}, Align: drawing.Right},
 		{Words: marker.NearEdge(m.plan), At: orb.Point{headWidth - 2, m.high - m.low - 2}, Align: drawing.Right},
-		{Words: start, At: orb.Point{headWidth - 2, (m.high - m.low) / 2}, Align: drawing.Centre, Angle: 90},
+		{Words: start.Name, At: orb.Point{headWidth - 2, middle[1]}, Align: drawing.Centre, Angle: 90},
 	} {
 		text.Points, text.Bold = edgePoints, true
 		m.Write(text)
@@ -160,11 +162,11 @@ func (m fullSize) cloth() {
 			m.Line(pen, m.at(edge.From), m.at(orb.Point{math.Min(edge.To[0], far), edge.To[1]}))
 		}
 	}
-	start := endLine
-	if _, isFold := marker.LeftEnd(m.plan); isFold {
-		start = foldLine
+	start, pen := marker.LeftEnd(m.plan), endLine
+	if start.IsFold {
+		pen = foldLine
 	}
-	m.Line(start, m.at(orb.Point{0, m.low}), m.at(orb.Point{0, m.high}))
+	m.Line(pen, m.at(start.From), m.at(start.To))
 	for _, inner := range m.inner() {
 		m.Line(inner.pen, inner.from, inner.to)
 	}
