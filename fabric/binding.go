@@ -155,9 +155,11 @@ func (m *matching) bindPairs(a axis) {
 	}
 }
 
+func pairNode(source int) string { return fmt.Sprintf("pair %d", source) }
+
 // bindPair ties all templates of a pair to one place, or none of them.
 func (m *matching) bindPair(a axis, source int) bool {
-	node := fmt.Sprintf("pair %d", source)
+	node := pairNode(source)
 	set, ties := m.sets[a].clone(), slices.Clone(m.ties[a])
 	if a == alongWarp && m.isTied(source) {
 		m.together = append(m.together, source)

@@ -189,7 +189,7 @@ func (m *matching) settle(a axis, problem *nest.Problem) error {
 		if a == alongWarp {
 			item.PeriodX = m.sets[a].period
 		} else {
-			item.PeriodY = m.sets[a].period
+			item.PeriodY = m.periodAcross(i)
 			item.Turns = withRoom(item.Turns, item.Outline, item.PeriodY, problem.Width)
 		}
 		if len(item.Turns) == 0 {
@@ -198,6 +198,18 @@ func (m *matching) settle(a axis, problem *nest.Problem) error {
 		}
 	}
 	return errors.Join(faults...)
+}
+
+// periodAcross of a template: half the repeat where two plies give the right
+// and the left of a single pair and nothing else ties it. Both match then when
+// the line about which the plies mirror lies in the middle of a repeat, as well
+// as on its beginning.
+func (m *matching) periodAcross(i int) float64 {
+	t, ties, period := m.templates[i], m.ties[acrossWarp][i], m.sets[acrossWarp].period
+	if m.bed.mirrorsAcross() && t.copies == 1 && len(ties) == 1 && ties[0].node == pairNode(t.source) {
+		return period / 2
+	}
+	return period
 }
 
 // place fixes a free set so that this template lies at its edge: the cut end,
@@ -302,8 +314,9 @@ func (m *matching) found(one lain) places {
 }
 
 // placesInBed gives the points that are bound to the cloth their places on the
-// lattice, and those of a template that nothing bound the places where it came
-// to lie: turned end for end, its points lie otherwise to each other.
+// lattice, and those of a template that nothing bound, or that had two places,
+// the places where it came to lie: turned end for end, its points lie otherwise
+// to each other.
 func (m *matching) placesInBed(a axis, one lain) map[string]float64 {
 	out := map[string]float64{}
 	if m.sets[a] == nil {
@@ -312,7 +325,7 @@ func (m *matching) placesInBed(a axis, one lain) map[string]float64 {
 	for _, at := range one.layout.Placements {
 		for _, tie := range m.ties[a][at.Item] {
 			root, place := m.sets[a].root(tie.node)
-			if root != fixedPlace {
+			if root != fixedPlace || a == acrossWarp && m.periodAcross(at.Item) < m.sets[a].period {
 				place = m.whereLaid(a, one, at, tie.point)
 			}
 			out[tie.node] = place
