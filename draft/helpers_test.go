@@ -11,6 +11,7 @@ import (
 
 	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
+	"ellwand/draft/drafttest"
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 	"ellwand/pieces"
@@ -54,19 +55,7 @@ func warnings(r Result) string {
 }
 
 // corner is the inner angle in degrees at the end of an edge.
-func corner(t require.TestingT, p pieces.Piece, edge string) float64 {
-	for i, e := range p.Edges {
-		if e.Name != edge {
-			continue
-		}
-		next := p.Edges[(i+1)%len(p.Edges)].Path
-		in, out := e.Path[len(e.Path)-1].Tangent(1), next[0].Tangent(0)
-		turn := math.Atan2(in[0]*out[1]-in[1]*out[0], in[0]*out[0]+in[1]*out[1])
-		return 180 - turn*180/math.Pi
-	}
-	require.Fail(t, "no edge "+edge)
-	return 0
-}
+var corner = drafttest.Corner
 
 // checkSound checks a garment by every rule of a sound draft (common
 // practice), measured on the finished pieces.

@@ -2,7 +2,6 @@ package bodice
 
 import (
 	"fmt"
-	"math"
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
@@ -152,16 +151,13 @@ func (f figures) waists(straight bool, front frontUpper, back backUpper) (waists
 	}
 	frontWidth, backWidth := front.underarm.X(), back.underarm.X()
 	if s.front == 0 {
-		w := f.taperedWaists(frontWidth, backWidth, s.taper)
-		for range 30 {
-			over := w.front.length() + w.back.length() - f.waist
-			if straight && s.taper == 0 || math.Abs(over) < 0.01 {
-				break
-			}
-			s.taper += over / 2
-			w = f.taperedWaists(frontWidth, backWidth, s.taper)
+		if !straight || s.taper != 0 {
+			s.taper = construct.Settle(s.taper, func(taper float64) float64 {
+				w := f.taperedWaists(frontWidth, backWidth, taper)
+				return w.front.length() + w.back.length() - f.waist
+			})
 		}
-		return w, nil
+		return f.taperedWaists(frontWidth, backWidth, s.taper), nil
 	}
 	frontDarts, okFront := placeDarts(f.dartWidths(s.front), f.bustPoint, frontWidth-s.taper, func(i int, middle float64) float64 {
 		return f.frontApex(i, middle, frontWidth)

@@ -94,18 +94,13 @@ func (f figures) slant() float64 {
 // fitTaper finds the taper at which the waist seam, darts closed, has its
 // length: its curve makes it a little longer than the level distance.
 func (f figures) fitTaper(taper float64, halves ...half) float64 {
-	for range 40 {
+	return construct.Settle(taper, func(taper float64) float64 {
 		length := 0.0
 		for _, h := range halves {
 			length += construct.EdgesLength(f.draw(h, taper).waist, "waist")
 		}
-		over := length - f.waist/2
-		if math.Abs(over) < 0.001 {
-			break
-		}
-		taper += over / 2
-	}
-	return taper
+		return length - f.waist/2
+	})
 }
 
 // side is the side seam from the hem up to the waist.

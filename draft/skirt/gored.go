@@ -64,14 +64,9 @@ func moreGores(gores int) string {
 
 // fitGore finds the taper at which the waists of all gores make the waist.
 func (f figures) fitGore(width, taper float64) float64 {
-	for range 40 {
-		over := f.goreWaist(f.goreSide(width, taper)).Length() - f.waist/float64(f.Gores)
-		if math.Abs(over) < 0.001 {
-			break
-		}
-		taper += over / 2
-	}
-	return taper
+	return construct.Settle(taper, func(taper float64) float64 {
+		return f.goreWaist(f.goreSide(width, taper)).Length() - f.waist/float64(f.Gores)
+	})
 }
 
 // goreSide is the right side of a gore, from the hem up. Its upper end is

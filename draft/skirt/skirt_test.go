@@ -2,7 +2,6 @@ package skirt
 
 import (
 	"math"
-	"strings"
 	"testing"
 
 	"github.com/paulmach/orb"
@@ -10,8 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/draft/construct"
-	"ellwand/pieces"
-	"ellwand/pieces/measure"
+	"ellwand/draft/drafttest"
 )
 
 // size12 of the handbook table (Aldrich, Metric Pattern Cutting for Women's
@@ -25,13 +23,6 @@ func drafted(t *testing.T, o Options) Block {
 	return block
 }
 
-func edge(t *testing.T, p pieces.Piece, name string) pieces.Path {
-	t.Helper()
-	e, ok := p.Edge(name)
-	require.True(t, ok, name)
-	return e.Path
-}
-
 // Aldrich, Metric Pattern Cutting, the tailored skirt block, from memory: half
 // the hip and 1.5 cm across the hip line; the side at the waist 1.25 cm up;
 // the back waist a quarter waist and 4.25 cm with two darts of 2 cm, 14 and
@@ -42,7 +33,7 @@ func TestHandbookSkirt(t *testing.T) {
 	block := drafted(t, Options{HipEase: 30, WaistEase: 10, Length: 580})
 	front, back := block.Pieces[0], block.Pieces[1]
 	const near = 5
-	frontSide, backSide := edge(t, front, "side"), edge(t, back, "side")
+	frontSide, backSide := drafttest.Path(t, front, "side"), drafttest.Path(t, back, "side")
 	hipFront, hipBack := frontSide[0].End(), backSide[0].End()
 	assert.InDelta(t, 500+15, hipFront[0]+hipBack[0], 0.01, "half the hip and 1.5 cm")
 	assert.InDelta(t, 250+15, hipBack[0], near, "the back: a quarter hip and 1.5 cm")
@@ -91,10 +82,10 @@ func TestCirclesAgainstGeometry(t *testing.T) {
 			assert.InDelta(t, 775, block.Waist, 0.1)
 			assert.InDelta(t, c.part*2*math.Pi*(c.radius+650), block.Hem, 0.1)
 			total := 0.0
-			for _, p := range edge(t, piece, "waist").Flatten(0.01) {
+			for _, p := range drafttest.Path(t, piece, "waist").Flatten(0.01) {
 				assert.InDelta(t, c.radius, math.Hypot(p[0], p[1]), 0.1)
 			}
-			for _, p := range edge(t, piece, "narrow hem").Flatten(0.01) {
+			for _, p := range drafttest.Path(t, piece, "narrow hem").Flatten(0.01) {
 				assert.InDelta(t, c.radius+650, math.Hypot(p[0], p[1]), 0.1)
 			}
 			// The area of the ring, by the polygon of the outline.
@@ -125,19 +116,19 @@ func TestDartsIntoTheHem(t *testing.T) {
 		block := drafted(t, Options{Shape: ALine, DartsIntoHem: true, Length: length})
 		straight := drafted(t, Options{Length: length})
 		front, back := block.Pieces[0], block.Pieces[1]
-		lean := edge(t, front, "side").Tangent(0)
-		assert.InDelta(t, 0, construct.Distance(lean, edge(t, back, "side").Tangent(0)), 1e-9, "both sides lean alike")
+		lean := drafttest.Path(t, front, "side").Tangent(0)
+		assert.InDelta(t, 0, construct.Distance(lean, drafttest.Path(t, back, "side").Tangent(0)), 1e-9, "both sides lean alike")
 		turn := math.Atan2(-lean[0], lean[1])
 		// Points of the darts: 0.485 and 0.68 of the waist to hip down.
 		for i, depth := range []float64{frontLength * 209, backFirst * 209} {
 			piece := block.Pieces[i]
 			assert.Empty(t, piece.Darts)
-			assert.InDelta(t, edge(t, straight.Pieces[i], "side").Length(), edge(t, piece, "side").Length(), 4)
-			hem, was := edge(t, piece, "skirt hem"), edge(t, straight.Pieces[i], "skirt hem")
+			assert.InDelta(t, drafttest.Path(t, straight.Pieces[i], "side").Length(), drafttest.Path(t, piece, "side").Length(), 4)
+			hem, was := drafttest.Path(t, piece, "skirt hem"), drafttest.Path(t, straight.Pieces[i], "skirt hem")
 			assert.InDelta(t, was.Length()+turn*(length-depth), hem.Length(), 6, piece.Name)
-			middle := edge(t, piece, "skirt hem").At(hem.Length() / 2)
+			middle := drafttest.Path(t, piece, "skirt hem").At(hem.Length() / 2)
 			// The darts lie about the middle of either piece.
-			apex := orb.Point{0.56 * edge(t, straight.Pieces[i], "waist 1").Start()[0], -depth}
+			apex := orb.Point{0.56 * drafttest.Path(t, straight.Pieces[i], "waist 1").Start()[0], -depth}
 			assert.InDelta(t, length-depth, construct.Distance(apex, middle), 8, piece.Name)
 		}
 	}
@@ -158,11 +149,11 @@ func TestGoresMakeTheWaist(t *testing.T) {
 		gore := block.Pieces[0]
 		require.NoError(t, gore.Check())
 		assert.Equal(t, gores, gore.Cut)
-		assert.InDelta(t, 775, float64(gores)*edge(t, gore, "waist").Length(), 0.1)
-		hip := edge(t, gore, "right side")[0].End()
+		assert.InDelta(t, 775, float64(gores)*drafttest.Path(t, gore, "waist").Length(), 0.1)
+		hip := drafttest.Path(t, gore, "right side")[0].End()
 		assert.GreaterOrEqual(t, 2*hip[0]*float64(gores), 1040-0.01)
 		// A flare of a ninth of 700 - 209 = 491 mm is 54.6 mm a seam.
-		foot := edge(t, gore, "right side").Start()
+		foot := drafttest.Path(t, gore, "right side").Start()
 		assert.InDelta(t, 54.6, foot[0]-hip[0], 1)
 	}
 	_, err := Draft(size12, Options{Shape: Gored, Gores: 5})
@@ -176,10 +167,10 @@ func TestGatherFactors(t *testing.T) {
 	require.Len(t, block.Pieces, 3)
 	above := 775.0
 	for i, tier := range block.Pieces {
-		width := edge(t, tier, "upper edge").Length()
+		width := drafttest.Path(t, tier, "upper edge").Length()
 		assert.InDelta(t, 1.6*above, width*float64(tier.Cut), 0.01)
 		assert.LessOrEqual(t, width, 1000.0)
-		assert.InDelta(t, 240, edge(t, tier, "left side").Length(), 1e-9)
+		assert.InDelta(t, 240, drafttest.Path(t, tier, "left side").Length(), 1e-9)
 		_, hem := tier.Edge("skirt hem")
 		assert.Equal(t, i == 2, hem)
 		above *= 1.6
@@ -192,7 +183,7 @@ func TestPleatFactors(t *testing.T) {
 	for _, shape := range []Shape{KnifePleated, BoxPleated} {
 		block := drafted(t, Options{Shape: shape})
 		panel := block.Pieces[0]
-		cloth := float64(panel.Cut) * edge(t, panel, "skirt hem").Length()
+		cloth := float64(panel.Cut) * drafttest.Path(t, panel, "skirt hem").Length()
 		assert.InDelta(t, 3*1040, cloth, 0.01)
 		// Between the two lines of a pair is what shows; it makes the hip line
 		// at the hem and the waist at the upper edge.
@@ -211,9 +202,9 @@ func TestVent(t *testing.T) {
 	block := drafted(t, Options{Vent: true, Length: 700})
 	back := block.Pieces[1]
 	require.NoError(t, back.Check())
-	assert.InDelta(t, 40, -edge(t, back, "vent edge").Start()[0], 1e-9)
+	assert.InDelta(t, 40, -drafttest.Path(t, back, "vent edge").Start()[0], 1e-9)
 	// A quarter of 70 cm.
-	assert.InDelta(t, 175, edge(t, back, "vent top").Start()[1]+700, 1e-9)
+	assert.InDelta(t, 175, drafttest.Path(t, back, "vent top").Start()[1]+700, 1e-9)
 	assert.True(t, back.Pair)
 }
 
@@ -262,15 +253,7 @@ func TestRefusals(t *testing.T) {
 func TestSheetsAreWhole(t *testing.T) {
 	for shape := Straight; shape <= BoxPleated; shape++ {
 		block := drafted(t, Options{Shape: shape})
-		require.NotEmpty(t, block.Sheets)
-		for _, sheet := range block.Sheets {
-			for _, step := range sheet.Steps {
-				text := step.Text(measure.Centimetre)
-				assert.Equal(t, strings.Count(step.Do, "{}"), len(step.Lengths), text)
-				assert.NotContains(t, text, "{}")
-				assert.NotContains(t, text, "NaN")
-			}
-		}
+		drafttest.SheetsAreWhole(t, block.Sheets)
 	}
 }
 

@@ -39,18 +39,15 @@ func notchesApart(piece pieces.Piece, edge string) float64 {
 // (common practice).
 func (f figures) patchWidth() float64 { return max(120, min(170, f.Hip/7)) }
 
-// patchPocket is 1.5 cm higher than wide, its lower edge pointed.
-func (f figures) patchPocket() pieces.Piece {
-	w := f.patchWidth()
-	h, point := w+15, 0.15*w
-	corners := []orb.Point{{0, point}, {w / 2, 0}, {w, point}, {w, h}, {0, h}}
-	piece := pieces.Piece{Name: "patch pocket", Cut: 2}
-	for i, name := range []string{"lower left", "lower right", "right", "pocket hem", "left"} {
-		piece.Edges = append(piece.Edges, construct.Edge(name, construct.Line(corners[i], corners[(i+1)%len(corners)])))
+// patchPocket is the pocket of each back, its lower edge pointed.
+func (f figures) patchPocket() (pieces.Piece, error) {
+	made, err := part.Draft(part.Measures{}, part.Options{Kind: part.PatchPocket, Shape: part.Pointed, Length: f.patchWidth()})
+	if err != nil {
+		return pieces.Piece{}, err
 	}
-	piece.Edges[3].Hem = true
-	piece.Grain = pieces.Grain{From: orb.Point{w / 4, 0.3 * h}, To: orb.Point{w / 4, 0.85 * h}}
-	return piece
+	pocket := made.Pieces[0]
+	pocket.Cut = 2
+	return pocket, nil
 }
 
 func (f figures) patchPocketSheet() construct.Sheet {

@@ -1,8 +1,6 @@
 package trousers
 
 import (
-	"math"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
@@ -73,7 +71,10 @@ func Draft(m Measures, o Options) (Block, error) {
 		b.Pieces = []pieces.Piece{openPocket(frontPiece, below), openPocket(backPiece, below), part.BagOn(front.outsideLeg, "pocket bag", pocketBelow, pocketOpen)}
 		b.Sheets = append(b.Sheets, part.BagSheet("pocket bag", "outside leg", pocketBelow, pocketOpen))
 	case PatchPocket:
-		pocket := f.patchPocket()
+		pocket, err := f.patchPocket()
+		if err != nil {
+			return Block{}, err
+		}
 		b.Pieces = []pieces.Piece{frontPiece, f.placePocket(backPiece, back), pocket}
 		b.Sheets = append(b.Sheets, f.patchPocketSheet())
 	default:
@@ -90,13 +91,10 @@ func Draft(m Measures, o Options) (Block, error) {
 // fitTaper finds the taper at which the waist seams, darts closed, have their
 // length.
 func (f *figures) fitTaper() {
-	for range 40 {
-		over := construct.EdgesLength(f.drawFront().waist, "waist") + construct.EdgesLength(f.drawBack(0).waist, "waist") - f.waist
-		if math.Abs(over) < 0.001 {
-			return
-		}
-		f.taper += over / 2
-	}
+	f.taper = construct.Settle(f.taper, func(taper float64) float64 {
+		f.taper = taper
+		return construct.EdgesLength(f.drawFront().waist, "waist") + construct.EdgesLength(f.drawBack(0).waist, "waist") - f.waist
+	})
 }
 
 // insideLonger is by how much the back inside leg is the longer: the front is

@@ -9,8 +9,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/draft/construct"
+	"ellwand/draft/drafttest"
 	"ellwand/pieces"
-	"ellwand/pieces/measure"
 )
 
 // size12 of the handbook table (Aldrich, Metric Pattern Cutting for Women's
@@ -22,13 +22,6 @@ func drafted(t *testing.T, o Options) Block {
 	block, err := Draft(size12, o)
 	require.NoError(t, err)
 	return block
-}
-
-func edge(t *testing.T, p pieces.Piece, name string) pieces.Path {
-	t.Helper()
-	e, ok := p.Edge(name)
-	require.True(t, ok, name)
-	return e.Path
 }
 
 // Aldrich, Metric Pattern Cutting, the classic tailored trouser block, from
@@ -49,7 +42,7 @@ func TestHandbookTrousers(t *testing.T) {
 	centre := hipLine(front).Start()[0]
 	assert.InDelta(t, 1000./12+15, -centre, near, "from the front line to the crease")
 
-	frontInside, backInside := edge(t, front, "inside leg"), edge(t, back, "inside leg")
+	frontInside, backInside := drafttest.Path(t, front, "inside leg"), drafttest.Path(t, back, "inside leg")
 	fork, backFork := frontInside.Start(), backInside.Start()
 	assert.InDelta(t, -283, fork[1], near, "body rise")
 	assert.InDelta(t, 1000./16+5, centre-fork[0], near, "front fork")
@@ -68,19 +61,6 @@ func TestHandbookTrousers(t *testing.T) {
 	}
 }
 
-// The inner angle in degrees between the end of one edge and the start of the
-// next.
-func corner(p pieces.Piece, name string) float64 {
-	for i, e := range p.Edges {
-		if e.Name == name {
-			next := p.Edges[(i+1)%len(p.Edges)].Path
-			in, out := e.Path[len(e.Path)-1].Tangent(1), next[0].Tangent(0)
-			return 180 - math.Atan2(in[0]*out[1]-in[1]*out[0], in[0]*out[0]+in[1]*out[1])*180/math.Pi
-		}
-	}
-	return math.NaN()
-}
-
 // Seams meeting at a point join to a smooth line (common practice): under the
 // legs, at the hem and at the waist the angles of front and back make 180
 // degrees, at the centre they are square.
@@ -89,11 +69,11 @@ func TestSeamsJoinSmoothly(t *testing.T) {
 		block := drafted(t, o)
 		front, back := block.Pieces[0], block.Pieces[1]
 		for _, name := range []string{"crotch", "inside leg", "trouser hem", "outside leg"} {
-			assert.InDelta(t, 180, corner(front, name)+corner(back, name), 0.01, "%v after %s", o, name)
+			assert.InDelta(t, 180, drafttest.Corner(t, front, name)+drafttest.Corner(t, back, name), 0.01, "%v after %s", o, name)
 		}
-		assert.InDelta(t, 90, corner(back, back.Edges[len(back.Edges)-3].Name), 0.01, "waist at the centre back")
+		assert.InDelta(t, 90, drafttest.Corner(t, back, back.Edges[len(back.Edges)-3].Name), 0.01, "waist at the centre back")
 		if o.Opening == SideZip {
-			assert.InDelta(t, 90, corner(front, front.Edges[len(front.Edges)-3].Name), 0.01, "waist at the centre front")
+			assert.InDelta(t, 90, drafttest.Corner(t, front, front.Edges[len(front.Edges)-3].Name), 0.01, "waist at the centre front")
 		}
 	}
 }
@@ -102,7 +82,7 @@ func TestSeamsJoinSmoothly(t *testing.T) {
 func TestCrotchIsSmooth(t *testing.T) {
 	block := drafted(t, Options{Opening: SideZip})
 	for _, p := range block.Pieces[:2] {
-		path := edge(t, p, "crotch")
+		path := drafttest.Path(t, p, "crotch")
 		before := path.Tangent(0)
 		for at := 1.0; at <= path.Length(); at++ {
 			now := path.Tangent(at)
@@ -123,8 +103,8 @@ func TestLegsMatch(t *testing.T) {
 		for _, p := range []pieces.Piece{front, back} {
 			require.NoError(t, p.Check(), "%g", length)
 		}
-		assert.InDelta(t, edge(t, back, "outside leg").Length(), edge(t, front, "outside leg").Length(), 0.1, "%g", length)
-		shorter := edge(t, back, "inside leg").Length() - edge(t, front, "inside leg").Length()
+		assert.InDelta(t, drafttest.Path(t, back, "outside leg").Length(), drafttest.Path(t, front, "outside leg").Length(), 0.1, "%g", length)
+		shorter := drafttest.Path(t, back, "inside leg").Length() - drafttest.Path(t, front, "inside leg").Length()
 		assert.True(t, shorter >= 0 && shorter <= 6, "%g: %g", length, shorter)
 		for _, match := range []string{"hip", "outside knee", "inside knee"} {
 			// From the hem up, or from the fork down.
@@ -136,7 +116,7 @@ func TestLegsMatch(t *testing.T) {
 func fromHem(t *testing.T, p pieces.Piece, match string) float64 {
 	for _, n := range p.Notches {
 		if n.Match == match && n.Edge == "inside leg" {
-			return edge(t, p, n.Edge).Length() - n.At
+			return drafttest.Path(t, p, n.Edge).Length() - n.At
 		}
 		if n.Match == match {
 			return n.At
@@ -148,7 +128,7 @@ func fromHem(t *testing.T, p pieces.Piece, match string) float64 {
 // The fly extension folded back along the centre front lies under the waist.
 func TestFlyFoldsUnderTheWaist(t *testing.T) {
 	front := drafted(t, Options{}).Pieces[0]
-	top := edge(t, front, "fly waist")
+	top := drafttest.Path(t, front, "fly waist")
 	assert.InDelta(t, 40, top.Length(), 1e-3)
 	fold := front.Marks[len(front.Marks)-1]
 	require.Equal(t, "centre front", fold.Name)
@@ -173,14 +153,14 @@ func TestPockets(t *testing.T) {
 	assert.InDelta(t, 160, notchesApart(bag, "pocket side"), 1e-6)
 	assert.InDelta(t, 160, notchesApart(block.Pieces[1], "outside leg"), 1e-6)
 	// A bag whose side is the trousers' own seam lies on it without a gap.
-	side, leg := edge(t, bag, "pocket side"), edge(t, block.Pieces[0], "outside leg")
+	side, leg := drafttest.Path(t, bag, "pocket side"), drafttest.Path(t, block.Pieces[0], "outside leg")
 	assert.InDelta(t, 0, construct.Distance(side.End(), leg.At(leg.Length()-10)), 1e-3)
 
 	block = drafted(t, Options{Pocket: PatchPocket})
 	pocket := block.Pieces[2]
 	require.NoError(t, pocket.Check())
 	// A seventh of 100 cm.
-	assert.InDelta(t, 142.9, edge(t, pocket, "pocket hem").Length(), 0.1)
+	assert.InDelta(t, 142.9, drafttest.Path(t, pocket, "pocket hem").Length(), 0.1)
 	mark := block.Pieces[1].Marks[len(block.Pieces[1].Marks)-1]
 	assert.InDelta(t, 142.9, mark.Path.Length(), 0.1)
 }
@@ -203,7 +183,7 @@ func TestElasticWaist(t *testing.T) {
 			assert.Empty(t, p.Darts)
 			mark := p.Marks[len(p.Marks)-1]
 			require.Equal(t, "fold line of the casing", mark.Name)
-			outside, crotch := edge(t, p, "outside leg"), edge(t, p, "crotch")
+			outside, crotch := drafttest.Path(t, p, "outside leg"), drafttest.Path(t, p, "crotch")
 			side, centre := mark.Path.Start(), mark.Path.End()
 			fold := pieces.MirrorAbout(side, construct.Go(side, mark.Path.Tangent(0), 1))
 			assert.InDelta(t, 0, construct.Distance(fold.Apply(outside.End()), outside.At(outside.Length()-2*depth)), 0.01, p.Name)
@@ -249,16 +229,7 @@ func TestSheetsAreWhole(t *testing.T) {
 	for _, o := range []Options{{}, {Length: 400}, {Pocket: SidePocket}, {Pocket: PatchPocket}, {Opening: ElasticWaist}} {
 		block := drafted(t, o)
 		assert.Len(t, block.Sheets, len(block.Pieces))
-		for _, sheet := range block.Sheets {
-			for _, step := range sheet.Steps {
-				text := step.Text(measure.Centimetre)
-				assert.NotContains(t, text, "{}")
-				assert.Equal(t, strings.Count(step.Do, "{}"), len(step.Lengths), text)
-				for _, length := range step.Lengths {
-					assert.GreaterOrEqual(t, length, 0.0, text)
-				}
-			}
-		}
+		drafttest.SheetsAreWhole(t, block.Sheets)
 	}
 }
 
