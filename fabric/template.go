@@ -135,30 +135,10 @@ func wholeOf(base template, cloth Cloth) []template {
 	edge, _ := base.piece.Edge(base.piece.Fold)
 	start, end := endsOf(edge)
 	base.image, base.isAlike = reflection(start, angleOf(start, end)), true
-	base.outline = doubled(openedAt(base.outline, start, end), base.image)
+	base.outline = doubled(pieces.OpenedAt(distinct(base.outline), start, end), base.image)
 	base.piece = base.piece.Unfolded()
 	base.turns = turnsOf(base.piece, cloth.Nap, false)
 	return []template{base}
-}
-
-// openedAt returns the points of a counter-clockwise outline from the end of
-// the fold edge round to its start.
-func openedAt(outline orb.Ring, start, end orb.Point) []orb.Point {
-	points := distinct(outline)
-	n, at, best := len(points), 0, math.Inf(1)
-	for i := range points {
-		d := math.Max(offLine(points[i], start, end), offLine(points[(i+1)%n], start, end))
-		if d < best {
-			at, best = i, d
-		}
-	}
-	return append(points[at+1:n:n], points[:at+1]...)
-}
-
-// offLine is the distance of a point from the line through a and b.
-func offLine(p, a, b orb.Point) float64 {
-	ux, uy := b[0]-a[0], b[1]-a[1]
-	return math.Abs(ux*(p[1]-a[1])-uy*(p[0]-a[0])) / math.Hypot(ux, uy)
 }
 
 // singly lays each piece on its own on a single ply: the left of a pair is

@@ -10,12 +10,14 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces"
 )
 
 // Picture is what is drawn, in the order of drawing. The zero value is empty.
 type Picture struct{ items []item }
 
-// item is a stroke, an area, a Text or a window.
+// item is a stroke, an area, a Text, a window, a heading or an ending.
 type item interface{ bound() orb.Bound }
 
 // Pen draws lines. The zero value draws the finest line that there is.
@@ -33,7 +35,16 @@ type Pen struct {
 type stroke struct {
 	pen  Pen
 	line []orb.Point
+	path pieces.Path // which the line follows, or nil
 }
+
+// heading and ending stand about what belongs together.
+type heading struct {
+	title string
+	box   orb.Bound
+}
+
+type ending struct{ box orb.Bound }
 
 type area struct {
 	grey int
@@ -51,7 +62,17 @@ type window struct {
 // the first. Fewer than two points draw nothing.
 func (p *Picture) Line(pen Pen, points ...orb.Point) {
 	if len(points) > 1 {
-		p.items = append(p.items, stroke{pen, points})
+		p.items = append(p.items, stroke{pen: pen, line: points})
+	}
+}
+
+// curveTolerance is how far a curve may lie off its chords, mm.
+const curveTolerance = 0.05
+
+// Curve draws a chain of curves: exactly in SVG, elsewhere as chords.
+func (p *Picture) Curve(pen Pen, path pieces.Path) {
+	if len(path) > 0 {
+		p.items = append(p.items, stroke{pen, path.Flatten(curveTolerance), path})
 	}
 }
 
@@ -87,6 +108,17 @@ func (p *Picture) Write(t Text) {
 
 // Add draws everything that another picture has by now.
 func (p *Picture) Add(other *Picture) { p.items = append(p.items, other.items...) }
+
+// Group does the same, and says in SVG what it is.
+func (p *Picture) Group(title string, other *Picture) {
+	if len(other.items) == 0 {
+		return
+	}
+	box := other.Bound()
+	p.items = append(p.items, heading{title, box})
+	p.Add(other)
+	p.items = append(p.items, ending{box})
+}
 
 // Window shows what lies within the box of another picture that is moved by
 // shift first. The other picture may still be added to.
@@ -124,6 +156,10 @@ func (p *Picture) Bound() orb.Bound {
 }
 
 func (s stroke) bound() orb.Bound { return orb.LineString(s.line).Bound() }
+
+func (h heading) bound() orb.Bound { return h.box }
+
+func (e ending) bound() orb.Bound { return e.box }
 
 func (a area) bound() orb.Bound { return orb.LineString(a.ring).Bound() }
 

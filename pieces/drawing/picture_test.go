@@ -17,6 +17,8 @@ import (
 	"github.com/stretchr/testify/require"
 	"golang.org/x/text/unicode/norm"
 	"pgregory.net/rapid"
+
+	"ellwand/pieces"
 )
 
 // sample has one of everything.
@@ -166,6 +168,35 @@ func TestPrintable(t *testing.T) {
 	assert.InDelta(t, 2*Width("sleeve", 9, false), Width("sleeve", 18, false), 1e-9)
 	assert.Equal(t, "a lo…", Shortened("a long name", 10, false, Width("a lo…", 10, false)+0.01))
 	assert.Equal(t, []string{"one two", "three"}, Wrapped("one two three", 10, false, Width("one two t", 10, false)))
+}
+
+func TestNumber(t *testing.T) {
+	for x, want := range map[float64]string{0: "0", -0.0001: "0", 1.5: "1.5", 1234.5678: "1234.568", 100: "100"} {
+		assert.Equal(t, want, number(x))
+	}
+}
+
+// TestWholeCircle is written as arcs of less than half a circle: as by SVG
+// 1.1, section F.6.2, an arc that ends where it begins is left out.
+func TestWholeCircle(t *testing.T) {
+	circle := pieces.Path{pieces.Arc{Radius: 10, Sweep: 2 * math.Pi}}
+	assert.Equal(t, "M10 0A10 10 0 0 1 -5 8.66A10 10 0 0 1 -5 -8.66A10 10 0 0 1 10 0", curvesOf(circle))
+}
+
+// TestGroups: one element about what belongs together, with its title; curves
+// stay exact where the group is seen through a window.
+func TestGroups(t *testing.T) {
+	part, whole, page := &Picture{}, &Picture{}, Page{Width: 100, Height: 60}
+	part.Curve(Pen{Width: 0.3}, pieces.Path{pieces.Bezier{P0: orb.Point{0, 0}, P1: orb.Point{10, 0}, P2: orb.Point{20, 10}, P3: orb.Point{20, 20}}})
+	whole.Group("yoke & band", part)
+	whole.Group("nothing", &Picture{})
+	page.Window(orb.Bound{Max: orb.Point{60, 60}}, whole, orb.Point{5, 7})
+	var file bytes.Buffer
+	require.NoError(t, WriteSVG(&file, "groups", page))
+	assert.Contains(t, file.String(), "<g>\n<title>yoke &amp; band</title>\n"+`<path d="M5 7C15 7 25 17 25 27"`)
+	assert.NotContains(t, file.String(), "nothing")
+	assert.Equal(t, strings.Count(file.String(), "<g"), strings.Count(file.String(), "</g>"))
+	require.NoError(t, WritePDF(&file, "groups", []Page{page}))
 }
 
 func BenchmarkWrite(b *testing.B) {

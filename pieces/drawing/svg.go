@@ -9,6 +9,8 @@ import (
 	"strings"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces"
 )
 
 // WriteSVG writes the page as an SVG document at true scale: one unit of its
@@ -38,8 +40,12 @@ func (w *svgWriter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
 			continue
 		}
 		switch it := it.(type) {
+		case heading:
+			fmt.Fprintf(w, "<g>\n<title>%s</title>\n", escaped(it.title))
+		case ending:
+			w.WriteString("</g>\n")
 		case stroke:
-			w.stroke(it.pen, moved(it.line, shift))
+			w.stroke(it.pen, it.svgPath(shift))
 		case area:
 			fmt.Fprintf(w, `<path d="%s" fill="%s"/>`+"\n", pathOf(append(moved(it.ring, shift), it.ring[0]), true), grey(it.grey))
 		case Text:
@@ -55,8 +61,16 @@ func (w *svgWriter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
 	}
 }
 
-func (w *svgWriter) stroke(pen Pen, line []orb.Point) {
-	fmt.Fprintf(w, `<path d="%s" stroke="%s" stroke-width="%s"`, pathOf(line, line[0] == line[len(line)-1]), grey(pen.Grey), number(pen.Width))
+// svgPath is the line moved, its curves exact.
+func (s stroke) svgPath(by orb.Point) string {
+	if s.path != nil {
+		return curvesOf(s.path.Map(pieces.Move(by[0], by[1])))
+	}
+	return pathOf(moved(s.line, by), s.line[0] == s.line[len(s.line)-1])
+}
+
+func (w *svgWriter) stroke(pen Pen, path string) {
+	fmt.Fprintf(w, `<path d="%s" stroke="%s" stroke-width="%s"`, path, grey(pen.Grey), number(pen.Width))
 	if len(pen.Dashes) > 0 {
 		texts := make([]string, len(pen.Dashes))
 		for i, d := range pen.Dashes {
@@ -97,9 +111,7 @@ func pathOf(line []orb.Point, closed bool) string {
 	}
 	for i, p := range line[:last] {
 		b.WriteByte("ML"[min(i, 1)])
-		b.WriteString(number(p[0]))
-		b.WriteByte(' ')
-		b.WriteString(number(p[1]))
+		b.WriteString(pair(p))
 	}
 	if closed {
 		b.WriteByte('Z')

@@ -116,11 +116,12 @@ func (f Figure) outlines() []orb.Ring {
 // its seam lines, since those of all would cross, and the widths of the
 // allowances are given. Lines come first, so that words keep off them.
 func (f Figure) Draw(on *drawing.Picture) {
+	name := f.Sizes[0].Piece.Name
 	if len(f.Sizes) == 1 {
-		on.Add(f.single())
+		on.Group(name, f.single())
 		return
 	}
-	on.Add(f.nest())
+	on.Group(name, f.nest())
 }
 
 func (f Figure) single() *drawing.Picture {

@@ -17,9 +17,6 @@ type figure struct {
 	ring  orb.Ring
 }
 
-// drawTolerance of the lines other than the cutting line, mm.
-const drawTolerance = 0.05
-
 // cutting draws the line to cut along, open along the fold, which is not cut.
 func (f figure) cutting(pen drawing.Pen) {
 	fold, ok := f.piece.Edge(f.piece.Fold)
@@ -35,7 +32,7 @@ func (f figure) cutting(pen drawing.Pen) {
 func (f figure) seam(pen drawing.Pen) {
 	for _, e := range f.piece.Edges {
 		if e.Name != f.piece.Fold && e.Allowance > 0 {
-			f.Line(pen, e.Path.Flatten(drawTolerance)...)
+			f.Curve(pen, e.Path)
 		}
 	}
 }
@@ -101,7 +98,7 @@ func (f figure) marks() {
 			f.drill(m.At)
 			continue
 		}
-		f.Line(markLine, m.Path.Flatten(drawTolerance)...)
+		f.Curve(markLine, m.Path)
 	}
 }
 

@@ -4,13 +4,15 @@
 package svg
 
 import (
-	"bytes"
 	"errors"
-	"fmt"
 	"io"
 	"math"
 
+	"github.com/paulmach/orb"
+
 	"ellwand/pieces"
+	"ellwand/pieces/drawing"
+	"ellwand/pieces/sheet"
 )
 
 const (
@@ -21,8 +23,8 @@ const (
 	rowWidth = 1500.0
 	// rulerHeight is the room below the pieces for the scale line, mm.
 	rulerHeight = 30.0
-	// tolerance of the cutting line against the true one, mm.
-	tolerance = 0.05
+	// leastWidth has room for the scale line and its words.
+	leastWidth = 150.0
 )
 
 // Write draws the pieces beside each other in rows, none over another, into
@@ -35,60 +37,58 @@ func Write(w io.Writer, all ...pieces.Piece) error {
 	if len(all) == 0 {
 		return errors.New("there is no piece to draw")
 	}
-	drawings := make([]drawn, len(all))
+	figures := make([]sheet.Figure, len(all))
 	for i, p := range all {
-		d, err := newDrawing(p)
+		f, err := sheet.NewFigure(p)
 		if err != nil {
 			return err
 		}
-		drawings[i] = d
+		figures[i] = f.Map(pieces.MirrorY()) // y runs down in the document
 	}
-	width, height := arrange(drawings)
-	var out bytes.Buffer
-	fmt.Fprintf(&out, `<?xml version="1.0" encoding="UTF-8"?>
-<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" font-family="'DejaVu Sans Condensed', 'DejaVu Sans', sans-serif">
-<rect width="%[1]s" height="%[2]s" fill="white"/>
-`, number(width), number(height))
-	for _, d := range drawings {
-		d.write(&out)
+	page := drawing.Page{}
+	page.Width, page.Height = arrange(figures)
+	for _, f := range figures {
+		f.Draw(&page.Picture)
 	}
-	writeRuler(&out, height)
-	out.WriteString("</svg>\n")
-	_, err := w.Write(out.Bytes())
-	return err
+	drawRuler(&page)
+	return drawing.WriteSVG(w, all[0].Name, page)
 }
 
-// arrange gives every drawing its place, in rows from the top left, and
+// arrange gives every figure its place, in rows from the top left, and
 // returns the size of the document.
-func arrange(drawings []drawn) (width, height float64) {
+func arrange(figures []sheet.Figure) (width, height float64) {
 	limit := rowWidth
-	for _, d := range drawings {
-		limit = math.Max(limit, d.width+2*margin)
+	for _, f := range figures {
+		across, _ := sizeOf(f)
+		limit = math.Max(limit, across+2*margin)
 	}
 	x, y, tallest := margin, margin, 0.0
-	for i := range drawings {
-		d := &drawings[i]
-		if x > margin && x+d.width+margin > limit {
+	for i, f := range figures {
+		across, down := sizeOf(f)
+		if x > margin && x+across+margin > limit {
 			x, y, tallest = margin, y+tallest+margin, 0
 		}
-		d.place(x, y)
-		x += d.width + margin
-		tallest = math.Max(tallest, d.height)
+		corner := f.Around().Bound().Min
+		figures[i] = f.Map(pieces.Move(x-corner[0], y-corner[1]))
+		x += across + margin
+		tallest = math.Max(tallest, down)
 		width = math.Max(width, x)
 	}
 	return math.Max(math.Ceil(width), leastWidth), math.Ceil(y + tallest + rulerHeight)
 }
 
-// leastWidth has room for the scale line and its words.
-const leastWidth = 150.0
+func sizeOf(f sheet.Figure) (width, height float64) {
+	box := f.Around().Bound()
+	return box.Max[0] - box.Min[0], box.Max[1] - box.Min[1]
+}
 
-// writeRuler draws the line of 100 mm.
-func writeRuler(out *bytes.Buffer, height float64) {
-	y := height - 10
-	fmt.Fprintf(out, `<g stroke="black" stroke-width="0.35" fill="none">
-<path class="ruler" d="M%[1]s %[2]sH%[3]sM%[1]s %[4]sV%[5]sM%[6]s %[7]sV%[8]sM%[3]s %[4]sV%[5]s"/>
-</g>
-<text x="%[1]s" y="%[9]s" font-size="4">100 mm: measure this line before you cut</text>
-`, number(margin), number(y), number(margin+100), number(y-2.5), number(y+2.5), number(margin+50),
-		number(y-1.5), number(y+1.5), number(y-4.5))
+// drawRuler draws the line of 100 mm at the foot of the page.
+func drawRuler(page *drawing.Page) {
+	pen := drawing.Pen{Width: 0.35, Blunt: true}
+	y := page.Height - 10
+	page.Line(pen, orb.Point{margin, y}, orb.Point{margin + 100, y})
+	for _, tick := range []struct{ at, reach float64 }{{0, 2.5}, {50, 1.5}, {100, 2.5}} {
+		page.Line(pen, orb.Point{margin + tick.at, y - tick.reach}, orb.Point{margin + tick.at, y + tick.reach})
+	}
+	page.Write(drawing.Text{Words: "100 mm: measure this line before you cut", At: orb.Point{margin, y - 4.5}, Points: 4 / drawing.Point})
 }
