@@ -11,7 +11,7 @@ import (
 
 	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
-	"ellwand/draft/drafttest"
+	"ellwand/draft/internal/drafttest"
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 	"ellwand/pieces"

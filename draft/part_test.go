@@ -16,6 +16,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
 	"ellwand/draft/sleeve"
+	"ellwand/draft/trousers"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
 )
@@ -278,6 +279,35 @@ func TestLiningOfAVent(t *testing.T) {
 			}
 		}
 		assert.Contains(t, fmt.Sprint(lined.Notches), "open below")
+	}
+}
+
+// The lining of trousers has neither fly nor casing: it ends at the centre front
+// and at the waist, and is as long there as the shell.
+func TestLiningOfTrousers(t *testing.T) {
+	for _, opening := range []trousers.Opening{trousers.Fly, trousers.SideZip, trousers.ElasticWaist} {
+		request := trousersOf(size(t, "women", "12"), trousers.Options{Opening: opening, Pocket: trousers.SidePocket}, part.Waistband)
+		request.Linings = []Lining{{Of: []string{"front trousers", "back trousers"}, Cloth: "lining", Options: lining.Options{Shorter: 20}}}
+		result, err := Draft(request)
+		require.NoError(t, err)
+		checkParts(t, result)
+		plain, err := Draft(trousersOf(request.Body, trousers.Options{Opening: trousers.SideZip, Pocket: trousers.SidePocket}, part.Waistband))
+		require.NoError(t, err)
+		for _, which := range []string{"front trousers", "back trousers"} {
+			lined := pieceNamed(t, result, which+" lining")
+			waist := seam(lined, "waist")
+			if opening != trousers.ElasticWaist {
+				assert.InDelta(t, seam(pieceNamed(t, plain, which), "waist"), waist, 0.01, which)
+				assert.InDelta(t, seam(pieceNamed(t, plain, which), "crotch"), seam(lined, "crotch"), 0.01, which)
+			} else {
+				assert.InDelta(t, pieceNamed(t, result, which).Marks[len(pieceNamed(t, result, which).Marks)-1].Path.Length(), waist, 0.01)
+				assert.InDelta(t, seam(pieceNamed(t, result, which), "outside leg")-30-20, seam(lined, "outside leg"), 0.01)
+			}
+			for _, e := range lined.Edges {
+				assert.NotContains(t, e.Name, "fly")
+				assert.NotContains(t, e.Name, "casing")
+			}
+		}
 	}
 }
 

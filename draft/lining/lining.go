@@ -39,8 +39,9 @@ type deriving struct {
 }
 
 // Of derives the lining of a piece of the shell, before its allowances. A facing
-// that is grown on is left out: the lining ends where it does. So is a vent: the
-// centre back seam of the lining is left open there. The error is a
+// that is grown on is left out: the lining ends where it does. So are a vent and
+// the extension of a fly, where the seam of the lining is left open, and the
+// casing of an elastic waist. The error is a
 // sentence that names what cannot be.
 func Of(shell pieces.Piece, o Options) (Lining, error) {
 	switch {
@@ -55,6 +56,8 @@ func Of(shell pieces.Piece, o Options) (Lining, error) {
 	d.piece.Notches = append([]pieces.Notch{}, shell.Notches...)
 	d.cutFacing()
 	d.cutVent()
+	d.cutFly()
+	d.cutCasing()
 	if err := d.addPleat(o.BackPleat); err != nil {
 		return Lining{}, err
 	}
@@ -74,6 +77,12 @@ func (d *deriving) sheet(shell pieces.Piece, o Options) construct.Sheet {
 	}
 	if _, vented := shell.Edge("vent top"); vented {
 		s.Draw("leave out the vent: draw the centre back straight down to the hem, notch it where the vent begins, and leave its seam open from there down", "so that the lining does not pull at the vent; its edges are hemmed, or sewn to those of the vent")
+	}
+	if _, fly := shell.Edge("fly edge"); fly {
+		s.Draw("leave out the fly extension: go down the centre front, notch it where the fly ends, and leave its seam open above", "the lining is sewn to the fly")
+	}
+	if _, cased := shell.Edge("casing edge"); cased {
+		s.Draw("leave out the casing: the lining ends at the fold line", "it is caught in the casing")
 	}
 	if o.BackPleat > 0 && d.index("centre back") >= 0 {
 		s.Draw("draw the centre back {} further out, and lengthen the edges beside it to meet it", "the pleat of ease", o.BackPleat)

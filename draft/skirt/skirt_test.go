@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/draft/construct"
-	"ellwand/draft/drafttest"
+	"ellwand/draft/internal/drafttest"
 )
 
 // size12 of the handbook table (Aldrich, Metric Pattern Cutting for Women's

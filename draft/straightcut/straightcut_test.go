@@ -7,7 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/draft/drafttest"
+	"ellwand/draft/internal/drafttest"
 	"ellwand/pieces"
 )
 

@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/draft/construct"
-	"ellwand/draft/drafttest"
+	"ellwand/draft/internal/drafttest"
 	"ellwand/pieces"
 )
 

@@ -33,7 +33,9 @@ func whole() map[string]draft.Request {
 		"blouse": {Bodice: &bodice.Options{Fit: bodice.Easy}, Sleeve: &sleeve.Options{}, Parts: kinds(part.Collar, part.Cuff, part.NeckFacing)},
 		"dress": {Bodice: &bodice.Options{Shaping: bodice.ShoulderDart}, Skirt: &skirt.Options{Shape: skirt.ALine}, Parts: []part.Options{
 			{Kind: part.PocketBag}, {Kind: part.FlatCollar}, {Kind: part.Facing, Of: "front skirt", FacedEdge: "waist"}}},
-		"top": {Bodice: &bodice.Options{NeckWiden: 20, FrontNeckDrop: 40}, Parts: kinds(part.CombinedFacing)},
+		"top":      {Bodice: &bodice.Options{NeckWiden: 20, FrontNeckDrop: 40}, Parts: kinds(part.CombinedFacing)},
+		"back top": {Bodice: &bodice.Options{BackOpening: true, Shaping: bodice.ShoulderDart}, Parts: kinds(part.CombinedFacing, part.ShirtCollar)},
+		"shift":    {Bodice: &bodice.Options{Princess: bodice.FromArmhole, BelowWaist: 600}, Parts: kinds(part.CombinedFacing)},
 		"shirt": {
 			Bodice: &bodice.Options{FrontOpening: true, BackOnFold: true, BelowWaist: 280, Fit: bodice.Shirt, Yoke: 80, Shaping: bodice.NoDart},
 			Sleeve: &sleeve.Options{Style: sleeve.Shirt}, Parts: kinds(part.ShirtCollar, part.MandarinCollar, part.ButtonedCuff, part.SleevePlacket, part.FlatCollar, part.ArmholeFacing),
@@ -85,13 +87,19 @@ func lower() map[string]draft.Request {
 		list[fmt.Sprintf("skirt %d", shape)] = draft.Request{Skirt: &skirt.Options{Shape: shape}, Parts: kinds(part.ShapedWaistband)}
 	}
 	list["skirt with a vent"] = draft.Request{Skirt: &skirt.Options{Vent: true}, Parts: kinds(part.Waistband)}
+	list["lined skirt with a vent"] = draft.Request{
+		Skirt: &skirt.Options{Vent: true}, Linings: []draft.Lining{{Of: []string{"front skirt", "back skirt"}, Options: lining.Options{Shorter: 20, BackPleat: 15}}}}
 	list["skirt with darts in its hem"] = draft.Request{Skirt: &skirt.Options{Shape: skirt.ALine, DartsIntoHem: true}}
+	list["skirt with darts in its hem, flared"] = draft.Request{Skirt: &skirt.Options{Shape: skirt.ALine, DartsIntoHem: true, Flare: 30, BackOnFold: true}}
 	list["circle in panels"] = draft.Request{Skirt: &skirt.Options{Shape: skirt.FullCircle, PanelWidth: 1000}}
 	for pocket := trousers.NoPocket; pocket <= trousers.PatchPocket; pocket++ {
 		list[fmt.Sprintf("trousers %d", pocket)] = draft.Request{Trousers: &trousers.Options{Pocket: pocket}}
 		list[fmt.Sprintf("shorts %d", pocket)] = draft.Request{Trousers: &trousers.Options{Pocket: pocket, Length: 480, Opening: trousers.SideZip}}
 	}
-	list["elastic trousers"] = draft.Request{Trousers: &trousers.Options{Opening: trousers.ElasticWaist}}
+	list["elastic shorts"] = draft.Request{Trousers: &trousers.Options{Opening: trousers.ElasticWaist, Length: 480, Pocket: trousers.SidePocket, Elastic: 50}}
+	lined := []draft.Lining{{Of: []string{"front trousers", "back trousers"}, Options: lining.Options{Shorter: 20}}}
+	list["lined trousers"] = draft.Request{Trousers: &trousers.Options{}, Linings: lined}
+	list["elastic trousers"] = draft.Request{Trousers: &trousers.Options{Opening: trousers.ElasticWaist}, Linings: lined}
 	for shape := straightcut.Kaftan; shape <= straightcut.Bag; shape++ {
 		list[fmt.Sprintf("straight cut %d", shape)] = draft.Request{StraightCut: &straightcut.Options{Shape: shape}}
 	}
