@@ -71,11 +71,13 @@ func (b bed) trimmed(cloth Cloth) bed {
 
 // foldedIn gives the two beds of a cloth with one selvedge folded in, the
 // fold being that far from the edge of the cloth: two plies from the fold to
-// the folded-in selvedge, then one ply to the other selvedge.
+// the folded-in selvedge, then one ply to the other selvedge. The lower ply
+// goes on beyond that edge, so that pieces on either side of it keep their gap.
 func foldedIn(cloth Cloth, depth float64) (double, single bed) {
 	width := cloth.Shrinkage.afterWetting(cloth.Width)
 	double = bed{lay: FoldedAlong, width: depth - cloth.Selvedge, v: depth - cloth.Selvedge}
-	single = bed{lay: Open, width: width - 2*depth - cloth.Selvedge, at: orb.Point{0, depth}, v: 2*depth - cloth.Selvedge}
+	begin := depth + math.Max(0, cloth.Gap-cloth.Selvedge)
+	single = bed{lay: Open, width: width - depth - begin - cloth.Selvedge, at: orb.Point{0, begin}, v: depth + begin - cloth.Selvedge}
 	return double.trimmed(cloth), single.trimmed(cloth)
 }
 

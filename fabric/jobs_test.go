@@ -8,10 +8,12 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
 	"github.com/paulmach/orb"
+	"github.com/peterstace/simplefeatures/geom"
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
@@ -175,7 +177,7 @@ func TestRandomJobs(t *testing.T) {
 	}
 	dir := t.TempDir()
 	var plans, impossible, refused int
-	laid := map[fabric.Lay]int{}
+	laid, had := map[fabric.Lay]int{}, map[string]int{}
 	for number := range uint64(count) {
 		cloth, all, options := randomJob(number)
 		got, err := fabric.Require(t.Context(), cloth, all, options)
@@ -192,6 +194,10 @@ func TestRandomJobs(t *testing.T) {
 			}
 			plans++
 			laid[plan.Lay]++
+			for _, what := range thingsOf(plan) {
+				had[what]++
+			}
+			gapKept(t, number, plan)
 			require.GreaterOrEqual(t, plan.Length, plan.Bound-1e-6, "job %d", number)
 			require.LessOrEqual(t, plan.Density, 1+1e-9, "job %d", number)
 			if open := got.Lays[0]; open.Possible() && mayNotBeShorter(cloth, plan.Lay) {
@@ -204,10 +210,66 @@ func TestRandomJobs(t *testing.T) {
 	}
 	t.Logf("%d jobs: %d plans, %d lays not possible, %d jobs without any", count, plans, impossible, refused)
 	require.Greater(t, plans, count, "most jobs have a plan")
+	t.Log(laid, had)
 	for _, lay := range fabric.AllLays() {
 		require.Greater(t, laid[lay], count/100, lay)
 	}
+	for _, what := range allThings {
+		require.Greater(t, had[what], count/100, what)
+	}
 	checkAllOutside(t, dir)
+}
+
+// allThings that a job may have; each must come often enough.
+var allThings = []string{"either way", "one way", "one way per garment", "one-way pieces", "alike", "gap", "tilt", "wetted", "washed later",
+	"stripes across", "stripes along", "checks", "match", "flaw", "drafted", "fold", "mirrored", "bias"}
+
+// thingsOf a plan are those that it has.
+func thingsOf(plan fabric.LayPlan) []string {
+	c, out := plan.Cloth, []string{plan.Cloth.Nap.String()}
+	add := func(has bool, what string) {
+		if has {
+			out = append(out, what)
+		}
+	}
+	shrinks := c.Shrinkage.Warp > 0
+	add(len(c.OneWayPieces) > 0, "one-way pieces")
+	add(c.Alike, "alike")
+	add(c.Gap > 0, "gap")
+	add(c.Tilt > 0, "tilt")
+	add(shrinks && !c.Shrinkage.CutFirst, "wetted")
+	add(shrinks && c.Shrinkage.CutFirst, "washed later")
+	add(c.Repeat.Along > 0 && c.Repeat.Across == 0, "stripes across")
+	add(c.Repeat.Along == 0 && c.Repeat.Across > 0, "stripes along")
+	add(c.Repeat.Along > 0 && c.Repeat.Across > 0, "checks")
+	add(len(plan.Matches) > 0, "match")
+	add(len(c.Flaws) > 0, "flaw")
+	add(slices.ContainsFunc(plan.Pieces, func(l fabric.Laid) bool { return len(l.Darts) > 0 }), "drafted")
+	add(slices.ContainsFunc(plan.Pieces, func(l fabric.Laid) bool { return l.OnFold }), "fold")
+	add(slices.ContainsFunc(plan.Pieces, func(l fabric.Laid) bool { return l.Mirrored }), "mirrored")
+	add(slices.ContainsFunc(plan.Pieces, func(l fabric.Laid) bool { return l.Piece.Grain.Lie == pieces.Bias }), "bias")
+	return out
+}
+
+// gapKept asks simplefeatures how far pieces lie apart that are near each
+// other: the outside checker knows of no gap. Across a cut there need be none.
+func gapKept(t *testing.T, number uint64, plan fabric.LayPlan) {
+	t.Helper()
+	gap := plan.Cloth.Gap
+	if gap == 0 {
+		return
+	}
+	for i, a := range plan.Pieces {
+		for _, b := range plan.Pieces[:i] {
+			isCut := a.Part != b.Part && plan.Lay == fabric.InStretches
+			if isCut || !a.Outline.Bound().Pad(gap).Intersects(b.Outline.Bound()) {
+				continue
+			}
+			away, ok := geom.Distance(geometryOf(a), geometryOf(b))
+			require.True(t, ok)
+			require.GreaterOrEqual(t, away, gap-1e-3, "job %d, lay %s: %s and %s", number, plan.Lay, a.Name, b.Name)
+		}
+	}
 }
 
 // mayNotBeShorter reports whether a lay, opened out, is an open one: always,

@@ -79,12 +79,7 @@ func TestEveryLayKeepsTheRules(t *testing.T) {
 func apart(t *rapid.T, plan fabric.LayPlan) {
 	shapes := make([]geom.Geometry, len(plan.Pieces))
 	for i, l := range plan.Pieces {
-		var flat []float64
-		for _, p := range l.Outline {
-			flat = append(flat, p[0], p[1])
-		}
-		ring := geom.NewLineString(geom.NewSequence(flat, geom.DimXY))
-		shapes[i] = geom.NewPolygon([]geom.LineString{ring}).AsGeometry()
+		shapes[i] = geometryOf(l)
 	}
 	for i := range shapes {
 		for j := range i {
@@ -97,4 +92,14 @@ func apart(t *rapid.T, plan fabric.LayPlan) {
 			}
 		}
 	}
+}
+
+// geometryOf the outline of a piece as it lies, for simplefeatures.
+func geometryOf(l fabric.Laid) geom.Geometry {
+	var flat []float64
+	for _, p := range l.Outline {
+		flat = append(flat, p[0], p[1])
+	}
+	ring := geom.NewLineString(geom.NewSequence(flat, geom.DimXY))
+	return geom.NewPolygon([]geom.LineString{ring}).AsGeometry()
 }
