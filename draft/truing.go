@@ -5,8 +5,6 @@ import (
 
 	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
-	"ellwand/draft/part"
-	"ellwand/pieces"
 )
 
 // matching is how far two seams that are sewn edge to edge may differ, in mm
@@ -31,9 +29,6 @@ func (g *garment) report() Report {
 	}
 	r.Rows = append(r.Rows, lowerWalks(g.skirt.Pieces)...)
 	r.Rows = append(r.Rows, lowerWalks(g.trousers.Pieces)...)
-	for _, p := range g.parts {
-		r.Rows = append(r.Rows, g.partRows(p)...)
-	}
 	return r
 }
 
@@ -100,66 +95,6 @@ func headVerdict(ease float64) construct.Sentence {
 		return construct.Say("suits a shirt sleeve or cloth that eases badly; little for a set-in sleeve")
 	}
 	return construct.Say("suits a set-in woven sleeve")
-}
-
-func (g *garment) partRows(p drafted) []Row {
-	equal := construct.Say("equal (common practice)")
-	switch p.Kind {
-	case part.Collar:
-		if g.Bodice == nil {
-			return nil
-		}
-		neck := seam(g.bodice.Front, "neck") + seam(g.bodice.Back, "neck")
-		return []Row{compare("collar to neck", p.pieces[0].Name, 2*seam(p.pieces[0], "neck"), "neck seam", 2*neck, -matching, matching, equal)}
-	case part.NeckFacing:
-		return []Row{
-			neckFacingRow(p.pieces[0], g.bodice.Front, "front neck"),
-			neckFacingRow(p.pieces[1], g.bodice.Back, "back neck"),
-			compare("facing shoulder", p.pieces[1].Name, seam(p.pieces[1], "shoulder"), p.pieces[0].Name, seam(p.pieces[0], "shoulder"), -matching, matching, equal),
-		}
-	case part.Cuff:
-		if g.Sleeve == nil {
-			return nil
-		}
-		return []Row{compare("wrist to cuff", "sleeve wrist", g.sleeve.WristWidth, p.pieces[0].Name, seam(p.pieces[0], "bottom"),
-			-20, 2*seam(p.pieces[0], "bottom"), construct.Say("the sleeve up to three times as long, pleated or gathered in; the cuff up to 2 cm longer, to button over (common practice)"))}
-	case part.Waistband, part.ShapedWaistband:
-		return g.waistbandRows(p)
-	case part.GatheredSkirt:
-		if g.Bodice == nil {
-			return nil
-		}
-		return []Row{
-			gathered(p.pieces[0].Name, seam(p.pieces[0], "waist"), "front waist", seam(g.bodice.Front, "waist")),
-			gathered(p.pieces[1].Name, seam(p.pieces[1], "waist"), "back waist", seam(g.bodice.Back, "waist")),
-			compare("skirt side", p.pieces[0].Name, seam(p.pieces[0], "side"), p.pieces[1].Name, seam(p.pieces[1], "side"), -matching, matching, equal),
-		}
-	}
-	return nil
-}
-
-// neckFacingRow sets a facing against its half of the neck. An opening has a
-// facing of its own for the rest.
-func neckFacingRow(facing, of pieces.Piece, neck string) Row {
-	name, own := facing.Name, seam(of, "facing neck")-seam(of, "extension neck")
-	if own > 0 {
-		name += ", with the facing of the opening"
-	}
-	return compare("facing to neck", name, seam(facing, "neck")+own, neck, seam(of, "neck"), -matching, matching, construct.Say("equal (common practice)"))
-}
-
-// waistbandRows set the waistband, less what it overlaps, against the waist
-// seam of the skirt or trousers.
-func (g *garment) waistbandRows(p drafted) []Row {
-	if g.lowerWaist == 0 || p.Length > 0 {
-		return nil
-	}
-	band := seam(p.pieces[0], "bottom") - part.WaistbandOverlap
-	return []Row{compare("waistband to waist", p.pieces[0].Name+", less the overlap", band, "waist seam", g.lowerWaist, -matching, matching, construct.Say("equal (common practice)"))}
-}
-
-func gathered(of string, length float64, against string, other float64) Row {
-	return compare("skirt to waist", of, length, against, other, 0.5*other-1, 2*other+1, construct.Say("1.5 to 3 times as long, gathered in (common practice)"))
 }
 
 // compare makes a row; least and most are the normal range of the difference.

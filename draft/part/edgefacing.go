@@ -43,7 +43,7 @@ func armholeFacing(m Measures, o Options, name string) (Block, error) {
 }
 
 // anyFacing draws a facing for the edge of any piece.
-func anyFacing(m Measures, o Options) (Block, error) {
+func anyFacing(m Measures, o Options, _ string) (Block, error) {
 	name := o.Name
 	if name == "" {
 		name = o.Of + " " + o.FacedEdge + " facing"

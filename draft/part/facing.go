@@ -11,23 +11,35 @@ import (
 
 // neckFacing draws a facing for each half of the neck from the edges that it
 // faces, so that they match.
-func neckFacing(m Measures, o Options, name string) ([]pieces.Piece, error) {
+func neckFacing(m Measures, o Options, name string) (Block, error) {
 	if m.Front == nil {
-		return nil, fmt.Errorf("%s: there is no neck to face: draft a bodice", name)
+		return Block{}, fmt.Errorf("%s: there is no neck to face: draft a bodice", name)
 	}
-	var facings []pieces.Piece
+	var block Block
 	for _, side := range []struct {
-		of     pieces.Piece
-		centre string
-		name   string
-	}{{*m.Front, "centre front", name + " front"}, {*m.Back, "centre back", name + " back"}} {
-		facing, err := faceNeck(side.of, side.centre, side.name, o.facingDepth(m))
+		of   pieces.Piece
+		half string
+	}{{*m.Front, "front"}, {*m.Back, "back"}} {
+		facing, err := faceNeck(side.of, "centre "+side.half, name+" "+side.half, o.facingDepth(m))
 		if err != nil {
-			return nil, err
+			return Block{}, err
 		}
-		facings = append(facings, facing)
+		block.Pieces = append(block.Pieces, facing)
+		block.Pairings = append(block.Pairings, neckMatched(facing, side.of, side.half+" neck"))
 	}
-	return facings, nil
+	front, back := block.Pieces[0], block.Pieces[1]
+	block.Pairings = append(block.Pairings, construct.Equal("facing shoulder", back.Name, construct.SeamLength(back, "shoulder"), front.Name, construct.SeamLength(front, "shoulder")))
+	return block, nil
+}
+
+// neckMatched sets a facing against its half of the neck. An opening has a
+// facing of its own for the rest.
+func neckMatched(facing, of pieces.Piece, neck string) construct.Pairing {
+	name, own := facing.Name, ownFacing(of)
+	if own > 0 {
+		name += ", with the facing of the opening"
+	}
+	return construct.Equal("facing to neck", name, construct.SeamLength(facing, "neck")+own, neck, construct.SeamLength(of, "neck"))
 }
 
 // facingDepth is the depth asked for, or the usual one, less where the

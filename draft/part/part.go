@@ -80,57 +80,23 @@ func Draft(m Measures, o Options) (Block, error) {
 	if err := check(o, name); err != nil {
 		return Block{}, err
 	}
-	switch o.Kind {
-	case ShirtCollar:
-		return shirtCollar(m, o, name)
-	case FlatCollar:
-		return flatCollar(m, o, name)
-	case MandarinCollar:
-		return mandarinCollar(m, o, name)
-	case ButtonedCuff:
-		return buttonedCuff(m, o, name)
-	case SleevePlacket:
-		return sleevePlacket(m, o, name)
-	case ArmholeFacing:
-		return armholeFacing(m, o, name)
-	case CombinedFacing:
-		return combinedFacing(m, o, name)
-	case Facing:
-		return anyFacing(m, o)
-	case Belt:
-		return belt(m, o, name)
-	case Tie:
-		return tie(o, name)
-	case BiasStrip:
-		return biasStrip(o, name)
-	case PatchPocket:
-		return patchPocket(o, name)
-	case PocketBag:
-		return pocketBag(m, o, name)
+	if draw, ok := drawn[o.Kind]; ok {
+		return draw(m, o, name)
 	}
-	made, err := plain(m, o, name)
-	return Block{Pieces: made}, err
+	return Block{}, fmt.Errorf("there is no part %q; use one of: %s", o.Kind, kindList())
 }
 
-// plain drafts the kinds that need no sheet of their own.
-func plain(m Measures, o Options, name string) ([]pieces.Piece, error) {
-	switch o.Kind {
-	case Collar:
-		return collar(m, o, name)
-	case NeckFacing:
-		return neckFacing(m, o, name)
-	case Cuff:
-		return cuff(m, o, name)
-	case Waistband:
-		return waistband(m, o, name)
-	case ShapedWaistband:
-		return shapedWaistband(m, o, name)
-	case GatheredSkirt:
-		return gatheredSkirt(m, o, name)
-	case StraightPanel:
-		return []pieces.Piece{pieces.Rectangle(name, o.Length, o.Depth)}, nil
-	}
-	return nil, fmt.Errorf("there is no part %q; use one of: %s", o.Kind, kindList())
+// drawn is how each kind is drafted.
+var drawn = map[Kind]func(m Measures, o Options, name string) (Block, error){
+	Collar: collar, ShirtCollar: shirtCollar, FlatCollar: flatCollar, MandarinCollar: mandarinCollar,
+	Cuff: cuff, ButtonedCuff: buttonedCuff, SleevePlacket: sleevePlacket,
+	NeckFacing: neckFacing, ArmholeFacing: armholeFacing, CombinedFacing: combinedFacing, Facing: anyFacing,
+	Waistband: waistband, ShapedWaistband: shapedWaistband, GatheredSkirt: gatheredSkirt, StraightPanel: straightPanel,
+	Belt: belt, Tie: tie, BiasStrip: biasStrip, PatchPocket: patchPocket, PocketBag: pocketBag,
+}
+
+func straightPanel(_ Measures, o Options, name string) (Block, error) {
+	return Block{Pieces: []pieces.Piece{pieces.Rectangle(name, o.Length, o.Depth)}}, nil
 }
 
 func check(o Options, name string) error {
@@ -147,81 +113,6 @@ func check(o Options, name string) error {
 		return fmt.Errorf("%s: the width is missing: give its length along the upper edge", name)
 	}
 	return nil
-}
-
-// collar is a straight collar: its half neck edge as long as half the neck
-// seam, its end slanting out to a point (common practice). It opens where the
-// bodice does.
-func collar(m Measures, o Options, name string) ([]pieces.Piece, error) {
-	neck := o.Length / 2
-	if neck == 0 {
-		if m.Front == nil {
-			return nil, fmt.Errorf("%s: there is no neck to fit it to: draft a bodice, or give the collar's length", name)
-		}
-		neck = construct.SeamLength(*m.Front, "neck") + construct.SeamLength(*m.Back, "neck")
-	}
-	fold := "centre back"
-	if m.Back != nil && m.Back.Fold == "" && m.Front.Fold != "" {
-		fold = "centre front"
-	}
-	depth := o.FinishedDepth()
-	corners := []orb.Point{{0, 0}, {neck, 0}, {neck + collarPoint*depth, depth}, {0, depth}}
-	piece := polygon(name, corners, "neck", "front collar edge", "outer collar edge", fold)
-	piece.Cut, piece.Fold = 2, fold
-	return []pieces.Piece{piece}, nil
-}
-
-// cuff is straight and folded double along its middle.
-func cuff(m Measures, o Options, name string) ([]pieces.Piece, error) {
-	length := o.Length
-	if length == 0 {
-		if m.Wrist == 0 {
-			return nil, fmt.Errorf("%s: the wrist girth is missing: measure it, or give the cuff's length", name)
-		}
-		length = CuffLength(m.Wrist)
-	}
-	piece := folded(name, length, o.FinishedDepth())
-	piece.Cut, piece.Pair = 2, true
-	return []pieces.Piece{piece}, nil
-}
-
-// folded is a rectangle folded double along its length, the fold line marked.
-func folded(name string, length, depth float64) pieces.Piece {
-	piece := pieces.Rectangle(name, length, 2*depth)
-	piece.Marks = []pieces.Mark{{Name: "fold line", Path: construct.Line(orb.Point{0, depth}, orb.Point{length, depth})}}
-	return piece
-}
-
-// gatheredSkirt is a front and a back panel, each drawn as a half.
-func gatheredSkirt(m Measures, o Options, name string) ([]pieces.Piece, error) {
-	front, back := m.FrontWaist, m.BackWaist
-	if front == 0 {
-		if m.Waist == 0 && o.Length == 0 {
-			return nil, fmt.Errorf("%s: the waist girth is missing: measure it, or give the length of the skirt's upper edge", name)
-		}
-		front, back = (m.Waist+waistbandEase)/4, (m.Waist+waistbandEase)/4
-	}
-	if o.Length > 0 {
-		front, back = o.Length/4, o.Length/4
-	}
-	fullness := o.Fullness
-	if fullness == 0 {
-		fullness = usualFullness
-	}
-	frontPanel := skirtPanel(name+" front", "centre front", front*fullness, o.Depth)
-	backPanel := skirtPanel(name+" back", "centre back", back*fullness, o.Depth)
-	if m.Back != nil && m.Back.Fold == "" {
-		backPanel.Fold, backPanel.Cut, backPanel.Pair = "", 2, true
-	}
-	return []pieces.Piece{frontPanel, backPanel}, nil
-}
-
-func skirtPanel(name, centre string, width, length float64) pieces.Piece {
-	corners := []orb.Point{{0, 0}, {width, 0}, {width, length}, {0, length}}
-	piece := polygon(name, corners, "skirt hem", "side", "waist", centre)
-	piece.Edges[0].Hem = true
-	piece.Fold = centre
-	return piece
 }
 
 // polygon is a piece with straight edges, cut once, its grainline upright.

@@ -23,7 +23,7 @@ const (
 
 // patchPocket has a hem at its upper edge, and its lower edge square, pointed
 // or round.
-func patchPocket(o Options, name string) (Block, error) {
+func patchPocket(_ Measures, o Options, name string) (Block, error) {
 	width, height := o.Length, o.Depth
 	if width == 0 {
 		width = usualPatch

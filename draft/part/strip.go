@@ -42,7 +42,7 @@ func belt(m Measures, o Options, name string) (Block, error) {
 }
 
 // tie is a strip folded double along its length, a pair.
-func tie(o Options, name string) (Block, error) {
+func tie(_ Measures, o Options, name string) (Block, error) {
 	length, depth := o.Length, o.FinishedDepth()
 	if length == 0 {
 		length = usualTie
@@ -57,7 +57,7 @@ func tie(o Options, name string) (Block, error) {
 // bias: a strip of length l and width w takes (l + w)/√2 of the width of the
 // cloth (geometry). Each join takes its allowance from both strips. A strip is
 // cut to its width, so that its long edges have no allowance.
-func biasStrip(o Options, name string) (Block, error) {
+func biasStrip(_ Measures, o Options, name string) (Block, error) {
 	if o.Length == 0 {
 		return Block{}, fmt.Errorf("%s: the length is missing: give the length of all strips joined", name)
 	}

@@ -25,35 +25,46 @@ func waistSeam(m Measures, o Options, name string) (float64, error) {
 }
 
 // waistband is straight and folded double along its middle.
-func waistband(m Measures, o Options, name string) ([]pieces.Piece, error) {
+func waistband(m Measures, o Options, name string) (Block, error) {
 	seam, err := waistSeam(m, o, name)
 	if err != nil {
-		return nil, err
+		return Block{}, err
 	}
-	return []pieces.Piece{folded(name, seam+WaistbandOverlap, o.FinishedDepth())}, nil
+	return bandBlock(m, o, folded(name, seam+WaistbandOverlap, o.FinishedDepth())), nil
+}
+
+// bandBlock sets a waistband, less what it overlaps, against the waist seam of
+// the skirt or trousers.
+func bandBlock(m Measures, o Options, band pieces.Piece) Block {
+	block := Block{Pieces: []pieces.Piece{band}}
+	if m.WaistSeam > 0 && o.Length == 0 {
+		length := construct.SeamLength(band, "bottom") - WaistbandOverlap
+		block.Pairings = []construct.Pairing{construct.Equal("waistband to waist", band.Name+", less the overlap", length, "waist seam", m.WaistSeam)}
+	}
+	return block
 }
 
 // shapedWaistband is a stretch of a ring: its lower edge as long as the waist
 // seam, its upper edge as long as the waist girth with the ease of that seam, its
 // depth between them (geometry). Its end is prolonged straight, to button
 // over. It is a pair: one is faced with the other.
-func shapedWaistband(m Measures, o Options, name string) ([]pieces.Piece, error) {
+func shapedWaistband(m Measures, o Options, name string) (Block, error) {
 	lower, err := waistSeam(m, o, name)
 	if err != nil {
-		return nil, err
+		return Block{}, err
 	}
 	depth := o.FinishedDepth()
 	upper := m.Waist + m.WaistEase
 	if m.Waist == 0 || m.WaistSeam == 0 || lower-upper < 1 {
 		piece := pieces.Rectangle(name, lower+WaistbandOverlap, depth)
 		piece.Cut, piece.Pair = 2, true
-		return []pieces.Piece{piece}, nil
+		return bandBlock(m, o, piece), nil
 	}
 	angle := (lower - upper) / depth
 	if angle > 0.9*math.Pi {
-		return nil, construct.Refuse("%s: the waist girth of %s is too small for a waist seam of %s only %s below it; ask for a straight waistband", name, construct.Length(m.Waist), construct.Length(lower), construct.Length(depth))
+		return Block{}, construct.Refuse("%s: the waist girth of %s is too small for a waist seam of %s only %s below it; ask for a straight waistband", name, construct.Length(m.Waist), construct.Length(lower), construct.Length(depth))
 	}
-	return []pieces.Piece{ringBand(name, lower/angle, depth, angle)}, nil
+	return bandBlock(m, o, ringBand(name, lower/angle, depth, angle)), nil
 }
 
 // ringBand draws a stretch of a ring, symmetrical about the upright through

@@ -1,0 +1,37 @@
+package part
+
+import (
+	"fmt"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// collar is a straight collar: its half neck edge as long as half the neck
+// seam, its end slanting out to a point (common practice). It opens where the
+// bodice does.
+func collar(m Measures, o Options, name string) (Block, error) {
+	neck := o.Length / 2
+	if neck == 0 {
+		if m.Front == nil {
+			return Block{}, fmt.Errorf("%s: there is no neck to fit it to: draft a bodice, or give the collar's length", name)
+		}
+		neck = construct.SeamLength(*m.Front, "neck") + construct.SeamLength(*m.Back, "neck")
+	}
+	fold := "centre back"
+	if m.Back != nil && m.Back.Fold == "" && m.Front.Fold != "" {
+		fold = "centre front"
+	}
+	depth := o.FinishedDepth()
+	corners := []orb.Point{{0, 0}, {neck, 0}, {neck + collarPoint*depth, depth}, {0, depth}}
+	piece := polygon(name, corners, "neck", "front collar edge", "outer collar edge", fold)
+	piece.Cut, piece.Fold = 2, fold
+	block := Block{Pieces: []pieces.Piece{piece}}
+	if m.Front != nil {
+		seam := construct.SeamLength(*m.Front, "neck") + construct.SeamLength(*m.Back, "neck")
+		block.Pairings = []construct.Pairing{construct.Equal("collar to neck", name, 2*neck, "neck seam", 2*seam)}
+	}
+	return block, nil
+}

@@ -1,0 +1,51 @@
+package part
+
+import (
+	"fmt"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// gatheredSkirt is a front and a back panel, each drawn as a half.
+func gatheredSkirt(m Measures, o Options, name string) (Block, error) {
+	front, back := m.FrontWaist, m.BackWaist
+	if front == 0 {
+		if m.Waist == 0 && o.Length == 0 {
+			return Block{}, fmt.Errorf("%s: the waist girth is missing: measure it, or give the length of the skirt's upper edge", name)
+		}
+		front, back = (m.Waist+waistbandEase)/4, (m.Waist+waistbandEase)/4
+	}
+	if o.Length > 0 {
+		front, back = o.Length/4, o.Length/4
+	}
+	fullness := o.Fullness
+	if fullness == 0 {
+		fullness = usualFullness
+	}
+	frontPanel := skirtPanel(name+" front", "centre front", front*fullness, o.Depth)
+	backPanel := skirtPanel(name+" back", "centre back", back*fullness, o.Depth)
+	if m.Back != nil && m.Back.Fold == "" {
+		backPanel.Fold, backPanel.Cut, backPanel.Pair = "", 2, true
+	}
+	block := Block{Pieces: []pieces.Piece{frontPanel, backPanel}}
+	if m.Front != nil {
+		length := construct.SeamLength
+		block.Pairings = []construct.Pairing{
+			construct.Gathered("skirt to waist", frontPanel.Name, length(frontPanel, "waist"), "front waist", m.FrontWaist),
+			construct.Gathered("skirt to waist", backPanel.Name, length(backPanel, "waist"), "back waist", m.BackWaist),
+			construct.Equal("skirt side", frontPanel.Name, length(frontPanel, "side"), backPanel.Name, length(backPanel, "side")),
+		}
+	}
+	return block, nil
+}
+
+func skirtPanel(name, centre string, width, length float64) pieces.Piece {
+	corners := []orb.Point{{0, 0}, {width, 0}, {width, length}, {0, length}}
+	piece := polygon(name, corners, "skirt hem", "side", "waist", centre)
+	piece.Edges[0].Hem = true
+	piece.Fold = centre
+	return piece
+}

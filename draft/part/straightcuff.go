@@ -1,0 +1,38 @@
+package part
+
+import (
+	"fmt"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// cuff is straight and folded double along its middle.
+func cuff(m Measures, o Options, name string) (Block, error) {
+	length := o.Length
+	if length == 0 {
+		if m.Wrist == 0 {
+			return Block{}, fmt.Errorf("%s: the wrist girth is missing: measure it, or give the cuff's length", name)
+		}
+		length = CuffLength(m.Wrist)
+	}
+	piece := folded(name, length, o.FinishedDepth())
+	piece.Cut, piece.Pair = 2, true
+	block := Block{Pieces: []pieces.Piece{piece}}
+	if m.WristWidth > 0 {
+		block.Pairings = []construct.Pairing{{
+			Seam: "wrist to cuff", Of: "sleeve wrist", Length: m.WristWidth, Against: name, Other: length, Least: -cuffOverlap, Most: 2 * length,
+			Normal: construct.Say("the sleeve up to three times as long, pleated or gathered in; the cuff up to 2 cm longer, to button over (common practice)"),
+		}}
+	}
+	return block, nil
+}
+
+// folded is a rectangle folded double along its length, the fold line marked.
+func folded(name string, length, depth float64) pieces.Piece {
+	piece := pieces.Rectangle(name, length, 2*depth)
+	piece.Marks = []pieces.Mark{{Name: "fold line", Path: construct.Line(orb.Point{0, depth}, orb.Point{length, depth})}}
+	return piece
+}
