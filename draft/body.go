@@ -42,6 +42,7 @@ var limits = []struct {
 	name        Measurement
 	least, most float64
 }{
+	{Height, 850, 2200},
 	{BustGirth, 480, 1800},
 	{WaistGirth, 400, 1800},
 	{HipGirth, 500, 2000},
@@ -58,7 +59,6 @@ var limits = []struct {
 	{BodyRise, 150, 420},
 	{InsideLegLength, 350, 1050},
 	{OutsideLegLength, 500, 1350},
-	{Height, 850, 2200},
 }
 
 // Measurements lists every measurement that a body may have.

@@ -89,7 +89,7 @@ func (r Request) deriveFrom(body Body, name, girth Measurement) (float64, constr
 		return 0, construct.Sentence{}, fmt.Errorf("the %s is missing and cannot be derived: measure it", name)
 	}
 	if tall && table.height > 0 {
-		return math.Round(value * height / table.height), construct.Say("as the %s table has it for a %s of %s, in proportion to a height of %s in place of %s", whose, girth, construct.Length(known), construct.Length(height), construct.Length(table.height)), nil
+		return math.Round(value * height / table.height), construct.Say("as the %s table has it for a %s of %s, in proportion to a height of %s, the table's being %s", whose, girth, construct.Length(known), construct.Length(height), construct.Length(table.height)), nil
 	}
 	return math.Round(value), construct.Say("as the %s table has it for a %s of %s", whose, girth, construct.Length(known)), nil
 }

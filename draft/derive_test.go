@@ -53,15 +53,15 @@ func TestRulesOfDerivation(t *testing.T) {
 		rule, inch string
 	}{
 		{"", Body{BustGirth: 920, WaistGirth: 760, HipGirth: 1000, Height: 1650}, BodyRise, 283,
-			"as the women's table has it for a hip girth of 100 cm, in proportion to a height of 165 cm in place of 165 cm",
-			"as the women's table has it for a hip girth of 39 3/8 in, in proportion to a height of 64 15/16 in in place of 64 15/16 in"},
+			"as the women's table has it for a hip girth of 100 cm, in proportion to a height of 165 cm, the table's being 165 cm",
+			"as the women's table has it for a hip girth of 39 3/8 in, in proportion to a height of 64 15/16 in, the table's being 64 15/16 in"},
 		{"women", Body{BustGirth: 940, WaistGirth: 780}, AcrossBackWidth, 359, "as the women's table has it for a bust girth of 94 cm", ""},
 		{"misses", Body{BustGirth: 940, WaistGirth: 780}, AcrossBackWidth, 359, "as the women's table has it for a bust girth of 94 cm", ""},
 		// The men's table has 40 cm at chest 100, and 28 cm at seat 104 for a
 		// height of 174 cm.
 		{"men", Body{BustGirth: 1000, WaistGirth: 860, HipGirth: 1040}, AcrossBackWidth, 400, "as the men's table has it for a bust girth of 100 cm", ""},
 		{"men", Body{BustGirth: 1000, WaistGirth: 860, HipGirth: 1040, Height: 1914}, BodyRise, 308,
-			"as the men's table has it for a hip girth of 104 cm, in proportion to a height of 191.4 cm in place of 174 cm", ""},
+			"as the men's table has it for a hip girth of 104 cm, in proportion to a height of 191.4 cm, the table's being 174 cm", ""},
 		// Half way between the heights of 122 and 128 cm the children's table has
 		// 29.2 cm; the back is as wide as for a chest of 64.5 cm.
 		{"children", Body{BustGirth: 645, WaistGirth: 590, HipGirth: 695, Height: 1250}, BackNeckPointToWaist, 292,

@@ -42,9 +42,13 @@ func (s Sheet) Complete(piece pieces.Piece) Sheet {
 	}
 	drafted := s.Points
 	for _, place := range places {
-		if _, set := s.PointAt(place.at); !set {
-			s.Offset(nearest(drafted, place.at), place.at, place.rule)
+		if _, set := s.PointAt(place.at); set {
+			continue
 		}
+		if len(s.Points) == len(drafted) && len(drafted) > 1 {
+			s.Draw("number the places that are left, for the outline; they come to lie so:", "")
+		}
+		s.Offset(nearest(drafted, place.at), place.at, place.rule)
 	}
 	s.Draw("go over the outline: "+s.outline(piece), "")
 	return s
