@@ -255,11 +255,11 @@ func (p shownPiece) hasRoom(box orb.Bound) bool {
 	if !drawing.Inside(p.visible, box.Center()) || drawing.Crosses(p.visible, box) {
 		return false
 	}
-	if drawing.Crosses(p.arrow[:], grown(box, 0.7)) {
+	if drawing.Crosses(p.arrow[:], box.Pad(0.7)) {
 		return false
 	}
 	for _, line := range append(p.darts[:len(p.darts):len(p.darts)], p.fine...) {
-		if drawing.Crosses(line, grown(box, 0.3)) {
+		if drawing.Crosses(line, box.Pad(0.3)) {
 			return false
 		}
 	}

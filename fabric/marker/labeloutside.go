@@ -44,7 +44,7 @@ func (s *sheets) labelOutside(v view, piece shownPiece, shown []shownPiece, plac
 		for k := range steps {
 			sin, cos := math.Sincos(2 * math.Pi * float64(k) / float64(steps))
 			centre := orb.Point{target[0] + radius*cos, target[1] + radius*sin}
-			l.box = grown(orb.Bound{Min: centre, Max: centre}, size/2)
+			l.box = orb.Bound{Min: centre, Max: centre}.Pad(size / 2)
 			leader := []orb.Point{centre, target}
 			if contains(page, l.box) && free(l.box, shown, placed) && isClear(leader, placed) && (farthest > nearby || !crossesOthers(leader, piece, shown)) {
 				return l, true

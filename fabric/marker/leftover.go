@@ -104,7 +104,7 @@ func (g *freeCells) take(ring orb.Ring) {
 	for column := max(0, first); column <= min(last, g.columns-1); column++ {
 		for row := max(0, low); row <= min(high, g.rows-1); row++ {
 			at := row*g.columns + column
-			inner := grown(g.box(column, row), -1e-3)
+			inner := g.box(column, row).Pad(-1e-3)
 			g.taken[at] = g.taken[at] || drawing.Crosses(ring, inner) || drawing.Inside(ring, inner.Center())
 		}
 	}

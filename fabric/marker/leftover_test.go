@@ -31,12 +31,12 @@ func TestLeftoversTouchNothing(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			found := leftovers(plan, centimetreCell)
 			for i, r := range found {
-				inner := grown(r.box, -0.01)
+				inner := r.box.Pad(-0.01)
 				for _, l := range plan.Pieces {
 					assert.False(t, drawing.Crosses(l.Outline, inner) || drawing.Inside(l.Outline, inner.Center()), "%s", l.Name)
 				}
 				for _, other := range found[:i] {
-					assert.False(t, touches(inner, grown(other.box, -0.01)))
+					assert.False(t, touches(inner, other.box.Pad(-0.01)))
 				}
 			}
 		})

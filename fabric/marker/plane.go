@@ -8,10 +8,6 @@ import (
 	"ellwand/pieces/drawing"
 )
 
-func grown(box orb.Bound, by float64) orb.Bound {
-	return orb.Bound{Min: orb.Point{box.Min[0] - by, box.Min[1] - by}, Max: orb.Point{box.Max[0] + by, box.Max[1] + by}}
-}
-
 func contains(outer, inner orb.Bound) bool {
 	return outer.Contains(inner.Min) && outer.Contains(inner.Max)
 }

@@ -58,7 +58,7 @@ func restViews(plan fabric.LayPlan, wide, tall float64) []view {
 
 // drawRestRow draws one row.
 func (s *sheets) drawRestRow(v view, rests []leftover) {
-	s.within(grown(v.box(), 0.5), func() {
+	s.within(v.box().Pad(0.5), func() {
 		s.pen(0.15, 120)
 		s.fill(greyWaste)
 		for _, l := range s.plan.Pieces {

@@ -56,7 +56,7 @@ func (p *Picture) HasRoomFor(t Text, air float64) bool {
 		return out
 	}
 	taken := t.Outline()
-	near, box := padded(taken.Bound(), air), padded(orb.LineString(straight(taken)).Bound(), air)
+	near, box := taken.Bound().Pad(air), orb.LineString(straight(taken)).Bound().Pad(air)
 	for _, it := range p.items {
 		if !it.bound().Intersects(near) {
 			continue
@@ -94,10 +94,6 @@ func (p *Picture) Lines() [][2]orb.Point {
 		}
 	}
 	return out
-}
-
-func padded(box orb.Bound, by float64) orb.Bound {
-	return orb.Bound{Min: orb.Point{box.Min[0] - by, box.Min[1] - by}, Max: orb.Point{box.Max[0] + by, box.Max[1] + by}}
 }
 
 // Outline is the rectangle about the words as they stand, from a little below

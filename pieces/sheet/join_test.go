@@ -209,7 +209,7 @@ func TestTilesJoinToTheOutlines(t *testing.T) {
 				around := planar.Length(orb.LineString(ring))
 				outer := math.Abs(planar.Area(ring)) + around*cuttingWidth/2
 				assert.InDelta(t, outer, areas[i]/c.pixels/c.pixels, 0.2*around, f.Label[0])
-				want := grown(ring.Bound(), cuttingWidth/2)
+				want := ring.Bound().Pad(cuttingWidth / 2)
 				for axis := range 2 {
 					assert.InDelta(t, want.Min[axis], (boxes[i].Min[axis]-20)/c.pixels, 0.2, f.Label[0])
 					assert.InDelta(t, want.Max[axis], (boxes[i].Max[axis]-20)/c.pixels, 0.2, f.Label[0])

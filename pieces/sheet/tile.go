@@ -54,14 +54,14 @@ func (t Tiling) page(plane Plane, tiles []Tile, tile Tile, count string) drawing
 	p.cell = orb.Bound{Min: corner, Max: plus(corner, minus(tile.Box.Max, tile.Box.Min))}
 	p.inner = orb.Bound{Min: orb.Point{t.Paper.Margin, t.Paper.Margin}, Max: orb.Point{page.Width - t.Paper.Margin, page.Height - t.Paper.Margin}}
 	p.shift = minus(corner, tile.Box.Min)
-	p.drawn = plane.Picture.Within(grown(tile.Box, t.Paper.Overlap/2))
+	p.drawn = plane.Picture.Within(tile.Box.Pad(t.Paper.Overlap / 2))
 	for side := range 4 {
 		if other, ok := neighbour(tiles, tile, side); ok {
 			p.joint(side, other.Name())
 		}
 	}
 	p.name(plane.Title, count)
-	shown := grown(p.cell, t.Paper.Overlap/2)
+	shown := p.cell.Pad(t.Paper.Overlap / 2)
 	p.Window(shown, plane.Picture, p.shift)
 	page.Window(p.inner, p.Picture, orb.Point{})
 	return page
@@ -205,10 +205,6 @@ func (p tilePage) joint(side int, other string) {
 		}
 	}
 	p.Write(drawing.Text{Words: words, At: at(middle, in), Points: 7, Grey: 90, Align: drawing.Centre, Angle: angle})
-}
-
-func grown(box orb.Bound, by float64) orb.Bound {
-	return orb.Bound{Min: minus(box.Min, orb.Point{by, by}), Max: plus(box.Max, orb.Point{by, by})}
 }
 
 // paperOutline is a rectangle of the plane as a ring.
