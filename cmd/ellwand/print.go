@@ -202,6 +202,9 @@ func readSizes(path string, sizes []string) ([]*job.Work, error) {
 	seen := map[string]bool{}
 	for _, size := range sizes {
 		size = strings.TrimSpace(size)
+		if size == "" {
+			return nil, fmt.Errorf("--sizes has a comma too many; write them as: --sizes 10,12,14")
+		}
 		if seen[size] {
 			return nil, fmt.Errorf("--sizes names size %s twice", size)
 		}

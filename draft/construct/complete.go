@@ -49,6 +49,8 @@ func (s Sheet) Complete(piece pieces.Piece) Sheet {
 			s.Draw("number the places that are left, for the outline; they come to lie so:", "")
 		}
 		s.Offset(nearest(drafted, place.at), place.at, place.rule)
+		// It is no construction line: none is drawn there.
+		s.Steps[len(s.Steps)-1].From = 0
 	}
 	s.Draw("go over the outline: "+s.outline(piece), "")
 	return s
@@ -125,6 +127,9 @@ func cornerRule(piece pieces.Piece, before, after pieces.Edge) string {
 		if d.Mouth != "" && (d.Mouth == before.Name || d.Mouth == after.Name) {
 			return "a leg of " + dartNamed(d.Name)
 		}
+	}
+	if SeamOf(before.Name) == SeamOf(after.Name) {
+		return "on the " + SeamOf(after.Name)
 	}
 	return "where " + SeamOf(before.Name) + " and " + SeamOf(after.Name) + " meet"
 }
