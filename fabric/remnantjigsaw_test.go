@@ -75,6 +75,23 @@ func slantedJigsaw(r *rand.Rand, width, length float64, count int) []pieces.Piec
 	return all
 }
 
+// TestRemnantStraightJigsaws: rectangles cut from a cloth fit on it, with a
+// little or with nothing to spare; 3 % less never does, by area.
+func TestRemnantStraightJigsaws(t *testing.T) {
+	for k := range 30 {
+		r := rand.New(rand.NewPCG(uint64(k), 77))
+		length := 500 + 700*r.Float64()
+		var all []pieces.Piece
+		for i, at := range guillotine(r, tile{0, 0, length, 1200}, length/97, 1200.0/89, 8+2*(k%9)) {
+			all = append(all, rectangle(fmt.Sprintf("piece %d", i), at.across, at.along, 1))
+		}
+		for spare, want := range map[float64]fabric.Answer{0: fabric.Enough, 0.1: fabric.Enough, -0.03 * length: fabric.TooLittle} {
+			got := fit(t, length+spare, fabric.Options{Time: 30 * time.Second, Untidied: true, Lays: []fabric.Lay{fabric.Open}}, all...)
+			assert.Equal(t, want, got.Answer, "jigsaw %d of %d pieces, %g to spare", k, len(all), spare)
+		}
+	}
+}
+
 // TestRemnantSlantedJigsaws: what was cut from a cloth fits on it; 3 % less
 // never does, by area.
 func TestRemnantSlantedJigsaws(t *testing.T) {

@@ -12,6 +12,10 @@ import (
 // tileNodes bounds the search for a perfect tiling: a second or two.
 const tileNodes = 4_000_000
 
+// mostSpare is the share of a sheet that may be to spare when its pieces are
+// laid without any waste: with more, the search soon finds a layout.
+const mostSpare = 0.05
+
 // tile lays rectangles without any waste, where the problem is nothing but
 // rectangles and they can be so laid. The search that lets pieces overlap
 // comes near such layouts but seldom hits them.
@@ -22,7 +26,7 @@ func (q *prepared) tile(ctx context.Context) ([]search.Spot, float64, bool) {
 		return nil, 0, false
 	}
 	length := area / m.Width
-	if m.Length > 0 && math.Abs(length-m.Length) > tiling.Accuracy*m.Length {
+	if m.Length > 0 && (length > m.Length*(1+tiling.Accuracy) || length < m.Length*(1-mostSpare)) {
 		return nil, 0, false
 	}
 	at, outcome := tiling.Tile(ctx, m.Width, length, rects, tileNodes)
