@@ -14,10 +14,11 @@ import (
 	"ellwand/nest/internal/model"
 )
 
-// Shorten moves the pieces of a layout without overlap, each by at most the
-// reach in x and in y, so that the strip becomes as short as one linear
-// program can make it. It returns the new spots, or false when the program has
-// no answer. The result still has to be tested for overlap.
+// Shorten moves the pieces of a layout, each by at most the reach in x and in
+// y, so that the strip becomes as short as one linear program can make it.
+// Pieces that overlap a little are parted, for which the strip may grow. It
+// returns the new spots, or false when the program has no answer. The result
+// still has to be tested for overlap.
 func Shorten(m *model.Model, spots []model.Spot, reach float64) ([]model.Spot, bool) {
 	p := newProgram(m, spots, reach)
 	values, ok := p.lp.solve(p.start)
@@ -55,19 +56,19 @@ func newProgram(m *model.Model, spots []model.Spot, reach float64) *program {
 		length = math.Max(length, s.X+m.Shapes[s.Shape].HalfX)
 	}
 	for _, i := range leftToRight(spots) {
-		p.addPiece(i, length)
+		p.addPiece(i)
 	}
 	p.addLength(length)
 	p.addPairs()
 	return p
 }
 
-func (p *program) addPiece(i int, length float64) {
+func (p *program) addPiece(i int) {
 	s, piece := p.spots[i], &p.m.Pieces[i]
 	sh := &p.m.Shapes[s.Shape]
 	p.x[i], p.y[i] = -1, -1
 	if piece.PeriodX == 0 {
-		p.x[i] = p.addVariable(s.X, sh.HalfX, length-sh.HalfX)
+		p.x[i] = p.addVariable(s.X, sh.HalfX, math.Inf(1))
 	}
 	if piece.PeriodY == 0 && !sh.Low && !sh.High {
 		low, high := p.m.RangeY(s.Shape)

@@ -16,11 +16,16 @@ type effort struct {
 	strikes  int
 }
 
-// separate moves pieces until nothing overlaps. It returns true on success;
-// otherwise the state is left at the least overlap it found.
-func (s *state) separate(e effort, stop func() bool) bool {
+// lull is the number of passes without gain after which rescue is tried, once
+// for each least overlap.
+const lull = 50
+
+// separate moves pieces until nothing overlaps, or until rescue parts what is
+// left. It returns true on success; otherwise the state is left at the least
+// overlap it found.
+func (s *state) separate(e effort, stop, rescue func() bool) bool {
 	best := s.spots()
-	least := s.total()
+	least, tried := s.total(), math.Inf(1)
 	for strike := 0; strike < e.strikes && least > 0; strike++ {
 		before := least
 		for idle := 0; idle < e.patience && least > 0; idle++ {
@@ -38,6 +43,12 @@ func (s *state) separate(e effort, stop func() bool) bool {
 				best = s.copySpots(best)
 			}
 			s.updateWeights()
+			if idle+1 == lull && least < tried {
+				if s.rescued(best, rescue) {
+					return true
+				}
+				tried = least
+			}
 		}
 		if least == 0 {
 			break
@@ -51,6 +62,17 @@ func (s *state) separate(e effort, stop func() bool) bool {
 		s.load(best, s.length)
 	}
 	return least == 0
+}
+
+// rescued tries rescue on the best spots, and goes on where it was if it fails.
+func (s *state) rescued(best []Spot, rescue func() bool) bool {
+	now := s.spots()
+	s.load(best, s.length)
+	if rescue() {
+		return true
+	}
+	s.load(now, s.length)
+	return false
 }
 
 func (s *state) copySpots(into []Spot) []Spot {

@@ -1,0 +1,39 @@
+package search
+
+import "ellwand/nest/internal/compact"
+
+const (
+	// rescueGain is the share of the length below which a rescued layout does
+	// not count as shorter: most of those are the best layout found again.
+	rescueGain   = 1e-4
+	rescueRounds = 6
+)
+
+// rescue parts the few pieces that overlap when a separation gives up, by
+// linear programs that may lengthen the strip. Many a layout that fails on a
+// strip shorter by a thousandth overlaps by less than that: parted, it is
+// still shorter than the best. It returns whether it succeeded; if not, the
+// state is as before.
+func (r *Searcher) rescue() bool {
+	s := r.s
+	if r.m.Length > 0 || r.best == nil || s.pieces > shortenMost {
+		return false
+	}
+	aim := r.length * (1 - rescueGain)
+	before, length := s.spots(), s.length
+	spots := before
+	for round := range rescueRounds {
+		var ok bool
+		if spots, ok = compact.Shorten(s.m, spots, shortenReach*s.m.Width); !ok {
+			break
+		}
+		s.load(spots, r.length)
+		if used := s.used(); used < aim && s.total() == 0 {
+			return true
+		} else if used >= aim && round > 0 {
+			break
+		}
+	}
+	s.load(before, length)
+	return false
+}
