@@ -62,6 +62,8 @@ var corner = drafttest.Corner
 func checkSound(t require.TestingT, r Result) {
 	for _, p := range r.Pieces {
 		require.NoError(t, p.Check(), p.Name)
+		_, err := p.CuttingOutline(0.1)
+		assert.NoError(t, err, p.Name)
 		checkDarts(t, p)
 		checkSmooth(t, p)
 	}
@@ -69,6 +71,16 @@ func checkSound(t require.TestingT, r Result) {
 		assert.True(t, row.Sound, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against, row.AgainstLength, row.Verdict)
 	}
 	checkJoins(t, r)
+}
+
+// namesMeasurement checks that a refusal names the measurement that cannot be.
+func namesMeasurement(t require.TestingT, err error) {
+	for _, name := range Measurements() {
+		if strings.Contains(err.Error(), string(name)) {
+			return
+		}
+	}
+	require.Fail(t, "the refusal names no measurement", err.Error())
 }
 
 // checkDarts: every dart has a width, legs of equal length and a point inside

@@ -66,5 +66,5 @@ func TestParseMeasurement(t *testing.T) {
 		assert.Equal(t, BustGirth, name)
 	}
 	_, err := ParseMeasurement("bust")
-	assert.ErrorContains(t, err, "use one of: bust girth, waist girth")
+	assert.ErrorContains(t, err, "use one of: height, bust girth, waist girth")
 }

@@ -163,12 +163,7 @@ func trueOrRefused(t *rapid.T, request Request) bool {
 		}
 		return true
 	}
-	for _, name := range Measurements() {
-		if strings.Contains(err.Error(), string(name)) {
-			return false
-		}
-	}
-	require.Fail(t, "the refusal names no measurement", err.Error())
+	namesMeasurement(t, err)
 	return false
 }
 

@@ -22,10 +22,6 @@ func checkVariant(t *testing.T, change func(*Request), more func(t *testing.T, r
 				result, err := Draft(request)
 				require.NoError(t, err)
 				checkSound(t, result)
-				for _, p := range result.Pieces {
-					_, err := p.CuttingOutline(0.1)
-					assert.NoError(t, err)
-				}
 				if more != nil {
 					more(t, result)
 				}

@@ -17,10 +17,7 @@ import (
 var size12 = Measures{Waist: 760, Hip: 1000, WaistToHip: 209}
 
 func drafted(t *testing.T, o Options) Block {
-	t.Helper()
-	block, err := Draft(size12, o)
-	require.NoError(t, err)
-	return block
+	return drafttest.Drafted(t, Draft, size12, o)
 }
 
 // Aldrich, Metric Pattern Cutting, the tailored skirt block, from memory: half
@@ -226,7 +223,7 @@ func TestWaistOfManyShapes(t *testing.T) {
 }
 
 func TestRefusals(t *testing.T) {
-	for want, change := range map[string]func(*Measures, *Options){
+	drafttest.Refuses(t, Draft, size12, Options{}, map[string]func(*Measures, *Options){
 		"the waist girth of 50 cm is too small for the hip girth of 150 cm":                          func(m *Measures, _ *Options) { m.Waist, m.Hip = 500, 1500 },
 		"a length of 20 cm ends above or at the hip (waist to hip 20.9 cm); ask for 26.9 cm or more": func(_ *Measures, o *Options) { o.Length = 200 },
 		"the waist ease is -1 cm; it cannot be negative":                                             func(_ *Measures, o *Options) { o.WaistEase = -10 },
@@ -241,12 +238,7 @@ func TestRefusals(t *testing.T) {
 		"2 pleats; ask for 4 to 200":                                                                 func(_ *Measures, o *Options) { o.Shape, o.Pleats = KnifePleated, 2 },
 		"the pleats would lie":                                                                       func(m *Measures, o *Options) { o.Shape, m.Hip = BoxPleated, 2000 },
 		"a panel width of 5 cm is too narrow":                                                        func(_ *Measures, o *Options) { o.PanelWidth = 50 },
-	} {
-		m, o := size12, Options{}
-		change(&m, &o)
-		_, err := Draft(m, o)
-		assert.ErrorContains(t, err, want)
-	}
+	})
 }
 
 // The steps end where the piece does: the lengths written are those drawn.

@@ -18,10 +18,7 @@ import (
 var size12 = Measures{Waist: 760, Hip: 1000, WaistToHip: 209, BodyRise: 283, OutsideLeg: 1050}
 
 func drafted(t *testing.T, o Options) Block {
-	t.Helper()
-	block, err := Draft(size12, o)
-	require.NoError(t, err)
-	return block
+	return drafttest.Drafted(t, Draft, size12, o)
 }
 
 // Aldrich, Metric Pattern Cutting, the classic tailored trouser block, from
@@ -201,7 +198,7 @@ func TestEaseAsAskedFor(t *testing.T) {
 }
 
 func TestRefusals(t *testing.T) {
-	for want, change := range map[string]func(*Measures, *Options){
+	drafttest.Refuses(t, Draft, size12, Options{}, map[string]func(*Measures, *Options){
 		"the waist girth of 50 cm is too small for the hip girth of 140 cm":                     func(m *Measures, _ *Options) { m.Waist, m.Hip = 500, 1400 },
 		"the body rise of 22 cm does not reach far enough below the waist to hip of 20.9 cm":    func(m *Measures, _ *Options) { m.BodyRise = 220 },
 		"leaves too short a leg in an outside leg length of 80 cm":                              func(m *Measures, _ *Options) { m.OutsideLeg = 800 },
@@ -217,12 +214,7 @@ func TestRefusals(t *testing.T) {
 		},
 		"an elastic 10 cm wide cannot be; ask for 0.6 cm to 8 cm": func(_ *Measures, o *Options) { o.Opening, o.Elastic = ElasticWaist, 100 },
 		"the hip ease is -2 cm; it cannot be negative":            func(_ *Measures, o *Options) { o.HipEase = -20 },
-	} {
-		m, o := size12, Options{}
-		change(&m, &o)
-		_, err := Draft(m, o)
-		assert.ErrorContains(t, err, want)
-	}
+	})
 }
 
 func TestSheetsAreWhole(t *testing.T) {

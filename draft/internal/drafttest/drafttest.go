@@ -49,3 +49,21 @@ func SheetsAreWhole(t require.TestingT, sheets []construct.Sheet) {
 		}
 	}
 }
+
+// Drafted is a block as drafted, which must not be refused.
+func Drafted[M, O, B any](t require.TestingT, draft func(M, O) (B, error), m M, o O) B {
+	block, err := draft(m, o)
+	require.NoError(t, err)
+	return block
+}
+
+// Refuses checks that each change of measures and options is refused with the
+// words that stand for it.
+func Refuses[M, O, B any](t require.TestingT, draft func(M, O) (B, error), m M, o O, changes map[string]func(*M, *O)) {
+	for want, change := range changes {
+		measures, options := m, o
+		change(&measures, &options)
+		_, err := draft(measures, options)
+		assert.ErrorContains(t, err, want)
+	}
+}
