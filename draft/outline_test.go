@@ -11,6 +11,7 @@ import (
 
 	"ellwand/draft"
 	"ellwand/draft/construct"
+	"ellwand/draft/internal/drafttest"
 	"ellwand/draft/internal/variants"
 	"ellwand/pieces"
 )
@@ -57,10 +58,10 @@ func checkOutline(t require.TestingT, p pieces.Piece) {
 		last := len(p.Edges)
 		before, after := p.Edges[(i+last-1)%last], p.Edges[(i+1)%last]
 		if !isLeft(before) {
-			assert.InDelta(t, 90, corner(before, edge), 0.01, "%s: %s at the %s", p.Name, before.Name, edge.Name)
+			assert.InDelta(t, 90, drafttest.Corner(t, p, before.Name), 0.01, "%s: %s at the %s", p.Name, before.Name, edge.Name)
 		}
 		if !isLeft(after) {
-			assert.InDelta(t, 90, corner(edge, after), 0.01, "%s: %s at the %s", p.Name, after.Name, edge.Name)
+			assert.InDelta(t, 90, drafttest.Corner(t, p, edge.Name), 0.01, "%s: %s at the %s", p.Name, after.Name, edge.Name)
 		}
 	}
 }
@@ -68,12 +69,6 @@ func checkOutline(t require.TestingT, p pieces.Piece) {
 // isLeft says that an edge leaves a centre line on purpose at another angle:
 // the top of a vent.
 func isLeft(edge pieces.Edge) bool { return edge.Name == "vent top" }
-
-// corner is the inner angle in degrees where one edge runs into the next.
-func corner(edge, next pieces.Edge) float64 {
-	in, out := edge.Path[len(edge.Path)-1].Tangent(1), next.Path[0].Tangent(0)
-	return 180 - bend(in, out)
-}
 
 // bend is the turn from one direction to another in degrees, to the left
 // positive.
