@@ -289,7 +289,11 @@ func (e *env) reportPrint(work *job.Work, layout sheet.Layout, pages []drawing.P
 	}
 	fmt.Fprintf(e.out, "%d pieces on %s of %s, %s in all, written to %s\n", report.Pieces,
 		counted(report.Sheets, "sheet"), p.paper.name, counted(report.Pages, "page"), report.File)
-	fmt.Fprintln(e.out, "Print at 100 %, not fitted to the page, and measure the square of 10 cm on the first page before you cut.")
+	square := "10 cm"
+	if work.InInches() {
+		square = "4 in"
+	}
+	fmt.Fprintf(e.out, "Print at 100 %%, not fitted to the page, and measure the square of %s on the first page before you cut.\n", square)
 	return nil
 }
 
