@@ -5,8 +5,8 @@ import (
 )
 
 const (
-	compressFirst = 0.0005
-	compressLast  = 0.00001
+	compressFirst = 0.005
+	compressLast  = 0.001
 )
 
 var compressEffort = effort{patience: 100, strikes: 5}
