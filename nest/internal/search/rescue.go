@@ -10,8 +10,8 @@ const (
 )
 
 // rescue parts the few pieces that overlap when a separation gives up, by
-// linear programs that may lengthen the strip. Many a layout that fails on a
-// strip shorter by a thousandth overlaps by less than that: parted, it is
+// linear programs that may lengthen the strip. Most layouts that fail overlap
+// in two to ten places by a thousandth of the length or so: parted, many are
 // still shorter than the best. It returns whether it succeeded; if not, the
 // state is as before.
 func (r *Searcher) rescue() bool {
