@@ -58,7 +58,7 @@ func checkAllowances(asked map[string]float64) error {
 		case math.IsNaN(mm) || mm < 0:
 			return construct.Refuse("allowances: the seam allowance on %q is %s; it cannot be negative", name, construct.Length(mm))
 		case mm > 150:
-			return construct.Refuse("allowances: the seam allowance on %q is %s; 15 cm is the most: check the figure and its unit", name, construct.Length(mm))
+			return construct.Refuse("allowances: the seam allowance on %q is %s; %s is the most: check the figure and its unit", name, construct.Length(mm), construct.AtMost(150))
 		}
 	}
 	return nil

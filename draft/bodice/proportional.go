@@ -53,7 +53,7 @@ func (o Options) checkProportional() error {
 	case o.Method != Proportional:
 		return nil
 	case o.Fit != Close:
-		return construct.Refuse("bodice: the proportional draft has one fit, with 12 cm of ease; leave out the fit, or ask for another bust ease")
+		return construct.Refuse("bodice: the proportional draft has one fit, with %s of ease; leave out the fit, or ask for another bust ease", construct.Length(proportionalBustEase))
 	case o.Shaping == NoDart:
 		return construct.Refuse("bodice: the proportional draft shapes a bust; for one without a dart draft it to measurements")
 	case o.Princess != NoPrincess || o.Yoke != 0:

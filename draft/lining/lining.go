@@ -48,7 +48,7 @@ func Of(shell pieces.Piece, o Options) (Lining, error) {
 	case o.Shorter < 0:
 		return Lining{}, construct.Refuse("lining: it is %s shorter than the shell; that cannot be negative", construct.Length(o.Shorter))
 	case o.BackPleat < 0 || o.BackPleat > 100:
-		return Lining{}, construct.Refuse("lining: a back pleat of %s cannot be; ask for 1 to 10 cm", construct.Length(o.BackPleat))
+		return Lining{}, construct.Refuse("lining: a back pleat of %s cannot be; ask for %s to %s", construct.Length(o.BackPleat), construct.Length(10), construct.AtMost(100))
 	}
 	d := deriving{piece: shell, more: map[string]float64{}}
 	d.piece.Name, d.piece.Kind = shell.Name+" lining", pieces.Lining

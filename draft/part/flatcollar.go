@@ -34,7 +34,7 @@ func flatCollar(m Measures, o Options, name string) (Block, error) {
 		return Block{}, construct.Refuse("%s: a depth of %s is more than the shoulder has room for; ask for %s or less", name, construct.Length(depth), construct.AtMost(shoulder-shoulderLeft))
 	}
 	if overlap < 0 || overlap > shoulder/2 {
-		return Block{}, construct.Refuse("%s: an overlap of %s at the shoulder tip cannot be drawn; ask for 1 to 2 cm", name, construct.Length(overlap))
+		return Block{}, construct.Refuse("%s: an overlap of %s at the shoulder tip cannot be drawn; ask for %s to %s", name, construct.Length(overlap), construct.Length(10), construct.Length(20))
 	}
 	piece := n.flat(name, depth, overlap, shoulder)
 	return Block{Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{n.flatSheet(name, depth, overlap)}, Pairings: []construct.Pairing{n.matched(piece)}}, nil

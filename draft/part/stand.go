@@ -53,7 +53,7 @@ func shirtCollar(m Measures, o Options, name string) (Block, error) {
 	}
 	switch {
 	case deep < standLeast || deep > standMost:
-		return Block{}, construct.Refuse("%s: a stand of %s cannot be worn; ask for %s to %s, 3 cm is usual", name, construct.Length(deep), construct.AtLeast(standLeast), construct.AtMost(standMost))
+		return Block{}, construct.Refuse("%s: a stand of %s cannot be worn; ask for %s to %s, %s is usual", name, construct.Length(deep), construct.AtLeast(standLeast), construct.AtMost(standMost), construct.Length(usualStand))
 	case fall < deep+fallCovers:
 		return Block{}, construct.Refuse("%s: a depth of %s does not cover the seam of a stand of %s; ask for %s or more", name, construct.Length(fall), construct.Length(deep), construct.AtLeast(deep+fallCovers))
 	}
@@ -133,7 +133,7 @@ func mandarinCollar(m Measures, o Options, name string) (Block, error) {
 	}
 	depth := o.FinishedDepth()
 	if depth < 15 || depth > standMost {
-		return Block{}, construct.Refuse("%s: a depth of %s cannot be worn; ask for %s to %s, 3.5 cm is usual", name, construct.Length(depth), construct.AtLeast(standLeast), construct.AtMost(standMost))
+		return Block{}, construct.Refuse("%s: a depth of %s cannot be worn; ask for %s to %s, %s is usual", name, construct.Length(depth), construct.AtLeast(standLeast), construct.AtMost(standMost), construct.Length(35))
 	}
 	rim := bandRim(n.first, n.second, mandarinRise)
 	top := inward(rim, depth)

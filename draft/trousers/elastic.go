@@ -43,7 +43,7 @@ func (f *figures) settleEase() {
 // hips.
 func (f *figures) widenWaist(asked bool) error {
 	if f.Elastic < leastElastic || f.Elastic > mostElastic {
-		return construct.Refuse("trousers: an elastic %s wide cannot be; ask for %s to %s, 2.5 cm is usual", construct.Length(f.Elastic), construct.AtLeast(leastElastic), construct.AtMost(mostElastic))
+		return construct.Refuse("trousers: an elastic %s wide cannot be; ask for %s to %s, %s is usual", construct.Length(f.Elastic), construct.AtLeast(leastElastic), construct.AtMost(mostElastic), construct.Length(usualElastic))
 	}
 	least := f.Hip + overHips
 	if asked {
