@@ -16,10 +16,13 @@ func Stages(unlike bool) []float64 {
 const (
 	// exploreShare of the budget goes to exploring, the rest to compressing.
 	exploreShare = 0.8
-	// exploreStep is how much shorter than the best layout the strip is made.
-	// Rescue finds what lies between, and of 0.1, 0.3, 0.5, 1 and 2 % it did
-	// best (nest/README.md).
+	// exploreStep is how much shorter than the best layout the strip is made,
+	// as a share of its length, while that succeeds without a restart. Rescue
+	// finds what lies between, and of 0.1, 0.3, 0.5, 1 and 2 % it did best in
+	// short runs (nest/README.md).
 	exploreStep = 0.01
+	// exploreLeast is the smallest step after a restart.
+	exploreLeast = 0.001
 	// shortenAfter is the number of passes that a step must have taken before
 	// linear programs are tried: they take the time of some thirty and gain 0.1
 	// to 1 % (measured at 85 to 89 % density).
@@ -30,6 +33,7 @@ var exploreEffort = effort{patience: 200, strikes: 3}
 
 func (r *Searcher) explore(until float64) {
 	target, ok := r.shrunk(exploreStep)
+	restarted := false
 	for ok && !r.over(until) {
 		before := r.s.passes
 		if r.separate(exploreEffort, until) {
@@ -38,7 +42,8 @@ func (r *Searcher) explore(until float64) {
 			}
 			r.accept(r.s.spots(), r.s.used())
 			r.pool = r.pool[:0]
-			target, ok = r.shrunk(exploreStep)
+			target, ok = r.shrunk(r.nextStep(restarted))
+			restarted = false
 			continue
 		}
 		if r.spent() >= until {
@@ -46,7 +51,19 @@ func (r *Searcher) explore(until float64) {
 		}
 		r.remember()
 		r.restart(target)
+		restarted = true
 	}
+}
+
+// nextStep is the share by which the strip is shortened after a success. Where
+// that took a restart it is any from 0.1 to 1 %, small ones as likely as large:
+// some sets are then filled by small steps only, others by rescue from large
+// ones (nest/README.md).
+func (r *Searcher) nextStep(restarted bool) float64 {
+	if !restarted {
+		return exploreStep
+	}
+	return exploreLeast * math.Pow(exploreStep/exploreLeast, r.rng.Float64())
 }
 
 // shrunk loads the best layout on a strip shorter by the given share: what

@@ -1,0 +1,23 @@
+package search
+
+import (
+	"math/rand/v2"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+func TestStepsAreLargeUntilARestart(t *testing.T) {
+	r := &Searcher{rng: rand.New(rand.NewPCG(1, 1))}
+	assert.Equal(t, exploreStep, r.nextStep(false))
+	small := 0
+	for range 1000 {
+		step := r.nextStep(true)
+		assert.GreaterOrEqual(t, step, exploreLeast)
+		assert.LessOrEqual(t, step, exploreStep)
+		if step < 0.00316 { // the geometric mean
+			small++
+		}
+	}
+	assert.InDelta(t, 500, small, 80, "as many small steps as large")
+}
