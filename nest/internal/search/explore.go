@@ -16,13 +16,10 @@ func Stages(unlike bool) []float64 {
 const (
 	// exploreShare of the budget goes to exploring, the rest to compressing.
 	exploreShare = 0.8
-	// exploreStep is how much shorter than the best layout the strip is made,
-	// as a share of its length, while that succeeds without a restart. Rescue
-	// finds what lies between, and of 0.1, 0.3, 0.5, 1 and 2 % it did best in
-	// short runs (nest/README.md).
-	exploreStep = 0.01
-	// exploreLeast is the smallest step after a restart.
+	// exploreLeast and exploreMost are between what the strip is made shorter
+	// than the best layout, as shares of its length (nest/README.md).
 	exploreLeast = 0.001
+	exploreMost  = 0.01
 	// shortenAfter is the number of passes that a step must have taken before
 	// linear programs are tried: they take the time of some thirty and gain 0.1
 	// to 1 % (measured at 85 to 89 % density).
@@ -32,8 +29,7 @@ const (
 var exploreEffort = effort{patience: 200, strikes: 3}
 
 func (r *Searcher) explore(until float64) {
-	target, ok := r.shrunk(exploreStep)
-	restarted := false
+	target, ok := r.shrunk(r.exploreStep())
 	for ok && !r.over(until) {
 		before := r.s.passes
 		if r.separate(exploreEffort, until) {
@@ -42,8 +38,7 @@ func (r *Searcher) explore(until float64) {
 			}
 			r.accept(r.s.spots(), r.s.used())
 			r.pool = r.pool[:0]
-			target, ok = r.shrunk(r.nextStep(restarted))
-			restarted = false
+			target, ok = r.shrunk(r.exploreStep())
 			continue
 		}
 		if r.spent() >= until {
@@ -51,19 +46,14 @@ func (r *Searcher) explore(until float64) {
 		}
 		r.remember()
 		r.restart(target)
-		restarted = true
 	}
 }
 
-// nextStep is the share by which the strip is shortened after a success. Where
-// that took a restart it is any from 0.1 to 1 %, small ones as likely as large:
-// some sets are then filled by small steps only, others by rescue from large
-// ones (nest/README.md).
-func (r *Searcher) nextStep(restarted bool) float64 {
-	if !restarted {
-		return exploreStep
-	}
-	return exploreLeast * math.Pow(exploreStep/exploreLeast, r.rng.Float64())
+// exploreStep is the share by which the strip is shortened next, small ones as
+// likely as large: some sets are filled by small steps only, others by rescue
+// from large ones.
+func (r *Searcher) exploreStep() float64 {
+	return exploreLeast * math.Pow(exploreMost/exploreLeast, r.rng.Float64())
 }
 
 // shrunk loads the best layout on a strip shorter by the given share: what

@@ -7,14 +7,13 @@ import (
 	"github.com/stretchr/testify/assert"
 )
 
-func TestStepsAreLargeUntilARestart(t *testing.T) {
+func TestSmallStepsAreAsLikelyAsLarge(t *testing.T) {
 	r := &Searcher{rng: rand.New(rand.NewPCG(1, 1))}
-	assert.Equal(t, exploreStep, r.nextStep(false))
 	small := 0
 	for range 1000 {
-		step := r.nextStep(true)
+		step := r.exploreStep()
 		assert.GreaterOrEqual(t, step, exploreLeast)
-		assert.LessOrEqual(t, step, exploreStep)
+		assert.LessOrEqual(t, step, exploreMost)
 		if step < 0.00316 { // the geometric mean
 			small++
 		}
