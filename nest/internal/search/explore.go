@@ -20,6 +20,9 @@ const (
 	// than the best layout, as shares of its length (nest/README.md).
 	exploreLeast = 0.001
 	exploreMost  = 0.01
+	// exploreRestarts is how often a length is tried before another is drawn:
+	// one out of reach would be kept until rescue finds something.
+	exploreRestarts = 10
 	// shortenAfter is the number of passes that a step must have taken before
 	// linear programs are tried: they take the time of some thirty and gain 0.1
 	// to 1 % (measured at 85 to 89 % density).
@@ -30,7 +33,7 @@ var exploreEffort = effort{patience: 200, strikes: 3}
 
 func (r *Searcher) explore(until float64) {
 	target, ok := r.shrunk(r.exploreStep())
-	for ok && !r.over(until) {
+	for restarts := 0; ok && !r.over(until); {
 		before := r.s.passes
 		if r.separate(exploreEffort, until) {
 			if r.s.passes-before > shortenAfter {
@@ -39,20 +42,34 @@ func (r *Searcher) explore(until float64) {
 			r.accept(r.s.spots(), r.s.used())
 			r.pool = r.pool[:0]
 			target, ok = r.shrunk(r.exploreStep())
+			restarts = 0
 			continue
 		}
 		if r.spent() >= until {
 			return
 		}
 		r.remember()
+		if restarts++; restarts%exploreRestarts == 0 {
+			if target, ok = r.shorter(r.drawnStep()); !ok {
+				return
+			}
+		}
 		r.restart(target)
 	}
 }
 
-// exploreStep is the share by which the strip is shortened next, small ones as
-// likely as large: some sets are filled by small steps only, others by rescue
-// from large ones.
+// exploreStep is the share by which the strip is shortened next. Some sets are
+// filled by small steps only, others by rescue from large ones; so every second
+// search takes the largest step always, and the others draw theirs, small ones
+// as likely as large.
 func (r *Searcher) exploreStep() float64 {
+	if r.largeSteps {
+		return exploreMost
+	}
+	return r.drawnStep()
+}
+
+func (r *Searcher) drawnStep() float64 {
 	return exploreLeast * math.Pow(exploreMost/exploreLeast, r.rng.Float64())
 }
 
@@ -60,8 +77,7 @@ func (r *Searcher) exploreStep() float64 {
 // lies right of a random cut moves left. It returns false when a piece has no
 // place on that strip.
 func (r *Searcher) shrunk(share float64) (target float64, ok bool) {
-	target = math.Max(r.length*(1-share), r.budget.Floor())
-	if !r.s.possible(target) {
+	if target, ok = r.shorter(share); !ok {
 		return target, false
 	}
 	cut := r.rng.Float64() * target
@@ -74,4 +90,11 @@ func (r *Searcher) shrunk(share float64) (target float64, ok bool) {
 	r.s.forget()
 	r.s.load(spots, target)
 	return target, true
+}
+
+// shorter is the length of the best layout less the given share, and whether
+// every piece has a place on such a strip.
+func (r *Searcher) shorter(share float64) (target float64, ok bool) {
+	target = math.Max(r.length*(1-share), r.budget.Floor())
+	return target, r.s.possible(target)
 }

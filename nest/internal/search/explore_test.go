@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"ellwand/nest/internal/model"
 )
 
 func TestSmallStepsAreAsLikelyAsLarge(t *testing.T) {
@@ -19,4 +21,14 @@ func TestSmallStepsAreAsLikelyAsLarge(t *testing.T) {
 		}
 	}
 	assert.InDelta(t, 500, small, 80, "as many small steps as large")
+}
+
+func TestEverySecondSearchTakesLargeStepsOnly(t *testing.T) {
+	m := model.New(10, 0, 0)
+	drawn := New(m, 1, 0, endless{}, nil)
+	large := New(m, 1, 1, endless{}, nil)
+	for range 10 {
+		assert.Less(t, drawn.exploreStep(), exploreMost)
+		assert.Equal(t, exploreMost, large.exploreStep())
+	}
 }

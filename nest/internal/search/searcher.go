@@ -24,6 +24,8 @@ type Searcher struct {
 	rng    *rand.Rand
 	budget Budget
 	report func(Outcome)
+	// largeSteps says that exploring takes the largest step always.
+	largeSteps bool
 
 	best   []Spot
 	length float64
@@ -31,10 +33,15 @@ type Searcher struct {
 	pool   []poolMember
 }
 
-// New makes a searcher. report is called with each better layout.
+// New makes a searcher. Those of one seed differ by their stream, in the random
+// numbers and, odd ones from even ones, in the steps. report is called with each
+// better layout.
 func New(m *model.Model, seed, stream uint64, budget Budget, report func(Outcome)) *Searcher {
 	rng := rand.New(rand.NewPCG(seed, stream))
-	return &Searcher{m: m, s: newState(m, rng), rng: rng, budget: budget, report: report}
+	return &Searcher{
+		m: m, s: newState(m, rng), rng: rng, budget: budget, report: report,
+		largeSteps: stream%2 == 1,
+	}
 }
 
 // Passes made so far.
