@@ -48,7 +48,7 @@ func TestRequireBothLays(t *testing.T) {
 	assert.LessOrEqual(t, open.Length, folded.Length+1e-6, "an open lay is never longer")
 	for _, plan := range got.Lays {
 		assert.GreaterOrEqual(t, plan.Length, plan.Bound)
-		assert.GreaterOrEqual(t, plan.Buy, plan.Length)
+		assert.GreaterOrEqual(t, plan.Buy, plan.Length-1e-6, "less above a step is noise to measure.RoundUp")
 		assert.Less(t, plan.Buy, plan.Length+100)
 		// The area of the blouse by hand, from its corners, in mm2: the front
 		// twice 73,600 and the panel 38,100 by the shoelace formula,
