@@ -48,6 +48,11 @@ func (r *Searcher) explore(until float64) {
 		if r.spent() >= until {
 			return
 		}
+		if r.isStuck() && r.beginAnew() {
+			target, ok = r.shrunk(r.exploreStep())
+			restarts = 0
+			continue
+		}
 		r.remember()
 		if restarts++; restarts%exploreRestarts == 0 {
 			if target, ok = r.shorter(r.drawnStep()); !ok {
@@ -58,10 +63,10 @@ func (r *Searcher) explore(until float64) {
 	}
 }
 
-// exploreStep is the share by which the strip is shortened next. Some sets are
-// filled by small steps only, others by rescue from large ones; so every second
-// search takes the largest step always, and the others draw theirs, small ones
-// as likely as large.
+// exploreStep is the share by which the strip is shortened after a gain. Some
+// sets are filled by small steps only, others by rescue from large ones; so
+// every second search takes the largest step, and the others draw theirs. Where
+// a length is given up for another, both draw.
 func (r *Searcher) exploreStep() float64 {
 	if r.largeSteps {
 		return exploreMost
@@ -69,6 +74,7 @@ func (r *Searcher) exploreStep() float64 {
 	return r.drawnStep()
 }
 
+// drawnStep is a small step as likely as a large one.
 func (r *Searcher) drawnStep() float64 {
 	return exploreLeast * math.Pow(exploreMost/exploreLeast, r.rng.Float64())
 }

@@ -32,3 +32,27 @@ func TestEverySecondSearchTakesLargeStepsOnly(t *testing.T) {
 		assert.Equal(t, exploreMost, large.exploreStep())
 	}
 }
+
+// watched is a budget of so many passes that notes the lengths of strip on
+// which they are made.
+type watched struct {
+	endless
+	most    int
+	state   *state
+	lengths map[float64]int
+}
+
+func (w *watched) Spent(passes int) float64 {
+	w.lengths[w.state.length] = passes
+	return float64(passes) / float64(w.most)
+}
+
+func TestLengthIsGivenUpAfterTenRestarts(t *testing.T) {
+	r := pressed(30) // the shortest there is
+	restart := exploreEffort.patience * exploreEffort.strikes
+	w := &watched{most: 35 * restart, state: r.s, lengths: map[float64]int{}}
+	r.budget = w
+	r.explore(1)
+	assert.GreaterOrEqual(t, len(w.lengths), 2, "a length out of reach is not kept")
+	assert.LessOrEqual(t, len(w.lengths), 1+35/exploreRestarts)
+}

@@ -24,11 +24,16 @@ type Searcher struct {
 	rng    *rand.Rand
 	budget Budget
 	report func(Outcome)
-	// largeSteps says that exploring takes the largest step always.
+	// largeSteps says that after a gain the largest step is taken.
 	largeSteps bool
 
+	// best is the shortest layout since the search began, or began anew.
 	best   []Spot
 	length float64
+	// reported is the length of the shortest layout of all.
+	reported float64
+	// Passes made when this start was begun, and when it last gained.
+	begun, gained int
 	least  *float64 // overlap of the best layout on a sheet
 	pool   []poolMember
 }
@@ -40,7 +45,7 @@ func New(m *model.Model, seed, stream uint64, budget Budget, report func(Outcome
 	rng := rand.New(rand.NewPCG(seed, stream))
 	return &Searcher{
 		m: m, s: newState(m, rng), rng: rng, budget: budget, report: report,
-		largeSteps: stream%2 == 1,
+		largeSteps: stream%2 == 1, reported: math.Inf(1),
 	}
 }
 
@@ -76,7 +81,7 @@ func (r *Searcher) Adopt(found Outcome) {
 		return
 	}
 	r.best = append([]Spot(nil), found.Spots...)
-	r.length = found.Length
+	r.length, r.gained = found.Length, r.s.passes
 	r.pool = r.pool[:0]
 }
 
@@ -107,7 +112,11 @@ func (r *Searcher) floor() float64 { return r.budget.Floor() + 2*r.m.Touch }
 
 func (r *Searcher) accept(spots []Spot, length float64) {
 	r.best = append([]Spot(nil), spots...)
-	r.length = length
+	r.length, r.gained = length, r.s.passes
+	if length >= r.reported {
+		return
+	}
+	r.reported = length
 	r.report(Outcome{Spots: r.best, Length: length})
 }
 
