@@ -34,21 +34,11 @@ var exploreEffort = effort{patience: 200, strikes: 3}
 func (r *Searcher) explore(until float64) {
 	target, ok := r.shrunk(r.exploreStep())
 	for restarts := 0; ok && !r.over(until); {
-		before := r.s.passes
-		if r.separate(exploreEffort, until) {
-			if r.s.passes-before > shortenAfter {
-				r.shorten()
-			}
-			r.accept(r.s.spots(), r.s.used())
-			r.pool = r.pool[:0]
-			target, ok = r.shrunk(r.exploreStep())
-			restarts = 0
-			continue
-		}
-		if r.spent() >= until {
+		gained := r.fill(until)
+		if !gained && r.spent() >= until {
 			return
 		}
-		if r.isStuck() && r.beginAnew() {
+		if gained || r.isStuck() && r.beginAnew() {
 			target, ok = r.shrunk(r.exploreStep())
 			restarts = 0
 			continue
@@ -61,6 +51,21 @@ func (r *Searcher) explore(until float64) {
 		}
 		r.restart(target)
 	}
+}
+
+// fill separates the pieces on the strip that is loaded, and accepts the layout
+// where it can.
+func (r *Searcher) fill(until float64) bool {
+	before := r.s.passes
+	if !r.separate(exploreEffort, until) {
+		return false
+	}
+	if r.s.passes-before > shortenAfter {
+		r.shorten()
+	}
+	r.accept(r.s.spots(), r.s.used())
+	r.pool = r.pool[:0]
+	return true
 }
 
 // exploreStep is the share by which the strip is shortened after a gain. Some
