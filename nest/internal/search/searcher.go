@@ -34,8 +34,9 @@ type Searcher struct {
 	reported float64
 	// Passes made when this start was begun, and when it last gained.
 	begun, gained int
-	least         *float64 // overlap of the best layout on a sheet
-	pool          []poolMember
+
+	least *float64 // overlap of the best layout on a sheet
+	pool  []poolMember
 }
 
 // New makes a searcher. Those of one seed differ by their stream, in the random
