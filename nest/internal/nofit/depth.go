@@ -57,6 +57,13 @@ func (t *Table) storeCorners(distance []float64) {
 			t.cells[k].corners[c] = int16(math.Max(-16000, math.Round(distance[i]/t.unit)))
 		}
 	}
+	t.depthUnit = deepest / math.MaxUint8
+	t.depths = make([]uint8, len(t.cells))
+	for k := range t.cells {
+		if d := distance[k/t.nx*w+k%t.nx]; d > 0 {
+			t.depths[k] = uint8(math.Ceil(d / t.depthUnit))
+		}
+	}
 }
 
 // seed measures the corners of each boundary cell against its stretches.

@@ -26,6 +26,8 @@ type Table struct {
 	nx, ny         int
 	cells          []cell
 	unit           float64 // depth of 1 in a cell's corners
+	depths         []uint8 // of the low corner of each cell; 0 outside the region
+	depthUnit      float64 // depth of 1 in depths
 	planes         []plane
 	edges          []Segment // boundary of the region, cut to cells; while it is made
 	stretches      []stretch // of edges in each cell; while it is made
@@ -96,5 +98,5 @@ func (t *Table) column(v, start float64, n int) int {
 
 // Bytes is about the memory that the table holds.
 func (t *Table) Bytes() int {
-	return 12*len(t.cells) + 32*len(t.planes)
+	return 13*len(t.cells) + 32*len(t.planes)
 }

@@ -1,6 +1,10 @@
 package search
 
-import "math"
+import (
+	"math"
+
+	"ellwand/nest/internal/nofit"
+)
 
 // neighbour is a body that a piece may overlap while it moves in a region.
 type neighbour struct {
@@ -15,6 +19,8 @@ type scratch struct {
 	near, moved []neighbour
 	order       []int
 	bites       []bite
+	field       nofit.Field
+	places      []place
 }
 
 // gather appends the bodies that piece i, as the given shape, can overlap

@@ -61,21 +61,16 @@ func (s *state) improve(i int) bool {
 	return true
 }
 
-// better looks at sampled spots, descends from the best few, where it lies
-// among them, and stops at the first without overlap.
+// better looks at spots nearby and all over the strip, descends from the best
+// few, where it lies among them, and stops at the first without overlap.
 func (s *state) better(i int, best found, size float64) found {
 	var few bestFew
 	few.offer(best)
-	for k := range nearSamples + uniformSamples {
-		at := s.nearby // first, so that the limit is low for the many elsewhere
-		if k >= nearSamples {
-			at = s.anywhere
-		}
-		f := found{at: at(i)}
-		if f.cost = s.cost(i, f.at, few.limit()); f.cost == 0 {
-			return f
-		}
-		few.offer(f)
+	if f, free := s.sample(i, nearSamples, s.nearby, &few); free {
+		return f
+	}
+	if f, free := s.sampleAfar(i, &few); free {
+		return f
 	}
 	for k := range few.n {
 		f := s.descend(i, few.list[k], radiusFirst*size)
@@ -87,4 +82,27 @@ func (s *state) better(i int, best found, size float64) found {
 		}
 	}
 	return best
+}
+
+// sampleAfar offers spots all over the strip: those of a survey, or random ones
+// while it is not possible.
+func (s *state) sampleAfar(i int, few *bestFew) (found, bool) {
+	places, ok := s.survey(i)
+	if !ok {
+		return s.sample(i, uniformSamples, s.anywhere, few)
+	}
+	k := 0
+	return s.sample(i, len(places), func(int) Spot { k++; return places[k-1].at }, few)
+}
+
+// sample offers so many spots, and stops at one without overlap.
+func (s *state) sample(i, count int, next func(i int) Spot, few *bestFew) (free found, ok bool) {
+	for range count {
+		f := found{at: next(i)}
+		if f.cost = s.cost(i, f.at, few.limit()); f.cost == 0 {
+			return f, true
+		}
+		few.offer(f)
+	}
+	return found{}, false
 }
