@@ -19,7 +19,6 @@ func gapped() *state {
 	m.Touch = 1e-8 * m.Width
 	base, _ := m.AddBase([]orb.Point{{-5, -5}, {5, -5}, {5, 5}, {-5, 5}}, false)
 	shape := m.AddShape(model.Shape{Base: base, FlipX: 1, FlipY: 1, HalfX: 5, HalfY: 5})
-	s := newState(m, rand.New(rand.NewPCG(1, 2)))
 	var spots []Spot
 	for i := range 10 {
 		m.Pieces = append(m.Pieces, model.Piece{Copy: i, Shapes: []int{shape}})
@@ -29,7 +28,7 @@ func gapped() *state {
 	for i := 7; i < 10; i++ {
 		spots[i].X += 10
 	}
-	s = newState(m, rand.New(rand.NewPCG(1, 2)))
+	s := newState(m, rand.New(rand.NewPCG(1, 2)))
 	s.load(spots, 110)
 	return s
 }
