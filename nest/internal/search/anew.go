@@ -1,8 +1,8 @@
 package search
 
 // anewPatience is the number of passes, on top of those that led to its last
-// gain, after which a start without gain is given up (nest/README.md): a quarter
-// of a minute of a set of 24 pieces.
+// gain, after which a start without gain is given up (nest/README.md): half a
+// minute of a set of 24 pieces.
 const anewPatience = 100_000
 
 // isStuck reports that the start which is followed has gone as long without

@@ -52,23 +52,10 @@ func (s *state) survey(i int) ([]place, bool) {
 // surveyTurn adds the cheapest places in one turn.
 func (s *state) surveyTurn(i, shape int, kept []place) ([]place, bool) {
 	x, y := s.spans(i, shape)
-	length, width := (x.high-x.low)*min(1, surveyPieces/float64(s.pieces)), y.high-y.low
-	left := x.low - length + s.rng.Float64()*(x.high-x.low+length)
-	left = max(x.low, min(x.high-length, left)) // or the ends would be seen less
-	f := &s.scratch.field
-	f.Reset(gridOf(length, width))
-	f.StepX, f.StepY = length/float64(f.NX), width/float64(f.NY)
-	f.X, f.Y = left+s.rng.Float64()*f.StepX, y.low+s.rng.Float64()*f.StepY
-
-	near := s.gather(i, shape, left+length/2, y.low+width/2, max(length, width)/2, s.scratch.near[:0])
-	s.scratch.near = near
-	if slices.ContainsFunc(near, func(v neighbour) bool { return !v.meeting.view.Known() }) {
+	if !s.judge(i, shape, x, y) {
 		return kept, false
 	}
-	for k := range near {
-		v := &near[k]
-		v.meeting.view.AddTo(f, v.x, v.y, v.factor)
-	}
+	f := &s.scratch.field
 	for k, cost := range f.Costs {
 		if len(kept) == surveyKept && cost >= kept[surveyKept-1].cost || f.Undercut(k) {
 			continue
@@ -77,6 +64,28 @@ func (s *state) surveyTurn(i, shape int, kept []place) ([]place, bool) {
 		kept = keepCheapest(kept, place{at, cost})
 	}
 	return kept, true
+}
+
+// judge fills the field with what a stretch of the strip costs piece i in one
+// turn.
+func (s *state) judge(i, shape int, x, y span) bool {
+	length, width := (x.high-x.low)*min(1, surveyPieces/float64(s.pieces)), y.high-y.low
+	left := x.low - length + s.rng.Float64()*(x.high-x.low+length)
+	left = max(x.low, min(x.high-length, left)) // or the ends would be seen less
+	near := s.gather(i, shape, left+length/2, y.low+width/2, max(length, width)/2, s.scratch.near[:0])
+	s.scratch.near = near
+	if slices.ContainsFunc(near, func(v neighbour) bool { return !v.meeting.view.Known() }) {
+		return false
+	}
+	f := &s.scratch.field
+	f.Reset(gridOf(length, width))
+	f.StepX, f.StepY = length/float64(f.NX), width/float64(f.NY)
+	f.X, f.Y = left+s.rng.Float64()*f.StepX, y.low+s.rng.Float64()*f.StepY
+	for k := range near {
+		v := &near[k]
+		v.meeting.view.AddTo(f, v.x, v.y, v.factor)
+	}
+	return true
 }
 
 // gridOf returns how many columns and rows of about square cells a stretch is
