@@ -143,14 +143,19 @@ func (p *program) separate(i, j int, s, o model.Spot) {
 	if p.m.Bases[sa.Base].Obstacle || p.m.Bases[sb.Base].Obstacle {
 		gap = 0
 	}
+	parts := p.m.PartsOf(s.Shape)
+	boxes := make([]orb.Bound, len(parts))
+	for k, a := range parts {
+		boxes[k] = orb.MultiPoint(a).Bound()
+	}
 	for _, b := range p.m.PartsOf(o.Shape) {
 		b = convex.Negate(b)
 		if gap > 0 {
 			b = convex.Sum(b, convex.Disc(gap))
 		}
 		box := orb.MultiPoint(b).Bound()
-		for _, a := range p.m.PartsOf(s.Shape) {
-			if apart(orb.MultiPoint(a).Bound(), box, dx, dy, 2*p.reach) {
+		for k, a := range parts {
+			if apart(boxes[k], box, dx, dy, 2*p.reach) {
 				continue
 			}
 			if nx, ny, c, ok := bestLine(a, b, dx, dy, 2*p.reach); ok {

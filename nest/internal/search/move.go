@@ -66,11 +66,15 @@ func (s *state) improve(i int) bool {
 func (s *state) better(i int, best found, size float64) found {
 	var few bestFew
 	few.offer(best)
-	if f, free := s.sample(i, nearSamples, s.nearby, &few); free {
-		return f
+	for range nearSamples { // first, so that the limit is low for those afar
+		if f := s.look(i, s.nearby(i), &few); f.cost == 0 {
+			return f
+		}
 	}
-	if f, free := s.sampleAfar(i, &few); free {
-		return f
+	for _, p := range s.afar(i) {
+		if f := s.look(i, p.at, &few); f.cost == 0 {
+			return f
+		}
 	}
 	for k := range few.n {
 		f := s.descend(i, few.list[k], radiusFirst*size)
@@ -84,25 +88,24 @@ func (s *state) better(i int, best found, size float64) found {
 	return best
 }
 
-// sampleAfar offers spots all over the strip: those of a survey, or random ones
-// while it is not possible.
-func (s *state) sampleAfar(i int, few *bestFew) (found, bool) {
-	places, ok := s.survey(i)
-	if !ok {
-		return s.sample(i, uniformSamples, s.anywhere, few)
-	}
-	k := 0
-	return s.sample(i, len(places), func(int) Spot { k++; return places[k-1].at }, few)
+// look offers a spot with its cost, which may be cut short where it is no
+// longer among the best.
+func (s *state) look(i int, at Spot, few *bestFew) found {
+	f := found{at, s.cost(i, at, few.limit())}
+	few.offer(f)
+	return f
 }
 
-// sample offers so many spots, and stops at one without overlap.
-func (s *state) sample(i, count int, next func(i int) Spot, few *bestFew) (free found, ok bool) {
-	for range count {
-		f := found{at: next(i)}
-		if f.cost = s.cost(i, f.at, few.limit()); f.cost == 0 {
-			return f, true
-		}
-		few.offer(f)
+// afar returns places all over the strip: those of a survey, or random ones
+// while it is not possible.
+func (s *state) afar(i int) []place {
+	if places, ok := s.survey(i); ok {
+		return places
 	}
-	return found{}, false
+	places := s.scratch.places[:0]
+	for range uniformSamples {
+		places = append(places, place{at: s.anywhere(i)})
+	}
+	s.scratch.places = places
+	return places
 }
