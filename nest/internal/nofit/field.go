@@ -11,6 +11,7 @@ type Field struct {
 	StepX, StepY float64 // to the next; 0 where there is one column or row
 	NX, NY       int
 	Costs        []float32 // row by row; Reset makes them 0
+	columns      []uint16  // of a table, below each column; used by AddTo
 }
 
 // Reset gives the field so many columns and rows, and makes all costs 0.
@@ -31,18 +32,18 @@ func (v *View) AddTo(f *Field, x, y, factor float64) {
 	if fromX >= toX {
 		return
 	}
-	// Columns are counted in 65536ths of a cell: with a conversion from floating
-	// point at each place BenchmarkField took 790 ns for 670.
-	const one = 1 << 16
-	first, step := int64((firstX+float64(fromX)*stepX)*one), int64(stepX*one)
+	// With the columns found again in each row BenchmarkField took a fifth more.
+	columns := f.columns[:0]
+	for k := fromX; k < toX; k++ {
+		columns = append(columns, uint16(firstX+float64(k)*stepX))
+	}
+	f.columns = columns
 	cost := float32(factor * t.depthUnit)
 	for b := fromY; b < toY; b++ {
 		row := t.depths[int32(firstY+float64(b)*stepY)*v.nx:][:v.nx]
-		costs := f.Costs[b*f.NX+fromX : b*f.NX+toX]
-		at := first
-		for k := range costs {
-			costs[k] += cost * float32(row[uint64(at)/one])
-			at += step
+		costs := f.Costs[b*f.NX+fromX:][:len(columns)]
+		for k, column := range columns {
+			costs[k] += cost * float32(row[column])
 		}
 	}
 }

@@ -43,6 +43,11 @@ func (g *grid) box(x, y, hx, hy float64) cellBox {
 	}
 }
 
+// whole reports whether a box reaches every cell.
+func (g *grid) whole(c cellBox) bool {
+	return c.x0 == 0 && c.y0 == 0 && int(c.x1) == g.nx-1 && int(c.y1) == g.ny-1
+}
+
 func (g *grid) cellX(x float64) int32 { return int32(min(max(int(x*g.scale), 0), g.nx-1)) }
 func (g *grid) cellY(y float64) int32 { return int32(min(max(int(y*g.scale), 0), g.ny-1)) }
 

@@ -232,3 +232,11 @@ func BenchmarkMove(b *testing.B) {
 		})
 	}
 }
+
+// BenchmarkGather is of all neighbours on a short strip, as a survey asks.
+func BenchmarkGather(b *testing.B) {
+	s := scattered(40, 0.8)
+	for b.Loop() {
+		s.scratch.near = s.gather(0, s.m.Pieces[0].Shapes[0], s.length/2, s.m.Width/2, max(s.length, s.m.Width)/2, s.scratch.near[:0])
+	}
+}
