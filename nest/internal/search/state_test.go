@@ -118,8 +118,10 @@ func TestCostAgainstAllPieces(t *testing.T) {
 			}
 		}
 		require.InDelta(t, plain, s.cost(i, at, math.Inf(1)), 1e-9*(1+plain))
-		near := s.gather(i, at.Shape, at.X, at.Y, 20, nil)
-		require.InDelta(t, plain, costAmong(near, at.X, at.Y, math.Inf(1)), 1e-9*(1+plain))
+		for _, reach := range []float64{20, s.length + s.m.Width} { // by cells, and all bodies
+			near := s.gather(i, at.Shape, at.X, at.Y, reach, nil)
+			require.InDelta(t, plain, costAmong(near, at.X, at.Y, math.Inf(1)), 1e-9*(1+plain))
+		}
 	}
 }
 
