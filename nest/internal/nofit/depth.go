@@ -62,7 +62,7 @@ func (t *Table) storeCorners(distance []float64) {
 
 // storeDepths copies the depth at the low corner of each cell for fields, a
 // byte each: from the cells, where they lie twelve bytes apart, BenchmarkField
-// took 860 ns for 670.
+// took a quarter more.
 func (t *Table) storeDepths(distance []float64, deepest float64) {
 	w := t.nx + 1
 	t.depthUnit = deepest / math.MaxUint8
