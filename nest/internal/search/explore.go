@@ -38,7 +38,7 @@ func (r *Searcher) explore(until float64) {
 		if !gained && r.spent() >= until {
 			return
 		}
-		if gained || r.isStuck() && r.beginAnew() {
+		if gained || r.isStuck() && r.nextStart() {
 			target, ok = r.shrunk(r.exploreStep())
 			restarts = 0
 			continue

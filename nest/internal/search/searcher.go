@@ -3,6 +3,7 @@ package search
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 
 	"ellwand/nest/internal/model"
 )
@@ -27,13 +28,17 @@ type Searcher struct {
 	// largeSteps says that after a gain the largest step is taken.
 	largeSteps bool
 
-	// best is the shortest layout since the search began, or began anew.
+	// best is the shortest layout of the start that is followed.
 	best   []Spot
 	length float64
 	// reported is the length of the shortest layout of all.
 	reported float64
-	// Passes made when this start was begun, and when it last gained.
-	begun, gained int
+	// gained is the number of passes made when this start last gained, or was
+	// begun or taken up again.
+	gained int
+	// heat is that of this start in the race, waiting those of every heat.
+	heat    int
+	waiting [][]start
 
 	least *float64 // overlap of the best layout on a sheet
 	pool  []poolMember
@@ -46,7 +51,7 @@ func New(m *model.Model, seed, stream uint64, budget Budget, report func(Outcome
 	rng := rand.New(rand.NewPCG(seed, stream))
 	return &Searcher{
 		m: m, s: newState(m, rng), rng: rng, budget: budget, report: report,
-		largeSteps: stream%2 == 1, reported: math.Inf(1),
+		largeSteps: stream%2 == 1, reported: math.Inf(1), heat: laterHeat,
 	}
 }
 
@@ -81,9 +86,7 @@ func (r *Searcher) Adopt(found Outcome) {
 	if r.m.Length > 0 || found.Loss > 0 || r.best == nil || found.Length >= r.length {
 		return
 	}
-	r.best = append([]Spot(nil), found.Spots...)
-	r.length, r.gained = found.Length, r.s.passes
-	r.pool = r.pool[:0]
+	r.follow(start{slices.Clone(found.Spots), found.Length}, laterHeat)
 }
 
 // begin makes the constructed layout the first to beat. One that overlaps, as

@@ -1,0 +1,88 @@
+package search
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+func TestIsStuck(t *testing.T) {
+	for _, c := range []struct {
+		name         string
+		heat, gained int
+		lastNotStuck int // passes
+	}{
+		{"a first heat", 0, 500_000, 500_000 + heatPatience},
+		{"a second heat", 1, 0, 3 * heatPatience},
+		{"the very first start", laterHeat, 20_000, 20_000 + 9*heatPatience},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			r := pressed(30.5)
+			r.heat, r.gained = c.heat, c.gained
+			r.s.passes = c.lastNotStuck
+			assert.False(t, r.isStuck())
+			r.s.passes++
+			assert.True(t, r.isStuck())
+		})
+	}
+}
+
+// TestStartsRace gives every start that ends its heat a length, and looks at
+// which goes on.
+func TestStartsRace(t *testing.T) {
+	r := pressed(30.5)
+	for _, c := range []struct {
+		ends    float64 // length of the start that is stuck
+		heat    int     // of the start that follows
+		follows float64 // its length; 0 for another first layout
+	}{
+		{60, 0, 0}, // the very first, which waits in the third heat
+		{75, 0, 0},
+		{70, 0, 0},
+		{72, 1, 70},
+		{69, 0, 0},
+		{68, 0, 0},
+		{67, 0, 0},
+		{66, 1, 66},
+		{66, 0, 0}, // no gain
+		{80, 0, 0},
+		{79, 0, 0},
+		{78, 1, 78},
+		{77, 2, 66},
+		{65, 0, 0}, // two wait in the third heat
+	} {
+		r.length = c.ends
+		require.True(t, r.nextStart())
+		assert.Equal(t, c.heat, r.heat, "after %g", c.ends)
+		if c.follows > 0 {
+			assert.Equal(t, c.follows, r.length, "after %g", c.ends)
+		} else {
+			assert.Equal(t, r.s.used(), r.length, "after %g", c.ends)
+		}
+		assert.False(t, r.isStuck())
+	}
+	assert.Len(t, r.waiting[laterHeat], 2)
+}
+
+func TestBeginAnewKeepsWhatWasReported(t *testing.T) {
+	r := pressed(30.5)
+	var seen []float64
+	r.report = func(found Outcome) { seen = append(seen, found.Length) }
+	r.accept(r.best, 30.5)
+	r.s.passes = 1000
+	require.True(t, r.beginAnew())
+	assert.Zero(t, r.s.total())
+	assert.Equal(t, r.s.spots(), r.best)
+	assert.Equal(t, r.s.used(), r.length)
+	assert.False(t, r.isStuck())
+
+	r.accept(r.best, 31)
+	r.accept(r.best, 30.2)
+	assert.Equal(t, []float64{30.5, 30.2}, seen, "a longer layout of a later start is not reported")
+
+	require.True(t, r.beginAnew())
+	r.length = 32
+	r.Adopt(Outcome{Spots: r.best, Length: 30.2})
+	assert.Equal(t, 30.2, r.length, "what was reported is gone on from in the end")
+}
