@@ -44,12 +44,12 @@ func (r *Searcher) nextStart() bool {
 	for len(r.waiting) <= r.heat {
 		r.waiting = append(r.waiting, nil)
 	}
-	here := r.heat
-	r.waiting[here] = append(r.waiting[here], start{r.best, r.length})
+	r.waiting[r.heat] = append(r.waiting[r.heat], start{r.best, r.length})
 	if r.followBest() || r.beginAnew() {
 		return true
 	}
-	r.waiting[here] = r.waiting[here][:len(r.waiting[here])-1]
+	last := len(r.waiting[r.heat]) - 1
+	r.waiting[r.heat] = r.waiting[r.heat][:last]
 	return false
 }
 
@@ -83,6 +83,7 @@ func (r *Searcher) beginAnew() bool {
 	return true
 }
 
+// follow goes on from a layout in the given heat.
 func (r *Searcher) follow(from start, heat int) {
 	r.best, r.length, r.pool = from.spots, from.length, r.pool[:0]
 	r.heat, r.gained = heat, r.s.passes
