@@ -20,9 +20,6 @@ const (
 	// than the best layout, as shares of its length (nest/README.md).
 	exploreLeast = 0.001
 	exploreMost  = 0.01
-	// exploreRestarts is how often a length is tried before another is drawn:
-	// one out of reach would be kept until rescue finds something.
-	exploreRestarts = 10
 	// shortenAfter is the number of passes that a step must have taken before
 	// linear programs are tried: they take the time of some thirty and gain 0.1
 	// to 1 % (measured at 85 to 89 % density).
@@ -33,18 +30,19 @@ var exploreEffort = effort{patience: 200, strikes: 3}
 
 func (r *Searcher) explore(until float64) {
 	target, ok := r.shrunk(r.exploreStep())
-	for restarts := 0; ok && !r.over(until); {
+	for ok && !r.over(until) {
 		gained := r.fill(until)
 		if !gained && r.spent() >= until {
 			return
 		}
-		if gained || r.isStuck() && r.nextStart() {
+		idle := r.isIdle()
+		if idle && (r.isStuck() && r.nextStart() || r.loosen(until)) || gained {
 			target, ok = r.shrunk(r.exploreStep())
-			restarts = 0
 			continue
 		}
 		r.remember()
-		if restarts++; restarts%exploreRestarts == 0 {
+		if idle { // a length out of reach would be kept until rescue finds something
+			r.gained = r.s.passes
 			if target, ok = r.shorter(r.drawnStep()); !ok {
 				return
 			}
@@ -71,7 +69,7 @@ func (r *Searcher) fill(until float64) bool {
 // exploreStep is the share by which the strip is shortened after a gain. Some
 // sets are filled by small steps only, others by rescue from large ones; so
 // every second search takes the largest step, and the others draw theirs. Where
-// a length is given up for another, both draw.
+// a length is given up for another, because nothing can be exchanged, both draw.
 func (r *Searcher) exploreStep() float64 {
 	if r.largeSteps {
 		return exploreMost
@@ -79,9 +77,11 @@ func (r *Searcher) exploreStep() float64 {
 	return r.drawnStep()
 }
 
-// drawnStep is a small step as likely as a large one.
-func (r *Searcher) drawnStep() float64 {
-	return exploreLeast * math.Pow(exploreMost/exploreLeast, r.rng.Float64())
+func (r *Searcher) drawnStep() float64 { return r.drawn(exploreLeast, exploreMost) }
+
+// drawn is a number between two, a small one as likely as a large one.
+func (r *Searcher) drawn(least, most float64) float64 {
+	return least * math.Pow(most/least, r.rng.Float64())
 }
 
 // shrunk loads the best layout on a strip shorter by the given share: what

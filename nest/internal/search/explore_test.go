@@ -33,26 +33,27 @@ func TestEverySecondSearchTakesLargeStepsOnly(t *testing.T) {
 	}
 }
 
-// watched is a budget of so many passes that notes the lengths of strip on
-// which they are made.
+// watched is a budget of so many passes that notes the lengths of strip, shorter
+// than 30, on which they are made.
 type watched struct {
 	endless
 	most    int
 	state   *state
-	lengths map[float64]int
+	lengths map[float64]bool
 }
 
 func (w *watched) Spent(passes int) float64 {
-	w.lengths[w.state.length] = passes
+	if w.state.length < 30 {
+		w.lengths[w.state.length] = true
+	}
 	return float64(passes) / float64(w.most)
 }
 
-func TestLengthIsGivenUpAfterTenRestarts(t *testing.T) {
-	r := pressed(30) // the shortest there is
-	restart := exploreEffort.patience * exploreEffort.strikes
-	w := &watched{most: 35 * restart, state: r.s, lengths: map[float64]int{}}
+func TestLengthIsGivenUpWhereNothingCanBeExchanged(t *testing.T) {
+	r := pressed(30) // the shortest there is, of pieces all alike
+	w := &watched{most: 5 * loosenPatience, state: r.s, lengths: map[float64]bool{}}
 	r.budget = w
 	r.explore(1)
-	assert.GreaterOrEqual(t, len(w.lengths), 2, "a length out of reach is not kept")
-	assert.LessOrEqual(t, len(w.lengths), 1+35/exploreRestarts)
+	assert.GreaterOrEqual(t, len(w.lengths), 3, "a length out of reach is not kept")
+	assert.LessOrEqual(t, len(w.lengths), 6)
 }

@@ -7,22 +7,18 @@ import (
 )
 
 // Starts race: first layouts differ by more than a long search gains, and most
-// of what a start gains comes early. One that no longer gains waits for others
-// as far as it is; the shortest of three goes on with three times the patience,
-// the others are dropped (successive halving: Li and others 2020, arXiv
-// 1810.05934; random restarts: Luby, Sinclair, Zuckerman 1993, doi
-// 10.1016/0020-0190(93)90029-9). nest/README.md holds what was measured.
+// of what a start gains comes early. One that does not gain even when it is
+// loosened waits for others as far as it is; the shortest of three goes on with
+// three times the patience, the others are dropped (successive halving: Li and
+// others 2020, arXiv 1810.05934; random restarts: Luby, Sinclair, Zuckerman 1993,
+// doi 10.1016/0020-0190(93)90029-9). nest/README.md holds what was measured.
 const (
 	// heatPatience is the number of passes without gain after which a start
-	// waits, in the first heat: three or four attempts.
-	heatPatience = 4000
+	// waits, in the first heat: some eight times loosened.
+	heatPatience = 36000
 	// heatSize is the number of starts of a heat, of which one goes on, and
 	// the growth of patience from heat to heat.
 	heatSize = 3
-	// laterHeat is that of the very first start, so that a search of some
-	// seconds is spent on one alone, and of a layout taken over from another
-	// search.
-	laterHeat = 2
 )
 
 // start is a layout that waits for the others of its heat.
@@ -34,7 +30,7 @@ type start struct {
 // isStuck reports that the start which is followed has gone without gain for
 // as long as its heat allows.
 func (r *Searcher) isStuck() bool {
-	return r.s.passes-r.gained > heatPatience*int(math.Pow(heatSize, float64(r.heat)))
+	return r.s.passes-r.advanced > heatPatience*int(math.Pow(heatSize, float64(r.heat)))
 }
 
 // nextStart leaves the start that is followed, which has been reported, for
@@ -44,7 +40,7 @@ func (r *Searcher) nextStart() bool {
 	for len(r.waiting) <= r.heat {
 		r.waiting = append(r.waiting, nil)
 	}
-	r.waiting[r.heat] = append(r.waiting[r.heat], start{r.best, r.length})
+	r.waiting[r.heat] = append(r.waiting[r.heat], r.shortest)
 	if r.followBest() || r.beginAnew() {
 		return true
 	}
@@ -85,6 +81,7 @@ func (r *Searcher) beginAnew() bool {
 
 // follow goes on from a layout in the given heat.
 func (r *Searcher) follow(from start, heat int) {
-	r.best, r.length, r.pool = from.spots, from.length, r.pool[:0]
-	r.heat, r.gained = heat, r.s.passes
+	r.shortest, r.best, r.length = from, from.spots, from.length
+	r.loose, r.pool = false, r.pool[:0]
+	r.heat, r.gained, r.advanced = heat, r.s.passes, r.s.passes
 }

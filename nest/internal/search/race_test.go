@@ -9,17 +9,16 @@ import (
 
 func TestIsStuck(t *testing.T) {
 	for _, c := range []struct {
-		name         string
-		heat, gained int
-		lastNotStuck int // passes
+		name           string
+		heat, advanced int
+		lastNotStuck   int // passes
 	}{
 		{"a first heat", 0, 500_000, 500_000 + heatPatience},
-		{"a second heat", 1, 0, 3 * heatPatience},
-		{"the very first start", laterHeat, 20_000, 20_000 + 9*heatPatience},
+		{"a third heat", 2, 20_000, 20_000 + 9*heatPatience},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			r := pressed(30.5)
-			r.heat, r.gained = c.heat, c.gained
+			r.heat, r.advanced = c.heat, c.advanced
 			r.s.passes = c.lastNotStuck
 			assert.False(t, r.isStuck())
 			r.s.passes++
@@ -37,7 +36,6 @@ func TestStartsRace(t *testing.T) {
 		heat    int     // of the start that follows
 		follows float64 // its length; 0 for another first layout
 	}{
-		{60, 0, 0}, // the very first, which waits in the third heat
 		{75, 0, 0},
 		{70, 0, 0},
 		{72, 1, 70},
@@ -50,9 +48,9 @@ func TestStartsRace(t *testing.T) {
 		{79, 0, 0},
 		{78, 1, 78},
 		{77, 2, 66},
-		{65, 0, 0}, // two wait in the third heat
+		{65, 0, 0}, // waits in the third heat
 	} {
-		r.length = c.ends
+		r.shortest.length = c.ends
 		require.True(t, r.nextStart())
 		assert.Equal(t, c.heat, r.heat, "after %g", c.ends)
 		if c.follows > 0 {
@@ -62,7 +60,7 @@ func TestStartsRace(t *testing.T) {
 		}
 		assert.False(t, r.isStuck())
 	}
-	assert.Len(t, r.waiting[laterHeat], 2)
+	assert.Len(t, r.waiting[2], 1)
 }
 
 func TestBeginAnewKeepsWhatWasReported(t *testing.T) {

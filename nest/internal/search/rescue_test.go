@@ -30,6 +30,7 @@ func pressed(best float64) *Searcher {
 	r := New(m, 1, 1, endless{}, func(Outcome) {})
 	r.best = []Spot{{X: 5, Y: 5}, {X: 15.2, Y: 5}, {X: best - 5, Y: 5}}
 	r.length = best
+	r.shortest = start{r.best, best}
 	r.s.load([]Spot{{X: 5, Y: 5}, {X: 14.96, Y: 5}, {X: 24.92, Y: 5}}, 29.92)
 	return r
 }

@@ -24,11 +24,11 @@ func (r *Searcher) restart(target float64) {
 	at := min(int(math.Abs(r.rng.NormFloat64())*0.25*float64(len(r.pool))), len(r.pool)-1)
 	r.s.forget()
 	r.s.load(r.pool[at].spots, target)
-	if r.s.turnGroup() {
-		return
-	}
-	r.s.swapTwo()
+	r.s.disturb()
 }
+
+// disturb turns a group or exchanges two pieces. It returns whether it did.
+func (s *state) disturb() bool { return s.turnGroup() || s.swapTwo() }
 
 // turnGroup turns all pieces of a random group to another direction, one time
 // in three. It returns whether it did.
@@ -97,8 +97,9 @@ func (s *state) clampInto(i, shape int) Spot {
 	return Spot{Shape: shape, X: x.snap(s.bodies[i].x), Y: y.snap(s.bodies[i].y)}
 }
 
-// swapTwo exchanges two large pieces of different outline.
-func (s *state) swapTwo() {
+// swapTwo exchanges two large pieces of different outline. It returns whether
+// it found such.
+func (s *state) swapTwo() bool {
 	order := s.largestFirst()
 	var total float64
 	for i := range order {
@@ -110,7 +111,7 @@ func (s *state) swapTwo() {
 	}
 	large = max(large, min(2, len(order)))
 	if large < 2 {
-		return
+		return false
 	}
 	for tries := 0; tries < 50; tries++ {
 		i, j := order[s.rng.IntN(large)], order[s.rng.IntN(large)]
@@ -120,8 +121,9 @@ func (s *state) swapTwo() {
 		a, b := s.spot(i), s.spot(j)
 		s.place(i, s.clamp(i, Spot{Shape: a.Shape, X: b.X, Y: b.Y}))
 		s.place(j, s.clamp(j, Spot{Shape: b.Shape, X: a.X, Y: a.Y}))
-		return
+		return true
 	}
+	return false
 }
 
 func (s *state) base(i int) int { return s.m.Shapes[s.m.Pieces[i].Shapes[0]].Base }

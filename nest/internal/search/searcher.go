@@ -28,17 +28,24 @@ type Searcher struct {
 	// largeSteps says that after a gain the largest step is taken.
 	largeSteps bool
 
-	// best is the shortest layout of the start that is followed.
+	// best is the layout at hand, the shortest since it was loosened.
 	best   []Spot
 	length float64
-	// reported is the length of the shortest layout of all.
-	reported float64
-	// gained is the number of passes made when this start last gained, or was
-	// begun or taken up again.
+	// loose says that it was, and has not come below the shortest since.
+	loose bool
+	// gained is the number of passes made when best last gained, or when it was
+	// loosened or could not be.
 	gained int
-	// heat is that of this start in the race, waiting those of every heat.
+	// shortest is the shortest layout of the start that is followed.
+	shortest start
+	// advanced is the number of passes made when the start last gained, or was
+	// begun or taken up again.
+	advanced int
+	// heat is that of the start in the race, waiting those of every heat.
 	heat    int
 	waiting [][]start
+	// reported is the length of the shortest layout of all.
+	reported float64
 
 	least *float64 // overlap of the best layout on a sheet
 	pool  []poolMember
@@ -51,7 +58,7 @@ func New(m *model.Model, seed, stream uint64, budget Budget, report func(Outcome
 	rng := rand.New(rand.NewPCG(seed, stream))
 	return &Searcher{
 		m: m, s: newState(m, rng), rng: rng, budget: budget, report: report,
-		largeSteps: stream%2 == 1, reported: math.Inf(1), heat: laterHeat,
+		largeSteps: stream%2 == 1, reported: math.Inf(1), shortest: start{length: math.Inf(1)},
 	}
 }
 
@@ -86,7 +93,7 @@ func (r *Searcher) Adopt(found Outcome) {
 	if r.m.Length > 0 || found.Loss > 0 || r.best == nil || found.Length >= r.length {
 		return
 	}
-	r.follow(start{slices.Clone(found.Spots), found.Length}, laterHeat)
+	r.follow(start{slices.Clone(found.Spots), found.Length}, 0)
 }
 
 // begin makes the constructed layout the first to beat. One that overlaps, as
@@ -117,6 +124,12 @@ func (r *Searcher) floor() float64 { return r.budget.Floor() + 2*r.m.Touch }
 func (r *Searcher) accept(spots []Spot, length float64) {
 	r.best = append([]Spot(nil), spots...)
 	r.length, r.gained = length, r.s.passes
+	if length < r.shortest.length*(1-rescueGain) {
+		r.loose, r.advanced = false, r.s.passes
+	}
+	if length < r.shortest.length {
+		r.shortest = start{r.best, length}
+	}
 	if length >= r.reported {
 		return
 	}

@@ -1,0 +1,78 @@
+package search
+
+import "slices"
+
+// A layout that no longer gains is loosened: stretched onto a longer strip,
+// where a few pieces are exchanged, and gone on from as far as it leads. The
+// shortest layout of the start is loosened the next time (iterated local search:
+// Lourenço, Martin, Stützle 2003, doi 10.1007/0-306-48056-5_11). Where nothing
+// can be exchanged on a shorter strip, as after a minute of most sets, it is on a
+// longer one; nest/README.md holds what was measured.
+const (
+	// loosenPatience is the number of passes without gain after which a layout
+	// is loosened: one or two attempts.
+	loosenPatience = 2000
+	// loosenLeast and loosenMost are between what the strip is made longer, as
+	// shares of the length of the layout.
+	loosenLeast = 0.005
+	loosenMost  = 0.02
+	// exchangesMost is the largest number of exchanges.
+	exchangesMost = 6
+	// exchangeTries bounds the tries, of which one in five is made room for.
+	exchangeTries = 20
+)
+
+// exchangeEffort is small: an exchange that is not soon made room for is taken
+// back and another tried.
+var exchangeEffort = effort{patience: 20, strikes: 1}
+
+// isIdle reports that the layout at hand is to be loosened.
+func (r *Searcher) isIdle() bool {
+	return r.s.passes-r.gained > loosenPatience || r.cameBack()
+}
+
+// cameBack reports that a loosened layout has come to be the one it was again.
+func (r *Searcher) cameBack() bool {
+	return r.loose && r.length < r.shortest.length*(1+rescueGain)
+}
+
+// loosen goes on from the shortest layout of this start, loosened. It returns
+// false, and changes nothing, when no exchange could be made.
+func (r *Searcher) loosen(until float64) bool {
+	before, length := r.s.spots(), r.s.length
+	by := 1 + r.drawn(loosenLeast, loosenMost)
+	wanted := int(r.drawn(1, exchangesMost+1))
+	spots, ok := r.exchanged(stretched(r.shortest.spots, by), by*r.shortest.length, wanted, until)
+	if !ok {
+		r.s.load(before, length)
+		return false
+	}
+	r.s.load(spots, by*r.shortest.length)
+	r.best, r.length, r.pool = spots, r.s.used(), r.pool[:0]
+	r.loose, r.gained = true, r.s.passes
+	return true
+}
+
+// stretched moves spots apart along the strip, so that all of it has room.
+func stretched(spots []Spot, by float64) []Spot {
+	spots = slices.Clone(spots)
+	for i := range spots {
+		spots[i].X *= by
+	}
+	return spots
+}
+
+// exchanged disturbs a layout on a strip until so many disturbances have been
+// made room for. It returns false when none was.
+func (r *Searcher) exchanged(spots []Spot, length float64, wanted int, until float64) ([]Spot, bool) {
+	made := 0
+	for tries := exchangeTries; tries > 0 && made < wanted && !r.over(until); tries-- {
+		r.s.forget()
+		r.s.load(spots, length)
+		if r.s.disturb() && r.separate(exchangeEffort, until) {
+			spots = r.s.spots()
+			made++
+		}
+	}
+	return spots, made > 0
+}
