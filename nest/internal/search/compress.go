@@ -11,10 +11,14 @@ const (
 
 var compressEffort = effort{patience: 100, strikes: 5}
 
-// compress shortens the best layout by ever smaller steps.
+// compress shortens the best layout by ever smaller steps. Where it no longer
+// gains, it is loosened.
 func (r *Searcher) compress(until float64) {
 	start := r.spent()
 	for !r.over(until) {
+		if r.isIdle() && !r.loosen(until) {
+			r.gained = r.s.passes
+		}
 		share := (r.spent() - start) / math.Max(1e-9, until-start)
 		if _, ok := r.shrunk(compressFirst * math.Pow(compressLast/compressFirst, share)); !ok {
 			return

@@ -5,7 +5,7 @@ import "math"
 // Stages returns the shares of the budget after which searches compare what
 // they have and all go on from the best. Searches that began from like starts
 // explore on their own, since meeting earlier costs more in variety than it
-// gains (nest/README.md); from starts of different kinds they meet early.
+// gains (nest/MEASURED.md); from starts of different kinds they meet early.
 func Stages(unlike bool) []float64 {
 	if unlike {
 		return []float64{0.3, exploreShare, 1}
@@ -17,7 +17,7 @@ const (
 	// exploreShare of the budget goes to exploring, the rest to compressing.
 	exploreShare = 0.8
 	// exploreLeast and exploreMost are between what the strip is made shorter
-	// than the best layout, as shares of its length (nest/README.md).
+	// than the best layout, as shares of its length (nest/MEASURED.md).
 	exploreLeast = 0.001
 	exploreMost  = 0.01
 	// shortenAfter is the number of passes that a step must have taken before
@@ -68,10 +68,10 @@ func (r *Searcher) fill(until float64) bool {
 
 // exploreStep is the share by which the strip is shortened after a gain. Some
 // sets are filled by small steps only, others by rescue from large ones; so
-// every second search takes the largest step, and the others draw theirs. Where
-// a length is given up for another, because nothing can be exchanged, both draw.
+// every second search takes the largest step, and the others draw theirs. Once a
+// start has been loosened, all draw.
 func (r *Searcher) exploreStep() float64 {
-	if r.largeSteps {
+	if r.largeSteps && !r.loosened {
 		return exploreMost
 	}
 	return r.drawnStep()

@@ -31,6 +31,8 @@ func TestEverySecondSearchTakesLargeStepsOnly(t *testing.T) {
 		assert.Less(t, drawn.exploreStep(), exploreMost)
 		assert.Equal(t, exploreMost, large.exploreStep())
 	}
+	large.loosened = true
+	assert.Less(t, large.exploreStep(), exploreMost, "once loosened, all draw")
 }
 
 // watched is a budget of so many passes that notes the lengths of strip, shorter

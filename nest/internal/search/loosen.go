@@ -7,7 +7,7 @@ import "slices"
 // shortest layout of the start is loosened the next time (iterated local search:
 // Lourenço, Martin, Stützle 2003, doi 10.1007/0-306-48056-5_11). Where nothing
 // can be exchanged on a shorter strip, as after a minute of most sets, it is on a
-// longer one; nest/README.md holds what was measured.
+// longer one; nest/MEASURED.md holds what was measured.
 const (
 	// loosenPatience is the number of passes without gain after which a layout
 	// is loosened: one or two attempts.
@@ -49,7 +49,7 @@ func (r *Searcher) loosen(until float64) bool {
 	}
 	r.s.load(spots, by*r.shortest.length)
 	r.best, r.length, r.pool = spots, r.s.used(), r.pool[:0]
-	r.loose, r.gained = true, r.s.passes
+	r.loose, r.loosened, r.gained = true, true, r.s.passes
 	return true
 }
 

@@ -2,7 +2,7 @@ package search
 
 import "math"
 
-// Tuning of a move. The page nest/README.md says what was tried.
+// Tuning of a move. The page nest/MEASURED.md says what was tried.
 const (
 	uniformSamples = 25
 	nearSamples    = 12

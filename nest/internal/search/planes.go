@@ -34,7 +34,7 @@ type step struct{ x, y, cost float64 }
 // sum of their positive parts is convex and piecewise plane: it is least where
 // two of the lines on which a depth is zero cross, or on one that is left by
 // the straight way out. The edges of the window are not looked at: that took a
-// tenth of the time and gained nothing (nest/README.md). Straight out of one
+// tenth of the time and gained nothing (nest/MEASURED.md). Straight out of one
 // overlap comes first, and the first step that costs nothing is taken. A depth
 // up to the slack is none.
 func bestStep(all []bite, w window, slack float64) step {

@@ -11,7 +11,7 @@ import (
 // loosened waits for others as far as it is; the shortest of three goes on with
 // three times the patience, the others are dropped (successive halving: Li and
 // others 2020, arXiv 1810.05934; random restarts: Luby, Sinclair, Zuckerman 1993,
-// doi 10.1016/0020-0190(93)90029-9). nest/README.md holds what was measured.
+// doi 10.1016/0020-0190(93)90029-9). nest/MEASURED.md holds what was measured.
 const (
 	// heatPatience is the number of passes without gain after which a start
 	// waits, in the first heat: some eight times loosened.
@@ -82,6 +82,6 @@ func (r *Searcher) beginAnew() bool {
 // follow goes on from a layout in the given heat.
 func (r *Searcher) follow(from start, heat int) {
 	r.shortest, r.best, r.length = from, from.spots, from.length
-	r.loose, r.pool = false, r.pool[:0]
+	r.loose, r.loosened, r.pool = false, false, r.pool[:0]
 	r.heat, r.gained, r.advanced = heat, r.s.passes, r.s.passes
 }

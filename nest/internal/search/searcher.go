@@ -25,7 +25,8 @@ type Searcher struct {
 	rng    *rand.Rand
 	budget Budget
 	report func(Outcome)
-	// largeSteps says that after a gain the largest step is taken.
+	// largeSteps says that after a gain the largest step is taken, until the start
+	// has been loosened.
 	largeSteps bool
 
 	// best is the layout at hand, the shortest since it was loosened.
@@ -38,6 +39,8 @@ type Searcher struct {
 	gained int
 	// shortest is the shortest layout of the start that is followed.
 	shortest start
+	// loosened says that it has been.
+	loosened bool
 	// advanced is the number of passes made when the start last gained, or was
 	// begun or taken up again.
 	advanced int
