@@ -33,7 +33,7 @@ func (r *Searcher) isIdle() bool {
 
 // cameBack reports that a loosened layout has come to be the one it was again.
 func (r *Searcher) cameBack() bool {
-	return r.loose && r.length < r.shortest.length*(1+rescueGain)
+	return r.returning && r.length < r.shortest.length*(1+rescueGain)
 }
 
 // loosen goes on from the shortest layout of this start, loosened. It returns
@@ -49,7 +49,7 @@ func (r *Searcher) loosen(until float64) bool {
 	}
 	r.s.load(spots, by*r.shortest.length)
 	r.best, r.length, r.pool = spots, r.s.used(), r.pool[:0]
-	r.loose, r.loosened, r.gained = true, true, r.s.passes
+	r.returning, r.loosened, r.gained = true, true, r.s.passes
 	return true
 }
 

@@ -37,7 +37,7 @@ func TestLoosenGoesOnFromALongerLayout(t *testing.T) {
 			continue
 		}
 		times++
-		assert.True(t, r.loose)
+		assert.True(t, r.returning)
 		assert.Zero(t, r.s.total(), "nothing overlaps")
 		assert.NotEqual(t, kept.spots, r.best)
 		assert.Equal(t, r.s.used(), r.length)
@@ -54,7 +54,7 @@ func TestLoosenLeavesWhatCannotBeExchanged(t *testing.T) {
 	require.False(t, r.loosen(1))
 	assert.Equal(t, before, r.s.spots())
 	assert.Equal(t, length, r.s.length)
-	assert.False(t, r.loose)
+	assert.False(t, r.returning)
 }
 
 func TestLayoutIsIdle(t *testing.T) {
@@ -64,7 +64,7 @@ func TestLayoutIsIdle(t *testing.T) {
 	r.s.passes++
 	assert.True(t, r.isIdle())
 
-	r.loose = true
+	r.returning = true
 	r.accept(r.best, 30.7)
 	assert.False(t, r.isIdle(), "it is still on its way")
 	r.accept(r.best, 30.5+1e-5)

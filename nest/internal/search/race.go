@@ -82,6 +82,6 @@ func (r *Searcher) beginAnew() bool {
 // follow goes on from a layout in the given heat.
 func (r *Searcher) follow(from start, heat int) {
 	r.shortest, r.best, r.length = from, from.spots, from.length
-	r.loose, r.loosened, r.pool = false, false, r.pool[:0]
+	r.returning, r.loosened, r.pool = false, false, r.pool[:0]
 	r.heat, r.gained, r.advanced = heat, r.s.passes, r.s.passes
 }

@@ -32,14 +32,14 @@ type Searcher struct {
 	// best is the layout at hand, the shortest since it was loosened.
 	best   []Spot
 	length float64
-	// loose says that it was, and has not come below the shortest since.
-	loose bool
+	// returning says that it was loosened and has not yet come below shortest.
+	returning bool
 	// gained is the number of passes made when best last gained, or when it was
 	// loosened or could not be.
 	gained int
 	// shortest is the shortest layout of the start that is followed.
 	shortest start
-	// loosened says that it has been.
+	// loosened says that the start has been loosened.
 	loosened bool
 	// advanced is the number of passes made when the start last gained, or was
 	// begun or taken up again.
@@ -128,7 +128,7 @@ func (r *Searcher) accept(spots []Spot, length float64) {
 	r.best = append([]Spot(nil), spots...)
 	r.length, r.gained = length, r.s.passes
 	if length < r.shortest.length*(1-rescueGain) {
-		r.loose, r.advanced = false, r.s.passes
+		r.returning, r.advanced = false, r.s.passes
 	}
 	if length < r.shortest.length {
 		r.shortest = start{r.best, length}
