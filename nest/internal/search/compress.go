@@ -16,8 +16,8 @@ var compressEffort = effort{patience: 100, strikes: 5}
 func (r *Searcher) compress(until float64) {
 	start := r.spent()
 	for !r.over(until) {
-		if r.isIdle() && !r.loosen(until) {
-			r.gained = r.s.passes
+		if r.isIdle() {
+			r.loosen(until)
 		}
 		share := (r.spent() - start) / math.Max(1e-9, until-start)
 		if _, ok := r.shrunk(compressFirst * math.Pow(compressLast/compressFirst, share)); !ok {

@@ -42,7 +42,6 @@ func (r *Searcher) explore(until float64) {
 		}
 		r.remember()
 		if idle { // a length out of reach would be kept until rescue finds something
-			r.gained = r.s.passes
 			if target, ok = r.shorter(r.drawnStep()); !ok {
 				return
 			}

@@ -36,20 +36,23 @@ func (r *Searcher) cameBack() bool {
 	return r.returning && r.length < r.shortest.length*(1+rescueGain)
 }
 
-// loosen goes on from the shortest layout of this start, loosened. It returns
-// false, and changes nothing, when no exchange could be made.
+// loosen goes on from the shortest layout of this start, loosened. When no
+// exchange could be made it returns false, and the layout at hand is left for
+// as many passes again.
 func (r *Searcher) loosen(until float64) bool {
 	before, length := r.s.spots(), r.s.length
 	by := 1 + r.drawn(loosenLeast, loosenMost)
+	longer := by * r.shortest.length
 	wanted := int(r.drawn(1, exchangesMost+1))
-	spots, ok := r.exchanged(stretched(r.shortest.spots, by), by*r.shortest.length, wanted, until)
+	spots, ok := r.exchanged(stretched(r.shortest.spots, by), longer, wanted, until)
+	r.gained = r.s.passes
 	if !ok {
 		r.s.load(before, length)
 		return false
 	}
-	r.s.load(spots, by*r.shortest.length)
+	r.s.load(spots, longer)
 	r.best, r.length, r.pool = spots, r.s.used(), r.pool[:0]
-	r.returning, r.loosened, r.gained = true, true, r.s.passes
+	r.returning, r.loosened = true, true
 	return true
 }
 
