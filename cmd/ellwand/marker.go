@@ -62,19 +62,19 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 	if m.output == "" {
 		return fmt.Errorf("the plan needs a file to go to; for example: ellwand marker %s -o plan.pdf", path)
 	}
-	files := &outputs{force: s.force, input: path}
-	if err := files.check(m.output); err != nil {
-		return err
-	}
-	if _, err := kindOf(m.output, m.full.full); err != nil {
-		return err
-	}
 	lay, err := parseLay(m.lay)
 	if err != nil {
 		return err
 	}
 	work, err := readJob(path)
 	if err != nil {
+		return err
+	}
+	files := &outputs{force: s.force, input: path}
+	if err := files.check(m.output); err != nil {
+		return err
+	}
+	if _, err := kindOf(m.output, m.full.full); err != nil {
 		return err
 	}
 	cloths, err := markerCloths(work, m.widths)

@@ -52,15 +52,15 @@ func (e *env) quote(ctx context.Context, path string, b budget, o quoteOptions) 
 	if err != nil {
 		return err
 	}
+	work, err := readJob(path)
+	if err != nil {
+		return err
+	}
 	files := &outputs{force: b.force, input: path}
 	if o.output != "" {
 		if err := files.check(o.output); err != nil {
 			return err
 		}
-	}
-	work, err := readJob(path)
-	if err != nil {
-		return err
 	}
 	cloths, err := quotedCloths(work, o.offers)
 	if err != nil {

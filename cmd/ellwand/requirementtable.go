@@ -71,15 +71,15 @@ func (e *env) requirementTable(ctx context.Context, path string, b budget, o tab
 	if err != nil {
 		return err
 	}
+	work, lines, err := tableLines(path, o.sizes)
+	if err != nil {
+		return err
+	}
 	files := &outputs{force: b.force, input: path}
 	for _, output := range o.outputs {
 		if err := checkTableFile(files, output); err != nil {
 			return err
 		}
-	}
-	work, lines, err := tableLines(path, o.sizes)
-	if err != nil {
-		return err
 	}
 	table, cells, err := emptyTable(work, lines, o.widths)
 	if err != nil {

@@ -1,8 +1,6 @@
 package search
 
-import (
-	"math"
-)
+import "math"
 
 const (
 	compressFirst = 0.005

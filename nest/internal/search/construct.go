@@ -120,11 +120,10 @@ func (s *state) free(i int, at Spot) bool {
 		for cx := c.x0; cx <= c.x1; cx++ {
 			for _, j := range s.grid.cells[int(cy)*s.grid.nx+int(cx)] {
 				b := &s.bodies[j]
-				dx, dy := at.X-b.x, at.Y-b.y
-				if math.Abs(dx) >= hx+b.hx || math.Abs(dy) >= hy+b.hy || int(j) == i {
+				if int(j) == i || !b.near(at.X, at.Y, hx, hy) {
 					continue
 				}
-				if s.pairs.of(int(b.shape), at.Shape).overlaps(dx, dy) {
+				if s.pairs.of(int(b.shape), at.Shape).overlaps(at.X-b.x, at.Y-b.y) {
 					return false
 				}
 			}

@@ -96,11 +96,10 @@ func (s *state) cost(i int, at Spot, limit float64) float64 {
 		for cx := c.x0; cx <= c.x1; cx++ {
 			for _, j := range s.grid.cells[int(cy)*s.grid.nx+int(cx)] {
 				b := &s.bodies[j]
-				dx, dy := at.X-b.x, at.Y-b.y
-				if math.Abs(dx) >= hx+b.hx || math.Abs(dy) >= hy+b.hy || int(j) == i || !s.grid.owns(cx, cy, c, j) {
+				if int(j) == i || !b.near(at.X, at.Y, hx, hy) || !s.grid.owns(cx, cy, c, j) {
 					continue
 				}
-				d := s.pairs.of(int(b.shape), at.Shape).depth(dx, dy)
+				d := s.pairs.of(int(b.shape), at.Shape).depth(at.X-b.x, at.Y-b.y)
 				if d <= 0 {
 					continue
 				}

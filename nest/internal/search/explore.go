@@ -1,6 +1,9 @@
 package search
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // Stages returns the shares of the budget after which searches compare what
 // they have and all go on from the best. Searches that began from like starts
@@ -91,7 +94,7 @@ func (r *Searcher) shrunk(share float64) (target float64, ok bool) {
 		return target, false
 	}
 	cut := r.rng.Float64() * target
-	spots := append([]Spot(nil), r.best...)
+	spots := slices.Clone(r.best)
 	for i := range spots {
 		if spots[i].X > cut {
 			spots[i].X -= r.length - target

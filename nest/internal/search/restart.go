@@ -1,10 +1,10 @@
 package search
 
 import (
+	"cmp"
 	"maps"
 	"math"
 	"slices"
-	"sort"
 )
 
 // poolMember is a layout that nearly fits, with its overlap.
@@ -16,7 +16,7 @@ type poolMember struct {
 // remember keeps the state in the pool of layouts that nearly fit.
 func (r *Searcher) remember() {
 	r.pool = append(r.pool, poolMember{r.s.spots(), r.s.total()})
-	sort.SliceStable(r.pool, func(a, b int) bool { return r.pool[a].loss < r.pool[b].loss })
+	slices.SortStableFunc(r.pool, func(a, b poolMember) int { return cmp.Compare(a.loss, b.loss) })
 }
 
 // restart loads a pool member, the better the likelier, and disturbs it.

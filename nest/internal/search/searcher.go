@@ -125,7 +125,7 @@ func (r *Searcher) over(until float64) bool {
 func (r *Searcher) floor() float64 { return r.budget.Floor() + 2*r.m.Touch }
 
 func (r *Searcher) accept(spots []Spot, length float64) {
-	r.best = append([]Spot(nil), spots...)
+	r.best = slices.Clone(spots)
 	r.length, r.gained = length, r.s.passes
 	if length < r.shortest.length*(1-rescueGain) {
 		r.returning, r.advanced = false, r.s.passes
