@@ -74,9 +74,6 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 	if err := files.check(m.output); err != nil {
 		return err
 	}
-	if _, err := kindOf(m.output, m.full.full); err != nil {
-		return err
-	}
 	cloths, err := markerCloths(work, m.widths)
 	if err != nil {
 		return err
