@@ -7,7 +7,10 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/failure"
+	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/instance"
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/nest"
 )
 
@@ -57,29 +60,29 @@ func (e *env) bench(cmd *cobra.Command, path string, s search, into string) erro
 	if err := in.Problem.Check(); err != nil {
 		return fmt.Errorf("%s: %w", path, err)
 	}
-	files := outputs{force: s.force, input: path}
+	files := files.Set{Force: s.force, Input: path}
 	var laid nest.Layout
 	if s.layout != "" {
-		if err := files.add(s.layout, func(w io.Writer) error { return in.WriteLayout(w, laid) }); err != nil {
+		if err := files.Add(s.layout, func(w io.Writer) error { return in.WriteLayout(w, laid) }); err != nil {
 			return err
 		}
 	}
-	bar := e.newProgress()
+	bar := screen.NewProgress(e.err, e.quiet)
 	result, err := nest.Solve(cmd.Context(), in.Problem, nest.Options{
 		Time: s.time, Seed: s.seed, Workers: s.workers,
 		Progress: func(p nest.Progress) {
-			bar.show(in.Name, fmt.Sprintf("%.4g", p.Length), fmt.Sprintf("%.4g", p.Bound), p.Elapsed)
+			bar.Show(in.Name, fmt.Sprintf("%.4g", p.Length), fmt.Sprintf("%.4g", p.Bound), p.Elapsed)
 		},
 	})
-	bar.done()
+	bar.Done()
 	if err != nil {
-		return &failed{err}
+		return failure.Of(err)
 	}
 	if err := nest.Verify(in.Problem, result.Layout); err != nil {
-		return &failed{fmt.Errorf("the layout found does not stand up to checking: %w", err)}
+		return failure.Of(fmt.Errorf("the layout found does not stand up to checking: %w", err))
 	}
 	laid = result.Layout
-	if err := files.commit(); err != nil {
+	if err := files.Commit(); err != nil {
 		return err
 	}
 	workers := s.workers
@@ -103,8 +106,8 @@ func (e *env) printBench(in instance.Instance, r benchResult) error {
 	if e.json {
 		return e.printJSON(r)
 	}
-	t := newTable("instance", "pieces", "width", "length", "density", "never below", "seconds")
-	t.AppendRow(row(r.Name, in.Pieces(), fmt.Sprintf("%.6g", r.Width), fmt.Sprintf("%.6g", r.Length),
+	t := screen.Table("instance", "pieces", "width", "length", "density", "never below", "seconds")
+	t.AppendRow(screen.Row(r.Name, in.Pieces(), fmt.Sprintf("%.6g", r.Width), fmt.Sprintf("%.6g", r.Length),
 		fmt.Sprintf("%.2f %%", r.Density), fmt.Sprintf("%.6g", r.Bound), fmt.Sprintf("%.1f", r.Seconds)))
 	fmt.Fprintln(e.out, t.Render())
 	return nil

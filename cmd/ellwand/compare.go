@@ -9,6 +9,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/fabric"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
@@ -159,12 +160,12 @@ func unitsOf(work *job.Work) quote.Units { return quote.Units{Inches: work.InInc
 func (e *env) printRanked(work *job.Work, cloth string, ranked []quote.Option) {
 	units := unitsOf(work)
 	fmt.Fprintf(e.out, "\n%s\n", cloth)
-	t := newTable("offer", "width", "price", "to buy", "cost "+work.Currency.Code(), "left over", "lay")
+	t := screen.Table("offer", "width", "price", "to buy", "cost "+work.Currency.Code(), "left over", "lay")
 	for _, option := range ranked {
 		if option.Refused != "" {
 			continue
 		}
-		t.AppendRow(row(nameOf(option), units.Short(option.Offer.Cloth.Width), priceText(work, option),
+		t.AppendRow(screen.Row(nameOf(option), units.Short(option.Offer.Cloth.Width), priceText(work, option),
 			units.Bought(option.Offer.Cloth, option.Bought), work.Currency.Format(option.Cost), units.Short(max(option.LeftOver, 0)), option.Amount.Lay))
 	}
 	fmt.Fprintln(e.out, t.Render())

@@ -8,7 +8,10 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/failure"
+	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/draft"
 	"ellwand/pieces/svg"
 )
@@ -68,22 +71,22 @@ func (e *env) draft(path string, d draftOptions) error {
 	if err != nil {
 		return err
 	}
-	files := &outputs{force: d.force, input: path}
+	files := &files.Set{Force: d.force, Input: path}
 	if err := addDrawings(files, work, d.folder); err != nil {
 		return err
 	}
-	drawings := len(files.list)
+	drawings := len(files.Paths())
 	if err := addSheet(files, []*job.Work{work}, d); err != nil {
 		return err
 	}
 	report, err := draftOf(work)
 	if err != nil {
-		return &failed{err}
+		return failure.Of(err)
 	}
-	if err := files.commit(); err != nil {
+	if err := files.Commit(); err != nil {
 		return err
 	}
-	report.Files = files.paths()
+	report.Files = files.Paths()
 	if e.json {
 		return e.printJSON(report)
 	}
@@ -106,7 +109,7 @@ func (e *env) saidWritten(d draftOptions, drawings int) {
 
 // addDrawings plans an SVG drawing of every piece, unless there is no folder
 // to write them to.
-func addDrawings(files *outputs, work *job.Work, folder string) error {
+func addDrawings(files *files.Set, work *job.Work, folder string) error {
 	if folder == "" {
 		return nil
 	}
@@ -114,7 +117,7 @@ func addDrawings(files *outputs, work *job.Work, folder string) error {
 		for _, piece := range made.Pieces {
 			name := fmt.Sprintf("%s-%s-%s.svg", job.Slug(made.Name), job.Slug(piece.Name), job.Slug(piece.Cloth))
 			write := func(w io.Writer) error { return svg.Write(w, piece) }
-			if err := files.add(filepath.Join(folder, name), write); err != nil {
+			if err := files.Add(filepath.Join(folder, name), write); err != nil {
 				return err
 			}
 		}
@@ -125,7 +128,7 @@ func addDrawings(files *outputs, work *job.Work, folder string) error {
 func (e *env) printDraft(work *job.Work, report draftReport) {
 	fmt.Fprintln(e.out, work.Title())
 	if len(report.Body) > 0 {
-		t := newTable("measurement", "length", "")
+		t := screen.Table("measurement", "length", "")
 		for _, name := range draft.Measurements() {
 			value, ok := work.Body.Get(name)
 			if !ok {
@@ -135,7 +138,7 @@ func (e *env) printDraft(work *job.Work, report draftReport) {
 			if _, derived := work.Derived[name]; derived {
 				from = "derived"
 			}
-			t.AppendRow(row(name, work.Format(value), from))
+			t.AppendRow(screen.Row(name, work.Format(value), from))
 		}
 		fmt.Fprintf(e.out, "\n%s\n", t.Render())
 	}
@@ -146,9 +149,9 @@ func (e *env) printDraft(work *job.Work, report draftReport) {
 
 func (e *env) printGarment(work *job.Work, made job.Made, report garmentReport) {
 	fmt.Fprintf(e.out, "\n%s, %s\n", made.Name, times(made.Quantity))
-	t := newTable("piece", "cloth", "cut", "how", "width", "height")
+	t := screen.Table("piece", "cloth", "cut", "how", "width", "height")
 	for _, p := range report.Pieces {
-		t.AppendRow(row(p.Name, p.Cloth, p.Cut, p.how(), work.Format(p.WidthMM), work.Format(p.HeightMM)))
+		t.AppendRow(screen.Row(p.Name, p.Cloth, p.Cut, p.how(), work.Format(p.WidthMM), work.Format(p.HeightMM)))
 	}
 	fmt.Fprintln(e.out, t.Render())
 	for _, figure := range made.Figures {
@@ -158,9 +161,9 @@ func (e *env) printGarment(work *job.Work, made job.Made, report garmentReport) 
 		return
 	}
 	fmt.Fprintf(e.out, "\ntruing of the %s\n", made.Name)
-	t = newTable("seam", "of", "length", "against", "length", "difference", "verdict")
+	t = screen.Table("seam", "of", "length", "against", "length", "difference", "verdict")
 	for _, r := range made.Truing.Rows {
-		t.AppendRow(row(r.Seam, r.Of, work.Format(r.OfLength), r.Against, work.Format(r.AgainstLength),
+		t.AppendRow(screen.Row(r.Seam, r.Of, work.Format(r.OfLength), r.Against, work.Format(r.AgainstLength),
 			work.Format(r.Difference), r.Verdict.In(work.Unit)))
 	}
 	fmt.Fprintf(e.out, "%s\nwhat is normal:\n", t.Render())

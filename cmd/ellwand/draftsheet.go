@@ -6,13 +6,14 @@ import (
 	"path/filepath"
 	"strings"
 
+	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/draft/steps"
 )
 
 // addSheet plans the draft sheet, if one is asked for: the steps of a single
 // size, or several sizes one over the other.
-func addSheet(files *outputs, works []*job.Work, d draftOptions) error {
+func addSheet(files *files.Set, works []*job.Work, d draftOptions) error {
 	if d.sheet == "" {
 		return nil
 	}
@@ -30,9 +31,9 @@ func addSheet(files *outputs, works []*job.Work, d draftOptions) error {
 	}
 	switch strings.ToLower(filepath.Ext(d.sheet)) {
 	case ".txt":
-		return files.add(d.sheet, text)
+		return files.Add(d.sheet, text)
 	case ".pdf":
-		return files.add(d.sheet, pdf)
+		return files.Add(d.sheet, pdf)
 	}
 	return fmt.Errorf("the draft sheet is a PDF or plain text: end its name %s in .pdf or .txt", d.sheet)
 }

@@ -9,7 +9,10 @@ import (
 	"github.com/jedib0t/go-pretty/v6/table"
 	"github.com/paulmach/orb"
 
+	"ellwand/cmd/ellwand/failure"
+	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/draft/steps"
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
@@ -23,11 +26,11 @@ func (e *env) draftSizes(path string, d draftOptions) error {
 	if err != nil {
 		return err
 	}
-	files := &outputs{force: d.force, input: path}
+	files := &files.Set{Force: d.force, Input: path}
 	if err := addNests(files, works, d.folder); err != nil {
 		return err
 	}
-	drawings := len(files.list)
+	drawings := len(files.Paths())
 	if err := addSheet(files, works, d); err != nil {
 		return err
 	}
@@ -35,14 +38,14 @@ func (e *env) draftSizes(path string, d draftOptions) error {
 	for i, work := range works {
 		one, err := draftOf(work)
 		if err != nil {
-			return &failed{err}
+			return failure.Of(err)
 		}
 		report.Sizes = append(report.Sizes, sizeReport{strings.TrimSpace(d.sizes[i]), one.Body, one.Garments, one.Notes})
 	}
-	if err := files.commit(); err != nil {
+	if err := files.Commit(); err != nil {
 		return err
 	}
-	report.Files = files.paths()
+	report.Files = files.Paths()
 	if e.json {
 		return e.printJSON(report)
 	}
@@ -72,7 +75,7 @@ type sizeReport struct {
 
 // addNests plans an SVG drawing of every piece at true scale, its sizes one
 // over the other, unless there is no folder to write them to.
-func addNests(files *outputs, works []*job.Work, folder string) error {
+func addNests(files *files.Set, works []*job.Work, folder string) error {
 	if folder == "" {
 		return nil
 	}
@@ -85,7 +88,7 @@ func addNests(files *outputs, works []*job.Work, folder string) error {
 		name := fmt.Sprintf("%s-%s.svg", job.Slug(piece.Garment), job.Slug(piece.Name))
 		page := nestPage(figure)
 		write := func(w io.Writer) error { return drawing.WriteSVG(w, piece.Name, page) }
-		if err := files.add(filepath.Join(folder, name), write); err != nil {
+		if err := files.Add(filepath.Join(folder, name), write); err != nil {
 			return err
 		}
 	}
@@ -113,7 +116,7 @@ func (e *env) printSizes(works []*job.Work, report sizesReport) {
 		heads = append(heads, "size "+one.Size)
 	}
 	for i, made := range work.Garments {
-		t := newTable(heads...)
+		t := screen.Table(heads...)
 		for _, p := range report.Sizes[0].Garments[i].Pieces {
 			cells := table.Row{p.Name, p.Cloth}
 			for _, one := range report.Sizes {

@@ -9,7 +9,9 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/fabric"
 )
 
@@ -69,7 +71,7 @@ func (e *env) estimate(cmd *cobra.Command, path string, s search, widthTexts []s
 	if err != nil {
 		return err
 	}
-	files := &outputs{force: s.force, input: path}
+	files := &files.Set{Force: s.force, Input: path}
 	layouts, err := newLayoutPaths(s.layout, len(cloths))
 	if err != nil {
 		return err
@@ -88,7 +90,7 @@ func (e *env) estimate(cmd *cobra.Command, path string, s search, widthTexts []s
 			return err
 		}
 	}
-	if err := files.commit(); err != nil {
+	if err := files.Commit(); err != nil {
 		return err
 	}
 	if e.json {
@@ -146,12 +148,12 @@ func (e *env) printEstimate(work *job.Work, needs []fabric.Requirement) {
 }
 
 func (e *env) printLays(work *job.Work, need fabric.Requirement) {
-	t := newTable("lay", "plies", "cuts", "length", "efficiency", "never below", "to buy")
+	t := screen.Table("lay", "plies", "cuts", "length", "efficiency", "never below", "to buy")
 	for _, plan := range need.Lays {
 		if !plan.Possible() {
 			continue
 		}
-		t.AppendRow(row(plan.Lay.String(), pliesOf(plan), plan.Cuts, work.FormatLong(plan.Taken),
+		t.AppendRow(screen.Row(plan.Lay.String(), pliesOf(plan), plan.Cuts, work.FormatLong(plan.Taken),
 			fmt.Sprintf("%.1f %%", 100*plan.Density), work.FormatLong(plan.Least()), buyText(work, need.Cloth, plan)))
 	}
 	fmt.Fprintln(e.out, t.Render())

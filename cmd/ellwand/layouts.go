@@ -6,6 +6,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	"ellwand/cmd/ellwand/files"
 	"ellwand/fabric"
 )
 
@@ -28,16 +29,16 @@ func newLayoutPaths(option string, cloths int) (layoutPaths, error) {
 }
 
 // check refuses places that cannot be written, before any search.
-func (l layoutPaths) check(files *outputs, cloths []fabric.Cloth) error {
+func (l layoutPaths) check(files *files.Set, cloths []fabric.Cloth) error {
 	switch {
 	case l.option == "":
 		return nil
 	case l.single:
-		return files.check(l.option)
+		return files.Check(l.option)
 	}
 	for _, cloth := range cloths {
 		for _, lay := range fabric.AllLays() {
-			if err := files.check(filepath.Join(l.option, layoutName(fabric.LayPlan{Cloth: cloth, Lay: lay}))); err != nil {
+			if err := files.Check(filepath.Join(l.option, layoutName(fabric.LayPlan{Cloth: cloth, Lay: lay}))); err != nil {
 				return err
 			}
 		}
@@ -46,18 +47,18 @@ func (l layoutPaths) check(files *outputs, cloths []fabric.Cloth) error {
 }
 
 // add plans the layout files of one cloth and width.
-func (l layoutPaths) add(files *outputs, need fabric.Requirement) error {
+func (l layoutPaths) add(files *files.Set, need fabric.Requirement) error {
 	switch {
 	case l.option == "":
 		return nil
 	case l.single:
-		return files.add(l.option, need.Lays[need.Chosen].WriteJSON)
+		return files.Add(l.option, need.Lays[need.Chosen].WriteJSON)
 	}
 	for _, plan := range need.Lays {
 		if !plan.Possible() {
 			continue
 		}
-		if err := files.add(filepath.Join(l.option, layoutName(plan)), plan.WriteJSON); err != nil {
+		if err := files.Add(filepath.Join(l.option, layoutName(plan)), plan.WriteJSON); err != nil {
 			return err
 		}
 	}

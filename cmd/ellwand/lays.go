@@ -8,7 +8,9 @@ import (
 	"slices"
 	"strings"
 
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/fabric"
 	"ellwand/nest"
 	"ellwand/pieces/measure"
@@ -65,20 +67,20 @@ func parseWidths(list []string, unit measure.Unit) ([]float64, error) {
 // its name. Known plans, of a narrower width for instance, are where the
 // searches start.
 func (e *env) require(ctx context.Context, work *job.Work, cloth fabric.Cloth, s search, known []fabric.LayPlan, lays ...fabric.Lay) (fabric.Requirement, error) {
-	bar := e.newProgress()
-	defer bar.done()
+	bar := screen.NewProgress(e.err, e.quiet)
+	defer bar.Done()
 	need, err := fabric.Require(ctx, cloth, work.PiecesOf(cloth.Name), fabric.Options{
 		Time: s.time, Seed: s.seed, Workers: s.workers, Lays: lays, Known: known,
 		Progress: func(lay fabric.Lay, p nest.Progress) {
 			title := fmt.Sprintf("%s %s, %s", cloth.Name, work.Format(cloth.Width), lay)
-			bar.show(title, work.FormatLong(p.Length), work.FormatLong(p.Bound), p.Elapsed)
+			bar.Show(title, work.FormatLong(p.Length), work.FormatLong(p.Bound), p.Elapsed)
 		},
 	})
 	switch {
 	case err != nil:
 		return need, clothError(work, cloth, err)
 	case ctx.Err() != nil:
-		bar.done()
+		bar.Done()
 		e.note("note: %s, %s wide: the search was ended early; this is the best it had found", cloth.Name, work.Format(cloth.Width))
 	}
 	return need, nil
@@ -113,7 +115,7 @@ func (e *env) requireAll(ctx context.Context, work *job.Work, cloths []fabric.Cl
 // the program's own fault.
 func clothError(work *job.Work, cloth fabric.Cloth, err error) error {
 	if errors.Is(err, fabric.ErrInternal) {
-		err = &failed{err}
+		err = failure.Of(err)
 	}
 	return fmt.Errorf("%s: cloth %q, %s wide: %w", work.File, cloth.Name, work.Format(cloth.Width), err)
 }

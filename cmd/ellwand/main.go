@@ -9,6 +9,8 @@ import (
 	"io"
 	"os"
 	"os/signal"
+
+	"ellwand/cmd/ellwand/failure"
 )
 
 // Exit statuses.
@@ -39,25 +41,15 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 		return statusDone
 	}
 	fmt.Fprintln(stderr, sentence(err))
-	var failure *failed
 	var answer *no
 	switch {
-	case errors.As(err, &failure):
+	case failure.Is(err):
 		return statusFailed
 	case errors.As(err, &answer):
 		return statusNo
 	}
 	return statusBad
 }
-
-// failed marks an error that the user's input is not to blame for.
-type failed struct{ cause error }
-
-func (f *failed) Error() string {
-	return "ellwand failed, and not by anything you wrote: " + f.cause.Error()
-}
-
-func (f *failed) Unwrap() error { return f.cause }
 
 // no marks an answer that is no, such as a remnant that does not fit.
 type no struct{ answer string }

@@ -8,7 +8,10 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/failure"
+	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/fabric"
 	"ellwand/fabric/marker"
 )
@@ -70,8 +73,8 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 	if err != nil {
 		return err
 	}
-	files := &outputs{force: s.force, input: path}
-	if err := files.check(m.output); err != nil {
+	files := &files.Set{Force: s.force, Input: path}
+	if err := files.Check(m.output); err != nil {
 		return err
 	}
 	cloths, err := markerCloths(work, m.widths)
@@ -92,7 +95,7 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 	plans := make([]fabric.LayPlan, len(cloths))
 	for i, cloth := range cloths {
 		name := planName(m.output, cloth.Name, i)
-		if err := files.add(name, func(w io.Writer) error { return as.write(w, plans[i]) }); err != nil {
+		if err := files.Add(name, func(w io.Writer) error { return as.write(w, plans[i]) }); err != nil {
 			return err
 		}
 		if err := as.checkPages(files, name); err != nil {
@@ -120,7 +123,7 @@ func (e *env) marker(cmd *cobra.Command, path string, s search, m markerOptions)
 			return err
 		}
 	}
-	if err := files.commit(); err != nil {
+	if err := files.Commit(); err != nil {
 		return err
 	}
 	return e.printPlans(work, m.output, plans)
@@ -233,7 +236,7 @@ func planOf(need fabric.Requirement, lay *fabric.Lay) (fabric.LayPlan, error) {
 		}
 		return plan, nil
 	}
-	return fabric.LayPlan{}, &failed{fmt.Errorf("the lay %s was not tried", *lay)}
+	return fabric.LayPlan{}, failure.Of(fmt.Errorf("the lay %s was not tried", *lay))
 }
 
 // plansReport is what marker prints as JSON.
@@ -253,10 +256,10 @@ type planReport struct {
 
 func (e *env) printPlans(work *job.Work, output string, plans []fabric.LayPlan) error {
 	report := plansReport{Job: work.Name}
-	t := newTable("cloth", "width", "lay", "length", "to buy", "plan")
+	t := screen.Table("cloth", "width", "lay", "length", "to buy", "plan")
 	for i, plan := range plans {
 		file := planName(output, plan.Cloth.Name, i)
-		t.AppendRow(row(plan.Cloth.Name, work.Format(plan.Cloth.Width), plan.Lay.String(),
+		t.AppendRow(screen.Row(plan.Cloth.Name, work.Format(plan.Cloth.Width), plan.Lay.String(),
 			work.FormatLong(plan.Taken), buyText(work, plan.Cloth, plan), file))
 		report.Plans = append(report.Plans, planReport{
 			Cloth: plan.Cloth.Name, Lay: plan.Lay.String(), LengthMM: tidy(plan.Taken),

@@ -6,6 +6,8 @@ import (
 	"io"
 
 	"github.com/spf13/cobra"
+
+	"ellwand/cmd/ellwand/files"
 )
 
 //go:embed starter.yaml
@@ -29,15 +31,15 @@ is; replace the measurements and the cloths by your own.`,
 }
 
 func (e *env) newJob(path string, force bool) error {
-	files := &outputs{force: force}
-	err := files.add(path, func(w io.Writer) error {
+	files := &files.Set{Force: force}
+	err := files.Add(path, func(w io.Writer) error {
 		_, err := io.WriteString(w, starter)
 		return err
 	})
 	if err != nil {
 		return err
 	}
-	if err := files.commit(); err != nil {
+	if err := files.Commit(); err != nil {
 		return err
 	}
 	if e.json {

@@ -8,6 +8,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
 	"ellwand/fabric/marker"
@@ -45,7 +46,7 @@ func (f *fullOptions) register(cmd *cobra.Command) {
 
 // kindOf a file by its ending.
 func kindOf(path string, full bool) (string, error) {
-	kind := extension(path)
+	kind := files.Extension(path)
 	if full && (kind == ".hpgl" || kind == ".hpg" || kind == ".hgl") {
 		kind = ".plt"
 	}
@@ -150,7 +151,7 @@ func (p planFile) page(w io.Writer, plan fabric.LayPlan, page drawing.Page) erro
 
 // check plans a file for each page after the first where a file holds one
 // page: plan-2.svg, plan-3.svg.
-func (p planFile) check(files *outputs, path string, plan fabric.LayPlan) error {
+func (p planFile) check(files *files.Set, path string, plan fabric.LayPlan) error {
 	if !p.full {
 		return nil
 	}
@@ -159,7 +160,7 @@ func (p planFile) check(files *outputs, path string, plan fabric.LayPlan) error 
 		return err
 	}
 	for i := 1; i < len(pages); i++ {
-		if err := files.add(pageName(path, i+1), func(w io.Writer) error { return p.page(w, plan, pages[i]) }); err != nil {
+		if err := files.Add(pageName(path, i+1), func(w io.Writer) error { return p.page(w, plan, pages[i]) }); err != nil {
 			return err
 		}
 	}
@@ -172,7 +173,7 @@ const mostPages = 50
 // checkPages refuses, before the search, a file that exists where a page after
 // the first may go: how many there will be is known only when the lay is
 // found, and a page left from a longer marker would be plotted with this one.
-func (p planFile) checkPages(files *outputs, path string) error {
+func (p planFile) checkPages(files *files.Set, path string) error {
 	if !p.full || p.kind == ".pdf" {
 		return nil
 	}
@@ -181,7 +182,7 @@ func (p planFile) checkPages(files *outputs, path string) error {
 		if _, err := os.Lstat(name); err != nil {
 			continue
 		}
-		if err := files.check(name); err != nil {
+		if err := files.Check(name); err != nil {
 			return err
 		}
 	}
@@ -190,5 +191,5 @@ func (p planFile) checkPages(files *outputs, path string) error {
 
 // pageName is the file of a page after the first.
 func pageName(path string, number int) string {
-	return strings.TrimSuffix(path, extension(path)) + fmt.Sprintf("-%d", number) + extension(path)
+	return strings.TrimSuffix(path, files.Extension(path)) + fmt.Sprintf("-%d", number) + files.Extension(path)
 }

@@ -10,6 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/packing"
 	"ellwand/pieces"
@@ -127,7 +128,7 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 	switch {
 	case p.output == "":
 		return fmt.Errorf("the pieces need a file to go to; for example: ellwand print %s -o pieces.pdf", path)
-	case !strings.EqualFold(extension(p.output), ".pdf"):
+	case !strings.EqualFold(files.Extension(p.output), ".pdf"):
 		return fmt.Errorf("the sheets are written as a PDF, but %s is not named so; for example: -o pieces.pdf", p.output)
 	case p.workers < 0:
 		return fmt.Errorf("--workers is %d; it cannot be negative (0 uses every core)", p.workers)
@@ -147,10 +148,10 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 	if err := p.chooseSeams(figures); err != nil {
 		return err
 	}
-	files := &outputs{force: p.force, input: path}
+	files := &files.Set{Force: p.force, Input: path}
 	var pages []drawing.Page
 	title := works[0].Title()
-	if err := files.add(p.output, func(w io.Writer) error { return drawing.WritePDF(w, title, pages) }); err != nil {
+	if err := files.Add(p.output, func(w io.Writer) error { return drawing.WritePDF(w, title, pages) }); err != nil {
 		return err
 	}
 	e.warn(works[0])
@@ -163,7 +164,7 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 	if pages, err = layout.Pages(); err != nil {
 		return err
 	}
-	if err := files.commit(); err != nil {
+	if err := files.Commit(); err != nil {
 		return err
 	}
 	return e.reportPrint(works[0], layout, pages, p)

@@ -10,6 +10,8 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/failure"
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/fabric"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
@@ -70,8 +72,8 @@ func (e *env) solveAll(ctx context.Context, all []problem, b budget) ([]answer, 
 	}
 	first, distinct := distinctProblems(all)
 	answers, failures := make([]answer, len(distinct)), make([]error, len(distinct))
-	bar := e.newProgress()
-	defer bar.done()
+	bar := screen.NewProgress(e.err, e.quiet)
+	defer bar.Done()
 	var mutex sync.Mutex
 	done, begun := 0, time.Now()
 	s.each(len(distinct), func(i, workers int) {
@@ -79,13 +81,13 @@ func (e *env) solveAll(ctx context.Context, all []problem, b budget) ([]answer, 
 		mutex.Lock()
 		defer mutex.Unlock()
 		done++
-		bar.count("laying", done, len(distinct), time.Since(begun))
+		bar.Count("laying", done, len(distinct), time.Since(begun))
 	})
 	if err := errors.Join(failures...); err != nil {
 		return nil, err
 	}
 	if ctx.Err() != nil {
-		bar.done()
+		bar.Done()
 		e.note("note: the search was ended early; these are the best lays it had found")
 	}
 	out := make([]answer, len(all))
@@ -158,7 +160,7 @@ func (s *solver) solve(p problem, workers int) (answer, error) {
 	})
 	switch {
 	case errors.Is(err, fabric.ErrInternal):
-		return answer{}, &failed{err}
+		return answer{}, failure.Of(err)
 	case err != nil:
 		return answer{impossible: once(err.Error())}, nil
 	}

@@ -10,6 +10,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
@@ -56,9 +57,9 @@ func (e *env) quote(ctx context.Context, path string, b budget, o quoteOptions) 
 	if err != nil {
 		return err
 	}
-	files := &outputs{force: b.force, input: path}
+	files := &files.Set{Force: b.force, Input: path}
 	if o.output != "" {
-		if err := files.check(o.output); err != nil {
+		if err := files.Check(o.output); err != nil {
 			return err
 		}
 	}
@@ -84,12 +85,12 @@ func (e *env) quote(ctx context.Context, path string, b budget, o quoteOptions) 
 	}
 	if o.output != "" {
 		var refused error
-		err := files.add(o.output, func(w io.Writer) error {
+		err := files.Add(o.output, func(w io.Writer) error {
 			refused = reckoned.WritePDF(w, paper)
 			return refused
 		})
 		if err == nil {
-			err = files.commit()
+			err = files.Commit()
 		}
 		if refused != nil {
 			return fmt.Errorf("%s: %w", path, refused)

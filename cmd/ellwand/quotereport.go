@@ -5,6 +5,7 @@ import (
 	"strings"
 	"time"
 
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/fabric/quote"
 )
 
@@ -14,16 +15,16 @@ func (e *env) printQuote(q quote.Quote) {
 		title += " for " + q.Client
 	}
 	fmt.Fprintf(e.out, "%s\n%s\n\n", title, strings.Join(datesOf(q), ", "))
-	t := newTable("", "", "amount", "price", q.Currency.Code())
+	t := screen.Table("", "", "amount", "price", q.Currency.Code())
 	var group quote.Group
 	for _, line := range q.Lines {
 		head := ""
 		if line.Group != group {
 			group, head = line.Group, string(line.Group)
 		}
-		t.AppendRow(row(head, line.Text, line.Amount, line.Each, q.Currency.Format(line.Cost)))
+		t.AppendRow(screen.Row(head, line.Text, line.Amount, line.Each, q.Currency.Format(line.Cost)))
 	}
-	sums := func(label string, m quote.Money) { t.AppendRow(row("", label, "", "", q.Currency.Format(m))) }
+	sums := func(label string, m quote.Money) { t.AppendRow(screen.Row("", label, "", "", q.Currency.Format(m))) }
 	if q.Tax != nil && !q.Tax.Included {
 		sums("sum", q.Subtotal)
 		sums(q.Tax.Name+" "+q.Tax.Rate.String(), q.TaxSum)

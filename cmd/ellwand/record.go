@@ -10,6 +10,8 @@ import (
 	"runtime"
 	"strconv"
 	"strings"
+
+	"ellwand/cmd/ellwand/files"
 )
 
 // recordHeader names the columns of the file that bench --record keeps.
@@ -28,13 +30,13 @@ func record(path string, r benchResult, seconds float64) error {
 		strconv.FormatFloat(r.Density, 'f', 2, 64), commit(), machine(),
 	}
 	rows = replaceRow(rows, row)
-	files := outputs{force: true}
-	if err := files.add(path, func(w io.Writer) error {
+	files := files.Set{Force: true}
+	if err := files.Add(path, func(w io.Writer) error {
 		return csv.NewWriter(w).WriteAll(append([][]string{recordHeader}, rows...))
 	}); err != nil {
 		return err
 	}
-	return files.commit()
+	return files.Commit()
 }
 
 // readRecord returns the rows below the header; none when there is no file.

@@ -8,6 +8,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
 	"ellwand/fabric/remnant"
@@ -102,7 +103,7 @@ func (e *env) remnant(cmd *cobra.Command, path string, s search, o remnantOption
 	if err != nil {
 		return err
 	}
-	files := &outputs{force: s.force, input: path}
+	files := &files.Set{Force: s.force, Input: path}
 	out := remnantFiles{s: s, o: o, paper: paper, work: work, files: files, cloths: len(all)}
 	if err := out.check(all); err != nil {
 		return err
@@ -119,7 +120,7 @@ func (e *env) remnant(cmd *cobra.Command, path string, s search, o remnantOption
 			return err
 		}
 	}
-	if err := files.commit(); err != nil {
+	if err := files.Commit(); err != nil {
 		return err
 	}
 	if e.json {

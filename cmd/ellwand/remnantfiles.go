@@ -6,6 +6,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
 	"ellwand/fabric/marker"
@@ -19,7 +20,7 @@ type remnantFiles struct {
 	o      remnantOptions
 	paper  marker.Paper
 	work   *job.Work
-	files  *outputs
+	files  *files.Set
 	cloths int
 }
 
@@ -34,7 +35,7 @@ func (r remnantFiles) check(all []asked) error {
 			if path == "" {
 				continue
 			}
-			if err := r.files.check(path); err != nil {
+			if err := r.files.Check(path); err != nil {
 				return err
 			}
 		}
@@ -83,14 +84,14 @@ func (r remnantFiles) addPlan(plan, layout string, lay fabric.LayPlan) error {
 			Job: r.work.Title(), Paper: r.paper, Remnant: true,
 			Inches: r.work.Unit == measure.Inch || r.work.Unit == measure.Yard,
 		}
-		if err := r.files.add(plan, func(w io.Writer) error { return marker.Write(w, lay, options) }); err != nil {
+		if err := r.files.Add(plan, func(w io.Writer) error { return marker.Write(w, lay, options) }); err != nil {
 			return err
 		}
 	}
 	if layout == "" {
 		return nil
 	}
-	return r.files.add(layout, lay.WriteJSON)
+	return r.files.Add(layout, lay.WriteJSON)
 }
 
 // numbered puts a number behind the name of a file: plan-1.pdf.

@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/fabric"
 	"ellwand/fabric/remnant"
 	"ellwand/nest"
@@ -14,8 +15,8 @@ import (
 
 // askRemnant asks about one cloth, and when it is not enough, for ways out.
 func (e *env) askRemnant(cmd *cobra.Command, file *job.File, work *job.Work, a *asked, s search, lay *fabric.Lay, limits remnantLimits) error {
-	bar := e.newProgress()
-	defer bar.done()
+	bar := screen.NewProgress(e.err, e.quiet)
+	defer bar.Done()
 	ctx := cmd.Context()
 	question := remnant.Question{Cloth: a.cloth, Length: a.length, Offcuts: a.row, Pieces: work.PiecesOf(a.cloth.Name)}
 	if lay != nil {
@@ -32,7 +33,7 @@ func (e *env) askRemnant(cmd *cobra.Command, file *job.File, work *job.Work, a *
 		Time: s.time, Seed: s.seed, Workers: s.workers, Lays: question.Lays,
 		Progress: func(lay fabric.Lay, p nest.Progress) {
 			title := fmt.Sprintf("%s %s, %s", a.cloth.Name, work.Format(a.cloth.Width), lay)
-			bar.show(title, work.FormatLong(p.Length), work.FormatLong(p.Bound), p.Elapsed)
+			bar.Show(title, work.FormatLong(p.Length), work.FormatLong(p.Bound), p.Elapsed)
 		},
 	})
 	switch {
@@ -41,7 +42,7 @@ func (e *env) askRemnant(cmd *cobra.Command, file *job.File, work *job.Work, a *
 	case a.fit.Answer == fabric.Enough:
 		return nil
 	case ctx.Err() != nil:
-		bar.done()
+		bar.Done()
 		e.note("note: %s: the search was ended early; what would make it fit was not looked for", a.cloth.Name)
 		return nil
 	}
@@ -51,20 +52,13 @@ func (e *env) askRemnant(cmd *cobra.Command, file *job.File, work *job.Work, a *
 		Trying: func(c remnant.Change) {
 			what := c.Say(c.Most, work.Format)
 			a.tried = append(a.tried, what)
-			bar.trying(what)
+			bar.Trying(what)
 		},
 	})
 	if err != nil {
 		return clothError(work, a.cloth, err)
 	}
 	return nil
-}
-
-// trying shows what is being tried.
-func (p *progress) trying(what string) {
-	if p.out != nil {
-		fmt.Fprintf(p.out, "\r\x1b[Ktrying: %s (Ctrl-C ends the search)", what)
-	}
 }
 
 // mostShortens is the share of its length that a garment is shortened by at

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/fabric/quote"
 )
 
@@ -14,7 +15,7 @@ func (e *env) printTable(table quote.Table) {
 		for _, text := range cloth.WidthTexts(table.Inches) {
 			heads = append(heads, text)
 		}
-		t := newTable(heads...)
+		t := screen.Table(heads...)
 		var reasons []string
 		last := ""
 		for _, line := range cloth.Rows {
@@ -23,7 +24,7 @@ func (e *env) printTable(table quote.Table) {
 				name = ""
 			}
 			last = line.Name
-			cells := row(name, line.NapText())
+			cells := screen.Row(name, line.NapText())
 			for i, cell := range line.Cells {
 				cells = append(cells, cell.Text(table.Inches))
 				if cell.Impossible != "" {

@@ -9,6 +9,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
 	"ellwand/fabric/marker"
@@ -75,7 +76,7 @@ func (e *env) requirementTable(ctx context.Context, path string, b budget, o tab
 	if err != nil {
 		return err
 	}
-	files := &outputs{force: b.force, input: path}
+	files := &files.Set{Force: b.force, Input: path}
 	for _, output := range o.outputs {
 		if err := checkTableFile(files, output); err != nil {
 			return err
@@ -104,11 +105,11 @@ func (e *env) requirementTable(ctx context.Context, path string, b budget, o tab
 		cloth.Settle()
 	}
 	for _, output := range o.outputs {
-		if err := files.add(output, tableWriter(table, output, paper)); err != nil {
+		if err := files.Add(output, tableWriter(table, output, paper)); err != nil {
 			return err
 		}
 	}
-	if err := files.commit(); err != nil {
+	if err := files.Commit(); err != nil {
 		return err
 	}
 	if e.json {
@@ -120,10 +121,10 @@ func (e *env) requirementTable(ctx context.Context, path string, b budget, o tab
 
 // checkTableFile refuses a file that cannot be written, or of a kind that a
 // table is not written as.
-func checkTableFile(files *outputs, path string) error {
+func checkTableFile(files *files.Set, path string) error {
 	switch strings.ToLower(filepath.Ext(path)) {
 	case ".csv", ".md", ".pdf":
-		return files.check(path)
+		return files.Check(path)
 	}
 	return fmt.Errorf("-o %s: a table is written as .csv, .md or .pdf; end the name with one of them", path)
 }

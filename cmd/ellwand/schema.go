@@ -3,6 +3,7 @@ package main
 import (
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
 )
 
@@ -20,7 +21,7 @@ on the job's first line.`,
 		Args:    noArguments,
 		RunE: func(*cobra.Command, []string) error {
 			if err := job.WriteSchema(e.out); err != nil {
-				return &failed{err}
+				return failure.Of(err)
 			}
 			return nil
 		},

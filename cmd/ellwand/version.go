@@ -7,6 +7,8 @@ import (
 	"runtime/debug"
 
 	"github.com/spf13/cobra"
+
+	"ellwand/cmd/ellwand/failure"
 )
 
 // version of the program; raised with each release.
@@ -53,7 +55,7 @@ func (e *env) printJSON(value any) error {
 	encoder.SetIndent("", "  ")
 	encoder.SetEscapeHTML(false)
 	if err := encoder.Encode(value); err != nil {
-		return &failed{err}
+		return failure.Of(err)
 	}
 	return nil
 }

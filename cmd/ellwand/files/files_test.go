@@ -1,4 +1,4 @@
-package main
+package files
 
 import (
 	"errors"
@@ -17,14 +17,14 @@ func saying(s string) func(io.Writer) error {
 
 // When one file cannot be made, none is: neither new ones, nor parts, nor
 // temporary files, and what was there stays.
-func TestOutputsWriteAllOrNothing(t *testing.T) {
+func TestSetWriteAllOrNothing(t *testing.T) {
 	folder := t.TempDir()
 	kept := filepath.Join(folder, "kept.pdf")
 	require.NoError(t, os.WriteFile(kept, []byte("before"), 0o600))
-	files := outputs{force: true}
-	require.NoError(t, files.add(kept, saying("after")))
-	require.NoError(t, files.add(filepath.Join(folder, "new.pdf"), func(io.Writer) error { return errors.New("no ink") }))
-	assert.ErrorContains(t, files.commit(), "no ink")
+	files := Set{Force: true}
+	require.NoError(t, files.Add(kept, saying("after")))
+	require.NoError(t, files.Add(filepath.Join(folder, "new.pdf"), func(io.Writer) error { return errors.New("no ink") }))
+	assert.ErrorContains(t, files.Commit(), "no ink")
 	names, err := os.ReadDir(folder)
 	require.NoError(t, err)
 	require.Len(t, names, 1)
@@ -33,12 +33,12 @@ func TestOutputsWriteAllOrNothing(t *testing.T) {
 	assert.Equal(t, "before", string(content))
 }
 
-func TestOutputsCommit(t *testing.T) {
+func TestSetCommit(t *testing.T) {
 	folder := t.TempDir()
-	files := outputs{}
+	files := Set{}
 	path := filepath.Join(folder, "deep", "er", "a.txt")
-	require.NoError(t, files.add(path, saying("a")))
-	require.NoError(t, files.commit())
+	require.NoError(t, files.Add(path, saying("a")))
+	require.NoError(t, files.Commit())
 	content, err := os.ReadFile(path)
 	require.NoError(t, err)
 	assert.Equal(t, "a", string(content))
@@ -47,16 +47,16 @@ func TestOutputsCommit(t *testing.T) {
 	assert.Equal(t, os.FileMode(0o644), info.Mode().Perm())
 }
 
-func TestOutputsRefuse(t *testing.T) {
+func TestSetRefuse(t *testing.T) {
 	folder := t.TempDir()
 	there := filepath.Join(folder, "there.txt")
 	require.NoError(t, os.WriteFile(there, nil, 0o600))
-	assert.ErrorContains(t, (&outputs{}).check(there), "add --force")
-	assert.NoError(t, (&outputs{force: true}).check(there))
-	assert.ErrorContains(t, (&outputs{force: true, input: there}).check(there), "is the file that is read")
-	assert.ErrorContains(t, (&outputs{force: true}).check(folder), "is a folder")
-	assert.ErrorContains(t, (&outputs{}).check(filepath.Join(there, "x")), "is a file, not a folder")
-	twice := outputs{}
-	require.NoError(t, twice.add(filepath.Join(folder, "a"), saying("")))
-	assert.ErrorContains(t, twice.add(filepath.Join(folder, "a"), saying("")), "two results would go to the same file")
+	assert.ErrorContains(t, (&Set{}).Check(there), "add --force")
+	assert.NoError(t, (&Set{Force: true}).Check(there))
+	assert.ErrorContains(t, (&Set{Force: true, Input: there}).Check(there), "is the file that is read")
+	assert.ErrorContains(t, (&Set{Force: true}).Check(folder), "is a folder")
+	assert.ErrorContains(t, (&Set{}).Check(filepath.Join(there, "x")), "is a file, not a folder")
+	twice := Set{}
+	require.NoError(t, twice.Add(filepath.Join(folder, "a"), saying("")))
+	assert.ErrorContains(t, twice.Add(filepath.Join(folder, "a"), saying("")), "two results would go to the same file")
 }

@@ -1,4 +1,6 @@
-package main
+// Package files writes the files of a command: checked before the work begins,
+// written together at its end, each whole or not at all.
+package files
 
 import (
 	"bufio"
@@ -10,39 +12,42 @@ import (
 	"path/filepath"
 	"strings"
 	"syscall"
+
+	"ellwand/cmd/ellwand/failure"
 )
 
-// outputs are the files that a command will write: checked before the work
-// begins, written together at its end, each whole or not at all.
-type outputs struct {
-	force bool     // overwrite what exists
-	input string   // the file that the command reads, never overwritten
-	list  []output // in the order of adding
+// Set of the files that a command will write.
+type Set struct {
+	// Force overwrites what exists.
+	Force bool
+	// Input is the file that the command reads: it is never overwritten.
+	Input string
+	list  []file // in the order of adding
 }
 
-type output struct {
+type file struct {
 	path  string
 	write func(io.Writer) error
 }
 
-// paths of the files in the order of adding.
-func (o *outputs) paths() []string {
-	out := make([]string, len(o.list))
-	for i, file := range o.list {
-		out[i] = file.path
+// Paths of the files in the order of adding.
+func (s *Set) Paths() []string {
+	out := make([]string, len(s.list))
+	for i, f := range s.list {
+		out[i] = f.path
 	}
 	return out
 }
 
-// check refuses a path that cannot be written, before any work is done.
-func (o *outputs) check(path string) error {
+// Check refuses a path that cannot be written, before any work is done.
+func (s *Set) Check(path string) error {
 	info, err := os.Stat(path)
 	switch {
 	case err == nil && info.IsDir():
 		return fmt.Errorf("%s is a folder; give the name of a file", path)
-	case err == nil && o.isInput(info):
+	case err == nil && s.isInput(info):
 		return fmt.Errorf("%s is the file that is read; give another name to write to", path)
-	case err == nil && !o.force:
+	case err == nil && !s.Force:
 		return fmt.Errorf("%s exists already; add --force to overwrite it, or give another name", path)
 	case err != nil && !missing(err):
 		return unwritable(path, err)
@@ -50,8 +55,8 @@ func (o *outputs) check(path string) error {
 	return writableFolder(filepath.Dir(path))
 }
 
-func (o *outputs) isInput(info fs.FileInfo) bool {
-	input, err := os.Stat(o.input)
+func (s *Set) isInput(info fs.FileInfo) bool {
+	input, err := os.Stat(s.Input)
 	return err == nil && os.SameFile(info, input)
 }
 
@@ -94,30 +99,30 @@ func unwritable(path string, err error) error {
 	return fmt.Errorf("%s cannot be written (%w); choose another place, or change its permissions", path, reason)
 }
 
-// add plans a file; its content is written by commit.
-func (o *outputs) add(path string, write func(io.Writer) error) error {
-	for _, other := range o.list {
+// Add plans a file; its content is written by Commit.
+func (s *Set) Add(path string, write func(io.Writer) error) error {
+	for _, other := range s.list {
 		if other.path == path {
 			return fmt.Errorf("two results would go to the same file %s; give their cloths or pieces different names", path)
 		}
 	}
-	if err := o.check(path); err != nil {
+	if err := s.Check(path); err != nil {
 		return err
 	}
-	o.list = append(o.list, output{path, write})
+	s.list = append(s.list, file{path, write})
 	return nil
 }
 
-// commit writes every file to a temporary one beside it and, when all are
+// Commit writes every file to a temporary one beside it and, when all are
 // whole, renames them. Nothing is left of a write that failed.
-func (o *outputs) commit() error {
-	temporary := make([]string, 0, len(o.list))
+func (s *Set) Commit() error {
+	temporary := make([]string, 0, len(s.list))
 	defer func() {
 		for _, name := range temporary {
 			os.Remove(name)
 		}
 	}()
-	for _, out := range o.list {
+	for _, out := range s.list {
 		name, err := writeBeside(out)
 		if name != "" {
 			temporary = append(temporary, name)
@@ -126,7 +131,7 @@ func (o *outputs) commit() error {
 			return err
 		}
 	}
-	for i, out := range o.list {
+	for i, out := range s.list {
 		if err := os.Rename(temporary[i], out.path); err != nil {
 			return unwritable(out.path, err)
 		}
@@ -135,7 +140,7 @@ func (o *outputs) commit() error {
 	return nil
 }
 
-func writeBeside(out output) (name string, err error) {
+func writeBeside(out file) (name string, err error) {
 	folder := filepath.Dir(out.path)
 	if err := os.MkdirAll(folder, 0o755); err != nil {
 		return "", unwritable(folder, err)
@@ -147,7 +152,7 @@ func writeBeside(out output) (name string, err error) {
 	defer file.Close()
 	buffer := bufio.NewWriter(file)
 	if err := out.write(buffer); err != nil {
-		return file.Name(), &failed{fmt.Errorf("%s: %w", out.path, err)}
+		return file.Name(), failure.Of(fmt.Errorf("%s: %w", out.path, err))
 	}
 	if err := errors.Join(buffer.Flush(), file.Chmod(0o644), file.Sync(), file.Close()); err != nil {
 		return file.Name(), unwritable(out.path, err)
@@ -155,5 +160,5 @@ func writeBeside(out output) (name string, err error) {
 	return file.Name(), nil
 }
 
-// extension of a path in lower case, with its point: ".pdf".
-func extension(path string) string { return strings.ToLower(filepath.Ext(path)) }
+// Extension of a path in lower case, with its point: ".pdf".
+func Extension(path string) string { return strings.ToLower(filepath.Ext(path)) }

@@ -1,13 +1,14 @@
-package main
+// Package screen prints results and progress for people at a terminal.
+package screen
 
 import (
 	"github.com/jedib0t/go-pretty/v6/table"
 	"github.com/jedib0t/go-pretty/v6/text"
 )
 
-// newTable begins a plain table: two spaces between columns, a rule of dashes
+// Table begins a plain table: two spaces between columns, a rule of dashes
 // under the heads, no colours.
-func newTable(heads ...any) table.Writer {
+func Table(heads ...any) table.Writer {
 	t := table.NewWriter()
 	style := table.StyleDefault
 	style.Name = "plain"
@@ -22,4 +23,5 @@ func newTable(heads ...any) table.Writer {
 	return t
 }
 
-func row(cells ...any) table.Row { return cells }
+// Row of a table.
+func Row(cells ...any) table.Row { return cells }

@@ -1,4 +1,4 @@
-package main
+package screen
 
 import (
 	"fmt"
@@ -10,10 +10,10 @@ import (
 	"golang.org/x/term"
 )
 
-// progress shows how a search goes: the first layout on a line of its own as
+// Progress shows how a search goes: the first layout on a line of its own as
 // soon as it is found, then one line that is redrawn. It writes only to a
 // terminal.
-type progress struct {
+type Progress struct {
 	out   io.Writer // nil when nobody watches
 	title string
 	drawn time.Time
@@ -22,17 +22,19 @@ type progress struct {
 // redraw is how often the line changes; faster than that nobody reads.
 const redraw = 200 * time.Millisecond
 
-func (e *env) newProgress() *progress {
-	file, isFile := e.err.(*os.File)
-	if e.quiet || !isFile || !term.IsTerminal(int(file.Fd())) {
-		return &progress{}
+// NewProgress begins it on a terminal; on anything else, or when it is to be
+// quiet, it shows nothing.
+func NewProgress(to io.Writer, quiet bool) *Progress {
+	file, isFile := to.(*os.File)
+	if quiet || !isFile || !term.IsTerminal(int(file.Fd())) {
+		return &Progress{}
 	}
-	return &progress{out: e.err}
+	return &Progress{out: to}
 }
 
-// show reports the length found so far under a title. A new title begins a
+// Show reports the length found so far under a title. A new title begins a
 // new line.
-func (p *progress) show(title, length, bound string, elapsed time.Duration) {
+func (p *Progress) Show(title, length, bound string, elapsed time.Duration) {
 	if p.out == nil {
 		return
 	}
@@ -48,9 +50,9 @@ func (p *progress) show(title, length, bound string, elapsed time.Duration) {
 	fmt.Fprintf(p.out, "\r\x1b[K%s: %s, never below %s, %.0f s", title, length, bound, elapsed.Seconds())
 }
 
-// count shows how many of several searches are over, and about how long the
+// Count shows how many of several searches are over, and about how long the
 // rest will take.
-func (p *progress) count(title string, done, all int, elapsed time.Duration) {
+func (p *Progress) Count(title string, done, all int, elapsed time.Duration) {
 	if p.out == nil || done == 0 {
 		return
 	}
@@ -60,9 +62,16 @@ func (p *progress) count(title string, done, all int, elapsed time.Duration) {
 		title, width, strings.Repeat("=", width*done/all), done, all, left.Seconds())
 }
 
-// done clears the line that is redrawn.
-func (p *progress) done() {
+// Done clears the line that is redrawn.
+func (p *Progress) Done() {
 	if p.out != nil {
 		fmt.Fprint(p.out, "\r\x1b[K")
+	}
+}
+
+// Trying shows what is being tried.
+func (p *Progress) Trying(what string) {
+	if p.out != nil {
+		fmt.Fprintf(p.out, "\r\x1b[Ktrying: %s (Ctrl-C ends the search)", what)
 	}
 }
