@@ -5,11 +5,12 @@ import (
 
 	"ellwand/nest/internal/outline"
 	"ellwand/nest/internal/search"
+	"ellwand/nest/layout"
 )
 
 // hold collects the locked placements by item and copy.
-func (q *prepared) hold(start *Layout, locked []bool) map[[2]int]Placement {
-	held := map[[2]int]Placement{}
+func (q *prepared) hold(start *layout.Layout, locked []bool) map[[2]int]layout.Placement {
+	held := map[[2]int]layout.Placement{}
 	if start == nil {
 		return held
 	}
@@ -21,13 +22,13 @@ func (q *prepared) hold(start *Layout, locked []bool) map[[2]int]Placement {
 	return held
 }
 
-func (q *prepared) addLocked(at Placement, shapes []int) {
+func (q *prepared) addLocked(at layout.Placement, shapes []int) {
 	q.model.Fixed = append(q.model.Fixed, q.spotOf(at, shapes))
 	q.locked = append(q.locked, at)
 }
 
 // spotOf finds the shape nearest to a placement's turn.
-func (q *prepared) spotOf(at Placement, shapes []int) search.Spot {
+func (q *prepared) spotOf(at layout.Placement, shapes []int) search.Spot {
 	best := shapes[0]
 	least := math.Inf(1)
 	turn := q.problem.Items[at.Item].Turns[at.Turn]
@@ -56,11 +57,11 @@ func (q *prepared) spotOf(at Placement, shapes []int) search.Spot {
 
 // startSpots turns the start into spots, one a piece of the model; pieces
 // that it does not place are nil.
-func (q *prepared) startSpots(start *Layout) []*search.Spot {
+func (q *prepared) startSpots(start *layout.Layout) []*search.Spot {
 	if start == nil {
 		return nil
 	}
-	at := map[[2]int]Placement{}
+	at := map[[2]int]layout.Placement{}
 	for _, p := range start.Placements {
 		at[[2]int{p.Item, p.Copy}] = p
 	}
@@ -75,13 +76,13 @@ func (q *prepared) startSpots(start *Layout) []*search.Spot {
 }
 
 // layout turns spots back into placements.
-func (q *prepared) layout(spots []search.Spot) Layout {
-	var l Layout
+func (q *prepared) layout(spots []search.Spot) layout.Layout {
+	var l layout.Layout
 	l.Placements = append(l.Placements, q.locked...)
 	for i, spot := range spots {
 		s := &q.model.Shapes[spot.Shape]
 		piece := q.model.Pieces[i]
-		at := Placement{Item: piece.Item, Copy: piece.Copy, Turn: s.Turn, Tilt: s.Tilt, X: spot.X - s.CentreX, Y: spot.Y - s.CentreY}
+		at := layout.Placement{Item: piece.Item, Copy: piece.Copy, Turn: s.Turn, Tilt: s.Tilt, X: spot.X - s.CentreX, Y: spot.Y - s.CentreY}
 		at.Sheet = q.sheetAt(spot.X)
 		if len(q.sheetX) > 0 {
 			at.X, at.Y = at.X-q.sheetX[at.Sheet], at.Y-q.sheetY[at.Sheet]
@@ -89,7 +90,7 @@ func (q *prepared) layout(spots []search.Spot) Layout {
 		l.Placements = append(l.Placements, at)
 	}
 	if len(q.sheetX) == 0 {
-		l.Length = q.problem.used(l.Placements)
+		l.Length = used(q.problem, l.Placements)
 	}
 	return l
 }
@@ -106,7 +107,7 @@ func (q *prepared) sheetAt(x float64) int {
 }
 
 // used is the largest x of the placed outlines.
-func (p Problem) used(placements []Placement) float64 {
+func used(p layout.Problem, placements []layout.Placement) float64 {
 	most := 0.0
 	for _, at := range placements {
 		for _, q := range p.Placed(at) {

@@ -1,6 +1,10 @@
 package nest
 
-import "time"
+import (
+	"time"
+
+	"ellwand/nest/layout"
+)
 
 // Options say how long to search and how. The zero value searches for five
 // seconds with every core.
@@ -17,7 +21,7 @@ type Options struct {
 	Workers int
 	// Start is a layout to improve on; nil starts from nothing. It may be
 	// infeasible; placements of it that are missing are added.
-	Start *Layout
+	Start *layout.Layout
 	// Locked placements of Start stay where they are: one entry a placement,
 	// or nil.
 	Locked []bool
@@ -36,7 +40,7 @@ type Progress struct {
 // Result is what a search found.
 type Result struct {
 	// Layout is the best found. It is verified when Fits.
-	Layout Layout
+	Layout layout.Layout
 	// Fits reports whether everything lies where it may: always true on a
 	// strip of open length.
 	Fits bool

@@ -10,6 +10,7 @@ import (
 
 	"ellwand/nest/internal/model"
 	"ellwand/nest/internal/outline"
+	"ellwand/nest/layout"
 )
 
 // Tolerances of the search, as shares of the strip width.
@@ -25,15 +26,15 @@ const (
 
 // prepared is a problem turned into a model, and the way back.
 type prepared struct {
-	problem Problem
+	problem layout.Problem
 	model   *model.Model
 	// locked placements of the start, which are fixed shapes in the model.
-	locked []Placement
+	locked []layout.Placement
 	// sheetX and sheetY move each sheet to its place on the strip of the model.
 	sheetX, sheetY []float64
 }
 
-func prepare(p Problem, start *Layout, locked []bool) (*prepared, error) {
+func prepare(p layout.Problem, start *layout.Layout, locked []bool) (*prepared, error) {
 	q := &prepared{problem: p, model: model.New(p.Width, p.Length, p.Gap)}
 	if err := q.addSheets(); err != nil {
 		return nil, err
@@ -93,7 +94,7 @@ func (q *prepared) shareDirections() error {
 			return !common[piece.Group][q.model.Shapes[k].Direction]
 		})
 		if len(piece.Shapes) == 0 {
-			return fmt.Errorf("%s has no turn that points the same way as the rest of its group; allow it another", q.problem.itemName(piece.Item))
+			return fmt.Errorf("%s has no turn that points the same way as the rest of its group; allow it another", q.problem.ItemName(piece.Item))
 		}
 	}
 	return nil
@@ -147,43 +148,25 @@ type placedBase struct {
 	centre orb.Point
 }
 
-func (q *prepared) shape(item Item, turn Turn, tilt float64, bases map[float64]placedBase) (model.Shape, bool) {
-	angle, flipX, flipY := baseTurn(turn.Degrees+tilt, turn.Mirrored)
+func (q *prepared) shape(item layout.Item, turn layout.Turn, tilt float64, bases map[float64]placedBase) (model.Shape, bool) {
+	angle, flipX, flipY := turn.Reduced(tilt)
 	base, ok := bases[angle]
 	if !ok {
-		ring := outline.Clean(turned(item.Outline, angle, false))
+		ring := outline.Clean(layout.Turned(item.Outline, angle, false))
 		ring = outline.Simplify(ring, simplifyShare*q.model.Width)
 		base.index, base.centre = q.model.AddBase(ring, false)
 		bases[angle] = base
 	}
 	s := shapeOf(&q.model.Bases[base.index], base.index, base.centre, flipX, flipY)
 	s.Tilt, s.Direction = tilt, turn.Direction
-	s.Low, s.High = turn.Pin == PinLow, turn.Pin == PinHigh
+	s.Low, s.High = turn.Pin == layout.PinLow, turn.Pin == layout.PinHigh
 	s.OffsetX, s.OffsetY = turn.OffsetX+s.CentreX, turn.OffsetY+s.CentreY
 	return s, 2*s.HalfY <= q.model.Width*(1+touchShare)
 }
 
-// baseTurn splits a turn into an angle from 0 to 180 and mirror images in x
-// and y after it. Turning by 180 is both images; an image in x before a turn
-// by d is a turn by -d before the image.
-func baseTurn(degrees float64, mirrored bool) (angle, flipX, flipY float64) {
-	flipX, flipY = 1, 1
-	if mirrored {
-		degrees, flipX = -degrees, -1
-	}
-	angle = math.Mod(degrees, 360)
-	if angle < 0 {
-		angle += 360
-	}
-	if angle >= 180 {
-		return angle - 180, -flipX, -flipY
-	}
-	return angle, flipX, flipY
-}
-
 // isKnown reports whether a shape equals one that the item has already, as a
 // rectangle does when turned by 180 degrees.
-func (q *prepared) isKnown(shapes []int, s model.Shape, item Item) bool {
+func (q *prepared) isKnown(shapes []int, s model.Shape, item layout.Item) bool {
 	for _, k := range shapes {
 		o := q.model.Shapes[k]
 		if o.Base != s.Base || o.Low != s.Low || o.High != s.High || o.Direction != s.Direction {

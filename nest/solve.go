@@ -8,7 +8,10 @@ import (
 	"sync/atomic"
 	"time"
 
+	"ellwand/nest/bound"
 	"ellwand/nest/internal/search"
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
 )
 
 // defaultTime is how long Solve searches when nothing else is asked.
@@ -23,7 +26,7 @@ const searches = 2
 // is used, the bound is reached or the context ends, and returns the best
 // found until then. Errors: a problem that Check refuses, or a layout that
 // Verify refuses, which is a fault of this package.
-func Solve(ctx context.Context, p Problem, o Options) (Result, error) {
+func Solve(ctx context.Context, p layout.Problem, o Options) (Result, error) {
 	begin := time.Now()
 	if err := p.Check(); err != nil {
 		return Result{}, err
@@ -69,7 +72,7 @@ func newRun(ctx context.Context, q *prepared, o Options, begin time.Time) *run {
 		r.limit = defaultTime
 	}
 	if q.problem.Length == 0 && len(q.problem.Sheets) == 0 {
-		r.bound = Bound(q.problem)
+		r.bound = bound.Length(q.problem)
 	}
 	return r
 }
@@ -205,7 +208,7 @@ func (r *run) result() (Result, error) {
 		res.Out = r.q.excess(best)
 		return res, nil
 	}
-	if err := Verify(r.q.problem, res.Layout); err != nil {
+	if err := verify.Layout(r.q.problem, res.Layout); err != nil {
 		return Result{}, errors.Join(errUnverified, err)
 	}
 	return res, nil

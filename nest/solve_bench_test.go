@@ -6,6 +6,8 @@ import (
 	"math"
 	"testing"
 
+	"ellwand/nest/layout"
+
 	"github.com/paulmach/orb"
 )
 
@@ -22,11 +24,11 @@ func drafted(k int) orb.Ring {
 	return ring
 }
 
-func draftedProblem(kinds, copies int) Problem {
-	p := Problem{Width: 1500}
-	turns := []Turn{{}, {Degrees: 180}, {Mirrored: true}, {Degrees: 180, Mirrored: true}}
+func draftedProblem(kinds, copies int) layout.Problem {
+	p := layout.Problem{Width: 1500}
+	turns := []layout.Turn{{}, {Degrees: 180}, {Mirrored: true}, {Degrees: 180, Mirrored: true}}
 	for k := range kinds {
-		p.Items = append(p.Items, Item{Outline: drafted(k), Copies: copies, Turns: turns})
+		p.Items = append(p.Items, layout.Item{Outline: drafted(k), Copies: copies, Turns: turns})
 	}
 	return p
 }

@@ -5,6 +5,10 @@ import (
 	"math"
 	"testing"
 
+	"ellwand/nest/bound"
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
+
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
@@ -32,23 +36,23 @@ func drawOutline(t *rapid.T) orb.Ring {
 	return ring
 }
 
-func drawTurns(t *rapid.T) []Turn {
-	all := []Turn{
+func drawTurns(t *rapid.T) []layout.Turn {
+	all := []layout.Turn{
 		{Degrees: 0}, {Degrees: 180, Direction: 1}, {Degrees: 0, Mirrored: true},
 		{Degrees: 180, Mirrored: true, Direction: 1}, {Degrees: 90}, {Degrees: 45}, {Degrees: 270, Mirrored: true, Direction: 1},
 	}
 	turns := all[:rapid.IntRange(1, len(all)).Draw(t, "turns")]
-	turns = append([]Turn(nil), turns...)
+	turns = append([]layout.Turn(nil), turns...)
 	if rapid.IntRange(0, 3).Draw(t, "pinned") == 0 {
 		for i := range turns {
-			turns[i].Pin = Pin(rapid.IntRange(0, 2).Draw(t, "pin"))
+			turns[i].Pin = layout.Pin(rapid.IntRange(0, 2).Draw(t, "pin"))
 		}
 	}
 	return turns
 }
 
-func drawItem(t *rapid.T) Item {
-	item := Item{Name: "piece", Outline: drawOutline(t), Copies: rapid.IntRange(1, 3).Draw(t, "copies"), Turns: drawTurns(t)}
+func drawItem(t *rapid.T) layout.Item {
+	item := layout.Item{Name: "piece", Outline: drawOutline(t), Copies: rapid.IntRange(1, 3).Draw(t, "copies"), Turns: drawTurns(t)}
 	switch rapid.IntRange(0, 5).Draw(t, "rule") {
 	case 0:
 		item.Group = rapid.IntRange(1, 2).Draw(t, "group")
@@ -56,7 +60,7 @@ func drawItem(t *rapid.T) Item {
 		item.PeriodX = rapid.Float64Range(3, 20).Draw(t, "period")
 		item.Turns[0].OffsetX = rapid.Float64Range(0, 20).Draw(t, "offset")
 	case 2:
-		if item.Turns[0].Pin == PinNone {
+		if item.Turns[0].Pin == layout.PinNone {
 			item.PeriodY = rapid.Float64Range(3, 12).Draw(t, "period")
 			item.Turns = item.Turns[:1]
 		}
@@ -66,8 +70,8 @@ func drawItem(t *rapid.T) Item {
 	return item
 }
 
-func drawProblem(t *rapid.T) Problem {
-	p := Problem{Width: rapid.Float64Range(70, 120).Draw(t, "width")}
+func drawProblem(t *rapid.T) layout.Problem {
+	p := layout.Problem{Width: rapid.Float64Range(70, 120).Draw(t, "width")}
 	for range rapid.IntRange(1, 6).Draw(t, "items") {
 		p.Items = append(p.Items, drawItem(t))
 	}
@@ -92,8 +96,8 @@ func TestAnyProblemIsLaid(t *testing.T) {
 		one, err := Solve(context.Background(), p, Options{Iterations: 12, Seed: 1, Workers: 1})
 		require.NoError(t, err)
 		require.True(t, one.Fits)
-		require.NoError(t, Verify(p, one.Layout))
-		require.GreaterOrEqual(t, one.Layout.Length, Bound(p)*(1-1e-9))
+		require.NoError(t, verify.Layout(p, one.Layout))
+		require.GreaterOrEqual(t, one.Layout.Length, bound.Length(p)*(1-1e-9))
 		two, err := Solve(context.Background(), p, Options{Iterations: 12, Seed: 1, Workers: 2})
 		require.NoError(t, err)
 		require.Equal(t, one.Layout, two.Layout)
@@ -119,7 +123,7 @@ func TestFitFromAStart(t *testing.T) {
 		fit, err := Solve(context.Background(), p, Options{Iterations: 3, Start: &strip.Layout, Locked: locked})
 		require.NoError(t, err)
 		require.True(t, fit.Fits)
-		require.NoError(t, Verify(p, fit.Layout))
+		require.NoError(t, verify.Layout(p, fit.Layout))
 		for i, at := range strip.Layout.Placements {
 			if locked[i] {
 				require.Contains(t, fit.Layout.Placements, at)
@@ -133,21 +137,21 @@ func TestSheetsWithHoles(t *testing.T) {
 		{{0, 0}, {100, 0}, {100, 60}, {60, 60}, {60, 100}, {0, 100}, {0, 0}},
 		{{40, 40}, {40, 50}, {50, 50}, {50, 40}, {40, 40}},
 	}
-	p := Problem{Sheets: []orb.Polygon{sheet, {rect(50, 40)}}}
+	p := layout.Problem{Sheets: []orb.Polygon{sheet, {rect(50, 40)}}}
 	for range 3 {
-		p.Items = append(p.Items, Item{Outline: rect(38, 38), Copies: 1, Turns: bothWays})
+		p.Items = append(p.Items, layout.Item{Outline: rect(38, 38), Copies: 1, Turns: bothWays})
 	}
-	p.Items = append(p.Items, Item{Outline: rect(50, 40), Copies: 1, Turns: []Turn{{Degrees: 90}, {}}})
+	p.Items = append(p.Items, layout.Item{Outline: rect(50, 40), Copies: 1, Turns: []layout.Turn{{Degrees: 90}, {}}})
 	got, err := Solve(context.Background(), p, Options{Iterations: 400, Seed: 1})
 	require.NoError(t, err)
 	require.True(t, got.Fits)
-	require.NoError(t, Verify(p, got.Layout))
+	require.NoError(t, verify.Layout(p, got.Layout))
 }
 
 // The least bad layout names what is out and by how much: two squares of 10
 // on a sheet of 10 by 19 overlap by 1.
 func TestWhatDoesNotFitIsNamed(t *testing.T) {
-	p := Problem{Width: 10, Length: 19, Items: []Item{{Outline: rect(10, 10), Copies: 2, Turns: bothWays}}}
+	p := layout.Problem{Width: 10, Length: 19, Items: []layout.Item{{Outline: rect(10, 10), Copies: 2, Turns: bothWays}}}
 	got, err := Solve(context.Background(), p, Options{Iterations: 50})
 	require.NoError(t, err)
 	require.False(t, got.Fits)
@@ -158,8 +162,8 @@ func TestWhatDoesNotFitIsNamed(t *testing.T) {
 func TestContextStopsEarlyWithALayout(t *testing.T) {
 	ctx, cancel := context.WithCancel(context.Background())
 	cancel()
-	p := Problem{Width: 30, Items: []Item{{Outline: orb.Ring{{0, 0}, {9, 1}, {5, 7}}, Copies: 20, Turns: bothWays}}}
+	p := layout.Problem{Width: 30, Items: []layout.Item{{Outline: orb.Ring{{0, 0}, {9, 1}, {5, 7}}, Copies: 20, Turns: bothWays}}}
 	got, err := Solve(ctx, p, Options{})
 	require.NoError(t, err)
-	require.NoError(t, Verify(p, got.Layout))
+	require.NoError(t, verify.Layout(p, got.Layout))
 }

@@ -5,18 +5,21 @@ import (
 	"testing"
 	"time"
 
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
+
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/require"
 )
 
 func rect(x, y float64) orb.Ring { return orb.Ring{{0, 0}, {x, 0}, {x, y}, {0, y}, {0, 0}} }
 
-var bothWays = []Turn{{Degrees: 0}, {Degrees: 180}}
+var bothWays = []layout.Turn{{Degrees: 0}, {Degrees: 180}}
 
-func squares(width float64, sides ...float64) Problem {
-	p := Problem{Width: width}
+func squares(width float64, sides ...float64) layout.Problem {
+	p := layout.Problem{Width: width}
 	for _, s := range sides {
-		p.Items = append(p.Items, Item{Outline: rect(s, s), Copies: 1, Turns: bothWays})
+		p.Items = append(p.Items, layout.Item{Outline: rect(s, s), Copies: 1, Turns: bothWays})
 	}
 	return p
 }
@@ -26,7 +29,7 @@ func squares(width float64, sides ...float64) Problem {
 func TestSquaredRectanglesAreSolvedExactly(t *testing.T) {
 	tests := []struct {
 		name   string
-		p      Problem
+		p      layout.Problem
 		length float64
 	}{
 		{"Moron along 32", squares(32, 1, 4, 7, 8, 9, 10, 14, 15, 18), 33},
@@ -38,7 +41,7 @@ func TestSquaredRectanglesAreSolvedExactly(t *testing.T) {
 			got, err := Solve(context.Background(), test.p, Options{Time: 10 * time.Second})
 			require.NoError(t, err)
 			require.InDelta(t, test.length, got.Layout.Length, 1e-6)
-			require.NoError(t, Verify(test.p, got.Layout))
+			require.NoError(t, verify.Layout(test.p, got.Layout))
 		})
 	}
 }

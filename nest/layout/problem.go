@@ -1,10 +1,12 @@
-// Package nest lays outlines on a strip or on sheets: pure geometry that
-// knows nothing of cloth.
+// Package layout states what is to be laid and what a layout is, as plain data,
+// and what can be said of both without a search: whether a problem makes sense,
+// where a placement puts an outline, how far outlines reach, how deep and with
+// what area they overlap.
 //
 // The frame: x runs along the strip from 0, y across it from 0 to
 // Problem.Width. Lengths are in any one unit (Ellwand uses millimetres);
 // angles are in degrees, counter-clockwise.
-package nest
+package layout
 
 import "github.com/paulmach/orb"
 

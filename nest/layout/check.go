@@ -1,4 +1,4 @@
-package nest
+package layout
 
 import (
 	"errors"
@@ -34,14 +34,14 @@ func (p Problem) Check() error {
 	}
 	for i, item := range p.Items {
 		for _, fault := range p.checkItem(item) {
-			faults = append(faults, fmt.Errorf("%s: %w", p.itemName(i), fault))
+			faults = append(faults, fmt.Errorf("%s: %w", p.ItemName(i), fault))
 		}
 	}
 	return errors.Join(faults...)
 }
 
-// itemName is the name of an item in messages.
-func (p Problem) itemName(i int) string {
+// ItemName is the name of an item in messages.
+func (p Problem) ItemName(i int) string {
 	if p.Items[i].Name == "" {
 		return fmt.Sprintf("item %d", i+1)
 	}
@@ -83,13 +83,13 @@ func checkSheet(sheet orb.Polygon) error {
 	if err := checkRing(sheet[0]); err != nil {
 		return err
 	}
-	outer := newShape(sheet[0])
+	outer := NewRegion(sheet[0])
 	for i, hole := range sheet[1:] {
 		if err := checkRing(hole); err != nil {
 			return fmt.Errorf("hole %d: %w", i+1, err)
 		}
 		reach := spread(outer.box) * Tolerance
-		if _, _, out := newShape(hole).strays(outer, reach, false); out {
+		if _, _, out := NewRegion(hole).Strays(outer, reach, false); out {
 			return fmt.Errorf("hole %d reaches beyond the outline of the sheet", i+1)
 		}
 	}
@@ -103,14 +103,14 @@ func checkRing(ring orb.Ring) error {
 			return fmt.Errorf("corner %d of its outline is not a number", i+1)
 		}
 	}
-	corners := distinct(ring)
+	corners := Corners(ring)
 	if len(corners) < 3 {
 		return fmt.Errorf("its outline has %d different corners; it needs 3 or more", len(corners))
 	}
 	if at, bad := selfContact(corners); bad {
 		return fmt.Errorf("its outline crosses or touches itself near (%.4g, %.4g); draw it as one simple loop", at[0], at[1])
 	}
-	if ringArea(corners) == 0 {
+	if Area(corners) == 0 {
 		return errors.New("its outline encloses no area")
 	}
 	return nil
@@ -145,7 +145,7 @@ func (p Problem) checkItem(item Item) []error {
 		fault("the repeat is %g by %g; it cannot be negative (0 leaves it free)", item.PeriodX, item.PeriodY)
 	}
 	if len(faults) == 0 && len(p.Sheets) == 0 && p.Width > 0 {
-		if over := item.leastExtent(1) - p.Width; over > Tolerance*p.Width {
+		if over := item.LeastExtent(1) - p.Width; over > Tolerance*p.Width {
 			fault("it is %.4g too wide for the strip in every turn that is allowed: at least %.6g across, and the strip has %.6g",
 				over, p.Width+over, p.Width)
 		}

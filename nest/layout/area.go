@@ -1,17 +1,20 @@
-package nest
+package layout
 
-import "slices"
+import (
+	"cmp"
+	"slices"
+)
 
-// overlapArea returns the area that two shapes have in common.
+// OverlapArea returns the area that two regions have in common.
 //
 // Both are cut into slabs by an upright line through every corner. Within a
 // slab each is a stack of trapezoids, and what two trapezoids share is the
 // integral of a concave function made of at most three straight parts. An
 // edge that is misplaced by rounding changes the area by no more than the
 // rounding times its length, so contacts of any kind are safe.
-func overlapArea(p, q *shape) float64 {
-	low, high := max(p.box.low[0], q.box.low[0]), min(p.box.high[0], q.box.high[0])
-	if low >= high || p.box.low[1] >= q.box.high[1] || q.box.low[1] >= p.box.high[1] {
+func (p *Region) OverlapArea(q *Region) float64 {
+	low, high := max(p.box.Min[0], q.box.Min[0]), min(p.box.Max[0], q.box.Max[0])
+	if low >= high || p.box.Min[1] >= q.box.Max[1] || q.box.Min[1] >= p.box.Max[1] {
 		return 0
 	}
 	cuts := slabCuts(p, q, low, high)
@@ -31,9 +34,9 @@ func overlapArea(p, q *shape) float64 {
 
 // slabCuts returns the sorted x of all corners between low and high, and
 // these two.
-func slabCuts(p, q *shape, low, high float64) []float64 {
+func slabCuts(p, q *Region, low, high float64) []float64 {
 	cuts := []float64{low, high}
-	for _, s := range []*shape{p, q} {
+	for _, s := range []*Region{p, q} {
 		for _, e := range s.edges {
 			if e.a[0] > low && e.a[0] < high {
 				cuts = append(cuts, e.a[0])
@@ -66,7 +69,7 @@ func (s *sweep) advance(x0, x1 float64) []rail {
 	for _, e := range s.active {
 		s.rails = append(s.rails, rail{e.heightAt(x0), e.heightAt(x1)})
 	}
-	slices.SortFunc(s.rails, func(a, b rail) int { return compare(a.left+a.right, b.left+b.right) })
+	slices.SortFunc(s.rails, func(a, b rail) int { return cmp.Compare(a.left+a.right, b.left+b.right) })
 	return s.rails
 }
 

@@ -1,6 +1,7 @@
-package nest
+package layout
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -10,7 +11,7 @@ import (
 // stretch is a part of an edge, as fractions of its length.
 type stretch struct{ from, to float64 }
 
-// strays looks for points of the outline of s that lie farther than reach
+// Strays looks for points of the outline of s that lie farther than reach
 // from every edge of o and inside it (or outside it, with inside false). It
 // returns the farthest such point that it saw and how far it is.
 //
@@ -22,23 +23,22 @@ type stretch struct{ from, to float64 }
 //
 // Stretches shorter than a hundredth of reach are passed over: their middle
 // is deeper than reach by less than that.
-func (s *shape) strays(o *shape, reach float64, inside bool) (orb.Point, float64, bool) {
+func (s *Region) Strays(o *Region, reach float64, inside bool) (orb.Point, float64, bool) {
 	var (
 		worst    orb.Point
 		depth    float64
 		close    []segment
-		scratch  []segment
 		covered  []stretch
-		whole    = o.box.grown(reach)
+		whole    = o.box.Pad(reach)
 		skipAway = inside // what is away from the box of o is outside it
 	)
 	for _, e := range s.edges {
-		box := boundingBoxOf(e.a, e.b)
-		if skipAway && !box.meets(whole) {
+		box := boundOf(e.a, e.b)
+		if skipAway && !box.Intersects(whole) {
 			continue
 		}
 		length := math.Hypot(e.b[0]-e.a[0], e.b[1]-e.a[1])
-		close = o.near(box.grown(reach), close[:0])
+		close = o.near(box.Pad(reach), close[:0])
 		covered = covered[:0]
 		for _, f := range close {
 			if part, ok := withinReach(e, f, reach); ok {
@@ -46,11 +46,11 @@ func (s *shape) strays(o *shape, reach float64, inside bool) (orb.Point, float64
 			}
 		}
 		for _, bare := range uncovered(covered, reach/100/length) {
-			if o.holds(e.at((bare.from+bare.to)/2), scratch) != inside {
+			if o.Holds(e.at((bare.from+bare.to)/2)) != inside {
 				continue
 			}
 			for _, t := range []float64{(bare.from + bare.to) / 2, bare.from, bare.to} {
-				if d := o.distance(e.at(t)); d > depth {
+				if d := o.Distance(e.at(t)); d > depth {
 					worst, depth = e.at(t), d
 				}
 			}
@@ -66,7 +66,7 @@ func (e segment) at(t float64) orb.Point {
 // uncovered returns the stretches of [0, 1], of at least the given length,
 // that no other covers. It sorts covered.
 func uncovered(covered []stretch, least float64) []stretch {
-	slices.SortFunc(covered, func(a, b stretch) int { return compare(a.from, b.from) })
+	slices.SortFunc(covered, func(a, b stretch) int { return cmp.Compare(a.from, b.from) })
 	var bare []stretch
 	done := 0.0
 	for _, c := range covered {
@@ -143,13 +143,13 @@ func (s *stretch) clip(v0, v1, low, high float64) bool {
 	return s.from <= s.to
 }
 
-// nearest returns the least distance between the edges of two shapes that do
+// Nearest returns the least distance between the edges of two shapes that do
 // not overlap, if it is less than limit.
-func (s *shape) nearest(o *shape, limit float64) (orb.Point, float64, bool) {
+func (s *Region) Nearest(o *Region, limit float64) (orb.Point, float64, bool) {
 	var close []segment
 	place, least := orb.Point{}, limit
 	for _, e := range s.edges {
-		close = o.near(boundingBoxOf(e.a, e.b).grown(least), close[:0])
+		close = o.near(boundOf(e.a, e.b).Pad(least), close[:0])
 		for _, f := range close {
 			for _, end := range []struct {
 				q    orb.Point

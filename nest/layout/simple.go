@@ -1,6 +1,7 @@
-package nest
+package layout
 
 import (
+	"cmp"
 	"math"
 	"math/big"
 	"slices"
@@ -8,9 +9,9 @@ import (
 	"github.com/paulmach/orb"
 )
 
-// distinct returns the ring open and without corners that repeat the one
+// Corners returns the ring open and without corners that repeat the one
 // before. It is a new ring.
-func distinct(ring orb.Ring) orb.Ring {
+func Corners(ring orb.Ring) orb.Ring {
 	out := make(orb.Ring, 0, len(ring))
 	for _, q := range ring {
 		if len(out) == 0 || out[len(out)-1] != q {
@@ -23,10 +24,10 @@ func distinct(ring orb.Ring) orb.Ring {
 	return out
 }
 
-// ringArea returns the area that a ring encloses, closed or not. It is
+// Area returns the area that a ring encloses, closed or not. It is
 // measured from the first corner, so that a ring far from the origin loses no
 // digits.
-func ringArea(ring orb.Ring) float64 {
+func Area(ring orb.Ring) float64 {
 	twice := 0.0
 	for i := 2; i < len(ring); i++ {
 		twice += cross(ring[0], ring[i-1], ring[i])
@@ -50,20 +51,20 @@ func selfContact(ring orb.Ring) (orb.Point, bool) {
 	}
 	type edge struct {
 		index int
-		box   boundingBox
+		box   orb.Bound
 	}
 	edges := make([]edge, n)
 	for i, a := range ring {
-		edges[i] = edge{i, boundingBoxOf(a, ring[(i+1)%n])}
+		edges[i] = edge{i, boundOf(a, ring[(i+1)%n])}
 	}
-	slices.SortFunc(edges, func(a, b edge) int { return compare(a.box.low[0], b.box.low[0]) })
+	slices.SortFunc(edges, func(a, b edge) int { return cmp.Compare(a.box.Min[0], b.box.Min[0]) })
 	for i, e := range edges {
 		for _, f := range edges[i+1:] {
-			if f.box.low[0] > e.box.high[0] {
+			if f.box.Min[0] > e.box.Max[0] {
 				break
 			}
 			apart := (e.index - f.index + n) % n
-			if apart == 1 || apart == n-1 || !e.box.meets(f.box) {
+			if apart == 1 || apart == n-1 || !e.box.Intersects(f.box) {
 				continue
 			}
 			a, b := ring[e.index], ring[(e.index+1)%n]
@@ -107,7 +108,7 @@ func orientation(a, b, c orb.Point) int {
 	right := (a[1] - c[1]) * (b[0] - c[0])
 	det := left - right
 	if bound := 3.3306690738754716e-16 * (math.Abs(left) + math.Abs(right)); det > bound || -det > bound {
-		return compare(det, 0)
+		return cmp.Compare(det, 0)
 	}
 	return exactOrientation(a, b, c)
 }

@@ -1,23 +1,25 @@
-package nest
+package bound
 
 import (
 	"math"
 	"math/rand/v2"
 	"testing"
 
+	"ellwand/nest/layout"
+
 	"github.com/stretchr/testify/require"
 )
 
 // onLattice binds some of the pieces of a jigsaw to lattices on which they lie
 // in their first turn, and in any other wherever it may be.
-func onLattice(p Problem, rng *rand.Rand) Problem {
-	items := make([]Item, len(p.Items))
+func onLattice(p layout.Problem, rng *rand.Rand) layout.Problem {
+	items := make([]layout.Item, len(p.Items))
 	for i, it := range p.Items {
-		it.Turns = append([]Turn(nil), it.Turns...)
+		it.Turns = append([]layout.Turn(nil), it.Turns...)
 		if rng.IntN(3) > 0 {
 			it.PeriodX = 10 + 60*rng.Float64()
 		}
-		if rng.IntN(3) == 0 && it.Turns[0].Pin == PinNone {
+		if rng.IntN(3) == 0 && it.Turns[0].Pin == layout.PinNone {
 			it.PeriodY = 10 + 60*rng.Float64()
 		}
 		for k := range it.Turns[1:] {
@@ -34,7 +36,7 @@ func onLattice(p Problem, rng *rand.Rand) Problem {
 func TestBoundOfQueueOnLattice(t *testing.T) {
 	rng := rand.New(rand.NewPCG(5, 3))
 	for n := range 300 {
-		p := Problem{Width: 100, Gap: []float64{0, 3}[rng.IntN(2)]}
+		p := layout.Problem{Width: 100, Gap: []float64{0, 3}[rng.IntN(2)]}
 		period := 20 + 40*rng.Float64()
 		for range 2 + rng.IntN(4) {
 			at, long := 50*(rng.Float64()-0.5), 10+60*rng.Float64()
@@ -42,26 +44,26 @@ func TestBoundOfQueueOnLattice(t *testing.T) {
 			if rng.IntN(4) > 0 {
 				box.PeriodX, box.Turns[0].OffsetX = period, period*rng.Float64()
 				if rng.IntN(2) == 0 {
-					box.Turns = append(box.Turns, Turn{Degrees: 180, OffsetX: period * rng.Float64()})
+					box.Turns = append(box.Turns, layout.Turn{Degrees: 180, OffsetX: period * rng.Float64()})
 				}
 			}
 			p.Items = append(p.Items, box)
 		}
 		p.Items[0].Turns[0].OffsetX, p.Items[0].PeriodX = 0, period
-		require.InDelta(t, shortestQueue(p, 0, -p.Gap), Bound(p), 1e-3, "case %d", n)
+		require.InDelta(t, shortestQueue(p, 0, -p.Gap), Length(p), 1e-3, "case %d", n)
 	}
 }
 
 // shortestQueue lays the pieces that are not in the set one behind the other,
 // from an end on, in every order and turn, each as soon as its lattice lets it.
-func shortestQueue(p Problem, laid int, end float64) float64 {
+func shortestQueue(p layout.Problem, laid int, end float64) float64 {
 	best := math.Inf(1)
 	for i, it := range p.Items {
 		if laid>>i&1 == 1 {
 			continue
 		}
 		for _, turn := range it.Turns {
-			box := turned(it.Outline, turn.Degrees, turn.Mirrored).Bound()
+			box := layout.Turned(it.Outline, turn.Degrees, turn.Mirrored).Bound()
 			x := end + p.Gap - box.Min[0]
 			if it.PeriodX > 0 {
 				x = turn.OffsetX + it.PeriodX*math.Ceil((x-turn.OffsetX)/it.PeriodX-1e-9)

@@ -1,4 +1,7 @@
-package nest
+// Package verify proves or refuses a layout: it judges the true outlines with
+// distances between edges and with areas, and imports nothing of ours but the
+// data that it judges, so that it shares no code with the search.
+package verify
 
 import (
 	"errors"
@@ -8,26 +11,11 @@ import (
 	"strings"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/nest/layout"
 )
 
-// Tolerance is how far a piece may reach into another, over an edge, or from
-// its place on a lattice and still count as touching: a ten-millionth of the
-// width of the strip (of the smallest height of the sheets), 0.15 micrometre
-// on cloth of 1.5 m. No cutter and no plotter can tell it from contact, and
-// the rounding of coordinates is a thousand times smaller.
-//
-// Depth alone would let a narrow piece lose a noticeable part of itself along
-// a long contact, so no overlap and no overhang may exceed AreaTolerance of
-// the smaller piece's area either.
-const Tolerance = 1e-7
-
-// AreaTolerance is the share of the smaller piece's area that an overlap may
-// have: half of what an outside checker with a limit of a millionth accepts,
-// so that neither its rounding nor ours decides. At a depth of a
-// hundred-millionth of the width W it binds only bands narrower than W/50.
-const AreaTolerance = 5e-7
-
-// Verify reports every fault of a layout, or nil when each of these holds:
+// Layout reports every fault of a layout, or nil when each of these holds:
 //
 //  1. The problem itself passes Check.
 //  2. Every copy of every item is placed exactly once.
@@ -39,18 +27,15 @@ const AreaTolerance = 5e-7
 //  7. Every piece lies within the strip or its sheet, clear of holes and
 //     zones.
 //  8. No two pieces overlap, or are nearer to each other than the gap.
-//  9. Layout.Length is the largest x of any piece (0 on sheets).
+//  9. Length is the largest x of any piece (0 on sheets).
 //
-// Contact is allowed, within Tolerance and AreaTolerance. The faults are
-// sorted and joined; each names its pieces.
-//
-// Verify shares no code with the search: it judges the true outlines with
-// distances between edges and with areas, and knows no no-fit regions.
-func Verify(p Problem, l Layout) error {
+// Contact is allowed, within layout.Tolerance and layout.AreaTolerance. The
+// faults are sorted and joined; each names its pieces.
+func Layout(p layout.Problem, l layout.Layout) error {
 	if err := p.Check(); err != nil {
 		return err
 	}
-	v := verifier{problem: p, reach: Tolerance * p.height()}
+	v := verifier{problem: p, reach: layout.Tolerance * p.Height()}
 	v.pieces = v.place(l.Placements)
 	v.count(l.Placements)
 	v.groups()
@@ -63,27 +48,14 @@ func Verify(p Problem, l Layout) error {
 	return errors.New(strings.Join(slices.Compact(v.faults), "\n"))
 }
 
-// height is the width of the strip or the least height of the sheets.
-func (p Problem) height() float64 {
-	if len(p.Sheets) == 0 {
-		return p.Width
-	}
-	least := math.Inf(1)
-	for _, sheet := range p.Sheets {
-		box := sheet.Bound()
-		least = min(least, box.Max[1]-box.Min[1])
-	}
-	return least
-}
-
 // laid is a piece where the layout puts it.
 type laid struct {
-	Placement
-	*shape
+	layout.Placement
+	*layout.Region
 }
 
 type verifier struct {
-	problem Problem
+	problem layout.Problem
 	reach   float64
 	pieces  []laid
 	faults  []string
@@ -95,8 +67,8 @@ func (v *verifier) fault(format string, values ...any) {
 
 // name is what a piece is called in faults: its item, and which copy of it
 // when there are several.
-func (v *verifier) name(at Placement) string {
-	name := v.problem.itemName(at.Item)
+func (v *verifier) name(at layout.Placement) string {
+	name := v.problem.ItemName(at.Item)
 	if v.problem.Items[at.Item].Copies == 1 && at.Copy == 0 {
 		return name
 	}
@@ -105,7 +77,7 @@ func (v *verifier) name(at Placement) string {
 
 // place makes the shapes of all placements that make sense, applying rules
 // 3 to 5 on the way.
-func (v *verifier) place(placements []Placement) []laid {
+func (v *verifier) place(placements []layout.Placement) []laid {
 	var pieces []laid
 	for i, at := range placements {
 		if at.Item < 0 || at.Item >= len(v.problem.Items) {
@@ -128,7 +100,7 @@ func (v *verifier) place(placements []Placement) []laid {
 		if math.Abs(at.Tilt) > item.Tilt*(1+1e-9) {
 			v.fault("%s is tilted by %.4g degrees; %.4g are allowed", v.name(at), math.Abs(at.Tilt), item.Tilt)
 		}
-		piece := laid{at, newShape(v.problem.Placed(at))}
+		piece := laid{at, layout.NewRegion(placed(item, at))}
 		v.pinned(piece, item.Turns[at.Turn].Pin)
 		v.onLattice(piece, item)
 		pieces = append(pieces, piece)
@@ -136,24 +108,24 @@ func (v *verifier) place(placements []Placement) []laid {
 	return pieces
 }
 
-func (v *verifier) pinned(piece laid, pin Pin) {
+func (v *verifier) pinned(piece laid, pin layout.Pin) {
 	off := 0.0
 	switch pin {
-	case PinLow:
-		off = piece.box.low[1]
-	case PinHigh:
+	case layout.PinLow:
+		off = piece.Bound().Min[1]
+	case layout.PinHigh:
 		high := v.problem.Width
 		if len(v.problem.Sheets) > 0 {
 			high = v.problem.Sheets[piece.Sheet].Bound().Max[1]
 		}
-		off = high - piece.box.high[1]
+		off = high - piece.Bound().Max[1]
 	}
 	if math.Abs(off) > v.reach {
 		v.fault("%s must lie on its edge and is %.4g away from it", v.name(piece.Placement), math.Abs(off))
 	}
 }
 
-func (v *verifier) onLattice(piece laid, item Item) {
+func (v *verifier) onLattice(piece laid, item layout.Item) {
 	turn := item.Turns[piece.Turn]
 	for _, line := range []struct {
 		axis               string
@@ -169,7 +141,7 @@ func (v *verifier) onLattice(piece laid, item Item) {
 }
 
 // count applies rule 2.
-func (v *verifier) count(placements []Placement) {
+func (v *verifier) count(placements []layout.Placement) {
 	type copyOf struct{ item, copy int }
 	seen := map[copyOf]int{}
 	for _, at := range placements {
@@ -181,9 +153,9 @@ func (v *verifier) count(placements []Placement) {
 			delete(seen, copyOf{i, c})
 			switch {
 			case times == 0:
-				v.fault("%s is not placed", v.name(Placement{Item: i, Copy: c}))
+				v.fault("%s is not placed", v.name(layout.Placement{Item: i, Copy: c}))
 			case times > 1:
-				v.fault("%s is placed %d times", v.name(Placement{Item: i, Copy: c}), times)
+				v.fault("%s is placed %d times", v.name(layout.Placement{Item: i, Copy: c}), times)
 			}
 		}
 	}
@@ -192,7 +164,7 @@ func (v *verifier) count(placements []Placement) {
 			continue // place has said so
 		}
 		v.fault("%s is placed, but only %d copies are asked for",
-			v.name(Placement{Item: extra.item, Copy: extra.copy}), v.problem.Items[extra.item].Copies)
+			v.name(layout.Placement{Item: extra.item, Copy: extra.copy}), v.problem.Items[extra.item].Copies)
 	}
 }
 
@@ -222,3 +194,5 @@ func (v *verifier) direction(piece laid) int {
 
 // place for people: enough digits to find it with a tape.
 func spot(q orb.Point) string { return fmt.Sprintf("x %.6g, y %.6g", q[0], q[1]) }
+
+func finite(value float64) bool { return !math.IsNaN(value) && !math.IsInf(value, 0) }

@@ -1,4 +1,4 @@
-package nest
+package verify
 
 import (
 	"fmt"
@@ -6,6 +6,8 @@ import (
 	"math/rand/v2"
 	"slices"
 	"testing"
+
+	"ellwand/nest/layout"
 
 	"github.com/paulmach/orb"
 	"github.com/peterstace/simplefeatures/geom"
@@ -20,24 +22,24 @@ var moron = []struct{ side, x, y float64 }{
 	{18, 0, 0}, {15, 18, 0}, {7, 18, 15}, {8, 25, 15}, {14, 0, 18}, {4, 14, 18}, {10, 14, 22}, {1, 24, 22}, {9, 24, 23},
 }
 
-func moronTiling() (Problem, Layout) {
-	p, l := Problem{Width: 32}, Layout{Length: 33}
+func moronTiling() (layout.Problem, layout.Layout) {
+	p, l := layout.Problem{Width: 32}, layout.Layout{Length: 33}
 	for i, s := range moron {
-		p.Items = append(p.Items, Item{Name: fmt.Sprintf("square %g", s.side), Outline: square(s.side), Copies: 1, Turns: []Turn{{}}})
-		l.Placements = append(l.Placements, Placement{Item: i, X: s.x, Y: s.y})
+		p.Items = append(p.Items, layout.Item{Name: fmt.Sprintf("square %g", s.side), Outline: square(s.side), Copies: 1, Turns: []layout.Turn{{}}})
+		l.Placements = append(l.Placements, layout.Placement{Item: i, X: s.x, Y: s.y})
 	}
 	return p, l
 }
 
 func TestVerifyMoronsSquaredRectangle(t *testing.T) {
 	p, l := moronTiling()
-	require.NoError(t, Verify(p, l))
+	require.NoError(t, Layout(p, l))
 	for i := range l.Placements {
 		for _, move := range []orb.Point{{0.01, 0}, {-0.01, 0}, {0, 0.01}, {0, -0.01}} {
 			_, moved := moronTiling()
 			moved.Placements[i].X += move[0]
 			moved.Placements[i].Y += move[1]
-			assert.Error(t, Verify(p, moved), "square %g moved by %v", moron[i].side, move)
+			assert.Error(t, Layout(p, moved), "square %g moved by %v", moron[i].side, move)
 		}
 	}
 }
@@ -49,14 +51,14 @@ func TestVerifyMoronTurnedAndScaled(t *testing.T) {
 		p, l := moronTiling()
 		for i := range p.Items {
 			p.Items[i].Turns[0].Degrees = degrees
-			at := turned(orb.Ring{{l.Placements[i].X, l.Placements[i].Y}}, degrees, false)[0]
+			at := layout.Turned(orb.Ring{{l.Placements[i].X, l.Placements[i].Y}}, degrees, false)[0]
 			l.Placements[i].X, l.Placements[i].Y = at[0], at[1]
 		}
-		p.Sheets = []orb.Polygon{{turned(oblong(0, 0, 33, 32), degrees, false)}}
+		p.Sheets = []orb.Polygon{{layout.Turned(oblong(0, 0, 33, 32), degrees, false)}}
 		l.Length = 0
-		require.NoError(t, Verify(p, l), "%g degrees", degrees)
+		require.NoError(t, Layout(p, l), "%g degrees", degrees)
 		l.Placements[7].X += 0.01
-		require.Error(t, Verify(p, l), "%g degrees", degrees)
+		require.Error(t, Layout(p, l), "%g degrees", degrees)
 	}
 }
 
@@ -102,14 +104,14 @@ func TestVerifyContact(t *testing.T) {
 		t.Run(test.name, func(t *testing.T) {
 			// 100 wide: a depth of 1e-5 is the tolerance. Squares of 50 lose
 			// less than AreaTolerance at that depth.
-			p := Problem{Width: 100, Items: []Item{
-				{Name: "a", Outline: test.a, Copies: 1, Turns: []Turn{{}}},
-				{Name: "b", Outline: test.b, Copies: 1, Turns: []Turn{{}}},
+			p := layout.Problem{Width: 100, Items: []layout.Item{
+				{Name: "a", Outline: test.a, Copies: 1, Turns: []layout.Turn{{}}},
+				{Name: "b", Outline: test.b, Copies: 1, Turns: []layout.Turn{{}}},
 			}}
-			l := Layout{Placements: []Placement{{Item: 0}, {Item: 1, X: test.x, Y: test.y}}}
+			l := layout.Layout{Placements: []layout.Placement{{Item: 0}, {Item: 1, X: test.x, Y: test.y}}}
 			l.Length = lengthOf(p, l)
 			for range 2 {
-				err := Verify(p, l)
+				err := Layout(p, l)
 				if test.fits {
 					require.NoError(t, err)
 				} else {
@@ -125,7 +127,13 @@ func TestVerifyContact(t *testing.T) {
 	}
 }
 
-func lengthOf(p Problem, l Layout) float64 {
+func oblong(x, y, width, height float64) orb.Ring {
+	return orb.Ring{{x, y}, {x + width, y}, {x + width, y + height}, {x, y + height}}
+}
+
+func square(side float64) orb.Ring { return oblong(0, 0, side, side) }
+
+func lengthOf(p layout.Problem, l layout.Layout) float64 {
 	longest := 0.0
 	for _, at := range l.Placements {
 		longest = max(longest, p.Placed(at).Bound().Max[0])
@@ -134,65 +142,67 @@ func lengthOf(p Problem, l Layout) float64 {
 }
 
 func TestVerifyNamesEveryFault(t *testing.T) {
-	sound := func() (Problem, Layout) {
-		p := Problem{Width: 100, Items: []Item{
-			{Name: "front", Outline: square(20), Copies: 2, Turns: []Turn{{}, {Degrees: 90, Direction: 1}}, Group: 1},
-			{Name: "back", Outline: square(20), Copies: 1, Turns: []Turn{{Pin: PinLow}, {Pin: PinHigh, Direction: 1}}},
+	sound := func() (layout.Problem, layout.Layout) {
+		p := layout.Problem{Width: 100, Items: []layout.Item{
+			{Name: "front", Outline: square(20), Copies: 2, Turns: []layout.Turn{{}, {Degrees: 90, Direction: 1}}, Group: 1},
+			{Name: "back", Outline: square(20), Copies: 1, Turns: []layout.Turn{{Pin: layout.PinLow}, {Pin: layout.PinHigh, Direction: 1}}},
 		}}
-		return p, Layout{Length: 60, Placements: []Placement{
+		return p, layout.Layout{Length: 60, Placements: []layout.Placement{
 			{Item: 0, Copy: 0}, {Item: 0, Copy: 1, X: 40, Y: 30}, {Item: 1, X: 20},
 		}}
 	}
 	tests := []struct {
 		name  string
-		spoil func(*Problem, *Layout)
+		spoil func(*layout.Problem, *layout.Layout)
 		want  string
 	}{
-		{"sound", func(*Problem, *Layout) {}, ""},
-		{"faulty problem", func(p *Problem, _ *Layout) { p.Gap = -1 }, "the gap between pieces is -1; it cannot be negative"},
-		{"missing", func(_ *Problem, l *Layout) { l.Placements[1].Copy = 0 },
+		{"sound", func(*layout.Problem, *layout.Layout) {}, ""},
+		{"faulty problem", func(p *layout.Problem, _ *layout.Layout) { p.Gap = -1 }, "the gap between pieces is -1; it cannot be negative"},
+		{"missing", func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Copy = 0 },
 			"front (copy 1) is placed 2 times\nfront (copy 2) is not placed"},
-		{"one too many", func(p *Problem, _ *Layout) { p.Items[0].Copies = 1 }, "front (copy 2) is placed, but only 1 copies are asked for"},
-		{"no such item", func(_ *Problem, l *Layout) { l.Placements = append(l.Placements, Placement{Item: 5}) },
+		{"one too many", func(p *layout.Problem, _ *layout.Layout) { p.Items[0].Copies = 1 }, "front (copy 2) is placed, but only 1 copies are asked for"},
+		{"no such item", func(_ *layout.Problem, l *layout.Layout) {
+			l.Placements = append(l.Placements, layout.Placement{Item: 5})
+		},
 			"placement 4 is of item 6, which is not asked for"},
-		{"no such turn", func(_ *Problem, l *Layout) { l.Placements[0].Turn = 2 }, "front (copy 1) lies in turn 3; it has 2"},
-		{"no such sheet", func(_ *Problem, l *Layout) { l.Placements[0].Sheet = 1 }, "front (copy 1) lies on sheet 2; there are 1"},
-		{"nowhere", func(_ *Problem, l *Layout) { l.Placements[0].X = math.NaN() }, "front (copy 1) has no place: its position is not a number"},
-		{"tilt", func(_ *Problem, l *Layout) { l.Placements[1].Tilt = -1 }, "front (copy 2) is tilted by 1 degrees; 0 are allowed"},
-		{"below", func(_ *Problem, l *Layout) { l.Placements[0].Y = -0.5 }, "front (copy 1) hangs over the edge by 0.5 at x 10, y -0.5"},
-		{"below, within the tolerance", func(_ *Problem, l *Layout) { l.Placements[0].Y = -0.9e-5 }, ""},
-		{"below, beyond the tolerance", func(_ *Problem, l *Layout) { l.Placements[0].Y = -1.1e-5 }, "front (copy 1) hangs over the edge by 1.1e-05"},
-		{"before", func(_ *Problem, l *Layout) { l.Placements[0].X = -3 }, "front (copy 1) hangs over the edge by 3 at x -3, y 0"},
-		{"above", func(_ *Problem, l *Layout) { l.Placements[1].Y = 81 }, "front (copy 2) hangs over the edge by 1 at x 60, y 101"},
-		{"far out", func(_ *Problem, l *Layout) { l.Placements[1].Y = 181 }, "front (copy 2) hangs over the edge by 101 at x 60, y 201"},
-		{"beyond the sheet", func(p *Problem, _ *Layout) { p.Length = 59 }, "front (copy 2) hangs over the edge by 1 at x 60, y 30"},
-		{"length", func(_ *Problem, l *Layout) { l.Length = 60.1 }, "the layout says that it is 60.1 long; its pieces reach to 60"},
-		{"pin low", func(_ *Problem, l *Layout) { l.Placements[2].Y = 0.25 }, "back must lie on its edge and is 0.25 away from it"},
-		{"pin high", func(_ *Problem, l *Layout) { l.Placements[2].Turn = 1 }, "back must lie on its edge and is 80 away from it"},
-		{"lattice", func(p *Problem, _ *Layout) { p.Items[0].PeriodX, p.Items[0].Turns[0].OffsetX = 12, 4 },
+		{"no such turn", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Turn = 2 }, "front (copy 1) lies in turn 3; it has 2"},
+		{"no such sheet", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Sheet = 1 }, "front (copy 1) lies on sheet 2; there are 1"},
+		{"nowhere", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].X = math.NaN() }, "front (copy 1) has no place: its position is not a number"},
+		{"tilt", func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Tilt = -1 }, "front (copy 2) is tilted by 1 degrees; 0 are allowed"},
+		{"below", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Y = -0.5 }, "front (copy 1) hangs over the edge by 0.5 at x 10, y -0.5"},
+		{"below, within the tolerance", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Y = -0.9e-5 }, ""},
+		{"below, beyond the tolerance", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Y = -1.1e-5 }, "front (copy 1) hangs over the edge by 1.1e-05"},
+		{"before", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].X = -3 }, "front (copy 1) hangs over the edge by 3 at x -3, y 0"},
+		{"above", func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Y = 81 }, "front (copy 2) hangs over the edge by 1 at x 60, y 101"},
+		{"far out", func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Y = 181 }, "front (copy 2) hangs over the edge by 101 at x 60, y 201"},
+		{"beyond the sheet", func(p *layout.Problem, _ *layout.Layout) { p.Length = 59 }, "front (copy 2) hangs over the edge by 1 at x 60, y 30"},
+		{"length", func(_ *layout.Problem, l *layout.Layout) { l.Length = 60.1 }, "the layout says that it is 60.1 long; its pieces reach to 60"},
+		{"pin low", func(_ *layout.Problem, l *layout.Layout) { l.Placements[2].Y = 0.25 }, "back must lie on its edge and is 0.25 away from it"},
+		{"pin high", func(_ *layout.Problem, l *layout.Layout) { l.Placements[2].Turn = 1 }, "back must lie on its edge and is 80 away from it"},
+		{"lattice", func(p *layout.Problem, _ *layout.Layout) { p.Items[0].PeriodX, p.Items[0].Turns[0].OffsetX = 12, 4 },
 			"front (copy 1) is 4 off the repeat along the cloth"},
-		{"lattice kept", func(p *Problem, l *Layout) {
+		{"lattice kept", func(p *layout.Problem, l *layout.Layout) {
 			p.Items[0].PeriodY, p.Items[0].Turns[0].OffsetY, l.Placements[0].Y = 15, -15, 60
 		}, ""},
-		{"group", func(_ *Problem, l *Layout) { l.Placements[1].Turn = 1; l.Placements[1].X = 60 },
+		{"group", func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Turn = 1; l.Placements[1].X = 60 },
 			"front (copy 2) points the other way than front (copy 1)"},
-		{"overlap", func(_ *Problem, l *Layout) { l.Placements[2].X = 18 }, "front (copy 1) and back overlap by 2"},
-		{"gap kept", func(p *Problem, l *Layout) {
+		{"overlap", func(_ *layout.Problem, l *layout.Layout) { l.Placements[2].X = 18 }, "front (copy 1) and back overlap by 2"},
+		{"gap kept", func(p *layout.Problem, l *layout.Layout) {
 			p.Gap, l.Placements[2].X, l.Placements[1].X, l.Length = 2, 22, 44, 64
 		}, ""},
-		{"gap", func(p *Problem, l *Layout) { p.Gap, l.Placements[2].X = 2, 21.5 },
+		{"gap", func(p *layout.Problem, l *layout.Layout) { p.Gap, l.Placements[2].X = 2, 21.5 },
 			"front (copy 1) and back are 1.5 apart at x 20, y 0; the gap is 2"},
-		{"zone touched", func(p *Problem, _ *Layout) { p.Zones = []orb.Ring{oblong(0, 20, 20, 20)} }, ""},
-		{"zone", func(p *Problem, _ *Layout) { p.Zones = []orb.Ring{oblong(0, 19, 20, 1)} },
+		{"zone touched", func(p *layout.Problem, _ *layout.Layout) { p.Zones = []orb.Ring{oblong(0, 20, 20, 20)} }, ""},
+		{"zone", func(p *layout.Problem, _ *layout.Layout) { p.Zones = []orb.Ring{oblong(0, 19, 20, 1)} },
 			"front (copy 1) lies 1 over zone 1, which may not be used, at x 10, y 19"},
-		{"zone inside", func(p *Problem, _ *Layout) { p.Zones = []orb.Ring{oblong(9, 9, 1, 1)} },
+		{"zone inside", func(p *layout.Problem, _ *layout.Layout) { p.Zones = []orb.Ring{oblong(9, 9, 1, 1)} },
 			"front (copy 1) lies 10 over zone 1, which may not be used, at x 10, y 10"},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
 			p, l := sound()
 			test.spoil(&p, &l)
-			err := Verify(p, l)
+			err := Layout(p, l)
 			if test.want == "" {
 				require.NoError(t, err)
 				return
@@ -208,28 +218,28 @@ func TestVerifyOnSheets(t *testing.T) {
 		{{0, 0}, {40, 0}, {40, 20}, {20, 20}, {20, 40}, {0, 40}},
 		oblong(5, 25, 10, 10),
 	}
-	p := Problem{
+	p := layout.Problem{
 		Sheets: []orb.Polygon{ell, {square(20)}},
-		Items:  []Item{{Name: "flap", Outline: oblong(0, 0, 20, 10), Copies: 2, Turns: []Turn{{}, {Degrees: 90}}}},
+		Items:  []layout.Item{{Name: "flap", Outline: oblong(0, 0, 20, 10), Copies: 2, Turns: []layout.Turn{{}, {Degrees: 90}}}},
 	}
 	tests := []struct {
 		name string
-		at   Placement
+		at   layout.Placement
 		want string
 	}{
-		{"in the foot", Placement{X: 20, Y: 0}, ""},
-		{"up to the inner corner", Placement{X: 20, Y: 10}, ""},
-		{"over the inner edge", Placement{X: 20, Y: 10.5}, "flap (copy 1) hangs over the edge by 0.5"},
-		{"in the notch", Placement{X: 20, Y: 25}, "flap (copy 1) hangs over the edge"},
-		{"below the hole", Placement{X: 0, Y: 15}, ""},
-		{"over the hole", Placement{X: 0, Y: 25}, "flap (copy 1) hangs over the edge"},
-		{"round the hole's corner", Placement{X: 0, Y: 16}, "flap (copy 1) hangs over the edge by 1"},
-		{"same place, other sheet", Placement{X: 0, Y: 0, Sheet: 1}, ""},
+		{"in the foot", layout.Placement{X: 20, Y: 0}, ""},
+		{"up to the inner corner", layout.Placement{X: 20, Y: 10}, ""},
+		{"over the inner edge", layout.Placement{X: 20, Y: 10.5}, "flap (copy 1) hangs over the edge by 0.5"},
+		{"in the notch", layout.Placement{X: 20, Y: 25}, "flap (copy 1) hangs over the edge"},
+		{"below the hole", layout.Placement{X: 0, Y: 15}, ""},
+		{"over the hole", layout.Placement{X: 0, Y: 25}, "flap (copy 1) hangs over the edge"},
+		{"round the hole's corner", layout.Placement{X: 0, Y: 16}, "flap (copy 1) hangs over the edge by 1"},
+		{"same place, other sheet", layout.Placement{X: 0, Y: 0, Sheet: 1}, ""},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			other := Placement{Copy: 1}
-			err := Verify(p, Layout{Placements: []Placement{test.at, other}})
+			other := layout.Placement{Copy: 1}
+			err := Layout(p, layout.Layout{Placements: []layout.Placement{test.at, other}})
 			if test.want == "" {
 				require.NoError(t, err)
 				return
@@ -263,7 +273,7 @@ func oracleArea(t *testing.T, a, b orb.Ring) float64 {
 	t.Helper()
 	polygon := func(ring orb.Ring) geom.Geometry {
 		var flat []float64
-		for _, q := range append(distinct(ring), ring[0]) {
+		for _, q := range append(layout.Corners(ring), ring[0]) {
 			flat = append(flat, q[0], q[1])
 		}
 		poly := geom.NewPolygon([]geom.LineString{geom.NewLineString(geom.NewSequence(flat, geom.DimXY))})
@@ -287,45 +297,15 @@ func pairs(rng *rand.Rand) (string, orb.Ring, orb.Ring) {
 	case 1:
 		return "equal", a, moveRing(a, 0, 0)
 	case 2: // turned by 180 degrees about the middle of an edge
-		return "shared edge", a, moveRing(turned(a, 180, false), p[0]+q[0], p[1]+q[1])
+		return "shared edge", a, moveRing(layout.Turned(a, 180, false), p[0]+q[0], p[1]+q[1])
 	case 3: // and slid along it
 		s := rng.Float64() - 0.5
-		return "sliding", a, moveRing(turned(a, 180, false), p[0]+q[0]+s*(q[0]-p[0]), p[1]+q[1]+s*(q[1]-p[1]))
+		return "sliding", a, moveRing(layout.Turned(a, 180, false), p[0]+q[0]+s*(q[0]-p[0]), p[1]+q[1]+s*(q[1]-p[1]))
 	default:
 		b := blob(rng, 3+rng.IntN(20), 10)
 		s := rng.Float64()
 		return "corner on edge", a, moveRing(b, p[0]+s*(q[0]-p[0])-b[0][0], p[1]+s*(q[1]-p[1])-b[0][1])
 	}
-}
-
-func TestOverlapAgainstOracle(t *testing.T) {
-	rng := rand.New(rand.NewPCG(7, 11))
-	const reach = 1e-6
-	touching := 0
-	for n := range 4000 {
-		kind, a, b := pairs(rng)
-		if degrees := 360 * rng.Float64(); n%2 == 0 {
-			a, b = turned(a, degrees, false), turned(b, degrees, false)
-		}
-		want := oracleArea(t, a, b)
-		shapeA, shapeB := newShape(a), newShape(b)
-		require.InDelta(t, want, overlapArea(shapeA, shapeB), 1e-8, "case %d, %s:\n%v\n%v", n, kind, a, b)
-
-		v := verifier{reach: reach}
-		_, _, deep := v.overlap(shapeA, shapeB)
-		if want == 0 {
-			touching++
-		}
-		if want < 1e-9 {
-			require.False(t, deep, "case %d, %s, area %g:\n%v\n%v", n, kind, want, a, b)
-		}
-		// Without a deep boundary point, the overlap is a thin band or all of
-		// the smaller one.
-		if smaller := min(shapeA.area, shapeB.area); !deep && want < 0.9*smaller {
-			require.Less(t, want, reach*120, "case %d, %s:\n%v\n%v", n, kind, a, b)
-		}
-	}
-	require.Greater(t, touching, 100)
 }
 
 // A fault that is made must be found: pieces of a cut-up sheet are moved by a
@@ -336,14 +316,14 @@ func TestVerifyAgreesWithOracleOnMoves(t *testing.T) {
 	refused := 0
 	for n := range 300 {
 		_, a, b := pairs(rng)
-		p := Problem{Width: 200, Items: []Item{
-			{Name: "a", Outline: a, Copies: 1, Turns: []Turn{{}}}, {Name: "b", Outline: b, Copies: 1, Turns: []Turn{{}}}}}
-		l := Layout{Placements: []Placement{{Item: 0, X: 100, Y: 100}, {Item: 1, X: 100 + 4*rng.Float64(), Y: 100 + 4*rng.Float64()}}}
+		p := layout.Problem{Width: 200, Items: []layout.Item{
+			{Name: "a", Outline: a, Copies: 1, Turns: []layout.Turn{{}}}, {Name: "b", Outline: b, Copies: 1, Turns: []layout.Turn{{}}}}}
+		l := layout.Layout{Placements: []layout.Placement{{Item: 0, X: 100, Y: 100}, {Item: 1, X: 100 + 4*rng.Float64(), Y: 100 + 4*rng.Float64()}}}
 		l.Length = lengthOf(p, l)
 		placedA, placedB := p.Placed(l.Placements[0]), p.Placed(l.Placements[1])
 		area := oracleArea(t, placedA, placedB)
-		err := Verify(p, l)
-		smaller := min(ringArea(a), ringArea(b))
+		err := Layout(p, l)
+		smaller := min(layout.Area(a), layout.Area(b))
 		if area > 1e-6*smaller {
 			refused++
 			require.Error(t, err, "case %d: area %g", n, area)
@@ -365,20 +345,31 @@ func TestVerifyManyCorners(t *testing.T) {
 		}
 		return ring
 	}
-	p := Problem{Width: 100, Items: []Item{{Name: "disc", Outline: disc(3000), Copies: 2, Turns: []Turn{{}}}}}
-	l := Layout{Length: 200, Placements: []Placement{{X: 50, Y: 50}, {Copy: 1, X: 150, Y: 50}}}
-	require.NoError(t, Verify(p, l))
+	p := layout.Problem{Width: 100, Items: []layout.Item{{Name: "disc", Outline: disc(3000), Copies: 2, Turns: []layout.Turn{{}}}}}
+	l := layout.Layout{Length: 200, Placements: []layout.Placement{{X: 50, Y: 50}, {Copy: 1, X: 150, Y: 50}}}
+	require.NoError(t, Layout(p, l))
 	l.Placements[1].X -= 0.01
 	l.Length -= 0.01
-	require.ErrorContains(t, Verify(p, l), "disc (copy 1) and disc (copy 2) overlap")
+	require.ErrorContains(t, Layout(p, l), "disc (copy 1) and disc (copy 2) overlap")
+}
+
+// wave is a garment-like outline of n corners.
+func wave(n int, size float64) orb.Ring {
+	ring := make(orb.Ring, n)
+	for i := range ring {
+		a := 2 * math.Pi * float64(i) / float64(n)
+		r := size * (1 + 0.25*math.Cos(3*a) + 0.1*math.Sin(7*a))
+		ring[i] = orb.Point{r * math.Cos(a), r * math.Sin(a)}
+	}
+	return ring
 }
 
 // grid lays n wavy pieces, near each other but apart.
-func grid(n, corners int) (Problem, Layout) {
-	p := Problem{Width: 1500, Items: []Item{{Name: "leaf", Outline: wave(corners, 50), Copies: n, Turns: []Turn{{}}}}}
-	var l Layout
+func grid(n, corners int) (layout.Problem, layout.Layout) {
+	p := layout.Problem{Width: 1500, Items: []layout.Item{{Name: "leaf", Outline: wave(corners, 50), Copies: n, Turns: []layout.Turn{{}}}}}
+	var l layout.Layout
 	for i := range n {
-		l.Placements = append(l.Placements, Placement{Copy: i, X: 75 + 125*float64(i/12), Y: 75 + 120*float64(i%12)})
+		l.Placements = append(l.Placements, layout.Placement{Copy: i, X: 75 + 125*float64(i/12), Y: 75 + 120*float64(i%12)})
 	}
 	l.Length = lengthOf(p, l)
 	return p, l
@@ -387,10 +378,10 @@ func grid(n, corners int) (Problem, Layout) {
 func BenchmarkVerify(b *testing.B) {
 	for _, size := range []struct{ pieces, corners int }{{12, 100}, {500, 100}, {2000, 100}, {100, 3000}} {
 		p, l := grid(size.pieces, size.corners)
-		require.NoError(b, Verify(p, l))
+		require.NoError(b, Layout(p, l))
 		b.Run(fmt.Sprintf("pieces=%d/corners=%d", size.pieces, size.corners), func(b *testing.B) {
 			for b.Loop() {
-				if Verify(p, l) != nil {
+				if Layout(p, l) != nil {
 					b.Fatal("the layout is sound")
 				}
 			}

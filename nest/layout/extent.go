@@ -1,35 +1,36 @@
-package nest
+package layout
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
 	"github.com/paulmach/orb"
 )
 
-// leastExtent returns the least extent of the item along an axis (0: x, 1: y)
+// LeastExtent returns the least extent of the item along an axis (0: x, 1: y)
 // over every turn and tilt that is allowed.
-func (item Item) leastExtent(axis int) float64 {
+func (item Item) LeastExtent(axis int) float64 {
 	least := math.Inf(1)
 	for _, turn := range item.Turns {
-		least = min(least, item.turnExtent(turn, axis))
+		least = min(least, item.TurnExtent(turn, axis))
 	}
 	return least
 }
 
-// turnExtent returns the least extent along an axis in one turn with any tilt
+// TurnExtent returns the least extent along an axis in one turn with any tilt
 // that is allowed.
 //
 // Between two angles at which an edge of the convex hull stands square to the
 // axis, the extent is the distance of a fixed pair of corners times a sine:
 // concave, hence least at one of the ends. So it is enough to look there and
 // at the ends of the allowed tilt.
-func (item Item) turnExtent(turn Turn, axis int) float64 {
+func (item Item) TurnExtent(turn Turn, axis int) float64 {
 	least := extentAt(item.Outline, turn, 0, axis)
 	if item.Tilt == 0 {
 		return least
 	}
-	hull := convexHull(turned(item.Outline, turn.Degrees, turn.Mirrored))
+	hull := convexHull(Turned(item.Outline, turn.Degrees, turn.Mirrored))
 	upright := Turn{}
 	for _, tilt := range []float64{-item.Tilt, item.Tilt} {
 		least = min(least, extentAt(hull, upright, tilt, axis))
@@ -46,7 +47,7 @@ func (item Item) turnExtent(turn Turn, axis int) float64 {
 
 func extentAt(ring orb.Ring, turn Turn, tilt float64, axis int) float64 {
 	low, high := math.Inf(1), math.Inf(-1)
-	for _, q := range turned(ring, turn.Degrees+tilt, turn.Mirrored) {
+	for _, q := range Turned(ring, turn.Degrees+tilt, turn.Mirrored) {
 		low, high = min(low, q[axis]), max(high, q[axis])
 	}
 	return high - low
@@ -59,9 +60,9 @@ func convexHull(ring orb.Ring) orb.Ring {
 	points := slices.Clone(ring)
 	slices.SortFunc(points, func(a, b orb.Point) int {
 		if a[0] != b[0] {
-			return compare(a[0], b[0])
+			return cmp.Compare(a[0], b[0])
 		}
-		return compare(a[1], b[1])
+		return cmp.Compare(a[1], b[1])
 	})
 	chain := func(hull orb.Ring, from int, q orb.Point) orb.Ring {
 		for len(hull) >= from+2 && cross(hull[len(hull)-2], hull[len(hull)-1], q) <= 0 {
@@ -78,16 +79,6 @@ func convexHull(ring orb.Ring) orb.Ring {
 		hull = chain(hull, lower, points[i])
 	}
 	return hull[:len(hull)-1]
-}
-
-func compare(a, b float64) int {
-	switch {
-	case a < b:
-		return -1
-	case a > b:
-		return 1
-	}
-	return 0
 }
 
 // cross is twice the signed area of the triangle a, b, c.

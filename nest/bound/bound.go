@@ -1,4 +1,4 @@
-package nest
+package bound
 
 import (
 	"fmt"
@@ -8,20 +8,21 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/nest/internal/bounds"
+	"ellwand/nest/layout"
 )
 
-// Bound returns a length that no layout of the problem on its strip can beat,
+// Length returns a length that no layout of the problem on its strip can beat,
 // within Tolerance: the best of the area, the longest piece, the pieces that
 // cannot lie side by side, the pieces that are pinned to an edge, and the
 // lengths on which the pieces, laid across, would need more than the width.
 // See the package bounds for the proofs. It is 0 for sheets, and for a problem
 // that Check refuses.
-func Bound(p Problem) float64 {
+func Length(p layout.Problem) float64 {
 	if len(p.Sheets) > 0 || p.Check() != nil {
 		return 0
 	}
-	pieces := p.boundPieces()
-	return p.tooShort(bounds.Length(p.strip(), pieces), pieces)
+	pieces := boundPieces(p)
+	return tooShort(p, bounds.Length(strip(p), pieces), pieces)
 }
 
 // Lengths above a bound on which pieces are tried across: so many, evenly up to
@@ -38,11 +39,11 @@ const (
 // not to fit because, with x and y exchanged, they need more than the width;
 // or the bound that is known. What does not fit on a length fits on no shorter
 // one, so that every proof counts by itself.
-func (p Problem) tooShort(known float64, pieces []bounds.Piece) float64 {
+func tooShort(p layout.Problem, known float64, pieces []bounds.Piece) float64 {
 	proven := func(length float64) bool {
 		on := p
-		on.Length = length * (1 + 2*Tolerance)
-		return bounds.Length(on.crossed(), crossedPieces(pieces, on.Length)) > p.Width*(1+2*Tolerance)
+		on.Length = length * (1 + 2*layout.Tolerance)
+		return bounds.Length(crossed(on), crossedPieces(pieces, on.Length)) > p.Width*(1+2*layout.Tolerance)
 	}
 	if len(p.Items) > mostAcross {
 		return known
@@ -70,30 +71,30 @@ func (p Problem) tooShort(known float64, pieces []bounds.Piece) float64 {
 // Misfit returns a sentence that proves that not everything fits on the
 // sheets, or "" when it finds no proof (which does not mean that it fits).
 // On a strip of open length everything fits.
-func Misfit(p Problem) string {
+func Misfit(p layout.Problem) string {
 	if p.Check() != nil || p.Length == 0 && len(p.Sheets) == 0 {
 		return ""
 	}
-	room := p.room()
-	if proof := p.oversize(room); proof != "" {
+	sheets := room(p)
+	if proof := oversize(p, sheets); proof != "" {
 		return proof
 	}
-	if proof := p.tooMuch(); proof != "" {
+	if proof := tooMuch(p); proof != "" {
 		return proof
 	}
-	if len(room) > 1 {
+	if len(sheets) > 1 {
 		return ""
 	}
 	// A strip as wide, and one as wide as the sheet is long, laid across.
 	on := p
-	on.Sheets, on.Width, on.Length = nil, room[0][1], room[0][0]
+	on.Sheets, on.Width, on.Length = nil, sheets[0][1], sheets[0][0]
 	if len(p.Sheets) > 0 {
 		on.Zones = nil
 	}
-	if long := bounds.Length(on.strip(), on.boundPieces()); long > on.Length*(1+2*Tolerance) {
+	if long := bounds.Length(strip(on), boundPieces(on)); long > on.Length*(1+2*layout.Tolerance) {
 		return fmt.Sprintf("the pieces cannot be laid shorter than %.6g on this width, and the sheet is %.6g long", long, on.Length)
 	}
-	if wide := bounds.Length(on.crossed(), crossedPieces(on.boundPieces(), on.Length)); wide > on.Width*(1+2*Tolerance) {
+	if wide := bounds.Length(crossed(on), crossedPieces(boundPieces(on), on.Length)); wide > on.Width*(1+2*layout.Tolerance) {
 		return fmt.Sprintf("the pieces cannot be laid narrower than %.6g on this length, and the sheet is %.6g wide", wide, on.Width)
 	}
 	return ""
@@ -101,31 +102,31 @@ func Misfit(p Problem) string {
 
 // room is the length and width of the rectangle, or of the bounding box of
 // each sheet.
-func (p Problem) room() [][2]float64 {
+func room(p layout.Problem) [][2]float64 {
 	if len(p.Sheets) == 0 {
 		return [][2]float64{{p.Length, p.Width}}
 	}
-	var room [][2]float64
+	var sizes [][2]float64
 	for _, sheet := range p.Sheets {
 		box := sheet.Bound()
-		room = append(room, [2]float64{box.Max[0] - box.Min[0], box.Max[1] - box.Min[1]})
+		sizes = append(sizes, [2]float64{box.Max[0] - box.Min[0], box.Max[1] - box.Min[1]})
 	}
-	return room
+	return sizes
 }
 
 // oversize proves that one item is too large for every sheet.
-func (p Problem) oversize(room [][2]float64) string {
+func oversize(p layout.Problem, room [][2]float64) string {
 	for i, item := range p.Items {
 		fits := false
 		for _, turn := range item.Turns {
-			x, y := item.turnExtent(turn, 0), item.turnExtent(turn, 1)
+			x, y := item.TurnExtent(turn, 0), item.TurnExtent(turn, 1)
 			for _, r := range room {
-				fits = fits || x <= r[0]*(1+Tolerance) && y <= r[1]*(1+Tolerance)
+				fits = fits || x <= r[0]*(1+layout.Tolerance) && y <= r[1]*(1+layout.Tolerance)
 			}
 		}
 		if !fits {
 			return fmt.Sprintf("%s is too large in every turn that is allowed: at least %.6g along and %.6g across",
-				p.itemName(i), item.leastExtent(0), item.leastExtent(1))
+				p.ItemName(i), item.LeastExtent(0), item.LeastExtent(1))
 		}
 	}
 	return ""
@@ -133,55 +134,55 @@ func (p Problem) oversize(room [][2]float64) string {
 
 // tooMuch proves that the pieces have more area than the sheets. (On the
 // rectangle, the bound by area takes care of the zones as well.)
-func (p Problem) tooMuch() string {
+func tooMuch(p layout.Problem) string {
 	have := p.Width * p.Length
 	if len(p.Sheets) > 0 {
 		have = 0
 		for _, sheet := range p.Sheets {
-			have += newShape(sheet...).area
+			have += layout.NewRegion(sheet...).Area()
 		}
 	}
 	need := 0.0
 	for _, item := range p.Items {
-		need += float64(item.Copies) * ringArea(distinct(item.Outline))
+		need += float64(item.Copies) * layout.Area(layout.Corners(item.Outline))
 	}
-	if need <= have*(1+AreaTolerance) {
+	if need <= have*(1+layout.AreaTolerance) {
 		return ""
 	}
 	return fmt.Sprintf("the pieces have %.2f %% more area than there is to lay them on", 100*(need/have-1))
 }
 
-func (p Problem) strip() bounds.Strip {
-	return bounds.Strip{Width: p.Width, Gap: p.Gap, Reach: Tolerance * p.height(), Zones: p.Zones}
+func strip(p layout.Problem) bounds.Strip {
+	return bounds.Strip{Width: p.Width, Gap: p.Gap, Reach: layout.Tolerance * p.Height(), Zones: p.Zones}
 }
 
 // boundPieces turns every item in the ways that the width allows.
-func (p Problem) boundPieces() []bounds.Piece {
-	isOnLattice := slices.ContainsFunc(p.Items, func(i Item) bool { return i.PeriodX > 0 || i.PeriodY > 0 })
+func boundPieces(p layout.Problem) []bounds.Piece {
+	isOnLattice := slices.ContainsFunc(p.Items, func(i layout.Item) bool { return i.PeriodX > 0 || i.PeriodY > 0 })
 	pieces := make([]bounds.Piece, len(p.Items))
 	for i, item := range p.Items {
 		piece := bounds.Piece{
 			Copies: item.Copies, Tilts: item.Tilt > 0,
-			Area: ringArea(distinct(item.Outline)), Least: math.Inf(1),
+			Area: layout.Area(layout.Corners(item.Outline)), Least: math.Inf(1),
 		}
 		seen := map[float64]bool{}
 		for _, turn := range item.Turns {
-			if item.turnExtent(turn, 1) > p.Width*(1+Tolerance) {
+			if item.TurnExtent(turn, 1) > p.Width*(1+layout.Tolerance) {
 				continue
 			}
-			piece.Least = min(piece.Least, item.leastEnd(turn))
-			outline := distinct(turned(item.Outline, turn.Degrees, turn.Mirrored))
+			piece.Least = min(piece.Least, leastEnd(item, turn))
+			outline := layout.Corners(layout.Turned(item.Outline, turn.Degrees, turn.Mirrored))
 			if isOnLattice {
 				piece.Turns = append(piece.Turns, bounds.Turned{Outline: outline, Pin: pinEdge[turn.Pin],
 					Period: [2]float64{item.PeriodX, item.PeriodY}, Offset: [2]float64{turn.OffsetX, turn.OffsetY}})
 			}
 			// Mirror images in x or y have the same sections; only where they are
 			// pinned to an edge does it matter which.
-			angle, _, _ := baseTurn(turn.Degrees, turn.Mirrored)
-			if turn.Pin == PinNone && seen[angle] {
+			angle, _, _ := turn.Reduced(0)
+			if turn.Pin == layout.PinNone && seen[angle] {
 				continue
 			}
-			seen[angle] = seen[angle] || turn.Pin == PinNone
+			seen[angle] = seen[angle] || turn.Pin == layout.PinNone
 			piece.Outlines = append(piece.Outlines, outline)
 			piece.Pins = append(piece.Pins, pinEdge[turn.Pin])
 		}
@@ -193,13 +194,13 @@ func (p Problem) boundPieces() []bounds.Piece {
 // leastEnd is how far along the strip a copy reaches at least: its extent, or,
 // bound to a lattice along the strip, its end at the first place of the lattice
 // where it does not hang over the beginning.
-func (item Item) leastEnd(turn Turn) float64 {
-	extent := item.turnExtent(turn, 0)
+func leastEnd(item layout.Item, turn layout.Turn) float64 {
+	extent := item.TurnExtent(turn, 0)
 	if item.PeriodX == 0 || item.Tilt > 0 {
 		return extent
 	}
 	low := math.Inf(1)
-	for _, q := range turned(item.Outline, turn.Degrees, turn.Mirrored) {
+	for _, q := range layout.Turned(item.Outline, turn.Degrees, turn.Mirrored) {
 		low = min(low, q[0])
 	}
 	const rounding = 1e-6 // of a period
@@ -207,11 +208,11 @@ func (item Item) leastEnd(turn Turn) float64 {
 	return max(extent, first+low+extent)
 }
 
-var pinEdge = map[Pin]bounds.Pin{PinNone: bounds.Free, PinLow: bounds.Low, PinHigh: bounds.High}
+var pinEdge = map[layout.Pin]bounds.Pin{layout.PinNone: bounds.Free, layout.PinLow: bounds.Low, layout.PinHigh: bounds.High}
 
 // crossed is the sheet with x and y exchanged.
-func (p Problem) crossed() bounds.Strip {
-	strip := bounds.Strip{Width: p.Length, Gap: p.Gap, Reach: Tolerance * p.height()}
+func crossed(p layout.Problem) bounds.Strip {
+	strip := bounds.Strip{Width: p.Length, Gap: p.Gap, Reach: layout.Tolerance * p.Height()}
 	for _, zone := range p.Zones {
 		strip.Zones = append(strip.Zones, exchanged(zone))
 	}
@@ -224,7 +225,7 @@ func (p Problem) crossed() bounds.Strip {
 func crossedPieces(pieces []bounds.Piece, length float64) []bounds.Piece {
 	isTooLong := func(outline orb.Ring) bool {
 		box := outline.Bound()
-		return box.Max[0]-box.Min[0] > length*(1+Tolerance)
+		return box.Max[0]-box.Min[0] > length*(1+layout.Tolerance)
 	}
 	out := make([]bounds.Piece, len(pieces))
 	for i, piece := range pieces {

@@ -1,4 +1,4 @@
-package nest
+package layout
 
 import (
 	"math"
@@ -71,7 +71,7 @@ func TestCheckNamesEveryFault(t *testing.T) {
 		}, ""},
 		{"too wide but for the tilt", func(p *Problem) {
 			// A bar at 3 degrees is 5 cos 3 + 120 sin 3 = 11.3 across, level 5.
-			p.Width, p.Items[0].Outline = 5, turned(oblong(0, 0, 120, 5), 3, false)
+			p.Width, p.Items[0].Outline = 5, Turned(oblong(0, 0, 120, 5), 3, false)
 			p.Items[0].Tilt = 4
 		}, ""},
 	}
@@ -111,14 +111,14 @@ func TestOrientationIsExact(t *testing.T) {
 }
 
 func TestLeastExtentWithTilt(t *testing.T) {
-	bar := Item{Outline: turned(oblong(0, 0, 120, 5), 3, true), Turns: []Turn{{}}}
+	bar := Item{Outline: Turned(oblong(0, 0, 120, 5), 3, true), Turns: []Turn{{}}}
 	bar.Tilt = 2 // not enough to lie level
 	at := 1 * math.Pi / 180
-	assert.InDelta(t, 5*math.Cos(at)+120*math.Sin(at), bar.leastExtent(1), 1e-9)
+	assert.InDelta(t, 5*math.Cos(at)+120*math.Sin(at), bar.LeastExtent(1), 1e-9)
 	bar.Tilt = 5
-	assert.InDelta(t, 5, bar.leastExtent(1), 1e-9)
+	assert.InDelta(t, 5, bar.LeastExtent(1), 1e-9)
 	bar.Tilt = 100
-	assert.InDelta(t, 5, bar.leastExtent(0), 1e-9)
+	assert.InDelta(t, 5, bar.LeastExtent(0), 1e-9)
 }
 
 // wave is a garment-like outline of n corners.

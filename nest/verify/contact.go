@@ -1,4 +1,4 @@
-package nest
+package verify
 
 import (
 	"cmp"
@@ -6,18 +6,20 @@ import (
 	"slices"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/nest/layout"
 )
 
 // within applies rules 7 and 9.
-func (v *verifier) within(l Layout) {
+func (v *verifier) within(l layout.Layout) {
 	longest := 0.0
 	for _, piece := range v.pieces {
-		longest = max(longest, piece.box.high[0])
+		longest = max(longest, piece.Bound().Max[0])
 	}
 	sheets := v.sheets(longest)
-	zones := make([]*shape, len(v.problem.Zones))
+	zones := make([]*layout.Region, len(v.problem.Zones))
 	for i, zone := range v.problem.Zones {
-		zones[i] = newShape(zone)
+		zones[i] = layout.NewRegion(zone)
 	}
 	for _, piece := range v.pieces {
 		v.onSheet(piece, sheets[piece.Sheet])
@@ -38,54 +40,52 @@ func (v *verifier) within(l Layout) {
 
 // sheets returns the shapes that pieces must lie in. A strip of open length
 // ends where its longest piece does.
-func (v *verifier) sheets(longest float64) []*shape {
+func (v *verifier) sheets(longest float64) []*layout.Region {
 	if len(v.problem.Sheets) == 0 {
 		length := v.problem.Length
 		if length == 0 {
-			length = max(longest, v.problem.Width*Tolerance)
+			length = max(longest, v.problem.Width*layout.Tolerance)
 		}
 		end := orb.Point{length, v.problem.Width}
-		return []*shape{newShape(orb.Ring{{0, 0}, {end[0], 0}, end, {0, end[1]}})}
+		return []*layout.Region{layout.NewRegion(orb.Ring{{0, 0}, {end[0], 0}, end, {0, end[1]}})}
 	}
-	sheets := make([]*shape, len(v.problem.Sheets))
+	sheets := make([]*layout.Region, len(v.problem.Sheets))
 	for i, sheet := range v.problem.Sheets {
-		sheets[i] = newShape(sheet...)
+		sheets[i] = layout.NewRegion(sheet...)
 	}
 	return sheets
 }
 
 // onSheet tests a piece against the sheet it lies on: no point of its outline
 // outside, no point of the sheet's edge inside it, and no area left over.
-func (v *verifier) onSheet(piece laid, sheet *shape) {
-	if len(v.problem.Sheets) == 0 && sheet.box.encloses(piece.box) {
+func (v *verifier) onSheet(piece laid, sheet *layout.Region) {
+	if len(v.problem.Sheets) == 0 && encloses(sheet.Bound(), piece.Bound()) {
 		return
 	}
-	at, depth, bad := piece.strays(sheet, v.reach, false)
+	at, depth, bad := piece.Strays(sheet, v.reach, false)
 	if !bad {
-		at, depth, bad = sheet.strays(piece.shape, v.reach, true)
+		at, depth, bad = sheet.Strays(piece.Region, v.reach, true)
 	}
 	if bad {
 		v.fault("%s hangs over the edge by %.4g at %s", v.name(piece.Placement), depth, spot(at))
 		return
 	}
-	if over := piece.area - overlapArea(piece.shape, sheet); over > AreaTolerance*piece.area {
+	if over := piece.Area() - piece.Region.OverlapArea(sheet); over > layout.AreaTolerance*piece.Area() {
 		v.fault("%s hangs over the edge with an area of %.4g", v.name(piece.Placement), over)
 	}
 }
 
-func (b boundingBox) encloses(o boundingBox) bool {
-	return b.low[0] <= o.low[0] && o.high[0] <= b.high[0] && b.low[1] <= o.low[1] && o.high[1] <= b.high[1]
-}
+func encloses(b, o orb.Bound) bool { return b.Contains(o.Min) && b.Contains(o.Max) }
 
-func (v *verifier) clearOf(piece laid, zone *shape, index int) {
-	if !piece.box.meets(zone.box) {
+func (v *verifier) clearOf(piece laid, zone *layout.Region, index int) {
+	if !piece.Bound().Intersects(zone.Bound()) {
 		return
 	}
-	if at, depth, bad := v.overlap(piece.shape, zone); bad {
+	if at, depth, bad := v.overlap(piece.Region, zone); bad {
 		v.fault("%s lies %.4g over zone %d, which may not be used, at %s", v.name(piece.Placement), depth, index+1, spot(at))
 		return
 	}
-	if area := overlapArea(piece.shape, zone); area > AreaTolerance*piece.area {
+	if area := piece.Region.OverlapArea(zone); area > layout.AreaTolerance*piece.Area() {
 		v.fault("%s lies over zone %d, which may not be used, with an area of %.4g", v.name(piece.Placement), index+1, area)
 	}
 }
@@ -95,18 +95,18 @@ func (v *verifier) clearOf(piece laid, zone *shape, index int) {
 func (v *verifier) apart() {
 	order := slices.Clone(v.pieces)
 	slices.SortFunc(order, func(a, b laid) int {
-		if a.box.low[0] != b.box.low[0] {
-			return compare(a.box.low[0], b.box.low[0])
+		if a.Bound().Min[0] != b.Bound().Min[0] {
+			return cmp.Compare(a.Bound().Min[0], b.Bound().Min[0])
 		}
 		return cmp.Or(a.Item-b.Item, a.Copy-b.Copy)
 	})
 	for i, a := range order {
-		reach := a.box.grown(v.problem.Gap)
+		reach := a.Bound().Pad(v.problem.Gap)
 		for _, b := range order[i+1:] {
-			if b.box.low[0] > reach.high[0] {
+			if b.Bound().Min[0] > reach.Max[0] {
 				break
 			}
-			if a.Sheet == b.Sheet && reach.meets(b.box) {
+			if a.Sheet == b.Sheet && reach.Intersects(b.Bound()) {
 				v.pair(a, b)
 			}
 		}
@@ -120,18 +120,18 @@ func (v *verifier) pair(a, b laid) {
 		a, b = b, a
 	}
 	one, other := v.name(a.Placement), v.name(b.Placement)
-	if at, depth, bad := v.overlap(a.shape, b.shape); bad {
+	if at, depth, bad := v.overlap(a.Region, b.Region); bad {
 		v.fault("%s and %s overlap by %.4g at %s", one, other, depth, spot(at))
 		return
 	}
-	if area := overlapArea(a.shape, b.shape); area > AreaTolerance*min(a.area, b.area) {
+	if area := a.Region.OverlapArea(b.Region); area > layout.AreaTolerance*min(a.Area(), b.Area()) {
 		v.fault("%s and %s overlap with an area of %.4g", one, other, area)
 		return
 	}
 	if v.problem.Gap <= v.reach {
 		return
 	}
-	if at, away, bad := a.nearest(b.shape, v.problem.Gap-v.reach); bad {
+	if at, away, bad := a.Nearest(b.Region, v.problem.Gap-v.reach); bad {
 		v.fault("%s and %s are %.4g apart at %s; the gap is %.4g", one, other, away, spot(at), v.problem.Gap)
 	}
 }
@@ -139,9 +139,9 @@ func (v *verifier) pair(a, b laid) {
 // overlap looks for points of one outline that are deeper than the tolerance
 // inside the other. Two shapes that lie on one another exactly have none;
 // their area tells.
-func (v *verifier) overlap(a, b *shape) (orb.Point, float64, bool) {
-	at, depth, bad := a.strays(b, v.reach, true)
-	if other, deeper, alsoBad := b.strays(a, v.reach, true); alsoBad && deeper > depth {
+func (v *verifier) overlap(a, b *layout.Region) (orb.Point, float64, bool) {
+	at, depth, bad := a.Strays(b, v.reach, true)
+	if other, deeper, alsoBad := b.Strays(a, v.reach, true); alsoBad && deeper > depth {
 		return other, deeper, true
 	}
 	return at, depth, bad
