@@ -57,6 +57,7 @@ func sizeNext(body draft.Body, girth draft.Measurement) draft.Body {
 // outlines, positive darts, seams that match, no loop in a curve), or refuses
 // with a sentence that names the measurement that cannot be.
 func TestAnyBodyInEveryBlock(t *testing.T) {
+	t.Parallel()
 	drafted, all := 0, 0
 	for name, request := range variants.All() {
 		t.Run(name, func(t *testing.T) {

@@ -9,6 +9,7 @@ import (
 
 	"ellwand/draft/bodice"
 	"ellwand/draft/part"
+	"ellwand/testdata/sample"
 )
 
 // A facing in one for neck and armhole matches both, whatever dart lies between
@@ -16,13 +17,14 @@ import (
 // place (common practice: 5 cm or more, here six tenths of its depth), and its
 // lower edge is square to centre and side, so that it runs on over the side.
 func TestCombinedFacing(t *testing.T) {
+	t.Parallel()
 	for _, o := range []bodice.Options{
 		{}, {Shaping: bodice.ShoulderDart}, {Shaping: bodice.ArmholeDart}, {Shaping: bodice.NoDart, Fit: bodice.Shirt},
 		{FrontOpening: true, BackOnFold: true}, {BackOpening: true, Shaping: bodice.ShoulderDart},
 		{Princess: bodice.FromShoulder, BelowWaist: 600}, {NeckWiden: 25, FrontNeckDrop: 60, BackNeckDrop: 50, Shaping: bodice.ArmholeDart, Fit: bodice.Easy},
 	} {
 		for _, table := range Tables() {
-			for _, name := range Sizes(table) {
+			for _, name := range sample.Spread(Sizes(table)) {
 				t.Run(fmt.Sprintf("%s %s %+v", table, name, o), func(t *testing.T) {
 					asked := o
 					if table == "children" {

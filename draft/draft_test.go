@@ -65,6 +65,7 @@ func TestSize12AgainstTheTable(t *testing.T) {
 // Bodies of any mix either draft soundly or are refused in a sentence that
 // names a measurement.
 func TestRandomBodies(t *testing.T) {
+	t.Parallel()
 	rapid.Check(t, func(t *rapid.T) {
 		body := Body{
 			BustGirth:  rapid.Float64Range(700, 1600).Draw(t, "bust"),
@@ -80,6 +81,7 @@ func TestRandomBodies(t *testing.T) {
 // Bodies around the sizes of the handbook table, each measurement up to 15 %
 // more or less on its own.
 func TestBodiesAroundTheTable(t *testing.T) {
+	t.Parallel()
 	drafted, refused := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
 		body, err := Size("women", rapid.SampledFrom(Sizes("women")).Draw(t, "size"))

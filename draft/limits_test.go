@@ -24,6 +24,7 @@ var statedLimits = regexp.MustCompile(`(?:ask for|must be) ([0-9 /.]+ (?:cm|in))
 // A length that a refusal asks for must itself be accepted, in the unit of its
 // words: rounded to the nearest it could be refused again.
 func TestStatedLimitsAreAccepted(t *testing.T) {
+	t.Parallel()
 	parts := func(o part.Options, set func(*part.Options, float64)) func(*Request, float64) {
 		return func(r *Request, mm float64) {
 			set(&o, mm)

@@ -14,6 +14,7 @@ import (
 	"ellwand/draft/internal/drafttest"
 	"ellwand/draft/internal/variants"
 	"ellwand/pieces"
+	"ellwand/testdata/sample"
 )
 
 // Every block in every variant and every size of the tables: where curves of an
@@ -22,8 +23,9 @@ import (
 func TestOutlinesAreSmoothAndSquare(t *testing.T) {
 	for name, request := range variants.All() {
 		t.Run(name, func(t *testing.T) {
+			t.Parallel()
 			for _, table := range draft.Tables() {
-				for _, size := range draft.Sizes(table) {
+				for _, size := range sample.Spread(draft.Sizes(table)) {
 					body, err := draft.Size(table, size)
 					require.NoError(t, err)
 					request.Body, request.Table = body, table

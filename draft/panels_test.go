@@ -15,6 +15,7 @@ import (
 // the side panel is the longer one by no more than can be eased over the bust
 // (0 to 8 mm, common practice).
 func TestPrincess(t *testing.T) {
+	t.Parallel()
 	for _, o := range []bodice.Options{
 		{Princess: bodice.FromShoulder}, {Princess: bodice.FromArmhole},
 		{Princess: bodice.FromShoulder, BelowWaist: 600, FrontOpening: true}, {Princess: bodice.FromArmhole, BelowWaist: 240, Fit: bodice.Easy, NeckWiden: 15}, {Princess: bodice.FromShoulder, BelowWaist: 600, BackOpening: true},
@@ -70,6 +71,7 @@ func TestMensShirtAndChildrensBodice(t *testing.T) {
 
 // A yoke and the back below it make the back, and carry its notches.
 func TestYokeAndNoDart(t *testing.T) {
+	t.Parallel()
 	o := bodice.Options{Shaping: bodice.NoDart, Fit: bodice.Shirt, Yoke: 90, BackOnFold: true, FrontOpening: true, BelowWaist: 260}
 	checkVariant(t, func(r *Request) { r.Bodice, r.Sleeve = &o, &sleeve.Options{Style: sleeve.Shirt} }, func(t *testing.T, r Result) {
 		back, yoke := pieceNamed(t, r, "back bodice"), pieceNamed(t, r, "yoke")
@@ -94,6 +96,7 @@ func TestYokeAndNoDart(t *testing.T) {
 // The heads of a two-piece sleeve together are the head of the one-piece
 // sleeve, and its seams match.
 func TestTwoPieceAndCapSleeves(t *testing.T) {
+	t.Parallel()
 	for _, fit := range []bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt} {
 		checkVariant(t, func(r *Request) {
 			r.Bodice, r.Sleeve, r.Parts = &bodice.Options{Fit: fit}, &sleeve.Options{Style: sleeve.TwoPiece}, nil

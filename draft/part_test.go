@@ -19,6 +19,7 @@ import (
 	"ellwand/draft/trousers"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
+	"ellwand/testdata/sample"
 )
 
 // shirt asks for a shirt blouse with every part that one can have.
@@ -96,8 +97,9 @@ func checkParts(t require.TestingT, r Result) {
 }
 
 func TestPartsAtEverySize(t *testing.T) {
+	t.Parallel()
 	for _, table := range grown {
-		for _, name := range Sizes(table) {
+		for _, name := range sample.Spread(Sizes(table)) {
 			for garment, ask := range map[string]func(Body) Request{"shirt": shirt, "dress": dress, "smock": smock, "shift": shift} {
 				t.Run(fmt.Sprintf("%s %s %s", garment, table, name), func(t *testing.T) {
 					result, err := Draft(ask(size(t, table, name)))
@@ -111,6 +113,7 @@ func TestPartsAtEverySize(t *testing.T) {
 }
 
 func TestPartsOnAnyBody(t *testing.T) {
+	t.Parallel()
 	body := size(t, "women", "14")
 	rapid.Check(t, func(t *rapid.T) {
 		varied := body.With(nil)

@@ -14,6 +14,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
 	"ellwand/pieces"
+	"ellwand/testdata/sample"
 )
 
 // skirtOf asks for a skirt with a waistband.
@@ -89,8 +90,9 @@ func fromWaist(p pieces.Piece, seam string) map[string]float64 {
 }
 
 func TestEverySizeOfSkirtIsSound(t *testing.T) {
+	t.Parallel()
 	for _, table := range Tables() {
-		for _, name := range Sizes(table) {
+		for _, name := range sample.Spread(Sizes(table)) {
 			for shape := skirt.Straight; shape <= skirt.BoxPleated; shape++ {
 				for _, band := range []part.Kind{part.Waistband, part.ShapedWaistband} {
 					for _, intoHem := range []bool{false, true} {
@@ -125,6 +127,7 @@ func lowerBodies(t *rapid.T) Body {
 }
 
 func TestRandomBodiesInSkirts(t *testing.T) {
+	t.Parallel()
 	drafted, all := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
 		options := skirt.Options{
@@ -170,8 +173,10 @@ func trueOrRefused(t *rapid.T, request Request) bool {
 // The usual mixes must not be refused: a hip from 10 cm less than the waist to
 // 40 cm more.
 func TestUsualBodiesGetASkirt(t *testing.T) {
-	for waist := 500.0; waist <= 1500; waist += 50 {
-		for hip := max(750, waist-100); hip <= min(1650, waist+400); hip += 50 {
+	t.Parallel()
+	step := float64(sample.Of(100, 50))
+	for waist := 500.0; waist <= 1500; waist += step {
+		for hip := max(750, waist-100); hip <= min(1650, waist+400); hip += step {
 			for _, shape := range []skirt.Shape{skirt.Straight, skirt.ALine, skirt.Gored, skirt.HalfCircle, skirt.Tiered, skirt.KnifePleated} {
 				_, err := Draft(skirtOf(Body{WaistGirth: waist, HipGirth: hip}, skirt.Options{Shape: shape, Length: 650}, part.Waistband))
 				assert.NoError(t, err, "%g %g %d", waist, hip, shape)
@@ -188,7 +193,8 @@ func TestUsualBodiesGetASkirt(t *testing.T) {
 // A dress: the skirt is drafted to the waist seam of the bodice, and the side
 // seams meet.
 func TestDressJoinsAtTheWaist(t *testing.T) {
-	for _, name := range Sizes("women") {
+	t.Parallel()
+	for _, name := range sample.Spread(Sizes("women")) {
 		for _, options := range []skirt.Options{{}, {Shape: skirt.ALine}, {Shape: skirt.HalfCircle}, {Shape: skirt.ALine, DartsIntoHem: true}} {
 			request := skirtOf(size(t, "women", name), options, part.Waistband)
 			request.Bodice, request.Parts = &bodice.Options{}, nil

@@ -10,6 +10,7 @@ import (
 
 	"ellwand/draft/part"
 	"ellwand/draft/trousers"
+	"ellwand/testdata/sample"
 )
 
 func trousersOf(body Body, options trousers.Options, band part.Kind) Request {
@@ -21,8 +22,9 @@ func trousersOf(body Body, options trousers.Options, band part.Kind) Request {
 }
 
 func TestEverySizeOfTrousersIsSound(t *testing.T) {
+	t.Parallel()
 	for _, table := range grown {
-		for _, name := range Sizes(table) {
+		for _, name := range sample.Spread(Sizes(table)) {
 			for _, length := range []float64{0, 480, 800} {
 				for _, c := range []struct {
 					band    part.Kind
@@ -49,6 +51,7 @@ func checkFork(t require.TestingT, r Result) {
 }
 
 func TestRandomBodiesInTrousers(t *testing.T) {
+	t.Parallel()
 	drafted, all := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
 		options := trousers.Options{
@@ -70,8 +73,10 @@ func TestRandomBodiesInTrousers(t *testing.T) {
 }
 
 func TestUsualBodiesGetTrousers(t *testing.T) {
-	for waist := 500.0; waist <= 1500; waist += 50 {
-		for hip := max(750, waist-100); hip <= min(1650, waist+350); hip += 50 {
+	t.Parallel()
+	step := float64(sample.Of(100, 50))
+	for waist := 500.0; waist <= 1500; waist += step {
+		for hip := max(750, waist-100); hip <= min(1650, waist+350); hip += step {
 			for _, opening := range []trousers.Opening{trousers.Fly, trousers.ElasticWaist} {
 				result, err := Draft(trousersOf(Body{WaistGirth: waist, HipGirth: hip}, trousers.Options{Opening: opening}, part.Waistband))
 				if assert.NoError(t, err, "%g %g", waist, hip) {

@@ -9,13 +9,14 @@ import (
 
 	"ellwand/draft/bodice"
 	"ellwand/draft/sleeve"
+	"ellwand/testdata/sample"
 )
 
 // checkVariant drafts a request at every size of both tables and checks each
 // by the rules of a sound draft (common practice).
 func checkVariant(t *testing.T, change func(*Request), more func(t *testing.T, r Result)) {
 	for _, table := range grown {
-		for _, name := range Sizes(table) {
+		for _, name := range sample.Spread(Sizes(table)) {
 			t.Run(fmt.Sprintf("%s %s", table, name), func(t *testing.T) {
 				request := blouse(size(t, table, name))
 				change(&request)
@@ -31,6 +32,7 @@ func checkVariant(t *testing.T, change func(*Request), more func(t *testing.T, r
 }
 
 func TestArmholeDart(t *testing.T) {
+	t.Parallel()
 	for _, fit := range []bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt} {
 		checkVariant(t, func(r *Request) { r.Bodice = &bodice.Options{Fit: fit, Shaping: bodice.ArmholeDart} }, func(t *testing.T, r Result) {
 			// Turning the dart changes no seam.
@@ -46,6 +48,7 @@ func TestArmholeDart(t *testing.T) {
 }
 
 func TestNeckWidenedAndLowered(t *testing.T) {
+	t.Parallel()
 	for _, o := range []bodice.Options{
 		{NeckWiden: 20}, {FrontNeckDrop: 60}, {NeckWiden: 40, FrontNeckDrop: 30, BackNeckDrop: 40},
 		{NeckWiden: 60, BackNeckDrop: 120}, {FrontNeckDrop: 110, Shaping: bodice.ArmholeDart}, {NeckWiden: 25, FrontNeckDrop: 10, Shaping: bodice.ShoulderDart},
@@ -74,6 +77,7 @@ func TestNeckWidenedAndLowered(t *testing.T) {
 }
 
 func TestOpening(t *testing.T) {
+	t.Parallel()
 	for _, o := range []bodice.Options{
 		{FrontOpening: true}, {FrontOpening: true, Extension: 15, Fit: bodice.Shirt, FrontNeckDrop: 40}, {FrontOpening: true, BackOnFold: true, BelowWaist: 250, Fit: bodice.Easy},
 		{BackOpening: true}, {BackOpening: true, Extension: 15, Fit: bodice.Shirt, BackNeckDrop: 40}, {BackOpening: true, BelowWaist: 250, Shaping: bodice.ShoulderDart},
@@ -123,6 +127,7 @@ func TestOpening(t *testing.T) {
 }
 
 func TestBodiceToTheHip(t *testing.T) {
+	t.Parallel()
 	for _, fit := range []bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt} {
 		for _, shaping := range []bodice.Shaping{bodice.SideDart, bodice.ShoulderDart, bodice.ArmholeDart} {
 			o := bodice.Options{Fit: fit, Shaping: shaping, BelowWaist: 240}
@@ -141,6 +146,7 @@ func TestBodiceToTheHip(t *testing.T) {
 }
 
 func TestSleeveVariants(t *testing.T) {
+	t.Parallel()
 	for name, o := range map[string]sleeve.Options{
 		"shirt": {Style: sleeve.Shirt}, "short": {Reach: sleeve.Short}, "elbow": {Reach: sleeve.Elbow, Style: sleeve.Shirt},
 		"gathered": {HeadFullness: 1.4, HemFullness: 1.5}, "puff": {HeadFullness: 1.6, Reach: sleeve.Short}, "bishop": {HemFullness: 1.8},

@@ -18,9 +18,10 @@ import (
 
 	"ellwand/fabric"
 	"ellwand/pieces"
+	"ellwand/testdata/sample"
 )
 
-var randomJobs = flag.Int("jobs", 2000, "random jobs to lay")
+var randomJobs = flag.Int("jobs", sample.Of(150, 4000), "random jobs to lay")
 
 // randomJob makes a job of a few pieces and a cloth with anything that a cloth
 // may have. The same number makes the same job.
@@ -172,9 +173,6 @@ func randomFlaw(r *rand.Rand, width float64) fabric.Flaw {
 // checker, which judges with shapely (GEOS).
 func TestRandomJobs(t *testing.T) {
 	count := *randomJobs
-	if testing.Short() {
-		count = min(count, 200)
-	}
 	dir := t.TempDir()
 	var plans, impossible, refused int
 	laid, had := map[fabric.Lay]int{}, map[string]int{}

@@ -1,0 +1,44 @@
+// Package sample says how much the tests try: a small sample in the ordinary
+// run, and all there is where the environment variable ELLWAND_LONG is set, as
+// `make check-long` does. Both prove the same of every case that they try.
+package sample
+
+import (
+	"flag"
+	"os"
+	"strconv"
+
+	_ "pgregory.net/rapid" // whose flags Rapid sets
+)
+
+// Long reports whether the long run was asked for.
+func Long() bool { return os.Getenv("ELLWAND_LONG") != "" }
+
+// Of is how many cases to try: the first in the ordinary run, the second in the
+// long one.
+func Of(ordinary, long int) int {
+	if Long() {
+		return long
+	}
+	return ordinary
+}
+
+// Spread is the whole list in the long run, and its first, middle and last in
+// the ordinary one: of sizes, those where a draft goes wrong first.
+func Spread[T any](list []T) []T {
+	if Long() || len(list) <= 3 {
+		return list
+	}
+	return []T{list[0], list[len(list)/2], list[len(list)-1]}
+}
+
+// Rapid makes the random tests of a package draw the same cases each time, this
+// many in the ordinary run and twenty times as many in the long one. It is
+// called before the flags are read: -rapid.seed and -rapid.checks come after it.
+func Rapid(checks int) {
+	for name, value := range map[string]int{"rapid.seed": 1, "rapid.checks": Of(checks, 20*checks)} {
+		if err := flag.Set(name, strconv.Itoa(value)); err != nil {
+			panic(err)
+		}
+	}
+}
