@@ -145,6 +145,17 @@ func (b bed) pliesOn(cloth Cloth, length float64) []ply {
 	return []ply{lower}
 }
 
+// onCloth gives the plies of a bed of that length in the frame of the lay.
+func (b bed) onCloth(cloth Cloth, length float64) []Ply {
+	var out []Ply
+	toBed := pieces.Move(-b.at[0], -b.at[1])
+	for i, p := range b.pliesOn(cloth, length) {
+		toCloth := toBed.Then(p.motion).Then(pieces.Move(0, cloth.Selvedge))
+		out = append(out, Ply{Upper: i > 0, Low: b.at[1] + p.low, High: b.at[1] + p.high, ToCloth: toCloth})
+	}
+	return out
+}
+
 // secondLength is where, along the cloth, the upper length of a cloth cut
 // across begins: at a whole number of repeats, so that both plies match.
 func secondLength(cloth Cloth, length float64) float64 {

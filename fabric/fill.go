@@ -35,6 +35,7 @@ func (p *LayPlan) fill(beds []lain) {
 		p.Parts = append(p.Parts, Part{
 			X: b.at[0], Y: b.at[1], Length: found.layout.Length, Width: b.width, Plies: b.plies(),
 			FoldLow: len(b.foldPins()) > 0, FoldHigh: len(b.foldPins()) > 1,
+			OnCloth: b.onCloth(p.Cloth, found.layout.Length),
 		})
 		if i > 0 && b.at[0] > 0 || b.lay == CutAcross {
 			p.Cuts++

@@ -17,6 +17,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/layoutfile"
 	"ellwand/pieces"
 	"ellwand/testdata/sample"
 )
@@ -202,7 +203,7 @@ func TestRandomJobs(t *testing.T) {
 				require.LessOrEqual(t, open.Taken, plan.Taken+cloth.Gap+1e-3, "job %d: the lay %s is shorter than the open one", number, plan.Lay)
 			}
 			var file bytes.Buffer
-			require.NoError(t, plan.WriteJSON(&file))
+			require.NoError(t, layoutfile.Write(&file, plan))
 			require.NoError(t, os.WriteFile(filepath.Join(dir, fmt.Sprintf("%d-%d.json", number, i)), file.Bytes(), 0o600))
 		}
 	}

@@ -69,6 +69,9 @@ func laid(t template, problem nest.Problem, at nest.Placement) Laid {
 		Outline: problem.Placed(at),
 		Grain:   [2]orb.Point{apply(m, t.piece.Grain.From), apply(m, t.piece.Grain.To)},
 	}
+	for _, allowed := range problem.Items[at.Item].Turns {
+		out.Turnings = append(out.Turnings, Turning{Degrees: wholeTurn(allowed.Degrees), Mirrored: allowed.Mirrored})
+	}
 	out.Seam = orb.Ring(mapped(m, t.piece.SeamOutline(drawTolerance)))
 	for _, notch := range t.piece.Notches {
 		if edge, ok := t.piece.Edge(notch.Edge); ok {

@@ -10,6 +10,8 @@ import (
 // why that lay is not possible.
 type LayPlan struct {
 	Cloth Cloth
+	// Asked are the pieces as the maker gave them.
+	Asked []pieces.Piece
 	Lay   Lay
 	Plies int
 	// Width is the usable width of the lay: y runs from 0 to Width.
@@ -77,6 +79,28 @@ type Part struct {
 	Plies               int
 	// FoldLow and FoldHigh say that its lower or its upper edge is a fold.
 	FoldLow, FoldHigh bool
+	// OnCloth says where its plies lie on the open cloth, the lowest first.
+	OnCloth []Ply
+}
+
+// Ply of a part, or the half of one that a fold of its own brings there.
+type Ply struct {
+	// Upper says that it lies on another, right side down.
+	Upper bool
+	// Low and High bound it across the lay, mm: the part has it at y between
+	// them.
+	Low, High float64
+	// ToCloth brings a place of the lay to the open cloth, right side up: x
+	// along the warp from the cut end, y across from the outer edge of the
+	// selvedge nearest to the cutter.
+	ToCloth pieces.Motion
+}
+
+// Turning is a way in which a template may lie.
+type Turning struct {
+	// Degrees and Mirrored as Laid.Turn and Laid.Mirrored.
+	Degrees  float64
+	Mirrored bool
 }
 
 // Laid is one template in its place. Coordinates are in the cloth frame.
@@ -98,6 +122,9 @@ type Laid struct {
 	Mirrored bool
 	Turn     float64
 	X, Y     float64
+	// Turnings are all the ways in which this template may lie here by its
+	// grain, the nap and the fold; the tilt of the cloth is allowed besides.
+	Turnings []Turning
 	// OnFold says that the fold edge lies on a fold of its part.
 	OnFold bool
 	// Part is where it lies: an index into LayPlan.Parts.

@@ -211,7 +211,7 @@ func (q *question) enough(out RemnantFit, lay Lay, found *spread) (RemnantFit, e
 
 // plan of a lay on the remnant, checked like any other.
 func (q *question) plan(lay Lay, found *spread) (LayPlan, error) {
-	plan := LayPlan{Cloth: q.cloth, Lay: lay, Plies: lay.Plies(), FoldedIn: found.depth}
+	plan := LayPlan{Cloth: q.cloth, Asked: q.asked, Lay: lay, Plies: lay.Plies(), FoldedIn: found.depth}
 	plan.fill(found.beds)
 	if err := plan.setBound(found.bound); err != nil {
 		return LayPlan{}, err

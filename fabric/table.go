@@ -73,7 +73,7 @@ func spreadOf(cloth Cloth, beds ...lain) *spread {
 // planLay solves one lay. A lay that is not possible is a plan that says so,
 // not an error.
 func (t *table) planLay(lay Lay) (LayPlan, error) {
-	plan := LayPlan{Cloth: t.cloth, Lay: lay, Plies: lay.Plies(), Width: lay.UsableWidth(t.cloth)}
+	plan := LayPlan{Cloth: t.cloth, Asked: t.asked, Lay: lay, Plies: lay.Plies(), Width: lay.UsableWidth(t.cloth)}
 	found, why, err := t.spread(lay)
 	switch {
 	case err != nil:

@@ -2,12 +2,14 @@ package main
 
 import (
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
 
 	"ellwand/cmd/ellwand/files"
 	"ellwand/fabric"
+	"ellwand/fabric/layoutfile"
 )
 
 // layoutPaths says where the layouts go: into a folder, every lay its own
@@ -46,19 +48,24 @@ func (l layoutPaths) check(files *files.Set, cloths []fabric.Cloth) error {
 	return nil
 }
 
+// layoutOf writes the layout of a plan.
+func layoutOf(plan fabric.LayPlan) func(io.Writer) error {
+	return func(w io.Writer) error { return layoutfile.Write(w, plan) }
+}
+
 // add plans the layout files of one cloth and width.
 func (l layoutPaths) add(files *files.Set, need fabric.Requirement) error {
 	switch {
 	case l.option == "":
 		return nil
 	case l.single:
-		return files.Add(l.option, need.Lays[need.Chosen].WriteJSON)
+		return files.Add(l.option, layoutOf(need.Lays[need.Chosen]))
 	}
 	for _, plan := range need.Lays {
 		if !plan.Possible() {
 			continue
 		}
-		if err := files.Add(filepath.Join(l.option, layoutName(plan)), plan.WriteJSON); err != nil {
+		if err := files.Add(filepath.Join(l.option, layoutName(plan)), layoutOf(plan)); err != nil {
 			return err
 		}
 	}

@@ -71,7 +71,7 @@ func TestRemediesInOrderOfLeastHarm(t *testing.T) {
 		assert.NoError(t, way.Fit.Plan.Check(changed.Pieces), way.Change.Kind)
 		layout, err := os.Create(filepath.Join(folder, string(rune('a'+i))+".json"))
 		require.NoError(t, err)
-		require.NoError(t, way.Fit.Plan.WriteJSON(layout))
+		require.NoError(t, layoutOf(way.Fit.Plan)(layout))
 		require.NoError(t, layout.Close())
 	}
 	kinds := kindsOf(ways)

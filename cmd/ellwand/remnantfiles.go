@@ -91,7 +91,7 @@ func (r remnantFiles) addPlan(plan, layout string, lay fabric.LayPlan) error {
 	if layout == "" {
 		return nil
 	}
-	return r.files.Add(layout, lay.WriteJSON)
+	return r.files.Add(layout, layoutOf(lay))
 }
 
 // numbered puts a number behind the name of a file: plan-1.pdf.

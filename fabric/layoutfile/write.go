@@ -1,0 +1,189 @@
+package layoutfile
+
+import (
+	"encoding/json"
+	"fmt"
+	"io"
+	"slices"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric"
+	"ellwand/pieces"
+)
+
+// Write writes the layout of a plan. It refuses a plan that is not possible.
+func Write(w io.Writer, plan fabric.LayPlan) error {
+	file, err := Of(plan)
+	if err != nil {
+		return err
+	}
+	encoder := json.NewEncoder(w)
+	encoder.SetIndent("", " ")
+	return encoder.Encode(file)
+}
+
+// Of is the layout of a plan. It fails when the plan is not possible.
+func Of(plan fabric.LayPlan) (File, error) {
+	cloth := plan.Cloth
+	if !plan.Possible() {
+		return File{}, fmt.Errorf("the %s lay of %s has no layout: %s", plan.Lay, cloth.Name, plan.Impossible)
+	}
+	taken, err := plan.FlawsTaken()
+	if err != nil {
+		return File{}, err
+	}
+	parts, err := partsOf(plan)
+	if err != nil {
+		return File{}, err
+	}
+	asked, err := askedOf(plan)
+	if err != nil {
+		return File{}, err
+	}
+	return File{
+		Version: Version, Cloth: cloth.Name, Lay: plan.Lay.String(), Plies: plan.Plies,
+		Width: plan.Width, Length: plan.Length, Bound: plan.Bound, Taken: plan.Taken,
+		ClothWidth: cloth.WidthLaid(), Selvedge: cloth.Selvedge, Nap: cloth.Nap.String(), Alike: cloth.Alike,
+		Gap: cloth.Gap, Tilt: 100 * cloth.Tilt, Repeat: repeatOf(plan), ClothFlaws: flawsOf(taken),
+		Flaws: append([]orb.Ring{}, plan.Zones...), Parts: parts, Asked: asked, Pieces: laidOf(plan),
+	}, nil
+}
+
+func partsOf(plan fabric.LayPlan) ([]Part, error) {
+	out := []Part{}
+	for _, p := range plan.Parts {
+		part := Part{X: p.X, End: p.X + p.Length, Y: p.Y, Width: p.Width, Folds: foldsOf(plan.Lay, p), Plies: []Ply{}}
+		for _, ply := range p.OnCloth {
+			flaws, err := plan.FlawsIn(p, ply)
+			if err != nil {
+				return nil, err
+			}
+			part.Plies = append(part.Plies, plyOf(ply, flaws))
+		}
+		out = append(out, part)
+	}
+	return out, nil
+}
+
+func foldsOf(lay fabric.Lay, p fabric.Part) []Fold {
+	out := []Fold{}
+	if lay == fabric.FoldedAcross {
+		out = append(out, Fold{Runs: "across", At: p.X})
+	}
+	if p.FoldLow {
+		out = append(out, Fold{Runs: "along", At: p.Y})
+	}
+	if p.FoldHigh {
+		out = append(out, Fold{Runs: "along", At: p.Y + p.Width})
+	}
+	return out
+}
+
+func plyOf(ply fabric.Ply, flaws []fabric.Flaw) Ply {
+	m := ply.ToCloth
+	out := Ply{
+		RightSide: "up", FromY: ply.Low, ToY: ply.High,
+		OnCloth: OnCloth{X: m.E, SignX: sign(m.A), Y: m.F, SignY: sign(m.D)},
+		Flaws:   flawsOf(flaws),
+	}
+	if ply.Upper {
+		out.RightSide = "down"
+	}
+	return out
+}
+
+func sign(v float64) int {
+	if v < 0 {
+		return -1
+	}
+	return 1
+}
+
+func flawsOf(all []fabric.Flaw) []Flaw {
+	out := []Flaw{}
+	for _, flaw := range all {
+		out = append(out, Flaw{Name: flaw.Name, Outline: flaw.Outline})
+	}
+	return out
+}
+
+func repeatOf(plan fabric.LayPlan) *Repeat {
+	repeat := plan.Cloth.Repeat
+	if repeat.IsPlain() {
+		return nil
+	}
+	out := &Repeat{
+		Along: repeat.Along, Across: repeat.Across, Matches: []Match{},
+		CentreLine: repeat.CentreLine, Centred: pointsOf(plan.Centres()),
+	}
+	for _, match := range plan.Matches {
+		way := "along"
+		if match.Across {
+			way = "across"
+		}
+		out.Matches = append(out.Matches, Match{Name: match.Name, Way: way, Points: pointsOf(plan.PointsOf(match))})
+	}
+	return out
+}
+
+func pointsOf(all []fabric.PiecePoint) []PiecePoint {
+	out := []PiecePoint{}
+	for _, p := range all {
+		out = append(out, PiecePoint{Piece: p.Piece, At: p.At})
+	}
+	return out
+}
+
+// outlineTolerance, mm, of the outlines of the pieces asked: that of those
+// laid.
+const outlineTolerance = 0.1
+
+// grainLies in the order of the constants of pieces.GrainLie.
+var grainLies = []string{"along", "across", "bias"}
+
+func askedOf(plan fabric.LayPlan) ([]Asked, error) {
+	out := []Asked{}
+	for _, piece := range plan.AsCut() {
+		outline, err := piece.CuttingOutline(outlineTolerance)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, Asked{
+			Name: piece.Name, Garment: piece.Garment, Size: piece.Size, Count: piece.Cut, Pair: piece.Pair,
+			Nap: plan.Cloth.NapOf(piece).String(), GrainLie: grainLies[piece.Grain.Lie],
+			Grain: [2]orb.Point{piece.Grain.From, piece.Grain.To}, Fold: foldOf(piece), Outline: outline,
+		})
+	}
+	return out, nil
+}
+
+func foldOf(piece pieces.Piece) []orb.Point {
+	edge, ok := piece.Edge(piece.Fold)
+	if piece.Fold == "" || !ok {
+		return nil
+	}
+	return []orb.Point{edge.Path.Start(), edge.Path.End()}
+}
+
+func laidOf(plan fabric.LayPlan) []Laid {
+	out := []Laid{}
+	for _, l := range plan.Pieces {
+		index := slices.IndexFunc(plan.Asked, func(p pieces.Piece) bool {
+			return p.Name == l.Name && p.Garment == l.Garment && p.Size == l.Size
+		})
+		laid := Laid{
+			Name: l.Name, Garment: l.Garment, Size: l.Size, Copy: l.Copy, Mirrored: l.Mirrored,
+			Turn: l.Turn, OnFold: l.OnFold, X: l.X, Y: l.Y, Piece: index, Part: l.Part,
+			Opened: index >= 0 && plan.Asked[index].Fold != "" && !l.OnFold, Outline: l.Outline,
+			Turnings: []Turning{},
+		}
+		for _, way := range l.Turnings {
+			if turning := (Turning{Turn: way.Degrees, Mirrored: way.Mirrored}); !slices.Contains(laid.Turnings, turning) {
+				laid.Turnings = append(laid.Turnings, turning)
+			}
+		}
+		out = append(out, laid)
+	}
+	return out
+}
