@@ -6,7 +6,7 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
 
@@ -104,12 +104,12 @@ func (b bed) room(cloth Cloth) float64 {
 func middleStrip(cloth Cloth) float64 { return math.Max(cloth.Selvedge, 0.5) }
 
 // foldPins are the edges of the bed that are folds.
-func (b bed) foldPins() []nest.Pin {
+func (b bed) foldPins() []layout.Pin {
 	switch b.lay {
 	case FoldedAlong:
-		return []nest.Pin{nest.PinLow}
+		return []layout.Pin{layout.PinLow}
 	case BothSelvedgesIn:
-		return []nest.Pin{nest.PinLow, nest.PinHigh}
+		return []layout.Pin{layout.PinLow, layout.PinHigh}
 	}
 	return nil
 }

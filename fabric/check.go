@@ -31,7 +31,7 @@ import (
 //  7. pieces are enlarged when the cloth is washed after cutting;
 //  8. what the plan says to match does, to 1 mm on the open cloth.
 //
-// That pieces do not overlap is checked by nest.Verify.
+// That pieces do not overlap is checked by verify.Layout.
 func (p LayPlan) Check(all []pieces.Piece) error {
 	var faults []error
 	counts := make([]tally, len(all))

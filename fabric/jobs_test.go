@@ -170,7 +170,7 @@ func randomFlaw(r *rand.Rand, width float64) fabric.Flaw {
 }
 
 // TestRandomJobs lays random jobs in random lays, each layout verified by
-// nest.Verify and by the plan's own check on the way, and then by the outside
+// verify.Layout and by the plan's own check on the way, and then by the outside
 // checker, which judges with shapely (GEOS).
 func TestRandomJobs(t *testing.T) {
 	count := *randomJobs

@@ -6,7 +6,8 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
 	"ellwand/pieces"
 )
 
@@ -17,11 +18,11 @@ const usualTime = 5 * time.Second
 type starts struct {
 	// sound keeps every rule of the bed; near breaks nothing but the gap, and
 	// is shorter. Nil when there is none.
-	sound, near *nest.Layout
+	sound, near *layout.Layout
 }
 
 // where a search begins.
-func (s starts) where() *nest.Layout {
+func (s starts) where() *layout.Layout {
 	if s.near != nil {
 		return s.near
 	}
@@ -32,14 +33,14 @@ func (s starts) where() *nest.Layout {
 // lays opened out, and for any the plans that the caller knows. Along a fold
 // or a straight cut pieces lie without a gap, so that with one an opened lay
 // may need a little more; a lay opened about a line across is moved apart there.
-func (t *table) startsFor(lay Lay, b bed, templates []template, problem nest.Problem) starts {
+func (t *table) startsFor(lay Lay, b bed, templates []template, problem layout.Problem) starts {
 	var out starts
-	offer := func(layout nest.Layout) bool {
-		if nest.Verify(problem, layout) != nil {
+	offer := func(laid layout.Layout) bool {
+		if verify.Layout(problem, laid) != nil {
 			return false
 		}
-		if out.sound == nil || layout.Length < out.sound.Length {
-			out.sound = &layout
+		if out.sound == nil || laid.Length < out.sound.Length {
+			out.sound = &laid
 		}
 		return true
 	}
@@ -55,8 +56,8 @@ func (t *table) startsFor(lay Lay, b bed, templates []template, problem nest.Pro
 	}
 	for _, plan := range t.options.Known {
 		if plan.Lay == lay && b.at == (orb.Point{}) && len(plan.Parts) == 1 {
-			if layout, ok := relaid(plan, t.asked, templates, problem); ok {
-				offer(layout)
+			if laid, ok := relaid(plan, t.asked, templates, problem); ok {
+				offer(laid)
 			}
 		}
 	}
@@ -69,21 +70,21 @@ func (t *table) startsFor(lay Lay, b bed, templates []template, problem nest.Pro
 // relaid brings a plan of another question about the same pieces, in the same
 // lay, back to a layout of this one. It reports false when the plan does not
 // answer it, for example because a piece lies in a turn that is not allowed.
-// Whether the layout keeps the rest of the rules is for nest.Verify to say.
-func relaid(plan LayPlan, all []pieces.Piece, templates []template, problem nest.Problem) (nest.Layout, bool) {
+// Whether the layout keeps the rest of the rules is for verify.Layout to say.
+func relaid(plan LayPlan, all []pieces.Piece, templates []template, problem layout.Problem) (layout.Layout, bool) {
 	used := make([]int, len(templates))
-	out := nest.Layout{}
+	out := layout.Layout{}
 	for _, l := range plan.Pieces {
 		placement, ok := relaidPiece(l, sourceOf(l, all), templates, problem, used)
 		if !ok {
-			return nest.Layout{}, false
+			return layout.Layout{}, false
 		}
 		used[placement.Item]++
 		out.Placements = append(out.Placements, placement)
 	}
 	for item, n := range used {
 		if n != templates[item].copies {
-			return nest.Layout{}, false
+			return layout.Layout{}, false
 		}
 	}
 	out.Length = lengthOf(problem, out)
@@ -92,7 +93,7 @@ func relaid(plan LayPlan, all []pieces.Piece, templates []template, problem nest
 
 // relaidPiece finds the turn in which a piece lies as in the plan, the pin
 // being that of the fold it lies on.
-func relaidPiece(l Laid, source int, templates []template, problem nest.Problem, used []int) (nest.Placement, bool) {
+func relaidPiece(l Laid, source int, templates []template, problem layout.Problem, used []int) (layout.Placement, bool) {
 	for item, t := range templates {
 		if t.source != source || used[item] >= t.copies || t.onFold != l.OnFold {
 			continue
@@ -106,17 +107,17 @@ func relaidPiece(l Laid, source int, templates []template, problem nest.Problem,
 			if turn.Mirrored != reflects(move) || math.Abs(off) > problem.Items[item].Tilt+grainTolerance {
 				continue
 			}
-			at := nest.Placement{Item: item, Copy: used[item], Turn: k, X: move.E, Y: move.F}
+			at := layout.Placement{Item: item, Copy: used[item], Turn: k, X: move.E, Y: move.F}
 			if problem.Items[item].Tilt > 0 {
 				at.Tilt = off
 			}
 			box := problem.Placed(at).Bound()
-			if turn.Pin == nest.PinLow && math.Abs(box.Min[1]) > edgeTolerance ||
-				turn.Pin == nest.PinHigh && math.Abs(box.Max[1]-problem.Width) > edgeTolerance {
+			if turn.Pin == layout.PinLow && math.Abs(box.Min[1]) > edgeTolerance ||
+				turn.Pin == layout.PinHigh && math.Abs(box.Max[1]-problem.Width) > edgeTolerance {
 				continue
 			}
 			return at, true
 		}
 	}
-	return nest.Placement{}, false
+	return layout.Placement{}, false
 }

@@ -6,7 +6,7 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
 
@@ -59,7 +59,7 @@ func before(a, b Laid) bool {
 	return p[1] < q[1]
 }
 
-func laid(t template, problem nest.Problem, at nest.Placement) Laid {
+func laid(t template, problem layout.Problem, at layout.Placement) Laid {
 	turn := problem.Items[at.Item].Turns[at.Turn]
 	m := placementMotion(problem, at)
 	out := Laid{

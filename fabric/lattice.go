@@ -8,7 +8,7 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
 )
 
 // This file turns the repeat into geometry: each template that takes part in a
@@ -84,7 +84,7 @@ func (b bed) mirrorLine() float64 {
 
 // baseTurn is the turn that all others are reckoned from: the first one up the
 // lay.
-func (t template) baseTurn() nest.Turn {
+func (t template) baseTurn() layout.Turn {
 	for _, turn := range t.turns {
 		if turn.Direction == upTheLay {
 			return turn
@@ -95,7 +95,7 @@ func (t template) baseTurn() nest.Turn {
 
 // at is the place of a point in a turn, less the position of the template, on
 // an axis; sign is -1 where the lower ply gives the side that is not drawn.
-func (m *matching) at(a axis, turn nest.Turn, p orb.Point) (q, sign float64) {
+func (m *matching) at(a axis, turn layout.Turn, p orb.Point) (q, sign float64) {
 	r := apply(motionOf(turn.Degrees, turn.Mirrored, 0, 0), p)
 	if a == alongWarp {
 		return r[0], 1
@@ -114,7 +114,7 @@ func itemNode(i int) string { return fmt.Sprintf("template %d", i) }
 
 // joinPairs makes the right and the left of such pieces point the same way. A
 // nap that binds them does so already.
-func (m *matching) joinPairs(problem *nest.Problem) {
+func (m *matching) joinPairs(problem *layout.Problem) {
 	for i, t := range m.templates {
 		item := &problem.Items[i]
 		if item.Group == 0 && slices.Contains(m.together, t.source) {
@@ -142,7 +142,7 @@ func (m *matching) toCloth(a axis, place float64) float64 {
 
 // apply binds the items of the problem. It fails when a matched piece finds no
 // place across the cloth, or when the plies cannot match.
-func (m *matching) apply(problem *nest.Problem) error {
+func (m *matching) apply(problem *layout.Problem) error {
 	err := m.err
 	m.joinPairs(problem)
 	for _, a := range []axis{alongWarp, acrossWarp} {
@@ -166,7 +166,7 @@ func (m *matching) anyTie(a axis) bool {
 
 // settle gives each free set of ties a place, and every turn of its templates
 // the offset that follows.
-func (m *matching) settle(a axis, problem *nest.Problem) error {
+func (m *matching) settle(a axis, problem *layout.Problem) error {
 	var faults []error
 	for i := range m.templates {
 		if len(m.ties[a][i]) == 0 {
@@ -214,7 +214,7 @@ func (m *matching) periodAcross(i int) float64 {
 
 // place fixes a free set so that this template lies at its edge: the cut end,
 // or y = 0.
-func (m *matching) place(a axis, i int, problem *nest.Problem) {
+func (m *matching) place(a axis, i int, problem *layout.Problem) {
 	root, above := m.sets[a].root(itemNode(i))
 	if root == fixedPlace {
 		return
@@ -227,7 +227,7 @@ func (m *matching) place(a axis, i int, problem *nest.Problem) {
 }
 
 // lowest extent of a turned outline on an axis.
-func lowest(outline orb.Ring, turn nest.Turn, a axis) float64 {
+func lowest(outline orb.Ring, turn layout.Turn, a axis) float64 {
 	motion := motionOf(turn.Degrees, turn.Mirrored, 0, 0)
 	low := math.Inf(1)
 	for _, p := range outline {
@@ -238,9 +238,9 @@ func lowest(outline orb.Ring, turn nest.Turn, a axis) float64 {
 
 // offsets gives every turn its place on the lattice. A template with several
 // ties keeps only the turns in which they agree.
-func (m *matching) offsets(a axis, i int, turns []nest.Turn) []nest.Turn {
+func (m *matching) offsets(a axis, i int, turns []layout.Turn) []layout.Turn {
 	set := m.sets[a]
-	var out []nest.Turn
+	var out []layout.Turn
 	for _, turn := range turns {
 		var offset float64
 		agree := true
@@ -268,8 +268,8 @@ func (m *matching) offsets(a axis, i int, turns []nest.Turn) []nest.Turn {
 
 // onTheFold keeps the turns in which a piece, whose place across is the fold,
 // has its points where they match: one end for end or the other.
-func (m *matching) onTheFold(i int, turns []nest.Turn) []nest.Turn {
-	var out []nest.Turn
+func (m *matching) onTheFold(i int, turns []layout.Turn) []layout.Turn {
+	var out []layout.Turn
 	for _, turn := range m.offsets(acrossWarp, i, turns) {
 		onFold := -lowest(m.templates[i].outline, turn, acrossWarp)
 		if math.Abs(math.Remainder(turn.OffsetY-onFold, m.sets[acrossWarp].period)) <= m.sets[acrossWarp].tolerance {
@@ -281,8 +281,8 @@ func (m *matching) onTheFold(i int, turns []nest.Turn) []nest.Turn {
 }
 
 // withRoom keeps the turns that have a place of the lattice within the width.
-func withRoom(turns []nest.Turn, outline orb.Ring, period, width float64) []nest.Turn {
-	var out []nest.Turn
+func withRoom(turns []layout.Turn, outline orb.Ring, period, width float64) []layout.Turn {
+	var out []layout.Turn
 	for _, turn := range turns {
 		low := -lowest(outline, turn, acrossWarp)
 		high := low + width - across(outline, turn)
@@ -335,7 +335,7 @@ func (m *matching) placesInBed(a axis, one lain) map[string]float64 {
 }
 
 // whereLaid is the place of a point of a template on an axis of the bed.
-func (m *matching) whereLaid(a axis, one lain, at nest.Placement, p orb.Point) float64 {
+func (m *matching) whereLaid(a axis, one lain, at layout.Placement, p orb.Point) float64 {
 	_, sign := m.at(a, one.problem.Items[at.Item].Turns[at.Turn], p)
 	place := apply(placementMotion(one.problem, at), p)[a]
 	if a == acrossWarp {

@@ -5,7 +5,7 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
 
@@ -24,7 +24,7 @@ func motionOf(degrees float64, mirrored bool, x, y float64) pieces.Motion {
 }
 
 // placementMotion is the same for a placement on a strip.
-func placementMotion(problem nest.Problem, at nest.Placement) pieces.Motion {
+func placementMotion(problem layout.Problem, at layout.Placement) pieces.Motion {
 	turn := problem.Items[at.Item].Turns[at.Turn]
 	return motionOf(turn.Degrees+at.Tilt, turn.Mirrored, at.X, at.Y)
 }

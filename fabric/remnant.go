@@ -6,7 +6,7 @@ import (
 	"math"
 	"slices"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
 
@@ -114,7 +114,7 @@ func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options Optio
 	}
 	q := &question{
 		table:   &table{ctx: ctx, cloth: remnant.Cloth, asked: all, wanted: wanted, options: options},
-		remnant: remnant, usable: remnant.usableLength(), strips: map[Lay]nest.Layout{},
+		remnant: remnant, usable: remnant.usableLength(), strips: map[Lay]layout.Layout{},
 	}
 	return q.answer()
 }
@@ -127,7 +127,7 @@ type question struct {
 	closest *spread
 	// strips are the layouts found without a limit of length, by lay: where
 	// the search on the length that there is begins.
-	strips map[Lay]nest.Layout
+	strips map[Lay]layout.Layout
 	lay    Lay // of the closest
 }
 

@@ -7,7 +7,8 @@ import (
 	"slices"
 	"strings"
 
-	"ellwand/nest"
+	"ellwand/nest/bound"
+	"ellwand/nest/layout"
 )
 
 // proofMargin is what a bound must exceed a length by, as a share, to prove
@@ -17,12 +18,12 @@ const proofMargin = 1e-5
 // misfit proves in a sentence that the pieces do not fit on a sheet, or
 // returns "". Every proof is one of nest's; this finds the words and the
 // fewest pieces that prove it.
-func misfit(ctx context.Context, s setting, sheet nest.Problem) string {
-	if nest.Misfit(sheet) == "" {
+func misfit(ctx context.Context, s setting, sheet layout.Problem) string {
+	if bound.Misfit(sheet) == "" {
 		return ""
 	}
 	for i, t := range s.templates {
-		if nest.Misfit(some(sheet, onlyOne(len(sheet.Items), i))) != "" {
+		if bound.Misfit(some(sheet, onlyOne(len(sheet.Items), i))) != "" {
 			return tooLarge(s, t)
 		}
 	}
@@ -39,7 +40,7 @@ func misfit(ctx context.Context, s setting, sheet nest.Problem) string {
 	strip := subset
 	strip.Length = 0
 	names := s.named(counts)
-	if least := nest.Bound(strip); least > sheet.Length*(1+proofMargin) {
+	if least := bound.Length(strip); least > sheet.Length*(1+proofMargin) {
 		return fmt.Sprintf("%s cannot lie side by side closely enough: however they are laid they take %s of length, and there are %s",
 			names, s.cloth.atLeast(least), s.cloth.say(sheet.Length))
 	}
@@ -87,7 +88,7 @@ func onlyOne(n, i int) []int {
 }
 
 // some is the problem with so many copies of each item.
-func some(p nest.Problem, counts []int) nest.Problem {
+func some(p layout.Problem, counts []int) layout.Problem {
 	out := p
 	out.Items = nil
 	for i, item := range p.Items {
@@ -100,7 +101,7 @@ func some(p nest.Problem, counts []int) nest.Problem {
 }
 
 // fewest leaves out copies for as long as the rest still proves it.
-func fewest(ctx context.Context, p nest.Problem) []int {
+func fewest(ctx context.Context, p layout.Problem) []int {
 	const mostTrials = 60
 	counts := make([]int, len(p.Items))
 	order := make([]int, len(p.Items))
@@ -116,11 +117,11 @@ func fewest(ctx context.Context, p nest.Problem) []int {
 			trials++
 			had := counts[i]
 			counts[i] = 0 // all of it, or else one after the other
-			if nest.Misfit(some(p, counts)) != "" {
+			if bound.Misfit(some(p, counts)) != "" {
 				break
 			}
 			counts[i] = had - 1
-			if counts[i] == 0 || nest.Misfit(some(p, counts)) == "" {
+			if counts[i] == 0 || bound.Misfit(some(p, counts)) == "" {
 				counts[i] = had
 				break
 			}

@@ -7,6 +7,9 @@ import (
 	"time"
 
 	"ellwand/nest"
+	"ellwand/nest/bound"
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
 )
 
 // Shares of the time: for a short lay that may happen to fit, and for pushing
@@ -163,17 +166,17 @@ func (q *question) onSheet(s setting, budget time.Duration) (*spread, error) {
 	if err != nil || !result.Fits {
 		return nil, err
 	}
-	layout := result.Layout
-	layout.Length = lengthOf(problem, layout)
-	if err := nest.Verify(problem, layout); err != nil {
+	laid := result.Layout
+	laid.Length = lengthOf(problem, laid)
+	if err := verify.Layout(problem, laid); err != nil {
 		return nil, fmt.Errorf("%w: the layout on the remnant failed its check and is not shown: %w", ErrInternal, err)
 	}
-	found := q.spreadOf(lain{bed: s.bed, templates: s.templates, problem: problem, layout: layout, bound: nest.Bound(problem)})
+	found := q.spreadOf(lain{bed: s.bed, templates: s.templates, problem: problem, layout: laid, bound: bound.Length(problem)})
 	return q.keep(s.lay, found), nil
 }
 
 // sheet is the problem on the length that there is, with the flaws on it.
-func (q *question) sheet(s setting, problem nest.Problem) (nest.Problem, error) {
+func (q *question) sheet(s setting, problem layout.Problem) (layout.Problem, error) {
 	zones, err := s.bed.zones(q.cloth, s.length)
 	problem.Length, problem.Zones = s.length, zones
 	return problem, err
@@ -191,7 +194,7 @@ func (q *question) tidied(found *spread) *spread {
 	search := t.budget(1)
 	search.Start = &one.layout
 	result, err := nest.Solve(t.ctx, one.problem, search)
-	if err != nil || result.Layout.Length >= one.layout.Length || nest.Verify(one.problem, result.Layout) != nil {
+	if err != nil || result.Layout.Length >= one.layout.Length || verify.Layout(one.problem, result.Layout) != nil {
 		return found
 	}
 	one.layout = result.Layout

@@ -8,6 +8,8 @@ import (
 	"time"
 
 	"ellwand/nest"
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
 	"ellwand/pieces"
 )
 
@@ -121,8 +123,8 @@ func (o Options) wants(lay Lay) bool {
 
 // shorter returns the start when it is sound and the search, against its
 // purpose, gave a longer layout.
-func shorter(problem nest.Problem, found nest.Layout, start *nest.Layout) nest.Layout {
-	if start != nil && start.Length < found.Length && nest.Verify(problem, *start) == nil {
+func shorter(problem layout.Problem, found layout.Layout, start *layout.Layout) layout.Layout {
+	if start != nil && start.Length < found.Length && verify.Layout(problem, *start) == nil {
 		return *start
 	}
 	return found

@@ -4,7 +4,7 @@ import (
 	"math"
 	"slices"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
 
@@ -91,7 +91,7 @@ func loadOf(made []template, steps float64) load {
 }
 
 // lengthAlong is the extent of a turned template in x.
-func lengthAlong(t template, turn nest.Turn) float64 {
+func lengthAlong(t template, turn layout.Turn) float64 {
 	turn.Degrees += 90
 	return across(t.outline, turn)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"ellwand/nest"
+	"ellwand/nest/verify"
 )
 
 const (
@@ -53,10 +54,10 @@ func (t *table) belowStep(found *lain, share float64) error {
 	if err != nil {
 		return fmt.Errorf("%w: %w", ErrInternal, err)
 	}
-	layout := result.Layout
-	layout.Length = lengthOf(found.problem, layout)
-	if result.Fits && layout.Length < found.layout.Length && nest.Verify(found.problem, layout) == nil {
-		found.layout = layout
+	laid := result.Layout
+	laid.Length = lengthOf(found.problem, laid)
+	if result.Fits && laid.Length < found.layout.Length && verify.Layout(found.problem, laid) == nil {
+		found.layout = laid
 	}
 	return nil
 }

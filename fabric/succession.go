@@ -7,6 +7,8 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/nest"
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
 )
 
 // successionShare of a search for several garments is for each of them by
@@ -19,7 +21,7 @@ const manyOutlines = 30
 
 // search solves a problem. Many pieces of several garments are also laid one
 // garment behind the other, each by itself: all together never take more.
-func (t *table) search(templates []template, problem nest.Problem, o nest.Options) (nest.Result, error) {
+func (t *table) search(templates []template, problem layout.Problem, o nest.Options) (nest.Result, error) {
 	garments := garmentsOf(templates, problem)
 	if len(garments) < 2 {
 		return nest.Solve(t.ctx, problem, o)
@@ -28,7 +30,7 @@ func (t *table) search(templates []template, problem nest.Problem, o nest.Option
 	if err != nil {
 		return nest.Result{}, err
 	}
-	if o.Start != nil && row.Length < o.Start.Length && nest.Verify(problem, row) == nil {
+	if o.Start != nil && row.Length < o.Start.Length && verify.Layout(problem, row) == nil {
 		o.Start = &row
 	}
 	result, err := nest.Solve(t.ctx, problem, scaled(o, 1-successionShare))
@@ -41,7 +43,7 @@ func (t *table) search(templates []template, problem nest.Problem, o nest.Option
 // garmentsOf lists the items of each garment. None when the pieces are few, or
 // the cloth has flaws or a repeat: what lies well at the cut end may not
 // further along.
-func garmentsOf(templates []template, problem nest.Problem) [][]int {
+func garmentsOf(templates []template, problem layout.Problem) [][]int {
 	if len(problem.Zones) > 0 {
 		return nil
 	}
@@ -70,9 +72,9 @@ func garmentsOf(templates []template, problem nest.Problem) [][]int {
 }
 
 // inSuccession lays the garments one behind the other, each by itself.
-func (t *table) inSuccession(garments [][]int, problem nest.Problem, o nest.Options) (nest.Layout, error) {
+func (t *table) inSuccession(garments [][]int, problem layout.Problem, o nest.Options) (layout.Layout, error) {
 	o.Start, o.Progress = nil, nil
-	var out nest.Layout
+	var out layout.Layout
 	for _, items := range garments {
 		alone := problem
 		alone.Items = nil
@@ -81,7 +83,7 @@ func (t *table) inSuccession(garments [][]int, problem nest.Problem, o nest.Opti
 		}
 		found, err := nest.Solve(t.ctx, alone, o)
 		if err != nil {
-			return nest.Layout{}, err
+			return layout.Layout{}, err
 		}
 		begin := 0.0
 		if out.Length > 0 {

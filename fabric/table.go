@@ -7,6 +7,8 @@ import (
 	"slices"
 
 	"ellwand/nest"
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
 	"ellwand/pieces"
 )
 
@@ -28,8 +30,8 @@ type table struct {
 type lain struct {
 	bed       bed
 	templates []template
-	problem   nest.Problem
-	layout    nest.Layout
+	problem   layout.Problem
+	layout    layout.Layout
 	bound     float64
 	matched   *matching
 }
@@ -57,7 +59,7 @@ func (l lain) matching(cloth Cloth) *matching {
 	}
 	m := match(cloth, l.bed, l.templates, matchNames(cloth.Repeat, l.templates), places{})
 	problem := l.problem
-	problem.Items = append([]nest.Item(nil), problem.Items...)
+	problem.Items = append([]layout.Item(nil), problem.Items...)
 	_ = m.apply(&problem)
 	return m
 }
@@ -202,7 +204,7 @@ func (t *table) solve(lay Lay, b bed, templates []template, share float64) (foun
 // solveAt finds the layout of one bed whose match points keep to places that
 // are known already; warm, which may be nil, is a layout to improve on if it
 // keeps them too.
-func (t *table) solveAt(lay Lay, b bed, templates []template, share float64, at places, warm *nest.Layout) (found *lain, why, err error) {
+func (t *table) solveAt(lay Lay, b bed, templates []template, share float64, at places, warm *layout.Layout) (found *lain, why, err error) {
 	problem, matched, why := problemAt(t.cloth, b, templates, t.names(), at)
 	if why == nil {
 		why = t.lessMatched(matched)
@@ -216,7 +218,7 @@ func (t *table) solveAt(lay Lay, b bed, templates []template, share float64, at 
 	}
 	known := t.startsFor(lay, b, templates, problem)
 	search.Start = known.where()
-	if search.Start == nil && warm != nil && nest.Verify(problem, *warm) == nil {
+	if search.Start == nil && warm != nil && verify.Layout(problem, *warm) == nil {
 		search.Start = warm
 	}
 	result, err := t.search(templates, problem, search)
@@ -224,7 +226,7 @@ func (t *table) solveAt(lay Lay, b bed, templates []template, share float64, at 
 		return nil, nil, err
 	}
 	best := shorter(problem, result.Layout, known.sound)
-	if err := nest.Verify(problem, best); err != nil {
+	if err := verify.Layout(problem, best); err != nil {
 		return nil, nil, fmt.Errorf("%w: the layout of the lay %s failed its check and is not shown: %w", ErrInternal, lay, err)
 	}
 	return &lain{bed: b, templates: templates, problem: problem, layout: best, bound: result.Bound, matched: matched}, nil, nil

@@ -8,12 +8,12 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
 
 // template is a piece as it is chalked in one lay: what is laid, how often,
-// and in which turns. Each template becomes one nest.Item.
+// and in which turns. Each template becomes one layout.Item.
 type template struct {
 	source  int          // index of the piece it came from
 	asked   pieces.Piece // as it came: a half, when cut on the fold
@@ -23,7 +23,7 @@ type template struct {
 	yields  int
 	first   int // number of its first copy, from 1
 	onFold  bool
-	turns   []nest.Turn
+	turns   []layout.Turn
 	// image maps the outline onto itself, for a cut-on-fold piece laid whole
 	// and for single pieces that two plies give alike.
 	image   pieces.Motion
@@ -217,9 +217,9 @@ func lieInWords(lie pieces.GrainLie) string {
 const fitTolerance = 1e-6
 
 // thatFit keeps the turns in which the template is no wider than the bed.
-func thatFit(cloth Cloth, b bed, t template) ([]nest.Turn, error) {
+func thatFit(cloth Cloth, b bed, t template) ([]layout.Turn, error) {
 	usable, narrowest := b.room(cloth), math.Inf(1)
-	var out []nest.Turn
+	var out []layout.Turn
 	for _, turn := range t.turns {
 		across := across(t.outline, turn)
 		narrowest = math.Min(narrowest, across)
@@ -243,7 +243,7 @@ func thatFit(cloth Cloth, b bed, t template) ([]nest.Turn, error) {
 }
 
 // across is the extent of a turned outline in y.
-func across(outline orb.Ring, turn nest.Turn) float64 {
+func across(outline orb.Ring, turn layout.Turn) float64 {
 	m := motionOf(turn.Degrees, turn.Mirrored, 0, 0)
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, p := range outline {
@@ -255,14 +255,14 @@ func across(outline orb.Ring, turn nest.Turn) float64 {
 
 // problemOf states the templates of a bed that is the whole lay as plain
 // geometry. It fails, with the reason, when the lay is not possible.
-func problemOf(cloth Cloth, b bed, templates []template) (nest.Problem, error) {
+func problemOf(cloth Cloth, b bed, templates []template) (layout.Problem, error) {
 	problem, _, err := problemAt(cloth, b, templates, matchNames(cloth.Repeat, templates), places{})
 	return problem, err
 }
 
 // problemAt does the same for a bed whose match points are to keep to known
 // places on the open cloth.
-func problemAt(cloth Cloth, b bed, templates []template, names []string, known places) (nest.Problem, *matching, error) {
+func problemAt(cloth Cloth, b bed, templates []template, names []string, known places) (layout.Problem, *matching, error) {
 	problem, err := plainProblem(cloth, b, templates)
 	if err != nil {
 		return problem, nil, err
@@ -272,11 +272,11 @@ func problemAt(cloth Cloth, b bed, templates []template, names []string, known p
 }
 
 // plainProblem leaves the repeat aside.
-func plainProblem(cloth Cloth, b bed, templates []template) (nest.Problem, error) {
-	problem := nest.Problem{Width: b.width, Gap: cloth.Gap}
+func plainProblem(cloth Cloth, b bed, templates []template) (layout.Problem, error) {
+	problem := layout.Problem{Width: b.width, Gap: cloth.Gap}
 	groups := map[string]int{}
 	for _, t := range templates {
-		item := nest.Item{Name: t.piece.Name, Outline: t.outline, Copies: t.copies, Turns: t.turns}
+		item := layout.Item{Name: t.piece.Name, Outline: t.outline, Copies: t.copies, Turns: t.turns}
 		if !t.onFold && cloth.Tilt > 0 {
 			item.Tilt = math.Atan(cloth.Tilt) * 180 / math.Pi
 		}

@@ -5,11 +5,11 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
 
-// Directions of a turn along the nap, for nest.Turn.Direction.
+// Directions of a turn along the nap, for layout.Turn.Direction.
 const (
 	upTheLay   = 0 // "this end up" points to growing x
 	downTheLay = 1 // to the cut end
@@ -28,11 +28,11 @@ const grainTolerance = 0.06
 
 // turnsOf returns the turns in which the grain lies as it must and the nap
 // allows, for a template laid face up or (mirrored) face down.
-func turnsOf(piece pieces.Piece, nap Nap, mirrored bool) []nest.Turn {
+func turnsOf(piece pieces.Piece, nap Nap, mirrored bool) []layout.Turn {
 	grain := grainAngle(piece, mirrored)
-	var out []nest.Turn
+	var out []layout.Turn
 	for _, lie := range lies[piece.Grain.Lie] {
-		out = append(out, nest.Turn{
+		out = append(out, layout.Turn{
 			Degrees:   wholeTurn(lie - grain),
 			Mirrored:  mirrored,
 			Direction: directionOf(piece.Grain.Lie, lie, mirrored),
@@ -47,18 +47,18 @@ func turnsOf(piece pieces.Piece, nap Nap, mirrored bool) []nest.Turn {
 // fold, the second is the whole piece turned by 180 degrees: both halves of a
 // folded cloth give the same piece, whichever face of the template is up.
 // Turns in which the grain would lie wrongly are left out.
-func foldTurns(piece pieces.Piece, nap Nap, pin nest.Pin) []nest.Turn {
+func foldTurns(piece pieces.Piece, nap Nap, pin layout.Pin) []layout.Turn {
 	edge, _ := piece.Edge(piece.Fold)
 	start, end := endsOf(edge)
 	fold := angleOf(start, end)
-	if pin == nest.PinHigh {
+	if pin == layout.PinHigh {
 		fold += 180
 	}
-	candidates := []nest.Turn{
+	candidates := []layout.Turn{
 		{Degrees: wholeTurn(-fold), Pin: pin},
 		{Degrees: wholeTurn(fold), Mirrored: true, Pin: pin},
 	}
-	var out []nest.Turn
+	var out []layout.Turn
 	for _, turn := range candidates {
 		lies := grainAngle(piece, turn.Mirrored) + turn.Degrees
 		lie, ok := nearestLie(piece.Grain.Lie, lies)
@@ -88,11 +88,11 @@ func directionOf(grain pieces.GrainLie, lie float64, mirrored bool) int {
 
 // napAllows leaves out the turns against a one-way nap. That all pieces point
 // to growing x loses nothing: any other lay is this one turned end for end.
-func napAllows(turns []nest.Turn, nap Nap) []nest.Turn {
+func napAllows(turns []layout.Turn, nap Nap) []layout.Turn {
 	if nap != OneWay {
 		return turns
 	}
-	var out []nest.Turn
+	var out []layout.Turn
 	for _, turn := range turns {
 		if turn.Direction == upTheLay {
 			out = append(out, turn)

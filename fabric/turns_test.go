@@ -8,11 +8,11 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
 
-func degreesOf(turns []nest.Turn) []float64 {
+func degreesOf(turns []layout.Turn) []float64 {
 	out := []float64{}
 	for _, turn := range turns {
 		out = append(out, turn.Degrees)
@@ -66,26 +66,26 @@ func TestFoldTurns(t *testing.T) {
 	}
 	for drawn := 0.0; drawn < 360; drawn += 30 {
 		piece := half.Map(motionOf(drawn, false, 70, -30))
-		either := foldTurns(piece, EitherWay, nest.PinLow)
+		either := foldTurns(piece, EitherWay, layout.PinLow)
 		require.Len(t, either, 2)
 		assert.NotEqual(t, either[0].Direction, either[1].Direction)
 		for _, turn := range either {
 			assertOnFold(t, piece, turn)
 		}
-		one := foldTurns(piece, OneWay, nest.PinLow)
+		one := foldTurns(piece, OneWay, layout.PinLow)
 		require.Len(t, one, 1)
 		moved := piece.Map(motionOf(one[0].Degrees, one[0].Mirrored, 0, 0))
 		assert.Greater(t, moved.Grain.To[0], moved.Grain.From[0])
 	}
 	half.Grain.Lie = pieces.CrossGrain
-	assert.Empty(t, foldTurns(half, EitherWay, nest.PinLow), "a grain along the fold cannot lie across the cloth")
+	assert.Empty(t, foldTurns(half, EitherWay, layout.PinLow), "a grain along the fold cannot lie across the cloth")
 	half.Grain = pieces.Grain{From: orb.Point{10, 10}, To: orb.Point{60, 60}, Lie: pieces.Bias}
-	assert.Len(t, foldTurns(half, EitherWay, nest.PinLow), 2, "drawn at 45 degrees to the fold")
+	assert.Len(t, foldTurns(half, EitherWay, layout.PinLow), 2, "drawn at 45 degrees to the fold")
 }
 
-func assertOnFold(t *testing.T, piece pieces.Piece, turn nest.Turn) {
+func assertOnFold(t *testing.T, piece pieces.Piece, turn layout.Turn) {
 	t.Helper()
-	assert.Equal(t, nest.PinLow, turn.Pin)
+	assert.Equal(t, layout.PinLow, turn.Pin)
 	moved := piece.Map(motionOf(turn.Degrees, turn.Mirrored, 0, 0))
 	edge, ok := moved.Edge(piece.Fold)
 	require.True(t, ok)

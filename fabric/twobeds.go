@@ -6,7 +6,8 @@ import (
 	"math"
 	"slices"
 
-	"ellwand/nest"
+	"ellwand/nest/bound"
+	"ellwand/nest/layout"
 )
 
 // arrangement is one way to share the pieces out between two beds.
@@ -45,7 +46,7 @@ func (t *table) openBound() float64 {
 	if err != nil {
 		return 0
 	}
-	return nest.Bound(problem)
+	return bound.Length(problem)
 }
 
 // inStretches folds one length of the cloth along the warp and lays the next
@@ -208,7 +209,7 @@ func (t *table) solveBeds(a arrangement, share float64, beat, warm *spread) (fou
 		if why != nil {
 			return nil, why, nil
 		}
-		var start *nest.Layout
+		var start *layout.Layout
 		if warm != nil {
 			start = &warm.beds[i].layout
 		}

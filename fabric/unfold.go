@@ -6,7 +6,7 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
 
@@ -15,9 +15,9 @@ import (
 // an open lay need never be longer than a doubled one. The templates, of the
 // bed that is the open cloth, must come from the same pieces. It reports false when a piece has no such turn in the
 // open lay.
-func unfolded(cloth Cloth, beds []lain, flat bed, open []template, openProblem nest.Problem) (nest.Layout, bool) {
+func unfolded(cloth Cloth, beds []lain, flat bed, open []template, openProblem layout.Problem) (layout.Layout, bool) {
 	used := make([]int, len(open))
-	var out nest.Layout
+	var out layout.Layout
 	toBed := pieces.Motion{A: 1, D: 1, F: -flat.v}
 	for _, found := range beds {
 		plies := found.bed.pliesOn(cloth, found.layout.Length)
@@ -30,7 +30,7 @@ func unfolded(cloth Cloth, beds []lain, flat bed, open []template, openProblem n
 			for _, p := range over {
 				placement, ok := placedOpen(after(toBed, after(p.motion, motion)), t.source, open, openProblem)
 				if !ok {
-					return nest.Layout{}, false
+					return layout.Layout{}, false
 				}
 				placement.Copy = used[placement.Item]
 				used[placement.Item]++
@@ -40,7 +40,7 @@ func unfolded(cloth Cloth, beds []lain, flat bed, open []template, openProblem n
 	}
 	for item, n := range used {
 		if n != open[item].copies {
-			return nest.Layout{}, false
+			return layout.Layout{}, false
 		}
 	}
 	out.Length = lengthOf(openProblem, out)
@@ -61,8 +61,8 @@ func (s *spread) seam(cloth Cloth) float64 {
 }
 
 // parted moves everything beyond a line across away from it by the gap.
-func parted(layout nest.Layout, problem nest.Problem, seam float64) nest.Layout {
-	out := nest.Layout{Placements: slices.Clone(layout.Placements)}
+func parted(laid layout.Layout, problem layout.Problem, seam float64) layout.Layout {
+	out := layout.Layout{Placements: slices.Clone(laid.Placements)}
 	for i, at := range out.Placements {
 		if problem.Placed(at).Bound().Center()[0] > seam {
 			out.Placements[i].X += problem.Gap
@@ -73,9 +73,9 @@ func parted(layout nest.Layout, problem nest.Problem, seam float64) nest.Layout 
 }
 
 // lengthOf a layout is the largest x of its outlines.
-func lengthOf(problem nest.Problem, layout nest.Layout) float64 {
+func lengthOf(problem layout.Problem, laid layout.Layout) float64 {
 	length := 0.0
-	for _, at := range layout.Placements {
+	for _, at := range laid.Placements {
 		length = math.Max(length, problem.Placed(at).Bound().Max[0])
 	}
 	return length
@@ -96,7 +96,7 @@ func pliesOver(plies []ply, outline orb.Ring) []ply {
 // placedOpen finds the template of the open lay, and its turn, that lies as
 // the motion says. Face down and face up are the same for a piece that is its
 // own mirror image.
-func placedOpen(m pieces.Motion, source int, open []template, problem nest.Problem) (nest.Placement, bool) {
+func placedOpen(m pieces.Motion, source int, open []template, problem layout.Problem) (layout.Placement, bool) {
 	for item, t := range open {
 		if t.source != source {
 			continue
@@ -106,11 +106,11 @@ func placedOpen(m pieces.Motion, source int, open []template, problem nest.Probl
 			move = after(m, t.image)
 		}
 		allowed := problem.Items[item].Tilt + grainTolerance
-		best := nest.Placement{Turn: -1}
+		best := layout.Placement{Turn: -1}
 		for k, turn := range problem.Items[item].Turns {
 			off := math.Remainder(turnedBy(move)-turn.Degrees, 360)
-			if turn.Mirrored == reflects(move) && math.Abs(off) < allowed && turn.Pin == nest.PinNone {
-				best, allowed = nest.Placement{Item: item, Turn: k, X: move.E, Y: move.F}, math.Abs(off)
+			if turn.Mirrored == reflects(move) && math.Abs(off) < allowed && turn.Pin == layout.PinNone {
+				best, allowed = layout.Placement{Item: item, Turn: k, X: move.E, Y: move.F}, math.Abs(off)
 				if problem.Items[item].Tilt > 0 {
 					best.Tilt = math.Max(-problem.Items[item].Tilt, math.Min(off, problem.Items[item].Tilt))
 				}
@@ -120,5 +120,5 @@ func placedOpen(m pieces.Motion, source int, open []template, problem nest.Probl
 			return best, true
 		}
 	}
-	return nest.Placement{}, false
+	return layout.Placement{}, false
 }

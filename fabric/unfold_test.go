@@ -9,7 +9,7 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/nest"
+	"ellwand/nest/verify"
 	"ellwand/pieces"
 )
 
@@ -59,7 +59,7 @@ func TestUnfoldedLayIsALayout(t *testing.T) {
 					}
 					start, ok := unfolded(cloth, found.beds, openBed, open, openProblem)
 					require.True(t, ok)
-					require.NoError(t, nest.Verify(openProblem, start))
+					require.NoError(t, verify.Layout(openProblem, start))
 					require.Len(t, start.Placements, 1+2+4)
 					require.LessOrEqual(t, start.Length, found.taken+1e-6)
 				})

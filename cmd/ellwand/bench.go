@@ -12,6 +12,8 @@ import (
 	"ellwand/cmd/ellwand/instance"
 	"ellwand/cmd/ellwand/screen"
 	"ellwand/nest"
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
 )
 
 func newBench(e *env) *cobra.Command {
@@ -21,7 +23,7 @@ func newBench(e *env) *cobra.Command {
 		Use:   "bench INSTANCE.json",
 		Short: "Lay an instance of the open nesting data and print its density",
 		Long: `Bench lays an instance of the open irregular strip packing collections and
-prints how dense the layout is. --layout writes the placements as JSON;
+prints how dense the laid is. --laid writes the placements as JSON;
 --record keeps the density with machine and commit in a CSV file.`,
 		Example: "  ellwand bench ../shared/bench/albano.json --time 10s --workers 2",
 		Args:    one("an instance file"),
@@ -61,7 +63,7 @@ func (e *env) bench(cmd *cobra.Command, path string, s search, into string) erro
 		return fmt.Errorf("%s: %w", path, err)
 	}
 	files := files.Set{Force: s.force, Input: path}
-	var laid nest.Layout
+	var laid layout.Layout
 	if s.layout != "" {
 		if err := files.Add(s.layout, func(w io.Writer) error { return in.WriteLayout(w, laid) }); err != nil {
 			return err
@@ -78,7 +80,7 @@ func (e *env) bench(cmd *cobra.Command, path string, s search, into string) erro
 	if err != nil {
 		return failure.Of(err)
 	}
-	if err := nest.Verify(in.Problem, result.Layout); err != nil {
+	if err := verify.Layout(in.Problem, result.Layout); err != nil {
 		return failure.Of(fmt.Errorf("the layout found does not stand up to checking: %w", err))
 	}
 	laid = result.Layout

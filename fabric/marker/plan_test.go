@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
-	"ellwand/nest"
+	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
 
@@ -18,9 +18,9 @@ import (
 func placedPiece(name string, width, height, x, y, turn float64) fabric.Laid {
 	piece := pieces.Rectangle(name, width, height)
 	piece.Garment = "smock"
-	problem := nest.Problem{Items: []nest.Item{{Outline: orb.Ring{{0, 0}, {width, 0}, {width, height}, {0, height}},
-		Turns: []nest.Turn{{Degrees: turn}}}}}
-	at := nest.Placement{}
+	problem := layout.Problem{Items: []layout.Item{{Outline: orb.Ring{{0, 0}, {width, 0}, {width, height}, {0, height}},
+		Turns: []layout.Turn{{Degrees: turn}}}}}
+	at := layout.Placement{}
 	box := problem.Placed(at).Bound()
 	at.X, at.Y = x-box.Min[0], y-box.Min[1]
 	outline := problem.Placed(at)

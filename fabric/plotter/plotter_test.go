@@ -17,7 +17,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
-	"ellwand/nest"
+	"ellwand/nest/layout"
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/measure"
@@ -43,11 +43,11 @@ func longPlan(t testing.TB, count int) fabric.LayPlan {
 	piece := sleeve(140, 130)
 	outline, err := piece.CuttingOutline(0.05)
 	require.NoError(t, err)
-	problem := nest.Problem{Items: []nest.Item{{Outline: outline, Turns: []nest.Turn{{Degrees: 270}, {Degrees: 90}, {Degrees: 90, Mirrored: true}}}}}
+	problem := layout.Problem{Items: []layout.Item{{Outline: outline, Turns: []layout.Turn{{Degrees: 270}, {Degrees: 90}, {Degrees: 90, Mirrored: true}}}}}
 	plan := fabric.LayPlan{Cloth: fabric.Cloth{Name: "linen", Width: 1500, Selvedge: 10}, Lay: fabric.Open, Plies: 1, Width: 1480, Density: 0.7}
 	const across, step = 9, 290.0
 	for i := range count {
-		at := nest.Placement{Turn: i % 3}
+		at := layout.Placement{Turn: i % 3}
 		turn := problem.Items[0].Turns[at.Turn]
 		box := problem.Placed(at).Bound()
 		at.X, at.Y = float64(i/across)*step-box.Min[0], float64(i%across)*160-box.Min[1]

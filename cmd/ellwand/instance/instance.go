@@ -13,13 +13,13 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
 )
 
 // Instance is a set of outlines to lay on a strip of fixed width.
 type Instance struct {
 	Name    string
-	Problem nest.Problem
+	Problem layout.Problem
 }
 
 // Pieces is the number of outlines to lay, copies counted.
@@ -73,7 +73,7 @@ func Parse(data []byte) (Instance, error) {
 	if len(f.Items) == 0 {
 		return Instance{}, fmt.Errorf("there are no Items to lay")
 	}
-	problem := nest.Problem{Width: f.Strip.Height}
+	problem := layout.Problem{Width: f.Strip.Height}
 	for i, item := range f.Items {
 		if item.Demand < 1 {
 			return Instance{}, fmt.Errorf("item %d: Demand is %d; it must be 1 or more", i, item.Demand)
@@ -85,7 +85,7 @@ func Parse(data []byte) (Instance, error) {
 		if err != nil {
 			return Instance{}, fmt.Errorf("item %d: %w", i, err)
 		}
-		problem.Items = append(problem.Items, nest.Item{
+		problem.Items = append(problem.Items, layout.Item{
 			Name:    fmt.Sprintf("item %d", i),
 			Outline: ring,
 			Copies:  item.Demand,
@@ -117,13 +117,13 @@ func ringOf(data json.RawMessage) (orb.Ring, error) {
 }
 
 // turnsOf gives the turns of an item; one that lists none stays as it is.
-func turnsOf(degrees []float64) []nest.Turn {
+func turnsOf(degrees []float64) []layout.Turn {
 	if len(degrees) == 0 {
-		return []nest.Turn{{}}
+		return []layout.Turn{{}}
 	}
-	turns := make([]nest.Turn, len(degrees))
+	turns := make([]layout.Turn, len(degrees))
 	for i, d := range degrees {
-		turns[i] = nest.Turn{Degrees: math.Mod(d, 360)}
+		turns[i] = layout.Turn{Degrees: math.Mod(d, 360)}
 	}
 	return turns
 }

@@ -10,7 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
 )
 
 const square = `{"Name": "two squares", "Strip": {"Height": 2}, "Items": [
@@ -22,7 +22,7 @@ func TestParseClosesTheRing(t *testing.T) {
 	assert.Equal(t, "two squares", in.Name)
 	assert.Equal(t, 2, in.Pieces())
 	assert.Len(t, in.Problem.Items[0].Outline, 5)
-	assert.Equal(t, []nest.Turn{{}, {Degrees: 180}}, in.Problem.Items[0].Turns)
+	assert.Equal(t, []layout.Turn{{}, {Degrees: 180}}, in.Problem.Items[0].Turns)
 	assert.InDelta(t, 100, in.Density(1), 1e-9, "two unit squares fill a strip of 2 by 1")
 }
 
@@ -77,11 +77,11 @@ func TestWriteLayout(t *testing.T) {
 	in, err := Parse([]byte(square))
 	require.NoError(t, err)
 	var b bytes.Buffer
-	laid := nest.Layout{Length: 1, Placements: []nest.Placement{{Turn: 1, X: 1, Y: 1}, {Copy: 1, Y: 1}}}
+	laid := layout.Layout{Length: 1, Placements: []layout.Placement{{Turn: 1, X: 1, Y: 1}, {Copy: 1, Y: 1}}}
 	require.NoError(t, in.WriteLayout(&b, laid))
-	var got layout
+	var got layoutFile
 	require.NoError(t, json.Unmarshal(b.Bytes(), &got))
-	assert.Equal(t, layout{Name: "two squares", Length: 1, Placements: []placement{
+	assert.Equal(t, layoutFile{Name: "two squares", Length: 1, Placements: []placement{
 		{Rotation: 180, X: 1, Y: 1}, {Copy: 1, Y: 1},
 	}}, got)
 }

@@ -7,13 +7,13 @@ import (
 
 	"github.com/paulmach/orb/planar"
 
-	"ellwand/nest"
+	"ellwand/nest/layout"
 )
 
-// layout is the benchmark layout as written: the item's ring as in the file,
+// layoutFile is the benchmark layout as written: the item's ring as in the file,
 // mirrored in x if asked, turned counter-clockwise by the rotation (degrees)
 // about (0, 0), then moved by (x, y).
-type layout struct {
+type layoutFile struct {
 	Name       string      `json:"name"`
 	Length     float64     `json:"length"`
 	Placements []placement `json:"placements"`
@@ -29,8 +29,8 @@ type placement struct {
 }
 
 // WriteLayout writes a layout of the instance as JSON.
-func (in Instance) WriteLayout(w io.Writer, laid nest.Layout) error {
-	out := layout{Name: in.Name, Length: laid.Length, Placements: []placement{}}
+func (in Instance) WriteLayout(w io.Writer, laid layout.Layout) error {
+	out := layoutFile{Name: in.Name, Length: laid.Length, Placements: []placement{}}
 	for _, p := range laid.Placements {
 		turn := in.Problem.Items[p.Item].Turns[p.Turn]
 		out.Placements = append(out.Placements, placement{

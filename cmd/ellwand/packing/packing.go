@@ -11,6 +11,8 @@ import (
 	"github.com/paulmach/orb/simplify"
 
 	"ellwand/nest"
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
 	"ellwand/pieces"
 	"ellwand/pieces/sheet"
 )
@@ -76,11 +78,11 @@ func Pack(ctx context.Context, figures []sheet.Figure, paper sheet.Paper, option
 }
 
 // itemsOf gives each figure its outline, in which all its sizes lie.
-func itemsOf(figures []sheet.Figure) []nest.Item {
-	quarters := []nest.Turn{{Degrees: 0}, {Degrees: 90}, {Degrees: 180}, {Degrees: 270}}
-	var out []nest.Item
+func itemsOf(figures []sheet.Figure) []layout.Item {
+	quarters := []layout.Turn{{Degrees: 0}, {Degrees: 90}, {Degrees: 180}, {Degrees: 270}}
+	var out []layout.Item
 	for _, f := range figures {
-		out = append(out, nest.Item{Name: f.Label[0], Outline: straightened(f.Around()), Copies: 1, Turns: quarters})
+		out = append(out, layout.Item{Name: f.Label[0], Outline: straightened(f.Around()), Copies: 1, Turns: quarters})
 	}
 	return out
 }
@@ -88,7 +90,7 @@ func itemsOf(figures []sheet.Figure) []nest.Item {
 // straightened takes points off an outline, unless it would then cross itself.
 func straightened(ring orb.Ring) orb.Ring {
 	simple := simplify.DouglasPeucker(coarse).Ring(ring.Clone())
-	test := nest.Problem{Width: 1e6, Items: []nest.Item{{Name: "outline", Outline: simple, Copies: 1, Turns: []nest.Turn{{}}}}}
+	test := layout.Problem{Width: 1e6, Items: []layout.Item{{Name: "outline", Outline: simple, Copies: 1, Turns: []layout.Turn{{}}}}}
 	if len(simple) < 4 || test.Check() != nil {
 		return ring
 	}
@@ -103,7 +105,7 @@ type try struct {
 
 // triesOf lists the ways that are wide enough for the largest piece, up to
 // about a square of sheets.
-func triesOf(items []nest.Item, paper sheet.Paper) []try {
+func triesOf(items []layout.Item, paper sheet.Paper) []try {
 	var area, widest float64
 	for _, item := range items {
 		size := item.Outline.Bound()
@@ -130,9 +132,9 @@ func triesOf(items []nest.Item, paper sheet.Paper) []try {
 
 // pack lays the figures on a strip so many sheets wide; the strip runs down
 // the plane.
-func (t try) pack(ctx context.Context, figures []sheet.Figure, items []nest.Item, options Options) (sheet.Layout, float64, error) {
+func (t try) pack(ctx context.Context, figures []sheet.Figure, items []layout.Item, options Options) (sheet.Layout, float64, error) {
 	width, _ := t.paper.Cell()
-	problem := nest.Problem{Width: width * float64(t.columns), Gap: gap, Items: items}
+	problem := layout.Problem{Width: width * float64(t.columns), Gap: gap, Items: items}
 	if across, down := sheet.PanelRoom(t.paper); across > 0 {
 		problem.Zones = []orb.Ring{{{0, 0}, {down, 0}, {down, across}, {0, across}, {0, 0}}}
 	}
@@ -140,7 +142,7 @@ func (t try) pack(ctx context.Context, figures []sheet.Figure, items []nest.Item
 	if err != nil {
 		return sheet.Layout{}, 0, err
 	}
-	if err := nest.Verify(problem, result.Layout); err != nil {
+	if err := verify.Layout(problem, result.Layout); err != nil {
 		return sheet.Layout{}, 0, err
 	}
 	out := sheet.Layout{Paper: t.paper}
