@@ -29,10 +29,11 @@ test:
 	$(GO) vet ./...
 	$(GO) test -timeout 14m ./...
 
-bench: build
+bench:
+	$(GO) build -buildvcs=auto -o bin/nestbench ./cmd/nestbench
 	$(GO) test -run '^$$' -bench . -benchmem ./...
 	@for file in $(wildcard $(BENCH_DATA)/*.json); do for time in $(BENCH_TIMES); do for seed in $(BENCH_SEEDS); do \
-		bin/ellwand bench $$file --time $$time --seed $$seed --workers 2 --record $(BENCH_RECORD) || exit; \
+		bin/nestbench lay $$file --time $$time --seed $$seed --workers 2 --record $(BENCH_RECORD) || exit; \
 	done; done; done
 
 lint:

@@ -63,24 +63,6 @@ func TestDemoLayoutsOutside(t *testing.T) {
 	}
 }
 
-// The layouts of the open data are found right by the outside checker.
-func TestOpenDataOutside(t *testing.T) {
-	needChecker(t)
-	instances, err := filepath.Glob("../../../shared/bench/*.json")
-	require.NoError(t, err)
-	if len(instances) == 0 {
-		t.Skip("the open nesting data (../shared/bench) is not here")
-	}
-	for _, instance := range instances {
-		t.Run(filepath.Base(instance), func(t *testing.T) {
-			file := filepath.Join(t.TempDir(), "layout.json")
-			ellwand(t, "bench", instance, "--time", "2s", "--layout", file)
-			said, err := exec.Command(python, checker, "bench", instance, file).CombinedOutput()
-			assert.NoError(t, err, "%s", said)
-		})
-	}
-}
-
 // The checker must be able to find a fault: two pieces on one place.
 func TestCheckerFindsAFault(t *testing.T) {
 	needChecker(t)

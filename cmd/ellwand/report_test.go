@@ -47,19 +47,6 @@ func TestEstimateJSON(t *testing.T) {
 	}
 }
 
-func TestBenchJSON(t *testing.T) {
-	var got map[string]any
-	text := ellwand(t, "bench", "../../testdata/squared-rectangle.json", "--time", "5s", "--json", "--seed", "2", "--workers", "1")
-	require.NoError(t, json.Unmarshal([]byte(text), &got))
-	assert.Equal(t, []string{"bound", "density", "items", "length", "name", "seconds", "seed", "verified", "width", "workers"}, keysOf(t, got))
-	assert.Equal(t, 2.0, got["seed"])
-	assert.Equal(t, 1.0, got["workers"])
-	// Moron's tiling of 1925 is perfect: 33 x 32.
-	assert.GreaterOrEqual(t, got["length"], 33.0)
-	assert.LessOrEqual(t, got["bound"], 33.0)
-	assert.InDelta(t, 100*33.0, got["density"].(float64)*got["length"].(float64), 1e-6)
-}
-
 // A job of 500 pieces is answered, and its layout is whole.
 func TestFiveHundredPieces(t *testing.T) {
 	folder := t.TempDir()

@@ -37,7 +37,7 @@ Begin with a starter job, change it, and ask for the cloth:
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%w; see: %s --help", err, cmd.CommandPath())
 	})
-	root.AddCommand(newNew(e), newDraft(e), newEstimate(e), newMarker(e), newRemnant(e), newPrint(e), newBench(e), newCompare(e), newConvert(e), newQuote(e), newSchema(e), newVersion(e))
+	root.AddCommand(newNew(e), newDraft(e), newEstimate(e), newMarker(e), newRemnant(e), newPrint(e), newCompare(e), newConvert(e), newQuote(e), newSchema(e), newVersion(e))
 	return root
 }
 

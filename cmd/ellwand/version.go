@@ -4,10 +4,10 @@ import (
 	"encoding/json"
 	"fmt"
 	"runtime"
-	"runtime/debug"
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/build"
 	"ellwand/cmd/ellwand/failure"
 )
 
@@ -22,31 +22,12 @@ func newVersion(e *env) *cobra.Command {
 		Args:    noArguments,
 		RunE: func(*cobra.Command, []string) error {
 			if e.json {
-				return e.printJSON(map[string]string{"version": version, "commit": commit(), "go": runtime.Version()})
+				return e.printJSON(map[string]string{"version": version, "commit": build.Commit(), "go": runtime.Version()})
 			}
-			fmt.Fprintf(e.out, "ellwand %s (%s, %s)\n", version, commit(), runtime.Version())
+			fmt.Fprintf(e.out, "ellwand %s (%s, %s)\n", version, build.Commit(), runtime.Version())
 			return nil
 		},
 	}
-}
-
-// commit the program was built from, when the build recorded it; with + for
-// changes that were not committed.
-func commit() string {
-	info, ok := debug.ReadBuildInfo()
-	if !ok {
-		return "unknown commit"
-	}
-	revision, changed := "unknown commit", ""
-	for _, s := range info.Settings {
-		switch {
-		case s.Key == "vcs.revision" && len(s.Value) >= 12:
-			revision = s.Value[:12]
-		case s.Key == "vcs.modified" && s.Value == "true":
-			changed = "+"
-		}
-	}
-	return revision + changed
 }
 
 // printJSON prints a value on stdout, indented.

@@ -10,9 +10,9 @@ import (
 
 func TestRecordKeepsTheNewestOfEachRun(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "density.csv")
-	require.NoError(t, record(path, benchResult{Name: "shirts", Workers: 2, Seed: 1, Density: 86}, 10))
-	require.NoError(t, record(path, benchResult{Name: "shirts", Workers: 2, Seed: 2, Density: 87}, 10))
-	require.NoError(t, record(path, benchResult{Name: "shirts", Workers: 2, Seed: 1, Density: 88.125}, 10))
+	require.NoError(t, record(path, reached{Name: "shirts", Workers: 2, Seed: 1, Density: 86}, 10))
+	require.NoError(t, record(path, reached{Name: "shirts", Workers: 2, Seed: 2, Density: 87}, 10))
+	require.NoError(t, record(path, reached{Name: "shirts", Workers: 2, Seed: 1, Density: 88.125}, 10))
 	rows, err := readRecord(path)
 	require.NoError(t, err)
 	require.Len(t, rows, 2)
@@ -23,7 +23,7 @@ func TestRecordKeepsTheNewestOfEachRun(t *testing.T) {
 func TestRecordRefusesAnotherFile(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "notes.txt")
 	require.NoError(t, os.WriteFile(path, []byte("a shopping list\n"), 0o644))
-	require.ErrorContains(t, record(path, benchResult{}, 1), "not a record of densities")
+	require.ErrorContains(t, record(path, reached{}, 1), "not a record of densities")
 	kept, err := os.ReadFile(path)
 	require.NoError(t, err)
 	require.Equal(t, "a shopping list\n", string(kept))

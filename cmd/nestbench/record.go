@@ -11,23 +11,24 @@ import (
 	"strconv"
 	"strings"
 
+	"ellwand/cmd/ellwand/build"
 	"ellwand/cmd/ellwand/files"
 )
 
-// recordHeader names the columns of the file that bench --record keeps.
+// recordHeader names the columns of the file that --record keeps.
 var recordHeader = []string{"instance", "seconds", "workers", "seed", "density_percent", "commit", "machine"}
 
 // record adds a result to a CSV file, or puts it in the place of the one with
 // the same instance, time, workers and seed, so that the file shows the newest
 // figures and its history shows the older ones.
-func record(path string, r benchResult, seconds float64) error {
+func record(path string, r reached, seconds float64) error {
 	rows, err := readRecord(path)
 	if err != nil {
 		return err
 	}
 	row := []string{
 		r.Name, strconv.FormatFloat(seconds, 'g', -1, 64), strconv.Itoa(r.Workers), strconv.FormatUint(r.Seed, 10),
-		strconv.FormatFloat(r.Density, 'f', 2, 64), commit(), machine(),
+		strconv.FormatFloat(r.Density, 'f', 2, 64), build.Commit(), machine(),
 	}
 	rows = replaceRow(rows, row)
 	files := files.Set{Force: true}

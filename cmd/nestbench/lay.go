@@ -1,0 +1,171 @@
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+	"io"
+	"runtime"
+	"time"
+
+	"github.com/spf13/cobra"
+
+	"ellwand/cmd/ellwand/failure"
+	"ellwand/cmd/ellwand/files"
+	"ellwand/cmd/ellwand/screen"
+	"ellwand/cmd/nestbench/instance"
+	"ellwand/nest"
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
+)
+
+// layOptions are the flags of the command lay.
+type layOptions struct {
+	time    time.Duration
+	passes  int
+	seed    uint64
+	workers int
+	layout  string // file for the placements, or empty
+	record  string // file for the density, or empty
+	force   bool
+	json    bool
+}
+
+func newLay() *cobra.Command {
+	var o layOptions
+	cmd := &cobra.Command{
+		Use:   "lay INSTANCE.json",
+		Short: "Lay an instance and print its density",
+		Long: `Lay reads an instance (JSON, as the open collections have it), searches for a
+short layout, verifies it and prints how dense it is. --layout writes the
+placements as JSON; --record keeps the density with machine and commit in a CSV
+file. With --passes in place of --time the layout depends on the instance and
+the seed alone.`,
+		Example: "  nestbench lay albano.json --time 10s --workers 2",
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if len(args) != 1 {
+				return fmt.Errorf("%s takes one instance file, but was given %d; for example:\n%s",
+					cmd.CommandPath(), len(args), cmd.Example)
+			}
+			if cmd.Flags().Changed("passes") && !cmd.Flags().Changed("time") {
+				o.time = 0
+			}
+			return o.run(cmd, args[0])
+		},
+	}
+	flags := cmd.Flags()
+	flags.DurationVar(&o.time, "time", 10*time.Second, "time to search, for example 10s or 20m")
+	flags.IntVar(&o.passes, "passes", 0, "passes of each search, in place of the time")
+	flags.Uint64Var(&o.seed, "seed", 1, "seed of the search")
+	flags.IntVar(&o.workers, "workers", 0, "processor cores to use; 0 is all of them")
+	flags.StringVar(&o.layout, "layout", "", "write the placements to this `FILE`")
+	flags.StringVar(&o.record, "record", "", "keep the density in this CSV `FILE`")
+	flags.BoolVar(&o.force, "force", false, "overwrite files that exist")
+	flags.BoolVar(&o.json, "json", false, "print JSON for programs instead of a table")
+	return cmd
+}
+
+// check refuses what cannot be meant.
+func (o layOptions) check() error {
+	switch {
+	case o.workers < 0:
+		return fmt.Errorf("--workers is %d; it cannot be negative (0 uses every core)", o.workers)
+	case o.passes < 0:
+		return fmt.Errorf("--passes is %d; it cannot be negative", o.passes)
+	case o.time < 0 || o.time == 0 && o.passes == 0:
+		return fmt.Errorf("--time is %v; it must be above 0", o.time)
+	case o.record != "" && o.passes > 0:
+		return fmt.Errorf("--record keeps what is reached in a time; leave --passes out")
+	}
+	return nil
+}
+
+func (o layOptions) run(cmd *cobra.Command, path string) error {
+	if err := o.check(); err != nil {
+		return err
+	}
+	in, err := instance.Read(path)
+	if err != nil {
+		return err
+	}
+	if err := in.Problem.Check(); err != nil {
+		return fmt.Errorf("%s: %w", path, err)
+	}
+	out := files.Set{Force: o.force, Input: path}
+	var laid layout.Layout
+	if o.layout != "" {
+		if err := out.Add(o.layout, func(w io.Writer) error { return in.WriteLayout(w, laid) }); err != nil {
+			return err
+		}
+	}
+	result, err := o.solve(cmd, in)
+	if err != nil {
+		return failure.Of(err)
+	}
+	laid = result.Layout
+	if err := out.Commit(); err != nil {
+		return err
+	}
+	r := reached{
+		Name: in.Name, Items: len(in.Problem.Items), Pieces: in.Pieces(), Width: in.Problem.Width,
+		Length: laid.Length, Density: in.Density(laid.Length), Bound: result.Bound,
+		Seconds: result.Elapsed.Seconds(), Passes: result.Iterations, Workers: o.workers, Seed: o.seed, Verified: true,
+	}
+	if o.workers == 0 {
+		r.Workers = runtime.GOMAXPROCS(0)
+	}
+	if o.record != "" {
+		if err := record(o.record, r, o.time.Seconds()); err != nil {
+			return err
+		}
+	}
+	return r.print(cmd.OutOrStdout(), o.json)
+}
+
+// solve searches, shows how it goes, and verifies what was found.
+func (o layOptions) solve(cmd *cobra.Command, in instance.Instance) (nest.Result, error) {
+	bar := screen.NewProgress(cmd.ErrOrStderr(), false)
+	result, err := nest.Solve(cmd.Context(), in.Problem, nest.Options{
+		Time: o.time, Iterations: o.passes, Seed: o.seed, Workers: o.workers,
+		Progress: func(p nest.Progress) {
+			bar.Show(in.Name, fmt.Sprintf("%.4g", p.Length), fmt.Sprintf("%.4g", p.Bound), p.Elapsed)
+		},
+	})
+	bar.Done()
+	if err != nil {
+		return result, err
+	}
+	if err := verify.Layout(in.Problem, result.Layout); err != nil {
+		return result, fmt.Errorf("the layout found does not stand up to checking: %w", err)
+	}
+	return result, nil
+}
+
+// reached is what was reached in one run. Lengths are in the unit of the
+// instance, density in percent.
+type reached struct {
+	Name     string  `json:"name"`
+	Items    int     `json:"items"`
+	Pieces   int     `json:"pieces"`
+	Width    float64 `json:"width"`
+	Length   float64 `json:"length"`
+	Density  float64 `json:"density"`
+	Bound    float64 `json:"bound"`
+	Seconds  float64 `json:"seconds"`
+	Passes   int     `json:"passes"`
+	Workers  int     `json:"workers"`
+	Seed     uint64  `json:"seed"`
+	Verified bool    `json:"verified"`
+}
+
+func (r reached) print(w io.Writer, asJSON bool) error {
+	if asJSON {
+		encoder := json.NewEncoder(w)
+		encoder.SetIndent("", "  ")
+		return failure.Of(encoder.Encode(r))
+	}
+	t := screen.Table("instance", "pieces", "width", "length", "density", "never below", "seconds")
+	t.AppendRow(screen.Row(r.Name, r.Pieces, fmt.Sprintf("%.6g", r.Width), fmt.Sprintf("%.6g", r.Length),
+		fmt.Sprintf("%.2f %%", r.Density), fmt.Sprintf("%.6g", r.Bound), fmt.Sprintf("%.1f", r.Seconds)))
+	fmt.Fprintln(w, t.Render())
+	return nil
+}
