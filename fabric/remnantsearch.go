@@ -1,10 +1,8 @@
 package fabric
 
 import (
-	"context"
 	"fmt"
 	"math"
-	"time"
 
 	"ellwand/nest"
 	"ellwand/nest/bound"
@@ -12,7 +10,7 @@ import (
 	"ellwand/nest/verify"
 )
 
-// Shares of the time: for a short lay that may happen to fit, and for pushing
+// Shares of the budget: for a short lay that may happen to fit, and for pushing
 // together what does. The rest is for a layout of the length that there is.
 const (
 	stripShare   = 0.25
@@ -23,10 +21,10 @@ const (
 	tight           = 0.97
 )
 
-// attempt is one way to look for a layout, with its share of the time.
+// attempt is one way to look for a layout, with its share of the budget.
 type attempt struct {
 	share float64
-	try   func(setting, time.Duration) (*spread, error)
+	try   func(setting, float64) (*spread, error)
 }
 
 // attempts tries every setting first without a limit of length, which soon
@@ -58,8 +56,7 @@ func (q *question) search(settings []setting) (Lay, *spread, error) {
 			parts += partOf(s)
 		}
 		for _, s := range settings {
-			budget := time.Duration(float64(q.options.Time) * attempt.share * partOf(s) / parts)
-			found, err := attempt.try(s, budget)
+			found, err := attempt.try(s, attempt.share*partOf(s)/parts)
 			if err != nil || found != nil {
 				return s.lay, found, err
 			}
@@ -68,7 +65,7 @@ func (q *question) search(settings []setting) (Lay, *spread, error) {
 	return 0, nil, nil
 }
 
-// partOf the time: the open lay can do the most, so it has twice as much.
+// partOf the budget: the open lay can do the most, so it has twice as much.
 func partOf(s setting) float64 {
 	if s.lay == Open {
 		return 2
@@ -93,23 +90,17 @@ func (q *question) keep(lay Lay, found *spread) *spread {
 	return nil
 }
 
-// within is the table with another budget, and with a context that can be
-// cancelled.
-func (q *question) within(budget time.Duration) (*table, context.CancelFunc) {
+// within is the table with a share of the budget.
+func (q *question) within(share float64) *table {
 	t := *q.table
-	ctx, cancel := context.WithCancel(q.ctx)
-	t.ctx = ctx
-	if budget > 0 {
-		t.options.Time = budget
-	}
-	return &t, cancel
+	t.options = t.options.scaled(share)
+	return &t
 }
 
 // onStrip looks for the shortest layout and stops as soon as one is short
 // enough.
-func (q *question) onStrip(s setting, budget time.Duration) (*spread, error) {
-	t, cancel := q.within(budget)
-	defer cancel()
+func (q *question) onStrip(s setting, share float64) (*spread, error) {
+	t := q.within(share)
 	if !s.isSingle() {
 		found, _, err := t.spread(s.lay)
 		if found == nil {
@@ -117,15 +108,7 @@ func (q *question) onStrip(s setting, budget time.Duration) (*spread, error) {
 		}
 		return q.keep(s.lay, found), nil
 	}
-	report := q.options.Progress
-	t.options.Progress = func(lay Lay, p nest.Progress) {
-		if report != nil {
-			report(lay, p)
-		}
-		if p.Length <= s.length {
-			cancel()
-		}
-	}
+	t.options.enough = s.length
 	one, _, err := t.solve(s.lay, s.bed, s.templates, 1)
 	if one == nil {
 		return nil, err
@@ -141,12 +124,12 @@ func (q *question) spreadOf(one lain) *spread {
 }
 
 // onSheet looks for a layout on the length that there is.
-func (q *question) onSheet(s setting, budget time.Duration) (*spread, error) {
+func (q *question) onSheet(s setting, share float64) (*spread, error) {
 	if q.ctx.Err() != nil {
 		return nil, nil
 	}
 	if !s.isSingle() { // its beds have no length of their own: search longer
-		return q.onStrip(s, budget)
+		return q.onStrip(s, share)
 	}
 	problem, err := problemOf(q.cloth, s.bed, s.templates)
 	if err != nil {
@@ -156,8 +139,7 @@ func (q *question) onSheet(s setting, budget time.Duration) (*spread, error) {
 	if err != nil {
 		return nil, err
 	}
-	t, cancel := q.within(budget)
-	defer cancel()
+	t := q.within(share)
 	search := t.budget(1)
 	if warm, ok := q.strips[s.lay]; ok {
 		search.Start = &warm
@@ -189,8 +171,7 @@ func (q *question) tidied(found *spread) *spread {
 		return found
 	}
 	one := found.beds[0]
-	t, cancel := q.within(time.Duration(float64(q.options.Time) * tidyingShare))
-	defer cancel()
+	t := q.within(tidyingShare)
 	search := t.budget(1)
 	search.Start = &one.layout
 	result, err := nest.Solve(t.ctx, one.problem, search)

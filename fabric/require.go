@@ -36,6 +36,8 @@ type Options struct {
 	// as one-way cloth or a repeat. Those that are plans of this question too
 	// are where its searches start, so that its answer is never longer.
 	Known []LayPlan
+	// enough is a length that will do: the search of a lay of one bed ends there.
+	enough float64
 	// Untidied leaves a layout that fits on a remnant as it was found, instead
 	// of pushing it together.
 	Untidied bool

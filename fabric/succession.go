@@ -73,7 +73,7 @@ func garmentsOf(templates []template, problem layout.Problem) [][]int {
 
 // inSuccession lays the garments one behind the other, each by itself.
 func (t *table) inSuccession(garments [][]int, problem layout.Problem, o nest.Options) (layout.Layout, error) {
-	o.Start, o.Progress = nil, nil
+	o.Start, o.Progress, o.Enough = nil, nil, 0
 	var out layout.Layout
 	for _, items := range garments {
 		alone := problem
@@ -98,6 +98,13 @@ func (t *table) inSuccession(garments [][]int, problem layout.Problem, o nest.Op
 	}
 	out.Length = lengthOf(problem, out)
 	return out, nil
+}
+
+// scaled is a share of a budget.
+func (o Options) scaled(share float64) Options {
+	part := scaled(nest.Options{Time: o.Time, Iterations: o.Iterations}, share)
+	o.Time, o.Iterations = part.Time, part.Iterations
+	return o
 }
 
 // scaled is a share of a budget.

@@ -234,7 +234,7 @@ func (t *table) solveAt(lay Lay, b bed, templates []template, share float64, at 
 
 // budget of one search, with a share of the whole.
 func (t *table) budget(share float64) nest.Options {
-	o := nest.Options{Time: t.options.Time, Iterations: t.options.Iterations, Seed: t.options.Seed, Workers: t.options.Workers}
+	o := nest.Options{Time: t.options.Time, Iterations: t.options.Iterations, Enough: t.options.enough, Seed: t.options.Seed, Workers: t.options.Workers}
 	if o.Time == 0 && o.Iterations == 0 {
 		o.Time = usualTime
 	}

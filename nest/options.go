@@ -15,6 +15,9 @@ type Options struct {
 	// Time) the result depends on the problem and the seed alone, whatever
 	// the number of workers.
 	Iterations int
+	// Enough is a length that will do: a search for the shortest strip ends when
+	// it has a layout that is no longer. 0 is none.
+	Enough float64
 	// Seed of the random numbers.
 	Seed uint64
 	// Workers is the number of goroutines; 0 means one a core.

@@ -53,6 +53,7 @@ type run struct {
 	begin  time.Time
 	limit  time.Duration
 	bound  float64
+	floor  float64 // the search ends at this length: the bound, or what is enough
 	solved atomic.Bool
 	passes int
 
@@ -73,6 +74,7 @@ func newRun(ctx context.Context, q *prepared, o Options, begin time.Time) *run {
 	}
 	if q.problem.Length == 0 && len(q.problem.Sheets) == 0 {
 		r.bound = bound.Length(q.problem)
+		r.floor = max(r.bound, o.Enough)
 	}
 	return r
 }
@@ -176,8 +178,8 @@ func (r *run) Stopped() bool {
 	return r.ctx.Err() != nil || r.limit > 0 && r.solved.Load()
 }
 
-// Floor is the bound.
-func (r *run) Floor() float64 { return r.bound }
+// Floor is the bound, or what is enough.
+func (r *run) Floor() float64 { return r.floor }
 
 // offer takes a better layout of search k.
 func (r *run) offer(k int, found search.Outcome) {
@@ -188,7 +190,7 @@ func (r *run) offer(k int, found search.Outcome) {
 		return
 	}
 	r.seen = found.Length
-	if r.seen <= r.bound*(1+touchShare) || r.q.model.Length > 0 {
+	if r.seen <= r.floor*(1+touchShare) || r.q.model.Length > 0 {
 		r.solved.Store(true)
 	}
 	if r.o.Progress != nil {
