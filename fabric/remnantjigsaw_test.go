@@ -6,7 +6,6 @@ import (
 	"math"
 	"math/rand/v2"
 	"testing"
-	"time"
 
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
@@ -86,7 +85,7 @@ func TestRemnantStraightJigsaws(t *testing.T) {
 			all = append(all, rectangle(fmt.Sprintf("piece %d", i), at.across, at.along, 1))
 		}
 		for spare, want := range map[float64]fabric.Answer{0: fabric.Enough, 0.1: fabric.Enough, -0.03 * length: fabric.TooLittle} {
-			got := fit(t, length+spare, fabric.Options{Time: 30 * time.Second, Untidied: true, Lays: []fabric.Lay{fabric.Open}}, all...)
+			got := fit(t, length+spare, fabric.Options{Iterations: 2000, Untidied: true, Lays: []fabric.Lay{fabric.Open}}, all...)
 			assert.Equal(t, want, got.Answer, "jigsaw %d of %d pieces, %g to spare", k, len(all), spare)
 		}
 	}
@@ -101,7 +100,7 @@ func TestRemnantSlantedJigsaws(t *testing.T) {
 		all := slantedJigsaw(r, 1200, length, 3+k%5)
 		ask := func(length float64) fabric.Answer {
 			remnant := fabric.Remnant{Cloth: fabric.Cloth{Width: 1220, Selvedge: 10}, Length: length}
-			got, err := fabric.Fit(context.Background(), remnant, all, fabric.Options{Time: 30 * time.Second, Seed: 1, Lays: []fabric.Lay{fabric.Open}})
+			got, err := fabric.Fit(context.Background(), remnant, all, fabric.Options{Iterations: 2000, Seed: 1, Lays: []fabric.Lay{fabric.Open}})
 			require.NoError(t, err)
 			return got.Answer
 		}
@@ -114,7 +113,7 @@ func TestRemnantSlantedJigsaws(t *testing.T) {
 // folded cloth.
 func TestRemnantFoldedJigsaw(t *testing.T) {
 	all := append(wedges("gore", 300, 800, 2), half("back", 300, 800, 1))
-	got := fit(t, 800.1, fabric.Options{Lays: []fabric.Lay{fabric.FoldedAlong}, Time: 20 * time.Second}, all...)
+	got := fit(t, 800.1, fabric.Options{Lays: []fabric.Lay{fabric.FoldedAlong}, Iterations: 1500}, all...)
 	assert.Equal(t, fabric.Enough, got.Answer)
 	assert.Equal(t, fabric.TooLittle, fit(t, 790, fabric.Options{Lays: []fabric.Lay{fabric.FoldedAlong}}, all...).Answer)
 }

@@ -2,7 +2,6 @@ package fabric_test
 
 import (
 	"testing"
-	"time"
 
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
@@ -16,7 +15,7 @@ func fitTogether(t *testing.T, offcuts []fabric.Offcut, all ...pieces.Piece) fab
 	t.Helper()
 	remnant, err := fabric.Together(fabric.Cloth{Name: "tweed"}, offcuts)
 	require.NoError(t, err)
-	got, err := fabric.Fit(t.Context(), remnant, all, fabric.Options{Time: 2 * time.Second, Seed: 1, Lays: []fabric.Lay{fabric.Open}})
+	got, err := fabric.Fit(t.Context(), remnant, all, fabric.Options{Iterations: 200, Seed: 1, Lays: []fabric.Lay{fabric.Open}})
 	require.NoError(t, err)
 	return got
 }

@@ -4,7 +4,6 @@ import (
 	"context"
 	"fmt"
 	"testing"
-	"time"
 
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/require"
@@ -51,7 +50,7 @@ func TestUnfoldedLayIsALayout(t *testing.T) {
 			for _, lay := range AllLays()[1:] {
 				t.Run(fmt.Sprintf("%s %g %s", nap, width, lay), func(t *testing.T) {
 					table := &table{ctx: context.Background(), cloth: cloth, asked: curvedPieces(), wanted: wanted,
-						options: Options{Iterations: 2, Time: 200 * time.Millisecond}}
+						options: Options{Iterations: 2}}
 					found, why, err := table.spread(lay)
 					require.NoError(t, err)
 					if found == nil {
