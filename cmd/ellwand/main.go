@@ -11,6 +11,7 @@ import (
 	"os/signal"
 
 	"ellwand/cmd/ellwand/failure"
+	"ellwand/pieces/text"
 )
 
 // Exit statuses.
@@ -32,7 +33,7 @@ func main() {
 
 // run carries out one command line and returns its exit status.
 func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
-	root := newRoot(&env{out: stdout, err: stderr})
+	root := newRoot(&env{out: text.Writer(stdout), err: stderr})
 	root.SetArgs(args)
 	root.SetOut(stdout)
 	root.SetErr(stderr)
@@ -40,7 +41,7 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 	if err == nil {
 		return statusDone
 	}
-	fmt.Fprintln(stderr, sentence(err))
+	fmt.Fprintln(text.Writer(stderr), sentence(err))
 	var answer *no
 	switch {
 	case failure.Is(err):

@@ -6,6 +6,8 @@ import (
 	"strings"
 
 	"github.com/spf13/cobra"
+
+	"ellwand/pieces/text"
 )
 
 // env is what every command writes to, and the options that all of them take.
@@ -83,6 +85,6 @@ func noArguments(cmd *cobra.Command, args []string) error {
 // note tells the user something beside the result.
 func (e *env) note(format string, args ...any) {
 	if !e.quiet {
-		fmt.Fprintf(e.err, format+"\n", args...)
+		fmt.Fprintf(text.Writer(e.err), format+"\n", args...)
 	}
 }

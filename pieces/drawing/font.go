@@ -13,6 +13,8 @@ import (
 	"golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
 	"golang.org/x/text/unicode/norm"
+
+	"ellwand/pieces/text"
 )
 
 // Family is DejaVu Sans Condensed 2.37, which is free to embed (its licence
@@ -129,16 +131,13 @@ func isDrawn(r rune) bool {
 	return inRegular && inBold
 }
 
-// Printable puts for every rune that the font cannot draw its letter without
-// accents, or "?" where it lacks that too, and a space for every control
-// character. Accents that stand apart are joined to their letters first; those
+// Printable is a clean line (see text.Line) in which stands, for every rune
+// that the font cannot draw, its letter without accents, or "?" where it lacks
+// that too. Accents that stand apart are joined to their letters first; those
 // with which no letter comes joined are drawn over it.
-func Printable(text string) string {
+func Printable(words string) string {
 	return strings.Map(func(r rune) rune {
-		switch {
-		case r < ' ':
-			return ' '
-		case unicode.Is(unicode.Cf, r): // joiners and marks of direction
+		if unicode.Is(unicode.Cf, r) { // joiners, which only setting needs
 			return -1
 		}
 		if isDrawn(r) {
@@ -148,7 +147,7 @@ func Printable(text string) string {
 			return bare
 		}
 		return '?'
-	}, norm.NFC.String(text))
+	}, norm.NFC.String(text.Line(words)))
 }
 
 // IsPrintable reports whether the font has every letter of a text.

@@ -153,6 +153,7 @@ func TestPrintable(t *testing.T) {
 	assert.Equal(t, "été ½ рукав μ ? ? ", Printable("été ½ рукав μ 袖 \U0001F9F5\n"))
 	assert.Equal(t, "Nguyễn Thị, é", Printable("Nguyễn Thị, e\u0301"), "accents are joined to their letters")
 	assert.Equal(t, "ẹ̀kọ́", Printable("ẹ\u0300ko\u0323\u0301"), "those with which no letter comes joined stand over it")
+	assert.Equal(t, "red", Printable("\x1b[31mred\x1b[0m\x07"), "what steers a terminal stays off paper")
 	assert.Equal(t, "zero width", Printable("zero\u200b width\u200e"))
 	for _, name := range []string{"Nguyễn Thị Hà", "Łódź, Þórður, İğdır", "Adéọlá", "Ελένη, Ἀθηνᾶ", "Ґалина", "Հայաստան", "თბილისი", "½ ⅓ ¼ ⅛ ⅜ ⅝ ⅞"} {
 		assert.True(t, IsPrintable(name), name)
@@ -220,4 +221,23 @@ func BenchmarkWrite(b *testing.B) {
 			}
 		})
 	}
+}
+
+// TestHostileTitle: names that would steer a terminal or turn the reading round
+// are clean in the titles of documents, in their words and in the groups of an
+// SVG.
+func TestHostileTitle(t *testing.T) {
+	const hostile = "a\x1b]0;b\x07\u202ec"
+	page := Page{Width: 50, Height: 50}
+	inner := &Picture{}
+	inner.Write(Text{Words: hostile, At: orb.Point{5, 20}, Points: 9})
+	page.Group(hostile, inner)
+	var file bytes.Buffer
+	require.NoError(t, WriteSVG(&file, hostile, page))
+	assert.Equal(t, 2, strings.Count(file.String(), "<title>ac</title>"))
+	assert.Contains(t, file.String(), ">ac</text>")
+	assert.Equal(t, "ac", Printable(hostile))
+	file.Reset()
+	require.NoError(t, WritePDF(&file, hostile, []Page{page}))
+	assert.Contains(t, file.String(), "/Title (\xfe\xff\x00a\x00c)")
 }

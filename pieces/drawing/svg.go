@@ -11,6 +11,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/text"
 )
 
 // WriteSVG writes the page as an SVG document at true scale: one unit of its
@@ -131,13 +132,14 @@ func grey(g int) string {
 	return fmt.Sprintf("#%02x%02[1]x%02[1]x", g)
 }
 
-// escaped makes text safe for XML; what XML cannot hold is left out.
-func escaped(text string) string {
-	text = strings.Map(func(r rune) rune {
-		if r < 0x20 || r == 0xFFFE || r == 0xFFFF || r == '\uFFFD' {
+// escaped makes text safe for XML; what must not go out, and what XML cannot
+// hold, is left out.
+func escaped(words string) string {
+	words = strings.Map(func(r rune) rune {
+		if r == 0xFFFE || r == 0xFFFF || r == '\uFFFD' {
 			return -1
 		}
 		return r
-	}, text)
-	return strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&quot;").Replace(text)
+	}, text.Line(words))
+	return strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&quot;").Replace(words)
 }

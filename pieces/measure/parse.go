@@ -2,6 +2,7 @@ package measure
 
 import (
 	"fmt"
+	"math"
 	"math/big"
 	"regexp"
 	"strings"
@@ -9,6 +10,12 @@ import (
 
 // expected ends every error about a length.
 const expected = `write a number and a unit (mm, cm, m, in or yd), such as "41.5 cm", "1.35 m", "16 3/8 in" or "2 1/8 yd"`
+
+// longest length that is read, mm: 109,375 yd, some 100 km, more than any mill
+// weaves in one (our own choice). It is printed with no more digits than are
+// read, and being a whole number of the steps of every unit, none below it is
+// rounded up beyond it.
+const longest = 109_375 * 914.4
 
 // mostRunes is the longest text that is read as a length.
 const mostRunes = 40
@@ -62,6 +69,9 @@ func Parse(text string, defaultUnit Unit) (Length, error) {
 		return 0, fmt.Errorf("%q is not a length: %w", text, err)
 	}
 	mm, _ := value.Mul(value, big.NewRat(unit.tenths(), 10)).Float64()
+	if math.Abs(mm) > longest {
+		return 0, fmt.Errorf("%q is not a length: it is longer than 100 km; %s", text, expected)
+	}
 	return Length(mm), nil
 }
 

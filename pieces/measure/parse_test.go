@@ -54,6 +54,8 @@ func TestParse(t *testing.T) {
 		{"0,125 in", Inch, 3.175},
 		{"1.500 m", Inch, 1500},
 		{"007 cm", Inch, 70},
+		{"109375 yd", Inch, 100_012_500},
+		{"-100012.5 m", Inch, -100_012_500},
 	}
 	for _, c := range cases {
 		got, err := Parse(c.text, c.unit)
@@ -80,6 +82,8 @@ func TestParseRefuses(t *testing.T) {
 		"1.5 1/2 in":    `"1.5 1/2 in" is not a length: "1.5 1/2" is not a number; ` + expected,
 		"1 yd 9 in":     `"1 yd 9 in" is not a length: "1 yd 9" is not a number; ` + expected,
 		"1234567890 mm": `"1234567890 mm" is not a length: "1234567890" is not a number; ` + expected,
+		"100012.51 m":   `"100012.51 m" is not a length: it is longer than 100 km; ` + expected,
+		"-109376 yd":    `"-109376 yd" is not a length: it is longer than 100 km; ` + expected,
 		"five cm":       `"five cm" is not a length: "five cm" is not a unit; ` + expected,
 		"NaN":           `"NaN" is not a length: "NaN" is not a unit; ` + expected,
 		"16 3/8 in or so, says the lady next door":    `"16 3/8 in or so, says the lady next door" is not a length: "in or so, says the lady next door" is not a unit; ` + expected,
@@ -134,7 +138,7 @@ func TestEveryStepSurvives(t *testing.T) {
 }
 
 func FuzzParse(f *testing.F) {
-	for _, text := range []string{"16 3/8", `16⅜"`, "41,5 cm", "2 1/8 yd", "-.5m", "1,500", "", "½½", "1/", "′′", "9 9/10 in."} {
+	for _, text := range []string{"16 3/8", `16⅜"`, "41,5 cm", "2 1/8 yd", "-.5m", "1,500", "", "½½", "1/", "′′", "9 9/10 in.", "999999999 yd", "109375 yd"} {
 		f.Add(text, 3)
 	}
 	f.Fuzz(func(t *testing.T, text string, unit int) {

@@ -2,8 +2,6 @@ package job
 
 import (
 	"slices"
-	"strings"
-	"unicode"
 
 	"ellwand/draft"
 	"ellwand/draft/construct"
@@ -11,6 +9,7 @@ import (
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/text"
 )
 
 // Work is a job ready to be laid: its pieces drafted, its cloths known.
@@ -139,12 +138,4 @@ func (w Work) PiecesOf(cloth string) []pieces.Piece {
 
 // Slug makes a file name of a name: letters and digits of any script in lower
 // case, a hyphen for whatever else stands between them.
-func Slug(name string) string {
-	words := strings.FieldsFunc(strings.ToLower(name), func(r rune) bool {
-		return !unicode.IsLetter(r) && !unicode.IsDigit(r)
-	})
-	if len(words) == 0 {
-		return "unnamed"
-	}
-	return strings.Join(words, "-")
-}
+func Slug(name string) string { return text.FileName(name) }

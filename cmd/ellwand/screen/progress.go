@@ -8,6 +8,8 @@ import (
 	"time"
 
 	"golang.org/x/term"
+
+	"ellwand/pieces/text"
 )
 
 // Progress shows how a search goes: the first layout on a line of its own as
@@ -38,6 +40,7 @@ func (p *Progress) Show(title, length, bound string, elapsed time.Duration) {
 	if p.out == nil {
 		return
 	}
+	title = text.Line(title)
 	if title != p.title {
 		p.title = title
 		fmt.Fprintf(p.out, "\r\x1b[K%s: first layout %s after %.1f s (Ctrl-C ends the search)\n", title, length, elapsed.Seconds())
@@ -59,7 +62,7 @@ func (p *Progress) Count(title string, done, all int, elapsed time.Duration) {
 	const width = 24
 	left := elapsed * time.Duration(all-done) / time.Duration(done)
 	fmt.Fprintf(p.out, "\r\x1b[K%s [%-*s] %d of %d, about %.0f s left (Ctrl-C ends the search)",
-		title, width, strings.Repeat("=", width*done/all), done, all, left.Seconds())
+		text.Line(title), width, strings.Repeat("=", width*done/all), done, all, left.Seconds())
 }
 
 // Done clears the line that is redrawn.
@@ -72,6 +75,6 @@ func (p *Progress) Done() {
 // Trying shows what is being tried.
 func (p *Progress) Trying(what string) {
 	if p.out != nil {
-		fmt.Fprintf(p.out, "\r\x1b[Ktrying: %s (Ctrl-C ends the search)", what)
+		fmt.Fprintf(p.out, "\r\x1b[Ktrying: %s (Ctrl-C ends the search)", text.Line(what))
 	}
 }
