@@ -6,10 +6,8 @@ import (
 	"fmt"
 	"math/rand/v2"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"slices"
-	"strings"
 	"testing"
 
 	"github.com/paulmach/orb"
@@ -19,6 +17,7 @@ import (
 	"ellwand/fabric"
 	"ellwand/fabric/layoutfile"
 	"ellwand/pieces"
+	"ellwand/testdata/check"
 	"ellwand/testdata/sample"
 )
 
@@ -216,7 +215,10 @@ func TestRandomJobs(t *testing.T) {
 	for _, what := range allThings {
 		require.Greater(t, had[what], count/100, what)
 	}
-	checkAllOutside(t, dir)
+	files, err := filepath.Glob(filepath.Join(dir, "*.json"))
+	require.NoError(t, err)
+	require.Len(t, files, plans)
+	check.Lays(t, files...)
 }
 
 // allThings that a job may have; each must come often enough.
@@ -278,33 +280,4 @@ func gapKept(t *testing.T, number uint64, plan fabric.LayPlan) {
 func mayNotBeShorter(cloth fabric.Cloth, lay fabric.Lay) bool {
 	across := lay == fabric.FoldedAcross || lay == fabric.CutAcross
 	return cloth.Gap == 0 || across && cloth.Repeat.IsPlain()
-}
-
-// checkAllOutside runs the shared checker over a folder of layouts in one go.
-func checkAllOutside(t *testing.T, dir string) {
-	t.Helper()
-	checker := filepath.Join("..", "..", "shared", "tools", "check_layout.py")
-	const python = "/usr/bin/python3"
-	source, err := os.ReadFile(checker)
-	if err != nil {
-		t.Skip("the shared layout checker is not here")
-	}
-	if exec.Command(python, "-c", "import shapely").Run() != nil {
-		t.Skip("python3 with shapely is not installed")
-	}
-	program, _, found := strings.Cut(string(source), "\ndef main():")
-	require.True(t, found)
-	program += `
-import glob
-n = 0
-for path in sorted(glob.glob(sys.argv[1] + "/*.json")):
-    bad, figure = lay(path)
-    n += 1
-    for b in bad:
-        print(path, b)
-print("checked", n)
-`
-	out, err := exec.Command(python, "-c", program, dir).CombinedOutput()
-	require.NoError(t, err, string(out))
-	require.Regexp(t, `^checked \d+\n$`, string(out))
 }
