@@ -18,7 +18,7 @@ import (
 	"ellwand/pieces/measure"
 )
 
-func sample(t *testing.T) Request {
+func sampleQuote(t *testing.T) Request {
 	offer := Offer{Name: "Crêpe", Cloth: fabric.Cloth{Name: "shell", Width: 1400, Step: 100, Nap: fabric.OneWay},
 		Price: &Price{Money: 1895, Per: measure.Metre}}
 	found := Found{Lay: "open", Taken: 4030, Bound: 3800, Density: 0.8}
@@ -72,7 +72,7 @@ func layoutOf(t *testing.T, pdf []byte) (text string, info string) {
 // 7.77, zips 8.40, 6.5 h at 28 = 182.00; sum 275.87, tax 57.93, total 333.80;
 // 40 % of it 133.52.
 func TestThePDFSaysTheQuote(t *testing.T) {
-	words, info := read(t, pdfOf(t, sample(t), marker.A4))
+	words, info := read(t, pdfOf(t, sampleQuote(t), marker.A4))
 	assert.Regexp(t, `Pages: +1\n`, info)
 	assert.Contains(t, info, "(A4)")
 	for _, want := range []string{
@@ -88,7 +88,7 @@ func TestThePDFSaysTheQuote(t *testing.T) {
 }
 
 func TestThePDFInTheClientsUnits(t *testing.T) {
-	request := sample(t)
+	request := sampleQuote(t)
 	request.Units.Inches = true
 	words, info := read(t, pdfOf(t, request, marker.Letter))
 	assert.Contains(t, info, "(letter)")
@@ -97,7 +97,7 @@ func TestThePDFInTheClientsUnits(t *testing.T) {
 
 // A long client is broken into lines, which keep off the picture.
 func TestThePDFBreaksALongClient(t *testing.T) {
-	request := sample(t)
+	request := sampleQuote(t)
 	request.Client = strings.Repeat("the committee of the choir and ", 4) + "its friends"
 	text, _ := layoutOf(t, pdfOf(t, request, marker.A4))
 	assert.NotContains(t, text, "for "+request.Client)
@@ -105,7 +105,7 @@ func TestThePDFBreaksALongClient(t *testing.T) {
 }
 
 func TestThePDFStaysOnOnePage(t *testing.T) {
-	request := sample(t)
+	request := sampleQuote(t)
 	for range 14 {
 		request.Notions = append(request.Notions, Notion{"buttons of mother-of-pearl, " + strings.Repeat("large ", 3), 12, 95})
 		request.Terms = append(request.Terms, strings.Repeat("These are further terms. ", 8))
@@ -123,7 +123,7 @@ func TestThePDFStaysOnOnePage(t *testing.T) {
 }
 
 func TestThePDFIsTheSameFromRunToRun(t *testing.T) {
-	assert.True(t, bytes.Equal(pdfOf(t, sample(t), marker.A4), pdfOf(t, sample(t), marker.A4)))
+	assert.True(t, bytes.Equal(pdfOf(t, sampleQuote(t), marker.A4), pdfOf(t, sampleQuote(t), marker.A4)))
 }
 
 // The picture stays within its frame, and no two pieces of it overlap.
