@@ -7,6 +7,9 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/report"
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/fabric"
 	"ellwand/pieces/measure"
 )
@@ -60,24 +63,20 @@ func (e *env) convert(lengthText string, c conversionFlags) error {
 	if request.To, err = givenWidth("--to", c.to); err != nil {
 		return err
 	}
-	step := measure.Length(metricStep)
-	if unit == measure.Yard {
-		step = yardStep
-	}
+	var step measure.Length
 	if c.step != "" {
 		if step, err = measure.Parse(c.step, unit); err != nil || step <= 0 {
 			return fmt.Errorf("--step %q is no step; write what the shop rounds up to, such as 10cm or 1/4 yd", c.step)
 		}
 	}
-	found, err := fabric.Convert(request)
+	found, err := app.Convert(request, unit, float64(step))
 	if err != nil {
 		return err
 	}
-	report := conversionOf(request, found, float64(step))
 	if e.json {
-		return e.printJSON(report)
+		return e.printJSON(report.ConversionOf(found))
 	}
-	e.printConversion(request, found, report, unit)
+	screen.Conversion(e.out, found, unit)
 	return nil
 }
 
@@ -114,61 +113,3 @@ func givenWidth(flag, text string) (float64, error) {
 	}
 	return float64(width), nil
 }
-
-// conversionReport is what convert prints as JSON. Row counts from 1 in the
-// chart; by area there is none.
-type conversionReport struct {
-	KnownMM      float64  `json:"known_mm"`
-	FromMM       float64  `json:"from_width_mm"`
-	ToMM         float64  `json:"to_width_mm"`
-	Basis        string   `json:"basis"`
-	FromColumn   string   `json:"from_column,omitempty"`
-	ToColumn     string   `json:"to_column,omitempty"`
-	Row          int      `json:"row,omitempty"`
-	Uncovered    string   `json:"uncovered,omitempty"`
-	AddedMM      float64  `json:"added_mm"`
-	AddedBecause []string `json:"added_because"`
-	LengthMM     float64  `json:"length_mm"`
-	BuyMM        float64  `json:"buy_mm"`
-}
-
-func conversionOf(request fabric.ConversionRequest, found fabric.Conversion, step float64) conversionReport {
-	out := conversionReport{
-		KnownMM: tidy(request.Length), FromMM: tidy(request.From), ToMM: tidy(request.To), Basis: "area",
-		FromColumn: found.FromColumn, ToColumn: found.ToColumn, Row: found.Row, Uncovered: found.Uncovered,
-		AddedMM: tidy(found.Added), AddedBecause: append([]string{}, found.Why...), LengthMM: tidy(found.Length),
-		BuyMM: tidy(float64(measure.RoundUp(measure.Length(found.Length), measure.Length(step)))),
-	}
-	if found.ByChart {
-		out.Basis = "chart"
-	}
-	return out
-}
-
-func (e *env) printConversion(request fabric.ConversionRequest, found fabric.Conversion, report conversionReport, unit measure.Unit) {
-	narrow := measure.Centimetre
-	if unit == measure.Yard {
-		narrow = measure.Inch
-	}
-	long := func(mm float64) string { return measure.Length(mm).Format(unit) }
-	wide := func(mm float64) string { return measure.Length(mm).Format(narrow) }
-	fmt.Fprintf(e.out, "%s of cloth %s wide: buy %s of cloth %s wide.\n",
-		long(request.Length), wide(request.From), long(report.BuyMM), wide(request.To))
-	if found.ByChart {
-		fmt.Fprintf(e.out, "By the published fabric conversion chart, row %d: %s in %s is %s in %s",
-			found.Row, yards(found.Tabled), found.FromColumn, yards(found.Length-found.Added), found.ToColumn)
-	} else {
-		fmt.Fprintf(e.out, "By equal area")
-		if request.From != request.To {
-			fmt.Fprintf(e.out, " and %.0f %% more", 100*fabric.AreaMargin)
-		}
-		fmt.Fprintf(e.out, ", since %s: %s", found.Uncovered, long(found.Length-found.Added))
-	}
-	fmt.Fprintln(e.out, ".")
-	if found.Added > 0 {
-		fmt.Fprintf(e.out, "Its note adds %s for %s.\n", yards(found.Added), strings.Join(found.Why, " and "))
-	}
-	fmt.Fprintln(e.out, "A rule of thumb; ellwand estimate lays the pieces themselves.")
-}
-
-func yards(mm float64) string { return measure.Length(mm).Format(measure.Yard) }

@@ -8,12 +8,13 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
-	"ellwand/draft"
-	"ellwand/pieces/svg"
+	"ellwand/draft/steps"
 )
 
 func newDraft(e *env) *cobra.Command {
@@ -64,36 +65,64 @@ func (e *env) draft(path string, d draftOptions) error {
 		base := filepath.Base(path)
 		d.folder = strings.TrimSuffix(base, filepath.Ext(base)) + "-pieces"
 	}
-	if len(d.sizes) > 0 {
-		return e.draftSizes(path, d)
-	}
-	work, err := readJob(path)
+	drafted, err := app.ReadSizes(path, d.sizes)
 	if err != nil {
 		return err
 	}
-	files := &files.Set{Force: d.force, Input: path}
-	if err := addDrawings(files, work, d.folder); err != nil {
+	out := &files.Set{Force: d.force, Input: path}
+	if err := addDrawings(out, drafted, d.folder); err != nil {
 		return err
 	}
-	drawings := len(files.Paths())
-	if err := addSheet(files, []*job.Work{work}, d); err != nil {
+	drawings := len(out.Paths())
+	if err := addSheet(out, drafted, d); err != nil {
 		return err
 	}
-	report, err := draftOf(work)
+	if drafted.InSizes {
+		return e.reportSizes(out, drafted, d, drawings)
+	}
+	return e.reportDraft(out, drafted.First(), d, drawings)
+}
+
+// reportDraft writes the files and reports on the job as it stands.
+func (e *env) reportDraft(out *files.Set, work *job.Work, d draftOptions, drawings int) error {
+	told, err := report.DraftOf(work)
 	if err != nil {
 		return failure.Of(err)
 	}
-	if err := files.Commit(); err != nil {
+	if err := out.Commit(); err != nil {
 		return err
 	}
-	report.Files = files.Paths()
+	told.Files = out.Paths()
 	if e.json {
-		return e.printJSON(report)
+		return e.printJSON(told)
 	}
-	e.printDraft(work, report)
+	screen.Draft(e.out, work, told)
 	fmt.Fprintln(e.out)
 	e.saidWritten(d, drawings)
 	e.warn(work)
+	return nil
+}
+
+// reportSizes writes the files and reports on the job in each size.
+func (e *env) reportSizes(out *files.Set, drafted app.Drafted, d draftOptions, drawings int) error {
+	told, err := report.SizesOf(drafted.Works)
+	if err != nil {
+		return failure.Of(err)
+	}
+	if err := out.Commit(); err != nil {
+		return err
+	}
+	told.Files = out.Paths()
+	if e.json {
+		return e.printJSON(told)
+	}
+	screen.Sizes(e.out, drafted.Works, told)
+	e.saidWritten(d, drawings)
+	for _, work := range drafted.Works {
+		for _, sentence := range work.Notes {
+			e.note("note: size %s: %s", work.Size, sentence)
+		}
+	}
 	return nil
 }
 
@@ -109,77 +138,38 @@ func (e *env) saidWritten(d draftOptions, drawings int) {
 
 // addDrawings plans an SVG drawing of every piece, unless there is no folder
 // to write them to.
-func addDrawings(files *files.Set, work *job.Work, folder string) error {
+func addDrawings(out *files.Set, drafted app.Drafted, folder string) error {
 	if folder == "" {
 		return nil
 	}
-	for _, made := range work.Garments {
-		for _, piece := range made.Pieces {
-			name := fmt.Sprintf("%s-%s-%s.svg", job.Slug(made.Name), job.Slug(piece.Name), job.Slug(piece.Cloth))
-			write := func(w io.Writer) error { return svg.Write(w, piece) }
-			if err := files.Add(filepath.Join(folder, name), write); err != nil {
-				return err
-			}
+	drawings, err := app.Drawings(drafted)
+	if err != nil {
+		return err
+	}
+	for _, drawing := range drawings {
+		if err := out.Add(filepath.Join(folder, drawing.Name), drawing.Write); err != nil {
+			return err
 		}
 	}
 	return nil
 }
 
-func (e *env) printDraft(work *job.Work, report draftReport) {
-	fmt.Fprintln(e.out, work.Title())
-	if len(report.Body) > 0 {
-		t := screen.Table("measurement", "length", "")
-		for _, name := range draft.Measurements() {
-			value, ok := work.Body.Get(name)
-			if !ok {
-				continue
-			}
-			from := ""
-			if _, derived := work.Derived[name]; derived {
-				from = "derived"
-			}
-			t.AppendRow(screen.Row(name, work.Format(value), from))
-		}
-		fmt.Fprintf(e.out, "\n%s\n", t.Render())
+// addSheet plans the draft sheet, if one is asked for.
+func addSheet(out *files.Set, drafted app.Drafted, d draftOptions) error {
+	if d.sheet == "" {
+		return nil
 	}
-	for i, made := range work.Garments {
-		e.printGarment(work, made, report.Garments[i])
+	papers := map[string]steps.Paper{"a4": steps.A4, "letter": steps.Letter}
+	paper, known := papers[strings.ToLower(d.paper)]
+	if !known {
+		return fmt.Errorf("there is no paper %q for the draft sheet; use a4 or letter", d.paper)
 	}
-}
-
-func (e *env) printGarment(work *job.Work, made job.Made, report garmentReport) {
-	fmt.Fprintf(e.out, "\n%s, %s\n", made.Name, times(made.Quantity))
-	t := screen.Table("piece", "cloth", "cut", "how", "width", "height")
-	for _, p := range report.Pieces {
-		t.AppendRow(screen.Row(p.Name, p.Cloth, p.Cut, p.how(), work.Format(p.WidthMM), work.Format(p.HeightMM)))
+	sheet := app.DraftSheet{Drafted: drafted}
+	switch files.Extension(d.sheet) {
+	case ".txt":
+		return out.Add(d.sheet, sheet.WriteText)
+	case ".pdf":
+		return out.Add(d.sheet, func(w io.Writer) error { return sheet.WritePDF(w, paper) })
 	}
-	fmt.Fprintln(e.out, t.Render())
-	for _, figure := range made.Figures {
-		fmt.Fprintf(e.out, "%s: %s\n", figure.Name, work.Format(figure.Value))
-	}
-	if len(made.Truing.Rows) == 0 {
-		return
-	}
-	fmt.Fprintf(e.out, "\ntruing of the %s\n", made.Name)
-	t = screen.Table("seam", "of", "length", "against", "length", "difference", "verdict")
-	for _, r := range made.Truing.Rows {
-		t.AppendRow(screen.Row(r.Seam, r.Of, work.Format(r.OfLength), r.Against, work.Format(r.AgainstLength),
-			work.Format(r.Difference), r.Verdict.In(work.Unit)))
-	}
-	fmt.Fprintf(e.out, "%s\nwhat is normal:\n", t.Render())
-	said := map[string]bool{}
-	for _, r := range made.Truing.Rows {
-		line := fmt.Sprintf("  %s: %s\n", r.Seam, r.Normal.In(work.Unit))
-		if !said[line] {
-			fmt.Fprint(e.out, line)
-		}
-		said[line] = true
-	}
-}
-
-func times(quantity int) string {
-	if quantity == 1 {
-		return "made once"
-	}
-	return fmt.Sprintf("made %d times", quantity)
+	return fmt.Errorf("the draft sheet is a PDF or plain text: end its name %s in .pdf or .txt", d.sheet)
 }

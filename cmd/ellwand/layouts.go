@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"ellwand/cmd/ellwand/files"
+	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
 	"ellwand/fabric/layoutfile"
 )
@@ -31,16 +32,16 @@ func newLayoutPaths(option string, cloths int) (layoutPaths, error) {
 }
 
 // check refuses places that cannot be written, before any search.
-func (l layoutPaths) check(files *files.Set, cloths []fabric.Cloth) error {
+func (l layoutPaths) check(out *files.Set, cloths []fabric.Cloth) error {
 	switch {
 	case l.option == "":
 		return nil
 	case l.single:
-		return files.Check(l.option)
+		return out.Check(l.option)
 	}
 	for _, cloth := range cloths {
 		for _, lay := range fabric.AllLays() {
-			if err := files.Check(filepath.Join(l.option, layoutName(fabric.LayPlan{Cloth: cloth, Lay: lay}))); err != nil {
+			if err := out.Check(filepath.Join(l.option, layoutName(fabric.LayPlan{Cloth: cloth, Lay: lay}))); err != nil {
 				return err
 			}
 		}
@@ -54,20 +55,25 @@ func layoutOf(plan fabric.LayPlan) func(io.Writer) error {
 }
 
 // add plans the layout files of one cloth and width.
-func (l layoutPaths) add(files *files.Set, need fabric.Requirement) error {
+func (l layoutPaths) add(out *files.Set, need fabric.Requirement) error {
 	switch {
 	case l.option == "":
 		return nil
 	case l.single:
-		return files.Add(l.option, layoutOf(need.Lays[need.Chosen]))
+		return out.Add(l.option, layoutOf(need.Lays[need.Chosen]))
 	}
 	for _, plan := range need.Lays {
 		if !plan.Possible() {
 			continue
 		}
-		if err := files.Add(filepath.Join(l.option, layoutName(plan)), layoutOf(plan)); err != nil {
+		if err := out.Add(filepath.Join(l.option, layoutName(plan)), layoutOf(plan)); err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+// layoutName names the layout file of a lay: "shell-1400mm-open.json".
+func layoutName(plan fabric.LayPlan) string {
+	return fmt.Sprintf("%s-%.0fmm-%s.json", job.Slug(plan.Cloth.Name), plan.Cloth.Width, job.Slug(plan.Lay.String()))
 }

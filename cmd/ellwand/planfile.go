@@ -14,7 +14,6 @@ import (
 	"ellwand/fabric/marker"
 	"ellwand/fabric/plotter"
 	"ellwand/pieces/drawing"
-	"ellwand/pieces/measure"
 	"ellwand/pieces/sheet"
 )
 
@@ -94,10 +93,10 @@ func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, e
 		return out, err
 	}
 	unit := paperUnit(work)
-	if out.plotter.Longest, err = length("--frame", m.full.frame, unit); err != nil {
+	if out.plotter.Longest, err = parseLength("--frame", m.full.frame, unit); err != nil {
 		return out, err
 	}
-	height, err := length("--roll", m.full.roll, unit)
+	height, err := parseLength("--roll", m.full.roll, unit)
 	if err != nil {
 		return out, err
 	}
@@ -105,21 +104,6 @@ func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, e
 		return out, err
 	}
 	return out, out.plotter.Check()
-}
-
-// length reads an option that is a length; 0 when it is not given.
-func length(option, text string, unit measure.Unit) (float64, error) {
-	if text == "" {
-		return 0, nil
-	}
-	value, err := measure.Parse(text, unit)
-	if err != nil {
-		return 0, fmt.Errorf("%s: %w", option, err)
-	}
-	if value <= 0 {
-		return 0, fmt.Errorf("%s is %s; it must be above 0", option, text)
-	}
-	return float64(value), nil
 }
 
 // write draws a plan into its file; of pages that each need a file of their
@@ -151,7 +135,7 @@ func (p planFile) page(w io.Writer, plan fabric.LayPlan, page drawing.Page) erro
 
 // check plans a file for each page after the first where a file holds one
 // page: plan-2.svg, plan-3.svg.
-func (p planFile) check(files *files.Set, path string, plan fabric.LayPlan) error {
+func (p planFile) check(out *files.Set, path string, plan fabric.LayPlan) error {
 	if !p.full {
 		return nil
 	}
@@ -160,7 +144,7 @@ func (p planFile) check(files *files.Set, path string, plan fabric.LayPlan) erro
 		return err
 	}
 	for i := 1; i < len(pages); i++ {
-		if err := files.Add(pageName(path, i+1), func(w io.Writer) error { return p.page(w, plan, pages[i]) }); err != nil {
+		if err := out.Add(pageName(path, i+1), func(w io.Writer) error { return p.page(w, plan, pages[i]) }); err != nil {
 			return err
 		}
 	}
@@ -173,7 +157,7 @@ const mostPages = 50
 // checkPages refuses, before the search, a file that exists where a page after
 // the first may go: how many there will be is known only when the lay is
 // found, and a page left from a longer marker would be plotted with this one.
-func (p planFile) checkPages(files *files.Set, path string) error {
+func (p planFile) checkPages(out *files.Set, path string) error {
 	if !p.full || p.kind == ".pdf" {
 		return nil
 	}
@@ -182,7 +166,7 @@ func (p planFile) checkPages(files *files.Set, path string) error {
 		if _, err := os.Lstat(name); err != nil {
 			continue
 		}
-		if err := files.Check(name); err != nil {
+		if err := out.Check(name); err != nil {
 			return err
 		}
 	}

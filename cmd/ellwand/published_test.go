@@ -57,11 +57,14 @@ func piecesOf(t *testing.T, draft string) []pieces.Piece {
 // on every machine.
 func laidOn(t *testing.T, all []pieces.Piece, inches float64, nap fabric.Nap) quote.Amount {
 	t.Helper()
-	cloth := fabric.Cloth{Name: "shell", Width: inches * 25.4, Selvedge: 10, Nap: nap, Step: yardStep, Straighten: 30}
+	cloth := fabric.Cloth{Name: "shell", Width: inches * 25.4, Selvedge: 10, Nap: nap, Step: eighthYard, Straighten: 30}
 	need, err := fabric.Require(context.Background(), cloth, all, fabric.Options{Iterations: searchSteps, Seed: 1, Lays: []fabric.Lay{fabric.Open}})
 	require.NoError(t, err)
 	return quote.AmountOf(quote.Offer{Cloth: cloth}, quote.FoundIn(need))
 }
+
+// eighthYard is what shops that count in yards cut by, mm.
+const eighthYard = 914.4 / 8
 
 // searchSteps is little, for a test that is run often; more finds a little
 // less.
@@ -175,12 +178,12 @@ var charted = [][2]float64{{11, 8}, {13, 10}, {14, 11}, {17, 13}, {18, 14}, {20,
 // proportion between two rows, and beyond the ends in that of the last row.
 // step is how far apart the rows are there in the column of 58-60 in.
 func chartedAt60(at45 float64) (at60, step float64) {
-	length, last := at45/yardStep, len(charted)-1
+	length, last := at45/eighthYard, len(charted)-1
 	switch {
 	case length <= charted[0][0]:
-		return at45 * charted[0][1] / charted[0][0], (charted[1][1] - charted[0][1]) * yardStep
+		return at45 * charted[0][1] / charted[0][0], (charted[1][1] - charted[0][1]) * eighthYard
 	case length >= charted[last][0]:
-		return at45 * charted[last][1] / charted[last][0], (charted[last][1] - charted[last-1][1]) * yardStep
+		return at45 * charted[last][1] / charted[last][0], (charted[last][1] - charted[last-1][1]) * eighthYard
 	}
 	row := 0
 	for length > charted[row+1][0] {
@@ -188,5 +191,5 @@ func chartedAt60(at45 float64) (at60, step float64) {
 	}
 	below, above := charted[row], charted[row+1]
 	share := (length - below[0]) / (above[0] - below[0])
-	return (below[1] + share*(above[1]-below[1])) * yardStep, (above[1] - below[1]) * yardStep
+	return (below[1] + share*(above[1]-below[1])) * eighthYard, (above[1] - below[1]) * eighthYard
 }

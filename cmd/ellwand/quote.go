@@ -4,16 +4,16 @@ import (
 	"context"
 	"fmt"
 	"io"
-	"slices"
-	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/files"
-	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/report"
+	"ellwand/cmd/ellwand/screen"
+	"ellwand/fabric/marker"
 	"ellwand/fabric/quote"
-	"ellwand/pieces"
 )
 
 // quoteOptions are the options of the quote command alone.
@@ -24,7 +24,7 @@ type quoteOptions struct {
 }
 
 func newQuote(e *env) *cobra.Command {
-	var b budget
+	var m manyFlags
 	var q quoteOptions
 	cmd := &cobra.Command{
 		Use:   "quote JOB",
@@ -37,10 +37,10 @@ README, "Quotes", says what a job needs for it.`,
 		Example: "  ellwand quote dress.yaml -o quote.pdf\n  ellwand quote dress.yaml --offer Crepe --paper letter -o quote.pdf",
 		Args:    one("a job file"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			return e.quote(cmd.Context(), args[0], b, q)
+			return e.quote(cmd.Context(), args[0], m, q)
 		},
 	}
-	b.register(cmd)
+	m.register(cmd)
 	flags := cmd.Flags()
 	flags.StringVarP(&q.output, "output", "o", "", "the PDF to write")
 	flags.StringVar(&q.paper, "paper", "a4", "a4 or letter")
@@ -48,149 +48,62 @@ README, "Quotes", says what a job needs for it.`,
 	return cmd
 }
 
-func (e *env) quote(ctx context.Context, path string, b budget, o quoteOptions) error {
+func (e *env) quote(ctx context.Context, path string, m manyFlags, o quoteOptions) error {
 	paper, err := parsePaper(o.paper)
+	if err == nil {
+		err = m.check()
+	}
 	if err != nil {
 		return err
 	}
-	work, err := readJob(path)
+	work, err := app.ReadJob(path)
 	if err != nil {
 		return err
 	}
-	files := &files.Set{Force: b.force, Input: path}
+	out := &files.Set{Force: m.force, Input: path}
 	if o.output != "" {
-		if err := files.Check(o.output); err != nil {
+		if err := out.Check(o.output); err != nil {
 			return err
 		}
 	}
-	cloths, err := quotedCloths(work, o.offers)
+	prepared, err := app.PrepareQuote(work, o.offers, time.Now())
 	if err != nil {
 		return err
 	}
-	request := requestOf(work)
-	// What is wrong with the rest is said before the search.
-	if _, err := quote.Of(request); err != nil {
-		return fmt.Errorf("%s: %w", path, err)
-	}
-	e.warn(work)
-	if o.output != "" {
-		e.warnLetters(work)
-	}
-	if request.Cloths, err = e.clothRequests(ctx, work, cloths, b); err != nil {
+	e.warnPaper(work, o.output != "")
+	watch, done := e.watch(work)
+	defer done()
+	reckoned, err := prepared.Reckon(ctx, m.budget(), watch)
+	if err != nil {
 		return err
 	}
-	reckoned, err := quote.Of(request)
-	if err != nil {
-		return fmt.Errorf("%s: %w", path, err)
-	}
+	done()
+	e.noteEnded(ctx)
 	if o.output != "" {
-		var refused error
-		err := files.Add(o.output, func(w io.Writer) error {
-			refused = reckoned.WritePDF(w, paper)
-			return refused
-		})
-		if err == nil {
-			err = files.Commit()
-		}
-		if refused != nil {
-			return fmt.Errorf("%s: %w", path, refused)
-		}
-		if err != nil {
+		if err := writeQuote(out, o.output, reckoned, paper); err != nil {
 			return err
 		}
 	}
 	if e.json {
-		return e.printJSON(quoteReportOf(reckoned))
+		return e.printJSON(report.QuoteOf(reckoned))
 	}
-	e.printQuote(reckoned)
+	screen.Quote(e.out, reckoned)
 	return nil
 }
 
-// quotedCloths gives every cloth of a job with the offers to choose from. Each
-// needs a price.
-func quotedCloths(work *job.Work, wanted []string) ([]job.Offer, error) {
-	var out []job.Offer
-	used := map[string]bool{}
-	var names []string
-	for _, cloth := range work.Cloths {
-		if len(cloth.Offers) == 0 {
-			return nil, fmt.Errorf("%s: cloth %q has no price; add currency: at the top level, and to the cloth a price such as: price: 18.50", work.File, cloth.Cloth.Name)
-		}
-		var chosen []quote.Offer
-		for _, offer := range cloth.Offers {
-			names = append(names, offer.Name)
-			if named(wanted, offer.Name) {
-				used[strings.ToLower(offer.Name)] = true
-				chosen = append(chosen, offer)
-			}
-		}
-		if len(chosen) > 0 {
-			cloth.Offers = chosen
-		}
-		out = append(out, cloth)
+// writeQuote writes the PDF. One that does not go onto its page is no fault of
+// the program.
+func writeQuote(out *files.Set, path string, reckoned quote.Quote, paper marker.Paper) error {
+	var refused error
+	err := out.Add(path, func(w io.Writer) error {
+		refused = reckoned.WritePDF(w, paper)
+		return refused
+	})
+	if err == nil {
+		err = out.Commit()
 	}
-	for _, name := range wanted {
-		if !used[strings.ToLower(name)] {
-			return nil, fmt.Errorf("--offer %q: the job has no such offer; it has: %s", name, strings.Join(names, "; "))
-		}
+	if refused != nil {
+		return fmt.Errorf("%s: %w", out.Input, refused)
 	}
-	return out, nil
-}
-
-func named(list []string, name string) bool {
-	return slices.ContainsFunc(list, func(other string) bool { return strings.EqualFold(other, name) })
-}
-
-// requestOf is all of a quote but its cloths.
-func requestOf(work *job.Work) quote.Request {
-	out := work.Quote
-	out.Job, out.Client, out.Currency, out.Units = work.Name, work.Client, work.Currency, unitsOf(work)
-	if out.Date.IsZero() {
-		out.Date = time.Now().Truncate(24 * time.Hour)
-	}
-	if work.ValidDays > 0 {
-		out.ValidUntil = out.Date.AddDate(0, 0, work.ValidDays)
-	}
-	for _, made := range work.Garments {
-		out.Garments = append(out.Garments, quote.Garment{Name: made.Kind, Wearer: made.Wearer, Quantity: made.Quantity, Pieces: made.Pieces})
-	}
-	return out
-}
-
-// clothRequests takes the cheapest offer of each cloth.
-func (e *env) clothRequests(ctx context.Context, work *job.Work, cloths []job.Offer, b budget) ([]quote.ClothRequest, error) {
-	ranked, err := e.rank(ctx, work, cloths, b)
-	if err != nil {
-		return nil, err
-	}
-	var out []quote.ClothRequest
-	for i, cloth := range cloths {
-		out = append(out, quote.ClothRequest{Cloth: cloth.Cloth.Name, Option: ranked[i][0]})
-	}
-	return out, nil
-}
-
-// singles are the pieces of each garment that is cut from a cloth, by itself;
-// none when there is only one garment.
-func singles(work *job.Work, cloth string) [][]pieces.Piece {
-	var out [][]pieces.Piece
-	for _, made := range work.Garments {
-		var single []pieces.Piece
-		for _, piece := range made.Pieces {
-			if piece.Cloth == cloth {
-				// Equal garments are one problem, whatever their number.
-				piece.Garment = ""
-				single = append(single, piece)
-			}
-		}
-		for range made.Quantity {
-			if len(single) > 0 {
-				out = append(out, single)
-			}
-		}
-	}
-	if len(out) < 2 {
-		return nil
-	}
-	return out
+	return err
 }

@@ -6,28 +6,28 @@ import (
 	"path/filepath"
 	"strings"
 
+	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
 	"ellwand/fabric/marker"
-	"ellwand/pieces/measure"
 )
 
 // remnantFiles says where plans and layouts go: the answer's under the name
 // asked, those of what would make it fit with a number after it.
 type remnantFiles struct {
-	s      search
+	s      layFlags
 	o      remnantOptions
 	paper  marker.Paper
 	work   *job.Work
-	files  *files.Set
+	out    *files.Set
 	cloths int
 }
 
 // check refuses places that cannot be written, before any search.
-func (r remnantFiles) check(all []asked) error {
+func (r remnantFiles) check(all []app.PieceOfCloth) error {
 	for i, a := range all {
-		plan, layout, err := r.names(a.cloth, i)
+		plan, layout, err := r.names(a.Cloth, i)
 		if err != nil {
 			return err
 		}
@@ -35,7 +35,7 @@ func (r remnantFiles) check(all []asked) error {
 			if path == "" {
 				continue
 			}
-			if err := r.files.Check(path); err != nil {
+			if err := r.out.Check(path); err != nil {
 				return err
 			}
 		}
@@ -58,19 +58,19 @@ func (r remnantFiles) names(cloth fabric.Cloth, index int) (plan, layout string,
 	if paths.single {
 		return plan, r.s.layout, nil
 	}
-	return plan, filepath.Join(r.s.layout, fmt.Sprintf("%s-remnant.json", slug(cloth.Name))), nil
+	return plan, filepath.Join(r.s.layout, fmt.Sprintf("%s-remnant.json", job.Slug(cloth.Name))), nil
 }
 
 // add plans the files of one cloth.
-func (r remnantFiles) add(a asked, index int) error {
-	plan, layout, err := r.names(a.cloth, index)
+func (r remnantFiles) add(a app.RemnantAnswer, index int) error {
+	plan, layout, err := r.names(a.Cloth, index)
 	if err != nil {
 		return err
 	}
-	if a.fit.Answer == fabric.Enough {
-		return r.addPlan(plan, layout, a.fit.Plan)
+	if a.Fit.Answer == fabric.Enough {
+		return r.addPlan(plan, layout, a.Fit.Plan)
 	}
-	for i, way := range a.ways {
+	for i, way := range a.Ways {
 		if err := r.addPlan(numbered(plan, i+1), numbered(layout, i+1), way.Fit.Plan); err != nil {
 			return err
 		}
@@ -80,18 +80,15 @@ func (r remnantFiles) add(a asked, index int) error {
 
 func (r remnantFiles) addPlan(plan, layout string, lay fabric.LayPlan) error {
 	if plan != "" {
-		options := marker.Options{
-			Job: r.work.Title(), Paper: r.paper, Remnant: true,
-			Inches: r.work.Unit == measure.Inch || r.work.Unit == measure.Yard,
-		}
-		if err := r.files.Add(plan, func(w io.Writer) error { return marker.Write(w, lay, options) }); err != nil {
+		options := marker.Options{Job: r.work.Title(), Paper: r.paper, Remnant: true, Inches: r.work.InInches()}
+		if err := r.out.Add(plan, func(w io.Writer) error { return marker.Write(w, lay, options) }); err != nil {
 			return err
 		}
 	}
 	if layout == "" {
 		return nil
 	}
-	return r.files.Add(layout, layoutOf(lay))
+	return r.out.Add(layout, layoutOf(lay))
 }
 
 // numbered puts a number behind the name of a file: plan-1.pdf.

@@ -10,9 +10,6 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
-
-	"ellwand/fabric"
-	"ellwand/fabric/quote"
 )
 
 // keysOf returns the keys of a JSON object, sorted.
@@ -72,30 +69,4 @@ cloths: [{name: shell, width: 150, nap: one way per garment}]
 	var lay struct{ Pieces []struct{ Name string } }
 	require.NoError(t, json.Unmarshal(text, &lay))
 	assert.Len(t, lay.Pieces, 50*(1+2+2+2+3), "front, backs, sleeves, cuffs, pockets")
-}
-
-// A purchase is rounded up in both systems, each by its own step.
-func TestPurchase(t *testing.T) {
-	tests := []struct {
-		name                     string
-		step, length, metric, yd float64
-	}{
-		{"metric step", 100, 1230, 1300, 1371.6}, // 1 1/2 yd, since 1 3/8 yd is 1257.3 mm
-		{"quarter metre", 250, 1230, 1250, 1371.6},
-		{"eighth of a yard", 914.4 / 8, 1230, 1300, 1257.3},
-		{"quarter of a yard", 914.4 / 4, 1260, 1300, 1371.6},
-	}
-	for _, tt := range tests {
-		t.Run(tt.name, func(t *testing.T) {
-			cloth := fabric.Cloth{Step: tt.step}
-			buy := tt.metric
-			if quote.SoldInYards(cloth) {
-				buy = tt.yd
-			}
-			metric, yards := purchase(cloth, fabric.LayPlan{Length: tt.length, Need: tt.length + cloth.Straighten, Buy: buy})
-			assert.InDelta(t, tt.metric, metric, 1e-6)
-			assert.GreaterOrEqual(t, yards, tt.length)
-			assert.Less(t, yards, tt.length+914.4/4+1e-6)
-		})
-	}
 }

@@ -1,20 +1,17 @@
 package main
 
 import (
-	"context"
 	"fmt"
 	"io"
-	"path/filepath"
-	"strings"
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/files"
-	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
+	"ellwand/cmd/ellwand/report"
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/fabric/marker"
 	"ellwand/fabric/quote"
-	"ellwand/pieces"
 )
 
 // tableOptions are the options of estimate --table.
@@ -51,194 +48,82 @@ func (t *tableOptions) unused(cmd *cobra.Command) error {
 
 // budget of the searches: a shorter time a lay than that of a single estimate,
 // unless one is given.
-func (t *tableOptions) budget(cmd *cobra.Command, s search) budget {
-	out := budget{time: s.time, seed: s.seed, workers: s.workers, force: s.force, noCache: t.noCache}
+func (t *tableOptions) budget(cmd *cobra.Command, s searchFlags) app.Budget {
+	out := app.Budget{Search: s.Search, Anew: t.noCache}
 	if !cmd.Flags().Changed("time") {
-		out.time = usualBudget
+		out.Time = manyTime
 	}
 	return out
 }
 
-// tableLine is one size or garment, before it is laid.
-type tableLine struct {
-	name string
-	made job.Made
-}
-
 // requirementTable lays every size or garment on every cloth and width, with
 // and without nap.
-func (e *env) requirementTable(ctx context.Context, path string, b budget, o tableOptions) error {
+func (e *env) requirementTable(cmd *cobra.Command, path string, s searchFlags, o tableOptions) error {
 	paper, err := parsePaper(o.paper)
+	if err == nil {
+		err = s.check()
+	}
 	if err != nil {
 		return err
 	}
-	work, lines, err := tableLines(path, o.sizes)
+	rows, err := app.ReadTableRows(path, o.sizes)
 	if err != nil {
 		return err
 	}
-	files := &files.Set{Force: b.force, Input: path}
+	out := &files.Set{Force: s.force, Input: path}
 	for _, output := range o.outputs {
-		if err := checkTableFile(files, output); err != nil {
+		if err := checkTableFile(out, output); err != nil {
 			return err
 		}
 	}
-	table, cells, err := emptyTable(work, lines, o.widths)
+	widths, err := parseWidths(o.widths, rows.Work.Unit)
 	if err != nil {
 		return err
 	}
-	e.warn(work)
-	problems := make([]problem, len(cells))
-	for i, cell := range cells {
-		problems[i] = cell.problem
-	}
-	answers, err := e.solveAll(ctx, problems, b)
+	asked, err := app.TableOf(rows, widths)
 	if err != nil {
 		return err
 	}
-	for i, cell := range cells {
-		cell.cell.Impossible = answers[i].impossible
-		if cell.cell.Impossible == "" {
-			cell.cell.Amount = quote.AmountOf(cell.cell.Offer, answers[i].found)
-		}
+	e.warn(rows.Work)
+	watch, done := e.watch(rows.Work)
+	defer done()
+	table, err := asked.Reckon(cmd.Context(), o.budget(cmd, s), watch)
+	if err != nil {
+		return err
 	}
-	for _, cloth := range table.Cloths {
-		cloth.Settle()
-	}
+	done()
+	e.noteEnded(cmd.Context())
 	for _, output := range o.outputs {
-		if err := files.Add(output, tableWriter(table, output, paper)); err != nil {
+		if err := out.Add(output, tableWriter(table, output, paper)); err != nil {
 			return err
 		}
 	}
-	if err := files.Commit(); err != nil {
+	if err := out.Commit(); err != nil {
 		return err
 	}
 	if e.json {
-		return e.printJSON(tableReportOf(table))
+		return e.printJSON(report.TableOf(table))
 	}
-	e.printTable(table)
+	screen.Requirements(e.out, table)
 	return nil
 }
 
 // checkTableFile refuses a file that cannot be written, or of a kind that a
 // table is not written as.
-func checkTableFile(files *files.Set, path string) error {
-	switch strings.ToLower(filepath.Ext(path)) {
+func checkTableFile(out *files.Set, path string) error {
+	switch files.Extension(path) {
 	case ".csv", ".md", ".pdf":
-		return files.Check(path)
+		return out.Check(path)
 	}
 	return fmt.Errorf("-o %s: a table is written as .csv, .md or .pdf; end the name with one of them", path)
 }
 
 func tableWriter(table quote.Table, path string, paper marker.Paper) func(io.Writer) error {
-	switch strings.ToLower(filepath.Ext(path)) {
+	switch files.Extension(path) {
 	case ".csv":
 		return table.WriteCSV
 	case ".md":
 		return table.WriteMarkdown
 	}
 	return func(w io.Writer) error { return table.WritePDF(w, paper) }
-}
-
-// tableLines drafts every size that is asked for, or the job as it stands.
-func tableLines(path string, sizes []string) (*job.Work, []tableLine, error) {
-	file, err := job.Read(path)
-	if err != nil {
-		return nil, nil, err
-	}
-	if len(sizes) == 0 {
-		work, err := file.Resolve()
-		if err != nil {
-			return nil, nil, err
-		}
-		return work, linesOf(work, ""), nil
-	}
-	sized, err := file.OfSizes()
-	if err != nil {
-		return nil, nil, err
-	}
-	var first *job.Work
-	var out []tableLine
-	for _, size := range sizes {
-		work, err := sized.InSize(strings.TrimSpace(size))
-		if err != nil {
-			return nil, nil, fmt.Errorf("--sizes, size %s:\n%w", size, err)
-		}
-		if first == nil {
-			first = work
-		}
-		out = append(out, linesOf(work, "size "+size)...)
-	}
-	return first, out, nil
-}
-
-func linesOf(work *job.Work, size string) []tableLine {
-	var out []tableLine
-	for _, made := range work.Garments {
-		name := made.Name
-		switch {
-		case size != "" && len(work.Garments) == 1:
-			name = size
-		case size != "":
-			name += ", " + size
-		}
-		out = append(out, tableLine{name, made})
-	}
-	return out
-}
-
-// openCell is a cell of the table with the problem that fills it.
-type openCell struct {
-	cell    *quote.Cell
-	problem problem
-}
-
-// emptyTable lays out the rows and columns.
-func emptyTable(work *job.Work, lines []tableLine, widthTexts []string) (quote.Table, []openCell, error) {
-	widths, err := parseWidths(widthTexts, work.Unit)
-	if err != nil {
-		return quote.Table{}, nil, err
-	}
-	table := quote.Table{Title: work.Name, Inches: work.InInches()}
-	var cells []openCell
-	for _, offer := range work.Cloths {
-		single := *work
-		single.Cloths = []job.Offer{offer}
-		cloths, err := clothsAt(&single, widths)
-		if err != nil {
-			return quote.Table{}, nil, err
-		}
-		part := quote.ClothTable{Cloth: offer.Cloth.Name}
-		for _, cloth := range cloths {
-			part.Widths = append(part.Widths, cloth.Width)
-		}
-		for _, line := range lines {
-			all := piecesOn(line.made, offer.Cloth.Name)
-			if len(all) == 0 {
-				continue
-			}
-			for _, nap := range []fabric.Nap{fabric.EitherWay, fabric.OneWay} {
-				row := quote.TableRow{Name: line.name, Nap: nap, Cells: make([]quote.Cell, len(cloths))}
-				for i, cloth := range cloths {
-					// The flaws of one bolt are not on an envelope.
-					cloth.Nap, cloth.Flaws = nap, nil
-					row.Cells[i].Offer.Cloth = cloth
-					cells = append(cells, openCell{&row.Cells[i], problemOf(cloth, all)})
-				}
-				part.Rows = append(part.Rows, row)
-			}
-		}
-		table.Cloths = append(table.Cloths, part)
-	}
-	return table, cells, nil
-}
-
-// piecesOn are the pieces of one garment that are cut from a cloth.
-func piecesOn(made job.Made, cloth string) []pieces.Piece {
-	var out []pieces.Piece
-	for _, piece := range made.Pieces {
-		if piece.Cloth == cloth {
-			out = append(out, piece)
-		}
-	}
-	return out
 }

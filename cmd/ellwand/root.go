@@ -1,12 +1,14 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"strings"
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/app"
 	"ellwand/pieces/text"
 )
 
@@ -71,6 +73,10 @@ func one(what string) cobra.PositionalArgs {
 // sentence puts the program's name before each line of an error.
 func sentence(err error) string {
 	text := strings.TrimRight(err.Error(), "\n")
+	var refused *app.Refused
+	if errors.As(err, &refused) {
+		text = refused.Calling("--" + string(refused.Argument))
+	}
 	return "ellwand: " + strings.ReplaceAll(text, "\n", "\nellwand: ")
 }
 

@@ -6,34 +6,67 @@ import (
 	"time"
 
 	"github.com/spf13/cobra"
+
+	"ellwand/cmd/ellwand/app"
 )
 
-// search holds the options of the commands that lay pieces.
-type search struct {
-	time    time.Duration
-	seed    uint64
-	workers int
-	layout  string // file or folder for the layout JSON, or empty
-	force   bool
+// searchFlags are the options of every command that looks for layouts.
+type searchFlags struct {
+	app.Search
+	force bool
 }
 
-func (s *search) register(cmd *cobra.Command) {
-	s.time = 5 * time.Second
+// register the options: what the time is for, and how long when it is not
+// given.
+func (s *searchFlags) register(cmd *cobra.Command, usual time.Duration, what string) {
+	s.Time = usual
 	flags := cmd.Flags()
-	flags.Var((*span)(&s.time), "time", "time to search each lay: 5s, 2m, or a number of seconds")
-	flags.Uint64Var(&s.seed, "seed", 1, "seed of the search; another seed may find another layout")
-	flags.IntVar(&s.workers, "workers", 0, "processor cores to use; 0 is all of them")
-	flags.StringVar(&s.layout, "layout", "", "file or folder to write the layout to, as JSON")
+	flags.Var((*span)(&s.Time), "time", what)
+	flags.Uint64Var(&s.Seed, "seed", 1, "seed of the search; another seed may find another layout")
+	flags.IntVar(&s.Workers, "workers", 0, "processor cores to use; 0 is all of them")
 	flags.BoolVar(&s.force, "force", false, "overwrite files that exist")
 }
 
 // check refuses what cannot be meant.
-func (s *search) check() error {
-	if s.workers < 0 {
-		return fmt.Errorf("--workers is %d; it cannot be negative (0 uses every core)", s.workers)
+func (s *searchFlags) check() error {
+	if s.Workers < 0 {
+		return fmt.Errorf("--workers is %d; it cannot be negative (0 uses every core)", s.Workers)
 	}
 	return nil
 }
+
+const (
+	// eachLay says what the time is for, in most commands.
+	eachLay = "time to search each lay: 5s, 2m, or a number of seconds"
+	// usualTime to search each lay of a single job, and manyTime where there are
+	// many to search.
+	usualTime = 5 * time.Second
+	manyTime  = 2 * time.Second
+)
+
+// layFlags are the options of the commands that give a layout.
+type layFlags struct {
+	searchFlags
+	layout string // file or folder for the layout JSON, or empty
+}
+
+func (l *layFlags) register(cmd *cobra.Command, usual time.Duration, what string) {
+	l.searchFlags.register(cmd, usual, what)
+	cmd.Flags().StringVar(&l.layout, "layout", "", "file or folder to write the layout to, as JSON")
+}
+
+// manyFlags are the options of the commands that lay many problems at once.
+type manyFlags struct {
+	searchFlags
+	noCache bool
+}
+
+func (m *manyFlags) register(cmd *cobra.Command) {
+	m.searchFlags.register(cmd, manyTime, eachLay)
+	cmd.Flags().BoolVar(&m.noCache, "no-cache", false, "search anew, and keep nothing of what is found")
+}
+
+func (m *manyFlags) budget() app.Budget { return app.Budget{Search: m.Search, Anew: m.noCache} }
 
 // span is a time on the command line.
 type span time.Duration

@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"ellwand/cmd/ellwand/report"
 	"ellwand/draft"
 )
 
@@ -35,10 +36,10 @@ wearers:
 cloths:
   - {name: shell, widths: [115, 150], nap: one way, price: 18.5}
 `), 0o600))
-	var report quoteReport
-	require.NoError(t, json.Unmarshal([]byte(ellwand(t, "quote", path, "--time", "0.05s", "--json")), &report))
-	require.Len(t, report.Cloths, 1)
-	shell := report.Cloths[0]
+	var told report.Quote
+	require.NoError(t, json.Unmarshal([]byte(ellwand(t, "quote", path, "--time", "0.05s", "--json")), &told))
+	require.Len(t, told.Cloths, 1)
+	shell := told.Cloths[0]
 	assert.LessOrEqual(t, shell.Option.BuyMM, shell.OneByOneMM)
 	assert.GreaterOrEqual(t, shell.SavedMM, 0.0)
 	assert.InDelta(t, shell.OneByOneMM-shell.SavedMM, shell.Option.BuyMM, 1e-3)

@@ -8,9 +8,9 @@ import (
 // usualSelvedge is not cut into, on each side, mm (common practice).
 const usualSelvedge = 10
 
-// usualStep is what a shop rounds up to: 10 cm, or 1/8 yd for a job in inches
+// UsualStep is what a shop rounds up to: 10 cm, or 1/8 yd for a job in inches
 // (common practice).
-func usualStep(unit measure.Unit) float64 {
+func UsualStep(unit measure.Unit) float64 {
 	if unit == measure.Inch || unit == measure.Yard {
 		return 914.4 / 8
 	}
@@ -46,7 +46,7 @@ func (r *resolver) cloth(path string, cloth Cloth) Offer {
 		Name:     string(cloth.Name),
 		Selvedge: usualSelvedge,
 		Nap:      naps[r.choose(path+".nap", name+": the nap", string(cloth.Nap), napNames())],
-		Step:     usualStep(r.work.Unit),
+		Step:     UsualStep(r.work.Unit),
 		Inches:   r.work.InInches(),
 	}}
 	if cloth.Selvedge != "" {

@@ -17,6 +17,8 @@ type Work struct {
 	File         string // the job file, for messages
 	Name, Client string
 	Unit         measure.Unit
+	// Size of a table that it is drafted in, as the file names it; may be empty.
+	Size string
 	// Body is what the pieces were drafted from; empty when nothing is.
 	Body draft.Body
 	// Derived are the measurements of Body that were not given.

@@ -1,4 +1,4 @@
-package main
+package report
 
 import (
 	"strings"
@@ -8,28 +8,29 @@ import (
 	"ellwand/pieces/measure"
 )
 
-// draftReport is what draft prints as JSON.
-type draftReport struct {
+// Draft is what draft prints as JSON.
+type Draft struct {
 	Job      string             `json:"job"`
 	Client   string             `json:"client,omitempty"`
 	Body     map[string]float64 `json:"body_mm"`
 	Derived  map[string]string  `json:"derived"` // measurements not given, and their rules
-	Garments []garmentReport    `json:"garments"`
+	Garments []Garment          `json:"garments"`
 	Notes    []string           `json:"notes"`
 	Files    []string           `json:"files"`
 }
 
-type garmentReport struct {
+// Garment is one kind of garment as drafted.
+type Garment struct {
 	Name     string             `json:"name"`
 	Quantity int                `json:"quantity"`
-	Pieces   []pieceReport      `json:"pieces"`
+	Pieces   []Piece            `json:"pieces"`
 	Figures  map[string]float64 `json:"figures_mm"`
-	Truing   []truingReport     `json:"truing"`
+	Truing   []Truing           `json:"truing"`
 }
 
-// pieceReport has the size of the cutting outline over all; of a piece on the
+// Piece has the size of the cutting outline over all; of a piece on the
 // fold, that of the half.
-type pieceReport struct {
+type Piece struct {
 	Name     string  `json:"name"`
 	Cloth    string  `json:"cloth"`
 	Kind     string  `json:"kind"`
@@ -40,7 +41,8 @@ type pieceReport struct {
 	HeightMM float64 `json:"height_mm"`
 }
 
-func (p pieceReport) how() string {
+// How it is cut: "on the fold", "pair" or empty.
+func (p Piece) How() string {
 	switch {
 	case p.Fold != "":
 		return "on the fold"
@@ -50,7 +52,8 @@ func (p pieceReport) how() string {
 	return ""
 }
 
-type truingReport struct {
+// Truing compares two seams that are sewn together.
+type Truing struct {
 	Seam         string  `json:"seam"`
 	Of           string  `json:"of"`
 	Against      string  `json:"against"`
@@ -67,8 +70,9 @@ type truingReport struct {
 // drawn is how finely an outline is flattened to measure it, mm.
 const drawn = 0.05
 
-func draftOf(work *job.Work) (draftReport, error) {
-	out := draftReport{Job: work.Name, Client: work.Client, Body: map[string]float64{}, Derived: map[string]string{}, Garments: []garmentReport{}, Notes: append([]string{}, work.Notes...)}
+// DraftOf a job. An error is the program's own fault.
+func DraftOf(work *job.Work) (Draft, error) {
+	out := Draft{Job: work.Name, Client: work.Client, Body: map[string]float64{}, Derived: map[string]string{}, Garments: []Garment{}, Notes: append([]string{}, work.Notes...)}
 	for name, value := range work.Body {
 		out.Body[strings.ReplaceAll(string(name), " ", "_")] = tidy(value)
 	}
@@ -85,8 +89,8 @@ func draftOf(work *job.Work) (draftReport, error) {
 	return out, nil
 }
 
-func garmentOf(made job.Made, unit measure.Unit) (garmentReport, error) {
-	out := garmentReport{Name: made.Name, Quantity: made.Quantity, Pieces: []pieceReport{}, Figures: map[string]float64{}, Truing: []truingReport{}}
+func garmentOf(made job.Made, unit measure.Unit) (Garment, error) {
+	out := Garment{Name: made.Name, Quantity: made.Quantity, Pieces: []Piece{}, Figures: map[string]float64{}, Truing: []Truing{}}
 	for _, piece := range made.Pieces {
 		report, err := pieceOf(piece)
 		if err != nil {
@@ -98,7 +102,7 @@ func garmentOf(made job.Made, unit measure.Unit) (garmentReport, error) {
 		out.Figures[strings.ReplaceAll(figure.Name, " ", "_")] = tidy(figure.Value)
 	}
 	for _, r := range made.Truing.Rows {
-		out.Truing = append(out.Truing, truingReport{
+		out.Truing = append(out.Truing, Truing{
 			Seam: r.Seam, Of: r.Of, Against: r.Against, OfMM: tidy(r.OfLength), AgainstMM: tidy(r.AgainstLength),
 			DifferenceMM: tidy(r.Difference), LeastMM: tidy(r.Least), MostMM: tidy(r.Most),
 			Normal: r.Normal.In(unit), Sound: r.Sound, Verdict: r.Verdict.In(unit),
@@ -107,13 +111,13 @@ func garmentOf(made job.Made, unit measure.Unit) (garmentReport, error) {
 	return out, nil
 }
 
-func pieceOf(piece pieces.Piece) (pieceReport, error) {
+func pieceOf(piece pieces.Piece) (Piece, error) {
 	outline, err := piece.CuttingOutline(drawn)
 	if err != nil {
-		return pieceReport{}, err
+		return Piece{}, err
 	}
 	box := outline.Bound()
-	return pieceReport{
+	return Piece{
 		Name: piece.Name, Cloth: piece.Cloth, Kind: piece.Kind.String(), Cut: piece.Cut, Pair: piece.Pair, Fold: piece.Fold,
 		WidthMM: tidy(box.Max[0] - box.Min[0]), HeightMM: tidy(box.Max[1] - box.Min[1]),
 	}, nil

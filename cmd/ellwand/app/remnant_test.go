@@ -1,4 +1,4 @@
-package main
+package app
 
 import (
 	"context"
@@ -14,6 +14,7 @@ import (
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
+	"ellwand/fabric/layoutfile"
 	"ellwand/fabric/remnant"
 )
 
@@ -54,11 +55,10 @@ func TestRemediesInOrderOfLeastHarm(t *testing.T) {
 	need, err := fabric.Require(t.Context(), cloth, all, fabric.Options{Iterations: 10, Seed: 1, Lays: q.Lays})
 	require.NoError(t, err)
 	q.Length = 0.99 * need.Length
-	limits := remnantLimits{Limits: remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, shorten: 100}
-	changes := remnant.Changes(q, limits.Limits, shortenings(file, work, limits), smallerSizes(file))
-	assert.Equal(t, leastHarmFirst, kindsOf(changes))
+	every := changes(file, work, q, UsualLimits(work))
+	assert.Equal(t, leastHarmFirst, kindsOf(every))
 
-	got, err := remnant.Search(context.Background(), q, changes, remnant.Options{Time: 2 * time.Second, Seed: 1, Show: len(changes)})
+	got, err := remnant.Search(context.Background(), q, every, remnant.Options{Time: 2 * time.Second, Seed: 1, Show: len(every)})
 	require.NoError(t, err)
 	var ways []remnant.Change
 	folder := t.TempDir()
@@ -71,7 +71,7 @@ func TestRemediesInOrderOfLeastHarm(t *testing.T) {
 		assert.NoError(t, way.Fit.Plan.Check(changed.Pieces), way.Change.Kind)
 		layout, err := os.Create(filepath.Join(folder, string(rune('a'+i))+".json"))
 		require.NoError(t, err)
-		require.NoError(t, layoutOf(way.Fit.Plan)(layout))
+		require.NoError(t, layoutfile.Write(layout, way.Fit.Plan))
 		require.NoError(t, layout.Close())
 	}
 	kinds := kindsOf(ways)
@@ -80,7 +80,12 @@ func TestRemediesInOrderOfLeastHarm(t *testing.T) {
 	}), "%v", kinds)
 	assert.GreaterOrEqual(t, len(kinds), 5, "%v", kinds)
 
-	needChecker(t)
+	if exec.Command(python, "-c", "import shapely").Run() != nil {
+		t.Skip("the layout checker needs python3-shapely")
+	}
+	if _, err := os.Stat(checker); err != nil {
+		t.Skip("the layout checker (../shared/tools/check_layout.py) is not here")
+	}
 	layouts, err := filepath.Glob(filepath.Join(folder, "*.json"))
 	require.NoError(t, err)
 	for _, layout := range layouts {
@@ -88,6 +93,11 @@ func TestRemediesInOrderOfLeastHarm(t *testing.T) {
 		assert.NoError(t, err, "%s: %s", filepath.Base(layout), said)
 	}
 }
+
+// checker tests a layout from outside, with shapely (GEOS).
+const checker = "../../../../shared/tools/check_layout.py"
+
+const python = "/usr/bin/python3"
 
 // kindsOf changes, each once, in their order.
 func kindsOf(changes []remnant.Change) []string {

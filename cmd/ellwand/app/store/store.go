@@ -1,4 +1,5 @@
-package main
+// Package store keeps what was found for a problem, in the user's cache folder.
+package store
 
 import (
 	"crypto/sha256"
@@ -16,24 +17,23 @@ import (
 	"ellwand/pieces"
 )
 
-// cache keeps what was found for a problem, in the user's cache folder. The
-// key is the whole problem and the program itself, so that no answer outlives
-// a change of either. A nil cache keeps nothing.
-type cache struct {
+// Store keeps answers. The key is the whole problem and the program itself, so
+// that no answer outlives a change of either. A nil Store keeps nothing.
+type Store struct {
 	folder  string
 	program string // digest of the running program
 }
 
-// kept is one file of the cache: the best found so far, and how long each
-// seed has been searched.
-type kept struct {
+// Kept is one answer: the best found so far, and how long each seed has been
+// searched.
+type Kept struct {
 	Found  quote.Found              `json:"found"`
 	Effort map[uint64]time.Duration `json:"effort_ns"`
 }
 
-// openCache opens the cache; without a folder or without the program's own
+// Open opens the store; without a folder or without the program's own
 // file there is none.
-func openCache() *cache {
+func Open() *Store {
 	folder, err := os.UserCacheDir()
 	if err != nil {
 		return nil
@@ -42,7 +42,7 @@ func openCache() *cache {
 	if err != nil {
 		return nil
 	}
-	return &cache{folder: filepath.Join(folder, "ellwand", "requirements"), program: program}
+	return &Store{folder: filepath.Join(folder, "ellwand", "requirements"), program: program}
 }
 
 var programDigest = sync.OnceValues(func() (string, error) {
@@ -62,37 +62,40 @@ var programDigest = sync.OnceValues(func() (string, error) {
 	return hex.EncodeToString(digest.Sum(nil)), nil
 })
 
-// path of a problem's file. %#v writes every field of every part with its
+// Path of a problem's file. %#v writes every field of every part with its
 // type, and floats to the last digit.
-func (c *cache) path(cloth fabric.Cloth, all []pieces.Piece, lays []fabric.Lay) string {
+func (s *Store) Path(cloth fabric.Cloth, all []pieces.Piece, lays []fabric.Lay) string {
+	if s == nil {
+		return ""
+	}
 	digest := sha256.New()
-	fmt.Fprintf(digest, "%s\n%#v\n%#v\n%#v\n", c.program, cloth, all, lays)
-	return filepath.Join(c.folder, hex.EncodeToString(digest.Sum(nil))+".json")
+	fmt.Fprintf(digest, "%s\n%#v\n%#v\n%#v\n", s.program, cloth, all, lays)
+	return filepath.Join(s.folder, hex.EncodeToString(digest.Sum(nil))+".json")
 }
 
-// read returns what is kept; a file that cannot be read or makes no sense
+// Read returns what is kept; a file that cannot be read or makes no sense
 // counts as none.
-func (c *cache) read(path string) (kept, bool) {
-	if c == nil {
-		return kept{}, false
+func (s *Store) Read(path string) (Kept, bool) {
+	if s == nil {
+		return Kept{}, false
 	}
 	data, err := os.ReadFile(path)
 	if err != nil {
-		return kept{}, false
+		return Kept{}, false
 	}
-	var out kept
+	var out Kept
 	if json.Unmarshal(data, &out) != nil || !(out.Found.Taken > 0) || out.Found.Bound > out.Found.Taken || out.Effort == nil {
-		return kept{}, false
+		return Kept{}, false
 	}
 	return out, true
 }
 
-// write keeps an answer. A cache that cannot be written is no reason to fail.
-func (c *cache) write(path string, k kept) {
-	if c == nil || os.MkdirAll(c.folder, 0o755) != nil {
+// Write keeps an answer. A store that cannot be written is no reason to fail.
+func (s *Store) Write(path string, k Kept) {
+	if s == nil || os.MkdirAll(s.folder, 0o755) != nil {
 		return
 	}
-	file, err := os.CreateTemp(c.folder, ".new-*")
+	file, err := os.CreateTemp(s.folder, ".new-*")
 	if err != nil {
 		return
 	}

@@ -1,0 +1,62 @@
+// Package app has the use cases of the program: draft, estimate, marker,
+// remnant, table, compare, quote, print and convert. Each takes a resolved job
+// with what is asked of it, and returns values; nothing here knows of flags,
+// screens or files. The commands and whatever else shows the program to people
+// call the same functions.
+//
+// Lengths are millimetres. A cancelled context ends a search, which then
+// returns the best that it has.
+package app
+
+import (
+	"errors"
+	"fmt"
+	"time"
+
+	"ellwand/cmd/ellwand/failure"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric"
+	"ellwand/nest"
+)
+
+// Search says how long layouts are looked for, and from where.
+type Search struct {
+	// Time to search each lay.
+	Time time.Duration
+	// Passes bound each search, so that what it finds depends on the job and the
+	// seed alone; 0 leaves it to Time.
+	Passes int
+	// Seed of the search: another one may find another layout.
+	Seed uint64
+	// Workers is the number of cores to use; 0 is all of them.
+	Workers int
+}
+
+// Watch is told how the work goes. Every field may be nil; none is called by
+// two goroutines at once.
+type Watch struct {
+	// Found is told each better layout of a lay.
+	Found func(cloth fabric.Cloth, lay fabric.Lay, progress nest.Progress)
+	// Counted is told how many of several searches are over.
+	Counted func(over, all int, elapsed time.Duration)
+	// Trying is told what is tried next to make a remnant enough, in words.
+	Trying func(what string)
+}
+
+// ReadJob reads a job file and drafts its pieces.
+func ReadJob(path string) (*job.Work, error) {
+	file, err := job.Read(path)
+	if err != nil {
+		return nil, err
+	}
+	return file.Resolve()
+}
+
+// clothError says which cloth an error is about, and sets apart those that are
+// the program's own fault.
+func clothError(work *job.Work, cloth fabric.Cloth, err error) error {
+	if errors.Is(err, fabric.ErrInternal) {
+		err = failure.Of(err)
+	}
+	return fmt.Errorf("%s: cloth %q, %s wide: %w", work.File, cloth.Name, work.Format(cloth.Width), err)
+}

@@ -1,0 +1,148 @@
+package app
+
+import (
+	"context"
+	"fmt"
+	"slices"
+	"strings"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric"
+	"ellwand/fabric/quote"
+	"ellwand/pieces"
+)
+
+// Ranked are the ways to buy one cloth, the cheapest first.
+type Ranked struct {
+	Cloth   string
+	Options []quote.Option
+}
+
+// Priced are the cloths of a job that have a price, or the one named.
+func Priced(work *job.Work, name string) ([]job.Offer, error) {
+	var out []job.Offer
+	var names []string
+	for _, offer := range work.Cloths {
+		names = append(names, offer.Cloth.Name)
+		if name == "" && len(offer.Offers) > 0 || name != "" && strings.EqualFold(name, offer.Cloth.Name) {
+			out = append(out, offer)
+		}
+	}
+	switch {
+	case name != "" && len(out) == 0:
+		return nil, refuse(ArgumentCloth, " %q: the job has no such cloth; it has: %s", name, strings.Join(names, ", "))
+	case len(out) == 0 || len(out[0].Offers) == 0:
+		return nil, fmt.Errorf("%s: no cloth has a price, so there is nothing to reckon; give the job a currency, and the cloth a price or offers (see: ellwand compare --help)", work.File)
+	}
+	return out, nil
+}
+
+// Compare lays the pieces of each cloth on every offer of it, all garments
+// together and each alone, and ranks the offers.
+func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, budget Budget, watch Watch) ([]Ranked, error) {
+	solver := newSolver(budget, watch)
+	var each, together []problem
+	for _, cloth := range cloths {
+		for _, offer := range cloth.Offers {
+			for _, single := range singles(work, cloth.Cloth.Name) {
+				each = append(each, problemOf(offer.Cloth, single))
+			}
+		}
+	}
+	alone, err := solver.all(ctx, each)
+	if err != nil {
+		return nil, err
+	}
+	rest := alone
+	for _, cloth := range cloths {
+		all, garments := work.PiecesOf(cloth.Cloth.Name), len(singles(work, cloth.Cloth.Name))
+		for _, offer := range cloth.Offers {
+			p := problemOf(offer.Cloth, all)
+			p.known = oneBehindTheOther(rest[:garments], all)
+			together, rest = append(together, p), rest[garments:]
+		}
+	}
+	answers, err := solver.all(ctx, together)
+	if err != nil {
+		return nil, err
+	}
+	var out []Ranked
+	for _, cloth := range cloths {
+		garments := len(singles(work, cloth.Cloth.Name))
+		var candidates []quote.Candidate
+		for _, offer := range cloth.Offers {
+			candidates = append(candidates, candidate(offer, answers[0], alone[:garments]))
+			answers, alone = answers[1:], alone[garments:]
+		}
+		out = append(out, Ranked{Cloth: cloth.Cloth.Name, Options: quote.Compare(candidates, Units(work))})
+	}
+	return out, nil
+}
+
+func candidate(offer quote.Offer, together answer, alone []answer) quote.Candidate {
+	out := quote.Candidate{Offer: offer, Found: together.found, Impossible: together.why()}
+	for _, single := range alone {
+		out.Alone = append(out.Alone, single.found)
+	}
+	return out
+}
+
+// singles are the pieces of each garment that is cut from a cloth, by itself;
+// none when there is only one garment.
+func singles(work *job.Work, cloth string) [][]pieces.Piece {
+	var out [][]pieces.Piece
+	for _, made := range work.Garments {
+		single := piecesOn(made, cloth)
+		for i := range single {
+			single[i].Garment = "" // equal garments are one problem, whatever their number
+		}
+		for range made.Quantity {
+			if len(single) > 0 {
+				out = append(out, single)
+			}
+		}
+	}
+	if len(out) < 2 {
+		return nil
+	}
+	return out
+}
+
+// piecesOn are the pieces of one garment that are cut from a cloth.
+func piecesOn(made job.Made, cloth string) []pieces.Piece {
+	var out []pieces.Piece
+	for _, piece := range made.Pieces {
+		if piece.Cloth == cloth {
+			out = append(out, piece)
+		}
+	}
+	return out
+}
+
+// oneBehindTheOther are layouts of all garments made of those of each alone, for
+// the search for all together to start from.
+func oneBehindTheOther(alone []answer, all []pieces.Piece) []fabric.LayPlan {
+	var garments []string
+	for _, piece := range all {
+		if !slices.Contains(garments, piece.Garment) {
+			garments = append(garments, piece.Garment)
+		}
+	}
+	if len(alone) != len(garments) {
+		return nil
+	}
+	var needs []fabric.Requirement
+	for _, single := range alone {
+		needs = append(needs, single.need)
+	}
+	var out []fabric.LayPlan
+	for _, lay := range quickLays {
+		if plan, ok := fabric.Behind(lay, needs, garments); ok {
+			out = append(out, plan)
+		}
+	}
+	return out
+}
+
+// Units in which the client of a job reads lengths.
+func Units(work *job.Work) quote.Units { return quote.Units{Inches: work.InInches()} }

@@ -1,0 +1,29 @@
+package app
+
+import (
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric"
+	"ellwand/pieces/measure"
+)
+
+// Converted is a known amount of cloth in another width.
+type Converted struct {
+	Request fabric.ConversionRequest
+	fabric.Conversion
+	// Buy is the length rounded up to what the shop sells, mm.
+	Buy float64
+}
+
+// Convert says how much cloth of another width to buy. Step is what the shop
+// rounds up to, mm; 0 takes the usual one of those who count in the unit.
+func Convert(request fabric.ConversionRequest, unit measure.Unit, step float64) (Converted, error) {
+	if step == 0 {
+		step = job.UsualStep(unit)
+	}
+	found, err := fabric.Convert(request)
+	if err != nil {
+		return Converted{}, err
+	}
+	buy := measure.RoundUp(measure.Length(found.Length), measure.Length(step))
+	return Converted{Request: request, Conversion: found, Buy: float64(buy)}, nil
+}

@@ -1,0 +1,74 @@
+package app
+
+import (
+	"context"
+	"slices"
+	"strings"
+
+	"ellwand/cmd/ellwand/app/packing"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/pieces/drawing"
+	"ellwand/pieces/sheet"
+)
+
+// Printing is pieces to be printed at full size, before they are packed.
+type Printing struct {
+	// Paper, and what people call it; empty for one given by its sides.
+	Paper     sheet.Paper
+	PaperName string
+	title     string
+	figures   []sheet.Figure
+}
+
+// Printed is pieces at full size on sheets that are joined.
+type Printed struct {
+	Title string
+	Pages []drawing.Page
+	// Pieces that were printed, and the sheets that they take.
+	Pieces, Sheets int
+}
+
+// PreparePrinting gathers the pieces of a job in one size or several. The seam
+// lines drawn are those of the size named, or of the first.
+func PreparePrinting(drafted Drafted, seams string, paper sheet.Paper, paperName string) (*Printing, error) {
+	figures, err := Figures(drafted.Works)
+	if err != nil {
+		return nil, err
+	}
+	if err := chooseSeams(figures, drafted.Works, strings.TrimSpace(seams)); err != nil {
+		return nil, err
+	}
+	return &Printing{Paper: paper, PaperName: paperName, title: drafted.First().Title(), figures: figures}, nil
+}
+
+// chooseSeams has the figures draw the seam lines of the size asked for.
+func chooseSeams(figures []sheet.Figure, works []*job.Work, seams string) error {
+	if seams == "" {
+		return nil
+	}
+	if !slices.ContainsFunc(works, func(work *job.Work) bool { return work.Size == seams }) {
+		return refuse(ArgumentSeams, " %s is none of the sizes that are printed; name it in --sizes as well", seams)
+	}
+	for i, f := range figures {
+		at := slices.IndexFunc(f.Sizes, func(d sheet.Drawn) bool { return d.Piece.Size == seams })
+		figures[i].Seams = max(0, at)
+	}
+	return nil
+}
+
+// Pack lays the pieces so that they take few sheets, and draws the pages.
+func (p *Printing) Pack(ctx context.Context, search Search) (Printed, error) {
+	layout, err := packing.Pack(ctx, p.figures, p.Paper, packing.Options{
+		Time: search.Time, Iterations: search.Passes, Seed: search.Seed, Workers: search.Workers,
+	})
+	if err != nil {
+		return Printed{}, err
+	}
+	layout.Title, layout.PaperName = p.title, p.PaperName
+	pages, err := layout.Pages()
+	if err != nil {
+		return Printed{}, err
+	}
+	plane, tiling := layout.Plane()
+	return Printed{Title: p.title, Pages: pages, Pieces: len(layout.Figures), Sheets: tiling.Sheets(plane)}, nil
+}

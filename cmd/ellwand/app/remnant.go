@@ -1,0 +1,170 @@
+package app
+
+import (
+	"context"
+	"fmt"
+	"slices"
+	"strings"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric"
+	"ellwand/fabric/remnant"
+)
+
+// PieceOfCloth is a cloth that is there already, or several remnants of it that
+// are asked about together.
+type PieceOfCloth struct {
+	Cloth  fabric.Cloth
+	Length float64
+	// Offcuts are the remnants, and Row where each lies in the row that they are
+	// laid on as; both empty for a single one.
+	Offcuts []fabric.Offcut
+	Row     []fabric.OffcutPlace
+}
+
+// RemnantQuestion says which cloth is asked about. What is empty or 0 is as the
+// job has it.
+type RemnantQuestion struct {
+	Cloth         string
+	Length, Width float64
+}
+
+// PiecesOfCloth says which pieces of cloth are asked about.
+func PiecesOfCloth(work *job.Work, q RemnantQuestion) ([]PieceOfCloth, error) {
+	offers, err := q.offers(work)
+	if err != nil {
+		return nil, err
+	}
+	var out []PieceOfCloth
+	for _, offer := range offers {
+		one, err := q.pieceOf(work, offer)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, one)
+	}
+	return out, nil
+}
+
+// offers are the cloths of the job that are asked about.
+func (q RemnantQuestion) offers(work *job.Work) ([]job.Offer, error) {
+	var names []string
+	var out []job.Offer
+	for _, offer := range work.Cloths {
+		names = append(names, offer.Cloth.Name)
+		if q.Cloth == "" || job.Slug(offer.Cloth.Name) == job.Slug(q.Cloth) {
+			out = append(out, offer)
+		}
+	}
+	if len(out) == 0 {
+		return nil, refuse(ArgumentCloth, " %q: the job has no such cloth; it has %s", q.Cloth, strings.Join(names, " and "))
+	}
+	if len(out) == 1 {
+		return out, nil
+	}
+	if q.sized() {
+		return nil, fmt.Errorf("the job has %d cloths; say which one the piece is of: --cloth %s", len(out), strings.Join(names, " or --cloth "))
+	}
+	out = slices.DeleteFunc(out, func(offer job.Offer) bool { return offer.Length == 0 && len(offer.Remnants) == 0 })
+	if len(out) == 0 {
+		return nil, fmt.Errorf("%s: no cloth has a length; add length: to the cloth that is there already, or ask with --cloth %s --length 1.6m", work.File, names[0])
+	}
+	return out, nil
+}
+
+// sized says that the question gives a size of its own.
+func (q RemnantQuestion) sized() bool { return q.Length > 0 || q.Width > 0 }
+
+func (q RemnantQuestion) pieceOf(work *job.Work, offer job.Offer) (PieceOfCloth, error) {
+	name := offer.Cloth.Name
+	if len(offer.Remnants) > 0 && !q.sized() {
+		together, err := fabric.Together(offer.Cloth, offer.Remnants)
+		if err != nil {
+			return PieceOfCloth{}, fmt.Errorf("%s: %w", work.File, err)
+		}
+		return PieceOfCloth{Cloth: together.Cloth, Length: together.Length, Offcuts: offer.Remnants, Row: together.Offcuts}, nil
+	}
+	length, width := q.Length, q.Width
+	if length == 0 {
+		length = offer.Length
+	}
+	switch {
+	case length == 0:
+		return PieceOfCloth{}, fmt.Errorf("%s: the length of cloth %q is not known; add length: to it, or ask with --length 1.6m", work.File, name)
+	case width == 0 && len(offer.Widths) > 1:
+		return PieceOfCloth{}, fmt.Errorf("%s: cloth %q has %d widths; say which one the piece has: --width %s",
+			work.File, name, len(offer.Widths), strings.ReplaceAll(work.Format(offer.Widths[0]), " ", ""))
+	case width == 0:
+		width = offer.Widths[0]
+	}
+	cloths, err := clothIn(work, offer, []float64{width})
+	if err != nil {
+		return PieceOfCloth{}, err
+	}
+	return PieceOfCloth{Cloth: cloths[0], Length: length}, nil
+}
+
+// RemnantAnswer is what came of a question.
+type RemnantAnswer struct {
+	PieceOfCloth
+	Fit fabric.RemnantFit
+	// Tried is what might have made it fit, in words, and Ways what does. Both
+	// empty where it is enough.
+	Tried []string
+	Ways  []remnant.Remedy
+	// EndedEarly says that the search was ended before its time, so that what
+	// would make it fit was not looked for.
+	EndedEarly bool
+}
+
+// Remnant asks whether a piece of cloth is enough for a job, in the lay given
+// or when that is nil in any; when it is not, it looks for what would make it
+// so. The search has its time for the question, and as much again for that.
+func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfCloth, lay *fabric.Lay, limits Limits, search Search, watch Watch) (RemnantAnswer, error) {
+	out := RemnantAnswer{PieceOfCloth: piece}
+	question, err := questionOf(work, piece, lay)
+	if err != nil {
+		return out, err
+	}
+	out.Fit, err = fabric.Fit(ctx, fabric.Remnant{Cloth: piece.Cloth, Length: piece.Length, Offcuts: piece.Row}, question.Pieces, fabric.Options{
+		Time: search.Time, Iterations: search.Passes, Seed: search.Seed, Workers: search.Workers, Lays: question.Lays,
+		Progress: watch.on(piece.Cloth),
+	})
+	switch {
+	case err != nil:
+		return out, clothError(work, piece.Cloth, err)
+	case out.Fit.Answer == fabric.Enough:
+		return out, nil
+	case ctx.Err() != nil:
+		out.EndedEarly = true
+		return out, nil
+	}
+	out.Ways, err = remnant.Search(ctx, question, changes(file, work, question, limits), remnant.Options{
+		Time: search.Time, Seed: search.Seed, Workers: search.Workers, Known: out.Fit.Plan,
+		Trying: func(c remnant.Change) {
+			what := c.Say(c.Most, work.Format)
+			out.Tried = append(out.Tried, what)
+			if watch.Trying != nil {
+				watch.Trying(what)
+			}
+		},
+	})
+	if err != nil {
+		return out, clothError(work, piece.Cloth, err)
+	}
+	return out, nil
+}
+
+func questionOf(work *job.Work, piece PieceOfCloth, lay *fabric.Lay) (remnant.Question, error) {
+	out := remnant.Question{Cloth: piece.Cloth, Length: piece.Length, Offcuts: piece.Row, Pieces: work.PiecesOf(piece.Cloth.Name)}
+	if lay != nil {
+		out.Lays = []fabric.Lay{*lay}
+	}
+	if fabric.MustLieOpen(piece.Offcuts) {
+		if lay != nil && *lay != fabric.Open {
+			return out, fmt.Errorf("%s: the remnants of cloth %q are of unlike widths or no rectangles, so that no one fold halves them; leave --lay out", work.File, piece.Cloth.Name)
+		}
+		out.Lays = []fabric.Lay{fabric.Open}
+	}
+	return out, nil
+}

@@ -1,0 +1,168 @@
+package app
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"runtime"
+	"sync"
+	"time"
+
+	"ellwand/cmd/ellwand/app/store"
+	"ellwand/cmd/ellwand/failure"
+	"ellwand/cmd/ellwand/words/reason"
+	"ellwand/fabric"
+	"ellwand/fabric/quote"
+	"ellwand/pieces"
+)
+
+// Budget of a use case that lays many problems at once.
+type Budget struct {
+	Search
+	// Anew searches again, and keeps nothing of what is found.
+	Anew bool
+}
+
+// problem is some pieces on a cloth, to be laid in every way that they allow.
+type problem struct {
+	cloth fabric.Cloth
+	all   []pieces.Piece
+	// known plans are where the search starts; they are no part of what is
+	// asked.
+	known []fabric.LayPlan
+}
+
+// problemOf states which pieces go on a cloth. Its name plays no part in the
+// lay, so that equal cloths are laid once.
+func problemOf(cloth fabric.Cloth, all []pieces.Piece) problem {
+	cloth.Name = ""
+	return problem{cloth: cloth, all: all}
+}
+
+// answer is the shortest lay of a problem, or why there is none.
+type answer struct {
+	found      quote.Found
+	impossible error
+	// need is the requirement; empty when it was kept from before.
+	need fabric.Requirement
+}
+
+// why nothing can be laid; empty where it can.
+func (a answer) why() string {
+	if a.impossible == nil {
+		return ""
+	}
+	return reason.Once(a.impossible.Error())
+}
+
+// quickLays are those that the use cases with many problems try: all, of which
+// the rarer ones have a share of the time.
+var quickLays = fabric.AllLays()
+
+// solver lays many problems.
+type solver struct {
+	Budget
+	store *store.Store
+	watch Watch
+}
+
+func newSolver(budget Budget, watch Watch) *solver {
+	s := &solver{Budget: budget, watch: watch}
+	if !budget.Anew {
+		s.store = store.Open()
+	}
+	return s
+}
+
+// all lays every problem, several at a time, each on one core so that none is
+// idle. Equal problems are laid once.
+func (s *solver) all(ctx context.Context, all []problem) ([]answer, error) {
+	first, distinct := distinctProblems(all)
+	answers, failures := make([]answer, len(distinct)), make([]error, len(distinct))
+	var mutex sync.Mutex
+	over, begun := 0, time.Now()
+	s.each(len(distinct), func(i, workers int) {
+		answers[i], failures[i] = s.solve(ctx, distinct[i], workers)
+		mutex.Lock()
+		defer mutex.Unlock()
+		over++
+		if s.watch.Counted != nil {
+			s.watch.Counted(over, len(distinct), time.Since(begun))
+		}
+	})
+	if err := errors.Join(failures...); err != nil {
+		return nil, err
+	}
+	out := make([]answer, len(all))
+	for i := range all {
+		out[i] = answers[first[i]]
+	}
+	return out, nil
+}
+
+// distinctProblems lists the problems that differ; first says which of them
+// each problem is.
+func distinctProblems(all []problem) (first []int, distinct []problem) {
+	seen := map[string]int{}
+	for _, p := range all {
+		key := fmt.Sprintf("%#v %#v", p.cloth, p.all)
+		at, known := seen[key]
+		if !known {
+			at = len(distinct)
+			seen[key], distinct = at, append(distinct, p)
+		}
+		first = append(first, at)
+	}
+	return first, distinct
+}
+
+// each calls do for 0 to n-1, on as many cores as there are to use; when there
+// are fewer calls than cores, each has several workers.
+func (s *solver) each(n int, do func(i, workers int)) {
+	cores := s.Workers
+	if cores == 0 {
+		cores = runtime.NumCPU()
+	}
+	next := make(chan int)
+	var group sync.WaitGroup
+	for range min(cores, n) {
+		group.Go(func() {
+			for i := range next {
+				do(i, max(1, cores/max(n, 1)))
+			}
+		})
+	}
+	for i := range n {
+		next <- i
+	}
+	close(next)
+	group.Wait()
+}
+
+// solve lays one problem, unless it is kept from a search as long as the one
+// that is asked for. What is found only ever improves what is kept.
+func (s *solver) solve(ctx context.Context, p problem, workers int) (answer, error) {
+	path := s.store.Path(p.cloth, p.all, quickLays)
+	before, known := s.store.Read(path)
+	if known && before.Effort[s.Seed] >= s.Time {
+		return answer{found: before.Found}, nil
+	}
+	need, err := fabric.Require(ctx, p.cloth, p.all, fabric.Options{
+		Lays: quickLays, Brief: true, Known: p.known, Time: s.Time, Iterations: s.Passes, Seed: s.Seed, Workers: workers,
+	})
+	switch {
+	case errors.Is(err, fabric.ErrInternal):
+		return answer{}, failure.Of(err)
+	case err != nil:
+		return answer{impossible: err}, nil
+	}
+	now := store.Kept{Found: quote.FoundIn(need), Effort: map[uint64]time.Duration{}}
+	if known {
+		now.Found, now.Effort = now.Found.Better(before.Found), before.Effort
+	}
+	if ctx.Err() == nil {
+		now.Effort[s.Seed] = max(now.Effort[s.Seed], s.Time)
+	}
+	s.store.Write(path, now)
+	return answer{found: now.Found, need: need}, nil
+}

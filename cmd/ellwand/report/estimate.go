@@ -1,0 +1,92 @@
+// Package report makes the documents that the program prints as JSON for other
+// programs. Field names end in their unit.
+package report
+
+import (
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/words"
+	"ellwand/fabric"
+	"ellwand/fabric/quote"
+)
+
+// Estimate is what estimate prints as JSON: one entry a cloth and width.
+type Estimate struct {
+	Job    string  `json:"job"`
+	Cloths []Cloth `json:"cloths"`
+}
+
+// Cloth is what a job takes of one cloth in one width.
+type Cloth struct {
+	Name     string  `json:"name"`
+	WidthMM  float64 `json:"width_mm"`
+	UsableMM float64 `json:"usable_mm"`
+	Nap      string  `json:"nap"`
+	Lays     []Lay   `json:"lays"`
+	Chosen   string  `json:"chosen"`
+	LengthMM float64 `json:"length_mm"`
+	BuyMM    float64 `json:"buy_mm"`
+	BuyM     float64 `json:"buy_m"`
+	BuyYd    float64 `json:"buy_yd"`
+	RestsOn  *Basis  `json:"rests_on"`
+	// Matching is left out for plain cloth.
+	Matching *Matching `json:"matching,omitempty"`
+}
+
+// Matching is what matching the repeat costs.
+type Matching struct {
+	PlainMM       float64 `json:"plain_mm"`
+	ExtraMM       float64 `json:"extra_mm"`
+	RuleOfThumbMM float64 `json:"rule_of_thumb_mm"`
+}
+
+// Lay is one lay that is possible. Its density is in percent, as that
+// of bench.
+type Lay struct {
+	Lay      string  `json:"lay"`
+	Plies    int     `json:"plies"`
+	Cuts     int     `json:"cuts"`
+	LengthMM float64 `json:"length_mm"`
+	Density  float64 `json:"density"`
+	BoundMM  float64 `json:"bound_mm"`
+}
+
+// EstimateOf a job.
+func EstimateOf(work *job.Work, needs []app.Estimated) Estimate {
+	out := Estimate{Job: work.Name, Cloths: []Cloth{}}
+	for _, need := range needs {
+		out.Cloths = append(out.Cloths, clothOf(need.Requirement))
+	}
+	return out
+}
+
+func clothOf(need fabric.Requirement) Cloth {
+	chosen := need.Lays[need.Chosen]
+	metric, yards := quote.InBothSystems(need.Cloth, chosen.Need, chosen.Buy)
+	out := Cloth{
+		Name:     need.Cloth.Name,
+		WidthMM:  tidy(need.Cloth.Width),
+		UsableMM: tidy(fabric.Open.UsableWidth(need.Cloth)),
+		Nap:      need.Cloth.Nap.String(),
+		Lays:     []Lay{},
+		Chosen:   chosen.Lay.String(),
+		LengthMM: tidy(need.Length),
+		BuyMM:    tidy(need.Buy),
+		BuyM:     tidy(metric / 1000),
+		BuyYd:    tidy(inYards(yards)),
+		RestsOn:  basisOf(words.AmountOf(need)),
+	}
+	if m := need.Matching; m != nil {
+		out.Matching = &Matching{tidy(m.Plain), tidy(m.Extra()), tidy(m.RuleOfThumb)}
+	}
+	for _, plan := range need.Lays {
+		if !plan.Possible() {
+			continue
+		}
+		out.Lays = append(out.Lays, Lay{
+			Lay: plan.Lay.String(), Plies: plan.Plies, Cuts: plan.Cuts, LengthMM: tidy(plan.Taken),
+			Density: tidy(100 * plan.Density), BoundMM: tidy(plan.Least()),
+		})
+	}
+	return out
+}

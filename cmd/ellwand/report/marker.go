@@ -1,0 +1,34 @@
+package report
+
+import (
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/job"
+)
+
+// Plans is what marker prints as JSON.
+type Plans struct {
+	Job   string `json:"job"`
+	Plans []Plan `json:"plans"`
+}
+
+// Plan is the plan of one cloth.
+type Plan struct {
+	Cloth    string  `json:"cloth"`
+	Lay      string  `json:"lay"`
+	LengthMM float64 `json:"length_mm"`
+	BuyMM    float64 `json:"buy_mm"`
+	Pieces   int     `json:"pieces"`
+	File     string  `json:"file"`
+}
+
+// PlansOf a job: of each cloth its plan, with the file that it goes to.
+func PlansOf(work *job.Work, plans []app.Planned, files []string) Plans {
+	out := Plans{Job: work.Name}
+	for i, plan := range plans {
+		out.Plans = append(out.Plans, Plan{
+			Cloth: plan.Cloth.Name, Lay: plan.Lay.String(), LengthMM: tidy(plan.Taken),
+			BuyMM: tidy(plan.Buy), Pieces: len(plan.Pieces), File: files[i],
+		})
+	}
+	return out
+}

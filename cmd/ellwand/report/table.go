@@ -1,0 +1,39 @@
+package report
+
+import "ellwand/fabric/quote"
+
+// Table is what estimate --table prints as JSON: one entry a cell.
+type Table struct {
+	Job   string `json:"job"`
+	Cells []Cell `json:"cells"`
+}
+
+// Cell is a row of the table in one width.
+type Cell struct {
+	Cloth   string  `json:"cloth"`
+	Row     string  `json:"row"`
+	Nap     string  `json:"nap"`
+	WidthMM float64 `json:"width_mm"`
+	BuyM    float64 `json:"buy_m,omitempty"`
+	BuyYd   float64 `json:"buy_yd,omitempty"`
+	RestsOn *Basis  `json:"rests_on,omitempty"`
+	Refused string  `json:"refused,omitempty"`
+}
+
+// TableOf a table of requirements.
+func TableOf(table quote.Table) Table {
+	out := Table{Job: table.Title, Cells: []Cell{}}
+	for _, cloth := range table.Cloths {
+		for _, row := range cloth.Rows {
+			for i, cell := range row.Cells {
+				report := Cell{Cloth: cloth.Cloth, Row: row.Name, Nap: row.Nap.String(), WidthMM: tidy(cloth.Widths[i]), Refused: cell.Impossible}
+				if cell.Impossible == "" {
+					metric, yards := cell.Bought()
+					report.BuyM, report.BuyYd, report.RestsOn = tidy(metric/1000), tidy(inYards(yards)), basisOf(cell.Amount)
+				}
+				out.Cells = append(out.Cells, report)
+			}
+		}
+	}
+	return out
+}

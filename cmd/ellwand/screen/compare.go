@@ -1,0 +1,56 @@
+package screen
+
+import (
+	"fmt"
+	"io"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric/quote"
+)
+
+// Comparison prints the offers of each cloth, ranked.
+func Comparison(w io.Writer, work *job.Work, ranked []app.Ranked) {
+	fmt.Fprintln(w, work.Title())
+	for _, cloth := range ranked {
+		printRanked(w, work, cloth)
+	}
+}
+
+func printRanked(w io.Writer, work *job.Work, cloth app.Ranked) {
+	units := app.Units(work)
+	fmt.Fprintf(w, "\n%s\n", cloth.Cloth)
+	t := Table("offer", "width", "price", "to buy", "cost "+work.Currency.Code(), "left over", "lay")
+	for _, option := range cloth.Options {
+		if option.Refused != "" {
+			continue
+		}
+		t.AppendRow(Row(nameOf(option), units.Short(option.Offer.Cloth.Width), priceText(work, option),
+			units.Bought(option.Offer.Cloth, option.Bought), work.Currency.Format(option.Cost), units.Short(max(option.LeftOver, 0)), option.Amount.Lay))
+	}
+	fmt.Fprintln(w, t.Render())
+	for _, sentence := range quote.Why(cloth.Options, work.Currency, units) {
+		fmt.Fprintln(w, sentence)
+	}
+	for _, option := range cloth.Options {
+		if option.Refused != "" {
+			fmt.Fprintf(w, "%s: not possible: %s\n", nameOf(option), option.Refused)
+		} else if !option.FromRemnant {
+			fmt.Fprintf(w, "%s rests on: %s\n", option.Offer.Name, option.Amount.RestsOn(units))
+		}
+	}
+}
+
+func nameOf(option quote.Option) string {
+	if option.FromRemnant {
+		return option.Offer.Name + ", remnant"
+	}
+	return option.Offer.Name
+}
+
+func priceText(work *job.Work, option quote.Option) string {
+	if option.FromRemnant {
+		return "the whole"
+	}
+	return work.Currency.Format(option.Offer.Price.Money) + " " + option.Offer.Price.Each()
+}

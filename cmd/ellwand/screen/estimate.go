@@ -1,0 +1,58 @@
+package screen
+
+import (
+	"fmt"
+	"io"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/words"
+	"ellwand/cmd/ellwand/words/reason"
+	"ellwand/fabric"
+)
+
+// Estimate prints what a job takes of each cloth.
+func Estimate(w io.Writer, work *job.Work, needs []app.Estimated) {
+	fmt.Fprintln(w, work.Title())
+	for _, found := range needs {
+		need := found.Requirement
+		cloth := need.Cloth
+		fmt.Fprintf(w, "\n%s, %s wide, nap %s\n", cloth.Name, work.Format(cloth.Width), cloth.Nap)
+		printLays(w, work, need)
+		fmt.Fprintln(w, words.Advice(work, need))
+		if need.Matching != nil {
+			fmt.Fprintln(w, words.Matching(work, need))
+		}
+		if cloth.Safety != (fabric.Safety{}) || cloth.Shrinkage != (fabric.Shrinkage{}) || cloth.Minimum > 0 {
+			fmt.Fprintf(w, "That rests on: %s.\n", words.AmountOf(need).RestsOn(app.Units(work)))
+		}
+		for _, note := range need.Lays[need.Chosen].Notes {
+			fmt.Fprintln(w, note)
+		}
+	}
+}
+
+func printLays(w io.Writer, work *job.Work, need fabric.Requirement) {
+	t := Table("lay", "plies", "cuts", "length", "efficiency", "never below", "to buy")
+	for _, plan := range need.Lays {
+		if !plan.Possible() {
+			continue
+		}
+		t.AppendRow(Row(plan.Lay.String(), words.Plies(plan), plan.Cuts, work.FormatLong(plan.Taken),
+			fmt.Sprintf("%.1f %%", 100*plan.Density), work.FormatLong(plan.Least()), words.Buy(need.Cloth, plan)))
+	}
+	fmt.Fprintln(w, t.Render())
+	for _, line := range reason.WhyNot(need.Lays) {
+		fmt.Fprintln(w, line)
+	}
+}
+
+// Plans prints the plans of a job, with the file that each goes to.
+func Plans(w io.Writer, work *job.Work, plans []app.Planned, files []string) {
+	t := Table("cloth", "width", "lay", "length", "to buy", "plan")
+	for i, plan := range plans {
+		t.AppendRow(Row(plan.Cloth.Name, work.Format(plan.Cloth.Width), plan.Lay.String(),
+			work.FormatLong(plan.Taken), words.Buy(plan.Cloth, plan.LayPlan), files[i]))
+	}
+	fmt.Fprintln(w, t.Render())
+}

@@ -1,0 +1,60 @@
+package screen
+
+import (
+	"fmt"
+	"io"
+	"strings"
+	"time"
+
+	"ellwand/fabric/quote"
+)
+
+// Quote prints a quote as its maker reads it.
+func Quote(w io.Writer, q quote.Quote) {
+	title := q.Job
+	if q.Client != "" {
+		title += " for " + q.Client
+	}
+	fmt.Fprintf(w, "%s\n%s\n\n", title, strings.Join(datesOf(q), ", "))
+	t := Table("", "", "amount", "price", q.Currency.Code())
+	var group quote.Group
+	for _, line := range q.Lines {
+		head := ""
+		if line.Group != group {
+			group, head = line.Group, string(line.Group)
+		}
+		t.AppendRow(Row(head, line.Text, line.Amount, line.Each, q.Currency.Format(line.Cost)))
+	}
+	sums := func(label string, m quote.Money) { t.AppendRow(Row("", label, "", "", q.Currency.Format(m))) }
+	if q.Tax != nil && !q.Tax.Included {
+		sums("sum", q.Subtotal)
+		sums(q.Tax.Name+" "+q.Tax.Rate.String(), q.TaxSum)
+	}
+	sums("total", q.Total)
+	if q.Tax != nil && q.Tax.Included {
+		sums(q.Tax.Name+" "+q.Tax.Rate.String()+", included", q.TaxSum)
+	}
+	if q.Deposit > 0 {
+		sums("deposit, "+q.Deposit.String(), q.DepositSum)
+		sums("balance", q.Balance)
+	}
+	fmt.Fprintln(w, t.Render())
+	for _, cloth := range q.Cloths {
+		fmt.Fprintf(w, "%s rests on: %s\n", cloth.Cloth, cloth.Option.Amount.RestsOn(q.Units))
+	}
+	for _, saving := range q.Together {
+		fmt.Fprintln(w, saving.Say(q.Currency, q.Units))
+	}
+}
+
+func datesOf(q quote.Quote) []string {
+	var out []string
+	if q.Number != "" {
+		out = append(out, "quote "+q.Number)
+	}
+	out = append(out, q.Date.Format(time.DateOnly))
+	if !q.ValidUntil.IsZero() {
+		out = append(out, "valid until "+q.ValidUntil.Format(time.DateOnly))
+	}
+	return out
+}

@@ -1,0 +1,22 @@
+package screen
+
+import (
+	"fmt"
+	"io"
+	"time"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/words"
+)
+
+// Remnants prints the answers about pieces of cloth.
+func Remnants(w io.Writer, work *job.Work, all []app.RemnantAnswer, budget time.Duration) {
+	fmt.Fprintln(w, work.Title())
+	for _, a := range all {
+		fmt.Fprintf(w, "\n%s, %s, nap %s: %s\n", a.Cloth.Name, words.PieceOfCloth(work, a), a.Cloth.Nap, words.IsEnough(a, budget))
+		for _, line := range words.Evidence(work, a) {
+			fmt.Fprintln(w, line)
+		}
+	}
+}

@@ -1,0 +1,46 @@
+package screen
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"ellwand/cmd/ellwand/words/reason"
+	"ellwand/fabric/quote"
+)
+
+// Requirements prints a table of requirements.
+func Requirements(w io.Writer, table quote.Table) {
+	fmt.Fprintln(w, table.Title)
+	for _, cloth := range table.Cloths {
+		heads := []any{"", "nap"}
+		for _, text := range cloth.WidthTexts(table.Inches) {
+			heads = append(heads, text)
+		}
+		t := Table(heads...)
+		var reasons []string
+		last := ""
+		for _, line := range cloth.Rows {
+			name := line.Name
+			if name == last {
+				name = ""
+			}
+			last = line.Name
+			cells := Row(name, line.NapText())
+			for i, cell := range line.Cells {
+				cells = append(cells, cell.Text(table.Inches))
+				if cell.Impossible != "" {
+					reasons = append(reasons, fmt.Sprintf("%s, %s: not possible: %s", line.Name, cloth.WidthTexts(table.Inches)[i], cell.Impossible))
+				}
+			}
+			t.AppendRow(cells)
+		}
+		fmt.Fprintf(w, "\n%s\n%s\n", cloth.Cloth, t.Render())
+		if len(reasons) > 0 {
+			fmt.Fprintln(w, reason.Once(strings.Join(reasons, "\n")))
+		}
+		if basis := cloth.RestsOn(quote.Units{Inches: table.Inches}); basis != "" {
+			fmt.Fprintln(w, basis)
+		}
+	}
+}

@@ -1,0 +1,52 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"time"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/screen"
+	"ellwand/cmd/ellwand/words"
+	"ellwand/fabric"
+	"ellwand/nest"
+)
+
+// watch shows on a terminal how the work on a job goes; done clears the line.
+func (e *env) watch(work *job.Work) (watch app.Watch, done func()) {
+	bar := screen.NewProgress(e.err, e.quiet)
+	return app.Watch{
+		Found: func(cloth fabric.Cloth, lay fabric.Lay, p nest.Progress) {
+			title := fmt.Sprintf("%s %s, %s", cloth.Name, work.Format(cloth.Width), lay)
+			bar.Show(title, work.FormatLong(p.Length), work.FormatLong(p.Bound), p.Elapsed)
+		},
+		Counted: func(over, all int, elapsed time.Duration) { bar.Count("laying", over, all, elapsed) },
+		Trying:  bar.Trying,
+	}, bar.Done
+}
+
+// warn passes on what the draft has to say.
+func (e *env) warn(work *job.Work) { e.notes(work.Notes) }
+
+// warnPaper says as well what stands otherwise on paper.
+func (e *env) warnPaper(work *job.Work, onPaper bool) {
+	e.warn(work)
+	if onPaper {
+		e.notes(words.Letters(work))
+	}
+}
+
+// notes tells the user sentences beside the result.
+func (e *env) notes(sentences []string) {
+	for _, sentence := range sentences {
+		e.note("note: %s", sentence)
+	}
+}
+
+// noteEnded says when searches were ended before their time.
+func (e *env) noteEnded(ctx context.Context) {
+	if ctx.Err() != nil {
+		e.note("note: the search was ended early; these are the best lays it had found")
+	}
+}

@@ -1,0 +1,100 @@
+// Package words has the sentences about what was found that the program says
+// in several places: on the screen, beside the JSON, and wherever else it is
+// shown to people.
+package words
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric"
+	"ellwand/fabric/quote"
+	"ellwand/pieces/measure"
+)
+
+// Buy gives the length to buy, the shop's way first: "1.9 m (2 1/8 yd)".
+func Buy(cloth fabric.Cloth, plan fabric.LayPlan) string {
+	metric, yards := quote.InBothSystems(cloth, plan.Need, plan.Buy)
+	metres, inYards := measure.Length(metric).Format(measure.Metre), measure.Length(yards).Format(measure.Yard)
+	if quote.SoldInYards(cloth) {
+		return fmt.Sprintf("%s (%s)", inYards, metres)
+	}
+	return fmt.Sprintf("%s (%s)", metres, inYards)
+}
+
+// Plies says in how many plies the cloth lies: "2", or "2 and 1" where only a
+// part of it is double.
+func Plies(plan fabric.LayPlan) string {
+	if plan.Lay == fabric.SelvedgeIn || plan.Lay == fabric.InStretches {
+		return "2 and 1"
+	}
+	return fmt.Sprint(plan.Plies)
+}
+
+// Advice says what to buy, how to lay it, and what opening the cloth saves.
+func Advice(work *job.Work, need fabric.Requirement) string {
+	chosen := need.Lays[need.Chosen]
+	text := fmt.Sprintf("Buy %s and lay it %s.", Buy(need.Cloth, chosen), chosen.Lay.Way())
+	open, folded, both := openAndFolded(need)
+	switch {
+	case !both:
+	case folded.Taken-open.Taken >= 1:
+		text += fmt.Sprintf(" Opening the cloth saves %s of length against folding it", work.Format(folded.Taken-open.Taken))
+		if folded.Buy <= open.Buy {
+			text += ", too little to buy less"
+		}
+		text += "."
+	case chosen.Lay == fabric.Open || chosen.Lay == fabric.FoldedAlong:
+		text += " Opening the cloth saves nothing; folded there is half the chalking and cutting."
+	}
+	if chosen.Lay != fabric.Open && chosen.Lay != fabric.FoldedAlong {
+		text += "\n" + strings.Join(chosen.Spreading(work.Format), "\n")
+	}
+	return text
+}
+
+// openAndFolded returns the two plans when both are possible.
+func openAndFolded(need fabric.Requirement) (open, folded fabric.LayPlan, both bool) {
+	var haveOpen, haveFolded bool
+	for _, plan := range need.Lays {
+		switch {
+		case !plan.Possible():
+		case plan.Lay == fabric.Open:
+			open, haveOpen = plan, true
+		case plan.Lay == fabric.FoldedAlong:
+			folded, haveFolded = plan, true
+		}
+	}
+	return open, folded, haveOpen && haveFolded
+}
+
+// Matching says what is matched, what it costs, and what the rule of thumb
+// would have said. The requirement has a Matching.
+func Matching(work *job.Work, need fabric.Requirement) string {
+	m, all := need.Matching, work.PiecesOf(need.Cloth.Name)
+	var text strings.Builder
+	var said []string
+	for _, match := range need.Lays[need.Chosen].Matches {
+		if line := match.Describe(all); !slices.Contains(said, line) { // garment after garment
+			said = append(said, line)
+			fmt.Fprintf(&text, "Matched: %s.\n", line)
+		}
+	}
+	more := "no more"
+	if m.Extra() >= 0.5 {
+		more = work.Format(m.Extra()) + " more"
+	}
+	fmt.Fprintf(&text, "Matching takes %s than plain cloth (%s)", more, work.FormatLong(m.Plain))
+	if m.Repeats >= 0.05 {
+		fmt.Fprintf(&text, ", %.1f repeats", m.Repeats)
+	}
+	fmt.Fprintf(&text, "; the rule of thumb, one repeat more than plain, comes to %s.", work.FormatLong(m.RuleOfThumb))
+	return text.String()
+}
+
+// AmountOf says what the length to buy of a requirement rests on.
+func AmountOf(need fabric.Requirement) quote.Amount {
+	return quote.AmountOf(quote.Offer{Cloth: need.Cloth}, quote.FoundIn(need))
+}

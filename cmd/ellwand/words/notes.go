@@ -1,0 +1,52 @@
+package words
+
+import (
+	"fmt"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric"
+	"ellwand/pieces/drawing"
+)
+
+// EndedEarly says that a search on one cloth was ended before its time.
+func EndedEarly(work *job.Work, cloth fabric.Cloth) string {
+	return fmt.Sprintf("%s, %s wide: the search was ended early; this is the best it had found", cloth.Name, work.Format(cloth.Width))
+}
+
+// Remnants says that what is there already is not asked about: what reckons how
+// much to buy leaves it out.
+func Remnants(work *job.Work) []string {
+	var out []string
+	for _, cloth := range work.Cloths {
+		if len(cloth.Remnants) > 0 {
+			out = append(out, fmt.Sprintf("%s: this is for cloth to be bought; ellwand remnant %s says whether its remnants are enough", cloth.Cloth.Name, work.File))
+		}
+	}
+	return out
+}
+
+// Letters says which names of a job stand otherwise on paper, because the
+// typeface lacks some of their letters.
+func Letters(work *job.Work) []string {
+	names := []string{work.Title()}
+	for _, made := range work.Garments {
+		names = append(names, made.Name)
+		for _, piece := range made.Pieces {
+			names = append(names, piece.Name, piece.Size)
+		}
+	}
+	for _, cloth := range work.Cloths {
+		names = append(names, cloth.Cloth.Name)
+	}
+	var out []string
+	said := map[string]bool{}
+	for _, name := range names {
+		if said[name] || drawing.IsPrintable(name) {
+			continue
+		}
+		said[name] = true
+		out = append(out, fmt.Sprintf("%q stands as %q on paper: the typeface there has the letters of Latin scripts, Greek, Cyrillic, "+
+			"Armenian and Georgian, but not all of these; give a name in letters that it has", name, drawing.Printable(name)))
+	}
+	return out
+}

@@ -1,0 +1,151 @@
+package words
+
+import (
+	"fmt"
+	"strings"
+	"time"
+	"unicode"
+	"unicode/utf8"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/words/reason"
+	"ellwand/fabric"
+)
+
+// PieceOfCloth gives the size of a piece of cloth, or of each of the remnants
+// that are asked about together.
+func PieceOfCloth(work *job.Work, a app.RemnantAnswer) string {
+	if len(a.Offcuts) == 0 {
+		return fmt.Sprintf("%s wide, %s", work.Format(a.Cloth.Width), lengthAndUsable(work, a))
+	}
+	var out []string
+	for i, o := range a.Offcuts {
+		width, length := o.Width, o.Length
+		if len(o.Outline) > 0 {
+			box := o.Outline.Bound()
+			width, length = box.Max[1]-box.Min[1], box.Max[0]-box.Min[0]
+		}
+		out = append(out, fmt.Sprintf("%s (%s wide, %s long)", a.Row[i].Name, work.Format(width), work.FormatLong(length)))
+	}
+	return strings.Join(out, " and ")
+}
+
+// lengthAndUsable gives the length, and what is left of it to lay on.
+func lengthAndUsable(work *job.Work, a app.RemnantAnswer) string {
+	text := work.FormatLong(a.Length) + " long"
+	if a.Length-a.Fit.Usable < 0.5 {
+		return text
+	}
+	return fmt.Sprintf("%s (%s to lay on)", text, work.FormatLong(max(0, a.Fit.Usable)))
+}
+
+// IsEnough answers whether a remnant is enough, looked for in so much time.
+func IsEnough(a app.RemnantAnswer, budget time.Duration) string {
+	switch a.Fit.Answer {
+	case fabric.Enough:
+		return "yes, it is enough."
+	case fabric.TooLittle:
+		return "no, it cannot be."
+	}
+	return fmt.Sprintf("not found within %g s, nor proven impossible.", budget.Seconds())
+}
+
+// Evidence for the answer, and what would make it fit, each a line.
+func Evidence(work *job.Work, a app.RemnantAnswer) []string {
+	var out []string
+	switch a.Fit.Answer {
+	case fabric.Enough:
+		out = enough(work, a)
+	case fabric.TooLittle:
+		out = []string{capital(reason.Once(a.Fit.Proof)) + "."}
+	default:
+		out = []string{closest(work, a)}
+	}
+	if len(a.Tried) > 0 {
+		out = append(out, ways(work, a)...)
+	}
+	return out
+}
+
+func enough(work *job.Work, a app.RemnantAnswer) []string {
+	plan, spare := a.Fit.Plan, a.Fit.Spare
+	if len(a.Row) > 0 {
+		return append(fromEach(a), plan.Notes...)
+	}
+	out := []string{fmt.Sprintf("Lay it %s; the pieces take %s.", plan.Lay.Way(), work.FormatLong(plan.Taken))}
+	for _, why := range a.Fit.Reasons {
+		out = append(out, fmt.Sprintf("Not %s: %s.", why.Lay.Way(), reason.Once(why.Why)))
+	}
+	switch {
+	case spare.Length*spare.Width == 0:
+		out = append(out, "Nothing is left over in one piece.")
+	default:
+		out = append(out, fmt.Sprintf("Left over: a clean end of %s over the whole width. The largest free rectangle is %s along by %s across; "+
+			"it begins %s from the cut end and %s from the edge.",
+			work.Format(spare.CleanEnd), work.Format(spare.Length), work.Format(spare.Width), work.Format(spare.X), work.Format(spare.Y)))
+	}
+	return append(out, plan.Notes...)
+}
+
+// fromEach says what is cut from each of several remnants.
+func fromEach(a app.RemnantAnswer) []string {
+	out := []string{fmt.Sprintf("Lay each %s.", a.Fit.Plan.Lay.Way())}
+	for _, place := range a.Row {
+		var names []string
+		for _, piece := range a.Fit.Plan.Pieces {
+			if x := piece.Outline.Bound().Center()[0]; x > place.From && x < place.To {
+				names = append(names, piece.Name)
+			}
+		}
+		if len(names) == 0 {
+			names = []string{"nothing"}
+		}
+		out = append(out, fmt.Sprintf("From %s: %s.", place.Name, strings.Join(names, ", ")))
+	}
+	return out
+}
+
+// closest says which pieces stick out, and by how much.
+func closest(work *job.Work, a app.RemnantAnswer) string {
+	plan := a.Fit.Plan
+	if len(plan.Pieces) == 0 {
+		return "The search was ended before its first layout."
+	}
+	const most = 3
+	var out []string
+	for i, over := range a.Fit.Over {
+		if i == most {
+			out = append(out, fmt.Sprintf("%d more by less", len(a.Fit.Over)-most))
+			break
+		}
+		out = append(out, fmt.Sprintf("%s by %s", over.Name, work.Format(over.By)))
+	}
+	return fmt.Sprintf("The closest try, laid %s, takes %s, which is %s too much; over the end stick out: %s.",
+		plan.Lay.Way(), work.FormatLong(plan.Taken), work.Format(plan.Taken-a.Fit.Usable), strings.Join(out, ", "))
+}
+
+func ways(work *job.Work, a app.RemnantAnswer) []string {
+	if len(a.Ways) == 0 {
+		out := []string{"Nothing that was tried made it fit:"}
+		for _, what := range a.Tried {
+			out = append(out, "  "+what)
+		}
+		return out
+	}
+	out := []string{"It would fit, in the order of least harm, if you"}
+	for i, way := range a.Ways {
+		out = append(out, fmt.Sprintf("  %d. %s (laid %s, takes %s)",
+			i+1, way.Change.Say(way.By, work.Format), way.Fit.Plan.Lay.Way(), work.FormatLong(way.Fit.Plan.Taken)))
+	}
+	return out
+}
+
+// capital makes the first letter of a sentence one.
+func capital(text string) string {
+	first, size := utf8.DecodeRuneInString(text)
+	if size == 0 {
+		return text
+	}
+	return string(unicode.ToUpper(first)) + text[size:]
+}
