@@ -7,7 +7,7 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/nest/internal/bounds"
+	"ellwand/nest/bound/internal/proof"
 	"ellwand/nest/layout"
 )
 
@@ -15,14 +15,14 @@ import (
 // within Tolerance: the best of the area, the longest piece, the pieces that
 // cannot lie side by side, the pieces that are pinned to an edge, and the
 // lengths on which the pieces, laid across, would need more than the width.
-// See the package bounds for the proofs. It is 0 for sheets, and for a problem
+// See the package proof. It is 0 for sheets, and for a problem
 // that Check refuses.
 func Length(p layout.Problem) float64 {
 	if len(p.Sheets) > 0 || p.Check() != nil {
 		return 0
 	}
 	pieces := boundPieces(p)
-	return tooShort(p, bounds.Length(strip(p), pieces), pieces)
+	return tooShort(p, proof.Length(strip(p), pieces), pieces)
 }
 
 // Lengths above a bound on which pieces are tried across: so many, evenly up to
@@ -39,11 +39,11 @@ const (
 // not to fit because, with x and y exchanged, they need more than the width;
 // or the bound that is known. What does not fit on a length fits on no shorter
 // one, so that every proof counts by itself.
-func tooShort(p layout.Problem, known float64, pieces []bounds.Piece) float64 {
+func tooShort(p layout.Problem, known float64, pieces []proof.Piece) float64 {
 	proven := func(length float64) bool {
 		on := p
 		on.Length = length * (1 + 2*layout.Tolerance)
-		return bounds.Length(crossed(on), crossedPieces(pieces, on.Length)) > p.Width*(1+2*layout.Tolerance)
+		return proof.Length(crossed(on), crossedPieces(pieces, on.Length)) > p.Width*(1+2*layout.Tolerance)
 	}
 	if len(p.Items) > mostAcross {
 		return known
@@ -91,10 +91,10 @@ func Misfit(p layout.Problem) string {
 	if len(p.Sheets) > 0 {
 		on.Zones = nil
 	}
-	if long := bounds.Length(strip(on), boundPieces(on)); long > on.Length*(1+2*layout.Tolerance) {
+	if long := proof.Length(strip(on), boundPieces(on)); long > on.Length*(1+2*layout.Tolerance) {
 		return fmt.Sprintf("the pieces cannot be laid shorter than %.6g on this width, and the sheet is %.6g long", long, on.Length)
 	}
-	if wide := bounds.Length(crossed(on), crossedPieces(boundPieces(on), on.Length)); wide > on.Width*(1+2*layout.Tolerance) {
+	if wide := proof.Length(crossed(on), crossedPieces(boundPieces(on), on.Length)); wide > on.Width*(1+2*layout.Tolerance) {
 		return fmt.Sprintf("the pieces cannot be laid narrower than %.6g on this length, and the sheet is %.6g wide", wide, on.Width)
 	}
 	return ""
@@ -152,16 +152,16 @@ func tooMuch(p layout.Problem) string {
 	return fmt.Sprintf("the pieces have %.2f %% more area than there is to lay them on", 100*(need/have-1))
 }
 
-func strip(p layout.Problem) bounds.Strip {
-	return bounds.Strip{Width: p.Width, Gap: p.Gap, Reach: layout.Tolerance * p.Height(), Zones: p.Zones}
+func strip(p layout.Problem) proof.Strip {
+	return proof.Strip{Width: p.Width, Gap: p.Gap, Reach: layout.Tolerance * p.Height(), Zones: p.Zones}
 }
 
 // boundPieces turns every item in the ways that the width allows.
-func boundPieces(p layout.Problem) []bounds.Piece {
+func boundPieces(p layout.Problem) []proof.Piece {
 	isOnLattice := slices.ContainsFunc(p.Items, func(i layout.Item) bool { return i.PeriodX > 0 || i.PeriodY > 0 })
-	pieces := make([]bounds.Piece, len(p.Items))
+	pieces := make([]proof.Piece, len(p.Items))
 	for i, item := range p.Items {
-		piece := bounds.Piece{
+		piece := proof.Piece{
 			Copies: item.Copies, Tilts: item.Tilt > 0,
 			Area: layout.Area(layout.Corners(item.Outline)), Least: math.Inf(1),
 		}
@@ -173,7 +173,7 @@ func boundPieces(p layout.Problem) []bounds.Piece {
 			piece.Least = min(piece.Least, leastEnd(item, turn))
 			outline := layout.Corners(layout.Turned(item.Outline, turn.Degrees, turn.Mirrored))
 			if isOnLattice {
-				piece.Turns = append(piece.Turns, bounds.Turned{Outline: outline, Pin: pinEdge[turn.Pin],
+				piece.Turns = append(piece.Turns, proof.Turned{Outline: outline, Pin: pinEdge[turn.Pin],
 					Period: [2]float64{item.PeriodX, item.PeriodY}, Offset: [2]float64{turn.OffsetX, turn.OffsetY}})
 			}
 			// Mirror images in x or y have the same sections; only where they are
@@ -208,11 +208,11 @@ func leastEnd(item layout.Item, turn layout.Turn) float64 {
 	return max(extent, first+low+extent)
 }
 
-var pinEdge = map[layout.Pin]bounds.Pin{layout.PinNone: bounds.Free, layout.PinLow: bounds.Low, layout.PinHigh: bounds.High}
+var pinEdge = map[layout.Pin]proof.Pin{layout.PinNone: proof.Free, layout.PinLow: proof.Low, layout.PinHigh: proof.High}
 
 // crossed is the sheet with x and y exchanged.
-func crossed(p layout.Problem) bounds.Strip {
-	strip := bounds.Strip{Width: p.Length, Gap: p.Gap, Reach: layout.Tolerance * p.Height()}
+func crossed(p layout.Problem) proof.Strip {
+	strip := proof.Strip{Width: p.Length, Gap: p.Gap, Reach: layout.Tolerance * p.Height()}
 	for _, zone := range p.Zones {
 		strip.Zones = append(strip.Zones, exchanged(zone))
 	}
@@ -222,14 +222,14 @@ func crossed(p layout.Problem) bounds.Strip {
 // crossedPieces exchanges x and y of every outline that is no longer than the
 // sheet. Their pins say nothing then, and the least extents have been looked
 // at.
-func crossedPieces(pieces []bounds.Piece, length float64) []bounds.Piece {
+func crossedPieces(pieces []proof.Piece, length float64) []proof.Piece {
 	isTooLong := func(outline orb.Ring) bool {
 		box := outline.Bound()
 		return box.Max[0]-box.Min[0] > length*(1+layout.Tolerance)
 	}
-	out := make([]bounds.Piece, len(pieces))
+	out := make([]proof.Piece, len(pieces))
 	for i, piece := range pieces {
-		out[i] = bounds.Piece{Copies: piece.Copies, Tilts: piece.Tilts, Area: piece.Area}
+		out[i] = proof.Piece{Copies: piece.Copies, Tilts: piece.Tilts, Area: piece.Area}
 		for _, outline := range piece.Outlines {
 			if !isTooLong(outline) {
 				out[i].Outlines = append(out[i].Outlines, exchanged(outline))
@@ -237,7 +237,7 @@ func crossedPieces(pieces []bounds.Piece, length float64) []bounds.Piece {
 		}
 		for _, t := range piece.Turns {
 			if !isTooLong(t.Outline) {
-				out[i].Turns = append(out[i].Turns, bounds.Turned{Outline: exchanged(t.Outline),
+				out[i].Turns = append(out[i].Turns, proof.Turned{Outline: exchanged(t.Outline),
 					Period: [2]float64{t.Period[1], t.Period[0]}, Offset: [2]float64{t.Offset[1], t.Offset[0]}})
 			}
 		}

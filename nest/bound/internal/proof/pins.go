@@ -1,4 +1,4 @@
-package bounds
+package proof
 
 import (
 	"math"

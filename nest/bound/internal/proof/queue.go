@@ -1,4 +1,4 @@
-package bounds
+package proof
 
 import (
 	"math"
@@ -6,15 +6,6 @@ import (
 
 	"github.com/paulmach/orb"
 )
-
-// Turned is a piece in one of its turns, in the frame of its reference point.
-type Turned struct {
-	Outline orb.Ring
-	Pin     Pin
-	// Period of the lattice that the reference point keeps to along the strip
-	// and across it, from Offset on; 0 for none.
-	Period, Offset [2]float64
-}
 
 // byQueue bounds the length by the pieces that all meet one line along the
 // strip, where they lie one behind the other: each stretch of the line that is
@@ -59,10 +50,6 @@ func spread(list []float64, most int) []float64 {
 		out[i] = list[i*len(list)/most]
 	}
 	return out
-}
-
-func (p Piece) isOnLattice() bool {
-	return !p.Tilts && slices.ContainsFunc(p.Turns, func(t Turned) bool { return t.Period[0] > 0 })
 }
 
 // queue of pieces on one line.
