@@ -1,6 +1,0 @@
-package verify
-
-import "flag"
-
-// The random tests draw the same cases each time; -rapid.seed draws others.
-func init() { _ = flag.Set("rapid.seed", "1") }
