@@ -11,7 +11,7 @@ import (
 )
 
 // allowances are the usual seam allowances in mm by the name of a seam
-// (common practice). A seam with 0 here takes that of "seams".
+// [source.CommonPractice]. A seam with 0 here takes that of "seams".
 var allowances = []struct {
 	name string
 	mm   float64

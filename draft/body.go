@@ -9,7 +9,8 @@ import (
 	"ellwand/draft/construct"
 )
 
-// Measurement is a body measurement, by its term in ISO 8559-1.
+// Measurement is a body measurement, by its term in ISO 8559-1
+// [source.ISO8559].
 type Measurement string
 
 // The measurements that blocks are drafted from.
@@ -37,7 +38,7 @@ const (
 
 // limits are what a measurement of a body can be, of a child of a metre or a
 // grown body, in mm: wide enough for any body, narrow enough to catch a slip of
-// the unit (common practice).
+// the unit [source.CommonPractice].
 var limits = []struct {
 	name        Measurement
 	least, most float64

@@ -50,12 +50,12 @@ func (r Request) derive(body Body, name Measurement) (value float64, rule constr
 		}
 		return byBust, rule, err
 	}
-	return r.deriveFrom(body, name, source(body, name))
+	return r.deriveFrom(body, name, girthFor(body, name))
 }
 
-// source is the girth that a measurement is derived from: below the waist the
+// girthFor is the girth that a measurement is derived from: below the waist the
 // hip girth, above it the bust girth.
-func source(body Body, name Measurement) Measurement {
+func girthFor(body Body, name Measurement) Measurement {
 	switch name {
 	case WaistToHip, BodyRise, OutsideLegLength:
 		if _, given := body[HipGirth]; given {
@@ -72,7 +72,7 @@ var upright = []Measurement{BackNeckPointToWaist, ScyeDepth, ShoulderToWrist, Wa
 // deriveFrom reads a measurement from the table of the request for a girth.
 // What runs along the body goes with its height, where that is known: as the
 // row of the table has it for that height, or in proportion to the height that
-// the whole table is for (common practice).
+// the whole table is for [source.CommonPractice].
 func (r Request) deriveFrom(body Body, name, girth Measurement) (float64, construct.Sentence, error) {
 	table, whose := r.derivingTable()
 	height, tall := body[Height]

@@ -15,7 +15,7 @@ type lowerBody struct{ waist, hip, waistToHip float64 }
 
 // lowerBody measures the body at a waist seam that lies below the natural
 // waist by the depth of a shaped waistband. Between waist and hip the girth
-// grows evenly (common practice).
+// grows evenly [source.CommonPractice].
 func (g *garment) lowerBody() (lowerBody, error) {
 	b, by := g.result.Body, g.bandDepth()
 	full := lowerBody{b[WaistGirth], b[HipGirth], b[WaistToHip]}

@@ -18,7 +18,7 @@ type Row struct {
 	// more does no harm.
 	Least, Most float64
 	// Normal says what is normal and where that is from: "0.5 to 1 cm longer,
-	// eased in (common practice)".
+	// eased in [source.CommonPractice]".
 	Normal construct.Sentence
 	// Sound is false when the difference is outside the normal range.
 	Sound bool

@@ -10,7 +10,7 @@ import (
 	"sync"
 )
 
-// tableFiles hold the published size tables, each with its source in the head.
+// tableFiles hold the size tables, each with its source in the head.
 //
 //go:embed tables/*.csv
 var tableFiles embed.FS
@@ -18,7 +18,7 @@ var tableFiles embed.FS
 // tableNames in the order in which they are offered.
 var tableNames = []string{"women", "misses", "men", "children"}
 
-// table is a published size table.
+// table is a size table.
 type table struct {
 	sizes []string
 	// rows hold a value for each size, in mm.
@@ -85,7 +85,7 @@ func Tables() []string { return slices.Clone(tableNames) }
 // Sizes lists the sizes of a table; none for a table that is unknown.
 func Sizes(name string) []string { return slices.Clone(tables()[name].sizes) }
 
-// Size returns the body of a size of a published table: "women" (the handbook
+// Size returns the body of a size of a table: "women" (the handbook
 // table, sizes 6 to 24) or "misses" (ASTM D5585-11e1, sizes 00 to 20, girths
 // only), "men" (by chest girth, 88 to 120) or "children" (by height, 98 to 152),
 // both from memory. The error names the tables or sizes that there are.
@@ -112,7 +112,7 @@ func unknownTable(name string) error {
 // at reads a row of the table for a value of another row: in proportion between
 // two sizes, and carried on beyond the ends at the pace of the last two; for a
 // girth above that of the largest size the frame of the body, unlike its
-// girths, grows half as fast (common practice). ok is false when the table has
+// girths, grows half as fast [source.CommonPractice]. ok is false when the table has
 // no such row.
 func (t table) at(name, by Measurement, known float64) (value float64, ok bool) {
 	row, steps := t.rows[name], t.rows[by]

@@ -7,7 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// Values of the published tables (their sources are in the tables' heads).
+// Values of the tables (their sources are in the tables' heads).
 func TestSizesOfThePublishedTables(t *testing.T) {
 	for _, c := range []struct {
 		table, size string

@@ -5,14 +5,14 @@ import (
 
 	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
+	"ellwand/pieces/source"
 )
 
-// matching is how far two seams that are sewn edge to edge may differ, in mm
-// (common practice: less than a tape shows).
-const matching = 2
+// matching is how far two seams that are sewn edge to edge may differ, in mm.
+const matching = construct.Matching
 
 // noLimit stands for the most where longer does no harm.
-const noLimit = 10000
+const noLimit = construct.NoLimit
 
 // report compares every pair of seams that are sewn together, and every seam
 // that fits the body.
@@ -36,10 +36,10 @@ func (g *garment) bodiceRows() []Row {
 	front, back, body := g.bodice.Front, g.bodice.Back, g.result.Body
 	rows := []Row{
 		compare("bust line", "front and back", 2*g.bodice.BustWidth, "bust girth", body[BustGirth],
-			g.bodice.BustEase-matching, g.bodice.BustEase+matching, construct.Say("%s of bust ease, as drafted: 10 cm in a close fit, 14 cm easy, 16 to 20 cm in a shirt (common practice)", construct.Length(g.bodice.BustEase))),
+			g.bodice.BustEase-matching, g.bodice.BustEase+matching, construct.Say("%s of bust ease, as drafted: 10 cm in a close fit, 14 cm easy, 16 to 20 cm in a shirt (%s)", construct.Length(g.bodice.BustEase), source.CommonPractice)),
 		g.shoulderRow(seam(back, "shoulder"), seam(front, "shoulder")),
 		compare("side", "front side", seam(front, "side"), "back side", seam(back, "side"),
-			-matching, matching, construct.Say("equal (common practice)")),
+			-matching, matching, construct.Say("equal (%s)", source.CommonPractice)),
 		g.neckRow(2 * (seam(front, "neck") + seam(back, "neck"))),
 	}
 	rows = append(rows, g.panelRows()...)
@@ -52,24 +52,24 @@ func (g *garment) bodiceRows() []Row {
 			g.bodice.WaistEase-matching, noLimit, construct.Say("as wide as the bust line: it does not fit the waist")))
 	}
 	return append(rows, compare("waist", "waist seam, darts closed", waist, "waist girth", body[WaistGirth],
-		min(20, g.bodice.WaistEase)-matching/2., max(40, g.bodice.WaistEase)+matching/2., construct.Say("2 to 4 cm of ease in a fitted bodice (common practice), or the ease that was asked for")))
+		min(20, g.bodice.WaistEase)-matching/2., max(40, g.bodice.WaistEase)+matching/2., construct.Say("2 to 4 cm of ease in a fitted bodice (%s), or the ease that was asked for", source.CommonPractice)))
 }
 
 // shoulderRow sets the back shoulder against the front: eased in, or with a
 // dart that leaves it as long.
 func (g *garment) shoulderRow(back, front float64) Row {
 	if g.Bodice.Method == bodice.Proportional {
-		return compare("shoulder", "back shoulder, its dart closed", back, "front shoulder", front, -matching, matching, construct.Say("equal (common practice)"))
+		return compare("shoulder", "back shoulder, its dart closed", back, "front shoulder", front, -matching, matching, construct.Say("equal (%s)", source.CommonPractice))
 	}
-	return compare("shoulder", "back shoulder", back, "front shoulder", front, 0, 10, construct.Say("the back 0 to 1 cm longer, eased in (common practice)"))
+	return compare("shoulder", "back shoulder", back, "front shoulder", front, 0, 10, construct.Say("the back 0 to 1 cm longer, eased in (%s)", source.CommonPractice))
 }
 
 // belowRows set a bodice that goes on below the waist against the body.
 func (g *garment) belowRows() []Row {
 	body := g.result.Body
 	return []Row{
-		compare("waist", "width at the waist, darts closed", g.bodice.WaistWidth, "waist girth", body[WaistGirth], min(20, g.bodice.WaistEase)-matching/2., noLimit, construct.Say("2 cm of ease or more (common practice)")),
-		compare("hip line", "width all round", g.bodice.HipWidth, "hip girth", body[HipGirth], 20, noLimit, construct.Say("2 cm of ease or more (common practice)")),
+		compare("waist", "width at the waist, darts closed", g.bodice.WaistWidth, "waist girth", body[WaistGirth], min(20, g.bodice.WaistEase)-matching/2., noLimit, construct.Say("2 cm of ease or more (%s)", source.CommonPractice)),
+		compare("hip line", "width all round", g.bodice.HipWidth, "hip girth", body[HipGirth], 20, noLimit, construct.Say("2 cm of ease or more (%s)", source.CommonPractice)),
 	}
 }
 
@@ -83,10 +83,10 @@ func (g *garment) neckRow(length float64) Row {
 	if g.Bodice.Method == bodice.Proportional {
 		return compare("neck", "neck seam", length, "neck base girth", body, 0, 25, construct.Say("0 to 2.5 cm longer than the body, as the neck is a proportion of the bust"))
 	}
-	return compare("neck", "neck seam", length, "neck base girth", body, 0, 15, construct.Say("0 to 1.5 cm longer than the body (common practice)"))
+	return compare("neck", "neck seam", length, "neck base girth", body, 0, 15, construct.Say("0 to 1.5 cm longer than the body (%s)", source.CommonPractice))
 }
 
-// headVerdict says what the ease of a sleeve head suits (common practice).
+// headVerdict says what the ease of a sleeve head suits [source.CommonPractice].
 func headVerdict(ease float64) construct.Sentence {
 	switch {
 	case ease <= 15:

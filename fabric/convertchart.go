@@ -21,9 +21,9 @@ var chartColumns = []chartColumn{
 }
 
 // chartEighths is the extension-service fabric conversion chart, in eighths
-// of a yard; each row is the same garment in the widths of chartColumns
-// (Rutgers Cooperative Extension, as reprinted at sewwithsarah.com, "Fabric
-// conversion chart").
+// of a yard; each row is the same garment in the widths of chartColumns (as
+// reprinted at sewwithsarah.com, "Fabric conversion chart")
+// [source.ConversionChart].
 var chartEighths = [][]int{
 	{14, 12, 12, 11, 10, 9, 8, 7},
 	{16, 14, 14, 13, 12, 11, 10, 9},
@@ -80,7 +80,7 @@ type ConversionRequest struct {
 type Conversion struct {
 	// Length in mm, not yet rounded to the step of a shop.
 	Length float64
-	// ByChart says that the published chart covers both widths and the
+	// ByChart says that the chart covers both widths and the
 	// length; otherwise the length is that of equal area with AreaMargin.
 	ByChart bool
 	// FromColumn, ToColumn and Row (from 1) are where it stands in the chart;
@@ -96,7 +96,10 @@ type Conversion struct {
 	Why   []string
 }
 
-// Convert converts a known amount of cloth to another width: by the published
+// FromChart says that something of it was read from the chart or its note.
+func (c Conversion) FromChart() bool { return c.ByChart || c.Added > 0 }
+
+// Convert converts a known amount of cloth to another width: by the
 // conversion chart where that covers, otherwise by area with a margin. In the
 // chart a length between two rows counts as the longer. It is what can be said
 // without the pieces; a lay of them says it better.

@@ -14,7 +14,7 @@ import (
 // be narrower by twice the tolerance or end some tenths of a mm later. The
 // piece must pass Check.
 //
-// The rules, common practice in the trade:
+// The rules, those of the trade [source.CommonPractice]:
 //
 //  1. Every edge keeps its full allowance along its whole length.
 //  2. Mitre: where two edges meet at an outward corner, both cutting lines run

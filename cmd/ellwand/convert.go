@@ -26,9 +26,9 @@ func newConvert(e *env) *cobra.Command {
 		Use:   "convert LENGTH --from WIDTH --to WIDTH",
 		Short: "Convert a known amount of cloth to another width",
 		Long: `Convert says how much cloth of another width to buy when the amount for one
-width is known, from a pattern's envelope for instance. Where the published
-fabric conversion chart covers, it reads the chart; elsewhere it reckons equal
-area with a margin, and says so. Both are rules of thumb: an estimate lays the
+width is known, from a pattern's envelope for instance. Where the fabric
+conversion chart of an extension service covers, it reads the chart; elsewhere
+it reckons equal area with a margin, and says so. Both are rules of thumb: an estimate lays the
 pieces themselves.`,
 		Example: `  ellwand convert 2 1/4 yd --from 45in --to 60in
   ellwand convert 2.10m --from 115cm --to 150cm --nap`,

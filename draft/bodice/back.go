@@ -10,7 +10,7 @@ import (
 )
 
 // neckRise is how far the neck point lies above the back neck point: a
-// twenty-fifth of the neck girth (common practice: a fifth of the neck width).
+// twenty-fifth of the neck girth ([source.CommonPractice]: a fifth of the neck width).
 func (f figures) neckRise() float64 { return f.NeckBase / 25 }
 
 // backUpper is the back above the waist.
@@ -36,7 +36,7 @@ func (b backUpper) shoulderEdges() []pieces.Edge {
 }
 
 // backShoulderEase is how much longer the back shoulder is, eased onto the
-// front over the shoulder blade (common practice: 0.5 to 1 cm).
+// front over the shoulder blade ([source.CommonPractice]: 0.5 to 1 cm).
 const backShoulderEase = 5
 
 func (f figures) backUpper(s *construct.Sheet, armhole float64) backUpper {
@@ -49,11 +49,11 @@ func (f figures) backUpper(s *construct.Sheet, armhole float64) backUpper {
 	bust := s.Up(b.waist, f.bustLine, "the bust line: back neck point to waist less scye depth and 5 mm")
 
 	// The neck is a fifth of the neck girth wide and a twenty-fifth high
-	// (common practice).
+	// [source.CommonPractice].
 	shoulderLevel := s.Up(b.nape, f.neckRise(), "a twenty-fifth of the neck girth")
 	b.neck = s.Right(shoulderLevel, f.NeckBase/5, "the neck point: a fifth of the neck girth")
 
-	// The back shoulder falls 1 in 3, about 18 degrees (common practice).
+	// The back shoulder falls 1 in 3, about 18 degrees [source.CommonPractice].
 	b.tip = s.Slope(b.neck, f.Shoulder+backShoulderEase, 1./3, "the shoulder tip, falling 1 in 3: shoulder length and 5 mm to ease in")
 
 	b.beside = b.tip

@@ -48,21 +48,21 @@ func reckon(m Measures, o Options) (figures, error) {
 	f.waist = m.Waist/2 + f.waistEase/2
 
 	// The bust line lies 5 mm below the scye depth, so that the armhole does
-	// not cut (common practice); the underarm lies lower as the fit is looser.
+	// not cut [source.CommonPractice]; the underarm lies lower as the fit is looser.
 	f.bustLine = m.BackNeckPointToWaist - m.ScyeDepth - 5
 	f.underarm = f.bustLine - usualArmholeDrop(o.Fit) - o.ArmholeDrop
 
 	// A twentieth of the bust ease goes across each half of the back, a
-	// thirtieth across the front: arms reach forward (common practice).
+	// thirtieth across the front: arms reach forward [source.CommonPractice].
 	f.acrossBack = m.AcrossBack/2 + f.bustEase/20
 	f.acrossFront = m.AcrossFront/2 + f.bustEase/30
 
 	// Half the distance of the bust points: a tenth of the bust and 3 mm
-	// (common practice).
+	// [source.CommonPractice].
 	f.bustPoint = m.Bust/10 + 3
 
-	// The handbook table's bust dart: 76 mm at bust 92 cm, 6 mm more or less
-	// every 4 cm; 1 mm every cm above bust 104 cm.
+	// The bust dart of the women's table [source.Aldrich]: 76 mm at bust 92 cm,
+	// 6 mm more or less every 4 cm; 1 mm every cm above bust 104 cm.
 	if o.Shaping != NoDart {
 		f.bustDart = 76 + 0.15*(min(m.Bust, 1040)-920) + 0.1*max(0, m.Bust-1040)
 	}
@@ -72,7 +72,7 @@ func reckon(m Measures, o Options) (figures, error) {
 	return f, f.check()
 }
 
-// usualBustEase is common practice.
+// usualBustEase of a fit, in mm [source.CommonPractice].
 func usualBustEase(fit Fit) float64 {
 	switch fit {
 	case Easy:
@@ -83,7 +83,8 @@ func usualBustEase(fit Fit) float64 {
 	return 100
 }
 
-// usualWaistEase is common practice: 2 to 4 cm in a fitted bodice.
+// usualWaistEase of a fit, in mm: 2 to 4 cm in a fitted bodice
+// [source.CommonPractice].
 func usualWaistEase(fit Fit) float64 {
 	if fit == Close {
 		return 30
@@ -91,7 +92,7 @@ func usualWaistEase(fit Fit) float64 {
 	return 40
 }
 
-// usualArmholeDrop lowers the underarm of a looser bodice (common practice).
+// usualArmholeDrop lowers the underarm of a looser bodice [source.CommonPractice].
 func usualArmholeDrop(fit Fit) float64 {
 	switch fit {
 	case Easy:
@@ -102,7 +103,8 @@ func usualArmholeDrop(fit Fit) float64 {
 	return 0
 }
 
-// leastSide is the shortest side seam that can still be shaped, in mm.
+// leastSide is the shortest side seam that can still be shaped, in mm
+// [source.OwnChoice].
 const leastSide = 50
 
 func (f figures) check() error {

@@ -8,7 +8,7 @@ import (
 )
 
 // dartShort is how far before the bust point a dart ends, so that it does not
-// make a peak there (common practice: 2 to 3 cm).
+// make a peak there ([source.CommonPractice]: 2 to 3 cm).
 const dartShort = 25
 
 // frontUpper is the front above the waist. The points of the shoulder and the
@@ -34,7 +34,7 @@ func (f figures) frontUpper(s *construct.Sheet) frontUpper {
 	}
 
 	// The front neck point lies above that of the back by a quarter of the
-	// bust dart: the way over the bust is longer (common practice).
+	// bust dart: the way over the bust is longer [source.CommonPractice].
 	rule := "the height of the back neck point's rise and a quarter of the bust dart"
 	if f.bustDart == 0 {
 		rule = "the height of the neck point on the back"
@@ -43,7 +43,7 @@ func (f figures) frontUpper(s *construct.Sheet) frontUpper {
 	u.neck = s.Right(top, 0.185*f.NeckBase, "the neck point: a fifth of the neck girth less 3 parts in 200")
 	u.centreNeck = s.Down(top, f.NeckBase/5, "the neck at the centre front: a fifth of the neck girth")
 
-	// The front shoulder falls 2 in 5, about 22 degrees (common practice).
+	// The front shoulder falls 2 in 5, about 22 degrees [source.CommonPractice].
 	u.tip = s.Slope(u.neck, f.Shoulder, 2./5, "the shoulder tip, falling 2 in 5: shoulder length")
 	if f.bustDart > 0 {
 		u.middle = s.Along(u.neck, u.tip, f.Shoulder/2, "the middle of the shoulder")
@@ -175,7 +175,7 @@ func (u frontUpper) shoulderDart(side, armhole pieces.Path) ([]pieces.Edge, piec
 }
 
 // armholeNotch is where the notch of an armhole with a dart lies: so much of
-// the way from the underarm to the dart.
+// the way from the underarm to the dart [source.OwnChoice].
 const armholeNotch = 0.7
 
 // armholeDart gives the edges from the waist to the neck with the bust dart

@@ -19,13 +19,14 @@ type below struct {
 }
 
 // Where the lower ends of waist darts lie, as shares of the waist to hip: the
-// seat is lower than the belly (common practice).
+// seat is lower than the belly [source.CommonPractice].
 const (
 	frontDartLow = 0.45
 	backDartLow  = 0.65
 )
 
-// mostBelow is the furthest that a bodice goes on below the waist, in mm.
+// mostBelow is the furthest that a bodice goes on below the waist, in mm
+// [source.OwnChoice].
 const mostBelow = 900
 
 func (o Options) hipEase(bustEase float64) float64 {

@@ -8,7 +8,8 @@ import (
 )
 
 // leastShoulder is the least of the shoulder that a widened neck leaves, and
-// leastBesideDart that between the neck and a shoulder dart, in mm.
+// leastBesideDart that between the neck and a shoulder dart, in mm
+// [source.OwnChoice].
 const (
 	leastShoulder   = 30
 	leastBesideDart = 15

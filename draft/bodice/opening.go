@@ -9,7 +9,7 @@ import (
 	"ellwand/pieces"
 )
 
-// The opening at the centre front or back, in mm (common practice): the
+// The opening at the centre front or back, in mm [source.CommonPractice]: the
 // extension is about as wide as a button, the facing reaches 6 cm in from the
 // edge.
 const (

@@ -9,14 +9,14 @@ import (
 
 // princessNotch is how far above and below the bust point the notches of a
 // princess seam lie; between them the side panel is eased over the bust, or
-// the seam is sewn edge to edge (common practice: 4 to 6 cm).
+// the seam is sewn edge to edge ([source.CommonPractice]: 4 to 6 cm).
 const princessNotch = 50
 
 // mostBustEase is the most that a side front panel is eased in over the bust,
-// in mm (common practice: 0 to 8).
+// in mm ([source.CommonPractice]: 0 to 8).
 const mostBustEase = 7
 
-// gentle is the pull of a gentle curve.
+// gentle is the pull of a gentle curve [source.OwnChoice].
 const gentle = 1. / 3
 
 // settled makes the options agree: a princess seam has its bust dart where it

@@ -13,11 +13,10 @@ import (
 // girth and back neck point to waist. All widths and the armhole are
 // proportions of the bust.
 //
-// Its formulas are those of the bodice block of Bunka Fashion College
-// (Fundamentals of Garment Design, Bunka Fashion Series, 2009), from memory,
-// down to the bust line. Three things are Ellwand's own: the armhole is drawn
-// square to its ends, the waist darts lie as in the other bodices, and there
-// is none at the centre back.
+// Its formulas are those of the bodice block of a fashion college
+// [source.Bunka], down to the bust line. Three things are Ellwand's own: the
+// armhole is drawn square to its ends, the waist darts lie as in the other
+// bodices, and there is none at the centre back.
 const (
 	proportionalBustEase  = 120.
 	proportionalWaistEase = 60.

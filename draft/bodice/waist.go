@@ -18,7 +18,7 @@ type shaping struct {
 	front, back float64
 }
 
-// The most that each means may take (common practice): a side seam that
+// The most that each means may take [source.CommonPractice]: a side seam that
 // slants more does not hang, a wider dart does not lie flat at its point.
 const (
 	mostTaper = 45.0
@@ -26,24 +26,33 @@ const (
 	mostFlare = 0.45 // for every mm of side seam
 )
 
-// shape shares out the difference between the bust line and the waist: a fifth
-// to each side seam, of the rest 55 parts of 100 to the front darts and 45 to
-// the back (common practice). A difference under 3 cm goes into the side
-// seams alone, as does what the waist is larger.
+// How the difference between the bust line and the waist is shared out: so much
+// to each side seam, of the rest so much to the front darts and what is left to
+// the back. The front has more, since the bust stands out further than the
+// shoulder blades [source.OwnChoice].
+const (
+	sideShare  = 0.2
+	frontShare = 0.55
+	// leastOver is the least difference, in mm, that needs darts.
+	leastOver = 30
+)
+
+// shape shares out the difference between the bust line and the waist. A small
+// one goes into the side seams alone, as does what the waist is larger.
 func (f figures) shape(straight bool) (shaping, error) {
 	over := f.half - f.waist
 	if straight {
 		over = min(0, over)
 	}
-	if over < 30 {
+	if over < leastOver {
 		if -over/2 > mostFlare*f.underarm {
 			return shaping{}, construct.Refuse("bodice: the waist girth of %s with %s of ease is too large for the bust girth of %s: the side seams would flare too far; measure both again, or give more bust ease", construct.Length(f.Waist), construct.Length(f.waistEase), construct.Length(f.Bust))
 		}
 		return shaping{taper: over / 2}, nil
 	}
-	s := shaping{taper: min(over/5, mostTaper)}
+	s := shaping{taper: min(sideShare*over, mostTaper)}
 	rest := over - 2*s.taper
-	s.front, s.back = 0.55*rest, 0.45*rest
+	s.front, s.back = frontShare*rest, (1-frontShare)*rest
 	if s.front*firstShare > mostDart {
 		return shaping{}, construct.Refuse("bodice: the waist girth of %s is too small for the bust girth of %s: the darts would be wider than %s; measure both again, or let the waist hang straight", construct.Length(f.Waist), construct.Length(f.Bust), construct.Length(mostDart))
 	}
@@ -127,7 +136,8 @@ func dartLevel(darts []waistDart) float64 {
 	return -(d.middle - d.width/2) * (d.width / 2 / d.apex) / 2
 }
 
-// firstShare is the first of two darts' share of what both take.
+// firstShare is the first of two darts' share of what both take
+// [source.OwnChoice].
 const firstShare = 0.6
 
 // dartWidths shares what the darts take among one dart, or two when one would
@@ -206,7 +216,7 @@ func (f figures) backApex(i int) float64 {
 }
 
 // sideDartDrop is how far below the underarm the side dart begins: 7 cm, or
-// less on a short side seam (common practice).
+// less on a short side seam [source.CommonPractice].
 func (f figures) sideDartDrop(side float64) float64 { return min(70, 0.45*side) }
 
 // sideAboveWaist is the length of a side seam above the waist.

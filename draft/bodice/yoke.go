@@ -9,7 +9,7 @@ import (
 
 // yoke cuts a back in two along a level line so far below the back neck point:
 // the back below and the yoke above it, in one on the fold and cut twice, so
-// that one lines the other (common practice).
+// that one lines the other [source.CommonPractice].
 func (f figures) yoke(s *construct.Sheet, o Options, b backUpper, whole pieces.Piece) (lower, yoke pieces.Piece, err error) {
 	level := b.nape.Y() - o.Yoke
 	least, most := b.nape.Y()-b.tip.Y()+15, b.nape.Y()-f.underarm-60

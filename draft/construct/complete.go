@@ -12,7 +12,7 @@ import (
 )
 
 // near is how far, in mm, a place may lie from a numbered point and be called
-// by its number: less than a pencil line.
+// by its number: less than a pencil line [source.OwnChoice].
 const near = 0.3
 
 // PointAt is the last numbered point at a place, and whether there is one.

@@ -17,7 +17,7 @@ import (
 //
 // Folded along the first leg the cloth of the dart lies under the seam beside
 // it, so the mouth runs from the leg as the mirror image of that seam, as far
-// as the middle of the dart, and back the same way (common practice).
+// as the middle of the dart, and back the same way [source.CommonPractice].
 func DartMouth(first, apex, second, seam orb.Point) pieces.Path {
 	leg := Direction(apex, first)
 	out := 2 * (seam[0]*leg[0] + seam[1]*leg[1])

@@ -51,7 +51,7 @@ func DartedSeam(seam string, from, leaving, to, arriving orb.Point, darts []Dart
 	return append(edges, Edge(last, Curve(from, leaving, gentle, to, arriving, gentle))), made
 }
 
-// gentle is the pull of a gentle curve.
+// gentle is the pull of a gentle curve [source.OwnChoice].
 const gentle = 1. / 3
 
 // EdgesLength is the length of a seam among edges, its darts closed.

@@ -7,7 +7,7 @@ import (
 )
 
 // rimSteps is in how many places each curve is measured when a line is drawn
-// beside it.
+// beside it [source.OwnChoice].
 const rimSteps = 6
 
 // RimAt is the smooth line at a distance to the right of a chain of paths, as

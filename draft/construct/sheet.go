@@ -81,7 +81,7 @@ func (s *Sheet) Up(from Point, by float64, rule string) Point {
 // Raised is Up, unless it is by nothing to speak of: then it is the point
 // itself.
 func (s *Sheet) Raised(from Point, by float64, rule string) Point {
-	const nothing = 0.05
+	const nothing = 0.05 // [source.OwnChoice]
 	if by < nothing {
 		return from
 	}

@@ -33,7 +33,7 @@ func isRectangle(c []place) bool {
 // Offset sets a point so far across and up or down from another.
 func (s *Sheet) Offset(from Point, at orb.Point, rule string) Point {
 	across, up := at[0]-from.X(), at[1]-from.Y()
-	// What rounds to nothing is left out.
+	// What rounds to nothing is left out [source.OwnChoice].
 	const none = 0.5
 	side, way := "right", "up"
 	if across < 0 {

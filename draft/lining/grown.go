@@ -8,7 +8,7 @@ import (
 )
 
 // cutVent leaves out the vent that is grown on to a centre back: the lining goes
-// straight down there, notched where its seam is left open (common practice). A
+// straight down there, notched where its seam is left open [source.CommonPractice]. A
 // piece without one stays whole.
 func (d *deriving) cutVent() {
 	top, edge, centre := d.index("vent top"), d.index("vent edge"), d.index("centre back")
@@ -28,7 +28,7 @@ func (d *deriving) cutVent() {
 }
 
 // cutFly leaves out the extension of a fly: the lining goes down the centre
-// front, notched where its seam is left open above (common practice).
+// front, notched where its seam is left open above [source.CommonPractice].
 func (d *deriving) cutFly() {
 	waist, fly, crotch := d.index("fly waist"), d.index("fly edge"), d.index("crotch")
 	if waist < 0 || fly < 0 || crotch < 0 {
@@ -44,7 +44,7 @@ func (d *deriving) cutFly() {
 }
 
 // cutCasing leaves out the casing of an elastic waist: the lining ends at the
-// waist, where it is caught in when the casing is folded down (common practice).
+// waist, where it is caught in when the casing is folded down [source.CommonPractice].
 func (d *deriving) cutCasing() {
 	casing, side, crotch := d.index("casing edge"), d.index("outside leg"), d.index("crotch")
 	fold := slices.IndexFunc(d.piece.Marks, func(m pieces.Mark) bool { return m.Name == "fold line of the casing" })

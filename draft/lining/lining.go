@@ -10,15 +10,16 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/source"
 )
 
 // Options of a lining.
 type Options struct {
 	// Shorter is how much shorter than the shell it ends at every hem; 20 mm is
-	// usual (common practice: 1.5 to 2.5 cm).
+	// usual ([source.CommonPractice]: 1.5 to 2.5 cm).
 	Shorter float64
 	// BackPleat is how far it is wider at the centre back, for a pleat of ease;
-	// 0 for none, 20 mm is usual (common practice). It lies on each half.
+	// 0 for none, 20 mm is usual [source.CommonPractice]. It lies on each half.
 	BackPleat float64
 }
 
@@ -102,7 +103,7 @@ func (d *deriving) addPleat(by float64) error {
 	edges := d.piece.Edges
 	before, after := (i+len(edges)-1)%len(edges), (i+1)%len(edges)
 	out := construct.Back(construct.Square(edges[i].Path.Tangent(0)))
-	const square = 0.01 // as a difference of unit directions
+	const square = 0.01 // as a difference of unit directions [source.OwnChoice]
 	into, from := edges[before].Path, edges[after].Path
 	if len(edges[i].Path) != 1 || construct.Distance(into.Tangent(into.Length()), out) > square || construct.Distance(from.Tangent(0), construct.Back(out)) > square {
 		return construct.Refuse("%s: its edges do not meet the centre back squarely, so that no pleat can be laid there; leave the back pleat out for it", d.piece.Name)
@@ -223,7 +224,7 @@ func (d *deriving) against(shell pieces.Piece) construct.Pairing {
 		if off := math.Abs(is - was); was > 0 && off > most+1e-6 {
 			most = off
 			worst = construct.Equal("lining to shell", d.piece.Name+", "+seam, is, shell.Name, was)
-			worst.Normal = construct.Say("equal on every seam but for what it is shorter or wider on purpose; the one that differs most is shown (common practice)")
+			worst.Normal = construct.Say("equal on every seam but for what it is shorter or wider on purpose; the one that differs most is shown (%s)", source.CommonPractice)
 		}
 	}
 	return worst

@@ -7,7 +7,7 @@ import (
 	"ellwand/pieces"
 )
 
-// A pocket bag in a side seam, in mm (common practice).
+// A pocket bag in a side seam, in mm [source.CommonPractice].
 const (
 	bagBeyond = 20 // it reaches beyond both ends of the opening
 	bagWidth  = 130

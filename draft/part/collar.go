@@ -10,7 +10,7 @@ import (
 )
 
 // collar is a straight collar: its half neck edge as long as half the neck
-// seam, its end slanting out to a point (common practice). It opens where the
+// seam, its end slanting out to a point [source.CommonPractice]. It opens where the
 // bodice does.
 func collar(m Measures, o Options, name string) (Block, error) {
 	neck := o.Length / 2

@@ -8,18 +8,20 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/source"
 )
 
 // combinedPull and combinedSide are how full the lower edge of a combined facing
 // swings at the centre line and at the side: more there, to keep clear of the
-// armhole.
+// armhole [source.OwnChoice].
 const (
 	combinedPull = 0.45
 	combinedSide = 0.6
 )
 
 // combinedShare of the front armhole is the most that such a facing is usually
-// deep, so that a child's leaves its armhole as wide a rim.
+// deep, so that a child's leaves its armhole as wide a rim
+// [source.OwnChoice].
 const combinedShare = 0.35
 
 // combinedFacing faces neck and armhole of a bodice without sleeves in one: a
@@ -45,7 +47,7 @@ func combinedFacing(m Measures, o Options, name string) (Block, error) {
 	block.combine(back, *m.Back, name+" back", depth)
 	a, b := block.Pieces[0], block.Pieces[1]
 	shoulder := construct.Equal("facing shoulder", b.Name, construct.SeamLength(b, "shoulder"), a.Name, construct.SeamLength(a, "shoulder"))
-	shoulder.Least, shoulder.Most, shoulder.Normal = 0, 10, construct.Say("the back 0 to 1 cm longer, eased in as on the bodice (common practice)")
+	shoulder.Least, shoulder.Most, shoulder.Normal = 0, 10, construct.Say("the back 0 to 1 cm longer, eased in as on the bodice (%s)", source.CommonPractice)
 	block.Pairings = append(block.Pairings, shoulder,
 		construct.Equal("facing side", a.Name, construct.SeamLength(a, "side"), b.Name, construct.SeamLength(b, "side")))
 	return block, nil

@@ -11,7 +11,7 @@ import (
 	"ellwand/pieces"
 )
 
-// Figures of a buttoned cuff and its slit, in mm (common practice).
+// Figures of a buttoned cuff and its slit, in mm [source.CommonPractice].
 const (
 	cuffRound    = 15  // the rounded corners of the cuff
 	usualSlit    = 100 // 8 to 12 cm
@@ -114,8 +114,8 @@ func (o Options) SlitLength() float64 {
 }
 
 // MarkSlit marks the slit of a placket on a sleeve, in place of one that is
-// there already: a quarter of the wrist in from the back underarm (common
-// practice). A sleeve without a wrist seam is left as it is.
+// there already: a quarter of the wrist in from the back underarm
+// [source.CommonPractice]. A sleeve without a wrist seam is left as it is.
 func MarkSlit(sleeve pieces.Piece, slit float64) pieces.Piece {
 	wrist, ok := sleeve.Edge("wrist")
 	if !ok {

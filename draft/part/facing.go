@@ -55,7 +55,8 @@ func (o Options) facingDepth(m Measures) float64 {
 	return depth
 }
 
-// shoulderLeft is the least of a shoulder seam that a facing leaves bare.
+// shoulderLeft is the least of a shoulder seam that a facing leaves bare, in mm
+// [source.OwnChoice].
 const shoulderLeft = 5
 
 // faceNeck draws one facing: the neck edge itself, as much of the shoulder as

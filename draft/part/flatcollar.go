@@ -11,7 +11,7 @@ import (
 
 // usualOverlap is how far front and back overlap at the shoulder tip, in mm, so
 // that the outer edge of a flat collar is a little short and lies close
-// (common practice: 1 to 2 cm; more makes it roll).
+// ([source.CommonPractice]: 1 to 2 cm; more makes it roll).
 const usualOverlap = 15
 
 // flatCollar is drawn on the bodice: front and back laid neck point to neck

@@ -41,7 +41,7 @@ type Block struct {
 	Figures []construct.Figure
 }
 
-// Usual eases and depths, in mm (common practice).
+// Usual eases and depths, in mm [source.CommonPractice].
 const (
 	waistbandEase    = 15 // 1 to 2 cm
 	WaistbandOverlap = 30 // what a waistband is longer, to button over
@@ -51,7 +51,7 @@ const (
 	collarPoint      = 0.2 // how far the point stands out, for each mm of depth
 )
 
-// usualDepth of each kind, in mm; 0 where it must be given.
+// usualDepth of each kind, in mm; 0 where it must be given [source.CommonPractice].
 var usualDepth = map[Kind]float64{
 	Collar: 70, NeckFacing: 60, Cuff: 60, Waistband: 30, ShapedWaistband: 50,
 	ShirtCollar: 45, FlatCollar: 60, MandarinCollar: 35, ButtonedCuff: 60, SleevePlacket: 20,
@@ -67,7 +67,7 @@ func (o Options) FinishedDepth() float64 {
 }
 
 // CuffLength is the finished length of a cuff around a wrist: 2 cm of ease and
-// 2 cm to button over (common practice).
+// 2 cm to button over [source.CommonPractice].
 func CuffLength(wrist float64) float64 { return wrist + cuffEase + cuffOverlap }
 
 // Draft drafts a part: one piece, or a front and a back. The error is a

@@ -10,7 +10,7 @@ import (
 	"ellwand/pieces"
 )
 
-// Figures of pockets, in mm (common practice).
+// Figures of pockets, in mm [source.CommonPractice].
 const (
 	usualPatch   = 130
 	patchHigher  = 15

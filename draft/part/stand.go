@@ -9,7 +9,7 @@ import (
 	"ellwand/pieces"
 )
 
-// Figures of standing collars, in mm (common practice).
+// Figures of standing collars, in mm [source.CommonPractice].
 const (
 	usualStand   = 30
 	standRise    = 12   // how far a stand rises from the shoulder to the opening: 1 to 1.5 cm

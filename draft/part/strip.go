@@ -10,7 +10,7 @@ import (
 	"ellwand/pieces"
 )
 
-// Figures of belts, ties and bias strips, in mm (common practice).
+// Figures of belts, ties and bias strips, in mm [source.CommonPractice].
 const (
 	beltBeyond    = 150 // how far a belt reaches beyond the waist
 	usualTie      = 800

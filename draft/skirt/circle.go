@@ -6,6 +6,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/source"
 )
 
 // ring is a circle skirt: what part of a whole ring it is, and in how many
@@ -16,6 +17,7 @@ type ring struct {
 	panels int
 }
 
+// rings of the circle skirts, as parts of a whole one [source.Geometry].
 var rings = map[Shape]ring{
 	FullCircle:         {"full circle", 1, 2},
 	ThreeQuarterCircle: {"three-quarter circle", 0.75, 2},
@@ -23,7 +25,8 @@ var rings = map[Shape]ring{
 	QuarterCircle:      {"quarter circle", 0.25, 1},
 }
 
-// circleHipEase is the least ease on the hip line of a circle skirt, in mm.
+// circleHipEase is the least ease on the hip line of a circle skirt, in mm
+// [source.CommonPractice].
 const circleHipEase = 20
 
 // WaistRadius of a circle skirt that is part (0 to 1) of a whole ring: the
@@ -58,7 +61,7 @@ func (f figures) circle() (Block, error) {
 	f.HipEase = circleHipEase
 	b.Pairings = []construct.Pairing{waistPairing("waist seam", b.Waist, f), {
 		Seam: "hip line", Of: "width all round", Length: hip, Against: "hip girth", Other: f.Hip,
-		Least: circleHipEase, Most: construct.NoLimit, Normal: construct.Say("2 cm of ease or more (common practice)"),
+		Least: circleHipEase, Most: construct.NoLimit, Normal: construct.Say("2 cm of ease or more (%s)", source.CommonPractice),
 	}}
 	return b, nil
 }

@@ -7,10 +7,11 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/source"
 )
 
 // backMore is how much wider each half of the back is than that of the front
-// on the hip line: the seat is fuller (common practice).
+// on the hip line, in mm: the seat is fuller [source.AldrichFromMemory].
 const backMore = 15
 
 // half is the front or the back of a darted skirt, half of it drawn.
@@ -53,7 +54,8 @@ func (f figures) fitted() (Block, error) {
 }
 
 // mostShift is how far the side seam may move from front to back to meet that
-// of a bodice, for each mm of the waist seam: 4 to 5 cm on a waist of 76 cm.
+// of a bodice, for each mm of the waist seam: 4 to 5 cm on a waist of 76 cm
+// [source.OwnChoice].
 const mostShift = 0.06
 
 // meetBodice moves the side seam until the front waist is as long as that of
@@ -203,7 +205,7 @@ func waistPairing(of string, length float64, f figures) construct.Pairing {
 	return construct.Pairing{
 		Seam: "waist", Of: of, Length: length, Against: "waist girth", Other: f.Waist,
 		Least: min(10, f.WaistEase) - 0.1, Most: max(20, f.WaistEase) + 0.1,
-		Normal: construct.Say("1 to 2 cm of ease in a skirt (common practice), or the ease that was asked for"),
+		Normal: construct.Say("1 to 2 cm of ease in a skirt (%s), or the ease that was asked for", source.CommonPractice),
 	}
 }
 
@@ -212,6 +214,6 @@ func (f figures) hipPairing(width float64) construct.Pairing {
 	return construct.Pairing{
 		Seam: "hip line", Of: "width all round", Length: width, Against: "hip girth", Other: f.Hip,
 		Least: f.HipEase - construct.Matching, Most: construct.NoLimit,
-		Normal: construct.Say("%s of hip ease or more: 3 to 5 cm is usual in a straight skirt (common practice)", construct.Length(f.HipEase)),
+		Normal: construct.Say("%s of hip ease or more: 3 cm is close in a straight skirt, 5 cm easy (%s; %s)", construct.Length(f.HipEase), source.AldrichFromMemory, source.Armstrong),
 	}
 }

@@ -12,9 +12,11 @@ import (
 )
 
 const (
+	// usualGores is how many there are unless asked for otherwise
+	// [source.CommonPractice].
 	usualGores = 6
 	// mostGoreTaper is how far a gore's side may come in above the hip, for
-	// every mm of the waist to hip.
+	// every mm of the waist to hip [source.OwnChoice].
 	mostGoreTaper = 0.4
 )
 

@@ -10,12 +10,13 @@ import (
 )
 
 // mostTurn is the furthest that closing a dart may turn the side of a piece, in
-// radians: about 40 degrees, more than a quarter of a circle all round.
+// radians: about 40 degrees, more than a quarter of a circle all round
+// [source.OwnChoice].
 const mostTurn = 0.7
 
 // hemDarts are one dart a piece, to be closed into the hem. What is to be taken
 // in is shared so that both close by the same angle: front and back then flare
-// alike, and the side seam hangs straight (common practice).
+// alike, and the side seam hangs straight [source.CommonPractice].
 func (f figures) hemDarts(total float64) (front, back []dart, err error) {
 	frontLong, backLong := frontLength*f.WaistToHip, backFirst*f.WaistToHip
 	turn := total / (frontLong + backLong)

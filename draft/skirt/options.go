@@ -1,8 +1,10 @@
 // Package skirt drafts skirts from the waist down: straight, A-line, gored,
 // cut from a circle, in gathered tiers, and pleated.
 //
-// The constructions are Ellwand's own, from common practice of flat pattern
-// cutting; each point names its rule where it is set. Lengths are
+// The darted skirt follows the tailored skirt of a handbook
+// [source.AldrichFromMemory], its eases and shares made to suit every body; the
+// others are common practice and geometry. Each point names its rule where it
+// is set. Lengths are
 // millimetres. A piece is drawn hanging, its centre line on the left.
 package skirt
 

@@ -8,16 +8,17 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/source"
 )
 
-// The usual widths of a pleat on the hip line, in mm (common practice).
+// The usual widths of a pleat on the hip line, in mm [source.CommonPractice].
 const (
 	knifePleat = 40
 	boxPleat   = 80
 )
 
 // pleating is a skirt pleated all round: from cloth three times as wide as
-// the hip line (common practice), so that each pleat is backed twice.
+// the hip line [source.CommonPractice], so that each pleat is backed twice.
 type pleating struct {
 	panels, pleats int
 	// visible is the width of a pleat on the hip line; closer is what each
@@ -60,7 +61,7 @@ func (f figures) pleated() (Block, error) {
 	}
 	b.Pairings = []construct.Pairing{
 		{Seam: "pleats", Of: "cloth round", Length: p.cloth(), Against: "width on the hip line", Other: round,
-			Least: 2*round - 1, Most: 2*round + 1, Normal: construct.Say("3 times as long (common practice)")},
+			Least: 2*round - 1, Most: 2*round + 1, Normal: construct.Say("3 times as long (%s)", source.CommonPractice)},
 		waistPairing("waist seam, pleats folded", folded, f),
 		f.hipPairing(round),
 	}

@@ -24,26 +24,44 @@ type dart struct{ share, width, length float64 }
 
 const (
 	// dartShare of what a half skirt has to come in goes into its darts, the
-	// rest into the two side seams: 6 parts of 13 (common practice).
+	// rest into the two side seams: at hip 100 and waist 76 cm 6 cm of 13
+	// [source.AldrichFromMemory].
 	dartShare = 6. / 13
-	// withoutDarts is what the side seams alone take in, in mm.
+	// backShare of what the darts take is that of the back: at the same size
+	// two darts of 2 cm beside one [source.AldrichFromMemory].
+	backShare = 2. / 3
+	// withoutDarts is what the side seams alone take in, in mm
+	// [source.OwnChoice].
 	withoutDarts = 30
-	// leastDart is the narrowest dart worth sewing, in mm.
+	// leastDart is the narrowest dart worth sewing, in mm [source.OwnChoice].
 	leastDart = 8
 	// steepTaper and flatDart bound a side seam's taper by the waist to hip
-	// and a dart's width by its length, so that they lie flat.
-	steepTaper = 0.28
-	flatDart   = 0.36
+	// and a dart's width by its length, so that they lie flat
+	// [source.OwnChoice].
+	steepTaper, flatDart = 0.28, 0.36
 )
 
-// The lengths of the darts as shares of the waist to hip: 14 and 12.5 cm in
-// the back, 10 cm in the front, at a waist to hip of 20.6 cm (common practice).
+// The darts: their lengths as shares of the waist to hip, 14 and 12.5 cm in the
+// back, 10 cm in the front at a waist to hip of 20.6 cm
+// [source.AldrichFromMemory].
 const (
 	backFirst, backSecond, frontLength = 0.68, 0.61, 0.485
+	// frontSecond is the length of a second front dart, as a share of the first
+	// [source.OwnChoice].
+	frontSecond = 0.95
 )
 
-// shape shares out the difference between hip and waist. Of what the darts
-// take, the back has two thirds (common practice).
+// Where the darts lie, as shares of the waist line from the centre: two in the
+// back at its thirds [source.AldrichFromMemory], the others where they point at
+// what is fullest [source.OwnChoice].
+const (
+	backAlone, backInner, backOuter    = 0.5, 1. / 3, 2. / 3
+	frontAlone, frontInner, frontOuter = 0.6, 0.42, 0.74
+	// Wider ones, in mm, are sewn as two [source.OwnChoice].
+	backWidest, frontWidest = 25, 28
+)
+
+// shape shares out the difference between hip and waist.
 func (f figures) shape() (shaping, error) {
 	s := shaping{half: max(f.hip, f.waist) / 2}
 	over := s.half - f.waist/2
@@ -58,7 +76,7 @@ func (f figures) shape() (shaping, error) {
 		s.front, s.back, err = f.hemDarts(total)
 		return s, err
 	}
-	front, back := total/3, total*2/3
+	front, back := total*(1-backShare), total*backShare
 	mostBack, mostFront := 2*flatDart*backSecond*f.WaistToHip, 2*flatDart*frontLength*f.WaistToHip
 	switch {
 	case front < leastDart:
@@ -75,10 +93,10 @@ func (f figures) shape() (shaping, error) {
 }
 
 func (f figures) backDarts(total float64) []dart {
-	if total <= 25 {
-		return []dart{{0.5, total, backFirst * f.WaistToHip}}
+	if total <= backWidest {
+		return []dart{{backAlone, total, backFirst * f.WaistToHip}}
 	}
-	return []dart{{1. / 3, total / 2, backFirst * f.WaistToHip}, {2. / 3, total / 2, backSecond * f.WaistToHip}}
+	return []dart{{backInner, total / 2, backFirst * f.WaistToHip}, {backOuter, total / 2, backSecond * f.WaistToHip}}
 }
 
 func (f figures) frontDarts(total float64) []dart {
@@ -86,15 +104,22 @@ func (f figures) frontDarts(total float64) []dart {
 	switch {
 	case total == 0:
 		return nil
-	case total <= min(28, flatDart*length):
-		return []dart{{0.6, total, length}}
+	case total <= min(frontWidest, flatDart*length):
+		return []dart{{frontAlone, total, length}}
 	}
-	return []dart{{0.42, total / 2, length}, {0.74, total / 2, 0.95 * length}}
+	return []dart{{frontInner, total / 2, length}, {frontOuter, total / 2, frontSecond * length}}
 }
 
-// raise is how far the waist lies higher at the side than at the centre: the
-// side seam runs over the hip bone (common practice: 12 mm or so).
-func raise(taper float64) float64 { return min(0.35*max(taper, 0), 14) }
+// The waist lies higher at the side than at the centre, since the side seam runs
+// over the hip bone: 12.5 mm where it comes in by 35 [source.AldrichFromMemory],
+// more as it comes in more, up to a most, in mm [source.OwnChoice].
+const (
+	sideRaise     = 0.35
+	mostSideRaise = 14
+)
+
+// raise is how far the waist lies higher at the side than at the centre.
+func raise(taper float64) float64 { return min(sideRaise*max(taper, 0), mostSideRaise) }
 
 // belowHip gives the straight lower part of a side seam, for a width on the hip
 // line: its foot, its upper end, and the way up. It is as long as the centre line

@@ -24,11 +24,11 @@ type Block struct {
 	Warnings []construct.Sentence
 }
 
-// UsualLength of a skirt from the natural waist, in mm (common practice: to
+// UsualLength of a skirt from the natural waist, in mm ([source.CommonPractice]: to
 // about the knee).
 const UsualLength = 600
 
-// The usual eases and panel, in mm (common practice).
+// The usual eases and panel, in mm [source.CommonPractice].
 const (
 	usualWaistEase = 15 // 1 to 2 cm
 	usualHipEase   = 40 // 3 to 5 cm
@@ -86,7 +86,7 @@ func reckon(m Measures, o Options) figures {
 }
 
 // leastBelowHip is the least length of a skirt below the hip line, longest the
-// longest skirt, leastPanel the narrowest panel, in mm.
+// longest skirt, leastPanel the narrowest panel, in mm [source.OwnChoice].
 const (
 	leastBelowHip = 60
 	longest       = 1600
@@ -132,7 +132,7 @@ func (f figures) flare() float64 {
 }
 
 // mostSlant is how far a flaring side seam may run out for every mm that it
-// runs down: about 22 degrees.
+// runs down: about 22 degrees [source.OwnChoice].
 const mostSlant = 0.4
 
 func (f figures) checkFlare() error {
@@ -151,7 +151,7 @@ func upright(x, low, high float64) pieces.Grain {
 }
 
 // zipLength is how far an opening reaches down from the waist: to 1 cm above
-// the hip line (common practice).
+// the hip line [source.CommonPractice].
 func zipLength(waistToHip float64) float64 { return waistToHip - 10 }
 
 // whole is how often a length goes into another, rounded up.

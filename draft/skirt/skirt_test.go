@@ -139,7 +139,8 @@ func TestDartsIntoTheHem(t *testing.T) {
 	assert.Contains(t, block.Warnings[0].String(), "there are no darts to close into the hem: give a flare")
 }
 
-// Pieces are symmetrical halves: what lies on the fold leaves it squarely.
+// The waists of all gores make the waist, and their hip lines the hip with its
+// ease (geometry); a flare of a ninth is our own choice.
 func TestGoresMakeTheWaist(t *testing.T) {
 	for _, gores := range []int{4, 6, 8} {
 		block := drafted(t, Options{Shape: Gored, Gores: gores, Length: 700})
@@ -195,6 +196,8 @@ func TestPleatFactors(t *testing.T) {
 	}
 }
 
+// A vent is 4 cm wide (common practice); that it is a quarter of the length high
+// is our own choice.
 func TestVent(t *testing.T) {
 	block := drafted(t, Options{Vent: true, Length: 700})
 	back := block.Pieces[1]

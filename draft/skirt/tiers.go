@@ -7,10 +7,12 @@ import (
 	"ellwand/pieces"
 )
 
+// A tier is gathered into one and a half to three times its length
+// [source.CommonPractice]; how many there are is ours [source.OwnChoice].
 const (
 	usualTiers    = 3
 	usualFullness = 1.5
-	// widestTier is the most cloth that one tier may take, in mm.
+	// widestTier is the most cloth that one tier may take, in mm [source.OwnChoice].
 	widestTier = 20000
 )
 

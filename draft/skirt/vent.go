@@ -7,8 +7,9 @@ import (
 	"ellwand/pieces"
 )
 
-// The vent (common practice): 4 cm wide, its upper end slanting up to the
-// centre back, and as high as a quarter of the length, 20 cm at most.
+// The vent, in mm: 4 cm wide, its upper end slanting up to the centre back
+// [source.CommonPractice], and as high as a quarter of the length, 20 cm at most
+// [source.OwnChoice].
 const (
 	ventWidth   = 40
 	ventHighest = 200

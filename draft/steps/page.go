@@ -156,7 +156,7 @@ func (s *sheets) closingPage(garment Garment) {
 	}
 }
 
-// cautions are common practice.
+// cautions are [source.CommonPractice].
 var cautions = []string{
 	"Lay pieces that meet edge to edge at the shoulder, the side and under the arm: neck, armhole, waist and hem must run on without a peak or a hollow.",
 	"Make a toile of cheap cloth first: a draft is a beginning, not a fit.",

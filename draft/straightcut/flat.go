@@ -5,8 +5,10 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/source"
 )
 
+// Wrapper, apron and bag, in mm [source.OwnChoice].
 const (
 	wrapperTimes = 1.6 // widths of the hip that a wrapper goes round
 	tieWidth     = 30  // finished
@@ -42,7 +44,7 @@ func (f figures) wrapper() (Block, error) {
 		},
 		Pairings: []construct.Pairing{{
 			Seam: "width", Of: "wrapper", Length: f.Width, Against: "hip girth", Other: f.Hip,
-			Least: 0.2 * f.Hip, Most: construct.NoLimit, Normal: construct.Say("a fifth more or over, to overlap; 1.6 times is usual (common practice)"),
+			Least: 0.2 * f.Hip, Most: construct.NoLimit, Normal: construct.Say("a fifth more or over, to overlap; 1.6 times is usual (%s)", source.CommonPractice),
 		}},
 	}, nil
 }
@@ -92,7 +94,7 @@ func (f figures) apron() (Block, error) {
 		},
 		Pairings: []construct.Pairing{{
 			Seam: "width", Of: "apron", Length: f.Width, Against: "hip girth", Other: f.Hip,
-			Least: -0.5 * f.Hip, Most: construct.NoLimit, Normal: construct.Say("half of the hip girth or more; four fifths is usual (common practice)"),
+			Least: -0.5 * f.Hip, Most: construct.NoLimit, Normal: construct.Say("half of the hip girth or more; four fifths is usual (%s)", source.CommonPractice),
 		}},
 	}, nil
 }

@@ -7,8 +7,12 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/source"
 )
 
+// The kaftan, in mm: a fall of straight breadths joined by straight sleeves, as
+// loom-wide garments are cut [source.Burnham]; its figures are ours
+// [source.OwnChoice].
 const (
 	neckEase     = 10  // added to a fifth of the neck girth
 	backNeck     = 20  // depth of the back neck
@@ -102,7 +106,7 @@ func (f figures) kaftanHalf(s *construct.Sheet, u upper, side string, neckDepth 
 }
 
 // quarterTurn is the share at which a bend is a quarter of a circle or an
-// ellipse, within 3 parts in 10000.
+// ellipse, within 3 parts in 10000 [source.Geometry].
 const quarterTurn = 0.5523
 
 // neckCurve is a quarter of an ellipse, square to the shoulder line and to the
@@ -135,13 +139,13 @@ func (f figures) addSleeve(b *Block, u upper) {
 	b.Pairings = append(b.Pairings,
 		construct.Equal("armhole", "sleeve head", construct.SeamLength(piece, "sleeve head"), "front and back armhole", 2*u.armhole),
 		construct.Pairing{Seam: "sleeve", Of: "sleeve, all round", Length: 2 * u.armhole, Against: "upper arm girth", Other: f.UpperArm,
-			Least: armEase, Most: construct.NoLimit, Normal: construct.Say("10 cm of ease or more (common practice)")})
+			Least: armEase, Most: construct.NoLimit, Normal: construct.Say("10 cm of ease or more (%s)", source.CommonPractice)})
 }
 
 // widthPairing sets the width against the body.
 func (f figures) widthPairing(width float64) construct.Pairing {
 	return construct.Pairing{
 		Seam: "width", Of: "width all round", Length: width, Against: "the fuller of bust and hip", Other: f.fuller(),
-		Least: f.Ease - construct.Matching, Most: construct.NoLimit, Normal: construct.Say("%s of ease, as asked for: 20 to 30 cm is usual (common practice)", construct.Length(f.Ease)),
+		Least: f.Ease - construct.Matching, Most: construct.NoLimit, Normal: construct.Say("%s of ease, as asked for: 20 to 30 cm is usual (%s)", construct.Length(f.Ease), source.CommonPractice),
 	}
 }

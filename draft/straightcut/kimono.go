@@ -7,6 +7,8 @@ import (
 	"ellwand/pieces"
 )
 
+// The wrapped robe, in mm: straight breadths, straight sleeves and a band along
+// the front edges [source.Burnham]; its figures are ours [source.OwnChoice].
 const (
 	wrapShare = 0.45 // of half the width, by which the fronts wrap over
 	bandWidth = 60   // finished

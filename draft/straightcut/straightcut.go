@@ -17,7 +17,7 @@ type Block struct {
 	Warnings []construct.Sentence
 }
 
-// usual values of each shape, in mm; 0 where there is none.
+// usual values of each shape, in mm; 0 where there is none [source.OwnChoice].
 var usual = map[Shape]struct {
 	name                       string
 	length, ease, width, depth float64

@@ -5,7 +5,7 @@ import (
 	"ellwand/pieces"
 )
 
-// The elastic waist, in mm (common practice).
+// The elastic waist, in mm [source.CommonPractice].
 const (
 	usualElastic    = 25
 	leastElastic    = 6
@@ -20,7 +20,7 @@ const (
 
 // settleEase fills in the usual eases and slants. With an elastic waist the
 // centre front runs straight up, and the centre back comes in half as much as
-// usual: there is no dart to take the width out again (common practice).
+// usual: there is no dart to take the width out again [source.CommonPractice].
 func (f *figures) settleEase() {
 	ease, hip := float64(usualWaistEase), float64(usualHipEase)
 	f.frontSlant, f.seatSlant = usualSlant, usualSeat
@@ -66,7 +66,7 @@ func (f *figures) widenWaist(asked bool) error {
 func (f figures) casingDepth() float64 { return f.Elastic + casingRoom }
 
 // elasticLength is what is cut of the elastic: a twentieth less than the waist
-// girth, and what its ends overlap (common practice).
+// girth, and what its ends overlap [source.CommonPractice].
 func (f figures) elasticLength() float64 { return f.Waist*(1-elasticTaken) + elasticOverlaps }
 
 // casing grows the casing on to the waist of a piece: what lies above the waist

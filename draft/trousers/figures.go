@@ -6,22 +6,32 @@ import (
 	"ellwand/draft/construct"
 )
 
-// The fixed amounts of the draft, in mm (common practice).
+// What the draft takes over from a handbook's tailored trousers, in mm
+// [source.AldrichFromMemory].
 const (
-	usualWaistEase = 15     // 1 to 2 cm
-	usualHipEase   = 60     // 4 cm close, 6 usual, 10 easy
+	forkShare  = 1. / 16 // the front fork, of the hip girth
+	forkTimes  = 1.5     // the back fork is that many times the front's
+	forkMore   = 5       // and that much longer
+	legMore    = 10      // the back leg is wider on each side than the front leg
+	usualSlant = 10      // the centre front comes in at the waist
+	kneeRaise  = 50      // the knee lies above the middle of the inside leg
+)
+
+// The other amounts of the draft, in mm [source.OwnChoice].
+const (
+	usualWaistEase = 15     // 1 to 2 cm [source.CommonPractice]
+	usualHipEase   = 60     // 4 cm close, 6 usual, 10 easy [source.CommonPractice]
 	riseEase       = 5      // the crotch line lies below the body
 	floorClear     = 20     // the hem lies above the floor
 	backMore       = 20     // the back is wider on the hip line than the front
-	legMore        = 10     // the back leg is wider on each side than the front leg
-	usualSlant     = 10     // the centre front comes in at the waist
 	usualSeat      = 1. / 8 // the centre back comes in for every mm up
 	seatRaise      = 25     // the centre back rises above the waist, for sitting
-	kneeRaise      = 50     // the knee lies above the middle of the inside leg
 	leastLeg       = 50     // the shortest inside leg
 	pastFloor      = 150    // the longest leg is that much longer than the wearer's
 	leastHem       = 240    // round a foot
 	mostHem        = 1000
+	hemBase        = 240 // a leg at the floor is that and a share of the hip round:
+	hemShare       = 0.2 // 44 cm at hip 100 cm
 )
 
 // figures are the lengths that both pieces are drawn from.
@@ -63,10 +73,8 @@ func reckon(m Measures, o Options) (figures, error) {
 		return figures{}, err
 	}
 
-	// The front fork is a sixteenth of the hip, the back fork half as much
-	// again and 5 mm (common practice).
-	f.fork = m.Hip / 16
-	f.backFork = 1.5*f.fork + 5
+	f.fork = forkShare * m.Hip
+	f.backFork = forkTimes*f.fork + forkMore
 	round := max(m.Hip+f.HipEase, m.Waist+f.WaistEase)
 	f.front, f.back = (round/2-backMore)/2, (round/2+backMore)/2
 	f.waist = (m.Waist + f.WaistEase) / 2
@@ -82,7 +90,7 @@ func reckon(m Measures, o Options) (figures, error) {
 }
 
 // mostLegLean is how far the inside leg may run in from the fork for every mm
-// down, so that the crotch seam still curves into it.
+// down, so that the crotch seam still curves into it [source.OwnChoice].
 const mostLegLean = 0.45
 
 // checkLeg refuses a hem that is too narrow so close to the fork.
@@ -131,16 +139,20 @@ func (f figures) check() error {
 
 const (
 	// dartShare of what half the trousers have to come in goes into the
-	// darts, three fifths of it in the back (common practice).
+	// darts, three fifths of it in the back [source.OwnChoice].
 	dartShare, backShare = 0.5, 0.6
-	// withoutDarts is what the outside legs alone take in, in mm.
+	// withoutDarts is what the outside legs alone take in, in mm
+	// [source.OwnChoice].
 	withoutDarts = 24
 	// steepTaper and flatDart bound a seam's taper by the waist to hip and a
-	// dart's width by its length, so that they lie flat.
+	// dart's width by its length, so that they lie flat [source.OwnChoice].
 	steepTaper, flatDart = 0.27, 0.36
-	// The lengths of the darts as shares of the waist to hip (common
-	// practice: 12 and 10 cm in the back, 10 in the front).
+	// The lengths of the darts as shares of the waist to hip: 12 and 10 cm in
+	// the back, 10 in the front [source.AldrichFromMemory].
 	backDart, secondDart, frontDart = 0.6, 0.5, 0.48
+	// The waist rises at the side by a share of what the outside leg comes in,
+	// and by a most, as a skirt's does [source.OwnChoice].
+	sideRaise, mostSideRaise = 0.35, 14
 )
 
 // shape shares out the difference between hip and waist among the slanting
@@ -174,16 +186,14 @@ func (f figures) seatIn() float64 { return (f.WaistToHip + seatRaise) * f.seatSl
 func (f figures) level() float64 { return f.front + f.back - f.frontSlant - f.seatIn() }
 
 // raise is how far the waist lies higher at the side.
-func (f figures) raise() float64 { return min(0.35*max(f.taper, 0), 14) }
+func (f figures) raise() float64 { return min(sideRaise*max(f.taper, 0), mostSideRaise) }
 
 // hemHalf is half the front leg's width at the hem.
 func (f figures) hemHalf() float64 {
 	if f.HemWidth > 0 {
 		return f.HemWidth/4 - legMore/2
 	}
-	// At the floor a leg is 24 cm and a fifth of the hip round (common
-	// practice: 44 cm at hip 100 cm).
-	low := (240+f.Hip/5)/4 - legMore/2
+	low := (hemBase+hemShare*f.Hip)/4 - legMore/2
 	knee := kneeHalf(low, f.half())
 	if f.Length >= f.knee {
 		full := f.OutsideLeg - floorClear - f.knee
@@ -195,7 +205,7 @@ func (f figures) hemHalf() float64 {
 }
 
 // usualLegLean is how far the inside leg of shorts runs in from the fork for
-// every mm down, at most, where no hem width is asked for.
+// every mm down, at most, where no hem width is asked for [source.OwnChoice].
 const usualLegLean = 0.35
 
 // leastHalf is the half width at the hem that keeps the back inside leg of
@@ -206,7 +216,7 @@ func (f figures) leastHalf() float64 {
 }
 
 // shortFurther is how much of what the back fork is longer the back hem of the
-// shortest leg is wider on the inside.
+// shortest leg is wider on the inside [source.OwnChoice].
 const shortFurther = 0.85
 
 // kneeHalf is half the front leg's width at the knee: the hem and a fifth of

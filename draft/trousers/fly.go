@@ -5,8 +5,8 @@ import (
 	"ellwand/pieces"
 )
 
-// The fly (common practice): an extension of the front, 4 cm wide and 18 cm
-// long, that is folded back along the centre front.
+// The fly, in mm: an extension of the front, 4 cm wide and 18 cm long, that is
+// folded back along the centre front [source.CommonPractice].
 const (
 	flyWidth  = 40
 	flyLength = 180

@@ -78,7 +78,8 @@ func hem(inside, outside pieces.Path) pieces.Path {
 }
 
 // easyBend is how much of the centre line the crotch curve takes up, at least,
-// for each mm that the fork lies from the corner of the two.
+// for each mm that the fork lies from the corner of the two
+// [source.OwnChoice].
 const easyBend = 0.5
 
 // crotch is the crotch seam: the straight centre line from the waist down to a

@@ -1,9 +1,9 @@
 // Package trousers drafts trousers and shorts: a front and a back with waist
 // darts, a fly extension, side-seam pockets or patch pockets.
 //
-// The construction is Ellwand's own, from common practice of flat pattern
-// cutting; each point names its rule where it is set. Lengths are
-// millimetres. Both pieces are drawn with the crease line at the distance 0,
+// The leg, the forks and the darts follow the tailored trousers of a handbook
+// [source.AldrichFromMemory]; their shares are made to suit every body and every
+// length. Each point names its rule where it is set. Lengths are millimetres. Both pieces are drawn with the crease line at the distance 0,
 // the waist line at the height 0, and the centre line on the left.
 package trousers
 

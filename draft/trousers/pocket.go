@@ -8,7 +8,7 @@ import (
 	"ellwand/pieces"
 )
 
-// The side-seam pocket (common practice): it begins 3 cm below the waist and
+// The side-seam pocket [source.CommonPractice]: it begins 3 cm below the waist and
 // is open for 16 cm.
 const (
 	pocketBelow = 30
@@ -36,7 +36,7 @@ func notchesApart(piece pieces.Piece, edge string) float64 {
 }
 
 // patchWidth of a patch pocket: a seventh of the hip girth, 12 to 17 cm
-// (common practice).
+// [source.CommonPractice].
 func (f figures) patchWidth() float64 { return max(120, min(170, f.Hip/7)) }
 
 // patchPocket is the pocket of each back, its lower edge pointed.

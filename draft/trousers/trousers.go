@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/pieces"
+	"ellwand/pieces/source"
 )
 
 // Block is a pair of trousers as drafted.
@@ -98,7 +99,7 @@ func (f *figures) fitTaper() {
 }
 
 // insideLonger is by how much the back inside leg is the longer: the front is
-// stretched to it (common practice: up to 6 mm).
+// stretched to it ([source.CommonPractice]: up to 6 mm).
 const insideLonger = 3
 
 // matchDrop finds how far the back fork lies below the crotch line, so that
@@ -118,14 +119,14 @@ func (f figures) matchDrop(front float64) float64 {
 
 func (f figures) pairings(b Block, front, back half) []construct.Pairing {
 	inside := construct.Equal("inside leg", "front inside leg", front.insideLeg.Length(), "back inside leg", back.insideLeg.Length())
-	inside.Least, inside.Normal = -6, construct.Say("equal; the front up to 6 mm shorter and stretched (common practice)")
+	inside.Least, inside.Normal = -6, construct.Say("equal; the front up to 6 mm shorter and stretched (%s)", source.CommonPractice)
 	list := []construct.Pairing{
 		construct.Equal("outside leg", "front outside leg", front.outsideLeg.Length(), "back outside leg", back.outsideLeg.Length()),
 		inside,
 		f.waistPairing(b.Waist),
 		{Seam: "hip line", Of: "width all round", Length: b.Hip, Against: "hip girth", Other: f.Hip,
 			Least: f.HipEase - construct.Matching, Most: construct.NoLimit,
-			Normal: construct.Say("%s of hip ease or more: 4 cm is close, 6 cm usual, 10 cm easy (common practice)", construct.Length(f.HipEase))},
+			Normal: construct.Say("%s of hip ease or more: 4 cm is close, 6 cm usual, 10 cm easy (%s)", construct.Length(f.HipEase), source.CommonPractice)},
 	}
 	if f.Pocket == SidePocket {
 		list = append(list, construct.Equal("pocket", "pocket bag between its notches", notchesApart(b.Pieces[2], "pocket side"), "opening in the front outside leg", notchesApart(b.Pieces[0], "outside leg")))
@@ -138,11 +139,11 @@ func (f figures) waistPairing(waist float64) construct.Pairing {
 	if f.Opening == ElasticWaist {
 		return construct.Pairing{Seam: "waist", Of: "waist, not drawn in", Length: waist, Against: "hip girth", Other: f.Hip,
 			Least: overHips - 0.1, Most: construct.NoLimit,
-			Normal: construct.Say("2 cm longer or more, so that it passes over the hips (common practice)")}
+			Normal: construct.Say("2 cm longer or more, so that it passes over the hips (%s)", source.CommonPractice)}
 	}
 	return construct.Pairing{Seam: "waist", Of: "waist seam, darts closed", Length: waist, Against: "waist girth", Other: f.Waist,
 		Least: min(10, f.WaistEase) - 0.1, Most: max(20, f.WaistEase) + 0.1,
-		Normal: construct.Say("1 to 2 cm of ease (common practice), or the ease that was asked for")}
+		Normal: construct.Say("1 to 2 cm of ease (%s), or the ease that was asked for", source.CommonPractice)}
 }
 
 func (f figures) warnings(b Block) []construct.Sentence {

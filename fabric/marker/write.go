@@ -12,7 +12,7 @@ import (
 
 // Options of a plan. The zero value prints A4 in metric.
 type Options struct {
-	// Job is the title, for example "Summer blouse for Mrs Okafor".
+	// Job is the title, for example "Summer blouse for Mrs Quenaya".
 	Job   string
 	Paper Paper
 	// Inches gives every measure in inches and yards instead of cm and m.

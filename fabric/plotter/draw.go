@@ -14,10 +14,10 @@ import (
 )
 
 // headWidth is the room before the cut end for the title and the squares by
-// which the print is measured, mm.
+// which the print is measured, mm [source.OwnChoice].
 const headWidth = sheet.SquareRoom + 24
 
-// Lines of the marker, widths in mm.
+// Lines of the marker, widths in mm [source.OwnChoice].
 var (
 	clothLine = drawing.Pen{Width: 0.3}
 	foldLine  = drawing.Pen{Width: 0.9, Dashes: []float64{20, 4, 2, 4}}
@@ -146,7 +146,7 @@ func (m fullSize) head() []orb.Ring {
 	return rings
 }
 
-// edgePoints is the size of the names of edges.
+// edgePoints is the size of the names of edges [source.OwnChoice].
 const edgePoints = 9.0
 
 // cloth draws the edges of the lay, the ends, what may not be used, and the

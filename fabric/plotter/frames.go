@@ -20,7 +20,7 @@ func spans(shapes []orb.Ring, axis int) []span {
 	return out
 }
 
-// frameCost of one frame more, in shapes cut through.
+// frameCost of one frame more, in shapes cut through [source.OwnChoice].
 const frameCost = 2.0
 
 // frames cuts a length into stretches no longer than given, where the fewest

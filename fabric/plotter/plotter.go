@@ -13,7 +13,8 @@ import (
 	"ellwand/pieces/sheet"
 )
 
-// Rolls are the usual widths of plotter paper, mm: 24, 36, 42, 60 and 72 in.
+// Rolls are the usual widths of plotter paper, mm: 24, 36, 42, 60 and 72 in, as
+// paper merchants round them [source.CommonPractice].
 var Rolls = []float64{610, 914, 1067, 1520, 1830}
 
 // Options of a full-size marker.
@@ -99,7 +100,7 @@ func (o Options) Check() error {
 // room of the longest frame between its trim lines, mm.
 func (o Options) room() float64 { return o.Longest - 2*o.Paper.Margin - o.Paper.Overlap }
 
-// leastFrame has room for the head of the marker, mm.
+// leastFrame has room for the head of the marker, mm [source.OwnChoice].
 const leastFrame = 200.0
 
 // Title of the marker: the job, the cloth and the lay.

@@ -83,7 +83,7 @@ func (o Option) before(other Option) bool {
 	return o.LeftOver < other.LeftOver
 }
 
-// remnantTolerance, mm: a remnant is not measured finer.
+// remnantTolerance, mm: a remnant is not measured finer [source.OwnChoice].
 const remnantTolerance = 1.0
 
 func remnantOf(offer Offer, amount Amount, units Units) Option {

@@ -21,7 +21,7 @@ import (
 type Money int64
 
 // mostMoney keeps sums far from overflow, however many things are bought: 10^10
-// minor units in one price.
+// minor units in one price [source.OwnChoice].
 const mostMoney = 10_000_000_000
 
 // Currency is a currency of ISO 4217. Make it with ParseCurrency.

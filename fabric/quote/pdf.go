@@ -33,7 +33,7 @@ func (q Quote) WritePDF(w io.Writer, paper marker.Paper) error {
 	return errors.New("the quote does not fit on one page: shorten its terms, or put several notions into one line")
 }
 
-// Margins of the page and its greys, mm and 0 to 255.
+// Margins of the page and its greys, mm and 0 to 255 [source.OwnChoice].
 const (
 	edge      = 18.0
 	lightGrey = 236
@@ -199,7 +199,7 @@ func (p *page) subject() {
 	}
 	below := p.y
 	if p.picture {
-		const height = 46.0
+		const height = 46.0 // mm [source.OwnChoice]
 		left := edge + textWidth + 8
 		p.drawPicture(left, top+5*p.size, p.width-edge-left, height*p.size)
 		below = max(below, top+(height+7)*p.size)

@@ -21,7 +21,8 @@ type placed struct {
 	x, y float64 // y downwards, of its upper edge
 }
 
-// pictureTolerance, mm, is far below what the scale of the picture shows.
+// pictureTolerance, mm, is far below what the scale of the picture shows
+// [source.OwnChoice].
 const pictureTolerance = 2.0
 
 // pictureOf arranges one of each piece in rows, tall ones first, in a frame of

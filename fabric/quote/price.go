@@ -13,8 +13,8 @@ type Price struct {
 	Per measure.Unit
 }
 
-// micrometresPer the two units that cloth is sold by; exact, by the
-// international yard and pound agreement of 1959.
+// micrometresPer the two units that cloth is sold by; exact
+// [source.YardAndPound].
 const (
 	micrometresPerMetre = 1_000_000
 	micrometresPerYard  = 914_400

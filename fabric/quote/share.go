@@ -11,7 +11,7 @@ import (
 // with up to four decimals of a percent is exact.
 type Share int64
 
-// whole is 100 %.
+// whole is 100 % [source.Geometry].
 const whole Share = 1_000_000
 
 var shareForm = regexp.MustCompile(`^(\d{1,4})(?:[.,](\d{1,4}))?\s*%?$`)

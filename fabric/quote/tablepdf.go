@@ -11,7 +11,7 @@ import (
 	"ellwand/pieces/drawing"
 )
 
-// mostColumns that can be read on one sheet.
+// mostColumns that can be read on one sheet [source.OwnChoice].
 const mostColumns = 9
 
 // WritePDF draws the table, on as many sheets as it needs. Metres and yards
@@ -52,7 +52,7 @@ type tableSheet struct {
 	table Table
 }
 
-// Heights on the sheet, mm.
+// Heights on the sheet, mm [source.OwnChoice].
 const (
 	rowHeight  = 9.6
 	headHeight = 19.0
@@ -107,7 +107,7 @@ func (s *tableSheet) basis(cloth ClothTable) {
 
 // column is the right end of a cell; the cells share what the names leave.
 func (s *tableSheet) column(cloth ClothTable, i int) float64 {
-	const names = 62.0
+	const names = 62.0 // mm [source.OwnChoice]
 	left := edge + names
 	return left + (s.width-edge-left)*float64(i+1)/float64(len(cloth.Widths))
 }

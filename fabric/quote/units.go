@@ -12,7 +12,7 @@ import (
 // Units in which a client reads lengths: metric, or inches and yards.
 type Units struct{ Inches bool }
 
-// yard and its eighth, mm.
+// yard and its eighth, mm [source.YardAndPound].
 const (
 	yard   = 914.4
 	eighth = yard / 8
@@ -59,8 +59,8 @@ func SoldInYards(cloth fabric.Cloth) bool {
 	return cloth.Step > 0 && math.Abs(steps-math.Round(steps)) < 1e-6
 }
 
-// metricStep is what shops that count in metres round up to, mm (common
-// practice).
+// metricStep is what shops that count in metres round up to, mm
+// [source.CommonPractice].
 const metricStep = 100
 
 // InBothSystems gives a length to buy in both systems, mm: in that of the

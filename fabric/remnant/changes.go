@@ -13,10 +13,10 @@ import (
 // Limits of what may be given up, mm.
 type Limits struct {
 	// SeamAllowance is the least; 10 is usual for a seam that is neatened
-	// (common practice).
+	// [source.CommonPractice].
 	SeamAllowance float64
-	// Hem is the least; 20 is usual for a hem that is turned twice (common
-	// practice).
+	// Hem is the least; 20 is usual for a hem that is turned twice
+	// [source.CommonPractice].
 	Hem float64
 	// Step is how finely a measured change is tried: 5, or 1/4 in. Positive.
 	Step float64
@@ -99,13 +99,14 @@ func lowered(p pieces.Piece, hems bool, to func(float64) float64) (pieces.Piece,
 	return out, any
 }
 
-// Pieces that are tried one by one on the cross grain or with a join.
+// Pieces that are tried one by one on the cross grain or with a join
+// [source.OwnChoice].
 const mostOfAKind = 4
 
 // crossGrains puts single pieces on the cross grain: the largest of the small
 // ones, which is where it shows least and helps most.
 func crossGrains(q Question) []Change {
-	const small = 0.2 // of all
+	const small = 0.2 // of all [source.OwnChoice]
 	total := 0.0
 	for _, p := range q.Pieces {
 		total += area(p)

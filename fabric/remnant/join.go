@@ -10,7 +10,7 @@ import (
 )
 
 // usualJoin is the allowance of a new seam where the piece has no other, mm
-// (common practice).
+// [source.CommonPractice].
 const usualJoin = 10.0
 
 // seamInsteadOfFold cuts a half piece twice, a right and a left.
@@ -43,7 +43,7 @@ func seamOf(p pieces.Piece) float64 {
 }
 
 // A piece is worth a seam across when it is a band: this long, mm, and so many
-// times as long as it is wide.
+// times as long as it is wide [source.OwnChoice].
 const (
 	leastBand      = 300.0
 	leastBandRatio = 2.5

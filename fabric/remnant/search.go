@@ -37,11 +37,11 @@ type Options struct {
 	Trying func(Change)
 }
 
-// usualShow is how many ways out are worth reading.
+// usualShow is how many ways out are worth reading [source.OwnChoice].
 const usualShow = 3
 
 // measuredWeight is how many times as long a change with a measure is tried:
-// it takes several layouts to find how much is enough.
+// it takes several layouts to find how much is enough [source.OwnChoice].
 const measuredWeight = 3
 
 // Search tries the changes one by one, each with a share of the time, and
@@ -87,7 +87,7 @@ func firstFew(ctx context.Context, q Question, changes []Change, budget time.Dur
 	return out, nil
 }
 
-// leastShare lets a search lay everything at least once.
+// leastShare lets a search lay everything at least once [source.OwnChoice].
 const leastShare = 50 * time.Millisecond
 
 func weight(c Change) int {

@@ -9,7 +9,8 @@ import (
 	"github.com/paulmach/orb"
 )
 
-// PlotterUnit is the step of an HP-GL/2 plotter in mm: 1/1016 in.
+// PlotterUnit is the step of an HP-GL/2 plotter in mm: 1/1016 in
+// [source.HPGL2].
 const PlotterUnit = 25.4 / 1016
 
 // WriteHPGL writes the lines of a page for a plotter, with the commands IN,

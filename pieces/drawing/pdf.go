@@ -10,8 +10,7 @@ import (
 	"github.com/paulmach/orb"
 )
 
-// LongestPage of a PDF that viewers show, mm: 200 in, the limit of PDF 1.7,
-// Annex C.
+// LongestPage of a PDF that viewers show, mm: 200 in [source.PDF17].
 const LongestPage = 5080.0
 
 // WritePDF writes the pages as a PDF with that title. The same pages give the

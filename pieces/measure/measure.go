@@ -22,8 +22,8 @@ const (
 )
 
 // unitFacts is what is known of each unit: its symbol, its size in tenths of
-// a millimetre (whole numbers, so that reading stays exact), and the other
-// ways in which people write it.
+// a millimetre (whole numbers, so that reading stays exact; inch and yard by
+// [source.YardAndPound]), and the other ways in which people write it.
 var unitFacts = [...]struct {
 	symbol string
 	tenths int64

@@ -33,8 +33,8 @@ const (
 	UsualOverlap = 12.0
 )
 
-// papers by name, upright, mm: ISO 216, and the sheets of ANSI/ASME Y14.1 by
-// the names of the trade.
+// papers by name, upright, mm: the A series [source.ISO216], and the papers of
+// North America [source.PWG5101], where tabloid is called ledger.
 var papers = []struct {
 	name          string
 	width, height float64

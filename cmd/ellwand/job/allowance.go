@@ -8,7 +8,7 @@ import (
 )
 
 // usualSeam is the allowance of a seam that nothing else is said of, mm
-// (common practice).
+// [source.CommonPractice].
 const usualSeam = 15
 
 // allowances by the name of a seam, mm; "seams" is every seam not named.

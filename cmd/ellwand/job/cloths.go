@@ -5,11 +5,11 @@ import (
 	"ellwand/pieces/measure"
 )
 
-// usualSelvedge is not cut into, on each side, mm (common practice).
+// usualSelvedge is not cut into, on each side, mm [source.CommonPractice].
 const usualSelvedge = 10
 
 // UsualStep is what a shop rounds up to: 10 cm, or 1/8 yd for a job in inches
-// (common practice).
+// [source.CommonPractice].
 func UsualStep(unit measure.Unit) float64 {
 	if unit == measure.Inch || unit == measure.Yard {
 		return 914.4 / 8

@@ -13,9 +13,9 @@ type File struct {
 	Job        Text               `yaml:"job" jsonschema:"required" jsonschema_description:"name of the job"`
 	Client     Text               `yaml:"client" jsonschema_description:"for whom it is made"`
 	Units      Choice             `yaml:"units" jsonschema:"required,enum=mm,enum=cm,enum=m,enum=in,enum=yd" jsonschema_description:"unit of every number that is written without one"`
-	Size       Text               `yaml:"size" jsonschema_description:"size of a published table; measurements under body replace the table's"`
+	Size       Text               `yaml:"size" jsonschema_description:"size of a size table; measurements under body replace the table's"`
 	Table      Text               `yaml:"table" jsonschema_description:"the size table: women (cm sizes 6 to 24), misses (ASTM D5585, girths only), men (by chest, 88 to 120) or children (by height, 98 to 152); beside measurements alone, the table from which missing ones are derived"`
-	Body       Body               `yaml:"body" jsonschema_description:"body measurements, named by ISO 8559-1"`
+	Body       Body               `yaml:"body" jsonschema_description:"body measurements, named by ISO 8559-1, but for height, which it calls stature"`
 	Wearers    []Wearer           `yaml:"wearers" jsonschema_description:"several bodies: every garment is made for each wearer, unless it names its own under for"`
 	Allowances map[string]Measure `yaml:"allowances" jsonschema_description:"seam allowance by edge; seams is every edge that is not named"`
 	Garments   []Garment          `yaml:"garments" jsonschema:"required,minItems=1" jsonschema_description:"what is made"`

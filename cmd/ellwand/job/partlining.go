@@ -5,8 +5,8 @@ import (
 	"ellwand/draft/lining"
 )
 
-// usualShorter is how much shorter than the shell a lining ends, mm (common
-// practice: 1.5 to 2.5 cm).
+// usualShorter is how much shorter than the shell a lining ends, mm
+// ([source.CommonPractice]: 1.5 to 2.5 cm).
 const usualShorter = 20
 
 // Lining asks for the lining of drafted pieces.

@@ -13,7 +13,7 @@ import (
 )
 
 const pricedJob = `job: Bridesmaids
-client: Ottilie Brandt
+client: Pilar Quenaya
 units: cm
 currency: EUR
 wearers:
@@ -40,7 +40,7 @@ cloths:
       - {name: Linen, width: 54 in, price: 18 per yd, step: 1/8 yd, nap: either way, remnant: 2.4 m, remnant_price: 30}
 quote:
   number: 2026-014
-  maker: [Atelier Brandt, Weaver's Row 3]
+  maker: [Atelier Quenaya, Weaver's Row 3]
   date: 2026-03-02
   valid_days: 30
   rate: 28

@@ -1,6 +1,9 @@
 package report
 
-import "ellwand/cmd/ellwand/app"
+import (
+	"ellwand/cmd/ellwand/app"
+	"ellwand/pieces/source"
+)
 
 // Conversion is what convert prints as JSON. Row counts from 1 in the
 // chart; by area there is none.
@@ -12,6 +15,7 @@ type Conversion struct {
 	FromColumn   string   `json:"from_column,omitempty"`
 	ToColumn     string   `json:"to_column,omitempty"`
 	Row          int      `json:"row,omitempty"`
+	Source       string   `json:"source,omitempty"` // of the chart, where it was read
 	Uncovered    string   `json:"uncovered,omitempty"`
 	AddedMM      float64  `json:"added_mm"`
 	AddedBecause []string `json:"added_because"`
@@ -30,6 +34,9 @@ func ConversionOf(found app.Converted) Conversion {
 	}
 	if found.ByChart {
 		out.Basis = "chart"
+	}
+	if found.FromChart() {
+		out.Source = source.ConversionChart.String()
 	}
 	return out
 }

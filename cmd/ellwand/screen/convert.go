@@ -8,6 +8,7 @@ import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/fabric"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/source"
 )
 
 // Conversion prints a known amount of cloth in another width, to those who
@@ -22,8 +23,8 @@ func Conversion(w io.Writer, found app.Converted, unit measure.Unit) {
 	fmt.Fprintf(w, "%s of cloth %s wide: buy %s of cloth %s wide.\n",
 		long(request.Length), wide(request.From), long(found.Buy), wide(request.To))
 	if found.ByChart {
-		fmt.Fprintf(w, "By the published fabric conversion chart, row %d: %s in %s is %s in %s",
-			found.Row, yards(found.Tabled), found.FromColumn, yards(found.Length-found.Added), found.ToColumn)
+		fmt.Fprintf(w, "By the chart, row %d: %s in %s is %s in %s", found.Row,
+			yards(found.Tabled), found.FromColumn, yards(found.Length-found.Added), found.ToColumn)
 	} else {
 		fmt.Fprintf(w, "By equal area")
 		if request.From != request.To {
@@ -34,6 +35,9 @@ func Conversion(w io.Writer, found app.Converted, unit measure.Unit) {
 	fmt.Fprintln(w, ".")
 	if found.Added > 0 {
 		fmt.Fprintf(w, "Its note adds %s for %s.\n", yards(found.Added), strings.Join(found.Why, " and "))
+	}
+	if found.FromChart() {
+		fmt.Fprintf(w, "The chart is %s.\n", source.ConversionChart)
 	}
 	fmt.Fprintln(w, "A rule of thumb; ellwand estimate lays the pieces themselves.")
 }

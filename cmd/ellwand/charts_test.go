@@ -23,11 +23,11 @@ import (
 // facing and, at the long sleeves, cuffs.
 const blouse = "bodice: {fit: easy, front: opening, below_waist: 21, back: fold}\n"
 
-// publishedYards is the chart "Estimating fabric yardage needs for common
-// misses garments", as quoted at nofly90.com and boutiqueloffice.com, with the
-// garments as they are drafted here in size 12 of the women's table. Empty
-// where those pages quote nothing.
-var publishedYards = []struct {
+// circulatingYards is a chart in circulation, publisher unknown ("Estimating
+// fabric yardage needs for common misses garments", as quoted at nofly90.com and
+// boutiqueloffice.com), with the garments as they are drafted here in size 12 of
+// the women's table. Empty where those pages quote nothing.
+var circulatingYards = []struct {
 	garment              string
 	narrow, middle, wide string // in cloth of 35-36, 50 and 58-60 in
 	draft                string
@@ -91,15 +91,15 @@ func inYd(mm float64) string {
 }
 
 // No more is needed than hand-laid charts give, and never less than the area.
-func TestNeedsNoMoreThanThePublishedYards(t *testing.T) {
+func TestNeedsNoMoreThanTheChart(t *testing.T) {
 	var rows []string
-	for _, published := range publishedYards {
-		all := piecesOf(t, published.draft)
-		cells := []string{published.garment}
+	for _, charted := range circulatingYards {
+		all := piecesOf(t, charted.draft)
+		cells := []string{charted.garment}
 		for _, column := range []struct {
 			inches float64
 			yards  string
-		}{{35.5, published.narrow}, {50, published.middle}, {59, published.wide}} {
+		}{{35.5, charted.narrow}, {50, charted.middle}, {59, charted.wide}} {
 			if column.yards == "" {
 				cells = append(cells, "")
 				continue
@@ -107,29 +107,29 @@ func TestNeedsNoMoreThanThePublishedYards(t *testing.T) {
 			amount := laidOn(t, all, column.inches, fabric.OneWay)
 			most, err := measure.Parse(column.yards, measure.Yard)
 			require.NoError(t, err)
-			assert.LessOrEqual(t, amount.Buy, float64(most)+1e-6, "%s in %g in: %s yd", published.garment, column.inches, inYd(amount.Buy))
+			assert.LessOrEqual(t, amount.Buy, float64(most)+1e-6, "%s in %g in: %s yd", charted.garment, column.inches, inYd(amount.Buy))
 			least := areaOf(t, all) / (column.inches*25.4 - 20)
-			assert.GreaterOrEqual(t, amount.Taken, least, "%s in %g in", published.garment, column.inches)
+			assert.GreaterOrEqual(t, amount.Taken, least, "%s in %g in", charted.garment, column.inches)
 			assert.GreaterOrEqual(t, amount.Bound, 0.99*least, "the bound is not below that of the area")
 			cells = append(cells, fmt.Sprintf("%s (%s)", inYd(amount.Buy), column.yards))
 		}
 		rows = append(rows, "| "+strings.Join(cells, " | ")+" |")
 	}
-	t.Log("yards found (published):\n" + strings.Join(rows, "\n"))
+	t.Log("yards found (the chart):\n" + strings.Join(rows, "\n"))
 }
 
 // chartGarments are twenty garments, with why the conversion chart does not fit
 // those that are far from it: the chart is a mean, while a single garment needs
 // less cloth in leaps, wherever one more piece fits beside another.
 var chartGarments = []struct{ name, draft, apart string }{
-	{"trousers", publishedYards[0].draft, "at 60 in the four legs lie in little more than one length, at 45 in they take two"},
-	{"capri trousers", publishedYards[1].draft, ""},
-	{"knee-length shorts", publishedYards[2].draft, ""},
-	{"straight skirt", publishedYards[3].draft, "at 60 in the front and both backs lie side by side, at 45 in they do not"},
-	{"blouse, short sleeves", publishedYards[4].draft, ""},
-	{"blouse, long sleeves", publishedYards[5].draft, ""},
-	{"blouse with tie", publishedYards[6].draft, ""},
-	{"blouse, cap sleeves", publishedYards[7].draft, ""},
+	{"trousers", circulatingYards[0].draft, "at 60 in the four legs lie in little more than one length, at 45 in they take two"},
+	{"capri trousers", circulatingYards[1].draft, ""},
+	{"knee-length shorts", circulatingYards[2].draft, ""},
+	{"straight skirt", circulatingYards[3].draft, "at 60 in the front and both backs lie side by side, at 45 in they do not"},
+	{"blouse, short sleeves", circulatingYards[4].draft, ""},
+	{"blouse, long sleeves", circulatingYards[5].draft, ""},
+	{"blouse with tie", circulatingYards[6].draft, ""},
+	{"blouse, cap sleeves", circulatingYards[7].draft, ""},
 	{"a-line skirt", "skirt: {shape: a-line, length: 70}\n    parts: [{kind: waistband}]", ""},
 	{"skirt of six gores", "skirt: {shape: gored, gores: 6, length: 75}\n    parts: [{kind: waistband}]", "at 45 in the gores lie in two rows, at 60 in nearly in one"},
 	{"half circle skirt", "skirt: {shape: half circle, length: 60, panel_width: 90}\n    parts: [{kind: waistband}]", "its panels fall into fewer rows at 60 in"},
@@ -144,9 +144,9 @@ var chartGarments = []struct{ name, draft, apart string }{
 	{"kimono", "straight_cut: {shape: kimono}", ""},
 }
 
-// From 45 in to 60 in the lengths found shorten as those of the published
+// From 45 in to 60 in the lengths found shorten as those of the
 // conversion chart do: for at least fifteen garments to within one step of it.
-func TestWidthsConvertAsInThePublishedChart(t *testing.T) {
+func TestWidthsConvertAsInTheChart(t *testing.T) {
 	if testing.Short() {
 		t.Skip("it lays forty times")
 	}
