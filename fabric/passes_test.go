@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/testdata/sample"
 )
 
 // With a budget of passes the answer is the same whatever the number of cores:
@@ -16,9 +17,13 @@ func TestPassesAreTheSameOnAnyMachine(t *testing.T) {
 	t.Parallel()
 	all := draftedBlouse("14")
 	cloth := fabric.Cloth{Width: 1400, Selvedge: 10}
+	lays := []fabric.Lay{fabric.FoldedAlong, fabric.SelvedgeIn, fabric.Open}
+	if sample.Long() {
+		lays = fabric.AllLays()
+	}
 	var needs []fabric.Requirement
 	for _, workers := range []int{1, 3} {
-		need, err := fabric.Require(t.Context(), cloth, all, fabric.Options{Iterations: 2, Seed: 2, Workers: workers})
+		need, err := fabric.Require(t.Context(), cloth, all, fabric.Options{Iterations: 2, Seed: 2, Workers: workers, Lays: lays})
 		require.NoError(t, err)
 		needs = append(needs, need)
 		assert.Equal(t, needs[0], need, "%d workers", workers)
