@@ -270,7 +270,9 @@ func TestRefusals(t *testing.T) {
 func TestParsePaper(t *testing.T) {
 	assert.Equal(t, Paper{210, 297, UsualMargin, UsualOverlap, measure.Millimetre}, named(t, " A4 "))
 	assert.InDelta(t, 609.6, named(t, "24in x 36in").Width, 1e-9)
-	assert.InDelta(t, 431.8, named(t, "tabloid").Height, 1e-9)
+	// na_legal_8.5x14in and na_ledger_11x17in of PWG 5101.1, from memory.
+	assert.InDelta(t, 14*25.4, named(t, "legal").Height, 1e-9)
+	assert.InDelta(t, 17*25.4, named(t, "tabloid").Height, 1e-9)
 	assert.InDelta(t, 900, named(t, "600×900").Height, 1e-9)
 	inches, err := ParsePaper("24x36", measure.Inch)
 	require.NoError(t, err)

@@ -15,7 +15,7 @@ type Limits struct {
 	Shorten float64
 }
 
-// UsualLimits in the units of a job (common practice): a seam allowance of 1 cm
+// UsualLimits in the units of a job [source.CommonPractice]: a seam allowance of 1 cm
 // or 3/8 in, 10 cm or 4 in off the length; 2 cm or 3/4 in is the least of a hem
 // that is turned twice.
 func UsualLimits(work *job.Work) Limits {
