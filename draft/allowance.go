@@ -1,7 +1,7 @@
 package draft
 
 import (
-	"fmt"
+	"maps"
 	"math"
 	"slices"
 	"strings"
@@ -51,14 +51,15 @@ func AllowanceNames() []string {
 }
 
 func checkAllowances(asked map[string]float64) error {
-	for name, mm := range asked {
+	for _, name := range slices.Sorted(maps.Keys(asked)) {
+		place, mm := Place{Section: AllowancesSection, Name: name}, asked[name]
 		switch {
 		case !slices.Contains(AllowanceNames(), name):
-			return fmt.Errorf("allowances: no seam is called %q; use one of: %s", name, strings.Join(AllowanceNames(), ", "))
+			return atPlace(place, construct.Refuse("allowances: no seam is called %q; use one of: %s", name, strings.Join(AllowanceNames(), ", ")))
 		case math.IsNaN(mm) || mm < 0:
-			return construct.Refuse("allowances: the seam allowance on %q is %s; it cannot be negative", name, construct.Length(mm))
+			return atPlace(place, construct.Refuse("allowances: the seam allowance on %q is %s; it cannot be negative", name, construct.Length(mm)))
 		case mm > 150:
-			return construct.Refuse("allowances: the seam allowance on %q is %s; %s is the most: check the figure and its unit", name, construct.Length(mm), construct.AtMost(150))
+			return atPlace(place, construct.Refuse("allowances: the seam allowance on %q is %s; %s is the most: check the figure and its unit", name, construct.Length(mm), construct.AtMost(150)))
 		}
 	}
 	return nil

@@ -5,6 +5,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
+	"ellwand/draft/subject"
 	"ellwand/pieces"
 )
 
@@ -25,7 +26,7 @@ func (g *garment) draftBodice() error {
 	for {
 		block, err := bodice.Draft(measures, options)
 		if lowered := options.ArmholeDrop - g.Bodice.ArmholeDrop; err != nil && lowered > 0 {
-			return construct.Refuse("sleeve: the upper arm girth of %s is too large for the armhole, even %s lower: measure it again, or ask for a lower head height", construct.Length(arm), construct.Length(lowered-armholeStep))
+			return construct.About(subject.UpperArmGirth, subject.HeadHeight).Refuse("sleeve: the upper arm girth of %s is too large for the armhole, even %s lower: measure it again, or ask for a lower head height", construct.Length(arm), construct.Length(lowered-armholeStep))
 		}
 		if err != nil || g.Sleeve == nil {
 			g.bodice = block
@@ -33,7 +34,7 @@ func (g *garment) draftBodice() error {
 		}
 		made, err := g.draftSleeve(block)
 		if err != nil {
-			return err
+			return at(SleeveSection, err)
 		}
 		if made.BicepLine >= arm+bicepEase {
 			g.bodice, g.sleeve = block, made

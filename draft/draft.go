@@ -10,6 +10,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
 	"ellwand/draft/sleeve"
+	"ellwand/draft/subject"
 	"ellwand/draft/trousers"
 	"ellwand/pieces"
 )
@@ -46,13 +47,13 @@ func (r Request) check() error {
 	case r.Bodice == nil && r.Sleeve == nil && r.Skirt == nil && r.Trousers == nil && r.StraightCut == nil && len(r.Parts) == 0:
 		return errors.New("the garment asks for no pieces: ask for a bodice, a skirt, trousers, a straight cut or parts")
 	case r.Skirt != nil && r.Trousers != nil:
-		return errors.New("one garment has a skirt or trousers, not both: make two garments of them")
+		return at(TrousersSection, construct.Refuse("one garment has a skirt or trousers, not both: make two garments of them"))
 	case r.Bodice != nil && r.Bodice.BelowWaist > 0 && (r.Skirt != nil || r.Trousers != nil):
-		return errors.New("the bodice goes on below the waist, so there is no waist seam for a skirt or trousers: leave out its length below the waist, or make two garments of them")
+		return at(BodiceSection, construct.About(subject.BelowWaist).Refuse("the bodice goes on below the waist, so there is no waist seam for a skirt or trousers: leave out its length below the waist, or make two garments of them"))
 	case r.Sleeve != nil && r.Bodice == nil:
-		return errors.New("sleeve: it is drafted to the armholes of a bodice: ask for a bodice too")
+		return at(SleeveSection, construct.Refuse("sleeve: it is drafted to the armholes of a bodice: ask for a bodice too"))
 	case r.Trousers != nil && r.Trousers.Opening == trousers.ElasticWaist && r.hasWaistband():
-		return errors.New("trousers: an elastic waist has its casing cut on: leave out the waistband, or the elastic waist")
+		return at(TrousersSection, construct.About(subject.Opening).Refuse("trousers: an elastic waist has its casing cut on: leave out the waistband, or the elastic waist"))
 	}
 	if r.Table != "" && !slices.Contains(tableNames, r.Table) {
 		return unknownTable(r.Table)
@@ -90,7 +91,7 @@ type drafted struct {
 func (g *garment) draft() error {
 	if g.Bodice != nil {
 		if err := g.draftBodice(); err != nil {
-			return err
+			return at(BodiceSection, err)
 		}
 		g.add(g.bodice.Pieces...)
 		g.result.Sheets = append(g.result.Sheets, g.bodice.Sheets...)
@@ -101,22 +102,22 @@ func (g *garment) draft() error {
 	}
 	if g.Skirt != nil {
 		if err := g.draftSkirt(); err != nil {
-			return err
+			return at(SkirtSection, err)
 		}
 	}
 	if g.Trousers != nil {
 		if err := g.draftTrousers(); err != nil {
-			return err
+			return at(TrousersSection, err)
 		}
 	}
 	if g.StraightCut != nil {
 		if err := g.draftStraightCut(); err != nil {
-			return err
+			return at(StraightCutSection, err)
 		}
 	}
-	for _, options := range g.Parts {
+	for i, options := range g.Parts {
 		if err := g.draftPart(options); err != nil {
-			return err
+			return atPlace(Place{Section: PartsSection, Index: i}, err)
 		}
 	}
 	return nil

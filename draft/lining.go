@@ -1,9 +1,9 @@
 package draft
 
 import (
-	"fmt"
-
+	"ellwand/draft/construct"
 	"ellwand/draft/lining"
+	"ellwand/draft/subject"
 	"ellwand/pieces"
 )
 
@@ -25,15 +25,16 @@ type Interfacing struct {
 
 // line derives the linings, before the allowances are given.
 func (g *garment) line() error {
-	for _, asked := range g.Linings {
+	for i, asked := range g.Linings {
+		place := Place{Section: LiningsSection, Index: i}
 		list, err := g.named("lining", asked.Of)
 		if err != nil {
-			return err
+			return atPlace(place, err)
 		}
 		for _, shell := range list {
 			made, err := lining.Of(shell, asked.Options)
 			if err != nil {
-				return err
+				return atPlace(place, err)
 			}
 			made.Piece.Cloth = asked.Cloth
 			g.add(made.Piece)
@@ -46,15 +47,16 @@ func (g *garment) line() error {
 
 // stiffen derives the interfacings, from pieces with their allowances.
 func (g *garment) stiffen() error {
-	for _, asked := range g.Interfacings {
+	for i, asked := range g.Interfacings {
+		place := Place{Section: InterfacingsSection, Index: i}
 		list, err := g.named("interfacing", asked.Of)
 		if err != nil {
-			return err
+			return atPlace(place, err)
 		}
 		for _, shell := range list {
 			piece, sheet, err := lining.Interface(shell, asked.Interfacing)
 			if err != nil {
-				return err
+				return atPlace(place, err)
 			}
 			piece.Cloth = asked.Cloth
 			g.add(piece)
@@ -79,7 +81,7 @@ func (g *garment) named(what string, names []string) ([]pieces.Piece, error) {
 			for i, piece := range g.result.Pieces {
 				known[i] = piece.Name
 			}
-			return nil, fmt.Errorf("%s: there is no piece %q; the pieces are %s", what, name, joined(known))
+			return nil, construct.About(subject.Of).Refuse("%s: there is no piece %q; the pieces are %s", what, name, joined(known))
 		}
 	}
 	return out, nil

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
+	"ellwand/draft/subject"
 	"ellwand/draft/trousers"
 	"ellwand/pieces"
 )
@@ -20,7 +21,7 @@ func (g *garment) lowerBody() (lowerBody, error) {
 	b, by := g.result.Body, g.bandDepth()
 	full := lowerBody{b[WaistGirth], b[HipGirth], b[WaistToHip]}
 	if by > full.waistToHip/2 {
-		return lowerBody{}, construct.Refuse("shaped waistband: a depth of %s is more than half the waist to hip of %s; ask for less", construct.Length(by), construct.Length(full.waistToHip))
+		return lowerBody{}, g.atBand(construct.About(subject.Depth).Refuse("shaped waistband: a depth of %s is more than half the waist to hip of %s; ask for less", construct.Length(by), construct.Length(full.waistToHip)))
 	}
 	full.waist += (full.hip - full.waist) * by / full.waistToHip
 	full.waistToHip -= by
@@ -36,6 +37,12 @@ func (g *garment) bandDepth() float64 {
 		}
 	}
 	return 0
+}
+
+// atBand says that an error arose at the shaped waistband.
+func (g *garment) atBand(err error) error {
+	i := slices.IndexFunc(g.Parts, func(p part.Options) bool { return p.Kind == part.ShapedWaistband })
+	return atPlace(Place{Section: PartsSection, Index: i}, err)
 }
 
 // hasWaistband says that the parts have one.

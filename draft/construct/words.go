@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"ellwand/draft/subject"
 	"ellwand/pieces/measure"
 )
 
@@ -51,13 +52,29 @@ func (s Sentence) In(unit measure.Unit) string {
 
 // Refusal is the error of a draft that cannot be. Its sentence can be worded
 // in any unit.
-type Refusal struct{ Sentence }
+type Refusal struct {
+	Sentence
+	// Subjects are what it is about, the likeliest slip first; none when it is
+	// about the block as a whole.
+	Subjects []subject.Subject
+}
 
 // Error words the sentence in cm.
 func (r Refusal) Error() string { return r.String() }
 
 // Refuse makes a Refusal by the rules of Say.
-func Refuse(format string, args ...any) error { return Refusal{Say(format, args...)} }
+func Refuse(format string, args ...any) error { return About().Refuse(format, args...) }
+
+// Subjects are what a refusal is about, the likeliest slip first.
+type Subjects []subject.Subject
+
+// About begins a refusal.
+func About(subjects ...subject.Subject) Subjects { return subjects }
+
+// Refuse makes a Refusal about the subjects by the rules of Say.
+func (s Subjects) Refuse(format string, args ...any) error {
+	return Refusal{Say(format, args...), s}
+}
 
 // fixedLength is a length, or two with "to" between, in fixed words.
 var fixedLength = regexp.MustCompile(`([0-9]+(?:\.[0-9]+)?)(?: to ([0-9]+(?:\.[0-9]+)?))? (mm|cm|m)\b`)

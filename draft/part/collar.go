@@ -1,11 +1,10 @@
 package part
 
 import (
-	"fmt"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/draft/subject"
 	"ellwand/pieces"
 )
 
@@ -16,7 +15,7 @@ func collar(m Measures, o Options, name string) (Block, error) {
 	neck := o.Length / 2
 	if neck == 0 {
 		if m.Front == nil {
-			return Block{}, fmt.Errorf("%s: there is no neck to fit it to: draft a bodice, or give the collar's length", name)
+			return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck to fit it to: draft a bodice, or give the collar's length", name)
 		}
 		neck = construct.SeamLength(*m.Front, "neck") + construct.SeamLength(*m.Back, "neck")
 	}

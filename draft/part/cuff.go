@@ -8,6 +8,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/draft/subject"
 	"ellwand/pieces"
 )
 
@@ -27,7 +28,7 @@ const (
 // is pleated into it, its slit bound by a placket as wide as the overlap.
 func buttonedCuff(m Measures, o Options, name string) (Block, error) {
 	if m.Wrist == 0 && o.Length == 0 {
-		return Block{}, fmt.Errorf("%s: the wrist girth is missing: measure it, or give the cuff's length", name)
+		return Block{}, construct.About(subject.WristGirth).Refuse("%s: the wrist girth is missing: measure it, or give the cuff's length", name)
 	}
 	length, depth := o.cuffLength(m.Wrist), o.FinishedDepth()
 	round := min(cuffRound, depth/2, length/4)
@@ -86,11 +87,11 @@ func cuffSheet(name string, length, depth, round float64) construct.Sheet {
 // long as the slit, and folded double.
 func sleevePlacket(m Measures, o Options, name string) (Block, error) {
 	if m.WristWidth == 0 {
-		return Block{}, fmt.Errorf("%s: there is no sleeve to slit: draft a sleeve", name)
+		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no sleeve to slit: draft a sleeve", name)
 	}
 	slit, width := o.SlitLength(), o.FinishedDepth()
 	if most := m.Underarm - slitLeftOver; slit > most {
-		return Block{}, construct.Refuse("%s: a slit of %s is too long for an underarm seam of %s; ask for %s or less, or a longer sleeve", name, construct.Length(slit), construct.Length(m.Underarm), construct.AtMost(max(0, most)))
+		return Block{}, construct.About(subject.Length).Refuse("%s: a slit of %s is too long for an underarm seam of %s; ask for %s or less, or a longer sleeve", name, construct.Length(slit), construct.Length(m.Underarm), construct.AtMost(max(0, most)))
 	}
 	piece := pieces.Rectangle(name, 2*width, 2*slit)
 	piece.Cut, piece.Pair = 2, true

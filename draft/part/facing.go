@@ -1,11 +1,10 @@
 package part
 
 import (
-	"fmt"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/draft/subject"
 	"ellwand/pieces"
 )
 
@@ -13,7 +12,7 @@ import (
 // faces, so that they match.
 func neckFacing(m Measures, o Options, name string) (Block, error) {
 	if m.Front == nil {
-		return Block{}, fmt.Errorf("%s: there is no neck to face: draft a bodice", name)
+		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck to face: draft a bodice", name)
 	}
 	var block Block
 	for _, side := range []struct {
@@ -70,7 +69,7 @@ func faceNeck(of pieces.Piece, centre, name string, depth float64) (pieces.Piece
 	}
 	// The shoulder runs on beyond a dart, which is sewn before it is faced.
 	if most := construct.SeamLength(of, "shoulder") - shoulderLeft; depth > most {
-		return pieces.Piece{}, construct.Refuse("%s: a depth of %s is more than the shoulder has room for beside the neck; ask for %s or less", name, construct.Length(depth), construct.AtMost(most))
+		return pieces.Piece{}, construct.About(subject.Depth).Refuse("%s: a depth of %s is more than the shoulder has room for beside the neck; ask for %s or less", name, construct.Length(depth), construct.AtMost(most))
 	}
 	point, middle := neck.Start(), neck.End()
 	outward := construct.Back(shoulder.Tangent(shoulder.Length()))

@@ -1,9 +1,8 @@
 package part
 
 import (
-	"fmt"
-
 	"ellwand/draft/construct"
+	"ellwand/draft/subject"
 	"ellwand/pieces"
 )
 
@@ -24,7 +23,7 @@ type halfNeck struct {
 // does, and lies on the fold at the other centre line.
 func neckOf(m Measures, name string) (halfNeck, error) {
 	if m.Front == nil {
-		return halfNeck{}, fmt.Errorf("%s: there is no neck to fit it to: draft a bodice", name)
+		return halfNeck{}, construct.About(subject.Kind).Refuse("%s: there is no neck to fit it to: draft a bodice", name)
 	}
 	n := halfNeck{fold: *m.Back, open: *m.Front, centre: "centre back", opening: "centre front"}
 	if m.Back.Fold == "" && m.Front.Fold != "" {

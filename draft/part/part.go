@@ -1,11 +1,10 @@
 package part
 
 import (
-	"fmt"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/draft/subject"
 	"ellwand/pieces"
 )
 
@@ -83,7 +82,7 @@ func Draft(m Measures, o Options) (Block, error) {
 	if draw, ok := drawn[o.Kind]; ok {
 		return draw(m, o, name)
 	}
-	return Block{}, fmt.Errorf("there is no part %q; use one of: %s", o.Kind, kindList())
+	return Block{}, construct.About(subject.Kind).Refuse("there is no part %q; use one of: %s", o.Kind, kindList())
 }
 
 // drawn is how each kind is drafted.
@@ -102,15 +101,15 @@ func straightPanel(_ Measures, o Options, name string) (Block, error) {
 func check(o Options, name string) error {
 	switch {
 	case o.Depth < 0:
-		return construct.Refuse("%s: the depth is %s; it cannot be negative", name, construct.Length(o.Depth))
+		return construct.About(subject.Depth).Refuse("%s: the depth is %s; it cannot be negative", name, construct.Length(o.Depth))
 	case o.Length < 0:
-		return construct.Refuse("%s: the length is %s; it cannot be negative", name, construct.Length(o.Length))
+		return construct.About(subject.Length).Refuse("%s: the length is %s; it cannot be negative", name, construct.Length(o.Length))
 	case o.Fullness != 0 && (o.Fullness < 1 || o.Fullness > 5):
-		return fmt.Errorf("%s: a fullness of %.4g cannot be gathered; 1.5 to 3 is usual", name, o.Fullness)
+		return construct.About(subject.Fullness).Refuse("%s: a fullness of %.4g cannot be gathered; 1.5 to 3 is usual", name, o.Fullness)
 	case o.Depth == 0 && (o.Kind == GatheredSkirt || o.Kind == StraightPanel):
-		return fmt.Errorf("%s: the length is missing: give its depth, from the upper edge to the hem", name)
+		return construct.About(subject.Depth).Refuse("%s: the length is missing: give its depth, from the upper edge to the hem", name)
 	case o.Length == 0 && o.Kind == StraightPanel:
-		return fmt.Errorf("%s: the width is missing: give its length along the upper edge", name)
+		return construct.About(subject.Length).Refuse("%s: the width is missing: give its length along the upper edge", name)
 	}
 	return nil
 }

@@ -1,11 +1,10 @@
 package part
 
 import (
-	"fmt"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/draft/subject"
 	"ellwand/pieces"
 	"ellwand/pieces/source"
 )
@@ -15,7 +14,7 @@ func cuff(m Measures, o Options, name string) (Block, error) {
 	length := o.Length
 	if length == 0 {
 		if m.Wrist == 0 {
-			return Block{}, fmt.Errorf("%s: the wrist girth is missing: measure it, or give the cuff's length", name)
+			return Block{}, construct.About(subject.WristGirth).Refuse("%s: the wrist girth is missing: measure it, or give the cuff's length", name)
 		}
 		length = CuffLength(m.Wrist)
 	}

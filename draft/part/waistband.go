@@ -1,12 +1,12 @@
 package part
 
 import (
-	"fmt"
 	"math"
 
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/draft/subject"
 	"ellwand/pieces"
 )
 
@@ -21,7 +21,7 @@ func waistSeam(m Measures, o Options, name string) (float64, error) {
 	case m.Waist > 0:
 		return m.Waist + waistbandEase, nil
 	}
-	return 0, fmt.Errorf("%s: the waist girth is missing: measure it, or give the waistband's length", name)
+	return 0, construct.About(subject.WaistGirth).Refuse("%s: the waist girth is missing: measure it, or give the waistband's length", name)
 }
 
 // waistband is straight and folded double along its middle.
@@ -62,7 +62,7 @@ func shapedWaistband(m Measures, o Options, name string) (Block, error) {
 	}
 	angle := (lower - upper) / depth
 	if angle > 0.9*math.Pi {
-		return Block{}, construct.Refuse("%s: the waist girth of %s is too small for a waist seam of %s only %s below it; ask for a straight waistband", name, construct.Length(m.Waist), construct.Length(lower), construct.Length(depth))
+		return Block{}, construct.About(subject.WaistGirth).Refuse("%s: the waist girth of %s is too small for a waist seam of %s only %s below it; ask for a straight waistband", name, construct.Length(m.Waist), construct.Length(lower), construct.Length(depth))
 	}
 	return bandBlock(m, o, ringBand(name, lower/angle, depth, angle)), nil
 }

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"ellwand/draft/construct"
+	"ellwand/draft/subject"
 	"ellwand/pieces"
 	"ellwand/pieces/source"
 )
@@ -37,13 +38,13 @@ func WaistRadius(waistSeam, part float64) float64 { return waistSeam / (2 * math
 func (f figures) circle() (Block, error) {
 	ring, ok := rings[f.Shape]
 	if !ok {
-		return Block{}, fmt.Errorf("skirt: there is no shape with the number %d", f.Shape)
+		return Block{}, construct.About(subject.Shape).Refuse("skirt: there is no shape with the number %d", f.Shape)
 	}
 	inner := WaistRadius(f.waist, ring.part)
 	outer := inner + f.Length
 	hip := 2 * math.Pi * ring.part * (inner + f.WaistToHip)
 	if hip < f.Hip+circleHipEase {
-		return Block{}, construct.Refuse("skirt: the hip girth of %s does not go into a %s skirt on a waist girth of %s, which is %s wide there; ask for more of a circle, or measure both again",
+		return Block{}, construct.About(subject.HipGirth, subject.WaistGirth, subject.Shape).Refuse("skirt: the hip girth of %s does not go into a %s skirt on a waist girth of %s, which is %s wide there; ask for more of a circle, or measure both again",
 			construct.Length(f.Hip), ring.name, construct.Length(f.Waist), construct.Length(hip))
 	}
 	panels := f.circlePanels(ring, outer)

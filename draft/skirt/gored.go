@@ -8,6 +8,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/draft/subject"
 	"ellwand/pieces"
 )
 
@@ -26,7 +27,7 @@ func (f figures) gored() (Block, error) {
 		f.Gores = usualGores
 	}
 	if !slices.Contains([]int{4, 6, 8}, f.Gores) {
-		return Block{}, fmt.Errorf("skirt: %d gores; ask for 4, 6 or 8", f.Gores)
+		return Block{}, construct.About(subject.Gores).Refuse("skirt: %d gores; ask for 4, 6 or 8", f.Gores)
 	}
 	if err := f.checkFlare(); err != nil {
 		return Block{}, err
@@ -39,7 +40,7 @@ func (f figures) gored() (Block, error) {
 	}
 	taper = f.fitGore(width, taper)
 	if taper > mostGoreTaper*f.WaistToHip {
-		return Block{}, construct.Refuse("skirt: the waist girth of %s is too small for the hip girth of %s in %d gores; ask for %s, or measure both again",
+		return Block{}, construct.About(subject.WaistGirth, subject.HipGirth).Refuse("skirt: the waist girth of %s is too small for the hip girth of %s in %d gores; ask for %s, or measure both again",
 			construct.Length(f.Waist), construct.Length(f.Hip), f.Gores, moreGores(f.Gores))
 	}
 	sheet := construct.Sheet{Piece: "gore"}

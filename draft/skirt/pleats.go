@@ -7,6 +7,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/draft/subject"
 	"ellwand/pieces"
 	"ellwand/pieces/source"
 )
@@ -44,13 +45,13 @@ func (f figures) pleated() (Block, error) {
 		p.pleats = int(math.Round(round / usual))
 	}
 	if p.pleats < 4 || p.pleats > 200 {
-		return Block{}, fmt.Errorf("skirt: %d pleats; ask for 4 to 200", p.pleats)
+		return Block{}, construct.About(subject.Pleats).Refuse("skirt: %d pleats; ask for 4 to 200", p.pleats)
 	}
 	p.pleats = whole(float64(p.pleats), float64(p.panels)) * p.panels
 	p.visible = round / float64(p.pleats)
 	p.closer = (round - f.waist) / float64(p.pleats)
 	if p.closer > 0.6*p.visible {
-		return Block{}, construct.Refuse("skirt: the waist girth of %s is too small for the hip girth of %s: the pleats would lie %s over one another; measure both again, or ask for a circle skirt",
+		return Block{}, construct.About(subject.WaistGirth, subject.HipGirth).Refuse("skirt: the waist girth of %s is too small for the hip girth of %s: the pleats would lie %s over one another; measure both again, or ask for a circle skirt",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(p.closer))
 	}
 	piece := f.pleatPanel(p)

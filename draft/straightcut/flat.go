@@ -4,6 +4,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/draft/subject"
 	"ellwand/pieces"
 	"ellwand/pieces/source"
 )
@@ -31,7 +32,7 @@ func (f figures) wrapper() (Block, error) {
 		f.Width = wrapperTimes * f.Hip
 	}
 	if f.Width < 1.2*f.Hip {
-		return Block{}, construct.Refuse("wrapper: a width of %s does not overlap on a hip girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Hip), construct.AtLeast(1.2*f.Hip))
+		return Block{}, construct.About(subject.Width).Refuse("wrapper: a width of %s does not overlap on a hip girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Hip), construct.AtLeast(1.2*f.Hip))
 	}
 	cloth := named(pieces.Rectangle("wrapper", f.Width, f.Length), narrowHems, "narrow hem", "right narrow hem", "waist", "left narrow hem")
 	length := f.Hip/2 + 300
@@ -57,7 +58,7 @@ func (f figures) apron() (Block, error) {
 	}
 	half, bib := f.Width/2, f.Waist/6
 	if half < bib+40 {
-		return Block{}, construct.Refuse("apron: a width of %s is too narrow beside a bib for a waist girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Waist), construct.AtLeast(2*bib+80))
+		return Block{}, construct.About(subject.Width).Refuse("apron: a width of %s is too narrow beside a bib for a waist girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Waist), construct.AtLeast(2*bib+80))
 	}
 	low, corner, waist := orb.Point{0, -f.Length}, orb.Point{half, -f.Length}, orb.Point{half, 0}
 	tip, top := orb.Point{bib, bibHeight}, orb.Point{0, bibHeight}
@@ -107,9 +108,9 @@ func (f figures) bag() (Block, error) {
 	}
 	switch {
 	case f.Width < leastBag || f.Width > mostBag:
-		return Block{}, construct.Refuse("bag: a width of %s cannot be; ask for %s to %s", construct.Length(f.Width), construct.AtLeast(leastBag), construct.AtMost(mostBag))
+		return Block{}, construct.About(subject.Width).Refuse("bag: a width of %s cannot be; ask for %s to %s", construct.Length(f.Width), construct.AtLeast(leastBag), construct.AtMost(mostBag))
 	case f.Depth > f.Width || f.Depth > f.Length:
-		return Block{}, construct.Refuse("bag: a depth of %s is more than the bag is wide or high; ask for %s or less", construct.Length(f.Depth), construct.AtMost(min(f.Width, f.Length)))
+		return Block{}, construct.About(subject.Depth).Refuse("bag: a depth of %s is more than the bag is wide or high; ask for %s or less", construct.Length(f.Depth), construct.AtMost(min(f.Width, f.Length)))
 	}
 	panel := f.bagPanel()
 	handle := strip("handle", handleLength, handleWidth, 2)

@@ -1,0 +1,99 @@
+package draft
+
+import (
+	"errors"
+
+	"ellwand/draft/construct"
+	"ellwand/draft/subject"
+)
+
+// Section is a part of a Request.
+type Section int
+
+// The sections of a Request.
+const (
+	WholeRequest Section = iota
+	BodiceSection
+	SleeveSection
+	SkirtSection
+	TrousersSection
+	StraightCutSection
+	PartsSection
+	LiningsSection
+	InterfacingsSection
+	AllowancesSection
+)
+
+// Place is where in a Request something stands.
+type Place struct {
+	Section Section
+	// Index is the entry of a list: of the parts, linings or interfacings.
+	Index int
+	// Name is that of an allowance.
+	Name string
+}
+
+// Fault is the error of a garment that cannot be drafted.
+type Fault struct {
+	Place Place
+	// Subjects are what it is about, the likeliest slip first: options of the
+	// place, or measurements of the body. None when it is about the whole place.
+	Subjects []subject.Subject
+	cause    error
+}
+
+// Error words the fault in cm; Worded words it in any unit.
+func (f *Fault) Error() string { return f.cause.Error() }
+
+// Unwrap returns the refusal.
+func (f *Fault) Unwrap() error { return f.cause }
+
+// FaultOf finds the fault in an error of Draft or Body.Check.
+func FaultOf(err error) Fault {
+	var fault *Fault
+	if errors.As(err, &fault) {
+		return *fault
+	}
+	return Fault{Subjects: subjectsOf(err), cause: err}
+}
+
+// at says where in a request an error arose; the innermost place counts. Nil
+// stays nil.
+func at(section Section, err error) error { return atPlace(Place{Section: section}, err) }
+
+func atPlace(place Place, err error) error {
+	var known *Fault
+	if err == nil || errors.As(err, &known) {
+		return err
+	}
+	return &Fault{Place: place, Subjects: subjectsOf(err), cause: err}
+}
+
+func subjectsOf(err error) []subject.Subject {
+	var refusal construct.Refusal
+	errors.As(err, &refusal)
+	return refusal.Subjects
+}
+
+// bodySubjects are the measurements as subjects of a refusal.
+var bodySubjects = map[Measurement]subject.Subject{
+	Height: subject.Height, BustGirth: subject.BustGirth, WaistGirth: subject.WaistGirth, HipGirth: subject.HipGirth,
+	NeckBaseGirth: subject.NeckBaseGirth, BackNeckPointToWaist: subject.BackNeckPointToWaist, ShoulderLength: subject.ShoulderLength,
+	AcrossBackWidth: subject.AcrossBackWidth, AcrossFrontWidth: subject.AcrossFrontWidth, ScyeDepth: subject.ScyeDepth,
+	ShoulderToWrist: subject.ShoulderToWrist, UpperArmGirth: subject.UpperArmGirth, WristGirth: subject.WristGirth,
+	WaistToHip: subject.WaistToHip, BodyRise: subject.BodyRise, InsideLegLength: subject.InsideLegLength,
+	OutsideLegLength: subject.OutsideLegLength,
+}
+
+// SubjectOf a measurement.
+func SubjectOf(name Measurement) subject.Subject { return bodySubjects[name] }
+
+// MeasurementOf a subject; ok is false for one that is an option.
+func MeasurementOf(s subject.Subject) (name Measurement, ok bool) {
+	for name, known := range bodySubjects {
+		if known == s {
+			return name, true
+		}
+	}
+	return "", false
+}
