@@ -5,6 +5,8 @@ import (
 
 	"github.com/paulmach/orb"
 	"gonum.org/v1/gonum/integrate/quad"
+
+	"ellwand/pieces/geometry"
 )
 
 const (
@@ -41,15 +43,15 @@ func (b Bezier) At(t float64) orb.Point {
 // which it sets off again, or at its end that in which it arrives.
 func (b Bezier) Tangent(t float64) orb.Point {
 	before, after := b.split(t)
-	size := distance(b.P0, b.P1) + distance(b.P1, b.P2) + distance(b.P2, b.P3)
+	size := geometry.Distance(b.P0, b.P1) + geometry.Distance(b.P1, b.P2) + geometry.Distance(b.P2, b.P3)
 	for _, p := range []orb.Point{after.P1, after.P2, after.P3} {
-		if d := sub(p, after.P0); norm(d) > 1e-9*size {
-			return unit(d)
+		if d := geometry.Sub(p, after.P0); geometry.Norm(d) > 1e-9*size {
+			return geometry.Unit(d)
 		}
 	}
 	for _, p := range []orb.Point{before.P2, before.P1, before.P0} {
-		if d := sub(before.P3, p); norm(d) > 1e-9*size {
-			return unit(d)
+		if d := geometry.Sub(before.P3, p); geometry.Norm(d) > 1e-9*size {
+			return geometry.Unit(d)
 		}
 	}
 	return orb.Point{}
@@ -59,9 +61,9 @@ func (b Bezier) Tangent(t float64) orb.Point {
 func (b Bezier) Split(t float64) (before, after Curve) { return b.split(t) }
 
 func (b Bezier) split(t float64) (before, after Bezier) {
-	p01, p12, p23 := between(b.P0, b.P1, t), between(b.P1, b.P2, t), between(b.P2, b.P3, t)
-	p012, p123 := between(p01, p12, t), between(p12, p23, t)
-	middle := between(p012, p123, t)
+	p01, p12, p23 := geometry.Between(b.P0, b.P1, t), geometry.Between(b.P1, b.P2, t), geometry.Between(b.P2, b.P3, t)
+	p012, p123 := geometry.Between(p01, p12, t), geometry.Between(p12, p23, t)
+	middle := geometry.Between(p012, p123, t)
 	return Bezier{b.P0, p01, p012, middle}, Bezier{middle, p123, p23, b.P3}
 }
 
@@ -85,7 +87,7 @@ var gaussAt, gaussWeight = func() (at, weight [gaussPoints]float64) {
 // speed is |B'(t)|.
 func (b Bezier) speed(t float64) float64 {
 	s := 1 - t
-	d0, d1, d2 := sub(b.P1, b.P0), sub(b.P2, b.P1), sub(b.P3, b.P2)
+	d0, d1, d2 := geometry.Sub(b.P1, b.P0), geometry.Sub(b.P2, b.P1), geometry.Sub(b.P3, b.P2)
 	x := s*s*d0[0] + 2*s*t*d1[0] + t*t*d2[0]
 	y := s*s*d0[1] + 2*s*t*d1[1] + t*t*d2[1]
 	return 3 * math.Hypot(x, y)
@@ -125,9 +127,9 @@ func (b Bezier) adaptive(whole float64, depth int) float64 {
 // which it does when its control polygon does: then its speed has no sharp
 // dip, as at a cusp, that two quadratures could both step over.
 func (b Bezier) isGentle() bool {
-	chord := sub(b.P3, b.P0)
-	for _, d := range [3]orb.Point{sub(b.P1, b.P0), sub(b.P2, b.P1), sub(b.P3, b.P2)} {
-		if dot(d, chord) < 0.5*norm(d)*norm(chord) {
+	chord := geometry.Sub(b.P3, b.P0)
+	for _, d := range [3]orb.Point{geometry.Sub(b.P1, b.P0), geometry.Sub(b.P2, b.P1), geometry.Sub(b.P3, b.P2)} {
+		if geometry.Dot(d, chord) < 0.5*geometry.Norm(d)*geometry.Norm(chord) {
 			return false
 		}
 	}
@@ -154,10 +156,10 @@ func (b Bezier) flatten(tolerance float64, depth int, out orb.LineString) orb.Li
 // not before or after it, its distance from the chord is at most
 // 3 t (1-t) max(d1, d2) <= 3/4 max(d1, d2).
 func (b Bezier) bulge() float64 {
-	chord := sub(b.P3, b.P0)
-	square := dot(chord, chord)
-	s1, s2 := dot(sub(b.P1, b.P0), chord), dot(sub(b.P2, b.P0), chord)
-	far := math.Max(segmentDistance(b.P1, b.P0, b.P3), segmentDistance(b.P2, b.P0, b.P3))
+	chord := geometry.Sub(b.P3, b.P0)
+	square := geometry.Dot(chord, chord)
+	s1, s2 := geometry.Dot(geometry.Sub(b.P1, b.P0), chord), geometry.Dot(geometry.Sub(b.P2, b.P0), chord)
+	far := math.Max(geometry.SegmentDistance(b.P1, b.P0, b.P3), geometry.SegmentDistance(b.P2, b.P0, b.P3))
 	if s1 >= 0 && s1 <= square && s2 >= 0 && s2 <= square {
 		return far * 3 / 4
 	}

@@ -7,6 +7,8 @@ import (
 	"strconv"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 // checkTolerance is the flattening at which outlines are checked, mm.
@@ -75,12 +77,12 @@ func (p Piece) checkEdges() error {
 	}
 	for i, e := range p.Edges {
 		for k := 1; k < len(e.Path); k++ {
-			if gap := distance(e.Path[k-1].End(), e.Path[k].Start()); gap > joinTolerance {
+			if gap := geometry.Distance(e.Path[k-1].End(), e.Path[k].Start()); gap > joinTolerance {
 				faults = append(faults, p.fault("edge %q is broken: part %d begins %s mm away from where part %d ends", e.Name, k+1, figure(gap), k))
 			}
 		}
 		next := p.Edges[(i+1)%len(p.Edges)]
-		if gap := distance(e.Path.End(), next.Path.Start()); gap > joinTolerance {
+		if gap := geometry.Distance(e.Path.End(), next.Path.Start()); gap > joinTolerance {
 			faults = append(faults, p.fault("edge %q begins %s mm away from where edge %q ends; the edges must chain up to a closed outline", next.Name, figure(gap), e.Name))
 		}
 	}
@@ -110,7 +112,7 @@ func (p Piece) checkOutline() error {
 	if at, a, b, ok := selfMeeting(ring); ok {
 		return p.fault("the outline crosses or touches itself near (%s, %s) mm, between edge %q and edge %q", figure(at[0]), figure(at[1]), names[a], names[b])
 	}
-	switch area := ringArea(ring); {
+	switch area := geometry.Area(ring); {
 	case area < 0:
 		return p.fault("the outline runs clockwise; list the edges counter-clockwise, or mirror the piece")
 	case area < 1:
@@ -163,19 +165,19 @@ func selfMeeting(ring orb.Ring) (at orb.Point, a, b int, found bool) {
 
 // runsBack reports whether the way from a over b to c returns on itself.
 func runsBack(a, b, c orb.Point) bool {
-	return dot(sub(b, a), sub(c, b)) < 0 &&
-		(segmentDistance(a, b, c) <= snap || segmentDistance(c, a, b) <= snap)
+	return geometry.Dot(geometry.Sub(b, a), geometry.Sub(c, b)) < 0 &&
+		(geometry.SegmentDistance(a, b, c) <= snap || geometry.SegmentDistance(c, a, b) <= snap)
 }
 
 // touching finds a point where two segments cross or come within snap.
 func touching(a, b, c, d orb.Point) (orb.Point, bool) {
 	for _, p := range [2]orb.Point{a, b} {
-		if segmentDistance(p, c, d) <= snap {
+		if geometry.SegmentDistance(p, c, d) <= snap {
 			return p, true
 		}
 	}
 	for _, p := range [2]orb.Point{c, d} {
-		if segmentDistance(p, a, b) <= snap {
+		if geometry.SegmentDistance(p, a, b) <= snap {
 			return p, true
 		}
 	}

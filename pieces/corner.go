@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 // mitreLimit is how far a mitre may reach from its corner, in widths of the
@@ -22,9 +24,9 @@ const mitreLimit = 2.0
 func corner(a, b strip, tolerance float64) []orb.Point {
 	v := b.seam[0]
 	u1, u2 := a.end, b.begin
-	n1, n2 := right(u1), right(u2)
+	n1, n2 := geometry.Right(u1), geometry.Right(u2)
 	w1, w2 := a.width, b.width
-	sin, cos := cross(u1, u2), dot(u1, u2)
+	sin, cos := geometry.Cross(u1, u2), geometry.Dot(u1, u2)
 	switch {
 	case w1 == w2 && isSmooth(u1, u2) && sin >= 0:
 		return bend(v, u1, u2, w1, tolerance, 0)
@@ -36,15 +38,15 @@ func corner(a, b strip, tolerance float64) []orb.Point {
 	if ahead < 0 || back < 0 {
 		return []orb.Point{stepFoot(v, n1, n2, w1, w2, cos)}
 	}
-	foot1, foot2 := add(v, times(n1, w1)), add(v, times(n2, w2))
-	mitre := add(foot1, times(u1, ahead))
-	reach, limit := distance(mitre, v), mitreLimit*math.Max(w1, w2)
+	foot1, foot2 := geometry.Add(v, geometry.Times(n1, w1)), geometry.Add(v, geometry.Times(n2, w2))
+	mitre := geometry.Add(foot1, geometry.Times(u1, ahead))
+	reach, limit := geometry.Distance(mitre, v), mitreLimit*math.Max(w1, w2)
 	if reach <= limit {
 		return []orb.Point{mitre}
 	}
 	return []orb.Point{
-		add(foot1, times(u1, (limit*reach-w1*w1)/ahead)),
-		sub(foot2, times(u2, (limit*reach-w2*w2)/back)),
+		geometry.Add(foot1, geometry.Times(u1, (limit*reach-w1*w1)/ahead)),
+		geometry.Sub(foot2, geometry.Times(u2, (limit*reach-w2*w2)/back)),
 	}
 }
 
@@ -55,17 +57,17 @@ const straight = 1e-9
 // end of the wider allowance. The turn is less than a right angle here.
 func stepFoot(v, n1, n2 orb.Point, w1, w2, cos float64) orb.Point {
 	if w1 < w2 {
-		return add(v, times(n2, w1/cos))
+		return geometry.Add(v, geometry.Times(n2, w1/cos))
 	}
-	return add(v, times(n1, w2/cos))
+	return geometry.Add(v, geometry.Times(n1, w2/cos))
 }
 
 // clip cuts a ring off along the line from a to b, keeping its left side. It
 // reports false when the ring would then lie along the line in other than one
 // stretch: something besides the fold and what adjoins it reaches across.
 func clip(ring orb.Ring, a, b orb.Point) (orb.Ring, bool) {
-	u := unit(sub(b, a))
-	side := func(p orb.Point) float64 { return cross(u, sub(p, a)) }
+	u := geometry.Unit(geometry.Sub(b, a))
+	side := func(p orb.Point) float64 { return geometry.Cross(u, geometry.Sub(p, a)) }
 	var out orb.Ring
 	for i := 0; i+1 < len(ring); i++ {
 		p, q := ring[i], ring[i+1]
@@ -74,7 +76,7 @@ func clip(ring orb.Ring, a, b orb.Point) (orb.Ring, bool) {
 			out = append(out, p)
 		}
 		if sp < -snap != (sq < -snap) {
-			out = append(out, add(a, times(u, dot(sub(between(p, q, sp/(sp-sq)), a), u))))
+			out = append(out, geometry.Add(a, geometry.Times(u, geometry.Dot(geometry.Sub(geometry.Between(p, q, sp/(sp-sq)), a), u))))
 		}
 	}
 	out = tidyRing(out)

@@ -9,6 +9,8 @@ import (
 	"github.com/stretchr/testify/require"
 	"gonum.org/v1/gonum/integrate/quad"
 	"pgregory.net/rapid"
+
+	"ellwand/pieces/geometry"
 )
 
 // parabola is y = x^2 / 4 from x = -2 to 2 as a cubic (degree raised from the
@@ -27,7 +29,7 @@ func curvesByName() map[string]Curve {
 		"armhole":       Bezier{orb.Point{250, 220}, orb.Point{180, 220}, orb.Point{170, 280}, orb.Point{190, 400}},
 		"loop":          Bezier{orb.Point{0, 0}, orb.Point{300, 100}, orb.Point{-200, 100}, orb.Point{100, 0}},
 		"parabola":      parabola,
-		"cusp":          Bezier{times(cusp.P0, 100), times(cusp.P1, 100), times(cusp.P2, 100), times(cusp.P3, 100)},
+		"cusp":          Bezier{geometry.Times(cusp.P0, 100), geometry.Times(cusp.P1, 100), geometry.Times(cusp.P2, 100), geometry.Times(cusp.P3, 100)},
 		"end at rest":   Bezier{orb.Point{0, 0}, orb.Point{0, 0}, orb.Point{100, 50}, orb.Point{100, 50}},
 		"straight":      Bezier{orb.Point{0, 0}, orb.Point{10, 0}, orb.Point{90, 0}, orb.Point{100, 0}},
 		"back and on":   Bezier{orb.Point{0, 0}, orb.Point{150, 0}, orb.Point{-50, 0}, orb.Point{100, 0}},
@@ -98,12 +100,12 @@ func TestCurvesKeepTheirPromises(t *testing.T) {
 				assert.InDelta(t, c.Length(), before.Length()+after.Length(), 2e-6)
 				near(t, p, back.At(1-at), "reverse")
 				near(t, turnAndMirror.Apply(p), image.At(at), "map")
-				assert.InDelta(t, 1, norm(c.Tangent(at)), 1e-9, "a direction at %v", at)
+				assert.InDelta(t, 1, geometry.Norm(c.Tangent(at)), 1e-9, "a direction at %v", at)
 			}
 			// Tangents against differences.
 			for _, at := range []float64{0.1, 0.37, 0.9} {
 				const h = 1e-6
-				difference := unit(sub(c.At(at+h), c.At(at-h)))
+				difference := geometry.Unit(geometry.Sub(c.At(at+h), c.At(at-h)))
 				near2(t, difference, c.Tangent(at), 1e-4)
 			}
 		})
@@ -112,12 +114,12 @@ func TestCurvesKeepTheirPromises(t *testing.T) {
 
 func near(t *testing.T, want, got orb.Point, words string) {
 	t.Helper()
-	assert.InDelta(t, 0, distance(want, got), 1e-9, "%s: want %v, got %v", words, want, got)
+	assert.InDelta(t, 0, geometry.Distance(want, got), 1e-9, "%s: want %v, got %v", words, want, got)
 }
 
 func near2(t *testing.T, want, got orb.Point, tolerance float64) {
 	t.Helper()
-	assert.InDelta(t, 0, distance(want, got), tolerance, "want %v, got %v", want, got)
+	assert.InDelta(t, 0, geometry.Distance(want, got), tolerance, "want %v, got %v", want, got)
 }
 
 func TestTangentWhereTheCurveStandsStill(t *testing.T) {
@@ -151,7 +153,7 @@ func assertWithin(t require.TestingT, c Curve, chords orb.LineString, tolerance 
 	for i := range samples + 1 {
 		p, least := c.At(float64(i)/samples), math.Inf(1)
 		for k := 0; k+1 < len(chords); k++ {
-			least = math.Min(least, segmentDistance(p, chords[k], chords[k+1]))
+			least = math.Min(least, geometry.SegmentDistance(p, chords[k], chords[k+1]))
 		}
 		worst = math.Max(worst, least)
 	}

@@ -8,6 +8,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
+
+	"ellwand/pieces/geometry"
 )
 
 // bodice is a half front: a straight waist and side, a hollow armhole, a
@@ -46,10 +48,10 @@ func stadium(t *testing.T, r, s, w float64) {
 	for _, tolerance := range []float64{0.5, 0.1, 0.01} {
 		ring := cut(t, p, tolerance)
 		girth := 2*s + 2*math.Pi*r
-		assert.InDelta(t, math.Pi*r*r+2*r*s+girth*w+math.Pi*w*w, ringArea(ring), tolerance*(girth+2*math.Pi*w))
+		assert.InDelta(t, math.Pi*r*r+2*r*s+girth*w+math.Pi*w*w, geometry.Area(ring), tolerance*(girth+2*math.Pi*w))
 		for _, q := range ring {
 			centre := orb.Point{math.Max(0, math.Min(s, q[0])), 0}
-			assert.InDelta(t, r+w, distance(centre, q), tolerance, "each point at its distance")
+			assert.InDelta(t, r+w, geometry.Distance(centre, q), tolerance, "each point at its distance")
 		}
 	}
 }
@@ -69,7 +71,7 @@ func TestCuttingOutlineOfAHollow(t *testing.T) {
 		ring := cut(t, p, 0.1)
 		onCircle := 0
 		for _, q := range ring {
-			if d := distance(q, orb.Point{150, 200}); q[1] < 200 && d < 70 {
+			if d := geometry.Distance(q, orb.Point{150, 200}); q[1] < 200 && d < 70 {
 				assert.InDelta(t, 60-w, d, 0.1)
 				onCircle++
 			}
@@ -86,17 +88,17 @@ func TestCuttingOutlineOfAHollow(t *testing.T) {
 	low, high := span(ring, 279.9)
 	assert.InDelta(t, -80, low, 1e-6)
 	assert.InDelta(t, 380, high, 1e-6)
-	assert.InDelta(t, 460*360, ringArea(ring), 80*80*2, "closed but for a dip above the hollow")
+	assert.InDelta(t, 460*360, geometry.Area(ring), 80*80*2, "closed but for a dip above the hollow")
 	assertFullAllowance(t, p, ring, 0.1)
 }
 
 // isNear reports whether a point lies in a ring or within the tolerance of it.
 func isNear(ring orb.Ring, q orb.Point, tolerance float64) bool {
-	if inside(ring, q) {
+	if geometry.Inside(ring, q) || isOn(ring, q) {
 		return true
 	}
 	for i := 0; i+1 < len(ring); i++ {
-		if segmentDistance(q, ring[i], ring[i+1]) <= tolerance {
+		if geometry.SegmentDistance(q, ring[i], ring[i+1]) <= tolerance {
 			return true
 		}
 	}
@@ -113,7 +115,7 @@ func assertFullAllowance(t require.TestingT, p Piece, ring orb.Ring, tolerance f
 		length := e.Path.Length()
 		for i := range 41 {
 			at := length * float64(i) / 40
-			q := add(e.Path.At(at), times(right(e.Path.Tangent(at)), e.Allowance))
+			q := geometry.Add(e.Path.At(at), geometry.Times(geometry.Right(e.Path.Tangent(at)), e.Allowance))
 			assert.True(t, isNear(ring, q, tolerance), "%s, edge %s at %v: %v is not inside", p.Name, e.Name, at, q)
 		}
 	}
@@ -156,12 +158,12 @@ func TestCuttingOutlineOfRandomCurves(t *testing.T) {
 		bulge := rapid.Float64Range(-0.15, 0.15)
 		for i, e := range p.Edges {
 			a, b := e.Path.Start(), e.Path.End()
-			length := distance(a, b)
+			length := geometry.Distance(a, b)
 			if length < 4*wide {
 				continue
 			}
-			n := times(right(unit(sub(b, a))), length)
-			p.Edges[i].Path = Path{Bezier{a, add(between(a, b, 0.3), times(n, bulge.Draw(t, "bulge"))), add(between(a, b, 0.7), times(n, bulge.Draw(t, "bulge"))), b}}
+			n := geometry.Times(geometry.Right(geometry.Unit(geometry.Sub(b, a))), length)
+			p.Edges[i].Path = Path{Bezier{a, geometry.Add(geometry.Between(a, b, 0.3), geometry.Times(n, bulge.Draw(t, "bulge"))), geometry.Add(geometry.Between(a, b, 0.7), geometry.Times(n, bulge.Draw(t, "bulge"))), b}}
 		}
 		if p.Check() != nil {
 			t.Skip("not a simple outline")
@@ -169,7 +171,7 @@ func TestCuttingOutlineOfRandomCurves(t *testing.T) {
 		checked++
 		ring, err := p.CuttingOutline(0.1)
 		require.NoError(t, err)
-		assert.Greater(t, ringArea(ring), 0.0)
+		assert.Greater(t, geometry.Area(ring), 0.0)
 		assertFullAllowance(t, p, ring, 0.1)
 		at, _, _, meets := selfMeeting(ring)
 		assert.False(t, meets, "touches itself at %v", at)

@@ -5,6 +5,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 // CuttingOutline is the line to cut along: the seam line moved out by the
@@ -115,7 +117,7 @@ func (p Piece) strips(tolerance float64) []strip {
 // isSmooth reports whether two directions differ by less than half a degree:
 // what is drawn as one smooth line, whatever the last digit.
 func isSmooth(u1, u2 orb.Point) bool {
-	return dot(u1, u2) > 0 && math.Abs(cross(u1, u2)) < 0.5*math.Pi/180
+	return geometry.Dot(u1, u2) > 0 && math.Abs(geometry.Cross(u1, u2)) < 0.5*math.Pi/180
 }
 
 // rim joins the outer sides of all strips into one closed chain, which may
@@ -143,7 +145,7 @@ func rim(strips []strip, tolerance float64) []orb.Point {
 func apart(points []orb.Point) []orb.Point {
 	var out []orb.Point
 	for _, q := range points {
-		if len(out) == 0 || distance(out[len(out)-1], q) > 1e-9 {
+		if len(out) == 0 || geometry.Distance(out[len(out)-1], q) > 1e-9 {
 			out = append(out, q)
 		}
 	}
@@ -158,13 +160,13 @@ func (s strip) parallel(tolerance float64) []orb.Point {
 		return s.seam
 	}
 	seam, last := s.seam, len(s.seam)-1
-	out := []orb.Point{add(seam[0], times(right(s.begin), s.width))}
-	out = append(out, bend(seam[0], s.begin, chord(seam, 0), s.width, tolerance, distance(seam[0], seam[1]))...)
+	out := []orb.Point{geometry.Add(seam[0], geometry.Times(geometry.Right(s.begin), s.width))}
+	out = append(out, bend(seam[0], s.begin, chord(seam, 0), s.width, tolerance, geometry.Distance(seam[0], seam[1]))...)
 	for i := 1; i < last; i++ {
 		out = append(out, joint(seam, i, s.width, tolerance)...)
 	}
-	out = append(out, bend(seam[last], chord(seam, last-1), s.end, s.width, tolerance, distance(seam[last-1], seam[last]))...)
-	return append(out, add(seam[last], times(right(s.end), s.width)))
+	out = append(out, bend(seam[last], chord(seam, last-1), s.end, s.width, tolerance, geometry.Distance(seam[last-1], seam[last]))...)
+	return append(out, geometry.Add(seam[last], geometry.Times(geometry.Right(s.end), s.width)))
 }
 
 // bend fills the turn between the end of a curve and its first or last chord
@@ -173,10 +175,10 @@ func (s strip) parallel(tolerance float64) []orb.Point {
 // over twice the turn. A turn below 0.0001 rad leaves out no more than 5e-9 of
 // the width.
 func bend(v, u1, u2 orb.Point, width, tolerance, length float64) []orb.Point {
-	turn := math.Atan2(cross(u1, u2), dot(u1, u2))
+	turn := math.Atan2(geometry.Cross(u1, u2), geometry.Dot(u1, u2))
 	switch {
 	case turn > 1e-4:
-		return fan(v, right(u1), turn, width, tolerance)
+		return fan(v, geometry.Right(u1), turn, width, tolerance)
 	case turn < -1e-4 && length < -2*turn*width:
 		return wedge(v, u1, u2, turn, width, tolerance)
 	}
@@ -186,25 +188,25 @@ func bend(v, u1, u2 orb.Point, width, tolerance, length float64) []orb.Point {
 // wedge goes from the foot of one chord to that of the next at a hollow point
 // v, round all that lies between them.
 func wedge(v, u1, u2 orb.Point, turn, width, tolerance float64) []orb.Point {
-	foot1, foot2 := add(v, times(right(u1), width)), add(v, times(right(u2), width))
-	out := append([]orb.Point{foot1, v, foot2, foot1}, fan(v, right(u1), turn, width, tolerance)...)
+	foot1, foot2 := geometry.Add(v, geometry.Times(geometry.Right(u1), width)), geometry.Add(v, geometry.Times(geometry.Right(u2), width))
+	out := append([]orb.Point{foot1, v, foot2, foot1}, fan(v, geometry.Right(u1), turn, width, tolerance)...)
 	return append(out, foot2)
 }
 
 // chord is the direction of the i-th chord.
-func chord(seam []orb.Point, i int) orb.Point { return unit(sub(seam[i+1], seam[i])) }
+func chord(seam []orb.Point, i int) orb.Point { return geometry.Unit(geometry.Sub(seam[i+1], seam[i])) }
 
 // joint joins the parallels of the two chords that meet at point i.
 func joint(seam []orb.Point, i int, width, tolerance float64) []orb.Point {
 	v, u1, u2 := seam[i], chord(seam, i-1), chord(seam, i)
-	turn := math.Atan2(cross(u1, u2), dot(u1, u2))
+	turn := math.Atan2(geometry.Cross(u1, u2), geometry.Dot(u1, u2))
 	if turn >= 0 {
-		return fan(v, right(u1), turn, width, tolerance)
+		return fan(v, geometry.Right(u1), turn, width, tolerance)
 	}
 	// In a hollow the two parallels cross, when the chords are long enough.
 	back := width * math.Tan(-turn/2)
 	if spare(seam, i-1, width) > 0 && spare(seam, i, width) > 0 {
-		return []orb.Point{add(v, add(times(right(u1), width), times(u1, -back)))}
+		return []orb.Point{geometry.Add(v, geometry.Add(geometry.Times(geometry.Right(u1), width), geometry.Times(u1, -back)))}
 	}
 	// Otherwise the allowances of short chords fan out beyond the hollow: the
 	// wedge between each two is filled by going round it.
@@ -214,7 +216,7 @@ func joint(seam []orb.Point, i int, width, tolerance float64) []orb.Point {
 // spare is what is left of the parallel of chord i when the hollow joints at
 // its two ends have each taken their share.
 func spare(seam []orb.Point, i int, width float64) float64 {
-	left := distance(seam[i], seam[i+1])
+	left := geometry.Distance(seam[i], seam[i+1])
 	u := chord(seam, i)
 	if i > 0 {
 		left -= hollowShare(chord(seam, i-1), u, width)
@@ -226,7 +228,7 @@ func spare(seam []orb.Point, i int, width float64) float64 {
 }
 
 func hollowShare(u1, u2 orb.Point, width float64) float64 {
-	turn := math.Atan2(cross(u1, u2), dot(u1, u2))
+	turn := math.Atan2(geometry.Cross(u1, u2), geometry.Dot(u1, u2))
 	if turn >= 0 {
 		return 0
 	}
@@ -244,7 +246,7 @@ func fan(v, n1 orb.Point, turn, width, tolerance float64) []orb.Point {
 	out := make([]orb.Point, n)
 	for k := range out {
 		sin, cos := math.Sincos((float64(k) + 0.5) * step)
-		out[k] = add(v, times(orb.Point{n1[0]*cos - n1[1]*sin, n1[0]*sin + n1[1]*cos}, reach))
+		out[k] = geometry.Add(v, geometry.Times(orb.Point{n1[0]*cos - n1[1]*sin, n1[0]*sin + n1[1]*cos}, reach))
 	}
 	return out
 }

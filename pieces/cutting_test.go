@@ -7,6 +7,8 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ellwand/pieces/geometry"
 )
 
 // polygon is a test piece with straight edges named "0", "1", ... and those
@@ -31,7 +33,7 @@ func assertRing(t *testing.T, want []orb.Point, got orb.Ring, tolerance float64)
 	for shift := range want {
 		far := 0.0
 		for i, w := range want {
-			far = math.Max(far, distance(w, got[(i+shift)%len(want)]))
+			far = math.Max(far, geometry.Distance(w, got[(i+shift)%len(want)]))
 		}
 		if far <= tolerance {
 			return

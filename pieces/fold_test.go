@@ -9,6 +9,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
+
+	"ellwand/pieces/geometry"
 )
 
 // foldPiece has its fold on x = 0 from (0, height) down to (0, 0) and further
@@ -48,7 +50,7 @@ func TestCuttingOutlineAtTheFold(t *testing.T) {
 			require.NoError(t, p.Check())
 			assertRing(t, c.want, cut(t, p, 0.1), 1e-9)
 			turned := p.Map(Turn(37).Then(Move(5e3, -800)))
-			assert.InDelta(t, ringArea(append(orb.Ring(c.want), c.want[0])), ringArea(cut(t, turned, 0.1)), 1e-3, "wherever it lies")
+			assert.InDelta(t, geometry.Area(append(orb.Ring(c.want), c.want[0])), geometry.Area(cut(t, turned, 0.1)), 1e-3, "wherever it lies")
 		})
 	}
 }
@@ -76,7 +78,7 @@ func TestHalvesMakeTheWhole(t *testing.T) {
 		require.NoError(t, err)
 		whole, err := p.Unfolded().CuttingOutline(0.1)
 		require.NoError(t, err)
-		assert.InDelta(t, ringArea(whole), 2*ringArea(half), 1e-3)
+		assert.InDelta(t, geometry.Area(whole), 2*geometry.Area(half), 1e-3)
 		for _, q := range half {
 			assert.GreaterOrEqual(t, q[0], -1e-6, "nothing lies across the fold")
 		}

@@ -5,6 +5,8 @@ import (
 	"slices"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 // hemReach bounds how far, in hem depths, the mirrored end of a hem may lean
@@ -18,14 +20,14 @@ const hemReach = 2.0
 func hemCorner(a, b *strip) bool {
 	v := b.seam[0]
 	if b.hem {
-		frame := hemFrame{v, times(b.begin, -1), times(right(b.begin), -1), b.width}
-		hem, side, ok := frame.join(b.rim, reversed(a.rim), times(a.end, -1))
+		frame := hemFrame{v, geometry.Times(b.begin, -1), geometry.Times(geometry.Right(b.begin), -1), b.width}
+		hem, side, ok := frame.join(b.rim, reversed(a.rim), geometry.Times(a.end, -1))
 		if ok {
 			b.rim, a.rim = hem, reversed(side)
 		}
 		return ok
 	}
-	frame := hemFrame{v, a.end, times(right(a.end), -1), a.width}
+	frame := hemFrame{v, a.end, geometry.Times(geometry.Right(a.end), -1), a.width}
 	hem, side, ok := frame.join(reversed(a.rim), b.rim, b.begin)
 	if ok {
 		a.rim, b.rim = reversed(hem), side
@@ -55,13 +57,13 @@ func (f hemFrame) join(hem, side []orb.Point, direction orb.Point) (newHem, newS
 	}
 	// Where the mirror image ends outside the hem, the hem runs on to it.
 	first := hem[0]
-	outside := dot(sub(image[len(image)-1], f.origin), f.along) - dot(sub(first, f.origin), f.along)
+	outside := geometry.Dot(geometry.Sub(image[len(image)-1], f.origin), f.along) - geometry.Dot(geometry.Sub(first, f.origin), f.along)
 	if outside >= -snap {
 		return append(image, hem[1:]...), newSide, true
 	}
 	// Otherwise the two are trimmed where they cross.
 	end := len(image) - 1
-	image = append(image, add(image[end], sub(image[end], image[end-1])))
+	image = append(image, geometry.Add(image[end], geometry.Sub(image[end], image[end-1])))
 	for i := 0; i+1 < len(image); i++ {
 		for j := 0; j+1 < len(hem); j++ {
 			if p, meets := crossing(image[i], image[i+1], hem[j], hem[j+1]); meets {
@@ -76,8 +78,8 @@ func (f hemFrame) join(hem, side []orb.Point, direction orb.Point) (newHem, newS
 // where it crosses it, or prolonged back to it.
 func (f hemFrame) fromHemLine(side []orb.Point, direction orb.Point) ([]orb.Point, bool) {
 	if f.height(side[0]) >= 0 {
-		start, ok := f.atHeight(add(side[0], direction), side[0], 0)
-		if !ok || distance(start, f.origin) > hemReach*(f.depth+distance(side[0], f.origin)) {
+		start, ok := f.atHeight(geometry.Add(side[0], direction), side[0], 0)
+		if !ok || geometry.Distance(start, f.origin) > hemReach*(f.depth+geometry.Distance(side[0], f.origin)) {
 			return nil, false
 		}
 		return append([]orb.Point{start}, side...), true
@@ -95,11 +97,11 @@ func (f hemFrame) fromHemLine(side []orb.Point, direction orb.Point) ([]orb.Poin
 // down to the depth of the hem. A line that ends before is prolonged; one that
 // does not rise steadily, or leans too far, has none.
 func (f hemFrame) image(side []orb.Point) ([]orb.Point, bool) {
-	mirror := MirrorAbout(f.origin, add(f.origin, f.along))
+	mirror := MirrorAbout(f.origin, geometry.Add(f.origin, f.along))
 	out := []orb.Point{side[0]}
 	for i := 0; i+1 < len(side); i++ {
 		rise := f.height(side[i+1]) - f.height(side[i])
-		if distance(side[i], side[i+1]) < snap {
+		if geometry.Distance(side[i], side[i+1]) < snap {
 			continue
 		}
 		if rise <= 0 {
@@ -108,7 +110,7 @@ func (f hemFrame) image(side []orb.Point) ([]orb.Point, bool) {
 		if f.height(side[i+1]) >= f.depth || i+2 == len(side) {
 			top, _ := f.atHeight(side[i], side[i+1], f.depth)
 			out = append(out, mirror.Apply(top))
-			lean := math.Abs(dot(sub(top, side[0]), f.along))
+			lean := math.Abs(geometry.Dot(geometry.Sub(top, side[0]), f.along))
 			return out, lean <= hemReach*f.depth
 		}
 		out = append(out, mirror.Apply(side[i+1]))
@@ -117,15 +119,15 @@ func (f hemFrame) image(side []orb.Point) ([]orb.Point, bool) {
 }
 
 // height above the hem line, mm.
-func (f hemFrame) height(p orb.Point) float64 { return dot(sub(p, f.origin), f.up) }
+func (f hemFrame) height(p orb.Point) float64 { return geometry.Dot(geometry.Sub(p, f.origin), f.up) }
 
 // atHeight is the point at that height on the line through p and q.
 func (f hemFrame) atHeight(p, q orb.Point, height float64) (orb.Point, bool) {
 	hp, hq := f.height(p), f.height(q)
-	if math.Abs(hq-hp) < straight*distance(p, q) {
+	if math.Abs(hq-hp) < straight*geometry.Distance(p, q) {
 		return orb.Point{}, false
 	}
-	return between(p, q, (height-hp)/(hq-hp)), true
+	return geometry.Between(p, q, (height-hp)/(hq-hp)), true
 }
 
 func reversed(points []orb.Point) []orb.Point {
@@ -136,14 +138,14 @@ func reversed(points []orb.Point) []orb.Point {
 
 // crossing is where two segments cross or touch.
 func crossing(a, b, c, d orb.Point) (orb.Point, bool) {
-	u, v := sub(b, a), sub(d, c)
-	turn := cross(u, v)
-	if math.Abs(turn) <= 1e-12*norm(u)*norm(v) {
+	u, v := geometry.Sub(b, a), geometry.Sub(d, c)
+	turn := geometry.Cross(u, v)
+	if math.Abs(turn) <= 1e-12*geometry.Norm(u)*geometry.Norm(v) {
 		return orb.Point{}, false
 	}
-	s, t := cross(sub(c, a), v)/turn, cross(sub(c, a), u)/turn
+	s, t := geometry.Cross(geometry.Sub(c, a), v)/turn, geometry.Cross(geometry.Sub(c, a), u)/turn
 	if s < -straight || s > 1+straight || t < -straight || t > 1+straight {
 		return orb.Point{}, false
 	}
-	return between(a, b, s), true
+	return geometry.Between(a, b, s), true
 }

@@ -8,6 +8,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
+
+	"ellwand/pieces/geometry"
 )
 
 // sides is a piece 400 high with a straight hem on the bottom, from x = 0 to
@@ -44,7 +46,7 @@ func assertHas(t *testing.T, ring orb.Ring, points ...orb.Point) {
 	for _, p := range points {
 		least := math.Inf(1)
 		for _, q := range ring {
-			least = math.Min(least, distance(p, q))
+			least = math.Min(least, geometry.Distance(p, q))
 		}
 		assert.Less(t, least, 1e-9, "%v should be a corner of %v", p, ring)
 	}
@@ -133,8 +135,8 @@ func TestHemAtOtherCorners(t *testing.T) {
 		got := cut(t, p, 0.1)
 		assertHas(t, got, orb.Point{720, -15}, orb.Point{-15, 720})
 		for _, q := range got {
-			if q[0] > 0 && q[1] > 0 && norm(q) > 300 {
-				assert.InDelta(t, 720, norm(q), 0.1)
+			if q[0] > 0 && q[1] > 0 && geometry.Norm(q) > 300 {
+				assert.InDelta(t, 720, geometry.Norm(q), 0.1)
 			}
 		}
 		// Waist 10 mm inside a circle of 100, seen from its other side.

@@ -1,6 +1,10 @@
 package pieces
 
-import "github.com/paulmach/orb"
+import (
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
+)
 
 // Start of the line.
 func (l Line) Start() orb.Point { return l.From }
@@ -9,14 +13,14 @@ func (l Line) Start() orb.Point { return l.From }
 func (l Line) End() orb.Point { return l.To }
 
 // At returns the point at parameter t.
-func (l Line) At(t float64) orb.Point { return between(l.From, l.To, t) }
+func (l Line) At(t float64) orb.Point { return geometry.Between(l.From, l.To, t) }
 
 // Tangent is the direction of the line, the same at every t. A line without
 // length has the direction (0, 0).
-func (l Line) Tangent(float64) orb.Point { return unit(sub(l.To, l.From)) }
+func (l Line) Tangent(float64) orb.Point { return geometry.Unit(geometry.Sub(l.To, l.From)) }
 
 // Length of the line in mm.
-func (l Line) Length() float64 { return distance(l.From, l.To) }
+func (l Line) Length() float64 { return geometry.Distance(l.From, l.To) }
 
 // Split cuts the line at parameter t.
 func (l Line) Split(t float64) (before, after Curve) {

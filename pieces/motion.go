@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 // Identity moves nothing.
@@ -30,7 +32,7 @@ func MirrorY() Motion { return Motion{A: 1, D: -1} }
 // MirrorAbout gives the mirror image about the line through two points, which
 // must differ.
 func MirrorAbout(a, b orb.Point) Motion {
-	u := unit(sub(b, a))
+	u := geometry.Unit(geometry.Sub(b, a))
 	cos, sin := u[0]*u[0]-u[1]*u[1], 2*u[0]*u[1]
 	m := Motion{A: cos, B: sin, C: sin, D: -cos}
 	image := m.Apply(a)

@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 // OpenedAt returns the points of an outline from the end of the stretch that
@@ -16,15 +18,9 @@ func OpenedAt(outline []orb.Point, start, end orb.Point) []orb.Point {
 	}
 	n, at, least := len(points), 0, math.Inf(1)
 	for i, p := range points {
-		if off := math.Max(offLine(p, start, end), offLine(points[(i+1)%n], start, end)); off < least {
+		if off := math.Max(geometry.LineDistance(p, start, end), geometry.LineDistance(points[(i+1)%n], start, end)); off < least {
 			at, least = i, off
 		}
 	}
 	return append(points[at+1:n:n], points[:at+1]...)
-}
-
-// offLine is the distance of a point from the line through a and b.
-func offLine(p, a, b orb.Point) float64 {
-	u := unit(sub(b, a))
-	return math.Abs(u[0]*(p[1]-a[1]) - u[1]*(p[0]-a[0]))
 }

@@ -10,6 +10,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
+
+	"ellwand/pieces/geometry"
 )
 
 // The oracle makes the cutting outline in another way, from simplefeatures
@@ -32,12 +34,14 @@ func polygonOf(t require.TestingT, corners ...orb.Point) geom.Geometry {
 func unionOutline(t require.TestingT, corners []orb.Point, widths []float64) geom.Geometry {
 	parts := []geom.Geometry{polygonOf(t, corners...)}
 	n := len(corners)
-	normal := func(i int) orb.Point { return right(unit(sub(corners[(i+1)%n], corners[i%n]))) }
+	normal := func(i int) orb.Point {
+		return geometry.Right(geometry.Unit(geometry.Sub(corners[(i+1)%n], corners[i%n])))
+	}
 	for i, w := range widths {
 		a, b := corners[i], corners[(i+1)%n]
 		if w > 0 {
-			out := times(normal(i), w)
-			parts = append(parts, polygonOf(t, a, add(a, out), add(b, out), b))
+			out := geometry.Times(normal(i), w)
+			parts = append(parts, polygonOf(t, a, geometry.Add(a, out), geometry.Add(b, out), b))
 		}
 		if kite := kiteOf(b, normal(i), normal(i+1), w, widths[(i+1)%n]); kite != nil {
 			parts = append(parts, polygonOf(t, kite...))
@@ -53,27 +57,27 @@ func unionOutline(t require.TestingT, corners []orb.Point, widths []float64) geo
 // of each cutting line that holds v, cut back at twice the wider width, or the
 // triangle up to the square end of the wider strip.
 func kiteOf(v, n1, n2 orb.Point, w1, w2 float64) []orb.Point {
-	sin := cross(n1, n2)
+	sin := geometry.Cross(n1, n2)
 	if sin <= 1e-9 || w1 == 0 && w2 == 0 {
 		return nil
 	}
-	foot1, foot2 := times(n1, w1), times(n2, w2)
+	foot1, foot2 := geometry.Times(n1, w1), geometry.Times(n2, w2)
 	// Solve m.n1 = w1, m.n2 = w2.
 	m := orb.Point{(w1*n2[1] - w2*n1[1]) / sin, (w2*n1[0] - w1*n2[0]) / sin}
-	if dot(m, orb.Point{-n1[1], n1[0]}) < 0 { // falls back behind foot 1
-		return distinctOf(v, times(n1, w2/dot(n1, n2)), foot2)
+	if geometry.Dot(m, orb.Point{-n1[1], n1[0]}) < 0 { // falls back behind foot 1
+		return distinctOf(v, geometry.Times(n1, w2/geometry.Dot(n1, n2)), foot2)
 	}
-	if dot(m, orb.Point{n2[1], -n2[0]}) < 0 {
-		return distinctOf(v, foot1, times(n2, w1/dot(n1, n2)))
+	if geometry.Dot(m, orb.Point{n2[1], -n2[0]}) < 0 {
+		return distinctOf(v, foot1, geometry.Times(n2, w1/geometry.Dot(n1, n2)))
 	}
 	limit := 2 * math.Max(w1, w2)
-	if norm(m) <= limit {
+	if geometry.Norm(m) <= limit {
 		return distinctOf(v, foot1, m, foot2)
 	}
-	e := unit(m)
+	e := geometry.Unit(m)
 	cutAt := func(foot orb.Point) orb.Point {
-		along := sub(m, foot)
-		return add(foot, times(along, (limit-dot(foot, e))/dot(along, e)))
+		along := geometry.Sub(m, foot)
+		return geometry.Add(foot, geometry.Times(along, (limit-geometry.Dot(foot, e))/geometry.Dot(along, e)))
 	}
 	return distinctOf(v, foot1, cutAt(foot1), cutAt(foot2), foot2)
 }
@@ -83,12 +87,12 @@ func kiteOf(v, n1, n2 orb.Point, w1, w2 float64) []orb.Point {
 func distinctOf(v orb.Point, rest ...orb.Point) []orb.Point {
 	out := []orb.Point{v}
 	for _, p := range rest {
-		q := add(v, p)
-		if distance(q, out[len(out)-1]) > 1e-6 && distance(q, v) > 1e-6 {
+		q := geometry.Add(v, p)
+		if geometry.Distance(q, out[len(out)-1]) > 1e-6 && geometry.Distance(q, v) > 1e-6 {
 			out = append(out, q)
 		}
 	}
-	if len(out) < 3 || math.Abs(ringArea(append(orb.Ring(out), v))) < 1e-6 {
+	if len(out) < 3 || math.Abs(geometry.Area(append(orb.Ring(out), v))) < 1e-6 {
 		return nil
 	}
 	return out
@@ -136,7 +140,7 @@ func TestCuttingOutlineAgainstUnion(t *testing.T) {
 		ring, err := p.CuttingOutline(0.1)
 		require.NoError(t, err)
 		got, want := geometryOf(t, ring), unionOutline(t, corners, widths)
-		assert.Greater(t, ringArea(ring), 0.0, "counter-clockwise")
+		assert.Greater(t, geometry.Area(ring), 0.0, "counter-clockwise")
 		assert.LessOrEqual(t, difference(t, got, want), 0.001, "mm2 apart\ngot  %s\nwant %s", got.AsText(), want.AsText())
 	})
 	assert.Greater(t, checked, 50, "random polygons that were checked")

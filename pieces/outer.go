@@ -5,6 +5,8 @@ import (
 	"slices"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 // snap is how near, in mm, two points must be to count as one when an outline
@@ -60,7 +62,7 @@ func (n *net) point(p orb.Point) int {
 	for i := floor(x - snap/cell); i <= floor(x+snap/cell); i++ {
 		for j := floor(y - snap/cell); j <= floor(y+snap/cell); j++ {
 			for id := n.cells[[2]int64{i, j}]; id > 0; id = n.sameCell[id-1] {
-				if distance(n.points[id-1], p) <= snap {
+				if geometry.Distance(n.points[id-1], p) <= snap {
 					return id - 1
 				}
 			}
@@ -110,7 +112,7 @@ func (n *net) cut(ids []int) [][]int {
 }
 
 func (n *net) isOn(p, a, b int) bool {
-	return segmentDistance(n.points[p], n.points[a], n.points[b]) <= snap
+	return geometry.SegmentDistance(n.points[p], n.points[a], n.points[b]) <= snap
 }
 
 // connect makes the ways between neighbouring points of each segment.
@@ -125,7 +127,7 @@ func (n *net) connect(ids []int, cuts [][]int) {
 		b := ids[(i+1)%len(ids)]
 		from := n.points[a]
 		slices.SortFunc(cuts[i], func(p, q int) int {
-			return compare(distance(from, n.points[p]), distance(from, n.points[q]))
+			return compare(geometry.Distance(from, n.points[p]), geometry.Distance(from, n.points[q]))
 		})
 		for _, c := range cuts[i] {
 			link(a, c)
@@ -166,12 +168,12 @@ func (n *net) walk() []orb.Point {
 	from, at := start, first
 	for range steps {
 		if at == start {
-			if next := n.turn(at, sub(n.points[from], n.points[at])); next == first {
+			if next := n.turn(at, geometry.Sub(n.points[from], n.points[at])); next == first {
 				return out
 			}
 		}
 		out = append(out, n.points[at])
-		from, at = at, n.turn(at, sub(n.points[from], n.points[at]))
+		from, at = at, n.turn(at, geometry.Sub(n.points[from], n.points[at]))
 	}
 	return nil
 }
@@ -184,8 +186,8 @@ func (n *net) turn(at int, back orb.Point) int {
 	}
 	best, least := -1, math.Inf(1)
 	for _, to := range n.ways[at] {
-		d := sub(n.points[to], n.points[at])
-		angle := math.Atan2(cross(back, d), dot(back, d))
+		d := geometry.Sub(n.points[to], n.points[at])
+		angle := math.Atan2(geometry.Cross(back, d), geometry.Dot(back, d))
 		if angle <= 0 {
 			angle += 2 * math.Pi
 		}
@@ -212,7 +214,7 @@ func tidyRing(points []orb.Point) orb.Ring {
 				previous = points[i-1]
 			}
 			next := points[(i+1)%len(points)]
-			if segmentDistance(p, previous, next) <= snap || runsBack(previous, p, next) {
+			if geometry.SegmentDistance(p, previous, next) <= snap || runsBack(previous, p, next) {
 				changed = true
 				continue
 			}

@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 // Start of the path. An empty path starts and ends at (0, 0).
@@ -141,8 +143,8 @@ func (p Path) isStraight() bool {
 	from, to := p.Start(), p.End()
 	last := 0.0
 	for _, q := range p.Flatten(joinTolerance) {
-		along := dot(sub(q, from), unit(sub(to, from)))
-		if segmentDistance(q, from, to) > joinTolerance || along < last-joinTolerance {
+		along := geometry.Dot(geometry.Sub(q, from), geometry.Unit(geometry.Sub(to, from)))
+		if geometry.SegmentDistance(q, from, to) > joinTolerance || along < last-joinTolerance {
 			return false
 		}
 		last = along

@@ -4,6 +4,8 @@ import (
 	"errors"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 func (p Piece) checkNames() error {
@@ -26,7 +28,7 @@ func (p Piece) checkNames() error {
 
 func (p Piece) checkGrain() error {
 	g := p.Grain
-	if !finite(g.From[0], g.From[1], g.To[0], g.To[1]) || distance(g.From, g.To) <= joinTolerance {
+	if !finite(g.From[0], g.From[1], g.To[0], g.To[1]) || geometry.Distance(g.From, g.To) <= joinTolerance {
 		return p.fault("it has no grainline; draw one with its upper end where the top of the piece is")
 	}
 	if g.Lie < StraightGrain || g.Lie > Bias {
@@ -75,9 +77,9 @@ func (p Piece) checkFold() error {
 	case fold.Allowance != 0:
 		return p.fault("the fold edge %q is not cut, so it has no seam allowance; set it to 0", p.Fold)
 	}
-	from, u := fold.Path.Start(), unit(sub(fold.Path.End(), fold.Path.Start()))
+	from, u := fold.Path.Start(), geometry.Unit(geometry.Sub(fold.Path.End(), fold.Path.Start()))
 	for _, q := range p.SeamOutline(checkTolerance) {
-		if beyond := -cross(u, sub(q, from)); beyond > joinTolerance {
+		if beyond := -geometry.Cross(u, geometry.Sub(q, from)); beyond > joinTolerance {
 			return p.fault("it reaches %s mm across its fold edge %q; a half must lie on one side of its fold", figure(beyond), p.Fold)
 		}
 	}
@@ -127,12 +129,12 @@ func (p Piece) checkDart(d Dart, ring orb.Ring) error {
 	corners := []orb.Point{d.Start, d.Apex, d.End}
 	if d.Mouth == "" {
 		corners = append(corners, d.OtherApex)
-		if distance(d.Apex, d.OtherApex) <= joinTolerance {
+		if geometry.Distance(d.Apex, d.OtherApex) <= joinTolerance {
 			return p.fault("the dart %q has both its ends in one place", d.Name)
 		}
 	}
 	for _, q := range corners {
-		if !finite(q[0], q[1]) || !inside(ring, q) {
+		if !finite(q[0], q[1]) || !geometry.Inside(ring, q) && !isOn(ring, q) {
 			return p.fault("the dart %q reaches outside the piece at (%s, %s) mm", d.Name, figure(q[0]), figure(q[1]))
 		}
 	}
@@ -143,9 +145,9 @@ func (p Piece) checkDart(d Dart, ring orb.Ring) error {
 	switch {
 	case !ok:
 		return p.fault("the mouth of the dart %q is the edge %q, which it does not have", d.Name, d.Mouth)
-	case distance(d.Start, mouth.Path.Start()) > joinTolerance, distance(d.End, mouth.Path.End()) > joinTolerance:
+	case geometry.Distance(d.Start, mouth.Path.Start()) > joinTolerance, geometry.Distance(d.End, mouth.Path.End()) > joinTolerance:
 		return p.fault("the legs of the dart %q do not meet the ends of its mouth %q", d.Name, d.Mouth)
-	case onRing(ring, d.Apex) && !p.onFold(d.Apex):
+	case isOn(ring, d.Apex) && !p.onFold(d.Apex):
 		return p.fault("the apex of the dart %q must lie inside the piece", d.Name)
 	}
 	return nil
@@ -157,29 +159,12 @@ func (p Piece) onFold(q orb.Point) bool {
 	if p.Fold == "" || !ok {
 		return false
 	}
-	from, u := fold.Path.Start(), unit(sub(fold.Path.End(), fold.Path.Start()))
-	return cross(u, sub(q, from)) <= joinTolerance && cross(u, sub(q, from)) >= -joinTolerance
+	from, u := fold.Path.Start(), geometry.Unit(geometry.Sub(fold.Path.End(), fold.Path.Start()))
+	return geometry.Cross(u, geometry.Sub(q, from)) <= joinTolerance && geometry.Cross(u, geometry.Sub(q, from)) >= -joinTolerance
 }
 
-// onRing reports whether a point lies on a ring, within the tolerance of the
+// isOn reports whether a point lies on a ring, within the tolerance of the
 // checks.
-func onRing(ring orb.Ring, q orb.Point) bool {
-	for i := 0; i+1 < len(ring); i++ {
-		if segmentDistance(q, ring[i], ring[i+1]) <= checkTolerance+joinTolerance {
-			return true
-		}
-	}
-	return false
-}
-
-// inside reports whether a point lies in a ring or on it.
-func inside(ring orb.Ring, q orb.Point) bool {
-	in := false
-	for i := 0; i+1 < len(ring); i++ {
-		a, b := ring[i], ring[i+1]
-		if (a[1] > q[1]) != (b[1] > q[1]) && q[0] < a[0]+(b[0]-a[0])*(q[1]-a[1])/(b[1]-a[1]) {
-			in = !in
-		}
-	}
-	return in || onRing(ring, q)
+func isOn(ring orb.Ring, q orb.Point) bool {
+	return geometry.IsOn(ring, q, checkTolerance+joinTolerance)
 }

@@ -107,15 +107,6 @@ func (d Dart) mapped(m Motion) Dart {
 	return d
 }
 
-// ringArea is the area enclosed in mm2: positive when counter-clockwise.
-func ringArea(ring orb.Ring) float64 {
-	sum := 0.0
-	for i := 1; i+1 < len(ring); i++ {
-		sum += cross(sub(ring[i], ring[0]), sub(ring[i+1], ring[0]))
-	}
-	return sum / 2
-}
-
 // finite reports whether every number is one.
 func finite(numbers ...float64) bool {
 	for _, x := range numbers {

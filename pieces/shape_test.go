@@ -7,6 +7,8 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ellwand/pieces/geometry"
 )
 
 func TestSeamOutlineOfKnownAreas(t *testing.T) {
@@ -14,8 +16,8 @@ func TestSeamOutlineOfKnownAreas(t *testing.T) {
 	ring := disc.SeamOutline(0.001)
 	assert.Equal(t, ring[0], ring[len(ring)-1])
 	// Chords lie at most 0.001 mm inside: the area is that much short at most.
-	assert.InDelta(t, math.Pi*100*100, ringArea(ring), 2*math.Pi*100*0.001)
-	assert.Equal(t, 240.0*80, ringArea(Rectangle("cuff", 240, 80).SeamOutline(0.1)))
+	assert.InDelta(t, math.Pi*100*100, geometry.Area(ring), 2*math.Pi*100*0.001)
+	assert.Equal(t, 240.0*80, geometry.Area(Rectangle("cuff", 240, 80).SeamOutline(0.1)))
 	assert.Equal(t, orb.Ring{{0, 0}, {240, 0}, {240, 80}, {0, 80}, {0, 0}}, Rectangle("cuff", 240, 80).SeamOutline(0.1))
 	assert.Empty(t, Piece{}.SeamOutline(0.1))
 }
@@ -24,7 +26,7 @@ func TestRectangle(t *testing.T) {
 	p := Rectangle("cuff", 240, 80)
 	assert.Equal(t, 1, p.Cut)
 	assert.Equal(t, StraightGrain, p.Grain.Lie)
-	assert.Equal(t, orb.Point{0, 1}, unit(sub(p.Grain.To, p.Grain.From)), "grain along the height")
+	assert.Equal(t, orb.Point{0, 1}, geometry.Unit(geometry.Sub(p.Grain.To, p.Grain.From)), "grain along the height")
 	right, ok := p.Edge("right")
 	require.True(t, ok)
 	assert.Equal(t, 80.0, right.Path.Length())
@@ -35,8 +37,8 @@ func TestRectangle(t *testing.T) {
 func TestMirrored(t *testing.T) {
 	p := half()
 	m := p.Mirrored()
-	assert.Greater(t, ringArea(m.SeamOutline(0.1)), 0.0, "still counter-clockwise")
-	assert.InDelta(t, ringArea(p.SeamOutline(0.1)), ringArea(m.SeamOutline(0.1)), 1e-6)
+	assert.Greater(t, geometry.Area(m.SeamOutline(0.1)), 0.0, "still counter-clockwise")
+	assert.InDelta(t, geometry.Area(p.SeamOutline(0.1)), geometry.Area(m.SeamOutline(0.1)), 1e-6)
 	for i, n := range p.Notches {
 		before, _ := p.Edge(n.Edge)
 		after, _ := m.Edge(m.Notches[i].Edge)
@@ -70,7 +72,7 @@ func TestUnfolded(t *testing.T) {
 	whole := p.Unfolded()
 	require.NoError(t, whole.Check())
 	assert.Empty(t, whole.Fold)
-	assert.InDelta(t, 2*ringArea(p.SeamOutline(0.1)), ringArea(whole.SeamOutline(0.1)), 1e-6)
+	assert.InDelta(t, 2*geometry.Area(p.SeamOutline(0.1)), geometry.Area(whole.SeamOutline(0.1)), 1e-6)
 	var names []string
 	for _, e := range whole.Edges {
 		names = append(names, e.Name)
@@ -110,7 +112,7 @@ func TestUnfoldedWhereTheFoldIsAnywhere(t *testing.T) {
 	p := half().Map(Turn(40).Then(Move(300, 20)))
 	whole := p.Unfolded()
 	require.NoError(t, whole.Check())
-	assert.InDelta(t, 2*ringArea(p.SeamOutline(0.1)), ringArea(whole.SeamOutline(0.1)), 1e-6)
+	assert.InDelta(t, 2*geometry.Area(p.SeamOutline(0.1)), geometry.Area(whole.SeamOutline(0.1)), 1e-6)
 }
 
 func TestUnfoldedHalfDisc(t *testing.T) {
@@ -125,7 +127,7 @@ func TestUnfoldedHalfDisc(t *testing.T) {
 	assert.InDelta(t, 2*math.Pi*100, whole.Edges[0].Path.Length(), 1e-9)
 	require.Len(t, whole.Notches, 2)
 	near(t, MirrorX().Apply(whole.Edges[0].Path.At(whole.Notches[0].At)), whole.Edges[0].Path.At(whole.Notches[1].At), "notch")
-	assert.InDelta(t, math.Pi*110*110, ringArea(cut(t, whole, 0.01)), 2*math.Pi*110*0.01)
+	assert.InDelta(t, math.Pi*110*110, geometry.Area(cut(t, whole, 0.01)), 2*math.Pi*110*0.01)
 }
 
 func TestUnfoldedDartOnTheFold(t *testing.T) {

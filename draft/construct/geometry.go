@@ -6,12 +6,13 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 )
 
 // Between returns the point that lies a fraction of the way from one point to
 // another.
 func Between(from, to orb.Point, fraction float64) orb.Point {
-	return orb.Point{from[0] + (to[0]-from[0])*fraction, from[1] + (to[1]-from[1])*fraction}
+	return geometry.Between(from, to, fraction)
 }
 
 // Toward returns the point at a distance from one point towards another.
@@ -31,10 +32,10 @@ func Direction(from, to orb.Point) orb.Point {
 }
 
 // Distance between two points.
-func Distance(a, b orb.Point) float64 { return math.Hypot(b[0]-a[0], b[1]-a[1]) }
+func Distance(a, b orb.Point) float64 { return geometry.Distance(a, b) }
 
 // Square is a unit direction turned a quarter counter-clockwise.
-func Square(way orb.Point) orb.Point { return orb.Point{-way[1], way[0]} }
+func Square(way orb.Point) orb.Point { return geometry.Left(way) }
 
 // Back is the opposite direction.
 func Back(way orb.Point) orb.Point { return orb.Point{-way[0], -way[1]} }
@@ -91,11 +92,11 @@ func Join(paths ...pieces.Path) pieces.Path {
 // Meet returns where two lines cross, each given by a point and a direction,
 // and whether they do.
 func Meet(a, wayA, b, wayB orb.Point) (orb.Point, bool) {
-	cross := wayA[0]*wayB[1] - wayA[1]*wayB[0]
+	cross := geometry.Cross(wayA, wayB)
 	if math.Abs(cross) < 1e-9 {
 		return orb.Point{}, false
 	}
-	t := ((b[0]-a[0])*wayB[1] - (b[1]-a[1])*wayB[0]) / cross
+	t := geometry.Cross(geometry.Sub(b, a), wayB) / cross
 	return Go(a, wayA, t), true
 }
 

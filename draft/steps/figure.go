@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 )
 
 // The pens of a drawing.
@@ -196,6 +197,6 @@ func sag(middle, end, out orb.Point) float64 {
 func (f *figure) takeAlong(middle, way orb.Point, wide float64) {
 	for k := -0.5; k <= 0.5; k += 0.1 {
 		p := construct.Go(middle, way, k*wide)
-		f.taken = append(f.taken, orb.Bound{Min: orb.Point{p[0] - 1, p[1] - 1}, Max: orb.Point{p[0] + 1, p[1] + 1}})
+		f.taken = append(f.taken, geometry.Box(p, orb.Point{1, 1}))
 	}
 }

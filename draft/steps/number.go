@@ -9,6 +9,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 )
 
 const numberSize = 8.0 // points
@@ -43,20 +44,16 @@ func (f *figure) drawNumbers() {
 	all := f.spots()
 	for _, s := range all {
 		f.to.Disc(0, s.at, 0.6)
-		f.taken = append(f.taken, around(s.at, orb.Point{0.8, 0.8}))
+		f.taken = append(f.taken, geometry.Box(s.at, orb.Point{0.8, 0.8}))
 	}
 	for _, s := range all {
 		words := strings.Join(s.numbers, ", ")
 		half := orb.Point{drawing.Width(words, numberSize, true)/2 + 0.3, 0.36*numberSize*drawing.Point + 0.3}
 		centre := f.freest(s.at, half)
-		box := around(centre, half)
+		box := geometry.Box(centre, half)
 		f.taken = append(f.taken, box)
 		f.to.Write(drawing.Text{Words: words, At: orb.Point{centre[0], centre[1] + 0.36*numberSize*drawing.Point}, Points: numberSize, Bold: true, Align: drawing.Centre})
 	}
-}
-
-func around(p, half orb.Point) orb.Bound {
-	return orb.Bound{Min: orb.Point{p[0] - half[0], p[1] - half[1]}, Max: orb.Point{p[0] + half[0], p[1] + half[1]}}
 }
 
 // freest is the place beside a point where a box of that half size covers
@@ -68,7 +65,7 @@ func (f *figure) freest(at, half orb.Point) orb.Point {
 			sin, cos := math.Sincos(2 * math.Pi * float64(i) / 16)
 			reach := math.Min((half[0]+gap)/math.Max(math.Abs(cos), 1e-9), (half[1]+gap)/math.Max(math.Abs(sin), 1e-9))
 			p := orb.Point{at[0] + reach*cos, at[1] + reach*sin}
-			if cost := f.covered(around(p, half)) + gap/2; cost < least-1e-9 {
+			if cost := f.covered(geometry.Box(p, half)) + gap/2; cost < least-1e-9 {
 				best, least = p, cost
 			}
 		}
@@ -85,24 +82,9 @@ func (f *figure) covered(box orb.Bound) float64 {
 		}
 	}
 	for _, l := range f.lines {
-		if crosses(l, box) {
+		if geometry.Crosses(l[:], box) {
 			cost += 2
 		}
 	}
 	return cost
-}
-
-// crosses reports whether a line comes into a box (by halving it until it is
-// short beside the box).
-func crosses(l [2]orb.Point, box orb.Bound) bool {
-	if !(orb.LineString{l[0], l[1]}).Bound().Intersects(box) {
-		return false
-	}
-	steps := int(construct.Distance(l[0], l[1])/0.4) + 1
-	for i := 0; i <= steps; i++ {
-		if box.Contains(construct.Between(l[0], l[1], float64(i)/float64(steps))) {
-			return true
-		}
-	}
-	return false
 }

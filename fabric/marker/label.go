@@ -10,6 +10,7 @@ import (
 
 	"ellwand/fabric"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 )
 
 // shownPiece is a piece on one page, in mm of paper.
@@ -240,7 +241,7 @@ func (s *sheets) place(piece shownPiece, l label) (label, bool) {
 		for j := 0; j <= gridSteps; j++ {
 			x, y := bound.Min[0]+roomX*float64(i)/gridSteps, bound.Min[1]+roomY*float64(j)/gridSteps
 			box := orb.Bound{Min: orb.Point{x, y}, Max: orb.Point{x + width, y + height}}
-			away := distance(box.Center(), middle)
+			away := geometry.Distance(box.Center(), middle)
 			if away < best && piece.hasRoom(box) {
 				best, l.box = away, box
 			}
@@ -252,14 +253,14 @@ func (s *sheets) place(piece shownPiece, l label) (label, bool) {
 // hasRoom reports whether a box lies inside the piece and touches neither its
 // grain arrow nor a dart nor the fold mark.
 func (p shownPiece) hasRoom(box orb.Bound) bool {
-	if !drawing.Inside(p.visible, box.Center()) || drawing.Crosses(p.visible, box) {
+	if !geometry.Inside(p.visible, box.Center()) || geometry.Crosses(p.visible, box) {
 		return false
 	}
-	if drawing.Crosses(p.arrow[:], box.Pad(0.7)) {
+	if geometry.Crosses(p.arrow[:], box.Pad(0.7)) {
 		return false
 	}
 	for _, line := range append(p.darts[:len(p.darts):len(p.darts)], p.fine...) {
-		if drawing.Crosses(line, box.Pad(0.3)) {
+		if geometry.Crosses(line, box.Pad(0.3)) {
 			return false
 		}
 	}

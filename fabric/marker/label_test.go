@@ -10,7 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"ellwand/fabric"
-	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 )
 
 // labelsOf finds the labels of a plan that fits on one page.
@@ -49,16 +49,16 @@ func labelsStayApart(t *testing.T, plan fabric.LayPlan) {
 			assert.False(t, touches(l.box, other.box), "%d and %d overlap", l.number, other.number)
 		}
 		for _, piece := range shown {
-			inside := drawing.Inside(piece.outline, l.box.Center()) && !drawing.Crosses(piece.outline, l.box)
+			inside := geometry.Inside(piece.outline, l.box.Center()) && !geometry.Crosses(piece.outline, l.box)
 			if piece.number == l.number {
 				assert.Equal(t, l.leader == nil, inside, "label %d", l.number)
 				continue
 			}
-			assert.False(t, inside || drawing.Crosses(piece.outline, l.box), "label %d lies on piece %d", l.number, piece.number)
+			assert.False(t, inside || geometry.Crosses(piece.outline, l.box), "label %d lies on piece %d", l.number, piece.number)
 		}
 		for _, other := range labels {
 			if l.leader != nil && other.number != l.number {
-				assert.False(t, drawing.Crosses([]orb.Point{l.box.Center(), *l.leader}, other.box), "the line of %d crosses %d", l.number, other.number)
+				assert.False(t, geometry.Crosses([]orb.Point{l.box.Center(), *l.leader}, other.box), "the line of %d crosses %d", l.number, other.number)
 			}
 		}
 	}
@@ -116,7 +116,7 @@ func TestNumbersKeepOffArrows(t *testing.T) {
 	for _, l := range labels {
 		for _, piece := range shown {
 			if piece.number == l.number {
-				assert.False(t, drawing.Crosses(piece.arrow[:], l.box), "%d", l.number)
+				assert.False(t, geometry.Crosses(piece.arrow[:], l.box), "%d", l.number)
 			}
 		}
 		if l.leader != nil {

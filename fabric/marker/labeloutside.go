@@ -5,7 +5,7 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 )
 
 // nearby is how far a number may stand from its piece, mm.
@@ -46,7 +46,7 @@ func (s *sheets) labelOutside(v view, piece shownPiece, shown []shownPiece, plac
 			centre := orb.Point{target[0] + radius*cos, target[1] + radius*sin}
 			l.box = orb.Bound{Min: centre, Max: centre}.Pad(size / 2)
 			leader := []orb.Point{centre, target}
-			if contains(page, l.box) && free(l.box, shown, placed) && isClear(leader, placed) && (farthest > nearby || !crossesOthers(leader, piece, shown)) {
+			if geometry.Holds(page, l.box) && free(l.box, shown, placed) && isClear(leader, placed) && (farthest > nearby || !crossesOthers(leader, piece, shown)) {
 				return l, true
 			}
 		}
@@ -57,7 +57,7 @@ func (s *sheets) labelOutside(v view, piece shownPiece, shown []shownPiece, plac
 // isClear reports whether a line to a piece keeps off all labels.
 func isClear(leader []orb.Point, placed []label) bool {
 	for _, other := range placed {
-		if drawing.Crosses(leader, other.box) {
+		if geometry.Crosses(leader, other.box) {
 			return false
 		}
 	}
@@ -81,12 +81,12 @@ func crossesOthers(leader []orb.Point, piece shownPiece, shown []shownPiece) boo
 
 func free(box orb.Bound, shown []shownPiece, placed []label) bool {
 	for _, other := range placed {
-		if other.box.Intersects(box) || other.leader != nil && drawing.Crosses([]orb.Point{other.box.Center(), *other.leader}, box) {
+		if other.box.Intersects(box) || other.leader != nil && geometry.Crosses([]orb.Point{other.box.Center(), *other.leader}, box) {
 			return false
 		}
 	}
 	for _, other := range shown {
-		if drawing.Crosses(other.outline, box) || drawing.Inside(other.outline, box.Center()) {
+		if geometry.Crosses(other.outline, box) || geometry.Inside(other.outline, box.Center()) {
 			return false
 		}
 	}

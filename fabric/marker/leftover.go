@@ -8,7 +8,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric"
-	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 )
 
 // leftover is a rectangle of cloth that no piece touches, in the frame of the
@@ -105,7 +105,7 @@ func (g *freeCells) take(ring orb.Ring) {
 		for row := max(0, low); row <= min(high, g.rows-1); row++ {
 			at := row*g.columns + column
 			inner := g.box(column, row).Pad(-1e-3)
-			g.taken[at] = g.taken[at] || drawing.Crosses(ring, inner) || drawing.Inside(ring, inner.Center())
+			g.taken[at] = g.taken[at] || geometry.Crosses(ring, inner) || geometry.Inside(ring, inner.Center())
 		}
 	}
 }

@@ -8,7 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
-	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 )
 
 // TestLeftovers on a lay made by hand: 1000 mm across, pieces over the whole
@@ -33,7 +33,7 @@ func TestLeftoversTouchNothing(t *testing.T) {
 			for i, r := range found {
 				inner := r.box.Pad(-0.01)
 				for _, l := range plan.Pieces {
-					assert.False(t, drawing.Crosses(l.Outline, inner) || drawing.Inside(l.Outline, inner.Center()), "%s", l.Name)
+					assert.False(t, geometry.Crosses(l.Outline, inner) || geometry.Inside(l.Outline, inner.Center()), "%s", l.Name)
 				}
 				for _, other := range found[:i] {
 					assert.False(t, touches(inner, other.box.Pad(-0.01)))

@@ -7,6 +7,7 @@ import (
 	"github.com/paulmach/orb/clip"
 
 	"ellwand/fabric"
+	"ellwand/pieces/geometry"
 )
 
 // drawPieces draws every piece that reaches onto this page, then all labels,
@@ -124,11 +125,11 @@ func (s *sheets) drawNotch(v view, notch fabric.LaidNotch) {
 	at, out := v.at(notch.At), v.at(notch.Out)
 	along := orb.Point{notch.Along[0], -notch.Along[1]}
 	inward := orb.Point{along[1], -along[0]}
-	if distance(at, out) > 0.2 {
-		length := distance(at, out)
+	if geometry.Distance(at, out) > 0.2 {
+		length := geometry.Distance(at, out)
 		inward = orb.Point{(at[0] - out[0]) / length, (at[1] - out[1]) / length}
 	}
-	length := math.Max(1.4, distance(at, out))
+	length := math.Max(1.4, geometry.Distance(at, out))
 	s.pen(0.3, 0)
 	for k := range notch.Count {
 		shift := (float64(k) - float64(notch.Count-1)/2) * 0.9
@@ -139,7 +140,7 @@ func (s *sheets) drawNotch(v view, notch fabric.LaidNotch) {
 
 // drawArrow draws a grainline with its head at "this end up".
 func (s *sheets) drawArrow(from, to orb.Point) {
-	length := distance(from, to)
+	length := geometry.Distance(from, to)
 	if length < 0.5 {
 		return
 	}
@@ -194,5 +195,3 @@ func foldSpan(l fabric.Laid, fold float64) (from, to float64, ok bool) {
 	}
 	return from, to, to-from > 1
 }
-
-func distance(a, b orb.Point) float64 { return math.Hypot(a[0]-b[0], a[1]-b[1]) }

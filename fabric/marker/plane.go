@@ -5,12 +5,8 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 )
-
-func contains(outer, inner orb.Bound) bool {
-	return outer.Contains(inner.Min) && outer.Contains(inner.Max)
-}
 
 // middleOf finds a point inside the ring, near the middle of its bounding box.
 func middleOf(ring orb.Ring) orb.Point {
@@ -22,7 +18,7 @@ func middleOf(ring orb.Ring) orb.Point {
 				bound.Min[0] + (bound.Max[0]-bound.Min[0])*float64(i)/12,
 				bound.Min[1] + (bound.Max[1]-bound.Min[1])*float64(j)/12,
 			}
-			if d := distance(p, bound.Center()); d < away && drawing.Inside(ring, p) {
+			if d := geometry.Distance(p, bound.Center()); d < away && geometry.Inside(ring, p) {
 				best, away = p, d
 			}
 		}

@@ -10,6 +10,7 @@ import (
 	"ellwand/fabric/marker"
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 	"ellwand/pieces/sheet"
 )
 
@@ -88,7 +89,7 @@ func (m fullSize) figure(i int, l fabric.Laid) sheet.Figure {
 func within(lines [][2]orb.Point, box orb.Bound) [][2]orb.Point {
 	var out [][2]orb.Point
 	for _, line := range lines {
-		if drawing.Crosses(line[:], box) {
+		if geometry.Crosses(line[:], box) {
 			out = append(out, line)
 		}
 	}

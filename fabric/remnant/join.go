@@ -7,6 +7,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 )
 
 // usualJoin is the allowance of a new seam where the piece has no other, mm
@@ -99,7 +100,7 @@ func halfBand(p pieces.Piece, corners []orb.Point, first int) pieces.Piece {
 	}
 	middle := between(between(at(0), near), between(far, at(3)))
 	dx, dy := p.Grain.To[0]-p.Grain.From[0], p.Grain.To[1]-p.Grain.From[1]
-	reach := 0.35 * math.Min(distance(at(0), near), distance(at(0), at(3))) / math.Hypot(dx, dy)
+	reach := 0.35 * math.Min(geometry.Distance(at(0), near), geometry.Distance(at(0), at(3))) / math.Hypot(dx, dy)
 	out.Grain.From = orb.Point{middle[0] - reach*dx, middle[1] - reach*dy}
 	out.Grain.To = orb.Point{middle[0] + reach*dx, middle[1] + reach*dy}
 	return out
@@ -114,5 +115,3 @@ func joinName(p pieces.Piece) string {
 }
 
 func between(a, b orb.Point) orb.Point { return orb.Point{(a[0] + b[0]) / 2, (a[1] + b[1]) / 2} }
-
-func distance(a, b orb.Point) float64 { return math.Hypot(b[0]-a[0], b[1]-a[1]) }

@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 // Within is what of the picture may reach into a box, so that the room in it
@@ -25,14 +27,14 @@ func (p *Picture) IsFree(box orb.Bound) bool {
 		taken := false
 		switch it := it.(type) {
 		case stroke:
-			taken = Crosses(it.line, box)
+			taken = geometry.Crosses(it.line, box)
 		case Text:
 			ring := it.Outline()
-			taken = Crosses(ring, box) || Inside(ring, box.Center())
+			taken = geometry.Crosses(ring, box) || geometry.Inside(ring, box.Center())
 		case window:
 			if it.box.Intersects(box) {
-				back := orb.Point{-it.shift[0], -it.shift[1]}
-				taken = !it.picture.IsFree(movedBox(common(box, it.box), back))
+				back := geometry.Times(it.shift, -1)
+				taken = !it.picture.IsFree(movedBox(geometry.Common(box, it.box), back))
 			}
 		}
 		if taken {
@@ -63,11 +65,11 @@ func (p *Picture) HasRoomFor(t Text, air float64) bool {
 		}
 		switch it := it.(type) {
 		case stroke:
-			if Crosses(straight(it.line), box) {
+			if geometry.Crosses(straight(it.line), box) {
 				return false
 			}
 		case Text:
-			if ring := straight(it.Outline()); Crosses(ring, box) || Inside(ring, box.Center()) {
+			if ring := straight(it.Outline()); geometry.Crosses(ring, box) || geometry.Inside(ring, box.Center()) {
 				return false
 			}
 		}

@@ -6,6 +6,8 @@ import (
 	"github.com/paulmach/orb"
 	"golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
+
+	"ellwand/pieces/geometry"
 )
 
 // outlines are the closed outlines of the letters of a text, in mm. The
@@ -74,7 +76,7 @@ func ringsOf(segments sfnt.Segments, unit float64) [][]orb.Point {
 			from, by, to := ring[len(ring)-1], point(s.Args[0]), point(s.Args[1])
 			for i := 1; i <= curveSteps; i++ {
 				k := float64(i) / curveSteps
-				ring = append(ring, along(along(from, by, k), along(by, to, k), k))
+				ring = append(ring, geometry.Between(geometry.Between(from, by, k), geometry.Between(by, to, k), k))
 			}
 		case sfnt.SegmentOpCubeTo: // TrueType fonts have none
 			ring = append(ring, point(s.Args[2]))

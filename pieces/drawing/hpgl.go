@@ -7,6 +7,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 // PlotterUnit is the step of an HP-GL/2 plotter in mm: 1/1016 in
@@ -40,31 +42,24 @@ func (w *plotWriter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
 		}
 		switch it := it.(type) {
 		case stroke:
-			for _, line := range dashed(moved(it.line, shift), it.pen.Dashes) {
+			for _, line := range dashed(geometry.Moved(it.line, shift), it.pen.Dashes) {
 				w.clipped(line, box)
 			}
 		case area:
 			if it.grey == 0 {
-				w.clipped(append(moved(it.ring, shift), moved(it.ring[:1], shift)...), box)
+				w.clipped(append(geometry.Moved(it.ring, shift), geometry.Moved(it.ring[:1], shift)...), box)
 			}
 		case Text:
 			if it.Grey == 255 {
 				continue
 			}
-			it.At = orb.Point{it.At[0] + shift[0], it.At[1] + shift[1]}
+			it.At = geometry.Add(it.At, shift)
 			for _, ring := range it.outlines() {
 				w.clipped(ring, box)
 			}
 		case window:
-			w.draw(it.picture, orb.Point{shift[0] + it.shift[0], shift[1] + it.shift[1]}, common(box, movedBox(it.box, shift)))
+			w.draw(it.picture, geometry.Add(shift, it.shift), geometry.Common(box, movedBox(it.box, shift)))
 		}
-	}
-}
-
-func common(a, b orb.Bound) orb.Bound {
-	return orb.Bound{
-		Min: orb.Point{math.Max(a.Min[0], b.Min[0]), math.Max(a.Min[1], b.Min[1])},
-		Max: orb.Point{math.Min(a.Max[0], b.Max[0]), math.Min(a.Max[1], b.Max[1])},
 	}
 }
 

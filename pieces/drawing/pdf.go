@@ -8,6 +8,8 @@ import (
 
 	"github.com/jung-kurt/gofpdf"
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 // LongestPage of a PDF that viewers show, mm: 200 in [source.PDF17].
@@ -64,17 +66,17 @@ func (w *pdfWriter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
 		switch it := it.(type) {
 		case stroke:
 			w.usePen(it.pen)
-			w.path(moved(it.line, shift), "D")
+			w.path(geometry.Moved(it.line, shift), "D")
 		case area:
 			w.useFill(it.grey)
-			w.path(moved(it.ring, shift), "F")
+			w.path(geometry.Moved(it.ring, shift), "F")
 		case Text:
-			it.At = orb.Point{it.At[0] + shift[0], it.At[1] + shift[1]}
+			it.At = geometry.Add(it.At, shift)
 			w.write(it)
 		case window:
 			inner := movedBox(it.box, shift)
 			w.pdf.ClipRect(inner.Min[0], inner.Min[1], inner.Max[0]-inner.Min[0], inner.Max[1]-inner.Min[1], false)
-			w.draw(it.picture, orb.Point{shift[0] + it.shift[0], shift[1] + it.shift[1]}, inner)
+			w.draw(it.picture, geometry.Add(shift, it.shift), inner)
 			w.pdf.ClipEnd()
 			w.forget()
 		}
@@ -90,7 +92,7 @@ func seen(it item, shift orb.Point, box orb.Bound) bool {
 }
 
 func movedBox(box orb.Bound, by orb.Point) orb.Bound {
-	return orb.Bound{Min: orb.Point{box.Min[0] + by[0], box.Min[1] + by[1]}, Max: orb.Point{box.Max[0] + by[0], box.Max[1] + by[1]}}
+	return orb.Bound{Min: geometry.Add(box.Min, by), Max: geometry.Add(box.Max, by)}
 }
 
 func (w *pdfWriter) usePen(pen Pen) {

@@ -12,6 +12,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 )
 
 // Picture is what is drawn, in the order of drawing. The zero value is empty.
@@ -84,10 +85,10 @@ func (p *Picture) Area(grey int, ring ...orb.Point) {
 }
 
 // Box fills a rectangle.
-func (p *Picture) Box(grey int, box orb.Bound) { p.Area(grey, corners(box)...) }
+func (p *Picture) Box(grey int, box orb.Bound) { p.Area(grey, geometry.Corners(box)...) }
 
 // Frame draws the rim of a rectangle.
-func (p *Picture) Frame(pen Pen, box orb.Bound) { p.Line(pen, corners(box)...) }
+func (p *Picture) Frame(pen Pen, box orb.Bound) { p.Line(pen, geometry.Corners(box)...) }
 
 // Disc fills a circle.
 func (p *Picture) Disc(grey int, centre orb.Point, radius float64) {
@@ -168,11 +169,7 @@ func (w window) bound() orb.Bound { return w.box }
 // bound of words is generous: no letter is wider or taller than the size.
 func (t Text) bound() orb.Bound {
 	reach := (Width(t.Words, t.Points, t.Bold) + t.Points*Point) * 1.1
-	return orb.Bound{Min: orb.Point{t.At[0] - reach, t.At[1] - reach}, Max: orb.Point{t.At[0] + reach, t.At[1] + reach}}
-}
-
-func corners(box orb.Bound) []orb.Point {
-	return []orb.Point{box.Min, {box.Max[0], box.Min[1]}, box.Max, {box.Min[0], box.Max[1]}, box.Min}
+	return geometry.Box(t.At, orb.Point{reach, reach})
 }
 
 // circle is a ring of chords that stay within 0.01 mm of the circle.

@@ -19,6 +19,7 @@ import (
 	"pgregory.net/rapid"
 
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 )
 
 // sample has one of everything.
@@ -134,7 +135,7 @@ func TestDashes(t *testing.T) {
 func length(line []orb.Point) float64 {
 	sum := 0.0
 	for i := 1; i < len(line); i++ {
-		sum += distance(line[i-1], line[i])
+		sum += geometry.Distance(line[i-1], line[i])
 	}
 	return sum
 }
@@ -145,7 +146,7 @@ func TestHatching(t *testing.T) {
 	square := []orb.Point{{0, 0}, {100, 0}, {100, 100}, {0, 100}, {0, 0}}
 	sum := 0.0
 	for _, line := range hatching(square, 2) {
-		sum += distance(line[0], line[1])
+		sum += geometry.Distance(line[0], line[1])
 	}
 	assert.InDelta(t, 100*100/(2/math.Sqrt2), sum, 200)
 }

@@ -5,6 +5,8 @@ import (
 	"slices"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 // clippedLine keeps what of a line lies in the box (Liang and Barsky, 1984):
@@ -33,37 +35,8 @@ func clippedLine(line []orb.Point, box orb.Bound) [][]orb.Point {
 }
 
 func clippedSegment(a, b orb.Point, box orb.Bound) (p, q orb.Point, ok bool) {
-	from, to := span(a, b, box)
-	return along(a, b, from), along(a, b, to), from < to
-}
-
-// span is the stretch of a segment that lies in the box, as parameters; its
-// end lies before its start where there is none.
-func span(a, b orb.Point, box orb.Bound) (from, to float64) {
-	from, to = 0, 1
-	for axis := range 2 {
-		d := b[axis] - a[axis]
-		if d == 0 {
-			if a[axis] < box.Min[axis] || a[axis] > box.Max[axis] {
-				return 1, 0
-			}
-			continue
-		}
-		t, u := (box.Min[axis]-a[axis])/d, (box.Max[axis]-a[axis])/d
-		from, to = math.Max(from, math.Min(t, u)), math.Min(to, math.Max(t, u))
-	}
-	return from, to
-}
-
-// along is the point at t from a to b, exact at both ends.
-func along(a, b orb.Point, t float64) orb.Point {
-	switch t {
-	case 0:
-		return a
-	case 1:
-		return b
-	}
-	return orb.Point{a[0] + (b[0]-a[0])*t, a[1] + (b[1]-a[1])*t}
+	from, to := geometry.Within(a, b, box)
+	return geometry.Between(a, b, from), geometry.Between(a, b, to), from < to
 }
 
 // dashed cuts a line into its strokes.
@@ -80,10 +53,10 @@ func dashed(line []orb.Point, dashes []float64) [][]orb.Point {
 	current := []orb.Point{line[0]}
 	for i := 1; i < len(line); i++ {
 		a, b := line[i-1], line[i]
-		length, at := distance(a, b), 0.0
+		length, at := geometry.Distance(a, b), 0.0
 		for length-at > left {
 			at += left
-			p := along(a, b, at/length)
+			p := geometry.Between(a, b, at/length)
 			if stretch%2 == 0 {
 				out = append(out, append(current, p))
 			}
@@ -118,19 +91,6 @@ func hatching(ring []orb.Point, apart float64) [][2]orb.Point {
 		for i := 0; i+1 < len(cuts); i += 2 {
 			out = append(out, [2]orb.Point{{cuts[i], sum - cuts[i]}, {cuts[i+1], sum - cuts[i+1]}})
 		}
-	}
-	return out
-}
-
-func distance(a, b orb.Point) float64 { return math.Hypot(a[0]-b[0], a[1]-b[1]) }
-
-func moved(line []orb.Point, by orb.Point) []orb.Point {
-	if by == (orb.Point{}) {
-		return line
-	}
-	out := make([]orb.Point, len(line))
-	for i, p := range line {
-		out[i] = orb.Point{p[0] + by[0], p[1] + by[1]}
 	}
 	return out
 }

@@ -10,6 +10,8 @@ import (
 
 	"github.com/paulmach/orb"
 	"golang.org/x/image/vector"
+
+	"ellwand/pieces/geometry"
 )
 
 // WritePNG writes the page as a grey picture with so many pixels a mm.
@@ -40,16 +42,16 @@ func (p painter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
 		}
 		switch it := it.(type) {
 		case stroke:
-			for _, line := range dashed(moved(it.line, shift), it.pen.Dashes) {
+			for _, line := range dashed(geometry.Moved(it.line, shift), it.pen.Dashes) {
 				p.stroke(line, it.pen, box)
 			}
 		case area:
-			p.fill(it.grey, [][]orb.Point{moved(it.ring, shift)}, box)
+			p.fill(it.grey, [][]orb.Point{geometry.Moved(it.ring, shift)}, box)
 		case Text:
-			it.At = orb.Point{it.At[0] + shift[0], it.At[1] + shift[1]}
+			it.At = geometry.Add(it.At, shift)
 			p.fill(it.Grey, it.outlines(), box)
 		case window:
-			p.draw(it.picture, orb.Point{shift[0] + it.shift[0], shift[1] + it.shift[1]}, common(box, movedBox(it.box, shift)))
+			p.draw(it.picture, geometry.Add(shift, it.shift), geometry.Common(box, movedBox(it.box, shift)))
 		}
 	}
 }
@@ -63,9 +65,9 @@ func (p painter) stroke(line []orb.Point, pen Pen, box orb.Bound) {
 	last := len(line) - 1
 	for i := 1; i <= last; i++ {
 		a, b := line[i-1], line[i]
-		n := max(1, int(math.Ceil(distance(a, b)/run)))
+		n := max(1, int(math.Ceil(geometry.Distance(a, b)/run)))
 		for k := range n {
-			from, to := along(a, b, float64(k)/float64(n)), along(a, b, float64(k+1)/float64(n))
+			from, to := geometry.Between(a, b, float64(k)/float64(n)), geometry.Between(a, b, float64(k+1)/float64(n))
 			bluntFrom := pen.Blunt && i == 1 && k == 0
 			bluntTo := pen.Blunt && i == last && k == n-1
 			p.fill(pen.Grey, bar(from, to, math.Max(pen.Width, 0.05)/2, bluntFrom, bluntTo), box)
@@ -84,7 +86,7 @@ func bar(a, b orb.Point, half float64, bluntA, bluntB bool) [][]orb.Point {
 	if !bluntB {
 		out = append(out, circle(b, half))
 	}
-	if length := distance(a, b); length > 0 {
+	if length := geometry.Distance(a, b); length > 0 {
 		x, y := (a[1]-b[1])/length*half, (b[0]-a[0])/length*half
 		out = append(out, []orb.Point{{a[0] - x, a[1] - y}, {b[0] - x, b[1] - y}, {b[0] + x, b[1] + y}, {a[0] + x, a[1] + y}})
 	}
@@ -97,7 +99,7 @@ func (p painter) fill(grey int, rings [][]orb.Point, box orb.Bound) {
 	for _, ring := range rings {
 		all = all.Union(orb.LineString(ring).Bound())
 	}
-	seen := common(all, box)
+	seen := geometry.Common(all, box)
 	area := image.Rect(int(math.Floor(seen.Min[0]*p.scale)), int(math.Floor(seen.Min[1]*p.scale)),
 		int(math.Ceil(seen.Max[0]*p.scale)), int(math.Ceil(seen.Max[1]*p.scale))).Intersect(p.image.Rect)
 	if len(rings) == 0 || area.Empty() {

@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
 )
 
 // gridSteps is how many places are tried each way.
@@ -23,11 +25,11 @@ func Room(ring orb.Ring, lines [][2]orb.Point, half orb.Point, most float64) (or
 				bound.Min[0] + (bound.Max[0]-bound.Min[0])*float64(i)/gridSteps,
 				bound.Min[1] + (bound.Max[1]-bound.Min[1])*float64(j)/gridSteps,
 			}
-			if !Inside(ring, p) {
+			if !geometry.Inside(ring, p) {
 				continue
 			}
 			here := roomAt(p, ring, lines, half, scale, most)
-			away := distance(p, centre)
+			away := geometry.Distance(p, centre)
 			if here > scale+1e-9 || here > scale-1e-9 && away < nearest-1e-9 {
 				found, scale, nearest = p, here, away
 			}
@@ -42,10 +44,10 @@ func Room(ring orb.Ring, lines [][2]orb.Point, half orb.Point, most float64) (or
 func roomAt(p orb.Point, ring orb.Ring, lines [][2]orb.Point, half orb.Point, found, most float64) float64 {
 	scale := most
 	for i := 0; i < len(lines) && scale > found-1e-8; i++ {
-		scale = narrowed(scale, minus(lines[i][0], p), minus(lines[i][1], p), half)
+		scale = narrowed(scale, geometry.Sub(lines[i][0], p), geometry.Sub(lines[i][1], p), half)
 	}
 	for i := 1; i < len(ring) && scale > found-1e-8; i++ {
-		scale = narrowed(scale, minus(ring[i-1], p), minus(ring[i], p), half)
+		scale = narrowed(scale, geometry.Sub(ring[i-1], p), geometry.Sub(ring[i], p), half)
 	}
 	return scale
 }
@@ -59,8 +61,6 @@ func narrowed(scale float64, a, b, half orb.Point) float64 {
 	return math.Min(scale, boxScale(a, b, half))
 }
 
-func minus(a, b orb.Point) orb.Point { return orb.Point{a[0] - b[0], a[1] - b[1]} }
-
 // boxScale is the factor by which a box of that half size about the origin
 // can grow until it touches the segment from a to b: the least of
 // max(|x| / half x, |y| / half y) along the segment. That is least at an end
@@ -72,30 +72,8 @@ func boxScale(a, b, half orb.Point) float64 {
 	for _, line := range [4]orb.Point{{1, 0}, {0, 1}, {1, 1}, {1, -1}} {
 		from, to := line[0]*a[0]+line[1]*a[1], line[0]*b[0]+line[1]*b[1]
 		if from*to < 0 {
-			least = math.Min(least, reach(along(a, b, from/(from-to))))
+			least = math.Min(least, reach(geometry.Between(a, b, from/(from-to))))
 		}
 	}
 	return least
-}
-
-// Inside reports whether a point lies in a closed ring (even-odd).
-func Inside(ring orb.Ring, p orb.Point) bool {
-	in := false
-	for i := 0; i+1 < len(ring); i++ {
-		a, b := ring[i], ring[i+1]
-		if (a[1] > p[1]) != (b[1] > p[1]) && p[0] < a[0]+(b[0]-a[0])*(p[1]-a[1])/(b[1]-a[1]) {
-			in = !in
-		}
-	}
-	return in
-}
-
-// Crosses reports whether a line string enters or touches a box.
-func Crosses(line []orb.Point, box orb.Bound) bool {
-	for i := 1; i < len(line); i++ {
-		if from, to := span(line[i-1], line[i], box); from <= to {
-			return true
-		}
-	}
-	return false
 }

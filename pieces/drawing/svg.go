@@ -11,6 +11,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 	"ellwand/pieces/text"
 )
 
@@ -48,15 +49,15 @@ func (w *svgWriter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
 		case stroke:
 			w.stroke(it.pen, it.svgPath(shift))
 		case area:
-			fmt.Fprintf(w, `<path d="%s" fill="%s"/>`+"\n", pathOf(append(moved(it.ring, shift), it.ring[0]), true), grey(it.grey))
+			fmt.Fprintf(w, `<path d="%s" fill="%s"/>`+"\n", pathOf(append(geometry.Moved(it.ring, shift), it.ring[0]), true), grey(it.grey))
 		case Text:
-			it.At = orb.Point{it.At[0] + shift[0], it.At[1] + shift[1]}
+			it.At = geometry.Add(it.At, shift)
 			w.text(it)
 		case window:
 			w.windows++
 			inner := movedBox(it.box, shift)
-			fmt.Fprintf(w, `<clipPath id="window%d"><path d="%s"/></clipPath>`+"\n"+`<g clip-path="url(#window%[1]d)">`+"\n", w.windows, pathOf(corners(inner), true))
-			w.draw(it.picture, orb.Point{shift[0] + it.shift[0], shift[1] + it.shift[1]}, inner)
+			fmt.Fprintf(w, `<clipPath id="window%d"><path d="%s"/></clipPath>`+"\n"+`<g clip-path="url(#window%[1]d)">`+"\n", w.windows, pathOf(geometry.Corners(inner), true))
+			w.draw(it.picture, geometry.Add(shift, it.shift), inner)
 			w.WriteString("</g>\n")
 		}
 	}
@@ -67,7 +68,7 @@ func (s stroke) svgPath(by orb.Point) string {
 	if s.path != nil {
 		return curvesOf(s.path.Map(pieces.Move(by[0], by[1])))
 	}
-	return pathOf(moved(s.line, by), s.line[0] == s.line[len(s.line)-1])
+	return pathOf(geometry.Moved(s.line, by), s.line[0] == s.line[len(s.line)-1])
 }
 
 func (w *svgWriter) stroke(pen Pen, path string) {

@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 )
 
 // printed is a tile as poppler prints it.
@@ -34,12 +35,12 @@ func (p printed) markAt(t *testing.T, near orb.Point) orb.Point {
 	for v := y - reach; v <= y+reach; v++ {
 		for u := x - reach; u <= x+reach; u++ {
 			if is(u, v) && is(u-1, v) && is(u+1, v) && is(u, v-1) && is(u, v+1) {
-				sum, n = plus(sum, orb.Point{float64(u) + 0.5, float64(v) + 0.5}), n+1
+				sum, n = geometry.Add(sum, orb.Point{float64(u) + 0.5, float64(v) + 0.5}), n+1
 			}
 		}
 	}
 	require.Greater(t, n, 12*p.pixels*p.pixels, "there is no mark near %v", near)
-	return times(sum, 1/n/p.pixels)
+	return geometry.Times(sum, 1/n/p.pixels)
 }
 
 // marks of a side, as found on the page.
@@ -68,7 +69,7 @@ func printedTiles(t *testing.T, layout Layout, pixels float64) []printed {
 		}
 		page := pages[before+len(out)]
 		corner := orb.Point{cornerOf(tiling.Columns, page.Width, tiling.Paper), cornerOf(tiling.Rows, page.Height, tiling.Paper)}
-		cell := orb.Bound{Min: corner, Max: plus(corner, minus(tile.Box.Max, tile.Box.Min))}
+		cell := orb.Bound{Min: corner, Max: geometry.Add(corner, geometry.Sub(tile.Box.Max, tile.Box.Min))}
 		out = append(out, printed{tile, images[len(out)], cell, pixels})
 	}
 	return out
@@ -96,9 +97,9 @@ func joined(t *testing.T, layout Layout, pixels float64) *image.Gray {
 				continue
 			}
 			own, theirs := p.marks(t, join.own), other.marks(t, join.theirs)
-			shift := times(plus(minus(theirs[0], own[0]), minus(theirs[1], own[1])), 0.5)
-			found = plus(plus(other.Box.Min, minus(p.cell.Min, other.cell.Min)), shift)
-			assert.InDelta(t, 0, distance(found, p.Box.Min), 0.1, "%s, by its marks", p.Name())
+			shift := geometry.Times(geometry.Add(geometry.Sub(theirs[0], own[0]), geometry.Sub(theirs[1], own[1])), 0.5)
+			found = geometry.Add(geometry.Add(other.Box.Min, geometry.Sub(p.cell.Min, other.cell.Min)), shift)
+			assert.InDelta(t, 0, geometry.Distance(found, p.Box.Min), 0.1, "%s, by its marks", p.Name())
 		}
 		p.Box.Min = found
 		known[[2]int{p.Row, p.Column}] = p
@@ -113,8 +114,8 @@ func joined(t *testing.T, layout Layout, pixels float64) *image.Gray {
 func (p printed) paste(on *image.Gray) {
 	const rim = 0.3
 	pixels := p.pixels
-	shift := minus(p.cell.Min, p.Box.Min)
-	first, end := plus(p.Box.Min, orb.Point{-rim, -rim}), plus(minus(p.cell.Max, shift), orb.Point{rim, rim})
+	shift := geometry.Sub(p.cell.Min, p.Box.Min)
+	first, end := geometry.Add(p.Box.Min, orb.Point{-rim, -rim}), geometry.Add(geometry.Sub(p.cell.Max, shift), orb.Point{rim, rim})
 	for v := int(first[1] * pixels); v < int(end[1]*pixels); v++ {
 		for u := int(first[0] * pixels); u < int(end[0]*pixels); u++ {
 			x, y := int(float64(u)+0.5+shift[0]*pixels), int(float64(v)+0.5+shift[1]*pixels)
@@ -200,7 +201,7 @@ func TestTilesJoinToTheOutlines(t *testing.T) {
 			img := joined(t, layout, c.pixels)
 			var seeds []image.Point
 			for _, f := range layout.Figures {
-				at := plus(f.Sizes[0].Cutting.Bound().Center(), orb.Point{7, 7})
+				at := geometry.Add(f.Sizes[0].Cutting.Bound().Center(), orb.Point{7, 7})
 				seeds = append(seeds, image.Pt(int(at[0]*c.pixels)+20, int(at[1]*c.pixels)+20))
 			}
 			areas, boxes := enclosed(img, seeds)

@@ -120,16 +120,3 @@ func (b block) keyLine(row int, k keyLine) {
 	b.Line(k.pen, b.point(x, y-0.35), b.point(x+keyWidth, y-0.35))
 	b.Write(drawing.Text{Words: k.words, At: b.point(x+keyWidth+1, y), Points: b.size / drawing.Point, Angle: b.angle})
 }
-
-func plus(a, b orb.Point) orb.Point { return orb.Point{a[0] + b[0], a[1] + b[1]} }
-
-func minus(a, b orb.Point) orb.Point { return orb.Point{a[0] - b[0], a[1] - b[1]} }
-
-func times(a orb.Point, k float64) orb.Point { return orb.Point{a[0] * k, a[1] * k} }
-
-func dot(a, b orb.Point) float64 { return a[0]*b[0] + a[1]*b[1] }
-
-func distance(a, b orb.Point) float64 { return math.Hypot(a[0]-b[0], a[1]-b[1]) }
-
-// left of the direction of travel, in the numbers, lies the inside.
-func left(u orb.Point) orb.Point { return orb.Point{-u[1], u[0]} }

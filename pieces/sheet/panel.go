@@ -7,6 +7,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 )
 
 // Sizes of the panel: the title, the squares by which the print is measured,
@@ -56,9 +57,9 @@ type panel struct {
 
 // head writes the title and what there is to print.
 func (p panel) head(on *drawing.Picture, at orb.Point, width float64) {
-	on.Write(drawing.Text{Words: drawing.Shortened(p.layout.Title, 15, true, width), At: plus(at, orb.Point{0, 6}), Points: 15, Bold: true})
-	on.Write(drawing.Text{Words: drawing.Shortened(p.contents(), 9, false, width), At: plus(at, orb.Point{0, 12}), Points: 9})
-	on.Line(fineLine, plus(at, orb.Point{0, 15}), plus(at, orb.Point{width, 15}))
+	on.Write(drawing.Text{Words: drawing.Shortened(p.layout.Title, 15, true, width), At: geometry.Add(at, orb.Point{0, 6}), Points: 15, Bold: true})
+	on.Write(drawing.Text{Words: drawing.Shortened(p.contents(), 9, false, width), At: geometry.Add(at, orb.Point{0, 12}), Points: 9})
+	on.Line(fineLine, geometry.Add(at, orb.Point{0, 15}), geometry.Add(at, orb.Point{width, 15}))
 }
 
 func (p panel) contents() string {
@@ -84,11 +85,11 @@ func (p panel) blanks() string {
 // pageMap draws how the sheets lie, the pieces on them in outline, as large
 // as the room allows.
 func (p panel) pageMap(on *drawing.Picture, at orb.Point, width, height float64) {
-	on.Write(drawing.Text{Words: "How the sheets lie", At: plus(at, orb.Point{0, 4}), Points: 10, Bold: true})
-	at, height = plus(at, orb.Point{0, mapHead}), height-mapHead
+	on.Write(drawing.Text{Words: "How the sheets lie", At: geometry.Add(at, orb.Point{0, 4}), Points: 10, Bold: true})
+	at, height = geometry.Add(at, orb.Point{0, mapHead}), height-mapHead
 	whole := p.tiles[len(p.tiles)-1].Box.Max
 	scale := math.Min(width/whole[0], height/whole[1])
-	place := func(q orb.Point) orb.Point { return plus(at, times(q, scale)) }
+	place := func(q orb.Point) orb.Point { return geometry.Add(at, geometry.Times(q, scale)) }
 	for _, tile := range p.tiles {
 		if !tile.Blank {
 			on.Box(232, orb.Bound{Min: place(tile.Box.Min), Max: place(tile.Box.Max)})
@@ -111,7 +112,7 @@ func (p panel) pageMap(on *drawing.Picture, at orb.Point, width, height float64)
 		on.Frame(pen, box)
 		if !tile.Blank {
 			size := math.Min(5, math.Min((box.Max[0]-box.Min[0])*0.32, (box.Max[1]-box.Min[1])*0.4))
-			name := drawing.Text{Words: tile.Name(), At: plus(box.Center(), orb.Point{0, 0.36 * size}), Points: size / drawing.Point, Bold: true, Align: drawing.Centre}
+			name := drawing.Text{Words: tile.Name(), At: geometry.Add(box.Center(), orb.Point{0, 0.36 * size}), Points: size / drawing.Point, Bold: true, Align: drawing.Centre}
 			on.Area(255, name.Outline()...)
 			on.Write(name)
 		}
@@ -155,16 +156,16 @@ func (p panel) writeWords(on *drawing.Picture, at orb.Point, width float64) floa
 // where there is so much room below the words that it comes out larger, there.
 func (p panel) draw(on *drawing.Picture, at orb.Point, height float64) {
 	p.head(on, at, panelWidth)
-	top := plus(at, orb.Point{0, headRoom})
+	top := geometry.Add(at, orb.Point{0, headRoom})
 	Squares(on, top)
-	down := p.writeWords(on, plus(top, orb.Point{0, SquareRoom + 6}), panelWidth)
+	down := p.writeWords(on, geometry.Add(top, orb.Point{0, SquareRoom + 6}), panelWidth)
 	beside, below := panelWidth-SquareRoom-6, at[1]+height-down-2
 	whole := p.tiles[len(p.tiles)-1].Box.Max
 	if math.Min(beside/whole[0], SquareRoom/whole[1]) < math.Min(panelWidth/whole[0], (below-mapHead)/whole[1]) {
 		p.pageMap(on, orb.Point{at[0], down + 2}, panelWidth, below)
 		return
 	}
-	p.pageMap(on, plus(top, orb.Point{SquareRoom + 6, 0}), beside, SquareRoom)
+	p.pageMap(on, geometry.Add(top, orb.Point{SquareRoom + 6, 0}), beside, SquareRoom)
 }
 
 // mapHead is the height of the words above the map, mm.
@@ -185,9 +186,9 @@ func (p panel) pages(paper Paper) []drawing.Page {
 		return []drawing.Page{first}
 	}
 	p.head(&first.Picture, at, width)
-	Squares(&first.Picture, plus(at, orb.Point{math.Max(0, width-SquareRoom) / 2, headRoom}))
+	Squares(&first.Picture, geometry.Add(at, orb.Point{math.Max(0, width-SquareRoom) / 2, headRoom}))
 	second := newPage()
-	down := p.writeWords(&second.Picture, plus(at, orb.Point{0, 5}), width)
+	down := p.writeWords(&second.Picture, geometry.Add(at, orb.Point{0, 5}), width)
 	p.pageMap(&second.Picture, orb.Point{at[0], down + 2}, width, at[1]+height-down-2)
 	return []drawing.Page{first, second}
 }

@@ -7,6 +7,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 )
 
 // figure is one piece in one size being drawn on the plane. Its edges run
@@ -49,7 +50,7 @@ func (f figure) notches() {
 			if reach < 2 {
 				reach = -5
 			}
-			f.Line(notchLine, from, plus(from, times(left(u), -reach)))
+			f.Line(notchLine, from, geometry.Add(from, geometry.Times(geometry.Left(u), -reach)))
 		}
 	}
 }
@@ -64,9 +65,9 @@ func (f figure) shortNotches() {
 		e, _ := f.piece.Edge(n.Edge)
 		for k := range n.Count {
 			at := n.At + 6*(float64(k)-float64(n.Count-1)/2)
-			in := left(e.Path.Tangent(at))
-			from := plus(e.Path.At(at), times(in, -e.Allowance))
-			f.Line(notchLine, from, plus(from, times(in, shortNotch)))
+			in := geometry.Left(e.Path.Tangent(at))
+			from := geometry.Add(e.Path.At(at), geometry.Times(in, -e.Allowance))
+			f.Line(notchLine, from, geometry.Add(from, geometry.Times(in, shortNotch)))
 		}
 	}
 }
@@ -105,17 +106,17 @@ func (f figure) marks() {
 // neck of the grainline: where its head begins, which is so long, mm.
 func (f figure) neck() (at orb.Point, head float64) {
 	g := f.piece.Grain
-	length := distance(g.From, g.To)
+	length := geometry.Distance(g.From, g.To)
 	head = math.Min(9, length/4)
-	return plus(g.To, times(minus(g.From, g.To), head/length)), head
+	return geometry.Add(g.To, geometry.Times(geometry.Sub(g.From, g.To), head/length)), head
 }
 
 // grain draws the grainline with its head at the end that points up.
 func (f figure) grain() {
 	g := f.piece.Grain
 	neck, size := f.neck()
-	side := left(times(minus(g.To, g.From), 1/distance(g.From, g.To)))
+	side := geometry.Left(geometry.Times(geometry.Sub(g.To, g.From), 1/geometry.Distance(g.From, g.To)))
 	f.Line(grainLine, g.From, g.To)
-	f.Line(grainLine, plus(g.From, times(side, size/3)), plus(g.From, times(side, -size/3)))
-	f.Area(0, g.To, plus(neck, times(side, size/3)), plus(neck, times(side, -size/3)))
+	f.Line(grainLine, geometry.Add(g.From, geometry.Times(side, size/3)), geometry.Add(g.From, geometry.Times(side, -size/3)))
+	f.Area(0, g.To, geometry.Add(neck, geometry.Times(side, size/3)), geometry.Add(neck, geometry.Times(side, -size/3)))
 }

@@ -7,6 +7,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 )
 
 // Pages draws every tile that is not blank at full size on a page of its own,
@@ -41,7 +42,7 @@ type tilePage struct {
 // isFree reports whether a box on the page is free of what is drawn of the
 // plane.
 func (p tilePage) isFree(box orb.Bound) bool {
-	return p.drawn.IsFree(orb.Bound{Min: minus(box.Min, p.shift), Max: minus(box.Max, p.shift)})
+	return p.drawn.IsFree(orb.Bound{Min: geometry.Sub(box.Min, p.shift), Max: geometry.Sub(box.Max, p.shift)})
 }
 
 func (t Tiling) page(plane Plane, tiles []Tile, tile Tile, count string) drawing.Page {
@@ -51,9 +52,9 @@ func (t Tiling) page(plane Plane, tiles []Tile, tile Tile, count string) drawing
 	}
 	corner := orb.Point{cornerOf(t.Columns, page.Width, t.Paper), cornerOf(t.Rows, page.Height, t.Paper)}
 	p := tilePage{Picture: &drawing.Picture{}, tile: tile, paper: t.Paper}
-	p.cell = orb.Bound{Min: corner, Max: plus(corner, minus(tile.Box.Max, tile.Box.Min))}
+	p.cell = orb.Bound{Min: corner, Max: geometry.Add(corner, geometry.Sub(tile.Box.Max, tile.Box.Min))}
 	p.inner = orb.Bound{Min: orb.Point{t.Paper.Margin, t.Paper.Margin}, Max: orb.Point{page.Width - t.Paper.Margin, page.Height - t.Paper.Margin}}
-	p.shift = minus(corner, tile.Box.Min)
+	p.shift = geometry.Sub(corner, tile.Box.Min)
 	p.drawn = plane.Picture.Within(tile.Box.Pad(t.Paper.Overlap / 2))
 	for side := range 4 {
 		if other, ok := neighbour(tiles, tile, side); ok {
@@ -122,7 +123,7 @@ func (p tilePage) name(title, count string) {
 		}
 	}
 	p.Write(drawing.Text{Words: p.tile.Name(), At: at, Points: points, Bold: true, Grey: 175})
-	p.Write(drawing.Text{Words: words, At: plus(at, orb.Point{0, 5}), Points: small, Grey: 110})
+	p.Write(drawing.Text{Words: words, At: geometry.Add(at, orb.Point{0, 5}), Points: small, Grey: 110})
 }
 
 // placeFor finds where a name of that width is clear of everything.
@@ -139,7 +140,7 @@ func (p tilePage) placeFor(width float64) (orb.Point, bool) {
 		}
 	}
 	for _, place := range places {
-		box := orb.Bound{Min: plus(place, orb.Point{-1, -10}), Max: plus(place, orb.Point{width + 1, 6})}
+		box := orb.Bound{Min: geometry.Add(place, orb.Point{-1, -10}), Max: geometry.Add(place, orb.Point{width + 1, 6})}
 		if p.isFree(box) && p.Picture.IsFree(box) {
 			return place, true
 		}

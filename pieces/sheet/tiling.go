@@ -7,6 +7,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 )
 
 // Plane is everything that is printed, before it is cut into tiles. It begins
@@ -112,9 +113,9 @@ func (t Tiling) Sheets(plane Plane) int {
 }
 
 func isBlank(box orb.Bound, shapes []orb.Ring) bool {
-	inner := orb.Bound{Min: plus(box.Min, orb.Point{cutTolerance, cutTolerance}), Max: minus(box.Max, orb.Point{cutTolerance, cutTolerance})}
+	inner := orb.Bound{Min: geometry.Add(box.Min, orb.Point{cutTolerance, cutTolerance}), Max: geometry.Sub(box.Max, orb.Point{cutTolerance, cutTolerance})}
 	for _, ring := range shapes {
-		if drawing.Crosses(ring, inner) || drawing.Inside(ring, inner.Center()) {
+		if geometry.Crosses(ring, inner) || geometry.Inside(ring, inner.Center()) {
 			return false
 		}
 	}

@@ -7,6 +7,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 	"ellwand/pieces/measure"
 )
 
@@ -81,9 +82,9 @@ func (f figure) namePoint(m pieces.Mark) {
 	const size = 3.5
 	half := drawing.Width(m.Name, size/drawing.Point, false)/2 + 3
 	places := []orb.Point{{0, -3.5}, {0, 4.5}, {half, 0}, {-half, 0}, {half, -3.5}, {-half, -3.5}, {half, 4.5}, {-half, 4.5}}
-	text := along(m.Name, plus(m.At, places[0]), orb.Point{1, 0}, size, 0, false)
+	text := along(m.Name, geometry.Add(m.At, places[0]), orb.Point{1, 0}, size, 0, false)
 	for _, place := range places {
-		if other := along(m.Name, plus(m.At, place), orb.Point{1, 0}, size, 0, false); f.HasRoomFor(other, air) {
+		if other := along(m.Name, geometry.Add(m.At, place), orb.Point{1, 0}, size, 0, false); f.HasRoomFor(other, air) {
 			text = other
 			break
 		}
@@ -94,18 +95,18 @@ func (f figure) namePoint(m pieces.Mark) {
 // foldMark draws the usual bracket whose arrows point at the fold.
 func (f figure) foldMark(fold pieces.Path) {
 	u, length := fold.Tangent(0), fold.Length()
-	in := left(u)
+	in := geometry.Left(u)
 	inset, rise := math.Min(length*0.12, 40), math.Min(8, length/8)
 	a, b := fold.At(inset), fold.At(length-inset)
-	f.Line(fineLine, a, plus(a, times(in, rise)), plus(b, times(in, rise)), b)
+	f.Line(fineLine, a, geometry.Add(a, geometry.Times(in, rise)), geometry.Add(b, geometry.Times(in, rise)), b)
 	for _, tip := range []orb.Point{a, b} {
-		tip = plus(tip, times(in, 0.6))
-		f.Area(0, tip, plus(plus(tip, times(in, 3)), times(u, 1)), plus(plus(tip, times(in, 3)), times(u, -1)))
+		tip = geometry.Add(tip, geometry.Times(in, 0.6))
+		f.Area(0, tip, geometry.Add(geometry.Add(tip, geometry.Times(in, 3)), geometry.Times(u, 1)), geometry.Add(geometry.Add(tip, geometry.Times(in, 3)), geometry.Times(u, -1)))
 	}
 	size := math.Min(4, rise*0.6)
-	text := along("on the fold", plus(fold.At(length/2), times(in, rise/2)), u, size, 0, false)
+	text := along("on the fold", geometry.Add(fold.At(length/2), geometry.Times(in, rise/2)), u, size, 0, false)
 	for _, share := range shares {
-		other := along(text.Words, plus(fold.At(length*share), times(in, rise/2)), u, size, 0, false)
+		other := along(text.Words, geometry.Add(fold.At(length*share), geometry.Times(in, rise/2)), u, size, 0, false)
 		if f.HasRoomFor(other, 0) {
 			text = other
 			break
@@ -131,7 +132,7 @@ func (f figure) allowances(inches bool) {
 		for _, share := range shares {
 			at := length * share
 			u := e.Path.Tangent(at)
-			text := along(words, plus(e.Path.At(at), times(left(u), -e.Allowance/2)), u, size, 0, false)
+			text := along(words, geometry.Add(e.Path.At(at), geometry.Times(geometry.Left(u), -e.Allowance/2)), u, size, 0, false)
 			if at > width && at < length-width && f.HasRoomFor(text, air) {
 				f.Write(text)
 				break
@@ -180,12 +181,12 @@ func nameOnEdge(e pieces.Edge, size string, index int, isFree func(text drawing.
 				continue
 			}
 			u := e.Path.Tangent(length * share)
-			at := plus(e.Path.At(length*share), times(left(u), -e.Allowance))
+			at := geometry.Add(e.Path.At(length*share), geometry.Times(geometry.Left(u), -e.Allowance))
 			if text = along(size, at, u, letters, 0, true); isFree(text, false) {
 				return text, true, true
 			}
 			for _, in := range []float64{0.8 * letters, -0.8 * letters} {
-				if text = along(size, plus(at, times(left(u), in)), u, letters, 0, true); isFree(text, true) {
+				if text = along(size, geometry.Add(at, geometry.Times(geometry.Left(u), in)), u, letters, 0, true); isFree(text, true) {
 					return text, false, true
 				}
 			}

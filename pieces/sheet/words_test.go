@@ -14,6 +14,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 )
 
 // written word of a picture, as it stands in SVG.
@@ -55,9 +56,9 @@ func (w word) middle() orb.Point {
 func away(p orb.Point, line []orb.Point) float64 {
 	least := math.Inf(1)
 	for i := 1; i < len(line); i++ {
-		a, d := line[i-1], minus(line[i], line[i-1])
-		k := math.Max(0, math.Min(1, dot(minus(p, a), d)/math.Max(1e-12, dot(d, d))))
-		least = math.Min(least, distance(p, plus(a, times(d, k))))
+		a, d := line[i-1], geometry.Sub(line[i], line[i-1])
+		k := math.Max(0, math.Min(1, geometry.Dot(geometry.Sub(p, a), d)/math.Max(1e-12, geometry.Dot(d, d))))
+		least = math.Min(least, geometry.Distance(p, geometry.Add(a, geometry.Times(d, k))))
 	}
 	return least
 }

@@ -1,0 +1,92 @@
+package geometry
+
+import (
+	"math"
+
+	"github.com/paulmach/orb"
+)
+
+// Inside reports whether a point lies in a closed ring (even-odd). Of points on
+// the ring itself it may say either.
+func Inside(ring []orb.Point, p orb.Point) bool {
+	in := false
+	for i := 0; i+1 < len(ring); i++ {
+		a, b := ring[i], ring[i+1]
+		if (a[1] > p[1]) != (b[1] > p[1]) && p[0] < a[0]+(b[0]-a[0])*(p[1]-a[1])/(b[1]-a[1]) {
+			in = !in
+		}
+	}
+	return in
+}
+
+// IsOn reports whether a point lies on a line, within the tolerance.
+func IsOn(line []orb.Point, p orb.Point, tolerance float64) bool {
+	for i := 0; i+1 < len(line); i++ {
+		if SegmentDistance(p, line[i], line[i+1]) <= tolerance {
+			return true
+		}
+	}
+	return false
+}
+
+// Area enclosed by a closed ring: positive when counter-clockwise.
+func Area(ring []orb.Point) float64 {
+	sum := 0.0
+	for i := 1; i+1 < len(ring); i++ {
+		sum += Cross(Sub(ring[i], ring[0]), Sub(ring[i+1], ring[0]))
+	}
+	return sum / 2
+}
+
+// Crosses reports whether a line enters or touches a box.
+func Crosses(line []orb.Point, box orb.Bound) bool {
+	for i := 1; i < len(line); i++ {
+		if from, to := Within(line[i-1], line[i], box); from <= to {
+			return true
+		}
+	}
+	return false
+}
+
+// Within is the stretch of a segment that lies in a box, as parameters from a
+// (0) to b (1), by Liang and Barsky (1984); its end lies before its start where
+// there is none.
+func Within(a, b orb.Point, box orb.Bound) (from, to float64) {
+	from, to = 0, 1
+	for axis := range 2 {
+		d := b[axis] - a[axis]
+		if d == 0 {
+			if a[axis] < box.Min[axis] || a[axis] > box.Max[axis] {
+				return 1, 0
+			}
+			continue
+		}
+		t, u := (box.Min[axis]-a[axis])/d, (box.Max[axis]-a[axis])/d
+		from, to = math.Max(from, math.Min(t, u)), math.Min(to, math.Max(t, u))
+	}
+	return from, to
+}
+
+// Holds reports whether one box lies within another, or fills it.
+func Holds(outer, inner orb.Bound) bool {
+	return outer.Contains(inner.Min) && outer.Contains(inner.Max)
+}
+
+// Common is what two boxes share. Its Min lies beyond its Max where that is
+// nothing.
+func Common(a, b orb.Bound) orb.Bound {
+	return orb.Bound{
+		Min: orb.Point{math.Max(a.Min[0], b.Min[0]), math.Max(a.Min[1], b.Min[1])},
+		Max: orb.Point{math.Min(a.Max[0], b.Max[0]), math.Min(a.Max[1], b.Max[1])},
+	}
+}
+
+// Box is the one with that middle and half its width and height.
+func Box(middle, half orb.Point) orb.Bound {
+	return orb.Bound{Min: Sub(middle, half), Max: Add(middle, half)}
+}
+
+// Corners of a box as a closed ring, from its Min along x first.
+func Corners(box orb.Bound) orb.Ring {
+	return orb.Ring{box.Min, {box.Max[0], box.Min[1]}, box.Max, {box.Min[0], box.Max[1]}, box.Min}
+}

@@ -1,0 +1,5 @@
+package geometry
+
+import "ellwand/testdata/sample"
+
+func init() { sample.Rapid(100) }
