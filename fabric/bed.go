@@ -6,6 +6,8 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
@@ -30,39 +32,39 @@ type bed struct {
 }
 
 // bedOf a lay that is a single bed.
-func bedOf(cloth Cloth, lay Lay) bed {
-	b := bed{lay: lay, width: lay.UsableWidth(cloth)}
+func bedOf(c cloth.Cloth, lay Lay) bed {
+	b := bed{lay: lay, width: lay.UsableWidth(c)}
 	switch lay {
 	case FoldedAlong:
-		b.v = Open.UsableWidth(cloth) / 2
+		b.v = Open.UsableWidth(c) / 2
 	case BothSelvedgesIn:
-		b.v = cloth.Shrinkage.afterWetting(cloth.Width)/4 - cloth.Selvedge
+		b.v = c.WidthLaid()/4 - c.Selvedge
 	}
-	return b.trimmed(cloth)
+	return b.trimmed(c)
 }
 
 // trimmed leaves out of the bed what flaws along its edges take for its whole
 // length, such as a faded edge. A fold stays where it is.
-func (b bed) trimmed(cloth Cloth) bed {
+func (b bed) trimmed(c cloth.Cloth) bed {
 	if b.lay != Open && b.lay != FoldedAlong {
 		return b
 	}
-	for _, p := range b.pliesOn(cloth, 0) {
+	for _, p := range b.pliesOn(c, 0) {
 		back := inverse(p.motion)
-		for _, flaw := range cloth.Flaws {
+		for _, flaw := range c.Flaws {
 			box := flaw.Outline.Bound()
-			if box.Min[0] > -endless || box.Max[0] < endless {
+			if box.Min[0] > -cloth.Endless || box.Max[0] < cloth.Endless {
 				continue
 			}
-			from := apply(back, orb.Point{0, box.Min[1] - cloth.Selvedge})[1]
-			to := apply(back, orb.Point{0, box.Max[1] - cloth.Selvedge})[1]
+			from := apply(back, orb.Point{0, box.Min[1] - c.Selvedge})[1]
+			to := apply(back, orb.Point{0, box.Max[1] - c.Selvedge})[1]
 			from, to = math.Min(from, to), math.Max(from, to)
 			switch {
 			case from < b.width && to >= b.width:
 				b.width, b.lostHigh = from, b.lostHigh+b.width-from
 			case from <= 0 && to > 0 && b.lay == Open:
 				b.width, b.v, b.at[1], b.lostLow = b.width-to, b.v+to, b.at[1]+to, b.lostLow+to
-				return b.trimmed(cloth) // other bands lie elsewhere in its frame now
+				return b.trimmed(c) // other bands lie elsewhere in its frame now
 			}
 		}
 	}
@@ -73,17 +75,17 @@ func (b bed) trimmed(cloth Cloth) bed {
 // fold being that far from the edge of the cloth: two plies from the fold to
 // the folded-in selvedge, then one ply to the other selvedge. The lower ply
 // goes on beyond that edge, so that pieces on either side of it keep their gap.
-func foldedIn(cloth Cloth, depth float64) (double, single bed) {
-	width := cloth.Shrinkage.afterWetting(cloth.Width)
-	double = bed{lay: FoldedAlong, width: depth - cloth.Selvedge, v: depth - cloth.Selvedge}
-	begin := depth + math.Max(0, cloth.Gap-cloth.Selvedge)
-	single = bed{lay: Open, width: width - depth - begin - cloth.Selvedge, at: orb.Point{0, begin}, v: depth + begin - cloth.Selvedge}
-	return double.trimmed(cloth), single.trimmed(cloth)
+func foldedIn(c cloth.Cloth, depth float64) (double, single bed) {
+	width := c.WidthLaid()
+	double = bed{lay: FoldedAlong, width: depth - c.Selvedge, v: depth - c.Selvedge}
+	begin := depth + math.Max(0, c.Gap-c.Selvedge)
+	single = bed{lay: Open, width: width - depth - begin - c.Selvedge, at: orb.Point{0, begin}, v: depth + begin - c.Selvedge}
+	return double.trimmed(c), single.trimmed(c)
 }
 
 // openAfter is the open stretch behind a folded one.
-func openAfter(cloth Cloth, length float64) bed {
-	b := bedOf(cloth, Open)
+func openAfter(c cloth.Cloth, length float64) bed {
+	b := bedOf(c, Open)
 	b.at[0], b.before = length, length
 	return b
 }
@@ -91,9 +93,9 @@ func openAfter(cloth Cloth, length float64) bed {
 func (b bed) plies() int { return b.lay.Plies() }
 
 // room is the width across that one piece may take.
-func (b bed) room(cloth Cloth) float64 {
+func (b bed) room(c cloth.Cloth) float64 {
 	if b.lay == BothSelvedgesIn {
-		return b.width/2 - middleStrip(cloth)
+		return b.width/2 - middleStrip(c)
 	}
 	return b.width
 }
@@ -101,7 +103,7 @@ func (b bed) room(cloth Cloth) float64 {
 // middleStrip is what is kept off, on either side, where two edges of the
 // cloth meet: the selvedge, or of a cloth that may be used to its very edge
 // the width of a chalk line.
-func middleStrip(cloth Cloth) float64 { return math.Max(cloth.Selvedge, 0.5) }
+func middleStrip(c cloth.Cloth) float64 { return math.Max(c.Selvedge, 0.5) }
 
 // foldPins are the edges of the bed that are folds.
 func (b bed) foldPins() []layout.Pin {
@@ -123,7 +125,7 @@ type ply struct {
 
 // pliesOn gives the lower ply of a bed of that length, and then the upper
 // ones.
-func (b bed) pliesOn(cloth Cloth, length float64) []ply {
+func (b bed) pliesOn(c cloth.Cloth, length float64) []ply {
 	w, u := b.width, b.before
 	lower := ply{pieces.Motion{A: 1, D: 1, E: u, F: b.v}, 0, w}
 	mirrored := func(v, low, high float64) ply {
@@ -139,18 +141,18 @@ func (b bed) pliesOn(cloth Cloth, length float64) []ply {
 		return []ply{lower, {pieces.Motion{A: -1, D: 1, E: length}, 0, w}}
 	case CutAcross:
 		upper := mirrored(w, 0, w)
-		upper.motion.E = secondLength(cloth, length)
+		upper.motion.E = secondLength(c, length)
 		return []ply{lower, upper}
 	}
 	return []ply{lower}
 }
 
 // onCloth gives the plies of a bed of that length in the frame of the lay.
-func (b bed) onCloth(cloth Cloth, length float64) []Ply {
+func (b bed) onCloth(c cloth.Cloth, length float64) []Ply {
 	var out []Ply
 	toBed := pieces.Move(-b.at[0], -b.at[1])
-	for i, p := range b.pliesOn(cloth, length) {
-		toCloth := toBed.Then(p.motion).Then(pieces.Move(0, cloth.Selvedge))
+	for i, p := range b.pliesOn(c, length) {
+		toCloth := toBed.Then(p.motion).Then(pieces.Move(0, c.Selvedge))
 		out = append(out, Ply{Upper: i > 0, Low: b.at[1] + p.low, High: b.at[1] + p.high, ToCloth: toCloth})
 	}
 	return out
@@ -158,39 +160,39 @@ func (b bed) onCloth(cloth Cloth, length float64) []Ply {
 
 // secondLength is where, along the cloth, the upper length of a cloth cut
 // across begins: at a whole number of repeats, so that both plies match.
-func secondLength(cloth Cloth, length float64) float64 {
-	if cloth.Repeat.Along == 0 {
+func secondLength(c cloth.Cloth, length float64) float64 {
+	if c.Repeat.Along == 0 {
 		return length
 	}
-	return math.Ceil(length/cloth.Repeat.Along-1e-9) * cloth.Repeat.Along
+	return math.Ceil(length/c.Repeat.Along-1e-9) * c.Repeat.Along
 }
 
 // taken is the length of cloth that a bed of that length takes.
-func (b bed) taken(cloth Cloth, length float64) float64 {
+func (b bed) taken(c cloth.Cloth, length float64) float64 {
 	switch b.lay {
 	case FoldedAcross:
 		return 2 * length
 	case CutAcross:
-		return length + secondLength(cloth, length)
+		return length + secondLength(c, length)
 	}
 	return length
 }
 
 // zones are the parts of the bed that may not be used: the flaws of all plies,
 // and the line where two selvedges meet. They reach as far as any layout can.
-func (b bed) zones(cloth Cloth, far float64) ([]orb.Ring, error) {
+func (b bed) zones(c cloth.Cloth, far float64) ([]orb.Ring, error) {
 	var out []orb.Ring
-	if len(cloth.Flaws) > 0 && b.lay.isAcross() {
+	if len(c.Flaws) > 0 && b.lay.isAcross() {
 		return nil, fmt.Errorf("the cloth has flaws, and where the fold or cut across it falls depends on the length, so that they would lie elsewhere each time; lay it open or folded along the warp")
 	}
-	for _, p := range b.pliesOn(cloth, 0) {
+	for _, p := range b.pliesOn(c, 0) {
 		back := inverse(p.motion)
-		for _, flaw := range cloth.Flaws {
+		for _, flaw := range c.Flaws {
 			ring := make(orb.Ring, len(flaw.Outline))
 			for i, q := range flaw.Outline {
-				ring[i] = apply(back, orb.Point{q[0], q[1] - cloth.Selvedge})
+				ring[i] = apply(back, orb.Point{q[0], q[1] - c.Selvedge})
 			}
-			parts, err := clipped(closed(ring), 0, p.low, far, p.high)
+			parts, err := geometry.Clipped(geometry.Closed(ring), 0, p.low, far, p.high)
 			if err != nil {
 				return nil, err
 			}
@@ -198,24 +200,24 @@ func (b bed) zones(cloth Cloth, far float64) ([]orb.Ring, error) {
 		}
 	}
 	if b.lay == BothSelvedgesIn {
-		middle, half := b.width/2, middleStrip(cloth)
-		out = append(out, rectangleRing(0, middle-half, far, middle+half))
+		middle, half := b.width/2, middleStrip(c)
+		out = append(out, geometry.Rectangle(0, middle-half, far, middle+half))
 	}
 	return out, nil
 }
 
 // farEnd is a length that no layout of the search exceeds: three times all the
 // templates one behind the other, behind the last flaw.
-func farEnd(cloth Cloth, templates []template) float64 {
+func farEnd(c cloth.Cloth, templates []template) float64 {
 	far := 1000.0
-	for _, flaw := range cloth.Flaws {
-		if end := flaw.Outline.Bound().Max[0]; end < endless/2 {
+	for _, flaw := range c.Flaws {
+		if end := flaw.Outline.Bound().Max[0]; end < cloth.Endless/2 {
 			far = math.Max(far, end)
 		}
 	}
 	for _, t := range templates {
 		size := t.outline.Bound()
-		far += 3 * float64(t.copies) * (math.Hypot(size.Max[0]-size.Min[0], size.Max[1]-size.Min[1]) + cloth.Gap + cloth.Repeat.Along)
+		far += 3 * float64(t.copies) * (math.Hypot(size.Max[0]-size.Min[0], size.Max[1]-size.Min[1]) + c.Gap + c.Repeat.Along)
 	}
 	return far
 }

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 	"ellwand/testdata/sample"
 )
@@ -72,40 +73,40 @@ func TestBoundNeverAboveJigsaws(t *testing.T) {
 	for number := range uint64(jigsaws) {
 		r := rand.New(rand.NewPCG(number, 9))
 		length, width := unitX*float64(8+r.IntN(20)), unitY*float64(8+r.IntN(12))
-		cloth := fabric.Cloth{Selvedge: 10, Nap: fabric.Nap(r.IntN(3))}
+		c := cloth.Cloth{Selvedge: 10, Nap: cloth.Nap(r.IntN(3))}
 		if r.IntN(3) == 0 {
-			cloth.Repeat = fabric.Repeat{Along: unitX, Across: unitY}
+			c.Repeat = cloth.Repeat{Along: unitX, Across: unitY}
 		}
 		if r.IntN(3) == 0 {
-			cloth.Gap = 5 * r.Float64()
+			c.Gap = 5 * r.Float64()
 		}
 		lay := fabric.AllLays()[r.IntN(7)]
 		on := func(lay fabric.Lay, prefix string, length, width float64) []pieces.Piece {
-			return cutFrom(r, lay, guillotine(r, tile{0, 0, length, width}, unitX, unitY, 1+r.IntN(8)), prefix, cloth.Gap)
+			return cutFrom(r, lay, guillotine(r, tile{0, 0, length, width}, unitX, unitY, 1+r.IntN(8)), prefix, c.Gap)
 		}
 		var all []pieces.Piece
 		known := length
 		switch lay {
 		case fabric.FoldedAlong:
-			cloth.Width = 2 * (width + 10)
+			c.Width = 2 * (width + 10)
 			all = on(fabric.FoldedAlong, "piece", length, width)
 		case fabric.BothSelvedgesIn: // two halves, with the selvedges between
-			cloth.Width = 4 * (width + 10)
+			c.Width = 4 * (width + 10)
 			all = append(on(fabric.FoldedAlong, "near", length, width), on(fabric.FoldedAlong, "far", length, width)...)
 		case fabric.SelvedgeIn: // as much on two plies as on one
-			cloth.Width = 3*width + 30
+			c.Width = 3*width + 30
 			all = append(on(fabric.FoldedAlong, "double", length, width), on(fabric.Open, "single", length, width)...)
 		case fabric.InStretches:
-			cloth.Width, known = 2*(width+10), 2*length
+			c.Width, known = 2*(width+10), 2*length
 			all = append(on(fabric.FoldedAlong, "folded", length, width), on(fabric.Open, "open", length, 2*width)...)
 		default:
-			cloth.Width = width + 20
+			c.Width = width + 20
 			all = on(lay, "piece", length, width)
 		}
-		if cloth.Gap > 0 {
-			known -= cloth.Gap / 2 // the last piece ends before the cut
+		if c.Gap > 0 {
+			known -= c.Gap / 2 // the last piece ends before the cut
 		}
-		got, err := fabric.Require(t.Context(), cloth, all, fabric.Options{Iterations: 1, Workers: 1, Lays: []fabric.Lay{lay}})
+		got, err := fabric.Require(t.Context(), c, all, fabric.Options{Iterations: 1, Workers: 1, Lays: []fabric.Lay{lay}})
 		if err != nil { // the lay cannot match, or the nap forbids it
 			require.NotErrorIs(t, err, fabric.ErrInternal, "jigsaw %d, %s", number, lay)
 			continue
@@ -113,7 +114,7 @@ func TestBoundNeverAboveJigsaws(t *testing.T) {
 		count++
 		bound := got.Lays[0].Bound
 		require.LessOrEqual(t, bound, known*(1+1e-6), "jigsaw %d, %s", number, lay)
-		if cloth.Gap == 0 && bound > known*(1-1e-6) {
+		if c.Gap == 0 && bound > known*(1-1e-6) {
 			tight++
 		}
 	}

@@ -8,6 +8,8 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
 	"ellwand/pieces"
 )
 
@@ -106,14 +108,14 @@ func (p LayPlan) checkPlace(l Laid) error {
 	}
 	var around float64
 	for i, q := range cut {
-		if !covers(l.Outline, q) && distance(q, nearest(l.Outline, q)) > coverTolerance {
+		if !covers(l.Outline, q) && geometry.Distance(q, geometry.Nearest(l.Outline, q)) > coverTolerance {
 			return fmt.Errorf("%s copy %d: its cutting line is not inside the outline laid", l.Name, l.Copy)
 		}
 		if i > 0 {
-			around += distance(cut[i-1], q)
+			around += geometry.Distance(cut[i-1], q)
 		}
 	}
-	if math.Abs(areaOf(l.Outline)) > math.Abs(areaOf(cut))+excessAllowed*around {
+	if math.Abs(geometry.Area(l.Outline)) > math.Abs(geometry.Area(cut))+excessAllowed*around {
 		return fmt.Errorf("%s copy %d: the outline laid is too large", l.Name, l.Copy)
 	}
 	box, part := l.Outline.Bound(), p.Parts[l.Part]
@@ -145,7 +147,7 @@ func (p LayPlan) checkFold(l Laid, asked pieces.Piece) error {
 		return fmt.Errorf("%s copy %d: it is wrongly laid to the fold", l.Name, l.Copy)
 	}
 	if !l.OnFold {
-		if asked.Fold != "" && math.Abs(areaOf(l.Seam)) < 1.99*math.Abs(areaOf(asked.SeamOutline(drawTolerance))) {
+		if asked.Fold != "" && math.Abs(geometry.Area(l.Seam)) < 1.99*math.Abs(geometry.Area(asked.SeamOutline(drawTolerance))) {
 			return fmt.Errorf("%s copy %d: it is a half piece and lies away from a fold", l.Name, l.Copy)
 		}
 		return nil
@@ -153,7 +155,7 @@ func (p LayPlan) checkFold(l Laid, asked pieces.Piece) error {
 	edge, _ := l.Piece.Map(l.motion()).Edge(asked.Fold)
 	start, end := endsOf(edge)
 	for _, q := range []orb.Point{start, end} {
-		if distance(plies[0].place(q), plies[1].place(q)) > 2*edgeTolerance {
+		if geometry.Distance(plies[0].place(q), plies[1].place(q)) > 2*edgeTolerance {
 			return fmt.Errorf("%s copy %d: its fold edge is not on the fold", l.Name, l.Copy)
 		}
 	}
@@ -167,7 +169,7 @@ func (p LayPlan) checkFace(o openedPiece, asked pieces.Piece) error {
 	}
 	nap := p.Cloth.Nap
 	if slices.Contains(p.Cloth.OneWayPieces, o.Name) {
-		nap = OneWay
+		nap = cloth.OneWay
 	}
 	if !turnsIntoItsImage(o.Laid, nap) {
 		return fmt.Errorf("%s copy %d: the upper ply gives a mirror image, and the piece is no pair", o.Name, o.Copy)
@@ -217,7 +219,7 @@ func grainExtent(p pieces.Piece) (along, across float64) {
 // turnsIntoItsImage tries whether the image in the other ply (y becomes -y)
 // is the same piece, turned by quarter turns to where its grain may lie; with
 // a nap, only by a turn that keeps the nap.
-func turnsIntoItsImage(l Laid, nap Nap) bool {
+func turnsIntoItsImage(l Laid, nap cloth.Nap) bool {
 	outline := untilted(l)
 	centre := outline.Bound().Center()
 	step := 2
@@ -225,14 +227,14 @@ func turnsIntoItsImage(l Laid, nap Nap) bool {
 		step = 1
 	}
 	for quarters := 0; quarters < 4; quarters += step {
-		if nap != EitherWay && !keepsNap(l, quarters) {
+		if nap != cloth.EitherWay && !keepsNap(l, quarters) {
 			continue
 		}
 		same := true
 		for _, p := range outline {
 			x, y := quarterTurned(p[0]-centre[0], centre[1]-p[1], quarters)
 			q := orb.Point{centre[0] + x, centre[1] + y}
-			same = same && distance(q, nearest(outline, q)) < 2*alikeTolerance
+			same = same && geometry.Distance(q, geometry.Nearest(outline, q)) < 2*alikeTolerance
 		}
 		if same {
 			return true
@@ -249,7 +251,7 @@ func untilted(l Laid) orb.Ring {
 		lie = 45
 	}
 	off := math.Remainder(angleOf(l.Grain[0], l.Grain[1])-lie, 90)
-	return orb.Ring(mapped(pieces.Turn(-off), l.Outline))
+	return orb.Ring(geometry.Mapped(pieces.Turn(-off), l.Outline))
 }
 
 // keepsNap reports whether the nap runs the same way over the piece and over
@@ -296,10 +298,10 @@ func (p LayPlan) checkGrain(o openedPiece) error {
 func (p LayPlan) checkNap(o openedPiece, naps map[string]int) error {
 	group := ""
 	switch {
-	case p.Cloth.Nap == OneWay:
+	case p.Cloth.Nap == cloth.OneWay:
 	case slices.Contains(p.Cloth.OneWayPieces, o.Name):
 		group = "pieces that go one way"
-	case p.Cloth.Nap == OneWayPerGarment:
+	case p.Cloth.Nap == cloth.OneWayPerGarment:
 		group = "garment " + o.Garment
 	default:
 		return nil

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 )
 
@@ -15,8 +16,8 @@ import (
 // see.
 func TestCheckFindsFaults(t *testing.T) {
 	all := append(blouse(), onGrain(rectangle("band", 60, 200, 2), pieces.CrossGrain))
-	cloth := fabric.Cloth{Name: "velvet", Width: 1020, Selvedge: 10, Nap: fabric.OneWay}
-	got := required(t, cloth, all...)
+	goods := cloth.Cloth{Name: "velvet", Width: 1020, Selvedge: 10, Nap: cloth.OneWay}
+	got := required(t, goods, all...)
 	for _, c := range []struct {
 		name  string
 		lay   int

@@ -5,6 +5,8 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
 	"ellwand/pieces"
 )
 
@@ -14,13 +16,6 @@ import (
 // AsCut are the pieces asked as they are cut: larger, when the cloth is washed
 // after cutting.
 func (p LayPlan) AsCut() []pieces.Piece { return enlarged(p.Cloth, p.Asked) }
-
-// WidthLaid is the width of the cloth from edge to edge as it is when it is
-// laid, mm.
-func (c Cloth) WidthLaid() float64 { return c.Shrinkage.afterWetting(c.Width) }
-
-// NapOf is the nap as it binds one piece.
-func (c Cloth) NapOf(piece pieces.Piece) Nap { return napOf(c, piece) }
 
 // PiecePoint is a point of a piece as it is cut, in its own frame.
 type PiecePoint struct {
@@ -60,15 +55,15 @@ func (p LayPlan) Centres() []PiecePoint {
 
 // FlawsTaken are the flaws on the length of cloth that the plan takes, lying
 // open.
-func (p LayPlan) FlawsTaken() ([]Flaw, error) {
-	var out []Flaw
+func (p LayPlan) FlawsTaken() ([]cloth.Flaw, error) {
+	var out []cloth.Flaw
 	for _, flaw := range p.Cloth.Flaws {
-		parts, err := clipped(closed(flaw.Outline), 0, 0, p.Taken, p.Cloth.WidthLaid())
+		parts, err := geometry.Clipped(geometry.Closed(flaw.Outline), 0, 0, p.Taken, p.Cloth.WidthLaid())
 		if err != nil {
 			return nil, err
 		}
 		for _, ring := range parts {
-			out = append(out, Flaw{Name: flaw.Name, Outline: ring})
+			out = append(out, cloth.Flaw{Name: flaw.Name, Outline: ring})
 		}
 	}
 	return out, nil
@@ -76,17 +71,17 @@ func (p LayPlan) FlawsTaken() ([]Flaw, error) {
 
 // FlawsIn a ply of a part are the flaws of the cloth where that ply lies, in
 // the frame of the lay.
-func (p LayPlan) FlawsIn(part Part, ply Ply) ([]Flaw, error) {
+func (p LayPlan) FlawsIn(part Part, ply Ply) ([]cloth.Flaw, error) {
 	back := inverse(ply.ToCloth)
-	var out []Flaw
+	var out []cloth.Flaw
 	for _, flaw := range p.Cloth.Flaws {
-		ring := orb.Ring(mapped(back, closed(flaw.Outline)))
-		parts, err := clipped(ring, part.X, ply.Low, part.X+part.Length, ply.High)
+		ring := orb.Ring(geometry.Mapped(back, geometry.Closed(flaw.Outline)))
+		parts, err := geometry.Clipped(ring, part.X, ply.Low, part.X+part.Length, ply.High)
 		if err != nil {
 			return nil, err
 		}
 		for _, ring := range parts {
-			out = append(out, Flaw{Name: flaw.Name, Outline: ring})
+			out = append(out, cloth.Flaw{Name: flaw.Name, Outline: ring})
 		}
 	}
 	return out, nil

@@ -6,8 +6,10 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/purchase"
 	"ellwand/pieces"
-	"ellwand/pieces/measure"
 )
 
 // leastStraightening is what straightening both cut ends takes at least, mm
@@ -15,7 +17,7 @@ import (
 const leastStraightening = 20.0
 
 // straightening says what it takes (common practice).
-func (c Cloth) straightening() string {
+func straightening(c cloth.Cloth) string {
 	if c.Inches {
 		return "3/4 to 2 in"
 	}
@@ -50,8 +52,8 @@ func (p *LayPlan) fill(beds []lain) {
 		p.Zones = append(p.Zones, found.zonesWithin(p.Parts[i].X+p.Parts[i].Length)...)
 	}
 	p.Density = efficiency(*p)
-	p.Need = p.Cloth.need(p.Taken)
-	p.Buy = toBuy(p.Cloth, p.Need)
+	p.Need = purchase.Need(p.Cloth, p.Taken)
+	p.Buy = purchase.RoundUp(p.Cloth, p.Need)
 	p.noteStraightening()
 }
 
@@ -60,47 +62,37 @@ func (p *LayPlan) fill(beds []lain) {
 func (l lain) zonesWithin(length float64) []orb.Ring {
 	var out []orb.Ring
 	for _, zone := range l.problem.Zones {
-		parts, err := clipped(zone, 0, 0, length-l.bed.at[0], l.bed.width)
+		parts, err := geometry.Clipped(zone, 0, 0, length-l.bed.at[0], l.bed.width)
 		if err != nil {
 			continue
 		}
 		for _, part := range parts {
-			out = append(out, orb.Ring(mapped(pieces.Motion{A: 1, D: 1, E: l.bed.at[0], F: l.bed.at[1]}, part)))
+			out = append(out, orb.Ring(geometry.Mapped(pieces.Motion{A: 1, D: 1, E: l.bed.at[0], F: l.bed.at[1]}, part)))
 		}
 	}
 	b := l.bed
 	from, to := b.at[0], length
 	if b.lostLow > 0 {
-		out = append(out, rectangleRing(from, b.at[1]-b.lostLow, to, b.at[1]))
+		out = append(out, geometry.Rectangle(from, b.at[1]-b.lostLow, to, b.at[1]))
 	}
 	if b.lostHigh > 0 {
-		out = append(out, rectangleRing(from, b.at[1]+b.width, to, b.at[1]+b.width+b.lostHigh))
+		out = append(out, geometry.Rectangle(from, b.at[1]+b.width, to, b.at[1]+b.width+b.lostHigh))
 	}
 	return out
 }
 
 func (p *LayPlan) noteStraightening() {
-	spare := p.Buy - p.Cloth.Shrinkage.beforeWetting(p.Taken)
+	spare := p.Buy - purchase.BeforeWetting(p.Cloth.Shrinkage, p.Taken)
 	if spare >= leastStraightening {
 		return
 	}
-	more := "only " + p.Cloth.say(spare) + " more"
+	more := "only " + p.Cloth.Say(spare) + " more"
 	if spare < 0.5 {
 		more = "no more"
 	}
 	p.Notes = append(p.Notes, fmt.Sprintf("The length to buy is %s than the lay takes. "+
 		"Straightening the cut ends takes %s: buy a little more, unless the shop cuts along a thread.",
-		more, p.Cloth.straightening()))
-}
-
-// toBuy rounds a length up to the step of the shop, and to the least that it
-// cuts.
-func toBuy(cloth Cloth, need float64) float64 {
-	need = math.Max(need, cloth.Minimum)
-	if cloth.Step == 0 {
-		return need
-	}
-	return float64(measure.RoundUp(measure.Length(need), measure.Length(cloth.Step)))
+		more, straightening(p.Cloth)))
 }
 
 // efficiency is the area of what is cut, in all plies, over the usable cloth
@@ -112,10 +104,7 @@ func efficiency(p LayPlan) float64 {
 	}
 	var area float64
 	for _, l := range p.Pieces {
-		area += math.Abs(areaOf(l.Outline)) * float64(p.Parts[l.Part].Plies)
+		area += math.Abs(geometry.Area(l.Outline)) * float64(p.Parts[l.Part].Plies)
 	}
 	return area / (p.Taken * usable)
 }
-
-// say prints a length in mm for a message.
-func say(mm float64) string { return measure.Length(mm).Format(measure.Centimetre) }

@@ -15,6 +15,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/layoutfile"
 	"ellwand/pieces"
 	"ellwand/testdata/check"
@@ -25,7 +26,7 @@ var randomJobs = flag.Int("jobs", sample.Of(150, 4000), "random jobs to lay")
 
 // randomJob makes a job of a few pieces and a cloth with anything that a cloth
 // may have. The same number makes the same job.
-func randomJob(number uint64) (fabric.Cloth, []pieces.Piece, fabric.Options) {
+func randomJob(number uint64) (cloth.Cloth, []pieces.Piece, fabric.Options) {
 	r := rand.New(rand.NewPCG(number, 4))
 	var all []pieces.Piece
 	for i := range 1 + r.IntN(4) {
@@ -35,36 +36,36 @@ func randomJob(number uint64) (fabric.Cloth, []pieces.Piece, fabric.Options) {
 	if r.IntN(draftedEvery) == 0 {
 		all, least = draftedPieces(r), 800
 	}
-	cloth := fabric.Cloth{
+	c := cloth.Cloth{
 		Width: least + 1000*r.Float64(), Selvedge: float64(r.IntN(3)) * 5, Step: float64(r.IntN(2)) * 100,
-		Nap: fabric.Nap(r.IntN(3)), Alike: r.IntN(6) == 0,
+		Nap: cloth.Nap(r.IntN(3)), Alike: r.IntN(6) == 0,
 	}
 	if r.IntN(4) == 0 {
-		cloth.Gap = 5 * r.Float64()
+		c.Gap = 5 * r.Float64()
 	}
 	if r.IntN(5) == 0 {
-		cloth.Tilt = 0.03 * r.Float64()
+		c.Tilt = 0.03 * r.Float64()
 	}
 	if r.IntN(4) == 0 {
-		cloth.OneWayPieces = []string{all[0].Name}
+		c.OneWayPieces = []string{all[0].Name}
 	}
 	if r.IntN(4) == 0 {
-		cloth.Shrinkage = fabric.Shrinkage{Warp: 0.08 * r.Float64(), Weft: 0.04 * r.Float64(), CutFirst: r.IntN(2) == 0}
+		c.Shrinkage = cloth.Shrinkage{Warp: 0.08 * r.Float64(), Weft: 0.04 * r.Float64(), CutFirst: r.IntN(2) == 0}
 	}
 	if r.IntN(3) == 0 {
-		cloth.Repeat = randomRepeat(r, all)
+		c.Repeat = randomRepeat(r, all)
 	}
 	for range max(0, r.IntN(5)-2) {
-		cloth.Flaws = append(cloth.Flaws, randomFlaw(r, cloth.Width))
+		c.Flaws = append(c.Flaws, randomFlaw(r, c.Width))
 	}
 	if r.IntN(3) == 0 { // for the lays that cannot be with a single piece, a flaw or a nap
-		all, cloth.Flaws, cloth.OneWayPieces = evenly(all), nil, nil
-		cloth.Nap = fabric.Nap(r.IntN(2))
+		all, c.Flaws, c.OneWayPieces = evenly(all), nil, nil
+		c.Nap = cloth.Nap(r.IntN(2))
 	}
 	// One pass of each search, of two or three of the lays.
 	lays := fabric.AllLays()
 	r.Shuffle(len(lays), func(i, j int) { lays[i], lays[j] = lays[j], lays[i] })
-	return cloth, all, fabric.Options{Iterations: 1, Seed: number, Workers: 1, Lays: append(lays[:1+r.IntN(2)], fabric.Open)}
+	return c, all, fabric.Options{Iterations: 1, Seed: number, Workers: 1, Lays: append(lays[:1+r.IntN(2)], fabric.Open)}
 }
 
 // evenly makes every piece one that two plies can give.
@@ -141,8 +142,8 @@ func randomPiece(r *rand.Rand, i int) pieces.Piece {
 	return p.Map(pieces.Turn(float64(r.IntN(8)) * 45).Then(pieces.Move(37, -11)))
 }
 
-func randomRepeat(r *rand.Rand, all []pieces.Piece) fabric.Repeat {
-	var out fabric.Repeat
+func randomRepeat(r *rand.Rand, all []pieces.Piece) cloth.Repeat {
+	var out cloth.Repeat
 	if r.IntN(3) > 0 {
 		out.Along = 20 + 80*r.Float64()
 	}
@@ -155,17 +156,17 @@ func randomRepeat(r *rand.Rand, all []pieces.Piece) fabric.Repeat {
 	return out
 }
 
-func randomFlaw(r *rand.Rand, width float64) fabric.Flaw {
+func randomFlaw(r *rand.Rand, width float64) cloth.Flaw {
 	x, y, size := 600*r.Float64(), width*r.Float64(), 5+40*r.Float64()
 	switch r.IntN(4) {
 	case 0:
-		return fabric.BandFlaw("faded edge", 0, size)
+		return cloth.BandFlaw("faded edge", 0, size)
 	case 1:
-		return fabric.BarFlaw("shaded", x, x+size)
+		return cloth.BarFlaw("shaded", x, x+size)
 	case 2:
-		return fabric.Flaw{Name: "tear", Outline: orb.Ring{{x, y}, {x + 3*size, y}, {x, y + size}}}
+		return cloth.Flaw{Name: "tear", Outline: orb.Ring{{x, y}, {x + 3*size, y}, {x, y + size}}}
 	}
-	return fabric.RoundFlaw("stain", orb.Point{x, y}, size)
+	return cloth.RoundFlaw("stain", orb.Point{x, y}, size)
 }
 
 // TestRandomJobs lays random jobs in random lays, each layout verified by
@@ -277,7 +278,7 @@ func gapKept(t *testing.T, number uint64, plan fabric.LayPlan) {
 // without a gap. With one, pieces that touch a fold or a cut across lie without
 // it there, and must be moved apart: about a line across that takes the gap
 // once, if no stripe holds them; about a fold along there may be no room.
-func mayNotBeShorter(cloth fabric.Cloth, lay fabric.Lay) bool {
+func mayNotBeShorter(c cloth.Cloth, lay fabric.Lay) bool {
 	across := lay == fabric.FoldedAcross || lay == fabric.CutAcross
-	return cloth.Gap == 0 || across && cloth.Repeat.IsPlain()
+	return c.Gap == 0 || across && c.Repeat.IsPlain()
 }

@@ -6,6 +6,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/internal/geometry"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
@@ -35,16 +36,16 @@ func (l Laid) moved(by orb.Point) Laid {
 	}
 	m := pieces.Motion{A: 1, D: 1, E: by[0], F: by[1]}
 	l.X, l.Y = l.X+by[0], l.Y+by[1]
-	l.Outline, l.Seam = orb.Ring(mapped(m, l.Outline)), orb.Ring(mapped(m, l.Seam))
+	l.Outline, l.Seam = orb.Ring(geometry.Mapped(m, l.Outline)), orb.Ring(geometry.Mapped(m, l.Seam))
 	l.Grain = [2]orb.Point{apply(m, l.Grain[0]), apply(m, l.Grain[1])}
 	for i := range l.Notches {
 		l.Notches[i].At, l.Notches[i].Out = apply(m, l.Notches[i].At), apply(m, l.Notches[i].Out)
 	}
 	for i := range l.Darts {
-		l.Darts[i].Line = mapped(m, l.Darts[i].Line)
+		l.Darts[i].Line = geometry.Mapped(m, l.Darts[i].Line)
 	}
 	for i := range l.Marks {
-		l.Marks[i].Line = mapped(m, l.Marks[i].Line)
+		l.Marks[i].Line = geometry.Mapped(m, l.Marks[i].Line)
 	}
 	return l
 }
@@ -72,21 +73,21 @@ func laid(t template, problem layout.Problem, at layout.Placement) Laid {
 	for _, allowed := range problem.Items[at.Item].Turns {
 		out.Turnings = append(out.Turnings, Turning{Degrees: wholeTurn(allowed.Degrees), Mirrored: allowed.Mirrored})
 	}
-	out.Seam = orb.Ring(mapped(m, t.piece.SeamOutline(drawTolerance)))
+	out.Seam = orb.Ring(geometry.Mapped(m, t.piece.SeamOutline(drawTolerance)))
 	for _, notch := range t.piece.Notches {
 		if edge, ok := t.piece.Edge(notch.Edge); ok {
 			out.Notches = append(out.Notches, laidNotch(m, edge, notch))
 		}
 	}
 	for _, dart := range t.piece.Darts {
-		out.Darts = append(out.Darts, LaidDart{Name: dart.Name, Line: mapped(m, dartLine(dart))})
+		out.Darts = append(out.Darts, LaidDart{Name: dart.Name, Line: geometry.Mapped(m, dartLine(dart))})
 	}
 	for _, mark := range t.piece.Marks {
 		line := orb.LineString{mark.At}
 		if mark.Path != nil {
 			line = mark.Path.Flatten(drawTolerance)
 		}
-		out.Marks = append(out.Marks, LaidMark{Name: mark.Name, Line: mapped(m, line)})
+		out.Marks = append(out.Marks, LaidMark{Name: mark.Name, Line: geometry.Mapped(m, line)})
 	}
 	return out
 }
@@ -106,12 +107,4 @@ func laidNotch(m pieces.Motion, edge pieces.Edge, notch pieces.Notch) LaidNotch 
 	still := m
 	still.E, still.F = 0, 0
 	return LaidNotch{At: apply(m, at), Out: apply(m, out), Along: apply(still, along), Count: notch.Count}
-}
-
-func mapped[L ~[]orb.Point](m pieces.Motion, line L) orb.LineString {
-	out := make(orb.LineString, len(line))
-	for i, p := range line {
-		out[i] = apply(m, p)
-	}
-	return out
 }

@@ -8,6 +8,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/cloth"
 	"ellwand/nest/layout"
 )
 
@@ -22,7 +23,7 @@ const (
 	acrossWarp
 )
 
-func (a axis) period(repeat Repeat) float64 {
+func (a axis) period(repeat cloth.Repeat) float64 {
 	if a == alongWarp {
 		return repeat.Along
 	}
@@ -35,7 +36,7 @@ type places [2]map[string]float64
 
 // matching binds the templates of one bed to the repeat.
 type matching struct {
-	cloth     Cloth
+	cloth     cloth.Cloth
 	bed       bed
 	templates []template
 	names     []string // of the match points to keep, the most important first
@@ -58,10 +59,10 @@ type tie struct {
 }
 
 // match computes the ties of all templates of a bed.
-func match(cloth Cloth, b bed, templates []template, names []string, known places) *matching {
-	m := &matching{cloth: cloth, bed: b, templates: templates, names: names, known: known}
+func match(c cloth.Cloth, b bed, templates []template, names []string, known places) *matching {
+	m := &matching{cloth: c, bed: b, templates: templates, names: names, known: known}
 	for _, a := range []axis{alongWarp, acrossWarp} {
-		if a.period(cloth.Repeat) > 0 {
+		if a.period(c.Repeat) > 0 {
 			m.bindAxis(a)
 		}
 	}

@@ -1,4 +1,15 @@
+// Package fabric turns pattern pieces and a cloth into a lay: which way each
+// piece may lie (grain, nap, fold, right side), how long the cloth must be,
+// how much to buy, and where each piece is chalked.
+//
+// Lengths are millimetres. The cloth frame: x runs along the warp from the
+// cut end, y across the warp from the edge of the usable width; each Lay says
+// which edge that is.
 package fabric
+
+import (
+	"ellwand/fabric/cloth"
+)
 
 // Lay is how the cloth is spread for cutting. The frame of each: x runs along
 // the warp from the cut end, or from the fold when that runs across; y = 0 is
@@ -44,7 +55,12 @@ func AllLays() []Lay {
 }
 
 // String gives the name of the lay: "open" or "folded along the warp".
-func (l Lay) String() string { return termOf(lays, int(l)) }
+func (l Lay) String() string {
+	if l < Open || l > InStretches {
+		return "unknown"
+	}
+	return lays[l]
+}
 
 // Way says how the cloth is laid, after "lay it" or "laid": "open", "with one
 // selvedge folded in".
@@ -68,15 +84,15 @@ func (l Lay) Plies() int {
 // selvedge (the fold needs none); with both selvedges to the middle, half of
 // the width. With one selvedge folded in it depends on how far, and is that
 // of the open cloth here.
-func (l Lay) UsableWidth(cloth Cloth) float64 {
-	width := cloth.Shrinkage.afterWetting(cloth.Width)
+func (l Lay) UsableWidth(c cloth.Cloth) float64 {
+	width := c.WidthLaid()
 	switch l {
 	case FoldedAlong:
-		return width/2 - cloth.Selvedge
+		return width/2 - c.Selvedge
 	case BothSelvedgesIn:
 		return width / 2
 	}
-	return width - 2*cloth.Selvedge
+	return width - 2*c.Selvedge
 }
 
 // isAcross reports whether the plies lie one on the other because the cloth

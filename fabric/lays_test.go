@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 )
 
@@ -27,10 +28,10 @@ func wedges(name string, width, height float64, cut int) []pieces.Piece {
 	return []pieces.Piece{lower, upper}
 }
 
-func inLay(t *testing.T, cloth fabric.Cloth, lay fabric.Lay, all ...pieces.Piece) fabric.LayPlan {
+func inLay(t *testing.T, c cloth.Cloth, lay fabric.Lay, all ...pieces.Piece) fabric.LayPlan {
 	t.Helper()
 	options := fabric.Options{Lays: []fabric.Lay{lay}, Iterations: 300, Seed: 1}
-	got, err := fabric.Require(context.Background(), cloth, all, options)
+	got, err := fabric.Require(context.Background(), c, all, options)
 	require.NoError(t, err)
 	for _, plan := range got.Lays {
 		if plan.Lay == lay {
@@ -45,7 +46,7 @@ func inLay(t *testing.T, cloth fabric.Cloth, lay fabric.Lay, all ...pieces.Piece
 // lays, so that the shortest length is known by hand: rectangles come back
 // exactly, other shapes within 3 %.
 func TestJigsaws(t *testing.T) {
-	cloth := fabric.Cloth{Width: 1220, Selvedge: 10}
+	goods := cloth.Cloth{Width: 1220, Selvedge: 10}
 	for _, c := range []struct {
 		name  string
 		lay   fabric.Lay
@@ -75,7 +76,7 @@ func TestJigsaws(t *testing.T) {
 			[]pieces.Piece{half("back", 600, 700, 1), rectangle("yoke", 1200, 300, 1)}, 1000, 0},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			plan := inLay(t, cloth, c.lay, c.all...)
+			plan := inLay(t, goods, c.lay, c.all...)
 			require.True(t, plan.Possible(), plan.Impossible)
 			assert.LessOrEqual(t, plan.Taken, c.taken*(1+c.share)+0.01)
 			assert.GreaterOrEqual(t, plan.Taken, c.taken-0.01)
@@ -88,16 +89,16 @@ func TestJigsaws(t *testing.T) {
 
 // TestLaysThatCannotBe: the reason names the piece and the way out.
 func TestLaysThatCannotBe(t *testing.T) {
-	cloth := fabric.Cloth{Width: 1220, Selvedge: 10}
-	oneWay, one := cloth, cloth
-	oneWay.Nap = fabric.OneWay
+	goods := cloth.Cloth{Width: 1220, Selvedge: 10}
+	oneWay, one := goods, goods
+	oneWay.Nap = cloth.OneWay
 	one.OneWayPieces = []string{"cuff"}
-	stained := cloth
-	stained.Flaws = []fabric.Flaw{fabric.RoundFlaw("stain", orb.Point{100, 100}, 20)}
+	stained := goods
+	stained.Flaws = []cloth.Flaw{cloth.RoundFlaw("stain", orb.Point{100, 100}, 20)}
 	cuff := rectangle("cuff", 100, 200, 2)
 	for _, c := range []struct {
 		name  string
-		cloth fabric.Cloth
+		cloth cloth.Cloth
 		lay   fabric.Lay
 		all   []pieces.Piece
 		want  []string
@@ -106,10 +107,10 @@ func TestLaysThatCannotBe(t *testing.T) {
 		{"one-way piece", one, fabric.FoldedAcross, []pieces.Piece{cuff}, []string{"cuff: it must go one way"}},
 		{"flawed", stained, fabric.FoldedAcross, []pieces.Piece{cuff}, []string{"the cloth has flaws", "lay it open or folded along the warp"}},
 		{"flawed", stained, fabric.CutAcross, []pieces.Piece{cuff}, []string{"the cloth has flaws"}},
-		{"a single fold piece", cloth, fabric.CutAcross, []pieces.Piece{half("back", 100, 200, 1)}, []string{"back: a single piece cannot be cut from two plies"}},
-		{"too wide to the middle", cloth, fabric.BothSelvedgesIn, []pieces.Piece{half("back", 300, 200, 1)}, []string{"back: it is 30 cm wide", "only 29.5 cm"}},
-		{"nothing double", cloth, fabric.SelvedgeIn, []pieces.Piece{rectangle("yoke", 100, 200, 1)}, []string{"no piece can be cut from two plies"}},
-		{"nothing single", cloth, fabric.InStretches, []pieces.Piece{cuff}, []string{"everything can be cut from the folded cloth"}},
+		{"a single fold piece", goods, fabric.CutAcross, []pieces.Piece{half("back", 100, 200, 1)}, []string{"back: a single piece cannot be cut from two plies"}},
+		{"too wide to the middle", goods, fabric.BothSelvedgesIn, []pieces.Piece{half("back", 300, 200, 1)}, []string{"back: it is 30 cm wide", "only 29.5 cm"}},
+		{"nothing double", goods, fabric.SelvedgeIn, []pieces.Piece{rectangle("yoke", 100, 200, 1)}, []string{"no piece can be cut from two plies"}},
+		{"nothing single", goods, fabric.InStretches, []pieces.Piece{cuff}, []string{"everything can be cut from the folded cloth"}},
 	} {
 		t.Run(c.name+" "+c.lay.String(), func(t *testing.T) {
 			options := brief
@@ -126,61 +127,61 @@ func TestLaysThatCannotBe(t *testing.T) {
 }
 
 func TestCutAcrossKeepsTheNap(t *testing.T) {
-	cloth := fabric.Cloth{Width: 1220, Selvedge: 10, Nap: fabric.OneWay}
-	plan := inLay(t, cloth, fabric.CutAcross, rectangle("cape", 700, 600, 2))
+	c := cloth.Cloth{Width: 1220, Selvedge: 10, Nap: cloth.OneWay}
+	plan := inLay(t, c, fabric.CutAcross, rectangle("cape", 700, 600, 2))
 	require.True(t, plan.Possible(), plan.Impossible)
 	assert.InDelta(t, 1200, plan.Taken, 0.01)
 	assert.Equal(t, 2, plan.Cuts, "one outline, and the cut across")
 }
 
 func TestEitherSideUp(t *testing.T) {
-	cloth := fabric.Cloth{Width: 220, Selvedge: 10, Alike: true, Nap: fabric.OneWay}
+	c := cloth.Cloth{Width: 220, Selvedge: 10, Alike: true, Nap: cloth.OneWay}
 	triangle := polygon("flag", orb.Point{0, 0}, orb.Point{200, 0}, orb.Point{0, 200})
 	triangle.Cut = 2
-	plan := inLay(t, cloth, fabric.Open, triangle)
+	plan := inLay(t, c, fabric.Open, triangle)
 	assert.Greater(t, plan.Length, 200.0)
-	cloth.Nap = fabric.EitherWay
-	plan = inLay(t, cloth, fabric.Open, triangle)
+	c.Nap = cloth.EitherWay
+	plan = inLay(t, c, fabric.Open, triangle)
 	assert.InDelta(t, 200, plan.Length, 1, "two triangles make a square")
 	single := triangle
 	single.Cut, single.Pair = 2, true
-	cloth.Nap, cloth.Alike = fabric.EitherWay, false
-	plan = inLay(t, cloth, fabric.Open, single)
+	c.Nap, c.Alike = cloth.EitherWay, false
+	plan = inLay(t, c, fabric.Open, single)
 	assert.Greater(t, plan.Length, 205.0, "a right and a left do not")
-	cloth.Alike = true
-	plan = inLay(t, cloth, fabric.Open, single)
+	c.Alike = true
+	plan = inLay(t, c, fabric.Open, single)
 	assert.InDelta(t, 200, plan.Length, 1, "but two that turn over do")
 }
 
 // TestShrinkage: figures by hand. A cloth of 1,000 mm that loses 5 % in the
 // weft is 950 mm wide; 1,900 mm of it, at 5 % in the warp, were 2,000 mm.
 func TestShrinkage(t *testing.T) {
-	cloth := fabric.Cloth{Width: 1000, Shrinkage: fabric.Shrinkage{Warp: 0.05, Weft: 0.05}}
+	c := cloth.Cloth{Width: 1000, Shrinkage: cloth.Shrinkage{Warp: 0.05, Weft: 0.05}}
 	panel := rectangle("panel", 950, 1900, 1)
-	plan := inLay(t, cloth, fabric.Open, panel)
+	plan := inLay(t, c, fabric.Open, panel)
 	assert.InDelta(t, 950, plan.Width, 1e-9)
 	assert.InDelta(t, 1900, plan.Taken, 0.01)
 	assert.InDelta(t, 2000, plan.Buy, 0.01)
 
-	cloth.Shrinkage.CutFirst = true
-	plan = inLay(t, cloth, fabric.Open, panel)
+	c.Shrinkage.CutFirst = true
+	plan = inLay(t, c, fabric.Open, panel)
 	assert.InDelta(t, 1000, plan.Width, 1e-9)
 	assert.InDelta(t, 2000, plan.Buy, 0.01)
 	assert.InDelta(t, 1000, plan.Pieces[0].Outline.Bound().Max[1], 0.01)
 
-	cloth.Shrinkage = fabric.Shrinkage{Warp: 0.05, CutFirst: true}
-	plan = inLay(t, cloth, fabric.Open, onGrain(rectangle("panel", 950, 1000, 1), pieces.CrossGrain))
+	c.Shrinkage = cloth.Shrinkage{Warp: 0.05, CutFirst: true}
+	plan = inLay(t, c, fabric.Open, onGrain(rectangle("panel", 950, 1000, 1), pieces.CrossGrain))
 	assert.InDelta(t, 1000, plan.Taken, 0.01, "on the cross grain the width lies along the warp")
 }
 
 // TestGapAndTilt: two squares with 10 mm between, and a strip that tilts to
 // fit.
 func TestGapAndTilt(t *testing.T) {
-	cloth := fabric.Cloth{Width: 100, Gap: 10}
-	plan := inLay(t, cloth, fabric.Open, rectangle("square", 100, 100, 2))
+	c := cloth.Cloth{Width: 100, Gap: 10}
+	plan := inLay(t, c, fabric.Open, rectangle("square", 100, 100, 2))
 	assert.InDelta(t, 210, plan.Length, 0.01)
-	cloth = fabric.Cloth{Width: 1000, Tilt: 0.03}
-	plan = inLay(t, cloth, fabric.Open, wedges("gore", 300, 1000, 2)...)
+	c = cloth.Cloth{Width: 1000, Tilt: 0.03}
+	plan = inLay(t, c, fabric.Open, wedges("gore", 300, 1000, 2)...)
 	for _, l := range plan.Pieces {
 		rise := (l.Grain[1][1] - l.Grain[0][1]) / (l.Grain[1][0] - l.Grain[0][0])
 		assert.LessOrEqual(t, rise*rise, 0.03*0.03*1.01)
@@ -190,34 +191,34 @@ func TestGapAndTilt(t *testing.T) {
 // TestFlaws: a strip with a hole in its middle takes the pieces on both sides
 // of it; a faded edge narrows the cloth; a band across lengthens it.
 func TestFlaws(t *testing.T) {
-	cloth := fabric.Cloth{Width: 220, Selvedge: 10}
+	c := cloth.Cloth{Width: 220, Selvedge: 10}
 	square := rectangle("square", 200, 200, 2)
-	cloth.Flaws = []fabric.Flaw{fabric.BarFlaw("shaded", 300, 350)}
-	assert.InDelta(t, 550, inLay(t, cloth, fabric.Open, square).Length, 0.01)
-	cloth.Flaws = []fabric.Flaw{fabric.RoundFlaw("hole", orb.Point{300, 110}, 10)}
-	plan := inLay(t, cloth, fabric.Open, square)
+	c.Flaws = []cloth.Flaw{cloth.BarFlaw("shaded", 300, 350)}
+	assert.InDelta(t, 550, inLay(t, c, fabric.Open, square).Length, 0.01)
+	c.Flaws = []cloth.Flaw{cloth.RoundFlaw("hole", orb.Point{300, 110}, 10)}
+	plan := inLay(t, c, fabric.Open, square)
 	assert.InDelta(t, 510, plan.Length, 0.3)
 	assert.Len(t, plan.Zones, 1)
-	cloth.Flaws = []fabric.Flaw{fabric.BandFlaw("faded", 0, 60)}
-	assert.InDelta(t, 600, inLay(t, cloth, fabric.Open, rectangle("strip", 150, 300, 2)).Length, 0.01)
+	c.Flaws = []cloth.Flaw{cloth.BandFlaw("faded", 0, 60)}
+	assert.InDelta(t, 600, inLay(t, c, fabric.Open, rectangle("strip", 150, 300, 2)).Length, 0.01)
 	// On the folded cloth a stain in the far half lies on the near one too.
-	cloth = fabric.Cloth{Width: 420, Selvedge: 10, Flaws: []fabric.Flaw{fabric.BarFlaw("shaded", 300, 350)}}
-	cloth.Flaws[0].Outline = orb.Ring{{300, 0}, {350, 0}, {350, 100}, {300, 100}, {300, 0}}
-	assert.InDelta(t, 550, inLay(t, cloth, fabric.FoldedAlong, rectangle("square", 200, 200, 4)).Length, 0.01)
+	c = cloth.Cloth{Width: 420, Selvedge: 10, Flaws: []cloth.Flaw{cloth.BarFlaw("shaded", 300, 350)}}
+	c.Flaws[0].Outline = orb.Ring{{300, 0}, {350, 0}, {350, 100}, {300, 100}, {300, 0}}
+	assert.InDelta(t, 550, inLay(t, c, fabric.FoldedAlong, rectangle("square", 200, 200, 4)).Length, 0.01)
 }
 
 // TestStricterIsNeverShorter: the answer to a stricter question, offered as a
 // known plan, is where the looser one starts.
 func TestStricterIsNeverShorter(t *testing.T) {
-	strict := fabric.Cloth{Width: 1020, Selvedge: 10, Nap: fabric.OneWay, Gap: 2}
+	strict := cloth.Cloth{Width: 1020, Selvedge: 10, Nap: cloth.OneWay, Gap: 2}
 	options := brief
 	options.Iterations = 60
 	first, err := fabric.Require(context.Background(), strict, blouse(), options)
 	require.NoError(t, err)
 	options.Iterations, options.Known = 1, first.Lays
 	eitherWay, perGarment, wider, gapless := strict, strict, strict, strict
-	eitherWay.Nap, perGarment.Nap, wider.Width, gapless.Gap = fabric.EitherWay, fabric.OneWayPerGarment, strict.Width+1, 0
-	for name, loose := range map[string]fabric.Cloth{"either way": eitherWay, "one way per garment": perGarment, "wider": wider, "no gap": gapless} {
+	eitherWay.Nap, perGarment.Nap, wider.Width, gapless.Gap = cloth.EitherWay, cloth.OneWayPerGarment, strict.Width+1, 0
+	for name, loose := range map[string]cloth.Cloth{"either way": eitherWay, "one way per garment": perGarment, "wider": wider, "no gap": gapless} {
 		second, err := fabric.Require(context.Background(), loose, blouse(), options)
 		require.NoError(t, err)
 		for i, plan := range second.Lays {
@@ -232,10 +233,10 @@ func TestStricterIsNeverShorter(t *testing.T) {
 // folded or open throughout, which it is with one part empty; where they need
 // less, it says so and gives their plan.
 func TestTwoPartsNeverNeedMore(t *testing.T) {
-	cloth := fabric.Cloth{Width: 1220, Selvedge: 10}
+	c := cloth.Cloth{Width: 1220, Selvedge: 10}
 	all := []pieces.Piece{half("back", 300, 700, 1), half("front", 300, 500, 1), rectangle("side", 300, 1200, 2)}
 	options := fabric.Options{Iterations: 400, Seed: 1}
-	got, err := fabric.Require(context.Background(), cloth, all, options)
+	got, err := fabric.Require(context.Background(), c, all, options)
 	require.NoError(t, err)
 	for _, plan := range got.Lays {
 		if plan.Lay == fabric.SelvedgeIn || plan.Lay == fabric.InStretches {
@@ -246,7 +247,7 @@ func TestTwoPartsNeverNeedMore(t *testing.T) {
 	}
 	// A single yoke as wide as the cloth cannot be folded: the stretches need no
 	// more than the open cloth, and have one outline less to chalk.
-	got, err = fabric.Require(context.Background(), cloth, []pieces.Piece{rectangle("side", 600, 700, 2), rectangle("yoke", 1200, 300, 1)}, options)
+	got, err = fabric.Require(context.Background(), c, []pieces.Piece{rectangle("side", 600, 700, 2), rectangle("yoke", 1200, 300, 1)}, options)
 	require.NoError(t, err)
 	stretches := got.Lays[len(got.Lays)-1]
 	require.True(t, stretches.Possible(), stretches.Impossible)
@@ -257,8 +258,8 @@ func TestTwoPartsNeverNeedMore(t *testing.T) {
 // TestPairsMoveToTheOpenStretch: the folded cloth takes two of the three pairs
 // beside each other; the third fills the open one with the single piece.
 func TestPairsMoveToTheOpenStretch(t *testing.T) {
-	cloth := fabric.Cloth{Width: 1220, Selvedge: 10}
-	plan := inLay(t, cloth, fabric.InStretches, rectangle("leg", 300, 800, 6), rectangle("yoke", 600, 800, 1))
+	c := cloth.Cloth{Width: 1220, Selvedge: 10}
+	plan := inLay(t, c, fabric.InStretches, rectangle("leg", 300, 800, 6), rectangle("yoke", 600, 800, 1))
 	require.True(t, plan.Possible(), plan.Impossible)
 	assert.InDelta(t, 1600, plan.Taken, 0.01)
 }

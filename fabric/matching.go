@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 )
 
@@ -29,7 +30,7 @@ func (m Matching) Extra() float64 { return m.Matched - m.Plain }
 // matching never comes out as a saving.
 func (t *table) costOfMatching(matched LayPlan) (*Matching, error) {
 	plain := *t
-	plain.cloth.Repeat = Repeat{}
+	plain.cloth.Repeat = cloth.Repeat{}
 	plain.options.Known, plain.solved, plain.shortest = []LayPlan{matched}, nil, nil
 	plan, err := plain.planLay(matched.Lay)
 	if err != nil {

@@ -5,6 +5,9 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
 )
 
 // openedPiece is one piece as it comes out of one ply, on the open cloth: u
@@ -135,7 +138,7 @@ func touches(piece, flaw orb.Ring) bool {
 		box.Max[1] <= other.Min[1]+edgeTolerance || box.Min[1] >= other.Max[1]-edgeTolerance {
 		return false
 	}
-	ring := closed(flaw)
+	ring := geometry.Closed(flaw)
 	return reachesInto(piece, ring) || reachesInto(ring, piece)
 }
 
@@ -143,11 +146,11 @@ func touches(piece, flaw orb.Ring) bool {
 func reachesInto(ring, other orb.Ring) bool {
 	for i := 1; i < len(ring); i++ {
 		a, b := clampedTo(ring[i-1], other), clampedTo(ring[i], other)
-		steps := int(math.Ceil(distance(a, b)/2)) + 1
+		steps := int(math.Ceil(geometry.Distance(a, b)/2)) + 1
 		for k := range steps {
 			t := float64(k) / float64(steps)
 			q := orb.Point{a[0] + t*(b[0]-a[0]), a[1] + t*(b[1]-a[1])}
-			if covers(other, q) && distance(q, nearest(other, q)) > 10*edgeTolerance {
+			if covers(other, q) && geometry.Distance(q, geometry.Nearest(other, q)) > 10*edgeTolerance {
 				return true
 			}
 		}
@@ -160,7 +163,7 @@ func reachesInto(ring, other orb.Ring) bool {
 func clampedTo(p orb.Point, ring orb.Ring) orb.Point {
 	box := ring.Bound()
 	for axis := range 2 {
-		if math.Abs(p[axis]) >= endless/2 {
+		if math.Abs(p[axis]) >= cloth.Endless/2 {
 			p[axis] = math.Max(box.Min[axis]-1, math.Min(p[axis], box.Max[axis]+1))
 		}
 	}

@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/fabric/internal/geometry"
 )
 
 // outwardTolerance is how far, in mm, a cutting outline may lie outside the
@@ -19,10 +21,10 @@ const (
 // hollow it skips points, along a bulge it prolongs some edges until they
 // meet; corners and straight edges stay as they are. The result is closed.
 func outward(ring orb.Ring, tolerance float64) orb.Ring {
-	points := distinct(ring)
+	points := geometry.Distinct(ring)
 	n := len(points)
 	if n < 4 {
-		return closed(points)
+		return geometry.Closed(points)
 	}
 	first := startOf(points)
 	points = append(points[first:n:n], points[:first]...)
@@ -39,7 +41,7 @@ func outward(ring orb.Ring, tolerance float64) orb.Ring {
 		}
 		i = run
 	}
-	return closed(out)
+	return geometry.Closed(out)
 }
 
 // startOf finds a point where a run begins, so that no run is cut in two; on
@@ -50,7 +52,7 @@ func startOf(points []orb.Point) int {
 		if !convexAt(points, i+n-1) && convexAt(points, i) {
 			return i
 		}
-		if d := distance(points[(i+n-1)%n], points[i]); d > longest {
+		if d := geometry.Distance(points[(i+n-1)%n], points[i]); d > longest {
 			longest, best = d, i
 		}
 	}
@@ -70,7 +72,7 @@ func bulge(points []orb.Point, i, end int, tolerance float64) []orb.Point {
 		for try := k + 2; try <= end; try++ {
 			c, d := edge(try)
 			p, ok := meeting(a, b, c, d)
-			if !ok || distance(p, nearest(points[k:try], p)) > tolerance {
+			if !ok || geometry.Distance(p, geometry.Nearest(points[k:try], p)) > tolerance {
 				break
 			}
 			next, corner = try, p
@@ -100,7 +102,7 @@ func hollow(run []orb.Point, tolerance float64) []orb.Point {
 func within(run []orb.Point, tolerance float64) bool {
 	chord := []orb.Point{run[0], run[len(run)-1]}
 	for _, p := range run[1 : len(run)-1] {
-		if distance(p, nearest(chord, p)) > tolerance {
+		if geometry.Distance(p, geometry.Nearest(chord, p)) > tolerance {
 			return false
 		}
 	}
@@ -126,62 +128,4 @@ func convexAt(points []orb.Point, i int) bool {
 	n := len(points)
 	a, b, c := points[(i+n-1)%n], points[i%n], points[(i+1)%n]
 	return (b[0]-a[0])*(c[1]-b[1])-(b[1]-a[1])*(c[0]-b[0]) > 0
-}
-
-// distinct returns the points of a ring, the first not repeated, without
-// those that repeat their neighbour or lie on the straight line between
-// their neighbours (to 1e-9 mm).
-func distinct(ring orb.Ring) []orb.Point {
-	points := append([]orb.Point(nil), ring...)
-	for changed := true; changed && len(points) > 3; {
-		changed = false
-		for i := 0; i < len(points) && len(points) > 3; i++ {
-			n := len(points)
-			a, b := points[(i+n-1)%n], points[(i+1)%n]
-			if distance(points[i], nearest([]orb.Point{a, b}, points[i])) > 1e-9 {
-				continue
-			}
-			points = append(points[:i], points[i+1:]...)
-			changed = true
-			i--
-		}
-	}
-	return points
-}
-
-func closed(points []orb.Point) orb.Ring {
-	out := append(orb.Ring(nil), points...)
-	if len(out) > 0 && out[0] != out[len(out)-1] {
-		out = append(out, out[0])
-	}
-	return out
-}
-
-// nearest returns the point of a line string that is nearest to p.
-func nearest(line []orb.Point, p orb.Point) orb.Point {
-	best := line[0]
-	for i := 1; i < len(line); i++ {
-		a, b := line[i-1], line[i]
-		ux, uy := b[0]-a[0], b[1]-a[1]
-		t := 0.0
-		if square := ux*ux + uy*uy; square > 0 {
-			t = math.Max(0, math.Min(1, ((p[0]-a[0])*ux+(p[1]-a[1])*uy)/square))
-		}
-		if q := (orb.Point{a[0] + t*ux, a[1] + t*uy}); distance(p, q) < distance(p, best) {
-			best = q
-		}
-	}
-	return best
-}
-
-func distance(a, b orb.Point) float64 { return math.Hypot(a[0]-b[0], a[1]-b[1]) }
-
-// areaOf a ring, mm2; positive when counter-clockwise.
-func areaOf(ring orb.Ring) float64 {
-	var sum float64
-	for i := 1; i+1 < len(ring); i++ {
-		a, b := ring[i], ring[i+1]
-		sum += (a[0]-ring[0][0])*(b[1]-ring[0][1]) - (a[1]-ring[0][1])*(b[0]-ring[0][0])
-	}
-	return sum / 2
 }

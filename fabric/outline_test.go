@@ -7,6 +7,8 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
+
+	"ellwand/fabric/internal/geometry"
 )
 
 func circle(radius float64, corners int) orb.Ring {
@@ -26,8 +28,8 @@ func TestOutwardCircle(t *testing.T) {
 		corners := int(math.Ceil(math.Pi / math.Acos(1-fineTolerance/radius)))
 		out := outward(circle(radius, corners), outwardTolerance-fineTolerance)
 		assert.Less(t, len(out), corners/2, "fewer corners")
-		assert.Greater(t, areaOf(out), math.Pi*math.Pow(radius-fineTolerance, 2))
-		assert.Less(t, areaOf(out), math.Pi*math.Pow(radius+outwardTolerance, 2))
+		assert.Greater(t, geometry.Area(out), math.Pi*math.Pow(radius-fineTolerance, 2))
+		assert.Less(t, geometry.Area(out), math.Pi*math.Pow(radius+outwardTolerance, 2))
 		for _, p := range out {
 			assert.LessOrEqual(t, math.Hypot(p[0], p[1]), radius+outwardTolerance)
 		}
@@ -36,10 +38,10 @@ func TestOutwardCircle(t *testing.T) {
 
 func TestOutwardKeepsStraightEdges(t *testing.T) {
 	rectangle := orb.Ring{{0, 0}, {150, 0}, {300, 0}, {300, 200}, {0, 200}, {0, 0}}
-	assert.InDelta(t, 60000, areaOf(outward(rectangle, 0.1)), 1e-9)
+	assert.InDelta(t, 60000, geometry.Area(outward(rectangle, 0.1)), 1e-9)
 	assert.Len(t, outward(rectangle, 0.1), 5)
 	corner := orb.Ring{{0, 0}, {300, 0}, {300, 200}, {100, 200}, {100, 100}, {0, 100}, {0, 0}}
-	assert.InDelta(t, 50000, areaOf(outward(corner, 0.1)), 1e-9)
+	assert.InDelta(t, 50000, geometry.Area(outward(corner, 0.1)), 1e-9)
 	assert.Len(t, outward(corner, 0.1), 7)
 }
 
@@ -59,16 +61,16 @@ func TestOutwardContains(t *testing.T) {
 		}
 		ring = append(ring, ring[0])
 		out := outward(ring, 0.1)
-		if areaOf(out) < areaOf(ring)-1e-6 {
-			t.Fatalf("area %g fell to %g", areaOf(ring), areaOf(out))
+		if geometry.Area(out) < geometry.Area(ring)-1e-6 {
+			t.Fatalf("area %g fell to %g", geometry.Area(ring), geometry.Area(out))
 		}
 		for _, p := range ring {
-			if !covers(out, p) && distance(p, nearest(out, p)) > 1e-6 {
+			if !covers(out, p) && geometry.Distance(p, geometry.Nearest(out, p)) > 1e-6 {
 				t.Fatalf("%v is left outside", p)
 			}
 		}
 		for _, p := range out {
-			if d := distance(p, nearest(ring, p)); d > 0.1+1e-9 {
+			if d := geometry.Distance(p, geometry.Nearest(ring, p)); d > 0.1+1e-9 {
 				t.Fatalf("%v lies %g outside", p, d)
 			}
 		}

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/testdata/sample"
 )
 
@@ -16,14 +17,14 @@ import (
 func TestPassesAreTheSameOnAnyMachine(t *testing.T) {
 	t.Parallel()
 	all := draftedBlouse("14")
-	cloth := fabric.Cloth{Width: 1400, Selvedge: 10}
+	c := cloth.Cloth{Width: 1400, Selvedge: 10}
 	lays := []fabric.Lay{fabric.FoldedAlong, fabric.SelvedgeIn, fabric.Open}
 	if sample.Long() {
 		lays = fabric.AllLays()
 	}
 	var needs []fabric.Requirement
 	for _, workers := range []int{1, 3} {
-		need, err := fabric.Require(t.Context(), cloth, all, fabric.Options{Iterations: 2, Seed: 2, Workers: workers, Lays: lays})
+		need, err := fabric.Require(t.Context(), c, all, fabric.Options{Iterations: 2, Seed: 2, Workers: workers, Lays: lays})
 		require.NoError(t, err)
 		needs = append(needs, need)
 		assert.Equal(t, needs[0], need, "%d workers", workers)
@@ -31,7 +32,7 @@ func TestPassesAreTheSameOnAnyMachine(t *testing.T) {
 	for _, share := range []float64{1.02, 0.98} {
 		var fits []fabric.RemnantFit
 		for _, workers := range []int{1, 3} {
-			remnant := fabric.Remnant{Cloth: cloth, Length: share * needs[0].Length}
+			remnant := fabric.Remnant{Cloth: c, Length: share * needs[0].Length}
 			got, err := fabric.Fit(t.Context(), remnant, all, fabric.Options{Iterations: 10, Seed: 2, Workers: workers})
 			require.NoError(t, err)
 			fits = append(fits, got)

@@ -3,13 +3,14 @@ package fabric
 import (
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 )
 
 // LayPlan is one lay of a cloth with every piece in its place, or the reason
 // why that lay is not possible.
 type LayPlan struct {
-	Cloth Cloth
+	Cloth cloth.Cloth
 	// Asked are the pieces as the maker gave them.
 	Asked []pieces.Piece
 	Lay   Lay

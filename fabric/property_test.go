@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 )
 
@@ -50,9 +51,9 @@ func TestEveryLayKeepsTheRules(t *testing.T) {
 		for i := range rapid.IntRange(1, 5).Draw(t, "pieces") {
 			all = append(all, drawPiece(t, i))
 		}
-		cloth := fabric.Cloth{Width: rapid.Float64Range(640, 1500).Draw(t, "width"), Selvedge: 10, Step: 100,
-			Nap: fabric.Nap(rapid.IntRange(0, 2).Draw(t, "nap"))}
-		got, err := fabric.Require(context.Background(), cloth, all, fabric.Options{Iterations: 3, Seed: 7, Lays: twoLays})
+		c := cloth.Cloth{Width: rapid.Float64Range(640, 1500).Draw(t, "width"), Selvedge: 10, Step: 100,
+			Nap: cloth.Nap(rapid.IntRange(0, 2).Draw(t, "nap"))}
+		got, err := fabric.Require(context.Background(), c, all, fabric.Options{Iterations: 3, Seed: 7, Lays: twoLays})
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -6,13 +6,14 @@ import (
 	"math"
 	"slices"
 
+	"ellwand/fabric/cloth"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
 
 // Remnant is a piece of cloth that is there already.
 type Remnant struct {
-	Cloth Cloth
+	Cloth cloth.Cloth
 	// Length along the warp as it is now, mm. Positive.
 	Length float64
 	// Offcuts that lie in a row on the cloth, when it is made of several or is
@@ -40,7 +41,15 @@ const (
 
 // String gives "not found", "yes" or "cannot be".
 func (a Answer) String() string {
-	return termOf([]string{"not found", "yes", "cannot be"}, int(a))
+	switch a {
+	case NotFound:
+		return "not found"
+	case Enough:
+		return "yes"
+	case TooLittle:
+		return "cannot be"
+	}
+	return "unknown"
 }
 
 // RemnantFit is the answer with its evidence.
@@ -99,8 +108,8 @@ func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options Optio
 	if err := checkJob(remnant.Cloth, all); err != nil {
 		return RemnantFit{}, err
 	}
-	if !isLength(remnant.Length) || remnant.Length == 0 {
-		return RemnantFit{}, fmt.Errorf("%s: a length of %s is no cloth; give the length of the piece that there is, such as 1.35 m", remnant.Cloth, remnant.Cloth.say(remnant.Length))
+	if !cloth.IsLength(remnant.Length) || remnant.Length == 0 {
+		return RemnantFit{}, fmt.Errorf("%s: a length of %s is no cloth; give the length of the piece that there is, such as 1.35 m", remnant.Cloth, remnant.Cloth.Say(remnant.Length))
 	}
 	wanted, err := demandsOf(enlarged(remnant.Cloth, all))
 	if err != nil {
@@ -133,7 +142,7 @@ type question struct {
 
 // setting is one lay that is still open to question.
 type setting struct {
-	cloth     Cloth
+	cloth     cloth.Cloth
 	lay       Lay
 	bed       bed
 	templates []template
@@ -147,7 +156,7 @@ func (q *question) answer() (RemnantFit, error) {
 	out := RemnantFit{Usable: q.usable}
 	if q.usable <= 0 {
 		out.Answer = TooLittle
-		out.Proof = fmt.Sprintf("straightening the cut ends and wetting leave nothing of a length of %s", q.cloth.say(q.remnant.Length))
+		out.Proof = fmt.Sprintf("straightening the cut ends and wetting leave nothing of a length of %s", q.cloth.Say(q.remnant.Length))
 		return out, nil
 	}
 	settings := q.settings(&out)
@@ -195,7 +204,7 @@ func (q *question) settings(out *RemnantFit) []setting {
 		if s.isSingle() {
 			s, why = q.single(lay)
 		} else if least := q.openBound(); least > q.usable*(1+proofMargin) {
-			why = fmt.Sprintf("however the pieces are laid, they take %s of this cloth, and there are %s", q.cloth.atLeast(least), q.cloth.say(q.usable))
+			why = fmt.Sprintf("however the pieces are laid, they take %s of this cloth, and there are %s", atLeast(q.cloth, least), q.cloth.Say(q.usable))
 		}
 		if why != "" {
 			out.Reasons = append(out.Reasons, LayReason{lay, why})
@@ -228,13 +237,13 @@ func (q *question) single(lay Lay) (setting, string) {
 
 // bedLength is the greatest length of a bed that takes no more than a length
 // of cloth.
-func bedLength(cloth Cloth, lay Lay, usable float64) float64 {
+func bedLength(c cloth.Cloth, lay Lay, usable float64) float64 {
 	switch {
 	case !lay.isAcross():
 		return usable
-	case lay == FoldedAcross || cloth.Repeat.Along == 0:
+	case lay == FoldedAcross || c.Repeat.Along == 0:
 		return usable / 2
 	}
-	repeats := math.Floor(usable / 2 / cloth.Repeat.Along)
-	return math.Max(repeats*cloth.Repeat.Along, usable-(repeats+1)*cloth.Repeat.Along)
+	repeats := math.Floor(usable / 2 / c.Repeat.Along)
+	return math.Max(repeats*c.Repeat.Along, usable-(repeats+1)*c.Repeat.Along)
 }

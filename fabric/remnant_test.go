@@ -15,6 +15,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 	"ellwand/testdata/sample"
 )
@@ -26,7 +27,7 @@ func fit(t *testing.T, length float64, options fabric.Options, all ...pieces.Pie
 	if options.Iterations == 0 {
 		options.Iterations = 200
 	}
-	remnant := fabric.Remnant{Cloth: fabric.Cloth{Width: 1220, Selvedge: 10}, Length: length}
+	remnant := fabric.Remnant{Cloth: cloth.Cloth{Width: 1220, Selvedge: 10}, Length: length}
 	got, err := fabric.Fit(context.Background(), remnant, all, options)
 	require.NoError(t, err)
 	return got
@@ -86,7 +87,7 @@ func TestRemnantClosestTry(t *testing.T) {
 	// 857 mm. The area is no proof at 800 mm, nor is the width.
 	disc := func(i int) pieces.Piece {
 		var points []orb.Point
-		flaw := fabric.RoundFlaw("", orb.Point{250, 250}, 250)
+		flaw := cloth.RoundFlaw("", orb.Point{250, 250}, 250)
 		points = append(points, flaw.Outline[:len(flaw.Outline)-1]...)
 		return polygon(fmt.Sprintf("disc %d", i), points...)
 	}
@@ -102,7 +103,7 @@ func TestRemnantClosestTry(t *testing.T) {
 
 func TestRemnantLosesItsEndsAndShrinks(t *testing.T) {
 	// 1000 mm less 30 mm of straightening, less 4 %: 931.2 mm, by hand.
-	remnant := fabric.Remnant{Length: 1000, Cloth: fabric.Cloth{Width: 1000, Selvedge: 10, Straighten: 30, Shrinkage: fabric.Shrinkage{Warp: 0.04}}}
+	remnant := fabric.Remnant{Length: 1000, Cloth: cloth.Cloth{Width: 1000, Selvedge: 10, Straighten: 30, Shrinkage: cloth.Shrinkage{Warp: 0.04}}}
 	for length, want := range map[float64]fabric.Answer{931: fabric.Enough, 932: fabric.TooLittle} {
 		got, err := fabric.Fit(context.Background(), remnant, []pieces.Piece{rectangle("panel", 100, length, 2)}, fabric.Options{Iterations: 100})
 		require.NoError(t, err)
@@ -119,8 +120,8 @@ func TestRemnantLosesItsEndsAndShrinks(t *testing.T) {
 }
 
 func TestRemnantSpareKeepsOffFlaws(t *testing.T) {
-	cloth := fabric.Cloth{Width: 1000, Flaws: []fabric.Flaw{fabric.BandFlaw("faded edge", 600, 1000), fabric.RoundFlaw("stain", orb.Point{900, 300}, 50)}}
-	got, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: cloth, Length: 1000}, []pieces.Piece{rectangle("panel", 600, 400, 1)}, fabric.Options{Iterations: 100})
+	c := cloth.Cloth{Width: 1000, Flaws: []cloth.Flaw{cloth.BandFlaw("faded edge", 600, 1000), cloth.RoundFlaw("stain", orb.Point{900, 300}, 50)}}
+	got, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: c, Length: 1000}, []pieces.Piece{rectangle("panel", 600, 400, 1)}, fabric.Options{Iterations: 100})
 	require.NoError(t, err)
 	require.Equal(t, fabric.Enough, got.Answer)
 	// Between the panel (to 400) and the stain (from 850): 450 x 600, by hand.
@@ -165,9 +166,9 @@ func TestRemnantJigsaws(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		length := rapid.Float64Range(400, 1500).Draw(t, "length")
 		all := jigsaw(t, 1200, length)
-		cloth := fabric.Cloth{Width: 1220, Selvedge: 10, Nap: fabric.Nap(rapid.IntRange(0, 1).Draw(t, "nap"))}
+		c := cloth.Cloth{Width: 1220, Selvedge: 10, Nap: cloth.Nap(rapid.IntRange(0, 1).Draw(t, "nap"))}
 		ask := func(length float64, passes int) fabric.Answer {
-			got, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: cloth, Length: length}, all, fabric.Options{Iterations: passes, Seed: 3, Lays: []fabric.Lay{fabric.Open}})
+			got, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: c, Length: length}, all, fabric.Options{Iterations: passes, Seed: 3, Lays: []fabric.Lay{fabric.Open}})
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -205,13 +206,13 @@ func TestRemnantOfWhatWasLaid(t *testing.T) {
 	for _, size := range []string{"8", "14", "20"}[:sample.Of(1, 3)] {
 		all := draftedBlouse(size)
 		require.NotEmpty(t, all)
-		cloth := fabric.Cloth{Width: 1400, Selvedge: 10}
-		need, err := fabric.Require(context.Background(), cloth, all, fabric.Options{Iterations: 10, Seed: 5, Lays: []fabric.Lay{fabric.Open}})
+		c := cloth.Cloth{Width: 1400, Selvedge: 10}
+		need, err := fabric.Require(context.Background(), c, all, fabric.Options{Iterations: 10, Seed: 5, Lays: []fabric.Lay{fabric.Open}})
 		require.NoError(t, err)
-		got, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: cloth, Length: need.Length}, all, fabric.Options{Iterations: 400, Seed: 1})
+		got, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: c, Length: need.Length}, all, fabric.Options{Iterations: 400, Seed: 1})
 		require.NoError(t, err)
 		assert.Equal(t, fabric.Enough, got.Answer, "size %s", size)
-		got, err = fabric.Fit(context.Background(), fabric.Remnant{Cloth: cloth, Length: 0.97 * need.Lays[0].Bound}, all, fabric.Options{Iterations: 40, Seed: 1})
+		got, err = fabric.Fit(context.Background(), fabric.Remnant{Cloth: c, Length: 0.97 * need.Lays[0].Bound}, all, fabric.Options{Iterations: 40, Seed: 1})
 		require.NoError(t, err)
 		assert.Equal(t, fabric.TooLittle, got.Answer, "size %s", size)
 	}

@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 	"ellwand/testdata/sample"
 )
@@ -100,7 +101,7 @@ func TestRemnantSlantedJigsaws(t *testing.T) {
 		length := 500 + 700*r.Float64()
 		all := slantedJigsaw(r, 1200, length, 3+k%5)
 		ask := func(length float64) fabric.Answer {
-			remnant := fabric.Remnant{Cloth: fabric.Cloth{Width: 1220, Selvedge: 10}, Length: length}
+			remnant := fabric.Remnant{Cloth: cloth.Cloth{Width: 1220, Selvedge: 10}, Length: length}
 			got, err := fabric.Fit(context.Background(), remnant, all, fabric.Options{Iterations: 2000, Seed: 1, Lays: []fabric.Lay{fabric.Open}})
 			require.NoError(t, err)
 			return got.Answer

@@ -7,6 +7,8 @@ import (
 	"slices"
 	"strings"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
 	"ellwand/nest/bound"
 	"ellwand/nest/layout"
 )
@@ -29,11 +31,11 @@ func misfit(ctx context.Context, s setting, sheet layout.Problem) string {
 	}
 	need, have := 0.0, sheet.Width*sheet.Length
 	for i, t := range s.templates {
-		need += math.Abs(areaOf(t.outline)) * float64(sheet.Items[i].Copies)
+		need += math.Abs(geometry.Area(t.outline)) * float64(sheet.Items[i].Copies)
 	}
 	if plies := float64(s.bed.plies()); need > have*(1+proofMargin) {
 		return fmt.Sprintf("the pieces cover %s with their allowances, and there are only %s of usable cloth",
-			s.cloth.sayArea(need*plies, have*plies, 0.5), s.cloth.sayArea(have*plies, need*plies, 0.5))
+			sayArea(s.cloth, need*plies, have*plies, 0.5), sayArea(s.cloth, have*plies, need*plies, 0.5))
 	}
 	counts := fewest(ctx, sheet)
 	subset := some(sheet, counts)
@@ -42,9 +44,9 @@ func misfit(ctx context.Context, s setting, sheet layout.Problem) string {
 	names := s.named(counts)
 	if least := bound.Length(strip); least > sheet.Length*(1+proofMargin) {
 		return fmt.Sprintf("%s cannot lie side by side closely enough: however they are laid they take %s of length, and there are %s",
-			names, s.cloth.atLeast(least), s.cloth.say(sheet.Length))
+			names, atLeast(s.cloth, least), s.cloth.Say(sheet.Length))
 	}
-	return fmt.Sprintf("%s together are too wide for %s of cloth on a length of %s", names, s.cloth.say(sheet.Width), s.cloth.say(sheet.Length))
+	return fmt.Sprintf("%s together are too wide for %s of cloth on a length of %s", names, s.cloth.Say(sheet.Width), s.cloth.Say(sheet.Length))
 }
 
 // tooLarge says why a single piece does not fit.
@@ -54,13 +56,13 @@ func tooLarge(s setting, t template) string {
 		along = math.Min(along, lengthAlong(t, turn))
 	}
 	if along > s.length*(1+proofMargin) {
-		return fmt.Sprintf("%s is %s long in every way its grain allows, and there are only %s of cloth", t.piece.Name, s.cloth.say(along), s.cloth.say(s.length))
+		return fmt.Sprintf("%s is %s long in every way its grain allows, and there are only %s of cloth", t.piece.Name, s.cloth.Say(along), s.cloth.Say(s.length))
 	}
-	return fmt.Sprintf("%s does not fit on %s by %s clear of the flaws in any way its grain allows", t.piece.Name, s.cloth.say(s.length), s.cloth.say(s.bed.width))
+	return fmt.Sprintf("%s does not fit on %s by %s clear of the flaws in any way its grain allows", t.piece.Name, s.cloth.Say(s.length), s.cloth.Say(s.bed.width))
 }
 
 // sayArea prints an area with the digits that tell it from another.
-func (c Cloth) sayArea(area, other, least float64) string {
+func sayArea(c cloth.Cloth, area, other, least float64) string {
 	unit, name := 1e6, "m2"
 	if c.Inches {
 		unit, name = 914.4*914.4, "sq yd"
@@ -73,12 +75,12 @@ func (c Cloth) sayArea(area, other, least float64) string {
 
 // atLeast prints a bound so that it does not look like the length that it
 // exceeds.
-func (c Cloth) atLeast(mm float64) string {
+func atLeast(c cloth.Cloth, mm float64) string {
 	unit := 1.0
 	if c.Inches {
 		unit = 25.4 / 16
 	}
-	return "at least " + c.say(math.Ceil(mm/unit)*unit)
+	return "at least " + c.Say(math.Ceil(mm/unit)*unit)
 }
 
 func onlyOne(n, i int) []int {
@@ -109,7 +111,7 @@ func fewest(ctx context.Context, p layout.Problem) []int {
 		counts[i], order[i] = item.Copies, i
 	}
 	slices.SortStableFunc(order, func(a, b int) int {
-		return int(math.Copysign(1, math.Abs(areaOf(p.Items[a].Outline))-math.Abs(areaOf(p.Items[b].Outline))))
+		return int(math.Copysign(1, math.Abs(geometry.Area(p.Items[a].Outline))-math.Abs(geometry.Area(p.Items[b].Outline))))
 	})
 	trials := 0
 	for _, i := range order {

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 
+	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/purchase"
 	"ellwand/nest"
 	"ellwand/nest/bound"
 	"ellwand/nest/layout"
@@ -43,7 +45,7 @@ func (q *question) attempts(settings []setting) []attempt {
 func (s setting) filled() float64 {
 	area := 0.0
 	for _, t := range s.templates {
-		area += math.Abs(areaOf(t.outline)) * float64(t.copies)
+		area += math.Abs(geometry.Area(t.outline)) * float64(t.copies)
 	}
 	return area / (s.bed.width * s.length)
 }
@@ -210,10 +212,10 @@ func (q *question) plan(lay Lay, found *spread) (LayPlan, error) {
 	if q.fits(found) {
 		plan.Buy = q.remnant.Length
 		plan.Need = min(plan.Need, plan.Buy)
-		left := q.remnant.Length - q.cloth.Shrinkage.beforeWetting(plan.Taken)
+		left := q.remnant.Length - purchase.BeforeWetting(q.cloth.Shrinkage, plan.Taken)
 		if left < leastStraightening && len(q.remnant.Offcuts) == 0 {
 			plan.Notes = append(plan.Notes, fmt.Sprintf("Only %s of the length are to spare, and straightening the cut ends takes %s: "+
-				"check that both ends are cut along a thread.", q.cloth.say(left), q.cloth.straightening()))
+				"check that both ends are cut along a thread.", q.cloth.Say(left), straightening(q.cloth)))
 		}
 	}
 	if len(q.remnant.Offcuts) > 1 {

@@ -5,6 +5,8 @@ import (
 	"slices"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/fabric/internal/geometry"
 )
 
 // Spare is what is left of a remnant, on the cloth lying open.
@@ -44,7 +46,7 @@ func (p LayPlan) spare(usable float64) Spare {
 	}
 	low, high := p.Cloth.Selvedge, Open.UsableWidth(p.Cloth)+p.Cloth.Selvedge
 	for _, flaw := range p.Cloth.Flaws {
-		parts, err := clipped(closed(flaw.Outline), 0, low, usable, high)
+		parts, err := geometry.Clipped(geometry.Closed(flaw.Outline), 0, low, usable, high)
 		if err != nil {
 			return Spare{CleanEnd: math.Max(0, math.Max(usable-last, first))}
 		}

@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 	"ellwand/testdata/sample"
 )
@@ -27,17 +28,17 @@ func skirt() []pieces.Piece {
 	return []pieces.Piece{front, back, rectangle("band", 60, 400, 2)}
 }
 
-var checked = fabric.Cloth{Name: "check", Width: 1020, Selvedge: 10, Repeat: fabric.Repeat{Along: 90, Across: 60}}
+var checked = cloth.Cloth{Name: "check", Width: 1020, Selvedge: 10, Repeat: cloth.Repeat{Along: 90, Across: 60}}
 
 // TestRepeatsMatch lays a skirt on stripes and checks in every lay; what is
 // kept is looked up on the open cloth by hand for the open lay.
 func TestRepeatsMatch(t *testing.T) {
-	for _, repeat := range []fabric.Repeat{{Along: 90}, {Across: 60}, {Along: 90, Across: 60}} {
-		cloth := checked
-		cloth.Repeat = repeat
+	for _, repeat := range []cloth.Repeat{{Along: 90}, {Across: 60}, {Along: 90, Across: 60}} {
+		c := checked
+		c.Repeat = repeat
 		options := brief
 		options.Lays = nil
-		got, err := fabric.Require(t.Context(), cloth, skirt(), options)
+		got, err := fabric.Require(t.Context(), c, skirt(), options)
 		require.NoError(t, err)
 		require.NotNil(t, got.Matching)
 		assert.GreaterOrEqual(t, got.Matching.Extra(), 0.0)
@@ -83,22 +84,22 @@ func sideHeights(t *testing.T, plan fabric.LayPlan, period float64) {
 // stripe 500 mm from the selvedge, the fold in the middle of 1,020 mm (510 mm)
 // is 10 mm off it; one selvedge folded in can be on it.
 func TestFoldOnTheCentreLine(t *testing.T) {
-	cloth := checked
-	cloth.Repeat = fabric.Repeat{Across: 60, Centred: []string{"front"}, CentreLine: 500}
+	c := checked
+	c.Repeat = cloth.Repeat{Across: 60, Centred: []string{"front"}, CentreLine: 500}
 	all := append(skirt(), rectangle("yoke", 300, 200, 1))
 	options := brief
 	options.Lays = []fabric.Lay{fabric.Open, fabric.FoldedAlong}
-	got, err := fabric.Require(t.Context(), cloth, all[:3], options)
+	got, err := fabric.Require(t.Context(), c, all[:3], options)
 	require.NoError(t, err)
 	assert.Contains(t, got.Lays[1].Impossible, "front: its centre would not lie on the chosen line of the repeat")
 	alone := brief // beside the open lay, which may be shorter, it would be given up
 	alone.Lays = []fabric.Lay{fabric.SelvedgeIn}
-	got, err = fabric.Require(t.Context(), cloth, all, alone)
+	got, err = fabric.Require(t.Context(), c, all, alone)
 	require.NoError(t, err)
 	require.True(t, got.Lays[0].Possible(), got.Lays[0].Impossible)
 	assert.InDelta(t, 0, math.Remainder(got.Lays[0].FoldedIn-500, 60), 1e-6)
-	cloth.Repeat.CentreLine = 510
-	got, err = fabric.Require(t.Context(), cloth, all[:3], options)
+	c.Repeat.CentreLine = 510
+	got, err = fabric.Require(t.Context(), c, all[:3], options)
 	require.NoError(t, err)
 	assert.True(t, got.Lays[1].Possible(), got.Lays[1].Impossible)
 }
@@ -110,8 +111,8 @@ func TestFoldOnTheCentreLine(t *testing.T) {
 func TestMatchingCost(t *testing.T) {
 	left := notched(rectangle("left", 200, 250, 1), "left", 250, "seam")
 	right := notched(rectangle("right", 200, 250, 1), "right", 0, "seam")
-	cloth := fabric.Cloth{Width: 220, Selvedge: 10, Nap: fabric.OneWay, Repeat: fabric.Repeat{Along: 100}}
-	got := required(t, cloth, left, right)
+	c := cloth.Cloth{Width: 220, Selvedge: 10, Nap: cloth.OneWay, Repeat: cloth.Repeat{Along: 100}}
+	got := required(t, c, left, right)
 	assert.InDelta(t, 550, got.Length, 0.01)
 	require.NotNil(t, got.Matching)
 	assert.InDelta(t, 500, got.Matching.Plain, 0.01)
@@ -123,17 +124,17 @@ func TestMatchingCost(t *testing.T) {
 func TestMatchesThatContradict(t *testing.T) {
 	a := notched(notched(rectangle("a", 100, 300, 1), "right", 0, "low"), "right", 150, "high")
 	b := notched(notched(rectangle("b", 100, 300, 1), "right", 0, "low"), "right", 170, "high")
-	cloth := fabric.Cloth{Width: 520, Selvedge: 10, Repeat: fabric.Repeat{Along: 90}}
-	plan := inLay(t, cloth, fabric.Open, a, b)
+	c := cloth.Cloth{Width: 520, Selvedge: 10, Repeat: cloth.Repeat{Along: 90}}
+	plan := inLay(t, c, fabric.Open, a, b)
 	require.NotEmpty(t, plan.Notes)
 	assert.Contains(t, plan.Notes[len(plan.Notes)-1]+plan.Notes[0], "high of b cannot be matched along the warp as well as the others")
-	cloth.Repeat.Matches = []string{"high"}
-	plan = inLay(t, cloth, fabric.Open, a, b)
+	c.Repeat.Matches = []string{"high"}
+	plan = inLay(t, c, fabric.Open, a, b)
 	for _, note := range plan.Notes {
 		assert.NotContains(t, note, "matched")
 	}
-	cloth.Repeat.Matches = []string{"middle"}
-	_, err := fabric.Require(t.Context(), cloth, []pieces.Piece{a, b}, brief)
+	c.Repeat.Matches = []string{"middle"}
+	_, err := fabric.Require(t.Context(), c, []pieces.Piece{a, b}, brief)
 	assert.ErrorContains(t, err, `no piece has a match point "middle"`)
 }
 
@@ -155,12 +156,12 @@ func TestCheckSeesMatches(t *testing.T) {
 // the folded stretch may be turned end for end there; the bodice that is laid
 // open after it then matches it as it lies.
 func TestTurnedPieceKeepsMatches(t *testing.T) {
-	cloth := fabric.Cloth{Width: 1500, Selvedge: 10, Repeat: fabric.Repeat{Along: 90}}
+	c := cloth.Cloth{Width: 1500, Selvedge: 10, Repeat: cloth.Repeat{Along: 90}}
 	all := draftedBlouse("12")
 	require.NotEmpty(t, all)
 	for seed := range uint64(sample.Of(1, 3)) {
 		for _, lay := range []fabric.Lay{fabric.SelvedgeIn, fabric.InStretches} {
-			_, err := fabric.Require(t.Context(), cloth, all, fabric.Options{Iterations: 1, Seed: seed, Workers: 1, Lays: []fabric.Lay{lay}})
+			_, err := fabric.Require(t.Context(), c, all, fabric.Options{Iterations: 1, Seed: seed, Workers: 1, Lays: []fabric.Lay{lay}})
 			assert.NoError(t, err, "%s, seed %d", lay, seed)
 		}
 	}
@@ -176,10 +177,10 @@ func TestBothPliesHaveAPlaceAcross(t *testing.T) {
 		pair(notched(sail, "b", 71, "luff")), pair(notched(jib, "c", 34, "luff")),
 	}
 	all[0].Cut, all[1].Cut = 4, 6
-	cloth := fabric.Cloth{Width: 600, Selvedge: 10, Repeat: fabric.Repeat{Across: 23}}
+	c := cloth.Cloth{Width: 600, Selvedge: 10, Repeat: cloth.Repeat{Across: 23}}
 	for seed := range uint64(6) {
 		options := fabric.Options{Iterations: 5, Seed: seed, Workers: 1, Lays: []fabric.Lay{fabric.FoldedAcross}}
-		got, err := fabric.Require(t.Context(), cloth, all, options)
+		got, err := fabric.Require(t.Context(), c, all, options)
 		require.NoError(t, err)
 		assert.Len(t, got.Lays[0].Matches, 3, "the luff of both, and right and left of each")
 	}

@@ -7,6 +7,8 @@ import (
 	"math"
 	"time"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
 	"ellwand/nest"
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
@@ -47,7 +49,7 @@ type Options struct {
 
 // Requirement is how much of a cloth a set of pieces needs.
 type Requirement struct {
-	Cloth Cloth
+	Cloth cloth.Cloth
 	// Lays that were tried, in the order of the constants.
 	Lays []LayPlan
 	// Chosen is an index into Lays: the lay with the least to buy; of equals
@@ -75,15 +77,15 @@ var ErrInternal = errors.New("internal error")
 // When the context is cancelled it returns the best found so far. It fails,
 // with a sentence for the maker, when the cloth or a piece is not sound or
 // when no lay is possible.
-func Require(ctx context.Context, cloth Cloth, all []pieces.Piece, options Options) (Requirement, error) {
-	if err := checkJob(cloth, all); err != nil {
+func Require(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options Options) (Requirement, error) {
+	if err := checkJob(c, all); err != nil {
 		return Requirement{}, err
 	}
-	wanted, err := demandsOf(enlarged(cloth, all))
+	wanted, err := demandsOf(enlarged(c, all))
 	if err != nil {
 		return Requirement{}, err
 	}
-	t := &table{ctx: ctx, cloth: cloth, asked: all, wanted: wanted, options: options}
+	t := &table{ctx: ctx, cloth: c, asked: all, wanted: wanted, options: options}
 	plans := map[Lay]LayPlan{}
 	for _, lay := range searchOrder {
 		if !options.wants(lay) {
@@ -95,7 +97,7 @@ func Require(ctx context.Context, cloth Cloth, all []pieces.Piece, options Optio
 		}
 		plans[lay] = plan
 	}
-	out := Requirement{Cloth: cloth, Chosen: -1}
+	out := Requirement{Cloth: c, Chosen: -1}
 	for _, lay := range AllLays() {
 		if plan, tried := plans[lay]; tried {
 			out.Lays = append(out.Lays, plan)
@@ -103,7 +105,7 @@ func Require(ctx context.Context, cloth Cloth, all []pieces.Piece, options Optio
 	}
 	out.compare()
 	out, err = out.choose()
-	if err != nil || cloth.Repeat.IsPlain() {
+	if err != nil || c.Repeat.IsPlain() {
 		return out, err
 	}
 	out.Matching, err = t.costOfMatching(out.Lays[out.Chosen])
@@ -181,7 +183,7 @@ func (p LayPlan) chalkLine() float64 {
 	sum := 0.0
 	for _, l := range p.Pieces {
 		for i := 1; i < len(l.Outline); i++ {
-			sum += distance(l.Outline[i-1], l.Outline[i])
+			sum += geometry.Distance(l.Outline[i-1], l.Outline[i])
 		}
 	}
 	return sum

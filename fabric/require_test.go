@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/nest"
 	"ellwand/pieces"
 )
@@ -19,9 +20,9 @@ var brief = fabric.Options{Iterations: 30, Seed: 1, Lays: twoLays}
 // twoLays that every table has room for.
 var twoLays = []fabric.Lay{fabric.Open, fabric.FoldedAlong}
 
-func required(t *testing.T, cloth fabric.Cloth, all ...pieces.Piece) fabric.Requirement {
+func required(t *testing.T, c cloth.Cloth, all ...pieces.Piece) fabric.Requirement {
 	t.Helper()
-	got, err := fabric.Require(context.Background(), cloth, all, brief)
+	got, err := fabric.Require(context.Background(), c, all, brief)
 	require.NoError(t, err)
 	return got
 }
@@ -31,8 +32,8 @@ func blouse() []pieces.Piece {
 }
 
 func TestRequireBothLays(t *testing.T) {
-	cloth := fabric.Cloth{Name: "shell", Width: 1020, Selvedge: 10, Step: 100}
-	got := required(t, cloth, blouse()...)
+	c := cloth.Cloth{Name: "shell", Width: 1020, Selvedge: 10, Step: 100}
+	got := required(t, c, blouse()...)
 	require.Len(t, got.Lays, 2)
 	open, folded := got.Lays[0], got.Lays[1]
 	assert.Equal(t, fabric.Open, open.Lay)
@@ -61,7 +62,7 @@ func TestRequireBothLays(t *testing.T) {
 }
 
 func TestRequireFoldedPieces(t *testing.T) {
-	got := required(t, fabric.Cloth{Width: 1020, Selvedge: 10}, blouse()...)
+	got := required(t, cloth.Cloth{Width: 1020, Selvedge: 10}, blouse()...)
 	for _, l := range got.Lays[1].Pieces {
 		assert.Equal(t, l.Name == "front", l.OnFold)
 		if l.OnFold {
@@ -85,7 +86,7 @@ func TestRequireFoldedPieces(t *testing.T) {
 // TestExactLengths are rectangles that fill the cloth without waste, so that
 // the shortest length is known by hand.
 func TestExactLengths(t *testing.T) {
-	cloth := fabric.Cloth{Width: 620, Selvedge: 10}
+	goods := cloth.Cloth{Width: 620, Selvedge: 10}
 	for _, c := range []struct {
 		name         string
 		all          []pieces.Piece
@@ -101,7 +102,7 @@ func TestExactLengths(t *testing.T) {
 		}()}, 700, 700},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			got := required(t, cloth, c.all...)
+			got := required(t, goods, c.all...)
 			assert.InDelta(t, c.open, got.Lays[0].Length, 0.01)
 			assert.InDelta(t, c.folded, got.Lays[1].Length, 0.01)
 			assert.Equal(t, 1, got.Chosen, "of equal lays the folded one, which is cut sooner")
@@ -110,7 +111,7 @@ func TestExactLengths(t *testing.T) {
 }
 
 func TestRequireImpossible(t *testing.T) {
-	cloth := fabric.Cloth{Name: "remnant", Width: 520, Selvedge: 10}
+	goods := cloth.Cloth{Name: "remnant", Width: 520, Selvedge: 10}
 	for _, c := range []struct {
 		name, want string
 		piece      pieces.Piece
@@ -121,7 +122,7 @@ func TestRequireImpossible(t *testing.T) {
 		{"too wide for half", "band: it is 30 cm wide and the folded cloth only 25 cm", rectangle("band", 300, 100, 2)},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			got := required(t, cloth, c.piece)
+			got := required(t, goods, c.piece)
 			require.Len(t, got.Lays, 2)
 			assert.True(t, got.Lays[0].Possible())
 			assert.Contains(t, got.Lays[1].Impossible, c.want)
@@ -134,19 +135,19 @@ func TestRequireImpossible(t *testing.T) {
 }
 
 func TestRequireRefuses(t *testing.T) {
-	cloth := fabric.Cloth{Name: "shell", Width: 520, Selvedge: 10}
+	goods := cloth.Cloth{Name: "shell", Width: 520, Selvedge: 10}
 	twice := rectangle("cuff", 50, 50, 1)
 	for _, c := range []struct {
 		name  string
-		cloth fabric.Cloth
+		cloth cloth.Cloth
 		all   []pieces.Piece
 		want  []string
 	}{
-		{"nothing to cut", cloth, nil, []string{"cloth shell: there is nothing to cut from it"}},
-		{"zero width", fabric.Cloth{Name: "shell"}, []pieces.Piece{twice}, []string{"cloth shell: the width is 0 cm"}},
-		{"too wide", cloth, []pieces.Piece{rectangle("cape", 600, 700, 1)},
+		{"nothing to cut", goods, nil, []string{"cloth shell: there is nothing to cut from it"}},
+		{"zero width", cloth.Cloth{Name: "shell"}, []pieces.Piece{twice}, []string{"cloth shell: the width is 0 cm"}},
+		{"too wide", goods, []pieces.Piece{rectangle("cape", 600, 700, 1)},
 			[]string{"no lay of cloth shell is possible", "cape: it is 60 cm wide in the narrowest way its grain allows", "only 50 cm between the selvedges", "take a wider cloth"}},
-		{"one name twice", cloth, []pieces.Piece{twice, twice}, []string{"cuff: two pieces have this name"}},
+		{"one name twice", goods, []pieces.Piece{twice, twice}, []string{"cuff: two pieces have this name"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := fabric.Require(context.Background(), c.cloth, c.all, brief)
@@ -170,8 +171,8 @@ func TestBuyRoundsUp(t *testing.T) {
 		{5, 0, 1010, true},
 		{228.6, 0, 1143, false}, // 1/4 yd: 5 quarters
 	} {
-		cloth := fabric.Cloth{Width: 320, Selvedge: 10, Step: c.step, Straighten: c.straighten}
-		got := required(t, cloth, piece)
+		goods := cloth.Cloth{Width: 320, Selvedge: 10, Step: c.step, Straighten: c.straighten}
+		got := required(t, goods, piece)
 		assert.InDelta(t, c.want, got.Buy, 1e-6, "%+v", c)
 		assert.Equal(t, c.note, len(got.Lays[got.Chosen].Notes) > 0, "%+v", c)
 	}
@@ -180,7 +181,7 @@ func TestBuyRoundsUp(t *testing.T) {
 func TestOneLayOnly(t *testing.T) {
 	options := brief
 	options.Lays = []fabric.Lay{fabric.Open}
-	got, err := fabric.Require(context.Background(), fabric.Cloth{Width: 1020, Selvedge: 10}, blouse(), options)
+	got, err := fabric.Require(context.Background(), cloth.Cloth{Width: 1020, Selvedge: 10}, blouse(), options)
 	require.NoError(t, err)
 	require.Len(t, got.Lays, 1)
 	assert.Equal(t, fabric.Open, got.Lays[0].Lay)
@@ -195,7 +196,7 @@ func TestProgressAndCancel(t *testing.T) {
 			cancel()
 		}
 	}}
-	got, err := fabric.Require(ctx, fabric.Cloth{Width: 1020, Selvedge: 10}, blouse(), options)
+	got, err := fabric.Require(ctx, cloth.Cloth{Width: 1020, Selvedge: 10}, blouse(), options)
 	require.NoError(t, err, "stopping early gives the best so far")
 	assert.True(t, seen[fabric.FoldedAlong])
 	assert.Positive(t, got.Length)

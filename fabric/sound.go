@@ -3,108 +3,19 @@ package fabric
 import (
 	"errors"
 	"fmt"
-	"math"
 	"slices"
 
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 )
 
-// Check says whether the cloth is sound:
-//
-//  1. its width is a positive length;
-//  2. its selvedges are not negative and leave some width between them;
-//  3. its step and the straightening of its ends are not negative;
-//  4. its nap is one of the three;
-//  5. the gap is not negative, the tilt no more than 5 %, the shrinkage no
-//     more than 30 %, the repeat not negative;
-//  6. its flaws have sound outlines.
-func (c Cloth) Check() error {
-	var faults []error
-	fault := func(format string, values ...any) {
-		faults = append(faults, fmt.Errorf("%s: "+format, append([]any{c}, values...)...))
-	}
-	switch {
-	case !isLength(c.Width) || c.Width == 0:
-		fault("the width is %s; give the width of the cloth from edge to edge, such as 140 cm", c.say(c.Width))
-	case !isLength(c.Selvedge):
-		fault("the selvedge is %s; it cannot be negative (10 mm each side is usual)", c.say(c.Selvedge))
-	case 2*c.Selvedge >= c.Width:
-		fault("two selvedges of %s leave nothing of a width of %s; give the selvedge of one side (10 mm is usual)", c.say(c.Selvedge), c.say(c.Width))
-	}
-	if !isLength(c.Step) {
-		fault("the step of the shop is %s; it cannot be negative (10 cm, or 1/8 yd, is usual)", c.say(c.Step))
-	}
-	if !isLength(c.Straighten) {
-		fault("straightening the ends takes %s; it cannot be negative (20 to 50 mm is usual)", c.say(c.Straighten))
-	}
-	if !isLength(c.Safety.Share) || !isLength(c.Safety.Length) || !isLength(c.Minimum) {
-		fault("the safety and the shop's minimum cannot be negative")
-	}
-	if c.Nap < EitherWay || c.Nap > OneWayPerGarment {
-		fault("the nap must be %q, %q or %q", EitherWay, OneWay, OneWayPerGarment)
-	}
-	return errors.Join(append(faults, c.checkHandling())...)
-}
-
-// checkHandling is rules 5 and 6.
-func (c Cloth) checkHandling() error {
-	var faults []error
-	fault := func(format string, values ...any) {
-		faults = append(faults, fmt.Errorf("%s: "+format, append([]any{c}, values...)...))
-	}
-	if !isLength(c.Gap) {
-		fault("the gap between pieces is %s; it cannot be negative", c.say(c.Gap))
-	}
-	if !(c.Tilt >= 0 && c.Tilt <= mostTilt) {
-		fault("the tilt is %.3g %%; it must be from 0 to 5 %% (1 to 3 %% is tolerated on cheap goods)", 100*c.Tilt)
-	}
-	for _, share := range []float64{c.Shrinkage.Warp, c.Shrinkage.Weft} {
-		if !(share >= 0 && share <= mostShrinkage) {
-			fault("a shrinkage of %.3g %% cannot be; it must be from 0 to 30 %% (0 to 8 %% is usual)", 100*share)
-		}
-	}
-	for _, repeat := range []float64{c.Repeat.Along, c.Repeat.Across} {
-		if !isLength(repeat) || repeat > 0 && repeat < leastRepeat {
-			fault("a repeat of %s cannot be matched; give the length after which the pattern comes again, 2 mm or more, or none for plain cloth", c.say(repeat))
-		}
-	}
-	if !isLength(c.Repeat.CentreLine) {
-		fault("the centre line lies %s from the selvedge; it cannot be negative", c.say(c.Repeat.CentreLine))
-	}
-	if len(c.Repeat.Centred) > 0 && c.Repeat.Across == 0 {
-		fault("pieces can only be centred on stripes along the cloth; give the repeat across")
-	}
-	for _, flaw := range c.Flaws {
-		if err := flaw.check(); err != nil {
-			fault("%s", err)
-		}
-	}
-	return errors.Join(faults...)
-}
-
-const (
-	mostTilt      = 0.05
-	mostShrinkage = 0.3
-	leastRepeat   = 2.0 // mm: finer stripes match anywhere
-)
-
-// String names the cloth in messages.
-func (c Cloth) String() string {
-	if c.Name == "" {
-		return "cloth"
-	}
-	return "cloth " + c.Name
-}
-
-func isLength(mm float64) bool { return mm >= 0 && !math.IsInf(mm, 1) }
-
 // checkJob refuses what cannot be laid at all, with every reason.
-func checkJob(cloth Cloth, all []pieces.Piece) error {
-	faults := []error{cloth.Check()}
+func checkJob(c cloth.Cloth, all []pieces.Piece) error {
+	faults := []error{c.Check()}
 	if len(all) == 0 {
-		faults = append(faults, fmt.Errorf("%s: there is nothing to cut from it; add a piece, or leave the cloth out", cloth))
+		faults = append(faults, fmt.Errorf("%s: there is nothing to cut from it; add a piece, or leave the cloth out", c))
 	}
-	faults = append(faults, checkNames(cloth, all))
+	faults = append(faults, checkNames(c, all))
 	for i, piece := range all {
 		faults = append(faults, piece.Check())
 		if sourceOf(Laid{Name: piece.Name, Garment: piece.Garment, Size: piece.Size}, all) != i {
@@ -115,22 +26,22 @@ func checkJob(cloth Cloth, all []pieces.Piece) error {
 }
 
 // checkNames refuses names of pieces and match points that there are not.
-func checkNames(cloth Cloth, all []pieces.Piece) error {
+func checkNames(c cloth.Cloth, all []pieces.Piece) error {
 	var faults []error
 	for _, list := range []struct {
 		what  string
 		names []string
-	}{{"to go one way", cloth.OneWayPieces}, {"to be centred", cloth.Repeat.Centred}} {
+	}{{"to go one way", c.OneWayPieces}, {"to be centred", c.Repeat.Centred}} {
 		for _, name := range list.names {
 			if !slices.ContainsFunc(all, func(p pieces.Piece) bool { return p.Name == name }) {
-				faults = append(faults, fmt.Errorf("%s: there is no piece %q %s; name a piece that is cut from it", cloth, name, list.what))
+				faults = append(faults, fmt.Errorf("%s: there is no piece %q %s; name a piece that is cut from it", c, name, list.what))
 			}
 		}
 	}
-	for _, name := range cloth.Repeat.Matches {
+	for _, name := range c.Repeat.Matches {
 		has := func(p pieces.Piece) bool { _, ok := pointNamed(p, name); return ok }
 		if !slices.ContainsFunc(all, has) {
-			faults = append(faults, fmt.Errorf("%s: no piece has a match point %q; give a notch that name, or leave it out", cloth, name))
+			faults = append(faults, fmt.Errorf("%s: no piece has a match point %q; give a notch that name, or leave it out", c, name))
 		}
 	}
 	return errors.Join(faults...)

@@ -4,6 +4,8 @@ import (
 	"math"
 	"slices"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
@@ -32,9 +34,9 @@ type load struct {
 // all but the odd one. On a repeat all copies of a piece lie on one bed, since
 // the beds may not be able to keep the same matches. It reports false when a
 // piece fits neither bed.
-func choicesFor(cloth Cloth, double, single bed, wanted []demand) ([]choice, bool) {
+func choicesFor(goods cloth.Cloth, double, single bed, wanted []demand) ([]choice, bool) {
 	out := make([]choice, len(wanted))
-	isMatched := !cloth.Repeat.IsPlain()
+	isMatched := !goods.Repeat.IsPlain()
 	for i, d := range wanted {
 		c := choice{demand: d, step: 2}
 		if d.piece.Fold != "" {
@@ -44,7 +46,7 @@ func choicesFor(cloth Cloth, double, single bed, wanted []demand) ([]choice, boo
 			if n <= 0 || n < d.cut && (d.piece.Pair || isMatched) {
 				continue
 			}
-			if made, ok := templatesIn(cloth, double, d.of(n, 1)); ok {
+			if made, ok := templatesIn(goods, double, d.of(n, 1)); ok {
 				c.most = n
 				if isMatched {
 					c.step = n
@@ -53,7 +55,7 @@ func choicesFor(cloth Cloth, double, single bed, wanted []demand) ([]choice, boo
 				break
 			}
 		}
-		if made, ok := templatesIn(cloth, single, d); ok {
+		if made, ok := templatesIn(goods, single, d); ok {
 			c.onSingle = loadOf(made, float64(d.cut)/float64(c.step))
 		} else if c.least = c.most; c.least < d.cut {
 			return nil, false
@@ -64,11 +66,11 @@ func choicesFor(cloth Cloth, double, single bed, wanted []demand) ([]choice, boo
 }
 
 // templatesIn a bed; false when the piece does not fit there.
-func templatesIn(cloth Cloth, b bed, d demand) ([]template, bool) {
+func templatesIn(c cloth.Cloth, b bed, d demand) ([]template, bool) {
 	if b.width <= 0 {
 		return nil, false
 	}
-	made, err := templatesOf(cloth, b, []demand{d})
+	made, err := templatesOf(c, b, []demand{d})
 	return made, err == nil
 }
 
@@ -82,7 +84,7 @@ func loadOf(made []template, steps float64) load {
 			along = math.Min(along, lengthAlong(t, turn))
 		}
 		out.along = math.Max(out.along, along)
-		out.area += float64(t.copies) * math.Abs(areaOf(t.outline)) / steps
+		out.area += float64(t.copies) * math.Abs(geometry.Area(t.outline)) / steps
 		if t.onFold {
 			out.queue += float64(t.copies) * along / steps
 		}

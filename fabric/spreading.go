@@ -3,6 +3,8 @@ package fabric
 import (
 	"fmt"
 	"slices"
+
+	"ellwand/fabric/cloth"
 )
 
 // OnTable is the length of the cloth as it lies on the table, as bought, mm:
@@ -74,7 +76,7 @@ func (p LayPlan) rightSide() []string {
 // flawsFirst says how the flaws are found again: they are measured from the
 // end that is cut straight.
 func (p LayPlan) flawsFirst() []string {
-	if !slices.ContainsFunc(p.Cloth.Flaws, Flaw.isCloth) {
+	if !slices.ContainsFunc(p.Cloth.Flaws, func(f cloth.Flaw) bool { return !f.OffCloth }) {
 		return nil
 	}
 	text := "Right side up, with the straightened end on your left, find each flaw at the distances that were measured from that end and from the selvedge nearest to you"

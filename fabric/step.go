@@ -3,6 +3,8 @@ package fabric
 import (
 	"fmt"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/purchase"
 	"ellwand/nest"
 	"ellwand/nest/verify"
 )
@@ -17,28 +19,21 @@ const (
 
 // aboveStep gives the length that a bed of that length would have to come down
 // to for one step less to be bought. It reports false when that is not near.
-func (c Cloth) aboveStep(b bed, length float64) (target float64, near bool) {
+func aboveStep(c cloth.Cloth, b bed, length float64) (target float64, near bool) {
 	if c.Step == 0 || b.lay == CutAcross && c.Repeat.Along > 0 {
 		return 0, false
 	}
-	lower := toBuy(c, c.need(b.taken(c, length))) - c.Step
+	lower := purchase.RoundUp(c, purchase.Need(c, b.taken(c, length))) - c.Step
 	taken := (lower - c.Safety.Length) / (1 + c.Safety.Share)
-	taken = taken/c.Shrinkage.beforeWetting(1) - c.Straighten
+	taken = taken/purchase.BeforeWetting(c.Shrinkage, 1) - c.Straighten
 	target = taken / acrossPlies(b.lay)
 	return target, lower >= c.Minimum && target > 0 && target < length && length-target <= nearStep
-}
-
-// need is the length of cloth for a lay that takes so much: with straightening,
-// shrinkage and safety.
-func (c Cloth) need(taken float64) float64 {
-	need := c.Shrinkage.beforeWetting(taken + c.Straighten)
-	return need + c.Safety.Of(need)
 }
 
 // belowStep looks a little longer, for a layout of just the length that lets
 // one step less be bought, where a hair more was found.
 func (t *table) belowStep(found *lain, share float64) error {
-	target, near := t.cloth.aboveStep(found.bed, found.layout.Length)
+	target, near := aboveStep(t.cloth, found.bed, found.layout.Length)
 	if !near || target < found.bound*(1-proofMargin) || t.ctx.Err() != nil {
 		return nil
 	}

@@ -6,6 +6,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/purchase"
 	"ellwand/nest"
 	"ellwand/pieces"
 )
@@ -13,8 +15,8 @@ import (
 // By hand: 30 mm of straightening, 4 % of the warp and 5 % of safety make
 // (930 + 30) / 0.96 * 1.05 = 1050 mm of 930.
 func TestAboveStep(t *testing.T) {
-	cloth := Cloth{Step: 50, Straighten: 30, Shrinkage: Shrinkage{Warp: 0.04}, Safety: Safety{Share: 0.05}}
-	assert.InDelta(t, 1050, cloth.need(930), 1e-9)
+	goods := cloth.Cloth{Step: 50, Straighten: 30, Shrinkage: cloth.Shrinkage{Warp: 0.04}, Safety: cloth.Safety{Share: 0.05}}
+	assert.InDelta(t, 1050, purchase.Need(goods, 930), 1e-9)
 	for _, c := range []struct {
 		lay    Lay
 		length float64
@@ -24,29 +26,29 @@ func TestAboveStep(t *testing.T) {
 		{Open, 930.4, true, 930}, {Open, 930.6, false, 0}, {Open, 929.9, false, 0},
 		{FoldedAcross, 465.2, true, 465},
 	} {
-		target, near := cloth.aboveStep(bed{lay: c.lay}, c.length)
+		target, near := aboveStep(goods, bed{lay: c.lay}, c.length)
 		assert.Equal(t, c.near, near, "%s, %g", c.lay, c.length)
 		if c.near {
 			assert.InDelta(t, c.target, target, 1e-6)
 		}
 	}
-	cloth.Step = 0
-	_, near := cloth.aboveStep(bed{lay: Open}, 930.4)
+	goods.Step = 0
+	_, near := aboveStep(goods, bed{lay: Open}, 930.4)
 	assert.False(t, near)
 }
 
 // TestBelowStep: a layout of 400.3 mm, whose second piece could lie 0.3 mm
 // nearer, costs a whole step until it does.
 func TestBelowStep(t *testing.T) {
-	cloth := Cloth{Width: 200, Step: 100}
+	c := cloth.Cloth{Width: 200, Step: 100}
 	piece := pieces.Rectangle("square", 200, 200)
 	piece.Cut = 2
 	wanted, err := demandsOf([]pieces.Piece{piece})
 	require.NoError(t, err)
-	b := bedOf(cloth, Open)
-	templates, err := templatesOf(cloth, b, wanted)
+	b := bedOf(c, Open)
+	templates, err := templatesOf(c, b, wanted)
 	require.NoError(t, err)
-	problem, err := problemOf(cloth, b, templates)
+	problem, err := problemOf(c, b, templates)
 	require.NoError(t, err)
 	found := lain{bed: b, templates: templates, problem: problem, bound: 400}
 	result, err := nest.Solve(t.Context(), problem, nest.Options{Iterations: 20})
@@ -59,7 +61,7 @@ func TestBelowStep(t *testing.T) {
 	last.X += 0.3
 	found.layout.Length = lengthOf(problem, found.layout)
 	require.InDelta(t, 400.3, found.layout.Length, 1e-3)
-	desk := &table{ctx: t.Context(), cloth: cloth, options: Options{Iterations: 100, Seed: 1}}
+	desk := &table{ctx: t.Context(), cloth: c, options: Options{Iterations: 100, Seed: 1}}
 	require.NoError(t, desk.belowStep(&found, 1))
-	assert.Equal(t, 400.0, toBuy(cloth, cloth.need(found.layout.Length)))
+	assert.Equal(t, 400.0, purchase.RoundUp(c, purchase.Need(c, found.layout.Length)))
 }

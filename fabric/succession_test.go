@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 )
 
@@ -17,22 +18,22 @@ import (
 // however short the search, take no more than one behind the other, each of
 // which by itself is a jigsaw of known length.
 func TestTogetherNeverTakesMoreThanInSuccession(t *testing.T) {
-	cloth := fabric.Cloth{Width: 1220, Selvedge: 10}
+	c := cloth.Cloth{Width: 1220, Selvedge: 10}
 	var all []pieces.Piece
 	for i := range 12 {
 		all = append(all, inGarment(fmt.Sprintf("dress %d", i+1),
 			rectangle("front", 700, 400, 1), rectangle("back", 500, 300, 1), rectangle("yoke", 500, 100, 1))...)
 	}
-	got, err := fabric.Require(t.Context(), cloth, all, fabric.Options{Iterations: 1, Lays: []fabric.Lay{fabric.Open}})
+	got, err := fabric.Require(t.Context(), c, all, fabric.Options{Iterations: 1, Lays: []fabric.Lay{fabric.Open}})
 	require.NoError(t, err)
 	assert.LessOrEqual(t, got.Lays[0].Taken, 12*400+0.01)
 
 	// With a gap there is one between the garments too, and not before the first.
-	cloth.Gap = 2
+	c.Gap = 2
 	for i := range all {
 		all[i] = inGarment(fmt.Sprintf("scarf %d", i+1), rectangle("scarf", 1198, 398, 1))[0]
 	}
-	got, err = fabric.Require(t.Context(), cloth, all, fabric.Options{Iterations: 40, Lays: []fabric.Lay{fabric.Open}})
+	got, err = fabric.Require(t.Context(), c, all, fabric.Options{Iterations: 40, Lays: []fabric.Lay{fabric.Open}})
 	require.NoError(t, err)
 	assert.LessOrEqual(t, got.Lays[0].Taken, 36*398+35*2+0.01)
 }
@@ -41,7 +42,7 @@ func TestTogetherNeverTakesMoreThanInSuccession(t *testing.T) {
 // search, take no more than each laid alone with care, one behind the other,
 // when they start from there. Open and folded.
 func TestBehindNeverTakesMoreThanTheSum(t *testing.T) {
-	cloth := fabric.Cloth{Width: 1020, Selvedge: 10, Nap: fabric.OneWay}
+	c := cloth.Cloth{Width: 1020, Selvedge: 10, Nap: cloth.OneWay}
 	halves := func(garment string) []pieces.Piece { // they share a slanted edge
 		return inGarment(garment,
 			pair(polygon("left", orb.Point{0, 0}, orb.Point{300, 0}, orb.Point{200, 400}, orb.Point{0, 400})),
@@ -52,7 +53,7 @@ func TestBehindNeverTakesMoreThanTheSum(t *testing.T) {
 	var names []string
 	for i := range 6 {
 		names = append(names, fmt.Sprintf("skirt %d", i+1))
-		got, err := fabric.Require(t.Context(), cloth, halves("skirt"), fabric.Options{Iterations: 1500, Seed: uint64(i), Lays: twoLays})
+		got, err := fabric.Require(t.Context(), c, halves("skirt"), fabric.Options{Iterations: 1500, Seed: uint64(i), Lays: twoLays})
 		require.NoError(t, err)
 		alone, all = append(alone, got), append(all, halves(names[i])...)
 	}
@@ -63,7 +64,7 @@ func TestBehindNeverTakesMoreThanTheSum(t *testing.T) {
 		for _, one := range alone {
 			sum += one.Lays[slices.Index(twoLays, lay)].Length
 		}
-		got, err := fabric.Require(t.Context(), cloth, all, fabric.Options{Iterations: 1, Lays: []fabric.Lay{lay}, Known: []fabric.LayPlan{plan}})
+		got, err := fabric.Require(t.Context(), c, all, fabric.Options{Iterations: 1, Lays: []fabric.Lay{lay}, Known: []fabric.LayPlan{plan}})
 		require.NoError(t, err)
 		assert.LessOrEqual(t, got.Lays[0].Length, sum+0.01, lay.String())
 	}

@@ -5,6 +5,8 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
 	"ellwand/pieces"
 )
 
@@ -18,17 +20,17 @@ const alikeTolerance = 0.2
 // all agree. On a cloth with a nap the image must also point the same way,
 // which leaves the line along the grain (on the cross grain, the line across
 // it).
-func mirrorAlike(piece pieces.Piece, outline orb.Ring, nap Nap) (pieces.Motion, bool) {
+func mirrorAlike(piece pieces.Piece, outline orb.Ring, nap cloth.Nap) (pieces.Motion, bool) {
 	along := grainAngle(piece, false)
 	axes := []float64{along, along + 90}
 	if piece.Grain.Lie == pieces.CrossGrain {
 		axes[0], axes[1] = axes[1], axes[0]
 	}
-	if nap != EitherWay {
+	if nap != cloth.EitherWay {
 		axes = axes[:1]
 	}
 	for _, axis := range axes {
-		image := reflection(centroid(outline), wholeTurn(axis))
+		image := reflection(geometry.Centroid(outline), wholeTurn(axis))
 		if sameUnder(image, outline) && sameInside(image, piece) {
 			return image, true
 		}
@@ -40,7 +42,7 @@ func mirrorAlike(piece pieces.Piece, outline orb.Ring, nap Nap) (pieces.Motion, 
 func sameUnder(m pieces.Motion, outline orb.Ring) bool {
 	for _, p := range outline {
 		q := apply(m, p)
-		if distance(q, nearest(outline, q)) > alikeTolerance {
+		if geometry.Distance(q, geometry.Nearest(outline, q)) > alikeTolerance {
 			return false
 		}
 	}
@@ -54,7 +56,7 @@ func sameInside(m pieces.Motion, piece pieces.Piece) bool {
 	for _, p := range points {
 		q, found := apply(m, p), false
 		for _, other := range points {
-			found = found || distance(q, other) <= alikeTolerance
+			found = found || geometry.Distance(q, other) <= alikeTolerance
 		}
 		if !found {
 			return false
@@ -90,7 +92,7 @@ func innerPoints(piece pieces.Piece) []orb.Point {
 // half on one side of the line is kept and mirrored. An outline that crosses
 // the line more than twice stays as it is.
 func evened(outline orb.Ring, image pieces.Motion) orb.Ring {
-	ring := distinct(outline)
+	ring := geometry.Distinct(outline)
 	n, entry, entries, exits := len(ring), 0, 0, 0
 	for i := range ring {
 		before, now := side(image, ring[i]), side(image, ring[(i+1)%n])
@@ -140,18 +142,5 @@ func doubled(half []orb.Point, image pieces.Motion) orb.Ring {
 	for i := len(half) - 1; i >= 0; i-- {
 		out = append(out, apply(image, half[i]))
 	}
-	return closed(distinct(closed(out)))
-}
-
-func centroid(ring orb.Ring) orb.Point {
-	var x, y, sum float64
-	o := ring[0]
-	for i := 1; i+1 < len(ring); i++ {
-		a, b := ring[i], ring[i+1]
-		w := (a[0]-o[0])*(b[1]-o[1]) - (a[1]-o[1])*(b[0]-o[0])
-		sum += w
-		x += w * (a[0] + b[0] - 2*o[0]) / 3
-		y += w * (a[1] + b[1] - 2*o[1]) / 3
-	}
-	return orb.Point{o[0] + x/sum, o[1] + y/sum}
+	return geometry.Closed(geometry.Distinct(geometry.Closed(out)))
 }

@@ -6,6 +6,8 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
 	"ellwand/pieces"
 )
 
@@ -45,8 +47,8 @@ func TestMirrorAlike(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			p := shape(c.lie, c.points...)
 			outline := p.SeamOutline(0.1)
-			_, either := mirrorAlike(p, outline, EitherWay)
-			_, one := mirrorAlike(p, outline, OneWay)
+			_, either := mirrorAlike(p, outline, cloth.EitherWay)
+			_, one := mirrorAlike(p, outline, cloth.OneWay)
 			assert.Equal(t, c.either, either)
 			assert.Equal(t, c.one, one)
 		})
@@ -57,13 +59,13 @@ func TestNotchesDecideAlikeness(t *testing.T) {
 	p := shape(pieces.StraightGrain, []orb.Point{{0, 0}, {80, 0}, {80, 120}, {0, 120}}...)
 	outline := p.SeamOutline(0.1)
 	p.Notches = []pieces.Notch{{Edge: "a", At: 40, Count: 1}}
-	_, ok := mirrorAlike(p, outline, OneWay)
+	_, ok := mirrorAlike(p, outline, cloth.OneWay)
 	assert.True(t, ok, "a notch in the middle")
 	p.Notches = []pieces.Notch{{Edge: "a", At: 20, Count: 1}}
-	_, ok = mirrorAlike(p, outline, OneWay)
+	_, ok = mirrorAlike(p, outline, cloth.OneWay)
 	assert.False(t, ok, "a notch on one side")
 	p.Notches = append(p.Notches, pieces.Notch{Edge: "a", At: 60, Count: 1})
-	_, ok = mirrorAlike(p, outline, OneWay)
+	_, ok = mirrorAlike(p, outline, cloth.OneWay)
 	assert.True(t, ok, "a notch on each side")
 }
 
@@ -73,7 +75,7 @@ func TestEvened(t *testing.T) {
 	out := evened(ring, image)
 	for _, p := range out {
 		q := apply(image, p)
-		assert.InDelta(t, 0, distance(q, nearest(out, q)), 1e-9)
+		assert.InDelta(t, 0, geometry.Distance(q, geometry.Nearest(out, q)), 1e-9)
 	}
-	assert.InEpsilon(t, areaOf(ring), areaOf(out), 0.01)
+	assert.InEpsilon(t, geometry.Area(ring), geometry.Area(out), 0.01)
 }

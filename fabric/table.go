@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"slices"
 
+	"ellwand/fabric/cloth"
 	"ellwand/nest"
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
@@ -16,7 +17,7 @@ import (
 // solved so far.
 type table struct {
 	ctx   context.Context
-	cloth Cloth
+	cloth cloth.Cloth
 	// asked are the pieces as the maker gave them, wanted as they are cut.
 	asked   []pieces.Piece
 	wanted  []demand
@@ -47,27 +48,27 @@ type spread struct {
 }
 
 // places of the match points, for what is laid after.
-func (s *spread) places(cloth Cloth) places {
+func (s *spread) places(c cloth.Cloth) places {
 	last := s.beds[len(s.beds)-1]
-	return last.matching(cloth).found(last)
+	return last.matching(c).found(last)
 }
 
 // matching of a bed; one that was not given places has its own.
-func (l lain) matching(cloth Cloth) *matching {
+func (l lain) matching(c cloth.Cloth) *matching {
 	if l.matched != nil {
 		return l.matched
 	}
-	m := match(cloth, l.bed, l.templates, matchNames(cloth.Repeat, l.templates), places{})
+	m := match(c, l.bed, l.templates, matchNames(c.Repeat, l.templates), places{})
 	problem := l.problem
 	problem.Items = append([]layout.Item(nil), problem.Items...)
 	_ = m.apply(&problem)
 	return m
 }
 
-func spreadOf(cloth Cloth, beds ...lain) *spread {
+func spreadOf(c cloth.Cloth, beds ...lain) *spread {
 	s := &spread{beds: beds}
 	for _, found := range beds {
-		s.taken = max(s.taken, found.bed.before+found.bed.taken(cloth, found.layout.Length))
+		s.taken = max(s.taken, found.bed.before+found.bed.taken(c, found.layout.Length))
 	}
 	return s
 }

@@ -4,10 +4,11 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"slices"
 
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
@@ -62,21 +63,21 @@ func (d demand) of(cut, first int) demand {
 // templatesOf says how every piece is chalked in a bed. This is the one place
 // where grain, nap, fold and right side become plain geometry. It fails with
 // all reasons why the lay is not possible.
-func templatesOf(cloth Cloth, b bed, demands []demand) ([]template, error) {
-	if b.lay == FoldedAcross && cloth.Nap != EitherWay {
-		return nil, fmt.Errorf("the cloth goes %s, and %s", cloth.Nap, againstTheWarp)
+func templatesOf(c cloth.Cloth, b bed, demands []demand) ([]template, error) {
+	if b.lay == FoldedAcross && c.Nap != cloth.EitherWay {
+		return nil, fmt.Errorf("the cloth goes %s, and %s", c.Nap, againstTheWarp)
 	}
 	var out []template
 	var faults []error
 	for _, d := range demands {
-		made, err := chalked(cloth, b, d)
+		made, err := chalked(c, b, d)
 		if err != nil {
 			faults = append(faults, err)
 			continue
 		}
 		for _, t := range made {
 			t.source = d.source
-			if t.turns, err = thatFit(cloth, b, t); err != nil {
+			if t.turns, err = thatFit(c, b, t); err != nil {
 				faults = append(faults, err)
 				break
 			}
@@ -92,22 +93,22 @@ const againstTheWarp = "in the upper ply the warp runs the other way; cut the cl
 
 // chalked gives the templates of one piece: two when right and left are
 // chalked apart.
-func chalked(cloth Cloth, b bed, d demand) ([]template, error) {
+func chalked(c cloth.Cloth, b bed, d demand) ([]template, error) {
 	base := template{asked: d.piece, piece: d.piece, outline: d.outline, copies: d.cut, yields: 1, first: d.first}
-	cloth.Nap = napOf(cloth, d.piece)
+	c.Nap = c.NapOf(d.piece.Name)
 	switch {
-	case b.lay == FoldedAcross && cloth.Nap != EitherWay:
+	case b.lay == FoldedAcross && c.Nap != cloth.EitherWay:
 		return nil, fmt.Errorf("%s: it must go one way, and %s", d.piece.Name, againstTheWarp)
 	case b.plies() == 1 && d.piece.Fold != "":
-		return wholeOf(base, cloth), nil
+		return wholeOf(base, c), nil
 	case b.plies() == 1:
-		return singly(base, cloth), nil
+		return singly(base, c), nil
 	case d.piece.Fold != "" && len(b.foldPins()) > 0:
-		return onFold(base, cloth, b)
+		return onFold(base, c, b)
 	case d.piece.Fold != "":
-		return doubly(wholeOf(base, cloth)[0], cloth)
+		return doubly(wholeOf(base, c)[0], c)
 	default:
-		return doubly(base, cloth)
+		return doubly(base, c)
 	}
 }
 
@@ -121,36 +122,28 @@ func cuttingOutline(piece pieces.Piece) (orb.Ring, error) {
 	return outward(outline, outwardTolerance-fineTolerance), nil
 }
 
-// napOf is the nap as it binds one piece.
-func napOf(cloth Cloth, piece pieces.Piece) Nap {
-	if slices.Contains(cloth.OneWayPieces, piece.Name) {
-		return OneWay
-	}
-	return cloth.Nap
-}
-
 // wholeOf lays a cut-on-fold piece whole. Its outline is the half's and its
 // exact mirror image, so that it takes the same room as on a fold.
-func wholeOf(base template, cloth Cloth) []template {
+func wholeOf(base template, c cloth.Cloth) []template {
 	edge, _ := base.piece.Edge(base.piece.Fold)
 	start, end := endsOf(edge)
 	base.image, base.isAlike = reflection(start, angleOf(start, end)), true
-	base.outline = doubled(pieces.OpenedAt(distinct(base.outline), start, end), base.image)
+	base.outline = doubled(pieces.OpenedAt(geometry.Distinct(base.outline), start, end), base.image)
 	base.piece = base.piece.Unfolded()
-	base.turns = turnsOf(base.piece, cloth.Nap, false)
+	base.turns = turnsOf(base.piece, c.Nap, false)
 	return []template{base}
 }
 
 // singly lays each piece on its own on a single ply: the left of a pair is
 // laid face down. Where both sides of the cloth look alike, any piece may be.
-func singly(base template, cloth Cloth) []template {
-	base.turns = turnsOf(base.piece, cloth.Nap, false)
-	if cloth.Alike && (cloth.Repeat.IsPlain() || !base.piece.Pair) {
-		base.turns = append(base.turns, turnsOf(base.piece, cloth.Nap, true)...)
+func singly(base template, c cloth.Cloth) []template {
+	base.turns = turnsOf(base.piece, c.Nap, false)
+	if c.Alike && (c.Repeat.IsPlain() || !base.piece.Pair) {
+		base.turns = append(base.turns, turnsOf(base.piece, c.Nap, true)...)
 		return []template{base}
 	}
 	if !base.piece.Pair {
-		base.image, base.isAlike = mirrorAlike(base.piece, base.outline, cloth.Nap)
+		base.image, base.isAlike = mirrorAlike(base.piece, base.outline, c.Nap)
 		if base.isAlike {
 			base.outline = evened(base.outline, base.image)
 		}
@@ -159,15 +152,15 @@ func singly(base template, cloth Cloth) []template {
 	base.copies /= 2
 	left := base
 	left.first += base.copies
-	left.turns = turnsOf(base.piece, cloth.Nap, true)
+	left.turns = turnsOf(base.piece, c.Nap, true)
 	return []template{base, left}
 }
 
 // onFold lays a half with its fold edge on the fold of the cloth.
-func onFold(base template, cloth Cloth, b bed) ([]template, error) {
+func onFold(base template, c cloth.Cloth, b bed) ([]template, error) {
 	base.onFold = true
 	for _, pin := range b.foldPins() {
-		base.turns = append(base.turns, foldTurns(base.piece, cloth.Nap, pin)...)
+		base.turns = append(base.turns, foldTurns(base.piece, c.Nap, pin)...)
 	}
 	if len(base.turns) == 0 {
 		return nil, fmt.Errorf("%s: its edge %q cannot lie on the fold, because then its grainline would not lie %s; "+
@@ -178,22 +171,22 @@ func onFold(base template, cloth Cloth, b bed) ([]template, error) {
 
 // doubly lays a template on two plies, right sides together, which gives a
 // right and a left at once, whichever face of the template is up.
-func doubly(base template, cloth Cloth) ([]template, error) {
+func doubly(base template, c cloth.Cloth) ([]template, error) {
 	if base.copies%2 != 0 {
 		return nil, fmt.Errorf("%s: %s cannot be cut from two plies, which give two at a time; "+
 			"lay the cloth open, or cut one more", base.piece.Name, countInWords(base.copies))
 	}
 	base.yields = 2
 	base.copies /= 2
-	base.turns = turnsOf(base.piece, cloth.Nap, false)
-	if base.piece.Pair || cloth.Alike {
-		base.turns = append(base.turns, turnsOf(base.piece, cloth.Nap, true)...)
+	base.turns = turnsOf(base.piece, c.Nap, false)
+	if base.piece.Pair || c.Alike {
+		base.turns = append(base.turns, turnsOf(base.piece, c.Nap, true)...)
 		return []template{base}, nil
 	}
 	if base.isAlike { // a fold piece laid whole
 		return []template{base}, nil
 	}
-	base.image, base.isAlike = mirrorAlike(base.piece, base.outline, cloth.Nap)
+	base.image, base.isAlike = mirrorAlike(base.piece, base.outline, c.Nap)
 	if !base.isAlike {
 		return nil, fmt.Errorf("%s: two plies give a right and a left, but this piece is not its own mirror image and is no pair; "+
 			"lay the cloth open, or say that it is a pair", base.piece.Name)
@@ -217,8 +210,8 @@ func lieInWords(lie pieces.GrainLie) string {
 const fitTolerance = 1e-6
 
 // thatFit keeps the turns in which the template is no wider than the bed.
-func thatFit(cloth Cloth, b bed, t template) ([]layout.Turn, error) {
-	usable, narrowest := b.room(cloth), math.Inf(1)
+func thatFit(c cloth.Cloth, b bed, t template) ([]layout.Turn, error) {
+	usable, narrowest := b.room(c), math.Inf(1)
 	var out []layout.Turn
 	for _, turn := range t.turns {
 		across := across(t.outline, turn)
@@ -233,13 +226,13 @@ func thatFit(cloth Cloth, b bed, t template) ([]layout.Turn, error) {
 	switch b.lay {
 	case FoldedAlong:
 		return nil, fmt.Errorf("%s: it is %s wide and the folded cloth only %s; lay the cloth open, or take a wider cloth",
-			t.piece.Name, cloth.say(narrowest), cloth.say(usable))
+			t.piece.Name, c.Say(narrowest), c.Say(usable))
 	case BothSelvedgesIn:
 		return nil, fmt.Errorf("%s: it is %s wide, and from a fold to where the selvedges meet there are only %s; lay the cloth open, or take a wider cloth",
-			t.piece.Name, cloth.say(narrowest), cloth.say(usable))
+			t.piece.Name, c.Say(narrowest), c.Say(usable))
 	}
 	return nil, fmt.Errorf("%s: it is %s wide in the narrowest way its grain allows, and the cloth only %s between the selvedges; "+
-		"take a wider cloth, turn the piece to the cross grain, or divide it by a seam", t.piece.Name, cloth.say(narrowest), cloth.say(usable))
+		"take a wider cloth, turn the piece to the cross grain, or divide it by a seam", t.piece.Name, c.Say(narrowest), c.Say(usable))
 }
 
 // across is the extent of a turned outline in y.
@@ -255,32 +248,32 @@ func across(outline orb.Ring, turn layout.Turn) float64 {
 
 // problemOf states the templates of a bed that is the whole lay as plain
 // geometry. It fails, with the reason, when the lay is not possible.
-func problemOf(cloth Cloth, b bed, templates []template) (layout.Problem, error) {
-	problem, _, err := problemAt(cloth, b, templates, matchNames(cloth.Repeat, templates), places{})
+func problemOf(c cloth.Cloth, b bed, templates []template) (layout.Problem, error) {
+	problem, _, err := problemAt(c, b, templates, matchNames(c.Repeat, templates), places{})
 	return problem, err
 }
 
 // problemAt does the same for a bed whose match points are to keep to known
 // places on the open cloth.
-func problemAt(cloth Cloth, b bed, templates []template, names []string, known places) (layout.Problem, *matching, error) {
-	problem, err := plainProblem(cloth, b, templates)
+func problemAt(c cloth.Cloth, b bed, templates []template, names []string, known places) (layout.Problem, *matching, error) {
+	problem, err := plainProblem(c, b, templates)
 	if err != nil {
 		return problem, nil, err
 	}
-	m := match(cloth, b, templates, names, known)
+	m := match(c, b, templates, names, known)
 	return problem, m, m.apply(&problem)
 }
 
 // plainProblem leaves the repeat aside.
-func plainProblem(cloth Cloth, b bed, templates []template) (layout.Problem, error) {
-	problem := layout.Problem{Width: b.width, Gap: cloth.Gap}
+func plainProblem(c cloth.Cloth, b bed, templates []template) (layout.Problem, error) {
+	problem := layout.Problem{Width: b.width, Gap: c.Gap}
 	groups := map[string]int{}
 	for _, t := range templates {
 		item := layout.Item{Name: t.piece.Name, Outline: t.outline, Copies: t.copies, Turns: t.turns}
-		if !t.onFold && cloth.Tilt > 0 {
-			item.Tilt = math.Atan(cloth.Tilt) * 180 / math.Pi
+		if !t.onFold && c.Tilt > 0 {
+			item.Tilt = math.Atan(c.Tilt) * 180 / math.Pi
 		}
-		if cloth.Nap == OneWayPerGarment {
+		if c.Nap == cloth.OneWayPerGarment {
 			if groups[t.piece.Garment] == 0 {
 				groups[t.piece.Garment] = len(groups) + 1
 			}
@@ -288,7 +281,7 @@ func plainProblem(cloth Cloth, b bed, templates []template) (layout.Problem, err
 		}
 		problem.Items = append(problem.Items, item)
 	}
-	zones, err := b.zones(cloth, farEnd(cloth, templates))
+	zones, err := b.zones(c, farEnd(c, templates))
 	problem.Zones = zones
 	return problem, err
 }

@@ -8,6 +8,8 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/peterstace/simplefeatures/geom"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
 	"ellwand/pieces"
 )
 
@@ -24,7 +26,7 @@ type Offcut struct {
 	// its highest edge.
 	Outline orb.Ring
 	// Flaws in the frame of the offcut.
-	Flaws []Flaw
+	Flaws []cloth.Flaw
 }
 
 // Names of what is not cloth in a row of offcuts.
@@ -32,9 +34,6 @@ const (
 	betweenRemnants = "between two remnants"
 	offTheRemnant   = "off the remnant"
 )
-
-// isCloth reports whether a flaw lies on cloth, where it can be found.
-func (f Flaw) isCloth() bool { return f.Name != betweenRemnants && f.Name != offTheRemnant }
 
 // barWidth between two offcuts on the common frame, mm.
 const barWidth = 50
@@ -48,11 +47,11 @@ const barWidth = 50
 // 0 in the remnant that is returned.
 //
 // Errors: no offcut, one of no size, or an outline that crosses itself.
-func Together(cloth Cloth, offcuts []Offcut) (Remnant, error) {
+func Together(c cloth.Cloth, offcuts []Offcut) (Remnant, error) {
 	if len(offcuts) == 0 {
-		return Remnant{}, fmt.Errorf("%s: there is no remnant; give the length and width of each", cloth)
+		return Remnant{}, fmt.Errorf("%s: there is no remnant; give the length and width of each", c)
 	}
-	row := row{cloth: cloth}
+	row := row{cloth: c}
 	row.cloth.Width = 0 // that of the widest, not as the shop sells it
 	for i, offcut := range offcuts {
 		if err := row.measure(offcut, i); err != nil {
@@ -70,7 +69,7 @@ func Together(cloth Cloth, offcuts []Offcut) (Remnant, error) {
 	}
 	row.cloth.Straighten = 0
 	if !row.cloth.Shrinkage.CutFirst {
-		row.cloth.Shrinkage = Shrinkage{}
+		row.cloth.Shrinkage = cloth.Shrinkage{}
 	}
 	return Remnant{Cloth: row.cloth, Length: row.length, Offcuts: places}, nil
 }
@@ -96,7 +95,7 @@ func (o Offcut) named(i int) string {
 
 // row is the common frame as it is filled.
 type row struct {
-	cloth    Cloth
+	cloth    cloth.Cloth
 	outlines []orb.Ring
 	length   float64
 	err      error
@@ -106,9 +105,9 @@ type row struct {
 func (r *row) wetted(ring orb.Ring) orb.Ring {
 	s := r.cloth.Shrinkage
 	if s.CutFirst {
-		return closed(ring)
+		return geometry.Closed(ring)
 	}
-	return closed(orb.Ring(mapped(pieces.Motion{A: 1 - s.Warp, D: 1 - s.Weft}, ring)))
+	return geometry.Closed(orb.Ring(geometry.Mapped(pieces.Motion{A: 1 - s.Warp, D: 1 - s.Weft}, ring)))
 }
 
 // measure notes the outline of an offcut, and the width of the widest.
@@ -116,12 +115,12 @@ func (r *row) measure(offcut Offcut, i int) error {
 	name := offcut.named(i)
 	outline := offcut.Outline
 	if len(outline) == 0 {
-		if !isLength(offcut.Length) || !isLength(offcut.Width) || offcut.Length*offcut.Width == 0 {
-			return fmt.Errorf("%s: %s is %s by %s; give its length and its width from edge to edge", r.cloth, name, r.cloth.say(offcut.Length), r.cloth.say(offcut.Width))
+		if !cloth.IsLength(offcut.Length) || !cloth.IsLength(offcut.Width) || offcut.Length*offcut.Width == 0 {
+			return fmt.Errorf("%s: %s is %s by %s; give its length and its width from edge to edge", r.cloth, name, r.cloth.Say(offcut.Length), r.cloth.Say(offcut.Width))
 		}
-		outline = rectangleRing(0, 0, offcut.Length-r.cloth.Straighten, offcut.Width)
+		outline = geometry.Rectangle(0, 0, offcut.Length-r.cloth.Straighten, offcut.Width)
 	}
-	if err := (Flaw{Outline: outline}).check(); err != nil {
+	if err := (cloth.Flaw{Outline: outline}).Check(); err != nil {
 		return fmt.Errorf("%s: the outline of %s encloses nothing or crosses itself; give its corners in turn", r.cloth, name)
 	}
 	outline = r.wetted(outline)
@@ -132,30 +131,32 @@ func (r *row) measure(offcut Offcut, i int) error {
 
 // add puts an offcut at the end of the row: its flaws, and what it leaves of
 // the width, become flaws of the whole.
-func (r *row) add(outline orb.Ring, flaws []Flaw, bar bool) {
-	if bar {
-		r.cloth.Flaws = append(r.cloth.Flaws, BarFlaw(betweenRemnants, r.length, r.length+barWidth))
+func (r *row) add(outline orb.Ring, flaws []cloth.Flaw, behind bool) {
+	if behind {
+		bar := cloth.BarFlaw(betweenRemnants, r.length, r.length+barWidth)
+		bar.OffCloth = true
+		r.cloth.Flaws = append(r.cloth.Flaws, bar)
 		r.length += barWidth
 	}
 	box := outline.Bound()
 	move := pieces.Motion{A: 1, D: 1, E: r.length - box.Min[0]}
 	selvedge := r.cloth.Selvedge
 	// The row has the selvedges of the widest; a narrower one keeps its own.
-	inner := rectangleRing(box.Min[0]-1, box.Min[1]+selvedge, box.Max[0]+1, box.Max[1]-selvedge)
-	usable, err := geom.Intersection(polygonOf(outline), polygonOf(inner))
+	inner := geometry.Rectangle(box.Min[0]-1, box.Min[1]+selvedge, box.Max[0]+1, box.Max[1]-selvedge)
+	usable, err := geom.Intersection(geometry.Polygon(outline), geometry.Polygon(inner))
 	if err == nil {
-		frame := polygonOf(rectangleRing(box.Min[0], selvedge, box.Max[0], r.cloth.Width-selvedge))
+		frame := geometry.Polygon(geometry.Rectangle(box.Min[0], selvedge, box.Max[0], r.cloth.Width-selvedge))
 		usable, err = geom.Difference(frame, usable)
 	}
 	if err != nil {
 		r.err = errors.Join(r.err, fmt.Errorf("%s: the outline of a remnant cannot be used; check that it does not cross itself", r.cloth))
 		return
 	}
-	for _, ring := range outerRings(usable) {
-		r.cloth.Flaws = append(r.cloth.Flaws, Flaw{Name: offTheRemnant, Outline: orb.Ring(mapped(move, ring))})
+	for _, ring := range geometry.OuterRings(usable) {
+		r.cloth.Flaws = append(r.cloth.Flaws, cloth.Flaw{Name: offTheRemnant, OffCloth: true, Outline: orb.Ring(geometry.Mapped(move, ring))})
 	}
 	for _, flaw := range flaws {
-		flaw.Outline = orb.Ring(mapped(move, r.wetted(flaw.Outline)))
+		flaw.Outline = orb.Ring(geometry.Mapped(move, r.wetted(flaw.Outline)))
 		r.cloth.Flaws = append(r.cloth.Flaws, flaw)
 	}
 	r.length += box.Max[0] - box.Min[0]

@@ -8,12 +8,13 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 )
 
 func fitTogether(t *testing.T, offcuts []fabric.Offcut, all ...pieces.Piece) fabric.RemnantFit {
 	t.Helper()
-	remnant, err := fabric.Together(fabric.Cloth{Name: "tweed"}, offcuts)
+	remnant, err := fabric.Together(cloth.Cloth{Name: "tweed"}, offcuts)
 	require.NoError(t, err)
 	got, err := fabric.Fit(t.Context(), remnant, all, fabric.Options{Iterations: 200, Seed: 1, Lays: []fabric.Lay{fabric.Open}})
 	require.NoError(t, err)
@@ -37,9 +38,9 @@ func TestOffcuts(t *testing.T) {
 }
 
 func TestOffcutsShrinkAndKeepTheirFlaws(t *testing.T) {
-	cloth := fabric.Cloth{Selvedge: 10, Straighten: 20, Shrinkage: fabric.Shrinkage{Warp: 0.05, Weft: 0.02}}
-	remnant, err := fabric.Together(cloth, []fabric.Offcut{
-		{Length: 520, Width: 500, Flaws: []fabric.Flaw{fabric.RoundFlaw("hole", orb.Point{100, 100}, 5)}}, {Length: 220, Width: 400}})
+	goods := cloth.Cloth{Selvedge: 10, Straighten: 20, Shrinkage: cloth.Shrinkage{Warp: 0.05, Weft: 0.02}}
+	remnant, err := fabric.Together(goods, []fabric.Offcut{
+		{Length: 520, Width: 500, Flaws: []cloth.Flaw{cloth.RoundFlaw("hole", orb.Point{100, 100}, 5)}}, {Length: 220, Width: 400}})
 	require.NoError(t, err)
 	assert.InDelta(t, 490, remnant.Cloth.Width, 1e-9)
 	assert.InDelta(t, 475+50+190, remnant.Length, 1e-9)
@@ -56,7 +57,7 @@ func TestOffcutsShrinkAndKeepTheirFlaws(t *testing.T) {
 		"no size": {[]fabric.Offcut{{Length: 100}}, "remnant 1 is 10 cm by 0 cm"},
 		"bow tie": {[]fabric.Offcut{{Outline: orb.Ring{{0, 0}, {100, 100}, {100, 0}, {0, 100}}}}, "encloses nothing or crosses itself"},
 	} {
-		_, err := fabric.Together(cloth, c.offcuts)
+		_, err := fabric.Together(goods, c.offcuts)
 		assert.ErrorContains(t, err, c.want, name)
 	}
 }

@@ -5,6 +5,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/cloth"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
@@ -28,7 +29,7 @@ const grainTolerance = 0.06
 
 // turnsOf returns the turns in which the grain lies as it must and the nap
 // allows, for a template laid face up or (mirrored) face down.
-func turnsOf(piece pieces.Piece, nap Nap, mirrored bool) []layout.Turn {
+func turnsOf(piece pieces.Piece, nap cloth.Nap, mirrored bool) []layout.Turn {
 	grain := grainAngle(piece, mirrored)
 	var out []layout.Turn
 	for _, lie := range lies[piece.Grain.Lie] {
@@ -47,7 +48,7 @@ func turnsOf(piece pieces.Piece, nap Nap, mirrored bool) []layout.Turn {
 // fold, the second is the whole piece turned by 180 degrees: both halves of a
 // folded cloth give the same piece, whichever face of the template is up.
 // Turns in which the grain would lie wrongly are left out.
-func foldTurns(piece pieces.Piece, nap Nap, pin layout.Pin) []layout.Turn {
+func foldTurns(piece pieces.Piece, nap cloth.Nap, pin layout.Pin) []layout.Turn {
 	edge, _ := piece.Edge(piece.Fold)
 	start, end := endsOf(edge)
 	fold := angleOf(start, end)
@@ -88,8 +89,8 @@ func directionOf(grain pieces.GrainLie, lie float64, mirrored bool) int {
 
 // napAllows leaves out the turns against a one-way nap. That all pieces point
 // to growing x loses nothing: any other lay is this one turned end for end.
-func napAllows(turns []layout.Turn, nap Nap) []layout.Turn {
-	if nap != OneWay {
+func napAllows(turns []layout.Turn, nap cloth.Nap) []layout.Turn {
+	if nap != cloth.OneWay {
 		return turns
 	}
 	var out []layout.Turn

@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"ellwand/fabric/cloth"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
@@ -26,21 +27,21 @@ func TestTurnsOf(t *testing.T) {
 	for _, c := range []struct {
 		name     string
 		lie      pieces.GrainLie
-		nap      Nap
+		nap      cloth.Nap
 		mirrored bool
 		want     []float64
 	}{
-		{"straight, either way", pieces.StraightGrain, EitherWay, false, []float64{270, 90}},
-		{"straight, one way", pieces.StraightGrain, OneWay, false, []float64{270}},
-		{"straight, one way, face down", pieces.StraightGrain, OneWay, true, []float64{270}},
-		{"straight, one way per garment", pieces.StraightGrain, OneWayPerGarment, false, []float64{270, 90}},
-		{"cross, either way", pieces.CrossGrain, EitherWay, false, []float64{0, 180}},
+		{"straight, either way", pieces.StraightGrain, cloth.EitherWay, false, []float64{270, 90}},
+		{"straight, one way", pieces.StraightGrain, cloth.OneWay, false, []float64{270}},
+		{"straight, one way, face down", pieces.StraightGrain, cloth.OneWay, true, []float64{270}},
+		{"straight, one way per garment", pieces.StraightGrain, cloth.OneWayPerGarment, false, []float64{270, 90}},
+		{"cross, either way", pieces.CrossGrain, cloth.EitherWay, false, []float64{0, 180}},
 		// With the nap across it, the left of a pair points the other way, as
 		// it does when both are cut from folded cloth.
-		{"cross, one way", pieces.CrossGrain, OneWay, false, []float64{0}},
-		{"cross, one way, face down", pieces.CrossGrain, OneWay, true, []float64{180}},
-		{"bias, either way", pieces.Bias, EitherWay, false, []float64{315, 45, 135, 225}},
-		{"bias, one way", pieces.Bias, OneWay, false, []float64{315, 225}},
+		{"cross, one way", pieces.CrossGrain, cloth.OneWay, false, []float64{0}},
+		{"cross, one way, face down", pieces.CrossGrain, cloth.OneWay, true, []float64{180}},
+		{"bias, either way", pieces.Bias, cloth.EitherWay, false, []float64{315, 45, 135, 225}},
+		{"bias, one way", pieces.Bias, cloth.OneWay, false, []float64{315, 225}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			piece := pieces.Rectangle("strip", 50, 300)
@@ -66,21 +67,21 @@ func TestFoldTurns(t *testing.T) {
 	}
 	for drawn := 0.0; drawn < 360; drawn += 30 {
 		piece := half.Map(motionOf(drawn, false, 70, -30))
-		either := foldTurns(piece, EitherWay, layout.PinLow)
+		either := foldTurns(piece, cloth.EitherWay, layout.PinLow)
 		require.Len(t, either, 2)
 		assert.NotEqual(t, either[0].Direction, either[1].Direction)
 		for _, turn := range either {
 			assertOnFold(t, piece, turn)
 		}
-		one := foldTurns(piece, OneWay, layout.PinLow)
+		one := foldTurns(piece, cloth.OneWay, layout.PinLow)
 		require.Len(t, one, 1)
 		moved := piece.Map(motionOf(one[0].Degrees, one[0].Mirrored, 0, 0))
 		assert.Greater(t, moved.Grain.To[0], moved.Grain.From[0])
 	}
 	half.Grain.Lie = pieces.CrossGrain
-	assert.Empty(t, foldTurns(half, EitherWay, layout.PinLow), "a grain along the fold cannot lie across the cloth")
+	assert.Empty(t, foldTurns(half, cloth.EitherWay, layout.PinLow), "a grain along the fold cannot lie across the cloth")
 	half.Grain = pieces.Grain{From: orb.Point{10, 10}, To: orb.Point{60, 60}, Lie: pieces.Bias}
-	assert.Len(t, foldTurns(half, EitherWay, layout.PinLow), 2, "drawn at 45 degrees to the fold")
+	assert.Len(t, foldTurns(half, cloth.EitherWay, layout.PinLow), 2, "drawn at 45 degrees to the fold")
 }
 
 func assertOnFold(t *testing.T, piece pieces.Piece, turn layout.Turn) {

@@ -6,6 +6,7 @@ import (
 	"math"
 	"slices"
 
+	"ellwand/fabric/cloth"
 	"ellwand/nest/bound"
 	"ellwand/nest/layout"
 )
@@ -22,12 +23,12 @@ type arrangement struct {
 // strict is the cloth as it binds the pieces of a lay of two beds, which are
 // solved one after the other: garments that may oppose each other all point
 // one way there.
-func (t *table) strict() Cloth {
-	cloth := t.cloth
-	if cloth.Nap == OneWayPerGarment {
-		cloth.Nap = OneWay
+func (t *table) strict() cloth.Cloth {
+	c := t.cloth
+	if c.Nap == cloth.OneWayPerGarment {
+		c.Nap = cloth.OneWay
 	}
-	return cloth
+	return c
 }
 
 // openBound is a length of cloth that no lay can beat, since every lay opened
@@ -121,8 +122,8 @@ func (t *table) depths() []float64 {
 
 // onCentreLine deepens a fold until it lies on the chosen line of the repeat,
 // where pieces on the fold are to have their centre.
-func onCentreLine(cloth Cloth, depth float64) float64 {
-	r := cloth.Repeat
+func onCentreLine(c cloth.Cloth, depth float64) float64 {
+	r := c.Repeat
 	if r.Across == 0 || len(r.Centred) == 0 {
 		return depth
 	}
@@ -277,7 +278,7 @@ func (p LayPlan) isBetterThan(other LayPlan) bool {
 func gain(one, other LayPlan) string {
 	switch {
 	case one.Taken < other.Taken-sameLength:
-		return fmt.Sprintf("takes %s less", one.Cloth.say(other.Taken-one.Taken))
+		return fmt.Sprintf("takes %s less", one.Cloth.Say(other.Taken-one.Taken))
 	case one.Cuts < other.Cuts:
 		return "takes no more, with fewer outlines to cut"
 	}

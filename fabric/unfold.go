@@ -6,6 +6,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/cloth"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
@@ -15,12 +16,12 @@ import (
 // an open lay need never be longer than a doubled one. The templates, of the
 // bed that is the open cloth, must come from the same pieces. It reports false when a piece has no such turn in the
 // open lay.
-func unfolded(cloth Cloth, beds []lain, flat bed, open []template, openProblem layout.Problem) (layout.Layout, bool) {
+func unfolded(c cloth.Cloth, beds []lain, flat bed, open []template, openProblem layout.Problem) (layout.Layout, bool) {
 	used := make([]int, len(open))
 	var out layout.Layout
 	toBed := pieces.Motion{A: 1, D: 1, F: -flat.v}
 	for _, found := range beds {
-		plies := found.bed.pliesOn(cloth, found.layout.Length)
+		plies := found.bed.pliesOn(c, found.layout.Length)
 		for _, at := range found.layout.Placements {
 			t, motion := found.templates[at.Item], placementMotion(found.problem, at)
 			over := pliesOver(plies, found.problem.Placed(at))
@@ -49,13 +50,13 @@ func unfolded(cloth Cloth, beds []lain, flat bed, open []template, openProblem l
 
 // seam is where the open cloth was folded or cut across, in a lay opened out;
 // 0 where it was not.
-func (s *spread) seam(cloth Cloth) float64 {
+func (s *spread) seam(c cloth.Cloth) float64 {
 	last := s.beds[len(s.beds)-1]
 	switch last.bed.lay {
 	case FoldedAcross:
 		return last.layout.Length
 	case CutAcross:
-		return secondLength(cloth, last.layout.Length)
+		return secondLength(c, last.layout.Length)
 	}
 	return last.bed.before
 }

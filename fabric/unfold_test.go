@@ -8,6 +8,7 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/require"
 
+	"ellwand/fabric/cloth"
 	"ellwand/nest/verify"
 	"ellwand/pieces"
 )
@@ -37,26 +38,26 @@ func curvedPieces() []pieces.Piece {
 // TestUnfoldedLayIsALayout: every lay opened out passes the verifier of the
 // open problem, curves and all, on every nap that it allows.
 func TestUnfoldedLayIsALayout(t *testing.T) {
-	for _, nap := range []Nap{EitherWay, OneWay, OneWayPerGarment} {
+	for _, nap := range []cloth.Nap{cloth.EitherWay, cloth.OneWay, cloth.OneWayPerGarment} {
 		for width := 860.0; width < 1500; width += 235 {
-			cloth := Cloth{Width: width, Selvedge: 10, Nap: nap}
+			c := cloth.Cloth{Width: width, Selvedge: 10, Nap: nap}
 			wanted, err := demandsOf(curvedPieces())
 			require.NoError(t, err)
-			openBed := bedOf(cloth, Open)
-			open, err := templatesOf(cloth, openBed, wanted)
+			openBed := bedOf(c, Open)
+			open, err := templatesOf(c, openBed, wanted)
 			require.NoError(t, err)
-			openProblem, err := problemOf(cloth, openBed, open)
+			openProblem, err := problemOf(c, openBed, open)
 			require.NoError(t, err)
 			for _, lay := range AllLays()[1:] {
 				t.Run(fmt.Sprintf("%s %g %s", nap, width, lay), func(t *testing.T) {
-					table := &table{ctx: context.Background(), cloth: cloth, asked: curvedPieces(), wanted: wanted,
+					table := &table{ctx: context.Background(), cloth: c, asked: curvedPieces(), wanted: wanted,
 						options: Options{Iterations: 2}}
 					found, why, err := table.spread(lay)
 					require.NoError(t, err)
 					if found == nil {
 						t.Skip(why)
 					}
-					start, ok := unfolded(cloth, found.beds, openBed, open, openProblem)
+					start, ok := unfolded(c, found.beds, openBed, open, openProblem)
 					require.True(t, ok)
 					require.NoError(t, verify.Layout(openProblem, start))
 					require.Len(t, start.Placements, 1+2+4)

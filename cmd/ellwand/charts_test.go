@@ -14,6 +14,7 @@ import (
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
@@ -55,12 +56,12 @@ func piecesOf(t *testing.T, draft string) []pieces.Piece {
 
 // laidOn finds what a garment takes in a width, by a search that is the same
 // on every machine.
-func laidOn(t *testing.T, all []pieces.Piece, inches float64, nap fabric.Nap) quote.Amount {
+func laidOn(t *testing.T, all []pieces.Piece, inches float64, nap cloth.Nap) quote.Amount {
 	t.Helper()
-	cloth := fabric.Cloth{Name: "shell", Width: inches * 25.4, Selvedge: 10, Nap: nap, Step: eighthYard, Straighten: 30}
-	need, err := fabric.Require(context.Background(), cloth, all, fabric.Options{Iterations: searchSteps, Seed: 1, Lays: []fabric.Lay{fabric.Open}})
+	c := cloth.Cloth{Name: "shell", Width: inches * 25.4, Selvedge: 10, Nap: nap, Step: eighthYard, Straighten: 30}
+	need, err := fabric.Require(context.Background(), c, all, fabric.Options{Iterations: searchSteps, Seed: 1, Lays: []fabric.Lay{fabric.Open}})
 	require.NoError(t, err)
-	return quote.AmountOf(quote.Offer{Cloth: cloth}, quote.FoundIn(need))
+	return quote.AmountOf(quote.Offer{Cloth: c}, quote.FoundIn(need))
 }
 
 // eighthYard is what shops that count in yards cut by, mm.
@@ -104,7 +105,7 @@ func TestNeedsNoMoreThanTheChart(t *testing.T) {
 				cells = append(cells, "")
 				continue
 			}
-			amount := laidOn(t, all, column.inches, fabric.OneWay)
+			amount := laidOn(t, all, column.inches, cloth.OneWay)
 			most, err := measure.Parse(column.yards, measure.Yard)
 			require.NoError(t, err)
 			assert.LessOrEqual(t, amount.Buy, float64(most)+1e-6, "%s in %g in: %s yd", charted.garment, column.inches, inYd(amount.Buy))
@@ -154,7 +155,7 @@ func TestWidthsConvertAsInTheChart(t *testing.T) {
 	within := 0
 	for _, garment := range chartGarments {
 		all := piecesOf(t, garment.draft)
-		narrow, wide := laidOn(t, all, 45, fabric.EitherWay), laidOn(t, all, 60, fabric.EitherWay)
+		narrow, wide := laidOn(t, all, 45, cloth.EitherWay), laidOn(t, all, 60, cloth.EitherWay)
 		expected, step := chartedAt60(narrow.Need())
 		away := (wide.Need() - expected) / step
 		rows = append(rows, fmt.Sprintf("%-30s 45 in %5.0f mm, 60 in %5.0f mm, chart %5.0f mm: %+.2f steps", garment.name, narrow.Need(), wide.Need(), expected, away))

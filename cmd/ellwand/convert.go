@@ -10,7 +10,7 @@ import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
-	"ellwand/fabric"
+	"ellwand/fabric/purchase"
 	"ellwand/pieces/measure"
 )
 
@@ -56,7 +56,7 @@ func (e *env) convert(lengthText string, c conversionFlags) error {
 	if err != nil {
 		return err
 	}
-	request := fabric.ConversionRequest{Length: float64(length), OneWay: c.nap, SleevesInOne: c.sleeves}
+	request := purchase.ConversionRequest{Length: float64(length), OneWay: c.nap, SleevesInOne: c.sleeves}
 	if request.From, err = givenWidth("--from", c.from); err != nil {
 		return err
 	}

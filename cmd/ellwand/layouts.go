@@ -10,6 +10,7 @@ import (
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/layoutfile"
 )
 
@@ -32,16 +33,16 @@ func newLayoutPaths(option string, cloths int) (layoutPaths, error) {
 }
 
 // check refuses places that cannot be written, before any search.
-func (l layoutPaths) check(out *files.Set, cloths []fabric.Cloth) error {
+func (l layoutPaths) check(out *files.Set, cloths []cloth.Cloth) error {
 	switch {
 	case l.option == "":
 		return nil
 	case l.single:
 		return out.Check(l.option)
 	}
-	for _, cloth := range cloths {
+	for _, c := range cloths {
 		for _, lay := range fabric.AllLays() {
-			if err := out.Check(filepath.Join(l.option, layoutName(fabric.LayPlan{Cloth: cloth, Lay: lay}))); err != nil {
+			if err := out.Check(filepath.Join(l.option, layoutName(fabric.LayPlan{Cloth: c, Lay: lay}))); err != nil {
 				return err
 			}
 		}

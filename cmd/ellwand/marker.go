@@ -16,6 +16,7 @@ import (
 	"ellwand/cmd/ellwand/screen"
 	"ellwand/cmd/ellwand/words"
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 )
 
 // markerOptions are the options of the marker command alone.
@@ -133,13 +134,13 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 }
 
 // plan lays one cloth, and shows how it goes.
-func (e *env) plan(ctx context.Context, work *job.Work, cloth fabric.Cloth, lay *fabric.Lay, s layFlags) (app.Planned, error) {
+func (e *env) plan(ctx context.Context, work *job.Work, c cloth.Cloth, lay *fabric.Lay, s layFlags) (app.Planned, error) {
 	watch, done := e.watch(work)
 	defer done()
-	plan, err := app.Plan(ctx, work, cloth, lay, s.Search, watch)
+	plan, err := app.Plan(ctx, work, c, lay, s.Search, watch)
 	if plan.EndedEarly {
 		done()
-		e.note("note: %s", words.EndedEarly(work, cloth))
+		e.note("note: %s", words.EndedEarly(work, c))
 	}
 	return plan, err
 }

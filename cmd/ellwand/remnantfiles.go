@@ -10,6 +10,7 @@ import (
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/marker"
 )
 
@@ -44,9 +45,9 @@ func (r remnantFiles) check(all []app.PieceOfCloth) error {
 }
 
 // names of the plan and of the layout of a cloth; empty when not asked for.
-func (r remnantFiles) names(cloth fabric.Cloth, index int) (plan, layout string, err error) {
+func (r remnantFiles) names(c cloth.Cloth, index int) (plan, layout string, err error) {
 	if r.o.output != "" {
-		plan = planName(r.o.output, cloth.Name, index)
+		plan = planName(r.o.output, c.Name, index)
 	}
 	if r.s.layout == "" {
 		return plan, "", nil
@@ -58,7 +59,7 @@ func (r remnantFiles) names(cloth fabric.Cloth, index int) (plan, layout string,
 	if paths.single {
 		return plan, r.s.layout, nil
 	}
-	return plan, filepath.Join(r.s.layout, fmt.Sprintf("%s-remnant.json", job.Slug(cloth.Name))), nil
+	return plan, filepath.Join(r.s.layout, fmt.Sprintf("%s-remnant.json", job.Slug(c.Name))), nil
 }
 
 // add plans the files of one cloth.

@@ -9,6 +9,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 )
 
@@ -80,7 +81,7 @@ func foldsOf(lay fabric.Lay, p fabric.Part) []Fold {
 	return out
 }
 
-func plyOf(ply fabric.Ply, flaws []fabric.Flaw) Ply {
+func plyOf(ply fabric.Ply, flaws []cloth.Flaw) Ply {
 	m := ply.ToCloth
 	out := Ply{
 		RightSide: "up", FromY: ply.Low, ToY: ply.High,
@@ -100,7 +101,7 @@ func sign(v float64) int {
 	return 1
 }
 
-func flawsOf(all []fabric.Flaw) []Flaw {
+func flawsOf(all []cloth.Flaw) []Flaw {
 	out := []Flaw{}
 	for _, flaw := range all {
 		out = append(out, Flaw{Name: flaw.Name, Outline: flaw.Outline})
@@ -151,7 +152,7 @@ func askedOf(plan fabric.LayPlan) ([]Asked, error) {
 		}
 		out = append(out, Asked{
 			Name: piece.Name, Garment: piece.Garment, Size: piece.Size, Count: piece.Cut, Pair: piece.Pair,
-			Nap: plan.Cloth.NapOf(piece).String(), GrainLie: grainLies[piece.Grain.Lie],
+			Nap: plan.Cloth.NapOf(piece.Name).String(), GrainLie: grainLies[piece.Grain.Lie],
 			Grain: [2]orb.Point{piece.Grain.From, piece.Grain.To}, Fold: foldOf(piece), Outline: outline,
 		})
 	}

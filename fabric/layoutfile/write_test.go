@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/layoutfile"
 	"ellwand/pieces"
 )
@@ -44,9 +45,9 @@ func apron() []pieces.Piece {
 	return []pieces.Piece{front, pocket, yoke}
 }
 
-func required(t *testing.T, cloth fabric.Cloth, lays ...fabric.Lay) []fabric.LayPlan {
+func required(t *testing.T, c cloth.Cloth, lays ...fabric.Lay) []fabric.LayPlan {
 	t.Helper()
-	got, err := fabric.Require(t.Context(), cloth, apron(), fabric.Options{Iterations: 20, Seed: 1, Workers: 1, Lays: lays})
+	got, err := fabric.Require(t.Context(), c, apron(), fabric.Options{Iterations: 20, Seed: 1, Workers: 1, Lays: lays})
 	require.NoError(t, err)
 	return got.Lays
 }
@@ -55,13 +56,13 @@ func required(t *testing.T, cloth fabric.Cloth, lays ...fabric.Lay) []fabric.Lay
 func TestWrite(t *testing.T) {
 	kept := schema(t)
 	written := 0
-	for name, cloth := range map[string]fabric.Cloth{
+	for name, c := range map[string]cloth.Cloth{
 		"plain":   {Name: "shell", Width: 1020, Selvedge: 10},
-		"striped": {Name: "shell", Width: 1020, Selvedge: 10, Repeat: fabric.Repeat{Along: 60, Across: 40, Centred: []string{"front"}, CentreLine: 15}},
-		"flawed":  {Name: "shell", Width: 1020, Selvedge: 10, Flaws: []fabric.Flaw{fabric.RoundFlaw("stain", orb.Point{200, 300}, 20), fabric.BandFlaw("faded edge", 0, 15)}},
-		"washed":  {Name: "shell", Width: 1020, Selvedge: 10, Nap: fabric.OneWay, Gap: 3, Tilt: 0.02, Shrinkage: fabric.Shrinkage{Warp: 0.05, Weft: 0.02, CutFirst: true}},
+		"striped": {Name: "shell", Width: 1020, Selvedge: 10, Repeat: cloth.Repeat{Along: 60, Across: 40, Centred: []string{"front"}, CentreLine: 15}},
+		"flawed":  {Name: "shell", Width: 1020, Selvedge: 10, Flaws: []cloth.Flaw{cloth.RoundFlaw("stain", orb.Point{200, 300}, 20), cloth.BandFlaw("faded edge", 0, 15)}},
+		"washed":  {Name: "shell", Width: 1020, Selvedge: 10, Nap: cloth.OneWay, Gap: 3, Tilt: 0.02, Shrinkage: cloth.Shrinkage{Warp: 0.05, Weft: 0.02, CutFirst: true}},
 	} {
-		for _, plan := range required(t, cloth) {
+		for _, plan := range required(t, c) {
 			if !plan.Possible() {
 				continue
 			}
@@ -117,7 +118,7 @@ func TestImpossiblePlansAreRefused(t *testing.T) {
 // does not know.
 func TestSchemaRefuses(t *testing.T) {
 	kept := schema(t)
-	plan := required(t, fabric.Cloth{Name: "shell", Width: 1020, Selvedge: 10}, fabric.Open)[0]
+	plan := required(t, cloth.Cloth{Name: "shell", Width: 1020, Selvedge: 10}, fabric.Open)[0]
 	for name, spoil := range map[string]func(map[string]any){
 		"a key too many": func(f map[string]any) { f["plys"] = 1 },
 		"no pieces":      func(f map[string]any) { delete(f, "pieces") },

@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 )
 
 // TestEdgeLines: which edges are folds, with and without a selvedge. Seen from
@@ -16,7 +17,7 @@ func TestEdgeLines(t *testing.T) {
 		fabric.SelvedgeIn: {false, true}, fabric.BothSelvedgesIn: {true, true}, fabric.InStretches: {false, true, false, false},
 	} {
 		for _, selvedge := range []float64{0, 10} {
-			plan := fabric.LayPlan{Cloth: fabric.Cloth{Width: 1000, Selvedge: selvedge}, Lay: lay, Plies: lay.Plies(), Width: 980, Length: 900, Buy: 1000,
+			plan := fabric.LayPlan{Cloth: cloth.Cloth{Width: 1000, Selvedge: selvedge}, Lay: lay, Plies: lay.Plies(), Width: 980, Length: 900, Buy: 1000,
 				Parts: []fabric.Part{{Length: 400}, {X: 400, Length: 500}}}
 			var got []bool
 			for _, edge := range EdgeLines(plan) {

@@ -7,13 +7,14 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 )
 
 // TestWordsOfEveryLay: each lay is drawn with its folds and selvedges named,
 // and says with which measures it is folded.
 func TestWordsOfEveryLay(t *testing.T) {
-	cloth := fabric.Cloth{Name: "linen", Width: 1220, Selvedge: 10, Step: 100}
+	goods := cloth.Cloth{Name: "linen", Width: 1220, Selvedge: 10, Step: 100}
 	fold := pieces.Rectangle("back", 200, 500)
 	fold.Fold = "left"
 	cape := pieces.Rectangle("cape", 700, 500)
@@ -31,7 +32,7 @@ func TestWordsOfEveryLay(t *testing.T) {
 		{fabric.InStretches, []pieces.Piece{fold, yoke}, []string{"cut across here, 50 cm", "Measure 50 cm along both selvedges", "fold, then selvedge nearest to you", "fold or selvedge"}},
 	} {
 		t.Run(c.lay.String(), func(t *testing.T) {
-			got, err := fabric.Require(t.Context(), cloth, c.all, fabric.Options{Iterations: 40, Seed: 1, Lays: []fabric.Lay{c.lay}})
+			got, err := fabric.Require(t.Context(), goods, c.all, fabric.Options{Iterations: 40, Seed: 1, Lays: []fabric.Lay{c.lay}})
 			require.NoError(t, err)
 			text := textOf(t, written(t, got.Lays[0], Options{Job: "Cape for Ilse Marlow"}))
 			for _, want := range append(c.want, "lay "+c.lay.String()) {

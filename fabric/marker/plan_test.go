@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
@@ -38,7 +39,7 @@ func placedPiece(name string, width, height, x, y, turn float64) fabric.Laid {
 // reckoned by hand.
 func openPlan() fabric.LayPlan {
 	plan := fabric.LayPlan{
-		Cloth: fabric.Cloth{Name: "linen", Width: 1020, Selvedge: 10, Step: 100},
+		Cloth: cloth.Cloth{Name: "linen", Width: 1020, Selvedge: 10, Step: 100},
 		Lay:   fabric.Open, Plies: 1, Width: 1000, Length: 1160, Buy: 1200, Bound: 1000, Density: 0.85,
 		Pieces: []fabric.Laid{
 			placedPiece("front", 400, 600, 0, 0, 270),
@@ -69,7 +70,7 @@ func foldedPlan() fabric.LayPlan {
 	pocket := placedPiece("pocket", 120, 140, 620, 30, 90)
 	pocket.Yields = 2
 	return fabric.LayPlan{
-		Cloth: fabric.Cloth{Name: "velvet", Width: 1020, Selvedge: 10, Step: 100, Nap: fabric.OneWay},
+		Cloth: cloth.Cloth{Name: "velvet", Width: 1020, Selvedge: 10, Step: 100, Nap: cloth.OneWay},
 		Lay:   fabric.FoldedAlong, Plies: 2, Width: 500, Length: 760, Buy: 800, Bound: 700, Density: 0.7,
 		Notes:  []string{"The length to buy is only 4 cm more than the lay takes."},
 		Pieces: []fabric.Laid{front, sleeve, pocket},
@@ -101,7 +102,7 @@ func required(t testing.TB) fabric.LayPlan {
 	sleeve.Cut, sleeve.Pair = 2, true
 	tab := pieces.Rectangle("tab", 20, 30)
 	tab.Cut = 8
-	got, err := fabric.Require(context.Background(), fabric.Cloth{Name: "shell", Width: 900, Selvedge: 10, Step: 100},
+	got, err := fabric.Require(context.Background(), cloth.Cloth{Name: "shell", Width: 900, Selvedge: 10, Step: 100},
 		[]pieces.Piece{sleeve, tab}, fabric.Options{Iterations: 3, Time: 300e6, Lays: []fabric.Lay{fabric.Open}})
 	require.NoError(t, err)
 	return got.Lays[0]

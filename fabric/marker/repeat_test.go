@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 )
 
 // TestLinesAcross by hand: selvedge 10 mm, cloth 1020 mm wide, a line of the
@@ -28,7 +29,7 @@ func TestLinesAcross(t *testing.T) {
 	} {
 		t.Run(c.lay.String(), func(t *testing.T) {
 			plan := openPlan()
-			plan.Cloth.Repeat = fabric.Repeat{Across: 80, CentreLine: 60}
+			plan.Cloth.Repeat = cloth.Repeat{Across: 80, CentreLine: 60}
 			plan.Lay, plan.Plies, plan.Width, plan.FoldedIn = c.lay, c.lay.Plies(), c.width, c.foldedIn
 			plan.Parts = []fabric.Part{{Length: plan.Length, Width: c.width, Plies: plan.Plies}}
 			if c.lay == fabric.SelvedgeIn {

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces/measure"
 )
 
@@ -117,9 +118,9 @@ func laying(plan fabric.LayPlan, options Options) []string {
 		"The solid line is the cutting line, the dashed line the seam line."}
 	out = append(out, matching(plan, options)...)
 	switch plan.Cloth.Nap {
-	case fabric.OneWay:
+	case cloth.OneWay:
 		out = append(out, "This cloth has one way: stroke it or look along it, and let every arrow along the warp point to the same end.")
-	case fabric.OneWayPerGarment:
+	case cloth.OneWayPerGarment:
 		out = append(out, "This cloth has a nap: all pieces of one garment point the same way. Keep the garments apart when you bundle them.")
 	}
 	switch plan.Lay {
@@ -189,7 +190,7 @@ func cautions(plan fabric.LayPlan, options Options) []string {
 }
 
 // washing says when the cloth is washed, before cutting or after.
-func washing(s fabric.Shrinkage) string {
+func washing(s cloth.Shrinkage) string {
 	switch {
 	case s.CutFirst:
 		return fmt.Sprintf("Do not wash the cloth before cutting. The pieces are drawn larger here by what it will lose, %.3g %% along and %.3g %% across: chalk round the marker printed at full size, not round pieces printed by themselves.", 100*s.Warp, 100*s.Weft)

@@ -17,6 +17,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
@@ -44,7 +45,7 @@ func longPlan(t testing.TB, count int) fabric.LayPlan {
 	outline, err := piece.CuttingOutline(0.05)
 	require.NoError(t, err)
 	problem := layout.Problem{Items: []layout.Item{{Outline: outline, Turns: []layout.Turn{{Degrees: 270}, {Degrees: 90}, {Degrees: 90, Mirrored: true}}}}}
-	plan := fabric.LayPlan{Cloth: fabric.Cloth{Name: "linen", Width: 1500, Selvedge: 10}, Lay: fabric.Open, Plies: 1, Width: 1480, Density: 0.7}
+	plan := fabric.LayPlan{Cloth: cloth.Cloth{Name: "linen", Width: 1500, Selvedge: 10}, Lay: fabric.Open, Plies: 1, Width: 1480, Density: 0.7}
 	const across, step = 9, 290.0
 	for i := range count {
 		at := layout.Placement{Turn: i % 3}

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces/measure"
 )
 
@@ -105,9 +106,9 @@ func (a Amount) additions() []addition {
 
 // beforeWetting is a length of the cloth as it is bought. One that is cut first
 // and washed later has its pieces enlarged already.
-func beforeWetting(cloth fabric.Cloth, length float64) float64 {
-	if cloth.Shrinkage.CutFirst {
+func beforeWetting(c cloth.Cloth, length float64) float64 {
+	if c.Shrinkage.CutFirst {
 		return length
 	}
-	return length / (1 - cloth.Shrinkage.Warp)
+	return length / (1 - c.Shrinkage.Warp)
 }

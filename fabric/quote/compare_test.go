@@ -7,13 +7,13 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces/measure"
 )
 
 func TestCompareSaysWhyADearerMetreIsTheCheaperDress(t *testing.T) {
 	at := func(name string, width float64, price Money) Offer {
-		return Offer{Name: name, Cloth: fabric.Cloth{Width: width, Step: 100}, Price: &Price{Money: price, Per: measure.Metre}}
+		return Offer{Name: name, Cloth: cloth.Cloth{Width: width, Step: 100}, Price: &Price{Money: price, Per: measure.Metre}}
 	}
 	short := at("End of bolt", 1400, 2000)
 	short.Price, short.Remnant = nil, &Remnant{Length: 1500, Price: 1500}
@@ -37,7 +37,7 @@ func TestCompareSaysWhyADearerMetreIsTheCheaperDress(t *testing.T) {
 }
 
 func TestRemnants(t *testing.T) {
-	offer := Offer{Name: "End of bolt", Cloth: fabric.Cloth{Width: 1400, Step: 100}, Price: &Price{Money: 2000, Per: measure.Metre},
+	offer := Offer{Name: "End of bolt", Cloth: cloth.Cloth{Width: 1400, Step: 100}, Price: &Price{Money: 2000, Per: measure.Metre},
 		Remnant: &Remnant{Length: 1650, Price: 1500}}
 	ranked := Compare([]Candidate{{Offer: offer, Found: Found{Taken: 1600, Bound: 1400}}}, Units{})
 	require.True(t, ranked[0].FromRemnant)
@@ -76,7 +76,7 @@ func TestCompareRanks(t *testing.T) {
 }
 
 func TestUnitsOfTheClient(t *testing.T) {
-	metric, imperial := fabric.Cloth{Step: 100}, fabric.Cloth{Step: eighth}
+	metric, imperial := cloth.Cloth{Step: 100}, cloth.Cloth{Step: eighth}
 	assert.Equal(t, "1.90 m", Units{}.Bought(metric, 1900))
 	assert.Equal(t, "1.95 m (2 1/8 yd)", Units{}.Bought(imperial, 17*eighth))
 	assert.Equal(t, "2 1/8 yd", Units{Inches: true}.Bought(imperial, 17*eighth))
@@ -87,13 +87,13 @@ func TestUnitsOfTheClient(t *testing.T) {
 // cloth has a flaw or a repeat: then only the lay of all together counts.
 func TestGarmentAfterGarmentTakesEvenCloth(t *testing.T) {
 	alone := []Found{{Taken: 500, Bound: 500}, {Taken: 500, Bound: 500}, {Taken: 500, Bound: 500}}
-	for want, cloth := range map[float64]fabric.Cloth{
+	for want, c := range map[float64]cloth.Cloth{
 		1500: {},
-		1800: {Flaws: []fabric.Flaw{fabric.BarFlaw("band", 1100, 1300)}},
-		1801: {Repeat: fabric.Repeat{Along: 90}},
+		1800: {Flaws: []cloth.Flaw{cloth.BarFlaw("band", 1100, 1300)}},
+		1801: {Repeat: cloth.Repeat{Along: 90}},
 	} {
-		cloth.Width, cloth.Step = 900, 1
-		offer := Offer{Cloth: cloth, Price: &Price{Money: 2000, Per: measure.Metre}}
+		c.Width, c.Step = 900, 1
+		offer := Offer{Cloth: c, Price: &Price{Money: 2000, Per: measure.Metre}}
 		together := max(want, 1800)
 		option := Compare([]Candidate{{Offer: offer, Found: Found{Taken: together, Bound: 1500}, Alone: alone}}, Units{})[0]
 		assert.InDelta(t, want, option.Amount.Taken, 1e-9)

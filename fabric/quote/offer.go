@@ -1,12 +1,14 @@
 package quote
 
-import "ellwand/fabric"
+import (
+	"ellwand/fabric/cloth"
+)
 
 // Offer is a cloth as a shop offers it.
 type Offer struct {
 	// Name tells the offers of one cloth apart: "Harbour Mills crepe".
 	Name  string
-	Cloth fabric.Cloth
+	Cloth cloth.Cloth
 	// Price of a length from the bolt; nil when there is only a remnant.
 	Price *Price
 	// Remnant is a piece at a fixed price that the shop also has; nil for

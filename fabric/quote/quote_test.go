@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
 )
@@ -27,12 +28,12 @@ func someShare(t *rapid.T, name string) Share {
 func someOffer(t *rapid.T) Offer {
 	return Offer{
 		Name: "offer",
-		Cloth: fabric.Cloth{Name: "shell", Width: rapid.Float64Range(700, 1800).Draw(t, "width"), Selvedge: 10,
+		Cloth: cloth.Cloth{Name: "shell", Width: rapid.Float64Range(700, 1800).Draw(t, "width"), Selvedge: 10,
 			Step:       rapid.SampledFrom([]float64{0, 50, 100, 250, eighth, 2 * eighth}).Draw(t, "step"),
 			Straighten: rapid.Float64Range(0, 50).Draw(t, "straighten"),
-			Shrinkage:  fabric.Shrinkage{Warp: rapid.Float64Range(0, 0.08).Draw(t, "shrinkage"), CutFirst: rapid.Bool().Draw(t, "cut first")},
+			Shrinkage:  cloth.Shrinkage{Warp: rapid.Float64Range(0, 0.08).Draw(t, "shrinkage"), CutFirst: rapid.Bool().Draw(t, "cut first")},
 			Minimum:    rapid.SampledFrom([]float64{0, 300, 914.4}).Draw(t, "minimum"),
-			Safety:     fabric.Safety{Share: rapid.Float64Range(0, 0.2).Draw(t, "safety"), Length: rapid.Float64Range(0, 200).Draw(t, "more")}},
+			Safety:     cloth.Safety{Share: rapid.Float64Range(0, 0.2).Draw(t, "safety"), Length: rapid.Float64Range(0, 200).Draw(t, "more")}},
 		Price: &Price{Money: someMoney(t, "price"), Per: rapid.SampledFrom([]measure.Unit{measure.Metre, measure.Yard}).Draw(t, "per")},
 	}
 }
@@ -100,7 +101,7 @@ func TestPartsSumToTheTotal(t *testing.T) {
 
 // A quote reckoned by hand, in three currencies.
 func TestQuoteByHand(t *testing.T) {
-	offer := Offer{Name: "crepe", Cloth: fabric.Cloth{Name: "shell", Width: 1400, Step: 100, Straighten: 30, Safety: fabric.Safety{Share: 0.05}},
+	offer := Offer{Name: "crepe", Cloth: cloth.Cloth{Name: "shell", Width: 1400, Step: 100, Straighten: 30, Safety: cloth.Safety{Share: 0.05}},
 		Price: &Price{Money: 1895, Per: measure.Metre}}
 	option := Compare([]Candidate{{Offer: offer, Found: Found{Lay: "open", Taken: 2030, Bound: 1800}}}, Units{})[0]
 	// 2030 + 30 + 5 % = 2163, so 2.20 m are bought: 41.69.
@@ -177,14 +178,14 @@ func TestTogetherIsNeverMore(t *testing.T) {
 
 // The amount is what the lay itself says is to be bought.
 func TestAmountAgreesWithTheLay(t *testing.T) {
-	for i, shrinkage := range []fabric.Shrinkage{{}, {Warp: 0.05, Weft: 0.02}, {Warp: 0.05, CutFirst: true}} {
-		cloth := fabric.Cloth{Name: "shell", Width: 900, Selvedge: 10, Step: 100, Straighten: 30, Shrinkage: shrinkage,
-			Safety: fabric.Safety{Share: 0.03, Length: 20}, Minimum: 1500 * float64(i)}
+	for i, shrinkage := range []cloth.Shrinkage{{}, {Warp: 0.05, Weft: 0.02}, {Warp: 0.05, CutFirst: true}} {
+		c := cloth.Cloth{Name: "shell", Width: 900, Selvedge: 10, Step: 100, Straighten: 30, Shrinkage: shrinkage,
+			Safety: cloth.Safety{Share: 0.03, Length: 20}, Minimum: 1500 * float64(i)}
 		pocket := pieces.Rectangle("pocket", 200, 310)
 		pocket.Cut, pocket.Cloth = 7, "shell"
-		need, err := fabric.Require(context.Background(), cloth, []pieces.Piece{pocket}, fabric.Options{Iterations: 20, Workers: 1, Lays: []fabric.Lay{fabric.Open}})
+		need, err := fabric.Require(context.Background(), c, []pieces.Piece{pocket}, fabric.Options{Iterations: 20, Workers: 1, Lays: []fabric.Lay{fabric.Open}})
 		require.NoError(t, err)
-		amount := AmountOf(Offer{Cloth: cloth}, FoundIn(need))
+		amount := AmountOf(Offer{Cloth: c}, FoundIn(need))
 		assert.InDelta(t, need.Buy, amount.Buy, 1e-6)
 		assert.InDelta(t, need.Lays[need.Chosen].Need, amount.Need(), 1e-6)
 	}

@@ -7,7 +7,7 @@ import (
 	"strconv"
 	"strings"
 
-	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces/measure"
 )
 
@@ -29,7 +29,7 @@ type ClothTable struct {
 // TableRow is a size or garment on one kind of nap, with a cell for each width.
 type TableRow struct {
 	Name  string
-	Nap   fabric.Nap
+	Nap   cloth.Nap
 	Cells []Cell
 }
 
@@ -69,7 +69,7 @@ func (c Cell) Text(inches bool) string {
 
 // NapText names the two kinds of row: "without nap", "with nap".
 func (r TableRow) NapText() string {
-	if r.Nap == fabric.EitherWay {
+	if r.Nap == cloth.EitherWay {
 		return "without nap"
 	}
 	return "with nap"
@@ -100,7 +100,7 @@ func (c ClothTable) Settle() {
 	}
 	for _, row := range c.Rows {
 		for _, other := range c.Rows {
-			if row.Name != other.Name || row.Nap != fabric.EitherWay || other.Nap == fabric.EitherWay {
+			if row.Name != other.Name || row.Nap != cloth.EitherWay || other.Nap == cloth.EitherWay {
 				continue
 			}
 			for i := range row.Cells {

@@ -8,18 +8,18 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/marker"
 )
 
-func cellOf(width float64, nap fabric.Nap, taken float64) Cell {
-	offer := Offer{Cloth: fabric.Cloth{Name: "shell", Width: width, Nap: nap, Step: 100}}
+func cellOf(width float64, nap cloth.Nap, taken float64) Cell {
+	offer := Offer{Cloth: cloth.Cloth{Name: "shell", Width: width, Nap: nap, Step: 100}}
 	return Cell{Offer: offer, Amount: AmountOf(offer, Found{Lay: "open", Taken: taken, Bound: 700, Density: 0.8})}
 }
 
 func sampleTable() Table {
 	plain := TableRow{Name: "size 12 | skirt", Cells: []Cell{cellOf(1150, 0, 1310), cellOf(1400, 0, 1320), {Offer: cellOf(1500, 0, 1).Offer, Impossible: "too narrow"}}}
-	napped := TableRow{Name: plain.Name, Nap: fabric.OneWay, Cells: []Cell{cellOf(1150, 1, 1250), cellOf(1400, 1, 1330), cellOf(1500, 1, 1100)}}
+	napped := TableRow{Name: plain.Name, Nap: cloth.OneWay, Cells: []Cell{cellOf(1150, 1, 1250), cellOf(1400, 1, 1330), cellOf(1500, 1, 1100)}}
 	return Table{Title: "Harbour skirt", Cloths: []ClothTable{{Cloth: "shell", Widths: []float64{1150, 1400, 1500}, Rows: []TableRow{plain, napped}}}}
 }
 

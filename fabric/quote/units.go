@@ -5,7 +5,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
-	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces/measure"
 )
 
@@ -38,15 +38,15 @@ func (u Units) Long(mm float64) string {
 // Bought prints a length to buy in the client's units, never less than it is.
 // When the shop sells by the other system, its own length follows in brackets:
 // "2 1/8 yd (1.90 m)".
-func (u Units) Bought(cloth fabric.Cloth, mm float64) string {
+func (u Units) Bought(c cloth.Cloth, mm float64) string {
 	metres := measure.RoundUp(measure.Length(mm), 10).Format(measure.Metre)
 	yards := measure.RoundUp(measure.Length(mm), eighth).Format(measure.Yard)
 	switch {
-	case u.Inches && SoldInYards(cloth):
+	case u.Inches && SoldInYards(c):
 		return yards
 	case u.Inches:
 		return yards + " (" + metres + ")"
-	case SoldInYards(cloth):
+	case SoldInYards(c):
 		return metres + " (" + yards + ")"
 	}
 	return metres
@@ -54,9 +54,9 @@ func (u Units) Bought(cloth fabric.Cloth, mm float64) string {
 
 // SoldInYards reports whether the shop's step is a number of eighths of a
 // yard.
-func SoldInYards(cloth fabric.Cloth) bool {
-	steps := cloth.Step / eighth
-	return cloth.Step > 0 && math.Abs(steps-math.Round(steps)) < 1e-6
+func SoldInYards(c cloth.Cloth) bool {
+	steps := c.Step / eighth
+	return c.Step > 0 && math.Abs(steps-math.Round(steps)) < 1e-6
 }
 
 // metricStep is what shops that count in metres round up to, mm
@@ -66,9 +66,9 @@ const metricStep = 100
 // InBothSystems gives a length to buy in both systems, mm: in that of the
 // shop's step it is what the shop sells; in the other, the need rounded up to
 // 10 cm or to 1/8 yd.
-func InBothSystems(cloth fabric.Cloth, need, buy float64) (metric, yards float64) {
-	need = math.Max(need, cloth.Minimum)
-	if SoldInYards(cloth) {
+func InBothSystems(c cloth.Cloth, need, buy float64) (metric, yards float64) {
+	need = math.Max(need, c.Minimum)
+	if SoldInYards(c) {
 		return float64(measure.RoundUp(measure.Length(need), metricStep)), buy
 	}
 	return buy, float64(measure.RoundUp(measure.Length(need), eighth))

@@ -5,7 +5,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
-	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 )
 
 // A purchase is rounded up in both systems, each by its own step.
@@ -21,12 +21,12 @@ func TestInBothSystems(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			cloth := fabric.Cloth{Step: tt.step}
+			c := cloth.Cloth{Step: tt.step}
 			buy := tt.metric
-			if SoldInYards(cloth) {
+			if SoldInYards(c) {
 				buy = tt.yd
 			}
-			metric, yards := InBothSystems(cloth, tt.length+cloth.Straighten, buy)
+			metric, yards := InBothSystems(c, tt.length+c.Straighten, buy)
 			assert.InDelta(t, tt.metric, metric, 1e-6)
 			assert.GreaterOrEqual(t, yards, tt.length)
 			assert.Less(t, yards, tt.length+914.4/4+1e-6)

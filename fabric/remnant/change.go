@@ -7,12 +7,13 @@ package remnant
 
 import (
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 )
 
 // Question is what is to be cut, and how.
 type Question struct {
-	Cloth fabric.Cloth
+	Cloth cloth.Cloth
 	// Length of the cloth that there is, mm.
 	Length float64
 	// Offcuts that lie in a row on the cloth, when it is several remnants.

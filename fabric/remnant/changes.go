@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 )
 
@@ -172,13 +173,13 @@ func naps(q Question) []Change {
 		garments[p.Garment] = true
 	}
 	perGarment := plain("nap", "let each garment have the nap its own way (their colours will differ a little)", func(q Question) (Question, bool) {
-		changes := q.Cloth.Nap == fabric.OneWay && len(garments) > 1
-		q.Cloth.Nap = fabric.OneWayPerGarment
+		changes := q.Cloth.Nap == cloth.OneWay && len(garments) > 1
+		q.Cloth.Nap = cloth.OneWayPerGarment
 		return q, changes
 	})
 	either := plain("nap", "let the pieces lie both ways of the nap (look at it in daylight first: it may show)", func(q Question) (Question, bool) {
-		changes := q.Cloth.Nap != fabric.EitherWay || len(q.Cloth.OneWayPieces) > 0
-		q.Cloth.Nap, q.Cloth.OneWayPieces = fabric.EitherWay, nil
+		changes := q.Cloth.Nap != cloth.EitherWay || len(q.Cloth.OneWayPieces) > 0
+		q.Cloth.Nap, q.Cloth.OneWayPieces = cloth.EitherWay, nil
 		return q, changes
 	})
 	return []Change{perGarment, either}

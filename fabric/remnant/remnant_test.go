@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/remnant"
 	"ellwand/pieces"
 )
@@ -46,9 +47,9 @@ func hemmed(p pieces.Piece, allowance float64) pieces.Piece {
 
 // The answers are known by hand: all pieces are rectangles on cloth of 1 m.
 func TestRemedies(t *testing.T) {
-	cloth := fabric.Cloth{Width: 1000}
-	napped := cloth
-	napped.Nap = fabric.OneWay
+	goods := cloth.Cloth{Width: 1000}
+	napped := goods
+	napped.Nap = cloth.OneWay
 	for _, c := range []struct {
 		name string
 		q    remnant.Question
@@ -56,25 +57,25 @@ func TestRemedies(t *testing.T) {
 		by   float64
 		text string
 	}{
-		{"open", remnant.Question{Cloth: cloth, Length: 500, Lays: []fabric.Lay{fabric.FoldedAlong},
+		{"open", remnant.Question{Cloth: goods, Length: 500, Lays: []fabric.Lay{fabric.FoldedAlong},
 			Pieces: []pieces.Piece{rectangle("a", 1000, 500, 1)}}, "open", 0, "lay it open instead of folded"},
 		// 2 x (470 + 2 x 15) = 1000 fits with 10 mm: 2 x 490 on 490.
-		{"seam allowance", remnant.Question{Cloth: cloth, Length: 490,
+		{"seam allowance", remnant.Question{Cloth: goods, Length: 490,
 			Pieces: []pieces.Piece{withAllowance(rectangle("a", 470, 470, 2), 15)}}, "seam allowance", 0, "lower every seam allowance that is wider to 1 cm (the hems stay)"},
 		// 450 + 50 of hem on 485: 15 less.
-		{"hem", remnant.Question{Cloth: cloth, Length: 485,
+		{"hem", remnant.Question{Cloth: goods, Length: 485,
 			Pieces: []pieces.Piece{hemmed(rectangle("a", 500, 450, 2), 50)}}, "hem", 15, "turn up 1.5 cm less of hem (never under 2 cm)"},
-		{"cross grain", remnant.Question{Cloth: cloth, Length: 600,
+		{"cross grain", remnant.Question{Cloth: goods, Length: 600,
 			Pieces: []pieces.Piece{rectangle("body", 1000, 500, 1), rectangle("band", 100, 900, 1)}}, "cross grain", 0, "put the band on the cross grain"},
 		// The band is 1200 along the warp; two halves of 610 x 300 lie beside the
 		// body of 400.
-		{"pieced band", remnant.Question{Cloth: cloth, Length: 620,
+		{"pieced band", remnant.Question{Cloth: goods, Length: 620,
 			Pieces: []pieces.Piece{rectangle("body", 400, 600, 1), crosswise(rectangle("band", 1200, 300, 1))}}, "join", 0, "piece the band: cut it in two with a seam across its middle"},
 		// Three of 610 x 300 take 900; their halves of 315 x 300, with a seam of
 		// 10 mm, lie three beside each other in two rows.
-		{"seam instead of the fold", remnant.Question{Cloth: cloth, Length: 600,
+		{"seam instead of the fold", remnant.Question{Cloth: goods, Length: 600,
 			Pieces: []pieces.Piece{onFold(rectangle("back", 305, 300, 3))}}, "join", 0, "cut the back in two halves with a seam instead of the fold"},
-		{"facing", remnant.Question{Cloth: cloth, Length: 500,
+		{"facing", remnant.Question{Cloth: goods, Length: 500,
 			Pieces: []pieces.Piece{rectangle("body", 1000, 500, 1), ofKind(pieces.Facing, rectangle("hem band", 200, 200, 1))}}, "facing", 0, "cut the hem band from another cloth"},
 		// Two right-angled triangles make the whole cloth, one of them turned.
 		{"nap", remnant.Question{Cloth: napped, Length: 500,
@@ -117,7 +118,7 @@ func triangle(name string, width, height float64, cut int) pieces.Piece {
 
 // TestNothingHelps: a cloth of half the area is not made enough by a seam.
 func TestNothingHelps(t *testing.T) {
-	q := remnant.Question{Cloth: fabric.Cloth{Width: 1000}, Length: 400, Pieces: []pieces.Piece{rectangle("a", 900, 800, 1)}}
+	q := remnant.Question{Cloth: cloth.Cloth{Width: 1000}, Length: 400, Pieces: []pieces.Piece{rectangle("a", 900, 800, 1)}}
 	got, err := remnant.Search(context.Background(), q, remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil), remnant.Options{Time: time.Second})
 	require.NoError(t, err)
 	assert.Empty(t, got)
@@ -134,7 +135,7 @@ func TestBisection(t *testing.T) {
 		},
 		Say: func(by float64, length func(float64) string) string { return "shorten the panel by " + length(by) },
 	}
-	q := remnant.Question{Cloth: fabric.Cloth{Width: 1000}, Length: 728, Pieces: []pieces.Piece{rectangle("panel", 500, 800, 2)}}
+	q := remnant.Question{Cloth: cloth.Cloth{Width: 1000}, Length: 728, Pieces: []pieces.Piece{rectangle("panel", 500, 800, 2)}}
 	got, err := remnant.Search(context.Background(), q, []remnant.Change{shorten}, remnant.Options{Time: 4 * time.Second})
 	require.NoError(t, err)
 	require.Len(t, got, 1)
@@ -152,7 +153,7 @@ func TestBisection(t *testing.T) {
 func TestTwoChanges(t *testing.T) {
 	panel := withAllowance(rectangle("panel", 470, 435, 2), 15)
 	panel = hemmed(panel, 50) // 435 + 15 + 50 = 500 long
-	q := remnant.Question{Cloth: fabric.Cloth{Width: 980}, Length: 480, Pieces: []pieces.Piece{panel}, Lays: []fabric.Lay{fabric.Open}}
+	q := remnant.Question{Cloth: cloth.Cloth{Width: 980}, Length: 480, Pieces: []pieces.Piece{panel}, Lays: []fabric.Lay{fabric.Open}}
 	changes := remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil)
 	got, err := remnant.Search(context.Background(), q, changes, remnant.Options{Time: 4 * time.Second, Seed: 1})
 	require.NoError(t, err)
@@ -167,7 +168,7 @@ func TestTwoChanges(t *testing.T) {
 // TestRemediesOnOffcuts: on two remnants of 500 x 500 mm with 15 mm of seam two
 // panels stick out by 5 mm on each; the way out shows both remnants.
 func TestRemediesOnOffcuts(t *testing.T) {
-	row, err := fabric.Together(fabric.Cloth{}, []fabric.Offcut{{Length: 500, Width: 500}, {Name: "the end", Length: 500, Width: 500}})
+	row, err := fabric.Together(cloth.Cloth{}, []fabric.Offcut{{Length: 500, Width: 500}, {Name: "the end", Length: 500, Width: 500}})
 	require.NoError(t, err)
 	q := remnant.Question{Cloth: row.Cloth, Length: row.Length, Offcuts: row.Offcuts,
 		Pieces: []pieces.Piece{withAllowance(rectangle("panel", 475, 475, 2), 15)}, Lays: []fabric.Lay{fabric.Open}}

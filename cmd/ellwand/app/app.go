@@ -16,6 +16,7 @@ import (
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/nest"
 )
 
@@ -36,7 +37,7 @@ type Search struct {
 // two goroutines at once.
 type Watch struct {
 	// Found is told each better layout of a lay.
-	Found func(cloth fabric.Cloth, lay fabric.Lay, progress nest.Progress)
+	Found func(c cloth.Cloth, lay fabric.Lay, progress nest.Progress)
 	// Counted is told how many of several searches are over.
 	Counted func(over, all int, elapsed time.Duration)
 	// Trying is told what is tried next to make a remnant enough, in words.
@@ -54,9 +55,9 @@ func ReadJob(path string) (*job.Work, error) {
 
 // clothError says which cloth an error is about, and sets apart those that are
 // the program's own fault.
-func clothError(work *job.Work, cloth fabric.Cloth, err error) error {
+func clothError(work *job.Work, c cloth.Cloth, err error) error {
 	if errors.Is(err, fabric.ErrInternal) {
 		err = failure.Of(err)
 	}
-	return fmt.Errorf("%s: cloth %q, %s wide: %w", work.File, cloth.Name, work.Format(cloth.Width), err)
+	return fmt.Errorf("%s: cloth %q, %s wide: %w", work.File, c.Name, work.Format(c.Width), err)
 }

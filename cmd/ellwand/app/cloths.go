@@ -4,14 +4,14 @@ import (
 	"fmt"
 
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces/measure"
 )
 
 // Cloths gives the cloths of a job in the widths asked: those of the job, or
 // the given ones in place of them.
-func Cloths(work *job.Work, widths []float64) ([]fabric.Cloth, error) {
-	var out []fabric.Cloth
+func Cloths(work *job.Work, widths []float64) ([]cloth.Cloth, error) {
+	var out []cloth.Cloth
 	for _, offer := range work.Cloths {
 		more, err := clothIn(work, offer, widths)
 		if err != nil {
@@ -23,30 +23,30 @@ func Cloths(work *job.Work, widths []float64) ([]fabric.Cloth, error) {
 }
 
 // clothIn gives one cloth in the widths asked, or in its own.
-func clothIn(work *job.Work, offer job.Offer, widths []float64) ([]fabric.Cloth, error) {
+func clothIn(work *job.Work, offer job.Offer, widths []float64) ([]cloth.Cloth, error) {
 	if len(widths) == 0 {
 		widths = offer.Widths
 	}
-	var out []fabric.Cloth
+	var out []cloth.Cloth
 	for _, width := range widths {
-		cloth := offer.Cloth
-		cloth.Width = width
-		if width <= 2*cloth.Selvedge {
+		c := offer.Cloth
+		c.Width = width
+		if width <= 2*c.Selvedge {
 			return nil, fmt.Errorf("cloth %q: a width of %s leaves nothing between selvedges of %s; give the width from edge to edge",
-				cloth.Name, measure.Length(width).Format(work.Unit), measure.Length(cloth.Selvedge).Format(work.Unit))
+				c.Name, measure.Length(width).Format(work.Unit), measure.Length(c.Selvedge).Format(work.Unit))
 		}
-		out = append(out, cloth)
+		out = append(out, c)
 	}
 	return out, nil
 }
 
 // OneWidthEach gives each cloth of a job its one width: its first; or the
 // width given for all; or of as many widths as cloths, its own.
-func OneWidthEach(work *job.Work, widths []float64) ([]fabric.Cloth, error) {
+func OneWidthEach(work *job.Work, widths []float64) ([]cloth.Cloth, error) {
 	if len(widths) > 1 && len(widths) != len(work.Cloths) {
 		return nil, refuse(ArgumentWidths, " names %d widths, but the job has %d cloths; give one width for all, or one for each", len(widths), len(work.Cloths))
 	}
-	var out []fabric.Cloth
+	var out []cloth.Cloth
 	for i, offer := range work.Cloths {
 		width := offer.Widths[0]
 		switch len(widths) {
@@ -56,11 +56,11 @@ func OneWidthEach(work *job.Work, widths []float64) ([]fabric.Cloth, error) {
 		default:
 			width = widths[i]
 		}
-		cloth, err := clothIn(work, offer, []float64{width})
+		c, err := clothIn(work, offer, []float64{width})
 		if err != nil {
 			return nil, err
 		}
-		out = append(out, cloth...)
+		out = append(out, c...)
 	}
 	return out, nil
 }

@@ -2,25 +2,25 @@ package app
 
 import (
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
+	"ellwand/fabric/purchase"
 	"ellwand/pieces/measure"
 )
 
 // Converted is a known amount of cloth in another width.
 type Converted struct {
-	Request fabric.ConversionRequest
-	fabric.Conversion
+	Request purchase.ConversionRequest
+	purchase.Conversion
 	// Buy is the length rounded up to what the shop sells, mm.
 	Buy float64
 }
 
 // Convert says how much cloth of another width to buy. Step is what the shop
 // rounds up to, mm; 0 takes the usual one of those who count in the unit.
-func Convert(request fabric.ConversionRequest, unit measure.Unit, step float64) (Converted, error) {
+func Convert(request purchase.ConversionRequest, unit measure.Unit, step float64) (Converted, error) {
 	if step == 0 {
 		step = job.UsualStep(unit)
 	}
-	found, err := fabric.Convert(request)
+	found, err := purchase.Convert(request)
 	if err != nil {
 		return Converted{}, err
 	}

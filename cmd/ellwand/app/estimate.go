@@ -7,6 +7,7 @@ import (
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/nest"
 )
 
@@ -21,7 +22,7 @@ type Estimated struct {
 // widths is laid from the narrowest on, and what was found on a narrower one is
 // where the next begins, so that no width takes more than a narrower one in the
 // same lay.
-func Estimate(ctx context.Context, work *job.Work, cloths []fabric.Cloth, search Search, watch Watch) ([]Estimated, error) {
+func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search Search, watch Watch) ([]Estimated, error) {
 	order := make([]int, len(cloths))
 	for i := range order {
 		order[i] = i
@@ -45,22 +46,22 @@ func Estimate(ctx context.Context, work *job.Work, cloths []fabric.Cloth, search
 
 // layOn finds the lays of one cloth, all or those named. Known plans, of a
 // narrower width for instance, are where the searches start.
-func layOn(ctx context.Context, work *job.Work, cloth fabric.Cloth, search Search, watch Watch, known []fabric.LayPlan, lays ...fabric.Lay) (Estimated, error) {
+func layOn(ctx context.Context, work *job.Work, c cloth.Cloth, search Search, watch Watch, known []fabric.LayPlan, lays ...fabric.Lay) (Estimated, error) {
 	options := fabric.Options{
 		Time: search.Time, Iterations: search.Passes, Seed: search.Seed, Workers: search.Workers,
-		Lays: lays, Known: known, Progress: watch.on(cloth),
+		Lays: lays, Known: known, Progress: watch.on(c),
 	}
-	need, err := fabric.Require(ctx, cloth, work.PiecesOf(cloth.Name), options)
+	need, err := fabric.Require(ctx, c, work.PiecesOf(c.Name), options)
 	if err != nil {
-		return Estimated{}, clothError(work, cloth, err)
+		return Estimated{}, clothError(work, c, err)
 	}
 	return Estimated{Requirement: need, EndedEarly: ctx.Err() != nil}, nil
 }
 
 // on tells of the layouts on one cloth.
-func (w Watch) on(cloth fabric.Cloth) func(fabric.Lay, nest.Progress) {
+func (w Watch) on(c cloth.Cloth) func(fabric.Lay, nest.Progress) {
 	if w.Found == nil {
 		return nil
 	}
-	return func(lay fabric.Lay, progress nest.Progress) { w.Found(cloth, lay, progress) }
+	return func(lay fabric.Lay, progress nest.Progress) { w.Found(c, lay, progress) }
 }

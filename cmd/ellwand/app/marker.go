@@ -7,6 +7,7 @@ import (
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 )
 
 // Planned is the lay of a cloth that is drawn.
@@ -21,14 +22,14 @@ type Planned struct {
 
 // Plan lays the pieces of a cloth in the lay that is asked for, or when that is
 // nil in the one that needs least.
-func Plan(ctx context.Context, work *job.Work, cloth fabric.Cloth, lay *fabric.Lay, search Search, watch Watch) (Planned, error) {
-	found, err := layOn(ctx, work, cloth, search, watch, nil, neededFor(lay)...)
+func Plan(ctx context.Context, work *job.Work, c cloth.Cloth, lay *fabric.Lay, search Search, watch Watch) (Planned, error) {
+	found, err := layOn(ctx, work, c, search, watch, nil, neededFor(lay)...)
 	if err != nil {
 		return Planned{}, err
 	}
 	plan, err := planOf(found.Requirement, lay)
 	if err != nil {
-		return Planned{}, clothError(work, cloth, err)
+		return Planned{}, clothError(work, c, err)
 	}
 	out := Planned{LayPlan: plan, Need: found.Requirement, EndedEarly: found.EndedEarly}
 	if lay != nil {

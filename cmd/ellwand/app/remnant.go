@@ -8,13 +8,14 @@ import (
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/remnant"
 )
 
 // PieceOfCloth is a cloth that is there already, or several remnants of it that
 // are asked about together.
 type PieceOfCloth struct {
-	Cloth  fabric.Cloth
+	Cloth  cloth.Cloth
 	Length float64
 	// Offcuts are the remnants, and Row where each lies in the row that they are
 	// laid on as; both empty for a single one.

@@ -12,6 +12,7 @@ import (
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/words/reason"
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
 )
@@ -25,7 +26,7 @@ type Budget struct {
 
 // problem is some pieces on a cloth, to be laid in every way that they allow.
 type problem struct {
-	cloth fabric.Cloth
+	cloth cloth.Cloth
 	all   []pieces.Piece
 	// known plans are where the search starts; they are no part of what is
 	// asked.
@@ -34,9 +35,9 @@ type problem struct {
 
 // problemOf states which pieces go on a cloth. Its name plays no part in the
 // lay, so that equal cloths are laid once.
-func problemOf(cloth fabric.Cloth, all []pieces.Piece) problem {
-	cloth.Name = ""
-	return problem{cloth: cloth, all: all}
+func problemOf(c cloth.Cloth, all []pieces.Piece) problem {
+	c.Name = ""
+	return problem{cloth: c, all: all}
 }
 
 // answer is the shortest lay of a problem, or why there is none.

@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/app/store"
-	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
 )
@@ -17,7 +17,7 @@ import (
 func aProblem() problem {
 	pocket := pieces.Rectangle("pocket", 200, 310)
 	pocket.Cut = 5
-	return problem{cloth: fabric.Cloth{Width: 900, Selvedge: 10, Step: 100}, all: []pieces.Piece{pocket}}
+	return problem{cloth: cloth.Cloth{Width: 900, Selvedge: 10, Step: 100}, all: []pieces.Piece{pocket}}
 }
 
 // A better answer that is kept is never made worse, a worse one is improved,

@@ -4,7 +4,7 @@ import (
 	"context"
 
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
 )
 
@@ -92,23 +92,23 @@ func TableOf(rows TableRows, widths []float64) (*TableAsked, error) {
 }
 
 // add a cloth in several widths.
-func (t *TableAsked) add(name string, cloths []fabric.Cloth, rows []tableRow) {
+func (t *TableAsked) add(name string, cloths []cloth.Cloth, rows []tableRow) {
 	part := quote.ClothTable{Cloth: name}
-	for _, cloth := range cloths {
-		part.Widths = append(part.Widths, cloth.Width)
+	for _, c := range cloths {
+		part.Widths = append(part.Widths, c.Width)
 	}
 	for _, row := range rows {
 		all := piecesOn(row.made, name)
 		if len(all) == 0 {
 			continue
 		}
-		for _, nap := range []fabric.Nap{fabric.EitherWay, fabric.OneWay} {
+		for _, nap := range []cloth.Nap{cloth.EitherWay, cloth.OneWay} {
 			line := quote.TableRow{Name: row.name, Nap: nap, Cells: make([]quote.Cell, len(cloths))}
-			for i, cloth := range cloths {
+			for i, c := range cloths {
 				// The flaws of one bolt are not on an envelope.
-				cloth.Nap, cloth.Flaws = nap, nil
-				line.Cells[i].Offer.Cloth = cloth
-				t.cells = append(t.cells, openCell{&line.Cells[i], problemOf(cloth, all)})
+				c.Nap, c.Flaws = nap, nil
+				line.Cells[i].Offer.Cloth = c
+				t.cells = append(t.cells, openCell{&line.Cells[i], problemOf(c, all)})
 			}
 			part.Rows = append(part.Rows, line)
 		}

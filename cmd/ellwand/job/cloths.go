@@ -1,7 +1,7 @@
 package job
 
 import (
-	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces/measure"
 )
 
@@ -18,7 +18,7 @@ func UsualStep(unit measure.Unit) float64 {
 }
 
 // naps in the words of the job file.
-var naps = []fabric.Nap{fabric.EitherWay, fabric.OneWay, fabric.OneWayPerGarment}
+var naps = []cloth.Nap{cloth.EitherWay, cloth.OneWay, cloth.OneWayPerGarment}
 
 func (r *resolver) cloths() {
 	if len(r.file.Cloths) == 0 {
@@ -40,42 +40,42 @@ func (r *resolver) cloths() {
 	}
 }
 
-func (r *resolver) cloth(path string, cloth Cloth) Offer {
-	name := "cloth " + quoted(cloth.Name)
-	offer := Offer{Cloth: fabric.Cloth{
-		Name:     string(cloth.Name),
+func (r *resolver) cloth(path string, c Cloth) Offer {
+	name := "cloth " + quoted(c.Name)
+	offer := Offer{Cloth: cloth.Cloth{
+		Name:     string(c.Name),
 		Selvedge: usualSelvedge,
-		Nap:      naps[r.choose(path+".nap", name+": the nap", string(cloth.Nap), napNames())],
+		Nap:      naps[r.choose(path+".nap", name+": the nap", string(c.Nap), napNames())],
 		Step:     UsualStep(r.work.Unit),
 		Inches:   r.work.InInches(),
 	}}
-	if cloth.Selvedge != "" {
-		offer.Cloth.Selvedge, _ = r.length(path+".selvedge", name+": the selvedge", cloth.Selvedge)
+	if c.Selvedge != "" {
+		offer.Cloth.Selvedge, _ = r.length(path+".selvedge", name+": the selvedge", c.Selvedge)
 	}
-	if cloth.Step != "" {
-		offer.Cloth.Step, _ = r.positive(path+".step", name+": the step", cloth.Step)
+	if c.Step != "" {
+		offer.Cloth.Step, _ = r.positive(path+".step", name+": the step", c.Step)
 	}
-	if cloth.Straighten != "" {
-		offer.Cloth.Straighten, _ = r.length(path+".straighten", name+": the straightening", cloth.Straighten)
+	if c.Straighten != "" {
+		offer.Cloth.Straighten, _ = r.length(path+".straighten", name+": the straightening", c.Straighten)
 	}
-	r.handling(path, name, cloth, &offer.Cloth)
-	if cloth.Length != "" {
-		offer.Length, _ = r.positive(path+".length", name+": the length", cloth.Length)
+	r.handling(path, name, c, &offer.Cloth)
+	if c.Length != "" {
+		offer.Length, _ = r.positive(path+".length", name+": the length", c.Length)
 	}
 	switch {
-	case len(cloth.Remnants) > 0:
-		r.remnants(path+".remnants", name, cloth, &offer)
-	case cloth.Width != "" && len(cloth.Widths) > 0:
+	case len(c.Remnants) > 0:
+		r.remnants(path+".remnants", name, c, &offer)
+	case c.Width != "" && len(c.Widths) > 0:
 		r.fault(path+".widths", "%s has both width and widths; keep one of them", name)
-	case len(cloth.Widths) > 0:
-		for i, width := range cloth.Widths {
+	case len(c.Widths) > 0:
+		for i, width := range c.Widths {
 			r.width(&offer, entry(path+".widths", i), name, width)
 		}
-	case cloth.Width == "" && len(cloth.Offers) > 0: // each offer has its own
+	case c.Width == "" && len(c.Offers) > 0: // each offer has its own
 	default:
-		r.width(&offer, path+".width", name, cloth.Width)
+		r.width(&offer, path+".width", name, c.Width)
 	}
-	r.offers(path, cloth, &offer)
+	r.offers(path, c, &offer)
 	if len(offer.Widths) == 0 {
 		offer.Widths = offeredWidths(offer.Offers)
 	}

@@ -7,6 +7,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 )
 
 // Shrinkage is what a cloth loses in its first wash.
@@ -90,43 +91,43 @@ func (r *resolver) remnants(path, name string, cloth Cloth, offer *Offer) {
 
 // handling reads what is said of a cloth beside its size: gap, tilt, sides,
 // shrinkage, repeat and flaws.
-func (r *resolver) handling(path, name string, cloth Cloth, out *fabric.Cloth) {
-	if cloth.Gap != "" {
-		out.Gap, _ = r.length(path+".gap", name+": the gap between pieces", cloth.Gap)
+func (r *resolver) handling(path, name string, c Cloth, out *cloth.Cloth) {
+	if c.Gap != "" {
+		out.Gap, _ = r.length(path+".gap", name+": the gap between pieces", c.Gap)
 	}
-	out.Tilt = r.percent(path+".tilt", name+": the tilt", cloth.Tilt, 5, "1 to 3 % is tolerated on cheap goods")
-	out.Alike = r.yes(path+".alike_both_sides", name+": alike_both_sides", cloth.Alike)
-	out.OneWayPieces = texts(cloth.OneWayPieces)
-	if s := cloth.Shrinkage; s != nil {
+	out.Tilt = r.percent(path+".tilt", name+": the tilt", c.Tilt, 5, "1 to 3 % is tolerated on cheap goods")
+	out.Alike = r.yes(path+".alike_both_sides", name+": alike_both_sides", c.Alike)
+	out.OneWayPieces = texts(c.OneWayPieces)
+	if s := c.Shrinkage; s != nil {
 		out.Shrinkage = r.shrinkage(path+".shrinkage", name, *s)
 	}
-	if p := cloth.Repeat; p != nil {
+	if p := c.Repeat; p != nil {
 		out.Repeat = r.repeat(path+".repeat", name, *p)
 	}
-	for i, flaw := range cloth.Flaws {
+	for i, flaw := range c.Flaws {
 		if f, ok := r.flaw(entry(path+".flaws", i), name, flaw); ok {
 			out.Flaws = append(out.Flaws, f)
 		}
 	}
 }
 
-func (r *resolver) shrinkage(path, name string, s Shrinkage) fabric.Shrinkage {
+func (r *resolver) shrinkage(path, name string, s Shrinkage) cloth.Shrinkage {
 	const usual = "0 to 8 % is usual"
-	return fabric.Shrinkage{
+	return cloth.Shrinkage{
 		Warp:     r.percent(path+".warp", name+": the shrinkage of the warp", s.Warp, 30, usual),
 		Weft:     r.percent(path+".weft", name+": the shrinkage of the weft", s.Weft, 30, usual),
 		CutFirst: r.yes(path+".cut_first", name+": cut_first", s.CutFirst),
 	}
 }
 
-func (r *resolver) repeat(path, name string, p Repeat) fabric.Repeat {
+func (r *resolver) repeat(path, name string, p Repeat) cloth.Repeat {
 	if p.Along == "" && p.Across == "" {
 		r.fault(path, "%s has a repeat without a length; add along: (stripes across the cloth), across: (stripes along it), or both", name)
 	}
 	if p.CentreLine == "" && len(p.Centre) > 0 {
 		r.fault(path, "%s: on which line is the centre to lie? Add centre_line: its distance from the edge of the selvedge", name)
 	}
-	out := fabric.Repeat{
+	out := cloth.Repeat{
 		Along:   r.optional(path+".along", name+": the repeat along", p.Along),
 		Across:  r.optional(path+".across", name+": the repeat across", p.Across),
 		Matches: texts(p.Match), Centred: texts(p.Centre),
@@ -137,15 +138,15 @@ func (r *resolver) repeat(path, name string, p Repeat) fabric.Repeat {
 	return out
 }
 
-func (r *resolver) flaw(path, name string, f Flaw) (fabric.Flaw, bool) {
+func (r *resolver) flaw(path, name string, f Flaw) (cloth.Flaw, bool) {
 	what := name + ": flaw " + quoted(f.Name)
 	before := len(r.faults.List)
-	out := fabric.Flaw{}
+	out := cloth.Flaw{}
 	switch {
 	case len(f.At) > 0 || f.Radius != "":
 		centre := r.point(path+".at", what+": the centre", f.At)
 		radius, _ := r.positive(path+".radius", what+": the radius", f.Radius)
-		out = fabric.RoundFlaw(string(f.Name), centre, radius)
+		out = cloth.RoundFlaw(string(f.Name), centre, radius)
 	case len(f.Outline) > 0:
 		for i, corner := range f.Outline {
 			out.Outline = append(out.Outline, r.point(entry(path+".outline", i), what+": a corner", corner))
@@ -153,13 +154,13 @@ func (r *resolver) flaw(path, name string, f Flaw) (fabric.Flaw, bool) {
 		out.Name = string(f.Name)
 	case len(f.Along) > 0 && len(f.Across) > 0:
 		x, y := r.span(path+".along", what, f.Along), r.span(path+".across", what, f.Across)
-		out = fabric.Flaw{Name: string(f.Name), Outline: orb.Ring{{x[0], y[0]}, {x[1], y[0]}, {x[1], y[1]}, {x[0], y[1]}, {x[0], y[0]}}}
+		out = cloth.Flaw{Name: string(f.Name), Outline: orb.Ring{{x[0], y[0]}, {x[1], y[0]}, {x[1], y[1]}, {x[0], y[1]}, {x[0], y[0]}}}
 	case len(f.Along) > 0:
 		x := r.span(path+".along", what, f.Along)
-		out = fabric.BarFlaw(string(f.Name), x[0], x[1])
+		out = cloth.BarFlaw(string(f.Name), x[0], x[1])
 	case len(f.Across) > 0:
 		y := r.span(path+".across", what, f.Across)
-		out = fabric.BandFlaw(string(f.Name), y[0], y[1])
+		out = cloth.BandFlaw(string(f.Name), y[0], y[1])
 	default:
 		r.fault(path, "%s has no place; give at: [along, across] and radius:, or along: [from, to], across: [from, to], or an outline:", what)
 	}

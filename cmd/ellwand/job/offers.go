@@ -5,7 +5,7 @@ import (
 	"slices"
 	"strings"
 
-	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
 	"ellwand/pieces/measure"
 )
@@ -83,15 +83,15 @@ func (r *resolver) price(path, what string, text Text) *quote.Price {
 }
 
 // safety parses a percentage or a length.
-func (r *resolver) safety(path, name string, text Text) fabric.Safety {
+func (r *resolver) safety(path, name string, text Text) cloth.Safety {
 	switch {
 	case text == "":
-		return fabric.Safety{}
+		return cloth.Safety{}
 	case strings.Contains(string(text), "%"):
-		return fabric.Safety{Share: r.share(path, name+": the safety", text).Fraction()}
+		return cloth.Safety{Share: r.share(path, name+": the safety", text).Fraction()}
 	}
 	length, _ := r.length(path, name+": the safety (a percentage such as 5 %, or a length)", Measure(text))
-	return fabric.Safety{Length: length}
+	return cloth.Safety{Length: length}
 }
 
 // offers of a cloth: those it lists, or its own price in each of its widths.

@@ -7,7 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
 	"ellwand/pieces/measure"
 )
@@ -65,10 +65,10 @@ func TestPricedJob(t *testing.T) {
 	offers := work.Cloths[0].Offers
 	require.Len(t, offers, 2)
 	assert.Equal(t, quote.Offer{Name: "Crepe", Price: &quote.Price{Money: 2450, Per: measure.Metre},
-		Cloth: fabric.Cloth{Name: "shell", Width: 1500, Selvedge: 10, Nap: fabric.OneWay, Step: 100, Minimum: 500, Safety: fabric.Safety{Share: 0.05}, Shrinkage: fabric.Shrinkage{Warp: 0.03}}}, offers[0])
+		Cloth: cloth.Cloth{Name: "shell", Width: 1500, Selvedge: 10, Nap: cloth.OneWay, Step: 100, Minimum: 500, Safety: cloth.Safety{Share: 0.05}, Shrinkage: cloth.Shrinkage{Warp: 0.03}}}, offers[0])
 	assert.Equal(t, &quote.Price{Money: 1800, Per: measure.Yard}, offers[1].Price)
 	assert.Equal(t, &quote.Remnant{Length: 2400, Price: 3000}, offers[1].Remnant)
-	assert.Equal(t, fabric.EitherWay, offers[1].Cloth.Nap)
+	assert.Equal(t, cloth.EitherWay, offers[1].Cloth.Nap)
 	assert.InDelta(t, 54*25.4, offers[1].Cloth.Width, 1e-9)
 	assert.Equal(t, []float64{1500, 54 * 25.4}, work.Cloths[0].Widths)
 

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft"
 	"ellwand/draft/construct"
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
@@ -66,7 +67,7 @@ type Derived map[draft.Measurement]construct.Sentence
 
 // Offer is a cloth in the widths to consider. Cloth.Width is not set.
 type Offer struct {
-	Cloth  fabric.Cloth
+	Cloth  cloth.Cloth
 	Widths []float64 // full widths, mm; at least one
 	// Length of the cloth that is there already, mm; 0 when it is to be
 	// bought.

@@ -6,7 +6,7 @@ import (
 	"strings"
 
 	"ellwand/cmd/ellwand/app"
-	"ellwand/fabric"
+	"ellwand/fabric/purchase"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/source"
 )
@@ -28,7 +28,7 @@ func Conversion(w io.Writer, found app.Converted, unit measure.Unit) {
 	} else {
 		fmt.Fprintf(w, "By equal area")
 		if request.From != request.To {
-			fmt.Fprintf(w, " and %.0f %% more", 100*fabric.AreaMargin)
+			fmt.Fprintf(w, " and %.0f %% more", 100*purchase.AreaMargin)
 		}
 		fmt.Fprintf(w, ", since %s: %s", found.Uncovered, long(found.Length-found.Added))
 	}

@@ -9,6 +9,7 @@ import (
 	"ellwand/cmd/ellwand/words"
 	"ellwand/cmd/ellwand/words/reason"
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 )
 
 // Estimate prints what a job takes of each cloth.
@@ -16,14 +17,14 @@ func Estimate(w io.Writer, work *job.Work, needs []app.Estimated) {
 	fmt.Fprintln(w, work.Title())
 	for _, found := range needs {
 		need := found.Requirement
-		cloth := need.Cloth
-		fmt.Fprintf(w, "\n%s, %s wide, nap %s\n", cloth.Name, work.Format(cloth.Width), cloth.Nap)
+		c := need.Cloth
+		fmt.Fprintf(w, "\n%s, %s wide, nap %s\n", c.Name, work.Format(c.Width), c.Nap)
 		printLays(w, work, need)
 		fmt.Fprintln(w, words.Advice(work, need))
 		if need.Matching != nil {
 			fmt.Fprintln(w, words.Matching(work, need))
 		}
-		if cloth.Safety != (fabric.Safety{}) || cloth.Shrinkage != (fabric.Shrinkage{}) || cloth.Minimum > 0 {
+		if c.Safety != (cloth.Safety{}) || c.Shrinkage != (cloth.Shrinkage{}) || c.Minimum > 0 {
 			fmt.Fprintf(w, "That rests on: %s.\n", words.AmountOf(need).RestsOn(app.Units(work)))
 		}
 		for _, note := range need.Lays[need.Chosen].Notes {

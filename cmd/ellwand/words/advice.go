@@ -10,15 +10,16 @@ import (
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
 	"ellwand/pieces/measure"
 )
 
 // Buy gives the length to buy, the shop's way first: "1.9 m (2 1/8 yd)".
-func Buy(cloth fabric.Cloth, plan fabric.LayPlan) string {
-	metric, yards := quote.InBothSystems(cloth, plan.Need, plan.Buy)
+func Buy(c cloth.Cloth, plan fabric.LayPlan) string {
+	metric, yards := quote.InBothSystems(c, plan.Need, plan.Buy)
 	metres, inYards := measure.Length(metric).Format(measure.Metre), measure.Length(yards).Format(measure.Yard)
-	if quote.SoldInYards(cloth) {
+	if quote.SoldInYards(c) {
 		return fmt.Sprintf("%s (%s)", inYards, metres)
 	}
 	return fmt.Sprintf("%s (%s)", metres, inYards)

@@ -4,13 +4,13 @@ import (
 	"fmt"
 
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces/drawing"
 )
 
 // EndedEarly says that a search on one cloth was ended before its time.
-func EndedEarly(work *job.Work, cloth fabric.Cloth) string {
-	return fmt.Sprintf("%s, %s wide: the search was ended early; this is the best it had found", cloth.Name, work.Format(cloth.Width))
+func EndedEarly(work *job.Work, c cloth.Cloth) string {
+	return fmt.Sprintf("%s, %s wide: the search was ended early; this is the best it had found", c.Name, work.Format(c.Width))
 }
 
 // Remnants says that what is there already is not asked about: what reckons how

@@ -13,6 +13,7 @@ import (
 	"time"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
 )
@@ -64,12 +65,12 @@ var programDigest = sync.OnceValues(func() (string, error) {
 
 // Path of a problem's file. %#v writes every field of every part with its
 // type, and floats to the last digit.
-func (s *Store) Path(cloth fabric.Cloth, all []pieces.Piece, lays []fabric.Lay) string {
+func (s *Store) Path(c cloth.Cloth, all []pieces.Piece, lays []fabric.Lay) string {
 	if s == nil {
 		return ""
 	}
 	digest := sha256.New()
-	fmt.Fprintf(digest, "%s\n%#v\n%#v\n%#v\n", s.program, cloth, all, lays)
+	fmt.Fprintf(digest, "%s\n%#v\n%#v\n%#v\n", s.program, c, all, lays)
 	return filepath.Join(s.folder, hex.EncodeToString(digest.Sum(nil))+".json")
 }
 

@@ -8,18 +8,19 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 )
 
 type problem struct {
-	cloth fabric.Cloth
+	cloth cloth.Cloth
 	all   []pieces.Piece
 }
 
 func aProblem() problem {
 	pocket := pieces.Rectangle("pocket", 200, 310)
 	pocket.Cut = 5
-	return problem{cloth: fabric.Cloth{Width: 900, Selvedge: 10, Step: 100}, all: []pieces.Piece{pocket}}
+	return problem{cloth: cloth.Cloth{Width: 900, Selvedge: 10, Step: 100}, all: []pieces.Piece{pocket}}
 }
 
 // Whatever of a problem changes, or of the program, changes its file.
@@ -30,7 +31,7 @@ func TestKeyIsTheWholeProblem(t *testing.T) {
 	assert.Equal(t, first, path(c, aProblem()))
 	for name, change := range map[string]func(*problem){
 		"width":     func(p *problem) { p.cloth.Width += 1e-9 },
-		"nap":       func(p *problem) { p.cloth.Nap = fabric.OneWay },
+		"nap":       func(p *problem) { p.cloth.Nap = cloth.OneWay },
 		"shrinkage": func(p *problem) { p.cloth.Shrinkage.Warp = 0.01 },
 		"repeat":    func(p *problem) { p.cloth.Repeat.Along = 50 },
 		"safety":    func(p *problem) { p.cloth.Safety.Share = 0.01 },

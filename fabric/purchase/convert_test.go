@@ -1,4 +1,4 @@
-package fabric_test
+package purchase_test
 
 import (
 	"math"
@@ -8,7 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/fabric"
+	"ellwand/fabric/purchase"
 	"ellwand/pieces/measure"
 )
 
@@ -71,7 +71,7 @@ func TestConvertByAreaFollowsTheConversionChart(t *testing.T) {
 				if from == to {
 					continue
 				}
-				got, err := fabric.ConvertByArea(rows[row][from], chartWidths[from]*25.4, chartWidths[to]*25.4)
+				got, err := purchase.ConvertByArea(rows[row][from], chartWidths[from]*25.4, chartWidths[to]*25.4)
 				require.NoError(t, err)
 				steps := rowSteps(rows, row, to, got)
 				all++
@@ -94,8 +94,8 @@ func TestConvertByAreaFollowsTheConversionChart(t *testing.T) {
 }
 
 func TestConvertByAreaRefusesNonsense(t *testing.T) {
-	_, err := fabric.ConvertByArea(-1, 900, 1400)
+	_, err := purchase.ConvertByArea(-1, 900, 1400)
 	assert.ErrorContains(t, err, "cannot be negative")
-	_, err = fabric.ConvertByArea(1000, 0, 1400)
+	_, err = purchase.ConvertByArea(1000, 0, 1400)
 	assert.ErrorContains(t, err, "more than 0")
 }

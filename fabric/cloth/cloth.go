@@ -1,13 +1,14 @@
-// Package fabric turns pattern pieces and a cloth into a lay: which way each
-// piece may lie (grain, nap, fold, right side), how long the cloth must be,
-// how much to buy, and where each piece is chalked.
+// Package cloth holds what is known of a cloth: its width and nap, its flaws, the
+// repeat of its pattern, what it loses in the wash, and how it is sold.
 //
-// Lengths are millimetres. The cloth frame: x runs along the warp from the
-// cut end, y across the warp from the edge of the usable width; each Lay says
-// which edge that is.
-package fabric
+// Lengths are millimetres.
+package cloth
 
-import "ellwand/pieces/measure"
+import (
+	"slices"
+
+	"ellwand/pieces/measure"
+)
 
 // Cloth is one cloth as the shop sells it.
 type Cloth struct {
@@ -53,12 +54,12 @@ type Cloth struct {
 	Inches bool
 }
 
-// say prints a length in mm for a message.
-func (c Cloth) say(mm float64) string {
+// Say prints a length in mm for a message.
+func (c Cloth) Say(mm float64) string {
 	if c.Inches {
 		return measure.Length(mm).Format(measure.Inch)
 	}
-	return say(mm)
+	return measure.Length(mm).Format(measure.Centimetre)
 }
 
 // Safety is added to a length: a share of it, a length, or both.
@@ -89,11 +90,17 @@ var naps = []string{"either way", "one way", "one way per garment"}
 
 // String gives the term of the trade: "either way", "one way" or "one way
 // per garment".
-func (n Nap) String() string { return termOf(naps, int(n)) }
-
-func termOf(terms []string, i int) string {
-	if i < 0 || i >= len(terms) {
+func (n Nap) String() string {
+	if n < EitherWay || n > OneWayPerGarment {
 		return "unknown"
 	}
-	return terms[i]
+	return naps[n]
+}
+
+// NapOf is the nap as it binds the piece of that name.
+func (c Cloth) NapOf(piece string) Nap {
+	if slices.Contains(c.OneWayPieces, piece) {
+		return OneWay
+	}
+	return c.Nap
 }

@@ -1,4 +1,4 @@
-package fabric
+package purchase
 
 import (
 	"fmt"
@@ -149,7 +149,7 @@ func byTheChart(request ConversionRequest) Conversion {
 		width  float64
 	}{{from, request.From}, {to, request.To}} {
 		if side.column < 0 {
-			return Conversion{Uncovered: fmt.Sprintf("the chart has no column for a width of %s", say(side.width))}
+			return Conversion{Uncovered: fmt.Sprintf("the chart has no column for a width of %s", centimetres(side.width))}
 		}
 	}
 	first, last := chartEighths[0][from], chartEighths[len(chartEighths)-1][from]

@@ -5,48 +5,21 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
 	"ellwand/pieces"
 )
 
-// Shrinkage is what a cloth loses in its first wash. The zero value loses
-// nothing.
-type Shrinkage struct {
-	// Warp and Weft are the shares lost along and across: 0.04 is 4 %. 0 to
-	// 0.3; 0 to 0.08 in the warp, and about half of it in the weft, is usual
-	// (common practice).
-	Warp, Weft float64
-	// CutFirst says that the cloth is cut as it is and washed later, so that
-	// the pieces are cut larger. Otherwise the cloth is wetted first: more is
-	// bought, and the pieces are laid on what is left of its width.
-	CutFirst bool
-}
-
-// afterWetting is a width of the cloth as it is when it is laid, mm.
-func (s Shrinkage) afterWetting(width float64) float64 {
-	if s.CutFirst {
-		return width
-	}
-	return width * (1 - s.Weft)
-}
-
-// beforeWetting is a length of the cloth as it is bought, mm.
-func (s Shrinkage) beforeWetting(length float64) float64 {
-	if s.CutFirst {
-		return length
-	}
-	return length / (1 - s.Warp)
-}
-
 // enlarged returns the pieces as they are cut from a cloth that is washed
 // later: longer along the warp and wider along the weft by what will be lost.
-func enlarged(cloth Cloth, all []pieces.Piece) []pieces.Piece {
-	s := cloth.Shrinkage
+func enlarged(c cloth.Cloth, all []pieces.Piece) []pieces.Piece {
+	s := c.Shrinkage
 	if !s.CutFirst || s.Warp == 0 && s.Weft == 0 {
 		return all
 	}
 	out := make([]pieces.Piece, len(all))
 	for i, piece := range all {
-		along, across := s.growth(piece.Grain.Lie)
+		along, across := growth(s, piece.Grain.Lie)
 		out[i] = stretched(piece, along, across)
 	}
 	return out
@@ -55,7 +28,7 @@ func enlarged(cloth Cloth, all []pieces.Piece) []pieces.Piece {
 // growth gives the factors along and across the grainline. On the bias each
 // direction of the piece loses something of both, depending on which diagonal
 // it lies on; the larger factor is safe on either.
-func (s Shrinkage) growth(lie pieces.GrainLie) (along, across float64) {
+func growth(s cloth.Shrinkage, lie pieces.GrainLie) (along, across float64) {
 	warp, weft := 1/(1-s.Warp), 1/(1-s.Weft)
 	switch lie {
 	case pieces.CrossGrain:
@@ -157,7 +130,7 @@ func stretchedDistance(m pieces.Motion, path pieces.Path, at float64) float64 {
 		total, last := 0.0, apply(m, path.At(0))
 		for i := 1; i <= chords; i++ {
 			next := apply(m, path.At(length*float64(i)/chords))
-			total += distance(last, next)
+			total += geometry.Distance(last, next)
 			last = next
 		}
 		return total

@@ -1,0 +1,23 @@
+package cloth
+
+// Shrinkage is what a cloth loses in its first wash. The zero value loses
+// nothing.
+type Shrinkage struct {
+	// Warp and Weft are the shares lost along and across: 0.04 is 4 %. 0 to
+	// 0.3; 0 to 0.08 in the warp, and about half of it in the weft, is usual
+	// (common practice).
+	Warp, Weft float64
+	// CutFirst says that the cloth is cut as it is and washed later, so that
+	// the pieces are cut larger. Otherwise the cloth is wetted first: more is
+	// bought, and the pieces are laid on what is left of its width.
+	CutFirst bool
+}
+
+// WidthLaid is the width of the cloth from edge to edge as it is when it is
+// laid, mm.
+func (c Cloth) WidthLaid() float64 {
+	if c.Shrinkage.CutFirst {
+		return c.Width
+	}
+	return c.Width * (1 - c.Shrinkage.Weft)
+}
