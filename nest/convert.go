@@ -8,18 +8,18 @@ import (
 	"ellwand/nest/layout"
 )
 
-// hold collects the locked placements by item and copy.
-func (q *prepared) hold(start *layout.Layout, locked []bool) map[[2]int]layout.Placement {
-	held := map[[2]int]layout.Placement{}
+// lockedPlacements collects the locked placements by item and copy.
+func (q *prepared) lockedPlacements(start *layout.Layout, locked []bool) map[[2]int]layout.Placement {
+	kept := map[[2]int]layout.Placement{}
 	if start == nil {
-		return held
+		return kept
 	}
 	for k, at := range start.Placements {
 		if k < len(locked) && locked[k] {
-			held[[2]int{at.Item, at.Copy}] = at
+			kept[[2]int{at.Item, at.Copy}] = at
 		}
 	}
-	return held
+	return kept
 }
 
 func (q *prepared) addLocked(at layout.Placement, shapes []int) {

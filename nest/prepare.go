@@ -46,11 +46,11 @@ func prepare(p layout.Problem, start *layout.Layout, locked []bool) (*prepared, 
 	for _, zone := range p.Zones {
 		q.addObstacle(zone)
 	}
-	held := q.hold(start, locked)
+	kept := q.lockedPlacements(start, locked)
 	for i := range p.Items {
 		shapes := q.addShapes(i)
 		for copy := range p.Items[i].Copies {
-			if at, ok := held[[2]int{i, copy}]; ok {
+			if at, ok := kept[[2]int{i, copy}]; ok {
 				q.addLocked(at, shapes)
 				continue
 			}
@@ -125,7 +125,7 @@ func (q *prepared) addShapes(i int) []int {
 	for t, turn := range item.Turns {
 		for _, tilt := range tilts(item.Tilt) {
 			s, ok := q.shape(item, turn, tilt, bases)
-			if !ok || q.isKnown(shapes, s, item) {
+			if !ok || q.isDuplicate(shapes, s, item) {
 				continue
 			}
 			s.Turn = t
@@ -164,9 +164,9 @@ func (q *prepared) shape(item layout.Item, turn layout.Turn, tilt float64, bases
 	return s, 2*s.HalfY <= q.model.Width*(1+touchShare)
 }
 
-// isKnown reports whether a shape equals one that the item has already, as a
+// isDuplicate reports whether a shape equals one that the item has already, as a
 // rectangle does when turned by 180 degrees.
-func (q *prepared) isKnown(shapes []int, s model.Shape, item layout.Item) bool {
+func (q *prepared) isDuplicate(shapes []int, s model.Shape, item layout.Item) bool {
 	for _, k := range shapes {
 		o := q.model.Shapes[k]
 		if o.Base != s.Base || o.Low != s.Low || o.High != s.High || o.Direction != s.Direction {

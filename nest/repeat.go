@@ -9,21 +9,21 @@ import (
 
 // Sets with many copies: a part of the set is laid short first, and that
 // compact group repeated along the strip is a start for the whole. Eighty
-// equal pieces with a curved side came to 82.3 % in five seconds with groups,
+// equal pieces with a curved side came to 82.3 % in five seconds with clusters,
 // 81.7 % without.
 const (
-	// repeatLeast is the number of copies of one item from which groups are
+	// repeatLeast is the number of copies of one item from which clusters are
 	// tried.
 	repeatLeast = 20
-	// repeatShare of the budget goes to each group that is tried.
+	// repeatShare of the budget goes to each cluster that is tried.
 	repeatShare = 0.04
-	// repeatTries is the number of group sizes that are tried.
+	// repeatTries is the number of cluster sizes that are tried.
 	repeatTries = 4
 )
 
-// repeated returns spots for the pieces of the model from the best group, or
+// clusterStart returns spots for the pieces of the model from the best cluster, or
 // nil when there is nothing to repeat. Pieces left over have no spot.
-func (r *run) repeated() []*search.Spot {
+func (r *run) clusterStart() []*search.Spot {
 	m := r.q.model
 	if m.Length > 0 || len(m.Fixed) > 0 || mostCopies(m) < repeatLeast {
 		return nil
@@ -33,9 +33,9 @@ func (r *run) repeated() []*search.Spot {
 			return nil
 		}
 	}
-	var best group
-	for k, times := range groupings(m) {
-		found := r.layGroup(m, times, uint64(k))
+	var best cluster
+	for k, times := range repeats(m) {
+		found := r.layCluster(m, times, uint64(k))
 		if found.spots != nil && (best.spots == nil || found.whole() < best.whole()) {
 			best = found
 		}
@@ -43,8 +43,8 @@ func (r *run) repeated() []*search.Spot {
 	return best.spread(m)
 }
 
-// group is a compact layout of some pieces that is repeated.
-type group struct {
+// cluster is a compact layout of some pieces that is repeated.
+type cluster struct {
 	pieces []int // of the model
 	times  int
 	spots  []search.Spot
@@ -53,11 +53,11 @@ type group struct {
 }
 
 // whole estimates the length of the whole set if all of it lay like this.
-func (g group) whole() float64 { return g.length * float64(g.times) / g.share }
+func (c cluster) whole() float64 { return c.length * float64(c.times) / c.share }
 
-// groupings returns how many times a group may be repeated: from the most
+// repeats returns how many times a cluster may be repeated: from the most
 // copies of any outline down, spread evenly.
-func groupings(m *model.Model) []int {
+func repeats(m *model.Model) []int {
 	most := mostCopies(m)
 	var times []int
 	for k := most; k >= 2; k-- {
@@ -101,36 +101,36 @@ func alike(m *model.Model) [][]int {
 	return out
 }
 
-// layGroup lays, for a share of the budget, the pieces that go into each of so
+// layCluster lays, for a share of the budget, the pieces that go into each of so
 // many repeats.
-func (r *run) layGroup(m *model.Model, times int, stream uint64) group {
-	g := group{times: times}
+func (r *run) layCluster(m *model.Model, times int, stream uint64) cluster {
+	c := cluster{times: times}
 	var inside, all float64
 	for _, of := range alike(m) {
 		each := len(of) / times
-		g.pieces = append(g.pieces, of[:each]...)
+		c.pieces = append(c.pieces, of[:each]...)
 		all += float64(len(of)) * m.HullArea(of[0])
 		inside += float64(each*times) * m.HullArea(of[0])
 	}
-	if len(g.pieces) == 0 {
-		return g
+	if len(c.pieces) == 0 {
+		return c
 	}
-	g.share = inside / all
-	part := m.Only(g.pieces)
+	c.share = inside / all
+	part := m.Only(c.pieces)
 	budget := &shareBudget{run: r, begin: r.Spent(0), passes: int(repeatShare * float64(r.o.Iterations))}
 	s := search.New(part, r.o.Seed, 1000+stream, budget, func(found search.Outcome) {
-		g.spots, g.length = found.Spots, found.Length
+		c.spots, c.length = found.Spots, found.Length
 	})
 	s.Begin(nil)
 	for _, until := range search.Stages(false) {
 		s.Search(until)
 	}
-	return g
+	return c
 }
 
-// spread repeats the group along the strip.
-func (g group) spread(m *model.Model) []*search.Spot {
-	if g.spots == nil {
+// spread repeats the cluster along the strip.
+func (c cluster) spread(m *model.Model) []*search.Spot {
+	if c.spots == nil {
 		return nil
 	}
 	taken := map[int]int{}
@@ -139,10 +139,10 @@ func (g group) spread(m *model.Model) []*search.Spot {
 		of[m.Pieces[list[0]].Item] = list
 	}
 	out := make([]*search.Spot, len(m.Pieces))
-	for k := range g.times {
-		for i, spot := range g.spots {
-			item := m.Pieces[g.pieces[i]].Item
-			spot.X += float64(k) * (g.length + m.Gap)
+	for k := range c.times {
+		for i, spot := range c.spots {
+			item := m.Pieces[c.pieces[i]].Item
+			spot.X += float64(k) * (c.length + m.Gap)
 			out[of[item][taken[item]]] = &spot
 			taken[item]++
 		}

@@ -57,11 +57,11 @@ type run struct {
 	solved atomic.Bool
 	passes int
 
-	mu   sync.Mutex
-	best []search.Outcome // of each search
-	seen float64          // shortest reported
-	// grouped says that one of the searches began from repeated groups.
-	grouped bool
+	mu       sync.Mutex
+	best     []search.Outcome // of each search
+	reported float64          // shortest
+	// clustered says that one of the searches began from a repeated cluster.
+	clustered bool
 }
 
 func newRun(ctx context.Context, q *prepared, o Options, begin time.Time) *run {
@@ -109,7 +109,7 @@ func (r *run) all() {
 		all[k] = search.New(r.q.model, r.o.Seed, uint64(k), r, func(found search.Outcome) { r.offer(k, found) })
 		all[k].Begin(r.start(k))
 	})
-	for _, until := range search.Stages(r.grouped) {
+	for _, until := range search.Stages(r.clustered) {
 		r.together(all, func(k int) { all[k].Search(until) })
 		best := r.leader()
 		for _, s := range all {
@@ -121,13 +121,13 @@ func (r *run) all() {
 	}
 }
 
-// start is where search k begins. The second tries repeated groups, so that a
+// start is where search k begins. The second tries a repeated cluster, so that a
 // set that does not gain by them loses little.
 func (r *run) start(k int) []*search.Spot {
 	if r.o.Start == nil && k == 1 {
-		groups := r.repeated()
-		r.grouped = groups != nil
-		return groups
+		spots := r.clusterStart()
+		r.clustered = spots != nil
+		return spots
 	}
 	return r.q.startSpots(r.o.Start)
 }
@@ -186,11 +186,11 @@ func (r *run) offer(k int, found search.Outcome) {
 	r.mu.Lock()
 	defer r.mu.Unlock()
 	r.best[k] = found
-	if found.Loss > 0 || r.seen > 0 && found.Length >= r.seen {
+	if found.Loss > 0 || r.reported > 0 && found.Length >= r.reported {
 		return
 	}
-	r.seen = found.Length
-	if r.seen <= r.floor*(1+touchShare) || r.q.model.Length > 0 {
+	r.reported = found.Length
+	if r.reported <= r.floor*(1+touchShare) || r.q.model.Length > 0 {
 		r.solved.Store(true)
 	}
 	if r.o.Progress != nil {

@@ -22,7 +22,7 @@ func Length(p layout.Problem) float64 {
 		return 0
 	}
 	pieces := boundPieces(p)
-	return tooShort(p, proof.Length(strip(p), pieces), pieces)
+	return tooShort(p, proof.Length(stripOf(p), pieces), pieces)
 }
 
 // Lengths above a bound on which pieces are tried across: so many, evenly up to
@@ -39,27 +39,27 @@ const (
 // not to fit because, with x and y exchanged, they need more than the width;
 // or the bound that is known. What does not fit on a length fits on no shorter
 // one, so that every proof counts by itself.
-func tooShort(p layout.Problem, known float64, pieces []proof.Piece) float64 {
-	proven := func(length float64) bool {
+func tooShort(p layout.Problem, bound float64, pieces []proof.Piece) float64 {
+	isTooShort := func(length float64) bool {
 		on := p
 		on.Length = length * (1 + 2*layout.Tolerance)
-		return proof.Length(crossed(on), crossedPieces(pieces, on.Length)) > p.Width*(1+2*layout.Tolerance)
+		return proof.Length(transposedStrip(on), transposedPieces(pieces, on.Length)) > p.Width*(1+2*layout.Tolerance)
 	}
 	if len(p.Items) > mostAcross {
-		return known
+		return bound
 	}
-	low, high := known, 0.0
+	low, high := bound, 0.0
 	for i := range mostProbes {
-		length := known * (1 + float64(i+1)/mostProbes)
-		if proven(length) {
-			low, high = length, known*(1+float64(i+2)/mostProbes)
+		length := bound * (1 + float64(i+1)/mostProbes)
+		if isTooShort(length) {
+			low, high = length, bound*(1+float64(i+2)/mostProbes)
 		}
 	}
 	for range mostHalvings {
 		if high == 0 {
 			break
 		}
-		if middle := (low + high) / 2; proven(middle) {
+		if middle := (low + high) / 2; isTooShort(middle) {
 			low = middle
 		} else {
 			high = middle
@@ -91,10 +91,10 @@ func Misfit(p layout.Problem) string {
 	if len(p.Sheets) > 0 {
 		on.Zones = nil
 	}
-	if long := proof.Length(strip(on), boundPieces(on)); long > on.Length*(1+2*layout.Tolerance) {
+	if long := proof.Length(stripOf(on), boundPieces(on)); long > on.Length*(1+2*layout.Tolerance) {
 		return fmt.Sprintf("the pieces cannot be laid shorter than %.6g on this width, and the sheet is %.6g long", long, on.Length)
 	}
-	if wide := proof.Length(crossed(on), crossedPieces(boundPieces(on), on.Length)); wide > on.Width*(1+2*layout.Tolerance) {
+	if wide := proof.Length(transposedStrip(on), transposedPieces(boundPieces(on), on.Length)); wide > on.Width*(1+2*layout.Tolerance) {
 		return fmt.Sprintf("the pieces cannot be laid narrower than %.6g on this length, and the sheet is %.6g wide", wide, on.Width)
 	}
 	return ""
@@ -152,7 +152,7 @@ func tooMuch(p layout.Problem) string {
 	return fmt.Sprintf("the pieces have %.2f %% more area than there is to lay them on", 100*(need/have-1))
 }
 
-func strip(p layout.Problem) proof.Strip {
+func stripOf(p layout.Problem) proof.Strip {
 	return proof.Strip{Width: p.Width, Gap: p.Gap, Reach: layout.Tolerance * p.Height(), Zones: p.Zones}
 }
 
@@ -210,19 +210,19 @@ func leastEnd(item layout.Item, turn layout.Turn) float64 {
 
 var pinEdge = map[layout.Pin]proof.Pin{layout.PinNone: proof.Free, layout.PinLow: proof.Low, layout.PinHigh: proof.High}
 
-// crossed is the sheet with x and y exchanged.
-func crossed(p layout.Problem) proof.Strip {
+// transposedStrip is the sheet with x and y exchanged.
+func transposedStrip(p layout.Problem) proof.Strip {
 	strip := proof.Strip{Width: p.Length, Gap: p.Gap, Reach: layout.Tolerance * p.Height()}
 	for _, zone := range p.Zones {
-		strip.Zones = append(strip.Zones, exchanged(zone))
+		strip.Zones = append(strip.Zones, transposed(zone))
 	}
 	return strip
 }
 
-// crossedPieces exchanges x and y of every outline that is no longer than the
+// transposedPieces exchanges x and y of every outline that is no longer than the
 // sheet. Their pins say nothing then, and the least extents have been looked
 // at.
-func crossedPieces(pieces []proof.Piece, length float64) []proof.Piece {
+func transposedPieces(pieces []proof.Piece, length float64) []proof.Piece {
 	isTooLong := func(outline orb.Ring) bool {
 		box := outline.Bound()
 		return box.Max[0]-box.Min[0] > length*(1+layout.Tolerance)
@@ -232,12 +232,12 @@ func crossedPieces(pieces []proof.Piece, length float64) []proof.Piece {
 		out[i] = proof.Piece{Copies: piece.Copies, Tilts: piece.Tilts, Area: piece.Area}
 		for _, outline := range piece.Outlines {
 			if !isTooLong(outline) {
-				out[i].Outlines = append(out[i].Outlines, exchanged(outline))
+				out[i].Outlines = append(out[i].Outlines, transposed(outline))
 			}
 		}
 		for _, t := range piece.Turns {
 			if !isTooLong(t.Outline) {
-				out[i].Turns = append(out[i].Turns, proof.Turned{Outline: exchanged(t.Outline),
+				out[i].Turns = append(out[i].Turns, proof.Turned{Outline: transposed(t.Outline),
 					Period: [2]float64{t.Period[1], t.Period[0]}, Offset: [2]float64{t.Offset[1], t.Offset[0]}})
 			}
 		}
@@ -245,7 +245,7 @@ func crossedPieces(pieces []proof.Piece, length float64) []proof.Piece {
 	return out
 }
 
-func exchanged(ring orb.Ring) orb.Ring {
+func transposed(ring orb.Ring) orb.Ring {
 	out := make(orb.Ring, len(ring))
 	for i, q := range ring {
 		out[i] = orb.Point{q[1], q[0]}

@@ -15,7 +15,7 @@ func oblong(x, y, width, height float64) orb.Ring {
 
 func square(side float64) orb.Ring { return oblong(0, 0, side, side) }
 
-// one is a sound problem of one item, to be spoilt by a test.
+// one is a valid problem of one item, to be spoilt by a test.
 func one() Problem {
 	return Problem{Width: 100, Items: []Item{{Name: "cuff", Outline: square(10), Copies: 1, Turns: []Turn{{}}}}}
 }
@@ -27,7 +27,7 @@ func TestCheckNamesEveryFault(t *testing.T) {
 		spoil func(*Problem)
 		want  string
 	}{
-		{"sound", func(*Problem) {}, ""},
+		{"valid", func(*Problem) {}, ""},
 		{"width", func(p *Problem) { p.Width = 0 }, "the width of the strip is 0; it must be positive"},
 		{"width not a number", func(p *Problem) { p.Width = nan }, "the width of the strip is NaN"},
 		{"length", func(p *Problem) { p.Length = -1 }, "the length of the sheet is -1; it cannot be negative"},

@@ -142,7 +142,7 @@ func lengthOf(p layout.Problem, l layout.Layout) float64 {
 }
 
 func TestVerifyNamesEveryFault(t *testing.T) {
-	sound := func() (layout.Problem, layout.Layout) {
+	valid := func() (layout.Problem, layout.Layout) {
 		p := layout.Problem{Width: 100, Items: []layout.Item{
 			{Name: "front", Outline: square(20), Copies: 2, Turns: []layout.Turn{{}, {Degrees: 90, Direction: 1}}, Group: 1},
 			{Name: "back", Outline: square(20), Copies: 1, Turns: []layout.Turn{{Pin: layout.PinLow}, {Pin: layout.PinHigh, Direction: 1}}},
@@ -156,7 +156,7 @@ func TestVerifyNamesEveryFault(t *testing.T) {
 		spoil func(*layout.Problem, *layout.Layout)
 		want  string
 	}{
-		{"sound", func(*layout.Problem, *layout.Layout) {}, ""},
+		{"valid", func(*layout.Problem, *layout.Layout) {}, ""},
 		{"faulty problem", func(p *layout.Problem, _ *layout.Layout) { p.Gap = -1 }, "the gap between pieces is -1; it cannot be negative"},
 		{"missing", func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Copy = 0 },
 			"front (copy 1) is placed 2 times\nfront (copy 2) is not placed"},
@@ -200,7 +200,7 @@ func TestVerifyNamesEveryFault(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			p, l := sound()
+			p, l := valid()
 			test.spoil(&p, &l)
 			err := Layout(p, l)
 			if test.want == "" {
@@ -382,7 +382,7 @@ func BenchmarkVerify(b *testing.B) {
 		b.Run(fmt.Sprintf("pieces=%d/corners=%d", size.pieces, size.corners), func(b *testing.B) {
 			for b.Loop() {
 				if Layout(p, l) != nil {
-					b.Fatal("the layout is sound")
+					b.Fatal("the layout is valid")
 				}
 			}
 		})

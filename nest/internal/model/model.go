@@ -64,11 +64,11 @@ type Model struct {
 	Shapes []Shape
 	Pieces []Piece
 	// Fixed are shapes that stay where they are.
-	Fixed  []Spot
-	Bases  []Base
-	known  map[string]int // base by its points
-	solids []solid        // of each shape
-	tables *tables
+	Fixed    []Spot
+	Bases    []Base
+	byPoints map[string]int // index of a base
+	solids   []solid        // of each shape
+	tables   *tables
 }
 
 // Base is an outline about its centre with what is derived from it.
@@ -110,22 +110,22 @@ func (m *Model) AddBase(points []orb.Point, obstacle bool) (index int, centre or
 		moved[i] = orb.Point{p[0] - centre[0], p[1] - centre[1]}
 	}
 	key := fmt.Sprint(obstacle, moved)
-	if known, ok := m.known[key]; ok {
-		return known, centre
+	if index, ok := m.byPoints[key]; ok {
+		return index, centre
 	}
 	hull := outline.SignedArea(outline.Hull(moved))
 	m.Bases = append(m.Bases, Base{
 		Points: moved, Parts: convex.Parts(moved), Factor: math.Pow(hull, 0.125),
 		HullArea: hull, Area: outline.SignedArea(moved), Obstacle: obstacle,
 	})
-	if m.known == nil {
-		m.known = map[string]int{}
+	if m.byPoints == nil {
+		m.byPoints = map[string]int{}
 	}
-	m.known[key] = len(m.Bases) - 1
+	m.byPoints[key] = len(m.Bases) - 1
 	return len(m.Bases) - 1, centre
 }
 
-// AddShape stores a shape of a known base and returns its index. The gap must
+// AddShape stores a shape of a base and returns its index. The gap must
 // have been set.
 func (m *Model) AddShape(s Shape) int {
 	m.Shapes = append(m.Shapes, s)

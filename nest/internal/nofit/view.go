@@ -24,8 +24,8 @@ func (t *Table) View(flipX, flipY float64) View {
 	}
 }
 
-// Known reports whether the view is of a table: the zero View is not.
-func (v *View) Known() bool { return v.table != nil }
+// Ready reports whether the view is of a table: the zero View is not.
+func (v *View) Ready() bool { return v.table != nil }
 
 // Depth returns how deeply outlines at the offset (x, y) overlap: 0 when they
 // are apart or touch. Near the boundary the answer "0" is exact.

@@ -10,19 +10,19 @@ const (
 var compressEffort = effort{patience: 100, strikes: 5}
 
 // compress shortens the best layout by ever smaller steps. Where it no longer
-// gains, it is loosened.
+// gains, it is perturbed.
 func (r *Searcher) compress(until float64) {
 	start := r.spent()
 	for !r.over(until) {
 		if r.isIdle() {
-			r.loosen(until)
+			r.perturb(until)
 		}
 		share := (r.spent() - start) / math.Max(1e-9, until-start)
 		if _, ok := r.shrunk(compressFirst * math.Pow(compressLast/compressFirst, share)); !ok {
 			return
 		}
 		if r.separate(compressEffort, until) {
-			r.shorten()
+			r.compact()
 			r.accept(r.s.spots(), r.s.used())
 		}
 	}

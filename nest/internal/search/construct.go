@@ -86,7 +86,7 @@ func (s *state) longest(i int) float64 {
 // leftmost samples spots for piece i within the length in use and one piece
 // beyond, keeps the free one that ends farthest left, and slides it home.
 func (s *state) leftmost(i int, used float64, samples int) Spot {
-	best := found{cost: math.Inf(1)}
+	best := evaluated{cost: math.Inf(1)}
 	for k := 0; k < samples; k++ {
 		shape := s.pick(i)
 		x, y := s.spans(i, shape)
@@ -101,7 +101,7 @@ func (s *state) leftmost(i int, used float64, samples int) Spot {
 		at := Spot{Shape: shape, X: x.snap(x.low + s.rng.Float64()*(high-x.low)), Y: y.snap(y.low + s.rng.Float64()*(y.high-y.low))}
 		end := at.X + sh.HalfX
 		if end < best.cost && s.free(i, at) {
-			best = found{s.slide(i, at), 0}
+			best = evaluated{s.slide(i, at), 0}
 			best.cost = best.at.X + sh.HalfX
 		}
 	}

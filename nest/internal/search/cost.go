@@ -10,7 +10,7 @@ import (
 type neighbour struct {
 	x, y, hx, hy float64
 	factor       float64 // weight of the pair x factor of the neighbour
-	meeting      *meeting
+	pair         *shapePair
 	index        int32
 }
 
@@ -18,9 +18,9 @@ type neighbour struct {
 type scratch struct {
 	near, moved []neighbour
 	order       []int
-	bites       []bite
+	linear      []linear
 	field       nofit.Field
-	places      []place
+	candidates  []candidate
 }
 
 // gather appends the bodies that piece i, as the given shape, can overlap
@@ -29,7 +29,7 @@ func (s *state) gather(i, shape int, x, y, reach float64, out []neighbour) []nei
 	sh := &s.m.Shapes[shape]
 	hx, hy := sh.HalfX+s.m.Gap+reach, sh.HalfY+s.m.Gap+reach
 	c := s.grid.box(x, y, hx, hy)
-	if s.grid.whole(c) { // as in surveys of small sets: BenchmarkGather 0.9 us for 1.9 by cells
+	if s.grid.whole(c) { // as grid sampling of small sets asks: BenchmarkGather 0.9 us for 1.9 by cells
 		for j := range s.bodies {
 			if b := &s.bodies[j]; j != i && b.near(x, y, hx, hy) {
 				out = append(out, s.neighbour(i, shape, j))
@@ -75,7 +75,7 @@ func costAmong(near []neighbour, x, y, limit float64) float64 {
 		if math.Abs(dx) >= v.hx || math.Abs(dy) >= v.hy {
 			continue
 		}
-		if d := v.meeting.depth(dx, dy); d > 0 {
+		if d := v.pair.depth(dx, dy); d > 0 {
 			cost += v.factor * d
 			if cost >= limit {
 				return cost

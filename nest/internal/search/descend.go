@@ -15,15 +15,15 @@ const (
 // for the planes of the neighbours, none longer than the radius, which shrinks
 // when they mislead (sequential linear programming: Griffith and Stewart 1961,
 // doi 10.1287/mnsc.7.4.379). Where the planes allow, it ends in exact contact.
-func (s *state) descend(i int, from found, radius float64) found {
+func (s *state) descend(i int, from evaluated, radius float64) evaluated {
 	best, home, reach := from, from.at, 2*radius
 	near := s.gather(i, home.Shape, home.X, home.Y, reach, s.scratch.moved[:0])
 	rangeX, rangeY := s.spans(i, home.Shape)
 	smallest := radius * descendTo
 	for range descendSteps {
 		at := best.at
-		s.scratch.bites = bites(near, at.X, at.Y, radius, s.scratch.bites[:0])
-		to := bestStep(s.scratch.bites, windowOf(rangeX, rangeY, at, radius), s.m.Touch/10)
+		s.scratch.linear = linearize(near, at.X, at.Y, radius, s.scratch.linear[:0])
+		to := bestStep(s.scratch.linear, windowOf(rangeX, rangeY, at, radius), s.m.Touch/10)
 		if to.cost >= best.cost*(1-descendGain) {
 			break
 		}
@@ -34,7 +34,7 @@ func (s *state) descend(i int, from found, radius float64) found {
 		}
 		cost := costAmong(near, at.X, at.Y, best.cost)
 		if cost < best.cost {
-			best = found{at, cost}
+			best = evaluated{at, cost}
 			continue
 		}
 		radius = 0.4 * min(radius, max(math.Abs(to.x), math.Abs(to.y)))

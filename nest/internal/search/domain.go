@@ -106,15 +106,15 @@ func (s *state) pick(i int) int {
 	return may
 }
 
-// anywhere returns a random spot on the strip.
-func (s *state) anywhere(i int) Spot {
+// sampleUniform returns a random spot on the strip.
+func (s *state) sampleUniform(i int) Spot {
 	shape := s.pick(i)
 	x, y := s.spans(i, shape)
 	return Spot{Shape: shape, X: x.snap(x.low + s.rng.Float64()*(x.high-x.low)), Y: y.snap(y.low + s.rng.Float64()*(y.high-y.low))}
 }
 
-// nearby returns a random spot within half the piece's box of where it lies.
-func (s *state) nearby(i int) Spot {
+// sampleNear returns a random spot within half the piece's box of where it lies.
+func (s *state) sampleNear(i int) Spot {
 	b := &s.bodies[i]
 	shape := int(b.shape)
 	if s.rng.IntN(3) == 0 {

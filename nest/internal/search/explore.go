@@ -19,33 +19,33 @@ func Stages(unlike bool) []float64 {
 const (
 	// exploreShare of the budget goes to exploring, the rest to compressing.
 	exploreShare = 0.8
-	// exploreLeast and exploreMost are between what the strip is made shorter
+	// shrinkLeast and shrinkMost are between what the strip is made shorter
 	// than the best layout, as shares of its length (nest/MEASURED.md).
-	exploreLeast = 0.001
-	exploreMost  = 0.01
-	// shortenAfter is the number of passes that a step must have taken before
+	shrinkLeast = 0.001
+	shrinkMost  = 0.01
+	// compactAfter is the number of passes that a step must have taken before
 	// linear programs are tried: they take the time of some thirty and gain 0.1
 	// to 1 % (measured at 85 to 89 % density).
-	shortenAfter = 30
+	compactAfter = 30
 )
 
 var exploreEffort = effort{patience: 200, strikes: 3}
 
 func (r *Searcher) explore(until float64) {
-	target, ok := r.shrunk(r.exploreStep())
+	target, ok := r.shrunk(r.shrinkShare())
 	for ok && !r.over(until) {
 		gained := r.fill(until)
 		if !gained && r.spent() >= until {
 			return
 		}
 		idle := r.isIdle()
-		if idle && (r.isStuck() && r.nextStart() || r.loosen(until)) || gained {
-			target, ok = r.shrunk(r.exploreStep())
+		if idle && (r.isStagnant() && r.nextStart() || r.perturb(until)) || gained {
+			target, ok = r.shrunk(r.shrinkShare())
 			continue
 		}
-		r.remember()
-		if idle { // a length out of reach would be kept until rescue finds something
-			if target, ok = r.shorter(r.drawnStep()); !ok {
+		r.addToPool()
+		if idle { // a length out of reach would be kept until repair finds something
+			if target, ok = r.shorter(r.drawnShare()); !ok {
 				return
 			}
 		}
@@ -60,26 +60,26 @@ func (r *Searcher) fill(until float64) bool {
 	if !r.separate(exploreEffort, until) {
 		return false
 	}
-	if r.s.passes-before > shortenAfter {
-		r.shorten()
+	if r.s.passes-before > compactAfter {
+		r.compact()
 	}
 	r.accept(r.s.spots(), r.s.used())
 	r.pool = r.pool[:0]
 	return true
 }
 
-// exploreStep is the share by which the strip is shortened after a gain. Some
-// sets are filled by small steps only, others by rescue from large ones; so
+// shrinkShare is the share by which the strip is shortened after a gain. Some
+// sets are filled by small steps only, others by repair from large ones; so
 // every second search takes the largest step, and the others draw theirs. Once a
-// start has been loosened, all draw.
-func (r *Searcher) exploreStep() float64 {
-	if r.largeSteps && !r.loosened {
-		return exploreMost
+// start has been perturbed, all draw.
+func (r *Searcher) shrinkShare() float64 {
+	if r.shrinksMost && !r.perturbed {
+		return shrinkMost
 	}
-	return r.drawnStep()
+	return r.drawnShare()
 }
 
-func (r *Searcher) drawnStep() float64 { return r.drawn(exploreLeast, exploreMost) }
+func (r *Searcher) drawnShare() float64 { return r.drawn(shrinkLeast, shrinkMost) }
 
 // drawn is a number between two, a small one as likely as a large one.
 func (r *Searcher) drawn(least, most float64) float64 {
@@ -100,7 +100,7 @@ func (r *Searcher) shrunk(share float64) (target float64, ok bool) {
 			spots[i].X -= r.length - target
 		}
 	}
-	r.s.forget()
+	r.s.resetWeights()
 	r.s.load(spots, target)
 	return target, true
 }

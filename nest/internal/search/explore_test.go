@@ -13,9 +13,9 @@ func TestSmallStepsAreAsLikelyAsLarge(t *testing.T) {
 	r := &Searcher{rng: rand.New(rand.NewPCG(1, 1))}
 	small := 0
 	for range 1000 {
-		step := r.exploreStep()
-		assert.GreaterOrEqual(t, step, exploreLeast)
-		assert.LessOrEqual(t, step, exploreMost)
+		step := r.shrinkShare()
+		assert.GreaterOrEqual(t, step, shrinkLeast)
+		assert.LessOrEqual(t, step, shrinkMost)
 		if step < 0.00316 { // the geometric mean
 			small++
 		}
@@ -28,11 +28,11 @@ func TestEverySecondSearchTakesLargeStepsOnly(t *testing.T) {
 	drawn := New(m, 1, 0, endless{}, nil)
 	large := New(m, 1, 1, endless{}, nil)
 	for range 10 {
-		assert.Less(t, drawn.exploreStep(), exploreMost)
-		assert.Equal(t, exploreMost, large.exploreStep())
+		assert.Less(t, drawn.shrinkShare(), shrinkMost)
+		assert.Equal(t, shrinkMost, large.shrinkShare())
 	}
-	large.loosened = true
-	assert.Less(t, large.exploreStep(), exploreMost, "once loosened, all draw")
+	large.perturbed = true
+	assert.Less(t, large.shrinkShare(), shrinkMost, "once perturbed, all draw")
 }
 
 // watched is a budget of so many passes that notes the lengths of strip, shorter
@@ -53,7 +53,7 @@ func (w *watched) Spent(passes int) float64 {
 
 func TestLengthIsGivenUpWhereNothingCanBeExchanged(t *testing.T) {
 	r := pressed(30) // the shortest there is, of pieces all alike
-	w := &watched{most: 5 * loosenPatience, state: r.s, lengths: map[float64]bool{}}
+	w := &watched{most: 5 * perturbPatience, state: r.s, lengths: map[float64]bool{}}
 	r.budget = w
 	r.explore(1)
 	assert.GreaterOrEqual(t, len(w.lengths), 3, "a length out of reach is not kept")

@@ -11,7 +11,7 @@ func (r *Searcher) fit(until float64) {
 		if *r.least == 0 || r.spent() >= until || r.budget.Stopped() {
 			return
 		}
-		r.remember()
+		r.addToPool()
 		r.restart(r.m.Length)
 	}
 }

@@ -11,15 +11,15 @@ const (
 	radiusFirst = 0.1
 )
 
-// found is a spot with its cost.
-type found struct {
+// evaluated is a spot with its cost.
+type evaluated struct {
 	at   Spot
 	cost float64
 }
 
 // bestFew keeps the cheapest spots, cheapest first.
 type bestFew struct {
-	list [refined]found
+	list [refined]evaluated
 	n    int
 }
 
@@ -30,7 +30,7 @@ func (b *bestFew) limit() float64 {
 	return b.list[refined-1].cost
 }
 
-func (b *bestFew) offer(f found) {
+func (b *bestFew) offer(f evaluated) {
 	if b.n == refined && f.cost >= b.list[refined-1].cost {
 		return
 	}
@@ -53,7 +53,7 @@ func (s *state) improve(i int) bool {
 		return false
 	}
 	size := min(s.bodies[i].hx, s.bodies[i].hy) * 2
-	best := s.better(i, found{now, current}, size)
+	best := s.better(i, evaluated{now, current}, size)
 	if best.cost >= current {
 		return false
 	}
@@ -61,18 +61,19 @@ func (s *state) improve(i int) bool {
 	return true
 }
 
-// better looks at spots nearby and all over the strip, descends from the best
-// few, where it lies among them, and stops at the first without overlap.
-func (s *state) better(i int, best found, size float64) found {
+// better evaluates spots near the piece and all over the strip, descends from the
+// best few (of which its present spot may be one), and stops at the first without
+// overlap.
+func (s *state) better(i int, best evaluated, size float64) evaluated {
 	var few bestFew
 	few.offer(best)
-	for range nearSamples { // first, so that the limit is low for those afar
-		if f := s.look(i, s.nearby(i), &few); f.cost == 0 {
+	for range nearSamples { // first, so that the limit is low for the rest
+		if f := s.evaluate(i, s.sampleNear(i), &few); f.cost == 0 {
 			return f
 		}
 	}
-	for _, p := range s.afar(i) {
-		if f := s.look(i, p.at, &few); f.cost == 0 {
+	for _, p := range s.globalCandidates(i) {
+		if f := s.evaluate(i, p.at, &few); f.cost == 0 {
 			return f
 		}
 	}
@@ -88,24 +89,24 @@ func (s *state) better(i int, best found, size float64) found {
 	return best
 }
 
-// look offers a spot with its cost, which may be cut short where it is no
+// evaluate offers a spot with its cost, which may be cut short where it is no
 // longer among the best.
-func (s *state) look(i int, at Spot, few *bestFew) found {
-	f := found{at, s.cost(i, at, few.limit())}
+func (s *state) evaluate(i int, at Spot, few *bestFew) evaluated {
+	f := evaluated{at, s.cost(i, at, few.limit())}
 	few.offer(f)
 	return f
 }
 
-// afar returns places all over the strip: those of a survey, or random ones
-// while it is not possible.
-func (s *state) afar(i int) []place {
-	if places, ok := s.survey(i); ok {
-		return places
+// globalCandidates returns spots all over the strip: those of grid sampling, or
+// uniform random ones while that is not possible.
+func (s *state) globalCandidates(i int) []candidate {
+	if sampled, ok := s.sampleGrid(i); ok {
+		return sampled
 	}
-	places := s.scratch.places[:0]
+	sampled := s.scratch.candidates[:0]
 	for range uniformSamples {
-		places = append(places, place{at: s.anywhere(i)})
+		sampled = append(sampled, candidate{at: s.sampleUniform(i)})
 	}
-	s.scratch.places = places
-	return places
+	s.scratch.candidates = sampled
+	return sampled
 }

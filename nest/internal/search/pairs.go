@@ -10,12 +10,12 @@ import (
 type pairs struct {
 	m      *model.Model
 	shapes int
-	known  []*meeting // shapes x shapes
+	made   []*shapePair // shapes x shapes
 	tables int
 }
 
-// meeting is how shape b meets shape a.
-type meeting struct {
+// shapePair is how shape b meets shape a.
+type shapePair struct {
 	view  nofit.View
 	a, b  int32
 	asked int32
@@ -32,22 +32,22 @@ const (
 
 func newPairs(m *model.Model) *pairs {
 	n := len(m.Shapes)
-	return &pairs{m: m, shapes: n, known: make([]*meeting, n*n)}
+	return &pairs{m: m, shapes: n, made: make([]*shapePair, n*n)}
 }
 
 // of returns how shape b meets shape a.
-func (p *pairs) of(a, b int) *meeting {
-	if found := p.known[a*p.shapes+b]; found != nil {
+func (p *pairs) of(a, b int) *shapePair {
+	if found := p.made[a*p.shapes+b]; found != nil {
 		return found
 	}
-	made := &meeting{a: int32(a), b: int32(b), pairs: p}
-	p.known[a*p.shapes+b] = made
+	made := &shapePair{a: int32(a), b: int32(b), pairs: p}
+	p.made[a*p.shapes+b] = made
 	return made
 }
 
 // depth returns how deeply b at an offset from a overlaps it.
-func (v *meeting) depth(dx, dy float64) float64 {
-	if v.view.Known() {
+func (v *shapePair) depth(dx, dy float64) float64 {
+	if v.view.Ready() {
 		return v.view.Depth(dx, dy)
 	}
 	v.asked++
@@ -58,14 +58,14 @@ func (v *meeting) depth(dx, dy float64) float64 {
 }
 
 // overlaps reports whether depth is positive.
-func (v *meeting) overlaps(dx, dy float64) bool {
-	if v.view.Known() {
+func (v *shapePair) overlaps(dx, dy float64) bool {
+	if v.view.Ready() {
 		return v.view.Depth(dx, dy) > 0
 	}
 	return v.pairs.m.DirectOverlap(int(v.a), int(v.b), dx, dy)
 }
 
-func (v *meeting) promote() bool {
+func (v *shapePair) promote() bool {
 	if v.pairs.tables >= tablesMost {
 		return false
 	}
@@ -76,8 +76,8 @@ func (v *meeting) promote() bool {
 
 // signed is the depth with its gradient; where the two are apart, about how
 // far, as a negative depth.
-func (v *meeting) signed(dx, dy float64) (depth, gx, gy float64) {
-	if !v.view.Known() && !v.promote() {
+func (v *shapePair) signed(dx, dy float64) (depth, gx, gy float64) {
+	if !v.view.Ready() && !v.promote() {
 		return v.depth(dx, dy), 0, 0
 	}
 	return v.view.Signed(dx, dy)

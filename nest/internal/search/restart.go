@@ -13,22 +13,22 @@ type poolMember struct {
 	loss  float64
 }
 
-// remember keeps the state in the pool of layouts that nearly fit.
-func (r *Searcher) remember() {
+// addToPool keeps the state in the pool of layouts that nearly fit.
+func (r *Searcher) addToPool() {
 	r.pool = append(r.pool, poolMember{r.s.spots(), r.s.total()})
 	slices.SortStableFunc(r.pool, func(a, b poolMember) int { return cmp.Compare(a.loss, b.loss) })
 }
 
-// restart loads a pool member, the better the likelier, and disturbs it.
+// restart loads a pool member, the better the likelier, and kicks it (the kick move of iterated local search).
 func (r *Searcher) restart(target float64) {
 	at := min(int(math.Abs(r.rng.NormFloat64())*0.25*float64(len(r.pool))), len(r.pool)-1)
-	r.s.forget()
+	r.s.resetWeights()
 	r.s.load(r.pool[at].spots, target)
-	r.s.disturb()
+	r.s.kick()
 }
 
-// disturb turns a group or exchanges two pieces. It returns whether it did.
-func (s *state) disturb() bool { return s.turnGroup() || s.swapTwo() }
+// kick turns a group or exchanges two pieces. It returns whether it did.
+func (s *state) kick() bool { return s.turnGroup() || s.swapTwo() }
 
 // turnGroup turns all pieces of a random group to another direction, one time
 // in three. It returns whether it did.

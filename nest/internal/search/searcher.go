@@ -25,27 +25,27 @@ type Searcher struct {
 	rng    *rand.Rand
 	budget Budget
 	report func(Outcome)
-	// largeSteps says that after a gain the largest step is taken, until the start
-	// has been loosened.
-	largeSteps bool
+	// shrinksMost says that after a gain the largest step is taken, until the start
+	// has been perturbed.
+	shrinksMost bool
 
-	// best is the layout at hand, the shortest since it was loosened.
+	// best is the layout at hand, the shortest since it was perturbed.
 	best   []Spot
 	length float64
-	// returning says that it was loosened and has not yet come below shortest.
+	// returning says that it was perturbed and has not yet come below shortest.
 	returning bool
 	// gained is the number of passes made when best last gained, or when it was
-	// loosened or could not be.
+	// perturbed or could not be.
 	gained int
 	// shortest is the shortest layout of the start that is followed.
 	shortest start
-	// loosened says that the start has been loosened.
-	loosened bool
+	// perturbed says that the start has been perturbed.
+	perturbed bool
 	// advanced is the number of passes made when the start last gained, or was
 	// begun or taken up again.
 	advanced int
-	// heat is that of the start in the race, waiting those of every heat.
-	heat    int
+	// rung is that of the start in the race, waiting those of every rung.
+	rung    int
 	waiting [][]start
 	// reported is the length of the shortest layout of all.
 	reported float64
@@ -61,7 +61,7 @@ func New(m *model.Model, seed, stream uint64, budget Budget, report func(Outcome
 	rng := rand.New(rand.NewPCG(seed, stream))
 	return &Searcher{
 		m: m, s: newState(m, rng), rng: rng, budget: budget, report: report,
-		largeSteps: stream%2 == 1, reported: math.Inf(1), shortest: start{length: math.Inf(1)},
+		shrinksMost: stream%2 == 1, reported: math.Inf(1), shortest: start{length: math.Inf(1)},
 	}
 }
 
@@ -127,7 +127,7 @@ func (r *Searcher) floor() float64 { return r.budget.Floor() + 2*r.m.Touch }
 func (r *Searcher) accept(spots []Spot, length float64) {
 	r.best = slices.Clone(spots)
 	r.length, r.gained = length, r.s.passes
-	if length < r.shortest.length*(1-rescueGain) {
+	if length < r.shortest.length*(1-repairGain) {
 		r.returning, r.advanced = false, r.s.passes
 	}
 	if length < r.shortest.length {
@@ -146,5 +146,5 @@ func (r *Searcher) separate(e effort, until float64) bool {
 	// An attempt counts as a pass, so that a budget ends even when each
 	// succeeds at once.
 	r.s.passes++
-	return r.s.separate(e, func() bool { return r.budget.Stopped() || r.spent() >= until }, r.rescue)
+	return r.s.separate(e, func() bool { return r.budget.Stopped() || r.spent() >= until }, r.repair)
 }

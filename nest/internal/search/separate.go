@@ -16,14 +16,14 @@ type effort struct {
 	strikes  int
 }
 
-// lull is the number of passes without gain after which rescue is tried, once
+// repairAfter is the number of passes without gain after which repair is tried, once
 // for each least overlap.
-const lull = 50
+const repairAfter = 50
 
-// separate moves pieces until nothing overlaps, or until rescue parts what is
+// separate moves pieces until nothing overlaps, or until repair parts what is
 // left. It returns true on success; otherwise the state is left at the least
 // overlap it found.
-func (s *state) separate(e effort, stop, rescue func() bool) bool {
+func (s *state) separate(e effort, stop, repair func() bool) bool {
 	best := s.spots()
 	least, tried := s.total(), math.Inf(1)
 	for strike := 0; strike < e.strikes && least > 0; strike++ {
@@ -43,8 +43,8 @@ func (s *state) separate(e effort, stop, rescue func() bool) bool {
 				best = s.copySpots(best)
 			}
 			s.updateWeights()
-			if idle+1 == lull && least < tried {
-				if s.rescued(best, rescue) {
+			if idle+1 == repairAfter && least < tried {
+				if s.repaired(best, repair) {
 					return true
 				}
 				tried = least
@@ -64,11 +64,11 @@ func (s *state) separate(e effort, stop, rescue func() bool) bool {
 	return least == 0
 }
 
-// rescued tries rescue on the best spots, and goes on where it was if it fails.
-func (s *state) rescued(best []Spot, rescue func() bool) bool {
+// repaired tries repair on the best spots, and goes on where it was if it fails.
+func (s *state) repaired(best []Spot, repair func() bool) bool {
 	now := s.spots()
 	s.load(best, s.length)
-	if rescue() {
+	if repair() {
 		return true
 	}
 	s.load(now, s.length)
@@ -167,8 +167,8 @@ func (s *state) updateWeights() {
 	}
 }
 
-// forget sets all weights back to 1.
-func (s *state) forget() {
+// resetWeights sets all weights back to 1.
+func (s *state) resetWeights() {
 	n := len(s.bodies)
 	for _, p := range s.heavy {
 		s.weight[int(p.i)*n+int(p.j)], s.weight[int(p.j)*n+int(p.i)] = 1, 1

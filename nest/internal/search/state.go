@@ -131,7 +131,7 @@ func (s *state) measure(i int) {
 	s.scratch.near = s.gather(i, int(b.shape), b.x, b.y, 0, s.scratch.near[:0])
 	for k := range s.scratch.near {
 		v := &s.scratch.near[k]
-		depth := v.meeting.depth(b.x-v.x, b.y-v.y)
+		depth := v.pair.depth(b.x-v.x, b.y-v.y)
 		if depth <= 0 {
 			continue
 		}

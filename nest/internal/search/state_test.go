@@ -57,7 +57,7 @@ func scattered(pieces int, density float64) *state {
 	s.length = area / density / m.Width
 	spots := make([]Spot, pieces)
 	for i := range spots {
-		spots[i] = s.anywhere(i)
+		spots[i] = s.sampleUniform(i)
 	}
 	s.load(spots, s.length)
 	return s
@@ -109,7 +109,7 @@ func TestCostAgainstAllPieces(t *testing.T) {
 	s := scattered(40, 0.7)
 	n := len(s.bodies)
 	for i := range s.pieces {
-		at := s.anywhere(i)
+		at := s.sampleUniform(i)
 		var plain float64
 		for j := range n {
 			if j != i {
@@ -134,7 +134,7 @@ func TestPlanesAgainstDifferences(t *testing.T) {
 		b := s.bodies[i]
 		near := s.gather(i, int(b.shape), b.x, b.y, 5, nil)
 		cost, gx, gy := 0.0, 0.0, 0.0
-		for _, p := range bites(near, b.x, b.y, 5, nil) {
+		for _, p := range linearize(near, b.x, b.y, 5, nil) {
 			if p.depth > 0 {
 				cost, gx, gy = cost+p.factor*p.depth, gx+p.factor*p.gx, gy+p.factor*p.gy
 			}
@@ -168,7 +168,7 @@ func TestDescendLowersTheCost(t *testing.T) {
 	lowered := 0
 	for i := range s.pieces {
 		now := s.spot(i)
-		from := found{now, s.cost(i, now, math.Inf(1))}
+		from := evaluated{now, s.cost(i, now, math.Inf(1))}
 		to := s.descend(i, from, 5)
 		require.InDelta(t, s.cost(i, to.at, math.Inf(1)), to.cost, 1e-6*(1+to.cost))
 		require.LessOrEqual(t, to.cost, from.cost)
@@ -235,7 +235,7 @@ func BenchmarkMove(b *testing.B) {
 	}
 }
 
-// BenchmarkGather is of all neighbours on a short strip, as a survey asks.
+// BenchmarkGather is of all neighbours on a short strip, as a grid sample asks.
 func BenchmarkGather(b *testing.B) {
 	s := scattered(40, 0.8)
 	for b.Loop() {

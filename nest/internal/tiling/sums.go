@@ -73,7 +73,7 @@ const (
 type pairSums struct {
 	halves [2][]subset
 	slack  int
-	known  map[int][]uint32 // nil value: too many
+	memo   map[int][]uint32 // nil value: too many
 	first  []int            // of each kind, its first bit
 	left   uint32           // bits of the rectangles that remain
 }
@@ -84,7 +84,7 @@ type subset struct {
 }
 
 func newPairSums(sides [][]int, counts []int, slack, most int) *pairSums {
-	p := &pairSums{slack: slack, known: map[int][]uint32{}, first: make([]int, len(counts))}
+	p := &pairSums{slack: slack, memo: map[int][]uint32{}, first: make([]int, len(counts))}
 	var single [][]int
 	for kind, count := range counts {
 		p.first[kind] = len(single)
@@ -122,10 +122,10 @@ func (p *pairSums) remain(counts []int) {
 }
 
 func (p *pairSums) reach(target int) bool {
-	masks, ok := p.known[target]
+	masks, ok := p.memo[target]
 	if !ok {
 		masks = p.find(target)
-		p.known[target] = masks
+		p.memo[target] = masks
 	}
 	if masks == nil {
 		return true

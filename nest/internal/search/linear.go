@@ -2,23 +2,23 @@ package search
 
 import "math"
 
-// bite is one neighbour's overlap near a spot, as a plane: the depth there,
+// linear is one neighbour's overlap near a spot, as a plane: the depth there,
 // negative where the two are apart, how it grows along x and y, and what a
 // unit of it costs.
-type bite struct{ depth, gx, gy, factor float64 }
+type linear struct{ depth, gx, gy, factor float64 }
 
-// bites appends the planes of the neighbours that a piece at (x, y) overlaps,
+// linearize appends the planes of the neighbours that a piece at (x, y) overlaps,
 // or may overlap within the reach.
-func bites(near []neighbour, x, y, reach float64, out []bite) []bite {
+func linearize(near []neighbour, x, y, reach float64, out []linear) []linear {
 	for k := range near {
 		v := &near[k]
 		dx, dy := x-v.x, y-v.y
 		if math.Abs(dx) >= v.hx+reach || math.Abs(dy) >= v.hy+reach {
 			continue
 		}
-		depth, gx, gy := v.meeting.signed(dx, dy)
+		depth, gx, gy := v.pair.signed(dx, dy)
 		if depth > -reach*(math.Abs(gx)+math.Abs(gy)) {
-			out = append(out, bite{depth, gx, gy, v.factor})
+			out = append(out, linear{depth, gx, gy, v.factor})
 		}
 	}
 	return out
@@ -37,7 +37,7 @@ type step struct{ x, y, cost float64 }
 // tenth of the time and gained nothing (nest/MEASURED.md). Straight out of one
 // overlap comes first, and the first step that costs nothing is taken. A depth
 // up to the slack is none.
-func bestStep(all []bite, w window, slack float64) step {
+func bestStep(all []linear, w window, slack float64) step {
 	c := chooser{all, w, slack, step{cost: math.Inf(1)}}
 	for k := range all {
 		b := &all[k]
@@ -55,7 +55,7 @@ func bestStep(all []bite, w window, slack float64) step {
 
 // chooser keeps the best of the steps it is offered.
 type chooser struct {
-	all   []bite
+	all   []linear
 	w     window
 	slack float64
 	best  step
@@ -78,7 +78,7 @@ func (c *chooser) consider(x, y float64) {
 }
 
 // crossing offers the step that just ends two overlaps at once.
-func (c *chooser) crossing(a, b *bite) {
+func (c *chooser) crossing(a, b *linear) {
 	det := a.gx*b.gy - a.gy*b.gx
 	if math.Abs(det) < 1e-9 {
 		return

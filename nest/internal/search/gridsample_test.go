@@ -33,29 +33,29 @@ func gapped() *state {
 	return s
 }
 
-func TestSurveyFindsTheFreeRoom(t *testing.T) {
+func TestGridSamplingFindsTheFreeRoom(t *testing.T) {
 	s := gapped()
-	_, ok := s.survey(0)
+	_, ok := s.sampleGrid(0)
 	require.False(t, ok, "there is no table yet")
 	s.pairs.of(0, 0).promote()
 	for range 20 {
-		places, ok := s.survey(0)
+		sampled, ok := s.sampleGrid(0)
 		require.True(t, ok)
-		require.GreaterOrEqual(t, len(places), 2)
-		for _, p := range places[:2] {
+		require.GreaterOrEqual(t, len(sampled), 2)
+		for _, p := range sampled[:2] {
 			free := math.Min(math.Abs(p.at.X-5), math.Abs(p.at.X-75))
-			assert.Less(t, free, 0.6, "the rooms of one square are at 5 and 75, and the survey found %g", p.at.X)
+			assert.Less(t, free, 0.6, "the rooms of one square are at 5 and 75, and the grid sample found %g", p.at.X)
 		}
-		assert.Greater(t, math.Abs(places[0].at.X-places[1].at.X), 60.0, "both rooms")
+		assert.Greater(t, math.Abs(sampled[0].at.X-sampled[1].at.X), 60.0, "both rooms")
 	}
 }
 
-// A survey of one stretch comes everywhere in the end, and never off the strip.
-func TestSurveysCoverTheStrip(t *testing.T) {
+// A grid sample of one stretch comes everywhere in the end, and never off the strip.
+func TestGridSamplingCoversTheStrip(t *testing.T) {
 	s := scattered(200, 1)
 	for a := range s.m.Shapes {
 		for b := range s.m.Shapes {
-			if m := s.pairs.of(a, b); !m.view.Known() {
+			if m := s.pairs.of(a, b); !m.view.Ready() {
 				require.True(t, m.promote())
 			}
 		}
@@ -63,10 +63,10 @@ func TestSurveysCoverTheStrip(t *testing.T) {
 	tenths := map[int]int{}
 	for k := range 600 {
 		i := k % s.pieces
-		places, ok := s.survey(i)
+		sampled, ok := s.sampleGrid(i)
 		require.True(t, ok)
-		require.NotEmpty(t, places)
-		for _, p := range places {
+		require.NotEmpty(t, sampled)
+		for _, p := range sampled {
 			require.Equal(t, s.clamp(i, p.at), p.at, "on the strip")
 			tenths[int(10*p.at.X/s.length)]++
 		}

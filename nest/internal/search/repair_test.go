@@ -35,18 +35,18 @@ func pressed(best float64) *Searcher {
 	return r
 }
 
-func TestRescuePartsWhatOverlaps(t *testing.T) {
+func TestRepairPartsWhatOverlaps(t *testing.T) {
 	r := pressed(30.5)
 	require.Positive(t, r.s.total())
-	require.True(t, r.rescue())
+	require.True(t, r.repair())
 	require.Zero(t, r.s.total())
 	require.InDelta(t, 30, r.s.used(), 1e-6)
 }
 
-func TestRescueLeavesWhatCannotBeShorter(t *testing.T) {
+func TestRepairLeavesWhatCannotBeShorter(t *testing.T) {
 	r := pressed(30.001)
 	before, length, total := r.s.spots(), r.s.length, r.s.total()
-	require.False(t, r.rescue())
+	require.False(t, r.repair())
 	require.Equal(t, before, r.s.spots())
 	require.Equal(t, length, r.s.length)
 	require.Equal(t, total, r.s.total())

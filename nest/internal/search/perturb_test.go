@@ -28,12 +28,12 @@ func unlike() *Searcher {
 	return r
 }
 
-func TestLoosenGoesOnFromALongerLayout(t *testing.T) {
+func TestPerturbGoesOnFromALongerLayout(t *testing.T) {
 	r := unlike()
 	kept := r.shortest
 	times := 0
 	for range 20 {
-		if !r.loosen(1) {
+		if !r.perturb(1) {
 			continue
 		}
 		times++
@@ -41,17 +41,17 @@ func TestLoosenGoesOnFromALongerLayout(t *testing.T) {
 		assert.Zero(t, r.s.total(), "nothing overlaps")
 		assert.NotEqual(t, kept.spots, r.best)
 		assert.Equal(t, r.s.used(), r.length)
-		assert.LessOrEqual(t, r.length, (1+loosenMost)*kept.length)
+		assert.LessOrEqual(t, r.length, (1+stretchMost)*kept.length)
 		assert.Equal(t, kept, r.shortest, "the shortest is kept")
 		assert.Equal(t, 24.0, r.reported)
 	}
 	assert.Positive(t, times)
 }
 
-func TestLoosenLeavesWhatCannotBeExchanged(t *testing.T) {
+func TestPerturbLeavesWhatCannotBeExchanged(t *testing.T) {
 	r := pressed(30.5) // all alike
 	before, length := r.s.spots(), r.s.length
-	require.False(t, r.loosen(1))
+	require.False(t, r.perturb(1))
 	assert.Equal(t, before, r.s.spots())
 	assert.Equal(t, length, r.s.length)
 	assert.False(t, r.returning)
@@ -59,7 +59,7 @@ func TestLoosenLeavesWhatCannotBeExchanged(t *testing.T) {
 
 func TestLayoutIsIdle(t *testing.T) {
 	r := pressed(30.5)
-	r.s.passes = loosenPatience
+	r.s.passes = perturbPatience
 	assert.False(t, r.isIdle())
 	r.s.passes++
 	assert.True(t, r.isIdle())

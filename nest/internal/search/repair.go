@@ -3,28 +3,28 @@ package search
 import "ellwand/nest/internal/compact"
 
 const (
-	// rescueGain is the share of the length below which a rescued layout does
+	// repairGain is the share of the length below which a repaired layout does
 	// not count as shorter: most of those are the best layout found again.
-	rescueGain   = 1e-4
-	rescueRounds = 6
+	repairGain   = 1e-4
+	repairRounds = 6
 )
 
-// rescue parts the few pieces that overlap when a separation gives up, by
+// repair parts the few pieces that overlap when a separation gives up, by
 // linear programs that may lengthen the strip. Most layouts that fail overlap
 // in two to ten places by a thousandth of the length or so: parted, many are
 // still shorter than the best. It returns whether it succeeded; if not, the
 // state is as before.
-func (r *Searcher) rescue() bool {
+func (r *Searcher) repair() bool {
 	s := r.s
-	if r.m.Length > 0 || r.best == nil || s.pieces > shortenMost {
+	if r.m.Length > 0 || r.best == nil || s.pieces > compactMost {
 		return false
 	}
-	aim := r.length * (1 - rescueGain)
+	aim := r.length * (1 - repairGain)
 	before, length := s.spots(), s.length
 	spots := before
-	for round := range rescueRounds {
+	for round := range repairRounds {
 		var ok bool
-		if spots, ok = compact.Shorten(s.m, spots, shortenReach*s.m.Width); !ok {
+		if spots, ok = compact.Shorten(s.m, spots, compactReach*s.m.Width); !ok {
 			break
 		}
 		s.load(spots, r.length)
