@@ -9,9 +9,17 @@ import (
 	"ellwand/pieces"
 )
 
-// neckRise is how far the neck point lies above the back neck point: a
-// twenty-fifth of the neck girth ([source.CommonPractice]: a fifth of the neck width).
-func (f figures) neckRise() float64 { return f.NeckBase / 25 }
+// The back neck and shoulder: the neck a fifth of the neck girth wide and a fifth
+// of that high, the shoulder falling 1 in 3, about 18 degrees
+// [source.CommonPractice].
+const (
+	neckWidth  = 1. / 5
+	neckHeight = 1. / 25
+	backFall   = 1. / 3
+)
+
+// neckRise is how far the neck point lies above the back neck point.
+func (f figures) neckRise() float64 { return neckHeight * f.NeckBase }
 
 // backUpper is the back above the waist.
 type backUpper struct {
@@ -48,13 +56,10 @@ func (f figures) backUpper(s *construct.Sheet, armhole float64) backUpper {
 	b.nape = s.Up(b.waist, f.BackNeckPointToWaist, "back neck point to waist")
 	bust := s.Up(b.waist, f.bustLine, "the bust line: back neck point to waist less scye depth and 5 mm")
 
-	// The neck is a fifth of the neck girth wide and a twenty-fifth high
-	// [source.CommonPractice].
 	shoulderLevel := s.Up(b.nape, f.neckRise(), "a twenty-fifth of the neck girth")
-	b.neck = s.Right(shoulderLevel, f.NeckBase/5, "the neck point: a fifth of the neck girth")
+	b.neck = s.Right(shoulderLevel, neckWidth*f.NeckBase, "the neck point: a fifth of the neck girth")
 
-	// The back shoulder falls 1 in 3, about 18 degrees [source.CommonPractice].
-	b.tip = s.Slope(b.neck, f.Shoulder+backShoulderEase, 1./3, "the shoulder tip, falling 1 in 3: shoulder length and 5 mm to ease in")
+	b.tip = s.Slope(b.neck, f.Shoulder+backShoulderEase, backFall, "the shoulder tip, falling 1 in 3: shoulder length and 5 mm to ease in")
 
 	b.beside = b.tip
 

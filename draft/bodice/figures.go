@@ -35,6 +35,27 @@ type figures struct {
 	princess bool
 }
 
+// What is added to the measurements, in mm or as a share [source.CommonPractice].
+const (
+	// scyeMore is how far the bust line lies below the scye depth, so that the
+	// armhole does not cut.
+	scyeMore = 5
+	// backAcross and frontAcross of the bust ease go across each half of the
+	// back and of the front: arms reach forward.
+	backAcross, frontAcross = 1. / 20, 1. / 30
+	// pointShare of the bust girth and pointMore are half the distance of the
+	// bust points.
+	pointShare, pointMore = 1. / 10, 3
+)
+
+// The bust dart of the women's table, in mm: at a bust girth, and so much more or
+// less for each mm of bust girth up to another, and from there on
+// [source.Aldrich].
+const (
+	dartWidth, dartBust, dartStep  = 76, 920, 0.15
+	dartFullBust, dartFullBustStep = 1040, 0.1
+)
+
 // reckon works out the figures. The error names the measurement that cannot
 // be.
 func reckon(m Measures, o Options) (figures, error) {
@@ -48,24 +69,15 @@ func reckon(m Measures, o Options) (figures, error) {
 	f.half = m.Bust/2 + f.bustEase/2
 	f.waist = m.Waist/2 + f.waistEase/2
 
-	// The bust line lies 5 mm below the scye depth, so that the armhole does
-	// not cut [source.CommonPractice]; the underarm lies lower as the fit is looser.
-	f.bustLine = m.BackNeckPointToWaist - m.ScyeDepth - 5
+	// The underarm lies lower as the fit is looser.
+	f.bustLine = m.BackNeckPointToWaist - m.ScyeDepth - scyeMore
 	f.underarm = f.bustLine - usualArmholeDrop(o.Fit) - o.ArmholeDrop
 
-	// A twentieth of the bust ease goes across each half of the back, a
-	// thirtieth across the front: arms reach forward [source.CommonPractice].
-	f.acrossBack = m.AcrossBack/2 + f.bustEase/20
-	f.acrossFront = m.AcrossFront/2 + f.bustEase/30
-
-	// Half the distance of the bust points: a tenth of the bust and 3 mm
-	// [source.CommonPractice].
-	f.bustPoint = m.Bust/10 + 3
-
-	// The bust dart of the women's table [source.Aldrich]: 76 mm at bust 92 cm,
-	// 6 mm more or less every 4 cm; 1 mm every cm above bust 104 cm.
+	f.acrossBack = m.AcrossBack/2 + backAcross*f.bustEase
+	f.acrossFront = m.AcrossFront/2 + frontAcross*f.bustEase
+	f.bustPoint = pointShare*m.Bust + pointMore
 	if o.Shaping != NoDart {
-		f.bustDart = 76 + 0.15*(min(m.Bust, 1040)-920) + 0.1*max(0, m.Bust-1040)
+		f.bustDart = dartWidth + dartStep*(min(m.Bust, dartFullBust)-dartBust) + dartFullBustStep*max(0, m.Bust-dartFullBust)
 	}
 	if o.Method == Proportional {
 		f = f.proportioned(o)

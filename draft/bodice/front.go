@@ -11,6 +11,16 @@ import (
 // make a peak there ([source.CommonPractice]: 2 to 3 cm).
 const dartShort = 25
 
+// The front neck and shoulder: the neck as deep as the back's is wide, the
+// shoulder falling 2 in 5, about 22 degrees [source.CommonPractice].
+const (
+	frontNeckWidth = 0.185 // of the neck girth: a little less than the back's [source.OwnChoice]
+	frontFall      = 2. / 5
+	// longerFront is how much higher the front neck point lies than that of the
+	// back, for each mm of the bust dart: the way over the bust is longer.
+	longerFront = 1. / 4
+)
+
 // frontUpper is the front above the waist. The points of the shoulder and the
 // across front are drawn as they are worn; opening the bust dart turns those
 // beyond it about the bust point.
@@ -33,18 +43,15 @@ func (f figures) frontUpper(s *construct.Sheet) frontUpper {
 		u.bustPoint = s.Right(bust, f.bustPoint, "the bust point: a tenth of the bust girth and 3 mm")
 	}
 
-	// The front neck point lies above that of the back by a quarter of the
-	// bust dart: the way over the bust is longer [source.CommonPractice].
 	rule := "the height of the back neck point's rise and a quarter of the bust dart"
 	if f.bustDart == 0 {
 		rule = "the height of the neck point on the back"
 	}
-	top := s.Up(u.waist, f.BackNeckPointToWaist+f.neckRise()+f.bustDart/4, rule)
-	u.neck = s.Right(top, 0.185*f.NeckBase, "the neck point: a fifth of the neck girth less 3 parts in 200")
-	u.centreNeck = s.Down(top, f.NeckBase/5, "the neck at the centre front: a fifth of the neck girth")
+	top := s.Up(u.waist, f.BackNeckPointToWaist+f.neckRise()+longerFront*f.bustDart, rule)
+	u.neck = s.Right(top, frontNeckWidth*f.NeckBase, "the neck point: a fifth of the neck girth less 3 parts in 200")
+	u.centreNeck = s.Down(top, neckWidth*f.NeckBase, "the neck at the centre front: a fifth of the neck girth")
 
-	// The front shoulder falls 2 in 5, about 22 degrees [source.CommonPractice].
-	u.tip = s.Slope(u.neck, f.Shoulder, 2./5, "the shoulder tip, falling 2 in 5: shoulder length")
+	u.tip = s.Slope(u.neck, f.Shoulder, frontFall, "the shoulder tip, falling 2 in 5: shoulder length")
 	if f.bustDart > 0 {
 		u.middle = s.Along(u.neck, u.tip, f.Shoulder/2, "the middle of the shoulder")
 	}

@@ -1,8 +1,8 @@
 // Package bodice drafts a front and a back bodice from body measurements.
 //
 // The construction is Ellwand's own, from common practice of flat pattern
-// cutting; each point names its rule where it is set. Lengths are
-// millimetres. Both pieces are drawn with the centre line on the left, the
+// cutting; each point names its rule where it is set. How full the curves are
+// drawn is our own choice. Lengths are millimetres. Both pieces are drawn with the centre line on the left, the
 // waist line at the height 0.
 package bodice
 

@@ -4,7 +4,7 @@
 // The darted skirt follows the tailored skirt of a handbook
 // [source.AldrichFromMemory], its eases and shares made to suit every body; the
 // others are common practice and geometry. Each point names its rule where it
-// is set. Lengths are
+// is set; how full the curves are drawn is our own choice. Lengths are
 // millimetres. A piece is drawn hanging, its centre line on the left.
 package skirt
 

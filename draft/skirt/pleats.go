@@ -16,10 +16,17 @@ import (
 const (
 	knifePleat = 40
 	boxPleat   = 80
+	// clothTimes the hip line is the cloth round, so that each pleat is backed
+	// twice.
+	clothTimes = 3
+	// fewestPleats and mostPleats all round [source.OwnChoice].
+	fewestPleats, mostPleats = 4, 200
+	// mostCloser is the most that a pleat is laid closer at the waist, as a share
+	// of what shows of it [source.OwnChoice].
+	mostCloser = 0.6
 )
 
-// pleating is a skirt pleated all round: from cloth three times as wide as
-// the hip line [source.CommonPractice], so that each pleat is backed twice.
+// pleating is a skirt pleated all round.
 type pleating struct {
 	panels, pleats int
 	// visible is the width of a pleat on the hip line; closer is what each
@@ -28,7 +35,7 @@ type pleating struct {
 }
 
 // cloth is the width of the cloth round.
-func (p pleating) cloth() float64 { return 3 * p.visible * float64(p.pleats) }
+func (p pleating) cloth() float64 { return clothTimes * p.visible * float64(p.pleats) }
 
 // takeUp is what one pleat takes in at the waist.
 func (p pleating) takeUp() float64 { return 2*p.visible + p.closer }
@@ -40,17 +47,17 @@ func (f figures) pleated() (Block, error) {
 	if f.Shape == BoxPleated {
 		usual = boxPleat
 	}
-	p := pleating{pleats: f.Pleats, panels: whole(3*round, f.panelWidth())}
+	p := pleating{pleats: f.Pleats, panels: whole(clothTimes*round, f.panelWidth())}
 	if p.pleats == 0 {
 		p.pleats = int(math.Round(round / usual))
 	}
-	if p.pleats < 4 || p.pleats > 200 {
-		return Block{}, construct.About(subject.Pleats).Refuse("skirt: %d pleats; ask for 4 to 200", p.pleats)
+	if p.pleats < fewestPleats || p.pleats > mostPleats {
+		return Block{}, construct.About(subject.Pleats).Refuse("skirt: %d pleats; ask for %d to %d", p.pleats, fewestPleats, mostPleats)
 	}
 	p.pleats = whole(float64(p.pleats), float64(p.panels)) * p.panels
 	p.visible = round / float64(p.pleats)
 	p.closer = (round - f.waist) / float64(p.pleats)
-	if p.closer > 0.6*p.visible {
+	if p.closer > mostCloser*p.visible {
 		return Block{}, construct.About(subject.WaistGirth, subject.HipGirth).Refuse("skirt: the waist girth of %s is too small for the hip girth of %s: the pleats would lie %s over one another; measure both again, or ask for a circle skirt",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(p.closer))
 	}

@@ -20,6 +20,14 @@ const (
 	handleLength = 640
 	leastBag     = 80 // wide
 	mostBag      = 1500
+	leastWrap    = 1.2 // widths of the hip, so that a wrapper overlaps
+	wrapperTie   = 300 // a tie is longer than half the hip
+	apronShare   = 0.8 // of the hip, an apron's width
+	bibShare     = 1. / 6
+	besideBib    = 40  // least of an apron's waist beside its bib
+	apronTie     = 400 // a tie is longer than half the waist
+	pocketWidth  = 200
+	pocketHeight = 180
 )
 
 // narrowHems are the hems of a wrapper and an apron.
@@ -31,11 +39,11 @@ func (f figures) wrapper() (Block, error) {
 	if f.Width == 0 {
 		f.Width = wrapperTimes * f.Hip
 	}
-	if f.Width < 1.2*f.Hip {
-		return Block{}, construct.About(subject.Width).Refuse("wrapper: a width of %s does not overlap on a hip girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Hip), construct.AtLeast(1.2*f.Hip))
+	if f.Width < leastWrap*f.Hip {
+		return Block{}, construct.About(subject.Width).Refuse("wrapper: a width of %s does not overlap on a hip girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Hip), construct.AtLeast(leastWrap*f.Hip))
 	}
 	cloth := named(pieces.Rectangle("wrapper", f.Width, f.Length), narrowHems, "narrow hem", "right narrow hem", "waist", "left narrow hem")
-	length := f.Hip/2 + 300
+	length := f.Hip/2 + wrapperTie
 	tie := strip("tie", length, tieWidth, 2)
 	return Block{
 		Pieces: []pieces.Piece{cloth, tie},
@@ -45,7 +53,7 @@ func (f figures) wrapper() (Block, error) {
 		},
 		Pairings: []construct.Pairing{{
 			Seam: "width", Of: "wrapper", Length: f.Width, Against: "hip girth", Other: f.Hip,
-			Least: 0.2 * f.Hip, Most: construct.NoLimit, Normal: construct.Say("a fifth more or over, to overlap; 1.6 times is usual (%s)", source.CommonPractice),
+			Least: (leastWrap - 1) * f.Hip, Most: construct.NoLimit, Normal: construct.Say("a fifth more or over, to overlap; 1.6 times is usual (%s)", source.OwnChoice),
 		}},
 	}, nil
 }
@@ -54,11 +62,11 @@ func (f figures) wrapper() (Block, error) {
 // of the waist wide and 28 cm high, hollowed to the waist line.
 func (f figures) apron() (Block, error) {
 	if f.Width == 0 {
-		f.Width = 0.8 * f.Hip
+		f.Width = apronShare * f.Hip
 	}
-	half, bib := f.Width/2, f.Waist/6
-	if half < bib+40 {
-		return Block{}, construct.About(subject.Width).Refuse("apron: a width of %s is too narrow beside a bib for a waist girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Waist), construct.AtLeast(2*bib+80))
+	half, bib := f.Width/2, bibShare*f.Waist
+	if half < bib+besideBib {
+		return Block{}, construct.About(subject.Width).Refuse("apron: a width of %s is too narrow beside a bib for a waist girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Waist), construct.AtLeast(2*(bib+besideBib)))
 	}
 	low, corner, waist := orb.Point{0, -f.Length}, orb.Point{half, -f.Length}, orb.Point{half, 0}
 	tip, top := orb.Point{bib, bibHeight}, orb.Point{0, bibHeight}
@@ -82,8 +90,8 @@ func (f figures) apron() (Block, error) {
 	end := s.Right(up, bib, "half the bib: a sixth of the waist girth")
 	s.Draw("draw the hollow "+construct.Numbers(side, end), "level at the side, upright at the bib")
 
-	tieLength := f.Waist/2 + 400
-	pocket := named(pieces.Rectangle("patch pocket", 200, 180), map[string]bool{"pocket hem": true}, "bottom", "right", "pocket hem", "left")
+	tieLength := f.Waist/2 + apronTie
+	pocket := named(pieces.Rectangle("patch pocket", pocketWidth, pocketHeight), map[string]bool{"pocket hem": true}, "bottom", "right", "pocket hem", "left")
 	straps := []pieces.Piece{strip("neck strap", strapLength, strapWidth, 1), strip("tie", tieLength, tieWidth, 2)}
 	return Block{
 		Pieces: append([]pieces.Piece{piece}, append(straps, pocket)...),
@@ -91,11 +99,11 @@ func (f figures) apron() (Block, error) {
 			s,
 			rectangleSheet("neck strap", 2*strapWidth, strapLength, "twice the finished width", "62 cm"),
 			rectangleSheet("tie", 2*tieWidth, tieLength, "twice the finished width", "half the waist girth and 40 cm"),
-			rectangleSheet("patch pocket", 200, 180, "20 cm", "18 cm"),
+			rectangleSheet("patch pocket", pocketWidth, pocketHeight, "20 cm", "18 cm"),
 		},
 		Pairings: []construct.Pairing{{
 			Seam: "width", Of: "apron", Length: f.Width, Against: "hip girth", Other: f.Hip,
-			Least: -0.5 * f.Hip, Most: construct.NoLimit, Normal: construct.Say("half of the hip girth or more; four fifths is usual (%s)", source.CommonPractice),
+			Least: -0.5 * f.Hip, Most: construct.NoLimit, Normal: construct.Say("half of the hip girth or more; four fifths is usual (%s)", source.OwnChoice),
 		}},
 	}, nil
 }

@@ -140,13 +140,13 @@ func (f figures) addSleeve(b *Block, u upper) {
 	b.Pairings = append(b.Pairings,
 		construct.Equal("armhole", "sleeve head", construct.SeamLength(piece, "sleeve head"), "front and back armhole", 2*u.armhole),
 		construct.Pairing{Seam: "sleeve", Of: "sleeve, all round", Length: 2 * u.armhole, Against: "upper arm girth", Other: f.UpperArm,
-			Least: armEase, Most: construct.NoLimit, Normal: construct.Say("10 cm of ease or more (%s)", source.CommonPractice)})
+			Least: armEase, Most: construct.NoLimit, Normal: construct.Say("10 cm of ease or more (%s)", source.OwnChoice)})
 }
 
 // widthPairing sets the width against the body.
 func (f figures) widthPairing(width float64) construct.Pairing {
 	return construct.Pairing{
 		Seam: "width", Of: "width all round", Length: width, Against: "the fuller of bust and hip", Other: f.fuller(),
-		Least: f.Ease - construct.Matching, Most: construct.NoLimit, Normal: construct.Say("%s of ease, as asked for: 20 to 30 cm is usual (%s)", construct.Length(f.Ease), source.CommonPractice),
+		Least: f.Ease - construct.Matching, Most: construct.NoLimit, Normal: construct.Say("%s of ease, as asked for: 20 to 30 cm is usual (%s)", construct.Length(f.Ease), source.OwnChoice),
 	}
 }

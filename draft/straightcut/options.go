@@ -1,7 +1,8 @@
 // Package straightcut drafts garments of rectangles and simple curves: kaftan,
 // kimono shape, wrapper, apron and bag. Each formula is stated beside its
 // point. That they are straight breadths of the loom is as old as weaving
-// [source.Burnham]; the figures are our own choice. Lengths are millimetres.
+// [source.Burnham]; the figures, and how full the curves are drawn, are our own
+// choice. Lengths are millimetres.
 package straightcut
 
 // Shape of a straight-cut garment.

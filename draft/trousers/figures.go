@@ -151,6 +151,14 @@ const (
 	// The lengths of the darts as shares of the waist to hip: 12 and 10 cm in
 	// the back, 10 in the front [source.AldrichFromMemory].
 	backDart, secondDart, frontDart = 0.6, 0.5, 0.48
+	// A second front dart is a little shorter than the first, and the two lie
+	// on the waist from a little before the crease on [source.OwnChoice].
+	frontSecond, beforeCrease, frontApart = 0.95, 0.92, 0.34
+	// The back darts lie at the thirds of the waist [source.AldrichFromMemory],
+	// one alone in its middle [source.OwnChoice].
+	backAlone, backInner, backOuter = 0.5, 1. / 3, 2. / 3
+	// Wider darts, in mm, are sewn as two [source.OwnChoice].
+	backWidest, frontWidest = 26, 28
 	// The waist rises at the side by a share of what the outside leg comes in,
 	// and by a most, as a skirt's does [source.OwnChoice].
 	sideRaise, mostSideRaise = 0.35, 14
@@ -220,9 +228,12 @@ func (f figures) leastHalf() float64 {
 // shortest leg is wider on the inside [source.OwnChoice].
 const shortFurther = 0.85
 
-// kneeHalf is half the front leg's width at the knee: the hem and a fifth of
-// the way to the width on the crotch line.
-func kneeHalf(hem, crotch float64) float64 { return hem + 0.2*(crotch-hem) }
+// kneeShare of the way from the hem to the width on the crotch line is done at
+// the knee [source.OwnChoice].
+const kneeShare = 0.2
+
+// kneeHalf is half the front leg's width at the knee.
+func kneeHalf(hem, crotch float64) float64 { return hem + kneeShare*(crotch-hem) }
 
 // isShort says that the leg ends so near the knee that it has no knee line.
 func (f figures) isShort() bool { return f.Length < f.knee+80 }

@@ -29,7 +29,7 @@ func (f figures) drawFront() half {
 	h.hip = f.front
 
 	crease := -top[0] / (h.outsideLeg.End()[0] - top[0])
-	f.drawWaist(&h, f.darts(f.frontDarts, dartPlan{alone: crease, pair: [2]float64{0.92 * crease, 0.92*crease + 0.34}, first: frontDart, second: 0.95 * frontDart, widest: 28}))
+	f.drawWaist(&h, f.darts(f.frontDarts, dartPlan{alone: crease, pair: [2]float64{beforeCrease * crease, beforeCrease*crease + frontApart}, first: frontDart, second: frontSecond * frontDart, widest: frontWidest}))
 	return h
 }
 
@@ -49,7 +49,7 @@ func (f figures) drawBack(drop float64) half {
 	top := along(seat, up, seatRaise)
 	h.centre, h.curve = crotch(top, construct.Back(up), -f.rise+f.straightDown(f.backFork, 0.95), fork, h.insideLeg)
 
-	f.drawWaist(&h, f.darts(f.backDarts, dartPlan{alone: 0.5, pair: [2]float64{1. / 3, 2. / 3}, first: backDart, second: secondDart, widest: 26}))
+	f.drawWaist(&h, f.darts(f.backDarts, dartPlan{alone: backAlone, pair: [2]float64{backInner, backOuter}, first: backDart, second: secondDart, widest: backWidest}))
 	return h
 }
 

@@ -3,8 +3,10 @@
 //
 // The leg, the forks and the darts follow the tailored trousers of a handbook
 // [source.AldrichFromMemory]; their shares are made to suit every body and every
-// length. Each point names its rule where it is set. Lengths are millimetres. Both pieces are drawn with the crease line at the distance 0,
-// the waist line at the height 0, and the centre line on the left.
+// length. Each point names its rule where it is set; how full the curves are
+// drawn is our own choice. Lengths are millimetres. Both pieces are drawn with
+// the crease line at the distance 0, the waist line at the height 0, and the
+// centre line on the left.
 package trousers
 
 // Opening is where the trousers open.

@@ -35,9 +35,15 @@ func notchesApart(piece pieces.Piece, edge string) float64 {
 	return top - end
 }
 
-// patchWidth of a patch pocket: a seventh of the hip girth, 12 to 17 cm
-// [source.CommonPractice].
-func (f figures) patchWidth() float64 { return max(120, min(170, f.Hip/7)) }
+// The patch pocket, in mm: its width is a share of the hip girth, within limits
+// [source.OwnChoice].
+const (
+	patchShare            = 1. / 7
+	leastPatch, mostPatch = 120, 170
+)
+
+// patchWidth of a patch pocket: a seventh of the hip girth, 12 to 17 cm.
+func (f figures) patchWidth() float64 { return max(leastPatch, min(mostPatch, patchShare*f.Hip)) }
 
 // patchPocket is the pocket of each back, its lower edge pointed.
 func (f figures) patchPocket() (pieces.Piece, error) {
