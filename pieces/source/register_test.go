@@ -66,6 +66,8 @@ const (
 	name   = "no figure"
 )
 
+const counted = 1 + iota
+
 // table of what there is.
 var table = []struct{ mm float64 }{{15}}
 
@@ -77,7 +79,7 @@ func f() int {
 	return inside
 }
 `, []string{"OwnChoice"})
-	assert.Equal(t, []string{"a.go:11 fourth", "a.go:16 table", "a.go:19 misspelt", "a.go:22 inside"}, found)
+	assert.Equal(t, []string{"a.go:11 fourth", "a.go:18 table", "a.go:21 misspelt", "a.go:24 inside"}, found)
 }
 
 // Every link leads to an entry, and every entry is named by something.
@@ -142,16 +144,22 @@ func isFigure(file *ast.File, group *ast.GenDecl) bool {
 	return group.Tok == token.CONST || group.Tok == token.VAR && slices.Contains(file.Decls, ast.Decl(group))
 }
 
+// holdsNumber says that a constant or a table is made of figures; those that
+// iota numbers are names.
 func holdsNumber(spec *ast.ValueSpec) bool {
-	found := false
+	number, counted := false, false
 	for _, value := range spec.Values {
 		ast.Inspect(value, func(node ast.Node) bool {
-			literal, ok := node.(*ast.BasicLit)
-			found = found || ok && (literal.Kind == token.INT || literal.Kind == token.FLOAT)
+			switch node := node.(type) {
+			case *ast.BasicLit:
+				number = number || node.Kind == token.INT || node.Kind == token.FLOAT
+			case *ast.Ident:
+				counted = counted || node.Name == "iota"
+			}
 			return true
 		})
 	}
-	return found
+	return number && !counted
 }
 
 // register lists the names of the entries: the variables of register.go.
