@@ -14,7 +14,7 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
-	"ellwand/draft/steps"
+	"ellwand/pieces/paper"
 )
 
 func newDraft(e *env) *cobra.Command {
@@ -159,7 +159,7 @@ func addSheet(out *files.Set, drafted app.Drafted, d draftOptions) error {
 	if d.sheet == "" {
 		return nil
 	}
-	papers := map[string]steps.Paper{"a4": steps.A4, "letter": steps.Letter}
+	papers := map[string]paper.Paper{"a4": paper.A4, "letter": paper.Letter}
 	paper, known := papers[strings.ToLower(d.paper)]
 	if !known {
 		return fmt.Errorf("there is no paper %q for the draft sheet; use a4 or letter", d.paper)

@@ -7,20 +7,19 @@ import (
 	"github.com/spf13/cobra"
 
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric/marker"
 	"ellwand/pieces/measure"
-	"ellwand/pieces/sheet"
+	"ellwand/pieces/paper"
 )
 
 // parsePaper reads the name of a sheet.
-func parsePaper(text string) (marker.Paper, error) {
+func parsePaper(text string) (paper.Paper, error) {
 	switch strings.ToLower(text) {
 	case "a4":
-		return marker.A4, nil
+		return paper.A4, nil
 	case "letter":
-		return marker.Letter, nil
+		return paper.Letter, nil
 	}
-	return 0, fmt.Errorf("--paper %q is not known; use a4 or letter", text)
+	return paper.Paper{}, fmt.Errorf("--paper %q is not known; use a4 or letter", text)
 }
 
 // paperOptions describe the sheets of anything printed full size.
@@ -28,7 +27,7 @@ type paperOptions struct{ name, margin, overlap string }
 
 func (p *paperOptions) register(cmd *cobra.Command, usual string) {
 	flags := cmd.Flags()
-	flags.StringVar(&p.name, "paper", usual, strings.Join(sheet.PaperNames(), ", ")+", or its sides: 600mmx900mm")
+	flags.StringVar(&p.name, "paper", usual, strings.Join(paper.Names(), ", ")+", or its sides: 600mmx900mm")
 	p.registerEdges(cmd)
 }
 
@@ -47,8 +46,8 @@ func paperUnit(work *job.Work) measure.Unit {
 }
 
 // paper reads the options.
-func (p *paperOptions) paper(work *job.Work) (sheet.Paper, error) {
-	paper, err := sheet.ParsePaper(p.name, paperUnit(work))
+func (p *paperOptions) paper(work *job.Work) (paper.Paper, error) {
+	paper, err := paper.Parse(p.name, paperUnit(work))
 	if err != nil {
 		return paper, fmt.Errorf("--paper: %w", err)
 	}
@@ -59,7 +58,7 @@ func (p *paperOptions) paper(work *job.Work) (sheet.Paper, error) {
 }
 
 // edges adds the margin and the overlap to a paper.
-func (p *paperOptions) edges(paper sheet.Paper, unit measure.Unit) (sheet.Paper, error) {
+func (p *paperOptions) edges(paper paper.Paper, unit measure.Unit) (paper.Paper, error) {
 	margin, err := measure.Parse(p.margin, unit)
 	if err != nil {
 		return paper, fmt.Errorf("--margin: %w", err)
@@ -74,7 +73,7 @@ func (p *paperOptions) edges(paper sheet.Paper, unit measure.Unit) (sheet.Paper,
 
 // called is the paper as people call it; empty for one given by its sides.
 func (p *paperOptions) called() string {
-	for _, name := range sheet.PaperNames() {
+	for _, name := range paper.Names() {
 		if strings.EqualFold(name, strings.TrimSpace(p.name)) {
 			return strings.ToUpper(name[:1]) + name[1:]
 		}

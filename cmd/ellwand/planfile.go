@@ -14,7 +14,7 @@ import (
 	"ellwand/fabric/marker"
 	"ellwand/fabric/plotter"
 	"ellwand/pieces/drawing"
-	"ellwand/pieces/sheet"
+	"ellwand/pieces/paper"
 )
 
 // planFile says as what a lay is drawn: the plan to scale, or the marker at
@@ -36,7 +36,7 @@ type fullOptions struct {
 
 func (f *fullOptions) register(cmd *cobra.Command) {
 	flags := cmd.Flags()
-	flags.StringVar(&f.paper.name, "paper", "a4", "a4 or letter; with --full, tiles of "+strings.Join(sheet.PaperNames(), ", ")+" or 600mmx900mm")
+	flags.StringVar(&f.paper.name, "paper", "a4", "a4 or letter; with --full, tiles of "+strings.Join(paper.Names(), ", ")+" or 600mmx900mm")
 	flags.BoolVar(&f.full, "full", false, "draw the marker at full size, for a plotter's roll or, with --paper, on sheets to be joined")
 	flags.StringVar(&f.roll, "roll", "", "with --full: width of the roll, 610, 914, 1067, 1520 or 1830 mm (24, 36, 42, 60 or 72in); the narrowest that holds the lay if not given")
 	flags.StringVar(&f.frame, "frame", "", "with --full: longest page of the roll; in a PDF 5080mm, which viewers show at most")
@@ -100,7 +100,7 @@ func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, e
 	if err != nil {
 		return out, err
 	}
-	if out.plotter.Paper, err = m.full.paper.edges(sheet.Paper{Height: height, Unit: unit}, work.Unit); err != nil {
+	if out.plotter.Paper, err = m.full.paper.edges(paper.Paper{Height: height, Unit: unit}, work.Unit); err != nil {
 		return out, err
 	}
 	return out, out.plotter.Check()

@@ -12,8 +12,8 @@ import (
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
-	"ellwand/fabric/marker"
 	"ellwand/fabric/quote"
+	"ellwand/pieces/paper"
 )
 
 // quoteOptions are the options of the quote command alone.
@@ -93,7 +93,7 @@ func (e *env) quote(ctx context.Context, path string, m manyFlags, o quoteOption
 
 // writeQuote writes the PDF. One that does not go onto its page is no fault of
 // the program.
-func writeQuote(out *files.Set, path string, reckoned quote.Quote, paper marker.Paper) error {
+func writeQuote(out *files.Set, path string, reckoned quote.Quote, paper paper.Paper) error {
 	var refused error
 	err := out.Add(path, func(w io.Writer) error {
 		refused = reckoned.WritePDF(w, paper)

@@ -12,6 +12,7 @@ import (
 	"ellwand/fabric"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/marker"
+	"ellwand/pieces/paper"
 )
 
 // remnantFiles says where plans and layouts go: the answer's under the name
@@ -19,7 +20,7 @@ import (
 type remnantFiles struct {
 	s      layFlags
 	o      remnantOptions
-	paper  marker.Paper
+	paper  paper.Paper
 	work   *job.Work
 	out    *files.Set
 	cloths int

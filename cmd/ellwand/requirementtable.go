@@ -10,8 +10,8 @@ import (
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
-	"ellwand/fabric/marker"
 	"ellwand/fabric/quote"
+	"ellwand/pieces/paper"
 )
 
 // tableOptions are the options of estimate --table.
@@ -118,7 +118,7 @@ func checkTableFile(out *files.Set, path string) error {
 	return fmt.Errorf("-o %s: a table is written as .csv, .md or .pdf; end the name with one of them", path)
 }
 
-func tableWriter(table quote.Table, path string, paper marker.Paper) func(io.Writer) error {
+func tableWriter(table quote.Table, path string, paper paper.Paper) func(io.Writer) error {
 	switch files.Extension(path) {
 	case ".csv":
 		return table.WriteCSV

@@ -16,7 +16,7 @@ func (l AtLeast) String() string { return l.In(measure.Centimetre) }
 
 // In words the limit in a unit.
 func (l AtLeast) In(unit measure.Unit) string {
-	step := readable(unit)
+	step := unit.System().Step()
 	return Length(math.Ceil(float64(l)/step) * step).In(unit)
 }
 
@@ -28,14 +28,6 @@ func (l AtMost) String() string { return l.In(measure.Centimetre) }
 
 // In words the limit in a unit.
 func (l AtMost) In(unit measure.Unit) string {
-	step := readable(unit)
+	step := unit.System().Step()
 	return Length(math.Floor(float64(l)/step) * step).In(unit)
-}
-
-// readable is the step to which Length words a length, in mm.
-func readable(unit measure.Unit) float64 {
-	if unit == measure.Inch || unit == measure.Yard {
-		return 25.4 / 16
-	}
-	return 1
 }

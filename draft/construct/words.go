@@ -19,10 +19,7 @@ func (l Length) String() string { return l.In(measure.Centimetre) }
 // In words the length as people of a unit say the size of a piece: in cm to
 // the millimetre, or in inches to the nearest 1/16.
 func (l Length) In(unit measure.Unit) string {
-	if unit == measure.Inch || unit == measure.Yard {
-		return measure.Length(l).Format(measure.Inch)
-	}
-	return measure.Length(l).Format(measure.Centimetre)
+	return unit.System().Size(float64(l))
 }
 
 // Sentence is text about lengths that can be worded in any unit.
@@ -82,7 +79,7 @@ var fixedLength = regexp.MustCompile(`([0-9]+(?:\.[0-9]+)?)(?: to ([0-9]+(?:\.[0
 // reworded words the fixed lengths of a text in inches, where the unit asks
 // for them; they are exact, so that nothing is rounded twice.
 func reworded(text string, unit measure.Unit) string {
-	if unit != measure.Inch && unit != measure.Yard {
+	if unit.System() == measure.Metric {
 		return text
 	}
 	return fixedLength.ReplaceAllStringFunc(text, func(found string) string {

@@ -13,6 +13,7 @@ import (
 	"ellwand/draft/bodice"
 	"ellwand/draft/skirt"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/paper"
 )
 
 func nestOf(t *testing.T, unit measure.Unit, request draft.Request, sizes ...string) Nest {
@@ -75,8 +76,8 @@ func TestNestPagesAreTheSameEachTime(t *testing.T) {
 	for _, unit := range []measure.Unit{measure.Centimetre, measure.Inch} {
 		nest := nestOf(t, unit, draft.Request{Skirt: &skirt.Options{Shape: skirt.ALine}, Bodice: &bodice.Options{}}, "6", "12", "24")
 		var first, second, text bytes.Buffer
-		require.NoError(t, WriteNestPDF(&first, nest, A4))
-		require.NoError(t, WriteNestPDF(&second, nest, A4))
+		require.NoError(t, WriteNestPDF(&first, nest, paper.A4))
+		require.NoError(t, WriteNestPDF(&second, nest, paper.A4))
 		assert.Equal(t, first.Bytes(), second.Bytes())
 		require.NoError(t, WriteNestText(&text, nest))
 		assert.Equal(t, unit == measure.Inch, !regexp.MustCompile(` (cm|mm)\b`).MatchString(text.String()), "one unit in all of it")

@@ -9,6 +9,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/paper"
 	"ellwand/pieces/sheet"
 )
 
@@ -29,8 +30,8 @@ var (
 // WriteNestPDF writes the sizes of a job as PDF: for each piece a page or more
 // with all its sizes one over the other, told apart by their dashes, and tables
 // of where its points lie and how long its seams are in each.
-func WriteNestPDF(w io.Writer, n Nest, paper Paper) error {
-	s := &sheets{document: n.Documents[0], paper: paper}
+func WriteNestPDF(w io.Writer, n Nest, on paper.Paper) error {
+	s := &sheets{document: n.Documents[0], paper: on.Upright()}
 	for i, garment := range n.Documents[0].Garments {
 		for _, p := range n.pieces(i) {
 			s.nestPage(garment, p)

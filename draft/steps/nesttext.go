@@ -24,7 +24,7 @@ func WriteNestText(w io.Writer, n Nest) error {
 	return err
 }
 
-func isInch(unit measure.Unit) bool { return unit == measure.Inch || unit == measure.Yard }
+func isInch(unit measure.Unit) bool { return unit.System() == measure.Imperial }
 
 func unitName(unit measure.Unit) string {
 	if isInch(unit) {

@@ -8,15 +8,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces/drawing"
-)
-
-// Paper is a sheet that printers have, upright.
-type Paper struct{ Width, Height float64 }
-
-// The usual papers.
-var (
-	A4     = Paper{210, 297}
-	Letter = Paper{215.9, 279.4}
+	"ellwand/pieces/paper"
 )
 
 // The layout of a page, mm.
@@ -36,8 +28,8 @@ const (
 
 // WritePDF writes the draft sheet as PDF: a page or more for each piece, and
 // one at the end of each garment with the seams that are sewn together.
-func WritePDF(w io.Writer, d Document, paper Paper) error {
-	s := &sheets{document: d, paper: paper}
+func WritePDF(w io.Writer, d Document, sheet paper.Paper) error {
+	s := &sheets{document: d, paper: sheet.Upright()}
 	for _, garment := range d.Garments {
 		for _, c := range garment.contents(d.Unit) {
 			s.piecePage(garment, c)
@@ -60,7 +52,7 @@ func (s *sheets) finish(w io.Writer, title string) error {
 // sheets are the pages in the making, and where the next words go.
 type sheets struct {
 	document Document
-	paper    Paper
+	paper    paper.Paper
 	pages    []*drawing.Page
 	title    [2]string // of the page that is being written
 	column   int

@@ -11,6 +11,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/paper"
 )
 
 // A quarter of a circle of radius r lies r (1 - 1 / sqrt 2) off its chord in
@@ -34,8 +35,8 @@ func TestDocuments(t *testing.T) {
 		d := Document{Title: "Test", Unit: unit, Garments: []Garment{all["blouse 20"], all["dress 20"], all["trousers 1 20"], all["shirt 20"], all["straight cut 0 20"]}}
 		var text, first, second bytes.Buffer
 		require.NoError(t, WriteText(&text, d))
-		require.NoError(t, WritePDF(&first, d, A4))
-		require.NoError(t, WritePDF(&second, d, A4))
+		require.NoError(t, WritePDF(&first, d, paper.A4))
+		require.NoError(t, WritePDF(&second, d, paper.A4))
 		assert.Equal(t, first.Bytes(), second.Bytes())
 		for _, garment := range d.Garments {
 			for _, c := range garment.contents(unit) {

@@ -21,7 +21,7 @@ func (s *sheets) drawWords() {
 		}
 		tallest = max(tallest, height)
 	}
-	if s.y+8+tallest > s.height-margin {
+	if s.y+8+tallest > s.Height-margin {
 		s.addTextPage("How to spread, lay and cut")
 	}
 	top := s.y + 9

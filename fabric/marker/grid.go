@@ -17,14 +17,14 @@ func (s *sheets) drawTable() {
 	s.drawTableHead()
 	for i, row := range rows {
 		cells, height := s.cells(row)
-		if s.y+height > s.height-margin {
+		if s.y+height > s.Height-margin {
 			s.addTextPage("How to lay it, continued")
 			s.drawTableHead()
 		}
 		s.drawRow(cells, height, i%2 == 1)
 	}
 	s.pen(0.3, 0)
-	s.line(margin, s.y, s.width-margin, s.y)
+	s.line(margin, s.y, s.Width-margin, s.y)
 }
 
 func (s *sheets) columnWidths() []float64 {
@@ -58,7 +58,7 @@ func (s *sheets) drawTableHead() {
 	}
 	s.y += height
 	s.pen(0.3, 0)
-	s.line(margin, s.y, s.width-margin, s.y)
+	s.line(margin, s.y, s.Width-margin, s.y)
 }
 
 func (s *sheets) inColumn(x, y, width float64, figures bool, text string) {

@@ -65,7 +65,7 @@ func (s *sheets) labels(v view, shown []shownPiece) []label {
 	for _, way := range []func(shownPiece) (label, bool){
 		func(p shownPiece) (label, bool) { return s.labelOutside(v, p, shown, placed, nearby) },
 		s.labelOver,
-		func(p shownPiece) (label, bool) { return s.labelOutside(v, p, shown, placed, s.width) },
+		func(p shownPiece) (label, bool) { return s.labelOutside(v, p, shown, placed, s.Width) },
 		func(p shownPiece) (label, bool) { return s.labelInTheMiddle(p), true },
 	} {
 		var still []shownPiece

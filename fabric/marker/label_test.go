@@ -11,16 +11,17 @@ import (
 
 	"ellwand/fabric"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/paper"
 )
 
 // labelsOf finds the labels of a plan that fits on one page.
 func labelsOf(plan fabric.LayPlan) ([]label, []shownPiece) {
 	s := newSheets(plan, Options{})
 	low, high := Edges(plan)
-	spread := A4.spreadFor(high-low, plan.OnTable())
+	spread := spreadFor(paper.A4, high-low, plan.OnTable())
 	s.denominator = spread.denominator
-	s.addPage(spread.sheet)
-	v := view{to: plan.OnTable(), scale: 1 / s.denominator, low: low, high: high, left: 20, bottom: spread.height - 40, page: 1, pages: 1}
+	s.addPage(spread.Paper)
+	v := view{to: plan.OnTable(), scale: 1 / s.denominator, low: low, high: high, left: 20, bottom: spread.Height - 40, page: 1, pages: 1}
 	var shown []shownPiece
 	for i, l := range plan.Pieces {
 		shown = append(shown, s.shown(v, i, l))

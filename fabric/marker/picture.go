@@ -6,6 +6,7 @@ import (
 
 	"ellwand/fabric"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/paper"
 )
 
 // Picture is the whole lay on one page with its title and facts, for the
@@ -18,10 +19,10 @@ func Picture(plan fabric.LayPlan, options Options) (drawing.Page, error) {
 	s.onScreen = true
 	low, high := Edges(plan)
 	s.denominator = screenScale(high-low, plan.OnTable())
-	of := sheet{width: math.Max(leastPicture, plan.OnTable()/s.denominator+2*margin+roomLeft+roomRight)}
+	of := paper.Paper{Width: math.Max(leastPicture, plan.OnTable()/s.denominator+2*margin+roomLeft+roomRight)}
 	s.addPage(of)
 	s.drawTitle() // to see how tall it is
-	of.height = s.y + roomAbove + (high-low)/s.denominator + roomBelow + footHeight + margin
+	of.Height = s.y + roomAbove + (high-low)/s.denominator + roomBelow + footHeight + margin
 	s.all = nil
 	s.addPage(of)
 	s.drawPage(view{from: 0, to: plan.OnTable(), scale: 1 / s.denominator, low: low, high: high, page: 1, pages: 1})

@@ -23,13 +23,13 @@ func (s *sheets) drawRest() {
 	}
 	s.addTextPage("What is left over")
 	const listWidth, roomForEnd = 62.0, 4.0
-	wide, tall := s.inner()-listWidth-8-roomForEnd, s.height-margin-s.y-5
+	wide, tall := s.inner()-listWidth-8-roomForEnd, s.Height-margin-s.y-5
 	for _, v := range restViews(s.plan, wide, tall) {
 		v.left += margin + roomForEnd
 		v.bottom += s.y
 		s.drawRestRow(v, rests)
 	}
-	s.listRest(s.width-margin-listWidth, rests)
+	s.listRest(s.Width-margin-listWidth, rests)
 }
 
 // restGap is the room between two rows, for the name of the near edge, mm.
@@ -130,7 +130,7 @@ func (s *sheets) listRest(x float64, rests []leftover) {
 	}
 	y += 8
 	s.font("", 8.5)
-	for _, line := range s.wrapped("White is left over: usable cloth from cut end to cut end, selvedges and flaws apart. Keep what is large enough for a pocket, a facing or a bag, with its warp marked.", s.width-margin-x) {
+	for _, line := range s.wrapped("White is left over: usable cloth from cut end to cut end, selvedges and flaws apart. Keep what is large enough for a pocket, a facing or a bag, with its warp marked.", s.Width-margin-x) {
 		s.text(x, y, line)
 		y += adviceStep
 	}

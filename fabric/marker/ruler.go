@@ -52,10 +52,10 @@ func (s *sheets) drawClothRuler(v view) {
 // drawFoot draws the scale bar of the lay, the ruler by which the print is
 // checked and, between them or above, what the lines mean.
 func (s *sheets) drawFoot(v view) {
-	y := s.height - margin - 5.5
+	y := s.Height - margin - 5.5
 	s.drawScaleBar(margin, y, v.scale)
 	if !s.onScreen {
-		s.drawTestRuler(s.width-margin-100, y)
+		s.drawTestRuler(s.Width-margin-100, y)
 	}
 	switch {
 	case s.inner() > 220:

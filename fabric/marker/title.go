@@ -27,7 +27,7 @@ func (s *sheets) drawTitle() {
 	}
 	s.font("B", 17)
 	boxWidth := s.textWidth(buy) + 10
-	left := s.width - margin - boxWidth
+	left := s.Width - margin - boxWidth
 	s.fill(0)
 	s.rect(left, margin, boxWidth, titleHeight-2, "F")
 	s.ink(255)

@@ -41,14 +41,14 @@ func (v view) box() orb.Bound {
 // drawLay draws all pages of the lay.
 func (s *sheets) drawLay() {
 	low, high := Edges(s.plan)
-	spread := s.options.Paper.spreadFor(high-low, s.plan.OnTable())
+	spread := spreadFor(s.options.Paper, high-low, s.plan.OnTable())
 	s.denominator = spread.denominator
-	_, along := spread.room()
+	_, along := roomOn(spread.Paper)
 	for page := range spread.pages {
 		v := view{scale: 1 / s.denominator, low: low, high: high, page: page + 1, pages: spread.pages}
 		v.from = float64(page) * along * s.denominator
 		v.to = math.Min(v.from+along*s.denominator, s.plan.OnTable())
-		s.addPage(spread.sheet)
+		s.addPage(spread.Paper)
 		s.drawPage(v)
 	}
 }
@@ -63,7 +63,7 @@ func (s *sheets) drawPage(v view) {
 		s.drawHead(fmt.Sprintf("The lay, part %d of %d", v.page, v.pages))
 	}
 	height := (v.high - v.low) * v.scale
-	spare := s.height - margin - footHeight - roomBelow - s.y - roomAbove - height
+	spare := s.Height - margin - footHeight - roomBelow - s.y - roomAbove - height
 	v.left = margin + roomLeft
 	// A low drawing sits in the upper part of its room, not at the very top.
 	v.bottom = s.y + roomAbove + height + math.Max(0, math.Min(18, spare/3))
@@ -80,7 +80,7 @@ func (s *sheets) drawHead(text string) {
 	s.font("B", 12)
 	s.text(margin, margin+5, text)
 	s.pen(0.3, 0)
-	s.line(margin, margin+8, s.width-margin, margin+8)
+	s.line(margin, margin+8, s.Width-margin, margin+8)
 	s.y = margin + 11
 }
 

@@ -10,39 +10,26 @@ import (
 	"ellwand/pieces/measure"
 )
 
+// system in which lengths are said.
+func (o Options) system() measure.System { return measure.SystemOf(o.Inches) }
+
 // Short prints a length on the cloth: 41.5 cm, 16 3/8 in.
-func (o Options) Short(mm float64) string {
-	if o.Inches {
-		return measure.Length(mm).Format(measure.Inch)
-	}
-	return measure.Length(mm).Format(measure.Centimetre)
-}
+func (o Options) Short(mm float64) string { return o.system().Size(mm) }
 
 // Long prints a length of cloth in a heading: from 2 m in metres, in which
 // cloth is thought of, not in the cm of the ruler.
 func (o Options) Long(mm float64) string {
-	if !o.Inches && mm >= 2000 {
-		return measure.Length(mm).Format(measure.Metre)
+	if mm >= 2000 {
+		return o.system().Cloth(mm)
 	}
 	return o.Short(mm)
 }
 
 // bought prints a length to buy, never less than it is: 1.35 m, 2 1/8 yd.
-func (o Options) bought(mm float64) string {
-	if o.Inches {
-		eighth := measure.Length(914.4 / 8)
-		return measure.RoundUp(measure.Length(mm), eighth).Format(measure.Yard)
-	}
-	return measure.RoundUp(measure.Length(mm), 10).Format(measure.Metre)
-}
+func (o Options) bought(mm float64) string { return o.system().Purchase(mm) }
 
 // unit is the unit of the table.
-func (o Options) unit() string {
-	if o.Inches {
-		return "in"
-	}
-	return "cm"
-}
+func (o Options) unit() string { return o.system().Unit().String() }
 
 // bare is Short without its unit, for the table.
 func (o Options) bare(mm float64) string {

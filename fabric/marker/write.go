@@ -8,13 +8,15 @@ import (
 
 	"ellwand/fabric"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/paper"
 )
 
 // Options of a plan. The zero value prints A4 in metric.
 type Options struct {
 	// Job is the title, for example "Summer blouse for Mrs Quenaya".
-	Job   string
-	Paper Paper
+	Job string
+	// Paper of a printer; without a size it is A4.
+	Paper paper.Paper
 	// Inches gives every measure in inches and yards instead of cm and m.
 	Inches bool
 	// Remnant says that the cloth is there already, LayPlan.Buy of it, and is
@@ -60,7 +62,7 @@ type sheets struct {
 	brush
 	plan        fabric.LayPlan
 	options     Options
-	sheet               // the page being drawn
+	paper.Paper         // the page being drawn
 	all         []page  // every page so far
 	denominator float64 // of the scale
 	onScreen    bool    // there is no print to be checked
@@ -70,32 +72,35 @@ type sheets struct {
 
 // page is a sheet with what is drawn on it.
 type page struct {
-	sheet
+	paper.Paper
 	picture *drawing.Picture
 }
 
 func newSheets(plan fabric.LayPlan, options Options) *sheets {
+	if options.Paper == (paper.Paper{}) {
+		options.Paper = paper.A4
+	}
 	return &sheets{plan: plan, options: options}
 }
 
 // addPage begins a page; y is its upper margin.
-func (s *sheets) addPage(of sheet) {
+func (s *sheets) addPage(of paper.Paper) {
 	s.on = &drawing.Picture{}
-	s.sheet, s.y = of, margin
+	s.Paper, s.y = of, margin
 	s.all = append(s.all, page{of, s.on})
 }
 
 func (s *sheets) pages() []drawing.Page {
 	var out []drawing.Page
 	for _, p := range s.all {
-		out = append(out, drawing.Page{Width: p.width, Height: p.height, Picture: *p.picture})
+		out = append(out, drawing.Page{Width: p.Width, Height: p.Height, Picture: *p.picture})
 	}
 	return out
 }
 
 // addTextPage begins a page of words.
 func (s *sheets) addTextPage(head string) {
-	s.addPage(s.options.Paper.onItsSide())
+	s.addPage(s.options.Paper.OnItsSide())
 	s.drawHead(head)
 }
 
@@ -107,17 +112,17 @@ func titleOf(plan fabric.LayPlan, options Options) string {
 }
 
 // inner is the width between the margins.
-func (s *sheets) inner() float64 { return s.width - 2*margin }
+func (s *sheets) inner() float64 { return s.Width - 2*margin }
 
 // numberPages writes the foot of every page once their number is known.
 func (s *sheets) numberPages() {
 	for i, page := range s.all {
-		s.on, s.sheet = page.picture, page.sheet
+		s.on, s.Paper = page.picture, page.Paper
 		s.font("", 7)
 		s.ink(90)
-		foot := s.height - margin + 4
+		foot := s.Height - margin + 4
 		s.text(margin, foot, s.textCut(titleOf(s.plan, s.options)+" · "+subtitle(s.plan), s.inner()-30))
-		s.textRight(s.width-margin, foot, fmt.Sprintf("page %d of %d", i+1, len(s.all)))
+		s.textRight(s.Width-margin, foot, fmt.Sprintf("page %d of %d", i+1, len(s.all)))
 		s.ink(0)
 	}
 }

@@ -14,6 +14,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric"
+	"ellwand/pieces/paper"
 )
 
 func written(t testing.TB, plan fabric.LayPlan, options Options) []byte {
@@ -61,7 +62,7 @@ func TestTextsOfThePlan(t *testing.T) {
 }
 
 func TestTextsOfAFoldedPlanInInches(t *testing.T) {
-	text := textOf(t, written(t, foldedPlan(), Options{Inches: true, Paper: Letter}))
+	text := textOf(t, written(t, foldedPlan(), Options{Inches: true, Paper: paper.Letter}))
 	for _, want := range []string{
 		"cloth velvet, lay folded along the warp", "2, right sides together", "one way", "fold", "both selvedges", "1, on the fold", "a pair",
 		"ruler in inches from the cut end", "Fold the cloth in half along its length", "arrow along the warp point to the same end", "from the fold to the selvedges",
@@ -77,8 +78,8 @@ func TestTextsOfAFoldedPlanInInches(t *testing.T) {
 // TestTestRulerIs100mm prints the first page at 254 dpi, which is 10 pixels a
 // mm, and measures the row of the ruler.
 func TestTestRulerIs100mm(t *testing.T) {
-	for _, paper := range []Paper{A4, Letter} {
-		dir := poppler(t, "pdftoppm", written(t, openPlan(), Options{Paper: paper}), "-r", "254", "-png", "-f", "1", "-l", "1", "-aa", "no")
+	for _, sheet := range []paper.Paper{paper.A4, paper.Letter} {
+		dir := poppler(t, "pdftoppm", written(t, openPlan(), Options{Paper: sheet}), "-r", "254", "-png", "-f", "1", "-l", "1", "-aa", "no")
 		files, err := filepath.Glob(filepath.Join(dir, "out*.png"))
 		require.NoError(t, err)
 		require.Len(t, files, 1)
@@ -101,7 +102,7 @@ func TestTestRulerIs100mm(t *testing.T) {
 			}
 		}
 		// One pixel, 0.1 mm, at each end for the ends of the line.
-		assert.InDelta(t, 1000, longest, 3, "paper %d", paper)
+		assert.InDelta(t, 1000, longest, 3, "paper %g", sheet.Width)
 	}
 }
 
@@ -158,10 +159,10 @@ func TestScales(t *testing.T) {
 		across, along float64
 		pages         int
 	}{{1500, 800, 1}, {1500, 3500, 1}, {750, 1900, 1}, {1500, 9000, 3}, {20000, 100, 1}} {
-		for _, paper := range []Paper{A4, Letter} {
-			s := paper.spreadFor(c.across, c.along)
+		for _, sheet := range []paper.Paper{paper.A4, paper.Letter} {
+			s := spreadFor(sheet, c.across, c.along)
 			assert.LessOrEqual(t, s.pages, c.pages, "%+v", c)
-			across, along := s.room()
+			across, along := roomOn(s.Paper)
 			assert.LessOrEqual(t, c.across/s.denominator, across+1e-9, "%+v", c)
 			assert.LessOrEqual(t, c.along/s.denominator, along*float64(s.pages)+1e-6, "%+v", c)
 		}

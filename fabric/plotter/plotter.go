@@ -10,6 +10,7 @@ import (
 	"ellwand/fabric"
 	"ellwand/fabric/marker"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/paper"
 	"ellwand/pieces/sheet"
 )
 
@@ -23,7 +24,7 @@ type Options struct {
 	Job string
 	// Paper to draw on. A roll without a height is the narrowest of Rolls that
 	// holds the lay, or the widest.
-	Paper sheet.Paper
+	Paper paper.Paper
 	// Longest page of a roll, mm, margins included; 0 is as long as the lay.
 	// A longer lay is cut into frames.
 	Longest float64

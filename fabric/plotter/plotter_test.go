@@ -22,7 +22,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/measure"
-	"ellwand/pieces/sheet"
+	"ellwand/pieces/paper"
 )
 
 // sleeve has a curved head.
@@ -62,7 +62,7 @@ func longPlan(t testing.TB, count int) fabric.LayPlan {
 	return plan
 }
 
-func roll(height float64) sheet.Paper { return sheet.Paper{Height: height, Margin: 10, Overlap: 12} }
+func roll(height float64) paper.Paper { return paper.Paper{Height: height, Margin: 10, Overlap: 12} }
 
 // plotted reads HP-GL/2 back: every chain of places that the pen draws, in
 // mm. It knows the commands IN, SP, PA, PU and PD, and no others.
@@ -172,12 +172,12 @@ func TestLongMarkerIsSmall(t *testing.T) {
 	var file bytes.Buffer
 	require.NoError(t, Write(&file, plan, Options{Job: "Smocks", Paper: roll(1520)}))
 	assert.Less(t, file.Len(), 2_000_000)
-	for _, paper := range []string{"a4", "a0"} {
-		p, err := sheet.ParsePaper(paper, measure.Millimetre)
+	for _, name := range []string{"a4", "a0"} {
+		p, err := paper.Parse(name, measure.Millimetre)
 		require.NoError(t, err)
 		file.Reset()
 		require.NoError(t, Write(&file, plan, Options{Paper: p}))
-		assert.Less(t, file.Len(), 2_000_000, paper)
+		assert.Less(t, file.Len(), 2_000_000, name)
 	}
 }
 
@@ -250,7 +250,7 @@ func TestNarrowRollCutsBetweenPieces(t *testing.T) {
 // Sheets of 500 mm by 350 mm, 468 mm by 318 mm between their trim lines, take
 // five rows of one on their side, and four upright.
 func TestSheetsAreTurnedWhereFewerDo(t *testing.T) {
-	paper, err := sheet.ParsePaper("500mmx350mm", measure.Millimetre)
+	paper, err := paper.Parse("500mmx350mm", measure.Millimetre)
 	require.NoError(t, err)
 	plan := longPlan(t, 9)
 	width, height := draw(plan, Options{}).Extent()

@@ -9,8 +9,8 @@ import (
 
 	"github.com/jung-kurt/gofpdf"
 
-	"ellwand/fabric/marker"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/paper"
 )
 
 // day is how a date is printed.
@@ -19,12 +19,12 @@ const day = "2 January 2006"
 // WritePDF draws the quote on one sheet. Long quotes are set smaller, and
 // without the picture; one that does not fit even so is refused. The same
 // quote gives the same bytes.
-func (q Quote) WritePDF(w io.Writer, paper marker.Paper) error {
+func (q Quote) WritePDF(w io.Writer, sheet paper.Paper) error {
 	for _, try := range []struct {
 		size    float64
 		picture bool
 	}{{1, true}, {0.92, true}, {0.84, true}, {0.84, false}, {0.76, false}, {0.68, false}} {
-		page := newPage(q, paper, try.size, try.picture)
+		page := newPage(q, sheet, try.size, try.picture)
 		page.draw()
 		if page.fits() {
 			return page.pdf.Output(w)
@@ -51,8 +51,8 @@ type page struct {
 	y             float64
 }
 
-func newPage(q Quote, paper marker.Paper, size float64, picture bool) *page {
-	width, height := paper.Upright()
+func newPage(q Quote, sheet paper.Paper, size float64, picture bool) *page {
+	width, height := sheet.Upright().Width, sheet.Upright().Height
 	pdf := gofpdf.NewCustom(&gofpdf.InitType{OrientationStr: "P", UnitStr: "mm", Size: gofpdf.SizeType{Wd: width, Ht: height}})
 	// The quote's own date keeps the file the same from run to run.
 	date := q.Date

@@ -13,9 +13,9 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/marker"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/paper"
 )
 
 func sampleQuote(t *testing.T) Request {
@@ -36,12 +36,12 @@ func sampleQuote(t *testing.T) Request {
 	}
 }
 
-func pdfOf(t *testing.T, request Request, paper marker.Paper) []byte {
+func pdfOf(t *testing.T, request Request, sheet paper.Paper) []byte {
 	t.Helper()
 	q, err := Of(request)
 	require.NoError(t, err)
 	var out bytes.Buffer
-	require.NoError(t, q.WritePDF(&out, paper))
+	require.NoError(t, q.WritePDF(&out, sheet))
 	return out.Bytes()
 }
 
@@ -72,7 +72,7 @@ func layoutOf(t *testing.T, pdf []byte) (text string, info string) {
 // 7.77, zips 8.40, 6.5 h at 28 = 182.00; sum 275.87, tax 57.93, total 333.80;
 // 40 % of it 133.52.
 func TestThePDFSaysTheQuote(t *testing.T) {
-	words, info := read(t, pdfOf(t, sampleQuote(t), marker.A4))
+	words, info := read(t, pdfOf(t, sampleQuote(t), paper.A4))
 	assert.Regexp(t, `Pages: +1\n`, info)
 	assert.Contains(t, info, "(A4)")
 	for _, want := range []string{
@@ -90,7 +90,7 @@ func TestThePDFSaysTheQuote(t *testing.T) {
 func TestThePDFInTheClientsUnits(t *testing.T) {
 	request := sampleQuote(t)
 	request.Units.Inches = true
-	words, info := read(t, pdfOf(t, request, marker.Letter))
+	words, info := read(t, pdfOf(t, request, paper.Letter))
 	assert.Contains(t, info, "(letter)")
 	assert.Contains(t, words, "Shell: Crêpe, 55 1/8 in wide, one way 4 1/2 yd (4.10 m)")
 }
@@ -99,7 +99,7 @@ func TestThePDFInTheClientsUnits(t *testing.T) {
 func TestThePDFBreaksALongClient(t *testing.T) {
 	request := sampleQuote(t)
 	request.Client = strings.Repeat("the committee of the choir and ", 4) + "its friends"
-	text, _ := layoutOf(t, pdfOf(t, request, marker.A4))
+	text, _ := layoutOf(t, pdfOf(t, request, paper.A4))
 	assert.NotContains(t, text, "for "+request.Client)
 	assert.Contains(t, text, "its friends")
 }
@@ -110,7 +110,7 @@ func TestThePDFStaysOnOnePage(t *testing.T) {
 		request.Notions = append(request.Notions, Notion{"buttons of mother-of-pearl, " + strings.Repeat("large ", 3), 12, 95})
 		request.Terms = append(request.Terms, strings.Repeat("These are further terms. ", 8))
 	}
-	words, info := read(t, pdfOf(t, request, marker.A4))
+	words, info := read(t, pdfOf(t, request, paper.A4))
 	assert.Regexp(t, `Pages: +1\n`, info)
 	assert.Equal(t, 15, strings.Count(words, "The deposit buys the cloth.")+strings.Count(words, "These are further terms. These are further terms. These are further terms. These are further terms. These are further terms. These are further terms. These are further terms. These are further terms."))
 
@@ -119,11 +119,11 @@ func TestThePDFStaysOnOnePage(t *testing.T) {
 	}
 	q, err := Of(request)
 	require.NoError(t, err)
-	assert.ErrorContains(t, q.WritePDF(&bytes.Buffer{}, marker.A4), "does not fit on one page: shorten its terms")
+	assert.ErrorContains(t, q.WritePDF(&bytes.Buffer{}, paper.A4), "does not fit on one page: shorten its terms")
 }
 
 func TestThePDFIsTheSameFromRunToRun(t *testing.T) {
-	assert.True(t, bytes.Equal(pdfOf(t, sampleQuote(t), marker.A4), pdfOf(t, sampleQuote(t), marker.A4)))
+	assert.True(t, bytes.Equal(pdfOf(t, sampleQuote(t), paper.A4), pdfOf(t, sampleQuote(t), paper.A4)))
 }
 
 // The picture stays within its frame, and no two pieces of it overlap.

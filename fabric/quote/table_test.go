@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/marker"
+	"ellwand/pieces/paper"
 )
 
 func cellOf(width float64, nap cloth.Nap, taken float64) Cell {
@@ -86,8 +86,8 @@ func TestTableAsPDF(t *testing.T) {
 		table.Cloths[0].Rows = append(table.Cloths[0].Rows, table.Cloths[0].Rows[:2]...)
 	}
 	var out, again bytes.Buffer
-	require.NoError(t, table.WritePDF(&out, marker.A4))
-	require.NoError(t, table.WritePDF(&again, marker.A4))
+	require.NoError(t, table.WritePDF(&out, paper.A4))
+	require.NoError(t, table.WritePDF(&again, paper.A4))
 	assert.True(t, bytes.Equal(out.Bytes(), again.Bytes()), "the same bytes from run to run")
 	words, info := read(t, out.Bytes())
 	assert.Regexp(t, `Pages: +3\n`, info)
@@ -95,5 +95,5 @@ func TestTableAsPDF(t *testing.T) {
 	assert.Contains(t, words, "without nap 1.40 m 1.40 m –")
 
 	table.Cloths[0].Widths = make([]float64, mostColumns+1)
-	assert.ErrorContains(t, table.WritePDF(&out, marker.A4), "too many widths")
+	assert.ErrorContains(t, table.WritePDF(&out, paper.A4), "too many widths")
 }

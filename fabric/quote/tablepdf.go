@@ -7,8 +7,8 @@ import (
 
 	"github.com/jung-kurt/gofpdf"
 
-	"ellwand/fabric/marker"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/paper"
 )
 
 // mostColumns that can be read on one sheet [source.OwnChoice].
@@ -16,13 +16,13 @@ const mostColumns = 9
 
 // WritePDF draws the table, on as many sheets as it needs. Metres and yards
 // stand one above the other in each cell. The same table gives the same bytes.
-func (t Table) WritePDF(w io.Writer, paper marker.Paper) error {
+func (t Table) WritePDF(w io.Writer, sheet paper.Paper) error {
 	for _, cloth := range t.Cloths {
 		if len(cloth.Widths) > mostColumns {
 			return errors.New("the table has too many widths for a page; ask for nine at the most, or write it as CSV")
 		}
 	}
-	width, height := paper.Upright()
+	width, height := sheet.Upright().Width, sheet.Upright().Height
 	pdf := gofpdf.NewCustom(&gofpdf.InitType{OrientationStr: "P", UnitStr: "mm", Size: gofpdf.SizeType{Wd: width, Ht: height}})
 	fixed := time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC) // the same bytes from run to run
 	pdf.SetCreationDate(fixed)

@@ -20,27 +20,20 @@ const (
 
 // Short prints the width of a cloth or the size of a piece: "140 cm", "55 in".
 func (u Units) Short(mm float64) string {
-	if u.Inches {
-		return measure.Length(mm).Format(measure.Inch)
-	}
-	return measure.Length(mm).Format(measure.Centimetre)
+	return measure.SystemOf(u.Inches).Size(mm)
 }
 
 // Long prints a length of cloth: "1.82 m", or inches, since the eighths of a
 // yard are too coarse for it.
 func (u Units) Long(mm float64) string {
-	if u.Inches {
-		return measure.Length(mm).Format(measure.Inch)
-	}
-	return measure.Length(mm).Format(measure.Metre)
+	return measure.SystemOf(u.Inches).Cloth(mm)
 }
 
 // Bought prints a length to buy in the client's units, never less than it is.
 // When the shop sells by the other system, its own length follows in brackets:
 // "2 1/8 yd (1.90 m)".
 func (u Units) Bought(c cloth.Cloth, mm float64) string {
-	metres := measure.RoundUp(measure.Length(mm), 10).Format(measure.Metre)
-	yards := measure.RoundUp(measure.Length(mm), eighth).Format(measure.Yard)
+	metres, yards := measure.Metric.Purchase(mm), measure.Imperial.Purchase(mm)
 	switch {
 	case u.Inches && SoldInYards(c):
 		return yards

@@ -14,6 +14,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/paper"
 )
 
 // printed is a tile as poppler prints it.
@@ -169,7 +170,7 @@ func enclosed(img *image.Gray, seeds []image.Point) (areas []float64, boxes []or
 }
 
 // joinedLayout has its pieces where four sheets meet.
-func joinedLayout(t *testing.T, paper Paper) Layout {
+func joinedLayout(t *testing.T, paper paper.Paper) Layout {
 	cuff := withAllowance(pieces.Rectangle("cuff", 120, 60), 10)
 	x, y := paper.Cell()
 	y = math.Max(y, 210)

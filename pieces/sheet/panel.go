@@ -8,6 +8,7 @@ import (
 
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/paper"
 )
 
 // Sizes of the panel: the title, the squares by which the print is measured,
@@ -24,7 +25,7 @@ const (
 // PanelRoom is the room to keep free at the upper left of the plane for the
 // panel. It is 0 where the sheet is so small that the panel has a sheet of
 // its own.
-func PanelRoom(paper Paper) (width, height float64) {
+func PanelRoom(paper paper.Paper) (width, height float64) {
 	w, h := paper.Cell()
 	if paper.IsRoll() || w < panelWidth || h < panelHeight || w*h < 2.2*panelWidth*panelHeight {
 		return 0, 0
@@ -173,7 +174,7 @@ const mapHead = 7.0
 
 // pages are the panel on sheets of its own: one, or two where the sheet is
 // narrow.
-func (p panel) pages(paper Paper) []drawing.Page {
+func (p panel) pages(paper paper.Paper) []drawing.Page {
 	if paper.Width > paper.Height {
 		paper = paper.Turned()
 	}

@@ -10,7 +10,6 @@ import (
 	"path/filepath"
 	"regexp"
 	"strconv"
-	"strings"
 	"testing"
 
 	"github.com/paulmach/orb"
@@ -20,6 +19,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/paper"
 )
 
 // onto turns a piece drawn with y up onto the plane at a place.
@@ -60,7 +60,7 @@ func disc(radius float64) pieces.Piece {
 		Grain: pieces.Grain{From: orb.Point{0, -radius / 2}, To: orb.Point{0, radius / 2}}}
 }
 
-func testLayout(t testing.TB, paper Paper) Layout {
+func testLayout(t testing.TB, paper paper.Paper) Layout {
 	cuff := withAllowance(pieces.Rectangle("cuff", 240, 120), 10)
 	right, down := PanelRoom(paper)
 	return Layout{Title: "Smock for Ilse Marlow", Paper: paper, Figures: []Figure{
@@ -70,9 +70,9 @@ func testLayout(t testing.TB, paper Paper) Layout {
 	}}
 }
 
-func named(t testing.TB, name string) Paper {
+func named(t testing.TB, name string) paper.Paper {
 	t.Helper()
-	paper, err := ParsePaper(name, measure.Millimetre)
+	paper, err := paper.Parse(name, measure.Millimetre)
 	require.NoError(t, err)
 	return paper
 }
@@ -148,7 +148,7 @@ func strokes(n int, at func(int) uint8) []float64 {
 // TestSquaresOnEverySheet measures both squares, both ways, as poppler prints
 // them, at 10 pixels a mm.
 func TestSquaresOnEverySheet(t *testing.T) {
-	for _, name := range append(PaperNames(), "140mmx170mm", "24inx36in") {
+	for _, name := range append(paper.Names(), "140mmx170mm", "24inx36in") {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
 			paper := named(t, name)
@@ -265,51 +265,6 @@ func TestRefusals(t *testing.T) {
 	assert.ErrorContains(t, err, "cannot be negative")
 	assert.ErrorContains(t, Write(&bytes.Buffer{}, Layout{Paper: named(t, "a4")}), "no piece to print")
 	assert.ErrorContains(t, Write(&bytes.Buffer{}, Layout{Paper: named(t, "100mmx100mm")}), "squares by which the print is measured")
-}
-
-func TestParsePaper(t *testing.T) {
-	assert.Equal(t, Paper{210, 297, UsualMargin, UsualOverlap, measure.Millimetre}, named(t, " A4 "))
-	assert.InDelta(t, 609.6, named(t, "24in x 36in").Width, 1e-9)
-	// na_legal_8.5x14in and na_ledger_11x17in of PWG 5101.1, from memory.
-	assert.InDelta(t, 14*25.4, named(t, "legal").Height, 1e-9)
-	assert.InDelta(t, 17*25.4, named(t, "tabloid").Height, 1e-9)
-	assert.InDelta(t, 900, named(t, "600×900").Height, 1e-9)
-	inches, err := ParsePaper("24x36", measure.Inch)
-	require.NoError(t, err)
-	assert.InDelta(t, 914.4, inches.Height, 1e-9)
-	_, err = ParsePaper("b7", measure.Inch)
-	assert.ErrorContains(t, err, "such as 24inx36in")
-	for _, bad := range []string{"", "a99", "10", "x", "3 feet x 4 feet", "axb"} {
-		_, err := ParsePaper(bad, measure.Millimetre)
-		assert.Error(t, err, bad)
-	}
-	_, err = ParsePaper("a5x", measure.Millimetre)
-	assert.ErrorContains(t, err, `the paper "a5x" is not known; use one of a0, a1`)
-	for _, c := range []struct {
-		paper Paper
-		want  string
-	}{
-		{Paper{Height: 60, Margin: 10, Overlap: 12}, "a roll of 60 mm with a margin of 10 mm"},
-		{Paper{Width: 210, Height: 297, Margin: -1, Overlap: 10}, "negative"}, {Paper{Width: 210, Height: 297, Margin: 10, Overlap: math.NaN()}, "negative"},
-		{Paper{Width: math.NaN(), Height: 297, Margin: 10, Overlap: 10}, "too large"}, {Paper{Width: 9000, Height: 297, Margin: 10, Overlap: 10}, "too large"},
-		{Paper{Width: 210, Height: 297, Margin: 60, Overlap: 10}, "leaves 80 mm x 167 mm for the pieces"},
-		{Paper{Width: 101.6, Height: 101.6, Margin: 6.35, Unit: measure.Inch}, "a sheet of 4 in x 4 in with a margin of 1/4 in and an overlap of 0 in leaves 3 1/2 in x 3 1/2 in for the pieces; 4 3/16 in x 4 15/16 in are needed"},
-	} {
-		assert.ErrorContains(t, c.paper.Check(), c.want)
-	}
-}
-
-func FuzzParsePaper(f *testing.F) {
-	for _, text := range append(PaperNames(), "600mmx900mm", "24in x 36in", "x", "1e999x2") {
-		f.Add(text)
-	}
-	f.Fuzz(func(t *testing.T, text string) {
-		paper, err := ParsePaper(text, measure.Millimetre)
-		if err == nil && paper.Check() == nil && !paper.IsRoll() {
-			width, height := paper.Cell()
-			assert.Positive(t, min(width, height), strings.ToValidUTF8(text, "?"))
-		}
-	})
 }
 
 func BenchmarkWrite(b *testing.B) {

@@ -8,6 +8,7 @@ import (
 
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/paper"
 )
 
 // Pages draws every tile that is not blank at full size on a page of its own,
@@ -30,7 +31,7 @@ func (t Tiling) Pages(plane Plane) []drawing.Page {
 type tilePage struct {
 	*drawing.Picture
 	tile  Tile
-	paper Paper
+	paper paper.Paper
 	cell  orb.Bound // between the trim lines, on the page
 	inner orb.Bound // within the margins
 	// drawn is what of the plane is on this page, in the frame of the plane,
@@ -71,7 +72,7 @@ func (t Tiling) page(plane Plane, tiles []Tile, tile Tile, count string) drawing
 // cornerOf is where the cell begins on a page: within the margin and half the
 // overlap, or, where there is nothing to join and it is larger than that,
 // within the margin.
-func cornerOf(cuts []float64, extent float64, paper Paper) float64 {
+func cornerOf(cuts []float64, extent float64, paper paper.Paper) float64 {
 	usual := paper.Margin + paper.Overlap/2
 	if len(cuts) > 2 {
 		return usual

@@ -8,6 +8,7 @@ import (
 
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/paper"
 )
 
 // Plane is everything that is printed, before it is cut into tiles. It begins
@@ -35,7 +36,7 @@ func (p Plane) Extent() (width, height float64) {
 // Tiling cuts a plane into the tiles between neighbouring cuts, each of which
 // goes onto a sheet of the paper. Both lists of cuts begin with 0 and rise.
 type Tiling struct {
-	Paper         Paper
+	Paper         paper.Paper
 	Columns, Rows []float64
 }
 
@@ -62,7 +63,7 @@ func rowLetter(row int) string {
 
 // EvenTiling cuts the plane into tiles of the size of the sheet; on a roll,
 // into rows alone. What fits within the margins is not cut at all.
-func EvenTiling(plane Plane, paper Paper) Tiling {
+func EvenTiling(plane Plane, paper paper.Paper) Tiling {
 	width, height := plane.Extent()
 	cellWidth, cellHeight := paper.Cell()
 	columns := []float64{0, width}

@@ -119,15 +119,12 @@ func (f figure) foldMark(fold pieces.Path) {
 // seam line.
 func (f figure) allowances(inches bool) {
 	const size = 2.6
-	unit := measure.Centimetre
-	if inches {
-		unit = measure.Inch
-	}
+	say := measure.SystemOf(inches).Size
 	for _, e := range f.piece.Edges {
 		if e.Name == f.piece.Fold || e.Allowance < size+1.5 {
 			continue
 		}
-		words := "allowance " + measure.Length(e.Allowance).Format(unit)
+		words := "allowance " + say(e.Allowance)
 		length, width := e.Path.Length(), drawing.Width(words, size/drawing.Point, false)
 		for _, share := range shares {
 			at := length * share

@@ -7,13 +7,14 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/paper"
 )
 
 // Layout is what is printed: figures in their places on the plane.
 type Layout struct {
 	// Title, for example the name of the job.
 	Title string
-	Paper Paper
+	Paper paper.Paper
 	// PaperName is what people call the paper: "A4". If empty its sides are
 	// given.
 	PaperName string

@@ -10,6 +10,7 @@ import (
 	"ellwand/draft/steps"
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/paper"
 	"ellwand/pieces/sheet"
 	"ellwand/pieces/svg"
 )
@@ -80,7 +81,7 @@ func (s DraftSheet) WriteText(w io.Writer) error {
 }
 
 // WritePDF writes it as a PDF.
-func (s DraftSheet) WritePDF(w io.Writer, paper steps.Paper) error {
+func (s DraftSheet) WritePDF(w io.Writer, paper paper.Paper) error {
 	if s.InSizes {
 		return steps.WriteNestPDF(w, s.nest(), paper)
 	}

@@ -8,13 +8,14 @@ import (
 	"ellwand/cmd/ellwand/app/packing"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/paper"
 	"ellwand/pieces/sheet"
 )
 
 // Printing is pieces to be printed at full size, before they are packed.
 type Printing struct {
 	// Paper, and what people call it; empty for one given by its sides.
-	Paper     sheet.Paper
+	Paper     paper.Paper
 	PaperName string
 	title     string
 	figures   []sheet.Figure
@@ -30,7 +31,7 @@ type Printed struct {
 
 // PreparePrinting gathers the pieces of a job in one size or several. The seam
 // lines drawn are those of the size named, or of the first.
-func PreparePrinting(drafted Drafted, seams string, paper sheet.Paper, paperName string) (*Printing, error) {
+func PreparePrinting(drafted Drafted, seams string, paper paper.Paper, paperName string) (*Printing, error) {
 	figures, err := Figures(drafted.Works)
 	if err != nil {
 		return nil, err

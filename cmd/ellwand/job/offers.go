@@ -64,7 +64,7 @@ func (r *resolver) price(path, what string, text Text) *quote.Price {
 		return nil
 	}
 	per, amount := measure.Yard, string(text)
-	if r.work.metric() {
+	if !r.work.InInches() {
 		per = measure.Metre
 	}
 	if parts := priceForm.FindStringSubmatch(amount); parts != nil {

@@ -94,31 +94,16 @@ func (w Work) Title() string {
 	return w.Name + " for " + w.Client
 }
 
-// metric reports whether the job is written in metric units.
-func (w Work) metric() bool {
-	return w.Unit != measure.Inch && w.Unit != measure.Yard
-}
-
 // InInches reports whether the job is written in inches and yards.
-func (w Work) InInches() bool { return !w.metric() }
+func (w Work) InInches() bool { return w.Unit.System() == measure.Imperial }
 
 // Format prints a length as people of the job's units say the size of a piece
 // or of a cloth's width: in cm or in.
-func (w Work) Format(length float64) string {
-	if w.metric() {
-		return measure.Length(length).Format(measure.Centimetre)
-	}
-	return measure.Length(length).Format(measure.Inch)
-}
+func (w Work) Format(length float64) string { return w.Unit.System().Size(length) }
 
 // FormatLong prints a length of cloth: in m, or in inches, since a yard's
 // eighths are too coarse for it.
-func (w Work) FormatLong(length float64) string {
-	if w.metric() {
-		return measure.Length(length).Format(measure.Metre)
-	}
-	return measure.Length(length).Format(measure.Inch)
-}
+func (w Work) FormatLong(length float64) string { return w.Unit.System().Cloth(length) }
 
 // PiecesOf returns every piece that is cut from a cloth. A garment that is
 // made several times has each piece once a garment, so that its nap may bind

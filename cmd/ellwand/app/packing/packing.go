@@ -14,6 +14,7 @@ import (
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
 	"ellwand/pieces"
+	"ellwand/pieces/paper"
 	"ellwand/pieces/sheet"
 )
 
@@ -48,7 +49,7 @@ const (
 //
 // When the context is cancelled it returns the best found so far. It fails
 // when the paper is not sound.
-func Pack(ctx context.Context, figures []sheet.Figure, paper sheet.Paper, options Options) (sheet.Layout, error) {
+func Pack(ctx context.Context, figures []sheet.Figure, paper paper.Paper, options Options) (sheet.Layout, error) {
 	if err := paper.Check(); err != nil {
 		return sheet.Layout{}, err
 	}
@@ -99,13 +100,13 @@ func straightened(ring orb.Ring) orb.Ring {
 
 // try is one way of joining sheets: so many beside each other.
 type try struct {
-	paper   sheet.Paper
+	paper   paper.Paper
 	columns int
 }
 
 // triesOf lists the ways that are wide enough for the largest piece, up to
 // about a square of sheets.
-func triesOf(items []layout.Item, paper sheet.Paper) []try {
+func triesOf(items []layout.Item, sheet paper.Paper) []try {
 	var area, widest float64
 	for _, item := range items {
 		size := item.Outline.Bound()
@@ -113,9 +114,9 @@ func triesOf(items []layout.Item, paper sheet.Paper) []try {
 		area += width * height
 		widest = math.Max(widest, math.Min(width, height))
 	}
-	ways := []sheet.Paper{paper}
-	if paper.Width != paper.Height {
-		ways = append(ways, paper.Turned())
+	ways := []paper.Paper{sheet}
+	if sheet.Width != sheet.Height {
+		ways = append(ways, sheet.Turned())
 	}
 	var out []try
 	for _, way := range ways {

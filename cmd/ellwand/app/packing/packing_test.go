@@ -14,6 +14,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/paper"
 	"ellwand/pieces/sheet"
 )
 
@@ -40,7 +41,7 @@ func polygon(t *testing.T, f sheet.Figure) geom.Polygon {
 // nothing was mirrored or lost.
 func TestPackKeepsPiecesApart(t *testing.T) {
 	for _, name := range []string{"a4", "a2"} {
-		paper, err := sheet.ParsePaper(name, measure.Millimetre)
+		paper, err := paper.Parse(name, measure.Millimetre)
 		require.NoError(t, err)
 		figures := rectangles(t, 5, 150, 240)
 		layout, err := Pack(context.Background(), figures, paper, Options{Iterations: 3, Seed: 1})
@@ -71,7 +72,7 @@ func TestPackTurnsNothingOver(t *testing.T) {
 	f, err := sheet.NewFigure(pieces.Rectangle("strap", 60, 400))
 	require.NoError(t, err)
 	assert.Positive(t, planar.Area(f.Sizes[0].Cutting))
-	paper, err := sheet.ParsePaper("a3", measure.Millimetre)
+	paper, err := paper.Parse("a3", measure.Millimetre)
 	require.NoError(t, err)
 	layout, err := Pack(context.Background(), []sheet.Figure{f}, paper, Options{Iterations: 1})
 	require.NoError(t, err)
@@ -79,7 +80,7 @@ func TestPackTurnsNothingOver(t *testing.T) {
 }
 
 func TestPackRefuses(t *testing.T) {
-	paper, err := sheet.ParsePaper("a4", measure.Millimetre)
+	paper, err := paper.Parse("a4", measure.Millimetre)
 	require.NoError(t, err)
 	_, err = Pack(context.Background(), nil, paper, Options{})
 	assert.ErrorContains(t, err, "no piece to print")
@@ -89,7 +90,7 @@ func TestPackRefuses(t *testing.T) {
 }
 
 func BenchmarkPack(b *testing.B) {
-	paper, _ := sheet.ParsePaper("a4", measure.Millimetre)
+	paper, _ := paper.Parse("a4", measure.Millimetre)
 	for _, count := range []int{5, 15} {
 		figures := rectangles(b, count, 130, 240)
 		b.Run(fmt.Sprintf("pieces=%d", count), func(b *testing.B) {

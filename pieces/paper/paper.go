@@ -1,4 +1,6 @@
-package sheet
+// Package paper knows what printers and plotters print on: sheets by name or by
+// their sides, and rolls. Lengths are millimetres.
+package paper
 
 import (
 	"fmt"
@@ -8,7 +10,7 @@ import (
 	"ellwand/pieces/measure"
 )
 
-// Paper is what a printer or plotter prints on.
+// Paper is a sheet, or a roll.
 type Paper struct {
 	// Width of the sheet; 0 for a roll, whose pages are as long as what is on
 	// them.
@@ -33,9 +35,9 @@ const (
 	UsualOverlap = 12.0
 )
 
-// papers by name, upright, mm: the A series [source.ISO216], and the papers of
+// named papers, upright, mm: the A series [source.ISO216], and the papers of
 // North America [source.PWG5101], where tabloid is called ledger.
-var papers = []struct {
+var named = []struct {
 	name          string
 	width, height float64
 }{
@@ -43,28 +45,28 @@ var papers = []struct {
 	{"letter", 215.9, 279.4}, {"legal", 215.9, 355.6}, {"tabloid", 279.4, 431.8},
 }
 
-// PaperNames lists the sheets that are known by name.
-func PaperNames() []string {
+// Names lists the sheets that are known by name.
+func Names() []string {
 	var out []string
-	for _, p := range papers {
+	for _, p := range named {
 		out = append(out, p.name)
 	}
 	return out
 }
 
-// ParsePaper reads the name of a sheet, "a4", or its sides, "600mm x 900mm"
+// Parse reads the name of a sheet, "a4", or its sides, "600mm x 900mm"
 // or "24in x 36in"; a side without a unit is in the one given, which becomes
 // that of the paper. Margin and overlap are the usual ones.
-func ParsePaper(text string, unit measure.Unit) (Paper, error) {
+func Parse(text string, unit measure.Unit) (Paper, error) {
 	plain := strings.ToLower(strings.TrimSpace(text))
-	for _, p := range papers {
+	for _, p := range named {
 		if p.name == plain {
 			return Paper{p.width, p.height, UsualMargin, UsualOverlap, unit}, nil
 		}
 	}
 	first, second, found := strings.Cut(strings.ReplaceAll(plain, "×", "x"), "x")
 	if !found || !strings.ContainsAny(first[:min(1, len(first))], ".0123456789") {
-		return Paper{}, fmt.Errorf("the paper %q is not known; use one of %s, or its sides, such as %s", text, strings.Join(PaperNames(), ", "), sidesInWords(unit))
+		return Paper{}, fmt.Errorf("the paper %q is not known; use one of %s, or its sides, such as %s", text, strings.Join(Names(), ", "), sidesInWords(unit))
 	}
 	width, err := measure.Parse(strings.TrimSpace(first), unit)
 	if err != nil {
@@ -77,9 +79,40 @@ func ParsePaper(text string, unit measure.Unit) (Paper, error) {
 	return Paper{float64(width), float64(height), UsualMargin, UsualOverlap, unit}, nil
 }
 
+// The papers that printers of desks take.
+var (
+	A4     = ofName("a4")
+	Letter = ofName("letter")
+)
+
+// ofName is a paper of the list, in mm.
+func ofName(name string) Paper {
+	paper, err := Parse(name, measure.Millimetre)
+	if err != nil {
+		panic(err)
+	}
+	return paper
+}
+
+// Upright is the sheet with its short side across.
+func (p Paper) Upright() Paper {
+	if p.Width > p.Height {
+		return p.Turned()
+	}
+	return p
+}
+
+// OnItsSide is the sheet with its long side across.
+func (p Paper) OnItsSide() Paper {
+	if p.Width < p.Height {
+		return p.Turned()
+	}
+	return p
+}
+
 // sidesInWords are the sides of a sheet, as an example.
 func sidesInWords(unit measure.Unit) string {
-	if unit == measure.Inch || unit == measure.Yard {
+	if unit.System() == measure.Imperial {
 		return "24inx36in"
 	}
 	return "600mmx900mm"
