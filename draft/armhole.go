@@ -9,24 +9,19 @@ import (
 	"ellwand/pieces"
 )
 
-const (
-	// bicepEase is the least by which the bicep line is longer than the upper
-	// arm girth (common practice: 4 cm).
-	bicepEase = 40
-	// armholeStep is by how much the armhole is lowered at a time.
-	armholeStep = 5
-)
+// armholeStep is by how much the armhole is lowered or raised at a time, in mm.
+const armholeStep = 5
 
-// draftBodice drafts the bodice, and the sleeve if there is one. The armhole
-// is lowered until the sleeve goes round the upper arm.
+// draftBodice drafts the bodice, and the sleeve if there is one. Where no head of
+// the sleeve's norm makes it go round the upper arm the armhole is lowered; where
+// none makes it narrow enough for the arm it is raised, up to that of a close
+// fit.
 func (g *garment) draftBodice() error {
 	options := *g.Bodice
-	measures := g.bodiceMeasures()
-	arm := g.result.Body[UpperArmGirth]
 	for {
-		block, err := bodice.Draft(measures, options)
+		block, err := bodice.Draft(g.bodiceMeasures(), options)
 		if lowered := options.ArmholeDrop - g.Bodice.ArmholeDrop; err != nil && lowered > 0 {
-			return construct.About(subject.UpperArmGirth, subject.HeadHeight).Refuse("sleeve: the upper arm girth of %s is too large for the armhole, even %s lower: measure it again, or ask for a lower head height", construct.Length(arm), construct.Length(lowered-armholeStep))
+			return construct.About(subject.UpperArmGirth, subject.HeadHeight).Refuse("sleeve: the upper arm girth of %s is too large for the armhole, even %s lower: measure it again, or ask for a lower head height", construct.Length(g.result.Body[UpperArmGirth]), construct.Length(lowered-armholeStep))
 		}
 		if err != nil || g.Sleeve == nil {
 			g.bodice = block
@@ -36,13 +31,48 @@ func (g *garment) draftBodice() error {
 		if err != nil {
 			return at(SleeveSection, err)
 		}
-		if made.BicepLine >= arm+bicepEase {
+		step := g.armholeStep(made, options)
+		if step == 0 {
+			if err := g.checkNotTooWide(block, made); err != nil {
+				return err
+			}
 			g.bodice, g.sleeve = block, made
-			g.warnLowered(options.ArmholeDrop - g.Bodice.ArmholeDrop)
+			g.warnArmhole(options.ArmholeDrop - g.Bodice.ArmholeDrop)
 			return nil
 		}
-		options.ArmholeDrop += armholeStep
+		options.ArmholeDrop += step
 	}
+}
+
+// armholeStep is by how much to lower the armhole for a sleeve, less than 0 to
+// raise it; 0 where the sleeve suits the arm, or the armhole can give way no
+// further.
+func (g *garment) armholeStep(made sleeve.Block, o bodice.Options) float64 {
+	within := g.bicepLimits()
+	lowered, plain := o.ArmholeDrop-g.Bodice.ArmholeDrop, made.BicepLine-made.Spread
+	switch {
+	case plain < within.Least && lowered >= 0:
+		return armholeStep
+	case plain > within.Most && lowered <= 0 && o.Raisable() >= armholeStep:
+		return -armholeStep
+	}
+	return 0
+}
+
+// checkNotTooWide refuses an armhole that has no sleeve narrow enough for the arm,
+// unless its head height was asked for: then the report says so.
+func (g *garment) checkNotTooWide(block bodice.Block, made sleeve.Block) error {
+	if g.Sleeve.HeadHeight > 0 || made.BicepLine-made.Spread <= g.bicepLimits().Most {
+		return nil
+	}
+	return construct.About(subject.UpperArmGirth).Refuse("sleeve: the upper arm girth of %s is too small for an armhole of %s, whose sleeve is %s wide: measure it again, or ask for a closer fit of the bodice", construct.Length(g.result.Body[UpperArmGirth]),
+		construct.Length(seam(block.Front, "armhole")+seam(block.Back, "armhole")), construct.Length(made.BicepLine-made.Spread))
+}
+
+// bicepLimits are how long the bicep line of the sleeve may be, without what the
+// gathers of its head add.
+func (g *garment) bicepLimits() sleeve.Limits {
+	return g.Sleeve.BicepLimits(g.result.Body[UpperArmGirth])
 }
 
 func (g *garment) bodiceMeasures() bodice.Measures {
@@ -59,9 +89,9 @@ func (g *garment) bodiceMeasures() bodice.Measures {
 // depth of a cuff.
 func (g *garment) draftSleeve(block bodice.Block) (sleeve.Block, error) {
 	measures := sleeve.Measures{
-		FrontArmhole: seam(block.Front, "armhole"), BackArmhole: seam(block.Back, "armhole"),
+		FrontArmhole: part.Closed(block.Front, "armhole"), BackArmhole: part.Closed(block.Back, "armhole"),
 		FrontNotch: notch(block.Front, "front armhole"), BackNotch: notch(block.Back, "back armhole"),
-		ShoulderToWrist: g.result.Body[ShoulderToWrist],
+		ShoulderToWrist: g.result.Body[ShoulderToWrist], UpperArm: g.result.Body[UpperArmGirth],
 	}
 	options := *g.Sleeve
 	if cuff, ok := g.cuff(); ok {

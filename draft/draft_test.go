@@ -281,15 +281,23 @@ func TestBothCentresOnTheFoldIsWarnedOf(t *testing.T) {
 }
 
 func TestSleeveHeadEaseIsJudged(t *testing.T) {
-	for ease, want := range map[float64]string{5: "suits a shirt sleeve", 30: "suits a set-in woven sleeve"} {
+	for _, c := range []struct {
+		style sleeve.Style
+		ease  float64
+		want  string
+	}{
+		{sleeve.SetIn, 30, "suits a set-in sleeve"}, {sleeve.SetIn, 5, "1.7 cm too short"}, {sleeve.SetIn, 45, "0.8 cm too long"},
+		{sleeve.Shirt, 5, "suits a shirt sleeve"}, {sleeve.Shirt, 20, "0.7 cm too long"}, {sleeve.TwoPiece, 32, "suits a two-piece sleeve"},
+	} {
 		request := blouse(size(t, "women", "12"))
-		request.Sleeve = &sleeve.Options{Ease: &ease}
+		request.Parts = nil
+		request.Sleeve = &sleeve.Options{Style: c.style, Ease: &c.ease}
 		result, err := Draft(request)
 		require.NoError(t, err)
 		for _, row := range result.Truing.Rows {
 			if row.Of == "sleeve head" {
-				assert.Equal(t, want, row.Verdict.String())
-				assert.InDelta(t, ease, row.Difference, 0.05)
+				assert.Equal(t, c.want, row.Verdict.String())
+				assert.InDelta(t, c.ease, row.Difference, 0.05)
 			}
 		}
 	}

@@ -42,9 +42,15 @@ func (g *garment) warnf(format string, args ...any) {
 	g.result.Warnings = append(g.result.Warnings, construct.Say(format, args...))
 }
 
-func (g *garment) warnLowered(by float64) {
-	if by > 0 {
-		g.warnf("the armhole is %s lower than the fit has it, so that the sleeve goes round an upper arm of %s", construct.Length(by), construct.Length(g.result.Body[UpperArmGirth]))
+// warnArmhole says that the armhole was lowered, or raised where by is less than
+// 0, for the sleeve.
+func (g *garment) warnArmhole(by float64) {
+	arm := construct.Length(g.result.Body[UpperArmGirth])
+	switch {
+	case by > 0:
+		g.warnf("the armhole is %s lower than the fit has it, so that the sleeve goes round an upper arm of %s", construct.Length(by), arm)
+	case by < 0:
+		g.warnf("the armhole is %s higher than the fit has it, so that the sleeve is not too wide for an upper arm of %s", construct.Length(-by), arm)
 	}
 }
 

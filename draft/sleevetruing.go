@@ -14,26 +14,49 @@ func (g *garment) sleeveRows() []Row {
 	}
 	rows = append(rows, g.headWalks()...)
 	rows = append(rows, g.sleeveSeamRows()...)
-	return append(rows, compare("bicep line", "bicep line", g.sleeve.BicepLine, "upper arm girth", g.result.Body[UpperArmGirth],
-		bicepEase, noLimit, construct.Say("4 cm or more of ease (common practice)")))
+	return append(rows, g.bicepRow())
 }
 
+// bicepRow sets the bicep line against the arm, without what the gathers of the
+// head add.
+func (g *garment) bicepRow() Row {
+	arm, within := g.result.Body[UpperArmGirth], g.bicepLimits()
+	normal := construct.Say("%s or more of ease (common practice), and at most %.4g times the arm (our own choice)", construct.Length(sleeve.BicepEase), sleeve.NormOf(g.Sleeve.Style).Widest)
+	if g.Sleeve.BicepEase > 0 {
+		normal = construct.Say("the ease that was asked for")
+	}
+	of := "bicep line"
+	if g.sleeve.Spread > 0 {
+		of = "bicep line, less its gathers"
+	}
+	return compare("bicep line", of, g.sleeve.BicepLine-g.sleeve.Spread, "upper arm girth", arm, within.Least-arm, within.Most-arm, normal)
+}
+
+// headRow sets the head against the armhole, its ease against the norm of the
+// style: a share of the whole armhole.
 func (g *garment) headRow() Row {
 	front, back := g.bodice.Front, g.bodice.Back
 	armhole, against := seam(front, "armhole")+seam(back, "armhole"), "armhole"
+	between := armhole - notch(front, "front armhole") - notch(back, "back armhole")
+	norm := sleeve.NormOf(g.Sleeve.Style)
+	least, most := norm.LeastEase*armhole, norm.MostEase*armhole
+	length := armhole
 	if g.Sleeve.Style == sleeve.Cap {
-		armhole -= notch(front, "front armhole") + notch(back, "back armhole")
-		against = "armhole, from notch to notch"
+		length, against = between, "armhole, from notch to notch"
 	}
 	if g.Sleeve.HeadFullness > 0 {
-		return compare("armhole", "sleeve head", g.sleeve.Head, against, armhole, 0, 2*armhole+1, construct.Say("up to three times as long, gathered in (common practice)"))
+		head := g.sleeve.Head - armhole + between
+		if g.Sleeve.Style == sleeve.Cap {
+			head = g.sleeve.Head
+		}
+		return compare("armhole", "sleeve head, from notch to notch", head, "armhole, from notch to notch", between, 0.1*between, 2*between+1, construct.Say("1.1 to 3 times as long, gathered in (common practice)"))
 	}
-	head := compare("armhole", "sleeve head", g.sleeve.Head, against, armhole,
-		0, 45, construct.Say("0 to 1.5 cm of ease in a shirt sleeve, 2 to 4.5 cm in a set-in woven sleeve (common practice)"))
-	if head.Sound {
-		head.Verdict = headVerdict(head.Difference)
+	row := compare("armhole", "sleeve head", g.sleeve.Head, against, length, least, most,
+		construct.Say("%.3g to %.3g %% of the whole armhole, here %s to %s, of ease in a %s (common practice)", 100*norm.LeastEase, 100*norm.MostEase, construct.Length(least), construct.Length(most), norm.Name))
+	if row.Sound {
+		row.Verdict = construct.Say("suits a " + norm.Name)
 	}
-	return head
+	return row
 }
 
 // headWalks walk the head from the underarm to the notches of the armhole,

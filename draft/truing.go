@@ -86,17 +86,6 @@ func (g *garment) neckRow(length float64) Row {
 	return compare("neck", "neck seam", length, "neck base girth", body, 0, 15, construct.Say("0 to 1.5 cm longer than the body (%s)", source.CommonPractice))
 }
 
-// headVerdict says what the ease of a sleeve head suits [source.CommonPractice].
-func headVerdict(ease float64) construct.Sentence {
-	switch {
-	case ease <= 15:
-		return construct.Say("suits a shirt sleeve")
-	case ease < 20:
-		return construct.Say("suits a shirt sleeve or cloth that eases badly; little for a set-in sleeve")
-	}
-	return construct.Say("suits a set-in woven sleeve")
-}
-
 // compare makes a row; least and most are the normal range of the difference.
 func compare(seam, of string, length float64, against string, other, least, most float64, normal construct.Sentence) Row {
 	row := Row{

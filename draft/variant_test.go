@@ -163,12 +163,10 @@ func TestSleeveVariants(t *testing.T) {
 				head := seam(piece, "sleeve head")
 				switch {
 				case o.HeadFullness > 0:
-					assert.InDelta(t, o.HeadFullness*armhole, head, 0.1)
+					below := notch(pieceNamed(t, r, "front bodice"), "front armhole") + notch(pieceNamed(t, r, "back bodice"), "back armhole")
+					assert.InDelta(t, below+o.HeadFullness*(armhole-below), head, 0.1)
 				case o.Style == sleeve.Shirt:
-					assert.InDelta(t, armhole+8, head, 0.1)
-					height := r.Figures[2]
-					require.Equal(t, "sleeve head height", height.Name)
-					assert.Less(t, height.Value, armhole/3-12.7, "lower than a set-in sleeve")
+					assert.True(t, head >= armhole && head <= 1.03*armhole, "ease %g", head-armhole)
 				}
 			})
 		})

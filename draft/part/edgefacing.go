@@ -108,6 +108,17 @@ func closed(of pieces.Piece, seam, name string) (closedSeam, error) {
 	return closedRun(of, seam, first, count), nil
 }
 
+// Closed is a seam of a piece as one path, its darts closed; empty where the
+// piece has none of the name.
+func Closed(of pieces.Piece, seam string) pieces.Path {
+	first, count := stretchOf(of, seam)
+	var path pieces.Path
+	for _, edge := range closedRun(of, seam, first, count).edges {
+		path = append(path, edge.Path...)
+	}
+	return path
+}
+
 // closedRun closes the darts of so many edges from the first on.
 func closedRun(of pieces.Piece, seam string, first, count int) closedSeam {
 	all := len(of.Edges)

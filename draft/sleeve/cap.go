@@ -18,17 +18,18 @@ const (
 // capSleeve covers the shoulder only: the head from the front notch of the
 // armhole to the back notch, and a lower edge that joins them in a shallow
 // curve. The armhole below is bound or faced.
-func (d drafting) capSleeve(sheet construct.Sheet, h head, asked float64) (Block, error) {
-	length := h.seam.Length()
-	seam := construct.Stretch(h.seam, d.FrontNotch, length-d.BackNotch)
+func (d drafting) capSleeve(sheet construct.Sheet, h head) (Block, error) {
+	whole, toCrown := h.seam(), h.front.path.Length()
+	length := whole.Length()
+	seam := construct.Stretch(whole, d.FrontNotch, length-d.BackNotch)
 	front, back := seam.Start(), seam.End()
 	chord := (front[1] + back[1]) / 2
 	dip := usualCapDip
-	if asked > 0 {
-		dip = asked - (h.crown.Y() - chord)
+	if d.Length > 0 {
+		dip = d.Length - (h.height - chord)
 	}
 	if dip < leastCapDip || dip > mostCapDip {
-		return Block{}, construct.Refuse("sleeve: a cap sleeve of %s does not join the notches of this armhole; ask for %s to %s from the crown", construct.Length(asked), construct.AtLeast(h.crown.Y()-chord+leastCapDip), construct.AtMost(h.crown.Y()-chord+mostCapDip))
+		return Block{}, construct.Refuse("sleeve: a cap sleeve of %s does not join the notches of this armhole; ask for %s to %s from the crown", construct.Length(d.Length), construct.AtLeast(h.height-chord+leastCapDip), construct.AtMost(h.height-chord+mostCapDip))
 	}
 	// The middle of the curve lies three quarters of the way to its handles.
 	low, third := chord-dip/0.75, (front[0]-back[0])/3
@@ -37,11 +38,11 @@ func (d drafting) capSleeve(sheet construct.Sheet, h head, asked float64) (Block
 	piece := pieces.Piece{
 		Name: "sleeve", Cut: 2, Pair: true,
 		Edges:   []pieces.Edge{construct.Edge("narrow hem", hem), construct.Edge("sleeve head", seam)},
-		Grain:   pieces.Grain{From: orb.Point{0, chord - 0.5*dip}, To: orb.Point{0, h.crown.Y() - 0.2*(h.crown.Y()-chord)}},
-		Notches: []pieces.Notch{{Edge: "sleeve head", At: h.toCrown - d.FrontNotch, Count: 1, Match: "shoulder"}},
+		Grain:   pieces.Grain{From: orb.Point{0, chord - 0.5*dip}, To: orb.Point{0, h.height - 0.2*(h.height-chord)}},
+		Notches: []pieces.Notch{{Edge: "sleeve head", At: toCrown - d.FrontNotch, Count: 1, Match: "shoulder"}},
 	}
 	return Block{
 		Piece: piece, Pieces: []pieces.Piece{piece}, Sheet: sheet,
-		HeadHeight: d.height, BicepLine: h.front.X() - h.back.X(), WristWidth: hem.Length(), Head: seam.Length(), FrontHead: h.toCrown - d.FrontNotch,
+		HeadHeight: h.height, BicepLine: h.bicep(), WristWidth: hem.Length(), Head: seam.Length(), FrontHead: toCrown - d.FrontNotch,
 	}, nil
 }

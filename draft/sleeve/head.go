@@ -10,103 +10,148 @@ import (
 	"ellwand/pieces"
 )
 
-// inch in mm: the draft's fixed amounts are fractions of an inch.
-const inch = 25.4
+// half is one half of the head, laid out as its armhole is: from the end of the
+// bicep line at the origin up to the crown.
+type half struct {
+	armhole
+	round round
+	path  pieces.Path
+	// marks are the places on it that a dressmaker marks to draw it, from the
+	// bicep line up.
+	marks []mark
+}
 
-// The fixed amounts of the draft (common practice, a practitioner's own
-// one-piece sleeve).
+// mark is a place on the head, and how it is found.
+type mark struct {
+	at   orb.Point
+	rule string
+}
+
+// marked puts down the places of its round.
+func (h *half) marked() {
+	h.marks = append(h.marks, mark{h.round.start.at, "where the head leaves the armhole's own curve, at a quarter of the armhole's depth"})
+	h.markRound()
+}
+
+func (h *half) markRound() {
+	if h.round.start.bend > 0 {
+		h.marks = append(h.marks, mark{h.round.turn.at, "where the hollow ends and the round begins"})
+	}
+	h.marks = append(h.marks, mark{h.round.fullest.at, "the round, at its fullest"}, mark{h.round.half.at, "half of the way from there to the crown"})
+}
+
+// width is the half of the bicep line.
+func (h half) width() float64 { return h.round.crown.at[0] }
+
+// head is the sleeve head as solved.
+type head struct {
+	front, back half
+	height      float64
+	// slant is by how much the underarm seams lean inward towards the lower edge
+	// where they meet the head, in radians.
+	slant float64
+	// spread is what the gathers add to the bicep line, rise by how much they lift
+	// the crown.
+	spread, rise float64
+}
+
+func (h head) bicep() float64 { return h.front.width() + h.back.width() }
+
+// solving finds the head of a height. Everything else follows: its halves are
+// as long as those of the armhole with their ease.
+type solving struct {
+	front, back             armhole
+	frontHollow, backHollow pieces.Path
+	depth                   float64 // mean of both halves
+	frontEase, backEase     float64
+	// slant of the underarm seams for a length of the bicep line and a height.
+	slant func(bicep, height float64) float64
+}
+
 const (
-	headLess    = inch / 2     // a third of the armhole less this is the head height
-	breakShift  = inch / 2     // the break, moved from the middle of the slanted line
-	crownFlat   = inch * 3 / 8 // flat each side of the crown
-	frontBulge  = inch * 5 / 8
-	frontHollow = inch * 3 / 8
-	backBulge   = inch * 3 / 8
-	backHollow  = inch * 2 / 8
+	// lengthExact is how exactly the length of the head is solved, in mm.
+	lengthExact = 0.005
+	// slantExact is the like for the slant, in radians.
+	slantExact = 1e-6
 )
 
-// HeadHeight is the height of the sleeve head from the crown down to the bicep
-// line: a third of the whole armhole less half an inch (common practice).
-func HeadHeight(frontArmhole, backArmhole float64) float64 {
-	return (frontArmhole+backArmhole)/3 - headLess
-}
-
-// BicepLine is the length of the bicep line: from the crown a line as long as
-// the armhole reaches it on each side (common practice). The armhole lengths
-// must be more than the head height.
-func BicepLine(frontArmhole, backArmhole, headHeight float64) float64 {
-	return halfBicep(frontArmhole, headHeight) + halfBicep(backArmhole, headHeight)
-}
-
-func halfBicep(armhole, height float64) float64 {
-	return math.Sqrt(max(0, armhole*armhole-height*height))
-}
-
-// head is the sleeve head: its points, and its seam from the front end of the
-// bicep line over the crown to the back end.
-type head struct {
-	crown, level, front, back construct.Point
-	seam                      pieces.Path
-	// toCrown is the length of the seam's front half.
-	toCrown float64
-}
-
-// side is what differs between the front and the back of the head.
-type side struct {
-	name          string
-	line          float64 // the slanted line
-	shift         float64 // of the break from the middle, away from the crown
-	bulge, hollow float64
-	sign          float64 // 1 on the right (front), -1 on the left (back)
-}
-
-// drawHead draws the head with slanted lines of the given lengths. foot is
-// where each underarm seam ends, from the middle: its direction makes the
-// head square to the seam, so that it runs on smoothly under the arm.
-func drawHead(s *construct.Sheet, height, frontLine, backLine float64, wrist func(half float64) orb.Point) head {
-	var h head
-	h.crown = s.Start(0, height, "the crown")
-	h.level = s.Down(h.crown, height, "the bicep line, at the head height")
-	front := side{"front", frontLine, breakShift, frontBulge, frontHollow, 1}
-	back := side{"back", backLine, -breakShift, backBulge, backHollow, -1}
-	h.front = s.ReachRight(h.crown, h.level, frontLine, "the front of the bicep line: the front armhole")
-	h.back = s.ReachLeft(h.crown, h.level, backLine, "the back of the bicep line: the back armhole")
-
-	up, through := drawSide(s, h.crown, h.front, front, wrist(h.front.X()))
-	down, from := drawSide(s, h.crown, h.back, back, wrist(h.back.X()))
-	h.seam, h.toCrown = construct.Join(up, down.Reverse()), up.Length()
-	slices.Reverse(from)
-	through = append(append(through, h.crown), from...)
-	s.Draw("draw the sleeve head "+construct.Numbers(through...), "square to the underarm seams, flat at the crown")
-	return h
-}
-
-// drawSide draws one half of the head, from the end of the bicep line to the
-// crown, and gives the points that it runs through, without the crown.
-func drawSide(s *construct.Sheet, crown, end construct.Point, d side, wrist orb.Point) (pieces.Path, []construct.Point) {
-	turn := s.Along(crown, end, d.line/2+d.shift, "the break: the middle of the "+d.name+" line, moved by half an inch")
-	bulge := s.SquareOut(crown, turn, d.sign*d.bulge, "bulge of the upper half, outward")
-	hollow := s.SquareOut(turn, end, -d.sign*d.hollow, "hollow of the lower half, inward")
-	flat := beside(s, crown, d)
-
-	// A sleeve's underarm seams are sewn together: a head square to both runs
-	// on without a peak or a hollow.
-	underarm := construct.Direction(wrist, end.At)
-	inward := orb.Point{-d.sign * underarm[1], d.sign * underarm[0]}
-	through := []construct.Point{end, hollow, turn, bulge, flat}
-	points := make([]orb.Point, len(through))
-	for i, p := range through {
-		points[i] = p.At
+// at finds the head of a height; ok is false where no smooth head of that
+// height has the length.
+func (s solving) at(height float64) (h head, ok bool) {
+	h = head{front: half{armhole: s.front}, back: half{armhole: s.back}, height: height}
+	halves := []*half{&h.front, &h.back}
+	hollows := []pieces.Path{s.frontHollow, s.backHollow}
+	wanted := []float64{s.front.length + s.frontEase, s.back.length + s.backEase}
+	laid := make([]pieces.Path, len(halves))
+	upper := []float64{wanted[0] - s.frontHollow.Length(), wanted[1] - s.backHollow.Length()}
+	h.slant = s.slant(0.8*(s.front.length+s.back.length), height)
+	for range 40 {
+		bend := 0.0
+		for i, of := range halves {
+			laid[i] = hollows[i].Map(pieces.Turn(h.slant * 180 / math.Pi))
+			of.round, ok = roundTo(endOf(laid[i]), min(risingShare*s.depth, 0.4*upper[i]), upper[i], height)
+			if !ok {
+				return h, false
+			}
+			bend += of.round.crown.bend / 2
+		}
+		off := 0.0
+		for i, of := range halves {
+			places := slices.Concat([]orb.Point{{}, laid[i].At(laid[i].Length() / 2), of.round.start.at}, of.round.places())
+			if of.path, ok = through(laid[i].Tangent(0), places, bend); !ok {
+				return h, false
+			}
+			over := of.path.Length() - wanted[i]
+			upper[i] -= over
+			off = max(off, math.Abs(over))
+		}
+		slant := s.slant(h.bicep(), height)
+		if off < lengthExact && math.Abs(slant-h.slant) < slantExact {
+			h.front.marked()
+			h.back.marked()
+			return h, true
+		}
+		h.slant = slant
 	}
-	curve := construct.Through(inward, points, orb.Point{-d.sign, 0})
-	return construct.Join(curve, construct.Line(flat.At, crown.At)), through
+	return h, false
 }
 
-// beside is where the flat of the crown ends.
-func beside(s *construct.Sheet, crown construct.Point, d side) construct.Point {
-	rule := "flat beside the crown, on the " + d.name
-	if d.sign < 0 {
-		return s.Left(crown, crownFlat, rule)
-	}
-	return s.Right(crown, crownFlat, rule)
+// seam is the whole head from the front end of the bicep line over the crown to
+// the back end; the bicep line lies at the height 0, the crown above 0.
+func (h head) seam() pieces.Path {
+	return construct.Join(h.front.path.Map(h.onFront()), h.back.path.Map(h.onBack()).Reverse())
 }
+
+// ends are the numbered points of the bicep line: its middle and both ends.
+type ends struct{ level, front, back construct.Point }
+
+// draw records the head step by step.
+func (h head) draw(s *construct.Sheet) ends {
+	crown := s.Start(0, h.height, "the crown")
+	var e ends
+	e.level = s.Down(crown, h.height, "the bicep line, at the head height: a share of the armhole's depth that suits the arm")
+	e.front = s.Right(e.level, h.front.width(), "the front of the bicep line: so far that the front of the head is as long as the front armhole with its ease")
+	e.back = s.Left(e.level, h.back.width(), "the back of the bicep line: the like with the back armhole")
+	through := []construct.Point{e.front}
+	for _, m := range h.front.marks {
+		through = append(through, s.Offset(e.front, h.onFront().Apply(m.at), "front: "+m.rule))
+	}
+	first := through[1]
+	through = append(through, crown)
+	var back []construct.Point
+	for _, m := range h.back.marks {
+		back = append(back, s.Offset(e.back, h.onBack().Apply(m.at), "back: "+m.rule))
+	}
+	s.Draw("trace the lower armhole of the front from its underarm to "+construct.Numbers(first)+" and that of the back to "+construct.Numbers(back[0]), "the underarm at the end of the bicep line, the side seam along the underarm seam")
+	slices.Reverse(back)
+	through = append(append(through, back...), e.back)
+	s.Draw("draw the sleeve head "+construct.Numbers(through...), "square to the underarm seams, level at the crown")
+	return e
+}
+
+// onFront and onBack lay a half where it belongs on the sleeve.
+func (h head) onFront() pieces.Motion {
+	return pieces.MirrorX().Then(pieces.Move(h.front.width(), 0))
+}
+
+func (h head) onBack() pieces.Motion { return pieces.Move(-h.back.width(), 0) }

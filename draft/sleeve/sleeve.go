@@ -11,14 +11,14 @@ import (
 
 // Measures that a sleeve is drafted from.
 type Measures struct {
-	// FrontArmhole and BackArmhole are the seam lengths of the armhole, from
-	// the underarm to the shoulder.
-	FrontArmhole, BackArmhole float64
+	// FrontArmhole and BackArmhole are the seams of the armhole from the underarm
+	// to the shoulder, darts closed, on pieces whose centre line is on the left.
+	FrontArmhole, BackArmhole pieces.Path
 	// FrontNotch and BackNotch are the distances of the armhole's notches
 	// from the underarm.
 	FrontNotch, BackNotch float64
-	// ShoulderToWrist is the length of the arm.
-	ShoulderToWrist float64
+	// ShoulderToWrist is the length of the arm, UpperArm its girth.
+	ShoulderToWrist, UpperArm float64
 }
 
 // Block is a sleeve as drafted.
@@ -30,162 +30,160 @@ type Block struct {
 	// HeadHeight, BicepLine and WristWidth as drafted; Head is the length of
 	// the sleeve head's seam, FrontHead that of its front half.
 	HeadHeight, BicepLine, WristWidth, Head, FrontHead float64
+	// Spread is by how much the bicep line is longer for the gathers of the head.
+	Spread float64
 }
 
-// leastUnderarm is the shortest underarm seam, leastHead the lowest sleeve
-// head, in mm.
-const (
-	leastUnderarm = 30
-	leastHead     = 20
-)
+// leastUnderarm is the shortest underarm seam, in mm.
+const leastUnderarm = 30
 
-// Draft drafts the sleeve: the practitioner's draft with the maker's options.
-// The error is a sentence that names the length that cannot be.
+// Draft drafts the sleeve. A bicep line shorter than the arm with BicepEase, or
+// longer than the style's Norm has it, is that of the lowest or highest head of
+// the norm: it needs another armhole. The error is a sentence that names the
+// length that cannot be.
 func Draft(m Measures, o Options) (Block, error) {
-	asked := o.Length
-	o, err := o.styled(m)
+	if err := o.check(); err != nil {
+		return Block{}, err
+	}
+	d := drafting{Measures: m, Options: o, norm: NormOf(o.Style)}
+	h, err := d.solve()
 	if err != nil {
 		return Block{}, err
 	}
-	height, length := o.HeadHeight, o.Length
-	if o.Style == Cap {
-		// Its head is that of a whole sleeve, however short it is.
-		length = m.ShoulderToWrist
-	}
-	if err := check(m, o, height, length); err != nil {
-		return Block{}, err
-	}
-	o.Ease = o.headEase(m)
-	d := drafting{Measures: m, Options: o, height: height, length: length}
-	longer, err := d.lengthenForEase()
-	if err != nil {
-		return Block{}, err
+	d.height, d.length, d.rise = h.height, d.lengthAt(h.height-h.rise)+h.rise, h.rise
+	if least := d.height + leastUnderarm; d.length < least {
+		return Block{}, construct.Refuse("sleeve: a length of %s ends above the underarm; from the crown it must be %s or more", construct.Length(d.length-h.rise), construct.AtLeast(least-h.rise))
 	}
 	sheet := construct.Sheet{Piece: "sleeve"}
-	h := d.head(&sheet, longer)
+	ends := h.draw(&sheet)
 	switch o.Style {
 	case TwoPiece:
 		return d.twoPiece(sheet, h)
 	case Cap:
-		return d.capSleeve(sheet, h, asked)
+		return d.capSleeve(sheet, h)
 	}
-	return d.finish(sheet, h), nil
+	return d.finish(sheet, h, ends), nil
 }
 
 // drafting is one sleeve in the making.
 type drafting struct {
 	Measures
 	Options
-	height, length float64
+	norm Norm
+	// spread is what the gathers of the head add to its width.
+	spread float64
+	// height and length with the rise of the gathers, and that rise.
+	height, length, rise float64
 }
 
-func check(m Measures, o Options, height, length float64) error {
-	armhole := min(m.FrontArmhole, m.BackArmhole)
-	switch {
-	case height < leastHead:
-		return construct.Refuse("sleeve: a head height of %s is too low; it must be %s or more", construct.Length(height), construct.AtLeast(leastHead))
-	case height > 0.92*armhole:
-		return construct.Refuse("sleeve: a head height of %s is too high for an armhole whose shorter half is %s; ask for %s or less", construct.Length(height), construct.Length(armhole), construct.AtMost(0.92*armhole))
-	case length < height+leastUnderarm:
-		return construct.Refuse("sleeve: a length of %s ends above the underarm; from the crown it must be %s or more", construct.Length(length), construct.AtLeast(height+leastUnderarm))
-	case o.WristWidth < 0:
-		return construct.Refuse("sleeve: the wrist width is %s; it cannot be negative", construct.Length(o.WristWidth))
-	case o.Ease != nil && (*o.Ease < -20 || *o.Ease > 80):
-		return construct.Refuse("sleeve: an ease of %s cannot be sewn in; 0 to 1.5 cm suits a shirt, 2 to 4.5 cm a set-in sleeve", construct.Length(*o.Ease))
+// solve finds the head: that which suits the arm, gathered where it is to be.
+func (d drafting) solve() (head, error) {
+	plain, err := d.fitHead(d.solving())
+	if err != nil || d.HeadFullness == 0 {
+		return plain, err
 	}
-	return nil
-}
-
-// head draws the head with both slanted lines longer than the armhole by so
-// much.
-func (d drafting) head(s *construct.Sheet, longer float64) head {
-	front, back := d.FrontArmhole+longer, d.BackArmhole+longer
-	bicep := BicepLine(front, back, d.height)
-	return drawHead(s, d.height, front, back, func(half float64) orb.Point {
-		return orb.Point{d.wristHalf(half, bicep), d.height - d.length}
-	})
-}
-
-// wristHalf is where a half of the bicep line ends up at the lower edge: in by
-// a quarter at the wrist (common practice), and in proportion on the way
-// there; or its share of the wrist width that was asked for.
-func (d drafting) wristHalf(half, bicep float64) float64 {
-	if d.WristWidth > 0 && d.Style != TwoPiece {
-		return half / bicep * d.WristWidth
-	}
-	if d.Style == TwoPiece {
-		return half
-	}
-	full := max(d.ShoulderToWrist, d.length)
-	share := 1 - 0.25*(d.length-d.height)/(full-d.height)
-	if d.HeadFullness == 0 && d.HemFullness == 0 {
-		return half * share
-	}
-	// The fullness of the head runs out towards the lower edge, that of the
-	// hem grows towards it; both sides slant alike, so that the underarm seams
-	// match.
-	width := share * BicepLine(d.FrontArmhole, d.BackArmhole, d.height) * max(1, d.HemFullness)
-	return half + math.Copysign(1, half)*(width-bicep)/2
-}
-
-// lengthenForEase finds how much longer than the armhole the slanted lines
-// must be for the ease that was asked for. The draft as it stands has them
-// equal; lengthening them, at the same head height, adds to head and bicep
-// line alike.
-func (d drafting) lengthenForEase() (float64, error) {
-	if d.Ease == nil {
-		return 0, nil
-	}
-	longer := 0.0
-	for range 40 {
-		h := d.head(&construct.Sheet{}, longer)
-		missing := *d.Ease - (h.seam.Length() - d.FrontArmhole - d.BackArmhole)
-		if math.Abs(missing) < 0.01 {
+	full, err := d.gather(plain)
+	// A lower edge whose width is given slants the underarm seams the more, the
+	// more is spread above it: a few rounds settle that.
+	for range 4 {
+		if err != nil || d.WristWidth == 0 && d.HemFullness == 0 {
 			break
 		}
-		longer += missing / 2
-		if min(d.FrontArmhole, d.BackArmhole)+longer < d.height/0.95 {
-			return 0, construct.Refuse("sleeve: an ease of %s needs a lower head than %s on this armhole; ask for a lower head height or more ease", construct.Length(*d.Ease), construct.Length(d.height))
+		d.spread = full.spread
+		if plain, err = d.fitHead(d.solving()); err == nil {
+			full, err = d.gather(plain)
 		}
 	}
-	return longer, nil
+	return full, err
 }
 
-func (d drafting) finish(sheet construct.Sheet, h head) Block {
-	bicep := h.front.X() - h.back.X()
+func (d drafting) solving() solving {
+	s := solving{front: layOut(d.FrontArmhole, d.FrontNotch), back: layOut(d.BackArmhole, d.BackNotch), slant: d.slant}
+	s.depth = (s.front.depth + s.back.depth) / 2
+	s.frontHollow, s.backHollow = s.front.hollow(s.depth), s.back.hollow(s.depth)
+	ease := d.norm.UsualEase * (s.front.length + s.back.length)
+	if d.Ease != nil {
+		ease = *d.Ease
+	}
+	s.frontEase, s.backEase = frontShare*ease, (1-frontShare)*ease
+	return s
+}
+
+// wrist is the width of the lower edge of a sleeve that is not gathered at the
+// head, for a bicep line and a head height: in by a quarter at the wrist (common
+// practice), and in proportion on the way there; or as much as was asked for.
+func (d drafting) wrist(bicep, height float64) float64 {
+	if d.Style == TwoPiece {
+		return bicep
+	}
+	if d.WristWidth > 0 {
+		return d.WristWidth - d.spread
+	}
+	length := d.lengthAt(height)
+	full := max(d.ShoulderToWrist, length)
+	width := bicep * (1 - 0.25*(length-height)/(full-height))
+	return max(width, d.HemFullness*width-d.spread)
+}
+
+// slantest is the most by which an underarm seam leans where it meets the head,
+// in radians: one that leans more is a curve below (our own choice: 12 degrees).
+const slantest = 12 * math.Pi / 180
+
+// slant is by how much the underarm seams lean inward towards the lower edge,
+// where they meet the head: both alike, so that they match.
+func (d drafting) slant(bicep, height float64) float64 {
+	fall := max(leastUnderarm, d.lengthAt(height)-height)
+	lean := math.Atan((bicep - d.wrist(bicep, height)) / 2 / fall)
+	return max(-slantest, min(slantest, lean))
+}
+
+// underarm is the seam from the lower edge up to the head. lean is its direction
+// there: a straight line, or a curve that arrives so.
+func underarm(lower, end, lean orb.Point) pieces.Path {
+	way := construct.Direction(lower, end)
+	if construct.Distance(way, lean) < 1e-4 {
+		return construct.Line(lower, end)
+	}
+	return construct.Curve(lower, way, 1./3, end, lean, 1./3)
+}
+
+func (d drafting) finish(sheet construct.Sheet, h head, ends ends) Block {
 	fall := d.length - d.height
-	lower := sheet.Down(h.level, fall, "the lower edge: the length from the crown")
-	front := sheet.Right(lower, d.wristHalf(h.front.X(), bicep), "its front end: the bicep line in by a quarter, or the wrist asked for")
-	back := sheet.Left(lower, -d.wristHalf(h.back.X(), bicep), "its back end")
-	sheet.Draw("draw the lines "+construct.Numbers(h.front, front)+" and "+construct.Numbers(h.back, back), "the underarm seams")
+	takenIn := (h.bicep() - h.spread - d.wrist(h.bicep()-h.spread, h.height-h.rise)) / 2
+	lower := sheet.Down(ends.level, fall, "the lower edge: the length from the crown")
+	front := sheet.Right(lower, h.front.width()-takenIn, "its front end: the bicep line in by a quarter, or the wrist asked for, half at each end")
+	back := sheet.Left(lower, h.back.width()-takenIn, "its back end")
+	sheet.Draw("draw the underarm seams "+construct.Numbers(ends.front, front)+" and "+construct.Numbers(ends.back, back), "")
 
 	wrist := construct.Edge("wrist hem", construct.Line(back.At, front.At))
 	wrist.Hem = true
 	if d.Cuffed {
 		wrist = construct.Edge("wrist", wrist.Path)
 	}
-	length := h.seam.Length()
+	sin, cos := math.Sincos(h.slant)
+	seam := h.seam()
+	length, toCrown := seam.Length(), h.front.path.Length()
 	piece := pieces.Piece{
 		Name: "sleeve", Cut: 2, Pair: true,
 		Edges: []pieces.Edge{
 			wrist,
-			construct.Edge("front underarm", construct.Line(front.At, h.front.At)),
-			construct.Edge("sleeve head", h.seam),
-			construct.Edge("back underarm", construct.Line(h.back.At, back.At)),
+			construct.Edge("front underarm", underarm(front.At, ends.front.At, orb.Point{sin, cos})),
+			construct.Edge("sleeve head", seam),
+			construct.Edge("back underarm", underarm(back.At, ends.back.At, orb.Point{-sin, cos}).Reverse()),
 		},
-		Grain: pieces.Grain{From: orb.Point{0, lower.Y() + 0.15*fall}, To: orb.Point{0, h.crown.Y() - 0.25*d.height}},
+		Grain: pieces.Grain{From: orb.Point{0, lower.Y() + 0.15*fall}, To: orb.Point{0, h.height - 0.25*d.height}},
 		Notches: []pieces.Notch{
 			{Edge: "sleeve head", At: d.FrontNotch, Count: 1, Match: "front armhole"},
-			{Edge: "sleeve head", At: h.toCrown, Count: 1, Match: "shoulder"},
+			{Edge: "sleeve head", At: toCrown, Count: 1, Match: "shoulder"},
 			{Edge: "sleeve head", At: length - d.BackNotch, Count: 2, Match: "back armhole"},
 		},
-		Marks: []pieces.Mark{{Name: "bicep line", Path: construct.Line(h.back.At, h.front.At)}},
+		Marks: []pieces.Mark{{Name: "bicep line", Path: construct.Line(ends.back.At, ends.front.At)}},
 	}
 	d.markElbow(&piece)
 	d.markPlacket(&piece)
 	return Block{
 		Piece: piece, Pieces: []pieces.Piece{piece}, Sheet: sheet,
-		HeadHeight: d.height, BicepLine: bicep, WristWidth: front.X() - back.X(), Head: length, FrontHead: h.toCrown,
+		HeadHeight: h.height, BicepLine: h.bicep(), WristWidth: front.X() - back.X(), Head: length, FrontHead: toCrown, Spread: h.spread,
 	}
 }
 
@@ -199,8 +197,8 @@ func (d drafting) markElbow(piece *pieces.Piece) {
 		return
 	}
 	front, back := piece.Edges[1].Path, piece.Edges[3].Path
-	share := (elbow - foot) / -foot
-	upFront, downBack := share*front.Length(), (1-share)*back.Length()
+	upFront := construct.Reach(front, 1, elbow)
+	downBack := back.Length() - construct.Reach(back.Reverse(), 1, elbow)
 	piece.Marks = append(piece.Marks, pieces.Mark{Name: "elbow line", Path: construct.Line(back.At(downBack), front.At(upFront))})
 	piece.Notches = append(piece.Notches,
 		pieces.Notch{Edge: "front underarm", At: upFront, Count: 1, Match: "elbow"},

@@ -9,110 +9,131 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/draft/construct"
+	"ellwand/pieces"
 )
 
-func measures(front, back float64) Measures {
+// armholeOf draws a half of an armhole for the tests: so wide and so high at its
+// narrowest place, level at the underarm, and on to a shoulder.
+func armholeOf(width, across, depth, shoulder float64) pieces.Path {
+	at := func(x, y float64) orb.Point { return orb.Point{300 - x, y} }
+	return pieces.Path{
+		pieces.Bezier{P0: at(0, 0), P1: at(0.7*width, 0), P2: at(width, 0.45*across), P3: at(width, across)},
+		pieces.Bezier{P0: at(width, across), P1: at(width, across+30), P2: at(width-5, depth-40), P3: at(width-shoulder, depth)},
+	}
+}
+
+// measures of a woman of a middle size.
+func measures() Measures {
+	front, back := armholeOf(68, 78, 172, 18), armholeOf(66, 95, 192, 14)
 	return Measures{
-		FrontArmhole: front * inch, BackArmhole: back * inch,
-		FrontNotch: front * inch / 2, BackNotch: back * inch / 2, ShoulderToWrist: 23 * inch,
+		FrontArmhole: front, BackArmhole: back, FrontNotch: front[0].Length(), BackNotch: back[0].Length(),
+		ShoulderToWrist: 590, UpperArm: 280,
 	}
 }
 
-// The practitioner's draft (common practice) for a front armhole of 8 1/2 in
-// and a back armhole of 9 in, by hand:
-//
-//	head height  (8.5 + 9) / 3 - 0.5                      = 5.3333
-//	front half   sqrt(8.5^2 - 5.3333^2) = sqrt(43.8056)   = 6.6186
-//	back half    sqrt(9^2 - 5.3333^2)   = sqrt(52.5556)   = 7.2495
-//	wrist        0.75 x (6.6186 + 7.2495)                 = 10.4011
-func TestFiguresByHand(t *testing.T) {
-	block, err := Draft(measures(8.5, 9), Options{})
-	require.NoError(t, err)
-	assert.InDelta(t, 5.3333*inch, block.HeadHeight, 0.01)
-	assert.InDelta(t, (6.6186+7.2495)*inch, block.BicepLine, 0.01)
-	assert.InDelta(t, 10.4011*inch, block.WristWidth, 0.01)
+func (m Measures) whole() float64 { return m.FrontArmhole.Length() + m.BackArmhole.Length() }
 
-	front, _ := block.Piece.Edge("front underarm")
-	back, _ := block.Piece.Edge("back underarm")
-	assert.InDelta(t, 6.6186*inch, front.Path.End()[0], 0.01)
-	assert.InDelta(t, -7.2495*inch, back.Path.Start()[0], 0.01)
-	crown := 5.3333 * inch
-	assert.InDelta(t, 23*inch, crown-front.Path.Start()[1], 0.01, "full length from the crown")
+func drafted(t *testing.T, o Options) Block {
+	block, err := Draft(measures(), o)
+	require.NoError(t, err)
+	require.NoError(t, block.Piece.Check())
+	return block
 }
 
-// The points that the head passes through, by hand, in inches from the middle
-// of the bicep line. Front: the square to the slanted line outward is
-// (5.3333, 6.6186) / 8.5 = (0.6275, 0.7787).
-//
-//	break   4.25 + 0.5 = 4.75 down the line: (0.5588 x 6.6186, 0.4412 x 5.3333) = (3.6986, 2.3529)
-//	bulge   middle of crown and break (1.8493, 3.8431), out 0.625:  (2.2415, 4.3298)
-//	hollow  middle of break and end (5.1586, 1.1765), in 0.375:     (4.9233, 0.8845)
-//
-// Back: the square outward is (-5.3333, 7.2495) / 9 = (-0.5926, 0.8055).
-//
-//	break   4.5 - 0.5 = 4 down the line: (-3.2220, 2.9630)
-//	bulge   middle (-1.6110, 4.1481), out 0.375:   (-1.8332, 4.4502)
-//	hollow  middle (-5.2357, 1.4815), in 0.25:     (-5.0876, 1.2801)
-func TestHeadPassesThroughItsPoints(t *testing.T) {
-	block, err := Draft(measures(8.5, 9), Options{})
-	require.NoError(t, err)
-	head, _ := block.Piece.Edge("sleeve head")
-	points := head.Path.Flatten(0.001)
-	for name, want := range map[string]orb.Point{
-		"front break": {3.6986, 2.3529}, "front bulge": {2.2415, 4.3298}, "front hollow": {4.9233, 0.8845},
-		"back break": {-3.2220, 2.9630}, "back bulge": {-1.8332, 4.4502}, "back hollow": {-5.0876, 1.2801},
-		"front flat": {0.375, 5.3333}, "back flat": {-0.375, 5.3333}, "crown": {0, 5.3333},
+func edge(t *testing.T, p pieces.Piece, name string) pieces.Path {
+	e, ok := p.Edge(name)
+	require.True(t, ok, name)
+	return e.Path
+}
+
+func TestEaseIsDividedFrontAndBack(t *testing.T) {
+	m := measures()
+	for _, ease := range []float64{0, 10, 22.5, 30, 36} {
+		block := drafted(t, Options{Ease: &ease})
+		assert.InDelta(t, m.whole()+ease, block.Head, 0.1)
+		assert.InDelta(t, m.FrontArmhole.Length()+0.45*ease, block.FrontHead, 0.1)
+	}
+}
+
+// The head is level at the crown, square to the underarm seams at both ends, and
+// its direction and its bend go on without a jump.
+func TestHeadIsSmooth(t *testing.T) {
+	for name, o := range map[string]Options{
+		"set-in": {}, "shirt": {Style: Shirt}, "short": {Reach: Short}, "bishop": {HemFullness: 1.8}, "puff": {HeadFullness: 1.5, Reach: Short},
 	} {
-		nearest := math.Inf(1)
-		for _, p := range points {
-			nearest = min(nearest, construct.Distance(p, orb.Point{want[0] * inch, want[1] * inch}))
+		block := drafted(t, o)
+		head := edge(t, block.Piece, "sleeve head")
+		crown := head.Tangent(block.FrontHead)
+		assert.InDelta(t, 0, crown[1], 1e-6, "%s: level at the crown", name)
+		front, back := edge(t, block.Piece, "front underarm"), edge(t, block.Piece, "back underarm")
+		for _, at := range [][2]orb.Point{{front.Tangent(front.Length()), head.Tangent(0)}, {back.Tangent(0), head.Tangent(head.Length())}} {
+			assert.InDelta(t, 0, at[0][0]*at[1][0]+at[0][1]*at[1][1], 1e-3, "%s: square to the underarm", name)
 		}
-		assert.Less(t, nearest, 0.05, name)
+		assert.InDelta(t, front.Length(), back.Length(), 0.01, name)
+		for i := 1; i < len(head); i++ {
+			before, after := endOf(head[i-1:i]), endOf(pieces.Path{head[i].Reverse()})
+			assert.InDelta(t, 0, construct.Distance(head[i-1].Tangent(1), head[i].Tangent(0)), 1e-6, name)
+			assert.InDelta(t, before.bend, -after.bend, 1e-5, "%s: curve %d", name, i)
+		}
 	}
 }
 
-// Whatever the size, the draft gives about 1.5 cm of ease (common practice).
-func TestEaseWhateverTheSize(t *testing.T) {
-	for front := 6.5; front <= 12; front += 0.5 {
-		for _, more := range []float64{-0.25, 0, 0.25, 0.75} {
-			block, err := Draft(measures(front, front+more), Options{})
+// Fullness lies between the notches: the lower head and the underarm seams stay
+// as they are in the sleeve that is not gathered.
+func TestGathersLieBetweenTheNotches(t *testing.T) {
+	m := measures()
+	plain := drafted(t, Options{Reach: Short})
+	was := edge(t, plain.Piece, "sleeve head")
+	for _, times := range []float64{1.2, 1.4, 2, 3} {
+		full := drafted(t, Options{Reach: Short, HeadFullness: times})
+		is := edge(t, full.Piece, "sleeve head")
+		between := m.whole() - m.FrontNotch - m.BackNotch
+		assert.InDelta(t, times*between, full.Head-m.FrontNotch-m.BackNotch, 0.1)
+		for _, at := range []float64{0, 30, 60, m.FrontNotch} {
+			moved := construct.Distance(was.Start(), is.Start())
+			assert.InDelta(t, moved, construct.Distance(was.At(at), is.At(at)), 0.01, "front, %g along", at)
+		}
+		for _, name := range []string{"front underarm", "back underarm"} {
+			a, b := edge(t, plain.Piece, name), edge(t, full.Piece, name)
+			assert.InDelta(t, a.Length(), b.Length(), 0.01, name)
+			assert.InDelta(t, 0, construct.Distance(a.Tangent(0), b.Tangent(0)), 1e-6, "%s leans as before", name)
+		}
+		assert.InDelta(t, full.BicepLine-plain.BicepLine, full.Spread, 0.01)
+		assert.InDelta(t, full.Spread, full.WristWidth-plain.WristWidth, 0.01)
+	}
+}
+
+// The bicep line is never less than the arm and 4 cm, nor more than 1.45 times the
+// arm, 1.6 in a shirt, as far as the height of the head can bring it there.
+func TestHeadHeightFollowsTheArm(t *testing.T) {
+	for _, style := range []Style{SetIn, Shirt} {
+		for arm := 220.; arm <= 270; arm += 10 {
+			m := measures()
+			m.UpperArm = arm
+			block, err := Draft(m, Options{Style: style})
 			require.NoError(t, err)
-			ease := block.Head - (2*front+more)*inch
-			assert.InDelta(t, 15, ease, 2, "armhole %g and %g in", front, front+more)
+			within := Options{Style: style}.BicepLimits(arm)
+			assert.GreaterOrEqual(t, block.BicepLine, within.Least, "arm %g", arm)
+			assert.LessOrEqual(t, block.BicepLine, within.Most, "arm %g", arm)
 		}
 	}
+	block := drafted(t, Options{BicepEase: 45})
+	assert.InDelta(t, 280+45, block.BicepLine, 0.1)
 }
 
 func TestOptions(t *testing.T) {
-	m := measures(8.5, 9)
-	plain, err := Draft(m, Options{})
-	require.NoError(t, err)
-
-	for _, ease := range []float64{0, 10, 25, 40} {
-		block, err := Draft(m, Options{Ease: &ease})
-		require.NoError(t, err)
-		assert.InDelta(t, ease, block.Head-17.5*inch, 0.05)
-		assert.Equal(t, plain.HeadHeight, block.HeadHeight)
-	}
-
-	low, err := Draft(m, Options{HeadHeight: 90})
-	require.NoError(t, err)
-	assert.Equal(t, 90.0, low.HeadHeight)
+	plain := drafted(t, Options{})
+	low := drafted(t, Options{HeadHeight: plain.HeadHeight - 3})
+	assert.InDelta(t, plain.HeadHeight-3, low.HeadHeight, 1e-9)
 	assert.Greater(t, low.BicepLine, plain.BicepLine, "a lower head is wider")
 
-	wide, err := Draft(m, Options{WristWidth: 400})
-	require.NoError(t, err)
-	assert.InDelta(t, 400, wide.WristWidth, 1e-9)
-
-	short, err := Draft(m, Options{Length: 220})
-	require.NoError(t, err)
+	assert.InDelta(t, 400, drafted(t, Options{WristWidth: 400}).WristWidth, 1e-9)
+	short := drafted(t, Options{Length: 260})
 	assert.Greater(t, short.WristWidth, plain.WristWidth, "a short sleeve ends where the long one is wider")
 	assert.Len(t, short.Piece.Marks, 1, "no elbow line on a short sleeve")
 	assert.Len(t, plain.Piece.Marks, 2)
 
-	cuffed, err := Draft(m, Options{Cuffed: true})
-	require.NoError(t, err)
-	wrist, ok := cuffed.Piece.Edge("wrist")
+	wrist, ok := drafted(t, Options{Cuffed: true}).Piece.Edge("wrist")
 	assert.True(t, ok)
 	assert.False(t, wrist.Hem)
 }
@@ -120,36 +141,34 @@ func TestOptions(t *testing.T) {
 // A gathered hem is as many times its width in the draft as was asked for,
 // also where that is wider than the bicep line.
 func TestHemFullness(t *testing.T) {
-	plain, err := Draft(measures(8.5, 9), Options{})
-	require.NoError(t, err)
+	plain := drafted(t, Options{})
 	for _, times := range []float64{1.2, 1.5, 2, 3} {
-		full, err := Draft(measures(8.5, 9), Options{HemFullness: times})
-		require.NoError(t, err)
-		assert.InDelta(t, times*plain.WristWidth, full.WristWidth, 0.01)
+		full := drafted(t, Options{HemFullness: times})
+		assert.InDelta(t, times*0.75*full.BicepLine, full.WristWidth, 0.01)
+		assert.Greater(t, full.WristWidth, plain.WristWidth)
 	}
 }
 
 func TestRefusals(t *testing.T) {
 	far := 200.0
-	little := -15.0
 	for want, o := range map[string]Options{
-		"sleeve: a head height of 1 cm is too low; it must be 2 cm or more":                                                    {HeadHeight: 10},
-		"sleeve: a head height of 25 cm is too high for an armhole whose shorter half is 21.6 cm; ask for 19.8 cm or less":     {HeadHeight: 250},
-		"sleeve: a length of 10 cm ends above the underarm; from the crown it must be 16.6 cm or more":                         {Length: 100},
-		"sleeve: the wrist width is -1 cm; it cannot be negative":                                                              {WristWidth: -10},
-		"sleeve: an ease of 20 cm cannot be sewn in; 0 to 1.5 cm suits a shirt, 2 to 4.5 cm a set-in sleeve":                   {Ease: &far},
-		"sleeve: an ease of -1.5 cm needs a lower head than 19.5 cm on this armhole; ask for a lower head height or more ease": {Ease: &little, HeadHeight: 195},
+		"a head height of 1 cm makes no smooth head on this armhole, which is 18.2 cm deep; ask for":         {HeadHeight: 10},
+		"a head height of 25 cm makes no smooth head on this armhole":                                        {HeadHeight: 250},
+		"sleeve: a length of 10 cm ends above the underarm; from the crown it must be":                       {Length: 100},
+		"sleeve: the wrist width is -1 cm; it cannot be negative":                                            {WristWidth: -10},
+		"sleeve: an ease of 20 cm cannot be sewn in; 0 to 1.5 cm suits a shirt, 2 to 4.5 cm a set-in sleeve": {Ease: &far},
+		"sleeve: a bicep ease of 1 cm cannot be; ask for 4 cm to 30 cm":                                      {BicepEase: 10},
+		"leave out one of the head height and the bicep ease":                                                {BicepEase: 50, HeadHeight: 130},
+		"a head fullness of 4 cannot be gathered":                                                            {HeadFullness: 4},
 	} {
-		_, err := Draft(measures(8.5, 9), o)
-		assert.EqualError(t, err, want)
+		_, err := Draft(measures(), o)
+		assert.ErrorContains(t, err, want)
 	}
 }
 
 func TestNotchesMeetTheArmhole(t *testing.T) {
-	m := measures(8.5, 9)
-	block, err := Draft(m, Options{})
-	require.NoError(t, err)
-	require.NoError(t, block.Piece.Check())
+	m := measures()
+	block := drafted(t, Options{})
 	counts := map[string]int{}
 	for _, n := range block.Piece.Notches {
 		counts[n.Match] += n.Count
@@ -157,4 +176,20 @@ func TestNotchesMeetTheArmhole(t *testing.T) {
 	assert.Equal(t, map[string]int{"front armhole": 1, "back armhole": 2, "shoulder": 1, "elbow": 2}, counts)
 	assert.InDelta(t, m.FrontNotch, block.Piece.Notches[0].At, 1e-9)
 	assert.InDelta(t, m.BackNotch, block.Head-block.Piece.Notches[2].At, 1e-9)
+}
+
+// A stretch whose bend changes evenly: against a fine sum of its directions.
+func TestAfterIsAClothoid(t *testing.T) {
+	begin := node{orb.Point{3, 4}, 0.4, 0.012}
+	end := begin.after(80, -0.02)
+	const steps = 200000
+	at := begin.at
+	for i := range steps {
+		s := 80 * (float64(i) + 0.5) / steps
+		heading := 0.4 + 0.012*s - 0.032*s*s/160
+		at[0] += math.Cos(heading) * 80 / steps
+		at[1] += math.Sin(heading) * 80 / steps
+	}
+	assert.InDelta(t, 0, construct.Distance(at, end.at), 1e-6)
+	assert.InDelta(t, 0.4+80*(-0.008)/2, end.heading, 1e-12)
 }

@@ -2,72 +2,64 @@ package sleeve
 
 import "ellwand/draft/construct"
 
+// elbowBelow is how far the elbow lies below half the arm (common practice).
+const elbowBelow = 50
+
 const (
-	// shirtHead is the head height of a shirt sleeve as a share of the whole
-	// armhole, and shirtEase the ease of its head (common practice: lower than
-	// a set-in sleeve; 0 to 1.5 cm).
-	shirtHead = 0.235
-	shirtEase = 8
-	// puffRise lifts the crown of a gathered head for every unit of fullness,
-	// so that it stands up (common practice: 2 to 5 cm for twice the length).
-	puffRise = 35
-	// elbowBelow is how far the elbow lies below half the arm (common practice).
-	elbowBelow = 50
+	// leastFullness is the least that is gathered and mostFullness the most that
+	// can be (common practice).
+	leastFullness = 1.1
+	mostFullness  = 3
+	// leastEase and mostEase are what a head can be eased by at all, in mm; what
+	// suits a style is in its Norm.
+	leastEase = -20
+	mostEase  = 80
+	// mostBicepEase is the most by which a bicep line is asked to be longer than
+	// the arm, in mm (our own choice).
+	mostBicepEase = 300
 )
 
-// styled fills in what style, reach and fullness stand for.
-func (o Options) styled(m Measures) (Options, error) {
-	armhole := m.FrontArmhole + m.BackArmhole
-	for name, times := range map[string]float64{"head": o.HeadFullness, "hem": o.HemFullness} {
-		if times != 0 && (times < 1 || times > 3) {
-			return o, construct.Refuse("sleeve: a %s fullness of %.4g cannot be gathered; 1.2 to 2 is usual, 3 the most", name, times)
+// check refuses options that contradict each other or cannot be sewn.
+func (o Options) check() error {
+	for _, f := range []struct {
+		name         string
+		times, least float64
+	}{{"head", o.HeadFullness, leastFullness}, {"hem", o.HemFullness, 1}} {
+		if f.times != 0 && (f.times < f.least || f.times > mostFullness) {
+			return construct.Refuse("sleeve: a %s fullness of %.4g cannot be gathered; 1.2 to 2 is usual, 3 the most", f.name, f.times)
 		}
 	}
-	if o.HeadFullness > 0 && o.Ease != nil {
-		return o, construct.Refuse("sleeve: a gathered head has no ease; leave out one of the ease and the head fullness")
+	switch {
+	case o.HeadFullness > 0 && o.Ease != nil:
+		return construct.Refuse("sleeve: a gathered head has no ease; leave out one of the ease and the head fullness")
+	case o.HeadHeight > 0 && o.BicepEase > 0:
+		return construct.Refuse("sleeve: the bicep line follows from the head height; leave out one of the head height and the bicep ease")
+	case o.HemFullness > 0 && o.WristWidth > 0:
+		return construct.Refuse("sleeve: the hem has a width or a fullness; leave out one of them")
+	case o.WristWidth < 0:
+		return construct.Refuse("sleeve: the wrist width is %s; it cannot be negative", construct.Length(o.WristWidth))
+	case o.BicepEase != 0 && (o.BicepEase < BicepEase || o.BicepEase > mostBicepEase):
+		return construct.Refuse("sleeve: a bicep ease of %s cannot be; ask for %s to %s", construct.Length(o.BicepEase), construct.AtLeast(BicepEase), construct.AtMost(mostBicepEase))
+	case o.Ease != nil && (*o.Ease < leastEase || *o.Ease > mostEase):
+		return construct.Refuse("sleeve: an ease of %s cannot be sewn in; 0 to 1.5 cm suits a shirt, 2 to 4.5 cm a set-in sleeve", construct.Length(*o.Ease))
 	}
-	if o.HemFullness > 0 && o.WristWidth > 0 {
-		return o, construct.Refuse("sleeve: the hem has a width or a fullness; leave out one of them")
-	}
-	if o.HeadHeight == 0 {
-		o.HeadHeight = HeadHeight(m.FrontArmhole, m.BackArmhole)
-		if o.Style == Shirt {
-			o.HeadHeight = shirtHead * armhole
-		}
-	}
-	if o.Style == Shirt && o.Ease == nil && o.HeadFullness == 0 {
-		ease := float64(shirtEase)
-		o.Ease = &ease
-	}
-	rise := 0.0
-	if o.HeadFullness > 1 {
-		rise = puffRise * (o.HeadFullness - 1)
-	}
-	if o.Length == 0 {
-		o.Length = o.reachLength(m)
-	}
-	o.HeadHeight, o.Length = o.HeadHeight+rise, o.Length+rise
-	return o, nil
+	return nil
 }
 
-// reachLength is the length from the crown for a reach.
-func (o Options) reachLength(m Measures) float64 {
-	elbow := m.ShoulderToWrist/2 + elbowBelow
-	switch o.Reach {
-	case Elbow:
+// lengthAt is the length from the crown of a head of a height: that asked for,
+// or that of the reach.
+func (d drafting) lengthAt(height float64) float64 {
+	elbow := d.ShoulderToWrist/2 + elbowBelow
+	switch {
+	case d.Style == Cap:
+		// Its head is that of a whole sleeve, however short it is.
+		return d.ShoulderToWrist
+	case d.Length > 0:
+		return d.Length
+	case d.Reach == Elbow:
 		return elbow
-	case Short:
-		return (o.HeadHeight + elbow) / 2
+	case d.Reach == Short:
+		return (height + elbow) / 2
 	}
-	return m.ShoulderToWrist
-}
-
-// headEase is how much longer than the armhole the head is to be; nil leaves
-// what the draft gives.
-func (o Options) headEase(m Measures) *float64 {
-	if o.HeadFullness == 0 {
-		return o.Ease
-	}
-	ease := (o.HeadFullness - 1) * (m.FrontArmhole + m.BackArmhole)
-	return &ease
+	return d.ShoulderToWrist
 }

@@ -36,7 +36,7 @@ type folded struct {
 	width float64 // at the wrist, all round
 }
 
-func (d drafting) elbowLine() float64 { return d.height - d.ShoulderToWrist/2 - elbowBelow }
+func (d drafting) elbowLine() float64 { return d.height - d.rise - d.ShoulderToWrist/2 - elbowBelow }
 
 // checkTwoPiece refuses what a two-piece sleeve cannot have.
 func (d drafting) checkTwoPiece(o Options) error {
@@ -50,17 +50,17 @@ func (d drafting) checkTwoPiece(o Options) error {
 }
 
 // fold draws both edges of the folded sleeve.
-func (d drafting) fold(h head) (folded, error) {
-	bicep := h.front.X() - h.back.X()
-	f := folded{frontFold: h.front.X() / 2, backFold: h.back.X() / 2, width: d.WristWidth}
+func (d drafting) fold(h head, seam pieces.Path) (folded, error) {
+	bicep := h.bicep()
+	f := folded{frontFold: h.front.width() / 2, backFold: -h.back.width() / 2, width: d.WristWidth}
 	if f.width == 0 {
 		f.width = 0.75 * bicep
 	}
 	if least := 2 * (frontBeyond + backBeyond + leastUnderWrist); f.width < least || f.width > 1.1*bicep {
 		return f, construct.Refuse("sleeve: a wrist width of %s does not suit two pieces on a bicep line of %s; ask for %s to %s", construct.Length(f.width), construct.Length(bicep), construct.AtLeast(least), construct.AtMost(1.1*bicep))
 	}
-	f.toFront = reaching(h.seam, f.frontFold+frontBeyond)
-	f.toBack = reaching(h.seam, f.backFold-backBeyond)
+	f.toFront = reaching(seam, f.frontFold+frontBeyond)
+	f.toBack = reaching(seam, f.backFold-backBeyond)
 
 	elbow, wrist := d.elbowLine(), d.height-d.length
 	across := bicep/2 + elbowTaper*(f.width-bicep)/2
@@ -77,8 +77,8 @@ func (d drafting) fold(h head) (folded, error) {
 		lower := construct.Through(orb.Point{0, -1}, []orb.Point{level, elbow, wrist}, way)
 		return construct.Join(upper, lower), upper.Length() + lower[:1].Length()
 	}
-	f.front, f.frontElbow = edge(f.frontFold, h.seam.At(f.toFront)[1], frontElbow, frontWrist)
-	f.back, f.backElbow = edge(f.backFold, h.seam.At(f.toBack)[1], backElbow, backWrist)
+	f.front, f.frontElbow = edge(f.frontFold, seam.At(f.toFront)[1], frontElbow, frontWrist)
+	f.back, f.backElbow = edge(f.backFold, seam.At(f.toBack)[1], backElbow, backWrist)
 	return f, nil
 }
 
@@ -102,21 +102,22 @@ func (d drafting) twoPiece(sheet construct.Sheet, h head) (Block, error) {
 	if err := d.checkTwoPiece(d.Options); err != nil {
 		return Block{}, err
 	}
-	f, err := d.fold(h)
+	seam, toCrown := h.seam(), h.front.path.Length()
+	f, err := d.fold(h, seam)
 	if err != nil {
 		return Block{}, err
 	}
-	length := h.seam.Length()
-	topHead := construct.Stretch(h.seam, f.toFront, f.toBack)
-	frontUnder := construct.Stretch(h.seam, 0, f.toFront).Map(about(f.frontFold)).Reverse()
-	backUnder := construct.Stretch(h.seam, f.toBack, length).Map(about(f.backFold)).Reverse()
+	length := seam.Length()
+	topHead := construct.Stretch(seam, f.toFront, f.toBack)
+	frontUnder := construct.Stretch(seam, 0, f.toFront).Map(about(f.frontFold)).Reverse()
+	backUnder := construct.Stretch(seam, f.toBack, length).Map(about(f.backFold)).Reverse()
 	top := d.panel("top sleeve", f, 1, topHead)
 	under := d.panel("under sleeve", f, -1, construct.Join(frontUnder, backUnder))
 
 	onHead := func(p *pieces.Piece, at float64, count int, match string) {
 		p.Notches = append(p.Notches, pieces.Notch{Edge: "sleeve head", At: at, Count: count, Match: match})
 	}
-	onHead(&top, h.toCrown-f.toFront, 1, "shoulder")
+	onHead(&top, toCrown-f.toFront, 1, "shoulder")
 	onHead(&under, f.toFront, 1, "underarm")
 	if d.FrontNotch < f.toFront {
 		onHead(&under, f.toFront-d.FrontNotch, 1, "front armhole")
@@ -134,7 +135,7 @@ func (d drafting) twoPiece(sheet construct.Sheet, h head) (Block, error) {
 	sheet.Draw("draw the top sleeve {} outside the front edge and {} outside the back edge, the under sleeve as far inside both", "so that the seams do not show; trace the head that lies on each", frontBeyond, backBeyond)
 	return Block{
 		Piece: top, Pieces: []pieces.Piece{top, under}, Sheet: sheet,
-		HeadHeight: d.height, BicepLine: h.front.X() - h.back.X(), WristWidth: f.width, Head: length, FrontHead: h.toCrown,
+		HeadHeight: d.height, BicepLine: h.bicep(), WristWidth: f.width, Head: length, FrontHead: toCrown,
 	}, nil
 }
 

@@ -27,13 +27,14 @@ type Bodice struct {
 
 // Sleeve asks for a sleeve set into the armholes of the bodice.
 type Sleeve struct {
-	Style      Choice  `yaml:"style" jsonschema:"enum=set-in,enum=shirt,enum=two-piece,enum=cap" jsonschema_description:"set-in; shirt with a lower head, 8 mm of ease and a slit above the cuff; two-piece with a seam in front and behind; or cap, over the shoulder only; set-in if not given"`
+	Style      Choice  `yaml:"style" jsonschema:"enum=set-in,enum=shirt,enum=two-piece,enum=cap" jsonschema_description:"set-in; shirt with a lower head, little ease and a slit above the cuff; two-piece with a seam in front and behind; or cap, over the shoulder only; set-in if not given"`
 	Reach      Choice  `yaml:"reach" jsonschema:"enum=full,enum=elbow,enum=short" jsonschema_description:"how far down the arm it goes when length is not given: full, elbow or short; full if not given"`
-	Head       Text    `yaml:"head_fullness" jsonschema_description:"how many times the armhole a gathered sleeve head is: 1.2 to 2"`
+	Head       Text    `yaml:"head_fullness" jsonschema_description:"how many times the armhole a gathered sleeve head is between the notches: 1.2 to 2"`
 	Hem        Text    `yaml:"hem_fullness" jsonschema_description:"how many times its usual width the lower edge is, gathered into a cuff or band: 1.2 to 2"`
 	Length     Measure `yaml:"length" jsonschema_description:"from the crown to the wrist; the body's shoulder_to_wrist if not given"`
-	Ease       Measure `yaml:"ease" jsonschema_description:"how much longer the sleeve head is than the armhole; about 1.5 cm if not given"`
-	HeadHeight Measure `yaml:"head_height" jsonschema_description:"from the crown down to the bicep line; a third of the armhole less 1/2 in if not given"`
+	Ease       Measure `yaml:"ease" jsonschema_description:"how much longer the sleeve head is than the armhole; 6 % of the armhole if not given, 6.8 % in two pieces, 1.5 % in a shirt"`
+	HeadHeight Measure `yaml:"head_height" jsonschema_description:"from the crown down to the bicep line; four fifths of the depth of the armhole if not given, 7/10 in a shirt, or as near to it as suits the arm"`
+	BicepEase  Measure `yaml:"bicep_ease" jsonschema_description:"how much longer than the upper arm girth the sleeve is on the bicep line; that of the usual head height if not given"`
 	WristWidth Measure `yaml:"wrist_width" jsonschema_description:"whole width of the wrist or hem edge"`
 }
 
@@ -88,6 +89,7 @@ func (r *resolver) sleeve(path string, asked *Sleeve) *sleeve.Options {
 		HeadFullness: r.fullness(path+".head_fullness", "the sleeve head", asked.Head),
 		HemFullness:  r.fullness(path+".hem_fullness", "the sleeve hem", asked.Hem),
 		HeadHeight:   r.optional(path+".head_height", "the sleeve head height", asked.HeadHeight),
+		BicepEase:    r.optional(path+".bicep_ease", "the bicep ease", asked.BicepEase),
 		Length:       r.optional(path+".length", "the sleeve length", asked.Length),
 		WristWidth:   r.optional(path+".wrist_width", "the wrist width", asked.WristWidth),
 	}

@@ -1,0 +1,58 @@
+package sleeve
+
+import (
+	"math"
+
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+const (
+	// hollowShare is how high the head is the armhole's own curve, as a share of
+	// the armhole's depth. From there it leaves it, by less than 3 mm as high as a
+	// third of the depth (our own choice; measured over all sizes).
+	hollowShare = 0.2
+	// risingShare is how much further along the head it is roundest, as a share of
+	// the depth (our own choice: the longer it is, the more evenly it bends).
+	risingShare = 0.25
+	// steepest is how steeply, in degrees, the armhole may rise where the head
+	// leaves it: steeper, no smooth head follows (our own choice).
+	steepest = 74
+)
+
+// armhole is a half of an armhole, laid out from the underarm at the origin, the
+// centre of the body to the right, the side seam straight down.
+type armhole struct {
+	path                 pieces.Path
+	length, depth, notch float64
+}
+
+// layOut lays out a half of an armhole, which runs from the underarm to the
+// shoulder of a piece drawn with its centre line on the left.
+func layOut(path pieces.Path, notch float64) armhole {
+	at, way := path.Start(), path.Tangent(0)
+	level := pieces.Move(-at[0], -at[1]).Then(pieces.MirrorX()).Then(pieces.Turn(-math.Atan2(way[1], -way[0]) * 180 / math.Pi))
+	laid := path.Map(level)
+	return armhole{laid, laid.Length(), laid.End()[1], notch}
+}
+
+// hollow is the part of the armhole that the head follows, for a depth of both
+// halves together.
+func (a armhole) hollow(depth float64) pieces.Path {
+	long := construct.Reach(a.path, 1, hollowShare*depth)
+	steep := func(at float64) bool {
+		way := a.path.Tangent(at)
+		return math.Atan2(way[1], way[0]) > steepest*math.Pi/180
+	}
+	if steep(long) {
+		low := 0.0
+		for range 40 {
+			if middle := (low + long) / 2; steep(middle) {
+				long = middle
+			} else {
+				low = middle
+			}
+		}
+	}
+	return construct.Stretch(a.path, 0, long)
+}

@@ -1,0 +1,51 @@
+package sleeve
+
+// Norm is what is usual in a sleeve of a style. Draft and truing report take
+// it from here.
+type Norm struct {
+	// Name of the style among words: "set-in sleeve".
+	Name string
+	// LeastEase, UsualEase and MostEase are by how much the sleeve head is
+	// longer than the armhole, as a share of the whole armhole.
+	LeastEase, UsualEase, MostEase float64
+	// LowestHead, UsualHead and HighestHead are the head height as a share of
+	// the armhole's depth.
+	LowestHead, UsualHead, HighestHead float64
+	// Widest is the most that the bicep line is of the upper arm girth.
+	Widest float64
+}
+
+// Ease of a set-in woven sleeve is 2 to 4.5 cm on armholes of 42 to 54 cm, that
+// of a shirt sleeve up to 3 % (common practice); a tailored sleeve of two pieces
+// takes more than one of one piece (our own choice of the usual shares).
+//
+// A close head is as high as 5/6 of the armhole's depth in Bunka Fashion College,
+// Fundamentals of Garment Design (Bunka Fashion Series, 2009; from memory); a
+// little lower lets the arm be raised, and a shirt's is lower still (common
+// practice). The limits on both sides, and how wide a sleeve may be beside the
+// arm, are our own choice.
+var (
+	setInNorm    = Norm{"set-in sleeve", 0.048, 0.060, 0.083, 0.70, 0.80, 0.90, 1.45}
+	twoPieceNorm = Norm{"two-piece sleeve", 0.048, 0.068, 0.083, 0.70, 0.80, 0.90, 1.45}
+	shirtNorm    = Norm{"shirt sleeve", 0, 0.015, 0.030, 0.65, 0.70, 0.88, 1.60}
+)
+
+// BicepEase is the least by which the bicep line is longer than the upper arm
+// girth, in mm (common practice: 4 cm).
+const BicepEase = 40
+
+// frontShare is the share of the ease that lies in the front of the head: a
+// little less than half, as the arm reaches forward and the back of the head
+// goes over the shoulder blade (common practice).
+const frontShare = 0.45
+
+// NormOf is the norm of a style.
+func NormOf(style Style) Norm {
+	switch style {
+	case Shirt:
+		return shirtNorm
+	case TwoPiece:
+		return twoPieceNorm
+	}
+	return setInNorm
+}
