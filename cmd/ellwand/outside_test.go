@@ -3,30 +3,22 @@ package main
 import (
 	"bytes"
 	"context"
+	"fmt"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"strings"
 	"testing"
 
+	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric"
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/layoutfile"
+	"ellwand/testdata/check"
 )
-
-// checker tests a layout from outside, with shapely (GEOS).
-const checker = "../../../shared/tools/check_layout.py"
-
-const python = "/usr/bin/python3"
-
-func needChecker(t *testing.T) {
-	t.Helper()
-	if _, err := os.Stat(checker); err != nil {
-		t.Skip("the layout checker (../shared/tools/check_layout.py) is not here")
-	}
-	if err := exec.Command(python, "-c", "import shapely").Run(); err != nil {
-		t.Skip("the layout checker needs python3-shapely")
-	}
-}
 
 // ellwand runs one command line and returns its output; it must end well.
 func ellwand(t *testing.T, args ...string) string {
@@ -37,38 +29,58 @@ func ellwand(t *testing.T, args ...string) string {
 	return out.String()
 }
 
-// The demo's layouts at every usual width, open and folded, with and without
-// nap, are found right by the outside checker.
-func TestDemoLayoutsOutside(t *testing.T) {
-	needChecker(t)
-	text, err := os.ReadFile("../../testdata/blouse.yaml")
+// The layouts that a command writes are found right by the outside checker.
+func TestWrittenLayoutsOutside(t *testing.T) {
+	folder := t.TempDir()
+	ellwand(t, "estimate", "../../testdata/blouse.yaml", "--time", "0.1s", "--layout", folder, "--widths", "90cm,150cm")
+	files, err := filepath.Glob(filepath.Join(folder, "*.json"))
 	require.NoError(t, err)
-	for _, nap := range []string{"either way", "one way", "one way per garment"} {
-		t.Run(nap, func(t *testing.T) {
-			folder := t.TempDir()
-			path := filepath.Join(folder, "job.yaml")
-			changed := strings.Replace(string(text), "nap: either way", "nap: "+nap, 1)
-			require.NoError(t, os.WriteFile(path, []byte(changed), 0o600))
-			lays := filepath.Join(folder, "lays")
-			ellwand(t, "estimate", path, "--time", "0.1s", "--layout", lays,
-				"--widths", "90cm,100cm,110cm,120cm,130cm,140cm,150cm,160cm")
-			files, err := filepath.Glob(filepath.Join(lays, "*.json"))
-			require.NoError(t, err)
-			assert.GreaterOrEqual(t, len(files), 2*8, "at least the open lay of two cloths in eight widths")
-			for _, file := range files {
-				said, err := exec.Command(python, checker, "lay", file).CombinedOutput()
-				assert.NoError(t, err, "%s: %s", filepath.Base(file), said)
-			}
-		})
-	}
+	assert.GreaterOrEqual(t, len(files), 2*2, "at least the open lay of two cloths in two widths")
+	check.Lays(t, files...)
 }
 
-// The checker must be able to find a fault: two pieces on one place.
-func TestCheckerFindsAFault(t *testing.T) {
-	needChecker(t)
-	file := filepath.Join(t.TempDir(), "faulty.json")
-	require.NoError(t, os.WriteFile(file, []byte(`{"length_mm": 10, "width_mm": 10, "pieces": [
-		{"name": "a", "outline": [[0,0],[4,0],[4,4],[0,4],[0,0]]},
-		{"name": "b", "outline": [[1,1],[5,1],[5,5],[1,5],[1,1]]}]}`), 0o600))
-	assert.Error(t, exec.Command(python, checker, "lay", file).Run())
+// exampleLayouts lays the cloths of example jobs for a few passes, as they are,
+// with stripes and checks, and with flaws, a gap and a nap.
+func exampleLayouts(t *testing.T) map[string]layoutfile.File {
+	t.Helper()
+	out := map[string]layoutfile.File{}
+	rare := []fabric.Lay{fabric.FoldedAcross, fabric.CutAcross, fabric.SelvedgeIn, fabric.BothSelvedgesIn, fabric.InStretches}
+	for i, name := range []string{"kaftan", "shirt", "shirtblouse", "skirt", "velvet", "trousers"} {
+		path := "../../testdata/" + name + ".yaml"
+		options := fabric.Options{Iterations: 1, Seed: 1, Lays: []fabric.Lay{rare[i%len(rare)], fabric.FoldedAlong, fabric.Open}}
+		read, err := job.Read(path)
+		require.NoError(t, err)
+		work, err := read.Resolve()
+		require.NoError(t, err)
+		for _, offer := range work.Cloths {
+			plain := offer.Cloth
+			if plain.Width = 1400; len(offer.Widths) > 0 {
+				plain.Width = offer.Widths[0]
+			}
+			striped, handled := plain, plain
+			striped.Repeat = cloth.Repeat{Along: 60, Across: 48, CentreLine: 30, Centred: []string{work.PiecesOf(plain.Name)[0].Name}}
+			handled.Gap, handled.Nap = 4, cloth.Nap(i%3)
+			handled.Flaws = []cloth.Flaw{cloth.RoundFlaw("stain", orb.Point{300, 450}, 25), cloth.BandFlaw("faded edge", 0, 14)}
+			for kind, one := range map[string]cloth.Cloth{"plain": plain, "striped": striped, "handled": handled} {
+				need, err := fabric.Require(t.Context(), one, work.PiecesOf(one.Name), options)
+				require.NoError(t, err, "%s, %s", path, kind)
+				for _, plan := range need.Lays {
+					if plan.Possible() {
+						file, err := layoutfile.Of(plan)
+						require.NoError(t, err)
+						out[fmt.Sprintf("%s %s %s %s", name, one.Name, kind, plan.Lay)] = file
+					}
+				}
+			}
+		}
+	}
+	return out
+}
+
+// writeLayout writes a layout into a folder and returns its path.
+func writeLayout(t *testing.T, folder, name string, file layoutfile.File) string {
+	t.Helper()
+	path := filepath.Join(folder, strings.ReplaceAll(name, " ", "-")+".json")
+	require.NoError(t, os.WriteFile(path, encoded(t, file), 0o600))
+	return path
 }

@@ -3,7 +3,6 @@ package app
 import (
 	"context"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"slices"
 	"testing"
@@ -16,6 +15,7 @@ import (
 	"ellwand/fabric"
 	"ellwand/fabric/layoutfile"
 	"ellwand/fabric/remnant"
+	"ellwand/testdata/check"
 )
 
 // leastHarmFirst are the kinds of changes, the least harm first (common
@@ -80,24 +80,10 @@ func TestRemediesInOrderOfLeastHarm(t *testing.T) {
 	}), "%v", kinds)
 	assert.GreaterOrEqual(t, len(kinds), 5, "%v", kinds)
 
-	if exec.Command(python, "-c", "import shapely").Run() != nil {
-		t.Skip("the layout checker needs python3-shapely")
-	}
-	if _, err := os.Stat(checker); err != nil {
-		t.Skip("the layout checker (../shared/tools/check_layout.py) is not here")
-	}
 	layouts, err := filepath.Glob(filepath.Join(folder, "*.json"))
 	require.NoError(t, err)
-	for _, layout := range layouts {
-		said, err := exec.Command(python, checker, "lay", layout).CombinedOutput()
-		assert.NoError(t, err, "%s: %s", filepath.Base(layout), said)
-	}
+	check.Lays(t, layouts...)
 }
-
-// checker tests a layout from outside, with shapely (GEOS).
-const checker = "../../../../shared/tools/check_layout.py"
-
-const python = "/usr/bin/python3"
 
 // kindsOf changes, each once, in their order.
 func kindsOf(changes []remnant.Change) []string {
