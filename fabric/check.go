@@ -91,7 +91,7 @@ func sourceOf(l Laid, all []pieces.Piece) int {
 	return -1
 }
 
-// Tolerances of the check, mm.
+// Tolerances of the check, mm [source.OwnChoice].
 const (
 	coverTolerance = 0.03
 	excessAllowed  = 0.15

@@ -124,7 +124,7 @@ func beziersOf(a pieces.Arc) []pieces.Bezier {
 // distance from the start of the mapped path: summed over short chords, and
 // scaled so that the whole comes out right.
 func stretchedDistance(m pieces.Motion, path pieces.Path, at float64) float64 {
-	const chords = 200
+	const chords = 200 // [source.OwnChoice]
 	whole := path.Length()
 	sum := func(length float64) float64 {
 		total, last := 0.0, apply(m, path.At(0))

@@ -13,10 +13,10 @@ import (
 )
 
 // leastStraightening is what straightening both cut ends takes at least, mm
-// (common practice).
+// [source.CommonPractice].
 const leastStraightening = 20.0
 
-// straightening says what it takes (common practice).
+// straightening says what it takes [source.CommonPractice].
 func straightening(c cloth.Cloth) string {
 	if c.Inches {
 		return "3/4 to 2 in"

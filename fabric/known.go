@@ -11,7 +11,7 @@ import (
 	"ellwand/pieces"
 )
 
-// usualTime to search a lay when nothing else is asked.
+// usualTime to search a lay when nothing else is asked [source.OwnChoice].
 const usualTime = 5 * time.Second
 
 // starts are layouts to begin a search with.

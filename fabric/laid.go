@@ -11,7 +11,8 @@ import (
 	"ellwand/pieces"
 )
 
-// drawTolerance is how near, in mm, drawn curves follow the true ones.
+// drawTolerance is how near, in mm, drawn curves follow the true ones
+// [source.OwnChoice].
 const drawTolerance = 0.1
 
 // laidOut brings the layouts of all beds back to pieces on the cloth, in the

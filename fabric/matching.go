@@ -17,7 +17,7 @@ type Matching struct {
 	// Repeats is the cost in repeats along the warp; 0 when there are none.
 	Repeats float64
 	// RuleOfThumb is the length by hand reckoning: the plain amount and one
-	// whole repeat more (common practice); a repeat along the warp where there
+	// whole repeat more [source.CommonPractice]; a repeat along the warp where there
 	// is one, otherwise one across.
 	RuleOfThumb float64
 }

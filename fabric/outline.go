@@ -10,7 +10,8 @@ import (
 
 // outwardTolerance is how far, in mm, a cutting outline may lie outside the
 // true curve, and fineTolerance how far the chords it starts from may cut
-// inside: a tenth of the width of a chalk line, and a hundredth.
+// inside: a tenth of the width of a chalk line, and a hundredth
+// [source.OwnChoice].
 const (
 	outwardTolerance = 0.1
 	fineTolerance    = 0.01

@@ -14,7 +14,7 @@ import (
 )
 
 // proofMargin is what a bound must exceed a length by, as a share, to prove
-// anything: ten times what a layout is granted.
+// anything: ten times what a layout is granted [source.OwnChoice].
 const proofMargin = 1e-5
 
 // misfit proves in a sentence that the pieces do not fit on a sheet, or
@@ -104,7 +104,7 @@ func some(p layout.Problem, counts []int) layout.Problem {
 
 // fewest leaves out copies for as long as the rest still proves it.
 func fewest(ctx context.Context, p layout.Problem) []int {
-	const mostTrials = 60
+	const mostTrials = 60 // [source.OwnChoice]
 	counts := make([]int, len(p.Items))
 	order := make([]int, len(p.Items))
 	for i, item := range p.Items {

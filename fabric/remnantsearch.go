@@ -13,7 +13,8 @@ import (
 )
 
 // Shares of the budget: for a short lay that may happen to fit, and for pushing
-// together what does. The rest is for a layout of the length that there is.
+// together what does. The rest is for a layout of the length that there is
+// [source.OwnChoice].
 const (
 	stripShare   = 0.25
 	tidyingShare = 0.1
@@ -78,7 +79,8 @@ func partOf(s setting) float64 {
 // fits reports whether a lay takes no more than there is.
 func (q *question) fits(s *spread) bool { return s.taken <= q.usable*(1+fitShare) }
 
-// fitShare absorbs the rounding of a length, as a share: 1 um on 1 m.
+// fitShare absorbs the rounding of a length, as a share: 1 um on 1 m
+// [source.OwnChoice].
 const fitShare = 1e-6
 
 func (q *question) keep(lay Lay, found *spread) *spread {

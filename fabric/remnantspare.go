@@ -21,7 +21,7 @@ type Spare struct {
 	X, Y, Length, Width float64
 }
 
-// spareStep, mm, is how finely the free cloth is looked at.
+// spareStep, mm, is how finely the free cloth is looked at [source.OwnChoice].
 const spareStep = 2.0
 
 // spare looks for what is left of a usable length.
@@ -85,7 +85,7 @@ func largestFree(outlines []orb.Ring, low, length, high float64) Spare {
 
 // add takes every cell that an outline reaches into.
 func (g grid) add(ring orb.Ring) {
-	const touch = 1e-3 // mm: what only touches a cell leaves it free
+	const touch = 1e-3 // mm: what only touches a cell leaves it free [source.OwnChoice]
 	box := ring.Bound()
 	for column := max(0, int(box.Min[0]/spareStep)); column < g.columns; column++ {
 		from, to := float64(column)*spareStep+touch, float64(column+1)*spareStep-touch
@@ -167,7 +167,7 @@ func (g grid) largest() Spare {
 
 // overhangs lists the pieces that reach beyond a length of the lay.
 func overhangs(plan LayPlan, length float64) []Overhang {
-	const least = 0.05 // mm
+	const least = 0.05 // mm [source.OwnChoice]
 	var out []Overhang
 	for _, l := range plan.Pieces {
 		if by := l.Outline.Bound().Max[0] - length; by > least {

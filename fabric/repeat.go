@@ -20,7 +20,8 @@ type Match struct {
 	Pieces []int
 }
 
-// matchTolerance is how far two points that match may lie apart, mm.
+// matchTolerance is how far two points that match may lie apart, mm
+// [source.OwnChoice].
 const matchTolerance = 1.0
 
 // pointNamed finds the first notch of that match name, on the seam line.

@@ -189,7 +189,8 @@ func (p LayPlan) chalkLine() float64 {
 	return sum
 }
 
-// sameLength, mm: shorter differences do not matter to anyone with scissors.
+// sameLength, mm: shorter differences do not matter to anyone with scissors
+// [source.OwnChoice].
 const sameLength = 1.0
 
 // Opening says how much less an open lay takes than the folded one, in length

@@ -126,7 +126,8 @@ func templatesFor(piece pieces.Piece, cut int) int {
 	return cut / 2
 }
 
-// usualEfficiency is that of a good lay of garments, to guess by.
+// usualEfficiency is that of a very good lay of garments, to guess by: 80 to 85 %
+// [source.VilumsoneNemes].
 const usualEfficiency = 0.82
 
 // lengths guesses how long both beds will be, before they are solved: by area
@@ -191,6 +192,7 @@ func sharings(choices []choice, guess func(sharing) (float64, bool)) []sharing {
 	return distinct
 }
 
+// mostSharings of the pieces between two beds are tried [source.OwnChoice].
 const mostSharings = 24
 
 // descent moves one template at a time, the one that gains the most, until

@@ -9,6 +9,7 @@ import (
 	"ellwand/nest/verify"
 )
 
+// When a step less is looked for [source.OwnChoice].
 const (
 	// nearStep is how little, mm of lay, may lie between a layout and a whole
 	// step less to buy, so that it is worth looking for that bit.

@@ -12,11 +12,11 @@ import (
 )
 
 // successionShare of a search for several garments is for each of them by
-// itself.
+// itself [source.OwnChoice].
 const successionShare = 0.15
 
 // manyOutlines are too many for a short search: fewer are laid densely enough
-// all together, and the time is better spent on that.
+// all together, and the time is better spent on that [source.OwnChoice].
 const manyOutlines = 30
 
 // search solves a problem. Many pieces of several garments are also laid one

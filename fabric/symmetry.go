@@ -11,7 +11,7 @@ import (
 )
 
 // alikeTolerance is how far, in mm, a piece and its mirror image may differ
-// and still be one and the same: less than a chalk line.
+// and still be one and the same: less than a chalk line [source.OwnChoice].
 const alikeTolerance = 0.2
 
 // mirrorAlike finds a line about which the piece is its own mirror image, so

@@ -193,7 +193,8 @@ func (t *table) share(lay Lay) float64 {
 	return rareShare
 }
 
-// rareShare of the budget is for a lay that is seldom the best.
+// rareShare of the budget is for a lay that is seldom the best
+// [source.OwnChoice].
 const rareShare = 0.25
 
 // solve finds the layout of a bed that is the whole lay, with a share of the

@@ -206,7 +206,8 @@ func lieInWords(lie pieces.GrainLie) string {
 	return [...]string{"along the warp", "along the weft", "at 45 degrees to the warp"}[lie]
 }
 
-// fitTolerance absorbs rounding, in mm, when a piece just fits the width.
+// fitTolerance absorbs rounding, in mm, when a piece just fits the width
+// [source.OwnChoice].
 const fitTolerance = 1e-6
 
 // thatFit keeps the turns in which the template is no wider than the bed.

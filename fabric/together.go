@@ -35,7 +35,7 @@ const (
 	offTheRemnant   = "off the remnant"
 )
 
-// barWidth between two offcuts on the common frame, mm.
+// barWidth between two offcuts on the common frame, mm [source.OwnChoice].
 const barWidth = 50
 
 // Together makes one remnant of several offcuts of a cloth, or of one that is

@@ -10,13 +10,15 @@ import (
 	"ellwand/pieces"
 )
 
-// Directions of a turn along the nap, for layout.Turn.Direction.
+// Directions of a turn along the nap, for layout.Turn.Direction
+// [source.OwnChoice].
 const (
 	upTheLay   = 0 // "this end up" points to growing x
 	downTheLay = 1 // to the cut end
 )
 
-// lies are the angles, from the warp, that a grainline may take on the cloth.
+// lies are the angles, from the warp, that a grainline may take on the cloth
+// [source.CommonPractice].
 var lies = map[pieces.GrainLie][]float64{
 	pieces.StraightGrain: {0, 180},
 	pieces.CrossGrain:    {90, 270},
@@ -24,7 +26,7 @@ var lies = map[pieces.GrainLie][]float64{
 }
 
 // grainTolerance is how far, in degrees, a fold edge drawn along the grain
-// may deviate from it: 1 mm on a metre.
+// may deviate from it: 1 mm on a metre [source.OwnChoice].
 const grainTolerance = 0.06
 
 // turnsOf returns the turns in which the grain lies as it must and the nap

@@ -130,7 +130,8 @@ func onCentreLine(c cloth.Cloth, depth float64) float64 {
 	return r.CentreLine + math.Ceil((depth-r.CentreLine)/r.Across-1e-9)*r.Across
 }
 
-// mostDepths are tried of one cloth: more would differ by less than a seam.
+// mostDepths are tried of one cloth: more would differ by less than a seam
+// [source.OwnChoice].
 const mostDepths = 12
 
 // thinned keeps a number of the values, spread evenly, the first and the last
@@ -146,6 +147,7 @@ func thinned(values []float64, most int) []float64 {
 	return out
 }
 
+// How the budget of two beds is spent [source.OwnChoice].
 const (
 	// mostArrangements are solved, briefly.
 	mostArrangements = 6

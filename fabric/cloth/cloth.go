@@ -16,15 +16,15 @@ type Cloth struct {
 	// Width from edge to edge, selvedges included. Positive.
 	Width float64
 	// Selvedge is the strip along each edge that is not cut into. Not
-	// negative; 10 mm is common practice.
+	// negative; 10 mm is usual [source.CommonPractice].
 	Selvedge float64
 	Nap      Nap
 	// Step is what the shop rounds a purchase up to: 100 or 250 mm, 1/8 or
 	// 1/4 yd. 0 leaves the length to buy as it is.
 	Step float64
 	// Straighten is added to the length to buy for straightening both cut
-	// ends, before rounding. 0 adds nothing; 20 to 50 mm in all is common
-	// practice.
+	// ends, before rounding. 0 adds nothing; 20 to 50 mm in all is usual
+	// [source.CommonPractice].
 	Straighten float64
 	// Safety is what the maker adds to the length to buy so as to be sure,
 	// before rounding. The zero value adds nothing.
@@ -36,7 +36,7 @@ type Cloth struct {
 	Gap float64
 	// Tilt is how far a grainline may deviate from where it should lie, as a
 	// share: 0.02 is 2 cm on a metre. 0 to 0.05; 0.01 to 0.03 is tolerated on
-	// cheap goods (common practice). A piece on the fold, or one that is
+	// cheap goods [source.CommonPractice]. A piece on the fold, or one that is
 	// matched to a repeat, does not tilt.
 	Tilt float64
 	// Alike says that both sides of the cloth look alike, so that any piece
@@ -72,7 +72,7 @@ type Safety struct {
 func (s Safety) Of(length float64) float64 { return s.Share*length + s.Length }
 
 // Nap says how the pile, print or shading of a cloth binds the pieces to one
-// direction of the warp.
+// direction of the warp, in the terms of [source.CarrLatham].
 type Nap int
 
 const (

@@ -25,7 +25,7 @@ type Flaw struct {
 // RoundFlaw is a flaw within a circle: its outline is the polygon of 32 sides
 // about the circle.
 func RoundFlaw(name string, centre orb.Point, radius float64) Flaw {
-	const sides = 32
+	const sides = 32 // [source.OwnChoice]
 	out := radius / math.Cos(math.Pi/sides)
 	var ring orb.Ring
 	for i := range sides {
@@ -47,8 +47,8 @@ func BarFlaw(name string, from, to float64) Flaw {
 	return Flaw{Name: name, Outline: geometry.Rectangle(from, -Endless, to, Endless)}
 }
 
-// endless, mm: longer than any cloth. What is measured from it is cut off at
-// the lay.
+// Endless, mm: longer than any cloth. What is measured from it is cut off at
+// the lay [source.OwnChoice].
 const Endless = 1e7
 
 func (f Flaw) String() string {

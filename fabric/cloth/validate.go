@@ -79,10 +79,12 @@ func (c Cloth) checkHandling() error {
 	return errors.Join(faults...)
 }
 
+// What a cloth can be at most, as shares; finer stripes match anywhere
+// [source.OwnChoice].
 const (
 	mostTilt      = 0.05
 	mostShrinkage = 0.3
-	leastRepeat   = 2.0 // mm: finer stripes match anywhere
+	leastRepeat   = 2.0 // mm
 )
 
 // String names the cloth in messages.

@@ -11,7 +11,7 @@ package layoutfile
 import "github.com/paulmach/orb"
 
 // Version of the form. It changes when a field goes or means another thing; a
-// new field beside the others does not change it.
+// new field beside the others does not change it [source.OwnChoice].
 const Version = 1
 
 // File is a layout as it is written.

@@ -137,7 +137,7 @@ func pointsOf(all []fabric.PiecePoint) []PiecePoint {
 }
 
 // outlineTolerance, mm, of the outlines of the pieces asked: that of those
-// laid.
+// laid [source.OwnChoice].
 const outlineTolerance = 0.1
 
 // grainLies in the order of the constants of pieces.GrainLie.

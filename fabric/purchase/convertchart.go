@@ -13,7 +13,8 @@ type chartColumn struct {
 	low, high float64 // mm
 }
 
-// chartColumns are the heads of the chart, narrow to wide.
+// chartColumns are the heads of the chart, narrow to wide
+// [source.ConversionChart].
 var chartColumns = []chartColumn{
 	{"35-36 in", 35 * inch, 36 * inch}, {"39 in", 39 * inch, 39 * inch}, {"41 in", 41 * inch, 41 * inch},
 	{"44-45 in", 44 * inch, 45 * inch}, {"50 in", 50 * inch, 50 * inch}, {"52-54 in", 52 * inch, 54 * inch},
@@ -40,25 +41,29 @@ var chartEighths = [][]int{
 }
 
 const (
+	// inch, and the eighth of a yard, mm [source.YardAndPound].
 	inch   = 25.4
-	eighth = 914.4 / 8 // of a yard, mm
+	eighth = 914.4 / 8 // [source.YardAndPound]
 
 	// chartNote is what the note under the chart adds for a large difference
-	// in width, one-directional cloth, or sleeves cut in one with the body.
+	// in width, one-directional cloth, or sleeves cut in one with the body
+	// [source.ConversionChart].
 	chartNote = 914.4 / 4
 
 	// nearColumn, mm, is how far a width may lie from a column and still
 	// count as it: 115 cm is sold as 45 in, 140 cm as 54 in (pattern
-	// envelopes print them side by side: common practice).
+	// envelopes print them side by side: [source.CommonPractice]).
 	nearColumn = 1.25 * inch
 
 	// largeDifference is the ratio of two widths from which on their
 	// difference is large. The chart leaves it to the reader; this one sets
-	// apart the ends of the chart, 35-36 in from 52-54 in and wider.
+	// apart the ends of the chart, 35-36 in from 52-54 in and wider
+	// [source.OwnChoice].
 	largeDifference = 1.45
 
 	// AreaMargin is added to a length converted by area. Where the chart
-	// covers, its lengths exceed equal area by 14 % at the most.
+	// covers, its lengths exceed equal area by 14 % at the most
+	// [source.OwnChoice].
 	AreaMargin = 0.15
 )
 
@@ -168,7 +173,7 @@ func byTheChart(request ConversionRequest) Conversion {
 	}
 }
 
-// noise is what arithmetic may add to a length, mm.
+// noise is what arithmetic may add to a length, mm [source.OwnChoice].
 const noise = 1e-6
 
 // columnOf finds the column nearest to a width, or -1 when none is near.

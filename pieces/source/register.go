@@ -27,6 +27,10 @@ var (
 	Bunka = Source{Handbook, "Bunka Fashion College, Fundamentals of Garment Design", "2009", true}
 	// Burnham is the garments that are cut straight from the width of the loom.
 	Burnham = Source{Handbook, "Burnham, Cut My Cote", "Royal Ontario Museum, 1973", true}
+	// CarrLatham is the terms of the nap.
+	CarrLatham = Source{Handbook, "Carr and Latham, The Technology of Clothing Manufacture", "", true}
+	// VilumsoneNemes is how dense a marker can be.
+	VilumsoneNemes = Source{Handbook, "Vilumsone-Nemes, Industrial Cutting of Textile Materials", "", false}
 )
 
 // Standards.

@@ -34,7 +34,7 @@ var use = regexp.MustCompile(`\bsource\.([A-Z]\w*)`)
 // names an entry of the register.
 func TestEveryFigureNamesItsSource(t *testing.T) {
 	entries := register(t)
-	for _, folder := range []string{"draft", "fabric/plotter", "fabric/quote", "fabric/remnant"} {
+	for _, folder := range []string{"draft", "fabric"} {
 		walk(t, folder, ".go", func(path, text string) {
 			folder := filepath.ToSlash(filepath.Dir(path))
 			if strings.HasSuffix(path, "_test.go") || slices.Contains(pages, folder) || strings.HasPrefix(filepath.ToSlash(path), "draft/armhole") || folder == "draft/sleeve" {

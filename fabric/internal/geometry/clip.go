@@ -16,7 +16,7 @@ func Polygon(ring orb.Ring) geom.Geometry {
 	return geom.NewPolygon([]geom.LineString{geom.NewLineString(geom.NewSequence(flat, geom.DimXY))}).AsGeometry()
 }
 
-// leastFlaw, mm2: a zone smaller than this is rounding.
+// leastArea, mm2: a zone smaller than this is rounding [source.OwnChoice].
 const leastArea = 1e-3
 
 // Clipped returns the parts of a ring that lie in a rectangle.
