@@ -32,7 +32,7 @@ func ellwand(t *testing.T, args ...string) string {
 // The layouts that a command writes are found right by the outside checker.
 func TestWrittenLayoutsOutside(t *testing.T) {
 	folder := t.TempDir()
-	ellwand(t, "estimate", "../../testdata/blouse.yaml", "--time", "0.1s", "--layout", folder, "--widths", "90cm,150cm")
+	ellwand(t, "estimate", "../../testdata/blouse.yaml", "--passes", "5", "--layout", folder, "--widths", "90cm,150cm")
 	files, err := filepath.Glob(filepath.Join(folder, "*.json"))
 	require.NoError(t, err)
 	assert.GreaterOrEqual(t, len(files), 2*2, "at least the open lay of two cloths in two widths")

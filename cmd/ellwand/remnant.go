@@ -113,7 +113,7 @@ func (e *env) remnant(ctx context.Context, path string, s layFlags, o remnantOpt
 			return err
 		}
 	} else {
-		screen.Remnants(e.out, work, answers, s.Time)
+		screen.Remnants(e.out, work, answers, s.Search)
 	}
 	return verdict(answers)
 }

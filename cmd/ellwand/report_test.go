@@ -2,6 +2,7 @@ package main
 
 import (
 	"encoding/json"
+	"fmt"
 	"maps"
 	"os"
 	"path/filepath"
@@ -10,6 +11,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ellwand/testdata/sample"
 )
 
 // keysOf returns the keys of a JSON object, sorted.
@@ -23,7 +26,7 @@ func keysOf(t *testing.T, object any) []string {
 // The field names are a contract with other programs.
 func TestEstimateJSON(t *testing.T) {
 	var got map[string]any
-	text := ellwand(t, "estimate", "../../testdata/blouse.yaml", "--time", "0.1s", "--json", "--widths", "115cm,140cm")
+	text := ellwand(t, "estimate", "../../testdata/blouse.yaml", "--passes", "5", "--json", "--widths", "115cm,140cm")
 	require.NoError(t, json.Unmarshal([]byte(text), &got))
 	assert.Equal(t, []string{"cloths", "job"}, keysOf(t, got))
 	cloths := got["cloths"].([]any)
@@ -44,8 +47,10 @@ func TestEstimateJSON(t *testing.T) {
 	}
 }
 
-// A job of 500 pieces is answered, and its layout is whole.
-func TestFiveHundredPieces(t *testing.T) {
+// A job of 120 pieces, and in the long run of 500, is answered, and its layout
+// is whole.
+func TestManyPieces(t *testing.T) {
+	robes := sample.Of(12, 50)
 	folder := t.TempDir()
 	path := filepath.Join(folder, "choir.yaml")
 	require.NoError(t, os.WriteFile(path, []byte(`job: choir robes
@@ -54,7 +59,7 @@ size: 14
 table: women
 garments:
   - name: robe
-    quantity: 50
+    quantity: `+fmt.Sprint(robes)+`
     bodice: {back: seam}
     sleeve: {}
     parts: [{kind: cuff}]
@@ -62,11 +67,11 @@ garments:
 cloths: [{name: shell, width: 150, nap: one way per garment}]
 `), 0o600))
 	layouts := filepath.Join(folder, "layouts")
-	ellwand(t, "estimate", path, "--time", "1s", "--layout", layouts)
+	ellwand(t, "estimate", path, "--passes", "2", "--layout", layouts)
 	// On two plies one template yields two pieces, so the open lay is counted.
 	text, err := os.ReadFile(filepath.Join(layouts, "shell-1500mm-open.json"))
 	require.NoError(t, err)
 	var lay struct{ Pieces []struct{ Name string } }
 	require.NoError(t, json.Unmarshal(text, &lay))
-	assert.Len(t, lay.Pieces, 50*(1+2+2+2+3), "front, backs, sleeves, cuffs, pockets")
+	assert.Len(t, lay.Pieces, robes*(1+2+2+2+3), "front, backs, sleeves, cuffs, pockets")
 }

@@ -50,7 +50,7 @@ func (t *tableOptions) unused(cmd *cobra.Command) error {
 // unless one is given.
 func (t *tableOptions) budget(cmd *cobra.Command, s searchFlags) app.Budget {
 	out := app.Budget{Search: s.Search, Anew: t.noCache}
-	if !cmd.Flags().Changed("time") {
+	if out.Passes == 0 && !cmd.Flags().Changed("time") {
 		out.Time = manyTime
 	}
 	return out

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"github.com/spf13/cobra"
+	"github.com/spf13/pflag"
 
 	"ellwand/cmd/ellwand/app"
 )
@@ -14,6 +15,7 @@ import (
 type searchFlags struct {
 	app.Search
 	force bool
+	flags *pflag.FlagSet
 }
 
 // register the options: what the time is for, and how long when it is not
@@ -21,7 +23,9 @@ type searchFlags struct {
 func (s *searchFlags) register(cmd *cobra.Command, usual time.Duration, what string) {
 	s.Time = usual
 	flags := cmd.Flags()
+	s.flags = flags
 	flags.Var((*span)(&s.Time), "time", what)
+	flags.Var((*passes)(&s.Search), "passes", "passes of each search, in place of a time: the same answer on any machine")
 	flags.Uint64Var(&s.Seed, "seed", 1, "seed of the search; another seed may find another layout")
 	flags.IntVar(&s.Workers, "workers", 0, "processor cores to use; 0 is all of them")
 	flags.BoolVar(&s.force, "force", false, "overwrite files that exist")
@@ -31,6 +35,9 @@ func (s *searchFlags) register(cmd *cobra.Command, usual time.Duration, what str
 func (s *searchFlags) check() error {
 	if s.Workers < 0 {
 		return fmt.Errorf("--workers is %d; it cannot be negative (0 uses every core)", s.Workers)
+	}
+	if s.Passes > 0 && s.flags.Changed("time") {
+		return fmt.Errorf("--time and --passes both say how long to search; give one of them")
 	}
 	return nil
 }
@@ -67,6 +74,31 @@ func (m *manyFlags) register(cmd *cobra.Command) {
 }
 
 func (m *manyFlags) budget() app.Budget { return app.Budget{Search: m.Search, Anew: m.noCache} }
+
+// passes are a number of them on the command line; it takes the place of the
+// time.
+type passes app.Search
+
+// maxPasses take weeks for any job.
+const maxPasses = 1_000_000_000
+
+func (p *passes) String() string { return "" }
+
+func (p *passes) Type() string { return "number" }
+
+func (p *passes) Set(text string) error {
+	n, err := strconv.Atoi(text)
+	switch {
+	case err != nil:
+		return fmt.Errorf("write a whole number such as 500")
+	case n <= 0:
+		return fmt.Errorf("the number of passes must be above 0")
+	case n > maxPasses:
+		return fmt.Errorf("the number of passes cannot be over %d", maxPasses)
+	}
+	p.Passes, p.Time = n, 0
+	return nil
+}
 
 // span is a time on the command line.
 type span time.Duration

@@ -23,8 +23,11 @@ type Remedy struct {
 
 // Options of a search for remedies.
 type Options struct {
-	// Time for all changes together. Positive.
-	Time    time.Duration
+	// Time for all changes together. Positive, unless there are Passes.
+	Time time.Duration
+	// Passes bound each search in place of the time, so that the answer depends
+	// on the question and the seed alone.
+	Passes  int
 	Seed    uint64
 	Workers int
 	// Show is how many remedies are looked for, in the order of the changes; 0
@@ -162,7 +165,10 @@ func fits(ctx context.Context, q Question, c Change, by float64, budget time.Dur
 		return fabric.RemnantFit{}, false, nil
 	}
 	options := fabric.Options{
-		Time: budget, Seed: o.Seed, Workers: o.Workers, Lays: changed.Lays, Untidied: true,
+		Time: budget, Iterations: o.Passes, Seed: o.Seed, Workers: o.Workers, Lays: changed.Lays, Untidied: true,
+	}
+	if o.Passes > 0 {
+		options.Time = 0
 	}
 	if known := stillAsked(o.Known, changed.Pieces); len(known.Pieces) > 0 {
 		options.Known = []fabric.LayPlan{known}

@@ -24,8 +24,8 @@ import (
 type Search struct {
 	// Time to search each lay.
 	Time time.Duration
-	// Passes bound each search, so that what it finds depends on the job and the
-	// seed alone; 0 leaves it to Time.
+	// Passes bound each search in place of the time, so that what it finds depends
+	// on the job and the seed alone; 0 leaves it to Time.
 	Passes int
 	// Seed of the search: another one may find another layout.
 	Seed uint64

@@ -45,7 +45,9 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, budget Bud
 	for _, cloth := range cloths {
 		for _, offer := range cloth.Offers {
 			for _, single := range singles(work, cloth.Cloth.Name) {
-				each = append(each, problemOf(offer.Cloth, single))
+				p := problemOf(offer.Cloth, single)
+				p.feeds = true
+				each = append(each, p)
 			}
 		}
 	}

@@ -141,7 +141,7 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 		return out, nil
 	}
 	out.Ways, err = remnant.Search(ctx, question, changes(file, work, question, limits), remnant.Options{
-		Time: search.Time, Seed: search.Seed, Workers: search.Workers, Known: out.Fit.Plan,
+		Time: search.Time, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers, Known: out.Fit.Plan,
 		Trying: func(c remnant.Change) {
 			what := c.Say(c.Most, work.Format)
 			out.Tried = append(out.Tried, what)

@@ -8,6 +8,8 @@ import (
 	"sync"
 	"time"
 
+	"github.com/paulmach/orb"
+
 	"ellwand/cmd/ellwand/app/store"
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/words/reason"
@@ -31,6 +33,8 @@ type problem struct {
 	// known plans are where the search starts; they are no part of what is
 	// asked.
 	known []fabric.LayPlan
+	// feeds says that its plans are where another search starts.
+	feeds bool
 }
 
 // problemOf states which pieces go on a cloth. Its name plays no part in the
@@ -143,11 +147,59 @@ func (s *solver) each(n int, do func(i, workers int)) {
 // solve lays one problem, unless it is kept from a search as long as the one
 // that is asked for. What is found only ever improves what is kept.
 func (s *solver) solve(ctx context.Context, p problem, workers int) (answer, error) {
+	if s.Passes > 0 {
+		return s.inPasses(ctx, p, workers)
+	}
 	path := s.store.Path(p.cloth, p.all, quickLays)
 	before, known := s.store.Read(path)
 	if known && before.Effort[s.Seed] >= s.Time {
 		return answer{found: before.Found}, nil
 	}
+	found, err := s.search(ctx, p, workers)
+	if err != nil || found.impossible != nil {
+		return found, err
+	}
+	now := store.Kept{Found: found.found, Effort: map[uint64]time.Duration{}}
+	if known {
+		now.Found, now.Effort = now.Found.Better(before.Found), before.Effort
+	}
+	if ctx.Err() == nil {
+		now.Effort[s.Seed] = max(now.Effort[s.Seed], s.Time)
+	}
+	s.store.Write(path, now)
+	found.found = now.Found
+	return found, nil
+}
+
+// inPasses lays one problem with a budget of passes. What is kept from other
+// searches must not change the answer, so that it is kept by itself, and is not
+// used at all where another search starts from the plans, which are not kept.
+func (s *solver) inPasses(ctx context.Context, p problem, workers int) (answer, error) {
+	path := s.store.Path(p.cloth, p.all, quickLays, s.Passes, s.Seed, startsOf(p.known))
+	if before, known := s.store.Read(path); known && !p.feeds {
+		return answer{found: before.Found}, nil
+	}
+	found, err := s.search(ctx, p, workers)
+	if err == nil && found.impossible == nil && ctx.Err() == nil {
+		s.store.Write(path, store.Kept{Found: found.found, Effort: map[uint64]time.Duration{}})
+	}
+	return found, err
+}
+
+// startsOf are the outlines of plans as they lie.
+func startsOf(known []fabric.LayPlan) (out [][]orb.Ring) {
+	for _, plan := range known {
+		var lies []orb.Ring
+		for _, laid := range plan.Pieces {
+			lies = append(lies, laid.Outline)
+		}
+		out = append(out, lies)
+	}
+	return out
+}
+
+// search lays one problem.
+func (s *solver) search(ctx context.Context, p problem, workers int) (answer, error) {
 	need, err := fabric.Require(ctx, p.cloth, p.all, fabric.Options{
 		Lays: quickLays, Brief: true, Known: p.known, Time: s.Time, Iterations: s.Passes, Seed: s.Seed, Workers: workers,
 	})
@@ -157,13 +209,5 @@ func (s *solver) solve(ctx context.Context, p problem, workers int) (answer, err
 	case err != nil:
 		return answer{impossible: err}, nil
 	}
-	now := store.Kept{Found: quote.FoundIn(need), Effort: map[uint64]time.Duration{}}
-	if known {
-		now.Found, now.Effort = now.Found.Better(before.Found), before.Effort
-	}
-	if ctx.Err() == nil {
-		now.Effort[s.Seed] = max(now.Effort[s.Seed], s.Time)
-	}
-	s.store.Write(path, now)
-	return answer{found: now.Found, need: need}, nil
+	return answer{found: quote.FoundIn(need), need: need}, nil
 }

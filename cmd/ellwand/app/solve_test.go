@@ -75,8 +75,38 @@ func TestSolveAllKeepsTheOrder(t *testing.T) {
 	t.Setenv("XDG_CACHE_HOME", t.TempDir())
 	narrow, wide := aProblem(), aProblem()
 	narrow.cloth.Width = 250
-	answers, err := newSolver(Budget{Search: Search{Time: 50 * time.Millisecond, Workers: 2}}, Watch{}).all(t.Context(), []problem{wide, narrow, wide})
+	answers, err := newSolver(Budget{Search: Search{Passes: 5, Workers: 2}}, Watch{}).all(t.Context(), []problem{wide, narrow, wide})
 	require.NoError(t, err)
 	assert.Equal(t, answers[0], answers[2])
 	assert.InDelta(t, 1550, answers[1].found.Taken, 1)
+}
+
+// With a budget of passes nothing that was found otherwise changes an answer:
+// what is kept is of the same passes, seed and starts.
+func TestKeptOfPassesIsOfTheSameSearch(t *testing.T) {
+	t.Setenv("XDG_CACHE_HOME", t.TempDir())
+	s := newSolver(Budget{Search: Search{Passes: 5, Seed: 1}}, Watch{})
+	p := aProblem()
+	first, err := s.solve(t.Context(), p, 1)
+	require.NoError(t, err)
+	require.NotEmpty(t, first.need.Lays)
+	again, err := s.solve(t.Context(), p, 2)
+	require.NoError(t, err)
+	assert.Empty(t, again.need.Lays, "it is kept")
+	assert.Equal(t, first.found, again.found)
+
+	for name, other := range map[string]func(s *solver, p *problem){
+		"passes": func(s *solver, _ *problem) { s.Passes = 6 },
+		"seed":   func(s *solver, _ *problem) { s.Seed = 2 },
+		"starts": func(_ *solver, p *problem) { p.known = first.need.Lays },
+		"feeds":  func(_ *solver, p *problem) { p.feeds = true },
+	} {
+		changed, asked := *s, p
+		other(&changed, &asked)
+		answer, err := changed.solve(t.Context(), asked, 1)
+		require.NoError(t, err)
+		assert.NotEmpty(t, answer.need.Lays, "%s: it is searched", name)
+	}
+	_, known := s.store.Read(s.store.Path(p.cloth, p.all, quickLays))
+	assert.False(t, known, "a search for a time does not take it for one of its own")
 }

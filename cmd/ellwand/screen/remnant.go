@@ -3,7 +3,6 @@ package screen
 import (
 	"fmt"
 	"io"
-	"time"
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
@@ -11,10 +10,10 @@ import (
 )
 
 // Remnants prints the answers about pieces of cloth.
-func Remnants(w io.Writer, work *job.Work, all []app.RemnantAnswer, budget time.Duration) {
+func Remnants(w io.Writer, work *job.Work, all []app.RemnantAnswer, search app.Search) {
 	fmt.Fprintln(w, work.Title())
 	for _, a := range all {
-		fmt.Fprintf(w, "\n%s, %s, nap %s: %s\n", a.Cloth.Name, words.PieceOfCloth(work, a), a.Cloth.Nap, words.IsEnough(a, budget))
+		fmt.Fprintf(w, "\n%s, %s, nap %s: %s\n", a.Cloth.Name, words.PieceOfCloth(work, a), a.Cloth.Nap, words.IsEnough(a, search))
 		for _, line := range words.Evidence(work, a) {
 			fmt.Fprintln(w, line)
 		}

@@ -3,7 +3,6 @@ package words
 import (
 	"fmt"
 	"strings"
-	"time"
 	"unicode"
 	"unicode/utf8"
 
@@ -40,15 +39,18 @@ func lengthAndUsable(work *job.Work, a app.RemnantAnswer) string {
 	return fmt.Sprintf("%s (%s to lay on)", text, work.FormatLong(max(0, a.Fit.Usable)))
 }
 
-// IsEnough answers whether a remnant is enough, looked for in so much time.
-func IsEnough(a app.RemnantAnswer, budget time.Duration) string {
+// IsEnough answers whether a remnant is enough, and how long it was looked for.
+func IsEnough(a app.RemnantAnswer, search app.Search) string {
 	switch a.Fit.Answer {
 	case fabric.Enough:
 		return "yes, it is enough."
 	case fabric.TooLittle:
 		return "no, it cannot be."
 	}
-	return fmt.Sprintf("not found within %g s, nor proven impossible.", budget.Seconds())
+	if search.Passes > 0 {
+		return fmt.Sprintf("not found in %d passes, nor proven impossible.", search.Passes)
+	}
+	return fmt.Sprintf("not found within %g s, nor proven impossible.", search.Time.Seconds())
 }
 
 // Evidence for the answer, and what would make it fit, each a line.

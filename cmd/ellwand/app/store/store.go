@@ -64,13 +64,17 @@ var programDigest = sync.OnceValues(func() (string, error) {
 })
 
 // Path of a problem's file. %#v writes every field of every part with its
-// type, and floats to the last digit.
-func (s *Store) Path(c cloth.Cloth, all []pieces.Piece, lays []fabric.Lay) string {
+// type, and floats to the last digit. More is what else the answer depends on,
+// without pointers.
+func (s *Store) Path(c cloth.Cloth, all []pieces.Piece, lays []fabric.Lay, more ...any) string {
 	if s == nil {
 		return ""
 	}
 	digest := sha256.New()
 	fmt.Fprintf(digest, "%s\n%#v\n%#v\n%#v\n", s.program, c, all, lays)
+	for _, what := range more {
+		fmt.Fprintf(digest, "%#v\n", what)
+	}
 	return filepath.Join(s.folder, hex.EncodeToString(digest.Sum(nil))+".json")
 }
 
