@@ -18,6 +18,7 @@ import (
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
+	"ellwand/testdata/sample"
 )
 
 // Blouses reach to the hip, button in front, and have a collar or tie, a
@@ -93,8 +94,9 @@ func inYd(mm float64) string {
 
 // No more is needed than hand-laid charts give, and never less than the area.
 func TestNeedsNoMoreThanTheChart(t *testing.T) {
+	t.Parallel()
 	var rows []string
-	for _, charted := range circulatingYards {
+	for _, charted := range sample.Every(3, circulatingYards) {
 		all := piecesOf(t, charted.draft)
 		cells := []string{charted.garment}
 		for _, column := range []struct {
@@ -146,14 +148,13 @@ var chartGarments = []struct{ name, draft, apart string }{
 }
 
 // From 45 in to 60 in the lengths found shorten as those of the
-// conversion chart do: for at least fifteen garments to within one step of it.
+// conversion chart do: for at least three in four garments to within one step of it.
 func TestWidthsConvertAsInTheChart(t *testing.T) {
-	if testing.Short() {
-		t.Skip("it lays forty times")
-	}
+	t.Parallel()
+	garments := sample.Every(4, chartGarments)
 	var rows []string
 	within := 0
-	for _, garment := range chartGarments {
+	for _, garment := range garments {
 		all := piecesOf(t, garment.draft)
 		narrow, wide := laidOn(t, all, 45, cloth.EitherWay), laidOn(t, all, 60, cloth.EitherWay)
 		expected, step := chartedAt60(narrow.Need())
@@ -166,8 +167,8 @@ func TestWidthsConvertAsInTheChart(t *testing.T) {
 			assert.LessOrEqual(t, math.Abs(away), 1.0, garment.name)
 		}
 	}
-	t.Logf("%d of %d within one step\n%s", within, len(chartGarments), strings.Join(rows, "\n"))
-	assert.GreaterOrEqual(t, within, 15)
+	t.Logf("%d of %d within one step\n%s", within, len(garments), strings.Join(rows, "\n"))
+	assert.GreaterOrEqual(t, within, len(garments)*3/4)
 }
 
 // charted are the columns 44-45 in and 58-60 in of the extension-service fabric

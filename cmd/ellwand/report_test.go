@@ -25,6 +25,7 @@ func keysOf(t *testing.T, object any) []string {
 
 // The field names are a contract with other programs.
 func TestEstimateJSON(t *testing.T) {
+	t.Parallel()
 	var got map[string]any
 	text := ellwand(t, "estimate", "../../testdata/blouse.yaml", "--passes", "5", "--json", "--widths", "115cm,140cm")
 	require.NoError(t, json.Unmarshal([]byte(text), &got))
@@ -47,10 +48,11 @@ func TestEstimateJSON(t *testing.T) {
 	}
 }
 
-// A job of 120 pieces, and in the long run of 500, is answered, and its layout
+// A job of 100 pieces, and in the long run of 500, is answered, and its layout
 // is whole.
 func TestManyPieces(t *testing.T) {
-	robes := sample.Of(12, 50)
+	t.Parallel()
+	robes := sample.Of(10, 50)
 	folder := t.TempDir()
 	path := filepath.Join(folder, "choir.yaml")
 	require.NoError(t, os.WriteFile(path, []byte(`job: choir robes
@@ -67,7 +69,7 @@ garments:
 cloths: [{name: shell, width: 150, nap: one way per garment}]
 `), 0o600))
 	layouts := filepath.Join(folder, "layouts")
-	ellwand(t, "estimate", path, "--passes", "2", "--layout", layouts)
+	ellwand(t, "estimate", path, "--passes", "1", "--layout", layouts)
 	// On two plies one template yields two pieces, so the open lay is counted.
 	text, err := os.ReadFile(filepath.Join(layouts, "shell-1500mm-open.json"))
 	require.NoError(t, err)

@@ -32,6 +32,19 @@ func Spread[T any](list []T) []T {
 	return []T{list[0], list[len(list)/2], list[len(list)-1]}
 }
 
+// Every is the whole list in the long run, and every nth of it, from the first,
+// in the ordinary one.
+func Every[T any](n int, list []T) []T {
+	if Long() {
+		return list
+	}
+	var out []T
+	for i := 0; i < len(list); i += n {
+		out = append(out, list[i])
+	}
+	return out
+}
+
 // Rapid makes the random tests of a package draw the same cases each time, this
 // many in the ordinary run and twenty times as many in the long one. It is
 // called before the flags are read: -rapid.seed and -rapid.checks come after it.
