@@ -87,7 +87,7 @@ func (r *run) tiled() bool {
 		ctx, cancel = context.WithTimeout(ctx, r.limit/2)
 		defer cancel()
 	}
-	spots, length, ok := r.q.tile(ctx)
+	spots, length, ok := r.q.tile(ctx, r.o.Iterations)
 	if ok {
 		r.best = make([]search.Outcome, 1)
 		r.offer(0, search.Outcome{Spots: spots, Length: length})
