@@ -82,7 +82,14 @@ func (q *prepared) layout(spots []search.Spot) layout.Layout {
 	for i, spot := range spots {
 		s := &q.model.Shapes[spot.Shape]
 		piece := q.model.Pieces[i]
-		at := layout.Placement{Item: piece.Item, Copy: piece.Copy, Turn: s.Turn, Tilt: s.Tilt, X: spot.X - s.CentreX, Y: spot.Y - s.CentreY}
+		at := layout.Placement{
+			Item: piece.Item,
+			Copy: piece.Copy,
+			Turn: s.Turn,
+			Tilt: s.Tilt,
+			X:    spot.X - s.CentreX,
+			Y:    spot.Y - s.CentreY,
+		}
 		at.Sheet = q.sheetAt(spot.X)
 		if len(q.sheetX) > 0 {
 			at.X, at.Y = at.X-q.sheetX[at.Sheet], at.Y-q.sheetY[at.Sheet]

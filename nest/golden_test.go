@@ -29,7 +29,12 @@ func goldenProblems() []goldenProblem {
 	trade := layout.Problem{Width: 1100, Items: []layout.Item{
 		{Outline: drafted(1), Copies: 2, Turns: ways, Group: 1, PeriodX: 80},
 		{Outline: triangle, Copies: 4, Turns: ways, Group: 1},
-		{Outline: hollow, Copies: 2, Turns: []layout.Turn{{Pin: layout.PinLow}, {Degrees: 180, Pin: layout.PinHigh, Direction: 1}}, Group: 2},
+		{
+			Outline: hollow,
+			Copies:  2,
+			Turns:   []layout.Turn{{Pin: layout.PinLow}, {Degrees: 180, Pin: layout.PinHigh, Direction: 1}},
+			Group:   2,
+		},
 		{Outline: triangle, Copies: 3, Turns: ways, Tilt: 2, PeriodY: 30},
 	}}
 	sheet := orb.Polygon{
@@ -44,7 +49,11 @@ func goldenProblems() []goldenProblem {
 	return []goldenProblem{
 		{"drafted pieces", draftedProblem(12, 1), 60},
 		{"gap and zone", gap, 60},
-		{"many copies", layout.Problem{Width: 1000, Items: []layout.Item{{Outline: drafted(3), Copies: 24, Turns: ways}}}, 60},
+		{
+			"many copies",
+			layout.Problem{Width: 1000, Items: []layout.Item{{Outline: drafted(3), Copies: 24, Turns: ways}}},
+			60,
+		},
 		{"pins, lattices, groups and tilt", trade, 80},
 		{"sheets with a hole", sheets, 80},
 		{"crowded sheets", crowded, 40},

@@ -65,7 +65,11 @@ func reached(t *testing.T, path string) []string {
 func TestImports(t *testing.T) {
 	require.Empty(t, reached(t, "ellwand/nest/layout"))
 	require.Equal(t, []string{"ellwand/nest/layout"}, reached(t, "ellwand/nest/verify"))
-	require.Equal(t, []string{"ellwand/nest/bound/internal/proof", "ellwand/nest/layout"}, reached(t, "ellwand/nest/bound"))
+	require.Equal(
+		t,
+		[]string{"ellwand/nest/bound/internal/proof", "ellwand/nest/layout"},
+		reached(t, "ellwand/nest/bound"),
+	)
 	all := reached(t, "ellwand/nest")
 	require.Contains(t, all, "ellwand/nest/internal/search")
 	for _, path := range all {

@@ -94,7 +94,10 @@ func (q *prepared) shareDirections() error {
 			return !common[piece.Group][q.model.Shapes[k].Direction]
 		})
 		if len(piece.Shapes) == 0 {
-			return fmt.Errorf("%s has no turn that points the same way as the rest of its group; allow it another", q.problem.ItemName(piece.Item))
+			return fmt.Errorf(
+				"%s has no turn that points the same way as the rest of its group; allow it another",
+				q.problem.ItemName(piece.Item),
+			)
 		}
 	}
 	return nil
@@ -148,7 +151,12 @@ type placedBase struct {
 	centre orb.Point
 }
 
-func (q *prepared) shape(item layout.Item, turn layout.Turn, tilt float64, bases map[float64]placedBase) (model.Shape, bool) {
+func (q *prepared) shape(
+	item layout.Item,
+	turn layout.Turn,
+	tilt float64,
+	bases map[float64]placedBase,
+) (model.Shape, bool) {
 	angle, flipX, flipY := turn.Reduced(tilt)
 	base, ok := bases[angle]
 	if !ok {

@@ -198,7 +198,9 @@ func (r *run) offer(k int, found search.Outcome) {
 	}
 }
 
-var errUnverified = errors.New("internal error: the search returned a layout that does not verify; please report it with the job file")
+var errUnverified = errors.New(
+	"internal error: the search returned a layout that does not verify; please report it with the job file",
+)
 
 func (r *run) result() (Result, error) {
 	best := r.leader()

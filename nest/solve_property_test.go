@@ -39,7 +39,11 @@ func drawOutline(t *rapid.T) orb.Ring {
 func drawTurns(t *rapid.T) []layout.Turn {
 	all := []layout.Turn{
 		{Degrees: 0}, {Degrees: 180, Direction: 1}, {Degrees: 0, Mirrored: true},
-		{Degrees: 180, Mirrored: true, Direction: 1}, {Degrees: 90}, {Degrees: 45}, {Degrees: 270, Mirrored: true, Direction: 1},
+		{
+			Degrees:   180,
+			Mirrored:  true,
+			Direction: 1,
+		}, {Degrees: 90}, {Degrees: 45}, {Degrees: 270, Mirrored: true, Direction: 1},
 	}
 	turns := all[:rapid.IntRange(1, len(all)).Draw(t, "turns")]
 	turns = append([]layout.Turn(nil), turns...)
@@ -52,7 +56,12 @@ func drawTurns(t *rapid.T) []layout.Turn {
 }
 
 func drawItem(t *rapid.T) layout.Item {
-	item := layout.Item{Name: "piece", Outline: drawOutline(t), Copies: rapid.IntRange(1, 3).Draw(t, "copies"), Turns: drawTurns(t)}
+	item := layout.Item{
+		Name:    "piece",
+		Outline: drawOutline(t),
+		Copies:  rapid.IntRange(1, 3).Draw(t, "copies"),
+		Turns:   drawTurns(t),
+	}
 	switch rapid.IntRange(0, 5).Draw(t, "rule") {
 	case 0:
 		item.Group = rapid.IntRange(1, 2).Draw(t, "group")
@@ -162,7 +171,10 @@ func TestWhatDoesNotFitIsNamed(t *testing.T) {
 func TestContextStopsEarlyWithALayout(t *testing.T) {
 	ctx, cancel := context.WithCancel(context.Background())
 	cancel()
-	p := layout.Problem{Width: 30, Items: []layout.Item{{Outline: orb.Ring{{0, 0}, {9, 1}, {5, 7}}, Copies: 20, Turns: bothWays}}}
+	p := layout.Problem{
+		Width: 30,
+		Items: []layout.Item{{Outline: orb.Ring{{0, 0}, {9, 1}, {5, 7}}, Copies: 20, Turns: bothWays}},
+	}
 	got, err := Solve(ctx, p, Options{})
 	require.NoError(t, err)
 	require.NoError(t, verify.Layout(p, got.Layout))

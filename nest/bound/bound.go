@@ -92,10 +92,19 @@ func Misfit(p layout.Problem) string {
 		on.Zones = nil
 	}
 	if long := proof.Length(stripOf(on), boundPieces(on)); long > on.Length*(1+2*layout.Tolerance) {
-		return fmt.Sprintf("the pieces cannot be laid shorter than %.6g on this width, and the sheet is %.6g long", long, on.Length)
+		return fmt.Sprintf(
+			"the pieces cannot be laid shorter than %.6g on this width, and the sheet is %.6g long",
+			long,
+			on.Length,
+		)
 	}
-	if wide := proof.Length(transposedStrip(on), transposedPieces(boundPieces(on), on.Length)); wide > on.Width*(1+2*layout.Tolerance) {
-		return fmt.Sprintf("the pieces cannot be laid narrower than %.6g on this length, and the sheet is %.6g wide", wide, on.Width)
+	wide := proof.Length(transposedStrip(on), transposedPieces(boundPieces(on), on.Length))
+	if wide > on.Width*(1+2*layout.Tolerance) {
+		return fmt.Sprintf(
+			"the pieces cannot be laid narrower than %.6g on this length, and the sheet is %.6g wide",
+			wide,
+			on.Width,
+		)
 	}
 	return ""
 }
@@ -208,7 +217,11 @@ func leastEnd(item layout.Item, turn layout.Turn) float64 {
 	return max(extent, first+low+extent)
 }
 
-var pinEdge = map[layout.Pin]proof.Pin{layout.PinNone: proof.Free, layout.PinLow: proof.Low, layout.PinHigh: proof.High}
+var pinEdge = map[layout.Pin]proof.Pin{
+	layout.PinNone: proof.Free,
+	layout.PinLow:  proof.Low,
+	layout.PinHigh: proof.High,
+}
 
 // transposedStrip is the sheet with x and y exchanged.
 func transposedStrip(p layout.Problem) proof.Strip {

@@ -108,7 +108,11 @@ func checkRing(ring orb.Ring) error {
 		return fmt.Errorf("its outline has %d different corners; it needs 3 or more", len(corners))
 	}
 	if at, bad := selfContact(corners); bad {
-		return fmt.Errorf("its outline crosses or touches itself near (%.4g, %.4g); draw it as one simple loop", at[0], at[1])
+		return fmt.Errorf(
+			"its outline crosses or touches itself near (%.4g, %.4g); draw it as one simple loop",
+			at[0],
+			at[1],
+		)
 	}
 	if Area(corners) == 0 {
 		return errors.New("its outline encloses no area")
@@ -146,8 +150,12 @@ func (p Problem) checkItem(item Item) []error {
 	}
 	if len(faults) == 0 && len(p.Sheets) == 0 && p.Width > 0 {
 		if over := item.LeastExtent(1) - p.Width; over > Tolerance*p.Width {
-			fault("it is %.4g too wide for the strip in every turn that is allowed: at least %.6g across, and the strip has %.6g",
-				over, p.Width+over, p.Width)
+			fault(
+				"it is %.4g too wide for the strip in every turn that is allowed: at least %.6g across, and the strip has %.6g",
+				over,
+				p.Width+over,
+				p.Width,
+			)
 		}
 	}
 	return faults

@@ -43,7 +43,11 @@ func TestCheckNamesEveryFault(t *testing.T) {
 		{"no name", func(p *Problem) { p.Items[0].Name, p.Items[0].Copies = "", 0 }, "item 1: 0 copies are asked"},
 		{"copies", func(p *Problem) { p.Items[0].Copies = -2 }, "cuff: -2 copies are asked"},
 		{"turns", func(p *Problem) { p.Items[0].Turns = nil }, "cuff: no turn is allowed"},
-		{"turn not a number", func(p *Problem) { p.Items[0].Turns[0].OffsetX = nan }, "cuff: turn 1 holds something that is not a number"},
+		{
+			"turn not a number",
+			func(p *Problem) { p.Items[0].Turns[0].OffsetX = nan },
+			"cuff: turn 1 holds something that is not a number",
+		},
 		{"pin", func(p *Problem) { p.Items[0].Turns[0].Pin = 7 }, "cuff: turn 1 is pinned to an unknown edge (7)"},
 		{"tilt", func(p *Problem) { p.Items[0].Tilt = -1 }, "cuff: the tilt is -1 degrees; it cannot be negative"},
 		{"period", func(p *Problem) { p.Items[0].PeriodY = math.Inf(1) }, "cuff: the repeat is 0 by +Inf"},
@@ -52,8 +56,11 @@ func TestCheckNamesEveryFault(t *testing.T) {
 			"cuff: its outline has 2 different corners; it needs 3 or more"},
 		{"bow-tie", func(p *Problem) { p.Items[0].Outline = orb.Ring{{0, 0}, {10, 10}, {10, 0}, {0, 10}} },
 			"cuff: its outline crosses or touches itself near"},
-		{"corner on an edge", func(p *Problem) { p.Items[0].Outline = orb.Ring{{0, 0}, {10, 0}, {10, 10}, {5, 0}, {0, 10}} },
-			"cuff: its outline crosses or touches itself near (5, 0)"},
+		{
+			"corner on an edge",
+			func(p *Problem) { p.Items[0].Outline = orb.Ring{{0, 0}, {10, 0}, {10, 10}, {5, 0}, {0, 10}} },
+			"cuff: its outline crosses or touches itself near (5, 0)",
+		},
 		{"corner on a corner", func(p *Problem) {
 			p.Items[0].Outline = orb.Ring{{0, 0}, {5, 5}, {0, 10}, {10, 10}, {5, 5}, {10, 0}}
 		}, "cuff: its outline crosses or touches itself near (5, 5)"},
@@ -65,7 +72,8 @@ func TestCheckNamesEveryFault(t *testing.T) {
 			p.Items[0].Outline = orb.Ring{{0, 0}, {5, 0}, {5, 0}, {10, 0}, {10, 10}, {0, 10}, {0, 0}}
 		}, ""},
 		{"too wide", func(p *Problem) { p.Items[0].Outline = oblong(0, 0, 50, 102.5) },
-			"cuff: it is 2.5 too wide for the strip in every turn that is allowed: at least 102.5 across, and the strip has 100"},
+			"cuff: it is 2.5 too wide for the strip in every turn that is allowed: " +
+				"at least 102.5 across, and the strip has 100"},
 		{"too wide but for a turn", func(p *Problem) {
 			p.Items[0].Outline, p.Items[0].Turns = oblong(0, 0, 50, 102.5), []Turn{{}, {Degrees: 90}}
 		}, ""},

@@ -37,7 +37,10 @@ func TestPlacedAgreesWithTheProblem(t *testing.T) {
 
 // Each number of a placement must be one, in each way in which it may not be.
 func TestPlacementsAreNumbers(t *testing.T) {
-	p := layout.Problem{Width: 10, Items: []layout.Item{{Name: "tab", Outline: square(4), Copies: 1, Turns: []layout.Turn{{}}, Tilt: 1}}}
+	p := layout.Problem{
+		Width: 10,
+		Items: []layout.Item{{Name: "tab", Outline: square(4), Copies: 1, Turns: []layout.Turn{{}}, Tilt: 1}},
+	}
 	for _, value := range []float64{math.NaN(), math.Inf(1), math.Inf(-1)} {
 		for _, at := range []layout.Placement{{X: value}, {Y: value}, {Tilt: value}} {
 			err := Layout(p, layout.Layout{Length: 4, Placements: []layout.Placement{at}})
@@ -53,7 +56,10 @@ func TestGroupsOfSeveralItems(t *testing.T) {
 	item := func(name string, group int) layout.Item {
 		return layout.Item{Name: name, Outline: square(4), Copies: 1, Turns: ways, Group: group}
 	}
-	p := layout.Problem{Width: 4, Items: []layout.Item{item("free", 0), item("front", 1), item("back", 1), item("hood", 2)}}
+	p := layout.Problem{
+		Width: 4,
+		Items: []layout.Item{item("free", 0), item("front", 1), item("back", 1), item("hood", 2)},
+	}
 	lay := func(turns ...int) error {
 		l := layout.Layout{Length: 16}
 		for i, turn := range turns {
@@ -74,7 +80,10 @@ func TestGroupsOfSeveralItems(t *testing.T) {
 
 // A tilt may go as far as the item allows, either way, and no farther.
 func TestTilt(t *testing.T) {
-	p := layout.Problem{Width: 20, Items: []layout.Item{{Name: "tab", Outline: square(4), Copies: 1, Turns: []layout.Turn{{}}, Tilt: 2}}}
+	p := layout.Problem{
+		Width: 20,
+		Items: []layout.Item{{Name: "tab", Outline: square(4), Copies: 1, Turns: []layout.Turn{{}}, Tilt: 2}},
+	}
 	for tilt, allowed := range map[float64]bool{2: true, -2: true, 1: true, 2.01: false, -2.01: false} {
 		l := layout.Layout{Placements: []layout.Placement{{Tilt: tilt, X: 5, Y: 5}}}
 		l.Length = lengthOf(p, l)
@@ -88,7 +97,12 @@ func TestTilt(t *testing.T) {
 
 // On a sheet, pins hold to the sheet's own low and high edge.
 func TestPinsOnSheets(t *testing.T) {
-	tab := layout.Item{Name: "tab", Outline: square(4), Copies: 1, Turns: []layout.Turn{{Pin: layout.PinLow}, {Pin: layout.PinHigh}}}
+	tab := layout.Item{
+		Name:    "tab",
+		Outline: square(4),
+		Copies:  1,
+		Turns:   []layout.Turn{{Pin: layout.PinLow}, {Pin: layout.PinHigh}},
+	}
 	p := layout.Problem{Sheets: []orb.Polygon{{oblong(0, 0, 9, 9)}, {oblong(0, 0, 9, 14)}}, Items: []layout.Item{tab}}
 	at := func(sheet, turn int, y float64) error {
 		return Layout(p, layout.Layout{Placements: []layout.Placement{{Sheet: sheet, Turn: turn, Y: y}}})
@@ -117,7 +131,11 @@ func TestThinBandsAreRefused(t *testing.T) {
 	require.ErrorContains(t, lay(-band, thin), "tape hangs over the edge with an area of 9e-05")
 	p.Zones = []orb.Ring{oblong(0, 0.5, long, 0.1)}
 	require.NoError(t, lay(0, 0.5-thin))
-	require.ErrorContains(t, lay(0, 0.5-thin+band), "ribbon lies over zone 1, which may not be used, with an area of 9e-05")
+	require.ErrorContains(
+		t,
+		lay(0, 0.5-thin+band),
+		"ribbon lies over zone 1, which may not be used, with an area of 9e-05",
+	)
 }
 
 // Zones belong to the first sheet, pieces on different sheets do not meet, and
@@ -132,8 +150,16 @@ func TestSheetsAreApart(t *testing.T) {
 		return Layout(p, layout.Layout{Length: length, Placements: placements})
 	}
 	require.NoError(t, lay(0, layout.Placement{}, layout.Placement{Copy: 1, Sheet: 1, X: 4, Y: 4}))
-	require.ErrorContains(t, lay(0, layout.Placement{X: 4, Y: 4}, layout.Placement{Copy: 1, Sheet: 1}), "tab (copy 1) lies 1 over zone 1")
-	require.ErrorContains(t, lay(8, layout.Placement{}, layout.Placement{Copy: 1, Sheet: 1}), "says that it is 8 long; its pieces reach to 0")
+	require.ErrorContains(
+		t,
+		lay(0, layout.Placement{X: 4, Y: 4}, layout.Placement{Copy: 1, Sheet: 1}),
+		"tab (copy 1) lies 1 over zone 1",
+	)
+	require.ErrorContains(
+		t,
+		lay(8, layout.Placement{}, layout.Placement{Copy: 1, Sheet: 1}),
+		"says that it is 8 long; its pieces reach to 0",
+	)
 }
 
 // A hole that lies wholly under a piece is found from the hole's side: no corner

@@ -3,14 +3,12 @@ package verify
 import (
 	"fmt"
 	"math"
-	"math/rand/v2"
 	"slices"
 	"testing"
 
 	"ellwand/nest/layout"
 
 	"github.com/paulmach/orb"
-	"github.com/peterstace/simplefeatures/geom"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
@@ -25,7 +23,10 @@ var moron = []struct{ side, x, y float64 }{
 func moronTiling() (layout.Problem, layout.Layout) {
 	p, l := layout.Problem{Width: 32}, layout.Layout{Length: 33}
 	for i, s := range moron {
-		p.Items = append(p.Items, layout.Item{Name: fmt.Sprintf("square %g", s.side), Outline: square(s.side), Copies: 1, Turns: []layout.Turn{{}}})
+		p.Items = append(
+			p.Items,
+			layout.Item{Name: fmt.Sprintf("square %g", s.side), Outline: square(s.side), Copies: 1, Turns: []layout.Turn{{}}},
+		)
 		l.Placements = append(l.Placements, layout.Placement{Item: i, X: s.x, Y: s.y})
 	}
 	return p, l
@@ -145,7 +146,12 @@ func TestVerifyNamesEveryFault(t *testing.T) {
 	valid := func() (layout.Problem, layout.Layout) {
 		p := layout.Problem{Width: 100, Items: []layout.Item{
 			{Name: "front", Outline: square(20), Copies: 2, Turns: []layout.Turn{{}, {Degrees: 90, Direction: 1}}, Group: 1},
-			{Name: "back", Outline: square(20), Copies: 1, Turns: []layout.Turn{{Pin: layout.PinLow}, {Pin: layout.PinHigh, Direction: 1}}},
+			{
+				Name:    "back",
+				Outline: square(20),
+				Copies:  1,
+				Turns:   []layout.Turn{{Pin: layout.PinLow}, {Pin: layout.PinHigh, Direction: 1}},
+			},
 		}}
 		return p, layout.Layout{Length: 60, Placements: []layout.Placement{
 			{Item: 0, Copy: 0}, {Item: 0, Copy: 1, X: 40, Y: 30}, {Item: 1, X: 20},
@@ -157,28 +163,88 @@ func TestVerifyNamesEveryFault(t *testing.T) {
 		want  string
 	}{
 		{"valid", func(*layout.Problem, *layout.Layout) {}, ""},
-		{"faulty problem", func(p *layout.Problem, _ *layout.Layout) { p.Gap = -1 }, "the gap between pieces is -1; it cannot be negative"},
+		{
+			"faulty problem",
+			func(p *layout.Problem, _ *layout.Layout) { p.Gap = -1 },
+			"the gap between pieces is -1; it cannot be negative",
+		},
 		{"missing", func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Copy = 0 },
 			"front (copy 1) is placed 2 times\nfront (copy 2) is not placed"},
-		{"one too many", func(p *layout.Problem, _ *layout.Layout) { p.Items[0].Copies = 1 }, "front (copy 2) is placed, but only 1 copies are asked for"},
+		{
+			"one too many",
+			func(p *layout.Problem, _ *layout.Layout) { p.Items[0].Copies = 1 },
+			"front (copy 2) is placed, but only 1 copies are asked for",
+		},
 		{"no such item", func(_ *layout.Problem, l *layout.Layout) {
 			l.Placements = append(l.Placements, layout.Placement{Item: 5})
 		},
 			"placement 4 is of item 6, which is not asked for"},
-		{"no such turn", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Turn = 2 }, "front (copy 1) lies in turn 3; it has 2"},
-		{"no such sheet", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Sheet = 1 }, "front (copy 1) lies on sheet 2; there are 1"},
-		{"nowhere", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].X = math.NaN() }, "front (copy 1) has no place: its position is not a number"},
-		{"tilt", func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Tilt = -1 }, "front (copy 2) is tilted by 1 degrees; 0 are allowed"},
-		{"below", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Y = -0.5 }, "front (copy 1) hangs over the edge by 0.5 at x 10, y -0.5"},
+		{
+			"no such turn",
+			func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Turn = 2 },
+			"front (copy 1) lies in turn 3; it has 2",
+		},
+		{
+			"no such sheet",
+			func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Sheet = 1 },
+			"front (copy 1) lies on sheet 2; there are 1",
+		},
+		{
+			"nowhere",
+			func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].X = math.NaN() },
+			"front (copy 1) has no place: its position is not a number",
+		},
+		{
+			"tilt",
+			func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Tilt = -1 },
+			"front (copy 2) is tilted by 1 degrees; 0 are allowed",
+		},
+		{
+			"below",
+			func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Y = -0.5 },
+			"front (copy 1) hangs over the edge by 0.5 at x 10, y -0.5",
+		},
 		{"below, within the tolerance", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Y = -0.9e-5 }, ""},
-		{"below, beyond the tolerance", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Y = -1.1e-5 }, "front (copy 1) hangs over the edge by 1.1e-05"},
-		{"before", func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].X = -3 }, "front (copy 1) hangs over the edge by 3 at x -3, y 0"},
-		{"above", func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Y = 81 }, "front (copy 2) hangs over the edge by 1 at x 60, y 101"},
-		{"far out", func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Y = 181 }, "front (copy 2) hangs over the edge by 101 at x 60, y 201"},
-		{"beyond the sheet", func(p *layout.Problem, _ *layout.Layout) { p.Length = 59 }, "front (copy 2) hangs over the edge by 1 at x 60, y 30"},
-		{"length", func(_ *layout.Problem, l *layout.Layout) { l.Length = 60.1 }, "the layout says that it is 60.1 long; its pieces reach to 60"},
-		{"pin low", func(_ *layout.Problem, l *layout.Layout) { l.Placements[2].Y = 0.25 }, "back must lie on its edge and is 0.25 away from it"},
-		{"pin high", func(_ *layout.Problem, l *layout.Layout) { l.Placements[2].Turn = 1 }, "back must lie on its edge and is 80 away from it"},
+		{
+			"below, beyond the tolerance",
+			func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].Y = -1.1e-5 },
+			"front (copy 1) hangs over the edge by 1.1e-05",
+		},
+		{
+			"before",
+			func(_ *layout.Problem, l *layout.Layout) { l.Placements[0].X = -3 },
+			"front (copy 1) hangs over the edge by 3 at x -3, y 0",
+		},
+		{
+			"above",
+			func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Y = 81 },
+			"front (copy 2) hangs over the edge by 1 at x 60, y 101",
+		},
+		{
+			"far out",
+			func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Y = 181 },
+			"front (copy 2) hangs over the edge by 101 at x 60, y 201",
+		},
+		{
+			"beyond the sheet",
+			func(p *layout.Problem, _ *layout.Layout) { p.Length = 59 },
+			"front (copy 2) hangs over the edge by 1 at x 60, y 30",
+		},
+		{
+			"length",
+			func(_ *layout.Problem, l *layout.Layout) { l.Length = 60.1 },
+			"the layout says that it is 60.1 long; its pieces reach to 60",
+		},
+		{
+			"pin low",
+			func(_ *layout.Problem, l *layout.Layout) { l.Placements[2].Y = 0.25 },
+			"back must lie on its edge and is 0.25 away from it",
+		},
+		{
+			"pin high",
+			func(_ *layout.Problem, l *layout.Layout) { l.Placements[2].Turn = 1 },
+			"back must lie on its edge and is 80 away from it",
+		},
 		{"lattice", func(p *layout.Problem, _ *layout.Layout) { p.Items[0].PeriodX, p.Items[0].Turns[0].OffsetX = 12, 4 },
 			"front (copy 1) is 4 off the repeat along the cloth"},
 		{"lattice kept", func(p *layout.Problem, l *layout.Layout) {
@@ -186,7 +252,11 @@ func TestVerifyNamesEveryFault(t *testing.T) {
 		}, ""},
 		{"group", func(_ *layout.Problem, l *layout.Layout) { l.Placements[1].Turn = 1; l.Placements[1].X = 60 },
 			"front (copy 2) points the other way than front (copy 1)"},
-		{"overlap", func(_ *layout.Problem, l *layout.Layout) { l.Placements[2].X = 18 }, "front (copy 1) and back overlap by 2"},
+		{
+			"overlap",
+			func(_ *layout.Problem, l *layout.Layout) { l.Placements[2].X = 18 },
+			"front (copy 1) and back overlap by 2",
+		},
 		{"gap kept", func(p *layout.Problem, l *layout.Layout) {
 			p.Gap, l.Placements[2].X, l.Placements[1].X, l.Length = 2, 22, 44, 64
 		}, ""},
@@ -208,183 +278,6 @@ func TestVerifyNamesEveryFault(t *testing.T) {
 				return
 			}
 			require.ErrorContains(t, err, test.want)
-		})
-	}
-}
-
-func TestVerifyOnSheets(t *testing.T) {
-	//   an L of 40 x 40 less 20 x 20, with a hole; and a plain sheet
-	ell := orb.Polygon{
-		{{0, 0}, {40, 0}, {40, 20}, {20, 20}, {20, 40}, {0, 40}},
-		oblong(5, 25, 10, 10),
-	}
-	p := layout.Problem{
-		Sheets: []orb.Polygon{ell, {square(20)}},
-		Items:  []layout.Item{{Name: "flap", Outline: oblong(0, 0, 20, 10), Copies: 2, Turns: []layout.Turn{{}, {Degrees: 90}}}},
-	}
-	tests := []struct {
-		name string
-		at   layout.Placement
-		want string
-	}{
-		{"in the foot", layout.Placement{X: 20, Y: 0}, ""},
-		{"up to the inner corner", layout.Placement{X: 20, Y: 10}, ""},
-		{"over the inner edge", layout.Placement{X: 20, Y: 10.5}, "flap (copy 1) hangs over the edge by 0.5"},
-		{"in the notch", layout.Placement{X: 20, Y: 25}, "flap (copy 1) hangs over the edge"},
-		{"below the hole", layout.Placement{X: 0, Y: 15}, ""},
-		{"over the hole", layout.Placement{X: 0, Y: 25}, "flap (copy 1) hangs over the edge"},
-		{"round the hole's corner", layout.Placement{X: 0, Y: 16}, "flap (copy 1) hangs over the edge by 1"},
-		{"same place, other sheet", layout.Placement{X: 0, Y: 0, Sheet: 1}, ""},
-	}
-	for _, test := range tests {
-		t.Run(test.name, func(t *testing.T) {
-			other := layout.Placement{Copy: 1}
-			err := Layout(p, layout.Layout{Placements: []layout.Placement{test.at, other}})
-			if test.want == "" {
-				require.NoError(t, err)
-				return
-			}
-			require.ErrorContains(t, err, test.want)
-		})
-	}
-}
-
-// blob is a random star-shaped ring of n corners about the origin.
-func blob(rng *rand.Rand, n int, size float64) orb.Ring {
-	ring := make(orb.Ring, n)
-	for i := range ring {
-		a := 2 * math.Pi * (float64(i) + 0.8*rng.Float64()) / float64(n)
-		r := size * (0.3 + 0.7*rng.Float64())
-		ring[i] = orb.Point{r * math.Cos(a), r * math.Sin(a)}
-	}
-	return ring
-}
-
-func moveRing(ring orb.Ring, x, y float64) orb.Ring {
-	out := make(orb.Ring, len(ring))
-	for i, q := range ring {
-		out[i] = orb.Point{q[0] + x, q[1] + y}
-	}
-	return out
-}
-
-// oracleArea is the area of the intersection by simplefeatures/geom.
-func oracleArea(t *testing.T, a, b orb.Ring) float64 {
-	t.Helper()
-	polygon := func(ring orb.Ring) geom.Geometry {
-		var flat []float64
-		for _, q := range append(layout.Corners(ring), ring[0]) {
-			flat = append(flat, q[0], q[1])
-		}
-		poly := geom.NewPolygon([]geom.LineString{geom.NewLineString(geom.NewSequence(flat, geom.DimXY))})
-		require.NoError(t, poly.Validate())
-		return poly.AsGeometry()
-	}
-	both, err := geom.Intersection(polygon(a), polygon(b))
-	require.NoError(t, err)
-	return both.Area()
-}
-
-// pairs makes random pairs: apart or crossing, equal, mirrored onto a shared
-// edge, sliding along a shared edge, corner on edge.
-func pairs(rng *rand.Rand) (string, orb.Ring, orb.Ring) {
-	a := blob(rng, 3+rng.IntN(20), 10)
-	i := rng.IntN(len(a))
-	p, q := a[i], a[(i+1)%len(a)]
-	switch kind := rng.IntN(5); kind {
-	case 0:
-		return "anywhere", a, moveRing(blob(rng, 3+rng.IntN(20), 10), 20*rng.Float64(), 10*rng.Float64())
-	case 1:
-		return "equal", a, moveRing(a, 0, 0)
-	case 2: // turned by 180 degrees about the middle of an edge
-		return "shared edge", a, moveRing(layout.Turned(a, 180, false), p[0]+q[0], p[1]+q[1])
-	case 3: // and slid along it
-		s := rng.Float64() - 0.5
-		return "sliding", a, moveRing(layout.Turned(a, 180, false), p[0]+q[0]+s*(q[0]-p[0]), p[1]+q[1]+s*(q[1]-p[1]))
-	default:
-		b := blob(rng, 3+rng.IntN(20), 10)
-		s := rng.Float64()
-		return "corner on edge", a, moveRing(b, p[0]+s*(q[0]-p[0])-b[0][0], p[1]+s*(q[1]-p[1])-b[0][1])
-	}
-}
-
-// A fault that is made must be found: pieces of a cut-up sheet are moved by a
-// random amount, in a random direction, and the oracle says whether they
-// overlap then.
-func TestVerifyAgreesWithOracleOnMoves(t *testing.T) {
-	rng := rand.New(rand.NewPCG(3, 5))
-	refused := 0
-	for n := range 300 {
-		_, a, b := pairs(rng)
-		p := layout.Problem{Width: 200, Items: []layout.Item{
-			{Name: "a", Outline: a, Copies: 1, Turns: []layout.Turn{{}}}, {Name: "b", Outline: b, Copies: 1, Turns: []layout.Turn{{}}}}}
-		l := layout.Layout{Placements: []layout.Placement{{Item: 0, X: 100, Y: 100}, {Item: 1, X: 100 + 4*rng.Float64(), Y: 100 + 4*rng.Float64()}}}
-		l.Length = lengthOf(p, l)
-		placedA, placedB := p.Placed(l.Placements[0]), p.Placed(l.Placements[1])
-		area := oracleArea(t, placedA, placedB)
-		err := Layout(p, l)
-		smaller := min(layout.Area(a), layout.Area(b))
-		if area > 1e-6*smaller {
-			refused++
-			require.Error(t, err, "case %d: area %g", n, area)
-		}
-		if area == 0 {
-			require.NoError(t, err, "case %d", n)
-		}
-	}
-	require.Greater(t, refused, 50)
-}
-
-func TestVerifyManyCorners(t *testing.T) {
-	// Two discs of 3,000 corners, side by side and then pushed together.
-	disc := func(n int) orb.Ring {
-		ring := make(orb.Ring, n)
-		for i := range ring {
-			s, c := math.Sincos(2 * math.Pi * float64(i) / float64(n))
-			ring[i] = orb.Point{50 * c, 50 * s}
-		}
-		return ring
-	}
-	p := layout.Problem{Width: 100, Items: []layout.Item{{Name: "disc", Outline: disc(3000), Copies: 2, Turns: []layout.Turn{{}}}}}
-	l := layout.Layout{Length: 200, Placements: []layout.Placement{{X: 50, Y: 50}, {Copy: 1, X: 150, Y: 50}}}
-	require.NoError(t, Layout(p, l))
-	l.Placements[1].X -= 0.01
-	l.Length -= 0.01
-	require.ErrorContains(t, Layout(p, l), "disc (copy 1) and disc (copy 2) overlap")
-}
-
-// wave is a garment-like outline of n corners.
-func wave(n int, size float64) orb.Ring {
-	ring := make(orb.Ring, n)
-	for i := range ring {
-		a := 2 * math.Pi * float64(i) / float64(n)
-		r := size * (1 + 0.25*math.Cos(3*a) + 0.1*math.Sin(7*a))
-		ring[i] = orb.Point{r * math.Cos(a), r * math.Sin(a)}
-	}
-	return ring
-}
-
-// grid lays n wavy pieces, near each other but apart.
-func grid(n, corners int) (layout.Problem, layout.Layout) {
-	p := layout.Problem{Width: 1500, Items: []layout.Item{{Name: "leaf", Outline: wave(corners, 50), Copies: n, Turns: []layout.Turn{{}}}}}
-	var l layout.Layout
-	for i := range n {
-		l.Placements = append(l.Placements, layout.Placement{Copy: i, X: 75 + 125*float64(i/12), Y: 75 + 120*float64(i%12)})
-	}
-	l.Length = lengthOf(p, l)
-	return p, l
-}
-
-func BenchmarkVerify(b *testing.B) {
-	for _, size := range []struct{ pieces, corners int }{{12, 100}, {500, 100}, {2000, 100}, {100, 3000}} {
-		p, l := grid(size.pieces, size.corners)
-		require.NoError(b, Layout(p, l))
-		b.Run(fmt.Sprintf("pieces=%d/corners=%d", size.pieces, size.corners), func(b *testing.B) {
-			for b.Loop() {
-				if Layout(p, l) != nil {
-					b.Fatal("the layout is valid")
-				}
-			}
 		})
 	}
 }

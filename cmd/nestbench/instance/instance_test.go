@@ -14,7 +14,8 @@ import (
 )
 
 const square = `{"Name": "two squares", "Strip": {"Height": 2}, "Items": [
- {"Demand": 2, "AllowedOrientations": [0, 180], "Shape": {"Type": "SimplePolygon", "Data": [[0,0],[1,0],[1,1],[0,1]]}}]}`
+ {"Demand": 2, "AllowedOrientations": [0, 180],
+  "Shape": {"Type": "SimplePolygon", "Data": [[0,0],[1,0],[1,1],[0,1]]}}]}`
 
 func TestParseClosesTheRing(t *testing.T) {
 	in, err := Parse([]byte(square))
@@ -34,8 +35,16 @@ func TestParseRefuses(t *testing.T) {
 		{"nothing to lay", `{"Strip": {"Height": 3}}`, "no Items"},
 		{"no demand", `{"Strip": {"Height": 3}, "Items": [{"Shape": {"Data": [[0,0],[1,0],[1,1]]}}]}`, "Demand is 0"},
 		{"two points", `{"Strip": {"Height": 3}, "Items": [{"Demand": 1, "Shape": {"Data": [[0,0],[1,0]]}}]}`, "3 or more"},
-		{"a point in space", `{"Strip": {"Height": 3}, "Items": [{"Demand": 1, "Shape": {"Data": [[0,0,0],[1,0,0],[1,1,0]]}}]}`, "3 numbers"},
-		{"another shape", `{"Strip": {"Height": 3}, "Items": [{"Demand": 1, "Shape": {"Type": "Circle"}}]}`, "SimplePolygon"},
+		{
+			"a point in space",
+			`{"Strip": {"Height": 3}, "Items": [{"Demand": 1, "Shape": {"Data": [[0,0,0],[1,0,0],[1,1,0]]}}]}`,
+			"3 numbers",
+		},
+		{
+			"another shape",
+			`{"Strip": {"Height": 3}, "Items": [{"Demand": 1, "Shape": {"Type": "Circle"}}]}`,
+			"SimplePolygon",
+		},
 		{"wrong type", `{"Strip": {"Height": "3"}}`, "Strip.Height holds a string"},
 	}
 	for _, tt := range tests {

@@ -58,7 +58,18 @@ func TestDepthAgainstIntersectionAreas(t *testing.T) {
 			if area > 1e-12 && area < 1e-7 {
 				continue
 			}
-			require.Equal(t, area > 1e-7, view.Depth(x, y) > 0, "offset %g %g area %g depth %g\na=%v\nb=%v", x, y, area, view.Depth(x, y), a, b)
+			require.Equal(
+				t,
+				area > 1e-7,
+				view.Depth(x, y) > 0,
+				"offset %g %g area %g depth %g\na=%v\nb=%v",
+				x,
+				y,
+				area,
+				view.Depth(x, y),
+				a,
+				b,
+			)
 		}
 	}
 }

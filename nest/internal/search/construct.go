@@ -98,7 +98,11 @@ func (s *state) leftmost(i int, used float64, samples int) Spot {
 		if high < x.low {
 			continue
 		}
-		at := Spot{Shape: shape, X: x.snap(x.low + s.rng.Float64()*(high-x.low)), Y: y.snap(y.low + s.rng.Float64()*(y.high-y.low))}
+		at := Spot{
+			Shape: shape,
+			X:     x.snap(x.low + s.rng.Float64()*(high-x.low)),
+			Y:     y.snap(y.low + s.rng.Float64()*(y.high-y.low)),
+		}
 		end := at.X + sh.HalfX
 		if end < best.cost && s.free(i, at) {
 			best = evaluated{s.slide(i, at), 0}

@@ -110,7 +110,11 @@ func (s *state) pick(i int) int {
 func (s *state) sampleUniform(i int) Spot {
 	shape := s.pick(i)
 	x, y := s.spans(i, shape)
-	return Spot{Shape: shape, X: x.snap(x.low + s.rng.Float64()*(x.high-x.low)), Y: y.snap(y.low + s.rng.Float64()*(y.high-y.low))}
+	return Spot{
+		Shape: shape,
+		X:     x.snap(x.low + s.rng.Float64()*(x.high-x.low)),
+		Y:     y.snap(y.low + s.rng.Float64()*(y.high-y.low)),
+	}
 }
 
 // sampleNear returns a random spot within half the piece's box of where it lies.

@@ -34,7 +34,10 @@ func TestBestStepStaysInTheWindow(t *testing.T) {
 	rng := rand.New(rand.NewPCG(9, 10))
 	for range 300 {
 		w := window{-rng.Float64(), -rng.Float64(), rng.Float64(), rng.Float64()}
-		all := []linear{{rng.Float64(), rng.NormFloat64(), rng.NormFloat64(), 1}, {rng.Float64(), rng.NormFloat64(), rng.NormFloat64(), 1}}
+		all := []linear{
+			{rng.Float64(), rng.NormFloat64(), rng.NormFloat64(), 1},
+			{rng.Float64(), rng.NormFloat64(), rng.NormFloat64(), 1},
+		}
 		to := bestStep(all, w, 1e-12)
 		require.True(t, to.x >= w.x0 && to.x <= w.x1 && to.y >= w.y0 && to.y <= w.y1)
 	}

@@ -239,6 +239,13 @@ func BenchmarkMove(b *testing.B) {
 func BenchmarkGather(b *testing.B) {
 	s := scattered(40, 0.8)
 	for b.Loop() {
-		s.scratch.near = s.gather(0, s.m.Pieces[0].Shapes[0], s.length/2, s.m.Width/2, max(s.length, s.m.Width)/2, s.scratch.near[:0])
+		s.scratch.near = s.gather(
+			0,
+			s.m.Pieces[0].Shapes[0],
+			s.length/2,
+			s.m.Width/2,
+			max(s.length, s.m.Width)/2,
+			s.scratch.near[:0],
+		)
 	}
 }

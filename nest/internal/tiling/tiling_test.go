@@ -91,7 +91,13 @@ func TestNoTiling(t *testing.T) {
 		{"may be turned", 2, 6, []Rect{{2, 3, Both}, {3, 2, Upright}}, Tiled},
 		{"is always turned", 2, 6, []Rect{{2, 3, Quarter}, {3, 2, Upright}}, Tiled},
 		// Along either axis, equal ones must lie on one another.
-		{"equal ones stacked", 6, 6, []Rect{{3, 3, Both}, {3, 3, Both}, {6, 1, Upright}, {6, 1, Upright}, {6, 1, Upright}}, Tiled},
+		{
+			"equal ones stacked",
+			6,
+			6,
+			[]Rect{{3, 3, Both}, {3, 3, Both}, {6, 1, Upright}, {6, 1, Upright}, {6, 1, Upright}},
+			Tiled,
+		},
 		{"nothing", 2, 6, nil, None},
 		{"no size", 2, 6, []Rect{{2, 6, Both}, {0, 1, Both}}, None},
 		// Strips of 4 x 1 tile a rectangle only if a side is a multiple of 4

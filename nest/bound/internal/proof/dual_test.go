@@ -27,7 +27,8 @@ func TestDualsAreFeasible(t *testing.T) {
 			shares = append(shares, s)
 			left -= s
 		}
-		e := rapid.OneOf(rapid.Float64Range(0.01, 0.5), rapid.SampledFrom([]float64{0.5, 1. / 3, 0.25, 0.2, 0.1})).Draw(t, "e")
+		e := rapid.OneOf(rapid.Float64Range(0.01, 0.5), rapid.SampledFrom([]float64{0.5, 1. / 3, 0.25, 0.2, 0.1})).
+			Draw(t, "e")
 		tried := append(duals(shares), rounded(e), counted(e), stepped(rapid.IntRange(1, 30).Draw(t, "k")))
 		for _, d := range tried {
 			sum := 0.0
@@ -90,7 +91,12 @@ func TestSections(t *testing.T) {
 	u := orb.Ring{{0, 0}, {30, 0}, {30, 10}, {10, 10}, {10, 13}, {30, 13}, {30, 20}, {0, 20}}
 	assert.Equal(t, []slab{{0, 10, 20, 20}, {10, 30, 10, 10}, {10, 30, 7, 7}}, sections(u, 0))
 	assert.Equal(t, []slab{{0, 10, 22, 22}, {10, 30, 12, 12}, {10, 30, 9, 9}}, sections(u, 2))
-	assert.Equal(t, []slab{{0, 10, 24, 24}, {10, 30, 12, 12}, {10, 30, 9, 9}}, sections(u, 4), "the slot is narrower than the gap")
+	assert.Equal(
+		t,
+		[]slab{{0, 10, 24, 24}, {10, 30, 12, 12}, {10, 30, 9, 9}},
+		sections(u, 4),
+		"the slot is narrower than the gap",
+	)
 	triangle := orb.Ring{{0, 0}, {8, 0}, {4, 6}}
 	assert.Equal(t, []slab{{0, 4, 0, 6}, {4, 8, 6, 0}}, sections(triangle, 0))
 }
