@@ -12,7 +12,7 @@ func (s *sheets) drawWords() {
 		{"2  Lay the pieces", laying(s.plan, s.options)},
 		{"3  Before you cut", cautions(s.plan, s.options)},
 	}
-	width := (s.inner() - gap*float64(len(blocks)-1)) / float64(len(blocks))
+	width := (s.Inner() - gap*float64(len(blocks)-1)) / float64(len(blocks))
 	tallest := 0.0
 	for i, block := range blocks {
 		height := s.blockHeight(block.items, width)
@@ -21,14 +21,14 @@ func (s *sheets) drawWords() {
 		}
 		tallest = max(tallest, height)
 	}
-	if s.y+8+tallest > s.Height-margin {
+	if s.Y+8+tallest > s.Height-margin {
 		s.addTextPage("How to spread, lay and cut")
 	}
-	top := s.y + 9
+	top := s.Y + 9
 	for i, block := range blocks {
 		x := margin + float64(i)*(width+gap)
-		s.font("B", 10)
-		s.text(x, top, block.head)
+		s.Bold(10)
+		s.Text(x, top, block.head)
 		y := top + 6
 		if i == 0 {
 			s.drawProfiles(x, y-3)
@@ -53,19 +53,19 @@ const (
 
 func (s *sheets) blockHeight(items []string, width float64) float64 {
 	height := 6.0
-	s.font("", 8.5)
+	s.Plain(8.5)
 	for _, item := range items {
-		height += adviceStep*float64(len(s.wrapped(item, width-adviceHang))) + adviceGap
+		height += adviceStep*float64(len(s.Wrapped(item, width-adviceHang))) + adviceGap
 	}
 	return height
 }
 
 func (s *sheets) writeItems(x, y, width float64, items []string) {
-	s.font("", 8.5)
+	s.Plain(8.5)
 	for _, item := range items {
-		s.text(x, y, "•")
-		for _, line := range s.wrapped(item, width-adviceHang) {
-			s.text(x+adviceHang, y, line)
+		s.Text(x, y, "•")
+		for _, line := range s.Wrapped(item, width-adviceHang) {
+			s.Text(x+adviceHang, y, line)
 			y += adviceStep
 		}
 		y += adviceGap

@@ -6,6 +6,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric"
+	"ellwand/pieces/page"
 )
 
 // Greys of the plan, made for a black and white printer.
@@ -23,8 +24,8 @@ func (s *sheets) drawCloth(v view) {
 			continue
 		}
 		a, b := v.at(orb.Point{from, stretch.high}), v.at(orb.Point{to, stretch.low})
-		s.fill(greyWaste)
-		s.rect(a[0], a[1], b[0]-a[0], b[1]-a[1], "F")
+		s.Fill(greyWaste)
+		s.Rect(a[0], a[1], b[0]-a[0], b[1]-a[1], page.Inside)
 		if stretch.low < 0 {
 			s.drawSelvedge(v, from, to, stretch.low, 0)
 		}
@@ -59,11 +60,11 @@ func (s *sheets) drawZone(v view, zone orb.Ring) {
 	}
 	shown := v.box()
 	outline := v.line(zone)
-	s.within(shown, func() {
-		s.pen(0.15, 90)
-		s.crossHatch(outline, 1.2)
-		s.pen(0.3, 0)
-		s.polygon(outline, "D")
+	s.Within(shown, func() {
+		s.SetPen(0.15, 90)
+		s.CrossHatch(outline, 1.2)
+		s.SetPen(0.3, 0)
+		s.Polygon(outline, page.Rim)
 	})
 }
 
@@ -72,11 +73,11 @@ func (s *sheets) drawSelvedge(v view, from, to, low, high float64) {
 		return
 	}
 	a, b := v.at(orb.Point{from, high}), v.at(orb.Point{to, low})
-	s.fill(255)
-	s.rect(a[0], a[1], b[0]-a[0], b[1]-a[1], "F")
-	s.pen(0.1, 90)
+	s.Fill(255)
+	s.Rect(a[0], a[1], b[0]-a[0], b[1]-a[1], page.Inside)
+	s.SetPen(0.1, 90)
 	for x := a[0] + 0.6; x < b[0]; x += 1.2 {
-		s.line(x, a[1], x, b[1])
+		s.Line(x, a[1], x, b[1])
 	}
 }
 
@@ -88,9 +89,9 @@ func (s *sheets) drawEdges(v view) {
 			continue
 		}
 		s.edgeLine(v, from, to, edge.From[1], edge.IsFold)
-		s.font("B", 7.5)
+		s.Bold(7.5)
 		start := v.at(orb.Point{from, edge.From[1]})
-		s.text(start[0], start[1]-1.8, edge.Name)
+		s.Text(start[0], start[1]-1.8, edge.Name)
 	}
 	s.drawEnd(v, true)
 	s.drawEnd(v, false)
@@ -100,12 +101,12 @@ func (s *sheets) drawEdges(v view) {
 
 // edgeLine draws an edge of the cloth: a fold with long and short dashes.
 func (s *sheets) edgeLine(v view, from, to, y float64, fold bool) {
-	s.pen(0.35, 0)
+	s.SetPen(0.35, 0)
 	if fold {
-		s.pen(0.9, 0, 5, 1.5, 1, 1.5)
+		s.SetPen(0.9, 0, 5, 1.5, 1, 1.5)
 	}
 	a, b := v.at(orb.Point{from, y}), v.at(orb.Point{to, y})
-	s.line(a[0], a[1], b[0], b[1])
+	s.Line(a[0], a[1], b[0], b[1])
 }
 
 // drawEnd draws one end of this page: a cut end, or where the page breaks.
@@ -121,32 +122,32 @@ func (s *sheets) drawEnd(v view, start bool) {
 		x = box.Max[0]
 		textX = x + 4.2
 	}
-	s.font("B", 7.5)
+	s.Bold(7.5)
 	switch {
 	case start && v.first():
-		s.pen(0.9, 0)
+		s.SetPen(0.9, 0)
 		left := LeftEnd(s.plan)
 		if left.IsFold {
-			s.pen(0.9, 0, 5, 1.5, 1, 1.5)
+			s.SetPen(0.9, 0, 5, 1.5, 1, 1.5)
 		}
-		s.textUp(textX, middle, left.Name)
+		s.TextUp(textX, middle, left.Name)
 	case !start && v.last():
-		s.pen(0.6, 0)
+		s.SetPen(0.6, 0)
 		name := endName(s.plan)
 		if len(s.plan.Offcuts) == 0 {
 			name += ", " + s.options.bought(s.plan.OnTable())
 		}
-		s.textUp(textX, middle, name)
+		s.TextUp(textX, middle, name)
 	default:
-		s.pen(0.3, 0, 2, 1.2)
+		s.SetPen(0.3, 0, 2, 1.2)
 		text := "continued on the next page"
 		if start {
 			text = "continued from the page before"
 		}
-		s.font("", 7)
-		s.textUp(textX, middle, text)
+		s.Plain(7)
+		s.TextUp(textX, middle, text)
 	}
-	s.line(x, box.Min[1], x, box.Max[1])
+	s.Line(x, box.Min[1], x, box.Max[1])
 }
 
 // roomForName of the upper edge, mm of paper.
@@ -158,16 +159,16 @@ func (s *sheets) drawPiecesEnd(v view) {
 		return
 	}
 	foot, head := v.at(orb.Point{s.plan.Length, v.low}), v.at(orb.Point{s.plan.Length, v.high})
-	s.pen(0.4, 0, 1.5, 1)
-	s.line(foot[0], foot[1], head[0], head[1]-2.5)
-	s.font("", 7)
+	s.SetPen(0.4, 0, 1.5, 1)
+	s.Line(foot[0], foot[1], head[0], head[1]-2.5)
+	s.Plain(7)
 	text := "the pieces end here, " + s.options.Long(s.plan.Length-originAt(s.plan, s.plan.Length).from)
 	start := v.at(orb.Point{originAt(s.plan, s.plan.Length).from, v.low})
-	if foot[0]-s.textWidth(text) < math.Max(v.left, start[0])+roomForName {
-		s.text(foot[0]+1, head[1]-1.8, text)
+	if foot[0]-s.TextWidth(text) < math.Max(v.left, start[0])+roomForName {
+		s.Text(foot[0]+1, head[1]-1.8, text)
 		return
 	}
-	s.textRight(foot[0]-1, head[1]-1.8, text)
+	s.TextRight(foot[0]-1, head[1]-1.8, text)
 }
 
 // endName is what lies at the right of the lay.

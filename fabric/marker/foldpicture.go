@@ -4,6 +4,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric"
+	"ellwand/pieces/page"
 )
 
 // profile is a cloth seen from one of its ends, as if it were a thread: x runs
@@ -75,23 +76,23 @@ func profilesHeight(plan fabric.LayPlan) float64 {
 
 func (s *sheets) drawProfile(x, y float64, p profile) {
 	at := func(q orb.Point) orb.Point { return orb.Point{x + q[0]*profileWidth, y - q[1]*plyHeight} }
-	s.pen(0.7, 0)
+	s.SetPen(0.7, 0)
 	for _, thread := range p.threads {
 		var line []orb.Point
 		for _, q := range thread {
 			line = append(line, at(q))
 		}
-		s.polygon(line, "D")
+		s.Polygon(line, page.Rim)
 	}
-	s.font("", 6.5)
+	s.Plain(6.5)
 	for _, m := range p.marks {
 		place, down := at(orb.Point{m.x, m.y}), 3.6
 		if m.y > 0 {
 			down = -1.6
 		}
-		s.textCentred(place[0], place[1]+down, m.text)
+		s.TextCentred(place[0], place[1]+down, m.text)
 	}
-	s.ink(90)
-	s.textCentred(x+profileWidth/2, y+7.2, p.name)
-	s.ink(0)
+	s.Ink(90)
+	s.TextCentred(x+profileWidth/2, y+7.2, p.name)
+	s.Ink(0)
 }

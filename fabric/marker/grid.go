@@ -1,5 +1,7 @@
 package marker
 
+import "ellwand/pieces/page"
+
 // rowHeight of the table, mm.
 const rowHeight = 5.6
 
@@ -17,14 +19,14 @@ func (s *sheets) drawTable() {
 	s.drawTableHead()
 	for i, row := range rows {
 		cells, height := s.cells(row)
-		if s.y+height > s.Height-margin {
+		if s.Y+height > s.Height-margin {
 			s.addTextPage("How to lay it, continued")
 			s.drawTableHead()
 		}
 		s.drawRow(cells, height, i%2 == 1)
 	}
-	s.pen(0.3, 0)
-	s.line(margin, s.y, s.Width-margin, s.y)
+	s.SetPen(0.3, 0)
+	s.Line(margin, s.Y, s.Width-margin, s.Y)
 }
 
 func (s *sheets) columnWidths() []float64 {
@@ -34,40 +36,40 @@ func (s *sheets) columnWidths() []float64 {
 	}
 	out := make([]float64, len(columns))
 	for i, c := range columns {
-		out[i] = c.share / sum * s.inner()
+		out[i] = c.share / sum * s.Inner()
 	}
 	return out
 }
 
 func (s *sheets) drawTableHead() {
 	const step = 3.5
-	s.font("B", 8)
+	s.Bold(8)
 	headings, widths := Headings(s.plan, s.options), s.columnWidths()
 	most := 0
 	for i, width := range widths {
-		most = max(most, len(s.wrapped(headings[i], width-2)))
+		most = max(most, len(s.Wrapped(headings[i], width-2)))
 	}
 	height := 3 + step*float64(most)
 	x := float64(margin)
 	for i, width := range widths {
-		lines := s.wrapped(headings[i], width-2)
+		lines := s.Wrapped(headings[i], width-2)
 		for k, line := range lines {
-			s.inColumn(x, s.y+height-2-float64(len(lines)-1-k)*step, width, columns[i].figures, line)
+			s.inColumn(x, s.Y+height-2-float64(len(lines)-1-k)*step, width, columns[i].figures, line)
 		}
 		x += width
 	}
-	s.y += height
-	s.pen(0.3, 0)
-	s.line(margin, s.y, s.Width-margin, s.y)
+	s.Y += height
+	s.SetPen(0.3, 0)
+	s.Line(margin, s.Y, s.Width-margin, s.Y)
 }
 
 func (s *sheets) inColumn(x, y, width float64, figures bool, text string) {
-	text = s.textCut(text, width-2)
+	text = s.TextCut(text, width-2)
 	if figures {
-		s.textRight(x+width-2, y, text)
+		s.TextRight(x+width-2, y, text)
 		return
 	}
-	s.text(x+1, y, text)
+	s.Text(x+1, y, text)
 }
 
 // cellStep is the distance of two lines in a row, mm.
@@ -78,7 +80,7 @@ func (s *sheets) cells(row []string) (cells [][]string, height float64) {
 	most := 1
 	for i, width := range s.columnWidths() {
 		s.cellFont(i)
-		lines := s.wrapped(row[i], width-2)
+		lines := s.Wrapped(row[i], width-2)
 		cells = append(cells, lines)
 		most = max(most, len(lines))
 	}
@@ -87,24 +89,24 @@ func (s *sheets) cells(row []string) (cells [][]string, height float64) {
 
 // cellFont is bold where one looks first.
 func (s *sheets) cellFont(column int) {
-	s.font("", 8.5)
+	s.Plain(8.5)
 	if column < 2 || columns[column].figures {
-		s.font("B", 8.5)
+		s.Bold(8.5)
 	}
 }
 
 func (s *sheets) drawRow(cells [][]string, height float64, shaded bool) {
 	if shaded {
-		s.fill(238)
-		s.rect(margin, s.y, s.inner(), height, "F")
+		s.Fill(238)
+		s.Rect(margin, s.Y, s.Inner(), height, page.Inside)
 	}
 	x := float64(margin)
 	for i, width := range s.columnWidths() {
 		s.cellFont(i)
 		for k, line := range cells[i] {
-			s.inColumn(x, s.y+3.9+cellStep*float64(k), width, columns[i].figures, line)
+			s.inColumn(x, s.Y+3.9+cellStep*float64(k), width, columns[i].figures, line)
 		}
 		x += width
 	}
-	s.y += height
+	s.Y += height
 }

@@ -4,6 +4,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric"
+	"ellwand/pieces/page"
 )
 
 // drawInnerLines draws and names the edge that is folded in, the line where
@@ -20,11 +21,11 @@ func (s *sheets) drawInnerLines(v view, shown []shownPiece, labels []label) {
 		}
 		x := s.plan.Parts[1].X
 		a, b := v.at(orb.Point{x, v.high}), v.at(orb.Point{x, v.low})
-		s.pen(0.9, 0)
-		s.line(a[0], a[1], b[0], b[1])
-		s.font("B", 7.5)
+		s.SetPen(0.9, 0)
+		s.Line(a[0], a[1], b[0], b[1])
+		s.Bold(7.5)
 		// Beside the upper half, where the folded length leaves the table bare.
-		s.textUp(a[0]-1, 0.75*a[1]+0.25*b[1], "cut across here, "+s.options.Short(x))
+		s.TextUp(a[0]-1, 0.75*a[1]+0.25*b[1], "cut across here, "+s.options.Short(x))
 	}
 }
 
@@ -32,26 +33,26 @@ func (s *sheets) drawInnerLines(v view, shown []shownPiece, labels []label) {
 // on a white slip over the line.
 func (s *sheets) innerLine(v view, from, to orb.Point, name string, shown []shownPiece, labels []label) {
 	a, b := v.at(from), v.at(to)
-	s.pen(0.5, 0, 3, 1.5)
-	s.line(a[0], a[1], b[0], b[1])
-	s.font("B", 6.5)
+	s.SetPen(0.5, 0, 3, 1.5)
+	s.Line(a[0], a[1], b[0], b[1])
+	s.Bold(6.5)
 	const height = 2.6
 	gap := 0.4
 	if s.plan.Lay == fabric.BothSelvedgesIn {
 		gap += s.plan.Cloth.Selvedge * v.scale // which is hatched
 	}
-	width := s.textWidth(name) + 1
+	width := s.TextWidth(name) + 1
 	ends := v.at(orb.Point{s.plan.Length, from[1]})[0] // the line where the pieces end
 	for x := b[0] - width - 0.5; x > a[0]+0.5; x -= 2 {
 		for _, top := range []float64{a[1] - height - gap, a[1] + gap} {
 			box := orb.Bound{Min: orb.Point{x, top}, Max: orb.Point{x + width, top + height}}
 			if free(box, shown, labels) && (ends < x || ends > x+width) {
-				s.text(x+0.5, top+height-0.6, name)
+				s.Text(x+0.5, top+height-0.6, name)
 				return
 			}
 		}
 	}
-	s.fill(255)
-	s.rect(b[0]-width-1, a[1]-height/2, width, height, "F")
-	s.text(b[0]-width-0.5, a[1]+0.8, name)
+	s.Fill(255)
+	s.Rect(b[0]-width-1, a[1]-height/2, width, height, page.Inside)
+	s.Text(b[0]-width-0.5, a[1]+0.8, name)
 }

@@ -197,17 +197,17 @@ func (s *sheets) labelInside(piece shownPiece, from int) (label, int, bool) {
 // blockSize of a label that reads across.
 func (s *sheets) blockSize(l label) (width, height float64) {
 	if l.plain {
-		s.font("B", l.points)
-		return s.textWidth(strconv.Itoa(l.number)) + 0.5, l.points*drawing.Point*0.75 + 0.4
+		s.Bold(l.points)
+		return s.TextWidth(strconv.Itoa(l.number)) + 0.5, l.points*drawing.Point*0.75 + 0.4
 	}
 	width, height = discSize(l.points), discSize(l.points)
 	if l.inline {
 		s.lineFont(l, 0)
-		return width + 0.7 + s.textWidth(l.lines[0]) + 0.8, height + 0.8
+		return width + 0.7 + s.TextWidth(l.lines[0]) + 0.8, height + 0.8
 	}
 	for i, line := range l.lines {
 		s.lineFont(l, i)
-		width = math.Max(width, s.textWidth(line))
+		width = math.Max(width, s.TextWidth(line))
 		height += lineStep(l.points)
 	}
 	return width + 0.8, height + 0.8
@@ -215,10 +215,10 @@ func (s *sheets) blockSize(l label) (width, height float64) {
 
 func (s *sheets) lineFont(l label, i int) {
 	if i == 0 {
-		s.font("B", l.points)
+		s.Bold(l.points)
 		return
 	}
-	s.font("", l.points*0.85)
+	s.Plain(l.points * 0.85)
 }
 
 // gridSteps of the search for a place, each way.

@@ -20,7 +20,7 @@ func labelsOf(plan fabric.LayPlan) ([]label, []shownPiece) {
 	low, high := Edges(plan)
 	spread := spreadFor(paper.A4, high-low, plan.OnTable())
 	s.denominator = spread.denominator
-	s.addPage(spread.Paper)
+	s.Add(spread.Paper)
 	v := view{to: plan.OnTable(), scale: 1 / s.denominator, low: low, high: high, left: 20, bottom: spread.Height - 40, page: 1, pages: 1}
 	var shown []shownPiece
 	for i, l := range plan.Pieces {

@@ -44,13 +44,13 @@ func originAt(plan fabric.LayPlan, x float64) origin {
 
 // nameOrigins writes the names of the remnants over them.
 func (s *sheets) nameOrigins(v view) {
-	s.font("B", 7.5)
+	s.Bold(7.5)
 	for _, o := range origins(s.plan) {
 		from, to := max(o.from, v.from), min(o.to, v.to)
 		if o.name == "" || from >= to {
 			continue
 		}
 		a, b := v.at([2]float64{from, v.high}), v.at([2]float64{to, v.high})
-		s.text(a[0], a[1]-5, s.textCut(o.name, b[0]-a[0]))
+		s.Text(a[0], a[1]-5, s.TextCut(o.name, b[0]-a[0]))
 	}
 }

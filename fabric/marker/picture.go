@@ -20,13 +20,13 @@ func Picture(plan fabric.LayPlan, options Options) (drawing.Page, error) {
 	low, high := Edges(plan)
 	s.denominator = screenScale(high-low, plan.OnTable())
 	of := paper.Paper{Width: math.Max(leastPicture, plan.OnTable()/s.denominator+2*margin+roomLeft+roomRight)}
-	s.addPage(of)
+	s.Add(of)
 	s.drawTitle() // to see how tall it is
-	of.Height = s.y + roomAbove + (high-low)/s.denominator + roomBelow + footHeight + margin
-	s.all = nil
-	s.addPage(of)
+	of.Height = s.Y + roomAbove + (high-low)/s.denominator + roomBelow + footHeight + margin
+	s.Keep(0)
+	s.Add(of)
 	s.drawPage(view{from: 0, to: plan.OnTable(), scale: 1 / s.denominator, low: low, high: high, page: 1, pages: 1})
-	return s.pages()[0], nil
+	return s.Done()[0], nil
 }
 
 // Size of a picture, mm: the least width has room for the title and the

@@ -8,6 +8,7 @@ import (
 
 	"ellwand/fabric"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/page"
 )
 
 // drawPieces draws every piece that reaches onto this page, then all labels,
@@ -15,7 +16,7 @@ import (
 func (s *sheets) drawPieces(v view) ([]shownPiece, []label) {
 	box := v.box()
 	var shown []shownPiece
-	s.within(box, func() {
+	s.Within(box, func() {
 		for i, l := range s.plan.Pieces {
 			bound := l.Outline.Bound()
 			if bound.Max[0] <= v.from || bound.Min[0] >= v.to {
@@ -72,17 +73,17 @@ func (s *sheets) drawPiece(v view, l fabric.Laid) {
 	if l.Mirrored {
 		s.drawHatched(outline)
 	} else {
-		s.fill(255)
-		s.pen(0.35, 0)
-		s.polygon(outline, "FD")
+		s.Fill(255)
+		s.SetPen(0.35, 0)
+		s.Polygon(outline, page.Whole)
 	}
 	if !isSmall(outline) {
-		s.pen(0.15, 60, 1, 0.7)
-		s.polygon(v.line(l.Seam), "D")
+		s.SetPen(0.15, 60, 1, 0.7)
+		s.Polygon(v.line(l.Seam), page.Rim)
 	}
-	s.pen(0.15, 60)
+	s.SetPen(0.15, 60)
 	for _, dart := range l.Darts {
-		s.polygon(v.line(dart.Line), "D")
+		s.Polygon(v.line(dart.Line), page.Rim)
 	}
 	for _, mark := range l.Marks {
 		s.drawMark(v.line(mark.Line))
@@ -98,25 +99,25 @@ func (s *sheets) drawPiece(v view, l fabric.Laid) {
 
 // drawHatched fills with slanting strokes: the template lies face down.
 func (s *sheets) drawHatched(outline []orb.Point) {
-	s.fill(255)
-	s.pen(0.35, 0)
-	s.polygon(outline, "F")
-	s.pen(0.12, greyDown)
-	s.hatch(outline, 1.6)
-	s.pen(0.35, 0)
-	s.polygon(outline, "D")
+	s.Fill(255)
+	s.SetPen(0.35, 0)
+	s.Polygon(outline, page.Inside)
+	s.SetPen(0.12, greyDown)
+	s.Hatch(outline, 1.6)
+	s.SetPen(0.35, 0)
+	s.Polygon(outline, page.Rim)
 }
 
 func (s *sheets) drawMark(line []orb.Point) {
 	if len(line) > 1 {
-		s.pen(0.12, 90, 0.4, 0.8)
-		s.polygon(line, "D")
+		s.SetPen(0.12, 90, 0.4, 0.8)
+		s.Polygon(line, page.Rim)
 		return
 	}
-	s.pen(0.15, 60)
+	s.SetPen(0.15, 60)
 	p := line[0]
-	s.line(p[0]-0.7, p[1], p[0]+0.7, p[1])
-	s.line(p[0], p[1]-0.7, p[0], p[1]+0.7)
+	s.Line(p[0]-0.7, p[1], p[0]+0.7, p[1])
+	s.Line(p[0], p[1]-0.7, p[0], p[1]+0.7)
 }
 
 // drawNotch draws one stroke a count across the seam allowance; where there
@@ -130,11 +131,11 @@ func (s *sheets) drawNotch(v view, notch fabric.LaidNotch) {
 		inward = orb.Point{(at[0] - out[0]) / length, (at[1] - out[1]) / length}
 	}
 	length := math.Max(1.4, geometry.Distance(at, out))
-	s.pen(0.3, 0)
+	s.SetPen(0.3, 0)
 	for k := range notch.Count {
 		shift := (float64(k) - float64(notch.Count-1)/2) * 0.9
 		x, y := out[0]+along[0]*shift, out[1]+along[1]*shift
-		s.line(x, y, x+inward[0]*length, y+inward[1]*length)
+		s.Line(x, y, x+inward[0]*length, y+inward[1]*length)
 	}
 }
 
@@ -144,15 +145,15 @@ func (s *sheets) drawArrow(from, to orb.Point) {
 	if length < 0.5 {
 		return
 	}
-	s.pen(0.25, 0)
-	s.line(from[0], from[1], to[0], to[1])
+	s.SetPen(0.25, 0)
+	s.Line(from[0], from[1], to[0], to[1])
 	head := math.Min(2.6, length/2)
 	ux, uy := (to[0]-from[0])/length, (to[1]-from[1])/length
-	s.fill(0)
-	s.polygon([]orb.Point{to,
+	s.Fill(0)
+	s.Polygon([]orb.Point{to,
 		{to[0] - head*ux - head*0.32*uy, to[1] - head*uy + head*0.32*ux},
-		{to[0] - head*ux + head*0.32*uy, to[1] - head*uy - head*0.32*ux}}, "F")
-	s.line(from[0]-uy, from[1]+ux, from[0]+uy, from[1]-ux)
+		{to[0] - head*ux + head*0.32*uy, to[1] - head*uy - head*0.32*ux}}, page.Inside)
+	s.Line(from[0]-uy, from[1]+ux, from[0]+uy, from[1]-ux)
 }
 
 // drawFoldMark draws the usual bracket whose arrows point at the fold.
@@ -166,12 +167,12 @@ func (s *sheets) drawFoldMark(v view, l fabric.Laid) {
 	inset := (b[0] - a[0]) * 0.12
 	rise := up * math.Min(3, (b[0]-a[0])*0.2)
 	x1, x2, y := a[0]+inset, b[0]-inset, a[1]
-	s.pen(0.25, 0)
-	s.line(x1, y-rise, x2, y-rise)
+	s.SetPen(0.25, 0)
+	s.Line(x1, y-rise, x2, y-rise)
 	for _, x := range []float64{x1, x2} {
-		s.line(x, y-rise, x, y-up*0.6)
-		s.fill(0)
-		s.polygon([]orb.Point{{x, y - up*0.3}, {x - 0.6, y - up*1.7}, {x + 0.6, y - up*1.7}}, "F")
+		s.Line(x, y-rise, x, y-up*0.6)
+		s.Fill(0)
+		s.Polygon([]orb.Point{{x, y - up*0.3}, {x - 0.6, y - up*1.7}, {x + 0.6, y - up*1.7}}, page.Inside)
 	}
 }
 

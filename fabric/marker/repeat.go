@@ -10,10 +10,10 @@ import (
 
 // drawRepeat draws the lines of the repeat on this page.
 func (s *sheets) drawRepeat(v view) {
-	s.pen(0.12, 60, 0.3, 1.1)
+	s.SetPen(0.12, 60, 0.3, 1.1)
 	for _, line := range RepeatLines(s.plan, v.from, v.to) {
 		a, b := v.at(line[0]), v.at(line[1])
-		s.line(a[0], a[1], b[0], b[1])
+		s.Line(a[0], a[1], b[0], b[1])
 	}
 }
 

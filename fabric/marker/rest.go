@@ -8,6 +8,7 @@ import (
 
 	"ellwand/fabric"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/page"
 )
 
 // drawRest draws the page of the cloth that is left over: the lay with its
@@ -23,10 +24,10 @@ func (s *sheets) drawRest() {
 	}
 	s.addTextPage("What is left over")
 	const listWidth, roomForEnd = 62.0, 4.0
-	wide, tall := s.inner()-listWidth-8-roomForEnd, s.Height-margin-s.y-5
+	wide, tall := s.Inner()-listWidth-8-roomForEnd, s.Height-margin-s.Y-5
 	for _, v := range restViews(s.plan, wide, tall) {
 		v.left += margin + roomForEnd
-		v.bottom += s.y
+		v.bottom += s.Y
 		s.drawRestRow(v, rests)
 	}
 	s.listRest(s.Width-margin-listWidth, rests)
@@ -58,39 +59,39 @@ func restViews(plan fabric.LayPlan, wide, tall float64) []view {
 
 // drawRestRow draws one row.
 func (s *sheets) drawRestRow(v view, rests []leftover) {
-	s.within(v.box().Pad(0.5), func() {
-		s.pen(0.15, 120)
-		s.fill(greyWaste)
+	s.Within(v.box().Pad(0.5), func() {
+		s.SetPen(0.15, 120)
+		s.Fill(greyWaste)
 		for _, l := range s.plan.Pieces {
-			s.polygon(v.line(l.Outline), "FD")
+			s.Polygon(v.line(l.Outline), page.Whole)
 		}
 		for _, zone := range s.plan.Zones {
-			s.pen(0.15, 90)
-			s.crossHatch(v.line(zone), 1.2)
+			s.SetPen(0.15, 90)
+			s.CrossHatch(v.line(zone), 1.2)
 		}
 		s.drawRestEdges(v)
-		s.pen(0.5, 0)
+		s.SetPen(0.5, 0)
 		for _, r := range rests {
-			s.polygon(v.line(ringOf(r.box)), "D")
+			s.Polygon(v.line(ringOf(r.box)), page.Rim)
 		}
 	})
 	s.nameRests(v, rests)
 	near := v.at(orb.Point{v.from, v.low})
-	s.font("B", 7)
+	s.Bold(7)
 	if v.first() {
 		left := LeftEnd(s.plan)
-		s.textUp(near[0]-1.5, (v.at(left.From)[1]+v.at(left.To)[1])/2, left.Name)
-		s.text(near[0], near[1]+4, NearEdge(s.plan))
+		s.TextUp(near[0]-1.5, (v.at(left.From)[1]+v.at(left.To)[1])/2, left.Name)
+		s.Text(near[0], near[1]+4, NearEdge(s.plan))
 		return
 	}
-	s.text(near[0], near[1]+4, "continued, from "+s.options.Long(v.from)+" on")
+	s.Text(near[0], near[1]+4, "continued, from "+s.options.Long(v.from)+" on")
 }
 
 // drawRestEdges draws the edges of the cloth.
 func (s *sheets) drawRestEdges(v view) {
 	for _, stretch := range stretches(s.plan) {
-		s.pen(0.35, 0)
-		s.polygon(v.line(ringOf(orb.Bound{Min: orb.Point{stretch.from, stretch.low}, Max: orb.Point{stretch.to, stretch.high}})), "D")
+		s.SetPen(0.35, 0)
+		s.Polygon(v.line(ringOf(orb.Bound{Min: orb.Point{stretch.from, stretch.low}, Max: orb.Point{stretch.to, stretch.high}})), page.Rim)
 	}
 	for _, edge := range EdgeLines(s.plan) {
 		if edge.IsFold {
@@ -109,8 +110,8 @@ func (s *sheets) nameRests(v view, rests []leftover) {
 		}
 		a, b := v.at(orb.Point{from, r.box.Max[1]}), v.at(orb.Point{to, r.box.Min[1]})
 		points := math.Min(9, 0.7*math.Min(b[0]-a[0], b[1]-a[1])/drawing.Point)
-		s.font("B", math.Max(4.5, points))
-		s.textCentred((a[0]+b[0])/2, (a[1]+b[1])/2+0.36*s.points*drawing.Point, letter(i))
+		s.Bold(math.Max(4.5, points))
+		s.TextCentred((a[0]+b[0])/2, (a[1]+b[1])/2+0.36*s.Points*drawing.Point, letter(i))
 	}
 }
 
@@ -118,20 +119,20 @@ func letter(i int) string { return string(rune('A' + i)) }
 
 // listRest lists the sizes, along the warp first.
 func (s *sheets) listRest(x float64, rests []leftover) {
-	y := s.y + 6
-	s.font("B", 8.5)
-	s.text(x, y, "along the warp × across")
+	y := s.Y + 6
+	s.Bold(8.5)
+	s.Text(x, y, "along the warp × across")
 	for i, r := range rests {
 		y += 5.5
-		s.font("B", 9)
-		s.text(x, y, letter(i))
-		s.font("", 9)
-		s.text(x+6, y, fmt.Sprintf("%s × %s%s", s.options.Short(r.box.Max[0]-r.box.Min[0]), s.options.Short(r.box.Max[1]-r.box.Min[1]), layers(r.plies)))
+		s.Bold(9)
+		s.Text(x, y, letter(i))
+		s.Plain(9)
+		s.Text(x+6, y, fmt.Sprintf("%s × %s%s", s.options.Short(r.box.Max[0]-r.box.Min[0]), s.options.Short(r.box.Max[1]-r.box.Min[1]), layers(r.plies)))
 	}
 	y += 8
-	s.font("", 8.5)
-	for _, line := range s.wrapped("White is left over: usable cloth from cut end to cut end, selvedges and flaws apart. Keep what is large enough for a pocket, a facing or a bag, with its warp marked.", s.Width-margin-x) {
-		s.text(x, y, line)
+	s.Plain(8.5)
+	for _, line := range s.Wrapped("White is left over: usable cloth from cut end to cut end, selvedges and flaws apart. Keep what is large enough for a pocket, a facing or a bag, with its warp marked.", s.Width-margin-x) {
+		s.Text(x, y, line)
 		y += adviceStep
 	}
 }

@@ -6,6 +6,8 @@ import (
 	"strconv"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/page"
 )
 
 // drawClothRuler draws a ruler along the near edge, in cm or inches from the
@@ -19,8 +21,8 @@ func (s *sheets) drawClothRuler(v view) {
 		each *= 2
 	}
 	y := v.bottom + 0.8
-	s.font("", 6)
-	s.pen(0.15, 0)
+	s.Plain(6)
+	s.SetPen(0.15, 0)
 	for _, o := range origins(s.plan) {
 		from, to := max(v.from, o.from)-o.from, min(v.to, o.to)-o.from
 		for k := int(math.Ceil(from/minor - 1e-9)); float64(k)*minor <= to+1e-6; k++ {
@@ -31,22 +33,22 @@ func (s *sheets) drawClothRuler(v view) {
 			if major {
 				tick = 1.8
 			}
-			s.line(x, y, x, y+tick)
+			s.Line(x, y, x, y+tick)
 			if major && (o.to >= s.plan.OnTable() || (to-at)*v.scale > 4) {
-				s.textCentred(x, y+4.2, strconv.Itoa(int(math.Round(at/unit))))
+				s.TextCentred(x, y+4.2, strconv.Itoa(int(math.Round(at/unit))))
 			}
 		}
 	}
-	s.font("B", 7.5)
+	s.Bold(7.5)
 	edge := NearEdge(s.plan)
-	s.text(v.left, y+8, edge)
-	width := s.textWidth(edge)
-	s.font("", 7)
+	s.Text(v.left, y+8, edge)
+	width := s.TextWidth(edge)
+	s.Plain(7)
 	from := "the " + leftEnd(s.plan)
 	if len(origins(s.plan)) > 1 {
 		from = "each left end"
 	}
-	s.text(v.left+width+3, y+8, fmt.Sprintf("the warp runs left to right; ruler in %s from %s", name, from))
+	s.Text(v.left+width+3, y+8, fmt.Sprintf("the warp runs left to right; ruler in %s from %s", name, from))
 }
 
 // drawFoot draws the scale bar of the lay, the ruler by which the print is
@@ -58,7 +60,7 @@ func (s *sheets) drawFoot(v view) {
 		s.drawTestRuler(s.Width-margin-100, y)
 	}
 	switch {
-	case s.inner() > 220:
+	case s.Inner() > 220:
 		s.drawLegend(margin+92, y)
 	case v.first():
 		s.drawLegend(margin, y-8)
@@ -76,13 +78,13 @@ func (s *sheets) drawScaleBar(x, y, scale float64) {
 		names = halved(names)
 	}
 	half := length * scale / 2
-	s.pen(0.2, 0)
-	s.fill(0)
-	s.rect(x, y-1.5, half, 1.5, "FD")
-	s.rect(x+half, y-1.5, half, 1.5, "D")
-	s.font("", 6.5)
+	s.SetPen(0.2, 0)
+	s.Fill(0)
+	s.Rect(x, y-1.5, half, 1.5, page.Whole)
+	s.Rect(x+half, y-1.5, half, 1.5, page.Rim)
+	s.Plain(6.5)
 	for i, name := range names {
-		s.text(x+float64(i)*half, y+2.8, name)
+		s.Text(x+float64(i)*half, y+2.8, name)
 	}
 }
 
@@ -102,44 +104,44 @@ func halved(names []string) []string {
 
 // drawTestRuler draws exactly 100 mm of paper.
 func (s *sheets) drawTestRuler(x, y float64) {
-	s.pen(0.25, 0)
-	s.current.Blunt = true
-	s.line(x, y, x+100, y)
+	s.SetPen(0.25, 0)
+	s.Pen.Blunt = true
+	s.Line(x, y, x+100, y)
 	for mm := 0; mm <= 100; mm += 5 {
 		tick := 1.2
 		if mm%10 == 0 {
 			tick = 2.2
 		}
-		s.line(x+float64(mm), y, x+float64(mm), y-tick)
+		s.Line(x+float64(mm), y, x+float64(mm), y-tick)
 	}
-	s.font("", 6.5)
-	s.text(x, y+2.8, "check the print: this ruler is exactly 100 mm (3 15/16 in) at full size")
+	s.Plain(6.5)
+	s.Text(x, y+2.8, "check the print: this ruler is exactly 100 mm (3 15/16 in) at full size")
 }
 
 // drawLegend explains the lines.
 func (s *sheets) drawLegend(x, y float64) {
-	s.font("", 6.5)
-	s.pen(0.35, 0)
-	s.line(x, y-2.6, x+8, y-2.6)
-	s.text(x+9.5, y-1.8, "cutting line")
-	s.pen(0.15, 60, 1, 0.7)
-	s.line(x, y+0.4, x+8, y+0.4)
-	s.text(x+9.5, y+1.2, "seam line")
+	s.Plain(6.5)
+	s.SetPen(0.35, 0)
+	s.Line(x, y-2.6, x+8, y-2.6)
+	s.Text(x+9.5, y-1.8, "cutting line")
+	s.SetPen(0.15, 60, 1, 0.7)
+	s.Line(x, y+0.4, x+8, y+0.4)
+	s.Text(x+9.5, y+1.2, "seam line")
 	sample := func(top float64) orb.Ring {
 		return ringOf(orb.Bound{Min: orb.Point{x + 30, top}, Max: orb.Point{x + 38, top + 2.4}})
 	}
 	s.drawHatched(sample(y - 3.9))
-	s.text(x+39.5, y-1.8, "face down")
+	s.Text(x+39.5, y-1.8, "face down")
 	if len(s.plan.Zones) > 0 {
-		s.pen(0.15, 90)
-		s.crossHatch(sample(y-0.8), 1.2)
-		s.pen(0.3, 0)
-		s.polygon(sample(y-0.8), "D")
-		s.text(x+39.5, y+1.2, "not to be used")
+		s.SetPen(0.15, 90)
+		s.CrossHatch(sample(y-0.8), 1.2)
+		s.SetPen(0.3, 0)
+		s.Polygon(sample(y-0.8), page.Rim)
+		s.Text(x+39.5, y+1.2, "not to be used")
 	}
 	if hasRepeat(s.plan) {
-		s.pen(0.12, 60, 0.3, 1.1)
-		s.line(x, y-5.4, x+8, y-5.4)
-		s.text(x+9.5, y-4.6, "repeat")
+		s.SetPen(0.12, 60, 0.3, 1.1)
+		s.Line(x, y-5.4, x+8, y-5.4)
+		s.Text(x+9.5, y-4.6, "repeat")
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"ellwand/fabric"
+	"ellwand/pieces/page"
 )
 
 // subtitle names the cloth and the lay.
@@ -25,22 +26,22 @@ func (s *sheets) drawTitle() {
 	if n := len(s.plan.Offcuts); n > 1 {
 		buy = fmt.Sprintf("%d remnants", n)
 	}
-	s.font("B", 17)
-	boxWidth := s.textWidth(buy) + 10
+	s.Bold(17)
+	boxWidth := s.TextWidth(buy) + 10
 	left := s.Width - margin - boxWidth
-	s.fill(0)
-	s.rect(left, margin, boxWidth, titleHeight-2, "F")
-	s.ink(255)
-	s.text(left+5, margin+8.9, buy)
-	s.ink(0)
+	s.Fill(0)
+	s.Rect(left, margin, boxWidth, titleHeight-2, page.Inside)
+	s.Ink(255)
+	s.Text(left+5, margin+8.9, buy)
+	s.Ink(0)
 	title, room := titleOf(s.plan, s.options), left-margin-6
-	for s.points > 11 && s.textWidth(title) > room {
-		s.font("B", s.points-1)
+	for s.Points > 11 && s.TextWidth(title) > room {
+		s.Bold(s.Points - 1)
 	}
-	s.text(margin, margin+6, s.textCut(title, room))
-	s.font("", 10)
-	s.text(margin, margin+12, s.textCut(subtitle(s.plan), left-margin-6))
-	s.y = margin + titleHeight
+	s.Text(margin, margin+6, s.TextCut(title, room))
+	s.Plain(10)
+	s.Text(margin, margin+12, s.TextCut(subtitle(s.plan), left-margin-6))
+	s.Y = margin + titleHeight
 	s.drawFacts()
 }
 
@@ -75,9 +76,9 @@ func (s *sheets) facts() []fact {
 // drawFacts draws the facts in cells, each as wide as its text needs, in as
 // many rows as the page needs.
 func (s *sheets) drawFacts() {
-	rows := s.factsRows(s.inner())
+	rows := s.factsRows(s.Inner())
 	// Rows of about the same width, in as many rows.
-	for width := s.inner() - 10; width > 0; width -= 10 {
+	for width := s.Inner() - 10; width > 0; width -= 10 {
 		narrower := s.factsRows(width)
 		if len(narrower) > len(rows) {
 			break
@@ -87,7 +88,7 @@ func (s *sheets) drawFacts() {
 	for _, row := range rows {
 		s.drawFactsRow(row)
 	}
-	s.y += 3
+	s.Y += 3
 }
 
 // factsRows fills one row after the other up to a width.
@@ -112,25 +113,25 @@ func (s *sheets) factsWidth(row []fact) float64 {
 }
 
 func (s *sheets) factWidth(f fact) float64 {
-	s.font("", 6.5)
-	width := s.textWidth(f.name)
-	s.font("B", 9.5)
-	return max(width, s.textWidth(f.value)) + 4
+	s.Plain(6.5)
+	width := s.TextWidth(f.name)
+	s.Bold(9.5)
+	return max(width, s.TextWidth(f.value)) + 4
 }
 
 func (s *sheets) drawFactsRow(row []fact) {
-	x, spare := float64(margin), (s.inner()-s.factsWidth(row))/float64(len(row))
-	s.pen(0.2, 0)
+	x, spare := float64(margin), (s.Inner()-s.factsWidth(row))/float64(len(row))
+	s.SetPen(0.2, 0)
 	for _, f := range row {
 		cell := s.factWidth(f) + spare
-		s.rect(x, s.y, cell, factsHeight, "D")
-		s.font("", 6.5)
-		s.ink(70)
-		s.text(x+2, s.y+3.6, f.name)
-		s.ink(0)
-		s.font("B", 9.5)
-		s.text(x+2, s.y+8.4, f.value)
+		s.Rect(x, s.Y, cell, factsHeight, page.Rim)
+		s.Plain(6.5)
+		s.Ink(70)
+		s.Text(x+2, s.Y+3.6, f.name)
+		s.Ink(0)
+		s.Bold(9.5)
+		s.Text(x+2, s.Y+8.4, f.value)
 		x += cell
 	}
-	s.y += factsHeight
+	s.Y += factsHeight
 }

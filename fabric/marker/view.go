@@ -48,7 +48,7 @@ func (s *sheets) drawLay() {
 		v := view{scale: 1 / s.denominator, low: low, high: high, page: page + 1, pages: spread.pages}
 		v.from = float64(page) * along * s.denominator
 		v.to = math.Min(v.from+along*s.denominator, s.plan.OnTable())
-		s.addPage(spread.Paper)
+		s.Add(spread.Paper)
 		s.drawPage(v)
 	}
 }
@@ -63,10 +63,10 @@ func (s *sheets) drawPage(v view) {
 		s.drawHead(fmt.Sprintf("The lay, part %d of %d", v.page, v.pages))
 	}
 	height := (v.high - v.low) * v.scale
-	spare := s.Height - margin - footHeight - roomBelow - s.y - roomAbove - height
+	spare := s.Height - margin - footHeight - roomBelow - s.Y - roomAbove - height
 	v.left = margin + roomLeft
 	// A low drawing sits in the upper part of its room, not at the very top.
-	v.bottom = s.y + roomAbove + height + math.Max(0, math.Min(18, spare/3))
+	v.bottom = s.Y + roomAbove + height + math.Max(0, math.Min(18, spare/3))
 	s.drawCloth(v)
 	shown, labels := s.drawPieces(v)
 	s.drawEdges(v)
@@ -77,11 +77,11 @@ func (s *sheets) drawPage(v view) {
 
 // drawHead writes the head of a page after the first.
 func (s *sheets) drawHead(text string) {
-	s.font("B", 12)
-	s.text(margin, margin+5, text)
-	s.pen(0.3, 0)
-	s.line(margin, margin+8, s.Width-margin, margin+8)
-	s.y = margin + 11
+	s.Bold(12)
+	s.Text(margin, margin+5, text)
+	s.SetPen(0.3, 0)
+	s.Line(margin, margin+8, s.Width-margin, margin+8)
+	s.Y = margin + 11
 }
 
 // Edges are the outer edges of the cloth across, mm in the frame of the lay.

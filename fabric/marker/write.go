@@ -8,6 +8,7 @@ import (
 
 	"ellwand/fabric"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/page"
 	"ellwand/pieces/paper"
 )
 
@@ -54,53 +55,28 @@ func pagesOf(plan fabric.LayPlan, options Options) []drawing.Page {
 	s.drawWords()
 	s.drawRest()
 	s.numberPages()
-	return s.pages()
+	return s.Done()
 }
 
 // sheets is the plan being drawn.
 type sheets struct {
-	brush
+	page.Pages
 	plan        fabric.LayPlan
 	options     Options
-	paper.Paper         // the page being drawn
-	all         []page  // every page so far
 	denominator float64 // of the scale
 	onScreen    bool    // there is no print to be checked
-	// y is how far down the page is filled, mm.
-	y float64
-}
-
-// page is a sheet with what is drawn on it.
-type page struct {
-	paper.Paper
-	picture *drawing.Picture
 }
 
 func newSheets(plan fabric.LayPlan, options Options) *sheets {
 	if options.Paper == (paper.Paper{}) {
 		options.Paper = paper.A4
 	}
-	return &sheets{plan: plan, options: options}
-}
-
-// addPage begins a page; y is its upper margin.
-func (s *sheets) addPage(of paper.Paper) {
-	s.on = &drawing.Picture{}
-	s.Paper, s.y = of, margin
-	s.all = append(s.all, page{of, s.on})
-}
-
-func (s *sheets) pages() []drawing.Page {
-	var out []drawing.Page
-	for _, p := range s.all {
-		out = append(out, drawing.Page{Width: p.Width, Height: p.Height, Picture: *p.picture})
-	}
-	return out
+	return &sheets{Pages: page.Pages{Edge: margin}, plan: plan, options: options}
 }
 
 // addTextPage begins a page of words.
 func (s *sheets) addTextPage(head string) {
-	s.addPage(s.options.Paper.OnItsSide())
+	s.Add(s.options.Paper.OnItsSide())
 	s.drawHead(head)
 }
 
@@ -111,18 +87,14 @@ func titleOf(plan fabric.LayPlan, options Options) string {
 	return options.Job
 }
 
-// inner is the width between the margins.
-func (s *sheets) inner() float64 { return s.Width - 2*margin }
-
 // numberPages writes the foot of every page once their number is known.
 func (s *sheets) numberPages() {
-	for i, page := range s.all {
-		s.on, s.Paper = page.picture, page.Paper
-		s.font("", 7)
-		s.ink(90)
+	s.Plain(7)
+	s.Ink(90)
+	s.Foot(func(number int) {
 		foot := s.Height - margin + 4
-		s.text(margin, foot, s.textCut(titleOf(s.plan, s.options)+" · "+subtitle(s.plan), s.inner()-30))
-		s.textRight(s.Width-margin, foot, fmt.Sprintf("page %d of %d", i+1, len(s.all)))
-		s.ink(0)
-	}
+		s.Text(margin, foot, s.TextCut(titleOf(s.plan, s.options)+" · "+subtitle(s.plan), s.Inner()-30))
+		s.TextRight(s.Right(), foot, fmt.Sprintf("page %d of %d", number, s.Count()))
+	})
+	s.Ink(0)
 }

@@ -5,11 +5,11 @@ import (
 	"fmt"
 	"io"
 	"strings"
-	"time"
 
-	"github.com/jung-kurt/gofpdf"
+	"github.com/paulmach/orb"
 
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/page"
 	"ellwand/pieces/paper"
 )
 
@@ -24,10 +24,10 @@ func (q Quote) WritePDF(w io.Writer, sheet paper.Paper) error {
 		size    float64
 		picture bool
 	}{{1, true}, {0.92, true}, {0.84, true}, {0.84, false}, {0.76, false}, {0.68, false}} {
-		page := newPage(q, sheet, try.size, try.picture)
-		page.draw()
-		if page.fits() {
-			return page.pdf.Output(w)
+		p := newPage(q, sheet, try.size, try.picture)
+		p.draw()
+		if p.fits() {
+			return drawing.WriteDatedPDF(w, "Quote "+q.Number+" "+q.Job, q.Date, p.Done())
 		}
 	}
 	return errors.New("the quote does not fit on one page: shorten its terms, or put several notions into one line")
@@ -40,37 +40,22 @@ const (
 	midGrey   = 105
 )
 
-// page is the quote being drawn. Sizes are of the plain page, and multiplied
-// by size where they are used.
-type page struct {
-	pdf           *gofpdf.Fpdf
-	quote         Quote
-	width, height float64
-	size          float64
-	picture       bool
-	y             float64
+// quotePage is the quote being drawn. Sizes are of the plain page, and
+// multiplied by size where they are used.
+type quotePage struct {
+	page.Pages
+	quote   Quote
+	size    float64
+	picture bool
 }
 
-func newPage(q Quote, sheet paper.Paper, size float64, picture bool) *page {
-	width, height := sheet.Upright().Width, sheet.Upright().Height
-	pdf := gofpdf.NewCustom(&gofpdf.InitType{OrientationStr: "P", UnitStr: "mm", Size: gofpdf.SizeType{Wd: width, Ht: height}})
-	// The quote's own date keeps the file the same from run to run.
-	date := q.Date
-	if date.IsZero() {
-		date = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
-	}
-	pdf.SetCreationDate(date)
-	pdf.SetModificationDate(date)
-	pdf.SetCatalogSort(true)
-	pdf.SetAutoPageBreak(false, 0)
-	pdf.SetTitle(drawing.Printable("Quote "+q.Number+" "+q.Job), true)
-	pdf.SetLineJoinStyle("round")
-	drawing.AddFonts(pdf)
-	pdf.AddPage()
-	return &page{pdf: pdf, quote: q, width: width, height: height, size: size, picture: picture, y: edge}
+func newPage(q Quote, sheet paper.Paper, size float64, picture bool) *quotePage {
+	p := &quotePage{Pages: page.Pages{Edge: edge}, quote: q, size: size, picture: picture}
+	p.Add(sheet.Upright())
+	return p
 }
 
-func (p *page) draw() {
+func (p *quotePage) draw() {
 	p.head()
 	p.subject()
 	p.table()
@@ -79,79 +64,54 @@ func (p *page) draw() {
 }
 
 // fits reports whether everything lies above the lower margin.
-func (p *page) fits() bool { return p.y <= p.height-edge+1 && p.pdf.Ok() }
+func (p *quotePage) fits() bool { return p.HasRoom(-1) }
 
-func (p *page) font(style string, points float64) {
-	p.pdf.SetFont(drawing.Family, style, points*p.size)
-}
+func (p *quotePage) plain(points float64) { p.Plain(points * p.size) }
 
-func (p *page) ink(grey int) { p.pdf.SetTextColor(grey, grey, grey) }
+func (p *quotePage) bold(points float64) { p.Bold(points * p.size) }
 
-func (p *page) down(mm float64) { p.y += mm * p.size }
+func (p *quotePage) down(mm float64) { p.Y += mm * p.size }
 
-func (p *page) at(x float64, text string) { p.pdf.Text(x, p.y, drawing.Printable(text)) }
+func (p *quotePage) at(x float64, text string) { p.Text(x, p.Y, text) }
 
-func (p *page) endAt(x float64, text string) {
-	text = drawing.Printable(text)
-	p.pdf.Text(x-p.pdf.GetStringWidth(text), p.y, text)
-}
+func (p *quotePage) endAt(x float64, text string) { p.TextRight(x, p.Y, text) }
 
-func (p *page) rule(width float64, grey int) {
-	p.pdf.SetLineWidth(width)
-	p.pdf.SetDrawColor(grey, grey, grey)
-	p.pdf.Line(edge, p.y, p.width-edge, p.y)
-}
-
-// ruleFrom draws a heavy rule from x to the right margin.
-func (p *page) ruleFrom(x, width float64) {
-	p.pdf.SetLineWidth(width)
-	p.pdf.SetDrawColor(0, 0, 0)
-	p.pdf.Line(x, p.y, p.width-edge, p.y)
-}
-
-// lines breaks a text to a width.
-func (p *page) lines(text string, width float64) []string {
-	var out []string
-	for _, line := range p.pdf.SplitText(drawing.Printable(text), width) {
-		out = append(out, strings.TrimSpace(line))
-	}
-	return out
-}
+func (p *quotePage) rule(width float64, grey int) { p.Rule(edge, p.Right(), width, grey) }
 
 // head has the maker at the left and what the sheet is at the right.
-func (p *page) head() {
-	right, top := p.width-edge, p.y
+func (p *quotePage) head() {
+	right, top := p.Right(), p.Y
 	p.down(7)
 	maker := p.quote.Maker
 	if len(maker) > 0 {
-		p.font("B", 16)
+		p.bold(16)
 		p.at(edge, maker[0])
-		p.font("", 8.5)
-		p.ink(midGrey)
+		p.plain(8.5)
+		p.Ink(midGrey)
 		for _, line := range maker[1:] {
 			p.down(4.4)
 			p.at(edge, line)
 		}
-		p.ink(0)
+		p.Ink(0)
 	}
-	below := p.y
-	p.y = top
+	below := p.Y
+	p.Y = top
 	p.down(7)
-	p.font("", 16)
-	p.ink(midGrey)
+	p.plain(16)
+	p.Ink(midGrey)
 	p.endAt(right, "Quote")
-	p.font("", 8.5)
+	p.plain(8.5)
 	for _, line := range p.dates() {
 		p.down(4.4)
 		p.endAt(right, line)
 	}
-	p.ink(0)
-	p.y = max(p.y, below)
+	p.Ink(0)
+	p.Y = max(p.Y, below)
 	p.down(5)
 	p.rule(0.6, 0)
 }
 
-func (p *page) dates() []string {
+func (p *quotePage) dates() []string {
 	var out []string
 	if p.quote.Number != "" {
 		out = append(out, "No. "+p.quote.Number)
@@ -167,15 +127,15 @@ func (p *page) dates() []string {
 
 // subject names the job, the client and the garments at the left of the
 // picture.
-func (p *page) subject() {
-	top := p.y
+func (p *quotePage) subject() {
+	top := p.Y
 	p.down(10)
-	textWidth := p.width - 2*edge
+	textWidth := p.Width - 2*edge
 	if p.picture {
 		textWidth *= 0.52
 	}
-	p.font("B", 13)
-	for i, line := range p.lines(p.quote.Job, textWidth) {
+	p.bold(13)
+	for i, line := range p.Wrapped(p.quote.Job, textWidth) {
 		if i > 0 {
 			p.down(5.5)
 		}
@@ -183,28 +143,28 @@ func (p *page) subject() {
 	}
 	if p.quote.Client != "" {
 		p.down(1)
-		p.font("", 10)
-		for _, line := range p.lines("for "+p.quote.Client, textWidth) {
+		p.plain(10)
+		for _, line := range p.Wrapped("for "+p.quote.Client, textWidth) {
 			p.down(5)
 			p.at(edge, line)
 		}
 	}
 	p.down(2.5)
-	p.font("", 9)
+	p.plain(9)
 	for _, garment := range garmentTexts(p.quote.Garments) {
-		for _, line := range p.lines(garment, textWidth) {
+		for _, line := range p.Wrapped(garment, textWidth) {
 			p.down(4.6)
 			p.at(edge, line)
 		}
 	}
-	below := p.y
+	below := p.Y
 	if p.picture {
 		const height = 46.0 // mm [source.OwnChoice]
 		left := edge + textWidth + 8
-		p.drawPicture(left, top+5*p.size, p.width-edge-left, height*p.size)
+		p.drawPicture(left, top+5*p.size, p.Right()-left, height*p.size)
 		below = max(below, top+(height+7)*p.size)
 	}
-	p.y = below
+	p.Y = below
 	p.down(6)
 }
 
@@ -234,21 +194,20 @@ func garmentTexts(garments []Garment) []string {
 	return out
 }
 
-func (p *page) drawPicture(left, top, width, height float64) {
+func (p *quotePage) drawPicture(left, top, width, height float64) {
 	all, scale := pictureOf(p.quote.Garments, width, height)
-	p.pdf.SetFillColor(lightGrey, lightGrey, lightGrey)
-	p.pdf.SetDrawColor(midGrey, midGrey, midGrey)
-	p.pdf.SetLineWidth(0.2)
+	p.Fill(lightGrey)
+	p.SetPen(0.2, midGrey)
 	right := 0.0
 	for _, s := range all {
 		right = max(right, s.x+s.width)
 	}
 	left += width - right*scale // flush right
 	for _, s := range all {
-		points := make([]gofpdf.PointType, len(s.ring))
+		points := make([]orb.Point, len(s.ring))
 		for i, at := range s.ring {
-			points[i] = gofpdf.PointType{X: left + (s.x+at[0])*scale, Y: top + (s.y+s.height-at[1])*scale}
+			points[i] = orb.Point{left + (s.x+at[0])*scale, top + (s.y+s.height-at[1])*scale}
 		}
-		p.pdf.Polygon(points, "FD")
+		p.Polygon(points, page.Whole)
 	}
 }

@@ -1,9 +1,5 @@
 package quote
 
-import (
-	"ellwand/pieces/drawing"
-)
-
 // groupHeads name the groups on the sheet, in their order.
 var groupHeads = []struct {
 	group Group
@@ -11,19 +7,19 @@ var groupHeads = []struct {
 }{{Cloth, "Cloth"}, {Notions, "Notions"}, {Making, "Making"}}
 
 // columns are the right ends of the amounts, prices and costs.
-func (p *page) columns() (amount, each, cost float64) {
-	right := p.width - edge
+func (p *quotePage) columns() (amount, each, cost float64) {
+	right := p.Right()
 	return right - 62, right - 26, right
 }
 
-func (p *page) table() {
+func (p *quotePage) table() {
 	amount, each, cost := p.columns()
-	p.font("", 7.5)
-	p.ink(midGrey)
+	p.plain(7.5)
+	p.Ink(midGrey)
 	p.endAt(amount, "amount")
 	p.endAt(each, "price")
 	p.endAt(cost, p.quote.Currency.Code())
-	p.ink(0)
+	p.Ink(0)
 	p.down(1.8)
 	p.rule(0.2, midGrey)
 	for _, g := range groupHeads {
@@ -31,7 +27,7 @@ func (p *page) table() {
 	}
 }
 
-func (p *page) group(group Group, head string) {
+func (p *quotePage) group(group Group, head string) {
 	first := true
 	for _, line := range p.quote.Lines {
 		if line.Group != group {
@@ -39,7 +35,7 @@ func (p *page) group(group Group, head string) {
 		}
 		if first {
 			p.down(6)
-			p.font("B", 9)
+			p.bold(9)
 			p.at(edge, head)
 			first = false
 		}
@@ -53,34 +49,33 @@ func (p *page) group(group Group, head string) {
 
 // line draws one priced line; a text too long for its column is broken, and
 // the notes follow small.
-func (p *page) line(line Line) {
+func (p *quotePage) line(line Line) {
 	amount, each, cost := p.columns()
 	p.down(4.9)
-	p.font("", 9)
+	p.plain(9)
 	p.endAt(cost, p.quote.Currency.Format(line.Cost))
 	p.endAt(each, line.Each)
-	amountText := drawing.Printable(line.Amount)
 	p.endAt(amount, line.Amount)
-	textWidth := amount - edge - p.pdf.GetStringWidth(amountText) - 4
-	for i, text := range p.lines(capital(line.Text), textWidth) {
+	textWidth := amount - edge - p.TextWidth(line.Amount) - 4
+	for i, text := range p.Wrapped(capital(line.Text), textWidth) {
 		if i > 0 {
 			p.down(4.2)
 		}
 		p.at(edge, text)
 	}
-	p.font("", 6.8)
-	p.ink(midGrey)
+	p.plain(6.8)
+	p.Ink(midGrey)
 	for _, note := range line.Notes {
-		for _, text := range p.lines(note, amount-edge) {
+		for _, text := range p.Wrapped(note, amount-edge) {
 			p.down(3.3)
 			p.at(edge, text)
 		}
 	}
-	p.ink(0)
+	p.Ink(0)
 }
 
 // totals are the sums at the right, the total between two rules.
-func (p *page) totals() {
+func (p *quotePage) totals() {
 	_, each, cost := p.columns()
 	left := each - 34
 	row := func(label string, m Money) {
@@ -89,22 +84,22 @@ func (p *page) totals() {
 		p.endAt(cost, p.quote.Currency.Format(m))
 	}
 	p.down(1)
-	p.font("", 9)
+	p.plain(9)
 	tax := p.quote.Tax
 	if tax != nil && !tax.Included {
 		row("Sum", p.quote.Subtotal)
 		row(tax.Name+" "+tax.Rate.String(), p.quote.TaxSum)
 	}
 	p.down(2.4)
-	p.ruleFrom(left, 0.6)
+	p.Rule(left, p.Right(), 0.6, 0)
 	p.down(6)
-	p.font("B", 13)
+	p.bold(13)
 	p.at(left, "Total "+p.quote.Currency.Code())
 	p.endAt(cost, p.quote.Currency.Format(p.quote.Total))
 	p.down(2.4)
-	p.ruleFrom(left, 0.6)
+	p.Rule(left, p.Right(), 0.6, 0)
 	p.down(0.8)
-	p.font("", 9)
+	p.plain(9)
 	if tax != nil && tax.Included {
 		row(tax.Name+" "+tax.Rate.String()+", included", p.quote.TaxSum)
 	}
@@ -115,17 +110,17 @@ func (p *page) totals() {
 }
 
 // remarks are what laying together saves, and the terms.
-func (p *page) remarks() {
-	width := p.width - 2*edge
+func (p *quotePage) remarks() {
+	width := p.Width - 2*edge
 	p.down(6)
 	paragraph := func(text string) {
-		for _, line := range p.lines(text, width) {
+		for _, line := range p.Wrapped(text, width) {
 			p.down(4.1)
 			p.at(edge, line)
 		}
 		p.down(1.2)
 	}
-	p.font("", 8)
+	p.plain(8)
 	for _, saving := range p.quote.Together {
 		paragraph(capital(saving.Say(p.quote.Currency, p.quote.Units)) + ".")
 	}
@@ -133,10 +128,10 @@ func (p *page) remarks() {
 		return
 	}
 	p.down(6.5)
-	p.font("B", 9)
+	p.bold(9)
 	p.at(edge, "Terms")
 	p.down(0.6)
-	p.font("", 8)
+	p.plain(8)
 	for _, text := range p.quote.Terms {
 		paragraph(text)
 	}

@@ -175,17 +175,35 @@ func Shortened(words string, points float64, isBold bool, width float64) string 
 	return string(runes) + "…"
 }
 
-// Wrapped breaks words at blanks into lines no wider than given, mm.
+// Wrapped breaks words at blanks, but for hard ones, into lines no wider than
+// given, mm, and a word that is wider by itself where it must be.
 func Wrapped(words string, points float64, isBold bool, width float64) []string {
 	var lines []string
 	line := ""
-	for _, word := range strings.Fields(words) {
+	for _, word := range strings.FieldsFunc(words, isSoftBlank) {
 		if line != "" && Width(line+" "+word, points, isBold) > width {
 			lines = append(lines, line)
-			line = word
-			continue
+			line = ""
 		}
-		line = strings.TrimSpace(line + " " + word)
+		line = strings.TrimPrefix(line+" "+word, " ")
+		for Width(line, points, isBold) > width && utf8.RuneCountInString(line) > 1 {
+			head := fitting(line, points, isBold, width)
+			lines = append(lines, head)
+			line = line[len(head):]
+		}
 	}
 	return append(lines, line)
+}
+
+func isSoftBlank(r rune) bool { return r == ' ' || r == '\n' || r == '\t' }
+
+// fitting is as much of the beginning of words as is no wider than given, at
+// least a letter.
+func fitting(words string, points float64, isBold bool, width float64) string {
+	runes := []rune(words)
+	n := len(runes)
+	for n > 1 && Width(string(runes[:n]), points, isBold) > width {
+		n--
+	}
+	return string(runes[:n])
 }

@@ -18,16 +18,27 @@ const LongestPage = 5080.0
 // WritePDF writes the pages as a PDF with that title. The same pages give the
 // same bytes. It refuses pages that no viewer shows whole.
 func WritePDF(w io.Writer, title string, pages []Page) error {
+	return WriteDatedPDF(w, title, time.Time{}, pages)
+}
+
+// noDate stands for the date of a document without one, since a file that had
+// the hour in it would differ from run to run.
+var noDate = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
+
+// WriteDatedPDF does the same with the date of the document; the zero time is
+// none.
+func WriteDatedPDF(w io.Writer, title string, date time.Time, pages []Page) error {
+	if date.IsZero() {
+		date = noDate
+	}
 	for i, page := range pages {
 		if longest := math.Max(page.Width, page.Height); longest > LongestPage+1e-6 {
 			return fmt.Errorf("page %d is %.0f mm long; a page of a PDF can be %.0f mm at most", i+1, longest, LongestPage)
 		}
 	}
 	pdf := gofpdf.NewCustom(&gofpdf.InitType{OrientationStr: "P", UnitStr: "mm", Size: gofpdf.SizeType{Wd: 210, Ht: 297}})
-	// A fixed date keeps the file the same from run to run.
-	fixed := time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
-	pdf.SetCreationDate(fixed)
-	pdf.SetModificationDate(fixed)
+	pdf.SetCreationDate(date)
+	pdf.SetModificationDate(date)
 	pdf.SetCatalogSort(true)
 	pdf.SetMargins(0, 0, 0)
 	pdf.SetAutoPageBreak(false, 0)
