@@ -103,7 +103,7 @@ func required(t testing.TB) fabric.LayPlan {
 	tab := pieces.Rectangle("tab", 20, 30)
 	tab.Cut = 8
 	got, err := fabric.Require(context.Background(), cloth.Cloth{Name: "shell", Width: 900, Selvedge: 10, Step: 100},
-		[]pieces.Piece{sleeve, tab}, fabric.Options{Iterations: 3, Time: 300e6, Lays: []fabric.Lay{fabric.Open}})
+		[]pieces.Piece{sleeve, tab}, fabric.Options{Iterations: 3, Lays: []fabric.Lay{fabric.Open}})
 	require.NoError(t, err)
 	return got.Lays[0]
 }

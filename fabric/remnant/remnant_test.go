@@ -4,7 +4,6 @@ import (
 	"context"
 	"fmt"
 	"testing"
-	"time"
 
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
@@ -83,10 +82,10 @@ func TestRemedies(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			changes := remnant.Changes(c.q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil)
-			before, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: c.q.Cloth, Length: c.q.Length}, c.q.Pieces, fabric.Options{Time: 300 * time.Millisecond, Lays: c.q.Lays})
+			before, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: c.q.Cloth, Length: c.q.Length}, c.q.Pieces, fabric.Options{Iterations: 30, Lays: c.q.Lays})
 			require.NoError(t, err)
 			require.NotEqual(t, fabric.Enough, before.Answer)
-			got, err := remnant.Search(context.Background(), c.q, changes, remnant.Options{Time: 4 * time.Second, Seed: 1})
+			got, err := remnant.Search(context.Background(), c.q, changes, remnant.Options{Passes: 400, Seed: 1})
 			require.NoError(t, err)
 			require.NotEmpty(t, got)
 			assert.Equal(t, c.kind, got[0].Change.Kind)
@@ -119,7 +118,7 @@ func triangle(name string, width, height float64, cut int) pieces.Piece {
 // TestNothingHelps: a cloth of half the area is not made enough by a seam.
 func TestNothingHelps(t *testing.T) {
 	q := remnant.Question{Cloth: cloth.Cloth{Width: 1000}, Length: 400, Pieces: []pieces.Piece{rectangle("a", 900, 800, 1)}}
-	got, err := remnant.Search(context.Background(), q, remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil), remnant.Options{Time: time.Second})
+	got, err := remnant.Search(context.Background(), q, remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil), remnant.Options{Passes: 400})
 	require.NoError(t, err)
 	assert.Empty(t, got)
 }
@@ -136,13 +135,13 @@ func TestBisection(t *testing.T) {
 		Say: func(by float64, length func(float64) string) string { return "shorten the panel by " + length(by) },
 	}
 	q := remnant.Question{Cloth: cloth.Cloth{Width: 1000}, Length: 728, Pieces: []pieces.Piece{rectangle("panel", 500, 800, 2)}}
-	got, err := remnant.Search(context.Background(), q, []remnant.Change{shorten}, remnant.Options{Time: 4 * time.Second})
+	got, err := remnant.Search(context.Background(), q, []remnant.Change{shorten}, remnant.Options{Passes: 400})
 	require.NoError(t, err)
 	require.Len(t, got, 1)
 	assert.Equal(t, 75.0, got[0].By)
 	cancelled, cancel := context.WithCancel(context.Background())
 	cancel()
-	got, err = remnant.Search(cancelled, q, []remnant.Change{shorten}, remnant.Options{Time: time.Second})
+	got, err = remnant.Search(cancelled, q, []remnant.Change{shorten}, remnant.Options{Passes: 400})
 	require.NoError(t, err)
 	assert.Empty(t, got)
 }
@@ -155,7 +154,7 @@ func TestTwoChanges(t *testing.T) {
 	panel = hemmed(panel, 50) // 435 + 15 + 50 = 500 long
 	q := remnant.Question{Cloth: cloth.Cloth{Width: 980}, Length: 480, Pieces: []pieces.Piece{panel}, Lays: []fabric.Lay{fabric.Open}}
 	changes := remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil)
-	got, err := remnant.Search(context.Background(), q, changes, remnant.Options{Time: 4 * time.Second, Seed: 1})
+	got, err := remnant.Search(context.Background(), q, changes, remnant.Options{Passes: 400, Seed: 1})
 	require.NoError(t, err)
 	require.NotEmpty(t, got)
 	assert.Equal(t, "seam allowance and hem", got[0].Change.Kind)
@@ -172,7 +171,7 @@ func TestRemediesOnOffcuts(t *testing.T) {
 	require.NoError(t, err)
 	q := remnant.Question{Cloth: row.Cloth, Length: row.Length, Offcuts: row.Offcuts,
 		Pieces: []pieces.Piece{withAllowance(rectangle("panel", 475, 475, 2), 15)}, Lays: []fabric.Lay{fabric.Open}}
-	got, err := remnant.Search(t.Context(), q, remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil), remnant.Options{Time: 2 * time.Second, Seed: 1, Show: 1})
+	got, err := remnant.Search(t.Context(), q, remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil), remnant.Options{Passes: 400, Seed: 1, Show: 1})
 	require.NoError(t, err)
 	require.Len(t, got, 1)
 	assert.Equal(t, "seam allowance", got[0].Change.Kind)

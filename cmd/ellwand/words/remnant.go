@@ -47,7 +47,10 @@ func IsEnough(a app.RemnantAnswer, search app.Search) string {
 	case fabric.TooLittle:
 		return "no, it cannot be."
 	}
-	if search.Passes > 0 {
+	switch {
+	case search.Passes == 1:
+		return "not found in one pass, nor proven impossible."
+	case search.Passes > 1:
 		return fmt.Sprintf("not found in %d passes, nor proven impossible.", search.Passes)
 	}
 	return fmt.Sprintf("not found within %g s, nor proven impossible.", search.Time.Seconds())

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math"
 	"testing"
-	"time"
 
 	"github.com/paulmach/orb/planar"
 	"github.com/peterstace/simplefeatures/geom"
@@ -95,7 +94,7 @@ func BenchmarkPack(b *testing.B) {
 		figures := rectangles(b, count, 130, 240)
 		b.Run(fmt.Sprintf("pieces=%d", count), func(b *testing.B) {
 			for b.Loop() {
-				layout, err := Pack(context.Background(), figures, paper, Options{Time: time.Second})
+				layout, err := Pack(context.Background(), figures, paper, Options{Iterations: 20})
 				if err != nil || len(layout.Figures) != count {
 					b.Fatal(err)
 				}
