@@ -22,7 +22,8 @@ func BagOn(seam pieces.Path, name string, below, open float64) pieces.Piece {
 	side := construct.Stretch(seam, length-below-open-bagBeyond, length-below+bagBeyond)
 	top := construct.Go(side.End(), orb.Point{-1, 0}, bagWidth)
 	low := orb.Point{top[0], side.Start()[1] - bagBeyond}
-	edge := construct.Join(construct.Line(top, low), construct.Curve(low, orb.Point{0, -1}, bagRound, side.Start(), side[0].Tangent(0), bagRound))
+	bottom := construct.Curve(low, orb.Point{0, -1}, bagRound, side.Start(), side[0].Tangent(0), bagRound)
+	edge := construct.Join(construct.Line(top, low), construct.Parted(bottom))
 	x := top[0] + bagWidth/3
 	return pieces.Piece{
 		Name: name, Cut: 4, Pair: true,

@@ -84,7 +84,7 @@ func (b *Block) combine(c closedSeam, of pieces.Piece, name string, depth float6
 	rise := c.after.Path.Start()[1] - neck.Path.End()[1]
 	centre := construct.Stretch(c.after.Path, 0, depth+rise)
 	foot := centre.End()
-	lower := construct.Curve(foot, orb.Point{1, 0}, combinedPull, side.Start(), construct.Back(construct.Square(side.Tangent(0))), combinedSide)
+	lower := construct.Parted(construct.Curve(foot, orb.Point{1, 0}, combinedPull, side.Start(), construct.Back(construct.Square(side.Tangent(0))), combinedSide))
 	piece := pieces.Piece{Name: name, Kind: pieces.Facing, Cut: of.Cut, Pair: of.Pair, Fold: c.fold, Notches: c.notches}
 	piece.Edges = append(piece.Edges, construct.Edge("facing edge", lower), construct.Edge("side", side))
 	piece.Edges = append(piece.Edges, c.edges...)

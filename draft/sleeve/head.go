@@ -127,20 +127,20 @@ type ends struct{ level, front, back construct.Point }
 
 // draw records the head step by step.
 func (h head) draw(s *construct.Sheet) ends {
-	crown := s.Start(0, h.height, "the crown")
 	var e ends
-	e.level = s.Down(crown, h.height, "the bicep line, at the head height: a share of the armhole's depth that suits the arm")
+	e.level = s.Start(0, 0, "the middle of the bicep line, below the crown")
+	crown := s.Up(e.level, h.height, "the crown: the head height, the share of the armhole's depth that suits the arm")
 	e.front = s.Right(e.level, h.front.width(), "the front of the bicep line: so far that the front of the head is as long as the front armhole with its ease")
 	e.back = s.Left(e.level, h.back.width(), "the back of the bicep line: the like with the back armhole")
 	through := []construct.Point{e.front}
 	for _, m := range h.front.marks {
-		through = append(through, s.Offset(e.front, h.onFront().Apply(m.at), "front: "+m.rule))
+		through = append(through, s.Offset(e.level, h.onFront().Apply(m.at), "front: "+m.rule))
 	}
 	first := through[1]
 	through = append(through, crown)
 	var back []construct.Point
 	for _, m := range h.back.marks {
-		back = append(back, s.Offset(e.back, h.onBack().Apply(m.at), "back: "+m.rule))
+		back = append(back, s.Offset(e.level, h.onBack().Apply(m.at), "back: "+m.rule))
 	}
 	s.Draw("trace the lower armhole of the front from its underarm to "+construct.Numbers(first)+" and that of the back to "+construct.Numbers(back[0]), "the underarm at the end of the bicep line, the side seam along the underarm seam")
 	slices.Reverse(back)

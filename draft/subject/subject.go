@@ -35,6 +35,7 @@ const (
 	Length
 	Ease
 	HeadHeight
+	BicepEase
 	WristWidth
 
 	Shape
