@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math/rand/v2"
 	"os"
+	"path/filepath"
 	"testing"
 
 	"github.com/paulmach/orb"
@@ -13,6 +14,7 @@ import (
 
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
+	"ellwand/testdata/bench"
 	"ellwand/testdata/sample"
 )
 
@@ -102,7 +104,7 @@ func TestBoundNeverAboveTheOptimumOfJigsaws(t *testing.T) {
 func TestBoundBelowPublishedLayouts(t *testing.T) {
 	for name, density := range map[string]float64{"albano": 89.82, "shirts": 90.92, "swim": 79.83, "trousers": 92.62} {
 		t.Run(name, func(t *testing.T) {
-			p, area := publishedInstance(t, "../../../shared/bench/"+name+".json")
+			p, area := publishedInstance(t, filepath.Join(bench.Folder(t), name+".json"))
 			bound := Length(p)
 			assert.LessOrEqual(t, bound, area/p.Width/(density-0.005)*100)
 			assert.GreaterOrEqual(t, bound, area/p.Width*(1-1e-9))
@@ -114,9 +116,7 @@ func TestBoundBelowPublishedLayouts(t *testing.T) {
 // publishedInstance reads an instance of the open collection.
 func publishedInstance(t *testing.T, path string) (layout.Problem, float64) {
 	data, err := os.ReadFile(path)
-	if err != nil {
-		t.Skipf("the open data are not here: %v", err)
-	}
+	require.NoError(t, err)
 	var file struct {
 		Items []struct {
 			Demand              int

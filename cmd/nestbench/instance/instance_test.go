@@ -3,7 +3,6 @@ package instance
 import (
 	"bytes"
 	"encoding/json"
-	"os"
 	"path/filepath"
 	"testing"
 
@@ -11,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/nest/layout"
+	"ellwand/testdata/bench"
 )
 
 const square = `{"Name": "two squares", "Strip": {"Height": 2}, "Items": [
@@ -67,10 +67,7 @@ func TestReadOpenData(t *testing.T) {
 		{"swim", 10, 48, 5752},
 		{"trousers", 17, 64, 79},
 	}
-	folder := "../../../../shared/bench"
-	if _, err := os.Stat(folder); err != nil {
-		t.Skip("the open nesting data (../shared/bench) is not here")
-	}
+	folder := bench.Folder(t)
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
 			in, err := Read(filepath.Join(folder, tt.name+".json"))
@@ -93,6 +90,17 @@ func TestWriteLayout(t *testing.T) {
 	assert.Equal(t, layoutFile{Name: "two squares", Length: 1, Placements: []placement{
 		{Rotation: 180, X: 1, Y: 1}, {Copy: 1, Y: 1},
 	}}, got)
+}
+
+// An instance that is written is read as it was.
+func TestWrite(t *testing.T) {
+	in, err := Parse([]byte(square))
+	require.NoError(t, err)
+	var b bytes.Buffer
+	require.NoError(t, in.Write(&b))
+	again, err := Parse(b.Bytes())
+	require.NoError(t, err)
+	assert.Equal(t, in, again)
 }
 
 func FuzzParse(f *testing.F) {
