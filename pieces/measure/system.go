@@ -11,7 +11,7 @@ const (
 )
 
 // The steps of a purchase: a cm, and the eighth of a yard that shops cut
-// (common practice).
+// [source.CommonPractice].
 const (
 	purchaseMetric   Length = 10
 	purchaseImperial Length = 914.4 / 8
