@@ -36,7 +36,9 @@ func (g *garment) bodiceRows() []Row {
 	front, back, body := g.bodice.Front, g.bodice.Back, g.result.Body
 	rows := []Row{
 		compare("bust line", "front and back", 2*g.bodice.BustWidth, "bust girth", body[BustGirth],
-			g.bodice.BustEase-matching, g.bodice.BustEase+matching, construct.Say("%s of bust ease, as drafted: 10 cm in a close fit, 14 cm easy, 16 to 20 cm in a shirt (%s)", construct.Length(g.bodice.BustEase), source.CommonPractice)),
+			g.bodice.BustEase-matching, g.bodice.BustEase+matching,
+			construct.Say("%s of bust ease, as drafted: 10 cm in a close fit, 14 cm easy, 16 to 20 cm in a shirt (%s)",
+				construct.Length(g.bodice.BustEase), source.CommonPractice)),
 		g.shoulderRow(seam(back, "shoulder"), seam(front, "shoulder")),
 		compare("side", "front side", seam(front, "side"), "back side", seam(back, "side"),
 			-matching, matching, construct.Say("equal (%s)", source.CommonPractice)),
@@ -52,24 +54,31 @@ func (g *garment) bodiceRows() []Row {
 			g.bodice.WaistEase-matching, noLimit, construct.Say("as wide as the bust line: it does not fit the waist")))
 	}
 	return append(rows, compare("waist", "waist seam, darts closed", waist, "waist girth", body[WaistGirth],
-		min(20, g.bodice.WaistEase)-matching/2., max(40, g.bodice.WaistEase)+matching/2., construct.Say("2 to 4 cm of ease in a fitted bodice (%s), or the ease that was asked for", source.CommonPractice)))
+		min(20, g.bodice.WaistEase)-matching/2., max(40, g.bodice.WaistEase)+matching/2.,
+		construct.Say("2 to 4 cm of ease in a fitted bodice (%s), or the ease that was asked for",
+			source.CommonPractice)))
 }
 
 // shoulderRow sets the back shoulder against the front: eased in, or with a
 // dart that leaves it as long.
 func (g *garment) shoulderRow(back, front float64) Row {
 	if g.Bodice.Method == bodice.Proportional {
-		return compare("shoulder", "back shoulder, its dart closed", back, "front shoulder", front, -matching, matching, construct.Say("equal (%s)", source.CommonPractice))
+		return compare("shoulder", "back shoulder, its dart closed", back, "front shoulder", front, -matching, matching,
+			construct.Say("equal (%s)", source.CommonPractice))
 	}
-	return compare("shoulder", "back shoulder", back, "front shoulder", front, 0, 10, construct.Say("the back 0 to 1 cm longer, eased in (%s)", source.CommonPractice))
+	return compare("shoulder", "back shoulder", back, "front shoulder", front, 0, 10,
+		construct.Say("the back 0 to 1 cm longer, eased in (%s)", source.CommonPractice))
 }
 
 // belowRows set a bodice that goes on below the waist against the body.
 func (g *garment) belowRows() []Row {
 	body := g.result.Body
 	return []Row{
-		compare("waist", "width at the waist, darts closed", g.bodice.WaistWidth, "waist girth", body[WaistGirth], min(20, g.bodice.WaistEase)-matching/2., noLimit, construct.Say("2 cm of ease or more (%s)", source.CommonPractice)),
-		compare("hip line", "width all round", g.bodice.HipWidth, "hip girth", body[HipGirth], 20, noLimit, construct.Say("2 cm of ease or more (%s)", source.CommonPractice)),
+		compare("waist", "width at the waist, darts closed", g.bodice.WaistWidth, "waist girth", body[WaistGirth],
+			min(20, g.bodice.WaistEase)-matching/2., noLimit,
+			construct.Say("2 cm of ease or more (%s)", source.CommonPractice)),
+		compare("hip line", "width all round", g.bodice.HipWidth, "hip girth", body[HipGirth], 20, noLimit,
+			construct.Say("2 cm of ease or more (%s)", source.CommonPractice)),
 	}
 }
 
@@ -83,7 +92,8 @@ func (g *garment) neckRow(length float64) Row {
 	if g.Bodice.Method == bodice.Proportional {
 		return compare("neck", "neck seam", length, "neck base girth", body, 0, 25, construct.Say("0 to 2.5 cm longer than the body, as the neck is a proportion of the bust"))
 	}
-	return compare("neck", "neck seam", length, "neck base girth", body, 0, 15, construct.Say("0 to 1.5 cm longer than the body (%s)", source.CommonPractice))
+	return compare("neck", "neck seam", length, "neck base girth", body, 0, 15,
+		construct.Say("0 to 1.5 cm longer than the body (%s)", source.CommonPractice))
 }
 
 // compare makes a row; least and most are the normal range of the difference.

@@ -51,7 +51,8 @@ func walkRows(seam, match string, a, b walked) []Row {
 	if words := strings.Fields(match); words[0] == "front" || words[0] == "back" {
 		match = words[len(words)-1]
 	}
-	return []Row{compare(seam, a.piece.Name+", to the "+match+" notch", of, b.piece.Name, against, -matching, matching, construct.Say("equal, so that the notches meet (%s)", source.CommonPractice))}
+	return []Row{compare(seam, a.piece.Name+", to the "+match+" notch", of, b.piece.Name, against, -matching, matching,
+		construct.Say("equal, so that the notches meet (%s)", source.CommonPractice))}
 }
 
 // panelRows walk the princess seams and the yoke seam.
@@ -66,7 +67,9 @@ func (g *garment) panelRows() []Row {
 		}
 		most, normal := float64(matching), construct.Say("equal (%s)", source.CommonPractice)
 		if which == "front" {
-			most, normal = mostOverBust, construct.Say("the side panel 0 to 8 mm longer, eased in over the bust between the notches (%s)", source.CommonPractice)
+			most, normal = mostOverBust,
+				construct.Say("the side panel 0 to 8 mm longer, eased in over the bust between the notches (%s)",
+					source.CommonPractice)
 		}
 		rows = append(rows, compare(bodice.PrincessSeam, side.Name, seam(side, bodice.PrincessSeam), middle.Name, seam(middle, bodice.PrincessSeam), -matching, most, normal))
 		for _, n := range middle.Notches {
@@ -84,7 +87,9 @@ func (g *garment) panelRows() []Row {
 	}
 	if yoke, ok := named("yoke"); ok {
 		back, _ := named("back bodice")
-		rows = append(rows, compare("yoke seam", back.Name, seam(back, "yoke seam"), yoke.Name, seam(yoke, "yoke seam"), -matching, matching, construct.Say("equal (%s)", source.CommonPractice)))
+		rows = append(rows, compare("yoke seam", back.Name, seam(back, "yoke seam"), yoke.Name, seam(yoke, "yoke seam"),
+			-matching, matching,
+			construct.Say("equal (%s)", source.CommonPractice)))
 		rows = append(rows, walkRows("yoke seam", "yoke", walked{back, "yoke seam", fromFinish}, walked{yoke, "yoke seam", fromStart})...)
 	}
 	return rows

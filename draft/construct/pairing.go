@@ -30,5 +30,6 @@ func Equal(seam, of string, length float64, against string, other float64) Pairi
 
 // Gathered pairs an edge with the shorter seam that it is gathered into.
 func Gathered(seam, of string, length float64, against string, other float64) Pairing {
-	return Pairing{seam, of, length, against, other, 0.5*other - 1, 2*other + 1, Say("1.5 to 3 times as long, gathered in (%s)", source.CommonPractice)}
+	return Pairing{seam, of, length, against, other, 0.5*other - 1, 2*other + 1,
+		Say("1.5 to 3 times as long, gathered in (%s)", source.CommonPractice)}
 }

@@ -225,7 +225,9 @@ func (d *deriving) against(shell pieces.Piece) construct.Pairing {
 		if off := math.Abs(is - was); was > 0 && off > most+1e-6 {
 			most = off
 			worst = construct.Equal("lining to shell", d.piece.Name+", "+seam, is, shell.Name, was)
-			worst.Normal = construct.Say("equal on every seam but for what it is shorter or wider on purpose; the one that differs most is shown (%s)", source.CommonPractice)
+			worst.Normal = construct.Say(
+				"equal on every seam but for what it is shorter or wider on purpose; the one that differs most is shown (%s)",
+				source.CommonPractice)
 		}
 	}
 	return worst

@@ -47,7 +47,8 @@ func combinedFacing(m Measures, o Options, name string) (Block, error) {
 	block.combine(back, *m.Back, name+" back", depth)
 	a, b := block.Pieces[0], block.Pieces[1]
 	shoulder := construct.Equal("facing shoulder", b.Name, construct.SeamLength(b, "shoulder"), a.Name, construct.SeamLength(a, "shoulder"))
-	shoulder.Least, shoulder.Most, shoulder.Normal = 0, 10, construct.Say("the back 0 to 1 cm longer, eased in as on the bodice (%s)", source.CommonPractice)
+	shoulder.Least, shoulder.Most, shoulder.Normal = 0, 10,
+		construct.Say("the back 0 to 1 cm longer, eased in as on the bodice (%s)", source.CommonPractice)
 	block.Pairings = append(block.Pairings, shoulder,
 		construct.Equal("facing side", a.Name, construct.SeamLength(a, "side"), b.Name, construct.SeamLength(b, "side")))
 	return block, nil

@@ -24,7 +24,9 @@ func cuff(m Measures, o Options, name string) (Block, error) {
 	if m.WristWidth > 0 {
 		block.Pairings = []construct.Pairing{{
 			Seam: "wrist to cuff", Of: "sleeve wrist", Length: m.WristWidth, Against: name, Other: length, Least: -cuffOverlap, Most: 2 * length,
-			Normal: construct.Say("the sleeve up to three times as long, pleated or gathered in; the cuff up to 2 cm longer, to button over (%s)", source.CommonPractice),
+			Normal: construct.Say("the sleeve up to three times as long, pleated or gathered in; "+
+				"the cuff up to 2 cm longer, to button over (%s)",
+				source.CommonPractice),
 		}}
 	}
 	return block, nil

@@ -62,7 +62,8 @@ func (f figures) circle() (Block, error) {
 	f.HipEase = circleHipEase
 	b.Pairings = []construct.Pairing{waistPairing("waist seam", b.Waist, f), {
 		Seam: "hip line", Of: "width all round", Length: hip, Against: "hip girth", Other: f.Hip,
-		Least: circleHipEase, Most: construct.NoLimit, Normal: construct.Say("2 cm of ease or more (%s)", source.CommonPractice),
+		Least: circleHipEase, Most: construct.NoLimit,
+		Normal: construct.Say("2 cm of ease or more (%s)", source.CommonPractice),
 	}}
 	return b, nil
 }

@@ -215,6 +215,7 @@ func (f figures) hipPairing(width float64) construct.Pairing {
 	return construct.Pairing{
 		Seam: "hip line", Of: "width all round", Length: width, Against: "hip girth", Other: f.Hip,
 		Least: f.HipEase - construct.Matching, Most: construct.NoLimit,
-		Normal: construct.Say("%s of hip ease or more: 3 cm is close in a straight skirt, 5 cm easy (%s; %s)", construct.Length(f.HipEase), source.AldrichFromMemory, source.Armstrong),
+		Normal: construct.Say("%s of hip ease or more: 3 cm is close in a straight skirt, 5 cm easy (%s; %s)",
+			construct.Length(f.HipEase), source.AldrichFromMemory, source.Armstrong),
 	}
 }

@@ -53,7 +53,8 @@ func (f figures) wrapper() (Block, error) {
 		},
 		Pairings: []construct.Pairing{{
 			Seam: "width", Of: "wrapper", Length: f.Width, Against: "hip girth", Other: f.Hip,
-			Least: (leastWrap - 1) * f.Hip, Most: construct.NoLimit, Normal: construct.Say("a fifth more or over, to overlap; 1.6 times is usual (%s)", source.OwnChoice),
+			Least: (leastWrap - 1) * f.Hip, Most: construct.NoLimit,
+			Normal: construct.Say("a fifth more or over, to overlap; 1.6 times is usual (%s)", source.OwnChoice),
 		}},
 	}, nil
 }
@@ -103,7 +104,8 @@ func (f figures) apron() (Block, error) {
 		},
 		Pairings: []construct.Pairing{{
 			Seam: "width", Of: "apron", Length: f.Width, Against: "hip girth", Other: f.Hip,
-			Least: -0.5 * f.Hip, Most: construct.NoLimit, Normal: construct.Say("half of the hip girth or more; four fifths is usual (%s)", source.OwnChoice),
+			Least: -0.5 * f.Hip, Most: construct.NoLimit,
+			Normal: construct.Say("half of the hip girth or more; four fifths is usual (%s)", source.OwnChoice),
 		}},
 	}, nil
 }

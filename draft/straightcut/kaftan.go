@@ -147,6 +147,8 @@ func (f figures) addSleeve(b *Block, u upper) {
 func (f figures) widthPairing(width float64) construct.Pairing {
 	return construct.Pairing{
 		Seam: "width", Of: "width all round", Length: width, Against: "the fuller of bust and hip", Other: f.fuller(),
-		Least: f.Ease - construct.Matching, Most: construct.NoLimit, Normal: construct.Say("%s of ease, as asked for: 20 to 30 cm is usual (%s)", construct.Length(f.Ease), source.OwnChoice),
+		Least: f.Ease - construct.Matching, Most: construct.NoLimit,
+		Normal: construct.Say("%s of ease, as asked for: 20 to 30 cm is usual (%s)",
+			construct.Length(f.Ease), source.OwnChoice),
 	}
 }

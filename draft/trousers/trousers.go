@@ -119,14 +119,16 @@ func (f figures) matchDrop(front float64) float64 {
 
 func (f figures) pairings(b Block, front, back half) []construct.Pairing {
 	inside := construct.Equal("inside leg", "front inside leg", front.insideLeg.Length(), "back inside leg", back.insideLeg.Length())
-	inside.Least, inside.Normal = -6, construct.Say("equal; the front up to 6 mm shorter and stretched (%s)", source.CommonPractice)
+	inside.Least, inside.Normal = -6,
+		construct.Say("equal; the front up to 6 mm shorter and stretched (%s)", source.CommonPractice)
 	list := []construct.Pairing{
 		construct.Equal("outside leg", "front outside leg", front.outsideLeg.Length(), "back outside leg", back.outsideLeg.Length()),
 		inside,
 		f.waistPairing(b.Waist),
 		{Seam: "hip line", Of: "width all round", Length: b.Hip, Against: "hip girth", Other: f.Hip,
 			Least: f.HipEase - construct.Matching, Most: construct.NoLimit,
-			Normal: construct.Say("%s of hip ease or more: 4 cm is close, 6 cm usual, 10 cm easy (%s)", construct.Length(f.HipEase), source.CommonPractice)},
+			Normal: construct.Say("%s of hip ease or more: 4 cm is close, 6 cm usual, 10 cm easy (%s)",
+				construct.Length(f.HipEase), source.CommonPractice)},
 	}
 	if f.Pocket == SidePocket {
 		list = append(list, construct.Equal("pocket", "pocket bag between its notches", notchesApart(b.Pieces[2], "pocket side"), "opening in the front outside leg", notchesApart(b.Pieces[0], "outside leg")))
