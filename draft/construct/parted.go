@@ -32,7 +32,7 @@ func Parted(path pieces.Path) pieces.Path {
 
 // turned is by how much a curve turns all the way along it, in degrees.
 func turned(curve pieces.Curve) float64 {
-	const steps = 32
+	const steps = 32 // [source.OwnChoice]
 	sum := 0.0
 	for i := range steps {
 		a, b := curve.Tangent(float64(i)/steps), curve.Tangent(float64(i+1)/steps)
