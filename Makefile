@@ -1,17 +1,25 @@
 # make demo   build, then the demo job: plan, layouts and pieces in out/
-# make test   what the CI runs: vet and every test
+# make test   what the CI runs: vet and every test, on small samples
+# make check-long   the same tests on all that there is to try; it takes hours
+# make mutate  changes the code at random, one place at a time, and lists the
+#             changes that no test sees: make mutate MUTANTS=40 SEED=2 IN="draft/... pieces"
 # make bench  the benchmarks, and the open-data instances where they are at hand,
 #             whose densities go into testdata/density.csv: make bench BENCH_TIMES="10s 20m"
 # make lint   gofmt, go vet, staticcheck
 
 GO ?= go
+SEED ?= 1
+MUTANTS ?= 40
+IN ?= draft/... fabric/... pieces/... nest/... cmd/ellwand/app/...
 BENCH_TIMES ?= 10s 60s
 BENCH_SEEDS ?= 1 2 3
 BENCH_RECORD ?= testdata/density.csv
 BENCH_DATA ?= ../shared/bench
+# The tools of the tests, which ./... leaves out.
+TOOLS := ./testdata/mutate ./testdata/sample
 DEMO := testdata/blouse.yaml
 
-.PHONY: all build demo test bench lint clean
+.PHONY: all build demo test check-long mutate bench lint clean
 
 all: build
 
@@ -26,8 +34,14 @@ demo: build
 	bin/ellwand marker $(DEMO) --time 2s -o out/plan.pdf --layout out/layouts --force
 
 test:
-	$(GO) vet ./...
-	$(GO) test -timeout 14m ./...
+	$(GO) vet ./... $(TOOLS)
+	$(GO) test -timeout 14m ./... $(TOOLS)
+
+check-long:
+	ELLWAND_LONG=1 $(GO) test -timeout 12h ./...
+
+mutate:
+	$(GO) run ./testdata/mutate -seed $(SEED) -mutants $(MUTANTS) $(IN)
 
 bench:
 	$(GO) build -buildvcs=auto -o bin/nestbench ./cmd/nestbench
@@ -37,7 +51,7 @@ bench:
 	done; done; done
 
 lint:
-	@unformatted=$$(gofmt -l cmd nest pieces draft fabric); \
+	@unformatted=$$(gofmt -l cmd nest pieces draft fabric testdata); \
 	if [ -n "$$unformatted" ]; then echo "gofmt: $$unformatted"; exit 1; fi
 	$(GO) vet ./...
 	$(GO) tool staticcheck ./...

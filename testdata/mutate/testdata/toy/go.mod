@@ -1,0 +1,3 @@
+module toy
+
+go 1.26.0
