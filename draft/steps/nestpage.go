@@ -31,7 +31,7 @@ var (
 // with all its sizes one over the other, told apart by their dashes, and tables
 // of where its points lie and how long its seams are in each.
 func WriteNestPDF(w io.Writer, n Nest, on paper.Paper) error {
-	s := &sheets{document: n.Documents[0], paper: on.Upright()}
+	s := newSheets(n.Documents[0], on)
 	for i, garment := range n.Documents[0].Garments {
 		for _, p := range n.pieces(i) {
 			s.nestPage(garment, p)
@@ -43,16 +43,16 @@ func WriteNestPDF(w io.Writer, n Nest, on paper.Paper) error {
 func (s *sheets) nestPage(garment Garment, p nested) {
 	s.title = [2]string{p.all[0].head, garment.Name + ": " + p.all[0].cut}
 	s.addPage()
-	height, scale := p.draw(&s.page().Picture, margin, figureTop-4, s.inner(), s.paper.Height*nestTallest)
+	height, scale := p.draw(s.On, margin, figureTop-4, s.Inner(), s.Height*nestTallest)
 	note := fmt.Sprintf("Drawn at 1 : %.4g, seam lines only. The numbers stand at size %s.", scale, p.sizes[0])
-	s.page().Write(drawing.Text{Words: note, At: orb.Point{margin, figureTop + height}, Points: 7, Grey: 70})
+	s.note(figureTop+height, note)
 	s.startColumns(figureTop + height + 6)
 	s.key(p.sizes)
 	s.wide(2 * lineStep)
-	for _, line := range drawing.Wrapped(placesNote, textSize, false, s.inner()) {
+	for _, line := range drawing.Wrapped(placesNote, textSize, false, s.Inner()) {
 		s.wide(lineStep)
 		s.write(line, margin, textSize, false, drawing.Left)
-		s.y += lineStep
+		s.Y += lineStep
 	}
 	for _, group := range p.alike() {
 		s.grades("Points", pointTable, group.sizes, group.places(s.document.Unit))
@@ -115,21 +115,23 @@ func (s *sheets) key(sizes []string) {
 	for i, size := range sizes {
 		words := "size " + size
 		wide := sample + 2 + drawing.Width(words, textSize, true) + gap
-		if x+wide > s.paper.Width-margin {
-			x, s.y = margin, s.y+lineStep+1
+		if x+wide > s.Right() {
+			x, s.Y = margin, s.Y+lineStep+1
 		}
-		s.page().Line(sizePen(i), orb.Point{x, s.y - 1}, orb.Point{x + sample, s.y - 1})
+		s.On.Line(sizePen(i), orb.Point{x, s.Y - 1}, orb.Point{x + sample, s.Y - 1})
 		s.write(words, x+sample+2, textSize, true, drawing.Left)
 		x += wide
 	}
-	s.y += lineStep + 3
+	s.Y += lineStep + 3
 }
 
 // wide makes room for words over the whole width.
 func (s *sheets) wide(height float64) {
-	s.column = 1
-	s.room(height)
-	s.column, s.x = 1, margin
+	if s.HasRoom(height + footHeight) {
+		return
+	}
+	s.title[1] = "continued"
+	s.addPage()
 }
 
 // grades writes a table with a column for each size, as many at a time as the
@@ -138,28 +140,33 @@ func (s *sheets) grades(head string, g grading, sizes []string, rows []gradeRow)
 	if isInch(s.document.Unit) {
 		g.size *= inchWider
 	}
-	most := int((s.inner() - g.names) / g.size)
+	most := int((s.Inner() - g.names) / g.size)
 	for from := 0; from < len(sizes); from += most {
 		to := min(from+most, len(sizes))
 		right := margin + g.names + float64(to-from)*g.size
 		s.wide(4 * lineStep)
-		s.y += 2.5
+		s.Y += 2.5
 		s.write(head, margin, headSize, true, drawing.Left)
-		s.y += lineStep + 1
+		s.Y += lineStep + 1
 		for i, size := range sizes[from:to] {
 			s.write(size, margin+g.names+float64(i+1)*g.size, textSize, true, drawing.Right)
 		}
-		s.y += lineStep + 0.4
+		s.Y += lineStep + 0.4
 		for _, row := range rows {
 			s.wide(lineStep)
 			s.write(row.name, margin, textSize, g.names < g.size, drawing.Left)
 			for i, figure := range row.figures[from:to] {
 				s.write(figure, margin+g.names+float64(i+1)*g.size, textSize, false, drawing.Right)
 			}
-			if room := s.paper.Width - margin - right - 4; room > 20 {
+			if room := s.Right() - right - 4; room > 20 {
 				s.write(drawing.Shortened(strings.TrimSpace(row.rule), 7, false, room), right+4, 7, false, drawing.Left)
 			}
-			s.y += lineStep + 0.4
+			s.Y += lineStep + 0.4
 		}
 	}
+}
+
+// write puts words on the line at a place across the page.
+func (s *sheets) write(words string, x, size float64, bold bool, align drawing.Align) {
+	s.On.Write(drawing.Text{Words: words, At: orb.Point{x, s.Y}, Points: size, Bold: bold, Align: align})
 }

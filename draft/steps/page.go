@@ -4,10 +4,8 @@ import (
 	"fmt"
 	"io"
 
-	"github.com/paulmach/orb"
-
-	"ellwand/draft/construct"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/page"
 	"ellwand/pieces/paper"
 )
 
@@ -21,6 +19,8 @@ const (
 	textSize  = 8.5 // points
 	headSize  = 10.0
 	figureTop = margin + 17
+	// footHeight is how far below the words the foot stands.
+	footHeight = 4.0
 	// tallestShare is how much of a page a drawing may take.
 	tallestShare = 0.46
 	leastShare   = 0.38
@@ -29,7 +29,7 @@ const (
 // WritePDF writes the draft sheet as PDF: a page or more for each piece, and
 // one at the end of each garment with the seams that are sewn together.
 func WritePDF(w io.Writer, d Document, sheet paper.Paper) error {
-	s := &sheets{document: d, paper: sheet.Upright()}
+	s := newSheets(d, sheet)
 	for _, garment := range d.Garments {
 		for _, c := range garment.contents(d.Unit) {
 			s.piecePage(garment, c)
@@ -41,58 +41,61 @@ func WritePDF(w io.Writer, d Document, sheet paper.Paper) error {
 
 // finish numbers the pages and writes them.
 func (s *sheets) finish(w io.Writer, title string) error {
-	pages := make([]drawing.Page, len(s.pages))
-	for i, p := range s.pages {
-		s.foot(p, i+1)
-		pages[i] = *p
-	}
-	return drawing.WritePDF(w, title, pages)
+	s.Plain(7)
+	s.Ink(70)
+	s.Foot(s.foot)
+	return drawing.WritePDF(w, title, s.Done())
 }
 
-// sheets are the pages in the making, and where the next words go.
+// sheets are the pages in the making.
 type sheets struct {
+	page.Pages
 	document Document
 	paper    paper.Paper
-	pages    []*drawing.Page
 	title    [2]string // of the page that is being written
-	column   int
-	x, y     float64
-	top      float64 // of both columns
 }
 
-func (s *sheets) page() *drawing.Page { return s.pages[len(s.pages)-1] }
-
-func (s *sheets) inner() float64 { return s.paper.Width - 2*margin }
-
-func (s *sheets) columnWidth() float64 { return (s.inner() - columnGap) / 2 }
+func newSheets(d Document, on paper.Paper) *sheets {
+	return &sheets{Pages: page.Pages{Edge: margin}, document: d, paper: on.Upright()}
+}
 
 func (s *sheets) addPage() {
-	p := &drawing.Page{Width: s.paper.Width, Height: s.paper.Height}
-	s.pages = append(s.pages, p)
-	p.Write(drawing.Text{Words: s.title[0], At: orb.Point{margin, margin + 5}, Points: 16, Bold: true})
-	p.Write(drawing.Text{Words: s.title[1], At: orb.Point{margin, margin + 11}, Points: 9})
-	p.Write(drawing.Text{Words: drawing.Shortened(s.document.Title, 9, false, s.inner()/2), At: orb.Point{s.paper.Width - margin, margin + 5}, Points: 9, Align: drawing.Right})
+	s.Add(s.paper)
+	s.Bold(16)
+	s.Text(margin, margin+5, s.title[0])
+	s.Plain(9)
+	s.Text(margin, margin+11, s.title[1])
+	s.TextRight(s.Right(), margin+5, s.TextCut(s.document.Title, s.Inner()/2))
 	s.startColumns(figureTop)
 }
 
 func (s *sheets) startColumns(top float64) {
-	s.column, s.top, s.x, s.y = 0, top, margin, top
+	s.Y = top
+	s.Start(page.Columns{Count: 2, Gap: columnGap})
+}
+
+// note writes small and grey what a drawing shows.
+func (s *sheets) note(y float64, words string) {
+	s.Plain(7)
+	s.Ink(70)
+	s.Text(margin, y, words)
+	s.Ink(0)
 }
 
 // piecePage writes a piece, its drawing smaller where that saves a page.
 func (s *sheets) piecePage(garment Garment, c content) {
-	begin := len(s.pages)
+	begin := s.Count()
 	for share := tallestShare; ; share -= 0.04 {
-		s.pages = s.pages[:begin]
+		s.Keep(begin)
 		s.writePiece(garment, c, share)
-		if len(s.pages) == begin+1 {
+		if s.Count() == begin+1 {
 			return
 		}
 		if share-0.04 < leastShare {
 			break
 		}
 	}
-	s.pages = s.pages[:begin]
+	s.Keep(begin)
 	s.writePiece(garment, c, tallestShare)
 }
 
@@ -100,9 +103,9 @@ func (s *sheets) piecePage(garment Garment, c content) {
 func (s *sheets) writePiece(garment Garment, c content, share float64) {
 	s.title = [2]string{c.head, garment.Name + ": " + c.cut}
 	s.addPage()
-	height, scale := c.draw(&s.page().Picture, margin, figureTop-4, s.inner(), s.paper.Height*share)
+	height, scale := c.draw(s.On, margin, figureTop-4, s.Inner(), s.Height*share)
 	note := fmt.Sprintf("Drawn at 1 : %.4g. Bold line: seam line. Broken lines: construction. Arrow: grain, this end up.", scale)
-	s.page().Write(drawing.Text{Words: note, At: orb.Point{margin, figureTop + height}, Points: 7, Grey: 70})
+	s.note(figureTop+height, note)
 	s.startColumns(figureTop + height + 8)
 
 	s.head("Draw")
@@ -158,11 +161,7 @@ var cautions = []string{
 // room makes room for so many mm of words: in this column, the next, or on
 // another page.
 func (s *sheets) room(height float64) {
-	if s.y+height <= s.paper.Height-margin-4 {
-		return
-	}
-	if s.column == 0 {
-		s.column, s.x, s.y = 1, margin+s.columnWidth()+columnGap, s.top
+	if s.HasRoom(height+footHeight) || s.NextColumn() {
 		return
 	}
 	s.title[1] = "continued"
@@ -171,11 +170,12 @@ func (s *sheets) room(height float64) {
 
 func (s *sheets) head(words string) {
 	s.room(2*lineStep + 8)
-	if s.y > s.top {
-		s.y += 2.5
+	if !s.IsAtTop() {
+		s.Y += 2.5
 	}
-	s.write(words, s.x, headSize, true, drawing.Left)
-	s.y += lineStep + 1.5
+	s.Bold(headSize)
+	s.Text(s.X(), s.Y, words)
+	s.Y += lineStep + 1.5
 }
 
 // item is a paragraph with a number or a dash before it.
@@ -184,41 +184,37 @@ func (s *sheets) item(before, words string) {
 	if before == "" {
 		indent = 0
 	}
-	lines := drawing.Wrapped(words, textSize, false, s.columnWidth()-indent)
-	s.room(lineStep * float64(len(lines)))
-	if before != "" {
-		s.write(before, s.x+hang-2, textSize, true, drawing.Right)
-	}
-	for _, line := range lines {
-		s.write(line, s.x+indent, textSize, false, drawing.Left)
-		s.y += lineStep
-	}
-	s.y += itemGap
+	s.Plain(textSize)
+	s.room(lineStep * float64(len(s.Wrapped(words, s.ColumnWidth()-indent))))
+	s.Bold(textSize)
+	s.TextRight(s.X()+hang-2, s.Y, before)
+	s.Plain(textSize)
+	s.Paragraph(s.X(), s.ColumnWidth(), lineStep, indent, "", words)
+	s.Y += itemGap
 }
 
 // row is a line of the table of seams.
 func (s *sheets) row(name, length, allowance string) {
 	s.room(lineStep)
-	s.write(name, s.x, textSize, false, drawing.Left)
-	s.write(length, s.x+0.68*s.columnWidth(), textSize, true, drawing.Right)
+	s.Plain(textSize)
+	s.Text(s.X(), s.Y, name)
+	s.Bold(textSize)
+	s.TextRight(s.X()+0.68*s.ColumnWidth(), s.Y, length)
 	if allowance != "on the fold" {
 		allowance = "+ " + allowance
 	}
-	s.write(allowance, s.x+s.columnWidth(), textSize, false, drawing.Right)
-	s.y += lineStep + 0.4
-}
-
-func (s *sheets) write(words string, x, size float64, bold bool, align drawing.Align) {
-	s.page().Write(drawing.Text{Words: words, At: orb.Point{x, s.y}, Points: size, Bold: bold, Align: align})
+	s.Plain(textSize)
+	s.TextRight(s.X()+s.ColumnWidth(), s.Y, allowance)
+	s.Y += lineStep + 0.4
 }
 
 // foot numbers a page and says how its lengths are worded.
-func (s *sheets) foot(p *drawing.Page, number int) {
+func (s *sheets) foot(number int) {
 	words := "Lengths in cm, to the nearest millimetre."
-	if construct.Length(25.4).In(s.document.Unit) == "1 in" {
+	if isInch(s.document.Unit) {
 		words = "Lengths in inches, to the nearest 1/16."
 	}
-	y := s.paper.Height - margin + 4
-	p.Write(drawing.Text{Words: words, At: orb.Point{margin, y}, Points: 7, Grey: 70})
-	p.Write(drawing.Text{Words: fmt.Sprintf("%d of %d", number, len(s.pages)), At: orb.Point{s.paper.Width - margin, y}, Points: 7, Grey: 70, Align: drawing.Right})
+	y := s.Height - margin + footHeight
+	s.Text(margin, y, words)
+	s.TextRight(s.Right(), y, fmt.Sprintf("%d of %d", number, s.Count()))
 }

@@ -61,13 +61,12 @@ func (s *sheets) blockHeight(items []string, width float64) float64 {
 }
 
 func (s *sheets) writeItems(x, y, width float64, items []string) {
+	before := s.Y
 	s.Plain(8.5)
+	s.Y = y
 	for _, item := range items {
-		s.Text(x, y, "•")
-		for _, line := range s.Wrapped(item, width-adviceHang) {
-			s.Text(x+adviceHang, y, line)
-			y += adviceStep
-		}
-		y += adviceGap
+		s.Paragraph(x, width, adviceStep, adviceHang, "•", item)
+		s.Y += adviceGap
 	}
+	s.Y = before // the blocks stand beside each other
 }

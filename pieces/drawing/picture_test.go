@@ -243,3 +243,14 @@ func TestHostileTitle(t *testing.T) {
 	require.NoError(t, WritePDF(&file, hostile, []Page{page}))
 	assert.Contains(t, file.String(), "/Title (\xfe\xff\x00a\x00c)")
 }
+
+// TestWrapped: lines break at soft blanks, and in a word that has no other
+// place for it.
+func TestWrapped(t *testing.T) {
+	width := func(words string) float64 { return Width(words, 10, false) + 0.01 }
+	assert.Equal(t, []string{"one two", "three"}, Wrapped("one  two\nthree", 10, false, width("one two")))
+	assert.Equal(t, []string{"one", "two\u00a0three"}, Wrapped("one two\u00a0three", 10, false, width("two\u00a0three")))
+	assert.Equal(t, []string{"a", "bbb", "bbb", "b c"}, Wrapped("a bbbbbbb c", 10, false, width("bbb")))
+	assert.Equal(t, []string{"a", "b"}, Wrapped("ab", 10, false, 0.1), "at least a letter")
+	assert.Equal(t, []string{""}, Wrapped(" ", 10, false, 20))
+}

@@ -14,6 +14,7 @@ type Pages struct {
 	paper.Paper         // of that page
 	Edge        float64 // what stays white on each side, mm
 	Y           float64 // how far down the page is filled, mm
+	columns     Columns
 	all         []filled
 }
 
