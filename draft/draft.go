@@ -131,7 +131,7 @@ func (g *garment) checkNames() error {
 	var names []string
 	for _, p := range g.result.Pieces {
 		if slices.Contains(names, p.Name) {
-			return fmt.Errorf("two pieces are called %q; give one of them another name", p.Name)
+			return g.atName(p.Name, construct.About(subject.Name).Refuse("two pieces are called %q; give one of them another name", p.Name))
 		}
 		names = append(names, p.Name)
 	}
@@ -141,6 +141,17 @@ func (g *garment) checkNames() error {
 		}
 	}
 	return nil
+}
+
+// atName says that an error arose at the last part that is given a name; at the
+// whole request when none is.
+func (g *garment) atName(name string, err error) error {
+	for i := len(g.Parts) - 1; i >= 0; i-- {
+		if g.Parts[i].Name == name {
+			return atPlace(Place{Section: PartsSection, Index: i}, err)
+		}
+	}
+	return err
 }
 
 // finish puts the garment's name, cloth and allowances on the pieces, and

@@ -14,12 +14,25 @@ const (
 	Interfacing
 )
 
-// KindNames lists the kinds in words, in the order of the constants: as files
-// name them.
-func KindNames() []string { return []string{"shell", "facing", "lining", "interfacing"} }
+// kinds in words.
+var kinds = [...]string{Shell: "shell", Facing: "facing", Lining: "lining", Interfacing: "interfacing"}
+
+// Words for the kinds, in the order of the constants: as files name them. The
+// first is the usual one.
+func (Kind) Words() []string { return kinds[:] }
 
 // String names the kind in a word.
-func (k Kind) String() string { return KindNames()[k] }
+func (k Kind) String() string { return kinds[k] }
+
+// lies in words.
+var lies = [...]string{StraightGrain: "straight", CrossGrain: "cross", Bias: "bias"}
+
+// Words for the grain, in the order of the constants: as files name them. The
+// first is the usual one.
+func (GrainLie) Words() []string { return lies[:] }
+
+// String names the lie of the grainline in a word.
+func (l GrainLie) String() string { return lies[l] }
 
 // Shows says that the piece can be seen on the garment as it is worn.
 func (k Kind) Shows() bool { return k == Shell }

@@ -2,6 +2,7 @@ package sleeve
 
 import (
 	"ellwand/draft/construct"
+	"ellwand/draft/subject"
 )
 
 // Limits are how long the bicep line may be, in mm.
@@ -53,7 +54,7 @@ func (d drafting) fitHead(s solving) (head, error) {
 }
 
 func (s solving) noHead() error {
-	return construct.Refuse("sleeve: no smooth head goes into an armhole of %s that is %s deep: measure the scye depth and the across widths again", construct.Length(s.front.length+s.back.length), construct.Length(s.depth))
+	return construct.About(subject.ScyeDepth, subject.AcrossBackWidth).Refuse("sleeve: no smooth head goes into an armhole of %s that is %s deep: measure the scye depth and the across widths again", construct.Length(s.front.length+s.back.length), construct.Length(s.depth))
 }
 
 // enough is how near to a length the bicep line is brought, in mm.
@@ -88,7 +89,7 @@ func (s solving) asked(height float64) (head, error) {
 	if !ok {
 		return head{}, s.noHead()
 	}
-	return head{}, construct.Refuse("sleeve: a head height of %s makes no smooth head on this armhole, which is %s deep; ask for %s to %s", construct.Length(height), construct.Length(s.depth), construct.AtLeast(lowest.height), construct.AtMost(highest.height))
+	return head{}, construct.About(subject.HeadHeight).Refuse("sleeve: a head height of %s makes no smooth head on this armhole, which is %s deep; ask for %s to %s", construct.Length(height), construct.Length(s.depth), construct.AtLeast(lowest.height), construct.AtMost(highest.height))
 }
 
 // heights finds the lowest and the highest head that can be drawn between two

@@ -97,6 +97,10 @@ func (n Nap) String() string {
 	return naps[n]
 }
 
+// Words for the naps, in the order of the constants; the first is the usual
+// one.
+func (Nap) Words() []string { return naps }
+
 // NapOf is the nap as it binds the piece of that name.
 func (c Cloth) NapOf(piece string) Nap {
 	if slices.Contains(c.OneWayPieces, piece) {

@@ -23,16 +23,16 @@ func (a allowances) seams() float64 {
 }
 
 // allowances reads those of the job or of a garment, over the ones above.
-func (r *resolver) allowances(path string, above allowances, given map[string]Measure) allowances {
+func (r *resolver) allowances(path Path, above allowances, given map[string]Measure) allowances {
 	out := maps.Clone(above)
 	if out == nil {
 		out = allowances{}
 	}
 	for _, key := range slices.Sorted(maps.Keys(given)) {
-		inner := path + "." + key
+		inner := path.Key(key)
 		name, known := knownAs(key, draft.AllowanceNames())
 		if !known {
-			r.fault(inner, "there is no seam %q to give an allowance to; %s", key, hint(key, draft.AllowanceNames()))
+			r.fault(inner, Unknown, "there is no seam %q to give an allowance to; %s", key, hint(key, draft.AllowanceNames()))
 			continue
 		}
 		if width, ok := r.length(inner, "the seam allowance on "+name, given[key]); ok {

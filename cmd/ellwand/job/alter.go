@@ -13,7 +13,7 @@ type Shortening struct {
 	Garment string // as the file names it
 	Part    string // "whole", "skirt", "trousers", "sleeve" or what the part is called
 	Length  float64
-	path    string // of the garment
+	path    Path // of the garment
 }
 
 // shortening is one that is asked for.
@@ -28,7 +28,7 @@ const usualTrouserClear = 20
 
 // lengths notes what of a garment can be shortened, and shortens what is
 // asked.
-func (r *resolver) lengths(path, garment string, request *draft.Request) {
+func (r *resolver) lengths(path Path, garment string, request *draft.Request) {
 	usual := func(name draft.Measurement, less float64) float64 {
 		value, _ := request.Body.Get(name)
 		return max(0, value-less)
@@ -61,7 +61,7 @@ func (r *resolver) lengths(path, garment string, request *draft.Request) {
 
 // shorten notes a length; one that is not given and has no usual value cannot
 // be shortened.
-func (r *resolver) shorten(path, garment, what string, length *float64, usual float64) {
+func (r *resolver) shorten(path Path, garment, what string, length *float64, usual float64) {
 	now := *length
 	if now == 0 {
 		now = usual
@@ -70,7 +70,7 @@ func (r *resolver) shorten(path, garment, what string, length *float64, usual fl
 		return
 	}
 	known := Shortening{Garment: garment, Part: what, Length: now, path: path}
-	same := func(s Shortening) bool { return s.path == path && s.Part == what }
+	same := func(s Shortening) bool { return s.path.id() == path.id() && s.Part == what }
 	if !slices.ContainsFunc(r.work.Shortenings, same) {
 		r.work.Shortenings = append(r.work.Shortenings, known)
 	}

@@ -36,25 +36,29 @@ func bodyKey(name draft.Measurement) string { return strings.ReplaceAll(string(n
 // sized takes the body of a size table, when the job or wearer at a path names
 // one. A table beside measurements needs no size: what is missing is derived
 // from it.
-func (r *resolver) sized(path, size, table string, measured bool) draft.Body {
+func (r *resolver) sized(path Path, size, table string, measured bool) draft.Body {
 	switch {
 	case size == "" && table != "" && measured:
 		if !slices.Contains(draft.Tables(), table) {
-			r.fault(within(path, "table"), "there is no size table %q; use one of: %s", table, strings.Join(draft.Tables(), ", "))
+			r.fault(path.Key("table"), Unknown, "there is no size table %q; use one of: %s", table, strings.Join(draft.Tables(), ", "))
 		}
 		return draft.Body{}
 	case size == "" && table == "":
 		return draft.Body{}
 	case size == "":
-		r.fault(within(path, "table"), "the table %q is named without a size; add one, such as: size: 12, or measurements under body:", table)
+		r.fault(path.Key("table"), Missing, "the table %q is named without a size; add one, such as: size: 12, or measurements under body:", table)
 		return draft.Body{}
 	case table == "":
-		r.fault(within(path, "size"), "size %s of which table? Sizes of the same name differ; add one of: table: %s", size, strings.Join(draft.Tables(), ", table: "))
+		r.fault(path.Key("size"), Missing, "size %s of which table? Sizes of the same name differ; add one of: table: %s", size, strings.Join(draft.Tables(), ", table: "))
 		return draft.Body{}
 	}
 	body, err := draft.Size(table, size)
 	if err != nil {
-		r.fault(within(path, "size"), "%s", err)
+		key := "size"
+		if !slices.Contains(draft.Tables(), table) {
+			key = "table"
+		}
+		r.fault(path.Key(key), Unknown, "%s", err)
 		return draft.Body{}
 	}
 	return body
@@ -62,13 +66,13 @@ func (r *resolver) sized(path, size, table string, measured bool) draft.Body {
 
 // measured parses the measurements under body, each checked by itself so that
 // a fault has its own line.
-func (r *resolver) measured(at string, given Body) draft.Body {
+func (r *resolver) measured(at Path, given Body) draft.Body {
 	body := draft.Body{}
 	for _, key := range slices.Sorted(maps.Keys(given)) {
-		path := within(at, "body") + "." + key
+		path := at.Key("body").Key(key)
 		known, found := knownAs(key, bodyKeys())
 		if !found {
-			r.fault(path, "unknown measurement %q; %s", key, hint(key, bodyKeys()))
+			r.fault(path, Unknown, "unknown measurement %q; %s", key, hint(key, bodyKeys()))
 			continue
 		}
 		name := draft.Measurement(strings.ReplaceAll(known, "_", " "))
@@ -77,11 +81,11 @@ func (r *resolver) measured(at string, given Body) draft.Body {
 			continue
 		}
 		if err := (draft.Body{name: value}).Check(); err != nil {
-			r.fault(path, "%s", draft.Worded(err, r.work.Unit))
+			r.fault(path, OutOfRange, "%s", draft.Worded(err, r.work.Unit))
 			continue
 		}
 		if _, twice := body[name]; twice {
-			r.fault(path, "the %s stands twice; keep one of them", name)
+			r.fault(path, Twice, "the %s stands twice; keep one of them", name)
 		}
 		body[name] = value
 	}

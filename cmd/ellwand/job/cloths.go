@@ -1,7 +1,10 @@
 package job
 
 import (
+	"slices"
+
 	"ellwand/fabric/cloth"
+	"ellwand/pieces"
 	"ellwand/pieces/measure"
 )
 
@@ -17,63 +20,60 @@ func UsualStep(unit measure.Unit) float64 {
 	return 100
 }
 
-// naps in the words of the job file.
-var naps = []cloth.Nap{cloth.EitherWay, cloth.OneWay, cloth.OneWayPerGarment}
-
 func (r *resolver) cloths() {
 	if len(r.file.Cloths) == 0 {
-		r.fault("cloths", "the job has no cloths; add at least one under cloths:, with its name and width")
+		r.fault(top("cloths"), Missing, "the job has no cloths; add at least one under cloths:, with its name and width")
 	}
 	seen := map[string]bool{}
-	for i, cloth := range r.file.Cloths {
-		path := entry("cloths", i)
-		if cloth.Name == "" {
-			r.fault(path, "cloth %d has no name; add one, such as: name: shell", i+1)
+	for i, c := range r.file.Cloths {
+		path := top("cloths").Entry(i)
+		if c.Name == "" {
+			r.fault(path, Missing, "cloth %d has no name; add one, such as: name: shell", i+1)
 			continue
 		}
-		name := string(cloth.Name)
+		name := string(c.Name)
 		if seen[Slug(name)] {
-			r.fault(path, "two cloths are named %q; give each its own name", name)
+			r.fault(path.Key("name"), Twice, "two cloths are named %q; give each its own name", name)
 		}
 		seen[Slug(name)] = true
-		r.work.Cloths = append(r.work.Cloths, r.cloth(path, cloth))
+		r.work.Cloths = append(r.work.Cloths, r.cloth(path, c))
 	}
 }
 
-func (r *resolver) cloth(path string, c Cloth) Offer {
+func (r *resolver) cloth(path Path, c Cloth) Offer {
 	name := "cloth " + quoted(c.Name)
 	offer := Offer{Cloth: cloth.Cloth{
 		Name:     string(c.Name),
 		Selvedge: usualSelvedge,
-		Nap:      naps[r.choose(path+".nap", name+": the nap", string(c.Nap), napNames())],
+		Nap:      choose(r, path.Key("nap"), name+": the nap", c.Nap),
 		Step:     UsualStep(r.work.Unit),
 		Inches:   r.work.InInches(),
 	}}
 	if c.Selvedge != "" {
-		offer.Cloth.Selvedge, _ = r.length(path+".selvedge", name+": the selvedge", c.Selvedge)
+		offer.Cloth.Selvedge, _ = r.length(path.Key("selvedge"), name+": the selvedge", c.Selvedge)
 	}
 	if c.Step != "" {
-		offer.Cloth.Step, _ = r.positive(path+".step", name+": the step", c.Step)
+		offer.Cloth.Step, _ = r.positive(path.Key("step"), name+": the step", c.Step)
 	}
 	if c.Straighten != "" {
-		offer.Cloth.Straighten, _ = r.length(path+".straighten", name+": the straightening", c.Straighten)
+		offer.Cloth.Straighten, _ = r.length(path.Key("straighten"), name+": the straightening", c.Straighten)
 	}
 	r.handling(path, name, c, &offer.Cloth)
 	if c.Length != "" {
-		offer.Length, _ = r.positive(path+".length", name+": the length", c.Length)
+		offer.Length, _ = r.positive(path.Key("length"), name+": the length", c.Length)
 	}
 	switch {
 	case len(c.Remnants) > 0:
-		r.remnants(path+".remnants", name, c, &offer)
+		r.remnants(path.Key("remnants"), name, c, &offer)
 	case c.Width != "" && len(c.Widths) > 0:
-		r.fault(path+".widths", "%s has both width and widths; keep one of them", name)
+		r.fault(path.Key("widths"), Contradiction, "%s has both width and widths; keep one of them", name)
 	case len(c.Widths) > 0:
 		for i, width := range c.Widths {
-			r.width(&offer, entry(path+".widths", i), name, width)
+			r.width(&offer, path.Key("widths").Entry(i), name, width)
 		}
 	case c.Width == "" && len(c.Offers) > 0: // each offer has its own
 	default:
-		r.width(&offer, path+".width", name, c.Width)
+		r.width(&offer, path.Key("width"), name, c.Width)
 	}
 	r.offers(path, c, &offer)
 	if len(offer.Widths) == 0 {
@@ -82,25 +82,17 @@ func (r *resolver) cloth(path string, c Cloth) Offer {
 	return offer
 }
 
-func (r *resolver) width(offer *Offer, path, name string, text Measure) {
+func (r *resolver) width(offer *Offer, path Path, name string, text Measure) {
 	width, ok := r.positive(path, name+": the width", text)
 	if !ok {
 		return
 	}
 	if width <= 2*offer.Cloth.Selvedge {
-		r.fault(path, "%s: a width of %s leaves nothing between selvedges of %s on each side; give the width from edge to edge",
+		r.fault(path, OutOfRange, "%s: a width of %s leaves nothing between selvedges of %s on each side; give the width from edge to edge",
 			name, r.work.Format(width), r.work.Format(offer.Cloth.Selvedge))
 		return
 	}
 	offer.Widths = append(offer.Widths, width)
-}
-
-func napNames() []string {
-	names := make([]string, len(naps))
-	for i, nap := range naps {
-		names[i] = nap.String()
-	}
-	return names
 }
 
 // clothNames of the job, for messages and look-ups.
@@ -114,7 +106,7 @@ func (r *resolver) clothNames() []string {
 
 // clothNamed finds a cloth by the name a piece gives; an empty one is the
 // fallback.
-func (r *resolver) clothNamed(path, what string, name Text, fallback string) string {
+func (r *resolver) clothNamed(path Path, what string, name Text, fallback string) string {
 	if name == "" {
 		return fallback
 	}
@@ -123,7 +115,7 @@ func (r *resolver) clothNamed(path, what string, name Text, fallback string) str
 			return known
 		}
 	}
-	r.fault(path, "%s: there is no cloth %q under cloths:; %s", what, string(name), hint(string(name), r.clothNames()))
+	r.fault(path, Unknown, "%s: there is no cloth %q under cloths:; %s", what, string(name), hint(string(name), r.clothNames()))
 	return fallback
 }
 
@@ -135,7 +127,42 @@ func (r *resolver) emptyCloths() {
 	}
 	for i, offer := range r.work.Cloths {
 		if len(r.work.PiecesOf(offer.Cloth.Name)) == 0 {
-			r.fault(entry("cloths", i), "nothing is cut from cloth %q; name it in a garment's cloth, a piece's cloth or cut_from, or remove it", offer.Cloth.Name)
+			r.fault(top("cloths").Entry(i), Unused, "nothing is cut from cloth %q; name it in a garment's cloth, a piece's cloth or cut_from, or remove it", offer.Cloth.Name)
+		}
+	}
+}
+
+// namedOnCloths refuses pieces and match points that a cloth names and that are
+// not cut from it.
+func (r *resolver) namedOnCloths() {
+	if len(r.faults.List) > 0 {
+		return
+	}
+	for i, offer := range r.work.Cloths {
+		path, all := top("cloths").Entry(i), r.work.PiecesOf(offer.Cloth.Name)
+		isPiece := func(name string) bool {
+			return slices.ContainsFunc(all, func(p pieces.Piece) bool { return p.Name == name })
+		}
+		isPoint := func(name string) bool {
+			return slices.ContainsFunc(all, func(p pieces.Piece) bool {
+				return slices.ContainsFunc(p.Notches, func(n pieces.Notch) bool { return n.Match == name })
+			})
+		}
+		const noPiece = "cloth %s: there is no piece %q %s; name a piece that is cut from it"
+		for k, name := range offer.Cloth.OneWayPieces {
+			if !isPiece(name) {
+				r.fault(path.Key("one_way_pieces").Entry(k), Unknown, noPiece, offer.Cloth.Name, name, "to go one way")
+			}
+		}
+		for k, name := range offer.Cloth.Repeat.Centred {
+			if !isPiece(name) {
+				r.fault(path.Key("repeat").Key("centre").Entry(k), Unknown, noPiece, offer.Cloth.Name, name, "to be centred")
+			}
+		}
+		for k, name := range offer.Cloth.Repeat.Matches {
+			if !isPoint(name) {
+				r.fault(path.Key("repeat").Key("match").Entry(k), Unknown, "cloth %s: no piece has a match point %q; give a notch that name, or leave it out", offer.Cloth.Name, name)
+			}
 		}
 	}
 }

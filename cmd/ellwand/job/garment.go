@@ -4,23 +4,22 @@ import (
 	"fmt"
 	"maps"
 	"slices"
-	"strings"
 
 	"ellwand/draft"
 	"ellwand/pieces"
 )
 
 func (r *resolver) garments(wearers []wearer) {
-	above := r.allowances("allowances", nil, r.file.Allowances)
+	above := r.allowances(top("allowances"), nil, r.file.Allowances)
 	seen := map[string]bool{}
 	for i, garment := range r.file.Garments {
-		path := entry("garments", i)
+		path := top("garments").Entry(i)
 		if garment.Name == "" {
-			r.fault(path, "garment %d has no name; add one, such as: name: blouse", i+1)
+			r.fault(path, Missing, "garment %d has no name; add one, such as: name: blouse", i+1)
 			continue
 		}
 		if seen[Slug(string(garment.Name))] {
-			r.fault(path, "two garments are named %s; give each its own name, or one of them a quantity", quoted(garment.Name))
+			r.fault(path.Key("name"), Twice, "two garments are named %s; give each its own name, or one of them a quantity", quoted(garment.Name))
 		}
 		seen[Slug(string(garment.Name))] = true
 		r.knownWearers(path, garment, wearers)
@@ -35,24 +34,24 @@ func (r *resolver) garments(wearers []wearer) {
 	}
 }
 
-func (r *resolver) garment(path string, garment Garment, above allowances) {
+func (r *resolver) garment(path Path, garment Garment, above allowances) {
 	before := len(r.faults.List)
-	made := Made{Name: string(garment.Name), Kind: string(garment.Name), Wearer: r.wearing.name, Quantity: r.count(path+".quantity", "the quantity", garment.Quantity)}
+	made := Made{Name: string(garment.Name), Kind: string(garment.Name), Wearer: r.wearing.name, Quantity: r.count(path.Key("quantity"), "the quantity", garment.Quantity)}
 	if made.Wearer != "" {
 		made.Name += ", " + made.Wearer
 	}
-	cloth := r.clothNamed(path+".cloth", "garment "+quoted(garment.Name), garment.Cloth, r.firstCloth())
-	widths := r.allowances(path+".allowances", above, garment.Allowances)
+	cloth := r.clothNamed(path.Key("cloth"), "garment "+quoted(garment.Name), garment.Cloth, r.firstCloth())
+	widths := r.allowances(path.Key("allowances"), above, garment.Allowances)
 	request := draft.Request{
 		Garment: made.Name, Size: r.wearing.size, Cloth: cloth, Body: r.wearing.body, Table: r.wearing.table,
-		Bodice:       r.bodice(path+".bodice", garment.Bodice),
-		Sleeve:       r.sleeve(path+".sleeve", garment.Sleeve),
-		Skirt:        r.skirt(path+".skirt", garment.Skirt),
-		Trousers:     r.trousers(path+".trousers", garment.Trousers),
-		StraightCut:  r.straightCut(path+".straight_cut", garment.StraightCut),
-		Parts:        r.parts(path+".parts", garment.Parts, cloth),
-		Linings:      r.linings(path+".linings", garment.Linings, cloth),
-		Interfacings: r.interfacings(path+".interfacings", garment.Interfacings, cloth),
+		Bodice:       r.bodice(path.Key("bodice"), garment.Bodice),
+		Sleeve:       r.sleeve(path.Key("sleeve"), garment.Sleeve),
+		Skirt:        r.skirt(path.Key("skirt"), garment.Skirt),
+		Trousers:     r.trousers(path.Key("trousers"), garment.Trousers),
+		StraightCut:  r.straightCut(path.Key("straight_cut"), garment.StraightCut),
+		Parts:        r.parts(path.Key("parts"), garment.Parts, cloth),
+		Linings:      r.linings(path.Key("linings"), garment.Linings, cloth),
+		Interfacings: r.interfacings(path.Key("interfacings"), garment.Interfacings, cloth),
 		Allowances:   widths,
 	}
 	r.lengths(path, made.Kind, &request)
@@ -67,12 +66,12 @@ func (r *resolver) garment(path string, garment Garment, above allowances) {
 	if drafted && len(made.Pieces) == 0 {
 		return
 	}
-	made.Pieces = r.cutFrom(path+".cut_from", garment, made.Pieces)
+	made.Pieces = r.cutFrom(path.Key("cut_from"), garment, made.Pieces)
 	made.Pieces = append(made.Pieces, rectangles...)
 	if len(made.Pieces) == 0 {
-		r.fault(path, "garment %s has no pieces; give it a bodice, a skirt, trousers, a straight_cut, parts or pieces", quoted(garment.Name))
+		r.fault(path, Missing, "garment %s has no pieces; give it a bodice, a skirt, trousers, a straight_cut, parts or pieces", quoted(garment.Name))
 	}
-	r.uniqueNames(path, made)
+	r.uniqueNames(path, garment, made)
 	r.work.Garments = append(r.work.Garments, made)
 }
 
@@ -82,25 +81,18 @@ func asksForDraft(request draft.Request) bool {
 		request.StraightCut != nil || len(request.Parts) > 0
 }
 
-// draft drafts a garment. A fault that names a measurement belongs to the
-// body, any other to the garment.
-func (r *resolver) draft(path string, made *Made, request draft.Request) {
+// draft drafts a garment.
+func (r *resolver) draft(path Path, made *Made, request draft.Request) {
 	if r.wearing.bodiless {
 		return
 	}
 	if len(r.wearing.body) == 0 && (request.Bodice != nil || request.Skirt != nil || request.Trousers != nil) {
-		r.fault(within(r.wearing.path, "body"), "the job has no body to draft from; add body: with its measurements, or size: and table:")
+		r.fault(r.wearing.path.Key("body"), Missing, "the job has no body to draft from; add body: with its measurements, or size: and table:")
 		return
 	}
 	result, err := draft.Draft(request)
 	if err != nil {
-		at := path
-		for _, name := range draft.Measurements() {
-			if strings.Contains(err.Error(), string(name)) {
-				at = within(r.wearing.path, "body")
-			}
-		}
-		r.fault(at, "garment %q: %s", made.Name, draft.Worded(err, r.work.Unit))
+		r.fault(r.blame(path, r.wearing.path, draft.FaultOf(err)), Undraftable, "garment %q: %s", made.Name, draft.Worded(err, r.work.Unit))
 		return
 	}
 	made.Pieces, made.Truing, made.Figures = result.Pieces, result.Truing, result.Figures
@@ -120,18 +112,18 @@ func (r *resolver) draft(path string, made *Made, request draft.Request) {
 
 // cutFrom gives each drafted piece the cloths that name it: a piece named by
 // two is cut from both, one named by none stays with the garment's cloth.
-func (r *resolver) cutFrom(path string, garment Garment, drafted []pieces.Piece) []pieces.Piece {
+func (r *resolver) cutFrom(path Path, garment Garment, drafted []pieces.Piece) []pieces.Piece {
 	named := map[string][]string{} // cloths by piece
 	var known []string
 	for _, piece := range drafted {
 		known = append(known, piece.Name)
 	}
 	for _, key := range slices.Sorted(maps.Keys(garment.CutFrom)) {
-		cloth := r.clothNamed(path+"."+key, "cut_from", Text(key), "")
+		cloth := r.clothNamed(path.Key(key), "cut_from", Text(key), "")
 		for i, name := range garment.CutFrom[key] {
 			piece, found := knownAs(string(name), known)
 			if !found {
-				r.fault(entry(path+"."+key, i), "garment %s has no drafted piece %s; %s", quoted(garment.Name), quoted(name), hint(string(name), known))
+				r.fault(path.Key(key).Entry(i), Unknown, "garment %s has no drafted piece %s; %s", quoted(garment.Name), quoted(name), hint(string(name), known))
 				continue
 			}
 			named[piece] = append(named[piece], cloth)
@@ -153,15 +145,26 @@ func (r *resolver) cutFrom(path string, garment Garment, drafted []pieces.Piece)
 
 // uniqueNames refuses two pieces of one name in one cloth: on the plan they
 // could not be told apart.
-func (r *resolver) uniqueNames(path string, made Made) {
+func (r *resolver) uniqueNames(path Path, garment Garment, made Made) {
 	seen := map[[2]string]bool{}
 	for _, piece := range made.Pieces {
 		key := [2]string{Slug(piece.Name), piece.Cloth}
 		if seen[key] {
-			r.fault(path, "garment %q has two pieces named %q; give each its own name", made.Name, piece.Name)
+			r.fault(nameOf(path, garment, piece.Name), Twice, "garment %q has two pieces named %q; give each its own name", made.Name, piece.Name)
 		}
 		seen[key] = true
 	}
+}
+
+// nameOf is the path of the name of the last rectangle or part that is called
+// so; of the garment when none is.
+func nameOf(path Path, garment Garment, name string) Path {
+	for i := len(garment.Pieces) - 1; i >= 0; i-- {
+		if Slug(string(garment.Pieces[i].Name)) == Slug(name) {
+			return path.Key("pieces").Entry(i).Key("name")
+		}
+	}
+	return path
 }
 
 // firstCloth is what pieces are cut from unless they say otherwise.

@@ -50,127 +50,160 @@ type Remnant struct {
 
 // remnants reads the pieces of a cloth that are there already; the widest of
 // them is the width of the cloth.
-func (r *resolver) remnants(path, name string, cloth Cloth, offer *Offer) {
-	if cloth.Width != "" || len(cloth.Widths) > 0 || cloth.Length != "" {
-		r.fault(path, "%s has remnants and a width or length of its own; leave those out, each remnant has its own", name)
+func (r *resolver) remnants(path Path, name string, c Cloth, offer *Offer) {
+	if c.Width != "" || len(c.Widths) > 0 || c.Length != "" {
+		r.fault(path, Contradiction, "%s has remnants and a width or length of its own; leave those out, each remnant has its own", name)
 	}
 	widest := 0.0
-	for i, remnant := range cloth.Remnants {
-		at := entry(path, i)
+	for i, remnant := range c.Remnants {
+		at := path.Entry(i)
 		what := name + ": remnant " + quoted(remnant.Name)
 		if remnant.Name == "" {
 			what = name + ": remnant " + strconv.Itoa(i+1)
 		}
-		out := fabric.Offcut{Name: string(remnant.Name)}
+		out, before := fabric.Offcut{Name: string(remnant.Name)}, len(r.faults.List)
 		isRectangle := len(remnant.Outline) == 0
 		switch {
 		case isRectangle:
-			out.Length, _ = r.positive(at+".length", what+": the length", remnant.Length)
-			out.Width, _ = r.positive(at+".width", what+": the width", remnant.Width)
+			out.Length, _ = r.positive(at.Key("length"), what+": the length", remnant.Length)
+			out.Width, _ = r.positive(at.Key("width"), what+": the width", remnant.Width)
 			widest = max(widest, out.Width)
 		case remnant.Length != "" || remnant.Width != "":
-			r.fault(at, "%s has an outline and a length or width; keep one of them", what)
+			r.fault(at.Key("outline"), Contradiction, "%s has an outline and a length or width; keep one of them", what)
 		}
 		for k, corner := range remnant.Outline {
-			p := r.point(entry(at+".outline", k), what+": a corner", corner)
+			p := r.point(at.Key("outline").Entry(k), what+": a corner", corner)
 			out.Outline, widest = append(out.Outline, p), max(widest, p[1])
 		}
 		for k, flaw := range remnant.Flaws {
-			if f, ok := r.flaw(entry(at+".flaws", k), what, flaw); ok {
+			if f, ok := r.flaw(at.Key("flaws").Entry(k), string(c.Name), what, flaw); ok {
 				out.Flaws = append(out.Flaws, f)
 			}
+		}
+		if len(r.faults.List) == before {
+			r.wholeRemnant(at, offer.Cloth, out)
 		}
 		offer.Remnants = append(offer.Remnants, out)
 	}
 	if widest > 2*offer.Cloth.Selvedge {
 		offer.Widths = append(offer.Widths, widest)
 	} else if widest > 0 {
-		r.fault(path, "%s: no remnant is wider than two selvedges of %s; give its width from edge to edge", name, r.work.Format(offer.Cloth.Selvedge))
+		r.fault(path, OutOfRange, "%s: no remnant is wider than two selvedges of %s; give its width from edge to edge", name, r.work.Format(offer.Cloth.Selvedge))
+	}
+}
+
+// wholeRemnant refuses one that no piece could be laid on.
+func (r *resolver) wholeRemnant(path Path, c cloth.Cloth, remnant fabric.Offcut) {
+	if _, err := fabric.Together(c, []fabric.Offcut{remnant}); err != nil {
+		r.fault(path, OutOfRange, "%s", err)
 	}
 }
 
 // handling reads what is said of a cloth beside its size: gap, tilt, sides,
 // shrinkage, repeat and flaws.
-func (r *resolver) handling(path, name string, c Cloth, out *cloth.Cloth) {
+func (r *resolver) handling(path Path, name string, c Cloth, out *cloth.Cloth) {
 	if c.Gap != "" {
-		out.Gap, _ = r.length(path+".gap", name+": the gap between pieces", c.Gap)
+		out.Gap, _ = r.length(path.Key("gap"), name+": the gap between pieces", c.Gap)
 	}
-	out.Tilt = r.percent(path+".tilt", name+": the tilt", c.Tilt, 5, "1 to 3 % is tolerated on cheap goods")
-	out.Alike = r.yes(path+".alike_both_sides", name+": alike_both_sides", c.Alike)
+	out.Tilt = r.percent(path.Key("tilt"), name+": the tilt", c.Tilt, 5, "1 to 3 % is tolerated on cheap goods")
+	out.Alike = r.yes(path.Key("alike_both_sides"), name+": alike_both_sides", c.Alike)
 	out.OneWayPieces = texts(c.OneWayPieces)
 	if s := c.Shrinkage; s != nil {
-		out.Shrinkage = r.shrinkage(path+".shrinkage", name, *s)
+		out.Shrinkage = r.shrinkage(path.Key("shrinkage"), name, *s)
 	}
 	if p := c.Repeat; p != nil {
-		out.Repeat = r.repeat(path+".repeat", name, *p)
+		out.Repeat = r.repeat(path.Key("repeat"), name, *p)
+		r.sound(repeatKey(path.Key("repeat"), out.Repeat), c.Name, cloth.Cloth{Repeat: out.Repeat, Inches: r.work.InInches()})
 	}
 	for i, flaw := range c.Flaws {
-		if f, ok := r.flaw(entry(path+".flaws", i), name, flaw); ok {
+		if f, ok := r.flaw(path.Key("flaws").Entry(i), string(c.Name), name, flaw); ok {
 			out.Flaws = append(out.Flaws, f)
 		}
 	}
 }
 
-func (r *resolver) shrinkage(path, name string, s Shrinkage) cloth.Shrinkage {
+func (r *resolver) shrinkage(path Path, name string, s Shrinkage) cloth.Shrinkage {
 	const usual = "0 to 8 % is usual"
 	return cloth.Shrinkage{
-		Warp:     r.percent(path+".warp", name+": the shrinkage of the warp", s.Warp, 30, usual),
-		Weft:     r.percent(path+".weft", name+": the shrinkage of the weft", s.Weft, 30, usual),
-		CutFirst: r.yes(path+".cut_first", name+": cut_first", s.CutFirst),
+		Warp:     r.percent(path.Key("warp"), name+": the shrinkage of the warp", s.Warp, 30, usual),
+		Weft:     r.percent(path.Key("weft"), name+": the shrinkage of the weft", s.Weft, 30, usual),
+		CutFirst: r.yes(path.Key("cut_first"), name+": cut_first", s.CutFirst),
 	}
 }
 
-func (r *resolver) repeat(path, name string, p Repeat) cloth.Repeat {
+func (r *resolver) repeat(path Path, name string, p Repeat) cloth.Repeat {
 	if p.Along == "" && p.Across == "" {
-		r.fault(path, "%s has a repeat without a length; add along: (stripes across the cloth), across: (stripes along it), or both", name)
+		r.fault(path, Missing, "%s has a repeat without a length; add along: (stripes across the cloth), across: (stripes along it), or both", name)
 	}
 	if p.CentreLine == "" && len(p.Centre) > 0 {
-		r.fault(path, "%s: on which line is the centre to lie? Add centre_line: its distance from the edge of the selvedge", name)
+		r.fault(path.Key("centre"), Missing, "%s: on which line is the centre to lie? Add centre_line: its distance from the edge of the selvedge", name)
 	}
 	out := cloth.Repeat{
-		Along:   r.optional(path+".along", name+": the repeat along", p.Along),
-		Across:  r.optional(path+".across", name+": the repeat across", p.Across),
+		Along:   r.optional(path.Key("along"), name+": the repeat along", p.Along),
+		Across:  r.optional(path.Key("across"), name+": the repeat across", p.Across),
 		Matches: texts(p.Match), Centred: texts(p.Centre),
 	}
 	if p.CentreLine != "" {
-		out.CentreLine, _ = r.length(path+".centre_line", name+": the centre line", p.CentreLine)
+		out.CentreLine, _ = r.length(path.Key("centre_line"), name+": the centre line", p.CentreLine)
 	}
 	return out
 }
 
-func (r *resolver) flaw(path, name string, f Flaw) (cloth.Flaw, bool) {
+func (r *resolver) flaw(path Path, of, name string, f Flaw) (cloth.Flaw, bool) {
 	what := name + ": flaw " + quoted(f.Name)
 	before := len(r.faults.List)
 	out := cloth.Flaw{}
 	switch {
 	case len(f.At) > 0 || f.Radius != "":
-		centre := r.point(path+".at", what+": the centre", f.At)
-		radius, _ := r.positive(path+".radius", what+": the radius", f.Radius)
+		centre := r.point(path.Key("at"), what+": the centre", f.At)
+		radius, _ := r.positive(path.Key("radius"), what+": the radius", f.Radius)
 		out = cloth.RoundFlaw(string(f.Name), centre, radius)
 	case len(f.Outline) > 0:
 		for i, corner := range f.Outline {
-			out.Outline = append(out.Outline, r.point(entry(path+".outline", i), what+": a corner", corner))
+			out.Outline = append(out.Outline, r.point(path.Key("outline").Entry(i), what+": a corner", corner))
 		}
 		out.Name = string(f.Name)
 	case len(f.Along) > 0 && len(f.Across) > 0:
-		x, y := r.span(path+".along", what, f.Along), r.span(path+".across", what, f.Across)
+		x, y := r.span(path.Key("along"), what, f.Along), r.span(path.Key("across"), what, f.Across)
 		out = cloth.Flaw{Name: string(f.Name), Outline: orb.Ring{{x[0], y[0]}, {x[1], y[0]}, {x[1], y[1]}, {x[0], y[1]}, {x[0], y[0]}}}
 	case len(f.Along) > 0:
-		x := r.span(path+".along", what, f.Along)
+		x := r.span(path.Key("along"), what, f.Along)
 		out = cloth.BarFlaw(string(f.Name), x[0], x[1])
 	case len(f.Across) > 0:
-		y := r.span(path+".across", what, f.Across)
+		y := r.span(path.Key("across"), what, f.Across)
 		out = cloth.BandFlaw(string(f.Name), y[0], y[1])
 	default:
-		r.fault(path, "%s has no place; give at: [along, across] and radius:, or along: [from, to], across: [from, to], or an outline:", what)
+		r.fault(path, Missing, "%s has no place; give at: [along, across] and radius:, or along: [from, to], across: [from, to], or an outline:", what)
+	}
+	if len(r.faults.List) == before {
+		r.sound(path, Text(of), cloth.Cloth{Flaws: []cloth.Flaw{out}})
 	}
 	return out, len(r.faults.List) == before
 }
 
+// sound passes on what the cloth's own check finds in what was read of it.
+func (r *resolver) sound(path Path, name Text, c cloth.Cloth) {
+	c.Name, c.Width = string(name), anyWidth
+	if err := c.Check(); err != nil {
+		r.fault(path, OutOfRange, "%s", err)
+	}
+}
+
+// anyWidth, mm, stands for one that plays no part.
+const anyWidth = 1000
+
+// repeatKey is what is most likely wrong with a repeat.
+func repeatKey(path Path, repeat cloth.Repeat) Path {
+	if len(repeat.Centred) > 0 && repeat.Across == 0 {
+		return path.Key("centre")
+	}
+	return path
+}
+
 // point parses [along, across].
-func (r *resolver) point(path, what string, pair []Measure) orb.Point {
+func (r *resolver) point(path Path, what string, pair []Measure) orb.Point {
 	if len(pair) != 2 {
-		r.fault(path, "%s must be two distances, along and across: [40, 30]", what)
+		r.fault(path, Malformed, "%s must be two distances, along and across: [40, 30]", what)
 		return orb.Point{}
 	}
 	x, _ := r.length(path, what, pair[0])
@@ -179,23 +212,23 @@ func (r *resolver) point(path, what string, pair []Measure) orb.Point {
 }
 
 // span parses [from, to], the second the larger.
-func (r *resolver) span(path, what string, pair []Measure) orb.Point {
+func (r *resolver) span(path Path, what string, pair []Measure) orb.Point {
 	p := r.point(path, what+": from and to", pair)
 	if len(pair) == 2 && p[0] >= p[1] {
-		r.fault(path, "%s runs from %s to %s; the second must be the larger", what, pair[0], pair[1])
+		r.fault(path, OutOfRange, "%s runs from %s to %s; the second must be the larger", what, pair[0], pair[1])
 	}
 	return p
 }
 
 // percent parses "4 %", "4%" or "4" as a share; an empty one is 0.
-func (r *resolver) percent(path, what string, text Text, most float64, usual string) float64 {
+func (r *resolver) percent(path Path, what string, text Text, most float64, usual string) float64 {
 	if text == "" {
 		return 0
 	}
 	figure := strings.TrimSpace(strings.TrimSuffix(strings.TrimSpace(string(text)), "%"))
 	value, err := strconv.ParseFloat(strings.Replace(figure, ",", ".", 1), 64)
 	if err != nil || !(value >= 0 && value <= most) {
-		r.fault(path, "%s is %q; it must be a percentage from 0 to %g (%s)", what, string(text), most, usual)
+		r.fault(path, OutOfRange, "%s is %q; it must be a percentage from 0 to %g (%s)", what, string(text), most, usual)
 		return 0
 	}
 	return value / 100

@@ -21,7 +21,7 @@ cloths:
     alike_both_sides: yes
     one_way_pieces: [cuff]
     shrinkage: {warp: 4 %, weft: "2,5", cut_first: yes}
-    repeat: {along: 9, across: 6, match: [side], centre: [cuff], centre_line: 12}
+    repeat: {along: 9, across: 6, centre: [cuff], centre_line: 12}
     flaws:
       - {name: stain, at: [40, 30], radius: 3}
       - {name: faded edge, across: [0, 5]}

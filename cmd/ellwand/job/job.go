@@ -7,24 +7,30 @@
 // its texts into measurements, pieces to draft and cloths.
 package job
 
+import (
+	"ellwand/fabric/cloth"
+	"ellwand/pieces"
+	"ellwand/pieces/measure"
+)
+
 // File is the job file as written. Every value is still text: measurements
 // are parsed by Resolve, which knows the units.
 type File struct {
-	Job        Text               `yaml:"job" jsonschema:"required" jsonschema_description:"name of the job"`
-	Client     Text               `yaml:"client" jsonschema_description:"for whom it is made"`
-	Units      Choice             `yaml:"units" jsonschema:"required,enum=mm,enum=cm,enum=m,enum=in,enum=yd" jsonschema_description:"unit of every number that is written without one"`
-	Size       Text               `yaml:"size" jsonschema_description:"size of a size table; measurements under body replace the table's"`
-	Table      Text               `yaml:"table" jsonschema_description:"the size table: women (cm sizes 6 to 24), misses (ASTM D5585, girths only), men (by chest, 88 to 120) or children (by height, 98 to 152); beside measurements alone, the table from which missing ones are derived"`
-	Body       Body               `yaml:"body" jsonschema_description:"body measurements, named by ISO 8559-1, but for height, which it calls stature"`
-	Wearers    []Wearer           `yaml:"wearers" jsonschema_description:"several bodies: every garment is made for each wearer, unless it names its own under for"`
-	Allowances map[string]Measure `yaml:"allowances" jsonschema_description:"seam allowance by edge; seams is every edge that is not named"`
-	Garments   []Garment          `yaml:"garments" jsonschema:"required,minItems=1" jsonschema_description:"what is made"`
-	Cloths     []Cloth            `yaml:"cloths" jsonschema:"required,minItems=1" jsonschema_description:"what it is cut from; the first is the one that pieces are cut from unless they say otherwise"`
-	Currency   Text               `yaml:"currency" jsonschema_description:"currency of every price, by its code of ISO 4217: EUR, GBP, USD"`
-	Quote      *Quote             `yaml:"quote" jsonschema_description:"what a quote says beside the cloths and garments"`
+	Job        Text                 `yaml:"job" jsonschema:"required" jsonschema_description:"name of the job"`
+	Client     Text                 `yaml:"client" jsonschema_description:"for whom it is made"`
+	Units      Choice[measure.Unit] `yaml:"units" jsonschema:"required" jsonschema_description:"unit of every number that is written without one"`
+	Size       Text                 `yaml:"size" jsonschema_description:"size of a size table; measurements under body replace the table's"`
+	Table      Text                 `yaml:"table" jsonschema_description:"the size table: women (cm sizes 6 to 24), misses (ASTM D5585, girths only), men (by chest, 88 to 120) or children (by height, 98 to 152); beside measurements alone, the table from which missing ones are derived"`
+	Body       Body                 `yaml:"body" jsonschema_description:"body measurements, named by ISO 8559-1, but for height, which it calls stature"`
+	Wearers    []Wearer             `yaml:"wearers" jsonschema_description:"several bodies: every garment is made for each wearer, unless it names its own under for"`
+	Allowances map[string]Measure   `yaml:"allowances" jsonschema_description:"seam allowance by edge; seams is every edge that is not named"`
+	Garments   []Garment            `yaml:"garments" jsonschema:"required,minItems=1" jsonschema_description:"what is made"`
+	Cloths     []Cloth              `yaml:"cloths" jsonschema:"required,minItems=1" jsonschema_description:"what it is cut from; the first is the one that pieces are cut from unless they say otherwise"`
+	Currency   Text                 `yaml:"currency" jsonschema_description:"currency of every price, by its code of ISO 4217: EUR, GBP, USD"`
+	Quote      *Quote               `yaml:"quote" jsonschema_description:"what a quote says beside the cloths and garments"`
 
 	name  string
-	lines map[string]int
+	lines lines
 }
 
 // Garment is one kind of garment, made once or several times.
@@ -50,38 +56,38 @@ type Garment struct {
 
 // Piece is a rectangle that the maker gives by its finished size.
 type Piece struct {
-	Name      Text    `yaml:"name" jsonschema:"required" jsonschema_description:"name of the piece"`
-	Width     Measure `yaml:"width" jsonschema:"required" jsonschema_description:"finished size across the grain; with a fold edge at left or right, the half"`
-	Height    Measure `yaml:"height" jsonschema:"required" jsonschema_description:"finished size along the grain; with a fold edge at top or bottom, the half"`
-	Cut       Count   `yaml:"cut" jsonschema_description:"how many are cut for one garment; 1 if not given"`
-	Pair      YesNo   `yaml:"pair" jsonschema_description:"half of them mirrored: one right, one left"`
-	Fold      Choice  `yaml:"fold" jsonschema:"enum=left,enum=right,enum=top,enum=bottom" jsonschema_description:"the edge that lies on the fold; the piece is then given as a half"`
-	Grain     Choice  `yaml:"grain" jsonschema:"enum=straight,enum=cross,enum=bias" jsonschema_description:"how the grainline lies; straight if not given"`
-	Cloth     Text    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
-	Kind      Choice  `yaml:"kind" jsonschema:"enum=shell,enum=facing,enum=lining,enum=interfacing" jsonschema_description:"what it is to the garment: shell (it shows), facing, lining or interfacing; shell if not given"`
-	Allowance Measure `yaml:"allowance" jsonschema_description:"allowance on all its edges; the seams' if not given"`
+	Name      Text                    `yaml:"name" jsonschema:"required" jsonschema_description:"name of the piece"`
+	Width     Measure                 `yaml:"width" jsonschema:"required" jsonschema_description:"finished size across the grain; with a fold edge at left or right, the half"`
+	Height    Measure                 `yaml:"height" jsonschema:"required" jsonschema_description:"finished size along the grain; with a fold edge at top or bottom, the half"`
+	Cut       Count                   `yaml:"cut" jsonschema_description:"how many are cut for one garment; 1 if not given"`
+	Pair      YesNo                   `yaml:"pair" jsonschema_description:"half of them mirrored: one right, one left"`
+	Fold      Choice[foldSide]        `yaml:"fold" jsonschema_description:"the edge that lies on the fold; the piece is then given as a half"`
+	Grain     Choice[pieces.GrainLie] `yaml:"grain" jsonschema_description:"how the grainline lies; straight if not given"`
+	Cloth     Text                    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
+	Kind      Choice[pieces.Kind]     `yaml:"kind" jsonschema_description:"what it is to the garment: shell (it shows), facing, lining or interfacing; shell if not given"`
+	Allowance Measure                 `yaml:"allowance" jsonschema_description:"allowance on all its edges; the seams' if not given"`
 }
 
 // Cloth is one cloth, in one width or in several that the shop may have.
 type Cloth struct {
-	Name         Text       `yaml:"name" jsonschema:"required" jsonschema_description:"name of the cloth: shell, lining"`
-	Width        Measure    `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
-	Widths       []Measure  `yaml:"widths" jsonschema:"minItems=1" jsonschema_description:"several widths to compare, in place of width"`
-	Length       Measure    `yaml:"length" jsonschema_description:"length of a remnant that is there already, for the question whether it is enough"`
-	Remnants     []Remnant  `yaml:"remnants" jsonschema:"minItems=1" jsonschema_description:"several pieces of this cloth that are there already, or one that is not a rectangle, in place of width and length"`
-	Selvedge     Measure    `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side; 10 mm if not given"`
-	Nap          Choice     `yaml:"nap" jsonschema:"enum=either way,enum=one way,enum=one way per garment" jsonschema_description:"which way pieces may point; either way if not given"`
-	Step         Measure    `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to; 10 cm or 1/8 yd if not given"`
-	Straighten   Measure    `yaml:"straighten" jsonschema_description:"added to what is bought for straightening both cut ends: 2 to 5 cm in all; nothing if not given"`
-	Gap          Measure    `yaml:"gap" jsonschema_description:"least distance between two pieces, for hand or blade; none if not given"`
-	Tilt         Text       `yaml:"tilt" jsonschema_description:"how far a grainline may deviate: 2 %; not at all if not given"`
-	Alike        YesNo      `yaml:"alike_both_sides" jsonschema_description:"both sides look alike, so that pieces may be laid face down"`
-	OneWayPieces []Text     `yaml:"one_way_pieces" jsonschema_description:"pieces that point the same way even where others may be turned"`
-	Shrinkage    *Shrinkage `yaml:"shrinkage" jsonschema_description:"what the cloth loses in its first wash"`
-	Repeat       *Repeat    `yaml:"repeat" jsonschema_description:"stripes or checks, and what is matched on them"`
-	Flaws        []Flaw     `yaml:"flaws" jsonschema_description:"holes, stains, faded edges: places that may not be used"`
-	Safety       Text       `yaml:"safety" jsonschema_description:"added to what is needed so as to be sure, before rounding: 5 %, or a length such as 10 cm; nothing if not given"`
-	Minimum      Measure    `yaml:"minimum" jsonschema_description:"the least that the shop cuts"`
-	Price        Text       `yaml:"price" jsonschema_description:"of a metre, or a yard in a job in inches: 18.50; or: 18.50 per yd"`
-	Offers       []Offered  `yaml:"offers" jsonschema:"minItems=1" jsonschema_description:"several cloths that would do, each with its width and price, to be compared"`
+	Name         Text              `yaml:"name" jsonschema:"required" jsonschema_description:"name of the cloth: shell, lining"`
+	Width        Measure           `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
+	Widths       []Measure         `yaml:"widths" jsonschema:"minItems=1" jsonschema_description:"several widths to compare, in place of width"`
+	Length       Measure           `yaml:"length" jsonschema_description:"length of a remnant that is there already, for the question whether it is enough"`
+	Remnants     []Remnant         `yaml:"remnants" jsonschema:"minItems=1" jsonschema_description:"several pieces of this cloth that are there already, or one that is not a rectangle, in place of width and length"`
+	Selvedge     Measure           `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side; 10 mm if not given"`
+	Nap          Choice[cloth.Nap] `yaml:"nap" jsonschema_description:"which way pieces may point; either way if not given"`
+	Step         Measure           `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to; 10 cm or 1/8 yd if not given"`
+	Straighten   Measure           `yaml:"straighten" jsonschema_description:"added to what is bought for straightening both cut ends: 2 to 5 cm in all; nothing if not given"`
+	Gap          Measure           `yaml:"gap" jsonschema_description:"least distance between two pieces, for hand or blade; none if not given"`
+	Tilt         Text              `yaml:"tilt" jsonschema_description:"how far a grainline may deviate: 2 %; not at all if not given"`
+	Alike        YesNo             `yaml:"alike_both_sides" jsonschema_description:"both sides look alike, so that pieces may be laid face down"`
+	OneWayPieces []Text            `yaml:"one_way_pieces" jsonschema_description:"pieces that point the same way even where others may be turned"`
+	Shrinkage    *Shrinkage        `yaml:"shrinkage" jsonschema_description:"what the cloth loses in its first wash"`
+	Repeat       *Repeat           `yaml:"repeat" jsonschema_description:"stripes or checks, and what is matched on them"`
+	Flaws        []Flaw            `yaml:"flaws" jsonschema_description:"holes, stains, faded edges: places that may not be used"`
+	Safety       Text              `yaml:"safety" jsonschema_description:"added to what is needed so as to be sure, before rounding: 5 %, or a length such as 10 cm; nothing if not given"`
+	Minimum      Measure           `yaml:"minimum" jsonschema_description:"the least that the shop cuts"`
+	Price        Text              `yaml:"price" jsonschema_description:"of a metre, or a yard in a job in inches: 18.50; or: 18.50 per yd"`
+	Offers       []Offered         `yaml:"offers" jsonschema:"minItems=1" jsonschema_description:"several cloths that would do, each with its width and price, to be compared"`
 }

@@ -8,107 +8,98 @@ import (
 
 // Skirt asks for a skirt from the waist down.
 type Skirt struct {
-	Shape      Choice  `yaml:"shape" jsonschema:"enum=straight,enum=a-line,enum=gored,enum=full circle,enum=three-quarter circle,enum=half circle,enum=quarter circle,enum=tiered,enum=knife pleated,enum=box pleated" jsonschema_description:"its shape; straight if not given"`
-	Length     Measure `yaml:"length" jsonschema_description:"from the natural waist to the hem; 60 cm if not given"`
-	WaistEase  Measure `yaml:"waist_ease" jsonschema_description:"ease at the waist, all round; 1.5 cm if not given"`
-	HipEase    Measure `yaml:"hip_ease" jsonschema_description:"ease at the hip, all round; 4 cm if not given"`
-	Vent       YesNo   `yaml:"vent" jsonschema_description:"a straight skirt's vent at the centre back"`
-	Back       Choice  `yaml:"back" jsonschema:"enum=seam,enum=fold" jsonschema_description:"the centre back of a straight or a-line skirt: seam (two backs, a pair) or fold; seam if not given"`
-	Darts      Choice  `yaml:"darts" jsonschema:"enum=waist,enum=hem" jsonschema_description:"the darts of an a-line skirt: sewn at the waist, or closed into the hem, which flares for it; waist if not given"`
-	Flare      Measure `yaml:"flare" jsonschema_description:"how far each side seam of an a-line or gored skirt runs out from hip to hem; a ninth of that length if not given, or nothing with darts: hem"`
-	Gores      Count   `yaml:"gores" jsonschema_description:"4, 6 or 8; 6 if not given"`
-	Tiers      Count   `yaml:"tiers" jsonschema_description:"how many tiers; 3 if not given"`
-	Fullness   Text    `yaml:"fullness" jsonschema_description:"how many times its finished length each tier is gathered from; 1.5 if not given"`
-	Pleats     Count   `yaml:"pleats" jsonschema_description:"how many pleats all round; 4 cm wide ones (box pleats 8) if not given"`
-	PanelWidth Measure `yaml:"panel_width" jsonschema_description:"the most that a panel may be wide, without its allowances; wider ones are split; 1 m for tiers and pleats if not given"`
+	Shape      Choice[skirt.Shape] `yaml:"shape" jsonschema_description:"its shape; straight if not given"`
+	Length     Measure             `yaml:"length" jsonschema_description:"from the natural waist to the hem; 60 cm if not given"`
+	WaistEase  Measure             `yaml:"waist_ease" jsonschema_description:"ease at the waist, all round; 1.5 cm if not given"`
+	HipEase    Measure             `yaml:"hip_ease" jsonschema_description:"ease at the hip, all round; 4 cm if not given"`
+	Vent       YesNo               `yaml:"vent" jsonschema_description:"a straight skirt's vent at the centre back"`
+	Back       Choice[skirtBack]   `yaml:"back" jsonschema_description:"the centre back of a straight or a-line skirt: seam (two backs, a pair) or fold; seam if not given"`
+	Darts      Choice[dartsGo]     `yaml:"darts" jsonschema_description:"the darts of an a-line skirt: sewn at the waist, or closed into the hem, which flares for it; waist if not given"`
+	Flare      Measure             `yaml:"flare" jsonschema_description:"how far each side seam of an a-line or gored skirt runs out from hip to hem; a ninth of that length if not given, or nothing with darts: hem"`
+	Gores      Count               `yaml:"gores" jsonschema_description:"4, 6 or 8; 6 if not given"`
+	Tiers      Count               `yaml:"tiers" jsonschema_description:"how many tiers; 3 if not given"`
+	Fullness   Text                `yaml:"fullness" jsonschema_description:"how many times its finished length each tier is gathered from; 1.5 if not given"`
+	Pleats     Count               `yaml:"pleats" jsonschema_description:"how many pleats all round; 4 cm wide ones (box pleats 8) if not given"`
+	PanelWidth Measure             `yaml:"panel_width" jsonschema_description:"the most that a panel may be wide, without its allowances; wider ones are split; 1 m for tiers and pleats if not given"`
 }
 
 // Trousers asks for trousers or shorts.
 type Trousers struct {
-	Length    Measure `yaml:"length" jsonschema_description:"from the natural waist along the outside leg to the hem; to 2 cm above the floor if not given; shorts are short trousers"`
-	WaistEase Measure `yaml:"waist_ease" jsonschema_description:"ease at the waist, all round; 1.5 cm if not given"`
-	HipEase   Measure `yaml:"hip_ease" jsonschema_description:"ease at the hip, all round; 6 cm if not given"`
-	HemWidth  Measure `yaml:"hem_width" jsonschema_description:"one leg at the hem, all round"`
-	Opening   Choice  `yaml:"opening" jsonschema:"enum=fly,enum=side zip,enum=elastic waist" jsonschema_description:"where they open: fly, side zip, or not at all: an elastic waist passes over the hips and has no darts; fly if not given"`
-	Elastic   Measure `yaml:"elastic" jsonschema_description:"width of the elastic of an elastic waist, for which the casing is cut on; 2.5 cm if not given"`
-	Pocket    Choice  `yaml:"pocket" jsonschema:"enum=none,enum=side,enum=patch" jsonschema_description:"none, side (a bag in each outside leg seam) or patch (one on each back); none if not given"`
+	Length    Measure                  `yaml:"length" jsonschema_description:"from the natural waist along the outside leg to the hem; to 2 cm above the floor if not given; shorts are short trousers"`
+	WaistEase Measure                  `yaml:"waist_ease" jsonschema_description:"ease at the waist, all round; 1.5 cm if not given"`
+	HipEase   Measure                  `yaml:"hip_ease" jsonschema_description:"ease at the hip, all round; 6 cm if not given"`
+	HemWidth  Measure                  `yaml:"hem_width" jsonschema_description:"one leg at the hem, all round"`
+	Opening   Choice[trousers.Opening] `yaml:"opening" jsonschema_description:"where they open: fly, side zip, or not at all: an elastic waist passes over the hips and has no darts; fly if not given"`
+	Elastic   Measure                  `yaml:"elastic" jsonschema_description:"width of the elastic of an elastic waist, for which the casing is cut on; 2.5 cm if not given"`
+	Pocket    Choice[trousers.Pocket]  `yaml:"pocket" jsonschema_description:"none, side (a bag in each outside leg seam) or patch (one on each back); none if not given"`
 }
 
 // StraightCut asks for a garment of rectangles and simple curves.
 type StraightCut struct {
-	Shape  Choice  `yaml:"shape" jsonschema:"required,enum=kaftan,enum=kimono,enum=wrapper,enum=apron,enum=bag" jsonschema_description:"what it is"`
-	Length Measure `yaml:"length" jsonschema_description:"finished: of a kaftan or kimono from the neck point, of a wrapper or apron from the waist, the height of a bag"`
-	Ease   Measure `yaml:"ease" jsonschema_description:"added to the fuller of bust and hip: 30 cm in a kaftan, 20 in a kimono if not given"`
-	Width  Measure `yaml:"width" jsonschema_description:"finished width of a wrapper, an apron or a bag"`
-	Depth  Measure `yaml:"depth" jsonschema_description:"of a bag's bottom; 10 cm if not given"`
-	Flat   YesNo   `yaml:"flat" jsonschema_description:"a bag without a bottom"`
+	Shape  Choice[straightcut.Shape] `yaml:"shape" jsonschema:"required" jsonschema_description:"what it is"`
+	Length Measure                   `yaml:"length" jsonschema_description:"finished: of a kaftan or kimono from the neck point, of a wrapper or apron from the waist, the height of a bag"`
+	Ease   Measure                   `yaml:"ease" jsonschema_description:"added to the fuller of bust and hip: 30 cm in a kaftan, 20 in a kimono if not given"`
+	Width  Measure                   `yaml:"width" jsonschema_description:"finished width of a wrapper, an apron or a bag"`
+	Depth  Measure                   `yaml:"depth" jsonschema_description:"of a bag's bottom; 10 cm if not given"`
+	Flat   YesNo                     `yaml:"flat" jsonschema_description:"a bag without a bottom"`
 }
 
-// The words of the job file, in the order of the drafts' constants.
-var (
-	skirtShapes    = []string{"straight", "a-line", "gored", "full circle", "three-quarter circle", "half circle", "quarter circle", "tiered", "knife pleated", "box pleated"}
-	dartsInto      = []string{"waist", "hem"}
-	openings       = []string{"fly", "side zip", "elastic waist"}
-	pockets        = []string{"none", "side", "patch"}
-	straightShapes = []string{"kaftan", "kimono", "wrapper", "apron", "bag"}
-)
-
-func (r *resolver) skirt(path string, asked *Skirt) *skirt.Options {
+func (r *resolver) skirt(path Path, asked *Skirt) *skirt.Options {
 	if asked == nil {
 		return nil
 	}
 	return &skirt.Options{
-		Shape:        skirt.Shape(r.choose(path+".shape", "the skirt's shape", string(asked.Shape), skirtShapes)),
-		Length:       r.optional(path+".length", "the skirt length", asked.Length),
-		WaistEase:    r.optional(path+".waist_ease", "the waist ease", asked.WaistEase),
-		HipEase:      r.optional(path+".hip_ease", "the hip ease", asked.HipEase),
-		Vent:         r.yes(path+".vent", "vent", asked.Vent),
-		BackOnFold:   r.choose(path+".back", "the skirt's back", string(asked.Back), backs) == 1,
-		DartsIntoHem: r.choose(path+".darts", "where the darts go", string(asked.Darts), dartsInto) == 1,
-		Flare:        r.optional(path+".flare", "the flare", asked.Flare),
-		Gores:        r.optionalCount(path+".gores", "the number of gores", asked.Gores),
-		Tiers:        r.optionalCount(path+".tiers", "the number of tiers", asked.Tiers),
-		Fullness:     r.fullness(path+".fullness", "skirt", asked.Fullness),
-		Pleats:       r.optionalCount(path+".pleats", "the number of pleats", asked.Pleats),
-		PanelWidth:   r.optional(path+".panel_width", "the panel width", asked.PanelWidth),
+		Shape:        choose(r, path.Key("shape"), "the skirt's shape", asked.Shape),
+		Length:       r.optional(path.Key("length"), "the skirt length", asked.Length),
+		WaistEase:    r.optional(path.Key("waist_ease"), "the waist ease", asked.WaistEase),
+		HipEase:      r.optional(path.Key("hip_ease"), "the hip ease", asked.HipEase),
+		Vent:         r.yes(path.Key("vent"), "vent", asked.Vent),
+		BackOnFold:   choose(r, path.Key("back"), "the skirt's back", asked.Back) == skirtFold,
+		DartsIntoHem: choose(r, path.Key("darts"), "where the darts go", asked.Darts) == toHem,
+		Flare:        r.optional(path.Key("flare"), "the flare", asked.Flare),
+		Gores:        r.optionalCount(path.Key("gores"), "the number of gores", asked.Gores),
+		Tiers:        r.optionalCount(path.Key("tiers"), "the number of tiers", asked.Tiers),
+		Fullness:     r.fullness(path.Key("fullness"), "skirt", asked.Fullness),
+		Pleats:       r.optionalCount(path.Key("pleats"), "the number of pleats", asked.Pleats),
+		PanelWidth:   r.optional(path.Key("panel_width"), "the panel width", asked.PanelWidth),
 	}
 }
 
-func (r *resolver) trousers(path string, asked *Trousers) *trousers.Options {
+func (r *resolver) trousers(path Path, asked *Trousers) *trousers.Options {
 	if asked == nil {
 		return nil
 	}
 	return &trousers.Options{
-		Length:    r.optional(path+".length", "the trouser length", asked.Length),
-		WaistEase: r.optional(path+".waist_ease", "the waist ease", asked.WaistEase),
-		HipEase:   r.optional(path+".hip_ease", "the hip ease", asked.HipEase),
-		HemWidth:  r.optional(path+".hem_width", "the hem width", asked.HemWidth),
-		Opening:   trousers.Opening(r.choose(path+".opening", "the opening", string(asked.Opening), openings)),
-		Elastic:   r.optional(path+".elastic", "the elastic", asked.Elastic),
-		Pocket:    trousers.Pocket(r.choose(path+".pocket", "the pocket", string(asked.Pocket), pockets)),
+		Length:    r.optional(path.Key("length"), "the trouser length", asked.Length),
+		WaistEase: r.optional(path.Key("waist_ease"), "the waist ease", asked.WaistEase),
+		HipEase:   r.optional(path.Key("hip_ease"), "the hip ease", asked.HipEase),
+		HemWidth:  r.optional(path.Key("hem_width"), "the hem width", asked.HemWidth),
+		Opening:   choose(r, path.Key("opening"), "the opening", asked.Opening),
+		Elastic:   r.optional(path.Key("elastic"), "the elastic", asked.Elastic),
+		Pocket:    choose(r, path.Key("pocket"), "the pocket", asked.Pocket),
 	}
 }
 
-func (r *resolver) straightCut(path string, asked *StraightCut) *straightcut.Options {
+func (r *resolver) straightCut(path Path, asked *StraightCut) *straightcut.Options {
 	if asked == nil {
 		return nil
 	}
 	if asked.Shape == "" {
-		r.fault(path, "straight_cut has no shape; add one of: %s", joined(straightShapes))
+		r.fault(path, Missing, "straight_cut has no shape; add one of: %s", joined(asked.Shape.Words()))
 		return nil
 	}
 	return &straightcut.Options{
-		Shape:  straightcut.Shape(r.choose(path+".shape", "the shape", string(asked.Shape), straightShapes)),
-		Length: r.optional(path+".length", "the length", asked.Length),
-		Ease:   r.optional(path+".ease", "the ease", asked.Ease),
-		Width:  r.optional(path+".width", "the width", asked.Width),
-		Depth:  r.optional(path+".depth", "the depth", asked.Depth),
-		Flat:   r.yes(path+".flat", "flat", asked.Flat),
+		Shape:  choose(r, path.Key("shape"), "the shape", asked.Shape),
+		Length: r.optional(path.Key("length"), "the length", asked.Length),
+		Ease:   r.optional(path.Key("ease"), "the ease", asked.Ease),
+		Width:  r.optional(path.Key("width"), "the width", asked.Width),
+		Depth:  r.optional(path.Key("depth"), "the depth", asked.Depth),
+		Flat:   r.yes(path.Key("flat"), "flat", asked.Flat),
 	}
 }
 
 // optionalCount parses a whole number; 0 when it is not given.
-func (r *resolver) optionalCount(path, what string, text Count) int {
+func (r *resolver) optionalCount(path Path, what string, text Count) int {
 	if text == "" {
 		return 0
 	}

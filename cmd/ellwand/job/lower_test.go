@@ -5,24 +5,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
-
-	"ellwand/draft/skirt"
-	"ellwand/draft/straightcut"
-	"ellwand/draft/trousers"
 )
-
-// The words of the job file stand in the order of the drafts' constants.
-func TestWordsOfTheLowerBody(t *testing.T) {
-	assert.Equal(t, "straight", skirtShapes[skirt.Straight])
-	assert.Equal(t, "gored", skirtShapes[skirt.Gored])
-	assert.Equal(t, "quarter circle", skirtShapes[skirt.QuarterCircle])
-	assert.Equal(t, "box pleated", skirtShapes[skirt.BoxPleated])
-	assert.Len(t, skirtShapes, int(skirt.BoxPleated)+1)
-	assert.Equal(t, "side zip", openings[trousers.SideZip])
-	assert.Equal(t, "elastic waist", openings[trousers.ElasticWaist])
-	assert.Equal(t, "patch", pockets[trousers.PatchPocket])
-	assert.Equal(t, "bag", straightShapes[straightcut.Bag])
-}
 
 func resolve(t *testing.T, text string) (*Work, error) {
 	t.Helper()

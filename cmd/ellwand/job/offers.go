@@ -17,40 +17,40 @@ func (r *resolver) currency() {
 	}
 	currency, err := quote.ParseCurrency(string(r.file.Currency))
 	if err != nil {
-		r.fault("currency", "currency: %s", err)
+		r.fault(top("currency"), Malformed, "currency: %s", err)
 		return
 	}
 	r.work.Currency = currency
 }
 
 // money parses an amount of the job's currency.
-func (r *resolver) money(path, what string, text Text) (quote.Money, bool) {
+func (r *resolver) money(path Path, what string, text Text) (quote.Money, bool) {
 	switch {
 	case text == "":
-		r.fault(path, "%s is missing; add it", what)
+		r.fault(path, Missing, "%s is missing; add it", what)
 		return 0, false
 	case r.work.Currency.Code() == "":
 		if r.file.Currency == "" {
-			r.fault(path, "%s is in no currency; add a line at the top level, such as: currency: EUR", what)
+			r.fault(path, Missing, "%s is in no currency; add a line at the top level, such as: currency: EUR", what)
 		}
 		return 0, false
 	}
 	amount, err := r.work.Currency.Parse(string(text))
 	if err != nil {
-		r.fault(path, "%s: %s", what, err)
+		r.fault(path, Malformed, "%s: %s", what, err)
 		return 0, false
 	}
 	return amount, true
 }
 
 // share parses a percentage; 0 when it is not given.
-func (r *resolver) share(path, what string, text Text) quote.Share {
+func (r *resolver) share(path Path, what string, text Text) quote.Share {
 	if text == "" {
 		return 0
 	}
 	share, err := quote.ParseShare(string(text))
 	if err != nil {
-		r.fault(path, "%s: %s", what, err)
+		r.fault(path, Malformed, "%s: %s", what, err)
 	}
 	return share
 }
@@ -59,7 +59,7 @@ func (r *resolver) share(path, what string, text Text) quote.Share {
 var priceForm = regexp.MustCompile(`(?i)^(.*?)\s*(?:/|\bper\b|\ba\b)\s*([a-z]+)$`)
 
 // price parses the price of a metre or yard; nil when it is not given.
-func (r *resolver) price(path, what string, text Text) *quote.Price {
+func (r *resolver) price(path Path, what string, text Text) *quote.Price {
 	if text == "" {
 		return nil
 	}
@@ -70,7 +70,7 @@ func (r *resolver) price(path, what string, text Text) *quote.Price {
 	if parts := priceForm.FindStringSubmatch(amount); parts != nil {
 		unit, err := measure.ParseUnit(parts[2])
 		if err != nil || unit != measure.Metre && unit != measure.Yard {
-			r.fault(path, "%s is %q; cloth is priced by the metre or the yard: write 18.50, 18.50 per m or 18.50 per yd", what, string(text))
+			r.fault(path, Malformed, "%s is %q; cloth is priced by the metre or the yard: write 18.50, 18.50 per m or 18.50 per yd", what, string(text))
 			return nil
 		}
 		per, amount = unit, parts[1]
@@ -83,7 +83,7 @@ func (r *resolver) price(path, what string, text Text) *quote.Price {
 }
 
 // safety parses a percentage or a length.
-func (r *resolver) safety(path, name string, text Text) cloth.Safety {
+func (r *resolver) safety(path Path, name string, text Text) cloth.Safety {
 	switch {
 	case text == "":
 		return cloth.Safety{}
@@ -95,14 +95,14 @@ func (r *resolver) safety(path, name string, text Text) cloth.Safety {
 }
 
 // offers of a cloth: those it lists, or its own price in each of its widths.
-func (r *resolver) offers(path string, cloth Cloth, offer *Offer) {
-	name := "cloth " + quoted(cloth.Name)
-	offer.Cloth.Safety = r.safety(path+".safety", name, cloth.Safety)
-	if cloth.Minimum != "" {
-		offer.Cloth.Minimum, _ = r.length(path+".minimum", name+": the minimum", cloth.Minimum)
+func (r *resolver) offers(path Path, c Cloth, offer *Offer) {
+	name := "cloth " + quoted(c.Name)
+	offer.Cloth.Safety = r.safety(path.Key("safety"), name, c.Safety)
+	if c.Minimum != "" {
+		offer.Cloth.Minimum, _ = r.length(path.Key("minimum"), name+": the minimum", c.Minimum)
 	}
-	own := quote.Offer{Name: string(cloth.Name), Cloth: offer.Cloth}
-	own.Price = r.price(path+".price", name+": the price", cloth.Price)
+	own := quote.Offer{Name: string(c.Name), Cloth: offer.Cloth}
+	own.Price = r.price(path.Key("price"), name+": the price", c.Price)
 	if own.Price != nil {
 		for _, width := range offer.Widths {
 			priced := own
@@ -114,10 +114,10 @@ func (r *resolver) offers(path string, cloth Cloth, offer *Offer) {
 		}
 	}
 	seen := map[string]bool{}
-	for i, listed := range cloth.Offers {
-		at := entry(path+".offers", i)
+	for i, listed := range c.Offers {
+		at := path.Key("offers").Entry(i)
 		if seen[Slug(string(listed.Name))] {
-			r.fault(at, "%s has two offers named %s; give each its own name", name, quoted(listed.Name))
+			r.fault(at.Key("name"), Twice, "%s has two offers named %s; give each its own name", name, quoted(listed.Name))
 		}
 		seen[Slug(string(listed.Name))] = true
 		r.offered(at, listed, own, offer)
@@ -125,9 +125,9 @@ func (r *resolver) offers(path string, cloth Cloth, offer *Offer) {
 }
 
 // offered resolves one listed offer. What it does not say is as its cloth.
-func (r *resolver) offered(path string, listed Offered, own quote.Offer, into *Offer) {
+func (r *resolver) offered(path Path, listed Offered, own quote.Offer, into *Offer) {
 	if listed.Name == "" {
-		r.fault(path, "the offer has no name; add one, such as: name: Market stall")
+		r.fault(path, Missing, "the offer has no name; add one, such as: name: Market stall")
 		return
 	}
 	name := "offer " + quoted(listed.Name)
@@ -144,27 +144,27 @@ func (r *resolver) offered(path string, listed Offered, own quote.Offer, into *O
 	}
 	for _, l := range lengths {
 		if l.text != "" {
-			*l.into, _ = r.length(path+"."+l.key, name+": "+l.what, l.text)
+			*l.into, _ = r.length(path.Key(l.key), name+": "+l.what, l.text)
 		}
 	}
 	if listed.Shrinkage != nil {
-		out.Cloth.Shrinkage = r.shrinkage(path+".shrinkage", name, *listed.Shrinkage)
+		out.Cloth.Shrinkage = r.shrinkage(path.Key("shrinkage"), name, *listed.Shrinkage)
 	}
 	if listed.Nap != "" {
-		out.Cloth.Nap = naps[r.choose(path+".nap", name+": the nap", string(listed.Nap), napNames())]
+		out.Cloth.Nap = choose(r, path.Key("nap"), name+": the nap", listed.Nap)
 	}
-	if price := r.price(path+".price", name+": the price", listed.Price); price != nil {
+	if price := r.price(path.Key("price"), name+": the price", listed.Price); price != nil {
 		out.Price = price
 	}
 	r.remnant(path, name, listed, &out)
 	if out.Price == nil && out.Remnant == nil && listed.Price == "" {
-		r.fault(path, "%s has no price; add price (of a metre or yard), or remnant and remnant_price", name)
+		r.fault(path, Missing, "%s has no price; add price (of a metre or yard), or remnant and remnant_price", name)
 	}
 	widths := Offer{Cloth: out.Cloth}
 	if listed.Width == "" && len(into.Widths) == 1 {
 		widths.Widths = into.Widths
 	} else {
-		r.width(&widths, path+".width", name, listed.Width)
+		r.width(&widths, path.Key("width"), name, listed.Width)
 	}
 	for _, width := range widths.Widths {
 		out.Cloth.Width = width
@@ -172,16 +172,16 @@ func (r *resolver) offered(path string, listed Offered, own quote.Offer, into *O
 	}
 }
 
-func (r *resolver) remnant(path, name string, listed Offered, out *quote.Offer) {
+func (r *resolver) remnant(path Path, name string, listed Offered, out *quote.Offer) {
 	switch {
 	case listed.Remnant == "" && listed.RemnantPrice == "":
 		return
 	case listed.Remnant == "":
-		r.fault(path+".remnant_price", "%s has a remnant_price without the length of the remnant; add remnant", name)
+		r.fault(path.Key("remnant_price"), Missing, "%s has a remnant_price without the length of the remnant; add remnant", name)
 		return
 	}
-	length, longEnough := r.positive(path+".remnant", name+": the remnant", listed.Remnant)
-	price, priced := r.money(path+".remnant", name+": the remnant_price", listed.RemnantPrice)
+	length, longEnough := r.positive(path.Key("remnant"), name+": the remnant", listed.Remnant)
+	price, priced := r.money(path.Key("remnant_price"), name+": the remnant_price", listed.RemnantPrice)
 	if longEnough && priced {
 		out.Remnant = &quote.Remnant{Length: length, Price: price}
 	}

@@ -8,53 +8,44 @@ import (
 
 // Part asks for a smaller piece that is drafted to fit the seams it joins.
 type Part struct {
-	Kind     Choice  `yaml:"kind" jsonschema:"required,enum=collar,enum=neck facing,enum=cuff,enum=waistband,enum=shaped waistband,enum=gathered skirt,enum=straight panel,enum=shirt collar,enum=flat collar,enum=mandarin collar,enum=buttoned cuff,enum=sleeve placket,enum=armhole facing,enum=neck and armhole facing,enum=facing,enum=belt,enum=tie,enum=bias strip,enum=patch pocket,enum=pocket bag" jsonschema_description:"what it is"`
-	Name     Text    `yaml:"name" jsonschema_description:"name of the piece, in place of the kind"`
-	Cloth    Text    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
-	Depth    Measure `yaml:"depth" jsonschema_description:"finished depth of a collar (of a shirt collar its fall), facing, cuff, waistband, belt, tie or placket; the width that a bias strip is cut to; height of a patch pocket; finished length of a skirt or panel"`
-	Length   Measure `yaml:"length" jsonschema_description:"finished length along the seam; of all bias strips joined; of the slit of a placket; of the opening of a pocket bag; width of a patch pocket; worked out or usual if not given"`
-	Fullness Text    `yaml:"fullness" jsonschema_description:"how many times its finished length a skirt is gathered from; 2 if not given"`
-	Stand    Measure `yaml:"stand" jsonschema_description:"depth of the stand of a shirt collar; 3 cm if not given"`
-	Overlap  Measure `yaml:"overlap" jsonschema_description:"how far front and back overlap at the shoulder tip when a flat collar is drawn on them; 1.5 cm if not given"`
-	Shape    Choice  `yaml:"shape" jsonschema:"enum=square,enum=pointed,enum=round" jsonschema_description:"lower edge of a patch pocket; square if not given"`
-	Of       Text    `yaml:"of" jsonschema_description:"the piece that a facing is drawn from: front skirt"`
-	Edge     Text    `yaml:"edge" jsonschema_description:"the edge that a facing faces: waist"`
+	Kind     Choice[part.Kind]  `yaml:"kind" jsonschema:"required" jsonschema_description:"what it is"`
+	Name     Text               `yaml:"name" jsonschema_description:"name of the piece, in place of the kind"`
+	Cloth    Text               `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
+	Depth    Measure            `yaml:"depth" jsonschema_description:"finished depth of a collar (of a shirt collar its fall), facing, cuff, waistband, belt, tie or placket; the width that a bias strip is cut to; height of a patch pocket; finished length of a skirt or panel"`
+	Length   Measure            `yaml:"length" jsonschema_description:"finished length along the seam; of all bias strips joined; of the slit of a placket; of the opening of a pocket bag; width of a patch pocket; worked out or usual if not given"`
+	Fullness Text               `yaml:"fullness" jsonschema_description:"how many times its finished length a skirt is gathered from; 2 if not given"`
+	Stand    Measure            `yaml:"stand" jsonschema_description:"depth of the stand of a shirt collar; 3 cm if not given"`
+	Overlap  Measure            `yaml:"overlap" jsonschema_description:"how far front and back overlap at the shoulder tip when a flat collar is drawn on them; 1.5 cm if not given"`
+	Shape    Choice[part.Shape] `yaml:"shape" jsonschema_description:"lower edge of a patch pocket; square if not given"`
+	Of       Text               `yaml:"of" jsonschema_description:"the piece that a facing is drawn from: front skirt"`
+	Edge     Text               `yaml:"edge" jsonschema_description:"the edge that a facing faces: waist"`
 }
 
-func (r *resolver) parts(path string, asked []Part, cloth string) []part.Options {
-	kinds := words(part.Kinds())
+func (r *resolver) parts(path Path, asked []Part, cloth string) []part.Options {
 	var out []part.Options
 	for i, p := range asked {
-		inner := entry(path, i)
+		inner := path.Entry(i)
 		if p.Kind == "" {
-			r.fault(inner, "part %d has no kind; add one of: %s", i+1, joined(kinds))
+			r.fault(inner, Missing, "part %d has no kind; add one of: %s", i+1, joined(p.Kind.Words()))
 			continue
 		}
-		kind := kinds[r.choose(inner+".kind", "the part's kind", string(p.Kind), kinds)]
+		kind := chooseNamed(r, inner.Key("kind"), "the part's kind", p.Kind)
+		called := string(kind)
 		options := part.Options{
-			Kind:      part.Kind(kind),
+			Kind:      kind,
 			Name:      string(p.Name),
-			Cloth:     r.clothNamed(inner+".cloth", "part "+kind, p.Cloth, cloth),
-			Depth:     r.optional(inner+".depth", kind+": the depth", p.Depth),
-			Length:    r.optional(inner+".length", kind+": the length", p.Length),
-			Fullness:  r.fullness(inner+".fullness", kind, p.Fullness),
-			Stand:     r.optional(inner+".stand", kind+": the stand", p.Stand),
-			Overlap:   r.optional(inner+".overlap", kind+": the overlap", p.Overlap),
-			Shape:     part.Shapes()[r.choose(inner+".shape", kind+": the shape", string(p.Shape), words(part.Shapes()))],
+			Cloth:     r.clothNamed(inner.Key("cloth"), "part "+called, p.Cloth, cloth),
+			Depth:     r.optional(inner.Key("depth"), called+": the depth", p.Depth),
+			Length:    r.optional(inner.Key("length"), called+": the length", p.Length),
+			Fullness:  r.fullness(inner.Key("fullness"), called, p.Fullness),
+			Stand:     r.optional(inner.Key("stand"), called+": the stand", p.Stand),
+			Overlap:   r.optional(inner.Key("overlap"), called+": the overlap", p.Overlap),
+			Shape:     chooseNamed(r, inner.Key("shape"), called+": the shape", p.Shape),
 			Of:        string(p.Of),
 			FacedEdge: string(p.Edge),
 		}
 		options.ClothWidth = r.narrowest(options.Cloth)
 		out = append(out, options)
-	}
-	return out
-}
-
-// words are the names of the constants of a draft, as the job file has them.
-func words[T ~string](constants []T) []string {
-	out := make([]string, len(constants))
-	for i, c := range constants {
-		out[i] = string(c)
 	}
 	return out
 }

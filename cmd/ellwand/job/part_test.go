@@ -1,14 +1,12 @@
 package job
 
 import (
-	"bytes"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/draft/part"
 	"ellwand/pieces"
 )
 
@@ -33,19 +31,6 @@ func made(t *testing.T, text string) map[string]pieces.Piece {
 		out[p.Name] = p
 	}
 	return out
-}
-
-// The schema offers every kind of part and every shape, in the order of the
-// draft.
-func TestWordsOfTheParts(t *testing.T) {
-	var schema bytes.Buffer
-	require.NoError(t, WriteSchema(&schema))
-	for _, kind := range words(part.Kinds()) {
-		assert.Contains(t, schema.String(), `"`+kind+`"`)
-	}
-	for _, shape := range words(part.Shapes()) {
-		assert.Contains(t, schema.String(), `"`+shape+`"`)
-	}
 }
 
 func TestLiningsInTheJobFile(t *testing.T) {

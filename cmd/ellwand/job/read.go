@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"github.com/goccy/go-yaml"
+	"github.com/goccy/go-yaml/ast"
 	"github.com/goccy/go-yaml/parser"
 )
 
@@ -54,15 +55,16 @@ func Parse(name string, data []byte) (*File, error) {
 		return nil, faults.orNil()
 	}
 	if len(tree.Docs) == 0 || tree.Docs[0].Body == nil {
-		faults.add(0, "the file is empty; write a starter job with: ellwand new %s", name)
+		faults.List = append(faults.List, Fault{Line: 1, Kind: Missing, Text: "the file is empty; write a starter job with: ellwand new " + name})
 		return nil, faults.orNil()
 	}
 	if len(tree.Docs) > 1 {
-		faults.add(tree.Docs[1].Body.GetToken().Position.Line, "a file holds one job; put what follows --- into a file of its own")
+		faults.List = append(faults.List, Fault{Line: secondLine(tree.Docs[1]), Kind: WrongShape, Text: "a file holds one job; put what follows --- into a file of its own"})
 		return nil, faults.orNil()
 	}
-	s := shape{faults: faults, lines: map[string]int{}}
-	s.check(tree.Docs[0].Body, reflect.TypeFor[File](), "")
+	s := shape{faults: faults, lines: newLines()}
+	s.lines.note(Path{}, firstLine(tree.Docs[0].Body))
+	s.check(tree.Docs[0].Body, reflect.TypeFor[File](), Path{})
 	if err := faults.orNil(); err != nil {
 		return nil, err
 	}
@@ -75,13 +77,24 @@ func Parse(name string, data []byte) (*File, error) {
 	return &file, nil
 }
 
+// secondLine is where a second job begins.
+func secondLine(doc *ast.DocumentNode) int {
+	if doc.Body != nil {
+		return doc.Body.GetToken().Position.Line
+	}
+	if doc.Start != nil {
+		return doc.Start.Position.Line
+	}
+	return 1
+}
+
 // syntaxFault rewords what the YAML reader says.
 func syntaxFault(err error) Fault {
 	var said yaml.Error
 	if !errors.As(err, &said) {
-		return Fault{Text: "this is not a job file in YAML; compare it with a starter job: ellwand new example.yaml"}
+		return Fault{Line: 1, Text: "this is not a job file in YAML; compare it with a starter job: ellwand new example.yaml"}
 	}
-	fault := Fault{Text: reworded(said.GetMessage())}
+	fault := Fault{Line: 1, Text: reworded(said.GetMessage())}
 	if token := said.GetToken(); token != nil && token.Position != nil {
 		fault.Line = token.Position.Line
 	}

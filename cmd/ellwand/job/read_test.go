@@ -44,7 +44,7 @@ func TestParseKeepsTheText(t *testing.T) {
 
 func TestParseRefuses(t *testing.T) {
 	tests := []struct{ name, text, want string }{
-		{"nothing", "", "x.yaml: the file is empty"},
+		{"nothing", "", "x.yaml:1: the file is empty"},
 		{"a list", "- a", "x.yaml:1: the job should hold keys with values, but is a list"},
 		{"a word", "blouse", `x.yaml:1: the job should hold keys with values, but is the single value "blouse"; write each key`},
 		{"a list for a text", "job: [1]", "x.yaml:1: job should be a single value, but is a list"},

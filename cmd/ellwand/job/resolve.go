@@ -1,7 +1,6 @@
 package job
 
 import (
-	"fmt"
 	"strconv"
 	"strings"
 
@@ -31,7 +30,7 @@ func (f *File) resolve(shorter shortening) (*Work, error) {
 	r.work.File = f.name
 	r.work.Name, r.work.Client, r.work.Size = string(f.Job), string(f.Client), string(f.Size)
 	if f.Job == "" {
-		r.fault("", "the job has no name; add a line such as: job: Summer blouse")
+		r.fault(Path{}, Missing, "the job has no name; add a line such as: job: Summer blouse")
 	}
 	if !r.units() {
 		return nil, r.faults.orNil()
@@ -43,10 +42,11 @@ func (f *File) resolve(shorter shortening) (*Work, error) {
 		r.work.Body, r.work.Derived = wearers[0].body, wearers[0].derived
 	}
 	if len(f.Garments) == 0 {
-		r.fault("garments", "the job has no garments, so there is nothing to cut; add them under garments:")
+		r.fault(top("garments"), Missing, "the job has no garments, so there is nothing to cut; add them under garments:")
 	}
 	r.garments(wearers)
 	r.emptyCloths()
+	r.namedOnCloths()
 	r.quote()
 	if err := r.faults.orNil(); err != nil {
 		return nil, err
@@ -56,56 +56,46 @@ func (f *File) resolve(shorter shortening) (*Work, error) {
 
 func (r *resolver) units() bool {
 	if r.file.Units == "" {
-		r.fault("", "the job does not say its units; add a line: units: cm (or mm, in)")
+		r.fault(Path{}, Missing, "the job does not say its units; add a line: units: cm (or mm, in)")
 		return false
 	}
 	unit, err := measure.ParseUnit(string(r.file.Units))
 	if err != nil {
-		r.fault("units", "units: %s", err)
+		r.fault(top("units"), Malformed, "units: %s", err)
 		return false
 	}
 	r.work.Unit = unit
 	return true
 }
 
-// fault notes a fault at the line of a path, or of the nearest one above it.
-func (r *resolver) fault(path, format string, args ...any) {
-	r.faults.add(r.line(path), format, args...)
-}
-
-func (r *resolver) line(path string) int {
-	for path != "" {
-		if line, found := r.file.lines[path]; found {
-			return line
-		}
-		path = path[:max(strings.LastIndexAny(path, ".["), 0)]
-	}
-	return 0
+// fault notes a fault of the value at a path.
+func (r *resolver) fault(path Path, kind Kind, format string, args ...any) {
+	r.faults.List = append(r.faults.List, r.file.fault(path, kind, format, args...))
 }
 
 // length parses a measurement that may be zero; what names it in a fault.
-func (r *resolver) length(path, what string, text Measure) (float64, bool) {
+func (r *resolver) length(path Path, what string, text Measure) (float64, bool) {
 	value, err := measure.Parse(string(text), r.work.Unit)
 	if err != nil {
-		r.fault(path, "%s: %s", what, err)
+		r.fault(path, Malformed, "%s: %s", what, err)
 		return 0, false
 	}
 	if value < 0 {
-		r.fault(path, "%s is %s; it cannot be negative", what, text)
+		r.fault(path, OutOfRange, "%s is %s; it cannot be negative", what, text)
 		return 0, false
 	}
 	return float64(value), true
 }
 
 // positive parses a measurement above zero.
-func (r *resolver) positive(path, what string, text Measure) (float64, bool) {
+func (r *resolver) positive(path Path, what string, text Measure) (float64, bool) {
 	if text == "" {
-		r.fault(path, "%s is missing; measure it and add it", what)
+		r.fault(path, Missing, "%s is missing; measure it and add it", what)
 		return 0, false
 	}
 	value, ok := r.length(path, what, text)
 	if ok && value == 0 {
-		r.fault(path, "%s is 0; it must be above 0", what)
+		r.fault(path, OutOfRange, "%s is 0; it must be above 0", what)
 		return 0, false
 	}
 	return value, ok
@@ -113,7 +103,7 @@ func (r *resolver) positive(path, what string, text Measure) (float64, bool) {
 
 // optional parses a measurement that is 0 when it is not given. One that is
 // given as 0 is refused: the draft would take it for its usual value.
-func (r *resolver) optional(path, what string, text Measure) float64 {
+func (r *resolver) optional(path Path, what string, text Measure) float64 {
 	if text == "" {
 		return 0
 	}
@@ -123,13 +113,13 @@ func (r *resolver) optional(path, what string, text Measure) float64 {
 
 // fullness parses how many times its finished length a piece is gathered
 // from; 0 when it is not given.
-func (r *resolver) fullness(path, what string, text Text) float64 {
+func (r *resolver) fullness(path Path, what string, text Text) float64 {
 	if text == "" {
 		return 0
 	}
 	times, err := strconv.ParseFloat(strings.Replace(string(text), ",", ".", 1), 64)
 	if err != nil || !(times >= 1 && times <= 10) {
-		r.fault(path, "%s: the fullness is %q; it must be a number from 1 to 10 (1.5 to 3 is usual)", what, string(text))
+		r.fault(path, OutOfRange, "%s: the fullness is %q; it must be a number from 1 to 10 (1.5 to 3 is usual)", what, string(text))
 		return 0
 	}
 	return times
@@ -139,45 +129,28 @@ func (r *resolver) fullness(path, what string, text Text) float64 {
 const most = 10_000
 
 // count parses a whole number from 1; an empty one is 1.
-func (r *resolver) count(path, what string, text Count) int {
+func (r *resolver) count(path Path, what string, text Count) int {
 	if text == "" {
 		return 1
 	}
 	n, err := strconv.Atoi(string(text))
 	if err != nil || n < 1 || n > most {
-		r.fault(path, "%s is %q; it must be a whole number from 1 to %d", what, string(text), most)
+		r.fault(path, OutOfRange, "%s is %q; it must be a whole number from 1 to %d", what, string(text), most)
 		return 1
 	}
 	return n
 }
 
 // yes parses true, false, yes or no; an empty one is no.
-func (r *resolver) yes(path, what string, text YesNo) bool {
+func (r *resolver) yes(path Path, what string, text YesNo) bool {
 	switch strings.ToLower(string(text)) {
 	case "true", "yes":
 		return true
 	case "false", "no", "":
 		return false
 	}
-	r.fault(path, "%s is %q; write yes or no", what, string(text))
+	r.fault(path, Malformed, "%s is %q; write yes or no", what, string(text))
 	return false
 }
-
-// choose looks a text up among the known ones; an empty one is the first.
-func (r *resolver) choose(path, what, text string, known []string) int {
-	if text == "" {
-		return 0
-	}
-	for i, name := range known {
-		if plain(text) == plain(name) {
-			return i
-		}
-	}
-	r.fault(path, "%s is %q, which is not known; use one of: %s", what, text, joined(known))
-	return 0
-}
-
-// entry is the path of a list's entry: "garments[0]".
-func entry(path string, index int) string { return fmt.Sprintf("%s[%d]", path, index) }
 
 func joined(names []string) string { return strings.Join(names, ", ") }

@@ -13,9 +13,6 @@ import (
 // Text is any text.
 type Text string
 
-// Choice is one of a few texts.
-type Choice string
-
 // Measure is a length: a number in the job's units, or with its own unit.
 type Measure string
 
@@ -35,9 +32,6 @@ func written(node ast.Node) string {
 
 // UnmarshalYAML takes the text as it stands.
 func (t *Text) UnmarshalYAML(node ast.Node) error { *t = Text(written(node)); return nil }
-
-// UnmarshalYAML takes the text as it stands.
-func (c *Choice) UnmarshalYAML(node ast.Node) error { *c = Choice(written(node)); return nil }
 
 // UnmarshalYAML takes the text as it stands.
 func (m *Measure) UnmarshalYAML(node ast.Node) error { *m = Measure(written(node)); return nil }

@@ -15,6 +15,7 @@ func WriteSchema(w io.Writer) error {
 		RequiredFromJSONSchemaTags: true,
 		Anonymous:                  true,
 		ExpandedStruct:             true,
+		Mapper:                     choiceSchema,
 	}
 	schema := reflector.Reflect(&File{})
 	schema.Title = "Ellwand job"

@@ -3,7 +3,6 @@ package job
 import (
 	"fmt"
 	"reflect"
-	"strings"
 
 	"github.com/goccy/go-yaml/ast"
 )
@@ -13,21 +12,21 @@ import (
 // for what Resolve has to say later.
 type shape struct {
 	faults *Faults
-	lines  map[string]int
+	lines  lines
 }
 
-// check walks one node. The path is empty at the top: "cloths[0].width".
-func (s *shape) check(node ast.Node, want reflect.Type, path string) {
+// check walks one node. The path is empty at the top.
+func (s *shape) check(node ast.Node, want reflect.Type, path Path) {
 	if want.Kind() == reflect.Pointer {
 		want = want.Elem()
 	}
 	line := node.GetToken().Position.Line
 	if _, empty := node.(*ast.NullNode); empty {
-		if want.Kind() == reflect.Struct && path != "" {
-			s.faults.add(line, "%s has no value: write {} after the colon for the usual one, or indent its keys below it", place(path))
+		if want.Kind() == reflect.Struct && len(path) > 0 {
+			s.fault(path, line, WrongShape, "%s has no value: write {} after the colon for the usual one, or indent its keys below it", path.place())
 			return
 		}
-		s.faults.add(line, "%s has no value: give one or remove the line", place(path))
+		s.fault(path, line, WrongShape, "%s has no value: give one or remove the line", path.place())
 		return
 	}
 	switch want.Kind() {
@@ -40,28 +39,25 @@ func (s *shape) check(node ast.Node, want reflect.Type, path string) {
 	}
 }
 
-func (s *shape) mapping(node ast.Node, want reflect.Type, path string) {
+func (s *shape) mapping(node ast.Node, want reflect.Type, path Path) {
 	values, ok := pairs(node)
 	if !ok {
-		s.faults.add(node.GetToken().Position.Line, "%s should hold keys with values, but is %s; %s", place(path), kind(node), asMapping(node, want))
+		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should hold keys with values, but is %s; %s", path.place(), kind(node), asMapping(node, want))
 		return
 	}
 	known := keys(want)
 	for _, pair := range values {
 		key := written(pair.Key)
 		line := pair.Key.GetToken().Position.Line
-		inner := key
-		if path != "" {
-			inner = path + "." + key
-		}
-		s.lines[inner] = line
+		inner := path.Key(key)
+		s.lines.note(inner, line)
 		if want.Kind() == reflect.Map {
 			s.check(pair.Value, want.Elem(), inner)
 			continue
 		}
 		field, found := known[key]
 		if !found {
-			s.faults.add(line, "unknown key %q in %s; %s", key, place(path), hint(key, names(want)))
+			s.fault(inner, line, Unknown, "unknown key %q in %s; %s", key, path.place(), hint(key, names(want)))
 			continue
 		}
 		s.check(pair.Value, field, inner)
@@ -80,28 +76,38 @@ func asMapping(node ast.Node, want reflect.Type) string {
 	return "write each key on a line of its own, indented below it"
 }
 
-func (s *shape) sequence(node ast.Node, want reflect.Type, path string) {
+func (s *shape) sequence(node ast.Node, want reflect.Type, path Path) {
 	list, ok := node.(*ast.SequenceNode)
 	if !ok {
-		s.faults.add(node.GetToken().Position.Line, "%s should be a list, each entry after a dash (or [a, b]), but is %s", place(path), kind(node))
+		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should be a list, each entry after a dash (or [a, b]), but is %s", path.place(), kind(node))
 		return
 	}
 	for i, value := range list.Values {
-		inner := fmt.Sprintf("%s[%d]", path, i)
-		s.lines[inner] = value.GetToken().Position.Line
-		if mapping, ok := pairs(value); ok && len(mapping) > 0 {
-			s.lines[inner] = mapping[0].Key.GetToken().Position.Line
-		}
+		inner := path.Entry(i)
+		s.lines.note(inner, firstLine(value))
 		s.check(value, want.Elem(), inner)
 	}
 }
 
-func (s *shape) scalar(node ast.Node, path string) {
+func (s *shape) scalar(node ast.Node, path Path) {
 	switch node.(type) {
 	case *ast.StringNode, *ast.IntegerNode, *ast.FloatNode, *ast.BoolNode, *ast.LiteralNode, *ast.InfinityNode, *ast.NanNode:
 	default:
-		s.faults.add(node.GetToken().Position.Line, "%s should be a single value, but is %s", place(path), kind(node))
+		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should be a single value, but is %s", path.place(), kind(node))
 	}
+}
+
+// fault notes a fault at a line.
+func (s *shape) fault(path Path, line int, kind Kind, format string, args ...any) {
+	s.faults.List = append(s.faults.List, Fault{Path: path, Line: line, Kind: kind, Text: fmt.Sprintf(format, args...)})
+}
+
+// firstLine of a node: of a mapping, that of its first key.
+func firstLine(node ast.Node) int {
+	if mapping, ok := pairs(node); ok && len(mapping) > 0 {
+		node = mapping[0].Key
+	}
+	return node.GetToken().Position.Line
 }
 
 // pairs returns the keys and values of a mapping; the reader gives a mapping
@@ -139,25 +145,6 @@ func names(want reflect.Type) []string {
 		}
 	}
 	return out
-}
-
-// place names a path for a reader: "the job", "cloths[0].width" as "width of
-// cloth 1".
-func place(path string) string {
-	if path == "" {
-		return "the job"
-	}
-	parts := strings.Split(path, ".")
-	for i, part := range parts {
-		name, index, found := strings.Cut(strings.TrimSuffix(part, "]"), "[")
-		if !found {
-			continue
-		}
-		var n int
-		fmt.Sscanf(index, "%d", &n)
-		parts[i] = fmt.Sprintf("%s, entry %d", name, n+1)
-	}
-	return strings.Join(parts, ": ")
 }
 
 func kind(node ast.Node) string {

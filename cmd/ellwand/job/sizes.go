@@ -1,14 +1,16 @@
 package job
 
-import "fmt"
-
 // OfSizes is the job as it can be resolved in any size (see InSize): of the
 // women's table when it names none. It refuses a job that is drafted to
 // measurements, since those belong to one body, and to no size.
 func (f *File) OfSizes() (*File, error) {
+	key := "body"
+	if len(f.Wearers) > 0 {
+		key = "wearers"
+	}
 	if len(f.Wearers) > 0 || len(f.Body) > 0 {
-		return nil, fmt.Errorf("%s: the job is drafted to the measurements of a body, which is of no size; "+
-			"take out body or wearers, and add size: and table: to ask for several sizes", f.name)
+		return nil, f.Refuse(top(key), Contradiction, "the job is drafted to the measurements of a body, which is of no size; "+
+			"take out body or wearers, and add size: and table: to ask for several sizes")
 	}
 	out := *f
 	if out.Table == "" {

@@ -18,7 +18,7 @@ func (r *resolver) quote() {
 		asked = &Quote{}
 	}
 	if asked.Rate != "" {
-		r.rate, _ = r.money("quote.rate", "the rate", asked.Rate)
+		r.rate, _ = r.money(top("quote").Key("rate"), "the rate", asked.Rate)
 	}
 	out := &r.work.Quote
 	out.Number = string(asked.Number)
@@ -29,59 +29,63 @@ func (r *resolver) quote() {
 		out.Terms = append(out.Terms, string(paragraph))
 	}
 	r.dates(asked)
-	out.Margin = r.share("quote.margin", "the margin", asked.Margin)
-	out.Deposit = r.share("quote.deposit", "the deposit", asked.Deposit)
+	out.Margin = r.share(top("quote").Key("margin"), "the margin", asked.Margin)
+	out.Deposit = r.share(top("quote").Key("deposit"), "the deposit", asked.Deposit)
 	if out.Deposit > 1_000_000 {
-		r.fault("quote.deposit", "the deposit is %s; it cannot be more than the whole", out.Deposit)
+		r.fault(top("quote").Key("deposit"), OutOfRange, "the deposit is %s; it cannot be more than the whole", out.Deposit)
 	}
 	if asked.Tax != nil {
-		out.Tax = &quote.Tax{Name: "tax", Rate: r.share("quote.tax.rate", "the rate of the tax", asked.Tax.Rate),
-			Included: r.yes("quote.tax.included", "included", asked.Tax.Included)}
+		out.Tax = &quote.Tax{Name: "tax", Rate: r.share(top("quote").Key("tax").Key("rate"), "the rate of the tax", asked.Tax.Rate),
+			Included: r.yes(top("quote").Key("tax").Key("included"), "included", asked.Tax.Included)}
 		if asked.Tax.Name != "" {
 			out.Tax.Name = string(asked.Tax.Name)
 		}
 		if asked.Tax.Rate == "" {
-			r.fault("quote.tax", "the tax has no rate; add one, such as: rate: 21 %%")
+			r.fault(top("quote").Key("tax"), Missing, "the tax has no rate; add one, such as: rate: 21 %%")
 		}
 	}
 	for i, garment := range r.file.Garments {
-		path := entry("garments", i)
+		path := top("garments").Entry(i)
 		times := r.timesMade(string(garment.Name))
 		if times == 0 {
 			continue
 		}
-		r.notions(path+".notions", garment.Notions, times)
+		r.notions(path.Key("notions"), garment.Notions, times)
 		if garment.Making != nil {
-			r.making(path+".making", string(garment.Name), *garment.Making, times)
+			r.making(path.Key("making"), string(garment.Name), *garment.Making, times)
 		}
 	}
-	r.notions("quote.notions", asked.Notions, 1)
+	r.notions(top("quote").Key("notions"), asked.Notions, 1)
 	for i, work := range asked.Making {
-		r.making(entry("quote.making", i), "Making", work, 1)
+		r.making(top("quote").Key("making").Entry(i), "Making", work, 1)
 	}
 }
 
 func (r *resolver) dates(asked *Quote) {
 	out := &r.work.Quote
-	out.Date = r.date("quote.date", "the date", asked.Date)
-	out.ValidUntil = r.date("quote.valid_until", "valid_until", asked.ValidUntil)
+	out.Date = r.date(top("quote").Key("date"), "the date", asked.Date)
+	out.ValidUntil = r.date(top("quote").Key("valid_until"), "valid_until", asked.ValidUntil)
+	if !out.Date.IsZero() && !out.ValidUntil.IsZero() && out.ValidUntil.Before(out.Date) {
+		r.fault(top("quote").Key("valid_until"), OutOfRange, "the quote is valid until %s, before its own date, %s",
+			out.ValidUntil.Format(time.DateOnly), out.Date.Format(time.DateOnly))
+	}
 	if asked.ValidDays == "" {
 		return
 	}
 	if asked.ValidUntil != "" {
-		r.fault("quote.valid_days", "the quote has both valid_until and valid_days; keep one of them")
+		r.fault(top("quote").Key("valid_days"), Contradiction, "the quote has both valid_until and valid_days; keep one of them")
 		return
 	}
-	r.work.ValidDays = r.count("quote.valid_days", "valid_days", asked.ValidDays)
+	r.work.ValidDays = r.count(top("quote").Key("valid_days"), "valid_days", asked.ValidDays)
 }
 
-func (r *resolver) date(path, what string, text Text) time.Time {
+func (r *resolver) date(path Path, what string, text Text) time.Time {
 	if text == "" {
 		return time.Time{}
 	}
 	day, err := time.Parse(time.DateOnly, string(text))
 	if err != nil {
-		r.fault(path, "%s is %q; write year-month-day, such as 2026-04-30", what, string(text))
+		r.fault(path, Malformed, "%s is %q; write year-month-day, such as 2026-04-30", what, string(text))
 	}
 	return day
 }
@@ -99,15 +103,15 @@ func (r *resolver) timesMade(kind string) int {
 
 // notions adds what a number of garments take; the same notion at the same
 // price is one line.
-func (r *resolver) notions(path string, list []Notion, times int) {
+func (r *resolver) notions(path Path, list []Notion, times int) {
 	for i, notion := range list {
-		at := entry(path, i)
+		at := path.Entry(i)
 		if notion.Name == "" {
-			r.fault(at, "the notion has no name; add one, such as: name: zip 55 cm")
+			r.fault(at, Missing, "the notion has no name; add one, such as: name: zip 55 cm")
 			continue
 		}
-		count := r.count(at+".count", "the count of "+quoted(notion.Name), notion.Count) * times
-		price, ok := r.money(at+".price", "the price of "+quoted(notion.Name), notion.Price)
+		count := r.count(at.Key("count"), "the count of "+quoted(notion.Name), notion.Count) * times
+		price, ok := r.money(at.Key("price"), "the price of "+quoted(notion.Name), notion.Price)
 		if !ok {
 			continue
 		}
@@ -126,7 +130,7 @@ func (r *resolver) addNotion(notion quote.Notion) {
 }
 
 // making adds work that is done a number of times.
-func (r *resolver) making(path, name string, asked Making, times int) {
+func (r *resolver) making(path Path, name string, asked Making, times int) {
 	if asked.Name != "" {
 		name = string(asked.Name)
 	}
@@ -136,21 +140,21 @@ func (r *resolver) making(path, name string, asked Making, times int) {
 	out := quote.Work{Name: name}
 	switch {
 	case asked.Hours != "" && asked.Sum != "":
-		r.fault(path, "the making has both hours and a sum; keep one of them")
+		r.fault(path.Key("sum"), Contradiction, "the making has both hours and a sum; keep one of them")
 	case asked.Hours != "":
 		minutes, ok := minutesOf(string(asked.Hours))
 		if !ok {
-			r.fault(path+".hours", "the hours are %q; write them such as 6.5 or 6:30", string(asked.Hours))
+			r.fault(path.Key("hours"), Malformed, "the hours are %q; write them such as 6.5 or 6:30", string(asked.Hours))
 		}
 		out.Minutes, out.PerHour = minutes*times, r.rate
 		if asked.Rate != "" || r.rate == 0 {
-			out.PerHour, _ = r.money(path, "the rate of the making", asked.Rate)
+			out.PerHour, _ = r.money(path.Key("rate"), "the rate of the making", asked.Rate)
 		}
 	case asked.Sum != "":
-		sum, _ := r.money(path+".sum", "the sum of the making", asked.Sum)
+		sum, _ := r.money(path.Key("sum"), "the sum of the making", asked.Sum)
 		out.Sum = sum.Times(times)
 	default:
-		r.fault(path, "the making has neither hours nor a sum; add one of them")
+		r.fault(path, Missing, "the making has neither hours nor a sum; add one of them")
 	}
 	r.work.Quote.Making = append(r.work.Quote.Making, out)
 }

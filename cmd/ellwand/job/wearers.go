@@ -4,8 +4,9 @@ import "ellwand/draft"
 
 // wearer is a body that garments are drafted for.
 type wearer struct {
-	path, name, size string // path is empty for the one at the top
-	body             draft.Body
+	path       Path // empty for the one at the top
+	name, size string
+	body       draft.Body
 	// table is the size table from which missing measurements are derived, and
 	// derived says by which rule each was.
 	table   string
@@ -18,21 +19,21 @@ type wearer struct {
 // wearers of the job: those it lists, or the one body at its top.
 func (r *resolver) wearers() []wearer {
 	if len(r.file.Wearers) == 0 {
-		return []wearer{r.bodyOf("", r.file.Size, r.file.Table, r.file.Body)}
+		return []wearer{r.bodyOf(Path{}, r.file.Size, r.file.Table, r.file.Body)}
 	}
 	if r.file.Size != "" || r.file.Table != "" || len(r.file.Body) > 0 {
-		r.fault("wearers", "the job has wearers and a body of its own at the top; give each wearer a size or a body, and remove the one at the top")
+		r.fault(top("wearers"), Contradiction, "the job has wearers and a body of its own at the top; give each wearer a size or a body, and remove the one at the top")
 	}
 	var out []wearer
 	seen := map[string]bool{}
 	for i, w := range r.file.Wearers {
-		path := entry("wearers", i)
+		path := top("wearers").Entry(i)
 		if w.Name == "" {
-			r.fault(path, "wearer %d has no name; add one, such as: name: Imke", i+1)
+			r.fault(path, Missing, "wearer %d has no name; add one, such as: name: Imke", i+1)
 			continue
 		}
 		if seen[Slug(string(w.Name))] {
-			r.fault(path, "two wearers are named %s; give each her own name", quoted(w.Name))
+			r.fault(path.Key("name"), Twice, "two wearers are named %s; give each her own name", quoted(w.Name))
 		}
 		seen[Slug(string(w.Name))] = true
 		out = append(out, r.bodyOf(path, w.Size, w.Table, w.Body))
@@ -42,25 +43,17 @@ func (r *resolver) wearers() []wearer {
 }
 
 // bodyOf makes one body from a size and its measurements.
-func (r *resolver) bodyOf(path string, size, table Text, measured Body) wearer {
+func (r *resolver) bodyOf(path Path, size, table Text, measured Body) wearer {
 	before := len(r.faults.List)
 	out := wearer{path: path, size: string(size), table: string(table), derived: Derived{}}
 	out.body = r.sized(path, string(size), string(table), len(measured) > 0).With(r.measured(path, measured))
 	if len(r.faults.List) == before {
 		if err := out.body.Check(); err != nil {
-			r.fault(within(path, "body"), "%s", draft.Worded(err, r.work.Unit))
+			r.fault(r.blame(path, path, draft.FaultOf(err)), OutOfRange, "%s", draft.Worded(err, r.work.Unit))
 		}
 	}
 	out.bodiless = len(r.faults.List) > before
 	return out
-}
-
-// within is the path of a key inside another, or of one at the top.
-func within(path, key string) string {
-	if path == "" {
-		return key
-	}
-	return path + "." + key
 }
 
 // wears reports whether a garment is made for a wearer.
@@ -77,7 +70,7 @@ func wears(garment Garment, w wearer) bool {
 }
 
 // knownWearers refuses a garment for somebody whom the job does not list.
-func (r *resolver) knownWearers(path string, garment Garment, all []wearer) {
+func (r *resolver) knownWearers(path Path, garment Garment, all []wearer) {
 	var names []string
 	for _, w := range all {
 		if w.name != "" {
@@ -86,9 +79,9 @@ func (r *resolver) knownWearers(path string, garment Garment, all []wearer) {
 	}
 	for i, name := range garment.For {
 		if _, found := knownAs(string(name), names); !found && len(names) == 0 {
-			r.fault(entry(path+".for", i), "garment %s is for %s, but the job has no wearers; list them at the top under wearers:", quoted(garment.Name), quoted(name))
+			r.fault(path.Key("for").Entry(i), Unknown, "garment %s is for %s, but the job has no wearers; list them at the top under wearers:", quoted(garment.Name), quoted(name))
 		} else if !found {
-			r.fault(entry(path+".for", i), "garment %s is for %s, who is not under wearers:; %s", quoted(garment.Name), quoted(name), hint(string(name), names))
+			r.fault(path.Key("for").Entry(i), Unknown, "garment %s is for %s, who is not under wearers:; %s", quoted(garment.Name), quoted(name), hint(string(name), names))
 		}
 	}
 }
