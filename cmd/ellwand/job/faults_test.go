@@ -123,7 +123,7 @@ var bodyFaults = []refusedJob{
 	{"impossible", onBody("  bust_girth: 92\n  →hip_girth: 300\n", "    bodice: {}\n"), "the hip girth is 300 cm; between 50 cm and 200 cm is possible"},
 	{"twice", onBody("  bust-girth: 92\n  →bust_girth: 92\n", "    bodice: {}\n"), "the bust girth stands twice"},
 	{"two girths", onBody("  bust_girth: 50\n  →waist_girth: 160\n", "    bodice: {}\n"), "the waist girth of 160 cm is over three times the bust girth of 50 cm"},
-	{"missing", "job: a\nunits: cm\n→body:\n  bust_girth: 92\ngarments:\n  - name: a\n    straight_cut: {shape: wrapper}\n" + anyCloth, "the hip girth is missing"},
+	{"missing", "job: a\nunits: cm\n→body:\n  bust_girth: 92\ngarments:\n  - name: a\n    skirt: {}\n" + anyCloth, "the waist girth is missing"},
 	{"no body", "→job: a\nunits: cm\ngarments:\n  - {name: a, bodice: {}}\n" + anyCloth, "the job has no body to draft from"},
 	{"wearers and a body", "job: a\nunits: cm\nsize: 12\ntable: women\n→wearers: [{name: Odile, size: 12, table: women}]\ngarments:\n  - {name: a, bodice: {}}\n" + anyCloth, "the job has wearers and a body of its own"},
 	{"nameless wearer", "job: a\nunits: cm\nwearers:\n  →- {size: 12, table: women}\ngarments:\n  - {name: a, pieces: [{name: c, width: 4, height: 5}]}\n" + anyCloth, "wearer 1 has no name"},
