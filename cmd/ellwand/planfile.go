@@ -81,10 +81,10 @@ func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, e
 			}
 		}
 		paper, err := parsePaper(m.full.paper.name)
-		out.plan = marker.Options{Job: work.Title(), Paper: paper, Inches: inches}
+		out.plan = marker.Options{Job: work.Title(), Paper: paper, Inches: inches, Children: work.Children}
 		return out, err
 	}
-	out.plotter = plotter.Options{Job: work.Title(), Inches: inches}
+	out.plotter = plotter.Options{Job: work.Title(), Inches: inches, Children: work.Children}
 	if changed("paper") && changed("roll") {
 		return out, fmt.Errorf("--paper and --roll cannot both be given: sheets or a roll")
 	}

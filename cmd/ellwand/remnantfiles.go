@@ -82,7 +82,7 @@ func (r remnantFiles) add(a app.RemnantAnswer, index int) error {
 
 func (r remnantFiles) addPlan(plan, layout string, lay fabric.LayPlan) error {
 	if plan != "" {
-		options := marker.Options{Job: r.work.Title(), Paper: r.paper, Remnant: true, Inches: r.work.InInches()}
+		options := marker.Options{Job: r.work.Title(), Paper: r.paper, Remnant: true, Inches: r.work.InInches(), Children: r.work.Children}
 		if err := r.out.Add(plan, func(w io.Writer) error { return marker.Write(w, lay, options) }); err != nil {
 			return err
 		}

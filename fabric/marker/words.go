@@ -8,6 +8,7 @@ import (
 	"ellwand/fabric"
 	"ellwand/fabric/cloth"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/safety"
 )
 
 // system in which lengths are said.
@@ -170,9 +171,8 @@ func cautions(plan fabric.LayPlan, options Options) []string {
 		fmt.Sprintf("Check the true width of the cloth in the shop: this plan needs %s %s.", options.Short(plan.Width), between),
 		washing(plan.Cloth.Shrinkage),
 		"Look for flaws on the right side, and mark them before laying.",
-		"Blades: cut away from yourself, keep fingers behind the ruler, close the rotary cutter whenever you put it down, and keep blades from children.",
-		"Irons: plate and steam burn. Stand the iron on its heel, keep its cord off the floor, and unplug it when you leave.",
 	}
+	out = append(out, safety.Cutting(options.Children)...)
 	return append(out, plan.Notes...)
 }
 

@@ -23,6 +23,8 @@ type Options struct {
 	// Remnant says that the cloth is there already, LayPlan.Buy of it, and is
 	// not to be bought.
 	Remnant bool
+	// Children says that children wear what is cut.
+	Children bool
 }
 
 // Write draws the plan as a PDF: the lay to scale over as many pages as it

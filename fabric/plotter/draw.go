@@ -11,6 +11,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/safety"
 	"ellwand/pieces/sheet"
 )
 
@@ -133,6 +134,7 @@ func (m fullSize) head() []orb.Ring {
 		m.Write(text)
 		rings = append(rings, text.Outline())
 	}
+	rings = append(rings, m.cautions(foot)...)
 	start := marker.LeftEnd(m.plan)
 	middle := m.at(orb.Point{0, (start.From[1] + start.To[1]) / 2})
 	far := marker.EdgeLines(m.plan)[0]
@@ -143,6 +145,26 @@ func (m fullSize) head() []orb.Ring {
 	} {
 		text.Points, text.Bold = edgePoints, true
 		m.Write(text)
+	}
+	return rings
+}
+
+// cautions stand below the squares, as many lines as the lay is wide for.
+func (m fullSize) cautions(foot float64) []orb.Ring {
+	const points, step, width = 10.0, 5.0, sheet.SquareRoom // points; mm [source.OwnChoice]
+	var rings []orb.Ring
+	y := sheet.SquareRoom + 10.0
+	for _, sentence := range safety.Cutting(m.options.Children) {
+		for _, line := range drawing.Wrapped(sentence, points, false, width) {
+			if y > foot {
+				return rings
+			}
+			text := drawing.Text{Words: line, At: orb.Point{0, y}, Points: points}
+			m.Write(text)
+			rings = append(rings, text.Outline())
+			y += step
+		}
+		y += step / 2
 	}
 	return rings
 }

@@ -30,6 +30,8 @@ type Options struct {
 	Longest float64
 	// Inches gives the ruler in inches instead of cm.
 	Inches bool
+	// Children says that children wear what is cut.
+	Children bool
 }
 
 // RollFor is the narrowest of Rolls on which a lay lies in one row with those

@@ -1,5 +1,7 @@
 package quote
 
+import "ellwand/pieces/safety"
+
 // groupHeads name the groups on the sheet, in their order.
 var groupHeads = []struct {
 	group Group
@@ -124,9 +126,6 @@ func (p *quotePage) remarks() {
 	for _, saving := range p.quote.Together {
 		paragraph(capital(saving.Say(p.quote.Currency, p.quote.Units)) + ".")
 	}
-	if len(p.quote.Terms) == 0 {
-		return
-	}
 	p.down(6.5)
 	p.bold(9)
 	p.at(edge, "Terms")
@@ -135,4 +134,5 @@ func (p *quotePage) remarks() {
 	for _, text := range p.quote.Terms {
 		paragraph(text)
 	}
+	paragraph(safety.Law)
 }

@@ -9,13 +9,14 @@ import (
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/geometry"
 	"ellwand/pieces/paper"
+	"ellwand/pieces/safety"
 )
 
 // Sizes of the panel: the title, the squares by which the print is measured,
 // the map of the sheets and how to join them. mm.
 const (
 	panelWidth  = 186.0
-	panelHeight = 204.0
+	panelHeight = 224.0
 	// SquareRoom is the width and height that Squares needs.
 	SquareRoom = 104.0
 	fourInches = 101.6
@@ -129,13 +130,13 @@ func (p panel) words() []string {
 	if p.tiling.Sheets(p.plane) > 1 {
 		out = append(out,
 			"Join a row first: cut one of two neighbours along its trim line (thin, dashed), lay it on the trim line of the other so that the grey marks meet, and glue or tape it. Then join the rows.",
-			"Cut paper on a mat; keep fingers behind the ruler and close the cutter when you put it down.")
+			safety.Paper)
 	}
 	out = append(out, "Solid line: cut. Short dashes: sew. Long dash and dot, with a bracket: lay on the fold, do not cut. Strokes across the allowance are notches.")
 	if size, ok := p.layout.nested(); ok {
 		out = append(out, "Nested sizes: each has its own dashes, named in the key on the piece and on its lines, which are for cutting. The fine grey line is the seam line of "+size+"; the seam allowances of every size are as wide as stands along its edges.")
 	}
-	return out
+	return append(out, safety.Cutting(p.layout.Children)...)
 }
 
 // writeWords returns how far down the words reach.

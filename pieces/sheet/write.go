@@ -18,6 +18,8 @@ type Layout struct {
 	// PaperName is what people call the paper: "A4". If empty its sides are
 	// given.
 	PaperName string
+	// Children says that children wear what is cut.
+	Children bool
 	// Figures as they lie on the plane. Where PanelRoom is not 0, that much
 	// at the upper left must be free.
 	Figures []Figure

@@ -18,7 +18,9 @@ type Printing struct {
 	Paper     paper.Paper
 	PaperName string
 	title     string
-	figures   []sheet.Figure
+	// children wear what is printed.
+	children bool
+	figures  []sheet.Figure
 }
 
 // Printed is pieces at full size on sheets that are joined.
@@ -39,7 +41,7 @@ func PreparePrinting(drafted Drafted, seams string, paper paper.Paper, paperName
 	if err := chooseSeams(figures, drafted.Works, strings.TrimSpace(seams)); err != nil {
 		return nil, err
 	}
-	return &Printing{Paper: paper, PaperName: paperName, title: drafted.First().Title(), figures: figures}, nil
+	return &Printing{Paper: paper, PaperName: paperName, title: drafted.First().Title(), children: drafted.First().Children, figures: figures}, nil
 }
 
 // chooseSeams has the figures draw the seam lines of the size asked for.
@@ -65,7 +67,7 @@ func (p *Printing) Pack(ctx context.Context, search Search) (Printed, error) {
 	if err != nil {
 		return Printed{}, err
 	}
-	layout.Title, layout.PaperName = p.title, p.PaperName
+	layout.Title, layout.PaperName, layout.Children = p.title, p.PaperName, p.children
 	pages, err := layout.Pages()
 	if err != nil {
 		return Printed{}, err

@@ -45,6 +45,7 @@ func (r *resolver) wearers() []wearer {
 // bodyOf makes one body from a size and its measurements.
 func (r *resolver) bodyOf(path Path, size, table Text, measured Body) wearer {
 	before := len(r.faults.List)
+	r.work.Children = r.work.Children || table == "children"
 	out := wearer{path: path, size: string(size), table: string(table), derived: Derived{}}
 	out.body = r.sized(path, string(size), string(table), len(measured) > 0).With(r.measured(path, measured))
 	if len(r.faults.List) == before {

@@ -22,6 +22,8 @@ type Work struct {
 	Size string
 	// Body is what the pieces were drafted from; empty when nothing is.
 	Body draft.Body
+	// Children says that a wearer was sized by the children's table.
+	Children bool
 	// Derived are the measurements of Body that were not given.
 	Derived Derived
 	// Garments in the order of the file, each once, whatever its quantity.
