@@ -46,7 +46,8 @@ pieces themselves.`,
 	flags.StringVar(&c.from, "from", "", "width of the cloth whose amount is known: 115cm, 45in (required)")
 	flags.StringVar(&c.to, "to", "", "width of the cloth to buy (required)")
 	flags.StringVar(&c.step, "step", "", "what the shop rounds up to; 10 cm or 1/8 yd if not given")
-	flags.BoolVar(&c.nap, "nap", false, "the cloth to buy is one-way (pile, print, shading), and the known amount was not for such")
+	flags.BoolVar(&c.nap, "nap", false,
+		"the cloth to buy is one-way (pile, print, shading), and the known amount was not for such")
 	flags.BoolVar(&c.sleeves, "sleeves-in-one", false, "the sleeves are cut in one with the body")
 	return cmd
 }

@@ -45,10 +45,12 @@ with tables of where every point lies and how long every seam is in each size.`,
 			return e.draft(args[0], d)
 		},
 	}
-	cmd.Flags().StringVarP(&d.folder, "output", "o", "", "folder for the SVG drawings; blouse-pieces for blouse.yaml if not given")
+	cmd.Flags().StringVarP(&d.folder, "output", "o", "",
+		"folder for the SVG drawings; blouse-pieces for blouse.yaml if not given")
 	cmd.Flags().StringVar(&d.sheet, "sheet", "", "write the draft sheet, steps to draw by hand, as PDF or .txt")
 	cmd.Flags().StringVar(&d.paper, "paper", "a4", "paper of the draft sheet: a4 or letter")
-	cmd.Flags().StringSliceVar(&d.sizes, "sizes", nil, "sizes of the job's table to draw one over the other, smallest first: 10,12,14")
+	cmd.Flags().StringSliceVar(&d.sizes, "sizes", nil,
+		"sizes of the job's table to draw one over the other, smallest first: 10,12,14")
 	cmd.Flags().BoolVar(&d.force, "force", false, "overwrite files that exist")
 	return cmd
 }

@@ -27,7 +27,8 @@ func newLayoutPaths(option string, cloths int) (layoutPaths, error) {
 	folder := err == nil && info.IsDir()
 	single := option != "" && !folder && strings.HasSuffix(strings.ToLower(option), ".json")
 	if single && cloths > 1 {
-		return layoutPaths{}, fmt.Errorf("--layout %s is one file, but there are %d cloths and widths to lay; name a folder: --layout layouts", option, cloths)
+		return layoutPaths{}, fmt.Errorf("--layout %s is one file, but there are %d cloths and widths to lay; name a "+
+			"folder: --layout layouts", option, cloths)
 	}
 	return layoutPaths{option: option, single: single}, nil
 }

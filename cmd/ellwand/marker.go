@@ -55,7 +55,8 @@ the lay is longer than a page can be, it is cut where it cuts the fewest pieces.
 	s.register(cmd, usualTime, eachLay)
 	flags := cmd.Flags()
 	flags.StringVarP(&m.output, "output", "o", "", "the file to write: plan.pdf, plan.svg or plan.png (required)")
-	flags.StringSliceVar(&m.widths, "widths", nil, "width of the cloth instead of the job's; several: one for each cloth, in order")
+	flags.StringSliceVar(&m.widths, "widths", nil,
+		"width of the cloth instead of the job's; several: one for each cloth, in order")
 	m.full.register(cmd)
 	flags.StringVar(&m.lay, "lay", "", layWords()+"; the one that needs least cloth if not given")
 	return cmd
@@ -134,7 +135,8 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 }
 
 // plan lays one cloth, and shows how it goes.
-func (e *env) plan(ctx context.Context, work *job.Work, c cloth.Cloth, lay *fabric.Lay, s layFlags) (app.Planned, error) {
+func (e *env) plan(ctx context.Context, work *job.Work, c cloth.Cloth, lay *fabric.Lay, s layFlags) (app.Planned,
+	error) {
 	watch, done := e.watch(work)
 	defer done()
 	plan, err := app.Plan(ctx, work, c, lay, s.Search, watch)

@@ -45,6 +45,7 @@ func (e *env) newJob(path string, force bool) error {
 	if e.json {
 		return e.printJSON(map[string]string{"file": path})
 	}
-	fmt.Fprintf(e.out, "Wrote %s. Change it to your own measurements and cloths, then:\n  ellwand estimate %s\n", path, path)
+	fmt.Fprintf(e.out, "Wrote %s. Change it to your own measurements and cloths, then:\n  ellwand estimate %s\n", path,
+		path)
 	return nil
 }

@@ -36,10 +36,15 @@ type fullOptions struct {
 
 func (f *fullOptions) register(cmd *cobra.Command) {
 	flags := cmd.Flags()
-	flags.StringVar(&f.paper.name, "paper", "a4", "a4 or letter; with --full, tiles of "+strings.Join(paper.Names(), ", ")+" or 600mmx900mm")
-	flags.BoolVar(&f.full, "full", false, "draw the marker at full size, for a plotter's roll or, with --paper, on sheets to be joined")
-	flags.StringVar(&f.roll, "roll", "", "with --full: width of the roll, 610, 914, 1067, 1520 or 1830 mm (24, 36, 42, 60 or 72in); the narrowest that holds the lay if not given")
-	flags.StringVar(&f.frame, "frame", "", "with --full: longest page of the roll; in a PDF 5080mm, which viewers show at most")
+	flags.StringVar(&f.paper.name, "paper", "a4", "a4 or letter; with --full, tiles of "+strings.Join(paper.Names(),
+		", ")+" or 600mmx900mm")
+	flags.BoolVar(&f.full, "full", false,
+		"draw the marker at full size, for a plotter's roll or, with --paper, on sheets to be joined")
+	flags.StringVar(&f.roll, "roll", "",
+		"with --full: width of the roll, 610, 914, 1067, 1520 or 1830 mm (24, 36, 42, 60 or 72in); the narrowest that "+
+			"holds the lay if not given")
+	flags.StringVar(&f.frame, "frame", "",
+		"with --full: longest page of the roll; in a PDF 5080mm, which viewers show at most")
 	f.paper.registerEdges(cmd)
 }
 

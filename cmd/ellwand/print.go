@@ -82,7 +82,10 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 	}
 	out := &files.Set{Force: p.force, Input: path}
 	var printed app.Printed
-	if err := out.Add(p.output, func(w io.Writer) error { return drawing.WritePDF(w, printed.Title, printed.Pages) }); err != nil {
+	if err := out.Add(p.output, func(w io.Writer) error {
+		return drawing.WritePDF(w, printed.Title,
+			printed.Pages)
+	}); err != nil {
 		return err
 	}
 	e.warnPaper(work, true)

@@ -34,8 +34,9 @@ takes the cheapest offer of each, and adds notions, making, margin and tax. With
 -o it writes the quote as a one-page PDF that a client can be handed.
 
 README, "Quotes", says what a job needs for it.`,
-		Example: "  ellwand quote dress.yaml -o quote.pdf\n  ellwand quote dress.yaml --offer Crepe --paper letter -o quote.pdf",
-		Args:    one("a job file"),
+		Example: "  ellwand quote dress.yaml -o quote.pdf\n  ellwand quote dress.yaml --offer Crepe --paper letter -o " +
+			"quote.pdf",
+		Args: one("a job file"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return e.quote(cmd.Context(), args[0], m, q)
 		},

@@ -55,7 +55,8 @@ The length of the cloth stands in the job, as length: under its cloth, or after
 	flags.StringVar(&o.lay, "lay", "", layWords()+"; folded or open, whichever fits, if not given")
 	flags.StringVar(&o.leastSeam, "least-seam", "", "least seam allowance to go down to; 1 cm or 3/8 in if not given")
 	flags.StringVar(&o.shorten, "shorten", "", "most to shorten a garment by; 10 cm or 4 in if not given")
-	flags.StringVarP(&o.output, "output", "o", "", "the PDF to draw the plan in; what would make it fit goes to NAME-1.pdf, NAME-2.pdf")
+	flags.StringVarP(&o.output, "output", "o", "",
+		"the PDF to draw the plan in; what would make it fit goes to NAME-1.pdf, NAME-2.pdf")
 	flags.StringVar(&o.paper, "paper", "a4", "a4 or letter")
 	return cmd
 }
@@ -88,7 +89,8 @@ func (e *env) remnant(ctx context.Context, path string, s layFlags, o remnantOpt
 	if err != nil {
 		return err
 	}
-	out := remnantFiles{s: s, o: o, paper: paper, work: work, out: &files.Set{Force: s.force, Input: path}, cloths: len(cloths)}
+	out := remnantFiles{s: s, o: o, paper: paper, work: work, out: &files.Set{Force: s.force, Input: path},
+		cloths: len(cloths)}
 	if err := out.check(cloths); err != nil {
 		return err
 	}

@@ -34,7 +34,8 @@ func TestEstimateJSON(t *testing.T) {
 	require.Len(t, cloths, 4, "one entry a cloth and width")
 	for _, entry := range cloths {
 		cloth := entry.(map[string]any)
-		assert.Equal(t, []string{"buy_m", "buy_mm", "buy_yd", "chosen", "lays", "length_mm", "name", "nap", "rests_on", "usable_mm", "width_mm"}, keysOf(t, cloth))
+		assert.Equal(t, []string{"buy_m", "buy_mm", "buy_yd", "chosen", "lays", "length_mm", "name", "nap", "rests_on",
+			"usable_mm", "width_mm"}, keysOf(t, cloth))
 		assert.InDelta(t, cloth["width_mm"].(float64)-20, cloth["usable_mm"], 1e-9)
 		assert.GreaterOrEqual(t, cloth["buy_mm"], cloth["length_mm"])
 		assert.GreaterOrEqual(t, cloth["buy_yd"].(float64)*914.4, cloth["length_mm"], "1 yd is 914.4 mm (agreement of 1959)")

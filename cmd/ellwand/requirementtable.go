@@ -29,7 +29,8 @@ var tableFlags = []string{"sizes", "output", "paper", "no-cache"}
 
 func (t *tableOptions) register(cmd *cobra.Command) {
 	flags := cmd.Flags()
-	flags.BoolVar(&t.wanted, "table", false, "a table by garment or size, nap and width, in metres and yards; --time is 2s a lay if not given")
+	flags.BoolVar(&t.wanted, "table", false,
+		"a table by garment or size, nap and width, in metres and yards; --time is 2s a lay if not given")
 	flags.StringSliceVar(&t.sizes, "sizes", nil, "with --table: a row for each of these sizes of the job's size table")
 	flags.StringSliceVarP(&t.outputs, "output", "o", nil, "with --table: files to write it to, .csv, .md or .pdf")
 	flags.StringVar(&t.paper, "paper", "a4", "with --table: a4 or letter")

@@ -41,7 +41,8 @@ Begin with a starter job, change it, and ask for the cloth:
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%w; see: %s --help", err, cmd.CommandPath())
 	})
-	root.AddCommand(newNew(e), newDraft(e), newEstimate(e), newMarker(e), newRemnant(e), newPrint(e), newCompare(e), newConvert(e), newQuote(e), newSchema(e), newVersion(e))
+	root.AddCommand(newNew(e), newDraft(e), newEstimate(e), newMarker(e), newRemnant(e), newPrint(e), newCompare(e),
+		newConvert(e), newQuote(e), newSchema(e), newVersion(e))
 	return root
 }
 
@@ -64,7 +65,8 @@ func one(what string) cobra.PositionalArgs {
 		case len(args) == 0:
 			return fmt.Errorf("%s needs %s; for example:\n%s", cmd.CommandPath(), what, cmd.Example)
 		case len(args) > 1:
-			return fmt.Errorf("%s takes one argument, %s, but was given %d: %s", cmd.CommandPath(), what, len(args), strings.Join(args, " "))
+			return fmt.Errorf("%s takes one argument, %s, but was given %d: %s", cmd.CommandPath(), what, len(args),
+				strings.Join(args, " "))
 		}
 		return nil
 	}

@@ -20,7 +20,8 @@ type Limits struct {
 // that is turned twice.
 func UsualLimits(work *job.Work) Limits {
 	if work.InInches() {
-		return Limits{Limits: remnant.Limits{SeamAllowance: 25.4 * 3 / 8, Hem: 25.4 * 3 / 4, Step: 25.4 / 4}, Shorten: 25.4 * 4}
+		return Limits{Limits: remnant.Limits{SeamAllowance: 25.4 * 3 / 8, Hem: 25.4 * 3 / 4, Step: 25.4 / 4},
+			Shorten: 25.4 * 4}
 	}
 	return Limits{Limits: remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, Shorten: 100}
 }
@@ -43,7 +44,8 @@ func shortenings(file *job.File, work *job.Work, limits Limits) []remnant.Change
 			what = s.Garment
 		}
 		out = append(out, remnant.Change{
-			Kind: "shorten", Step: limits.Step, Most: remnant.WholeSteps(min(limits.Shorten, mostShortens*s.Length), limits.Step),
+			Kind: "shorten", Step: limits.Step, Most: remnant.WholeSteps(min(limits.Shorten, mostShortens*s.Length),
+				limits.Step),
 			Make: func(q remnant.Question, by float64) (remnant.Question, bool) {
 				shorter, err := file.Shortened(s, by)
 				return redrafted(q, shorter, err)

@@ -32,7 +32,8 @@ func clothIn(work *job.Work, offer job.Offer, widths []float64) ([]cloth.Cloth, 
 		c := offer.Cloth
 		c.Width = width
 		if width <= 2*c.Selvedge {
-			return nil, fmt.Errorf("cloth %q: a width of %s leaves nothing between selvedges of %s; give the width from edge to edge",
+			return nil, fmt.Errorf("cloth %q: a width of %s leaves nothing between selvedges of %s; give the width from "+
+				"edge to edge",
 				c.Name, measure.Length(width).Format(work.Unit), measure.Length(c.Selvedge).Format(work.Unit))
 		}
 		out = append(out, c)
@@ -44,7 +45,8 @@ func clothIn(work *job.Work, offer job.Offer, widths []float64) ([]cloth.Cloth, 
 // width given for all; or of as many widths as cloths, its own.
 func OneWidthEach(work *job.Work, widths []float64) ([]cloth.Cloth, error) {
 	if len(widths) > 1 && len(widths) != len(work.Cloths) {
-		return nil, refuse(ArgumentWidths, " names %d widths, but the job has %d cloths; give one width for all, or one for each", len(widths), len(work.Cloths))
+		return nil, refuse(ArgumentWidths,
+			" names %d widths, but the job has %d cloths; give one width for all, or one for each", len(widths), len(work.Cloths))
 	}
 	var out []cloth.Cloth
 	for i, offer := range work.Cloths {

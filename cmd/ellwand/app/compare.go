@@ -32,7 +32,8 @@ func Priced(work *job.Work, name string) ([]job.Offer, error) {
 	case name != "" && len(out) == 0:
 		return nil, refuse(ArgumentCloth, " %q: the job has no such cloth; it has: %s", name, strings.Join(names, ", "))
 	case len(out) == 0 || len(out[0].Offers) == 0:
-		return nil, fmt.Errorf("%s: no cloth has a price, so there is nothing to reckon; give the job a currency, and the cloth a price or offers (see: ellwand compare --help)", work.File)
+		return nil, fmt.Errorf("%s: no cloth has a price, so there is nothing to reckon; give the job a currency, and "+
+			"the cloth a price or offers (see: ellwand compare --help)", work.File)
 	}
 	return out, nil
 }

@@ -22,7 +22,8 @@ type Estimated struct {
 // widths is laid from the narrowest on, and what was found on a narrower one is
 // where the next begins, so that no width takes more than a narrower one in the
 // same lay.
-func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search Search, watch Watch) ([]Estimated, error) {
+func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search Search, watch Watch) ([]Estimated,
+	error) {
 	order := make([]int, len(cloths))
 	for i := range order {
 		order[i] = i
@@ -46,7 +47,8 @@ func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search 
 
 // layOn finds the lays of one cloth, all or those named. Known plans, of a
 // narrower width for instance, are where the searches start.
-func layOn(ctx context.Context, work *job.Work, c cloth.Cloth, search Search, watch Watch, known []fabric.LayPlan, lays ...fabric.Lay) (Estimated, error) {
+func layOn(ctx context.Context, work *job.Work, c cloth.Cloth, search Search, watch Watch, known []fabric.LayPlan,
+	lays ...fabric.Lay) (Estimated, error) {
 	options := fabric.Options{
 		Time: search.Time, Iterations: search.Passes, Seed: search.Seed, Workers: search.Workers,
 		Lays: lays, Known: known, Progress: watch.on(c),

@@ -22,7 +22,8 @@ type Planned struct {
 
 // Plan lays the pieces of a cloth in the lay that is asked for, or when that is
 // nil in the one that needs least.
-func Plan(ctx context.Context, work *job.Work, c cloth.Cloth, lay *fabric.Lay, search Search, watch Watch) (Planned, error) {
+func Plan(ctx context.Context, work *job.Work, c cloth.Cloth, lay *fabric.Lay, search Search, watch Watch) (Planned,
+	error) {
 	found, err := layOn(ctx, work, c, search, watch, nil, neededFor(lay)...)
 	if err != nil {
 		return Planned{}, err

@@ -57,7 +57,8 @@ func quotedCloths(work *job.Work, wanted []string) ([]job.Offer, error) {
 	var names []string
 	for _, cloth := range work.Cloths {
 		if len(cloth.Offers) == 0 {
-			return nil, fmt.Errorf("%s: cloth %q has no price; add currency: at the top level, and to the cloth a price such as: price: 18.50", work.File, cloth.Cloth.Name)
+			return nil, fmt.Errorf("%s: cloth %q has no price; add currency: at the top level, and to the cloth a price "+
+				"such as: price: 18.50", work.File, cloth.Cloth.Name)
 		}
 		var chosen []quote.Offer
 		for _, offer := range cloth.Offers {
@@ -94,7 +95,8 @@ func quoteRequest(work *job.Work, today time.Time) quote.Request {
 		out.ValidUntil = out.Date.AddDate(0, 0, work.ValidDays)
 	}
 	for _, made := range work.Garments {
-		out.Garments = append(out.Garments, quote.Garment{Name: made.Kind, Wearer: made.Wearer, Quantity: made.Quantity, Pieces: made.Pieces})
+		out.Garments = append(out.Garments, quote.Garment{Name: made.Kind, Wearer: made.Wearer, Quantity: made.Quantity,
+			Pieces: made.Pieces})
 	}
 	return out
 }

@@ -64,11 +64,13 @@ func (q RemnantQuestion) offers(work *job.Work) ([]job.Offer, error) {
 		return out, nil
 	}
 	if q.sized() {
-		return nil, fmt.Errorf("the job has %d cloths; say which one the piece is of: --cloth %s", len(out), strings.Join(names, " or --cloth "))
+		return nil, fmt.Errorf("the job has %d cloths; say which one the piece is of: --cloth %s", len(out),
+			strings.Join(names, " or --cloth "))
 	}
 	out = slices.DeleteFunc(out, func(offer job.Offer) bool { return offer.Length == 0 && len(offer.Remnants) == 0 })
 	if len(out) == 0 {
-		return nil, fmt.Errorf("%s: no cloth has a length; add length: to the cloth that is there already, or ask with --cloth %s --length 1.6m", work.File, names[0])
+		return nil, fmt.Errorf("%s: no cloth has a length; add length: to the cloth that is there already, or ask "+
+			"with --cloth %s --length 1.6m", work.File, names[0])
 	}
 	return out, nil
 }
@@ -83,7 +85,8 @@ func (q RemnantQuestion) pieceOf(work *job.Work, offer job.Offer) (PieceOfCloth,
 		if err != nil {
 			return PieceOfCloth{}, fmt.Errorf("%s: %w", work.File, err)
 		}
-		return PieceOfCloth{Cloth: together.Cloth, Length: together.Length, Offcuts: offer.Remnants, Row: together.Offcuts}, nil
+		return PieceOfCloth{Cloth: together.Cloth, Length: together.Length, Offcuts: offer.Remnants,
+			Row: together.Offcuts}, nil
 	}
 	length, width := q.Length, q.Width
 	if length == 0 {
@@ -91,7 +94,8 @@ func (q RemnantQuestion) pieceOf(work *job.Work, offer job.Offer) (PieceOfCloth,
 	}
 	switch {
 	case length == 0:
-		return PieceOfCloth{}, fmt.Errorf("%s: the length of cloth %q is not known; add length: to it, or ask with --length 1.6m", work.File, name)
+		return PieceOfCloth{}, fmt.Errorf("%s: the length of cloth %q is not known; add length: to it, or ask with "+
+			"--length 1.6m", work.File, name)
 	case width == 0 && len(offer.Widths) > 1:
 		return PieceOfCloth{}, fmt.Errorf("%s: cloth %q has %d widths; say which one the piece has: --width %s",
 			work.File, name, len(offer.Widths), strings.ReplaceAll(work.Format(offer.Widths[0]), " ", ""))
@@ -121,16 +125,18 @@ type RemnantAnswer struct {
 // Remnant asks whether a piece of cloth is enough for a job, in the lay given
 // or when that is nil in any; when it is not, it looks for what would make it
 // so. The search has its time for the question, and as much again for that.
-func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfCloth, lay *fabric.Lay, limits Limits, search Search, watch Watch) (RemnantAnswer, error) {
+func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfCloth, lay *fabric.Lay, limits Limits,
+	search Search, watch Watch) (RemnantAnswer, error) {
 	out := RemnantAnswer{PieceOfCloth: piece}
 	question, err := questionOf(work, piece, lay)
 	if err != nil {
 		return out, err
 	}
-	out.Fit, err = fabric.Fit(ctx, fabric.Remnant{Cloth: piece.Cloth, Length: piece.Length, Offcuts: piece.Row}, question.Pieces, fabric.Options{
-		Time: search.Time, Iterations: search.Passes, Seed: search.Seed, Workers: search.Workers, Lays: question.Lays,
-		Progress: watch.on(piece.Cloth),
-	})
+	out.Fit, err = fabric.Fit(ctx, fabric.Remnant{Cloth: piece.Cloth, Length: piece.Length, Offcuts: piece.Row},
+		question.Pieces, fabric.Options{
+			Time: search.Time, Iterations: search.Passes, Seed: search.Seed, Workers: search.Workers, Lays: question.Lays,
+			Progress: watch.on(piece.Cloth),
+		})
 	switch {
 	case err != nil:
 		return out, clothError(work, piece.Cloth, err)
@@ -157,13 +163,15 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 }
 
 func questionOf(work *job.Work, piece PieceOfCloth, lay *fabric.Lay) (remnant.Question, error) {
-	out := remnant.Question{Cloth: piece.Cloth, Length: piece.Length, Offcuts: piece.Row, Pieces: work.PiecesOf(piece.Cloth.Name)}
+	out := remnant.Question{Cloth: piece.Cloth, Length: piece.Length, Offcuts: piece.Row,
+		Pieces: work.PiecesOf(piece.Cloth.Name)}
 	if lay != nil {
 		out.Lays = []fabric.Lay{*lay}
 	}
 	if fabric.MustLieOpen(piece.Offcuts) {
 		if lay != nil && *lay != fabric.Open {
-			return out, fmt.Errorf("%s: the remnants of cloth %q are of unlike widths or no rectangles, so that no one fold halves them; leave --lay out", work.File, piece.Cloth.Name)
+			return out, fmt.Errorf("%s: the remnants of cloth %q are of unlike widths or no rectangles, so that no one "+
+				"fold halves them; leave --lay out", work.File, piece.Cloth.Name)
 		}
 		out.Lays = []fabric.Lay{fabric.Open}
 	}

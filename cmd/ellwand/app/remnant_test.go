@@ -19,7 +19,8 @@ import (
 
 // leastHarmFirst are the kinds of changes, the least harm first (common
 // practice: what nobody sees, then what the cut loses, then what shows).
-var leastHarmFirst = []string{"open", "seam allowance", "hem", "shorten", "cross grain", "join", "facing", "nap", "size"}
+var leastHarmFirst = []string{"open", "seam allowance", "hem", "shorten", "cross grain", "join", "facing", "nap",
+	"size"}
 
 // harmfulJob has something of every kind that can be given up.
 const harmfulJob = `

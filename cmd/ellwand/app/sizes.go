@@ -35,7 +35,8 @@ func ReadSizes(path string, sizes []string) (Drafted, error) {
 	}
 	if file.Size == "" {
 		return Drafted{}, &Refused{File: path, Argument: ArgumentSizes,
-			Text: fmt.Sprintf(" needs a job that is drafted from a table; add to it: size: %s and table: women", strings.TrimSpace(sizes[0]))}
+			Text: fmt.Sprintf(" needs a job that is drafted from a table; add to it: size: %s and table: women",
+				strings.TrimSpace(sizes[0]))}
 	}
 	works, err := inSizes(file, sizes)
 	return Drafted{Works: works, InSizes: true}, err

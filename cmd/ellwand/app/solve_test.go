@@ -75,7 +75,8 @@ func TestSolveAllKeepsTheOrder(t *testing.T) {
 	t.Setenv("XDG_CACHE_HOME", t.TempDir())
 	narrow, wide := aProblem(), aProblem()
 	narrow.cloth.Width = 250
-	answers, err := newSolver(Budget{Search: Search{Passes: 5, Workers: 2}}, Watch{}).all(t.Context(), []problem{wide, narrow, wide})
+	answers, err := newSolver(Budget{Search: Search{Passes: 5, Workers: 2}}, Watch{}).all(t.Context(), []problem{wide,
+		narrow, wide})
 	require.NoError(t, err)
 	assert.Equal(t, answers[0], answers[2])
 	assert.InDelta(t, 1550, answers[1].found.Taken, 1)

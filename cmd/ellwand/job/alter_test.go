@@ -58,7 +58,8 @@ func TestShortened(t *testing.T) {
 			assert.InDelta(t, heightOf(t, work, name)-50, heightOf(t, shorter, name), 1, "%s of %s", name, s.Garment)
 		}
 	}
-	assert.ElementsMatch(t, []string{"skirt skirt", "tunic whole", "dress sleeve", "dress gathered skirt", "shift trousers"}, parts)
+	assert.ElementsMatch(t, []string{"skirt skirt", "tunic whole", "dress sleeve", "dress gathered skirt",
+		"shift trousers"}, parts)
 	_, err = file.Shortened(work.Shortenings[0], 650)
 	assert.Error(t, err, "a skirt of 5 cm cannot be drafted")
 }

@@ -9,28 +9,38 @@ import (
 
 // sections of a request by the keys of a garment.
 var sections = map[draft.Section]string{
-	draft.BodiceSection: "bodice", draft.SleeveSection: "sleeve", draft.SkirtSection: "skirt", draft.TrousersSection: "trousers",
+	draft.BodiceSection: "bodice", draft.SleeveSection: "sleeve", draft.SkirtSection: "skirt",
+	draft.TrousersSection:    "trousers",
 	draft.StraightCutSection: "straight_cut", draft.PartsSection: "parts", draft.LiningsSection: "linings",
 	draft.InterfacingsSection: "interfacings", draft.AllowancesSection: "allowances",
 }
 
 // options by their keys.
 var options = map[subject.Subject]string{
-	subject.Method: "method", subject.Fit: "fit", subject.Dart: "dart", subject.Princess: "princess", subject.Yoke: "yoke",
+	subject.Method: "method", subject.Fit: "fit", subject.Dart: "dart", subject.Princess: "princess",
+	subject.Yoke: "yoke",
 	subject.Back: "back", subject.Front: "front", subject.Extension: "extension", subject.NeckWider: "neck_wider",
-	subject.FrontNeckLower: "front_neck_lower", subject.BackNeckLower: "back_neck_lower", subject.BelowWaist: "below_waist",
-	subject.StraightWaist: "straight_waist", subject.BustEase: "bust_ease", subject.WaistEase: "waist_ease", subject.HipEase: "hip_ease",
+	subject.FrontNeckLower: "front_neck_lower", subject.BackNeckLower: "back_neck_lower",
+	subject.BelowWaist:    "below_waist",
+	subject.StraightWaist: "straight_waist", subject.BustEase: "bust_ease", subject.WaistEase: "waist_ease",
+	subject.HipEase: "hip_ease",
 
-	subject.Style: "style", subject.Reach: "reach", subject.HeadFullness: "head_fullness", subject.HemFullness: "hem_fullness",
-	subject.Length: "length", subject.Ease: "ease", subject.HeadHeight: "head_height", subject.BicepEase: "bicep_ease", subject.WristWidth: "wrist_width",
+	subject.Style: "style", subject.Reach: "reach", subject.HeadFullness: "head_fullness",
+	subject.HemFullness: "hem_fullness",
+	subject.Length:      "length", subject.Ease: "ease", subject.HeadHeight: "head_height",
+	subject.BicepEase: "bicep_ease", subject.WristWidth: "wrist_width",
 
-	subject.Shape: "shape", subject.Vent: "vent", subject.Darts: "darts", subject.Flare: "flare", subject.Gores: "gores",
-	subject.Tiers: "tiers", subject.Fullness: "fullness", subject.Pleats: "pleats", subject.PanelWidth: "panel_width",
+	subject.Shape: "shape", subject.Vent: "vent", subject.Darts: "darts", subject.Flare: "flare",
+	subject.Gores: "gores",
+	subject.Tiers: "tiers", subject.Fullness: "fullness", subject.Pleats: "pleats",
+	subject.PanelWidth: "panel_width",
 
-	subject.HemWidth: "hem_width", subject.Opening: "opening", subject.Elastic: "elastic", subject.Pocket: "pocket",
-	subject.Width: "width", subject.Depth: "depth", subject.Flat: "flat",
+	subject.HemWidth: "hem_width", subject.Opening: "opening", subject.Elastic: "elastic",
+	subject.Pocket: "pocket",
+	subject.Width:  "width", subject.Depth: "depth", subject.Flat: "flat",
 
-	subject.Kind: "kind", subject.Name: "name", subject.Stand: "stand", subject.Overlap: "overlap", subject.Of: "of", subject.Edge: "edge",
+	subject.Kind: "kind", subject.Name: "name", subject.Stand: "stand", subject.Overlap: "overlap",
+	subject.Of: "of", subject.Edge: "edge",
 	subject.Shorter: "shorter", subject.BackPleat: "back_pleat", subject.Reduce: "reduce", subject.Cut: "cut",
 }
 

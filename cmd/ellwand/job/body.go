@@ -40,16 +40,19 @@ func (r *resolver) sized(path Path, size, table string, measured bool) draft.Bod
 	switch {
 	case size == "" && table != "" && measured:
 		if !slices.Contains(draft.Tables(), table) {
-			r.fault(path.Key("table"), Unknown, "there is no size table %q; use one of: %s", table, strings.Join(draft.Tables(), ", "))
+			r.fault(path.Key("table"), Unknown, "there is no size table %q; use one of: %s", table,
+				strings.Join(draft.Tables(), ", "))
 		}
 		return draft.Body{}
 	case size == "" && table == "":
 		return draft.Body{}
 	case size == "":
-		r.fault(path.Key("table"), Missing, "the table %q is named without a size; add one, such as: size: 12, or measurements under body:", table)
+		r.fault(path.Key("table"), Missing,
+			"the table %q is named without a size; add one, such as: size: 12, or measurements under body:", table)
 		return draft.Body{}
 	case table == "":
-		r.fault(path.Key("size"), Missing, "size %s of which table? Sizes of the same name differ; add one of: table: %s", size, strings.Join(draft.Tables(), ", table: "))
+		r.fault(path.Key("size"), Missing, "size %s of which table? Sizes of the same name differ; add one of: table: %s",
+			size, strings.Join(draft.Tables(), ", table: "))
 		return draft.Body{}
 	}
 	body, err := draft.Size(table, size)

@@ -88,7 +88,8 @@ func (r *resolver) width(offer *Offer, path Path, name string, text Measure) {
 		return
 	}
 	if width <= 2*offer.Cloth.Selvedge {
-		r.fault(path, OutOfRange, "%s: a width of %s leaves nothing between selvedges of %s on each side; give the width from edge to edge",
+		r.fault(path, OutOfRange,
+			"%s: a width of %s leaves nothing between selvedges of %s on each side; give the width from edge to edge",
 			name, r.work.Format(width), r.work.Format(offer.Cloth.Selvedge))
 		return
 	}
@@ -115,7 +116,8 @@ func (r *resolver) clothNamed(path Path, what string, name Text, fallback string
 			return known
 		}
 	}
-	r.fault(path, Unknown, "%s: there is no cloth %q under cloths:; %s", what, string(name), hint(string(name), r.clothNames()))
+	r.fault(path, Unknown, "%s: there is no cloth %q under cloths:; %s", what, string(name), hint(string(name),
+		r.clothNames()))
 	return fallback
 }
 
@@ -127,7 +129,8 @@ func (r *resolver) emptyCloths() {
 	}
 	for i, offer := range r.work.Cloths {
 		if len(r.work.PiecesOf(offer.Cloth.Name)) == 0 {
-			r.fault(top("cloths").Entry(i), Unused, "nothing is cut from cloth %q; name it in a garment's cloth, a piece's cloth or cut_from, or remove it", offer.Cloth.Name)
+			r.fault(top("cloths").Entry(i), Unused,
+				"nothing is cut from cloth %q; name it in a garment's cloth, a piece's cloth or cut_from, or remove it", offer.Cloth.Name)
 		}
 	}
 }
@@ -161,7 +164,8 @@ func (r *resolver) namedOnCloths() {
 		}
 		for k, name := range offer.Cloth.Repeat.Matches {
 			if !isPoint(name) {
-				r.fault(path.Key("repeat").Key("match").Entry(k), Unknown, "cloth %s: no piece has a match point %q; give a notch that name, or leave it out", offer.Cloth.Name, name)
+				r.fault(path.Key("repeat").Key("match").Entry(k), Unknown,
+					"cloth %s: no piece has a match point %q; give a notch that name, or leave it out", offer.Cloth.Name, name)
 			}
 		}
 	}

@@ -82,7 +82,8 @@ func (f *File) Refuse(path Path, kind Kind, format string, args ...any) error {
 
 func (f *File) fault(path Path, kind Kind, format string, args ...any) Fault {
 	garment, piece := f.named(path)
-	return Fault{Path: path, Line: f.lines.line(path), Kind: kind, Garment: garment, Piece: piece, Text: fmt.Sprintf(format, args...)}
+	return Fault{Path: path, Line: f.lines.line(path), Kind: kind, Garment: garment, Piece: piece,
+		Text: fmt.Sprintf(format, args...)}
 }
 
 // named says which garment and which piece of it a path lies in.

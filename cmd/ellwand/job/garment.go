@@ -19,7 +19,8 @@ func (r *resolver) garments(wearers []wearer) {
 			continue
 		}
 		if seen[Slug(string(garment.Name))] {
-			r.fault(path.Key("name"), Twice, "two garments are named %s; give each its own name, or one of them a quantity", quoted(garment.Name))
+			r.fault(path.Key("name"), Twice, "two garments are named %s; give each its own name, or one of them a quantity",
+				quoted(garment.Name))
 		}
 		seen[Slug(string(garment.Name))] = true
 		r.knownWearers(path, garment, wearers)
@@ -36,7 +37,8 @@ func (r *resolver) garments(wearers []wearer) {
 
 func (r *resolver) garment(path Path, garment Garment, above allowances) {
 	before := len(r.faults.List)
-	made := Made{Name: string(garment.Name), Kind: string(garment.Name), Wearer: r.wearing.name, Quantity: r.count(path.Key("quantity"), "the quantity", garment.Quantity)}
+	made := Made{Name: string(garment.Name), Kind: string(garment.Name), Wearer: r.wearing.name,
+		Quantity: r.count(path.Key("quantity"), "the quantity", garment.Quantity)}
 	if made.Wearer != "" {
 		made.Name += ", " + made.Wearer
 	}
@@ -69,7 +71,8 @@ func (r *resolver) garment(path Path, garment Garment, above allowances) {
 	made.Pieces = r.cutFrom(path.Key("cut_from"), garment, made.Pieces)
 	made.Pieces = append(made.Pieces, rectangles...)
 	if len(made.Pieces) == 0 {
-		r.fault(path, Missing, "garment %s has no pieces; give it a bodice, a skirt, trousers, a straight_cut, parts or pieces", quoted(garment.Name))
+		r.fault(path, Missing,
+			"garment %s has no pieces; give it a bodice, a skirt, trousers, a straight_cut, parts or pieces", quoted(garment.Name))
 	}
 	r.uniqueNames(path, garment, made)
 	r.work.Garments = append(r.work.Garments, made)
@@ -87,12 +90,14 @@ func (r *resolver) draft(path Path, made *Made, request draft.Request) {
 		return
 	}
 	if len(r.wearing.body) == 0 && (request.Bodice != nil || request.Skirt != nil || request.Trousers != nil) {
-		r.fault(r.wearing.path.Key("body"), Missing, "the job has no body to draft from; add body: with its measurements, or size: and table:")
+		r.fault(r.wearing.path.Key("body"), Missing,
+			"the job has no body to draft from; add body: with its measurements, or size: and table:")
 		return
 	}
 	result, err := draft.Draft(request)
 	if err != nil {
-		r.fault(r.blame(path, r.wearing.path, draft.FaultOf(err)), Undraftable, "garment %q: %s", made.Name, draft.Worded(err, r.work.Unit))
+		r.fault(r.blame(path, r.wearing.path, draft.FaultOf(err)), Undraftable, "garment %q: %s", made.Name,
+			draft.Worded(err, r.work.Unit))
 		return
 	}
 	made.Pieces, made.Truing, made.Figures = result.Pieces, result.Truing, result.Figures
@@ -103,7 +108,8 @@ func (r *resolver) draft(path Path, made *Made, request draft.Request) {
 	made.Derived = r.wearing.derived
 	for _, derived := range result.Derived {
 		r.wearing.derived[derived.Measurement] = derived.Rule
-		r.work.note(r.wearing.prefix() + fmt.Sprintf("the %s is not given; %s is used, %s", derived.Measurement, r.work.Format(derived.Value), derived.Rule.In(r.work.Unit)))
+		r.work.note(r.wearing.prefix() + fmt.Sprintf("the %s is not given; %s is used, %s", derived.Measurement,
+			r.work.Format(derived.Value), derived.Rule.In(r.work.Unit)))
 	}
 	for _, warning := range result.Warnings {
 		r.work.note(made.Name + ": " + warning.In(r.work.Unit))
@@ -123,7 +129,8 @@ func (r *resolver) cutFrom(path Path, garment Garment, drafted []pieces.Piece) [
 		for i, name := range garment.CutFrom[key] {
 			piece, found := knownAs(string(name), known)
 			if !found {
-				r.fault(path.Key(key).Entry(i), Unknown, "garment %s has no drafted piece %s; %s", quoted(garment.Name), quoted(name), hint(string(name), known))
+				r.fault(path.Key(key).Entry(i), Unknown, "garment %s has no drafted piece %s; %s", quoted(garment.Name),
+					quoted(name), hint(string(name), known))
 				continue
 			}
 			named[piece] = append(named[piece], cloth)
@@ -150,7 +157,8 @@ func (r *resolver) uniqueNames(path Path, garment Garment, made Made) {
 	for _, piece := range made.Pieces {
 		key := [2]string{Slug(piece.Name), piece.Cloth}
 		if seen[key] {
-			r.fault(nameOf(path, garment, piece.Name), Twice, "garment %q has two pieces named %q; give each its own name", made.Name, piece.Name)
+			r.fault(nameOf(path, garment, piece.Name), Twice, "garment %q has two pieces named %q; give each its own name",
+				made.Name, piece.Name)
 		}
 		seen[key] = true
 	}

@@ -52,7 +52,8 @@ type Remnant struct {
 // them is the width of the cloth.
 func (r *resolver) remnants(path Path, name string, c Cloth, offer *Offer) {
 	if c.Width != "" || len(c.Widths) > 0 || c.Length != "" {
-		r.fault(path, Contradiction, "%s has remnants and a width or length of its own; leave those out, each remnant has its own", name)
+		r.fault(path, Contradiction,
+			"%s has remnants and a width or length of its own; leave those out, each remnant has its own", name)
 	}
 	widest := 0.0
 	for i, remnant := range c.Remnants {
@@ -88,7 +89,8 @@ func (r *resolver) remnants(path Path, name string, c Cloth, offer *Offer) {
 	if widest > 2*offer.Cloth.Selvedge {
 		offer.Widths = append(offer.Widths, widest)
 	} else if widest > 0 {
-		r.fault(path, OutOfRange, "%s: no remnant is wider than two selvedges of %s; give its width from edge to edge", name, r.work.Format(offer.Cloth.Selvedge))
+		r.fault(path, OutOfRange, "%s: no remnant is wider than two selvedges of %s; give its width from edge to edge",
+			name, r.work.Format(offer.Cloth.Selvedge))
 	}
 }
 
@@ -133,10 +135,12 @@ func (r *resolver) shrinkage(path Path, name string, s Shrinkage) cloth.Shrinkag
 
 func (r *resolver) repeat(path Path, name string, p Repeat) cloth.Repeat {
 	if p.Along == "" && p.Across == "" {
-		r.fault(path, Missing, "%s has a repeat without a length; add along: (stripes across the cloth), across: (stripes along it), or both", name)
+		r.fault(path, Missing,
+			"%s has a repeat without a length; add along: (stripes across the cloth), across: (stripes along it), or both", name)
 	}
 	if p.CentreLine == "" && len(p.Centre) > 0 {
-		r.fault(path.Key("centre"), Missing, "%s: on which line is the centre to lie? Add centre_line: its distance from the edge of the selvedge", name)
+		r.fault(path.Key("centre"), Missing,
+			"%s: on which line is the centre to lie? Add centre_line: its distance from the edge of the selvedge", name)
 	}
 	out := cloth.Repeat{
 		Along:   r.optional(path.Key("along"), name+": the repeat along", p.Along),
@@ -165,7 +169,8 @@ func (r *resolver) flaw(path Path, of, name string, f Flaw) (cloth.Flaw, bool) {
 		out.Name = string(f.Name)
 	case len(f.Along) > 0 && len(f.Across) > 0:
 		x, y := r.span(path.Key("along"), what, f.Along), r.span(path.Key("across"), what, f.Across)
-		out = cloth.Flaw{Name: string(f.Name), Outline: orb.Ring{{x[0], y[0]}, {x[1], y[0]}, {x[1], y[1]}, {x[0], y[1]}, {x[0], y[0]}}}
+		out = cloth.Flaw{Name: string(f.Name), Outline: orb.Ring{{x[0], y[0]}, {x[1], y[0]}, {x[1], y[1]}, {x[0], y[1]},
+			{x[0], y[0]}}}
 	case len(f.Along) > 0:
 		x := r.span(path.Key("along"), what, f.Along)
 		out = cloth.BarFlaw(string(f.Name), x[0], x[1])
@@ -173,7 +178,8 @@ func (r *resolver) flaw(path Path, of, name string, f Flaw) (cloth.Flaw, bool) {
 		y := r.span(path.Key("across"), what, f.Across)
 		out = cloth.BandFlaw(string(f.Name), y[0], y[1])
 	default:
-		r.fault(path, Missing, "%s has no place; give at: [along, across] and radius:, or along: [from, to], across: [from, to], or an outline:", what)
+		r.fault(path, Missing,
+			"%s has no place; give at: [along, across] and radius:, or along: [from, to], across: [from, to], or an outline:", what)
 	}
 	if len(r.faults.List) == before {
 		r.sound(path, Text(of), cloth.Cloth{Flaws: []cloth.Flaw{out}})

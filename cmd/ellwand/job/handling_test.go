@@ -54,7 +54,8 @@ func TestHandling(t *testing.T) {
 }
 
 func TestHandlingRefuses(t *testing.T) {
-	const head = "job: a\nunits: cm\ngarments:\n  - name: b\n    pieces: [{name: c, width: 5, height: 5}]\ncloths:\n  - name: shell\n    width: 90\n    "
+	const head = "job: a\nunits: cm\ngarments:\n  - name: b\n    pieces: [{name: c, width: 5, height: " +
+		"5}]\ncloths:\n  - name: shell\n    width: 90\n    "
 	for _, tt := range []struct{ name, text, want string }{
 		{"tilt", "tilt: 9 %", `x.yaml:9: cloth "shell": the tilt is "9 %"; it must be a percentage from 0 to 5`},
 		{"shrinkage", "shrinkage: {warp: much}", `the shrinkage of the warp is "much"; it must be a percentage`},
@@ -107,7 +108,8 @@ func TestRemnants(t *testing.T) {
 		"remnants: [{length: 70, width: 1}]":                              "no remnant is wider than two selvedges",
 		"remnants: [{name: end, outline: [[0, 0], [70, 0], [0, 80, 3]]}]": `remnant "end": a corner must be two distances`,
 	} {
-		const head = "job: a\nunits: cm\ngarments:\n  - name: b\n    pieces: [{name: c, width: 5, height: 5}]\ncloths:\n  - name: shell\n    "
+		const head = "job: a\nunits: cm\ngarments:\n  - name: b\n    pieces: [{name: c, width: 5, height: " +
+			"5}]\ncloths:\n  - name: shell\n    "
 		file, err := Parse("x.yaml", []byte(head+text+"\n"))
 		if err == nil {
 			_, err = file.Resolve()

@@ -13,7 +13,8 @@ func (r *resolver) handmade(path Path, garment Garment, cloth string, widths all
 	for i, rectangle := range garment.Pieces {
 		inner := path.Key("pieces").Entry(i)
 		if rectangle.Name == "" {
-			r.fault(inner, Missing, "piece %d of garment %s has no name; add one, such as: name: collar", i+1, quoted(garment.Name))
+			r.fault(inner, Missing, "piece %d of garment %s has no name; add one, such as: name: collar", i+1,
+				quoted(garment.Name))
 			continue
 		}
 		if piece, ok := r.rectangle(inner, rectangle, cloth, widths); ok {
@@ -40,7 +41,8 @@ func (r *resolver) rectangle(path Path, p Piece, cloth string, widths allowances
 		return pieces.Piece{}, false
 	}
 	if pair && cut%2 != 0 {
-		r.fault(path.Key("pair"), Contradiction, "%s is a pair, but %d are cut; a pair needs an even number: cut: %d", name, cut, cut+1)
+		r.fault(path.Key("pair"), Contradiction, "%s is a pair, but %d are cut; a pair needs an even number: cut: %d", name,
+			cut, cut+1)
 		return pieces.Piece{}, false
 	}
 	piece := pieces.Rectangle(string(p.Name), width, height)
@@ -69,13 +71,16 @@ func (r *resolver) fold(path Path, name string, p Piece, piece *pieces.Piece) bo
 	side, upright := foldSides[chosen], chosen.upright()
 	switch {
 	case piece.Grain.Lie == pieces.Bias:
-		r.fault(path.Key("fold"), Contradiction, "%s is on the bias, so it cannot lie on the fold; give its whole width and remove fold", name)
+		r.fault(path.Key("fold"), Contradiction,
+			"%s is on the bias, so it cannot lie on the fold; give its whole width and remove fold", name)
 		return false
 	case upright != (piece.Grain.Lie == pieces.StraightGrain):
-		r.fault(path.Key("fold"), Contradiction, "%s: the fold edge runs along the warp, so with %s grain it is %s, not %s", name, piece.Grain.Lie, sidesOf(!upright), side)
+		r.fault(path.Key("fold"), Contradiction, "%s: the fold edge runs along the warp, so with %s grain it is %s, not %s",
+			name, piece.Grain.Lie, sidesOf(!upright), side)
 		return false
 	case piece.Pair:
-		r.fault(path.Key("fold"), Contradiction, "%s cannot be a pair and lie on the fold: a folded piece is cut whole; remove pair", name)
+		r.fault(path.Key("fold"), Contradiction,
+			"%s cannot be a pair and lie on the fold: a folded piece is cut whole; remove pair", name)
 		return false
 	}
 	piece.Fold = side

@@ -28,6 +28,7 @@ cloths: [{name: shell, width: 140}]
 		kinds = append(kinds, p.Kind)
 	}
 	assert.Equal(t, []pieces.Kind{pieces.Shell, pieces.Facing, pieces.Lining}, kinds)
-	_, err = resolve(t, "job: a\nunits: cm\ngarments:\n  - name: g\n    pieces: [{name: a, width: 4, height: 5, kind: faced}]\ncloths: [{name: shell, width: 140}]\n")
+	_, err = resolve(t, "job: a\nunits: cm\ngarments:\n  - name: g\n    pieces: [{name: a, width: 4, height: 5, "+
+		"kind: faced}]\ncloths: [{name: shell, width: 140}]\n")
 	assert.ErrorContains(t, err, `the kind is "faced", which is not known`)
 }

@@ -70,7 +70,8 @@ func (r *resolver) price(path Path, what string, text Text) *quote.Price {
 	if parts := priceForm.FindStringSubmatch(amount); parts != nil {
 		unit, err := measure.ParseUnit(parts[2])
 		if err != nil || unit != measure.Metre && unit != measure.Yard {
-			r.fault(path, Malformed, "%s is %q; cloth is priced by the metre or the yard: write 18.50, 18.50 per m or 18.50 per yd", what, string(text))
+			r.fault(path, Malformed,
+				"%s is %q; cloth is priced by the metre or the yard: write 18.50, 18.50 per m or 18.50 per yd", what, string(text))
 			return nil
 		}
 		per, amount = unit, parts[1]
@@ -177,7 +178,8 @@ func (r *resolver) remnant(path Path, name string, listed Offered, out *quote.Of
 	case listed.Remnant == "" && listed.RemnantPrice == "":
 		return
 	case listed.Remnant == "":
-		r.fault(path.Key("remnant_price"), Missing, "%s has a remnant_price without the length of the remnant; add remnant", name)
+		r.fault(path.Key("remnant_price"), Missing, "%s has a remnant_price without the length of the remnant; add remnant",
+			name)
 		return
 	}
 	length, longEnough := r.positive(path.Key("remnant"), name+": the remnant", listed.Remnant)

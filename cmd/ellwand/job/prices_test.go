@@ -65,7 +65,8 @@ func TestPricedJob(t *testing.T) {
 	offers := work.Cloths[0].Offers
 	require.Len(t, offers, 2)
 	assert.Equal(t, quote.Offer{Name: "Crepe", Price: &quote.Price{Money: 2450, Per: measure.Metre},
-		Cloth: cloth.Cloth{Name: "shell", Width: 1500, Selvedge: 10, Nap: cloth.OneWay, Step: 100, Minimum: 500, Safety: cloth.Safety{Share: 0.05}, Shrinkage: cloth.Shrinkage{Warp: 0.03}}}, offers[0])
+		Cloth: cloth.Cloth{Name: "shell", Width: 1500, Selvedge: 10, Nap: cloth.OneWay, Step: 100, Minimum: 500,
+			Safety: cloth.Safety{Share: 0.05}, Shrinkage: cloth.Shrinkage{Warp: 0.03}}}, offers[0])
 	assert.Equal(t, &quote.Price{Money: 1800, Per: measure.Yard}, offers[1].Price)
 	assert.Equal(t, &quote.Remnant{Length: 2400, Price: 3000}, offers[1].Remnant)
 	assert.Equal(t, cloth.EitherWay, offers[1].Cloth.Nap)
@@ -73,7 +74,8 @@ func TestPricedJob(t *testing.T) {
 	assert.Equal(t, []float64{1500, 54 * 25.4}, work.Cloths[0].Widths)
 
 	q := work.Quote
-	assert.Equal(t, []quote.Notion{{Name: "zip", Count: 2, Price: 420}, {Name: "buttons", Count: 6, Price: 45}, {Name: "thread", Count: 3, Price: 260}}, q.Notions)
+	assert.Equal(t, []quote.Notion{{Name: "zip", Count: 2, Price: 420}, {Name: "buttons", Count: 6, Price: 45},
+		{Name: "thread", Count: 3, Price: 260}}, q.Notions)
 	assert.Equal(t, []quote.Work{
 		{Name: "skirt (2)", Minutes: 420, PerHour: 2800}, {Name: "sash (2)", Sum: 3000},
 		{Name: "fittings", Minutes: 90, PerHour: 2000},

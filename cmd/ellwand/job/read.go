@@ -55,11 +55,13 @@ func Parse(name string, data []byte) (*File, error) {
 		return nil, faults.orNil()
 	}
 	if len(tree.Docs) == 0 || tree.Docs[0].Body == nil {
-		faults.List = append(faults.List, Fault{Line: 1, Kind: Missing, Text: "the file is empty; write a starter job with: ellwand new " + name})
+		faults.List = append(faults.List, Fault{Line: 1, Kind: Missing,
+			Text: "the file is empty; write a starter job with: ellwand new " + name})
 		return nil, faults.orNil()
 	}
 	if len(tree.Docs) > 1 {
-		faults.List = append(faults.List, Fault{Line: secondLine(tree.Docs[1]), Kind: WrongShape, Text: "a file holds one job; put what follows --- into a file of its own"})
+		faults.List = append(faults.List, Fault{Line: secondLine(tree.Docs[1]), Kind: WrongShape,
+			Text: "a file holds one job; put what follows --- into a file of its own"})
 		return nil, faults.orNil()
 	}
 	s := shape{faults: faults, lines: newLines()}
@@ -107,7 +109,9 @@ var rewordings = []struct{ part, text string }{
 	{"tab character", "lines are indented with spaces, not tabs"},
 	{"character '\t'", "lines are indented with spaces, not tabs"},
 	{"end character of", "a quotation mark is opened and never closed"},
-	{"mapping value is not allowed", "a colon stands where none may be: check the indentation here and on the line below, or put the value in quotation marks"},
+	{"mapping value is not allowed",
+		"a colon stands where none may be: check the indentation here and on the line below, or put the value in " +
+			"quotation marks"},
 	{"flow map", "a { is opened and not closed properly"},
 	{"flow mapping", "a { is opened and not closed properly"},
 	{"sequence end", "a [ is opened and not closed properly"},
@@ -119,5 +123,6 @@ func reworded(message string) string {
 			return r.text
 		}
 	}
-	return "the YAML cannot be read here: check the indentation, colons, dashes and quotation marks of this line and the one above"
+	return "the YAML cannot be read here: check the indentation, colons, dashes and quotation marks of this line " +
+		"and the one above"
 }

@@ -119,7 +119,8 @@ func (r *resolver) fullness(path Path, what string, text Text) float64 {
 	}
 	times, err := strconv.ParseFloat(strings.Replace(string(text), ",", ".", 1), 64)
 	if err != nil || !(times >= 1 && times <= 10) {
-		r.fault(path, OutOfRange, "%s: the fullness is %q; it must be a number from 1 to 10 (1.5 to 3 is usual)", what, string(text))
+		r.fault(path, OutOfRange, "%s: the fullness is %q; it must be a number from 1 to 10 (1.5 to 3 is usual)", what,
+			string(text))
 		return 0
 	}
 	return times

@@ -23,7 +23,8 @@ func (s *shape) check(node ast.Node, want reflect.Type, path Path) {
 	line := node.GetToken().Position.Line
 	if _, empty := node.(*ast.NullNode); empty {
 		if want.Kind() == reflect.Struct && len(path) > 0 {
-			s.fault(path, line, WrongShape, "%s has no value: write {} after the colon for the usual one, or indent its keys below it", path.place())
+			s.fault(path, line, WrongShape,
+				"%s has no value: write {} after the colon for the usual one, or indent its keys below it", path.place())
 			return
 		}
 		s.fault(path, line, WrongShape, "%s has no value: give one or remove the line", path.place())
@@ -42,7 +43,8 @@ func (s *shape) check(node ast.Node, want reflect.Type, path Path) {
 func (s *shape) mapping(node ast.Node, want reflect.Type, path Path) {
 	values, ok := pairs(node)
 	if !ok {
-		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should hold keys with values, but is %s; %s", path.place(), kind(node), asMapping(node, want))
+		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should hold keys with values, but is %s; %s",
+			path.place(), kind(node), asMapping(node, want))
 		return
 	}
 	known := keys(want)
@@ -79,7 +81,8 @@ func asMapping(node ast.Node, want reflect.Type) string {
 func (s *shape) sequence(node ast.Node, want reflect.Type, path Path) {
 	list, ok := node.(*ast.SequenceNode)
 	if !ok {
-		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should be a list, each entry after a dash (or [a, b]), but is %s", path.place(), kind(node))
+		s.fault(path, node.GetToken().Position.Line, WrongShape,
+			"%s should be a list, each entry after a dash (or [a, b]), but is %s", path.place(), kind(node))
 		return
 	}
 	for i, value := range list.Values {
@@ -93,7 +96,8 @@ func (s *shape) scalar(node ast.Node, path Path) {
 	switch node.(type) {
 	case *ast.StringNode, *ast.IntegerNode, *ast.FloatNode, *ast.BoolNode, *ast.LiteralNode, *ast.InfinityNode, *ast.NanNode:
 	default:
-		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should be a single value, but is %s", path.place(), kind(node))
+		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should be a single value, but is %s", path.place(),
+			kind(node))
 	}
 }
 

@@ -9,8 +9,9 @@ func (f *File) OfSizes() (*File, error) {
 		key = "wearers"
 	}
 	if len(f.Wearers) > 0 || len(f.Body) > 0 {
-		return nil, f.Refuse(top(key), Contradiction, "the job is drafted to the measurements of a body, which is of no size; "+
-			"take out body or wearers, and add size: and table: to ask for several sizes")
+		return nil, f.Refuse(top(key), Contradiction,
+			"the job is drafted to the measurements of a body, which is of no size; "+
+				"take out body or wearers, and add size: and table: to ask for several sizes")
 	}
 	out := *f
 	if out.Table == "" {

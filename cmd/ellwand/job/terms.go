@@ -35,7 +35,8 @@ func (r *resolver) quote() {
 		r.fault(top("quote").Key("deposit"), OutOfRange, "the deposit is %s; it cannot be more than the whole", out.Deposit)
 	}
 	if asked.Tax != nil {
-		out.Tax = &quote.Tax{Name: "tax", Rate: r.share(top("quote").Key("tax").Key("rate"), "the rate of the tax", asked.Tax.Rate),
+		out.Tax = &quote.Tax{Name: "tax", Rate: r.share(top("quote").Key("tax").Key("rate"), "the rate of the tax",
+			asked.Tax.Rate),
 			Included: r.yes(top("quote").Key("tax").Key("included"), "included", asked.Tax.Included)}
 		if asked.Tax.Name != "" {
 			out.Tax.Name = string(asked.Tax.Name)
@@ -73,7 +74,8 @@ func (r *resolver) dates(asked *Quote) {
 		return
 	}
 	if asked.ValidUntil != "" {
-		r.fault(top("quote").Key("valid_days"), Contradiction, "the quote has both valid_until and valid_days; keep one of them")
+		r.fault(top("quote").Key("valid_days"), Contradiction,
+			"the quote has both valid_until and valid_days; keep one of them")
 		return
 	}
 	r.work.ValidDays = r.count(top("quote").Key("valid_days"), "valid_days", asked.ValidDays)

@@ -22,7 +22,9 @@ func (r *resolver) wearers() []wearer {
 		return []wearer{r.bodyOf(Path{}, r.file.Size, r.file.Table, r.file.Body)}
 	}
 	if r.file.Size != "" || r.file.Table != "" || len(r.file.Body) > 0 {
-		r.fault(top("wearers"), Contradiction, "the job has wearers and a body of its own at the top; give each wearer a size or a body, and remove the one at the top")
+		r.fault(top("wearers"), Contradiction,
+			"the job has wearers and a body of its own at the top; give each wearer a size or a body, and remove the one "+
+				"at the top")
 	}
 	var out []wearer
 	seen := map[string]bool{}
@@ -80,9 +82,11 @@ func (r *resolver) knownWearers(path Path, garment Garment, all []wearer) {
 	}
 	for i, name := range garment.For {
 		if _, found := knownAs(string(name), names); !found && len(names) == 0 {
-			r.fault(path.Key("for").Entry(i), Unknown, "garment %s is for %s, but the job has no wearers; list them at the top under wearers:", quoted(garment.Name), quoted(name))
+			r.fault(path.Key("for").Entry(i), Unknown,
+				"garment %s is for %s, but the job has no wearers; list them at the top under wearers:", quoted(garment.Name), quoted(name))
 		} else if !found {
-			r.fault(path.Key("for").Entry(i), Unknown, "garment %s is for %s, who is not under wearers:; %s", quoted(garment.Name), quoted(name), hint(string(name), names))
+			r.fault(path.Key("for").Entry(i), Unknown, "garment %s is for %s, who is not under wearers:; %s",
+				quoted(garment.Name), quoted(name), hint(string(name), names))
 		}
 	}
 }

@@ -37,7 +37,8 @@ type Option struct {
 func ComparisonOf(work *job.Work, ranked []app.Ranked) Comparison {
 	out := Comparison{Job: work.Name, Currency: work.Currency.Code()}
 	for _, cloth := range ranked {
-		report := ClothComparison{Cloth: cloth.Cloth, Why: append([]string{}, quote.Why(cloth.Options, work.Currency, app.Units(work))...)}
+		report := ClothComparison{Cloth: cloth.Cloth, Why: append([]string{}, quote.Why(cloth.Options, work.Currency,
+			app.Units(work))...)}
 		for _, option := range cloth.Options {
 			report.Options = append(report.Options, optionOf(work.Currency, option))
 		}
@@ -47,7 +48,8 @@ func ComparisonOf(work *job.Work, ranked []app.Ranked) Comparison {
 }
 
 func optionOf(currency quote.Currency, option quote.Option) Option {
-	out := Option{Offer: option.Offer.Name, Remnant: option.FromRemnant, WidthMM: tidy(option.Offer.Cloth.Width), Refused: option.Refused}
+	out := Option{Offer: option.Offer.Name, Remnant: option.FromRemnant, WidthMM: tidy(option.Offer.Cloth.Width),
+		Refused: option.Refused}
 	if option.Refused == "" {
 		out.Cost, out.BuyMM = currency.Plain(option.Cost), tidy(option.Bought)
 		out.LeftOverMM, out.RestsOn = tidy(option.LeftOver), basisOf(option.Amount)

@@ -72,7 +72,8 @@ const drawn = 0.05
 
 // DraftOf a job. An error is the program's own fault.
 func DraftOf(work *job.Work) (Draft, error) {
-	out := Draft{Job: work.Name, Client: work.Client, Body: map[string]float64{}, Derived: map[string]string{}, Garments: []Garment{}, Notes: append([]string{}, work.Notes...)}
+	out := Draft{Job: work.Name, Client: work.Client, Body: map[string]float64{}, Derived: map[string]string{},
+		Garments: []Garment{}, Notes: append([]string{}, work.Notes...)}
 	for name, value := range work.Body {
 		out.Body[strings.ReplaceAll(string(name), " ", "_")] = tidy(value)
 	}
@@ -90,7 +91,8 @@ func DraftOf(work *job.Work) (Draft, error) {
 }
 
 func garmentOf(made job.Made, unit measure.Unit) (Garment, error) {
-	out := Garment{Name: made.Name, Quantity: made.Quantity, Pieces: []Piece{}, Figures: map[string]float64{}, Truing: []Truing{}}
+	out := Garment{Name: made.Name, Quantity: made.Quantity, Pieces: []Piece{}, Figures: map[string]float64{},
+		Truing: []Truing{}}
 	for _, piece := range made.Pieces {
 		report, err := pieceOf(piece)
 		if err != nil {

@@ -17,5 +17,6 @@ type Print struct {
 
 // PrintOf the pieces of a job on a paper, in a file.
 func PrintOf(work *job.Work, printed app.Printed, paper, file string) Print {
-	return Print{Job: work.Name, Pieces: printed.Pieces, Pages: len(printed.Pages), Sheets: printed.Sheets, Paper: paper, File: file}
+	return Print{Job: work.Name, Pieces: printed.Pieces, Pages: len(printed.Pages), Sheets: printed.Sheets, Paper: paper,
+		File: file}
 }

@@ -85,7 +85,8 @@ func remnantClothOf(work *job.Work, a app.RemnantAnswer) RemnantCloth {
 		out.Lay, out.TakenMM = a.Fit.Plan.Lay.String(), tidy(a.Fit.Plan.Taken)
 	}
 	if spare := a.Fit.Spare; a.Fit.Answer == fabric.Enough {
-		out.Left = &Spare{CleanEndMM: tidy(spare.CleanEnd), XMM: spare.X, YMM: spare.Y, LengthMM: spare.Length, WidthMM: spare.Width}
+		out.Left = &Spare{CleanEndMM: tidy(spare.CleanEnd), XMM: spare.X, YMM: spare.Y, LengthMM: spare.Length,
+			WidthMM: spare.Width}
 	}
 	for _, over := range a.Fit.Over {
 		out.Over = append(out.Over, Overhang{over.Name, over.Garment, tidy(over.By)})

@@ -26,7 +26,8 @@ func TableOf(table quote.Table) Table {
 	for _, cloth := range table.Cloths {
 		for _, row := range cloth.Rows {
 			for i, cell := range row.Cells {
-				report := Cell{Cloth: cloth.Cloth, Row: row.Name, Nap: row.Nap.String(), WidthMM: tidy(cloth.Widths[i]), Refused: cell.Impossible}
+				report := Cell{Cloth: cloth.Cloth, Row: row.Name, Nap: row.Nap.String(), WidthMM: tidy(cloth.Widths[i]),
+					Refused: cell.Impossible}
 				if cell.Impossible == "" {
 					metric, yards := cell.Bought()
 					report.BuyM, report.BuyYd, report.RestsOn = tidy(metric/1000), tidy(inYards(yards)), basisOf(cell.Amount)

@@ -26,7 +26,8 @@ func printRanked(w io.Writer, work *job.Work, cloth app.Ranked) {
 			continue
 		}
 		t.AppendRow(Row(nameOf(option), units.Short(option.Offer.Cloth.Width), priceText(work, option),
-			units.Bought(option.Offer.Cloth, option.Bought), work.Currency.Format(option.Cost), units.Short(max(option.LeftOver, 0)), option.Amount.Lay))
+			units.Bought(option.Offer.Cloth,
+				option.Bought), work.Currency.Format(option.Cost), units.Short(max(option.LeftOver, 0)), option.Amount.Lay))
 	}
 	fmt.Fprintln(w, t.Render())
 	for _, sentence := range quote.Why(cloth.Options, work.Currency, units) {

@@ -16,7 +16,8 @@ func Print(w io.Writer, work *job.Work, printed report.Print) {
 	if work.InInches() {
 		square = "4 in"
 	}
-	fmt.Fprintf(w, "Print at 100 %%, not fitted to the page, and measure the square of %s on the first page before you cut.\n", square)
+	fmt.Fprintf(w, "Print at 100 %%, not fitted to the page, and measure the square of %s on the first page before "+
+		"you cut.\n", square)
 }
 
 func counted(n int, what string) string {

@@ -43,7 +43,8 @@ func (p *Progress) Show(title, length, bound string, elapsed time.Duration) {
 	title = text.Line(title)
 	if title != p.title {
 		p.title = title
-		fmt.Fprintf(p.out, "\r\x1b[K%s: first layout %s after %.1f s (Ctrl-C ends the search)\n", title, length, elapsed.Seconds())
+		fmt.Fprintf(p.out, "\r\x1b[K%s: first layout %s after %.1f s (Ctrl-C ends the search)\n", title, length,
+			elapsed.Seconds())
 		return
 	}
 	if time.Since(p.drawn) < redraw {

@@ -13,7 +13,8 @@ import (
 func Remnants(w io.Writer, work *job.Work, all []app.RemnantAnswer, search app.Search) {
 	fmt.Fprintln(w, work.Title())
 	for _, a := range all {
-		fmt.Fprintf(w, "\n%s, %s, nap %s: %s\n", a.Cloth.Name, words.PieceOfCloth(work, a), a.Cloth.Nap, words.IsEnough(a, search))
+		fmt.Fprintf(w, "\n%s, %s, nap %s: %s\n", a.Cloth.Name, words.PieceOfCloth(work, a), a.Cloth.Nap, words.IsEnough(a,
+			search))
 		for _, line := range words.Evidence(work, a) {
 			fmt.Fprintln(w, line)
 		}

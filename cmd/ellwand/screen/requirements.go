@@ -30,7 +30,8 @@ func Requirements(w io.Writer, table quote.Table) {
 			for i, cell := range line.Cells {
 				cells = append(cells, cell.Text(table.Inches))
 				if cell.Impossible != "" {
-					reasons = append(reasons, fmt.Sprintf("%s, %s: not possible: %s", line.Name, cloth.WidthTexts(table.Inches)[i], cell.Impossible))
+					reasons = append(reasons, fmt.Sprintf("%s, %s: not possible: %s", line.Name, cloth.WidthTexts(table.Inches)[i],
+						cell.Impossible))
 				}
 			}
 			t.AppendRow(cells)

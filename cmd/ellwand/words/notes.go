@@ -10,7 +10,8 @@ import (
 
 // EndedEarly says that a search on one cloth was ended before its time.
 func EndedEarly(work *job.Work, c cloth.Cloth) string {
-	return fmt.Sprintf("%s, %s wide: the search was ended early; this is the best it had found", c.Name, work.Format(c.Width))
+	return fmt.Sprintf("%s, %s wide: the search was ended early; this is the best it had found", c.Name,
+		work.Format(c.Width))
 }
 
 // Remnants says that what is there already is not asked about: what reckons how
@@ -19,7 +20,8 @@ func Remnants(work *job.Work) []string {
 	var out []string
 	for _, cloth := range work.Cloths {
 		if len(cloth.Remnants) > 0 {
-			out = append(out, fmt.Sprintf("%s: this is for cloth to be bought; ellwand remnant %s says whether its remnants are enough", cloth.Cloth.Name, work.File))
+			out = append(out, fmt.Sprintf("%s: this is for cloth to be bought; ellwand remnant %s says whether its "+
+				"remnants are enough", cloth.Cloth.Name, work.File))
 		}
 	}
 	return out
@@ -45,7 +47,8 @@ func Letters(work *job.Work) []string {
 			continue
 		}
 		said[name] = true
-		out = append(out, fmt.Sprintf("%q stands as %q on paper: the typeface there has the letters of Latin scripts, Greek, Cyrillic, "+
+		out = append(out, fmt.Sprintf("%q stands as %q on paper: the typeface there has the letters of Latin scripts, "+
+			"Greek, Cyrillic, "+
 			"Armenian and Georgian, but not all of these; give a name in letters that it has", name, drawing.Printable(name)))
 	}
 	return out

@@ -89,7 +89,8 @@ func (s *Store) Read(path string) (Kept, bool) {
 		return Kept{}, false
 	}
 	var out Kept
-	if json.Unmarshal(data, &out) != nil || !(out.Found.Taken > 0) || out.Found.Bound > out.Found.Taken || out.Effort == nil {
+	if json.Unmarshal(data,
+		&out) != nil || !(out.Found.Taken > 0) || out.Found.Bound > out.Found.Taken || out.Effort == nil {
 		return Kept{}, false
 	}
 	return out, true

@@ -53,7 +53,8 @@ func TestSpoiltFileCountsAsNone(t *testing.T) {
 	c := &Store{folder: t.TempDir(), program: "1"}
 	p := aProblem()
 	path := c.Path(p.cloth, p.all, fabric.AllLays())
-	for _, text := range []string{"", "{", "null", `{"found":{"Taken":-1}}`, `{"found":{"Taken":5,"Bound":9},"effort_ns":{}}`, `{"found":{"Taken":5}}`} {
+	for _, text := range []string{"", "{", "null", `{"found":{"Taken":-1}}`,
+		`{"found":{"Taken":5,"Bound":9},"effort_ns":{}}`, `{"found":{"Taken":5}}`} {
 		require.NoError(t, os.WriteFile(path, []byte(text), 0o600))
 		_, known := c.Read(path)
 		assert.False(t, known, text)
