@@ -12,7 +12,7 @@ import math
 import sys
 
 from shapely.affinity import affine_transform
-from shapely.geometry import LineString, Point, Polygon, box
+from shapely.geometry import Polygon, box
 from shapely.ops import unary_union
 
 FINE = 0.01  # what counts as exactly: on a fold, at an end
@@ -28,7 +28,8 @@ def polygon(ring):
 
 def overlap(a, b):
     """The area that two shapes share; 0 when they only touch."""
-    if a.bounds[0] >= b.bounds[2] or b.bounds[0] >= a.bounds[2] or a.bounds[1] >= b.bounds[3] or b.bounds[1] >= a.bounds[3]:
+    p, q = a.bounds, b.bounds
+    if p[0] >= q[2] or q[0] >= p[2] or p[1] >= q[3] or q[1] >= p[3]:
         return 0
     shared = a.intersection(b).area
     return shared if shared > TOUCH * min(a.area, b.area) else 0
@@ -122,17 +123,19 @@ class Lay:
         for number, part in enumerate(f["parts"]):
             name = f"Part {number + 1}"
             if part["x_mm"] < -FINE or part["end_mm"] > f["length_mm"] + FINE or part["end_mm"] < part["x_mm"]:
-                self.fault(f"{name} runs from {part['x_mm']:.1f} to {part['end_mm']:.1f}, and the lay from 0 to {f['length_mm']:.1f}.")
+                ends = f"{part['x_mm']:.1f} to {part['end_mm']:.1f}"
+                self.fault(f"{name} runs from {ends}, and the lay from 0 to {f['length_mm']:.1f}.")
             if part["y_mm"] < -FINE or part["y_mm"] + part["width_mm"] > f["width_mm"] + FINE:
                 self.fault(f"{name} is not within the width of the lay.")
             for across in (part["y_mm"] + share * part["width_mm"] for share in (0.01, 0.26, 0.49, 0.51, 0.74, 0.99)):
                 faces = [p["right_side"] for p in part["plies"] if p["from_y_mm"] <= across <= p["to_y_mm"]]
                 if faces not in (["up"], ["up", "down"]) or len(faces) > f["plies"]:
-                    self.fault(f"{name} has {len(faces)} plies, right sides {' '.join(faces) or 'nowhere'}, at {across:.1f} across.")
+                    sides = " ".join(faces) or "nowhere"
+                    self.fault(f"{name} has {len(faces)} plies, right sides {sides}, at {across:.1f} across.")
             for ply in part["plies"]:
                 turned_over = ply["on_cloth"]["x_sign"] * ply["on_cloth"]["y_sign"] < 0
                 if turned_over != (ply["right_side"] == "down"):
-                    self.fault(f"{name} has a ply whose right side cannot be {ply['right_side']}, as it lies on the cloth.")
+                    self.fault(f"{name} has a ply whose right side cannot be {ply['right_side']} where it lies.")
             self.check_folds(name, part)
         self.check_plies()
 
@@ -141,25 +144,28 @@ class Lay:
         for fold in part["folds"]:
             along = fold["runs"] == "along"
             for share in (0.1, 0.9):
-                at = (part["x_mm"] + share * 100, fold["at_mm"]) if along else (fold["at_mm"], part["y_mm"] + share * part["width_mm"])
-                spots = [self.on_cloth(ply).at(at) for ply in part["plies"] if ply["from_y_mm"] - FINE <= at[1] <= ply["to_y_mm"] + FINE]
+                at = (part["x_mm"] + share * 100, fold["at_mm"])
+                if not along:
+                    at = (fold["at_mm"], part["y_mm"] + share * part["width_mm"])
+                here = [p for p in part["plies"] if p["from_y_mm"] - FINE <= at[1] <= p["to_y_mm"] + FINE]
+                spots = [self.on_cloth(ply).at(at) for ply in here]
                 if len(spots) != 2 or math.dist(*spots) > FINE:
-                    self.fault(f"{name} has no fold {fold['runs']} at {fold['at_mm']:.1f}: its plies do not meet there.")
+                    where = f"{fold['runs']} at {fold['at_mm']:.1f}"
+                    self.fault(f"{name} has no fold {where}: its plies do not meet there.")
 
     def check_plies(self):
         """No place of the cloth lies in two plies, and all lie on the cloth."""
         f, spread = self.file, []
-        cloth = box(0, f["selvedge_mm"], f["taken_mm"], f["cloth_width_mm"] - f["selvedge_mm"])
         for part in f["parts"]:
             for ply in part["plies"]:
                 area = self.on_cloth(ply).shape(box(part["x_mm"], ply["from_y_mm"], part["end_mm"], ply["to_y_mm"]))
                 if any(overlap(area, other) > 1 for other in spread):
                     self.fault("Two plies are cut from the same place of the cloth.")
                 spread.append(area)
-                if area.difference(box(-1e9, 0, 1e9, f["cloth_width_mm"]).buffer(FINE)).area > 1:
+                if area.bounds[1] < -FINE or area.bounds[3] > f["cloth_width_mm"] + FINE:
                     self.fault("A ply reaches over the edge of the cloth.")
-        if unary_union(spread).difference(box(0, 0, f["taken_mm"], cloth.bounds[3] + f["selvedge_mm"]).buffer(FINE)).area > 1:
-            self.fault(f"The plies take more than the {f['taken_mm']:.1f} of cloth that the lay says.")
+                if area.bounds[0] < -FINE or area.bounds[2] > f["taken_mm"] + FINE:
+                    self.fault(f"The plies take more than the {f['taken_mm']:.1f} of cloth that the lay says.")
 
     def on_cloth(self, ply):
         o = ply["on_cloth"]
@@ -183,7 +189,8 @@ class Lay:
             for ply in self.plies_under(number):
                 for flaw in ply["flaws"]:
                     if overlap(shape, polygon(flaw["outline_mm"])):
-                        self.fault(f"{name} lies on {flaw['name'] or 'a flaw'} in the ply with its right side {ply['right_side']}.")
+                        flawed = flaw["name"] or "a flaw"
+                        self.fault(f"{name} lies on {flawed} in the ply with its right side {ply['right_side']}.")
         for sentence in overlaps(self.shapes, self.names):
             self.fault(sentence)
 
@@ -199,7 +206,8 @@ class Lay:
                 p, q = (f["parts"][f["pieces"][k]["part"]] for k in (i, j))
                 cut_between = p["end_mm"] <= q["x_mm"] + FINE or q["end_mm"] <= p["x_mm"] + FINE
                 if not cut_between and a.distance(b) < gap - FINE:
-                    self.fault(f"{self.names[j]} and {self.names[i]} lie {a.distance(b):.2f} apart, and the gap is {gap:.2f}.")
+                    two = f"{self.names[j]} and {self.names[i]}"
+                    self.fault(f"{two} lie {a.distance(b):.2f} apart, and the gap is {gap:.2f}.")
 
     def check_outline(self, number, laid):
         """What is laid is what was asked, and a half lies on a fold or is laid whole."""
@@ -224,7 +232,8 @@ class Lay:
         tilt = math.degrees(math.atan(self.file["tilt_percent"] / 100)) + 1e-3
         ways = [w for w in laid["allowed_turns"] if w["mirrored"] == laid["mirrored"]]
         if not any(off(laid["turn_deg"], w["turn_deg"], 360) <= tilt for w in ways):
-            self.fault(f"{self.names[number]} is turned by {laid['turn_deg']:.2f} degrees, which is not among the turns that it may have.")
+            turn = f"{laid['turn_deg']:.2f} degrees"
+            self.fault(f"{self.names[number]} is turned by {turn}, which is not among the turns that it may have.")
 
     # The pieces that come out, each on the open cloth.
 
@@ -265,19 +274,16 @@ class Lay:
             self.fault(f"{one['name']} comes out face down, and is neither one of a pair nor its own mirror image.")
 
     def is_own_image(self, shape, asked, laid):
-        if asked["fold_mm"]:
-            return True  # a half laid whole is, about its fold line
-        centre = [(a + b) / 2 for a, b in zip(shape.bounds, shape.bounds[2:])]
-        angle = math.degrees(math.atan2(*[b - a for a, b in zip(*asked["grain_mm"])][::-1]))
-        about = shape.centroid
-        turned = [angle] if asked["nap"] != "either way" else [angle, angle + 90]
-        if asked["grain_lie"] == "across" and asked["nap"] != "either way":
-            turned = [angle]
-        if asked["grain_lie"] == "bias":
-            turned = [angle + quarter for quarter in (0, 45, 90, 135)]
-        for line in turned:
-            end = (about.x + math.cos(math.radians(line)), about.y + math.sin(math.radians(line)))
-            if image_about((about.x, about.y), end).shape(shape).hausdorff_distance(shape) <= DRAWN:
+        """Both plies give the piece as it is where it mirrors about a line that keeps its grain, and the nap on it."""
+        if laid["laid_whole"]:
+            return True  # a half laid whole mirrors about its fold line
+        (x0, y0), (x1, y1) = asked["grain_mm"]
+        grain = math.degrees(math.atan2(y1 - y0, x1 - x0))
+        lines = {"bias": (0, 45, 90, 135)}.get(asked["grain_lie"], (0, 90) if asked["nap"] == "either way" else (0,))
+        middle = shape.centroid
+        for line in (math.radians(grain + turn) for turn in lines):
+            end = (middle.x + math.cos(line), middle.y + math.sin(line))
+            if image_about((middle.x, middle.y), end).shape(shape).hausdorff_distance(shape) <= DRAWN:
                 return True
         return False
 
