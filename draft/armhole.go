@@ -9,7 +9,8 @@ import (
 	"ellwand/pieces"
 )
 
-// armholeStep is by how much the armhole is lowered or raised at a time, in mm.
+// armholeStep is by how much the armhole is lowered or raised at a time, in mm
+// [source.OwnChoice].
 const armholeStep = 5
 
 // draftBodice drafts the bodice, and the sleeve if there is one. Where no head of

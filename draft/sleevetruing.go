@@ -3,6 +3,7 @@ package draft
 import (
 	"ellwand/draft/construct"
 	"ellwand/draft/sleeve"
+	"ellwand/pieces/source"
 )
 
 // sleeveRows set the sleeve against the armhole, its seams against each other,
@@ -21,7 +22,8 @@ func (g *garment) sleeveRows() []Row {
 // head add.
 func (g *garment) bicepRow() Row {
 	arm, within := g.result.Body[UpperArmGirth], g.bicepLimits()
-	normal := construct.Say("%s or more of ease (common practice), and at most %.4g times the arm (our own choice)", construct.Length(sleeve.BicepEase), sleeve.NormOf(g.Sleeve.Style).Widest)
+	normal := construct.Say("%s or more of ease (%s), and at most %.4g times the arm (%s)",
+		construct.Length(sleeve.BicepEase), source.CommonPractice, sleeve.NormOf(g.Sleeve.Style).Widest, source.OwnChoice)
 	if g.Sleeve.BicepEase > 0 {
 		normal = construct.Say("the ease that was asked for")
 	}
@@ -49,10 +51,10 @@ func (g *garment) headRow() Row {
 		if g.Sleeve.Style == sleeve.Cap {
 			head = g.sleeve.Head
 		}
-		return compare("armhole", "sleeve head, from notch to notch", head, "armhole, from notch to notch", between, 0.1*between, 2*between+1, construct.Say("1.1 to 3 times as long, gathered in (common practice)"))
+		return compare("armhole", "sleeve head, from notch to notch", head, "armhole, from notch to notch", between, 0.1*between, 2*between+1, construct.Say("1.1 to 3 times as long, gathered in (%s)", source.CommonPractice))
 	}
 	row := compare("armhole", "sleeve head", g.sleeve.Head, against, length, least, most,
-		construct.Say("%.3g to %.3g %% of the whole armhole, here %s to %s, of ease in a %s (common practice)", 100*norm.LeastEase, 100*norm.MostEase, construct.Length(least), construct.Length(most), norm.Name))
+		construct.Say("%.3g to %.3g %% of the whole armhole, here %s to %s, of ease in a %s (%s)", 100*norm.LeastEase, 100*norm.MostEase, construct.Length(least), construct.Length(most), norm.Name, source.CommonPractice))
 	if row.Sound {
 		row.Verdict = construct.Say("suits a " + norm.Name)
 	}
@@ -73,7 +75,7 @@ func (g *garment) headWalks() []Row {
 		if !ok {
 			continue
 		}
-		rows = append(rows, compare("armhole", "sleeve head, to the "+which+" notch", head, name, notch(piece, name), -matching, matching, construct.Say("equal, so that the notches meet (common practice)")))
+		rows = append(rows, compare("armhole", "sleeve head, to the "+which+" notch", head, name, notch(piece, name), -matching, matching, construct.Say("equal, so that the notches meet (%s)", source.CommonPractice)))
 	}
 	return rows
 }
@@ -113,13 +115,13 @@ func (g *garment) sleeveSeamRows() []Row {
 		var rows []Row
 		for _, name := range []string{"front", "back"} {
 			edge := name + " seam"
-			rows = append(rows, compare(edge, top.Name, seam(top, edge), under.Name, seam(under, edge), -matching, matching, construct.Say("equal (common practice)")))
+			rows = append(rows, compare(edge, top.Name, seam(top, edge), under.Name, seam(under, edge), -matching, matching, construct.Say("equal (%s)", source.CommonPractice)))
 			rows = append(rows, walkRows(edge, name+" elbow", walked{top, edge, fromStart}, walked{under, edge, fromStart})...)
 		}
 		return rows
 	}
 	piece := g.sleeve.Piece
 	rows := []Row{compare("underarm", "front underarm", seam(piece, "front underarm"), "back underarm", seam(piece, "back underarm"),
-		-3, 3, construct.Say("equal; 3 mm is eased in (common practice)"))}
+		-3, 3, construct.Say("equal; 3 mm is eased in (%s)", source.CommonPractice))}
 	return append(rows, walkRows("underarm", "elbow", walked{piece, "front underarm", fromStart}, walked{piece, "back underarm", fromFinish})...)
 }

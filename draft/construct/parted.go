@@ -32,7 +32,8 @@ func Parted(path pieces.Path) pieces.Path {
 
 // turned is by how much a curve turns all the way along it, in degrees.
 func turned(curve pieces.Curve) float64 {
-	const steps = 32 // [source.OwnChoice]
+	// steps are finer than any turn of a seam [source.OwnChoice].
+	const steps = 32
 	sum := 0.0
 	for i := range steps {
 		a, b := curve.Tangent(float64(i)/steps), curve.Tangent(float64(i+1)/steps)

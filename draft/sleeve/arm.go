@@ -57,7 +57,8 @@ func (s solving) noHead() error {
 	return construct.About(subject.ScyeDepth, subject.AcrossBackWidth).Refuse("sleeve: no smooth head goes into an armhole of %s that is %s deep: measure the scye depth and the across widths again", construct.Length(s.front.length+s.back.length), construct.Length(s.depth))
 }
 
-// enough is how near to a length the bicep line is brought, in mm.
+// enough is how near to a length the bicep line is brought, in mm
+// [source.OwnChoice].
 const enough = 0.05
 
 // between finds the head whose bicep line has a length, between two heads that
@@ -95,6 +96,8 @@ func (s solving) asked(height float64) (head, error) {
 // heights finds the lowest and the highest head that can be drawn between two
 // heights; ok is false where there is none.
 func (s solving) heights(low, high float64) (lowest, highest head, ok bool) {
+	// tries are closer together than the heights that can be drawn are apart
+	// [source.OwnChoice].
 	const tries = 16
 	for i := range tries {
 		// From the middle outwards, by turns to either side.

@@ -8,9 +8,9 @@ import (
 	"ellwand/pieces"
 )
 
+// How far a cap sleeve's lower edge lies below the line between its ends, usually,
+// at least and at most, in mm [source.CommonPractice].
 const (
-	// usualCapDip is how far a cap sleeve's lower edge lies below the line
-	// between its ends, and mostCapDip the most (common practice).
 	usualCapDip = 15.0
 	leastCapDip = 5.0
 	mostCapDip  = 60.0

@@ -21,7 +21,7 @@ type round struct {
 }
 
 // flattest is the most that the radius of the crown is of the length of a round
-// (our own choice: a flatter one would soon hollow out).
+// [source.OwnChoice]: a flatter one would soon hollow out.
 const flattest = 5
 
 // roundTo finds the round that is so long, to a crown at a height; rising is
@@ -69,7 +69,8 @@ func (r round) places() []orb.Point {
 	return all
 }
 
-// bendExact is how exactly the bend at an end of a curve is met, for each mm.
+// bendExact is how exactly the bend at an end of a curve is met, for each mm
+// [source.OwnChoice].
 const bendExact = 1e-7
 
 // through is the smooth curve through places up to the crown, which is level

@@ -11,8 +11,8 @@ import (
 )
 
 // A gathered head stands up for every unit of fullness by a share of the
-// armhole's depth (common practice: 2 to 5 cm for twice the length of a woman's),
-// and is roundest at a share of its length from the notch (our own choice). The
+// armhole's depth [source.CommonPractice], 2 to 5 cm for twice a woman's length,
+// and is roundest at a share of its length from the notch [source.OwnChoice]. The
 // first of each that makes a smooth head is taken.
 var (
 	puffRises     = []float64{0.2, 0.16, 0.24, 0.12, 0.28}

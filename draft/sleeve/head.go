@@ -68,6 +68,7 @@ type solving struct {
 	slant func(bicep, height float64) float64
 }
 
+// How exactly the head is solved [source.OwnChoice].
 const (
 	// lengthExact is how exactly the length of the head is solved, in mm.
 	lengthExact = 0.005

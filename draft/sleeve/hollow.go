@@ -7,16 +7,17 @@ import (
 	"ellwand/pieces"
 )
 
+// How the head leaves the armhole's own curve [source.OwnChoice].
 const (
 	// hollowShare is how high the head is the armhole's own curve, as a share of
 	// the armhole's depth. From there it leaves it, by less than 3 mm as high as a
-	// third of the depth (our own choice; measured over all sizes).
+	// third of the depth in every size of every table.
 	hollowShare = 0.2
 	// risingShare is how much further along the head it is roundest, as a share of
-	// the depth (our own choice: the longer it is, the more evenly it bends).
+	// the depth: the longer it is, the more evenly the head bends.
 	risingShare = 0.25
 	// steepest is how steeply, in degrees, the armhole may rise where the head
-	// leaves it: steeper, no smooth head follows (our own choice).
+	// leaves it: steeper, no smooth head follows.
 	steepest = 74
 )
 

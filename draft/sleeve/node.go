@@ -20,9 +20,12 @@ type node struct {
 func (n node) way() orb.Point { return orb.Point{math.Cos(n.heading), math.Sin(n.heading)} }
 
 // gaussPoints is the order of the quadrature: on a stretch that turns by less
-// than a right angle it is right to far below a micrometre.
+// than a right angle it is right to far below a micrometre
+// [source.Geometry].
 const gaussPoints = 12
 
+// gaussAt and gaussWeight are the places and the weights of the quadrature
+// [source.Geometry].
 var gaussAt, gaussWeight = func() (at, weight [gaussPoints]float64) {
 	quad.Legendre{}.FixedLocations(at[:], weight[:], 0, 1)
 	return at, weight

@@ -16,14 +16,13 @@ type Norm struct {
 }
 
 // Ease of a set-in woven sleeve is 2 to 4.5 cm on armholes of 42 to 54 cm, that
-// of a shirt sleeve up to 3 % (common practice); a tailored sleeve of two pieces
-// takes more than one of one piece (our own choice of the usual shares).
+// of a shirt sleeve up to 3 % [source.CommonPractice]; how much of it is usual is
+// our own [source.OwnChoice]: a tailored sleeve of two pieces takes more.
 //
-// A close head is as high as 5/6 of the armhole's depth in Bunka Fashion College,
-// Fundamentals of Garment Design (Bunka Fashion Series, 2009; from memory); a
-// little lower lets the arm be raised, and a shirt's is lower still (common
-// practice). The limits on both sides, and how wide a sleeve may be beside the
-// arm, are our own choice.
+// A close head is as high as 5/6 of the armhole's depth [source.Bunka]; a little
+// lower lets the arm be raised, and a shirt's is lower still
+// [source.CommonPractice]. The limits on both sides, and how wide a sleeve may be
+// beside the arm, are our own [source.OwnChoice].
 var (
 	setInNorm    = Norm{"set-in sleeve", 0.048, 0.060, 0.083, 0.70, 0.80, 0.90, 1.45}
 	twoPieceNorm = Norm{"two-piece sleeve", 0.048, 0.068, 0.083, 0.70, 0.80, 0.90, 1.45}
@@ -31,12 +30,12 @@ var (
 )
 
 // BicepEase is the least by which the bicep line is longer than the upper arm
-// girth, in mm (common practice: 4 cm).
+// girth, in mm [source.CommonPractice].
 const BicepEase = 40
 
 // frontShare is the share of the ease that lies in the front of the head: a
 // little less than half, as the arm reaches forward and the back of the head
-// goes over the shoulder blade (common practice).
+// goes over the shoulder blade [source.CommonPractice].
 const frontShare = 0.45
 
 // NormOf is the norm of a style.

@@ -35,7 +35,7 @@ type Block struct {
 	Spread float64
 }
 
-// leastUnderarm is the shortest underarm seam, in mm.
+// leastUnderarm is the shortest underarm seam, in mm [source.CommonPractice].
 const leastUnderarm = 30
 
 // Draft drafts the sleeve. A bicep line shorter than the arm with BicepEase, or
@@ -127,7 +127,7 @@ func (d drafting) wrist(bicep, height float64) float64 {
 }
 
 // slantest is the most by which an underarm seam leans where it meets the head,
-// in radians: one that leans more is a curve below (our own choice: 12 degrees).
+// in radians: one that leans more is a curve below [source.OwnChoice].
 const slantest = 12 * math.Pi / 180
 
 // slant is by how much the underarm seams lean inward towards the lower edge,
@@ -189,7 +189,7 @@ func (d drafting) finish(sheet construct.Sheet, h head, ends ends) Block {
 }
 
 // markElbow draws the elbow line, half the length of the arm and 5 cm below
-// the crown (common practice), with a notch at both its ends. A sleeve that
+// the crown [source.CommonPractice], with a notch at both its ends. A sleeve that
 // ends above it has none.
 func (d drafting) markElbow(piece *pieces.Piece) {
 	elbow := d.elbowLine()
@@ -206,8 +206,8 @@ func (d drafting) markElbow(piece *pieces.Piece) {
 		pieces.Notch{Edge: "back underarm", At: downBack, Count: 1, Match: "elbow"})
 }
 
-// placketSlit is how long the slit of a shirt sleeve is (common practice: 8 to
-// 15 cm); less on a child's short arm.
+// placketSlit is how long the slit of a shirt sleeve is, 8 to 15 cm
+// [source.CommonPractice]; less on a child's short arm.
 const placketSlit = 120.
 
 // markPlacket marks the slit for the placket of a shirt sleeve that goes into

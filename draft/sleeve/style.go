@@ -5,20 +5,20 @@ import (
 	"ellwand/draft/subject"
 )
 
-// elbowBelow is how far the elbow lies below half the arm (common practice).
+// elbowBelow is how far the elbow lies below half the arm [source.CommonPractice].
 const elbowBelow = 50
 
+// The most that can be sewn at all [source.CommonPractice]; what suits a style is
+// in its Norm.
 const (
-	// leastFullness is the least that is gathered and mostFullness the most that
-	// can be (common practice).
+	// leastFullness is the least that is gathered and mostFullness the most.
 	leastFullness = 1.1
 	mostFullness  = 3
-	// leastEase and mostEase are what a head can be eased by at all, in mm; what
-	// suits a style is in its Norm.
+	// leastEase and mostEase are what a head can be eased by, in mm.
 	leastEase = -20
 	mostEase  = 80
 	// mostBicepEase is the most by which a bicep line is asked to be longer than
-	// the arm, in mm (our own choice).
+	// the arm, in mm [source.OwnChoice].
 	mostBicepEase = 300
 )
 

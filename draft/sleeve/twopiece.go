@@ -8,7 +8,7 @@ import (
 	"ellwand/pieces"
 )
 
-// The two-piece sleeve (common practice): the sleeve is folded so that its
+// The two-piece sleeve [source.CommonPractice]: the sleeve is folded so that its
 // underarm seams lie under its middle. The seams lie beside the two folds, so
 // that the under sleeve does not show: the top sleeve is wider than the folded
 // one, the under sleeve as much narrower.
