@@ -34,9 +34,6 @@ func (g *garment) draftBodice() error {
 		}
 		step := g.armholeStep(made, options)
 		if step == 0 {
-			if err := g.checkNotTooWide(block, made); err != nil {
-				return err
-			}
 			g.bodice, g.sleeve = block, made
 			g.warnArmhole(options.ArmholeDrop - g.Bodice.ArmholeDrop)
 			return nil
@@ -58,16 +55,6 @@ func (g *garment) armholeStep(made sleeve.Block, o bodice.Options) float64 {
 		return -armholeStep
 	}
 	return 0
-}
-
-// checkNotTooWide refuses an armhole that has no sleeve narrow enough for the arm,
-// unless its head height was asked for: then the report says so.
-func (g *garment) checkNotTooWide(block bodice.Block, made sleeve.Block) error {
-	if g.Sleeve.HeadHeight > 0 || made.BicepLine-made.Spread <= g.bicepLimits().Most {
-		return nil
-	}
-	return construct.About(subject.UpperArmGirth).Refuse("sleeve: the upper arm girth of %s is too small for an armhole of %s, whose sleeve is %s wide: measure it again, or ask for a closer fit of the bodice", construct.Length(g.result.Body[UpperArmGirth]),
-		construct.Length(seam(block.Front, "armhole")+seam(block.Back, "armhole")), construct.Length(made.BicepLine-made.Spread))
 }
 
 // bicepLimits are how long the bicep line of the sleeve may be, without what the

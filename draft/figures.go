@@ -3,6 +3,7 @@ package draft
 import (
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
+	"ellwand/draft/sleeve"
 )
 
 // figures of the draft that a pattern maker asks for.
@@ -65,7 +66,16 @@ func (g *garment) warn() {
 		g.warnf("both centre lines lie on the fold: the neck has no opening for the head; lower the neck, or cut the back with a centre back seam")
 	}
 	if g.Sleeve != nil {
+		g.warnWide()
 		g.warnWrist()
+	}
+}
+
+// warnWide says that no sleeve of the style is narrow enough for the arm.
+func (g *garment) warnWide() {
+	arm, plain := g.result.Body[UpperArmGirth], g.sleeve.BicepLine-g.sleeve.Spread
+	if plain > g.bicepLimits().Most && g.Sleeve.Style != sleeve.Cap {
+		g.warnf("the sleeve is %s wide on the bicep line, for an upper arm of %s: narrower ones do not go into this armhole; ask for a closer fit of the bodice, or a higher head", construct.Length(plain), construct.Length(arm))
 	}
 }
 

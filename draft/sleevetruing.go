@@ -22,16 +22,16 @@ func (g *garment) sleeveRows() []Row {
 // head add.
 func (g *garment) bicepRow() Row {
 	arm, within := g.result.Body[UpperArmGirth], g.bicepLimits()
-	normal := construct.Say("%s or more of ease (%s), and at most %.4g times the arm (%s)",
-		construct.Length(sleeve.BicepEase), source.CommonPractice, sleeve.NormOf(g.Sleeve.Style).Widest, source.OwnChoice)
+	most := float64(noLimit)
+	normal := construct.Say("%s or more of ease (%s)", construct.Length(sleeve.BicepEase), source.CommonPractice)
 	if g.Sleeve.BicepEase > 0 {
-		normal = construct.Say("the ease that was asked for")
+		most, normal = within.Most-arm, construct.Say("the ease that was asked for")
 	}
 	of := "bicep line"
 	if g.sleeve.Spread > 0 {
 		of = "bicep line, less its gathers"
 	}
-	return compare("bicep line", of, g.sleeve.BicepLine-g.sleeve.Spread, "upper arm girth", arm, within.Least-arm, within.Most-arm, normal)
+	return compare("bicep line", of, g.sleeve.BicepLine-g.sleeve.Spread, "upper arm girth", arm, within.Least-arm, most, normal)
 }
 
 // headRow sets the head against the armhole, its ease against the norm of the

@@ -31,24 +31,30 @@ func (d drafting) fitHead(s solving) (head, error) {
 	if bicep := usual.bicep(); drawn && bicep >= within.Least && bicep <= within.Most {
 		return usual, nil
 	}
-	lowest, highest, ok := s.heights(d.norm.LowestHead*s.depth, d.norm.HighestHead*s.depth)
-	switch {
-	case !ok:
-		return head{}, s.noHead()
-	case !drawn && lowest.height > d.norm.UsualHead*s.depth:
-		usual = lowest
-	case !drawn:
+	low, high := d.norm.LowestHead*s.depth, d.norm.HighestHead*s.depth
+	if !drawn {
+		lowest, highest, ok := s.heights(low, high)
+		if !ok {
+			return head{}, s.noHead()
+		}
 		usual = highest
+		if lowest.height > d.norm.UsualHead*s.depth {
+			usual = lowest
+		}
 	}
 	switch bicep := usual.bicep(); {
-	case lowest.bicep() <= within.Least:
-		return lowest, nil
-	case highest.bicep() >= within.Most:
-		return highest, nil
-	case bicep > within.Most:
-		return s.between(usual, highest, within.Most-enough), nil
 	case bicep < within.Least:
+		lowest := s.towards(usual, low)
+		if lowest.bicep() <= within.Least {
+			return lowest, nil
+		}
 		return s.between(lowest, usual, within.Least+enough), nil
+	case bicep > within.Most:
+		highest := s.towards(usual, high)
+		if highest.bicep() >= within.Most {
+			return highest, nil
+		}
+		return s.between(usual, highest, within.Most-enough), nil
 	}
 	return usual, nil
 }

@@ -14,8 +14,11 @@ import (
 // bicep line at the origin up to the crown.
 type half struct {
 	armhole
-	round round
-	path  pieces.Path
+	// hollow are the places of the armhole's own curve that it goes through on the
+	// way to its round.
+	hollow []orb.Point
+	round  round
+	path   pieces.Path
 	// marks are the places on it that a dressmaker marks to draw it, from the
 	// bicep line up.
 	marks []mark
@@ -29,7 +32,10 @@ type mark struct {
 
 // marked puts down the places of its round.
 func (h *half) marked() {
-	h.marks = append(h.marks, mark{h.round.start.at, "where the head leaves the armhole's own curve, at a quarter of the armhole's depth"})
+	h.marks = append(h.marks,
+		mark{h.hollow[0], "on the armhole's own curve, a third of the way that the head follows it"},
+		mark{h.hollow[1], "on it, two thirds of the way"},
+		mark{h.round.start.at, "where the head leaves the armhole's own curve, at about a fifth of its depth"})
 	h.markRound()
 }
 
@@ -98,7 +104,8 @@ func (s solving) at(height float64) (h head, ok bool) {
 		}
 		off := 0.0
 		for i, of := range halves {
-			places := slices.Concat([]orb.Point{{}, laid[i].At(laid[i].Length() / 2), of.round.start.at}, of.round.places())
+			of.hollow = []orb.Point{laid[i].At(laid[i].Length() / 3), laid[i].At(laid[i].Length() * 2 / 3)}
+			places := slices.Concat([]orb.Point{{}}, of.hollow, []orb.Point{of.round.start.at}, of.round.places())
 			if of.path, ok = through(laid[i].Tangent(0), places, bend); !ok {
 				return h, false
 			}
@@ -137,13 +144,13 @@ func (h head) draw(s *construct.Sheet) ends {
 	for _, m := range h.front.marks {
 		through = append(through, s.Offset(e.level, h.onFront().Apply(m.at), "front: "+m.rule))
 	}
-	first := through[1]
+	first := through[3]
 	through = append(through, crown)
 	var back []construct.Point
 	for _, m := range h.back.marks {
 		back = append(back, s.Offset(e.level, h.onBack().Apply(m.at), "back: "+m.rule))
 	}
-	s.Draw("trace the lower armhole of the front from its underarm to "+construct.Numbers(first)+" and that of the back to "+construct.Numbers(back[0]), "the underarm at the end of the bicep line, the side seam along the underarm seam")
+	s.Draw("trace the lower armhole of the front from its underarm to "+construct.Numbers(first)+" and that of the back to "+construct.Numbers(back[2]), "the underarm at the end of the bicep line, the side seam along the underarm seam")
 	slices.Reverse(back)
 	through = append(append(through, back...), e.back)
 	s.Draw("draw the sleeve head "+construct.Numbers(through...), "square to the underarm seams, level at the crown")

@@ -12,10 +12,10 @@ const (
 	// hollowShare is how high the head is the armhole's own curve, as a share of
 	// the armhole's depth. From there it leaves it, by less than 3 mm as high as a
 	// third of the depth in every size of every table.
-	hollowShare = 0.2
+	hollowShare = 0.21
 	// risingShare is how much further along the head it is roundest, as a share of
 	// the depth: the longer it is, the more evenly the head bends.
-	risingShare = 0.25
+	risingShare = 0.24
 	// steepest is how steeply, in degrees, the armhole may rise where the head
 	// leaves it: steeper, no smooth head follows.
 	steepest = 74
