@@ -214,3 +214,12 @@ func TestCellsAcross(t *testing.T) {
 		assert.Equal(t, want, cellsAcross(bases), "%d outlines", bases)
 	}
 }
+
+// The disc inside a part lies about the mean of its corners and touches the
+// nearest side.
+func TestPartHoldsItsDisc(t *testing.T) {
+	p := newPart([]orb.Point{{0, 0}, {12, 0}, {0, 9}})
+	require.InDeltaSlice(t, []float64{4, 3}, p.centre[:], 1e-12)
+	require.InDelta(t, 12./5, p.radius, 1e-12, "from the slanted side, 3 x + 4 y = 36")
+	require.Equal(t, [2]orb.Point{{0, 0}, {12, 9}}, [2]orb.Point{p.lo, p.hi})
+}
