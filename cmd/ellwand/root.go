@@ -77,7 +77,7 @@ func sentence(err error) string {
 	text := strings.TrimRight(err.Error(), "\n")
 	var refused *app.Refused
 	if errors.As(err, &refused) {
-		text = refused.Calling("--" + string(refused.Argument))
+		text = refused.Calling(func(a app.Argument) string { return "--" + string(a) })
 	}
 	return "ellwand: " + strings.ReplaceAll(text, "\n", "\nellwand: ")
 }

@@ -59,5 +59,5 @@ func clothError(work *job.Work, c cloth.Cloth, err error) error {
 	if errors.Is(err, fabric.ErrInternal) {
 		err = failure.Of(err)
 	}
-	return fmt.Errorf("%s: cloth %q, %s wide: %w", work.File, c.Name, work.Format(c.Width), err)
+	return fmt.Errorf("%s: cloth %q, %s wide: %w", work.AtCloth(c.Name), c.Name, work.Format(c.Width), err)
 }

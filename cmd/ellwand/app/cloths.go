@@ -45,8 +45,8 @@ func clothIn(work *job.Work, offer job.Offer, widths []float64) ([]cloth.Cloth, 
 // width given for all; or of as many widths as cloths, its own.
 func OneWidthEach(work *job.Work, widths []float64) ([]cloth.Cloth, error) {
 	if len(widths) > 1 && len(widths) != len(work.Cloths) {
-		return nil, refuse(ArgumentWidths,
-			" names %d widths, but the job has %d cloths; give one width for all, or one for each", len(widths), len(work.Cloths))
+		return nil, refuse("%s names %d widths, but the job has %d cloths; give one width for all, or one for each",
+			ArgumentWidths, len(widths), len(work.Cloths))
 	}
 	var out []cloth.Cloth
 	for i, offer := range work.Cloths {

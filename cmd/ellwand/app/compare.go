@@ -2,7 +2,6 @@ package app
 
 import (
 	"context"
-	"fmt"
 	"slices"
 	"strings"
 
@@ -30,10 +29,10 @@ func Priced(work *job.Work, name string) ([]job.Offer, error) {
 	}
 	switch {
 	case name != "" && len(out) == 0:
-		return nil, refuse(ArgumentCloth, " %q: the job has no such cloth; it has: %s", name, strings.Join(names, ", "))
+		return nil, refuse("%s %q: the job has no such cloth; it has: %s", ArgumentCloth, name, strings.Join(names, ", "))
 	case len(out) == 0 || len(out[0].Offers) == 0:
-		return nil, fmt.Errorf("%s: no cloth has a price, so there is nothing to reckon; give the job a currency, and "+
-			"the cloth a price or offers (see: ellwand compare --help)", work.File)
+		return nil, refuseAt(work.AtCloth(name), "no cloth has a price, so there is nothing to reckon; give the job a currency, "+
+			"and the cloth a price or offers")
 	}
 	return out, nil
 }

@@ -50,7 +50,7 @@ func chooseSeams(figures []sheet.Figure, works []*job.Work, seams string) error 
 		return nil
 	}
 	if !slices.ContainsFunc(works, func(work *job.Work) bool { return work.Size == seams }) {
-		return refuse(ArgumentSeams, " %s is none of the sizes that are printed; name it in --sizes as well", seams)
+		return refuse("%s %s is none of the sizes that are printed; name it in %s as well", ArgumentSeams, seams, ArgumentSizes)
 	}
 	for i, f := range figures {
 		at := slices.IndexFunc(f.Sizes, func(d sheet.Drawn) bool { return d.Piece.Size == seams })

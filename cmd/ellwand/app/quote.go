@@ -57,8 +57,8 @@ func quotedCloths(work *job.Work, wanted []string) ([]job.Offer, error) {
 	var names []string
 	for _, cloth := range work.Cloths {
 		if len(cloth.Offers) == 0 {
-			return nil, fmt.Errorf("%s: cloth %q has no price; add currency: at the top level, and to the cloth a price "+
-				"such as: price: 18.50", work.File, cloth.Cloth.Name)
+			return nil, refuseAt(work.AtCloth(cloth.Cloth.Name), "cloth %q has no price; add currency: at the top level, "+
+				"and to the cloth a price such as: price: 18.50", cloth.Cloth.Name)
 		}
 		var chosen []quote.Offer
 		for _, offer := range cloth.Offers {
@@ -74,7 +74,7 @@ func quotedCloths(work *job.Work, wanted []string) ([]job.Offer, error) {
 	}
 	for _, name := range wanted {
 		if !isNamed(names, name) {
-			return nil, refuse(ArgumentOffer, " %q: the job has no such offer; it has: %s", name, strings.Join(names, "; "))
+			return nil, refuse("%s %q: the job has no such offer; it has: %s", ArgumentOffer, name, strings.Join(names, "; "))
 		}
 	}
 	return out, nil

@@ -5,7 +5,7 @@ import "fmt"
 // Argument is what somebody gives beside the job.
 type Argument string
 
-// The arguments that a use case may refuse.
+// The arguments that a use case may refuse, or ask for.
 const (
 	ArgumentSizes  Argument = "sizes"
 	ArgumentSeams  Argument = "seams"
@@ -14,28 +14,41 @@ const (
 	ArgumentLength Argument = "length"
 	ArgumentCloth  Argument = "cloth"
 	ArgumentOffer  Argument = "offer"
+	ArgumentLay    Argument = "lay"
 )
 
-// Refused is an argument that cannot be meant. The sentence begins after the
-// argument's name, so that each place can call it as it is called there.
+// Refused is something that cannot be meant, or that is not known: an argument,
+// or what a job lacks and an argument could give. Each place can call the
+// arguments as they are called there.
 type Refused struct {
-	// File is the job's, where it plays a part; or empty.
-	File     string
-	Argument Argument
-	Text     string
+	// Place is the file, and the line where there is one: "blouse.yaml:7".
+	// Empty when the job plays no part.
+	Place  string
+	format string
+	args   []any
 }
 
-func refuse(argument Argument, format string, args ...any) error {
-	return &Refused{Argument: argument, Text: fmt.Sprintf(format, args...)}
-}
+// refuse makes a sentence by the rules of fmt.Sprintf, with each Argument among
+// its values called by its name.
+func refuse(format string, args ...any) error { return refuseAt("", format, args...) }
 
-// Error calls the argument by its plain name.
-func (r *Refused) Error() string { return r.Calling(string(r.Argument)) }
+func refuseAt(place, format string, args ...any) error { return &Refused{place, format, args} }
 
-// Calling gives the sentence with another name for the argument: "--sizes".
-func (r *Refused) Calling(name string) string {
-	if r.File != "" {
-		return r.File + ": " + name + r.Text
+// Error calls each argument by its plain name.
+func (r *Refused) Error() string { return r.Calling(func(a Argument) string { return string(a) }) }
+
+// Calling gives the sentence with other names for the arguments: "--sizes".
+func (r *Refused) Calling(name func(Argument) string) string {
+	args := make([]any, len(r.args))
+	for i, arg := range r.args {
+		args[i] = arg
+		if argument, ok := arg.(Argument); ok {
+			args[i] = name(argument)
+		}
 	}
-	return name + r.Text
+	text := fmt.Sprintf(r.format, args...)
+	if r.Place != "" {
+		return r.Place + ": " + text
+	}
+	return text
 }

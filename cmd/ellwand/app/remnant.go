@@ -58,21 +58,32 @@ func (q RemnantQuestion) offers(work *job.Work) ([]job.Offer, error) {
 		}
 	}
 	if len(out) == 0 {
-		return nil, refuse(ArgumentCloth, " %q: the job has no such cloth; it has %s", q.Cloth, strings.Join(names, " and "))
+		return nil, refuse("%s %q: the job has no such cloth; it has %s", ArgumentCloth, q.Cloth, strings.Join(names, " and "))
 	}
 	if len(out) == 1 {
 		return out, nil
 	}
 	if q.sized() {
-		return nil, fmt.Errorf("the job has %d cloths; say which one the piece is of: --cloth %s", len(out),
-			strings.Join(names, " or --cloth "))
+		return nil, tooMany(names)
 	}
 	out = slices.DeleteFunc(out, func(offer job.Offer) bool { return offer.Length == 0 && len(offer.Remnants) == 0 })
 	if len(out) == 0 {
-		return nil, fmt.Errorf("%s: no cloth has a length; add length: to the cloth that is there already, or ask "+
-			"with --cloth %s --length 1.6m", work.File, names[0])
+		return nil, refuseAt(work.AtCloth(names[0]), "no cloth has a length; add length: to the cloth that is there already, "+
+			"or ask with %s %s %s 1.6m", ArgumentCloth, names[0], ArgumentLength)
 	}
 	return out, nil
+}
+
+// tooMany cloths to know which one is meant.
+func tooMany(names []string) error {
+	format, args := "the job has %d cloths; say which one the piece is of: ", []any{len(names)}
+	for i, name := range names {
+		if i > 0 {
+			format += " or "
+		}
+		format, args = format+"%s %s", append(args, ArgumentCloth, name)
+	}
+	return refuse(format, args...)
 }
 
 // sized says that the question gives a size of its own.
@@ -83,7 +94,7 @@ func (q RemnantQuestion) pieceOf(work *job.Work, offer job.Offer) (PieceOfCloth,
 	if len(offer.Remnants) > 0 && !q.sized() {
 		together, err := fabric.Together(offer.Cloth, offer.Remnants)
 		if err != nil {
-			return PieceOfCloth{}, fmt.Errorf("%s: %w", work.File, err)
+			return PieceOfCloth{}, fmt.Errorf("%s: %w", work.AtCloth(name), err)
 		}
 		return PieceOfCloth{Cloth: together.Cloth, Length: together.Length, Offcuts: offer.Remnants,
 			Row: together.Offcuts}, nil
@@ -94,11 +105,11 @@ func (q RemnantQuestion) pieceOf(work *job.Work, offer job.Offer) (PieceOfCloth,
 	}
 	switch {
 	case length == 0:
-		return PieceOfCloth{}, fmt.Errorf("%s: the length of cloth %q is not known; add length: to it, or ask with "+
-			"--length 1.6m", work.File, name)
+		return PieceOfCloth{}, refuseAt(work.AtCloth(name), "the length of cloth %q is not known; add length: to it, "+
+			"or ask with %s 1.6m", name, ArgumentLength)
 	case width == 0 && len(offer.Widths) > 1:
-		return PieceOfCloth{}, fmt.Errorf("%s: cloth %q has %d widths; say which one the piece has: --width %s",
-			work.File, name, len(offer.Widths), strings.ReplaceAll(work.Format(offer.Widths[0]), " ", ""))
+		return PieceOfCloth{}, refuseAt(work.AtCloth(name), "cloth %q has %d widths; say which one the piece has: %s %s",
+			name, len(offer.Widths), ArgumentWidth, strings.ReplaceAll(work.Format(offer.Widths[0]), " ", ""))
 	case width == 0:
 		width = offer.Widths[0]
 	}
@@ -170,8 +181,8 @@ func questionOf(work *job.Work, piece PieceOfCloth, lay *fabric.Lay) (remnant.Qu
 	}
 	if fabric.MustLieOpen(piece.Offcuts) {
 		if lay != nil && *lay != fabric.Open {
-			return out, fmt.Errorf("%s: the remnants of cloth %q are of unlike widths or no rectangles, so that no one "+
-				"fold halves them; leave --lay out", work.File, piece.Cloth.Name)
+			return out, refuseAt(work.AtCloth(piece.Cloth.Name), "the remnants of cloth %q are of unlike widths or no rectangles, "+
+				"so that no one fold halves them; leave %s out", piece.Cloth.Name, ArgumentLay)
 		}
 		out.Lays = []fabric.Lay{fabric.Open}
 	}

@@ -34,9 +34,8 @@ func ReadSizes(path string, sizes []string) (Drafted, error) {
 		return Drafted{Works: []*job.Work{work}}, err
 	}
 	if file.Size == "" {
-		return Drafted{}, &Refused{File: path, Argument: ArgumentSizes,
-			Text: fmt.Sprintf(" needs a job that is drafted from a table; add to it: size: %s and table: women",
-				strings.TrimSpace(sizes[0]))}
+		return Drafted{}, refuseAt(path, "%s needs a job that is drafted from a table; add to it: size: %s and table: women",
+			ArgumentSizes, strings.TrimSpace(sizes[0]))
 	}
 	works, err := inSizes(file, sizes)
 	return Drafted{Works: works, InSizes: true}, err
@@ -49,10 +48,10 @@ func inSizes(file *job.File, sizes []string) ([]*job.Work, error) {
 	for _, size := range sizes {
 		size = strings.TrimSpace(size)
 		if size == "" {
-			return nil, refuse(ArgumentSizes, " has a comma too many; write them as: 10,12,14")
+			return nil, refuse("%s has a comma too many; write them as: %[1]s 10,12,14", ArgumentSizes)
 		}
 		if seen[size] {
-			return nil, refuse(ArgumentSizes, " names size %s twice", size)
+			return nil, refuse("%s names size %s twice", ArgumentSizes, size)
 		}
 		seen[size] = true
 		work, err := file.InSize(size)

@@ -27,7 +27,7 @@ func (f *File) Resolve() (*Work, error) { return f.resolve(shortening{}) }
 
 func (f *File) resolve(shorter shortening) (*Work, error) {
 	r := &resolver{file: f, faults: &Faults{File: f.name}, shorter: shorter}
-	r.work.File = f.name
+	r.work.File, r.work.file = f.name, f
 	r.work.Name, r.work.Client, r.work.Size = string(f.Job), string(f.Client), string(f.Size)
 	if f.Job == "" {
 		r.fault(Path{}, Missing, "the job has no name; add a line such as: job: Summer blouse")

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"fmt"
 	"slices"
 
 	"ellwand/draft"
@@ -40,6 +41,8 @@ type Work struct {
 	Shortenings []Shortening
 	// Notes of the draft, each a sentence.
 	Notes []string
+
+	file *File
 }
 
 // Made is one kind of garment with all its pieces.
@@ -79,6 +82,20 @@ type Offer struct {
 	Remnants []fabric.Offcut
 	// Offers are the priced ways to buy it; none when the job has no price.
 	Offers []quote.Offer
+}
+
+// AtCloth is where in the job file a cloth stands: "blouse.yaml:7". Of one that
+// is not there it is the file.
+func (w Work) AtCloth(name string) string {
+	for i, offer := range w.Cloths {
+		if offer.Cloth.Name != name || w.file == nil {
+			continue
+		}
+		if line := w.file.lines.line(top("cloths").Entry(i)); line > 0 {
+			return fmt.Sprintf("%s:%d", w.File, line)
+		}
+	}
+	return w.File
 }
 
 // note keeps a sentence once, however many garments give rise to it.
