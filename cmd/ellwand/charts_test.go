@@ -13,8 +13,9 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
@@ -60,7 +61,7 @@ func piecesOf(t *testing.T, draft string) []pieces.Piece {
 func laidOn(t *testing.T, all []pieces.Piece, inches float64, nap cloth.Nap) quote.Amount {
 	t.Helper()
 	c := cloth.Cloth{Name: "shell", Width: inches * 25.4, Selvedge: 10, Nap: nap, Step: eighthYard, Straighten: 30}
-	need, err := fabric.Require(context.Background(), c, all, fabric.Options{Iterations: searchSteps, Seed: 1, Lays: []fabric.Lay{fabric.Open}})
+	need, err := plan.Require(context.Background(), c, all, plan.Options{Iterations: searchSteps, Seed: 1, Lays: []lay.Kind{lay.Open}})
 	require.NoError(t, err)
 	return quote.AmountOf(quote.Offer{Cloth: c}, quote.FoundIn(need))
 }

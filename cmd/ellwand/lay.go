@@ -4,16 +4,16 @@ import (
 	"fmt"
 	"strings"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 )
 
 // layNames are the lays as they are written on the command line.
 var layNames = []struct {
 	name string
-	lay  fabric.Lay
+	lay  lay.Kind
 }{
-	{"open", fabric.Open}, {"folded", fabric.FoldedAlong}, {"across", fabric.FoldedAcross}, {"turned", fabric.CutAcross},
-	{"selvedge", fabric.SelvedgeIn}, {"middle", fabric.BothSelvedgesIn}, {"part", fabric.InStretches},
+	{"open", lay.Open}, {"folded", lay.FoldedAlong}, {"across", lay.FoldedAcross}, {"turned", lay.CutAcross},
+	{"selvedge", lay.SelvedgeIn}, {"middle", lay.BothSelvedgesIn}, {"part", lay.InStretches},
 }
 
 func layWords() string {
@@ -26,7 +26,7 @@ func layWords() string {
 
 // parseLay reads the name of a lay, short or in full; nil leaves the choice
 // open.
-func parseLay(text string) (*fabric.Lay, error) {
+func parseLay(text string) (*lay.Kind, error) {
 	if text == "" {
 		return nil, nil
 	}

@@ -9,9 +9,10 @@ import (
 
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/layoutfile"
+	"ellwand/fabric/plan"
 )
 
 // layoutPaths says where the layouts go: into a folder, every lay its own
@@ -42,8 +43,8 @@ func (l layoutPaths) check(out *files.Set, cloths []cloth.Cloth) error {
 		return out.Check(l.option)
 	}
 	for _, c := range cloths {
-		for _, lay := range fabric.AllLays() {
-			if err := out.Check(filepath.Join(l.option, layoutName(fabric.LayPlan{Cloth: c, Lay: lay}))); err != nil {
+		for _, kind := range lay.Kinds() {
+			if err := out.Check(filepath.Join(l.option, layoutName(lay.Plan{Cloth: c, Lay: kind}))); err != nil {
 				return err
 			}
 		}
@@ -52,23 +53,23 @@ func (l layoutPaths) check(out *files.Set, cloths []cloth.Cloth) error {
 }
 
 // layoutOf writes the layout of a plan.
-func layoutOf(plan fabric.LayPlan) func(io.Writer) error {
+func layoutOf(plan lay.Plan) func(io.Writer) error {
 	return func(w io.Writer) error { return layoutfile.Write(w, plan) }
 }
 
 // add plans the layout files of one cloth and width.
-func (l layoutPaths) add(out *files.Set, need fabric.Requirement) error {
+func (l layoutPaths) add(out *files.Set, need plan.Requirement) error {
 	switch {
 	case l.option == "":
 		return nil
 	case l.single:
 		return out.Add(l.option, layoutOf(need.Lays[need.Chosen]))
 	}
-	for _, plan := range need.Lays {
-		if !plan.Possible() {
+	for _, p := range need.Lays {
+		if !p.Possible() {
 			continue
 		}
-		if err := out.Add(filepath.Join(l.option, layoutName(plan)), layoutOf(plan)); err != nil {
+		if err := out.Add(filepath.Join(l.option, layoutName(p)), layoutOf(p)); err != nil {
 			return err
 		}
 	}
@@ -76,6 +77,6 @@ func (l layoutPaths) add(out *files.Set, need fabric.Requirement) error {
 }
 
 // layoutName names the layout file of a lay: "shell-1400mm-open.json".
-func layoutName(plan fabric.LayPlan) string {
+func layoutName(plan lay.Plan) string {
 	return fmt.Sprintf("%s-%.0fmm-%s.json", job.Slug(plan.Cloth.Name), plan.Cloth.Width, job.Slug(plan.Lay.String()))
 }

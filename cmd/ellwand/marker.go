@@ -15,8 +15,8 @@ import (
 	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
 	"ellwand/cmd/ellwand/words"
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 )
 
 // markerOptions are the options of the marker command alone.
@@ -103,7 +103,7 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	plans, names := make([]app.Planned, len(cloths)), make([]string, len(cloths))
 	for i, cloth := range cloths {
 		names[i] = planName(m.output, cloth.Name, i)
-		if err := out.Add(names[i], func(w io.Writer) error { return as.write(w, plans[i].LayPlan) }); err != nil {
+		if err := out.Add(names[i], func(w io.Writer) error { return as.write(w, plans[i].Plan) }); err != nil {
 			return err
 		}
 		if err := as.checkPages(out, names[i]); err != nil {
@@ -117,7 +117,7 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 		if plans[i], err = e.plan(cmd.Context(), work, cloth, lay, s); err != nil {
 			return err
 		}
-		if err := as.check(out, names[i], plans[i].LayPlan); err != nil {
+		if err := as.check(out, names[i], plans[i].Plan); err != nil {
 			return err
 		}
 		if err := layouts.add(out, plans[i].Need); err != nil {
@@ -135,11 +135,11 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 }
 
 // plan lays one cloth, and shows how it goes.
-func (e *env) plan(ctx context.Context, work *job.Work, c cloth.Cloth, lay *fabric.Lay, s layFlags) (app.Planned,
+func (e *env) plan(ctx context.Context, work *job.Work, c cloth.Cloth, kind *lay.Kind, s layFlags) (app.Planned,
 	error) {
 	watch, done := e.watch(work)
 	defer done()
-	plan, err := app.Plan(ctx, work, c, lay, s.Search, watch)
+	plan, err := app.Plan(ctx, work, c, kind, s.Search, watch)
 	if plan.EndedEarly {
 		done()
 		e.note("note: %s", words.EndedEarly(work, c))

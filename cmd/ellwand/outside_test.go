@@ -14,9 +14,10 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/layoutfile"
+	"ellwand/fabric/plan"
 	"ellwand/testdata/check"
 )
 
@@ -44,10 +45,10 @@ func TestWrittenLayoutsOutside(t *testing.T) {
 func exampleLayouts(t *testing.T) map[string]layoutfile.File {
 	t.Helper()
 	out := map[string]layoutfile.File{}
-	rare := []fabric.Lay{fabric.FoldedAcross, fabric.CutAcross, fabric.SelvedgeIn, fabric.BothSelvedgesIn, fabric.InStretches}
+	rare := []lay.Kind{lay.FoldedAcross, lay.CutAcross, lay.SelvedgeIn, lay.BothSelvedgesIn, lay.InStretches}
 	for i, name := range []string{"kaftan", "shirt", "shirtblouse", "skirt", "velvet", "trousers"} {
 		path := "../../testdata/" + name + ".yaml"
-		options := fabric.Options{Iterations: 1, Seed: 1, Lays: []fabric.Lay{rare[i%len(rare)], fabric.FoldedAlong, fabric.Open}}
+		options := plan.Options{Iterations: 1, Seed: 1, Lays: []lay.Kind{rare[i%len(rare)], lay.FoldedAlong, lay.Open}}
 		read, err := job.Read(path)
 		require.NoError(t, err)
 		work, err := read.Resolve()
@@ -62,13 +63,13 @@ func exampleLayouts(t *testing.T) map[string]layoutfile.File {
 			handled.Gap, handled.Nap = 4, cloth.Nap(i%3)
 			handled.Flaws = []cloth.Flaw{cloth.RoundFlaw("stain", orb.Point{300, 450}, 25), cloth.BandFlaw("faded edge", 0, 14)}
 			for kind, one := range map[string]cloth.Cloth{"plain": plain, "striped": striped, "handled": handled} {
-				need, err := fabric.Require(t.Context(), one, work.PiecesOf(one.Name), options)
+				need, err := plan.Require(t.Context(), one, work.PiecesOf(one.Name), options)
 				require.NoError(t, err, "%s, %s", path, kind)
-				for _, plan := range need.Lays {
-					if plan.Possible() {
-						file, err := layoutfile.Of(plan)
+				for _, p := range need.Lays {
+					if p.Possible() {
+						file, err := layoutfile.Of(p)
 						require.NoError(t, err)
-						out[fmt.Sprintf("%s %s %s %s", name, one.Name, kind, plan.Lay)] = file
+						out[fmt.Sprintf("%s %s %s %s", name, one.Name, kind, p.Lay)] = file
 					}
 				}
 			}

@@ -10,7 +10,7 @@ import (
 
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/marker"
 	"ellwand/fabric/plotter"
 	"ellwand/pieces/drawing"
@@ -113,7 +113,7 @@ func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, e
 
 // write draws a plan into its file; of pages that each need a file of their
 // own, the first.
-func (p planFile) write(w io.Writer, plan fabric.LayPlan) error {
+func (p planFile) write(w io.Writer, plan lay.Plan) error {
 	switch {
 	case p.full && p.kind == ".pdf":
 		return plotter.Write(w, plan, p.plotter)
@@ -131,7 +131,7 @@ func (p planFile) write(w io.Writer, plan fabric.LayPlan) error {
 	return marker.Write(w, plan, p.plan)
 }
 
-func (p planFile) page(w io.Writer, plan fabric.LayPlan, page drawing.Page) error {
+func (p planFile) page(w io.Writer, plan lay.Plan, page drawing.Page) error {
 	if p.kind == ".svg" {
 		return drawing.WriteSVG(w, plotter.Title(plan, p.plotter), page)
 	}
@@ -140,7 +140,7 @@ func (p planFile) page(w io.Writer, plan fabric.LayPlan, page drawing.Page) erro
 
 // check plans a file for each page after the first where a file holds one
 // page: plan-2.svg, plan-3.svg.
-func (p planFile) check(out *files.Set, path string, plan fabric.LayPlan) error {
+func (p planFile) check(out *files.Set, path string, plan lay.Plan) error {
 	if !p.full {
 		return nil
 	}

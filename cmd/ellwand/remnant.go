@@ -12,7 +12,7 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
-	"ellwand/fabric"
+	"ellwand/fabric/remnant"
 )
 
 // remnantOptions are the options of the remnant command alone.
@@ -136,7 +136,7 @@ func (e *env) ask(work *job.Work, ask func(app.Watch) (app.RemnantAnswer, error)
 func verdict(all []app.RemnantAnswer) error {
 	var short []string
 	for _, a := range all {
-		if a.Fit.Answer != fabric.Enough {
+		if a.Fit.Answer != remnant.Enough {
 			short = append(short, a.Cloth.Name)
 		}
 	}

@@ -9,9 +9,10 @@ import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/marker"
+	"ellwand/fabric/remnant"
 	"ellwand/pieces/paper"
 )
 
@@ -69,7 +70,7 @@ func (r remnantFiles) add(a app.RemnantAnswer, index int) error {
 	if err != nil {
 		return err
 	}
-	if a.Fit.Answer == fabric.Enough {
+	if a.Fit.Answer == remnant.Enough {
 		return r.addPlan(plan, layout, a.Fit.Plan)
 	}
 	for i, way := range a.Ways {
@@ -80,17 +81,17 @@ func (r remnantFiles) add(a app.RemnantAnswer, index int) error {
 	return nil
 }
 
-func (r remnantFiles) addPlan(plan, layout string, lay fabric.LayPlan) error {
+func (r remnantFiles) addPlan(plan, layout string, kind lay.Plan) error {
 	if plan != "" {
 		options := marker.Options{Job: r.work.Title(), Paper: r.paper, Remnant: true, Inches: r.work.InInches(), Children: r.work.Children}
-		if err := r.out.Add(plan, func(w io.Writer) error { return marker.Write(w, lay, options) }); err != nil {
+		if err := r.out.Add(plan, func(w io.Writer) error { return marker.Write(w, kind, options) }); err != nil {
 			return err
 		}
 	}
 	if layout == "" {
 		return nil
 	}
-	return r.out.Add(layout, layoutOf(lay))
+	return r.out.Add(layout, layoutOf(kind))
 }
 
 // numbered puts a number behind the name of a file: plan-1.pdf.

@@ -9,8 +9,8 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/screen"
 	"ellwand/cmd/ellwand/words"
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/nest"
 )
 
@@ -18,8 +18,8 @@ import (
 func (e *env) watch(work *job.Work) (watch app.Watch, done func()) {
 	bar := screen.NewProgress(e.err, e.quiet)
 	return app.Watch{
-		Found: func(c cloth.Cloth, lay fabric.Lay, p nest.Progress) {
-			title := fmt.Sprintf("%s %s, %s", c.Name, work.Format(c.Width), lay)
+		Found: func(c cloth.Cloth, kind lay.Kind, p nest.Progress) {
+			title := fmt.Sprintf("%s %s, %s", c.Name, work.Format(c.Width), kind)
 			bar.Show(title, work.FormatLong(p.Length), work.FormatLong(p.Bound), p.Elapsed)
 		},
 		Counted: func(over, all int, elapsed time.Duration) { bar.Count("laying", over, all, elapsed) },

@@ -6,26 +6,16 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 )
-
-func TestUsableWidth(t *testing.T) {
-	c := cloth.Cloth{Width: 1500, Selvedge: 10}
-	assert.Equal(t, 1480.0, fabric.Open.UsableWidth(c))
-	// Half of the width less the one selvedge at the open side: the fold
-	// itself may be used.
-	assert.Equal(t, 740.0, fabric.FoldedAlong.UsableWidth(c))
-	assert.Equal(t, 1, fabric.Open.Plies())
-	assert.Equal(t, 2, fabric.FoldedAlong.Plies())
-}
 
 func TestTerms(t *testing.T) {
 	assert.Equal(t, "either way", cloth.EitherWay.String())
 	assert.Equal(t, "one way", cloth.OneWay.String())
 	assert.Equal(t, "one way per garment", cloth.OneWayPerGarment.String())
-	assert.Equal(t, "open", fabric.Open.String())
-	assert.Equal(t, "folded along the warp", fabric.FoldedAlong.String())
+	assert.Equal(t, "open", lay.Open.String())
+	assert.Equal(t, "folded along the warp", lay.FoldedAlong.String())
 }
 
 func TestClothCheck(t *testing.T) {

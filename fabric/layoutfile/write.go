@@ -8,13 +8,14 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/rules"
 	"ellwand/pieces"
 )
 
 // Write writes the layout of a plan. It refuses a plan that is not possible.
-func Write(w io.Writer, plan fabric.LayPlan) error {
+func Write(w io.Writer, plan lay.Plan) error {
 	file, err := Of(plan)
 	if err != nil {
 		return err
@@ -25,12 +26,12 @@ func Write(w io.Writer, plan fabric.LayPlan) error {
 }
 
 // Of is the layout of a plan. It fails when the plan is not possible.
-func Of(plan fabric.LayPlan) (File, error) {
+func Of(plan lay.Plan) (File, error) {
 	cloth := plan.Cloth
 	if !plan.Possible() {
 		return File{}, fmt.Errorf("the %s lay of %s has no layout: %s", plan.Lay, cloth.Name, plan.Impossible)
 	}
-	taken, err := plan.FlawsTaken()
+	taken, err := rules.FlawsTaken(plan)
 	if err != nil {
 		return File{}, err
 	}
@@ -51,12 +52,12 @@ func Of(plan fabric.LayPlan) (File, error) {
 	}, nil
 }
 
-func partsOf(plan fabric.LayPlan) ([]Part, error) {
+func partsOf(plan lay.Plan) ([]Part, error) {
 	out := []Part{}
 	for _, p := range plan.Parts {
 		part := Part{X: p.X, End: p.X + p.Length, Y: p.Y, Width: p.Width, Folds: foldsOf(plan.Lay, p), Plies: []Ply{}}
 		for _, ply := range p.OnCloth {
-			flaws, err := plan.FlawsIn(p, ply)
+			flaws, err := rules.FlawsIn(plan, p, ply)
 			if err != nil {
 				return nil, err
 			}
@@ -67,9 +68,9 @@ func partsOf(plan fabric.LayPlan) ([]Part, error) {
 	return out, nil
 }
 
-func foldsOf(lay fabric.Lay, p fabric.Part) []Fold {
+func foldsOf(kind lay.Kind, p lay.Part) []Fold {
 	out := []Fold{}
-	if lay == fabric.FoldedAcross {
+	if kind == lay.FoldedAcross {
 		out = append(out, Fold{Runs: "across", At: p.X})
 	}
 	if p.FoldLow {
@@ -81,7 +82,7 @@ func foldsOf(lay fabric.Lay, p fabric.Part) []Fold {
 	return out
 }
 
-func plyOf(ply fabric.Ply, flaws []cloth.Flaw) Ply {
+func plyOf(ply lay.Ply, flaws []cloth.Flaw) Ply {
 	m := ply.ToCloth
 	out := Ply{
 		RightSide: "up", FromY: ply.Low, ToY: ply.High,
@@ -109,26 +110,26 @@ func flawsOf(all []cloth.Flaw) []Flaw {
 	return out
 }
 
-func repeatOf(plan fabric.LayPlan) *Repeat {
+func repeatOf(plan lay.Plan) *Repeat {
 	repeat := plan.Cloth.Repeat
 	if repeat.IsPlain() {
 		return nil
 	}
 	out := &Repeat{
 		Along: repeat.Along, Across: repeat.Across, Matches: []Match{},
-		CentreLine: repeat.CentreLine, Centred: pointsOf(plan.Centres()),
+		CentreLine: repeat.CentreLine, Centred: pointsOf(rules.Centres(plan)),
 	}
 	for _, match := range plan.Matches {
 		way := "along"
 		if match.Across {
 			way = "across"
 		}
-		out.Matches = append(out.Matches, Match{Name: match.Name, Way: way, Points: pointsOf(plan.PointsOf(match))})
+		out.Matches = append(out.Matches, Match{Name: match.Name, Way: way, Points: pointsOf(rules.PointsOf(plan, match))})
 	}
 	return out
 }
 
-func pointsOf(all []fabric.PiecePoint) []PiecePoint {
+func pointsOf(all []rules.PiecePoint) []PiecePoint {
 	out := []PiecePoint{}
 	for _, p := range all {
 		out = append(out, PiecePoint{Piece: p.Piece, At: p.At})
@@ -143,9 +144,9 @@ const outlineTolerance = 0.1
 // grainLies in the order of the constants of pieces.GrainLie.
 var grainLies = []string{"along", "across", "bias"}
 
-func askedOf(plan fabric.LayPlan) ([]Asked, error) {
+func askedOf(plan lay.Plan) ([]Asked, error) {
 	out := []Asked{}
-	for _, piece := range plan.AsCut() {
+	for _, piece := range rules.AsCut(plan) {
 		outline, err := piece.CuttingOutline(outlineTolerance)
 		if err != nil {
 			return nil, err
@@ -167,7 +168,7 @@ func foldOf(piece pieces.Piece) []orb.Point {
 	return []orb.Point{edge.Path.Start(), edge.Path.End()}
 }
 
-func laidOf(plan fabric.LayPlan) []Laid {
+func laidOf(plan lay.Plan) []Laid {
 	out := []Laid{}
 	for _, l := range plan.Pieces {
 		index := slices.IndexFunc(plan.Asked, func(p pieces.Piece) bool {

@@ -11,9 +11,10 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/layoutfile"
+	"ellwand/fabric/plan"
 	"ellwand/pieces"
 )
 
@@ -45,9 +46,9 @@ func apron() []pieces.Piece {
 	return []pieces.Piece{front, pocket, yoke}
 }
 
-func required(t *testing.T, c cloth.Cloth, lays ...fabric.Lay) []fabric.LayPlan {
+func required(t *testing.T, c cloth.Cloth, lays ...lay.Kind) []lay.Plan {
 	t.Helper()
-	got, err := fabric.Require(t.Context(), c, apron(), fabric.Options{Iterations: 20, Seed: 1, Workers: 1, Lays: lays})
+	got, err := plan.Require(t.Context(), c, apron(), plan.Options{Iterations: 20, Seed: 1, Workers: 1, Lays: lays})
 	require.NoError(t, err)
 	return got.Lays
 }
@@ -84,7 +85,7 @@ func TestWrite(t *testing.T) {
 	assert.GreaterOrEqual(t, written, 10)
 }
 
-func agrees(t *testing.T, plan fabric.LayPlan, file layoutfile.File) {
+func agrees(t *testing.T, plan lay.Plan, file layoutfile.File) {
 	t.Helper()
 	assert.Equal(t, layoutfile.Version, file.Version)
 	assert.Equal(t, "shell", file.Cloth)
@@ -110,7 +111,7 @@ func agrees(t *testing.T, plan fabric.LayPlan, file layoutfile.File) {
 }
 
 func TestImpossiblePlansAreRefused(t *testing.T) {
-	plan := fabric.LayPlan{Lay: fabric.FoldedAlong, Impossible: "yoke: a single piece"}
+	plan := lay.Plan{Lay: lay.FoldedAlong, Impossible: "yoke: a single piece"}
 	assert.ErrorContains(t, layoutfile.Write(io.Discard, plan), "yoke: a single piece")
 }
 
@@ -118,7 +119,7 @@ func TestImpossiblePlansAreRefused(t *testing.T) {
 // does not know.
 func TestSchemaRefuses(t *testing.T) {
 	kept := schema(t)
-	plan := required(t, cloth.Cloth{Name: "shell", Width: 1020, Selvedge: 10}, fabric.Open)[0]
+	plan := required(t, cloth.Cloth{Name: "shell", Width: 1020, Selvedge: 10}, lay.Open)[0]
 	for name, spoil := range map[string]func(map[string]any){
 		"a key too many": func(f map[string]any) { f["plys"] = 1 },
 		"no pieces":      func(f map[string]any) { delete(f, "pieces") },

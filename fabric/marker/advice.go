@@ -1,5 +1,9 @@
 package marker
 
+import (
+	"ellwand/fabric/words"
+)
+
 // drawWords writes three columns under the table, or on a page of their own:
 // how to spread the cloth, how to lay the pieces, what to beware of.
 func (s *sheets) drawWords() {
@@ -8,7 +12,7 @@ func (s *sheets) drawWords() {
 		head  string
 		items []string
 	}{
-		{"1  " + s.foldHead(), s.plan.Spreading(s.options.Short)},
+		{"1  " + s.foldHead(), words.Spreading(s.plan, s.options.Short)},
 		{"2  Lay the pieces", laying(s.plan, s.options)},
 		{"3  Before you cut", cautions(s.plan, s.options)},
 	}

@@ -5,7 +5,8 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/purchase"
 	"ellwand/pieces/page"
 )
 
@@ -29,7 +30,7 @@ func (s *sheets) drawCloth(v view) {
 		if stretch.low < 0 {
 			s.drawSelvedge(v, from, to, stretch.low, 0)
 		}
-		if s.plan.Lay != fabric.BothSelvedgesIn {
+		if s.plan.Lay != lay.BothSelvedgesIn {
 			s.drawSelvedge(v, from, to, stretch.high-s.plan.Cloth.Selvedge, stretch.high)
 		}
 	}
@@ -43,13 +44,13 @@ type stretch struct{ from, to, low, high float64 }
 
 // stretches of the lay: one, unless the first length is folded and the next
 // open.
-func stretches(plan fabric.LayPlan) []stretch {
+func stretches(plan lay.Plan) []stretch {
 	low, high := Edges(plan)
-	if plan.Lay != fabric.InStretches || len(plan.Parts) < 2 {
-		return []stretch{{0, plan.OnTable(), low, high}}
+	if plan.Lay != lay.InStretches || len(plan.Parts) < 2 {
+		return []stretch{{0, purchase.OnTable(plan), low, high}}
 	}
 	middle := plan.Parts[1].X
-	return []stretch{{0, middle, 0, (high - low) / 2}, {middle, plan.OnTable(), low, high}}
+	return []stretch{{0, middle, 0, (high - low) / 2}, {middle, purchase.OnTable(plan), low, high}}
 }
 
 // drawZone crosses out a place that may not be used.
@@ -135,7 +136,7 @@ func (s *sheets) drawEnd(v view, start bool) {
 		s.SetPen(0.6, 0)
 		name := endName(s.plan)
 		if len(s.plan.Offcuts) == 0 {
-			name += ", " + s.options.bought(s.plan.OnTable())
+			name += ", " + s.options.bought(purchase.OnTable(s.plan))
 		}
 		s.TextUp(textX, middle, name)
 	default:
@@ -172,8 +173,8 @@ func (s *sheets) drawPiecesEnd(v view) {
 }
 
 // endName is what lies at the right of the lay.
-func endName(plan fabric.LayPlan) string {
-	if plan.Lay == fabric.FoldedAcross || plan.Lay == fabric.CutAcross {
+func endName(plan lay.Plan) string {
+	if plan.Lay == lay.FoldedAcross || plan.Lay == lay.CutAcross {
 		return "both ends of the cloth"
 	}
 	return "end of the cloth"

@@ -3,7 +3,7 @@ package marker
 import (
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 )
 
 // EdgeLine is an edge of the cloth as it lies, in the frame of the lay.
@@ -16,11 +16,11 @@ type EdgeLine struct {
 
 // EdgeLines are the outer edges of the lay along the warp, the far one before
 // the near one, for each length of cloth.
-func EdgeLines(plan fabric.LayPlan) []EdgeLine {
+func EdgeLines(plan lay.Plan) []EdgeLine {
 	var out []EdgeLine
 	for i, s := range stretches(plan) {
 		out = append(out,
-			EdgeLine{orb.Point{s.from, s.high}, orb.Point{s.to, s.high}, plan.Lay == fabric.BothSelvedgesIn, farEdge(plan.Lay, i)},
+			EdgeLine{orb.Point{s.from, s.high}, orb.Point{s.to, s.high}, plan.Lay == lay.BothSelvedgesIn, farEdge(plan.Lay, i)},
 			EdgeLine{orb.Point{s.from, s.low}, orb.Point{s.to, s.low}, hasFoldNearby(plan.Lay, i), ""})
 	}
 	return out
@@ -28,13 +28,13 @@ func EdgeLines(plan fabric.LayPlan) []EdgeLine {
 
 // farEdge names the edge farthest from the cutter, on the length with that
 // index.
-func farEdge(lay fabric.Lay, length int) string {
-	switch lay {
-	case fabric.FoldedAlong, fabric.FoldedAcross, fabric.CutAcross:
+func farEdge(kind lay.Kind, length int) string {
+	switch kind {
+	case lay.FoldedAlong, lay.FoldedAcross, lay.CutAcross:
 		return "both selvedges"
-	case fabric.BothSelvedgesIn:
+	case lay.BothSelvedgesIn:
 		return "fold"
-	case fabric.InStretches:
+	case lay.InStretches:
 		if length == 0 {
 			return "both selvedges"
 		}
@@ -44,24 +44,24 @@ func farEdge(lay fabric.Lay, length int) string {
 
 // hasFoldNearby reports whether the edge nearest to the cutter is a fold, on
 // the length with that index.
-func hasFoldNearby(lay fabric.Lay, length int) bool {
-	switch lay {
-	case fabric.FoldedAlong, fabric.SelvedgeIn, fabric.BothSelvedgesIn:
+func hasFoldNearby(kind lay.Kind, length int) bool {
+	switch kind {
+	case lay.FoldedAlong, lay.SelvedgeIn, lay.BothSelvedgesIn:
 		return true
-	case fabric.InStretches:
+	case lay.InStretches:
 		return length == 0
 	}
 	return false
 }
 
 // NearEdge names the edge of the lay nearest to the cutter.
-func NearEdge(plan fabric.LayPlan) string {
+func NearEdge(plan lay.Plan) string {
 	switch plan.Lay {
-	case fabric.FoldedAlong, fabric.SelvedgeIn, fabric.BothSelvedgesIn:
+	case lay.FoldedAlong, lay.SelvedgeIn, lay.BothSelvedgesIn:
 		return "fold"
-	case fabric.FoldedAcross, fabric.CutAcross:
+	case lay.FoldedAcross, lay.CutAcross:
 		return "both selvedges nearest to you"
-	case fabric.InStretches:
+	case lay.InStretches:
 		return "fold, then selvedge nearest to you"
 	}
 	return "selvedge nearest to you"
@@ -75,13 +75,13 @@ type End struct {
 }
 
 // LeftEnd is the end at the left of the cutter.
-func LeftEnd(plan fabric.LayPlan) End {
+func LeftEnd(plan lay.Plan) End {
 	first := stretches(plan)[0]
 	out := End{From: orb.Point{0, first.low}, To: orb.Point{0, first.high}, Name: "cut end"}
 	switch plan.Lay {
-	case fabric.FoldedAcross:
+	case lay.FoldedAcross:
 		out.Name, out.IsFold = "fold", true
-	case fabric.CutAcross:
+	case lay.CutAcross:
 		out.Name = "two cut ends"
 	}
 	return out

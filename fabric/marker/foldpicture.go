@@ -3,7 +3,7 @@ package marker
 import (
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 	"ellwand/pieces/page"
 )
 
@@ -24,32 +24,32 @@ type profileMark struct {
 const bulge = 0.02
 
 // profiles of a lay: one, or two for a lay in stretches.
-func profiles(plan fabric.LayPlan) []profile {
+func profiles(plan lay.Plan) []profile {
 	flat := profile{"seen from the cut end", [][]orb.Point{{{0, 0}, {1, 0}}}, []profileMark{{0, 0, "selvedge"}, {1, 0, "selvedge"}}}
 	double := profile{"seen from the cut end", [][]orb.Point{{{1, 0}, {bulge, 0}, {0, 0.5}, {bulge, 1}, {1, 1}}},
 		[]profileMark{{0, 0, "fold"}, {1, 0, "selvedges"}}}
 	switch plan.Lay {
-	case fabric.FoldedAlong:
+	case lay.FoldedAlong:
 		return []profile{double}
-	case fabric.FoldedAcross:
+	case lay.FoldedAcross:
 		double.name, double.marks[1].text = "seen from the selvedges", "cut ends"
 		return []profile{double}
-	case fabric.CutAcross:
+	case lay.CutAcross:
 		flat.threads = append(flat.threads, []orb.Point{{0, 1}, {1, 1}})
 		flat.name = "seen from the cut ends; both layers point the same way"
 		flat.marks = []profileMark{{0, 0, "selvedges"}, {1, 0, "selvedges"}}
 		return []profile{flat}
-	case fabric.SelvedgeIn:
+	case lay.SelvedgeIn:
 		_, high := Edges(plan)
 		in := plan.FoldedIn / high
 		double.threads = [][]orb.Point{{{1, 0}, {bulge, 0}, {0, 0.5}, {bulge, 1}, {in, 1}}}
 		double.marks = []profileMark{{0, 0, "fold"}, {in, 1, "edge folded in"}, {1, 0, "selvedge"}}
 		return []profile{double}
-	case fabric.BothSelvedgesIn:
+	case lay.BothSelvedgesIn:
 		double.threads = [][]orb.Point{{{0.49, 1}, {bulge, 1}, {0, 0.5}, {bulge, 0}, {1 - bulge, 0}, {1, 0.5}, {1 - bulge, 1}, {0.51, 1}}}
 		double.marks = []profileMark{{0, 0, "fold"}, {0.5, 1, "selvedges meet"}, {1, 0, "fold"}}
 		return []profile{double}
-	case fabric.InStretches:
+	case lay.InStretches:
 		double.name, flat.name = "first length, seen from its cut end", "second length"
 		return []profile{double, flat}
 	}
@@ -70,7 +70,7 @@ func (s *sheets) drawProfiles(x, y float64) {
 }
 
 // profilesHeight is the room that drawProfiles takes.
-func profilesHeight(plan fabric.LayPlan) float64 {
+func profilesHeight(plan lay.Plan) float64 {
 	return profileHeight * float64(len(profiles(plan)))
 }
 

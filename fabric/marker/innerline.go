@@ -3,7 +3,7 @@ package marker
 import (
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 	"ellwand/pieces/page"
 )
 
@@ -11,11 +11,11 @@ import (
 // the selvedges meet, and where a stretch ends.
 func (s *sheets) drawInnerLines(v view, shown []shownPiece, labels []label) {
 	switch s.plan.Lay {
-	case fabric.SelvedgeIn:
+	case lay.SelvedgeIn:
 		s.innerLine(v, orb.Point{v.from, s.plan.FoldedIn}, orb.Point{v.to, s.plan.FoldedIn}, "edge folded in", shown, labels)
-	case fabric.BothSelvedgesIn:
+	case lay.BothSelvedgesIn:
 		s.innerLine(v, orb.Point{v.from, s.plan.Width / 2}, orb.Point{v.to, s.plan.Width / 2}, "selvedges meet", shown, labels)
-	case fabric.InStretches:
+	case lay.InStretches:
 		if len(s.plan.Parts) < 2 || s.plan.Parts[1].X < v.from || s.plan.Parts[1].X > v.to {
 			return
 		}
@@ -38,7 +38,7 @@ func (s *sheets) innerLine(v view, from, to orb.Point, name string, shown []show
 	s.Bold(6.5)
 	const height = 2.6
 	gap := 0.4
-	if s.plan.Lay == fabric.BothSelvedgesIn {
+	if s.plan.Lay == lay.BothSelvedgesIn {
 		gap += s.plan.Cloth.Selvedge * v.scale // which is hatched
 	}
 	width := s.TextWidth(name) + 1

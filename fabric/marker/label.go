@@ -8,7 +8,7 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/geometry"
 )
@@ -16,7 +16,7 @@ import (
 // shownPiece is a piece on one page, in mm of paper.
 type shownPiece struct {
 	number  int
-	laid    fabric.Laid
+	laid    lay.Laid
 	outline []orb.Point
 	visible orb.Ring // the part on this page
 	arrow   [2]orb.Point
@@ -118,7 +118,7 @@ func (s *sheets) texts(piece shownPiece) []label {
 
 // aboutCut says what is not plain in how a piece is cut: from two plies, on
 // the fold, face down.
-func aboutCut(l fabric.Laid) string {
+func aboutCut(l lay.Laid) string {
 	var parts []string
 	switch {
 	case l.OnFold:
@@ -132,7 +132,7 @@ func aboutCut(l fabric.Laid) string {
 	return strings.Join(parts, ", ")
 }
 
-func (s *sheets) copies(l fabric.Laid) int {
+func (s *sheets) copies(l lay.Laid) int {
 	n := 0
 	for _, other := range s.plan.Pieces {
 		if keyOf(other) == keyOf(l) {

@@ -9,19 +9,20 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/purchase"
 	"ellwand/pieces/geometry"
 	"ellwand/pieces/paper"
 )
 
 // labelsOf finds the labels of a plan that fits on one page.
-func labelsOf(plan fabric.LayPlan) ([]label, []shownPiece) {
+func labelsOf(plan lay.Plan) ([]label, []shownPiece) {
 	s := newSheets(plan, Options{})
 	low, high := Edges(plan)
-	spread := spreadFor(paper.A4, high-low, plan.OnTable())
+	spread := spreadFor(paper.A4, high-low, purchase.OnTable(plan))
 	s.denominator = spread.denominator
 	s.Add(spread.Paper)
-	v := view{to: plan.OnTable(), scale: 1 / s.denominator, low: low, high: high, left: 20, bottom: spread.Height - 40, page: 1, pages: 1}
+	v := view{to: purchase.OnTable(plan), scale: 1 / s.denominator, low: low, high: high, left: 20, bottom: spread.Height - 40, page: 1, pages: 1}
 	var shown []shownPiece
 	for i, l := range plan.Pieces {
 		shown = append(shown, s.shown(v, i, l))
@@ -32,7 +33,7 @@ func labelsOf(plan fabric.LayPlan) ([]label, []shownPiece) {
 // TestLabelsStayApart: no label overlaps another, and every label lies in its
 // own piece or, with a line to it, on free ground.
 func TestLabelsStayApart(t *testing.T) {
-	for name, plan := range map[string]fabric.LayPlan{
+	for name, plan := range map[string]lay.Plan{
 		"open": openPlan(), "folded": foldedPlan(), "patches": longPlan(t, 100), "solved": required(t), "tiny": tinyPlan(),
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -41,7 +42,7 @@ func TestLabelsStayApart(t *testing.T) {
 	}
 }
 
-func labelsStayApart(t *testing.T, plan fabric.LayPlan) {
+func labelsStayApart(t *testing.T, plan lay.Plan) {
 	t.Helper()
 	labels, shown := labelsOf(plan)
 	assert.Len(t, labels, len(plan.Pieces), "one label a piece")
@@ -74,7 +75,7 @@ func TestLabelsStayApartOnRandomLays(t *testing.T) {
 }
 
 // randomPlan lays random rectangles in columns, each a little apart.
-func randomPlan(seed uint64) fabric.LayPlan {
+func randomPlan(seed uint64) lay.Plan {
 	r := rand.New(rand.NewPCG(seed, 3))
 	plan := openPlan()
 	plan.Pieces, plan.Length = nil, 0
@@ -97,7 +98,7 @@ func randomPlan(seed uint64) fabric.LayPlan {
 }
 
 // tinyPlan has pieces too small for any label.
-func tinyPlan() fabric.LayPlan {
+func tinyPlan() lay.Plan {
 	plan := openPlan()
 	for i := range 6 {
 		plan.Pieces = append(plan.Pieces, placedPiece("tab", 6, 10, 1100+float64(i%2)*15, 30+float64(i/2)*40, 270))

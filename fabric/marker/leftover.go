@@ -7,7 +7,8 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/purchase"
 	"ellwand/pieces/geometry"
 )
 
@@ -30,7 +31,7 @@ const (
 // leftovers finds the largest rectangles that are left over, one after the
 // other, none over another and none over the edge of a part, in whole cells of
 // that size. They are not the best division of the rest, but what one sees.
-func leftovers(plan fabric.LayPlan, cell float64) []leftover {
+func leftovers(plan lay.Plan, cell float64) []leftover {
 	var out []leftover
 	for i, part := range partsOf(plan) {
 		g := newFreeCells(part, cell)
@@ -56,14 +57,14 @@ func leftovers(plan fabric.LayPlan, cell float64) []leftover {
 }
 
 // partsOf are the parts of the lay to the end of the cloth.
-func partsOf(plan fabric.LayPlan) []fabric.Part {
+func partsOf(plan lay.Plan) []lay.Part {
 	parts := slices.Clone(plan.Parts)
 	if len(parts) == 0 {
-		parts = []fabric.Part{plan.PartOf(fabric.Laid{})}
+		parts = []lay.Part{plan.PartOf(lay.Laid{})}
 	}
 	for i, p := range parts {
 		if p.X+p.Length > plan.Length-1 {
-			parts[i].Length = plan.OnTable() - p.X
+			parts[i].Length = purchase.OnTable(plan) - p.X
 		}
 	}
 	return parts
@@ -83,7 +84,7 @@ type freeCells struct {
 	taken         []bool
 }
 
-func newFreeCells(part fabric.Part, cell float64) *freeCells {
+func newFreeCells(part lay.Part, cell float64) *freeCells {
 	g := &freeCells{cell: cell, corner: orb.Point{part.X, part.Y}}
 	g.columns, g.rows = max(0, int((part.Length+1e-6)/cell)), max(0, int((part.Width+1e-6)/cell))
 	g.taken = make([]bool, g.columns*g.rows)

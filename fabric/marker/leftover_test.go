@@ -7,7 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 	"ellwand/pieces/geometry"
 )
 
@@ -16,7 +16,7 @@ import (
 func TestLeftovers(t *testing.T) {
 	plan := openPlan()
 	plan.Length, plan.Buy = 900, 1500
-	plan.Pieces = []fabric.Laid{placedPiece("cape", 1000, 600, 0, 0, 270), placedPiece("hood", 300, 300, 600, 0, 270)}
+	plan.Pieces = []lay.Laid{placedPiece("cape", 1000, 600, 0, 0, 270), placedPiece("hood", 300, 300, 600, 0, 270)}
 	found := leftovers(plan, centimetreCell)
 	require.NotEmpty(t, found)
 	// Beside the hood 900 by 700, behind it 600 by 1000: the larger is first.
@@ -27,7 +27,7 @@ func TestLeftovers(t *testing.T) {
 
 // TestLeftoversTouchNothing: no rectangle reaches over a piece or another one.
 func TestLeftoversTouchNothing(t *testing.T) {
-	for name, plan := range map[string]fabric.LayPlan{"open": openPlan(), "folded": foldedPlan(), "solved": required(t)} {
+	for name, plan := range map[string]lay.Plan{"open": openPlan(), "folded": foldedPlan(), "solved": required(t)} {
 		t.Run(name, func(t *testing.T) {
 			found := leftovers(plan, centimetreCell)
 			for i, r := range found {
@@ -44,13 +44,13 @@ func TestLeftoversTouchNothing(t *testing.T) {
 }
 
 func TestProfilesOfEveryLay(t *testing.T) {
-	for _, lay := range fabric.AllLays() {
-		plan := fabric.LayPlan{Lay: lay, Plies: lay.Plies(), Width: 700, FoldedIn: 300}
+	for _, kind := range lay.Kinds() {
+		plan := lay.Plan{Lay: kind, Plies: kind.Plies(), Width: 700, FoldedIn: 300}
 		for _, p := range profiles(plan) {
 			for _, thread := range p.threads {
-				assert.GreaterOrEqual(t, len(thread), 2, "%s", lay)
+				assert.GreaterOrEqual(t, len(thread), 2, "%s", kind)
 			}
-			assert.NotEmpty(t, p.marks, "%s", lay)
+			assert.NotEmpty(t, p.marks, "%s", kind)
 		}
 	}
 }

@@ -1,6 +1,8 @@
 package marker
 
-import "ellwand/fabric"
+import (
+	"ellwand/fabric/lay"
+)
 
 // origin is a stretch of the lay whose distances along run from its own left
 // end.
@@ -11,7 +13,7 @@ type origin struct {
 
 // origins of a lay: one, unless it is cut into two lengths or lies on several
 // remnants.
-func origins(plan fabric.LayPlan) []origin {
+func origins(plan lay.Plan) []origin {
 	if len(plan.Offcuts) > 1 {
 		var out []origin
 		for _, o := range plan.Offcuts {
@@ -27,12 +29,12 @@ func origins(plan fabric.LayPlan) []origin {
 }
 
 // originOf is the stretch that a piece lies on.
-func originOf(plan fabric.LayPlan, l fabric.Laid) origin {
+func originOf(plan lay.Plan, l lay.Laid) origin {
 	return originAt(plan, l.Outline.Bound().Center()[0])
 }
 
 // originAt is the stretch at a place along the lay.
-func originAt(plan fabric.LayPlan, x float64) origin {
+func originAt(plan lay.Plan, x float64) origin {
 	all := origins(plan)
 	for i := len(all) - 1; i > 0; i-- {
 		if x > all[i].from {

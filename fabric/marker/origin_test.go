@@ -6,7 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 )
 
 // TestRemnantsAreMeasuredFromTheirOwnEnds by hand: the second remnant begins
@@ -14,8 +14,8 @@ import (
 // that lies from 850 mm on is 40 mm inside it, at 890 mm.
 func TestRemnantsAreMeasuredFromTheirOwnEnds(t *testing.T) {
 	plan := openPlan()
-	plan.Pieces = []fabric.Laid{placedPiece("front", 200, 300, 100, 50, 270), placedPiece("pocket", 120, 160, 850, 50, 270)}
-	plan.Offcuts = []fabric.OffcutPlace{{Name: "the long one", From: 0, To: 700}, {Name: "remnant 2", From: 750, To: 1200}}
+	plan.Pieces = []lay.Laid{placedPiece("front", 200, 300, 100, 50, 270), placedPiece("pocket", 120, 160, 850, 50, 270)}
+	plan.Offcuts = []lay.OffcutPlace{{Name: "the long one", From: 0, To: 700}, {Name: "remnant 2", From: 750, To: 1200}}
 	rows := Rows(plan, Options{})
 	require.Len(t, rows, 2)
 	assert.Equal(t, []string{"smock, the long one", "17.5"}, []string{rows[0][2], rows[0][6]})

@@ -4,28 +4,29 @@ import (
 	"io"
 	"math"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/purchase"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/paper"
 )
 
 // Picture is the whole lay on one page with its title and facts, for the
 // screen or a message. It refuses a lay that is not possible.
-func Picture(plan fabric.LayPlan, options Options) (drawing.Page, error) {
+func Picture(plan lay.Plan, options Options) (drawing.Page, error) {
 	if err := check(plan); err != nil {
 		return drawing.Page{}, err
 	}
 	s := newSheets(plan, options)
 	s.onScreen = true
 	low, high := Edges(plan)
-	s.denominator = screenScale(high-low, plan.OnTable())
-	of := paper.Paper{Width: math.Max(leastPicture, plan.OnTable()/s.denominator+2*margin+roomLeft+roomRight)}
+	s.denominator = screenScale(high-low, purchase.OnTable(plan))
+	of := paper.Paper{Width: math.Max(leastPicture, purchase.OnTable(plan)/s.denominator+2*margin+roomLeft+roomRight)}
 	s.Add(of)
 	s.drawTitle() // to see how tall it is
 	of.Height = s.Y + roomAbove + (high-low)/s.denominator + roomBelow + footHeight + margin
 	s.Keep(0)
 	s.Add(of)
-	s.drawPage(view{from: 0, to: plan.OnTable(), scale: 1 / s.denominator, low: low, high: high, page: 1, pages: 1})
+	s.drawPage(view{from: 0, to: purchase.OnTable(plan), scale: 1 / s.denominator, low: low, high: high, page: 1, pages: 1})
 	return s.Done()[0], nil
 }
 
@@ -49,7 +50,7 @@ func screenScale(across, along float64) float64 {
 }
 
 // WriteSVG draws the picture of the lay as an SVG document.
-func WriteSVG(w io.Writer, plan fabric.LayPlan, options Options) error {
+func WriteSVG(w io.Writer, plan lay.Plan, options Options) error {
 	page, err := Picture(plan, options)
 	if err != nil {
 		return err
@@ -62,7 +63,7 @@ const mostPixels = 4000.0
 
 // WritePNG draws the picture of the lay as a PNG, at 6 pixels a mm or, of a
 // long lay, less.
-func WritePNG(w io.Writer, plan fabric.LayPlan, options Options) error {
+func WritePNG(w io.Writer, plan lay.Plan, options Options) error {
 	page, err := Picture(plan, options)
 	if err != nil {
 		return err

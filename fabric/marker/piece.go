@@ -6,7 +6,7 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/paulmach/orb/clip"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 	"ellwand/pieces/geometry"
 	"ellwand/pieces/page"
 )
@@ -37,7 +37,7 @@ func (s *sheets) drawPieces(v view) ([]shownPiece, []label) {
 }
 
 // shown gathers what the labels need to know of a piece, on paper.
-func (s *sheets) shown(v view, i int, l fabric.Laid) shownPiece {
+func (s *sheets) shown(v view, i int, l lay.Laid) shownPiece {
 	outline := v.line(l.Outline)
 	visible := clip.Ring(v.box(), append(orb.Ring(nil), outline...))
 	arrow := v.line(l.Grain[:])
@@ -60,7 +60,7 @@ func isSmall(outline []orb.Point) bool {
 	return min(box.Max[0]-box.Min[0], box.Max[1]-box.Min[1]) < least
 }
 
-func dartsOf(v view, l fabric.Laid) [][]orb.Point {
+func dartsOf(v view, l lay.Laid) [][]orb.Point {
 	var out [][]orb.Point
 	for _, dart := range l.Darts {
 		out = append(out, v.line(dart.Line))
@@ -68,7 +68,7 @@ func dartsOf(v view, l fabric.Laid) [][]orb.Point {
 	return out
 }
 
-func (s *sheets) drawPiece(v view, l fabric.Laid) {
+func (s *sheets) drawPiece(v view, l lay.Laid) {
 	outline := v.line(l.Outline)
 	if l.Mirrored {
 		s.drawHatched(outline)
@@ -122,7 +122,7 @@ func (s *sheets) drawMark(line []orb.Point) {
 
 // drawNotch draws one stroke a count across the seam allowance; where there
 // is none, a stroke into the piece.
-func (s *sheets) drawNotch(v view, notch fabric.LaidNotch) {
+func (s *sheets) drawNotch(v view, notch lay.Notch) {
 	at, out := v.at(notch.At), v.at(notch.Out)
 	along := orb.Point{notch.Along[0], -notch.Along[1]}
 	inward := orb.Point{along[1], -along[0]}
@@ -157,7 +157,7 @@ func (s *sheets) drawArrow(from, to orb.Point) {
 }
 
 // drawFoldMark draws the usual bracket whose arrows point at the fold.
-func (s *sheets) drawFoldMark(v view, l fabric.Laid) {
+func (s *sheets) drawFoldMark(v view, l lay.Laid) {
 	fold, up := s.foldOf(l)
 	from, to, ok := foldSpan(l, fold)
 	if !ok {
@@ -178,7 +178,7 @@ func (s *sheets) drawFoldMark(v view, l fabric.Laid) {
 
 // foldOf is the fold that a piece lies on, and 1 when the piece lies above it,
 // -1 when below.
-func (s *sheets) foldOf(l fabric.Laid) (y, up float64) {
+func (s *sheets) foldOf(l lay.Laid) (y, up float64) {
 	part := s.plan.PartOf(l)
 	if part.FoldHigh && l.Outline.Bound().Center()[1] > part.Y+part.Width/2 {
 		return part.Y + part.Width, -1
@@ -187,7 +187,7 @@ func (s *sheets) foldOf(l fabric.Laid) (y, up float64) {
 }
 
 // foldSpan is where along the warp the piece lies on the fold.
-func foldSpan(l fabric.Laid, fold float64) (from, to float64, ok bool) {
+func foldSpan(l lay.Laid, fold float64) (from, to float64, ok bool) {
 	from, to = math.Inf(1), math.Inf(-1)
 	for _, p := range l.Seam {
 		if math.Abs(p[1]-fold) < 1e-3 {

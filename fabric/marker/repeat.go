@@ -5,7 +5,8 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric"
+	"ellwand/fabric/bed"
+	"ellwand/fabric/lay"
 )
 
 // drawRepeat draws the lines of the repeat on this page.
@@ -21,7 +22,7 @@ func (s *sheets) drawRepeat(v view) {
 // along the warp, in the frame of the lay: along the warp from the left end,
 // across those of the ply that is seen from above, from the centre line of the
 // cloth.
-func RepeatLines(plan fabric.LayPlan, from, to float64) [][2]orb.Point {
+func RepeatLines(plan lay.Plan, from, to float64) [][2]orb.Point {
 	var out [][2]orb.Point
 	for _, stretch := range stretches(plan) {
 		low, high := max(stretch.from, from), min(stretch.to, to)
@@ -51,16 +52,16 @@ type band struct {
 
 // bands of the lay: one a stretch, or two beside each other where a selvedge
 // is folded in.
-func bands(plan fabric.LayPlan) []band {
+func bands(plan lay.Plan) []band {
 	var out []band
 	for i, s := range stretches(plan) {
 		out = append(out, band{s, i})
 	}
 	first, edge := out[0], 0.0
 	switch plan.Lay {
-	case fabric.SelvedgeIn:
+	case lay.SelvedgeIn:
 		edge = plan.FoldedIn
-	case fabric.BothSelvedgesIn:
+	case lay.BothSelvedgesIn:
 		edge = plan.Width / 2
 	default:
 		return out
@@ -71,14 +72,14 @@ func bands(plan fabric.LayPlan) []band {
 }
 
 // linesAcross are the places of the lines of the repeat across.
-func (b band) linesAcross(plan fabric.LayPlan) []float64 {
+func (b band) linesAcross(plan lay.Plan) []float64 {
 	repeat := plan.Cloth.Repeat
 	if repeat.Across <= 0 {
 		return nil
 	}
 	middle := (b.low + b.high) / 2
-	there := plan.SeenAcross(b.part, middle)
-	at := middle + (repeat.CentreLine-there)*(plan.SeenAcross(b.part, middle+1)-there)
+	there := bed.SeenAcross(plan, b.part, middle)
+	at := middle + (repeat.CentreLine-there)*(bed.SeenAcross(plan, b.part, middle+1)-there)
 	var out []float64
 	for y := at + math.Ceil((b.low-at)/repeat.Across)*repeat.Across; y <= b.high; y += repeat.Across {
 		out = append(out, y)
@@ -87,4 +88,4 @@ func (b band) linesAcross(plan fabric.LayPlan) []float64 {
 }
 
 // hasRepeat reports whether lines of a repeat are drawn.
-func hasRepeat(plan fabric.LayPlan) bool { return !plan.Cloth.Repeat.IsPlain() }
+func hasRepeat(plan lay.Plan) bool { return !plan.Cloth.Repeat.IsPlain() }

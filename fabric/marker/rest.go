@@ -6,7 +6,8 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/purchase"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/page"
 )
@@ -38,19 +39,19 @@ const restGap = 9.0
 
 // restViews break a lay into the rows in which it is shown largest, from the
 // upper left of the room.
-func restViews(plan fabric.LayPlan, wide, tall float64) []view {
+func restViews(plan lay.Plan, wide, tall float64) []view {
 	low, high := Edges(plan)
 	rows, scale := 1, 0.0
 	for n := 1; n <= 6; n++ {
-		if fits := math.Min(wide*float64(n)/plan.OnTable(), (tall/float64(n)-restGap)/(high-low)); fits > scale*1.02 {
+		if fits := math.Min(wide*float64(n)/purchase.OnTable(plan), (tall/float64(n)-restGap)/(high-low)); fits > scale*1.02 {
 			rows, scale = n, fits
 		}
 	}
 	var out []view
-	each := math.Min(wide/scale, plan.OnTable())
+	each := math.Min(wide/scale, purchase.OnTable(plan))
 	for i := range rows {
 		v := view{scale: scale, low: low, high: high, page: i + 1, pages: rows}
-		v.from, v.to = float64(i)*each, math.Min(float64(i+1)*each, plan.OnTable())
+		v.from, v.to = float64(i)*each, math.Min(float64(i+1)*each, purchase.OnTable(plan))
 		v.bottom = 3 + (high-low)*scale + float64(i)*((high-low)*scale+restGap)
 		out = append(out, v)
 	}

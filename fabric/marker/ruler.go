@@ -7,6 +7,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/purchase"
 	"ellwand/pieces/page"
 )
 
@@ -34,7 +35,7 @@ func (s *sheets) drawClothRuler(v view) {
 				tick = 1.8
 			}
 			s.Line(x, y, x, y+tick)
-			if major && (o.to >= s.plan.OnTable() || (to-at)*v.scale > 4) {
+			if major && (o.to >= purchase.OnTable(s.plan) || (to-at)*v.scale > 4) {
 				s.TextCentred(x, y+4.2, strconv.Itoa(int(math.Round(at/unit))))
 			}
 		}

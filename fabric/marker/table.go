@@ -7,11 +7,11 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 )
 
 // Headings of the laying table, with the unit of its distances.
-func Headings(plan fabric.LayPlan, options Options) []string {
+func Headings(plan lay.Plan, options Options) []string {
 	edge, unit := nearEdge(plan), options.unit()
 	return []string{"No.", "Piece", "Garment", "Copy", "Gives", "Template",
 		fmt.Sprintf("Near end from %s, %s", leftEnd(plan), unit),
@@ -24,7 +24,7 @@ func Headings(plan fabric.LayPlan, options Options) []string {
 // distance of the nearer end of its grainline from the cut end, and of both
 // ends from the selvedge (its outer edge) or the fold. On the cross grain the
 // near end is the one nearer to that edge.
-func Rows(plan fabric.LayPlan, options Options) [][]string {
+func Rows(plan lay.Plan, options Options) [][]string {
 	total := map[string]int{}
 	for _, l := range plan.Pieces {
 		total[keyOf(l)]++
@@ -54,12 +54,12 @@ func on(garment, remnant string) string {
 	return garment + ", " + remnant
 }
 
-func keyOf(l fabric.Laid) string { return l.Garment + "\x00" + l.Size + "\x00" + l.Name }
+func keyOf(l lay.Laid) string { return l.Garment + "\x00" + l.Size + "\x00" + l.Name }
 
 // levelTolerance, mm: a grainline whose ends differ by less lies level.
 const levelTolerance = 1.0
 
-func grainEnds(l fabric.Laid) (near, far orb.Point) {
+func grainEnds(l lay.Laid) (near, far orb.Point) {
 	near, far = l.Grain[0], l.Grain[1]
 	rise := near[0] - far[0]
 	if math.Abs(rise) < levelTolerance {
@@ -71,7 +71,7 @@ func grainEnds(l fabric.Laid) (near, far orb.Point) {
 	return near, far
 }
 
-func arrowPoints(l fabric.Laid, end, edge string) string {
+func arrowPoints(l lay.Laid, end, edge string) string {
 	dx, dy := l.Grain[1][0]-l.Grain[0][0], l.Grain[1][1]-l.Grain[0][1]
 	along, across := "away from the "+end, "away from the "+edge
 	if dx < 0 {
@@ -90,7 +90,7 @@ func arrowPoints(l fabric.Laid, end, edge string) string {
 	return strings.ReplaceAll(along+", "+across, "the ", "")
 }
 
-func garmentOf(l fabric.Laid) string {
+func garmentOf(l lay.Laid) string {
 	if l.Size == "" {
 		return l.Garment
 	}
@@ -100,7 +100,7 @@ func garmentOf(l fabric.Laid) string {
 	return l.Garment + ", size " + l.Size
 }
 
-func gives(l fabric.Laid) string {
+func gives(l lay.Laid) string {
 	switch {
 	case l.OnFold:
 		return "1, on the fold"
@@ -114,7 +114,7 @@ func gives(l fabric.Laid) string {
 	return "1"
 }
 
-func face(l fabric.Laid) string {
+func face(l lay.Laid) string {
 	if l.Mirrored {
 		return "face down"
 	}

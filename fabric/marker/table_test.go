@@ -11,14 +11,14 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 )
 
 var update = flag.Bool("update", false, "write the golden files anew")
 
 func TestRows(t *testing.T) {
 	for name, c := range map[string]struct {
-		plan    fabric.LayPlan
+		plan    lay.Plan
 		options Options
 	}{
 		"open_cm":   {openPlan(), Options{}},

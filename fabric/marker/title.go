@@ -4,12 +4,12 @@ import (
 	"fmt"
 	"strconv"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 	"ellwand/pieces/page"
 )
 
 // subtitle names the cloth and the lay.
-func subtitle(plan fabric.LayPlan) string {
+func subtitle(plan lay.Plan) string {
 	text := "lay " + plan.Lay.String()
 	if plan.Cloth.Name != "" {
 		text = plan.Cloth.String() + ", " + text

@@ -6,7 +6,8 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/purchase"
 )
 
 // view is the stretch of the lay on one page.
@@ -41,20 +42,21 @@ func (v view) box() orb.Bound {
 // drawLay draws all pages of the lay.
 func (s *sheets) drawLay() {
 	low, high := Edges(s.plan)
-	spread := spreadFor(s.options.Paper, high-low, s.plan.OnTable())
+	spread := spreadFor(s.options.Paper, high-low, purchase.OnTable(s.plan))
 	s.denominator = spread.denominator
 	_, along := roomOn(spread.Paper)
 	for page := range spread.pages {
 		v := view{scale: 1 / s.denominator, low: low, high: high, page: page + 1, pages: spread.pages}
 		v.from = float64(page) * along * s.denominator
-		v.to = math.Min(v.from+along*s.denominator, s.plan.OnTable())
+		v.to = math.Min(v.from+along*s.denominator, purchase.OnTable(s.plan))
 		s.Add(spread.Paper)
 		s.drawPage(v)
 	}
 }
 
 func (v view) first() bool { return v.page == 1 }
-func (v view) last() bool  { return v.page == v.pages }
+
+func (v view) last() bool { return v.page == v.pages }
 
 func (s *sheets) drawPage(v view) {
 	if v.first() {
@@ -85,12 +87,12 @@ func (s *sheets) drawHead(text string) {
 }
 
 // Edges are the outer edges of the cloth across, mm in the frame of the lay.
-func Edges(plan fabric.LayPlan) (low, high float64) {
+func Edges(plan lay.Plan) (low, high float64) {
 	selvedge := plan.Cloth.Selvedge
 	switch plan.Lay {
-	case fabric.FoldedAlong, fabric.SelvedgeIn:
+	case lay.FoldedAlong, lay.SelvedgeIn:
 		return 0, plan.Width + selvedge
-	case fabric.BothSelvedgesIn:
+	case lay.BothSelvedgesIn:
 		return 0, plan.Width
 	}
 	return -selvedge, plan.Width + selvedge

@@ -5,8 +5,8 @@ import (
 	"slices"
 	"strings"
 
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/safety"
 )
@@ -41,15 +41,15 @@ func (o Options) bare(mm float64) string {
 }
 
 // nearEdge names the edge from which the table measures across.
-func nearEdge(plan fabric.LayPlan) string {
-	if plan.Lay == fabric.InStretches {
+func nearEdge(plan lay.Plan) string {
+	if plan.Lay == lay.InStretches {
 		return "fold or selvedge"
 	}
-	return edgeOf(plan, plan.PartOf(fabric.Laid{}))
+	return edgeOf(plan, plan.PartOf(lay.Laid{}))
 }
 
 // edgeOf names the edge nearest to the cutter where a part lies.
-func edgeOf(plan fabric.LayPlan, part fabric.Part) string {
+func edgeOf(plan lay.Plan, part lay.Part) string {
 	if isFromFold(plan, part) {
 		return "fold"
 	}
@@ -58,11 +58,11 @@ func edgeOf(plan fabric.LayPlan, part fabric.Part) string {
 
 // isFromFold reports whether distances across are measured from a fold, at
 // y = 0, and not from the outer edge of a selvedge.
-func isFromFold(plan fabric.LayPlan, part fabric.Part) bool {
+func isFromFold(plan lay.Plan, part lay.Part) bool {
 	switch plan.Lay {
-	case fabric.FoldedAlong, fabric.SelvedgeIn, fabric.BothSelvedgesIn:
+	case lay.FoldedAlong, lay.SelvedgeIn, lay.BothSelvedgesIn:
 		return true
-	case fabric.InStretches:
+	case lay.InStretches:
 		return part.FoldLow
 	}
 	return false
@@ -70,7 +70,7 @@ func isFromFold(plan fabric.LayPlan, part fabric.Part) bool {
 
 // fromEdge is the distance of y from the edge that a tape can reach: the fold,
 // or the outer edge of the selvedge.
-func fromEdge(plan fabric.LayPlan, part fabric.Part, y float64) float64 {
+func fromEdge(plan lay.Plan, part lay.Part, y float64) float64 {
 	if isFromFold(plan, part) {
 		return y
 	}
@@ -78,25 +78,25 @@ func fromEdge(plan fabric.LayPlan, part fabric.Part, y float64) float64 {
 }
 
 // leftEnd names the end from which distances along are measured.
-func leftEnd(plan fabric.LayPlan) string {
-	if plan.Lay == fabric.FoldedAcross {
+func leftEnd(plan lay.Plan) string {
+	if plan.Lay == lay.FoldedAcross {
 		return "fold"
 	}
 	return "cut end"
 }
 
-func pliesInWords(plan fabric.LayPlan) string {
+func pliesInWords(plan lay.Plan) string {
 	switch {
 	case plan.Plies == 1:
 		return "1, right side up"
-	case plan.Lay == fabric.SelvedgeIn || plan.Lay == fabric.InStretches:
+	case plan.Lay == lay.SelvedgeIn || plan.Lay == lay.InStretches:
 		return "2 and 1"
 	}
 	return "2, right sides together"
 }
 
 // laying says how to place the pieces with a tape measure.
-func laying(plan fabric.LayPlan, options Options) []string {
+func laying(plan lay.Plan, options Options) []string {
 	edge := nearEdge(plan)
 	out := []string{
 		"Lay the pieces in the order of their numbers.",
@@ -112,30 +112,30 @@ func laying(plan fabric.LayPlan, options Options) []string {
 		out = append(out, "This cloth has a nap: all pieces of one garment point the same way. Keep the garments apart when you bundle them.")
 	}
 	switch plan.Lay {
-	case fabric.FoldedAlong, fabric.BothSelvedgesIn:
+	case lay.FoldedAlong, lay.BothSelvedgesIn:
 		out = append(out, "Fold edges lie exactly on the fold and are not cut. Every other piece gives a right and a left at once.")
-	case fabric.FoldedAcross:
+	case lay.FoldedAcross:
 		out = append(out, "Every piece gives a right and a left at once. Cut through both layers, along the fold as well where a piece reaches it.")
-	case fabric.CutAcross:
+	case lay.CutAcross:
 		out = append(out, "Every piece gives a right and a left at once. Cut through both layers.")
-	case fabric.SelvedgeIn, fabric.InStretches:
+	case lay.SelvedgeIn, lay.InStretches:
 		out = append(out, "Fold edges lie exactly on the fold and are not cut. Where the cloth is double every other piece gives a right and a left at once; where it is single, one.")
 	}
-	if plan.Lay != fabric.FoldedAcross && slices.ContainsFunc(plan.Pieces, func(l fabric.Laid) bool { return reachesFold(plan, l) }) {
+	if plan.Lay != lay.FoldedAcross && slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return reachesFold(plan, l) }) {
 		out = append(out, "Where a piece reaches the fold without lying on it, slit the fold open there.")
 	}
 	return out
 }
 
 // reachesFold reports whether a piece that is not cut on the fold touches one.
-func reachesFold(plan fabric.LayPlan, l fabric.Laid) bool {
+func reachesFold(plan lay.Plan, l lay.Laid) bool {
 	part, box := plan.PartOf(l), l.Outline.Bound()
 	const touching = 1.0 // mm
 	return !l.OnFold && (part.FoldLow && box.Min[1] < part.Y+touching || part.FoldHigh && box.Max[1] > part.Y+part.Width-touching)
 }
 
 // matching says how to lay on a cloth with a repeat.
-func matching(plan fabric.LayPlan, options Options) []string {
+func matching(plan lay.Plan, options Options) []string {
 	if !hasRepeat(plan) {
 		return nil
 	}
@@ -148,20 +148,20 @@ func matching(plan fabric.LayPlan, options Options) []string {
 		every = append(every, options.Short(repeat.Across)+" across")
 	}
 	out := []string{fmt.Sprintf("Dotted lines lie on the same line of the pattern of the cloth, every %s. Before you pin a piece, see that the pattern meets it where the dotted lines do on the plan.", strings.Join(every, " and "))}
-	if repeat.Across > 0 && plan.Plies == 2 && plan.Lay != fabric.FoldedAcross {
+	if repeat.Across > 0 && plan.Plies == 2 && plan.Lay != lay.FoldedAcross {
 		out = append(out, "Where the cloth is double, the dotted lines along it are those of the upper layer, which you see.")
 	}
-	if repeat.Along > 0 && plan.Lay != fabric.InStretches {
+	if repeat.Along > 0 && plan.Lay != lay.InStretches {
 		out = append(out, fmt.Sprintf("The %s lies on such a line, and all distances along begin there.", leftEnd(plan)))
 	}
 	return out
 }
 
 // cautions before and while cutting.
-func cautions(plan fabric.LayPlan, options Options) []string {
-	between := map[fabric.Lay]string{
-		fabric.FoldedAlong: "from the fold to the selvedges", fabric.SelvedgeIn: "from the fold to the selvedge",
-		fabric.BothSelvedgesIn: "from fold to fold",
+func cautions(plan lay.Plan, options Options) []string {
+	between := map[lay.Kind]string{
+		lay.FoldedAlong: "from the fold to the selvedges", lay.SelvedgeIn: "from the fold to the selvedge",
+		lay.BothSelvedgesIn: "from fold to fold",
 	}[plan.Lay]
 	if between == "" {
 		between = "between the selvedges"

@@ -6,7 +6,7 @@ import (
 	"fmt"
 	"io"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/page"
 	"ellwand/pieces/paper"
@@ -30,7 +30,7 @@ type Options struct {
 // Write draws the plan as a PDF: the lay to scale over as many pages as it
 // needs, then the table by which it is laid, and the words that go with it.
 // The same plan gives the same bytes. It refuses a lay that is not possible.
-func Write(w io.Writer, plan fabric.LayPlan, options Options) error {
+func Write(w io.Writer, plan lay.Plan, options Options) error {
 	if err := check(plan); err != nil {
 		return err
 	}
@@ -39,7 +39,7 @@ func Write(w io.Writer, plan fabric.LayPlan, options Options) error {
 }
 
 // check refuses what cannot be drawn.
-func check(plan fabric.LayPlan) error {
+func check(plan lay.Plan) error {
 	if !plan.Possible() {
 		return fmt.Errorf("the %s lay of %s cannot be drawn: %s", plan.Lay, plan.Cloth, plan.Impossible)
 	}
@@ -50,7 +50,7 @@ func check(plan fabric.LayPlan) error {
 }
 
 // pagesOf draws all pages of the plan.
-func pagesOf(plan fabric.LayPlan, options Options) []drawing.Page {
+func pagesOf(plan lay.Plan, options Options) []drawing.Page {
 	s := newSheets(plan, options)
 	s.drawLay()
 	s.drawTable()
@@ -63,13 +63,13 @@ func pagesOf(plan fabric.LayPlan, options Options) []drawing.Page {
 // sheets is the plan being drawn.
 type sheets struct {
 	page.Pages
-	plan        fabric.LayPlan
+	plan        lay.Plan
 	options     Options
 	denominator float64 // of the scale
 	onScreen    bool    // there is no print to be checked
 }
 
-func newSheets(plan fabric.LayPlan, options Options) *sheets {
+func newSheets(plan lay.Plan, options Options) *sheets {
 	if options.Paper == (paper.Paper{}) {
 		options.Paper = paper.A4
 	}
@@ -82,7 +82,7 @@ func (s *sheets) addTextPage(head string) {
 	s.drawHead(head)
 }
 
-func titleOf(plan fabric.LayPlan, options Options) string {
+func titleOf(plan lay.Plan, options Options) string {
 	if options.Job == "" {
 		return "Marker plan"
 	}

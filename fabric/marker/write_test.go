@@ -13,11 +13,11 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 	"ellwand/pieces/paper"
 )
 
-func written(t testing.TB, plan fabric.LayPlan, options Options) []byte {
+func written(t testing.TB, plan lay.Plan, options Options) []byte {
 	t.Helper()
 	var file bytes.Buffer
 	require.NoError(t, Write(&file, plan, options))
@@ -111,9 +111,9 @@ func TestWriteIsSteady(t *testing.T) {
 }
 
 func TestWriteRefuses(t *testing.T) {
-	impossible := fabric.LayPlan{Lay: fabric.FoldedAlong, Impossible: "yoke: a single piece cannot be cut from two plies"}
+	impossible := lay.Plan{Lay: lay.FoldedAlong, Impossible: "yoke: a single piece cannot be cut from two plies"}
 	assert.ErrorContains(t, Write(&bytes.Buffer{}, impossible, Options{}), "yoke: a single piece")
-	assert.ErrorContains(t, Write(&bytes.Buffer{}, fabric.LayPlan{}, Options{}), "no pieces")
+	assert.ErrorContains(t, Write(&bytes.Buffer{}, lay.Plan{}, Options{}), "no pieces")
 }
 
 // TestRunesThatTheFontLacks: gofpdf panics on runes beyond U+FFFF.
@@ -146,7 +146,7 @@ func TestLongLengthsInMetres(t *testing.T) {
 	for _, want := range []string{"the pieces end here, 2.10 m", "2.10 m", "199 cm"} {
 		assert.Contains(t, text, want)
 	}
-	plan.Lay, plan.Plies, plan.Taken, plan.Buy = fabric.FoldedAcross, 2, 4200, 4300
+	plan.Lay, plan.Plies, plan.Taken, plan.Buy = lay.FoldedAcross, 2, 4200, 4300
 	text = textOf(t, written(t, plan, Options{}))
 	for _, want := range []string{"4.20 m", "3.98 m"} {
 		assert.Contains(t, text, want)

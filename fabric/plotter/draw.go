@@ -6,7 +6,7 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/marker"
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
@@ -33,7 +33,7 @@ var (
 // fullSize is a lay being drawn on the plane.
 type fullSize struct {
 	*drawing.Picture
-	plan      fabric.LayPlan
+	plan      lay.Plan
 	options   Options
 	low, high float64
 	repeat    [][2]orb.Point // lines of the repeat, on the plane
@@ -41,7 +41,7 @@ type fullSize struct {
 
 // draw puts the whole lay on a plane: the warp to the right, the edge nearest
 // to the cutter lowest.
-func draw(plan fabric.LayPlan, options Options) sheet.Plane {
+func draw(plan lay.Plan, options Options) sheet.Plane {
 	m := fullSize{Picture: &drawing.Picture{}, plan: plan, options: options}
 	m.low, m.high = marker.Edges(plan)
 	for _, line := range marker.RepeatLines(plan, 0, plan.Length) {
@@ -69,7 +69,7 @@ func (m fullSize) motion() pieces.Motion {
 
 // figure is a piece in its place. Its cutting line is that of the plan, which
 // was checked.
-func (m fullSize) figure(i int, l fabric.Laid) sheet.Figure {
+func (m fullSize) figure(i int, l lay.Laid) sheet.Figure {
 	move := pieces.Identity()
 	if l.Mirrored {
 		move = pieces.MirrorX()
@@ -99,7 +99,7 @@ func within(lines [][2]orb.Point, box orb.Bound) [][2]orb.Point {
 
 // label of a piece: its number in the laying table, what it is, and what is
 // not plain in how it is cut.
-func label(i int, l fabric.Laid) []string {
+func label(i int, l lay.Laid) []string {
 	out := []string{fmt.Sprintf("%d  %s", i+1, l.Name)}
 	of := l.Garment
 	if l.Size != "" {
@@ -218,11 +218,11 @@ func (m fullSize) inner() []namedLine {
 	say := marker.Options{Inches: m.options.Inches}
 	out := []namedLine{line(innerLine, "the pieces end here, "+say.Long(far), orb.Point{far, m.low}, orb.Point{far, m.high})}
 	switch m.plan.Lay {
-	case fabric.SelvedgeIn:
+	case lay.SelvedgeIn:
 		out = append(out, line(innerLine, "edge folded in", orb.Point{0, m.plan.FoldedIn}, orb.Point{far, m.plan.FoldedIn}))
-	case fabric.BothSelvedgesIn:
+	case lay.BothSelvedgesIn:
 		out = append(out, line(innerLine, "selvedges meet", orb.Point{0, m.plan.Width / 2}, orb.Point{far, m.plan.Width / 2}))
-	case fabric.InStretches:
+	case lay.InStretches:
 		if len(m.plan.Parts) > 1 {
 			x := m.plan.Parts[1].X
 			out = append(out, line(endLine, "cut across here, "+say.Short(x), orb.Point{x, m.low}, orb.Point{x, m.high}))

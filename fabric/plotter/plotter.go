@@ -7,7 +7,7 @@ import (
 	"fmt"
 	"io"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/marker"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/paper"
@@ -36,7 +36,7 @@ type Options struct {
 
 // RollFor is the narrowest of Rolls on which a lay lies in one row with those
 // margins, or the widest of all.
-func RollFor(plan fabric.LayPlan, margin float64) float64 {
+func RollFor(plan lay.Plan, margin float64) float64 {
 	low, high := marker.Edges(plan)
 	for _, roll := range Rolls {
 		if high-low <= roll-2*margin {
@@ -50,7 +50,7 @@ func RollFor(plan fabric.LayPlan, margin float64) float64 {
 // roll that is wide enough, unless it is longer than the longest page; then it
 // is cut into frames where the fewest pieces are cut through. It refuses a lay
 // that is not possible.
-func Pages(plan fabric.LayPlan, options Options) ([]drawing.Page, error) {
+func Pages(plan lay.Plan, options Options) ([]drawing.Page, error) {
 	if !plan.Possible() {
 		return nil, fmt.Errorf("the %s lay of %s cannot be drawn: %s", plan.Lay, plan.Cloth, plan.Impossible)
 	}
@@ -107,7 +107,7 @@ func (o Options) room() float64 { return o.Longest - 2*o.Paper.Margin - o.Paper.
 const leastFrame = 200.0
 
 // Title of the marker: the job, the cloth and the lay.
-func Title(plan fabric.LayPlan, options Options) string {
+func Title(plan lay.Plan, options Options) string {
 	title := fmt.Sprintf("%s, lay %s", plan.Cloth, plan.Lay)
 	if options.Job != "" {
 		title = options.Job + ": " + title
@@ -116,7 +116,7 @@ func Title(plan fabric.LayPlan, options Options) string {
 }
 
 // Write draws the lay at full size as a PDF, a page for each frame or sheet.
-func Write(w io.Writer, plan fabric.LayPlan, options Options) error {
+func Write(w io.Writer, plan lay.Plan, options Options) error {
 	if options.Longest == 0 || options.Longest > drawing.LongestPage {
 		options.Longest = drawing.LongestPage
 	}

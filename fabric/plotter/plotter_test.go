@@ -16,8 +16,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
@@ -39,20 +39,20 @@ func sleeve(width, height float64) pieces.Piece {
 }
 
 // longPlan is an open lay of so many sleeves, each way up in turn.
-func longPlan(t testing.TB, count int) fabric.LayPlan {
+func longPlan(t testing.TB, count int) lay.Plan {
 	t.Helper()
 	piece := sleeve(140, 130)
 	outline, err := piece.CuttingOutline(0.05)
 	require.NoError(t, err)
 	problem := layout.Problem{Items: []layout.Item{{Outline: outline, Turns: []layout.Turn{{Degrees: 270}, {Degrees: 90}, {Degrees: 90, Mirrored: true}}}}}
-	plan := fabric.LayPlan{Cloth: cloth.Cloth{Name: "linen", Width: 1500, Selvedge: 10}, Lay: fabric.Open, Plies: 1, Width: 1480, Density: 0.7}
+	plan := lay.Plan{Cloth: cloth.Cloth{Name: "linen", Width: 1500, Selvedge: 10}, Lay: lay.Open, Plies: 1, Width: 1480, Density: 0.7}
 	const across, step = 9, 290.0
 	for i := range count {
 		at := layout.Placement{Turn: i % 3}
 		turn := problem.Items[0].Turns[at.Turn]
 		box := problem.Placed(at).Bound()
 		at.X, at.Y = float64(i/across)*step-box.Min[0], float64(i%across)*160-box.Min[1]
-		plan.Pieces = append(plan.Pieces, fabric.Laid{Piece: piece, Name: piece.Name, Garment: "smock", Copy: i + 1, Yields: 1,
+		plan.Pieces = append(plan.Pieces, lay.Laid{Piece: piece, Name: piece.Name, Garment: "smock", Copy: i + 1, Yields: 1,
 			Mirrored: turn.Mirrored, Turn: turn.Degrees, X: at.X, Y: at.Y, Outline: problem.Placed(at)})
 	}
 	for _, l := range plan.Pieces {
@@ -321,9 +321,9 @@ func TestSVGIsWellFormed(t *testing.T) {
 }
 
 func TestRefusals(t *testing.T) {
-	_, err := Pages(fabric.LayPlan{Impossible: "yoke: a single piece cannot be cut from two plies"}, Options{})
+	_, err := Pages(lay.Plan{Impossible: "yoke: a single piece cannot be cut from two plies"}, Options{})
 	assert.ErrorContains(t, err, "yoke: a single piece")
-	_, err = Pages(fabric.LayPlan{}, Options{})
+	_, err = Pages(lay.Plan{}, Options{})
 	assert.ErrorContains(t, err, "no pieces to draw")
 	_, err = Pages(longPlan(t, 3), Options{Paper: roll(90)})
 	assert.ErrorContains(t, err, "for the pieces")
@@ -353,19 +353,19 @@ func BenchmarkWrite(b *testing.B) {
 // and where the cloth is cut between two lengths.
 func TestEdgesAreNamed(t *testing.T) {
 	for _, c := range []struct {
-		lay  fabric.Lay
+		lay  lay.Kind
 		want []string
 	}{
-		{fabric.Open, []string{">cut end<", ">selvedge<", ">selvedge nearest to you<", "the pieces end here, "}},
-		{fabric.FoldedAlong, []string{">cut end<", ">both selvedges<", ">fold<"}},
-		{fabric.FoldedAcross, []string{">fold<", ">both selvedges<", "both selvedges nearest to you"}},
-		{fabric.CutAcross, []string{">two cut ends<"}},
-		{fabric.BothSelvedgesIn, []string{"selvedges meet"}},
-		{fabric.InStretches, []string{"fold, then selvedge nearest to you", "cut across here, 29 cm"}},
+		{lay.Open, []string{">cut end<", ">selvedge<", ">selvedge nearest to you<", "the pieces end here, "}},
+		{lay.FoldedAlong, []string{">cut end<", ">both selvedges<", ">fold<"}},
+		{lay.FoldedAcross, []string{">fold<", ">both selvedges<", "both selvedges nearest to you"}},
+		{lay.CutAcross, []string{">two cut ends<"}},
+		{lay.BothSelvedgesIn, []string{"selvedges meet"}},
+		{lay.InStretches, []string{"fold, then selvedge nearest to you", "cut across here, 29 cm"}},
 	} {
 		plan := longPlan(t, 14)
 		plan.Lay, plan.Plies = c.lay, c.lay.Plies()
-		plan.Parts = []fabric.Part{{Length: 290, Width: 745, Plies: 2, FoldLow: true}, {X: 290, Y: -10, Length: 290, Width: 1480, Plies: 1}}
+		plan.Parts = []lay.Part{{Length: 290, Width: 745, Plies: 2, FoldLow: true}, {X: 290, Y: -10, Length: 290, Width: 1480, Plies: 1}}
 		pages, err := Pages(plan, Options{Paper: roll(1830)})
 		require.NoError(t, err)
 		var file bytes.Buffer

@@ -4,8 +4,8 @@ import (
 	"math"
 	"strings"
 
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/plan"
 	"ellwand/pieces/measure"
 )
 
@@ -21,12 +21,12 @@ type Found struct {
 
 // FoundIn takes the recommended lay of a requirement; its bound is one that no
 // lay that was tried can beat.
-func FoundIn(need fabric.Requirement) Found {
+func FoundIn(need plan.Requirement) Found {
 	chosen := need.Lays[need.Chosen]
 	out := Found{Lay: chosen.Lay.String(), Taken: need.Length, Bound: chosen.Least(), Density: chosen.Density}
-	for _, plan := range need.Lays {
-		if plan.Possible() {
-			out.Bound = math.Min(out.Bound, plan.Least())
+	for _, p := range need.Lays {
+		if p.Possible() {
+			out.Bound = math.Min(out.Bound, p.Least())
 		}
 	}
 	return out

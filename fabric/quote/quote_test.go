@@ -9,8 +9,9 @@ import (
 	"github.com/stretchr/testify/require"
 	"pgregory.net/rapid"
 
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
 )
@@ -183,7 +184,7 @@ func TestAmountAgreesWithTheLay(t *testing.T) {
 			Safety: cloth.Safety{Share: 0.03, Length: 20}, Minimum: 1500 * float64(i)}
 		pocket := pieces.Rectangle("pocket", 200, 310)
 		pocket.Cut, pocket.Cloth = 7, "shell"
-		need, err := fabric.Require(context.Background(), c, []pieces.Piece{pocket}, fabric.Options{Iterations: 20, Workers: 1, Lays: []fabric.Lay{fabric.Open}})
+		need, err := plan.Require(context.Background(), c, []pieces.Piece{pocket}, plan.Options{Iterations: 20, Workers: 1, Lays: []lay.Kind{lay.Open}})
 		require.NoError(t, err)
 		amount := AmountOf(Offer{Cloth: c}, FoundIn(need))
 		assert.InDelta(t, need.Buy, amount.Buy, 1e-6)

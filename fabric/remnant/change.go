@@ -6,8 +6,8 @@
 package remnant
 
 import (
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/pieces"
 )
 
@@ -17,10 +17,10 @@ type Question struct {
 	// Length of the cloth that there is, mm.
 	Length float64
 	// Offcuts that lie in a row on the cloth, when it is several remnants.
-	Offcuts []fabric.OffcutPlace
+	Offcuts []lay.OffcutPlace
 	Pieces  []pieces.Piece
 	// Lays that may be used; empty means every way.
-	Lays []fabric.Lay
+	Lays []lay.Kind
 }
 
 // Change is one thing that could be given up.

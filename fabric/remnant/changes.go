@@ -6,8 +6,8 @@ import (
 	"slices"
 	"strings"
 
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/pieces"
 )
 
@@ -38,10 +38,10 @@ func Changes(q Question, limits Limits, redraft, smaller []Change) []Change {
 
 func layOpen() Change {
 	return plain("open", "lay it open instead of folded", func(q Question) (Question, bool) {
-		if len(q.Lays) == 0 || slices.Contains(q.Lays, fabric.Open) {
+		if len(q.Lays) == 0 || slices.Contains(q.Lays, lay.Open) {
 			return q, false
 		}
-		q.Lays = []fabric.Lay{fabric.Open}
+		q.Lays = []lay.Kind{lay.Open}
 		return q, true
 	})
 }

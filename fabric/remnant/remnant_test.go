@@ -9,8 +9,9 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
 	"ellwand/fabric/remnant"
 	"ellwand/pieces"
 )
@@ -56,7 +57,7 @@ func TestRemedies(t *testing.T) {
 		by   float64
 		text string
 	}{
-		{"open", remnant.Question{Cloth: goods, Length: 500, Lays: []fabric.Lay{fabric.FoldedAlong},
+		{"open", remnant.Question{Cloth: goods, Length: 500, Lays: []lay.Kind{lay.FoldedAlong},
 			Pieces: []pieces.Piece{rectangle("a", 1000, 500, 1)}}, "open", 0, "lay it open instead of folded"},
 		// 2 x (470 + 2 x 15) = 1000 fits with 10 mm: 2 x 490 on 490.
 		{"seam allowance", remnant.Question{Cloth: goods, Length: 490,
@@ -82,16 +83,16 @@ func TestRemedies(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			changes := remnant.Changes(c.q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil)
-			before, err := fabric.Fit(context.Background(), fabric.Remnant{Cloth: c.q.Cloth, Length: c.q.Length}, c.q.Pieces, fabric.Options{Iterations: 30, Lays: c.q.Lays})
+			before, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c.q.Cloth, Length: c.q.Length}, c.q.Pieces, plan.Options{Iterations: 30, Lays: c.q.Lays})
 			require.NoError(t, err)
-			require.NotEqual(t, fabric.Enough, before.Answer)
+			require.NotEqual(t, remnant.Enough, before.Answer)
 			got, err := remnant.Search(context.Background(), c.q, changes, remnant.Options{Passes: 400, Seed: 1})
 			require.NoError(t, err)
 			require.NotEmpty(t, got)
 			assert.Equal(t, c.kind, got[0].Change.Kind)
 			assert.InDelta(t, c.by, got[0].By, 1e-9)
 			assert.Equal(t, c.text, got[0].Change.Say(got[0].By, func(mm float64) string { return fmt.Sprintf("%g cm", mm/10) }))
-			assert.Equal(t, fabric.Enough, got[0].Fit.Answer)
+			assert.Equal(t, remnant.Enough, got[0].Fit.Answer)
 			assert.LessOrEqual(t, got[0].Fit.Plan.Taken, c.q.Length+0.01)
 			for _, p := range c.q.Pieces {
 				assert.NoError(t, p.Check(), "the question's own pieces are left alone")
@@ -152,7 +153,7 @@ func TestBisection(t *testing.T) {
 func TestTwoChanges(t *testing.T) {
 	panel := withAllowance(rectangle("panel", 470, 435, 2), 15)
 	panel = hemmed(panel, 50) // 435 + 15 + 50 = 500 long
-	q := remnant.Question{Cloth: cloth.Cloth{Width: 980}, Length: 480, Pieces: []pieces.Piece{panel}, Lays: []fabric.Lay{fabric.Open}}
+	q := remnant.Question{Cloth: cloth.Cloth{Width: 980}, Length: 480, Pieces: []pieces.Piece{panel}, Lays: []lay.Kind{lay.Open}}
 	changes := remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil)
 	got, err := remnant.Search(context.Background(), q, changes, remnant.Options{Passes: 400, Seed: 1})
 	require.NoError(t, err)
@@ -167,10 +168,10 @@ func TestTwoChanges(t *testing.T) {
 // TestRemediesOnOffcuts: on two remnants of 500 x 500 mm with 15 mm of seam two
 // panels stick out by 5 mm on each; the way out shows both remnants.
 func TestRemediesOnOffcuts(t *testing.T) {
-	row, err := fabric.Together(cloth.Cloth{}, []fabric.Offcut{{Length: 500, Width: 500}, {Name: "the end", Length: 500, Width: 500}})
+	row, err := remnant.Together(cloth.Cloth{}, []remnant.Offcut{{Length: 500, Width: 500}, {Name: "the end", Length: 500, Width: 500}})
 	require.NoError(t, err)
 	q := remnant.Question{Cloth: row.Cloth, Length: row.Length, Offcuts: row.Offcuts,
-		Pieces: []pieces.Piece{withAllowance(rectangle("panel", 475, 475, 2), 15)}, Lays: []fabric.Lay{fabric.Open}}
+		Pieces: []pieces.Piece{withAllowance(rectangle("panel", 475, 475, 2), 15)}, Lays: []lay.Kind{lay.Open}}
 	got, err := remnant.Search(t.Context(), q, remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil), remnant.Options{Passes: 400, Seed: 1, Show: 1})
 	require.NoError(t, err)
 	require.Len(t, got, 1)

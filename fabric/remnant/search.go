@@ -7,7 +7,8 @@ import (
 	"slices"
 	"time"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
 	"ellwand/pieces"
 )
 
@@ -18,7 +19,7 @@ type Remedy struct {
 	// By is the least change that was found to be enough, mm; 0 when it has no
 	// measure.
 	By  float64
-	Fit fabric.RemnantFit
+	Fit Result
 }
 
 // Options of a search for remedies.
@@ -35,7 +36,7 @@ type Options struct {
 	Show int
 	// Known is the closest try of the question itself: changed pieces lie where
 	// they lay there to begin with.
-	Known fabric.LayPlan
+	Known lay.Plan
 	// Trying, when set, is called before each change is tried.
 	Trying func(Change)
 }
@@ -150,8 +151,8 @@ func try(ctx context.Context, q Question, c Change, budget time.Duration, o Opti
 }
 
 // stillAsked leaves in a plan the pieces that are still asked for.
-func stillAsked(plan fabric.LayPlan, all []pieces.Piece) fabric.LayPlan {
-	plan.Pieces = slices.DeleteFunc(slices.Clone(plan.Pieces), func(l fabric.Laid) bool {
+func stillAsked(plan lay.Plan, all []pieces.Piece) lay.Plan {
+	plan.Pieces = slices.DeleteFunc(slices.Clone(plan.Pieces), func(l lay.Laid) bool {
 		return !slices.ContainsFunc(all, func(p pieces.Piece) bool { return p.Name == l.Name && p.Garment == l.Garment })
 	})
 	return plan
@@ -159,23 +160,23 @@ func stillAsked(plan fabric.LayPlan, all []pieces.Piece) fabric.LayPlan {
 
 // fits asks the changed question. A change that cannot be laid or drafted is
 // no way out, and no fault either.
-func fits(ctx context.Context, q Question, c Change, by float64, budget time.Duration, o Options) (fabric.RemnantFit, bool, error) {
+func fits(ctx context.Context, q Question, c Change, by float64, budget time.Duration, o Options) (Result, bool, error) {
 	changed, ok := c.Make(q, by)
 	if !ok {
-		return fabric.RemnantFit{}, false, nil
+		return Result{}, false, nil
 	}
-	options := fabric.Options{
+	options := plan.Options{
 		Time: budget, Iterations: o.Passes, Seed: o.Seed, Workers: o.Workers, Lays: changed.Lays, Untidied: true,
 	}
 	if o.Passes > 0 {
 		options.Time = 0
 	}
 	if known := stillAsked(o.Known, changed.Pieces); len(known.Pieces) > 0 {
-		options.Known = []fabric.LayPlan{known}
+		options.Known = []lay.Plan{known}
 	}
-	fit, err := fabric.Fit(ctx, fabric.Remnant{Cloth: changed.Cloth, Length: changed.Length, Offcuts: changed.Offcuts}, changed.Pieces, options)
-	if errors.Is(err, fabric.ErrInternal) {
-		return fabric.RemnantFit{}, false, err
+	fit, err := Fit(ctx, Remnant{Cloth: changed.Cloth, Length: changed.Length, Offcuts: changed.Offcuts}, changed.Pieces, options)
+	if errors.Is(err, plan.ErrInternal) {
+		return Result{}, false, err
 	}
-	return fit, err == nil && fit.Answer == fabric.Enough, nil
+	return fit, err == nil && fit.Answer == Enough, nil
 }

@@ -15,8 +15,9 @@ import (
 
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
 	"ellwand/nest"
 )
 
@@ -37,7 +38,7 @@ type Search struct {
 // two goroutines at once.
 type Watch struct {
 	// Found is told each better layout of a lay.
-	Found func(c cloth.Cloth, lay fabric.Lay, progress nest.Progress)
+	Found func(c cloth.Cloth, kind lay.Kind, progress nest.Progress)
 	// Counted is told how many of several searches are over.
 	Counted func(over, all int, elapsed time.Duration)
 	// Trying is told what is tried next to make a remnant enough, in words.
@@ -56,7 +57,7 @@ func ReadJob(path string) (*job.Work, error) {
 // clothError says which cloth an error is about, and sets apart those that are
 // the program's own fault.
 func clothError(work *job.Work, c cloth.Cloth, err error) error {
-	if errors.Is(err, fabric.ErrInternal) {
+	if errors.Is(err, plan.ErrInternal) {
 		err = failure.Of(err)
 	}
 	return fmt.Errorf("%s: cloth %q, %s wide: %w", work.AtCloth(c.Name), c.Name, work.Format(c.Width), err)

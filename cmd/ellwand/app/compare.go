@@ -6,7 +6,8 @@ import (
 	"strings"
 
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
 )
@@ -123,7 +124,7 @@ func piecesOn(made job.Made, cloth string) []pieces.Piece {
 
 // oneBehindTheOther are layouts of all garments made of those of each alone, for
 // the search for all together to start from.
-func oneBehindTheOther(alone []answer, all []pieces.Piece) []fabric.LayPlan {
+func oneBehindTheOther(alone []answer, all []pieces.Piece) []lay.Plan {
 	var garments []string
 	for _, piece := range all {
 		if !slices.Contains(garments, piece.Garment) {
@@ -133,14 +134,14 @@ func oneBehindTheOther(alone []answer, all []pieces.Piece) []fabric.LayPlan {
 	if len(alone) != len(garments) {
 		return nil
 	}
-	var needs []fabric.Requirement
+	var needs []plan.Requirement
 	for _, single := range alone {
 		needs = append(needs, single.need)
 	}
-	var out []fabric.LayPlan
-	for _, lay := range quickLays {
-		if plan, ok := fabric.Behind(lay, needs, garments); ok {
-			out = append(out, plan)
+	var out []lay.Plan
+	for _, kind := range quickLays {
+		if p, ok := plan.Behind(kind, needs, garments); ok {
+			out = append(out, p)
 		}
 	}
 	return out

@@ -6,14 +6,15 @@ import (
 	"slices"
 
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
 	"ellwand/nest"
 )
 
 // Estimated is what a job takes of one cloth in one width.
 type Estimated struct {
-	fabric.Requirement
+	plan.Requirement
 	// EndedEarly says that the search was ended before its time.
 	EndedEarly bool
 }
@@ -30,7 +31,7 @@ func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search 
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(cloths[a].Width, cloths[b].Width) })
 	out := make([]Estimated, len(cloths))
-	narrower := map[string][]fabric.LayPlan{}
+	narrower := map[string][]lay.Plan{}
 	for _, i := range order {
 		name := cloths[i].Name
 		found, err := layOn(ctx, work, cloths[i], search, watch, narrower[name])
@@ -47,13 +48,13 @@ func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search 
 
 // layOn finds the lays of one cloth, all or those named. Known plans, of a
 // narrower width for instance, are where the searches start.
-func layOn(ctx context.Context, work *job.Work, c cloth.Cloth, search Search, watch Watch, known []fabric.LayPlan,
-	lays ...fabric.Lay) (Estimated, error) {
-	options := fabric.Options{
+func layOn(ctx context.Context, work *job.Work, c cloth.Cloth, search Search, watch Watch, known []lay.Plan,
+	lays ...lay.Kind) (Estimated, error) {
+	options := plan.Options{
 		Time: search.Time, Iterations: search.Passes, Seed: search.Seed, Workers: search.Workers,
 		Lays: lays, Known: known, Progress: watch.on(c),
 	}
-	need, err := fabric.Require(ctx, c, work.PiecesOf(c.Name), options)
+	need, err := plan.Require(ctx, c, work.PiecesOf(c.Name), options)
 	if err != nil {
 		return Estimated{}, clothError(work, c, err)
 	}
@@ -61,9 +62,9 @@ func layOn(ctx context.Context, work *job.Work, c cloth.Cloth, search Search, wa
 }
 
 // on tells of the layouts on one cloth.
-func (w Watch) on(c cloth.Cloth) func(fabric.Lay, nest.Progress) {
+func (w Watch) on(c cloth.Cloth) func(lay.Kind, nest.Progress) {
 	if w.Found == nil {
 		return nil
 	}
-	return func(lay fabric.Lay, progress nest.Progress) { w.Found(c, lay, progress) }
+	return func(kind lay.Kind, progress nest.Progress) { w.Found(c, kind, progress) }
 }

@@ -7,8 +7,9 @@ import (
 	"strings"
 
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
 	"ellwand/fabric/remnant"
 )
 
@@ -19,8 +20,8 @@ type PieceOfCloth struct {
 	Length float64
 	// Offcuts are the remnants, and Row where each lies in the row that they are
 	// laid on as; both empty for a single one.
-	Offcuts []fabric.Offcut
-	Row     []fabric.OffcutPlace
+	Offcuts []remnant.Offcut
+	Row     []lay.OffcutPlace
 }
 
 // RemnantQuestion says which cloth is asked about. What is empty or 0 is as the
@@ -92,7 +93,7 @@ func (q RemnantQuestion) sized() bool { return q.Length > 0 || q.Width > 0 }
 func (q RemnantQuestion) pieceOf(work *job.Work, offer job.Offer) (PieceOfCloth, error) {
 	name := offer.Cloth.Name
 	if len(offer.Remnants) > 0 && !q.sized() {
-		together, err := fabric.Together(offer.Cloth, offer.Remnants)
+		together, err := remnant.Together(offer.Cloth, offer.Remnants)
 		if err != nil {
 			return PieceOfCloth{}, fmt.Errorf("%s: %w", work.AtCloth(name), err)
 		}
@@ -123,7 +124,7 @@ func (q RemnantQuestion) pieceOf(work *job.Work, offer job.Offer) (PieceOfCloth,
 // RemnantAnswer is what came of a question.
 type RemnantAnswer struct {
 	PieceOfCloth
-	Fit fabric.RemnantFit
+	Fit remnant.Result
 	// Tried is what might have made it fit, in words, and Ways what does. Both
 	// empty where it is enough.
 	Tried []string
@@ -136,22 +137,22 @@ type RemnantAnswer struct {
 // Remnant asks whether a piece of cloth is enough for a job, in the lay given
 // or when that is nil in any; when it is not, it looks for what would make it
 // so. The search has its time for the question, and as much again for that.
-func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfCloth, lay *fabric.Lay, limits Limits,
+func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfCloth, kind *lay.Kind, limits Limits,
 	search Search, watch Watch) (RemnantAnswer, error) {
 	out := RemnantAnswer{PieceOfCloth: piece}
-	question, err := questionOf(work, piece, lay)
+	question, err := questionOf(work, piece, kind)
 	if err != nil {
 		return out, err
 	}
-	out.Fit, err = fabric.Fit(ctx, fabric.Remnant{Cloth: piece.Cloth, Length: piece.Length, Offcuts: piece.Row},
-		question.Pieces, fabric.Options{
+	out.Fit, err = remnant.Fit(ctx, remnant.Remnant{Cloth: piece.Cloth, Length: piece.Length, Offcuts: piece.Row},
+		question.Pieces, plan.Options{
 			Time: search.Time, Iterations: search.Passes, Seed: search.Seed, Workers: search.Workers, Lays: question.Lays,
 			Progress: watch.on(piece.Cloth),
 		})
 	switch {
 	case err != nil:
 		return out, clothError(work, piece.Cloth, err)
-	case out.Fit.Answer == fabric.Enough:
+	case out.Fit.Answer == remnant.Enough:
 		return out, nil
 	case ctx.Err() != nil:
 		out.EndedEarly = true
@@ -173,18 +174,18 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 	return out, nil
 }
 
-func questionOf(work *job.Work, piece PieceOfCloth, lay *fabric.Lay) (remnant.Question, error) {
+func questionOf(work *job.Work, piece PieceOfCloth, kind *lay.Kind) (remnant.Question, error) {
 	out := remnant.Question{Cloth: piece.Cloth, Length: piece.Length, Offcuts: piece.Row,
 		Pieces: work.PiecesOf(piece.Cloth.Name)}
-	if lay != nil {
-		out.Lays = []fabric.Lay{*lay}
+	if kind != nil {
+		out.Lays = []lay.Kind{*kind}
 	}
-	if fabric.MustLieOpen(piece.Offcuts) {
-		if lay != nil && *lay != fabric.Open {
+	if remnant.MustLieOpen(piece.Offcuts) {
+		if kind != nil && *kind != lay.Open {
 			return out, refuseAt(work.AtCloth(piece.Cloth.Name), "the remnants of cloth %q are of unlike widths or no rectangles, "+
 				"so that no one fold halves them; leave %s out", piece.Cloth.Name, ArgumentLay)
 		}
-		out.Lays = []fabric.Lay{fabric.Open}
+		out.Lays = []lay.Kind{lay.Open}
 	}
 	return out, nil
 }

@@ -11,10 +11,12 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
+	"ellwand/fabric/check"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/layoutfile"
+	"ellwand/fabric/plan"
 	"ellwand/fabric/remnant"
-	"ellwand/testdata/check"
+	outside "ellwand/testdata/check"
 )
 
 // leastHarmFirst are the kinds of changes, the least harm first (common
@@ -51,8 +53,8 @@ func TestRemediesInOrderOfLeastHarm(t *testing.T) {
 	require.NoError(t, err)
 	cloth, all := work.Cloths[0].Cloth, work.PiecesOf("shell")
 	cloth.Width = work.Cloths[0].Widths[0]
-	q := remnant.Question{Cloth: cloth, Pieces: all, Lays: []fabric.Lay{fabric.FoldedAlong}}
-	need, err := fabric.Require(t.Context(), cloth, all, fabric.Options{Iterations: 10, Seed: 1, Lays: q.Lays})
+	q := remnant.Question{Cloth: cloth, Pieces: all, Lays: []lay.Kind{lay.FoldedAlong}}
+	need, err := plan.Require(t.Context(), cloth, all, plan.Options{Iterations: 10, Seed: 1, Lays: q.Lays})
 	require.NoError(t, err)
 	q.Length = 0.99 * need.Length
 	every := changes(file, work, q, UsualLimits(work))
@@ -66,9 +68,9 @@ func TestRemediesInOrderOfLeastHarm(t *testing.T) {
 		ways = append(ways, way.Change)
 		changed, ok := way.Change.Make(q, way.By)
 		require.True(t, ok)
-		assert.Equal(t, fabric.Enough, way.Fit.Answer)
+		assert.Equal(t, remnant.Enough, way.Fit.Answer)
 		assert.LessOrEqual(t, way.Fit.Plan.Taken, way.Fit.Usable*(1+1e-6))
-		assert.NoError(t, way.Fit.Plan.Check(changed.Pieces), way.Change.Kind)
+		assert.NoError(t, check.Plan(way.Fit.Plan, changed.Pieces), way.Change.Kind)
 		layout, err := os.Create(filepath.Join(folder, string(rune('a'+i))+".json"))
 		require.NoError(t, err)
 		require.NoError(t, layoutfile.Write(layout, way.Fit.Plan))
@@ -82,7 +84,7 @@ func TestRemediesInOrderOfLeastHarm(t *testing.T) {
 
 	layouts, err := filepath.Glob(filepath.Join(folder, "*.json"))
 	require.NoError(t, err)
-	check.Lays(t, layouts...)
+	outside.Lays(t, layouts...)
 }
 
 // kindsOf changes, each once, in their order.

@@ -13,8 +13,9 @@ import (
 	"ellwand/cmd/ellwand/app/store"
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/words/reason"
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
 )
@@ -32,7 +33,7 @@ type problem struct {
 	all   []pieces.Piece
 	// known plans are where the search starts; they are no part of what is
 	// asked.
-	known []fabric.LayPlan
+	known []lay.Plan
 	// feeds says that its plans are where another search starts.
 	feeds bool
 }
@@ -49,7 +50,7 @@ type answer struct {
 	found      quote.Found
 	impossible error
 	// need is the requirement; empty when it was kept from before.
-	need fabric.Requirement
+	need plan.Requirement
 }
 
 // why nothing can be laid; empty where it can.
@@ -62,7 +63,7 @@ func (a answer) why() string {
 
 // quickLays are those that the use cases with many problems try: all, of which
 // the rarer ones have a share of the time.
-var quickLays = fabric.AllLays()
+var quickLays = lay.Kinds()
 
 // solver lays many problems.
 type solver struct {
@@ -187,7 +188,7 @@ func (s *solver) inPasses(ctx context.Context, p problem, workers int) (answer, 
 }
 
 // startsOf are the outlines of plans as they lie.
-func startsOf(known []fabric.LayPlan) (out [][]orb.Ring) {
+func startsOf(known []lay.Plan) (out [][]orb.Ring) {
 	for _, plan := range known {
 		var lies []orb.Ring
 		for _, laid := range plan.Pieces {
@@ -200,11 +201,11 @@ func startsOf(known []fabric.LayPlan) (out [][]orb.Ring) {
 
 // search lays one problem.
 func (s *solver) search(ctx context.Context, p problem, workers int) (answer, error) {
-	need, err := fabric.Require(ctx, p.cloth, p.all, fabric.Options{
+	need, err := plan.Require(ctx, p.cloth, p.all, plan.Options{
 		Lays: quickLays, Brief: true, Known: p.known, Time: s.Time, Iterations: s.Passes, Seed: s.Seed, Workers: workers,
 	})
 	switch {
-	case errors.Is(err, fabric.ErrInternal):
+	case errors.Is(err, plan.ErrInternal):
 		return answer{}, failure.Of(err)
 	case err != nil:
 		return answer{impossible: err}, nil

@@ -6,8 +6,8 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/remnant"
 )
 
 // Shrinkage is what a cloth loses in its first wash.
@@ -56,27 +56,27 @@ func (r *resolver) remnants(path Path, name string, c Cloth, offer *Offer) {
 			"%s has remnants and a width or length of its own; leave those out, each remnant has its own", name)
 	}
 	widest := 0.0
-	for i, remnant := range c.Remnants {
+	for i, rest := range c.Remnants {
 		at := path.Entry(i)
-		what := name + ": remnant " + quoted(remnant.Name)
-		if remnant.Name == "" {
+		what := name + ": remnant " + quoted(rest.Name)
+		if rest.Name == "" {
 			what = name + ": remnant " + strconv.Itoa(i+1)
 		}
-		out, before := fabric.Offcut{Name: string(remnant.Name)}, len(r.faults.List)
-		isRectangle := len(remnant.Outline) == 0
+		out, before := remnant.Offcut{Name: string(rest.Name)}, len(r.faults.List)
+		isRectangle := len(rest.Outline) == 0
 		switch {
 		case isRectangle:
-			out.Length, _ = r.positive(at.Key("length"), what+": the length", remnant.Length)
-			out.Width, _ = r.positive(at.Key("width"), what+": the width", remnant.Width)
+			out.Length, _ = r.positive(at.Key("length"), what+": the length", rest.Length)
+			out.Width, _ = r.positive(at.Key("width"), what+": the width", rest.Width)
 			widest = max(widest, out.Width)
-		case remnant.Length != "" || remnant.Width != "":
+		case rest.Length != "" || rest.Width != "":
 			r.fault(at.Key("outline"), Contradiction, "%s has an outline and a length or width; keep one of them", what)
 		}
-		for k, corner := range remnant.Outline {
+		for k, corner := range rest.Outline {
 			p := r.point(at.Key("outline").Entry(k), what+": a corner", corner)
 			out.Outline, widest = append(out.Outline, p), max(widest, p[1])
 		}
-		for k, flaw := range remnant.Flaws {
+		for k, flaw := range rest.Flaws {
 			if f, ok := r.flaw(at.Key("flaws").Entry(k), string(c.Name), what, flaw); ok {
 				out.Flaws = append(out.Flaws, f)
 			}
@@ -95,8 +95,8 @@ func (r *resolver) remnants(path Path, name string, c Cloth, offer *Offer) {
 }
 
 // wholeRemnant refuses one that no piece could be laid on.
-func (r *resolver) wholeRemnant(path Path, c cloth.Cloth, remnant fabric.Offcut) {
-	if _, err := fabric.Together(c, []fabric.Offcut{remnant}); err != nil {
+func (r *resolver) wholeRemnant(path Path, c cloth.Cloth, rest remnant.Offcut) {
+	if _, err := remnant.Together(c, []remnant.Offcut{rest}); err != nil {
 		r.fault(path, OutOfRange, "%s", err)
 	}
 }

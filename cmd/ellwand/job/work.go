@@ -6,9 +6,9 @@ import (
 
 	"ellwand/draft"
 	"ellwand/draft/construct"
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
+	"ellwand/fabric/remnant"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/text"
@@ -79,7 +79,7 @@ type Offer struct {
 	Length float64
 	// Remnants are the pieces of the cloth that are there already, when they
 	// are several or not rectangles. May be empty.
-	Remnants []fabric.Offcut
+	Remnants []remnant.Offcut
 	// Offers are the priced ways to buy it; none when the job has no price.
 	Offers []quote.Offer
 }

@@ -6,7 +6,9 @@ import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/words"
-	"ellwand/fabric"
+	"ellwand/fabric/bed"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
 	"ellwand/fabric/quote"
 )
 
@@ -60,13 +62,13 @@ func EstimateOf(work *job.Work, needs []app.Estimated) Estimate {
 	return out
 }
 
-func clothOf(need fabric.Requirement) Cloth {
+func clothOf(need plan.Requirement) Cloth {
 	chosen := need.Lays[need.Chosen]
 	metric, yards := quote.InBothSystems(need.Cloth, chosen.Need, chosen.Buy)
 	out := Cloth{
 		Name:     need.Cloth.Name,
 		WidthMM:  tidy(need.Cloth.Width),
-		UsableMM: tidy(fabric.Open.UsableWidth(need.Cloth)),
+		UsableMM: tidy(bed.UsableWidth(lay.Open, need.Cloth)),
 		Nap:      need.Cloth.Nap.String(),
 		Lays:     []Lay{},
 		Chosen:   chosen.Lay.String(),
@@ -79,13 +81,13 @@ func clothOf(need fabric.Requirement) Cloth {
 	if m := need.Matching; m != nil {
 		out.Matching = &Matching{tidy(m.Plain), tidy(m.Extra()), tidy(m.RuleOfThumb)}
 	}
-	for _, plan := range need.Lays {
-		if !plan.Possible() {
+	for _, p := range need.Lays {
+		if !p.Possible() {
 			continue
 		}
 		out.Lays = append(out.Lays, Lay{
-			Lay: plan.Lay.String(), Plies: plan.Plies, Cuts: plan.Cuts, LengthMM: tidy(plan.Taken),
-			Density: tidy(100 * plan.Density), BoundMM: tidy(plan.Least()),
+			Lay: p.Lay.String(), Plies: p.Plies, Cuts: p.Cuts, LengthMM: tidy(p.Taken),
+			Density: tidy(100 * p.Density), BoundMM: tidy(p.Least()),
 		})
 	}
 	return out

@@ -3,7 +3,6 @@ package report
 import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
 	"ellwand/fabric/remnant"
 )
 
@@ -84,7 +83,7 @@ func remnantClothOf(work *job.Work, a app.RemnantAnswer) RemnantCloth {
 	if len(a.Fit.Plan.Pieces) > 0 {
 		out.Lay, out.TakenMM = a.Fit.Plan.Lay.String(), tidy(a.Fit.Plan.Taken)
 	}
-	if spare := a.Fit.Spare; a.Fit.Answer == fabric.Enough {
+	if spare := a.Fit.Spare; a.Fit.Answer == remnant.Enough {
 		out.Left = &Spare{CleanEndMM: tidy(spare.CleanEnd), XMM: spare.X, YMM: spare.Y, LengthMM: spare.Length,
 			WidthMM: spare.Width}
 	}

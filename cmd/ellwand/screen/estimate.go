@@ -8,8 +8,8 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/words"
 	"ellwand/cmd/ellwand/words/reason"
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/plan"
 )
 
 // Estimate prints what a job takes of each cloth.
@@ -33,14 +33,14 @@ func Estimate(w io.Writer, work *job.Work, needs []app.Estimated) {
 	}
 }
 
-func printLays(w io.Writer, work *job.Work, need fabric.Requirement) {
+func printLays(w io.Writer, work *job.Work, need plan.Requirement) {
 	t := Table("lay", "plies", "cuts", "length", "efficiency", "never below", "to buy")
-	for _, plan := range need.Lays {
-		if !plan.Possible() {
+	for _, p := range need.Lays {
+		if !p.Possible() {
 			continue
 		}
-		t.AppendRow(Row(plan.Lay.String(), words.Plies(plan), plan.Cuts, work.FormatLong(plan.Taken),
-			fmt.Sprintf("%.1f %%", 100*plan.Density), work.FormatLong(plan.Least()), words.Buy(need.Cloth, plan)))
+		t.AppendRow(Row(p.Lay.String(), words.Plies(p), p.Cuts, work.FormatLong(p.Taken),
+			fmt.Sprintf("%.1f %%", 100*p.Density), work.FormatLong(p.Least()), words.Buy(need.Cloth, p)))
 	}
 	fmt.Fprintln(w, t.Render())
 	for _, line := range reason.WhyNot(need.Lays) {
@@ -53,7 +53,7 @@ func Plans(w io.Writer, work *job.Work, plans []app.Planned, files []string) {
 	t := Table("cloth", "width", "lay", "length", "to buy", "plan")
 	for i, plan := range plans {
 		t.AppendRow(Row(plan.Cloth.Name, work.Format(plan.Cloth.Width), plan.Lay.String(),
-			work.FormatLong(plan.Taken), words.Buy(plan.Cloth, plan.LayPlan), files[i]))
+			work.FormatLong(plan.Taken), words.Buy(plan.Cloth, plan.Plan), files[i]))
 	}
 	fmt.Fprintln(w, t.Render())
 }

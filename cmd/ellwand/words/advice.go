@@ -9,14 +9,16 @@ import (
 	"strings"
 
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
 	"ellwand/fabric/quote"
+	"ellwand/fabric/words"
 	"ellwand/pieces/measure"
 )
 
 // Buy gives the length to buy, the shop's way first: "1.9 m (2 1/8 yd)".
-func Buy(c cloth.Cloth, plan fabric.LayPlan) string {
+func Buy(c cloth.Cloth, plan lay.Plan) string {
 	metric, yards := quote.InBothSystems(c, plan.Need, plan.Buy)
 	metres, inYards := measure.Length(metric).Format(measure.Metre), measure.Length(yards).Format(measure.Yard)
 	if quote.SoldInYards(c) {
@@ -27,15 +29,15 @@ func Buy(c cloth.Cloth, plan fabric.LayPlan) string {
 
 // Plies says in how many plies the cloth lies: "2", or "2 and 1" where only a
 // part of it is double.
-func Plies(plan fabric.LayPlan) string {
-	if plan.Lay == fabric.SelvedgeIn || plan.Lay == fabric.InStretches {
+func Plies(plan lay.Plan) string {
+	if plan.Lay == lay.SelvedgeIn || plan.Lay == lay.InStretches {
 		return "2 and 1"
 	}
 	return fmt.Sprint(plan.Plies)
 }
 
 // Advice says what to buy, how to lay it, and what opening the cloth saves.
-func Advice(work *job.Work, need fabric.Requirement) string {
+func Advice(work *job.Work, need plan.Requirement) string {
 	chosen := need.Lays[need.Chosen]
 	text := fmt.Sprintf("Buy %s and lay it %s.", Buy(need.Cloth, chosen), chosen.Lay.Way())
 	open, folded, both := openAndFolded(need)
@@ -47,25 +49,25 @@ func Advice(work *job.Work, need fabric.Requirement) string {
 			text += ", too little to buy less"
 		}
 		text += "."
-	case chosen.Lay == fabric.Open || chosen.Lay == fabric.FoldedAlong:
+	case chosen.Lay == lay.Open || chosen.Lay == lay.FoldedAlong:
 		text += " Opening the cloth saves nothing; folded there is half the chalking and cutting."
 	}
-	if chosen.Lay != fabric.Open && chosen.Lay != fabric.FoldedAlong {
-		text += "\n" + strings.Join(chosen.Spreading(work.Format), "\n")
+	if chosen.Lay != lay.Open && chosen.Lay != lay.FoldedAlong {
+		text += "\n" + strings.Join(words.Spreading(chosen, work.Format), "\n")
 	}
 	return text
 }
 
 // openAndFolded returns the two plans when both are possible.
-func openAndFolded(need fabric.Requirement) (open, folded fabric.LayPlan, both bool) {
+func openAndFolded(need plan.Requirement) (open, folded lay.Plan, both bool) {
 	var haveOpen, haveFolded bool
-	for _, plan := range need.Lays {
+	for _, p := range need.Lays {
 		switch {
-		case !plan.Possible():
-		case plan.Lay == fabric.Open:
-			open, haveOpen = plan, true
-		case plan.Lay == fabric.FoldedAlong:
-			folded, haveFolded = plan, true
+		case !p.Possible():
+		case p.Lay == lay.Open:
+			open, haveOpen = p, true
+		case p.Lay == lay.FoldedAlong:
+			folded, haveFolded = p, true
 		}
 	}
 	return open, folded, haveOpen && haveFolded
@@ -73,12 +75,12 @@ func openAndFolded(need fabric.Requirement) (open, folded fabric.LayPlan, both b
 
 // Matching says what is matched, what it costs, and what the rule of thumb
 // would have said. The requirement has a Matching.
-func Matching(work *job.Work, need fabric.Requirement) string {
+func Matching(work *job.Work, need plan.Requirement) string {
 	m, all := need.Matching, work.PiecesOf(need.Cloth.Name)
 	var text strings.Builder
 	var said []string
 	for _, match := range need.Lays[need.Chosen].Matches {
-		if line := match.Describe(all); !slices.Contains(said, line) { // garment after garment
+		if line := words.Match(match, all); !slices.Contains(said, line) { // garment after garment
 			said = append(said, line)
 			fmt.Fprintf(&text, "Matched: %s.\n", line)
 		}
@@ -96,6 +98,6 @@ func Matching(work *job.Work, need fabric.Requirement) string {
 }
 
 // AmountOf says what the length to buy of a requirement rests on.
-func AmountOf(need fabric.Requirement) quote.Amount {
+func AmountOf(need plan.Requirement) quote.Amount {
 	return quote.AmountOf(quote.Offer{Cloth: need.Cloth}, quote.FoundIn(need))
 }

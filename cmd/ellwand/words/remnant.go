@@ -9,7 +9,7 @@ import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/words/reason"
-	"ellwand/fabric"
+	"ellwand/fabric/remnant"
 )
 
 // PieceOfCloth gives the size of a piece of cloth, or of each of the remnants
@@ -42,9 +42,9 @@ func lengthAndUsable(work *job.Work, a app.RemnantAnswer) string {
 // IsEnough answers whether a remnant is enough, and how long it was looked for.
 func IsEnough(a app.RemnantAnswer, search app.Search) string {
 	switch a.Fit.Answer {
-	case fabric.Enough:
+	case remnant.Enough:
 		return "yes, it is enough."
-	case fabric.TooLittle:
+	case remnant.TooLittle:
 		return "no, it cannot be."
 	}
 	switch {
@@ -60,9 +60,9 @@ func IsEnough(a app.RemnantAnswer, search app.Search) string {
 func Evidence(work *job.Work, a app.RemnantAnswer) []string {
 	var out []string
 	switch a.Fit.Answer {
-	case fabric.Enough:
+	case remnant.Enough:
 		out = enough(work, a)
-	case fabric.TooLittle:
+	case remnant.TooLittle:
 		out = []string{capital(reason.Once(a.Fit.Proof)) + "."}
 	default:
 		out = []string{closest(work, a)}

@@ -12,8 +12,8 @@ import (
 	"sync"
 	"time"
 
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
 )
@@ -66,7 +66,7 @@ var programDigest = sync.OnceValues(func() (string, error) {
 // Path of a problem's file. %#v writes every field of every part with its
 // type, and floats to the last digit. More is what else the answer depends on,
 // without pointers.
-func (s *Store) Path(c cloth.Cloth, all []pieces.Piece, lays []fabric.Lay, more ...any) string {
+func (s *Store) Path(c cloth.Cloth, all []pieces.Piece, lays []lay.Kind, more ...any) string {
 	if s == nil {
 		return ""
 	}

@@ -7,8 +7,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/fabric"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/pieces"
 )
 
@@ -26,7 +26,7 @@ func aProblem() problem {
 // Whatever of a problem changes, or of the program, changes its file.
 func TestKeyIsTheWholeProblem(t *testing.T) {
 	c := &Store{folder: "x", program: "1"}
-	path := func(c *Store, p problem) string { return c.Path(p.cloth, p.all, fabric.AllLays()) }
+	path := func(c *Store, p problem) string { return c.Path(p.cloth, p.all, lay.Kinds()) }
 	first := path(c, aProblem())
 	assert.Equal(t, first, path(c, aProblem()))
 	for name, change := range map[string]func(*problem){
@@ -46,13 +46,13 @@ func TestKeyIsTheWholeProblem(t *testing.T) {
 		assert.NotEqual(t, first, path(c, changed), name)
 	}
 	assert.NotEqual(t, first, path(&Store{folder: "x", program: "2"}, aProblem()), "another program")
-	assert.NotEqual(t, first, c.Path(aProblem().cloth, aProblem().all, fabric.AllLays()[:1]))
+	assert.NotEqual(t, first, c.Path(aProblem().cloth, aProblem().all, lay.Kinds()[:1]))
 }
 
 func TestSpoiltFileCountsAsNone(t *testing.T) {
 	c := &Store{folder: t.TempDir(), program: "1"}
 	p := aProblem()
-	path := c.Path(p.cloth, p.all, fabric.AllLays())
+	path := c.Path(p.cloth, p.all, lay.Kinds())
 	for _, text := range []string{"", "{", "null", `{"found":{"Taken":-1}}`,
 		`{"found":{"Taken":5,"Bound":9},"effort_ns":{}}`, `{"found":{"Taken":5}}`} {
 		require.NoError(t, os.WriteFile(path, []byte(text), 0o600))

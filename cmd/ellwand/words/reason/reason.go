@@ -5,12 +5,12 @@ import (
 	"slices"
 	"strings"
 
-	"ellwand/fabric"
+	"ellwand/fabric/lay"
 )
 
 // WhyNot says of each lay that cannot be why it cannot. Lays with the same
 // reason share a line.
-func WhyNot(lays []fabric.LayPlan) []string {
+func WhyNot(lays []lay.Plan) []string {
 	var lines []string
 	for _, plan := range lays {
 		switch {

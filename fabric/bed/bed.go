@@ -1,0 +1,179 @@
+// Package bed is the geometry of beds: the rectangles of a lay in which the cloth
+// lies alike throughout, where their folds are, and where each ply lies on the open
+// cloth. What proves a lay opens it out by code of its own.
+//
+// Lengths are millimetres.
+package bed
+
+import (
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/lay"
+	"ellwand/nest/layout"
+)
+
+// Bed is a rectangle of a lay in which the cloth lies alike throughout: one
+// problem of plain geometry. Most lays are a single bed; one with a selvedge
+// folded in has two side by side, one in stretches two after each other. This
+// file is the one place where the way of folding becomes geometry.
+type Bed struct {
+	Kind  lay.Kind // Open, FoldedAlong, FoldedAcross, CutAcross or BothSelvedgesIn
+	Width float64  // usable: y runs from 0 to width
+	// at is where the bed begins in the frame of the whole lay.
+	At orb.Point
+	// v is where its y = 0 lies on the open cloth, across, from the inner
+	// edge of the selvedge nearest to the cutter.
+	V float64
+	// before is the length of cloth that the stretches before it take.
+	Before float64
+	// lost is what flaws take of the width, below y = 0 and above the width,
+	// for the whole length.
+	LostLow, LostHigh float64
+}
+
+// Of a lay that is a single bed.
+func Of(c cloth.Cloth, kind lay.Kind) Bed {
+	b := Bed{Kind: kind, Width: UsableWidth(kind, c)}
+	switch kind {
+	case lay.FoldedAlong:
+		b.V = UsableWidth(lay.Open, c) / 2
+	case lay.BothSelvedgesIn:
+		b.V = c.WidthLaid()/4 - c.Selvedge
+	}
+	return b.trimmed(c)
+}
+
+// trimmed leaves out of the bed what flaws along its edges take for its whole
+// length, such as a faded edge. A fold stays where it is.
+func (b Bed) trimmed(c cloth.Cloth) Bed {
+	if b.Kind != lay.Open && b.Kind != lay.FoldedAlong {
+		return b
+	}
+	for _, p := range b.PliesOn(c, 0) {
+		back := geometry.Inverse(p.Motion)
+		for _, flaw := range c.Flaws {
+			box := flaw.Outline.Bound()
+			if box.Min[0] > -cloth.Endless || box.Max[0] < cloth.Endless {
+				continue
+			}
+			from := geometry.Apply(back, orb.Point{0, box.Min[1] - c.Selvedge})[1]
+			to := geometry.Apply(back, orb.Point{0, box.Max[1] - c.Selvedge})[1]
+			from, to = math.Min(from, to), math.Max(from, to)
+			switch {
+			case from < b.Width && to >= b.Width:
+				b.Width, b.LostHigh = from, b.LostHigh+b.Width-from
+			case from <= 0 && to > 0 && b.Kind == lay.Open:
+				b.Width, b.V, b.At[1], b.LostLow = b.Width-to, b.V+to, b.At[1]+to, b.LostLow+to
+				return b.trimmed(c) // other bands lie elsewhere in its frame now
+			}
+		}
+	}
+	return b
+}
+
+// FoldedIn gives the two beds of a cloth with one selvedge folded in, the
+// fold being that far from the edge of the cloth: two plies from the fold to
+// the folded-in selvedge, then one ply to the other selvedge. The lower ply
+// goes on beyond that edge, so that pieces on either side of it keep their gap.
+func FoldedIn(c cloth.Cloth, depth float64) (double, single Bed) {
+	width := c.WidthLaid()
+	double = Bed{Kind: lay.FoldedAlong, Width: depth - c.Selvedge, V: depth - c.Selvedge}
+	begin := depth + math.Max(0, c.Gap-c.Selvedge)
+	single = Bed{Kind: lay.Open, Width: width - depth - begin - c.Selvedge, At: orb.Point{0, begin}, V: depth + begin - c.Selvedge}
+	return double.trimmed(c), single.trimmed(c)
+}
+
+// OpenAfter is the open stretch behind a folded one.
+func OpenAfter(c cloth.Cloth, length float64) Bed {
+	b := Of(c, lay.Open)
+	b.At[0], b.Before = length, length
+	return b
+}
+
+func (b Bed) Plies() int { return b.Kind.Plies() }
+
+// Room is the width across that one piece may take.
+func (b Bed) Room(c cloth.Cloth) float64 {
+	if b.Kind == lay.BothSelvedgesIn {
+		return b.Width/2 - MiddleStrip(c)
+	}
+	return b.Width
+}
+
+// MiddleStrip is what is kept off, on either side, where two edges of the
+// cloth meet: the selvedge, or of a cloth that may be used to its very edge
+// the width of a chalk line.
+func MiddleStrip(c cloth.Cloth) float64 { return math.Max(c.Selvedge, 0.5) }
+
+// FoldPins are the edges of the bed that are folds.
+func (b Bed) FoldPins() []layout.Pin {
+	switch b.Kind {
+	case lay.FoldedAlong:
+		return []layout.Pin{layout.PinLow}
+	case lay.BothSelvedgesIn:
+		return []layout.Pin{layout.PinLow, layout.PinHigh}
+	}
+	return nil
+}
+
+// SecondLength is where, along the cloth, the upper length of a cloth cut
+// across begins: at a whole number of repeats, so that both plies match.
+func SecondLength(c cloth.Cloth, length float64) float64 {
+	if c.Repeat.Along == 0 {
+		return length
+	}
+	return math.Ceil(length/c.Repeat.Along-1e-9) * c.Repeat.Along
+}
+
+// Taken is the length of cloth that a bed of that length takes.
+func (b Bed) Taken(c cloth.Cloth, length float64) float64 {
+	switch b.Kind {
+	case lay.FoldedAcross:
+		return 2 * length
+	case lay.CutAcross:
+		return length + SecondLength(c, length)
+	}
+	return length
+}
+
+// AcrossPlies is how many times the length on the table is taken.
+func AcrossPlies(kind lay.Kind) float64 {
+	if kind.IsAcross() {
+		return 2
+	}
+	return 1
+}
+
+// MirrorsAcross reports whether the upper ply has the lower one mirrored
+// across. Folded across the weft it is mirrored along: both plies have a place
+// across at the same distance from their selvedge.
+func (b Bed) MirrorsAcross() bool { return b.Plies() == 2 && b.Kind != lay.FoldedAcross }
+
+// MirrorLine is the y of the bed about which the upper ply mirrors the lower
+// across.
+func (b Bed) MirrorLine() float64 {
+	if b.Kind == lay.CutAcross {
+		return b.Width / 2
+	}
+	return 0
+}
+
+// UsableWidth of the cloth in this lay, in mm, as it is when it is laid: the
+// width less both selvedges; folded along, half of the width less one
+// selvedge (the fold needs none); with both selvedges to the middle, half of
+// the width. With one selvedge folded in it depends on how far, and is that
+// of the open cloth here.
+func UsableWidth(l lay.Kind, c cloth.Cloth) float64 {
+	width := c.WidthLaid()
+	switch l {
+	case lay.FoldedAlong:
+		return width/2 - c.Selvedge
+	case lay.BothSelvedgesIn:
+		return width / 2
+	}
+	return width - 2*c.Selvedge
+}

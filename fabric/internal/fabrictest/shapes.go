@@ -1,0 +1,97 @@
+// Package fabrictest has the pieces and questions that the tests of several rooms
+// of fabric share.
+package fabrictest
+
+import (
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces"
+)
+
+// Half is a rectangle on the fold, given by its half.
+func Half(name string, width, height float64, cut int) pieces.Piece {
+	p := Polygon(name, orb.Point{0, 0}, orb.Point{width, 0}, orb.Point{width, height}, orb.Point{0, height})
+	p.Fold, p.Cut = "d", cut
+	return p
+}
+
+// Wedges are two right-angled triangles that make a rectangle, each a pair.
+func Wedges(name string, width, height float64, cut int) []pieces.Piece {
+	lower := Polygon(name+" lower", orb.Point{0, 0}, orb.Point{width, 0}, orb.Point{width, height})
+	upper := Polygon(name+" upper", orb.Point{0, 0}, orb.Point{width, height}, orb.Point{0, height})
+	lower.Pair, lower.Cut, upper.Pair, upper.Cut = true, cut, true, cut
+	return []pieces.Piece{lower, upper}
+}
+
+// Notched puts a match point on an edge of a piece.
+func Notched(p pieces.Piece, edge string, at float64, match string) pieces.Piece {
+	p.Notches = append(append([]pieces.Notch(nil), p.Notches...), pieces.Notch{Edge: edge, At: at, Count: 1, Match: match})
+	return p
+}
+
+// Skirt has a front on the fold and a pair of backs that meet at the side, 120
+// mm and 90 mm up from their lower edges.
+func Skirt() []pieces.Piece {
+	front := Notched(Half("front", 200, 500, 1), "b", 120, "side")
+	back := Notched(Pair(Polygon("back", orb.Point{0, 0}, orb.Point{190, 0}, orb.Point{170, 470}, orb.Point{0, 450})), "b", 90, "side")
+	return []pieces.Piece{front, back, Rectangle("band", 60, 400, 2)}
+}
+
+func Blouse() []pieces.Piece {
+	return InGarment("blouse", halfFront(), Pair(SidePanel()), Rectangle("cuff", 90, 240, 2), Rectangle("collar", 80, 300, 2))
+}
+
+// Polygon makes a piece of straight edges without allowances, the points
+// counter-clockwise, its edges named a, b, c, ...; the grainline runs up
+// along y.
+func Polygon(name string, points ...orb.Point) pieces.Piece {
+	piece := pieces.Piece{Name: name, Cut: 1}
+	for i, p := range points {
+		piece.Edges = append(piece.Edges, pieces.Edge{
+			Name: string(rune('a' + i)),
+			Path: pieces.Path{pieces.Line{From: p, To: points[(i+1)%len(points)]}},
+		})
+	}
+	centre := orb.Ring(points).Bound().Center()
+	piece.Grain = pieces.Grain{From: orb.Point{centre[0], centre[1] - 5}, To: orb.Point{centre[0], centre[1] + 5}}
+	return piece
+}
+
+// halfFront is a half bodice of straight lines, 220 x 400 mm, its centre
+// front (edge "e") on the fold at x = 0.
+func halfFront() pieces.Piece {
+	p := Polygon("front", orb.Point{0, 0}, orb.Point{220, 0}, orb.Point{200, 240}, orb.Point{160, 400}, orb.Point{0, 330})
+	p.Fold = "e"
+	return p
+}
+
+// SidePanel has no symmetry at all.
+func SidePanel() pieces.Piece {
+	return Polygon("side panel", orb.Point{0, 0}, orb.Point{180, 0}, orb.Point{120, 300}, orb.Point{30, 260})
+}
+
+func Rectangle(name string, width, height float64, cut int) pieces.Piece {
+	p := pieces.Rectangle(name, width, height)
+	p.Cut = cut
+	return p
+}
+
+func Pair(p pieces.Piece) pieces.Piece {
+	p.Pair = true
+	p.Cut = 2
+	return p
+}
+
+func OnGrain(p pieces.Piece, lie pieces.GrainLie) pieces.Piece {
+	p.Grain.Lie = lie
+	return p
+}
+
+func InGarment(garment string, all ...pieces.Piece) []pieces.Piece {
+	out := make([]pieces.Piece, len(all))
+	for i, p := range all {
+		p.Garment = garment
+		out[i] = p
+	}
+	return out
+}

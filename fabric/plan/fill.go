@@ -1,0 +1,112 @@
+package plan
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric/bed"
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/purchase"
+	"ellwand/pieces"
+)
+
+// LeastStraightening is what straightening both cut ends takes at least, mm
+// [source.CommonPractice].
+const LeastStraightening = 20.0
+
+// Straightening says what it takes [source.CommonPractice].
+func Straightening(c cloth.Cloth) string {
+	if c.Inches {
+		return "3/4 to 2 in"
+	}
+	return "2 to 5 cm"
+}
+
+// Fill sets what follows from the solved beds of a lay.
+func Fill(p *lay.Plan, beds []SolvedBed) {
+	p.Pieces = laidOut(beds)
+	p.Cuts = len(p.Pieces)
+	for i, found := range beds {
+		b := found.Bed
+		end := b.At[0] + found.Layout.Length
+		p.Length = math.Max(p.Length, end)
+		p.Width = math.Max(p.Width, b.At[1]+b.Width+b.LostHigh)
+		p.Taken = math.Max(p.Taken, b.Before+b.Taken(p.Cloth, found.Layout.Length))
+		p.Parts = append(p.Parts, lay.Part{
+			X: b.At[0], Y: b.At[1], Length: found.Layout.Length, Width: b.Width, Plies: b.Plies(),
+			FoldLow: len(b.FoldPins()) > 0, FoldHigh: len(b.FoldPins()) > 1,
+			OnCloth: b.OnCloth(p.Cloth, found.Layout.Length),
+		})
+		if i > 0 && b.At[0] > 0 || b.Kind == lay.CutAcross {
+			p.Cuts++
+		}
+	}
+	for i := range p.Parts { // beds side by side are as long as the longer one
+		if p.Parts[i].X == 0 && p.Lay == lay.SelvedgeIn {
+			p.Parts[i].Length = p.Length
+		}
+	}
+	for i, found := range beds {
+		p.Zones = append(p.Zones, found.ZonesWithin(p.Parts[i].X+p.Parts[i].Length)...)
+	}
+	p.Density = efficiency(*p)
+	p.Need = purchase.Need(p.Cloth, p.Taken)
+	p.Buy = purchase.RoundUp(p.Cloth, p.Need)
+	noteStraightening(p)
+}
+
+// ZonesWithin are the zones of a bed up to that length of the lay, in the
+// frame of the lay.
+func (l SolvedBed) ZonesWithin(length float64) []orb.Ring {
+	var out []orb.Ring
+	for _, zone := range l.Problem.Zones {
+		parts, err := geometry.Clipped(zone, 0, 0, length-l.Bed.At[0], l.Bed.Width)
+		if err != nil {
+			continue
+		}
+		for _, part := range parts {
+			out = append(out, orb.Ring(geometry.Mapped(pieces.Motion{A: 1, D: 1, E: l.Bed.At[0], F: l.Bed.At[1]}, part)))
+		}
+	}
+	b := l.Bed
+	from, to := b.At[0], length
+	if b.LostLow > 0 {
+		out = append(out, geometry.Rectangle(from, b.At[1]-b.LostLow, to, b.At[1]))
+	}
+	if b.LostHigh > 0 {
+		out = append(out, geometry.Rectangle(from, b.At[1]+b.Width, to, b.At[1]+b.Width+b.LostHigh))
+	}
+	return out
+}
+
+func noteStraightening(p *lay.Plan) {
+	spare := p.Buy - purchase.BeforeWetting(p.Cloth.Shrinkage, p.Taken)
+	if spare >= LeastStraightening {
+		return
+	}
+	more := "only " + p.Cloth.Say(spare) + " more"
+	if spare < 0.5 {
+		more = "no more"
+	}
+	p.Notes = append(p.Notes, fmt.Sprintf("The length to buy is %s than the lay takes. "+
+		"Straightening the cut ends takes %s: buy a little more, unless the shop cuts along a thread.",
+		more, Straightening(p.Cloth)))
+}
+
+// efficiency is the area of what is cut, in all plies, over the usable cloth
+// taken. A half on the fold gives its other half in the other ply.
+func efficiency(p lay.Plan) float64 {
+	usable := bed.UsableWidth(lay.Open, p.Cloth)
+	if p.Taken <= 0 || usable <= 0 {
+		return 0
+	}
+	var area float64
+	for _, l := range p.Pieces {
+		area += math.Abs(geometry.Area(l.Outline)) * float64(p.Parts[l.Part].Plies)
+	}
+	return area / (p.Taken * usable)
+}

@@ -1,0 +1,113 @@
+package plan
+
+import (
+	"math"
+	"sort"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/rules"
+	"ellwand/nest/layout"
+	"ellwand/pieces"
+)
+
+// drawTolerance is how near, in mm, drawn curves follow the true ones
+// [source.OwnChoice].
+const drawTolerance = 0.1
+
+// laidOut brings the layouts of all beds back to pieces on the cloth, in the
+// order in which a cutter lays them: from the cut end, and across from y = 0.
+func laidOut(beds []SolvedBed) []lay.Laid {
+	var out []lay.Laid
+	for part, found := range beds {
+		for _, at := range found.Layout.Placements {
+			l := laid(found.Templates[at.Item], found.Problem, at)
+			l.Part = part
+			out = append(out, moved(l, found.Bed.At))
+		}
+	}
+	sort.SliceStable(out, func(i, j int) bool { return before(out[i], out[j]) })
+	return out
+}
+
+// moved brings a piece from the frame of its bed to that of the lay.
+func moved(l lay.Laid, by orb.Point) lay.Laid {
+	if by == (orb.Point{}) {
+		return l
+	}
+	m := pieces.Motion{A: 1, D: 1, E: by[0], F: by[1]}
+	l.X, l.Y = l.X+by[0], l.Y+by[1]
+	l.Outline, l.Seam = orb.Ring(geometry.Mapped(m, l.Outline)), orb.Ring(geometry.Mapped(m, l.Seam))
+	l.Grain = [2]orb.Point{geometry.Apply(m, l.Grain[0]), geometry.Apply(m, l.Grain[1])}
+	for i := range l.Notches {
+		l.Notches[i].At, l.Notches[i].Out = geometry.Apply(m, l.Notches[i].At), geometry.Apply(m, l.Notches[i].Out)
+	}
+	for i := range l.Darts {
+		l.Darts[i].Line = geometry.Mapped(m, l.Darts[i].Line)
+	}
+	for i := range l.Marks {
+		l.Marks[i].Line = geometry.Mapped(m, l.Marks[i].Line)
+	}
+	return l
+}
+
+// before orders by the end nearer to the cut end, then across; 1 mm along
+// does not count, so that a column of pieces stays in order.
+func before(a, b lay.Laid) bool {
+	p, q := a.Outline.Bound().Min, b.Outline.Bound().Min
+	if math.Floor(p[0]) != math.Floor(q[0]) {
+		return p[0] < q[0]
+	}
+	return p[1] < q[1]
+}
+
+func laid(t rules.Template, problem layout.Problem, at layout.Placement) lay.Laid {
+	turn := problem.Items[at.Item].Turns[at.Turn]
+	m := rules.PlacementMotion(problem, at)
+	out := lay.Laid{
+		Piece: t.Piece, Name: t.Piece.Name, Garment: t.Piece.Garment, Size: t.Piece.Size,
+		Copy: t.First + at.Copy, Yields: t.Yields, OnFold: t.OnFold,
+		Mirrored: turn.Mirrored, Turn: geometry.WholeTurn(turn.Degrees + at.Tilt), X: at.X, Y: at.Y,
+		Outline: problem.Placed(at),
+		Grain:   [2]orb.Point{geometry.Apply(m, t.Piece.Grain.From), geometry.Apply(m, t.Piece.Grain.To)},
+	}
+	for _, allowed := range problem.Items[at.Item].Turns {
+		out.Turnings = append(out.Turnings, lay.Turning{Degrees: geometry.WholeTurn(allowed.Degrees), Mirrored: allowed.Mirrored})
+	}
+	out.Seam = orb.Ring(geometry.Mapped(m, t.Piece.SeamOutline(drawTolerance)))
+	for _, notch := range t.Piece.Notches {
+		if edge, ok := t.Piece.Edge(notch.Edge); ok {
+			out.Notches = append(out.Notches, laidNotch(m, edge, notch))
+		}
+	}
+	for _, dart := range t.Piece.Darts {
+		out.Darts = append(out.Darts, lay.Dart{Name: dart.Name, Line: geometry.Mapped(m, dartLine(dart))})
+	}
+	for _, mark := range t.Piece.Marks {
+		line := orb.LineString{mark.At}
+		if mark.Path != nil {
+			line = mark.Path.Flatten(drawTolerance)
+		}
+		out.Marks = append(out.Marks, lay.Mark{Name: mark.Name, Line: geometry.Mapped(m, line)})
+	}
+	return out
+}
+
+func dartLine(dart pieces.Dart) orb.LineString {
+	if dart.Mouth != "" {
+		return orb.LineString{dart.Start, dart.Apex, dart.End}
+	}
+	return orb.LineString{dart.Start, dart.Apex, dart.End, dart.OtherApex, dart.Start}
+}
+
+// laidNotch runs from the seam line square out to the cutting line. Pieces
+// are drawn counter-clockwise, so outside is to the right of the seam.
+func laidNotch(m pieces.Motion, edge pieces.Edge, notch pieces.Notch) lay.Notch {
+	at, along := edge.Path.At(notch.At), edge.Path.Tangent(notch.At)
+	out := orb.Point{at[0] + along[1]*edge.Allowance, at[1] - along[0]*edge.Allowance}
+	still := m
+	still.E, still.F = 0, 0
+	return lay.Notch{At: geometry.Apply(m, at), Out: geometry.Apply(m, out), Along: geometry.Apply(still, along), Count: notch.Count}
+}

@@ -1,0 +1,86 @@
+package plan
+
+import (
+	"slices"
+	"strings"
+
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+)
+
+// Matching is what matching the repeat costs in cloth, mm.
+type Matching struct {
+	// Plain is the length that the same lay takes on plain cloth, Matched that
+	// with every match kept.
+	Plain, Matched float64
+	// Repeats is the cost in repeats along the warp; 0 when there are none.
+	Repeats float64
+	// RuleOfThumb is the length by hand reckoning: the plain amount and one
+	// whole repeat more [source.CommonPractice]; a repeat along the warp where there
+	// is one, otherwise one across.
+	RuleOfThumb float64
+}
+
+// Extra is how much more cloth the matched lay takes, mm.
+func (m Matching) Extra() float64 { return m.Matched - m.Plain }
+
+// costOfMatching lays the pieces on plain cloth in the same lay. The matched
+// layout is one of plain cloth too, and is where that search starts, so that
+// matching never comes out as a saving.
+func (t *Table) costOfMatching(matched lay.Plan) (*Matching, error) {
+	plain := *t
+	plain.Cloth.Repeat = cloth.Repeat{}
+	plain.Options.Known, plain.solved, plain.shortest = []lay.Plan{matched}, nil, nil
+	plan, err := plain.planLay(matched.Lay)
+	if err != nil {
+		return nil, err
+	}
+	out := &Matching{Plain: matched.Taken, Matched: matched.Taken}
+	if plan.Possible() {
+		out.Plain = min(plan.Taken, matched.Taken)
+	}
+	repeat := t.Cloth.Repeat
+	out.RuleOfThumb = out.Plain + repeat.Along
+	if repeat.Along > 0 {
+		out.Repeats = out.Extra() / repeat.Along
+	} else {
+		out.RuleOfThumb = out.Plain + repeat.Across
+	}
+	return out, nil
+}
+
+// fillMatches gathers what all beds keep on the repeat, and says what could
+// not be kept.
+func fillMatches(p *lay.Plan, found *SolvedLay) {
+	if p.Cloth.Repeat.IsPlain() {
+		return
+	}
+	p.Places = found.places(p.Cloth)
+	var dropped []string
+	for _, one := range found.Beds {
+		matched := one.matching(p.Cloth)
+		for _, match := range matched.Kept {
+			p.Matches = mergedMatch(p.Matches, match)
+		}
+		dropped = append(dropped, matched.Dropped...)
+	}
+	slices.Sort(dropped)
+	if dropped = slices.Compact(dropped); len(dropped) > 0 {
+		p.Notes = append(p.Notes, "Not everything can be matched at once: "+strings.Join(dropped, "; ")+".")
+	}
+}
+
+func mergedMatch(all []lay.Match, more lay.Match) []lay.Match {
+	for i, match := range all {
+		if match.Name != more.Name || match.Across != more.Across || match.Name == "" && match.Pieces[0] != more.Pieces[0] {
+			continue
+		}
+		for _, source := range more.Pieces {
+			if !slices.Contains(all[i].Pieces, source) {
+				all[i].Pieces = append(slices.Clip(all[i].Pieces), source)
+			}
+		}
+		return all
+	}
+	return append(all, more)
+}

@@ -1,0 +1,146 @@
+package plan
+
+import (
+	"slices"
+	"time"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric/lay"
+	"ellwand/fabric/rules"
+	"ellwand/nest"
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
+)
+
+// sequentialShare of a search for several garments is for each of them by
+// itself [source.OwnChoice].
+const sequentialShare = 0.15
+
+// manyOutlines are too many for a short search: fewer are laid densely enough
+// all together, and the time is better spent on that [source.OwnChoice].
+const manyOutlines = 30
+
+// search solves a problem. Many pieces of several garments are also laid one
+// garment behind the other, each by itself: all together never take more.
+func (t *Table) search(templates []rules.Template, problem layout.Problem, o nest.Options) (nest.Result, error) {
+	garments := garmentsOf(templates, problem)
+	if len(garments) < 2 {
+		return nest.Solve(t.Ctx, problem, o)
+	}
+	row, err := t.inSequence(garments, problem, scaled(o, sequentialShare/float64(len(garments))))
+	if err != nil {
+		return nest.Result{}, err
+	}
+	if o.Start != nil && row.Length < o.Start.Length && verify.Layout(problem, row) == nil {
+		o.Start = &row
+	}
+	result, err := nest.Solve(t.Ctx, problem, scaled(o, 1-sequentialShare))
+	if err == nil {
+		result.Layout = shorter(problem, result.Layout, &row)
+	}
+	return result, err
+}
+
+// garmentsOf lists the items of each garment. None when the pieces are few, or
+// the cloth has flaws or a repeat: what lies well at the cut end may not
+// further along.
+func garmentsOf(templates []rules.Template, problem layout.Problem) [][]int {
+	if len(problem.Zones) > 0 {
+		return nil
+	}
+	copies := 0
+	for _, item := range problem.Items {
+		copies += item.Copies
+	}
+	if copies < manyOutlines {
+		return nil
+	}
+	var out [][]int
+	at := map[string]int{}
+	for i, item := range problem.Items {
+		if item.PeriodX > 0 || item.PeriodY > 0 {
+			return nil
+		}
+		name := templates[i].Piece.Garment
+		k, known := at[name]
+		if !known {
+			k = len(out)
+			at[name], out = k, append(out, nil)
+		}
+		out[k] = append(out[k], i)
+	}
+	return out
+}
+
+// inSequence lays the garments one behind the other, each by itself.
+func (t *Table) inSequence(garments [][]int, problem layout.Problem, o nest.Options) (layout.Layout, error) {
+	o.Start, o.Progress, o.Enough = nil, nil, 0
+	var out layout.Layout
+	for _, items := range garments {
+		alone := problem
+		alone.Items = nil
+		for _, i := range items {
+			alone.Items = append(alone.Items, problem.Items[i])
+		}
+		found, err := nest.Solve(t.Ctx, alone, o)
+		if err != nil {
+			return layout.Layout{}, err
+		}
+		begin := 0.0
+		if out.Length > 0 {
+			begin = out.Length + problem.Gap
+		}
+		for _, at := range found.Layout.Placements {
+			at.Item = items[at.Item]
+			at.X += begin
+			out.Placements = append(out.Placements, at)
+		}
+		out.Length = begin + found.Layout.Length
+	}
+	out.Length = LengthOf(problem, out)
+	return out, nil
+}
+
+// Scaled is a share of a budget.
+func (o Options) Scaled(share float64) Options {
+	part := scaled(nest.Options{Time: o.Time, Iterations: o.Iterations}, share)
+	o.Time, o.Iterations = part.Time, part.Iterations
+	return o
+}
+
+// scaled is a share of a budget.
+func scaled(o nest.Options, share float64) nest.Options {
+	if o.Time > 0 {
+		o.Time = max(time.Millisecond, time.Duration(share*float64(o.Time)))
+	}
+	if o.Iterations > 0 {
+		o.Iterations = max(1, int(share*float64(o.Iterations)))
+	}
+	return o
+}
+
+// Behind lays plans of single garments one behind the other in one lay, for
+// Options.Known: a layout of them all, from which a search for all together
+// starts. The garments are named as in the pieces of all together, one a plan.
+// It reports false when the lay is not possible for one of them, or has two
+// beds.
+func Behind(kind lay.Kind, alone []Requirement, garments []string) (lay.Plan, bool) {
+	out := lay.Plan{Lay: kind}
+	begin := 0.0
+	for i, need := range alone {
+		at := slices.IndexFunc(need.Lays, func(p lay.Plan) bool { return p.Lay == kind && p.Possible() && len(p.Parts) == 1 })
+		if at < 0 {
+			return lay.Plan{}, false
+		}
+		plan := need.Lays[at]
+		out.Cloth, out.Parts = plan.Cloth, plan.Parts
+		for _, l := range plan.Pieces {
+			l.Garment = garments[i]
+			out.Pieces = append(out.Pieces, moved(l, orb.Point{begin, 0}))
+		}
+		begin += plan.Length + plan.Cloth.Gap
+	}
+	out.Length = begin
+	return out, len(alone) > 0
+}

@@ -1,0 +1,5 @@
+package remnant_test
+
+import "ellwand/testdata/sample"
+
+func init() { sample.Rapid(20) }

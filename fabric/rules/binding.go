@@ -1,0 +1,190 @@
+package rules
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/lay"
+	"ellwand/pieces"
+)
+
+// This file decides which match points are kept, by binding them to each other
+// and to the cloth, the most important first.
+
+// bindAxis binds what can be kept together, the most important first: what
+// lies on a fold or at a known place, the centre line, the named points, and
+// the right and left of each pair.
+func (m *Matching) bindAxis(a axis) {
+	// Half of the tolerance is left to the layout; on two plies across, a
+	// deviation counts twice, once in each.
+	tolerance := matchTolerance / 2
+	if a == acrossWarp && m.bed.MirrorsAcross() {
+		tolerance /= 2
+	}
+	set := newUnionFind(a.period(m.cloth.Repeat), tolerance)
+	m.sets[a], m.ties[a] = set, make([][]tie, len(m.templates))
+	for name, place := range m.known[a] {
+		set.bind(fixedPlace, name, m.toBed(a, place, name))
+	}
+	for i, t := range m.templates {
+		set.add(itemNode(i), t.Copies)
+		if a == acrossWarp && t.OnFold {
+			turn := t.baseTurn()
+			_, sign := m.at(a, turn, orb.Point{})
+			set.bind(fixedPlace, itemNode(i), -sign*lowest(t.Outline, turn, a))
+		}
+	}
+	if a == acrossWarp {
+		m.centre()
+	}
+	for _, name := range m.names {
+		m.bindName(a, name)
+	}
+	m.bindPairs(a)
+}
+
+// bind ties a point of template i to a node; it reports whether that agrees
+// with what is tied already.
+func (m *Matching) bind(a axis, i int, node string, p orb.Point) bool {
+	q, sign := m.at(a, m.templates[i].baseTurn(), p)
+	if !m.sets[a].bind(itemNode(i), node, sign*q) {
+		return false
+	}
+	m.ties[a][i] = append(m.ties[a][i], tie{node: node, point: p})
+	return true
+}
+
+// centre ties the centred pieces to their line.
+func (m *Matching) centre() {
+	line := m.toBed(acrossWarp, m.cloth.Repeat.CentreLine-m.cloth.Selvedge, "")
+	node, set, bound := "the centre line", m.sets[acrossWarp], false
+	for i, t := range m.templates {
+		if !slices.Contains(m.cloth.Repeat.Centred, t.Piece.Name) {
+			continue
+		}
+		if !bound {
+			bound = set.bind(fixedPlace, node, line)
+		}
+		twice := m.bed.MirrorsAcross() && !t.OnFold
+		if twice && math.Abs(math.Remainder(2*line, set.period)) > matchTolerance/2 || !m.bind(acrossWarp, i, node, centreOf(t.Asked)) {
+			m.err = errors.Join(m.err, fmt.Errorf("%s: its centre would not lie on the chosen line of the repeat, because the fold does not; fold one selvedge in, or lay the cloth open", t.Piece.Name))
+		}
+	}
+}
+
+// sideName is the node of a match point across the cloth, for the side that is
+// drawn or for its image.
+func sideName(a axis, name string, image bool) string {
+	if a == acrossWarp && image {
+		return "image of " + name
+	}
+	return "point " + name
+}
+
+// bindName ties a named match point on all pieces that have it.
+func (m *Matching) bindName(a axis, name string) {
+	kept, seen := lay.Match{Name: name, Across: a == acrossWarp}, map[int]bool{}
+	for _, t := range m.templates {
+		if _, ok := PointNamed(t.Asked, name); !ok || seen[t.Source] {
+			continue
+		}
+		seen[t.Source] = true
+		if !m.bindPointOf(a, t.Source, name) {
+			m.Dropped = append(m.Dropped, fmt.Sprintf("%s of %s cannot be matched %s as well as the others", name, t.Piece.Name, a))
+			continue
+		}
+		kept.Pieces = append(kept.Pieces, t.Source)
+	}
+	if len(kept.Pieces) > 0 {
+		m.Kept = append(m.Kept, kept)
+	}
+}
+
+// bindPointOf ties a named point on all templates of a piece, or on none: a
+// right that matches beside a left that does not would be no match.
+func (m *Matching) bindPointOf(a axis, source int, name string) bool {
+	set, ties := m.sets[a].clone(), slices.Clone(m.ties[a])
+	for i, t := range m.templates {
+		if t.Source != source {
+			continue
+		}
+		if p, ok := PointNamed(t.Asked, name); ok && !m.bindPoint(a, i, t, name, p) {
+			m.sets[a], m.ties[a] = set, ties
+			return false
+		}
+	}
+	return true
+}
+
+func (a axis) String() string {
+	if a == alongWarp {
+		return "along the warp"
+	}
+	return "across"
+}
+
+func (m *Matching) bindPoint(a axis, i int, t Template, name string, p orb.Point) bool {
+	isPair := t.Asked.Pair
+	if a == acrossWarp && t.Yields == 2 && !isPair {
+		return false // the upper ply has the point at its image
+	}
+	left := m.bed.Plies() == 1 && t.Turns[0].Mirrored && isPair
+	if !m.bind(a, i, sideName(a, name, left), p) {
+		return false
+	}
+	isBothSides := a == acrossWarp && m.bed.Plies() == 1 && t.Asked.Fold != ""
+	return !isBothSides || m.bind(a, i, sideName(a, name, true), geometry.Apply(t.Image, p))
+}
+
+// bindPairs ties the right of each pair to its left.
+func (m *Matching) bindPairs(a axis) {
+	done := map[int]bool{}
+	for _, t := range m.templates {
+		if !t.Asked.Pair || t.Asked.Fold != "" || done[t.Source] {
+			continue
+		}
+		done[t.Source] = true
+		if m.bindPair(a, t.Source) {
+			m.Kept = append(m.Kept, lay.Match{Across: a == acrossWarp, Pieces: []int{t.Source}})
+			continue
+		}
+		m.Dropped = append(m.Dropped, fmt.Sprintf("right and left of %s cannot be matched %s as well as the other points", t.Piece.Name, a))
+	}
+}
+
+func pairNode(source int) string { return fmt.Sprintf("pair %d", source) }
+
+// bindPair ties all templates of a pair to one place, or none of them.
+func (m *Matching) bindPair(a axis, source int) bool {
+	node := pairNode(source)
+	set, ties := m.sets[a].clone(), slices.Clone(m.ties[a])
+	if a == alongWarp && m.isTied(source) {
+		m.together = append(m.together, source)
+		return true
+	}
+	ok := a == alongWarp || !m.bed.MirrorsAcross() || m.sets[a].bind(fixedPlace, node, 0)
+	for i, t := range m.templates {
+		ok = ok && (t.Source != source || m.bind(a, i, node, t.Asked.Grain.From))
+	}
+	if !ok {
+		m.sets[a], m.ties[a] = set, ties
+	}
+	return ok
+}
+
+// isTied reports whether all templates of a piece are tied along the warp by a
+// named point already. Then its right and left match as long as they point the
+// same way, whichever that is. (On the bias a way has two lies, which differ.)
+func (m *Matching) isTied(source int) bool {
+	for i, t := range m.templates {
+		if t.Source == source && (len(m.ties[alongWarp][i]) == 0 || t.Piece.Grain.Lie == pieces.Bias) {
+			return false
+		}
+	}
+	return true
+}

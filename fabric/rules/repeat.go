@@ -1,0 +1,70 @@
+package rules
+
+import (
+	"slices"
+	"strings"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric/cloth"
+	"ellwand/pieces"
+)
+
+// matchTolerance is how far two points that match may lie apart, mm
+// [source.OwnChoice].
+const matchTolerance = 1.0
+
+// PointNamed finds the first notch of that match name, on the seam line.
+func PointNamed(piece pieces.Piece, name string) (orb.Point, bool) {
+	for _, notch := range piece.Notches {
+		if edge, ok := piece.Edge(notch.Edge); ok && notch.Match == name {
+			return edge.Path.At(notch.At), true
+		}
+	}
+	return orb.Point{}, false
+}
+
+// centreOf is a point of the line that is to lie on the centre line.
+func centreOf(piece pieces.Piece) orb.Point {
+	for _, edge := range piece.Edges {
+		if edge.Name == piece.Fold && piece.Fold != "" {
+			return edge.Path[0].Start()
+		}
+	}
+	for _, edge := range piece.Edges {
+		if strings.HasPrefix(strings.ToLower(edge.Name), "centre") {
+			return edge.Path[0].Start()
+		}
+	}
+	return piece.Grain.From
+}
+
+// MatchNames lists the match points to keep in the order of importance: those
+// that the maker names, or all that two pieces share.
+func MatchNames(repeat cloth.Repeat, all []Template) []string {
+	if len(repeat.Matches) > 0 {
+		return repeat.Matches
+	}
+	seen := map[string]int{}
+	var order []string
+	met := map[int]bool{}
+	for _, t := range all {
+		if met[t.Source] { // the left of a pair
+			continue
+		}
+		met[t.Source] = true
+		var mine []string
+		for _, notch := range t.Asked.Notches {
+			if notch.Match != "" && !slices.Contains(mine, notch.Match) {
+				mine = append(mine, notch.Match)
+			}
+		}
+		for _, name := range mine {
+			if seen[name] == 0 {
+				order = append(order, name)
+			}
+			seen[name]++
+		}
+	}
+	return slices.DeleteFunc(order, func(name string) bool { return seen[name] < 2 })
+}

@@ -1,0 +1,5 @@
+package rules_test
+
+import "ellwand/testdata/sample"
+
+func init() { sample.Rapid(20) }

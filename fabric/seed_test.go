@@ -1,5 +1,0 @@
-package fabric_test
-
-import "ellwand/testdata/sample"
-
-func init() { sample.Rapid(20) }
