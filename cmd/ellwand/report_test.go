@@ -27,7 +27,7 @@ func keysOf(t *testing.T, object any) []string {
 func TestEstimateJSON(t *testing.T) {
 	t.Parallel()
 	var got map[string]any
-	text := ellwand(t, "estimate", "../../testdata/blouse.yaml", "--passes", "5", "--json", "--widths", "115cm,140cm")
+	text := ellwand(t, "estimate", "../../testdata/blouse.yaml", "--passes", "2", "--json", "--widths", "115cm,140cm")
 	require.NoError(t, json.Unmarshal([]byte(text), &got))
 	assert.Equal(t, []string{"cloths", "job"}, keysOf(t, got))
 	cloths := got["cloths"].([]any)
@@ -49,11 +49,11 @@ func TestEstimateJSON(t *testing.T) {
 	}
 }
 
-// A job of 100 pieces, and in the long run of 500, is answered, and its layout
+// A job of 60 pieces, and in the long run of 500, is answered, and its layout
 // is whole.
 func TestManyPieces(t *testing.T) {
 	t.Parallel()
-	robes := sample.Of(10, 50)
+	robes := sample.Of(6, 50)
 	folder := t.TempDir()
 	path := filepath.Join(folder, "choir.yaml")
 	require.NoError(t, os.WriteFile(path, []byte(`job: choir robes
