@@ -47,6 +47,14 @@ func TestDistances(t *testing.T) {
 	}
 }
 
+func TestIsOn(t *testing.T) {
+	line := []orb.Point{{0, 0}, {10, 0}, {10, 10}}
+	assert.True(t, IsOn(line, orb.Point{5, 2}, 2), "the tolerance counts")
+	assert.False(t, IsOn(line, orb.Point{5, 2}, 1.99))
+	assert.True(t, IsOn(line, orb.Point{10, 5}, 0))
+	assert.False(t, IsOn(line, orb.Point{0, 5}, 4), "the line is not closed")
+}
+
 func TestMoved(t *testing.T) {
 	line := []orb.Point{{1, 2}, {3, 4}}
 	assert.Equal(t, []orb.Point{{2, 0}, {4, 2}}, Moved(line, orb.Point{1, -2}))
