@@ -76,10 +76,9 @@ type solving struct {
 
 // How exactly the head is solved [source.OwnChoice].
 const (
-	// lengthExact is how exactly the length of the head is solved, in mm
-	// [source.OwnChoice].
+	// lengthExact is how exactly the length of the head is solved, in mm.
 	lengthExact = 0.005
-	// slantExact is the like for the slant, in radians [source.OwnChoice].
+	// slantExact is the like for the slant, in radians.
 	slantExact = 1e-6
 )
 
