@@ -16,7 +16,7 @@ type half struct {
 	armhole
 	// hollow are the places of the armhole's own curve that it goes through on the
 	// way to its round.
-	hollow []orb.Point
+	hollow [2]orb.Point
 	round  round
 	path   pieces.Path
 	// marks are the places on it that a dressmaker marks to draw it, from the
@@ -67,7 +67,7 @@ func (h head) bicep() float64 { return h.front.width() + h.back.width() }
 // as long as those of the armhole with their ease.
 type solving struct {
 	front, back             armhole
-	frontHollow, backHollow pieces.Path
+	frontHollow, backHollow hollow
 	depth                   float64 // mean of both halves
 	frontEase, backEase     float64
 	// slant of the underarm seams for a length of the bicep line and a height.
@@ -87,16 +87,16 @@ const (
 func (s solving) at(height float64) (h head, ok bool) {
 	h = head{front: half{armhole: s.front}, back: half{armhole: s.back}, height: height}
 	halves := []*half{&h.front, &h.back}
-	hollows := []pieces.Path{s.frontHollow, s.backHollow}
+	hollows := []hollow{s.frontHollow, s.backHollow}
 	wanted := []float64{s.front.length + s.frontEase, s.back.length + s.backEase}
-	laid := make([]pieces.Path, len(halves))
-	upper := []float64{wanted[0] - s.frontHollow.Length(), wanted[1] - s.backHollow.Length()}
+	laid := make([]hollow, len(halves))
+	upper := []float64{wanted[0] - s.frontHollow.length, wanted[1] - s.backHollow.length}
 	h.slant = s.slant(0.8*(s.front.length+s.back.length), height)
 	for range 40 {
 		bend := 0.0
 		for i, of := range halves {
-			laid[i] = hollows[i].Map(pieces.Turn(h.slant * 180 / math.Pi))
-			of.round, ok = roundTo(endOf(laid[i]), min(risingShare*s.depth, 0.4*upper[i]), upper[i], height)
+			laid[i] = hollows[i].turned(h.slant)
+			of.round, ok = roundTo(laid[i].end, min(risingShare*s.depth, 0.4*upper[i]), upper[i], height)
 			if !ok {
 				return h, false
 			}
@@ -104,9 +104,10 @@ func (s solving) at(height float64) (h head, ok bool) {
 		}
 		off := 0.0
 		for i, of := range halves {
-			of.hollow = []orb.Point{laid[i].At(laid[i].Length() / 3), laid[i].At(laid[i].Length() * 2 / 3)}
-			places := slices.Concat([]orb.Point{{}}, of.hollow, []orb.Point{of.round.start.at}, of.round.places())
-			if of.path, ok = through(laid[i].Tangent(0), places, bend); !ok {
+			of.hollow = laid[i].places
+			places := slices.Concat([]orb.Point{{}}, of.hollow[:], []orb.Point{of.round.start.at}, of.round.places())
+			leaving := orb.Point{math.Cos(h.slant), math.Sin(h.slant)}
+			if of.path, ok = through(leaving, places, bend); !ok {
 				return h, false
 			}
 			over := of.path.Length() - wanted[i]

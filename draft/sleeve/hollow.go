@@ -3,6 +3,8 @@ package sleeve
 import (
 	"math"
 
+	"github.com/paulmach/orb"
+
 	"ellwand/draft/construct"
 	"ellwand/pieces"
 )
@@ -37,9 +39,31 @@ func layOut(path pieces.Path, notch float64) armhole {
 	return armhole{laid, laid.Length(), laid.End()[1], notch}
 }
 
-// hollow is the part of the armhole that the head follows, for a depth of both
-// halves together.
-func (a armhole) hollow(depth float64) pieces.Path {
+// hollow is the part of an armhole that the head follows: its length, the places a
+// third and two thirds of the way along it, and its end.
+type hollow struct {
+	length float64
+	places [2]orb.Point
+	end    node
+}
+
+// hollow of the armhole, for a depth of both halves together.
+func (a armhole) hollow(depth float64) hollow {
+	path := a.followed(depth)
+	length := path.Length()
+	return hollow{length, [2]orb.Point{path.At(length / 3), path.At(length * 2 / 3)}, endOf(path)}
+}
+
+// turned is the hollow turned about the underarm, by radians.
+func (h hollow) turned(by float64) hollow {
+	turn := pieces.Turn(by * 180 / math.Pi)
+	h.places[0], h.places[1], h.end.at = turn.Apply(h.places[0]), turn.Apply(h.places[1]), turn.Apply(h.end.at)
+	h.end.heading += by
+	return h
+}
+
+// followed is that part as a path.
+func (a armhole) followed(depth float64) pieces.Path {
 	long := construct.Reach(a.path, 1, hollowShare*depth)
 	steep := func(at float64) bool {
 		way := a.path.Tangent(at)
