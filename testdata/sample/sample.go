@@ -55,3 +55,20 @@ func Rapid(checks int) {
 		}
 	}
 }
+
+// MinimizeBriefly has a fuzz run make each input that it finds smaller in 20
+// tries, unless the command line says otherwise. The usual 60 s for each are
+// spent in full on inputs of some kilobytes, one after the other, and no new
+// ones are tried meanwhile: in 25 s 20,000 tries came of 6,900. It is called
+// before f.Fuzz.
+func MinimizeBriefly() {
+	const name = "test.fuzzminimizetime"
+	given := false
+	flag.Visit(func(f *flag.Flag) { given = given || f.Name == name })
+	if given {
+		return
+	}
+	if err := flag.Set(name, "20x"); err != nil {
+		panic(err)
+	}
+}

@@ -7,6 +7,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ellwand/testdata/sample"
 )
 
 const plainJob = `job: cuffs
@@ -83,6 +85,7 @@ func TestFaultsAreInTheOrderOfTheLines(t *testing.T) {
 // Whatever is typed, a job is read or refused with a sentence, and a job that
 // resolves has something to cut from every cloth.
 func FuzzParse(f *testing.F) {
+	sample.MinimizeBriefly()
 	f.Add([]byte(plainJob))
 	for _, path := range []string{"../starter.yaml", "../../../testdata/blouse.yaml"} {
 		text, err := os.ReadFile(path)
