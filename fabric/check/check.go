@@ -34,7 +34,8 @@ import (
 //  6. the nap runs the same way over all pieces, or over all of a garment, and
 //     the pieces that must go one way do;
 //  7. pieces are enlarged when the cloth is washed after cutting;
-//  8. what the plan says to match does, to 1 mm on the open cloth.
+//  8. what the plan says to match does, to 1 mm on the open cloth;
+//  9. two pieces of one part keep the gap of the cloth.
 //
 // That pieces do not overlap is checked by verify.Layout.
 func Plan(p lay.Plan, all []pieces.Piece) error {
@@ -58,7 +59,7 @@ func Plan(p lay.Plan, all []pieces.Piece) error {
 	for i, piece := range all {
 		faults = append(faults, counts[i].check(piece, p.Cloth.Alike))
 	}
-	return errors.Join(append(faults, checkMatches(p, opened, all))...)
+	return errors.Join(append(faults, checkMatches(p, opened, all), checkGaps(p))...)
 }
 
 // tally counts what the plies give of one piece.

@@ -1,0 +1,47 @@
+package check
+
+import (
+	"fmt"
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric/lay"
+)
+
+// gapTolerance, mm, absorbs the rounding of turned outlines [source.OwnChoice].
+const gapTolerance = 1e-2
+
+// checkGaps is rule 9: two pieces on one part of the lay keep the gap of the cloth.
+// The outlines do not meet (verify.Layout sees to that), so that the corner of one
+// is the point nearest to the other.
+func checkGaps(p lay.Plan) error {
+	gap := p.Cloth.Gap
+	if gap == 0 {
+		return nil
+	}
+	for i, one := range p.Pieces {
+		for _, other := range p.Pieces[:i] {
+			if one.Part == other.Part && between(one.Outline, other.Outline, gap) < gap-gapTolerance {
+				return fmt.Errorf("%s copy %d lies nearer to %s copy %d than the gap", one.Name, one.Copy, other.Name, other.Copy)
+			}
+		}
+	}
+	return nil
+}
+
+// between two outlines, mm; those that are surely no nearer than enough count as
+// that far.
+func between(a, b orb.Ring, enough float64) float64 {
+	if !a.Bound().Pad(enough).Intersects(b.Bound()) {
+		return enough
+	}
+	least := math.Inf(1)
+	for _, p := range a {
+		least = math.Min(least, off(b, p))
+	}
+	for _, p := range b {
+		least = math.Min(least, off(a, p))
+	}
+	return least
+}
