@@ -50,6 +50,9 @@ type Plan struct {
 	// Impossible says why the lay cannot be used, and what would help. Empty
 	// when it can.
 	Impossible string
+	// Why has the reasons one by one, where they are those of pieces or of the
+	// cloth.
+	Why []Reason
 	// Throughout is the plan that a lay of two parts comes down to when it
 	// gains nothing: one part, folded or open, takes the whole cloth.
 	// Impossible then says so. Nil otherwise.

@@ -86,7 +86,7 @@ func (t *Table) planLay(kind lay.Kind) (lay.Plan, error) {
 	case err != nil:
 		return lay.Plan{}, err
 	case found == nil:
-		plan.Impossible = why.Error()
+		plan.Impossible, plan.Why = why.Error(), lay.Reasons(why)
 		return plan, nil
 	}
 	plan.FoldedIn, plan.Width = found.Depth, 0

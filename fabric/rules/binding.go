@@ -72,7 +72,7 @@ func (m *Matching) centre() {
 		}
 		twice := m.bed.MirrorsAcross() && !t.OnFold
 		if twice && math.Abs(math.Remainder(2*line, set.period)) > matchTolerance/2 || !m.bind(acrossWarp, i, node, centreOf(t.Asked)) {
-			m.err = errors.Join(m.err, fmt.Errorf("%s: its centre would not lie on the chosen line of the repeat, because the fold does not; fold one selvedge in, or lay the cloth open", t.Piece.Name))
+			m.err = errors.Join(m.err, lay.Because(t.Piece.Name, "its centre would not lie on the chosen line of the repeat, because the fold does not; fold one selvedge in, or lay the cloth open"))
 		}
 	}
 }

@@ -180,7 +180,7 @@ func (m *Matching) settle(a axis, problem *layout.Problem) error {
 		}
 		if len(item.Turns) == 0 {
 			item.Turns = m.templates[i].Turns
-			faults = append(faults, fmt.Errorf("%s: matched to the stripes it finds no place across the width; take a wider cloth, or match less", m.templates[i].Piece.Name))
+			faults = append(faults, lay.Because(m.templates[i].Piece.Name, "matched to the stripes it finds no place across the width; take a wider cloth, or match less"))
 		}
 	}
 	return errors.Join(faults...)

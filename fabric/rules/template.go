@@ -103,7 +103,7 @@ func chalked(c cloth.Cloth, b bed.Bed, d Demand) ([]Template, error) {
 	c.Nap = c.NapOf(d.Piece.Name)
 	switch {
 	case b.Kind == lay.FoldedAcross && c.Nap != cloth.EitherWay:
-		return nil, fmt.Errorf("%s: it must go one way, and %s", d.Piece.Name, againstTheWarp)
+		return nil, lay.Because(d.Piece.Name, "it must go one way, and %s", againstTheWarp)
 	case b.Plies() == 1 && d.Piece.Fold != "":
 		return wholeOf(base, c), nil
 	case b.Plies() == 1:
@@ -168,8 +168,8 @@ func onFold(base Template, c cloth.Cloth, b bed.Bed) ([]Template, error) {
 		base.Turns = append(base.Turns, foldTurns(base.Piece, c.Nap, pin)...)
 	}
 	if len(base.Turns) == 0 {
-		return nil, fmt.Errorf("%s: its edge %q cannot lie on the fold, because then its grainline would not lie %s; "+
-			"lay the cloth open, or draw the grainline to suit the fold", base.Piece.Name, base.Piece.Fold, lieInWords(base.Piece.Grain.Lie))
+		return nil, lay.Because(base.Piece.Name, "its edge %q cannot lie on the fold, because then its grainline would not lie %s; "+
+			"lay the cloth open, or draw the grainline to suit the fold", base.Piece.Fold, lieInWords(base.Piece.Grain.Lie))
 	}
 	return []Template{base}, nil
 }
@@ -178,8 +178,8 @@ func onFold(base Template, c cloth.Cloth, b bed.Bed) ([]Template, error) {
 // right and a left at once, whichever face of the template is up.
 func doubly(base Template, c cloth.Cloth) ([]Template, error) {
 	if base.Copies%2 != 0 {
-		return nil, fmt.Errorf("%s: %s cannot be cut from two plies, which give two at a time; "+
-			"lay the cloth open, or cut one more", base.Piece.Name, countInWords(base.Copies))
+		return nil, lay.Because(base.Piece.Name, "%s cannot be cut from two plies, which give two at a time; "+
+			"lay the cloth open, or cut one more", countInWords(base.Copies))
 	}
 	base.Yields = 2
 	base.Copies /= 2
@@ -193,8 +193,8 @@ func doubly(base Template, c cloth.Cloth) ([]Template, error) {
 	}
 	base.Image, base.IsAlike = mirrorAlike(base.Piece, base.Outline, c.Nap)
 	if !base.IsAlike {
-		return nil, fmt.Errorf("%s: two plies give a right and a left, but this piece is not its own mirror image and is no pair; "+
-			"lay the cloth open, or say that it is a pair", base.Piece.Name)
+		return nil, lay.Because(base.Piece.Name, "two plies give a right and a left, but this piece is not its own mirror image and is no pair; "+
+			"lay the cloth open, or say that it is a pair")
 	}
 	base.Outline = evened(base.Outline, base.Image)
 	return []Template{base}, nil
@@ -231,14 +231,12 @@ func thatFit(c cloth.Cloth, b bed.Bed, t Template) ([]layout.Turn, error) {
 	}
 	switch b.Kind {
 	case lay.FoldedAlong:
-		return nil, fmt.Errorf("%s: it is %s wide and the folded cloth only %s; lay the cloth open, or take a wider cloth",
-			t.Piece.Name, c.Say(narrowest), c.Say(usable))
+		return nil, lay.Because(t.Piece.Name, "it is %s wide and the folded cloth only %s; lay the cloth open, or take a wider cloth", c.Say(narrowest), c.Say(usable))
 	case lay.BothSelvedgesIn:
-		return nil, fmt.Errorf("%s: it is %s wide, and from a fold to where the selvedges meet there are only %s; lay the cloth open, or take a wider cloth",
-			t.Piece.Name, c.Say(narrowest), c.Say(usable))
+		return nil, lay.Because(t.Piece.Name, "it is %s wide, and from a fold to where the selvedges meet there are only %s; lay the cloth open, or take a wider cloth", c.Say(narrowest), c.Say(usable))
 	}
-	return nil, fmt.Errorf("%s: it is %s wide in the narrowest way its grain allows, and the cloth only %s between the selvedges; "+
-		"take a wider cloth, turn the piece to the cross grain, or divide it by a seam", t.Piece.Name, c.Say(narrowest), c.Say(usable))
+	return nil, lay.Because(t.Piece.Name, "it is %s wide in the narrowest way its grain allows, and the cloth only %s between the selvedges; "+
+		"take a wider cloth, turn the piece to the cross grain, or divide it by a seam", c.Say(narrowest), c.Say(usable))
 }
 
 // Across is the extent of a turned outline in y.
