@@ -143,19 +143,27 @@ func (h head) draw(s *construct.Sheet) ends {
 	e.back = s.Left(e.level, h.back.width(), "the back of the bicep line: the like with the back armhole")
 	through := []construct.Point{e.front}
 	for _, m := range h.front.marks {
-		through = append(through, s.Offset(e.level, h.onFront().Apply(m.at), "front: "+m.rule))
+		through = append(through, e.set(s, h.onFront().Apply(m.at), "front: "+m.rule))
 	}
 	first := through[3]
 	through = append(through, crown)
 	var back []construct.Point
 	for _, m := range h.back.marks {
-		back = append(back, s.Offset(e.level, h.onBack().Apply(m.at), "back: "+m.rule))
+		back = append(back, e.set(s, h.onBack().Apply(m.at), "back: "+m.rule))
 	}
 	s.Draw("trace the lower armhole of the front from its underarm to "+construct.Numbers(first)+" and that of the back to "+construct.Numbers(back[2]), "the underarm at the end of the bicep line, the side seam along the underarm seam")
 	slices.Reverse(back)
 	through = append(append(through, back...), e.back)
 	s.Draw("draw the sleeve head "+construct.Numbers(through...), "square to the underarm seams, level at the crown")
 	return e
+}
+
+// set numbers a place of the head, measured from the middle of the bicep line. It
+// is no construction line: none is drawn there.
+func (e ends) set(s *construct.Sheet, at orb.Point, rule string) construct.Point {
+	p := s.Offset(e.level, at, rule)
+	s.Steps[len(s.Steps)-1].From = 0
+	return p
 }
 
 // onFront and onBack lay a half where it belongs on the sleeve.

@@ -34,7 +34,8 @@ type armhole struct {
 // shoulder of a piece drawn with its centre line on the left.
 func layOut(path pieces.Path, notch float64) armhole {
 	at, way := path.Start(), path.Tangent(0)
-	level := pieces.Move(-at[0], -at[1]).Then(pieces.MirrorX()).Then(pieces.Turn(-math.Atan2(way[1], -way[0]) * 180 / math.Pi))
+	level := pieces.Turn(-math.Atan2(way[1], -way[0]) * 180 / math.Pi)
+	level = pieces.Move(-at[0], -at[1]).Then(pieces.MirrorX()).Then(level)
 	laid := path.Map(level)
 	return armhole{laid, laid.Length(), laid.End()[1], notch}
 }
