@@ -35,11 +35,14 @@ import (
 //     the pieces that must go one way do;
 //  7. pieces are enlarged when the cloth is washed after cutting;
 //  8. what the plan says to match does, to 1 mm on the open cloth;
-//  9. two pieces of one part keep the gap of the cloth.
+//  9. two pieces of one part keep the gap of the cloth;
+//
+// 10. pieces of the border have their hem on its line, and lie inwards of it.
 //
 // That pieces do not overlap is checked by verify.Layout.
 func Plan(p lay.Plan, all []pieces.Piece) error {
 	var faults []error
+	all = onBorder(p.Cloth.Border, all)
 	counts := make([]tally, len(all))
 	naps := map[string]int{}
 	var opened []openedPiece
@@ -53,7 +56,7 @@ func Plan(p lay.Plan, all []pieces.Piece) error {
 		for _, o := range openedOut(p, l) {
 			opened = append(opened, o)
 			counts[source].add(o)
-			faults = append(faults, checkOnCloth(p, o), checkFace(p, o, all[source]), checkGrain(p, o), checkNap(p, o, naps))
+			faults = append(faults, checkOnCloth(p, o), checkFace(p, o, all[source]), checkGrain(p, o), checkNap(p, o, naps), checkBorder(p, o, all[source]))
 		}
 	}
 	for i, piece := range all {

@@ -47,6 +47,8 @@ type Cloth struct {
 	OneWayPieces []string
 	Shrinkage    Shrinkage
 	Repeat       Repeat
+	// Border print along one selvedge.
+	Border Border
 	// Flaws of the cloth, which no piece may touch.
 	Flaws []Flaw
 	// Inches makes every sentence about this cloth give lengths in inches, and

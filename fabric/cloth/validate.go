@@ -71,6 +71,9 @@ func (c Cloth) checkHandling() error {
 	if len(c.Repeat.Centred) > 0 && c.Repeat.Across == 0 {
 		fault("pieces can only be centred on stripes along the cloth; give the repeat across")
 	}
+	if !IsLength(c.Border.Line) || c.Border.Line >= c.Width && c.Width > 0 {
+		fault("the line of the border lies %s from the selvedge; it must lie on the cloth", c.Say(c.Border.Line))
+	}
 	for _, flaw := range c.Flaws {
 		if err := flaw.Check(); err != nil {
 			fault("%s", err)

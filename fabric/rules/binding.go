@@ -40,6 +40,7 @@ func (m *Matching) bindAxis(a axis) {
 		}
 	}
 	if a == acrossWarp {
+		m.bindBorder()
 		m.centre()
 	}
 	for _, name := range m.names {

@@ -11,9 +11,11 @@ import (
 )
 
 // Enlarged returns the pieces as they are cut from a cloth that is washed
-// later: longer along the warp and wider along the weft by what will be lost.
+// later: longer along the warp and wider along the weft by what will be lost. Those
+// on a border lie on the cross grain.
 func Enlarged(c cloth.Cloth, all []pieces.Piece) []pieces.Piece {
 	s := c.Shrinkage
+	all = crossed(c.Border, all)
 	if !s.CutFirst || s.Warp == 0 && s.Weft == 0 {
 		return all
 	}

@@ -82,7 +82,10 @@ func TemplatesOf(c cloth.Cloth, b bed.Bed, demands []Demand) ([]Template, error)
 		}
 		for _, t := range made {
 			t.Source = d.Source
-			if t.Turns, err = thatFit(c, b, t); err != nil {
+			if t.Turns, err = onBorder(c, b, t); err == nil {
+				t.Turns, err = thatFit(c, b, t)
+			}
+			if err != nil {
 				faults = append(faults, err)
 				break
 			}
@@ -265,7 +268,7 @@ func ProblemAt(c cloth.Cloth, b bed.Bed, templates []Template, names []string, k
 		return problem, nil, err
 	}
 	m := Match(c, b, templates, names, known)
-	return problem, m, m.Apply(&problem)
+	return problem, m, errors.Join(m.Apply(&problem), placeBorder(c, b, templates, &problem))
 }
 
 // PlainProblem leaves the repeat aside.

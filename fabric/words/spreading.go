@@ -13,12 +13,11 @@ import (
 // Spreading says in sentences how the cloth is spread, so that it can be done
 // with a tape, chalk and pins. Say prints a length.
 func Spreading(p lay.Plan, say func(mm float64) string) []string {
-	if p.Lay == lay.Open {
-		return append(append(beginning(p), openOut, "Smooth it without stretching: the weft must lie square to the selvedge."),
-			"All distances across are measured from the outer edge of the selvedge nearest to you.")
-	}
 	var out []string
 	switch p.Lay {
+	case lay.Open:
+		out = append(append(beginning(p), openOut, "Smooth it without stretching: the weft must lie square to the selvedge."),
+			"All distances across are measured from the outer edge of the selvedge nearest to you.")
 	case lay.FoldedAlong:
 		out = foldInHalf(p)
 	case lay.FoldedAcross:
@@ -32,7 +31,7 @@ func Spreading(p lay.Plan, say func(mm float64) string) []string {
 	case lay.InStretches:
 		out = foldAndOpen(p, say)
 	}
-	return out
+	return append(out, Border(p.Cloth, say)...)
 }
 
 const openOut = "Spread the cloth in one layer, right side up, with one selvedge along the side of the table nearest to you and the cut end on your left."

@@ -56,6 +56,7 @@ var meanings = []struct {
 	{"shell", pieces.Shell}, {"facing", pieces.Facing}, {"lining", pieces.Lining}, {"interfacing", pieces.Interfacing},
 	{"left", foldLeft}, {"right", foldRight}, {"top", foldTop}, {"bottom", foldBottom},
 	{"either way", cloth.EitherWay}, {"one way", cloth.OneWay}, {"one way per garment", cloth.OneWayPerGarment},
+	{"near", cloth.Near}, {"far", cloth.Far},
 	{"mm", measure.Millimetre}, {"cm", measure.Centimetre}, {"m", measure.Metre}, {"in", measure.Inch}, {"yd",
 		measure.Yard},
 }

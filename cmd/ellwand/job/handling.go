@@ -117,6 +117,9 @@ func (r *resolver) handling(path Path, name string, c Cloth, out *cloth.Cloth) {
 		out.Repeat = r.repeat(path.Key("repeat"), name, *p)
 		r.sound(repeatKey(path.Key("repeat"), out.Repeat), c.Name, cloth.Cloth{Repeat: out.Repeat, Inches: r.work.InInches()})
 	}
+	if b := c.Border; b != nil {
+		out.Border = r.border(path.Key("border"), name, *b)
+	}
 	for i, flaw := range c.Flaws {
 		if f, ok := r.flaw(path.Key("flaws").Entry(i), string(c.Name), name, flaw); ok {
 			out.Flaws = append(out.Flaws, f)

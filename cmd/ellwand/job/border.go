@@ -1,0 +1,24 @@
+package job
+
+import "ellwand/fabric/cloth"
+
+// Border is a print that runs along one selvedge of a cloth.
+type Border struct {
+	Selvedge Choice[cloth.Side] `yaml:"selvedge" jsonschema_description:"the selvedge that it runs along: near (nearest to you, the cloth right side up, the cut end on your left) or far; near if not given"`
+	Line     Measure            `yaml:"line" jsonschema_description:"how far the line for the hems lies from the edge of that selvedge"`
+	Pieces   []Text             `yaml:"pieces" jsonschema:"minItems=1" jsonschema_description:"pieces that lie across the cloth with their straight hem on that line"`
+	Hem      Text               `yaml:"hem" jsonschema_description:"the edge that is their hem; the one of that name if not given"`
+}
+
+func (r *resolver) border(path Path, name string, b Border) cloth.Border {
+	out := cloth.Border{Selvedge: choose(r, path.Key("selvedge"), name+": the selvedge of the border", b.Selvedge), Pieces: texts(b.Pieces), Hem: string(b.Hem)}
+	if b.Line == "" {
+		r.fault(path, Missing, "%s has a border without a line; add line: the distance of the hems from the edge of that selvedge", name)
+		return out
+	}
+	if len(out.Pieces) == 0 {
+		r.fault(path, Missing, "%s has a border and no pieces on it; add pieces: [skirt front, skirt back]", name)
+	}
+	out.Line, _ = r.length(path.Key("line"), name+": the line of the border", b.Line)
+	return out
+}

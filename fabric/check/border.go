@@ -1,0 +1,75 @@
+package check
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/pieces"
+)
+
+// hemTolerance, mm, of a hem on the line of the border: as of points that match
+// [source.OwnChoice].
+const hemTolerance = 1.0
+
+// onBorder are the pieces asked, those of the border on the cross grain.
+func onBorder(border cloth.Border, all []pieces.Piece) []pieces.Piece {
+	var out []pieces.Piece
+	for _, piece := range all {
+		if border.Has(piece.Name) {
+			piece.Grain.Lie = pieces.CrossGrain
+		}
+		out = append(out, piece)
+	}
+	return out
+}
+
+// checkBorder is rule 10: on the open cloth every point of the hem lies on the line
+// of the border, the grainline across the cloth, and the piece inwards.
+func checkBorder(p lay.Plan, o openedPiece, asked pieces.Piece) error {
+	border := p.Cloth.Border
+	if !border.Has(asked.Name) {
+		return nil
+	}
+	inwards, line := 1.0, border.Line
+	if border.Selvedge == cloth.Far {
+		width := p.Cloth.Width
+		if !p.Cloth.Shrinkage.CutFirst {
+			width -= width * p.Cloth.Shrinkage.Weft
+		}
+		inwards, line = -1, width-border.Line
+	}
+	found := false
+	for _, edge := range asked.Edges {
+		if edge.Name != border.Hem && (border.Hem != "" || !strings.HasPrefix(strings.ToLower(edge.Name), "hem")) {
+			continue
+		}
+		found = true
+		for _, q := range edge.Path.Flatten(seamTolerance) {
+			at := o.over.place(motion(o.Laid).Apply(grown(p.Cloth, asked, q)))
+			if away := math.Abs(at[1] - line); away > hemTolerance {
+				return fmt.Errorf("%s copy %d: its hem lies %.1f mm off the line of the border", o.Name, o.Copy, away)
+			}
+		}
+	}
+	if rise := math.Abs(o.grain[1][0] - o.grain[0][0]); !found || rise > 0.02*math.Abs(o.grain[1][1]-o.grain[0][1]) {
+		return fmt.Errorf("%s copy %d: it does not lie across the cloth with its hem on the border", o.Name, o.Copy)
+	}
+	if inwards*(middleAcross(o.outline)-line) <= 0 {
+		return fmt.Errorf("%s copy %d: it lies on the wrong side of the line of the border", o.Name, o.Copy)
+	}
+	return nil
+}
+
+// middleAcross of an outline.
+func middleAcross(outline orb.Ring) float64 {
+	low, high := math.Inf(1), math.Inf(-1)
+	for _, q := range outline {
+		low, high = math.Min(low, q[1]), math.Max(high, q[1])
+	}
+	return (low + high) / 2
+}

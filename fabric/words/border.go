@@ -1,0 +1,23 @@
+package words
+
+import (
+	"fmt"
+	"strings"
+
+	"ellwand/fabric/cloth"
+)
+
+// Border says where the hems of the pieces on the border print lie; nothing for a
+// cloth without one. Say prints a length.
+func Border(c cloth.Cloth, say func(mm float64) string) []string {
+	border := c.Border
+	if len(border.Pieces) == 0 {
+		return nil
+	}
+	selvedge := "selvedge nearest to you"
+	if border.Selvedge == cloth.Far {
+		selvedge = "far selvedge"
+	}
+	return []string{fmt.Sprintf("The border runs along the %s: chalk a line %s from its outer edge. On it lie the hems of %s, the pieces lying across the cloth.",
+		selvedge, say(border.Line), strings.Join(border.Pieces, ", "))}
+}
