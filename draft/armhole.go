@@ -22,7 +22,9 @@ func (g *garment) draftBodice() error {
 	for {
 		block, err := bodice.Draft(g.bodiceMeasures(), options)
 		if lowered := options.ArmholeDrop - g.Bodice.ArmholeDrop; err != nil && lowered > 0 {
-			return construct.About(subject.UpperArmGirth, subject.HeadHeight).Refuse("sleeve: the upper arm girth of %s is too large for the armhole, even %s lower: measure it again, or ask for a lower head height", construct.Length(g.result.Body[UpperArmGirth]), construct.Length(lowered-armholeStep))
+			return construct.About(subject.UpperArmGirth, subject.HeadHeight).Refuse(
+				"sleeve: the upper arm girth of %s is too large for the armhole, even %s lower: "+
+					"measure it again, or ask for a lower head height", construct.Length(g.result.Body[UpperArmGirth]), construct.Length(lowered-armholeStep))
 		}
 		if err != nil || g.Sleeve == nil {
 			g.bodice = block

@@ -20,7 +20,8 @@ func (r Request) complete() (Body, []Derivation, error) {
 			continue
 		}
 		if name == BustGirth || name == WaistGirth {
-			return nil, nil, construct.About(SubjectOf(name)).Refuse("the %s is missing: measure it, or name a size of a table", name)
+			return nil, nil, construct.About(SubjectOf(name)).Refuse(
+				"the %s is missing: measure it, or name a size of a table", name)
 		}
 		value, rule, err := r.derive(full, name)
 		if err != nil {
@@ -81,11 +82,13 @@ func (r Request) deriveFrom(body Body, name, girth Measurement) (float64, constr
 	}
 	known, given := body[girth]
 	if !given {
-		return 0, construct.Sentence{}, construct.About(SubjectOf(name)).Refuse("the %s is missing: measure it, or give the %s to derive it from", name, girth)
+		return 0, construct.Sentence{}, construct.About(SubjectOf(name)).Refuse("the %s is missing: measure it, or "+
+			"give the %s to derive it from", name, girth)
 	}
 	value, ok := table.at(name, girth, known)
 	if !ok {
-		return 0, construct.Sentence{}, construct.About(SubjectOf(name)).Refuse("the %s is missing and cannot be derived: measure it", name)
+		return 0, construct.Sentence{}, construct.About(SubjectOf(name)).Refuse("the %s is missing and cannot be "+
+			"derived: measure it", name)
 	}
 	if tall && table.height > 0 {
 		return math.Round(value * height / table.height), construct.Say("as the %s table has it for a %s of %s, in proportion to a height of %s, the table's being %s", whose, girth, construct.Length(known), construct.Length(height), construct.Length(table.height)), nil

@@ -49,11 +49,15 @@ func (r Request) check() error {
 	case r.Skirt != nil && r.Trousers != nil:
 		return at(TrousersSection, construct.Refuse("one garment has a skirt or trousers, not both: make two garments of them"))
 	case r.Bodice != nil && r.Bodice.BelowWaist > 0 && (r.Skirt != nil || r.Trousers != nil):
-		return at(BodiceSection, construct.About(subject.BelowWaist).Refuse("the bodice goes on below the waist, so there is no waist seam for a skirt or trousers: leave out its length below the waist, or make two garments of them"))
+		return at(BodiceSection,
+			construct.About(subject.BelowWaist).Refuse("the bodice goes on below the waist, so there is no waist seam "+
+				"for a skirt or trousers: leave out its length below the waist, or make two garments of them"))
 	case r.Sleeve != nil && r.Bodice == nil:
 		return at(SleeveSection, construct.Refuse("sleeve: it is drafted to the armholes of a bodice: ask for a bodice too"))
 	case r.Trousers != nil && r.Trousers.Opening == trousers.ElasticWaist && r.hasWaistband():
-		return at(TrousersSection, construct.About(subject.Opening).Refuse("trousers: an elastic waist has its casing cut on: leave out the waistband, or the elastic waist"))
+		return at(TrousersSection,
+			construct.About(subject.Opening).Refuse("trousers: an elastic waist has its casing cut on: leave out the "+
+				"waistband, or the elastic waist"))
 	}
 	if r.Table != "" && !slices.Contains(tableNames, r.Table) {
 		return unknownTable(r.Table)
@@ -131,7 +135,8 @@ func (g *garment) checkNames() error {
 	var names []string
 	for _, p := range g.result.Pieces {
 		if slices.Contains(names, p.Name) {
-			return g.atName(p.Name, construct.About(subject.Name).Refuse("two pieces are called %q; give one of them another name", p.Name))
+			return g.atName(p.Name,
+				construct.About(subject.Name).Refuse("two pieces are called %q; give one of them another name", p.Name))
 		}
 		names = append(names, p.Name)
 	}

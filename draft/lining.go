@@ -81,7 +81,8 @@ func (g *garment) named(what string, names []string) ([]pieces.Piece, error) {
 			for i, piece := range g.result.Pieces {
 				known[i] = piece.Name
 			}
-			return nil, construct.About(subject.Of).Refuse("%s: there is no piece %q; the pieces are %s", what, name, joined(known))
+			return nil, construct.About(subject.Of).Refuse("%s: there is no piece %q; the pieces are %s", what, name,
+				joined(known))
 		}
 	}
 	return out, nil

@@ -30,7 +30,8 @@ type Block struct {
 // that cannot be.
 func Draft(m Measures, o Options) (Block, error) {
 	if o.Princess != NoPrincess && o.Yoke != 0 {
-		return Block{}, construct.About(subject.Princess, subject.Yoke).Refuse("bodice: a back with a princess seam has no yoke; leave out one of them")
+		return Block{}, construct.About(subject.Princess, subject.Yoke).Refuse(
+			"bodice: a back with a princess seam has no yoke; leave out one of them")
 	}
 	if err := o.checkProportional(); err != nil {
 		return Block{}, err
@@ -115,13 +116,19 @@ func (f figures) checkUpper(front frontUpper, back backUpper) error {
 		return err
 	}
 	if f.bustDart > 0 && front.bustPoint.X() > front.openAcross.X()-15 {
-		return construct.About(subject.AcrossFrontWidth, subject.BustGirth).Refuse("bodice: the across front width of %s is too narrow for the bust girth of %s: measure both again", construct.Length(f.AcrossFront), construct.Length(f.Bust))
+		return construct.About(subject.AcrossFrontWidth, subject.BustGirth).Refuse(
+			"bodice: the across front width of %s is too narrow for the bust girth of %s: "+
+				"measure both again", construct.Length(f.AcrossFront), construct.Length(f.Bust))
 	}
 	if rise := front.centreNeck.Y() - f.bustLine; rise < 30 {
-		return construct.About(subject.NeckBaseGirth, subject.ScyeDepth).Refuse("bodice: the neck base girth of %s brings the neck down to the bust line of a scye depth of %s: measure both again", construct.Length(f.NeckBase), construct.Length(f.ScyeDepth))
+		return construct.About(subject.NeckBaseGirth, subject.ScyeDepth).Refuse(
+			"bodice: the neck base girth of %s brings the neck down to the bust line of a scye "+
+				"depth of %s: measure both again", construct.Length(f.NeckBase), construct.Length(f.ScyeDepth))
 	}
 	if back.tip.Y()-f.bustLine < 90 {
-		return construct.About(subject.ScyeDepth, subject.ShoulderLength).Refuse("bodice: the scye depth of %s leaves no height for the armhole below a shoulder length of %s: measure both again", construct.Length(f.ScyeDepth), construct.Length(f.Shoulder))
+		return construct.About(subject.ScyeDepth, subject.ShoulderLength).Refuse(
+			"bodice: the scye depth of %s leaves no height for the armhole below a "+
+				"shoulder length of %s: measure both again", construct.Length(f.ScyeDepth), construct.Length(f.Shoulder))
 	}
 	return nil
 }
@@ -176,7 +183,9 @@ func (f figures) waists(straight bool, front frontUpper, back backUpper) (waists
 }
 
 func (f figures) noRoomForDarts() error {
-	return construct.About(subject.WaistGirth, subject.BustGirth).Refuse("bodice: the waist girth of %s leaves no room for its darts on a bust girth of %s: measure both again, or let the waist hang straight", construct.Length(f.Waist), construct.Length(f.Bust))
+	return construct.About(subject.WaistGirth, subject.BustGirth).Refuse(
+		"bodice: the waist girth of %s leaves no room for its darts on a bust girth of %s: "+
+			"measure both again, or let the waist hang straight", construct.Length(f.Waist), construct.Length(f.Bust))
 }
 
 func (f figures) taperedWaists(front, back, taper float64) waists {

@@ -123,13 +123,19 @@ const leastSide = 50
 func (f figures) check() error {
 	switch {
 	case f.bustEase < 0:
-		return construct.About(subject.BustEase).Refuse("bodice: the bust ease is %s; it cannot be negative", construct.Length(f.bustEase))
+		return construct.About(subject.BustEase).Refuse("bodice: the bust ease is %s; it cannot be negative",
+			construct.Length(f.bustEase))
 	case f.waistEase < 0:
-		return construct.About(subject.WaistEase).Refuse("bodice: the waist ease is %s; it cannot be negative", construct.Length(f.waistEase))
+		return construct.About(subject.WaistEase).Refuse("bodice: the waist ease is %s; it cannot be negative",
+			construct.Length(f.waistEase))
 	case f.bustLine < leastSide:
-		return construct.About(subject.ScyeDepth, subject.BackNeckPointToWaist).Refuse("bodice: the scye depth of %s is too much for a back neck point to waist of %s: measure both again", construct.Length(f.ScyeDepth), construct.Length(f.BackNeckPointToWaist))
+		return construct.About(subject.ScyeDepth, subject.BackNeckPointToWaist).Refuse(
+			"bodice: the scye depth of %s is too much for a back neck point to "+
+				"waist of %s: measure both again", construct.Length(f.ScyeDepth), construct.Length(f.BackNeckPointToWaist))
 	case f.underarm < leastSide:
-		return construct.About(subject.ScyeDepth, subject.BackNeckPointToWaist).Refuse("bodice: the armhole comes down to %s above the waist; there must be %s of side seam left: check the scye depth and the back neck point to waist", construct.Length(f.underarm), construct.Length(leastSide))
+		return construct.About(subject.ScyeDepth, subject.BackNeckPointToWaist).Refuse(
+			"bodice: the armhole comes down to %s above the waist; there must be %s "+
+				"of side seam left: check the scye depth and the back neck point to waist", construct.Length(f.underarm), construct.Length(leastSide))
 	}
 	return nil
 }
@@ -140,7 +146,9 @@ func (f figures) check() error {
 func (f figures) armholeWidth(acrossFront float64) (float64, error) {
 	width := f.half - f.acrossBack - acrossFront
 	if least := f.Bust/8 - 45; width < least {
-		return 0, construct.About(subject.AcrossBackWidth, subject.AcrossFrontWidth, subject.BustGirth).Refuse("bodice: across back width %s and across front width %s leave only %s for the armhole on a bust girth of %s: measure all three again",
+		return 0, construct.About(subject.AcrossBackWidth, subject.AcrossFrontWidth, subject.BustGirth).Refuse(
+			"bodice: across back width %s and across front width %s leave only %s for the "+
+				"armhole on a bust girth of %s: measure all three again",
 			construct.Length(f.AcrossBack), construct.Length(f.AcrossFront), construct.Length(max(0, width)), construct.Length(f.Bust))
 	}
 	return width, nil
@@ -150,10 +158,13 @@ func (f figures) armholeWidth(acrossFront float64) (float64, error) {
 // the shoulder tip, both from the centre line.
 func checkAcross(name string, which subject.Subject, across, tip, given, shoulder float64) error {
 	if across > tip+12 {
-		return construct.About(which, subject.ShoulderLength).Refuse("bodice: the %s of %s reaches past the end of a shoulder length of %s: measure both again", name, construct.Length(given), construct.Length(shoulder))
+		return construct.About(which, subject.ShoulderLength).Refuse(
+			"bodice: the %s of %s reaches past the end of a shoulder length of %s: "+
+				"measure both again", name, construct.Length(given), construct.Length(shoulder))
 	}
 	if across < tip-75 {
-		return construct.About(subject.ShoulderLength, which).Refuse("bodice: the shoulder length of %s reaches far past an %s of %s: measure both again", construct.Length(shoulder), name, construct.Length(given))
+		return construct.About(subject.ShoulderLength, which).Refuse(
+			"bodice: the shoulder length of %s reaches far past an %s of %s: measure both again", construct.Length(shoulder), name, construct.Length(given))
 	}
 	return nil
 }

@@ -40,11 +40,14 @@ func (o Options) hipEase(bustEase float64) float64 {
 func (f figures) checkBelow(o Options) error {
 	switch {
 	case o.BelowWaist < 0 || o.HipEase < 0:
-		return construct.About(subject.BelowWaist, subject.HipEase).Refuse("bodice: neither the length below the waist nor the hip ease can be negative")
+		return construct.About(subject.BelowWaist, subject.HipEase).Refuse(
+			"bodice: neither the length below the waist nor the hip ease can be negative")
 	case o.BelowWaist < f.WaistToHip:
-		return construct.About(subject.BelowWaist).Refuse("bodice: a length of %s below the waist ends above the hip (waist to hip %s); ask for %s or more, or leave it out to end at the waist", construct.Length(o.BelowWaist), construct.Length(f.WaistToHip), construct.AtLeast(f.WaistToHip))
+		return construct.About(subject.BelowWaist).Refuse("bodice: a length of %s below the waist ends above the hip "+
+			"(waist to hip %s); ask for %s or more, or leave it out to end at the waist", construct.Length(o.BelowWaist), construct.Length(f.WaistToHip), construct.AtLeast(f.WaistToHip))
 	case o.BelowWaist > mostBelow:
-		return construct.About(subject.BelowWaist).Refuse("bodice: a length of %s below the waist is too much; ask for %s or less", construct.Length(o.BelowWaist), construct.AtMost(mostBelow))
+		return construct.About(subject.BelowWaist).Refuse("bodice: a length of %s below the waist is too much; ask "+
+			"for %s or less", construct.Length(o.BelowWaist), construct.AtMost(mostBelow))
 	}
 	return nil
 }
@@ -63,7 +66,9 @@ func (f figures) belowWaists(o Options, straight bool, front, back float64) (wai
 	}
 	out := max((f.Hip+o.hipEase(f.bustEase))/4-f.half/2, -s.taper, 0)
 	if most := mostFlare * (f.underarm + f.WaistToHip); out > most {
-		return waists{}, construct.About(subject.HipGirth, subject.BustGirth).Refuse("bodice: the hip girth of %s is too large for the bust girth of %s: the side seams would flare too far; measure both again, or end the bodice at the waist", construct.Length(f.Hip), construct.Length(f.Bust))
+		return waists{}, construct.About(subject.HipGirth, subject.BustGirth).Refuse(
+			"bodice: the hip girth of %s is too large for the bust girth of %s: the side seams "+
+				"would flare too far; measure both again, or end the bodice at the waist", construct.Length(f.Hip), construct.Length(f.Bust))
 	}
 	frontDarts, okFront := placeDarts(f.dartWidths(s.front), f.bustPoint, front-s.taper, func(i int, middle float64) float64 {
 		return f.frontApex(i, middle, front)

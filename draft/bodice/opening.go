@@ -43,14 +43,18 @@ func (o Options) checkOpening() error {
 	case o.opens() == "":
 		return nil
 	case o.FrontOpening && o.BackOpening:
-		return construct.About(subject.Front, subject.Back).Refuse("bodice: it opens at the front or at the back; leave out one of them")
+		return construct.About(subject.Front, subject.Back).Refuse(
+			"bodice: it opens at the front or at the back; leave out one of them")
 	case o.BackOpening && o.BackOnFold:
-		return construct.About(subject.Back).Refuse("bodice: a back that opens does not lie on the fold; leave out one of them")
+		return construct.About(subject.Back).Refuse("bodice: a back that opens does not lie on the fold; leave out " +
+			"one of them")
 	case o.BackOpening && o.Yoke != 0:
-		return construct.About(subject.Yoke).Refuse("bodice: a back that opens has no yoke, which lies on the fold; leave out one of them")
+		return construct.About(subject.Yoke).Refuse("bodice: a back that opens has no yoke, which lies on the fold; " +
+			"leave out one of them")
 	}
 	if e := o.extension(); e < leastExtension || e > mostExtension {
-		return construct.About(subject.Extension).Refuse("bodice: an extension of %s beyond the %s cannot be; ask for %s to %s, about the width of a button", construct.Length(e), o.opens(), construct.AtLeast(leastExtension), construct.AtMost(mostExtension))
+		return construct.About(subject.Extension).Refuse("bodice: an extension of %s beyond the %s cannot be; ask for "+
+			"%s to %s, about the width of a button", construct.Length(e), o.opens(), construct.AtLeast(leastExtension), construct.AtMost(mostExtension))
 	}
 	return nil
 }

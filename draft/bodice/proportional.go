@@ -53,11 +53,15 @@ func (o Options) checkProportional() error {
 	case o.Method != Proportional:
 		return nil
 	case o.Fit != Close:
-		return construct.About(subject.Fit).Refuse("bodice: the proportional draft has one fit, with %s of ease; leave out the fit, or ask for another bust ease", construct.Length(proportionalBustEase))
+		return construct.About(subject.Fit).Refuse("bodice: the proportional draft has one fit, with %s of ease; "+
+			"leave out the fit, or ask for another bust ease", construct.Length(proportionalBustEase))
 	case o.Shaping == NoDart:
-		return construct.About(subject.Dart).Refuse("bodice: the proportional draft shapes a bust; for one without a dart draft it to measurements")
+		return construct.About(subject.Dart).Refuse("bodice: the proportional draft shapes a bust; for one without a " +
+			"dart draft it to measurements")
 	case o.Princess != NoPrincess || o.Yoke != 0:
-		return construct.About(subject.Princess, subject.Yoke).Refuse("bodice: the proportional draft has a dart in the back shoulder, and neither princess seams nor a yoke; draft it to measurements")
+		return construct.About(subject.Princess, subject.Yoke).Refuse(
+			"bodice: the proportional draft has a dart in the back shoulder, and neither princess " +
+				"seams nor a yoke; draft it to measurements")
 	}
 	return nil
 }
@@ -89,7 +93,9 @@ func (f figures) checkNeckGirth(front, back pieces.Piece) error {
 	if !f.proportional || f.NeckBase <= seam {
 		return nil
 	}
-	return construct.About(subject.NeckBaseGirth, subject.BustGirth).Refuse("bodice: the neck base girth of %s does not go into a neck of %s, which the proportional draft has for a bust girth of %s; make the neck wider, or draft it to measurements", construct.Length(f.NeckBase), construct.Length(seam), construct.Length(f.Bust))
+	return construct.About(subject.NeckBaseGirth, subject.BustGirth).Refuse(
+		"bodice: the neck base girth of %s does not go into a neck of %s, which the "+
+			"proportional draft has for a bust girth of %s; make the neck wider, or draft it to measurements", construct.Length(f.NeckBase), construct.Length(seam), construct.Length(f.Bust))
 }
 
 // armholeLevel is where the bust dart opens in the armhole: halfway from 8 cm

@@ -48,9 +48,11 @@ type deriving struct {
 func Of(shell pieces.Piece, o Options) (Lining, error) {
 	switch {
 	case o.Shorter < 0:
-		return Lining{}, construct.About(subject.Shorter).Refuse("lining: it is %s shorter than the shell; that cannot be negative", construct.Length(o.Shorter))
+		return Lining{}, construct.About(subject.Shorter).Refuse("lining: it is %s shorter than the shell; that "+
+			"cannot be negative", construct.Length(o.Shorter))
 	case o.BackPleat < 0 || o.BackPleat > 100:
-		return Lining{}, construct.About(subject.BackPleat).Refuse("lining: a back pleat of %s cannot be; ask for %s to %s", construct.Length(o.BackPleat), construct.Length(10), construct.AtMost(100))
+		return Lining{}, construct.About(subject.BackPleat).Refuse("lining: a back pleat of %s cannot be; ask for %s to %s",
+			construct.Length(o.BackPleat), construct.Length(10), construct.AtMost(100))
 	}
 	d := deriving{piece: shell, more: map[string]float64{}}
 	d.piece.Name, d.piece.Kind = shell.Name+" lining", pieces.Lining
@@ -107,7 +109,8 @@ func (d *deriving) addPleat(by float64) error {
 	const square = 0.01 // as a difference of unit directions [source.OwnChoice]
 	into, from := edges[before].Path, edges[after].Path
 	if len(edges[i].Path) != 1 || construct.Distance(into.Tangent(into.Length()), out) > square || construct.Distance(from.Tangent(0), construct.Back(out)) > square {
-		return construct.About(subject.BackPleat).Refuse("%s: its edges do not meet the centre back squarely, so that no pleat can be laid there; leave the back pleat out for it", d.piece.Name)
+		return construct.About(subject.BackPleat).Refuse("%s: its edges do not meet the centre back squarely, so that "+
+			"no pleat can be laid there; leave the back pleat out for it", d.piece.Name)
 	}
 	edges[i].Path = edges[i].Path.Map(pieces.Move(out[0]*by, out[1]*by))
 	edges[before].Path = construct.Join(edges[before].Path, construct.Line(edges[before].Path.End(), edges[i].Path.Start()))
@@ -130,7 +133,8 @@ func (d *deriving) shorten(by float64) error {
 		before, after := (i+len(edges)-1)%len(edges), (i+1)%len(edges)
 		if by > 0 {
 			if short := min(edges[before].Path.Length(), edges[after].Path.Length()); by > short-10 {
-				return construct.About(subject.Shorter).Refuse("%s: %s shorter is more than its shortest edge beside the hem, %s, has room for", d.piece.Name, construct.Length(by), construct.Length(short))
+				return construct.About(subject.Shorter).Refuse("%s: %s shorter is more than its shortest edge beside the "+
+					"hem, %s, has room for", d.piece.Name, construct.Length(by), construct.Length(short))
 			}
 			edges[before].Path = construct.Stretch(edges[before].Path, 0, edges[before].Path.Length()-by)
 			edges[after].Path = construct.Stretch(edges[after].Path, by, edges[after].Path.Length())

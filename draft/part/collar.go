@@ -15,7 +15,8 @@ func collar(m Measures, o Options, name string) (Block, error) {
 	neck := o.Length / 2
 	if neck == 0 {
 		if m.Front == nil {
-			return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck to fit it to: draft a bodice, or give the collar's length", name)
+			return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck to fit it to: draft a bodice, or "+
+				"give the collar's length", name)
 		}
 		neck = construct.SeamLength(*m.Front, "neck") + construct.SeamLength(*m.Back, "neck")
 	}

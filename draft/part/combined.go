@@ -32,7 +32,8 @@ func combinedFacing(m Measures, o Options, name string) (Block, error) {
 	case m.Front == nil:
 		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck and armhole to face: draft a bodice", name)
 	case m.WristWidth > 0:
-		return Block{}, construct.About(subject.Kind).Refuse("%s: there are sleeves in the armholes; ask for a neck facing, or leave out the sleeve", name)
+		return Block{}, construct.About(subject.Kind).Refuse("%s: there are sleeves in the armholes; ask for a neck "+
+			"facing, or leave out the sleeve", name)
 	}
 	front, back := upperEdges(*m.Front), upperEdges(*m.Back)
 	depth, room := o.FinishedDepth(), min(front.room(), back.room())
@@ -40,7 +41,8 @@ func combinedFacing(m Measures, o Options, name string) (Block, error) {
 	case o.Depth == 0:
 		depth = min(depth, room, combinedShare*construct.SeamLength(*m.Front, "armhole"))
 	case depth > room:
-		return Block{}, construct.About(subject.Depth).Refuse("%s: a depth of %s is more than there is room for below neck and underarm; ask for %s or less", name, construct.Length(depth), construct.AtMost(room))
+		return Block{}, construct.About(subject.Depth).Refuse("%s: a depth of %s is more than there is room for below "+
+			"neck and underarm; ask for %s or less", name, construct.Length(depth), construct.AtMost(room))
 	}
 	var block Block
 	block.combine(front, *m.Front, name+" front", depth)

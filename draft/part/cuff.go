@@ -28,7 +28,8 @@ const (
 // is pleated into it, its slit bound by a placket as wide as the overlap.
 func buttonedCuff(m Measures, o Options, name string) (Block, error) {
 	if m.Wrist == 0 && o.Length == 0 {
-		return Block{}, construct.About(subject.WristGirth).Refuse("%s: the wrist girth is missing: measure it, or give the cuff's length", name)
+		return Block{}, construct.About(subject.WristGirth).Refuse("%s: the wrist girth is missing: measure it, or "+
+			"give the cuff's length", name)
 	}
 	length, depth := o.cuffLength(m.Wrist), o.FinishedDepth()
 	round := min(cuffRound, depth/2, length/4)
@@ -91,7 +92,8 @@ func sleevePlacket(m Measures, o Options, name string) (Block, error) {
 	}
 	slit, width := o.SlitLength(), o.FinishedDepth()
 	if most := m.Underarm - slitLeftOver; slit > most {
-		return Block{}, construct.About(subject.Length).Refuse("%s: a slit of %s is too long for an underarm seam of %s; ask for %s or less, or a longer sleeve", name, construct.Length(slit), construct.Length(m.Underarm), construct.AtMost(max(0, most)))
+		return Block{}, construct.About(subject.Length).Refuse("%s: a slit of %s is too long for an underarm seam of "+
+			"%s; ask for %s or less, or a longer sleeve", name, construct.Length(slit), construct.Length(m.Underarm), construct.AtMost(max(0, most)))
 	}
 	piece := pieces.Rectangle(name, 2*width, 2*slit)
 	piece.Cut, piece.Pair = 2, true

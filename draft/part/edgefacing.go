@@ -49,7 +49,9 @@ func anyFacing(m Measures, o Options, _ string) (Block, error) {
 		name = o.Of + " " + o.FacedEdge + " facing"
 	}
 	if o.Of == "" || o.FacedEdge == "" {
-		return Block{}, construct.About(subject.Of, subject.Edge).Refuse("facing: name the piece that it is of and the edge that it faces, such as of: front skirt, edge: waist")
+		return Block{}, construct.About(subject.Of, subject.Edge).Refuse(
+			"facing: name the piece that it is of and the edge that it faces, such as of: front " +
+				"skirt, edge: waist")
 	}
 	var block Block
 	for _, piece := range m.Pieces {
@@ -61,7 +63,8 @@ func anyFacing(m Measures, o Options, _ string) (Block, error) {
 	for i, piece := range m.Pieces {
 		names[i] = piece.Name
 	}
-	return Block{}, construct.About(subject.Of).Refuse("%s: there is no piece %q; the pieces drafted before it are: %s", name, o.Of, strings.Join(names, ", "))
+	return Block{}, construct.About(subject.Of).Refuse("%s: there is no piece %q; the pieces drafted before it are: %s",
+		name, o.Of, strings.Join(names, ", "))
 }
 
 // face adds the facing of one edge, of the usual depth if none is asked for. The
@@ -77,7 +80,8 @@ func (b *Block) face(of pieces.Piece, edge, name string, usual float64, o Option
 	case depth == 0:
 		depth = min(usual, room)
 	case depth > room:
-		return construct.About(subject.Depth).Refuse("%s: a depth of %s is more than the %s and the %s have room for beside the %s; ask for %s or less", name, construct.Length(depth), construct.SeamOf(c.before.Name), construct.SeamOf(c.after.Name), edge, construct.AtMost(room))
+		return construct.About(subject.Depth).Refuse("%s: a depth of %s is more than the %s and the %s have room for "+
+			"beside the %s; ask for %s or less", name, construct.Length(depth), construct.SeamOf(c.before.Name), construct.SeamOf(c.after.Name), edge, construct.AtMost(room))
 	}
 	b.Pieces = append(b.Pieces, c.facing(of, name, depth))
 	b.Pairings = append(b.Pairings, construct.Equal("facing to "+edge, name, construct.SeamLength(b.Pieces[len(b.Pieces)-1], edge), of.Name, construct.SeamLength(of, edge)))
@@ -103,7 +107,8 @@ type closedSeam struct {
 func closed(of pieces.Piece, seam, name string) (closedSeam, error) {
 	first, count := stretchOf(of, seam)
 	if count == 0 {
-		return closedSeam{}, construct.About(subject.Edge).Refuse("%s: the %s has no edge %q; its edges are: %s", name, of.Name, seam, strings.Join(construct.Seams(of), ", "))
+		return closedSeam{}, construct.About(subject.Edge).Refuse("%s: the %s has no edge %q; its edges are: %s", name,
+			of.Name, seam, strings.Join(construct.Seams(of), ", "))
 	}
 	return closedRun(of, seam, first, count), nil
 }

@@ -69,7 +69,8 @@ func faceNeck(of pieces.Piece, centre, name string, depth float64) (pieces.Piece
 	}
 	// The shoulder runs on beyond a dart, which is sewn before it is faced.
 	if most := construct.SeamLength(of, "shoulder") - shoulderLeft; depth > most {
-		return pieces.Piece{}, construct.About(subject.Depth).Refuse("%s: a depth of %s is more than the shoulder has room for beside the neck; ask for %s or less", name, construct.Length(depth), construct.AtMost(most))
+		return pieces.Piece{}, construct.About(subject.Depth).Refuse("%s: a depth of %s is more than the shoulder has "+
+			"room for beside the neck; ask for %s or less", name, construct.Length(depth), construct.AtMost(most))
 	}
 	point, middle := neck.Start(), neck.End()
 	outward := construct.Back(shoulder.Tangent(shoulder.Length()))

@@ -13,7 +13,8 @@ func gatheredSkirt(m Measures, o Options, name string) (Block, error) {
 	front, back := m.FrontWaist, m.BackWaist
 	if front == 0 {
 		if m.Waist == 0 && o.Length == 0 {
-			return Block{}, construct.About(subject.WaistGirth).Refuse("%s: the waist girth is missing: measure it, or give the length of the skirt's upper edge", name)
+			return Block{}, construct.About(subject.WaistGirth).Refuse("%s: the waist girth is missing: measure it, or "+
+				"give the length of the skirt's upper edge", name)
 		}
 		front, back = (m.Waist+waistbandEase)/4, (m.Waist+waistbandEase)/4
 	}

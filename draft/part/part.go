@@ -101,13 +101,17 @@ func straightPanel(_ Measures, o Options, name string) (Block, error) {
 func check(o Options, name string) error {
 	switch {
 	case o.Depth < 0:
-		return construct.About(subject.Depth).Refuse("%s: the depth is %s; it cannot be negative", name, construct.Length(o.Depth))
+		return construct.About(subject.Depth).Refuse("%s: the depth is %s; it cannot be negative", name,
+			construct.Length(o.Depth))
 	case o.Length < 0:
-		return construct.About(subject.Length).Refuse("%s: the length is %s; it cannot be negative", name, construct.Length(o.Length))
+		return construct.About(subject.Length).Refuse("%s: the length is %s; it cannot be negative", name,
+			construct.Length(o.Length))
 	case o.Fullness != 0 && (o.Fullness < 1 || o.Fullness > 5):
-		return construct.About(subject.Fullness).Refuse("%s: a fullness of %.4g cannot be gathered; 1.5 to 3 is usual", name, o.Fullness)
+		return construct.About(subject.Fullness).Refuse("%s: a fullness of %.4g cannot be gathered; 1.5 to 3 is usual",
+			name, o.Fullness)
 	case o.Depth == 0 && (o.Kind == GatheredSkirt || o.Kind == StraightPanel):
-		return construct.About(subject.Depth).Refuse("%s: the length is missing: give its depth, from the upper edge to the hem", name)
+		return construct.About(subject.Depth).Refuse("%s: the length is missing: give its depth, from the upper edge "+
+			"to the hem", name)
 	case o.Length == 0 && o.Kind == StraightPanel:
 		return construct.About(subject.Length).Refuse("%s: the width is missing: give its length along the upper edge", name)
 	}

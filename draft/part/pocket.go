@@ -32,7 +32,8 @@ func patchPocket(_ Measures, o Options, name string) (Block, error) {
 		height = width + patchHigher
 	}
 	if height < width/2 {
-		return Block{}, construct.About(subject.Depth, subject.Length).Refuse("%s: a height of %s is too little for a width of %s; ask for half as much or more", name, construct.Length(height), construct.Length(width))
+		return Block{}, construct.About(subject.Depth, subject.Length).Refuse(
+			"%s: a height of %s is too little for a width of %s; ask for half as much or more", name, construct.Length(height), construct.Length(width))
 	}
 	lower, from, err := lowerEdge(o, name, width)
 	if err != nil {
@@ -66,7 +67,8 @@ func lowerEdge(o Options, name string, width float64) ([]pieces.Edge, float64, e
 	for i, shape := range Shapes() {
 		known[i] = string(shape)
 	}
-	return nil, 0, construct.About(subject.Shape).Refuse("%s: there is no shape %q for its lower edge; use one of: %s", name, o.Shape, strings.Join(known, ", "))
+	return nil, 0, construct.About(subject.Shape).Refuse("%s: there is no shape %q for its lower edge; use one of: %s",
+		name, o.Shape, strings.Join(known, ", "))
 }
 
 // roundedBottom is the lower edge of a rectangle from its left side to its
@@ -89,12 +91,14 @@ func pocketBag(m Measures, o Options, name string) (Block, error) {
 	}
 	side, ok := front.Edge("side")
 	if !ok {
-		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no front skirt with a side seam to hang it in: draft a straight or a-line skirt", name)
+		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no front skirt with a side seam to hang it "+
+			"in: draft a straight or a-line skirt", name)
 	}
 	open := o.opening()
 	most := side.Path.Length() - pocketBelow - 2*bagBeyond
 	if open < leastOpening || open > most {
-		return Block{}, construct.About(subject.Length).Refuse("%s: an opening of %s cannot be; ask for %s to %s", name, construct.Length(open), construct.AtLeast(leastOpening), construct.AtMost(most))
+		return Block{}, construct.About(subject.Length).Refuse("%s: an opening of %s cannot be; ask for %s to %s", name,
+			construct.Length(open), construct.AtLeast(leastOpening), construct.AtMost(most))
 	}
 	return Block{Pieces: []pieces.Piece{BagOn(side.Path, name, pocketBelow, open)}, Sheets: []construct.Sheet{BagSheet(name, "side seam", pocketBelow, open)}}, nil
 }

@@ -14,7 +14,8 @@ func cuff(m Measures, o Options, name string) (Block, error) {
 	length := o.Length
 	if length == 0 {
 		if m.Wrist == 0 {
-			return Block{}, construct.About(subject.WristGirth).Refuse("%s: the wrist girth is missing: measure it, or give the cuff's length", name)
+			return Block{}, construct.About(subject.WristGirth).Refuse("%s: the wrist girth is missing: measure it, or "+
+				"give the cuff's length", name)
 		}
 		length = CuffLength(m.Wrist)
 	}

@@ -25,12 +25,14 @@ func belt(m Measures, o Options, name string) (Block, error) {
 	length, depth := o.Length, o.FinishedDepth()
 	if length == 0 {
 		if m.Waist == 0 {
-			return Block{}, construct.About(subject.WaistGirth).Refuse("%s: the waist girth is missing: measure it, or give the belt's length", name)
+			return Block{}, construct.About(subject.WaistGirth).Refuse("%s: the waist girth is missing: measure it, or "+
+				"give the belt's length", name)
 		}
 		length = m.Waist + beltBeyond
 	}
 	if length < 2*depth {
-		return Block{}, construct.About(subject.Length, subject.Depth).Refuse("%s: a length of %s is too short for a depth of %s; measure both again", name, construct.Length(length), construct.Length(depth))
+		return Block{}, construct.About(subject.Length, subject.Depth).Refuse(
+			"%s: a length of %s is too short for a depth of %s; measure both again", name, construct.Length(length), construct.Length(depth))
 	}
 	shoulder := length - depth/2
 	corners := []orb.Point{{0, 0}, {depth, 0}, {depth, shoulder}, {depth / 2, length}, {0, shoulder}}
@@ -60,7 +62,8 @@ func tie(_ Measures, o Options, name string) (Block, error) {
 // cut to its width, so that its long edges have no allowance.
 func biasStrip(_ Measures, o Options, name string) (Block, error) {
 	if o.Length == 0 {
-		return Block{}, construct.About(subject.Length).Refuse("%s: the length is missing: give the length of all strips joined", name)
+		return Block{}, construct.About(subject.Length).Refuse("%s: the length is missing: give the length of all "+
+			"strips joined", name)
 	}
 	width, cloth := o.FinishedDepth(), o.ClothWidth
 	if cloth == 0 {
@@ -69,7 +72,8 @@ func biasStrip(_ Measures, o Options, name string) (Block, error) {
 	// The allowances of both ends lie beyond the strip's own length.
 	most := cloth*math.Sqrt2 - width - 2*joinAllowance
 	if most < width {
-		return Block{}, construct.About(subject.Depth).Refuse("%s: a strip %s wide cannot be cut on the bias from a cloth %s wide; ask for a narrower strip", name, construct.Length(width), construct.Length(cloth))
+		return Block{}, construct.About(subject.Depth).Refuse("%s: a strip %s wide cannot be cut on the bias from a "+
+			"cloth %s wide; ask for a narrower strip", name, construct.Length(width), construct.Length(cloth))
 	}
 	count := int(math.Ceil(o.Length/most - 1e-9))
 	piece := pieces.Rectangle(name, width, o.Length/float64(count))

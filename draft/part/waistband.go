@@ -21,7 +21,8 @@ func waistSeam(m Measures, o Options, name string) (float64, error) {
 	case m.Waist > 0:
 		return m.Waist + waistbandEase, nil
 	}
-	return 0, construct.About(subject.WaistGirth).Refuse("%s: the waist girth is missing: measure it, or give the waistband's length", name)
+	return 0, construct.About(subject.WaistGirth).Refuse("%s: the waist girth is missing: measure it, or give the "+
+		"waistband's length", name)
 }
 
 // waistband is straight and folded double along its middle.
@@ -62,7 +63,8 @@ func shapedWaistband(m Measures, o Options, name string) (Block, error) {
 	}
 	angle := (lower - upper) / depth
 	if angle > 0.9*math.Pi {
-		return Block{}, construct.About(subject.WaistGirth).Refuse("%s: the waist girth of %s is too small for a waist seam of %s only %s below it; ask for a straight waistband", name, construct.Length(m.Waist), construct.Length(lower), construct.Length(depth))
+		return Block{}, construct.About(subject.WaistGirth).Refuse("%s: the waist girth of %s is too small for a "+
+			"waist seam of %s only %s below it; ask for a straight waistband", name, construct.Length(m.Waist), construct.Length(lower), construct.Length(depth))
 	}
 	return bandBlock(m, o, ringBand(name, lower/angle, depth, angle)), nil
 }

@@ -44,7 +44,9 @@ func (f figures) circle() (Block, error) {
 	outer := inner + f.Length
 	hip := 2 * math.Pi * ring.part * (inner + f.WaistToHip)
 	if hip < f.Hip+circleHipEase {
-		return Block{}, construct.About(subject.HipGirth, subject.WaistGirth, subject.Shape).Refuse("skirt: the hip girth of %s does not go into a %s skirt on a waist girth of %s, which is %s wide there; ask for more of a circle, or measure both again",
+		return Block{}, construct.About(subject.HipGirth, subject.WaistGirth, subject.Shape).Refuse(
+			"skirt: the hip girth of %s does not go into a %s skirt on a waist girth of %s, which "+
+				"is %s wide there; ask for more of a circle, or measure both again",
 			construct.Length(f.Hip), ring.name, construct.Length(f.Waist), construct.Length(hip))
 	}
 	panels := f.circlePanels(ring, outer)

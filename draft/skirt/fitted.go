@@ -68,7 +68,10 @@ func (f figures) meetBodice(s *shaping, front, back *half) error {
 	for range 10 {
 		shift := f.FrontWaist - construct.EdgesLength(f.draw(*front, s.taper).waist, "waist")
 		if moved := (back.width - front.width - backMore) / 2; math.Abs(moved-shift) > mostShift*f.waist {
-			return construct.About(subject.WaistGirth, subject.HipGirth).Refuse("skirt: the side seam would have to move by %s to meet that of the bodice, on a waist girth of %s and a hip girth of %s; ask for a skirt without side seams (gores, tiers, pleats or a circle), or measure both again", construct.Length(math.Abs(moved-shift)), construct.Length(f.Waist), construct.Length(f.Hip))
+			return construct.About(subject.WaistGirth, subject.HipGirth).Refuse(
+				"skirt: the side seam would have to move by %s to meet that of the bodice, on a "+
+					"waist girth of %s and a hip girth of %s; ask for a skirt without side seams (gores, tiers, pleats or a "+
+					"circle), or measure both again", construct.Length(math.Abs(moved-shift)), construct.Length(f.Waist), construct.Length(f.Hip))
 		}
 		front.width, back.width = front.width+shift, back.width-shift
 		s.taper = f.fitTaper(s.taper, *front, *back)

@@ -40,7 +40,9 @@ func (f figures) gored() (Block, error) {
 	}
 	taper = f.fitGore(width, taper)
 	if taper > mostGoreTaper*f.WaistToHip {
-		return Block{}, construct.About(subject.WaistGirth, subject.HipGirth).Refuse("skirt: the waist girth of %s is too small for the hip girth of %s in %d gores; ask for %s, or measure both again",
+		return Block{}, construct.About(subject.WaistGirth, subject.HipGirth).Refuse(
+			"skirt: the waist girth of %s is too small for the hip girth of %s in %d gores; ask "+
+				"for %s, or measure both again",
 			construct.Length(f.Waist), construct.Length(f.Hip), f.Gores, moreGores(f.Gores))
 	}
 	sheet := construct.Sheet{Piece: "gore"}

@@ -22,7 +22,9 @@ func (f figures) hemDarts(total float64) (front, back []dart, err error) {
 	frontLong, backLong := frontLength*f.WaistToHip, backFirst*f.WaistToHip
 	turn := total / (frontLong + backLong)
 	if turn > mostTurn {
-		return nil, nil, construct.About(subject.WaistGirth, subject.HipGirth, subject.WaistToHip).Refuse("skirt: the waist girth of %s is too small for the hip girth of %s within a waist to hip of %s to close the darts into the hem; measure all three again, or ask for a gored or a circle skirt",
+		return nil, nil, construct.About(subject.WaistGirth, subject.HipGirth, subject.WaistToHip).Refuse(
+			"skirt: the waist girth of %s is too small for the hip girth of %s within a waist "+
+				"to hip of %s to close the darts into the hem; measure all three again, or ask for a gored or a circle skirt",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
 	}
 	return []dart{{0.6, turn * frontLong, frontLong}}, []dart{{0.5, turn * backLong, backLong}}, nil

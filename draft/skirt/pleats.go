@@ -52,13 +52,16 @@ func (f figures) pleated() (Block, error) {
 		p.pleats = int(math.Round(round / usual))
 	}
 	if p.pleats < fewestPleats || p.pleats > mostPleats {
-		return Block{}, construct.About(subject.Pleats).Refuse("skirt: %d pleats; ask for %d to %d", p.pleats, fewestPleats, mostPleats)
+		return Block{}, construct.About(subject.Pleats).Refuse("skirt: %d pleats; ask for %d to %d", p.pleats, fewestPleats,
+			mostPleats)
 	}
 	p.pleats = whole(float64(p.pleats), float64(p.panels)) * p.panels
 	p.visible = round / float64(p.pleats)
 	p.closer = (round - f.waist) / float64(p.pleats)
 	if p.closer > mostCloser*p.visible {
-		return Block{}, construct.About(subject.WaistGirth, subject.HipGirth).Refuse("skirt: the waist girth of %s is too small for the hip girth of %s: the pleats would lie %s over one another; measure both again, or ask for a circle skirt",
+		return Block{}, construct.About(subject.WaistGirth, subject.HipGirth).Refuse(
+			"skirt: the waist girth of %s is too small for the hip girth of %s: the pleats "+
+				"would lie %s over one another; measure both again, or ask for a circle skirt",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(p.closer))
 	}
 	piece := f.pleatPanel(p)

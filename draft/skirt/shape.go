@@ -86,7 +86,10 @@ func (f figures) shape() (shaping, error) {
 		front, back = total-mostBack, mostBack
 	}
 	if front > mostFront {
-		return shaping{}, construct.About(subject.WaistGirth, subject.HipGirth, subject.WaistToHip).Refuse("skirt: the waist girth of %s is too small for the hip girth of %s within a waist to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for a gathered, pleated or circle skirt",
+		return shaping{}, construct.About(subject.WaistGirth, subject.HipGirth, subject.WaistToHip).Refuse(
+			"skirt: the waist girth of %s is too small for the hip girth of %s within a waist "+
+				"to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for a gathered, "+
+				"pleated or circle skirt",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
 	}
 	s.front, s.back = f.frontDarts(front), f.backDarts(back)

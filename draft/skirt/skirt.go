@@ -103,18 +103,24 @@ func (f figures) check() error {
 	}
 	switch {
 	case f.Length < f.WaistToHip+leastBelowHip:
-		return construct.About(subject.Length).Refuse("skirt: a length of %s ends above or at the hip (waist to hip %s); ask for %s or more",
+		return construct.About(subject.Length).Refuse("skirt: a length of %s ends above or at the hip (waist to hip "+
+			"%s); ask for %s or more",
 			construct.Length(f.Length+f.Lowered), construct.Length(f.WaistToHip+f.Lowered), construct.AtLeast(f.WaistToHip+leastBelowHip+f.Lowered))
 	case f.Length > longest:
-		return construct.About(subject.Length).Refuse("skirt: a length of %s is longer than a body; %s is the most", construct.Length(f.Length+f.Lowered), construct.AtMost(longest+f.Lowered))
+		return construct.About(subject.Length).Refuse("skirt: a length of %s is longer than a body; %s is the most",
+			construct.Length(f.Length+f.Lowered), construct.AtMost(longest+f.Lowered))
 	case f.PanelWidth > 0 && f.PanelWidth < leastPanel:
-		return construct.About(subject.PanelWidth).Refuse("skirt: a panel width of %s is too narrow; ask for %s or more", construct.Length(f.PanelWidth), construct.AtLeast(leastPanel))
+		return construct.About(subject.PanelWidth).Refuse("skirt: a panel width of %s is too narrow; ask for %s or more",
+			construct.Length(f.PanelWidth), construct.AtLeast(leastPanel))
 	case f.Vent && f.Shape != Straight:
-		return construct.About(subject.Vent).Refuse("skirt: only a straight skirt has a vent; leave it out, or ask for the straight shape")
+		return construct.About(subject.Vent).Refuse("skirt: only a straight skirt has a vent; leave it out, or ask " +
+			"for the straight shape")
 	case f.DartsIntoHem && f.Shape != ALine:
-		return construct.About(subject.Darts).Refuse("skirt: only in an a-line skirt are the darts closed into the hem; leave that out, or ask for the a-line shape")
+		return construct.About(subject.Darts).Refuse("skirt: only in an a-line skirt are the darts closed into the " +
+			"hem; leave that out, or ask for the a-line shape")
 	case f.Vent && f.BackOnFold:
-		return construct.About(subject.Vent, subject.Back).Refuse("skirt: a vent needs a centre back seam; leave out one of the vent and the back on the fold")
+		return construct.About(subject.Vent, subject.Back).Refuse(
+			"skirt: a vent needs a centre back seam; leave out one of the vent and the back on the fold")
 	}
 	return nil
 }
@@ -140,7 +146,8 @@ const mostSlant = 0.4
 
 func (f figures) checkFlare() error {
 	if most := mostSlant * (f.Length - f.WaistToHip); f.flare() > most {
-		return construct.About(subject.Flare).Refuse("skirt: a flare of %s is too much for a length of %s; ask for %s or less, or for a circle skirt",
+		return construct.About(subject.Flare).Refuse("skirt: a flare of %s is too much for a length of %s; ask for %s "+
+			"or less, or for a circle skirt",
 			construct.Length(f.flare()), construct.Length(f.Length), construct.AtMost(most))
 	}
 	return nil

@@ -30,9 +30,12 @@ func (f figures) tiered() (Block, error) {
 	case f.Tiers < 1 || f.Tiers > 8:
 		return Block{}, construct.About(subject.Tiers).Refuse("skirt: %d tiers; ask for 1 to 8", f.Tiers)
 	case f.Fullness < 1 || f.Fullness > 3:
-		return Block{}, construct.About(subject.Fullness).Refuse("skirt: a fullness of %.4g cannot be gathered; 1.5 to 3 is usual", f.Fullness)
+		return Block{}, construct.About(subject.Fullness).Refuse("skirt: a fullness of %.4g cannot be gathered; 1.5 "+
+			"to 3 is usual", f.Fullness)
 	case f.hip > 3*f.waist:
-		return Block{}, construct.About(subject.HipGirth, subject.WaistGirth).Refuse("skirt: the hip girth of %s cannot be gathered into a waist girth of %s; measure both again", construct.Length(f.Hip), construct.Length(f.Waist))
+		return Block{}, construct.About(subject.HipGirth, subject.WaistGirth).Refuse(
+			"skirt: the hip girth of %s cannot be gathered into a waist girth of %s; measure "+
+				"both again", construct.Length(f.Hip), construct.Length(f.Waist))
 	}
 	b := Block{Waist: f.waist}
 	above, seam := f.waist, "waist seam"
@@ -43,7 +46,8 @@ func (f figures) tiered() (Block, error) {
 			width = max(width, f.hip)
 		}
 		if width > widestTier {
-			return Block{}, construct.About(subject.Tiers, subject.Fullness).Refuse("skirt: tier %d would take %s of cloth round; ask for fewer tiers or less fullness", tier, construct.Length(width))
+			return Block{}, construct.About(subject.Tiers, subject.Fullness).Refuse(
+				"skirt: tier %d would take %s of cloth round; ask for fewer tiers or less fullness", tier, construct.Length(width))
 		}
 		piece := f.tier(tier, width)
 		b.Pieces = append(b.Pieces, piece)

@@ -60,7 +60,9 @@ func (d drafting) fitHead(s solving) (head, error) {
 }
 
 func (s solving) noHead() error {
-	return construct.About(subject.ScyeDepth, subject.AcrossBackWidth).Refuse("sleeve: no smooth head goes into an armhole of %s that is %s deep: measure the scye depth and the across widths again", construct.Length(s.front.length+s.back.length), construct.Length(s.depth))
+	return construct.About(subject.ScyeDepth, subject.AcrossBackWidth).Refuse(
+		"sleeve: no smooth head goes into an armhole of %s that is %s deep: measure "+
+			"the scye depth and the across widths again", construct.Length(s.front.length+s.back.length), construct.Length(s.depth))
 }
 
 // enough is how near to a length the bicep line is brought, in mm
@@ -96,7 +98,8 @@ func (s solving) asked(height float64) (head, error) {
 	if !ok {
 		return head{}, s.noHead()
 	}
-	return head{}, construct.About(subject.HeadHeight).Refuse("sleeve: a head height of %s makes no smooth head on this armhole, which is %s deep; ask for %s to %s", construct.Length(height), construct.Length(s.depth), construct.AtLeast(lowest.height), construct.AtMost(highest.height))
+	return head{}, construct.About(subject.HeadHeight).Refuse("sleeve: a head height of %s makes no smooth head on "+
+		"this armhole, which is %s deep; ask for %s to %s", construct.Length(height), construct.Length(s.depth), construct.AtLeast(lowest.height), construct.AtMost(highest.height))
 }
 
 // heights finds the lowest and the highest head that can be drawn between two

@@ -30,7 +30,9 @@ func (d drafting) capSleeve(sheet construct.Sheet, h head) (Block, error) {
 		dip = d.Length - (h.height - chord)
 	}
 	if dip < leastCapDip || dip > mostCapDip {
-		return Block{}, construct.About(subject.Length, subject.Style).Refuse("sleeve: a cap sleeve of %s does not join the notches of this armhole; ask for %s to %s from the crown", construct.Length(d.Length), construct.AtLeast(h.height-chord+leastCapDip), construct.AtMost(h.height-chord+mostCapDip))
+		return Block{}, construct.About(subject.Length, subject.Style).Refuse(
+			"sleeve: a cap sleeve of %s does not join the notches of this armhole; ask for %s to "+
+				"%s from the crown", construct.Length(d.Length), construct.AtLeast(h.height-chord+leastCapDip), construct.AtMost(h.height-chord+mostCapDip))
 	}
 	// The middle of the curve lies three quarters of the way to its handles.
 	low, third := chord-dip/0.75, (front[0]-back[0])/3

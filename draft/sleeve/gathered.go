@@ -34,7 +34,9 @@ func (d drafting) gather(plain head) (head, error) {
 			}
 		}
 	}
-	return head{}, construct.About(subject.HeadFullness).Refuse("sleeve: a head fullness of %.4g makes no smooth head on an armhole that is %s deep: ask for another fullness, or measure the scye depth and the across widths again", d.HeadFullness, construct.Length((plain.front.depth+plain.back.depth)/2))
+	return head{}, construct.About(subject.HeadFullness).Refuse("sleeve: a head fullness of %.4g makes no smooth "+
+		"head on an armhole that is %s deep: ask for another fullness, or measure the scye depth and the across "+
+		"widths again", d.HeadFullness, construct.Length((plain.front.depth+plain.back.depth)/2))
 }
 
 // spreadHalves draws the crown of both halves anew, from the notches up; ok is

@@ -53,7 +53,8 @@ func Draft(m Measures, o Options) (Block, error) {
 	}
 	d.height, d.length, d.rise = h.height, d.lengthAt(h.height-h.rise)+h.rise, h.rise
 	if least := d.height + leastUnderarm; d.length < least {
-		return Block{}, construct.About(subject.Length, subject.Reach).Refuse("sleeve: a length of %s ends above the underarm; from the crown it must be %s or more", construct.Length(d.length-h.rise), construct.AtLeast(least-h.rise))
+		return Block{}, construct.About(subject.Length, subject.Reach).Refuse(
+			"sleeve: a length of %s ends above the underarm; from the crown it must be %s or more", construct.Length(d.length-h.rise), construct.AtLeast(least-h.rise))
 	}
 	sheet := construct.Sheet{Piece: "sleeve"}
 	ends := h.draw(&sheet)

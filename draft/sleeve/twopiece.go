@@ -43,9 +43,13 @@ func (d drafting) elbowLine() float64 { return d.height - d.rise - d.ShoulderToW
 func (d drafting) checkTwoPiece(o Options) error {
 	switch {
 	case o.HeadFullness > 0 || o.HemFullness > 0:
-		return construct.About(subject.HeadFullness, subject.HemFullness).Refuse("sleeve: a two-piece sleeve is not gathered; leave out the fullness, or ask for a set-in sleeve")
+		return construct.About(subject.HeadFullness, subject.HemFullness).Refuse(
+			"sleeve: a two-piece sleeve is not gathered; leave out the fullness, or ask for " +
+				"a set-in sleeve")
 	case d.height-d.length > d.elbowLine()-80 || d.elbowLine() > -40:
-		return construct.About(subject.Length, subject.Reach, subject.Style).Refuse("sleeve: a two-piece sleeve of %s from the crown does not go past the elbow on a shoulder to wrist of %s; ask for a longer one, or for a set-in sleeve", construct.Length(d.length), construct.Length(d.ShoulderToWrist))
+		return construct.About(subject.Length, subject.Reach, subject.Style).Refuse(
+			"sleeve: a two-piece sleeve of %s from the crown does not go past the elbow on a "+
+				"shoulder to wrist of %s; ask for a longer one, or for a set-in sleeve", construct.Length(d.length), construct.Length(d.ShoulderToWrist))
 	}
 	return nil
 }
@@ -58,7 +62,8 @@ func (d drafting) fold(h head, seam pieces.Path) (folded, error) {
 		f.width = 0.75 * bicep
 	}
 	if least := 2 * (frontBeyond + backBeyond + leastUnderWrist); f.width < least || f.width > 1.1*bicep {
-		return f, construct.About(subject.WristWidth).Refuse("sleeve: a wrist width of %s does not suit two pieces on a bicep line of %s; ask for %s to %s", construct.Length(f.width), construct.Length(bicep), construct.AtLeast(least), construct.AtMost(1.1*bicep))
+		return f, construct.About(subject.WristWidth).Refuse("sleeve: a wrist width of %s does not suit two pieces on "+
+			"a bicep line of %s; ask for %s to %s", construct.Length(f.width), construct.Length(bicep), construct.AtLeast(least), construct.AtMost(1.1*bicep))
 	}
 	f.toFront = reaching(seam, f.frontFold+frontBeyond)
 	f.toBack = reaching(seam, f.backFold-backBeyond)

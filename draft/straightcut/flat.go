@@ -40,7 +40,8 @@ func (f figures) wrapper() (Block, error) {
 		f.Width = wrapperTimes * f.Hip
 	}
 	if f.Width < leastWrap*f.Hip {
-		return Block{}, construct.About(subject.Width).Refuse("wrapper: a width of %s does not overlap on a hip girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Hip), construct.AtLeast(leastWrap*f.Hip))
+		return Block{}, construct.About(subject.Width).Refuse("wrapper: a width of %s does not overlap on a hip girth "+
+			"of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Hip), construct.AtLeast(leastWrap*f.Hip))
 	}
 	cloth := named(pieces.Rectangle("wrapper", f.Width, f.Length), narrowHems, "narrow hem", "right narrow hem", "waist", "left narrow hem")
 	length := f.Hip/2 + wrapperTie
@@ -67,7 +68,8 @@ func (f figures) apron() (Block, error) {
 	}
 	half, bib := f.Width/2, bibShare*f.Waist
 	if half < bib+besideBib {
-		return Block{}, construct.About(subject.Width).Refuse("apron: a width of %s is too narrow beside a bib for a waist girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Waist), construct.AtLeast(2*(bib+besideBib)))
+		return Block{}, construct.About(subject.Width).Refuse("apron: a width of %s is too narrow beside a bib for a "+
+			"waist girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Waist), construct.AtLeast(2*(bib+besideBib)))
 	}
 	low, corner, waist := orb.Point{0, -f.Length}, orb.Point{half, -f.Length}, orb.Point{half, 0}
 	tip, top := orb.Point{bib, bibHeight}, orb.Point{0, bibHeight}
@@ -118,9 +120,11 @@ func (f figures) bag() (Block, error) {
 	}
 	switch {
 	case f.Width < leastBag || f.Width > mostBag:
-		return Block{}, construct.About(subject.Width).Refuse("bag: a width of %s cannot be; ask for %s to %s", construct.Length(f.Width), construct.AtLeast(leastBag), construct.AtMost(mostBag))
+		return Block{}, construct.About(subject.Width).Refuse("bag: a width of %s cannot be; ask for %s to %s",
+			construct.Length(f.Width), construct.AtLeast(leastBag), construct.AtMost(mostBag))
 	case f.Depth > f.Width || f.Depth > f.Length:
-		return Block{}, construct.About(subject.Depth).Refuse("bag: a depth of %s is more than the bag is wide or high; ask for %s or less", construct.Length(f.Depth), construct.AtMost(min(f.Width, f.Length)))
+		return Block{}, construct.About(subject.Depth).Refuse("bag: a depth of %s is more than the bag is wide or "+
+			"high; ask for %s or less", construct.Length(f.Depth), construct.AtMost(min(f.Width, f.Length)))
 	}
 	panel := f.bagPanel()
 	handle := strip("handle", handleLength, handleWidth, 2)

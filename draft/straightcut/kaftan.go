@@ -41,9 +41,12 @@ func (f figures) upper() (upper, error) {
 	u.sleeve = u.neck + f.Shoulder + f.ShoulderToWrist - u.width
 	switch {
 	case u.width < u.neck+40:
-		return u, construct.About(subject.NeckBaseGirth, subject.BustGirth).Refuse("%s: the neck base girth of %s leaves no shoulder on a bust girth of %s: measure both again, or give more ease", f.name, construct.Length(f.NeckBase), construct.Length(f.Bust))
+		return u, construct.About(subject.NeckBaseGirth, subject.BustGirth).Refuse(
+			"%s: the neck base girth of %s leaves no shoulder on a bust girth of %s: measure "+
+				"both again, or give more ease", f.name, construct.Length(f.NeckBase), construct.Length(f.Bust))
 	case f.Length < u.armhole+150:
-		return u, construct.About(subject.Length).Refuse("%s: a length of %s leaves too little side below an armhole of %s (scye depth %s); ask for %s or more", f.name,
+		return u, construct.About(subject.Length).Refuse("%s: a length of %s leaves too little side below an armhole "+
+			"of %s (scye depth %s); ask for %s or more", f.name,
 			construct.Length(f.Length), construct.Length(u.armhole), construct.Length(f.ScyeDepth), construct.AtLeast(u.armhole+150))
 	}
 	return u, nil

@@ -62,7 +62,8 @@ func Draft(m Measures, o Options) (Block, error) {
 		f.Depth = min(f.Depth, f.Width, f.Length)
 	}
 	if f.Length < values.shortest || f.Length > values.longest {
-		return Block{}, construct.About(subject.Length).Refuse("%s: a length of %s cannot be; ask for %s to %s", f.name, construct.Length(f.Length), construct.AtLeast(values.shortest), construct.AtMost(values.longest))
+		return Block{}, construct.About(subject.Length).Refuse("%s: a length of %s cannot be; ask for %s to %s", f.name,
+			construct.Length(f.Length), construct.AtLeast(values.shortest), construct.AtMost(values.longest))
 	}
 	switch o.Shape {
 	case Kaftan:

@@ -44,19 +44,23 @@ func (f *figures) settleEase() {
 // hips.
 func (f *figures) widenWaist(asked bool) error {
 	if f.Elastic < leastElastic || f.Elastic > mostElastic {
-		return construct.About(subject.Elastic).Refuse("trousers: an elastic %s wide cannot be; ask for %s to %s, %s is usual", construct.Length(f.Elastic), construct.AtLeast(leastElastic), construct.AtMost(mostElastic), construct.Length(usualElastic))
+		return construct.About(subject.Elastic).Refuse("trousers: an elastic %s wide cannot be; ask for %s to %s, %s "+
+			"is usual", construct.Length(f.Elastic), construct.AtLeast(leastElastic), construct.AtMost(mostElastic), construct.Length(usualElastic))
 	}
 	least := f.Hip + overHips
 	if asked {
 		if 2*f.waist < least {
-			return construct.About(subject.WaistEase).Refuse("trousers: a waist ease of %s draws a waist of %s on a waist girth of %s, which does not pass over a hip girth of %s without an opening; ask for %s or more, or leave the waist ease out",
+			return construct.About(subject.WaistEase).Refuse("trousers: a waist ease of %s draws a waist of %s on a "+
+				"waist girth of %s, which does not pass over a hip girth of %s without an opening; ask for %s or more, or "+
+				"leave the waist ease out",
 				construct.Length(f.WaistEase), construct.Length(2*f.waist), construct.Length(f.Waist), construct.Length(f.Hip), construct.AtLeast(least-f.Waist))
 		}
 		return nil
 	}
 	f.waist = max(f.waist, f.level())
 	if short := least - 2*f.waist; short > 0 {
-		return construct.About(subject.HipEase).Refuse("trousers: a hip ease of %s draws a waist of %s, which does not pass over a hip girth of %s without an opening; ask for %s or more",
+		return construct.About(subject.HipEase).Refuse("trousers: a hip ease of %s draws a waist of %s, which does "+
+			"not pass over a hip girth of %s without an opening; ask for %s or more",
 			construct.Length(f.HipEase), construct.Length(2*f.waist), construct.Length(f.Hip), construct.AtLeast(f.HipEase+short))
 	}
 	f.WaistEase = 2*f.waist - f.Waist

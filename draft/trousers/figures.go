@@ -102,7 +102,9 @@ func (f figures) checkLeg() error {
 		foot, fall = l.insideKnee, f.knee-f.rise
 	}
 	if in := f.half() + f.backFork - f.fork + foot[0]; in > mostLegLean*fall {
-		return construct.About(subject.HemWidth, subject.Length).Refuse("trousers: a hem width of %s is too narrow for a hip girth of %s, %s below the waist; ask for a wider hem or a longer leg", construct.Length(f.legRound()), construct.Length(f.Hip), construct.Length(f.Length+f.Lowered))
+		return construct.About(subject.HemWidth, subject.Length).Refuse(
+			"trousers: a hem width of %s is too narrow for a hip girth of %s, %s below the waist; "+
+				"ask for a wider hem or a longer leg", construct.Length(f.legRound()), construct.Length(f.Hip), construct.Length(f.Length+f.Lowered))
 	}
 	return nil
 }
@@ -123,17 +125,25 @@ func (f figures) check() error {
 	worn := func(length float64) construct.Length { return construct.Length(length + f.Lowered) }
 	switch {
 	case f.BodyRise < f.WaistToHip+30:
-		return construct.About(subject.BodyRise, subject.WaistToHip).Refuse("trousers: the body rise of %s does not reach far enough below the waist to hip of %s: measure both again", worn(f.BodyRise), worn(f.WaistToHip))
+		return construct.About(subject.BodyRise, subject.WaistToHip).Refuse(
+			"trousers: the body rise of %s does not reach far enough below the waist to hip "+
+				"of %s: measure both again", worn(f.BodyRise), worn(f.WaistToHip))
 	case f.OutsideLeg < min(1.6*f.BodyRise+400, 3*f.BodyRise):
-		return construct.About(subject.BodyRise, subject.OutsideLegLength).Refuse("trousers: the body rise of %s leaves too short a leg in an outside leg length of %s: measure both again", worn(f.BodyRise), worn(f.OutsideLeg))
+		return construct.About(subject.BodyRise, subject.OutsideLegLength).Refuse(
+			"trousers: the body rise of %s leaves too short a leg in an outside leg "+
+				"length of %s: measure both again", worn(f.BodyRise), worn(f.OutsideLeg))
 	case f.Length < f.rise+leastLeg:
-		return construct.About(subject.Length).Refuse("trousers: a length of %s leaves no leg below a body rise of %s; ask for %s or more", worn(f.Length), worn(f.BodyRise), construct.AtLeast(worn(f.rise+leastLeg)))
+		return construct.About(subject.Length).Refuse("trousers: a length of %s leaves no leg below a body rise of "+
+			"%s; ask for %s or more", worn(f.Length), worn(f.BodyRise), construct.AtLeast(worn(f.rise+leastLeg)))
 	case f.Length > f.OutsideLeg+pastFloor:
-		return construct.About(subject.Length).Refuse("trousers: a length of %s reaches past the floor, at an outside leg length of %s; ask for %s or less, or measure it again", worn(f.Length), worn(f.OutsideLeg), construct.AtMost(worn(f.OutsideLeg+pastFloor)))
+		return construct.About(subject.Length).Refuse("trousers: a length of %s reaches past the floor, at an outside "+
+			"leg length of %s; ask for %s or less, or measure it again", worn(f.Length), worn(f.OutsideLeg), construct.AtMost(worn(f.OutsideLeg+pastFloor)))
 	case f.HemWidth > 0 && f.HemWidth < leastHem:
-		return construct.About(subject.HemWidth).Refuse("trousers: no foot goes through a hem width of %s; ask for %s or more", construct.Length(f.HemWidth), construct.AtLeast(leastHem))
+		return construct.About(subject.HemWidth).Refuse("trousers: no foot goes through a hem width of %s; ask for %s "+
+			"or more", construct.Length(f.HemWidth), construct.AtLeast(leastHem))
 	case f.HemWidth > mostHem:
-		return construct.About(subject.HemWidth).Refuse("trousers: a hem width of %s is more than a leg can flare to; %s is the most", construct.Length(f.HemWidth), construct.AtMost(mostHem))
+		return construct.About(subject.HemWidth).Refuse("trousers: a hem width of %s is more than a leg can flare to; "+
+			"%s is the most", construct.Length(f.HemWidth), construct.AtMost(mostHem))
 	}
 	return nil
 }
@@ -180,7 +190,9 @@ func (f *figures) shape() error {
 		f.backDarts, f.frontDarts = mostBack, total-mostBack
 	}
 	if f.frontDarts > mostFront {
-		return construct.About(subject.WaistGirth, subject.HipGirth, subject.WaistToHip).Refuse("trousers: the waist girth of %s is too small for the hip girth of %s within a waist to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for less hip ease",
+		return construct.About(subject.WaistGirth, subject.HipGirth, subject.WaistToHip).Refuse(
+			"trousers: the waist girth of %s is too small for the hip girth of %s within a "+
+				"waist to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for less hip ease",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
 	}
 	f.taper = (over - total) / 2
