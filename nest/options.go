@@ -9,12 +9,12 @@ import (
 // Options say how long to search and how. The zero value searches for five
 // seconds with every core.
 type Options struct {
-	// Time to search; 0 means 5 s, or no limit when Iterations is given.
+	// Time to search; 0 means 5 s, or no limit when Passes are given.
 	Time time.Duration
-	// Iterations bounds the passes of each search. With it (and without
+	// Passes of each search at most. With them (and without
 	// Time) the result depends on the problem and the seed alone, whatever
 	// the number of workers.
-	Iterations int
+	Passes int
 	// Enough is a length that will do: a search for the shortest strip ends when
 	// it has a layout that is no longer. 0 is none.
 	Enough float64
@@ -51,9 +51,10 @@ type Result struct {
 	// first.
 	Out []Excess
 	// Bound is a length that no layout can beat (0 on sheets).
-	Bound      float64
-	Iterations int
-	Elapsed    time.Duration
+	Bound float64
+	// TotalPasses are those of all searches together.
+	TotalPasses int
+	Elapsed     time.Duration
 }
 
 // Excess says how far a placement is from being allowed.

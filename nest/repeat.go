@@ -117,7 +117,7 @@ func (r *run) layCluster(m *model.Model, times int, stream uint64) cluster {
 	}
 	c.share = inside / all
 	part := m.Only(c.pieces)
-	budget := &shareBudget{run: r, begin: r.Spent(0), passes: int(repeatShare * float64(r.o.Iterations))}
+	budget := &shareBudget{run: r, begin: r.Spent(0), passes: int(repeatShare * float64(r.o.Passes))}
 	s := search.New(part, r.o.Seed, 1000+stream, budget, func(found search.Outcome) {
 		c.spots, c.length = found.Spots, found.Length
 	})
@@ -162,7 +162,7 @@ func (b *shareBudget) Spent(passes int) float64 {
 	var spent float64
 	if b.passes > 0 {
 		spent = float64(passes) / float64(b.passes)
-	} else if b.run.o.Iterations > 0 {
+	} else if b.run.o.Passes > 0 {
 		return 1
 	}
 	if b.run.limit > 0 {

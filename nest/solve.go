@@ -17,7 +17,7 @@ import (
 // defaultTime is how long Solve searches when nothing else is asked.
 const defaultTime = 5 * time.Second
 
-// searches is the number of independent searches under an iteration budget.
+// searches is the number of independent searches under a budget of passes.
 // It does not depend on the workers, so that the result does not either.
 const searches = 2
 
@@ -69,7 +69,7 @@ func newRun(ctx context.Context, q *prepared, o Options, begin time.Time) *run {
 		o.Workers = runtime.GOMAXPROCS(0)
 	}
 	r := &run{q: q, o: o, ctx: ctx, begin: begin, limit: o.Time}
-	if r.limit == 0 && o.Iterations == 0 {
+	if r.limit == 0 && o.Passes == 0 {
 		r.limit = defaultTime
 	}
 	if q.problem.Length == 0 && len(q.problem.Sheets) == 0 {
@@ -87,7 +87,7 @@ func (r *run) tiled() bool {
 		ctx, cancel = context.WithTimeout(ctx, r.limit/2)
 		defer cancel()
 	}
-	spots, length, ok := r.q.tile(ctx, r.o.Iterations)
+	spots, length, ok := r.q.tile(ctx, r.o.Passes)
 	if ok {
 		r.best = make([]search.Outcome, 1)
 		r.offer(0, search.Outcome{Spots: spots, Length: length})
@@ -161,8 +161,8 @@ func (r *run) leader() search.Outcome {
 // Spent is the share of the budget used after so many passes of one search.
 func (r *run) Spent(passes int) float64 {
 	var spent float64
-	if r.o.Iterations > 0 {
-		spent = float64(passes) / float64(r.o.Iterations)
+	if r.o.Passes > 0 {
+		spent = float64(passes) / float64(r.o.Passes)
 	}
 	if r.limit > 0 {
 		spent = max(spent, float64(time.Since(r.begin))/float64(r.limit))
@@ -171,8 +171,8 @@ func (r *run) Spent(passes int) float64 {
 }
 
 // Stopped reports that the search must end: the context is done, or, under a
-// time budget, another search has reached the bound. Under an iteration
-// budget each search ends on its own, so that the result does not depend on
+// time budget, another search has reached the bound. Under a budget
+// of passes each search ends on its own, so that the result does not depend on
 // which was first.
 func (r *run) Stopped() bool {
 	return r.ctx.Err() != nil || r.limit > 0 && r.solved.Load()
@@ -206,7 +206,7 @@ func (r *run) result() (Result, error) {
 	best := r.leader()
 	res := Result{
 		Layout: r.q.layout(best.Spots), Fits: best.Loss == 0, Bound: r.bound,
-		Iterations: r.passes, Elapsed: time.Since(r.begin),
+		TotalPasses: r.passes, Elapsed: time.Since(r.begin),
 	}
 	if !res.Fits {
 		res.Out = r.q.excess(best)

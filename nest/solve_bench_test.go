@@ -39,7 +39,7 @@ func BenchmarkFirstLayout(b *testing.B) {
 		b.Run(fmt.Sprintf("pieces=%d/outlines=%d", size.kinds*size.copies, size.kinds), func(b *testing.B) {
 			p := draftedProblem(size.kinds, size.copies)
 			for b.Loop() {
-				got, err := Solve(context.Background(), p, Options{Iterations: 1, Seed: 1})
+				got, err := Solve(context.Background(), p, Options{Passes: 1, Seed: 1})
 				if err != nil || len(got.Layout.Placements) != size.kinds*size.copies {
 					b.Fatal("not laid", err)
 				}

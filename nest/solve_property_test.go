@@ -102,12 +102,12 @@ func TestAnyProblemIsLaid(t *testing.T) {
 		if p.Check() != nil {
 			t.Skip("not a valid problem")
 		}
-		one, err := Solve(context.Background(), p, Options{Iterations: 12, Seed: 1, Workers: 1})
+		one, err := Solve(context.Background(), p, Options{Passes: 12, Seed: 1, Workers: 1})
 		require.NoError(t, err)
 		require.True(t, one.Fits)
 		require.NoError(t, verify.Layout(p, one.Layout))
 		require.GreaterOrEqual(t, one.Layout.Length, bound.Length(p)*(1-1e-9))
-		two, err := Solve(context.Background(), p, Options{Iterations: 12, Seed: 1, Workers: 2})
+		two, err := Solve(context.Background(), p, Options{Passes: 12, Seed: 1, Workers: 2})
 		require.NoError(t, err)
 		require.Equal(t, one.Layout, two.Layout)
 	})
@@ -122,14 +122,14 @@ func TestFitFromAStart(t *testing.T) {
 		if p.Check() != nil {
 			t.Skip("not a valid problem")
 		}
-		strip, err := Solve(context.Background(), p, Options{Iterations: 8, Seed: 2})
+		strip, err := Solve(context.Background(), p, Options{Passes: 8, Seed: 2})
 		require.NoError(t, err)
 		p.Length = strip.Layout.Length
 		locked := make([]bool, len(strip.Layout.Placements))
 		for i := range locked {
 			locked[i] = rapid.Bool().Draw(t, "locked")
 		}
-		fit, err := Solve(context.Background(), p, Options{Iterations: 3, Start: &strip.Layout, Locked: locked})
+		fit, err := Solve(context.Background(), p, Options{Passes: 3, Start: &strip.Layout, Locked: locked})
 		require.NoError(t, err)
 		require.True(t, fit.Fits)
 		require.NoError(t, verify.Layout(p, fit.Layout))
@@ -151,7 +151,7 @@ func TestSheetsWithHoles(t *testing.T) {
 		p.Items = append(p.Items, layout.Item{Outline: rect(38, 38), Copies: 1, Turns: bothWays})
 	}
 	p.Items = append(p.Items, layout.Item{Outline: rect(50, 40), Copies: 1, Turns: []layout.Turn{{Degrees: 90}, {}}})
-	got, err := Solve(context.Background(), p, Options{Iterations: 400, Seed: 1})
+	got, err := Solve(context.Background(), p, Options{Passes: 400, Seed: 1})
 	require.NoError(t, err)
 	require.True(t, got.Fits)
 	require.NoError(t, verify.Layout(p, got.Layout))
@@ -161,7 +161,7 @@ func TestSheetsWithHoles(t *testing.T) {
 // on a sheet of 10 by 19 overlap by 1.
 func TestWhatDoesNotFitIsNamed(t *testing.T) {
 	p := layout.Problem{Width: 10, Length: 19, Items: []layout.Item{{Outline: rect(10, 10), Copies: 2, Turns: bothWays}}}
-	got, err := Solve(context.Background(), p, Options{Iterations: 50})
+	got, err := Solve(context.Background(), p, Options{Passes: 50})
 	require.NoError(t, err)
 	require.False(t, got.Fits)
 	require.Len(t, got.Out, 2)

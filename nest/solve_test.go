@@ -37,7 +37,7 @@ func TestSquaredRectanglesAreSolvedExactly(t *testing.T) {
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
-			got, err := Solve(context.Background(), test.p, Options{Iterations: 1})
+			got, err := Solve(context.Background(), test.p, Options{Passes: 1})
 			require.NoError(t, err)
 			require.InDelta(t, test.length, got.Layout.Length, 1e-6)
 			require.NoError(t, verify.Layout(test.p, got.Layout))

@@ -61,7 +61,7 @@ func piecesOf(t *testing.T, draft string) []pieces.Piece {
 func laidOn(t *testing.T, all []pieces.Piece, inches float64, nap cloth.Nap) quote.Amount {
 	t.Helper()
 	c := cloth.Cloth{Name: "shell", Width: inches * 25.4, Selvedge: 10, Nap: nap, Step: eighthYard, Straighten: 30}
-	need, err := plan.Require(context.Background(), c, all, plan.Options{Iterations: searchSteps, Seed: 1, Lays: []lay.Kind{lay.Open}})
+	need, err := plan.Require(context.Background(), c, all, plan.Options{Passes: searchSteps, Seed: 1, Lays: []lay.Kind{lay.Open}})
 	require.NoError(t, err)
 	return quote.AmountOf(quote.Offer{Cloth: c}, quote.FoundIn(need))
 }

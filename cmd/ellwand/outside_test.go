@@ -48,7 +48,7 @@ func exampleLayouts(t *testing.T) map[string]layoutfile.File {
 	rare := []lay.Kind{lay.FoldedAcross, lay.CutAcross, lay.SelvedgeIn, lay.BothSelvedgesIn, lay.InStretches}
 	for i, name := range []string{"kaftan", "shirt", "shirtblouse", "skirt", "velvet", "trousers"} {
 		path := "../../testdata/" + name + ".yaml"
-		options := plan.Options{Iterations: 1, Seed: 1, Lays: []lay.Kind{rare[i%len(rare)], lay.FoldedAlong, lay.Open}}
+		options := plan.Options{Passes: 1, Seed: 1, Lays: []lay.Kind{rare[i%len(rare)], lay.FoldedAlong, lay.Open}}
 		read, err := job.Read(path)
 		require.NoError(t, err)
 		work, err := read.Resolve()

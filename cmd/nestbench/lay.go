@@ -108,7 +108,7 @@ func (o layOptions) run(cmd *cobra.Command, path string) error {
 	r := reached{
 		Name: in.Name, Items: len(in.Problem.Items), Pieces: in.Pieces(), Width: in.Problem.Width,
 		Length: laid.Length, Density: in.Density(laid.Length), Bound: result.Bound,
-		Seconds: result.Elapsed.Seconds(), Passes: result.Iterations, Workers: o.workers, Seed: o.seed, Verified: true,
+		Seconds: result.Elapsed.Seconds(), Passes: result.TotalPasses, Workers: o.workers, Seed: o.seed, Verified: true,
 	}
 	if o.workers == 0 {
 		r.Workers = runtime.GOMAXPROCS(0)
@@ -125,7 +125,7 @@ func (o layOptions) run(cmd *cobra.Command, path string) error {
 func (o layOptions) solve(cmd *cobra.Command, in instance.Instance) (nest.Result, error) {
 	bar := screen.NewProgress(cmd.ErrOrStderr(), false)
 	result, err := nest.Solve(cmd.Context(), in.Problem, nest.Options{
-		Time: o.time, Iterations: o.passes, Seed: o.seed, Workers: o.workers,
+		Time: o.time, Passes: o.passes, Seed: o.seed, Workers: o.workers,
 		Progress: func(p nest.Progress) {
 			bar.Show(in.Name, fmt.Sprintf("%.4g", p.Length), fmt.Sprintf("%.4g", p.Bound), p.Elapsed)
 		},

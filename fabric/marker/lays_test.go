@@ -33,7 +33,7 @@ func TestWordsOfEveryLay(t *testing.T) {
 		{lay.InStretches, []pieces.Piece{fold, yoke}, []string{"cut across here, 50 cm", "Measure 50 cm along both selvedges", "fold, then selvedge nearest to you", "fold or selvedge"}},
 	} {
 		t.Run(c.lay.String(), func(t *testing.T) {
-			got, err := plan.Require(t.Context(), goods, c.all, plan.Options{Iterations: 40, Seed: 1, Lays: []lay.Kind{c.lay}})
+			got, err := plan.Require(t.Context(), goods, c.all, plan.Options{Passes: 40, Seed: 1, Lays: []lay.Kind{c.lay}})
 			require.NoError(t, err)
 			text := textOf(t, written(t, got.Lays[0], Options{Job: "Cape for Ilse Marlow"}))
 			for _, want := range append(c.want, "lay "+c.lay.String()) {

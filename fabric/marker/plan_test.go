@@ -104,7 +104,7 @@ func required(t testing.TB) lay.Plan {
 	tab := pieces.Rectangle("tab", 20, 30)
 	tab.Cut = 8
 	got, err := plan.Require(context.Background(), cloth.Cloth{Name: "shell", Width: 900, Selvedge: 10, Step: 100},
-		[]pieces.Piece{sleeve, tab}, plan.Options{Iterations: 3, Lays: []lay.Kind{lay.Open}})
+		[]pieces.Piece{sleeve, tab}, plan.Options{Passes: 3, Lays: []lay.Kind{lay.Open}})
 	require.NoError(t, err)
 	return got.Lays[0]
 }

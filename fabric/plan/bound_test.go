@@ -81,7 +81,7 @@ func TestBoundNeverAboveJigsaws(t *testing.T) {
 		if c.Gap > 0 {
 			known -= c.Gap / 2 // the last piece ends before the cut
 		}
-		got, err := plan.Require(t.Context(), c, all, plan.Options{Iterations: 1, Workers: 1, Lays: []lay.Kind{kind}})
+		got, err := plan.Require(t.Context(), c, all, plan.Options{Passes: 1, Workers: 1, Lays: []lay.Kind{kind}})
 		if err != nil { // the lay cannot match, or the nap forbids it
 			require.NotErrorIs(t, err, plan.ErrInternal, "jigsaw %d, %s", number, kind)
 			continue

@@ -67,7 +67,7 @@ func randomJob(number uint64) (cloth.Cloth, []pieces.Piece, plan.Options) {
 	// One pass of each search, of two or three of the lays.
 	lays := lay.Kinds()
 	r.Shuffle(len(lays), func(i, j int) { lays[i], lays[j] = lays[j], lays[i] })
-	return c, all, plan.Options{Iterations: 1, Seed: number, Workers: 1, Lays: append(lays[:1+r.IntN(2)], lay.Open)}
+	return c, all, plan.Options{Passes: 1, Seed: number, Workers: 1, Lays: append(lays[:1+r.IntN(2)], lay.Open)}
 }
 
 // evenly makes every piece one that two plies can give.

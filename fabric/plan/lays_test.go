@@ -17,7 +17,7 @@ import (
 
 func inLay(t *testing.T, c cloth.Cloth, kind lay.Kind, all ...pieces.Piece) lay.Plan {
 	t.Helper()
-	options := plan.Options{Lays: []lay.Kind{kind}, Iterations: 300, Seed: 1}
+	options := plan.Options{Lays: []lay.Kind{kind}, Passes: 300, Seed: 1}
 	got, err := plan.Require(context.Background(), c, all, options)
 	require.NoError(t, err)
 	for _, p := range got.Lays {
@@ -199,10 +199,10 @@ func TestFlaws(t *testing.T) {
 func TestStricterIsNeverShorter(t *testing.T) {
 	strict := cloth.Cloth{Width: 1020, Selvedge: 10, Nap: cloth.OneWay, Gap: 2}
 	options := fabrictest.Brief
-	options.Iterations = 60
+	options.Passes = 60
 	first, err := plan.Require(context.Background(), strict, fabrictest.Blouse(), options)
 	require.NoError(t, err)
-	options.Iterations, options.Known = 1, first.Lays
+	options.Passes, options.Known = 1, first.Lays
 	eitherWay, perGarment, wider, gapless := strict, strict, strict, strict
 	eitherWay.Nap, perGarment.Nap, wider.Width, gapless.Gap = cloth.EitherWay, cloth.OneWayPerGarment, strict.Width+1, 0
 	for name, loose := range map[string]cloth.Cloth{"either way": eitherWay, "one way per garment": perGarment, "wider": wider, "no gap": gapless} {
@@ -222,7 +222,7 @@ func TestStricterIsNeverShorter(t *testing.T) {
 func TestTwoPartsNeverNeedMore(t *testing.T) {
 	c := cloth.Cloth{Width: 1220, Selvedge: 10}
 	all := []pieces.Piece{fabrictest.Half("back", 300, 700, 1), fabrictest.Half("front", 300, 500, 1), fabrictest.Rectangle("side", 300, 1200, 2)}
-	options := plan.Options{Iterations: 400, Seed: 1}
+	options := plan.Options{Passes: 400, Seed: 1}
 	got, err := plan.Require(context.Background(), c, all, options)
 	require.NoError(t, err)
 	for _, p := range got.Lays {

@@ -136,7 +136,7 @@ func TestTurnedPieceKeepsMatches(t *testing.T) {
 	require.NotEmpty(t, all)
 	for seed := range uint64(sample.Of(1, 3)) {
 		for _, kind := range []lay.Kind{lay.SelvedgeIn, lay.InStretches} {
-			_, err := plan.Require(t.Context(), c, all, plan.Options{Iterations: 1, Seed: seed, Workers: 1, Lays: []lay.Kind{kind}})
+			_, err := plan.Require(t.Context(), c, all, plan.Options{Passes: 1, Seed: seed, Workers: 1, Lays: []lay.Kind{kind}})
 			assert.NoError(t, err, "%s, seed %d", kind, seed)
 		}
 	}
@@ -154,7 +154,7 @@ func TestBothPliesHaveAPlaceAcross(t *testing.T) {
 	all[0].Cut, all[1].Cut = 4, 6
 	c := cloth.Cloth{Width: 600, Selvedge: 10, Repeat: cloth.Repeat{Across: 23}}
 	for seed := range uint64(6) {
-		options := plan.Options{Iterations: 5, Seed: seed, Workers: 1, Lays: []lay.Kind{lay.FoldedAcross}}
+		options := plan.Options{Passes: 5, Seed: seed, Workers: 1, Lays: []lay.Kind{lay.FoldedAcross}}
 		got, err := plan.Require(t.Context(), c, all, options)
 		require.NoError(t, err)
 		assert.Len(t, got.Lays[0].Matches, 3, "the luff of both, and right and left of each")

@@ -24,15 +24,15 @@ import (
 type Options struct {
 	// Lays to try; empty means all.
 	Lays []lay.Kind
-	// Time to search each lay; 0 means 5 s, or no limit when Iterations is
+	// Time to search each lay; 0 means 5 s, or no limit when Passes are
 	// given. Those folded or cut across, or with both selvedges folded to the
 	// middle, are seldom the best and have a quarter of it when others are
 	// tried too.
 	Time time.Duration
-	// Iterations bounds each search, so that the result depends on the job
+	// Passes bound each search, so that the result depends on the job
 	// and the seed alone; 0 leaves it to Time.
-	Iterations int
-	Seed       uint64
+	Passes int
+	Seed   uint64
 	// Brief gives a quarter of the budget to every lay but the open one and the
 	// one folded along the warp.
 	Brief bool

@@ -175,7 +175,7 @@ func TestOneLayOnly(t *testing.T) {
 func TestProgressAndCancel(t *testing.T) {
 	ctx, cancel := context.WithCancel(context.Background())
 	seen := map[lay.Kind]bool{}
-	options := plan.Options{Iterations: 1e6, Workers: 1, Progress: func(kind lay.Kind, p nest.Progress) {
+	options := plan.Options{Passes: 1e6, Workers: 1, Progress: func(kind lay.Kind, p nest.Progress) {
 		seen[kind] = true
 		if kind == lay.FoldedAlong {
 			cancel()

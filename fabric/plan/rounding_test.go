@@ -54,7 +54,7 @@ func TestBelowStep(t *testing.T) {
 	problem, err := rules.ProblemOf(c, b, templates)
 	require.NoError(t, err)
 	found := SolvedBed{Bed: b, Templates: templates, Problem: problem, Bound: 400}
-	result, err := nest.Solve(t.Context(), problem, nest.Options{Iterations: 20})
+	result, err := nest.Solve(t.Context(), problem, nest.Options{Passes: 20})
 	require.NoError(t, err)
 	found.Layout = result.Layout
 	last := &found.Layout.Placements[0]
@@ -64,7 +64,7 @@ func TestBelowStep(t *testing.T) {
 	last.X += 0.3
 	found.Layout.Length = LengthOf(problem, found.Layout)
 	require.InDelta(t, 400.3, found.Layout.Length, 1e-3)
-	desk := &Table{Ctx: t.Context(), Cloth: c, Options: Options{Iterations: 100, Seed: 1}}
+	desk := &Table{Ctx: t.Context(), Cloth: c, Options: Options{Passes: 100, Seed: 1}}
 	require.NoError(t, desk.belowIncrement(&found, 1))
 	assert.Equal(t, 400.0, purchase.RoundUp(c, purchase.Need(c, found.Layout.Length)))
 }

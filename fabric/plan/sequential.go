@@ -104,8 +104,8 @@ func (t *Table) inSequence(garments [][]int, problem layout.Problem, o nest.Opti
 
 // Scaled is a share of a budget.
 func (o Options) Scaled(share float64) Options {
-	part := scaled(nest.Options{Time: o.Time, Iterations: o.Iterations}, share)
-	o.Time, o.Iterations = part.Time, part.Iterations
+	part := scaled(nest.Options{Time: o.Time, Passes: o.Passes}, share)
+	o.Time, o.Passes = part.Time, part.Passes
 	return o
 }
 
@@ -114,8 +114,8 @@ func scaled(o nest.Options, share float64) nest.Options {
 	if o.Time > 0 {
 		o.Time = max(time.Millisecond, time.Duration(share*float64(o.Time)))
 	}
-	if o.Iterations > 0 {
-		o.Iterations = max(1, int(share*float64(o.Iterations)))
+	if o.Passes > 0 {
+		o.Passes = max(1, int(share*float64(o.Passes)))
 	}
 	return o
 }

@@ -26,7 +26,7 @@ func TestTogetherNeverTakesMoreThanInSuccession(t *testing.T) {
 		all = append(all, fabrictest.InGarment(fmt.Sprintf("dress %d", i+1),
 			fabrictest.Rectangle("front", 700, 400, 1), fabrictest.Rectangle("back", 500, 300, 1), fabrictest.Rectangle("yoke", 500, 100, 1))...)
 	}
-	got, err := plan.Require(t.Context(), c, all, plan.Options{Iterations: 1, Lays: []lay.Kind{lay.Open}})
+	got, err := plan.Require(t.Context(), c, all, plan.Options{Passes: 1, Lays: []lay.Kind{lay.Open}})
 	require.NoError(t, err)
 	assert.LessOrEqual(t, got.Lays[0].Taken, 12*400+0.01)
 
@@ -35,7 +35,7 @@ func TestTogetherNeverTakesMoreThanInSuccession(t *testing.T) {
 	for i := range all {
 		all[i] = fabrictest.InGarment(fmt.Sprintf("scarf %d", i+1), fabrictest.Rectangle("scarf", 1198, 398, 1))[0]
 	}
-	got, err = plan.Require(t.Context(), c, all, plan.Options{Iterations: 40, Lays: []lay.Kind{lay.Open}})
+	got, err = plan.Require(t.Context(), c, all, plan.Options{Passes: 40, Lays: []lay.Kind{lay.Open}})
 	require.NoError(t, err)
 	assert.LessOrEqual(t, got.Lays[0].Taken, 36*398+35*2+0.01)
 }
@@ -55,7 +55,7 @@ func TestBehindNeverTakesMoreThanTheSum(t *testing.T) {
 	var names []string
 	for i := range 6 {
 		names = append(names, fmt.Sprintf("skirt %d", i+1))
-		got, err := plan.Require(t.Context(), c, halves("skirt"), plan.Options{Iterations: 1500, Seed: uint64(i), Lays: fabrictest.TwoLays})
+		got, err := plan.Require(t.Context(), c, halves("skirt"), plan.Options{Passes: 1500, Seed: uint64(i), Lays: fabrictest.TwoLays})
 		require.NoError(t, err)
 		alone, all = append(alone, got), append(all, halves(names[i])...)
 	}
@@ -66,7 +66,7 @@ func TestBehindNeverTakesMoreThanTheSum(t *testing.T) {
 		for _, one := range alone {
 			sum += one.Lays[slices.Index(fabrictest.TwoLays, kind)].Length
 		}
-		got, err := plan.Require(t.Context(), c, all, plan.Options{Iterations: 1, Lays: []lay.Kind{kind}, Known: []lay.Plan{p}})
+		got, err := plan.Require(t.Context(), c, all, plan.Options{Passes: 1, Lays: []lay.Kind{kind}, Known: []lay.Plan{p}})
 		require.NoError(t, err)
 		assert.LessOrEqual(t, got.Lays[0].Length, sum+0.01, kind.String())
 	}

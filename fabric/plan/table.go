@@ -240,8 +240,8 @@ func (t *Table) solveAt(kind lay.Kind, b bed.Bed, templates []rules.Template, sh
 
 // Budget of one search, with a share of the whole.
 func (t *Table) Budget(share float64) nest.Options {
-	o := nest.Options{Time: t.Options.Time, Iterations: t.Options.Iterations, Enough: t.Options.Enough, Seed: t.Options.Seed, Workers: t.Options.Workers}
-	if o.Time == 0 && o.Iterations == 0 {
+	o := nest.Options{Time: t.Options.Time, Passes: t.Options.Passes, Enough: t.Options.Enough, Seed: t.Options.Seed, Workers: t.Options.Workers}
+	if o.Time == 0 && o.Passes == 0 {
 		o.Time = UsualTime
 	}
 	return scaled(o, share)

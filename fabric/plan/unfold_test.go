@@ -55,7 +55,7 @@ func TestUnfoldedLayIsALayout(t *testing.T) {
 			for _, kind := range lay.Kinds()[1:] {
 				t.Run(fmt.Sprintf("%s %g %s", nap, width, kind), func(t *testing.T) {
 					table := &Table{Ctx: context.Background(), Cloth: c, Asked: curvedPieces(), Wanted: wanted,
-						Options: Options{Iterations: 2}}
+						Options: Options{Passes: 2}}
 					found, why, err := table.Spread(kind)
 					require.NoError(t, err)
 					if found == nil {

@@ -184,7 +184,7 @@ func TestAmountAgreesWithTheLay(t *testing.T) {
 			Safety: cloth.Safety{Share: 0.03, Length: 20}, Minimum: 1500 * float64(i)}
 		pocket := pieces.Rectangle("pocket", 200, 310)
 		pocket.Cut, pocket.Cloth = 7, "shell"
-		need, err := plan.Require(context.Background(), c, []pieces.Piece{pocket}, plan.Options{Iterations: 20, Workers: 1, Lays: []lay.Kind{lay.Open}})
+		need, err := plan.Require(context.Background(), c, []pieces.Piece{pocket}, plan.Options{Passes: 20, Workers: 1, Lays: []lay.Kind{lay.Open}})
 		require.NoError(t, err)
 		amount := AmountOf(Offer{Cloth: c}, FoundIn(need))
 		assert.InDelta(t, need.Buy, amount.Buy, 1e-6)

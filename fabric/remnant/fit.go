@@ -113,7 +113,7 @@ func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options plan.
 	if err != nil {
 		return Result{}, err
 	}
-	if options.Time == 0 && options.Iterations == 0 {
+	if options.Time == 0 && options.Passes == 0 {
 		options.Time = plan.UsualTime
 	}
 	if len(options.Lays) == 0 {

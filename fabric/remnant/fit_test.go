@@ -23,8 +23,8 @@ import (
 func fit(t *testing.T, length float64, options plan.Options, all ...pieces.Piece) remnant.Result {
 	t.Helper()
 	options.Seed = 1
-	if options.Iterations == 0 {
-		options.Iterations = 200
+	if options.Passes == 0 {
+		options.Passes = 200
 	}
 	r := remnant.Remnant{Cloth: cloth.Cloth{Width: 1220, Selvedge: 10}, Length: length}
 	got, err := remnant.Fit(context.Background(), r, all, options)
@@ -91,7 +91,7 @@ func TestRemnantClosestTry(t *testing.T) {
 		return fabrictest.Polygon(fmt.Sprintf("disc %d", i), points...)
 	}
 	all := []pieces.Piece{disc(1), disc(2), disc(3)}
-	got := fit(t, 800, plan.Options{Lays: []lay.Kind{lay.Open}, Iterations: 100}, all...)
+	got := fit(t, 800, plan.Options{Lays: []lay.Kind{lay.Open}, Passes: 100}, all...)
 	require.Equal(t, remnant.NotFound, got.Answer)
 	require.NotEmpty(t, got.Over)
 	assert.InDelta(t, 57, got.Over[0].By, 10)
@@ -104,7 +104,7 @@ func TestRemnantLosesItsEndsAndShrinks(t *testing.T) {
 	// 1000 mm less 30 mm of straightening, less 4 %: 931.2 mm, by hand.
 	r := remnant.Remnant{Length: 1000, Cloth: cloth.Cloth{Width: 1000, Selvedge: 10, Straighten: 30, Shrinkage: cloth.Shrinkage{Warp: 0.04}}}
 	for length, want := range map[float64]remnant.Answer{931: remnant.Enough, 932: remnant.TooLittle} {
-		got, err := remnant.Fit(context.Background(), r, []pieces.Piece{fabrictest.Rectangle("panel", 100, length, 2)}, plan.Options{Iterations: 100})
+		got, err := remnant.Fit(context.Background(), r, []pieces.Piece{fabrictest.Rectangle("panel", 100, length, 2)}, plan.Options{Passes: 100})
 		require.NoError(t, err)
 		assert.Equal(t, want, got.Answer, "%g", length)
 		assert.InDelta(t, 931.2, got.Usable, 1e-9)
@@ -120,7 +120,7 @@ func TestRemnantLosesItsEndsAndShrinks(t *testing.T) {
 
 func TestRemnantSpareKeepsOffFlaws(t *testing.T) {
 	c := cloth.Cloth{Width: 1000, Flaws: []cloth.Flaw{cloth.BandFlaw("faded edge", 600, 1000), cloth.RoundFlaw("stain", orb.Point{900, 300}, 50)}}
-	got, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: 1000}, []pieces.Piece{fabrictest.Rectangle("panel", 600, 400, 1)}, plan.Options{Iterations: 100})
+	got, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: 1000}, []pieces.Piece{fabrictest.Rectangle("panel", 600, 400, 1)}, plan.Options{Passes: 100})
 	require.NoError(t, err)
 	require.Equal(t, remnant.Enough, got.Answer)
 	// Between the panel (to 400) and the stain (from 850): 450 x 600, by hand.
@@ -167,7 +167,7 @@ func TestRemnantJigsaws(t *testing.T) {
 		all := jigsaw(t, 1200, length)
 		c := cloth.Cloth{Width: 1220, Selvedge: 10, Nap: cloth.Nap(rapid.IntRange(0, 1).Draw(t, "nap"))}
 		ask := func(length float64, passes int) remnant.Answer {
-			got, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: length}, all, plan.Options{Iterations: passes, Seed: 3, Lays: []lay.Kind{lay.Open}})
+			got, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: length}, all, plan.Options{Passes: passes, Seed: 3, Lays: []lay.Kind{lay.Open}})
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -190,12 +190,12 @@ func TestRemnantOfWhatWasLaid(t *testing.T) {
 		all := fabrictest.DraftedBlouse(size)
 		require.NotEmpty(t, all)
 		c := cloth.Cloth{Width: 1400, Selvedge: 10}
-		need, err := plan.Require(context.Background(), c, all, plan.Options{Iterations: 10, Seed: 5, Lays: []lay.Kind{lay.Open}})
+		need, err := plan.Require(context.Background(), c, all, plan.Options{Passes: 10, Seed: 5, Lays: []lay.Kind{lay.Open}})
 		require.NoError(t, err)
-		got, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: need.Length}, all, plan.Options{Iterations: 400, Seed: 1})
+		got, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: need.Length}, all, plan.Options{Passes: 400, Seed: 1})
 		require.NoError(t, err)
 		assert.Equal(t, remnant.Enough, got.Answer, "size %s", size)
-		got, err = remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: 0.97 * need.Lays[0].Bound}, all, plan.Options{Iterations: 40, Seed: 1})
+		got, err = remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: 0.97 * need.Lays[0].Bound}, all, plan.Options{Passes: 40, Seed: 1})
 		require.NoError(t, err)
 		assert.Equal(t, remnant.TooLittle, got.Answer, "size %s", size)
 	}

@@ -90,7 +90,7 @@ func TestRemnantStraightJigsaws(t *testing.T) {
 			all = append(all, fabrictest.Rectangle(fmt.Sprintf("piece %d", i), at.Across, at.Along, 1))
 		}
 		for spare, want := range map[float64]remnant.Answer{0: remnant.Enough, 0.1: remnant.Enough, -0.03 * length: remnant.TooLittle} {
-			got := fit(t, length+spare, plan.Options{Iterations: 2000, Untidied: true, Lays: []lay.Kind{lay.Open}}, all...)
+			got := fit(t, length+spare, plan.Options{Passes: 2000, Untidied: true, Lays: []lay.Kind{lay.Open}}, all...)
 			assert.Equal(t, want, got.Answer, "jigsaw %d of %d pieces, %g to spare", k, len(all), spare)
 		}
 	}
@@ -105,7 +105,7 @@ func TestRemnantSlantedJigsaws(t *testing.T) {
 		all := slantedJigsaw(r, 1200, length, 3+k%5)
 		ask := func(length float64) remnant.Answer {
 			rest := remnant.Remnant{Cloth: cloth.Cloth{Width: 1220, Selvedge: 10}, Length: length}
-			got, err := remnant.Fit(context.Background(), rest, all, plan.Options{Iterations: 2000, Seed: 1, Lays: []lay.Kind{lay.Open}})
+			got, err := remnant.Fit(context.Background(), rest, all, plan.Options{Passes: 2000, Seed: 1, Lays: []lay.Kind{lay.Open}})
 			require.NoError(t, err)
 			return got.Answer
 		}
@@ -118,7 +118,7 @@ func TestRemnantSlantedJigsaws(t *testing.T) {
 // folded cloth.
 func TestRemnantFoldedJigsaw(t *testing.T) {
 	all := append(fabrictest.Wedges("gore", 300, 800, 2), fabrictest.Half("back", 300, 800, 1))
-	got := fit(t, 800.1, plan.Options{Lays: []lay.Kind{lay.FoldedAlong}, Iterations: 1500}, all...)
+	got := fit(t, 800.1, plan.Options{Lays: []lay.Kind{lay.FoldedAlong}, Passes: 1500}, all...)
 	assert.Equal(t, remnant.Enough, got.Answer)
 	assert.Equal(t, remnant.TooLittle, fit(t, 790, plan.Options{Lays: []lay.Kind{lay.FoldedAlong}}, all...).Answer)
 }

@@ -27,7 +27,7 @@ func TestPassesAreTheSameOnAnyMachine(t *testing.T) {
 	}
 	var needs []plan.Requirement
 	for _, workers := range []int{1, 3} {
-		need, err := plan.Require(t.Context(), c, all, plan.Options{Iterations: 2, Seed: 2, Workers: workers, Lays: lays})
+		need, err := plan.Require(t.Context(), c, all, plan.Options{Passes: 2, Seed: 2, Workers: workers, Lays: lays})
 		require.NoError(t, err)
 		needs = append(needs, need)
 		assert.Equal(t, needs[0], need, "%d workers", workers)
@@ -36,7 +36,7 @@ func TestPassesAreTheSameOnAnyMachine(t *testing.T) {
 		var fits []remnant.Result
 		for _, workers := range []int{1, 3} {
 			r := remnant.Remnant{Cloth: c, Length: share * needs[0].Length}
-			got, err := remnant.Fit(t.Context(), r, all, plan.Options{Iterations: 10, Seed: 2, Workers: workers})
+			got, err := remnant.Fit(t.Context(), r, all, plan.Options{Passes: 10, Seed: 2, Workers: workers})
 			require.NoError(t, err)
 			fits = append(fits, got)
 			assert.Equal(t, fits[0], got, "%g of the length, %d workers", share, workers)

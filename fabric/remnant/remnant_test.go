@@ -83,7 +83,7 @@ func TestRemedies(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			changes := remnant.Changes(c.q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil)
-			before, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c.q.Cloth, Length: c.q.Length}, c.q.Pieces, plan.Options{Iterations: 30, Lays: c.q.Lays})
+			before, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c.q.Cloth, Length: c.q.Length}, c.q.Pieces, plan.Options{Passes: 30, Lays: c.q.Lays})
 			require.NoError(t, err)
 			require.NotEqual(t, remnant.Enough, before.Answer)
 			got, err := remnant.Search(context.Background(), c.q, changes, remnant.Options{Passes: 400, Seed: 1})

@@ -166,7 +166,7 @@ func fits(ctx context.Context, q Question, c Change, by float64, budget time.Dur
 		return Result{}, false, nil
 	}
 	options := plan.Options{
-		Time: budget, Iterations: o.Passes, Seed: o.Seed, Workers: o.Workers, Lays: changed.Lays, Untidied: true,
+		Time: budget, Passes: o.Passes, Seed: o.Seed, Workers: o.Workers, Lays: changed.Lays, Untidied: true,
 	}
 	if o.Passes > 0 {
 		options.Time = 0

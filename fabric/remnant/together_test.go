@@ -19,7 +19,7 @@ func fitTogether(t *testing.T, offcuts []remnant.Offcut, all ...pieces.Piece) re
 	t.Helper()
 	r, err := remnant.Together(cloth.Cloth{Name: "tweed"}, offcuts)
 	require.NoError(t, err)
-	got, err := remnant.Fit(t.Context(), r, all, plan.Options{Iterations: 200, Seed: 1, Lays: []lay.Kind{lay.Open}})
+	got, err := remnant.Fit(t.Context(), r, all, plan.Options{Passes: 200, Seed: 1, Lays: []lay.Kind{lay.Open}})
 	require.NoError(t, err)
 	return got
 }

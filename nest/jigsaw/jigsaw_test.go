@@ -47,7 +47,7 @@ func TestSearchOfPuzzles(t *testing.T) {
 	for _, cut := range jigsaw.Cuts() {
 		t.Run(cut.String(), func(t *testing.T) {
 			puzzle := jigsaw.New(1, cut, length, 500, 3, 2)
-			got, err := nest.Solve(t.Context(), puzzle.Problem, nest.Options{Iterations: 300, Seed: 1})
+			got, err := nest.Solve(t.Context(), puzzle.Problem, nest.Options{Passes: 300, Seed: 1})
 			require.NoError(t, err)
 			require.NoError(t, verify.Layout(puzzle.Problem, got.Layout))
 			assert.GreaterOrEqual(t, got.Layout.Length, length*(1-1e-6))

@@ -51,7 +51,7 @@ func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search 
 func layOn(ctx context.Context, work *job.Work, c cloth.Cloth, search Search, watch Watch, known []lay.Plan,
 	lays ...lay.Kind) (Estimated, error) {
 	options := plan.Options{
-		Time: search.Time, Iterations: search.Passes, Seed: search.Seed, Workers: search.Workers,
+		Time: search.Time, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers,
 		Lays: lays, Known: known, Progress: watch.on(c),
 	}
 	need, err := plan.Require(ctx, c, work.PiecesOf(c.Name), options)

@@ -62,7 +62,7 @@ func chooseSeams(figures []sheet.Figure, works []*job.Work, seams string) error 
 // Pack lays the pieces so that they take few sheets, and draws the pages.
 func (p *Printing) Pack(ctx context.Context, search Search) (Printed, error) {
 	layout, err := packing.Pack(ctx, p.figures, p.Paper, packing.Options{
-		Time: search.Time, Iterations: search.Passes, Seed: search.Seed, Workers: search.Workers,
+		Time: search.Time, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers,
 	})
 	if err != nil {
 		return Printed{}, err

@@ -146,7 +146,7 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 	}
 	out.Fit, err = remnant.Fit(ctx, remnant.Remnant{Cloth: piece.Cloth, Length: piece.Length, Offcuts: piece.Row},
 		question.Pieces, plan.Options{
-			Time: search.Time, Iterations: search.Passes, Seed: search.Seed, Workers: search.Workers, Lays: question.Lays,
+			Time: search.Time, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers, Lays: question.Lays,
 			Progress: watch.on(piece.Cloth),
 		})
 	switch {

@@ -54,7 +54,7 @@ func TestRemediesInOrderOfLeastHarm(t *testing.T) {
 	cloth, all := work.Cloths[0].Cloth, work.PiecesOf("shell")
 	cloth.Width = work.Cloths[0].Widths[0]
 	q := remnant.Question{Cloth: cloth, Pieces: all, Lays: []lay.Kind{lay.FoldedAlong}}
-	need, err := plan.Require(t.Context(), cloth, all, plan.Options{Iterations: 10, Seed: 1, Lays: q.Lays})
+	need, err := plan.Require(t.Context(), cloth, all, plan.Options{Passes: 10, Seed: 1, Lays: q.Lays})
 	require.NoError(t, err)
 	q.Length = 0.99 * need.Length
 	every := changes(file, work, q, UsualLimits(work))

@@ -202,7 +202,7 @@ func startsOf(known []lay.Plan) (out [][]orb.Ring) {
 // search lays one problem.
 func (s *solver) search(ctx context.Context, p problem, workers int) (answer, error) {
 	need, err := plan.Require(ctx, p.cloth, p.all, plan.Options{
-		Lays: quickLays, Brief: true, Known: p.known, Time: s.Time, Iterations: s.Passes, Seed: s.Seed, Workers: workers,
+		Lays: quickLays, Brief: true, Known: p.known, Time: s.Time, Passes: s.Passes, Seed: s.Seed, Workers: workers,
 	})
 	switch {
 	case errors.Is(err, plan.ErrInternal):

@@ -13,7 +13,7 @@ import (
 )
 
 // Brief keeps the searches of the tests short [source.OwnChoice].
-var Brief = plan.Options{Iterations: 30, Seed: 1, Lays: TwoLays}
+var Brief = plan.Options{Passes: 30, Seed: 1, Lays: TwoLays}
 
 // TwoLays that every table has room for.
 var TwoLays = []lay.Kind{lay.Open, lay.FoldedAlong}

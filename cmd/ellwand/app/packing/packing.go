@@ -22,11 +22,11 @@ import (
 type Options struct {
 	// Time to search, shared by all the ways of joining sheets that are tried.
 	Time time.Duration
-	// Iterations bounds each search, so that the result depends on the pieces
+	// Passes bound each search, so that the result depends on the pieces
 	// and the seed alone; 0 leaves it to Time.
-	Iterations int
-	Seed       uint64
-	Workers    int
+	Passes  int
+	Seed    uint64
+	Workers int
 }
 
 const (
@@ -139,7 +139,7 @@ func (t try) pack(ctx context.Context, figures []sheet.Figure, items []layout.It
 	if across, down := sheet.PanelRoom(t.paper); across > 0 {
 		problem.Zones = []orb.Ring{{{0, 0}, {down, 0}, {down, across}, {0, across}, {0, 0}}}
 	}
-	result, err := nest.Solve(ctx, problem, nest.Options{Time: options.Time, Iterations: options.Iterations, Seed: options.Seed, Workers: options.Workers})
+	result, err := nest.Solve(ctx, problem, nest.Options{Time: options.Time, Passes: options.Passes, Seed: options.Seed, Workers: options.Workers})
 	if err != nil {
 		return sheet.Layout{}, 0, err
 	}

@@ -43,7 +43,7 @@ func TestPackKeepsPiecesApart(t *testing.T) {
 		paper, err := paper.Parse(name, measure.Millimetre)
 		require.NoError(t, err)
 		figures := rectangles(t, 5, 150, 240)
-		layout, err := Pack(context.Background(), figures, paper, Options{Iterations: 3, Seed: 1})
+		layout, err := Pack(context.Background(), figures, paper, Options{Passes: 3, Seed: 1})
 		require.NoError(t, err)
 		require.Len(t, layout.Figures, len(figures))
 		right, down := sheet.PanelRoom(layout.Paper)
@@ -73,7 +73,7 @@ func TestPackTurnsNothingOver(t *testing.T) {
 	assert.Positive(t, planar.Area(f.Sizes[0].Cutting))
 	paper, err := paper.Parse("a3", measure.Millimetre)
 	require.NoError(t, err)
-	layout, err := Pack(context.Background(), []sheet.Figure{f}, paper, Options{Iterations: 1})
+	layout, err := Pack(context.Background(), []sheet.Figure{f}, paper, Options{Passes: 1})
 	require.NoError(t, err)
 	assert.Negative(t, planar.Area(layout.Figures[0].Sizes[0].Cutting))
 }
@@ -94,7 +94,7 @@ func BenchmarkPack(b *testing.B) {
 		figures := rectangles(b, count, 130, 240)
 		b.Run(fmt.Sprintf("pieces=%d", count), func(b *testing.B) {
 			for b.Loop() {
-				layout, err := Pack(context.Background(), figures, paper, Options{Iterations: 20})
+				layout, err := Pack(context.Background(), figures, paper, Options{Passes: 20})
 				if err != nil || len(layout.Figures) != count {
 					b.Fatal(err)
 				}
