@@ -41,7 +41,7 @@ type refusedJob struct{ name, text, want string }
 // beginning of the sentence, and must be all that is found.
 func TestEveryFaultNamesItsLine(t *testing.T) {
 	for _, group := range [][]refusedJob{topFaults, bodyFaults, garmentFaults, pieceFaults, bodiceFaults, sleeveFaults,
-		lowerFaults, partFaults, clothFaults, moneyFaults} {
+		lowerFaults, partFaults, clothFaults, moneyFaults, moreFaults} {
 		for _, tt := range group {
 			t.Run(tt.name, func(t *testing.T) {
 				text, line := marked(t, tt.text)
