@@ -37,7 +37,8 @@ import (
 //  8. what the plan says to match does, to 1 mm on the open cloth;
 //  9. two pieces of one part keep the gap of the cloth;
 //
-// 10. pieces of the border have their hem on its line, and lie inwards of it.
+// 10. pieces of the border have their hem on its line, and lie inwards of it;
+// 11. the centre of a motif falls on the pieces on which it is centred.
 //
 // That pieces do not overlap is checked by verify.Layout.
 func Plan(p lay.Plan, all []pieces.Piece) error {
@@ -56,7 +57,7 @@ func Plan(p lay.Plan, all []pieces.Piece) error {
 		for _, o := range openedOut(p, l) {
 			opened = append(opened, o)
 			counts[source].add(o)
-			faults = append(faults, checkOnCloth(p, o), checkFace(p, o, all[source]), checkGrain(p, o), checkNap(p, o, naps), checkBorder(p, o, all[source]))
+			faults = append(faults, checkOnCloth(p, o), checkFace(p, o, all[source]), checkGrain(p, o), checkNap(p, o, naps), checkBorder(p, o, all[source]), checkMotif(p, o, all[source]))
 		}
 	}
 	for i, piece := range all {

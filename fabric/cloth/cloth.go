@@ -47,6 +47,8 @@ type Cloth struct {
 	OneWayPieces []string
 	Shrinkage    Shrinkage
 	Repeat       Repeat
+	// Motif of the repeat that is centred on pieces.
+	Motif Motif
 	// Border print along one selvedge.
 	Border Border
 	// Flaws of the cloth, which no piece may touch.

@@ -71,6 +71,12 @@ func (c Cloth) checkHandling() error {
 	if len(c.Repeat.Centred) > 0 && c.Repeat.Across == 0 {
 		fault("pieces can only be centred on stripes along the cloth; give the repeat across")
 	}
+	if !IsLength(c.Motif.Along) || !IsLength(c.Motif.Across) {
+		fault("the centre of the motif lies %s along and %s across; neither can be negative", c.Say(c.Motif.Along), c.Say(c.Motif.Across))
+	}
+	if len(c.Motif.Pieces) > 0 && (c.Repeat.Along == 0 || c.Repeat.Across == 0) {
+		fault("a motif can only be centred where the print repeats; give the repeat along and across")
+	}
 	if !IsLength(c.Border.Line) || c.Border.Line >= c.Width && c.Width > 0 {
 		fault("the line of the border lies %s from the selvedge; it must lie on the cloth", c.Say(c.Border.Line))
 	}

@@ -29,7 +29,7 @@ func (m Matching) Extra() float64 { return m.Matched - m.Plain }
 // matching never comes out as a saving.
 func (t *Table) costOfMatching(matched lay.Plan) (*Matching, error) {
 	plain := *t
-	plain.Cloth.Repeat = cloth.Repeat{}
+	plain.Cloth.Repeat, plain.Cloth.Motif = cloth.Repeat{}, cloth.Motif{}
 	plain.Options.Known, plain.solved, plain.shortest = []lay.Plan{matched}, nil, nil
 	plan, err := plain.planLay(matched.Lay)
 	if err != nil {

@@ -43,6 +43,7 @@ func (m *Matching) bindAxis(a axis) {
 		m.bindBorder()
 		m.centre()
 	}
+	m.bindMotif(a)
 	for _, name := range m.names {
 		m.bindName(a, name)
 	}

@@ -2,7 +2,6 @@ package rules
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"strings"
 
@@ -36,19 +35,19 @@ func hemOf(border cloth.Border, piece pieces.Piece) (start, end orb.Point, err e
 		}
 	}
 	if len(hem) < 2 {
-		return start, end, fmt.Errorf("%s: it is to lie on the border and has no edge %q; say which edge is its hem", piece.Name, hemName(border))
+		return start, end, lay.Because(piece.Name, "it is to lie on the border and has no edge %q; say which edge is its hem", hemName(border))
 	}
 	start, end = hem[0], hem[len(hem)-1]
 	for _, p := range hem {
 		if geometry.Distance(p, geometry.Nearest([]orb.Point{start, end}, p)) > straightHem {
-			return start, end, fmt.Errorf("%s: its hem is curved and cannot lie on the line of the border; "+
-				"straighten the hem, or leave the piece off the border", piece.Name)
+			return start, end, lay.Because(piece.Name, "its hem is curved and cannot lie on the line of the border; "+
+				"straighten the hem, or leave the piece off the border")
 		}
 	}
 	between := geometry.AngleOf(start, end) - geometry.AngleOf(piece.Grain.From, piece.Grain.To)
 	if math.Abs(math.Abs(math.Remainder(between, 180))-90) > squareHem {
-		return start, end, fmt.Errorf("%s: its hem is not square to its grainline and cannot lie on the border; "+
-			"draw the grainline square to the hem, or leave the piece off the border", piece.Name)
+		return start, end, lay.Because(piece.Name, "its hem is not square to its grainline and cannot lie on the border; "+
+			"draw the grainline square to the hem, or leave the piece off the border")
 	}
 	return start, end, nil
 }
@@ -94,8 +93,8 @@ func onBorder(c cloth.Cloth, b bed.Bed, t Template) ([]layout.Turn, error) {
 		return t.Turns, nil
 	}
 	if b.Plies() == 2 && b.Kind != lay.FoldedAcross {
-		return nil, fmt.Errorf("%s: the border runs along one selvedge, and the upper ply does not have it there; "+
-			"lay the cloth open", t.Asked.Name)
+		return nil, lay.Because(t.Asked.Name, "the border runs along one selvedge, and the upper ply does not have it there; "+
+			"lay the cloth open")
 	}
 	start, _, err := hemOf(c.Border, t.Asked)
 	if err != nil {
@@ -111,8 +110,8 @@ func onBorder(c cloth.Cloth, b bed.Bed, t Template) ([]layout.Turn, error) {
 		}
 	}
 	if len(out) == 0 {
-		return nil, fmt.Errorf("%s: with its hem on the border the nap would run the wrong way over it; "+
-			"let the cloth go either way, or leave the piece off the border", t.Asked.Name)
+		return nil, lay.Because(t.Asked.Name, "with its hem on the border the nap would run the wrong way over it; "+
+			"let the cloth go either way, or leave the piece off the border")
 	}
 	return out, nil
 }
@@ -159,8 +158,8 @@ func placeBorder(c cloth.Cloth, b bed.Bed, templates []Template, problem *layout
 			item.PeriodY = math.Max(item.PeriodY, 4*(problem.Width+Across(t.Outline, turn)))
 		}
 		if len(turns) == 0 {
-			faults = append(faults, fmt.Errorf("%s: with its hem on the line of the border, %s from the edge, it does not lie between the selvedges; "+
-				"move the line, take a wider cloth, or leave the piece off the border", t.Asked.Name, c.Say(c.Border.Line)))
+			faults = append(faults, lay.Because(t.Asked.Name, "with its hem on the line of the border, %s from the edge, it does not lie between the selvedges; "+
+				"move the line, take a wider cloth, or leave the piece off the border", c.Say(c.Border.Line)))
 			continue
 		}
 		item.Turns = turns

@@ -120,6 +120,9 @@ func (r *resolver) handling(path Path, name string, c Cloth, out *cloth.Cloth) {
 	if b := c.Border; b != nil {
 		out.Border = r.border(path.Key("border"), name, *b)
 	}
+	if m := c.Motif; m != nil {
+		out.Motif = r.motif(path.Key("motif"), name, *m)
+	}
 	for i, flaw := range c.Flaws {
 		if f, ok := r.flaw(path.Key("flaws").Entry(i), string(c.Name), name, flaw); ok {
 			out.Flaws = append(out.Flaws, f)

@@ -86,6 +86,7 @@ type Cloth struct {
 	Shrinkage    *Shrinkage        `yaml:"shrinkage" jsonschema_description:"what the cloth loses in its first wash"`
 	Repeat       *Repeat           `yaml:"repeat" jsonschema_description:"stripes or checks, and what is matched on them"`
 	Border       *Border           `yaml:"border" jsonschema_description:"a print that runs along one selvedge, and the pieces that lie on it"`
+	Motif        *Motif            `yaml:"motif" jsonschema_description:"a figure of the print that is centred on pieces, along and across"`
 	Flaws        []Flaw            `yaml:"flaws" jsonschema_description:"holes, stains, faded edges: places that may not be used"`
 	Safety       Text              `yaml:"safety" jsonschema_description:"added to what is needed so as to be sure, before rounding: 5 %, or a length such as 10 cm; nothing if not given"`
 	Minimum      Measure           `yaml:"minimum" jsonschema_description:"the least that the shop cuts"`

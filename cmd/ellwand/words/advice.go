@@ -54,8 +54,8 @@ func Advice(work *job.Work, need plan.Requirement) string {
 	}
 	if chosen.Lay != lay.Open && chosen.Lay != lay.FoldedAlong {
 		text += "\n" + strings.Join(words.Spreading(chosen, work.Format), "\n")
-	} else if border := words.Border(chosen.Cloth, work.Format); border != nil {
-		text += "\n" + strings.Join(border, "\n")
+	} else if print := append(words.Border(chosen.Cloth, work.Format), words.Motif(chosen.Cloth, work.Format)...); print != nil {
+		text += "\n" + strings.Join(print, "\n")
 	}
 	return text
 }

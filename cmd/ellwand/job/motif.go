@@ -1,0 +1,25 @@
+package job
+
+import "ellwand/fabric/cloth"
+
+// Motif is a figure of the print that is centred on pieces.
+type Motif struct {
+	Along  Measure `yaml:"along" jsonschema_description:"where the centre of one motif lies, from the cut end"`
+	Across Measure `yaml:"across" jsonschema_description:"and from the edge of the selvedge nearest to you"`
+	Pieces []Text  `yaml:"pieces" jsonschema:"minItems=1" jsonschema_description:"pieces on which a motif is centred, along and across"`
+	Point  Text    `yaml:"point" jsonschema_description:"a mark or match point of those pieces on which its centre falls; their middle if not given"`
+}
+
+func (r *resolver) motif(path Path, name string, m Motif) cloth.Motif {
+	out := cloth.Motif{Pieces: texts(m.Pieces), Point: string(m.Point)}
+	if m.Along == "" || m.Across == "" {
+		r.fault(path, Missing, "%s: where is the centre of a motif? Add along: its distance from the cut end, and across: from the edge of the selvedge", name)
+		return out
+	}
+	if len(out.Pieces) == 0 {
+		r.fault(path, Missing, "%s has a motif and no pieces to centre it on; add pieces: [front, back]", name)
+	}
+	out.Along, _ = r.length(path.Key("along"), name+": the motif along", m.Along)
+	out.Across, _ = r.length(path.Key("across"), name+": the motif across", m.Across)
+	return out
+}

@@ -1,0 +1,21 @@
+package cloth
+
+import "slices"
+
+// Motif is a figure of the print, once in every repeat, whose centre falls on the
+// centre of a piece, along and across (common practice with large prints). The zero
+// value centres nothing.
+type Motif struct {
+	// Along and Across are where the centre of one motif lies: from the cut end,
+	// straightened, and from the outer edge of the selvedge nearest to the cutter,
+	// mm. It comes again with every repeat.
+	Along, Across float64
+	// Pieces names those on which a motif is centred; empty is none.
+	Pieces []string
+	// Point names a mark or a match point of those pieces on which the centre
+	// falls; empty is the middle of the whole piece.
+	Point string
+}
+
+// Has reports whether a motif is centred on the piece of that name.
+func (m Motif) Has(piece string) bool { return slices.Contains(m.Pieces, piece) }

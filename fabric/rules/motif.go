@@ -1,0 +1,87 @@
+package rules
+
+import (
+	"errors"
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/pieces"
+)
+
+// This file is the rule of the motif: its centre falls on a point of a piece, along
+// and across, so that the piece lies on a lattice of both repeats.
+
+// motifNode is the place of the centre of a motif.
+const motifNode = "the motif"
+
+// motifPoint is where the centre of a motif falls on a piece: a mark or a match
+// point of that name, or the middle of the whole piece along and across its
+// grainline. It reports false when there is no such point.
+func motifPoint(motif cloth.Motif, piece pieces.Piece) (orb.Point, bool) {
+	if motif.Point == "" {
+		return middleOf(piece), true
+	}
+	for _, mark := range piece.Marks {
+		if mark.Name == motif.Point && mark.Path == nil {
+			return mark.At, true
+		}
+	}
+	return PointNamed(piece, motif.Point)
+}
+
+// middleOf a whole piece, along and across its grainline.
+func middleOf(piece pieces.Piece) orb.Point {
+	if piece.Fold != "" {
+		piece = piece.Unfolded()
+	}
+	ux, uy := piece.Grain.To[0]-piece.Grain.From[0], piece.Grain.To[1]-piece.Grain.From[1]
+	length := math.Hypot(ux, uy)
+	ux, uy = ux/length, uy/length
+	low, high := orb.Point{math.Inf(1), math.Inf(1)}, orb.Point{math.Inf(-1), math.Inf(-1)}
+	for _, q := range piece.SeamOutline(fineTolerance) {
+		for i, v := range []float64{ux*q[0] + uy*q[1], -uy*q[0] + ux*q[1]} {
+			low[i], high[i] = math.Min(low[i], v), math.Max(high[i], v)
+		}
+	}
+	along, across := (low[0]+high[0])/2, (low[1]+high[1])/2
+	return orb.Point{along*ux - across*uy, along*uy + across*ux}
+}
+
+// CheckMotif refuses pieces without the point that the motif is to fall on.
+func CheckMotif(c cloth.Cloth, all []pieces.Piece) error {
+	var faults []error
+	for _, piece := range all {
+		if _, ok := motifPoint(c.Motif, piece); c.Motif.Has(piece.Name) && !ok {
+			faults = append(faults, lay.Because(piece.Name, "a motif is to be centred on its point %q, which it has not; "+
+				"name a mark or a match point of it, or leave the point out for its middle", c.Motif.Point))
+		}
+	}
+	return errors.Join(faults...)
+}
+
+// bindMotif ties the pieces of the motif to its places on an axis.
+func (m *Matching) bindMotif(a axis) {
+	motif, set := m.cloth.Motif, m.sets[a]
+	place := motif.Along
+	if a == acrossWarp {
+		place = motif.Across - m.cloth.Selvedge
+	}
+	place, bound := m.toBed(a, place, ""), false
+	for i, t := range m.templates {
+		if !motif.Has(t.Asked.Name) {
+			continue
+		}
+		if !bound {
+			bound = set.bind(fixedPlace, motifNode, place)
+		}
+		point, _ := motifPoint(motif, t.Asked)
+		twice := a == acrossWarp && m.bed.MirrorsAcross() && !t.OnFold
+		if twice && math.Abs(math.Remainder(2*place, set.period)) > matchTolerance/2 || !m.bind(a, i, motifNode, point) {
+			m.err = errors.Join(m.err, lay.Because(t.Asked.Name, "a motif cannot be centred on it %s in this lay; "+
+				"lay the cloth open, or centre fewer pieces", a))
+		}
+	}
+}
