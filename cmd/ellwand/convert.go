@@ -28,8 +28,9 @@ func newConvert(e *env) *cobra.Command {
 		Long: `Convert says how much cloth of another width to buy when the amount for one
 width is known, from a pattern's envelope for instance. Where the fabric
 conversion chart of an extension service covers, it reads the chart; elsewhere
-it reckons equal area with a margin, and says so. Both are rules of thumb: an estimate lays the
-pieces themselves.`,
+it reckons equal area with a margin, and says so. A wider cloth never takes more
+than the known amount, unless it is one-way. Both are rules of thumb: an
+estimate lays the pieces themselves.`,
 		Example: `  ellwand convert 2 1/4 yd --from 45in --to 60in
   ellwand convert 2.10m --from 115cm --to 150cm --nap`,
 		Args: func(cmd *cobra.Command, args []string) error {

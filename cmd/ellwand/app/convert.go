@@ -10,7 +10,8 @@ import (
 type Converted struct {
 	Request purchase.ConversionRequest
 	purchase.Conversion
-	// Buy is the length rounded up to what the shop sells, mm.
+	// Buy is the length rounded up to what the shop sells, mm, but no more than
+	// is known to be enough.
 	Buy float64
 }
 
@@ -24,6 +25,5 @@ func Convert(request purchase.ConversionRequest, unit measure.Unit, step float64
 	if err != nil {
 		return Converted{}, err
 	}
-	buy := measure.RoundUp(measure.Length(found.Length), measure.Length(step))
-	return Converted{Request: request, Conversion: found, Buy: float64(buy)}, nil
+	return Converted{Request: request, Conversion: found, Buy: request.Purchase(found, step)}, nil
 }

@@ -2,11 +2,12 @@ package report
 
 import (
 	"ellwand/cmd/ellwand/app"
+	"ellwand/fabric/purchase"
 	"ellwand/pieces/source"
 )
 
 // Conversion is what convert prints as JSON. Row counts from 1 in the
-// chart; by area there is none.
+// chart: the last that the known amount has reached; by area there is none.
 type Conversion struct {
 	KnownMM      float64  `json:"known_mm"`
 	FromMM       float64  `json:"from_width_mm"`
@@ -23,17 +24,18 @@ type Conversion struct {
 	BuyMM        float64  `json:"buy_mm"`
 }
 
+var bases = map[purchase.ConversionBasis]string{
+	purchase.SameWidth: "same width", purchase.ByChart: "chart", purchase.ByArea: "area",
+}
+
 // ConversionOf a known amount of cloth.
 func ConversionOf(found app.Converted) Conversion {
 	request := found.Request
 	out := Conversion{
-		KnownMM: tidy(request.Length), FromMM: tidy(request.From), ToMM: tidy(request.To), Basis: "area",
+		KnownMM: tidy(request.Length), FromMM: tidy(request.From), ToMM: tidy(request.To), Basis: bases[found.Basis],
 		FromColumn: found.FromColumn, ToColumn: found.ToColumn, Row: found.Row, Uncovered: found.Uncovered,
 		AddedMM: tidy(found.Added), AddedBecause: append([]string{}, found.Why...), LengthMM: tidy(found.Length),
 		BuyMM: tidy(found.Buy),
-	}
-	if found.ByChart {
-		out.Basis = "chart"
 	}
 	if found.FromChart() {
 		out.Source = source.ConversionChart.String()

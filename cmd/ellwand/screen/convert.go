@@ -22,19 +22,23 @@ func Conversion(w io.Writer, found app.Converted, unit measure.Unit) {
 	wide := func(mm float64) string { return measure.Length(mm).Format(narrow) }
 	fmt.Fprintf(w, "%s of cloth %s wide: buy %s of cloth %s wide.\n",
 		long(request.Length), wide(request.From), long(found.Buy), wide(request.To))
-	if found.ByChart {
-		fmt.Fprintf(w, "By the chart, row %d: %s in %s is %s in %s", found.Row,
-			yards(found.Tabled), found.FromColumn, yards(found.Length-found.Added), found.ToColumn)
-	} else {
-		fmt.Fprintf(w, "By equal area")
-		if request.From != request.To {
-			fmt.Fprintf(w, " and %.0f %% more", 100*purchase.AreaMargin)
+	without := long(found.Length - found.Added)
+	switch found.Basis {
+	case purchase.SameWidth:
+		fmt.Fprintln(w, "The same width takes the same amount.")
+	case purchase.ByChart:
+		row := fmt.Sprintf("row %d", found.Row)
+		if found.Between {
+			row = fmt.Sprintf("between rows %d and %d", found.Row, found.Row+1)
 		}
-		fmt.Fprintf(w, ", since %s: %s", found.Uncovered, long(found.Length-found.Added))
+		fmt.Fprintf(w, "By the chart, %s: %s in %s is %s in %s.\n", row,
+			long(request.Length), found.FromColumn, without, found.ToColumn)
+	case purchase.ByArea:
+		fmt.Fprintf(w, "By equal area and up to %.0f %% more where the chart does not cover, since %s: %s.\n",
+			100*purchase.AreaMargin, found.Uncovered, without)
 	}
-	fmt.Fprintln(w, ".")
-	if found.Added > 0 {
-		fmt.Fprintf(w, "Its note adds %s for %s.\n", yards(found.Added), strings.Join(found.Why, " and "))
+	if found.Added > leastShown {
+		fmt.Fprintf(w, "Its note adds %s for %s.\n", wide(found.Added), strings.Join(found.Why, " and "))
 	}
 	if found.FromChart() {
 		fmt.Fprintf(w, "The chart is %s.\n", source.ConversionChart)
@@ -42,4 +46,5 @@ func Conversion(w io.Writer, found app.Converted, unit measure.Unit) {
 	fmt.Fprintln(w, "A rule of thumb; ellwand estimate lays the pieces themselves.")
 }
 
-func yards(mm float64) string { return measure.Length(mm).Format(measure.Yard) }
+// leastShown, mm: less is not worth a line [source.OwnChoice].
+const leastShown = 1
