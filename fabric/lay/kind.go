@@ -14,10 +14,10 @@ type Kind int
 
 const (
 	// Open is a single ply, right side up. y = 0 is the inner edge of the
-	// selvedge nearest to the cutter, y = LayPlan.Width that of the far one.
+	// selvedge nearest to the cutter, y = Plan.Width that of the far one.
 	Open Kind = iota
 	// FoldedAlong is folded along the warp, right sides together and
-	// selvedges together: two plies. y = 0 is the fold, y = LayPlan.Width the
+	// selvedges together: two plies. y = 0 is the fold, y = Plan.Width the
 	// inner edge of the two selvedges.
 	FoldedAlong
 	// FoldedAcross is folded across the weft, right sides together and cut
@@ -28,12 +28,12 @@ const (
 	// over sidewise onto the lower, right sides together: two plies of the
 	// full width, the warp of both running the same way.
 	CutAcross
-	// SelvedgeIn has one selvedge folded in by LayPlan.FoldedIn: two plies
+	// SelvedgeIn has one selvedge folded in by Plan.FoldedIn: two plies
 	// beside the fold at y = 0, one ply, right side up, beyond the edge that
 	// is folded in.
 	SelvedgeIn
 	// BothSelvedgesIn has both selvedges folded to the middle: two plies, a
-	// fold at y = 0 and one at y = LayPlan.Width.
+	// fold at y = 0 and one at y = Plan.Width.
 	BothSelvedgesIn
 	// InStretches is one length folded along the warp, the next open.
 	InStretches

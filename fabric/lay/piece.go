@@ -37,7 +37,7 @@ type Laid struct {
 	Turnings []Turning
 	// OnFold says that the fold edge lies on a fold of its part.
 	OnFold bool
-	// Part is where it lies: an index into LayPlan.Parts.
+	// Part is where it lies: an index into Plan.Parts.
 	Part int
 	// Outline is the cutting line: closed, no more than 0.1 mm outside the
 	// true curve.

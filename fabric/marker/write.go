@@ -20,7 +20,7 @@ type Options struct {
 	Paper paper.Paper
 	// Inches gives every measure in inches and yards instead of cm and m.
 	Inches bool
-	// Remnant says that the cloth is there already, LayPlan.Buy of it, and is
+	// Remnant says that the cloth is there already, lay.Plan.Buy of it, and is
 	// not to be bought.
 	Remnant bool
 	// Children says that children wear what is cut.

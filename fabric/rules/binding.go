@@ -13,54 +13,6 @@ import (
 	"ellwand/pieces"
 )
 
-// This file decides which match points are kept, by binding them to each other
-// and to the cloth, the most important first.
-
-// bindAxis binds what can be kept together, the most important first: what
-// lies on a fold or at a known place, the centre line, the named points, and
-// the right and left of each pair.
-func (m *Matching) bindAxis(a axis) {
-	// Half of the tolerance is left to the layout; on two plies across, a
-	// deviation counts twice, once in each.
-	tolerance := matchTolerance / 2
-	if a == acrossWarp && m.bed.MirrorsAcross() {
-		tolerance /= 2
-	}
-	set := newUnionFind(a.period(m.cloth.Repeat), tolerance)
-	m.sets[a], m.ties[a] = set, make([][]tie, len(m.templates))
-	for name, place := range m.known[a] {
-		set.bind(fixedPlace, name, m.toBed(a, place, name))
-	}
-	for i, t := range m.templates {
-		set.add(itemNode(i), t.Copies)
-		if a == acrossWarp && t.OnFold {
-			turn := t.baseTurn()
-			_, sign := m.at(a, turn, orb.Point{})
-			set.bind(fixedPlace, itemNode(i), -sign*lowest(t.Outline, turn, a))
-		}
-	}
-	if a == acrossWarp {
-		m.bindBorder()
-		m.centre()
-	}
-	m.bindMotif(a)
-	for _, name := range m.names {
-		m.bindName(a, name)
-	}
-	m.bindPairs(a)
-}
-
-// bind ties a point of template i to a node; it reports whether that agrees
-// with what is tied already.
-func (m *Matching) bind(a axis, i int, node string, p orb.Point) bool {
-	q, sign := m.at(a, m.templates[i].baseTurn(), p)
-	if !m.sets[a].bind(itemNode(i), node, sign*q) {
-		return false
-	}
-	m.ties[a][i] = append(m.ties[a][i], tie{node: node, point: p})
-	return true
-}
-
 // centre ties the centred pieces to their line.
 func (m *Matching) centre() {
 	line := m.toBed(acrossWarp, m.cloth.Repeat.CentreLine-m.cloth.Selvedge, "")
@@ -121,13 +73,6 @@ func (m *Matching) bindPointOf(a axis, source int, name string) bool {
 		}
 	}
 	return true
-}
-
-func (a axis) String() string {
-	if a == alongWarp {
-		return "along the warp"
-	}
-	return "across"
 }
 
 func (m *Matching) bindPoint(a axis, i int, t Template, name string, p orb.Point) bool {

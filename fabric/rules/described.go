@@ -20,7 +20,7 @@ func AsCut(p lay.Plan) []pieces.Piece { return Enlarged(p.Cloth, p.Asked) }
 
 // PiecePoint is a point of a piece as it is cut, in its own frame.
 type PiecePoint struct {
-	// Piece is an index into LayPlan.Asked.
+	// Piece is an index into lay.Plan.Asked.
 	Piece int
 	At    orb.Point
 }

@@ -1,0 +1,177 @@
+package rules
+
+import (
+	"errors"
+	"fmt"
+	"math"
+
+	"ellwand/fabric/bed"
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/lay"
+	"ellwand/nest/layout"
+	"ellwand/pieces"
+)
+
+// TemplatesOf says how every piece is chalked in a bed. This is the one place
+// where grain, nap, fold and right side become plain geometry. It fails with
+// all reasons why the lay is not possible.
+func TemplatesOf(c cloth.Cloth, b bed.Bed, demands []Demand) ([]Template, error) {
+	if b.Kind == lay.FoldedAcross && c.Nap != cloth.EitherWay {
+		return nil, fmt.Errorf("the cloth goes %s, and %s", c.Nap, againstTheWarp)
+	}
+	var out []Template
+	var faults []error
+	for _, d := range demands {
+		made, err := chalked(c, b, d)
+		if err != nil {
+			faults = append(faults, err)
+			continue
+		}
+		for _, t := range made {
+			t.Source = d.Source
+			if t.Turns, err = onBorder(c, b, t); err == nil {
+				t.Turns, err = thatFit(c, b, t)
+			}
+			if err != nil {
+				faults = append(faults, err)
+				break
+			}
+			out = append(out, t)
+		}
+	}
+	return out, errors.Join(faults...)
+}
+
+// againstTheWarp is why nothing that goes one way is cut from a cloth folded
+// across.
+const againstTheWarp = "in the upper ply the warp runs the other way; cut the cloth across and turn the upper length round, or lay it open"
+
+// chalked gives the templates of one piece: two when right and left are
+// chalked apart.
+func chalked(c cloth.Cloth, b bed.Bed, d Demand) ([]Template, error) {
+	base := Template{Asked: d.Piece, Piece: d.Piece, Outline: d.outline, Copies: d.Cut, Yields: 1, First: d.first}
+	c.Nap = c.NapOf(d.Piece.Name)
+	switch {
+	case b.Kind == lay.FoldedAcross && c.Nap != cloth.EitherWay:
+		return nil, lay.Because(d.Piece.Name, "it must go one way, and %s", againstTheWarp)
+	case b.Plies() == 1 && d.Piece.Fold != "":
+		return wholeOf(base, c), nil
+	case b.Plies() == 1:
+		return singly(base, c), nil
+	case d.Piece.Fold != "" && len(b.FoldPins()) > 0:
+		return onFold(base, c, b)
+	case d.Piece.Fold != "":
+		return doubly(wholeOf(base, c)[0], c)
+	default:
+		return doubly(base, c)
+	}
+}
+
+// wholeOf lays a cut-on-fold piece whole. Its outline is the half's and its
+// exact mirror image, so that it takes the same room as on a fold.
+func wholeOf(base Template, c cloth.Cloth) []Template {
+	edge, _ := base.Piece.Edge(base.Piece.Fold)
+	start, end := geometry.EndsOf(edge)
+	base.Image, base.IsAlike = geometry.Reflection(start, geometry.AngleOf(start, end)), true
+	base.Outline = doubled(pieces.OpenedAt(geometry.Distinct(base.Outline), start, end), base.Image)
+	base.Piece = base.Piece.Unfolded()
+	base.Turns = turnsOf(base.Piece, c.Nap, false)
+	return []Template{base}
+}
+
+// singly lays each piece on its own on a single ply: the left of a pair is
+// laid face down. Where both sides of the cloth look alike, any piece may be.
+func singly(base Template, c cloth.Cloth) []Template {
+	base.Turns = turnsOf(base.Piece, c.Nap, false)
+	if c.Alike && (c.Repeat.IsPlain() || !base.Piece.Pair) {
+		base.Turns = append(base.Turns, turnsOf(base.Piece, c.Nap, true)...)
+		return []Template{base}
+	}
+	if !base.Piece.Pair {
+		base.Image, base.IsAlike = mirrorAlike(base.Piece, base.Outline, c.Nap)
+		if base.IsAlike {
+			base.Outline = evened(base.Outline, base.Image)
+		}
+		return []Template{base}
+	}
+	base.Copies /= 2
+	left := base
+	left.First += base.Copies
+	left.Turns = turnsOf(base.Piece, c.Nap, true)
+	return []Template{base, left}
+}
+
+// onFold lays a half with its fold edge on the fold of the cloth.
+func onFold(base Template, c cloth.Cloth, b bed.Bed) ([]Template, error) {
+	base.OnFold = true
+	for _, pin := range b.FoldPins() {
+		base.Turns = append(base.Turns, foldTurns(base.Piece, c.Nap, pin)...)
+	}
+	if len(base.Turns) == 0 {
+		return nil, lay.Because(base.Piece.Name, "its edge %q cannot lie on the fold, because then its grainline would not lie %s; "+
+			"lay the cloth open, or draw the grainline to suit the fold", base.Piece.Fold, lieInWords(base.Piece.Grain.Lie))
+	}
+	return []Template{base}, nil
+}
+
+// doubly lays a template on two plies, right sides together, which gives a
+// right and a left at once, whichever face of the template is up.
+func doubly(base Template, c cloth.Cloth) ([]Template, error) {
+	if base.Copies%2 != 0 {
+		return nil, lay.Because(base.Piece.Name, "%s cannot be cut from two plies, which give two at a time; "+
+			"lay the cloth open, or cut one more", countInWords(base.Copies))
+	}
+	base.Yields = 2
+	base.Copies /= 2
+	base.Turns = turnsOf(base.Piece, c.Nap, false)
+	if base.Piece.Pair || c.Alike {
+		base.Turns = append(base.Turns, turnsOf(base.Piece, c.Nap, true)...)
+		return []Template{base}, nil
+	}
+	if base.IsAlike { // a fold piece laid whole
+		return []Template{base}, nil
+	}
+	base.Image, base.IsAlike = mirrorAlike(base.Piece, base.Outline, c.Nap)
+	if !base.IsAlike {
+		return nil, lay.Because(base.Piece.Name, "two plies give a right and a left, but this piece is not its own mirror image and is no pair; "+
+			"lay the cloth open, or say that it is a pair")
+	}
+	base.Outline = evened(base.Outline, base.Image)
+	return []Template{base}, nil
+}
+
+func countInWords(n int) string {
+	if n == 1 {
+		return "a single piece"
+	}
+	return fmt.Sprintf("%d single pieces", n)
+}
+
+func lieInWords(lie pieces.GrainLie) string {
+	return [...]string{"along the warp", "along the weft", "at 45 degrees to the warp"}[lie]
+}
+
+// thatFit keeps the turns in which the template is no wider than the bed.
+func thatFit(c cloth.Cloth, b bed.Bed, t Template) ([]layout.Turn, error) {
+	usable, narrowest := b.Room(c), math.Inf(1)
+	var out []layout.Turn
+	for _, turn := range t.Turns {
+		across := Across(t.Outline, turn)
+		narrowest = math.Min(narrowest, across)
+		if across <= usable+fitTolerance {
+			out = append(out, turn)
+		}
+	}
+	if len(out) > 0 {
+		return out, nil
+	}
+	switch b.Kind {
+	case lay.FoldedAlong:
+		return nil, lay.Because(t.Piece.Name, "it is %s wide and the folded cloth only %s; lay the cloth open, or take a wider cloth", c.Say(narrowest), c.Say(usable))
+	case lay.BothSelvedgesIn:
+		return nil, lay.Because(t.Piece.Name, "it is %s wide, and from a fold to where the selvedges meet there are only %s; lay the cloth open, or take a wider cloth", c.Say(narrowest), c.Say(usable))
+	}
+	return nil, lay.Because(t.Piece.Name, "it is %s wide in the narrowest way its grain allows, and the cloth only %s between the selvedges; "+
+		"take a wider cloth, turn the piece to the cross grain, or divide it by a seam", c.Say(narrowest), c.Say(usable))
+}

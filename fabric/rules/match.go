@@ -1,0 +1,57 @@
+package rules
+
+import (
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric/bed"
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+)
+
+// This file decides which match points are kept, by binding them to each other
+// and to the cloth, the most important first.
+
+// bindAxis binds what can be kept together, the most important first: what
+// lies on a fold or at a known place, the centre line, the named points, and
+// the right and left of each pair.
+func (m *Matching) bindAxis(a axis) {
+	// Half of the tolerance is left to the layout; on two plies across, a
+	// deviation counts twice, once in each.
+	tolerance := matchTolerance / 2
+	if a == acrossWarp && m.bed.MirrorsAcross() {
+		tolerance /= 2
+	}
+	set := newUnionFind(a.period(m.cloth.Repeat), tolerance)
+	m.sets[a], m.ties[a] = set, make([][]tie, len(m.templates))
+	for name, place := range m.known[a] {
+		set.bind(fixedPlace, name, m.toBed(a, place, name))
+	}
+	for i, t := range m.templates {
+		set.add(itemNode(i), t.Copies)
+		if a == acrossWarp && t.OnFold {
+			turn := t.baseTurn()
+			_, sign := m.at(a, turn, orb.Point{})
+			set.bind(fixedPlace, itemNode(i), -sign*lowest(t.Outline, turn, a))
+		}
+	}
+	if a == acrossWarp {
+		m.bindBorder()
+		m.centre()
+	}
+	m.bindMotif(a)
+	for _, name := range m.names {
+		m.bindName(a, name)
+	}
+	m.bindPairs(a)
+}
+
+// Match computes the ties of all templates of a bed.
+func Match(c cloth.Cloth, b bed.Bed, templates []Template, names []string, known lay.Places) *Matching {
+	m := &Matching{cloth: c, bed: b, templates: templates, names: names, known: known}
+	for _, a := range []axis{alongWarp, acrossWarp} {
+		if a.period(c.Repeat) > 0 {
+			m.bindAxis(a)
+		}
+	}
+	return m
+}

@@ -1,0 +1,167 @@
+package rules
+
+import (
+	"errors"
+	"math"
+	"slices"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric/lay"
+	"ellwand/nest/layout"
+)
+
+// joinPairs makes the right and the left of such pieces point the same way. A
+// nap that binds them does so already.
+func (m *Matching) joinPairs(problem *layout.Problem) {
+	for i, t := range m.templates {
+		item := &problem.Items[i]
+		if item.Group == 0 && slices.Contains(m.together, t.Source) {
+			item.Group = 1 + len(m.templates) + t.Source
+		}
+	}
+}
+
+// Apply binds the items of the problem. It fails when a matched piece finds no
+// place across the cloth, or when the plies cannot match.
+func (m *Matching) Apply(problem *layout.Problem) error {
+	err := m.err
+	m.joinPairs(problem)
+	for _, a := range []axis{alongWarp, acrossWarp} {
+		if m.sets[a] == nil {
+			continue
+		}
+		if a == alongWarp && m.bed.Kind == lay.FoldedAcross && m.anyTie(a) {
+			return errors.New("the warp of the upper ply runs the other way, so that stripes across cannot meet; cut the cloth across and turn the upper length round, or lay it open")
+		}
+		if a == acrossWarp && m.bed.Kind == lay.BothSelvedgesIn && m.anyTie(a) {
+			return errors.New("stripes along cannot meet about two folds at once; fold the cloth in half, or lay it open")
+		}
+		err = errors.Join(err, m.settle(a, problem))
+	}
+	return err
+}
+
+func (m *Matching) anyTie(a axis) bool {
+	return slices.ContainsFunc(m.ties[a], func(ties []tie) bool { return len(ties) > 0 })
+}
+
+// settle gives each free set of ties a place, and every turn of its templates
+// the offset that follows.
+func (m *Matching) settle(a axis, problem *layout.Problem) error {
+	var faults []error
+	for i := range m.templates {
+		if len(m.ties[a][i]) == 0 {
+			continue
+		}
+		if !m.sets[a].isBound(itemNode(i)) {
+			if t := m.templates[i]; t.Yields == 2 && t.Asked.Pair {
+				problem.Items[i].Tilt = 0 // as the right and the left of it do not tilt when laid singly
+			}
+			continue
+		}
+		if a == acrossWarp && m.templates[i].OnFold {
+			problem.Items[i].Turns = m.onTheFold(i, problem.Items[i].Turns)
+			continue
+		}
+		m.place(a, i, problem)
+		item := &problem.Items[i]
+		item.Tilt = 0
+		item.Turns = m.offsets(a, i, item.Turns)
+		if a == alongWarp {
+			item.PeriodX = m.sets[a].period
+		} else {
+			item.PeriodY = m.periodAcross(i)
+			item.Turns = withRoom(item.Turns, item.Outline, item.PeriodY, problem.Width)
+		}
+		if len(item.Turns) == 0 {
+			item.Turns = m.templates[i].Turns
+			faults = append(faults, lay.Because(m.templates[i].Piece.Name, "matched to the stripes it finds no place across the width; take a wider cloth, or match less"))
+		}
+	}
+	return errors.Join(faults...)
+}
+
+// periodAcross of a template: half the repeat where two plies give the right
+// and the left of a single pair and nothing else ties it. Both match then when
+// the line about which the plies mirror lies in the middle of a repeat, as well
+// as on its beginning.
+func (m *Matching) periodAcross(i int) float64 {
+	t, ties, period := m.templates[i], m.ties[acrossWarp][i], m.sets[acrossWarp].period
+	if m.bed.MirrorsAcross() && t.Copies == 1 && len(ties) == 1 && ties[0].node == pairNode(t.Source) {
+		return period / 2
+	}
+	return period
+}
+
+// place fixes a free set so that this template lies at its edge: the cut end,
+// or y = 0.
+func (m *Matching) place(a axis, i int, problem *layout.Problem) {
+	root, above := m.sets[a].root(itemNode(i))
+	if root == fixedPlace {
+		return
+	}
+	t := m.templates[i]
+	turn := t.baseTurn()
+	low := lowest(t.Outline, turn, a)
+	_, sign := m.at(a, turn, orb.Point{})
+	m.sets[a].bind(fixedPlace, root, sign*-low-above)
+}
+
+// offsets gives every turn its place on the lattice. A template with several
+// ties keeps only the turns in which they agree.
+func (m *Matching) offsets(a axis, i int, turns []layout.Turn) []layout.Turn {
+	set := m.sets[a]
+	var out []layout.Turn
+	for _, turn := range turns {
+		var offset float64
+		agree := true
+		for k, one := range m.ties[a][i] {
+			_, place := set.root(one.node)
+			q, sign := m.at(a, turn, one.point)
+			here := sign*place - q
+			if k == 0 {
+				offset = here
+			}
+			agree = agree && math.Abs(math.Remainder(here-offset, set.period)) <= set.tolerance
+		}
+		if !agree {
+			continue
+		}
+		if a == alongWarp {
+			turn.OffsetX = offset
+		} else {
+			turn.OffsetY = offset
+		}
+		out = append(out, turn)
+	}
+	return out
+}
+
+// onTheFold keeps the turns in which a piece, whose place across is the fold,
+// has its points where they match: one end for end or the other.
+func (m *Matching) onTheFold(i int, turns []layout.Turn) []layout.Turn {
+	var out []layout.Turn
+	for _, turn := range m.offsets(acrossWarp, i, turns) {
+		onFold := -lowest(m.templates[i].Outline, turn, acrossWarp)
+		if math.Abs(math.Remainder(turn.OffsetY-onFold, m.sets[acrossWarp].period)) <= m.sets[acrossWarp].tolerance {
+			turn.OffsetY = 0
+			out = append(out, turn)
+		}
+	}
+	return out
+}
+
+// withRoom keeps the turns that have a place of the lattice within the width.
+func withRoom(turns []layout.Turn, outline orb.Ring, period, width float64) []layout.Turn {
+	var out []layout.Turn
+	for _, turn := range turns {
+		low := -lowest(outline, turn, acrossWarp)
+		high := low + width - Across(outline, turn)
+		first := turn.OffsetY + math.Ceil((low-turn.OffsetY)/period-1e-9)*period
+		if first <= high+fitTolerance {
+			out = append(out, turn)
+		}
+	}
+	return out
+}
