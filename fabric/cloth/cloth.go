@@ -112,3 +112,12 @@ func (c Cloth) NapOf(piece string) Nap {
 	}
 	return c.Nap
 }
+
+// WidthLaid is the width of the cloth from edge to edge as it is when it is
+// laid, mm.
+func (c Cloth) WidthLaid() float64 {
+	if c.Shrinkage.CutFirst {
+		return c.Width
+	}
+	return c.Width * (1 - c.Shrinkage.Weft)
+}

@@ -12,12 +12,3 @@ type Shrinkage struct {
 	// bought, and the pieces are laid on what is left of its width.
 	CutFirst bool
 }
-
-// WidthLaid is the width of the cloth from edge to edge as it is when it is
-// laid, mm.
-func (c Cloth) WidthLaid() float64 {
-	if c.Shrinkage.CutFirst {
-		return c.Width
-	}
-	return c.Width * (1 - c.Shrinkage.Weft)
-}

@@ -1,0 +1,70 @@
+package bed
+
+import (
+	"math"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/lay"
+)
+
+// Of a lay that is a single bed.
+func Of(c cloth.Cloth, kind lay.Kind) Bed {
+	b := Bed{Kind: kind, Width: UsableWidth(kind, c)}
+	switch kind {
+	case lay.FoldedAlong:
+		b.V = UsableWidth(lay.Open, c) / 2
+	case lay.BothSelvedgesIn:
+		b.V = c.WidthLaid()/4 - c.Selvedge
+	}
+	return b.trimmed(c)
+}
+
+// trimmed leaves out of the bed what flaws along its edges take for its whole
+// length, such as a faded edge. A fold stays where it is.
+func (b Bed) trimmed(c cloth.Cloth) Bed {
+	if b.Kind != lay.Open && b.Kind != lay.FoldedAlong {
+		return b
+	}
+	for _, p := range b.PliesOn(c, 0) {
+		back := geometry.Inverse(p.Motion)
+		for _, flaw := range c.Flaws {
+			box := flaw.Outline.Bound()
+			if box.Min[0] > -cloth.Endless || box.Max[0] < cloth.Endless {
+				continue
+			}
+			from := geometry.Apply(back, orb.Point{0, box.Min[1] - c.Selvedge})[1]
+			to := geometry.Apply(back, orb.Point{0, box.Max[1] - c.Selvedge})[1]
+			from, to = math.Min(from, to), math.Max(from, to)
+			switch {
+			case from < b.Width && to >= b.Width:
+				b.Width, b.LostHigh = from, b.LostHigh+b.Width-from
+			case from <= 0 && to > 0 && b.Kind == lay.Open:
+				b.Width, b.V, b.At[1], b.LostLow = b.Width-to, b.V+to, b.At[1]+to, b.LostLow+to
+				return b.trimmed(c) // other bands lie elsewhere in its frame now
+			}
+		}
+	}
+	return b
+}
+
+// FoldedIn gives the two beds of a cloth with one selvedge folded in, the
+// fold being that far from the edge of the cloth: two plies from the fold to
+// the folded-in selvedge, then one ply to the other selvedge. The lower ply
+// goes on beyond that edge, so that pieces on either side of it keep their gap.
+func FoldedIn(c cloth.Cloth, depth float64) (double, single Bed) {
+	width := c.WidthLaid()
+	double = Bed{Kind: lay.FoldedAlong, Width: depth - c.Selvedge, V: depth - c.Selvedge}
+	begin := depth + math.Max(0, c.Gap-c.Selvedge)
+	single = Bed{Kind: lay.Open, Width: width - depth - begin - c.Selvedge, At: orb.Point{0, begin}, V: depth + begin - c.Selvedge}
+	return double.trimmed(c), single.trimmed(c)
+}
+
+// OpenAfter is the open stretch behind a folded one.
+func OpenAfter(c cloth.Cloth, length float64) Bed {
+	b := Of(c, lay.Open)
+	b.At[0], b.Before = length, length
+	return b
+}
