@@ -157,10 +157,7 @@ func (r ConversionRequest) difference(width float64) float64 {
 // and the bends of the note, so that these are all the widths to try. mm.
 func (r ConversionRequest) least() float64 {
 	out := r.plain(r.To) + r.note(r.To)
-	widths := []float64{r.From}
-	for _, c := range chartColumns {
-		widths = append(widths, c.low, c.high)
-	}
+	widths := append(edges(inChart(r.From)), r.From)
 	for _, bend := range []float64{sleevesDifference, someDifference, largeDifference} {
 		widths = append(widths, inChart(r.From)*bend)
 	}

@@ -68,22 +68,50 @@ func column(row int, width float64) float64 {
 }
 
 // throughChart takes a length known to be enough in one width of the chart to
-// another. Between two rows it goes by the share of the way, below the first
-// and above the last by area with its margin: so no step of the length makes a
-// jump, and a longer one never comes to less.
+// another: from the known width and from column to column on straight lines. mm.
 func throughChart(length, from, to float64) float64 {
+	low, high := narrowest(), widest() // next to the width, below and above
+	for _, edge := range edges(from) {
+		if edge <= to {
+			low = math.Max(low, edge)
+		}
+		if edge >= to {
+			high = math.Min(high, edge)
+		}
+	}
+	narrow := atEdge(length, from, low)
+	if low == high {
+		return narrow
+	}
+	return narrow + (to-low)/(high-low)*(atEdge(length, from, high)-narrow)
+}
+
+// edges are the known width and where the columns begin and end, mm.
+func edges(from float64) []float64 {
+	out := []float64{from}
+	for _, c := range chartColumns {
+		out = append(out, c.low, c.high)
+	}
+	return out
+}
+
+// atEdge takes a length known to be enough to where a column begins or ends.
+// Between two rows it goes by the share of the way, below the first and above
+// the last by area with its margin: so no step of the length makes a jump, and
+// a longer one never comes to less. mm.
+func atEdge(length, from, edge float64) float64 {
 	last := len(chartEighths) - 1
 	first, most := column(0, from), column(last, from)
 	switch {
-	case from == to:
+	case from == edge:
 		return length
 	case length < first:
-		return math.Min(column(0, to), length*math.Max(column(0, to)/first, perLength(from, to)))
+		return math.Min(column(0, edge), length*math.Max(column(0, edge)/first, perLength(from, edge)))
 	case length >= most:
-		return column(last, to) + (length-most)*perLength(from, to)
+		return column(last, edge) + (length-most)*perLength(from, edge)
 	}
 	row, share := rowOf(length, from)
-	return column(row, to) + share*(column(row+1, to)-column(row, to))
+	return column(row, edge) + share*(column(row+1, edge)-column(row, edge))
 }
 
 // rowOf is the row, from 0, at or below a length in a width of the chart, and
