@@ -53,6 +53,10 @@ type Amount struct {
 	Rounding   float64 // up to the step of the shop
 	Minimum    float64 // up to the least that the shop cuts
 	Buy        float64
+	// Never is a length, as it is before it is wetted, that the pieces cannot be
+	// cut from: the bound with the straightening and what it loses itself.
+	// Neither safety nor the rounding of a shop make it longer.
+	Never float64
 }
 
 // AmountOf reckons how much of an offer to buy for a lay that was found.
@@ -60,6 +64,7 @@ func AmountOf(offer Offer, found Found) Amount {
 	out := Amount{Found: found, Straighten: offer.Cloth.Straighten}
 	dry := found.Taken + out.Straighten
 	out.Shrinkage = beforeWetting(offer.Cloth, dry) - dry
+	out.Never = beforeWetting(offer.Cloth, found.Bound+out.Straighten)
 	out.Safety = offer.Cloth.Safety.Of(dry + out.Shrinkage)
 	need := out.Need()
 	rounded := float64(measure.RoundUp(measure.Length(need), measure.Length(offer.Cloth.Step)))
@@ -74,10 +79,6 @@ func AmountOf(offer Offer, found Found) Amount {
 
 // Need is the length that is wanted before the shop rounds it, mm.
 func (a Amount) Need() float64 { return a.Taken + a.Straighten + a.Shrinkage + a.Safety }
-
-// Never is the least that could ever have to be bought, mm: the bound with the
-// same additions, before rounding.
-func (a Amount) Never() float64 { return a.Need() - a.Taken + a.Bound }
 
 // RestsOn says what the amount rests on, in one line: "laid open in 1.82 m
 // (never below 1.61 m), straightening 3 cm, safety 9 cm, rounding 6 cm".

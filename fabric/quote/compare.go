@@ -88,11 +88,13 @@ const remnantTolerance = 1.0
 
 func remnantOf(offer Offer, amount Amount, units Units) Option {
 	out := Option{Offer: offer, Amount: amount, FromRemnant: true, Bought: offer.Remnant.Length, Cost: offer.Remnant.Price}
-	out.LeftOver = out.Bought - amount.Need()
+	// The maker's safety is for what is still to be bought: here a lay is found
+	// that fits, or none is.
+	out.LeftOver = out.Bought - (amount.Need() - amount.Safety)
 	switch {
 	case out.LeftOver >= -remnantTolerance:
-	case amount.Never() > out.Bought+remnantTolerance:
-		out.Refused = fmt.Sprintf("the remnant of %s cannot do: no way of laying takes less than %s", units.Long(out.Bought), units.Long(amount.Never()))
+	case amount.Never > out.Bought+remnantTolerance:
+		out.Refused = fmt.Sprintf("the remnant of %s cannot do: no way of laying takes less than %s", units.Long(out.Bought), units.Long(amount.Never))
 	default:
 		out.Refused = fmt.Sprintf("the remnant of %s is %s too short for the lay that was found; it is not proven that none fits", units.Long(out.Bought), units.Short(-out.LeftOver))
 	}

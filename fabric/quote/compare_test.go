@@ -51,6 +51,20 @@ func TestRemnants(t *testing.T) {
 	assert.Contains(t, ranked[1].Refused, "cannot do: no way of laying takes less than 1.40 m")
 }
 
+// Shrinkage is lost of the shortest length that could be, not of the lay that
+// was found, and safety proves nothing: 4.50 m of lay and 3 cm of ends take
+// 4.77 m of a cloth that loses 5 %.
+func TestNoProofAgainstARemnantThatCanDo(t *testing.T) {
+	offer := Offer{Name: "End of bolt", Remnant: &Remnant{Length: 4830}, Cloth: cloth.Cloth{Width: 1400, Straighten: 30,
+		Shrinkage: cloth.Shrinkage{Warp: 0.05}, Safety: cloth.Safety{Share: 0.05, Length: 100}}}
+	refused := func(taken, bound float64) string {
+		return Compare([]Candidate{{Offer: offer, Found: Found{Taken: taken, Bound: bound}}}, Units{})[0].Refused
+	}
+	assert.Contains(t, refused(4900, 4500), "it is not proven that none fits")
+	assert.Empty(t, refused(4500, 4500), "the lay that was found fits on it")
+	assert.Contains(t, refused(4900, 4600), "no way of laying takes less than 4.87 m")
+}
+
 // The ranking is by what is paid, and nothing that is refused stands above
 // anything that is not.
 func TestCompareRanks(t *testing.T) {
