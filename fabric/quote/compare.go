@@ -2,6 +2,7 @@ package quote
 
 import (
 	"fmt"
+	"math"
 	"sort"
 	"strings"
 )
@@ -90,7 +91,8 @@ func remnantOf(offer Offer, amount Amount, units Units) Option {
 	out := Option{Offer: offer, Amount: amount, FromRemnant: true, Bought: offer.Remnant.Length, Cost: offer.Remnant.Price}
 	// The maker's safety is for what is still to be bought: here a lay is found
 	// that fits, or none is.
-	out.LeftOver = out.Bought - (amount.Need() - amount.Safety)
+	ends := math.Max(0, offer.Remnant.Straighten-amount.Straighten)
+	out.LeftOver = out.Bought - (amount.Need() - amount.Safety) - ends
 	switch {
 	case out.LeftOver >= -remnantTolerance:
 	case amount.Never > out.Bought+remnantTolerance:

@@ -20,4 +20,7 @@ type Offer struct {
 type Remnant struct {
 	Length float64 // mm
 	Price  Money
+	// Straighten is what straightening its ends takes where the cloth does not
+	// say, mm.
+	Straighten float64
 }

@@ -177,7 +177,7 @@ func (q *question) answer() (Result, error) {
 		if out.Plan, err = q.plan(q.lay, q.closest); err != nil {
 			return Result{}, err
 		}
-		out.Over = overhangs(out.Plan, out.Plan.Length-(out.Plan.Taken-q.usable)/bed.AcrossPlies(q.lay))
+		out.Over = Overhangs(out.Plan, q.usable)
 	}
 	return out, nil
 }

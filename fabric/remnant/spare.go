@@ -167,9 +167,11 @@ func (g grid) largest() Spare {
 	return best
 }
 
-// overhangs lists the pieces that reach beyond a length of the lay.
-func overhangs(plan lay.Plan, length float64) []Overhang {
+// Overhangs lists the pieces of a lay that reach beyond the end of a length of
+// cloth, mm, worst first.
+func Overhangs(plan lay.Plan, usable float64) []Overhang {
 	const least = 0.05 // mm [source.OwnChoice]
+	length := plan.Length - (plan.Taken-usable)/bed.AcrossPlies(plan.Lay)
 	var out []Overhang
 	for _, l := range plan.Pieces {
 		if by := l.Outline.Bound().Max[0] - length; by > least {

@@ -22,6 +22,10 @@ type PieceOfCloth struct {
 	// laid on as; both empty for a single one.
 	Offcuts []remnant.Offcut
 	Row     []lay.OffcutPlace
+	// OnThread is the same cloth with nothing taken off for straightening its
+	// ends, where the job does not say what that takes and the least that is
+	// usual is taken off; nil where it does.
+	OnThread *PieceOfCloth
 }
 
 // RemnantQuestion says which cloth is asked about. What is empty or 0 is as the
@@ -39,7 +43,7 @@ func PiecesOfCloth(work *job.Work, q RemnantQuestion) ([]PieceOfCloth, error) {
 	}
 	var out []PieceOfCloth
 	for _, offer := range offers {
-		one, err := q.pieceOf(work, offer)
+		one, err := q.straightened(work, offer)
 		if err != nil {
 			return nil, err
 		}
@@ -89,6 +93,25 @@ func tooMany(names []string) error {
 
 // sized says that the question gives a size of its own.
 func (q RemnantQuestion) sized() bool { return q.Length > 0 || q.Width > 0 }
+
+// straightened is the piece of cloth that is asked about. What is there already
+// was most likely torn or cut askew: where the job does not say what
+// straightening it takes, it takes the least that is usual, so that a yes holds.
+func (q RemnantQuestion) straightened(work *job.Work, offer job.Offer) (PieceOfCloth, error) {
+	onThread, err := q.pieceOf(work, offer)
+	if err != nil || offer.Straightened {
+		return onThread, err
+	}
+	offer.Cloth.Straighten = plan.LeastStraightening
+	out, err := q.pieceOf(work, offer)
+	if err != nil { // there is less of it than that
+		return onThread, nil
+	}
+	if out.Cloth.Straighten != onThread.Cloth.Straighten || out.Length != onThread.Length {
+		out.OnThread = &onThread
+	}
+	return out, nil
+}
 
 func (q RemnantQuestion) pieceOf(work *job.Work, offer job.Offer) (PieceOfCloth, error) {
 	name := offer.Cloth.Name
@@ -144,11 +167,10 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 	if err != nil {
 		return out, err
 	}
-	out.Fit, err = remnant.Fit(ctx, remnant.Remnant{Cloth: piece.Cloth, Length: piece.Length, Offcuts: piece.Row},
-		question.Pieces, plan.Options{
-			Time: search.Time, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers, Lays: question.Lays,
-			Progress: watch.on(piece.Cloth),
-		})
+	out.Fit, err = fit(ctx, question, search, watch)
+	if err == nil && out.Fit.Answer == remnant.TooLittle && piece.OnThread != nil {
+		out.Fit, err = proven(ctx, on(*piece.OnThread, question), out.Fit, search, watch)
+	}
 	switch {
 	case err != nil:
 		return out, clothError(work, piece.Cloth, err)
@@ -158,7 +180,11 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 		out.EndedEarly = true
 		return out, nil
 	}
-	out.Ways, err = remnant.Search(ctx, question, changes(file, work, question, limits), remnant.Options{
+	every := changes(file, work, question, limits)
+	if piece.OnThread != nil {
+		every = append([]remnant.Change{straightEnds(*piece.OnThread)}, every...)
+	}
+	out.Ways, err = remnant.Search(ctx, question, every, remnant.Options{
 		Time: search.Time, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers, Known: out.Fit.Plan,
 		Trying: func(c remnant.Change) {
 			what := c.Say(c.Most, work.Format)
@@ -172,6 +198,43 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 		return out, clothError(work, piece.Cloth, err)
 	}
 	return out, nil
+}
+
+func fit(ctx context.Context, q remnant.Question, search Search, watch Watch) (remnant.Result, error) {
+	return remnant.Fit(ctx, remnant.Remnant{Cloth: q.Cloth, Length: q.Length, Offcuts: q.Offcuts}, q.Pieces, plan.Options{
+		Time: search.Time, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers, Lays: q.Lays,
+		Progress: watch.on(q.Cloth),
+	})
+}
+
+// proven looks whether a no that takes something off for straightening holds
+// where nothing is. Where it does not, it is no proof.
+func proven(ctx context.Context, onThread remnant.Question, no remnant.Result, search Search, watch Watch) (remnant.Result,
+	error) {
+	out, err := fit(ctx, onThread, search, watch)
+	if err != nil || out.Answer == remnant.TooLittle {
+		return out, err
+	}
+	out.Answer, out.Usable, out.Spare = remnant.NotFound, no.Usable, remnant.Spare{}
+	out.Over = remnant.Overhangs(out.Plan, no.Usable)
+	return out, nil
+}
+
+// on asks a question of another piece of cloth.
+func on(piece PieceOfCloth, q remnant.Question) remnant.Question {
+	q.Cloth, q.Length, q.Offcuts = piece.Cloth, piece.Length, piece.Row
+	return q
+}
+
+// straightEnds leaves the cut ends of a cloth as they are.
+func straightEnds(onThread PieceOfCloth) remnant.Change {
+	return remnant.Change{
+		Kind: "straight ends",
+		Make: func(q remnant.Question, _ float64) (remnant.Question, bool) { return on(onThread, q), true },
+		Say: func(float64, func(float64) string) string {
+			return "find that both cut ends run along a thread, and need no straightening"
+		},
+	}
 }
 
 func questionOf(work *job.Work, piece PieceOfCloth, kind *lay.Kind) (remnant.Question, error) {

@@ -56,7 +56,7 @@ func (r *resolver) cloth(path Path, c Cloth) Offer {
 		offer.Cloth.Step, _ = r.positive(path.Key("step"), name+": the step", c.Step)
 	}
 	if c.Straighten != "" {
-		offer.Cloth.Straighten, _ = r.length(path.Key("straighten"), name+": the straightening", c.Straighten)
+		offer.Cloth.Straighten, offer.Straightened = r.length(path.Key("straighten"), name+": the straightening", c.Straighten)
 	}
 	r.handling(path, name, c, &offer.Cloth)
 	if c.Length != "" {

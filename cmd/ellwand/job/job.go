@@ -78,7 +78,7 @@ type Cloth struct {
 	Selvedge     Measure           `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side; 10 mm if not given"`
 	Nap          Choice[cloth.Nap] `yaml:"nap" jsonschema_description:"which way pieces may point; either way if not given"`
 	Step         Measure           `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to; 10 cm or 1/8 yd if not given"`
-	Straighten   Measure           `yaml:"straighten" jsonschema_description:"added to what is bought for straightening both cut ends: 2 to 5 cm in all; nothing if not given"`
+	Straighten   Measure           `yaml:"straighten" jsonschema_description:"added to what is bought for straightening both cut ends: 2 to 5 cm in all; nothing if not given, but 2 cm are left of a remnant"`
 	Gap          Measure           `yaml:"gap" jsonschema_description:"least distance between two pieces, for hand or blade; none if not given"`
 	Tilt         Text              `yaml:"tilt" jsonschema_description:"how far a grainline may deviate: 2 %; not at all if not given"`
 	Alike        YesNo             `yaml:"alike_both_sides" jsonschema_description:"both sides look alike, so that pieces may be laid face down"`

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/plan"
 	"ellwand/fabric/quote"
 	"ellwand/pieces/measure"
 )
@@ -158,6 +159,9 @@ func (r *resolver) offered(path Path, listed Offered, own quote.Offer, into *Off
 		out.Price = price
 	}
 	r.remnant(path, name, listed, &out)
+	if out.Remnant != nil && !into.Straightened {
+		out.Remnant.Straighten = plan.LeastStraightening
+	}
 	if out.Price == nil && out.Remnant == nil && listed.Price == "" {
 		r.fault(path, Missing, "%s has no price; add price (of a metre or yard), or remnant and remnant_price", name)
 	}

@@ -68,7 +68,7 @@ func TestPricedJob(t *testing.T) {
 		Cloth: cloth.Cloth{Name: "shell", Width: 1500, Selvedge: 10, Nap: cloth.OneWay, Step: 100, Minimum: 500,
 			Safety: cloth.Safety{Share: 0.05}, Shrinkage: cloth.Shrinkage{Warp: 0.03}}}, offers[0])
 	assert.Equal(t, &quote.Price{Money: 1800, Per: measure.Yard}, offers[1].Price)
-	assert.Equal(t, &quote.Remnant{Length: 2400, Price: 3000}, offers[1].Remnant)
+	assert.Equal(t, &quote.Remnant{Length: 2400, Price: 3000, Straighten: 20}, offers[1].Remnant)
 	assert.Equal(t, cloth.EitherWay, offers[1].Cloth.Nap)
 	assert.InDelta(t, 54*25.4, offers[1].Cloth.Width, 1e-9)
 	assert.Equal(t, []float64{1500, 54 * 25.4}, work.Cloths[0].Widths)

@@ -80,6 +80,9 @@ type Offer struct {
 	// Remnants are the pieces of the cloth that are there already, when they
 	// are several or not rectangles. May be empty.
 	Remnants []remnant.Offcut
+	// Straightened says that the job gives what straightening the cut ends takes,
+	// be it nothing.
+	Straightened bool
 	// Offers are the priced ways to buy it; none when the job has no price.
 	Offers []quote.Offer
 }

@@ -9,6 +9,7 @@ import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/words/reason"
+	"ellwand/fabric/plan"
 	"ellwand/fabric/remnant"
 )
 
@@ -74,11 +75,11 @@ func Evidence(work *job.Work, a app.RemnantAnswer) []string {
 }
 
 func enough(work *job.Work, a app.RemnantAnswer) []string {
-	plan, spare := a.Fit.Plan, a.Fit.Spare
+	laid, spare := a.Fit.Plan, a.Fit.Spare
 	if len(a.Row) > 0 {
-		return append(fromEach(a), plan.Notes...)
+		return append(append(fromEach(a), straightened(work, a)...), laid.Notes...)
 	}
-	out := []string{fmt.Sprintf("Lay it %s; the pieces take %s.", plan.Lay.Way(), work.FormatLong(plan.Taken))}
+	out := []string{fmt.Sprintf("Lay it %s; the pieces take %s.", laid.Lay.Way(), work.FormatLong(laid.Taken))}
 	for _, why := range a.Fit.Reasons {
 		out = append(out, fmt.Sprintf("Not %s: %s.", why.Lay.Way(), reason.Once(why.Why)))
 	}
@@ -91,7 +92,17 @@ func enough(work *job.Work, a app.RemnantAnswer) []string {
 			"it begins %s from the cut end and %s from the edge.",
 			work.Format(spare.CleanEnd), work.Format(spare.Length), work.Format(spare.Width), work.Format(spare.X), work.Format(spare.Y)))
 	}
-	return append(out, plan.Notes...)
+	return append(append(out, straightened(work, a)...), laid.Notes...)
+}
+
+// straightened says what is left for the cut ends where the job does not say.
+func straightened(work *job.Work, a app.RemnantAnswer) []string {
+	if a.OnThread == nil {
+		return nil
+	}
+	return []string{fmt.Sprintf("%s of the length are left for straightening the cut ends, which takes %s; "+
+		"where both run along a thread, write straighten: 0.",
+		work.Format(plan.LeastStraightening), plan.Straightening(a.Cloth))}
 }
 
 // fromEach says what is cut from each of several remnants.
