@@ -1,4 +1,5 @@
 # make demo   build, then the demo job: plan, layouts and pieces in out/
+# make picture  the demo job's plan as the README shows it, testdata/plan.png
 # make test   what the CI runs: vet and every test, on small samples
 # make check-long   the same tests on all that there is to try; it takes hours
 # make mutate  changes the code at random, one place at a time, and lists the
@@ -19,7 +20,7 @@ BENCH_DATA ?= ../shared/bench
 TOOLS := ./testdata/mutate ./testdata/sample
 DEMO := testdata/blouse.yaml
 
-.PHONY: all build demo test check-long mutate bench lint clean
+.PHONY: all build demo picture test check-long mutate bench lint clean
 
 all: build
 
@@ -32,6 +33,10 @@ demo: build
 	bin/ellwand estimate $(DEMO) --time 1s --widths 115cm,140cm,150cm
 	@echo
 	bin/ellwand marker $(DEMO) --time 2s -o out/plan.pdf --layout out/layouts --force
+
+picture: build
+	bin/ellwand marker $(DEMO) --passes 300 -o out/plan.png --force
+	cp out/plan.png testdata/plan.png
 
 test:
 	$(GO) vet ./... $(TOOLS)

@@ -50,6 +50,17 @@ func AllowanceNames() []string {
 	return names
 }
 
+// UsualAllowance is the allowance of a seam that nothing is said of, mm; 0 for
+// one that takes that of "seams".
+func UsualAllowance(name string) float64 {
+	for _, a := range allowances {
+		if a.name == name {
+			return a.mm
+		}
+	}
+	return 0
+}
+
 func checkAllowances(asked map[string]float64) error {
 	for _, name := range slices.Sorted(maps.Keys(asked)) {
 		place, mm := Place{Section: AllowancesSection, Name: name}, asked[name]

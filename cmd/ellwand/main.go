@@ -11,6 +11,7 @@ import (
 	"os/signal"
 
 	"ellwand/cmd/ellwand/failure"
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/pieces/text"
 )
 
@@ -33,7 +34,7 @@ func main() {
 
 // run carries out one command line and returns its exit status.
 func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
-	root := newRoot(&env{out: text.Writer(stdout), err: stderr})
+	root := newRoot(&env{out: text.Writer(stdout), err: stderr, stdout: stdout, width: screen.Width(stdout)})
 	root.SetArgs(args)
 	root.SetOut(stdout)
 	root.SetErr(stderr)

@@ -33,7 +33,7 @@ func newQuote(e *env) *cobra.Command {
 takes the cheapest offer of each, and adds notions, making, margin and tax. With
 -o it writes the quote as a one-page PDF that a client can be handed.
 
-README, "Quotes", says what a job needs for it.`,
+ellwand help prices says what a job needs for it.`,
 		Example: "  ellwand quote dress.yaml -o quote.pdf\n  ellwand quote dress.yaml --offer Crepe --paper letter -o " +
 			"quote.pdf",
 		Args: one("a job file"),

@@ -4,17 +4,22 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"runtime"
 	"strings"
 
 	"github.com/spf13/cobra"
 
 	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/build"
+	"ellwand/cmd/ellwand/manual"
 	"ellwand/pieces/text"
 )
 
 // env is what every command writes to, and the options that all of them take.
 type env struct {
 	out, err io.Writer
+	stdout   io.Writer // what out writes to, as it is
+	width    int       // columns of stdout
 	json     bool
 	quiet    bool
 }
@@ -30,7 +35,16 @@ much to buy; the plan it prints can be chalked with a tape measure.
 Begin with a starter job, change it, and ask for the cloth:
 
   ellwand new blouse.yaml
-  ellwand estimate blouse.yaml`,
+  ellwand estimate blouse.yaml
+
+What the job file may hold is told by pages of their own, such as ellwand help
+cloth:
+
+` + manual.Contents() + `
+Exit status: 0 done; 1 failed, and not by anything you wrote; 2 the job, the
+command or a file is not right, and the message says what to change; 3 the
+answer is no.`,
+		Version:       version,
 		SilenceUsage:  true,
 		SilenceErrors: true,
 		Args:          knownCommand,
@@ -41,6 +55,8 @@ Begin with a starter job, change it, and ask for the cloth:
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%w; see: %s --help", err, cmd.CommandPath())
 	})
+	root.SetHelpCommand(newHelp(e))
+	root.SetVersionTemplate("{{.Name}} {{.Version}} (" + build.Commit() + ", " + runtime.Version() + ")\n")
 	root.AddCommand(newNew(e), newDraft(e), newEstimate(e), newMarker(e), newRemnant(e), newPrint(e), newCompare(e),
 		newConvert(e), newQuote(e), newSchema(e), newVersion(e))
 	return root

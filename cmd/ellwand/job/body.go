@@ -17,7 +17,7 @@ type Body map[string]Measure
 func (Body) JSONSchema() *jsonschema.Schema {
 	properties := jsonschema.NewProperties()
 	for _, name := range bodyKeys() {
-		properties.Set(name, &jsonschema.Schema{Ref: "#/$defs/Measure"})
+		properties.Set(name, &jsonschema.Schema{Ref: "#/$defs/Measure", Description: taking[name]})
 	}
 	return &jsonschema.Schema{Type: "object", Properties: properties, AdditionalProperties: jsonschema.FalseSchema}
 }

@@ -5,10 +5,10 @@ import (
 	"strings"
 )
 
-// nearest returns the known name that a mistyped one most likely means: one
+// Nearest returns the known name that a mistyped one most likely means: one
 // with the same words in another order, else one that differs by few letters,
 // else one that begins with what was typed; nothing when none is near.
-func nearest(typed string, known []string) string {
+func Nearest(typed string, known []string) string {
 	best, least := "", len(typed)/3+2
 	for _, name := range known {
 		if d := distance(plain(typed), plain(name)); d < least {
@@ -67,7 +67,7 @@ func distance(a, b string) int {
 // hint completes a sentence about an unknown name: the nearest known one, or
 // all of them when none is near.
 func hint(typed string, known []string) string {
-	if near := nearest(typed, known); near != "" {
+	if near := Nearest(typed, known); near != "" {
 		return "did you mean " + near + "?"
 	}
 	return "use one of: " + strings.Join(known, ", ")

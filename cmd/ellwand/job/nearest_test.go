@@ -20,7 +20,7 @@ func TestNearest(t *testing.T) {
 		{"", ""},
 	}
 	for _, tt := range tests {
-		assert.Equal(t, tt.want, nearest(tt.typed, known), tt.typed)
+		assert.Equal(t, tt.want, Nearest(tt.typed, known), tt.typed)
 	}
 }
 

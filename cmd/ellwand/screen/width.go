@@ -1,0 +1,79 @@
+package screen
+
+import (
+	"io"
+	"os"
+	"strconv"
+	"strings"
+
+	"github.com/jedib0t/go-pretty/v6/text"
+	"golang.org/x/term"
+)
+
+const (
+	// pipedWidth is how wide what goes to no terminal is, columns
+	// [source.OwnChoice].
+	pipedWidth = 80
+	// leastWidth is what a narrower terminal is taken for, columns
+	// [source.OwnChoice].
+	leastWidth = 40
+)
+
+// Width is how many columns there are to write on: those of the terminal that
+// an output is, or 80 where it is none. The variable COLUMNS says it for both.
+func Width(out io.Writer) int {
+	if columns, err := strconv.Atoi(os.Getenv("COLUMNS")); err == nil && columns > 0 {
+		return max(leastWidth, columns)
+	}
+	if file, ok := terminal(out); ok {
+		if columns, _, err := term.GetSize(int(file.Fd())); err == nil && columns > 0 {
+			return max(leastWidth, columns)
+		}
+	}
+	return pipedWidth
+}
+
+// terminal returns an output that is one.
+func terminal(out io.Writer) (*os.File, bool) {
+	file, isFile := out.(*os.File)
+	return file, isFile && term.IsTerminal(int(file.Fd()))
+}
+
+// IsTerminal says whether an output is a terminal that can redraw a line; one
+// that calls itself dumb cannot.
+func IsTerminal(out io.Writer) bool {
+	_, is := terminal(out)
+	return is && os.Getenv("TERM") != "dumb"
+}
+
+// Fill breaks each line of a text between words so that none is wider than so
+// many columns; what follows a break is indented by as much as the line itself,
+// and by hang more. A single word that is wider is left whole.
+func Fill(lines string, width, hang int) string {
+	var out []string
+	for _, line := range strings.Split(lines, "\n") {
+		out = append(out, fillLine(line, width, hang)...)
+	}
+	return strings.Join(out, "\n")
+}
+
+func fillLine(line string, width, hang int) []string {
+	if text.StringWidth(line) <= width {
+		return []string{line}
+	}
+	content := strings.TrimLeft(line, " ")
+	indent := line[:len(line)-len(content)]
+	var out []string
+	current, empty := indent, true
+	for _, word := range strings.Fields(content) {
+		if !empty && text.StringWidth(current)+1+text.StringWidth(word) > width {
+			out = append(out, current)
+			current, empty = indent+strings.Repeat(" ", hang), true
+		}
+		if !empty {
+			current += " "
+		}
+		current, empty = current+word, false
+	}
+	return append(out, current)
+}
