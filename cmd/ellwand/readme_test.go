@@ -103,10 +103,7 @@ func runAsWritten(t *testing.T, line string) {
 	cmd, _, err := newRoot(&env{}).Find(args)
 	require.NoError(t, err, line)
 	if cmd.Flags().Lookup("passes") != nil {
-		args = append(args, "--passes", "3")
-	}
-	if cmd.Flags().Lookup("no-cache") != nil {
-		args = append(args, "--no-cache")
+		args = append(args, "--passes", "1")
 	}
 	var out, said bytes.Buffer
 	status := run(context.Background(), args, &out, &said)
@@ -125,7 +122,7 @@ func TestManualExamplesRun(t *testing.T) {
 			job := pasted(whole, indented(example))
 			require.NoError(t, os.WriteFile("job.yaml", []byte(job), 0o600))
 			var out, said bytes.Buffer
-			status := run(context.Background(), []string{"estimate", "job.yaml", "--passes", "2", "-q"}, &out, &said)
+			status := run(context.Background(), []string{"estimate", "job.yaml", "--passes", "1", "-q"}, &out, &said)
 			assert.Equal(t, statusDone, status, "%s: %s\n%s", topic.Name, said.String(), job)
 		}
 	}
