@@ -16,19 +16,17 @@ import (
 // [source.OwnChoice].
 const hemTolerance = 1.0
 
-// onBorder are the pieces asked, those of the border on the cross grain.
-func onBorder(border cloth.Border, all []pieces.Piece) []pieces.Piece {
-	var out []pieces.Piece
-	for _, piece := range all {
-		if border.Has(piece.Name) {
-			piece.Grain.Lie = pieces.CrossGrain
-		}
-		out = append(out, piece)
+var _ = register(rule{asked: onBorder, piece: checkBorder})
+
+// onBorder lays a piece asked on the cross grain when it is one of the border.
+func onBorder(c cloth.Cloth, piece pieces.Piece) pieces.Piece {
+	if c.Border.Has(piece.Name) {
+		piece.Grain.Lie = pieces.CrossGrain
 	}
-	return out
+	return piece
 }
 
-// checkBorder is rule 10: on the open cloth every point of the hem lies on the line
+// checkBorder: on the open cloth every point of the hem lies on the line
 // of the border, the grainline across the cloth, and the piece inwards.
 func checkBorder(p lay.Plan, o openedPiece, asked pieces.Piece) error {
 	border := p.Cloth.Border

@@ -7,15 +7,18 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/lay"
+	"ellwand/pieces"
 )
 
 // gapTolerance, mm, absorbs the rounding of turned outlines [source.OwnChoice].
 const gapTolerance = 1e-2
 
-// checkGaps is rule 9: two pieces on one part of the lay keep the gap of the cloth.
+var _ = register(rule{whole: checkGaps})
+
+// checkGaps: two pieces on one part of the lay keep the gap of the cloth.
 // The outlines do not meet (verify.Layout sees to that), so that the corner of one
 // is the point nearest to the other.
-func checkGaps(p lay.Plan) error {
+func checkGaps(p lay.Plan, _ []openedPiece, _ []pieces.Piece) error {
 	gap := p.Cloth.Gap
 	if gap == 0 {
 		return nil

@@ -13,7 +13,9 @@ import (
 	"ellwand/pieces"
 )
 
-// checkMatches is rule 8: on the open cloth, every point that matches lies at
+var _ = register(rule{whole: checkMatches})
+
+// checkMatches: on the open cloth, every point that matches lies at
 // the same place of the repeat as the others, to 1 mm; across the cloth those
 // of the side as drawn, and those of its image, each among themselves.
 func checkMatches(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error {

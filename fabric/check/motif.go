@@ -10,7 +10,9 @@ import (
 	"ellwand/pieces"
 )
 
-// checkMotif is rule 11: on the open cloth the centre of a motif falls on the point
+var _ = register(rule{piece: checkMotif})
+
+// checkMotif: on the open cloth the centre of a motif falls on the point
 // of the piece, along and across, to 1 mm.
 func checkMotif(p lay.Plan, o openedPiece, asked pieces.Piece) error {
 	motif, repeat := p.Cloth.Motif, p.Cloth.Repeat

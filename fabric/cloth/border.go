@@ -1,6 +1,9 @@
 package cloth
 
-import "slices"
+import (
+	"fmt"
+	"slices"
+)
 
 // Side is one of the two selvedges.
 type Side int
@@ -43,3 +46,11 @@ type Border struct {
 
 // Has reports whether a piece of that name lies on the border.
 func (b Border) Has(piece string) bool { return slices.Contains(b.Pieces, piece) }
+
+// check refuses a line off the cloth.
+func (b Border) check(c Cloth) error {
+	if !IsLength(b.Line) || b.Line >= c.Width && c.Width > 0 {
+		return fmt.Errorf("the line of the border lies %s from the selvedge; it must lie on the cloth", c.Say(b.Line))
+	}
+	return nil
+}

@@ -58,6 +58,15 @@ type Cloth struct {
 	Inches bool
 }
 
+// rules that pieces of the cloth keep.
+func (c Cloth) rules() []Rule { return []Rule{c.Border, c.Motif} }
+
+// Plain is the cloth without its repeat, and what hangs on that.
+func (c Cloth) Plain() Cloth {
+	c.Repeat, c.Motif = Repeat{}, Motif{}
+	return c
+}
+
 // Say prints a length in mm for a message.
 func (c Cloth) Say(mm float64) string {
 	if c.Inches {

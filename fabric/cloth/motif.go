@@ -1,6 +1,10 @@
 package cloth
 
-import "slices"
+import (
+	"errors"
+	"fmt"
+	"slices"
+)
 
 // Motif is a figure of the print, once in every repeat, whose centre falls on the
 // centre of a piece, along and across (common practice with large prints). The zero
@@ -19,3 +23,14 @@ type Motif struct {
 
 // Has reports whether a motif is centred on the piece of that name.
 func (m Motif) Has(piece string) bool { return slices.Contains(m.Pieces, piece) }
+
+// check refuses a place off the cloth, and a print that does not repeat.
+func (m Motif) check(c Cloth) error {
+	if !IsLength(m.Along) || !IsLength(m.Across) {
+		return fmt.Errorf("the centre of the motif lies %s along and %s across; neither can be negative", c.Say(m.Along), c.Say(m.Across))
+	}
+	if len(m.Pieces) > 0 && (c.Repeat.Along == 0 || c.Repeat.Across == 0) {
+		return errors.New("a motif can only be centred where the print repeats; give the repeat along and across")
+	}
+	return nil
+}

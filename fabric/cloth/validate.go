@@ -14,7 +14,8 @@ import (
 //  4. its nap is one of the three;
 //  5. the gap is not negative, the tilt no more than 5 %, the shrinkage no
 //     more than 30 %, the repeat not negative;
-//  6. its flaws have sound outlines.
+//  6. its flaws have sound outlines;
+//  7. each rule that pieces keep finds what it needs.
 func (c Cloth) Check() error {
 	var faults []error
 	fault := func(format string, values ...any) {
@@ -43,7 +44,7 @@ func (c Cloth) Check() error {
 	return errors.Join(append(faults, c.checkHandling())...)
 }
 
-// checkHandling is rules 5 and 6.
+// checkHandling is rules 5 to 7.
 func (c Cloth) checkHandling() error {
 	var faults []error
 	fault := func(format string, values ...any) {
@@ -71,14 +72,10 @@ func (c Cloth) checkHandling() error {
 	if len(c.Repeat.Centred) > 0 && c.Repeat.Across == 0 {
 		fault("pieces can only be centred on stripes along the cloth; give the repeat across")
 	}
-	if !IsLength(c.Motif.Along) || !IsLength(c.Motif.Across) {
-		fault("the centre of the motif lies %s along and %s across; neither can be negative", c.Say(c.Motif.Along), c.Say(c.Motif.Across))
-	}
-	if len(c.Motif.Pieces) > 0 && (c.Repeat.Along == 0 || c.Repeat.Across == 0) {
-		fault("a motif can only be centred where the print repeats; give the repeat along and across")
-	}
-	if !IsLength(c.Border.Line) || c.Border.Line >= c.Width && c.Width > 0 {
-		fault("the line of the border lies %s from the selvedge; it must lie on the cloth", c.Say(c.Border.Line))
+	for _, rule := range c.rules() {
+		if err := rule.check(c); err != nil {
+			fault("%s", err)
+		}
 	}
 	for _, flaw := range c.Flaws {
 		if err := flaw.Check(); err != nil {

@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strings"
 
-	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 )
 
@@ -29,7 +28,7 @@ func (m Matching) Extra() float64 { return m.Matched - m.Plain }
 // matching never comes out as a saving.
 func (t *Table) costOfMatching(matched lay.Plan) (*Matching, error) {
 	plain := *t
-	plain.Cloth.Repeat, plain.Cloth.Motif = cloth.Repeat{}, cloth.Motif{}
+	plain.Cloth = t.Cloth.Plain()
 	plain.Options.Known, plain.solved, plain.shortest = []lay.Plan{matched}, nil, nil
 	plan, err := plain.planLay(matched.Lay)
 	if err != nil {

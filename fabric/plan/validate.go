@@ -17,7 +17,7 @@ func CheckJob(c cloth.Cloth, all []pieces.Piece) error {
 	if len(all) == 0 {
 		faults = append(faults, fmt.Errorf("%s: there is nothing to cut from it; add a piece, or leave the cloth out", c))
 	}
-	faults = append(faults, checkNames(c, all), rules.CheckBorder(c, all), rules.CheckMotif(c, all))
+	faults = append(faults, checkNames(c, all), rules.Refusals(c, all))
 	for i, piece := range all {
 		faults = append(faults, piece.Check())
 		if lay.SourceOf(lay.Laid{Name: piece.Name, Garment: piece.Garment, Size: piece.Size}, all) != i {
@@ -30,13 +30,11 @@ func CheckJob(c cloth.Cloth, all []pieces.Piece) error {
 // checkNames refuses names of pieces and match points that there are not.
 func checkNames(c cloth.Cloth, all []pieces.Piece) error {
 	var faults []error
-	for _, list := range []struct {
-		what  string
-		names []string
-	}{{"to go one way", c.OneWayPieces}, {"to be centred", c.Repeat.Centred}, {"to lie on the border", c.Border.Pieces}, {"to centre a motif on", c.Motif.Pieces}} {
-		for _, name := range list.names {
+	tasks := append([]rules.Task{{Pieces: c.OneWayPieces, For: "to go one way"}}, rules.Tasks(c)...)
+	for _, list := range tasks {
+		for _, name := range list.Pieces {
 			if !slices.ContainsFunc(all, func(p pieces.Piece) bool { return p.Name == name }) {
-				faults = append(faults, fmt.Errorf("%s: there is no piece %q %s; name a piece that is cut from it", c, name, list.what))
+				faults = append(faults, fmt.Errorf("%s: there is no piece %q %s; name a piece that is cut from it", c, name, list.For))
 			}
 		}
 	}

@@ -1,9 +1,7 @@
 package rules
 
 import (
-	"errors"
 	"fmt"
-	"math"
 	"slices"
 
 	"github.com/paulmach/orb"
@@ -12,24 +10,6 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
 )
-
-// centre ties the centred pieces to their line.
-func (m *Matching) centre() {
-	line := m.toBed(acrossWarp, m.cloth.Repeat.CentreLine-m.cloth.Selvedge, "")
-	node, set, bound := "the centre line", m.sets[acrossWarp], false
-	for i, t := range m.templates {
-		if !slices.Contains(m.cloth.Repeat.Centred, t.Piece.Name) {
-			continue
-		}
-		if !bound {
-			bound = set.bind(fixedPlace, node, line)
-		}
-		twice := m.bed.MirrorsAcross() && !t.OnFold
-		if twice && math.Abs(math.Remainder(2*line, set.period)) > matchTolerance/2 || !m.bind(acrossWarp, i, node, centreOf(t.Asked)) {
-			m.err = errors.Join(m.err, lay.Because(t.Piece.Name, "its centre would not lie on the chosen line of the repeat, because the fold does not; fold one selvedge in, or lay the cloth open"))
-		}
-	}
-}
 
 // sideName is the node of a match point across the cloth, for the side that is
 // drawn or for its image.

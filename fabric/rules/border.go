@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"errors"
 	"math"
 	"strings"
 
@@ -17,6 +16,17 @@ import (
 
 // This file is the rule of the border print: a piece that asks for it lies on the
 // cross grain, its straight hem on the line of the border and all of it inwards.
+
+var _ = register(rule{
+	pieces: func(c cloth.Cloth) []string { return c.Border.Pieces },
+	task:   "to lie on the border",
+	asCut:  crossed,
+	refusal: func(c cloth.Cloth, piece pieces.Piece) error {
+		_, _, err := hemOf(c.Border, piece)
+		return err
+	},
+	turns: onBorder, bind: bindBorder, place: placeBorder, points: onItsLine,
+})
 
 // How straight and how square to the grainline a hem on a border is
 // [source.OwnChoice].
@@ -59,39 +69,15 @@ func hemName(border cloth.Border) string {
 	return border.Hem
 }
 
-// CheckBorder refuses pieces that cannot lie on the border, with every reason.
-func CheckBorder(c cloth.Cloth, all []pieces.Piece) error {
-	var faults []error
-	for _, piece := range all {
-		if c.Border.Has(piece.Name) {
-			_, _, err := hemOf(c.Border, piece)
-			faults = append(faults, err)
-		}
-	}
-	return errors.Join(faults...)
-}
-
-// crossed lays the pieces of the border on the cross grain.
-func crossed(border cloth.Border, all []pieces.Piece) []pieces.Piece {
-	if len(border.Pieces) == 0 {
-		return all
-	}
-	out := make([]pieces.Piece, len(all))
-	for i, piece := range all {
-		if border.Has(piece.Name) {
-			piece.Grain.Lie = pieces.CrossGrain
-		}
-		out[i] = piece
-	}
-	return out
+// crossed lays a piece of the border on the cross grain.
+func crossed(_ cloth.Cloth, piece pieces.Piece) pieces.Piece {
+	piece.Grain.Lie = pieces.CrossGrain
+	return piece
 }
 
 // onBorder keeps the turns in which the hem of a piece runs along the selvedge of
 // the border, the piece lying inwards.
 func onBorder(c cloth.Cloth, b bed.Bed, t Template) ([]layout.Turn, error) {
-	if !c.Border.Has(t.Asked.Name) {
-		return t.Turns, nil
-	}
 	if b.Plies() == 2 && b.Kind != lay.FoldedAcross {
 		return nil, lay.Because(t.Asked.Name, "the border runs along one selvedge, and the upper ply does not have it there; "+
 			"lay the cloth open")
@@ -127,42 +113,52 @@ func borderPlace(c cloth.Cloth, b bed.Bed, t Template, turn layout.Turn) float64
 	return line - c.Selvedge - b.V - hem
 }
 
-// bindBorder ties the pieces of the border to their place across, before anything
-// is matched on the repeat.
-func (m *Matching) bindBorder() {
-	for i, t := range m.templates {
-		if m.cloth.Border.Has(t.Asked.Name) {
-			m.sets[acrossWarp].bind(fixedPlace, itemNode(i), borderPlace(m.cloth, m.bed, t, t.baseTurn()))
-		}
+// bindBorder ties a piece of the border to its place across.
+func bindBorder(m *Matching, a axis, i int) error {
+	if a == acrossWarp {
+		t := m.templates[i]
+		m.sets[a].bind(fixedPlace, itemNode(i), borderPlace(m.cloth, m.bed, t, t.baseTurn()))
 	}
+	return nil
 }
 
-// placeBorder gives the pieces of the border their one place across. It fails when
-// that does not lie between the selvedges.
-func placeBorder(c cloth.Cloth, b bed.Bed, templates []Template, problem *layout.Problem) error {
-	var faults []error
-	for i, t := range templates {
-		if !c.Border.Has(t.Asked.Name) {
-			continue
+// placeBorder gives a piece of the border its one place across. It fails when that
+// does not lie between the selvedges.
+func placeBorder(c cloth.Cloth, b bed.Bed, t Template, item *layout.Item, width float64) error {
+	item.Tilt = 0
+	var turns []layout.Turn
+	for _, turn := range item.Turns {
+		turn.OffsetY = borderPlace(c, b, t, turn)
+		low := turn.OffsetY + lowest(t.Outline, turn, acrossWarp)
+		if low >= -fitTolerance && low+Across(t.Outline, turn) <= width+fitTolerance {
+			turns = append(turns, turn)
 		}
-		item := &problem.Items[i]
-		item.Tilt = 0
-		var turns []layout.Turn
-		for _, turn := range item.Turns {
-			turn.OffsetY = borderPlace(c, b, t, turn)
-			low := turn.OffsetY + lowest(t.Outline, turn, acrossWarp)
-			if low >= -fitTolerance && low+Across(t.Outline, turn) <= problem.Width+fitTolerance {
-				turns = append(turns, turn)
-			}
-			// So long a period leaves a single place.
-			item.PeriodY = math.Max(item.PeriodY, 4*(problem.Width+Across(t.Outline, turn)))
-		}
-		if len(turns) == 0 {
-			faults = append(faults, lay.Because(t.Asked.Name, "with its hem on the line of the border, %s from the edge, it does not lie between the selvedges; "+
-				"move the line, take a wider cloth, or leave the piece off the border", c.Say(c.Border.Line)))
-			continue
-		}
-		item.Turns = turns
+		// So long a period leaves a single place.
+		item.PeriodY = math.Max(item.PeriodY, 4*(width+Across(t.Outline, turn)))
 	}
-	return errors.Join(faults...)
+	if len(turns) == 0 {
+		return lay.Because(t.Asked.Name, "with its hem on the line of the border, %s from the edge, it does not lie between the selvedges; "+
+			"move the line, take a wider cloth, or leave the piece off the border", c.Say(c.Border.Line))
+	}
+	item.Turns = turns
+	return nil
+}
+
+// onItsLine are the ends of the hem, on the line, and the middle of the piece,
+// inwards of it.
+func onItsLine(c cloth.Cloth, piece pieces.Piece) []Fixed {
+	start, end, err := hemOf(c.Border, piece)
+	if err != nil {
+		return nil
+	}
+	line, width := c.Border.Line, c.WidthLaid()
+	from, to := line, width
+	if c.Border.Selvedge == cloth.Far {
+		line = width - line
+		from, to = 0, line
+	}
+	return []Fixed{
+		{At: start, Across: true, From: line, To: line}, {At: end, Across: true, From: line, To: line},
+		{At: geometry.Centroid(piece.SeamOutline(fineTolerance)), Across: true, From: from, To: to},
+	}
 }

@@ -30,7 +30,7 @@ func TemplatesOf(c cloth.Cloth, b bed.Bed, demands []Demand) ([]Template, error)
 		}
 		for _, t := range made {
 			t.Source = d.Source
-			if t.Turns, err = onBorder(c, b, t); err == nil {
+			if t.Turns, err = turnsKept(c, b, t); err == nil {
 				t.Turns, err = thatFit(c, b, t)
 			}
 			if err != nil {

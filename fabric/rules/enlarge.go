@@ -11,11 +11,11 @@ import (
 )
 
 // Enlarged returns the pieces as they are cut from a cloth that is washed
-// later: longer along the warp and wider along the weft by what will be lost. Those
-// on a border lie on the cross grain.
+// later: longer along the warp and wider along the weft by what will be lost; and as
+// the rules have them cut.
 func Enlarged(c cloth.Cloth, all []pieces.Piece) []pieces.Piece {
 	s := c.Shrinkage
-	all = crossed(c.Border, all)
+	all = asRuled(c, all)
 	if !s.CutFirst || s.Warp == 0 && s.Weft == 0 {
 		return all
 	}

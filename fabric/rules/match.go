@@ -12,7 +12,7 @@ import (
 // and to the cloth, the most important first.
 
 // bindAxis binds what can be kept together, the most important first: what
-// lies on a fold or at a known place, the centre line, the named points, and
+// lies on a fold or at a known place, what a rule binds, the named points, and
 // the right and left of each pair.
 func (m *Matching) bindAxis(a axis) {
 	// Half of the tolerance is left to the layout; on two plies across, a
@@ -34,11 +34,7 @@ func (m *Matching) bindAxis(a axis) {
 			set.bind(fixedPlace, itemNode(i), -sign*lowest(t.Outline, turn, a))
 		}
 	}
-	if a == acrossWarp {
-		m.bindBorder()
-		m.centre()
-	}
-	m.bindMotif(a)
+	m.bindRules(a)
 	for _, name := range m.names {
 		m.bindName(a, name)
 	}

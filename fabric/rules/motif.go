@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"errors"
 	"math"
 
 	"github.com/paulmach/orb"
@@ -13,6 +12,12 @@ import (
 
 // This file is the rule of the motif: its centre falls on a point of a piece, along
 // and across, so that the piece lies on a lattice of both repeats.
+
+var _ = register(rule{
+	pieces:  func(c cloth.Cloth) []string { return c.Motif.Pieces },
+	task:    "to centre a motif on",
+	refusal: hasPoint, bind: bindMotif, points: atTheMotif,
+})
 
 // motifNode is the place of the centre of a motif.
 const motifNode = "the motif"
@@ -50,38 +55,42 @@ func middleOf(piece pieces.Piece) orb.Point {
 	return orb.Point{along*ux - across*uy, along*uy + across*ux}
 }
 
-// CheckMotif refuses pieces without the point that the motif is to fall on.
-func CheckMotif(c cloth.Cloth, all []pieces.Piece) error {
-	var faults []error
-	for _, piece := range all {
-		if _, ok := motifPoint(c.Motif, piece); c.Motif.Has(piece.Name) && !ok {
-			faults = append(faults, lay.Because(piece.Name, "a motif is to be centred on its point %q, which it has not; "+
-				"name a mark or a match point of it, or leave the point out for its middle", c.Motif.Point))
-		}
+// hasPoint refuses a piece without the point that the motif is to fall on.
+func hasPoint(c cloth.Cloth, piece pieces.Piece) error {
+	if _, ok := motifPoint(c.Motif, piece); ok {
+		return nil
 	}
-	return errors.Join(faults...)
+	return lay.Because(piece.Name, "a motif is to be centred on its point %q, which it has not; "+
+		"name a mark or a match point of it, or leave the point out for its middle", c.Motif.Point)
 }
 
-// bindMotif ties the pieces of the motif to its places on an axis.
-func (m *Matching) bindMotif(a axis) {
-	motif, set := m.cloth.Motif, m.sets[a]
+// bindMotif ties a piece of the motif to its places on an axis.
+func bindMotif(m *Matching, a axis, i int) error {
+	motif, set, t := m.cloth.Motif, m.sets[a], m.templates[i]
 	place := motif.Along
 	if a == acrossWarp {
 		place = motif.Across - m.cloth.Selvedge
 	}
-	place, bound := m.toBed(a, place, ""), false
-	for i, t := range m.templates {
-		if !motif.Has(t.Asked.Name) {
-			continue
-		}
-		if !bound {
-			bound = set.bind(fixedPlace, motifNode, place)
-		}
-		point, _ := motifPoint(motif, t.Asked)
-		twice := a == acrossWarp && m.bed.MirrorsAcross() && !t.OnFold
-		if twice && math.Abs(math.Remainder(2*place, set.period)) > matchTolerance/2 || !m.bind(a, i, motifNode, point) {
-			m.err = errors.Join(m.err, lay.Because(t.Asked.Name, "a motif cannot be centred on it %s in this lay; "+
-				"lay the cloth open, or centre fewer pieces", a))
-		}
+	place = m.toBed(a, place, "")
+	set.bind(fixedPlace, motifNode, place)
+	point, _ := motifPoint(motif, t.Asked)
+	twice := a == acrossWarp && m.bed.MirrorsAcross() && !t.OnFold
+	if twice && math.Abs(math.Remainder(2*place, set.period)) > matchTolerance/2 || !m.bind(a, i, motifNode, point) {
+		return lay.Because(t.Asked.Name, "a motif cannot be centred on it %s in this lay; "+
+			"lay the cloth open, or centre fewer pieces", a)
+	}
+	return nil
+}
+
+// atTheMotif is its point, on the centre of a motif along and across.
+func atTheMotif(c cloth.Cloth, piece pieces.Piece) []Fixed {
+	point, ok := motifPoint(c.Motif, piece)
+	if !ok {
+		return nil
+	}
+	along, across := c.Motif.Along, c.Motif.Across
+	return []Fixed{
+		{At: point, From: along, To: along, Period: c.Repeat.Along},
+		{At: point, Across: true, From: across, To: across, Period: c.Repeat.Across},
 	}
 }

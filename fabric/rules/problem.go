@@ -25,7 +25,7 @@ func ProblemAt(c cloth.Cloth, b bed.Bed, templates []Template, names []string, k
 		return problem, nil, err
 	}
 	m := Match(c, b, templates, names, known)
-	return problem, m, errors.Join(m.Apply(&problem), placeBorder(c, b, templates, &problem))
+	return problem, m, errors.Join(m.Apply(&problem), placeByRules(c, b, templates, &problem))
 }
 
 // PlainProblem leaves the repeat aside.

@@ -2,7 +2,6 @@ package rules
 
 import (
 	"slices"
-	"strings"
 
 	"github.com/paulmach/orb"
 
@@ -22,21 +21,6 @@ func PointNamed(piece pieces.Piece, name string) (orb.Point, bool) {
 		}
 	}
 	return orb.Point{}, false
-}
-
-// centreOf is a point of the line that is to lie on the centre line.
-func centreOf(piece pieces.Piece) orb.Point {
-	for _, edge := range piece.Edges {
-		if edge.Name == piece.Fold && piece.Fold != "" {
-			return edge.Path[0].Start()
-		}
-	}
-	for _, edge := range piece.Edges {
-		if strings.HasPrefix(strings.ToLower(edge.Name), "centre") {
-			return edge.Path[0].Start()
-		}
-	}
-	return piece.Grain.From
 }
 
 // MatchNames lists the match points to keep in the order of importance: those

@@ -7,17 +7,19 @@ import (
 	"ellwand/fabric/cloth"
 )
 
-// Border says where the hems of the pieces on the border print lie; nothing for a
+var _ = register(border)
+
+// border says where the hems of the pieces on the border print lie; nothing for a
 // cloth without one. Say prints a length.
-func Border(c cloth.Cloth, say func(mm float64) string) []string {
-	border := c.Border
-	if len(border.Pieces) == 0 {
+func border(c cloth.Cloth, say func(mm float64) string) []string {
+	asked := c.Border
+	if len(asked.Pieces) == 0 {
 		return nil
 	}
 	selvedge := "selvedge nearest to you"
-	if border.Selvedge == cloth.Far {
+	if asked.Selvedge == cloth.Far {
 		selvedge = "far selvedge"
 	}
 	return []string{fmt.Sprintf("The border runs along the %s: chalk a line %s from its outer edge. On it lie the hems of %s, the pieces lying across the cloth.",
-		selvedge, say(border.Line), strings.Join(border.Pieces, ", "))}
+		selvedge, say(asked.Line), strings.Join(asked.Pieces, ", "))}
 }

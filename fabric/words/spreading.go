@@ -31,7 +31,7 @@ func Spreading(p lay.Plan, say func(mm float64) string) []string {
 	case lay.InStretches:
 		out = foldAndOpen(p, say)
 	}
-	return append(append(out, Border(p.Cloth, say)...), Motif(p.Cloth, say)...)
+	return append(out, Rules(p.Cloth, say)...)
 }
 
 const openOut = "Spread the cloth in one layer, right side up, with one selvedge along the side of the table nearest to you and the cut end on your left."

@@ -10,15 +10,21 @@ type Border struct {
 	Hem      Text               `yaml:"hem" jsonschema_description:"the edge that is their hem; the one of that name if not given"`
 }
 
-func (r *resolver) border(path Path, name string, b Border) cloth.Border {
-	out := cloth.Border{Selvedge: choose(r, path.Key("selvedge"), name+": the selvedge of the border", b.Selvedge), Pieces: texts(b.Pieces), Hem: string(b.Hem)}
-	if b.Line == "" {
-		r.fault(path, Missing, "%s has a border without a line; add line: the distance of the hems from the edge of that selvedge", name)
-		return out
+// read gives the cloth its border.
+func (b *Border) read(r *resolver, path Path, name string, c *cloth.Cloth) {
+	if b == nil {
+		return
 	}
-	if len(out.Pieces) == 0 {
+	path = path.Key("border")
+	out := cloth.Border{Selvedge: choose(r, path.Key("selvedge"), name+": the selvedge of the border", b.Selvedge), Pieces: texts(b.Pieces), Hem: string(b.Hem)}
+	switch {
+	case b.Line == "":
+		r.fault(path, Missing, "%s has a border without a line; add line: the distance of the hems from the edge of that selvedge", name)
+	case len(out.Pieces) == 0:
 		r.fault(path, Missing, "%s has a border and no pieces on it; add pieces: [skirt front, skirt back]", name)
 	}
-	out.Line, _ = r.length(path.Key("line"), name+": the line of the border", b.Line)
-	return out
+	if b.Line != "" {
+		out.Line, _ = r.length(path.Key("line"), name+": the line of the border", b.Line)
+	}
+	c.Border = out
 }

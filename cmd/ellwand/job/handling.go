@@ -101,8 +101,13 @@ func (r *resolver) wholeRemnant(path Path, c cloth.Cloth, rest remnant.Offcut) {
 	}
 }
 
+// rule is what a job says of a rule that pieces of a cloth keep; nil is nothing.
+type rule interface {
+	read(r *resolver, path Path, name string, out *cloth.Cloth)
+}
+
 // handling reads what is said of a cloth beside its size: gap, tilt, sides,
-// shrinkage, repeat and flaws.
+// shrinkage, repeat, rules that pieces keep, and flaws.
 func (r *resolver) handling(path Path, name string, c Cloth, out *cloth.Cloth) {
 	if c.Gap != "" {
 		out.Gap, _ = r.length(path.Key("gap"), name+": the gap between pieces", c.Gap)
@@ -117,11 +122,8 @@ func (r *resolver) handling(path Path, name string, c Cloth, out *cloth.Cloth) {
 		out.Repeat = r.repeat(path.Key("repeat"), name, *p)
 		r.sound(repeatKey(path.Key("repeat"), out.Repeat), c.Name, cloth.Cloth{Repeat: out.Repeat, Inches: r.work.InInches()})
 	}
-	if b := c.Border; b != nil {
-		out.Border = r.border(path.Key("border"), name, *b)
-	}
-	if m := c.Motif; m != nil {
-		out.Motif = r.motif(path.Key("motif"), name, *m)
+	for _, one := range c.rules() {
+		one.read(r, path, name, out)
 	}
 	for i, flaw := range c.Flaws {
 		if f, ok := r.flaw(path.Key("flaws").Entry(i), string(c.Name), name, flaw); ok {

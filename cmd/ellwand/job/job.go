@@ -93,3 +93,6 @@ type Cloth struct {
 	Price        Text              `yaml:"price" jsonschema_description:"of a metre, or a yard in a job in inches: 18.50; or: 18.50 per yd"`
 	Offers       []Offered         `yaml:"offers" jsonschema:"minItems=1" jsonschema_description:"several cloths that would do, each with its width and price, to be compared"`
 }
+
+// rules that pieces of the cloth keep.
+func (c Cloth) rules() []rule { return []rule{c.Border, c.Motif} }

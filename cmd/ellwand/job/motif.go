@@ -10,16 +10,21 @@ type Motif struct {
 	Point  Text    `yaml:"point" jsonschema_description:"a mark or match point of those pieces on which its centre falls; their middle if not given"`
 }
 
-func (r *resolver) motif(path Path, name string, m Motif) cloth.Motif {
-	out := cloth.Motif{Pieces: texts(m.Pieces), Point: string(m.Point)}
-	if m.Along == "" || m.Across == "" {
-		r.fault(path, Missing, "%s: where is the centre of a motif? Add along: its distance from the cut end, and across: from the edge of the selvedge", name)
-		return out
+// read gives the cloth its motif.
+func (m *Motif) read(r *resolver, path Path, name string, c *cloth.Cloth) {
+	if m == nil {
+		return
 	}
+	path = path.Key("motif")
+	out := cloth.Motif{Pieces: texts(m.Pieces), Point: string(m.Point)}
 	if len(out.Pieces) == 0 {
 		r.fault(path, Missing, "%s has a motif and no pieces to centre it on; add pieces: [front, back]", name)
 	}
-	out.Along, _ = r.length(path.Key("along"), name+": the motif along", m.Along)
-	out.Across, _ = r.length(path.Key("across"), name+": the motif across", m.Across)
-	return out
+	if m.Along == "" || m.Across == "" {
+		r.fault(path, Missing, "%s: where is the centre of a motif? Add along: its distance from the cut end, and across: from the edge of the selvedge", name)
+	} else {
+		out.Along, _ = r.length(path.Key("along"), name+": the motif along", m.Along)
+		out.Across, _ = r.length(path.Key("across"), name+": the motif across", m.Across)
+	}
+	c.Motif = out
 }

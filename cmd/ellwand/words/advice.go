@@ -54,7 +54,7 @@ func Advice(work *job.Work, need plan.Requirement) string {
 	}
 	if chosen.Lay != lay.Open && chosen.Lay != lay.FoldedAlong {
 		text += "\n" + strings.Join(words.Spreading(chosen, work.Format), "\n")
-	} else if print := append(words.Border(chosen.Cloth, work.Format), words.Motif(chosen.Cloth, work.Format)...); print != nil {
+	} else if print := words.Rules(chosen.Cloth, work.Format); print != nil {
 		text += "\n" + strings.Join(print, "\n")
 	}
 	return text

@@ -1,7 +1,9 @@
 package check
 
 import (
+	"fmt"
 	"math"
+	"slices"
 
 	"github.com/paulmach/orb"
 
@@ -9,6 +11,24 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
 )
+
+var _ = register(rule{piece: checkFace})
+
+// checkFace: what comes out face down is the left of a pair or its own mirror image,
+// unless both sides of the cloth look alike.
+func checkFace(p lay.Plan, o openedPiece, asked pieces.Piece) error {
+	if !o.faceDown || o.OnFold || asked.Pair || p.Cloth.Alike {
+		return nil
+	}
+	nap := p.Cloth.Nap
+	if slices.Contains(p.Cloth.OneWayPieces, o.Name) {
+		nap = cloth.OneWay
+	}
+	if !turnsIntoItsImage(o.Laid, nap) {
+		return fmt.Errorf("%s copy %d: the upper ply gives a mirror image, and the piece is no pair", o.Name, o.Copy)
+	}
+	return nil
+}
 
 // turnsIntoItsImage tries whether the image in the other ply (y becomes -y)
 // is the same piece, turned by quarter turns to where its grain may lie; with

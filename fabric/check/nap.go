@@ -1,0 +1,54 @@
+package check
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/pieces"
+)
+
+var _ = register(rule{whole: checkNap})
+
+// checkNap: the nap runs the same way over all pieces, or over all of a garment, and
+// the pieces that must go one way do.
+func checkNap(p lay.Plan, opened []openedPiece, _ []pieces.Piece) error {
+	naps := map[string]int{}
+	var faults []error
+	for _, o := range opened {
+		faults = append(faults, checkWay(p, o, naps))
+	}
+	return errors.Join(faults...)
+}
+
+// checkWay of one piece; naps holds the way of each garment met so far.
+func checkWay(p lay.Plan, o openedPiece, naps map[string]int) error {
+	group := ""
+	switch {
+	case p.Cloth.Nap == cloth.OneWay:
+	case slices.Contains(p.Cloth.OneWayPieces, o.Name):
+		group = "pieces that go one way"
+	case p.Cloth.Nap == cloth.OneWayPerGarment:
+		group = "garment " + o.Garment
+	default:
+		return nil
+	}
+	rise := o.grain[1][0] - o.grain[0][0]
+	if o.Piece.Grain.Lie == pieces.CrossGrain {
+		rise = o.grain[1][1] - o.grain[0][1]
+		if o.faceDown {
+			rise = -rise
+		}
+	}
+	way := 1
+	if rise < 0 {
+		way = -1
+	}
+	if naps[group] == -way {
+		return fmt.Errorf("%s copy %d: it lies against the nap", o.Name, o.Copy)
+	}
+	naps[group] = way
+	return nil
+}

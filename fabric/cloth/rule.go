@@ -1,0 +1,10 @@
+package cloth
+
+// Rule is what is known of a rule that pieces of a cloth keep, such as a border print:
+// a field of Cloth. Its zero value asks for nothing.
+type Rule interface {
+	// Has reports whether the piece of that name keeps it.
+	Has(piece string) bool
+	// check refuses what cannot be on that cloth, with a sentence.
+	check(c Cloth) error
+}

@@ -1,0 +1,53 @@
+package rules
+
+import (
+	"math"
+	"strings"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/pieces"
+)
+
+// This file is the rule of the centre line: the centre of a piece lies on one line of
+// the repeat across.
+
+var _ = register(rule{
+	pieces: func(c cloth.Cloth) []string { return c.Repeat.Centred },
+	task:   "to be centred",
+	bind:   bindCentre,
+})
+
+// centreNode is the place of the centre line.
+const centreNode = "the centre line"
+
+// bindCentre ties a centred piece to its line.
+func bindCentre(m *Matching, a axis, i int) error {
+	if a == alongWarp {
+		return nil
+	}
+	line, set, t := m.toBed(a, m.cloth.Repeat.CentreLine-m.cloth.Selvedge, ""), m.sets[a], m.templates[i]
+	set.bind(fixedPlace, centreNode, line)
+	twice := m.bed.MirrorsAcross() && !t.OnFold
+	if twice && math.Abs(math.Remainder(2*line, set.period)) > matchTolerance/2 || !m.bind(a, i, centreNode, centreOf(t.Asked)) {
+		return lay.Because(t.Piece.Name, "its centre would not lie on the chosen line of the repeat, because the fold does not; fold one selvedge in, or lay the cloth open")
+	}
+	return nil
+}
+
+// centreOf is a point of the line that is to lie on the centre line.
+func centreOf(piece pieces.Piece) orb.Point {
+	for _, edge := range piece.Edges {
+		if edge.Name == piece.Fold && piece.Fold != "" {
+			return edge.Path[0].Start()
+		}
+	}
+	for _, edge := range piece.Edges {
+		if strings.HasPrefix(strings.ToLower(edge.Name), "centre") {
+			return edge.Path[0].Start()
+		}
+	}
+	return piece.Grain.From
+}
