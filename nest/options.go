@@ -28,6 +28,10 @@ type Options struct {
 	// Locked placements of Start stay where they are: one entry a placement,
 	// or nil.
 	Locked []bool
+	// Tables, when set, are shared with the searches for other problems about the
+	// same outlines. They change the time alone, not the result; but tolerances are
+	// then shares of the width that they were made for.
+	Tables *Tables
 	// Progress, when set, is called with each better layout, from one
 	// goroutine at a time. It must not keep the search waiting.
 	Progress func(Progress)

@@ -28,18 +28,24 @@ const (
 type prepared struct {
 	problem layout.Problem
 	model   *model.Model
+	// scale is the width that tolerances are shares of.
+	scale float64
 	// locked placements of the start, which are fixed shapes in the model.
 	locked []layout.Placement
 	// sheetX and sheetY move each sheet to its place on the strip of the model.
 	sheetX, sheetY []float64
 }
 
-func prepare(p layout.Problem, start *layout.Layout, locked []bool) (*prepared, error) {
+func prepare(p layout.Problem, start *layout.Layout, locked []bool, tables *Tables) (*prepared, error) {
 	q := &prepared{problem: p, model: model.New(p.Width, p.Length, p.Gap)}
 	if err := q.addSheets(); err != nil {
 		return nil, err
 	}
-	q.model.Touch = touchShare * q.model.Width
+	q.scale = tables.scaleFor(q.model.Width)
+	q.model.Touch = touchShare * q.scale
+	if tables != nil {
+		q.model.Share(&tables.made)
+	}
 	if p.Gap < q.model.Touch {
 		q.model.Gap = 0
 	}
@@ -161,7 +167,7 @@ func (q *prepared) shape(
 	base, ok := bases[angle]
 	if !ok {
 		ring := outline.Clean(layout.Turned(item.Outline, angle, false))
-		ring = outline.Simplify(ring, simplifyShare*q.model.Width)
+		ring = outline.Simplify(ring, simplifyShare*q.scale)
 		base.index, base.centre = q.model.AddBase(ring, false)
 		bases[angle] = base
 	}

@@ -34,7 +34,7 @@ func Solve(ctx context.Context, p layout.Problem, o Options) (Result, error) {
 	if len(p.Items) == 0 {
 		return Result{Fits: true}, nil
 	}
-	q, err := prepare(p, o.Start, o.Locked)
+	q, err := prepare(p, o.Start, o.Locked, o.Tables)
 	if err != nil {
 		return Result{}, err
 	}

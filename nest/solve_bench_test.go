@@ -51,7 +51,7 @@ func BenchmarkFirstLayout(b *testing.B) {
 func BenchmarkPrepare(b *testing.B) {
 	p := draftedProblem(40, 1)
 	for b.Loop() {
-		if _, err := prepare(p, nil, nil); err != nil {
+		if _, err := prepare(p, nil, nil, nil); err != nil {
 			b.Fatal(err)
 		}
 	}

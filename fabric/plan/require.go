@@ -47,6 +47,9 @@ type Options struct {
 	// Untidied leaves a layout that fits on a remnant as it was found, instead
 	// of pushing it together.
 	Untidied bool
+	// Tables are shared by searches about the same pieces, whatever their cloth;
+	// nil makes some. They are of [NewTables].
+	Tables *nest.Tables
 	// Progress, when set, is called with each better layout of a lay.
 	Progress func(lay.Kind, nest.Progress)
 }
@@ -64,6 +67,13 @@ type Requirement struct {
 	// Matching says what matching the repeat costs; nil for plain cloth.
 	Matching *Matching
 }
+
+// nominalWidth of cloth, mm, that tolerances are shares of on any: so that what is
+// made for one width serves for all [source.OwnChoice].
+const nominalWidth = 1400
+
+// NewTables for searches on any cloth.
+func NewTables() *nest.Tables { return nest.NewTables(nominalWidth) }
 
 // ErrInternal marks a layout that failed its check: a fault of the program,
 // not of the job.

@@ -244,6 +244,10 @@ func (t *Table) Budget(share float64) nest.Options {
 	if o.Time == 0 && o.Passes == 0 {
 		o.Time = UsualTime
 	}
+	if t.Options.Tables == nil {
+		t.Options.Tables = NewTables()
+	}
+	o.Tables = t.Options.Tables
 	return scaled(o, share)
 }
 

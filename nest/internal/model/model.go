@@ -82,6 +82,8 @@ type Base struct {
 	Area     float64
 	// Obstacle says that no gap is kept from it.
 	Obstacle bool
+	// id of the outline among those that share tables.
+	id int
 }
 
 // New returns an empty model of a strip.
@@ -116,7 +118,7 @@ func (m *Model) AddBase(points []orb.Point, obstacle bool) (index int, centre or
 	hull := outline.SignedArea(outline.Hull(moved))
 	m.Bases = append(m.Bases, Base{
 		Points: moved, Parts: convex.Parts(moved), Factor: math.Pow(hull, 0.125),
-		HullArea: hull, Area: outline.SignedArea(moved), Obstacle: obstacle,
+		HullArea: hull, Area: outline.SignedArea(moved), Obstacle: obstacle, id: m.tables.shared.id(key),
 	})
 	if m.byPoints == nil {
 		m.byPoints = map[string]int{}

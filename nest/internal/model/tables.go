@@ -18,6 +18,7 @@ type tables struct {
 	bases   int
 	cells   int
 	waiting [64]sync.Mutex
+	shared  *Shared
 }
 
 type slot struct{ table atomic.Pointer[nofit.Table] }
@@ -80,11 +81,17 @@ func (m *Model) build(key, first, second int, relX, relY float64) *nofit.Table {
 	if a.Obstacle || b.Obstacle {
 		gap = 0
 	}
+	outlines := sharedKey{a.id, b.id, relX, relY, gap, m.Touch, m.tables.cells}
+	if table := m.tables.shared.table(outlines); table != nil {
+		m.tables.slots[key].table.Store(table)
+		return table
+	}
 	parts := make([][]orb.Point, len(b.Parts))
 	for i, p := range b.Parts {
 		parts[i] = flipped(p, relX, relY)
 	}
 	table := nofit.Build(a.Parts, parts, gap, m.tables.cells, m.Touch)
+	m.tables.shared.keep(outlines, table)
 	m.tables.slots[key].table.Store(table)
 	return table
 }
