@@ -3,7 +3,6 @@
 package files
 
 import (
-	"bufio"
 	"errors"
 	"fmt"
 	"io"
@@ -12,8 +11,6 @@ import (
 	"path/filepath"
 	"strings"
 	"syscall"
-
-	"ellwand/cmd/ellwand/failure"
 )
 
 // Set of the files that a command will write.
@@ -22,11 +19,13 @@ type Set struct {
 	Force bool
 	// Input is the file that the command reads: it is never overwritten.
 	Input string
+
 	list  []file // in the order of adding
+	swept map[string]bool
 }
 
 type file struct {
-	path  string
+	place
 	write func(io.Writer) error
 }
 
@@ -41,18 +40,32 @@ func (s *Set) Paths() []string {
 
 // Check refuses a path that cannot be written, before any work is done.
 func (s *Set) Check(path string) error {
-	info, err := os.Stat(path)
+	_, err := s.check(path)
+	return err
+}
+
+// check also says what stands at the path.
+func (s *Set) check(path string) (place, error) {
+	at, err := placeOf(path)
+	if err != nil {
+		return at, err
+	}
+	info, err := os.Stat(at.final)
 	switch {
 	case err == nil && info.IsDir():
-		return fmt.Errorf("%s is a folder; give the name of a file", path)
+		return at, fmt.Errorf("%s is a folder; give the name of a file", path)
 	case err == nil && s.isInput(info):
-		return fmt.Errorf("%s is the file that is read; give another name to write to", path)
+		return at, fmt.Errorf("%s is the file that is read; give another name to write to", path)
+	case at.stream:
+		return at, nil
+	case err == nil && !info.Mode().IsRegular():
+		return at, fmt.Errorf("%s is neither a file nor a pipe, so that nothing is written to it; give another name", path)
 	case err == nil && !s.Force:
-		return fmt.Errorf("%s exists already; add --force to overwrite it, or give another name", path)
+		return at, fmt.Errorf("%s exists already; add --force to overwrite it, or give another name", path)
 	case err != nil && !missing(err):
-		return unwritable(path, err)
+		return at, unwritable(path, err)
 	}
-	return writableFolder(filepath.Dir(path))
+	return at, s.writableFolder(filepath.Dir(at.final))
 }
 
 func (s *Set) isInput(info fs.FileInfo) bool {
@@ -61,8 +74,8 @@ func (s *Set) isInput(info fs.FileInfo) bool {
 }
 
 // writableFolder checks a folder, or the nearest one above it that exists, by
-// making a file in it.
-func writableFolder(folder string) error {
+// making a file in it. What killed runs left there is put right first.
+func (s *Set) writableFolder(folder string) error {
 	for {
 		info, err := os.Stat(folder)
 		if err == nil && !info.IsDir() {
@@ -76,12 +89,25 @@ func writableFolder(folder string) error {
 		}
 		folder = filepath.Dir(folder)
 	}
-	probe, err := os.CreateTemp(folder, ".ellwand-*")
+	s.sweep(folder)
+	probe, err := createTemporary(folder, 0o600)
 	if err != nil {
 		return unwritable(folder, err)
 	}
 	probe.Close()
 	return os.Remove(probe.Name())
+}
+
+// sweep a folder once: a set may have hundreds of files in it.
+func (s *Set) sweep(folder string) {
+	if s.swept == nil {
+		s.swept = map[string]bool{}
+		finishJournals()
+	}
+	if !s.swept[folder] {
+		s.swept[folder] = true
+		sweepFolder(folder)
+	}
 }
 
 // missing reports whether a path leads nowhere, be it through a file where a
@@ -93,71 +119,32 @@ func missing(err error) bool {
 func unwritable(path string, err error) error {
 	reason := err
 	var detail *fs.PathError
-	if errors.As(err, &detail) {
+	var link *os.LinkError
+	switch {
+	case errors.As(err, &detail):
 		reason = detail.Err
+	case errors.As(err, &link):
+		reason = link.Err
+	}
+	if errors.Is(err, syscall.ENOSPC) || errors.Is(err, syscall.EDQUOT) {
+		return fmt.Errorf("%s cannot be written (%w); make room there, or choose another place", path, reason)
 	}
 	return fmt.Errorf("%s cannot be written (%w); choose another place, or change its permissions", path, reason)
 }
 
 // Add plans a file; its content is written by Commit.
 func (s *Set) Add(path string, write func(io.Writer) error) error {
+	at, err := s.check(path)
+	if err != nil {
+		return err
+	}
 	for _, other := range s.list {
-		if other.path == path {
+		if other.final == at.final {
 			return fmt.Errorf("two results would go to the same file %s; give their cloths or pieces different names", path)
 		}
 	}
-	if err := s.Check(path); err != nil {
-		return err
-	}
-	s.list = append(s.list, file{path, write})
+	s.list = append(s.list, file{at, write})
 	return nil
-}
-
-// Commit writes every file to a temporary one beside it and, when all are
-// whole, renames them. Nothing is left of a write that failed.
-func (s *Set) Commit() error {
-	temporary := make([]string, 0, len(s.list))
-	defer func() {
-		for _, name := range temporary {
-			os.Remove(name)
-		}
-	}()
-	for _, out := range s.list {
-		name, err := writeBeside(out)
-		if name != "" {
-			temporary = append(temporary, name)
-		}
-		if err != nil {
-			return err
-		}
-	}
-	for i, out := range s.list {
-		if err := os.Rename(temporary[i], out.path); err != nil {
-			return unwritable(out.path, err)
-		}
-	}
-	temporary = nil
-	return nil
-}
-
-func writeBeside(out file) (name string, err error) {
-	folder := filepath.Dir(out.path)
-	if err := os.MkdirAll(folder, 0o755); err != nil {
-		return "", unwritable(folder, err)
-	}
-	file, err := os.CreateTemp(folder, ".ellwand-*")
-	if err != nil {
-		return "", unwritable(folder, err)
-	}
-	defer file.Close()
-	buffer := bufio.NewWriter(file)
-	if err := out.write(buffer); err != nil {
-		return file.Name(), failure.Of(fmt.Errorf("%s: %w", out.path, err))
-	}
-	if err := errors.Join(buffer.Flush(), file.Chmod(0o644), file.Sync(), file.Close()); err != nil {
-		return file.Name(), unwritable(out.path, err)
-	}
-	return file.Name(), nil
 }
 
 // Extension of a path in lower case, with its point: ".pdf".

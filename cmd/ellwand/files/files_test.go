@@ -42,9 +42,6 @@ func TestSetCommit(t *testing.T) {
 	content, err := os.ReadFile(path)
 	require.NoError(t, err)
 	assert.Equal(t, "a", string(content))
-	info, err := os.Stat(path)
-	require.NoError(t, err)
-	assert.Equal(t, os.FileMode(0o644), info.Mode().Perm())
 }
 
 func TestSetRefuse(t *testing.T) {
