@@ -20,7 +20,7 @@ import (
 // planFile says as what a lay is drawn: the plan to scale, or the marker at
 // full size, in the kind of file that its name ends in.
 type planFile struct {
-	kind    string // ".pdf", ".svg", ".png" or ".plt"
+	format  format
 	full    bool
 	plan    marker.Options
 	plotter plotter.Options
@@ -48,36 +48,14 @@ func (f *fullOptions) register(cmd *cobra.Command) {
 	f.paper.registerEdges(cmd)
 }
 
-// kindOf a file by its ending.
-func kindOf(path string, full bool) (string, error) {
-	kind := files.Extension(path)
-	if full && (kind == ".hpgl" || kind == ".hpg" || kind == ".hgl") {
-		kind = ".plt"
-	}
-	known := []string{".pdf", ".svg", ".png"}
-	if full {
-		known = []string{".pdf", ".svg", ".plt"}
-	}
-	for _, k := range known {
-		if kind == k {
-			return kind, nil
-		}
-	}
-	what := "the plan is written as .pdf, .svg or .png"
-	if full {
-		what = "the marker at full size is written as .pdf, .svg or, in HP-GL/2, .plt or .hpgl"
-	}
-	return "", fmt.Errorf("%s, but the file is named %s; give it one of these endings", what, path)
-}
-
 // planFile reads the options.
 func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, error) {
-	kind, err := kindOf(m.output, m.full.full)
+	format, err := formatOf(m.output, m.full.full)
 	if err != nil {
 		return planFile{}, err
 	}
 	inches := work.InInches()
-	out := planFile{kind: kind, full: m.full.full}
+	out := planFile{format: format, full: m.full.full}
 	changed := cmd.Flags().Changed
 	if !out.full {
 		for _, name := range []string{"roll", "frame", "margin", "overlap"} {
@@ -115,27 +93,20 @@ func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, e
 // own, the first.
 func (p planFile) write(w io.Writer, plan lay.Plan) error {
 	switch {
-	case p.full && p.kind == ".pdf":
-		return plotter.Write(w, plan, p.plotter)
-	case p.full:
-		pages, err := plotter.Pages(plan, p.plotter)
-		if err != nil {
-			return err
-		}
-		return p.page(w, plan, pages[0])
-	case p.kind == ".svg":
-		return marker.WriteSVG(w, plan, p.plan)
-	case p.kind == ".png":
-		return marker.WritePNG(w, plan, p.plan)
+	case !p.full:
+		return p.format.plan(w, plan, p.plan)
+	case p.format.whole != nil:
+		return p.format.whole(w, plan, p.plotter)
 	}
-	return marker.Write(w, plan, p.plan)
+	pages, err := plotter.Pages(plan, p.plotter)
+	if err != nil {
+		return err
+	}
+	return p.page(w, plan, pages[0])
 }
 
 func (p planFile) page(w io.Writer, plan lay.Plan, page drawing.Page) error {
-	if p.kind == ".svg" {
-		return drawing.WriteSVG(w, plotter.Title(plan, p.plotter), page)
-	}
-	return drawing.WriteHPGL(w, page)
+	return p.format.page(w, plotter.Title(plan, p.plotter), page)
 }
 
 // check plans a file for each page after the first where a file holds one
@@ -145,7 +116,7 @@ func (p planFile) check(out *files.Set, path string, plan lay.Plan) error {
 		return nil
 	}
 	pages, err := plotter.Pages(plan, p.plotter)
-	if err != nil || p.kind == ".pdf" {
+	if err != nil || p.format.whole != nil {
 		return err
 	}
 	for i := 1; i < len(pages); i++ {
@@ -163,7 +134,7 @@ const mostPages = 50
 // the first may go: how many there will be is known only when the lay is
 // found, and a page left from a longer marker would be plotted with this one.
 func (p planFile) checkPages(out *files.Set, path string) error {
-	if !p.full || p.kind == ".pdf" {
+	if !p.full || p.format.whole != nil {
 		return nil
 	}
 	for number := 2; number <= mostPages; number++ {
