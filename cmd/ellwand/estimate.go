@@ -50,7 +50,7 @@ once the next time, and a longer search only improves it.`,
 		},
 	}
 	s.register(cmd, usualTime, eachLay)
-	cmd.Flags().StringSliceVar(&widths, "widths", nil, "widths to compare instead of the job's: 115cm,140cm or 45in,60in")
+	cmd.Flags().StringArrayVar(&widths, "widths", nil, "widths to compare instead of the job's: 115cm,140cm or 45in,60in")
 	t.register(cmd)
 	return cmd
 }

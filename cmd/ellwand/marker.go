@@ -22,7 +22,8 @@ import (
 // markerOptions are the options of the marker command alone.
 type markerOptions struct {
 	output string
-	widths []string
+	width  []string
+	widths []string // as scripts of old give them
 	full   fullOptions
 	lay    string
 }
@@ -36,7 +37,7 @@ func newMarker(e *env) *cobra.Command {
 		Long: `Marker lays the pieces of a job and draws the plan of the lay as a PDF, or for
 the screen as plan.svg or plan.png. A job with several cloths gives a plan for
 each: plan.pdf for the first, plan-lining.pdf for the lining. Each cloth is laid
-in its first width unless --widths names another, and in the lay that needs the
+in its first width unless --width names another, and in the lay that needs the
 least unless --lay does.
 
 --full draws the marker at full size, to be laid on the cloth: for a plotter's
@@ -46,7 +47,7 @@ the lay is longer than a page can be, it is cut where it cuts the fewest pieces.
   ellwand marker blouse.yaml -o plan.png
   ellwand marker blouse.yaml --full -o marker.plt --roll 1520mm
   ellwand marker blouse.yaml --full -o marker.pdf --paper a0
-  ellwand marker blouse.yaml -o plan.pdf --widths 140cm --lay folded --paper letter`,
+  ellwand marker blouse.yaml -o plan.pdf --width lining=140cm --lay folded --paper letter`,
 		Args: one("a job file"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return e.marker(cmd, args[0], s, m)
@@ -55,8 +56,10 @@ the lay is longer than a page can be, it is cut where it cuts the fewest pieces.
 	s.register(cmd, usualTime, eachLay)
 	flags := cmd.Flags()
 	flags.StringVarP(&m.output, "output", "o", "", "the file to write: plan.pdf, plan.svg or plan.png (required)")
-	flags.StringSliceVar(&m.widths, "widths", nil,
-		"width of the cloth instead of the job's; several: one for each cloth, in order")
+	flags.StringArrayVar(&m.width, "width", nil,
+		"width to lay instead of the job's: 140cm for every cloth, lining=140cm for one")
+	flags.StringArrayVar(&m.widths, "widths", nil, "one width for every cloth, or one for each, in order")
+	_ = flags.MarkHidden("widths")
 	m.full.register(cmd)
 	flags.StringVar(&m.lay, "lay", "", layWords()+"; the one that needs least cloth if not given")
 	return cmd
@@ -81,7 +84,10 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	if err := out.Check(m.output); err != nil {
 		return err
 	}
-	widths, err := parseWidths(m.widths, work.Unit)
+	if len(m.widths) > 0 {
+		e.note("note: --widths is for the widths that estimate compares; here it is --width 140cm, or --width lining=140cm for one cloth")
+	}
+	widths, err := m.clothWidths(work)
 	if err != nil {
 		return err
 	}
@@ -132,6 +138,14 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	}
 	screen.Plans(e.out, work, plans, names)
 	return nil
+}
+
+// clothWidths replace those of the job.
+func (m markerOptions) clothWidths(work *job.Work) ([]float64, error) {
+	if len(m.widths) > 0 {
+		return parseWidths(m.widths, work.Unit)
+	}
+	return widthsByCloth(m.width, work)
 }
 
 // plan lays one cloth, and shows how it goes.

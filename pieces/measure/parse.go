@@ -9,7 +9,7 @@ import (
 )
 
 // expected ends every error about a length.
-const expected = `write a number and a unit (mm, cm, m, in or yd), such as "41.5 cm", "1.35 m", "16 3/8 in" or "2 1/8 yd"`
+const expected = `write a number and a unit (mm, cm, m, in, ft or yd), such as "41.5 cm", "1.35 m", "16 3/8 in" or "2 1/8 yd"`
 
 // longest length that is read, mm: 109,375 yd, some 100 km, more than any mill
 // weaves in one (our own choice). It is printed with no more digits than are
@@ -27,6 +27,11 @@ var (
 	fractionForm = regexp.MustCompile(`^(?:(\d{1,9})[ -])?(\d{1,9}) ?/ ?(\d{1,9})$`)
 	// groupedForm may mean thousands or thousandths.
 	groupedForm = regexp.MustCompile(`^[1-9]\d{0,2},\d{3}$`)
+	// rangeForm is how shops and charts give widths: 58-60, 1.40 to 1.50.
+	rangeForm = regexp.MustCompile(`^(\d{1,9}(?:[.,]\d{1,9})?) ?(?:-|to) ?\d{1,9}(?:[.,]\d{1,9})?$`)
+	// feetForm is feet alone or with inches.
+	feetForm = regexp.MustCompile(`(?i)^(-?)([\d.,/ ]*\d) ?(?:'|′|’|ft\.?|foot|feet) ?` +
+		`(?:(\d[\d.,/ -]*?) ?(?:"|″|”|''|′′|in\.?|inch|inches)?)?$`)
 )
 
 // tidy turns what keyboards and word processors write into the plain forms:
@@ -36,13 +41,13 @@ var tidy = strings.NewReplacer(
 	"½", " 1/2", "⅓", " 1/3", "⅔", " 2/3", "¼", " 1/4", "¾", " 3/4",
 	"⅕", " 1/5", "⅖", " 2/5", "⅗", " 3/5", "⅘", " 4/5", "⅙", " 1/6", "⅚", " 5/6",
 	"⅐", " 1/7", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8", "⅑", " 1/9", "⅒", " 1/10",
-	"⁄", "/", "∕", "/", "−", "-", "\u00a0", " ", "\u202f", " ", "\u2009", " ",
+	"–", "-", "⁄", "/", "∕", "/", "−", "-", "\u00a0", " ", "\u202f", " ", "\u2009", " ",
 )
 
 // Parse reads a length: a number, which may be a decimal with a point or a
 // comma ("41.5", "41,5") or a fraction ("16 3/8", "16-3/8", "16⅜", "5/8"),
 // then a unit (mm, cm, m, in, yd, their names in full, or a double prime for
-// inches), with or without a space. Without a unit it is in the default unit.
+// inches), with or without a space; or feet and inches (5'5", 5 ft 5 1/2 in). Without a unit it is in the default unit.
 // A minus sign is read, for the caller to judge. The value is the float64
 // nearest to what is written: 1 in is exactly 25.4 mm.
 //
@@ -54,6 +59,9 @@ func Parse(text string, defaultUnit Unit) (Length, error) {
 	plain := strings.Join(strings.Fields(tidy.Replace(text)), " ")
 	if plain == "" {
 		return 0, fmt.Errorf("the length is missing: %s", expected)
+	}
+	if feet := feetForm.FindStringSubmatch(plain); feet != nil {
+		return parseFeet(text, feet)
 	}
 	number, name := splitUnit(plain)
 	unit := defaultUnit
@@ -123,6 +131,9 @@ func parseNumber(text string) (*big.Rat, error) {
 func parseUnsigned(text string) (*big.Rat, error) {
 	if text == "" {
 		return nil, fmt.Errorf("it has no number; %s", expected)
+	}
+	if ends := rangeForm.FindStringSubmatch(text); ends != nil {
+		return nil, fmt.Errorf("%q is a range; write one figure, of a cloth's width the smaller: %s", text, ends[1])
 	}
 	if groupedForm.MatchString(text) {
 		return nil, fmt.Errorf("%q could be %s or %s; write it without the comma or with a decimal point",

@@ -42,7 +42,8 @@ func clothIn(work *job.Work, offer job.Offer, widths []float64) ([]cloth.Cloth, 
 }
 
 // OneWidthEach gives each cloth of a job its one width: its first; or the
-// width given for all; or of as many widths as cloths, its own.
+// width given for all; or of as many widths as cloths, its own. A width of 0
+// leaves a cloth its first.
 func OneWidthEach(work *job.Work, widths []float64) ([]cloth.Cloth, error) {
 	if len(widths) > 1 && len(widths) != len(work.Cloths) {
 		return nil, refuse("%s names %d widths, but the job has %d cloths; give one width for all, or one for each",
@@ -57,6 +58,9 @@ func OneWidthEach(work *job.Work, widths []float64) ([]cloth.Cloth, error) {
 			width = widths[0]
 		default:
 			width = widths[i]
+		}
+		if width == 0 {
+			width = offer.Widths[0]
 		}
 		c, err := clothIn(work, offer, []float64{width})
 		if err != nil {

@@ -49,10 +49,18 @@ func unreadable(path string, err error) error {
 // Parse reads a job from its text; name is the file's, for messages.
 func Parse(name string, data []byte) (*File, error) {
 	faults := &Faults{File: name}
+	data, unreadable := decoded(data)
+	if unreadable != nil {
+		faults.List = append(faults.List, *unreadable)
+		return nil, faults.orNil()
+	}
 	tree, err := parser.ParseBytes(data, 0)
 	if err != nil {
 		faults.List = append(faults.List, syntaxFault(err))
 		return nil, faults.orNil()
+	}
+	for len(tree.Docs) > 1 && tree.Docs[len(tree.Docs)-1].Body == nil { // --- at the end, and nothing behind it
+		tree.Docs = tree.Docs[:len(tree.Docs)-1]
 	}
 	if len(tree.Docs) == 0 || tree.Docs[0].Body == nil {
 		faults.List = append(faults.List, Fault{Line: 1, Kind: Missing,

@@ -48,7 +48,7 @@ func (s *shape) mapping(node ast.Node, want reflect.Type, path Path) {
 		return
 	}
 	known := keys(want)
-	for _, pair := range values {
+	for i, pair := range values {
 		key := written(pair.Key)
 		line := pair.Key.GetToken().Position.Line
 		inner := path.Key(key)
@@ -58,12 +58,25 @@ func (s *shape) mapping(node ast.Node, want reflect.Type, path Path) {
 			continue
 		}
 		field, found := known[key]
+		if !found && i > 0 && isDecimals(pair) {
+			s.fault(inner, line, WrongShape, "%s: between braces a comma parts two entries; write %s: %s.%s", path.place(),
+				written(values[i-1].Key), written(values[i-1].Value), key)
+			continue
+		}
 		if !found {
 			s.fault(inner, line, Unknown, "unknown key %q in %s; %s", key, path.place(), hint(key, names(want)))
 			continue
 		}
 		s.check(pair.Value, field, inner)
 	}
+}
+
+// isDecimals says that a key is what a decimal comma leaves between braces: a
+// number, perhaps with a unit, and no value.
+func isDecimals(pair *ast.MappingValueNode) bool {
+	_, empty := pair.Value.(*ast.NullNode)
+	key := written(pair.Key)
+	return empty && key != "" && key[0] >= '0' && key[0] <= '9'
 }
 
 // asMapping says how to write what stands where keys should be: a single value
