@@ -2,6 +2,8 @@
 # make picture  the demo job's plan as the README shows it, testdata/plan.png
 # make test   what the CI runs: vet and every test, on small samples
 # make check-long   the same tests on all that there is to try; it takes hours
+# make check-arm64   the golden layouts once more, built for arm64 and run under
+#             qemu-aarch64-static (Debian: qemu-user-static), where it is installed
 # make mutate  changes the code at random, one place at a time, and lists the
 #             changes that no test sees: make mutate MUTANTS=40 SEED=2 IN="draft/... pieces"
 # make bench  the benchmarks, and the open-data instances where they are at hand,
@@ -17,10 +19,12 @@ BENCH_SEEDS ?= 1 2 3
 BENCH_RECORD ?= testdata/density.csv
 BENCH_DATA ?= ../shared/bench
 # The tools of the tests, which ./... leaves out.
-TOOLS := ./testdata/mutate ./testdata/sample
+TOOLS := ./testdata/mutate ./testdata/rounding ./testdata/sample
+# The packages with golden files of bits.
+GOLDEN := nest/portable nest
 DEMO := testdata/blouse.yaml
 
-.PHONY: all build demo picture test check-long mutate bench lint clean
+.PHONY: all build demo picture test check-long check-arm64 mutate bench lint clean
 
 all: build
 
@@ -44,6 +48,14 @@ test:
 
 check-long:
 	ELLWAND_LONG=1 $(GO) test -timeout 12h ./...
+
+# The golden files hold the last bits: they must be the same on every processor.
+check-arm64:
+	@command -v qemu-aarch64-static >/dev/null || { echo "qemu-aarch64-static is not installed"; exit 1; }
+	@for package in $(GOLDEN); do \
+		GOARCH=arm64 $(GO) test -c -o bin/arm64.test ./$$package && \
+		(cd $$package && qemu-aarch64-static $(CURDIR)/bin/arm64.test -test.run GoldenFile -test.v) || exit; \
+	done
 
 mutate:
 	$(GO) run ./testdata/mutate -seed $(SEED) -mutants $(MUTANTS) $(IN)

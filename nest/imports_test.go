@@ -63,11 +63,12 @@ func reached(t *testing.T, path string) []string {
 // A layout is judged by code that cannot reach the search, and nest knows
 // nothing of cloth.
 func TestImports(t *testing.T) {
-	require.Empty(t, reached(t, "ellwand/nest/layout"))
-	require.Equal(t, []string{"ellwand/nest/layout"}, reached(t, "ellwand/nest/verify"))
+	require.Empty(t, reached(t, "ellwand/nest/portable"))
+	require.Equal(t, []string{"ellwand/nest/portable"}, reached(t, "ellwand/nest/layout"))
+	require.Equal(t, []string{"ellwand/nest/layout", "ellwand/nest/portable"}, reached(t, "ellwand/nest/verify"))
 	require.Equal(
 		t,
-		[]string{"ellwand/nest/bound/internal/proof", "ellwand/nest/layout"},
+		[]string{"ellwand/nest/bound/internal/proof", "ellwand/nest/layout", "ellwand/nest/portable"},
 		reached(t, "ellwand/nest/bound"),
 	)
 	all := reached(t, "ellwand/nest")

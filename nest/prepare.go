@@ -121,7 +121,7 @@ func shapeOf(base *model.Base, index int, centre orb.Point, flipX, flipY float64
 	_, hi := outline.Bounds(base.Points)
 	return model.Shape{
 		Base: index, FlipX: flipX, FlipY: flipY, HalfX: hi[0], HalfY: hi[1],
-		CentreX: flipX * centre[0], CentreY: flipY * centre[1],
+		CentreX: float64(flipX * centre[0]), CentreY: float64(flipY * centre[1]),
 	}
 }
 
@@ -200,7 +200,7 @@ func (q *prepared) isDuplicate(shapes []int, s model.Shape, item layout.Item) bo
 // sameImage reports whether mirroring leaves the outline as it is.
 func sameImage(points []orb.Point, flipX, flipY, tolerance float64) bool {
 	for _, p := range points {
-		x, y := flipX*p[0], flipY*p[1]
+		x, y := float64(flipX*p[0]), float64(flipY*p[1])
 		found := false
 		for _, o := range points {
 			if math.Abs(o[0]-x) <= tolerance && math.Abs(o[1]-y) <= tolerance {

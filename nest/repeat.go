@@ -68,7 +68,7 @@ func repeats(m *model.Model) []int {
 	if len(times) > repeatTries {
 		step := float64(len(times)-1) / (repeatTries - 1)
 		for k := range repeatTries {
-			times[k] = times[int(float64(k)*step+0.5)]
+			times[k] = times[int(float64(float64(k)*step)+0.5)]
 		}
 		times = times[:repeatTries]
 	}
@@ -109,8 +109,8 @@ func (r *run) layCluster(m *model.Model, times int, stream uint64) cluster {
 	for _, of := range alike(m) {
 		each := len(of) / times
 		c.pieces = append(c.pieces, of[:each]...)
-		all += float64(len(of)) * m.HullArea(of[0])
-		inside += float64(each*times) * m.HullArea(of[0])
+		all += float64(float64(len(of)) * m.HullArea(of[0]))
+		inside += float64(float64(each*times) * m.HullArea(of[0]))
 	}
 	if len(c.pieces) == 0 {
 		return c
@@ -142,7 +142,7 @@ func (c cluster) spread(m *model.Model) []*search.Spot {
 	for k := range c.times {
 		for i, spot := range c.spots {
 			item := m.Pieces[c.pieces[i]].Item
-			spot.X += float64(k) * (c.length + m.Gap)
+			spot.X += float64(float64(k) * (c.length + m.Gap))
 			out[of[item][taken[item]]] = &spot
 			taken[item]++
 		}

@@ -26,7 +26,7 @@ func (q *prepared) addSheets() error {
 	}
 	m.Width = highest - lowest
 	m.LowY, m.HighY = -lowest, m.Width
-	bar := 0.05 * longest
+	bar := float64(0.05 * longest)
 	x := 0.0
 	for k, sheet := range q.problem.Sheets {
 		if k > 0 {

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"ellwand/nest/layout"
+	"ellwand/nest/portable"
 
 	"github.com/paulmach/orb"
 )
@@ -17,9 +18,11 @@ func drafted(k int) orb.Ring {
 	var ring orb.Ring
 	wide, long := 200+float64(k%7)*15, 400+float64(k%11)*20
 	for i := range 100 {
-		a := 2 * math.Pi * float64(i) / 100
-		r := 1 + 0.12*math.Sin(3*a+float64(k)) + 0.05*math.Cos(5*a)
-		ring = append(ring, orb.Point{long / 2 * r * math.Cos(a), wide / 2 * r * math.Sin(a)})
+		sin, cos := portable.SincosDegrees(3.6 * float64(i))
+		thrice, _ := portable.Sincos(6*math.Pi*float64(i)/100 + float64(k))
+		_, five := portable.SincosDegrees(18 * float64(i))
+		r := 1 + float64(0.12*thrice) + float64(0.05*five)
+		ring = append(ring, orb.Point{long / 2 * r * cos, wide / 2 * r * sin})
 	}
 	return ring
 }

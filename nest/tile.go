@@ -74,7 +74,7 @@ func (q *prepared) rectangles() (rects []tiling.Rect, area float64, ok bool) {
 			}
 		}
 		rects = append(rects, r)
-		area += r.X * r.Y
+		area += float64(r.X * r.Y)
 	}
 	return rects, area, true
 }

@@ -52,7 +52,7 @@ func tooShort(p layout.Problem, bound float64, pieces []proof.Piece) float64 {
 	for i := range mostProbes {
 		length := bound * (1 + float64(i+1)/mostProbes)
 		if isTooShort(length) {
-			low, high = length, bound*(1+float64(i+2)/mostProbes)
+			low, high = length, float64(bound*(1+float64(i+2)/mostProbes))
 		}
 	}
 	for range mostHalvings {
@@ -144,7 +144,7 @@ func oversize(p layout.Problem, room [][2]float64) string {
 // tooMuch proves that the pieces have more area than the sheets. (On the
 // rectangle, the bound by area takes care of the zones as well.)
 func tooMuch(p layout.Problem) string {
-	have := p.Width * p.Length
+	have := float64(p.Width * p.Length)
 	if len(p.Sheets) > 0 {
 		have = 0
 		for _, sheet := range p.Sheets {
@@ -153,7 +153,7 @@ func tooMuch(p layout.Problem) string {
 	}
 	need := 0.0
 	for _, item := range p.Items {
-		need += float64(item.Copies) * layout.Area(layout.Corners(item.Outline))
+		need += float64(float64(item.Copies) * layout.Area(layout.Corners(item.Outline)))
 	}
 	if need <= have*(1+layout.AreaTolerance) {
 		return ""
@@ -213,7 +213,7 @@ func leastEnd(item layout.Item, turn layout.Turn) float64 {
 		low = min(low, q[0])
 	}
 	const rounding = 1e-6 // of a period
-	first := turn.OffsetX + item.PeriodX*math.Ceil((-low-turn.OffsetX)/item.PeriodX-rounding)
+	first := turn.OffsetX + float64(item.PeriodX*math.Ceil((-low-turn.OffsetX)/item.PeriodX-rounding))
 	return max(extent, first+low+extent)
 }
 

@@ -11,6 +11,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/nest/layout"
+	"ellwand/nest/portable"
 )
 
 // Cut is the shape of the cuts.
@@ -140,12 +141,13 @@ func (c *cutter) edge(a, b orb.Point, isInside bool) orb.LineString {
 	}
 	size := math.Min(c.length/float64(c.columns), c.width/float64(c.rows))
 	dx, dy := b[0]-a[0], b[1]-a[1]
-	long := math.Hypot(dx, dy)
+	long := portable.Hypot(dx, dy)
 	line := orb.LineString{a}
 	for k := 1; k < waveCorners; k++ {
 		t := float64(k) / waveCorners
-		off := high * size * math.Sin(math.Pi*float64(halves)*t)
-		line = append(line, orb.Point{a[0] + t*dx - off*dy/long, a[1] + t*dy + off*dx/long})
+		wave, _ := portable.SincosDegrees(180 * float64(halves) * t)
+		off := high * size * wave
+		line = append(line, orb.Point{a[0] + float64(t*dx) - off*dy/long, a[1] + float64(t*dy) + off*dx/long})
 	}
 	return append(line, b)
 }

@@ -25,7 +25,7 @@ func (p *Region) OverlapArea(q *Region) float64 {
 		spansP, spansQ := sweepP.advance(x0, x1), sweepQ.advance(x0, x1)
 		for a := 0; a+1 < len(spansP); a += 2 {
 			for b := 0; b+1 < len(spansQ); b += 2 {
-				area += (x1 - x0) * sharedHeight(spansP[a], spansP[a+1], spansQ[b], spansQ[b+1])
+				area += float64((x1 - x0) * sharedHeight(spansP[a], spansP[a+1], spansQ[b], spansQ[b+1]))
 			}
 		}
 	}
@@ -76,7 +76,7 @@ func (s *sweep) advance(x0, x1 float64) []rail {
 // heightAt returns the y of an edge, left end first, at x.
 func (e segment) heightAt(x float64) float64 {
 	t := min(1, max(0, (x-e.a[0])/(e.b[0]-e.a[0])))
-	return (1-t)*e.a[1] + t*e.b[1]
+	return float64((1-t)*e.a[1]) + float64(t*e.b[1])
 }
 
 // sharedHeight returns the mean height that two trapezoids share, each
@@ -95,12 +95,12 @@ func sharedHeight(lowP, highP, lowQ, highQ rail) float64 {
 	}
 	mean := 0.0
 	for i := 1; i < 4; i++ {
-		mean += (stops[i] - stops[i-1]) * positiveMean(height(stops[i-1]), height(stops[i]))
+		mean += float64((stops[i] - stops[i-1]) * positiveMean(height(stops[i-1]), height(stops[i])))
 	}
 	return mean
 }
 
-func (r rail) at(t float64) float64 { return (1-t)*r.left + t*r.right }
+func (r rail) at(t float64) float64 { return float64((1-t)*r.left) + float64(t*r.right) }
 
 // crossing returns where two rails cross, from 0 to 1, or 0.
 func crossing(a, b rail) float64 {

@@ -6,6 +6,8 @@ import (
 	"slices"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/nest/portable"
 )
 
 // stretch is a part of an edge, as fractions of its length.
@@ -37,7 +39,7 @@ func (s *Region) Strays(o *Region, reach float64, inside bool) (orb.Point, float
 		if skipAway && !box.Intersects(whole) {
 			continue
 		}
-		length := math.Hypot(e.b[0]-e.a[0], e.b[1]-e.a[1])
+		length := portable.Hypot(e.b[0]-e.a[0], e.b[1]-e.a[1])
 		close = o.near(box.Pad(reach), close[:0])
 		covered = covered[:0]
 		for _, f := range close {
@@ -60,7 +62,7 @@ func (s *Region) Strays(o *Region, reach float64, inside bool) (orb.Point, float
 }
 
 func (e segment) at(t float64) orb.Point {
-	return orb.Point{e.a[0] + t*(e.b[0]-e.a[0]), e.a[1] + t*(e.b[1]-e.a[1])}
+	return orb.Point{e.a[0] + float64(t*(e.b[0]-e.a[0])), e.a[1] + float64(t*(e.b[1]-e.a[1]))}
 }
 
 // uncovered returns the stretches of [0, 1], of at least the given length,
@@ -102,13 +104,13 @@ func withinReach(e, f segment, reach float64) (stretch, bool) {
 func inDisc(e segment, centre orb.Point, radius float64) (stretch, bool) {
 	dx, dy := e.b[0]-e.a[0], e.b[1]-e.a[1]
 	cx, cy := centre[0]-e.a[0], centre[1]-e.a[1]
-	length := math.Hypot(dx, dy)
-	away := (dx*cy - dy*cx) / length
+	length := portable.Hypot(dx, dy)
+	away := (float64(dx*cy) - float64(dy*cx)) / length
 	if math.Abs(away) > radius {
 		return stretch{}, false
 	}
-	foot := (dx*cx + dy*cy) / length
-	half := math.Sqrt(radius*radius - away*away)
+	foot := (float64(dx*cx) + float64(dy*cy)) / length
+	half := math.Sqrt(float64(radius*radius) - float64(away*away))
 	return stretch{(foot - half) / length, (foot + half) / length}, true
 }
 
@@ -116,11 +118,11 @@ func inDisc(e segment, centre orb.Point, radius float64) (stretch, bool) {
 // reach to both sides.
 func beside(e, f segment, reach float64) (stretch, bool) {
 	dx, dy := f.b[0]-f.a[0], f.b[1]-f.a[1]
-	length := math.Hypot(dx, dy)
+	length := portable.Hypot(dx, dy)
 	ux, uy := dx/length, dy/length
 	frame := func(q orb.Point) (along, aside float64) {
 		x, y := q[0]-f.a[0], q[1]-f.a[1]
-		return ux*x + uy*y, ux*y - uy*x
+		return float64(ux*x) + float64(uy*y), float64(ux*y) - float64(uy*x)
 	}
 	along0, aside0 := frame(e.a)
 	along1, aside1 := frame(e.b)

@@ -6,6 +6,8 @@ import (
 	"slices"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/nest/portable"
 )
 
 // LeastExtent returns the least extent of the item along an axis (0: x, 1: y)
@@ -37,8 +39,8 @@ func (item Item) TurnExtent(turn Turn, axis int) float64 {
 	}
 	for i, a := range hull {
 		b := hull[(i+1)%len(hull)]
-		square := 90*float64(1-axis) - math.Atan2(b[1]-a[1], b[0]-a[0])*180/math.Pi
-		for tilt := square - 180*math.Floor((square+item.Tilt)/180); tilt <= item.Tilt; tilt += 180 {
+		square := float64(90*float64(1-axis)) - portable.Atan2(b[1]-a[1], b[0]-a[0])*180/math.Pi
+		for tilt := square - float64(180*math.Floor((square+item.Tilt)/180)); tilt <= item.Tilt; tilt += 180 {
 			least = min(least, extentAt(hull, upright, tilt, axis))
 		}
 	}
@@ -83,5 +85,5 @@ func convexHull(ring orb.Ring) orb.Ring {
 
 // cross is twice the signed area of the triangle a, b, c.
 func cross(a, b, c orb.Point) float64 {
-	return (b[0]-a[0])*(c[1]-a[1]) - (b[1]-a[1])*(c[0]-a[0])
+	return float64((b[0]-a[0])*(c[1]-a[1])) - float64((b[1]-a[1])*(c[0]-a[0]))
 }

@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/nest/portable"
 )
 
 // Placed returns the outline of the item as the placement lays it: a new,
@@ -22,17 +24,14 @@ func (p Problem) Placed(at Placement) orb.Ring {
 // Turned mirrors a ring in x, if asked, and turns it about the origin. The
 // result is a new, closed ring. Quarter turns are exact.
 func Turned(ring orb.Ring, degrees float64, mirrored bool) orb.Ring {
-	sin, cos := math.Sincos(degrees * math.Pi / 180)
-	if math.Mod(degrees, 90) == 0 {
-		sin, cos = math.Round(sin), math.Round(cos)
-	}
+	sin, cos := portable.SincosDegrees(degrees)
 	out := make(orb.Ring, 0, len(ring)+1)
 	for _, q := range ring {
 		x, y := q[0], q[1]
 		if mirrored {
 			x = -x
 		}
-		out = append(out, orb.Point{cos*x - sin*y, sin*x + cos*y})
+		out = append(out, orb.Point{float64(cos*x) - float64(sin*y), float64(sin*x) + float64(cos*y)})
 	}
 	if len(out) > 0 && out[0] != out[len(out)-1] {
 		out = append(out, out[0])

@@ -6,6 +6,8 @@ import (
 	"slices"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/nest/portable"
 )
 
 // boundOf is the box of a segment.
@@ -134,7 +136,7 @@ func (s *Region) Holds(q orb.Point) bool {
 		if (e.a[1] > q[1]) == (e.b[1] > q[1]) {
 			continue
 		}
-		if q[0] < e.a[0]+(q[1]-e.a[1])/(e.b[1]-e.a[1])*(e.b[0]-e.a[0]) {
+		if q[0] < e.a[0]+float64((q[1]-e.a[1])/(e.b[1]-e.a[1])*(e.b[0]-e.a[0])) {
 			inside = !inside
 		}
 	}
@@ -153,8 +155,8 @@ func (s *Region) Distance(q orb.Point) float64 {
 func pointToSegment(q, a, b orb.Point) float64 {
 	dx, dy := b[0]-a[0], b[1]-a[1]
 	along := 0.0
-	if square := dx*dx + dy*dy; square > 0 {
-		along = min(1, max(0, ((q[0]-a[0])*dx+(q[1]-a[1])*dy)/square))
+	if square := float64(dx*dx) + float64(dy*dy); square > 0 {
+		along = min(1, max(0, (float64((q[0]-a[0])*dx)+float64((q[1]-a[1])*dy))/square))
 	}
-	return math.Hypot(q[0]-a[0]-along*dx, q[1]-a[1]-along*dy)
+	return portable.Hypot(q[0]-a[0]-float64(along*dx), q[1]-a[1]-float64(along*dy))
 }

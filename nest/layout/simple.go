@@ -44,7 +44,7 @@ func selfContact(ring orb.Ring) (orb.Point, bool) {
 	n := len(ring)
 	for i, b := range ring {
 		a, c := ring[(i+n-1)%n], ring[(i+1)%n]
-		back := (a[0]-b[0])*(c[0]-b[0])+(a[1]-b[1])*(c[1]-b[1]) > 0
+		back := float64((a[0]-b[0])*(c[0]-b[0]))+float64((a[1]-b[1])*(c[1]-b[1])) > 0
 		if back && orientation(a, b, c) == 0 {
 			return b, true
 		}
@@ -104,8 +104,8 @@ func segmentsMeet(a, b, c, d orb.Point) bool {
 // "Adaptive precision floating-point arithmetic and fast robust geometric
 // predicates", Discrete & Computational Geometry 18, 1997).
 func orientation(a, b, c orb.Point) int {
-	left := (a[0] - c[0]) * (b[1] - c[1])
-	right := (a[1] - c[1]) * (b[0] - c[0])
+	left := float64((a[0] - c[0]) * (b[1] - c[1]))
+	right := float64((a[1] - c[1]) * (b[0] - c[0]))
 	det := left - right
 	if bound := 3.3306690738754716e-16 * (math.Abs(left) + math.Abs(right)); det > bound || -det > bound {
 		return cmp.Compare(det, 0)

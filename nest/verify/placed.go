@@ -21,7 +21,8 @@ func placed(item layout.Item, at layout.Placement) orb.Ring {
 	cos, sin := direction(turn.Degrees + at.Tilt)
 	ring := make(orb.Ring, len(item.Outline))
 	for i, q := range item.Outline {
-		ring[i] = orb.Point{at.X + along*q[0]*cos - q[1]*sin, at.Y + along*q[0]*sin + q[1]*cos}
+		x, y := along*q[0], q[1]
+		ring[i] = orb.Point{at.X + float64(x*cos) - float64(y*sin), at.Y + float64(x*sin) + float64(y*cos)}
 	}
 	return ring
 }

@@ -35,7 +35,7 @@ func Layout(p layout.Problem, l layout.Layout) error {
 	if err := p.Check(); err != nil {
 		return err
 	}
-	v := verifier{problem: p, reach: layout.Tolerance * p.Height()}
+	v := verifier{problem: p, reach: float64(layout.Tolerance * p.Height())}
 	v.pieces = v.place(l.Placements)
 	v.count(l.Placements)
 	v.groups()

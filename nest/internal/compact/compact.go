@@ -177,7 +177,7 @@ func apart(a, b orb.Bound, dx, dy, reach float64) bool {
 func bestLine(a, b []orb.Point, dx, dy, reach float64) (nx, ny, c float64, ok bool) {
 	most := math.Inf(-1)
 	for _, side := range convex.Sides(convex.Sum(a, b)) {
-		away := side.NX*dx + side.NY*dy - side.C
+		away := float64(side.NX*dx) + float64(side.NY*dy) - side.C
 		if away > reach*(math.Abs(side.NX)+math.Abs(side.NY)) {
 			return 0, 0, 0, false
 		}
@@ -193,10 +193,10 @@ func (p *program) keep(i, j int, s, o model.Spot, nx, ny, c float64) {
 	terms := make([]term, 0, 4)
 	add := func(variable int, factor, now float64) {
 		if variable < 0 {
-			c -= factor * now
+			c -= float64(factor * now)
 			return
 		}
-		c -= factor * p.low[variable]
+		c -= float64(factor * p.low[variable])
 		terms = append(terms, term{variable, factor})
 	}
 	add(p.x[i], -nx, s.X)

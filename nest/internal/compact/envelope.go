@@ -58,13 +58,13 @@ func (e *envelope) cholesky() bool {
 			sum := ri[j-fi]
 			a, b := ri[from-fi:j-fi], rj[from-fj:j-fj]
 			for k, v := range a {
-				sum -= v * b[k]
+				sum -= float64(v * b[k])
 			}
 			ri[j-fi] = sum / rj[j-fj]
 		}
 		d := ri[i-fi]
 		for _, v := range ri[:i-fi] {
-			d -= v * v
+			d -= float64(v * v)
 		}
 		if !(d > 0) || math.IsInf(d, 0) {
 			return false
@@ -80,7 +80,7 @@ func (e *envelope) solve(v []float64) {
 		r, f := e.row(i), e.first[i]
 		sum := v[i]
 		for k, a := range r[:i-f] {
-			sum -= a * v[f+k]
+			sum -= float64(a * v[f+k])
 		}
 		v[i] = sum / r[i-f]
 	}
@@ -88,7 +88,7 @@ func (e *envelope) solve(v []float64) {
 		r, f := e.row(i), e.first[i]
 		v[i] /= r[i-f]
 		for k, a := range r[:i-f] {
-			v[f+k] -= a * v[i]
+			v[f+k] -= float64(a * v[i])
 		}
 	}
 }

@@ -33,7 +33,7 @@ func (l *linear) of(r row) []term { return l.terms[r.first:r.end] }
 func (l *linear) dot(r row, z []float64) float64 {
 	var sum float64
 	for _, t := range l.of(r) {
-		sum += t.factor * z[t.variable]
+		sum += float64(t.factor * z[t.variable])
 	}
 	return sum
 }
@@ -104,9 +104,9 @@ func (p *point) residuals() {
 	p.mu = 0
 	for i, r := range p.l.rows {
 		p.rows[i] = p.l.dot(r, p.z) - p.s[i] - r.b
-		p.mu += p.s[i] * p.u[i]
+		p.mu += float64(p.s[i] * p.u[i])
 		for _, t := range p.l.of(r) {
-			p.cost[t.variable] -= t.factor * p.u[i]
+			p.cost[t.variable] -= float64(t.factor * p.u[i])
 		}
 	}
 	p.mu /= float64(len(p.l.rows))
@@ -132,7 +132,7 @@ func (p *point) factorise() bool {
 		terms := p.l.of(r)
 		for a, t := range terms {
 			for _, o := range terms[:a+1] {
-				p.matrix.add(t.variable, o.variable, d*t.factor*o.factor)
+				p.matrix.add(t.variable, o.variable, float64(d*t.factor*o.factor))
 			}
 		}
 	}
@@ -145,22 +145,22 @@ func (p *point) step() {
 	primal, dual := stretch(p.s, p.ds), stretch(p.u, p.du)
 	var ahead float64
 	for i := range p.s {
-		ahead += (p.s[i] + primal*p.ds[i]) * (p.u[i] + dual*p.du[i])
+		ahead += float64((p.s[i] + float64(primal*p.ds[i])) * (p.u[i] + float64(dual*p.du[i])))
 	}
 	ahead /= float64(len(p.s))
-	centring := math.Pow(ahead/p.mu, 3)
+	centring := ahead / p.mu * (ahead / p.mu) * (ahead / p.mu)
 	copy(p.ds0, p.ds)
 	copy(p.du0, p.du)
-	target := centring * p.mu
-	p.direction(func(i int) float64 { return p.s[i]*p.u[i] + p.ds0[i]*p.du0[i] - target })
+	target := float64(centring * p.mu)
+	p.direction(func(i int) float64 { return float64(p.s[i]*p.u[i]) + float64(p.ds0[i]*p.du0[i]) - target })
 	primal, dual = 0.995*stretch(p.s, p.ds), 0.995*stretch(p.u, p.du)
 	primal, dual = math.Min(1, primal), math.Min(1, dual)
 	for k := range p.z {
-		p.z[k] += primal * p.dz[k]
+		p.z[k] += float64(primal * p.dz[k])
 	}
 	for i := range p.s {
-		p.s[i] += primal * p.ds[i]
-		p.u[i] += dual * p.du[i]
+		p.s[i] += float64(primal * p.ds[i])
+		p.u[i] += float64(dual * p.du[i])
 	}
 }
 
@@ -173,16 +173,16 @@ func (p *point) direction(product func(int) float64) {
 	}
 	for i, r := range p.l.rows {
 		p.work[i] = product(i)
-		v := -(p.work[i] + p.u[i]*p.rows[i]) / p.s[i]
+		v := -(p.work[i] + float64(p.u[i]*p.rows[i])) / p.s[i]
 		for _, t := range p.l.of(r) {
-			p.right[t.variable] += t.factor * v
+			p.right[t.variable] += float64(t.factor * v)
 		}
 	}
 	copy(p.dz, p.right)
 	p.matrix.solve(p.dz)
 	for i, r := range p.l.rows {
 		p.ds[i] = p.l.dot(r, p.dz) + p.rows[i]
-		p.du[i] = -(p.work[i] + p.u[i]*p.ds[i]) / p.s[i]
+		p.du[i] = -(p.work[i] + float64(p.u[i]*p.ds[i])) / p.s[i]
 	}
 }
 

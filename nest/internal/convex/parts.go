@@ -2,11 +2,10 @@
 package convex
 
 import (
-	"math"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/nest/internal/outline"
+	"ellwand/nest/portable"
 )
 
 // Parts splits a clean, counter-clockwise simple outline into few convex
@@ -84,7 +83,7 @@ func bestFrom(p []orb.Point, i int, reflex []bool, best *candidate) {
 		if j == i || j == (i+1)%n || j == (i+n-1)%n {
 			continue
 		}
-		c := candidate{i: i, j: j, length: math.Hypot(p[j][0]-p[i][0], p[j][1]-p[i][1])}
+		c := candidate{i: i, j: j, length: portable.Hypot(p[j][0]-p[i][0], p[j][1]-p[i][1])}
 		if cures(p, i, j) {
 			c.cured++
 		}
@@ -145,8 +144,8 @@ func onSegment(a, b, q orb.Point) bool {
 	if outline.Cross(a, b, q) != 0 {
 		return false
 	}
-	dot := (q[0]-a[0])*(b[0]-a[0]) + (q[1]-a[1])*(b[1]-a[1])
-	return dot > 0 && dot < (b[0]-a[0])*(b[0]-a[0])+(b[1]-a[1])*(b[1]-a[1])
+	dot := float64((q[0]-a[0])*(b[0]-a[0])) + float64((q[1]-a[1])*(b[1]-a[1]))
+	return dot > 0 && dot < float64((b[0]-a[0])*(b[0]-a[0]))+float64((b[1]-a[1])*(b[1]-a[1]))
 }
 
 // touches reports whether the closed segments share a point.

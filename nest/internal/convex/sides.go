@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/nest/portable"
 )
 
 // Side is a side of a convex outline as a half-plane: the outline lies where
@@ -18,12 +20,12 @@ func Sides(points []orb.Point) []Side {
 	for i, p := range points {
 		q := points[(i+1)%len(points)]
 		dx, dy := q[0]-p[0], q[1]-p[1]
-		d := math.Hypot(dx, dy)
+		d := portable.Hypot(dx, dy)
 		if d == 0 {
 			continue
 		}
 		nx, ny := dy/d, -dx/d
-		out = append(out, Side{nx, ny, math.Max(nx*p[0]+ny*p[1], nx*q[0]+ny*q[1])})
+		out = append(out, Side{nx, ny, math.Max(float64(nx*p[0])+float64(ny*p[1]), float64(nx*q[0])+float64(ny*q[1]))})
 	}
 	return out
 }

@@ -1,11 +1,10 @@
 package convex
 
 import (
-	"math"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/nest/internal/outline"
+	"ellwand/nest/portable"
 )
 
 // Sum is the Minkowski sum of two convex, counter-clockwise outlines: their
@@ -26,7 +25,7 @@ func Sum(a, b []orb.Point) []orb.Point {
 			continue
 		}
 		pn, qn := a[(i0+i+1)%n], b[(j0+j+1)%m]
-		turn := (pn[0]-p[0])*(qn[1]-q[1]) - (pn[1]-p[1])*(qn[0]-q[0])
+		turn := float64((pn[0]-p[0])*(qn[1]-q[1])) - float64((pn[1]-p[1])*(qn[0]-q[0]))
 		if turn >= 0 {
 			i++
 		}
@@ -53,10 +52,11 @@ func lowest(p []orb.Point) int {
 // y are exact.
 func Disc(radius float64) []orb.Point {
 	const sides = 16
-	corner := radius / math.Cos(math.Pi/sides)
+	_, most := portable.SincosDegrees(180.0 / sides)
+	corner := radius / most
 	out := make([]orb.Point, sides)
 	for i := range out {
-		sin, cos := math.Sincos((2*float64(i) + 1) * math.Pi / sides)
+		sin, cos := portable.SincosDegrees((2*float64(i) + 1) * 180 / sides)
 		out[i] = orb.Point{corner * cos, corner * sin}
 	}
 	return out

@@ -45,7 +45,7 @@ func newPart(points []orb.Point) part {
 	}
 	p.radius = math.MaxFloat64
 	for _, e := range p.sides {
-		p.radius = math.Min(p.radius, e.C-e.NX*p.centre[0]-e.NY*p.centre[1])
+		p.radius = math.Min(p.radius, e.C-float64(e.NX*p.centre[0])-float64(e.NY*p.centre[1]))
 	}
 	return p
 }
@@ -59,7 +59,7 @@ func (m *Model) DirectOverlap(a, b int, dx, dy float64) bool {
 			p, o := &plain[i], &others[j]
 			x, y := o.centre[0]+dx-p.centre[0], o.centre[1]+dy-p.centre[1]
 			reach := p.radius + o.radius - m.Touch
-			if reach > 0 && x*x+y*y < reach*reach || partDepth(p, o, dx, dy, m.Touch) > m.Touch {
+			if reach > 0 && float64(x*x)+float64(y*y) < reach*reach || partDepth(p, o, dx, dy, m.Touch) > m.Touch {
 				return true
 			}
 		}
@@ -107,7 +107,7 @@ func partDepth(a, b *part, dx, dy, enough float64) float64 {
 	}
 	for k := range a.sides {
 		e := &a.sides[k]
-		if d := e.C - e.NX*dx - e.NY*dy - lowest(b.points, e.NX, e.NY); d < least {
+		if d := e.C - float64(e.NX*dx) - float64(e.NY*dy) - lowest(b.points, e.NX, e.NY); d < least {
 			if least = d; least <= enough {
 				return least
 			}
@@ -115,7 +115,7 @@ func partDepth(a, b *part, dx, dy, enough float64) float64 {
 	}
 	for k := range b.sides {
 		e := &b.sides[k]
-		if d := e.C + e.NX*dx + e.NY*dy - lowest(a.points, e.NX, e.NY); d < least {
+		if d := e.C + float64(e.NX*dx) + float64(e.NY*dy) - lowest(a.points, e.NX, e.NY); d < least {
 			if least = d; least <= enough {
 				return least
 			}
@@ -128,7 +128,7 @@ func partDepth(a, b *part, dx, dy, enough float64) float64 {
 func lowest(points []orb.Point, nx, ny float64) float64 {
 	least := math.MaxFloat64
 	for _, p := range points {
-		if v := nx*p[0] + ny*p[1]; v < least {
+		if v := float64(nx*p[0]) + float64(ny*p[1]); v < least {
 			least = v
 		}
 	}

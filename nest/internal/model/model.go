@@ -117,7 +117,7 @@ func (m *Model) AddBase(points []orb.Point, obstacle bool) (index int, centre or
 	}
 	hull := outline.SignedArea(outline.Hull(moved))
 	m.Bases = append(m.Bases, Base{
-		Points: moved, Parts: convex.Parts(moved), Factor: math.Pow(hull, 0.125),
+		Points: moved, Parts: convex.Parts(moved), Factor: math.Sqrt(math.Sqrt(math.Sqrt(hull))),
 		HullArea: hull, Area: outline.SignedArea(moved), Obstacle: obstacle, id: m.tables.shared.id(key),
 	})
 	if m.byPoints == nil {

@@ -74,15 +74,15 @@ func frame(sums []region, cellsAcross int) *Table {
 	}
 	t.side = 2 * math.Max(t.HalfX, t.HalfY) / float64(cellsAcross)
 	t.scale = 1 / t.side
-	t.startX, t.startY = t.HalfX+margin*t.side, t.HalfY+margin*t.side
+	t.startX, t.startY = t.HalfX+float64(margin*t.side), t.HalfY+float64(margin*t.side)
 	t.nx = int(math.Ceil(2*t.startX*t.scale)) + 1
 	t.ny = int(math.Ceil(2*t.startY*t.scale)) + 1
 	t.cells = make([]cell, t.nx*t.ny)
 	return t
 }
 
-func (t *Table) cornerX(i int) float64 { return float64(i)*t.side - t.startX }
-func (t *Table) cornerY(i int) float64 { return float64(i)*t.side - t.startY }
+func (t *Table) cornerX(i int) float64 { return float64(float64(i)*t.side) - t.startX }
+func (t *Table) cornerY(i int) float64 { return float64(float64(i)*t.side) - t.startY }
 
 // crossing says that the boundary of a sum enters a cell.
 type crossing struct{ cell, sum int32 }
@@ -242,10 +242,10 @@ func cutPlanes(planes []plane, x0, y0, x1, y1 float64) ([]plane, int) {
 		if p.ny < 0 {
 			top, bottom = y0, y1
 		}
-		if p.nx*near+p.ny*bottom >= p.c {
+		if float64(p.nx*near)+float64(p.ny*bottom) >= p.c {
 			return nil, clear
 		}
-		if p.nx*far+p.ny*top > p.c {
+		if float64(p.nx*far)+float64(p.ny*top) > p.c {
 			cut = append(cut, p)
 		}
 	}

@@ -69,7 +69,8 @@ func (t *Table) storeDepths(distance []float64, deepest float64) {
 	t.depths = make([]uint8, len(t.cells))
 	for k := range t.cells {
 		if d := distance[k/t.nx*w+k%t.nx]; d > 0 {
-			t.depths[k] = uint8(math.Ceil(d / t.depthUnit))
+			// The deepest may come out above the greatest by a rounding.
+			t.depths[k] = uint8(min(math.MaxUint8, math.Ceil(d/t.depthUnit)))
 		}
 	}
 }

@@ -25,8 +25,8 @@ func (f *Field) Reset(nx, ny int) {
 // table, so it is off by up to 0.7 of a cell.
 func (v *View) AddTo(f *Field, x, y, factor float64) {
 	t := v.table
-	firstX, stepX := (f.X-x)*v.scaleX+v.originX+0.5, f.StepX*v.scaleX
-	firstY, stepY := (f.Y-y)*v.scaleY+v.originY+0.5, f.StepY*v.scaleY
+	firstX, stepX := float64((f.X-x)*v.scaleX)+v.originX+0.5, f.StepX*v.scaleX
+	firstY, stepY := float64((f.Y-y)*v.scaleY)+v.originY+0.5, f.StepY*v.scaleY
 	fromX, toX := within(firstX, stepX, v.nx, f.NX)
 	fromY, toY := within(firstY, stepY, v.ny, f.NY)
 	if fromX >= toX {
@@ -35,15 +35,15 @@ func (v *View) AddTo(f *Field, x, y, factor float64) {
 	// With the columns found again in each row BenchmarkField took a fifth more.
 	columns := f.columns[:0]
 	for k := fromX; k < toX; k++ {
-		columns = append(columns, uint16(firstX+float64(k)*stepX))
+		columns = append(columns, uint16(firstX+float64(float64(k)*stepX)))
 	}
 	f.columns = columns
 	cost := float32(factor * t.depthUnit)
 	for b := fromY; b < toY; b++ {
-		row := t.depths[int32(firstY+float64(b)*stepY)*v.nx:][:v.nx]
+		row := t.depths[int32(firstY+float64(float64(b)*stepY))*v.nx:][:v.nx]
 		costs := f.Costs[b*f.NX+fromX:][:len(columns)]
 		for k, column := range columns {
-			costs[k] += cost * float32(row[column])
+			costs[k] += float32(cost * float32(row[column]))
 		}
 	}
 }

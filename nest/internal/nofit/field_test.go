@@ -44,6 +44,19 @@ func TestFieldIsAboutTheSumOfDepths(t *testing.T) {
 	}
 }
 
+// In one table of eight d / (d/255) comes out above 255 where d is the greatest
+// depth: its byte must not turn over to 0.
+func TestDepthsOfATableAreThoseOfItsCells(t *testing.T) {
+	rng := rand.New(rand.NewPCG(25, 26))
+	for range 40 {
+		table := Build(convex.Parts(star(rng, 12)), convex.Parts(star(rng, 8)), 0, 48, 1e-9)
+		for k, cell := range table.cells {
+			depth := max(0, float64(cell.corners[0])*table.unit)
+			require.InDelta(t, depth, float64(table.depths[k])*table.depthUnit, table.depthUnit+table.unit)
+		}
+	}
+}
+
 func TestFieldWithoutAnExtentOrFarAway(t *testing.T) {
 	rng := rand.New(rand.NewPCG(23, 24))
 	f, views, _, _ := pictured(rng)

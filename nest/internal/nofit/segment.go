@@ -1,13 +1,17 @@
 package nofit
 
-import "math"
+import (
+	"math"
+
+	"ellwand/nest/portable"
+)
 
 // lineInBox cuts the border line of a half-plane to a box.
 func lineInBox(p plane, x0, y0, x1, y1 float64) (Segment, bool) {
 	// A point on the line near the box, and its direction.
 	cx, cy := (x0+x1)/2, (y0+y1)/2
-	away := p.nx*cx + p.ny*cy - p.c
-	px, py := cx-away*p.nx, cy-away*p.ny
+	away := float64(p.nx*cx) + float64(p.ny*cy) - p.c
+	px, py := cx-float64(away*p.nx), cy-float64(away*p.ny)
 	dx, dy := -p.ny, p.nx
 	low, high := math.Inf(-1), math.Inf(1)
 	low, high = slab(px, dx, x0, x1, low, high)
@@ -15,7 +19,7 @@ func lineInBox(p plane, x0, y0, x1, y1 float64) (Segment, bool) {
 	if low >= high {
 		return Segment{}, false
 	}
-	return Segment{px + low*dx, py + low*dy, px + high*dx, py + high*dy}, true
+	return Segment{px + float64(low*dx), py + float64(low*dy), px + float64(high*dx), py + float64(high*dy)}, true
 }
 
 // slab narrows the range of t in which a <= p + t*d <= b.
@@ -35,8 +39,8 @@ func slab(p, d, a, b, low, high float64) (float64, float64) {
 
 // keepInside cuts a segment to a half-plane widened by the inset.
 func (s Segment) keepInside(p plane, inset float64) (Segment, bool) {
-	d1 := p.nx*s.X1 + p.ny*s.Y1 - p.c - inset
-	d2 := p.nx*s.X2 + p.ny*s.Y2 - p.c - inset
+	d1 := float64(p.nx*s.X1) + float64(p.ny*s.Y1) - p.c - inset
+	d2 := float64(p.nx*s.X2) + float64(p.ny*s.Y2) - p.c - inset
 	if d1 >= 0 && d2 >= 0 {
 		return s, false
 	}
@@ -44,7 +48,7 @@ func (s Segment) keepInside(p plane, inset float64) (Segment, bool) {
 		return s, true
 	}
 	m := d1 / (d1 - d2)
-	x, y := s.X1+m*(s.X2-s.X1), s.Y1+m*(s.Y2-s.Y1)
+	x, y := s.X1+float64(m*(s.X2-s.X1)), s.Y1+float64(m*(s.Y2-s.Y1))
 	if d1 > 0 {
 		return Segment{x, y, s.X2, s.Y2}, true
 	}
@@ -73,8 +77,8 @@ func outsideOthers(s Segment, local []localSum, self int, inset float64) []Segme
 func (s Segment) minus(planes []plane, inset float64) []Segment {
 	low, high := 0.0, 1.0
 	for _, p := range planes {
-		d1 := p.nx*s.X1 + p.ny*s.Y1 - p.c + inset
-		d2 := p.nx*s.X2 + p.ny*s.Y2 - p.c + inset
+		d1 := float64(p.nx*s.X1) + float64(p.ny*s.Y1) - p.c + inset
+		d2 := float64(p.nx*s.X2) + float64(p.ny*s.Y2) - p.c + inset
 		switch {
 		case d1 >= 0 && d2 >= 0:
 			return []Segment{s}
@@ -99,17 +103,17 @@ func (s Segment) minus(planes []plane, inset float64) []Segment {
 
 func (s Segment) part(a, b float64) Segment {
 	dx, dy := s.X2-s.X1, s.Y2-s.Y1
-	return Segment{s.X1 + a*dx, s.Y1 + a*dy, s.X1 + b*dx, s.Y1 + b*dy}
+	return Segment{s.X1 + float64(a*dx), s.Y1 + float64(a*dy), s.X1 + float64(b*dx), s.Y1 + float64(b*dy)}
 }
 
 // distance from a point to the segment.
 func (s Segment) distance(x, y float64) float64 {
 	dx, dy := s.X2-s.X1, s.Y2-s.Y1
 	px, py := x-s.X1, y-s.Y1
-	length := dx*dx + dy*dy
+	length := float64(dx*dx) + float64(dy*dy)
 	t := 0.0
 	if length > 0 {
-		t = math.Max(0, math.Min(1, (px*dx+py*dy)/length))
+		t = math.Max(0, math.Min(1, (float64(px*dx)+float64(py*dy))/length))
 	}
-	return math.Hypot(px-t*dx, py-t*dy)
+	return portable.Hypot(px-float64(t*dx), py-float64(t*dy))
 }

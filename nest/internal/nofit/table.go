@@ -75,7 +75,7 @@ func (t *Table) exactDepth(first int32, x, y float64) float64 {
 	planes := t.planes[first:]
 	for k := range planes {
 		p := &planes[k]
-		if away := p.c - p.nx*x - p.ny*y; away < least {
+		if away := p.c - float64(p.nx*x) - float64(p.ny*y); away < least {
 			least = away
 		}
 		if p.closes == 0 {

@@ -19,7 +19,7 @@ type View struct {
 func (t *Table) View(flipX, flipY float64) View {
 	return View{
 		scaleX: flipX * t.scale, scaleY: flipY * t.scale,
-		originX: t.startX * t.scale, originY: t.startY * t.scale,
+		originX: float64(t.startX * t.scale), originY: float64(t.startY * t.scale),
 		nx: int32(t.nx), ny: int32(t.ny), cells: t.cells, table: t,
 	}
 }
@@ -30,7 +30,7 @@ func (v *View) Ready() bool { return v.table != nil }
 // Depth returns how deeply outlines at the offset (x, y) overlap: 0 when they
 // are apart or touch. Near the boundary the answer "0" is exact.
 func (v *View) Depth(x, y float64) float64 {
-	fx, fy := x*v.scaleX+v.originX, y*v.scaleY+v.originY
+	fx, fy := float64(x*v.scaleX)+v.originX, float64(y*v.scaleY)+v.originY
 	ix, iy := int32(fx), int32(fy)
 	if uint32(ix) >= uint32(v.nx) || uint32(iy) >= uint32(v.ny) {
 		return 0
@@ -80,7 +80,7 @@ func (t *Table) signed(x, y float64) (depth, gx, gy float64) {
 		}
 		return -outY, 0, -math.Copysign(1, y)
 	}
-	fx, fy := (x+t.startX)*t.scale, (y+t.startY)*t.scale
+	fx, fy := float64((x+t.startX)*t.scale), float64((y+t.startY)*t.scale)
 	ix, iy := int(fx), int(fy)
 	c := &t.cells[iy*t.nx+ix]
 	depth = 2 * t.limit
@@ -107,8 +107,8 @@ func (t *Table) signed(x, y float64) (depth, gx, gy float64) {
 // cell, and says how they grow. Depths are in units of Table.unit.
 func (c *cell) between(a, b float64) (depth, growX, growY float64) {
 	c0, c1, c2, c3 := float64(c.corners[0]), float64(c.corners[1]), float64(c.corners[2]), float64(c.corners[3])
-	low, high := c0+a*(c1-c0), c2+a*(c3-c2)
-	return low + b*(high-low), c1 - c0 + b*(c3-c2-c1+c0), high - low
+	low, high := c0+float64(a*(c1-c0)), c2+float64(a*(c3-c2))
+	return low + float64(b*(high-low)), c1 - c0 + float64(b*(c3-c2-c1+c0)), high - low
 }
 
 // exactSigned is exactDepth with its gradient, and goes on outside: the part
@@ -120,7 +120,7 @@ func (t *Table) exactSigned(first int32, x, y float64) (depth, gx, gy float64) {
 	var nearest *plane
 	for k := range planes {
 		p := &planes[k]
-		if away := p.c - p.nx*x - p.ny*y; away < least {
+		if away := p.c - float64(p.nx*x) - float64(p.ny*y); away < least {
 			least, nearest = away, p
 		}
 		if p.closes == 0 {

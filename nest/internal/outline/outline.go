@@ -6,6 +6,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/nest/portable"
 )
 
 // Clean returns the ring open (first point not repeated) and
@@ -48,11 +50,11 @@ func redundant(prev, p, next orb.Point, span float64) bool {
 	if base <= limit {
 		return false
 	}
-	forward := (p[0]-prev[0])*(next[0]-p[0]) + (p[1]-prev[1])*(next[1]-p[1])
+	forward := float64((p[0]-prev[0])*(next[0]-p[0])) + float64((p[1]-prev[1])*(next[1]-p[1]))
 	return forward > 0 && math.Abs(Cross(prev, p, next)) <= limit*base
 }
 
-func dist(a, b orb.Point) float64 { return math.Hypot(a[0]-b[0], a[1]-b[1]) }
+func dist(a, b orb.Point) float64 { return portable.Hypot(a[0]-b[0], a[1]-b[1]) }
 
 func reverse(points []orb.Point) {
 	for i, j := 0, len(points)-1; i < j; i, j = i+1, j-1 {
@@ -63,7 +65,7 @@ func reverse(points []orb.Point) {
 // Cross is twice the signed area of the triangle a, b, c: positive when it
 // turns counter-clockwise.
 func Cross(a, b, c orb.Point) float64 {
-	return (b[0]-a[0])*(c[1]-a[1]) - (b[1]-a[1])*(c[0]-a[0])
+	return float64((b[0]-a[0])*(c[1]-a[1])) - float64((b[1]-a[1])*(c[0]-a[0]))
 }
 
 // SignedArea of an open or closed ring; positive when counter-clockwise.

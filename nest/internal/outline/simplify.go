@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/nest/portable"
 )
 
 // Simplify returns an outline of fewer vertices that contains the given one
@@ -95,14 +97,14 @@ func (s *simplifier) remove(i int) {
 func meet(a, b, c, d orb.Point) (orb.Point, bool) {
 	ux, uy := b[0]-a[0], b[1]-a[1]
 	vx, vy := c[0]-d[0], c[1]-d[1]
-	det := ux*vy - uy*vx
-	if math.Abs(det) < 1e-12*math.Hypot(ux, uy)*math.Hypot(vx, vy) {
+	det := float64(ux*vy) - float64(uy*vx)
+	if math.Abs(det) < 1e-12*portable.Hypot(ux, uy)*portable.Hypot(vx, vy) {
 		return orb.Point{}, false
 	}
-	t := ((c[0]-b[0])*vy - (c[1]-b[1])*vx) / det
-	r := ((c[0]-b[0])*uy - (c[1]-b[1])*ux) / det
+	t := (float64((c[0]-b[0])*vy) - float64((c[1]-b[1])*vx)) / det
+	r := (float64((c[0]-b[0])*uy) - float64((c[1]-b[1])*ux)) / det
 	if t < 0 || r < 0 {
 		return orb.Point{}, false
 	}
-	return orb.Point{b[0] + t*ux, b[1] + t*uy}, true
+	return orb.Point{b[0] + float64(t*ux), b[1] + float64(t*uy)}, true
 }

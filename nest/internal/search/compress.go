@@ -1,6 +1,10 @@
 package search
 
-import "math"
+import (
+	"math"
+
+	"ellwand/nest/portable"
+)
 
 const (
 	compressFirst = 0.005
@@ -18,7 +22,7 @@ func (r *Searcher) compress(until float64) {
 			r.perturb(until)
 		}
 		share := (r.spent() - start) / math.Max(1e-9, until-start)
-		if _, ok := r.shrunk(compressFirst * math.Pow(compressLast/compressFirst, share)); !ok {
+		if _, ok := r.shrunk(portable.Geometric(compressFirst, compressLast, share)); !ok {
 			return
 		}
 		if r.separate(compressEffort, until) {

@@ -100,8 +100,8 @@ func (s *state) leftmost(i int, used float64, samples int) Spot {
 		}
 		at := Spot{
 			Shape: shape,
-			X:     x.snap(x.low + s.rng.Float64()*(high-x.low)),
-			Y:     y.snap(y.low + s.rng.Float64()*(y.high-y.low)),
+			X:     x.snap(x.low + float64(s.rng.Float64()*(high-x.low))),
+			Y:     y.snap(y.low + float64(s.rng.Float64()*(y.high-y.low))),
 		}
 		end := at.X + sh.HalfX
 		if end < best.cost && s.free(i, at) {
@@ -162,7 +162,7 @@ func (s *state) atEnd(i int, used float64) Spot {
 	at := Spot{Shape: shape, X: x.snap(used + s.m.Shapes[shape].HalfX + s.m.Gap + x.period), Y: y.snap(y.low)}
 	for tries := 0; tries < 50 && !s.free(i, at); tries++ {
 		at.X = x.snap(at.X + s.m.Shapes[shape].HalfX)
-		at.Y = y.snap(y.low + s.rng.Float64()*(y.high-y.low))
+		at.Y = y.snap(y.low + float64(s.rng.Float64()*(y.high-y.low)))
 	}
 	return at
 }

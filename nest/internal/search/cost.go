@@ -76,7 +76,7 @@ func costAmong(near []neighbour, x, y, limit float64) float64 {
 			continue
 		}
 		if d := v.pair.depth(dx, dy); d > 0 {
-			cost += v.factor * d
+			cost += float64(v.factor * d)
 			if cost >= limit {
 				return cost
 			}
@@ -103,7 +103,7 @@ func (s *state) cost(i int, at Spot, limit float64) float64 {
 				if d <= 0 {
 					continue
 				}
-				cost += float64(weights[j]) * s.factor[j] * d
+				cost += float64(float64(weights[j]) * s.factor[j] * d)
 				if cost >= limit {
 					return cost
 				}

@@ -12,12 +12,12 @@ type span struct{ low, high, period, offset float64 }
 // snap returns the nearest allowed value.
 func (r span) snap(v float64) float64 {
 	if r.period > 0 {
-		v = r.offset + math.Round((v-r.offset)/r.period)*r.period
-		if v < r.low-1e-9*r.period {
-			v = r.offset + math.Ceil((r.low-r.offset)/r.period-1e-9)*r.period
+		v = r.offset + float64(math.Round((v-r.offset)/r.period)*r.period)
+		if v < r.low-float64(1e-9*r.period) {
+			v = r.offset + float64(math.Ceil((r.low-r.offset)/r.period-1e-9)*r.period)
 		}
-		if v > r.high+1e-9*r.period {
-			v = r.offset + math.Floor((r.high-r.offset)/r.period+1e-9)*r.period
+		if v > r.high+float64(1e-9*r.period) {
+			v = r.offset + float64(math.Floor((r.high-r.offset)/r.period+1e-9)*r.period)
 		}
 		return v
 	}
@@ -26,14 +26,14 @@ func (r span) snap(v float64) float64 {
 
 // empty reports whether no value is allowed.
 func (r span) empty() bool {
-	slack := 1e-9 * (math.Abs(r.low) + math.Abs(r.high))
+	slack := float64(1e-9 * (math.Abs(r.low) + math.Abs(r.high)))
 	if r.high < r.low-slack {
 		return true
 	}
 	if r.period <= 0 {
 		return false
 	}
-	first := r.offset + math.Ceil((r.low-r.offset)/r.period-1e-9)*r.period
+	first := r.offset + float64(math.Ceil((r.low-r.offset)/r.period-1e-9)*r.period)
 	return first > r.high+slack
 }
 
@@ -112,8 +112,8 @@ func (s *state) sampleUniform(i int) Spot {
 	x, y := s.spans(i, shape)
 	return Spot{
 		Shape: shape,
-		X:     x.snap(x.low + s.rng.Float64()*(x.high-x.low)),
-		Y:     y.snap(y.low + s.rng.Float64()*(y.high-y.low)),
+		X:     x.snap(x.low + float64(s.rng.Float64()*(x.high-x.low))),
+		Y:     y.snap(y.low + float64(s.rng.Float64()*(y.high-y.low))),
 	}
 }
 
@@ -124,5 +124,9 @@ func (s *state) sampleNear(i int) Spot {
 	if s.rng.IntN(3) == 0 {
 		shape = s.pick(i)
 	}
-	return s.clamp(i, Spot{Shape: shape, X: b.x + (s.rng.Float64()-0.5)*2*b.hx, Y: b.y + (s.rng.Float64()-0.5)*2*b.hy})
+	return s.clamp(i, Spot{
+		Shape: shape,
+		X:     b.x + float64((s.rng.Float64()-0.5)*2*b.hx),
+		Y:     b.y + float64((s.rng.Float64()-0.5)*2*b.hy),
+	})
 }

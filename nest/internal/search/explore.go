@@ -3,6 +3,8 @@ package search
 import (
 	"math"
 	"slices"
+
+	"ellwand/nest/portable"
 )
 
 // Stages returns the shares of the budget after which searches compare what
@@ -83,7 +85,7 @@ func (r *Searcher) drawnShare() float64 { return r.drawn(shrinkLeast, shrinkMost
 
 // drawn is a number between two, a small one as likely as a large one.
 func (r *Searcher) drawn(least, most float64) float64 {
-	return least * math.Pow(most/least, r.rng.Float64())
+	return portable.Geometric(least, most, r.rng.Float64())
 }
 
 // shrunk loads the best layout on a strip shorter by the given share: what

@@ -60,7 +60,11 @@ func (s *state) sampleTurn(i, shape int, kept []candidate) ([]candidate, bool) {
 		if len(kept) == gridKept && cost >= kept[gridKept-1].cost || f.Undercut(k) {
 			continue
 		}
-		at := Spot{Shape: shape, X: x.snap(f.X + float64(k%f.NX)*f.StepX), Y: y.snap(f.Y + float64(k/f.NX)*f.StepY)}
+		at := Spot{
+			Shape: shape,
+			X:     x.snap(f.X + float64(float64(k%f.NX)*f.StepX)),
+			Y:     y.snap(f.Y + float64(float64(k/f.NX)*f.StepY)),
+		}
 		kept = keepCheapest(kept, candidate{at, cost})
 	}
 	return kept, true
@@ -69,8 +73,8 @@ func (s *state) sampleTurn(i, shape int, kept []candidate) ([]candidate, bool) {
 // evaluateGrid fills the field with what a stretch of the strip costs piece i in one
 // turn.
 func (s *state) evaluateGrid(i, shape int, x, y span) bool {
-	length, width := (x.high-x.low)*min(1, gridPieces/float64(s.pieces)), y.high-y.low
-	left := x.low - length + s.rng.Float64()*(x.high-x.low+length)
+	length, width := float64((x.high-x.low)*min(1, gridPieces/float64(s.pieces))), y.high-y.low
+	left := x.low - length + float64(s.rng.Float64()*(x.high-x.low+length))
 	left = max(x.low, min(x.high-length, left)) // or the ends would be seen less
 	near := s.gather(i, shape, left+length/2, y.low+width/2, max(length, width)/2, s.scratch.near[:0])
 	s.scratch.near = near
@@ -80,7 +84,7 @@ func (s *state) evaluateGrid(i, shape int, x, y span) bool {
 	f := &s.scratch.field
 	f.Reset(gridOf(length, width))
 	f.StepX, f.StepY = length/float64(f.NX), width/float64(f.NY)
-	f.X, f.Y = left+s.rng.Float64()*f.StepX, y.low+s.rng.Float64()*f.StepY
+	f.X, f.Y = left+float64(s.rng.Float64()*f.StepX), y.low+float64(s.rng.Float64()*f.StepY)
 	for k := range near {
 		v := &near[k]
 		v.pair.view.AddTo(f, v.x, v.y, v.factor)

@@ -2,7 +2,6 @@ package search
 
 import (
 	"cmp"
-	"math"
 	"slices"
 )
 
@@ -30,7 +29,11 @@ type start struct {
 // isStagnant reports that the start which is followed has gone without gain for
 // as long as its rung allows.
 func (r *Searcher) isStagnant() bool {
-	return r.s.passes-r.advanced > rungPatience*int(math.Pow(reductionFactor, float64(r.rung)))
+	patience := rungPatience
+	for range r.rung {
+		patience *= reductionFactor
+	}
+	return r.s.passes-r.advanced > patience
 }
 
 // nextStart leaves the start that is followed, which has been reported, for

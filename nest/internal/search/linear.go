@@ -41,7 +41,7 @@ func bestStep(all []linear, w window, slack float64) step {
 	c := chooser{all, w, slack, step{cost: math.Inf(1)}}
 	for k := range all {
 		b := &all[k]
-		if steep := b.gx*b.gx + b.gy*b.gy; b.depth > 0 && steep > 0 {
+		if steep := float64(b.gx*b.gx) + float64(b.gy*b.gy); b.depth > 0 && steep > 0 {
 			c.consider(-b.depth/steep*b.gx, -b.depth/steep*b.gy)
 		}
 	}
@@ -67,8 +67,8 @@ func (c *chooser) consider(x, y float64) {
 	var cost float64
 	for k := range c.all {
 		b := &c.all[k]
-		if d := b.depth + b.gx*x + b.gy*y; d > c.slack {
-			cost += b.factor * d
+		if d := b.depth + float64(b.gx*x) + float64(b.gy*y); d > c.slack {
+			cost += float64(b.factor * d)
 			if cost >= c.best.cost {
 				return
 			}
@@ -79,11 +79,11 @@ func (c *chooser) consider(x, y float64) {
 
 // crossing offers the step that just ends two overlaps at once.
 func (c *chooser) crossing(a, b *linear) {
-	det := a.gx*b.gy - a.gy*b.gx
+	det := float64(a.gx*b.gy) - float64(a.gy*b.gx)
 	if math.Abs(det) < 1e-9 {
 		return
 	}
-	x, y := (b.depth*a.gy-a.depth*b.gy)/det, (a.depth*b.gx-b.depth*a.gx)/det
+	x, y := (float64(b.depth*a.gy)-float64(a.depth*b.gy))/det, (float64(a.depth*b.gx)-float64(b.depth*a.gx))/det
 	if x >= c.w.x0 && x <= c.w.x1 && y >= c.w.y0 && y <= c.w.y1 {
 		c.consider(x, y)
 	}

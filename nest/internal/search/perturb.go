@@ -60,7 +60,7 @@ func (r *Searcher) perturb(until float64) bool {
 func stretched(spots []Spot, by float64) []Spot {
 	spots = slices.Clone(spots)
 	for i := range spots {
-		spots[i].X *= by
+		spots[i].X = float64(spots[i].X * by)
 	}
 	return spots
 }

@@ -5,6 +5,8 @@ import (
 	"maps"
 	"math"
 	"slices"
+
+	"ellwand/nest/portable"
 )
 
 // poolMember is a layout that nearly fits, with its overlap.
@@ -21,7 +23,7 @@ func (r *Searcher) addToPool() {
 
 // restart loads a pool member, the better the likelier, and kicks it (the kick move of iterated local search).
 func (r *Searcher) restart(target float64) {
-	at := min(int(math.Abs(r.rng.NormFloat64())*0.25*float64(len(r.pool))), len(r.pool)-1)
+	at := min(int(math.Abs(portable.Normal(r.rng))*0.25*float64(len(r.pool))), len(r.pool)-1)
 	r.s.resetWeights()
 	r.s.load(r.pool[at].spots, target)
 	r.s.kick()

@@ -103,7 +103,7 @@ func fills(width, length float64, rects []Rect) bool {
 		if !(r.X > 0) || !(r.Y > 0) {
 			return false
 		}
-		area += r.X * r.Y
+		area += float64(r.X * r.Y)
 	}
-	return math.Abs(area-width*length) <= Accuracy*width*length
+	return math.Abs(area-float64(width*length)) <= Accuracy*width*length
 }

@@ -106,7 +106,7 @@ func commonMeasure(width, length float64, rects []Rect) (float64, bool) {
 	}
 	measure = width / math.Round(width/measure)
 	for _, side := range append(allSides(length, rects), width) {
-		if math.Abs(side-measure*math.Round(side/measure)) > Accuracy*largest {
+		if math.Abs(side-float64(measure*math.Round(side/measure))) > Accuracy*largest {
 			return 0, false
 		}
 	}

@@ -31,7 +31,7 @@ func bySections(strip Strip, pieces []Piece) float64 {
 		for j, p := range pieces {
 			switch {
 			case !p.Tilts:
-				sum += float64(p.Copies) * leastWeight(cut[j], d, width)
+				sum += float64(float64(p.Copies) * leastWeight(cut[j], d, width))
 			case i == 0: // the identity: the area, whatever the tilt
 				sum += float64(p.Copies) * p.Area / width
 			}

@@ -23,7 +23,7 @@ type dual struct {
 type part struct{ base, slope float64 }
 
 func (p part) integral(from, to float64) float64 {
-	return (to - from) * (p.base + p.slope*(from+to)/2)
+	return float64((to - from) * (p.base + p.slope*(from+to)/2))
 }
 
 // slack is taken off shares before they are weighed, since layouts may
@@ -85,7 +85,7 @@ func counted(e float64) *dual {
 	places := math.Floor(0.5/e - rounding) // beside a share just above 1/2
 	parts = append(parts, part{1 - places/most, 0})
 	for j := places; j >= 1; j-- {
-		if b := 1 - j*e; b > 0.5+rounding {
+		if b := 1 - float64(j*e); b > 0.5+rounding {
 			breaks, at = append(breaks, b), append(at, 1-j/most)
 			parts = append(parts, part{1 - (j-1)/most, 0})
 		}
@@ -100,7 +100,7 @@ func (d *dual) weight(share float64) float64 {
 	if i < len(d.breaks) && d.breaks[i] <= share+rounding {
 		return d.at[i]
 	}
-	return d.parts[i].base + d.parts[i].slope*share
+	return d.parts[i].base + float64(d.parts[i].slope*share)
 }
 
 // mean is the mean weight of a share that goes evenly from a to b.

@@ -108,7 +108,7 @@ func (q pinned) at(y float64) float64 {
 		for _, s := range slabs {
 			if s.x0 <= y && y < s.x1 {
 				t := (y - s.x0) / (s.x1 - s.x0)
-				total += (1-t)*s.first + t*s.last
+				total += float64((1-t)*s.first) + float64(t*s.last)
 			}
 		}
 		least = min(least, total)
@@ -121,7 +121,7 @@ func sum(list []pinned, y, gap float64) float64 {
 	total := 0.0
 	for _, q := range list {
 		if long := q.at(y); long > 0 {
-			total += float64(q.copies) * (long + gap)
+			total += float64(float64(q.copies) * (long + gap))
 		}
 	}
 	return total

@@ -117,7 +117,7 @@ func inside(ring orb.Ring, y float64) (longest [2]float64) {
 	for i, a := range ring {
 		b := ring[(i+1)%len(ring)]
 		if (a[1] <= y) != (b[1] <= y) {
-			xs = append(xs, a[0]+(y-a[1])/(b[1]-a[1])*(b[0]-a[0]))
+			xs = append(xs, a[0]+float64((y-a[1])/(b[1]-a[1])*(b[0]-a[0])))
 		}
 	}
 	slices.Sort(xs)
@@ -224,5 +224,5 @@ func (s stretch) place(free float64, isFirst bool, reach float64) float64 {
 	if s.period == 0 {
 		return at
 	}
-	return s.offset + s.period*math.Ceil((at-s.offset)/s.period)
+	return s.offset + float64(s.period*math.Ceil((at-s.offset)/s.period))
 }

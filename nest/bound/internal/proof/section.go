@@ -87,7 +87,7 @@ func rightward(ring orb.Ring) (edges []orb.LineString, cuts []float64) {
 
 func heightAt(e orb.LineString, x float64) float64 {
 	t := min(1, max(0, (x-e[0][0])/(e[1][0]-e[0][0])))
-	return (1-t)*e[0][1] + t*e[1][1]
+	return float64((1-t)*e[0][1]) + float64(t*e[1][1])
 }
 
 // weigh is the integral over x of the weights of all sections, up to a limit
@@ -100,9 +100,9 @@ func weigh(slabs []slab, d *dual, width, limit float64) float64 {
 		}
 		if s.x1 > limit {
 			t := (limit - s.x0) / (s.x1 - s.x0)
-			s.x1, s.last = limit, (1-t)*s.first+t*s.last
+			s.x1, s.last = limit, float64((1-t)*s.first)+float64(t*s.last)
 		}
-		sum += (s.x1 - s.x0) * d.mean(s.first/width, s.last/width)
+		sum += float64((s.x1 - s.x0) * d.mean(s.first/width, s.last/width))
 	}
 	return sum
 }
