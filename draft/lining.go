@@ -1,15 +1,13 @@
 package draft
 
 import (
-	"ellwand/draft/construct"
 	"ellwand/draft/lining"
-	"ellwand/draft/subject"
-	"ellwand/pieces"
 )
 
 // Lining asks for the lining of pieces.
 type Lining struct {
-	// Of names pieces, or a part for all its pieces.
+	// Of names pieces, or a part for all its pieces. A piece that is cut
+	// in several, as a princess seam does, stands for all of them.
 	Of    []string
 	Cloth string
 	lining.Options
@@ -17,7 +15,7 @@ type Lining struct {
 
 // Interfacing asks for the interfacing of pieces.
 type Interfacing struct {
-	// Of names pieces, or a part for all its pieces.
+	// Of names pieces, as of a Lining.
 	Of    []string
 	Cloth string
 	lining.Interfacing
@@ -64,28 +62,6 @@ func (g *garment) stiffen() error {
 		}
 	}
 	return nil
-}
-
-// named finds the pieces of a name, or all those of a part.
-func (g *garment) named(what string, names []string) ([]pieces.Piece, error) {
-	var out []pieces.Piece
-	for _, name := range names {
-		before := len(out)
-		for _, piece := range g.result.Pieces {
-			if piece.Name == name || g.isOfPart(piece.Name, name) {
-				out = append(out, piece)
-			}
-		}
-		if len(out) == before {
-			known := make([]string, len(g.result.Pieces))
-			for i, piece := range g.result.Pieces {
-				known[i] = piece.Name
-			}
-			return nil, construct.About(subject.Of).Refuse("%s: there is no piece %q; the pieces are %s", what, name,
-				joined(known))
-		}
-	}
-	return out, nil
 }
 
 // isOfPart says that a piece belongs to the part of a name.
