@@ -10,6 +10,7 @@ import (
 
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric/check"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/marker"
 	"ellwand/fabric/plotter"
@@ -89,9 +90,12 @@ func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, e
 	return out, out.plotter.Check()
 }
 
-// write draws a plan into its file; of pages that each need a file of their
-// own, the first.
+// write draws a plan, proven once more, into its file; of pages that each need a
+// file of their own, the first.
 func (p planFile) write(w io.Writer, plan lay.Plan) error {
+	if err := check.Plan(plan, plan.Asked); err != nil {
+		return err
+	}
 	switch {
 	case !p.full:
 		return p.format.plan(w, plan, p.plan)

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -10,6 +11,7 @@ import (
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/check"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/marker"
 	"ellwand/fabric/remnant"
@@ -84,7 +86,8 @@ func (r remnantFiles) add(a app.RemnantAnswer, index int) error {
 func (r remnantFiles) addPlan(plan, layout string, kind lay.Plan) error {
 	if plan != "" {
 		options := marker.Options{Job: r.work.Title(), Paper: r.paper, Remnant: true, Inches: r.work.InInches(), Children: r.work.Children}
-		if err := r.out.Add(plan, func(w io.Writer) error { return marker.Write(w, kind, options) }); err != nil {
+		write := func(w io.Writer) error { return errors.Join(check.Plan(kind, kind.Asked), marker.Write(w, kind, options)) }
+		if err := r.out.Add(plan, write); err != nil {
 			return err
 		}
 	}

@@ -35,11 +35,7 @@ func checkBorder(p lay.Plan, o openedPiece, asked pieces.Piece) error {
 	}
 	inwards, line := 1.0, border.Line
 	if border.Selvedge == cloth.Far {
-		width := p.Cloth.Width
-		if !p.Cloth.Shrinkage.CutFirst {
-			width -= width * p.Cloth.Shrinkage.Weft
-		}
-		inwards, line = -1, width-border.Line
+		inwards, line = -1, widthLaid(p.Cloth)-border.Line
 	}
 	found := false
 	for _, edge := range asked.Edges {

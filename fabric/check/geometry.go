@@ -120,3 +120,12 @@ func grown(c cloth.Cloth, piece pieces.Piece, at orb.Point) orb.Point {
 	a, b := along*(ux*at[0]+uy*at[1]), across*(ux*at[1]-uy*at[0])
 	return orb.Point{a*ux - b*uy, a*uy + b*ux}
 }
+
+// widthLaid is the width of the cloth from edge to edge as it is laid, mm: what is
+// wetted first has lost some of it.
+func widthLaid(c cloth.Cloth) float64 {
+	if c.Shrinkage.CutFirst {
+		return c.Width
+	}
+	return c.Width - c.Width*c.Shrinkage.Weft
+}

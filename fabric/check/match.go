@@ -56,10 +56,7 @@ func pointsOf(p lay.Plan, o openedPiece, asked pieces.Piece, match lay.Match) []
 		at, _ = matchPoint(asked, match.Name)
 	}
 	drawn, image := onCloth(p, o, asked, at)
-	axis := 0
-	if match.Across {
-		axis = 1
-	}
+	axis := axisOf(match.Across)
 	if !match.Across || match.Name == "" { // both sides match one place
 		return []matchPlace{{drawn[axis], false}}
 	}

@@ -16,10 +16,7 @@ var _ = register(rule{piece: checkOnCloth})
 // checkOnCloth: the piece, opened out, lies
 // between the selvedges and the cut ends and off every flaw.
 func checkOnCloth(p lay.Plan, o openedPiece, _ pieces.Piece) error {
-	width := p.Cloth.Width
-	if !p.Cloth.Shrinkage.CutFirst {
-		width *= 1 - p.Cloth.Shrinkage.Weft
-	}
+	width := widthLaid(p.Cloth)
 	outlines := []orb.Ring{o.outline}
 	if o.OnFold {
 		var other orb.Ring

@@ -27,10 +27,7 @@ type overlay struct {
 // folded. It is written from the meaning of each lay, on the whole width of
 // the cloth, apart from the code that plans.
 func foldedOver(p lay.Plan, l lay.Laid) []overlay {
-	width := p.Cloth.Width
-	if !p.Cloth.Shrinkage.CutFirst {
-		width -= width * p.Cloth.Shrinkage.Weft
-	}
+	width := widthLaid(p.Cloth)
 	selvedge, part := p.Cloth.Selvedge, p.Parts[l.Part]
 	// about gives two plies with a fold along the warp at v = fold, from
 	// which the cutter measures up or, at a far fold, down.

@@ -31,6 +31,9 @@ type Plan struct {
 	// cloth is wetted and the maker's safety; Buy is Need rounded up to the
 	// step of the shop, and to the least that it cuts.
 	Need, Buy float64
+	// There is the length of cloth that is there already, so that none is bought;
+	// Buy is as much then, and Need no more. 0 when it is to be bought.
+	There float64
 	// Bound is a length that no layout of these pieces in this lay can beat.
 	Bound float64
 	// Cuts counts the outlines to chalk and cut round, and the cuts across
@@ -45,8 +48,9 @@ type Plan struct {
 	// Density is the marker efficiency, 0 to 1: the area of all pieces cut
 	// over the area of usable cloth taken, in all plies.
 	Density float64
-	// Matches are what the lay keeps on the repeat of the cloth.
-	Matches []Match
+	// Matches are what the lay keeps on the repeat of the cloth, Dropped what was
+	// asked for and cannot be kept beside those.
+	Matches, Dropped []Match
 	// Impossible says why the lay cannot be used, and what would help. Empty
 	// when it can.
 	Impossible string

@@ -8,6 +8,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/fabric/check"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
@@ -25,11 +26,14 @@ func Write(w io.Writer, plan lay.Plan) error {
 	return encoder.Encode(file)
 }
 
-// Of is the layout of a plan. It fails when the plan is not possible.
+// Of is the layout of a plan. It fails when the plan is not possible, or not proven.
 func Of(plan lay.Plan) (File, error) {
 	cloth := plan.Cloth
 	if !plan.Possible() {
 		return File{}, fmt.Errorf("the %s lay of %s has no layout: %s", plan.Lay, cloth.Name, plan.Impossible)
+	}
+	if err := check.Plan(plan, plan.Asked); err != nil {
+		return File{}, err
 	}
 	taken, err := rules.FlawsTaken(plan)
 	if err != nil {

@@ -1,10 +1,12 @@
 package plan
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
 	"ellwand/fabric/lay"
+	"ellwand/pieces"
 )
 
 // Matching is what matching the repeat costs in cloth, mm.
@@ -48,9 +50,9 @@ func (t *Table) costOfMatching(matched lay.Plan) (*Matching, error) {
 	return out, nil
 }
 
-// fillMatches gathers what all beds keep on the repeat, and says what could
+// FillMatches gathers what all beds keep on the repeat, and says what could
 // not be kept.
-func fillMatches(p *lay.Plan, found *SolvedLay) {
+func FillMatches(p *lay.Plan, found *SolvedLay) {
 	if p.Cloth.Repeat.IsPlain() {
 		return
 	}
@@ -61,12 +63,27 @@ func fillMatches(p *lay.Plan, found *SolvedLay) {
 		for _, match := range matched.Kept {
 			p.Matches = mergedMatch(p.Matches, match)
 		}
-		dropped = append(dropped, matched.Dropped...)
+		for _, match := range matched.Dropped {
+			p.Dropped = mergedMatch(p.Dropped, match)
+			dropped = append(dropped, droppedAs(p.Asked, match))
+		}
 	}
 	slices.Sort(dropped)
 	if dropped = slices.Compact(dropped); len(dropped) > 0 {
 		p.Notes = append(p.Notes, "Not everything can be matched at once: "+strings.Join(dropped, "; ")+".")
 	}
+}
+
+// droppedAs says of one piece what cannot be kept.
+func droppedAs(asked []pieces.Piece, match lay.Match) string {
+	way, name := "along the warp", asked[match.Pieces[0]].Name
+	if match.Across {
+		way = "across"
+	}
+	if match.Name == "" {
+		return fmt.Sprintf("right and left of %s cannot be matched %s as well as the other points", name, way)
+	}
+	return fmt.Sprintf("%s of %s cannot be matched %s as well as the others", match.Name, name, way)
 }
 
 func mergedMatch(all []lay.Match, more lay.Match) []lay.Match {

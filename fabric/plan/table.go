@@ -94,7 +94,7 @@ func (t *Table) planLay(kind lay.Kind) (lay.Plan, error) {
 	if err := SetBound(&plan, found.Bound); err != nil {
 		return lay.Plan{}, err
 	}
-	fillMatches(&plan, found)
+	FillMatches(&plan, found)
 	if err := check.Plan(plan, t.Asked); err != nil {
 		return lay.Plan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", ErrInternal, kind, err)
 	}
@@ -172,9 +172,10 @@ func (t *Table) lessMatched(m *rules.Matching) error {
 	}
 	open := rules.Match(t.Cloth, b, templates, t.names(), lay.Places{})
 	var faults []error
-	for _, sentence := range m.Dropped {
-		if !slices.Contains(open.Dropped, sentence) {
-			faults = append(faults, fmt.Errorf("%s in this lay; lay the cloth open", sentence))
+	for _, match := range m.Dropped {
+		same := func(other lay.Match) bool { return droppedAs(t.Asked, match) == droppedAs(t.Asked, other) }
+		if !slices.ContainsFunc(open.Dropped, same) {
+			faults = append(faults, fmt.Errorf("%s in this lay; lay the cloth open", droppedAs(t.Asked, match)))
 		}
 	}
 	return errors.Join(faults...)

@@ -4,9 +4,8 @@ import (
 	"math"
 	"strings"
 
-	"ellwand/fabric/cloth"
 	"ellwand/fabric/plan"
-	"ellwand/pieces/measure"
+	"ellwand/fabric/purchase"
 )
 
 // Found is a lay that was found for some pieces.
@@ -61,19 +60,17 @@ type Amount struct {
 
 // AmountOf reckons how much of an offer to buy for a lay that was found.
 func AmountOf(offer Offer, found Found) Amount {
-	out := Amount{Found: found, Straighten: offer.Cloth.Straighten}
+	c := offer.Cloth
+	out := Amount{Found: found, Straighten: c.Straighten}
 	dry := found.Taken + out.Straighten
-	out.Shrinkage = beforeWetting(offer.Cloth, dry) - dry
-	out.Never = beforeWetting(offer.Cloth, found.Bound+out.Straighten)
-	out.Safety = offer.Cloth.Safety.Of(dry + out.Shrinkage)
+	out.Shrinkage = purchase.BeforeWetting(c.Shrinkage, dry) - dry
+	out.Never = purchase.BeforeWetting(c.Shrinkage, found.Bound+out.Straighten)
+	out.Safety = c.Safety.Of(dry + out.Shrinkage)
 	need := out.Need()
-	rounded := float64(measure.RoundUp(measure.Length(need), measure.Length(offer.Cloth.Step)))
-	out.Rounding = rounded - need
-	out.Buy = rounded
-	if least := offer.Cloth.Minimum; rounded < least {
-		out.Buy = float64(measure.RoundUp(measure.Length(least), measure.Length(offer.Cloth.Step)))
-		out.Minimum = out.Buy - rounded
-	}
+	out.Buy = purchase.RoundUp(c, need)
+	c.Minimum = 0
+	rounded := purchase.RoundUp(c, need)
+	out.Rounding, out.Minimum = rounded-need, out.Buy-rounded
 	return out
 }
 
@@ -103,13 +100,4 @@ func (a Amount) additions() []addition {
 		{"straightening", a.Straighten}, {"shrinkage", a.Shrinkage}, {"safety", a.Safety},
 		{"rounding", a.Rounding}, {"the shop's minimum", a.Minimum},
 	}
-}
-
-// beforeWetting is a length of the cloth as it is bought. One that is cut first
-// and washed later has its pieces enlarged already.
-func beforeWetting(c cloth.Cloth, length float64) float64 {
-	if c.Shrinkage.CutFirst {
-		return length
-	}
-	return length / (1 - c.Shrinkage.Warp)
 }

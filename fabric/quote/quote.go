@@ -110,10 +110,15 @@ type Quote struct {
 }
 
 // Of reckons a quote. It fails when there is nothing to make or a cloth
-// cannot be bought.
+// cannot be bought, or, with plan.ErrInternal, when an amount is wrong.
 func Of(request Request) (Quote, error) {
 	if err := request.check(); err != nil {
 		return Quote{}, err
+	}
+	for _, cloth := range request.Cloths {
+		if err := Proven([]Option{cloth.Option}); err != nil {
+			return Quote{}, err
+		}
 	}
 	out := Quote{Request: request, Lines: request.lines()}
 	for _, line := range out.Lines {

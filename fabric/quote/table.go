@@ -124,6 +124,9 @@ func (c *Cell) noMoreThan(other Cell, narrower float64) {
 
 // WriteCSV writes one line a cell, for spreadsheets.
 func (t Table) WriteCSV(w io.Writer) error {
+	if err := t.proven(); err != nil {
+		return err
+	}
 	out := csv.NewWriter(w)
 	rows := [][]string{{"cloth", "row", "nap", "width_mm", "buy_m", "buy_yd", "taken_mm", "never_below_mm", "lay",
 		"straighten_mm", "shrinkage_mm", "safety_mm", "rounding_mm", "minimum_mm"}}

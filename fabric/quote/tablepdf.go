@@ -15,6 +15,9 @@ const mostColumns = 9
 // WritePDF draws the table, on as many sheets as it needs. Metres and yards
 // stand one above the other in each cell. The same table gives the same bytes.
 func (t Table) WritePDF(w io.Writer, sheet paper.Paper) error {
+	if err := t.proven(); err != nil {
+		return err
+	}
 	for _, cloth := range t.Cloths {
 		if len(cloth.Widths) > mostColumns {
 			return errors.New("the table has too many widths for a page; ask for nine at the most, or write it as CSV")

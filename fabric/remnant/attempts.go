@@ -209,6 +209,7 @@ func (q *question) plan(kind lay.Kind, found *plan.SolvedLay) (lay.Plan, error) 
 		return lay.Plan{}, err
 	}
 	p.Notes = nil
+	plan.FillMatches(&p, found)
 	if q.fits(found) && !kind.IsAcross() {
 		p.Zones = nil // of all the cloth that there is, not of the pieces' length alone
 		for _, one := range found.Beds {
@@ -216,7 +217,7 @@ func (q *question) plan(kind lay.Kind, found *plan.SolvedLay) (lay.Plan, error) 
 		}
 	}
 	if q.fits(found) {
-		p.Buy = q.remnant.Length
+		p.Buy, p.There = q.remnant.Length, q.remnant.Length
 		p.Need = min(p.Need, p.Buy)
 		left := q.remnant.Length - purchase.BeforeWetting(q.Cloth.Shrinkage, p.Taken)
 		if left < plan.LeastStraightening && len(q.remnant.Offcuts) == 0 {

@@ -29,7 +29,7 @@ func (m *Matching) bindName(a axis, name string) {
 		}
 		seen[t.Source] = true
 		if !m.bindPointOf(a, t.Source, name) {
-			m.Dropped = append(m.Dropped, fmt.Sprintf("%s of %s cannot be matched %s as well as the others", name, t.Piece.Name, a))
+			m.Dropped = append(m.Dropped, lay.Match{Name: name, Across: a == acrossWarp, Pieces: []int{t.Source}})
 			continue
 		}
 		kept.Pieces = append(kept.Pieces, t.Source)
@@ -80,7 +80,7 @@ func (m *Matching) bindPairs(a axis) {
 			m.Kept = append(m.Kept, lay.Match{Across: a == acrossWarp, Pieces: []int{t.Source}})
 			continue
 		}
-		m.Dropped = append(m.Dropped, fmt.Sprintf("right and left of %s cannot be matched %s as well as the other points", t.Piece.Name, a))
+		m.Dropped = append(m.Dropped, lay.Match{Across: a == acrossWarp, Pieces: []int{t.Source}})
 	}
 }
 

@@ -57,7 +57,7 @@ type Matching struct {
 	names     []string // of the match points to keep, the most important first
 	known     lay.Places
 	Kept      []lay.Match
-	Dropped   []string
+	Dropped   []lay.Match
 	// first constraint of each template on each axis, to find the offset of
 	// every turn, and how many there are.
 	ties [2][][]tie

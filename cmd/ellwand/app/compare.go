@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
@@ -77,7 +78,11 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, budget Bud
 			candidates = append(candidates, candidate(offer, answers[0], alone[:garments]))
 			answers, alone = answers[1:], alone[garments:]
 		}
-		out = append(out, Ranked{Cloth: cloth.Cloth.Name, Options: quote.Compare(candidates, Units(work))})
+		options := quote.Compare(candidates, Units(work))
+		if err := quote.Proven(options); err != nil {
+			return nil, failure.Of(err)
+		}
+		out = append(out, Ranked{Cloth: cloth.Cloth.Name, Options: options})
 	}
 	return out, nil
 }
