@@ -62,6 +62,6 @@ func (e *env) compare(ctx context.Context, path, cloth string, m manyFlags) erro
 	if e.json {
 		return e.printJSON(report.ComparisonOf(work, ranked))
 	}
-	screen.Comparison(e.out, work, ranked)
+	screen.Comparison(e.screen, work, ranked)
 	return nil
 }

@@ -78,7 +78,7 @@ func (e *env) convert(lengthText string, c conversionFlags) error {
 	if e.json {
 		return e.printJSON(report.ConversionOf(found))
 	}
-	screen.Conversion(e.out, found, unit)
+	screen.Conversion(e.screen, found, unit)
 	return nil
 }
 

@@ -98,8 +98,8 @@ func (e *env) reportDraft(out *files.Set, work *job.Work, d draftOptions, drawin
 	if e.json {
 		return e.printJSON(told)
 	}
-	screen.Draft(e.out, work, told)
-	fmt.Fprintln(e.out)
+	screen.Draft(e.screen, work, told)
+	fmt.Fprintln(e.screen)
 	e.saidWritten(d, drawings)
 	e.warn(work)
 	return nil
@@ -118,7 +118,7 @@ func (e *env) reportSizes(out *files.Set, drafted app.Drafted, d draftOptions, d
 	if e.json {
 		return e.printJSON(told)
 	}
-	screen.Sizes(e.out, drafted.Works, told)
+	screen.Sizes(e.screen, drafted.Works, told)
 	e.saidWritten(d, drawings)
 	for _, work := range drafted.Works {
 		for _, sentence := range work.Notes {
@@ -131,10 +131,10 @@ func (e *env) reportSizes(out *files.Set, drafted app.Drafted, d draftOptions, d
 // saidWritten says what was written where.
 func (e *env) saidWritten(d draftOptions, drawings int) {
 	if d.folder != "" {
-		fmt.Fprintf(e.out, "%d drawings written to %s\n", drawings, d.folder)
+		fmt.Fprintf(e.screen, "%d drawings written to %s\n", drawings, d.folder)
 	}
 	if d.sheet != "" {
-		fmt.Fprintf(e.out, "draft sheet written to %s\n", d.sheet)
+		fmt.Fprintf(e.screen, "draft sheet written to %s\n", d.sheet)
 	}
 }
 

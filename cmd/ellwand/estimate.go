@@ -19,6 +19,7 @@ func newEstimate(e *env) *cobra.Command {
 	var s layFlags
 	var widths []string
 	var t tableOptions
+	var why bool
 	cmd := &cobra.Command{
 		Use:   "estimate JOB",
 		Short: "Say how much of each cloth to buy",
@@ -40,7 +41,7 @@ once the next time, and a longer search only improves it.`,
 				if err := t.unused(cmd); err != nil {
 					return err
 				}
-				return e.estimate(cmd.Context(), args[0], s, widths)
+				return e.estimate(cmd.Context(), args[0], s, widths, why)
 			}
 			if s.layout != "" {
 				return errors.New("--layout goes with a plain estimate; a table has no layouts to write")
@@ -51,11 +52,12 @@ once the next time, and a longer search only improves it.`,
 	}
 	s.register(cmd, usualTime, eachLay)
 	cmd.Flags().StringArrayVar(&widths, "widths", nil, "widths to compare instead of the job's: 115cm,140cm or 45in,60in")
+	cmd.Flags().BoolVar(&why, "why", false, "say as well why other lays cannot be, and how the cloth is spread")
 	t.register(cmd)
 	return cmd
 }
 
-func (e *env) estimate(ctx context.Context, path string, s layFlags, widthTexts []string) error {
+func (e *env) estimate(ctx context.Context, path string, s layFlags, widthTexts []string, why bool) error {
 	if err := s.check(); err != nil {
 		return err
 	}
@@ -103,7 +105,7 @@ func (e *env) estimate(ctx context.Context, path string, s layFlags, widthTexts 
 		e.noteImpossible(work, found)
 		return e.printJSON(report.EstimateOf(work, found))
 	}
-	screen.Estimate(e.out, work, found)
+	screen.Estimate(e.screen, work, found, why)
 	return nil
 }
 

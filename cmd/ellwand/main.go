@@ -34,7 +34,7 @@ func main() {
 
 // run carries out one command line and returns its exit status.
 func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
-	root := newRoot(&env{out: text.Writer(stdout), err: stderr, stdout: stdout, width: screen.Width(stdout)})
+	root := newRoot(newEnv(stdout, stderr))
 	root.SetArgs(args)
 	root.SetOut(stdout)
 	root.SetErr(stderr)
@@ -42,7 +42,7 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 	if err == nil {
 		return statusDone
 	}
-	fmt.Fprintln(text.Writer(stderr), sentence(err))
+	fmt.Fprintln(screen.NewWriter(text.Writer(stderr), screen.Width(stderr)), sentence(err))
 	var answer *no
 	switch {
 	case failure.Is(err):

@@ -27,6 +27,8 @@ func TestScripts(t *testing.T) {
 		Dir: "testdata/script",
 		Setup: func(env *testscript.Env) error {
 			env.Setenv("JOBS", jobs)
+			// So wide that no sentence is broken where a script looks for it.
+			env.Setenv("COLUMNS", "1000")
 			return nil
 		},
 		// Root may read and write everything, whatever the permissions.

@@ -136,7 +136,7 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	if e.json {
 		return e.printJSON(report.PlansOf(work, plans, names))
 	}
-	screen.Plans(e.out, work, plans, names)
+	screen.Plans(e.screen, work, plans, names)
 	return nil
 }
 

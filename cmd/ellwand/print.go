@@ -99,6 +99,6 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 	if e.json {
 		return e.printJSON(told)
 	}
-	screen.Print(e.out, work, told)
+	screen.Print(e.screen, work, told)
 	return nil
 }

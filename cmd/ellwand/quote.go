@@ -88,7 +88,7 @@ func (e *env) quote(ctx context.Context, path string, m manyFlags, o quoteOption
 	if e.json {
 		return e.printJSON(report.QuoteOf(reckoned))
 	}
-	screen.Quote(e.out, reckoned)
+	screen.Quote(e.screen, reckoned)
 	return nil
 }
 

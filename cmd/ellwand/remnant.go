@@ -20,6 +20,7 @@ type remnantOptions struct {
 	length, width, cloth, lay string
 	leastSeam, shorten        string
 	output, paper             string
+	why                       bool
 }
 
 // remnantTime is for one cloth: for the question, and as much again for what
@@ -57,6 +58,7 @@ The length of the cloth stands in the job, as length: under its cloth, or after
 	flags.StringVar(&o.shorten, "shorten", "", "most to shorten a garment by; 10 cm or 4 in if not given")
 	flags.StringVarP(&o.output, "output", "o", "",
 		"the PDF to draw the plan in; what would make it fit goes to NAME-1.pdf, NAME-2.pdf")
+	flags.BoolVar(&o.why, "why", false, "say as well why another lay cannot be, and all that was tried")
 	flags.StringVar(&o.paper, "paper", "a4", "a4 or letter")
 	return cmd
 }
@@ -115,7 +117,7 @@ func (e *env) remnant(ctx context.Context, path string, s layFlags, o remnantOpt
 			return err
 		}
 	} else {
-		screen.Remnants(e.out, work, answers, s.Search)
+		screen.Remnants(e.screen, work, answers, s.Search, o.why)
 	}
 	return verdict(answers)
 }

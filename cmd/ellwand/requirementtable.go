@@ -105,7 +105,7 @@ func (e *env) requirementTable(cmd *cobra.Command, path string, s searchFlags, o
 	if e.json {
 		return e.printJSON(report.TableOf(table))
 	}
-	screen.Requirements(e.out, table)
+	screen.Requirements(e.screen, table)
 	return nil
 }
 

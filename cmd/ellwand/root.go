@@ -12,16 +12,23 @@ import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/build"
 	"ellwand/cmd/ellwand/manual"
+	"ellwand/cmd/ellwand/screen"
 	"ellwand/pieces/text"
 )
 
 // env is what every command writes to, and the options that all of them take.
 type env struct {
 	out, err io.Writer
+	screen   io.Writer // out, in the columns that there are
 	stdout   io.Writer // what out writes to, as it is
 	width    int       // columns of stdout
 	json     bool
 	quiet    bool
+}
+
+func newEnv(stdout, stderr io.Writer) *env {
+	out, width := text.Writer(stdout), screen.Width(stdout)
+	return &env{out: out, err: stderr, screen: screen.NewWriter(out, width), stdout: stdout, width: width}
 }
 
 func newRoot(e *env) *cobra.Command {
@@ -109,6 +116,6 @@ func noArguments(cmd *cobra.Command, args []string) error {
 // note tells the user something beside the result.
 func (e *env) note(format string, args ...any) {
 	if !e.quiet {
-		fmt.Fprintf(text.Writer(e.err), format+"\n", args...)
+		fmt.Fprintf(screen.NewWriter(text.Writer(e.err), screen.Width(e.err)), format+"\n", args...)
 	}
 }

@@ -9,7 +9,7 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/mattn/go-runewidth"
+	"github.com/jedib0t/go-pretty/v6/text"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
@@ -39,8 +39,8 @@ func TestEveryKeyOfTheSchemaStandsOnAPage(t *testing.T) {
 // schemaKeys are the names of all properties of the schema.
 func schemaKeys(t *testing.T) []string {
 	t.Helper()
-	var text bytes.Buffer
-	require.NoError(t, job.WriteSchema(&text))
+	var written bytes.Buffer
+	require.NoError(t, job.WriteSchema(&written))
 	type object struct {
 		Properties map[string]json.RawMessage `json:"properties"`
 	}
@@ -48,7 +48,7 @@ func schemaKeys(t *testing.T) []string {
 		object
 		Defs map[string]object `json:"$defs"`
 	}
-	require.NoError(t, json.Unmarshal(text.Bytes(), &schema))
+	require.NoError(t, json.Unmarshal(written.Bytes(), &schema))
 	schema.Defs[""] = schema.object
 	var out []string
 	for _, def := range schema.Defs {
@@ -76,9 +76,9 @@ func TestEveryMappingHasItsPage(t *testing.T) {
 	require.NoError(t, err)
 	assert.Len(t, files, len(manual.Topics()), "a text without a topic, or a topic without a text")
 	for _, topic := range manual.Topics() {
-		text, err := os.ReadFile("pages/" + topic.Name + ".txt")
+		prose, err := os.ReadFile("pages/" + topic.Name + ".txt")
 		require.NoError(t, err)
-		assert.NotEmpty(t, text)
+		assert.NotEmpty(t, prose)
 	}
 }
 
@@ -86,7 +86,7 @@ func TestPagesKeepToTheirWidth(t *testing.T) {
 	for _, width := range []int{40, 60, 80, 200} {
 		for _, topic := range manual.Topics() {
 			for _, line := range strings.Split(topic.Page(width), "\n") {
-				assert.LessOrEqual(t, runewidth.StringWidth(line), width, "%s: %s", topic.Name, line)
+				assert.LessOrEqual(t, text.StringWidth(line), width, "%s: %s", topic.Name, line)
 			}
 		}
 	}

@@ -29,7 +29,7 @@ func printRanked(w io.Writer, work *job.Work, cloth app.Ranked) {
 			units.Bought(option.Offer.Cloth,
 				option.Bought), work.Currency.Format(option.Cost), units.Short(max(option.LeftOver, 0)), option.Amount.Lay))
 	}
-	fmt.Fprintln(w, t.Render())
+	fmt.Fprintln(w, t.In(w))
 	for _, sentence := range quote.Why(cloth.Options, work.Currency, units) {
 		fmt.Fprintln(w, sentence)
 	}

@@ -25,7 +25,7 @@ func Draft(w io.Writer, work *job.Work, drafted report.Draft) {
 			}
 			t.AppendRow(Row(name, work.Format(value), from))
 		}
-		fmt.Fprintf(w, "\n%s\n", t.Render())
+		fmt.Fprintf(w, "\n%s\n", t.In(w))
 	}
 	for i, made := range work.Garments {
 		printGarment(w, work, made, drafted.Garments[i])
@@ -38,7 +38,7 @@ func printGarment(w io.Writer, work *job.Work, made job.Made, garment report.Gar
 	for _, p := range garment.Pieces {
 		t.AppendRow(Row(p.Name, p.Cloth, p.Cut, p.How(), work.Format(p.WidthMM), work.Format(p.HeightMM)))
 	}
-	fmt.Fprintln(w, t.Render())
+	fmt.Fprintln(w, t.In(w))
 	for _, figure := range made.Figures {
 		fmt.Fprintf(w, "%s: %s\n", figure.Name, work.Format(figure.Value))
 	}
@@ -51,7 +51,7 @@ func printGarment(w io.Writer, work *job.Work, made job.Made, garment report.Gar
 		t.AppendRow(Row(r.Seam, r.Of, work.Format(r.OfLength), r.Against, work.Format(r.AgainstLength),
 			work.Format(r.Difference), r.Verdict.In(work.Unit)))
 	}
-	fmt.Fprintf(w, "%s\nwhat is normal:\n", t.Render())
+	fmt.Fprintf(w, "%s\nwhat is normal:\n", t.In(w))
 	said := map[string]bool{}
 	for _, r := range made.Truing.Rows {
 		line := fmt.Sprintf("  %s: %s\n", r.Seam, r.Normal.In(work.Unit))

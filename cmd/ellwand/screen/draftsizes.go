@@ -30,7 +30,7 @@ func Sizes(w io.Writer, works []*job.Work, sizes report.Sizes) {
 			}
 			t.AppendRow(cells)
 		}
-		fmt.Fprintf(w, "\n%s, width and height with the seam allowances\n%s\n", made.Name, t.Render())
+		fmt.Fprintf(w, "\n%s, width and height with the seam allowances\n%s\n", made.Name, t.In(w))
 		for _, one := range sizes.Sizes {
 			fmt.Fprintf(w, "size %s: %s\n", one.Size, one.Garments[i].Verdict())
 		}

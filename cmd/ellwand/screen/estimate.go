@@ -12,14 +12,14 @@ import (
 	"ellwand/fabric/plan"
 )
 
-// Estimate prints what a job takes of each cloth.
-func Estimate(w io.Writer, work *job.Work, needs []app.Estimated) {
+// Estimate prints what a job takes of each cloth: what to buy first. With why it
+// says as well why other lays cannot be, and how the cloth is spread.
+func Estimate(w io.Writer, work *job.Work, needs []app.Estimated, why bool) {
 	fmt.Fprintln(w, work.Title())
 	for _, found := range needs {
 		need := found.Requirement
 		c := need.Cloth
 		fmt.Fprintf(w, "\n%s, %s wide, nap %s\n", c.Name, work.Format(c.Width), c.Nap)
-		printLays(w, work, need)
 		fmt.Fprintln(w, words.Advice(work, need))
 		if need.Matching != nil {
 			fmt.Fprintln(w, words.Matching(work, need))
@@ -29,6 +29,14 @@ func Estimate(w io.Writer, work *job.Work, needs []app.Estimated) {
 		}
 		for _, note := range need.Lays[need.Chosen].Notes {
 			fmt.Fprintln(w, note)
+		}
+		printLays(w, work, need)
+		if !why {
+			printUnlessEmpty(w, words.OtherLays(need))
+			continue
+		}
+		for _, line := range append(reason.WhyNot(need.Lays), words.Spreading(work, need)...) {
+			fmt.Fprintln(w, line)
 		}
 	}
 }
@@ -40,10 +48,13 @@ func printLays(w io.Writer, work *job.Work, need plan.Requirement) {
 			continue
 		}
 		t.AppendRow(Row(p.Lay.String(), words.Plies(p), p.Cuts, work.FormatLong(p.Taken),
-			fmt.Sprintf("%.1f %%", 100*p.Density), work.FormatLong(p.Least()), words.Buy(need.Cloth, p)))
+			fmt.Sprintf("%.1f %%", 100*p.Density), work.FormatLong(p.Least()), words.BuyInStore(need.Cloth, p)))
 	}
-	fmt.Fprintln(w, t.Render())
-	for _, line := range reason.WhyNot(need.Lays) {
+	fmt.Fprintln(w, t.In(w))
+}
+
+func printUnlessEmpty(w io.Writer, line string) {
+	if line != "" {
 		fmt.Fprintln(w, line)
 	}
 }
@@ -55,5 +66,5 @@ func Plans(w io.Writer, work *job.Work, plans []app.Planned, files []string) {
 		t.AppendRow(Row(plan.Cloth.Name, work.Format(plan.Cloth.Width), plan.Lay.String(),
 			work.FormatLong(plan.Taken), words.Buy(plan.Cloth, plan.Plan), files[i]))
 	}
-	fmt.Fprintln(w, t.Render())
+	fmt.Fprintln(w, t.In(w))
 }

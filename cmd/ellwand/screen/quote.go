@@ -15,7 +15,8 @@ func Quote(w io.Writer, q quote.Quote) {
 	if q.Client != "" {
 		title += " for " + q.Client
 	}
-	fmt.Fprintf(w, "%s\n%s\n\n", title, strings.Join(datesOf(q), ", "))
+	fmt.Fprintf(w, "%s\n%s\n", title, strings.Join(datesOf(q), ", "))
+	fmt.Fprintf(w, "%s. In all %s %s.\n\n", toBuy(q), q.Currency.Format(q.Total), q.Currency.Code())
 	t := Table("", "", "amount", "price", q.Currency.Code())
 	var group quote.Group
 	for _, line := range q.Lines {
@@ -38,13 +39,24 @@ func Quote(w io.Writer, q quote.Quote) {
 		sums("deposit, "+q.Deposit.String(), q.DepositSum)
 		sums("balance", q.Balance)
 	}
-	fmt.Fprintln(w, t.Render())
+	fmt.Fprintln(w, t.In(w))
 	for _, cloth := range q.Cloths {
 		fmt.Fprintf(w, "%s rests on: %s\n", cloth.Cloth, cloth.Option.Amount.RestsOn(q.Units))
 	}
 	for _, saving := range q.Together {
 		fmt.Fprintln(w, saving.Say(q.Currency, q.Units))
 	}
+}
+
+// toBuy says how much of each cloth to buy: "Buy 5.00 m of Crepe, 150 cm wide".
+func toBuy(q quote.Quote) string {
+	var out []string
+	for _, cloth := range q.Cloths {
+		offer := cloth.Option.Offer
+		out = append(out, fmt.Sprintf("%s of %s, %s wide", q.Units.Bought(offer.Cloth, cloth.Option.Bought), nameOf(cloth.Option),
+			q.Units.Short(offer.Cloth.Width)))
+	}
+	return "Buy " + strings.Join(out, ", and ")
 }
 
 func datesOf(q quote.Quote) []string {

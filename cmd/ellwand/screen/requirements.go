@@ -36,7 +36,7 @@ func Requirements(w io.Writer, table quote.Table) {
 			}
 			t.AppendRow(cells)
 		}
-		fmt.Fprintf(w, "\n%s\n%s\n", cloth.Cloth, t.Render())
+		fmt.Fprintf(w, "\n%s\n%s\n", cloth.Cloth, t.In(w))
 		if len(reasons) > 0 {
 			fmt.Fprintln(w, reason.Once(strings.Join(reasons, "\n")))
 		}

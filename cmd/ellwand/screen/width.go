@@ -3,6 +3,7 @@ package screen
 import (
 	"io"
 	"os"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -57,6 +58,30 @@ func Fill(lines string, width, hang int) string {
 	return strings.Join(out, "\n")
 }
 
+// units stay on the line of their number.
+var units = []string{"mm", "cm", "m", "in", "yd", "%", "s"}
+
+// wordsOf are the parts of a line between which it may be broken. A space that
+// groups the digits of a number is none of ' '.
+func wordsOf(line string) []string {
+	var out []string
+	for _, word := range strings.FieldsFunc(line, func(r rune) bool { return r == ' ' }) {
+		last := len(out) - 1
+		isUnit := slices.Contains(units, strings.TrimRight(word, ".,;:)"))
+		if isUnit && last >= 0 && endsInDigit(out[last]) {
+			out[last] += " " + word
+			continue
+		}
+		out = append(out, word)
+	}
+	return out
+}
+
+func endsInDigit(word string) bool {
+	last := word[len(word)-1]
+	return '0' <= last && last <= '9'
+}
+
 func fillLine(line string, width, hang int) []string {
 	if text.StringWidth(line) <= width {
 		return []string{line}
@@ -65,7 +90,7 @@ func fillLine(line string, width, hang int) []string {
 	indent := line[:len(line)-len(content)]
 	var out []string
 	current, empty := indent, true
-	for _, word := range strings.Fields(content) {
+	for _, word := range wordsOf(content) {
 		if !empty && text.StringWidth(current)+1+text.StringWidth(word) > width {
 			out = append(out, current)
 			current, empty = indent+strings.Repeat(" ", hang), true

@@ -52,12 +52,62 @@ func Advice(work *job.Work, need plan.Requirement) string {
 	case chosen.Lay == lay.Open || chosen.Lay == lay.FoldedAlong:
 		text += " Opening the cloth saves nothing; folded there is half the chalking and cutting."
 	}
-	if chosen.Lay != lay.Open && chosen.Lay != lay.FoldedAlong {
-		text += "\n" + strings.Join(words.Spreading(chosen, work.Format), "\n")
-	} else if print := words.Rules(chosen.Cloth, work.Format); print != nil {
+	if print := words.Rules(chosen.Cloth, work.Format); print != nil {
 		text += "\n" + strings.Join(print, "\n")
 	}
 	return text
+}
+
+// Spreading says how the cloth is spread in a lay that is not just open or folded
+// once; nothing for those.
+func Spreading(work *job.Work, need plan.Requirement) []string {
+	chosen := need.Lays[need.Chosen]
+	if chosen.Lay == lay.Open || chosen.Lay == lay.FoldedAlong {
+		return nil
+	}
+	return words.Spreading(chosen, work.Format)
+}
+
+// OtherLays counts the lays that a requirement does not come to, in one line;
+// empty where there are none.
+func OtherLays(need plan.Requirement) string {
+	impossible, idle := 0, 0
+	for _, p := range need.Lays {
+		switch {
+		case p.Possible():
+		case p.Throughout != nil:
+			idle++
+		default:
+			impossible++
+		}
+	}
+	var parts []string
+	if impossible > 0 {
+		parts = append(parts, counted(impossible, "other lay is", "other lays are")+" not possible")
+	}
+	if idle > 0 {
+		parts = append(parts, counted(idle, "gains", "gain")+" nothing")
+	}
+	if len(parts) == 0 {
+		return ""
+	}
+	return strings.Join(parts, ", ") + "; --why says of each why."
+}
+
+func counted(n int, one, several string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, several)
+}
+
+// BuyInStore gives the length to buy as the shop counts: "1.9 m".
+func BuyInStore(c cloth.Cloth, plan lay.Plan) string {
+	metric, yards := quote.InBothSystems(c, plan.Need, plan.Buy)
+	if quote.SoldInYards(c) {
+		return measure.Length(yards).Format(measure.Yard)
+	}
+	return measure.Length(metric).Format(measure.Metre)
 }
 
 // openAndFolded returns the two plans when both are possible.

@@ -57,31 +57,36 @@ func IsEnough(a app.RemnantAnswer, search app.Search) string {
 	return fmt.Sprintf("not found within %g s, nor proven impossible.", search.Time.Seconds())
 }
 
-// Evidence for the answer, and what would make it fit, each a line.
-func Evidence(work *job.Work, a app.RemnantAnswer) []string {
+// Evidence for the answer, and what would make it fit, each a line. Without why,
+// several lays that cannot be and what was tried in vain are counted only.
+func Evidence(work *job.Work, a app.RemnantAnswer, why bool) []string {
 	var out []string
 	switch a.Fit.Answer {
 	case remnant.Enough:
-		out = enough(work, a)
+		out = enough(work, a, why)
 	case remnant.TooLittle:
 		out = []string{capital(reason.Once(a.Fit.Proof)) + "."}
 	default:
 		out = []string{closest(work, a)}
 	}
 	if len(a.Tried) > 0 {
-		out = append(out, ways(work, a)...)
+		out = append(out, ways(work, a, why)...)
 	}
 	return out
 }
 
-func enough(work *job.Work, a app.RemnantAnswer) []string {
+func enough(work *job.Work, a app.RemnantAnswer, why bool) []string {
 	laid, spare := a.Fit.Plan, a.Fit.Spare
 	if len(a.Row) > 0 {
 		return append(append(fromEach(a), straightened(work, a)...), laid.Notes...)
 	}
 	out := []string{fmt.Sprintf("Lay it %s; the pieces take %s.", laid.Lay.Way(), work.FormatLong(laid.Taken))}
-	for _, why := range a.Fit.Reasons {
-		out = append(out, fmt.Sprintf("Not %s: %s.", why.Lay.Way(), reason.Once(why.Why)))
+	if n := len(a.Fit.Reasons); n > 1 && !why {
+		out = append(out, counted(n, "other lay", "other lays")+" cannot be; --why says of each why.")
+	} else {
+		for _, not := range a.Fit.Reasons {
+			out = append(out, fmt.Sprintf("Not %s: %s.", not.Lay.Way(), reason.Once(not.Why)))
+		}
 	}
 	switch {
 	case spare.Length*spare.Width == 0:
@@ -142,8 +147,12 @@ func closest(work *job.Work, a app.RemnantAnswer) string {
 		plan.Lay.Way(), work.FormatLong(plan.Taken), work.Format(plan.Taken-a.Fit.Usable), strings.Join(out, ", "))
 }
 
-func ways(work *job.Work, a app.RemnantAnswer) []string {
+func ways(work *job.Work, a app.RemnantAnswer, why bool) []string {
 	if len(a.Ways) == 0 {
+		if !why {
+			return []string{"Nothing that was tried made it fit: " + counted(len(a.Tried), "change", "changes") +
+				" in vain; --why lists them."}
+		}
 		out := []string{"Nothing that was tried made it fit:"}
 		for _, what := range a.Tried {
 			out = append(out, "  "+what)

@@ -1,0 +1,35 @@
+package screen
+
+import (
+	"bytes"
+	"io"
+)
+
+// Writer writes for a screen of so many columns: lines that are wider are broken
+// between words. What is written last ends in a new line.
+type Writer struct {
+	to    io.Writer
+	width int
+	line  bytes.Buffer // what has no end yet
+}
+
+// NewWriter writes to an output in so many columns.
+func NewWriter(to io.Writer, width int) *Writer { return &Writer{to: to, width: width} }
+
+// hang is by how much what follows a break is indented, columns
+// [source.OwnChoice].
+const hang = 2
+
+// Write writes the lines that are whole.
+func (w *Writer) Write(text []byte) (int, error) {
+	w.line.Write(text)
+	end := bytes.LastIndexByte(w.line.Bytes(), '\n')
+	if end < 0 {
+		return len(text), nil
+	}
+	whole := string(w.line.Next(end + 1))
+	if _, err := io.WriteString(w.to, Fill(whole, w.width, hang)); err != nil {
+		return 0, err
+	}
+	return len(text), nil
+}
