@@ -82,8 +82,8 @@ func (g *garment) warnWide() {
 // warnWrist compares the wrist of a full-length sleeve with the body's.
 func (g *garment) warnWrist() {
 	options, wrist := *g.Sleeve, g.result.Body[WristGirth]
-	full := options.Length == 0 || options.Length > 0.9*g.result.Body[ShoulderToWrist]
-	if full && g.sleeve.WristWidth < wrist+20 {
+	full := options.Reach == sleeve.Full && options.Length == 0 || options.Length > 0.9*g.result.Body[ShoulderToWrist]
+	if full && options.Style != sleeve.Cap && g.sleeve.WristWidth < wrist+20 {
 		g.warnf("the sleeve is %s wide at the wrist, for a wrist girth of %s: the hand will not go through without an opening", construct.Length(g.sleeve.WristWidth), construct.Length(wrist))
 	}
 	cuff, ok := g.cuff()

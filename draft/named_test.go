@@ -1,6 +1,7 @@
 package draft
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -9,6 +10,7 @@ import (
 	"ellwand/draft/bodice"
 	"ellwand/draft/sleeve"
 	"ellwand/pieces"
+	"ellwand/pieces/measure"
 )
 
 // A lining loses no panel of a piece that is cut in several (issue 22).
@@ -49,5 +51,27 @@ func TestLiningOfWhatHasBecomeSeveralPieces(t *testing.T) {
 			}
 			assert.ElementsMatch(t, tt.want, made)
 		})
+	}
+}
+
+// A cap has no wrist to be warned of.
+func TestOnlyAFullSleeveIsWarnedOfItsWrist(t *testing.T) {
+	for _, tt := range []struct {
+		options sleeve.Options
+		warned  bool
+	}{
+		{sleeve.Options{WristWidth: 160}, true},
+		{sleeve.Options{Style: sleeve.Cap}, false},
+	} {
+		request := blouse(size(t, "women", "14"))
+		request.Sleeve, request.Parts = &tt.options, nil
+		request.Body[WristGirth] = 250
+		result, err := Draft(request)
+		require.NoError(t, err)
+		said := ""
+		for _, warning := range result.Warnings {
+			said += warning.In(measure.Centimetre)
+		}
+		assert.Equal(t, tt.warned, strings.Contains(said, "wide at the wrist"), "%+v", tt.options)
 	}
 }

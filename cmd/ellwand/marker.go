@@ -123,6 +123,9 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 		if plans[i], err = e.plan(cmd.Context(), work, cloth, lay, s); err != nil {
 			return err
 		}
+		if plans[i].InsteadOf != nil {
+			e.note("note: %s", words.InsteadOf(plans[i]))
+		}
 		if err := as.check(out, names[i], plans[i].Plan); err != nil {
 			return err
 		}

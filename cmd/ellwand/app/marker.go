@@ -17,6 +17,10 @@ type Planned struct {
 	// Need is the requirement that it was taken from; of a lay that was asked
 	// for it holds that lay alone.
 	Need plan.Requirement
+	// InsteadOf is the lay that was asked for where this one is drawn in its
+	// place, and Gainless says why; otherwise nil and empty.
+	InsteadOf *lay.Kind
+	Gainless  string
 	// EndedEarly says that the search was ended before its time.
 	EndedEarly bool
 }
@@ -34,10 +38,23 @@ func Plan(ctx context.Context, work *job.Work, c cloth.Cloth, kind *lay.Kind, se
 		return Planned{}, clothError(work, c, err)
 	}
 	out := Planned{Plan: plan, Need: found.Requirement, EndedEarly: found.EndedEarly}
+	if kind != nil && plan.Lay != *kind {
+		out.InsteadOf, out.Gainless = kind, gainless(found.Requirement, *kind)
+	}
 	if kind != nil {
 		out.Need.Lays, out.Need.Chosen = []lay.Plan{plan}, 0
 	}
 	return out, nil
+}
+
+// gainless says why a lay of two parts came down to one.
+func gainless(need plan.Requirement, kind lay.Kind) string {
+	for _, p := range need.Lays {
+		if p.Lay == kind {
+			return p.Impossible
+		}
+	}
+	return ""
 }
 
 // neededFor a lay are the lays to solve: that one, and for a lay of two parts

@@ -52,6 +52,16 @@ quote:
   terms: [Two fittings are included., The deposit buys the cloth.]
 `
 
+// A rate of 0 is a rate: what is made for nothing.
+func TestRateOfNothing(t *testing.T) {
+	work, err := resolve(t, "job: Gift\nunits: cm\ncurrency: EUR\nquote: {rate: 0}\ngarments:\n"+
+		"  - {name: bag, making: {hours: 2}, pieces: [{name: side, width: 30, height: 40}]}\ncloths: [{name: shell, width: 90, price: 9}]\n")
+	require.NoError(t, err)
+	require.Len(t, work.Quote.Making, 1)
+	assert.Equal(t, 120, work.Quote.Making[0].Minutes)
+	assert.Zero(t, work.Quote.Making[0].PerHour)
+}
+
 func TestPricedJob(t *testing.T) {
 	work, err := resolve(t, pricedJob)
 	require.NoError(t, err)

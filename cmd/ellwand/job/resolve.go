@@ -17,8 +17,10 @@ type resolver struct {
 	wearing wearer
 	// shorter is a part of a garment that is drafted shorter than written.
 	shorter shortening
-	// rate is what an hour of making costs unless it says otherwise.
-	rate quote.Money
+	// rate is what an hour of making costs unless it says otherwise; isRated says
+	// that the job gives one, be it 0.
+	rate    quote.Money
+	isRated bool
 }
 
 // Resolve parses the measurements, drafts the garments and makes the cloths.

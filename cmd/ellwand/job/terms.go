@@ -18,7 +18,7 @@ func (r *resolver) quote() {
 		asked = &Quote{}
 	}
 	if asked.Rate != "" {
-		r.rate, _ = r.money(top("quote").Key("rate"), "the rate", asked.Rate)
+		r.rate, r.isRated = r.money(top("quote").Key("rate"), "the rate", asked.Rate)
 	}
 	out := &r.work.Quote
 	out.Number = string(asked.Number)
@@ -149,7 +149,7 @@ func (r *resolver) making(path Path, name string, asked Making, times int) {
 			r.fault(path.Key("hours"), Malformed, "the hours are %q; write them such as 6.5 or 6:30", string(asked.Hours))
 		}
 		out.Minutes, out.PerHour = minutes*times, r.rate
-		if asked.Rate != "" || r.rate == 0 {
+		if asked.Rate != "" || !r.isRated {
 			out.PerHour, _ = r.money(path.Key("rate"), "the rate of the making", asked.Rate)
 		}
 	case asked.Sum != "":

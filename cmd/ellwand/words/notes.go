@@ -3,6 +3,7 @@ package words
 import (
 	"fmt"
 
+	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/cloth"
 	"ellwand/pieces/drawing"
@@ -14,14 +15,23 @@ func EndedEarly(work *job.Work, c cloth.Cloth) string {
 		work.Format(c.Width))
 }
 
+// InsteadOf says that another lay is drawn than was asked for, and why.
+func InsteadOf(plan app.Planned) string {
+	return fmt.Sprintf("%s is laid %s, not %s as asked: %s", plan.Cloth.Name, plan.Lay.Way(), plan.InsteadOf.Way(), plan.Gainless)
+}
+
 // Remnants says that what is there already is not asked about: what reckons how
 // much to buy leaves it out.
 func Remnants(work *job.Work) []string {
 	var out []string
 	for _, cloth := range work.Cloths {
-		if len(cloth.Remnants) > 0 {
+		switch {
+		case len(cloth.Remnants) > 0:
 			out = append(out, fmt.Sprintf("%s: this is for cloth to be bought; ellwand remnant %s says whether its "+
 				"remnants are enough", cloth.Cloth.Name, work.File))
+		case cloth.Length > 0:
+			out = append(out, fmt.Sprintf("%s: this is for cloth to be bought; ellwand remnant %s says whether the %s "+
+				"that are there are enough", cloth.Cloth.Name, work.File, work.FormatLong(cloth.Length)))
 		}
 	}
 	return out
