@@ -14,13 +14,13 @@ func (a Arc) End() orb.Point { return a.At(1) }
 
 // At returns the point at parameter t.
 func (a Arc) At(t float64) orb.Point {
-	sin, cos := math.Sincos(a.Begin + t*a.Sweep)
-	return orb.Point{a.Centre[0] + a.Radius*cos, a.Centre[1] + a.Radius*sin}
+	sin, cos := math.Sincos(a.Begin + float64(t*a.Sweep))
+	return orb.Point{a.Centre[0] + float64(a.Radius*cos), a.Centre[1] + float64(a.Radius*sin)}
 }
 
 // Tangent is the direction of travel at parameter t.
 func (a Arc) Tangent(t float64) orb.Point {
-	sin, cos := math.Sincos(a.Begin + t*a.Sweep)
+	sin, cos := math.Sincos(a.Begin + float64(t*a.Sweep))
 	if a.Sweep < 0 {
 		return orb.Point{sin, -cos}
 	}
@@ -33,7 +33,7 @@ func (a Arc) Length() float64 { return a.Radius * math.Abs(a.Sweep) }
 // Split cuts the arc at parameter t.
 func (a Arc) Split(t float64) (before, after Curve) {
 	first, second := a, a
-	first.Sweep = a.Sweep * t
+	first.Sweep = float64(a.Sweep * t)
 	second.Begin, second.Sweep = a.Begin+first.Sweep, a.Sweep-first.Sweep
 	return first, second
 }
@@ -48,7 +48,7 @@ func (a Arc) Reverse() Curve {
 func (a Arc) Map(m Motion) Curve {
 	sin, cos := math.Sincos(a.Begin)
 	out := Arc{Centre: m.Apply(a.Centre), Radius: a.Radius * m.scale(), Sweep: a.Sweep}
-	out.Begin = math.Atan2(m.C*cos+m.D*sin, m.A*cos+m.B*sin)
+	out.Begin = math.Atan2(float64(m.C*cos)+float64(m.D*sin), float64(m.A*cos)+float64(m.B*sin))
 	if m.Mirrors() {
 		out.Sweep = -a.Sweep
 	}

@@ -88,8 +88,8 @@ var gaussAt, gaussWeight = func() (at, weight [gaussPoints]float64) {
 func (b Bezier) speed(t float64) float64 {
 	s := 1 - t
 	d0, d1, d2 := geometry.Sub(b.P1, b.P0), geometry.Sub(b.P2, b.P1), geometry.Sub(b.P3, b.P2)
-	x := s*s*d0[0] + 2*s*t*d1[0] + t*t*d2[0]
-	y := s*s*d0[1] + 2*s*t*d1[1] + t*t*d2[1]
+	x := float64(s*s*d0[0]) + float64(2*s*t*d1[0]) + float64(t*t*d2[0])
+	y := float64(s*s*d0[1]) + float64(2*s*t*d1[1]) + float64(t*t*d2[1])
 	return 3 * math.Hypot(x, y)
 }
 
@@ -97,7 +97,7 @@ func (b Bezier) speed(t float64) float64 {
 func (b Bezier) gauss() float64 {
 	sum := 0.0
 	for i, at := range gaussAt {
-		sum += gaussWeight[i] * b.speed(at)
+		sum += float64(gaussWeight[i] * b.speed(at))
 	}
 	return sum
 }

@@ -34,7 +34,7 @@ func corner(a, b strip, tolerance float64) []orb.Point {
 		return []orb.Point{v}
 	}
 	// The mitre is foot 1 + ahead u1 and foot 2 - back u2.
-	ahead, back := (w2-w1*cos)/sin, (w1-w2*cos)/sin
+	ahead, back := (w2-float64(w1*cos))/sin, (w1-float64(w2*cos))/sin
 	if ahead < 0 || back < 0 {
 		return []orb.Point{stepFoot(v, n1, n2, w1, w2, cos)}
 	}
@@ -45,8 +45,8 @@ func corner(a, b strip, tolerance float64) []orb.Point {
 		return []orb.Point{mitre}
 	}
 	return []orb.Point{
-		geometry.Add(foot1, geometry.Times(u1, (limit*reach-w1*w1)/ahead)),
-		geometry.Sub(foot2, geometry.Times(u2, (limit*reach-w2*w2)/back)),
+		geometry.Add(foot1, geometry.Times(u1, (float64(limit*reach)-float64(w1*w1))/ahead)),
+		geometry.Sub(foot2, geometry.Times(u2, (float64(limit*reach)-float64(w2*w2))/back)),
 	}
 }
 

@@ -232,7 +232,7 @@ func hollowShare(u1, u2 orb.Point, width float64) float64 {
 	if turn >= 0 {
 		return 0
 	}
-	return width * math.Tan(-turn/2)
+	return float64(width * math.Tan(-turn/2))
 }
 
 // fan is the outside of a circle round v from the direction n1 through the
@@ -246,7 +246,8 @@ func fan(v, n1 orb.Point, turn, width, tolerance float64) []orb.Point {
 	out := make([]orb.Point, n)
 	for k := range out {
 		sin, cos := math.Sincos((float64(k) + 0.5) * step)
-		out[k] = geometry.Add(v, geometry.Times(orb.Point{n1[0]*cos - n1[1]*sin, n1[0]*sin + n1[1]*cos}, reach))
+		turned := orb.Point{float64(n1[0]*cos) - float64(n1[1]*sin), float64(n1[0]*sin) + float64(n1[1]*cos)}
+		out[k] = geometry.Add(v, geometry.Times(turned, reach))
 	}
 	return out
 }

@@ -33,7 +33,7 @@ func MirrorY() Motion { return Motion{A: 1, D: -1} }
 // must differ.
 func MirrorAbout(a, b orb.Point) Motion {
 	u := geometry.Unit(geometry.Sub(b, a))
-	cos, sin := u[0]*u[0]-u[1]*u[1], 2*u[0]*u[1]
+	cos, sin := float64(u[0]*u[0])-float64(u[1]*u[1]), 2*u[0]*u[1]
 	m := Motion{A: cos, B: sin, C: sin, D: -cos}
 	image := m.Apply(a)
 	m.E, m.F = a[0]-image[0], a[1]-image[1]
@@ -47,19 +47,19 @@ func Scale(factor float64) Motion { return Motion{A: factor, D: factor} }
 func (m Motion) Then(n Motion) Motion {
 	origin := n.Apply(orb.Point{m.E, m.F})
 	return Motion{
-		A: n.A*m.A + n.B*m.C, B: n.A*m.B + n.B*m.D,
-		C: n.C*m.A + n.D*m.C, D: n.C*m.B + n.D*m.D,
+		A: float64(n.A*m.A) + float64(n.B*m.C), B: float64(n.A*m.B) + float64(n.B*m.D),
+		C: float64(n.C*m.A) + float64(n.D*m.C), D: float64(n.C*m.B) + float64(n.D*m.D),
 		E: origin[0], F: origin[1],
 	}
 }
 
 // Apply maps a point.
 func (m Motion) Apply(p orb.Point) orb.Point {
-	return orb.Point{m.A*p[0] + m.B*p[1] + m.E, m.C*p[0] + m.D*p[1] + m.F}
+	return orb.Point{float64(m.A*p[0]) + float64(m.B*p[1]) + m.E, float64(m.C*p[0]) + float64(m.D*p[1]) + m.F}
 }
 
 // Mirrors reports whether the motion turns shapes over.
-func (m Motion) Mirrors() bool { return m.A*m.D-m.B*m.C < 0 }
+func (m Motion) Mirrors() bool { return float64(m.A*m.D)-float64(m.B*m.C) < 0 }
 
 // scale is the factor by which the motion stretches lengths; exactly 1 for a
 // turn, whatever its rounding.

@@ -43,8 +43,8 @@ func (p Piece) SeamOutline(tolerance float64) orb.Ring {
 func Rectangle(name string, width, height float64) Piece {
 	corners := []orb.Point{{0, 0}, {width, 0}, {width, height}, {0, height}}
 	p := Piece{Name: name, Cut: 1, Grain: Grain{
-		From: orb.Point{width / 2, height * 0.2},
-		To:   orb.Point{width / 2, height * 0.8},
+		From: orb.Point{width / 2, float64(height * 0.2)},
+		To:   orb.Point{width / 2, float64(height * 0.8)},
 	}}
 	for i, edge := range []string{"bottom", "right", "top", "left"} {
 		p.Edges = append(p.Edges, Edge{Name: edge, Path: Path{Line{corners[i], corners[(i+1)%4]}}})
@@ -74,7 +74,7 @@ func (p Piece) Map(m Motion) Piece {
 		if e, ok := p.Edge(n.Edge); ok && m.Mirrors() {
 			n.At = e.Path.Length() - n.At
 		}
-		n.At *= m.scale()
+		n.At = float64(n.At * m.scale())
 		out.Notches = append(out.Notches, n)
 	}
 	for _, d := range p.Darts {

@@ -66,7 +66,7 @@ func SecondLength(c cloth.Cloth, length float64) float64 {
 	if c.Repeat.Along == 0 {
 		return length
 	}
-	return math.Ceil(length/c.Repeat.Along-1e-9) * c.Repeat.Along
+	return float64(math.Ceil(length/c.Repeat.Along-1e-9) * c.Repeat.Along)
 }
 
 // Taken is the length of cloth that a bed of that length takes.

@@ -82,7 +82,7 @@ type Safety struct {
 }
 
 // Of is what is added to a length, mm.
-func (s Safety) Of(length float64) float64 { return s.Share*length + s.Length }
+func (s Safety) Of(length float64) float64 { return float64(s.Share*length) + s.Length }
 
 // Nap says how the pile, print or shading of a cloth binds the pieces to one
 // direction of the warp, in the terms of [source.CarrLatham].

@@ -30,7 +30,7 @@ func RoundFlaw(name string, centre orb.Point, radius float64) Flaw {
 	var ring orb.Ring
 	for i := range sides {
 		sin, cos := math.Sincos(2 * math.Pi * float64(i) / sides)
-		ring = append(ring, orb.Point{centre[0] + out*cos, centre[1] + out*sin})
+		ring = append(ring, orb.Point{centre[0] + float64(out*cos), centre[1] + float64(out*sin)})
 	}
 	return Flaw{Name: name, Outline: geometry.Closed(ring)}
 }

@@ -106,7 +106,7 @@ func efficiency(p lay.Plan) float64 {
 	}
 	var area float64
 	for _, l := range p.Pieces {
-		area += math.Abs(geometry.Area(l.Outline)) * float64(p.Parts[l.Part].Plies)
+		area += float64(math.Abs(geometry.Area(l.Outline)) * float64(p.Parts[l.Part].Plies))
 	}
 	return area / (p.Taken * usable)
 }

@@ -106,7 +106,7 @@ func dartLine(dart pieces.Dart) orb.LineString {
 // are drawn counter-clockwise, so outside is to the right of the seam.
 func laidNotch(m pieces.Motion, edge pieces.Edge, notch pieces.Notch) lay.Notch {
 	at, along := edge.Path.At(notch.At), edge.Path.Tangent(notch.At)
-	out := orb.Point{at[0] + along[1]*edge.Allowance, at[1] - along[0]*edge.Allowance}
+	out := orb.Point{at[0] + float64(along[1]*edge.Allowance), at[1] - float64(along[0]*edge.Allowance)}
 	still := m
 	still.E, still.F = 0, 0
 	return lay.Notch{At: geometry.Apply(m, at), Out: geometry.Apply(m, out), Along: geometry.Apply(still, along), Count: notch.Count}

@@ -149,7 +149,7 @@ func (s sharing) lengths(choices []choice, double, single bed.Bed) (first, secon
 }
 
 func (l load) with(more load, steps float64) load {
-	return load{l.area + steps*more.area, math.Max(l.along, more.along), l.queue + steps*more.queue}
+	return load{l.area + float64(steps*more.area), math.Max(l.along, more.along), l.queue + float64(steps*more.queue)}
 }
 
 func (l load) guess(b bed.Bed) float64 {

@@ -130,7 +130,7 @@ func onCentreLine(c cloth.Cloth, depth float64) float64 {
 	if r.Across == 0 || len(r.Centred) == 0 {
 		return depth
 	}
-	return r.CentreLine + math.Ceil((depth-r.CentreLine)/r.Across-1e-9)*r.Across
+	return r.CentreLine + float64(math.Ceil((depth-r.CentreLine)/r.Across-1e-9)*r.Across)
 }
 
 // mostDepths are tried of one cloth: more would differ by less than a seam
@@ -240,9 +240,9 @@ func bedShares(a arrangement, share float64, warm *SolvedLay) [2]float64 {
 		return [2]float64{share / 2, share / 2}
 	}
 	if warm.Beds[0].Layout.Length > warm.Beds[1].Layout.Length {
-		return [2]float64{0.9 * share, 0.1 * share}
+		return [2]float64{float64(0.9 * share), float64(0.1 * share)}
 	}
-	return [2]float64{0.1 * share, 0.9 * share}
+	return [2]float64{float64(0.1 * share), float64(0.9 * share)}
 }
 
 // compare gives up a lay of two parts that gains nothing against the cloth

@@ -78,8 +78,8 @@ func stretched(p pieces.Piece, along, across float64) pieces.Piece {
 func stretching(degrees, along, across float64) pieces.Motion {
 	sin, cos := math.Sincos(geometry.Radians(geometry.WholeTurn(degrees)))
 	return pieces.Motion{
-		A: along*cos*cos + across*sin*sin, B: (along - across) * sin * cos,
-		C: (along - across) * sin * cos, D: along*sin*sin + across*cos*cos,
+		A: float64(along*cos*cos) + float64(across*sin*sin), B: (along - across) * sin * cos,
+		C: (along - across) * sin * cos, D: float64(along*sin*sin) + float64(across*cos*cos),
 	}
 }
 
@@ -115,8 +115,8 @@ func beziersOf(a pieces.Arc) []pieces.Bezier {
 		reach := a.Radius * 4 / 3 * math.Tan(math.Abs(a.Sweep)/float64(n)/4)
 		p, q, u, v := a.At(from), a.At(to), a.Tangent(from), a.Tangent(to)
 		out = append(out, pieces.Bezier{
-			P0: p, P1: orb.Point{p[0] + reach*u[0], p[1] + reach*u[1]},
-			P2: orb.Point{q[0] - reach*v[0], q[1] - reach*v[1]}, P3: q,
+			P0: p, P1: orb.Point{p[0] + float64(reach*u[0]), p[1] + float64(reach*u[1])},
+			P2: orb.Point{q[0] - float64(reach*v[0]), q[1] - float64(reach*v[1])}, P3: q,
 		})
 	}
 	return out

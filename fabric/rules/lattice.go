@@ -17,7 +17,7 @@ import (
 // with what is tied already.
 func (m *Matching) bind(a axis, i int, node string, p orb.Point) bool {
 	q, sign := m.at(a, m.templates[i].baseTurn(), p)
-	if !m.sets[a].bind(itemNode(i), node, sign*q) {
+	if !m.sets[a].bind(itemNode(i), node, float64(sign*q)) {
 		return false
 	}
 	m.ties[a][i] = append(m.ties[a][i], tie{node: node, point: p})

@@ -31,7 +31,7 @@ func (m *Matching) bindAxis(a axis) {
 		if a == acrossWarp && t.OnFold {
 			turn := t.baseTurn()
 			_, sign := m.at(a, turn, orb.Point{})
-			set.bind(fixedPlace, itemNode(i), -sign*lowest(t.Outline, turn, a))
+			set.bind(fixedPlace, itemNode(i), float64(-sign*lowest(t.Outline, turn, a)))
 		}
 	}
 	m.bindRules(a)

@@ -47,12 +47,12 @@ func middleOf(piece pieces.Piece) orb.Point {
 	ux, uy = ux/length, uy/length
 	low, high := orb.Point{math.Inf(1), math.Inf(1)}, orb.Point{math.Inf(-1), math.Inf(-1)}
 	for _, q := range piece.SeamOutline(fineTolerance) {
-		for i, v := range []float64{ux*q[0] + uy*q[1], -uy*q[0] + ux*q[1]} {
+		for i, v := range []float64{float64(ux*q[0]) + float64(uy*q[1]), float64(-uy*q[0]) + float64(ux*q[1])} {
 			low[i], high[i] = math.Min(low[i], v), math.Max(high[i], v)
 		}
 	}
 	along, across := (low[0]+high[0])/2, (low[1]+high[1])/2
-	return orb.Point{along*ux - across*uy, along*uy + across*ux}
+	return orb.Point{float64(along*ux) - float64(across*uy), float64(along*uy) + float64(across*ux)}
 }
 
 // hasPoint refuses a piece without the point that the motif is to fall on.

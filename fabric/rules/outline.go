@@ -114,19 +114,19 @@ func within(run []orb.Point, tolerance float64) bool {
 // prolonged before c.
 func intersection(a, b, c, d orb.Point) (orb.Point, bool) {
 	ux, uy, vx, vy := b[0]-a[0], b[1]-a[1], d[0]-c[0], d[1]-c[1]
-	turn := ux*vy - uy*vx
+	turn := float64(ux*vy) - float64(uy*vx)
 	if turn <= 1e-12*math.Hypot(ux, uy)*math.Hypot(vx, vy) {
 		return orb.Point{}, false
 	}
-	t := ((c[0]-b[0])*vy - (c[1]-b[1])*vx) / turn
+	t := (float64((c[0]-b[0])*vy) - float64((c[1]-b[1])*vx)) / turn
 	if t < 0 {
 		return orb.Point{}, false
 	}
-	return orb.Point{b[0] + t*ux, b[1] + t*uy}, true
+	return orb.Point{b[0] + float64(t*ux), b[1] + float64(t*uy)}, true
 }
 
 func convexAt(points []orb.Point, i int) bool {
 	n := len(points)
 	a, b, c := points[(i+n-1)%n], points[i%n], points[(i+1)%n]
-	return (b[0]-a[0])*(c[1]-b[1])-(b[1]-a[1])*(c[0]-b[0]) > 0
+	return float64((b[0]-a[0])*(c[1]-b[1]))-float64((b[1]-a[1])*(c[0]-b[0])) > 0
 }

@@ -105,7 +105,7 @@ func (m *Matching) place(a axis, i int, problem *layout.Problem) {
 	turn := t.baseTurn()
 	low := lowest(t.Outline, turn, a)
 	_, sign := m.at(a, turn, orb.Point{})
-	m.sets[a].bind(fixedPlace, root, sign*-low-above)
+	m.sets[a].bind(fixedPlace, root, float64(sign*-low)-above)
 }
 
 // offsets gives every turn its place on the lattice. A template with several
@@ -119,7 +119,7 @@ func (m *Matching) offsets(a axis, i int, turns []layout.Turn) []layout.Turn {
 		for k, one := range m.ties[a][i] {
 			_, place := set.root(one.node)
 			q, sign := m.at(a, turn, one.point)
-			here := sign*place - q
+			here := float64(sign*place) - q
 			if k == 0 {
 				offset = here
 			}
@@ -158,7 +158,7 @@ func withRoom(turns []layout.Turn, outline orb.Ring, period, width float64) []la
 	for _, turn := range turns {
 		low := -lowest(outline, turn, acrossWarp)
 		high := low + width - Across(outline, turn)
-		first := turn.OffsetY + math.Ceil((low-turn.OffsetY)/period-1e-9)*period
+		first := turn.OffsetY + float64(math.Ceil((low-turn.OffsetY)/period-1e-9)*period)
 		if first <= high+fitTolerance {
 			out = append(out, turn)
 		}

@@ -122,7 +122,7 @@ func evened(outline orb.Ring, image pieces.Motion) orb.Ring {
 func crossing(image pieces.Motion, p, q orb.Point) orb.Point {
 	a, b := side(image, p), side(image, q)
 	t := a / (a - b)
-	return orb.Point{p[0] + t*(q[0]-p[0]), p[1] + t*(q[1]-p[1])}
+	return orb.Point{p[0] + float64(t*(q[0]-p[0])), p[1] + float64(t*(q[1]-p[1]))}
 }
 
 // side of the mirror line on which a point lies, as a distance with a sign.
@@ -132,7 +132,7 @@ func side(image pieces.Motion, p orb.Point) float64 {
 	// The normal of the line at angle a is (-sin a, cos a), and the motion
 	// holds cos 2a and sin 2a.
 	axis := math.Atan2(image.C, image.A) / 2
-	return (-math.Sin(axis)*dx + math.Cos(axis)*dy) / 2
+	return (float64(-math.Sin(axis)*dx) + float64(math.Cos(axis)*dy)) / 2
 }
 
 // doubled joins a half outline, whose ends lie on the mirror line, to its

@@ -33,7 +33,8 @@ func farEnd(c cloth.Cloth, templates []Template) float64 {
 	}
 	for _, t := range templates {
 		size := t.Outline.Bound()
-		far += 3 * float64(t.Copies) * (math.Hypot(size.Max[0]-size.Min[0], size.Max[1]-size.Min[1]) + c.Gap + c.Repeat.Along)
+		longest := math.Hypot(size.Max[0]-size.Min[0], size.Max[1]-size.Min[1])
+		far += float64(3 * float64(t.Copies) * (longest + c.Gap + c.Repeat.Along))
 	}
 	return far
 }

@@ -20,13 +20,15 @@ func Add(a, b orb.Point) orb.Point { return orb.Point{a[0] + b[0], a[1] + b[1]} 
 func Sub(a, b orb.Point) orb.Point { return orb.Point{a[0] - b[0], a[1] - b[1]} }
 
 // Times is a stretched by a factor.
-func Times(a orb.Point, factor float64) orb.Point { return orb.Point{a[0] * factor, a[1] * factor} }
+func Times(a orb.Point, factor float64) orb.Point {
+	return orb.Point{float64(a[0] * factor), float64(a[1] * factor)}
+}
 
 // Dot is the inner product.
-func Dot(a, b orb.Point) float64 { return a[0]*b[0] + a[1]*b[1] }
+func Dot(a, b orb.Point) float64 { return float64(a[0]*b[0]) + float64(a[1]*b[1]) }
 
 // Cross is positive when b lies to the left of a.
-func Cross(a, b orb.Point) float64 { return a[0]*b[1] - a[1]*b[0] }
+func Cross(a, b orb.Point) float64 { return float64(a[0]*b[1]) - float64(a[1]*b[0]) }
 
 // Norm is the length of a as a vector.
 func Norm(a orb.Point) float64 { return math.Hypot(a[0], a[1]) }
@@ -52,7 +54,7 @@ func Right(u orb.Point) orb.Point { return orb.Point{u[1], -u[0]} }
 
 // Between is the point at t from a (0) to b (1), exact at both ends.
 func Between(a, b orb.Point, t float64) orb.Point {
-	return orb.Point{a[0]*(1-t) + b[0]*t, a[1]*(1-t) + b[1]*t}
+	return orb.Point{float64(a[0]*(1-t)) + float64(b[0]*t), float64(a[1]*(1-t)) + float64(b[1]*t)}
 }
 
 // SegmentDistance is how far p lies from the segment a to b.
@@ -63,7 +65,7 @@ func SegmentDistance(p, a, b orb.Point) float64 {
 		return Distance(p, a)
 	}
 	t := math.Max(0, math.Min(1, Dot(Sub(p, a), d)/square))
-	return Distance(p, orb.Point{a[0] + t*d[0], a[1] + t*d[1]})
+	return Distance(p, orb.Point{a[0] + float64(t*d[0]), a[1] + float64(t*d[1])})
 }
 
 // LineDistance is how far p lies from the line through a and b, prolonged

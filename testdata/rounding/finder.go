@@ -148,6 +148,12 @@ func (f *finder) use(node ast.Node) bool {
 		if f.isInexact(f.info.Uses[n]) {
 			f.found[n] = true
 		}
+	case *ast.CompositeLit:
+		f.all(n.Elts)
+	case *ast.ReturnStmt:
+		if len(n.Results) > 1 {
+			f.all(n.Results)
+		}
 	case *ast.AssignStmt:
 		if n.Tok == token.ADD_ASSIGN || n.Tok == token.SUB_ASSIGN {
 			f.term(n.Lhs[0])
@@ -155,6 +161,16 @@ func (f *finder) use(node ast.Node) bool {
 		}
 	}
 	return true
+}
+
+// all notes products that are kept where they cannot be followed: as coordinates
+// of a point, or as one of several results.
+func (f *finder) all(list []ast.Expr) {
+	for _, e := range list {
+		if product := f.product(e); product != nil {
+			f.found[product] = true
+		}
+	}
 }
 
 func (f *finder) term(e ast.Expr) {

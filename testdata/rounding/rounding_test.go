@@ -27,6 +27,19 @@ func TestFaultsAreThoseThatAreMarked(t *testing.T) {
 	require.Contains(t, faults[len(faults)-1].String(), "rand.NormFloat64 differs from processor to processor")
 }
 
+// The packages that decide the coordinates of what is laid (those of nest have
+// their own test). Their functions of math are still those of math.
+func TestProductsOfCoordinatesAreRounded(t *testing.T) {
+	faults, err := Faults("ellwand/pieces", "ellwand/pieces/geometry", "ellwand/fabric/bed", "ellwand/fabric/cloth",
+		"ellwand/fabric/lay", "ellwand/fabric/internal/geometry", "ellwand/fabric/rules", "ellwand/fabric/plan")
+	require.NoError(t, err)
+	for _, fault := range faults {
+		if fault.Function == "" {
+			t.Error(fault)
+		}
+	}
+}
+
 func TestFaultsOfAPackageThatIsNone(t *testing.T) {
 	_, err := Faults("./testdata/missing")
 	require.Error(t, err)

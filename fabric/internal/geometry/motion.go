@@ -54,7 +54,7 @@ func Reflection(through orb.Point, degrees float64) pieces.Motion {
 
 // Inverse of a motion that keeps lengths.
 func Inverse(m pieces.Motion) pieces.Motion {
-	det := m.A*m.D - m.B*m.C
+	det := float64(m.A*m.D) - float64(m.B*m.C)
 	out := pieces.Motion{A: m.D / det, B: -m.B / det, C: -m.C / det, D: m.A / det}
 	origin := Apply(out, orb.Point{m.E, m.F})
 	out.E, out.F = -origin[0], -origin[1]

@@ -61,10 +61,10 @@ func Nearest(line []orb.Point, p orb.Point) orb.Point {
 		a, b := line[i-1], line[i]
 		ux, uy := b[0]-a[0], b[1]-a[1]
 		t := 0.0
-		if square := ux*ux + uy*uy; square > 0 {
-			t = math.Max(0, math.Min(1, ((p[0]-a[0])*ux+(p[1]-a[1])*uy)/square))
+		if square := float64(ux*ux) + float64(uy*uy); square > 0 {
+			t = math.Max(0, math.Min(1, (float64((p[0]-a[0])*ux)+float64((p[1]-a[1])*uy))/square))
 		}
-		if q := (orb.Point{a[0] + t*ux, a[1] + t*uy}); Distance(p, q) < Distance(p, best) {
+		if q := (orb.Point{a[0] + float64(t*ux), a[1] + float64(t*uy)}); Distance(p, q) < Distance(p, best) {
 			best = q
 		}
 	}
@@ -79,7 +79,7 @@ func Area(ring orb.Ring) float64 {
 	var sum float64
 	for i := 1; i+1 < len(ring); i++ {
 		a, b := ring[i], ring[i+1]
-		sum += (a[0]-ring[0][0])*(b[1]-ring[0][1]) - (a[1]-ring[0][1])*(b[0]-ring[0][0])
+		sum += float64((a[0]-ring[0][0])*(b[1]-ring[0][1])) - float64((a[1]-ring[0][1])*(b[0]-ring[0][0]))
 	}
 	return sum / 2
 }
@@ -90,7 +90,7 @@ func Centroid(ring orb.Ring) orb.Point {
 	o := ring[0]
 	for i := 1; i+1 < len(ring); i++ {
 		a, b := ring[i], ring[i+1]
-		w := (a[0]-o[0])*(b[1]-o[1]) - (a[1]-o[1])*(b[0]-o[0])
+		w := float64((a[0]-o[0])*(b[1]-o[1])) - float64((a[1]-o[1])*(b[0]-o[0]))
 		sum += w
 		x += w * (a[0] + b[0] - 2*o[0]) / 3
 		y += w * (a[1] + b[1] - 2*o[1]) / 3

@@ -57,7 +57,7 @@ func Disc(radius float64) []orb.Point {
 	out := make([]orb.Point, sides)
 	for i := range out {
 		sin, cos := portable.SincosDegrees((2*float64(i) + 1) * 180 / sides)
-		out[i] = orb.Point{corner * cos, corner * sin}
+		out[i] = orb.Point{float64(corner * cos), float64(corner * sin)}
 	}
 	return out
 }

@@ -104,7 +104,7 @@ func flipped(p []orb.Point, flipX, flipY float64) []orb.Point {
 		if flipX*flipY < 0 {
 			at = len(p) - 1 - i
 		}
-		out[at] = orb.Point{flipX * q[0], flipY * q[1]}
+		out[at] = orb.Point{float64(flipX * q[0]), float64(flipY * q[1])}
 	}
 	return out
 }

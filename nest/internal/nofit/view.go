@@ -100,7 +100,7 @@ func (t *Table) signed(x, y float64) (depth, gx, gy float64) {
 		depth = max(between, depth)
 	}
 	per := t.unit * t.scale
-	return depth, growX * per, growY * per
+	return depth, float64(growX * per), float64(growY * per)
 }
 
 // between interpolates the depths of the corners at (a, b), in shares of the

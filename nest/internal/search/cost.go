@@ -61,7 +61,7 @@ func (s *state) neighbour(i, shape, j int) neighbour {
 	b, sh := &s.bodies[j], &s.m.Shapes[shape]
 	return neighbour{
 		b.x, b.y, b.hx + sh.HalfX + s.m.Gap, b.hy + sh.HalfY + s.m.Gap,
-		float64(s.weight[i*len(s.bodies)+j]) * s.factor[j], s.pairs.of(int(b.shape), shape), int32(j),
+		float64(float64(s.weight[i*len(s.bodies)+j]) * s.factor[j]), s.pairs.of(int(b.shape), shape), int32(j),
 	}
 }
 

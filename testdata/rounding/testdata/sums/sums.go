@@ -53,6 +53,14 @@ func inField(a, b float64) float64 {
 	return x.area + x.width
 }
 
+func inPoint(a, b float64) [2]float64 {
+	return [2]float64{a, a * b} // fault
+}
+
+func results(a, b float64) (float64, float64) {
+	return a * b, b // fault
+}
+
 func functions(r *rand.Rand, a float64) float64 {
 	return math.Max(math.Abs(a), math.Sqrt(a)) +
 		math.Sin(a) + // fault
