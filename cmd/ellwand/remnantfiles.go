@@ -10,8 +10,8 @@ import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric/cloth"
 	"ellwand/fabric/check"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/marker"
 	"ellwand/fabric/remnant"
@@ -86,7 +86,9 @@ func (r remnantFiles) add(a app.RemnantAnswer, index int) error {
 func (r remnantFiles) addPlan(plan, layout string, kind lay.Plan) error {
 	if plan != "" {
 		options := marker.Options{Job: r.work.Title(), Paper: r.paper, Remnant: true, Inches: r.work.InInches(), Children: r.work.Children}
-		write := func(w io.Writer) error { return errors.Join(check.Plan(kind, kind.Asked), marker.Write(w, kind, options)) }
+		write := func(w io.Writer) error {
+			return errors.Join(check.Plan(kind, kind.Asked), marker.Write(w, kind, options))
+		}
 		if err := r.out.Add(plan, write); err != nil {
 			return err
 		}

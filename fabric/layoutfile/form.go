@@ -32,6 +32,7 @@ type File struct {
 	Gap        float64 `json:"gap_mm" jsonschema_description:"least distance between pieces; not kept along a fold, nor over a straight cut across"`
 	Tilt       float64 `json:"tilt_percent" jsonschema_description:"how far a grainline may deviate: across, as a share of along"`
 	Repeat     *Repeat `json:"repeat" jsonschema:"nullable" jsonschema_description:"of the pattern of the cloth, and what is matched on it; null for plain cloth"`
+	Fixed      []Fixed `json:"fixed" jsonschema_description:"points of pieces that a print fixes on the open cloth: hems on a border, motifs centred on a piece"`
 	ClothFlaws []Flaw  `json:"cloth_flaws" jsonschema_description:"on the cloth lying open, right side up: x along the warp from the cut end, y across from the outer edge of the selvedge nearest to the cutter"`
 
 	Outline orb.Ring   `json:"cloth_outline" jsonschema:"nullable" jsonschema_description:"of a lay that is no rectangle; null for one that is"`
@@ -103,6 +104,15 @@ type Match struct {
 type PiecePoint struct {
 	Piece int       `json:"piece" jsonschema_description:"index into asked"`
 	At    orb.Point `json:"at_mm" jsonschema_description:"in the frame of the piece"`
+}
+
+// Fixed is where a point of a piece lies on the open cloth.
+type Fixed struct {
+	PiecePoint
+	Way    string  `json:"way" jsonschema:"enum=along,enum=across" jsonschema_description:"along, from the cut end; or across, from the outer edge of the selvedge nearest to the cutter"`
+	From   float64 `json:"from_mm" jsonschema_description:"it lies no nearer"`
+	To     float64 `json:"to_mm" jsonschema_description:"and no farther"`
+	Period float64 `json:"period_mm" jsonschema_description:"and so again after every such length; 0 when there only"`
 }
 
 // Asked is a piece that the cloth is to give. Its own frame is that of its

@@ -51,7 +51,7 @@ func Of(plan lay.Plan) (File, error) {
 		Version: Version, Cloth: cloth.Name, Lay: plan.Lay.String(), Plies: plan.Plies,
 		Width: plan.Width, Length: plan.Length, Bound: plan.Bound, Taken: plan.Taken,
 		ClothWidth: cloth.WidthLaid(), Selvedge: cloth.Selvedge, Nap: cloth.Nap.String(), Alike: cloth.Alike,
-		Gap: cloth.Gap, Tilt: 100 * cloth.Tilt, Repeat: repeatOf(plan), ClothFlaws: flawsOf(taken),
+		Gap: cloth.Gap, Tilt: 100 * cloth.Tilt, Repeat: repeatOf(plan), Fixed: fixedOf(plan), ClothFlaws: flawsOf(taken),
 		Flaws: append([]orb.Ring{}, plan.Zones...), Parts: parts, Asked: asked, Pieces: laidOf(plan),
 	}, nil
 }
@@ -124,11 +124,24 @@ func repeatOf(plan lay.Plan) *Repeat {
 		CentreLine: repeat.CentreLine, Centred: pointsOf(rules.Centres(plan)),
 	}
 	for _, match := range plan.Matches {
-		way := "along"
-		if match.Across {
-			way = "across"
-		}
-		out.Matches = append(out.Matches, Match{Name: match.Name, Way: way, Points: pointsOf(rules.PointsOf(plan, match))})
+		out.Matches = append(out.Matches, Match{Name: match.Name, Way: way(match.Across), Points: pointsOf(rules.PointsOf(plan, match))})
+	}
+	return out
+}
+
+func way(across bool) string {
+	if across {
+		return "across"
+	}
+	return "along"
+}
+
+func fixedOf(plan lay.Plan) []Fixed {
+	out := []Fixed{}
+	for _, f := range rules.FixedPoints(plan) {
+		out = append(out, Fixed{
+			PiecePoint: PiecePoint{Piece: f.Piece, At: f.At}, Way: way(f.Across), From: f.From, To: f.To, Period: f.Period,
+		})
 	}
 	return out
 }

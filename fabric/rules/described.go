@@ -54,6 +54,29 @@ func Centres(p lay.Plan) []PiecePoint {
 	return out
 }
 
+// PieceFixed is a point of a piece as it is cut that a rule fixes on the open cloth.
+type PieceFixed struct {
+	// Piece is an index into lay.Plan.Asked.
+	Piece int
+	Fixed
+}
+
+// FixedPoints are all that the rules of the cloth fix.
+func FixedPoints(p lay.Plan) []PieceFixed {
+	var out []PieceFixed
+	for i, piece := range AsCut(p) {
+		for _, r := range registered {
+			if r.points == nil || !r.keeps(p.Cloth, piece.Name) {
+				continue
+			}
+			for _, fixed := range r.points(p.Cloth, piece) {
+				out = append(out, PieceFixed{i, fixed})
+			}
+		}
+	}
+	return out
+}
+
 // FlawsTaken are the flaws on the length of cloth that the plan takes, lying
 // open.
 func FlawsTaken(p lay.Plan) ([]cloth.Flaw, error) {

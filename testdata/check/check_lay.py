@@ -114,6 +114,7 @@ class Lay:
         self.check_nap(opened)
         if self.file["repeat"]:
             self.check_repeat(opened)
+        self.check_fixed(opened)
         return self.faults
 
     # The lay: its parts, their plies, their folds.
@@ -354,6 +355,19 @@ class Lay:
                 wrong = off(one["motion"].at(point)[1], repeat["centre_line_mm"], repeat["across_mm"])
                 if wrong > REPEAT:
                     self.fault(f"{one['name']}: its centre lies {wrong:.1f} off its line of the repeat.")
+
+
+    def check_fixed(self, opened):
+        """What a print fixes: hems on the line of a border, the centre of a motif on a piece."""
+        for fixed in self.file["fixed"]:
+            across = fixed["way"] == "across"
+            for one in (o for o in opened if o["piece"] == fixed["piece"]):
+                place, period = one["motion"].at(fixed["at_mm"])[1 if across else 0], fixed["period_mm"]
+                wrong = max(fixed["from_mm"] - place, place - fixed["to_mm"])
+                if period > 0:
+                    wrong = off(place, fixed["from_mm"], period)
+                if wrong > REPEAT:
+                    self.fault(f"{one['name']}: a point lies {wrong:.1f} {fixed['way']} off where the print has its place.")
 
 
 def lays(paths):
