@@ -152,24 +152,34 @@ func lieInWords(lie pieces.GrainLie) string {
 	return [...]string{"along the warp", "along the weft", "at 45 degrees to the warp"}[lie]
 }
 
-// thatFit keeps the turns in which the template is no wider than the bed.
+// thatFit keeps the turns in which the template is no wider than the bed, and
+// than what flaws leave of it.
 func thatFit(c cloth.Cloth, b bed.Bed, t Template) ([]layout.Turn, error) {
 	usable, narrowest := b.Room(c), math.Inf(1)
+	runs := clearRuns(c, b)
+	clear := 0.0
 	var out []layout.Turn
 	for _, turn := range t.Turns {
 		across := Across(t.Outline, turn)
 		narrowest = math.Min(narrowest, across)
-		if across <= usable+fitTolerance {
+		room := math.Min(usable, roomFor(runs, b, turn.Pin))
+		clear = math.Max(clear, room)
+		if across <= room+fitTolerance {
 			out = append(out, turn)
 		}
 	}
 	if len(out) > 0 {
 		return out, nil
 	}
-	switch b.Kind {
-	case lay.FoldedAlong:
+	switch {
+	case t.OnFold && clear == 0:
+		return nil, lay.Because(t.Piece.Name, "a flaw runs along the fold; lay the cloth open, or fold it elsewhere")
+	case clear < usable && narrowest <= usable:
+		return nil, lay.Because(t.Piece.Name, "it is %s wide, and flaws that run along the cloth leave only %s in one piece; "+
+			"lay the cloth another way, or take another cloth", c.Say(narrowest), c.Say(clear))
+	case b.Kind == lay.FoldedAlong:
 		return nil, lay.Because(t.Piece.Name, "it is %s wide and the folded cloth only %s; lay the cloth open, or take a wider cloth", c.Say(narrowest), c.Say(usable))
-	case lay.BothSelvedgesIn:
+	case b.Kind == lay.BothSelvedgesIn:
 		return nil, lay.Because(t.Piece.Name, "it is %s wide, and from a fold to where the selvedges meet there are only %s; lay the cloth open, or take a wider cloth", c.Say(narrowest), c.Say(usable))
 	}
 	return nil, lay.Because(t.Piece.Name, "it is %s wide in the narrowest way its grain allows, and the cloth only %s between the selvedges; "+
