@@ -12,6 +12,9 @@ import (
 func (r *resolver) garments(wearers []wearer) {
 	above := r.allowances(top("allowances"), nil, r.file.Allowances)
 	seen := map[string]bool{}
+	if !r.withinMade(wearers) {
+		return
+	}
 	for i, garment := range r.file.Garments {
 		path := top("garments").Entry(i)
 		if garment.Name == "" {
@@ -29,13 +32,16 @@ func (r *resolver) garments(wearers []wearer) {
 			// What is wrong for one wearer is most likely wrong for all.
 			if wears(garment, w) && len(r.faults.List) == before {
 				r.wearing = w
-				r.garment(path, garment, above)
+				if !r.garment(path, garment, above) {
+					return
+				}
 			}
 		}
 	}
 }
 
-func (r *resolver) garment(path Path, garment Garment, above allowances) {
+// garment resolves one garment. It returns false when no more may be added.
+func (r *resolver) garment(path Path, garment Garment, above allowances) bool {
 	before := len(r.faults.List)
 	made := Made{Name: string(garment.Name), Kind: string(garment.Name), Wearer: r.wearing.name,
 		Quantity: r.count(path.Key("quantity"), "the quantity", garment.Quantity)}
@@ -59,14 +65,14 @@ func (r *resolver) garment(path Path, garment Garment, above allowances) {
 	r.lengths(path, made.Kind, &request)
 	rectangles := r.handmade(path, garment, cloth, widths)
 	if len(r.faults.List) > before {
-		return
+		return true
 	}
 	drafted := asksForDraft(request)
 	if drafted {
 		r.draft(path, &made, request)
 	}
 	if drafted && len(made.Pieces) == 0 {
-		return
+		return true
 	}
 	made.Pieces = r.cutFrom(path.Key("cut_from"), garment, made.Pieces)
 	made.Pieces = append(made.Pieces, rectangles...)
@@ -76,6 +82,7 @@ func (r *resolver) garment(path Path, garment Garment, above allowances) {
 	}
 	r.uniqueNames(path, garment, made)
 	r.work.Garments = append(r.work.Garments, made)
+	return r.withinLays(path, made)
 }
 
 // asksForDraft says that a request has something to draft.

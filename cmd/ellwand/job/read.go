@@ -3,6 +3,7 @@ package job
 import (
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"reflect"
@@ -11,10 +12,9 @@ import (
 	"github.com/goccy/go-yaml"
 	"github.com/goccy/go-yaml/ast"
 	"github.com/goccy/go-yaml/parser"
-)
 
-// maxSize of a job file in bytes; a larger one is some other file.
-const maxSize = 1 << 20
+	"ellwand/cmd/ellwand/limit"
+)
 
 // Read reads the job file at a path. The error is *Faults when the file can be
 // opened but not used.
@@ -26,12 +26,17 @@ func Read(path string) (*File, error) {
 	if info.IsDir() {
 		return nil, fmt.Errorf("%s is a folder; give the job file inside it", path)
 	}
-	if info.Size() > maxSize {
-		return nil, fmt.Errorf("%s is too large for a job file (over 1 MB); is it the right file?", path)
-	}
-	data, err := os.ReadFile(path)
+	file, err := os.Open(path)
 	if err != nil {
 		return nil, unreadable(path, err)
+	}
+	defer file.Close()
+	data, err := io.ReadAll(io.LimitReader(file, int64(limit.JobSize.Most())+1))
+	if err != nil {
+		return nil, unreadable(path, err)
+	}
+	if err := limit.JobSize.Check(path, len(data)); err != nil {
+		return nil, err
 	}
 	return Parse(path, data)
 }
@@ -52,6 +57,10 @@ func Parse(name string, data []byte) (*File, error) {
 	data, unreadable := decoded(data)
 	if unreadable != nil {
 		faults.List = append(faults.List, *unreadable)
+		return nil, faults.orNil()
+	}
+	if line := tooDeep(data); line > 0 {
+		faults.List = append(faults.List, Fault{Line: line, Kind: NotYAML, Text: "the file " + limit.Depth.Sentence()})
 		return nil, faults.orNil()
 	}
 	tree, err := parser.ParseBytes(data, 0)

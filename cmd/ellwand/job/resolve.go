@@ -17,6 +17,8 @@ type resolver struct {
 	wearing wearer
 	// shorter is a part of a garment that is drafted shorter than written.
 	shorter shortening
+	// lays counts what is cut from each cloth.
+	lays lays
 	// rate is what an hour of making costs unless it says otherwise; isRated says
 	// that the job gives one, be it 0.
 	rate    quote.Money
@@ -28,7 +30,7 @@ type resolver struct {
 func (f *File) Resolve() (*Work, error) { return f.resolve(shortening{}) }
 
 func (f *File) resolve(shorter shortening) (*Work, error) {
-	r := &resolver{file: f, faults: &Faults{File: f.name}, shorter: shorter}
+	r := &resolver{file: f, faults: &Faults{File: f.name}, shorter: shorter, lays: lays{}}
 	r.work.File, r.work.file = f.name, f
 	r.work.Name, r.work.Client, r.work.Size = string(f.Job), string(f.Client), string(f.Size)
 	if f.Job == "" {

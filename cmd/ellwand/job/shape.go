@@ -48,6 +48,9 @@ func (s *shape) mapping(node ast.Node, want reflect.Type, path Path) {
 		return
 	}
 	known := keys(want)
+	if len(path) > 0 && !s.withinEntries(path, node.GetToken().Position.Line, len(values)) {
+		return
+	}
 	for i, pair := range values {
 		key := written(pair.Key)
 		line := pair.Key.GetToken().Position.Line
@@ -98,6 +101,9 @@ func (s *shape) sequence(node ast.Node, want reflect.Type, path Path) {
 			"%s should be a list, each entry after a dash (or [a, b]), but is %s", path.place(), kind(node))
 		return
 	}
+	if !s.withinEntries(path, node.GetToken().Position.Line, len(list.Values)) {
+		return
+	}
 	for i, value := range list.Values {
 		inner := path.Entry(i)
 		s.lines.note(inner, firstLine(value))
@@ -108,6 +114,7 @@ func (s *shape) sequence(node ast.Node, want reflect.Type, path Path) {
 func (s *shape) scalar(node ast.Node, path Path) {
 	switch node.(type) {
 	case *ast.StringNode, *ast.IntegerNode, *ast.FloatNode, *ast.BoolNode, *ast.LiteralNode, *ast.InfinityNode, *ast.NanNode:
+		s.withinText(path, node.GetToken().Position.Line, written(node))
 	default:
 		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should be a single value, but is %s", path.place(),
 			kind(node))

@@ -1,0 +1,98 @@
+package job
+
+import (
+	"fmt"
+	"strconv"
+	"unicode/utf8"
+
+	"ellwand/cmd/ellwand/limit"
+)
+
+// mostEntries of the lists of a job, by their key.
+var mostEntries = map[string]limit.Limit{
+	"wearers": limit.Wearers, "garments": limit.Garments, "pieces": limit.Pieces, "parts": limit.Parts,
+	"linings": limit.Parts, "interfacings": limit.Parts, "cloths": limit.Cloths, "widths": limit.Widths,
+	"offers": limit.Offers, "remnants": limit.Remnants, "flaws": limit.Flaws, "outline": limit.Corners,
+}
+
+// withinEntries says whether a list is no longer than it may be; a longer one is
+// not looked into.
+func (s *shape) withinEntries(path Path, line, entries int) bool {
+	most, known := mostEntries[path[len(path)-1].Key]
+	if !known {
+		most = limit.List
+	}
+	if err := most.Check(path.place(), entries); err != nil {
+		s.fault(path, line, OutOfRange, "%s", err)
+		return false
+	}
+	return true
+}
+
+// paragraphs are the keys of texts that may be long.
+var paragraphs = map[string]bool{"terms": true, "maker": true}
+
+// withinText refuses a text that is longer than it may be.
+func (s *shape) withinText(path Path, line int, text string) {
+	most := limit.Text
+	for _, step := range path {
+		if paragraphs[step.Key] {
+			most = limit.Paragraph
+		}
+	}
+	if err := most.Check(path.place(), utf8.RuneCountInString(text)); err != nil {
+		s.fault(path, line, OutOfRange, "%s", err)
+	}
+}
+
+// withinMade refuses a job that makes more garments than it may, before any is
+// drafted.
+func (r *resolver) withinMade(wearers []wearer) bool {
+	made := 0
+	for i, garment := range r.file.Garments {
+		quantity, err := strconv.Atoi(string(garment.Quantity))
+		if err != nil { // not given, or refused where it is resolved
+			quantity = 1
+		}
+		for _, w := range wearers {
+			if wears(garment, w) {
+				made += min(max(quantity, 1), most)
+			}
+		}
+		if err := limit.Made.Check("the job", made); err != nil {
+			r.fault(top("garments").Entry(i), OutOfRange, "%s", err)
+			return false
+		}
+	}
+	return true
+}
+
+// lays counts what is cut from each cloth.
+type lays map[string]*struct{ pieces, corners int }
+
+// withinLays adds the pieces of garments that are made, and refuses more of them
+// than may be cut from one cloth.
+func (r *resolver) withinLays(path Path, made Made) bool {
+	for _, piece := range made.Pieces {
+		of := r.lays[piece.Cloth]
+		if of == nil {
+			of = &struct{ pieces, corners int }{}
+			r.lays[piece.Cloth] = of
+		}
+		outline, _ := piece.CuttingOutline(flatness) // a piece without one is refused elsewhere
+		of.pieces += made.Quantity * piece.Cut
+		of.corners += made.Quantity * piece.Cut * len(outline)
+		place := fmt.Sprintf("cloth %q", piece.Cloth)
+		for _, err := range []error{limit.PiecesOfLay.Check(place, of.pieces), limit.CornersOfLay.Check(place, of.corners)} {
+			if err != nil {
+				r.fault(path, OutOfRange, "%s", err)
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// flatness, mm, to which outlines are counted, about that of the lays
+// [source.OwnChoice].
+const flatness = 0.1
