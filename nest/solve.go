@@ -3,7 +3,9 @@ package nest
 import (
 	"context"
 	"errors"
+	"fmt"
 	"runtime"
+	"runtime/debug"
 	"sync"
 	"sync/atomic"
 	"time"
@@ -133,18 +135,30 @@ func (r *run) start(k int) []*search.Spot {
 }
 
 // together runs a step of every search, as many at a time as there are
-// workers.
+// workers. A panic in one of them is raised again here, where the caller of Solve
+// can recover from it, with the stack of where it arose.
 func (r *run) together(all []*search.Searcher, step func(k int)) {
 	slots := make(chan struct{}, r.o.Workers)
+	fell := make([]any, len(all))
 	var group sync.WaitGroup
 	for k := range all {
 		slots <- struct{}{}
 		group.Go(func() {
+			defer func() {
+				if value := recover(); value != nil {
+					fell[k] = fmt.Sprintf("%v\n\n%s", value, debug.Stack())
+				}
+				<-slots
+			}()
 			step(k)
-			<-slots
 		})
 	}
 	group.Wait()
+	for _, value := range fell {
+		if value != nil {
+			panic(value)
+		}
+	}
 }
 
 // leader is the best outcome of all searches.

@@ -8,7 +8,6 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"os/signal"
 
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/screen"
@@ -24,9 +23,8 @@ const (
 )
 
 func main() {
-	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
-	// The first Ctrl-C stops the search early; a second one ends the program.
-	context.AfterFunc(ctx, stop)
+	boundMemory()
+	ctx, stop := interruptible()
 	status := run(ctx, os.Args[1:], os.Stdout, os.Stderr)
 	stop()
 	os.Exit(status)
@@ -34,15 +32,15 @@ func main() {
 
 // run carries out one command line and returns its exit status.
 func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
-	root := newRoot(newEnv(stdout, stderr))
-	root.SetArgs(args)
-	root.SetOut(stdout)
-	root.SetErr(stderr)
-	err := root.ExecuteContext(ctx)
+	printed := &output{to: stdout}
+	err := execute(ctx, args, printed, stdout, stderr)
+	if printed.err != nil {
+		err = printed.lost()
+	}
 	if err == nil {
 		return statusDone
 	}
-	fmt.Fprintln(screen.NewWriter(text.Writer(stderr), screen.Width(stderr)), sentence(err))
+	fmt.Fprintln(screen.NewWriter(text.Writer(stderr), screen.Width(stderr)), sentence(withDetails(err, args)))
 	var answer *no
 	switch {
 	case failure.Is(err):
@@ -51,6 +49,20 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 		return statusNo
 	}
 	return statusBad
+}
+
+// execute carries out one command line. What nobody foresaw is an error as well.
+func execute(ctx context.Context, args []string, printed, stdout, stderr io.Writer) (err error) {
+	defer func() {
+		if caught := failure.Caught(recover()); caught != nil {
+			err = caught
+		}
+	}()
+	root := newRoot(newEnv(printed, stdout, stderr))
+	root.SetArgs(args)
+	root.SetOut(printed)
+	root.SetErr(stderr)
+	return root.ExecuteContext(ctx)
 }
 
 // no marks an answer that is no, such as a remnant that does not fit.

@@ -26,8 +26,8 @@ type env struct {
 	quiet    bool
 }
 
-func newEnv(stdout, stderr io.Writer) *env {
-	out, width := text.Writer(stdout), screen.Width(stdout)
+func newEnv(printed, stdout, stderr io.Writer) *env {
+	out, width := text.Writer(printed), screen.Width(stdout)
 	return &env{out: out, err: stderr, screen: screen.NewWriter(out, width), stdout: stdout, width: width}
 }
 

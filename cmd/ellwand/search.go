@@ -9,6 +9,7 @@ import (
 	"github.com/spf13/pflag"
 
 	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/limit"
 )
 
 // searchFlags are the options of every command that looks for layouts.
@@ -26,16 +27,14 @@ func (s *searchFlags) register(cmd *cobra.Command, usual time.Duration, what str
 	s.flags = flags
 	flags.Var((*span)(&s.Time), "time", what)
 	flags.Var((*passes)(&s.Search), "passes", "passes of each search, in place of a time: the same answer on any machine")
-	flags.Uint64Var(&s.Seed, "seed", 1, "seed of the search; another seed may find another layout")
-	flags.IntVar(&s.Workers, "workers", 0, "processor cores to use; 0 is all of them")
+	s.Seed = 1
+	flags.Var((*limit.Seed)(&s.Seed), "seed", "seed of the search; another seed may find another layout")
+	flags.Var(limit.NumberOf(&s.Workers, limit.Workers), "workers", "processor cores to use; 0 is all of them")
 	flags.BoolVar(&s.force, "force", false, "overwrite files that exist")
 }
 
 // check refuses what cannot be meant.
 func (s *searchFlags) check() error {
-	if s.Workers < 0 {
-		return fmt.Errorf("--workers is %d; it cannot be negative (0 uses every core)", s.Workers)
-	}
 	if s.Passes > 0 && s.flags.Changed("time") {
 		return fmt.Errorf("--time and --passes both say how long to search; give one of them")
 	}
@@ -79,9 +78,6 @@ func (m *manyFlags) budget() app.Budget { return app.Budget{Search: m.Search, An
 // time.
 type passes app.Search
 
-// maxPasses take weeks for any job.
-const maxPasses = 1_000_000_000
-
 func (p *passes) String() string { return "" }
 
 func (p *passes) Type() string { return "number" }
@@ -93,8 +89,8 @@ func (p *passes) Set(text string) error {
 		return fmt.Errorf("write a whole number such as 500")
 	case n <= 0:
 		return fmt.Errorf("the number of passes must be above 0")
-	case n > maxPasses:
-		return fmt.Errorf("the number of passes cannot be over %d", maxPasses)
+	case n > limit.Passes.Most():
+		return fmt.Errorf("the number of passes %s", limit.Passes.Sentence())
 	}
 	p.Passes, p.Time = n, 0
 	return nil

@@ -8,6 +8,7 @@ import (
 
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/files"
+	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/nestbench/instance"
 	"ellwand/nest/jigsaw"
 )
@@ -39,7 +40,8 @@ it is shorter than the rectangle, and one is as long.`,
 	}
 	flags := cmd.Flags()
 	flags.StringVar(&o.cut, "cut", "slanted", "shape of the cuts: straight, slanted or curved")
-	flags.Uint64Var(&o.seed, "seed", 1, "another seed makes another jigsaw")
+	o.seed = 1
+	flags.Var((*limit.Seed)(&o.seed), "seed", "another seed makes another jigsaw")
 	flags.Float64Var(&o.length, "length", 1000, "length of the rectangle, along the strip")
 	flags.Float64Var(&o.width, "width", 600, "width of the rectangle, which is that of the strip")
 	flags.IntVar(&o.columns, "columns", 5, "pieces along")

@@ -11,6 +11,7 @@ import (
 
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/files"
+	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/screen"
 	"ellwand/cmd/nestbench/instance"
 	"ellwand/nest"
@@ -54,9 +55,10 @@ the seed alone.`,
 	}
 	flags := cmd.Flags()
 	flags.DurationVar(&o.time, "time", 10*time.Second, "time to search, for example 10s or 20m")
-	flags.IntVar(&o.passes, "passes", 0, "passes of each search, in place of the time")
-	flags.Uint64Var(&o.seed, "seed", 1, "seed of the search")
-	flags.IntVar(&o.workers, "workers", 0, "processor cores to use; 0 is all of them")
+	flags.Var(limit.NumberOf(&o.passes, limit.Passes), "passes", "passes of each search, in place of the time")
+	o.seed = 1
+	flags.Var((*limit.Seed)(&o.seed), "seed", "seed of the search")
+	flags.Var(limit.NumberOf(&o.workers, limit.Workers), "workers", "processor cores to use; 0 is all of them")
 	flags.StringVar(&o.layout, "layout", "", "write the placements to this `FILE`")
 	flags.StringVar(&o.record, "record", "", "keep the density in this CSV `FILE`")
 	flags.BoolVar(&o.force, "force", false, "overwrite files that exist")
@@ -67,10 +69,6 @@ the seed alone.`,
 // check refuses what cannot be meant.
 func (o layOptions) check() error {
 	switch {
-	case o.workers < 0:
-		return fmt.Errorf("--workers is %d; it cannot be negative (0 uses every core)", o.workers)
-	case o.passes < 0:
-		return fmt.Errorf("--passes is %d; it cannot be negative", o.passes)
 	case o.time < 0 || o.time == 0 && o.passes == 0:
 		return fmt.Errorf("--time is %v; it must be above 0", o.time)
 	case o.record != "" && o.passes > 0:

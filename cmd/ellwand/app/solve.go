@@ -88,7 +88,7 @@ func (s *solver) all(ctx context.Context, all []problem) ([]answer, error) {
 	var mutex sync.Mutex
 	over, begun := 0, time.Now()
 	s.each(len(distinct), func(i, workers int) {
-		answers[i], failures[i] = s.solve(ctx, distinct[i], workers)
+		answers[i], failures[i] = s.guarded(ctx, distinct[i], workers)
 		mutex.Lock()
 		defer mutex.Unlock()
 		over++
@@ -143,6 +143,17 @@ func (s *solver) each(n int, do func(i, workers int)) {
 	}
 	close(next)
 	group.Wait()
+}
+
+// guarded lays one problem; what nobody foresaw is an error as well, so that it
+// ends no more than the command.
+func (s *solver) guarded(ctx context.Context, p problem, workers int) (found answer, err error) {
+	defer func() {
+		if caught := failure.Caught(recover()); caught != nil {
+			err = caught
+		}
+	}()
+	return s.solve(ctx, p, workers)
 }
 
 // solve lays one problem, unless it is kept from a search as long as the one

@@ -25,19 +25,23 @@ func placeOf(path string) (place, error) {
 		return at, nil // what is not there yet
 	}
 	if info.Mode()&fs.ModeSymlink != 0 {
-		if at.final, err = filepath.EvalSymlinks(path); errors.Is(err, fs.ErrNotExist) {
+		if info, err = os.Stat(path); errors.Is(err, fs.ErrNotExist) {
 			to, _ := os.Readlink(path)
 			return at, fmt.Errorf("%s is a link to %s, which is not there; remove the link, or give another name", path, to)
 		} else if err != nil {
 			return at, fmt.Errorf("%s is a link that leads nowhere; remove it, or give another name", path)
 		}
-		if info, err = os.Stat(path); err != nil {
-			return at, unwritable(path, err)
-		}
 	}
-	at.stream = info.Mode()&fs.ModeNamedPipe != 0 || info.Mode()&fs.ModeCharDevice != 0
+	if at.stream = isStream(info); at.stream {
+		return at, nil // what it leads to may have no name, as the pipe behind /dev/stderr
+	}
+	if at.final, err = filepath.EvalSymlinks(path); err != nil {
+		return at, unwritable(path, err)
+	}
 	return at, nil
 }
+
+func isStream(info fs.FileInfo) bool { return info.Mode()&(fs.ModeNamedPipe|fs.ModeCharDevice) != 0 }
 
 // replaced is the mode of the file that is replaced; false of a new one.
 func (p place) replaced() (mode fs.FileMode, exists bool) {

@@ -7,12 +7,14 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"math"
 	"os"
 
 	"github.com/paulmach/orb"
 
+	"ellwand/cmd/ellwand/limit"
 	"ellwand/nest/layout"
 )
 
@@ -49,11 +51,13 @@ type fileItem struct {
 
 // Read reads the instance at a path. The error says what is wrong with it.
 func Read(path string) (Instance, error) {
-	data, err := os.ReadFile(path)
-	if errors.Is(err, fs.ErrNotExist) {
+	data, err := readAtMost(path)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
 		return Instance{}, fmt.Errorf("there is no file %s; check the name", path)
-	}
-	if err != nil {
+	case err == nil && len(data) > limit.InstanceSize.Most():
+		return Instance{}, limit.InstanceSize.Check(path, len(data))
+	case err != nil:
 		return Instance{}, fmt.Errorf("%s cannot be read; check that it is a file, and its permissions", path)
 	}
 	in, err := Parse(data)
@@ -63,29 +67,57 @@ func Read(path string) (Instance, error) {
 	return in, nil
 }
 
+// readAtMost reads a file, a pipe or a device, and no more than a byte above what
+// an instance may have.
+func readAtMost(path string) ([]byte, error) {
+	file, err := os.Open(path)
+	if err != nil {
+		return nil, err
+	}
+	defer file.Close()
+	return io.ReadAll(io.LimitReader(file, int64(limit.InstanceSize.Most())+1))
+}
+
 // Parse reads an instance from its text.
 func Parse(data []byte) (Instance, error) {
 	var f file
 	if err := json.Unmarshal(data, &f); err != nil {
 		return Instance{}, reworded(data, err)
 	}
-	if !(f.Strip.Height > 0) {
-		return Instance{}, fmt.Errorf("the strip has no width; Strip.Height must be above 0")
+	if err := checkStrip(f.Strip.Height); err != nil {
+		return Instance{}, err
 	}
 	if len(f.Items) == 0 {
 		return Instance{}, fmt.Errorf("there are no Items to lay")
 	}
+	if err := limit.Items.Check("Items", len(f.Items)); err != nil {
+		return Instance{}, err
+	}
+	if err := limit.Text.Check("Name", len(f.Name)); err != nil {
+		return Instance{}, err
+	}
 	problem := layout.Problem{Width: f.Strip.Height}
+	vertices, pieces := 0, 0
 	for i, item := range f.Items {
-		if item.Demand < 1 {
-			return Instance{}, fmt.Errorf("item %d: Demand is %d; it must be 1 or more", i, item.Demand)
+		if err := checkCounts(item); err != nil {
+			return Instance{}, fmt.Errorf("item %d: %w", i, err)
 		}
 		if t := item.Shape.Type; t != "" && t != "SimplePolygon" {
 			return Instance{}, fmt.Errorf("item %d: shape %q is not supported; use SimplePolygon", i, t)
 		}
 		ring, err := ringOf(item.Shape.Data)
+		if err == nil {
+			err = checkOutline(ring, f.Strip.Height)
+		}
 		if err != nil {
 			return Instance{}, fmt.Errorf("item %d: %w", i, err)
+		}
+		vertices, pieces = vertices+len(ring)*item.Demand, pieces+item.Demand
+		if err := limit.VerticesOfAll.Check("the Items", vertices); err != nil {
+			return Instance{}, err
+		}
+		if err := limit.Demand.Check("the Demand of all items together", pieces); err != nil {
+			return Instance{}, err
 		}
 		problem.Items = append(problem.Items, layout.Item{
 			Name:    fmt.Sprintf("item %d", i),
@@ -110,12 +142,9 @@ func ringOf(data json.RawMessage) (orb.Ring, error) {
 		ring = append(ring, orb.Point{p[0], p[1]})
 	}
 	if len(ring) < 3 {
-		return nil, fmt.Errorf("its outline has %d points; it needs 3 or more", len(ring))
+		return ring, nil // refused with the rest
 	}
-	if ring[0] != ring[len(ring)-1] {
-		ring = append(ring, ring[0])
-	}
-	return ring, nil
+	return closed(ring), nil
 }
 
 // turnsOf gives the turns of an item; one that lists none stays as it is.

@@ -3,7 +3,9 @@ package instance
 import (
 	"bytes"
 	"encoding/json"
+	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -46,6 +48,27 @@ func TestParseRefuses(t *testing.T) {
 			"SimplePolygon",
 		},
 		{"wrong type", `{"Strip": {"Height": "3"}}`, "Strip.Height holds a string"},
+		{"a strip beyond measure", `{"Strip": {"Height": 1e308}, "Items": [{}]}`, "the strip is 1e+308 wide"},
+		{"a point beyond measure", oneItem(`1`, `[0,0],[1e308,0],[1,1]`), "out of all proportion"},
+		{"a sliver", oneItem(`1`, `[0,0],[1,0],[1,1e-9]`), "item 0: its outline is a sliver"},
+		{"a sliver aslant", oneItem(`1`, `[0,0],[1,1],[1,1.000000001]`), "item 0: its outline is a sliver"},
+		{"no number", oneItem(`1`, `[0,0],[NaN,0],[1,1]`), "this is not JSON"},
+		{"too many", oneItem(`10001`, `[0,0],[1,0],[1,1]`), "Demand must be at most 10000"},
+		{"too many points", oneItem(`1`, strings.Repeat(`[0,0],`, 10_001)+`[1,1]`), "more than 10000 points"},
+		{"too many points in all", oneItem(`10000`, strings.Repeat(`[0,0],[1,0],`, 500)+`[1,1]`), "2000000 points in all"},
+		{
+			"too many items",
+			`{"Strip": {"Height": 3}, "Items": [` + strings.Repeat(`{},`, 2000) + `{}]}`, "Items are more than 2000",
+		},
+		{
+			"too many turns",
+			`{"Strip": {"Height": 3}, "Items": [{"Demand": 1, "AllowedOrientations": [` + strings.Repeat(`1,`, 360) + `1]}]}`,
+			"AllowedOrientations are more than 360",
+		},
+		{
+			"a turn beyond measure",
+			`{"Strip": {"Height": 3}, "Items": [{"Demand": 1, "AllowedOrientations": [1e308]}]}`, "an orientation of 1e+308",
+		},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -53,6 +76,19 @@ func TestParseRefuses(t *testing.T) {
 			assert.ErrorContains(t, err, tt.want)
 		})
 	}
+}
+
+// oneItem is an instance of a demand for one outline.
+func oneItem(demand, points string) string {
+	return `{"Strip": {"Height": 3}, "Items": [{"Demand": ` + demand + `, "Shape": {"Data": [` + points + `]}}]}`
+}
+
+func TestReadEnds(t *testing.T) {
+	if _, err := os.Stat("/dev/zero"); err != nil {
+		t.Skip("there is no /dev/zero here")
+	}
+	_, err := Read("/dev/zero")
+	assert.ErrorContains(t, err, "is too large for an instance")
 }
 
 // The counts are those of the collection's own table (README beside the data).
