@@ -10,6 +10,7 @@ import (
 	"os"
 
 	"ellwand/cmd/ellwand/failure"
+	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
 	"ellwand/pieces/text"
 )
@@ -41,6 +42,14 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 		return statusDone
 	}
 	fmt.Fprintln(screen.NewWriter(text.Writer(stderr), screen.Width(stderr)), sentence(withDetails(err, args)))
+	status := statusOf(err)
+	if printed.err == nil && status != statusNo && wantsJSON(args) {
+		_ = report.Write(printed, errorDocument(status, err)) // the exit status tells it as well
+	}
+	return status
+}
+
+func statusOf(err error) int {
 	var answer *no
 	switch {
 	case failure.Is(err):

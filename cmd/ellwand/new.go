@@ -8,6 +8,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"ellwand/cmd/ellwand/files"
+	"ellwand/cmd/ellwand/report"
 )
 
 //go:embed starter.yaml
@@ -43,7 +44,7 @@ func (e *env) newJob(path string, force bool) error {
 		return err
 	}
 	if e.json {
-		return e.printJSON(map[string]string{"file": path})
+		return e.printJSON(report.Started{File: path})
 	}
 	fmt.Fprintf(e.out, "Wrote %s. Change it to your own measurements and cloths, then:\n  ellwand estimate %s\n", path,
 		path)

@@ -29,7 +29,7 @@ func TestEstimateJSON(t *testing.T) {
 	var got map[string]any
 	text := ellwand(t, "estimate", "../../testdata/blouse.yaml", "--passes", "2", "--json", "--widths", "115cm,140cm")
 	require.NoError(t, json.Unmarshal([]byte(text), &got))
-	assert.Equal(t, []string{"cloths", "job"}, keysOf(t, got))
+	assert.Equal(t, []string{"cloths", "document", "format_version", "job"}, keysOf(t, got))
 	cloths := got["cloths"].([]any)
 	require.Len(t, cloths, 4, "one entry a cloth and width")
 	for _, entry := range cloths {

@@ -9,16 +9,17 @@ import (
 
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/report"
 	"ellwand/fabric/layoutfile"
 )
 
-// schemas by what they describe.
-var schemas = map[string]func(io.Writer) error{"job": job.WriteSchema, "layout": layoutfile.WriteSchema}
+// schemaNames are those of what there is a schema of.
+func schemaNames() []string { return append([]string{"job", "layout"}, report.Names()...) }
 
 func newSchema(e *env) *cobra.Command {
 	return &cobra.Command{
-		Use:   "schema [job|layout]",
-		Short: "Print the JSON Schema of the job file, or of the layout file",
+		Use:   "schema [NAME]",
+		Short: "Print the JSON Schema of the job file, the layout file or a document",
 		Long: `Schema prints the JSON Schema of the job file. An editor that knows it
 completes the keys and marks mistakes: save it beside the job and put
 
@@ -27,25 +28,41 @@ completes the keys and marks mistakes: save it beside the job and put
 on the job's first line.
 
 Schema layout prints that of the layouts that --layout writes, which hold
-everything that is needed to check a lay.`,
+everything that is needed to check a lay. The other names are those of the
+documents that --json prints, each headed by its format_version: ` + strings.Join(report.Names(), ", ") + `.
+"error" is printed where there is no other, sizes by draft --sizes, table by
+estimate --table.`,
 		Example: `  ellwand schema > job.schema.json
-  ellwand schema layout > layout.schema.json`,
-		ValidArgs: []string{"job", "layout"},
-		Args: func(_ *cobra.Command, args []string) error {
-			if len(args) > 1 || len(args) == 1 && schemas[args[0]] == nil {
-				return fmt.Errorf("there is no schema of %q; write job or layout", strings.Join(args, " "))
-			}
-			return nil
-		},
+  ellwand schema layout > layout.schema.json
+  ellwand schema estimate`,
+		ValidArgs: schemaNames(),
+		Args:      cobra.ArbitraryArgs,
 		RunE: func(_ *cobra.Command, args []string) error {
-			what := "job"
-			if len(args) > 0 {
-				what = args[0]
+			switch {
+			case len(args) == 0:
+				args = []string{"job"}
+			case len(args) > 1:
+				return noSchema(strings.Join(args, " "))
 			}
-			if err := schemas[what](e.out); err != nil {
-				return failure.Of(err)
-			}
-			return nil
+			return writeSchema(e.out, args[0])
 		},
 	}
+}
+
+func writeSchema(w io.Writer, name string) error {
+	switch name {
+	case "job":
+		return failure.Of(job.WriteSchema(w))
+	case "layout":
+		return failure.Of(layoutfile.WriteSchema(w))
+	}
+	known, err := report.WriteSchema(w, name)
+	if !known {
+		return noSchema(name)
+	}
+	return failure.Of(err)
+}
+
+func noSchema(name string) error {
+	return fmt.Errorf("there is no schema of %q; there is one of: %s", name, strings.Join(schemaNames(), ", "))
 }

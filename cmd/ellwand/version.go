@@ -1,7 +1,6 @@
 package main
 
 import (
-	"encoding/json"
 	"fmt"
 	"runtime"
 
@@ -9,6 +8,7 @@ import (
 
 	"ellwand/cmd/ellwand/build"
 	"ellwand/cmd/ellwand/failure"
+	"ellwand/cmd/ellwand/report"
 )
 
 // version of the program; raised with each release.
@@ -22,7 +22,7 @@ func newVersion(e *env) *cobra.Command {
 		Args:    noArguments,
 		RunE: func(*cobra.Command, []string) error {
 			if e.json {
-				return e.printJSON(map[string]string{"version": version, "commit": build.Commit(), "go": runtime.Version()})
+				return e.printJSON(report.Program{Version: version, Commit: build.Commit(), Go: runtime.Version()})
 			}
 			fmt.Fprintf(e.out, "ellwand %s (%s, %s)\n", version, build.Commit(), runtime.Version())
 			return nil
@@ -30,13 +30,7 @@ func newVersion(e *env) *cobra.Command {
 	}
 }
 
-// printJSON prints a value on stdout, indented.
+// printJSON prints a document on stdout.
 func (e *env) printJSON(value any) error {
-	encoder := json.NewEncoder(e.out)
-	encoder.SetIndent("", "  ")
-	encoder.SetEscapeHTML(false)
-	if err := encoder.Encode(value); err != nil {
-		return failure.Of(err)
-	}
-	return nil
+	return failure.Of(report.Write(e.out, value))
 }
