@@ -16,13 +16,15 @@ var layNames = []struct {
 	{"selvedge", lay.SelvedgeIn}, {"middle", lay.BothSelvedgesIn}, {"part", lay.InStretches},
 }
 
-func layWords() string {
+func layShortNames() []string {
 	var names []string
 	for _, n := range layNames {
 		names = append(names, n.name)
 	}
-	return strings.Join(names, ", ")
+	return names
 }
+
+func layWords() string { return strings.Join(layShortNames(), ", ") }
 
 // parseLay reads the name of a lay, short or in full; nil leaves the choice
 // open.
