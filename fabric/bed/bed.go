@@ -32,6 +32,9 @@ type Bed struct {
 	// lost is what flaws take of the width, below y = 0 and above the width,
 	// for the whole length.
 	LostLow, LostHigh float64
+	// Shared says that the lay has another bed, solved by itself, whose pieces must
+	// point the same way.
+	Shared bool
 }
 
 func (b Bed) Plies() int { return b.Kind.Plies() }

@@ -59,12 +59,20 @@ func FoldedIn(c cloth.Cloth, depth float64) (double, single Bed) {
 	double = Bed{Kind: lay.FoldedAlong, Width: depth - c.Selvedge, V: depth - c.Selvedge}
 	begin := depth + math.Max(0, c.Gap-c.Selvedge)
 	single = Bed{Kind: lay.Open, Width: width - depth - begin - c.Selvedge, At: orb.Point{0, begin}, V: depth + begin - c.Selvedge}
+	double.Shared, single.Shared = true, true
 	return double.trimmed(c), single.trimmed(c)
+}
+
+// FoldedBefore is the folded stretch before an open one.
+func FoldedBefore(c cloth.Cloth) Bed {
+	b := Of(c, lay.FoldedAlong)
+	b.Shared = true
+	return b
 }
 
 // OpenAfter is the open stretch behind a folded one.
 func OpenAfter(c cloth.Cloth, length float64) Bed {
 	b := Of(c, lay.Open)
-	b.At[0], b.Before = length, length
+	b.At[0], b.Before, b.Shared = length, length, true
 	return b
 }

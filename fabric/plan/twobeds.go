@@ -56,7 +56,7 @@ func (t *Table) OpenBound() float64 {
 // inStretches folds one length of the cloth along the warp and lays the next
 // open.
 func (t *Table) inStretches() (found *SolvedLay, why, err error) {
-	double, single := bed.Of(t.Cloth, lay.FoldedAlong), bed.Of(t.Cloth, lay.Open)
+	double, single := bed.FoldedBefore(t.Cloth), bed.OpenAfter(t.Cloth, 0)
 	why = errors.New("everything can be cut from the folded cloth, or nothing can; lay it folded or open throughout")
 	return t.inTwoBeds(t.shared(lay.InStretches, double, single, 0), why)
 }

@@ -52,6 +52,9 @@ const againstTheWarp = "in the upper ply the warp runs the other way; cut the cl
 func chalked(c cloth.Cloth, b bed.Bed, d Demand) ([]Template, error) {
 	base := Template{Asked: d.Piece, Piece: d.Piece, Outline: d.outline, Copies: d.Cut, Yields: 1, First: d.first}
 	c.Nap = c.NapOf(d.Piece.Name)
+	if eitherEnd(c, b) {
+		c.Nap = cloth.OneWayPerGarment // bound to one way as a whole by its group
+	}
 	switch {
 	case b.Kind == lay.FoldedAcross && c.Nap != cloth.EitherWay:
 		return nil, lay.Because(d.Piece.Name, "it must go one way, and %s", againstTheWarp)

@@ -37,6 +37,9 @@ func PlainProblem(c cloth.Cloth, b bed.Bed, templates []Template) (layout.Proble
 		if !t.OnFold && c.Tilt > 0 {
 			item.Tilt = math.Atan(c.Tilt) * 180 / math.Pi
 		}
+		if eitherEnd(c, b) {
+			item.Group = 1
+		}
 		if c.Nap == cloth.OneWayPerGarment {
 			if groups[t.Piece.Garment] == 0 {
 				groups[t.Piece.Garment] = len(groups) + 1

@@ -3,6 +3,7 @@ package rules
 import (
 	"math"
 
+	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/geometry"
 	"ellwand/nest/layout"
@@ -88,8 +89,16 @@ func directionOf(grain pieces.GrainLie, lie float64, mirrored bool) int {
 	return downTheLay
 }
 
+// eitherEnd reports whether the pieces of a one-way cloth may all point to the
+// one end or all to the other, and the search is to find out which: where flaws,
+// or the shape of a remnant, make the ends unlike.
+func eitherEnd(c cloth.Cloth, b bed.Bed) bool {
+	return c.Nap == cloth.OneWay && len(c.Flaws) > 0 && !b.Shared
+}
+
 // napAllows leaves out the turns against a one-way nap. That all pieces point
-// to growing x loses nothing: any other lay is this one turned end for end.
+// to growing x loses nothing where both ends of the cloth are alike: any other
+// lay is this one turned end for end.
 func napAllows(turns []layout.Turn, nap cloth.Nap) []layout.Turn {
 	if nap != cloth.OneWay {
 		return turns
