@@ -4,69 +4,69 @@ import (
 	"maps"
 	"math"
 	"slices"
-	"strings"
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
-// allowances are the usual seam allowances in mm by the name of a seam
-// [source.CommonPractice]. A seam with 0 here takes that of "seams".
+// allowances are the usual seam allowances in mm by what a seam is
+// [source.CommonPractice]. A seam with 0 here takes that of every seam.
 var allowances = []struct {
-	name string
-	mm   float64
+	of seams.Name
+	mm float64
 }{
-	{"seams", 15},
-	{"shoulder", 0},
-	{"side", 0},
-	{"waist", 0},
-	{"underarm", 0},
-	{"wrist", 0},
-	{"centre front", 0},
-	{"centre back", 20},
-	{"armhole", 10},
-	{"sleeve head", 10},
-	{"neck", 10},
-	{"collar edge", 8},
-	{"cuff edge", 8},
-	{"join", 10},
-	{"facing edge", 8},
-	{"casing edge", 10},
-	{"wrist hem", 30},
-	{"skirt hem", 45},
-	{"trouser hem", 40},
-	{"body hem", 30},
-	{"narrow hem", 15},
-	{"pocket hem", 25},
+	{seams.Every, 15},
+	{seams.Shoulder, 0},
+	{seams.SideSeam, 0},
+	{seams.Waist, 0},
+	{seams.Underarm, 0},
+	{seams.Wrist, 0},
+	{seams.CentreFront, 0},
+	{seams.CentreBack, 20},
+	{seams.Armhole, 10},
+	{seams.SleeveHead, 10},
+	{seams.Neck, 10},
+	{seams.CollarEdge, 8},
+	{seams.CuffEdge, 8},
+	{seams.Join, 10},
+	{seams.FacingEdge, 8},
+	{seams.CasingEdge, 10},
+	{seams.WristHem, 30},
+	{seams.SkirtHem, 45},
+	{seams.TrouserHem, 40},
+	{seams.BodyHem, 30},
+	{seams.NarrowHem, 15},
+	{seams.PocketHem, 25},
 }
 
-// AllowanceNames lists the names that Request.Allowances may hold. "seams" is
+// AllowanceNames lists the seams that Request.Allowances may hold. The first is
 // every seam that is usually as wide as a plain seam and is not named itself.
-func AllowanceNames() []string {
-	names := make([]string, len(allowances))
+func AllowanceNames() []seams.Name {
+	names := make([]seams.Name, len(allowances))
 	for i, a := range allowances {
-		names[i] = a.name
+		names[i] = a.of
 	}
 	return names
 }
 
 // UsualAllowance is the allowance of a seam that nothing is said of, mm; 0 for
-// one that takes that of "seams".
-func UsualAllowance(name string) float64 {
+// one that takes that of every seam.
+func UsualAllowance(of seams.Name) float64 {
 	for _, a := range allowances {
-		if a.name == name {
+		if a.of == of {
 			return a.mm
 		}
 	}
 	return 0
 }
 
-func checkAllowances(asked map[string]float64) error {
-	for _, name := range slices.Sorted(maps.Keys(asked)) {
-		place, mm := Place{Section: AllowancesSection, Name: name}, asked[name]
+func checkAllowances(asked map[seams.Name]float64) error {
+	for _, name := range slices.SortedFunc(maps.Keys(asked), seams.Compare) {
+		place, mm := Place{Section: AllowancesSection, Name: name.String()}, asked[name]
 		switch {
 		case !slices.Contains(AllowanceNames(), name):
-			return atPlace(place, construct.Refuse("allowances: no seam is called %q; use one of: %s", name, strings.Join(AllowanceNames(), ", ")))
+			return atPlace(place, construct.Refuse("allowances: no seam is called %q; use one of: %s", name, seams.List(AllowanceNames())))
 		case math.IsNaN(mm) || mm < 0:
 			return atPlace(place, construct.Refuse("allowances: the seam allowance on %q is %s; it cannot be negative", name, construct.Length(mm)))
 		case mm > 150:
@@ -78,10 +78,10 @@ func checkAllowances(asked map[string]float64) error {
 
 // allow gives every edge of a piece its allowance: that asked for, or the
 // usual one. The fold edge has none, nor has a raw edge: a bias strip's.
-func allow(piece pieces.Piece, asked map[string]float64) pieces.Piece {
+func allow(piece pieces.Piece, asked map[seams.Name]float64) pieces.Piece {
 	edges := slices.Clone(piece.Edges)
 	for i, edge := range edges {
-		edges[i].Allowance = allowanceOf(construct.SeamOf(edge.Name), asked)
+		edges[i].Allowance = allowanceOf(edge.Name.Role(), asked)
 		if edge.Name == piece.Fold {
 			edges[i].Allowance = 0
 		}
@@ -90,22 +90,23 @@ func allow(piece pieces.Piece, asked map[string]float64) pieces.Piece {
 	return piece
 }
 
-func allowanceOf(seam string, asked map[string]float64) float64 {
-	if strings.HasSuffix(seam, "raw edge") {
+// allowanceOf is that of a seam, whatever its side.
+func allowanceOf(role seams.Name, asked map[seams.Name]float64) float64 {
+	if role == seams.RawEdge {
 		return 0
 	}
 	for _, a := range allowances {
-		if seam != a.name && !strings.HasSuffix(seam, " "+a.name) {
+		if role != a.of {
 			continue
 		}
-		if mm, ok := asked[a.name]; ok {
+		if mm, ok := asked[a.of]; ok {
 			return mm
 		}
 		if a.mm > 0 {
 			return a.mm
 		}
 	}
-	if mm, ok := asked["seams"]; ok {
+	if mm, ok := asked[seams.Every]; ok {
 		return mm
 	}
 	return allowances[0].mm

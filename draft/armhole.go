@@ -7,6 +7,7 @@ import (
 	"ellwand/draft/sleeve"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // armholeStep is by how much the armhole is lowered or raised at a time, in mm
@@ -79,7 +80,7 @@ func (g *garment) bodiceMeasures() bodice.Measures {
 // depth of a cuff.
 func (g *garment) draftSleeve(block bodice.Block) (sleeve.Block, error) {
 	measures := sleeve.Measures{
-		FrontArmhole: part.Closed(block.Front, "armhole"), BackArmhole: part.Closed(block.Back, "armhole"),
+		FrontArmhole: part.Closed(block.Front, seams.Armhole), BackArmhole: part.Closed(block.Back, seams.Armhole),
 		FrontNotch: notch(block.Front, "front armhole"), BackNotch: notch(block.Back, "back armhole"),
 		ShoulderToWrist: g.result.Body[ShoulderToWrist], UpperArm: g.result.Body[UpperArmGirth],
 	}
@@ -104,7 +105,7 @@ func (g *garment) cuff() (part.Options, bool) {
 }
 
 // seam is the length of a seam of a piece, darts closed.
-func seam(piece pieces.Piece, name string) float64 { return construct.SeamLength(piece, name) }
+func seam(piece pieces.Piece, name seams.Name) float64 { return construct.SeamLength(piece, name) }
 
 // notch is the distance along its edge of the notch that meets another.
 func notch(piece pieces.Piece, match string) float64 {

@@ -9,6 +9,7 @@ import (
 
 	"ellwand/draft/bodice"
 	"ellwand/draft/part"
+	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
 
@@ -34,17 +35,17 @@ func TestCombinedFacing(t *testing.T) {
 					require.NoError(t, err)
 					checkParts(t, result)
 					front, back := pieceNamed(t, result, "neck and armhole facing front"), pieceNamed(t, result, "neck and armhole facing back")
-					assert.InDelta(t, seam(front, "side"), seam(back, "side"), 1e-6)
-					assert.InDelta(t, 180, corner(t, front, "facing edge")+corner(t, back, "facing edge"), 0.01)
-					depth := seam(front, "side")
+					assert.InDelta(t, seam(front, seams.SideSeam), seam(back, seams.SideSeam), 1e-6)
+					assert.InDelta(t, 180, corner(t, front, seams.FacingEdge)+corner(t, back, seams.FacingEdge), 0.01)
+					depth := seam(front, seams.SideSeam)
 					for _, p := range result.Pieces {
 						if p.Name != front.Name && p.Name != back.Name {
 							continue
 						}
-						lower, _ := p.Edge("facing edge")
+						lower, _ := p.Edge(seams.FacingEdge)
 						for _, point := range lower.Path.Flatten(1) {
 							for _, e := range p.Edges {
-								if e.Name == "neck" || e.Name == "armhole" {
+								if e.Name == seams.Neck || e.Name == seams.Armhole {
 									assert.GreaterOrEqual(t, fromPath(point, e.Path), 0.6*depth, "%s: beside the %s", p.Name, e.Name)
 								}
 							}

@@ -11,6 +11,7 @@ import (
 	"ellwand/draft/bodice"
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
+	"ellwand/pieces/seams"
 )
 
 // Every size of both tables, in every fit and with either dart, is sound by
@@ -41,19 +42,19 @@ func TestSize12AgainstTheTable(t *testing.T) {
 	result, err := Draft(blouse(size(t, "women", "12")))
 	require.NoError(t, err)
 	front, back := pieceNamed(t, result, "front bodice"), pieceNamed(t, result, "back bodice")
-	side, _ := back.Edge("side")
-	frontSide, _ := front.Edge("side 1")
-	assert.InDelta(t, 790, 2*(seam(front, "waist")+seam(back, "waist")), 0.1)
-	neck := 2 * (seam(front, "neck") + seam(back, "neck"))
+	side, _ := back.Edge(seams.SideSeam)
+	frontSide, _ := front.Edge(seams.SideSeam.Stretch(1))
+	assert.InDelta(t, 790, 2*(seam(front, seams.Waist)+seam(back, seams.Waist)), 0.1)
+	neck := 2 * (seam(front, seams.Neck) + seam(back, seams.Neck))
 	assert.True(t, neck >= 380 && neck <= 395, "neck %g", neck)
-	armhole := seam(front, "armhole") + seam(back, "armhole")
+	armhole := seam(front, seams.Armhole) + seam(back, seams.Armhole)
 	assert.True(t, armhole >= 430 && armhole <= 460, "armhole %g", armhole)
 	// The waist on the side lies in by the same taper on both pieces, so the
 	// widths at the foot and the tapers make the half block.
 	taper := side.Path.End()[0] - side.Path.Start()[0]
 	assert.InDelta(t, 510, side.Path.Start()[0]+frontSide.Path.Start()[0]+2*taper, 0.01)
-	assert.InDelta(t, 415, seam(back, "centre back"), 1e-9, "back neck point to waist")
-	assert.InDelta(t, 125, seam(front, "shoulder"), 1e-9, "shoulder length")
+	assert.InDelta(t, 415, seam(back, seams.CentreBack), 1e-9, "back neck point to waist")
+	assert.InDelta(t, 125, seam(front, seams.Shoulder), 1e-9, "shoulder length")
 
 	for _, f := range result.Figures {
 		if f.Name == "bicep line" {
@@ -208,8 +209,8 @@ func TestRefusals(t *testing.T) {
 		"unknown":       {func(r *Request) { r.Body["bust"] = 900 }, `"bust" is no body measurement that is known here`},
 		"nothing asked": {func(r *Request) { r.Bodice, r.Sleeve, r.Parts = nil, nil, nil }, "the garment asks for no pieces"},
 		"sleeve alone":  {func(r *Request) { r.Bodice = nil }, "sleeve: it is drafted to the armholes of a bodice"},
-		"allowance":     {func(r *Request) { r.Allowances = map[string]float64{"wrist hem": -20} }, `allowances: the seam allowance on "wrist hem" is -2 cm; it cannot be negative`},
-		"no such seam":  {func(r *Request) { r.Allowances = map[string]float64{"armpit": 20} }, `allowances: no seam is called "armpit"; use one of: seams, shoulder`},
+		"allowance":     {func(r *Request) { r.Allowances = map[seams.Name]float64{seams.WristHem: -20} }, `allowances: the seam allowance on "wrist hem" is -2 cm; it cannot be negative`},
+		"no such seam":  {func(r *Request) { r.Allowances = map[seams.Name]float64{seams.Called("armpit"): 20} }, `allowances: no seam is called "armpit"; use one of: seams, shoulder`},
 		"no such piece": {func(r *Request) { r.Cloths = map[string]string{"cuffs": "lining"} }, `a cloth is named for "cuffs", but the pieces are front bodice, back bodice, sleeve`},
 		"two collars":   {func(r *Request) { r.Parts = append(r.Parts, part.Options{Kind: part.Collar}) }, `two pieces are called "collar"`},
 		"no such part":  {func(r *Request) { r.Parts = []part.Options{{Kind: "cape"}} }, `there is no part "cape"; use one of: collar`},
@@ -227,19 +228,19 @@ func TestRefusals(t *testing.T) {
 
 func TestAllowances(t *testing.T) {
 	request := blouse(size(t, "women", "12"))
-	request.Allowances = map[string]float64{"seams": 12, "side": 25}
+	request.Allowances = map[seams.Name]float64{seams.Every: 12, seams.SideSeam: 25}
 	request.Cloths = map[string]string{"collar": "contrast"}
 	request.Size = "12"
 	result, err := Draft(request)
 	require.NoError(t, err)
 	back, front := pieceNamed(t, result, "back bodice"), pieceNamed(t, result, "front bodice")
-	want := map[string]float64{"shoulder": 12, "side": 25, "armhole": 10, "neck": 10, "centre back": 20, "waist 1": 12, "waist mouth 1": 12}
+	want := map[seams.Name]float64{seams.Shoulder: 12, seams.SideSeam: 25, seams.Armhole: 10, seams.Neck: 10, seams.CentreBack: 20, seams.Waist.Stretch(1): 12, seams.Waist.Mouth(1): 12}
 	for name, mm := range want {
 		edge, ok := back.Edge(name)
 		assert.True(t, ok, name)
 		assert.Equal(t, mm, edge.Allowance, name)
 	}
-	for name, mm := range map[string]float64{"side mouth": 25, "side 2": 25, "centre front": 0} {
+	for name, mm := range map[seams.Name]float64{seams.SideSeam.Mouth(0): 25, seams.SideSeam.Stretch(2): 25, seams.CentreFront: 0} {
 		edge, _ := front.Edge(name)
 		assert.Equal(t, mm, edge.Allowance, name)
 	}
@@ -267,9 +268,9 @@ func TestSkirtPanelsGatherIntoTheWaist(t *testing.T) {
 	require.NoError(t, err)
 	checkSound(t, result)
 	front := pieceNamed(t, result, "gathered skirt front")
-	assert.InDelta(t, 1.5*seam(pieceNamed(t, result, "front bodice"), "waist"), seam(front, "waist"), 1e-6)
+	assert.InDelta(t, 1.5*seam(pieceNamed(t, result, "front bodice"), seams.Waist), seam(front, seams.Waist), 1e-6)
 	// Waist 76, ease 1.5 and overlap 3 cm (common practice).
-	assert.InDelta(t, 805, seam(pieceNamed(t, result, "waistband"), "bottom"), 1e-6)
+	assert.InDelta(t, 805, seam(pieceNamed(t, result, "waistband"), seams.Bottom), 1e-6)
 }
 
 func TestBothCentresOnTheFoldIsWarnedOf(t *testing.T) {

@@ -10,6 +10,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 	"ellwand/draft/subject"
+	"ellwand/pieces/seams"
 )
 
 // Every measurement is a subject of its own, and every subject that is one has
@@ -64,7 +65,7 @@ func TestFaultsSayWhere(t *testing.T) {
 			Place{Section: LiningsSection}, []subject.Subject{subject.Of},
 		},
 		"allowance": {
-			request(func(r *Request) { r.Allowances = map[string]float64{"side": 400} }),
+			request(func(r *Request) { r.Allowances = map[seams.Name]float64{seams.SideSeam: 400} }),
 			Place{Section: AllowancesSection, Name: "side"}, nil,
 		},
 	} {

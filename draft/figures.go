@@ -4,6 +4,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
+	"ellwand/pieces/seams"
 )
 
 // figures of the draft that a pattern maker asks for.
@@ -11,14 +12,14 @@ func (g *garment) figures() []Figure {
 	var list []Figure
 	add := func(name string, value float64) { list = append(list, Figure{Name: name, Value: value}) }
 	if g.Bodice != nil {
-		add("front armhole", seam(g.bodice.Front, "armhole"))
-		add("back armhole", seam(g.bodice.Back, "armhole"))
+		add("front armhole", seam(g.bodice.Front, seams.Armhole))
+		add("back armhole", seam(g.bodice.Back, seams.Armhole))
 	}
 	if g.Sleeve != nil {
 		add("sleeve head height", g.sleeve.HeadHeight)
 		add("sleeve head", g.sleeve.Head)
-		add("ease of the sleeve head, front", g.sleeve.FrontHead-seam(g.bodice.Front, "armhole"))
-		add("ease of the sleeve head, back", g.sleeve.Head-g.sleeve.FrontHead-seam(g.bodice.Back, "armhole"))
+		add("ease of the sleeve head, front", g.sleeve.FrontHead-seam(g.bodice.Front, seams.Armhole))
+		add("ease of the sleeve head, back", g.sleeve.Head-g.sleeve.FrontHead-seam(g.bodice.Back, seams.Armhole))
 		add("bicep line", g.sleeve.BicepLine)
 		add("width at the lower edge of the sleeve", g.sleeve.WristWidth)
 	}
@@ -62,7 +63,7 @@ func (g *garment) warn() {
 			g.warnf("%s: the %s is %s against the %s; normal is: %s", row.Seam, row.Of, row.Verdict, row.Against, row.Normal)
 		}
 	}
-	if g.Bodice != nil && g.bodice.Back.Fold != "" && g.bodice.Front.Fold != "" {
+	if g.Bodice != nil && g.bodice.Back.Fold != seams.None && g.bodice.Front.Fold != seams.None {
 		g.warnf("both centre lines lie on the fold: the neck has no opening for the head; lower the neck, or cut the back with a centre back seam")
 	}
 	if g.Sleeve != nil {

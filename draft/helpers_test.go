@@ -15,6 +15,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // grown are the tables of grown bodies.
@@ -90,7 +91,7 @@ func checkDarts(t require.TestingT, p pieces.Piece) {
 		assert.Greater(t, construct.Distance(d.Start, d.End), 2.0, "%s: %s", p.Name, d.Name)
 		assert.InDelta(t, construct.Distance(d.Start, d.Apex), construct.Distance(d.End, d.Apex), 0.01, "%s: the legs of %s", p.Name, d.Name)
 		for _, e := range p.Darts[:i] {
-			if d.Mouth == "" && e.Mouth == "" {
+			if d.Mouth == seams.None && e.Mouth == seams.None {
 				continue
 			}
 			for _, leg := range legs(d) {
@@ -117,7 +118,7 @@ func cross(a, b pieces.Line) bool {
 // the peak of a dart's mouth.
 func checkSmooth(t require.TestingT, p pieces.Piece) {
 	for _, e := range p.Edges {
-		if strings.Contains(e.Name, "mouth") {
+		if e.Name.IsMouth() {
 			continue
 		}
 		for i := 1; i < len(e.Path); i++ {
@@ -128,11 +129,11 @@ func checkSmooth(t require.TestingT, p pieces.Piece) {
 
 // joint is the inner angle in degrees where one seam of a piece runs into
 // another, on whichever of the pieces has both in that order.
-func joint(list []pieces.Piece, before, after string) (float64, bool) {
+func joint(list []pieces.Piece, before, after seams.Name) (float64, bool) {
 	for _, p := range list {
 		for i, e := range p.Edges {
 			next := p.Edges[(i+1)%len(p.Edges)]
-			if construct.SeamOf(e.Name) != before || construct.SeamOf(next.Name) != after || strings.Contains(e.Name+next.Name, "mouth") {
+			if e.Name.Seam() != before || next.Name.Seam() != after || e.Name.IsMouth() || next.Name.IsMouth() {
 				continue
 			}
 			in, out := e.Path[len(e.Path)-1].Tangent(1), next.Path[0].Tangent(0)
@@ -144,7 +145,7 @@ func joint(list []pieces.Piece, before, after string) (float64, bool) {
 }
 
 // joins checks that two corners, laid edge to edge, make a straight outline.
-func joins(t require.TestingT, a, b []pieces.Piece, before, after, then, last string) {
+func joins(t require.TestingT, a, b []pieces.Piece, before, after, then, last seams.Name) {
 	first, ok := joint(a, before, after)
 	require.True(t, ok, "no %s before %s", before, after)
 	second, ok := joint(b, then, last)
@@ -157,23 +158,23 @@ func joins(t require.TestingT, a, b []pieces.Piece, before, after, then, last st
 func checkJoins(t require.TestingT, r Result) {
 	const near = 0.01
 	front, back := group(r, "front bodice", "side front bodice"), group(r, "back bodice", "side back bodice", "yoke")
-	lower := "waist"
-	if _, hemmed := front[0].Edge("body hem"); hemmed {
-		lower = "body hem"
+	lower := seams.Waist
+	if _, hemmed := front[0].Edge(seams.BodyHem); hemmed {
+		lower = seams.BodyHem
 	}
-	for centre, list := range map[string][]pieces.Piece{"centre front": front, "centre back": back} {
-		if _, ok := joint(list, "neck", "extension neck"); ok {
+	for centre, list := range map[seams.Name][]pieces.Piece{seams.CentreFront: front, seams.CentreBack: back} {
+		if _, ok := joint(list, seams.Neck, seams.ExtensionNeck); ok {
 			// An opening: neck and lower edge run on beyond the centre.
-			assert.InDelta(t, 180, corner(t, list[0], "neck"), near, "neck at the opening")
+			assert.InDelta(t, 180, corner(t, list[0], seams.Neck), near, "neck at the opening")
 			continue
 		}
-		for _, at := range [][2]string{{"neck", centre}, {centre, lower}} {
+		for _, at := range [][2]seams.Name{{seams.Neck, centre}, {centre, lower}} {
 			angle, ok := joint(list, at[0], at[1])
 			require.True(t, ok, at)
 			assert.InDelta(t, 90, angle, near, at)
 		}
 	}
-	for _, at := range [][2]string{{"shoulder", "neck"}, {"armhole", "shoulder"}, {"side", "armhole"}, {lower, "side"}} {
+	for _, at := range [][2]seams.Name{{seams.Shoulder, seams.Neck}, {seams.Armhole, seams.Shoulder}, {seams.SideSeam, seams.Armhole}, {lower, seams.SideSeam}} {
 		joins(t, front, back, at[0], at[1], at[0], at[1])
 	}
 	for _, list := range [][]pieces.Piece{front, back} {
@@ -181,16 +182,16 @@ func checkJoins(t require.TestingT, r Result) {
 	}
 	for _, p := range []pieces.Piece{front[0], back[0]} {
 		for _, d := range p.Darts {
-			if d.Mouth == "" {
+			if d.Mouth == seams.None {
 				continue
 			}
 			// A bust dart ends before the bust point that it was turned about
 			// (common practice), which bends the seam by a fifth of its angle.
 			allowed := near
-			if !strings.HasPrefix(d.Name, "waist") {
+			if d.Name.Seam() != seams.Waist {
 				allowed = 6
 			}
-			if d.Name == "armhole dart" {
+			if d.Name == seams.Armhole.Dart(0) {
 				// Its legs are shorter, so that this bends it more.
 				allowed = 9
 			}
@@ -201,16 +202,16 @@ func checkJoins(t require.TestingT, r Result) {
 		if p.Name != "sleeve" {
 			continue
 		}
-		if _, cap := p.Edge("narrow hem"); !cap {
-			assert.InDelta(t, 180, corner(t, p, "front underarm")+corner(t, p, "sleeve head"), near, "sleeve head under the arm")
+		if _, cap := p.Edge(seams.NarrowHem); !cap {
+			assert.InDelta(t, 180, corner(t, p, seams.FrontUnderarm)+corner(t, p, seams.SleeveHead), near, "sleeve head under the arm")
 		}
 	}
 	if two := group(r, "top sleeve", "under sleeve"); len(two) == 2 {
 		// The under sleeve is drawn as it lies under the top sleeve: at the head
 		// its corner is the other's supplement, at the lower edge its equal.
-		joins(t, two[:1], two[1:], "front seam", "sleeve head", "front seam", "sleeve head")
-		joins(t, two[:1], two[1:], "sleeve head", "back seam", "sleeve head", "back seam")
-		assert.InDelta(t, 180, corner(t, two[0], "wrist hem")+corner(t, two[1], "wrist hem"), near, "lower edge at the front seam")
+		joins(t, two[:1], two[1:], seams.FrontSeam, seams.SleeveHead, seams.FrontSeam, seams.SleeveHead)
+		joins(t, two[:1], two[1:], seams.SleeveHead, seams.BackSeam, seams.SleeveHead, seams.BackSeam)
+		assert.InDelta(t, 180, corner(t, two[0], seams.WristHem)+corner(t, two[1], seams.WristHem), near, "lower edge at the front seam")
 	}
 }
 
@@ -245,15 +246,15 @@ func group(r Result, names ...string) []pieces.Piece {
 }
 
 // checkPanels: the edges on both sides of a princess seam run on across it.
-func checkPanels(t require.TestingT, list []pieces.Piece, lower string) {
-	const panel = "princess seam"
+func checkPanels(t require.TestingT, list []pieces.Piece, lower seams.Name) {
+	panel := seams.PrincessSeam
 	if _, cut := list[0].Edge(panel); !cut {
 		return
 	}
 	joins(t, list[:1], list[1:], lower, panel, panel, lower)
-	upper := "shoulder"
-	if _, ok := joint(list[1:], "armhole", panel); ok {
-		upper = "armhole"
+	upper := seams.Shoulder
+	if _, ok := joint(list[1:], seams.Armhole, panel); ok {
+		upper = seams.Armhole
 	}
 	joins(t, list[:1], list[1:], panel, upper, upper, panel)
 }

@@ -9,6 +9,7 @@ import (
 	"ellwand/draft/subject"
 	"ellwand/draft/trousers"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // lowerBody is the body from the waist seam of a skirt or trousers down.
@@ -68,7 +69,7 @@ func (g *garment) draftSkirt() error {
 	options.Length -= g.bandDepth()
 	measures := skirt.Measures{Waist: body.waist, Hip: body.hip, WaistToHip: body.waistToHip, Lowered: g.bandDepth()}
 	if g.joinsSkirt() {
-		measures.FrontWaist = seam(g.bodice.Front, "waist")
+		measures.FrontWaist = seam(g.bodice.Front, seams.Waist)
 	}
 	g.skirt, err = skirt.Draft(measures, options)
 	if err != nil {
@@ -92,8 +93,8 @@ func (g *garment) dressPairings() []construct.Pairing {
 	}
 	front, back := g.skirt.Pieces[0], g.skirt.Pieces[1]
 	return append(list,
-		construct.Equal("waist", "front skirt", seam(front, "waist"), "front bodice", seam(g.bodice.Front, "waist")),
-		construct.Equal("waist", "back skirt", seam(back, "waist"), "back bodice", seam(g.bodice.Back, "waist")))
+		construct.Equal("waist", "front skirt", seam(front, seams.Waist), "front bodice", seam(g.bodice.Front, seams.Waist)),
+		construct.Equal("waist", "back skirt", seam(back, seams.Waist), "back bodice", seam(g.bodice.Back, seams.Waist)))
 }
 
 // draftTrousers drafts trousers and their pockets.
@@ -123,7 +124,7 @@ func (g *garment) joinsSkirt() bool { return g.Bodice != nil && g.Skirt != nil &
 
 // bodiceWaist is the waist seam of the bodice all round.
 func (g *garment) bodiceWaist() float64 {
-	return 2 * (seam(g.bodice.Front, "waist") + seam(g.bodice.Back, "waist"))
+	return 2 * (seam(g.bodice.Front, seams.Waist) + seam(g.bodice.Back, seams.Waist))
 }
 
 // adopt takes over what a block has drafted.

@@ -2,7 +2,6 @@ package draft_test
 
 import (
 	"math"
-	"strings"
 	"testing"
 
 	"github.com/paulmach/orb"
@@ -14,6 +13,7 @@ import (
 	"ellwand/draft/internal/drafttest"
 	"ellwand/draft/internal/variants"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
 
@@ -47,14 +47,14 @@ func TestOutlinesAreSmoothAndSquare(t *testing.T) {
 // and square ends at a fold and at a centre line.
 func checkOutline(t require.TestingT, p pieces.Piece) {
 	for i, edge := range p.Edges {
-		for k := 1; k < len(edge.Path) && !strings.Contains(edge.Name, " mouth"); k++ {
+		for k := 1; k < len(edge.Path) && !edge.Name.IsMouth(); k++ {
 			before, after := edge.Path[k-1].Tangent(1), edge.Path[k].Tangent(0)
 			assert.InDelta(t, 0, construct.Distance(before, after), 1e-6, "%s: %s has a corner in it", p.Name, edge.Name)
 		}
 		for _, curve := range edge.Path {
 			assert.Less(t, turning(curve), 200.0, "%s: a curve of the %s turns too far", p.Name, edge.Name)
 		}
-		if edge.Name != p.Fold && !strings.HasPrefix(edge.Name, "centre ") {
+		if edge.Name != p.Fold && !edge.Name.IsCentre() {
 			continue
 		}
 		last := len(p.Edges)
@@ -70,7 +70,7 @@ func checkOutline(t require.TestingT, p pieces.Piece) {
 
 // isLeft says that an edge leaves a centre line on purpose at another angle:
 // the top of a vent.
-func isLeft(edge pieces.Edge) bool { return edge.Name == "vent top" }
+func isLeft(edge pieces.Edge) bool { return edge.Name == seams.VentTop }
 
 // bend is the turn from one direction to another in degrees, to the left
 // positive.

@@ -9,6 +9,7 @@ import (
 
 	"ellwand/draft/bodice"
 	"ellwand/draft/sleeve"
+	"ellwand/pieces/seams"
 )
 
 // A princess seam keeps every other seam of the bodice, its panels match, and
@@ -22,19 +23,19 @@ func TestPrincess(t *testing.T) {
 	} {
 		checkVariant(t, func(r *Request) { r.Bodice = &o }, func(t *testing.T, r Result) {
 			middle, side := pieceNamed(t, r, "front bodice"), pieceNamed(t, r, "side front bodice")
-			ease := seam(side, "princess seam") - seam(middle, "princess seam")
+			ease := seam(side, seams.PrincessSeam) - seam(middle, seams.PrincessSeam)
 			assert.True(t, ease >= -2 && ease <= 8, "ease %g", ease)
 			backMiddle, backSide := pieceNamed(t, r, "back bodice"), pieceNamed(t, r, "side back bodice")
-			assert.InDelta(t, seam(backMiddle, "princess seam"), seam(backSide, "princess seam"), 0.01)
+			assert.InDelta(t, seam(backMiddle, seams.PrincessSeam), seam(backSide, seams.PrincessSeam), 0.01)
 			assert.Empty(t, middle.Darts)
 			assert.Empty(t, side.Darts)
 
 			plain, err := Draft(func() Request { q := blouse(r.Body); c := o; c.Princess = 0; q.Bodice = &c; return q }())
 			require.NoError(t, err)
 			for _, which := range []string{"front bodice", "back bodice"} {
-				for _, name := range []string{"side", "armhole", "shoulder", "neck"} {
+				for _, name := range []seams.Name{seams.SideSeam, seams.Armhole, seams.Shoulder, seams.Neck} {
 					whole := seam(pieceNamed(t, plain, which), name)
-					assert.InDelta(t, whole, seam(pieceNamed(t, r, which), name)+seam(pieceNamed(t, r, "side "+which), name), 0.01, which+" "+name)
+					assert.InDelta(t, whole, seam(pieceNamed(t, r, which), name)+seam(pieceNamed(t, r, "side "+which), name), 0.01, "%s %s", which, name)
 				}
 			}
 		})
@@ -52,7 +53,7 @@ func TestMensShirtAndChildrensBodice(t *testing.T) {
 		checkSound(t, result)
 		// A shirt's armhole is half the chest and up to 9 cm more, deeper in the
 		// small sizes, whose scye depth grows slower (common practice).
-		armhole := seam(result.Pieces[0], "armhole") + seam(pieceNamed(t, result, "back bodice"), "armhole") + seam(pieceNamed(t, result, "yoke"), "armhole")
+		armhole := seam(result.Pieces[0], seams.Armhole) + seam(pieceNamed(t, result, "back bodice"), seams.Armhole) + seam(pieceNamed(t, result, "yoke"), seams.Armhole)
 		assert.InDelta(t, result.Body[BustGirth]/2+45, armhole, 50, "armhole at chest %s", name)
 	}
 	for _, name := range Sizes("children") {
@@ -63,7 +64,7 @@ func TestMensShirtAndChildrensBodice(t *testing.T) {
 			require.NoError(t, err, name)
 			checkSound(t, result)
 			front, back := pieceNamed(t, result, "front bodice"), pieceNamed(t, result, "back bodice")
-			assert.InDelta(t, seam(back, "side"), seam(front, "side"), 0.01)
+			assert.InDelta(t, seam(back, seams.SideSeam), seam(front, seams.SideSeam), 0.01)
 			assert.Empty(t, front.Darts)
 		}
 	}
@@ -76,8 +77,8 @@ func TestYokeAndNoDart(t *testing.T) {
 	checkVariant(t, func(r *Request) { r.Bodice, r.Sleeve = &o, &sleeve.Options{Style: sleeve.Shirt} }, func(t *testing.T, r Result) {
 		back, yoke := pieceNamed(t, r, "back bodice"), pieceNamed(t, r, "yoke")
 		assert.Equal(t, "2 false centre back", fmt.Sprint(yoke.Cut, yoke.Pair, " ", yoke.Fold))
-		assert.InDelta(t, 90, seam(yoke, "centre back"), 1e-6)
-		assert.InDelta(t, r.Body[BackNeckPointToWaist]+260, seam(yoke, "centre back")+seam(back, "centre back"), 1e-6)
+		assert.InDelta(t, 90, seam(yoke, seams.CentreBack), 1e-6)
+		assert.InDelta(t, r.Body[BackNeckPointToWaist]+260, seam(yoke, seams.CentreBack)+seam(back, seams.CentreBack), 1e-6)
 		assert.Empty(t, pieceNamed(t, r, "front bodice").Darts)
 		assert.Len(t, pieceNamed(t, r, "sleeve").Marks, 3, "bicep line, elbow line and slit")
 	})
@@ -102,12 +103,12 @@ func TestTwoPieceAndCapSleeves(t *testing.T) {
 			r.Bodice, r.Sleeve, r.Parts = &bodice.Options{Fit: fit}, &sleeve.Options{Style: sleeve.TwoPiece}, nil
 		}, func(t *testing.T, r Result) {
 			top, under := pieceNamed(t, r, "top sleeve"), pieceNamed(t, r, "under sleeve")
-			armhole := seam(pieceNamed(t, r, "front bodice"), "armhole") + seam(pieceNamed(t, r, "back bodice"), "armhole")
-			ease := (seam(top, "sleeve head") + seam(under, "sleeve head") - armhole) / armhole
+			armhole := seam(pieceNamed(t, r, "front bodice"), seams.Armhole) + seam(pieceNamed(t, r, "back bodice"), seams.Armhole)
+			ease := (seam(top, seams.SleeveHead) + seam(under, seams.SleeveHead) - armhole) / armhole
 			assert.True(t, ease >= 0.048 && ease <= 0.083, "ease %g", ease)
-			assert.InDelta(t, seam(top, "front seam"), seam(under, "front seam"), 0.01)
-			assert.InDelta(t, seam(top, "back seam"), seam(under, "back seam"), 0.01)
-			assert.Greater(t, seam(top, "back seam"), seam(top, "front seam"), "the elbow bends forward")
+			assert.InDelta(t, seam(top, seams.FrontSeam), seam(under, seams.FrontSeam), 0.01)
+			assert.InDelta(t, seam(top, seams.BackSeam), seam(under, seams.BackSeam), 0.01)
+			assert.Greater(t, seam(top, seams.BackSeam), seam(top, seams.FrontSeam), "the elbow bends forward")
 		})
 		checkVariant(t, func(r *Request) {
 			r.Bodice, r.Sleeve, r.Parts = &bodice.Options{Fit: fit}, &sleeve.Options{Style: sleeve.Cap}, nil

@@ -2,6 +2,7 @@ package draft
 
 import (
 	"ellwand/draft/part"
+	"ellwand/pieces/seams"
 )
 
 // draftPart drafts a part and adds it to the garment.
@@ -56,13 +57,13 @@ func (g *garment) partMeasures() part.Measures {
 	}
 	if g.Bodice != nil {
 		m.Front, m.Back = &g.bodice.Front, &g.bodice.Back
-		m.FrontWaist, m.BackWaist = seam(g.bodice.Front, "waist"), seam(g.bodice.Back, "waist")
+		m.FrontWaist, m.BackWaist = seam(g.bodice.Front, seams.Waist), seam(g.bodice.Back, seams.Waist)
 	}
 	if g.Sleeve != nil {
 		m.WristWidth, m.Underarm = g.sleeve.WristWidth, body[ShoulderToWrist]/2
 		for _, piece := range g.result.Pieces {
 			if piece.Name == "sleeve" {
-				m.Underarm = seam(piece, "front underarm")
+				m.Underarm = seam(piece, seams.FrontUnderarm)
 			}
 		}
 	}

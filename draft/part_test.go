@@ -19,6 +19,7 @@ import (
 	"ellwand/draft/trousers"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
 
@@ -48,7 +49,7 @@ func dress(body Body) Request {
 		Garment: "dress", Cloth: "shell", Body: body, Bodice: &bodice.Options{Shaping: bodice.ArmholeDart}, Skirt: &skirt.Options{Shape: skirt.ALine},
 		Parts: []part.Options{
 			{Kind: part.ArmholeFacing}, {Kind: part.PocketBag}, {Kind: part.FlatCollar},
-			{Kind: part.Facing, Of: "front skirt", FacedEdge: "waist"}, {Kind: part.Facing, Of: "back skirt", FacedEdge: "waist"},
+			{Kind: part.Facing, Of: "front skirt", FacedEdge: seams.Waist}, {Kind: part.Facing, Of: "back skirt", FacedEdge: seams.Waist},
 		},
 		Linings: []Lining{{Of: []string{"front skirt", "back skirt", "front bodice"}, Cloth: "lining", Options: lining.Options{Shorter: 20}}},
 	}
@@ -138,15 +139,15 @@ func TestStandAndFall(t *testing.T) {
 	require.NoError(t, err)
 	stand, fall := pieceNamed(t, result, "shirt collar stand"), pieceNamed(t, result, "shirt collar fall")
 	front := pieceNamed(t, result, "front bodice")
-	assert.InDelta(t, 20, seam(stand, "extension neck"), 1e-9)
-	angle := 2 * 12 / seam(front, "neck")
-	assert.InDelta(t, seam(stand, "neck")-30*angle, seam(stand, "upper collar edge"), 1e-6)
-	assert.InDelta(t, seam(stand, "upper collar edge"), seam(fall, "lower collar edge"), 1e-6)
-	assert.InDelta(t, 90, corner(t, fall, "outer collar edge"), 0.01, "square to the centre back")
+	assert.InDelta(t, 20, seam(stand, seams.ExtensionNeck), 1e-9)
+	angle := 2 * 12 / seam(front, seams.Neck)
+	assert.InDelta(t, seam(stand, seams.Neck)-30*angle, seam(stand, seams.UpperCollarEdge), 1e-6)
+	assert.InDelta(t, seam(stand, seams.UpperCollarEdge), seam(fall, seams.LowerCollarEdge), 1e-6)
+	assert.InDelta(t, 90, corner(t, fall, seams.OuterCollarEdge), 0.01, "square to the centre back")
 	for _, p := range []pieces.Piece{stand, fall} {
 		assert.Equal(t, "2 centre back", fmt.Sprint(p.Cut, " ", p.Fold))
 	}
-	assert.InDelta(t, 45, seam(fall, "centre back"), 1e-9)
+	assert.InDelta(t, 45, seam(fall, seams.CentreBack), 1e-9)
 }
 
 // The outer edge of a flat collar lies its depth from the neck everywhere, is
@@ -161,19 +162,19 @@ func TestFlatCollar(t *testing.T) {
 		result, err := Draft(request)
 		require.NoError(t, err)
 		collar := pieceNamed(t, result, "flat collar")
-		assert.Equal(t, map[bool]string{true: "centre back", false: "centre front"}[opening], collar.Fold)
-		assert.InDelta(t, 90, corner(t, collar, "outer collar edge"), 0.5)
+		assert.Equal(t, map[bool]seams.Name{true: seams.CentreBack, false: seams.CentreFront}[opening], collar.Fold)
+		assert.InDelta(t, 90, corner(t, collar, seams.OuterCollarEdge), 0.5)
 		assert.InDelta(t, 90, corner(t, collar, collar.Fold), 0.5)
-		outer, _ := collar.Edge("outer collar edge")
+		outer, _ := collar.Edge(seams.OuterCollarEdge)
 		for _, p := range outer.Path.Flatten(0.1) {
-			front, _ := collar.Edge("neck 1")
-			back, _ := collar.Edge("neck 2")
+			front, _ := collar.Edge(seams.Neck.Stretch(1))
+			back, _ := collar.Edge(seams.Neck.Stretch(2))
 			assert.InDelta(t, 70, min(fromPath(p, front.Path), fromPath(p, back.Path)), 2)
 		}
 		request.Parts[0].Overlap = 30
 		rolled, err := Draft(request)
 		require.NoError(t, err)
-		assert.Less(t, seam(pieceNamed(t, rolled, "flat collar"), "outer collar edge"), seam(collar, "outer collar edge")-5)
+		assert.Less(t, seam(pieceNamed(t, rolled, "flat collar"), seams.OuterCollarEdge), seam(collar, seams.OuterCollarEdge)-5)
 	}
 }
 
@@ -193,8 +194,8 @@ func TestFacings(t *testing.T) {
 		assert.Equal(t, want, fmt.Sprint(p.Cut, p.Pair, " ", p.Fold), name)
 	}
 	back := pieceNamed(t, result, "armhole facing back")
-	outer, _ := back.Edge("facing edge")
-	armhole, _ := back.Edge("armhole")
+	outer, _ := back.Edge(seams.FacingEdge)
+	armhole, _ := back.Edge(seams.Armhole)
 	for _, p := range outer.Path.Flatten(0.1) {
 		assert.InDelta(t, 40, fromPath(p, armhole.Path), 1.5)
 	}
@@ -216,8 +217,8 @@ func TestBiasStrips(t *testing.T) {
 		made, err := part.Draft(part.Measures{}, part.Options{Kind: part.BiasStrip, Length: c.length, Depth: c.width, ClothWidth: c.cloth})
 		require.NoError(t, err)
 		strip := made.Pieces[0]
-		assert.InDelta(t, c.length, float64(strip.Cut)*seam(strip, "left raw edge"), 1e-6)
-		assert.LessOrEqual(t, (seam(strip, "left raw edge")+20+c.width)/math.Sqrt2, c.cloth+1e-6)
+		assert.InDelta(t, c.length, float64(strip.Cut)*seam(strip, seams.LeftRawEdge), 1e-6)
+		assert.LessOrEqual(t, (seam(strip, seams.LeftRawEdge)+20+c.width)/math.Sqrt2, c.cloth+1e-6)
 		assert.Equal(t, pieces.Bias, strip.Grain.Lie)
 		side := made.Figures[0].Value
 		assert.InDelta(t, c.length, side*side/c.width, 1e-6)
@@ -229,14 +230,14 @@ func TestLinings(t *testing.T) {
 	result, err := Draft(shirt(size(t, "women", "12")))
 	require.NoError(t, err)
 	back, lined := pieceNamed(t, result, "back bodice"), pieceNamed(t, result, "back bodice lining")
-	assert.InDelta(t, seam(back, "side")-20, seam(lined, "side"), 0.01)
-	assert.InDelta(t, seam(back, "neck")+20, seam(lined, "neck"), 0.01)
-	assert.InDelta(t, seam(back, "centre back")-20, seam(lined, "centre back"), 0.01)
-	assert.Equal(t, "centre back lining", lined.Fold+" "+lined.Cloth)
-	hem, _ := lined.Edge("narrow hem")
+	assert.InDelta(t, seam(back, seams.SideSeam)-20, seam(lined, seams.SideSeam), 0.01)
+	assert.InDelta(t, seam(back, seams.Neck)+20, seam(lined, seams.Neck), 0.01)
+	assert.InDelta(t, seam(back, seams.CentreBack)-20, seam(lined, seams.CentreBack), 0.01)
+	assert.Equal(t, "centre back lining", lined.Fold.String()+" "+lined.Cloth)
+	hem, _ := lined.Edge(seams.NarrowHem)
 	assert.Equal(t, 15., hem.Allowance)
 	front := pieceNamed(t, result, "front bodice lining")
-	_, grown := front.Edge("extension neck")
+	_, grown := front.Edge(seams.ExtensionNeck)
 	assert.False(t, grown, "it ends at the facing")
 	for _, p := range result.Pieces {
 		if p.Cloth != "interfacing" {
@@ -266,14 +267,14 @@ func TestLiningOfAVent(t *testing.T) {
 		require.NoError(t, err)
 		checkParts(t, result)
 		back, lined := pieceNamed(t, result, "back skirt"), pieceNamed(t, result, "back skirt lining")
-		_, vented := lined.Edge("vent edge")
+		_, vented := lined.Edge(seams.VentEdge)
 		assert.False(t, vented)
-		assert.InDelta(t, 700-20, seam(lined, "centre back"), 0.01)
-		assert.InDelta(t, seam(back, "waist")+pleat, seam(lined, "waist"), 0.01)
-		assert.InDelta(t, seam(back, "skirt hem")-40+pleat, seam(lined, "narrow hem"), 1)
+		assert.InDelta(t, 700-20, seam(lined, seams.CentreBack), 0.01)
+		assert.InDelta(t, seam(back, seams.Waist)+pleat, seam(lined, seams.Waist), 0.01)
+		assert.InDelta(t, seam(back, seams.SkirtHem)-40+pleat, seam(lined, seams.NarrowHem), 1)
 		for _, n := range lined.Notches {
 			if n.Match == "open below" {
-				assert.InDelta(t, seam(back, "centre back"), n.At, 0.01, "where the vent begins")
+				assert.InDelta(t, seam(back, seams.CentreBack), n.At, 0.01, "where the vent begins")
 			}
 		}
 		for _, s := range result.Sheets {
@@ -298,17 +299,17 @@ func TestLiningOfTrousers(t *testing.T) {
 		require.NoError(t, err)
 		for _, which := range []string{"front trousers", "back trousers"} {
 			lined := pieceNamed(t, result, which+" lining")
-			waist := seam(lined, "waist")
+			waist := seam(lined, seams.Waist)
 			if opening != trousers.ElasticWaist {
-				assert.InDelta(t, seam(pieceNamed(t, plain, which), "waist"), waist, 0.01, which)
-				assert.InDelta(t, seam(pieceNamed(t, plain, which), "crotch"), seam(lined, "crotch"), 0.01, which)
+				assert.InDelta(t, seam(pieceNamed(t, plain, which), seams.Waist), waist, 0.01, which)
+				assert.InDelta(t, seam(pieceNamed(t, plain, which), seams.Crotch), seam(lined, seams.Crotch), 0.01, which)
 			} else {
 				assert.InDelta(t, pieceNamed(t, result, which).Marks[len(pieceNamed(t, result, which).Marks)-1].Path.Length(), waist, 0.01)
-				assert.InDelta(t, seam(pieceNamed(t, result, which), "outside leg")-30-20, seam(lined, "outside leg"), 0.01)
+				assert.InDelta(t, seam(pieceNamed(t, result, which), seams.OutsideLeg)-30-20, seam(lined, seams.OutsideLeg), 0.01)
 			}
 			for _, e := range lined.Edges {
-				assert.NotContains(t, e.Name, "fly")
-				assert.NotContains(t, e.Name, "casing")
+				assert.NotContains(t, e.Name.String(), "fly")
+				assert.NotContains(t, e.Name.String(), "casing")
 			}
 		}
 	}
@@ -327,7 +328,7 @@ func TestEndsOfFacingsMatch(t *testing.T) {
 				require.NoError(t, err)
 				checkParts(t, result)
 				front, back := pieceNamed(t, result, "armhole facing front"), pieceNamed(t, result, "armhole facing back")
-				for _, end := range []string{"shoulder", "side"} {
+				for _, end := range []seams.Name{seams.Shoulder, seams.SideSeam} {
 					assert.InDelta(t, seam(front, end), seam(back, end), 0.01, "%s %s %s", table, name, end)
 				}
 			}
@@ -337,14 +338,14 @@ func TestEndsOfFacingsMatch(t *testing.T) {
 	request.Bodice, request.Parts = &bodice.Options{Shaping: bodice.ShoulderDart}, []part.Options{{Kind: part.NeckFacing, Depth: 100}}
 	result, err := Draft(request)
 	require.NoError(t, err)
-	assert.InDelta(t, 100, seam(pieceNamed(t, result, "neck facing front"), "shoulder"), 1e-6)
-	assert.InDelta(t, 100, seam(pieceNamed(t, result, "neck facing back"), "shoulder"), 1e-6)
+	assert.InDelta(t, 100, seam(pieceNamed(t, result, "neck facing front"), seams.Shoulder), 1e-6)
+	assert.InDelta(t, 100, seam(pieceNamed(t, result, "neck facing back"), seams.Shoulder), 1e-6)
 }
 
 // What a piece is to its garment is said by the piece, not by its name.
 func TestKindsOfPieces(t *testing.T) {
 	request := shirt(size(t, "women", "12"))
-	request.Parts = append(request.Parts, part.Options{Kind: part.NeckFacing, Name: "neck band"}, part.Options{Kind: part.Facing, Name: "hem band", Of: "back bodice", FacedEdge: "body hem"})
+	request.Parts = append(request.Parts, part.Options{Kind: part.NeckFacing, Name: "neck band"}, part.Options{Kind: part.Facing, Name: "hem band", Of: "back bodice", FacedEdge: seams.BodyHem})
 	result, err := Draft(request)
 	require.NoError(t, err)
 	faced, err := Draft(shift(request.Body))
@@ -365,14 +366,16 @@ func TestPartsRefused(t *testing.T) {
 		"flat collar: a depth of 20 cm is more than the shoulder has room for; ask for 11.9 cm or less":                  func(r *Request) { r.Parts = []part.Options{{Kind: part.FlatCollar, Depth: 200}} },
 		"armhole facing front: a depth of 20 cm is more than the side and the shoulder have room for beside the armhole": func(r *Request) { r.Parts = []part.Options{{Kind: part.ArmholeFacing, Depth: 200}} },
 		"shirt collar: a depth of 3 cm does not cover the seam of a stand of 3 cm; ask for 3.8 cm or more":               func(r *Request) { r.Parts = []part.Options{{Kind: part.ShirtCollar, Depth: 30}} },
-		`sleeve elbow facing: the sleeve has no edge "elbow"; its edges are: wrist hem, front underarm`:                  func(r *Request) { r.Parts = []part.Options{{Kind: part.Facing, Of: "sleeve", FacedEdge: "elbow"}} },
-		`there is no piece "skirt"; the pieces drafted before it are: front bodice, back bodice, sleeve`:                 func(r *Request) { r.Parts = []part.Options{{Kind: part.Facing, Of: "skirt", FacedEdge: "waist"}} },
-		"facing: name the piece that it is of and the edge that it faces":                                                func(r *Request) { r.Parts = []part.Options{{Kind: part.Facing}} },
-		"pocket bag: there is no front skirt with a side seam to hang it in":                                             func(r *Request) { r.Parts = []part.Options{{Kind: part.PocketBag}} },
-		"sleeve placket: a slit of 50 cm is too long for an underarm seam of":                                            func(r *Request) { r.Parts = []part.Options{{Kind: part.SleevePlacket, Length: 500}} },
-		"bias strip: the length is missing: give the length of all strips joined":                                        func(r *Request) { r.Parts = []part.Options{{Kind: part.BiasStrip}} },
-		`patch pocket: there is no shape "oval" for its lower edge; use one of: square, pointed, round`:                  func(r *Request) { r.Parts = []part.Options{{Kind: part.PatchPocket, Shape: "oval"}} },
-		`lining: there is no piece "collars"; the pieces are front bodice, back bodice, sleeve`:                          func(r *Request) { r.Parts, r.Linings = nil, []Lining{{Of: []string{"collars"}}} },
+		`sleeve elbow facing: the sleeve has no edge "elbow"; its edges are: wrist hem, front underarm`: func(r *Request) {
+			r.Parts = []part.Options{{Kind: part.Facing, Of: "sleeve", FacedEdge: seams.Called("elbow")}}
+		},
+		`there is no piece "skirt"; the pieces drafted before it are: front bodice, back bodice, sleeve`: func(r *Request) { r.Parts = []part.Options{{Kind: part.Facing, Of: "skirt", FacedEdge: seams.Waist}} },
+		"facing: name the piece that it is of and the edge that it faces":                                func(r *Request) { r.Parts = []part.Options{{Kind: part.Facing}} },
+		"pocket bag: there is no front skirt with a side seam to hang it in":                             func(r *Request) { r.Parts = []part.Options{{Kind: part.PocketBag}} },
+		"sleeve placket: a slit of 50 cm is too long for an underarm seam of":                            func(r *Request) { r.Parts = []part.Options{{Kind: part.SleevePlacket, Length: 500}} },
+		"bias strip: the length is missing: give the length of all strips joined":                        func(r *Request) { r.Parts = []part.Options{{Kind: part.BiasStrip}} },
+		`patch pocket: there is no shape "oval" for its lower edge; use one of: square, pointed, round`:  func(r *Request) { r.Parts = []part.Options{{Kind: part.PatchPocket, Shape: "oval"}} },
+		`lining: there is no piece "collars"; the pieces are front bodice, back bodice, sleeve`:          func(r *Request) { r.Parts, r.Linings = nil, []Lining{{Of: []string{"collars"}}} },
 		"lining: it is -2 cm shorter than the shell; that cannot be negative": func(r *Request) {
 			r.Linings = []Lining{{Of: []string{"sleeve"}, Options: lining.Options{Shorter: -20}}}
 		},

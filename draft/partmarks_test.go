@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/draft/sleeve"
+	"ellwand/pieces/seams"
 )
 
 // The slit lies a quarter of the wrist in (common practice); the pleats take up
@@ -44,7 +45,7 @@ func TestSleeveIsMarkedForItsCuff(t *testing.T) {
 func TestPocketBagMeetsTheSides(t *testing.T) {
 	result, err := Draft(dress(size(t, "women", "12")))
 	require.NoError(t, err)
-	assert.InDelta(t, 200, seam(pieceNamed(t, result, "pocket bag"), "pocket side"), 1e-6)
+	assert.InDelta(t, 200, seam(pieceNamed(t, result, "pocket bag"), seams.PocketSide), 1e-6)
 	for _, name := range []string{"pocket bag", "front skirt", "back skirt"} {
 		at := map[string]float64{}
 		for _, n := range pieceNamed(t, result, name).Notches {

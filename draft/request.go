@@ -19,6 +19,7 @@ import (
 	"ellwand/draft/straightcut"
 	"ellwand/draft/trousers"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // Request asks for the pieces of one garment.
@@ -51,9 +52,9 @@ type Request struct {
 	// Cloths names the cloth of single pieces that are not cut from Cloth, by
 	// the piece's name.
 	Cloths map[string]string
-	// Allowances replace the usual ones, by the name of a seam: one of
+	// Allowances replace the usual ones, by what a seam is: one of
 	// AllowanceNames.
-	Allowances map[string]float64
+	Allowances map[seams.Name]float64
 }
 
 // Result is a garment as drafted.

@@ -3,7 +3,6 @@ package draft
 import (
 	"fmt"
 	"math"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -14,6 +13,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
 
@@ -40,14 +40,14 @@ func checkTrue(t require.TestingT, r Result) {
 // runs on smoothly across closed waist darts.
 func checkFold(t require.TestingT, p pieces.Piece) {
 	for i, e := range p.Edges {
-		if e.Name == p.Fold && p.Fold != "" {
+		if e.Name == p.Fold && p.Fold != seams.None {
 			before := p.Edges[(i+len(p.Edges)-1)%len(p.Edges)].Name
 			assert.InDelta(t, 90, corner(t, p, before), 0.01, "%s: %s", p.Name, before)
 			assert.InDelta(t, 90, corner(t, p, e.Name), 0.01, "%s: after %s", p.Name, e.Name)
 		}
 	}
 	for _, d := range p.Darts {
-		if strings.HasPrefix(d.Name, "waist") {
+		if d.Name.Seam() == seams.Waist {
 			assert.InDelta(t, 180, besideDart(p, d), 0.01, "%s: the seam across the closed %s", p.Name, d.Name)
 		}
 	}
@@ -57,16 +57,16 @@ func checkFold(t require.TestingT, p pieces.Piece) {
 // notches on both sides of a seam meet.
 func checkSkirtJoins(t require.TestingT, r Result) {
 	left, right := r.Pieces[0], r.Pieces[0]
-	leftSeam, rightSeam := "left side", "right side"
+	leftSeam, rightSeam := seams.LeftSide, seams.RightSide
 	switch left.Name {
 	case "front skirt":
-		right, leftSeam, rightSeam = r.Pieces[1], "side", "side"
-		for _, seam := range []string{"skirt hem", "side"} {
+		right, leftSeam, rightSeam = r.Pieces[1], seams.SideSeam, seams.SideSeam
+		for _, seam := range []seams.Name{seams.SkirtHem, seams.SideSeam} {
 			assert.InDelta(t, 180, corner(t, left, seam)+corner(t, right, seam), 0.01, "after %s", seam)
 		}
 	case "gore":
-		assert.InDelta(t, 180, corner(t, left, "right side")+corner(t, left, "waist"), 0.01, "waist of the gores")
-		assert.InDelta(t, 180, corner(t, left, "skirt hem")+corner(t, left, "left side"), 0.01, "hem of the gores")
+		assert.InDelta(t, 180, corner(t, left, seams.RightSide)+corner(t, left, seams.Waist), 0.01, "waist of the gores")
+		assert.InDelta(t, 180, corner(t, left, seams.SkirtHem)+corner(t, left, seams.LeftSide), 0.01, "hem of the gores")
 	default:
 		return
 	}
@@ -74,14 +74,14 @@ func checkSkirtJoins(t require.TestingT, r Result) {
 }
 
 // fromWaist are the distances of a seam's notches from the waist, in mm.
-func fromWaist(p pieces.Piece, seam string) map[string]float64 {
+func fromWaist(p pieces.Piece, seam seams.Name) map[string]float64 {
 	at := map[string]float64{}
 	for _, n := range p.Notches {
 		if n.Edge != seam {
 			continue
 		}
 		at[n.Match] = math.Round(n.At)
-		if seam != "left side" {
+		if seam != seams.LeftSide {
 			e, _ := p.Edge(seam)
 			at[n.Match] = math.Round(e.Path.Length() - n.At)
 		}
@@ -229,9 +229,9 @@ func TestShapedWaistbandLowersTheWaist(t *testing.T) {
 	require.NoError(t, err)
 	checkTrue(t, result)
 	band := pieceNamed(t, result, "shaped waistband")
-	assert.InDelta(t, 760+60+15+30, seam(band, "bottom"), 0.1, "a quarter of 24 cm lower down")
-	assert.InDelta(t, 760+15+30, seam(band, "top"), 0.1)
-	assert.InDelta(t, 50, seam(band, "end"), 1e-6)
+	assert.InDelta(t, 760+60+15+30, seam(band, seams.Bottom), 0.1, "a quarter of 24 cm lower down")
+	assert.InDelta(t, 760+15+30, seam(band, seams.Top), 0.1)
+	assert.InDelta(t, 50, seam(band, seams.End), 1e-6)
 }
 
 func TestDerivedHip(t *testing.T) {

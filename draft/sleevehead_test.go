@@ -17,6 +17,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
 
@@ -74,7 +75,7 @@ func TestCloseHeadsHaveTheMeasuresOfTheTrade(t *testing.T) {
 			armhole := f["front armhole"] + f["back armhole"]
 			assert.Greater(t, f["sleeve head height"], armhole/4, "%s %s", table, name)
 			assert.Less(t, f["sleeve head height"], armhole*2/5, "%s %s", table, name)
-			head := drafttest.Path(t, pieceNamed(t, result, "sleeve"), "sleeve head")
+			head := drafttest.Path(t, pieceNamed(t, result, "sleeve"), seams.SleeveHead)
 			crown := head.At(f["front armhole"] + f["ease of the sleeve head, front"])
 			assert.InEpsilon(t, f["front armhole"], construct.Distance(crown, head.Start()), 0.06, "%s %s, front", table, name)
 			assert.InEpsilon(t, f["back armhole"], construct.Distance(crown, head.End()), 0.06, "%s %s, back", table, name)
@@ -145,13 +146,13 @@ func checkSleeve(t *testing.T, name string, r Result, least, most, widest float6
 // and bend, one hollow and one round in each half; and as high as a third of the
 // armhole's depth it lies on the armhole.
 func checkHead(t *testing.T, name string, r Result, p pieces.Piece) {
-	head := drafttest.Path(t, p, "sleeve head")
+	head := drafttest.Path(t, p, seams.SleeveHead)
 	f := figuresOf(r)
 	toCrown := f["front armhole"] + f["ease of the sleeve head, front"]
 	assert.InDelta(t, 0, head.Tangent(toCrown)[1], 1e-4, "%s: level at the crown", name)
-	assert.InDelta(t, 90, corner(t, p, "front underarm"), 0.1, "%s: square in front", name)
-	assert.InDelta(t, 90, corner(t, p, "sleeve head"), 0.1, "%s: square at the back", name)
-	front, back := drafttest.Path(t, p, "front underarm"), drafttest.Path(t, p, "back underarm")
+	assert.InDelta(t, 90, corner(t, p, seams.FrontUnderarm), 0.1, "%s: square in front", name)
+	assert.InDelta(t, 90, corner(t, p, seams.SleeveHead), 0.1, "%s: square at the back", name)
+	front, back := drafttest.Path(t, p, seams.FrontUnderarm), drafttest.Path(t, p, seams.BackUnderarm)
 	assert.InDelta(t, front.Length(), back.Length(), 0.01, "%s: underarm seams", name)
 
 	done := 0.0
@@ -177,7 +178,7 @@ func checkHead(t *testing.T, name string, r Result, p pieces.Piece) {
 	depth := 0.0
 	laid := make([]pieces.Path, 2)
 	for i, bodice := range []string{"front bodice", "back bodice"} {
-		laid[i] = laidOut(part.Closed(pieceNamed(t, r, bodice), "armhole"), true)
+		laid[i] = laidOut(part.Closed(pieceNamed(t, r, bodice), seams.Armhole), true)
 		depth += laid[i].End()[1] / 2
 	}
 	for i, half := range []pieces.Path{laidOut(head, true), laidOut(head.Reverse(), false)} {

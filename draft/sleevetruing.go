@@ -3,6 +3,7 @@ package draft
 import (
 	"ellwand/draft/construct"
 	"ellwand/draft/sleeve"
+	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
 
@@ -38,7 +39,7 @@ func (g *garment) bicepRow() Row {
 // style: a share of the whole armhole.
 func (g *garment) headRow() Row {
 	front, back := g.bodice.Front, g.bodice.Back
-	armhole, against := seam(front, "armhole")+seam(back, "armhole"), "armhole"
+	armhole, against := seam(front, seams.Armhole)+seam(back, seams.Armhole), "armhole"
 	between := armhole - notch(front, "front armhole") - notch(back, "back armhole")
 	norm := sleeve.NormOf(g.Sleeve.Style)
 	least, most := norm.LeastEase*armhole, norm.MostEase*armhole
@@ -88,20 +89,20 @@ func (g *garment) headTo(name string) (float64, bool) {
 		from = fromFinish
 	}
 	top := g.sleeve.Piece
-	at, onTop := walk(top, "sleeve head", name, from)
+	at, onTop := walk(top, seams.SleeveHead, name, from)
 	if g.Sleeve.Style != sleeve.TwoPiece {
 		return at, onTop
 	}
 	under := g.sleeve.Pieces[1]
-	bottom, _ := walk(under, "sleeve head", "underarm", fromStart)
+	bottom, _ := walk(under, seams.SleeveHead, "underarm", fromStart)
 	beside := bottom
 	if name == "back armhole" {
-		beside = seam(under, "sleeve head") - bottom
+		beside = seam(under, seams.SleeveHead) - bottom
 	}
 	if onTop {
 		return beside + at, true
 	}
-	at, ok := walk(under, "sleeve head", name, fromStart)
+	at, ok := walk(under, seams.SleeveHead, name, fromStart)
 	if name == "back armhole" {
 		return at - bottom, ok
 	}
@@ -113,15 +114,18 @@ func (g *garment) sleeveSeamRows() []Row {
 	if g.Sleeve.Style == sleeve.TwoPiece {
 		top, under := g.sleeve.Pieces[0], g.sleeve.Pieces[1]
 		var rows []Row
-		for _, name := range []string{"front", "back"} {
-			edge := name + " seam"
-			rows = append(rows, compare(edge, top.Name, seam(top, edge), under.Name, seam(under, edge), -matching, matching, construct.Say("equal (%s)", source.CommonPractice)))
-			rows = append(rows, walkRows(edge, name+" elbow", walked{top, edge, fromStart}, walked{under, edge, fromStart})...)
+		for _, each := range []struct {
+			edge  seams.Name
+			elbow string
+		}{{seams.FrontSeam, "front elbow"}, {seams.BackSeam, "back elbow"}} {
+			edge := each.edge
+			rows = append(rows, compare(edge.String(), top.Name, seam(top, edge), under.Name, seam(under, edge), -matching, matching, construct.Say("equal (%s)", source.CommonPractice)))
+			rows = append(rows, walkRows(edge, each.elbow, walked{top, edge, fromStart}, walked{under, edge, fromStart})...)
 		}
 		return rows
 	}
 	piece := g.sleeve.Piece
-	rows := []Row{compare("underarm", "front underarm", seam(piece, "front underarm"), "back underarm", seam(piece, "back underarm"),
+	rows := []Row{compare("underarm", "front underarm", seam(piece, seams.FrontUnderarm), "back underarm", seam(piece, seams.BackUnderarm),
 		-3, 3, construct.Say("equal; 3 mm is eased in (%s)", source.CommonPractice))}
-	return append(rows, walkRows("underarm", "elbow", walked{piece, "front underarm", fromStart}, walked{piece, "back underarm", fromFinish})...)
+	return append(rows, walkRows(seams.Underarm, "elbow", walked{piece, seams.FrontUnderarm, fromStart}, walked{piece, seams.BackUnderarm, fromFinish})...)
 }

@@ -10,6 +10,7 @@ import (
 
 	"ellwand/draft/part"
 	"ellwand/draft/trousers"
+	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
 
@@ -45,7 +46,7 @@ func TestEverySizeOfTrousersIsSound(t *testing.T) {
 // checkFork: front and back run on smoothly where their seams meet.
 func checkFork(t require.TestingT, r Result) {
 	front, back := pieceNamed(t, r, "front trousers"), pieceNamed(t, r, "back trousers")
-	for _, name := range []string{"crotch", "inside leg", "trouser hem", "outside leg"} {
+	for _, name := range []seams.Name{seams.Crotch, seams.InsideLeg, seams.TrouserHem, seams.OutsideLeg} {
 		assert.InDelta(t, 180, corner(t, front, name)+corner(t, back, name), 0.01, "after %s", name)
 	}
 }

@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
+	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
 
@@ -39,16 +40,16 @@ func (g *garment) bodiceRows() []Row {
 			g.bodice.BustEase-matching, g.bodice.BustEase+matching,
 			construct.Say("%s of bust ease, as drafted: 10 cm in a close fit, 14 cm easy, 16 to 20 cm in a shirt (%s)",
 				construct.Length(g.bodice.BustEase), source.CommonPractice)),
-		g.shoulderRow(seam(back, "shoulder"), seam(front, "shoulder")),
-		compare("side", "front side", seam(front, "side"), "back side", seam(back, "side"),
+		g.shoulderRow(seam(back, seams.Shoulder), seam(front, seams.Shoulder)),
+		compare("side", "front side", seam(front, seams.SideSeam), "back side", seam(back, seams.SideSeam),
 			-matching, matching, construct.Say("equal (%s)", source.CommonPractice)),
-		g.neckRow(2 * (seam(front, "neck") + seam(back, "neck"))),
+		g.neckRow(2 * (seam(front, seams.Neck) + seam(back, seams.Neck))),
 	}
 	rows = append(rows, g.panelRows()...)
 	if g.Bodice.BelowWaist > 0 {
 		return append(rows, g.belowRows()...)
 	}
-	waist := 2 * (seam(front, "waist") + seam(back, "waist"))
+	waist := 2 * (seam(front, seams.Waist) + seam(back, seams.Waist))
 	if !g.bodice.Fitted {
 		return append(rows, compare("waist", "waist seam, hanging straight", waist, "waist girth", body[WaistGirth],
 			g.bodice.WaistEase-matching, noLimit, construct.Say("as wide as the bust line: it does not fit the waist")))

@@ -9,6 +9,7 @@ import (
 
 	"ellwand/draft/bodice"
 	"ellwand/draft/sleeve"
+	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
 
@@ -40,7 +41,7 @@ func TestArmholeDart(t *testing.T) {
 			side.Bodice = &bodice.Options{Fit: fit}
 			other, err := Draft(side)
 			require.NoError(t, err)
-			for _, name := range []string{"armhole", "side", "shoulder", "neck", "waist"} {
+			for _, name := range []seams.Name{seams.Armhole, seams.SideSeam, seams.Shoulder, seams.Neck, seams.Waist} {
 				assert.InDelta(t, seam(pieceNamed(t, other, "front bodice"), name), seam(pieceNamed(t, r, "front bodice"), name), 0.01, name)
 			}
 		})
@@ -57,10 +58,10 @@ func TestNeckWidenedAndLowered(t *testing.T) {
 			plain, err := Draft(blouse(r.Body))
 			require.NoError(t, err)
 			for _, name := range []string{"front bodice", "back bodice"} {
-				assert.InDelta(t, seam(pieceNamed(t, plain, name), "shoulder")-o.NeckWiden, seam(pieceNamed(t, r, name), "shoulder"), 0.01)
+				assert.InDelta(t, seam(pieceNamed(t, plain, name), seams.Shoulder)-o.NeckWiden, seam(pieceNamed(t, r, name), seams.Shoulder), 0.01)
 			}
-			assert.InDelta(t, seam(pieceNamed(t, plain, "front bodice"), "centre front")-o.FrontNeckDrop, seam(pieceNamed(t, r, "front bodice"), "centre front"), 1e-6)
-			assert.InDelta(t, seam(pieceNamed(t, plain, "back bodice"), "centre back")-o.BackNeckDrop, seam(pieceNamed(t, r, "back bodice"), "centre back"), 1e-6)
+			assert.InDelta(t, seam(pieceNamed(t, plain, "front bodice"), seams.CentreFront)-o.FrontNeckDrop, seam(pieceNamed(t, r, "front bodice"), seams.CentreFront), 1e-6)
+			assert.InDelta(t, seam(pieceNamed(t, plain, "back bodice"), seams.CentreBack)-o.BackNeckDrop, seam(pieceNamed(t, r, "back bodice"), seams.CentreBack), 1e-6)
 		})
 	}
 	for want, o := range map[string]bodice.Options{
@@ -97,19 +98,19 @@ func TestOpening(t *testing.T) {
 			assert.Equal(t, "2 true ", fmt.Sprint(front.Cut, front.Pair, " ", front.Fold))
 			marks := front.Marks[len(front.Marks)-2:]
 			assert.Equal(t, centre+", fold line of the facing", marks[0].Name+", "+marks[1].Name)
-			for _, name := range []string{"neck", "waist", "side", "armhole"} {
+			for _, name := range []seams.Name{seams.Neck, seams.Waist, seams.SideSeam, seams.Armhole} {
 				assert.InDelta(t, seam(closed, name), seam(front, name), 1e-6, name)
 			}
-			extension := seam(front, "extension neck")
+			extension := seam(front, seams.ExtensionNeck)
 			assert.InDelta(t, map[bool]float64{true: 15, false: 20}[o.Extension > 0], extension, 1e-9)
 			// The collar fits the neck from centre line to centre line, and
 			// folds at the other one.
-			assert.Equal(t, folded, pieceNamed(t, r, "collar").Fold)
+			assert.Equal(t, folded, pieceNamed(t, r, "collar").Fold.String())
 			// Facing and extension are mirror images about the front edge.
-			facing := seam(front, "facing neck") - extension
+			facing := seam(front, seams.FacingNeck) - extension
 			assert.Greater(t, facing, 30.0)
 			neckFacing := pieceNamed(t, r, "neck facing "+which)
-			assert.InDelta(t, seam(front, "neck"), seam(neckFacing, "neck")+facing, 0.01)
+			assert.InDelta(t, seam(front, seams.Neck), seam(neckFacing, seams.Neck)+facing, 0.01)
 		})
 	}
 	for want, o := range map[string]bodice.Options{
@@ -133,9 +134,9 @@ func TestBodiceToTheHip(t *testing.T) {
 			o := bodice.Options{Fit: fit, Shaping: shaping, BelowWaist: 240}
 			checkVariant(t, func(r *Request) { r.Bodice = &o }, func(t *testing.T, r Result) {
 				front, back := pieceNamed(t, r, "front bodice"), pieceNamed(t, r, "back bodice")
-				assert.InDelta(t, seam(front, "side"), seam(back, "side"), 0.01)
-				assert.GreaterOrEqual(t, 2*(seam(front, "body hem")+seam(back, "body hem")), r.Body[HipGirth]+20)
-				assert.InDelta(t, r.Body[BackNeckPointToWaist]+240, seam(back, "centre back"), 1e-6)
+				assert.InDelta(t, seam(front, seams.SideSeam), seam(back, seams.SideSeam), 0.01)
+				assert.GreaterOrEqual(t, 2*(seam(front, seams.BodyHem)+seam(back, seams.BodyHem)), r.Body[HipGirth]+20)
+				assert.InDelta(t, r.Body[BackNeckPointToWaist]+240, seam(back, seams.CentreBack), 1e-6)
 			})
 		}
 	}
@@ -159,8 +160,8 @@ func TestSleeveVariants(t *testing.T) {
 				}
 			}, func(t *testing.T, r Result) {
 				piece := pieceNamed(t, r, "sleeve")
-				armhole := seam(pieceNamed(t, r, "front bodice"), "armhole") + seam(pieceNamed(t, r, "back bodice"), "armhole")
-				head := seam(piece, "sleeve head")
+				armhole := seam(pieceNamed(t, r, "front bodice"), seams.Armhole) + seam(pieceNamed(t, r, "back bodice"), seams.Armhole)
+				head := seam(piece, seams.SleeveHead)
 				switch {
 				case o.HeadFullness > 0:
 					below := notch(pieceNamed(t, r, "front bodice"), "front armhole") + notch(pieceNamed(t, r, "back bodice"), "back armhole")

@@ -3,9 +3,9 @@ package draft
 import (
 	"strings"
 
-	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
 
@@ -19,7 +19,7 @@ const (
 
 // walk is the distance of a notch from an end of its edge, as a tape walked
 // along the seam measures it.
-func walk(piece pieces.Piece, edge, match string, from end) (float64, bool) {
+func walk(piece pieces.Piece, edge seams.Name, match string, from end) (float64, bool) {
 	for _, n := range piece.Notches {
 		if n.Match != match || n.Edge != edge {
 			continue
@@ -36,13 +36,13 @@ func walk(piece pieces.Piece, edge, match string, from end) (float64, bool) {
 // walked is one of two edges that are walked along each other.
 type walked struct {
 	piece pieces.Piece
-	edge  string
+	edge  seams.Name
 	from  end
 }
 
 // walkRows compares where the notches of a name lie on two edges that are sewn
 // together; none where either has no such notch.
-func walkRows(seam, match string, a, b walked) []Row {
+func walkRows(seam seams.Name, match string, a, b walked) []Row {
 	of, okOf := walk(a.piece, a.edge, match, a.from)
 	against, okAgainst := walk(b.piece, b.edge, match, b.from)
 	if !okOf || !okAgainst {
@@ -51,7 +51,7 @@ func walkRows(seam, match string, a, b walked) []Row {
 	if words := strings.Fields(match); words[0] == "front" || words[0] == "back" {
 		match = words[len(words)-1]
 	}
-	return []Row{compare(seam, a.piece.Name+", to the "+match+" notch", of, b.piece.Name, against, -matching, matching,
+	return []Row{compare(seam.String(), a.piece.Name+", to the "+match+" notch", of, b.piece.Name, against, -matching, matching,
 		construct.Say("equal, so that the notches meet (%s)", source.CommonPractice))}
 }
 
@@ -71,9 +71,9 @@ func (g *garment) panelRows() []Row {
 				construct.Say("the side panel 0 to 8 mm longer, eased in over the bust between the notches (%s)",
 					source.CommonPractice)
 		}
-		rows = append(rows, compare(bodice.PrincessSeam, side.Name, seam(side, bodice.PrincessSeam), middle.Name, seam(middle, bodice.PrincessSeam), -matching, most, normal))
+		rows = append(rows, compare("princess seam", side.Name, seam(side, seams.PrincessSeam), middle.Name, seam(middle, seams.PrincessSeam), -matching, most, normal))
 		for _, n := range middle.Notches {
-			if n.Edge != bodice.PrincessSeam {
+			if n.Edge != seams.PrincessSeam {
 				continue
 			}
 			// Above the fullest place the seam is walked from its upper end,
@@ -82,15 +82,15 @@ func (g *garment) panelRows() []Row {
 			if strings.HasSuffix(n.Match, "upper") {
 				up, down = fromFinish, fromStart
 			}
-			rows = append(rows, walkRows(bodice.PrincessSeam, n.Match, walked{side, n.Edge, down}, walked{middle, n.Edge, up})...)
+			rows = append(rows, walkRows(seams.PrincessSeam, n.Match, walked{side, n.Edge, down}, walked{middle, n.Edge, up})...)
 		}
 	}
 	if yoke, ok := named("yoke"); ok {
 		back, _ := named("back bodice")
-		rows = append(rows, compare("yoke seam", back.Name, seam(back, "yoke seam"), yoke.Name, seam(yoke, "yoke seam"),
+		rows = append(rows, compare("yoke seam", back.Name, seam(back, seams.YokeSeam), yoke.Name, seam(yoke, seams.YokeSeam),
 			-matching, matching,
 			construct.Say("equal (%s)", source.CommonPractice)))
-		rows = append(rows, walkRows("yoke seam", "yoke", walked{back, "yoke seam", fromFinish}, walked{yoke, "yoke seam", fromStart})...)
+		rows = append(rows, walkRows(seams.YokeSeam, "yoke", walked{back, seams.YokeSeam, fromFinish}, walked{yoke, seams.YokeSeam, fromStart})...)
 	}
 	return rows
 }
@@ -120,7 +120,7 @@ func lowerWalks(list []pieces.Piece) []Row {
 	var rows []Row
 	for _, n := range front.Notches {
 		from := fromStart
-		if n.Edge == "inside leg" {
+		if n.Edge == seams.InsideLeg {
 			from = fromFinish
 		}
 		if strings.HasPrefix(front.Name, "front") && strings.HasPrefix(back.Name, "back") {

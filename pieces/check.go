@@ -9,6 +9,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
 )
 
 // checkTolerance is the flattening at which outlines are checked, mm.
@@ -123,9 +124,9 @@ func (p Piece) checkOutline() error {
 
 // labelled is the seam outline with, for each of its segments, the name of
 // the edge it belongs to.
-func (p Piece) labelled() (orb.Ring, []string) {
+func (p Piece) labelled() (orb.Ring, []seams.Name) {
 	var ring orb.Ring
-	var names []string
+	var names []seams.Name
 	for _, e := range p.Edges {
 		points := apart(e.Path.Flatten(checkTolerance))
 		for _, q := range points[:len(points)-1] {

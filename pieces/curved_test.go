@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
 )
 
 // bodice is a half front: a straight waist and side, a hollow armhole, a
@@ -19,13 +20,13 @@ func bodice() Piece {
 	line := func(x0, y0, x1, y1 float64) Path {
 		return Path{Line{orb.Point{x0, y0}, orb.Point{x1, y1}}}
 	}
-	return Piece{Name: "front", Cut: 1, Fold: "centre front", Grain: Grain{From: orb.Point{30, 60}, To: orb.Point{30, 330}}, Edges: []Edge{
-		{Name: "waist", Path: line(0, 0, 240, 0), Allowance: 30, Hem: true},
-		{Name: "side", Path: line(240, 0, 250, 220), Allowance: 15},
-		{Name: "armhole", Path: Path{Bezier{orb.Point{250, 220}, orb.Point{180, 220}, orb.Point{170, 280}, orb.Point{190, 400}}}, Allowance: 10},
-		{Name: "shoulder", Path: line(190, 400, 70, 440), Allowance: 15},
-		{Name: "neck", Path: Path{Arc{Centre: orb.Point{0, 440}, Radius: 70, Sweep: -math.Pi / 2}}, Allowance: 10},
-		{Name: "centre front", Path: line(0, 370, 0, 0)},
+	return Piece{Name: "front", Cut: 1, Fold: seams.CentreFront, Grain: Grain{From: orb.Point{30, 60}, To: orb.Point{30, 330}}, Edges: []Edge{
+		{Name: seams.Waist, Path: line(0, 0, 240, 0), Allowance: 30, Hem: true},
+		{Name: seams.SideSeam, Path: line(240, 0, 250, 220), Allowance: 15},
+		{Name: seams.Armhole, Path: Path{Bezier{orb.Point{250, 220}, orb.Point{180, 220}, orb.Point{170, 280}, orb.Point{190, 400}}}, Allowance: 10},
+		{Name: seams.Shoulder, Path: line(190, 400, 70, 440), Allowance: 15},
+		{Name: seams.Neck, Path: Path{Arc{Centre: orb.Point{0, 440}, Radius: 70, Sweep: -math.Pi / 2}}, Allowance: 10},
+		{Name: seams.CentreFront, Path: line(0, 370, 0, 0)},
 	}}
 }
 
@@ -39,10 +40,10 @@ func TestCuttingOutlineOfAStadium(t *testing.T) {
 
 func stadium(t *testing.T, r, s, w float64) {
 	p := Piece{Name: "stadium", Cut: 1, Grain: Grain{To: orb.Point{0, 9}}, Edges: []Edge{
-		{Name: "bottom", Path: Path{Line{orb.Point{0, -r}, orb.Point{s, -r}}}, Allowance: w},
-		{Name: "right", Path: Path{Arc{orb.Point{s, 0}, r, -math.Pi / 2, math.Pi}}, Allowance: w},
-		{Name: "top", Path: Path{Line{orb.Point{s, r}, orb.Point{0, r}}}, Allowance: w},
-		{Name: "left", Path: Path{Arc{orb.Point{0, 0}, r, math.Pi / 2, math.Pi}}, Allowance: w},
+		{Name: seams.Bottom, Path: Path{Line{orb.Point{0, -r}, orb.Point{s, -r}}}, Allowance: w},
+		{Name: seams.Right, Path: Path{Arc{orb.Point{s, 0}, r, -math.Pi / 2, math.Pi}}, Allowance: w},
+		{Name: seams.Top, Path: Path{Line{orb.Point{s, r}, orb.Point{0, r}}}, Allowance: w},
+		{Name: seams.Left, Path: Path{Arc{orb.Point{0, 0}, r, math.Pi / 2, math.Pi}}, Allowance: w},
 	}}
 	require.NoError(t, p.Check())
 	for _, tolerance := range []float64{0.5, 0.1, 0.01} {
@@ -63,9 +64,9 @@ func TestCuttingOutlineOfAHollow(t *testing.T) {
 		p := polygon([]orb.Point{{0, 0}, {300, 0}, {300, 200}, {0, 200}}, 10)
 		// A half circle of radius 60 bitten out of the top.
 		p.Edges[2].Path = Path{Line{orb.Point{300, 200}, orb.Point{210, 200}}}
-		p.Edges[2].Name = "top right"
-		bite := Edge{Name: "bite", Path: Path{Arc{orb.Point{150, 200}, 60, 0, -math.Pi}}, Allowance: w}
-		rest := Edge{Name: "top left", Path: Path{Line{orb.Point{90, 200}, orb.Point{0, 200}}}, Allowance: 10}
+		p.Edges[2].Name = seams.Called("top right")
+		bite := Edge{Name: seams.Called("bite"), Path: Path{Arc{orb.Point{150, 200}, 60, 0, -math.Pi}}, Allowance: w}
+		rest := Edge{Name: seams.Called("top left"), Path: Path{Line{orb.Point{90, 200}, orb.Point{0, 200}}}, Allowance: 10}
 		p.Edges = append(p.Edges[:3], bite, rest, p.Edges[3])
 		require.NoError(t, p.Check())
 		ring := cut(t, p, 0.1)

@@ -7,6 +7,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
 )
 
 // CuttingOutline is the line to cut along: the seam line moved out by the
@@ -57,7 +58,7 @@ func (p Piece) CuttingOutline(tolerance float64) (orb.Ring, error) {
 		return nil, fmt.Errorf("%s: the edges enclose nothing, so there is nothing to cut", p.label())
 	}
 	fold, ok := p.Edge(p.Fold)
-	if p.Fold == "" || !ok {
+	if p.Fold == seams.None || !ok {
 		return ring, nil
 	}
 	half, ok := clip(ring, fold.Path.Start(), fold.Path.End())
@@ -86,7 +87,7 @@ type strip struct {
 func (p Piece) strips(tolerance float64) []strip {
 	var out []strip
 	for _, e := range p.Edges {
-		isFold := p.Fold != "" && e.Name == p.Fold
+		isFold := p.Fold != seams.None && e.Name == p.Fold
 		width := e.Allowance
 		if isFold {
 			width = 0

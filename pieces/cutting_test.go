@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
 )
 
 // polygon is a test piece with straight edges named "0", "1", ... and those
@@ -17,7 +18,7 @@ func polygon(corners []orb.Point, allowances ...float64) Piece {
 	p := Piece{Name: "test", Cut: 1, Grain: Grain{To: orb.Point{0, 100}}}
 	for i, c := range corners {
 		p.Edges = append(p.Edges, Edge{
-			Name:      string(rune('0' + i)),
+			Name:      seams.Called(string(rune('0' + i))),
 			Path:      Path{Line{c, corners[(i+1)%len(corners)]}},
 			Allowance: allowances[i%len(allowances)],
 		})

@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
 )
 
 // foldPiece has its fold on x = 0 from (0, height) down to (0, 0) and further
@@ -20,7 +21,7 @@ func foldPiece(height float64, corners []orb.Point, widths ...float64) Piece {
 	all = append(all, orb.Point{0, height})
 	p := polygon(all, widths...)
 	fold := &p.Edges[len(p.Edges)-1]
-	fold.Name, fold.Allowance, p.Fold = "fold", 0, "fold"
+	fold.Name, fold.Allowance, p.Fold = seams.Called("fold"), 0, seams.Called("fold")
 	return p
 }
 

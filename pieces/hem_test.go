@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
 )
 
 // sides is a piece 400 high with a straight hem on the bottom, from x = 0 to
@@ -126,10 +127,10 @@ func TestHemAtOtherCorners(t *testing.T) {
 	t.Run("of a curved hem the mirror is the tangent", func(t *testing.T) {
 		// A quarter of a circle skirt: radii 100 and 700, hem 20.
 		p := Piece{Name: "quarter", Cut: 1, Grain: Grain{From: orb.Point{200, 200}, To: orb.Point{300, 300}}, Edges: []Edge{
-			{Name: "hem", Path: Path{Arc{Radius: 700, Sweep: math.Pi / 2}}, Allowance: 20, Hem: true},
-			{Name: "side 1", Path: Path{Line{orb.Point{0, 700}, orb.Point{0, 100}}}, Allowance: 15},
-			{Name: "waist", Path: Path{Arc{Radius: 100, Begin: math.Pi / 2, Sweep: -math.Pi / 2}}, Allowance: 10},
-			{Name: "side 2", Path: Path{Line{orb.Point{100, 0}, orb.Point{700, 0}}}, Allowance: 15},
+			{Name: seams.Hem, Path: Path{Arc{Radius: 700, Sweep: math.Pi / 2}}, Allowance: 20, Hem: true},
+			{Name: seams.SideSeam.Stretch(1), Path: Path{Line{orb.Point{0, 700}, orb.Point{0, 100}}}, Allowance: 15},
+			{Name: seams.Waist, Path: Path{Arc{Radius: 100, Begin: math.Pi / 2, Sweep: -math.Pi / 2}}, Allowance: 10},
+			{Name: seams.SideSeam.Stretch(2), Path: Path{Line{orb.Point{100, 0}, orb.Point{700, 0}}}, Allowance: 15},
 		}}
 		require.NoError(t, p.Check())
 		got := cut(t, p, 0.1)

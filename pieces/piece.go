@@ -6,7 +6,11 @@
 // pointing to "this end up"; outlines run counter-clockwise.
 package pieces
 
-import "github.com/paulmach/orb"
+import (
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces/seams"
+)
 
 // Piece is one pattern piece. It is a value: functions return new pieces and
 // never edit the one they are given.
@@ -27,7 +31,7 @@ type Piece struct {
 	Pair bool
 	// Fold names the edge that lies on the fold, or is empty. That edge is
 	// straight, is not cut and has no allowance; the piece is drawn as a half.
-	Fold    string
+	Fold    seams.Name
 	Notches []Notch
 	Darts   []Dart
 	Marks   []Mark
@@ -35,7 +39,7 @@ type Piece struct {
 
 // Edge is a named stretch of the seam line.
 type Edge struct {
-	Name string // unique in its piece: "side", "armhole", "waist 1"
+	Name seams.Name // unique in its piece
 	Path Path
 	// Allowance from the seam line out to the cutting line. Not negative.
 	Allowance float64
@@ -65,7 +69,7 @@ const (
 
 // Notch is a mark on an edge that meets one on another piece.
 type Notch struct {
-	Edge string
+	Edge seams.Name
 	// At is the distance along the edge from its start.
 	At float64
 	// Count of strokes: 1 (front, by custom) or 2 (back).
@@ -78,10 +82,10 @@ type Notch struct {
 // seam line, from the start leg's end to the end leg's end; the mouth is left
 // out when the seam it interrupts is measured.
 type Dart struct {
-	Name string // "waist dart"
+	Name seams.Name // the dart of a seam
 	// Mouth names the edge across the dart's open end, or is empty for a
 	// dart that lies wholly inside the piece.
-	Mouth string
+	Mouth seams.Name
 	// Start and End are where the legs meet the seam line, Apex the point.
 	// For a dart inside the piece, Start and End are its widest place and
 	// Apex and OtherApex its two ends.

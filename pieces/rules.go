@@ -6,6 +6,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
 )
 
 func (p Piece) checkNames() error {
@@ -13,10 +14,10 @@ func (p Piece) checkNames() error {
 	if p.Name == "" {
 		faults = append(faults, p.fault("give it a name"))
 	}
-	seen := map[string]bool{}
+	seen := map[seams.Name]bool{}
 	for i, e := range p.Edges {
 		switch {
-		case e.Name == "":
+		case e.Name == seams.None:
 			faults = append(faults, p.fault("edge %d has no name", i+1))
 		case seen[e.Name]:
 			faults = append(faults, p.fault("two edges are named %q; every edge needs a name of its own", e.Name))
@@ -65,7 +66,7 @@ func (p Piece) checkCount() error {
 }
 
 func (p Piece) checkFold() error {
-	if p.Fold == "" {
+	if p.Fold == seams.None {
 		return nil
 	}
 	fold, ok := p.Edge(p.Fold)
@@ -127,7 +128,7 @@ func (p Piece) checkDarts() error {
 
 func (p Piece) checkDart(d Dart, ring orb.Ring) error {
 	corners := []orb.Point{d.Start, d.Apex, d.End}
-	if d.Mouth == "" {
+	if d.Mouth == seams.None {
 		corners = append(corners, d.OtherApex)
 		if geometry.Distance(d.Apex, d.OtherApex) <= joinTolerance {
 			return p.fault("the dart %q has both its ends in one place", d.Name)
@@ -138,7 +139,7 @@ func (p Piece) checkDart(d Dart, ring orb.Ring) error {
 			return p.fault("the dart %q reaches outside the piece at (%s, %s) mm", d.Name, figure(q[0]), figure(q[1]))
 		}
 	}
-	if d.Mouth == "" {
+	if d.Mouth == seams.None {
 		return nil
 	}
 	mouth, ok := p.Edge(d.Mouth)
@@ -156,7 +157,7 @@ func (p Piece) checkDart(d Dart, ring orb.Ring) error {
 // onFold reports whether a point lies on the fold line.
 func (p Piece) onFold(q orb.Point) bool {
 	fold, ok := p.Edge(p.Fold)
-	if p.Fold == "" || !ok {
+	if p.Fold == seams.None || !ok {
 		return false
 	}
 	from, u := fold.Path.Start(), geometry.Unit(geometry.Sub(fold.Path.End(), fold.Path.Start()))

@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/seams"
 )
 
 // joinTolerance is how near, in mm, two things must be to count as meeting:
@@ -11,7 +13,7 @@ import (
 const joinTolerance = 0.001
 
 // Edge returns the edge of that name.
-func (p Piece) Edge(name string) (Edge, bool) {
+func (p Piece) Edge(name seams.Name) (Edge, bool) {
 	for _, e := range p.Edges {
 		if e.Name == name {
 			return e, true
@@ -46,7 +48,7 @@ func Rectangle(name string, width, height float64) Piece {
 		From: orb.Point{width / 2, float64(height * 0.2)},
 		To:   orb.Point{width / 2, float64(height * 0.8)},
 	}}
-	for i, edge := range []string{"bottom", "right", "top", "left"} {
+	for i, edge := range []seams.Name{seams.Bottom, seams.Right, seams.Top, seams.Left} {
 		p.Edges = append(p.Edges, Edge{Name: edge, Path: Path{Line{corners[i], corners[(i+1)%4]}}})
 	}
 	return p
@@ -98,7 +100,7 @@ func (e Edge) mapped(m Motion) Edge {
 func (d Dart) mapped(m Motion) Dart {
 	d.Start, d.End = m.Apply(d.Start), m.Apply(d.End)
 	d.Apex = m.Apply(d.Apex)
-	if d.Mouth == "" {
+	if d.Mouth == seams.None {
 		d.OtherApex = m.Apply(d.OtherApex)
 	}
 	if m.Mirrors() {

@@ -9,10 +9,11 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
 )
 
 func TestSeamOutlineOfKnownAreas(t *testing.T) {
-	disc := Piece{Edges: []Edge{{Name: "rim", Path: Path{Arc{Radius: 100, Sweep: 2 * math.Pi}}}}}
+	disc := Piece{Edges: []Edge{{Name: seams.Called("rim"), Path: Path{Arc{Radius: 100, Sweep: 2 * math.Pi}}}}}
 	ring := disc.SeamOutline(0.001)
 	assert.Equal(t, ring[0], ring[len(ring)-1])
 	// Chords lie at most 0.001 mm inside: the area is that much short at most.
@@ -27,10 +28,10 @@ func TestRectangle(t *testing.T) {
 	assert.Equal(t, 1, p.Cut)
 	assert.Equal(t, StraightGrain, p.Grain.Lie)
 	assert.Equal(t, orb.Point{0, 1}, geometry.Unit(geometry.Sub(p.Grain.To, p.Grain.From)), "grain along the height")
-	right, ok := p.Edge("right")
+	right, ok := p.Edge(seams.Right)
 	require.True(t, ok)
 	assert.Equal(t, 80.0, right.Path.Length())
-	_, ok = p.Edge("hem")
+	_, ok = p.Edge(seams.Hem)
 	assert.False(t, ok)
 }
 
@@ -44,7 +45,7 @@ func TestMirrored(t *testing.T) {
 		after, _ := m.Edge(m.Notches[i].Edge)
 		near(t, MirrorX().Apply(before.Path.At(n.At)), after.Path.At(m.Notches[i].At), "notches stay in place")
 	}
-	mouth, _ := m.Edge("mouth")
+	mouth, _ := m.Edge(seams.Called("mouth"))
 	assert.Equal(t, mouth.Path.Start(), m.Darts[0].Start, "the dart's legs follow its mouth")
 	assert.Equal(t, orb.Point{-150, 400}, m.Marks[2].At)
 	assert.Equal(t, orb.Point{-50, 400}, m.Grain.To)
@@ -73,12 +74,12 @@ func TestUnfolded(t *testing.T) {
 	require.NoError(t, whole.Check())
 	assert.Empty(t, whole.Fold)
 	assert.InDelta(t, 2*geometry.Area(p.SeamOutline(0.1)), geometry.Area(whole.SeamOutline(0.1)), 1e-6)
-	var names []string
+	var names []seams.Name
 	for _, e := range whole.Edges {
 		names = append(names, e.Name)
 	}
-	assert.Equal(t, []string{"hem", "side", "waist 2", "mouth", "waist 1", "mouth mirrored", "waist 2 mirrored", "side mirrored"}, names)
-	hem, _ := whole.Edge("hem")
+	assert.Equal(t, []seams.Name{seams.Hem, seams.SideSeam, seams.Waist.Stretch(2), seams.Called("mouth"), seams.Waist.Stretch(1), seams.Called("mouth mirrored"), seams.Waist.Stretch(2).Mirrored(), seams.SideSeam.Mirrored()}, names)
+	hem, _ := whole.Edge(seams.Hem)
 	assert.Equal(t, 440.0, hem.Path.Length(), "runs on over the fold")
 	assert.True(t, hem.Hem)
 	assert.Equal(t, 40.0, hem.Allowance)
@@ -90,7 +91,7 @@ func TestUnfolded(t *testing.T) {
 		require.True(t, ok)
 		places = append(places, e.Path.At(n.At))
 	}
-	side, _ := p.Edge("side")
+	side, _ := p.Edge(seams.SideSeam)
 	hip := side.Path.At(300)
 	// The notch of the waist lies on the fold: it is its own image.
 	want := []orb.Point{hip, {-hip[0], hip[1]}, {30, 0}, {-30, 0}, {0, 500}}
@@ -101,7 +102,7 @@ func TestUnfolded(t *testing.T) {
 	assert.Equal(t, "hip", whole.Notches[1].Match)
 
 	require.Len(t, whole.Darts, 2)
-	assert.Equal(t, Dart{Name: "waist dart mirrored", Mouth: "mouth mirrored", Start: orb.Point{-100, 500}, Apex: orb.Point{-110, 400}, End: orb.Point{-120, 500}}, whole.Darts[1])
+	assert.Equal(t, Dart{Name: seams.Waist.Dart(0).Mirrored(), Mouth: seams.Called("mouth mirrored"), Start: orb.Point{-100, 500}, Apex: orb.Point{-110, 400}, End: orb.Point{-120, 500}}, whole.Darts[1])
 	require.Len(t, whole.Marks, 5, "the line on the fold is there once")
 	assert.Equal(t, "pocket mirrored", whole.Marks[4].Name)
 	assert.Equal(t, orb.Point{-150, 400}, whole.Marks[4].At)
@@ -116,10 +117,10 @@ func TestUnfoldedWhereTheFoldIsAnywhere(t *testing.T) {
 }
 
 func TestUnfoldedHalfDisc(t *testing.T) {
-	p := Piece{Name: "yoke", Cut: 1, Fold: "fold", Grain: Grain{To: orb.Point{0, 50}}, Edges: []Edge{
-		{Name: "rim", Path: Path{Arc{Radius: 100, Begin: -math.Pi / 2, Sweep: math.Pi}}, Allowance: 10},
-		{Name: "fold", Path: Path{Line{orb.Point{0, 100}, orb.Point{0, -100}}}},
-	}, Notches: []Notch{{Edge: "rim", At: 40, Count: 1}}}
+	p := Piece{Name: "yoke", Cut: 1, Fold: seams.Called("fold"), Grain: Grain{To: orb.Point{0, 50}}, Edges: []Edge{
+		{Name: seams.Called("rim"), Path: Path{Arc{Radius: 100, Begin: -math.Pi / 2, Sweep: math.Pi}}, Allowance: 10},
+		{Name: seams.Called("fold"), Path: Path{Line{orb.Point{0, 100}, orb.Point{0, -100}}}},
+	}, Notches: []Notch{{Edge: seams.Called("rim"), At: 40, Count: 1}}}
 	require.NoError(t, p.Check())
 	whole := p.Unfolded()
 	require.NoError(t, whole.Check())
@@ -132,18 +133,18 @@ func TestUnfoldedHalfDisc(t *testing.T) {
 
 func TestUnfoldedDartOnTheFold(t *testing.T) {
 	p := half()
-	p.Edges[3], p.Edges[4] = Edge{Name: "waist 1", Path: Path{Line{orb.Point{120, 500}, orb.Point{15, 500}}}}, Edge{Name: "mouth", Path: Path{Line{orb.Point{15, 500}, orb.Point{0, 500}}}}
+	p.Edges[3], p.Edges[4] = Edge{Name: seams.Waist.Stretch(1), Path: Path{Line{orb.Point{120, 500}, orb.Point{15, 500}}}}, Edge{Name: seams.Called("mouth"), Path: Path{Line{orb.Point{15, 500}, orb.Point{0, 500}}}}
 	p.Notches = nil
 	p.Darts = []Dart{
-		{Name: "centre dart", Mouth: "mouth", Start: orb.Point{15, 500}, Apex: orb.Point{0, 420}, End: orb.Point{0, 500}},
-		{Name: "tuck", Start: orb.Point{8, 300}, Apex: orb.Point{0, 380}, End: orb.Point{0, 300}, OtherApex: orb.Point{0, 200}},
+		{Name: seams.Centre.Dart(0), Mouth: seams.Called("mouth"), Start: orb.Point{15, 500}, Apex: orb.Point{0, 420}, End: orb.Point{0, 500}},
+		{Name: seams.Called("tuck"), Start: orb.Point{8, 300}, Apex: orb.Point{0, 380}, End: orb.Point{0, 300}, OtherApex: orb.Point{0, 200}},
 	}
 	require.NoError(t, p.Check())
 	whole := p.Unfolded()
 	require.NoError(t, whole.Check())
 	assert.Equal(t, []Dart{
-		{Name: "centre dart", Mouth: "mouth", Start: orb.Point{15, 500}, Apex: orb.Point{0, 420}, End: orb.Point{-15, 500}},
-		{Name: "tuck", Start: orb.Point{8, 300}, Apex: orb.Point{0, 380}, End: orb.Point{-8, 300}, OtherApex: orb.Point{0, 200}},
+		{Name: seams.Centre.Dart(0), Mouth: seams.Called("mouth"), Start: orb.Point{15, 500}, Apex: orb.Point{0, 420}, End: orb.Point{-15, 500}},
+		{Name: seams.Called("tuck"), Start: orb.Point{8, 300}, Apex: orb.Point{0, 380}, End: orb.Point{-8, 300}, OtherApex: orb.Point{0, 200}},
 	}, whole.Darts)
 }
 

@@ -5,10 +5,12 @@ import (
 	"slices"
 
 	"github.com/paulmach/orb"
+
+	"ellwand/pieces/seams"
 )
 
-// mirroredName is what the mirror image of a named thing is called on a piece
-// laid whole.
+// mirroredName is what the mirror image of a mark is called on a piece laid
+// whole.
 func mirroredName(name string) string {
 	if name == "" {
 		return ""
@@ -27,14 +29,14 @@ func mirroredName(name string) string {
 // fold becomes one dart. The grainline, the counts and the allowances stay.
 func (p Piece) Unfolded() Piece {
 	at := slices.IndexFunc(p.Edges, func(e Edge) bool { return e.Name == p.Fold })
-	if p.Fold == "" || at < 0 || len(p.Edges) < 2 {
+	if p.Fold == seams.None || at < 0 || len(p.Edges) < 2 {
 		return p
 	}
 	fold := p.Edges[at].Path
 	u := unfolding{half: p, mirror: MirrorAbout(fold.Start(), fold.End())}
 	u.edges = append(slices.Clone(p.Edges[at+1:]), p.Edges[:at]...)
 	out := p
-	out.Fold = ""
+	out.Fold = seams.None
 	out.Edges = u.wholeEdges()
 	out.Notches = u.notches()
 	out.Darts = u.darts()
@@ -50,13 +52,13 @@ type unfolding struct {
 	mirror Motion
 }
 
-func (u unfolding) first() string { return u.edges[0].Name }
+func (u unfolding) first() seams.Name { return u.edges[0].Name }
 
-func (u unfolding) last() string { return u.edges[len(u.edges)-1].Name }
+func (u unfolding) last() seams.Name { return u.edges[len(u.edges)-1].Name }
 
 func (u unfolding) image(e Edge) Edge {
 	e = e.mapped(u.mirror)
-	e.Name = mirroredName(e.Name)
+	e.Name = e.Name.Mirrored()
 	return e
 }
 
@@ -94,7 +96,7 @@ func (u unfolding) notches() []Notch {
 		case n.Edge == u.first():
 			n.At, image.At = length+n.At, length-n.At
 		default:
-			image.Edge, image.At = mirroredName(n.Edge), length-n.At
+			image.Edge, image.At = n.Edge.Mirrored(), length-n.At
 		}
 		out = append(out, n)
 		if image.Edge != n.Edge || math.Abs(image.At-n.At) > joinTolerance {
@@ -112,7 +114,7 @@ func (u unfolding) darts() []Dart {
 			out = append(out, whole)
 			continue
 		}
-		image.Name, image.Mouth = mirroredName(d.Name), mirroredName(d.Mouth)
+		image.Name, image.Mouth = d.Name.Mirrored(), d.Mouth.Mirrored()
 		out = append(out, d, image)
 	}
 	return out
@@ -121,7 +123,7 @@ func (u unfolding) darts() []Dart {
 // wholeDart joins a half dart on the fold to its image.
 func (u unfolding) wholeDart(d, image Dart) (Dart, bool) {
 	switch on := u.half.onFold; {
-	case !on(d.Apex) || d.Mouth == "" && !on(d.OtherApex):
+	case !on(d.Apex) || d.Mouth == seams.None && !on(d.OtherApex):
 		return Dart{}, false
 	case on(d.Start):
 		d.Start = image.Start

@@ -19,6 +19,7 @@ import (
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
 
@@ -81,7 +82,7 @@ func areaOf(t *testing.T, all []pieces.Piece) float64 {
 		outline, err := piece.CuttingOutline(0.05)
 		require.NoError(t, err)
 		area := math.Abs(planar.Area(orb.Polygon{outline}))
-		if piece.Fold != "" {
+		if piece.Fold != seams.None {
 			area *= 2
 		}
 		sum += area * float64(piece.Cut)

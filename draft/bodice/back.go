@@ -7,6 +7,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // The back neck and shoulder: the neck a fifth of the neck girth wide and a fifth
@@ -35,7 +36,7 @@ type backUpper struct {
 // shoulderEdges run from the tip to the neck, which may have been widened.
 func (b backUpper) shoulderEdges() []pieces.Edge {
 	if len(b.shoulder) == 0 {
-		return []pieces.Edge{construct.Edge("shoulder", construct.Line(b.tip.At, b.neck.At))}
+		return []pieces.Edge{construct.Edge(seams.Shoulder, construct.Line(b.tip.At, b.neck.At))}
 	}
 	edges := slices.Clone(b.shoulder)
 	last := &edges[len(edges)-1]
@@ -97,18 +98,18 @@ func (f figures) back(s *construct.Sheet, o Options, b *backUpper, side pieces.P
 	piece := pieces.Piece{Name: "back bodice", Cut: 2, Pair: true}
 	piece.Edges, piece.Darts = w.edges()
 	piece.Edges = append(piece.Edges,
-		construct.Edge("side", side),
-		construct.Edge("armhole", construct.Join(lower, upper)))
+		construct.Edge(seams.SideSeam, side),
+		construct.Edge(seams.Armhole, construct.Join(lower, upper)))
 	piece.Edges = append(piece.Edges, b.shoulderEdges()...)
 	piece.Darts = append(piece.Darts, b.darts...)
 	piece.Edges = append(piece.Edges,
-		construct.Edge("neck", neck),
-		construct.Edge("centre back", construct.Line(b.nape.At, w.foot())),
+		construct.Edge(seams.Neck, neck),
+		construct.Edge(seams.CentreBack, construct.Line(b.nape.At, w.foot())),
 	)
 	if o.BackOnFold {
-		piece.Cut, piece.Pair, piece.Fold = 1, false, "centre back"
+		piece.Cut, piece.Pair, piece.Fold = 1, false, seams.CentreBack
 	}
-	notch := pieces.Notch{Edge: "armhole", At: lower.Length(), Count: 2, Match: "back armhole"}
+	notch := pieces.Notch{Edge: seams.Armhole, At: lower.Length(), Count: 2, Match: "back armhole"}
 	if o.Princess == FromArmhole {
 		notch.At *= armholeNotch
 	}

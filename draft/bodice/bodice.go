@@ -1,11 +1,10 @@
 package bodice
 
 import (
-	"fmt"
-
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // Block is a bodice as drafted.
@@ -201,17 +200,17 @@ func (w waistSeam) edges() ([]pieces.Edge, []pieces.Dart) {
 		return w.below.edges()
 	}
 	if len(w.darts) == 0 {
-		return []pieces.Edge{construct.Edge("waist", w.stretches[0])}, nil
+		return []pieces.Edge{construct.Edge(seams.Waist, w.stretches[0])}, nil
 	}
 	var edges []pieces.Edge
 	darts := make([]pieces.Dart, len(w.darts))
 	for i, d := range w.darts {
-		d.Name, d.Mouth = fmt.Sprintf("waist dart %d", i+1), fmt.Sprintf("waist mouth %d", i+1)
+		d.Name, d.Mouth = seams.Waist.Dart(i+1), seams.Waist.Mouth(i+1)
 		darts[i] = d
 		edges = append(edges,
-			construct.Edge(fmt.Sprintf("waist %d", i+1), w.stretches[i]),
+			construct.Edge(seams.Waist.Stretch(i+1), w.stretches[i]),
 			construct.Edge(d.Mouth, w.mouths[i]))
 	}
 	last := len(w.stretches)
-	return append(edges, construct.Edge(fmt.Sprintf("waist %d", last), w.stretches[last-1])), darts
+	return append(edges, construct.Edge(seams.Waist.Stretch(last), w.stretches[last-1])), darts
 }

@@ -8,6 +8,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/draft/internal/drafttest"
+	"ellwand/pieces/seams"
 )
 
 // size12 of the handbook table (Aldrich, Metric Pattern Cutting for Women's
@@ -30,13 +31,13 @@ func TestFits(t *testing.T) {
 		block, err := Draft(size12, Options{Fit: c.fit})
 		require.NoError(t, err)
 		assert.InDelta(t, c.half, block.BustWidth, 1e-9)
-		assert.InDelta(t, c.waist, construct.SeamLength(block.Front, "waist")+construct.SeamLength(block.Back, "waist"), 0.05)
+		assert.InDelta(t, c.waist, construct.SeamLength(block.Front, seams.Waist)+construct.SeamLength(block.Back, seams.Waist), 0.05)
 		assert.Equal(t, c.fit != Shirt, block.Fitted)
 	}
 	asked, err := Draft(size12, Options{BustEase: 80, WaistEase: 25})
 	require.NoError(t, err)
 	assert.InDelta(t, 500, asked.BustWidth, 1e-9)
-	assert.InDelta(t, 392.5, construct.SeamLength(asked.Front, "waist")+construct.SeamLength(asked.Back, "waist"), 0.05)
+	assert.InDelta(t, 392.5, construct.SeamLength(asked.Front, seams.Waist)+construct.SeamLength(asked.Back, seams.Waist), 0.05)
 }
 
 // Size 12 has 51 - 39.5 = 11.5 cm to take in: a fifth at each side seam (2.3),
@@ -45,7 +46,7 @@ func TestFits(t *testing.T) {
 func TestWaistIsSharedOut(t *testing.T) {
 	block, err := Draft(size12, Options{})
 	require.NoError(t, err)
-	side, _ := block.Back.Edge("side")
+	side, _ := block.Back.Edge(seams.SideSeam)
 	assert.InDelta(t, 23, side.Path.End()[0]-side.Path.Start()[0], 1e-9)
 	require.Len(t, block.Front.Darts, 2)
 	require.Len(t, block.Back.Darts, 1)
@@ -73,9 +74,9 @@ func TestWaistOfManyShapes(t *testing.T) {
 			require.NoError(t, err)
 			assert.Len(t, block.Front.Darts, c.front+1)
 			assert.Len(t, block.Back.Darts, c.back)
-			side, _ := block.Back.Edge("side")
+			side, _ := block.Back.Edge(seams.SideSeam)
 			assert.Equal(t, c.flares, side.Path.Start()[0] > side.Path.End()[0])
-			assert.InDelta(t, (c.waist+30)/2, construct.SeamLength(block.Front, "waist")+construct.SeamLength(block.Back, "waist"), 0.05)
+			assert.InDelta(t, (c.waist+30)/2, construct.SeamLength(block.Front, seams.Waist)+construct.SeamLength(block.Back, seams.Waist), 0.05)
 		})
 	}
 }
@@ -86,11 +87,11 @@ func TestDartMoves(t *testing.T) {
 	require.NoError(t, err)
 	shoulder, err := Draft(size12, Options{Shaping: ShoulderDart})
 	require.NoError(t, err)
-	for _, seam := range []string{"waist", "side", "armhole", "shoulder", "neck", "centre front"} {
+	for _, seam := range []seams.Name{seams.Waist, seams.SideSeam, seams.Armhole, seams.Shoulder, seams.Neck, seams.CentreFront} {
 		assert.InDelta(t, construct.SeamLength(shoulder.Front, seam), construct.SeamLength(side.Front, seam), 1e-6, seam)
 	}
-	assert.Equal(t, "side dart", side.Front.Darts[1].Name)
-	assert.Equal(t, "shoulder dart", shoulder.Front.Darts[1].Name)
+	assert.Equal(t, seams.SideSeam.Dart(0), side.Front.Darts[1].Name)
+	assert.Equal(t, seams.Shoulder.Dart(0), shoulder.Front.Darts[1].Name)
 }
 
 func TestRefusals(t *testing.T) {

@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // dartShort is how far before the bust point a dart ends, so that it does not
@@ -80,7 +81,7 @@ func (u *frontUpper) setUnderarm(s *construct.Sheet, armhole float64) {
 
 // front draws the front bodice.
 func (f figures) front(s *construct.Sheet, o Options, u *frontUpper, side pieces.Path, w waistSeam) pieces.Piece {
-	piece := pieces.Piece{Name: "front bodice", Cut: 1, Fold: "centre front"}
+	piece := pieces.Piece{Name: "front bodice", Cut: 1, Fold: seams.CentreFront}
 	piece.Edges, piece.Darts = w.edges()
 	w.record(s, u.waist, u.underarm, side, f)
 
@@ -88,9 +89,9 @@ func (f figures) front(s *construct.Sheet, o Options, u *frontUpper, side pieces
 	armhole, lower := u.armhole(side)
 	s.Draw("draw the armhole "+construct.Numbers(u.underarm, u.openAcross, u.openTip), "square to the side seam and to the shoulder")
 	upper, darts := f.aboveWaist(s, o, u, side, armhole)
-	notch := pieces.Notch{Edge: "armhole", At: lower, Count: 1, Match: "front armhole"}
+	notch := pieces.Notch{Edge: seams.Armhole, At: lower, Count: 1, Match: "front armhole"}
 	if o.Shaping == ArmholeDart {
-		notch.Edge, notch.At = "armhole 1", armholeNotch*lower
+		notch.Edge, notch.At = seams.Armhole.Stretch(1), armholeNotch*lower
 	}
 
 	shoulder := construct.Direction(u.neck.At, u.tip.At)
@@ -102,8 +103,8 @@ func (f figures) front(s *construct.Sheet, o Options, u *frontUpper, side pieces
 
 	piece.Edges = append(piece.Edges, upper...)
 	piece.Edges = append(piece.Edges,
-		construct.Edge("neck", neck),
-		construct.Edge("centre front", construct.Line(u.centreNeck.At, w.foot())),
+		construct.Edge(seams.Neck, neck),
+		construct.Edge(seams.CentreFront, construct.Line(u.centreNeck.At, w.foot())),
 	)
 	piece.Darts = append(piece.Darts, darts...)
 	piece.Notches = []pieces.Notch{notch}
@@ -121,8 +122,8 @@ func (f figures) aboveWaist(s *construct.Sheet, o Options, u *frontUpper, side, 
 	if o.Shaping == NoDart {
 		s.Draw("draw the shoulder line "+construct.Numbers(u.neck, u.tip), "")
 		return []pieces.Edge{
-			construct.Edge("side", side), construct.Edge("armhole", armhole),
-			construct.Edge("shoulder", construct.Line(u.tip.At, u.neck.At)),
+			construct.Edge(seams.SideSeam, side), construct.Edge(seams.Armhole, armhole),
+			construct.Edge(seams.Shoulder, construct.Line(u.tip.At, u.neck.At)),
 		}, nil
 	}
 	edges, dart := u.shoulderDart(side, armhole)
@@ -136,9 +137,9 @@ func (f figures) aboveWaist(s *construct.Sheet, o Options, u *frontUpper, side, 
 	if o.Shaping == ShoulderDart {
 		return edges, []pieces.Dart{dart}
 	}
-	s.Guide("armhole", armhole)
-	s.Guide("shoulder 1", construct.Line(u.openTip.At, u.openMiddle.At))
-	s.Guide("shoulder dart", construct.Join(construct.Line(u.openMiddle.At, u.bustPoint.At), construct.Line(u.bustPoint.At, u.middle.At)))
+	s.Guide(seams.Armhole, armhole)
+	s.Guide(seams.Shoulder.Stretch(1), construct.Line(u.openTip.At, u.openMiddle.At))
+	s.Guide(seams.Shoulder.Dart(0), construct.Join(construct.Line(u.openMiddle.At, u.bustPoint.At), construct.Line(u.bustPoint.At, u.middle.At)))
 	if o.Shaping == ArmholeDart {
 		edges, dart = u.armholeDart(side, armhole)
 		s.Draw("cut from "+construct.Numbers(u.openAcross)+" to "+construct.Numbers(u.bustPoint)+" and close the shoulder dart", "this opens the armhole dart")
@@ -146,7 +147,7 @@ func (f figures) aboveWaist(s *construct.Sheet, o Options, u *frontUpper, side, 
 	}
 	drop := f.sideDartDrop(f.sideAboveWaist(side))
 	edges, dart = u.sideDart(side, armhole, drop)
-	s.Guide("side 2", construct.Stretch(side, side.Length()-drop, side.Length()))
+	s.Guide(seams.SideSeam.Stretch(2), construct.Stretch(side, side.Length()-drop, side.Length()))
 	s.Draw("cut from the side seam, {} below "+construct.Numbers(u.underarm)+", to "+construct.Numbers(u.bustPoint)+" and close the shoulder dart", "this opens the side dart", drop)
 	return edges, []pieces.Dart{dart}
 }
@@ -172,13 +173,13 @@ func (u frontUpper) shoulderDart(side, armhole pieces.Path) ([]pieces.Edge, piec
 	// from there.
 	mouth := construct.DartMouth(u.middle.At, apex, u.openMiddle.At, construct.Direction(u.middle.At, u.neck.At)).Reverse()
 	edges := []pieces.Edge{
-		construct.Edge("side", side),
-		construct.Edge("armhole", armhole),
-		construct.Edge("shoulder 1", construct.Line(u.openTip.At, u.openMiddle.At)),
-		construct.Edge("shoulder mouth", mouth),
-		construct.Edge("shoulder 2", construct.Line(u.middle.At, u.neck.At)),
+		construct.Edge(seams.SideSeam, side),
+		construct.Edge(seams.Armhole, armhole),
+		construct.Edge(seams.Shoulder.Stretch(1), construct.Line(u.openTip.At, u.openMiddle.At)),
+		construct.Edge(seams.Shoulder.Mouth(0), mouth),
+		construct.Edge(seams.Shoulder.Stretch(2), construct.Line(u.middle.At, u.neck.At)),
 	}
-	return edges, pieces.Dart{Name: "shoulder dart", Mouth: "shoulder mouth", Start: u.openMiddle.At, Apex: apex, End: u.middle.At}
+	return edges, pieces.Dart{Name: seams.Shoulder.Dart(0), Mouth: seams.Shoulder.Mouth(0), Start: u.openMiddle.At, Apex: apex, End: u.middle.At}
 }
 
 // armholeNotch is where the notch of an armhole with a dart lies: so much of
@@ -194,13 +195,13 @@ func (u frontUpper) armholeDart(side, armhole pieces.Path) ([]pieces.Edge, piece
 	apex := construct.Toward(u.bustPoint.At, construct.Between(first, second, 0.5), dartShort)
 	mouth := construct.DartMouth(first, apex, second, construct.Back(lower[0].Tangent(1)))
 	edges := []pieces.Edge{
-		construct.Edge("side", side),
-		construct.Edge("armhole 1", lower),
-		construct.Edge("armhole mouth", mouth),
-		construct.Edge("armhole 2", upper),
-		construct.Edge("shoulder", construct.Line(u.tip.At, u.neck.At)),
+		construct.Edge(seams.SideSeam, side),
+		construct.Edge(seams.Armhole.Stretch(1), lower),
+		construct.Edge(seams.Armhole.Mouth(0), mouth),
+		construct.Edge(seams.Armhole.Stretch(2), upper),
+		construct.Edge(seams.Shoulder, construct.Line(u.tip.At, u.neck.At)),
 	}
-	return edges, pieces.Dart{Name: "armhole dart", Mouth: "armhole mouth", Start: first, Apex: apex, End: second}
+	return edges, pieces.Dart{Name: seams.Armhole.Dart(0), Mouth: seams.Armhole.Mouth(0), Start: first, Apex: apex, End: second}
 }
 
 // sideDart gives the edges from the waist to the neck with the bust dart
@@ -215,11 +216,11 @@ func (u frontUpper) sideDart(side, armhole pieces.Path, drop float64) ([]pieces.
 	apex := construct.Toward(u.bustPoint.At, construct.Between(first, second, 0.5), dartShort)
 	mouth := construct.DartMouth(first, apex, second, construct.Back(low.Tangent(low.Length())))
 	edges := []pieces.Edge{
-		construct.Edge("side 1", low),
-		construct.Edge("side mouth", mouth),
-		construct.Edge("side 2", turned),
-		construct.Edge("armhole", armhole.Map(close)),
-		construct.Edge("shoulder", construct.Line(u.tip.At, u.neck.At)),
+		construct.Edge(seams.SideSeam.Stretch(1), low),
+		construct.Edge(seams.SideSeam.Mouth(0), mouth),
+		construct.Edge(seams.SideSeam.Stretch(2), turned),
+		construct.Edge(seams.Armhole, armhole.Map(close)),
+		construct.Edge(seams.Shoulder, construct.Line(u.tip.At, u.neck.At)),
 	}
-	return edges, pieces.Dart{Name: "side dart", Mouth: "side mouth", Start: first, Apex: apex, End: second}
+	return edges, pieces.Dart{Name: seams.SideSeam.Dart(0), Mouth: seams.SideSeam.Mouth(0), Start: first, Apex: apex, End: second}
 }

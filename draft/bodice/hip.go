@@ -1,13 +1,12 @@
 package bodice
 
 import (
-	"fmt"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // below is what a bodice that goes on below the waist has in place of a waist
@@ -103,12 +102,12 @@ func (f figures) longSide(width, taper, out, length float64) pieces.Path {
 }
 
 func (b below) edges() ([]pieces.Edge, []pieces.Dart) {
-	hem := construct.Edge("body hem", construct.Line(orb.Point{0, -b.length}, orb.Point{b.width, -b.length}))
+	hem := construct.Edge(seams.BodyHem, construct.Line(orb.Point{0, -b.length}, orb.Point{b.width, -b.length}))
 	hem.Hem = true
 	var darts []pieces.Dart
 	for i, d := range b.darts {
 		darts = append(darts, pieces.Dart{
-			Name: fmt.Sprintf("waist dart %d", i+1), Start: orb.Point{d.middle - d.width/2, 0}, End: orb.Point{d.middle + d.width/2, 0},
+			Name: seams.Waist.Dart(i + 1), Start: orb.Point{d.middle - d.width/2, 0}, End: orb.Point{d.middle + d.width/2, 0},
 			Apex: orb.Point{d.middle, d.apex}, OtherApex: orb.Point{d.middle, -b.low},
 		})
 	}

@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // The opening at the centre front or back, in mm [source.CommonPractice]: the
@@ -79,18 +80,18 @@ func (f figures) open(s *construct.Sheet, o Options, piece pieces.Piece) pieces.
 
 	piece.Edges = append([]pieces.Edge{}, piece.Edges[:last]...)
 	piece.Edges = append(piece.Edges,
-		construct.Edge("extension neck", construct.Line(top, onFold(top))),
-		construct.Edge("facing neck", facingNeck),
-		construct.Edge("facing edge", construct.Line(facingNeck.End(), facingBottom.Start())))
+		construct.Edge(seams.ExtensionNeck, construct.Line(top, onFold(top))),
+		construct.Edge(seams.FacingNeck, facingNeck),
+		construct.Edge(seams.FacingEdge, construct.Line(facingNeck.End(), facingBottom.Start())))
 	if bottom.Hem {
 		// One hem runs on under piece, extension and facing.
 		piece.Edges[0].Path = construct.Join(facingBottom, construct.Line(onFold(foot), foot), bottom.Path)
 	} else {
 		piece.Edges = append(piece.Edges,
-			construct.Edge("facing waist", facingBottom),
-			construct.Edge("extension waist", construct.Line(onFold(foot), foot)))
+			construct.Edge(seams.FacingWaist, facingBottom),
+			construct.Edge(seams.ExtensionWaist, construct.Line(onFold(foot), foot)))
 	}
-	piece.Cut, piece.Pair, piece.Fold = 2, true, ""
+	piece.Cut, piece.Pair, piece.Fold = 2, true, seams.None
 	piece.Marks = append(piece.Marks,
 		pieces.Mark{Name: o.opens(), Path: centre},
 		pieces.Mark{Name: "fold line of the facing", Path: construct.Line(onFold(top), onFold(foot))})

@@ -6,26 +6,24 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
-
-// PrincessSeam is the name of the edges that join the panels.
-const PrincessSeam = "princess seam"
 
 // cutting says at which edge the upper end of a princess seam cuts a piece,
 // and how far before the end of that edge; 0 cuts at a dart.
 type cutting struct {
-	edge   string
+	edge   seams.Name
 	before float64
 }
 
 // cutOf says where a whole piece is cut. On the back, which has no dart there,
 // the shoulder is cut so far from the neck.
 func (f figures) cutOf(o Options, piece pieces.Piece, fromNeck float64) cutting {
-	seam := "shoulder"
+	var seam seams.Name = seams.Shoulder
 	if o.Princess == FromArmhole {
-		seam = "armhole"
+		seam = seams.Armhole
 	}
-	if _, darted := piece.Edge(seam + " mouth"); darted {
+	if _, darted := piece.Edge(seam.Mouth(0)); darted {
 		return cutting{edge: seam}
 	}
 	if o.Princess == FromArmhole {
@@ -39,12 +37,12 @@ func (f figures) cutOf(o Options, piece pieces.Piece, fromNeck float64) cutting 
 // line, into the panel at the centre and that at the side.
 func split(whole pieces.Piece, p princess, at cutting) (middle, side pieces.Piece) {
 	edges := undarted(whole.Edges, at)
-	lower := construct.SeamOf(edges[0].Name)
-	top := slices.IndexFunc(edges, func(e pieces.Edge) bool { return e.Name == at.edge+" 2" })
+	lower := edges[0].Name.Seam()
+	top := slices.IndexFunc(edges, func(e pieces.Edge) bool { return e.Name == at.edge.Stretch(2) })
 	first := edges[0]
 	outer := pieces.Edge{Name: lower, Path: first.Path, Hem: first.Hem}
 	upper := 1
-	if edges[1].Name == lower+" 2" {
+	if edges[1].Name == lower.Stretch(2) {
 		outer.Path, upper = edges[1].Path, 2
 	} else {
 		near := stretchTo(first.Path, p.middle.path().End()[0])
@@ -55,9 +53,9 @@ func split(whole pieces.Piece, p princess, at cutting) (middle, side pieces.Piec
 
 	middle, side = whole, whole
 	middle.Darts, side.Darts, side.Marks = nil, nil, nil
-	middle.Edges = append([]pieces.Edge{first, construct.Edge(PrincessSeam, p.middle.path().Reverse())}, edges[top:]...)
+	middle.Edges = append([]pieces.Edge{first, construct.Edge(seams.PrincessSeam, p.middle.path().Reverse())}, edges[top:]...)
 	side.Edges = append([]pieces.Edge{outer}, edges[upper:top]...)
-	side.Edges = append(side.Edges, construct.Edge(PrincessSeam, p.side.path()))
+	side.Edges = append(side.Edges, construct.Edge(seams.PrincessSeam, p.side.path()))
 	middle.Edges, side.Edges = unnumbered(middle.Edges), unnumbered(side.Edges)
 	middle.Notches, side.Notches = p.notches(whole.Notches, strings.HasPrefix(whole.Name, "back"))
 	return middle, side
@@ -69,12 +67,12 @@ func undarted(edges []pieces.Edge, at cutting) []pieces.Edge {
 	var out []pieces.Edge
 	for _, e := range edges {
 		switch {
-		case strings.Contains(e.Name, " mouth"):
+		case e.Name.IsMouth():
 		case e.Name == at.edge && at.before > 0:
 			length := e.Path.Length()
 			out = append(out,
-				construct.Edge(e.Name+" 1", construct.Stretch(e.Path, 0, length-at.before)),
-				construct.Edge(e.Name+" 2", construct.Stretch(e.Path, length-at.before, length)))
+				construct.Edge(e.Name.Stretch(1), construct.Stretch(e.Path, 0, length-at.before)),
+				construct.Edge(e.Name.Stretch(2), construct.Stretch(e.Path, length-at.before, length)))
 		default:
 			out = append(out, e)
 		}
@@ -86,7 +84,7 @@ func undarted(edges []pieces.Edge, at cutting) []pieces.Edge {
 func unnumbered(edges []pieces.Edge) []pieces.Edge {
 	out := slices.Clone(edges)
 	for i := range out {
-		out[i].Name = construct.SeamOf(out[i].Name)
+		out[i].Name = out[i].Name.Seam()
 	}
 	return out
 }
@@ -101,7 +99,7 @@ func (p princess) notches(whole []pieces.Notch, back bool) (middle, side []piece
 	}
 	for _, n := range whole {
 		// An armhole notch lies below the across line, on the side panel.
-		n.Edge = construct.SeamOf(n.Edge)
+		n.Edge = n.Edge.Seam()
 		side = append(side, n)
 	}
 	up := max(min(p.middle.upper.Length(), p.side.upper.Length())-princessNotch, princessNotch/2)
@@ -111,8 +109,8 @@ func (p princess) notches(whole []pieces.Notch, back bool) (middle, side []piece
 		if fromTop == 0 {
 			rise, down = p.middle.below.Length()+fromFoot, p.side.path().Length()-p.side.below.Length()-fromFoot
 		}
-		middle = append(middle, pieces.Notch{Edge: PrincessSeam, At: rise, Count: count, Match: which + " " + name})
-		side = append(side, pieces.Notch{Edge: PrincessSeam, At: down, Count: count, Match: which + " " + name})
+		middle = append(middle, pieces.Notch{Edge: seams.PrincessSeam, At: rise, Count: count, Match: which + " " + name})
+		side = append(side, pieces.Notch{Edge: seams.PrincessSeam, At: down, Count: count, Match: which + " " + name})
 	}
 	add("princess upper", up, 0)
 	add("princess lower", 0, low)

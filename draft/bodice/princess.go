@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // princessNotch is how far above and below the bust point the notches of a
@@ -158,7 +159,7 @@ func (f figures) panels(backSheet, frontSheet *construct.Sheet, o Options, front
 	backMiddle, backSide := split(whole.Back, backSeam, f.cutOf(o, whole.Back, f.backShoulderTop(o)))
 	for _, p := range []*pieces.Piece{&side, &backSide} {
 		name := p.Name
-		p.Name, p.Cut, p.Pair, p.Fold = "side "+name, 2, true, ""
+		p.Name, p.Cut, p.Pair, p.Fold = "side "+name, 2, true, seams.None
 		foot := -0.8 * o.BelowWaist
 		x := (p.Edges[0].Path.Start()[0] + p.Edges[0].Path.End()[0]) / 2
 		p.Grain = pieces.Grain{From: orb.Point{x, foot + 0.15*f.underarm}, To: orb.Point{x, 0.8 * f.underarm}}
@@ -170,10 +171,10 @@ func (f figures) panels(backSheet, frontSheet *construct.Sheet, o Options, front
 	frontSheet.Draw("draw the princess seam on both legs of the darts, through "+construct.Numbers(front.bustPoint), rule)
 	backSheet.Draw("draw the princess seam down to the point of the waist dart and along both its legs", rule)
 	for _, e := range side.Edges[1:] {
-		frontSheet.Guide(e.Name+" of the side front", e.Path)
+		frontSheet.GuideOf("side front", e.Name, e.Path)
 	}
 	for _, e := range backSide.Edges[1:] {
-		backSheet.Guide(e.Name+" of the side back", e.Path)
+		backSheet.GuideOf("side back", e.Name, e.Path)
 	}
 	return []pieces.Piece{middle, backMiddle, side, backSide}
 }

@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // The proportional bodice is drafted from three measurements: bust girth, waist
@@ -89,7 +90,7 @@ func (f figures) proportioned(o Options) figures {
 
 // checkNeckGirth refuses a neck that does not go round the body's.
 func (f figures) checkNeckGirth(front, back pieces.Piece) error {
-	seam := 2 * (construct.SeamLength(front, "neck") + construct.SeamLength(back, "neck"))
+	seam := 2 * (construct.SeamLength(front, seams.Neck) + construct.SeamLength(back, seams.Neck))
 	if !f.proportional || f.NeckBase <= seam {
 		return nil
 	}
@@ -160,11 +161,11 @@ func (f figures) bladeDart(s *construct.Sheet, b *backUpper, p proportions) {
 	b.beside = first
 	mouth := construct.DartMouth(first.At, point.At, second.At, construct.Direction(first.At, b.neck.At)).Reverse()
 	b.shoulder = []pieces.Edge{
-		construct.Edge("shoulder 1", construct.Line(b.tip.At, second.At)),
-		construct.Edge("shoulder mouth", mouth),
-		construct.Edge("shoulder 2", construct.Line(first.At, b.neck.At)),
+		construct.Edge(seams.Shoulder.Stretch(1), construct.Line(b.tip.At, second.At)),
+		construct.Edge(seams.Shoulder.Mouth(0), mouth),
+		construct.Edge(seams.Shoulder.Stretch(2), construct.Line(first.At, b.neck.At)),
 	}
-	b.darts = []pieces.Dart{{Name: "shoulder dart", Mouth: "shoulder mouth", Start: second.At, Apex: point.At, End: first.At}}
+	b.darts = []pieces.Dart{{Name: seams.Shoulder.Dart(0), Mouth: seams.Shoulder.Mouth(0), Start: second.At, Apex: point.At, End: first.At}}
 }
 
 // trueLeg is the length of a dart's legs at which the seam that they part, from

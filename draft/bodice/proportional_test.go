@@ -10,6 +10,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // The worked example of the Bunka bodice block, bust 83, waist 64 and back
@@ -30,30 +31,30 @@ func TestBunkaBlock(t *testing.T) {
 	block, err := Draft(Measures{Bust: 830, Waist: 640, BackNeckPointToWaist: 380}, Options{Method: Proportional, Shaping: ArmholeDart})
 	require.NoError(t, err)
 	assert.InDelta(t, 475, block.BustWidth, 0.5)
-	end := func(p pieces.Piece, name string) orb.Point {
+	end := func(p pieces.Piece, name seams.Name) orb.Point {
 		e, ok := p.Edge(name)
 		require.True(t, ok, name)
 		return e.Path.End()
 	}
 	front, back := block.Front, block.Back
-	require.Equal(t, []string{"armhole dart", "shoulder dart"}, []string{front.Darts[len(front.Darts)-1].Name, back.Darts[len(back.Darts)-1].Name})
+	require.Equal(t, []seams.Name{seams.Armhole.Dart(0), seams.Shoulder.Dart(0)}, []seams.Name{front.Darts[len(front.Darts)-1].Name, back.Darts[len(back.Darts)-1].Name})
 	bust, blade := front.Darts[len(front.Darts)-1], back.Darts[len(back.Darts)-1]
 	for name, c := range map[string]struct {
 		got orb.Point
 		cm  [2]float64
 	}{
-		"back neck point":            {end(back, "neck"), [2]float64{0, 38}},
-		"neck point of the back":     {end(back, "shoulder 2"), [2]float64{7.1, 40.37}},
-		"back shoulder tip":          {end(back, "armhole"), [2]float64{20.47, 36.02}},
-		"back underarm":              {end(back, "side"), [2]float64{23.05, 17.4}},
+		"back neck point":            {end(back, seams.Neck), [2]float64{0, 38}},
+		"neck point of the back":     {end(back, seams.Shoulder.Stretch(2)), [2]float64{7.1, 40.37}},
+		"back shoulder tip":          {end(back, seams.Armhole), [2]float64{20.47, 36.02}},
+		"back underarm":              {end(back, seams.SideSeam), [2]float64{23.05, 17.4}},
 		"point of the back dart":     {blade.Apex, [2]float64{9.9, 30}},
-		"neck point of the front":    {end(front, "shoulder"), [2]float64{6.9, 42.3}},
-		"centre front of the neck":   {end(front, "neck"), [2]float64{0, 34.9}},
-		"front shoulder tip":         {end(front, "armhole 2"), [2]float64{18.27, 37.71}},
+		"neck point of the front":    {end(front, seams.Shoulder), [2]float64{6.9, 42.3}},
+		"centre front of the neck":   {end(front, seams.Neck), [2]float64{0, 34.9}},
+		"front shoulder tip":         {end(front, seams.Armhole.Stretch(2)), [2]float64{18.27, 37.71}},
 		"lower leg of the bust dart": {bust.Start, [2]float64{19.2, 23.2}},
-		"front underarm":             {end(front, "side"), [2]float64{24.45, 17.4}},
-		"armhole of the back":        {nearestOn(t, back, "armhole", orb.Point{196, 192}), [2]float64{17.8 + 2.55/math.Sqrt2, 17.4 + 2.55/math.Sqrt2}},
-		"armhole of the front":       {nearestOn(t, front, "armhole 1", orb.Point{208, 190}), [2]float64{19.2 + 2.25/math.Sqrt2, 17.4 + 2.25/math.Sqrt2}},
+		"front underarm":             {end(front, seams.SideSeam), [2]float64{24.45, 17.4}},
+		"armhole of the back":        {nearestOn(t, back, seams.Armhole, orb.Point{196, 192}), [2]float64{17.8 + 2.55/math.Sqrt2, 17.4 + 2.55/math.Sqrt2}},
+		"armhole of the front":       {nearestOn(t, front, seams.Armhole.Stretch(1), orb.Point{208, 190}), [2]float64{19.2 + 2.25/math.Sqrt2, 17.4 + 2.25/math.Sqrt2}},
 	} {
 		assert.InDelta(t, 10*c.cm[0], c.got[0], 5, name)
 		assert.InDelta(t, 10*c.cm[1], c.got[1], 5, name)
@@ -65,12 +66,12 @@ func TestBunkaBlock(t *testing.T) {
 	assert.InDelta(t, 18.3, angle, 0.1, "bust dart")
 	assert.InDelta(t, 18, construct.Distance(blade.Start, blade.End), 2, "back shoulder dart")
 	// 47.5 less half the waist and 3 cm of ease is taken in all round.
-	taken := block.BustWidth - construct.SeamLength(front, "waist") - construct.SeamLength(back, "waist")
+	taken := block.BustWidth - construct.SeamLength(front, seams.Waist) - construct.SeamLength(back, seams.Waist)
 	assert.InDelta(t, 125, taken, 1)
 }
 
 // nearestOn is the point of an edge that is nearest to another.
-func nearestOn(t *testing.T, p pieces.Piece, name string, to orb.Point) orb.Point {
+func nearestOn(t *testing.T, p pieces.Piece, name seams.Name, to orb.Point) orb.Point {
 	e, ok := p.Edge(name)
 	require.True(t, ok, name)
 	best := e.Path.Start()

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // yoke cuts a back in two along a level line so far below the back neck point:
@@ -19,32 +20,32 @@ func (f figures) yoke(s *construct.Sheet, o Options, b backUpper, whole pieces.P
 			"not lie between shoulder and underarm; ask for %s to %s", construct.Length(o.Yoke), construct.AtLeast(max(least,
 			30)), construct.AtMost(most))
 	}
-	armhole, _ := whole.Edge("armhole")
+	armhole, _ := whole.Edge(seams.Armhole)
 	below := construct.Reach(armhole.Path, 1, level)
 	length := armhole.Path.Length()
 	centre, end := orb.Point{0, level}, armhole.Path.At(below)
 
 	lower, yoke = whole, whole
-	lower.Edges, yoke.Edges = nil, []pieces.Edge{construct.Edge("yoke seam", construct.Line(centre, end))}
+	lower.Edges, yoke.Edges = nil, []pieces.Edge{construct.Edge(seams.YokeSeam, construct.Line(centre, end))}
 	for _, e := range whole.Edges {
 		switch e.Name {
-		case "armhole":
-			lower.Edges = append(lower.Edges, construct.Edge(e.Name, construct.Stretch(e.Path, 0, below)), construct.Edge("yoke seam", construct.Line(end, centre)))
+		case seams.Armhole:
+			lower.Edges = append(lower.Edges, construct.Edge(e.Name, construct.Stretch(e.Path, 0, below)), construct.Edge(seams.YokeSeam, construct.Line(end, centre)))
 			yoke.Edges = append(yoke.Edges, construct.Edge(e.Name, construct.Stretch(e.Path, below, length)))
-		case "shoulder", "neck":
+		case seams.Shoulder, seams.Neck:
 			yoke.Edges = append(yoke.Edges, e)
-		case "centre back":
+		case seams.CentreBack:
 			lower.Edges = append(lower.Edges, construct.Edge(e.Name, construct.Line(centre, e.Path.End())))
 			yoke.Edges = append(yoke.Edges, construct.Edge(e.Name, construct.Line(e.Path.Start(), centre)))
 		default:
 			lower.Edges = append(lower.Edges, e)
 		}
 	}
-	yoke.Name, yoke.Cut, yoke.Pair, yoke.Fold, yoke.Darts, yoke.Marks = "yoke", 2, false, "centre back", nil, nil
+	yoke.Name, yoke.Cut, yoke.Pair, yoke.Fold, yoke.Darts, yoke.Marks = "yoke", 2, false, seams.CentreBack, nil, nil
 	lower.Notches, yoke.Notches = shared(whole.Notches, below)
 	half := end[0] / 2
-	lower.Notches = append(lower.Notches, pieces.Notch{Edge: "yoke seam", At: end[0] - half, Count: 1, Match: "yoke"})
-	yoke.Notches = append(yoke.Notches, pieces.Notch{Edge: "yoke seam", At: half, Count: 1, Match: "yoke"})
+	lower.Notches = append(lower.Notches, pieces.Notch{Edge: seams.YokeSeam, At: end[0] - half, Count: 1, Match: "yoke"})
+	yoke.Notches = append(yoke.Notches, pieces.Notch{Edge: seams.YokeSeam, At: half, Count: 1, Match: "yoke"})
 	yoke.Grain = pieces.Grain{From: orb.Point{half, level + 0.15*o.Yoke}, To: orb.Point{half, level + 0.8*o.Yoke}}
 	lower.Grain = upright(f.acrossBack/4, level)
 	s.Draw("square across, {} below "+construct.Numbers(b.nape)+", to the armhole, and cut: the yoke above, the back below", "the depth of the yoke", o.Yoke)

@@ -9,6 +9,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // near is how far, in mm, a place may lie from a numbered point and be called
@@ -63,11 +64,11 @@ type place struct {
 }
 
 // guidePlaces are the ends of the curves that a later step moves or cuts away.
-func guidePlaces(guides []pieces.Edge, piece pieces.Piece) []place {
+func guidePlaces(guides []Guide, piece pieces.Piece) []place {
 	var out []place
 	for _, g := range guides {
-		rule := "on the " + SeamOf(g.Name)
-		if slices.Contains(Seams(piece), SeamOf(g.Name)) {
+		rule := "on the " + g.Line()
+		if g.Of == "" && slices.Contains(Seams(piece), g.Edge.Unnumbered()) {
 			rule += " as first drawn"
 		}
 		out = append(out, place{g.Path.Start(), rule})
@@ -85,19 +86,19 @@ func outlinePlaces(piece pieces.Piece) []place {
 	for i, edge := range piece.Edges {
 		before := piece.Edges[(i+len(piece.Edges)-1)%len(piece.Edges)]
 		out = append(out, place{edge.Path.Start(), cornerRule(piece, before, edge)})
-		if isMouth(edge) {
+		if edge.Name.IsMouth() {
 			continue
 		}
 		for k, curve := range edge.Path[:len(edge.Path)-1] {
 			if !runsOn(curve, edge.Path[k+1]) {
-				out = append(out, place{curve.End(), "on the " + SeamOf(edge.Name)})
+				out = append(out, place{curve.End(), "on the " + edge.Name.Seam().String()})
 			}
 		}
 	}
 	for _, d := range piece.Darts {
 		name := dartNamed(d.Name)
 		out = append(out, place{d.Start, "a leg of " + name}, place{d.Apex, "the point of " + name}, place{d.End, "the other leg of " + name})
-		if d.Mouth == "" {
+		if d.Mouth == seams.None {
 			out = append(out, place{d.OtherApex, "the lower point of " + name})
 		}
 	}
@@ -105,11 +106,11 @@ func outlinePlaces(piece pieces.Piece) []place {
 }
 
 // dartNamed is a dart among words: "the side dart", "waist dart 1".
-func dartNamed(name string) string {
-	if strings.TrimRight(name, "0123456789") != name {
-		return name
+func dartNamed(name seams.Name) string {
+	if name.Order() > 0 {
+		return name.String()
 	}
-	return "the " + name
+	return "the " + name.String()
 }
 
 // runsOn says that two lines are one straight line.
@@ -119,19 +120,17 @@ func runsOn(a, b pieces.Curve) bool {
 	return straight && too && Distance(a.Tangent(1), b.Tangent(0)) < 1e-6
 }
 
-func isMouth(edge pieces.Edge) bool { return strings.Contains(edge.Name, " mouth") }
-
 // cornerRule says what lies where two edges meet.
 func cornerRule(piece pieces.Piece, before, after pieces.Edge) string {
 	for _, d := range piece.Darts {
-		if d.Mouth != "" && (d.Mouth == before.Name || d.Mouth == after.Name) {
+		if d.Mouth != seams.None && (d.Mouth == before.Name || d.Mouth == after.Name) {
 			return "a leg of " + dartNamed(d.Name)
 		}
 	}
-	if SeamOf(before.Name) == SeamOf(after.Name) {
-		return "on the " + SeamOf(after.Name)
+	if before.Name.Seam() == after.Name.Seam() {
+		return "on the " + after.Name.Seam().String()
 	}
-	return "where " + SeamOf(before.Name) + " and " + SeamOf(after.Name) + " meet"
+	return "where " + before.Name.Seam().String() + " and " + after.Name.Seam().String() + " meet"
 }
 
 // lowest is the lowest corner on the left.
@@ -157,16 +156,16 @@ func nearest(points []Point, at orb.Point) Point {
 func (s Sheet) outline(piece pieces.Piece) string {
 	words := make([]string, len(piece.Edges))
 	for i, edge := range piece.Edges {
-		name, through := SeamOf(edge.Name), []orb.Point{edge.Path.Start()}
+		name, through := edge.Name.Seam(), []orb.Point{edge.Path.Start()}
 		for _, curve := range edge.Path {
 			through = append(through, curve.End())
 		}
 		for _, d := range piece.Darts {
 			if d.Mouth == edge.Name {
-				name, through = strings.TrimRight(d.Name, " 0123456789"), []orb.Point{d.Start, d.Apex, d.End}
+				name, through = d.Name.Unnumbered(), []orb.Point{d.Start, d.Apex, d.End}
 			}
 		}
-		words[i] = name + " " + Numbers(s.pointsAt(through)...)
+		words[i] = name.String() + " " + Numbers(s.pointsAt(through)...)
 	}
 	return strings.Join(words, ", ")
 }

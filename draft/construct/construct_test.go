@@ -89,12 +89,3 @@ func TestStepsReadAsInstructions(t *testing.T) {
 	assert.Equal(t, "square down from 1 by 8 7/16 in to 2: scye depth and 3/16 in", s.Steps[1].Text(measure.Inch))
 	assert.Equal(t, []Point{one, two, three, four}, s.Points)
 }
-
-func TestSeamOf(t *testing.T) {
-	for edge, seam := range map[string]string{
-		"waist": "waist", "waist 1": "waist", "waist mouth 2": "waist", "side mouth": "side",
-		"front underarm": "front underarm", "centre back": "centre back",
-	} {
-		assert.Equal(t, seam, SeamOf(edge))
-	}
-}

@@ -1,11 +1,10 @@
 package construct
 
 import (
-	"fmt"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // DartAt is a dart to be set into a seam.
@@ -26,9 +25,9 @@ type DartAt struct {
 //
 // The edges are called after the seam: "waist", or with darts "waist 1",
 // "waist mouth 1", "waist 2" and so on.
-func DartedSeam(seam string, from, leaving, to, arriving orb.Point, darts []DartAt) ([]pieces.Edge, []pieces.Dart) {
+func DartedSeam(of seams.Name, from, leaving, to, arriving orb.Point, darts []DartAt) ([]pieces.Edge, []pieces.Dart) {
 	if len(darts) == 0 {
-		return []pieces.Edge{Edge(seam, Curve(from, leaving, gentle, to, arriving, gentle))}, nil
+		return []pieces.Edge{Edge(of, Curve(from, leaving, gentle, to, arriving, gentle))}, nil
 	}
 	start, way := from, Direction(from, to)
 	var edges []pieces.Edge
@@ -37,17 +36,17 @@ func DartedSeam(seam string, from, leaving, to, arriving orb.Point, darts []Dart
 		middle := Between(start, to, d.Share)
 		apex := Go(middle, Square(way), d.Length)
 		first, second := Go(middle, way, -d.Width/2), Go(middle, way, d.Width/2)
-		edges = append(edges, Edge(fmt.Sprintf("%s %d", seam, i+1), Curve(from, leaving, gentle, first, Square(Direction(apex, first)), gentle)))
+		edges = append(edges, Edge(of.Stretch(i+1), Curve(from, leaving, gentle, first, Square(Direction(apex, first)), gentle)))
 		from, leaving = second, Square(Direction(apex, second))
 		mouth := DartMouth(second, apex, first, leaving).Reverse()
 		dart := pieces.Dart{
-			Name: fmt.Sprintf("%s dart %d", seam, i+1), Mouth: fmt.Sprintf("%s mouth %d", seam, i+1),
+			Name: of.Dart(i + 1), Mouth: of.Mouth(i + 1),
 			Start: first, Apex: apex, End: second,
 		}
 		edges = append(edges, Edge(dart.Mouth, mouth))
 		made = append(made, dart)
 	}
-	last := fmt.Sprintf("%s %d", seam, len(darts)+1)
+	last := of.Stretch(len(darts) + 1)
 	return append(edges, Edge(last, Curve(from, leaving, gentle, to, arriving, gentle))), made
 }
 
@@ -55,6 +54,6 @@ func DartedSeam(seam string, from, leaving, to, arriving orb.Point, darts []Dart
 const gentle = 1. / 3
 
 // EdgesLength is the length of a seam among edges, its darts closed.
-func EdgesLength(edges []pieces.Edge, seam string) float64 {
-	return SeamLength(pieces.Piece{Edges: edges}, seam)
+func EdgesLength(edges []pieces.Edge, of seams.Name) float64 {
+	return SeamLength(pieces.Piece{Edges: edges}, of)
 }

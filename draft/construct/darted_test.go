@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // A waist from (200, 0) to the left with one dart 30 mm wide and 100 mm long at
@@ -16,18 +17,18 @@ import (
 // of the way, where the piece is.
 func TestDartedSeam(t *testing.T) {
 	left := orb.Point{-1, 0}
-	edges, darts := DartedSeam("waist", orb.Point{200, 0}, left, orb.Point{0, 0}, left, []DartAt{{Share: 0.5, Width: 30, Length: 100}})
+	edges, darts := DartedSeam(seams.Waist, orb.Point{200, 0}, left, orb.Point{0, 0}, left, []DartAt{{Share: 0.5, Width: 30, Length: 100}})
 	require.Len(t, darts, 1)
 	d := darts[0]
-	assert.Equal(t, pieces.Dart{Name: "waist dart 1", Mouth: "waist mouth 1", Start: orb.Point{115, 0}, Apex: orb.Point{100, -100}, End: orb.Point{85, 0}}, d)
-	var names []string
+	assert.Equal(t, pieces.Dart{Name: seams.Waist.Dart(1), Mouth: seams.Waist.Mouth(1), Start: orb.Point{115, 0}, Apex: orb.Point{100, -100}, End: orb.Point{85, 0}}, d)
+	var names []seams.Name
 	for i, e := range edges {
 		names = append(names, e.Name)
 		if i > 0 {
 			assert.InDelta(t, 0, Distance(edges[i-1].Path.End(), e.Path.Start()), 1e-9)
 		}
 	}
-	assert.Equal(t, []string{"waist 1", "waist mouth 1", "waist 2"}, names)
+	assert.Equal(t, []seams.Name{seams.Waist.Stretch(1), seams.Waist.Mouth(1), seams.Waist.Stretch(2)}, names)
 	// Square to both legs.
 	arriving, leaving := edges[0].Path[0].Tangent(1), edges[2].Path[0].Tangent(0)
 	for _, pair := range [][2]orb.Point{{arriving, Direction(d.Apex, d.Start)}, {leaving, Direction(d.Apex, d.End)}} {
@@ -36,10 +37,10 @@ func TestDartedSeam(t *testing.T) {
 	// Pressed towards the end of the seam, the dart's peak points out of the
 	// piece.
 	assert.Greater(t, edges[1].Path[0].End()[1], 0.0)
-	assert.InDelta(t, 170, EdgesLength(edges, "waist"), 1)
-	plain, none := DartedSeam("waist", orb.Point{200, 0}, left, orb.Point{0, 0}, left, nil)
+	assert.InDelta(t, 170, EdgesLength(edges, seams.Waist), 1)
+	plain, none := DartedSeam(seams.Waist, orb.Point{200, 0}, left, orb.Point{0, 0}, left, nil)
 	assert.Empty(t, none)
-	assert.InDelta(t, 200, EdgesLength(plain, "waist"), 1e-9)
+	assert.InDelta(t, 200, EdgesLength(plain, seams.Waist), 1e-9)
 }
 
 func TestStretch(t *testing.T) {

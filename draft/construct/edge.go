@@ -2,27 +2,20 @@ package construct
 
 import (
 	"slices"
-	"strings"
 
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // Edge is an edge of a piece, as yet without allowance.
-func Edge(name string, path pieces.Path) pieces.Edge { return pieces.Edge{Name: name, Path: path} }
-
-// SeamOf is the seam that an edge belongs to: "waist" of the edges "waist 1",
-// "waist mouth 1" and "waist 2", into which darts cut it.
-func SeamOf(edge string) string {
-	seam := strings.TrimRight(edge, " 0123456789")
-	return strings.TrimSuffix(seam, " mouth")
-}
+func Edge(name seams.Name, path pieces.Path) pieces.Edge { return pieces.Edge{Name: name, Path: path} }
 
 // SeamLength is the length of a seam of a piece, its darts closed: all its
 // edges but the mouths of darts.
-func SeamLength(piece pieces.Piece, seam string) float64 {
+func SeamLength(piece pieces.Piece, of seams.Name) float64 {
 	sum := 0.0
 	for _, edge := range piece.Edges {
-		if SeamOf(edge.Name) == seam && !strings.Contains(edge.Name, " mouth") {
+		if edge.Name.Seam() == of && !edge.Name.IsMouth() {
 			sum += edge.Path.Length()
 		}
 	}
@@ -30,10 +23,10 @@ func SeamLength(piece pieces.Piece, seam string) float64 {
 }
 
 // Seams lists the seams of a piece, each once, in the order of its edges.
-func Seams(piece pieces.Piece) []string {
-	var out []string
+func Seams(piece pieces.Piece) []seams.Name {
+	var out []seams.Name
 	for _, edge := range piece.Edges {
-		if name := SeamOf(edge.Name); !slices.Contains(out, name) {
+		if name := edge.Name.Seam(); !slices.Contains(out, name) {
 			out = append(out, name)
 		}
 	}

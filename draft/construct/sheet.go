@@ -16,6 +16,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/seams"
 )
 
 // Sheet is a draft in the making: its steps so far.
@@ -24,9 +25,19 @@ type Sheet struct {
 	Steps []Step
 	// Points that the steps set, in the order of their numbers.
 	Points []Point
-	// Guides are curves that the steps draw and that later ones move: the
-	// armhole, before a dart is closed across it. They are named as edges.
-	Guides []pieces.Edge
+	// Guides are curves that the steps draw and that later ones move or cut away.
+	Guides []Guide
+}
+
+// Guide is a curve that a step draws and a later one moves or cuts away: the
+// armhole, before a dart is closed across it.
+type Guide struct {
+	// Edge is what it would become.
+	Edge seams.Name
+	// Of is the piece that it comes to, in words, where that is not the piece of
+	// the sheet: "side front".
+	Of   string
+	Path pieces.Path
 }
 
 // Step is one instruction of a draft.
@@ -172,8 +183,21 @@ func Numbers(points ...Point) string {
 	return strings.Join(words, "-")
 }
 
+// Line names the guide in words: "side", or "side of the side front".
+func (g Guide) Line() string {
+	if g.Of == "" {
+		return g.Edge.Unnumbered().String()
+	}
+	return g.Edge.String() + " of the " + g.Of
+}
+
 // Guide records a curve that a later step moves, under the name of its edge.
-func (s *Sheet) Guide(edge string, path pieces.Path) { s.Guides = append(s.Guides, Edge(edge, path)) }
+func (s *Sheet) Guide(edge seams.Name, path pieces.Path) { s.GuideOf("", edge, path) }
+
+// GuideOf notes one of another piece, named in words.
+func (s *Sheet) GuideOf(piece string, edge seams.Name, path pieces.Path) {
+	s.Guides = append(s.Guides, Guide{edge, piece, path})
+}
 
 func (s *Sheet) point(from Point, at orb.Point, do, rule string, lengths ...float64) Point {
 	set := Point{len(s.Points) + 1, at}

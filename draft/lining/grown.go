@@ -5,13 +5,14 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // cutVent leaves out the vent that is grown on to a centre back: the lining goes
 // straight down there, notched where its seam is left open [source.CommonPractice]. A
 // piece without one stays whole.
 func (d *deriving) cutVent() {
-	top, edge, centre := d.index("vent top"), d.index("vent edge"), d.index("centre back")
+	top, edge, centre := d.index(seams.VentTop), d.index(seams.VentEdge), d.index(seams.CentreBack)
 	if top < 0 || edge < 0 || centre < 0 {
 		return
 	}
@@ -22,31 +23,31 @@ func (d *deriving) cutVent() {
 	d.moveNotches(hem.Name, -width)
 	begins := edges[centre].Path.Length()
 	edges[centre].Path = construct.Line(edges[centre].Path.Start(), hem.Path.Start())
-	d.more["centre back"] += edges[centre].Path.Length() - begins
+	d.more[seams.CentreBack] += edges[centre].Path.Length() - begins
 	d.piece.Edges = append(edges[:centre+1:centre+1], edges[edge+1:]...)
-	d.piece.Notches = append(d.piece.Notches, pieces.Notch{Edge: "centre back", At: begins, Count: 1, Match: "open below"})
+	d.piece.Notches = append(d.piece.Notches, pieces.Notch{Edge: seams.CentreBack, At: begins, Count: 1, Match: "open below"})
 }
 
 // cutFly leaves out the extension of a fly: the lining goes down the centre
 // front, notched where its seam is left open above [source.CommonPractice].
 func (d *deriving) cutFly() {
-	waist, fly, crotch := d.index("fly waist"), d.index("fly edge"), d.index("crotch")
+	waist, fly, crotch := d.index(seams.FlyWaist), d.index(seams.FlyEdge), d.index(seams.Crotch)
 	if waist < 0 || fly < 0 || crotch < 0 {
 		return
 	}
 	edges := d.piece.Edges
 	centre := construct.Line(edges[waist].Path.Start(), edges[crotch].Path.Start())
 	edges[crotch].Path = construct.Join(centre, edges[crotch].Path)
-	d.moveNotches("crotch", centre.Length())
-	d.more["crotch"] += centre.Length()
+	d.moveNotches(seams.Crotch, centre.Length())
+	d.more[seams.Crotch] += centre.Length()
 	d.piece.Edges = append(edges[:waist:waist], edges[crotch:]...)
-	d.piece.Notches = append(d.piece.Notches, pieces.Notch{Edge: "crotch", At: centre.Length(), Count: 1, Match: "open above"})
+	d.piece.Notches = append(d.piece.Notches, pieces.Notch{Edge: seams.Crotch, At: centre.Length(), Count: 1, Match: "open above"})
 }
 
 // cutCasing leaves out the casing of an elastic waist: the lining ends at the
 // waist, where it is caught in when the casing is folded down [source.CommonPractice].
 func (d *deriving) cutCasing() {
-	casing, side, crotch := d.index("casing edge"), d.index("outside leg"), d.index("crotch")
+	casing, side, crotch := d.index(seams.CasingEdge), d.index(seams.OutsideLeg), d.index(seams.Crotch)
 	fold := slices.IndexFunc(d.piece.Marks, func(m pieces.Mark) bool { return m.Name == "fold line of the casing" })
 	if casing < 0 || side < 0 || crotch < 0 || fold < 0 {
 		return
@@ -55,9 +56,9 @@ func (d *deriving) cutCasing() {
 	depth := construct.Distance(edges[crotch].Path.Start(), waist.End())
 	edges[side].Path = construct.Stretch(edges[side].Path, 0, edges[side].Path.Length()-depth)
 	edges[crotch].Path = construct.Stretch(edges[crotch].Path, depth, edges[crotch].Path.Length())
-	edges[casing] = construct.Edge("waist", waist)
-	d.moveNotches("crotch", -depth)
-	d.more["outside leg"] -= depth
-	d.more["crotch"] -= depth
+	edges[casing] = construct.Edge(seams.Waist, waist)
+	d.moveNotches(seams.Crotch, -depth)
+	d.more[seams.OutsideLeg] -= depth
+	d.more[seams.Crotch] -= depth
 	d.piece.Marks = slices.Delete(slices.Clone(d.piece.Marks), fold, fold+1)
 }

@@ -11,6 +11,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
 
@@ -37,7 +38,7 @@ type Lining struct {
 type deriving struct {
 	piece pieces.Piece
 	// more is by how much a seam was made longer on purpose.
-	more map[string]float64
+	more map[seams.Name]float64
 }
 
 // Of derives the lining of a piece of the shell, before its allowances. A facing
@@ -54,7 +55,7 @@ func Of(shell pieces.Piece, o Options) (Lining, error) {
 		return Lining{}, construct.About(subject.BackPleat).Refuse("lining: a back pleat of %s cannot be; ask for %s to %s",
 			construct.Length(o.BackPleat), construct.Length(10), construct.AtMost(100))
 	}
-	d := deriving{piece: shell, more: map[string]float64{}}
+	d := deriving{piece: shell, more: map[seams.Name]float64{}}
 	d.piece.Name, d.piece.Kind = shell.Name+" lining", pieces.Lining
 	d.piece.Edges = append([]pieces.Edge{}, shell.Edges...)
 	d.piece.Notches = append([]pieces.Notch{}, shell.Notches...)
@@ -76,22 +77,22 @@ func Of(shell pieces.Piece, o Options) (Lining, error) {
 func (d *deriving) sheet(shell pieces.Piece, o Options) construct.Sheet {
 	s := construct.Sheet{Piece: d.piece.Name}
 	s.Draw("trace the "+shell.Name+", its darts and notches", "")
-	if _, grown := shell.Edge("extension neck"); grown {
+	if _, grown := shell.Edge(seams.ExtensionNeck); grown {
 		s.Draw("leave out the extension and the facing, and what the facing covers when it is folded back", "the lining is sewn to the edge of the facing")
 	}
-	if _, vented := shell.Edge("vent top"); vented {
+	if _, vented := shell.Edge(seams.VentTop); vented {
 		s.Draw("leave out the vent: draw the centre back straight down to the hem, notch it where the vent begins, and leave its seam open from there down", "so that the lining does not pull at the vent; its edges are hemmed, or sewn to those of the vent")
 	}
-	if _, fly := shell.Edge("fly edge"); fly {
+	if _, fly := shell.Edge(seams.FlyEdge); fly {
 		s.Draw("leave out the fly extension: go down the centre front, notch it where the fly ends, and leave its seam open above", "the lining is sewn to the fly")
 	}
-	if _, cased := shell.Edge("casing edge"); cased {
+	if _, cased := shell.Edge(seams.CasingEdge); cased {
 		s.Draw("leave out the casing: the lining ends at the fold line", "it is caught in the casing")
 	}
-	if o.BackPleat > 0 && d.index("centre back") >= 0 {
+	if o.BackPleat > 0 && d.index(seams.CentreBack) >= 0 {
 		s.Draw("draw the centre back {} further out, and lengthen the edges beside it to meet it", "the pleat of ease", o.BackPleat)
 	}
-	if d.index("narrow hem") >= 0 {
+	if d.index(seams.NarrowHem) >= 0 {
 		s.Draw("draw the hem {} higher", "so that it does not show below the shell", o.Shorter)
 	}
 	return s
@@ -99,7 +100,7 @@ func (d *deriving) sheet(shell pieces.Piece, o Options) construct.Sheet {
 
 // addPleat widens the piece beyond its centre back line, if it has one.
 func (d *deriving) addPleat(by float64) error {
-	i := d.index("centre back")
+	i := d.index(seams.CentreBack)
 	if by == 0 || i < 0 {
 		return nil
 	}
@@ -116,8 +117,8 @@ func (d *deriving) addPleat(by float64) error {
 	edges[before].Path = construct.Join(edges[before].Path, construct.Line(edges[before].Path.End(), edges[i].Path.Start()))
 	edges[after].Path = construct.Join(construct.Line(edges[i].Path.End(), edges[after].Path.Start()), edges[after].Path)
 	d.moveNotches(edges[after].Name, by)
-	d.more[construct.SeamOf(edges[before].Name)] += by
-	d.more[construct.SeamOf(edges[after].Name)] += by
+	d.more[edges[before].Name.Seam()] += by
+	d.more[edges[after].Name.Seam()] += by
 	return nil
 }
 
@@ -140,8 +141,8 @@ func (d *deriving) shorten(by float64) error {
 			edges[after].Path = construct.Stretch(edges[after].Path, by, edges[after].Path.Length())
 			edges[i].Path = within(hem.Path, by, edges[before].Path.End(), edges[after].Path.Start())
 			d.moveNotches(edges[after].Name, -by)
-			d.more[construct.SeamOf(edges[before].Name)] -= by
-			d.more[construct.SeamOf(edges[after].Name)] -= by
+			d.more[edges[before].Name.Seam()] -= by
+			d.more[edges[after].Name.Seam()] -= by
 		}
 		hems++
 		d.rename(i, hems)
@@ -152,9 +153,9 @@ func (d *deriving) shorten(by float64) error {
 // rename makes an edge a narrow hem: a lining's is turned up less.
 func (d *deriving) rename(i, number int) {
 	was := d.piece.Edges[i].Name
-	name := "narrow hem"
+	var name seams.Name = seams.NarrowHem
 	if number > 1 {
-		name = "other narrow hem"
+		name = seams.OtherNarrowHem
 	}
 	d.piece.Edges[i].Name = name
 	for k := range d.piece.Notches {
@@ -198,7 +199,7 @@ func near(ring orb.Ring, p orb.Point) bool {
 }
 
 // index of an edge, -1 when the piece has none of the name.
-func (d *deriving) index(name string) int {
+func (d *deriving) index(name seams.Name) int {
 	for i, edge := range d.piece.Edges {
 		if edge.Name == name {
 			return i
@@ -207,7 +208,7 @@ func (d *deriving) index(name string) int {
 	return -1
 }
 
-func (d *deriving) moveNotches(edge string, by float64) {
+func (d *deriving) moveNotches(edge seams.Name, by float64) {
 	for i := range d.piece.Notches {
 		if d.piece.Notches[i].Edge == edge {
 			d.piece.Notches[i].At += by
@@ -228,7 +229,7 @@ func (d *deriving) against(shell pieces.Piece) construct.Pairing {
 		is := construct.SeamLength(d.piece, seam) - d.more[seam]
 		if off := math.Abs(is - was); was > 0 && off > most+1e-6 {
 			most = off
-			worst = construct.Equal("lining to shell", d.piece.Name+", "+seam, is, shell.Name, was)
+			worst = construct.Equal("lining to shell", d.piece.Name+", "+seam.String(), is, shell.Name, was)
 			worst.Normal = construct.Say(
 				"equal on every seam but for what it is shorter or wider on purpose; the one that differs most is shown (%s)",
 				source.CommonPractice)

@@ -11,6 +11,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // shellOf is a piece of straight edges, each from its place to the next.
@@ -21,26 +22,26 @@ func shellOf(name string, edges []pieces.Edge, notches ...pieces.Notch) pieces.P
 	}
 }
 
-func edge(name string, places ...orb.Point) pieces.Edge {
+func edge(name seams.Name, places ...orb.Point) pieces.Edge {
 	var path pieces.Path
 	for i := 1; i < len(places); i++ {
 		path = append(path, pieces.Line{From: places[i-1], To: places[i]})
 	}
-	return pieces.Edge{Name: name, Path: path, Hem: name == "skirt hem"}
+	return pieces.Edge{Name: name, Path: path, Hem: name == seams.SkirtHem}
 }
 
-func notch(edge string, at float64) pieces.Notch {
+func notch(edge seams.Name, at float64) pieces.Notch {
 	return pieces.Notch{Edge: edge, At: at, Count: 1}
 }
 
 // backSkirt is 250 mm wide and 600 long; its centre back lies at x = 0.
 func backSkirt() pieces.Piece {
 	shell := shellOf("back skirt", []pieces.Edge{
-		edge("skirt hem", orb.Point{0, 0}, orb.Point{250, 0}),
-		edge("side", orb.Point{250, 0}, orb.Point{250, 600}),
-		edge("waist", orb.Point{250, 600}, orb.Point{0, 600}),
-		edge("centre back", orb.Point{0, 600}, orb.Point{0, 0}),
-	}, notch("skirt hem", 30), notch("side", 100), notch("centre back", 570), notch("centre back", 590))
+		edge(seams.SkirtHem, orb.Point{0, 0}, orb.Point{250, 0}),
+		edge(seams.SideSeam, orb.Point{250, 0}, orb.Point{250, 600}),
+		edge(seams.Waist, orb.Point{250, 600}, orb.Point{0, 600}),
+		edge(seams.CentreBack, orb.Point{0, 600}, orb.Point{0, 0}),
+	}, notch(seams.SkirtHem, 30), notch(seams.SideSeam, 100), notch(seams.CentreBack, 570), notch(seams.CentreBack, 590))
 	shell.Marks = []pieces.Mark{
 		{Name: "hip line", Path: construct.Line(orb.Point{0, 400}, orb.Point{250, 400})},
 		{Name: "fold of the hem", Path: construct.Line(orb.Point{0, 10}, orb.Point{250, 10})},
@@ -61,7 +62,7 @@ func derive(t *testing.T, shell pieces.Piece, o Options) pieces.Piece {
 }
 
 // lies checks an edge from its first place to its last, all reckoned by hand.
-func lies(t *testing.T, p pieces.Piece, name string, from, to orb.Point) {
+func lies(t *testing.T, p pieces.Piece, name seams.Name, from, to orb.Point) {
 	t.Helper()
 	e, ok := p.Edge(name)
 	require.True(t, ok, "no edge %s", name)
@@ -72,7 +73,7 @@ func lies(t *testing.T, p pieces.Piece, name string, from, to orb.Point) {
 }
 
 // notched lists where the notches of an edge lie.
-func notched(p pieces.Piece, edge string) (out []float64) {
+func notched(p pieces.Piece, edge seams.Name) (out []float64) {
 	for _, n := range p.Notches {
 		if n.Edge == edge {
 			out = append(out, math.Round(n.At*1e6)/1e6)
@@ -85,19 +86,19 @@ func notched(p pieces.Piece, edge string) (out []float64) {
 // their places on the body, and what lies below the new hem is gone.
 func TestShorter(t *testing.T) {
 	p := derive(t, backSkirt(), Options{Shorter: 20})
-	lies(t, p, "narrow hem", orb.Point{0, 20}, orb.Point{250, 20})
-	lies(t, p, "side", orb.Point{250, 20}, orb.Point{250, 600})
-	lies(t, p, "centre back", orb.Point{0, 600}, orb.Point{0, 20})
-	assert.Equal(t, []float64{30}, notched(p, "narrow hem"))
-	assert.Equal(t, []float64{80}, notched(p, "side"))
-	assert.Equal(t, []float64{570}, notched(p, "centre back"))
+	lies(t, p, seams.NarrowHem, orb.Point{0, 20}, orb.Point{250, 20})
+	lies(t, p, seams.SideSeam, orb.Point{250, 20}, orb.Point{250, 600})
+	lies(t, p, seams.CentreBack, orb.Point{0, 600}, orb.Point{0, 20})
+	assert.Equal(t, []float64{30}, notched(p, seams.NarrowHem))
+	assert.Equal(t, []float64{80}, notched(p, seams.SideSeam))
+	assert.Equal(t, []float64{570}, notched(p, seams.CentreBack))
 	require.Len(t, p.Marks, 1)
 	assert.Equal(t, "hip line", p.Marks[0].Name)
 
 	p = derive(t, backSkirt(), Options{})
-	lies(t, p, "narrow hem", orb.Point{0, 0}, orb.Point{250, 0})
-	assert.Equal(t, []float64{570, 590}, notched(p, "centre back"))
-	assert.Equal(t, "skirt hem", backSkirt().Edges[0].Name)
+	lies(t, p, seams.NarrowHem, orb.Point{0, 0}, orb.Point{250, 0})
+	assert.Equal(t, []float64{570, 590}, notched(p, seams.CentreBack))
+	assert.Equal(t, seams.SkirtHem, backSkirt().Edges[0].Name)
 }
 
 // The shell is left as it is.
@@ -112,11 +113,11 @@ func TestCurvedHemGoesUpEverywhere(t *testing.T) {
 	shell := backSkirt()
 	flare := construct.Curve(orb.Point{0, 0}, orb.Point{1, 0}, 1.0/3, orb.Point{250, 60}, orb.Point{0.8, 0.6}, 1.0/3)
 	shell.Edges[0].Path = flare
-	shell.Edges[1] = edge("side", orb.Point{250, 60}, orb.Point{100, 600})
-	shell.Edges[2] = edge("waist", orb.Point{100, 600}, orb.Point{0, 600})
+	shell.Edges[1] = edge(seams.SideSeam, orb.Point{250, 60}, orb.Point{100, 600})
+	shell.Edges[2] = edge(seams.Waist, orb.Point{100, 600}, orb.Point{0, 600})
 	shell.Notches, shell.Marks = nil, nil
 	p := derive(t, shell, Options{Shorter: 20})
-	hem, ok := p.Edge("narrow hem")
+	hem, ok := p.Edge(seams.NarrowHem)
 	require.True(t, ok)
 	old := flare.Flatten(0.01)
 	for _, at := range hem.Path.Flatten(0.5) {
@@ -132,16 +133,16 @@ func TestCurvedHemGoesUpEverywhere(t *testing.T) {
 // A pleat of 20 mm lies on each half beyond the centre back.
 func TestBackPleat(t *testing.T) {
 	p := derive(t, backSkirt(), Options{BackPleat: 20})
-	lies(t, p, "centre back", orb.Point{-20, 600}, orb.Point{-20, 0})
-	lies(t, p, "waist", orb.Point{250, 600}, orb.Point{-20, 600})
-	lies(t, p, "narrow hem", orb.Point{-20, 0}, orb.Point{250, 0})
-	assert.Equal(t, []float64{50}, notched(p, "narrow hem"))
-	assert.Equal(t, []float64{100}, notched(p, "side"))
+	lies(t, p, seams.CentreBack, orb.Point{-20, 600}, orb.Point{-20, 0})
+	lies(t, p, seams.Waist, orb.Point{250, 600}, orb.Point{-20, 600})
+	lies(t, p, seams.NarrowHem, orb.Point{-20, 0}, orb.Point{250, 0})
+	assert.Equal(t, []float64{50}, notched(p, seams.NarrowHem))
+	assert.Equal(t, []float64{100}, notched(p, seams.SideSeam))
 
 	front := backSkirt()
-	front.Edges[3].Name, front.Notches = "centre front", nil
+	front.Edges[3].Name, front.Notches = seams.CentreFront, nil
 	p = derive(t, front, Options{BackPleat: 20})
-	lies(t, p, "waist", orb.Point{250, 600}, orb.Point{0, 600})
+	lies(t, p, seams.Waist, orb.Point{250, 600}, orb.Point{0, 600})
 
 	// Slanted by 1 in 250 an edge still meets it squarely, by 1 in 50 not.
 	for slant, refused := range map[float64]bool{1: false, 5: true} {
@@ -185,45 +186,45 @@ func TestRefusals(t *testing.T) {
 // is folded back; the lining begins there.
 func TestFacingIsLeftOut(t *testing.T) {
 	shell := shellOf("front bodice", []pieces.Edge{
-		edge("waist", orb.Point{-70, 0}, orb.Point{250, 0}),
-		edge("side", orb.Point{250, 0}, orb.Point{250, 400}),
-		edge("neck", orb.Point{250, 400}, orb.Point{0, 400}),
-		edge("extension neck", orb.Point{0, 400}, orb.Point{-20, 400}),
-		edge("facing neck", orb.Point{-20, 400}, orb.Point{-70, 400}),
-		edge("facing edge", orb.Point{-70, 400}, orb.Point{-70, 0}),
-	}, notch("waist", 50), notch("waist", 200), notch("neck", 240), notch("neck", 100))
+		edge(seams.Waist, orb.Point{-70, 0}, orb.Point{250, 0}),
+		edge(seams.SideSeam, orb.Point{250, 0}, orb.Point{250, 400}),
+		edge(seams.Neck, orb.Point{250, 400}, orb.Point{0, 400}),
+		edge(seams.ExtensionNeck, orb.Point{0, 400}, orb.Point{-20, 400}),
+		edge(seams.FacingNeck, orb.Point{-20, 400}, orb.Point{-70, 400}),
+		edge(seams.FacingEdge, orb.Point{-70, 400}, orb.Point{-70, 0}),
+	}, notch(seams.Waist, 50), notch(seams.Waist, 200), notch(seams.Neck, 240), notch(seams.Neck, 100))
 	p := derive(t, shell, Options{})
-	lies(t, p, "neck", orb.Point{250, 400}, orb.Point{30, 400})
-	lies(t, p, "facing edge", orb.Point{30, 400}, orb.Point{30, 0})
-	lies(t, p, "waist", orb.Point{30, 0}, orb.Point{250, 0})
+	lies(t, p, seams.Neck, orb.Point{250, 400}, orb.Point{30, 400})
+	lies(t, p, seams.FacingEdge, orb.Point{30, 400}, orb.Point{30, 0})
+	lies(t, p, seams.Waist, orb.Point{30, 0}, orb.Point{250, 0})
 	assert.Len(t, p.Edges, 4)
-	assert.Equal(t, []float64{100}, notched(p, "waist"), "what the facing covers has no notch")
-	assert.Equal(t, []float64{100}, notched(p, "neck"))
+	assert.Equal(t, []float64{100}, notched(p, seams.Waist), "what the facing covers has no notch")
+	assert.Equal(t, []float64{100}, notched(p, seams.Neck))
 
-	shell.Edges[0] = edge("skirt hem", orb.Point{-70, 0}, orb.Point{250, 0})
+	shell.Edges[0] = edge(seams.SkirtHem, orb.Point{-70, 0}, orb.Point{250, 0})
 	shell.Notches = nil
 	p = derive(t, shell, Options{Shorter: 20})
-	lies(t, p, "narrow hem", orb.Point{30, 20}, orb.Point{250, 20})
-	lies(t, p, "facing edge", orb.Point{30, 400}, orb.Point{30, 20})
+	lies(t, p, seams.NarrowHem, orb.Point{30, 20}, orb.Point{250, 20})
+	lies(t, p, seams.FacingEdge, orb.Point{30, 400}, orb.Point{30, 20})
 }
 
 // A vent of 40 mm is left out; the centre back goes straight down, with a notch
 // where its seam is left open.
 func TestVentIsLeftOut(t *testing.T) {
 	shell := shellOf("back skirt", []pieces.Edge{
-		edge("skirt hem", orb.Point{-40, 0}, orb.Point{0, 0}, orb.Point{250, 0}),
-		edge("side", orb.Point{250, 0}, orb.Point{250, 600}),
-		edge("waist", orb.Point{250, 600}, orb.Point{0, 600}),
-		edge("centre back", orb.Point{0, 600}, orb.Point{0, 200}),
-		edge("vent top", orb.Point{0, 200}, orb.Point{-40, 180}),
-		edge("vent edge", orb.Point{-40, 180}, orb.Point{-40, 0}),
-	}, notch("skirt hem", 100))
+		edge(seams.SkirtHem, orb.Point{-40, 0}, orb.Point{0, 0}, orb.Point{250, 0}),
+		edge(seams.SideSeam, orb.Point{250, 0}, orb.Point{250, 600}),
+		edge(seams.Waist, orb.Point{250, 600}, orb.Point{0, 600}),
+		edge(seams.CentreBack, orb.Point{0, 600}, orb.Point{0, 200}),
+		edge(seams.VentTop, orb.Point{0, 200}, orb.Point{-40, 180}),
+		edge(seams.VentEdge, orb.Point{-40, 180}, orb.Point{-40, 0}),
+	}, notch(seams.SkirtHem, 100))
 	p := derive(t, shell, Options{})
-	lies(t, p, "narrow hem", orb.Point{0, 0}, orb.Point{250, 0})
-	lies(t, p, "centre back", orb.Point{0, 600}, orb.Point{0, 0})
+	lies(t, p, seams.NarrowHem, orb.Point{0, 0}, orb.Point{250, 0})
+	lies(t, p, seams.CentreBack, orb.Point{0, 600}, orb.Point{0, 0})
 	assert.Len(t, p.Edges, 4)
-	assert.Equal(t, []float64{60}, notched(p, "narrow hem"))
-	assert.Equal(t, []float64{400}, notched(p, "centre back"))
+	assert.Equal(t, []float64{60}, notched(p, seams.NarrowHem))
+	assert.Equal(t, []float64{400}, notched(p, seams.CentreBack))
 	assert.Equal(t, "open below", p.Notches[1].Match)
 }
 
@@ -231,18 +232,18 @@ func TestVentIsLeftOut(t *testing.T) {
 // a notch where it is left open above.
 func TestFlyIsLeftOut(t *testing.T) {
 	shell := shellOf("front trousers", []pieces.Edge{
-		edge("inside leg", orb.Point{-80, 200}, orb.Point{0, 0}),
-		edge("trouser hem", orb.Point{0, 0}, orb.Point{200, 0}),
-		edge("outside leg", orb.Point{200, 0}, orb.Point{200, 500}),
-		edge("waist", orb.Point{200, 500}, orb.Point{0, 500}),
-		edge("fly waist", orb.Point{0, 500}, orb.Point{-30, 500}),
-		edge("fly edge", orb.Point{-30, 500}, orb.Point{0, 350}),
-		edge("crotch", orb.Point{0, 350}, orb.Point{-80, 200}),
-	}, notch("crotch", 100))
+		edge(seams.InsideLeg, orb.Point{-80, 200}, orb.Point{0, 0}),
+		edge(seams.TrouserHem, orb.Point{0, 0}, orb.Point{200, 0}),
+		edge(seams.OutsideLeg, orb.Point{200, 0}, orb.Point{200, 500}),
+		edge(seams.Waist, orb.Point{200, 500}, orb.Point{0, 500}),
+		edge(seams.FlyWaist, orb.Point{0, 500}, orb.Point{-30, 500}),
+		edge(seams.FlyEdge, orb.Point{-30, 500}, orb.Point{0, 350}),
+		edge(seams.Crotch, orb.Point{0, 350}, orb.Point{-80, 200}),
+	}, notch(seams.Crotch, 100))
 	p := derive(t, shell, Options{})
-	lies(t, p, "crotch", orb.Point{0, 500}, orb.Point{-80, 200})
+	lies(t, p, seams.Crotch, orb.Point{0, 500}, orb.Point{-80, 200})
 	assert.Len(t, p.Edges, 5)
-	assert.Equal(t, []float64{250, 150}, notched(p, "crotch"))
+	assert.Equal(t, []float64{250, 150}, notched(p, seams.Crotch))
 	assert.Equal(t, "open above", p.Notches[1].Match)
 }
 
@@ -250,22 +251,22 @@ func TestFlyIsLeftOut(t *testing.T) {
 // the fold line.
 func TestCasingIsLeftOut(t *testing.T) {
 	shell := shellOf("back trousers", []pieces.Edge{
-		edge("inside leg", orb.Point{-50, 200}, orb.Point{0, 0}),
-		edge("trouser hem", orb.Point{0, 0}, orb.Point{300, 0}),
-		edge("outside leg", orb.Point{300, 0}, orb.Point{300, 540}),
-		edge("casing edge", orb.Point{300, 540}, orb.Point{0, 540}),
-		edge("crotch", orb.Point{0, 540}, orb.Point{0, 300}, orb.Point{-50, 200}),
-	}, notch("crotch", 100), notch("crotch", 30), notch("outside leg", 200))
+		edge(seams.InsideLeg, orb.Point{-50, 200}, orb.Point{0, 0}),
+		edge(seams.TrouserHem, orb.Point{0, 0}, orb.Point{300, 0}),
+		edge(seams.OutsideLeg, orb.Point{300, 0}, orb.Point{300, 540}),
+		edge(seams.CasingEdge, orb.Point{300, 540}, orb.Point{0, 540}),
+		edge(seams.Crotch, orb.Point{0, 540}, orb.Point{0, 300}, orb.Point{-50, 200}),
+	}, notch(seams.Crotch, 100), notch(seams.Crotch, 30), notch(seams.OutsideLeg, 200))
 	shell.Marks = []pieces.Mark{
 		{Name: "hip line", Path: construct.Line(orb.Point{0, 300}, orb.Point{300, 300})},
 		{Name: "fold line of the casing", Path: construct.Line(orb.Point{300, 500}, orb.Point{0, 500})},
 	}
 	p := derive(t, shell, Options{})
-	lies(t, p, "waist", orb.Point{300, 500}, orb.Point{0, 500})
-	lies(t, p, "outside leg", orb.Point{300, 0}, orb.Point{300, 500})
-	lies(t, p, "crotch", orb.Point{0, 500}, orb.Point{-50, 200})
-	assert.Equal(t, []float64{60}, notched(p, "crotch"), "not within the casing")
-	assert.Equal(t, []float64{200}, notched(p, "outside leg"))
+	lies(t, p, seams.Waist, orb.Point{300, 500}, orb.Point{0, 500})
+	lies(t, p, seams.OutsideLeg, orb.Point{300, 0}, orb.Point{300, 500})
+	lies(t, p, seams.Crotch, orb.Point{0, 500}, orb.Point{-50, 200})
+	assert.Equal(t, []float64{60}, notched(p, seams.Crotch), "not within the casing")
+	assert.Equal(t, []float64{200}, notched(p, seams.OutsideLeg))
 	require.Len(t, p.Marks, 1)
 	assert.Equal(t, "hip line", p.Marks[0].Name)
 	assert.Len(t, shell.Marks, 2, "the shell keeps its own")

@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // A pocket bag in a side seam, in mm [source.CommonPractice].
@@ -27,17 +28,17 @@ func BagOn(seam pieces.Path, name string, below, open float64) pieces.Piece {
 	x := top[0] + bagWidth/3
 	return pieces.Piece{
 		Name: name, Cut: 4, Pair: true,
-		Edges: []pieces.Edge{construct.Edge("pocket side", side), construct.Edge("pocket top", construct.Line(side.End(), top)), construct.Edge("pocket edge", edge)},
+		Edges: []pieces.Edge{construct.Edge(seams.PocketSide, side), construct.Edge(seams.PocketTop, construct.Line(side.End(), top)), construct.Edge(seams.PocketEdge, edge)},
 		Grain: pieces.Grain{From: orb.Point{x, low[1]}, To: orb.Point{x, top[1] - bagBeyond}},
 		Notches: []pieces.Notch{
-			{Edge: "pocket side", At: bagBeyond, Count: 1, Match: "pocket end"},
-			{Edge: "pocket side", At: bagBeyond + open, Count: 1, Match: "pocket top"},
+			{Edge: seams.PocketSide, At: bagBeyond, Count: 1, Match: "pocket end"},
+			{Edge: seams.PocketSide, At: bagBeyond + open, Count: 1, Match: "pocket top"},
 		},
 	}
 }
 
 // OpenPocket notches the ends of such an opening on an edge of a piece.
-func OpenPocket(piece pieces.Piece, edge string, below, open float64) pieces.Piece {
+func OpenPocket(piece pieces.Piece, edge seams.Name, below, open float64) pieces.Piece {
 	seam, _ := piece.Edge(edge)
 	length := seam.Path.Length()
 	piece.Notches = append(append([]pieces.Notch{}, piece.Notches...),

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // collar is a straight collar: its half neck edge as long as half the neck
@@ -18,19 +19,19 @@ func collar(m Measures, o Options, name string) (Block, error) {
 			return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck to fit it to: draft a bodice, or "+
 				"give the collar's length", name)
 		}
-		neck = construct.SeamLength(*m.Front, "neck") + construct.SeamLength(*m.Back, "neck")
+		neck = construct.SeamLength(*m.Front, seams.Neck) + construct.SeamLength(*m.Back, seams.Neck)
 	}
-	fold := "centre back"
-	if m.Back != nil && m.Back.Fold == "" && m.Front.Fold != "" {
-		fold = "centre front"
+	var fold seams.Name = seams.CentreBack
+	if m.Back != nil && m.Back.Fold == seams.None && m.Front.Fold != seams.None {
+		fold = seams.CentreFront
 	}
 	depth := o.FinishedDepth()
 	corners := []orb.Point{{0, 0}, {neck, 0}, {neck + collarPoint*depth, depth}, {0, depth}}
-	piece := polygon(name, corners, "neck", "front collar edge", "outer collar edge", fold)
+	piece := polygon(name, corners, seams.Neck, seams.FrontCollarEdge, seams.OuterCollarEdge, fold)
 	piece.Cut, piece.Fold = 2, fold
 	block := Block{Pieces: []pieces.Piece{piece}}
 	if m.Front != nil {
-		seam := construct.SeamLength(*m.Front, "neck") + construct.SeamLength(*m.Back, "neck")
+		seam := construct.SeamLength(*m.Front, seams.Neck) + construct.SeamLength(*m.Back, seams.Neck)
 		block.Pairings = []construct.Pairing{construct.Equal("collar to neck", name, 2*neck, "neck seam", 2*seam)}
 	}
 	return block, nil

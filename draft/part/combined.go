@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
 
@@ -39,7 +40,7 @@ func combinedFacing(m Measures, o Options, name string) (Block, error) {
 	depth, room := o.FinishedDepth(), min(front.room(), back.room())
 	switch {
 	case o.Depth == 0:
-		depth = min(depth, room, combinedShare*construct.SeamLength(*m.Front, "armhole"))
+		depth = min(depth, room, combinedShare*construct.SeamLength(*m.Front, seams.Armhole))
 	case depth > room:
 		return Block{}, construct.About(subject.Depth).Refuse("%s: a depth of %s is more than there is room for below "+
 			"neck and underarm; ask for %s or less", name, construct.Length(depth), construct.AtMost(room))
@@ -48,11 +49,11 @@ func combinedFacing(m Measures, o Options, name string) (Block, error) {
 	block.combine(front, *m.Front, name+" front", depth)
 	block.combine(back, *m.Back, name+" back", depth)
 	a, b := block.Pieces[0], block.Pieces[1]
-	shoulder := construct.Equal("facing shoulder", b.Name, construct.SeamLength(b, "shoulder"), a.Name, construct.SeamLength(a, "shoulder"))
+	shoulder := construct.Equal("facing shoulder", b.Name, construct.SeamLength(b, seams.Shoulder), a.Name, construct.SeamLength(a, seams.Shoulder))
 	shoulder.Least, shoulder.Most, shoulder.Normal = 0, 10,
 		construct.Say("the back 0 to 1 cm longer, eased in as on the bodice (%s)", source.CommonPractice)
 	block.Pairings = append(block.Pairings, shoulder,
-		construct.Equal("facing side", a.Name, construct.SeamLength(a, "side"), b.Name, construct.SeamLength(b, "side")))
+		construct.Equal("facing side", a.Name, construct.SeamLength(a, seams.SideSeam), b.Name, construct.SeamLength(b, seams.SideSeam)))
 	return block, nil
 }
 
@@ -65,16 +66,16 @@ func (c closedSeam) room() float64 {
 // to the centre, their darts closed, the centre line upright. Where the piece
 // opens with a facing of its own, they end at that.
 func upperEdges(of pieces.Piece) closedSeam {
-	first, _ := stretchOf(of, "armhole")
-	last := slices.IndexFunc(of.Edges, func(e pieces.Edge) bool { return e.Name == "neck" })
-	c := closedRun(of, "neck and armhole", first, last-first+1)
+	first, _ := stretchOf(of, seams.Armhole)
+	last := slices.IndexFunc(of.Edges, func(e pieces.Edge) bool { return e.Name == seams.Neck })
+	c := closedRun(of, seams.Called("neck and armhole"), first, last-first+1)
 	c = c.moved(inverse(of.Edges[(last+1)%len(of.Edges)].Path, c.after.Path))
 	neck := &c.edges[len(c.edges)-1]
 	if own := ownFacing(of); own > 0 {
 		neck.Path = construct.Stretch(neck.Path, 0, neck.Path.Length()-own)
-		centre, _ := of.Edge("facing edge")
+		centre, _ := of.Edge(seams.FacingEdge)
 		end := neck.Path.End()
-		c.after = construct.Edge("facing end", construct.Line(end, orb.Point{end[0], centre.Path.End()[1]}))
+		c.after = construct.Edge(seams.FacingEnd, construct.Line(end, orb.Point{end[0], centre.Path.End()[1]}))
 	}
 	return c
 }
@@ -82,27 +83,27 @@ func upperEdges(of pieces.Piece) closedSeam {
 // combine adds the facing of one piece, so deep below neck and underarm.
 func (b *Block) combine(c closedSeam, of pieces.Piece, name string, depth float64) {
 	side := construct.Stretch(c.before.Path, c.before.Path.Length()-depth, c.before.Path.Length())
-	neck, _ := of.Edge("neck")
+	neck, _ := of.Edge(seams.Neck)
 	// Beside the facing of an opening it begins higher up the neck.
 	rise := c.after.Path.Start()[1] - neck.Path.End()[1]
 	centre := construct.Stretch(c.after.Path, 0, depth+rise)
 	foot := centre.End()
 	lower := construct.Parted(construct.Curve(foot, orb.Point{1, 0}, combinedPull, side.Start(), construct.Back(construct.Square(side.Tangent(0))), combinedSide))
 	piece := pieces.Piece{Name: name, Kind: pieces.Facing, Cut: of.Cut, Pair: of.Pair, Fold: c.fold, Notches: c.notches}
-	piece.Edges = append(piece.Edges, construct.Edge("facing edge", lower), construct.Edge("side", side))
+	piece.Edges = append(piece.Edges, construct.Edge(seams.FacingEdge, lower), construct.Edge(seams.SideSeam, side))
 	piece.Edges = append(piece.Edges, c.edges...)
 	piece.Edges = append(piece.Edges, construct.Edge(c.after.Name, centre))
 	x := foot[0] + depth/4
 	piece.Grain = pieces.Grain{From: orb.Point{x, foot[1] + 0.2*depth}, To: orb.Point{x, foot[1] + 0.85*depth}}
 	b.Pieces = append(b.Pieces, piece)
 
-	for _, edge := range []string{"neck", "armhole"} {
+	for _, edge := range []seams.Name{seams.Neck, seams.Armhole} {
 		length := construct.SeamLength(piece, edge)
 		said := name
-		if own := ownFacing(of); edge == "neck" && own > 0 {
+		if own := ownFacing(of); edge == seams.Neck && own > 0 {
 			length, said = length+own, said+", with the facing of the opening"
 		}
-		b.Pairings = append(b.Pairings, construct.Equal("facing to "+edge, said, length, of.Name, construct.SeamLength(of, edge)))
+		b.Pairings = append(b.Pairings, construct.Equal("facing to "+edge.String(), said, length, of.Name, construct.SeamLength(of, edge)))
 	}
 	s := construct.Sheet{Piece: name}
 	s.Draw("trace neck, shoulder and armhole of the "+of.Name+", the darts between them closed, with {} of the side below the underarm and of the centre below the neck", "the depth", depth)
@@ -116,5 +117,5 @@ func (b *Block) combine(c closedSeam, of pieces.Piece, name string, depth float6
 // ownFacing is how much of the neck of a piece is faced by the facing that its
 // opening has grown on; 0 where it does not open.
 func ownFacing(of pieces.Piece) float64 {
-	return construct.SeamLength(of, "facing neck") - construct.SeamLength(of, "extension neck")
+	return construct.SeamLength(of, seams.FacingNeck) - construct.SeamLength(of, seams.ExtensionNeck)
 }

@@ -10,6 +10,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // Figures of a buttoned cuff and its slit, in mm [source.CommonPractice].
@@ -36,13 +37,13 @@ func buttonedCuff(m Measures, o Options, name string) (Block, error) {
 	piece := pieces.Piece{
 		Name: name, Cut: 4, Pair: true,
 		Edges: []pieces.Edge{
-			construct.Edge("lower cuff edge", roundedBottom(length, round)),
-			construct.Edge("button cuff edge", construct.Line(orb.Point{length, round}, orb.Point{length, depth})),
-			construct.Edge("wrist", construct.Line(orb.Point{length, depth}, orb.Point{0, depth})),
-			construct.Edge("buttonhole cuff edge", construct.Line(orb.Point{0, depth}, orb.Point{0, round})),
+			construct.Edge(seams.LowerCuffEdge, roundedBottom(length, round)),
+			construct.Edge(seams.ButtonCuffEdge, construct.Line(orb.Point{length, round}, orb.Point{length, depth})),
+			construct.Edge(seams.Wrist, construct.Line(orb.Point{length, depth}, orb.Point{0, depth})),
+			construct.Edge(seams.ButtonholeCuffEdge, construct.Line(orb.Point{0, depth}, orb.Point{0, round})),
 		},
 		Grain:   pieces.Grain{From: orb.Point{length / 3, 0.2 * depth}, To: orb.Point{length / 3, 0.8 * depth}},
-		Notches: []pieces.Notch{{Edge: "wrist", At: cuffOverlap, Count: 1, Match: "placket"}},
+		Notches: []pieces.Notch{{Edge: seams.Wrist, At: cuffOverlap, Count: 1, Match: "placket"}},
 		Marks: []pieces.Mark{
 			{Name: "button", At: orb.Point{length - cuffOverlap/2, depth / 2}},
 			{Name: "buttonhole", Path: construct.Line(orb.Point{cuffOverlap / 2, depth / 2}, orb.Point{cuffOverlap/2 + 15, depth / 2})},
@@ -97,14 +98,14 @@ func sleevePlacket(m Measures, o Options, name string) (Block, error) {
 	}
 	piece := pieces.Rectangle(name, 2*width, 2*slit)
 	piece.Cut, piece.Pair = 2, true
-	for i, edge := range []string{"lower wrist", "outer cuff edge", "upper wrist", "slit cuff edge"} {
+	for i, edge := range []seams.Name{seams.LowerWrist, seams.OuterCuffEdge, seams.UpperWrist, seams.SlitCuffEdge} {
 		piece.Edges[i].Name = edge
 	}
 	piece.Marks = []pieces.Mark{{Name: "fold line", Path: construct.Line(orb.Point{width, 0}, orb.Point{width, 2 * slit})}}
-	piece.Notches = []pieces.Notch{{Edge: "slit cuff edge", At: slit, Count: 1, Match: "top of the slit"}}
+	piece.Notches = []pieces.Notch{{Edge: seams.SlitCuffEdge, At: slit, Count: 1, Match: "top of the slit"}}
 	return Block{
 		Pieces:   []pieces.Piece{piece},
-		Pairings: []construct.Pairing{construct.Equal("placket to slit", name, construct.SeamLength(piece, "slit cuff edge"), "both edges of the slit", 2*slit)},
+		Pairings: []construct.Pairing{construct.Equal("placket to slit", name, construct.SeamLength(piece, seams.SlitCuffEdge), "both edges of the slit", 2*slit)},
 	}, nil
 }
 
@@ -120,7 +121,7 @@ func (o Options) SlitLength() float64 {
 // there already: a quarter of the wrist in from the back underarm
 // [source.CommonPractice]. A sleeve without a wrist seam is left as it is.
 func MarkSlit(sleeve pieces.Piece, slit float64) pieces.Piece {
-	wrist, ok := sleeve.Edge("wrist")
+	wrist, ok := sleeve.Edge(seams.Wrist)
 	if !ok {
 		return sleeve
 	}
@@ -129,8 +130,8 @@ func MarkSlit(sleeve pieces.Piece, slit float64) pieces.Piece {
 	top := construct.Go(foot, construct.Square(wrist.Path.Tangent(at)), slit)
 	sleeve.Marks = slices.DeleteFunc(slices.Clone(sleeve.Marks), func(m pieces.Mark) bool { return strings.HasPrefix(m.Name, "slit") })
 	sleeve.Marks = append(sleeve.Marks, pieces.Mark{Name: "slit for the placket", Path: construct.Line(foot, top)})
-	sleeve.Notches = slices.DeleteFunc(slices.Clone(sleeve.Notches), func(n pieces.Notch) bool { return n.Edge == "wrist" && n.Match == "placket" })
-	sleeve.Notches = append(sleeve.Notches, pieces.Notch{Edge: "wrist", At: at, Count: 1, Match: "placket"})
+	sleeve.Notches = slices.DeleteFunc(slices.Clone(sleeve.Notches), func(n pieces.Notch) bool { return n.Edge == seams.Wrist && n.Match == "placket" })
+	sleeve.Notches = append(sleeve.Notches, pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: "placket"})
 	return sleeve
 }
 
@@ -138,7 +139,7 @@ func MarkSlit(sleeve pieces.Piece, slit float64) pieces.Piece {
 // from 4 cm; more than 10 cm, or more than there is room for before the slit,
 // is gathered and has none.
 func MarkPleats(sleeve pieces.Piece, taken float64) pieces.Piece {
-	wrist, ok := sleeve.Edge("wrist")
+	wrist, ok := sleeve.Edge(seams.Wrist)
 	if !ok || taken < 1 || taken > pleatedMost {
 		return sleeve
 	}
@@ -155,7 +156,7 @@ func MarkPleats(sleeve pieces.Piece, taken float64) pieces.Piece {
 	for i := range count {
 		from := begin + float64(i)*(each+pleatApart)
 		for _, at := range []float64{from, from + each} {
-			sleeve.Notches = append(sleeve.Notches, pieces.Notch{Edge: "wrist", At: at, Count: 1, Match: fmt.Sprintf("pleat %d", i+1)})
+			sleeve.Notches = append(sleeve.Notches, pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: fmt.Sprintf("pleat %d", i+1)})
 		}
 	}
 	return sleeve

@@ -9,6 +9,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // armholeFacing draws a facing for each half of the armhole.
@@ -24,20 +25,20 @@ func armholeFacing(m Measures, o Options, name string) (Block, error) {
 	}{{*m.Front, name + " front"}, {*m.Back, name + " back"}}
 	usual := o.FinishedDepth()
 	for _, f := range facings {
-		c, err := closed(f.of, "armhole", f.name)
+		c, err := closed(f.of, seams.Armhole, f.name)
 		if err != nil {
 			return Block{}, err
 		}
 		usual = min(usual, c.room())
 	}
 	for _, f := range facings {
-		if err := block.face(f.of, "armhole", f.name, usual, o); err != nil {
+		if err := block.face(f.of, seams.Armhole, f.name, usual, o); err != nil {
 			return Block{}, err
 		}
 	}
 	front, back := block.Pieces[0], block.Pieces[1]
-	for _, end := range []string{"shoulder", "side"} {
-		block.Pairings = append(block.Pairings, construct.Equal("facing "+end, front.Name, construct.SeamLength(front, end), back.Name, construct.SeamLength(back, end)))
+	for _, end := range []seams.Name{seams.Shoulder, seams.SideSeam} {
+		block.Pairings = append(block.Pairings, construct.Equal("facing "+end.String(), front.Name, construct.SeamLength(front, end), back.Name, construct.SeamLength(back, end)))
 	}
 	return block, nil
 }
@@ -46,9 +47,9 @@ func armholeFacing(m Measures, o Options, name string) (Block, error) {
 func anyFacing(m Measures, o Options, _ string) (Block, error) {
 	name := o.Name
 	if name == "" {
-		name = o.Of + " " + o.FacedEdge + " facing"
+		name = o.Of + " " + o.FacedEdge.String() + " facing"
 	}
-	if o.Of == "" || o.FacedEdge == "" {
+	if o.Of == "" || o.FacedEdge == seams.None {
 		return Block{}, construct.About(subject.Of, subject.Edge).Refuse(
 			"facing: name the piece that it is of and the edge that it faces, such as of: front " +
 				"skirt, edge: waist")
@@ -70,7 +71,7 @@ func anyFacing(m Measures, o Options, _ string) (Block, error) {
 // face adds the facing of one edge, of the usual depth if none is asked for. The
 // ends of the facing run along the edges beside it; where they are shorter than
 // the usual depth, it is less deep.
-func (b *Block) face(of pieces.Piece, edge, name string, usual float64, o Options) error {
+func (b *Block) face(of pieces.Piece, edge seams.Name, name string, usual float64, o Options) error {
 	c, err := closed(of, edge, name)
 	if err != nil {
 		return err
@@ -81,13 +82,13 @@ func (b *Block) face(of pieces.Piece, edge, name string, usual float64, o Option
 		depth = min(usual, room)
 	case depth > room:
 		return construct.About(subject.Depth).Refuse("%s: a depth of %s is more than the %s and the %s have room for "+
-			"beside the %s; ask for %s or less", name, construct.Length(depth), construct.SeamOf(c.before.Name), construct.SeamOf(c.after.Name), edge, construct.AtMost(room))
+			"beside the %s; ask for %s or less", name, construct.Length(depth), c.before.Name.Seam(), c.after.Name.Seam(), edge, construct.AtMost(room))
 	}
 	b.Pieces = append(b.Pieces, c.facing(of, name, depth))
-	b.Pairings = append(b.Pairings, construct.Equal("facing to "+edge, name, construct.SeamLength(b.Pieces[len(b.Pieces)-1], edge), of.Name, construct.SeamLength(of, edge)))
+	b.Pairings = append(b.Pairings, construct.Equal("facing to "+edge.String(), name, construct.SeamLength(b.Pieces[len(b.Pieces)-1], edge), of.Name, construct.SeamLength(of, edge)))
 	s := construct.Sheet{Piece: name}
-	s.Draw("trace the "+edge+" of the "+of.Name+", its darts closed, and {} of the edges on either side", "the depth", depth)
-	s.Draw("mark {} from the "+edge+" at both ends and at several places between, square to it, and draw the outer edge through the marks", "", depth)
+	s.Draw("trace the "+edge.String()+" of the "+of.Name+", its darts closed, and {} of the edges on either side", "the depth", depth)
+	s.Draw("mark {} from the "+edge.String()+" at both ends and at several places between, square to it, and draw the outer edge through the marks", "", depth)
 	b.Sheets = append(b.Sheets, s)
 	return nil
 }
@@ -95,27 +96,27 @@ func (b *Block) face(of pieces.Piece, edge, name string, usual float64, o Option
 // closedSeam is a seam of a piece with its darts closed, and the edges beside
 // it, moved with it.
 type closedSeam struct {
-	seam          string
+	seam          seams.Name
 	edges         []pieces.Edge
 	before, after pieces.Edge
-	fold          string
+	fold          seams.Name
 	notches       []pieces.Notch
 }
 
 // closed closes the darts of a seam: what lies beyond each is turned about its
 // point until the legs meet.
-func closed(of pieces.Piece, seam, name string) (closedSeam, error) {
+func closed(of pieces.Piece, seam seams.Name, name string) (closedSeam, error) {
 	first, count := stretchOf(of, seam)
 	if count == 0 {
 		return closedSeam{}, construct.About(subject.Edge).Refuse("%s: the %s has no edge %q; its edges are: %s", name,
-			of.Name, seam, strings.Join(construct.Seams(of), ", "))
+			of.Name, seam, seams.List(construct.Seams(of)))
 	}
 	return closedRun(of, seam, first, count), nil
 }
 
 // Closed is a seam of a piece as one path, its darts closed; empty where the
 // piece has none of the name.
-func Closed(of pieces.Piece, seam string) pieces.Path {
+func Closed(of pieces.Piece, seam seams.Name) pieces.Path {
 	first, count := stretchOf(of, seam)
 	var path pieces.Path
 	for _, edge := range closedRun(of, seam, first, count).edges {
@@ -125,7 +126,7 @@ func Closed(of pieces.Piece, seam string) pieces.Path {
 }
 
 // closedRun closes the darts of so many edges from the first on.
-func closedRun(of pieces.Piece, seam string, first, count int) closedSeam {
+func closedRun(of pieces.Piece, seam seams.Name, first, count int) closedSeam {
 	all := len(of.Edges)
 	c := closedSeam{seam: seam, before: of.Edges[(first+all-1)%all]}
 	motion := pieces.Identity()
@@ -179,7 +180,7 @@ func closing(d pieces.Dart) pieces.Motion {
 	return construct.Turning(d.Apex, (math.Atan2(a[1], a[0])-math.Atan2(b[1], b[0]))*180/math.Pi)
 }
 
-func dartAt(of pieces.Piece, mouth string) (pieces.Dart, bool) {
+func dartAt(of pieces.Piece, mouth seams.Name) (pieces.Dart, bool) {
 	for _, d := range of.Darts {
 		if d.Mouth == mouth {
 			return d, true
@@ -190,9 +191,9 @@ func dartAt(of pieces.Piece, mouth string) (pieces.Dart, bool) {
 
 // stretchOf is where the edges of a seam begin and how many they are, the
 // mouths of its darts among them.
-func stretchOf(of pieces.Piece, seam string) (first, count int) {
+func stretchOf(of pieces.Piece, seam seams.Name) (first, count int) {
 	for i, edge := range of.Edges {
-		if construct.SeamOf(edge.Name) != seam {
+		if edge.Name.Seam() != seam {
 			continue
 		}
 		if count == 0 {
@@ -216,11 +217,11 @@ func (c closedSeam) facing(of pieces.Piece, name string, depth float64) pieces.P
 	marks[0], marks[len(marks)-1] = before.Start(), after.End()
 	outer := construct.ThroughRim(marks, chain).Reverse()
 	piece := pieces.Piece{Name: name, Kind: pieces.Facing, Cut: of.Cut, Pair: of.Pair, Fold: c.fold, Notches: c.notches}
-	if of.Fold != "" && c.fold == "" {
+	if of.Fold != seams.None && c.fold == seams.None {
 		// Away from the fold it is one of two.
 		piece.Cut, piece.Pair = 2*of.Cut, true
 	}
-	piece.Edges = append(piece.Edges, construct.Edge("facing edge", outer), construct.Edge(c.before.Name, before))
+	piece.Edges = append(piece.Edges, construct.Edge(seams.FacingEdge, outer), construct.Edge(c.before.Name, before))
 	piece.Edges = append(piece.Edges, c.edges...)
 	piece.Edges = append(piece.Edges, construct.Edge(c.after.Name, after))
 	middle := chain[len(chain)/2]

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // neckFacing draws a facing for each half of the neck from the edges that it
@@ -16,10 +17,11 @@ func neckFacing(m Measures, o Options, name string) (Block, error) {
 	}
 	var block Block
 	for _, side := range []struct {
-		of   pieces.Piece
-		half string
-	}{{*m.Front, "front"}, {*m.Back, "back"}} {
-		facing, err := faceNeck(side.of, "centre "+side.half, name+" "+side.half, o.facingDepth(m))
+		of     pieces.Piece
+		half   string
+		centre seams.Name
+	}{{*m.Front, "front", seams.CentreFront}, {*m.Back, "back", seams.CentreBack}} {
+		facing, err := faceNeck(side.of, side.centre, name+" "+side.half, o.facingDepth(m))
 		if err != nil {
 			return Block{}, err
 		}
@@ -27,7 +29,7 @@ func neckFacing(m Measures, o Options, name string) (Block, error) {
 		block.Pairings = append(block.Pairings, neckMatched(facing, side.of, side.half+" neck"))
 	}
 	front, back := block.Pieces[0], block.Pieces[1]
-	block.Pairings = append(block.Pairings, construct.Equal("facing shoulder", back.Name, construct.SeamLength(back, "shoulder"), front.Name, construct.SeamLength(front, "shoulder")))
+	block.Pairings = append(block.Pairings, construct.Equal("facing shoulder", back.Name, construct.SeamLength(back, seams.Shoulder), front.Name, construct.SeamLength(front, seams.Shoulder)))
 	return block, nil
 }
 
@@ -38,7 +40,7 @@ func neckMatched(facing, of pieces.Piece, neck string) construct.Pairing {
 	if own > 0 {
 		name += ", with the facing of the opening"
 	}
-	return construct.Equal("facing to neck", name, construct.SeamLength(facing, "neck")+own, neck, construct.SeamLength(of, "neck"))
+	return construct.Equal("facing to neck", name, construct.SeamLength(facing, seams.Neck)+own, neck, construct.SeamLength(of, seams.Neck))
 }
 
 // facingDepth is the depth asked for, or the usual one, less where the
@@ -49,7 +51,7 @@ func (o Options) facingDepth(m Measures) float64 {
 		return depth
 	}
 	for _, of := range []pieces.Piece{*m.Front, *m.Back} {
-		depth = min(depth, construct.SeamLength(of, "shoulder")-shoulderLeft)
+		depth = min(depth, construct.SeamLength(of, seams.Shoulder)-shoulderLeft)
 	}
 	return depth
 }
@@ -61,14 +63,14 @@ const shoulderLeft = 5
 // faceNeck draws one facing: the neck edge itself, as much of the shoulder as
 // the facing is deep, and an outer edge that is square to the shoulder and to
 // the centre line.
-func faceNeck(of pieces.Piece, centre, name string, depth float64) (pieces.Piece, error) {
-	neck, shoulder := seamNext(of, "neck", "shoulder")
+func faceNeck(of pieces.Piece, centre seams.Name, name string, depth float64) (pieces.Piece, error) {
+	neck, shoulder := seamNext(of, seams.Neck, seams.Shoulder)
 	if own := ownFacing(of); own > 0 {
 		// The opening has a facing of its own: this one begins there.
-		neck, centre = construct.Stretch(neck, 0, neck.Length()-own), "facing end"
+		neck, centre = construct.Stretch(neck, 0, neck.Length()-own), seams.FacingEnd
 	}
 	// The shoulder runs on beyond a dart, which is sewn before it is faced.
-	if most := construct.SeamLength(of, "shoulder") - shoulderLeft; depth > most {
+	if most := construct.SeamLength(of, seams.Shoulder) - shoulderLeft; depth > most {
 		return pieces.Piece{}, construct.About(subject.Depth).Refuse("%s: a depth of %s is more than the shoulder has "+
 			"room for beside the neck; ask for %s or less", name, construct.Length(depth), construct.AtMost(most))
 	}
@@ -82,9 +84,9 @@ func faceNeck(of pieces.Piece, centre, name string, depth float64) (pieces.Piece
 		outer = construct.Curve(foot, orb.Point{1, 0}, 0.55, tip, construct.Square(outward), 0.25)
 	}
 	piece := pieces.Piece{Name: name, Kind: pieces.Facing, Cut: of.Cut, Pair: of.Pair, Edges: []pieces.Edge{
-		construct.Edge("facing edge", outer),
-		construct.Edge("shoulder", construct.Line(tip, point)),
-		construct.Edge("neck", neck),
+		construct.Edge(seams.FacingEdge, outer),
+		construct.Edge(seams.Shoulder, construct.Line(tip, point)),
+		construct.Edge(seams.Neck, neck),
 		construct.Edge(centre, construct.Line(middle, foot)),
 	}}
 	if of.Fold == centre {
@@ -97,11 +99,11 @@ func faceNeck(of pieces.Piece, centre, name string, depth float64) (pieces.Piece
 
 // seamNext returns the path of an edge of a piece and of the edge of a seam
 // that comes just before it.
-func seamNext(of pieces.Piece, name, seam string) (edge, before pieces.Path) {
+func seamNext(of pieces.Piece, name, seam seams.Name) (edge, before pieces.Path) {
 	for i, e := range of.Edges {
 		if e.Name == name {
 			edge = e.Path
-			if i > 0 && construct.SeamOf(of.Edges[i-1].Name) == seam {
+			if i > 0 && of.Edges[i-1].Name.Seam() == seam {
 				before = of.Edges[i-1].Path
 			}
 		}

@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // usualOverlap is how far front and back overlap at the shoulder tip, in mm, so
@@ -27,7 +28,7 @@ func flatCollar(m Measures, o Options, name string) (Block, error) {
 	if overlap == 0 {
 		overlap = usualOverlap
 	}
-	shoulder := min(construct.SeamLength(n.fold, "shoulder"), construct.SeamLength(n.open, "shoulder"))
+	shoulder := min(construct.SeamLength(n.fold, seams.Shoulder), construct.SeamLength(n.open, seams.Shoulder))
 	switch {
 	case o.Depth == 0:
 		depth = min(depth, shoulder-shoulderLeft)
@@ -45,22 +46,22 @@ func flatCollar(m Measures, o Options, name string) (Block, error) {
 
 // flat draws the collar on the piece at its fold.
 func (n halfNeck) flat(name string, depth, overlap, shoulder float64) pieces.Piece {
-	inner, _ := seamNext(n.fold, "neck", "shoulder")
-	other, _ := seamNext(n.open, "neck", "shoulder")
+	inner, _ := seamNext(n.fold, seams.Neck, seams.Shoulder)
+	other, _ := seamNext(n.open, seams.Neck, seams.Shoulder)
 	other = other.Map(n.laid(overlap / shoulder * 180 / math.Pi))
 	inner = inner.Reverse()
 	outer := construct.RimAt(depth, inner, other)
 	edges := []pieces.Edge{
-		construct.Edge("outer collar edge", outer),
-		construct.Edge("front collar edge", construct.Line(outer.End(), other.End())),
-		construct.Edge("neck 1", other.Reverse()),
-		construct.Edge("neck 2", inner.Reverse()),
+		construct.Edge(seams.OuterCollarEdge, outer),
+		construct.Edge(seams.FrontCollarEdge, construct.Line(outer.End(), other.End())),
+		construct.Edge(seams.Neck.Stretch(1), other.Reverse()),
+		construct.Edge(seams.Neck.Stretch(2), inner.Reverse()),
 		construct.Edge(n.centre, construct.Line(inner.Start(), outer.Start())),
 	}
 	foot := outer.Start()
 	piece := pieces.Piece{Name: name, Cut: 2, Fold: n.centre, Edges: edges}
 	piece.Grain = pieces.Grain{From: orb.Point{depth / 4, foot[1] + 0.2*depth}, To: orb.Point{depth / 4, foot[1] + 0.8*depth}}
-	piece.Notches = []pieces.Notch{{Edge: "neck 2", At: 0, Count: 1, Match: "shoulder"}}
+	piece.Notches = []pieces.Notch{{Edge: seams.Neck.Stretch(2), At: 0, Count: 1, Match: "shoulder"}}
 	return piece
 }
 
@@ -68,8 +69,8 @@ func (n halfNeck) flat(name string, depth, overlap, shoulder float64) pieces.Pie
 // one at the fold: neck point on neck point, its shoulder turned over the
 // other's by an angle in degrees.
 func (n halfNeck) laid(overlap float64) pieces.Motion {
-	neck, shoulder := seamNext(n.fold, "neck", "shoulder")
-	other, otherShoulder := seamNext(n.open, "neck", "shoulder")
+	neck, shoulder := seamNext(n.fold, seams.Neck, seams.Shoulder)
+	other, otherShoulder := seamNext(n.open, seams.Neck, seams.Shoulder)
 	flip := pieces.MirrorY()
 	along := construct.Back(shoulder.Tangent(shoulder.Length()))
 	otherPath := otherShoulder.Map(flip)
@@ -81,9 +82,9 @@ func (n halfNeck) laid(overlap float64) pieces.Motion {
 
 func (n halfNeck) flatSheet(name string, depth, overlap float64) construct.Sheet {
 	s := construct.Sheet{Piece: name}
-	s.Draw("trace the "+n.fold.Name+", with its neck, shoulder and "+n.centre, "")
-	s.Draw("lay the "+n.open.Name+" to it, neck point on neck point, so that its shoulder tip lies {} over the other's, and trace its neck and "+n.opening, "so that the collar lies close", overlap)
-	s.Draw("mark {} from the neck at the "+n.centre+", at the "+n.opening+" and at several places between, square to the neck", "the depth", depth)
+	s.Draw("trace the "+n.fold.Name+", with its neck, shoulder and "+n.centre.String(), "")
+	s.Draw("lay the "+n.open.Name+" to it, neck point on neck point, so that its shoulder tip lies {} over the other's, and trace its neck and "+n.opening.String(), "so that the collar lies close", overlap)
+	s.Draw("mark {} from the neck at the "+n.centre.String()+", at the "+n.opening.String()+" and at several places between, square to the neck", "the depth", depth)
 	s.Draw("draw the outer edge through the marks", "square to both centre lines")
 	return s
 }

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // gatheredSkirt is a front and a back panel, each drawn as a half.
@@ -25,26 +26,26 @@ func gatheredSkirt(m Measures, o Options, name string) (Block, error) {
 	if fullness == 0 {
 		fullness = usualFullness
 	}
-	frontPanel := skirtPanel(name+" front", "centre front", front*fullness, o.Depth)
-	backPanel := skirtPanel(name+" back", "centre back", back*fullness, o.Depth)
-	if m.Back != nil && m.Back.Fold == "" {
-		backPanel.Fold, backPanel.Cut, backPanel.Pair = "", 2, true
+	frontPanel := skirtPanel(name+" front", seams.CentreFront, front*fullness, o.Depth)
+	backPanel := skirtPanel(name+" back", seams.CentreBack, back*fullness, o.Depth)
+	if m.Back != nil && m.Back.Fold == seams.None {
+		backPanel.Fold, backPanel.Cut, backPanel.Pair = seams.None, 2, true
 	}
 	block := Block{Pieces: []pieces.Piece{frontPanel, backPanel}}
 	if m.Front != nil {
 		length := construct.SeamLength
 		block.Pairings = []construct.Pairing{
-			construct.Gathered("skirt to waist", frontPanel.Name, length(frontPanel, "waist"), "front waist", m.FrontWaist),
-			construct.Gathered("skirt to waist", backPanel.Name, length(backPanel, "waist"), "back waist", m.BackWaist),
-			construct.Equal("skirt side", frontPanel.Name, length(frontPanel, "side"), backPanel.Name, length(backPanel, "side")),
+			construct.Gathered("skirt to waist", frontPanel.Name, length(frontPanel, seams.Waist), "front waist", m.FrontWaist),
+			construct.Gathered("skirt to waist", backPanel.Name, length(backPanel, seams.Waist), "back waist", m.BackWaist),
+			construct.Equal("skirt side", frontPanel.Name, length(frontPanel, seams.SideSeam), backPanel.Name, length(backPanel, seams.SideSeam)),
 		}
 	}
 	return block, nil
 }
 
-func skirtPanel(name, centre string, width, length float64) pieces.Piece {
+func skirtPanel(name string, centre seams.Name, width, length float64) pieces.Piece {
 	corners := []orb.Point{{0, 0}, {width, 0}, {width, length}, {0, length}}
-	piece := polygon(name, corners, "skirt hem", "side", "waist", centre)
+	piece := polygon(name, corners, seams.SkirtHem, seams.SideSeam, seams.Waist, centre)
 	piece.Edges[0].Hem = true
 	piece.Fold = centre
 	return piece

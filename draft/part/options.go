@@ -3,6 +3,8 @@
 // Lengths are millimetres.
 package part
 
+import "ellwand/pieces/seams"
+
 // Kind of a part.
 type Kind string
 
@@ -109,7 +111,8 @@ type Options struct {
 	// Shape of the lower edge of a patch pocket; square if empty.
 	Shape Shape
 	// Of and FacedEdge name the piece and the edge that a facing is drawn from.
-	Of, FacedEdge string
+	Of        string
+	FacedEdge seams.Name
 	// ClothWidth is the usable width of the cloth that bias strips are cut
 	// across; 1120 mm if 0.
 	ClothWidth float64

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // Measures are what parts are drafted from. A kind needs only some of them.
@@ -119,7 +120,7 @@ func check(o Options, name string) error {
 }
 
 // polygon is a piece with straight edges, cut once, its grainline upright.
-func polygon(name string, corners []orb.Point, edges ...string) pieces.Piece {
+func polygon(name string, corners []orb.Point, edges ...seams.Name) pieces.Piece {
 	piece := pieces.Piece{Name: name, Cut: 1}
 	right, top := 0.0, 0.0
 	for i, edge := range edges {

@@ -10,6 +10,7 @@ import (
 	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 func measures(t *testing.T, o bodice.Options) Measures {
@@ -20,7 +21,7 @@ func measures(t *testing.T, o bodice.Options) Measures {
 	require.NoError(t, err)
 	return Measures{
 		Front: &block.Front, Back: &block.Back, Waist: 760, Wrist: 165,
-		FrontWaist: construct.SeamLength(block.Front, "waist"), BackWaist: construct.SeamLength(block.Back, "waist"),
+		FrontWaist: construct.SeamLength(block.Front, seams.Waist), BackWaist: construct.SeamLength(block.Back, seams.Waist),
 	}
 }
 
@@ -40,10 +41,10 @@ func TestNeckFacing(t *testing.T) {
 			require.Len(t, facings, 2)
 			for i, of := range []*pieces.Piece{m.Front, m.Back} {
 				require.NoError(t, facings[i].Check())
-				assert.InDelta(t, construct.SeamLength(*of, "neck"), construct.SeamLength(facings[i], "neck"), 1e-9)
-				assert.InDelta(t, depth, construct.SeamLength(facings[i], "shoulder"), 1e-6)
-				outer, _ := facings[i].Edge("facing edge")
-				neck, _ := facings[i].Edge("neck")
+				assert.InDelta(t, construct.SeamLength(*of, seams.Neck), construct.SeamLength(facings[i], seams.Neck), 1e-9)
+				assert.InDelta(t, depth, construct.SeamLength(facings[i], seams.Shoulder), 1e-6)
+				outer, _ := facings[i].Edge(seams.FacingEdge)
+				neck, _ := facings[i].Edge(seams.Neck)
 				for _, p := range outer.Path.Flatten(0.1) {
 					nearest := math.Inf(1)
 					for _, q := range neck.Path.Flatten(0.1) {
@@ -57,14 +58,14 @@ func TestNeckFacing(t *testing.T) {
 }
 
 func TestCollarFitsTheNeck(t *testing.T) {
-	for fold, o := range map[string]bodice.Options{"centre front": {}, "centre back": {BackOnFold: true}} {
+	for fold, o := range map[seams.Name]bodice.Options{seams.CentreFront: {}, seams.CentreBack: {BackOnFold: true}} {
 		m := measures(t, o)
 		made, err := drafted(m, Options{Kind: Collar})
 		require.NoError(t, err)
 		require.NoError(t, made[0].Check())
 		assert.Equal(t, fold, made[0].Fold, "it opens where the bodice does")
 		assert.Equal(t, 2, made[0].Cut)
-		assert.InDelta(t, construct.SeamLength(*m.Front, "neck")+construct.SeamLength(*m.Back, "neck"), construct.SeamLength(made[0], "neck"), 1e-9)
+		assert.InDelta(t, construct.SeamLength(*m.Front, seams.Neck)+construct.SeamLength(*m.Back, seams.Neck), construct.SeamLength(made[0], seams.Neck), 1e-9)
 	}
 }
 
@@ -74,13 +75,13 @@ func TestBands(t *testing.T) {
 	m := Measures{Waist: 760, Wrist: 165}
 	cuffs, err := drafted(m, Options{Kind: Cuff})
 	require.NoError(t, err)
-	assert.InDelta(t, 205, construct.SeamLength(cuffs[0], "bottom"), 1e-9)
-	assert.InDelta(t, 120, construct.SeamLength(cuffs[0], "left"), 1e-9, "folded double")
+	assert.InDelta(t, 205, construct.SeamLength(cuffs[0], seams.Bottom), 1e-9)
+	assert.InDelta(t, 120, construct.SeamLength(cuffs[0], seams.Left), 1e-9, "folded double")
 	bands, err := drafted(m, Options{Kind: Waistband, Name: "belt", Depth: 40})
 	require.NoError(t, err)
 	assert.Equal(t, "belt", bands[0].Name)
-	assert.InDelta(t, 805, construct.SeamLength(bands[0], "bottom"), 1e-9)
-	assert.InDelta(t, 80, construct.SeamLength(bands[0], "right"), 1e-9)
+	assert.InDelta(t, 805, construct.SeamLength(bands[0], seams.Bottom), 1e-9)
+	assert.InDelta(t, 80, construct.SeamLength(bands[0], seams.Right), 1e-9)
 }
 
 // Gathered in, a skirt is twice its waist seam: between the 1.5 and the 3 times
@@ -91,13 +92,13 @@ func TestGatheredSkirt(t *testing.T) {
 	require.NoError(t, err)
 	for _, p := range panels {
 		require.NoError(t, p.Check())
-		assert.InDelta(t, 387.5, construct.SeamLength(p, "waist"), 1e-9)
-		assert.InDelta(t, 600, construct.SeamLength(p, "side"), 1e-9)
-		hem, _ := p.Edge("skirt hem")
+		assert.InDelta(t, 387.5, construct.SeamLength(p, seams.Waist), 1e-9)
+		assert.InDelta(t, 600, construct.SeamLength(p, seams.SideSeam), 1e-9)
+		hem, _ := p.Edge(seams.SkirtHem)
 		assert.True(t, hem.Hem)
 	}
-	assert.Equal(t, "centre front", panels[0].Fold)
-	assert.Equal(t, "centre back", panels[1].Fold)
+	assert.Equal(t, seams.CentreFront, panels[0].Fold)
+	assert.Equal(t, seams.CentreBack, panels[1].Fold)
 
 	seamed, err := drafted(measures(t, bodice.Options{}), Options{Kind: GatheredSkirt, Depth: 600})
 	require.NoError(t, err)

@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // Figures of pockets, in mm [source.CommonPractice].
@@ -41,9 +42,9 @@ func patchPocket(_ Measures, o Options, name string) (Block, error) {
 	}
 	piece := pieces.Piece{Name: name, Cut: 1}
 	piece.Edges = append(lower,
-		construct.Edge("right", construct.Line(orb.Point{width, from}, orb.Point{width, height})),
-		pieces.Edge{Name: "pocket hem", Hem: true, Path: construct.Line(orb.Point{width, height}, orb.Point{0, height})},
-		construct.Edge("left", construct.Line(orb.Point{0, height}, orb.Point{0, from})))
+		construct.Edge(seams.Right, construct.Line(orb.Point{width, from}, orb.Point{width, height})),
+		pieces.Edge{Name: seams.PocketHem, Hem: true, Path: construct.Line(orb.Point{width, height}, orb.Point{0, height})},
+		construct.Edge(seams.Left, construct.Line(orb.Point{0, height}, orb.Point{0, from})))
 	piece.Grain = pieces.Grain{From: orb.Point{width / 4, 0.3 * height}, To: orb.Point{width / 4, 0.85 * height}}
 	return Block{Pieces: []pieces.Piece{piece}}, nil
 }
@@ -53,15 +54,15 @@ func patchPocket(_ Measures, o Options, name string) (Block, error) {
 func lowerEdge(o Options, name string, width float64) ([]pieces.Edge, float64, error) {
 	switch o.Shape {
 	case "", Square:
-		return []pieces.Edge{construct.Edge("bottom", construct.Line(orb.Point{0, 0}, orb.Point{width, 0}))}, 0, nil
+		return []pieces.Edge{construct.Edge(seams.Bottom, construct.Line(orb.Point{0, 0}, orb.Point{width, 0}))}, 0, nil
 	case Pointed:
 		from := patchPoint * width
 		return []pieces.Edge{
-			construct.Edge("bottom left", construct.Line(orb.Point{0, from}, orb.Point{width / 2, 0})),
-			construct.Edge("bottom right", construct.Line(orb.Point{width / 2, 0}, orb.Point{width, from})),
+			construct.Edge(seams.BottomLeft, construct.Line(orb.Point{0, from}, orb.Point{width / 2, 0})),
+			construct.Edge(seams.BottomRight, construct.Line(orb.Point{width / 2, 0}, orb.Point{width, from})),
 		}, from, nil
 	case Round:
-		return []pieces.Edge{construct.Edge("bottom", roundedBottom(width, patchRound*width))}, patchRound * width, nil
+		return []pieces.Edge{construct.Edge(seams.Bottom, roundedBottom(width, patchRound*width))}, patchRound * width, nil
 	}
 	known := make([]string, len(Shapes()))
 	for i, shape := range Shapes() {
@@ -85,11 +86,11 @@ func roundedBottom(width, round float64) pieces.Path {
 func pocketBag(m Measures, o Options, name string) (Block, error) {
 	front := pieces.Piece{}
 	for _, piece := range m.Pieces {
-		if _, ok := piece.Edge("side"); ok && piece.Name == "front skirt" {
+		if _, ok := piece.Edge(seams.SideSeam); ok && piece.Name == "front skirt" {
 			front = piece
 		}
 	}
-	side, ok := front.Edge("side")
+	side, ok := front.Edge(seams.SideSeam)
 	if !ok {
 		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no front skirt with a side seam to hang it "+
 			"in: draft a straight or a-line skirt", name)
@@ -113,5 +114,5 @@ func (o Options) opening() float64 {
 
 // MarkOpening notches the opening of a pocket bag on the side of a skirt.
 func (o Options) MarkOpening(skirt pieces.Piece) pieces.Piece {
-	return OpenPocket(skirt, "side", pocketBelow, o.opening())
+	return OpenPocket(skirt, seams.SideSeam, pocketBelow, o.opening())
 }

@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // Figures of standing collars, in mm [source.CommonPractice].
@@ -61,15 +62,15 @@ func shirtCollar(m Measures, o Options, name string) (Block, error) {
 			"%s: a depth of %s does not cover the seam of a stand of %s; ask for %s or more", name, construct.Length(fall), construct.Length(deep), construct.AtLeast(deep+fallCovers))
 	}
 	stand := n.stand(name+" stand", deep)
-	top, _ := stand.Edge("upper collar edge")
+	top, _ := stand.Edge(seams.UpperCollarEdge)
 	collar := n.fallOf(name+" fall", top.Path.Length()-n.first, fall)
 	pairings := []construct.Pairing{
 		n.matched(stand),
-		construct.Equal("collar to stand", collar.Name, 2*construct.SeamLength(collar, "lower collar edge"), stand.Name, 2*top.Path.Length()),
+		construct.Equal("collar to stand", collar.Name, 2*construct.SeamLength(collar, seams.LowerCollarEdge), stand.Name, 2*top.Path.Length()),
 	}
 	if n.extension > 0 {
 		pairings = append(pairings, construct.Equal("stand to opening", stand.Name+", with its extension",
-			construct.SeamLength(stand, "neck")+construct.SeamLength(stand, "extension neck"), "half the neck, with the extension", n.half()+n.extension))
+			construct.SeamLength(stand, seams.Neck)+construct.SeamLength(stand, seams.ExtensionNeck), "half the neck, with the extension", n.half()+n.extension))
 	}
 	return Block{
 		Pieces: []pieces.Piece{stand, collar}, Pairings: pairings,
@@ -83,21 +84,21 @@ func (n halfNeck) stand(name string, deep float64) pieces.Piece {
 	rim := bandRim(n.first, n.second, standRise)
 	top := inward(rim, deep)
 	on := rim.Tangent(rim.Length())
-	edges := []pieces.Edge{construct.Edge("neck", rim)}
+	edges := []pieces.Edge{construct.Edge(seams.Neck, rim)}
 	if n.extension > 0 {
 		tip := construct.Go(rim.End(), on, n.extension)
 		edges = append(edges,
-			construct.Edge("extension neck", construct.Line(rim.End(), tip)),
-			construct.Edge("front collar edge", construct.Curve(tip, construct.Square(on), 0.45, top.End(), construct.Back(on), 0.4)))
+			construct.Edge(seams.ExtensionNeck, construct.Line(rim.End(), tip)),
+			construct.Edge(seams.FrontCollarEdge, construct.Curve(tip, construct.Square(on), 0.45, top.End(), construct.Back(on), 0.4)))
 	} else {
-		edges = append(edges, construct.Edge("front collar edge", construct.Line(rim.End(), top.End())))
+		edges = append(edges, construct.Edge(seams.FrontCollarEdge, construct.Line(rim.End(), top.End())))
 	}
 	piece := n.folded(name, deep, append(edges,
-		construct.Edge("upper collar edge", top.Reverse()),
+		construct.Edge(seams.UpperCollarEdge, top.Reverse()),
 		construct.Edge(n.centre, construct.Line(top.Start(), rim.Start()))))
 	piece.Notches = append(piece.Notches,
-		pieces.Notch{Edge: "neck", At: n.first + n.second, Count: 1, Match: n.opening},
-		pieces.Notch{Edge: "upper collar edge", At: top.Length() - n.first, Count: 1, Match: "collar shoulder"})
+		pieces.Notch{Edge: seams.Neck, At: n.first + n.second, Count: 1, Match: n.opening.String()},
+		pieces.Notch{Edge: seams.UpperCollarEdge, At: top.Length() - n.first, Count: 1, Match: "collar shoulder"})
 	return piece
 }
 
@@ -108,12 +109,12 @@ func (n halfNeck) fallOf(name string, second, depth float64) pieces.Piece {
 	point := construct.Go(construct.Go(rim.End(), construct.Square(on), depth), on, fallPoint*depth)
 	outer := construct.Curve(orb.Point{0, depth}, orb.Point{1, 0}, 0.45, point, on, 0.3).Reverse()
 	piece := n.folded(name, depth, []pieces.Edge{
-		construct.Edge("lower collar edge", rim),
-		construct.Edge("front collar edge", construct.Line(rim.End(), point)),
-		construct.Edge("outer collar edge", outer),
+		construct.Edge(seams.LowerCollarEdge, rim),
+		construct.Edge(seams.FrontCollarEdge, construct.Line(rim.End(), point)),
+		construct.Edge(seams.OuterCollarEdge, outer),
 		construct.Edge(n.centre, construct.Line(orb.Point{0, depth}, rim.Start())),
 	})
-	piece.Notches[0] = pieces.Notch{Edge: "lower collar edge", At: n.first, Count: 1, Match: "collar shoulder"}
+	piece.Notches[0] = pieces.Notch{Edge: seams.LowerCollarEdge, At: n.first, Count: 1, Match: "collar shoulder"}
 	return piece
 }
 
@@ -124,7 +125,7 @@ func (n halfNeck) folded(name string, depth float64, edges []pieces.Edge) pieces
 	return pieces.Piece{
 		Name: name, Cut: 2, Fold: n.centre, Edges: edges,
 		Grain:   pieces.Grain{From: orb.Point{x, 0.2 * depth}, To: orb.Point{x, 0.8 * depth}},
-		Notches: []pieces.Notch{{Edge: "neck", At: n.first, Count: 1, Match: "shoulder"}},
+		Notches: []pieces.Notch{{Edge: seams.Neck, At: n.first, Count: 1, Match: "shoulder"}},
 	}
 }
 
@@ -147,9 +148,9 @@ func mandarinCollar(m Measures, o Options, name string) (Block, error) {
 	top = construct.Stretch(top, 0, top.Length()-round)
 	end := construct.Join(construct.Line(rim.End(), low), construct.Curve(low, up, 0.4, top.End(), construct.Back(top.Tangent(top.Length())), 0.4))
 	piece := n.folded(name, depth, []pieces.Edge{
-		construct.Edge("neck", rim),
-		construct.Edge("front collar edge", end),
-		construct.Edge("outer collar edge", top.Reverse()),
+		construct.Edge(seams.Neck, rim),
+		construct.Edge(seams.FrontCollarEdge, end),
+		construct.Edge(seams.OuterCollarEdge, top.Reverse()),
 		construct.Edge(n.centre, construct.Line(top.Start(), rim.Start())),
 	})
 	sheet := n.standSheet(name, depth, mandarinRise)
@@ -162,9 +163,9 @@ func (n halfNeck) standSheet(name string, depth, rise float64) construct.Sheet {
 	s := construct.Sheet{Piece: name}
 	rim := bandRim(n.first, n.second, rise)
 	top := inward(rim, depth)
-	fold := s.Start(0, 0, "the "+n.centre)
+	fold := s.Start(0, 0, "the "+n.centre.String())
 	shoulder := s.Right(fold, n.first, "the shoulder: the neck of the "+n.fold.Name)
-	end := s.Offset(shoulder, rim.End(), "the "+n.opening)
+	end := s.Offset(shoulder, rim.End(), "the "+n.opening.String())
 	s.Draw("draw the neck edge "+construct.Numbers(fold, shoulder, end)+", straight to "+construct.Numbers(shoulder)+" and then in an even curve {} long", "the neck of the "+n.open.Name, n.second)
 	up := s.Up(fold, depth, "the depth")
 	over := s.Up(shoulder, depth, "the depth")
@@ -180,12 +181,12 @@ func (n halfNeck) standSheet(name string, depth, rise float64) construct.Sheet {
 func (n halfNeck) fallSheet(piece pieces.Piece, depth float64) construct.Sheet {
 	s := construct.Sheet{Piece: piece.Name}
 	lower, front := piece.Edges[0].Path, piece.Edges[1].Path
-	fold := s.Start(0, 0, "the "+n.centre)
+	fold := s.Start(0, 0, "the "+n.centre.String())
 	shoulder := s.Right(fold, n.first, "the shoulder: the neck of the "+n.fold.Name)
-	end := s.Offset(shoulder, lower.End(), "the "+n.opening+", lower by twice the rise of the stand")
+	end := s.Offset(shoulder, lower.End(), "the "+n.opening.String()+", lower by twice the rise of the stand")
 	s.Draw("draw the lower edge "+construct.Numbers(fold, shoulder, end)+", straight to "+construct.Numbers(shoulder)+" and then in an even curve, {} long in all", "the upper edge of the stand", lower.Length())
 	up := s.Up(fold, depth, "the depth")
 	point := s.Offset(end, front.End(), "the point: the depth square to the lower edge, and 35 parts in 100 of it outward")
-	s.Draw("draw the outer edge "+construct.Numbers(up, point), "square to the "+n.centre)
+	s.Draw("draw the outer edge "+construct.Numbers(up, point), "square to the "+n.centre.String())
 	return s
 }

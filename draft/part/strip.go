@@ -9,6 +9,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // Figures of belts, ties and bias strips, in mm [source.CommonPractice].
@@ -36,7 +37,7 @@ func belt(m Measures, o Options, name string) (Block, error) {
 	}
 	shoulder := length - depth/2
 	corners := []orb.Point{{0, 0}, {depth, 0}, {depth, shoulder}, {depth / 2, length}, {0, shoulder}}
-	piece := polygon(name, corners, "buckle end", "right", "point right", "point left", "left")
+	piece := polygon(name, corners, seams.BuckleEnd, seams.Right, seams.PointRight, seams.PointLeft, seams.Left)
 	piece.Cut = 2
 	if o.Length == 0 {
 		piece.Marks = []pieces.Mark{{Name: "waist girth", Path: construct.Line(orb.Point{0, m.Waist}, orb.Point{depth, m.Waist})}}
@@ -78,12 +79,12 @@ func biasStrip(_ Measures, o Options, name string) (Block, error) {
 	count := int(math.Ceil(o.Length/most - 1e-9))
 	piece := pieces.Rectangle(name, width, o.Length/float64(count))
 	piece.Cut, piece.Grain.Lie = count, pieces.Bias
-	for i, edge := range []string{"lower join", "right raw edge", "upper join", "left raw edge"} {
+	for i, edge := range []seams.Name{seams.LowerJoin, seams.RightRawEdge, seams.UpperJoin, seams.LeftRawEdge} {
 		piece.Edges[i].Name = edge
 	}
 	return Block{
 		Pieces:   []pieces.Piece{piece},
-		Pairings: []construct.Pairing{construct.Equal(name, fmt.Sprintf("strips joined, %d in all", count), float64(count)*construct.SeamLength(piece, "left raw edge"), "length asked for", o.Length)},
+		Pairings: []construct.Pairing{construct.Equal(name, fmt.Sprintf("strips joined, %d in all", count), float64(count)*construct.SeamLength(piece, seams.LeftRawEdge), "length asked for", o.Length)},
 		Figures:  []construct.Figure{{Name: "side of a square that gives the " + name + " in one, cut round continuously", Value: ContinuousSquare(o.Length, width)}},
 	}, nil
 }

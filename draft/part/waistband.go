@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // waistSeam is the length of the seam that a waistband is sewn to: that asked
@@ -39,7 +40,7 @@ func waistband(m Measures, o Options, name string) (Block, error) {
 func bandBlock(m Measures, o Options, band pieces.Piece) Block {
 	block := Block{Pieces: []pieces.Piece{band}}
 	if m.WaistSeam > 0 && o.Length == 0 {
-		length := construct.SeamLength(band, "bottom") - WaistbandOverlap
+		length := construct.SeamLength(band, seams.Bottom) - WaistbandOverlap
 		block.Pairings = []construct.Pairing{construct.Equal("waistband to waist", band.Name+", less the overlap", length, "waist seam", m.WaistSeam)}
 	}
 	return block
@@ -81,10 +82,10 @@ func ringBand(name string, radius, depth, angle float64) pieces.Piece {
 	return pieces.Piece{
 		Name: name, Cut: 2, Pair: true,
 		Edges: []pieces.Edge{
-			construct.Edge("bottom", construct.Join(pieces.Path{lower}, construct.Line(lower.End(), low))),
-			construct.Edge("overlap end", construct.Line(low, high)),
-			construct.Edge("top", construct.Join(construct.Line(high, upper.Start()), pieces.Path{upper})),
-			construct.Edge("end", construct.Line(upper.End(), lower.Start())),
+			construct.Edge(seams.Bottom, construct.Join(pieces.Path{lower}, construct.Line(lower.End(), low))),
+			construct.Edge(seams.OverlapEnd, construct.Line(low, high)),
+			construct.Edge(seams.Top, construct.Join(construct.Line(high, upper.Start()), pieces.Path{upper})),
+			construct.Edge(seams.End, construct.Line(upper.End(), lower.Start())),
 		},
 		Grain: pieces.Grain{From: orb.Point{0, 0.2 * depth}, To: orb.Point{0, 0.8 * depth}},
 		Marks: []pieces.Mark{{Name: "overlap", Path: construct.Line(lower.End(), upper.Start())}},

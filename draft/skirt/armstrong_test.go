@@ -9,6 +9,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/internal/drafttest"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // The darted skirt is built after one handbook; this checks it against another
@@ -33,7 +34,7 @@ func TestAnotherHandbookSkirt(t *testing.T) {
 		assert.InDelta(t, 3.5*inch, dartLength(d), 15, "length of a front dart")
 	}
 	assert.InDelta(t, 2, takenIn(back.Darts)/takenIn(front.Darts), 0.2, "back darts to front darts")
-	side := drafttest.Path(t, front, "side")
+	side := drafttest.Path(t, front, seams.SideSeam)
 	assert.Greater(t, side.End()[1], 0.0, "the waist rises to the side")
 }
 

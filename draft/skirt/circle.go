@@ -7,6 +7,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
 
@@ -53,12 +54,12 @@ func (f figures) circle() (Block, error) {
 	sheet := construct.Sheet{Piece: "circle skirt"}
 	piece := f.panel(&sheet, inner, outer, 2*math.Pi*ring.part/float64(panels), panels)
 	whole := float64(panels)
-	if piece.Fold != "" {
+	if piece.Fold != seams.None {
 		whole *= 2
 	}
 	b := Block{
 		Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{sheet},
-		Waist: whole * construct.SeamLength(piece, "waist"), Hip: hip, Hem: whole * construct.SeamLength(piece, "narrow hem"),
+		Waist: whole * construct.SeamLength(piece, seams.Waist), Hip: hip, Hem: whole * construct.SeamLength(piece, seams.NarrowHem),
 		Warnings: []construct.Sentence{construct.Say("a circle skirt drops where it hangs on the bias: let it hang for a day, and level the hem before hemming it")},
 	}
 	f.HipEase = circleHipEase
@@ -92,22 +93,22 @@ func panelWidth(outer, angle float64) float64 {
 // the fold, more as whole ones, since cloth has one fold.
 func (f figures) panel(s *construct.Sheet, inner, outer, angle float64, panels int) pieces.Piece {
 	from, sweep := -math.Pi/2, angle/2
-	left, right, name := "centre front", "centre back", "circle skirt"
+	left, right, name := seams.CentreFront, seams.CentreBack, "circle skirt"
 	switch {
 	case panels == 2:
-		left, right = "centre", "side"
+		left, right = seams.Centre, seams.SideSeam
 	case panels > 2:
 		from, sweep = -math.Pi/2-angle/2, angle
-		left, right, name = "left side", "right side", "circle skirt panel"
+		left, right, name = seams.LeftSide, seams.RightSide, "circle skirt panel"
 	}
 	hem := pieces.Arc{Radius: outer, Begin: from, Sweep: sweep}
 	waist := pieces.Arc{Radius: inner, Begin: from + sweep, Sweep: -sweep}
 	piece := pieces.Piece{
 		Name: name, Cut: panels,
 		Edges: []pieces.Edge{
-			{Name: "narrow hem", Path: pieces.Path{hem}, Hem: true},
+			{Name: seams.NarrowHem, Path: pieces.Path{hem}, Hem: true},
 			construct.Edge(right, construct.Line(hem.End(), waist.Start())),
-			construct.Edge("waist", pieces.Path{waist}),
+			construct.Edge(seams.Waist, pieces.Path{waist}),
 			construct.Edge(left, construct.Line(waist.End(), hem.Start())),
 		},
 		Grain: upright(0, -outer, -inner),
@@ -117,7 +118,7 @@ func (f figures) panel(s *construct.Sheet, inner, outer, angle float64, panels i
 		x := (inner + 0.2*f.Length) * math.Sin(min(sweep, math.Pi/2)) / 3
 		piece.Grain = upright(x, -outer, -inner)
 	}
-	if piece.Fold != "" {
+	if piece.Fold != seams.None {
 		// The zip ends a little above the hip line, as on other skirts.
 		piece.Notches = []pieces.Notch{{Edge: right, At: f.Length - zipLength(f.WaistToHip), Count: 2, Match: "zip end"}}
 	}

@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
 
@@ -17,9 +18,10 @@ const backMore = 15
 
 // half is the front or the back of a darted skirt, half of it drawn.
 type half struct {
-	name, centre string
-	width        float64 // on the hip line
-	darts        []dart
+	name   string
+	centre seams.Name
+	width  float64 // on the hip line
+	darts  []dart
 }
 
 // fitted drafts a straight or an A-line skirt.
@@ -34,8 +36,8 @@ func (f figures) fitted() (Block, error) {
 		return Block{}, err
 	}
 	f.widen(&s)
-	front := half{"front skirt", "centre front", (s.half - backMore) / 2, s.front}
-	back := half{"back skirt", "centre back", (s.half + backMore) / 2, s.back}
+	front := half{"front skirt", seams.CentreFront, (s.half - backMore) / 2, s.front}
+	back := half{"back skirt", seams.CentreBack, (s.half + backMore) / 2, s.back}
 	s.taper = f.fitTaper(s.taper, front, back)
 	if err := f.meetBodice(&s, &front, &back); err != nil {
 		return Block{}, err
@@ -66,7 +68,7 @@ func (f figures) meetBodice(s *shaping, front, back *half) error {
 		return nil
 	}
 	for range 10 {
-		shift := f.FrontWaist - construct.EdgesLength(f.draw(*front, s.taper).waist, "waist")
+		shift := f.FrontWaist - construct.EdgesLength(f.draw(*front, s.taper).waist, seams.Waist)
 		if moved := (back.width - front.width - backMore) / 2; math.Abs(moved-shift) > mostShift*f.waist {
 			return construct.About(subject.WaistGirth, subject.HipGirth).Refuse(
 				"skirt: the side seam would have to move by %s to meet that of the bodice, on a "+
@@ -103,7 +105,7 @@ func (f figures) fitTaper(taper float64, halves ...half) float64 {
 	return construct.Settle(taper, func(taper float64) float64 {
 		length := 0.0
 		for _, h := range halves {
-			length += construct.EdgesLength(f.draw(h, taper).waist, "waist")
+			length += construct.EdgesLength(f.draw(h, taper).waist, seams.Waist)
 		}
 		return length - f.waist/2
 	})
@@ -121,28 +123,28 @@ func (f figures) waistSeam(h half, side pieces.Path) ([]pieces.Edge, []pieces.Da
 		darts[len(darts)-1-i] = construct.DartAt{Share: 1 - d.share, Width: d.width, Length: d.length}
 	}
 	up := side[len(side)-1].Tangent(1)
-	return construct.DartedSeam("waist", side.End(), construct.Square(up), orb.Point{0, 0}, orb.Point{-1, 0}, darts)
+	return construct.DartedSeam(seams.Waist, side.End(), construct.Square(up), orb.Point{0, 0}, orb.Point{-1, 0}, darts)
 }
 
 // piece draws one half, its centre line on the left.
 func (f figures) piece(s *construct.Sheet, h half, taper float64) pieces.Piece {
 	o := f.draw(h, taper)
 	side := o.side
-	hem := construct.Edge("skirt hem", o.level(f.Length, side.Start(), side[0].Tangent(0)))
+	hem := construct.Edge(seams.SkirtHem, o.level(f.Length, side.Start(), side[0].Tangent(0)))
 	hem.Hem = true
 	f.record(s, h, taper, o)
 	f.recordHemDart(s, o, hem.Path)
 
-	piece := pieces.Piece{Name: h.name, Darts: o.darts, Edges: []pieces.Edge{hem, construct.Edge("side", side)}}
+	piece := pieces.Piece{Name: h.name, Darts: o.darts, Edges: []pieces.Edge{hem, construct.Edge(seams.SideSeam, side)}}
 	piece.Edges = append(piece.Edges, o.waist...)
 	piece.Edges = append(piece.Edges, construct.Edge(h.centre, construct.Line(orb.Point{0, 0}, hem.Path.Start())))
 	piece.Grain = upright(h.width/3, -f.Length, -0.75*f.WaistToHip)
-	piece.Notches = []pieces.Notch{{Edge: "side", At: side[0].Length(), Count: 1, Match: "hip"}}
+	piece.Notches = []pieces.Notch{{Edge: seams.SideSeam, At: side[0].Length(), Count: 1, Match: "hip"}}
 	switch zip := zipLength(f.WaistToHip); {
 	case f.BackOnFold:
 		// Without a seam at the centre back it opens at the left side.
-		piece.Notches = append(piece.Notches, pieces.Notch{Edge: "side", At: side.Length() - zip, Count: 2, Match: "zip end"})
-	case h.centre == "centre back":
+		piece.Notches = append(piece.Notches, pieces.Notch{Edge: seams.SideSeam, At: side.Length() - zip, Count: 2, Match: "zip end"})
+	case h.centre == seams.CentreBack:
 		piece.Notches = append(piece.Notches, pieces.Notch{Edge: h.centre, At: zip, Count: 2, Match: "zip end"})
 	}
 	hipLine := construct.Line(orb.Point{0, -f.WaistToHip}, side[0].End())
@@ -156,9 +158,9 @@ func (f figures) piece(s *construct.Sheet, h half, taper float64) pieces.Piece {
 // record notes the steps that draw a half.
 func (f figures) record(s *construct.Sheet, h half, taper float64, o outline) {
 	side := f.side(h.width, taper)
-	waist := s.Start(0, 0, "the "+h.centre+" at the waist")
+	waist := s.Start(0, 0, "the "+h.centre.String()+" at the waist")
 	hip := s.Down(waist, f.WaistToHip, "the hip line: waist to hip")
-	below := s.Down(waist, f.Length, "the hem at the "+h.centre+": the length")
+	below := s.Down(waist, f.Length, "the hem at the "+h.centre.String()+": the length")
 	edge := s.Right(hip, h.width, "the side on the hip line: a quarter of hip girth and ease, the back 7.5 mm more, the front 7.5 mm less; more where the waist or the flare needs it, or moved to meet a bodice")
 	across := s.Right(waist, side.End()[0], "the width of the hip line less the taper of the side seam")
 	top := s.Raised(across, side.End()[1], "the side at the waist, raised over the hip bone")
@@ -166,7 +168,7 @@ func (f figures) record(s *construct.Sheet, h half, taper float64, o outline) {
 	foot := s.Raised(level, side.Start()[1]+f.Length, "raised, so that the side is as long below the hip as the centre")
 	s.Draw("draw the side seam "+construct.Numbers(foot, edge, top), "straight to the hip, then curving in")
 	if o.cut != nil {
-		s.Guide("side", side)
+		s.Guide(seams.SideSeam, side)
 		return
 	}
 	for i := len(o.darts) - 1; i >= 0; i-- {
@@ -180,15 +182,15 @@ func (f figures) record(s *construct.Sheet, h half, taper float64, o outline) {
 }
 
 func (f figures) fittedBlock(s shaping, sheets []construct.Sheet, front, back pieces.Piece) Block {
-	length := func(p pieces.Piece, seam string) float64 { return construct.SeamLength(p, seam) }
-	hem := 2 * length(front, "skirt hem")
+	length := func(p pieces.Piece, seam seams.Name) float64 { return construct.SeamLength(p, seam) }
+	hem := 2 * length(front, seams.SkirtHem)
 	b := Block{
 		Pieces: []pieces.Piece{front, back}, Sheets: sheets,
-		Waist: 2 * (length(front, "waist") + length(back, "waist")), Hip: 2 * (front.Marks[0].Path.Length() + back.Marks[0].Path.Length()),
-		Hem: hem + 2*length(back, "skirt hem"),
+		Waist: 2 * (length(front, seams.Waist) + length(back, seams.Waist)), Hip: 2 * (front.Marks[0].Path.Length() + back.Marks[0].Path.Length()),
+		Hem: hem + 2*length(back, seams.SkirtHem),
 	}
 	b.Pairings = []construct.Pairing{
-		construct.Equal("side", "front side", length(front, "side"), "back side", length(back, "side")),
+		construct.Equal("side", "front side", length(front, seams.SideSeam), "back side", length(back, seams.SideSeam)),
 		waistPairing("waist seam, darts closed", b.Waist, f),
 		f.hipPairing(b.Hip),
 	}

@@ -10,6 +10,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 const (
@@ -47,13 +48,13 @@ func (f figures) gored() (Block, error) {
 	}
 	sheet := construct.Sheet{Piece: "gore"}
 	piece := f.gore(&sheet, width, taper)
-	waist := construct.SeamLength(piece, "waist") * float64(f.Gores)
+	waist := construct.SeamLength(piece, seams.Waist) * float64(f.Gores)
 	b := Block{
 		Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{sheet},
-		Waist: waist, Hip: width * round, Hem: construct.SeamLength(piece, "skirt hem") * float64(f.Gores),
+		Waist: waist, Hip: width * round, Hem: construct.SeamLength(piece, seams.SkirtHem) * float64(f.Gores),
 	}
 	b.Pairings = []construct.Pairing{
-		construct.Equal("side", "right side of a gore", construct.SeamLength(piece, "right side"), "left side of the next", construct.SeamLength(piece, "left side")),
+		construct.Equal("side", "right side of a gore", construct.SeamLength(piece, seams.RightSide), "left side of the next", construct.SeamLength(piece, seams.LeftSide)),
 		waistPairing("waist seam of all gores", waist, f),
 		f.hipPairing(b.Hip),
 	}
@@ -102,15 +103,15 @@ func (f figures) gore(s *construct.Sheet, width, taper float64) pieces.Piece {
 	piece := pieces.Piece{
 		Name: "gore", Cut: f.Gores,
 		Edges: []pieces.Edge{
-			{Name: "skirt hem", Path: construct.Join(hem.Map(pieces.MirrorX()).Reverse(), hem), Hem: true},
-			construct.Edge("right side", side),
-			construct.Edge("waist", f.goreWaist(side)),
-			construct.Edge("left side", left),
+			{Name: seams.SkirtHem, Path: construct.Join(hem.Map(pieces.MirrorX()).Reverse(), hem), Hem: true},
+			construct.Edge(seams.RightSide, side),
+			construct.Edge(seams.Waist, f.goreWaist(side)),
+			construct.Edge(seams.LeftSide, left),
 		},
 		Grain: upright(0, -f.Length, 0),
 		Notches: []pieces.Notch{
-			{Edge: "right side", At: side[0].Length(), Count: 1, Match: "hip"},
-			{Edge: "left side", At: left.Length() - side[0].Length(), Count: 1, Match: "hip"},
+			{Edge: seams.RightSide, At: side[0].Length(), Count: 1, Match: "hip"},
+			{Edge: seams.LeftSide, At: left.Length() - side[0].Length(), Count: 1, Match: "hip"},
 		},
 		Marks: []pieces.Mark{{Name: "hip line", Path: construct.Line(orb.Point{-width, -f.WaistToHip}, orb.Point{width, -f.WaistToHip})}},
 	}

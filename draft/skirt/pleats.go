@@ -9,6 +9,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
 
@@ -65,7 +66,7 @@ func (f figures) pleated() (Block, error) {
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(p.closer))
 	}
 	piece := f.pleatPanel(p)
-	folded := float64(p.panels)*construct.SeamLength(piece, "waist") - float64(p.pleats)*p.takeUp()
+	folded := float64(p.panels)*construct.SeamLength(piece, seams.Waist) - float64(p.pleats)*p.takeUp()
 	b := Block{
 		Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{f.recordPleats(p)},
 		Waist: folded, Hip: round, Hem: p.cloth(),
@@ -82,7 +83,7 @@ func (f figures) pleated() (Block, error) {
 // pleatPanel is one panel, its side seams hidden in the folds.
 func (f figures) pleatPanel(p pleating) pieces.Piece {
 	each := p.pleats / p.panels
-	piece := panel("pleated skirt panel", 3*p.visible*float64(each), f.Length, "skirt hem", "waist")
+	piece := panel("pleated skirt panel", 3*p.visible*float64(each), f.Length, seams.SkirtHem, seams.Waist)
 	piece.Cut = p.panels
 	hip := f.Length - f.WaistToHip
 	line := func(name string, number int, low, high float64) {

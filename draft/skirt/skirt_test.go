@@ -10,6 +10,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/draft/internal/drafttest"
+	"ellwand/pieces/seams"
 )
 
 // size12 of the handbook table (Aldrich, Metric Pattern Cutting for Women's
@@ -30,7 +31,7 @@ func TestHandbookSkirt(t *testing.T) {
 	block := drafted(t, Options{HipEase: 30, WaistEase: 10, Length: 580})
 	front, back := block.Pieces[0], block.Pieces[1]
 	const near = 5
-	frontSide, backSide := drafttest.Path(t, front, "side"), drafttest.Path(t, back, "side")
+	frontSide, backSide := drafttest.Path(t, front, seams.SideSeam), drafttest.Path(t, back, seams.SideSeam)
 	hipFront, hipBack := frontSide[0].End(), backSide[0].End()
 	assert.InDelta(t, 500+15, hipFront[0]+hipBack[0], 0.01, "half the hip and 1.5 cm")
 	assert.InDelta(t, 250+15, hipBack[0], near, "the back: a quarter hip and 1.5 cm")
@@ -79,10 +80,10 @@ func TestCirclesAgainstGeometry(t *testing.T) {
 			assert.InDelta(t, 775, block.Waist, 0.1)
 			assert.InDelta(t, c.part*2*math.Pi*(c.radius+650), block.Hem, 0.1)
 			total := 0.0
-			for _, p := range drafttest.Path(t, piece, "waist").Flatten(0.01) {
+			for _, p := range drafttest.Path(t, piece, seams.Waist).Flatten(0.01) {
 				assert.InDelta(t, c.radius, math.Hypot(p[0], p[1]), 0.1)
 			}
-			for _, p := range drafttest.Path(t, piece, "narrow hem").Flatten(0.01) {
+			for _, p := range drafttest.Path(t, piece, seams.NarrowHem).Flatten(0.01) {
 				assert.InDelta(t, c.radius+650, math.Hypot(p[0], p[1]), 0.1)
 			}
 			// The area of the ring, by the polygon of the outline.
@@ -113,19 +114,19 @@ func TestDartsIntoTheHem(t *testing.T) {
 		block := drafted(t, Options{Shape: ALine, DartsIntoHem: true, Length: length})
 		straight := drafted(t, Options{Length: length})
 		front, back := block.Pieces[0], block.Pieces[1]
-		lean := drafttest.Path(t, front, "side").Tangent(0)
-		assert.InDelta(t, 0, construct.Distance(lean, drafttest.Path(t, back, "side").Tangent(0)), 1e-9, "both sides lean alike")
+		lean := drafttest.Path(t, front, seams.SideSeam).Tangent(0)
+		assert.InDelta(t, 0, construct.Distance(lean, drafttest.Path(t, back, seams.SideSeam).Tangent(0)), 1e-9, "both sides lean alike")
 		turn := math.Atan2(-lean[0], lean[1])
 		// Points of the darts: 0.485 and 0.68 of the waist to hip down.
 		for i, depth := range []float64{frontLength * 209, backFirst * 209} {
 			piece := block.Pieces[i]
 			assert.Empty(t, piece.Darts)
-			assert.InDelta(t, drafttest.Path(t, straight.Pieces[i], "side").Length(), drafttest.Path(t, piece, "side").Length(), 4)
-			hem, was := drafttest.Path(t, piece, "skirt hem"), drafttest.Path(t, straight.Pieces[i], "skirt hem")
+			assert.InDelta(t, drafttest.Path(t, straight.Pieces[i], seams.SideSeam).Length(), drafttest.Path(t, piece, seams.SideSeam).Length(), 4)
+			hem, was := drafttest.Path(t, piece, seams.SkirtHem), drafttest.Path(t, straight.Pieces[i], seams.SkirtHem)
 			assert.InDelta(t, was.Length()+turn*(length-depth), hem.Length(), 6, piece.Name)
-			middle := drafttest.Path(t, piece, "skirt hem").At(hem.Length() / 2)
+			middle := drafttest.Path(t, piece, seams.SkirtHem).At(hem.Length() / 2)
 			// The darts lie about the middle of either piece.
-			apex := orb.Point{0.56 * drafttest.Path(t, straight.Pieces[i], "waist 1").Start()[0], -depth}
+			apex := orb.Point{0.56 * drafttest.Path(t, straight.Pieces[i], seams.Waist.Stretch(1)).Start()[0], -depth}
 			assert.InDelta(t, length-depth, construct.Distance(apex, middle), 8, piece.Name)
 		}
 	}
@@ -147,11 +148,11 @@ func TestGoresMakeTheWaist(t *testing.T) {
 		gore := block.Pieces[0]
 		require.NoError(t, gore.Check())
 		assert.Equal(t, gores, gore.Cut)
-		assert.InDelta(t, 775, float64(gores)*drafttest.Path(t, gore, "waist").Length(), 0.1)
-		hip := drafttest.Path(t, gore, "right side")[0].End()
+		assert.InDelta(t, 775, float64(gores)*drafttest.Path(t, gore, seams.Waist).Length(), 0.1)
+		hip := drafttest.Path(t, gore, seams.RightSide)[0].End()
 		assert.GreaterOrEqual(t, 2*hip[0]*float64(gores), 1040-0.01)
 		// A flare of a ninth of 700 - 209 = 491 mm is 54.6 mm a seam.
-		foot := drafttest.Path(t, gore, "right side").Start()
+		foot := drafttest.Path(t, gore, seams.RightSide).Start()
 		assert.InDelta(t, 54.6, foot[0]-hip[0], 1)
 	}
 	_, err := Draft(size12, Options{Shape: Gored, Gores: 5})
@@ -165,11 +166,11 @@ func TestGatherFactors(t *testing.T) {
 	require.Len(t, block.Pieces, 3)
 	above := 775.0
 	for i, tier := range block.Pieces {
-		width := drafttest.Path(t, tier, "upper edge").Length()
+		width := drafttest.Path(t, tier, seams.UpperEdge).Length()
 		assert.InDelta(t, 1.6*above, width*float64(tier.Cut), 0.01)
 		assert.LessOrEqual(t, width, 1000.0)
-		assert.InDelta(t, 240, drafttest.Path(t, tier, "left side").Length(), 1e-9)
-		_, hem := tier.Edge("skirt hem")
+		assert.InDelta(t, 240, drafttest.Path(t, tier, seams.LeftSide).Length(), 1e-9)
+		_, hem := tier.Edge(seams.SkirtHem)
 		assert.Equal(t, i == 2, hem)
 		above *= 1.6
 	}
@@ -181,7 +182,7 @@ func TestPleatFactors(t *testing.T) {
 	for _, shape := range []Shape{KnifePleated, BoxPleated} {
 		block := drafted(t, Options{Shape: shape})
 		panel := block.Pieces[0]
-		cloth := float64(panel.Cut) * drafttest.Path(t, panel, "skirt hem").Length()
+		cloth := float64(panel.Cut) * drafttest.Path(t, panel, seams.SkirtHem).Length()
 		assert.InDelta(t, 3*1040, cloth, 0.01)
 		// Between the two lines of a pair is what shows; it makes the hip line
 		// at the hem and the waist at the upper edge.
@@ -202,9 +203,9 @@ func TestVent(t *testing.T) {
 	block := drafted(t, Options{Vent: true, Length: 700})
 	back := block.Pieces[1]
 	require.NoError(t, back.Check())
-	assert.InDelta(t, 40, -drafttest.Path(t, back, "vent edge").Start()[0], 1e-9)
+	assert.InDelta(t, 40, -drafttest.Path(t, back, seams.VentEdge).Start()[0], 1e-9)
 	// A quarter of 70 cm.
-	assert.InDelta(t, 175, drafttest.Path(t, back, "vent top").Start()[1]+700, 1e-9)
+	assert.InDelta(t, 175, drafttest.Path(t, back, seams.VentTop).Start()[1]+700, 1e-9)
 	assert.True(t, back.Pair)
 }
 

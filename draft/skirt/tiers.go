@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // A tier is gathered into one and a half to three times its length
@@ -51,7 +52,7 @@ func (f figures) tiered() (Block, error) {
 		}
 		piece := f.tier(tier, width)
 		b.Pieces = append(b.Pieces, piece)
-		b.Pairings = append(b.Pairings, construct.Gathered("gathers", piece.Name, float64(piece.Cut)*construct.SeamLength(piece, "upper edge"), seam, above))
+		b.Pairings = append(b.Pairings, construct.Gathered("gathers", piece.Name, float64(piece.Cut)*construct.SeamLength(piece, seams.UpperEdge), seam, above))
 		above, seam = width, piece.Name+", lower edge"
 		if tier == 1 {
 			b.Hip = width
@@ -66,13 +67,13 @@ func (f figures) tiered() (Block, error) {
 // tier is one panel of a tier.
 func (f figures) tier(number int, width float64) pieces.Piece {
 	panels := whole(width, f.panelWidth())
-	hem := "lower edge"
+	var hem seams.Name = seams.LowerEdge
 	if number == f.Tiers {
-		hem = "skirt hem"
+		hem = seams.SkirtHem
 	}
-	piece := panel(fmt.Sprintf("tier %d", number), width/float64(panels), f.Length/float64(f.Tiers), hem, "upper edge")
+	piece := panel(fmt.Sprintf("tier %d", number), width/float64(panels), f.Length/float64(f.Tiers), hem, seams.UpperEdge)
 	piece.Cut = panels
-	piece.Notches = []pieces.Notch{{Edge: "upper edge", At: width / float64(panels) / 2, Count: 1, Match: "middle of the panel"}}
+	piece.Notches = []pieces.Notch{{Edge: seams.UpperEdge, At: width / float64(panels) / 2, Count: 1, Match: "middle of the panel"}}
 	return piece
 }
 
@@ -85,11 +86,11 @@ func (f figures) panelWidth() float64 {
 }
 
 // panel is a rectangle with its lower left corner at the origin.
-func panel(name string, width, height float64, hem, top string) pieces.Piece {
+func panel(name string, width, height float64, hem, top seams.Name) pieces.Piece {
 	piece := pieces.Rectangle(name, width, height)
-	names := map[string]string{"bottom": hem, "right": "right side", "top": top, "left": "left side"}
+	names := map[seams.Name]seams.Name{seams.Bottom: hem, seams.Right: seams.RightSide, seams.Top: top, seams.Left: seams.LeftSide}
 	for i, e := range piece.Edges {
-		piece.Edges[i].Name, piece.Edges[i].Hem = names[e.Name], names[e.Name] == "skirt hem"
+		piece.Edges[i].Name, piece.Edges[i].Hem = names[e.Name], names[e.Name] == seams.SkirtHem
 	}
 	return piece
 }
@@ -98,7 +99,7 @@ func (f figures) recordTiers(tiers []pieces.Piece) []construct.Sheet {
 	var sheets []construct.Sheet
 	for i, piece := range tiers {
 		s := construct.Sheet{Piece: piece.Name}
-		width, height := construct.SeamLength(piece, "upper edge"), construct.SeamLength(piece, "left side")
+		width, height := construct.SeamLength(piece, seams.UpperEdge), construct.SeamLength(piece, seams.LeftSide)
 		corner := s.Start(0, 0, "the lower left corner")
 		right := s.Right(corner, width, fmt.Sprintf("the seam above, %.4g times, over %d panels", f.Fullness, piece.Cut))
 		up := s.Up(corner, height, fmt.Sprintf("the length over %d tiers", f.Tiers))

@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // The vent, in mm: 4 cm wide, its upper end slanting up to the centre back
@@ -29,8 +30,8 @@ func (f figures) vent(s *construct.Sheet, piece pieces.Piece) pieces.Piece {
 	last := len(piece.Edges) - 1
 	piece.Edges[last].Path = construct.Line(piece.Edges[last].Path.Start(), top)
 	piece.Edges = append(piece.Edges,
-		construct.Edge("vent top", construct.Line(top, shoulder)),
-		construct.Edge("vent edge", construct.Line(shoulder, foot)))
+		construct.Edge(seams.VentTop, construct.Line(top, shoulder)),
+		construct.Edge(seams.VentEdge, construct.Line(shoulder, foot)))
 	piece.Marks = append(piece.Marks, pieces.Mark{Name: "fold line of the vent", Path: construct.Line(orb.Point{0, -f.Length}, top)})
 	return piece
 }

@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // Measures that a sleeve is drafted from.
@@ -157,10 +158,10 @@ func (d drafting) finish(sheet construct.Sheet, h head, ends ends) Block {
 	back := sheet.Left(lower, h.back.width()-takenIn, "its back end")
 	sheet.Draw("draw the underarm seams "+construct.Numbers(ends.front, front)+" and "+construct.Numbers(ends.back, back), "")
 
-	wrist := construct.Edge("wrist hem", construct.Line(back.At, front.At))
+	wrist := construct.Edge(seams.WristHem, construct.Line(back.At, front.At))
 	wrist.Hem = true
 	if d.Cuffed {
-		wrist = construct.Edge("wrist", wrist.Path)
+		wrist = construct.Edge(seams.Wrist, wrist.Path)
 	}
 	sin, cos := math.Sincos(h.slant)
 	seam := h.seam()
@@ -169,15 +170,15 @@ func (d drafting) finish(sheet construct.Sheet, h head, ends ends) Block {
 		Name: "sleeve", Cut: 2, Pair: true,
 		Edges: []pieces.Edge{
 			wrist,
-			construct.Edge("front underarm", underarm(front.At, ends.front.At, orb.Point{sin, cos})),
-			construct.Edge("sleeve head", seam),
-			construct.Edge("back underarm", underarm(back.At, ends.back.At, orb.Point{-sin, cos}).Reverse()),
+			construct.Edge(seams.FrontUnderarm, underarm(front.At, ends.front.At, orb.Point{sin, cos})),
+			construct.Edge(seams.SleeveHead, seam),
+			construct.Edge(seams.BackUnderarm, underarm(back.At, ends.back.At, orb.Point{-sin, cos}).Reverse()),
 		},
 		Grain: pieces.Grain{From: orb.Point{0, lower.Y() + 0.15*fall}, To: orb.Point{0, h.height - 0.25*d.height}},
 		Notches: []pieces.Notch{
-			{Edge: "sleeve head", At: d.FrontNotch, Count: 1, Match: "front armhole"},
-			{Edge: "sleeve head", At: toCrown, Count: 1, Match: "shoulder"},
-			{Edge: "sleeve head", At: length - d.BackNotch, Count: 2, Match: "back armhole"},
+			{Edge: seams.SleeveHead, At: d.FrontNotch, Count: 1, Match: "front armhole"},
+			{Edge: seams.SleeveHead, At: toCrown, Count: 1, Match: "shoulder"},
+			{Edge: seams.SleeveHead, At: length - d.BackNotch, Count: 2, Match: "back armhole"},
 		},
 		Marks: []pieces.Mark{{Name: "bicep line", Path: construct.Line(ends.back.At, ends.front.At)}},
 	}
@@ -203,8 +204,8 @@ func (d drafting) markElbow(piece *pieces.Piece) {
 	downBack := back.Length() - construct.Reach(back.Reverse(), 1, elbow)
 	piece.Marks = append(piece.Marks, pieces.Mark{Name: "elbow line", Path: construct.Line(back.At(downBack), front.At(upFront))})
 	piece.Notches = append(piece.Notches,
-		pieces.Notch{Edge: "front underarm", At: upFront, Count: 1, Match: "elbow"},
-		pieces.Notch{Edge: "back underarm", At: downBack, Count: 1, Match: "elbow"})
+		pieces.Notch{Edge: seams.FrontUnderarm, At: upFront, Count: 1, Match: "elbow"},
+		pieces.Notch{Edge: seams.BackUnderarm, At: downBack, Count: 1, Match: "elbow"})
 }
 
 // placketSlit is how long the slit of a shirt sleeve is, 8 to 15 cm
@@ -221,6 +222,6 @@ func (d drafting) markPlacket(piece *pieces.Piece) {
 	wrist := piece.Edges[0].Path
 	at := wrist.Length() / 4
 	foot := wrist.At(at)
-	piece.Notches = append(piece.Notches, pieces.Notch{Edge: "wrist", At: at, Count: 1, Match: "placket"})
+	piece.Notches = append(piece.Notches, pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: "placket"})
 	piece.Marks = append(piece.Marks, pieces.Mark{Name: "slit for the placket", Path: construct.Line(foot, orb.Point{foot[0], foot[1] + slit})})
 }

@@ -10,6 +10,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // armholeOf draws a half of an armhole for the tests: so wide and so high at its
@@ -40,7 +41,7 @@ func drafted(t *testing.T, o Options) Block {
 	return block
 }
 
-func edge(t *testing.T, p pieces.Piece, name string) pieces.Path {
+func edge(t *testing.T, p pieces.Piece, name seams.Name) pieces.Path {
 	e, ok := p.Edge(name)
 	require.True(t, ok, name)
 	return e.Path
@@ -62,10 +63,10 @@ func TestHeadIsSmooth(t *testing.T) {
 		"set-in": {}, "shirt": {Style: Shirt}, "short": {Reach: Short}, "bishop": {HemFullness: 1.8}, "puff": {HeadFullness: 1.5, Reach: Short},
 	} {
 		block := drafted(t, o)
-		head := edge(t, block.Piece, "sleeve head")
+		head := edge(t, block.Piece, seams.SleeveHead)
 		crown := head.Tangent(block.FrontHead)
 		assert.InDelta(t, 0, crown[1], 1e-6, "%s: level at the crown", name)
-		front, back := edge(t, block.Piece, "front underarm"), edge(t, block.Piece, "back underarm")
+		front, back := edge(t, block.Piece, seams.FrontUnderarm), edge(t, block.Piece, seams.BackUnderarm)
 		for _, at := range [][2]orb.Point{{front.Tangent(front.Length()), head.Tangent(0)}, {back.Tangent(0), head.Tangent(head.Length())}} {
 			assert.InDelta(t, 0, at[0][0]*at[1][0]+at[0][1]*at[1][1], 1e-3, "%s: square to the underarm", name)
 		}
@@ -83,17 +84,17 @@ func TestHeadIsSmooth(t *testing.T) {
 func TestGathersLieBetweenTheNotches(t *testing.T) {
 	m := measures()
 	plain := drafted(t, Options{Reach: Short})
-	was := edge(t, plain.Piece, "sleeve head")
+	was := edge(t, plain.Piece, seams.SleeveHead)
 	for _, times := range []float64{1.2, 1.4, 2, 3} {
 		full := drafted(t, Options{Reach: Short, HeadFullness: times})
-		is := edge(t, full.Piece, "sleeve head")
+		is := edge(t, full.Piece, seams.SleeveHead)
 		between := m.whole() - m.FrontNotch - m.BackNotch
 		assert.InDelta(t, times*between, full.Head-m.FrontNotch-m.BackNotch, 0.1)
 		for _, at := range []float64{0, 30, 60, m.FrontNotch} {
 			moved := construct.Distance(was.Start(), is.Start())
 			assert.InDelta(t, moved, construct.Distance(was.At(at), is.At(at)), 0.01, "front, %g along", at)
 		}
-		for _, name := range []string{"front underarm", "back underarm"} {
+		for _, name := range []seams.Name{seams.FrontUnderarm, seams.BackUnderarm} {
 			a, b := edge(t, plain.Piece, name), edge(t, full.Piece, name)
 			assert.InDelta(t, a.Length(), b.Length(), 0.01, name)
 			assert.InDelta(t, 0, construct.Distance(a.Tangent(0), b.Tangent(0)), 1e-6, "%s leans as before", name)
@@ -133,7 +134,7 @@ func TestOptions(t *testing.T) {
 	assert.Len(t, short.Piece.Marks, 1, "no elbow line on a short sleeve")
 	assert.Len(t, plain.Piece.Marks, 2)
 
-	wrist, ok := drafted(t, Options{Cuffed: true}).Piece.Edge("wrist")
+	wrist, ok := drafted(t, Options{Cuffed: true}).Piece.Edge(seams.Wrist)
 	assert.True(t, ok)
 	assert.False(t, wrist.Hem)
 }

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // The two-piece sleeve [source.CommonPractice]: the sleeve is folded so that its
@@ -121,7 +122,7 @@ func (d drafting) twoPiece(sheet construct.Sheet, h head) (Block, error) {
 	under := d.panel("under sleeve", f, -1, construct.Join(frontUnder, backUnder))
 
 	onHead := func(p *pieces.Piece, at float64, count int, match string) {
-		p.Notches = append(p.Notches, pieces.Notch{Edge: "sleeve head", At: at, Count: count, Match: match})
+		p.Notches = append(p.Notches, pieces.Notch{Edge: seams.SleeveHead, At: at, Count: count, Match: match})
 	}
 	onHead(&top, toCrown-f.toFront, 1, "shoulder")
 	onHead(&under, f.toFront, 1, "underarm")
@@ -152,22 +153,22 @@ func (d drafting) panel(name string, f folded, wider float64, headSeam pieces.Pa
 	back := f.back.Map(pieces.Move(-wider*backBeyond, 0))
 	// Square to both seams, so that the lower edge runs on across them.
 	across := construct.Square(front.Tangent(front.Length()))
-	wrist := construct.Edge("wrist hem", construct.Curve(back.End(), across, 1./3, front.End(), across, 1./3))
+	wrist := construct.Edge(seams.WristHem, construct.Curve(back.End(), across, 1./3, front.End(), across, 1./3))
 	wrist.Hem = true
 	if d.Cuffed {
-		wrist = construct.Edge("wrist", wrist.Path)
+		wrist = construct.Edge(seams.Wrist, wrist.Path)
 	}
 	return pieces.Piece{
 		Name: name, Cut: 2, Pair: true,
 		Edges: []pieces.Edge{
 			wrist,
-			construct.Edge("front seam", front.Reverse()),
-			construct.Edge("sleeve head", headSeam),
-			construct.Edge("back seam", back),
+			construct.Edge(seams.FrontSeam, front.Reverse()),
+			construct.Edge(seams.SleeveHead, headSeam),
+			construct.Edge(seams.BackSeam, back),
 		},
 		Notches: []pieces.Notch{
-			{Edge: "front seam", At: front.Length() - f.frontElbow, Count: 1, Match: "front elbow"},
-			{Edge: "back seam", At: f.backElbow, Count: 2, Match: "back elbow"},
+			{Edge: seams.FrontSeam, At: front.Length() - f.frontElbow, Count: 1, Match: "front elbow"},
+			{Edge: seams.BackSeam, At: f.backElbow, Count: 2, Match: "back elbow"},
 		},
 		Grain: pieces.Grain{From: orb.Point{0, 0.8 * d.elbowLine()}, To: orb.Point{0, min(headSeam.At(headSeam.Length() / 2)[1], 0) - 15}},
 		Marks: []pieces.Mark{{Name: "elbow line", Path: construct.Line(

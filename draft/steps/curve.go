@@ -22,21 +22,28 @@ const straightEnough = 1.0
 // first drawn.
 func curvesOf(piece pieces.Piece, sheet construct.Sheet, unit measure.Unit) []string {
 	var out []string
-	for _, edge := range slices.Concat(sheet.Guides, piece.Edges) {
-		for _, curve := range edge.Path {
-			if text := curveText(edge.Name, curve, sheet, unit); text != "" && !slices.Contains(out, text) {
+	add := func(line string, path pieces.Path) {
+		for _, curve := range path {
+			if text := curveText(line, curve, sheet, unit); text != "" && !slices.Contains(out, text) {
 				out = append(out, text)
 			}
 		}
 	}
+	for _, guide := range sheet.Guides {
+		add(guide.Line(), guide.Path)
+	}
+	for _, edge := range piece.Edges {
+		add(edge.Name.Seam().String(), edge.Path)
+	}
 	return out
 }
 
-func curveText(edge string, curve pieces.Curve, sheet construct.Sheet, unit measure.Unit) string {
+// curveText says it of one curve of a line, which is named in words.
+func curveText(line string, curve pieces.Curve, sheet construct.Sheet, unit measure.Unit) string {
 	from, _ := sheet.PointAt(curve.Start())
 	to, _ := sheet.PointAt(curve.End())
 	chord := construct.Length(construct.Distance(curve.Start(), curve.End()))
-	name := fmt.Sprintf("%s %s, %s straight", construct.SeamOf(edge), construct.Numbers(from, to), chord.In(unit))
+	name := fmt.Sprintf("%s %s, %s straight", line, construct.Numbers(from, to), chord.In(unit))
 	offs := offChord(curve)
 	if arc, ok := curve.(pieces.Arc); ok {
 		return fmt.Sprintf("%s: an arc of radius %s, in the middle %s", name, construct.Length(arc.Radius).In(unit), offText(offs[1], unit))

@@ -9,6 +9,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
 )
 
 // The pens of a drawing.
@@ -111,7 +112,7 @@ func (f *figure) drawLines() {
 	}
 	for _, d := range f.piece.Darts {
 		f.line(dartPen, f.at(d.Start), f.at(d.Apex), f.at(d.End))
-		if d.Mouth == "" {
+		if d.Mouth == seams.None {
 			f.line(dartPen, f.at(d.Start), f.at(d.OtherApex), f.at(d.End))
 		}
 	}
@@ -162,10 +163,10 @@ func (f *figure) drawGrain() {
 func (f *figure) drawSeamNames() {
 	const size, away = 6.5, 1.2
 	for _, e := range f.piece.Edges {
-		name := construct.SeamOf(e.Name)
+		words := e.Name.Seam().String()
 		length := e.Path.Length()
-		wide := drawing.Width(name, size, false)
-		if e.Name != name && e.Name != name+" 1" || length/f.scale < wide+6 {
+		wide := drawing.Width(words, size, false)
+		if !e.Name.IsFirst() || length/f.scale < wide+6 {
 			continue
 		}
 		middle := f.at(e.Path.At(length / 2))
@@ -182,7 +183,7 @@ func (f *figure) drawSeamNames() {
 			gap += 0.72 * size * drawing.Point
 		}
 		at := construct.Go(middle, out, gap)
-		f.to.Write(drawing.Text{Words: name, At: at, Points: size, Grey: 90, Align: drawing.Centre, Angle: angle})
+		f.to.Write(drawing.Text{Words: words, At: at, Points: size, Grey: 90, Align: drawing.Centre, Angle: angle})
 		f.takeAlong(construct.Go(middle, out, away+1), way, wide)
 	}
 }

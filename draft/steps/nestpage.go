@@ -10,6 +10,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/paper"
+	"ellwand/pieces/seams"
 	"ellwand/pieces/sheet"
 )
 
@@ -102,7 +103,7 @@ func (f *figure) outline(piece pieces.Piece, pen drawing.Pen) {
 	pen.Width /= 2
 	for _, d := range piece.Darts {
 		f.line(pen, f.at(d.Start), f.at(d.Apex), f.at(d.End))
-		if d.Mouth == "" {
+		if d.Mouth == seams.None {
 			f.line(pen, f.at(d.Start), f.at(d.OtherApex), f.at(d.End))
 		}
 	}

@@ -76,16 +76,23 @@ func offLine(line orb.Ring, p orb.Point) float64 {
 func TestEveryEndHasANumber(t *testing.T) {
 	for name, garment := range everything(t) {
 		for _, c := range garment.contents(measure.Centimetre) {
-			for _, edge := range append(c.sheet.Guides, c.piece.Edges...) {
-				ends := []orb.Point{edge.Path.Start(), edge.Path.End()}
-				for _, curve := range edge.Path {
+			paths := map[string]pieces.Path{}
+			for _, guide := range c.sheet.Guides {
+				paths[guide.Line()+" as first drawn"] = guide.Path
+			}
+			for _, edge := range c.piece.Edges {
+				paths[edge.Name.String()] = edge.Path
+			}
+			for line, path := range paths {
+				ends := []orb.Point{path.Start(), path.End()}
+				for _, curve := range path {
 					if _, straight := curve.(pieces.Line); !straight {
 						ends = append(ends, curve.Start(), curve.End())
 					}
 				}
 				for _, at := range ends {
 					_, numbered := c.sheet.PointAt(at)
-					assert.True(t, numbered, "%s: %s: an end of %s at %.1f", name, c.head, edge.Name, at)
+					assert.True(t, numbered, "%s: %s: an end of %s at %.1f", name, c.head, line, at)
 				}
 			}
 		}

@@ -13,6 +13,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/seams"
 )
 
 // Document is everything that goes into one draft sheet.
@@ -119,9 +120,9 @@ func newContent(piece pieces.Piece, sheet construct.Sheet, cloth string, unit me
 // seamsOf lists the seams of a piece, darts closed, in the order of its edges.
 func seamsOf(piece pieces.Piece, unit measure.Unit) []seamLine {
 	var out []seamLine
-	said := map[string]bool{}
+	said := map[seams.Name]bool{}
 	for _, edge := range piece.Edges {
-		seam := construct.SeamOf(edge.Name)
+		seam := edge.Name.Seam()
 		if said[seam] {
 			continue
 		}
@@ -130,7 +131,7 @@ func seamsOf(piece pieces.Piece, unit measure.Unit) []seamLine {
 		if edge.Name == piece.Fold {
 			allowance = "on the fold"
 		}
-		out = append(out, seamLine{seam, construct.Length(construct.SeamLength(piece, seam)).In(unit), allowance})
+		out = append(out, seamLine{seam.String(), construct.Length(construct.SeamLength(piece, seam)).In(unit), allowance})
 	}
 	return out
 }

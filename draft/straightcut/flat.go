@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
 
@@ -31,7 +32,7 @@ const (
 )
 
 // narrowHems are the hems of a wrapper and an apron.
-var narrowHems = map[string]bool{"narrow hem": true, "left narrow hem": true, "right narrow hem": true}
+var narrowHems = map[seams.Name]bool{seams.NarrowHem: true, seams.LeftNarrowHem: true, seams.RightNarrowHem: true}
 
 // wrapper is a rectangle 1.6 times the hip wide, hemmed on three sides, and
 // two ties.
@@ -43,7 +44,7 @@ func (f figures) wrapper() (Block, error) {
 		return Block{}, construct.About(subject.Width).Refuse("wrapper: a width of %s does not overlap on a hip girth "+
 			"of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Hip), construct.AtLeast(leastWrap*f.Hip))
 	}
-	cloth := named(pieces.Rectangle("wrapper", f.Width, f.Length), narrowHems, "narrow hem", "right narrow hem", "waist", "left narrow hem")
+	cloth := named(pieces.Rectangle("wrapper", f.Width, f.Length), narrowHems, seams.NarrowHem, seams.RightNarrowHem, seams.Waist, seams.LeftNarrowHem)
 	length := f.Hip/2 + wrapperTie
 	tie := strip("tie", length, tieWidth, 2)
 	return Block{
@@ -74,13 +75,13 @@ func (f figures) apron() (Block, error) {
 	low, corner, waist := orb.Point{0, -f.Length}, orb.Point{half, -f.Length}, orb.Point{half, 0}
 	tip, top := orb.Point{bib, bibHeight}, orb.Point{0, bibHeight}
 	piece := pieces.Piece{
-		Name: "apron", Cut: 1, Fold: "centre front",
+		Name: "apron", Cut: 1, Fold: seams.CentreFront,
 		Edges: []pieces.Edge{
-			{Name: "narrow hem", Path: construct.Line(low, corner), Hem: true},
-			{Name: "side narrow hem", Path: construct.Line(corner, waist), Hem: true},
-			construct.Edge("hollow", construct.Bend(waist, orb.Point{-1, 0}, quarterTurn, tip, orb.Point{0, 1}, quarterTurn)),
-			{Name: "body hem", Path: construct.Line(tip, top), Hem: true},
-			construct.Edge("centre front", construct.Line(top, low)),
+			{Name: seams.NarrowHem, Path: construct.Line(low, corner), Hem: true},
+			{Name: seams.SideNarrowHem, Path: construct.Line(corner, waist), Hem: true},
+			construct.Edge(seams.Hollow, construct.Bend(waist, orb.Point{-1, 0}, quarterTurn, tip, orb.Point{0, 1}, quarterTurn)),
+			{Name: seams.BodyHem, Path: construct.Line(tip, top), Hem: true},
+			construct.Edge(seams.CentreFront, construct.Line(top, low)),
 		},
 		Grain: pieces.Grain{From: orb.Point{half / 3, -0.7 * f.Length}, To: orb.Point{half / 3, 0.6 * bibHeight}},
 		Marks: []pieces.Mark{{Name: "waist line", Path: construct.Line(orb.Point{}, waist)}},
@@ -94,7 +95,7 @@ func (f figures) apron() (Block, error) {
 	s.Draw("draw the hollow "+construct.Numbers(side, end), "level at the side, upright at the bib")
 
 	tieLength := f.Waist/2 + apronTie
-	pocket := named(pieces.Rectangle("patch pocket", pocketWidth, pocketHeight), map[string]bool{"pocket hem": true}, "bottom", "right", "pocket hem", "left")
+	pocket := named(pieces.Rectangle("patch pocket", pocketWidth, pocketHeight), map[seams.Name]bool{seams.PocketHem: true}, seams.Bottom, seams.Right, seams.PocketHem, seams.Left)
 	straps := []pieces.Piece{strip("neck strap", strapLength, strapWidth, 1), strip("tie", tieLength, tieWidth, 2)}
 	return Block{
 		Pieces: append([]pieces.Piece{piece}, append(straps, pocket)...),
@@ -132,25 +133,25 @@ func (f figures) bag() (Block, error) {
 		rectangleSheet(panel.Name, f.Width+f.Depth, f.Length+f.Depth/2, "the width and the depth", "the height and half the depth"),
 		rectangleSheet("handle", 2*handleWidth, handleLength, "twice the finished width", "64 cm"),
 	}}
-	b.Pairings = []construct.Pairing{construct.Equal("side", "right side of a panel", construct.SeamLength(panel, "right side"), "left side of the other", construct.SeamLength(panel, "left side"))}
+	b.Pairings = []construct.Pairing{construct.Equal("side", "right side of a panel", construct.SeamLength(panel, seams.RightSide), "left side of the other", construct.SeamLength(panel, seams.LeftSide))}
 	if f.Depth > 0 {
 		b.Sheets[0].Draw("cut a square of {} out of both lower corners", "half the depth", f.Depth/2)
-		b.Pairings = append(b.Pairings, construct.Equal("corner", "upright of a corner", construct.SeamLength(panel, "right corner upright"), "level of the corner", construct.SeamLength(panel, "right corner level")))
+		b.Pairings = append(b.Pairings, construct.Equal("corner", "upright of a corner", construct.SeamLength(panel, seams.RightCornerUpright), "level of the corner", construct.SeamLength(panel, seams.RightCornerLevel)))
 	}
 	return b, nil
 }
 
 func (f figures) bagPanel() pieces.Piece {
 	d, width, height := f.Depth/2, f.Width+f.Depth, f.Length+f.Depth/2
-	hems := map[string]bool{"body hem": true}
+	hems := map[seams.Name]bool{seams.BodyHem: true}
 	if d == 0 {
-		piece := named(pieces.Rectangle("bag panel", width, height), hems, "bottom", "right side", "body hem", "left side")
+		piece := named(pieces.Rectangle("bag panel", width, height), hems, seams.Bottom, seams.RightSide, seams.BodyHem, seams.LeftSide)
 		piece.Cut = 2
 		return piece
 	}
 	corners := []orb.Point{{d, 0}, {width - d, 0}, {width - d, d}, {width, d}, {width, height}, {0, height}, {0, d}, {d, d}}
 	piece := pieces.Piece{Name: "bag panel", Cut: 2, Grain: pieces.Grain{From: orb.Point{width / 3, 0.2 * height}, To: orb.Point{width / 3, 0.8 * height}}}
-	for i, name := range []string{"bottom", "right corner upright", "right corner level", "right side", "body hem", "left side", "left corner level", "left corner upright"} {
+	for i, name := range []seams.Name{seams.Bottom, seams.RightCornerUpright, seams.RightCornerLevel, seams.RightSide, seams.BodyHem, seams.LeftSide, seams.LeftCornerLevel, seams.LeftCornerUpright} {
 		edge := construct.Edge(name, construct.Line(corners[i], corners[(i+1)%len(corners)]))
 		edge.Hem = hems[name]
 		piece.Edges = append(piece.Edges, edge)

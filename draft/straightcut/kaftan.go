@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
 
@@ -68,8 +69,8 @@ func (f figures) kaftan() (Block, error) {
 	b := Block{Pieces: []pieces.Piece{front, back}, Sheets: sheets}
 	f.addSleeve(&b, u)
 	b.Pairings = append(b.Pairings,
-		construct.Equal("shoulder", "front shoulder", construct.SeamLength(front, "shoulder"), "back shoulder", construct.SeamLength(back, "shoulder")),
-		construct.Equal("side", "front side", construct.SeamLength(front, "side"), "back side", construct.SeamLength(back, "side")),
+		construct.Equal("shoulder", "front shoulder", construct.SeamLength(front, seams.Shoulder), "back shoulder", construct.SeamLength(back, seams.Shoulder)),
+		construct.Equal("side", "front side", construct.SeamLength(front, seams.SideSeam), "back side", construct.SeamLength(back, seams.SideSeam)),
 		f.widthPairing(4*u.width))
 	return b, nil
 }
@@ -87,18 +88,21 @@ func (f figures) kaftanHalf(s *construct.Sheet, u upper, side string, neckDepth 
 		seam = construct.Curve(level, way, 0.4, underarm, orb.Point{0, 1}, 0.3)
 	}
 	foot := seam.Start()
-	hem := construct.Edge("body hem", construct.Curve(orb.Point{0, -f.Length}, orb.Point{1, 0}, 0.4, foot, construct.Back(construct.Square(seam[0].Tangent(0))), 0.3))
+	hem := construct.Edge(seams.BodyHem, construct.Curve(orb.Point{0, -f.Length}, orb.Point{1, 0}, 0.4, foot, construct.Back(construct.Square(seam[0].Tangent(0))), 0.3))
 	hem.Hem = true
 	neckPoint, middle := orb.Point{u.neck, 0}, orb.Point{0, -neckDepth}
-	centre := "centre " + side
+	var centre seams.Name = seams.CentreFront
+	if side == "back" {
+		centre = seams.CentreBack
+	}
 	piece := pieces.Piece{
 		Name: side + " kaftan", Cut: 1, Fold: centre,
 		Edges: []pieces.Edge{
 			hem,
-			construct.Edge("side", seam),
-			construct.Edge("armhole", construct.Line(underarm, orb.Point{u.width, 0})),
-			construct.Edge("shoulder", construct.Line(orb.Point{u.width, 0}, neckPoint)),
-			construct.Edge("neck", neckCurve(neckPoint, middle)),
+			construct.Edge(seams.SideSeam, seam),
+			construct.Edge(seams.Armhole, construct.Line(underarm, orb.Point{u.width, 0})),
+			construct.Edge(seams.Shoulder, construct.Line(orb.Point{u.width, 0}, neckPoint)),
+			construct.Edge(seams.Neck, neckCurve(neckPoint, middle)),
 			construct.Edge(centre, construct.Line(middle, orb.Point{0, -f.Length})),
 		},
 		Grain: pieces.Grain{From: orb.Point{u.width / 2, -0.8 * f.Length}, To: orb.Point{u.width / 2, -0.25 * f.Length}},
@@ -135,13 +139,13 @@ func (f figures) addSleeve(b *Block, u upper) {
 		b.Warnings = append(b.Warnings, construct.Say("the shoulder line reaches to within %s of the wrist: there are no sleeves", construct.Length(max(0, u.sleeve))))
 		return
 	}
-	piece := named(pieces.Rectangle("sleeve", 2*u.armhole, u.sleeve), map[string]bool{"wrist hem": true}, "wrist hem", "front underarm", "sleeve head", "back underarm")
+	piece := named(pieces.Rectangle("sleeve", 2*u.armhole, u.sleeve), map[seams.Name]bool{seams.WristHem: true}, seams.WristHem, seams.FrontUnderarm, seams.SleeveHead, seams.BackUnderarm)
 	piece.Cut, piece.Pair = 2, true
-	piece.Notches = []pieces.Notch{{Edge: "sleeve head", At: u.armhole, Count: 1, Match: "shoulder"}}
+	piece.Notches = []pieces.Notch{{Edge: seams.SleeveHead, At: u.armhole, Count: 1, Match: "shoulder"}}
 	b.Pieces = append(b.Pieces, piece)
 	b.Sheets = append(b.Sheets, rectangleSheet("sleeve", 2*u.armhole, u.sleeve, "twice the armhole", "from the neck point over the shoulder to the wrist, less the shoulder line"))
 	b.Pairings = append(b.Pairings,
-		construct.Equal("armhole", "sleeve head", construct.SeamLength(piece, "sleeve head"), "front and back armhole", 2*u.armhole),
+		construct.Equal("armhole", "sleeve head", construct.SeamLength(piece, seams.SleeveHead), "front and back armhole", 2*u.armhole),
 		construct.Pairing{Seam: "sleeve", Of: "sleeve, all round", Length: 2 * u.armhole, Against: "upper arm girth", Other: f.UpperArm,
 			Least: armEase, Most: construct.NoLimit, Normal: construct.Say("10 cm of ease or more (%s)", source.OwnChoice)})
 }

@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // The wrapped robe, in mm: straight breadths, straight sleeves and a band along
@@ -25,7 +26,7 @@ func (f figures) kimono() (Block, error) {
 	}
 	sheets := []construct.Sheet{{Piece: "front kimono"}, {Piece: "back kimono"}}
 	front, back := f.kimonoFront(&sheets[0], u), f.kimonoBack(&sheets[1], u)
-	edge, neck := construct.SeamLength(front, "front edge"), construct.SeamLength(back, "neck")
+	edge, neck := construct.SeamLength(front, seams.FrontEdge), construct.SeamLength(back, seams.Neck)
 	band := strip("front band", edge+neck, bandWidth, 2)
 	length := f.fuller() + beltHang
 	belt := strip("belt half", length/2, beltWidth, 2)
@@ -37,9 +38,9 @@ func (f figures) kimono() (Block, error) {
 		rectangleSheet(band.Name, 2*bandWidth, edge+neck, "twice the finished width", "the front edge and half the back neck; both bands meet at the centre back"),
 		rectangleSheet(belt.Name, 2*beltWidth, length/2, "twice the finished width", "half of the fuller of bust and hip and 90 cm; both halves meet at the centre back"))
 	b.Pairings = append(b.Pairings,
-		construct.Equal("shoulder", "front shoulder", construct.SeamLength(front, "shoulder"), "back shoulder", construct.SeamLength(back, "shoulder")),
-		construct.Equal("side", "front side", construct.SeamLength(front, "side"), "back side", construct.SeamLength(back, "side")),
-		construct.Equal("front band", "front band", construct.SeamLength(band, "right"), "front edge and half the back neck", edge+neck),
+		construct.Equal("shoulder", "front shoulder", construct.SeamLength(front, seams.Shoulder), "back shoulder", construct.SeamLength(back, seams.Shoulder)),
+		construct.Equal("side", "front side", construct.SeamLength(front, seams.SideSeam), "back side", construct.SeamLength(back, seams.SideSeam)),
+		construct.Equal("front band", "front band", construct.SeamLength(band, seams.Right), "front edge and half the back neck", edge+neck),
 		f.widthPairing(4*u.width))
 	return b, nil
 }
@@ -47,10 +48,10 @@ func (f figures) kimono() (Block, error) {
 func (f figures) kimonoBack(s *construct.Sheet, u upper) pieces.Piece {
 	middle, neckPoint := orb.Point{0, -backNeck}, orb.Point{u.neck, 0}
 	piece := pieces.Piece{
-		Name: "back kimono", Cut: 1, Fold: "centre back",
+		Name: "back kimono", Cut: 1, Fold: seams.CentreBack,
 		Edges: append(f.kimonoSide(u, 0),
-			construct.Edge("neck", neckCurve(neckPoint, middle)),
-			construct.Edge("centre back", construct.Line(middle, orb.Point{0, -f.Length}))),
+			construct.Edge(seams.Neck, neckCurve(neckPoint, middle)),
+			construct.Edge(seams.CentreBack, construct.Line(middle, orb.Point{0, -f.Length}))),
 		Grain: pieces.Grain{From: orb.Point{u.width / 2, -0.8 * f.Length}, To: orb.Point{u.width / 2, -0.25 * f.Length}},
 	}
 	f.recordUpper(s, u, backNeck)
@@ -70,7 +71,7 @@ func (f figures) kimonoFront(s *construct.Sheet, u upper) pieces.Piece {
 		construct.Line(bend, orb.Point{-wrap, -f.Length}))
 	piece := pieces.Piece{
 		Name: "front kimono", Cut: 2, Pair: true,
-		Edges: append(f.kimonoSide(u, wrap), construct.Edge("front edge", edge)),
+		Edges: append(f.kimonoSide(u, wrap), construct.Edge(seams.FrontEdge, edge)),
 		Grain: pieces.Grain{From: orb.Point{u.width / 2, -0.8 * f.Length}, To: orb.Point{u.width / 2, -0.25 * f.Length}},
 		Marks: []pieces.Mark{{Name: "centre front", Path: construct.Line(orb.Point{0, bend[1]}, orb.Point{0, -f.Length})}},
 	}
@@ -84,12 +85,12 @@ func (f figures) kimonoFront(s *construct.Sheet, u upper) pieces.Piece {
 // side and the armhole to the neck point.
 func (f figures) kimonoSide(u upper, wrap float64) []pieces.Edge {
 	foot, underarm, tip := orb.Point{u.width, -f.Length}, orb.Point{u.width, -u.armhole}, orb.Point{u.width, 0}
-	hem := construct.Edge("body hem", construct.Line(orb.Point{-wrap, -f.Length}, foot))
+	hem := construct.Edge(seams.BodyHem, construct.Line(orb.Point{-wrap, -f.Length}, foot))
 	hem.Hem = true
 	return []pieces.Edge{
 		hem,
-		construct.Edge("side", construct.Line(foot, underarm)),
-		construct.Edge("armhole", construct.Line(underarm, tip)),
-		construct.Edge("shoulder", construct.Line(tip, orb.Point{u.neck, 0})),
+		construct.Edge(seams.SideSeam, construct.Line(foot, underarm)),
+		construct.Edge(seams.Armhole, construct.Line(underarm, tip)),
+		construct.Edge(seams.Shoulder, construct.Line(tip, orb.Point{u.neck, 0})),
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // Block is a straight-cut garment as drafted.
@@ -89,7 +90,7 @@ func strip(name string, length, finished float64, cut int) pieces.Piece {
 
 // named gives the edges of a rectangle their names, from the bottom
 // counter-clockwise; those that are hems fold up.
-func named(piece pieces.Piece, hems map[string]bool, names ...string) pieces.Piece {
+func named(piece pieces.Piece, hems map[seams.Name]bool, names ...seams.Name) pieces.Piece {
 	for i := range piece.Edges {
 		piece.Edges[i].Name, piece.Edges[i].Hem = names[i], hems[names[i]]
 	}

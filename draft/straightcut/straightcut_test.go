@@ -9,6 +9,7 @@ import (
 
 	"ellwand/draft/internal/drafttest"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // size12 of the handbook table (Aldrich, Metric Pattern Cutting for Women's
@@ -53,21 +54,21 @@ func piece(t *testing.T, b Block, name string) pieces.Piece {
 func TestKaftanByHand(t *testing.T) {
 	block := drafted(t, Options{})
 	front, back, sleeve := piece(t, block, "front kaftan"), piece(t, block, "back kaftan"), piece(t, block, "sleeve")
-	assert.InDelta(t, 325, drafttest.Path(t, front, "armhole").Start()[0], 1e-9)
-	assert.InDelta(t, 255, drafttest.Path(t, front, "armhole").Length(), 1e-9)
-	assert.InDelta(t, 325-86, drafttest.Path(t, front, "shoulder").Length(), 1e-9)
-	assert.InDelta(t, -86, drafttest.Path(t, front, "neck").End()[1], 1e-9)
-	assert.InDelta(t, -20, drafttest.Path(t, back, "neck").End()[1], 1e-9)
-	assert.InDelta(t, 510, drafttest.Path(t, sleeve, "sleeve head").Length(), 1e-9)
-	assert.InDelta(t, 476, drafttest.Path(t, sleeve, "front underarm").Length(), 1e-9)
-	assert.InDelta(t, 1200-255, drafttest.Path(t, front, "side").Length(), 0.01, "the side is as long as the way down")
+	assert.InDelta(t, 325, drafttest.Path(t, front, seams.Armhole).Start()[0], 1e-9)
+	assert.InDelta(t, 255, drafttest.Path(t, front, seams.Armhole).Length(), 1e-9)
+	assert.InDelta(t, 325-86, drafttest.Path(t, front, seams.Shoulder).Length(), 1e-9)
+	assert.InDelta(t, -86, drafttest.Path(t, front, seams.Neck).End()[1], 1e-9)
+	assert.InDelta(t, -20, drafttest.Path(t, back, seams.Neck).End()[1], 1e-9)
+	assert.InDelta(t, 510, drafttest.Path(t, sleeve, seams.SleeveHead).Length(), 1e-9)
+	assert.InDelta(t, 476, drafttest.Path(t, sleeve, seams.FrontUnderarm).Length(), 1e-9)
+	assert.InDelta(t, 1200-255, drafttest.Path(t, front, seams.SideSeam).Length(), 0.01, "the side is as long as the way down")
 	// Square at the fold and at the side.
 	for _, p := range []pieces.Piece{front, back} {
-		hem, side := drafttest.Path(t, p, "body hem"), drafttest.Path(t, p, "side")
+		hem, side := drafttest.Path(t, p, seams.BodyHem), drafttest.Path(t, p, seams.SideSeam)
 		a, b := hem[0].Tangent(1), side[0].Tangent(0)
 		assert.InDelta(t, 0, a[0]*b[0]+a[1]*b[1], 1e-9)
 		assert.InDelta(t, 0, hem[0].Tangent(0)[1], 1e-9)
-		assert.InDelta(t, 0, drafttest.Path(t, p, "neck")[0].Tangent(1)[1], 1e-9)
+		assert.InDelta(t, 0, drafttest.Path(t, p, seams.Neck)[0].Tangent(1)[1], 1e-9)
 	}
 }
 
@@ -76,13 +77,13 @@ func TestKaftanByHand(t *testing.T) {
 func TestKimonoByHand(t *testing.T) {
 	block := drafted(t, Options{Shape: Kimono})
 	front, back := piece(t, block, "front kimono"), piece(t, block, "back kimono")
-	assert.InDelta(t, 435, drafttest.Path(t, front, "body hem").Length(), 1e-9)
-	assert.InDelta(t, 300, drafttest.Path(t, back, "body hem").Length(), 1e-9)
+	assert.InDelta(t, 435, drafttest.Path(t, front, seams.BodyHem).Length(), 1e-9)
+	assert.InDelta(t, 300, drafttest.Path(t, back, seams.BodyHem).Length(), 1e-9)
 	band := piece(t, block, "front band")
 	assert.Equal(t, 2, band.Cut)
-	assert.InDelta(t, drafttest.Path(t, front, "front edge").Length()+drafttest.Path(t, back, "neck").Length(), drafttest.Path(t, band, "left").Length(), 1e-6)
+	assert.InDelta(t, drafttest.Path(t, front, seams.FrontEdge).Length()+drafttest.Path(t, back, seams.Neck).Length(), drafttest.Path(t, band, seams.Left).Length(), 1e-6)
 	// The edge bends one way and has no corner.
-	path := drafttest.Path(t, front, "front edge")
+	path := drafttest.Path(t, front, seams.FrontEdge)
 	before := path.Tangent(0)
 	for at := 5.0; at < path.Length(); at += 5 {
 		now := path.Tangent(at)
@@ -96,21 +97,21 @@ func TestKimonoByHand(t *testing.T) {
 // geometry.
 func TestFlatShapesByHand(t *testing.T) {
 	wrapper := drafted(t, Options{Shape: Wrapper})
-	assert.InDelta(t, 1600, drafttest.Path(t, piece(t, wrapper, "wrapper"), "waist").Length(), 1e-9)
-	assert.InDelta(t, 800, drafttest.Path(t, piece(t, wrapper, "tie"), "left").Length(), 1e-9)
+	assert.InDelta(t, 1600, drafttest.Path(t, piece(t, wrapper, "wrapper"), seams.Waist).Length(), 1e-9)
+	assert.InDelta(t, 800, drafttest.Path(t, piece(t, wrapper, "tie"), seams.Left).Length(), 1e-9)
 
 	apron := piece(t, drafted(t, Options{Shape: Apron}), "apron")
-	assert.InDelta(t, 400, drafttest.Path(t, apron, "narrow hem").Length(), 1e-9)
-	assert.InDelta(t, 760./6, drafttest.Path(t, apron, "body hem").Length(), 1e-9)
+	assert.InDelta(t, 400, drafttest.Path(t, apron, seams.NarrowHem).Length(), 1e-9)
+	assert.InDelta(t, 760./6, drafttest.Path(t, apron, seams.BodyHem).Length(), 1e-9)
 
 	bag := piece(t, drafted(t, Options{Shape: Bag}), "bag panel")
-	assert.InDelta(t, 480, drafttest.Path(t, bag, "body hem").Length(), 1e-9)
-	assert.InDelta(t, 400, drafttest.Path(t, bag, "right side").Length(), 1e-9)
-	assert.InDelta(t, 380, drafttest.Path(t, bag, "bottom").Length(), 1e-9)
+	assert.InDelta(t, 480, drafttest.Path(t, bag, seams.BodyHem).Length(), 1e-9)
+	assert.InDelta(t, 400, drafttest.Path(t, bag, seams.RightSide).Length(), 1e-9)
+	assert.InDelta(t, 380, drafttest.Path(t, bag, seams.Bottom).Length(), 1e-9)
 	// Sewn up, the boxed corners make a bottom of the depth.
-	assert.InDelta(t, 100, drafttest.Path(t, bag, "right corner upright").Length()+drafttest.Path(t, bag, "right corner level").Length(), 1e-9)
+	assert.InDelta(t, 100, drafttest.Path(t, bag, seams.RightCornerUpright).Length()+drafttest.Path(t, bag, seams.RightCornerLevel).Length(), 1e-9)
 	flat := piece(t, drafted(t, Options{Shape: Bag, Flat: true}), "bag panel")
-	assert.InDelta(t, 380, drafttest.Path(t, flat, "bottom").Length(), 1e-9)
+	assert.InDelta(t, 380, drafttest.Path(t, flat, seams.Bottom).Length(), 1e-9)
 	assert.Len(t, flat.Edges, 4)
 }
 

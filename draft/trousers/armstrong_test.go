@@ -7,6 +7,7 @@ import (
 
 	"ellwand/draft/internal/drafttest"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // The trousers are built after one handbook; this checks them against another
@@ -21,7 +22,7 @@ func TestAnotherHandbookTrousers(t *testing.T) {
 	block := drafted(t, Options{})
 	front, back := block.Pieces[0], block.Pieces[1]
 	hipLine := func(p pieces.Piece) pieces.Path { return p.Marks[0].Path }
-	frontInside, backInside := drafttest.Path(t, front, "inside leg"), drafttest.Path(t, back, "inside leg")
+	frontInside, backInside := drafttest.Path(t, front, seams.InsideLeg), drafttest.Path(t, back, seams.InsideLeg)
 	fork, backFork := frontInside.Start(), backInside.Start()
 	quarter := size12.Hip/4 + inch/4
 

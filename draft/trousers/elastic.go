@@ -4,6 +4,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // The elastic waist, in mm [source.CommonPractice].
@@ -91,11 +92,11 @@ func (f figures) casing(s *construct.Sheet, h half, piece pieces.Piece) pieces.P
 	var edges []pieces.Edge
 	for _, e := range piece.Edges {
 		switch e.Name {
-		case "outside leg":
+		case seams.OutsideLeg:
 			e.Path = outside
-		case "waist":
-			e = construct.Edge("casing edge", edge)
-		case "crotch":
+		case seams.Waist:
+			e = construct.Edge(seams.CasingEdge, edge)
+		case seams.Crotch:
 			e.Path = construct.Join(construct.Line(top, h.centre.End()), h.curve)
 		}
 		edges = append(edges, e)

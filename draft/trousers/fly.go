@@ -3,6 +3,7 @@ package trousers
 import (
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // The fly, in mm: an extension of the front, 4 cm wide and 18 cm long, that is
@@ -32,9 +33,9 @@ func (f figures) frontPiece(s *construct.Sheet, h half) pieces.Piece {
 	edge := construct.Join(construct.Line(corner, low), construct.Curve(low, down, 0.45, end, construct.Back(out), 0.45))
 
 	for i, e := range piece.Edges {
-		if e.Name == "crotch" {
+		if e.Name == seams.Crotch {
 			crotch := construct.Stretch(e.Path, length, e.Path.Length())
-			with := []pieces.Edge{construct.Edge("fly waist", above), construct.Edge("fly edge", edge), construct.Edge("crotch", crotch)}
+			with := []pieces.Edge{construct.Edge(seams.FlyWaist, above), construct.Edge(seams.FlyEdge, edge), construct.Edge(seams.Crotch, crotch)}
 			piece.Edges = append(piece.Edges[:i:i], append(with, piece.Edges[i+1:]...)...)
 			break
 		}

@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // straightDown is how high above the crotch line the straight part of the
@@ -57,21 +58,21 @@ func (f figures) drawBack(drop float64) half {
 func (f figures) drawWaist(h *half, set []construct.DartAt) {
 	side := h.outsideLeg[len(h.outsideLeg)-1].Tangent(1)
 	up := construct.Back(h.centre[0].Tangent(0))
-	h.waist, h.darts = construct.DartedSeam("waist", h.outsideLeg.End(), construct.Square(side), h.centre.Start(), construct.Square(up), set)
+	h.waist, h.darts = construct.DartedSeam(seams.Waist, h.outsideLeg.End(), construct.Square(side), h.centre.Start(), construct.Square(up), set)
 }
 
 // piece makes the piece of a half, with one stroke a notch on the front and
 // two on the back.
 func (f figures) piece(h half, strokes int) pieces.Piece {
-	hem := construct.Edge("trouser hem", h.hem)
+	hem := construct.Edge(seams.TrouserHem, h.hem)
 	hem.Hem = true
-	piece := pieces.Piece{Name: h.name, Cut: 2, Pair: true, Darts: h.darts, Edges: []pieces.Edge{hem, construct.Edge("outside leg", h.outsideLeg)}}
+	piece := pieces.Piece{Name: h.name, Cut: 2, Pair: true, Darts: h.darts, Edges: []pieces.Edge{hem, construct.Edge(seams.OutsideLeg, h.outsideLeg)}}
 	piece.Edges = append(piece.Edges, h.waist...)
 	piece.Edges = append(piece.Edges,
-		construct.Edge("crotch", construct.Join(h.centre, h.curve)),
-		construct.Edge("inside leg", h.insideLeg.Reverse()))
+		construct.Edge(seams.Crotch, construct.Join(h.centre, h.curve)),
+		construct.Edge(seams.InsideLeg, h.insideLeg.Reverse()))
 	piece.Grain = pieces.Grain{From: orb.Point{0, -f.rise - 0.75*(f.Length-f.rise)}, To: orb.Point{0, -0.75 * f.WaistToHip}}
-	piece.Notches = []pieces.Notch{{Edge: "outside leg", At: h.belowHip(), Count: strokes, Match: "hip"}}
+	piece.Notches = []pieces.Notch{{Edge: seams.OutsideLeg, At: h.belowHip(), Count: strokes, Match: "hip"}}
 	piece.Marks = []pieces.Mark{
 		{Name: "hip line", Path: construct.Line(orb.Point{h.outsideLeg[len(h.outsideLeg)-2].End()[0] - h.hip, -f.WaistToHip}, h.outsideLeg[len(h.outsideLeg)-2].End())},
 	}
@@ -80,8 +81,8 @@ func (f figures) piece(h half, strokes int) pieces.Piece {
 	}
 	inside, outside := h.insideLeg[0], h.outsideLeg[0]
 	piece.Notches = append(piece.Notches,
-		pieces.Notch{Edge: "outside leg", At: outside.Length(), Count: strokes, Match: "outside knee"},
-		pieces.Notch{Edge: "inside leg", At: h.insideLeg.Length() - inside.Length(), Count: strokes, Match: "inside knee"})
+		pieces.Notch{Edge: seams.OutsideLeg, At: outside.Length(), Count: strokes, Match: "outside knee"},
+		pieces.Notch{Edge: seams.InsideLeg, At: h.insideLeg.Length() - inside.Length(), Count: strokes, Match: "inside knee"})
 	piece.Marks = append(piece.Marks, pieces.Mark{Name: "knee line", Path: construct.Line(inside.End(), outside.End())})
 	return piece
 }

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // The side-seam pocket [source.CommonPractice]: it begins 3 cm below the waist and
@@ -18,11 +19,11 @@ const (
 // openPocket notches the ends of the opening on the outside leg, the upper one
 // so far below its end.
 func openPocket(piece pieces.Piece, below float64) pieces.Piece {
-	return part.OpenPocket(piece, "outside leg", below, pocketOpen)
+	return part.OpenPocket(piece, seams.OutsideLeg, below, pocketOpen)
 }
 
 // notchesApart is the length between the pocket notches of an edge.
-func notchesApart(piece pieces.Piece, edge string) float64 {
+func notchesApart(piece pieces.Piece, edge seams.Name) float64 {
 	var top, end float64
 	for _, n := range piece.Notches {
 		if n.Edge == edge && n.Match == "pocket top" {

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
 
@@ -62,7 +63,7 @@ func Draft(m Measures, o Options) (Block, error) {
 	}
 	b := Block{
 		Sheets: sheets, WaistEase: f.WaistEase,
-		Waist:  2 * (construct.EdgesLength(front.waist, "waist") + construct.EdgesLength(back.waist, "waist")),
+		Waist:  2 * (construct.EdgesLength(front.waist, seams.Waist) + construct.EdgesLength(back.waist, seams.Waist)),
 		Hip:    2 * (front.hip + back.hip),
 		Hem:    front.hem.Length() + back.hem.Length(),
 		Crotch: front.centre.Length() + front.curve.Length() + back.centre.Length() + back.curve.Length(),
@@ -94,7 +95,7 @@ func Draft(m Measures, o Options) (Block, error) {
 func (f *figures) fitTaper() {
 	f.taper = construct.Settle(f.taper, func(taper float64) float64 {
 		f.taper = taper
-		return construct.EdgesLength(f.drawFront().waist, "waist") + construct.EdgesLength(f.drawBack(0).waist, "waist") - f.waist
+		return construct.EdgesLength(f.drawFront().waist, seams.Waist) + construct.EdgesLength(f.drawBack(0).waist, seams.Waist) - f.waist
 	})
 }
 
@@ -131,7 +132,7 @@ func (f figures) pairings(b Block, front, back half) []construct.Pairing {
 				construct.Length(f.HipEase), source.CommonPractice)},
 	}
 	if f.Pocket == SidePocket {
-		list = append(list, construct.Equal("pocket", "pocket bag between its notches", notchesApart(b.Pieces[2], "pocket side"), "opening in the front outside leg", notchesApart(b.Pieces[0], "outside leg")))
+		list = append(list, construct.Equal("pocket", "pocket bag between its notches", notchesApart(b.Pieces[2], seams.PocketSide), "opening in the front outside leg", notchesApart(b.Pieces[0], seams.OutsideLeg)))
 	}
 	return list
 }

@@ -2,7 +2,6 @@ package trousers
 
 import (
 	"math"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -11,6 +10,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/internal/drafttest"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // size12 of the handbook table (Aldrich, Metric Pattern Cutting for Women's
@@ -39,7 +39,7 @@ func TestHandbookTrousers(t *testing.T) {
 	centre := hipLine(front).Start()[0]
 	assert.InDelta(t, 1000./12+15, -centre, near, "from the front line to the crease")
 
-	frontInside, backInside := drafttest.Path(t, front, "inside leg"), drafttest.Path(t, back, "inside leg")
+	frontInside, backInside := drafttest.Path(t, front, seams.InsideLeg), drafttest.Path(t, back, seams.InsideLeg)
 	fork, backFork := frontInside.Start(), backInside.Start()
 	assert.InDelta(t, -283, fork[1], near, "body rise")
 	assert.InDelta(t, 1000./16+5, centre-fork[0], near, "front fork")
@@ -65,7 +65,7 @@ func TestSeamsJoinSmoothly(t *testing.T) {
 	for _, o := range []Options{{}, {Length: 450}, {Length: 345}, {HemWidth: 700}, {HemWidth: 320}, {Length: 780, Opening: SideZip}} {
 		block := drafted(t, o)
 		front, back := block.Pieces[0], block.Pieces[1]
-		for _, name := range []string{"crotch", "inside leg", "trouser hem", "outside leg"} {
+		for _, name := range []seams.Name{seams.Crotch, seams.InsideLeg, seams.TrouserHem, seams.OutsideLeg} {
 			assert.InDelta(t, 180, drafttest.Corner(t, front, name)+drafttest.Corner(t, back, name), 0.01, "%v after %s", o, name)
 		}
 		assert.InDelta(t, 90, drafttest.Corner(t, back, back.Edges[len(back.Edges)-3].Name), 0.01, "waist at the centre back")
@@ -79,7 +79,7 @@ func TestSeamsJoinSmoothly(t *testing.T) {
 func TestCrotchIsSmooth(t *testing.T) {
 	block := drafted(t, Options{Opening: SideZip})
 	for _, p := range block.Pieces[:2] {
-		path := drafttest.Path(t, p, "crotch")
+		path := drafttest.Path(t, p, seams.Crotch)
 		before := path.Tangent(0)
 		for at := 1.0; at <= path.Length(); at++ {
 			now := path.Tangent(at)
@@ -100,8 +100,8 @@ func TestLegsMatch(t *testing.T) {
 		for _, p := range []pieces.Piece{front, back} {
 			require.NoError(t, p.Check(), "%g", length)
 		}
-		assert.InDelta(t, drafttest.Path(t, back, "outside leg").Length(), drafttest.Path(t, front, "outside leg").Length(), 0.1, "%g", length)
-		shorter := drafttest.Path(t, back, "inside leg").Length() - drafttest.Path(t, front, "inside leg").Length()
+		assert.InDelta(t, drafttest.Path(t, back, seams.OutsideLeg).Length(), drafttest.Path(t, front, seams.OutsideLeg).Length(), 0.1, "%g", length)
+		shorter := drafttest.Path(t, back, seams.InsideLeg).Length() - drafttest.Path(t, front, seams.InsideLeg).Length()
 		assert.True(t, shorter >= 0 && shorter <= 6, "%g: %g", length, shorter)
 		for _, match := range []string{"hip", "outside knee", "inside knee"} {
 			// From the hem up, or from the fork down.
@@ -112,7 +112,7 @@ func TestLegsMatch(t *testing.T) {
 
 func fromHem(t *testing.T, p pieces.Piece, match string) float64 {
 	for _, n := range p.Notches {
-		if n.Match == match && n.Edge == "inside leg" {
+		if n.Match == match && n.Edge == seams.InsideLeg {
 			return drafttest.Path(t, p, n.Edge).Length() - n.At
 		}
 		if n.Match == match {
@@ -126,14 +126,14 @@ func fromHem(t *testing.T, p pieces.Piece, match string) float64 {
 // (geometry); it is 4 cm wide (common practice: 3.5 to 4.5).
 func TestFlyFoldsUnderTheWaist(t *testing.T) {
 	front := drafted(t, Options{}).Pieces[0]
-	top := drafttest.Path(t, front, "fly waist")
+	top := drafttest.Path(t, front, seams.FlyWaist)
 	assert.InDelta(t, 40, top.Length(), 1e-3)
 	fold := front.Marks[len(front.Marks)-1]
 	require.Equal(t, "centre front", fold.Name)
 	line := pieces.MirrorAbout(fold.Path.Start(), fold.Path.End())
 	var waist pieces.Path
 	for _, e := range front.Edges {
-		if construct.SeamOf(e.Name) == "waist" && !strings.Contains(e.Name, "mouth") {
+		if e.Name.Seam() == seams.Waist && !e.Name.IsMouth() {
 			waist = e.Path
 		}
 	}
@@ -151,17 +151,17 @@ func TestPockets(t *testing.T) {
 	require.NoError(t, bag.Check())
 	assert.Equal(t, 4, bag.Cut)
 	assert.True(t, bag.Pair)
-	assert.InDelta(t, 160, notchesApart(bag, "pocket side"), 1e-6)
-	assert.InDelta(t, 160, notchesApart(block.Pieces[1], "outside leg"), 1e-6)
+	assert.InDelta(t, 160, notchesApart(bag, seams.PocketSide), 1e-6)
+	assert.InDelta(t, 160, notchesApart(block.Pieces[1], seams.OutsideLeg), 1e-6)
 	// A bag whose side is the trousers' own seam lies on it without a gap.
-	side, leg := drafttest.Path(t, bag, "pocket side"), drafttest.Path(t, block.Pieces[0], "outside leg")
+	side, leg := drafttest.Path(t, bag, seams.PocketSide), drafttest.Path(t, block.Pieces[0], seams.OutsideLeg)
 	assert.InDelta(t, 0, construct.Distance(side.End(), leg.At(leg.Length()-10)), 1e-3)
 
 	block = drafted(t, Options{Pocket: PatchPocket})
 	pocket := block.Pieces[2]
 	require.NoError(t, pocket.Check())
 	// A seventh of 100 cm.
-	assert.InDelta(t, 142.9, drafttest.Path(t, pocket, "pocket hem").Length(), 0.1)
+	assert.InDelta(t, 142.9, drafttest.Path(t, pocket, seams.PocketHem).Length(), 0.1)
 	mark := block.Pieces[1].Marks[len(block.Pieces[1].Marks)-1]
 	assert.InDelta(t, 142.9, mark.Path.Length(), 0.1)
 }
@@ -184,7 +184,7 @@ func TestElasticWaist(t *testing.T) {
 			assert.Empty(t, p.Darts)
 			mark := p.Marks[len(p.Marks)-1]
 			require.Equal(t, "fold line of the casing", mark.Name)
-			outside, crotch := drafttest.Path(t, p, "outside leg"), drafttest.Path(t, p, "crotch")
+			outside, crotch := drafttest.Path(t, p, seams.OutsideLeg), drafttest.Path(t, p, seams.Crotch)
 			side, centre := mark.Path.Start(), mark.Path.End()
 			fold := pieces.MirrorAbout(side, construct.Go(side, mark.Path.Tangent(0), 1))
 			assert.InDelta(t, 0, construct.Distance(fold.Apply(outside.End()), outside.At(outside.Length()-2*depth)), 0.01, p.Name)

@@ -7,6 +7,7 @@ import (
 
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 var _ = register(rule{whole: checkAsked})
@@ -49,7 +50,7 @@ func matchesOf(p lay.Plan, piece pieces.Piece, asked []pieces.Piece) []string {
 			out = append(out, notch.Match)
 		}
 	}
-	if piece.Pair && piece.Fold == "" {
+	if piece.Pair && piece.Fold == seams.None {
 		out = append(out, "")
 	}
 	return out

@@ -3,13 +3,13 @@ package check
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // hemTolerance, mm, of a hem on the line of the border: as of points that match
@@ -39,7 +39,11 @@ func checkBorder(p lay.Plan, o openedPiece, asked pieces.Piece) error {
 	}
 	found := false
 	for _, edge := range asked.Edges {
-		if edge.Name != border.Hem && (border.Hem != "" || !strings.HasPrefix(strings.ToLower(edge.Name), "hem")) {
+		isHem := edge.Name == border.Hem
+		if border.Hem == seams.None {
+			isHem = edge.Hem || edge.Name.Seam() == seams.Hem
+		}
+		if !isHem {
 			continue
 		}
 		found = true

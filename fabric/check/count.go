@@ -6,6 +6,7 @@ import (
 
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 var _ = register(rule{whole: checkCounts})
@@ -42,7 +43,7 @@ func (t tally) check(piece pieces.Piece, alike bool) error {
 	if total := t.right + t.left + t.whole; total != piece.Cut {
 		return fmt.Errorf("%s: %d come out of the lay and %d are wanted", piece.Name, total, piece.Cut)
 	}
-	if piece.Pair && piece.Fold == "" && t.right != t.left && !alike {
+	if piece.Pair && piece.Fold == seams.None && t.right != t.left && !alike {
 		return fmt.Errorf("%s: %d right and %d left come out of the lay", piece.Name, t.right, t.left)
 	}
 	return nil

@@ -8,6 +8,7 @@ import (
 
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 var _ = register(rule{laid: checkFold})
@@ -16,11 +17,11 @@ var _ = register(rule{laid: checkFold})
 // give the two halves of a whole piece when both bring that edge to the same place.
 func checkFold(p lay.Plan, l lay.Laid, asked pieces.Piece) error {
 	plies := foldedOver(p, l)
-	if l.OnFold != (asked.Fold != "" && len(plies) == 2 && !p.Lay.IsAcross()) {
+	if l.OnFold != (asked.Fold != seams.None && len(plies) == 2 && !p.Lay.IsAcross()) {
 		return fmt.Errorf("%s copy %d: it is wrongly laid to the fold", l.Name, l.Copy)
 	}
 	if !l.OnFold {
-		if asked.Fold != "" && math.Abs(area(l.Seam)) < 1.99*math.Abs(area(asked.SeamOutline(seamTolerance))) {
+		if asked.Fold != seams.None && math.Abs(area(l.Seam)) < 1.99*math.Abs(area(asked.SeamOutline(seamTolerance))) {
 			return fmt.Errorf("%s copy %d: it is a half piece and lies away from a fold", l.Name, l.Copy)
 		}
 		return nil

@@ -5,12 +5,12 @@ import (
 	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 var _ = register(rule{whole: checkMatches})
@@ -60,7 +60,7 @@ func pointsOf(p lay.Plan, o openedPiece, asked pieces.Piece, match lay.Match) []
 	if !match.Across || match.Name == "" { // both sides match one place
 		return []matchPlace{{drawn[axis], false}}
 	}
-	if asked.Fold != "" {
+	if asked.Fold != seams.None {
 		return []matchPlace{{drawn[axis], false}, {image[axis], true}}
 	}
 	return []matchPlace{{drawn[axis], o.faceDown && asked.Pair}}
@@ -119,11 +119,11 @@ func matchPoint(piece pieces.Piece, name string) (orb.Point, bool) {
 // centre is a point of the centre of a piece: of its fold edge, of the first
 // edge whose name begins with "centre", or of its grainline.
 func centre(piece pieces.Piece) orb.Point {
-	if edge, ok := piece.Edge(piece.Fold); ok && piece.Fold != "" {
+	if edge, ok := piece.Edge(piece.Fold); ok && piece.Fold != seams.None {
 		return edge.Path.Start()
 	}
 	for _, edge := range piece.Edges {
-		if strings.HasPrefix(strings.ToLower(edge.Name), "centre") {
+		if edge.Name.IsCentre() {
 			return edge.Path.Start()
 		}
 	}

@@ -8,6 +8,7 @@ import (
 
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 var _ = register(rule{piece: checkMotif})
@@ -40,7 +41,7 @@ func checkMotif(p lay.Plan, o openedPiece, asked pieces.Piece) error {
 // wholeMiddle is the middle of a piece, of a half the middle of the whole, along and
 // across its grainline.
 func wholeMiddle(piece pieces.Piece) orb.Point {
-	if piece.Fold != "" {
+	if piece.Fold != seams.None {
 		piece = piece.Unfolded()
 	}
 	upright := pieces.Turn(90 - angle(piece.Grain.From, piece.Grain.To))

@@ -6,6 +6,7 @@ import (
 
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 var _ = register(rule{laid: checkSize})
@@ -13,7 +14,7 @@ var _ = register(rule{laid: checkSize})
 // checkSize: pieces are enlarged when the cloth is washed after cutting, by the size
 // of the seam line along and across the grain.
 func checkSize(p lay.Plan, l lay.Laid, asked pieces.Piece) error {
-	if asked.Fold != "" && !l.OnFold {
+	if asked.Fold != seams.None && !l.OnFold {
 		asked = asked.Unfolded()
 	}
 	along, across := growth(p.Cloth, asked.Grain.Lie)

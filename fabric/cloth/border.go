@@ -1,6 +1,7 @@
 package cloth
 
 import (
+	"ellwand/pieces/seams"
 	"fmt"
 	"slices"
 )
@@ -41,7 +42,7 @@ type Border struct {
 	// Pieces names those whose hem lies on the line; empty is no border.
 	Pieces []string
 	// Hem names the edge that is their hem; empty is the one that is called so.
-	Hem string
+	Hem seams.Name
 }
 
 // Has reports whether a piece of that name lies on the border.

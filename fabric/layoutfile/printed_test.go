@@ -15,6 +15,7 @@ import (
 	"ellwand/fabric/layoutfile"
 	"ellwand/fabric/plan"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	outside "ellwand/testdata/check"
 )
 
@@ -22,7 +23,7 @@ import (
 func printed(t *testing.T, c cloth.Cloth) layoutfile.File {
 	t.Helper()
 	panel := pieces.Rectangle("panel", 240, 300)
-	panel.Cut, panel.Edges[0].Name = 2, "hem"
+	panel.Cut, panel.Edges[0].Name = 2, seams.Hem
 	got, err := plan.Require(t.Context(), c, []pieces.Piece{panel}, plan.Options{Passes: 20, Seed: 1, Workers: 1, Lays: []lay.Kind{lay.Open}})
 	require.NoError(t, err)
 	file, err := layoutfile.Of(got.Lays[got.Chosen])

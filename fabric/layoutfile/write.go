@@ -13,6 +13,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // Write writes the layout of a plan. It refuses a plan that is not possible.
@@ -179,7 +180,7 @@ func askedOf(plan lay.Plan) ([]Asked, error) {
 
 func foldOf(piece pieces.Piece) []orb.Point {
 	edge, ok := piece.Edge(piece.Fold)
-	if piece.Fold == "" || !ok {
+	if piece.Fold == seams.None || !ok {
 		return nil
 	}
 	return []orb.Point{edge.Path.Start(), edge.Path.End()}
@@ -194,7 +195,7 @@ func laidOf(plan lay.Plan) []Laid {
 		laid := Laid{
 			Name: l.Name, Garment: l.Garment, Size: l.Size, Copy: l.Copy, Mirrored: l.Mirrored,
 			Turn: l.Turn, OnFold: l.OnFold, X: l.X, Y: l.Y, Piece: index, Part: l.Part,
-			Opened: index >= 0 && plan.Asked[index].Fold != "" && !l.OnFold, Outline: l.Outline,
+			Opened: index >= 0 && plan.Asked[index].Fold != seams.None && !l.OnFold, Outline: l.Outline,
 			Turnings: []Turning{},
 		}
 		for _, way := range l.Turnings {

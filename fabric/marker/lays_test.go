@@ -10,6 +10,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // TestWordsOfEveryLay: each lay is drawn with its folds and selvedges named,
@@ -17,7 +18,7 @@ import (
 func TestWordsOfEveryLay(t *testing.T) {
 	goods := cloth.Cloth{Name: "linen", Width: 1220, Selvedge: 10, Step: 100}
 	fold := pieces.Rectangle("back", 200, 500)
-	fold.Fold = "left"
+	fold.Fold = seams.Left
 	cape := pieces.Rectangle("cape", 700, 500)
 	cape.Cut = 2
 	yoke := pieces.Rectangle("yoke", 600, 200)

@@ -14,6 +14,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // A border by hand: on cloth 1000 mm wide the hem of a panel 300 mm long lies 60 mm
@@ -21,7 +22,7 @@ import (
 // from 640 to 940 mm at the far one.
 func TestBorder(t *testing.T) {
 	panel := fabrictest.Rectangle("panel", 200, 300, 2)
-	panel.Edges[0].Name = "hem"
+	panel.Edges[0].Name = seams.Hem
 	pocket := fabrictest.Rectangle("pocket", 80, 90, 2)
 	for side, want := range map[cloth.Side][2]float64{cloth.Near: {60, 360}, cloth.Far: {640, 940}} {
 		c := cloth.Cloth{Width: 1000, Selvedge: 10, Border: cloth.Border{Selvedge: side, Line: 60, Pieces: []string{"panel"}}}
@@ -51,7 +52,7 @@ func TestBorder(t *testing.T) {
 // A piece that lies along the cloth is refused on a border.
 func TestBorderLiesAcross(t *testing.T) {
 	band := fabrictest.Rectangle("band", 300, 300, 1)
-	band.Edges[0].Name = "hem"
+	band.Edges[0].Name = seams.Hem
 	c := cloth.Cloth{Width: 1000, Selvedge: 10}
 	p := inLay(t, c, lay.Open, band)
 	p.Cloth.Border = cloth.Border{Line: p.Pieces[0].Outline.Bound().Min[1] + 10, Pieces: []string{"band"}}
@@ -60,13 +61,13 @@ func TestBorderLiesAcross(t *testing.T) {
 
 func TestBorderIsRefused(t *testing.T) {
 	panel := fabrictest.Rectangle("panel", 200, 300, 1)
-	panel.Edges[0].Name = "hem"
+	panel.Edges[0].Name = seams.Hem
 	curved, slanted, hemless := panel, panel, panel
 	curved.Edges = append([]pieces.Edge(nil), panel.Edges...)
 	curved.Edges[0].Path = pieces.Path{pieces.Bezier{P0: orb.Point{0, 0}, P1: orb.Point{60, -20}, P2: orb.Point{140, -20}, P3: orb.Point{200, 0}}}
 	slanted.Grain.To[0] += 100 * math.Tan(math.Pi/36)
 	hemless.Edges = append([]pieces.Edge(nil), panel.Edges...)
-	hemless.Edges[0].Name = "bottom"
+	hemless.Edges[0].Name = seams.Bottom
 	c := cloth.Cloth{Width: 1000, Selvedge: 10, Border: cloth.Border{Line: 60, Pieces: []string{"panel"}}}
 	for want, piece := range map[string]pieces.Piece{
 		"its hem is curved":                                curved,

@@ -12,6 +12,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
 
@@ -26,7 +27,7 @@ func cutFrom(r *rand.Rand, kind lay.Kind, tiles []fabrictest.Tile, prefix string
 		hasFold := kind == lay.FoldedAlong && t.Y == 0 && gap == 0
 		switch {
 		case hasFold && r.IntN(2) == 0:
-			p.Fold = "left"
+			p.Fold = seams.Left
 		case double:
 			p.Cut, p.Pair = 2, r.IntN(2) == 0
 		}

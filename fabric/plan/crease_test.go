@@ -10,13 +10,14 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // A crease down the middle is where the cloth is folded: pieces on the fold
 // cannot lie there, and the other lays are given (issue 22).
 func TestCreaseDownTheMiddle(t *testing.T) {
 	front, back := pieces.Rectangle("front", 280, 600), pieces.Rectangle("back", 280, 600)
-	front.Fold = "left"
+	front.Fold = seams.Left
 	back.Cut, back.Pair = 2, true
 	c := cloth.Cloth{Name: "shell", Width: 1200, Selvedge: 10, Step: 100, Flaws: []cloth.Flaw{cloth.BandFlaw("crease", 590, 610)}}
 	need, err := plan.Require(t.Context(), c, []pieces.Piece{front, back}, plan.Options{Passes: 3, Seed: 1})

@@ -20,6 +20,7 @@ import (
 	"ellwand/fabric/layoutfile"
 	"ellwand/fabric/plan"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/testdata/check"
 	"ellwand/testdata/sample"
 )
@@ -74,7 +75,7 @@ func randomJob(number uint64) (cloth.Cloth, []pieces.Piece, plan.Options) {
 func evenly(all []pieces.Piece) []pieces.Piece {
 	out := make([]pieces.Piece, len(all))
 	for i, p := range all {
-		if p.Fold == "" {
+		if p.Fold == seams.None {
 			p.Pair = true
 		}
 		p.Cut += p.Cut % 2
@@ -134,7 +135,7 @@ func randomPiece(r *rand.Rand, i int) pieces.Piece {
 	}
 	p.Name = fmt.Sprintf("piece %d", i)
 	p.Garment = []string{"blouse", "skirt"}[r.IntN(2)]
-	if p.Fold == "" {
+	if p.Fold == seams.None {
 		p.Grain.Lie = pieces.GrainLie(r.IntN(3))
 	}
 	for k := range 1 + r.IntN(2) {

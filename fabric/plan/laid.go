@@ -11,6 +11,7 @@ import (
 	"ellwand/fabric/rules"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // drawTolerance is how near, in mm, drawn curves follow the true ones
@@ -83,7 +84,7 @@ func laid(t rules.Template, problem layout.Problem, at layout.Placement) lay.Lai
 		}
 	}
 	for _, dart := range t.Piece.Darts {
-		out.Darts = append(out.Darts, lay.Dart{Name: dart.Name, Line: geometry.Mapped(m, dartLine(dart))})
+		out.Darts = append(out.Darts, lay.Dart{Name: dart.Name.String(), Line: geometry.Mapped(m, dartLine(dart))})
 	}
 	for _, mark := range t.Piece.Marks {
 		line := orb.LineString{mark.At}
@@ -96,7 +97,7 @@ func laid(t rules.Template, problem layout.Problem, at layout.Placement) lay.Lai
 }
 
 func dartLine(dart pieces.Dart) orb.LineString {
-	if dart.Mouth != "" {
+	if dart.Mouth != seams.None {
 		return orb.LineString{dart.Start, dart.Apex, dart.End}
 	}
 	return orb.LineString{dart.Start, dart.Apex, dart.End, dart.OtherApex, dart.Start}

@@ -15,6 +15,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // drawPiece makes a random piece of one of the kinds that a lay must deal
@@ -34,10 +35,10 @@ func drawPiece(t *rapid.T, i int) pieces.Piece {
 		p.Grain.Lie = lie
 	case 2: // on the fold, straight grain
 		p = fabrictest.Polygon("half", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.8, h}, orb.Point{0, h * 0.7})
-		p.Fold, p.Cut = "d", rapid.IntRange(1, 2).Draw(t, "cut")
+		p.Fold, p.Cut = seams.Called("d"), rapid.IntRange(1, 2).Draw(t, "cut")
 	case 3: // on the fold, which lies across the grain
 		p = fabrictest.Polygon("half", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.8, h}, orb.Point{w * 0.1, h * 0.7})
-		p.Fold, p.Grain.Lie = "a", pieces.CrossGrain
+		p.Fold, p.Grain.Lie = seams.Called("a"), pieces.CrossGrain
 	default: // a pair with a hollow
 		p = fabrictest.Pair(fabrictest.Polygon("hollow", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.4, h * 0.3}, orb.Point{w * 0.5, h}, orb.Point{0, h}))
 	}

@@ -14,6 +14,7 @@ import (
 	"ellwand/fabric/plan"
 	"ellwand/fabric/words"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
 
@@ -98,8 +99,8 @@ func TestFoldOnTheCentreLine(t *testing.T) {
 // repeat of 100 mm. Plain cloth takes 500 mm, so matching costs 50 mm; the
 // rule of thumb says one repeat, 100 mm.
 func TestMatchingCost(t *testing.T) {
-	left := fabrictest.Notched(fabrictest.Rectangle("left", 200, 250, 1), "left", 250, "seam")
-	right := fabrictest.Notched(fabrictest.Rectangle("right", 200, 250, 1), "right", 0, "seam")
+	left := fabrictest.Notched(fabrictest.Rectangle("left", 200, 250, 1), seams.Left, 250, "seam")
+	right := fabrictest.Notched(fabrictest.Rectangle("right", 200, 250, 1), seams.Right, 0, "seam")
 	c := cloth.Cloth{Width: 220, Selvedge: 10, Nap: cloth.OneWay, Repeat: cloth.Repeat{Along: 100}}
 	got := fabrictest.Required(t, c, left, right)
 	assert.InDelta(t, 550, got.Length, 0.01)
@@ -111,8 +112,8 @@ func TestMatchingCost(t *testing.T) {
 }
 
 func TestMatchesThatContradict(t *testing.T) {
-	a := fabrictest.Notched(fabrictest.Notched(fabrictest.Rectangle("a", 100, 300, 1), "right", 0, "low"), "right", 150, "high")
-	b := fabrictest.Notched(fabrictest.Notched(fabrictest.Rectangle("b", 100, 300, 1), "right", 0, "low"), "right", 170, "high")
+	a := fabrictest.Notched(fabrictest.Notched(fabrictest.Rectangle("a", 100, 300, 1), seams.Right, 0, "low"), seams.Right, 150, "high")
+	b := fabrictest.Notched(fabrictest.Notched(fabrictest.Rectangle("b", 100, 300, 1), seams.Right, 0, "low"), seams.Right, 170, "high")
 	c := cloth.Cloth{Width: 520, Selvedge: 10, Repeat: cloth.Repeat{Along: 90}}
 	p := inLay(t, c, lay.Open, a, b)
 	require.NotEmpty(t, p.Notes)
@@ -149,7 +150,7 @@ func TestBothPliesHaveAPlaceAcross(t *testing.T) {
 	sail := fabrictest.Polygon("sail", orb.Point{0, 0}, orb.Point{130, 0}, orb.Point{40, 300})
 	jib := fabrictest.Polygon("jib", orb.Point{0, 0}, orb.Point{170, 0}, orb.Point{90, 210})
 	all := []pieces.Piece{
-		fabrictest.Pair(fabrictest.Notched(sail, "b", 71, "luff")), fabrictest.Pair(fabrictest.Notched(jib, "c", 34, "luff")),
+		fabrictest.Pair(fabrictest.Notched(sail, seams.Called("b"), 71, "luff")), fabrictest.Pair(fabrictest.Notched(jib, seams.Called("c"), 34, "luff")),
 	}
 	all[0].Cut, all[1].Cut = 4, 6
 	c := cloth.Cloth{Width: 600, Selvedge: 10, Repeat: cloth.Repeat{Across: 23}}

@@ -14,6 +14,7 @@ import (
 	"ellwand/fabric/plan"
 	"ellwand/nest"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 func TestRequireBothLays(t *testing.T) {
@@ -82,7 +83,7 @@ func TestExactLengths(t *testing.T) {
 		{"strips across", []pieces.Piece{fabrictest.OnGrain(fabrictest.Rectangle("strip", 150, 300, 4), pieces.CrossGrain)}, 300, 300},
 		{"a whole on the fold", []pieces.Piece{func() pieces.Piece {
 			p := fabrictest.Polygon("back", orb.Point{0, 0}, orb.Point{300, 0}, orb.Point{300, 700}, orb.Point{0, 700})
-			p.Fold = "d"
+			p.Fold = seams.Called("d")
 			return p
 		}()}, 700, 700},
 	} {

@@ -10,6 +10,7 @@ import (
 	"ellwand/fabric/rules"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // split is how the pieces are shared between a double bed and a single one.
@@ -41,7 +42,7 @@ func choicesFor(goods cloth.Cloth, double, single bed.Bed, wanted []rules.Demand
 	isMatched := !goods.Repeat.IsPlain()
 	for i, d := range wanted {
 		c := choice{Demand: d, step: 2}
-		if d.Piece.Fold != "" {
+		if d.Piece.Fold != seams.None {
 			c.step = 1
 		}
 		for _, n := range []int{d.Cut, d.Cut - 1} {
@@ -122,7 +123,7 @@ func (s sharing) split(choices []choice) split {
 
 // templatesFor so many of a piece on the double bed.
 func templatesFor(piece pieces.Piece, cut int) int {
-	if piece.Fold != "" {
+	if piece.Fold != seams.None {
 		return cut
 	}
 	return cut / 2
@@ -164,7 +165,7 @@ func sharings(choices []choice, guess func(sharing) (float64, bool)) []sharing {
 	all, onlyFold := make(sharing, len(choices)), make(sharing, len(choices))
 	for i, c := range choices {
 		all[i], onlyFold[i] = c.most, c.least
-		if c.Piece.Fold != "" {
+		if c.Piece.Fold != seams.None {
 			onlyFold[i] = c.most
 		}
 	}

@@ -12,6 +12,7 @@ import (
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/geometry"
 	"ellwand/pieces/safety"
+	"ellwand/pieces/seams"
 	"ellwand/pieces/sheet"
 )
 
@@ -81,7 +82,7 @@ func (m fullSize) figure(i int, l lay.Laid) sheet.Figure {
 	}
 	piece := l.Piece.Map(move)
 	if !l.OnFold {
-		piece.Fold = ""
+		piece.Fold = seams.None
 	}
 	return sheet.Figure{Sizes: []sheet.Drawn{{Piece: piece, Cutting: ring}}, Label: label(i, l), Beneath: within(m.repeat, ring.Bound())}
 }

@@ -23,6 +23,7 @@ import (
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/paper"
+	"ellwand/pieces/seams"
 )
 
 // sleeve has a curved head.
@@ -34,7 +35,7 @@ func sleeve(width, height float64) pieces.Piece {
 		p.Edges[i].Allowance = 5
 	}
 	p.Garment = "smock"
-	p.Notches = []pieces.Notch{{Edge: "top", At: 40, Count: 2}}
+	p.Notches = []pieces.Notch{{Edge: seams.Top, At: 40, Count: 2}}
 	return p
 }
 

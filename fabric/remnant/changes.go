@@ -9,6 +9,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // Limits of what may be given up, mm.
@@ -123,7 +124,7 @@ func crossGrains(q Question) []Change {
 }
 
 func onCrossGrain(p pieces.Piece) (pieces.Piece, bool) {
-	if p.Fold != "" {
+	if p.Fold != seams.None {
 		p = p.Unfolded()
 	}
 	p.Grain.Lie = pieces.CrossGrain
@@ -134,7 +135,7 @@ func onCrossGrain(p pieces.Piece) (pieces.Piece, bool) {
 func joins(q Question) []Change {
 	var onFold, split []Change
 	for _, p := range largestFirst(q.Pieces) {
-		if p.Fold != "" && len(onFold) < mostOfAKind {
+		if p.Fold != seams.None && len(onFold) < mostOfAKind {
 			onFold = append(onFold, plain("join", fmt.Sprintf("cut the %s in two halves with a seam instead of the fold", p.Name), only(p, seamInsteadOfFold)))
 			continue
 		}
@@ -217,7 +218,7 @@ func area(p pieces.Piece) float64 {
 		sum += ring[i-1][0]*ring[i][1] - ring[i][0]*ring[i-1][1]
 	}
 	half := 1.0
-	if p.Fold != "" {
+	if p.Fold != seams.None {
 		half = 2
 	}
 	return math.Abs(sum) / 2 * half * float64(p.Cut)

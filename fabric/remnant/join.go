@@ -8,6 +8,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
 )
 
 // usualJoin is the allowance of a new seam where the piece has no other, mm
@@ -16,7 +17,7 @@ const usualJoin = 10.0
 
 // seamInsteadOfFold cuts a half piece twice, a right and a left.
 func seamInsteadOfFold(p pieces.Piece) (pieces.Piece, bool) {
-	if p.Fold == "" {
+	if p.Fold == seams.None {
 		return p, false
 	}
 	out := withEdges(p)
@@ -25,7 +26,7 @@ func seamInsteadOfFold(p pieces.Piece) (pieces.Piece, bool) {
 			out.Edges[i].Allowance = seamOf(p)
 		}
 	}
-	out.Fold, out.Cut, out.Pair = "", 2*p.Cut, true
+	out.Fold, out.Cut, out.Pair = seams.None, 2*p.Cut, true
 	return out, true
 }
 
@@ -53,7 +54,7 @@ const (
 // halved cuts a rectangular band in two, with a seam across its middle: a
 // right and a left half, each with the allowance of the new seam.
 func halved(p pieces.Piece) (pieces.Piece, bool) {
-	if len(p.Edges) != 4 || p.Fold != "" || len(p.Darts) > 0 {
+	if len(p.Edges) != 4 || p.Fold != seams.None || len(p.Darts) > 0 {
 		return p, false
 	}
 	var corners []orb.Point
@@ -106,10 +107,10 @@ func halfBand(p pieces.Piece, corners []orb.Point, first int) pieces.Piece {
 	return out
 }
 
-func joinName(p pieces.Piece) string {
-	name := "join"
+func joinName(p pieces.Piece) seams.Name {
+	name := seams.Join
 	for slices.ContainsFunc(p.Edges, func(e pieces.Edge) bool { return e.Name == name }) {
-		name += " again"
+		name = seams.Called(name.String() + " again")
 	}
 	return name
 }

@@ -14,6 +14,7 @@ import (
 	"ellwand/fabric/plan"
 	"ellwand/fabric/remnant"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 func rectangle(name string, width, height float64, cut int) pieces.Piece {
@@ -35,7 +36,7 @@ func withAllowance(p pieces.Piece, allowance float64) pieces.Piece {
 }
 
 func onFold(p pieces.Piece) pieces.Piece {
-	p.Fold = "left"
+	p.Fold = seams.Left
 	p.Edges[3].Allowance = 0
 	return p
 }
@@ -109,7 +110,7 @@ func crosswise(p pieces.Piece) pieces.Piece {
 func triangle(name string, width, height float64, cut int) pieces.Piece {
 	p := pieces.Piece{Name: name, Cut: cut}
 	corners := []orb.Point{{0, 0}, {width, 0}, {0, height}}
-	for i, edge := range []string{"bottom", "slope", "left"} {
+	for i, edge := range []seams.Name{seams.Bottom, seams.Called("slope"), seams.Left} {
 		p.Edges = append(p.Edges, pieces.Edge{Name: edge, Path: pieces.Path{pieces.Line{From: corners[i], To: corners[(i+1)%3]}}})
 	}
 	p.Grain = pieces.Grain{From: orb.Point{50, 50}, To: orb.Point{50, 250}}

@@ -9,6 +9,7 @@ import (
 	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // sideName is the node of a match point across the cloth, for the side that is
@@ -64,7 +65,7 @@ func (m *Matching) bindPoint(a axis, i int, t Template, name string, p orb.Point
 	if !m.bind(a, i, sideName(a, name, left), p) {
 		return false
 	}
-	isBothSides := a == acrossWarp && m.bed.Plies() == 1 && t.Asked.Fold != ""
+	isBothSides := a == acrossWarp && m.bed.Plies() == 1 && t.Asked.Fold != seams.None
 	return !isBothSides || m.bind(a, i, sideName(a, name, true), geometry.Apply(t.Image, p))
 }
 
@@ -72,7 +73,7 @@ func (m *Matching) bindPoint(a axis, i int, t Template, name string, p orb.Point
 func (m *Matching) bindPairs(a axis) {
 	done := map[int]bool{}
 	for _, t := range m.templates {
-		if !t.Asked.Pair || t.Asked.Fold != "" || done[t.Source] {
+		if !t.Asked.Pair || t.Asked.Fold != seams.None || done[t.Source] {
 			continue
 		}
 		done[t.Source] = true

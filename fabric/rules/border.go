@@ -2,7 +2,6 @@ package rules
 
 import (
 	"math"
-	"strings"
 
 	"github.com/paulmach/orb"
 
@@ -12,6 +11,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // This file is the rule of the border print: a piece that asks for it lies on the
@@ -35,12 +35,21 @@ const (
 	squareHem   = 0.5 // degrees off the square
 )
 
+// isHem says that an edge is to lie on the border: the one that the maker names,
+// or the hem.
+func isHem(border cloth.Border, edge pieces.Edge) bool {
+	if border.Hem != seams.None {
+		return edge.Name == border.Hem
+	}
+	return edge.Hem || edge.Name.Seam() == seams.Hem
+}
+
 // hemOf gives the ends of the hem of a piece, which is straight and square to its
 // grainline; or a sentence why it is not.
 func hemOf(border cloth.Border, piece pieces.Piece) (start, end orb.Point, err error) {
 	var hem []orb.Point
 	for _, edge := range piece.Edges {
-		if edge.Name == border.Hem || border.Hem == "" && strings.HasPrefix(strings.ToLower(edge.Name), "hem") {
+		if isHem(border, edge) {
 			hem = append(hem, edge.Path.Flatten(straightHem/10)...)
 		}
 	}
@@ -62,9 +71,9 @@ func hemOf(border cloth.Border, piece pieces.Piece) (start, end orb.Point, err e
 	return start, end, nil
 }
 
-func hemName(border cloth.Border) string {
-	if border.Hem == "" {
-		return "hem"
+func hemName(border cloth.Border) seams.Name {
+	if border.Hem == seams.None {
+		return seams.Hem
 	}
 	return border.Hem
 }

@@ -2,13 +2,13 @@ package rules
 
 import (
 	"math"
-	"strings"
 
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // This file is the rule of the centre line: the centre of a piece lies on one line of
@@ -40,12 +40,12 @@ func bindCentre(m *Matching, a axis, i int) error {
 // centreOf is a point of the line that is to lie on the centre line.
 func centreOf(piece pieces.Piece) orb.Point {
 	for _, edge := range piece.Edges {
-		if edge.Name == piece.Fold && piece.Fold != "" {
+		if edge.Name == piece.Fold && piece.Fold != seams.None {
 			return edge.Path[0].Start()
 		}
 	}
 	for _, edge := range piece.Edges {
-		if strings.HasPrefix(strings.ToLower(edge.Name), "centre") {
+		if edge.Name.IsCentre() {
 			return edge.Path[0].Start()
 		}
 	}

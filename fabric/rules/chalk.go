@@ -11,6 +11,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // TemplatesOf says how every piece is chalked in a bed. This is the one place
@@ -58,13 +59,13 @@ func chalked(c cloth.Cloth, b bed.Bed, d Demand) ([]Template, error) {
 	switch {
 	case b.Kind == lay.FoldedAcross && c.Nap != cloth.EitherWay:
 		return nil, lay.Because(d.Piece.Name, "it must go one way, and %s", againstTheWarp)
-	case b.Plies() == 1 && d.Piece.Fold != "":
+	case b.Plies() == 1 && d.Piece.Fold != seams.None:
 		return wholeOf(base, c), nil
 	case b.Plies() == 1:
 		return singly(base, c), nil
-	case d.Piece.Fold != "" && len(b.FoldPins()) > 0:
+	case d.Piece.Fold != seams.None && len(b.FoldPins()) > 0:
 		return onFold(base, c, b)
-	case d.Piece.Fold != "":
+	case d.Piece.Fold != seams.None:
 		return doubly(wholeOf(base, c)[0], c)
 	default:
 		return doubly(base, c)

@@ -8,6 +8,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // This file is the rule of the motif: its centre falls on a point of a piece, along
@@ -39,7 +40,7 @@ func motifPoint(motif cloth.Motif, piece pieces.Piece) (orb.Point, bool) {
 
 // middleOf a whole piece, along and across its grainline.
 func middleOf(piece pieces.Piece) orb.Point {
-	if piece.Fold != "" {
+	if piece.Fold != seams.None {
 		piece = piece.Unfolded()
 	}
 	ux, uy := piece.Grain.To[0]-piece.Grain.From[0], piece.Grain.To[1]-piece.Grain.From[1]

@@ -8,6 +8,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/geometry"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // alikeTolerance is how far, in mm, a piece and its mirror image may differ
@@ -74,7 +75,7 @@ func innerPoints(piece pieces.Piece) []orb.Point {
 	}
 	for _, dart := range piece.Darts {
 		out = append(out, dart.Start, dart.Apex, dart.End)
-		if dart.Mouth == "" {
+		if dart.Mouth == seams.None {
 			out = append(out, dart.OtherApex)
 		}
 	}

@@ -9,12 +9,13 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/geometry"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 func shape(lie pieces.GrainLie, points ...orb.Point) pieces.Piece {
 	p := pieces.Piece{Name: "shape", Cut: 2}
 	for i, q := range points {
-		p.Edges = append(p.Edges, pieces.Edge{Name: string(rune('a' + i)),
+		p.Edges = append(p.Edges, pieces.Edge{Name: seams.Called(string(rune('a' + i))),
 			Path: pieces.Path{pieces.Line{From: q, To: points[(i+1)%len(points)]}}})
 	}
 	p.Grain = pieces.Grain{From: orb.Point{40, 10}, To: orb.Point{40, 60}, Lie: lie}
@@ -58,13 +59,13 @@ func TestMirrorAlike(t *testing.T) {
 func TestNotchesDecideAlikeness(t *testing.T) {
 	p := shape(pieces.StraightGrain, []orb.Point{{0, 0}, {80, 0}, {80, 120}, {0, 120}}...)
 	outline := p.SeamOutline(0.1)
-	p.Notches = []pieces.Notch{{Edge: "a", At: 40, Count: 1}}
+	p.Notches = []pieces.Notch{{Edge: seams.Called("a"), At: 40, Count: 1}}
 	_, ok := mirrorAlike(p, outline, cloth.OneWay)
 	assert.True(t, ok, "a notch in the middle")
-	p.Notches = []pieces.Notch{{Edge: "a", At: 20, Count: 1}}
+	p.Notches = []pieces.Notch{{Edge: seams.Called("a"), At: 20, Count: 1}}
 	_, ok = mirrorAlike(p, outline, cloth.OneWay)
 	assert.False(t, ok, "a notch on one side")
-	p.Notches = append(p.Notches, pieces.Notch{Edge: "a", At: 60, Count: 1})
+	p.Notches = append(p.Notches, pieces.Notch{Edge: seams.Called("a"), At: 60, Count: 1})
 	_, ok = mirrorAlike(p, outline, cloth.OneWay)
 	assert.True(t, ok, "a notch on each side")
 }

@@ -12,6 +12,7 @@ import (
 	"ellwand/fabric/internal/geometry"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 func degreesOf(turns []layout.Turn) []float64 {
@@ -60,10 +61,10 @@ func TestTurnsOf(t *testing.T) {
 // there are always two ways onto the fold, end for end, and only the one up
 // the cloth when the nap is one way.
 func TestFoldTurns(t *testing.T) {
-	half := pieces.Piece{Name: "back", Cut: 1, Fold: "d", Grain: pieces.Grain{From: orb.Point{50, 50}, To: orb.Point{50, 200}}}
+	half := pieces.Piece{Name: "back", Cut: 1, Fold: seams.Called("d"), Grain: pieces.Grain{From: orb.Point{50, 50}, To: orb.Point{50, 200}}}
 	corners := []orb.Point{{0, 0}, {120, 0}, {100, 300}, {0, 260}}
 	for i, p := range corners {
-		half.Edges = append(half.Edges, pieces.Edge{Name: string(rune('a' + i)),
+		half.Edges = append(half.Edges, pieces.Edge{Name: seams.Called(string(rune('a' + i))),
 			Path: pieces.Path{pieces.Line{From: p, To: corners[(i+1)%4]}}})
 	}
 	for drawn := 0.0; drawn < 360; drawn += 30 {

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // LabelLines are what is written on a piece: its name, its garment and size,
@@ -25,7 +26,7 @@ func LabelLines(p pieces.Piece) []string {
 func CutText(p pieces.Piece) string {
 	text := fmt.Sprintf("cut %d", p.Cut)
 	switch {
-	case p.Fold != "":
+	case p.Fold != seams.None:
 		text += " on fold"
 	case p.Pair && p.Cut == 2:
 		text += ", a pair"

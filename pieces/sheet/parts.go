@@ -8,6 +8,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
 )
 
 // figure is one piece in one size being drawn on the plane. Its edges run
@@ -21,7 +22,7 @@ type figure struct {
 // cutting draws the line to cut along, open along the fold, which is not cut.
 func (f figure) cutting(pen drawing.Pen) {
 	fold, ok := f.piece.Edge(f.piece.Fold)
-	if !ok || f.piece.Fold == "" {
+	if !ok || f.piece.Fold == seams.None {
 		f.Line(pen, f.ring...)
 		return
 	}
@@ -78,7 +79,7 @@ func (f figure) darts(pen drawing.Pen, drilled bool) {
 		if drilled {
 			f.drill(t.Apex)
 		}
-		if t.Mouth == "" {
+		if t.Mouth == seams.None {
 			f.Line(pen, t.Start, t.OtherApex, t.End)
 			if drilled {
 				f.drill(t.OtherApex)

@@ -20,6 +20,7 @@ import (
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/paper"
+	"ellwand/pieces/seams"
 )
 
 // onto turns a piece drawn with y up onto the plane at a place.
@@ -45,7 +46,7 @@ func sleeve(scale float64) pieces.Piece {
 	p.Edges[2].Path = pieces.Path{
 		pieces.Bezier{P0: orb.Point{330, 400}, P1: orb.Point{250, 400}, P2: orb.Point{240, 540}, P3: orb.Point{165, 540}},
 		pieces.Bezier{P0: orb.Point{165, 540}, P1: orb.Point{90, 540}, P2: orb.Point{80, 400}, P3: orb.Point{0, 400}}}
-	p.Notches = []pieces.Notch{{Edge: "top", At: 100, Count: 1}, {Edge: "top", At: 400, Count: 2}}
+	p.Notches = []pieces.Notch{{Edge: seams.Top, At: 100, Count: 1}, {Edge: seams.Top, At: 400, Count: 2}}
 	p.Garment, p.Cloth, p.Cut, p.Pair = "smock", "linen", 2, true
 	return withAllowance(p, 10).Map(pieces.Scale(scale))
 }
@@ -56,7 +57,7 @@ func disc(radius float64) pieces.Piece {
 		return pieces.Path{pieces.Arc{Centre: orb.Point{0, 0}, Radius: radius, Begin: begin, Sweep: math.Pi}}
 	}
 	return pieces.Piece{Name: "round pocket", Cut: 1,
-		Edges: []pieces.Edge{{Name: "upper", Path: half(0)}, {Name: "lower", Path: half(math.Pi)}},
+		Edges: []pieces.Edge{{Name: seams.Called("upper"), Path: half(0)}, {Name: seams.Called("lower"), Path: half(math.Pi)}},
 		Grain: pieces.Grain{From: orb.Point{0, -radius / 2}, To: orb.Point{0, radius / 2}}}
 }
 

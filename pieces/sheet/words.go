@@ -9,6 +9,7 @@ import (
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/geometry"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/seams"
 )
 
 // air about words, mm, where they are to keep off lines.
@@ -59,7 +60,7 @@ func (f figure) beside(words string, line pieces.Path, size float64) bool {
 
 // names writes what the lines are: the fold, the marks and the grainline.
 func (f figure) names() {
-	if fold, ok := f.piece.Edge(f.piece.Fold); ok && f.piece.Fold != "" {
+	if fold, ok := f.piece.Edge(f.piece.Fold); ok && f.piece.Fold != seams.None {
 		f.foldMark(fold.Path)
 	}
 	for _, m := range f.piece.Marks {

@@ -18,6 +18,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 var update = flag.Bool("update", false, "write the golden files anew")
@@ -102,22 +103,22 @@ func bodice() pieces.Piece {
 		return pieces.Path{pieces.Line{From: orb.Point{x0, y0}, To: orb.Point{x1, y1}}}
 	}
 	return pieces.Piece{
-		Name: "front", Garment: "blouse", Size: "12", Cloth: "shell", Cut: 1, Fold: "centre front",
+		Name: "front", Garment: "blouse", Size: "12", Cloth: "shell", Cut: 1, Fold: seams.CentreFront,
 		Edges: []pieces.Edge{
-			{Name: "waist to dart", Path: line(0, 0, 80, 0), Allowance: 15},
-			{Name: "dart mouth", Path: line(80, 0, 110, 0), Allowance: 15},
-			{Name: "waist", Path: line(110, 0, 240, 0), Allowance: 15},
-			{Name: "side", Path: line(240, 0, 250, 220), Allowance: 15},
-			{Name: "armhole", Allowance: 10, Path: pieces.Path{pieces.Bezier{
+			{Name: seams.Called("waist to dart"), Path: line(0, 0, 80, 0), Allowance: 15},
+			{Name: seams.Called("dart mouth"), Path: line(80, 0, 110, 0), Allowance: 15},
+			{Name: seams.Waist, Path: line(110, 0, 240, 0), Allowance: 15},
+			{Name: seams.SideSeam, Path: line(240, 0, 250, 220), Allowance: 15},
+			{Name: seams.Armhole, Allowance: 10, Path: pieces.Path{pieces.Bezier{
 				P0: orb.Point{250, 220}, P1: orb.Point{180, 220}, P2: orb.Point{170, 280}, P3: orb.Point{190, 400}}}},
-			{Name: "shoulder", Path: line(190, 400, 70, 440), Allowance: 15},
-			{Name: "neck", Allowance: 10, Path: pieces.Path{pieces.Arc{
+			{Name: seams.Shoulder, Path: line(190, 400, 70, 440), Allowance: 15},
+			{Name: seams.Neck, Allowance: 10, Path: pieces.Path{pieces.Arc{
 				Centre: orb.Point{0, 440}, Radius: 70, Begin: 0, Sweep: -math.Pi / 2}}},
-			{Name: "centre front", Path: line(0, 370, 0, 0)},
+			{Name: seams.CentreFront, Path: line(0, 370, 0, 0)},
 		},
 		Grain:   pieces.Grain{From: orb.Point{30, 60}, To: orb.Point{30, 330}},
-		Notches: []pieces.Notch{{Edge: "armhole", At: 100, Count: 1}},
-		Darts:   []pieces.Dart{{Name: "waist dart", Mouth: "dart mouth", Start: orb.Point{80, 0}, Apex: orb.Point{95, 140}, End: orb.Point{110, 0}}},
+		Notches: []pieces.Notch{{Edge: seams.Armhole, At: 100, Count: 1}},
+		Darts:   []pieces.Dart{{Name: seams.Waist.Dart(0), Mouth: seams.Called("dart mouth"), Start: orb.Point{80, 0}, Apex: orb.Point{95, 140}, End: orb.Point{110, 0}}},
 		Marks:   []pieces.Mark{{Name: "bust line", Path: line(0, 200, 249, 200)}, {Name: "bust point", At: orb.Point{95, 165}}},
 	}
 }
@@ -127,8 +128,8 @@ func band() pieces.Piece {
 	p := cuff()
 	p.Name, p.Cut, p.Pair = "band", 4, true
 	p.Edges[0].Allowance, p.Edges[0].Hem = 30, true
-	p.Notches = []pieces.Notch{{Edge: "top", At: 80, Count: 2}}
-	p.Darts = []pieces.Dart{{Name: "tuck", Start: orb.Point{190, 50}, Apex: orb.Point{195, 80}, End: orb.Point{200, 50}, OtherApex: orb.Point{195, 20}}}
+	p.Notches = []pieces.Notch{{Edge: seams.Top, At: 80, Count: 2}}
+	p.Darts = []pieces.Dart{{Name: seams.Called("tuck"), Start: orb.Point{190, 50}, Apex: orb.Point{195, 80}, End: orb.Point{200, 50}, OtherApex: orb.Point{195, 20}}}
 	p.Grain.Lie = pieces.Bias
 	return p
 }
@@ -176,7 +177,7 @@ func TestWriteSaysWhatToCut(t *testing.T) {
 
 func TestWriteLeavesTheFoldUncut(t *testing.T) {
 	p := cuff()
-	p.Fold, p.Edges[3].Allowance = "left", 0
+	p.Fold, p.Edges[3].Allowance = seams.Left, 0
 	g := read(t, p).Groups[0]
 	assert.Subset(t, g.Texts, []string{"cut 1 on fold, from shell", "on the fold"})
 	// 120 mm: the fold edge and the allowances above and below it.
@@ -187,7 +188,7 @@ func TestWriteLeavesTheFoldUncut(t *testing.T) {
 
 func TestWriteNotches(t *testing.T) {
 	p := cuff()
-	p.Notches = []pieces.Notch{{Edge: "bottom", At: 100, Count: 2}}
+	p.Notches = []pieces.Notch{{Edge: seams.Bottom, At: 100, Count: 2}}
 	assert.ElementsMatch(t, []string{"119 122", "119 132", "125 122", "125 132"},
 		corners(read(t, p).Groups[0].path("notch")), "from the seam line out to the cutting line, 6 mm apart")
 	p.Edges[0].Allowance = 0

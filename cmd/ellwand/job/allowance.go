@@ -5,18 +5,19 @@ import (
 	"slices"
 
 	"ellwand/draft"
+	"ellwand/pieces/seams"
 )
 
 // usualSeam is the allowance of a seam that nothing else is said of, mm
 // [source.CommonPractice].
 const usualSeam = 15
 
-// allowances by the name of a seam, mm; "seams" is every seam not named.
-type allowances map[string]float64
+// allowances by what a seam is, mm.
+type allowances map[seams.Name]float64
 
 // seams is the allowance of a seam that is not named.
 func (a allowances) seams() float64 {
-	if width, given := a["seams"]; given {
+	if width, given := a[seams.Every]; given {
 		return width
 	}
 	return usualSeam
@@ -28,15 +29,16 @@ func (r *resolver) allowances(path Path, above allowances, given map[string]Meas
 	if out == nil {
 		out = allowances{}
 	}
+	words := seams.Words(draft.AllowanceNames())
 	for _, key := range slices.Sorted(maps.Keys(given)) {
 		inner := path.Key(key)
-		name, known := knownAs(key, draft.AllowanceNames())
+		word, known := knownAs(key, words)
 		if !known {
-			r.fault(inner, Unknown, "there is no seam %q to give an allowance to; %s", key, hint(key, draft.AllowanceNames()))
+			r.fault(inner, Unknown, "there is no seam %q to give an allowance to; %s", key, hint(key, words))
 			continue
 		}
-		if width, ok := r.length(inner, "the seam allowance on "+name, given[key]); ok {
-			out[name] = width
+		if width, ok := r.length(inner, "the seam allowance on "+word, given[key]); ok {
+			out[seams.Called(word)] = width
 		}
 	}
 	return out

@@ -1,6 +1,10 @@
 package job
 
-import "ellwand/fabric/cloth"
+import (
+	"ellwand/fabric/cloth"
+
+	"ellwand/pieces/seams"
+)
 
 // Border is a print that runs along one selvedge of a cloth.
 type Border struct {
@@ -16,7 +20,7 @@ func (b *Border) read(r *resolver, path Path, name string, c *cloth.Cloth) {
 		return
 	}
 	path = path.Key("border")
-	out := cloth.Border{Selvedge: choose(r, path.Key("selvedge"), name+": the selvedge of the border", b.Selvedge), Pieces: texts(b.Pieces), Hem: string(b.Hem)}
+	out := cloth.Border{Selvedge: choose(r, path.Key("selvedge"), name+": the selvedge of the border", b.Selvedge), Pieces: texts(b.Pieces), Hem: seams.Called(string(b.Hem))}
 	switch {
 	case b.Line == "":
 		r.fault(path, Missing, "%s has a border without a line; add line: the distance of the hems from the edge of that selvedge", name)

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // handmade makes the rectangles of a garment.
@@ -83,9 +84,9 @@ func (r *resolver) fold(path Path, name string, p Piece, piece *pieces.Piece) bo
 			"%s cannot be a pair and lie on the fold: a folded piece is cut whole; remove pair", name)
 		return false
 	}
-	piece.Fold = side
+	piece.Fold = seams.Called(side)
 	for i := range piece.Edges {
-		if piece.Edges[i].Name == side {
+		if piece.Edges[i].Name == piece.Fold {
 			piece.Edges[i].Allowance = 0
 		}
 	}

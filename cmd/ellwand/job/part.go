@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"ellwand/draft/part"
+	"ellwand/pieces/seams"
 )
 
 // Part asks for a smaller piece that is drafted to fit the seams it joins.
@@ -42,7 +43,7 @@ func (r *resolver) parts(path Path, asked []Part, cloth string) []part.Options {
 			Overlap:   r.optional(inner.Key("overlap"), called+": the overlap", p.Overlap),
 			Shape:     chooseNamed(r, inner.Key("shape"), called+": the shape", p.Shape),
 			Of:        string(p.Of),
-			FacedEdge: string(p.Edge),
+			FacedEdge: seams.Called(string(p.Edge)),
 		}
 		options.ClothWidth = r.narrowest(options.Cloth)
 		out = append(out, options)

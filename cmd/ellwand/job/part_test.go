@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 const shirtJob = `job: shirt
@@ -40,7 +41,7 @@ func TestLiningsInTheJobFile(t *testing.T) {
 	assert.Equal(t, "lining", got["front bodice lining"].Cloth)
 	assert.Equal(t, "shell", got["back bodice lining"].Cloth, "cut_from has the last word")
 	centre := func(name string) float64 {
-		edge, ok := got[name].Edge("centre back")
+		edge, ok := got[name].Edge(seams.CentreBack)
 		require.True(t, ok)
 		return edge.Path.Length()
 	}

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"ellwand/draft"
+	"ellwand/pieces/seams"
 )
 
 // Mapping is a set of keys that stand together in the job file.
@@ -134,10 +135,10 @@ func allowanceKeys() Mapping {
 		if mm := draft.UsualAllowance(name); mm > 0 {
 			text = strconv.FormatFloat(mm/10, 'f', -1, 64) + " cm"
 		}
-		if name == "seams" {
+		if name == seams.Every {
 			text += "; every seam that is not named"
 		}
-		out.Keys = append(out.Keys, Key{Name: strings.ReplaceAll(name, " ", "_"), Value: "length", Text: text})
+		out.Keys = append(out.Keys, Key{Name: strings.ReplaceAll(name.String(), " ", "_"), Value: "length", Text: text})
 	}
 	return out
 }

@@ -11,10 +11,11 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/seams"
 )
 
 // Path is the path of an edge of a piece, which must have it.
-func Path(t require.TestingT, p pieces.Piece, edge string) pieces.Path {
+func Path(t require.TestingT, p pieces.Piece, edge seams.Name) pieces.Path {
 	e, ok := p.Edge(edge)
 	require.True(t, ok, "%s has no edge %q", p.Name, edge)
 	return e.Path
@@ -22,7 +23,7 @@ func Path(t require.TestingT, p pieces.Piece, edge string) pieces.Path {
 
 // Corner is the inner angle in degrees where an edge of a piece runs into the
 // next.
-func Corner(t require.TestingT, p pieces.Piece, edge string) float64 {
+func Corner(t require.TestingT, p pieces.Piece, edge seams.Name) float64 {
 	for i, e := range p.Edges {
 		if e.Name == edge {
 			next := p.Edges[(i+1)%len(p.Edges)].Path
@@ -30,7 +31,7 @@ func Corner(t require.TestingT, p pieces.Piece, edge string) float64 {
 			return 180 - math.Atan2(in[0]*out[1]-in[1]*out[0], in[0]*out[0]+in[1]*out[1])*180/math.Pi
 		}
 	}
-	require.Fail(t, "no edge "+edge)
+	require.Fail(t, "no edge "+edge.String())
 	return 0
 }
 

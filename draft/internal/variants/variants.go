@@ -13,6 +13,7 @@ import (
 	"ellwand/draft/sleeve"
 	"ellwand/draft/straightcut"
 	"ellwand/draft/trousers"
+	"ellwand/pieces/seams"
 )
 
 // All is a garment of every block, in each of its variants, by a name.
@@ -32,7 +33,7 @@ func whole() map[string]draft.Request {
 	return map[string]draft.Request{
 		"blouse": {Bodice: &bodice.Options{Fit: bodice.Easy}, Sleeve: &sleeve.Options{}, Parts: kinds(part.Collar, part.Cuff, part.NeckFacing)},
 		"dress": {Bodice: &bodice.Options{Shaping: bodice.ShoulderDart}, Skirt: &skirt.Options{Shape: skirt.ALine}, Parts: []part.Options{
-			{Kind: part.PocketBag}, {Kind: part.FlatCollar}, {Kind: part.Facing, Of: "front skirt", FacedEdge: "waist"}}},
+			{Kind: part.PocketBag}, {Kind: part.FlatCollar}, {Kind: part.Facing, Of: "front skirt", FacedEdge: seams.Waist}}},
 		"top":      {Bodice: &bodice.Options{NeckWiden: 20, FrontNeckDrop: 40}, Parts: kinds(part.CombinedFacing)},
 		"back top": {Bodice: &bodice.Options{BackOpening: true, Shaping: bodice.ShoulderDart}, Parts: kinds(part.CombinedFacing, part.ShirtCollar)},
 		"shift":    {Bodice: &bodice.Options{Princess: bodice.FromArmhole, BelowWaist: 600}, Parts: kinds(part.CombinedFacing)},

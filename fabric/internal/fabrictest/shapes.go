@@ -6,12 +6,13 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
 // Half is a rectangle on the fold, given by its half.
 func Half(name string, width, height float64, cut int) pieces.Piece {
 	p := Polygon(name, orb.Point{0, 0}, orb.Point{width, 0}, orb.Point{width, height}, orb.Point{0, height})
-	p.Fold, p.Cut = "d", cut
+	p.Fold, p.Cut = seams.Called("d"), cut
 	return p
 }
 
@@ -24,7 +25,7 @@ func Wedges(name string, width, height float64, cut int) []pieces.Piece {
 }
 
 // Notched puts a match point on an edge of a piece.
-func Notched(p pieces.Piece, edge string, at float64, match string) pieces.Piece {
+func Notched(p pieces.Piece, edge seams.Name, at float64, match string) pieces.Piece {
 	p.Notches = append(append([]pieces.Notch(nil), p.Notches...), pieces.Notch{Edge: edge, At: at, Count: 1, Match: match})
 	return p
 }
@@ -32,8 +33,8 @@ func Notched(p pieces.Piece, edge string, at float64, match string) pieces.Piece
 // Skirt has a front on the fold and a pair of backs that meet at the side, 120
 // mm and 90 mm up from their lower edges.
 func Skirt() []pieces.Piece {
-	front := Notched(Half("front", 200, 500, 1), "b", 120, "side")
-	back := Notched(Pair(Polygon("back", orb.Point{0, 0}, orb.Point{190, 0}, orb.Point{170, 470}, orb.Point{0, 450})), "b", 90, "side")
+	front := Notched(Half("front", 200, 500, 1), seams.Called("b"), 120, "side")
+	back := Notched(Pair(Polygon("back", orb.Point{0, 0}, orb.Point{190, 0}, orb.Point{170, 470}, orb.Point{0, 450})), seams.Called("b"), 90, "side")
 	return []pieces.Piece{front, back, Rectangle("band", 60, 400, 2)}
 }
 
@@ -48,7 +49,7 @@ func Polygon(name string, points ...orb.Point) pieces.Piece {
 	piece := pieces.Piece{Name: name, Cut: 1}
 	for i, p := range points {
 		piece.Edges = append(piece.Edges, pieces.Edge{
-			Name: string(rune('a' + i)),
+			Name: seams.Called(string(rune('a' + i))),
 			Path: pieces.Path{pieces.Line{From: p, To: points[(i+1)%len(points)]}},
 		})
 	}
@@ -61,7 +62,7 @@ func Polygon(name string, points ...orb.Point) pieces.Piece {
 // front (edge "e") on the fold at x = 0.
 func halfFront() pieces.Piece {
 	p := Polygon("front", orb.Point{0, 0}, orb.Point{220, 0}, orb.Point{200, 240}, orb.Point{160, 400}, orb.Point{0, 330})
-	p.Fold = "e"
+	p.Fold = seams.Called("e")
 	return p
 }
 
