@@ -90,7 +90,9 @@ func tried(t *testing.T, program string, text []byte, command string) int {
 	run.Env = append(os.Environ(), "XDG_CACHE_HOME="+filepath.Join(home, "cache"), "TMPDIR="+home)
 	_ = run.Run() // the status says it
 	status := run.ProcessState.ExitCode()
-	blame := func(what string) string { return fmt.Sprintf("%s: %s\n%s\n---\n%s", what, command, said.String(), text) }
+	blame := func(what string) string {
+		return fmt.Sprintf("%s: %s\n%s\n---\n%s", what, command, said.String(), text)
+	}
 	assert.Contains(t, []int{statusDone, statusBad, statusNo}, status, blame("status"))
 	assert.NoError(t, ctx.Err(), blame("hung"))
 	assert.Less(t, run.ProcessState.SysUsage().(*syscall.Rusage).Maxrss, int64(mostMemory), blame("memory"))
