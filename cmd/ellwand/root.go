@@ -63,6 +63,12 @@ answer is no.`,
 		return fmt.Errorf("%w; see: %s --help", err, cmd.CommandPath())
 	})
 	root.SetHelpCommand(newHelp(e))
+	root.SetUsageTemplate(strings.ReplaceAll(root.UsageTemplate(), ".FlagUsages", fmt.Sprintf(".FlagUsagesWrapped %d", e.width)))
+	usual := root.HelpFunc()
+	root.SetHelpFunc(func(cmd *cobra.Command, args []string) {
+		cmd.SetOut(e.screen)
+		usual(cmd, args)
+	})
 	root.SetVersionTemplate("{{.Name}} {{.Version}} (" + build.Commit() + ", " + runtime.Version() + ")\n")
 	root.AddCommand(newNew(e), newDraft(e), newEstimate(e), newMarker(e), newRemnant(e), newPrint(e), newCompare(e),
 		newConvert(e), newQuote(e), newSchema(e), newVersion(e))
