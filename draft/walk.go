@@ -71,7 +71,7 @@ func (g *garment) panelRows() []Row {
 				construct.Say("the side panel 0 to 8 mm longer, eased in over the bust between the notches (%s)",
 					source.CommonPractice)
 		}
-		rows = append(rows, compare("princess seam", side.Name, seam(side, seams.PrincessSeam), middle.Name, seam(middle, seams.PrincessSeam), -matching, most, normal))
+		rows = append(rows, compare(seams.PrincessSeam.String(), side.Name, seam(side, seams.PrincessSeam), middle.Name, seam(middle, seams.PrincessSeam), -matching, most, normal))
 		for _, n := range middle.Notches {
 			if n.Edge != seams.PrincessSeam {
 				continue

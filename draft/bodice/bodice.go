@@ -76,9 +76,9 @@ func Draft(m Measures, o Options) (Block, error) {
 	}
 	b.Pieces, err = f.cut(&backSheet, &frontSheet, o, front, back, waists, b)
 	switch o.opens() {
-	case "centre front":
+	case seams.CentreFront:
 		b.Front = f.open(&construct.Sheet{}, o, b.Front)
-	case "centre back":
+	case seams.CentreBack:
 		b.Back = f.open(&construct.Sheet{}, o, b.Back)
 	}
 	b.Sheets = []construct.Sheet{backSheet, frontSheet}
@@ -99,9 +99,9 @@ func (f figures) cut(backSheet, frontSheet *construct.Sheet, o Options, front fr
 		list = []pieces.Piece{whole.Front, lower, yoke}
 	}
 	switch o.opens() {
-	case "centre front":
+	case seams.CentreFront:
 		list[0] = f.open(frontSheet, o, list[0])
-	case "centre back":
+	case seams.CentreBack:
 		list[1] = f.open(backSheet, o, list[1])
 	}
 	return list, nil

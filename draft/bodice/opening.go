@@ -1,8 +1,6 @@
 package bodice
 
 import (
-	"strings"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
@@ -28,20 +26,20 @@ func (o Options) extension() float64 {
 	return usualExtension
 }
 
-// opens names the centre line at which the bodice opens; empty if at neither.
-func (o Options) opens() string {
+// opens is the centre line at which the bodice opens; none if at neither.
+func (o Options) opens() seams.Name {
 	switch {
 	case o.FrontOpening:
-		return "centre front"
+		return seams.CentreFront
 	case o.BackOpening:
-		return "centre back"
+		return seams.CentreBack
 	}
-	return ""
+	return seams.None
 }
 
 func (o Options) checkOpening() error {
 	switch {
-	case o.opens() == "":
+	case o.opens() == seams.None:
 		return nil
 	case o.FrontOpening && o.BackOpening:
 		return construct.About(subject.Front, subject.Back).Refuse(
@@ -93,11 +91,14 @@ func (f figures) open(s *construct.Sheet, o Options, piece pieces.Piece) pieces.
 	}
 	piece.Cut, piece.Pair, piece.Fold = 2, true, seams.None
 	piece.Marks = append(piece.Marks,
-		pieces.Mark{Name: o.opens(), Path: centre},
+		pieces.Mark{Name: o.opens().String(), Path: centre},
 		pieces.Mark{Name: "fold line of the facing", Path: construct.Line(onFold(top), onFold(foot))})
-	which := strings.TrimPrefix(o.opens(), "centre ")
-	s.Draw("draw the "+which+" edge {} to the left of the "+o.opens()+", as long as it, and join it to neck and lower edge squarely", "the extension, about the width of a button", ext)
-	s.Draw("fold the paper along the "+which+" edge and trace neck and lower edge through it as far as {} beyond the "+o.opens()+": this is the facing, closed by a straight line", "6 cm from the "+which+" edge, or less on a narrow neck", inner)
+	which, at := "front", o.opens().String()
+	if o.BackOpening {
+		which = "back"
+	}
+	s.Draw("draw the "+which+" edge {} to the left of the "+at+", as long as it, and join it to neck and lower edge squarely", "the extension, about the width of a button", ext)
+	s.Draw("fold the paper along the "+which+" edge and trace neck and lower edge through it as far as {} beyond the "+at+": this is the facing, closed by a straight line", "6 cm from the "+which+" edge, or less on a narrow neck", inner)
 	return piece
 }
 

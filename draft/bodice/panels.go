@@ -2,7 +2,6 @@ package bodice
 
 import (
 	"slices"
-	"strings"
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
@@ -35,7 +34,7 @@ func (f figures) cutOf(o Options, piece pieces.Piece, fromNeck float64) cutting 
 
 // split cuts a whole piece, drawn from its lower edge round to its centre
 // line, into the panel at the centre and that at the side.
-func split(whole pieces.Piece, p princess, at cutting) (middle, side pieces.Piece) {
+func split(whole pieces.Piece, p princess, at cutting, back bool) (middle, side pieces.Piece) {
 	edges := undarted(whole.Edges, at)
 	lower := edges[0].Name.Seam()
 	top := slices.IndexFunc(edges, func(e pieces.Edge) bool { return e.Name == at.edge.Stretch(2) })
@@ -57,7 +56,7 @@ func split(whole pieces.Piece, p princess, at cutting) (middle, side pieces.Piec
 	side.Edges = append([]pieces.Edge{outer}, edges[upper:top]...)
 	side.Edges = append(side.Edges, construct.Edge(seams.PrincessSeam, p.side.path()))
 	middle.Edges, side.Edges = unnumbered(middle.Edges), unnumbered(side.Edges)
-	middle.Notches, side.Notches = p.notches(whole.Notches, strings.HasPrefix(whole.Name, "back"))
+	middle.Notches, side.Notches = p.notches(whole.Notches, back)
 	return middle, side
 }
 

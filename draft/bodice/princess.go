@@ -154,9 +154,9 @@ func (f figures) backShoulderTop(o Options) float64 {
 // panels cuts front and back along their princess seams.
 func (f figures) panels(backSheet, frontSheet *construct.Sheet, o Options, front frontUpper, back backUpper, w waists, whole Block) []pieces.Piece {
 	seam := f.frontPrincess(o, front, w.front)
-	middle, side := split(whole.Front, seam, f.cutOf(o, whole.Front, 0))
+	middle, side := split(whole.Front, seam, f.cutOf(o, whole.Front, 0), false)
 	backSeam := f.backPrincess(o, back, w.back)
-	backMiddle, backSide := split(whole.Back, backSeam, f.cutOf(o, whole.Back, f.backShoulderTop(o)))
+	backMiddle, backSide := split(whole.Back, backSeam, f.cutOf(o, whole.Back, f.backShoulderTop(o)), true)
 	for _, p := range []*pieces.Piece{&side, &backSide} {
 		name := p.Name
 		p.Name, p.Cut, p.Pair, p.Fold = "side "+name, 2, true, seams.None
