@@ -61,11 +61,3 @@ func names(list []lay.Match, name string, across bool, piece int) bool {
 		return m.Name == name && m.Across == across && slices.Contains(m.Pieces, piece)
 	})
 }
-
-// axisOf the open cloth: 0 along, 1 across.
-func axisOf(across bool) int {
-	if across {
-		return 1
-	}
-	return 0
-}

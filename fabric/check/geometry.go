@@ -129,3 +129,11 @@ func widthLaid(c cloth.Cloth) float64 {
 	}
 	return c.Width - c.Width*c.Shrinkage.Weft
 }
+
+// axisOf the open cloth: 0 along, 1 across.
+func axisOf(across bool) int {
+	if across {
+		return 1
+	}
+	return 0
+}

@@ -49,9 +49,9 @@ type Border struct {
 func (b Border) Has(piece string) bool { return slices.Contains(b.Pieces, piece) }
 
 // check refuses a line off the cloth.
-func (b Border) check(c Cloth) error {
-	if !IsLength(b.Line) || b.Line >= c.Width && c.Width > 0 {
-		return fmt.Errorf("the line of the border lies %s from the selvedge; it must lie on the cloth", c.Say(b.Line))
+func (b Border) check(width float64, _ Repeat, say func(mm float64) string) error {
+	if !IsLength(b.Line) || b.Line >= width && width > 0 {
+		return fmt.Errorf("the line of the border lies %s from the selvedge; it must lie on the cloth", say(b.Line))
 	}
 	return nil
 }

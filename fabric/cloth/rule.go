@@ -5,6 +5,7 @@ package cloth
 type Rule interface {
 	// Has reports whether the piece of that name keeps it.
 	Has(piece string) bool
-	// check refuses what cannot be on that cloth, with a sentence.
-	check(c Cloth) error
+	// check refuses, with a sentence, what cannot be on a cloth of that width, mm, and
+	// repeat. Say prints a length.
+	check(width float64, repeat Repeat, say func(mm float64) string) error
 }

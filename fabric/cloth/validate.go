@@ -3,7 +3,6 @@ package cloth
 import (
 	"errors"
 	"fmt"
-	"math"
 )
 
 // Check says whether the cloth is sound:
@@ -73,7 +72,7 @@ func (c Cloth) checkHandling() error {
 		fault("pieces can only be centred on stripes along the cloth; give the repeat across")
 	}
 	for _, rule := range c.rules() {
-		if err := rule.check(c); err != nil {
+		if err := rule.check(c.Width, c.Repeat, c.Say); err != nil {
 			fault("%s", err)
 		}
 	}
@@ -100,6 +99,3 @@ func (c Cloth) String() string {
 	}
 	return "cloth " + c.Name
 }
-
-// IsLength reports whether a number can be a length in mm: not negative, finite.
-func IsLength(mm float64) bool { return mm >= 0 && !math.IsInf(mm, 1) }

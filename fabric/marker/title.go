@@ -4,18 +4,8 @@ import (
 	"fmt"
 	"strconv"
 
-	"ellwand/fabric/lay"
 	"ellwand/pieces/page"
 )
-
-// subtitle names the cloth and the lay.
-func subtitle(plan lay.Plan) string {
-	text := "lay " + plan.Lay.String()
-	if plan.Cloth.Name != "" {
-		text = plan.Cloth.String() + ", " + text
-	}
-	return text
-}
 
 // drawTitle draws the block at the head of the first page.
 func (s *sheets) drawTitle() {

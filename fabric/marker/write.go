@@ -8,24 +8,7 @@ import (
 
 	"ellwand/fabric/lay"
 	"ellwand/pieces/drawing"
-	"ellwand/pieces/page"
-	"ellwand/pieces/paper"
 )
-
-// Options of a plan. The zero value prints A4 in metric.
-type Options struct {
-	// Job is the title, for example "Summer blouse for Mrs Quenaya".
-	Job string
-	// Paper of a printer; without a size it is A4.
-	Paper paper.Paper
-	// Inches gives every measure in inches and yards instead of cm and m.
-	Inches bool
-	// Remnant says that the cloth is there already, lay.Plan.Buy of it, and is
-	// not to be bought.
-	Remnant bool
-	// Children says that children wear what is cut.
-	Children bool
-}
 
 // Write draws the plan as a PDF: the lay to scale over as many pages as it
 // needs, then the table by which it is laid, and the words that go with it.
@@ -58,35 +41,6 @@ func pagesOf(plan lay.Plan, options Options) []drawing.Page {
 	s.drawRest()
 	s.numberPages()
 	return s.Done()
-}
-
-// sheets is the plan being drawn.
-type sheets struct {
-	page.Pages
-	plan        lay.Plan
-	options     Options
-	denominator float64 // of the scale
-	onScreen    bool    // there is no print to be checked
-}
-
-func newSheets(plan lay.Plan, options Options) *sheets {
-	if options.Paper == (paper.Paper{}) {
-		options.Paper = paper.A4
-	}
-	return &sheets{Pages: page.Pages{Edge: margin}, plan: plan, options: options}
-}
-
-// addTextPage begins a page of words.
-func (s *sheets) addTextPage(head string) {
-	s.Add(s.options.Paper.OnItsSide())
-	s.drawHead(head)
-}
-
-func titleOf(plan lay.Plan, options Options) string {
-	if options.Job == "" {
-		return "Marker plan"
-	}
-	return options.Job
 }
 
 // numberPages writes the foot of every page once their number is known.

@@ -23,11 +23,6 @@ const (
 	// sleevesDifference is the ratio at which sleeves cut in one with the body
 	// take the whole of the note: that of 60 in to 48 in [source.OwnChoice].
 	sleevesDifference = 1.25
-
-	// AreaMargin is the most that is added to a length converted by area. Where
-	// the chart covers, its lengths exceed equal area by 14 % at the most
-	// [source.OwnChoice].
-	AreaMargin = 0.15
 )
 
 // ConversionRequest asks what a known amount of cloth comes to in another

@@ -134,3 +134,8 @@ func perLength(from, to float64) float64 {
 	}
 	return ratio * math.Min(ratio, 1+AreaMargin)
 }
+
+// AreaMargin is the most that is added to a length converted by area. Where the
+// chart covers, its lengths exceed equal area by 14 % at the most
+// [source.OwnChoice].
+const AreaMargin = 0.15

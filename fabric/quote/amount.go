@@ -101,3 +101,20 @@ func (a Amount) additions() []addition {
 		{"rounding", a.Rounding}, {"the shop's minimum", a.Minimum},
 	}
 }
+
+// InSuccession lays garments one after the other, each as it lies alone: a lay
+// of all of them that always exists, so that laying together is never longer
+// than the sum of the single lays.
+func InSuccession(alone []Found) Found {
+	out := Found{Lay: "garment after garment"}
+	var filled float64
+	for _, found := range alone {
+		out.Taken += found.Taken
+		out.Bound = math.Max(out.Bound, found.Bound)
+		filled += found.Density * found.Taken
+	}
+	if out.Taken > 0 {
+		out.Density = filled / out.Taken
+	}
+	return out
+}

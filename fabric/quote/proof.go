@@ -1,7 +1,6 @@
 package quote
 
 import (
-	"errors"
 	"fmt"
 	"math"
 
@@ -30,30 +29,4 @@ func (a Amount) proven(c cloth.Cloth) error {
 		return fmt.Errorf("%w: an amount of %s is wrong and is not shown: %w", plan.ErrInternal, c, err)
 	}
 	return nil
-}
-
-// Proven has the amounts of all options reckoned again.
-func Proven(options []Option) error {
-	var faults []error
-	for _, o := range options {
-		if o.Refused == "" {
-			faults = append(faults, o.Amount.proven(o.Offer.Cloth))
-		}
-	}
-	return errors.Join(faults...)
-}
-
-// proven has every cell of a table reckoned again.
-func (t Table) proven() error {
-	var faults []error
-	for _, one := range t.Cloths {
-		for _, row := range one.Rows {
-			for _, cell := range row.Cells {
-				if cell.Impossible == "" {
-					faults = append(faults, cell.Amount.proven(cell.Offer.Cloth))
-				}
-			}
-		}
-	}
-	return errors.Join(faults...)
 }

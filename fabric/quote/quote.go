@@ -134,7 +134,7 @@ func Of(request Request) (Quote, error) {
 	out.DepositSum = request.Deposit.Of(out.Total)
 	out.Balance = out.Total - out.DepositSum
 	for _, cloth := range request.Cloths {
-		if saving, ok := savingOf(cloth); ok {
+		if saving, ok := savingOf(cloth.Cloth, cloth.Option); ok {
 			out.Together = append(out.Together, saving)
 		}
 	}

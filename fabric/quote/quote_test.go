@@ -170,7 +170,7 @@ func TestTogetherIsNeverMore(t *testing.T) {
 			alone = append(alone, someFound(t))
 		}
 		option := Compare([]Candidate{{Offer: offer, Found: someFound(t), Alone: alone}}, Units{})[0]
-		saving, ok := savingOf(ClothRequest{Cloth: "shell", Option: option})
+		saving, ok := savingOf("shell", option)
 		require.True(t, ok)
 		assert.LessOrEqual(t, saving.Together, saving.OneByOne+1e-6)
 		assert.LessOrEqual(t, option.Amount.Bound, option.Amount.Taken)

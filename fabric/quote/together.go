@@ -2,25 +2,7 @@ package quote
 
 import (
 	"fmt"
-	"math"
 )
-
-// InSuccession lays garments one after the other, each as it lies alone: a lay
-// of all of them that always exists, so that laying together is never longer
-// than the sum of the single lays.
-func InSuccession(alone []Found) Found {
-	out := Found{Lay: "garment after garment"}
-	var filled float64
-	for _, found := range alone {
-		out.Taken += found.Taken
-		out.Bound = math.Max(out.Bound, found.Bound)
-		filled += found.Density * found.Taken
-	}
-	if out.Taken > 0 {
-		out.Density = filled / out.Taken
-	}
-	return out
-}
 
 // Saving is what one cloth saves by being laid together for all garments,
 // against buying for each garment by itself.
@@ -34,22 +16,22 @@ type Saving struct {
 	Money              Money
 }
 
-func savingOf(cloth ClothRequest) (Saving, bool) {
-	if len(cloth.Option.Alone) < 2 {
+func savingOf(cloth string, option Option) (Saving, bool) {
+	if len(option.Alone) < 2 {
 		return Saving{}, false
 	}
-	out := Saving{Cloth: cloth.Cloth, option: cloth.Option, Garments: len(cloth.Option.Alone), Together: cloth.Option.Amount.Buy}
-	offer := cloth.Option.Offer
+	out := Saving{Cloth: cloth, option: option, Garments: len(option.Alone), Together: option.Amount.Buy}
+	offer := option.Offer
 	var cost Money
-	for _, found := range cloth.Option.Alone {
+	for _, found := range option.Alone {
 		buy := AmountOf(offer, found).Buy
 		out.OneByOne += buy
 		if offer.Price != nil {
 			cost += offer.Price.For(buy)
 		}
 	}
-	if !cloth.Option.FromRemnant {
-		out.Money = cost - cloth.Option.Cost
+	if !option.FromRemnant {
+		out.Money = cost - option.Cost
 	}
 	return out, true
 }

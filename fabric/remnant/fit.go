@@ -15,84 +15,6 @@ import (
 	"ellwand/pieces"
 )
 
-// Remnant is a piece of cloth that is there already.
-type Remnant struct {
-	Cloth cloth.Cloth
-	// Length along the warp as it is now, mm. Positive.
-	Length float64
-	// Offcuts that lie in a row on the cloth, when it is made of several or is
-	// not a rectangle. May be empty.
-	Offcuts []lay.OffcutPlace
-}
-
-// Answer says whether a remnant is enough.
-type Answer int
-
-const (
-	// NotFound says that no layout was found and none is proven impossible.
-	NotFound Answer = iota
-	// Enough says that a layout was found.
-	Enough
-	// TooLittle says that it is proven that there is no layout.
-	TooLittle
-)
-
-// String gives "not found", "yes" or "cannot be".
-func (a Answer) String() string {
-	switch a {
-	case NotFound:
-		return "not found"
-	case Enough:
-		return "yes"
-	case TooLittle:
-		return "cannot be"
-	}
-	return "unknown"
-}
-
-// Result is the answer with its evidence.
-type Result struct {
-	Answer Answer
-	// Plan, when the answer is yes, lays everything on the remnant; its Buy is
-	// the length of the remnant. When it is not found, Plan is the closest
-	// try: everything laid, on a length that is more than there is; without
-	// pieces when the search was ended before its first layout.
-	Plan lay.Plan
-	// Usable is the length that there is to lay on, mm: the remnant less the
-	// straightening of its ends and what it loses when it is wetted.
-	Usable float64
-	// Over lists the pieces of the closest try that stick out over the end,
-	// worst first.
-	Over []Overhang
-	// Proof says in one sentence why it cannot be.
-	Proof string
-	// Spare is what is left over when the answer is yes.
-	Spare Spare
-	// Reasons say why a lay that was asked is out of the question.
-	Reasons []LayReason
-}
-
-// Overhang is a piece that sticks out over the end of the cloth.
-type Overhang struct {
-	Name, Garment string
-	By            float64 // mm
-}
-
-// LayReason says why a lay cannot be.
-type LayReason struct {
-	Lay lay.Kind
-	Why string
-}
-
-// usableLength is what there is to lay on.
-func (r Remnant) usableLength() float64 {
-	length := r.Length - r.Cloth.Straighten
-	if !r.Cloth.Shrinkage.CutFirst {
-		length *= 1 - r.Cloth.Shrinkage.Warp
-	}
-	return length
-}
-
 // Fit asks whether all pieces can be cut from a remnant: in one of the lays
 // asked, or, when none is named, folded along the warp or open. An open lay
 // takes whatever any other does, so those two are enough to ask. Options.Time
@@ -125,30 +47,6 @@ func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options plan.
 	}
 	return q.answer()
 }
-
-// question is a remnant on the cutting table.
-type question struct {
-	*plan.Table
-	remnant Remnant
-	usable  float64
-	closest *plan.SolvedLay
-	// strips are the layouts found without a limit of length, by lay: where
-	// the search on the length that there is begins.
-	strips map[lay.Kind]layout.Layout
-	lay    lay.Kind // of the closest
-}
-
-// setting is one lay that is still open to question.
-type setting struct {
-	cloth     cloth.Cloth
-	lay       lay.Kind
-	bed       bed.Bed
-	templates []rules.Template
-	length    float64 // that the bed may have
-}
-
-// isSingle says that the lay is one bed; the others are solved as a whole.
-func (s setting) isSingle() bool { return s.lay != lay.SelvedgeIn && s.lay != lay.InStretches }
 
 func (q *question) answer() (Result, error) {
 	out := Result{Usable: q.usable}

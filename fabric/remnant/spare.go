@@ -11,18 +11,6 @@ import (
 	"ellwand/fabric/lay"
 )
 
-// Spare is what is left of a remnant, on the cloth lying open.
-type Spare struct {
-	// CleanEnd is the length, over the whole width, that no piece reaches:
-	// the longer one, where there is one at both ends. mm.
-	CleanEnd float64
-	// Length along the warp and Width across of the largest rectangle between
-	// the pieces, clear of flaws and selvedges, and where it begins: X from
-	// the cut end, Y from the outer edge of the selvedge nearest to the
-	// cutter. Measured in steps of 2 mm, never too large.
-	X, Y, Length, Width float64
-}
-
 // spareStep, mm, is how finely the free cloth is looked at [source.OwnChoice].
 const spareStep = 2.0
 

@@ -15,22 +15,6 @@ import (
 	"ellwand/pieces"
 )
 
-// Offcut is a piece of a cloth that is there already, of any shape, as it is
-// before it is wetted.
-type Offcut struct {
-	Name string // "the one from the skirt"; may be empty
-	// Length along the warp and Width across, selvedges included, mm; not
-	// used when there is an outline.
-	Length, Width float64
-	// Outline when it is not a rectangle: a simple ring, x along the warp and
-	// y across, y = 0 at the edge nearest to the cutter. Where it is cut and
-	// not woven there is no selvedge, but as much is kept off its lowest and
-	// its highest edge.
-	Outline orb.Ring
-	// Flaws in the frame of the offcut.
-	Flaws []cloth.Flaw
-}
-
 // Names of what is not cloth in a row of offcuts.
 const (
 	betweenRemnants = "between two remnants"

@@ -1,0 +1,71 @@
+package quote
+
+import (
+	"ellwand/fabric/cloth"
+	"ellwand/pieces/measure"
+)
+
+// ClothTable is the part of a table for one cloth.
+type ClothTable struct {
+	Cloth  string
+	Widths []float64 // full widths, mm
+	Rows   []TableRow
+}
+
+// TableRow is a size or garment on one kind of nap, with a cell for each width.
+type TableRow struct {
+	Name  string
+	Nap   cloth.Nap
+	Cells []Cell
+}
+
+// Cell is how much to buy, or why nothing of this width will do.
+type Cell struct {
+	Offer      Offer
+	Amount     Amount
+	Impossible string
+}
+
+// Bought gives the length to buy in both systems, mm; see InBothSystems.
+func (c Cell) Bought() (metric, yards float64) {
+	return InBothSystems(c.Offer.Cloth, c.Amount.Need(), c.Amount.Buy)
+}
+
+// Texts of the length to buy: "1.20 m" and "1 3/8 yd"; dashes where nothing
+// will do.
+func (c Cell) Texts() (metric, yards string) {
+	if c.Impossible != "" {
+		return "–", "–"
+	}
+	m, y := c.Bought()
+	return measure.RoundUp(measure.Length(m), 10).Format(measure.Metre), measure.Length(y).Format(measure.Yard)
+}
+
+// Text is the length to buy in both systems, the client's first.
+func (c Cell) Text(inches bool) string {
+	metric, yards := c.Texts()
+	switch {
+	case c.Impossible != "":
+		return metric
+	case inches:
+		return yards + " (" + metric + ")"
+	}
+	return metric + " (" + yards + ")"
+}
+
+// NapText names the two kinds of row: "without nap", "with nap".
+func (r TableRow) NapText() string {
+	if r.Nap == cloth.EitherWay {
+		return "without nap"
+	}
+	return "with nap"
+}
+
+// WidthTexts are the heads of the columns.
+func (c ClothTable) WidthTexts(inches bool) []string {
+	var out []string
+	for _, width := range c.Widths {
+		out = append(out, Units{Inches: inches}.Short(width))
+	}
+	return out
+}
