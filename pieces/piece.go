@@ -29,6 +29,9 @@ type Piece struct {
 	Cut int
 	// Pair says that half of the cut count is mirrored: one right, one left.
 	Pair bool
+	// Approximate says that the outline is drawn about the true one, such as a
+	// rectangle about a paper piece, so that it proves nothing impossible.
+	Approximate bool
 	// Fold names the edge that lies on the fold, or is empty. That edge is
 	// straight, is not cut and has no allowance; the piece is drawn as a half.
 	Fold    seams.Name

@@ -11,6 +11,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/remnant"
+	"ellwand/pieces"
 )
 
 // PieceOfCloth is a cloth that is there already, or several remnants of it that
@@ -152,6 +153,8 @@ type RemnantAnswer struct {
 	// empty where it is enough.
 	Tried []string
 	Ways  []remnant.Remedy
+	// Approximate are the pieces whose outlines the maker calls so.
+	Approximate []string
 	// EndedEarly says that the search was ended before its time, so that what
 	// would make it fit was not looked for.
 	EndedEarly bool
@@ -170,6 +173,10 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 	out.Fit, err = fit(ctx, question, search, watch)
 	if err == nil && out.Fit.Answer == remnant.TooLittle && piece.OnThread != nil {
 		out.Fit, err = proven(ctx, on(*piece.OnThread, question), out.Fit, search, watch)
+	}
+	out.Approximate = approximate(question.Pieces)
+	if out.Fit.Answer == remnant.TooLittle && len(out.Approximate) > 0 {
+		out.Fit.Answer = remnant.NotFound // of outlines that are larger than the true ones nothing is proven
 	}
 	switch {
 	case err != nil:
@@ -198,6 +205,17 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 		return out, clothError(work, piece.Cloth, err)
 	}
 	return out, nil
+}
+
+// approximate names the pieces that are given only approximately, each once.
+func approximate(all []pieces.Piece) []string {
+	var out []string
+	for _, p := range all {
+		if p.Approximate && !slices.Contains(out, p.Name) {
+			out = append(out, p.Name)
+		}
+	}
+	return out
 }
 
 func fit(ctx context.Context, q remnant.Question, search Search, watch Watch) (remnant.Result, error) {

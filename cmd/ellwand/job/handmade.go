@@ -47,6 +47,7 @@ func (r *resolver) rectangle(path Path, p Piece, cloth string, widths allowances
 		return pieces.Piece{}, false
 	}
 	piece := pieces.Rectangle(string(p.Name), width, height)
+	piece.Approximate = r.yes(path.Key("approximate"), name+": approximate", p.Approximate)
 	piece.Cloth, piece.Kind, piece.Cut, piece.Pair, piece.Grain.Lie = cloth, kind, cut, pair, lie
 	for i := range piece.Edges {
 		piece.Edges[i].Allowance = allowance

@@ -56,16 +56,17 @@ type Garment struct {
 
 // Piece is a rectangle that the maker gives by its finished size.
 type Piece struct {
-	Name      Text                    `yaml:"name" jsonschema:"required" jsonschema_description:"name of the piece"`
-	Width     Measure                 `yaml:"width" jsonschema:"required" jsonschema_description:"finished size across the grain; with a fold edge at left or right, the half"`
-	Height    Measure                 `yaml:"height" jsonschema:"required" jsonschema_description:"finished size along the grain; with a fold edge at top or bottom, the half"`
-	Cut       Count                   `yaml:"cut" jsonschema_description:"how many are cut for one garment; 1 if not given"`
-	Pair      YesNo                   `yaml:"pair" jsonschema_description:"half of them mirrored: one right, one left"`
-	Fold      Choice[foldSide]        `yaml:"fold" jsonschema_description:"the edge that lies on the fold; the piece is then given as a half"`
-	Grain     Choice[pieces.GrainLie] `yaml:"grain" jsonschema_description:"how the grainline lies; straight if not given"`
-	Cloth     Text                    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
-	Kind      Choice[pieces.Kind]     `yaml:"kind" jsonschema_description:"what it is to the garment: shell (it shows), facing, lining or interfacing; shell if not given"`
-	Allowance Measure                 `yaml:"allowance" jsonschema_description:"allowance on all its edges; the seams' if not given"`
+	Name        Text                    `yaml:"name" jsonschema:"required" jsonschema_description:"name of the piece"`
+	Width       Measure                 `yaml:"width" jsonschema:"required" jsonschema_description:"finished size across the grain; with a fold edge at left or right, the half"`
+	Height      Measure                 `yaml:"height" jsonschema:"required" jsonschema_description:"finished size along the grain; with a fold edge at top or bottom, the half"`
+	Cut         Count                   `yaml:"cut" jsonschema_description:"how many are cut for one garment; 1 if not given"`
+	Pair        YesNo                   `yaml:"pair" jsonschema_description:"half of them mirrored: one right, one left"`
+	Fold        Choice[foldSide]        `yaml:"fold" jsonschema_description:"the edge that lies on the fold; the piece is then given as a half"`
+	Grain       Choice[pieces.GrainLie] `yaml:"grain" jsonschema_description:"how the grainline lies; straight if not given"`
+	Cloth       Text                    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
+	Kind        Choice[pieces.Kind]     `yaml:"kind" jsonschema_description:"what it is to the garment: shell (it shows), facing, lining or interfacing; shell if not given"`
+	Allowance   Measure                 `yaml:"allowance" jsonschema_description:"allowance on all its edges; the seams' if not given"`
+	Approximate YesNo                   `yaml:"approximate" jsonschema_description:"its rectangle is drawn about a piece of another shape: whether cloth is too little is then never proven; no if not given"`
 }
 
 // Cloth is one cloth, in one width or in several that the shop may have.

@@ -67,7 +67,7 @@ func Evidence(work *job.Work, a app.RemnantAnswer, why bool) []string {
 	case remnant.TooLittle:
 		out = []string{capital(reason.Once(a.Fit.Proof)) + "."}
 	default:
-		out = []string{closest(work, a)}
+		out = []string{unproven(work, a)}
 	}
 	if len(a.Tried) > 0 {
 		out = append(out, ways(work, a, why)...)
@@ -126,6 +126,16 @@ func fromEach(a app.RemnantAnswer) []string {
 		out = append(out, fmt.Sprintf("From %s: %s.", place.Name, strings.Join(names, ", ")))
 	}
 	return out
+}
+
+// unproven is the closest try; or of outlines that are only approximate why they
+// do not fit, which proves nothing of the true ones.
+func unproven(work *job.Work, a app.RemnantAnswer) string {
+	if a.Fit.Proof == "" {
+		return closest(work, a)
+	}
+	return fmt.Sprintf("As the outlines are given, %s. But the job calls %s approximate, so that this is no proof: lay the "+
+		"pieces themselves on the cloth.", reason.Once(a.Fit.Proof), strings.Join(a.Approximate, ", "))
 }
 
 // closest says which pieces stick out, and by how much.
