@@ -30,7 +30,7 @@ func TestParse(t *testing.T) {
 	assert.InDelta(t, 914.4, inches.Height, 1e-9)
 	_, err = Parse("b7", measure.Inch)
 	assert.ErrorContains(t, err, "such as 24inx36in")
-	for _, bad := range []string{"", "a99", "10", "x", "3 feet x 4 feet", "axb"} {
+	for _, bad := range []string{"", "a99", "10", "x", "3 cubits x 4 cubits", "axb"} {
 		_, err := Parse(bad, measure.Millimetre)
 		assert.Error(t, err, bad)
 	}
