@@ -34,9 +34,9 @@ build:
 demo: build
 	bin/ellwand draft $(DEMO) -o out/pieces --force
 	@echo
-	bin/ellwand estimate $(DEMO) --time 1s --widths 115cm,140cm,150cm
+	bin/ellwand estimate $(DEMO) --effort quick --widths 115cm,140cm,150cm
 	@echo
-	bin/ellwand marker $(DEMO) --time 2s -o out/plan.pdf --layout out/layouts --force
+	bin/ellwand marker $(DEMO) -o out/plan.pdf --layout out/layouts --force
 
 picture: build
 	bin/ellwand marker $(DEMO) --passes 300 -o out/plan.png --force

@@ -15,6 +15,10 @@ type Options struct {
 	// Time) the result depends on the problem and the seed alone, whatever
 	// the number of workers.
 	Passes int
+	// Patience ends a search of a strip that has stopped paying: when the next gain
+	// has not come after so many times the passes that the last took to come. What
+	// it found until then it compresses. 0 uses the whole budget.
+	Patience float64
 	// Enough is a length that will do: a search for the shortest strip ends when
 	// it has a layout that is no longer. 0 is none.
 	Enough float64

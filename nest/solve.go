@@ -109,6 +109,7 @@ func (r *run) all() {
 	all := make([]*search.Searcher, count)
 	r.together(all, func(k int) {
 		all[k] = search.New(r.q.model, r.o.Seed, uint64(k), r, func(found search.Outcome) { r.offer(k, found) })
+		all[k].Patience = r.o.Patience
 		all[k].Begin(r.start(k))
 	})
 	for _, until := range search.Stages(r.clustered) {

@@ -11,7 +11,7 @@ import (
 )
 
 func newCompare(e *env) *cobra.Command {
-	var m manyFlags
+	var m searchFlags
 	var cloth string
 	cmd := &cobra.Command{
 		Use:   "compare JOB",
@@ -26,7 +26,7 @@ least cut, and remnants are all reckoned in. Write the offers into the job:
       offers:
         - {name: Crepe, width: 150, price: 24.50}
         - {name: Market stall, width: 115, price: 14, remnant: 2.4 m, remnant_price: 25}`,
-		Example: "  ellwand compare dress.yaml\n  ellwand compare dress.yaml --cloth lining --time 10s",
+		Example: "  ellwand compare dress.yaml\n  ellwand compare dress.yaml --cloth lining --effort long",
 		Args:    one("a job file"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return e.compare(cmd.Context(), args[0], cloth, m)
@@ -38,7 +38,7 @@ least cut, and remnants are all reckoned in. Write the offers into the job:
 	return cmd
 }
 
-func (e *env) compare(ctx context.Context, path, cloth string, m manyFlags) error {
+func (e *env) compare(ctx context.Context, path, cloth string, m searchFlags) error {
 	if err := m.check(); err != nil {
 		return err
 	}
@@ -53,7 +53,9 @@ func (e *env) compare(ctx context.Context, path, cloth string, m manyFlags) erro
 	e.warn(work)
 	watch, done := e.watch(work)
 	defer done()
-	ranked, err := app.Compare(ctx, work, chosen, m.budget(), watch)
+	ctx, cancel := m.within(ctx)
+	defer cancel()
+	ranked, err := app.Compare(ctx, work, chosen, m.Search, watch)
 	if err != nil {
 		return err
 	}

@@ -30,10 +30,10 @@ beat.
 
 With --table it prints what stands on a pattern's envelope: a row for each
 garment, or for each size, with and without nap, and a column for each width.
-What was found is kept in your cache folder, so that the same table comes at
-once the next time, and a longer search only improves it.`,
+What was found is kept in your cache folder, so that the same answer comes at
+once the next time, from every command; --anew searches again.`,
 		Example: `  ellwand estimate blouse.yaml
-  ellwand estimate blouse.yaml --widths 115cm,140cm,150cm --time 10s
+  ellwand estimate blouse.yaml --widths 115cm,140cm,150cm --effort long
   ellwand estimate skirt.yaml --table --sizes 8,12,16 --widths 115cm,150cm -o table.pdf`,
 		Args: one("a job file"),
 		RunE: func(cmd *cobra.Command, args []string) error {
@@ -50,7 +50,7 @@ once the next time, and a longer search only improves it.`,
 			return e.requirementTable(cmd, args[0], s.searchFlags, t)
 		},
 	}
-	s.register(cmd, usualTime, eachLay)
+	s.register(cmd)
 	cmd.Flags().StringArrayVar(&widths, "widths", nil, "widths to compare instead of the job's: 115cm,140cm or 45in,60in")
 	cmd.Flags().BoolVar(&why, "why", false, "say as well why other lays cannot be, and how the cloth is spread")
 	t.register(cmd)
@@ -85,6 +85,8 @@ func (e *env) estimate(ctx context.Context, path string, s layFlags, widthTexts 
 	e.notes(words.Remnants(work))
 	watch, done := e.watch(work)
 	defer done()
+	ctx, cancel := s.within(ctx)
+	defer cancel()
 	found, err := app.Estimate(ctx, work, cloths, s.Search, watch)
 	if err != nil {
 		return err
@@ -92,7 +94,7 @@ func (e *env) estimate(ctx context.Context, path string, s layFlags, widthTexts 
 	done()
 	for _, one := range found {
 		if one.EndedEarly {
-			e.note("note: %s", words.EndedEarly(work, one.Cloth))
+			e.note("note: %s", words.EndedEarly(work, one.Cloth, one.Work, s.Search))
 		}
 		if err := layouts.add(out, one.Requirement); err != nil {
 			return err

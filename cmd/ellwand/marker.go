@@ -2,9 +2,11 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -24,6 +26,7 @@ type markerOptions struct {
 	output string
 	width  []string
 	widths []string // as scripts of old give them
+	offers []string
 	full   fullOptions
 	lay    string
 }
@@ -37,8 +40,9 @@ func newMarker(e *env) *cobra.Command {
 		Long: `Marker lays the pieces of a job and draws the plan of the lay as a PDF, or for
 the screen as plan.svg or plan.png. A job with several cloths gives a plan for
 each: plan.pdf for the first, plan-lining.pdf for the lining. Each cloth is laid
-in its first width unless --width names another, and in the lay that needs the
-least unless --lay does.
+as it is quoted: on the cheapest offer unless --offer names another, or on a
+cloth without offers in its first width unless --width does; and in the lay that
+needs the least unless --lay does.
 
 --full draws the marker at full size, to be laid on the cloth: for a plotter's
 roll as PDF, SVG or HP-GL/2 (marker.plt), or on sheets that are joined. Where
@@ -53,13 +57,14 @@ the lay is longer than a page can be, it is cut where it cuts the fewest pieces.
 			return e.marker(cmd, args[0], s, m)
 		},
 	}
-	s.register(cmd, usualTime, eachLay)
+	s.register(cmd)
 	flags := cmd.Flags()
 	flags.StringVarP(&m.output, "output", "o", "", "the file to write: plan.pdf, plan.svg or plan.png (required)")
 	flags.StringArrayVar(&m.width, "width", nil,
 		"width to lay instead of the job's: 140cm for every cloth, lining=140cm for one")
 	flags.StringArrayVar(&m.widths, "widths", nil, "one width for every cloth, or one for each, in order")
 	_ = flags.MarkHidden("widths")
+	flags.StringSliceVar(&m.offers, "offer", nil, "offers to draw, by name, in place of those that the job is quoted on")
 	m.full.register(cmd)
 	flags.StringVar(&m.lay, "lay", "", layWords()+"; the one that needs least cloth if not given")
 	return cmd
@@ -91,7 +96,7 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	if err != nil {
 		return err
 	}
-	cloths, err := app.OneWidthEach(work, widths)
+	cloths, err := e.drawn(cmd.Context(), work, widths, s, m)
 	if err != nil {
 		return err
 	}
@@ -119,8 +124,10 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	e.warn(work)
 	e.notes(words.Remnants(work))
 	e.notes(words.Letters(work))
+	ctx, cancel := s.within(cmd.Context())
+	defer cancel()
 	for i, cloth := range cloths {
-		if plans[i], err = e.plan(cmd.Context(), work, cloth, lay, s); err != nil {
+		if plans[i], err = e.plan(ctx, work, cloth, lay, s); err != nil {
 			return err
 		}
 		if plans[i].InsteadOf != nil {
@@ -151,6 +158,24 @@ func (m markerOptions) clothWidths(work *job.Work) ([]float64, error) {
 	return widthsByCloth(m.width, work)
 }
 
+// drawn are the cloths to draw: in the widths given; without any, those that the job
+// is quoted on, or its first.
+func (e *env) drawn(ctx context.Context, work *job.Work, widths []float64, s layFlags, m markerOptions) ([]cloth.Cloth,
+	error) {
+	given := slices.Max(append(widths, 0)) > 0
+	if given && len(m.offers) > 0 {
+		return nil, errors.New("--width and --offer both say which cloth is drawn; give one of them")
+	}
+	if given || len(m.offers) == 0 && !app.IsPriced(work) {
+		return app.OneWidthEach(work, widths)
+	}
+	ctx, cancel := s.within(ctx)
+	defer cancel()
+	watch, done := e.watch(work)
+	defer done()
+	return app.QuotedOn(ctx, work, m.offers, s.Search, watch)
+}
+
 // plan lays one cloth, and shows how it goes.
 func (e *env) plan(ctx context.Context, work *job.Work, c cloth.Cloth, kind *lay.Kind, s layFlags) (app.Planned,
 	error) {
@@ -159,7 +184,7 @@ func (e *env) plan(ctx context.Context, work *job.Work, c cloth.Cloth, kind *lay
 	plan, err := app.Plan(ctx, work, c, kind, s.Search, watch)
 	if plan.EndedEarly {
 		done()
-		e.note("note: %s", words.EndedEarly(work, c))
+		e.note("note: %s", words.EndedEarly(work, c, plan.Need.Work, s.Search))
 	}
 	return plan, err
 }

@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"io"
-	"time"
 
 	"github.com/spf13/cobra"
 
@@ -22,9 +21,6 @@ type printOptions struct {
 	sizes  []string
 	seams  string
 }
-
-// printTime is how long few sheets are looked for.
-const printTime = 4 * time.Second
 
 func newPrint(e *env) *cobra.Command {
 	var p printOptions
@@ -48,7 +44,7 @@ Print at 100 %, and measure the square before you cut.`,
 			return e.print(cmd, args[0], p)
 		},
 	}
-	p.register(cmd, printTime, "time to search for few sheets: 4s, 1m, or a number of seconds")
+	p.register(cmd)
 	flags := cmd.Flags()
 	flags.StringVarP(&p.output, "output", "o", "", "the PDF to write (required)")
 	p.paper.register(cmd, "a4")
@@ -89,7 +85,9 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 		return err
 	}
 	e.warnPaper(work, true)
-	if printed, err = printing.Pack(cmd.Context(), p.Search); err != nil {
+	ctx, cancel := p.within(cmd.Context())
+	defer cancel()
+	if printed, err = printing.Pack(ctx, p.Search); err != nil {
 		return err
 	}
 	if err := out.Commit(); err != nil {

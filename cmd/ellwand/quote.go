@@ -24,7 +24,7 @@ type quoteOptions struct {
 }
 
 func newQuote(e *env) *cobra.Command {
-	var m manyFlags
+	var m searchFlags
 	var q quoteOptions
 	cmd := &cobra.Command{
 		Use:   "quote JOB",
@@ -49,7 +49,7 @@ ellwand help prices says what a job needs for it.`,
 	return cmd
 }
 
-func (e *env) quote(ctx context.Context, path string, m manyFlags, o quoteOptions) error {
+func (e *env) quote(ctx context.Context, path string, m searchFlags, o quoteOptions) error {
 	paper, err := parsePaper(o.paper)
 	if err == nil {
 		err = m.check()
@@ -74,7 +74,9 @@ func (e *env) quote(ctx context.Context, path string, m manyFlags, o quoteOption
 	e.warnPaper(work, o.output != "")
 	watch, done := e.watch(work)
 	defer done()
-	reckoned, err := prepared.Reckon(ctx, m.budget(), watch)
+	ctx, cancel := m.within(ctx)
+	defer cancel()
+	reckoned, err := prepared.Reckon(ctx, m.Search, watch)
 	if err != nil {
 		return err
 	}

@@ -3,7 +3,6 @@ package main
 import (
 	"context"
 	"strings"
-	"time"
 
 	"github.com/spf13/cobra"
 
@@ -23,10 +22,6 @@ type remnantOptions struct {
 	why                       bool
 }
 
-// remnantTime is for one cloth: for the question, and as much again for what
-// would make it fit.
-const remnantTime = 20 * time.Second
-
 func newRemnant(e *env) *cobra.Command {
 	var s layFlags
 	var o remnantOptions
@@ -42,13 +37,13 @@ order of least harm, and shows the first few that do, each proven by a layout.
 The length of the cloth stands in the job, as length: under its cloth, or after
 --length. The exit status is 0 for yes and 3 for no.`,
 		Example: `  ellwand remnant blouse.yaml --cloth shell --length 1.6m
-  ellwand remnant skirt.yaml --length 130cm --width 140cm --time 1m -o plan.pdf`,
+  ellwand remnant skirt.yaml --length 130cm --width 140cm --effort long -o plan.pdf`,
 		Args: one("a job file"),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			return e.remnant(cmd.Context(), args[0], s, o)
 		},
 	}
-	s.register(cmd, remnantTime, "time to look for a layout, and as much again for what would make it fit")
+	s.register(cmd)
 	flags := cmd.Flags()
 	flags.StringVar(&o.length, "length", "", "length of the cloth, such as 1.6m or 1 3/4 yd; the job's if not given")
 	flags.StringVar(&o.width, "width", "", "width of the cloth; the job's if not given")
@@ -97,6 +92,8 @@ func (e *env) remnant(ctx context.Context, path string, s layFlags, o remnantOpt
 		return err
 	}
 	e.warnPaper(work, o.output != "")
+	ctx, cancel := s.within(ctx)
+	defer cancel()
 	answers := make([]app.RemnantAnswer, len(cloths))
 	for i, cloth := range cloths {
 		ask := func(watch app.Watch) (app.RemnantAnswer, error) {

@@ -21,20 +21,18 @@ type tableOptions struct {
 	sizes   []string
 	outputs []string
 	paper   string
-	noCache bool
 }
 
 // tableFlags are the options that make sense for a table alone.
-var tableFlags = []string{"sizes", "output", "paper", "no-cache"}
+var tableFlags = []string{"sizes", "output", "paper"}
 
 func (t *tableOptions) register(cmd *cobra.Command) {
 	flags := cmd.Flags()
 	flags.BoolVar(&t.wanted, "table", false,
-		"a table by garment or size, nap and width, in metres and yards; --time is 2s a lay if not given")
+		"a table by garment or size, nap and width, in metres and yards")
 	flags.StringSliceVar(&t.sizes, "sizes", nil, "with --table: a row for each of these sizes of the job's size table")
 	flags.StringSliceVarP(&t.outputs, "output", "o", nil, "with --table: files to write it to, .csv, .md or .pdf")
 	flags.StringVar(&t.paper, "paper", "a4", "with --table: a4 or letter")
-	flags.BoolVar(&t.noCache, "no-cache", false, "with --table: search anew, and keep nothing of what is found")
 }
 
 // unused refuses options of a table where none is asked for.
@@ -45,16 +43,6 @@ func (t *tableOptions) unused(cmd *cobra.Command) error {
 		}
 	}
 	return nil
-}
-
-// budget of the searches: a shorter time a lay than that of a single estimate,
-// unless one is given.
-func (t *tableOptions) budget(cmd *cobra.Command, s searchFlags) app.Budget {
-	out := app.Budget{Search: s.Search, Anew: t.noCache}
-	if out.Passes == 0 && !cmd.Flags().Changed("time") {
-		out.Time = manyTime
-	}
-	return out
 }
 
 // requirementTable lays every size or garment on every cloth and width, with
@@ -88,12 +76,14 @@ func (e *env) requirementTable(cmd *cobra.Command, path string, s searchFlags, o
 	e.warn(rows.Work)
 	watch, done := e.watch(rows.Work)
 	defer done()
-	table, err := asked.Reckon(cmd.Context(), o.budget(cmd, s), watch)
+	ctx, cancel := s.within(cmd.Context())
+	defer cancel()
+	table, err := asked.Reckon(ctx, s.Search, watch)
 	if err != nil {
 		return err
 	}
 	done()
-	e.noteEnded(cmd.Context())
+	e.noteEnded(ctx)
 	for _, output := range o.outputs {
 		if err := out.Add(output, tableWriter(table, output, paper)); err != nil {
 			return err

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"context"
 	"fmt"
 	"strconv"
 	"time"
@@ -10,45 +11,46 @@ import (
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/limit"
+	"ellwand/fabric/plan"
 )
 
 // searchFlags are the options of every command that looks for layouts.
 type searchFlags struct {
 	app.Search
+	// limit of time for the whole command; 0 is none.
+	limit time.Duration
 	force bool
 	flags *pflag.FlagSet
 }
 
-// register the options: what the time is for, and how long when it is not
-// given.
-func (s *searchFlags) register(cmd *cobra.Command, usual time.Duration, what string) {
-	s.Time = usual
+func (s *searchFlags) register(cmd *cobra.Command) {
 	flags := cmd.Flags()
 	s.flags = flags
-	flags.Var((*span)(&s.Time), "time", what)
-	flags.Var((*passes)(&s.Search), "passes", "passes of each search, in place of a time: the same answer on any machine")
+	flags.Var((*effort)(&s.Effort), "effort", "how much to search: quick, usual or long; the same answer on any machine")
+	flags.Var((*span)(&s.limit), "time", "end the search after this time at the latest: 30s, 2m, or a number of seconds")
+	flags.Var((*passes)(&s.Passes), "passes", "passes of each search, in place of the effort")
 	s.Seed = 1
 	flags.Var((*limit.Seed)(&s.Seed), "seed", "seed of the search; another seed may find another layout")
 	flags.Var(limit.NumberOf(&s.Workers, limit.Workers), "workers", "processor cores to use; 0 is all of them")
+	flags.BoolVar(&s.Anew, "anew", false, "search anew: use nothing that was found before, and keep nothing")
 	flags.BoolVar(&s.force, "force", false, "overwrite files that exist")
 }
 
 // check refuses what cannot be meant.
 func (s *searchFlags) check() error {
-	if s.Passes > 0 && s.flags.Changed("time") {
-		return fmt.Errorf("--time and --passes both say how long to search; give one of them")
+	if s.Passes > 0 && s.flags.Changed("effort") {
+		return fmt.Errorf("--effort and --passes both say how much to search; give one of them")
 	}
 	return nil
 }
 
-const (
-	// eachLay says what the time is for, in most commands.
-	eachLay = "time to search each lay: 5s, 2m, or a number of seconds"
-	// usualTime to search each lay of a single job, and manyTime where there are
-	// many to search.
-	usualTime = 5 * time.Second
-	manyTime  = 2 * time.Second
-)
+// within ends the search at the limit of time.
+func (s *searchFlags) within(ctx context.Context) (context.Context, context.CancelFunc) {
+	if s.limit == 0 {
+		return context.WithCancel(ctx)
+	}
+	return context.WithTimeout(ctx, s.limit)
+}
 
 // layFlags are the options of the commands that give a layout.
 type layFlags struct {
@@ -56,27 +58,29 @@ type layFlags struct {
 	layout string // file or folder for the layout JSON, or empty
 }
 
-func (l *layFlags) register(cmd *cobra.Command, usual time.Duration, what string) {
-	l.searchFlags.register(cmd, usual, what)
+func (l *layFlags) register(cmd *cobra.Command) {
+	l.searchFlags.register(cmd)
 	cmd.Flags().StringVar(&l.layout, "layout", "", "file or folder to write the layout to, as JSON")
 }
 
-// manyFlags are the options of the commands that lay many problems at once.
-type manyFlags struct {
-	searchFlags
-	noCache bool
+// effort is a choice on the command line.
+type effort plan.Effort
+
+func (e *effort) String() string { return plan.Effort(*e).String() }
+
+func (e *effort) Type() string { return "effort" }
+
+func (e *effort) Set(text string) error {
+	named, ok := plan.EffortNamed(text)
+	if !ok {
+		return fmt.Errorf("write one of: quick, usual, long")
+	}
+	*e = effort(named)
+	return nil
 }
 
-func (m *manyFlags) register(cmd *cobra.Command) {
-	m.searchFlags.register(cmd, manyTime, eachLay)
-	cmd.Flags().BoolVar(&m.noCache, "no-cache", false, "search anew, and keep nothing of what is found")
-}
-
-func (m *manyFlags) budget() app.Budget { return app.Budget{Search: m.Search, Anew: m.noCache} }
-
-// passes are a number of them on the command line; it takes the place of the
-// time.
-type passes app.Search
+// passes are a number of them on the command line.
+type passes int
 
 func (p *passes) String() string { return "" }
 
@@ -92,7 +96,7 @@ func (p *passes) Set(text string) error {
 	case n > limit.Passes.Most():
 		return fmt.Errorf("the number of passes %s", limit.Passes.Sentence())
 	}
-	p.Passes, p.Time = n, 0
+	*p = passes(n)
 	return nil
 }
 
@@ -102,7 +106,12 @@ type span time.Duration
 // maxSpan is far above any use, and far below what a Duration holds.
 const maxSpan = 7 * 24 * time.Hour
 
-func (s *span) String() string { return time.Duration(*s).String() }
+func (s *span) String() string {
+	if *s == 0 {
+		return ""
+	}
+	return time.Duration(*s).String()
+}
 
 func (s *span) Type() string { return "time" }
 

@@ -7,7 +7,6 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"time"
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/geometry"
@@ -19,23 +18,18 @@ import (
 	"ellwand/pieces"
 )
 
-// Options say which lays to try and how long to search. The zero value tries
-// every lay for five seconds each.
+// Options say which lays to try and how much to search. The zero value tries
+// every lay with the usual effort.
 type Options struct {
 	// Lays to try; empty means all.
 	Lays []lay.Kind
-	// Time to search each lay; 0 means 5 s, or no limit when Passes are
-	// given. Those folded or cut across, or with both selvedges folded to the
-	// middle, are seldom the best and have a quarter of it when others are
-	// tried too.
-	Time time.Duration
-	// Passes bound each search, so that the result depends on the job
-	// and the seed alone; 0 leaves it to Time.
+	// Effort is how much work goes into each lay. Those that are seldom the best have
+	// a quarter of it when others are tried too.
+	Effort Effort
+	// Passes, when not 0, are made in place of the effort: exactly so many in each
+	// search.
 	Passes int
 	Seed   uint64
-	// Brief gives a quarter of the budget to every lay but the open one and the
-	// one folded along the warp.
-	Brief bool
 	// Workers is the number of goroutines; 0 means one a core.
 	Workers int
 	// Known are plans found for stricter questions about the same pieces, such
@@ -47,11 +41,19 @@ type Options struct {
 	// Untidied leaves a layout that fits on a remnant as it was found, instead
 	// of pushing it together.
 	Untidied bool
+	// Kept are plans that were found for this very question before, as Bare gives
+	// them. They are laid anew and verified; the answer is never longer.
+	Kept []lay.Plan
+	// Searched says that the kept plans are what this search found: the lays that
+	// they have are not searched again.
+	Searched bool
 	// Tables are shared by searches about the same pieces, whatever their cloth;
 	// nil makes some. They are of [NewTables].
 	Tables *nest.Tables
 	// Progress, when set, is called with each better layout of a lay.
 	Progress func(lay.Kind, nest.Progress)
+	// share of the budget; 0 is all.
+	share float64
 }
 
 // Requirement is how much of a cloth a set of pieces needs.
@@ -64,6 +66,13 @@ type Requirement struct {
 	Chosen int
 	// Length of cloth that the chosen lay takes, and Buy, mm.
 	Length, Buy float64
+	// Work that the searches did.
+	Work Work
+	// Found are the possible lays as they were found, before those of two parts that
+	// gain nothing were given up.
+	Found []lay.Plan
+	// Improved says that a kept plan was shorter than what the search found.
+	Improved bool
 	// Matching says what matching the repeat costs; nil for plain cloth.
 	Matching *Matching
 }
@@ -117,7 +126,13 @@ func Require(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options Opt
 			out.Lays = append(out.Lays, plan)
 		}
 	}
+	for _, plan := range out.Lays {
+		if plan.Possible() {
+			out.Found = append(out.Found, plan)
+		}
+	}
 	out.compare()
+	out.Work, out.Improved = t.Work, t.improved
 	out, err = out.choose()
 	if err != nil || c.Repeat.IsPlain() {
 		return out, err

@@ -8,7 +8,6 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/purchase"
 	"ellwand/fabric/rules"
-	"ellwand/nest"
 	"ellwand/nest/verify"
 )
 
@@ -49,7 +48,7 @@ func (t *Table) belowIncrement(found *SolvedBed, share float64) error {
 	sheet.Length, sheet.Zones = target, zones
 	search := scaled(t.Budget(share), incrementShare)
 	search.Start = &found.Layout
-	result, err := nest.Solve(t.Ctx, sheet, search)
+	result, err := t.solve(sheet, search)
 	if err != nil {
 		return fmt.Errorf("%w: %w", ErrInternal, err)
 	}

@@ -2,7 +2,6 @@ package plan
 
 import (
 	"slices"
-	"time"
 
 	"github.com/paulmach/orb"
 
@@ -26,7 +25,7 @@ const manyOutlines = 30
 func (t *Table) search(templates []rules.Template, problem layout.Problem, o nest.Options) (nest.Result, error) {
 	garments := garmentsOf(templates, problem)
 	if len(garments) < 2 {
-		return nest.Solve(t.Ctx, problem, o)
+		return t.solve(problem, o)
 	}
 	row, err := t.inSequence(garments, problem, scaled(o, sequentialShare/float64(len(garments))))
 	if err != nil {
@@ -35,11 +34,18 @@ func (t *Table) search(templates []rules.Template, problem layout.Problem, o nes
 	if o.Start != nil && row.Length < o.Start.Length && verify.Layout(problem, row) == nil {
 		o.Start = &row
 	}
-	result, err := nest.Solve(t.Ctx, problem, scaled(o, 1-sequentialShare))
+	result, err := t.solve(problem, scaled(o, 1-sequentialShare))
 	if err == nil {
 		result.Layout = shorter(problem, result.Layout, &row)
 	}
 	return result, err
+}
+
+// solve a problem, and count the work.
+func (t *Table) solve(problem layout.Problem, o nest.Options) (nest.Result, error) {
+	found, err := nest.Solve(t.Ctx, problem, o)
+	t.count(o, found)
+	return found, err
 }
 
 // garmentsOf lists the items of each garment. None when the pieces are few, or
@@ -83,7 +89,7 @@ func (t *Table) inSequence(garments [][]int, problem layout.Problem, o nest.Opti
 		for _, i := range items {
 			alone.Items = append(alone.Items, problem.Items[i])
 		}
-		found, err := nest.Solve(t.Ctx, alone, o)
+		found, err := t.solve(alone, o)
 		if err != nil {
 			return layout.Layout{}, err
 		}
@@ -100,24 +106,6 @@ func (t *Table) inSequence(garments [][]int, problem layout.Problem, o nest.Opti
 	}
 	out.Length = LengthOf(problem, out)
 	return out, nil
-}
-
-// Scaled is a share of a budget.
-func (o Options) Scaled(share float64) Options {
-	part := scaled(nest.Options{Time: o.Time, Passes: o.Passes}, share)
-	o.Time, o.Passes = part.Time, part.Passes
-	return o
-}
-
-// scaled is a share of a budget.
-func scaled(o nest.Options, share float64) nest.Options {
-	if o.Time > 0 {
-		o.Time = max(time.Millisecond, time.Duration(share*float64(o.Time)))
-	}
-	if o.Passes > 0 {
-		o.Passes = max(1, int(share*float64(o.Passes)))
-	}
-	return o
 }
 
 // Behind lays plans of single garments one behind the other in one lay, for

@@ -29,6 +29,10 @@ type Table struct {
 	// solved lays, for the open lay to start from, and the shortest of them.
 	solved   []*SolvedLay
 	shortest *SolvedLay
+	// Work of all searches so far.
+	Work Work
+	// improved says that a kept layout is shorter than what a search found.
+	improved bool
 }
 
 // SolvedBed is a solved bed in terms of plain geometry.
@@ -81,7 +85,7 @@ func SpreadOf(c cloth.Cloth, beds ...SolvedBed) *SolvedLay {
 // not an error.
 func (t *Table) planLay(kind lay.Kind) (lay.Plan, error) {
 	plan := lay.Plan{Cloth: t.Cloth, Asked: t.Asked, Lay: kind, Plies: kind.Plies(), Width: bed.UsableWidth(kind, t.Cloth)}
-	found, why, err := t.Spread(kind)
+	found, why, err := t.findLay(kind)
 	switch {
 	case err != nil:
 		return lay.Plan{}, err
@@ -237,19 +241,6 @@ func (t *Table) solveAt(kind lay.Kind, b bed.Bed, templates []rules.Template, sh
 		return nil, nil, fmt.Errorf("%w: the layout of the lay %s failed its check and is not shown: %w", ErrInternal, kind, err)
 	}
 	return &SolvedBed{Bed: b, Templates: templates, Problem: problem, Layout: best, Bound: result.Bound, matched: matched}, nil, nil
-}
-
-// Budget of one search, with a share of the whole.
-func (t *Table) Budget(share float64) nest.Options {
-	o := nest.Options{Time: t.Options.Time, Passes: t.Options.Passes, Enough: t.Options.Enough, Seed: t.Options.Seed, Workers: t.Options.Workers}
-	if o.Time == 0 && o.Passes == 0 {
-		o.Time = UsualTime
-	}
-	if t.Options.Tables == nil {
-		t.Options.Tables = NewTables()
-	}
-	o.Tables = t.Options.Tables
-	return scaled(o, share)
 }
 
 // ProofMargin is what a bound must exceed a length by, as a share, to prove

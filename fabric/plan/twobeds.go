@@ -166,7 +166,7 @@ func (t *Table) inTwoBeds(all []arrangement, why error) (*SolvedLay, error, erro
 	slices.SortStableFunc(all, func(a, b arrangement) int { return int(math.Copysign(1, a.guess-b.guess)) })
 	all = all[:min(mostArrangements, len(all))]
 	whole := 1.0
-	if t.Options.Brief {
+	if len(t.Options.Lays) != 1 {
 		whole = rareShare
 	}
 	var best *SolvedLay
@@ -187,6 +187,9 @@ func (t *Table) inTwoBeds(all []arrangement, why error) (*SolvedLay, error, erro
 		return nil, why, nil
 	}
 	for range improvements {
+		if t.isHopeless(best) {
+			break
+		}
 		found, _, err := t.solveBeds(chosen, whole*(1-briefShare)/improvements, nil, best)
 		if err != nil {
 			return nil, nil, err
@@ -197,6 +200,17 @@ func (t *Table) inTwoBeds(all []arrangement, why error) (*SolvedLay, error, erro
 	}
 	best.Bound = t.OpenBound()
 	return best, nil, nil
+}
+
+// hopelessShare is how much longer than the shortest lay another may be after a
+// brief search, so that it is searched further: the rest of the search gains a
+// few hundredths at most [source.OwnChoice].
+const hopelessShare = 0.08
+
+// isHopeless reports that more work on a lay cannot make it the shortest, or is
+// very unlikely to.
+func (t *Table) isHopeless(found *SolvedLay) bool {
+	return t.shortest != nil && found.Taken > t.shortest.Taken*(1+hopelessShare)
 }
 
 // solveBeds finds the layouts of both beds of an arrangement, with a share of

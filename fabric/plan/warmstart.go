@@ -2,7 +2,6 @@ package plan
 
 import (
 	"math"
-	"time"
 
 	"github.com/paulmach/orb"
 
@@ -14,9 +13,6 @@ import (
 	"ellwand/nest/verify"
 	"ellwand/pieces"
 )
-
-// UsualTime to search a lay when nothing else is asked [source.OwnChoice].
-const UsualTime = 5 * time.Second
 
 // warmStarts are layouts to begin a search with.
 type warmStarts struct {

@@ -2,10 +2,6 @@ package remnant
 
 import "slices"
 
-// singleShare of the time is for changes one by one; the rest is for two at
-// once, when no single one is enough [source.OwnChoice].
-const singleShare = 0.65
-
 // mostPairs of changes are tried [source.OwnChoice].
 const mostPairs = 12
 

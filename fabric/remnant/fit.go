@@ -17,8 +17,8 @@ import (
 
 // Fit asks whether all pieces can be cut from a remnant: in one of the lays
 // asked, or, when none is named, folded along the warp or open. An open lay
-// takes whatever any other does, so those two are enough to ask. Options.Time
-// is for all of it together.
+// takes whatever any other does, so those two are enough to ask. The
+// effort is for all of it together.
 //
 // It stops at the first layout found, and keeps a little of the time to push
 // it together, so that what is left over is in one piece. When the context is
@@ -34,9 +34,6 @@ func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options plan.
 	wanted, err := rules.DemandsOf(rules.Enlarged(remnant.Cloth, all))
 	if err != nil {
 		return Result{}, err
-	}
-	if options.Time == 0 && options.Passes == 0 {
-		options.Time = plan.UsualTime
 	}
 	if len(options.Lays) == 0 {
 		options.Lays = []lay.Kind{lay.FoldedAlong, lay.Open}

@@ -5,10 +5,10 @@ import (
 	"errors"
 	"math"
 	"slices"
-	"time"
 
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/nest"
 	"ellwand/pieces"
 )
 
@@ -24,16 +24,17 @@ type Remedy struct {
 
 // Options of a search for remedies.
 type Options struct {
-	// Time for all changes together. Positive, unless there are Passes.
-	Time time.Duration
-	// Passes bound each search in place of the time, so that the answer depends
-	// on the question and the seed alone.
+	// Effort is how much work goes into a question; a change has a fifth of it.
+	Effort plan.Effort
+	// Passes, when not 0, are made in place of the effort, in each search.
 	Passes  int
 	Seed    uint64
 	Workers int
 	// Show is how many remedies are looked for, in the order of the changes; 0
 	// means three.
 	Show int
+	// Tables are shared by all searches.
+	Tables *nest.Tables
 	// Known is the closest try of the question itself: changed pieces lie where
 	// they lay there to begin with.
 	Known lay.Plan
@@ -44,11 +45,11 @@ type Options struct {
 // usualShow is how many ways out are worth reading [source.OwnChoice].
 const usualShow = 3
 
-// measuredWeight is how many times as long a change with a measure is tried:
-// it takes several layouts to find how much is enough [source.OwnChoice].
-const measuredWeight = 3
+// changeShare of the effort goes into each try of a change: what it takes to answer
+// a question that has not been answered with all of it [source.OwnChoice].
+const changeShare = 0.2
 
-// Search tries the changes one by one, each with a share of the time, and
+// Search tries the changes one by one, each with a share of the effort, and
 // returns the first few that work; when none does, two at a time. A cancelled
 // context ends it with what it has.
 func Search(ctx context.Context, q Question, changes []Change, o Options) ([]Remedy, error) {
@@ -56,20 +57,15 @@ func Search(ctx context.Context, q Question, changes []Change, o Options) ([]Rem
 		o.Show = usualShow
 	}
 	changes = thatChange(q, changes)
-	begin := time.Now()
-	out, err := firstFew(ctx, q, changes, time.Duration(singleShare*float64(o.Time)), o)
+	out, err := firstFew(ctx, q, changes, o)
 	if err != nil || len(out) > 0 {
 		return out, err
 	}
-	return firstFew(ctx, q, thatChange(q, pairs(changes)), o.Time-time.Since(begin), o)
+	return firstFew(ctx, q, thatChange(q, pairs(changes)), o)
 }
 
 // firstFew tries changes in their order.
-func firstFew(ctx context.Context, q Question, changes []Change, budget time.Duration, o Options) ([]Remedy, error) {
-	begin, left := time.Now(), 0
-	for _, c := range changes {
-		left += weight(c)
-	}
+func firstFew(ctx context.Context, q Question, changes []Change, o Options) ([]Remedy, error) {
 	var out []Remedy
 	for _, c := range changes {
 		if ctx.Err() != nil || len(out) == o.Show {
@@ -78,9 +74,7 @@ func firstFew(ctx context.Context, q Question, changes []Change, budget time.Dur
 		if o.Trying != nil {
 			o.Trying(c)
 		}
-		share := (budget - time.Since(begin)) * time.Duration(weight(c)) / time.Duration(left)
-		left -= weight(c)
-		remedy, found, err := try(ctx, q, c, max(share, leastShare), o)
+		remedy, found, err := try(ctx, q, c, o)
 		if err != nil {
 			return nil, err
 		}
@@ -89,16 +83,6 @@ func firstFew(ctx context.Context, q Question, changes []Change, budget time.Dur
 		}
 	}
 	return out, nil
-}
-
-// leastShare lets a search lay everything at least once [source.OwnChoice].
-const leastShare = 50 * time.Millisecond
-
-func weight(c Change) int {
-	if c.Most > 0 {
-		return measuredWeight
-	}
-	return 1
 }
 
 // thatChange leaves out what has nothing to change, and asks of what has a
@@ -122,22 +106,21 @@ func thatChange(q Question, changes []Change) []Change {
 }
 
 // try a change, and when it has a measure, the least that is enough.
-func try(ctx context.Context, q Question, c Change, budget time.Duration, o Options) (Remedy, bool, error) {
+func try(ctx context.Context, q Question, c Change, o Options) (Remedy, bool, error) {
 	if c.Most == 0 {
-		fit, ok, err := fits(ctx, q, c, 0, budget, o)
+		fit, ok, err := fits(ctx, q, c, 0, o)
 		return Remedy{Change: c, Fit: fit}, ok, err
 	}
-	fit, ok, err := fits(ctx, q, c, c.Most, budget/2, o)
+	fit, ok, err := fits(ctx, q, c, c.Most, o)
 	if err != nil || !ok {
 		return Remedy{}, false, err
 	}
 	best := Remedy{Change: c, By: c.Most, Fit: fit}
 	low, high := 0, int(math.Ceil(c.Most/c.Step)) // low is not enough
-	steps := time.Duration(math.Ceil(math.Log2(float64(high))) + 1)
 	for high-low > 1 && ctx.Err() == nil {
 		middle := (low + high) / 2
 		by := float64(middle) * c.Step
-		fit, ok, err := fits(ctx, q, c, by, budget/2/steps, o)
+		fit, ok, err := fits(ctx, q, c, by, o)
 		if err != nil {
 			return Remedy{}, false, err
 		}
@@ -160,16 +143,16 @@ func stillAsked(plan lay.Plan, all []pieces.Piece) lay.Plan {
 
 // fits asks the changed question. A change that cannot be laid or drafted is
 // no way out, and no fault either.
-func fits(ctx context.Context, q Question, c Change, by float64, budget time.Duration, o Options) (Result, bool, error) {
+func fits(ctx context.Context, q Question, c Change, by float64, o Options) (Result, bool, error) {
 	changed, ok := c.Make(q, by)
 	if !ok {
 		return Result{}, false, nil
 	}
 	options := plan.Options{
-		Time: budget, Passes: o.Passes, Seed: o.Seed, Workers: o.Workers, Lays: changed.Lays, Untidied: true,
+		Effort: o.Effort, Passes: o.Passes, Tables: o.Tables, Seed: o.Seed, Workers: o.Workers, Lays: changed.Lays, Untidied: true,
 	}
-	if o.Passes > 0 {
-		options.Time = 0
+	if o.Passes == 0 {
+		options = options.Scaled(changeShare)
 	}
 	if known := stillAsked(o.Known, changed.Pieces); len(known.Pieces) > 0 {
 		options.Known = []lay.Plan{known}

@@ -21,17 +21,34 @@ import (
 	"ellwand/nest"
 )
 
-// Search says how long layouts are looked for, and from where.
+// Search says how much work goes into looking for layouts, and from where. What it
+// finds depends on it and on the job alone, as long as the context lets it finish.
 type Search struct {
-	// Time to search each lay.
-	Time time.Duration
-	// Passes bound each search in place of the time, so that what it finds depends
-	// on the job and the seed alone; 0 leaves it to Time.
+	// Effort of each lay.
+	Effort plan.Effort
+	// Passes, when not 0, are made in each search in place of the effort.
 	Passes int
 	// Seed of the search: another one may find another layout.
 	Seed uint64
 	// Workers is the number of cores to use; 0 is all of them.
 	Workers int
+	// Anew searches again, and keeps nothing of what is found.
+	Anew bool
+}
+
+// options of a search for layouts, with tables of outlines of its own.
+func (s Search) options() plan.Options {
+	return plan.Options{
+		Effort: s.Effort, Passes: s.Passes, Seed: s.Seed, Workers: s.Workers, Tables: plan.NewTables(),
+	}
+}
+
+// passes of a search with that many of the usual effort.
+func (s Search) passes(usual int) int {
+	if s.Passes > 0 {
+		return s.Passes
+	}
+	return s.Effort.Of(usual)
 }
 
 // Watch is told how the work goes. Every field may be nil; none is called by

@@ -29,8 +29,7 @@ func clothIn(work *job.Work, offer job.Offer, widths []float64) ([]cloth.Cloth, 
 	}
 	var out []cloth.Cloth
 	for _, width := range widths {
-		c := offer.Cloth
-		c.Width = width
+		c := clothOfWidth(offer, width)
 		if width <= 2*c.Selvedge {
 			return nil, fmt.Errorf("cloth %q: a width of %s leaves nothing between selvedges of %s; give the width from "+
 				"edge to edge",
@@ -39,6 +38,21 @@ func clothIn(work *job.Work, offer job.Offer, widths []float64) ([]cloth.Cloth, 
 		out = append(out, c)
 	}
 	return out, nil
+}
+
+// clothOfWidth is a cloth as the first offer in that width has it, with its step and
+// its least cut; where none has, as the job has it.
+func clothOfWidth(offer job.Offer, width float64) cloth.Cloth {
+	c := offer.Cloth
+	for _, one := range offer.Offers {
+		if one.Cloth.Width == width {
+			c = one.Cloth
+			c.Name = offer.Cloth.Name
+			break
+		}
+	}
+	c.Width = width
+	return c
 }
 
 // OneWidthEach gives each cloth of a job its one width: its first; or the

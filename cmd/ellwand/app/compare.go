@@ -41,15 +41,13 @@ func Priced(work *job.Work, name string) ([]job.Offer, error) {
 
 // Compare lays the pieces of each cloth on every offer of it, all garments
 // together and each alone, and ranks the offers.
-func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, budget Budget, watch Watch) ([]Ranked, error) {
-	solver := newSolver(budget, watch)
+func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Search, watch Watch) ([]Ranked, error) {
+	solver := newSolver(search, watch)
 	var each, together []problem
 	for _, cloth := range cloths {
 		for _, offer := range cloth.Offers {
 			for _, single := range singles(work, cloth.Cloth.Name) {
-				p := problemOf(offer.Cloth, single)
-				p.feeds = true
-				each = append(each, p)
+				each = append(each, problemOf(offer.Cloth, single))
 			}
 		}
 	}
@@ -57,17 +55,20 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, budget Bud
 	if err != nil {
 		return nil, err
 	}
+	var singly [][]answer
 	rest := alone
 	for _, cloth := range cloths {
-		all, garments := work.PiecesOf(cloth.Cloth.Name), len(singles(work, cloth.Cloth.Name))
+		garments := len(singles(work, cloth.Cloth.Name))
 		for _, offer := range cloth.Offers {
-			p := problemOf(offer.Cloth, all)
-			p.known = oneBehindTheOther(rest[:garments], all)
-			together, rest = append(together, p), rest[garments:]
+			together = append(together, problemOf(offer.Cloth, work.PiecesOf(cloth.Cloth.Name)))
+			singly, rest = append(singly, rest[:garments]), rest[garments:]
 		}
 	}
 	answers, err := solver.all(ctx, together)
 	if err != nil {
+		return nil, err
+	}
+	if answers, err = solver.notAboveTheSum(ctx, together, answers, singly); err != nil {
 		return nil, err
 	}
 	var out []Ranked
@@ -127,6 +128,28 @@ func piecesOn(made job.Made, cloth string) []pieces.Piece {
 	return out
 }
 
+// notAboveTheSum searches again where all garments together came to more than each
+// alone, from the layouts of each alone.
+func (s *solver) notAboveTheSum(ctx context.Context, together []problem, answers []answer, singly [][]answer) ([]answer,
+	error) {
+	for i, again := range together {
+		var sum float64
+		for _, single := range singly[i] {
+			sum += single.found.Taken
+		}
+		if len(singly[i]) == 0 || answers[i].impossible != nil || answers[i].found.Taken <= sum {
+			continue
+		}
+		again.known = oneBehindTheOther(singly[i], again.all)
+		found, err := s.solve(ctx, again, s.search.Workers)
+		if err != nil {
+			return nil, err
+		}
+		answers[i] = found
+	}
+	return answers, nil
+}
+
 // oneBehindTheOther are layouts of all garments made of those of each alone, for
 // the search for all together to start from.
 func oneBehindTheOther(alone []answer, all []pieces.Piece) []lay.Plan {
@@ -144,7 +167,7 @@ func oneBehindTheOther(alone []answer, all []pieces.Piece) []lay.Plan {
 		needs = append(needs, single.need)
 	}
 	var out []lay.Plan
-	for _, kind := range quickLays {
+	for _, kind := range lay.Kinds() {
 		if p, ok := plan.Behind(kind, needs, garments); ok {
 			out = append(out, p)
 		}

@@ -17,12 +17,14 @@ type Estimated struct {
 	plan.Requirement
 	// EndedEarly says that the search was ended before its time.
 	EndedEarly bool
+	// Kept says that it rests on what an earlier search with another seed or effort
+	// found.
+	Kept bool
 }
 
-// Estimate finds the lays of all cloths, in the order given. A cloth in several
-// widths is laid from the narrowest on, and what was found on a narrower one is
-// where the next begins, so that no width takes more than a narrower one in the
-// same lay.
+// Estimate finds the lays of all cloths, in the order given. No width takes more
+// than a narrower one of the same cloth: where it came out so, what was found on the
+// narrower one is laid on it.
 func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search Search, watch Watch) ([]Estimated,
 	error) {
 	order := make([]int, len(cloths))
@@ -30,35 +32,36 @@ func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search 
 		order[i] = i
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(cloths[a].Width, cloths[b].Width) })
-	out := make([]Estimated, len(cloths))
-	narrower := map[string][]lay.Plan{}
+	out, finder := make([]Estimated, len(cloths)), newFinder(search)
+	shortest := map[string]Estimated{}
 	for _, i := range order {
-		name := cloths[i].Name
-		found, err := layOn(ctx, work, cloths[i], search, watch, narrower[name])
+		c := cloths[i]
+		found, err := finder.layOn(ctx, work, c, plan.Options{}, watch)
 		if err != nil {
 			return nil, err
 		}
-		out[i] = found
-		if cloths[i].Repeat.IsPlain() { // a repeat lies otherwise to the fold of another width
-			narrower[name] = append(narrower[name], found.Lays...)
+		// A repeat lies otherwise to the fold of another width.
+		narrower, known := shortest[c.Name]
+		if known && c.Repeat.IsPlain() && narrower.Length < found.Length {
+			options := plan.Options{Known: narrower.Lays}
+			if found, err = finder.layOn(ctx, work, c, options, watch); err != nil {
+				return nil, err
+			}
 		}
+		out[i], shortest[c.Name] = found, found
 	}
 	return out, nil
 }
 
-// layOn finds the lays of one cloth, all or those named. Known plans, of a
-// narrower width for instance, are where the searches start.
-func layOn(ctx context.Context, work *job.Work, c cloth.Cloth, search Search, watch Watch, known []lay.Plan,
-	lays ...lay.Kind) (Estimated, error) {
-	options := plan.Options{
-		Time: search.Time, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers,
-		Lays: lays, Known: known, Progress: watch.on(c),
-	}
-	need, err := plan.Require(ctx, c, work.PiecesOf(c.Name), options)
+// layOn finds the lays of one cloth.
+func (f finder) layOn(ctx context.Context, work *job.Work, c cloth.Cloth, options plan.Options, watch Watch) (Estimated,
+	error) {
+	options.Progress, options.Workers = watch.on(c), f.search.Workers
+	got, err := f.find(ctx, c, work.PiecesOf(c.Name), options)
 	if err != nil {
 		return Estimated{}, clothError(work, c, err)
 	}
-	return Estimated{Requirement: need, EndedEarly: ctx.Err() != nil}, nil
+	return Estimated{got.Requirement, got.endedEarly, got.kept}, nil
 }
 
 // on tells of the layouts on one cloth.

@@ -29,7 +29,7 @@ type Planned struct {
 // nil in the one that needs least.
 func Plan(ctx context.Context, work *job.Work, c cloth.Cloth, kind *lay.Kind, search Search, watch Watch) (Planned,
 	error) {
-	found, err := layOn(ctx, work, c, search, watch, nil, neededFor(kind)...)
+	found, err := newFinder(search).layOn(ctx, work, c, plan.Options{Lays: neededFor(kind)}, watch)
 	if err != nil {
 		return Planned{}, err
 	}

@@ -59,10 +59,14 @@ func chooseSeams(figures []sheet.Figure, works []*job.Work, seams string) error 
 	return nil
 }
 
+// packingPasses of the usual effort, for each way of joining the sheets
+// [source.OwnChoice].
+const packingPasses = 400
+
 // Pack lays the pieces so that they take few sheets, and draws the pages.
 func (p *Printing) Pack(ctx context.Context, search Search) (Printed, error) {
 	layout, err := packing.Pack(ctx, p.figures, p.Paper, packing.Options{
-		Time: search.Time, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers,
+		Passes: search.passes(packingPasses), Seed: search.Seed, Workers: search.Workers,
 	})
 	if err != nil {
 		return Printed{}, err

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
 )
 
@@ -34,8 +35,8 @@ func PrepareQuote(work *job.Work, offers []string, today time.Time) (*Quoted, er
 }
 
 // Reckon lays the pieces on each cloth, and takes the cheapest offer of each.
-func (q *Quoted) Reckon(ctx context.Context, budget Budget, watch Watch) (quote.Quote, error) {
-	ranked, err := Compare(ctx, q.work, q.cloths, budget, watch)
+func (q *Quoted) Reckon(ctx context.Context, search Search, watch Watch) (quote.Quote, error) {
+	ranked, err := Compare(ctx, q.work, q.cloths, search, watch)
 	if err != nil {
 		return quote.Quote{}, err
 	}
@@ -48,6 +49,38 @@ func (q *Quoted) Reckon(ctx context.Context, budget Budget, watch Watch) (quote.
 		return quote.Quote{}, fmt.Errorf("%s: %w", q.work.File, err)
 	}
 	return reckoned, nil
+}
+
+// IsPriced reports whether a job can be quoted on one of several offers.
+func IsPriced(work *job.Work) bool {
+	several := false
+	for _, cloth := range work.Cloths {
+		if len(cloth.Offers) == 0 {
+			return false
+		}
+		several = several || len(cloth.Offers) > 1
+	}
+	return several
+}
+
+// QuotedOn gives each cloth of a job as the offer has it on which it is quoted: the
+// cheapest, or of those named the cheapest.
+func QuotedOn(ctx context.Context, work *job.Work, offers []string, search Search, watch Watch) ([]cloth.Cloth, error) {
+	cloths, err := quotedCloths(work, offers)
+	if err != nil {
+		return nil, err
+	}
+	ranked, err := Compare(ctx, work, cloths, search, watch)
+	if err != nil {
+		return nil, err
+	}
+	var out []cloth.Cloth
+	for _, one := range ranked {
+		c := one.Options[0].Offer.Cloth
+		c.Name = one.Cloth
+		out = append(out, c)
+	}
+	return out, nil
 }
 
 // quotedCloths gives every cloth of a job with the offers to choose from. Each

@@ -162,7 +162,7 @@ type RemnantAnswer struct {
 
 // Remnant asks whether a piece of cloth is enough for a job, in the lay given
 // or when that is nil in any; when it is not, it looks for what would make it
-// so. The search has its time for the question, and as much again for that.
+// so. Each change has a share of the effort that the question has.
 func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfCloth, kind *lay.Kind, limits Limits,
 	search Search, watch Watch) (RemnantAnswer, error) {
 	out := RemnantAnswer{PieceOfCloth: piece}
@@ -192,7 +192,7 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 		every = append([]remnant.Change{straightEnds(*piece.OnThread)}, every...)
 	}
 	out.Ways, err = remnant.Search(ctx, question, every, remnant.Options{
-		Time: search.Time, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers, Known: out.Fit.Plan,
+		Effort: search.Effort, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers, Known: out.Fit.Plan,
 		Trying: func(c remnant.Change) {
 			what := c.Say(c.Most, work.Format)
 			out.Tried = append(out.Tried, what)
@@ -219,10 +219,9 @@ func approximate(all []pieces.Piece) []string {
 }
 
 func fit(ctx context.Context, q remnant.Question, search Search, watch Watch) (remnant.Result, error) {
-	return remnant.Fit(ctx, remnant.Remnant{Cloth: q.Cloth, Length: q.Length, Offcuts: q.Offcuts}, q.Pieces, plan.Options{
-		Time: search.Time, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers, Lays: q.Lays,
-		Progress: watch.on(q.Cloth),
-	})
+	options := search.options()
+	options.Lays, options.Progress = q.Lays, watch.on(q.Cloth)
+	return remnant.Fit(ctx, remnant.Remnant{Cloth: q.Cloth, Length: q.Length, Offcuts: q.Offcuts}, q.Pieces, options)
 }
 
 // proven looks whether a no that takes something off for straightening holds

@@ -8,9 +8,6 @@ import (
 	"sync"
 	"time"
 
-	"github.com/paulmach/orb"
-
-	"ellwand/cmd/ellwand/app/store"
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/words/reason"
 	"ellwand/fabric/cloth"
@@ -20,13 +17,6 @@ import (
 	"ellwand/pieces"
 )
 
-// Budget of a use case that lays many problems at once.
-type Budget struct {
-	Search
-	// Anew searches again, and keeps nothing of what is found.
-	Anew bool
-}
-
 // problem is some pieces on a cloth, to be laid in every way that they allow.
 type problem struct {
 	cloth cloth.Cloth
@@ -34,8 +24,6 @@ type problem struct {
 	// known plans are where the search starts; they are no part of what is
 	// asked.
 	known []lay.Plan
-	// feeds says that its plans are where another search starts.
-	feeds bool
 }
 
 // problemOf states which pieces go on a cloth. Its name plays no part in the
@@ -49,8 +37,7 @@ func problemOf(c cloth.Cloth, all []pieces.Piece) problem {
 type answer struct {
 	found      quote.Found
 	impossible error
-	// need is the requirement; empty when it was kept from before.
-	need plan.Requirement
+	need       plan.Requirement
 }
 
 // why nothing can be laid; empty where it can.
@@ -61,24 +48,13 @@ func (a answer) why() string {
 	return reason.Once(a.impossible.Error())
 }
 
-// quickLays are those that the use cases with many problems try: all, of which
-// the rarer ones have a share of the time.
-var quickLays = lay.Kinds()
-
 // solver lays many problems.
 type solver struct {
-	Budget
-	store *store.Store
+	finder
 	watch Watch
 }
 
-func newSolver(budget Budget, watch Watch) *solver {
-	s := &solver{Budget: budget, watch: watch}
-	if !budget.Anew {
-		s.store = store.Open()
-	}
-	return s
-}
+func newSolver(search Search, watch Watch) *solver { return &solver{newFinder(search), watch} }
 
 // all lays every problem, several at a time, each on one core so that none is
 // idle. Equal problems are laid once.
@@ -125,7 +101,7 @@ func distinctProblems(all []problem) (first []int, distinct []problem) {
 // each calls do for 0 to n-1, on as many cores as there are to use; when there
 // are fewer calls than cores, each has several workers.
 func (s *solver) each(n int, do func(i, workers int)) {
-	cores := s.Workers
+	cores := s.search.Workers
 	if cores == 0 {
 		cores = runtime.NumCPU()
 	}
@@ -156,70 +132,14 @@ func (s *solver) guarded(ctx context.Context, p problem, workers int) (found ans
 	return s.solve(ctx, p, workers)
 }
 
-// solve lays one problem, unless it is kept from a search as long as the one
-// that is asked for. What is found only ever improves what is kept.
+// solve lays one problem.
 func (s *solver) solve(ctx context.Context, p problem, workers int) (answer, error) {
-	if s.Passes > 0 {
-		return s.inPasses(ctx, p, workers)
-	}
-	path := s.store.Path(p.cloth, p.all, quickLays)
-	before, known := s.store.Read(path)
-	if known && before.Effort[s.Seed] >= s.Time {
-		return answer{found: before.Found}, nil
-	}
-	found, err := s.search(ctx, p, workers)
-	if err != nil || found.impossible != nil {
-		return found, err
-	}
-	now := store.Kept{Found: found.found, Effort: map[uint64]time.Duration{}}
-	if known {
-		now.Found, now.Effort = now.Found.Better(before.Found), before.Effort
-	}
-	if ctx.Err() == nil {
-		now.Effort[s.Seed] = max(now.Effort[s.Seed], s.Time)
-	}
-	s.store.Write(path, now)
-	found.found = now.Found
-	return found, nil
-}
-
-// inPasses lays one problem with a budget of passes. What is kept from other
-// searches must not change the answer, so that it is kept by itself, and is not
-// used at all where another search starts from the plans, which are not kept.
-func (s *solver) inPasses(ctx context.Context, p problem, workers int) (answer, error) {
-	path := s.store.Path(p.cloth, p.all, quickLays, s.Passes, s.Seed, startsOf(p.known))
-	if before, known := s.store.Read(path); known && !p.feeds {
-		return answer{found: before.Found}, nil
-	}
-	found, err := s.search(ctx, p, workers)
-	if err == nil && found.impossible == nil && ctx.Err() == nil {
-		s.store.Write(path, store.Kept{Found: found.found, Effort: map[uint64]time.Duration{}})
-	}
-	return found, err
-}
-
-// startsOf are the outlines of plans as they lie.
-func startsOf(known []lay.Plan) (out [][]orb.Ring) {
-	for _, plan := range known {
-		var lies []orb.Ring
-		for _, laid := range plan.Pieces {
-			lies = append(lies, laid.Outline)
-		}
-		out = append(out, lies)
-	}
-	return out
-}
-
-// search lays one problem.
-func (s *solver) search(ctx context.Context, p problem, workers int) (answer, error) {
-	need, err := plan.Require(ctx, p.cloth, p.all, plan.Options{
-		Lays: quickLays, Brief: true, Known: p.known, Time: s.Time, Passes: s.Passes, Seed: s.Seed, Workers: workers,
-	})
+	got, err := s.find(ctx, p.cloth, p.all, plan.Options{Workers: workers, Known: p.known})
 	switch {
 	case errors.Is(err, plan.ErrInternal):
 		return answer{}, failure.Of(err)
 	case err != nil:
 		return answer{impossible: err}, nil
 	}
-	return answer{found: quote.FoundIn(need), need: need}, nil
+	return answer{found: quote.FoundIn(got.Requirement), need: got.Requirement}, nil
 }

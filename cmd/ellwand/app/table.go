@@ -117,12 +117,12 @@ func (t *TableAsked) add(name string, cloths []cloth.Cloth, rows []tableRow) {
 }
 
 // Reckon fills the table.
-func (t *TableAsked) Reckon(ctx context.Context, budget Budget, watch Watch) (quote.Table, error) {
+func (t *TableAsked) Reckon(ctx context.Context, search Search, watch Watch) (quote.Table, error) {
 	problems := make([]problem, len(t.cells))
 	for i, cell := range t.cells {
 		problems[i] = cell.problem
 	}
-	answers, err := newSolver(budget, watch).all(ctx, problems)
+	answers, err := newSolver(search, watch).all(ctx, problems)
 	if err != nil {
 		return quote.Table{}, err
 	}

@@ -49,12 +49,14 @@ func IsEnough(a app.RemnantAnswer, search app.Search) string {
 		return "no, it cannot be."
 	}
 	switch {
+	case a.EndedEarly:
+		return "not found before the search was ended, nor proven impossible."
 	case search.Passes == 1:
 		return "not found in one pass, nor proven impossible."
 	case search.Passes > 1:
 		return fmt.Sprintf("not found in %d passes, nor proven impossible.", search.Passes)
 	}
-	return fmt.Sprintf("not found within %g s, nor proven impossible.", search.Time.Seconds())
+	return fmt.Sprintf("not found with the %s effort, nor proven impossible.", search.Effort)
 }
 
 // Evidence for the answer, and what would make it fit, each a line. Without why,

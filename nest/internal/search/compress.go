@@ -14,9 +14,13 @@ const (
 var compressEffort = effort{patience: 100, strikes: 5}
 
 // compress shortens the best layout by ever smaller steps. Where it no longer
-// gains, it is perturbed.
+// gains, it is perturbed. Where exploring ended early, so does this: the two share
+// what is spent as they share the budget.
 func (r *Searcher) compress(until float64) {
 	start := r.spent()
+	if r.Patience > 0 {
+		until = min(until, start/exploreShare)
+	}
 	for !r.over(until) {
 		if r.isIdle() {
 			r.perturb(until)

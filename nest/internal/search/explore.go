@@ -35,7 +35,7 @@ var exploreEffort = effort{patience: 200, strikes: 3}
 
 func (r *Searcher) explore(until float64) {
 	target, ok := r.shrunk(r.shrinkShare())
-	for ok && !r.over(until) {
+	for ok && !r.over(until) && !r.isSpent() {
 		gained := r.fill(until)
 		if !gained && r.spent() >= until {
 			return

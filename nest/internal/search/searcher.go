@@ -47,8 +47,14 @@ type Searcher struct {
 	// rung is that of the start in the race, waiting those of every rung.
 	rung    int
 	waiting [][]start
-	// reported is the length of the shortest layout of all.
+	// reported is the length of the shortest layout of all, improved the number of
+	// passes made when it last gained noticeably.
 	reported float64
+	improved int
+	// Patience ends exploring that has stopped paying: after so many times the
+	// passes that the last gain took to come, without another, and no fewer than
+	// patienceLeast. 0 explores for the whole budget.
+	Patience float64
 
 	least *float64 // overlap of the best layout on a sheet
 	pool  []poolMember
@@ -121,6 +127,15 @@ func (r *Searcher) over(until float64) bool {
 	return r.best == nil || r.budget.Stopped() || r.spent() >= until || r.length <= r.floor()
 }
 
+// patienceLeast passes without gain are made before exploring is given up: one
+// attempt on a length takes 200 to 600.
+const patienceLeast = 1000
+
+// isSpent reports that exploring has stopped paying.
+func (r *Searcher) isSpent() bool {
+	return r.Patience > 0 && r.s.passes-r.improved > max(patienceLeast, int(r.Patience*float64(r.improved)))
+}
+
 // floor is the bound, widened by what counts as touching.
 func (r *Searcher) floor() float64 { return r.budget.Floor() + 2*r.m.Touch }
 
@@ -135,6 +150,9 @@ func (r *Searcher) accept(spots []Spot, length float64) {
 	}
 	if length >= r.reported {
 		return
+	}
+	if length < r.reported*(1-repairGain) {
+		r.improved = r.s.passes
 	}
 	r.reported = length
 	r.report(Outcome{Spots: r.best, Length: length})

@@ -5,7 +5,6 @@ import (
 	"context"
 	"fmt"
 	"math"
-	"time"
 
 	"github.com/paulmach/orb"
 	"github.com/paulmach/orb/simplify"
@@ -20,10 +19,7 @@ import (
 
 // Options of a packing.
 type Options struct {
-	// Time to search, shared by all the ways of joining sheets that are tried.
-	Time time.Duration
-	// Passes bound each search, so that the result depends on the pieces
-	// and the seed alone; 0 leaves it to Time.
+	// Passes of each search; positive.
 	Passes  int
 	Seed    uint64
 	Workers int
@@ -58,7 +54,6 @@ func Pack(ctx context.Context, figures []sheet.Figure, paper paper.Paper, option
 	}
 	items := itemsOf(figures)
 	tries := triesOf(items, paper)
-	options.Time /= time.Duration(max(1, len(tries)))
 	best, fewest, shortest := sheet.Layout{}, math.MaxInt, math.Inf(1)
 	var fault error
 	for _, try := range tries {
@@ -139,7 +134,7 @@ func (t try) pack(ctx context.Context, figures []sheet.Figure, items []layout.It
 	if across, down := sheet.PanelRoom(t.paper); across > 0 {
 		problem.Zones = []orb.Ring{{{0, 0}, {down, 0}, {down, across}, {0, across}, {0, 0}}}
 	}
-	result, err := nest.Solve(ctx, problem, nest.Options{Time: options.Time, Passes: options.Passes, Seed: options.Seed, Workers: options.Workers})
+	result, err := nest.Solve(ctx, problem, nest.Options{Passes: options.Passes, Seed: options.Seed, Workers: options.Workers})
 	if err != nil {
 		return sheet.Layout{}, 0, err
 	}

@@ -1,104 +1,92 @@
-// Package store keeps what was found for a problem, in the user's cache folder.
+// Package store keeps the layouts that were found for a problem, in the user's cache
+// folder, for whatever asks about the same problem again. What it gives back is only
+// where each piece lies: lengths and bounds are reckoned anew and every layout is
+// verified by those who ask, so that a spoilt file can at worst be of no use.
 package store
 
 import (
-	"crypto/sha256"
-	"encoding/hex"
-	"encoding/json"
-	"fmt"
+	"bytes"
+	"cmp"
 	"io"
+	"io/fs"
 	"os"
 	"path/filepath"
-	"sync"
+	"slices"
 	"time"
 
-	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
-	"ellwand/fabric/quote"
-	"ellwand/pieces"
 )
 
-// Store keeps answers. The key is the whole problem and the program itself, so
-// that no answer outlives a change of either. A nil Store keeps nothing.
-type Store struct {
-	folder  string
-	program string // digest of the running program
-}
+// Limits of what is kept [source.OwnChoice].
+const (
+	// mostBytes of one entry: a lay of ten thousand pieces takes about two million.
+	mostBytes = 4 << 20
+	// fullAt bytes of all entries the oldest are dropped, until emptied are left.
+	fullAt  = 64 << 20
+	emptied = 48 << 20
+	// stale is how old the temporary file of a process that was killed is at least.
+	stale = time.Hour
+)
 
-// Kept is one answer: the best found so far, and how long each seed has been
-// searched.
-type Kept struct {
-	Found  quote.Found              `json:"found"`
-	Effort map[uint64]time.Duration `json:"effort_ns"`
-}
+// Store keeps entries in a folder. A nil Store keeps nothing.
+type Store struct{ folder string }
 
-// Open opens the store; without a folder or without the program's own
-// file there is none.
+// Open opens the store of the user; without a cache folder there is none.
 func Open() *Store {
 	folder, err := os.UserCacheDir()
 	if err != nil {
 		return nil
 	}
-	program, err := programDigest()
-	if err != nil {
-		return nil
-	}
-	return &Store{folder: filepath.Join(folder, "ellwand", "requirements"), program: program}
+	return &Store{folder: filepath.Join(folder, "ellwand", "layouts")}
 }
 
-var programDigest = sync.OnceValues(func() (string, error) {
-	path, err := os.Executable()
-	if err != nil {
-		return "", err
+func (s *Store) path(key string) string { return filepath.Join(s.folder, key+".json") }
+
+// Read returns what is kept of a problem. An entry that cannot be read, or is none,
+// is dropped and counts as empty.
+func (s *Store) Read(key string) Entry {
+	if s == nil {
+		return Entry{}
 	}
-	file, err := os.Open(path)
+	file, err := os.Open(s.path(key))
 	if err != nil {
-		return "", err
+		return Entry{}
 	}
 	defer file.Close()
-	digest := sha256.New()
-	if _, err := io.Copy(digest, file); err != nil {
-		return "", err
+	if info, err := file.Stat(); err != nil || !info.Mode().IsRegular() {
+		return Entry{}
 	}
-	return hex.EncodeToString(digest.Sum(nil)), nil
-})
-
-// Path of a problem's file. %#v writes every field of every part with its
-// type, and floats to the last digit. More is what else the answer depends on,
-// without pointers.
-func (s *Store) Path(c cloth.Cloth, all []pieces.Piece, lays []lay.Kind, more ...any) string {
-	if s == nil {
-		return ""
-	}
-	digest := sha256.New()
-	fmt.Fprintf(digest, "%s\n%#v\n%#v\n%#v\n", s.program, c, all, lays)
-	for _, what := range more {
-		fmt.Fprintf(digest, "%#v\n", what)
-	}
-	return filepath.Join(s.folder, hex.EncodeToString(digest.Sum(nil))+".json")
-}
-
-// Read returns what is kept; a file that cannot be read or makes no sense
-// counts as none.
-func (s *Store) Read(path string) (Kept, bool) {
-	if s == nil {
-		return Kept{}, false
-	}
-	data, err := os.ReadFile(path)
+	data, err := io.ReadAll(io.LimitReader(file, mostBytes+1))
 	if err != nil {
-		return Kept{}, false
+		return Entry{}
 	}
-	var out Kept
-	if json.Unmarshal(data,
-		&out) != nil || !(out.Found.Taken > 0) || out.Found.Bound > out.Found.Taken || out.Effort == nil {
-		return Kept{}, false
+	entry, err := Parse(data)
+	if err != nil {
+		s.Drop(key)
+		return Entry{}
 	}
-	return out, true
+	return entry
 }
 
-// Write keeps an answer. A store that cannot be written is no reason to fail.
-func (s *Store) Write(path string, k Kept) {
-	if s == nil || os.MkdirAll(s.folder, 0o755) != nil {
+// Drop an entry.
+func (s *Store) Drop(key string) {
+	if s != nil {
+		_ = os.Remove(s.path(key)) // it is read as none, or written over, if it stays
+	}
+}
+
+// Add the plans that a search found, which began from what is kept, in its place; by
+// is the search when it was made to its end, otherwise nil.
+// A store that cannot be written is no reason to fail.
+func (s *Store) Add(key string, found []lay.Plan, by *Search) {
+	if s == nil {
+		return
+	}
+	var data bytes.Buffer
+	if s.Read(key).with(found, by).write(&data) != nil || data.Len() > mostBytes {
+		return
+	}
+	if os.MkdirAll(s.folder, 0o700) != nil {
 		return
 	}
 	file, err := os.CreateTemp(s.folder, ".new-*")
@@ -106,8 +94,47 @@ func (s *Store) Write(path string, k Kept) {
 		return
 	}
 	defer os.Remove(file.Name())
-	err = json.NewEncoder(file).Encode(k)
+	_, err = file.Write(data.Bytes())
 	if closed := file.Close(); err == nil && closed == nil {
-		_ = os.Rename(file.Name(), path) // the next run searches again
+		_ = os.Rename(file.Name(), s.path(key)) // the next run searches again
+	}
+	s.sweep()
+}
+
+// sweep drops the oldest entries when there are too many, and what a killed process
+// has left.
+func (s *Store) sweep() {
+	listed, err := os.ReadDir(s.folder)
+	if err != nil {
+		return
+	}
+	var entries []fs.FileInfo
+	var total int64
+	for _, one := range listed {
+		info, err := one.Info()
+		if err != nil || !info.Mode().IsRegular() {
+			continue
+		}
+		if filepath.Ext(info.Name()) != ".json" {
+			if time.Since(info.ModTime()) > stale {
+				_ = os.Remove(filepath.Join(s.folder, info.Name()))
+			}
+			continue
+		}
+		entries, total = append(entries, info), total+info.Size()
+	}
+	if total <= fullAt {
+		return
+	}
+	slices.SortFunc(entries, func(a, b fs.FileInfo) int {
+		return cmp.Or(a.ModTime().Compare(b.ModTime()), cmp.Compare(a.Name(), b.Name()))
+	})
+	for _, info := range entries {
+		if total <= emptied {
+			return
+		}
+		if os.Remove(filepath.Join(s.folder, info.Name())) == nil {
+			total -= info.Size()
+		}
 	}
 }

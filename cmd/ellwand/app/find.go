@@ -1,0 +1,73 @@
+package app
+
+import (
+	"context"
+	"fmt"
+
+	"ellwand/cmd/ellwand/app/store"
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/plan"
+	"ellwand/nest"
+	"ellwand/pieces"
+)
+
+// finder finds lays for every use case: from the store where the same search was made
+// before, otherwise by searching. So all give the same answer.
+type finder struct {
+	search Search
+	store  *store.Store
+	// tables of outlines that the searches share.
+	tables *nest.Tables
+}
+
+func newFinder(search Search) finder {
+	out := finder{search: search, tables: plan.NewTables()}
+	if !search.Anew {
+		out.store = store.Open()
+	}
+	return out
+}
+
+// found is a requirement with what is to be said about how it was found.
+type found struct {
+	plan.Requirement
+	// endedEarly says that the search was ended before its work was done.
+	endedEarly bool
+	// kept says that it rests on a search with another seed or effort than this one.
+	kept bool
+}
+
+// find the lays of some pieces on a cloth. Of the options, those of the search are set
+// here.
+func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options plan.Options) (found, error) {
+	options.Effort, options.Passes, options.Seed = f.search.Effort, f.search.Passes, f.search.Seed
+	options.Tables = f.tables
+	by := store.Search{Seed: options.Seed, Effort: options.Effort.String(), Passes: options.Passes}
+	if len(options.Lays) > 0 {
+		by.Effort += fmt.Sprint(options.Lays)
+	}
+	key := f.key(c, all)
+	entry := f.store.Read(key)
+	options.Kept, options.Searched = entry.Plans(), entry.Has(by) && len(options.Known) == 0
+	need, err := plan.Require(ctx, c, all, options)
+	if err != nil {
+		return found{}, err
+	}
+	out := found{Requirement: need, endedEarly: ctx.Err() != nil, kept: need.Improved || options.Searched && !entry.IsOnlyOf(by)}
+	switch {
+	case out.endedEarly:
+		f.store.Add(key, need.Found, nil)
+	case !options.Searched:
+		f.store.Add(key, need.Found, &by)
+	}
+	return out, nil
+}
+
+// key of a problem. An exact number of passes is to give the same answer whatever was
+// found otherwise, so that it has an entry of its own.
+func (f finder) key(c cloth.Cloth, all []pieces.Piece) string {
+	if f.search.Passes > 0 {
+		return store.Key(c, all, f.search.Passes, f.search.Seed)
+	}
+	return store.Key(c, all)
+}

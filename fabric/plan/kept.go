@@ -1,0 +1,174 @@
+package plan
+
+import (
+	"math"
+	"slices"
+
+	"ellwand/fabric/bed"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/rules"
+	"ellwand/nest/bound"
+	"ellwand/nest/verify"
+)
+
+// findLay finds a layout of a lay: that of the kept ones where they come from the
+// same search, otherwise the shorter of a kept one and what a search finds.
+func (t *Table) findLay(kind lay.Kind) (found *SolvedLay, why, err error) {
+	kept := t.rebuilt(kind)
+	if kept != nil && t.Options.Searched {
+		return kept, nil, nil
+	}
+	found, why, err = t.Spread(kind)
+	if err == nil && kept != nil && (found == nil || kept.Taken < found.Taken) {
+		t.improved = true
+		return kept, nil, nil
+	}
+	return found, why, err
+}
+
+// rebuilt lays a kept plan of a lay anew, from where each piece lies in it and nothing
+// else: outlines, lengths and bounds are those of the pieces asked, and the layout is
+// verified. Nil when there is none, or when it is no layout of these pieces. On a
+// repeat nothing is rebuilt: where its lines lie is a part of the search.
+func (t *Table) rebuilt(kind lay.Kind) *SolvedLay {
+	for _, plan := range t.Options.Kept {
+		if plan.Lay != kind || !t.Cloth.Repeat.IsPlain() {
+			continue
+		}
+		var found *SolvedLay
+		if kind == lay.SelvedgeIn || kind == lay.InStretches {
+			found = t.rebuiltInTwo(plan)
+		} else {
+			found = t.rebuiltInOne(plan)
+		}
+		if found != nil {
+			return found
+		}
+	}
+	return nil
+}
+
+func (t *Table) rebuiltInOne(plan lay.Plan) *SolvedLay {
+	one, ok := t.rebuiltBed(plan, bed.Of(t.Cloth, plan.Lay), t.Wanted)
+	if !ok {
+		return nil
+	}
+	found := SpreadOf(t.Cloth, one)
+	found.Bound = bound.Length(one.Problem)
+	return found
+}
+
+// rebuiltInTwo shares the pieces out between the beds as they lie in the plan.
+func (t *Table) rebuiltInTwo(plan lay.Plan) *SolvedLay {
+	double, single := bed.Of(t.Cloth, lay.FoldedAlong), bed.Of(t.Cloth, lay.Open)
+	if plan.Lay == lay.SelvedgeIn {
+		if !(plan.FoldedIn > 0 && plan.FoldedIn < t.Cloth.Width) {
+			return nil
+		}
+		double, single = bed.FoldedIn(t.Cloth, plan.FoldedIn)
+	}
+	if double.Width <= 0 || single.Width <= 0 {
+		return nil
+	}
+	choices, ok := choicesFor(t.strict(), double, single, t.Wanted)
+	if !ok {
+		return nil
+	}
+	shared := make(sharing, len(choices))
+	for _, l := range plan.Pieces {
+		source := lay.SourceOf(l, t.Asked)
+		for i, c := range choices {
+			if c.Source == source && l.Part == 0 {
+				shared[i] += c.step
+			}
+		}
+	}
+	for i, c := range choices {
+		if c.step == c.Cut { // all copies lie on one bed
+			shared[i] = min(shared[i], c.Cut)
+		}
+		if shared[i] < c.least || shared[i] > c.most {
+			return nil
+		}
+	}
+	if _, _, ok := shared.lengths(choices, double, single); !ok {
+		return nil
+	}
+	parts := shared.split(choices)
+	first, ok := t.rebuiltBed(partOfPlan(plan, 0), double, parts.double)
+	if !ok {
+		return nil
+	}
+	if plan.Lay == lay.InStretches {
+		single = bed.OpenAfter(t.Cloth, first.Layout.Length)
+	}
+	second, ok := t.rebuiltBed(partOfPlan(plan, 1), single, parts.single)
+	if !ok {
+		return nil
+	}
+	found := SpreadOf(t.Cloth, first, second)
+	if plan.Lay == lay.SelvedgeIn {
+		found.Depth = plan.FoldedIn
+	}
+	found.Bound = t.OpenBound()
+	return found
+}
+
+// partOfPlan are the pieces of one part.
+func partOfPlan(plan lay.Plan, part int) lay.Plan {
+	var only []lay.Laid
+	for _, l := range plan.Pieces {
+		if l.Part == part {
+			only = append(only, l)
+		}
+	}
+	plan.Pieces = only
+	return plan
+}
+
+// rebuiltBed lays the pieces of a plan on a bed. False when that is no layout.
+func (t *Table) rebuiltBed(plan lay.Plan, b bed.Bed, wanted []rules.Demand) (SolvedBed, bool) {
+	c := t.Cloth
+	if plan.Lay == lay.SelvedgeIn || plan.Lay == lay.InStretches {
+		c = t.strict()
+	}
+	templates, err := rules.TemplatesOf(c, b, wanted)
+	if err != nil {
+		return SolvedBed{}, false
+	}
+	problem, matched, err := rules.ProblemAt(t.Cloth, b, templates, t.names(), lay.Places{})
+	if err != nil || t.lessMatched(matched) != nil {
+		return SolvedBed{}, false
+	}
+	plan.Pieces = slices.Clone(plan.Pieces)
+	for i, l := range plan.Pieces {
+		if !(math.Abs(l.X) < farthest && math.Abs(l.Y) < farthest && math.Abs(l.Turn) <= 360) {
+			return SolvedBed{}, false
+		}
+		plan.Pieces[i].X, plan.Pieces[i].Y = l.X-b.At[0], l.Y-b.At[1]
+	}
+	laid, ok := relaid(plan, t.Asked, templates, problem)
+	if !ok || verify.Layout(problem, laid) != nil {
+		return SolvedBed{}, false
+	}
+	return SolvedBed{
+		Bed: b, Templates: templates, Problem: problem, Layout: laid, Bound: bound.Length(problem), matched: matched,
+	}, true
+}
+
+// farthest that a piece can lie from the corner of a lay, mm: a hundred bolts
+// [source.OwnChoice].
+const farthest = 1e7
+
+// Bare is a plan with nothing but where each piece lies, as it is kept: by its name,
+// garment and size.
+func Bare(plan lay.Plan) lay.Plan {
+	out := lay.Plan{Lay: plan.Lay, FoldedIn: plan.FoldedIn}
+	for _, l := range plan.Pieces {
+		out.Pieces = append(out.Pieces, lay.Laid{
+			Name: l.Name, Garment: l.Garment, Size: l.Size, OnFold: l.OnFold, Part: l.Part,
+			Mirrored: l.Mirrored, Turn: l.Turn, X: l.X, Y: l.Y,
+		})
+	}
+	return out
+}
