@@ -46,7 +46,7 @@ func Efforts() []Effort { return []Effort{Quick, Usual, Long} }
 const (
 	passesOfAPiece = 150
 	leastPasses    = 1500
-	mostPasses     = 3000
+	mostPasses     = 6000
 )
 
 // patience of a search that has no exact budget: it ends when the next gain has not
