@@ -24,8 +24,8 @@ func FuzzReports(f *testing.F) {
 		"currency: EUR\ncloths: [{name: shell, width: 140, length: 100, price: 9}]\n"), uint8(3))
 	commands := []string{
 		"estimate JOB --passes 2 --json", "marker JOB --passes 2 -o OUT/plan.svg", "draft JOB -o OUT/pieces",
-		"remnant JOB --passes 2 --length 60cm -o OUT/plan.pdf", "quote JOB --passes 2 --no-cache -o OUT/quote.pdf",
-		"compare JOB --passes 2 --no-cache", "print JOB --passes 2 -o OUT/print.pdf",
+		"remnant JOB --passes 2 --length 60cm -o OUT/plan.pdf", "quote JOB --passes 2 --anew -o OUT/quote.pdf",
+		"compare JOB --passes 2 --anew", "print JOB --passes 2 -o OUT/print.pdf",
 	}
 	f.Fuzz(func(t *testing.T, text []byte, which uint8) {
 		t.Setenv("XDG_CACHE_HOME", t.TempDir())
@@ -50,7 +50,7 @@ func FuzzFlags(f *testing.F) {
 	f.Fuzz(func(t *testing.T, text string) {
 		var time span
 		var search app.Search
-		for _, flag := range []interface{ Set(string) error }{&time, (*passes)(&search)} {
+		for _, flag := range []interface{ Set(string) error }{&time, (*passes)(&search.Passes)} {
 			if err := flag.Set(text); err != nil {
 				assert.NotContains(t, err.Error(), "strconv")
 				assert.NotContains(t, err.Error(), "time:")

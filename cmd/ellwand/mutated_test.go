@@ -36,8 +36,8 @@ var mutatedCommands = []string{
 	"marker JOB --passes 1 --full -o OUT/marker.plt",
 	"remnant JOB --passes 1 --length 2m --cloth shell -o OUT/fits.pdf",
 	"print JOB --passes 1 -o OUT/print.pdf",
-	"compare JOB --passes 1 --no-cache",
-	"quote JOB --passes 1 --no-cache -o OUT/quote.pdf",
+	"compare JOB --passes 1 --anew",
+	"quote JOB --passes 1 --anew -o OUT/quote.pdf",
 	"estimate JOB --passes 1 --json",
 }
 
