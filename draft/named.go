@@ -16,7 +16,9 @@ var become = map[string][]string{
 }
 
 // alone are the names of a part of such a piece that has kept its name.
-var alone = map[string]string{"middle front bodice": "front bodice", "middle back bodice": "back bodice"}
+var alone = map[string]string{
+	"middle front bodice": "front bodice", "middle back bodice": "back bodice",
+}
 
 // named finds the pieces of each name, or all those of a part, each once. A name that has become several pieces means all of them, so that none
 // is lost; a panel alone is asked for by its own name.
@@ -41,7 +43,8 @@ func (g *garment) named(what string, names []string) ([]pieces.Piece, error) {
 func (g *garment) meantBy(name string) []pieces.Piece {
 	var out []pieces.Piece
 	for _, piece := range g.result.Pieces {
-		if piece.Name == name || piece.Name == alone[name] || slices.Contains(become[name], piece.Name) || g.isOfPart(piece.Name, name) {
+		if piece.Name == name || piece.Name == alone[name] || slices.Contains(become[name], piece.Name) ||
+			g.isOfPart(piece.Name, name) {
 			out = append(out, piece)
 		}
 	}

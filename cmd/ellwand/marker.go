@@ -90,7 +90,8 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 		return err
 	}
 	if len(m.widths) > 0 {
-		e.note("note: --widths is for the widths that estimate compares; here it is --width 140cm, or --width lining=140cm for one cloth")
+		e.note("note: --widths is for the widths that estimate compares; here it is --width 140cm, " +
+			"or --width lining=140cm for one cloth")
 	}
 	widths, err := m.clothWidths(work)
 	if err != nil {

@@ -105,7 +105,8 @@ func widthsByCloth(texts []string, work *job.Work) ([]float64, error) {
 		}
 		i := slices.IndexFunc(work.Cloths, func(o job.Offer) bool { return job.Slug(o.Cloth.Name) == job.Slug(name) })
 		if i < 0 {
-			return nil, fmt.Errorf("--width %s: the job has no cloth %q; it has %s", text, name, strings.Join(clothNames(work), " and "))
+			return nil, fmt.Errorf("--width %s: the job has no cloth %q; it has %s", text, name,
+				strings.Join(clothNames(work), " and "))
 		}
 		out[i], named[i] = width, true
 	}

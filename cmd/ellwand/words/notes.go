@@ -29,7 +29,8 @@ func share(done plan.Work, search app.Search) string {
 
 // InsteadOf says that another lay is drawn than was asked for, and why.
 func InsteadOf(plan app.Planned) string {
-	return fmt.Sprintf("%s is laid %s, not %s as asked: %s", plan.Cloth.Name, plan.Lay.Way(), plan.InsteadOf.Way(), plan.Gainless)
+	return fmt.Sprintf("%s is laid %s, not %s as asked: %s", plan.Cloth.Name, plan.Lay.Way(), plan.InsteadOf.Way(),
+		plan.Gainless)
 }
 
 // Remnants says that what is there already is not asked about: what reckons how
