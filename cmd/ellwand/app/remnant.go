@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"time"
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/cloth"
@@ -158,6 +159,8 @@ type RemnantAnswer struct {
 	// EndedEarly says that the search was ended before its time, so that what
 	// would make it fit was not looked for.
 	EndedEarly bool
+	// Searched is how long it was looked for.
+	Searched time.Duration
 }
 
 // Remnant asks whether a piece of cloth is enough for a job, in the lay given
@@ -165,7 +168,7 @@ type RemnantAnswer struct {
 // so. Each change has a share of the effort that the question has.
 func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfCloth, kind *lay.Kind, limits Limits,
 	search Search, watch Watch) (RemnantAnswer, error) {
-	out := RemnantAnswer{PieceOfCloth: piece}
+	out, begun := RemnantAnswer{PieceOfCloth: piece}, time.Now()
 	question, err := questionOf(work, piece, kind)
 	if err != nil {
 		return out, err
@@ -178,6 +181,7 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 	if out.Fit.Answer == remnant.TooLittle && len(out.Approximate) > 0 {
 		out.Fit.Answer = remnant.NotFound // of outlines that are larger than the true ones nothing is proven
 	}
+	out.Searched = time.Since(begun)
 	switch {
 	case err != nil:
 		return out, clothError(work, piece.Cloth, err)

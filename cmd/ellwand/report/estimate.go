@@ -26,11 +26,13 @@ type Cloth struct {
 	Nap      string  `json:"nap"`
 	Lays     []Lay   `json:"lays"`
 	Chosen   string  `json:"chosen"`
-	LengthMM float64 `json:"length_mm"`
-	BuyMM    float64 `json:"buy_mm"`
-	BuyM     float64 `json:"buy_m"`
-	BuyYd    float64 `json:"buy_yd"`
-	RestsOn  *Basis  `json:"rests_on"`
+	// EndedEarly says that the search was ended before its time.
+	EndedEarly bool    `json:"ended_early,omitempty"`
+	LengthMM   float64 `json:"length_mm"`
+	BuyMM      float64 `json:"buy_mm"`
+	BuyM       float64 `json:"buy_m"`
+	BuyYd      float64 `json:"buy_yd"`
+	RestsOn    *Basis  `json:"rests_on"`
 	// Matching is left out for plain cloth.
 	Matching *Matching `json:"matching,omitempty"`
 }
@@ -57,7 +59,9 @@ type Lay struct {
 func EstimateOf(work *job.Work, needs []app.Estimated) Estimate {
 	out := Estimate{Job: work.Name, Cloths: []Cloth{}}
 	for _, need := range needs {
-		out.Cloths = append(out.Cloths, clothOf(need.Requirement))
+		of := clothOf(need.Requirement)
+		of.EndedEarly = need.EndedEarly
+		out.Cloths = append(out.Cloths, of)
 	}
 	return out
 }

@@ -21,6 +21,8 @@ type Plan struct {
 	BuyMM     float64 `json:"buy_mm"`
 	Pieces    int     `json:"pieces"`
 	File      string  `json:"file"`
+	// EndedEarly says that the search was ended before its time.
+	EndedEarly bool `json:"ended_early,omitempty"`
 }
 
 // PlansOf a job: of each cloth its plan, with the file that it goes to.
@@ -29,7 +31,7 @@ func PlansOf(work *job.Work, plans []app.Planned, files []string) Plans {
 	for i, plan := range plans {
 		one := Plan{
 			Cloth: plan.Cloth.Name, Lay: plan.Lay.String(), LengthMM: tidy(plan.Taken),
-			BuyMM: tidy(plan.Buy), Pieces: len(plan.Pieces), File: files[i],
+			BuyMM: tidy(plan.Buy), Pieces: len(plan.Pieces), File: files[i], EndedEarly: plan.EndedEarly,
 		}
 		if plan.InsteadOf != nil {
 			one.InsteadOf = plan.InsteadOf.String()

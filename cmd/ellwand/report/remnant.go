@@ -1,6 +1,8 @@
 package report
 
 import (
+	"math"
+
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/remnant"
@@ -21,14 +23,17 @@ type RemnantCloth struct {
 	UsableMM float64 `json:"usable_length_mm"`
 	Nap      string  `json:"nap"`
 	// Remnants are where each of several lies in the row that the layout shows.
-	Remnants []Row      `json:"remnants,omitempty"`
-	Answer   string     `json:"answer"`
-	Lay      string     `json:"lay,omitempty"`
-	TakenMM  float64    `json:"taken_mm,omitempty"`
-	Left     *Spare     `json:"left,omitempty"`
-	Proof    string     `json:"proof,omitempty"`
-	Over     []Overhang `json:"over,omitempty"`
-	Ways     []Way      `json:"changes"`
+	Remnants []Row  `json:"remnants,omitempty"`
+	Answer   string `json:"answer"`
+	// EndedEarly says that the search was ended before its time, after SearchedS.
+	EndedEarly bool       `json:"ended_early,omitempty"`
+	SearchedS  float64    `json:"searched_s,omitempty"`
+	Lay        string     `json:"lay,omitempty"`
+	TakenMM    float64    `json:"taken_mm,omitempty"`
+	Left       *Spare     `json:"left,omitempty"`
+	Proof      string     `json:"proof,omitempty"`
+	Over       []Overhang `json:"over,omitempty"`
+	Ways       []Way      `json:"changes"`
 }
 
 // Row is where one of several remnants lies, along.
@@ -76,6 +81,9 @@ func remnantClothOf(work *job.Work, a app.RemnantAnswer) RemnantCloth {
 	out := RemnantCloth{
 		Name: a.Cloth.Name, WidthMM: tidy(a.Cloth.Width), LengthMM: tidy(a.Length), UsableMM: tidy(a.Fit.Usable),
 		Nap: a.Cloth.Nap.String(), Answer: a.Fit.Answer.String(), Proof: a.Fit.Proof, Ways: []Way{},
+	}
+	if out.EndedEarly = a.EndedEarly; out.EndedEarly {
+		out.SearchedS = math.Round(10*a.Searched.Seconds()) / 10
 	}
 	for _, place := range a.Row {
 		out.Remnants = append(out.Remnants, Row{place.Name, tidy(place.From), tidy(place.To)})

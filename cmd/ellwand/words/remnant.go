@@ -50,7 +50,7 @@ func IsEnough(a app.RemnantAnswer, search app.Search) string {
 	}
 	switch {
 	case a.EndedEarly:
-		return "not found before the search was ended, nor proven impossible."
+		return fmt.Sprintf("not found in %.1f s, when the search was ended early, nor proven impossible.", a.Searched.Seconds())
 	case search.Passes == 1:
 		return "not found in one pass, nor proven impossible."
 	case search.Passes > 1:
