@@ -1,6 +1,8 @@
 package sleeve
 
 import (
+	"math"
+
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 )
@@ -18,27 +20,52 @@ func (o Options) BicepLimits(arm float64) Limits {
 	return Limits{least, max(NormOf(o.Style).Widest*arm, least+2*enough)}
 }
 
-// fitHead finds the head that suits the arm: as high as is usual, or as much
-// lower or higher within the norm as brings the bicep line within its limits. A
-// head that cannot is as low or as high as the norm has it: then the armhole has
-// to give way.
-func (d drafting) fitHead(s solving) (head, error) {
+// fitHead finds the head that suits the arm, above the softest hollows that give
+// one: as high as is usual, or as much lower or higher within the norm as brings
+// the bicep line within its limits. Where none does it is as low, or as high and
+// stiff, as the norm has it: then the armhole has to give way.
+func (d drafting) fitHead(all []solving) (head, error) {
 	if d.HeadHeight > 0 {
-		return s.asked(d.HeadHeight)
+		return asked(all, d.HeadHeight, d.BicepLimits(d.UpperArm).Least)
 	}
 	within := d.BicepLimits(d.UpperArm)
-	usual, drawn := s.at(d.norm.UsualHead * s.depth)
-	if bicep := usual.bicep(); drawn && bicep >= within.Least && bicep <= within.Most {
-		return usual, nil
+	for _, s := range all {
+		if usual, ok := s.at(d.norm.UsualHead * s.depth); ok && within.hold(usual.bicep()) {
+			return usual, nil
+		}
 	}
-	low, high := d.norm.LowestHead*s.depth, d.norm.HighestHead*s.depth
-	if !drawn {
+	best, found := head{}, false
+	for _, s := range all {
+		h, ok := s.fit(within, d.norm)
+		switch {
+		case !ok:
+			continue
+		case within.hold(h.bicep()):
+			return h, nil
+		case !found || h.bicep() > within.Most:
+			best, found = h, true
+		}
+	}
+	if !found {
+		return best, all[0].noHead()
+	}
+	return best, nil
+}
+
+func (l Limits) hold(bicep float64) bool { return bicep >= l.Least && bicep <= l.Most }
+
+// fit finds the head nearest to the usual height whose bicep line is within
+// limits, or as near to them as a norm lets it; ok is false where there is no head.
+func (s solving) fit(within Limits, norm Norm) (h head, ok bool) {
+	low, high := norm.LowestHead*s.depth, norm.HighestHead*s.depth
+	usual, ok := s.at(norm.UsualHead * s.depth)
+	if !ok {
 		lowest, highest, ok := s.heights(low, high)
 		if !ok {
-			return head{}, s.noHead()
+			return h, false
 		}
 		usual = highest
-		if lowest.height > d.norm.UsualHead*s.depth {
+		if lowest.height > norm.UsualHead*s.depth {
 			usual = lowest
 		}
 	}
@@ -46,23 +73,24 @@ func (d drafting) fitHead(s solving) (head, error) {
 	case bicep < within.Least:
 		lowest := s.towards(usual, low)
 		if lowest.bicep() <= within.Least {
-			return lowest, nil
+			return lowest, true
 		}
-		return s.between(lowest, usual, within.Least+enough), nil
+		return s.between(lowest, usual, within.Least+enough), true
 	case bicep > within.Most:
 		highest := s.towards(usual, high)
 		if highest.bicep() >= within.Most {
-			return highest, nil
+			return highest, true
 		}
-		return s.between(usual, highest, within.Most-enough), nil
+		return s.between(usual, highest, within.Most-enough), true
 	}
-	return usual, nil
+	return usual, true
 }
 
 func (s solving) noHead() error {
 	return construct.About(subject.ScyeDepth, subject.AcrossBackWidth).Refuse(
 		"sleeve: no smooth head goes into an armhole of %s that is %s deep: measure "+
-			"the scye depth and the across widths again", construct.Length(s.front.length+s.back.length), construct.Length(s.depth))
+			"the scye depth and the across widths again",
+		construct.Length(s.front.length+s.back.length), construct.Length(s.depth))
 }
 
 // enough is how near to a length the bicep line is brought, in mm
@@ -89,17 +117,38 @@ func (s solving) between(lowest, highest head, bicep float64) head {
 	return lowest
 }
 
-// asked is the head of the height that was asked for.
-func (s solving) asked(height float64) (head, error) {
-	if h, ok := s.at(height); ok {
-		return h, nil
+// asked is the head of the height that was asked for. Heights that a refusal asks
+// for in its place make a sleeve that goes round the arm.
+func asked(all []solving, height, arm float64) (head, error) {
+	widest, drawn := head{}, false
+	for _, s := range all {
+		if h, ok := s.at(height); ok && (!drawn || h.bicep() > widest.bicep()) {
+			widest, drawn = h, true
+		}
+		if drawn && widest.bicep() >= arm {
+			return widest, nil
+		}
 	}
-	lowest, highest, ok := s.heights(0.4*s.depth, 1.2*s.depth)
-	if !ok {
-		return head{}, s.noHead()
+	if drawn {
+		return widest, nil
+	}
+	least, most := math.Inf(1), 0.0
+	for _, s := range all {
+		lowest, highest, ok := s.heights(0.4*s.depth, 1.2*s.depth)
+		if !ok || lowest.bicep() < arm {
+			continue
+		}
+		if highest.bicep() < arm {
+			highest = s.between(lowest, highest, arm+enough)
+		}
+		least, most = min(least, lowest.height), max(most, highest.height)
+	}
+	if most == 0 {
+		return head{}, all[0].noHead()
 	}
 	return head{}, construct.About(subject.HeadHeight).Refuse("sleeve: a head height of %s makes no smooth head on "+
-		"this armhole, which is %s deep; ask for %s to %s", construct.Length(height), construct.Length(s.depth), construct.AtLeast(lowest.height), construct.AtMost(highest.height))
+		"this armhole, which is %s deep; ask for %s to %s", construct.Length(height), construct.Length(all[0].depth),
+		construct.AtLeast(least), construct.AtMost(most))
 }
 
 // heights finds the lowest and the highest head that can be drawn between two

@@ -10,54 +10,106 @@ import (
 	"ellwand/pieces"
 )
 
-// round is the upper part of a half of the head: from a node in the hollow, or
-// just above it, over its fullest place to the crown, where it is level. Its
-// bend changes evenly up to the fullest place and from there to the crown.
+// round is the upper part of a half of the head: from the end of its hollow, or
+// from a notch, over its fullest place to the crown, where it is level. Its bend
+// changes evenly up to the fullest place and from there to the crown.
 type round struct {
 	start node
-	// turn is where the hollow ends, fullest where the head is roundest, half where
-	// half of the way from there is done, crown where it is highest.
+	// turn is where the head stops being hollow, fullest where its bend stops
+	// growing, half where half of the way from there is done, crown where it is
+	// highest.
 	turn, fullest, half, crown node
 }
 
-// flattest is the most that the radius of the crown is of the length of a round
-// [source.OwnChoice]: a flatter one would soon hollow out.
-const flattest = 5
+// Where the round may be fullest, as a share of its length, and how flat the crown
+// may be [source.OwnChoice].
+const (
+	soonest = 0.05
+	latest  = 0.9
+	// flattest is the most that the radius of the crown is of the length of a
+	// round: a flatter one would soon hollow out.
+	flattest = 8
+)
 
-// roundTo finds the round that is so long, to a crown at a height; rising is
-// how far along it the fullest place lies. ok is false where it would hollow
-// out again before the crown.
-func roundTo(start node, rising, length, height float64) (r round, ok bool) {
-	over := func(bend float64) (round, float64) {
-		// The crown is level: that leaves one bend to choose.
-		last := -2*(start.heading+rising*(start.bend+bend)/2)/(length-rising) - bend
-		r := round{start: start, fullest: start.after(rising, bend)}
-		r.half = r.fullest.after((length-rising)/2, (bend+last)/2)
-		r.crown = r.half.after((length-rising)/2, last)
-		return r, r.crown.at[1] - height
+// upper is what a round is drawn for: from a node up, so long and to such a height.
+type upper struct {
+	start          node
+	length, height float64
+}
+
+// round of a crown that bends so much, fullest after a share of its length.
+func (u upper) round(rising, crownBend float64) round {
+	up, over := rising*u.length, (1-rising)*u.length
+	// The crown is level: that says how much the fullest place bends.
+	bend := -(2*u.start.heading + up*u.start.bend + over*crownBend) / u.length
+	r := round{start: u.start, fullest: u.start.after(up, bend)}
+	r.half = r.fullest.after(over/2, (bend+crownBend)/2)
+	r.crown = r.half.after(over/2, crownBend)
+	return r
+}
+
+// crownBend is how much the crown bends of a round that is fullest after a share
+// of its length, as near to its height as can be.
+func (u upper) crownBend(rising float64) float64 {
+	above := func(bend float64) float64 { return u.round(rising, bend).crown.at[1] - u.height }
+	flat := -1 / (flattest * u.length)
+	// Rounder, the fullest place would not bend at all.
+	roundest := -(2*u.start.heading + rising*u.length*u.start.bend) / ((1 - rising) * u.length)
+	switch {
+	case roundest > flat || above(flat) > 0:
+		return flat
+	case above(roundest) < 0:
+		return roundest
 	}
-	// The sooner it bends, the lower is its crown.
-	low, high := -20/length, 0.0
-	if _, above := over(high); above < 0 {
-		return r, false
+	return root(roundest, flat, 1e-9, above)
+}
+
+// rounds draws both halves to one crown; rising is the share of their length after
+// which they are fullest, as near as can be. ok is false where no crown suits both.
+func rounds(uppers [2]upper, rising float64) (both [2]round, ok bool) {
+	bend := (uppers[0].crownBend(rising) + uppers[1].crownBend(rising)) / 2
+	// Each half has crowns that it can be drawn to: take the nearest that both have.
+	for _, u := range uppers {
+		bend = min(bend, u.crownBend(latest))
 	}
-	if _, above := over(low); above > 0 {
-		return r, false
+	for _, u := range uppers {
+		bend = max(bend, u.crownBend(soonest))
 	}
-	for range 50 {
-		middle := (low + high) / 2
-		if _, above := over(middle); above > 0 {
-			high = middle
-		} else {
-			low = middle
+	for i, u := range uppers {
+		if both[i], ok = u.to(bend); !ok {
+			return both, false
 		}
 	}
-	r, _ = over(low)
-	if start.bend > 0 {
-		share := start.bend / (start.bend - low)
-		r.turn = start.after(share*rising, 0)
+	return both, true
+}
+
+// heightExact is how exactly the height of the crown is met, in mm
+// [source.OwnChoice].
+const heightExact = 1e-6
+
+// to is the round to a crown that bends so much: the later it is fullest, the
+// higher is the crown. ok is false where no place makes it as high.
+func (u upper) to(crownBend float64) (r round, ok bool) {
+	above := func(rising float64) float64 { return u.round(rising, crownBend).crown.at[1] - u.height }
+	return u.sound(root(soonest, latest, 1e-9, above), crownBend)
+}
+
+// after is the round that is fullest after a share of its length, whatever its
+// crown bends.
+func (u upper) after(rising float64) (r round, ok bool) {
+	return u.sound(rising, u.crownBend(rising))
+}
+
+// sound is a round that reaches its height, and is no hollow above its turn; ok is
+// false for another.
+func (u upper) sound(rising, crownBend float64) (r round, ok bool) {
+	r = u.round(rising, crownBend)
+	r.turn = u.start
+	if u.start.bend > 0 {
+		share := u.start.bend / (u.start.bend - r.fullest.bend)
+		r.turn = u.start.after(share*rising*u.length, 0)
 	}
-	return r, r.crown.bend < -1/(flattest*length)
+	return r, math.Abs(r.crown.at[1]-u.height) < heightExact && r.fullest.bend < 0 && r.crown.bend < 0
 }
 
 // places that the round goes through after its start, up to the crown.
@@ -78,8 +130,7 @@ const bendExact = 1e-7
 // false where it cannot.
 func through(leaving orb.Point, places []orb.Point, crownBend float64) (path pieces.Path, ok bool) {
 	speed, ok := settled(crownBend, func(speed float64) float64 {
-		path = construct.Through(leaving, places, orb.Point{speed, 0})
-		return endOf(path).bend
+		return endOf(construct.Through(leaving, places, orb.Point{speed, 0})).bend
 	})
 	return construct.Through(leaving, places, orb.Point{speed, 0}), ok
 }
@@ -115,18 +166,12 @@ func startBend(path pieces.Path) float64 { return -endOf(pieces.Path{path[0].Rev
 // settled finds the speed at the end of a curve at which its bend there is as
 // wanted: the faster, the less it bends.
 func settled(wanted float64, bend func(speed float64) float64) (speed float64, ok bool) {
-	slow, fast := 0.3, 3.0
-	for range 60 {
-		speed = (slow + fast) / 2
-		is := bend(speed)
-		switch {
-		case math.Abs(is-wanted) < bendExact/10:
-			return speed, true
-		case math.Abs(is) > math.Abs(wanted):
-			slow = speed
-		default:
-			fast = speed
-		}
+	// Speeds between which a curve goes on smoothly [source.OwnChoice].
+	const slow, fast = 0.3, 3.0
+	over := func(speed float64) float64 { return math.Abs(bend(speed)) - math.Abs(wanted) }
+	if over(slow) < 0 || over(fast) > 0 {
+		return 1, false
 	}
+	speed = root(slow, fast, 1e-10, over)
 	return speed, math.Abs(bend(speed)-wanted) < bendExact
 }

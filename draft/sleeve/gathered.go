@@ -42,18 +42,19 @@ func (d drafting) gather(plain head) (head, error) {
 // spreadHalves draws the crown of both halves anew, from the notches up; ok is
 // false where no smooth one has the length and the height.
 func (d drafting) spreadHalves(h *head, rising float64) (ok bool) {
-	halves := []*half{&h.front, &h.back}
+	halves := [2]*half{&h.front, &h.back}
 	var below [2]pieces.Path
-	var wanted, upper [2]float64
+	var wanted [2]float64
+	var uppers [2]upper
 	for i, of := range halves {
 		below[i] = construct.Stretch(of.path, 0, of.notch)
 		wanted[i] = d.HeadFullness * (of.length - of.notch)
-		upper[i] = wanted[i]
+		uppers[i] = upper{endOf(below[i]), wanted[i], h.height}
 	}
 	for range 40 {
 		bend := 0.0
 		for i, of := range halves {
-			if of.round, ok = roundTo(endOf(below[i]), rising*upper[i], upper[i], h.height); !ok {
+			if of.round, ok = uppers[i].after(rising); !ok {
 				return false
 			}
 			bend += of.round.crown.bend / 2
@@ -65,7 +66,7 @@ func (d drafting) spreadHalves(h *head, rising float64) (ok bool) {
 				return false
 			}
 			over := crown.Length() - wanted[i]
-			upper[i] -= over
+			uppers[i].length -= over
 			off = max(off, math.Abs(over))
 			of.path = construct.Join(below[i], crown)
 		}

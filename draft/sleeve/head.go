@@ -14,9 +14,7 @@ import (
 // bicep line at the origin up to the crown.
 type half struct {
 	armhole
-	// hollow are the places of the armhole's own curve that it goes through on the
-	// way to its round.
-	hollow [2]orb.Point
+	hollow hollow
 	round  round
 	path   pieces.Path
 	// marks are the places on it that a dressmaker marks to draw it, from the
@@ -32,10 +30,12 @@ type mark struct {
 
 // marked puts down the places of its round.
 func (h *half) marked() {
+	places := h.hollow.places()
 	h.marks = append(h.marks,
-		mark{h.hollow[0], "on the armhole's own curve, a third of the way that the head follows it"},
-		mark{h.hollow[1], "on it, two thirds of the way"},
-		mark{h.round.start.at, "where the head leaves the armhole's own curve, at about a fifth of its depth"})
+		mark{places[0], "in the hollow, halfway to where it bends most"},
+		mark{places[1], "in the hollow, where it bends most"},
+		mark{places[2], "in the hollow, halfway from there to its end"},
+		mark{h.round.start.at, "where the hollow ends and the round begins, about a third of the armhole's depth up"})
 	h.markRound()
 }
 
@@ -66,10 +66,11 @@ func (h head) bicep() float64 { return h.front.width() + h.back.width() }
 // solving finds the head of a height. Everything else follows: its halves are
 // as long as those of the armhole with their ease.
 type solving struct {
-	front, back             armhole
-	frontHollow, backHollow hollow
-	depth                   float64 // mean of both halves
-	frontEase, backEase     float64
+	front, back         armhole
+	hollows             [2]hollow // of front and back
+	none                bool      // no hollow lies on the armhole
+	depth               float64   // mean of both halves
+	frontEase, backEase float64
 	// slant of the underarm seams for a length of the bicep line and a height.
 	slant func(bicep, height float64) float64
 }
@@ -82,47 +83,63 @@ const (
 	slantExact = 1e-6
 )
 
+// usualRising is after which share of its length the round is fullest, usually
+// [source.OwnChoice].
+const usualRising = 0.5
+
 // at finds the head of a height; ok is false where no smooth head of that
 // height has the length.
 func (s solving) at(height float64) (h head, ok bool) {
 	h = head{front: half{armhole: s.front}, back: half{armhole: s.back}, height: height}
-	halves := []*half{&h.front, &h.back}
-	hollows := []hollow{s.frontHollow, s.backHollow}
-	wanted := []float64{s.front.length + s.frontEase, s.back.length + s.backEase}
-	laid := make([]hollow, len(halves))
-	upper := []float64{wanted[0] - s.frontHollow.length, wanted[1] - s.backHollow.length}
-	h.slant = s.slant(0.8*(s.front.length+s.back.length), height)
+	if s.none {
+		return h, false
+	}
+	halves := [2]*half{&h.front, &h.back}
+	wanted := [2]float64{s.front.length + s.frontEase, s.back.length + s.backEase}
+	var uppers [2]upper
+	for i := range uppers {
+		uppers[i] = upper{length: wanted[i] - s.hollows[i].length, height: height}
+	}
+	h.slant = s.slant(0.85*(s.front.length+s.back.length), height)
 	for range 40 {
-		bend := 0.0
 		for i, of := range halves {
-			laid[i] = hollows[i].turned(h.slant)
-			of.round, ok = roundTo(laid[i].end, min(risingShare*s.depth, 0.4*upper[i]), upper[i], height)
-			if !ok {
-				return h, false
-			}
-			bend += of.round.crown.bend / 2
+			of.hollow = s.hollows[i].turned(h.slant)
+			uppers[i].start = of.hollow.end
 		}
-		off := 0.0
+		both, drawn := rounds(uppers, usualRising)
+		if !drawn {
+			return h, false
+		}
+		h.front.round, h.back.round = both[0], both[1]
+		slant := s.slant(h.bicep(), height)
+		off := math.Abs(slant-h.slant) / slantExact
+		h.slant = slant
+		if off > 1 {
+			continue
+		}
 		for i, of := range halves {
-			of.hollow = laid[i].places
-			places := slices.Concat([]orb.Point{{}}, of.hollow[:], []orb.Point{of.round.start.at}, of.round.places())
-			leaving := orb.Point{math.Cos(h.slant), math.Sin(h.slant)}
-			if of.path, ok = through(leaving, places, bend); !ok {
+			if !of.draw() {
 				return h, false
 			}
 			over := of.path.Length() - wanted[i]
-			upper[i] -= over
-			off = max(off, math.Abs(over))
+			uppers[i].length -= over
+			off = max(off, math.Abs(over)/lengthExact)
 		}
-		slant := s.slant(h.bicep(), height)
-		if off < lengthExact && math.Abs(slant-h.slant) < slantExact {
+		if off <= 1 {
 			h.front.marked()
 			h.back.marked()
 			return h, true
 		}
-		h.slant = slant
 	}
 	return h, false
+}
+
+// draw draws the half through the places of its hollow and its round.
+func (h *half) draw() (ok bool) {
+	hollow := h.hollow.places()
+	places := slices.Concat([]orb.Point{{}}, hollow[:], []orb.Point{h.round.start.at}, h.round.places())
+	h.path, ok = through(h.hollow.begin.way(), places, h.round.crown.bend)
+	return ok
 }
 
 // seam is the whole head from the front end of the bicep line over the crown to
@@ -145,13 +162,15 @@ func (h head) draw(s *construct.Sheet) ends {
 	for _, m := range h.front.marks {
 		through = append(through, e.set(s, h.onFront().Apply(m.at), "front: "+m.rule))
 	}
-	first := through[3]
+	first := through[4]
 	through = append(through, crown)
 	var back []construct.Point
 	for _, m := range h.back.marks {
 		back = append(back, e.set(s, h.onBack().Apply(m.at), "back: "+m.rule))
 	}
-	s.Draw("trace the lower armhole of the front from its underarm to "+construct.Numbers(first)+" and that of the back to "+construct.Numbers(back[2]), "the underarm at the end of the bicep line, the side seam along the underarm seam")
+	s.Draw("lay the lower armhole of the front and of the back on the head, the underarm at the end of the bicep "+
+		"line and the side seam along the underarm seam: up to "+construct.Numbers(first)+" and "+
+		construct.Numbers(back[3])+" the head lies within 3 mm of it", "first inside the armhole's curve, then outside it")
 	slices.Reverse(back)
 	through = append(append(through, back...), e.back)
 	s.Draw("draw the sleeve head "+construct.Numbers(through...), "square to the underarm seams, level at the crown")

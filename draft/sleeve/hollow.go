@@ -9,18 +9,24 @@ import (
 	"ellwand/pieces"
 )
 
-// How the head leaves the armhole's own curve [source.OwnChoice].
+// How the head lies on the armhole [source.OwnChoice].
 const (
-	// hollowShare is how high the head is the armhole's own curve, as a share of
-	// the armhole's depth. From there it leaves it, by less than 3 mm as high as a
-	// third of the depth in every size of every table.
-	hollowShare = 0.21
-	// risingShare is how much further along the head it is roundest, as a share of
-	// the depth: the longer it is, the more evenly the head bends.
-	risingShare = 0.24
-	// steepest is how steeply, in degrees, the armhole may rise where the head
-	// leaves it: steeper, no smooth head follows.
-	steepest = 74
+	// hugShare is how high it does, as a share of the armhole's depth.
+	hugShare = 1. / 3
+	// hugWithin is how far the head may lie beside the armhole's own curve up to
+	// there, in mm. It uses all of it, first inside the curve and at last outside,
+	// so that it leaves it as little upright as can be.
+	hugWithin = 2.5
+	// soonestMost and latestMost are where along the hollow it bends most, as a share
+	// of its length: the later, the less it runs inside the armhole's curve.
+	soonestMost = 0.5
+	latestMost  = 0.9
+	// leastEarly and earliest are how much it bends at the underarm, as a share of the
+	// most that it bends: the more, the further inside it runs.
+	leastEarly = 0.1
+	earliest   = 2.5
+	// flatten is how exactly the armhole's curve is measured against, in mm.
+	flatten = 0.02
 )
 
 // armhole is a half of an armhole, laid out from the underarm at the origin, the
@@ -40,45 +46,175 @@ func layOut(path pieces.Path, notch float64) armhole {
 	return armhole{laid, laid.Length(), laid.End()[1], notch}
 }
 
-// hollow is the part of an armhole that the head follows: its length, the places a
-// third and two thirds of the way along it, and its end.
+// hollow is the lower part of the head, up to where its round begins: from the
+// underarm, level, its bend changes evenly to that where it bends most, and from
+// there evenly to none.
 type hollow struct {
-	length float64
-	places [2]orb.Point
-	end    node
+	length           float64
+	begin, most, end node
+	// mostAt is where it bends most, as a share of its length.
+	mostAt float64
 }
 
-// hollow of the armhole, for a depth of both halves together.
-func (a armhole) hollow(depth float64) hollow {
-	path := a.followed(depth)
-	length := path.Length()
-	return hollow{length, [2]orb.Point{path.At(length / 3), path.At(length * 2 / 3)}, endOf(path)}
+// softness is by how much the hollow ends outside the armhole's curve, as a share
+// of hugWithin: the more, the less upright it ends, and the wider is the sleeve.
+// The first is the usual; where it gives no head that suits a stiffer one may
+// [source.OwnChoice].
+var softness = [...]float64{1, 0.5, 0, -0.5, -1}
+
+// hollows of the armhole, for a depth of both halves together: one for each
+// softness. On the way they lie as far inside the armhole's curve as they end
+// outside it; ok is false for an armhole that has none.
+func (a armhole) hollows(depth float64) (all [len(softness)]hollow, ok bool) {
+	line, at, way := a.below(hugShare * depth)
+	least, nearest := math.Inf(1), hollow{}
+	// An armhole with no hollow of a softness takes the next stiffer one.
+	for i := len(softness) - 1; i >= 0; i-- {
+		outside := softness[i] * hugWithin
+		h, beside := hollowBeside(line, construct.Go(at, construct.Square(way), -outside), outside)
+		if beside < least {
+			least, nearest = beside, h
+		}
+		if beside < hugWithin+besideExact {
+			all[i], ok = h, true
+		} else if ok {
+			all[i] = all[i+1]
+		}
+	}
+	// One with none so stiff takes the stiffest that it has.
+	for i := 1; i < len(all) && ok; i++ {
+		if all[i].length == 0 {
+			all[i] = all[i-1]
+		}
+	}
+	if !ok && !math.IsInf(least, 1) {
+		// On one as wide and low as a bust girth beyond 140 cm makes it, the one that
+		// lies nearest is the best that there is.
+		for i := range all {
+			all[i] = nearest
+		}
+		ok = true
+	}
+	return all, ok
+}
+
+// besideExact is how exactly a hollow lies as far beside the armhole as is wanted,
+// in mm [source.OwnChoice].
+const besideExact = 0.1
+
+// hollowBeside is the hollow that ends at a place, and on the way there lies as far
+// inside a line as is wanted, or outside it where that is less than 0, or as near to
+// that as can be; how far beside it lies is infinite where there is none.
+func hollowBeside(line orb.LineString, end orb.Point, wanted float64) (h hollow, beside float64) {
+	// Late counts from -1, where it bends early and runs further inside, over 0 to 1,
+	// where it bends late.
+	draw := func(late float64) float64 {
+		drawn, ok := hollowTo(end, max(leastEarly, -late*earliest), soonestMost+max(0, late)*(latestMost-soonestMost))
+		if !ok {
+			beside = math.Inf(1)
+			return -2 * hugWithin
+		}
+		h = drawn
+		inside, outside := drawn.beside(line)
+		beside = max(inside, outside)
+		if wanted < 0 {
+			return -wanted - outside
+		}
+		return inside - wanted
+	}
+	draw(root(-1, 1, 1e-3, draw))
+	return h, beside
+}
+
+// below is the armhole up to a height, as a line; and where it comes to it and
+// which way it runs there.
+func (a armhole) below(height float64) (line orb.LineString, at, way orb.Point) {
+	all := a.path.Flatten(flatten)
+	for i := 1; i < len(all); i++ {
+		p, q := all[i-1], all[i]
+		if q[1] >= height || i == len(all)-1 {
+			at = construct.Between(p, q, min(1, (height-p[1])/(q[1]-p[1])))
+			return all[:i+1], at, construct.Direction(p, q)
+		}
+	}
+	return all, a.path.End(), orb.Point{0, 1}
+}
+
+// hollowTo is the hollow that ends at a place; early is how much it bends at the
+// underarm, as a share of the most, and mostAt where that is. ok is false where it
+// would have to turn back.
+func hollowTo(end orb.Point, early, mostAt float64) (h hollow, ok bool) {
+	// All hollows that turn as much are alike in shape: a scale makes one end there.
+	turning := func(by float64) hollow {
+		bend := 2 * by / (1 + early*mostAt)
+		begin := node{bend: early * bend}
+		most := begin.after(mostAt, bend)
+		return hollow{1, begin, most, most.after(1-mostAt, 0), mostAt}
+	}
+	wanted := math.Atan2(end[1], end[0])
+	too := func(by float64) float64 {
+		at := turning(by).end.at
+		return math.Atan2(at[1], at[0]) - wanted
+	}
+	// Between them a hollow turns, in radians [source.OwnChoice].
+	const least, most = 0.1, 2.8
+	if too(least) > 0 || too(most) < 0 {
+		return h, false
+	}
+	h = turning(root(least, most, 1e-9, too))
+	return h.scaled(math.Hypot(end[0], end[1]) / math.Hypot(h.end.at[0], h.end.at[1])), true
+}
+
+func (h hollow) scaled(by float64) hollow {
+	scaled := func(n node) node {
+		return node{orb.Point{by * n.at[0], by * n.at[1]}, n.heading, n.bend / by}
+	}
+	return hollow{by * h.length, scaled(h.begin), scaled(h.most), scaled(h.end), h.mostAt}
+}
+
+// at is the node a share of the way along it.
+func (h hollow) at(share float64) node {
+	if share < h.mostAt {
+		return h.begin.after(share*h.length, h.begin.bend+share/h.mostAt*(h.most.bend-h.begin.bend))
+	}
+	return h.most.after((share-h.mostAt)*h.length, (1-share)/(1-h.mostAt)*h.most.bend)
+}
+
+// places on it that the head is drawn through: halfway to where it bends most, there,
+// and halfway from there to its end.
+func (h hollow) places() [3]orb.Point {
+	return [3]orb.Point{h.at(h.mostAt / 2).at, h.most.at, h.at((1 + h.mostAt) / 2).at}
+}
+
+// beside is the furthest that the hollow lies inside a line, to the left of it, and
+// outside.
+func (h hollow) beside(line orb.LineString) (inside, outside float64) {
+	// parts are as many as show where it lies furthest [source.OwnChoice].
+	const parts = 16
+	next := 1
+	for i := range parts {
+		at := h.at(float64(i+1) / parts).at
+		for next < len(line)-1 && ahead(line[next], line[next-1], at) {
+			next++
+		}
+		end := line[next]
+		off := cross(construct.Direction(line[next-1], end), orb.Point{at[0] - end[0], at[1] - end[1]})
+		inside, outside = max(inside, off), max(outside, -off)
+	}
+	return inside, outside
+}
+
+// ahead reports whether a place lies beyond the end of a chord.
+func ahead(end, start, at orb.Point) bool {
+	return (at[0]-end[0])*(end[0]-start[0])+(at[1]-end[1])*(end[1]-start[1]) > 0
 }
 
 // turned is the hollow turned about the underarm, by radians.
 func (h hollow) turned(by float64) hollow {
 	turn := pieces.Turn(by * 180 / math.Pi)
-	h.places[0], h.places[1], h.end.at = turn.Apply(h.places[0]), turn.Apply(h.places[1]), turn.Apply(h.end.at)
-	h.end.heading += by
+	for _, n := range []*node{&h.begin, &h.most, &h.end} {
+		n.at = turn.Apply(n.at)
+		n.heading += by
+	}
 	return h
-}
-
-// followed is that part as a path.
-func (a armhole) followed(depth float64) pieces.Path {
-	long := construct.Reach(a.path, 1, hollowShare*depth)
-	steep := func(at float64) bool {
-		way := a.path.Tangent(at)
-		return math.Atan2(way[1], way[0]) > steepest*math.Pi/180
-	}
-	if steep(long) {
-		low := 0.0
-		for range 40 {
-			if middle := (low + long) / 2; steep(middle) {
-				long = middle
-			} else {
-				low = middle
-			}
-		}
-	}
-	return construct.Stretch(a.path, 0, long)
 }

@@ -53,9 +53,10 @@ func Draft(m Measures, o Options) (Block, error) {
 		return Block{}, err
 	}
 	d.height, d.length, d.rise = h.height, d.lengthAt(h.height-h.rise)+h.rise, h.rise
-	if least := d.height + leastUnderarm; d.length < least {
+	if d.length < d.height+leastUnderarm {
 		return Block{}, construct.About(subject.Length, subject.Reach).Refuse(
-			"sleeve: a length of %s ends above the underarm; from the crown it must be %s or more", construct.Length(d.length-h.rise), construct.AtLeast(least-h.rise))
+			"sleeve: a length of %s ends above the underarm; from the crown it must be %s or more",
+			construct.Length(d.length-h.rise), construct.AtLeast(d.shortest(d.height-h.rise+leastUnderarm)))
 	}
 	sheet := construct.Sheet{Piece: "sleeve"}
 	ends := h.draw(&sheet)
@@ -66,6 +67,27 @@ func Draft(m Measures, o Options) (Block, error) {
 		return d.capSleeve(sheet, h)
 	}
 	return d.finish(sheet, h, ends), nil
+}
+
+// shortest is the shortest sleeve that ends below the underarm, or little more: the
+// head may be higher on a longer one.
+func (d drafting) shortest(length float64) float64 {
+	// further is more than a length is rounded up by for people, in mm
+	// [source.OwnChoice].
+	const further = 2
+	for range 20 {
+		least := length
+		for _, d.Length = range []float64{length, length + further} {
+			if h, err := d.solve(); err == nil {
+				least = max(least, h.height-h.rise+leastUnderarm)
+			}
+		}
+		if least == length {
+			break
+		}
+		length = least
+	}
+	return length
 }
 
 // drafting is one sleeve in the making.
@@ -81,7 +103,8 @@ type drafting struct {
 
 // solve finds the head: that which suits the arm, gathered where it is to be.
 func (d drafting) solve() (head, error) {
-	plain, err := d.fitHead(d.solving())
+	all := d.solvings()
+	plain, err := d.fitHead(all)
 	if err != nil || d.HeadFullness == 0 {
 		return plain, err
 	}
@@ -93,23 +116,33 @@ func (d drafting) solve() (head, error) {
 			break
 		}
 		d.spread = full.spread
-		if plain, err = d.fitHead(d.solving()); err == nil {
+		for i := range all {
+			all[i].slant = d.slant
+		}
+		if plain, err = d.fitHead(all); err == nil {
 			full, err = d.gather(plain)
 		}
 	}
 	return full, err
 }
 
-func (d drafting) solving() solving {
+// solvings are what the head may be solved from, the softest hollows first.
+func (d drafting) solvings() []solving {
 	s := solving{front: layOut(d.FrontArmhole, d.FrontNotch), back: layOut(d.BackArmhole, d.BackNotch), slant: d.slant}
 	s.depth = (s.front.depth + s.back.depth) / 2
-	s.frontHollow, s.backHollow = s.front.hollow(s.depth), s.back.hollow(s.depth)
 	ease := d.norm.UsualEase * (s.front.length + s.back.length)
 	if d.Ease != nil {
 		ease = *d.Ease
 	}
 	s.frontEase, s.backEase = frontShare*ease, (1-frontShare)*ease
-	return s
+	front, okFront := s.front.hollows(s.depth)
+	back, okBack := s.back.hollows(s.depth)
+	all := make([]solving, len(softness))
+	for i := range all {
+		s.hollows, s.none = [2]hollow{front[i], back[i]}, !okFront || !okBack
+		all[i] = s
+	}
+	return all
 }
 
 // wrist is the width of the lower edge of a sleeve that is not gathered at the
@@ -130,7 +163,7 @@ func (d drafting) wrist(bicep, height float64) float64 {
 
 // slantest is the most by which an underarm seam leans where it meets the head,
 // in radians: one that leans more is a curve below [source.OwnChoice].
-const slantest = 12 * math.Pi / 180
+const slantest = 8 * math.Pi / 180
 
 // slant is by how much the underarm seams lean inward towards the lower edge,
 // where they meet the head: both alike, so that they match.
