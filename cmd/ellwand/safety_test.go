@@ -40,7 +40,7 @@ units: cm
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			file := filepath.Join(t.TempDir(), "out.pdf")
-			ellwand(t, append(c.args, "-o", file, "--time", "0.1s")...)
+			ellwand(t, append(c.args, "-o", file, "--passes", "2")...)
 			text, err := exec.Command("pdftotext", "-raw", file, "-").Output()
 			require.NoError(t, err, "pdftotext, which .ci/run installs")
 			words := strings.Join(strings.Fields(string(text)), " ")

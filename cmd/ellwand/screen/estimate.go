@@ -59,12 +59,16 @@ func printUnlessEmpty(w io.Writer, line string) {
 	}
 }
 
-// Plans prints the plans of a job, with the file that each goes to.
+// Plans prints the plans of a job, and below them the file that each goes to:
+// a path may be longer than any column.
 func Plans(w io.Writer, work *job.Work, plans []app.Planned, files []string) {
-	t := Table("cloth", "width", "lay", "length", "to buy", "plan")
-	for i, plan := range plans {
+	t := Table("cloth", "width", "lay", "length", "to buy")
+	for _, plan := range plans {
 		t.AppendRow(Row(plan.Cloth.Name, work.Format(plan.Cloth.Width), plan.Lay.String(),
-			work.FormatLong(plan.Taken), words.Buy(plan.Cloth, plan.Plan), files[i]))
+			work.FormatLong(plan.Taken), words.Buy(plan.Cloth, plan.Plan)))
 	}
 	fmt.Fprintln(w, t.In(w))
+	for i, plan := range plans {
+		fmt.Fprintf(w, "%s, %s wide, is drawn in %s\n", plan.Cloth.Name, work.Format(plan.Cloth.Width), files[i])
+	}
 }
