@@ -97,7 +97,8 @@ var ErrInternal = errors.New("internal error")
 // exception: it is not kept along a fold or a straight cut across, which is
 // slit, so that the open lay may need more.
 //
-// When the context is cancelled it returns the best found so far. It fails,
+// When the context is cancelled it returns the best found so far, and begins no
+// lay but the open one if there is one already. It fails,
 // with a sentence for the maker, when the cloth or a piece is not sound or
 // when no lay is possible.
 func Require(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options Options) (Requirement, error) {
@@ -111,7 +112,7 @@ func Require(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options Opt
 	t := &Table{Ctx: ctx, Cloth: c, Asked: all, Wanted: wanted, Options: options}
 	plans := map[lay.Kind]lay.Plan{}
 	for _, kind := range searchOrder {
-		if !options.wants(kind) {
+		if !options.wants(kind) || kind != lay.Open && endedWithOne(ctx, plans) {
 			continue
 		}
 		plan, err := t.planLay(kind)
@@ -139,6 +140,20 @@ func Require(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options Opt
 	}
 	out.Matching, err = t.costOfMatching(out.Lays[out.Chosen])
 	return out, err
+}
+
+// endedWithOne reports that the search was ended when a lay had been found: the
+// lays still to come are left out, but for the open one, which begins from it.
+func endedWithOne(ctx context.Context, plans map[lay.Kind]lay.Plan) bool {
+	if ctx.Err() == nil {
+		return false
+	}
+	for _, plan := range plans {
+		if plan.Possible() {
+			return true
+		}
+	}
+	return false
 }
 
 // searchOrder has the open lay last: whatever the others find, opened out, is
