@@ -70,9 +70,10 @@ func FoldedBefore(c cloth.Cloth) Bed {
 	return b
 }
 
-// OpenAfter is the open stretch behind a folded one.
+// OpenAfter is the open stretch behind a folded one of that length, whose last
+// pieces keep their gap from it.
 func OpenAfter(c cloth.Cloth, length float64) Bed {
-	b := Of(c, lay.Open)
-	b.At[0], b.Before, b.Shared = length, length, true
+	b, begin := Of(c, lay.Open), length+c.Gap
+	b.At[0], b.Before, b.Shared = begin, begin, true
 	return b
 }

@@ -15,9 +15,10 @@ const gapTolerance = 1e-2
 
 var _ = register(rule{whole: checkGaps})
 
-// checkGaps: two pieces on one part of the lay keep the gap of the cloth.
-// The outlines do not meet (verify.Layout sees to that), so that the corner of one
-// is the point nearest to the other.
+// checkGaps: two pieces on one part of the lay keep the gap of the cloth, and so do
+// two of different parts where they lie on the open cloth, in whichever plies. The
+// outlines do not meet (verify.Layout sees to that), so that the corner of one is the
+// point nearest to the other.
 func checkGaps(p lay.Plan, _ []openedPiece, _ []pieces.Piece) error {
 	gap := p.Cloth.Gap
 	if gap == 0 {
@@ -25,12 +26,40 @@ func checkGaps(p lay.Plan, _ []openedPiece, _ []pieces.Piece) error {
 	}
 	for i, one := range p.Pieces {
 		for _, other := range p.Pieces[:i] {
-			if one.Part == other.Part && between(one.Outline, other.Outline, gap) < gap-gapTolerance {
+			if apartBy(p, one, other, gap) < gap-gapTolerance {
 				return fmt.Errorf("%s copy %d lies nearer to %s copy %d than the gap", one.Name, one.Copy, other.Name, other.Copy)
 			}
 		}
 	}
 	return nil
+}
+
+// apartBy is how far two templates lie apart, mm, where the cut for one may reach the
+// other; see between.
+func apartBy(p lay.Plan, one, other lay.Laid, enough float64) float64 {
+	if one.Part == other.Part {
+		return between(one.Outline, other.Outline, enough)
+	}
+	least := enough
+	for _, a := range onItsPlies(p, one) {
+		for _, b := range onItsPlies(p, other) {
+			least = math.Min(least, between(a, b, enough))
+		}
+	}
+	return least
+}
+
+// onItsPlies is the outline of a template on the open cloth, in each ply.
+func onItsPlies(p lay.Plan, l lay.Laid) []orb.Ring {
+	var out []orb.Ring
+	for _, over := range foldedOver(p, l) {
+		var ring orb.Ring
+		for _, q := range l.Outline {
+			ring = append(ring, over.place(q))
+		}
+		out = append(out, ring)
+	}
+	return out
 }
 
 // between two outlines, mm; those that are surely no nearer than enough count as

@@ -112,6 +112,15 @@ func TestSpoiledLaysAreRefused(t *testing.T) {
 			first, second := p.Pieces[0].Outline.Bound(), p.Pieces[1].Outline.Bound()
 			moved(&p.Pieces[1], first.Max[0]+4.5-second.Min[0], first.Min[1]-second.Min[1])
 		}, "nearer to panel copy 1 than the gap"},
+		{"gap behind a folded part", gapped, lay.InStretches, []pieces.Piece{
+			fabrictest.Half("back", 490, 700, 1), fabrictest.Rectangle("yoke", 980, 300, 1),
+		}, func(p *lay.Plan) {
+			p.Parts = slices.Clone(p.Parts)
+			p.Parts[1].X -= 1
+			longer(p, 0)
+			p.Parts[1].Length += 1
+			moved(at(p, "yoke", false), -1, 0)
+		}, "than the gap"},
 		{"repeat", striped, lay.Open, fabrictest.Skirt(), func(p *lay.Plan) { longer(p, 50); moved(at(p, "back", true), 5, 0) }, "off the repeat"},
 		{"centre", striped, lay.Open, fabrictest.Skirt(), func(p *lay.Plan) { p.Cloth.Repeat.CentreLine += 5 }, "its centre lies 5.0 mm off its line"},
 		{"nap of a garment", pile, lay.Open, garment, func(p *lay.Plan) { turnRound(at(p, "yoke", false)) }, "lies against the nap"},

@@ -167,6 +167,10 @@ func TestGapAndTilt(t *testing.T) {
 	c := cloth.Cloth{Width: 100, Gap: 10}
 	plan := inLay(t, c, lay.Open, fabrictest.Rectangle("square", 100, 100, 2))
 	assert.InDelta(t, 210, plan.Length, 0.01)
+	// Behind a folded part the gap is kept once more: 700 and 300 mm, and 10 between.
+	c = cloth.Cloth{Width: 1220, Selvedge: 10, Gap: 10}
+	plan = inLay(t, c, lay.InStretches, fabrictest.Half("back", 600, 700, 1), fabrictest.Rectangle("yoke", 1200, 300, 1))
+	assert.InDelta(t, 1010, plan.Taken, 0.01)
 	c = cloth.Cloth{Width: 1000, Tilt: 0.03}
 	plan = inLay(t, c, lay.Open, fabrictest.Wedges("gore", 300, 1000, 2)...)
 	for _, l := range plan.Pieces {

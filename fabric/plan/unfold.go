@@ -62,7 +62,7 @@ func (s *SolvedLay) seam(c cloth.Cloth) float64 {
 	case lay.CutAcross:
 		return bed.SecondLength(c, last.Layout.Length)
 	}
-	return last.Bed.Before
+	return 0
 }
 
 // parted moves everything beyond a line across away from it by the gap.
