@@ -4,8 +4,8 @@ import (
 	"errors"
 	"slices"
 
-	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/report"
+	"ellwand/cmd/ellwand/strict"
 )
 
 // wantsJSON looks at the command line itself: one that is refused may not have
@@ -15,10 +15,10 @@ func wantsJSON(args []string) bool { return slices.Contains(args, "--json") }
 // errorDocument is an error as it is printed in place of a document.
 func errorDocument(status int, err error) report.Error {
 	out := report.Error{Status: status, Message: message(err), Faults: []report.Fault{}}
-	var refused *job.Faults
+	var refused *strict.Faults
 	if errors.As(err, &refused) {
 		for _, fault := range refused.List {
-			out.Faults = append(out.Faults, report.Fault{File: refused.File, Line: fault.Line, Path: fault.Path.String(),
+			out.Faults = append(out.Faults, report.Fault{File: refused.FileOf(fault), Line: fault.Line, Path: fault.Path.String(),
 				Text: fault.Text})
 		}
 	}

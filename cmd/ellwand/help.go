@@ -10,9 +10,9 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/manual"
 	"ellwand/cmd/ellwand/screen"
+	"ellwand/cmd/ellwand/strict"
 )
 
 // newHelp is the command that shows the help of a command or a page of the
@@ -62,7 +62,7 @@ func isCommand(root *cobra.Command, name string) bool {
 // near names the topics that a mistyped one may mean; all of them when none is
 // near.
 func near(root *cobra.Command, name string) string {
-	if meant := job.Nearest(name, helpNames(root)); meant != "" {
+	if meant := strict.Nearest(name, helpNames(root)); meant != "" {
 		return "did you mean " + meant + "?"
 	}
 	return "there is help on: " + strings.Join(helpNames(root), ", ")

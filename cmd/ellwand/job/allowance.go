@@ -4,6 +4,7 @@ import (
 	"maps"
 	"slices"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
 	"ellwand/pieces/seams"
 )
@@ -32,9 +33,9 @@ func (r *resolver) allowances(path Path, above allowances, given map[string]Meas
 	words := seams.Words(draft.AllowanceNames())
 	for _, key := range slices.Sorted(maps.Keys(given)) {
 		inner := path.Key(key)
-		word, known := knownAs(key, words)
+		word, known := strict.KnownAs(key, words)
 		if !known {
-			r.fault(inner, Unknown, "there is no seam %q to give an allowance to; %s", key, hint(key, words))
+			r.fault(inner, strict.Unknown, "there is no seam %q to give an allowance to; %s", key, strict.Hint(key, words))
 			continue
 		}
 		if width, ok := r.length(inner, "the seam allowance on "+word, given[key]); ok {
@@ -42,15 +43,4 @@ func (r *resolver) allowances(path Path, above allowances, given map[string]Meas
 		}
 	}
 	return out
-}
-
-// knownAs finds a name among the known ones, whatever its capitals, hyphens
-// and underscores.
-func knownAs(name string, known []string) (string, bool) {
-	for _, k := range known {
-		if plain(k) == plain(name) {
-			return k, true
-		}
-	}
-	return "", false
 }

@@ -70,7 +70,7 @@ func (r *resolver) shorten(path Path, garment, what string, length *float64, usu
 		return
 	}
 	known := Shortening{Garment: garment, Part: what, Length: now, path: path}
-	same := func(s Shortening) bool { return s.path.id() == path.id() && s.Part == what }
+	same := func(s Shortening) bool { return s.path.ID() == path.ID() && s.Part == what }
 	if !slices.ContainsFunc(r.work.Shortenings, same) {
 		r.work.Shortenings = append(r.work.Shortenings, known)
 	}

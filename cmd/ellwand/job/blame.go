@@ -3,6 +3,7 @@ package job
 import (
 	"strings"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
 	"ellwand/draft/subject"
 )
@@ -57,7 +58,7 @@ func (r *resolver) blame(garment, wearer Path, fault draft.Fault) Path {
 		} else {
 			bodyAlone = false
 		}
-		if r.file.lines.has(path) {
+		if r.file.lines.Has(path) {
 			return path
 		}
 	}
@@ -65,7 +66,7 @@ func (r *resolver) blame(garment, wearer Path, fault draft.Fault) Path {
 		return block
 	}
 	for _, key := range []string{"body", "size", "table"} {
-		if path := wearer.Key(key); r.file.lines.has(path) {
+		if path := wearer.Key(key); r.file.lines.Has(path) {
 			return path
 		}
 	}
@@ -83,10 +84,10 @@ func (r *resolver) placeOf(garment Path, place draft.Place) Path {
 	case draft.PartsSection, draft.LiningsSection, draft.InterfacingsSection:
 		return path.Entry(place.Index)
 	case draft.AllowancesSection:
-		if own := r.writtenKey(path, place.Name); r.file.lines.has(own) {
+		if own := r.writtenKey(path, place.Name); r.file.lines.Has(own) {
 			return own
 		}
-		return r.writtenKey(top(section), place.Name)
+		return r.writtenKey(strict.Top(section), place.Name)
 	}
 	return path
 }
@@ -94,8 +95,8 @@ func (r *resolver) placeOf(garment Path, place draft.Place) Path {
 // writtenKey is the path of a key as it is written there: with other capitals,
 // hyphens or spaces perhaps.
 func (r *resolver) writtenKey(inside Path, name string) Path {
-	for _, path := range r.file.lines.keys[inside.id()] {
-		if plain(path[len(path)-1].Key) == plain(name) {
+	for _, path := range r.file.lines.Within(inside) {
+		if strict.Plain(path[len(path)-1].Key) == strict.Plain(name) {
 			return path
 		}
 	}

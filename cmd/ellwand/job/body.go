@@ -7,6 +7,7 @@ import (
 
 	"github.com/invopop/jsonschema"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
 )
 
@@ -40,18 +41,18 @@ func (r *resolver) sized(path Path, size, table string, measured bool) draft.Bod
 	switch {
 	case size == "" && table != "" && measured:
 		if !slices.Contains(draft.Tables(), table) {
-			r.fault(path.Key("table"), Unknown, "there is no size table %q; use one of: %s", table,
+			r.fault(path.Key("table"), strict.Unknown, "there is no size table %q; use one of: %s", table,
 				strings.Join(draft.Tables(), ", "))
 		}
 		return draft.Body{}
 	case size == "" && table == "":
 		return draft.Body{}
 	case size == "":
-		r.fault(path.Key("table"), Missing,
+		r.fault(path.Key("table"), strict.Missing,
 			"the table %q is named without a size; add one, such as: size: 12, or measurements under body:", table)
 		return draft.Body{}
 	case table == "":
-		r.fault(path.Key("size"), Missing, "size %s of which table? Sizes of the same name differ; add one of: table: %s",
+		r.fault(path.Key("size"), strict.Missing, "size %s of which table? Sizes of the same name differ; add one of: table: %s",
 			size, strings.Join(draft.Tables(), ", table: "))
 		return draft.Body{}
 	}
@@ -61,7 +62,7 @@ func (r *resolver) sized(path Path, size, table string, measured bool) draft.Bod
 		if !slices.Contains(draft.Tables(), table) {
 			key = "table"
 		}
-		r.fault(path.Key(key), Unknown, "%s", err)
+		r.fault(path.Key(key), strict.Unknown, "%s", err)
 		return draft.Body{}
 	}
 	return body
@@ -73,9 +74,9 @@ func (r *resolver) measured(at Path, given Body) draft.Body {
 	body := draft.Body{}
 	for _, key := range slices.Sorted(maps.Keys(given)) {
 		path := at.Key("body").Key(key)
-		known, found := knownAs(key, bodyKeys())
+		known, found := strict.KnownAs(key, bodyKeys())
 		if !found {
-			r.fault(path, Unknown, "unknown measurement %q; %s", key, hint(key, bodyKeys()))
+			r.fault(path, strict.Unknown, "unknown measurement %q; %s", key, strict.Hint(key, bodyKeys()))
 			continue
 		}
 		name := draft.Measurement(strings.ReplaceAll(known, "_", " "))
@@ -84,11 +85,11 @@ func (r *resolver) measured(at Path, given Body) draft.Body {
 			continue
 		}
 		if err := (draft.Body{name: value}).Check(); err != nil {
-			r.fault(path, OutOfRange, "%s", draft.Worded(err, r.work.Unit))
+			r.fault(path, strict.OutOfRange, "%s", draft.Worded(err, r.work.Unit))
 			continue
 		}
 		if _, twice := body[name]; twice {
-			r.fault(path, Twice, "the %s stands twice; keep one of them", name)
+			r.fault(path, strict.Twice, "the %s stands twice; keep one of them", name)
 		}
 		body[name] = value
 	}

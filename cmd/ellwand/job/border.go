@@ -1,8 +1,8 @@
 package job
 
 import (
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
-
 	"ellwand/pieces/seams"
 )
 
@@ -23,9 +23,9 @@ func (b *Border) read(r *resolver, path Path, name string, c *cloth.Cloth) {
 	out := cloth.Border{Selvedge: choose(r, path.Key("selvedge"), name+": the selvedge of the border", b.Selvedge), Pieces: texts(b.Pieces), Hem: seams.Called(string(b.Hem))}
 	switch {
 	case b.Line == "":
-		r.fault(path, Missing, "%s has a border without a line; add line: the distance of the hems from the edge of that selvedge", name)
+		r.fault(path, strict.Missing, "%s has a border without a line; add line: the distance of the hems from the edge of that selvedge", name)
 	case len(out.Pieces) == 0:
-		r.fault(path, Missing, "%s has a border and no pieces on it; add pieces: [skirt front, skirt back]", name)
+		r.fault(path, strict.Missing, "%s has a border and no pieces on it; add pieces: [skirt front, skirt back]", name)
 	}
 	if b.Line != "" {
 		out.Line, _ = r.length(path.Key("line"), name+": the line of the border", b.Line)

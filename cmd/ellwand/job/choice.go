@@ -1,72 +1,31 @@
 package job
 
-import (
-	"reflect"
-
-	"github.com/goccy/go-yaml/ast"
-	"github.com/invopop/jsonschema"
-)
-
-// worded is a type with a table of its words, in the order of its constants;
-// the first is the usual one. Schema, hints and parsing come from that table.
-type worded interface{ Words() []string }
-
-// Choice is a word for a value of T, as it stands in the file.
-type Choice[T worded] string
-
-// UnmarshalYAML takes the text as it stands.
-func (c *Choice[T]) UnmarshalYAML(node ast.Node) error { *c = Choice[T](written(node)); return nil }
-
-// Words are those to choose from.
-func (Choice[T]) Words() []string { return wordsOf[T]() }
-
-func wordsOf[T worded]() []string {
-	var value T
-	return value.Words()
-}
+import "ellwand/cmd/ellwand/strict"
 
 // choose reads a word; an empty one is the usual value.
 func choose[T interface {
 	~int
-	worded
+	strict.Worded
 }](r *resolver, path Path, what string, chosen Choice[T]) T {
-	return T(r.chosen(path, what, string(chosen), wordsOf[T]()))
+	return T(r.chosen(path, what, string(chosen), strict.WordsOf[T]()))
 }
 
 // chooseNamed is the like for a type whose values are their words.
 func chooseNamed[T interface {
 	~string
-	worded
+	strict.Worded
 }](r *resolver, path Path, what string, chosen Choice[T]) T {
-	words := wordsOf[T]()
+	words := strict.WordsOf[T]()
 	return T(words[r.chosen(path, what, string(chosen), words)])
 }
 
 // chosen looks a word up; an empty one is the first.
 func (r *resolver) chosen(path Path, what, text string, known []string) int {
-	if text == "" {
-		return 0
+	at, unknown := strict.Chosen(what, text, known)
+	if unknown != "" {
+		r.fault(path, strict.Unknown, "%s", unknown)
 	}
-	for i, name := range known {
-		if plain(text) == plain(name) {
-			return i
-		}
-	}
-	r.fault(path, Unknown, "%s is %q, which is not known; use one of: %s", what, text, joined(known))
-	return 0
-}
-
-// choiceSchema is the schema of a choice; nil for any other type.
-func choiceSchema(t reflect.Type) *jsonschema.Schema {
-	choice, ok := reflect.Zero(t).Interface().(worded)
-	if !ok || t.Kind() != reflect.String {
-		return nil
-	}
-	schema := &jsonschema.Schema{Type: "string"}
-	for _, word := range choice.Words() {
-		schema.Enum = append(schema.Enum, word)
-	}
-	return schema
+	return at
 }
 
 // What a bodice or a skirt has at its centre lines.

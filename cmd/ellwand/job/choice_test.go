@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft/bodice"
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
@@ -66,7 +67,7 @@ var meanings = []struct {
 func TestWordsAndTheirMeanings(t *testing.T) {
 	found := map[reflect.Type]int{}
 	for _, m := range meanings {
-		words := m.want.(worded).Words()
+		words := m.want.(strict.Worded).Words()
 		value := reflect.ValueOf(m.want)
 		at := found[value.Type()]
 		require.Greater(t, len(words), at)
@@ -79,10 +80,10 @@ func TestWordsAndTheirMeanings(t *testing.T) {
 		found[value.Type()]++
 	}
 	for kind, n := range found {
-		assert.Len(t, reflect.Zero(kind).Interface().(worded).Words(), n, kind)
+		assert.Len(t, reflect.Zero(kind).Interface().(strict.Worded).Words(), n, kind)
 	}
 	for choice := range choicesOf(reflect.TypeFor[File](), map[reflect.Type]bool{}) {
-		words := reflect.Zero(choice).Interface().(worded).Words()
+		words := reflect.Zero(choice).Interface().(strict.Worded).Words()
 		assert.True(t, isKnown(words), "the words of %s have no meanings here: %v", choice, words)
 	}
 }
@@ -90,7 +91,7 @@ func TestWordsAndTheirMeanings(t *testing.T) {
 // isKnown says that the words are those of one of the meanings.
 func isKnown(words []string) bool {
 	for _, m := range meanings {
-		if reflect.DeepEqual(m.want.(worded).Words(), words) {
+		if reflect.DeepEqual(m.want.(strict.Worded).Words(), words) {
 			return true
 		}
 	}
@@ -109,7 +110,7 @@ func choicesOf(t reflect.Type, found map[reflect.Type]bool) map[reflect.Type]boo
 			}
 		}
 	case reflect.String:
-		if choiceSchema(t) != nil {
+		if strict.ChoiceSchema(t) != nil {
 			found[t] = true
 		}
 	}
@@ -138,8 +139,8 @@ func eachChoice(t reflect.Type, do func(reflect.StructField, []string)) {
 		if field.Tag.Get("yaml") == "" {
 			continue
 		}
-		if choiceSchema(field.Type) != nil {
-			do(field, reflect.Zero(field.Type).Interface().(worded).Words())
+		if strict.ChoiceSchema(field.Type) != nil {
+			do(field, reflect.Zero(field.Type).Interface().(strict.Worded).Words())
 		}
 		eachChoice(field.Type, do)
 	}
@@ -149,7 +150,7 @@ func eachChoice(t reflect.Type, do func(reflect.StructField, []string)) {
 // description promises, and a shirt, which hangs straight as well, by more.
 func TestFitsEaseTheBust(t *testing.T) {
 	around := map[string]float64{}
-	for _, fit := range wordsOf[bodice.Fit]() {
+	for _, fit := range strict.WordsOf[bodice.Fit]() {
 		work, err := resolve(t, onBlouse("    bodice: {fit: "+fit+"}\n"))
 		require.NoError(t, err)
 		for _, piece := range work.Garments[0].Pieces {
@@ -169,7 +170,7 @@ func TestOptionsHaveKeys(t *testing.T) {
 		reflect.TypeFor[Bodice](), reflect.TypeFor[Sleeve](), reflect.TypeFor[Skirt](), reflect.TypeFor[Trousers](),
 		reflect.TypeFor[StraightCut](), reflect.TypeFor[Part](), reflect.TypeFor[Lining](), reflect.TypeFor[Interfacing](),
 	} {
-		for _, key := range names(block) {
+		for _, key := range strict.Names(block) {
 			known[key] = true
 		}
 	}

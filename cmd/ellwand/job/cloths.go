@@ -3,6 +3,7 @@ package job
 import (
 	"slices"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
@@ -22,18 +23,18 @@ func UsualStep(unit measure.Unit) float64 {
 
 func (r *resolver) cloths() {
 	if len(r.file.Cloths) == 0 {
-		r.fault(top("cloths"), Missing, "the job has no cloths; add at least one under cloths:, with its name and width")
+		r.fault(strict.Top("cloths"), strict.Missing, "the job has no cloths; add at least one under cloths:, with its name and width")
 	}
 	seen := map[string]bool{}
 	for i, c := range r.file.Cloths {
-		path := top("cloths").Entry(i)
+		path := strict.Top("cloths").Entry(i)
 		if c.Name == "" {
-			r.fault(path, Missing, "cloth %d has no name; add one, such as: name: shell", i+1)
+			r.fault(path, strict.Missing, "cloth %d has no name; add one, such as: name: shell", i+1)
 			continue
 		}
 		name := string(c.Name)
 		if seen[Slug(name)] {
-			r.fault(path.Key("name"), Twice, "two cloths are named %q; give each its own name", name)
+			r.fault(path.Key("name"), strict.Twice, "two cloths are named %q; give each its own name", name)
 		}
 		seen[Slug(name)] = true
 		r.work.Cloths = append(r.work.Cloths, r.cloth(path, c))
@@ -66,7 +67,7 @@ func (r *resolver) cloth(path Path, c Cloth) Offer {
 	case len(c.Remnants) > 0:
 		r.remnants(path.Key("remnants"), name, c, &offer)
 	case c.Width != "" && len(c.Widths) > 0:
-		r.fault(path.Key("widths"), Contradiction, "%s has both width and widths; keep one of them", name)
+		r.fault(path.Key("widths"), strict.Contradiction, "%s has both width and widths; keep one of them", name)
 	case len(c.Widths) > 0:
 		for i, width := range c.Widths {
 			r.width(&offer, path.Key("widths").Entry(i), name, width)
@@ -88,7 +89,7 @@ func (r *resolver) width(offer *Offer, path Path, name string, text Measure) {
 		return
 	}
 	if width <= 2*offer.Cloth.Selvedge {
-		r.fault(path, OutOfRange,
+		r.fault(path, strict.OutOfRange,
 			"%s: a width of %s leaves nothing between selvedges of %s on each side; give the width from edge to edge",
 			name, r.work.Format(width), r.work.Format(offer.Cloth.Selvedge))
 		return
@@ -112,11 +113,11 @@ func (r *resolver) clothNamed(path Path, what string, name Text, fallback string
 		return fallback
 	}
 	for _, known := range r.clothNames() {
-		if plain(known) == plain(string(name)) {
+		if strict.Plain(known) == strict.Plain(string(name)) {
 			return known
 		}
 	}
-	r.fault(path, Unknown, "%s: there is no cloth %q under cloths:; %s", what, string(name), hint(string(name),
+	r.fault(path, strict.Unknown, "%s: there is no cloth %q under cloths:; %s", what, string(name), strict.Hint(string(name),
 		r.clothNames()))
 	return fallback
 }
@@ -129,7 +130,7 @@ func (r *resolver) emptyCloths() {
 	}
 	for i, offer := range r.work.Cloths {
 		if len(r.work.PiecesOf(offer.Cloth.Name)) == 0 {
-			r.fault(top("cloths").Entry(i), Unused,
+			r.fault(strict.Top("cloths").Entry(i), strict.Unused,
 				"nothing is cut from cloth %q; name it in a garment's cloth, a piece's cloth or cut_from, or remove it", offer.Cloth.Name)
 		}
 	}
@@ -142,7 +143,7 @@ func (r *resolver) namedOnCloths() {
 		return
 	}
 	for i, offer := range r.work.Cloths {
-		path, all := top("cloths").Entry(i), r.work.PiecesOf(offer.Cloth.Name)
+		path, all := strict.Top("cloths").Entry(i), r.work.PiecesOf(offer.Cloth.Name)
 		isPiece := func(name string) bool {
 			return slices.ContainsFunc(all, func(p pieces.Piece) bool { return p.Name == name })
 		}
@@ -154,17 +155,17 @@ func (r *resolver) namedOnCloths() {
 		const noPiece = "cloth %s: there is no piece %q %s; name a piece that is cut from it"
 		for k, name := range offer.Cloth.OneWayPieces {
 			if !isPiece(name) {
-				r.fault(path.Key("one_way_pieces").Entry(k), Unknown, noPiece, offer.Cloth.Name, name, "to go one way")
+				r.fault(path.Key("one_way_pieces").Entry(k), strict.Unknown, noPiece, offer.Cloth.Name, name, "to go one way")
 			}
 		}
 		for k, name := range offer.Cloth.Repeat.Centred {
 			if !isPiece(name) {
-				r.fault(path.Key("repeat").Key("centre").Entry(k), Unknown, noPiece, offer.Cloth.Name, name, "to be centred")
+				r.fault(path.Key("repeat").Key("centre").Entry(k), strict.Unknown, noPiece, offer.Cloth.Name, name, "to be centred")
 			}
 		}
 		for k, name := range offer.Cloth.Repeat.Matches {
 			if !isPoint(name) {
-				r.fault(path.Key("repeat").Key("match").Entry(k), Unknown,
+				r.fault(path.Key("repeat").Key("match").Entry(k), strict.Unknown,
 					"cloth %s: no piece has a match point %q; give a notch that name, or leave it out", offer.Cloth.Name, name)
 			}
 		}

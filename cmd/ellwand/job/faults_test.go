@@ -7,6 +7,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ellwand/cmd/ellwand/strict"
 )
 
 // faultsOf parses and resolves a job that must have faults.
@@ -57,10 +59,10 @@ func TestEveryFaultNamesItsLine(t *testing.T) {
 // A fault is a value: a page can show it beside its field.
 func TestFaultsKnowTheirGarmentAndPiece(t *testing.T) {
 	got := faultsOf(t, onBlouse("    pieces:\n      - {name: cuff, width: 24, height: 10, cut: 3, pair: yes}\n"))
-	assert.Equal(t, Contradiction, got[0].Kind)
+	assert.Equal(t, strict.Contradiction, got[0].Kind)
 	assert.Equal(t, "garments[0].pieces[0].pair", got[0].Path.String())
 	assert.Equal(t, [2]string{"blouse", "cuff"}, [2]string{got[0].Garment, got[0].Piece})
 	got = faultsOf(t, onBlouse("    parts: [{kind: cuff, depth: -1}]\n"))
-	assert.Equal(t, OutOfRange, got[0].Kind)
+	assert.Equal(t, strict.OutOfRange, got[0].Kind)
 	assert.Equal(t, [2]string{"blouse", "cuff"}, [2]string{got[0].Garment, got[0].Piece})
 }

@@ -5,24 +5,25 @@ import (
 	"maps"
 	"slices"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
 	"ellwand/pieces"
 )
 
 func (r *resolver) garments(wearers []wearer) {
-	above := r.allowances(top("allowances"), nil, r.file.Allowances)
+	above := r.allowances(strict.Top("allowances"), nil, r.file.Allowances)
 	seen := map[string]bool{}
 	if !r.withinMade(wearers) {
 		return
 	}
 	for i, garment := range r.file.Garments {
-		path := top("garments").Entry(i)
+		path := strict.Top("garments").Entry(i)
 		if garment.Name == "" {
-			r.fault(path, Missing, "garment %d has no name; add one, such as: name: blouse", i+1)
+			r.fault(path, strict.Missing, "garment %d has no name; add one, such as: name: blouse", i+1)
 			continue
 		}
 		if seen[Slug(string(garment.Name))] {
-			r.fault(path.Key("name"), Twice, "two garments are named %s; give each its own name, or one of them a quantity",
+			r.fault(path.Key("name"), strict.Twice, "two garments are named %s; give each its own name, or one of them a quantity",
 				quoted(garment.Name))
 		}
 		seen[Slug(string(garment.Name))] = true
@@ -77,7 +78,7 @@ func (r *resolver) garment(path Path, garment Garment, above allowances) bool {
 	made.Pieces = r.cutFrom(path.Key("cut_from"), garment, made.Pieces)
 	made.Pieces = append(made.Pieces, rectangles...)
 	if len(made.Pieces) == 0 {
-		r.fault(path, Missing,
+		r.fault(path, strict.Missing,
 			"garment %s has no pieces; give it a bodice, a skirt, trousers, a straight_cut, parts or pieces", quoted(garment.Name))
 	}
 	r.uniqueNames(path, garment, made)
@@ -97,13 +98,13 @@ func (r *resolver) draft(path Path, made *Made, request draft.Request) {
 		return
 	}
 	if len(r.wearing.body) == 0 && (request.Bodice != nil || request.Skirt != nil || request.Trousers != nil) {
-		r.fault(r.wearing.path.Key("body"), Missing,
+		r.fault(r.wearing.path.Key("body"), strict.Missing,
 			"the job has no body to draft from; add body: with its measurements, or size: and table:")
 		return
 	}
 	result, err := draft.Draft(request)
 	if err != nil {
-		r.fault(r.blame(path, r.wearing.path, draft.FaultOf(err)), Undraftable, "garment %q: %s", made.Name,
+		r.fault(r.blame(path, r.wearing.path, draft.FaultOf(err)), strict.Undraftable, "garment %q: %s", made.Name,
 			draft.Worded(err, r.work.Unit))
 		return
 	}
@@ -134,10 +135,10 @@ func (r *resolver) cutFrom(path Path, garment Garment, drafted []pieces.Piece) [
 	for _, key := range slices.Sorted(maps.Keys(garment.CutFrom)) {
 		cloth := r.clothNamed(path.Key(key), "cut_from", Text(key), "")
 		for i, name := range garment.CutFrom[key] {
-			piece, found := knownAs(string(name), known)
+			piece, found := strict.KnownAs(string(name), known)
 			if !found {
-				r.fault(path.Key(key).Entry(i), Unknown, "garment %s has no drafted piece %s; %s", quoted(garment.Name),
-					quoted(name), hint(string(name), known))
+				r.fault(path.Key(key).Entry(i), strict.Unknown, "garment %s has no drafted piece %s; %s", quoted(garment.Name),
+					quoted(name), strict.Hint(string(name), known))
 				continue
 			}
 			named[piece] = append(named[piece], cloth)
@@ -164,7 +165,7 @@ func (r *resolver) uniqueNames(path Path, garment Garment, made Made) {
 	for _, piece := range made.Pieces {
 		key := [2]string{Slug(piece.Name), piece.Cloth}
 		if seen[key] {
-			r.fault(nameOf(path, garment, piece.Name), Twice, "garment %q has two pieces named %q; give each its own name",
+			r.fault(nameOf(path, garment, piece.Name), strict.Twice, "garment %q has two pieces named %q; give each its own name",
 				made.Name, piece.Name)
 		}
 		seen[key] = true

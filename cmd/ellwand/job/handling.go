@@ -6,6 +6,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/remnant"
 )
@@ -52,7 +53,7 @@ type Remnant struct {
 // them is the width of the cloth.
 func (r *resolver) remnants(path Path, name string, c Cloth, offer *Offer) {
 	if c.Width != "" || len(c.Widths) > 0 || c.Length != "" {
-		r.fault(path, Contradiction,
+		r.fault(path, strict.Contradiction,
 			"%s has remnants and a width or length of its own; leave those out, each remnant has its own", name)
 	}
 	widest := 0.0
@@ -70,7 +71,7 @@ func (r *resolver) remnants(path Path, name string, c Cloth, offer *Offer) {
 			out.Width, _ = r.positive(at.Key("width"), what+": the width", rest.Width)
 			widest = max(widest, out.Width)
 		case rest.Length != "" || rest.Width != "":
-			r.fault(at.Key("outline"), Contradiction, "%s has an outline and a length or width; keep one of them", what)
+			r.fault(at.Key("outline"), strict.Contradiction, "%s has an outline and a length or width; keep one of them", what)
 		}
 		for k, corner := range rest.Outline {
 			p := r.point(at.Key("outline").Entry(k), what+": a corner", corner)
@@ -89,7 +90,7 @@ func (r *resolver) remnants(path Path, name string, c Cloth, offer *Offer) {
 	if widest > 2*offer.Cloth.Selvedge {
 		offer.Widths = append(offer.Widths, widest)
 	} else if widest > 0 {
-		r.fault(path, OutOfRange, "%s: no remnant is wider than two selvedges of %s; give its width from edge to edge",
+		r.fault(path, strict.OutOfRange, "%s: no remnant is wider than two selvedges of %s; give its width from edge to edge",
 			name, r.work.Format(offer.Cloth.Selvedge))
 	}
 }
@@ -97,7 +98,7 @@ func (r *resolver) remnants(path Path, name string, c Cloth, offer *Offer) {
 // wholeRemnant refuses one that no piece could be laid on.
 func (r *resolver) wholeRemnant(path Path, c cloth.Cloth, rest remnant.Offcut) {
 	if _, err := remnant.Together(c, []remnant.Offcut{rest}); err != nil {
-		r.fault(path, OutOfRange, "%s", err)
+		r.fault(path, strict.OutOfRange, "%s", err)
 	}
 }
 
@@ -143,11 +144,11 @@ func (r *resolver) shrinkage(path Path, name string, s Shrinkage) cloth.Shrinkag
 
 func (r *resolver) repeat(path Path, name string, p Repeat) cloth.Repeat {
 	if p.Along == "" && p.Across == "" {
-		r.fault(path, Missing,
+		r.fault(path, strict.Missing,
 			"%s has a repeat without a length; add along: (stripes across the cloth), across: (stripes along it), or both", name)
 	}
 	if p.CentreLine == "" && len(p.Centre) > 0 {
-		r.fault(path.Key("centre"), Missing,
+		r.fault(path.Key("centre"), strict.Missing,
 			"%s: on which line is the centre to lie? Add centre_line: its distance from the edge of the selvedge", name)
 	}
 	out := cloth.Repeat{
@@ -186,7 +187,7 @@ func (r *resolver) flaw(path Path, of, name string, f Flaw) (cloth.Flaw, bool) {
 		y := r.span(path.Key("across"), what, f.Across)
 		out = cloth.BandFlaw(string(f.Name), y[0], y[1])
 	default:
-		r.fault(path, Missing,
+		r.fault(path, strict.Missing,
 			"%s has no place; give at: [along, across] and radius:, or along: [from, to], across: [from, to], or an outline:", what)
 	}
 	if len(r.faults.List) == before {
@@ -199,7 +200,7 @@ func (r *resolver) flaw(path Path, of, name string, f Flaw) (cloth.Flaw, bool) {
 func (r *resolver) sound(path Path, name Text, c cloth.Cloth) {
 	c.Name, c.Width = string(name), anyWidth
 	if err := c.Check(); err != nil {
-		r.fault(path, OutOfRange, "%s", err)
+		r.fault(path, strict.OutOfRange, "%s", err)
 	}
 }
 
@@ -217,7 +218,7 @@ func repeatKey(path Path, repeat cloth.Repeat) Path {
 // point parses [along, across].
 func (r *resolver) point(path Path, what string, pair []Measure) orb.Point {
 	if len(pair) != 2 {
-		r.fault(path, Malformed, "%s must be two distances, along and across: [40, 30]", what)
+		r.fault(path, strict.Malformed, "%s must be two distances, along and across: [40, 30]", what)
 		return orb.Point{}
 	}
 	x, _ := r.length(path, what, pair[0])
@@ -229,7 +230,7 @@ func (r *resolver) point(path Path, what string, pair []Measure) orb.Point {
 func (r *resolver) span(path Path, what string, pair []Measure) orb.Point {
 	p := r.point(path, what+": from and to", pair)
 	if len(pair) == 2 && p[0] >= p[1] {
-		r.fault(path, OutOfRange, "%s runs from %s to %s; the second must be the larger", what, pair[0], pair[1])
+		r.fault(path, strict.OutOfRange, "%s runs from %s to %s; the second must be the larger", what, pair[0], pair[1])
 	}
 	return p
 }
@@ -242,7 +243,7 @@ func (r *resolver) percent(path Path, what string, text Text, most float64, usua
 	figure := strings.TrimSpace(strings.TrimSuffix(strings.TrimSpace(string(text)), "%"))
 	value, err := strconv.ParseFloat(strings.Replace(figure, ",", ".", 1), 64)
 	if err != nil || !(value >= 0 && value <= most) {
-		r.fault(path, OutOfRange, "%s is %q; it must be a percentage from 0 to %g (%s)", what, string(text), most, usual)
+		r.fault(path, strict.OutOfRange, "%s is %q; it must be a percentage from 0 to %g (%s)", what, string(text), most, usual)
 		return 0
 	}
 	return value / 100

@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
 )
@@ -14,7 +15,7 @@ func (r *resolver) handmade(path Path, garment Garment, cloth string, widths all
 	for i, rectangle := range garment.Pieces {
 		inner := path.Key("pieces").Entry(i)
 		if rectangle.Name == "" {
-			r.fault(inner, Missing, "piece %d of garment %s has no name; add one, such as: name: collar", i+1,
+			r.fault(inner, strict.Missing, "piece %d of garment %s has no name; add one, such as: name: collar", i+1,
 				quoted(garment.Name))
 			continue
 		}
@@ -42,7 +43,7 @@ func (r *resolver) rectangle(path Path, p Piece, cloth string, widths allowances
 		return pieces.Piece{}, false
 	}
 	if pair && cut%2 != 0 {
-		r.fault(path.Key("pair"), Contradiction, "%s is a pair, but %d are cut; a pair needs an even number: cut: %d", name,
+		r.fault(path.Key("pair"), strict.Contradiction, "%s is a pair, but %d are cut; a pair needs an even number: cut: %d", name,
 			cut, cut+1)
 		return pieces.Piece{}, false
 	}
@@ -56,7 +57,7 @@ func (r *resolver) rectangle(path Path, p Piece, cloth string, widths allowances
 		return pieces.Piece{}, false
 	}
 	if err := piece.Check(); err != nil {
-		r.fault(path, Malformed, "%s", err)
+		r.fault(path, strict.Malformed, "%s", err)
 		return pieces.Piece{}, false
 	}
 	return piece, true
@@ -73,15 +74,15 @@ func (r *resolver) fold(path Path, name string, p Piece, piece *pieces.Piece) bo
 	side, upright := foldSides[chosen], chosen.upright()
 	switch {
 	case piece.Grain.Lie == pieces.Bias:
-		r.fault(path.Key("fold"), Contradiction,
+		r.fault(path.Key("fold"), strict.Contradiction,
 			"%s is on the bias, so it cannot lie on the fold; give its whole width and remove fold", name)
 		return false
 	case upright != (piece.Grain.Lie == pieces.StraightGrain):
-		r.fault(path.Key("fold"), Contradiction, "%s: the fold edge runs along the warp, so with %s grain it is %s, not %s",
+		r.fault(path.Key("fold"), strict.Contradiction, "%s: the fold edge runs along the warp, so with %s grain it is %s, not %s",
 			name, piece.Grain.Lie, sidesOf(!upright), side)
 		return false
 	case piece.Pair:
-		r.fault(path.Key("fold"), Contradiction,
+		r.fault(path.Key("fold"), strict.Contradiction,
 			"%s cannot be a pair and lie on the fold: a folded piece is cut whole; remove pair", name)
 		return false
 	}

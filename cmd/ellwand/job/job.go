@@ -8,6 +8,7 @@
 package job
 
 import (
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
@@ -30,7 +31,7 @@ type File struct {
 	Quote      *Quote               `yaml:"quote" jsonschema_description:"what a quote says beside the cloths and garments"`
 
 	name  string
-	lines lines
+	lines strict.Lines
 }
 
 // Garment is one kind of garment, made once or several times.

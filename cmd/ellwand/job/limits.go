@@ -3,9 +3,9 @@ package job
 import (
 	"fmt"
 	"strconv"
-	"unicode/utf8"
 
 	"ellwand/cmd/ellwand/limit"
+	"ellwand/cmd/ellwand/strict"
 )
 
 // mostEntries of the lists of a job, by their key.
@@ -13,36 +13,6 @@ var mostEntries = map[string]limit.Limit{
 	"wearers": limit.Wearers, "garments": limit.Garments, "pieces": limit.Pieces, "parts": limit.Parts,
 	"linings": limit.Parts, "interfacings": limit.Parts, "cloths": limit.Cloths, "widths": limit.Widths,
 	"offers": limit.Offers, "remnants": limit.Remnants, "flaws": limit.Flaws, "outline": limit.Corners,
-}
-
-// withinEntries says whether a list is no longer than it may be; a longer one is
-// not looked into.
-func (s *shape) withinEntries(path Path, line, entries int) bool {
-	most, known := mostEntries[path[len(path)-1].Key]
-	if !known {
-		most = limit.List
-	}
-	if err := most.Check(path.place(), entries); err != nil {
-		s.fault(path, line, OutOfRange, "%s", err)
-		return false
-	}
-	return true
-}
-
-// paragraphs are the keys of texts that may be long.
-var paragraphs = map[string]bool{"terms": true, "maker": true}
-
-// withinText refuses a text that is longer than it may be.
-func (s *shape) withinText(path Path, line int, text string) {
-	most := limit.Text
-	for _, step := range path {
-		if paragraphs[step.Key] {
-			most = limit.Paragraph
-		}
-	}
-	if err := most.Check(path.place(), utf8.RuneCountInString(text)); err != nil {
-		s.fault(path, line, OutOfRange, "%s", err)
-	}
 }
 
 // withinMade refuses a job that makes more garments than it may, before any is
@@ -60,7 +30,7 @@ func (r *resolver) withinMade(wearers []wearer) bool {
 			}
 		}
 		if err := limit.Made.Check("the job", made); err != nil {
-			r.fault(top("garments").Entry(i), OutOfRange, "%s", err)
+			r.fault(strict.Top("garments").Entry(i), strict.OutOfRange, "%s", err)
 			return false
 		}
 	}
@@ -85,7 +55,7 @@ func (r *resolver) withinLays(path Path, made Made) bool {
 		place := fmt.Sprintf("cloth %q", piece.Cloth)
 		for _, err := range []error{limit.PiecesOfLay.Check(place, of.pieces), limit.CornersOfLay.Check(place, of.corners)} {
 			if err != nil {
-				r.fault(path, OutOfRange, "%s", err)
+				r.fault(path, strict.OutOfRange, "%s", err)
 				return false
 			}
 		}

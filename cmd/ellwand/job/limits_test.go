@@ -65,7 +65,6 @@ cloths: [{name: shell, width: 140}]
 	work, err := file.Resolve()
 	require.NoError(t, err)
 	assert.Len(t, work.PiecesOf("shell"), 1)
-	assert.Zero(t, tooDeep([]byte("terms: see [1, [2]]\n"+strings.Repeat("a:\n  - b: [1]\n", 1000))))
 }
 
 // A device that never ends is read to the limit and no further.

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft/skirt"
 	"ellwand/draft/straightcut"
 	"ellwand/draft/trousers"
@@ -85,7 +86,7 @@ func (r *resolver) straightCut(path Path, asked *StraightCut) *straightcut.Optio
 		return nil
 	}
 	if asked.Shape == "" {
-		r.fault(path, Missing, "straight_cut has no shape; add one of: %s", joined(asked.Shape.Words()))
+		r.fault(path, strict.Missing, "straight_cut has no shape; add one of: %s", joined(asked.Shape.Words()))
 		return nil
 	}
 	return &straightcut.Options{

@@ -1,5 +1,8 @@
 package job
 
+import (
+	"ellwand/cmd/ellwand/strict"
+)
 import "ellwand/fabric/cloth"
 
 // Motif is a figure of the print that is centred on pieces.
@@ -18,10 +21,10 @@ func (m *Motif) read(r *resolver, path Path, name string, c *cloth.Cloth) {
 	path = path.Key("motif")
 	out := cloth.Motif{Pieces: texts(m.Pieces), Point: string(m.Point)}
 	if len(out.Pieces) == 0 {
-		r.fault(path, Missing, "%s has a motif and no pieces to centre it on; add pieces: [front, back]", name)
+		r.fault(path, strict.Missing, "%s has a motif and no pieces to centre it on; add pieces: [front, back]", name)
 	}
 	if m.Along == "" || m.Across == "" {
-		r.fault(path, Missing, "%s: where is the centre of a motif? Add along: its distance from the cut end, and across: from the edge of the selvedge", name)
+		r.fault(path, strict.Missing, "%s: where is the centre of a motif? Add along: its distance from the cut end, and across: from the edge of the selvedge", name)
 	} else {
 		out.Along, _ = r.length(path.Key("along"), name+": the motif along", m.Along)
 		out.Across, _ = r.length(path.Key("across"), name+": the motif across", m.Across)

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/quote"
@@ -18,7 +19,7 @@ func (r *resolver) currency() {
 	}
 	currency, err := quote.ParseCurrency(string(r.file.Currency))
 	if err != nil {
-		r.fault(top("currency"), Malformed, "currency: %s", err)
+		r.fault(strict.Top("currency"), strict.Malformed, "currency: %s", err)
 		return
 	}
 	r.work.Currency = currency
@@ -28,17 +29,17 @@ func (r *resolver) currency() {
 func (r *resolver) money(path Path, what string, text Text) (quote.Money, bool) {
 	switch {
 	case text == "":
-		r.fault(path, Missing, "%s is missing; add it", what)
+		r.fault(path, strict.Missing, "%s is missing; add it", what)
 		return 0, false
 	case r.work.Currency.Code() == "":
 		if r.file.Currency == "" {
-			r.fault(path, Missing, "%s is in no currency; add a line at the top level, such as: currency: EUR", what)
+			r.fault(path, strict.Missing, "%s is in no currency; add a line at the top level, such as: currency: EUR", what)
 		}
 		return 0, false
 	}
 	amount, err := r.work.Currency.Parse(string(text))
 	if err != nil {
-		r.fault(path, Malformed, "%s: %s", what, err)
+		r.fault(path, strict.Malformed, "%s: %s", what, err)
 		return 0, false
 	}
 	return amount, true
@@ -51,7 +52,7 @@ func (r *resolver) share(path Path, what string, text Text) quote.Share {
 	}
 	share, err := quote.ParseShare(string(text))
 	if err != nil {
-		r.fault(path, Malformed, "%s: %s", what, err)
+		r.fault(path, strict.Malformed, "%s: %s", what, err)
 	}
 	return share
 }
@@ -71,7 +72,7 @@ func (r *resolver) price(path Path, what string, text Text) *quote.Price {
 	if parts := priceForm.FindStringSubmatch(amount); parts != nil {
 		unit, err := measure.ParseUnit(parts[2])
 		if err != nil || unit != measure.Metre && unit != measure.Yard {
-			r.fault(path, Malformed,
+			r.fault(path, strict.Malformed,
 				"%s is %q; cloth is priced by the metre or the yard: write 18.50, 18.50 per m or 18.50 per yd", what, string(text))
 			return nil
 		}
@@ -119,7 +120,7 @@ func (r *resolver) offers(path Path, c Cloth, offer *Offer) {
 	for i, listed := range c.Offers {
 		at := path.Key("offers").Entry(i)
 		if seen[Slug(string(listed.Name))] {
-			r.fault(at.Key("name"), Twice, "%s has two offers named %s; give each its own name", name, quoted(listed.Name))
+			r.fault(at.Key("name"), strict.Twice, "%s has two offers named %s; give each its own name", name, quoted(listed.Name))
 		}
 		seen[Slug(string(listed.Name))] = true
 		r.offered(at, listed, own, offer)
@@ -129,7 +130,7 @@ func (r *resolver) offers(path Path, c Cloth, offer *Offer) {
 // offered resolves one listed offer. What it does not say is as its cloth.
 func (r *resolver) offered(path Path, listed Offered, own quote.Offer, into *Offer) {
 	if listed.Name == "" {
-		r.fault(path, Missing, "the offer has no name; add one, such as: name: Market stall")
+		r.fault(path, strict.Missing, "the offer has no name; add one, such as: name: Market stall")
 		return
 	}
 	name := "offer " + quoted(listed.Name)
@@ -163,7 +164,7 @@ func (r *resolver) offered(path Path, listed Offered, own quote.Offer, into *Off
 		out.Remnant.Straighten = plan.LeastStraightening
 	}
 	if out.Price == nil && out.Remnant == nil && listed.Price == "" {
-		r.fault(path, Missing, "%s has no price; add price (of a metre or yard), or remnant and remnant_price", name)
+		r.fault(path, strict.Missing, "%s has no price; add price (of a metre or yard), or remnant and remnant_price", name)
 	}
 	widths := Offer{Cloth: out.Cloth}
 	if listed.Width == "" && len(into.Widths) == 1 {
@@ -182,7 +183,7 @@ func (r *resolver) remnant(path Path, name string, listed Offered, out *quote.Of
 	case listed.Remnant == "" && listed.RemnantPrice == "":
 		return
 	case listed.Remnant == "":
-		r.fault(path.Key("remnant_price"), Missing, "%s has a remnant_price without the length of the remnant; add remnant",
+		r.fault(path.Key("remnant_price"), strict.Missing, "%s has a remnant_price without the length of the remnant; add remnant",
 			name)
 		return
 	}

@@ -3,6 +3,7 @@ package job
 import (
 	"slices"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft/part"
 	"ellwand/pieces/seams"
 )
@@ -27,7 +28,7 @@ func (r *resolver) parts(path Path, asked []Part, cloth string) []part.Options {
 	for i, p := range asked {
 		inner := path.Entry(i)
 		if p.Kind == "" {
-			r.fault(inner, Missing, "part %d has no kind; add one of: %s", i+1, joined(p.Kind.Words()))
+			r.fault(inner, strict.Missing, "part %d has no kind; add one of: %s", i+1, joined(p.Kind.Words()))
 			continue
 		}
 		kind := chooseNamed(r, inner.Key("kind"), "the part's kind", p.Kind)

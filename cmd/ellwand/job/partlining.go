@@ -1,6 +1,7 @@
 package job
 
 import (
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
 	"ellwand/draft/lining"
 )
@@ -67,7 +68,7 @@ func (r *resolver) interfacings(path Path, asked []Interfacing, cloth string) []
 // of reads the pieces that a lining or interfacing is derived from.
 func (r *resolver) of(path Path, what string, names []Text) []string {
 	if len(names) == 0 {
-		r.fault(path, Missing, "the %s does not say what it is of; add: of: [front bodice, back bodice]", what)
+		r.fault(path, strict.Missing, "the %s does not say what it is of; add: of: [front bodice, back bodice]", what)
 	}
 	out := make([]string, len(names))
 	for i, name := range names {

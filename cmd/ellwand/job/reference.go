@@ -2,134 +2,35 @@ package job
 
 import (
 	"reflect"
-	"slices"
 	"strconv"
 	"strings"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
 	"ellwand/pieces/seams"
 )
 
-// Mapping is a set of keys that stand together in the job file.
-type Mapping struct {
-	// Place is where it stands: "cloths.repeat"; empty at the top of the file.
-	Place string
-	Keys  []Key
-}
-
-// Key is one key as the reference has it.
-type Key struct {
-	Name   string
-	Needed bool
-	// Value says what is written after it: "length", "list of texts".
-	Value string
-	// Words to choose from, the usual one first; empty where any value may stand.
-	Words []string
-	// Keys is the place of the mapping that stands below it; empty for others.
-	Keys string
-	Text string
-}
-
 // Reference describes every key of the job file, from the types that it is read
-// into: mappings that stand higher first. One that may stand in several places
-// is described once, at the first of them.
-func Reference() []Mapping {
-	var out []Mapping
-	places := map[reflect.Type]string{}
-	type waiting struct {
-		place string
-		of    reflect.Type
-	}
-	queue := []waiting{{"", reflect.TypeFor[File]()}}
-	for len(queue) > 0 {
-		next := queue[0]
-		queue = queue[1:]
-		mapping := Mapping{Place: next.place}
-		for i := range next.of.NumField() {
-			if next.of.Field(i).Tag.Get("yaml") == "" {
-				continue
-			}
-			key, below := keyOf(next.of.Field(i))
-			if below != nil {
-				place := strings.TrimPrefix(next.place+"."+key.Name, ".")
-				if first, described := places[below]; described {
-					place = first
-				} else {
-					places[below] = place
-					queue = append(queue, waiting{place, below})
-				}
-				key.Keys = place
-			}
-			mapping.Keys = append(mapping.Keys, key)
-		}
-		out = append(out, mapping)
-	}
-	return append(out, measurements(), allowanceKeys())
-}
-
-// keyOf describes a field; below is the type of the keys below it, or nil.
-func keyOf(field reflect.StructField) (key Key, below reflect.Type) {
-	key = Key{
-		Name:   field.Tag.Get("yaml"),
-		Needed: slices.Contains(strings.Split(field.Tag.Get("jsonschema"), ","), "required"),
-		Text:   field.Tag.Get("jsonschema_description"),
-	}
-	key.Value, key.Words, below = valueOf(field.Type)
-	switch field.Type {
-	case reflect.TypeFor[Body]():
-		key.Keys = "body"
-	case reflect.TypeFor[map[string]Measure]():
-		key.Keys = "allowances"
-	}
-	return key, below
-}
-
-// valueOf says in words what stands after a key.
-func valueOf(of reflect.Type) (value string, words []string, below reflect.Type) {
-	switch of {
-	case reflect.TypeFor[Text]():
-		return "text", nil, nil
-	case reflect.TypeFor[Measure]():
-		return "length", nil, nil
-	case reflect.TypeFor[Count]():
-		return "whole number", nil, nil
-	case reflect.TypeFor[YesNo]():
-		return "yes or no", nil, nil
-	}
-	switch of.Kind() {
-	case reflect.Pointer:
-		return valueOf(of.Elem())
-	case reflect.Struct:
-		return "keys", nil, of
-	case reflect.Map:
-		value, _, _ := valueOf(of.Elem())
-		return "keys with a " + value + " each", nil, nil
-	case reflect.Slice:
-		value, _, below := valueOf(of.Elem())
-		if below != nil {
-			return "list of entries", nil, below
-		}
-		first, rest, _ := strings.Cut(value, " ")
-		return strings.TrimSpace("list of " + first + "s " + rest), nil, nil
-	}
-	if choice, ok := reflect.Zero(of).Interface().(worded); ok {
-		return "word", choice.Words(), nil
-	}
-	return "text", nil, nil
+// into (see strict.Reference).
+func Reference() []strict.Mapping {
+	all := strict.Reference(reflect.TypeFor[File](), map[reflect.Type]string{
+		reflect.TypeFor[Body](): "body", reflect.TypeFor[map[string]Measure](): "allowances",
+	})
+	return append(all, measurements(), allowanceKeys())
 }
 
 // measurements are the keys of a body.
-func measurements() Mapping {
-	out := Mapping{Place: "body"}
+func measurements() strict.Mapping {
+	out := strict.Mapping{Place: "body"}
 	for _, name := range bodyKeys() {
-		out.Keys = append(out.Keys, Key{Name: name, Value: "length", Text: taking[name]})
+		out.Keys = append(out.Keys, strict.Key{Name: name, Value: "length", Text: taking[name]})
 	}
 	return out
 }
 
 // allowanceKeys are the seams that an allowance can be given to.
-func allowanceKeys() Mapping {
-	out := Mapping{Place: "allowances"}
+func allowanceKeys() strict.Mapping {
+	out := strict.Mapping{Place: "allowances"}
 	for _, name := range draft.AllowanceNames() {
 		text := "as seams"
 		if mm := draft.UsualAllowance(name); mm > 0 {
@@ -138,7 +39,8 @@ func allowanceKeys() Mapping {
 		if name == seams.Every {
 			text += "; every seam that is not named"
 		}
-		out.Keys = append(out.Keys, Key{Name: strings.ReplaceAll(name.String(), " ", "_"), Value: "length", Text: text})
+		out.Keys = append(out.Keys, strict.Key{Name: strings.ReplaceAll(name.String(), " ", "_"), Value: "length",
+			Text: text})
 	}
 	return out
 }

@@ -4,6 +4,7 @@ import (
 	"strconv"
 	"strings"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/quote"
 	"ellwand/pieces/measure"
 )
@@ -34,10 +35,10 @@ func (f *File) resolve(shorter shortening) (*Work, error) {
 	r.work.File, r.work.file = f.name, f
 	r.work.Name, r.work.Client, r.work.Size = string(f.Job), string(f.Client), string(f.Size)
 	if f.Job == "" {
-		r.fault(Path{}, Missing, "the job has no name; add a line such as: job: Summer blouse")
+		r.fault(Path{}, strict.Missing, "the job has no name; add a line such as: job: Summer blouse")
 	}
 	if !r.units() {
-		return nil, r.faults.orNil()
+		return nil, r.faults.OrNil()
 	}
 	r.currency()
 	r.cloths()
@@ -46,13 +47,13 @@ func (f *File) resolve(shorter shortening) (*Work, error) {
 		r.work.Body, r.work.Derived = wearers[0].body, wearers[0].derived
 	}
 	if len(f.Garments) == 0 {
-		r.fault(top("garments"), Missing, "the job has no garments, so there is nothing to cut; add them under garments:")
+		r.fault(strict.Top("garments"), strict.Missing, "the job has no garments, so there is nothing to cut; add them under garments:")
 	}
 	r.garments(wearers)
 	r.emptyCloths()
 	r.namedOnCloths()
 	r.quote()
-	if err := r.faults.orNil(); err != nil {
+	if err := r.faults.OrNil(); err != nil {
 		return nil, err
 	}
 	return &r.work, nil
@@ -60,12 +61,12 @@ func (f *File) resolve(shorter shortening) (*Work, error) {
 
 func (r *resolver) units() bool {
 	if r.file.Units == "" {
-		r.fault(Path{}, Missing, "the job does not say its units; add a line: units: cm (or mm, in)")
+		r.fault(Path{}, strict.Missing, "the job does not say its units; add a line: units: cm (or mm, in)")
 		return false
 	}
 	unit, err := measure.ParseUnit(string(r.file.Units))
 	if err != nil {
-		r.fault(top("units"), Malformed, "units: %s", err)
+		r.fault(strict.Top("units"), strict.Malformed, "units: %s", err)
 		return false
 	}
 	r.work.Unit = unit
@@ -73,7 +74,7 @@ func (r *resolver) units() bool {
 }
 
 // fault notes a fault of the value at a path.
-func (r *resolver) fault(path Path, kind Kind, format string, args ...any) {
+func (r *resolver) fault(path Path, kind strict.Kind, format string, args ...any) {
 	r.faults.List = append(r.faults.List, r.file.fault(path, kind, format, args...))
 }
 
@@ -81,11 +82,11 @@ func (r *resolver) fault(path Path, kind Kind, format string, args ...any) {
 func (r *resolver) length(path Path, what string, text Measure) (float64, bool) {
 	value, err := measure.Parse(string(text), r.work.Unit)
 	if err != nil {
-		r.fault(path, Malformed, "%s: %s", what, err)
+		r.fault(path, strict.Malformed, "%s: %s", what, err)
 		return 0, false
 	}
 	if value < 0 {
-		r.fault(path, OutOfRange, "%s is %s; it cannot be negative", what, text)
+		r.fault(path, strict.OutOfRange, "%s is %s; it cannot be negative", what, text)
 		return 0, false
 	}
 	return float64(value), true
@@ -94,12 +95,12 @@ func (r *resolver) length(path Path, what string, text Measure) (float64, bool) 
 // positive parses a measurement above zero.
 func (r *resolver) positive(path Path, what string, text Measure) (float64, bool) {
 	if text == "" {
-		r.fault(path, Missing, "%s is missing; measure it and add it", what)
+		r.fault(path, strict.Missing, "%s is missing; measure it and add it", what)
 		return 0, false
 	}
 	value, ok := r.length(path, what, text)
 	if ok && value == 0 {
-		r.fault(path, OutOfRange, "%s is 0; it must be above 0", what)
+		r.fault(path, strict.OutOfRange, "%s is 0; it must be above 0", what)
 		return 0, false
 	}
 	return value, ok
@@ -123,7 +124,7 @@ func (r *resolver) fullness(path Path, what string, text Text) float64 {
 	}
 	times, err := strconv.ParseFloat(strings.Replace(string(text), ",", ".", 1), 64)
 	if err != nil || !(times >= 1 && times <= 10) {
-		r.fault(path, OutOfRange, "%s: the fullness is %q; it must be a number from 1 to 10 (1.5 to 3 is usual)", what,
+		r.fault(path, strict.OutOfRange, "%s: the fullness is %q; it must be a number from 1 to 10 (1.5 to 3 is usual)", what,
 			string(text))
 		return 0
 	}
@@ -140,7 +141,7 @@ func (r *resolver) count(path Path, what string, text Count) int {
 	}
 	n, err := strconv.Atoi(string(text))
 	if err != nil || n < 1 || n > most {
-		r.fault(path, OutOfRange, "%s is %q; it must be a whole number from 1 to %d", what, string(text), most)
+		r.fault(path, strict.OutOfRange, "%s is %q; it must be a whole number from 1 to %d", what, string(text), most)
 		return 1
 	}
 	return n
@@ -154,7 +155,7 @@ func (r *resolver) yes(path Path, what string, text YesNo) bool {
 	case "false", "no", "":
 		return false
 	}
-	r.fault(path, Malformed, "%s is %q; write yes or no", what, string(text))
+	r.fault(path, strict.Malformed, "%s is %q; write yes or no", what, string(text))
 	return false
 }
 

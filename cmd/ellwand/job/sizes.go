@@ -1,5 +1,7 @@
 package job
 
+import "ellwand/cmd/ellwand/strict"
+
 // OfSizes is the job as it can be resolved in any size (see InSize): of the
 // women's table when it names none. It refuses a job that is drafted to
 // measurements, since those belong to one body, and to no size.
@@ -9,7 +11,7 @@ func (f *File) OfSizes() (*File, error) {
 		key = "wearers"
 	}
 	if len(f.Wearers) > 0 || len(f.Body) > 0 {
-		return nil, f.Refuse(top(key), Contradiction,
+		return nil, f.Refuse(strict.Top(key), strict.Contradiction,
 			"the job is drafted to the measurements of a body, which is of no size; "+
 				"take out body or wearers, and add size: and table: to ask for several sizes")
 	}

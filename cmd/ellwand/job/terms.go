@@ -7,6 +7,7 @@ import (
 	"strings"
 	"time"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/quote"
 )
 
@@ -18,7 +19,7 @@ func (r *resolver) quote() {
 		asked = &Quote{}
 	}
 	if asked.Rate != "" {
-		r.rate, r.isRated = r.money(top("quote").Key("rate"), "the rate", asked.Rate)
+		r.rate, r.isRated = r.money(strict.Top("quote").Key("rate"), "the rate", asked.Rate)
 	}
 	out := &r.work.Quote
 	out.Number = string(asked.Number)
@@ -29,24 +30,24 @@ func (r *resolver) quote() {
 		out.Terms = append(out.Terms, string(paragraph))
 	}
 	r.dates(asked)
-	out.Margin = r.share(top("quote").Key("margin"), "the margin", asked.Margin)
-	out.Deposit = r.share(top("quote").Key("deposit"), "the deposit", asked.Deposit)
+	out.Margin = r.share(strict.Top("quote").Key("margin"), "the margin", asked.Margin)
+	out.Deposit = r.share(strict.Top("quote").Key("deposit"), "the deposit", asked.Deposit)
 	if out.Deposit > 1_000_000 {
-		r.fault(top("quote").Key("deposit"), OutOfRange, "the deposit is %s; it cannot be more than the whole", out.Deposit)
+		r.fault(strict.Top("quote").Key("deposit"), strict.OutOfRange, "the deposit is %s; it cannot be more than the whole", out.Deposit)
 	}
 	if asked.Tax != nil {
-		out.Tax = &quote.Tax{Name: "tax", Rate: r.share(top("quote").Key("tax").Key("rate"), "the rate of the tax",
+		out.Tax = &quote.Tax{Name: "tax", Rate: r.share(strict.Top("quote").Key("tax").Key("rate"), "the rate of the tax",
 			asked.Tax.Rate),
-			Included: r.yes(top("quote").Key("tax").Key("included"), "included", asked.Tax.Included)}
+			Included: r.yes(strict.Top("quote").Key("tax").Key("included"), "included", asked.Tax.Included)}
 		if asked.Tax.Name != "" {
 			out.Tax.Name = string(asked.Tax.Name)
 		}
 		if asked.Tax.Rate == "" {
-			r.fault(top("quote").Key("tax"), Missing, "the tax has no rate; add one, such as: rate: 21 %%")
+			r.fault(strict.Top("quote").Key("tax"), strict.Missing, "the tax has no rate; add one, such as: rate: 21 %%")
 		}
 	}
 	for i, garment := range r.file.Garments {
-		path := top("garments").Entry(i)
+		path := strict.Top("garments").Entry(i)
 		times := r.timesMade(string(garment.Name))
 		if times == 0 {
 			continue
@@ -56,29 +57,29 @@ func (r *resolver) quote() {
 			r.making(path.Key("making"), string(garment.Name), *garment.Making, times)
 		}
 	}
-	r.notions(top("quote").Key("notions"), asked.Notions, 1)
+	r.notions(strict.Top("quote").Key("notions"), asked.Notions, 1)
 	for i, work := range asked.Making {
-		r.making(top("quote").Key("making").Entry(i), "Making", work, 1)
+		r.making(strict.Top("quote").Key("making").Entry(i), "Making", work, 1)
 	}
 }
 
 func (r *resolver) dates(asked *Quote) {
 	out := &r.work.Quote
-	out.Date = r.date(top("quote").Key("date"), "the date", asked.Date)
-	out.ValidUntil = r.date(top("quote").Key("valid_until"), "valid_until", asked.ValidUntil)
+	out.Date = r.date(strict.Top("quote").Key("date"), "the date", asked.Date)
+	out.ValidUntil = r.date(strict.Top("quote").Key("valid_until"), "valid_until", asked.ValidUntil)
 	if !out.Date.IsZero() && !out.ValidUntil.IsZero() && out.ValidUntil.Before(out.Date) {
-		r.fault(top("quote").Key("valid_until"), OutOfRange, "the quote is valid until %s, before its own date, %s",
+		r.fault(strict.Top("quote").Key("valid_until"), strict.OutOfRange, "the quote is valid until %s, before its own date, %s",
 			out.ValidUntil.Format(time.DateOnly), out.Date.Format(time.DateOnly))
 	}
 	if asked.ValidDays == "" {
 		return
 	}
 	if asked.ValidUntil != "" {
-		r.fault(top("quote").Key("valid_days"), Contradiction,
+		r.fault(strict.Top("quote").Key("valid_days"), strict.Contradiction,
 			"the quote has both valid_until and valid_days; keep one of them")
 		return
 	}
-	r.work.ValidDays = r.count(top("quote").Key("valid_days"), "valid_days", asked.ValidDays)
+	r.work.ValidDays = r.count(strict.Top("quote").Key("valid_days"), "valid_days", asked.ValidDays)
 }
 
 func (r *resolver) date(path Path, what string, text Text) time.Time {
@@ -87,7 +88,7 @@ func (r *resolver) date(path Path, what string, text Text) time.Time {
 	}
 	day, err := time.Parse(time.DateOnly, string(text))
 	if err != nil {
-		r.fault(path, Malformed, "%s is %q; write year-month-day, such as 2026-04-30", what, string(text))
+		r.fault(path, strict.Malformed, "%s is %q; write year-month-day, such as 2026-04-30", what, string(text))
 	}
 	return day
 }
@@ -109,7 +110,7 @@ func (r *resolver) notions(path Path, list []Notion, times int) {
 	for i, notion := range list {
 		at := path.Entry(i)
 		if notion.Name == "" {
-			r.fault(at, Missing, "the notion has no name; add one, such as: name: zip 55 cm")
+			r.fault(at, strict.Missing, "the notion has no name; add one, such as: name: zip 55 cm")
 			continue
 		}
 		count := r.count(at.Key("count"), "the count of "+quoted(notion.Name), notion.Count) * times
@@ -142,11 +143,11 @@ func (r *resolver) making(path Path, name string, asked Making, times int) {
 	out := quote.Work{Name: name}
 	switch {
 	case asked.Hours != "" && asked.Sum != "":
-		r.fault(path.Key("sum"), Contradiction, "the making has both hours and a sum; keep one of them")
+		r.fault(path.Key("sum"), strict.Contradiction, "the making has both hours and a sum; keep one of them")
 	case asked.Hours != "":
 		minutes, ok := minutesOf(string(asked.Hours))
 		if !ok {
-			r.fault(path.Key("hours"), Malformed, "the hours are %q; write them such as 6.5 or 6:30", string(asked.Hours))
+			r.fault(path.Key("hours"), strict.Malformed, "the hours are %q; write them such as 6.5 or 6:30", string(asked.Hours))
 		}
 		out.Minutes, out.PerHour = minutes*times, r.rate
 		if asked.Rate != "" || !r.isRated {
@@ -156,7 +157,7 @@ func (r *resolver) making(path Path, name string, asked Making, times int) {
 		sum, _ := r.money(path.Key("sum"), "the sum of the making", asked.Sum)
 		out.Sum = sum.Times(times)
 	default:
-		r.fault(path, Missing, "the making has neither hours nor a sum; add one of them")
+		r.fault(path, strict.Missing, "the making has neither hours nor a sum; add one of them")
 	}
 	r.work.Quote.Making = append(r.work.Quote.Making, out)
 }

@@ -1,5 +1,8 @@
 package job
 
+import (
+	"ellwand/cmd/ellwand/strict"
+)
 import "ellwand/draft"
 
 // wearer is a body that garments are drafted for.
@@ -22,20 +25,20 @@ func (r *resolver) wearers() []wearer {
 		return []wearer{r.bodyOf(Path{}, r.file.Size, r.file.Table, r.file.Body)}
 	}
 	if r.file.Size != "" || r.file.Table != "" || len(r.file.Body) > 0 {
-		r.fault(top("wearers"), Contradiction,
+		r.fault(strict.Top("wearers"), strict.Contradiction,
 			"the job has wearers and a body of its own at the top; give each wearer a size or a body, and remove the one "+
 				"at the top")
 	}
 	var out []wearer
 	seen := map[string]bool{}
 	for i, w := range r.file.Wearers {
-		path := top("wearers").Entry(i)
+		path := strict.Top("wearers").Entry(i)
 		if w.Name == "" {
-			r.fault(path, Missing, "wearer %d has no name; add one, such as: name: Imke", i+1)
+			r.fault(path, strict.Missing, "wearer %d has no name; add one, such as: name: Imke", i+1)
 			continue
 		}
 		if seen[Slug(string(w.Name))] {
-			r.fault(path.Key("name"), Twice, "two wearers are named %s; give each her own name", quoted(w.Name))
+			r.fault(path.Key("name"), strict.Twice, "two wearers are named %s; give each her own name", quoted(w.Name))
 		}
 		seen[Slug(string(w.Name))] = true
 		out = append(out, r.bodyOf(path, w.Size, w.Table, w.Body))
@@ -52,7 +55,7 @@ func (r *resolver) bodyOf(path Path, size, table Text, measured Body) wearer {
 	out.body = r.sized(path, string(size), string(table), len(measured) > 0).With(r.measured(path, measured))
 	if len(r.faults.List) == before {
 		if err := out.body.Check(); err != nil {
-			r.fault(r.blame(path, path, draft.FaultOf(err)), OutOfRange, "%s", draft.Worded(err, r.work.Unit))
+			r.fault(r.blame(path, path, draft.FaultOf(err)), strict.OutOfRange, "%s", draft.Worded(err, r.work.Unit))
 		}
 	}
 	out.bodiless = len(r.faults.List) > before
@@ -65,7 +68,7 @@ func wears(garment Garment, w wearer) bool {
 		return true
 	}
 	for _, name := range garment.For {
-		if plain(string(name)) == plain(w.name) {
+		if strict.Plain(string(name)) == strict.Plain(w.name) {
 			return true
 		}
 	}
@@ -81,12 +84,12 @@ func (r *resolver) knownWearers(path Path, garment Garment, all []wearer) {
 		}
 	}
 	for i, name := range garment.For {
-		if _, found := knownAs(string(name), names); !found && len(names) == 0 {
-			r.fault(path.Key("for").Entry(i), Unknown,
+		if _, found := strict.KnownAs(string(name), names); !found && len(names) == 0 {
+			r.fault(path.Key("for").Entry(i), strict.Unknown,
 				"garment %s is for %s, but the job has no wearers; list them at the top under wearers:", quoted(garment.Name), quoted(name))
 		} else if !found {
-			r.fault(path.Key("for").Entry(i), Unknown, "garment %s is for %s, who is not under wearers:; %s",
-				quoted(garment.Name), quoted(name), hint(string(name), names))
+			r.fault(path.Key("for").Entry(i), strict.Unknown, "garment %s is for %s, who is not under wearers:; %s",
+				quoted(garment.Name), quoted(name), strict.Hint(string(name), names))
 		}
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
 	"ellwand/draft/construct"
 	"ellwand/fabric/cloth"
@@ -94,7 +95,7 @@ func (w Work) AtCloth(name string) string {
 		if offer.Cloth.Name != name || w.file == nil {
 			continue
 		}
-		if line := w.file.lines.line(top("cloths").Entry(i)); line > 0 {
+		if line := w.file.lines.Of(strict.Top("cloths").Entry(i)); line > 0 {
 			return fmt.Sprintf("%s:%d", w.File, line)
 		}
 	}

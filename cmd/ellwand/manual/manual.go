@@ -11,6 +11,7 @@ import (
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/screen"
+	"ellwand/cmd/ellwand/strict"
 )
 
 //go:embed pages
@@ -105,7 +106,7 @@ const leastColumn = 30
 
 // keys are the lines of a mapping: the names in a column, what each means
 // beside it, or below it where there is no room.
-func keys(mapping job.Mapping, width int) string {
+func keys(mapping strict.Mapping, width int) string {
 	column := 0
 	for _, key := range mapping.Keys {
 		column = max(column, len(nameOf(key))+2)
@@ -123,7 +124,7 @@ func keys(mapping job.Mapping, width int) string {
 	return out.String()
 }
 
-func nameOf(key job.Key) string {
+func nameOf(key strict.Key) string {
 	if key.Needed {
 		return "  " + key.Name + " *"
 	}
@@ -132,7 +133,7 @@ func nameOf(key job.Key) string {
 
 // meaning of a key: its text, the words to choose from, and what stands after
 // it where that is no plain length.
-func meaning(mapping job.Mapping, key job.Key) string {
+func meaning(mapping strict.Mapping, key strict.Key) string {
 	text := key.Text
 	unsaid := slices.ContainsFunc(key.Words, func(word string) bool { return !strings.Contains(text, word) })
 	if unsaid {

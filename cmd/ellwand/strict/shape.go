@@ -1,4 +1,4 @@
-package job
+package strict
 
 import (
 	"fmt"
@@ -7,12 +7,49 @@ import (
 	"github.com/goccy/go-yaml/ast"
 )
 
-// shape compares the nodes of a file with the types of File: every key known,
-// every value of the right kind. It notes the line of every value by its path,
-// for what Resolve has to say later.
+// shape compares the nodes of a file with the types that it is read into: every key
+// known, every value of the right kind. It notes the line of every value by its
+// path, for what is said of it later.
 type shape struct {
+	form   Form
 	faults *Faults
-	lines  lines
+	lines  Lines
+}
+
+// place names a path for a reader.
+func (s *shape) place(path Path) string { return path.Place(s.form.Whole) }
+
+// Shaped is a value that may be written in several shapes: as a text, a list or
+// keys. Its zero value names the type that each shape is read into.
+type Shaped interface{ Shapes() []reflect.Type }
+
+// shapeFor is the type that a node is held against: of a value that may be written
+// in several shapes, the one of the node's, or else the first.
+func shapeFor(node ast.Node, want reflect.Type) reflect.Type {
+	several, ok := reflect.Zero(want).Interface().(Shaped)
+	if !ok {
+		return want
+	}
+	all := several.Shapes()
+	for _, one := range all {
+		_, isList := node.(*ast.SequenceNode)
+		_, isMapping := pairs(node)
+		switch one.Kind() {
+		case reflect.Slice:
+			if isList {
+				return one
+			}
+		case reflect.Struct, reflect.Map:
+			if isMapping {
+				return one
+			}
+		default:
+			if !isList && !isMapping {
+				return one
+			}
+		}
+	}
+	return all[0]
 }
 
 // check walks one node. The path is empty at the top.
@@ -20,14 +57,15 @@ func (s *shape) check(node ast.Node, want reflect.Type, path Path) {
 	if want.Kind() == reflect.Pointer {
 		want = want.Elem()
 	}
+	want = shapeFor(node, want)
 	line := node.GetToken().Position.Line
 	if _, empty := node.(*ast.NullNode); empty {
 		if want.Kind() == reflect.Struct && len(path) > 0 {
 			s.fault(path, line, WrongShape,
-				"%s has no value: write {} after the colon for the usual one, or indent its keys below it", path.place())
+				"%s has no value: write {} after the colon for the usual one, or indent its keys below it", s.place(path))
 			return
 		}
-		s.fault(path, line, WrongShape, "%s has no value: give one or remove the line", path.place())
+		s.fault(path, line, WrongShape, "%s has no value: give one or remove the line", s.place(path))
 		return
 	}
 	switch want.Kind() {
@@ -44,7 +82,7 @@ func (s *shape) mapping(node ast.Node, want reflect.Type, path Path) {
 	values, ok := pairs(node)
 	if !ok {
 		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should hold keys with values, but is %s; %s",
-			path.place(), kind(node), asMapping(node, want))
+			s.place(path), kind(node), s.asMapping(node, want))
 		return
 	}
 	known := keys(want)
@@ -52,7 +90,7 @@ func (s *shape) mapping(node ast.Node, want reflect.Type, path Path) {
 		return
 	}
 	for i, pair := range values {
-		key := written(pair.Key)
+		key := Written(pair.Key)
 		line := pair.Key.GetToken().Position.Line
 		inner := path.Key(key)
 		s.lines.note(inner, line)
@@ -62,12 +100,12 @@ func (s *shape) mapping(node ast.Node, want reflect.Type, path Path) {
 		}
 		field, found := known[key]
 		if !found && i > 0 && isDecimals(pair) {
-			s.fault(inner, line, WrongShape, "%s: between braces a comma parts two entries; write %s: %s.%s", path.place(),
-				written(values[i-1].Key), written(values[i-1].Value), key)
+			s.fault(inner, line, WrongShape, "%s: between braces a comma parts two entries; write %s: %s.%s", s.place(path),
+				Written(values[i-1].Key), Written(values[i-1].Value), key)
 			continue
 		}
 		if !found {
-			s.fault(inner, line, Unknown, "unknown key %q in %s; %s", key, path.place(), hint(key, names(want)))
+			s.fault(inner, line, Unknown, "unknown key %q in %s; %s", key, s.place(path), Hint(key, Names(want)))
 			continue
 		}
 		s.check(pair.Value, field, inner)
@@ -78,17 +116,17 @@ func (s *shape) mapping(node ast.Node, want reflect.Type, path Path) {
 // number, perhaps with a unit, and no value.
 func isDecimals(pair *ast.MappingValueNode) bool {
 	_, empty := pair.Value.(*ast.NullNode)
-	key := written(pair.Key)
+	key := Written(pair.Key)
 	return empty && key != "" && key[0] >= '0' && key[0] <= '9'
 }
 
 // asMapping says how to write what stands where keys should be: a single value
 // is most likely meant for the first key.
-func asMapping(node ast.Node, want reflect.Type) string {
+func (s *shape) asMapping(node ast.Node, want reflect.Type) string {
 	switch node.(type) {
 	case *ast.StringNode, *ast.IntegerNode, *ast.FloatNode:
-		if want.Kind() == reflect.Struct && want != reflect.TypeFor[File]() {
-			return fmt.Sprintf("write {%s: %s}", names(want)[0], written(node))
+		if want.Kind() == reflect.Struct && want != s.form.of {
+			return fmt.Sprintf("write {%s: %s}", Names(want)[0], Written(node))
 		}
 	}
 	return "write each key on a line of its own, indented below it"
@@ -98,7 +136,7 @@ func (s *shape) sequence(node ast.Node, want reflect.Type, path Path) {
 	list, ok := node.(*ast.SequenceNode)
 	if !ok {
 		s.fault(path, node.GetToken().Position.Line, WrongShape,
-			"%s should be a list, each entry after a dash (or [a, b]), but is %s", path.place(), kind(node))
+			"%s should be a list, each entry after a dash (or [a, b]), but is %s", s.place(path), kind(node))
 		return
 	}
 	if !s.withinEntries(path, node.GetToken().Position.Line, len(list.Values)) {
@@ -114,9 +152,9 @@ func (s *shape) sequence(node ast.Node, want reflect.Type, path Path) {
 func (s *shape) scalar(node ast.Node, path Path) {
 	switch node.(type) {
 	case *ast.StringNode, *ast.IntegerNode, *ast.FloatNode, *ast.BoolNode, *ast.LiteralNode, *ast.InfinityNode, *ast.NanNode:
-		s.withinText(path, node.GetToken().Position.Line, written(node))
+		s.withinText(path, node.GetToken().Position.Line, Written(node))
 	default:
-		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should be a single value, but is %s", path.place(),
+		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should be a single value, but is %s", s.place(path),
 			kind(node))
 	}
 }
@@ -160,8 +198,8 @@ func keys(want reflect.Type) map[string]reflect.Type {
 	return out
 }
 
-// names returns the keys of a struct in the order of its fields.
-func names(want reflect.Type) []string {
+// Names returns the keys of a struct in the order of its fields.
+func Names(want reflect.Type) []string {
 	var out []string
 	for i := range want.NumField() {
 		if key := want.Field(i).Tag.Get("yaml"); key != "" {
@@ -178,7 +216,7 @@ func kind(node ast.Node) string {
 	case *ast.MappingNode, *ast.MappingValueNode:
 		return "a set of keys"
 	case *ast.AnchorNode, *ast.AliasNode, *ast.TagNode, *ast.MergeKeyNode:
-		return "a YAML anchor, alias or tag, which a job file does not use"
+		return "a YAML anchor, alias or tag, which a file of ours does not use"
 	}
-	return fmt.Sprintf("the single value %q", written(node))
+	return fmt.Sprintf("the single value %q", Written(node))
 }

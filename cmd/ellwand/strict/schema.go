@@ -1,4 +1,4 @@
-package job
+package strict
 
 import (
 	"encoding/json"
@@ -7,18 +7,18 @@ import (
 	"github.com/invopop/jsonschema"
 )
 
-// WriteSchema writes the JSON Schema of the job file, with which an editor
-// completes and checks it.
-func WriteSchema(w io.Writer) error {
+// WriteSchema writes the JSON Schema of a file that is read into a pointer to a
+// struct, with which an editor completes and checks it.
+func WriteSchema(w io.Writer, title string, into any) error {
 	reflector := jsonschema.Reflector{
 		FieldNameTag:               "yaml",
 		RequiredFromJSONSchemaTags: true,
 		Anonymous:                  true,
 		ExpandedStruct:             true,
-		Mapper:                     choiceSchema,
+		Mapper:                     ChoiceSchema,
 	}
-	schema := reflector.Reflect(&File{})
-	schema.Title = "Ellwand job"
+	schema := reflector.Reflect(into)
+	schema.Title = title
 	encoder := json.NewEncoder(w)
 	encoder.SetIndent("", "  ")
 	encoder.SetEscapeHTML(false)

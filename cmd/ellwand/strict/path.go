@@ -1,11 +1,11 @@
-package job
+package strict
 
 import (
 	"fmt"
 	"strings"
 )
 
-// Path leads from the top of a job file to a value in it, by keys and by the
+// Path leads from the top of a file to a value in it, by keys and by the
 // entries of lists. The empty one is the whole file.
 type Path []Step
 
@@ -15,8 +15,8 @@ type Step struct {
 	Index int // from 0
 }
 
-// top is the path of a key at the top.
-func top(key string) Path { return Path{}.Key(key) }
+// Top is the path of a key at the top.
+func Top(key string) Path { return Path{}.Key(key) }
 
 // Key is the path of a key inside.
 func (p Path) Key(key string) Path { return append(p[:len(p):len(p)], Step{Key: key}) }
@@ -40,10 +40,11 @@ func (p Path) String() string {
 	return out.String()
 }
 
-// place names the path for a reader: "the job", "cloths, entry 1: width".
-func (p Path) place() string {
+// Place names the path for a reader: "cloths, entry 1: width". The empty one is
+// called by the name of the whole.
+func (p Path) Place(whole string) string {
 	if len(p) == 0 {
-		return "the job"
+		return whole
 	}
 	var out []string
 	for _, step := range p {
@@ -56,16 +57,16 @@ func (p Path) place() string {
 	return strings.Join(out, ": ")
 }
 
-// lines of a file by path.
-type lines struct {
+// Lines of a file by path.
+type Lines struct {
 	of   map[string]int
 	keys map[string][]Path // that stand inside a path, in the order of the file
 }
 
-func newLines() lines { return lines{of: map[string]int{}, keys: map[string][]Path{}} }
+func newLines() Lines { return Lines{of: map[string]int{}, keys: map[string][]Path{}} }
 
-// id tells paths apart, whatever their keys hold.
-func (p Path) id() string {
+// ID tells paths apart, whatever their keys hold.
+func (p Path) ID() string {
 	var out strings.Builder
 	for _, step := range p {
 		fmt.Fprintf(&out, "%q%d", step.Key, step.Index)
@@ -74,21 +75,22 @@ func (p Path) id() string {
 }
 
 // note the line of a path.
-func (l lines) note(p Path, line int) {
-	l.of[p.id()] = line
+func (l Lines) note(p Path, line int) {
+	l.of[p.ID()] = line
 	if len(p) > 0 {
-		above := p[:len(p)-1].id()
+		above := p[:len(p)-1].ID()
 		l.keys[above] = append(l.keys[above], p)
 	}
 }
 
-// has says that a path itself stands in the file.
-func (l lines) has(p Path) bool { _, found := l.of[p.id()]; return found }
+// Has says that a path itself stands in the file.
+func (l Lines) Has(p Path) bool { _, found := l.of[p.ID()]; return found }
 
-// line of a path, or of the nearest one above it that stands in the file.
-func (l lines) line(p Path) int {
+// Of is the line of a path, or of the nearest one above it that stands in the
+// file; 0 where there is no file.
+func (l Lines) Of(p Path) int {
 	for {
-		if line, found := l.of[p.id()]; found {
+		if line, found := l.of[p.ID()]; found {
 			return line
 		}
 		if len(p) == 0 {
@@ -97,3 +99,7 @@ func (l lines) line(p Path) int {
 		p = p[:len(p)-1]
 	}
 }
+
+// Within are the paths of the keys that stand inside a path, in the order of the
+// file.
+func (l Lines) Within(p Path) []Path { return l.keys[p.ID()] }

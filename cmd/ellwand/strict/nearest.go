@@ -1,4 +1,4 @@
-package job
+package strict
 
 import (
 	"slices"
@@ -11,7 +11,7 @@ import (
 func Nearest(typed string, known []string) string {
 	best, least := "", len(typed)/3+2
 	for _, name := range known {
-		if d := distance(plain(typed), plain(name)); d < least {
+		if d := distance(Plain(typed), Plain(name)); d < least {
 			best, least = name, d
 		}
 		if sorted(typed) == sorted(name) {
@@ -22,7 +22,7 @@ func Nearest(typed string, known []string) string {
 		return best
 	}
 	for _, name := range known {
-		if strings.HasPrefix(plain(name), plain(typed)) {
+		if strings.HasPrefix(Plain(name), Plain(typed)) {
 			return name
 		}
 	}
@@ -31,13 +31,13 @@ func Nearest(typed string, known []string) string {
 
 // sorted gives the words of a name in the order of the alphabet.
 func sorted(name string) string {
-	words := strings.Split(plain(name), "_")
+	words := strings.Split(Plain(name), "_")
 	slices.Sort(words)
 	return strings.Join(words, "_")
 }
 
-// plain levels what people vary: capitals, and spaces, hyphens and underscores.
-func plain(name string) string {
+// Plain levels what people vary: capitals, and spaces, hyphens and underscores.
+func Plain(name string) string {
 	return strings.NewReplacer(" ", "_", "-", "_").Replace(strings.ToLower(name))
 }
 
@@ -64,11 +64,22 @@ func distance(a, b string) int {
 	return row[len(to)]
 }
 
-// hint completes a sentence about an unknown name: the nearest known one, or
+// Hint completes a sentence about an unknown name: the nearest known one, or
 // all of them when none is near.
-func hint(typed string, known []string) string {
+func Hint(typed string, known []string) string {
 	if near := Nearest(typed, known); near != "" {
 		return "did you mean " + near + "?"
 	}
 	return "use one of: " + strings.Join(known, ", ")
+}
+
+// KnownAs finds a name among the known ones, whatever its capitals, hyphens and
+// underscores.
+func KnownAs(name string, known []string) (string, bool) {
+	for _, k := range known {
+		if Plain(k) == Plain(name) {
+			return k, true
+		}
+	}
+	return "", false
 }

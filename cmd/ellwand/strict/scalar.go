@@ -1,4 +1,4 @@
-package job
+package strict
 
 import (
 	"strings"
@@ -13,7 +13,7 @@ import (
 // Text is any text.
 type Text string
 
-// Measure is a length: a number in the job's units, or with its own unit.
+// Measure is a length: a number in the units of the file, or with its own unit.
 type Measure string
 
 // Count is a whole number, 1 or more.
@@ -22,8 +22,8 @@ type Count string
 // YesNo is true, false, yes or no.
 type YesNo string
 
-// written is the text of a scalar as it stands in the file.
-func written(node ast.Node) string {
+// Written is the text of a scalar as it stands in the file.
+func Written(node ast.Node) string {
 	if block, ok := node.(*ast.LiteralNode); ok {
 		node = block.Value
 	}
@@ -31,16 +31,16 @@ func written(node ast.Node) string {
 }
 
 // UnmarshalYAML takes the text as it stands.
-func (t *Text) UnmarshalYAML(node ast.Node) error { *t = Text(written(node)); return nil }
+func (t *Text) UnmarshalYAML(node ast.Node) error { *t = Text(Written(node)); return nil }
 
 // UnmarshalYAML takes the text as it stands.
-func (m *Measure) UnmarshalYAML(node ast.Node) error { *m = Measure(written(node)); return nil }
+func (m *Measure) UnmarshalYAML(node ast.Node) error { *m = Measure(Written(node)); return nil }
 
 // UnmarshalYAML takes the text as it stands.
-func (c *Count) UnmarshalYAML(node ast.Node) error { *c = Count(written(node)); return nil }
+func (c *Count) UnmarshalYAML(node ast.Node) error { *c = Count(Written(node)); return nil }
 
 // UnmarshalYAML takes the text as it stands.
-func (y *YesNo) UnmarshalYAML(node ast.Node) error { *y = YesNo(written(node)); return nil }
+func (y *YesNo) UnmarshalYAML(node ast.Node) error { *y = YesNo(Written(node)); return nil }
 
 // JSONSchema lets an editor accept a number where a text is asked: size: 12.
 func (Text) JSONSchema() *jsonschema.Schema {
