@@ -9,8 +9,6 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
-
-	"ellwand/nest/internal/nofit"
 )
 
 // ell is an outline that no mirror image leaves as it is, about (15, 10):
@@ -197,15 +195,12 @@ func TestTablesAreShared(t *testing.T) {
 }
 
 func made(m *Model) int {
-	n := 0
-	seen := map[*nofit.Table]bool{}
-	for k := range m.tables.slots {
-		if table := m.tables.slots[k].table.Load(); table != nil && !seen[table] {
-			seen[table] = true
-			n++
-		}
-	}
-	return n
+	seen := map[any]bool{}
+	m.tables.made.Range(func(_, table any) bool {
+		seen[table] = true
+		return true
+	})
+	return len(seen)
 }
 
 // Many outlines have coarser tables, so that all of them fit into memory.

@@ -2,7 +2,6 @@ package model
 
 import (
 	"sync"
-	"sync/atomic"
 
 	"github.com/paulmach/orb"
 
@@ -13,19 +12,19 @@ import (
 // second against the first. Mirroring both, and exchanging the two, give the
 // same region mirrored, so four orientations of each outline share tables.
 type tables struct {
-	once    sync.Once
-	slots   []slot
-	bases   int
-	cells   int
+	made    sync.Map // *nofit.Table by tableKey
 	waiting [64]sync.Mutex
 	shared  *Shared
 }
 
-type slot struct{ table atomic.Pointer[nofit.Table] }
+// tableKey names a table within a model.
+type tableKey struct {
+	first, second  int // bases
+	flipsX, flipsY bool
+}
 
 // Pair returns the table of two shapes, for shape b at an offset from shape a.
 func (m *Model) Pair(a, b int) nofit.View {
-	m.tables.once.Do(m.makeSlots)
 	s, o := &m.Shapes[a], &m.Shapes[b]
 	first, second := s.Base, o.Base
 	flipX, flipY := s.FlipX, s.FlipY
@@ -33,26 +32,12 @@ func (m *Model) Pair(a, b int) nofit.View {
 		first, second = second, first
 		flipX, flipY = -o.FlipX, -o.FlipY
 	}
-	relX, relY := s.FlipX*o.FlipX, s.FlipY*o.FlipY
-	key := (first*m.tables.bases + second) * 4
-	if relX < 0 {
-		key++
+	key := tableKey{first, second, s.FlipX*o.FlipX < 0, s.FlipY*o.FlipY < 0}
+	table, made := m.tables.made.Load(key)
+	if !made {
+		table = m.build(key, s.FlipX*o.FlipX, s.FlipY*o.FlipY)
 	}
-	if relY < 0 {
-		key += 2
-	}
-	table := m.tables.slots[key].table.Load()
-	if table == nil {
-		table = m.build(key, first, second, relX, relY)
-	}
-	return table.View(flipX, flipY)
-}
-
-func (m *Model) makeSlots() {
-	n := len(m.Bases)
-	m.tables.bases = n
-	m.tables.slots = make([]slot, n*n*4)
-	m.tables.cells = cellsAcross(n)
+	return table.(*nofit.Table).View(flipX, flipY)
 }
 
 // cellsAcross keeps the tables of a job small, within some 300 MB and, for the
@@ -69,30 +54,30 @@ func cellsAcross(bases int) int {
 	return 24
 }
 
-func (m *Model) build(key, first, second int, relX, relY float64) *nofit.Table {
-	lock := &m.tables.waiting[key%len(m.tables.waiting)]
+func (m *Model) build(key tableKey, relX, relY float64) *nofit.Table {
+	lock := &m.tables.waiting[(key.first+key.second)%len(m.tables.waiting)]
 	lock.Lock()
 	defer lock.Unlock()
-	if table := m.tables.slots[key].table.Load(); table != nil {
-		return table
+	if table, made := m.tables.made.Load(key); made {
+		return table.(*nofit.Table)
 	}
-	a, b := &m.Bases[first], &m.Bases[second]
+	a, b := &m.Bases[key.first], &m.Bases[key.second]
 	gap := m.Gap
 	if a.Obstacle || b.Obstacle {
 		gap = 0
 	}
-	outlines := sharedKey{a.id, b.id, relX, relY, gap, m.Touch, m.tables.cells}
+	outlines := sharedKey{a.id, b.id, relX, relY, gap, m.Touch, cellsAcross(len(m.Bases))}
 	if table := m.tables.shared.table(outlines); table != nil {
-		m.tables.slots[key].table.Store(table)
+		m.tables.made.Store(key, table)
 		return table
 	}
 	parts := make([][]orb.Point, len(b.Parts))
 	for i, p := range b.Parts {
 		parts[i] = flipped(p, relX, relY)
 	}
-	table := nofit.Build(a.Parts, parts, gap, m.tables.cells, m.Touch)
+	table := nofit.Build(a.Parts, parts, gap, outlines.cells, m.Touch)
 	m.tables.shared.keep(outlines, table)
-	m.tables.slots[key].table.Store(table)
+	m.tables.made.Store(key, table)
 	return table
 }
 

@@ -61,7 +61,7 @@ func (s *state) neighbour(i, shape, j int) neighbour {
 	b, sh := &s.bodies[j], &s.m.Shapes[shape]
 	return neighbour{
 		b.x, b.y, b.hx + sh.HalfX + s.m.Gap, b.hy + sh.HalfY + s.m.Gap,
-		float64(float64(s.weight[i*len(s.bodies)+j]) * s.factor[j]), s.pairs.of(int(b.shape), shape), int32(j),
+		float64(float64(s.overlaps.weightsOf(i)[j]) * s.factor[j]), s.pairs.of(int(b.shape), shape), int32(j),
 	}
 }
 
@@ -90,7 +90,7 @@ func (s *state) cost(i int, at Spot, limit float64) float64 {
 	sh := &s.m.Shapes[at.Shape]
 	hx, hy := sh.HalfX+s.m.Gap, sh.HalfY+s.m.Gap
 	c := s.grid.box(at.X, at.Y, hx, hy)
-	weights := s.weight[i*len(s.bodies):]
+	weights := s.overlaps.weightsOf(i)
 	var cost float64
 	for cy := c.y0; cy <= c.y1; cy++ {
 		for cx := c.x0; cx <= c.x1; cx++ {

@@ -1,6 +1,8 @@
 package search
 
 import (
+	"maps"
+
 	"ellwand/nest/internal/model"
 	"ellwand/nest/internal/nofit"
 )
@@ -10,8 +12,11 @@ import (
 type pairs struct {
 	m      *model.Model
 	shapes int
-	made   []*shapePair // shapes x shapes
-	tables int
+	dense  []*shapePair         // shapes x shapes, of few shapes
+	sparse map[int64]*shapePair // of many
+	// sparseMost are the pairs without a table that are kept in sparse.
+	sparseMost int
+	tables     int
 }
 
 // shapePair is how shape b meets shape a.
@@ -28,20 +33,47 @@ const (
 	promoteAfter = 400
 	// tablesMost keeps the tables of a job within some 400 MB.
 	tablesMost = 6000
+	// denseShapes are the most of which every pair has a place: 8 MB.
+	denseShapes = 1000
+	// sparseMost are the pairs of more shapes that are kept, in some 70 MB a search.
+	sparseMost = 400_000
 )
 
 func newPairs(m *model.Model) *pairs {
-	n := len(m.Shapes)
-	return &pairs{m: m, shapes: n, made: make([]*shapePair, n*n)}
+	p := &pairs{m: m, shapes: len(m.Shapes), sparseMost: sparseMost}
+	if p.shapes <= denseShapes {
+		p.dense = make([]*shapePair, p.shapes*p.shapes)
+	} else {
+		p.sparse = map[int64]*shapePair{}
+	}
+	return p
 }
 
 // of returns how shape b meets shape a.
 func (p *pairs) of(a, b int) *shapePair {
-	if found := p.made[a*p.shapes+b]; found != nil {
+	if p.dense == nil {
+		return p.ofMany(a, b)
+	}
+	if found := p.dense[a*p.shapes+b]; found != nil {
 		return found
 	}
 	made := &shapePair{a: int32(a), b: int32(b), pairs: p}
-	p.made[a*p.shapes+b] = made
+	p.dense[a*p.shapes+b] = made
+	return made
+}
+
+// ofMany is of where there are many shapes. What is known of pairs without a table
+// is forgotten when there are too many.
+func (p *pairs) ofMany(a, b int) *shapePair {
+	key := int64(a)<<32 | int64(b)
+	if found := p.sparse[key]; found != nil {
+		return found
+	}
+	if len(p.sparse)-p.tables >= p.sparseMost {
+		maps.DeleteFunc(p.sparse, func(_ int64, v *shapePair) bool { return !v.view.Ready() })
+	}
+	made := &shapePair{a: int32(a), b: int32(b), pairs: p}
+	p.sparse[key] = made
 	return made
 }
 

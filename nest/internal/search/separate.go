@@ -109,9 +109,8 @@ func (s *state) collides(i int) bool {
 	if s.loss[i] <= 0 {
 		return false
 	}
-	n := len(s.bodies)
-	for _, v := range s.severity[i*n : (i+1)*n] {
-		if v > 0 {
+	for _, c := range s.overlaps.rows[i] {
+		if s.overlaps.meeting[c.at].severity > 0 {
 			return true
 		}
 	}
@@ -119,59 +118,48 @@ func (s *state) collides(i int) bool {
 	return false
 }
 
+// updateWeights raises the weights of the pairs that overlap and lowers those of
+// the others.
 func (s *state) updateWeights() {
-	n := len(s.bodies)
+	o := &s.overlaps
+	o.forgetRow()
+	worst := s.worst()
+	for i := 0; i < s.pieces; i++ {
+		for _, c := range o.rows[i] {
+			if int(c.other) < i {
+				continue
+			}
+			m := &o.meeting[c.at]
+			switch {
+			case m.severity <= 0:
+				m.weight = max(m.weight*decay, 1)
+			case s.loss[i] > 0:
+				w := m.weight * (growLeast + (growMost-growLeast)*m.severity/worst)
+				m.weight = min(w, math.MaxFloat32/1e10)
+			}
+		}
+	}
+	o.sweep()
+}
+
+// worst is the largest severity of a pair.
+func (s *state) worst() float32 {
 	var worst float32
 	for i := 0; i < s.pieces; i++ {
 		if s.loss[i] <= 0 {
 			continue
 		}
-		for _, v := range s.severity[i*n : (i+1)*n] {
-			worst = max(worst, v)
+		for _, c := range s.overlaps.rows[i] {
+			worst = max(worst, s.overlaps.meeting[c.at].severity)
 		}
 	}
-	kept := s.heavy[:0]
-	for _, p := range s.heavy {
-		k, l := int(p.i)*n+int(p.j), int(p.j)*n+int(p.i)
-		if s.severity[k] > 0 {
-			kept = append(kept, p)
-			continue
-		}
-		w := s.weight[k] * decay
-		if w <= 1 {
-			w = 1
-		} else {
-			kept = append(kept, p)
-		}
-		s.weight[k], s.weight[l] = w, w
-	}
-	s.heavy = kept
-	if worst == 0 {
-		return
-	}
-	for i := 0; i < s.pieces; i++ {
-		if s.loss[i] <= 0 {
-			continue
-		}
-		for j, v := range s.severity[i*n : (i+1)*n] {
-			if v <= 0 || j < i {
-				continue
-			}
-			k, l := i*n+j, j*n+i
-			if s.weight[k] == 1 {
-				s.heavy = append(s.heavy, pair{int32(i), int32(j)})
-			}
-			w := s.weight[k] * (growLeast + (growMost-growLeast)*v/worst)
-			s.weight[k], s.weight[l] = min(w, math.MaxFloat32/1e10), min(w, math.MaxFloat32/1e10)
-		}
-	}
+	return worst
 }
 
 // resetWeights sets all weights back to 1.
 func (s *state) resetWeights() {
-	n := len(s.bodies)
-	for _, p := range s.heavy {
-		s.weight[int(p.i)*n+int(p.j)], s.weight[int(p.j)*n+int(p.i)] = 1, 1
+	s.overlaps.forgetRow()
+	for k := range s.overlaps.meeting {
+		s.overlaps.meeting[k].weight = 1
 	}
-	s.heavy = s.heavy[:0]
 }

@@ -25,13 +25,9 @@ type state struct {
 	rng    *rand.Rand
 	length float64
 	// bodies of the pieces, then of the fixed shapes.
-	bodies []body
-	pieces int
-	// severity and weight of pairs, bodies x bodies, symmetric.
-	severity []float32
-	weight   []float32
-	// heavy are the pairs whose weight is above 1.
-	heavy []pair
+	bodies   []body
+	pieces   int
+	overlaps overlaps
 	// loss of each body: the sum of its severities.
 	loss []float64
 	// direction of each group of pieces.
@@ -44,22 +40,16 @@ type state struct {
 	passes    int // made so far
 }
 
-type pair struct{ i, j int32 }
-
 func newState(m *model.Model, rng *rand.Rand) *state {
 	n := len(m.Pieces) + len(m.Fixed)
 	s := &state{
 		m: m, rng: rng, pieces: len(m.Pieces),
 		bodies:    make([]body, n),
-		severity:  make([]float32, n*n),
-		weight:    make([]float32, n*n),
+		overlaps:  newOverlaps(n),
 		loss:      make([]float64, n),
 		direction: map[int]int{},
 		factor:    make([]float64, n),
 		pairs:     newPairs(m),
-	}
-	for i := range s.weight {
-		s.weight[i] = 1
 	}
 	for i, p := range m.Pieces {
 		shape := &m.Shapes[p.Shapes[0]]
@@ -109,7 +99,10 @@ func (s *state) load(spots []Spot, length float64) {
 
 func (s *state) rebuild() {
 	s.grid.reset(s.bodies, s.cellSize, s.length, s.m.Width)
-	clear(s.severity)
+	for k := range s.overlaps.meeting {
+		s.overlaps.meeting[k].severity = 0
+	}
+	s.overlaps.sweep()
 	clear(s.loss)
 	for i := 0; i < s.pieces; i++ {
 		s.measure(i)
@@ -118,12 +111,10 @@ func (s *state) rebuild() {
 
 // measure brings the severities of piece i up to date.
 func (s *state) measure(i int) {
-	n := len(s.bodies)
-	row := s.severity[i*n : (i+1)*n]
-	for j, v := range row {
-		if v != 0 {
-			s.loss[j] -= float64(v)
-			row[j], s.severity[j*n+i] = 0, 0
+	for _, c := range s.overlaps.rows[i] {
+		if m := &s.overlaps.meeting[c.at]; m.severity != 0 {
+			s.loss[c.other] -= float64(m.severity)
+			m.severity = 0
 		}
 	}
 	s.loss[i] = 0
@@ -137,7 +128,7 @@ func (s *state) measure(i int) {
 		}
 		j := int(v.index)
 		d := float32(depth * s.factor[i] * s.factor[j])
-		row[j], s.severity[j*n+i] = d, d
+		s.overlaps.between(int32(i), v.index).severity = d
 		s.loss[i] += float64(d)
 		s.loss[j] += float64(d)
 	}
@@ -145,16 +136,15 @@ func (s *state) measure(i int) {
 
 // total severity over all pairs. It is exactly zero when nothing overlaps.
 func (s *state) total() float64 {
-	n := len(s.bodies)
 	var sum float64
 	for i := 0; i < s.pieces; i++ {
 		sum += s.outside(i)
 		if s.loss[i] == 0 {
 			continue
 		}
-		for j, v := range s.severity[i*n : (i+1)*n] {
-			if j > i {
-				sum += float64(v)
+		for _, c := range s.overlaps.rows[i] {
+			if int(c.other) > i {
+				sum += float64(s.overlaps.meeting[c.at].severity)
 			}
 		}
 	}
@@ -194,11 +184,11 @@ func (s *state) used() float64 {
 
 // depths returns how deeply each piece overlaps others.
 func (s *state) depths() []float64 {
-	n := len(s.bodies)
 	out := make([]float64, s.pieces)
 	for i := range out {
-		for j, v := range s.severity[i*n : (i+1)*n] {
-			out[i] = math.Max(out[i], float64(v)/(s.factor[i]*s.factor[j]))
+		for _, c := range s.overlaps.rows[i] {
+			v := float64(s.overlaps.meeting[c.at].severity)
+			out[i] = math.Max(out[i], v/(s.factor[i]*s.factor[c.other]))
 		}
 	}
 	return out

@@ -71,14 +71,14 @@ func (s *state) check(t *testing.T) {
 	for i := range s.pieces {
 		var loss float64
 		for j := range n {
-			require.Equal(t, s.severity[i*n+j], s.severity[j*n+i])
-			loss += float64(s.severity[i*n+j])
+			require.Equal(t, s.overlaps.severity(i, j), s.overlaps.severity(j, i))
+			loss += float64(s.overlaps.severity(i, j))
 			if i == j {
 				continue
 			}
 			a, b := &s.bodies[i], &s.bodies[j]
 			apart := s.pairs.of(int(b.shape), int(a.shape)).depth(a.x-b.x, a.y-b.y) == 0
-			require.Equal(t, apart, s.severity[i*n+j] == 0, "pieces %d and %d", i, j)
+			require.Equal(t, apart, s.overlaps.severity(i, j) == 0, "pieces %d and %d", i, j)
 		}
 		require.InDelta(t, loss, s.loss[i], 1e-3)
 		found := 0
@@ -114,7 +114,7 @@ func TestCostAgainstAllPieces(t *testing.T) {
 		for j := range n {
 			if j != i {
 				b := &s.bodies[j]
-				plain += float64(s.weight[i*n+j]) * s.factor[j] * s.pairs.of(int(b.shape), at.Shape).depth(at.X-b.x, at.Y-b.y)
+				plain += float64(s.overlaps.weightsOf(i)[j]) * s.factor[j] * s.pairs.of(int(b.shape), at.Shape).depth(at.X-b.x, at.Y-b.y)
 			}
 		}
 		require.InDelta(t, plain, s.cost(i, at, math.Inf(1)), 1e-9*(1+plain))

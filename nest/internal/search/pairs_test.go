@@ -1,0 +1,35 @@
+package search
+
+import (
+	"math/rand/v2"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// With more shapes than have a table of all pairs, depths are the same, and what is
+// kept is bounded.
+func TestPairsOfManyShapes(t *testing.T) {
+	m := sample(5, 600)
+	few, many := newPairs(m), newPairs(m)
+	many.dense, many.sparse, many.sparseMost = nil, map[int64]*shapePair{}, 20
+	rng := rand.New(rand.NewPCG(7, 8))
+	for k := range 60_000 {
+		a, b := rng.IntN(len(m.Shapes)), rng.IntN(len(m.Shapes))
+		if k%32 > 0 { // one pair in turn is asked about often enough for its table
+			a, b = k/6000, 9-k/6000
+		}
+		x, y := (rng.Float64()-0.5)*200, (rng.Float64()-0.5)*200
+		require.Equal(t, few.of(a, b).overlaps(x, y), many.of(a, b).overlaps(x, y))
+		many.of(a, b).depth(x, y)
+		require.LessOrEqual(t, len(many.sparse)-many.tables, 20)
+	}
+	require.Positive(t, many.tables)
+	ready := 0
+	for _, v := range many.sparse {
+		if v.view.Ready() {
+			ready++
+		}
+	}
+	require.Equal(t, many.tables, ready, "a table is not forgotten")
+}
