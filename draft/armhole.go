@@ -7,6 +7,7 @@ import (
 	"ellwand/draft/sleeve"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -81,7 +82,7 @@ func (g *garment) bodiceMeasures() bodice.Measures {
 func (g *garment) draftSleeve(block bodice.Block) (sleeve.Block, error) {
 	measures := sleeve.Measures{
 		FrontArmhole: part.Closed(block.Front, seams.Armhole), BackArmhole: part.Closed(block.Back, seams.Armhole),
-		FrontNotch: notch(block.Front, "front armhole"), BackNotch: notch(block.Back, "back armhole"),
+		FrontNotch: notch(block.Front, marks.FrontArmhole), BackNotch: notch(block.Back, marks.BackArmhole),
 		ShoulderToWrist: g.result.Body[ShoulderToWrist], UpperArm: g.result.Body[UpperArmGirth],
 	}
 	options := *g.Sleeve
@@ -108,7 +109,7 @@ func (g *garment) cuff() (part.Options, bool) {
 func seam(piece pieces.Piece, name seams.Name) float64 { return construct.SeamLength(piece, name) }
 
 // notch is the distance along its edge of the notch that meets another.
-func notch(piece pieces.Piece, match string) float64 {
+func notch(piece pieces.Piece, match marks.Name) float64 {
 	for _, n := range piece.Notches {
 		if n.Match == match {
 			return n.At

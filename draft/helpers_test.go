@@ -15,6 +15,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 	"ellwand/pieces"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
@@ -157,7 +158,7 @@ func joins(t require.TestingT, a, b []pieces.Piece, before, after, then, last se
 // and leave a centre line at a right angle.
 func checkJoins(t require.TestingT, r Result) {
 	const near = 0.01
-	front, back := group(r, "front bodice", "side front bodice"), group(r, "back bodice", "side back bodice", "yoke")
+	front, back := group(r, role.FrontBodice, role.SideFrontBodice), group(r, role.BackBodice, role.SideBackBodice, role.Yoke)
 	lower := seams.Waist
 	if _, hemmed := front[0].Edge(seams.BodyHem); hemmed {
 		lower = seams.BodyHem
@@ -206,7 +207,7 @@ func checkJoins(t require.TestingT, r Result) {
 			assert.InDelta(t, 180, corner(t, p, seams.FrontUnderarm)+corner(t, p, seams.SleeveHead), near, "sleeve head under the arm")
 		}
 	}
-	if two := group(r, "top sleeve", "under sleeve"); len(two) == 2 {
+	if two := group(r, role.TopSleeve, role.UnderSleeve); len(two) == 2 {
 		// The under sleeve is drawn as it lies under the top sleeve: at the head
 		// its corner is the other's supplement, at the lower edge its equal.
 		joins(t, two[:1], two[1:], seams.FrontSeam, seams.SleeveHead, seams.FrontSeam, seams.SleeveHead)
@@ -234,11 +235,11 @@ func between(a, b orb.Point) float64 {
 	return math.Acos(max(-1, min(1, a[0]*b[0]+a[1]*b[1]))) * 180 / math.Pi
 }
 
-// group is the pieces of a result that have one of the names.
-func group(r Result, names ...string) []pieces.Piece {
+// group is the pieces of a result that have one of the roles.
+func group(r Result, roles ...role.Role) []pieces.Piece {
 	var list []pieces.Piece
-	for _, name := range names {
-		if p, ok := pieceOf(r.Pieces, name); ok {
+	for _, as := range roles {
+		if p, ok := pieceOf(r.Pieces, as); ok {
 			list = append(list, p)
 		}
 	}

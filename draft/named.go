@@ -6,22 +6,12 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/role"
 )
 
-// become are the pieces that a seam makes of one; the first keeps its name.
-var become = map[string][]string{
-	"front bodice": {"front bodice", "side front bodice", "yoke"},
-	"back bodice":  {"back bodice", "side back bodice", "yoke"},
-	"sleeve":       {"sleeve", "top sleeve", "under sleeve"},
-}
-
-// alone are the names of a part of such a piece that has kept its name.
-var alone = map[string]string{
-	"middle front bodice": "front bodice", "middle back bodice": "back bodice",
-}
-
-// named finds the pieces of each name, or all those of a part, each once. A name that has become several pieces means all of them, so that none
-// is lost; a panel alone is asked for by its own name.
+// named finds the pieces of each name, or all those of a part, each once. A name that
+// has become several pieces means all of them, so that none is lost; a panel alone is
+// asked for by its own name.
 func (g *garment) named(what string, names []string) ([]pieces.Piece, error) {
 	var out []pieces.Piece
 	for _, name := range names {
@@ -42,9 +32,9 @@ func (g *garment) named(what string, names []string) ([]pieces.Piece, error) {
 // meantBy a name are some of the pieces so far.
 func (g *garment) meantBy(name string) []pieces.Piece {
 	var out []pieces.Piece
+	meant := role.Asked(name)
 	for _, piece := range g.result.Pieces {
-		if piece.Name == name || piece.Name == alone[name] || slices.Contains(become[name], piece.Name) ||
-			g.isOfPart(piece.Name, name) {
+		if piece.Name == name || slices.Contains(meant, piece.Role) || g.isOfPart(piece.Name, name) {
 			out = append(out, piece)
 		}
 	}

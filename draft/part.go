@@ -2,6 +2,7 @@ package draft
 
 import (
 	"ellwand/draft/part"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
@@ -26,14 +27,14 @@ func (g *garment) draftPart(options part.Options) error {
 func (g *garment) markSleeve(o part.Options) {
 	for i, piece := range g.result.Pieces {
 		switch {
-		case piece.Name == "sleeve" && o.Kind == part.SleevePlacket:
+		case piece.Role == role.Sleeve && o.Kind == part.SleevePlacket:
 			g.result.Pieces[i] = part.MarkSlit(piece, o.SlitLength())
-			g.addStep("sleeve", "mark the slit of {}, a quarter of the lower edge in from the back underarm, square to the edge", "for the placket", o.SlitLength())
-		case piece.Name == "sleeve" && o.Kind == part.ButtonedCuff:
+			g.addStep(piece.Name, "mark the slit of {}, a quarter of the lower edge in from the back underarm, square to the edge", "for the placket", o.SlitLength())
+		case piece.Role == role.Sleeve && o.Kind == part.ButtonedCuff:
 			taken := o.PleatedAway(g.sleeve.WristWidth, g.result.Body[WristGirth])
 			g.result.Pieces[i] = part.MarkPleats(piece, taken)
-			g.addStep("sleeve", "take up {} of the lower edge in pleats towards the placket, or gather it", "so that it fits the cuff", taken)
-		case o.Kind == part.PocketBag && (piece.Name == "front skirt" || piece.Name == "back skirt"):
+			g.addStep(piece.Name, "take up {} of the lower edge in pleats towards the placket, or gather it", "so that it fits the cuff", taken)
+		case o.Kind == part.PocketBag && (piece.Role == role.FrontSkirt || piece.Role == role.BackSkirt):
 			g.result.Pieces[i] = o.MarkOpening(piece)
 		}
 	}
@@ -62,7 +63,7 @@ func (g *garment) partMeasures() part.Measures {
 	if g.Sleeve != nil {
 		m.WristWidth, m.Underarm = g.sleeve.WristWidth, body[ShoulderToWrist]/2
 		for _, piece := range g.result.Pieces {
-			if piece.Name == "sleeve" {
+			if piece.Role == role.Sleeve {
 				m.Underarm = seam(piece, seams.FrontUnderarm)
 			}
 		}

@@ -18,6 +18,7 @@ import (
 	"ellwand/draft/sleeve"
 	"ellwand/draft/trousers"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
@@ -273,7 +274,7 @@ func TestLiningOfAVent(t *testing.T) {
 		assert.InDelta(t, seam(back, seams.Waist)+pleat, seam(lined, seams.Waist), 0.01)
 		assert.InDelta(t, seam(back, seams.SkirtHem)-40+pleat, seam(lined, seams.NarrowHem), 1)
 		for _, n := range lined.Notches {
-			if n.Match == "open below" {
+			if n.Match == marks.OpenBelow {
 				assert.InDelta(t, seam(back, seams.CentreBack), n.At, 0.01, "where the vent begins")
 			}
 		}

@@ -1,13 +1,13 @@
 package draft
 
 import (
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"ellwand/draft/sleeve"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -23,10 +23,10 @@ func TestSleeveIsMarkedForItsCuff(t *testing.T) {
 	slits, pleats := 0, 0.0
 	for _, n := range piece.Notches {
 		switch {
-		case n.Match == "placket":
+		case n.Match == marks.Placket:
 			slits++
 			assert.InDelta(t, 65, n.At, 1e-6)
-		case strings.HasPrefix(n.Match, "pleat"):
+		case n.Match.Kind() == marks.Pleat:
 			pleats = n.At - pleats
 		}
 	}
@@ -34,7 +34,7 @@ func TestSleeveIsMarkedForItsCuff(t *testing.T) {
 	// Two pleats, 1 cm apart: the alternating sum of their notches.
 	assert.InDelta(t, 280-202.5, pleats, 1e-6)
 	for _, m := range piece.Marks {
-		if strings.HasPrefix(m.Name, "slit") {
+		if m.Name == marks.PlacketSlit {
 			assert.InDelta(t, 100, m.Path.Length(), 1e-6)
 		}
 	}
@@ -47,10 +47,10 @@ func TestPocketBagMeetsTheSides(t *testing.T) {
 	require.NoError(t, err)
 	assert.InDelta(t, 200, seam(pieceNamed(t, result, "pocket bag"), seams.PocketSide), 1e-6)
 	for _, name := range []string{"pocket bag", "front skirt", "back skirt"} {
-		at := map[string]float64{}
+		at := map[marks.Name]float64{}
 		for _, n := range pieceNamed(t, result, name).Notches {
 			at[n.Match] = n.At
 		}
-		assert.InDelta(t, 160, at["pocket top"]-at["pocket end"], 1e-6, name)
+		assert.InDelta(t, 160, at[marks.PocketTop]-at[marks.PocketEnd], 1e-6, name)
 	}
 }

@@ -13,6 +13,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
@@ -74,8 +75,8 @@ func checkSkirtJoins(t require.TestingT, r Result) {
 }
 
 // fromWaist are the distances of a seam's notches from the waist, in mm.
-func fromWaist(p pieces.Piece, seam seams.Name) map[string]float64 {
-	at := map[string]float64{}
+func fromWaist(p pieces.Piece, seam seams.Name) map[marks.Name]float64 {
+	at := map[marks.Name]float64{}
 	for _, n := range p.Notches {
 		if n.Edge != seam {
 			continue

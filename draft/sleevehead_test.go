@@ -17,6 +17,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 	"ellwand/pieces"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
@@ -137,7 +138,7 @@ func checkSleeve(t *testing.T, name string, r Result, least, most, widest float6
 	for _, row := range r.Truing.Rows {
 		assert.True(t, row.Sound, "%s: %s %s", name, row.Of, row.Verdict)
 	}
-	if piece, ok := pieceOf(r.Pieces, "sleeve"); ok {
+	if piece, ok := pieceOf(r.Pieces, role.Sleeve); ok {
 		checkHead(t, name, r, piece)
 	}
 }

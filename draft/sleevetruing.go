@@ -3,6 +3,8 @@ package draft
 import (
 	"ellwand/draft/construct"
 	"ellwand/draft/sleeve"
+	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
@@ -40,7 +42,7 @@ func (g *garment) bicepRow() Row {
 func (g *garment) headRow() Row {
 	front, back := g.bodice.Front, g.bodice.Back
 	armhole, against := seam(front, seams.Armhole)+seam(back, seams.Armhole), "armhole"
-	between := armhole - notch(front, "front armhole") - notch(back, "back armhole")
+	between := armhole - notch(front, marks.FrontArmhole) - notch(back, marks.BackArmhole)
 	norm := sleeve.NormOf(g.Sleeve.Style)
 	least, most := norm.LeastEase*armhole, norm.MostEase*armhole
 	length := armhole
@@ -66,26 +68,25 @@ func (g *garment) headRow() Row {
 // below which no ease lies.
 func (g *garment) headWalks() []Row {
 	var rows []Row
-	for _, which := range []string{"front", "back"} {
-		name := which + " armhole"
-		piece := g.bodice.Front
-		if which == "back" {
-			piece = g.bodice.Back
-		}
-		head, ok := g.headTo(name)
+	for _, armhole := range []struct {
+		of    pieces.Piece
+		notch marks.Name
+	}{{g.bodice.Front, marks.FrontArmhole}, {g.bodice.Back, marks.BackArmhole}} {
+		head, ok := g.headTo(armhole.notch)
 		if !ok {
 			continue
 		}
-		rows = append(rows, compare("armhole", "sleeve head, to the "+which+" notch", head, name, notch(piece, name), -matching, matching, construct.Say("equal, so that the notches meet (%s)", source.CommonPractice)))
+		rows = append(rows, compare("armhole", "sleeve head, to the "+armhole.notch.Side().String()+" notch", head,
+			armhole.notch.String(), notch(armhole.of, armhole.notch), -matching, matching, construct.Say("equal, so that the notches meet (%s)", source.CommonPractice)))
 	}
 	return rows
 }
 
 // headTo is how far the sleeve's notch of a name lies from the underarm along
 // the head; ok is false for a cap, which begins at the notches.
-func (g *garment) headTo(name string) (float64, bool) {
+func (g *garment) headTo(name marks.Name) (float64, bool) {
 	from := fromStart
-	if name == "back armhole" {
+	if name == marks.BackArmhole {
 		from = fromFinish
 	}
 	top := g.sleeve.Piece
@@ -94,16 +95,16 @@ func (g *garment) headTo(name string) (float64, bool) {
 		return at, onTop
 	}
 	under := g.sleeve.Pieces[1]
-	bottom, _ := walk(under, seams.SleeveHead, "underarm", fromStart)
+	bottom, _ := walk(under, seams.SleeveHead, marks.Underarm, fromStart)
 	beside := bottom
-	if name == "back armhole" {
+	if name == marks.BackArmhole {
 		beside = seam(under, seams.SleeveHead) - bottom
 	}
 	if onTop {
 		return beside + at, true
 	}
 	at, ok := walk(under, seams.SleeveHead, name, fromStart)
-	if name == "back armhole" {
+	if name == marks.BackArmhole {
 		return at - bottom, ok
 	}
 	return bottom - at, ok
@@ -116,8 +117,8 @@ func (g *garment) sleeveSeamRows() []Row {
 		var rows []Row
 		for _, each := range []struct {
 			edge  seams.Name
-			elbow string
-		}{{seams.FrontSeam, "front elbow"}, {seams.BackSeam, "back elbow"}} {
+			elbow marks.Name
+		}{{seams.FrontSeam, marks.FrontElbow}, {seams.BackSeam, marks.BackElbow}} {
 			edge := each.edge
 			rows = append(rows, compare(edge.String(), top.Name, seam(top, edge), under.Name, seam(under, edge), -matching, matching, construct.Say("equal (%s)", source.CommonPractice)))
 			rows = append(rows, walkRows(edge, each.elbow, walked{top, edge, fromStart}, walked{under, edge, fromStart})...)
@@ -127,5 +128,5 @@ func (g *garment) sleeveSeamRows() []Row {
 	piece := g.sleeve.Piece
 	rows := []Row{compare("underarm", "front underarm", seam(piece, seams.FrontUnderarm), "back underarm", seam(piece, seams.BackUnderarm),
 		-3, 3, construct.Say("equal; 3 mm is eased in (%s)", source.CommonPractice))}
-	return append(rows, walkRows(seams.Underarm, "elbow", walked{piece, seams.FrontUnderarm, fromStart}, walked{piece, seams.BackUnderarm, fromFinish})...)
+	return append(rows, walkRows(seams.Underarm, marks.Elbow, walked{piece, seams.FrontUnderarm, fromStart}, walked{piece, seams.BackUnderarm, fromFinish})...)
 }

@@ -9,6 +9,7 @@ import (
 
 	"ellwand/draft/bodice"
 	"ellwand/draft/sleeve"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
@@ -96,8 +97,8 @@ func TestOpening(t *testing.T) {
 			require.NoError(t, err)
 			front, closed := pieceNamed(t, r, which+" bodice"), pieceNamed(t, plain, which+" bodice")
 			assert.Equal(t, "2 true ", fmt.Sprint(front.Cut, front.Pair, " ", front.Fold))
-			marks := front.Marks[len(front.Marks)-2:]
-			assert.Equal(t, centre+", fold line of the facing", marks[0].Name+", "+marks[1].Name)
+			lines := front.Marks[len(front.Marks)-2:]
+			assert.Equal(t, centre+", fold line of the facing", lines[0].Name.String()+", "+lines[1].Name.String())
 			for _, name := range []seams.Name{seams.Neck, seams.Waist, seams.SideSeam, seams.Armhole} {
 				assert.InDelta(t, seam(closed, name), seam(front, name), 1e-6, name)
 			}
@@ -164,7 +165,7 @@ func TestSleeveVariants(t *testing.T) {
 				head := seam(piece, seams.SleeveHead)
 				switch {
 				case o.HeadFullness > 0:
-					below := notch(pieceNamed(t, r, "front bodice"), "front armhole") + notch(pieceNamed(t, r, "back bodice"), "back armhole")
+					below := notch(pieceNamed(t, r, "front bodice"), marks.FrontArmhole) + notch(pieceNamed(t, r, "back bodice"), marks.BackArmhole)
 					assert.InDelta(t, below+o.HeadFullness*(armhole-below), head, 0.1)
 				case o.Style == sleeve.Shirt:
 					assert.True(t, head >= armhole && head <= 1.03*armhole, "ease %g", head-armhole)

@@ -1,10 +1,10 @@
 package draft
 
 import (
-	"strings"
-
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
@@ -19,7 +19,7 @@ const (
 
 // walk is the distance of a notch from an end of its edge, as a tape walked
 // along the seam measures it.
-func walk(piece pieces.Piece, edge seams.Name, match string, from end) (float64, bool) {
+func walk(piece pieces.Piece, edge seams.Name, match marks.Name, from end) (float64, bool) {
 	for _, n := range piece.Notches {
 		if n.Match != match || n.Edge != edge {
 			continue
@@ -42,31 +42,29 @@ type walked struct {
 
 // walkRows compares where the notches of a name lie on two edges that are sewn
 // together; none where either has no such notch.
-func walkRows(seam seams.Name, match string, a, b walked) []Row {
+func walkRows(seam seams.Name, match marks.Name, a, b walked) []Row {
 	of, okOf := walk(a.piece, a.edge, match, a.from)
 	against, okAgainst := walk(b.piece, b.edge, match, b.from)
 	if !okOf || !okAgainst {
 		return nil
 	}
-	if words := strings.Fields(match); words[0] == "front" || words[0] == "back" {
-		match = words[len(words)-1]
-	}
-	return []Row{compare(seam.String(), a.piece.Name+", to the "+match+" notch", of, b.piece.Name, against, -matching, matching,
+	return []Row{compare(seam.String(), a.piece.Name+", to the "+match.Brief()+" notch", of, b.piece.Name, against, -matching, matching,
 		construct.Say("equal, so that the notches meet (%s)", source.CommonPractice))}
 }
 
 // panelRows walk the princess seams and the yoke seam.
 func (g *garment) panelRows() []Row {
 	var rows []Row
-	named := func(name string) (pieces.Piece, bool) { return pieceOf(g.bodice.Pieces, name) }
-	for _, which := range []string{"front", "back"} {
-		middle, _ := named(which + " bodice")
-		side, ok := named("side " + which + " bodice")
+	for _, each := range []struct{ middle, side role.Role }{
+		{role.FrontBodice, role.SideFrontBodice}, {role.BackBodice, role.SideBackBodice},
+	} {
+		middle, _ := pieceOf(g.bodice.Pieces, each.middle)
+		side, ok := pieceOf(g.bodice.Pieces, each.side)
 		if !ok {
 			continue
 		}
 		most, normal := float64(matching), construct.Say("equal (%s)", source.CommonPractice)
-		if which == "front" {
+		if each.side.Side() == seams.OnFront {
 			most, normal = mostOverBust,
 				construct.Say("the side panel 0 to 8 mm longer, eased in over the bust between the notches (%s)",
 					source.CommonPractice)
@@ -79,18 +77,18 @@ func (g *garment) panelRows() []Row {
 			// Above the fullest place the seam is walked from its upper end,
 			// below it from its foot.
 			up, down := fromStart, fromFinish
-			if strings.HasSuffix(n.Match, "upper") {
+			if n.Match.Kind() == marks.PrincessUpper {
 				up, down = fromFinish, fromStart
 			}
 			rows = append(rows, walkRows(seams.PrincessSeam, n.Match, walked{side, n.Edge, down}, walked{middle, n.Edge, up})...)
 		}
 	}
-	if yoke, ok := named("yoke"); ok {
-		back, _ := named("back bodice")
+	if yoke, ok := pieceOf(g.bodice.Pieces, role.Yoke); ok {
+		back, _ := pieceOf(g.bodice.Pieces, role.BackBodice)
 		rows = append(rows, compare("yoke seam", back.Name, seam(back, seams.YokeSeam), yoke.Name, seam(yoke, seams.YokeSeam),
 			-matching, matching,
 			construct.Say("equal (%s)", source.CommonPractice)))
-		rows = append(rows, walkRows(seams.YokeSeam, "yoke", walked{back, seams.YokeSeam, fromFinish}, walked{yoke, seams.YokeSeam, fromStart})...)
+		rows = append(rows, walkRows(seams.YokeSeam, marks.Yoke, walked{back, seams.YokeSeam, fromFinish}, walked{yoke, seams.YokeSeam, fromStart})...)
 	}
 	return rows
 }
@@ -99,9 +97,9 @@ func (g *garment) panelRows() []Row {
 // [source.CommonPractice].
 const mostOverBust = 8
 
-func pieceOf(list []pieces.Piece, name string) (pieces.Piece, bool) {
+func pieceOf(list []pieces.Piece, as role.Role) (pieces.Piece, bool) {
 	for _, p := range list {
-		if p.Name == name {
+		if p.Role == as {
 			return p, true
 		}
 	}
@@ -123,7 +121,7 @@ func lowerWalks(list []pieces.Piece) []Row {
 		if n.Edge == seams.InsideLeg {
 			from = fromFinish
 		}
-		if strings.HasPrefix(front.Name, "front") && strings.HasPrefix(back.Name, "back") {
+		if front.Role.Side() == seams.OnFront && back.Role.Side() == seams.OnBack {
 			rows = append(rows, walkRows(n.Edge, n.Match, walked{front, n.Edge, from}, walked{back, n.Edge, from})...)
 		}
 	}

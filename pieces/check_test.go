@@ -7,6 +7,7 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -27,9 +28,9 @@ func half() Piece {
 			{Name: seams.CentreFront, Path: line(0, 500, 0, 0)},
 		},
 		Grain:   Grain{From: orb.Point{50, 100}, To: orb.Point{50, 400}},
-		Notches: []Notch{{Edge: seams.SideSeam, At: 300, Count: 1, Match: "hip"}, {Edge: seams.Hem, At: 30, Count: 1}, {Edge: seams.Waist.Stretch(1), At: 100, Count: 1}},
+		Notches: []Notch{{Edge: seams.SideSeam, At: 300, Count: 1, Match: marks.Hip}, {Edge: seams.Hem, At: 30, Count: 1}, {Edge: seams.Waist.Stretch(1), At: 100, Count: 1}},
 		Darts:   []Dart{{Name: seams.Waist.Dart(0), Mouth: seams.Called("mouth"), Start: orb.Point{120, 500}, Apex: orb.Point{110, 400}, End: orb.Point{100, 500}}},
-		Marks:   []Mark{{Name: "hip line", Path: line(0, 300, 208, 300)}, {Name: "centre", Path: line(0, 100, 0, 200)}, {Name: "pocket", At: orb.Point{150, 400}}},
+		Marks:   []Mark{{Name: marks.HipLine, Path: line(0, 300, 208, 300)}, {Name: marks.Called("centre"), Path: line(0, 100, 0, 200)}, {Name: marks.Called("pocket"), At: orb.Point{150, 400}}},
 	}
 }
 

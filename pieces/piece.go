@@ -9,16 +9,19 @@ package pieces
 import (
 	"github.com/paulmach/orb"
 
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
 // Piece is one pattern piece. It is a value: functions return new pieces and
 // never edit the one they are given.
 type Piece struct {
-	Name    string // "sleeve"
-	Garment string // "blouse"
-	Size    string // "12", or empty
-	Cloth   string // the cloth it is cut from: "shell"
+	Name    string    // "sleeve"
+	Role    role.Role // of our own blocks; the name is made from it
+	Garment string    // "blouse"
+	Size    string    // "12", or empty
+	Cloth   string    // the cloth it is cut from: "shell"
 	Kind    Kind
 	// Edges are the seam line, counter-clockwise; each ends where the next
 	// begins, the last where the first begins.
@@ -77,8 +80,8 @@ type Notch struct {
 	At float64
 	// Count of strokes: 1 (front, by custom) or 2 (back).
 	Count int
-	// Match names notches that meet: "front armhole". May be empty.
-	Match string
+	// Match names notches that meet: "front armhole". May be None.
+	Match marks.Name
 }
 
 // Dart is a wedge sewn out of a piece. Its mouth is an edge of its own on the
@@ -98,7 +101,7 @@ type Dart struct {
 // Mark is a line or a point drawn inside a piece: a drill hole, the bust
 // line, the bicep line.
 type Mark struct {
-	Name string
+	Name marks.Name
 	Path Path      // a line; nil for a point
 	At   orb.Point // a point, when Path is nil
 }

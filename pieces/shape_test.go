@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -99,12 +100,12 @@ func TestUnfolded(t *testing.T) {
 	for i := range want {
 		near(t, want[i], places[i], "notch")
 	}
-	assert.Equal(t, "hip", whole.Notches[1].Match)
+	assert.Equal(t, marks.Hip, whole.Notches[1].Match)
 
 	require.Len(t, whole.Darts, 2)
 	assert.Equal(t, Dart{Name: seams.Waist.Dart(0).Mirrored(), Mouth: seams.Called("mouth mirrored"), Start: orb.Point{-100, 500}, Apex: orb.Point{-110, 400}, End: orb.Point{-120, 500}}, whole.Darts[1])
 	require.Len(t, whole.Marks, 5, "the line on the fold is there once")
-	assert.Equal(t, "pocket mirrored", whole.Marks[4].Name)
+	assert.Equal(t, marks.Called("pocket mirrored"), whole.Marks[4].Name)
 	assert.Equal(t, orb.Point{-150, 400}, whole.Marks[4].At)
 	assert.Equal(t, half(), p, "the half itself is not edited")
 }

@@ -9,15 +9,6 @@ import (
 	"ellwand/pieces/seams"
 )
 
-// mirroredName is what the mirror image of a mark is called on a piece laid
-// whole.
-func mirroredName(name string) string {
-	if name == "" {
-		return ""
-	}
-	return name + " mirrored"
-}
-
 // Unfolded is the piece that is cut on the fold, laid whole: itself and its
 // mirror image about the fold edge, which is gone; the fold is cleared. A
 // piece without a fold is returned as it is.
@@ -142,7 +133,7 @@ func (u unfolding) marks() []Mark {
 		if u.isOwnImage(m) {
 			continue
 		}
-		m.Name, m.Path, m.At = mirroredName(m.Name), m.Path.Map(u.mirror), u.mirror.Apply(m.At)
+		m.Name, m.Path, m.At = m.Name.Mirrored(), m.Path.Map(u.mirror), u.mirror.Apply(m.At)
 		out = append(out, m)
 	}
 	return out

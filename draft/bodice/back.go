@@ -7,6 +7,8 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
@@ -95,7 +97,7 @@ func (f figures) back(s *construct.Sheet, o Options, b *backUpper, side pieces.P
 	}
 	s.Draw("draw the neck "+construct.Numbers(b.neck, b.nape), "square to the shoulder and to the centre back")
 
-	piece := pieces.Piece{Name: "back bodice", Cut: 2, Pair: true}
+	piece := pieces.Piece{Name: role.BackBodice.String(), Role: role.BackBodice, Cut: 2, Pair: true}
 	piece.Edges, piece.Darts = w.edges()
 	piece.Edges = append(piece.Edges,
 		construct.Edge(seams.SideSeam, side),
@@ -109,13 +111,13 @@ func (f figures) back(s *construct.Sheet, o Options, b *backUpper, side pieces.P
 	if o.BackOnFold {
 		piece.Cut, piece.Pair, piece.Fold = 1, false, seams.CentreBack
 	}
-	notch := pieces.Notch{Edge: seams.Armhole, At: lower.Length(), Count: 2, Match: "back armhole"}
+	notch := pieces.Notch{Edge: seams.Armhole, At: lower.Length(), Count: 2, Match: marks.BackArmhole}
 	if o.Princess == FromArmhole {
 		notch.At *= armholeNotch
 	}
 	piece.Notches = []pieces.Notch{notch}
 	piece.Grain = upright(f.acrossBack/4, b.nape.Y())
-	piece.Marks = []pieces.Mark{{Name: "bust line", Path: construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.acrossBack, f.bustLine})}}
+	piece.Marks = []pieces.Mark{{Name: marks.BustLine, Path: construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.acrossBack, f.bustLine})}}
 	return piece
 }
 

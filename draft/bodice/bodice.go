@@ -4,6 +4,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
@@ -40,7 +41,7 @@ func Draft(m Measures, o Options) (Block, error) {
 	if err != nil {
 		return Block{}, err
 	}
-	backSheet, frontSheet := construct.Sheet{Piece: "back bodice"}, construct.Sheet{Piece: "front bodice"}
+	backSheet, frontSheet := construct.Sheet{Piece: role.BackBodice.String()}, construct.Sheet{Piece: role.FrontBodice.String()}
 	front := f.frontUpper(&frontSheet)
 	armhole, err := f.armholeWidth(front.openAcross.X())
 	if err != nil {

@@ -5,6 +5,8 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
@@ -81,7 +83,7 @@ func (u *frontUpper) setUnderarm(s *construct.Sheet, armhole float64) {
 
 // front draws the front bodice.
 func (f figures) front(s *construct.Sheet, o Options, u *frontUpper, side pieces.Path, w waistSeam) pieces.Piece {
-	piece := pieces.Piece{Name: "front bodice", Cut: 1, Fold: seams.CentreFront}
+	piece := pieces.Piece{Name: role.FrontBodice.String(), Role: role.FrontBodice, Cut: 1, Fold: seams.CentreFront}
 	piece.Edges, piece.Darts = w.edges()
 	w.record(s, u.waist, u.underarm, side, f)
 
@@ -89,7 +91,7 @@ func (f figures) front(s *construct.Sheet, o Options, u *frontUpper, side pieces
 	armhole, lower := u.armhole(side)
 	s.Draw("draw the armhole "+construct.Numbers(u.underarm, u.openAcross, u.openTip), "square to the side seam and to the shoulder")
 	upper, darts := f.aboveWaist(s, o, u, side, armhole)
-	notch := pieces.Notch{Edge: seams.Armhole, At: lower, Count: 1, Match: "front armhole"}
+	notch := pieces.Notch{Edge: seams.Armhole, At: lower, Count: 1, Match: marks.FrontArmhole}
 	if o.Shaping == ArmholeDart {
 		notch.Edge, notch.At = seams.Armhole.Stretch(1), armholeNotch*lower
 	}
@@ -109,9 +111,9 @@ func (f figures) front(s *construct.Sheet, o Options, u *frontUpper, side pieces
 	piece.Darts = append(piece.Darts, darts...)
 	piece.Notches = []pieces.Notch{notch}
 	piece.Grain = upright(f.bustPoint/2, u.centreNeck.Y())
-	piece.Marks = []pieces.Mark{{Name: "bust line", Path: construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.bustPoint, f.bustLine})}}
+	piece.Marks = []pieces.Mark{{Name: marks.BustLine, Path: construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.bustPoint, f.bustLine})}}
 	if f.bustDart > 0 {
-		piece.Marks = append(piece.Marks, pieces.Mark{Name: "bust point", At: u.bustPoint.At})
+		piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.BustPoint, At: u.bustPoint.At})
 	}
 	return piece
 }

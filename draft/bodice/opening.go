@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -91,8 +92,8 @@ func (f figures) open(s *construct.Sheet, o Options, piece pieces.Piece) pieces.
 	}
 	piece.Cut, piece.Pair, piece.Fold = 2, true, seams.None
 	piece.Marks = append(piece.Marks,
-		pieces.Mark{Name: o.opens().String(), Path: centre},
-		pieces.Mark{Name: "fold line of the facing", Path: construct.Line(onFold(top), onFold(foot))})
+		pieces.Mark{Name: marks.OfCentre(o.opens()), Path: centre},
+		pieces.Mark{Name: marks.FacingFold, Path: construct.Line(onFold(top), onFold(foot))})
 	which, at := "front", o.opens().String()
 	if o.BackOpening {
 		which = "back"

@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -92,9 +93,9 @@ func unnumbered(edges []pieces.Edge) []pieces.Edge {
 // and those of the seam, above and below the fullest place and at the waist.
 // Each is as far from its end of the seam on one panel as on the other.
 func (p princess) notches(whole []pieces.Notch, back bool) (middle, side []pieces.Notch) {
-	count, which := 1, "front"
+	count, which := 1, seams.OnFront
 	if back {
-		count, which = 2, "back"
+		count, which = 2, seams.OnBack
 	}
 	for _, n := range whole {
 		// An armhole notch lies below the across line, on the side panel.
@@ -103,18 +104,18 @@ func (p princess) notches(whole []pieces.Notch, back bool) (middle, side []piece
 	}
 	up := max(min(p.middle.upper.Length(), p.side.upper.Length())-princessNotch, princessNotch/2)
 	low := max(min(p.middle.lower.Length(), p.side.lower.Length())-princessNotch, princessNotch/2)
-	add := func(name string, fromTop, fromFoot float64) {
+	add := func(name marks.Name, fromTop, fromFoot float64) {
 		rise, down := p.middle.path().Length()-fromTop, fromTop
 		if fromTop == 0 {
 			rise, down = p.middle.below.Length()+fromFoot, p.side.path().Length()-p.side.below.Length()-fromFoot
 		}
-		middle = append(middle, pieces.Notch{Edge: seams.PrincessSeam, At: rise, Count: count, Match: which + " " + name})
-		side = append(side, pieces.Notch{Edge: seams.PrincessSeam, At: down, Count: count, Match: which + " " + name})
+		middle = append(middle, pieces.Notch{Edge: seams.PrincessSeam, At: rise, Count: count, Match: name.On(which)})
+		side = append(side, pieces.Notch{Edge: seams.PrincessSeam, At: down, Count: count, Match: name.On(which)})
 	}
-	add("princess upper", up, 0)
-	add("princess lower", 0, low)
+	add(marks.PrincessUpper, up, 0)
+	add(marks.PrincessLower, 0, low)
 	if len(p.side.below) > 0 {
-		add("princess waist", 0, 0)
+		add(marks.PrincessWaist, 0, 0)
 	}
 	return middle, side
 }

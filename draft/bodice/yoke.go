@@ -6,6 +6,8 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
@@ -41,11 +43,12 @@ func (f figures) yoke(s *construct.Sheet, o Options, b backUpper, whole pieces.P
 			lower.Edges = append(lower.Edges, e)
 		}
 	}
-	yoke.Name, yoke.Cut, yoke.Pair, yoke.Fold, yoke.Darts, yoke.Marks = "yoke", 2, false, seams.CentreBack, nil, nil
+	yoke.Name, yoke.Role = role.Yoke.String(), role.Yoke
+	yoke.Cut, yoke.Pair, yoke.Fold, yoke.Darts, yoke.Marks = 2, false, seams.CentreBack, nil, nil
 	lower.Notches, yoke.Notches = shared(whole.Notches, below)
 	half := end[0] / 2
-	lower.Notches = append(lower.Notches, pieces.Notch{Edge: seams.YokeSeam, At: end[0] - half, Count: 1, Match: "yoke"})
-	yoke.Notches = append(yoke.Notches, pieces.Notch{Edge: seams.YokeSeam, At: half, Count: 1, Match: "yoke"})
+	lower.Notches = append(lower.Notches, pieces.Notch{Edge: seams.YokeSeam, At: end[0] - half, Count: 1, Match: marks.Yoke})
+	yoke.Notches = append(yoke.Notches, pieces.Notch{Edge: seams.YokeSeam, At: half, Count: 1, Match: marks.Yoke})
 	yoke.Grain = pieces.Grain{From: orb.Point{half, level + 0.15*o.Yoke}, To: orb.Point{half, level + 0.8*o.Yoke}}
 	lower.Grain = upright(f.acrossBack/4, level)
 	s.Draw("square across, {} below "+construct.Numbers(b.nape)+", to the armhole, and cut: the yoke above, the back below", "the depth of the yoke", o.Yoke)

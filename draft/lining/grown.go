@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -25,7 +26,7 @@ func (d *deriving) cutVent() {
 	edges[centre].Path = construct.Line(edges[centre].Path.Start(), hem.Path.Start())
 	d.more[seams.CentreBack] += edges[centre].Path.Length() - begins
 	d.piece.Edges = append(edges[:centre+1:centre+1], edges[edge+1:]...)
-	d.piece.Notches = append(d.piece.Notches, pieces.Notch{Edge: seams.CentreBack, At: begins, Count: 1, Match: "open below"})
+	d.piece.Notches = append(d.piece.Notches, pieces.Notch{Edge: seams.CentreBack, At: begins, Count: 1, Match: marks.OpenBelow})
 }
 
 // cutFly leaves out the extension of a fly: the lining goes down the centre
@@ -41,14 +42,14 @@ func (d *deriving) cutFly() {
 	d.moveNotches(seams.Crotch, centre.Length())
 	d.more[seams.Crotch] += centre.Length()
 	d.piece.Edges = append(edges[:waist:waist], edges[crotch:]...)
-	d.piece.Notches = append(d.piece.Notches, pieces.Notch{Edge: seams.Crotch, At: centre.Length(), Count: 1, Match: "open above"})
+	d.piece.Notches = append(d.piece.Notches, pieces.Notch{Edge: seams.Crotch, At: centre.Length(), Count: 1, Match: marks.OpenAbove})
 }
 
 // cutCasing leaves out the casing of an elastic waist: the lining ends at the
 // waist, where it is caught in when the casing is folded down [source.CommonPractice].
 func (d *deriving) cutCasing() {
 	casing, side, crotch := d.index(seams.CasingEdge), d.index(seams.OutsideLeg), d.index(seams.Crotch)
-	fold := slices.IndexFunc(d.piece.Marks, func(m pieces.Mark) bool { return m.Name == "fold line of the casing" })
+	fold := slices.IndexFunc(d.piece.Marks, func(m pieces.Mark) bool { return m.Name == marks.CasingFold })
 	if casing < 0 || side < 0 || crotch < 0 || fold < 0 {
 		return
 	}

@@ -4,6 +4,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/role"
 )
 
 // Interfacing of a piece.
@@ -23,7 +24,7 @@ func Interface(shell pieces.Piece, o Interfacing) (pieces.Piece, construct.Sheet
 			"is reduced by %s; that cannot be negative", construct.Length(*o.Reduce))
 	}
 	piece := shell
-	piece.Name, piece.Kind = shell.Name+" interfacing", pieces.Interfacing
+	piece.Name, piece.Role, piece.Kind = shell.Name+" interfacing", role.None, pieces.Interfacing
 	piece.Edges = append([]pieces.Edge{}, shell.Edges...)
 	for i := range piece.Edges {
 		edge := &piece.Edges[i]

@@ -11,6 +11,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
@@ -56,7 +57,7 @@ func Of(shell pieces.Piece, o Options) (Lining, error) {
 			construct.Length(o.BackPleat), construct.Length(10), construct.AtMost(100))
 	}
 	d := deriving{piece: shell, more: map[seams.Name]float64{}}
-	d.piece.Name, d.piece.Kind = shell.Name+" lining", pieces.Lining
+	d.piece.Name, d.piece.Role, d.piece.Kind = shell.Name+" lining", role.None, pieces.Lining
 	d.piece.Edges = append([]pieces.Edge{}, shell.Edges...)
 	d.piece.Notches = append([]pieces.Notch{}, shell.Notches...)
 	d.cutFacing()

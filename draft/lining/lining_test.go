@@ -11,6 +11,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -43,8 +44,8 @@ func backSkirt() pieces.Piece {
 		edge(seams.CentreBack, orb.Point{0, 600}, orb.Point{0, 0}),
 	}, notch(seams.SkirtHem, 30), notch(seams.SideSeam, 100), notch(seams.CentreBack, 570), notch(seams.CentreBack, 590))
 	shell.Marks = []pieces.Mark{
-		{Name: "hip line", Path: construct.Line(orb.Point{0, 400}, orb.Point{250, 400})},
-		{Name: "fold of the hem", Path: construct.Line(orb.Point{0, 10}, orb.Point{250, 10})},
+		{Name: marks.HipLine, Path: construct.Line(orb.Point{0, 400}, orb.Point{250, 400})},
+		{Name: marks.Called("fold of the hem"), Path: construct.Line(orb.Point{0, 10}, orb.Point{250, 10})},
 	}
 	return shell
 }
@@ -93,7 +94,7 @@ func TestShorter(t *testing.T) {
 	assert.Equal(t, []float64{80}, notched(p, seams.SideSeam))
 	assert.Equal(t, []float64{570}, notched(p, seams.CentreBack))
 	require.Len(t, p.Marks, 1)
-	assert.Equal(t, "hip line", p.Marks[0].Name)
+	assert.Equal(t, marks.HipLine, p.Marks[0].Name)
 
 	p = derive(t, backSkirt(), Options{})
 	lies(t, p, seams.NarrowHem, orb.Point{0, 0}, orb.Point{250, 0})
@@ -225,7 +226,7 @@ func TestVentIsLeftOut(t *testing.T) {
 	assert.Len(t, p.Edges, 4)
 	assert.Equal(t, []float64{60}, notched(p, seams.NarrowHem))
 	assert.Equal(t, []float64{400}, notched(p, seams.CentreBack))
-	assert.Equal(t, "open below", p.Notches[1].Match)
+	assert.Equal(t, marks.OpenBelow, p.Notches[1].Match)
 }
 
 // The extension of a fly is left out; the crotch seam begins at the waist, with
@@ -244,7 +245,7 @@ func TestFlyIsLeftOut(t *testing.T) {
 	lies(t, p, seams.Crotch, orb.Point{0, 500}, orb.Point{-80, 200})
 	assert.Len(t, p.Edges, 5)
 	assert.Equal(t, []float64{250, 150}, notched(p, seams.Crotch))
-	assert.Equal(t, "open above", p.Notches[1].Match)
+	assert.Equal(t, marks.OpenAbove, p.Notches[1].Match)
 }
 
 // The casing of an elastic waist, 40 mm deep, is left out: the lining ends at
@@ -258,8 +259,8 @@ func TestCasingIsLeftOut(t *testing.T) {
 		edge(seams.Crotch, orb.Point{0, 540}, orb.Point{0, 300}, orb.Point{-50, 200}),
 	}, notch(seams.Crotch, 100), notch(seams.Crotch, 30), notch(seams.OutsideLeg, 200))
 	shell.Marks = []pieces.Mark{
-		{Name: "hip line", Path: construct.Line(orb.Point{0, 300}, orb.Point{300, 300})},
-		{Name: "fold line of the casing", Path: construct.Line(orb.Point{300, 500}, orb.Point{0, 500})},
+		{Name: marks.HipLine, Path: construct.Line(orb.Point{0, 300}, orb.Point{300, 300})},
+		{Name: marks.CasingFold, Path: construct.Line(orb.Point{300, 500}, orb.Point{0, 500})},
 	}
 	p := derive(t, shell, Options{})
 	lies(t, p, seams.Waist, orb.Point{300, 500}, orb.Point{0, 500})
@@ -268,7 +269,7 @@ func TestCasingIsLeftOut(t *testing.T) {
 	assert.Equal(t, []float64{60}, notched(p, seams.Crotch), "not within the casing")
 	assert.Equal(t, []float64{200}, notched(p, seams.OutsideLeg))
 	require.Len(t, p.Marks, 1)
-	assert.Equal(t, "hip line", p.Marks[0].Name)
+	assert.Equal(t, marks.HipLine, p.Marks[0].Name)
 	assert.Len(t, shell.Marks, 2, "the shell keeps its own")
 }
 

@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -31,8 +32,8 @@ func BagOn(seam pieces.Path, name string, below, open float64) pieces.Piece {
 		Edges: []pieces.Edge{construct.Edge(seams.PocketSide, side), construct.Edge(seams.PocketTop, construct.Line(side.End(), top)), construct.Edge(seams.PocketEdge, edge)},
 		Grain: pieces.Grain{From: orb.Point{x, low[1]}, To: orb.Point{x, top[1] - bagBeyond}},
 		Notches: []pieces.Notch{
-			{Edge: seams.PocketSide, At: bagBeyond, Count: 1, Match: "pocket end"},
-			{Edge: seams.PocketSide, At: bagBeyond + open, Count: 1, Match: "pocket top"},
+			{Edge: seams.PocketSide, At: bagBeyond, Count: 1, Match: marks.PocketEnd},
+			{Edge: seams.PocketSide, At: bagBeyond + open, Count: 1, Match: marks.PocketTop},
 		},
 	}
 }
@@ -42,8 +43,8 @@ func OpenPocket(piece pieces.Piece, edge seams.Name, below, open float64) pieces
 	seam, _ := piece.Edge(edge)
 	length := seam.Path.Length()
 	piece.Notches = append(append([]pieces.Notch{}, piece.Notches...),
-		pieces.Notch{Edge: edge, At: length - below - open, Count: 1, Match: "pocket end"},
-		pieces.Notch{Edge: edge, At: length - below, Count: 1, Match: "pocket top"})
+		pieces.Notch{Edge: edge, At: length - below - open, Count: 1, Match: marks.PocketEnd},
+		pieces.Notch{Edge: edge, At: length - below, Count: 1, Match: marks.PocketTop})
 	return piece
 }
 

@@ -1,15 +1,14 @@
 package part
 
 import (
-	"fmt"
 	"slices"
-	"strings"
 
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -43,10 +42,10 @@ func buttonedCuff(m Measures, o Options, name string) (Block, error) {
 			construct.Edge(seams.ButtonholeCuffEdge, construct.Line(orb.Point{0, depth}, orb.Point{0, round})),
 		},
 		Grain:   pieces.Grain{From: orb.Point{length / 3, 0.2 * depth}, To: orb.Point{length / 3, 0.8 * depth}},
-		Notches: []pieces.Notch{{Edge: seams.Wrist, At: cuffOverlap, Count: 1, Match: "placket"}},
+		Notches: []pieces.Notch{{Edge: seams.Wrist, At: cuffOverlap, Count: 1, Match: marks.Placket}},
 		Marks: []pieces.Mark{
-			{Name: "button", At: orb.Point{length - cuffOverlap/2, depth / 2}},
-			{Name: "buttonhole", Path: construct.Line(orb.Point{cuffOverlap / 2, depth / 2}, orb.Point{cuffOverlap/2 + 15, depth / 2})},
+			{Name: marks.Button, At: orb.Point{length - cuffOverlap/2, depth / 2}},
+			{Name: marks.Buttonhole, Path: construct.Line(orb.Point{cuffOverlap / 2, depth / 2}, orb.Point{cuffOverlap/2 + 15, depth / 2})},
 		},
 	}
 	block := Block{Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{cuffSheet(name, length, depth, round)}}
@@ -101,8 +100,8 @@ func sleevePlacket(m Measures, o Options, name string) (Block, error) {
 	for i, edge := range []seams.Name{seams.LowerWrist, seams.OuterCuffEdge, seams.UpperWrist, seams.SlitCuffEdge} {
 		piece.Edges[i].Name = edge
 	}
-	piece.Marks = []pieces.Mark{{Name: "fold line", Path: construct.Line(orb.Point{width, 0}, orb.Point{width, 2 * slit})}}
-	piece.Notches = []pieces.Notch{{Edge: seams.SlitCuffEdge, At: slit, Count: 1, Match: "top of the slit"}}
+	piece.Marks = []pieces.Mark{{Name: marks.FoldLine, Path: construct.Line(orb.Point{width, 0}, orb.Point{width, 2 * slit})}}
+	piece.Notches = []pieces.Notch{{Edge: seams.SlitCuffEdge, At: slit, Count: 1, Match: marks.SlitTop}}
 	return Block{
 		Pieces:   []pieces.Piece{piece},
 		Pairings: []construct.Pairing{construct.Equal("placket to slit", name, construct.SeamLength(piece, seams.SlitCuffEdge), "both edges of the slit", 2*slit)},
@@ -128,10 +127,10 @@ func MarkSlit(sleeve pieces.Piece, slit float64) pieces.Piece {
 	at := slitPlace * wrist.Path.Length()
 	foot := wrist.Path.At(at)
 	top := construct.Go(foot, construct.Square(wrist.Path.Tangent(at)), slit)
-	sleeve.Marks = slices.DeleteFunc(slices.Clone(sleeve.Marks), func(m pieces.Mark) bool { return strings.HasPrefix(m.Name, "slit") })
-	sleeve.Marks = append(sleeve.Marks, pieces.Mark{Name: "slit for the placket", Path: construct.Line(foot, top)})
-	sleeve.Notches = slices.DeleteFunc(slices.Clone(sleeve.Notches), func(n pieces.Notch) bool { return n.Edge == seams.Wrist && n.Match == "placket" })
-	sleeve.Notches = append(sleeve.Notches, pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: "placket"})
+	sleeve.Marks = slices.DeleteFunc(slices.Clone(sleeve.Marks), func(m pieces.Mark) bool { return m.Name == marks.PlacketSlit })
+	sleeve.Marks = append(sleeve.Marks, pieces.Mark{Name: marks.PlacketSlit, Path: construct.Line(foot, top)})
+	sleeve.Notches = slices.DeleteFunc(slices.Clone(sleeve.Notches), func(n pieces.Notch) bool { return n.Edge == seams.Wrist && n.Match == marks.Placket })
+	sleeve.Notches = append(sleeve.Notches, pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: marks.Placket})
 	return sleeve
 }
 
@@ -156,7 +155,7 @@ func MarkPleats(sleeve pieces.Piece, taken float64) pieces.Piece {
 	for i := range count {
 		from := begin + float64(i)*(each+pleatApart)
 		for _, at := range []float64{from, from + each} {
-			sleeve.Notches = append(sleeve.Notches, pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: fmt.Sprintf("pleat %d", i+1)})
+			sleeve.Notches = append(sleeve.Notches, pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: marks.Pleat.Numbered(i + 1)})
 		}
 	}
 	return sleeve

@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -61,7 +62,7 @@ func (n halfNeck) flat(name string, depth, overlap, shoulder float64) pieces.Pie
 	foot := outer.Start()
 	piece := pieces.Piece{Name: name, Cut: 2, Fold: n.centre, Edges: edges}
 	piece.Grain = pieces.Grain{From: orb.Point{depth / 4, foot[1] + 0.2*depth}, To: orb.Point{depth / 4, foot[1] + 0.8*depth}}
-	piece.Notches = []pieces.Notch{{Edge: seams.Neck.Stretch(2), At: 0, Count: 1, Match: "shoulder"}}
+	piece.Notches = []pieces.Notch{{Edge: seams.Neck.Stretch(2), At: 0, Count: 1, Match: marks.Shoulder}}
 	return piece
 }
 

@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
@@ -86,7 +87,7 @@ func roundedBottom(width, round float64) pieces.Path {
 func pocketBag(m Measures, o Options, name string) (Block, error) {
 	front := pieces.Piece{}
 	for _, piece := range m.Pieces {
-		if _, ok := piece.Edge(seams.SideSeam); ok && piece.Name == "front skirt" {
+		if _, ok := piece.Edge(seams.SideSeam); ok && piece.Role == role.FrontSkirt {
 			front = piece
 		}
 	}

@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -97,8 +98,8 @@ func (n halfNeck) stand(name string, deep float64) pieces.Piece {
 		construct.Edge(seams.UpperCollarEdge, top.Reverse()),
 		construct.Edge(n.centre, construct.Line(top.Start(), rim.Start()))))
 	piece.Notches = append(piece.Notches,
-		pieces.Notch{Edge: seams.Neck, At: n.first + n.second, Count: 1, Match: n.opening.String()},
-		pieces.Notch{Edge: seams.UpperCollarEdge, At: top.Length() - n.first, Count: 1, Match: "collar shoulder"})
+		pieces.Notch{Edge: seams.Neck, At: n.first + n.second, Count: 1, Match: marks.OfCentre(n.opening)},
+		pieces.Notch{Edge: seams.UpperCollarEdge, At: top.Length() - n.first, Count: 1, Match: marks.CollarShoulder})
 	return piece
 }
 
@@ -114,7 +115,7 @@ func (n halfNeck) fallOf(name string, second, depth float64) pieces.Piece {
 		construct.Edge(seams.OuterCollarEdge, outer),
 		construct.Edge(n.centre, construct.Line(orb.Point{0, depth}, rim.Start())),
 	})
-	piece.Notches[0] = pieces.Notch{Edge: seams.LowerCollarEdge, At: n.first, Count: 1, Match: "collar shoulder"}
+	piece.Notches[0] = pieces.Notch{Edge: seams.LowerCollarEdge, At: n.first, Count: 1, Match: marks.CollarShoulder}
 	return piece
 }
 
@@ -125,7 +126,7 @@ func (n halfNeck) folded(name string, depth float64, edges []pieces.Edge) pieces
 	return pieces.Piece{
 		Name: name, Cut: 2, Fold: n.centre, Edges: edges,
 		Grain:   pieces.Grain{From: orb.Point{x, 0.2 * depth}, To: orb.Point{x, 0.8 * depth}},
-		Notches: []pieces.Notch{{Edge: seams.Neck, At: n.first, Count: 1, Match: "shoulder"}},
+		Notches: []pieces.Notch{{Edge: seams.Neck, At: n.first, Count: 1, Match: marks.Shoulder}},
 	}
 }
 

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/source"
 )
 
@@ -36,6 +37,6 @@ func cuff(m Measures, o Options, name string) (Block, error) {
 // folded is a rectangle folded double along its length, the fold line marked.
 func folded(name string, length, depth float64) pieces.Piece {
 	piece := pieces.Rectangle(name, length, 2*depth)
-	piece.Marks = []pieces.Mark{{Name: "fold line", Path: construct.Line(orb.Point{0, depth}, orb.Point{length, depth})}}
+	piece.Marks = []pieces.Mark{{Name: marks.FoldLine, Path: construct.Line(orb.Point{0, depth}, orb.Point{length, depth})}}
 	return piece
 }

@@ -9,6 +9,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -40,7 +41,7 @@ func belt(m Measures, o Options, name string) (Block, error) {
 	piece := polygon(name, corners, seams.BuckleEnd, seams.Right, seams.PointRight, seams.PointLeft, seams.Left)
 	piece.Cut = 2
 	if o.Length == 0 {
-		piece.Marks = []pieces.Mark{{Name: "waist girth", Path: construct.Line(orb.Point{0, m.Waist}, orb.Point{depth, m.Waist})}}
+		piece.Marks = []pieces.Mark{{Name: marks.WaistGirth, Path: construct.Line(orb.Point{0, m.Waist}, orb.Point{depth, m.Waist})}}
 	}
 	return Block{Pieces: []pieces.Piece{piece}}, nil
 }
@@ -53,7 +54,7 @@ func tie(_ Measures, o Options, name string) (Block, error) {
 	}
 	piece := pieces.Rectangle(name, 2*depth, length)
 	piece.Cut, piece.Pair = 2, true
-	piece.Marks = []pieces.Mark{{Name: "fold line", Path: construct.Line(orb.Point{depth, 0}, orb.Point{depth, length})}}
+	piece.Marks = []pieces.Mark{{Name: marks.FoldLine, Path: construct.Line(orb.Point{depth, 0}, orb.Point{depth, length})}}
 	return Block{Pieces: []pieces.Piece{piece}}, nil
 }
 

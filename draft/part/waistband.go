@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -88,6 +89,6 @@ func ringBand(name string, radius, depth, angle float64) pieces.Piece {
 			construct.Edge(seams.End, construct.Line(upper.End(), lower.Start())),
 		},
 		Grain: pieces.Grain{From: orb.Point{0, 0.2 * depth}, To: orb.Point{0, 0.8 * depth}},
-		Marks: []pieces.Mark{{Name: "overlap", Path: construct.Line(lower.End(), upper.Start())}},
+		Marks: []pieces.Mark{{Name: marks.Overlap, Path: construct.Line(lower.End(), upper.Start())}},
 	}
 }

@@ -7,6 +7,8 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
@@ -51,7 +53,7 @@ func (f figures) circle() (Block, error) {
 			construct.Length(f.Hip), ring.name, construct.Length(f.Waist), construct.Length(hip))
 	}
 	panels := f.circlePanels(ring, outer)
-	sheet := construct.Sheet{Piece: "circle skirt"}
+	sheet := construct.Sheet{Piece: role.CircleSkirt.String()}
 	piece := f.panel(&sheet, inner, outer, 2*math.Pi*ring.part/float64(panels), panels)
 	whole := float64(panels)
 	if piece.Fold != seams.None {
@@ -93,18 +95,18 @@ func panelWidth(outer, angle float64) float64 {
 // the fold, more as whole ones, since cloth has one fold.
 func (f figures) panel(s *construct.Sheet, inner, outer, angle float64, panels int) pieces.Piece {
 	from, sweep := -math.Pi/2, angle/2
-	left, right, name := seams.CentreFront, seams.CentreBack, "circle skirt"
+	left, right, as := seams.CentreFront, seams.CentreBack, role.CircleSkirt
 	switch {
 	case panels == 2:
 		left, right = seams.Centre, seams.SideSeam
 	case panels > 2:
 		from, sweep = -math.Pi/2-angle/2, angle
-		left, right, name = seams.LeftSide, seams.RightSide, "circle skirt panel"
+		left, right, as = seams.LeftSide, seams.RightSide, role.CircleSkirtPanel
 	}
 	hem := pieces.Arc{Radius: outer, Begin: from, Sweep: sweep}
 	waist := pieces.Arc{Radius: inner, Begin: from + sweep, Sweep: -sweep}
 	piece := pieces.Piece{
-		Name: name, Cut: panels,
+		Name: as.String(), Role: as, Cut: panels,
 		Edges: []pieces.Edge{
 			{Name: seams.NarrowHem, Path: pieces.Path{hem}, Hem: true},
 			construct.Edge(right, construct.Line(hem.End(), waist.Start())),
@@ -120,7 +122,7 @@ func (f figures) panel(s *construct.Sheet, inner, outer, angle float64, panels i
 	}
 	if piece.Fold != seams.None {
 		// The zip ends a little above the hip line, as on other skirts.
-		piece.Notches = []pieces.Notch{{Edge: right, At: f.Length - zipLength(f.WaistToHip), Count: 2, Match: "zip end"}}
+		piece.Notches = []pieces.Notch{{Edge: right, At: f.Length - zipLength(f.WaistToHip), Count: 2, Match: marks.ZipEnd}}
 	}
 	f.recordCircle(s, inner, outer, sweep, piece)
 	return piece

@@ -8,6 +8,8 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
@@ -18,7 +20,7 @@ const backMore = 15
 
 // half is the front or the back of a darted skirt, half of it drawn.
 type half struct {
-	name   string
+	role   role.Role
 	centre seams.Name
 	width  float64 // on the hip line
 	darts  []dart
@@ -36,14 +38,14 @@ func (f figures) fitted() (Block, error) {
 		return Block{}, err
 	}
 	f.widen(&s)
-	front := half{"front skirt", seams.CentreFront, (s.half - backMore) / 2, s.front}
-	back := half{"back skirt", seams.CentreBack, (s.half + backMore) / 2, s.back}
+	front := half{role.FrontSkirt, seams.CentreFront, (s.half - backMore) / 2, s.front}
+	back := half{role.BackSkirt, seams.CentreBack, (s.half + backMore) / 2, s.back}
 	s.taper = f.fitTaper(s.taper, front, back)
 	if err := f.meetBodice(&s, &front, &back); err != nil {
 		return Block{}, err
 	}
 
-	sheets := []construct.Sheet{{Piece: front.name}, {Piece: back.name}}
+	sheets := []construct.Sheet{{Piece: front.role.String()}, {Piece: back.role.String()}}
 	frontPiece, backPiece := f.piece(&sheets[0], front, s.taper), f.piece(&sheets[1], back, s.taper)
 	frontPiece.Cut, frontPiece.Fold = 1, front.centre
 	backPiece.Cut, backPiece.Pair = 2, true
@@ -135,23 +137,23 @@ func (f figures) piece(s *construct.Sheet, h half, taper float64) pieces.Piece {
 	f.record(s, h, taper, o)
 	f.recordHemDart(s, o, hem.Path)
 
-	piece := pieces.Piece{Name: h.name, Darts: o.darts, Edges: []pieces.Edge{hem, construct.Edge(seams.SideSeam, side)}}
+	piece := pieces.Piece{Name: h.role.String(), Role: h.role, Darts: o.darts, Edges: []pieces.Edge{hem, construct.Edge(seams.SideSeam, side)}}
 	piece.Edges = append(piece.Edges, o.waist...)
 	piece.Edges = append(piece.Edges, construct.Edge(h.centre, construct.Line(orb.Point{0, 0}, hem.Path.Start())))
 	piece.Grain = upright(h.width/3, -f.Length, -0.75*f.WaistToHip)
-	piece.Notches = []pieces.Notch{{Edge: seams.SideSeam, At: side[0].Length(), Count: 1, Match: "hip"}}
+	piece.Notches = []pieces.Notch{{Edge: seams.SideSeam, At: side[0].Length(), Count: 1, Match: marks.Hip}}
 	switch zip := zipLength(f.WaistToHip); {
 	case f.BackOnFold:
 		// Without a seam at the centre back it opens at the left side.
-		piece.Notches = append(piece.Notches, pieces.Notch{Edge: seams.SideSeam, At: side.Length() - zip, Count: 2, Match: "zip end"})
+		piece.Notches = append(piece.Notches, pieces.Notch{Edge: seams.SideSeam, At: side.Length() - zip, Count: 2, Match: marks.ZipEnd})
 	case h.centre == seams.CentreBack:
-		piece.Notches = append(piece.Notches, pieces.Notch{Edge: h.centre, At: zip, Count: 2, Match: "zip end"})
+		piece.Notches = append(piece.Notches, pieces.Notch{Edge: h.centre, At: zip, Count: 2, Match: marks.ZipEnd})
 	}
 	hipLine := construct.Line(orb.Point{0, -f.WaistToHip}, side[0].End())
 	if o.cut != nil {
 		hipLine = o.acrossCut(f.WaistToHip, side[0].End())
 	}
-	piece.Marks = []pieces.Mark{{Name: "hip line", Path: hipLine}}
+	piece.Marks = []pieces.Mark{{Name: marks.HipLine, Path: hipLine}}
 	return piece
 }
 

@@ -10,6 +10,8 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
@@ -46,7 +48,7 @@ func (f figures) gored() (Block, error) {
 				"for %s, or measure both again",
 			construct.Length(f.Waist), construct.Length(f.Hip), f.Gores, moreGores(f.Gores))
 	}
-	sheet := construct.Sheet{Piece: "gore"}
+	sheet := construct.Sheet{Piece: role.Gore.String()}
 	piece := f.gore(&sheet, width, taper)
 	waist := construct.SeamLength(piece, seams.Waist) * float64(f.Gores)
 	b := Block{
@@ -101,7 +103,7 @@ func (f figures) gore(s *construct.Sheet, width, taper float64) pieces.Piece {
 	hem := construct.Curve(below, orb.Point{1, 0}, 0.36, side.Start(), construct.Back(construct.Square(side[0].Tangent(0))), 0.36)
 	left := side.Map(pieces.MirrorX()).Reverse()
 	piece := pieces.Piece{
-		Name: "gore", Cut: f.Gores,
+		Name: role.Gore.String(), Role: role.Gore, Cut: f.Gores,
 		Edges: []pieces.Edge{
 			{Name: seams.SkirtHem, Path: construct.Join(hem.Map(pieces.MirrorX()).Reverse(), hem), Hem: true},
 			construct.Edge(seams.RightSide, side),
@@ -110,10 +112,10 @@ func (f figures) gore(s *construct.Sheet, width, taper float64) pieces.Piece {
 		},
 		Grain: upright(0, -f.Length, 0),
 		Notches: []pieces.Notch{
-			{Edge: seams.RightSide, At: side[0].Length(), Count: 1, Match: "hip"},
-			{Edge: seams.LeftSide, At: left.Length() - side[0].Length(), Count: 1, Match: "hip"},
+			{Edge: seams.RightSide, At: side[0].Length(), Count: 1, Match: marks.Hip},
+			{Edge: seams.LeftSide, At: left.Length() - side[0].Length(), Count: 1, Match: marks.Hip},
 		},
-		Marks: []pieces.Mark{{Name: "hip line", Path: construct.Line(orb.Point{-width, -f.WaistToHip}, orb.Point{width, -f.WaistToHip})}},
+		Marks: []pieces.Mark{{Name: marks.HipLine, Path: construct.Line(orb.Point{-width, -f.WaistToHip}, orb.Point{width, -f.WaistToHip})}},
 	}
 	waist := s.Start(0, 0, "the middle of the gore at the waist")
 	hip := s.Down(waist, f.WaistToHip, "the hip line: waist to hip")

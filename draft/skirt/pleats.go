@@ -9,6 +9,8 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
@@ -83,29 +85,29 @@ func (f figures) pleated() (Block, error) {
 // pleatPanel is one panel, its side seams hidden in the folds.
 func (f figures) pleatPanel(p pleating) pieces.Piece {
 	each := p.pleats / p.panels
-	piece := panel("pleated skirt panel", 3*p.visible*float64(each), f.Length, seams.SkirtHem, seams.Waist)
-	piece.Cut = p.panels
+	piece := panel(role.PleatedSkirtPanel.String(), 3*p.visible*float64(each), f.Length, seams.SkirtHem, seams.Waist)
+	piece.Role, piece.Cut = role.PleatedSkirtPanel, p.panels
 	hip := f.Length - f.WaistToHip
-	line := func(name string, number int, low, high float64) {
+	line := func(name marks.Name, number int, low, high float64) {
 		path := construct.Line(orb.Point{low, 0}, orb.Point{low, hip})
 		path = construct.Join(path, construct.Line(path.End(), orb.Point{high, f.Length}))
-		piece.Marks = append(piece.Marks, pieces.Mark{Name: fmt.Sprintf("%s %d", name, number), Path: path})
+		piece.Marks = append(piece.Marks, pieces.Mark{Name: name.Numbered(number), Path: path})
 	}
 	for i := range each {
 		left := 3 * p.visible * float64(i)
 		if f.Shape == BoxPleated {
-			line("left fold", i+1, left+p.visible, left+p.visible+p.closer/2)
-			line("right fold", i+1, left+2*p.visible, left+2*p.visible-p.closer/2)
+			line(marks.LeftFold, i+1, left+p.visible, left+p.visible+p.closer/2)
+			line(marks.RightFold, i+1, left+2*p.visible, left+2*p.visible-p.closer/2)
 			continue
 		}
-		line("fold", i+1, left+p.visible, left+p.visible)
-		line("lay the next fold to here", i+1, left+2*p.visible, left+2*p.visible-p.closer)
+		line(marks.PleatFold, i+1, left+p.visible, left+p.visible)
+		line(marks.PleatLay, i+1, left+2*p.visible, left+2*p.visible-p.closer)
 	}
 	return piece
 }
 
 func (f figures) recordPleats(p pleating) construct.Sheet {
-	s := construct.Sheet{Piece: "pleated skirt panel"}
+	s := construct.Sheet{Piece: role.PleatedSkirtPanel.String()}
 	corner := s.Start(0, 0, "the lower left corner")
 	right := s.Right(corner, p.cloth()/float64(p.panels), fmt.Sprintf("three times the hip line, over %d panels", p.panels))
 	up := s.Up(corner, f.Length, "the length")

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -73,7 +74,7 @@ func (f figures) tier(number int, width float64) pieces.Piece {
 	}
 	piece := panel(fmt.Sprintf("tier %d", number), width/float64(panels), f.Length/float64(f.Tiers), hem, seams.UpperEdge)
 	piece.Cut = panels
-	piece.Notches = []pieces.Notch{{Edge: seams.UpperEdge, At: width / float64(panels) / 2, Count: 1, Match: "middle of the panel"}}
+	piece.Notches = []pieces.Notch{{Edge: seams.UpperEdge, At: width / float64(panels) / 2, Count: 1, Match: marks.PanelMiddle}}
 	return piece
 }
 

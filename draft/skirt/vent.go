@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -32,6 +33,6 @@ func (f figures) vent(s *construct.Sheet, piece pieces.Piece) pieces.Piece {
 	piece.Edges = append(piece.Edges,
 		construct.Edge(seams.VentTop, construct.Line(top, shoulder)),
 		construct.Edge(seams.VentEdge, construct.Line(shoulder, foot)))
-	piece.Marks = append(piece.Marks, pieces.Mark{Name: "fold line of the vent", Path: construct.Line(orb.Point{0, -f.Length}, top)})
+	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.VentFold, Path: construct.Line(orb.Point{0, -f.Length}, top)})
 	return piece
 }

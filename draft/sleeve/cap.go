@@ -6,6 +6,8 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
@@ -40,10 +42,10 @@ func (d drafting) capSleeve(sheet construct.Sheet, h head) (Block, error) {
 	hem := pieces.Path{pieces.Bezier{P0: back, P1: orb.Point{back[0] + third, low}, P2: orb.Point{front[0] - third, low}, P3: front}}
 	sheet.Draw("mark the notches of the armhole on the head, {} from its front end and {} from its back end, and join them by a curve that lies {} below the line between them in the middle", "the lower edge of the cap", d.FrontNotch, d.BackNotch, dip)
 	piece := pieces.Piece{
-		Name: "sleeve", Cut: 2, Pair: true,
+		Name: role.Sleeve.String(), Role: role.Sleeve, Cut: 2, Pair: true,
 		Edges:   []pieces.Edge{construct.Edge(seams.NarrowHem, hem), construct.Edge(seams.SleeveHead, seam)},
 		Grain:   pieces.Grain{From: orb.Point{0, chord - 0.5*dip}, To: orb.Point{0, h.height - 0.2*(h.height-chord)}},
-		Notches: []pieces.Notch{{Edge: seams.SleeveHead, At: toCrown - d.FrontNotch, Count: 1, Match: "shoulder"}},
+		Notches: []pieces.Notch{{Edge: seams.SleeveHead, At: toCrown - d.FrontNotch, Count: 1, Match: marks.Shoulder}},
 	}
 	return Block{
 		Piece: piece, Pieces: []pieces.Piece{piece}, Sheet: sheet,

@@ -8,6 +8,8 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
@@ -58,7 +60,7 @@ func Draft(m Measures, o Options) (Block, error) {
 			"sleeve: a length of %s ends above the underarm; from the crown it must be %s or more",
 			construct.Length(d.length-h.rise), construct.AtLeast(d.shortest(d.height-h.rise+leastUnderarm)))
 	}
-	sheet := construct.Sheet{Piece: "sleeve"}
+	sheet := construct.Sheet{Piece: role.Sleeve.String()}
 	ends := h.draw(&sheet)
 	switch o.Style {
 	case TwoPiece:
@@ -200,7 +202,7 @@ func (d drafting) finish(sheet construct.Sheet, h head, ends ends) Block {
 	seam := h.seam()
 	length, toCrown := seam.Length(), h.front.path.Length()
 	piece := pieces.Piece{
-		Name: "sleeve", Cut: 2, Pair: true,
+		Name: role.Sleeve.String(), Role: role.Sleeve, Cut: 2, Pair: true,
 		Edges: []pieces.Edge{
 			wrist,
 			construct.Edge(seams.FrontUnderarm, underarm(front.At, ends.front.At, orb.Point{sin, cos})),
@@ -209,11 +211,11 @@ func (d drafting) finish(sheet construct.Sheet, h head, ends ends) Block {
 		},
 		Grain: pieces.Grain{From: orb.Point{0, lower.Y() + 0.15*fall}, To: orb.Point{0, h.height - 0.25*d.height}},
 		Notches: []pieces.Notch{
-			{Edge: seams.SleeveHead, At: d.FrontNotch, Count: 1, Match: "front armhole"},
-			{Edge: seams.SleeveHead, At: toCrown, Count: 1, Match: "shoulder"},
-			{Edge: seams.SleeveHead, At: length - d.BackNotch, Count: 2, Match: "back armhole"},
+			{Edge: seams.SleeveHead, At: d.FrontNotch, Count: 1, Match: marks.FrontArmhole},
+			{Edge: seams.SleeveHead, At: toCrown, Count: 1, Match: marks.Shoulder},
+			{Edge: seams.SleeveHead, At: length - d.BackNotch, Count: 2, Match: marks.BackArmhole},
 		},
-		Marks: []pieces.Mark{{Name: "bicep line", Path: construct.Line(ends.back.At, ends.front.At)}},
+		Marks: []pieces.Mark{{Name: marks.BicepLine, Path: construct.Line(ends.back.At, ends.front.At)}},
 	}
 	d.markElbow(&piece)
 	d.markPlacket(&piece)
@@ -235,10 +237,10 @@ func (d drafting) markElbow(piece *pieces.Piece) {
 	front, back := piece.Edges[1].Path, piece.Edges[3].Path
 	upFront := construct.Reach(front, 1, elbow)
 	downBack := back.Length() - construct.Reach(back.Reverse(), 1, elbow)
-	piece.Marks = append(piece.Marks, pieces.Mark{Name: "elbow line", Path: construct.Line(back.At(downBack), front.At(upFront))})
+	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.ElbowLine, Path: construct.Line(back.At(downBack), front.At(upFront))})
 	piece.Notches = append(piece.Notches,
-		pieces.Notch{Edge: seams.FrontUnderarm, At: upFront, Count: 1, Match: "elbow"},
-		pieces.Notch{Edge: seams.BackUnderarm, At: downBack, Count: 1, Match: "elbow"})
+		pieces.Notch{Edge: seams.FrontUnderarm, At: upFront, Count: 1, Match: marks.Elbow},
+		pieces.Notch{Edge: seams.BackUnderarm, At: downBack, Count: 1, Match: marks.Elbow})
 }
 
 // placketSlit is how long the slit of a shirt sleeve is, 8 to 15 cm
@@ -255,6 +257,6 @@ func (d drafting) markPlacket(piece *pieces.Piece) {
 	wrist := piece.Edges[0].Path
 	at := wrist.Length() / 4
 	foot := wrist.At(at)
-	piece.Notches = append(piece.Notches, pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: "placket"})
-	piece.Marks = append(piece.Marks, pieces.Mark{Name: "slit for the placket", Path: construct.Line(foot, orb.Point{foot[0], foot[1] + slit})})
+	piece.Notches = append(piece.Notches, pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: marks.Placket})
+	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.PlacketSlit, Path: construct.Line(foot, orb.Point{foot[0], foot[1] + slit})})
 }

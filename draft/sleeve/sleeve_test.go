@@ -10,6 +10,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -170,11 +171,11 @@ func TestRefusals(t *testing.T) {
 func TestNotchesMeetTheArmhole(t *testing.T) {
 	m := measures()
 	block := drafted(t, Options{})
-	counts := map[string]int{}
+	counts := map[marks.Name]int{}
 	for _, n := range block.Piece.Notches {
 		counts[n.Match] += n.Count
 	}
-	assert.Equal(t, map[string]int{"front armhole": 1, "back armhole": 2, "shoulder": 1, "elbow": 2}, counts)
+	assert.Equal(t, map[marks.Name]int{marks.FrontArmhole: 1, marks.BackArmhole: 2, marks.Shoulder: 1, marks.Elbow: 2}, counts)
 	assert.InDelta(t, m.FrontNotch, block.Piece.Notches[0].At, 1e-9)
 	assert.InDelta(t, m.BackNotch, block.Head-block.Piece.Notches[2].At, 1e-9)
 }

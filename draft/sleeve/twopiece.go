@@ -6,6 +6,8 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
@@ -118,23 +120,23 @@ func (d drafting) twoPiece(sheet construct.Sheet, h head) (Block, error) {
 	topHead := construct.Stretch(seam, f.toFront, f.toBack)
 	frontUnder := construct.Stretch(seam, 0, f.toFront).Map(about(f.frontFold)).Reverse()
 	backUnder := construct.Stretch(seam, f.toBack, length).Map(about(f.backFold)).Reverse()
-	top := d.panel("top sleeve", f, 1, topHead)
-	under := d.panel("under sleeve", f, -1, construct.Join(frontUnder, backUnder))
+	top := d.panel(role.TopSleeve, f, 1, topHead)
+	under := d.panel(role.UnderSleeve, f, -1, construct.Join(frontUnder, backUnder))
 
-	onHead := func(p *pieces.Piece, at float64, count int, match string) {
+	onHead := func(p *pieces.Piece, at float64, count int, match marks.Name) {
 		p.Notches = append(p.Notches, pieces.Notch{Edge: seams.SleeveHead, At: at, Count: count, Match: match})
 	}
-	onHead(&top, toCrown-f.toFront, 1, "shoulder")
-	onHead(&under, f.toFront, 1, "underarm")
+	onHead(&top, toCrown-f.toFront, 1, marks.Shoulder)
+	onHead(&under, f.toFront, 1, marks.Underarm)
 	if d.FrontNotch < f.toFront {
-		onHead(&under, f.toFront-d.FrontNotch, 1, "front armhole")
+		onHead(&under, f.toFront-d.FrontNotch, 1, marks.FrontArmhole)
 	} else {
-		onHead(&top, d.FrontNotch-f.toFront, 1, "front armhole")
+		onHead(&top, d.FrontNotch-f.toFront, 1, marks.FrontArmhole)
 	}
 	if d.BackNotch < length-f.toBack {
-		onHead(&under, f.toFront+d.BackNotch, 2, "back armhole")
+		onHead(&under, f.toFront+d.BackNotch, 2, marks.BackArmhole)
 	} else {
-		onHead(&top, length-d.BackNotch-f.toFront, 2, "back armhole")
+		onHead(&top, length-d.BackNotch-f.toFront, 2, marks.BackArmhole)
 	}
 	sheet.Piece = top.Name
 	sheet.Draw("fold both sides of the head under along upright lines halfway to the ends of the bicep line, {} to the right and {} to the left of the middle, so that its ends meet under the middle", "the front and back fold", f.frontFold, -f.backFold)
@@ -148,7 +150,7 @@ func (d drafting) twoPiece(sheet construct.Sheet, h head) (Block, error) {
 
 // panel is the top sleeve (beyond the folded edges, wider 1) or the under
 // sleeve (short of them, wider -1).
-func (d drafting) panel(name string, f folded, wider float64, headSeam pieces.Path) pieces.Piece {
+func (d drafting) panel(as role.Role, f folded, wider float64, headSeam pieces.Path) pieces.Piece {
 	front := f.front.Map(pieces.Move(wider*frontBeyond, 0))
 	back := f.back.Map(pieces.Move(-wider*backBeyond, 0))
 	// Square to both seams, so that the lower edge runs on across them.
@@ -159,7 +161,7 @@ func (d drafting) panel(name string, f folded, wider float64, headSeam pieces.Pa
 		wrist = construct.Edge(seams.Wrist, wrist.Path)
 	}
 	return pieces.Piece{
-		Name: name, Cut: 2, Pair: true,
+		Name: as.String(), Role: as, Cut: 2, Pair: true,
 		Edges: []pieces.Edge{
 			wrist,
 			construct.Edge(seams.FrontSeam, front.Reverse()),
@@ -167,11 +169,11 @@ func (d drafting) panel(name string, f folded, wider float64, headSeam pieces.Pa
 			construct.Edge(seams.BackSeam, back),
 		},
 		Notches: []pieces.Notch{
-			{Edge: seams.FrontSeam, At: front.Length() - f.frontElbow, Count: 1, Match: "front elbow"},
-			{Edge: seams.BackSeam, At: f.backElbow, Count: 2, Match: "back elbow"},
+			{Edge: seams.FrontSeam, At: front.Length() - f.frontElbow, Count: 1, Match: marks.FrontElbow},
+			{Edge: seams.BackSeam, At: f.backElbow, Count: 2, Match: marks.BackElbow},
 		},
 		Grain: pieces.Grain{From: orb.Point{0, 0.8 * d.elbowLine()}, To: orb.Point{0, min(headSeam.At(headSeam.Length() / 2)[1], 0) - 15}},
-		Marks: []pieces.Mark{{Name: "elbow line", Path: construct.Line(
+		Marks: []pieces.Mark{{Name: marks.ElbowLine, Path: construct.Line(
 			back.At(f.backElbow), front.At(f.frontElbow))}},
 	}
 }

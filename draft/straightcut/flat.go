@@ -6,6 +6,8 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
@@ -75,7 +77,7 @@ func (f figures) apron() (Block, error) {
 	low, corner, waist := orb.Point{0, -f.Length}, orb.Point{half, -f.Length}, orb.Point{half, 0}
 	tip, top := orb.Point{bib, bibHeight}, orb.Point{0, bibHeight}
 	piece := pieces.Piece{
-		Name: "apron", Cut: 1, Fold: seams.CentreFront,
+		Name: role.Apron.String(), Role: role.Apron, Cut: 1, Fold: seams.CentreFront,
 		Edges: []pieces.Edge{
 			{Name: seams.NarrowHem, Path: construct.Line(low, corner), Hem: true},
 			{Name: seams.SideNarrowHem, Path: construct.Line(corner, waist), Hem: true},
@@ -84,9 +86,9 @@ func (f figures) apron() (Block, error) {
 			construct.Edge(seams.CentreFront, construct.Line(top, low)),
 		},
 		Grain: pieces.Grain{From: orb.Point{half / 3, -0.7 * f.Length}, To: orb.Point{half / 3, 0.6 * bibHeight}},
-		Marks: []pieces.Mark{{Name: "waist line", Path: construct.Line(orb.Point{}, waist)}},
+		Marks: []pieces.Mark{{Name: marks.WaistLine, Path: construct.Line(orb.Point{}, waist)}},
 	}
-	s := construct.Sheet{Piece: "apron"}
+	s := construct.Sheet{Piece: role.Apron.String()}
 	start := s.Start(0, 0, "the centre front at the waist")
 	side := s.Right(start, half, "half the width: two fifths of the hip girth, or as asked for")
 	s.Down(start, f.Length, "the hem: the length")
@@ -145,12 +147,12 @@ func (f figures) bagPanel() pieces.Piece {
 	d, width, height := f.Depth/2, f.Width+f.Depth, f.Length+f.Depth/2
 	hems := map[seams.Name]bool{seams.BodyHem: true}
 	if d == 0 {
-		piece := named(pieces.Rectangle("bag panel", width, height), hems, seams.Bottom, seams.RightSide, seams.BodyHem, seams.LeftSide)
-		piece.Cut = 2
+		piece := named(pieces.Rectangle(role.BagPanel.String(), width, height), hems, seams.Bottom, seams.RightSide, seams.BodyHem, seams.LeftSide)
+		piece.Role, piece.Cut = role.BagPanel, 2
 		return piece
 	}
 	corners := []orb.Point{{d, 0}, {width - d, 0}, {width - d, d}, {width, d}, {width, height}, {0, height}, {0, d}, {d, d}}
-	piece := pieces.Piece{Name: "bag panel", Cut: 2, Grain: pieces.Grain{From: orb.Point{width / 3, 0.2 * height}, To: orb.Point{width / 3, 0.8 * height}}}
+	piece := pieces.Piece{Name: role.BagPanel.String(), Role: role.BagPanel, Cut: 2, Grain: pieces.Grain{From: orb.Point{width / 3, 0.2 * height}, To: orb.Point{width / 3, 0.8 * height}}}
 	for i, name := range []seams.Name{seams.Bottom, seams.RightCornerUpright, seams.RightCornerLevel, seams.RightSide, seams.BodyHem, seams.LeftSide, seams.LeftCornerLevel, seams.LeftCornerUpright} {
 		edge := construct.Edge(name, construct.Line(corners[i], corners[(i+1)%len(corners)]))
 		edge.Hem = hems[name]

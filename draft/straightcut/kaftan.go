@@ -8,6 +8,8 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
@@ -61,11 +63,11 @@ func (f figures) kaftan() (Block, error) {
 	if err != nil {
 		return Block{}, err
 	}
-	sheets := []construct.Sheet{{Piece: "front kaftan"}, {Piece: "back kaftan"}}
-	front := f.kaftanHalf(&sheets[0], u, "front", u.frontNeck())
-	back := f.kaftanHalf(&sheets[1], u, "back", backNeck)
+	sheets := []construct.Sheet{{Piece: role.FrontKaftan.String()}, {Piece: role.BackKaftan.String()}}
+	front := f.kaftanHalf(&sheets[0], u, role.FrontKaftan, u.frontNeck())
+	back := f.kaftanHalf(&sheets[1], u, role.BackKaftan, backNeck)
 	top := front.Edges[4].Path.End()
-	front.Marks = append(front.Marks, pieces.Mark{Name: "slit for the head", Path: construct.Line(top, orb.Point{0, top[1] - slit})})
+	front.Marks = append(front.Marks, pieces.Mark{Name: marks.HeadSlit, Path: construct.Line(top, orb.Point{0, top[1] - slit})})
 	b := Block{Pieces: []pieces.Piece{front, back}, Sheets: sheets}
 	f.addSleeve(&b, u)
 	b.Pairings = append(b.Pairings,
@@ -76,7 +78,7 @@ func (f figures) kaftan() (Block, error) {
 }
 
 // kaftanHalf draws the front or the back, half of it, on the fold.
-func (f figures) kaftanHalf(s *construct.Sheet, u upper, side string, neckDepth float64) pieces.Piece {
+func (f figures) kaftanHalf(s *construct.Sheet, u upper, as role.Role, neckDepth float64) pieces.Piece {
 	spread := kaftanSpread * (f.Length - u.armhole)
 	way := construct.Heading(90 + math.Atan(1.5*kaftanSpread)*180/math.Pi)
 	underarm := orb.Point{u.width, -u.armhole}
@@ -92,11 +94,11 @@ func (f figures) kaftanHalf(s *construct.Sheet, u upper, side string, neckDepth 
 	hem.Hem = true
 	neckPoint, middle := orb.Point{u.neck, 0}, orb.Point{0, -neckDepth}
 	var centre seams.Name = seams.CentreFront
-	if side == "back" {
+	if as == role.BackKaftan {
 		centre = seams.CentreBack
 	}
 	piece := pieces.Piece{
-		Name: side + " kaftan", Cut: 1, Fold: centre,
+		Name: as.String(), Role: as, Cut: 1, Fold: centre,
 		Edges: []pieces.Edge{
 			hem,
 			construct.Edge(seams.SideSeam, seam),
@@ -139,9 +141,9 @@ func (f figures) addSleeve(b *Block, u upper) {
 		b.Warnings = append(b.Warnings, construct.Say("the shoulder line reaches to within %s of the wrist: there are no sleeves", construct.Length(max(0, u.sleeve))))
 		return
 	}
-	piece := named(pieces.Rectangle("sleeve", 2*u.armhole, u.sleeve), map[seams.Name]bool{seams.WristHem: true}, seams.WristHem, seams.FrontUnderarm, seams.SleeveHead, seams.BackUnderarm)
-	piece.Cut, piece.Pair = 2, true
-	piece.Notches = []pieces.Notch{{Edge: seams.SleeveHead, At: u.armhole, Count: 1, Match: "shoulder"}}
+	piece := named(pieces.Rectangle(role.Sleeve.String(), 2*u.armhole, u.sleeve), map[seams.Name]bool{seams.WristHem: true}, seams.WristHem, seams.FrontUnderarm, seams.SleeveHead, seams.BackUnderarm)
+	piece.Role, piece.Cut, piece.Pair = role.Sleeve, 2, true
+	piece.Notches = []pieces.Notch{{Edge: seams.SleeveHead, At: u.armhole, Count: 1, Match: marks.Shoulder}}
 	b.Pieces = append(b.Pieces, piece)
 	b.Sheets = append(b.Sheets, rectangleSheet("sleeve", 2*u.armhole, u.sleeve, "twice the armhole", "from the neck point over the shoulder to the wrist, less the shoulder line"))
 	b.Pairings = append(b.Pairings,

@@ -5,6 +5,8 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
@@ -24,7 +26,7 @@ func (f figures) kimono() (Block, error) {
 	if err != nil {
 		return Block{}, err
 	}
-	sheets := []construct.Sheet{{Piece: "front kimono"}, {Piece: "back kimono"}}
+	sheets := []construct.Sheet{{Piece: role.FrontKimono.String()}, {Piece: role.BackKimono.String()}}
 	front, back := f.kimonoFront(&sheets[0], u), f.kimonoBack(&sheets[1], u)
 	edge, neck := construct.SeamLength(front, seams.FrontEdge), construct.SeamLength(back, seams.Neck)
 	band := strip("front band", edge+neck, bandWidth, 2)
@@ -48,7 +50,7 @@ func (f figures) kimono() (Block, error) {
 func (f figures) kimonoBack(s *construct.Sheet, u upper) pieces.Piece {
 	middle, neckPoint := orb.Point{0, -backNeck}, orb.Point{u.neck, 0}
 	piece := pieces.Piece{
-		Name: "back kimono", Cut: 1, Fold: seams.CentreBack,
+		Name: role.BackKimono.String(), Role: role.BackKimono, Cut: 1, Fold: seams.CentreBack,
 		Edges: append(f.kimonoSide(u, 0),
 			construct.Edge(seams.Neck, neckCurve(neckPoint, middle)),
 			construct.Edge(seams.CentreBack, construct.Line(middle, orb.Point{0, -f.Length}))),
@@ -70,10 +72,10 @@ func (f figures) kimonoFront(s *construct.Sheet, u upper) pieces.Piece {
 		construct.Bend(neckPoint, slant, 0.7, bend, orb.Point{0, -1}, 0.7),
 		construct.Line(bend, orb.Point{-wrap, -f.Length}))
 	piece := pieces.Piece{
-		Name: "front kimono", Cut: 2, Pair: true,
+		Name: role.FrontKimono.String(), Role: role.FrontKimono, Cut: 2, Pair: true,
 		Edges: append(f.kimonoSide(u, wrap), construct.Edge(seams.FrontEdge, edge)),
 		Grain: pieces.Grain{From: orb.Point{u.width / 2, -0.8 * f.Length}, To: orb.Point{u.width / 2, -0.25 * f.Length}},
-		Marks: []pieces.Mark{{Name: "centre front", Path: construct.Line(orb.Point{0, bend[1]}, orb.Point{0, -f.Length})}},
+		Marks: []pieces.Mark{{Name: marks.CentreFront, Path: construct.Line(orb.Point{0, bend[1]}, orb.Point{0, -f.Length})}},
 	}
 	f.recordUpper(s, u, u.frontNeck())
 	s.Draw("draw the side straight down from the underarm, and the hem {} below the neck point's level", "the length", f.Length)

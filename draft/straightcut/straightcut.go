@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -84,7 +85,7 @@ func Draft(m Measures, o Options) (Block, error) {
 func strip(name string, length, finished float64, cut int) pieces.Piece {
 	piece := pieces.Rectangle(name, 2*finished, length)
 	piece.Cut = cut
-	piece.Marks = []pieces.Mark{{Name: "fold line", Path: construct.Line(orb.Point{finished, 0}, orb.Point{finished, length})}}
+	piece.Marks = []pieces.Mark{{Name: marks.FoldLine, Path: construct.Line(orb.Point{finished, 0}, orb.Point{finished, length})}}
 	return piece
 }
 

@@ -4,6 +4,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -102,7 +103,7 @@ func (f figures) casing(s *construct.Sheet, h half, piece pieces.Piece) pieces.P
 		edges = append(edges, e)
 	}
 	piece.Edges = edges
-	piece.Marks = append(piece.Marks, pieces.Mark{Name: "fold line of the casing", Path: waist})
+	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.CasingFold, Path: waist})
 	s.Draw("go on {} above the waist on the side, as the mirror image of what lies below, and on the centre line, and join the ends squarely: the casing, folded down along the waist", "the width of the elastic and 5 mm to thread it", depth)
 	return piece
 }

@@ -3,6 +3,7 @@ package trousers
 import (
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -41,8 +42,8 @@ func (f figures) frontPiece(s *construct.Sheet, h half) pieces.Piece {
 		}
 	}
 	s.Draw("along the centre front draw a fly extension {} wide and {} long, its lower end rounded, its top the mirror image of the waist", "both fronts are cut alike", flyWidth, length)
-	piece.Marks = append(piece.Marks, pieces.Mark{Name: "centre front", Path: pieces.Path{pieces.Line{From: top, To: end}}})
+	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.CentreFront, Path: pieces.Path{pieces.Line{From: top, To: end}}})
 	waist := h.waist[len(h.waist)-1]
-	piece.Notches = append(piece.Notches, pieces.Notch{Edge: waist.Name, At: waist.Path.Length(), Count: 1, Match: "centre front"})
+	piece.Notches = append(piece.Notches, pieces.Notch{Edge: waist.Name, At: waist.Path.Length(), Count: 1, Match: marks.CentreFront})
 	return piece
 }

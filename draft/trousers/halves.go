@@ -5,6 +5,8 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
 
@@ -20,7 +22,7 @@ func (f figures) drawFront() half {
 	l := f.leg(0, 0)
 	fork := orb.Point{-f.half(), -f.rise}
 	hip := orb.Point{f.half(), -f.WaistToHip}
-	h := half{name: "front trousers"}
+	h := half{role: role.FrontTrousers}
 	h.insideLeg, h.outsideLeg = l.insideLeg(fork), l.outsideLeg(hip, f.taper, f.WaistToHip+f.raise())
 	h.hem = hem(h.insideLeg, h.outsideLeg)
 
@@ -42,7 +44,7 @@ func (f figures) drawBack(drop float64) half {
 	// As far outside the front as the leg is, so that the outside legs match.
 	hip := orb.Point{f.half() + legMore, -f.WaistToHip}
 	seat := orb.Point{hip[0] - f.back, -f.WaistToHip}
-	h := half{name: "back trousers", hip: f.back}
+	h := half{role: role.BackTrousers, hip: f.back}
 	h.insideLeg, h.outsideLeg = l.insideLeg(fork), l.outsideLeg(hip, f.taper, f.WaistToHip+f.raise())
 	h.hem = hem(h.insideLeg, h.outsideLeg)
 
@@ -66,24 +68,24 @@ func (f figures) drawWaist(h *half, set []construct.DartAt) {
 func (f figures) piece(h half, strokes int) pieces.Piece {
 	hem := construct.Edge(seams.TrouserHem, h.hem)
 	hem.Hem = true
-	piece := pieces.Piece{Name: h.name, Cut: 2, Pair: true, Darts: h.darts, Edges: []pieces.Edge{hem, construct.Edge(seams.OutsideLeg, h.outsideLeg)}}
+	piece := pieces.Piece{Name: h.role.String(), Role: h.role, Cut: 2, Pair: true, Darts: h.darts, Edges: []pieces.Edge{hem, construct.Edge(seams.OutsideLeg, h.outsideLeg)}}
 	piece.Edges = append(piece.Edges, h.waist...)
 	piece.Edges = append(piece.Edges,
 		construct.Edge(seams.Crotch, construct.Join(h.centre, h.curve)),
 		construct.Edge(seams.InsideLeg, h.insideLeg.Reverse()))
 	piece.Grain = pieces.Grain{From: orb.Point{0, -f.rise - 0.75*(f.Length-f.rise)}, To: orb.Point{0, -0.75 * f.WaistToHip}}
-	piece.Notches = []pieces.Notch{{Edge: seams.OutsideLeg, At: h.belowHip(), Count: strokes, Match: "hip"}}
+	piece.Notches = []pieces.Notch{{Edge: seams.OutsideLeg, At: h.belowHip(), Count: strokes, Match: marks.Hip}}
 	piece.Marks = []pieces.Mark{
-		{Name: "hip line", Path: construct.Line(orb.Point{h.outsideLeg[len(h.outsideLeg)-2].End()[0] - h.hip, -f.WaistToHip}, h.outsideLeg[len(h.outsideLeg)-2].End())},
+		{Name: marks.HipLine, Path: construct.Line(orb.Point{h.outsideLeg[len(h.outsideLeg)-2].End()[0] - h.hip, -f.WaistToHip}, h.outsideLeg[len(h.outsideLeg)-2].End())},
 	}
 	if f.isShort() {
 		return piece
 	}
 	inside, outside := h.insideLeg[0], h.outsideLeg[0]
 	piece.Notches = append(piece.Notches,
-		pieces.Notch{Edge: seams.OutsideLeg, At: outside.Length(), Count: strokes, Match: "outside knee"},
-		pieces.Notch{Edge: seams.InsideLeg, At: h.insideLeg.Length() - inside.Length(), Count: strokes, Match: "inside knee"})
-	piece.Marks = append(piece.Marks, pieces.Mark{Name: "knee line", Path: construct.Line(inside.End(), outside.End())})
+		pieces.Notch{Edge: seams.OutsideLeg, At: outside.Length(), Count: strokes, Match: marks.OutsideKnee},
+		pieces.Notch{Edge: seams.InsideLeg, At: h.insideLeg.Length() - inside.Length(), Count: strokes, Match: marks.InsideKnee})
+	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.KneeLine, Path: construct.Line(inside.End(), outside.End())})
 	return piece
 }
 

@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -26,10 +27,10 @@ func openPocket(piece pieces.Piece, below float64) pieces.Piece {
 func notchesApart(piece pieces.Piece, edge seams.Name) float64 {
 	var top, end float64
 	for _, n := range piece.Notches {
-		if n.Edge == edge && n.Match == "pocket top" {
+		if n.Edge == edge && n.Match == marks.PocketTop {
 			top = n.At
 		}
-		if n.Edge == edge && n.Match == "pocket end" {
+		if n.Edge == edge && n.Match == marks.PocketEnd {
 			end = n.At
 		}
 	}
@@ -73,6 +74,6 @@ func (f figures) placePocket(piece pieces.Piece, h half) pieces.Piece {
 	left, right := h.centre.Start()[0], h.outsideLeg.End()[0]
 	middle := (left+right)/2 + 5
 	w := f.patchWidth()
-	piece.Marks = append(piece.Marks, pieces.Mark{Name: "patch pocket", Path: construct.Line(orb.Point{middle - w/2, y}, orb.Point{middle + w/2, y})})
+	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.PatchPocket, Path: construct.Line(orb.Point{middle - w/2, y}, orb.Point{middle + w/2, y})})
 	return piece
 }

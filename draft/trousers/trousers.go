@@ -6,6 +6,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/pieces"
+	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
@@ -32,7 +33,7 @@ type Block struct {
 // half is one piece as drawn: the lines of its outline, and what it takes to
 // name them.
 type half struct {
-	name                       string
+	role                       role.Role
 	waist                      []pieces.Edge
 	darts                      []pieces.Dart
 	insideLeg, outsideLeg, hem pieces.Path
@@ -52,7 +53,7 @@ func Draft(m Measures, o Options) (Block, error) {
 	front := f.drawFront()
 	back := f.drawBack(f.matchDrop(front.insideLeg.Length()))
 
-	sheets := []construct.Sheet{{Piece: "front trousers"}, {Piece: "back trousers"}}
+	sheets := []construct.Sheet{{Piece: role.FrontTrousers.String()}, {Piece: role.BackTrousers.String()}}
 	f.record(&sheets[0], front)
 	f.record(&sheets[1], back)
 	frontPiece, backPiece := f.frontPiece(&sheets[0], front), f.piece(back, 2)

@@ -10,6 +10,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/internal/drafttest"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -103,14 +104,14 @@ func TestLegsMatch(t *testing.T) {
 		assert.InDelta(t, drafttest.Path(t, back, seams.OutsideLeg).Length(), drafttest.Path(t, front, seams.OutsideLeg).Length(), 0.1, "%g", length)
 		shorter := drafttest.Path(t, back, seams.InsideLeg).Length() - drafttest.Path(t, front, seams.InsideLeg).Length()
 		assert.True(t, shorter >= 0 && shorter <= 6, "%g: %g", length, shorter)
-		for _, match := range []string{"hip", "outside knee", "inside knee"} {
+		for _, match := range []marks.Name{marks.Hip, marks.OutsideKnee, marks.InsideKnee} {
 			// From the hem up, or from the fork down.
 			assert.InDelta(t, fromHem(t, front, match), fromHem(t, back, match), 0.1, "%g: %s", length, match)
 		}
 	}
 }
 
-func fromHem(t *testing.T, p pieces.Piece, match string) float64 {
+func fromHem(t *testing.T, p pieces.Piece, match marks.Name) float64 {
 	for _, n := range p.Notches {
 		if n.Match == match && n.Edge == seams.InsideLeg {
 			return drafttest.Path(t, p, n.Edge).Length() - n.At
@@ -129,7 +130,7 @@ func TestFlyFoldsUnderTheWaist(t *testing.T) {
 	top := drafttest.Path(t, front, seams.FlyWaist)
 	assert.InDelta(t, 40, top.Length(), 1e-3)
 	fold := front.Marks[len(front.Marks)-1]
-	require.Equal(t, "centre front", fold.Name)
+	require.Equal(t, marks.CentreFront, fold.Name)
 	line := pieces.MirrorAbout(fold.Path.Start(), fold.Path.End())
 	var waist pieces.Path
 	for _, e := range front.Edges {
@@ -183,7 +184,7 @@ func TestElasticWaist(t *testing.T) {
 			require.NoError(t, p.Check())
 			assert.Empty(t, p.Darts)
 			mark := p.Marks[len(p.Marks)-1]
-			require.Equal(t, "fold line of the casing", mark.Name)
+			require.Equal(t, marks.CasingFold, mark.Name)
 			outside, crotch := drafttest.Path(t, p, seams.OutsideLeg), drafttest.Path(t, p, seams.Crotch)
 			side, centre := mark.Path.Start(), mark.Path.End()
 			fold := pieces.MirrorAbout(side, construct.Go(side, mark.Path.Tangent(0), 1))

@@ -7,6 +7,7 @@ import (
 
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -32,11 +33,11 @@ func checkAsked(p lay.Plan, _ []openedPiece, asked []pieces.Piece) error {
 }
 
 // matchesOf a piece: the match points that are asked for by name, or else those that
-// it shares with another; and "" for its right and left.
-func matchesOf(p lay.Plan, piece pieces.Piece, asked []pieces.Piece) []string {
-	var out []string
+// it shares with another; and None for its right and left.
+func matchesOf(p lay.Plan, piece pieces.Piece, asked []pieces.Piece) []marks.Name {
+	var out []marks.Name
 	for _, notch := range piece.Notches {
-		if _, ok := matchPoint(piece, notch.Match); !ok || notch.Match == "" || slices.Contains(out, notch.Match) {
+		if _, ok := matchPoint(piece, notch.Match); !ok || notch.Match == marks.None || slices.Contains(out, notch.Match) {
 			continue
 		}
 		sharing := 0
@@ -51,12 +52,12 @@ func matchesOf(p lay.Plan, piece pieces.Piece, asked []pieces.Piece) []string {
 		}
 	}
 	if piece.Pair && piece.Fold == seams.None {
-		out = append(out, "")
+		out = append(out, marks.None)
 	}
 	return out
 }
 
-func names(list []lay.Match, name string, across bool, piece int) bool {
+func names(list []lay.Match, name marks.Name, across bool, piece int) bool {
 	return slices.ContainsFunc(list, func(m lay.Match) bool {
 		return m.Name == name && m.Across == across && slices.Contains(m.Pieces, piece)
 	})

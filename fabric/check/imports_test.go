@@ -64,6 +64,6 @@ func TestProofReachesNoPlanner(t *testing.T) {
 		}
 	}
 	for path := range direct {
-		assert.Contains(t, []string{"ellwand/fabric/cloth", "ellwand/fabric/lay", "ellwand/pieces", "ellwand/pieces/seams", "ellwand/nest/layout", "ellwand/nest/verify"}, path)
+		assert.Contains(t, []string{"ellwand/fabric/cloth", "ellwand/fabric/lay", "ellwand/pieces", "ellwand/pieces/marks", "ellwand/pieces/seams", "ellwand/nest/layout", "ellwand/nest/verify"}, path)
 	}
 }

@@ -10,6 +10,7 @@ import (
 
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -52,12 +53,12 @@ type matchPlace struct {
 
 func pointsOf(p lay.Plan, o openedPiece, asked pieces.Piece, match lay.Match) []matchPlace {
 	at := asked.Grain.From
-	if match.Name != "" {
+	if match.Name != marks.None {
 		at, _ = matchPoint(asked, match.Name)
 	}
 	drawn, image := onCloth(p, o, asked, at)
 	axis := axisOf(match.Across)
-	if !match.Across || match.Name == "" { // both sides match one place
+	if !match.Across || match.Name == marks.None { // both sides match one place
 		return []matchPlace{{drawn[axis], false}}
 	}
 	if asked.Fold != seams.None {
@@ -106,7 +107,7 @@ func checkCentres(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error 
 }
 
 // matchPoint is the first notch of that match name, on the seam line.
-func matchPoint(piece pieces.Piece, name string) (orb.Point, bool) {
+func matchPoint(piece pieces.Piece, name marks.Name) (orb.Point, bool) {
 	for _, notch := range piece.Notches {
 		edge, ok := piece.Edge(notch.Edge)
 		if ok && notch.Match == name {

@@ -8,6 +8,7 @@ import (
 
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -21,7 +22,7 @@ func checkMotif(p lay.Plan, o openedPiece, asked pieces.Piece) error {
 		return nil
 	}
 	at := wholeMiddle(asked)
-	if motif.Point != "" {
+	if motif.Point != marks.None {
 		at, _ = matchPoint(asked, motif.Point)
 		for _, mark := range asked.Marks {
 			if mark.Name == motif.Point && mark.Path == nil {

@@ -1,6 +1,7 @@
 package cloth
 
 import (
+	"ellwand/pieces/marks"
 	"errors"
 	"fmt"
 	"slices"
@@ -17,8 +18,8 @@ type Motif struct {
 	// Pieces names those on which a motif is centred; empty is none.
 	Pieces []string
 	// Point names a mark or a match point of those pieces on which the centre
-	// falls; empty is the middle of the whole piece.
-	Point string
+	// falls; None is the middle of the whole piece.
+	Point marks.Name
 }
 
 // Has reports whether a motif is centred on the piece of that name.

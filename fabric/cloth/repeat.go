@@ -1,5 +1,7 @@
 package cloth
 
+import "ellwand/pieces/marks"
+
 // Repeat of the pattern of a cloth, and what is to be matched on it. The zero
 // value is plain cloth.
 //
@@ -15,7 +17,7 @@ type Repeat struct {
 	Along, Across float64
 	// Matches names the match points to keep, the most important first; empty
 	// keeps all that can be kept together, in the order of the pieces.
-	Matches []string
+	Matches []marks.Name
 	// Centred names pieces whose centre lies on one line of the repeat across:
 	// their fold edge, or the edge whose name begins with "centre", or else
 	// their grainline.

@@ -4,6 +4,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 )
 
 // Turning is a way in which a template may lie.
@@ -70,7 +71,7 @@ type Dart struct {
 
 // Mark is an inner mark in its place: a line, or a single point.
 type Mark struct {
-	Name string
+	Name marks.Name
 	Line orb.LineString
 }
 

@@ -16,6 +16,7 @@ import (
 	"ellwand/fabric/layoutfile"
 	"ellwand/fabric/plan"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 )
 
 // schema is compiled by a reader that is not ours.
@@ -37,10 +38,10 @@ func schema(t *testing.T) *jsonschema.Schema {
 func apron() []pieces.Piece {
 	front := pieces.Rectangle("front", 300, 500)
 	front.Fold = front.Edges[3].Name
-	front.Notches = []pieces.Notch{{Edge: front.Edges[1].Name, At: 200, Count: 1, Match: "side"}}
+	front.Notches = []pieces.Notch{{Edge: front.Edges[1].Name, At: 200, Count: 1, Match: marks.Called("side")}}
 	pocket := pieces.Rectangle("pocket", 150, 200)
 	pocket.Cut, pocket.Pair = 2, true
-	pocket.Notches = []pieces.Notch{{Edge: pocket.Edges[1].Name, At: 50, Count: 1, Match: "side"}}
+	pocket.Notches = []pieces.Notch{{Edge: pocket.Edges[1].Name, At: 50, Count: 1, Match: marks.Called("side")}}
 	yoke := pieces.Rectangle("yoke", 90, 400)
 	yoke.Cut, yoke.Grain.Lie = 2, pieces.CrossGrain
 	return []pieces.Piece{front, pocket, yoke}

@@ -13,6 +13,7 @@ import (
 	"ellwand/fabric/plan"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 )
 
 // placedPiece lays a rectangle drawn with its grain up the page, turned so
@@ -65,7 +66,7 @@ func foldedPlan() lay.Plan {
 	front.OnFold = true
 	front.Notches = []lay.Notch{{At: orb.Point{300, 200}, Out: orb.Point{300, 200}, Along: orb.Point{-1, 0}, Count: 2}}
 	front.Darts = []lay.Dart{{Name: "waist dart", Line: orb.LineString{{0, 80}, {150, 100}, {0, 120}}}}
-	front.Marks = []lay.Mark{{Name: "bust line", Line: orb.LineString{{400, 0}, {400, 200}}}, {Name: "drill hole", Line: orb.LineString{{140, 100}}}}
+	front.Marks = []lay.Mark{{Name: marks.BustLine, Line: orb.LineString{{400, 0}, {400, 200}}}, {Name: marks.Called("drill hole"), Line: orb.LineString{{140, 100}}}}
 	sleeve := placedPiece("sleeve", 250, 550, 0, 220, 270)
 	sleeve.Yields, sleeve.Piece.Pair = 2, true
 	pocket := placedPiece("pocket", 120, 140, 620, 30, 90)

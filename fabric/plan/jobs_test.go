@@ -20,6 +20,7 @@ import (
 	"ellwand/fabric/layoutfile"
 	"ellwand/fabric/plan"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 	"ellwand/testdata/check"
 	"ellwand/testdata/sample"
@@ -140,7 +141,7 @@ func randomPiece(r *rand.Rand, i int) pieces.Piece {
 	}
 	for k := range 1 + r.IntN(2) {
 		edge := p.Edges[1+k]
-		p.Notches = append(p.Notches, pieces.Notch{Edge: edge.Name, At: r.Float64() * edge.Path.Length(), Count: 1, Match: []string{"side", "side", "hem", "waist", ""}[r.IntN(5)]})
+		p.Notches = append(p.Notches, pieces.Notch{Edge: edge.Name, At: r.Float64() * edge.Path.Length(), Count: 1, Match: marks.Called([]string{"side", "side", "hem", "waist", ""}[r.IntN(5)])})
 	}
 	return p.Map(pieces.Turn(float64(r.IntN(8)) * 45).Then(pieces.Move(37, -11)))
 }

@@ -7,6 +7,7 @@ import (
 
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 )
 
 // Matching is what matching the repeat costs in cloth, mm.
@@ -80,7 +81,7 @@ func droppedAs(asked []pieces.Piece, match lay.Match) string {
 	if match.Across {
 		way = "across"
 	}
-	if match.Name == "" {
+	if match.Name == marks.None {
 		return fmt.Sprintf("right and left of %s cannot be matched %s as well as the other points", name, way)
 	}
 	return fmt.Sprintf("%s of %s cannot be matched %s as well as the others", match.Name, name, way)
@@ -88,7 +89,7 @@ func droppedAs(asked []pieces.Piece, match lay.Match) string {
 
 func mergedMatch(all []lay.Match, more lay.Match) []lay.Match {
 	for i, match := range all {
-		if match.Name != more.Name || match.Across != more.Across || match.Name == "" && match.Pieces[0] != more.Pieces[0] {
+		if match.Name != more.Name || match.Across != more.Across || match.Name == marks.None && match.Pieces[0] != more.Pieces[0] {
 			continue
 		}
 		for _, source := range more.Pieces {

@@ -14,6 +14,7 @@ import (
 	"ellwand/fabric/plan"
 	"ellwand/fabric/words"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
@@ -118,12 +119,12 @@ func TestMatchesThatContradict(t *testing.T) {
 	p := inLay(t, c, lay.Open, a, b)
 	require.NotEmpty(t, p.Notes)
 	assert.Contains(t, p.Notes[len(p.Notes)-1]+p.Notes[0], "high of b cannot be matched along the warp as well as the others")
-	c.Repeat.Matches = []string{"high"}
+	c.Repeat.Matches = []marks.Name{marks.Called("high")}
 	p = inLay(t, c, lay.Open, a, b)
 	for _, note := range p.Notes {
 		assert.NotContains(t, note, "matched")
 	}
-	c.Repeat.Matches = []string{"middle"}
+	c.Repeat.Matches = []marks.Name{marks.Called("middle")}
 	_, err := plan.Require(t.Context(), c, []pieces.Piece{a, b}, fabrictest.Brief)
 	assert.ErrorContains(t, err, `no piece has a match point "middle"`)
 }

@@ -15,6 +15,7 @@ import (
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 )
 
 // Table is the cutting table: one cloth with all its pieces, and the lays
@@ -186,7 +187,7 @@ func (t *Table) lessMatched(m *rules.Matching) error {
 }
 
 // names of the match points, over all the pieces.
-func (t *Table) names() []string {
+func (t *Table) names() []marks.Name {
 	all := make([]rules.Template, len(t.Wanted))
 	for i, d := range t.Wanted {
 		all[i] = rules.Template{Source: d.Source, Asked: d.Piece}

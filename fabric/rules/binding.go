@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"fmt"
 	"slices"
 
 	"github.com/paulmach/orb"
@@ -9,20 +8,21 @@ import (
 	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
-// sideName is the node of a match point across the cloth, for the side that is
-// drawn or for its image.
-func sideName(a axis, name string, image bool) string {
+// pointNode is the node of a match point: across the cloth, of the side that is
+// drawn or of its image.
+func pointNode(a axis, name marks.Name, image bool) lay.Node {
 	if a == acrossWarp && image {
-		return "image of " + name
+		return lay.Node{Kind: lay.ImageNode, Name: name}
 	}
-	return "point " + name
+	return lay.Node{Kind: lay.PointNode, Name: name}
 }
 
 // bindName ties a named match point on all pieces that have it.
-func (m *Matching) bindName(a axis, name string) {
+func (m *Matching) bindName(a axis, name marks.Name) {
 	kept, seen := lay.Match{Name: name, Across: a == acrossWarp}, map[int]bool{}
 	for _, t := range m.templates {
 		if _, ok := PointNamed(t.Asked, name); !ok || seen[t.Source] {
@@ -42,7 +42,7 @@ func (m *Matching) bindName(a axis, name string) {
 
 // bindPointOf ties a named point on all templates of a piece, or on none: a
 // right that matches beside a left that does not would be no match.
-func (m *Matching) bindPointOf(a axis, source int, name string) bool {
+func (m *Matching) bindPointOf(a axis, source int, name marks.Name) bool {
 	set, ties := m.sets[a].clone(), slices.Clone(m.ties[a])
 	for i, t := range m.templates {
 		if t.Source != source {
@@ -56,17 +56,17 @@ func (m *Matching) bindPointOf(a axis, source int, name string) bool {
 	return true
 }
 
-func (m *Matching) bindPoint(a axis, i int, t Template, name string, p orb.Point) bool {
+func (m *Matching) bindPoint(a axis, i int, t Template, name marks.Name, p orb.Point) bool {
 	isPair := t.Asked.Pair
 	if a == acrossWarp && t.Yields == 2 && !isPair {
 		return false // the upper ply has the point at its image
 	}
 	left := m.bed.Plies() == 1 && t.Turns[0].Mirrored && isPair
-	if !m.bind(a, i, sideName(a, name, left), p) {
+	if !m.bind(a, i, pointNode(a, name, left), p) {
 		return false
 	}
 	isBothSides := a == acrossWarp && m.bed.Plies() == 1 && t.Asked.Fold != seams.None
-	return !isBothSides || m.bind(a, i, sideName(a, name, true), geometry.Apply(t.Image, p))
+	return !isBothSides || m.bind(a, i, pointNode(a, name, true), geometry.Apply(t.Image, p))
 }
 
 // bindPairs ties the right of each pair to its left.
@@ -85,7 +85,7 @@ func (m *Matching) bindPairs(a axis) {
 	}
 }
 
-func pairNode(source int) string { return fmt.Sprintf("pair %d", source) }
+func pairNode(source int) lay.Node { return lay.Node{Kind: lay.PairNode, Index: source} }
 
 // bindPair ties all templates of a pair to one place, or none of them.
 func (m *Matching) bindPair(a axis, source int) bool {

@@ -21,14 +21,14 @@ var _ = register(rule{
 })
 
 // centreNode is the place of the centre line.
-const centreNode = "the centre line"
+var centreNode = lay.Node{Kind: lay.CentreNode}
 
 // bindCentre ties a centred piece to its line.
 func bindCentre(m *Matching, a axis, i int) error {
 	if a == alongWarp {
 		return nil
 	}
-	line, set, t := m.toBed(a, m.cloth.Repeat.CentreLine-m.cloth.Selvedge, ""), m.sets[a], m.templates[i]
+	line, set, t := m.toBed(a, m.cloth.Repeat.CentreLine-m.cloth.Selvedge), m.sets[a], m.templates[i]
 	set.bind(fixedPlace, centreNode, line)
 	twice := m.bed.MirrorsAcross() && !t.OnFold
 	if twice && math.Abs(math.Remainder(2*line, set.period)) > matchTolerance/2 || !m.bind(a, i, centreNode, centreOf(t.Asked)) {

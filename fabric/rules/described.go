@@ -9,6 +9,7 @@ import (
 	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 )
 
 // This file says of a plan what somebody needs who checks it without knowing
@@ -32,7 +33,7 @@ func PointsOf(p lay.Plan, match lay.Match) []PiecePoint {
 	var out []PiecePoint
 	for _, i := range match.Pieces {
 		at, found := cut[i].Grain.From, true
-		if match.Name != "" {
+		if match.Name != marks.None {
 			at, found = PointNamed(cut[i], match.Name)
 		}
 		if found {

@@ -1,7 +1,6 @@
 package rules
 
 import (
-	"fmt"
 	"math"
 
 	"github.com/paulmach/orb"
@@ -11,11 +10,12 @@ import (
 	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
+	"ellwand/pieces/marks"
 )
 
 // bind ties a point of template i to a node; it reports whether that agrees
 // with what is tied already.
-func (m *Matching) bind(a axis, i int, node string, p orb.Point) bool {
+func (m *Matching) bind(a axis, i int, node lay.Node, p orb.Point) bool {
 	q, sign := m.at(a, m.templates[i].baseTurn(), p)
 	if !m.sets[a].bind(itemNode(i), node, float64(sign*q)) {
 		return false
@@ -54,7 +54,7 @@ type Matching struct {
 	cloth     cloth.Cloth
 	bed       bed.Bed
 	templates []Template
-	names     []string // of the match points to keep, the most important first
+	names     []marks.Name // of the match points to keep, the most important first
 	known     lay.Places
 	Kept      []lay.Match
 	Dropped   []lay.Match
@@ -69,7 +69,7 @@ type Matching struct {
 
 // tie binds a point of a template to a place.
 type tie struct {
-	node  string
+	node  lay.Node
 	point orb.Point
 }
 
@@ -90,11 +90,11 @@ func (m *Matching) at(a axis, turn layout.Turn, p orb.Point) (q, sign float64) {
 	return q, sign
 }
 
-func itemNode(i int) string { return fmt.Sprintf("template %d", i) }
+func itemNode(i int) lay.Node { return lay.Node{Kind: lay.TemplateNode, Index: i} }
 
 // toBed brings a place on the open cloth to the bed; on two plies across, that
 // is the distance from the line about which they mirror.
-func (m *Matching) toBed(a axis, place float64, name string) float64 {
+func (m *Matching) toBed(a axis, place float64) float64 {
 	if a == alongWarp {
 		return place - m.bed.Before
 	}

@@ -6,6 +6,7 @@ import (
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
+	"ellwand/pieces/marks"
 )
 
 // This file decides which match points are kept, by binding them to each other
@@ -23,8 +24,8 @@ func (m *Matching) bindAxis(a axis) {
 	}
 	set := newUnionFind(a.period(m.cloth.Repeat), tolerance)
 	m.sets[a], m.ties[a] = set, make([][]tie, len(m.templates))
-	for name, place := range m.known[a] {
-		set.bind(fixedPlace, name, m.toBed(a, place, name))
+	for node, place := range m.known[a] {
+		set.bind(fixedPlace, node, m.toBed(a, place))
 	}
 	for i, t := range m.templates {
 		set.add(itemNode(i), t.Copies)
@@ -42,7 +43,7 @@ func (m *Matching) bindAxis(a axis) {
 }
 
 // Match computes the ties of all templates of a bed.
-func Match(c cloth.Cloth, b bed.Bed, templates []Template, names []string, known lay.Places) *Matching {
+func Match(c cloth.Cloth, b bed.Bed, templates []Template, names []marks.Name, known lay.Places) *Matching {
 	m := &Matching{cloth: c, bed: b, templates: templates, names: names, known: known}
 	for _, a := range []axis{alongWarp, acrossWarp} {
 		if a.period(c.Repeat) > 0 {

@@ -8,6 +8,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -21,13 +22,13 @@ var _ = register(rule{
 })
 
 // motifNode is the place of the centre of a motif.
-const motifNode = "the motif"
+var motifNode = lay.Node{Kind: lay.MotifNode}
 
 // motifPoint is where the centre of a motif falls on a piece: a mark or a match
 // point of that name, or the middle of the whole piece along and across its
 // grainline. It reports false when there is no such point.
 func motifPoint(motif cloth.Motif, piece pieces.Piece) (orb.Point, bool) {
-	if motif.Point == "" {
+	if motif.Point == marks.None {
 		return middleOf(piece), true
 	}
 	for _, mark := range piece.Marks {
@@ -72,7 +73,7 @@ func bindMotif(m *Matching, a axis, i int) error {
 	if a == acrossWarp {
 		place = motif.Across - m.cloth.Selvedge
 	}
-	place = m.toBed(a, place, "")
+	place = m.toBed(a, place)
 	set.bind(fixedPlace, motifNode, place)
 	point, _ := motifPoint(motif, t.Asked)
 	twice := a == acrossWarp && m.bed.MirrorsAcross() && !t.OnFold

@@ -13,14 +13,14 @@ import (
 func (m *Matching) Found(problem layout.Problem, placed layout.Layout) lay.Places {
 	var out lay.Places
 	for _, a := range []axis{alongWarp, acrossWarp} {
-		out[a] = map[string]float64{}
-		for name, place := range m.known[a] {
-			out[a][name] = place
+		out[a] = map[lay.Node]float64{}
+		for node, place := range m.known[a] {
+			out[a][node] = place
 		}
 		for node, place := range m.placesInBed(a, problem, placed) {
 			out[a][node] = m.toCloth(a, place)
-			if name, isPoint := pointOf(node); a == acrossWarp && isPoint && m.bed.Plies() == 2 {
-				out[a][sideName(a, name, true)] = m.toCloth(a, m.imageOf(place))
+			if a == acrossWarp && node.Kind == lay.PointNode && m.bed.Plies() == 2 {
+				out[a][pointNode(a, node.Name, true)] = m.toCloth(a, m.imageOf(place))
 			}
 		}
 	}
@@ -31,8 +31,8 @@ func (m *Matching) Found(problem layout.Problem, placed layout.Layout) lay.Place
 // lattice, and those of a template that nothing bound, or that had two places,
 // the places where it came to lie: turned end for end, its points lie otherwise
 // to each other.
-func (m *Matching) placesInBed(a axis, problem layout.Problem, placed layout.Layout) map[string]float64 {
-	out := map[string]float64{}
+func (m *Matching) placesInBed(a axis, problem layout.Problem, placed layout.Layout) map[lay.Node]float64 {
+	out := map[lay.Node]float64{}
 	if m.sets[a] == nil {
 		return out
 	}
@@ -64,12 +64,4 @@ func (m *Matching) imageOf(place float64) float64 {
 		return -place
 	}
 	return place
-}
-
-func pointOf(node string) (string, bool) {
-	const prefix = "point "
-	if len(node) > len(prefix) && node[:len(prefix)] == prefix {
-		return node[len(prefix):], true
-	}
-	return "", false
 }

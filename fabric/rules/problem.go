@@ -8,6 +8,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
+	"ellwand/pieces/marks"
 )
 
 // ProblemOf states the templates of a bed that is the whole lay as plain
@@ -19,7 +20,7 @@ func ProblemOf(c cloth.Cloth, b bed.Bed, templates []Template) (layout.Problem, 
 
 // ProblemAt does the same for a bed whose match points are to keep to known
 // places on the open cloth.
-func ProblemAt(c cloth.Cloth, b bed.Bed, templates []Template, names []string, known lay.Places) (layout.Problem, *Matching, error) {
+func ProblemAt(c cloth.Cloth, b bed.Bed, templates []Template, names []marks.Name, known lay.Places) (layout.Problem, *Matching, error) {
 	problem, err := PlainProblem(c, b, templates)
 	if err != nil {
 		return problem, nil, err

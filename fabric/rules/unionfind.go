@@ -1,6 +1,7 @@
 package rules
 
 import (
+	"ellwand/fabric/lay"
 	"maps"
 	"math"
 )
@@ -13,16 +14,16 @@ type unionFind struct {
 	period float64
 	// tolerance of what is bound twice, mm.
 	tolerance float64
-	parent    map[string]string
-	above     map[string]float64 // place of a node less that of its parent
-	weight    map[string]int     // things laid in the set of a root
+	parent    map[lay.Node]lay.Node
+	above     map[lay.Node]float64 // place of a node less that of its parent
+	weight    map[lay.Node]int     // things laid in the set of a root
 }
 
 // fixedPlace is the node of the cloth itself, at place 0.
-const fixedPlace = "the cloth"
+var fixedPlace = lay.Node{Kind: lay.ClothNode}
 
 func newUnionFind(period, tolerance float64) *unionFind {
-	return &unionFind{period: period, tolerance: tolerance, parent: map[string]string{}, above: map[string]float64{}, weight: map[string]int{}}
+	return &unionFind{period: period, tolerance: tolerance, parent: map[lay.Node]lay.Node{}, above: map[lay.Node]float64{}, weight: map[lay.Node]int{}}
 }
 
 func (p *unionFind) clone() *unionFind {
@@ -30,11 +31,11 @@ func (p *unionFind) clone() *unionFind {
 }
 
 // root of a node, and the place of the node less that of the root.
-func (p *unionFind) root(node string) (string, float64) {
+func (p *unionFind) root(node lay.Node) (lay.Node, float64) {
 	sum := 0.0
-	for p.parent[node] != "" {
+	for parent, ok := p.parent[node]; ok; parent, ok = p.parent[node] {
 		sum += p.above[node]
-		node = p.parent[node]
+		node = parent
 	}
 	return node, sum
 }
@@ -42,7 +43,7 @@ func (p *unionFind) root(node string) (string, float64) {
 // bind asks that node b lies at the place of node a plus q. It reports false,
 // and changes nothing, when that contradicts what is bound already by more
 // than the tolerance.
-func (p *unionFind) bind(a, b string, q float64) bool {
+func (p *unionFind) bind(a, b lay.Node, q float64) bool {
 	ra, da := p.root(a)
 	rb, db := p.root(b)
 	if ra == rb {
@@ -59,14 +60,14 @@ func (p *unionFind) bind(a, b string, q float64) bool {
 }
 
 // add counts things laid under a node.
-func (p *unionFind) add(node string, n int) {
+func (p *unionFind) add(node lay.Node, n int) {
 	r, _ := p.root(node)
 	p.weight[r] += n
 }
 
 // isBound reports whether a node must lie on a lattice: it is bound to the
 // cloth or to another thing laid.
-func (p *unionFind) isBound(node string) bool {
+func (p *unionFind) isBound(node lay.Node) bool {
 	r, _ := p.root(node)
 	return r == fixedPlace || p.weight[r] > 1
 }

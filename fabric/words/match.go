@@ -22,7 +22,7 @@ func Match(m lay.Match, all []pieces.Piece) string {
 	if m.Across {
 		way = "across"
 	}
-	what := m.Name
+	what := m.Name.String()
 	if what == "" {
 		what = "right and left"
 	}

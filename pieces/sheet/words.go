@@ -69,9 +69,9 @@ func (f figure) names() {
 			continue
 		}
 		length := m.Path.Length()
-		size := math.Min(3.5, 0.8*length/math.Max(0.1, drawing.Width(m.Name, 1/drawing.Point, false)))
-		if !f.beside(m.Name, m.Path, size) {
-			f.Write(along(m.Name, m.Path.At(length*0.25), m.Path.Tangent(length*0.25), size, 0.9*size, false))
+		size := math.Min(3.5, 0.8*length/math.Max(0.1, drawing.Width(m.Name.String(), 1/drawing.Point, false)))
+		if !f.beside(m.Name.String(), m.Path, size) {
+			f.Write(along(m.Name.String(), m.Path.At(length*0.25), m.Path.Tangent(length*0.25), size, 0.9*size, false))
 		}
 	}
 	neck, _ := f.neck()
@@ -81,11 +81,11 @@ func (f figure) names() {
 // namePoint writes the name of a marked point above, below or beside it.
 func (f figure) namePoint(m pieces.Mark) {
 	const size = 3.5
-	half := drawing.Width(m.Name, size/drawing.Point, false)/2 + 3
+	half := drawing.Width(m.Name.String(), size/drawing.Point, false)/2 + 3
 	places := []orb.Point{{0, -3.5}, {0, 4.5}, {half, 0}, {-half, 0}, {half, -3.5}, {-half, -3.5}, {half, 4.5}, {-half, 4.5}}
-	text := along(m.Name, geometry.Add(m.At, places[0]), orb.Point{1, 0}, size, 0, false)
+	text := along(m.Name.String(), geometry.Add(m.At, places[0]), orb.Point{1, 0}, size, 0, false)
 	for _, place := range places {
-		if other := along(m.Name, geometry.Add(m.At, place), orb.Point{1, 0}, size, 0, false); f.HasRoomFor(other, air) {
+		if other := along(m.Name.String(), geometry.Add(m.At, place), orb.Point{1, 0}, size, 0, false); f.HasRoomFor(other, air) {
 			text = other
 			break
 		}

@@ -18,6 +18,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -119,7 +120,7 @@ func bodice() pieces.Piece {
 		Grain:   pieces.Grain{From: orb.Point{30, 60}, To: orb.Point{30, 330}},
 		Notches: []pieces.Notch{{Edge: seams.Armhole, At: 100, Count: 1}},
 		Darts:   []pieces.Dart{{Name: seams.Waist.Dart(0), Mouth: seams.Called("dart mouth"), Start: orb.Point{80, 0}, Apex: orb.Point{95, 140}, End: orb.Point{110, 0}}},
-		Marks:   []pieces.Mark{{Name: "bust line", Path: line(0, 200, 249, 200)}, {Name: "bust point", At: orb.Point{95, 165}}},
+		Marks:   []pieces.Mark{{Name: marks.BustLine, Path: line(0, 200, 249, 200)}, {Name: marks.BustPoint, At: orb.Point{95, 165}}},
 	}
 }
 

@@ -6,6 +6,7 @@ import (
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/measure"
 )
 
@@ -147,7 +148,7 @@ func (r *resolver) namedOnCloths() {
 		isPiece := func(name string) bool {
 			return slices.ContainsFunc(all, func(p pieces.Piece) bool { return p.Name == name })
 		}
-		isPoint := func(name string) bool {
+		isPoint := func(name marks.Name) bool {
 			return slices.ContainsFunc(all, func(p pieces.Piece) bool {
 				return slices.ContainsFunc(p.Notches, func(n pieces.Notch) bool { return n.Match == name })
 			})

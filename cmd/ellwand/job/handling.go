@@ -9,6 +9,7 @@ import (
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/remnant"
+	"ellwand/pieces/marks"
 )
 
 // Shrinkage is what a cloth loses in its first wash.
@@ -154,7 +155,7 @@ func (r *resolver) repeat(path Path, name string, p Repeat) cloth.Repeat {
 	out := cloth.Repeat{
 		Along:   r.optional(path.Key("along"), name+": the repeat along", p.Along),
 		Across:  r.optional(path.Key("across"), name+": the repeat across", p.Across),
-		Matches: texts(p.Match), Centred: texts(p.Centre),
+		Matches: marks.All(texts(p.Match)), Centred: texts(p.Centre),
 	}
 	if p.CentreLine != "" {
 		out.CentreLine, _ = r.length(path.Key("centre_line"), name+": the centre line", p.CentreLine)

@@ -2,8 +2,9 @@ package job
 
 import (
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/fabric/cloth"
+	"ellwand/pieces/marks"
 )
-import "ellwand/fabric/cloth"
 
 // Motif is a figure of the print that is centred on pieces.
 type Motif struct {
@@ -19,7 +20,7 @@ func (m *Motif) read(r *resolver, path Path, name string, c *cloth.Cloth) {
 		return
 	}
 	path = path.Key("motif")
-	out := cloth.Motif{Pieces: texts(m.Pieces), Point: string(m.Point)}
+	out := cloth.Motif{Pieces: texts(m.Pieces), Point: marks.Called(string(m.Point))}
 	if len(out.Pieces) == 0 {
 		r.fault(path, strict.Missing, "%s has a motif and no pieces to centre it on; add pieces: [front, back]", name)
 	}

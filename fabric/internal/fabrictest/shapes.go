@@ -6,6 +6,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -26,7 +27,7 @@ func Wedges(name string, width, height float64, cut int) []pieces.Piece {
 
 // Notched puts a match point on an edge of a piece.
 func Notched(p pieces.Piece, edge seams.Name, at float64, match string) pieces.Piece {
-	p.Notches = append(append([]pieces.Notch(nil), p.Notches...), pieces.Notch{Edge: edge, At: at, Count: 1, Match: match})
+	p.Notches = append(append([]pieces.Notch(nil), p.Notches...), pieces.Notch{Edge: edge, At: at, Count: 1, Match: marks.Called(match)})
 	return p
 }
 
