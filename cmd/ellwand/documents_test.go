@@ -18,7 +18,7 @@ import (
 // Every document that --json prints keeps the schema that the program prints for
 // it, as a reader that is not ours finds; an error is a document too.
 func TestDocumentsKeepTheirSchemas(t *testing.T) {
-	const blouse, dresses = "../../testdata/blouse.yaml", "../../testdata/bridesmaids.yaml"
+	const blouse, skirts = "../../testdata/blouse.yaml", "testdata/quoted.yaml"
 	out := t.TempDir()
 	t.Setenv("XDG_CACHE_HOME", t.TempDir())
 	tests := []struct {
@@ -33,9 +33,9 @@ func TestDocumentsKeepTheirSchemas(t *testing.T) {
 		{"remnant", "remnant ../../testdata/velvet.yaml --passes 1", statusNo},
 		{"remnant", "remnant " + blouse + " --cloth shell --length 3m --passes 1", statusDone},
 		{"print", "print " + blouse + " --passes 1 -o " + out + "/pieces.pdf", statusDone},
-		{"compare", "compare " + dresses + " --passes 1", statusDone},
+		{"compare", "compare " + skirts + " --passes 1", statusDone},
 		{"convert", "convert 2m --from 115cm --to 150cm", statusDone},
-		{"quote", "quote " + dresses + " --passes 1", statusDone},
+		{"quote", "quote " + skirts + " --passes 1", statusDone},
 		{"new", "new " + out + "/new.yaml", statusDone},
 		{"version", "version", statusDone},
 		{"error", "estimate nothing.yaml", statusBad},

@@ -17,9 +17,13 @@ func TestMain(m *testing.M) {
 }
 
 // TestScripts runs every script of testdata/script. $JOBS is the folder of
-// example jobs.
+// example jobs, $QUOTED a small job with all that a quote can have.
 func TestScripts(t *testing.T) {
 	jobs, err := filepath.Abs("../../testdata")
+	if err != nil {
+		t.Fatal(err)
+	}
+	quoted, err := filepath.Abs("testdata/quoted.yaml")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -27,6 +31,7 @@ func TestScripts(t *testing.T) {
 		Dir: "testdata/script",
 		Setup: func(env *testscript.Env) error {
 			env.Setenv("JOBS", jobs)
+			env.Setenv("QUOTED", quoted)
 			// So wide that no sentence is broken where a script looks for it.
 			env.Setenv("COLUMNS", "1000")
 			return nil

@@ -1,6 +1,6 @@
 //go:build unix
 
-package main
+package trial
 
 import (
 	"bytes"
@@ -19,6 +19,13 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/testdata/sample"
+)
+
+// The exit statuses of the program.
+const (
+	statusDone = 0
+	statusBad  = 2
+	statusNo   = 3
 )
 
 // What a run on a job may take.
@@ -46,10 +53,10 @@ var mutatedCommands = []string{
 // nowhere but where it was asked to. The long run tries 10,000 jobs.
 func TestMutatedJobs(t *testing.T) {
 	program := built(t)
-	jobs, err := filepath.Glob("../../testdata/*.yaml")
+	jobs, err := filepath.Glob("../../../testdata/*.yaml")
 	require.NoError(t, err)
 	var texts [][]byte
-	for _, path := range append(jobs, "starter.yaml") {
+	for _, path := range append(jobs, "../starter.yaml") {
 		text, err := os.ReadFile(path)
 		require.NoError(t, err)
 		texts = append(texts, text)
@@ -70,7 +77,7 @@ func TestMutatedJobs(t *testing.T) {
 func built(t *testing.T) string {
 	t.Helper()
 	out := filepath.Join(t.TempDir(), "ellwand")
-	said, err := exec.Command("go", "build", "-o", out, ".").CombinedOutput()
+	said, err := exec.Command("go", "build", "-o", out, "..").CombinedOutput()
 	require.NoError(t, err, "%s", said)
 	return out
 }
