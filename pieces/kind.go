@@ -25,7 +25,7 @@ func (Kind) Words() []string { return kinds[:] }
 func (k Kind) String() string { return kinds[k] }
 
 // lies in words.
-var lies = [...]string{StraightGrain: "straight", CrossGrain: "cross", Bias: "bias"}
+var lies = [...]string{StraightGrain: "straight", CrossGrain: "cross", Bias: "bias", EitherGrain: "either"}
 
 // Words for the grain, in the order of the constants: as files name them. The
 // first is the usual one.

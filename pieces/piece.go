@@ -71,6 +71,8 @@ const (
 	CrossGrain
 	// Bias lies at 45 degrees to both.
 	Bias
+	// EitherGrain lies along the warp or along the weft, as takes less cloth.
+	EitherGrain
 )
 
 // Notch is a mark on an edge that meets one on another piece.

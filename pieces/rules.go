@@ -32,7 +32,7 @@ func (p Piece) checkGrain() error {
 	if !finite(g.From[0], g.From[1], g.To[0], g.To[1]) || geometry.Distance(g.From, g.To) <= joinTolerance {
 		return p.fault("it has no grainline; draw one with its upper end where the top of the piece is")
 	}
-	if g.Lie < StraightGrain || g.Lie > Bias {
+	if g.Lie < StraightGrain || g.Lie > EitherGrain {
 		return p.fault("its grain is neither straight, cross nor bias")
 	}
 	return nil

@@ -16,6 +16,10 @@ type Pairing struct {
 	Normal      Sentence // what is normal, and where that is from
 }
 
+// LeastStrip is how short, in mm, the lengths may be that a strip is pieced together
+// from: shorter ones are more seam than strip [source.OwnChoice].
+const LeastStrip = 100
+
 // Matching is how far two seams that are sewn edge to edge may differ, in mm
 // ([source.CommonPractice]: less than a tape shows).
 const Matching = 2

@@ -71,6 +71,23 @@ const (
 // Shapes lists every shape of a pocket; the first is the usual one.
 func Shapes() []Shape { return []Shape{Square, Pointed, Round} }
 
+// Grain says how a straight strip lies on the cloth, by its length.
+type Grain string
+
+const (
+	// AsDrawn is how its kind is drawn.
+	AsDrawn Grain = ""
+	// Lengthwise has its length along the warp, which stretches least.
+	Lengthwise Grain = "lengthwise"
+	// Crosswise has it across, from selvedge to selvedge.
+	Crosswise Grain = "crosswise"
+	// Either lies as takes less cloth.
+	Either Grain = "either"
+)
+
+// Grains lists how strips lie.
+func Grains() []Grain { return []Grain{Lengthwise, Crosswise, Either} }
+
 // Kinds lists every kind of part.
 func Kinds() []Kind {
 	return []Kind{
@@ -113,6 +130,10 @@ type Options struct {
 	// Of and FacedEdge name the piece and the edge that a facing is drawn from.
 	Of        string
 	FacedEdge seams.Name
+	// Grain of a straight strip; as drawn if empty.
+	Grain Grain
+	// Joins is how many seams across a straight strip is pieced together by; none if 0.
+	Joins int
 	// ClothWidth is the usable width of the cloth that bias strips are cut
 	// across; 1120 mm if 0.
 	ClothWidth float64

@@ -81,7 +81,11 @@ func Draft(m Measures, o Options) (Block, error) {
 		return Block{}, err
 	}
 	if draw, ok := drawn[o.Kind]; ok {
-		return draw(m, o, name)
+		block, err := draw(m, o, name)
+		if err != nil {
+			return Block{}, err
+		}
+		return asStrips(o, name, block)
 	}
 	return Block{}, construct.About(subject.Kind).Refuse("there is no part %q; use one of: %s", o.Kind, kindList())
 }

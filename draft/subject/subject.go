@@ -63,6 +63,8 @@ const (
 	Overlap
 	Of
 	Edge
+	Grain
+	Joins
 
 	Shorter
 	BackPleat

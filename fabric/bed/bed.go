@@ -35,6 +35,9 @@ type Bed struct {
 	// Shared says that the lay has another bed, solved by itself, whose pieces must
 	// point the same way.
 	Shared bool
+	// PointBack says that what goes one way points to the cut end here, and not away
+	// from it.
+	PointBack bool
 }
 
 func (b Bed) Plies() int { return b.Kind.Plies() }

@@ -73,7 +73,7 @@ func untilted(l lay.Laid) orb.Ring {
 func keepsNap(l lay.Laid, quarters int) bool {
 	x, y := l.Grain[1][0]-l.Grain[0][0], l.Grain[1][1]-l.Grain[0][1]
 	turnedX, turnedY := quarterTurned(x, y, 4-quarters)
-	if l.Piece.Grain.Lie == pieces.CrossGrain {
+	if liesAcross(l.Piece, l.Grain) {
 		return y*turnedY > 0
 	}
 	return x*turnedX > 0

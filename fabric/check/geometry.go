@@ -97,7 +97,7 @@ func angle(from, to orb.Point) float64 {
 
 // growth gives the factors along and across the grainline by which a piece is cut
 // larger, because the cloth will shrink; on the bias each direction loses
-// something of both, and the larger is safe.
+// something of both, and the larger is safe, as it is for what may lie either way.
 func growth(c cloth.Cloth, lie pieces.GrainLie) (along, across float64) {
 	along, across = 1/(1-c.Shrinkage.Warp), 1/(1-c.Shrinkage.Weft)
 	switch {
@@ -105,7 +105,7 @@ func growth(c cloth.Cloth, lie pieces.GrainLie) (along, across float64) {
 		return 1, 1
 	case lie == pieces.CrossGrain:
 		return across, along
-	case lie == pieces.Bias:
+	case lie == pieces.Bias, lie == pieces.EitherGrain:
 		return math.Max(along, across), math.Max(along, across)
 	}
 	return along, across

@@ -21,6 +21,8 @@ func checkGrain(p lay.Plan, o openedPiece, _ pieces.Piece) error {
 		off = along
 	case pieces.Bias:
 		off = math.Abs(along - across)
+	case pieces.EitherGrain:
+		off = math.Min(along, across)
 	}
 	allowed := p.Cloth.Tilt
 	if o.Piece.Grain.Lie == pieces.Bias {

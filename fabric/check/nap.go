@@ -3,7 +3,10 @@ package check
 import (
 	"errors"
 	"fmt"
+	"math"
 	"slices"
+
+	"github.com/paulmach/orb"
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
@@ -23,6 +26,12 @@ func checkNap(p lay.Plan, opened []openedPiece, _ []pieces.Piece) error {
 	return errors.Join(faults...)
 }
 
+// liesAcross says that a grainline that lies so is on the cross grain.
+func liesAcross(piece pieces.Piece, grain [2]orb.Point) bool {
+	return piece.Grain.Lie == pieces.CrossGrain || piece.Grain.Lie == pieces.EitherGrain &&
+		math.Abs(grain[1][1]-grain[0][1]) > math.Abs(grain[1][0]-grain[0][0])
+}
+
 // checkWay of one piece; naps holds the way of each garment met so far.
 func checkWay(p lay.Plan, o openedPiece, naps map[string]int) error {
 	group := ""
@@ -36,7 +45,7 @@ func checkWay(p lay.Plan, o openedPiece, naps map[string]int) error {
 		return nil
 	}
 	rise := o.grain[1][0] - o.grain[0][0]
-	if o.Piece.Grain.Lie == pieces.CrossGrain {
+	if liesAcross(o.Piece, o.grain) {
 		rise = o.grain[1][1] - o.grain[0][1]
 		if o.faceDown {
 			rise = -rise

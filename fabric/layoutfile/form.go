@@ -125,7 +125,7 @@ type Asked struct {
 	Pair    bool   `json:"pair" jsonschema_description:"half of them are mirrored: right and left"`
 	Nap     string `json:"nap" jsonschema:"enum=either way,enum=one way,enum=one way per garment" jsonschema_description:"which way this piece may point"`
 	// GrainLie is how its grainline lies on the cloth.
-	GrainLie string       `json:"grain_lie" jsonschema:"enum=along,enum=across,enum=bias" jsonschema_description:"along the warp, across it, or at 45 degrees"`
+	GrainLie string       `json:"grain_lie" jsonschema:"enum=along,enum=across,enum=bias,enum=either" jsonschema_description:"along the warp, across it, at 45 degrees, or along or across"`
 	Grain    [2]orb.Point `json:"grain_mm" jsonschema_description:"grainline, from the lower end to this end up"`
 	Fold     []orb.Point  `json:"fold_mm" jsonschema:"nullable" jsonschema_description:"ends of the edge that lies on a fold, of a half piece; null for a whole one"`
 	Outline  orb.Ring     `json:"outline_mm" jsonschema_description:"cutting outline as it is cut: of a half piece the half, enlarged where the cloth is washed after cutting"`

@@ -160,7 +160,7 @@ func pointsOf(all []rules.PiecePoint) []PiecePoint {
 const outlineTolerance = 0.1
 
 // grainLies in the order of the constants of pieces.GrainLie.
-var grainLies = []string{"along", "across", "bias"}
+var grainLies = []string{"along", "across", "bias", "either"}
 
 func askedOf(plan lay.Plan) ([]Asked, error) {
 	out := []Asked{}

@@ -137,7 +137,7 @@ func randomPiece(r *rand.Rand, i int) pieces.Piece {
 	p.Name = fmt.Sprintf("piece %d", i)
 	p.Garment = []string{"blouse", "skirt"}[r.IntN(2)]
 	if p.Fold == seams.None {
-		p.Grain.Lie = pieces.GrainLie(r.IntN(3))
+		p.Grain.Lie = pieces.GrainLie(r.IntN(4))
 	}
 	for k := range 1 + r.IntN(2) {
 		edge := p.Edges[1+k]
@@ -228,7 +228,7 @@ func TestRandomJobs(t *testing.T) {
 
 // allThings that a job may have; each must come often enough.
 var allThings = []string{"either way", "one way", "one way per garment", "one-way pieces", "alike", "gap", "tilt", "wetted", "washed later",
-	"stripes across", "stripes along", "checks", "match", "flaw", "drafted", "fold", "mirrored", "bias"}
+	"stripes across", "stripes along", "checks", "match", "flaw", "drafted", "fold", "mirrored", "bias", "either grain"}
 
 // thingsOf a plan are those that it has.
 func thingsOf(plan lay.Plan) []string {
@@ -254,6 +254,7 @@ func thingsOf(plan lay.Plan) []string {
 	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.OnFold }), "fold")
 	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.Mirrored }), "mirrored")
 	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.Piece.Grain.Lie == pieces.Bias }), "bias")
+	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.Piece.Grain.Lie == pieces.EitherGrain }), "either grain")
 	return out
 }
 

@@ -37,7 +37,11 @@ func (t *Table) rebuilt(kind lay.Kind) *SolvedLay {
 		}
 		var found *SolvedLay
 		if kind == lay.SelvedgeIn || kind == lay.InStretches {
-			found = t.rebuiltInTwo(plan)
+			for _, back := range t.ends() {
+				if found == nil {
+					found = t.rebuiltInTwo(plan, back)
+				}
+			}
 		} else {
 			found = t.rebuiltInOne(plan)
 		}
@@ -58,8 +62,9 @@ func (t *Table) rebuiltInOne(plan lay.Plan) *SolvedLay {
 	return found
 }
 
-// rebuiltInTwo shares the pieces out between the beds as they lie in the plan.
-func (t *Table) rebuiltInTwo(plan lay.Plan) *SolvedLay {
+// rebuiltInTwo shares the pieces out between the beds as they lie in the plan, those
+// that go one way pointing back to the cut end or away from it.
+func (t *Table) rebuiltInTwo(plan lay.Plan, back bool) *SolvedLay {
 	double, single := bed.Of(t.Cloth, lay.FoldedAlong), bed.Of(t.Cloth, lay.Open)
 	if plan.Lay == lay.SelvedgeIn {
 		if !(plan.FoldedIn > 0 && plan.FoldedIn < t.Cloth.Width) {
@@ -70,6 +75,7 @@ func (t *Table) rebuiltInTwo(plan lay.Plan) *SolvedLay {
 	if double.Width <= 0 || single.Width <= 0 {
 		return nil
 	}
+	double.PointBack, single.PointBack = back, back
 	choices, ok := choicesFor(t.strict(), double, single, t.Wanted)
 	if !ok {
 		return nil
@@ -101,6 +107,7 @@ func (t *Table) rebuiltInTwo(plan lay.Plan) *SolvedLay {
 	}
 	if plan.Lay == lay.InStretches {
 		single = bed.OpenAfter(t.Cloth, first.Layout.Length)
+		single.PointBack = back
 	}
 	second, ok := t.rebuiltBed(partOfPlan(plan, 1), single, parts.single)
 	if !ok {

@@ -24,6 +24,24 @@ func TestOneWayWithFlawsTriesBothEnds(t *testing.T) {
 	} {
 		c.Flaws = flaws
 		assert.InDelta(t, 600, inLay(t, c, lay.Open, wedge).Length, 1, name)
+		one := c
+		one.Nap, one.OneWayPieces = cloth.EitherWay, []string{"wedge"}
+		assert.InDelta(t, 600, inLay(t, one, lay.Open, wedge).Length, 1, "a piece that goes one way: "+name)
+	}
+}
+
+// In a lay of two beds too: the folded part has the back, the open one the wedge,
+// which fits beside the flaws one way only (issue 22).
+func TestOneWayWithFlawsTriesBothEndsInTwoBeds(t *testing.T) {
+	wedge := fabrictest.Polygon("wedge", orb.Point{0, 0}, orb.Point{800, 0}, orb.Point{450, 600}, orb.Point{350, 600})
+	c := cloth.Cloth{Name: "velvet", Width: 820, Selvedge: 10, Nap: cloth.OneWay}
+	for name, flaws := range map[string][]cloth.Flaw{
+		"the top first":  {rectangle(500, 0, 700, 150), rectangle(500, 670, 700, 820)},
+		"the foot first": {rectangle(900, 0, 1100, 150), rectangle(900, 670, 1100, 820)},
+	} {
+		c.Flaws = flaws
+		plan := inLay(t, c, lay.InStretches, fabrictest.Half("back", 400, 500, 1), wedge)
+		assert.InDelta(t, 1100, plan.Taken, 1, name)
 	}
 }
 

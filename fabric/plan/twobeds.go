@@ -94,9 +94,22 @@ func (t *Table) shared(kind lay.Kind, double, single bed.Bed, depth float64) []a
 	var out []arrangement
 	for _, s := range sharings(choices, guess) {
 		length, _ := guess(s)
-		out = append(out, arrangement{kind, double, single, depth, s.split(choices), length})
+		for _, back := range t.ends() {
+			double.PointBack, single.PointBack = back, back
+			out = append(out, arrangement{kind, double, single, depth, s.split(choices), length})
+		}
 	}
 	return out
+}
+
+// ends that what goes one way may point to in a lay of two beds: away from the cut
+// end, and back to it too where flaws make the two unlike.
+func (t *Table) ends() []bool {
+	goesOneWay := t.strict().Nap == cloth.OneWay || len(t.Cloth.OneWayPieces) > 0
+	if goesOneWay && len(t.Cloth.Flaws) > 0 {
+		return []bool{false, true}
+	}
+	return []bool{false}
 }
 
 // depths are how far the selvedge may sensibly be folded in: as far as each
@@ -152,7 +165,7 @@ func thinned(values []float64, most int) []float64 {
 
 // How the budget of two beds is spent [source.OwnChoice].
 const (
-	// mostArrangements are solved, briefly.
+	// mostArrangements are solved, briefly, for each end that pieces may point to.
 	mostArrangements = 6
 	// briefShare is their share of the time; the rest improves the best.
 	briefShare = 0.5
@@ -164,7 +177,7 @@ const (
 // best of them for as long again. It returns the last reason when none can be.
 func (t *Table) inTwoBeds(all []arrangement, why error) (*SolvedLay, error, error) {
 	slices.SortStableFunc(all, func(a, b arrangement) int { return int(math.Copysign(1, a.guess-b.guess)) })
-	all = all[:min(mostArrangements, len(all))]
+	all = all[:min(mostArrangements*len(t.ends()), len(all))]
 	whole := 1.0
 	if len(t.Options.Lays) != 1 {
 		whole = rareShare
@@ -224,6 +237,7 @@ func (t *Table) solveBeds(a arrangement, share float64, beat, warm *SolvedLay) (
 	for i, b := range beds {
 		if i == 1 && a.lay == lay.InStretches {
 			b = bed.OpenAfter(t.Cloth, solved[0].Layout.Length)
+			b.PointBack = a.single.PointBack
 		}
 		templates, why := rules.TemplatesOf(t.strict(), b, demands[i])
 		if why != nil {

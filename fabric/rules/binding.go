@@ -7,7 +7,6 @@ import (
 
 	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
-	"ellwand/pieces"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
@@ -107,10 +106,10 @@ func (m *Matching) bindPair(a axis, source int) bool {
 
 // isTied reports whether all templates of a piece are tied along the warp by a
 // named point already. Then its right and left match as long as they point the
-// same way, whichever that is. (On the bias a way has two lies, which differ.)
+// same way, whichever that is. (On the bias, or on either grain, a way has two lies, which differ.)
 func (m *Matching) isTied(source int) bool {
 	for i, t := range m.templates {
-		if t.Source == source && (len(m.ties[alongWarp][i]) == 0 || t.Piece.Grain.Lie == pieces.Bias) {
+		if t.Source == source && (len(m.ties[alongWarp][i]) == 0 || len(lies[t.Piece.Grain.Lie]) > 2) {
 			return false
 		}
 	}

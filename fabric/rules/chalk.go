@@ -52,10 +52,23 @@ const againstTheWarp = "in the upper ply the warp runs the other way; cut the cl
 // chalked apart.
 func chalked(c cloth.Cloth, b bed.Bed, d Demand) ([]Template, error) {
 	base := Template{Asked: d.Piece, Piece: d.Piece, Outline: d.outline, Copies: d.Cut, Yields: 1, First: d.first}
+	mayPointBack := eitherEnd(c, b, d.Piece.Name)
 	c.Nap = c.NapOf(d.Piece.Name)
-	if eitherEnd(c, b) {
+	pointsBack := b.PointBack && c.Nap == cloth.OneWay
+	if mayPointBack || pointsBack {
 		c.Nap = cloth.OneWayPerGarment // bound to one way as a whole by its group
 	}
+	made, err := laidIn(b, c, d, base)
+	if pointsBack {
+		for i := range made {
+			made[i].Turns = pointingBack(made[i].Turns)
+		}
+	}
+	return made, err
+}
+
+// laidIn a bed, on a cloth as it binds the piece, it gives those templates.
+func laidIn(b bed.Bed, c cloth.Cloth, d Demand, base Template) ([]Template, error) {
 	switch {
 	case b.Kind == lay.FoldedAcross && c.Nap != cloth.EitherWay:
 		return nil, lay.Because(d.Piece.Name, "it must go one way, and %s", againstTheWarp)
@@ -153,7 +166,7 @@ func countInWords(n int) string {
 }
 
 func lieInWords(lie pieces.GrainLie) string {
-	return [...]string{"along the warp", "along the weft", "at 45 degrees to the warp"}[lie]
+	return [...]string{"along the warp", "along the weft", "at 45 degrees to the warp", "along the warp or the weft"}[lie]
 }
 
 // thatFit keeps the turns in which the template is no wider than the bed, and

@@ -29,13 +29,13 @@ func Enlarged(c cloth.Cloth, all []pieces.Piece) []pieces.Piece {
 
 // growth gives the factors along and across the grainline. On the bias each
 // direction of the piece loses something of both, depending on which diagonal
-// it lies on; the larger factor is safe on either.
+// it lies on; the larger factor is safe on either, and for what may lie along or across.
 func growth(s cloth.Shrinkage, lie pieces.GrainLie) (along, across float64) {
 	warp, weft := 1/(1-s.Warp), 1/(1-s.Weft)
 	switch lie {
 	case pieces.CrossGrain:
 		return weft, warp
-	case pieces.Bias:
+	case pieces.Bias, pieces.EitherGrain:
 		both := math.Max(warp, weft)
 		return both, both
 	}

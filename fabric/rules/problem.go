@@ -38,7 +38,7 @@ func PlainProblem(c cloth.Cloth, b bed.Bed, templates []Template) (layout.Proble
 		if !t.OnFold && c.Tilt > 0 {
 			item.Tilt = math.Atan(c.Tilt) * 180 / math.Pi
 		}
-		if eitherEnd(c, b) {
+		if eitherEnd(c, b, t.Piece.Name) {
 			item.Group = 1
 		}
 		if c.Nap == cloth.OneWayPerGarment {

@@ -27,16 +27,25 @@ func mirrorAlike(piece pieces.Piece, outline orb.Ring, nap cloth.Nap) (pieces.Mo
 	if piece.Grain.Lie == pieces.CrossGrain {
 		axes[0], axes[1] = axes[1], axes[0]
 	}
-	if nap != cloth.EitherWay {
+	least := 1
+	switch {
+	case nap == cloth.EitherWay:
+	case piece.Grain.Lie == pieces.EitherGrain:
+		least = 2 // whichever way it lies
+	default:
 		axes = axes[:1]
 	}
+	var found []pieces.Motion
 	for _, axis := range axes {
 		image := geometry.Reflection(geometry.Centroid(outline), geometry.WholeTurn(axis))
 		if sameUnder(image, outline) && sameInside(image, piece) {
-			return image, true
+			found = append(found, image)
 		}
 	}
-	return pieces.Motion{}, false
+	if len(found) < least {
+		return pieces.Motion{}, false
+	}
+	return found[0], true
 }
 
 // sameUnder reports whether a motion maps the outline onto itself.

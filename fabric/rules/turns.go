@@ -23,6 +23,7 @@ var lies = map[pieces.GrainLie][]float64{
 	pieces.StraightGrain: {0, 180},
 	pieces.CrossGrain:    {90, 270},
 	pieces.Bias:          {45, 135, 225, 315},
+	pieces.EitherGrain:   {0, 90, 180, 270},
 }
 
 // GrainTolerance is how far, in degrees, a fold edge drawn along the grain
@@ -80,7 +81,7 @@ func foldTurns(piece pieces.Piece, nap cloth.Nap, pin layout.Pin) []layout.Turn 
 // that a pair stays a true pair with the nap on it.
 func directionOf(grain pieces.GrainLie, lie float64, mirrored bool) int {
 	up := math.Cos(geometry.Radians(lie)) > 0
-	if grain == pieces.CrossGrain {
+	if isAcross := math.Abs(math.Sin(geometry.Radians(lie))) > 0.9; grain == pieces.CrossGrain || grain == pieces.EitherGrain && isAcross {
 		up = (math.Sin(geometry.Radians(lie)) > 0) != mirrored
 	}
 	if up {
@@ -89,11 +90,12 @@ func directionOf(grain pieces.GrainLie, lie float64, mirrored bool) int {
 	return downTheLay
 }
 
-// eitherEnd reports whether the pieces of a one-way cloth may all point to the
-// one end or all to the other, and the search is to find out which: where flaws,
-// or the shape of a remnant, make the ends unlike.
-func eitherEnd(c cloth.Cloth, b bed.Bed) bool {
-	return c.Nap == cloth.OneWay && len(c.Flaws) > 0 && !b.Shared
+// eitherEnd reports whether a piece that goes one way points to the one end or to
+// the other, with all that do, as the search is to find out: where flaws, or the
+// shape of a remnant, make the ends unlike. (Where each garment goes one way by
+// itself, its group is that of the garment.)
+func eitherEnd(c cloth.Cloth, b bed.Bed, piece string) bool {
+	return c.NapOf(piece) == cloth.OneWay && c.Nap != cloth.OneWayPerGarment && len(c.Flaws) > 0 && !b.Shared
 }
 
 // napAllows leaves out the turns against a one-way nap. That all pieces point
@@ -106,6 +108,17 @@ func napAllows(turns []layout.Turn, nap cloth.Nap) []layout.Turn {
 	var out []layout.Turn
 	for _, turn := range turns {
 		if turn.Direction == upTheLay {
+			out = append(out, turn)
+		}
+	}
+	return out
+}
+
+// pointingBack leaves out the turns in which a piece points away from the cut end.
+func pointingBack(turns []layout.Turn) []layout.Turn {
+	var out []layout.Turn
+	for _, turn := range turns {
+		if turn.Direction == downTheLay {
 			out = append(out, turn)
 		}
 	}

@@ -45,5 +45,6 @@ func GrainText(p pieces.Piece) string {
 		pieces.StraightGrain: "straight grain",
 		pieces.CrossGrain:    "cross grain",
 		pieces.Bias:          "bias",
+		pieces.EitherGrain:   "straight or cross grain",
 	}[p.Grain.Lie] + ", this end up"
 }

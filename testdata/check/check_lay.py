@@ -292,7 +292,7 @@ class Lay:
         lie, (start, end) = one["asked"]["grain_lie"], [one["motion"].at(p) for p in one["asked"]["grain_mm"]]
         along, across = abs(end[0] - start[0]), abs(end[1] - start[1])
         angle = math.degrees(math.atan2(across, along))
-        wanted = {"along": 0, "across": 90, "bias": 45}[lie]
+        wanted = {"along": 0, "across": 90, "bias": 45, "either": 0 if across < along else 90}[lie]
         tilt = math.degrees(math.atan(self.file["tilt_percent"] / 100)) + 0.1
         if abs(angle - wanted) > tilt:
             self.fault(f"{one['name']} has its grainline {angle:.2f} degrees off the warp, and it should be {wanted}.")
@@ -316,7 +316,8 @@ class Lay:
                 groups = groups + [asked["garment"]]
             nap = one["motion"].back((1, 0))
             grain = [b - a for a, b in zip(*asked["grain_mm"])]
-            if asked["grain_lie"] == "across":
+            crosses = abs(nap[0] * grain[0] + nap[1] * grain[1]) < abs(nap[0] * grain[1] - nap[1] * grain[0])
+            if asked["grain_lie"] == "across" or asked["grain_lie"] == "either" and crosses:
                 grain = [grain[1], -grain[0]]
             way = nap[0] * grain[0] + nap[1] * grain[1] > 0
             for group in groups:

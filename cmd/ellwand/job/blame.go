@@ -41,7 +41,7 @@ var options = map[subject.Subject]string{
 	subject.Width:  "width", subject.Depth: "depth", subject.Flat: "flat",
 
 	subject.Kind: "kind", subject.Name: "name", subject.Stand: "stand", subject.Overlap: "overlap",
-	subject.Of: "of", subject.Edge: "edge",
+	subject.Of: "of", subject.Edge: "edge", subject.Grain: "grain", subject.Joins: "joins",
 	subject.Shorter: "shorter", subject.BackPleat: "back_pleat", subject.Reduce: "reduce", subject.Cut: "cut",
 }
 

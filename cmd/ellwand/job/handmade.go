@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/draft/construct"
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
 )
@@ -53,7 +54,7 @@ func (r *resolver) rectangle(path Path, p Piece, cloth string, widths allowances
 	for i := range piece.Edges {
 		piece.Edges[i].Allowance = allowance
 	}
-	if !r.fold(path, name, p, &piece) {
+	if !r.fold(path, name, p, &piece) || !r.joins(path, name, p, &piece) {
 		return pieces.Piece{}, false
 	}
 	if err := piece.Check(); err != nil {
@@ -92,6 +93,26 @@ func (r *resolver) fold(path Path, name string, p Piece, piece *pieces.Piece) bo
 			piece.Edges[i].Allowance = 0
 		}
 	}
+	return true
+}
+
+// joins pieces a rectangle together from equal lengths.
+func (r *resolver) joins(path Path, name string, p Piece, piece *pieces.Piece) bool {
+	if p.Joins == "" {
+		return true
+	}
+	joins := r.count(path.Key("joins"), name+": joins", p.Joins)
+	strip, ok := pieces.StripOf(*piece)
+	switch {
+	case !ok:
+		r.fault(path.Key("joins"), strict.Contradiction, "%s lies on the fold, so it is cut in one piece; remove joins or fold", name)
+		return false
+	case strip.Length/float64(joins+1) < construct.LeastStrip:
+		r.fault(path.Key("joins"), strict.OutOfRange, "%s: %d joins leave lengths of only %s; ask for fewer", name, joins,
+			r.work.Format(strip.Length/float64(joins+1)))
+		return false
+	}
+	*piece = strip.Joined(joins)
 	return true
 }
 

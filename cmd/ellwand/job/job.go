@@ -63,7 +63,8 @@ type Piece struct {
 	Cut         Count                   `yaml:"cut" jsonschema_description:"how many are cut for one garment; 1 if not given"`
 	Pair        YesNo                   `yaml:"pair" jsonschema_description:"half of them mirrored: one right, one left"`
 	Fold        Choice[foldSide]        `yaml:"fold" jsonschema_description:"the edge that lies on the fold; the piece is then given as a half"`
-	Grain       Choice[pieces.GrainLie] `yaml:"grain" jsonschema_description:"how the grainline lies; straight if not given"`
+	Grain       Choice[pieces.GrainLie] `yaml:"grain" jsonschema_description:"how the grainline lies; either lets it lie along or across, as takes less cloth; straight if not given"`
+	Joins       Count                   `yaml:"joins" jsonschema_description:"by how many seams across its length it is pieced together from equal lengths; none if not given"`
 	Cloth       Text                    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
 	Kind        Choice[pieces.Kind]     `yaml:"kind" jsonschema_description:"what it is to the garment: shell (it shows), facing, lining or interfacing; shell if not given"`
 	Allowance   Measure                 `yaml:"allowance" jsonschema_description:"allowance on all its edges; the seams' if not given"`

@@ -19,6 +19,8 @@ type Part struct {
 	Stand    Measure            `yaml:"stand" jsonschema_description:"depth of the stand of a shirt collar; 3 cm if not given"`
 	Overlap  Measure            `yaml:"overlap" jsonschema_description:"how far front and back overlap at the shoulder tip when a flat collar is drawn on them; 1.5 cm if not given"`
 	Shape    Choice[part.Shape] `yaml:"shape" jsonschema_description:"lower edge of a patch pocket; square if not given"`
+	Grain    Choice[part.Grain] `yaml:"grain" jsonschema_description:"how a straight strip lies, such as a waistband: lengthwise (its length along the warp), crosswise (from selvedge to selvedge) or either, as takes less cloth; not given, it lies as its kind is drawn"`
+	Joins    Count              `yaml:"joins" jsonschema_description:"by how many seams across it a straight strip is pieced together from equal lengths; none if not given"`
 	Of       Text               `yaml:"of" jsonschema_description:"the piece that a facing is drawn from: front skirt"`
 	Edge     Text               `yaml:"edge" jsonschema_description:"the edge that a facing faces: waist"`
 }
@@ -45,6 +47,12 @@ func (r *resolver) parts(path Path, asked []Part, cloth string) []part.Options {
 			Shape:     chooseNamed(r, inner.Key("shape"), called+": the shape", p.Shape),
 			Of:        string(p.Of),
 			FacedEdge: seams.Called(string(p.Edge)),
+		}
+		if p.Grain != "" {
+			options.Grain = chooseNamed(r, inner.Key("grain"), called+": the grain", p.Grain)
+		}
+		if p.Joins != "" {
+			options.Joins = r.count(inner.Key("joins"), called+": joins", p.Joins)
 		}
 		options.ClothWidth = r.narrowest(options.Cloth)
 		out = append(out, options)

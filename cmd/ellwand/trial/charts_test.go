@@ -50,7 +50,12 @@ var circulatingYards = []struct {
 // allowances.
 func piecesOf(t *testing.T, draft string) []pieces.Piece {
 	t.Helper()
-	file, err := job.Parse("garment", []byte("job: a\nunits: cm\nsize: 12\ntable: women\ngarments:\n  - name: garment\n    "+draft+"\ncloths: [{name: shell, width: 200}]\n"))
+	return piecesIn(t, "12", draft)
+}
+
+func piecesIn(t *testing.T, size, draft string) []pieces.Piece {
+	t.Helper()
+	file, err := job.Parse("garment", []byte("job: a\nunits: cm\nsize: "+size+"\ntable: women\ngarments:\n  - name: garment\n    "+draft+"\ncloths: [{name: shell, width: 200}]\n"))
 	require.NoError(t, err)
 	work, err := file.Resolve()
 	require.NoError(t, err)
@@ -121,6 +126,23 @@ func TestNeedsNoMoreThanTheChart(t *testing.T) {
 		rows = append(rows, "| "+strings.Join(cells, " | ")+" |")
 	}
 	t.Log("yards found (the chart):\n" + strings.Join(rows, "\n"))
+}
+
+// The chart has trousers of any size in narrow cloth. Those of size 16 go onto 36 in
+// once the waistband, 91.5 cm with its seams, need not lie from selvedge to selvedge.
+func TestLongWaistbandOnNarrowCloth(t *testing.T) {
+	t.Parallel()
+	trousers := circulatingYards[0]
+	most, err := measure.Parse(trousers.narrow, measure.Yard)
+	require.NoError(t, err)
+	for _, key := range []string{"grain: either", "grain: lengthwise", "joins: 1"} {
+		all := piecesIn(t, "16", strings.Replace(trousers.draft, "depth: 3.5", "depth: 3.5, "+key, 1))
+		amount := laidOn(t, all, 36, cloth.OneWay)
+		assert.LessOrEqual(t, amount.Buy, float64(most)+1e-6, "%s: %s yd", key, inYd(amount.Buy))
+	}
+	c := cloth.Cloth{Name: "shell", Width: 914.4, Selvedge: 10}
+	_, err = plan.Require(t.Context(), c, piecesIn(t, "16", trousers.draft), plan.Options{Passes: 1, Lays: []lay.Kind{lay.Open}})
+	assert.ErrorContains(t, err, "waistband: it is 91.5 cm wide in the narrowest way its grain allows")
 }
 
 // chartGarments are twenty garments, with why the conversion chart does not fit
