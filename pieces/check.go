@@ -27,7 +27,8 @@ const checkTolerance = 0.01
 //     back on itself.
 //  6. Its area is positive, and it runs counter-clockwise.
 //  7. The grainline is there and has a length.
-//  8. No allowance is negative.
+//  8. No allowance is negative, nor the accuracy; one that is unknown has no
+//     width.
 //  9. The cut count is 1 or more, and even for a pair.
 //  10. The fold is an edge, straight, without an allowance, and the piece lies
 //     wholly on one side of it.

@@ -23,8 +23,9 @@ type Piece struct {
 	Size    string    // "12", or empty
 	Cloth   string    // the cloth it is cut from: "shell"
 	Kind    Kind
-	// Edges are the seam line, counter-clockwise; each ends where the next
-	// begins, the last where the first begins.
+	// Edges are the line that the piece is drawn by, counter-clockwise; each ends
+	// where the next begins, the last where the first begins. It is the seam
+	// line, but for edges that came from elsewhere as a cutting line (see Edge).
 	Edges []Edge
 	Grain Grain
 	// Cut is how many are cut, 1 or more. Of a pair it is the number of
@@ -35,6 +36,10 @@ type Piece struct {
 	// Approximate says that the outline is drawn about the true one, such as a
 	// rectangle about a paper piece, so that it proves nothing impossible.
 	Approximate bool
+	// Accuracy is how far the true outline may lie from this one, to either
+	// side, in mm: of a piece that was measured with a tape or traced. 0 for one
+	// that is exact.
+	Accuracy float64
 	// Fold names the edge that lies on the fold, or is empty. That edge is
 	// straight, is not cut and has no allowance; the piece is drawn as a half.
 	Fold    seams.Name
@@ -43,12 +48,21 @@ type Piece struct {
 	Marks   []Mark
 }
 
-// Edge is a named stretch of the seam line.
+// Edge is a named stretch of the line that a piece is drawn by: of the seam line,
+// from which the cutting line is derived; or of a cutting line that came from
+// elsewhere, which is kept as it came, and from which the seam line is derived
+// where it is known how wide its allowance is.
 type Edge struct {
 	Name seams.Name // unique in its piece
 	Path Path
-	// Allowance from the seam line out to the cutting line. Not negative.
+	// Allowance from the path out to the cutting line. Not negative.
 	Allowance float64
+	// Included is how wide the allowance is that the path already includes, from
+	// the path in to the seam line. Not negative; 0 for a seam line.
+	Included float64
+	// Unknown says that the path is a cutting line, and that nobody said how
+	// wide its allowance is: it is never added to, nor taken from.
+	Unknown bool
 	// Hem says that the allowance folds up along the edge, so that it
 	// mirrors the piece inside the edge.
 	Hem bool

@@ -44,6 +44,12 @@ func (p Piece) checkAllowances() error {
 		if !(e.Allowance >= 0) || !finite(e.Allowance) {
 			faults = append(faults, p.allowanceFault(e))
 		}
+		if !(e.Included >= 0) || !finite(e.Included) || e.Unknown && e.Included > 0 {
+			faults = append(faults, p.fault("the allowance that %q includes is no width of 0 or more", e.Name))
+		}
+	}
+	if !(p.Accuracy >= 0) || !finite(p.Accuracy) {
+		faults = append(faults, p.fault("its accuracy is no length of 0 or more"))
 	}
 	return errors.Join(faults...)
 }
@@ -75,11 +81,11 @@ func (p Piece) checkFold() error {
 		return p.fault("the fold edge %q is not an edge of it", p.Fold)
 	case !fold.Path.isStraight():
 		return p.fault("the fold edge %q is not straight", p.Fold)
-	case fold.Allowance != 0:
+	case fold.Allowance != 0 || fold.Included != 0:
 		return p.fault("the fold edge %q is not cut, so it has no seam allowance; set it to 0", p.Fold)
 	}
 	from, u := fold.Path.Start(), geometry.Unit(geometry.Sub(fold.Path.End(), fold.Path.Start()))
-	for _, q := range p.SeamOutline(checkTolerance) {
+	for _, q := range p.Boundary(checkTolerance) {
 		if beyond := -geometry.Cross(u, geometry.Sub(q, from)); beyond > joinTolerance {
 			return p.fault("it reaches %s mm across its fold edge %q; a half must lie on one side of its fold", figure(beyond), p.Fold)
 		}
@@ -118,7 +124,7 @@ func (p Piece) checkMarks() error {
 }
 
 func (p Piece) checkDarts() error {
-	ring := p.SeamOutline(checkTolerance)
+	ring := p.Boundary(checkTolerance)
 	var faults []error
 	for _, d := range p.Darts {
 		faults = append(faults, p.checkDart(d, ring))

@@ -24,8 +24,19 @@ func (p Piece) Edge(name seams.Name) (Edge, bool) {
 
 // SeamOutline is the seam line as drawn (the half piece, when it is cut on the
 // fold): closed, counter-clockwise, its chords within the tolerance (mm) of
-// the curves. A piece without edges gives an empty ring.
+// the curves; where that is not known the cutting line. A piece without edges
+// gives an empty ring.
 func (p Piece) SeamOutline(tolerance float64) orb.Ring {
+	if seam, err := p.AtSeam(); err == nil {
+		p = seam
+	}
+	return p.Boundary(tolerance)
+}
+
+// Boundary is the line of the edges as they stand, be it the seam line or a
+// cutting line that came from elsewhere: closed, counter-clockwise, its chords
+// within the tolerance (mm) of the curves.
+func (p Piece) Boundary(tolerance float64) orb.Ring {
 	var ring orb.Ring
 	for _, e := range p.Edges {
 		points := e.Path.Flatten(tolerance)
@@ -63,6 +74,7 @@ func (p Piece) Mirrored() Piece { return p.Map(MirrorX()) }
 func (p Piece) Map(m Motion) Piece {
 	out := p
 	out.Grain.From, out.Grain.To = m.Apply(p.Grain.From), m.Apply(p.Grain.To)
+	out.Accuracy *= m.scale()
 	out.Edges, out.Notches, out.Darts, out.Marks = nil, nil, nil, nil
 	for _, e := range p.Edges {
 		out.Edges = append(out.Edges, e.mapped(m))
@@ -90,7 +102,7 @@ func (p Piece) Map(m Motion) Piece {
 }
 
 func (e Edge) mapped(m Motion) Edge {
-	e.Path, e.Allowance = e.Path.Map(m), e.Allowance*m.scale()
+	e.Path, e.Allowance, e.Included = e.Path.Map(m), e.Allowance*m.scale(), e.Included*m.scale()
 	if m.Mirrors() {
 		e.Path = e.Path.Reverse()
 	}

@@ -12,7 +12,7 @@ import (
 var _ = register(rule{laid: checkSize})
 
 // checkSize: pieces are enlarged when the cloth is washed after cutting, by the size
-// of the seam line along and across the grain.
+// of the line of their edges along and across the grain.
 func checkSize(p lay.Plan, l lay.Laid, asked pieces.Piece) error {
 	if asked.Fold != seams.None && !l.OnFold {
 		asked = asked.Unfolded()
@@ -26,13 +26,13 @@ func checkSize(p lay.Plan, l lay.Laid, asked pieces.Piece) error {
 	return nil
 }
 
-// grainExtent is the size of the seam line along and across the grainline.
+// grainExtent is the size of the line of the edges along and across the grainline.
 func grainExtent(p pieces.Piece) (along, across float64) {
 	ux, uy := p.Grain.To[0]-p.Grain.From[0], p.Grain.To[1]-p.Grain.From[1]
 	length := math.Hypot(ux, uy)
 	ux, uy = ux/length, uy/length
 	low, high := [2]float64{math.Inf(1), math.Inf(1)}, [2]float64{math.Inf(-1), math.Inf(-1)}
-	for _, q := range p.SeamOutline(seamTolerance / 10) {
+	for _, q := range p.Boundary(seamTolerance / 10) {
 		for i, v := range []float64{ux*q[0] + uy*q[1], -uy*q[0] + ux*q[1]} {
 			low[i], high[i] = math.Min(low[i], v), math.Max(high[i], v)
 		}

@@ -67,7 +67,7 @@ func hem(q Question, least, step float64) Change {
 	for _, p := range q.Pieces {
 		for _, e := range p.Edges {
 			if e.Hem {
-				widest = math.Max(widest, e.Allowance)
+				widest = math.Max(widest, e.Allowance+e.Included)
 			}
 		}
 	}
@@ -87,9 +87,21 @@ func hem(q Question, least, step float64) Change {
 // WholeSteps rounds down, so that what is told can be measured.
 func WholeSteps(most, step float64) float64 { return math.Floor(most/step+1e-9) * step }
 
-// lowered changes the allowance of the hems, or of all that are not hems.
+// lowered changes the allowance of the hems, or of all that are not hems. What a
+// cutting line includes is cut off it; one of unknown allowance stays as it is.
 func lowered(p pieces.Piece, hems bool, to func(float64) float64) (pieces.Piece, bool) {
+	less := func(e pieces.Edge) float64 {
+		if e.Hem != hems || e.Unknown {
+			return 0
+		}
+		return math.Max(0, e.Included-to(e.Included))
+	}
 	out, any := withEdges(p), false
+	if slices.ContainsFunc(p.Edges, func(e pieces.Edge) bool { return less(e) > 0 }) {
+		if trimmed, err := p.Trimmed(less); err == nil {
+			out, any = trimmed, true
+		}
+	}
 	for i, e := range out.Edges {
 		if e.Hem != hems {
 			continue

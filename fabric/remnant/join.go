@@ -34,10 +34,10 @@ func seamInsteadOfFold(p pieces.Piece) (pieces.Piece, bool) {
 func seamOf(p pieces.Piece) float64 {
 	lengths, best := map[float64]float64{}, usualJoin
 	for _, e := range p.Edges {
-		if !e.Hem && e.Name != p.Fold && e.Allowance > 0 {
-			lengths[e.Allowance] += e.Path.Length()
-			if lengths[e.Allowance] > lengths[best] {
-				best = e.Allowance
+		if width := e.Allowance + e.Included; !e.Hem && e.Name != p.Fold && width > 0 {
+			lengths[width] += e.Path.Length()
+			if lengths[width] > lengths[best] {
+				best = width
 			}
 		}
 	}

@@ -11,11 +11,11 @@ import (
 )
 
 // Enlarged returns the pieces as they are cut from a cloth that is washed
-// later: longer along the warp and wider along the weft by what will be lost; and as
-// the rules have them cut.
+// later: longer along the warp and wider along the weft by what will be lost; as
+// the rules have them cut; and as large as their accuracy lets them be.
 func Enlarged(c cloth.Cloth, all []pieces.Piece) []pieces.Piece {
 	s := c.Shrinkage
-	all = asRuled(c, all)
+	all = atMost(asRuled(c, all))
 	if !s.CutFirst || s.Warp == 0 && s.Weft == 0 {
 		return all
 	}
@@ -49,10 +49,12 @@ func stretched(p pieces.Piece, along, across float64) pieces.Piece {
 	m := stretching(geometry.AngleOf(p.Grain.From, p.Grain.To), along, across)
 	out := p
 	out.Grain.From, out.Grain.To = geometry.Apply(m, p.Grain.From), geometry.Apply(m, p.Grain.To)
+	out.Accuracy *= math.Max(along, across)
 	out.Edges, out.Notches, out.Darts, out.Marks = nil, nil, nil, nil
 	for _, edge := range p.Edges {
 		edge.Path = mappedPath(m, edge.Path)
 		edge.Allowance *= math.Max(along, across)
+		edge.Included *= math.Max(along, across)
 		out.Edges = append(out.Edges, edge)
 	}
 	for _, notch := range p.Notches {

@@ -34,7 +34,7 @@ func PlainProblem(c cloth.Cloth, b bed.Bed, templates []Template) (layout.Proble
 	problem := layout.Problem{Width: b.Width, Gap: c.Gap}
 	groups := map[string]int{}
 	for _, t := range templates {
-		item := layout.Item{Name: t.Piece.Name, Outline: t.Outline, Copies: t.Copies, Turns: t.Turns}
+		item := layout.Item{Name: t.Piece.Name, Outline: t.Outline, Core: coreOf(t), Copies: t.Copies, Turns: t.Turns}
 		if !t.OnFold && c.Tilt > 0 {
 			item.Tilt = math.Atan(c.Tilt) * 180 / math.Pi
 		}

@@ -21,8 +21,21 @@ func Length(p layout.Problem) float64 {
 	if len(p.Sheets) > 0 || p.Check() != nil {
 		return 0
 	}
+	p = surely(p)
 	pieces := boundPieces(p)
 	return tooShort(p, proof.Length(stripOf(p), pieces), pieces)
+}
+
+// surely is the problem with what each item surely covers.
+func surely(p layout.Problem) layout.Problem {
+	out := p
+	out.Items = slices.Clone(p.Items)
+	for i, item := range p.Items {
+		if len(item.Core) > 0 {
+			out.Items[i].Outline = item.Core
+		}
+	}
+	return out
 }
 
 // Lengths above a bound on which pieces are tried across: so many, evenly up to
@@ -75,6 +88,7 @@ func Misfit(p layout.Problem) string {
 	if p.Check() != nil || p.Length == 0 && len(p.Sheets) == 0 {
 		return ""
 	}
+	p = surely(p)
 	sheets := room(p)
 	if proof := oversize(p, sheets); proof != "" {
 		return proof

@@ -25,6 +25,7 @@ import (
 //  11. Without sheets, every item has a turn in which it is no wider than the
 //     strip.
 //  12. Every number is finite.
+//  13. A core is a ring as an outline is.
 //
 // The faults are joined in the order of the items; each names its item.
 func (p Problem) Check() error {
@@ -127,6 +128,11 @@ func (p Problem) checkItem(item Item) []error {
 	ringFault := checkRing(item.Outline)
 	if ringFault != nil {
 		faults = append(faults, ringFault)
+	}
+	if len(item.Core) > 0 {
+		if err := checkRing(item.Core); err != nil {
+			fault("its core: %w", err)
+		}
 	}
 	if item.Copies < 1 {
 		fault("%d copies are asked; lay 1 or more, or leave the item out", item.Copies)

@@ -40,6 +40,10 @@ type Item struct {
 	// Outline is a simple ring of positive area, closed or not, in either
 	// sense of rotation.
 	Outline orb.Ring
+	// Core is a ring inside the outline that the true shape surely covers, where
+	// the outline is drawn about it: proofs that something cannot be rest on it.
+	// Empty: the outline itself.
+	Core orb.Ring
 	// Copies to lay, 1 or more.
 	Copies int
 	// Turns that are allowed, at least one.

@@ -156,6 +156,11 @@ type RemnantAnswer struct {
 	Ways  []remnant.Remedy
 	// Approximate are the pieces whose outlines the maker calls so.
 	Approximate []string
+	// Rough are the pieces that were measured or traced, and Accuracy is how far
+	// the true outline of the roughest may lie from its own, mm. They are laid
+	// larger by it.
+	Rough    []string
+	Accuracy float64
 	// EndedEarly says that the search was ended before its time, so that what
 	// would make it fit was not looked for.
 	EndedEarly bool
@@ -176,6 +181,13 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 	out.Fit, err = fit(ctx, question, search, watch)
 	if err == nil && out.Fit.Answer == remnant.TooLittle && piece.OnThread != nil {
 		out.Fit, err = proven(ctx, on(*piece.OnThread, question), out.Fit, search, watch)
+	}
+	out.Rough = rough(question.Pieces)
+	for _, p := range question.Pieces {
+		out.Accuracy = max(out.Accuracy, p.Accuracy)
+	}
+	if err == nil && out.Fit.Answer == remnant.TooLittle && len(out.Rough) > 0 {
+		out.Fit, err = provenOfLeast(ctx, piece, question, out.Fit, search, watch)
 	}
 	out.Approximate = approximate(question.Pieces)
 	if out.Fit.Answer == remnant.TooLittle && len(out.Approximate) > 0 {
@@ -209,6 +221,41 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 		return out, clothError(work, piece.Cloth, err)
 	}
 	return out, nil
+}
+
+// provenOfLeast looks whether a no to pieces as large as they may be holds for
+// pieces as small as they may be. Where it does not, it is no proof.
+func provenOfLeast(ctx context.Context, piece PieceOfCloth, q remnant.Question, no remnant.Result, search Search,
+	watch Watch) (remnant.Result, error) {
+	least, ok := q, true
+	least.Pieces = nil
+	for _, p := range q.Pieces {
+		small, sure := p.AtLeast()
+		ok = ok && sure
+		least.Pieces = append(least.Pieces, small)
+	}
+	if piece.OnThread != nil {
+		least = on(*piece.OnThread, least)
+	}
+	if ok {
+		out, err := fit(ctx, least, search, watch)
+		if err != nil || out.Answer == remnant.TooLittle {
+			return out, err
+		}
+	}
+	no.Answer = remnant.NotFound
+	return no, nil
+}
+
+// rough names the pieces whose outlines are only so accurate, each once.
+func rough(all []pieces.Piece) []string {
+	var out []string
+	for _, p := range all {
+		if p.Accuracy > 0 && !slices.Contains(out, p.Name) {
+			out = append(out, p.Name)
+		}
+	}
+	return out
 }
 
 // approximate names the pieces that are given only approximately, each once.

@@ -1,0 +1,192 @@
+package pieces
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
+)
+
+// AtSeam is the piece drawn by its seam line: every cutting line whose allowance is
+// known is moved in by that, which becomes the allowance of the edge. Edges of
+// unknown allowance stay where they are. Edges that move become chains of lines
+// within 0.02 mm of the true ones.
+//
+// The error says where an allowance leaves nothing of the piece.
+func (p Piece) AtSeam() (Piece, error) {
+	if !slices.ContainsFunc(p.Edges, func(e Edge) bool { return e.Included > 0 }) {
+		return p, nil
+	}
+	out, err := p.Trimmed(func(e Edge) float64 { return e.Included })
+	if err != nil {
+		return p, err
+	}
+	for i := range out.Edges {
+		e := &out.Edges[i]
+		e.Allowance, e.Included = e.Allowance+p.Edges[i].Included, 0
+	}
+	return out, nil
+}
+
+// trimTolerance, mm, of the chords along which curves are trimmed.
+const trimTolerance = 0.01
+
+// Trimmed is the piece with a strip cut off inside each edge, so wide as is said,
+// mm: neighbours meet where their new lines do. What an edge includes is less by
+// as much; its allowance stays. Notches move square to their edge, a dart's legs
+// to the new ends of its mouth.
+//
+// The error says where nothing is left.
+func (p Piece) Trimmed(by func(Edge) float64) (Piece, error) {
+	chords := p.innerChords(by)
+	for {
+		meetAll(chords)
+		at := mostReversed(chords)
+		if at < 0 {
+			break
+		}
+		if chords = slices.Delete(chords, at, at+1); len(chords) < 3 {
+			return p, p.tooWide(p.Edges[0])
+		}
+	}
+	out := p
+	out.Edges = slices.Clone(p.Edges)
+	for i, e := range p.Edges {
+		path := pathOf(chords, i)
+		if path.Length() <= joinTolerance {
+			return p, p.tooWide(e)
+		}
+		out.Edges[i].Path, out.Edges[i].Included = path, math.Max(0, e.Included-by(e))
+	}
+	out.Notches, out.Darts = p.trimmedNotches(out, by), p.trimmedDarts(out)
+	ring, names := out.labelled()
+	if _, at, _, meets := selfMeeting(ring); meets || geometry.Area(ring) < 1 {
+		e, _ := p.Edge(names[at])
+		return p, p.tooWide(e)
+	}
+	return out, nil
+}
+
+func (p Piece) tooWide(e Edge) error {
+	return fmt.Errorf("%s: the allowance that the edge %q includes leaves nothing of the piece beside it; "+
+		"check how wide it is", p.label(), e.Name)
+}
+
+// innerChord is one of an edge, moved in.
+type innerChord struct {
+	edge     int
+	width    float64
+	u        orb.Point // direction of travel
+	a, b     orb.Point // its ends when moved square to itself
+	from, to orb.Point // its ends where it meets its neighbours
+}
+
+func (p Piece) innerChords(by func(Edge) float64) []innerChord {
+	var out []innerChord
+	for i, e := range p.Edges {
+		width := by(e)
+		points := apart(e.Path.Flatten(trimTolerance))
+		for k := 1; k < len(points); k++ {
+			u := geometry.Unit(geometry.Sub(points[k], points[k-1]))
+			in := geometry.Times(geometry.Left(u), width)
+			out = append(out, innerChord{edge: i, width: width, u: u, a: geometry.Add(points[k-1], in), b: geometry.Add(points[k], in)})
+		}
+	}
+	return out
+}
+
+// meetAll gives every chord its ends: where its line meets that of the next.
+func meetAll(chords []innerChord) {
+	for i := range chords {
+		c, next := &chords[i], &chords[(i+1)%len(chords)]
+		c.to, next.from = c.b, next.a
+		turn := geometry.Cross(c.u, next.u)
+		if math.Abs(turn) < 1e-9 {
+			if c.width == next.width {
+				c.to = geometry.Between(c.b, next.a, 0.5)
+				next.from = c.to
+			}
+			continue
+		}
+		at := geometry.Add(c.b, geometry.Times(c.u, geometry.Cross(geometry.Sub(next.a, c.b), next.u)/turn))
+		// Where two widths run on one way, a step joins them [source.OwnChoice].
+		const farthest = 4
+		if c.width == next.width || geometry.Distance(at, c.b) < farthest*math.Max(c.width, next.width) {
+			c.to, next.from = at, at
+		}
+	}
+}
+
+// mostReversed is the chord that runs back the furthest, as one does in a bend
+// tighter than the width or at a corner that cuts it off; -1 where none does.
+func mostReversed(chords []innerChord) int {
+	worst, at := -1e-9, -1
+	for i, c := range chords {
+		if along := geometry.Dot(geometry.Sub(c.to, c.from), c.u); along < worst {
+			worst, at = along, i
+		}
+	}
+	return at
+}
+
+// pathOf an edge are its chords, with the step to the first where there is one.
+func pathOf(chords []innerChord, edge int) Path {
+	var points []orb.Point
+	for i, c := range chords {
+		if c.edge != edge {
+			continue
+		}
+		if before := chords[(i+len(chords)-1)%len(chords)]; before.to != c.from {
+			points = append(points, before.to)
+		}
+		points = append(points, c.from, c.to)
+	}
+	points = apart(points)
+	var out Path
+	for i := 1; i < len(points); i++ {
+		out = append(out, Line{points[i-1], points[i]})
+	}
+	return out
+}
+
+func (p Piece) trimmedNotches(to Piece, by func(Edge) float64) []Notch {
+	var out []Notch
+	for _, n := range p.Notches {
+		if e, ok := p.Edge(n.Edge); ok {
+			at := geometry.Add(e.Path.At(n.At), geometry.Times(geometry.Left(e.Path.Tangent(n.At)), by(e)))
+			moved, _ := to.Edge(n.Edge)
+			n.At = moved.Path.nearest(at)
+		}
+		out = append(out, n)
+	}
+	return out
+}
+
+// nearest is the distance along a chain of lines of its point nearest to another.
+func (p Path) nearest(to orb.Point) float64 {
+	best, least, before := 0.0, math.Inf(1), 0.0
+	for _, c := range p {
+		from, end, length := c.Start(), c.End(), c.Length()
+		along := math.Min(length, math.Max(0, geometry.Dot(geometry.Sub(to, from), geometry.Unit(geometry.Sub(end, from)))))
+		if d := geometry.Distance(to, geometry.Add(from, geometry.Times(geometry.Unit(geometry.Sub(end, from)), along))); d < least {
+			best, least = before+along, d
+		}
+		before += length
+	}
+	return best
+}
+
+func (p Piece) trimmedDarts(to Piece) []Dart {
+	var out []Dart
+	for _, d := range p.Darts {
+		if mouth, ok := to.Edge(d.Mouth); ok && d.Mouth != seams.None {
+			d.Start, d.End = mouth.Path.Start(), mouth.Path.End()
+		}
+		out = append(out, d)
+	}
+	return out
+}
