@@ -63,6 +63,9 @@ var limits = []struct {
 	{OutsideLegLength, 500, 1350},
 }
 
+// girths are the measurements taken round the body.
+var girths = []Measurement{BustGirth, WaistGirth, HipGirth, NeckBaseGirth, UpperArmGirth, WristGirth}
+
 // Measurements lists every measurement that a body may have.
 func Measurements() []Measurement {
 	names := make([]Measurement, len(limits))

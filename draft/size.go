@@ -125,7 +125,7 @@ func (t table) at(name, by Measurement, known float64) (value float64, ok bool) 
 	}
 	pace := (row[i+1] - row[i]) / (steps[i+1] - steps[i])
 	beyond := max(0, known-steps[last])
-	if by != Height && !strings.HasSuffix(string(name), "girth") {
+	if by != Height && !slices.Contains(girths, name) {
 		beyond /= 2
 	}
 	return row[i] + pace*(min(known, steps[last])-steps[i]+beyond), true

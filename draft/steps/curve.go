@@ -58,24 +58,45 @@ func curveText(line string, curve pieces.Curve, sheet construct.Sheet, unit meas
 // "1.2 cm, 2 cm, 1.5 cm inward".
 func offsText(offs [3]float64, unit measure.Unit) string {
 	words := make([]string, len(offs))
+	all := [3]side{sideOf(offs[0], unit), sideOf(offs[1], unit), sideOf(offs[2], unit)}
+	isOneSide := all[0] != onLine && all[0] == all[1] && all[1] == all[2]
 	for i, off := range offs {
-		words[i] = offText(off, unit)
-	}
-	for _, side := range []string{" inward", " outward"} {
-		if strings.HasSuffix(words[0], side) && strings.HasSuffix(words[1], side) && strings.HasSuffix(words[2], side) {
-			words[0], words[1] = strings.TrimSuffix(words[0], side), strings.TrimSuffix(words[1], side)
+		if isOneSide && i < len(offs)-1 {
+			words[i] = construct.Length(math.Abs(off)).In(unit)
+			continue
 		}
+		words[i] = offText(off, unit)
 	}
 	return strings.Join(words, ", ")
 }
 
-// offText words a distance off the line: "1.2 cm in".
+// side of the straight line on which a curve lies.
+type side int
+
+const (
+	onLine side = iota
+	inward
+	outward
+)
+
+// sideOf a distance off the line, which is on it where that is worded as nothing.
+func sideOf(off float64, unit measure.Unit) side {
+	switch {
+	case construct.Length(math.Abs(off)).In(unit) == construct.Length(0).In(unit):
+		return onLine
+	case off > 0:
+		return inward
+	}
+	return outward
+}
+
+// offText words a distance off the line: "1.2 cm inward".
 func offText(off float64, unit measure.Unit) string {
 	text := construct.Length(math.Abs(off)).In(unit)
-	switch {
-	case strings.HasPrefix(text, "0 "):
+	switch sideOf(off, unit) {
+	case onLine:
 		return "on the line"
-	case off > 0:
+	case inward:
 		return text + " inward"
 	}
 	return text + " outward"

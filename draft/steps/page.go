@@ -121,7 +121,7 @@ func (s *sheets) writePiece(garment Garment, c content, share float64) {
 	}
 	s.head("Check the seams, then add the allowance")
 	for _, line := range c.seams {
-		s.row(line.name, line.length, line.allowance)
+		s.row(line)
 	}
 }
 
@@ -194,13 +194,14 @@ func (s *sheets) item(before, words string) {
 }
 
 // row is a line of the table of seams.
-func (s *sheets) row(name, length, allowance string) {
+func (s *sheets) row(line seamLine) {
 	s.room(lineStep)
 	s.Plain(textSize)
-	s.Text(s.X(), s.Y, name)
+	s.Text(s.X(), s.Y, line.name)
 	s.Bold(textSize)
-	s.TextRight(s.X()+0.68*s.ColumnWidth(), s.Y, length)
-	if allowance != "on the fold" {
+	s.TextRight(s.X()+0.68*s.ColumnWidth(), s.Y, line.length)
+	allowance := line.allowance
+	if !line.isOnFold {
 		allowance = "+ " + allowance
 	}
 	s.Plain(textSize)

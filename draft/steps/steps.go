@@ -52,7 +52,11 @@ type content struct {
 }
 
 // seamLine is a seam of a piece to measure at the end.
-type seamLine struct{ name, length, allowance string }
+type seamLine struct {
+	name, length string
+	allowance    string // "on the fold" where isOnFold
+	isOnFold     bool
+}
 
 // curvesNote explains the lengths given for a curve.
 const curvesNote = "Each curve lies this far off the straight line between its ends, measured square to the line at a quarter, half and three quarters of the way. Inward is towards the piece, outward away from it. What is not listed is straight."
@@ -127,11 +131,14 @@ func seamsOf(piece pieces.Piece, unit measure.Unit) []seamLine {
 			continue
 		}
 		said[seam] = true
-		allowance := construct.Length(edge.Allowance).In(unit)
-		if edge.Name == piece.Fold {
-			allowance = "on the fold"
+		line := seamLine{
+			name: seam.String(), length: construct.Length(construct.SeamLength(piece, seam)).In(unit),
+			allowance: construct.Length(edge.Allowance).In(unit), isOnFold: edge.Name == piece.Fold,
 		}
-		out = append(out, seamLine{seam.String(), construct.Length(construct.SeamLength(piece, seam)).In(unit), allowance})
+		if line.isOnFold {
+			line.allowance = "on the fold"
+		}
+		out = append(out, line)
 	}
 	return out
 }

@@ -2,7 +2,6 @@ package drawing
 
 import (
 	"fmt"
-	"strings"
 
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
@@ -13,8 +12,11 @@ import (
 func LabelLines(p pieces.Piece) []string {
 	lines := []string{p.Name}
 	of := p.Garment
-	if p.Size != "" {
-		of = strings.TrimPrefix(of+", size "+p.Size, ", ")
+	switch {
+	case p.Size != "" && of != "":
+		of += ", size " + p.Size
+	case p.Size != "":
+		of = "size " + p.Size
 	}
 	if of != "" {
 		lines = append(lines, of)

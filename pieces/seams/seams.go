@@ -113,7 +113,10 @@ func (n Name) IsCentre() bool {
 func (n Name) String() string {
 	words := n.text
 	if n.role != noRole {
-		words = strings.TrimPrefix(sideWords[n.side]+" "+roleWords[n.role], " ")
+		words = roleWords[n.role]
+	}
+	if n.side != NoSide {
+		words = sideWords[n.side] + " " + words
 	}
 	words += partWords[n.part]
 	if n.order > 0 {

@@ -8,7 +8,6 @@ package sheet
 import (
 	"fmt"
 	"reflect"
-	"strings"
 
 	"github.com/paulmach/orb"
 
@@ -66,7 +65,7 @@ func NewFigure(sizes ...pieces.Piece) (Figure, error) {
 		smallest.Size = ""
 		if isSame(sizes) {
 			f.Sizes = f.Sizes[:1]
-			smallest.Garment = strings.TrimPrefix(smallest.Garment+", all sizes", ", ")
+			smallest.Garment = allSizes(smallest.Garment)
 		}
 	}
 	f.Label = drawing.LabelLines(smallest)
@@ -195,4 +194,12 @@ func (f Figure) Around() orb.Ring {
 		return f.Sizes[0].Cutting
 	}
 	return around(f.outlines())
+}
+
+// allSizes names a garment that is the same in all its sizes.
+func allSizes(garment string) string {
+	if garment == "" {
+		return "all sizes"
+	}
+	return garment + ", all sizes"
 }

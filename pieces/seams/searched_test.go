@@ -1,0 +1,128 @@
+package seams_test
+
+import (
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// searching are the functions that look into words.
+var searching = []string{
+	"Contains", "ContainsAny", "ContainsFunc", "Count", "Cut", "CutPrefix", "CutSuffix", "EqualFold", "Fields", "FieldsFunc",
+	"HasPrefix", "HasSuffix", "Index", "IndexAny", "IndexByte", "IndexFunc", "LastIndex", "LastIndexByte", "Replace",
+	"ReplaceAll", "Split", "SplitN", "SplitSeq", "FieldsSeq", "TrimPrefix", "TrimSuffix", "TrimLeft", "TrimRight", "Trim", "TrimFunc",
+	"Match", "MatchString", "MustCompile", "Compile",
+}
+
+// readers are the files that may look into words, each with what it reads. Names of
+// edges, seams, pieces, roles and marks are compared as values everywhere else.
+var readers = map[string]string{
+	"draft/construct/sheet.go":              "the places of a step that lengths are set into",
+	"draft/construct/words.go":              "fixed lengths in sentences, to word them in inches",
+	"draft/internal/drafttest/drafttest.go": "the places of a step that lengths are set into",
+	"draft/size.go":                         "the head of a size table",
+	"draft/steps/nest.go":                   "a length as worded, to leave its unit out",
+	"fabric/marker/table.go":                "a phrase of its own, to shorten it",
+	"fabric/marker/words.go":                "a length as worded, to leave its unit out",
+	"fabric/quote/money.go":                 "amounts of money",
+	"fabric/quote/quote.go":                 "the name of an offer, which may begin with that of its cloth",
+	"fabric/quote/share.go":                 "a share in per cent",
+	"fabric/quote/table.go":                 "a number as worded, to leave its zeros out",
+	"fabric/remnant/both.go":                "what a change is called for programs",
+	"pieces/drawing/font.go":                "words, to break them into lines",
+	"pieces/drawing/pdf.go":                 "what a library calls a filled area",
+	"pieces/marks/called.go":                "the names of marks: the one place",
+	"pieces/measure/format.go":              "a number as worded, to leave its zeros out",
+	"pieces/measure/parse.go":               "lengths",
+	"pieces/paper/paper.go":                 "the size of a paper",
+	"pieces/seams/called.go":                "the names of seams: the one place",
+	"pieces/text/text.go":                   "any text, to make it clean",
+}
+
+// Names are values: nothing in these folders finds out what an edge, a seam, a piece
+// or a mark is by looking into the words that people call it by.
+func TestNamesAreNotSearched(t *testing.T) {
+	found := map[string]bool{}
+	for _, folder := range []string{"draft", "pieces", "fabric"} {
+		require.NoError(t, fs.WalkDir(os.DirFS("../.."), folder, func(path string, entry fs.DirEntry, err error) error {
+			if err != nil || entry.IsDir() || filepath.Ext(path) != ".go" || strings.HasSuffix(path, "_test.go") {
+				return err
+			}
+			text, err := os.ReadFile(filepath.Join("../..", path))
+			for _, place := range searches(t, path, string(text)) {
+				found[path] = true
+				assert.Contains(t, readers, path, "%s looks into words: compare values, or say what it reads", place)
+			}
+			return err
+		}))
+	}
+	for path := range readers {
+		assert.True(t, found[path], "%s reads nothing any more: strike it off", path)
+	}
+}
+
+// searches are the places of a file that look into words: calls that search, and
+// comparisons with words that are written there.
+func searches(t *testing.T, path, text string) []string {
+	files := token.NewFileSet()
+	file, err := parser.ParseFile(files, path, text, 0)
+	require.NoError(t, err)
+	var out []string
+	add := func(node ast.Node) { out = append(out, files.Position(node.Pos()).String()) }
+	ast.Inspect(file, func(node ast.Node) bool {
+		switch node := node.(type) {
+		case *ast.SelectorExpr:
+			if of, ok := node.X.(*ast.Ident); ok && (of.Name == "strings" || of.Name == "regexp") && slices.Contains(searching, node.Sel.Name) {
+				add(node)
+			}
+		case *ast.BinaryExpr:
+			if (node.Op == token.EQL || node.Op == token.NEQ) && (isWords(node.X) || isWords(node.Y)) {
+				add(node)
+			}
+		case *ast.CaseClause:
+			if slices.ContainsFunc(node.List, isWords) {
+				add(node)
+			}
+		}
+		return true
+	})
+	return out
+}
+
+// isWords says that an expression is words written out.
+func isWords(e ast.Expr) bool {
+	literal, ok := e.(*ast.BasicLit)
+	if !ok || literal.Kind != token.STRING {
+		return false
+	}
+	words, err := strconv.Unquote(literal.Value)
+	return err == nil && words != ""
+}
+
+func TestSearchIsFound(t *testing.T) {
+	found := searches(t, "a.go", `package a
+
+import "strings"
+
+func a(piece Piece) bool {
+	switch piece.Name {
+	case "sleeve":
+		return true
+	case "":
+		return false
+	}
+	return strings.HasPrefix(piece.Name, "front") || piece.Name == "yoke" || piece.Name != "" || piece.Role == role.Yoke
+}
+`)
+	assert.Equal(t, []string{"a.go:7:2", "a.go:12:9", "a.go:12:51"}, found)
+}
