@@ -26,13 +26,14 @@ func (t *Table) findLay(kind lay.Kind) (found *SolvedLay, why, err error) {
 	return found, why, err
 }
 
-// rebuilt lays a kept plan of a lay anew, from where each piece lies in it and nothing
-// else: outlines, lengths and bounds are those of the pieces asked, and the layout is
-// verified. Nil when there is none, or when it is no layout of these pieces. On a
-// repeat nothing is rebuilt: where its lines lie is a part of the search.
+// rebuilt lays a kept plan of a lay anew, from where each piece lies in it, on a repeat
+// also where its match points do, and nothing else: outlines, lengths and bounds are
+// those of the pieces asked, and the layout is verified. It is the shortest of several.
+// Nil when there is none, or when none is a layout of these pieces.
 func (t *Table) rebuilt(kind lay.Kind) *SolvedLay {
+	var best *SolvedLay
 	for _, plan := range t.Options.Kept {
-		if plan.Lay != kind || !t.Cloth.Repeat.IsPlain() {
+		if plan.Lay != kind {
 			continue
 		}
 		var found *SolvedLay
@@ -45,11 +46,11 @@ func (t *Table) rebuilt(kind lay.Kind) *SolvedLay {
 		} else {
 			found = t.rebuiltInOne(plan)
 		}
-		if found != nil {
-			return found
+		if found != nil && (best == nil || found.Taken < best.Taken) {
+			best = found
 		}
 	}
-	return nil
+	return best
 }
 
 func (t *Table) rebuiltInOne(plan lay.Plan) *SolvedLay {
@@ -58,8 +59,21 @@ func (t *Table) rebuiltInOne(plan lay.Plan) *SolvedLay {
 		return nil
 	}
 	found := SpreadOf(t.Cloth, one)
-	found.Bound = bound.Length(one.Problem)
+	found.Bound = t.boundOf(plan.Lay, one)
 	return found
+}
+
+// boundOf a lay is that of the problem that a search would have: a kept layout has its
+// match points at places of its own, which another layout need not keep to.
+func (t *Table) boundOf(kind lay.Kind, one SolvedBed) float64 {
+	if t.Cloth.Repeat.IsPlain() {
+		return one.Bound
+	}
+	problem, _, err := rules.ProblemAt(t.Cloth, one.Bed, one.Templates, t.names(), t.placesFor(kind))
+	if err != nil {
+		return 0
+	}
+	return min(one.Bound, bound.Length(problem))
 }
 
 // rebuiltInTwo shares the pieces out between the beds as they lie in the plan, those
@@ -143,7 +157,7 @@ func (t *Table) rebuiltBed(plan lay.Plan, b bed.Bed, wanted []rules.Demand) (Sol
 	if err != nil {
 		return SolvedBed{}, false
 	}
-	problem, matched, err := rules.ProblemAt(t.Cloth, b, templates, t.names(), lay.Places{})
+	problem, matched, err := rules.ProblemAt(t.Cloth, b, templates, t.names(), plan.Places)
 	if err != nil || t.lessMatched(matched) != nil {
 		return SolvedBed{}, false
 	}
@@ -167,10 +181,10 @@ func (t *Table) rebuiltBed(plan lay.Plan, b bed.Bed, wanted []rules.Demand) (Sol
 // [source.OwnChoice].
 const farthest = 1e7
 
-// Bare is a plan with nothing but where each piece lies, as it is kept: by its name,
-// garment and size.
+// Bare is a plan with nothing but where each piece lies, as it is kept, by its name,
+// garment and size, and where its match points lie on a repeat.
 func Bare(plan lay.Plan) lay.Plan {
-	out := lay.Plan{Lay: plan.Lay, FoldedIn: plan.FoldedIn}
+	out := lay.Plan{Lay: plan.Lay, FoldedIn: plan.FoldedIn, Places: plan.Places}
 	for _, l := range plan.Pieces {
 		out.Pieces = append(out.Pieces, lay.Laid{
 			Name: l.Name, Garment: l.Garment, Size: l.Size, OnFold: l.OnFold, Part: l.Part,

@@ -63,3 +63,29 @@ func TestKeptPlansAreLaidAgain(t *testing.T) {
 		}
 	}
 }
+
+// On a repeat the match points are kept with the layout, so that it is laid again as it
+// was, with the same bound and the same cost of matching.
+func TestKeptPlansAreLaidAgainOnARepeat(t *testing.T) {
+	for name, repeat := range map[string]cloth.Repeat{
+		"stripes across": {Along: 90}, "stripes along": {Across: 60}, "checks": {Along: 90, Across: 60},
+	} {
+		c := checked
+		c.Repeat = repeat
+		options := plan.Options{Passes: 10, Seed: 1}
+		first, err := plan.Require(t.Context(), c, fabrictest.Skirt(), options)
+		require.NoError(t, err, name)
+		options.Kept, options.KeptPlain, options.Searched = bareOf(first.Found), bareOf(first.FoundPlain), true
+		again, err := plan.Require(t.Context(), c, fabrictest.Skirt(), options)
+		require.NoError(t, err, name)
+		assert.Zero(t, again.Work.Due, "%s: nothing is searched", name)
+		assert.Equal(t, first.Matching, again.Matching, name)
+		require.Len(t, again.Found, len(first.Found), name)
+		for i, p := range first.Found {
+			assert.InDelta(t, p.Taken, again.Found[i].Taken, 1e-6, "%s, %s", name, p.Lay)
+			assert.InDelta(t, p.Bound, again.Found[i].Bound, 1e-6, "%s, %s", name, p.Lay)
+			assert.Equal(t, p.Matches, again.Found[i].Matches, "%s, %s", name, p.Lay)
+			assert.Equal(t, p.Dropped, again.Found[i].Dropped, "%s, %s", name, p.Lay)
+		}
+	}
+}

@@ -28,18 +28,21 @@ func (m Matching) Extra() float64 { return m.Matched - m.Plain }
 
 // costOfMatching lays the pieces on plain cloth in the same lay. The matched
 // layout is one of plain cloth too, and is where that search starts, so that
-// matching never comes out as a saving.
-func (t *Table) costOfMatching(matched lay.Plan) (*Matching, error) {
+// matching never comes out as a saving. It returns as well the lay on plain cloth.
+func (t *Table) costOfMatching(matched lay.Plan) (*Matching, []lay.Plan, error) {
 	plain := *t
 	plain.Cloth = t.Cloth.Plain()
-	plain.Options.Known, plain.solved, plain.shortest = []lay.Plan{matched}, nil, nil
+	plain.Options.Known, plain.Options.Kept = []lay.Plan{matched}, t.Options.KeptPlain
+	plain.solved, plain.shortest = nil, nil
 	plan, err := plain.planLay(matched.Lay)
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
+	var found []lay.Plan
 	out := &Matching{Plain: matched.Taken, Matched: matched.Taken}
 	if plan.Possible() {
 		out.Plain = min(plan.Taken, matched.Taken)
+		found = append(found, plan)
 	}
 	repeat := t.Cloth.Repeat
 	out.RuleOfThumb = out.Plain + repeat.Along
@@ -48,7 +51,7 @@ func (t *Table) costOfMatching(matched lay.Plan) (*Matching, error) {
 	} else {
 		out.RuleOfThumb = out.Plain + repeat.Across
 	}
-	return out, nil
+	return out, found, nil
 }
 
 // FillMatches gathers what all beds keep on the repeat, and says what could

@@ -44,6 +44,9 @@ type Options struct {
 	// Kept are plans that were found for this very question before, as Bare gives
 	// them. They are laid anew and verified; the answer is never longer.
 	Kept []lay.Plan
+	// KeptPlain are those of the same pieces on the same cloth without its repeat, by
+	// which the cost of matching is measured.
+	KeptPlain []lay.Plan
 	// Searched says that the kept plans are what this search found: the lays that
 	// they have are not searched again.
 	Searched bool
@@ -71,6 +74,9 @@ type Requirement struct {
 	// Found are the possible lays as they were found, before those of two parts that
 	// gain nothing were given up.
 	Found []lay.Plan
+	// FoundPlain is the lay without the repeat, by which the cost of matching is
+	// measured; none for plain cloth.
+	FoundPlain []lay.Plan
 	// Improved says that a kept plan was shorter than what the search found.
 	Improved bool
 	// Matching says what matching the repeat costs; nil for plain cloth.
@@ -138,7 +144,7 @@ func Require(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options Opt
 	if err != nil || c.Repeat.IsPlain() {
 		return out, err
 	}
-	out.Matching, err = t.costOfMatching(out.Lays[out.Chosen])
+	out.Matching, out.FoundPlain, err = t.costOfMatching(out.Lays[out.Chosen])
 	return out, err
 }
 

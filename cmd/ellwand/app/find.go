@@ -48,17 +48,51 @@ func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, opt
 	}
 	key := f.key(c, all)
 	entry := f.store.Read(key)
-	options.Kept, options.Searched = entry.Plans(), entry.Has(by) && len(options.Known) == 0
+	options.Kept, options.KeptPlain = entry.Plans(), entry.Plain()
+	options.Searched = entry.Has(by) && len(options.Known) == 0
 	need, err := plan.Require(ctx, c, all, options)
 	if err != nil {
 		return found{}, err
 	}
 	out := found{Requirement: need, endedEarly: ctx.Err() != nil, kept: need.Improved || options.Searched && !entry.IsOnlyOf(by)}
-	switch {
-	case out.endedEarly:
-		f.store.Add(key, need.Found, nil)
-	case !options.Searched:
-		f.store.Add(key, need.Found, &by)
+	if options.Searched && !out.endedEarly {
+		return out, nil
+	}
+	result := store.Found{Plans: need.Found, Plain: need.FoundPlain}
+	if !out.endedEarly {
+		result.By = &by
+	}
+	return f.keep(ctx, key, entry, result, out, options)
+}
+
+// mostRivals are so many others that write the same entry meanwhile
+// [source.OwnChoice].
+const mostRivals = 3
+
+// keep what was found from an entry. Where somebody else found something meanwhile, the
+// shorter of each lay is taken and kept.
+func (f finder) keep(ctx context.Context, key string, began store.Entry, result store.Found, out found,
+	options plan.Options) (found, error) {
+	for range mostRivals {
+		if f.store.Add(key, began, result) {
+			return out, nil
+		}
+		began = f.store.Read(key)
+		options.Kept, options.KeptPlain = began.Plans(), began.Plain()
+		for _, p := range result.Plans {
+			options.Kept = append(options.Kept, plan.Bare(p))
+		}
+		for _, p := range result.Plain {
+			options.KeptPlain = append(options.KeptPlain, plan.Bare(p))
+		}
+		options.Searched = true
+		again, err := plan.Require(context.WithoutCancel(ctx), out.Cloth, out.Lays[out.Chosen].Asked, options)
+		if err != nil {
+			return found{}, err
+		}
+		out.kept = out.kept || again.Length < out.Length
+		again.Work = out.Work
+		out.Requirement, result.Plans, result.Plain = again, again.Found, again.FoundPlain
 	}
 	return out, nil
 }

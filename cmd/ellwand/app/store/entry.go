@@ -2,8 +2,6 @@ package store
 
 import (
 	"bytes"
-	"crypto/sha256"
-	"encoding/hex"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -17,7 +15,7 @@ import (
 
 // format of an entry. It changes when a field goes or means another thing; entries of
 // another format count as none.
-const format = 1
+const format = 2
 
 // Limits of an entry [source.OwnChoice]: seven lays, pieces as many as a lay may
 // have, and searches as many as somebody tries seeds.
@@ -43,29 +41,21 @@ type Entry struct {
 }
 
 type file struct {
-	Format int `json:"format_version"`
-	// Sum finds out what has changed by accident: a layout with a changed number may
-	// be one still, but longer than what was found.
-	Sum      string    `json:"sum"`
-	Searched []Search  `json:"searched"`
-	Lays     []keptLay `json:"lays"`
-}
-
-// sumOf everything but the sum.
-func sumOf(in file) string {
-	in.Sum = ""
-	text, err := json.Marshal(in)
-	if err != nil {
-		return "none"
-	}
-	sum := sha256.Sum256(text)
-	return hex.EncodeToString(sum[:])
+	Format    int       `json:"format_version"`
+	Signature string    `json:"signature"`
+	Searched  []Search  `json:"searched"`
+	Lays      []keptLay `json:"lays"`
 }
 
 type keptLay struct {
 	Lay      string  `json:"lay"`
 	FoldedIn float64 `json:"folded_in_mm"`
-	Pieces   []piece `json:"pieces"`
+	// OnPlain says that it is laid without the repeat of the cloth.
+	OnPlain bool `json:"on_plain,omitempty"`
+	// Along and Across are the places of match points on a repeat, mm.
+	Along  map[string]float64 `json:"along_mm,omitempty"`
+	Across map[string]float64 `json:"across_mm,omitempty"`
+	Pieces []piece            `json:"pieces"`
 }
 
 type piece struct {
@@ -82,9 +72,9 @@ type piece struct {
 
 var errNoEntry = errors.New("this is no entry of the store")
 
-// Parse reads an entry strictly. Every number of it is within bounds; whether it is a
-// layout is not known before it has been laid again.
-func Parse(data []byte) (Entry, error) {
+// parse reads an entry strictly. Every number of it is within bounds, and it was signed;
+// whether it is a layout is not known before it has been laid again.
+func (s signer) parse(data []byte) (Entry, error) {
 	if len(data) > mostBytes {
 		return Entry{}, errNoEntry
 	}
@@ -97,7 +87,7 @@ func Parse(data []byte) (Entry, error) {
 	if _, err := decoder.Token(); !errors.Is(err, io.EOF) {
 		return Entry{}, errNoEntry
 	}
-	if in.Format != format || in.Sum != sumOf(in) || len(in.Searched) > mostSearches || len(in.Lays) > len(lay.Kinds()) {
+	if in.Format != format || !s.hasSigned(in) || len(in.Searched) > mostSearches || len(in.Lays) > 2*len(lay.Kinds()) {
 		return Entry{}, errNoEntry
 	}
 	for _, l := range in.Lays {
@@ -112,7 +102,7 @@ func (l keptLay) isSound() bool {
 	if _, ok := kindNamed(l.Lay); !ok || len(l.Pieces) == 0 || len(l.Pieces) > mostPieces {
 		return false
 	}
-	if !(l.FoldedIn >= 0 && l.FoldedIn < farthest) {
+	if !(l.FoldedIn >= 0 && l.FoldedIn < farthest) || !areSound(l.Along) || !areSound(l.Across) {
 		return false
 	}
 	for _, p := range l.Pieces {
@@ -122,6 +112,16 @@ func (l keptLay) isSound() bool {
 		}
 	}
 	return true
+}
+
+// areSound are the places of match points that are within bounds.
+func areSound(places map[string]float64) bool {
+	for name, at := range places {
+		if len(name) > mostName || !(math.Abs(at) < farthest) {
+			return false
+		}
+	}
+	return len(places) <= mostPieces
 }
 
 func kindNamed(name string) (lay.Kind, bool) {
@@ -142,11 +142,19 @@ func (e Entry) IsOnlyOf(by Search) bool {
 }
 
 // Plans are the layouts, as plan.Bare gives them.
-func (e Entry) Plans() []lay.Plan {
+func (e Entry) Plans() []lay.Plan { return e.plans(false) }
+
+// Plain are those without the repeat of the cloth.
+func (e Entry) Plain() []lay.Plan { return e.plans(true) }
+
+func (e Entry) plans(onPlain bool) []lay.Plan {
 	var out []lay.Plan
 	for _, l := range e.lays {
+		if l.OnPlain != onPlain {
+			continue
+		}
 		kind, _ := kindNamed(l.Lay)
-		bare := lay.Plan{Lay: kind, FoldedIn: l.FoldedIn}
+		bare := lay.Plan{Lay: kind, FoldedIn: l.FoldedIn, Places: lay.Places{l.Along, l.Across}}
 		for _, p := range l.Pieces {
 			bare.Pieces = append(bare.Pieces, lay.Laid{
 				Name: p.Name, Garment: p.Garment, Size: p.Size, Part: p.Part, OnFold: p.OnFold, Mirrored: p.Mirrored,
@@ -158,36 +166,49 @@ func (e Entry) Plans() []lay.Plan {
 	return out
 }
 
-// with adds plans and the search that found them. A plan found takes the place of the
-// kept one, from which its search began: either that is no longer than the kept one,
-// or the kept one was no layout.
-func (e Entry) with(found []lay.Plan, by *Search) Entry {
+// Found is what a search found.
+type Found struct {
+	// Plans are the layouts, and Plain those without the repeat of the cloth.
+	Plans, Plain []lay.Plan
+	// By is the search when it was made to its end, otherwise nil.
+	By *Search
+}
+
+// with adds what a search found. A plan found takes the place of the kept one, from
+// which its search began: either that is no longer than the kept one, or the kept one
+// was no layout.
+func (e Entry) with(found Found) Entry {
 	out := Entry{searched: e.searched}
-	if by != nil && !e.Has(*by) && len(e.searched) < mostSearches {
+	if by := found.By; by != nil && !e.Has(*by) && len(e.searched) < mostSearches {
 		out.searched = append(slices.Clone(e.searched), *by)
 	}
-	for _, p := range found {
-		out.lays = append(out.lays, keptOf(p))
+	for _, p := range found.Plans {
+		out.lays = append(out.lays, keptOf(p, false))
+	}
+	for _, p := range found.Plain {
+		out.lays = append(out.lays, keptOf(p, true))
 	}
 	for _, l := range e.lays { // lays that were not asked this time
-		if !slices.ContainsFunc(out.lays, func(other keptLay) bool { return other.Lay == l.Lay }) {
+		same := func(other keptLay) bool { return other.Lay == l.Lay && other.OnPlain == l.OnPlain }
+		if !slices.ContainsFunc(out.lays, same) {
 			out.lays = append(out.lays, l)
 		}
 	}
 	return out
 }
 
-func keptOf(p lay.Plan) keptLay {
+func keptOf(p lay.Plan, onPlain bool) keptLay {
 	bare := plan.Bare(p)
-	out := keptLay{Lay: bare.Lay.String(), FoldedIn: bare.FoldedIn}
+	out := keptLay{Lay: bare.Lay.String(), FoldedIn: bare.FoldedIn, OnPlain: onPlain, Along: bare.Places[0],
+		Across: bare.Places[1]}
 	for _, l := range bare.Pieces {
 		out.Pieces = append(out.Pieces, piece{l.Name, l.Garment, l.Size, l.Part, l.OnFold, l.Mirrored, l.Turn, l.X, l.Y})
 	}
 	return out
 }
 
-func (e Entry) write(w io.Writer) error {
+func (e Entry) write(w io.Writer, by signer) error {
 	out := file{Format: format, Searched: e.searched, Lays: e.lays}
-	out.Sum = sumOf(out)
+	out.Signature = by.sign(out)
 	return json.NewEncoder(w).Encode(out)
 }

@@ -11,10 +11,9 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"reflect"
 	"slices"
 	"time"
-
-	"ellwand/fabric/lay"
 )
 
 // Limits of what is kept [source.OwnChoice].
@@ -29,7 +28,10 @@ const (
 )
 
 // Store keeps entries in a folder. A nil Store keeps nothing.
-type Store struct{ folder string }
+type Store struct {
+	folder string
+	signer signer
+}
 
 // Open opens the store of the user; without a cache folder there is none.
 func Open() *Store {
@@ -37,7 +39,15 @@ func Open() *Store {
 	if err != nil {
 		return nil
 	}
-	return &Store{folder: filepath.Join(folder, "ellwand", "layouts")}
+	return at(filepath.Join(folder, "ellwand"))
+}
+
+func at(folder string) *Store {
+	signer := signerIn(folder)
+	if signer == nil {
+		return nil
+	}
+	return &Store{folder: filepath.Join(folder, "layouts"), signer: signer}
 }
 
 func (s *Store) path(key string) string { return filepath.Join(s.folder, key+".json") }
@@ -60,7 +70,7 @@ func (s *Store) Read(key string) Entry {
 	if err != nil {
 		return Entry{}
 	}
-	entry, err := Parse(data)
+	entry, err := s.signer.parse(data)
 	if err != nil {
 		s.Drop(key)
 		return Entry{}
@@ -75,30 +85,69 @@ func (s *Store) Drop(key string) {
 	}
 }
 
-// Add the plans that a search found, which began from what is kept, in its place; by
-// is the search when it was made to its end, otherwise nil.
-// A store that cannot be written is no reason to fail.
-func (s *Store) Add(key string, found []lay.Plan, by *Search) {
-	if s == nil {
-		return
+// Add what a search found that began from an entry, in its place. It reports false, and
+// keeps nothing, where the entry is another by now: what was found must then be held
+// against that one first. A store that cannot be written is no reason to fail.
+func (s *Store) Add(key string, began Entry, found Found) bool {
+	if s == nil || os.MkdirAll(s.folder, 0o700) != nil {
+		return true
+	}
+	unlock, ok := s.lock(key)
+	if !ok {
+		return true
+	}
+	defer unlock()
+	now := s.Read(key)
+	if !reflect.DeepEqual(now, began) {
+		return false
 	}
 	var data bytes.Buffer
-	if s.Read(key).with(found, by).write(&data) != nil || data.Len() > mostBytes {
-		return
+	if now.with(found).write(&data, s.signer) == nil && data.Len() <= mostBytes {
+		s.replace(key, data.Bytes())
 	}
-	if os.MkdirAll(s.folder, 0o700) != nil {
-		return
-	}
+	s.sweep()
+	return true
+}
+
+// replace an entry as a whole.
+func (s *Store) replace(key string, data []byte) {
 	file, err := os.CreateTemp(s.folder, ".new-*")
 	if err != nil {
 		return
 	}
 	defer os.Remove(file.Name())
-	_, err = file.Write(data.Bytes())
+	_, err = file.Write(data)
 	if closed := file.Close(); err == nil && closed == nil {
 		_ = os.Rename(file.Name(), s.path(key)) // the next run searches again
 	}
-	s.sweep()
+}
+
+// Waiting for another process that writes an entry, which takes milliseconds
+// [source.OwnChoice].
+const (
+	tries   = 100
+	between = 10 * time.Millisecond
+	// deserted is how old the lock of a process that was killed is at least.
+	deserted = 30 * time.Second
+)
+
+// lock an entry against other processes; it reports false where another does not let go
+// of it.
+func (s *Store) lock(key string) (unlock func(), ok bool) {
+	path := s.path(key) + ".lock"
+	for range tries {
+		file, err := os.OpenFile(path, os.O_CREATE|os.O_EXCL|os.O_WRONLY, 0o600)
+		if err == nil {
+			file.Close()
+			return func() { _ = os.Remove(path) }, true
+		}
+		if info, err := os.Stat(path); err == nil && time.Since(info.ModTime()) > deserted {
+			_ = os.Remove(path)
+			continue
+		}
+		time.Sleep(between)
+	}
+	return nil, false
 }
 
 // sweep drops the oldest entries when there are too many, and what a killed process

@@ -5,6 +5,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 	"time"
 
@@ -63,17 +64,17 @@ func TestKeyLeavesOutWhatIsEmpty(t *testing.T) {
 }
 
 func TestWhatIsAddedIsRead(t *testing.T) {
-	s := &Store{folder: filepath.Join(t.TempDir(), "kept")}
+	s := at(t.TempDir())
 	usual, long := Search{Seed: 1, Effort: "usual"}, Search{Seed: 1, Effort: "long"}
 	assert.Empty(t, s.Read("a").Plans())
-	s.Add("a", []lay.Plan{aPlan()}, &usual)
+	s.Add("a", s.Read("a"), Found{Plans: []lay.Plan{aPlan()}, By: &usual})
 	got := s.Read("a")
 	assert.Equal(t, []lay.Plan{aPlan()}, got.Plans())
 	assert.True(t, got.Has(usual) && got.IsOnlyOf(usual) && !got.Has(long))
 
 	folded := aPlan()
 	folded.Lay = lay.FoldedAlong
-	s.Add("a", []lay.Plan{folded}, nil)
+	s.Add("a", s.Read("a"), Found{Plans: []lay.Plan{folded}})
 	got = s.Read("a")
 	assert.Len(t, got.Plans(), 2, "a lay that was not asked stays")
 	assert.True(t, got.Has(usual) && !got.Has(long))
@@ -82,50 +83,59 @@ func TestWhatIsAddedIsRead(t *testing.T) {
 	assert.Len(t, listed, 1, "nothing beside it")
 
 	var none *Store
-	none.Add("a", []lay.Plan{aPlan()}, &usual)
+	none.Add("a", Entry{}, Found{Plans: []lay.Plan{aPlan()}, By: &usual})
 	assert.Empty(t, none.Read("a").Plans())
 }
 
-const sound = `{"format_version":1,"searched":[],"lays":[{"lay":"open","folded_in_mm":0,"pieces":[{"name":"a","x_mm":1}]}]}`
+const sound = `{"format_version":2,"searched":[],"lays":[{"lay":"open","folded_in_mm":0,"pieces":[{"name":"a","x_mm":1}]}]}`
 
-// summed gives a text the right sum, where it is an entry at all.
-func summed(text string) string {
+// signed gives a text the right signature, where it is an entry at all.
+func signed(by signer, text string) string {
 	var in file
 	if json.Unmarshal([]byte(text), &in) != nil {
 		return text
 	}
-	return strings.Replace(text, `"searched"`, `"sum":"`+sumOf(in)+`","searched"`, 1)
+	return strings.Replace(text, `"searched"`, `"signature":"`+by.sign(in)+`","searched"`, 1)
 }
 
-// A number that is changed by accident is found out.
-func TestSumFindsAChangedNumber(t *testing.T) {
-	_, err := Parse([]byte(summed(sound)))
+// A number that is changed, by accident or on purpose, is found out, and so is a sound
+// entry from elsewhere: its layout may be longer than what the search that it names
+// would find.
+func TestSignatureFindsWhatThisProgramDidNotKeep(t *testing.T) {
+	mine := signer("mine")
+	_, err := mine.parse([]byte(signed(mine, sound)))
 	require.NoError(t, err)
-	_, err = Parse([]byte(strings.Replace(summed(sound), `"x_mm":1`, `"x_mm":2`, 1)))
+	_, err = mine.parse([]byte(strings.Replace(signed(mine, sound), `"x_mm":1`, `"x_mm":2`, 1)))
+	require.Error(t, err)
+	_, err = mine.parse([]byte(signed(signer("another"), sound)))
+	require.Error(t, err)
+	_, err = signer(nil).parse([]byte(signed(nil, sound)))
 	require.Error(t, err)
 }
 
 // What is no entry is found out, and dropped.
 func TestSpoiltEntriesAreDropped(t *testing.T) {
-	s := &Store{folder: t.TempDir()}
+	s := at(t.TempDir())
+	require.NoError(t, os.MkdirAll(s.folder, 0o700))
 	write := func(text string) {
 		require.NoError(t, os.WriteFile(s.path("a"), []byte(text), 0o600))
 	}
-	write(summed(sound))
+	write(signed(s.signer, sound))
 	require.Len(t, s.Read("a").Plans(), 1)
 	for _, text := range []string{
 		"", "{", "null", "[]", sound[:len(sound)-9], sound + "{}",
-		strings.Replace(sound, `"format_version":1`, `"format_version":2`, 1),
+		strings.Replace(sound, `"format_version":2`, `"format_version":3`, 1),
 		strings.Replace(sound, `"open"`, `"upside down"`, 1),
 		strings.Replace(sound, `"x_mm":1`, `"x_mm":1e308`, 1),
 		strings.Replace(sound, `"x_mm":1`, `"x_mm":1e999`, 1),
 		strings.Replace(sound, `"x_mm":1`, `"turn_deg":1e9`, 1),
 		strings.Replace(sound, `"x_mm":1`, `"part":-1`, 1),
 		strings.Replace(sound, `"x_mm":1`, `"length_mm":1`, 1),
+		strings.Replace(sound, `"pieces"`, `"along_mm":{"side":1e99},"pieces"`, 1),
 		strings.Replace(sound, `[{"name":"a","x_mm":1}]`, `[]`, 1),
 		sound + strings.Repeat(" ", mostBytes),
 	} {
-		write(summed(text))
+		write(signed(s.signer, text))
 		assert.Empty(t, s.Read("a").Plans(), "%.80s", text)
 		assert.NoFileExists(t, s.path("a"), "%.80s", text)
 	}
@@ -133,7 +143,8 @@ func TestSpoiltEntriesAreDropped(t *testing.T) {
 
 // The oldest entries go when there are too many, and what a killed process left.
 func TestTheStoreIsBounded(t *testing.T) {
-	s := &Store{folder: t.TempDir()}
+	s := at(t.TempDir())
+	require.NoError(t, os.MkdirAll(s.folder, 0o700))
 	old := time.Now().Add(-48 * time.Hour)
 	for _, name := range []string{"b.json", "c.json", ".new-1"} {
 		path := filepath.Join(s.folder, name)
@@ -142,7 +153,7 @@ func TestTheStoreIsBounded(t *testing.T) {
 		require.NoError(t, os.Chtimes(path, old, old))
 		old = old.Add(time.Hour)
 	}
-	s.Add("a", []lay.Plan{aPlan()}, nil)
+	s.Add("a", s.Read("a"), Found{Plans: []lay.Plan{aPlan()}})
 	assert.NoFileExists(t, s.path("b"), "the oldest")
 	assert.FileExists(t, s.path("c"))
 	assert.FileExists(t, s.path("a"))
@@ -151,11 +162,12 @@ func TestTheStoreIsBounded(t *testing.T) {
 
 // Whatever bytes are kept, they are an entry within bounds or none.
 func FuzzParse(f *testing.F) {
-	f.Add([]byte(summed(sound)))
-	f.Add([]byte(summed(strings.Replace(sound, `"x_mm":1`, `"x_mm":1e308`, 1))))
+	mine := signer("mine")
+	f.Add([]byte(signed(mine, sound)))
+	f.Add([]byte(signed(mine, strings.Replace(sound, `"x_mm":1`, `"x_mm":1e308`, 1))))
 	f.Add([]byte(sound[:40]))
 	f.Fuzz(func(t *testing.T, data []byte) {
-		entry, err := Parse([]byte(summed(string(data))))
+		entry, err := mine.parse([]byte(signed(mine, string(data))))
 		if err != nil {
 			return
 		}
@@ -166,4 +178,66 @@ func FuzzParse(f *testing.F) {
 			}
 		}
 	})
+}
+
+// Two processes that open a store for the first time at once have one secret, and
+// nothing that either keeps is lost.
+func TestTwoProcessesAtOnce(t *testing.T) {
+	folder := t.TempDir()
+	var group sync.WaitGroup
+	for k := range 4 {
+		group.Go(func() {
+			one := at(folder)
+			for i := range uint64(5) {
+				by := Search{Seed: i, Passes: k}
+				for !one.Add("a", one.Read("a"), Found{Plans: []lay.Plan{aPlan()}, By: &by}) {
+					continue // another was first
+				}
+				assert.Equal(t, []lay.Plan{aPlan()}, one.Read("a").Plans())
+			}
+		})
+	}
+	group.Wait()
+	assert.Len(t, at(folder).Read("a").searched, 20, "none is lost")
+	listed, err := os.ReadDir(at(folder).folder)
+	require.NoError(t, err)
+	assert.Len(t, listed, 1, "nothing beside it")
+}
+
+// The secret that is spoilt is made anew; what it signed counts as none.
+func TestSpoiltSecret(t *testing.T) {
+	folder := t.TempDir()
+	at(folder).Add("a", Entry{}, Found{Plans: []lay.Plan{aPlan()}})
+	require.NoError(t, os.WriteFile(filepath.Join(folder, "secret"), []byte("short"), 0o600))
+	again := at(folder)
+	require.NotNil(t, again)
+	assert.Empty(t, again.Read("a").Plans())
+	again.Add("a", Entry{}, Found{Plans: []lay.Plan{aPlan()}})
+	assert.Len(t, at(folder).Read("a").Plans(), 1)
+}
+
+// Where the match points lie on a repeat is kept too, and what is laid without it apart.
+func TestPlacesAreKept(t *testing.T) {
+	s := at(t.TempDir())
+	matched := aPlan()
+	matched.Places = lay.Places{{"side": 12.5}, {"point side": 3}}
+	s.Add("a", s.Read("a"), Found{Plans: []lay.Plan{matched}, Plain: []lay.Plan{aPlan()}})
+	assert.Equal(t, []lay.Plan{matched}, s.Read("a").Plans())
+	assert.Equal(t, []lay.Plan{aPlan()}, s.Read("a").Plain())
+}
+
+// Who began from another entry than there is by now keeps nothing.
+func TestAddHoldsToWhatItBeganFrom(t *testing.T) {
+	s := at(t.TempDir())
+	empty := s.Read("a")
+	assert.True(t, s.Add("a", empty, Found{Plans: []lay.Plan{aPlan()}}))
+	other := aPlan()
+	other.Pieces[0].X = 1
+	assert.False(t, s.Add("a", empty, Found{Plans: []lay.Plan{other}}))
+	assert.Equal(t, []lay.Plan{aPlan()}, s.Read("a").Plans())
+	require.NoError(t, os.WriteFile(s.path("a")+".lock", nil, 0o600))
+	old := time.Now().Add(-time.Hour)
+	require.NoError(t, os.Chtimes(s.path("a")+".lock", old, old))
+	assert.True(t, s.Add("a", s.Read("a"), Found{Plans: []lay.Plan{other}}))
+	assert.Equal(t, []lay.Plan{other}, s.Read("a").Plans(), "a lock that was left behind holds nobody up")
 }
