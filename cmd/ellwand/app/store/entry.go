@@ -2,6 +2,7 @@ package store
 
 import (
 	"bytes"
+	"cmp"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -11,6 +12,7 @@ import (
 
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/pieces/marks"
 )
 
 // format of an entry. It changes when a field goes or means another thing; entries of
@@ -53,9 +55,17 @@ type keptLay struct {
 	// OnPlain says that it is laid without the repeat of the cloth.
 	OnPlain bool `json:"on_plain,omitempty"`
 	// Along and Across are the places of match points on a repeat, mm.
-	Along  map[string]float64 `json:"along_mm,omitempty"`
-	Across map[string]float64 `json:"across_mm,omitempty"`
-	Pieces []piece            `json:"pieces"`
+	Along  []place `json:"along,omitempty"`
+	Across []place `json:"across,omitempty"`
+	Pieces []piece `json:"pieces"`
+}
+
+// place of something on a repeat; what that is as lay.Node has it.
+type place struct {
+	Kind  uint8   `json:"kind"`
+	Index int     `json:"index"`
+	Name  string  `json:"name"`
+	At    float64 `json:"at_mm"`
 }
 
 type piece struct {
@@ -115,13 +125,37 @@ func (l keptLay) isSound() bool {
 }
 
 // areSound are the places of match points that are within bounds.
-func areSound(places map[string]float64) bool {
-	for name, at := range places {
-		if len(name) > mostName || !(math.Abs(at) < farthest) {
+func areSound(places []place) bool {
+	for _, one := range places {
+		if len(one.Name) > mostName || !(math.Abs(one.At) < farthest) {
 			return false
 		}
 	}
 	return len(places) <= mostPieces
+}
+
+// placesFrom what is kept of one direction.
+func placesFrom(kept []place) map[lay.Node]float64 {
+	if len(kept) == 0 {
+		return nil
+	}
+	out := map[lay.Node]float64{}
+	for _, one := range kept {
+		out[lay.Node{Kind: lay.NodeKind(one.Kind), Index: one.Index, Name: marks.Called(one.Name)}] = one.At
+	}
+	return out
+}
+
+// keptPlaces in an order of their own, so that equal ones give equal bytes.
+func keptPlaces(places map[lay.Node]float64) []place {
+	var out []place
+	for node, at := range places {
+		out = append(out, place{uint8(node.Kind), node.Index, node.Name.String(), at})
+	}
+	slices.SortFunc(out, func(a, b place) int {
+		return cmp.Or(cmp.Compare(a.Kind, b.Kind), cmp.Compare(a.Index, b.Index), cmp.Compare(a.Name, b.Name))
+	})
+	return out
 }
 
 func kindNamed(name string) (lay.Kind, bool) {
@@ -154,7 +188,7 @@ func (e Entry) plans(onPlain bool) []lay.Plan {
 			continue
 		}
 		kind, _ := kindNamed(l.Lay)
-		bare := lay.Plan{Lay: kind, FoldedIn: l.FoldedIn, Places: lay.Places{l.Along, l.Across}}
+		bare := lay.Plan{Lay: kind, FoldedIn: l.FoldedIn, Places: lay.Places{placesFrom(l.Along), placesFrom(l.Across)}}
 		for _, p := range l.Pieces {
 			bare.Pieces = append(bare.Pieces, lay.Laid{
 				Name: p.Name, Garment: p.Garment, Size: p.Size, Part: p.Part, OnFold: p.OnFold, Mirrored: p.Mirrored,
@@ -199,8 +233,8 @@ func (e Entry) with(found Found) Entry {
 
 func keptOf(p lay.Plan, onPlain bool) keptLay {
 	bare := plan.Bare(p)
-	out := keptLay{Lay: bare.Lay.String(), FoldedIn: bare.FoldedIn, OnPlain: onPlain, Along: bare.Places[0],
-		Across: bare.Places[1]}
+	out := keptLay{Lay: bare.Lay.String(), FoldedIn: bare.FoldedIn, OnPlain: onPlain, Along: keptPlaces(bare.Places[0]),
+		Across: keptPlaces(bare.Places[1])}
 	for _, l := range bare.Pieces {
 		out.Pieces = append(out.Pieces, piece{l.Name, l.Garment, l.Size, l.Part, l.OnFold, l.Mirrored, l.Turn, l.X, l.Y})
 	}

@@ -27,8 +27,14 @@ func Key(c cloth.Cloth, all []pieces.Piece, more ...any) string {
 	return hex.EncodeToString(digest.Sum(nil))[:40]
 }
 
-// writeCanonical writes a value by the names of its fields; floats to the last digit.
+// writeCanonical writes a value by the names of its fields; floats to the last digit;
+// names that are values, such as those of seams, by their words, which outlive their
+// numbers.
 func writeCanonical(w io.Writer, v reflect.Value) {
+	if name, ok := asName(v); ok {
+		fmt.Fprint(w, strconv.Quote(name))
+		return
+	}
 	switch v.Kind() {
 	case reflect.Struct:
 		fmt.Fprint(w, "{")
@@ -63,6 +69,23 @@ func writeCanonical(w io.Writer, v reflect.Value) {
 	case reflect.Uint, reflect.Uint8, reflect.Uint16, reflect.Uint32, reflect.Uint64:
 		fmt.Fprint(w, v.Uint())
 	}
+}
+
+// asName gives the words of a value that shows nothing but them.
+func asName(v reflect.Value) (string, bool) {
+	if v.Kind() != reflect.Struct || !v.CanInterface() {
+		return "", false
+	}
+	for i := range v.NumField() {
+		if v.Type().Field(i).IsExported() {
+			return "", false
+		}
+	}
+	name, ok := v.Interface().(fmt.Stringer)
+	if !ok {
+		return "", false
+	}
+	return name.String(), true
 }
 
 func isEmpty(v reflect.Value) bool {

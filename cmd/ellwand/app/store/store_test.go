@@ -15,6 +15,8 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/seams"
 )
 
 func aProblem() (cloth.Cloth, []pieces.Piece) {
@@ -41,6 +43,7 @@ func TestKeyIsTheWholeProblem(t *testing.T) {
 		"pair":      func(_ *cloth.Cloth, p *pieces.Piece) { p.Pair = true },
 		"allowance": func(_ *cloth.Cloth, p *pieces.Piece) { p.Edges[0].Allowance = 1 },
 		"grain":     func(_ *cloth.Cloth, p *pieces.Piece) { p.Grain.Lie = pieces.Bias },
+		"seam":      func(_ *cloth.Cloth, p *pieces.Piece) { p.Edges[0].Name = seams.Called("side seam") },
 		"outline":   func(_ *cloth.Cloth, p *pieces.Piece) { p.Edges[0].Path = p.Edges[0].Path.Reverse() },
 	} {
 		changed, others := aProblem()
@@ -131,7 +134,7 @@ func TestSpoiltEntriesAreDropped(t *testing.T) {
 		strings.Replace(sound, `"x_mm":1`, `"turn_deg":1e9`, 1),
 		strings.Replace(sound, `"x_mm":1`, `"part":-1`, 1),
 		strings.Replace(sound, `"x_mm":1`, `"length_mm":1`, 1),
-		strings.Replace(sound, `"pieces"`, `"along_mm":{"side":1e99},"pieces"`, 1),
+		strings.Replace(sound, `"pieces"`, `"along":[{"at_mm":1e99}],"pieces"`, 1),
 		strings.Replace(sound, `[{"name":"a","x_mm":1}]`, `[]`, 1),
 		sound + strings.Repeat(" ", mostBytes),
 	} {
@@ -220,7 +223,9 @@ func TestSpoiltSecret(t *testing.T) {
 func TestPlacesAreKept(t *testing.T) {
 	s := at(t.TempDir())
 	matched := aPlan()
-	matched.Places = lay.Places{{"side": 12.5}, {"point side": 3}}
+	matched.Places = lay.Places{
+		{{Kind: lay.PairNode, Index: 2}: 12.5}, {{Kind: lay.PointNode, Name: marks.Called("front armhole")}: 3},
+	}
 	s.Add("a", s.Read("a"), Found{Plans: []lay.Plan{matched}, Plain: []lay.Plan{aPlan()}})
 	assert.Equal(t, []lay.Plan{matched}, s.Read("a").Plans())
 	assert.Equal(t, []lay.Plan{aPlan()}, s.Read("a").Plain())
