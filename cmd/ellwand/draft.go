@@ -1,6 +1,7 @@
 package main
 
 import (
+	"ellwand/cmd/ellwand/limit"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -49,7 +50,7 @@ with tables of where every point lies and how long every seam is in each size.`,
 		"folder for the SVG drawings; blouse-pieces for blouse.yaml if not given")
 	cmd.Flags().StringVar(&d.sheet, "sheet", "", "write the draft sheet, steps to draw by hand, as PDF or .txt")
 	cmd.Flags().StringVar(&d.paper, "paper", "a4", "paper of the draft sheet: a4 or letter")
-	cmd.Flags().StringSliceVar(&d.sizes, "sizes", nil,
+	cmd.Flags().Var(limit.EntriesOf(&d.sizes, limit.Sizes), "sizes",
 		"sizes of the job's table to draw one over the other, smallest first: 10,12,14")
 	cmd.Flags().BoolVar(&d.force, "force", false, "overwrite files that exist")
 	return cmd

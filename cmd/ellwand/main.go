@@ -8,8 +8,10 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 
 	"ellwand/cmd/ellwand/failure"
+	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
 	"ellwand/pieces/text"
@@ -67,11 +69,28 @@ func execute(ctx context.Context, args []string, printed, stdout, stderr io.Writ
 			err = caught
 		}
 	}()
+	if err := withinLimits(args); err != nil {
+		return err
+	}
 	root := newRoot(newEnv(printed, stdout, stderr))
 	root.SetArgs(args)
 	root.SetOut(printed)
 	root.SetErr(stderr)
 	return root.ExecuteContext(ctx)
+}
+
+// withinLimits bounds the command line.
+func withinLimits(args []string) error {
+	if err := limit.Arguments.Check("the command line", len(args)); err != nil {
+		return err
+	}
+	for _, arg := range args {
+		const shown = 20 // bytes of one that is too long
+		if len(arg) > limit.Argument.Most() {
+			return limit.Argument.Check(fmt.Sprintf("%q and what follows", strings.ToValidUTF8(arg[:shown], "")), len(arg))
+		}
+	}
+	return nil
 }
 
 // no marks an answer that is no, such as a remnant that does not fit.

@@ -2,6 +2,7 @@ package main
 
 import (
 	"context"
+	"ellwand/cmd/ellwand/limit"
 	"fmt"
 	"io"
 	"time"
@@ -45,7 +46,7 @@ ellwand help prices says what a job needs for it.`,
 	flags := cmd.Flags()
 	flags.StringVarP(&q.output, "output", "o", "", "the PDF to write")
 	flags.StringVar(&q.paper, "paper", "a4", "a4 or letter")
-	flags.StringSliceVar(&q.offers, "offer", nil, "offers to take, by name, in place of the cheapest")
+	flags.Var(limit.EntriesOf(&q.offers, limit.Offers), "offer", "offers to take, by name, in place of the cheapest")
 	return cmd
 }
 

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"ellwand/cmd/ellwand/limit"
 	"fmt"
 	"io"
 
@@ -30,8 +31,8 @@ func (t *tableOptions) register(cmd *cobra.Command) {
 	flags := cmd.Flags()
 	flags.BoolVar(&t.wanted, "table", false,
 		"a table by garment or size, nap and width, in metres and yards")
-	flags.StringSliceVar(&t.sizes, "sizes", nil, "with --table: a row for each of these sizes of the job's size table")
-	flags.StringSliceVarP(&t.outputs, "output", "o", nil, "with --table: files to write it to, .csv, .md or .pdf")
+	flags.Var(limit.EntriesOf(&t.sizes, limit.Sizes), "sizes", "with --table: a row for each of these sizes of the job's size table")
+	flags.VarP(limit.EntriesOf(&t.outputs, limit.Outputs), "output", "o", "with --table: files to write it to, .csv, .md or .pdf")
 	flags.StringVar(&t.paper, "paper", "a4", "with --table: a4 or letter")
 }
 

@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/limit"
 	"ellwand/pieces/measure"
 )
 
@@ -24,6 +25,9 @@ func parseWidths(lists []string, unit measure.Unit) ([]float64, error) {
 				return nil, err
 			}
 			out = append(out, width)
+		}
+		if err := limit.Widths.Check("--widths", len(out)); err != nil {
+			return nil, err
 		}
 	}
 	return out, nil
@@ -86,6 +90,9 @@ func isCloth(text string, unit measure.Unit) bool {
 func widthsByCloth(texts []string, work *job.Work) ([]float64, error) {
 	out := make([]float64, len(work.Cloths))
 	named := make([]bool, len(work.Cloths))
+	if err := limit.Widths.Check("--width", len(texts)); err != nil {
+		return nil, err
+	}
 	for _, text := range texts {
 		name, of, isNamed := strings.Cut(text, "=")
 		if !isNamed {

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ellwand/pieces/measure"
+	"ellwand/pieces/text"
 )
 
 // WriteNestText writes the sizes of a job side by side as plain text: for each
@@ -13,14 +14,14 @@ import (
 func WriteNestText(w io.Writer, n Nest) error {
 	var b strings.Builder
 	first := n.Documents[0]
-	fmt.Fprintf(&b, "%s\n%s\nsizes %s, lengths in %s\n", first.Title, strings.Repeat("=", len([]rune(first.Title))), strings.Join(n.Sizes, ", "), unitName(first.Unit))
+	fmt.Fprintf(&b, "%ssizes %s, lengths in %s\n", underlined(first.Title, "="), strings.Join(n.Sizes, ", "), unitName(first.Unit))
 	for i, garment := range first.Garments {
 		fmt.Fprintf(&b, "\n%s\n", garment.Name)
 		for _, p := range n.pieces(i) {
 			p.writeText(&b, first.Unit)
 		}
 	}
-	_, err := io.WriteString(w, b.String())
+	_, err := io.WriteString(text.Writer(w), b.String())
 	return err
 }
 
@@ -35,7 +36,7 @@ func unitName(unit measure.Unit) string {
 
 func (p nested) writeText(b *strings.Builder, unit measure.Unit) {
 	head := p.all[0].head
-	fmt.Fprintf(b, "\n%s\n%s\n%s\n", head, strings.Repeat("-", len([]rune(head))), p.all[0].cut)
+	fmt.Fprintf(b, "\n%s%s\n", underlined(head, "-"), p.all[0].cut)
 	fmt.Fprintf(b, "%s\n", placesNote)
 	for _, group := range p.alike() {
 		writeGrades(b, "point", group.sizes, group.places(unit))

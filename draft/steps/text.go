@@ -4,15 +4,17 @@ import (
 	"fmt"
 	"io"
 	"strings"
+	"unicode/utf8"
 
 	"ellwand/draft"
 	"ellwand/draft/construct"
+	"ellwand/pieces/text"
 )
 
 // WriteText writes the draft sheet as plain text.
 func WriteText(w io.Writer, d Document) error {
 	var b strings.Builder
-	fmt.Fprintf(&b, "%s\n%s\n", d.Title, strings.Repeat("=", len([]rune(d.Title))))
+	b.WriteString(underlined(d.Title, "="))
 	for _, garment := range d.Garments {
 		fmt.Fprintf(&b, "\n%s\n", garment.Name)
 		for _, line := range garment.bodyLines(d) {
@@ -28,12 +30,18 @@ func WriteText(w io.Writer, d Document) error {
 			}
 		}
 	}
-	_, err := io.WriteString(w, b.String())
+	_, err := io.WriteString(text.Writer(w), b.String())
 	return err
 }
 
+// underlined is a heading on a line of its own, and a line of the same length below.
+func underlined(heading, by string) string {
+	heading = text.Line(heading)
+	return heading + "\n" + strings.Repeat(by, utf8.RuneCountInString(heading)) + "\n"
+}
+
 func (c content) writeText(b *strings.Builder) {
-	fmt.Fprintf(b, "\n%s\n%s\n%s\n", c.head, strings.Repeat("-", len([]rune(c.head))), c.cut)
+	fmt.Fprintf(b, "\n%s%s\n", underlined(c.head, "-"), c.cut)
 	for i, step := range c.steps {
 		fmt.Fprintf(b, "%3d. %s\n", i+1, step)
 	}

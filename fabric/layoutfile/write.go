@@ -14,6 +14,7 @@ import (
 	"ellwand/fabric/rules"
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
+	"ellwand/pieces/text"
 )
 
 // Write writes the layout of a plan. It refuses a plan that is not possible.
@@ -22,9 +23,12 @@ func Write(w io.Writer, plan lay.Plan) error {
 	if err != nil {
 		return err
 	}
-	encoder := json.NewEncoder(w)
-	encoder.SetIndent("", " ")
-	return encoder.Encode(file)
+	encoded, err := json.MarshalIndent(file, "", " ")
+	if err != nil {
+		return err
+	}
+	_, err = w.Write(append(text.JSON(encoded), '\n'))
+	return err
 }
 
 // Of is the layout of a plan. It fails when the plan is not possible, or not proven.

@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"ellwand/fabric/cloth"
+	"ellwand/pieces/text"
 )
 
 // Table is a requirement table, as it stands on a pattern's envelope: for each
@@ -68,7 +69,7 @@ func (t Table) WriteCSV(w io.Writer) error {
 	for _, cloth := range t.Cloths {
 		for _, row := range cloth.Rows {
 			for i, cell := range row.Cells {
-				line := []string{cloth.Cloth, row.Name, row.NapText(), number(cloth.Widths[i]), "", "", "", "", "not possible", "", "", "", "", ""}
+				line := []string{spreadsheetText(cloth.Cloth), spreadsheetText(row.Name), row.NapText(), number(cloth.Widths[i]), "", "", "", "", "not possible", "", "", "", "", ""}
 				if cell.Impossible == "" {
 					metric, yards := cell.Bought()
 					line = append(line[:4], number(metric/1000), number(yards/yard), number(cell.Amount.Taken), number(cell.Amount.Bound), cell.Amount.Lay)
@@ -84,6 +85,16 @@ func (t Table) WriteCSV(w io.Writer) error {
 		return err
 	}
 	return out.Error()
+}
+
+// spreadsheetText is a clean text that no spreadsheet takes for a formula: before the
+// signs that begin one stands an apostrophe, as is typed to keep a text a text.
+func spreadsheetText(name string) string {
+	name = text.Line(name)
+	if strings.IndexAny(name, "=+-@") == 0 {
+		return "'" + name
+	}
+	return name
 }
 
 // number prints a length for a program, to 0.001 and without noise.
@@ -114,10 +125,12 @@ func (t Table) WriteMarkdown(w io.Writer) error {
 	return err
 }
 
-// escaped keeps a text from breaking a Markdown table.
-func escaped(text string) string {
-	return strings.NewReplacer("|", `\|`, "\n", " ", "*", `\*`, "_", `\_`, "<", `\<`).Replace(text)
-}
+// marked are the signs by which Markdown knows a link, a stress, a table or markup.
+var marked = strings.NewReplacer(`\`, `\\`, "|", `\|`, "*", `\*`, "_", `\_`, "<", `\<`, "[", `\[`, "]", `\]`, "`", "\\`",
+	"&", `\&`, "~", `\~`)
+
+// escaped is a clean text that breaks no Markdown table, and is shown as it stands.
+func escaped(name string) string { return marked.Replace(text.Line(name)) }
 
 // proven has every cell of a table reckoned again.
 func (t Table) proven() error {

@@ -2,15 +2,19 @@ package job
 
 import (
 	"fmt"
+	"math"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 
+	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/limit"
+	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces"
 )
 
 // repeated joins n texts made of their number.
@@ -65,6 +69,30 @@ cloths: [{name: shell, width: 140}]
 	work, err := file.Resolve()
 	require.NoError(t, err)
 	assert.Len(t, work.PiecesOf("shell"), 1)
+}
+
+// The corners of all that is cut from a cloth are counted, each copy by itself.
+func TestCornersOfLay(t *testing.T) {
+	const corners = 400
+	piece := pieces.Rectangle("round", 1, 1)
+	piece.Cloth, piece.Cut = "shell", 10
+	at := func(i int) orb.Point {
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / corners)
+		return orb.Point{1000 * cos, 1000 * sin}
+	}
+	for side := range 4 {
+		piece.Edges[side].Path = nil
+		for i := range corners / 4 {
+			from := side*corners/4 + i
+			piece.Edges[side].Path = append(piece.Edges[side].Path, pieces.Line{From: at(from), To: at(from + 1)})
+		}
+	}
+	for quantity, want := range map[int]bool{400: true, 600: false} {
+		file, err := Parse("x.yaml", []byte("job: a\nunits: cm\n"))
+		require.NoError(t, err)
+		r := &resolver{file: file, lays: lays{}, faults: &strict.Faults{}}
+		assert.Equal(t, want, r.withinLays(strict.Top("garments"), Made{Quantity: quantity, Pieces: []pieces.Piece{piece}}), "%d", quantity)
+	}
 }
 
 // A device that never ends is read to the limit and no further.

@@ -29,6 +29,9 @@ const (
 	Corners
 	Sizes
 	List
+	Outputs
+	Arguments
+	Argument
 	PiecesOfLay
 	CornersOfLay
 	Faults
@@ -64,6 +67,9 @@ var table = [...]struct {
 	Corners:       {500, "has more than %d corners; give the outline with fewer"},
 	Sizes:         {50, "has more than %d entries; leave some out"},
 	List:          {1000, "has more than %d entries; leave some out"},
+	Outputs:       {20, "has more than %d entries; leave some out"},
+	Arguments:     {1000, "has more than %d words; give one job file, and each option once"},
+	Argument:      {4096, "is longer than %d bytes; shorten it"},
 	PiecesOfLay:   {10_000, "has more than %d pieces to be cut from it; make several jobs of it"},
 	CornersOfLay:  {2_000_000, "has outlines of more than %d points in all to be cut from it; make several jobs of it"},
 	Faults:        {100, "there are more than %d faults; those that follow are not listed"},

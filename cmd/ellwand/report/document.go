@@ -8,6 +8,8 @@ import (
 	"reflect"
 
 	"github.com/invopop/jsonschema"
+
+	"ellwand/pieces/text"
 )
 
 // Version of the form of all documents. It is raised when a field goes or means
@@ -86,7 +88,7 @@ func write(w io.Writer, name string, document any) error {
 	if err := json.Indent(&whole, append([]byte(head), rest...), "", "  "); err != nil {
 		return err
 	}
-	_, err := whole.WriteTo(w)
+	_, err := w.Write(text.JSON(whole.Bytes()))
 	return err
 }
 

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"sort"
 	"strings"
+
+	"ellwand/cmd/ellwand/limit"
 )
 
 // Kind says what is wrong.
@@ -81,6 +83,10 @@ func (f *Faults) OrNil() error {
 		return nil
 	}
 	sort.SliceStable(f.List, func(i, j int) bool { return f.List[i].Line < f.List[j].Line })
+	if most := limit.Faults.Most(); len(f.List) > most {
+		last := f.List[most]
+		f.List = append(f.List[:most], Fault{File: last.File, Line: last.Line, Kind: last.Kind, Text: limit.Faults.Sentence()})
+	}
 	return f
 }
 
