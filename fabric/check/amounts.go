@@ -33,7 +33,7 @@ func checkAmounts(p lay.Plan, _ []openedPiece, _ []pieces.Piece) error {
 }
 
 // Bought proves what is needed and what is bought of a cloth for a lay that takes so
-// much of it, mm: the ends are straightened, what is wetted first is longer before,
+// much of it, mm: a hand lays less closely, the ends are straightened, what is wetted first is longer before,
 // the maker's safety comes on top, and the shop cuts whole steps, and no less than its
 // minimum.
 func Bought(c cloth.Cloth, taken, need, buy float64) error {
@@ -56,7 +56,7 @@ func Bought(c cloth.Cloth, taken, need, buy float64) error {
 }
 
 func needed(c cloth.Cloth, taken float64) float64 {
-	need := taken + c.Straighten
+	need := taken*(1+c.HandLaying.Share) + c.HandLaying.Length + c.Straighten
 	if !c.Shrinkage.CutFirst {
 		need /= 1 - c.Shrinkage.Warp
 	}

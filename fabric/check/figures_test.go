@@ -17,7 +17,7 @@ import (
 func TestWrongFiguresAreRefused(t *testing.T) {
 	panel := fabrictest.Rectangle("panel", 200, 300, 2)
 	bought := cloth.Cloth{Width: 1000, Selvedge: 10, Step: 100, Straighten: 30, Minimum: 500,
-		Safety: cloth.Safety{Share: 0.05, Length: 10}, Shrinkage: cloth.Shrinkage{Warp: 0.04, Weft: 0.02}}
+		HandLaying: cloth.Addition{Share: 0.02, Length: 3}, Safety: cloth.Addition{Share: 0.05, Length: 10}, Shrinkage: cloth.Shrinkage{Warp: 0.04, Weft: 0.02}}
 	striped := cloth.Cloth{Width: 1000, Selvedge: 10, Repeat: cloth.Repeat{Along: 80, Across: 50}}
 	half := fabrictest.Half("front", 150, 300, 1)
 	for _, c := range []struct {
@@ -29,6 +29,8 @@ func TestWrongFiguresAreRefused(t *testing.T) {
 		want  string
 	}{
 		{"need", bought, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Need-- }, "and it says"},
+		{"hand laying, the share", bought, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Cloth.HandLaying.Share = 0 }, "and it says"},
+		{"hand laying, the length", bought, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Cloth.HandLaying.Length-- }, "and it says"},
 		{"straightening", bought, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Cloth.Straighten = 0 }, "and it says"},
 		{"less than needed", bought, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Buy -= 100 }, "less than"},
 		{"less than the minimum", bought, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Cloth.Minimum = 2000 }, "less than"},

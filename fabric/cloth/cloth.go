@@ -26,9 +26,13 @@ type Cloth struct {
 	// ends, before rounding. 0 adds nothing; 20 to 50 mm in all is usual
 	// [source.CommonPractice].
 	Straighten float64
+	// HandLaying is added to the length that the pieces take, since a hand lays
+	// and chalks them less closely than they are reckoned. The zero value adds
+	// nothing.
+	HandLaying Addition
 	// Safety is what the maker adds to the length to buy so as to be sure,
 	// before rounding. The zero value adds nothing.
-	Safety Safety
+	Safety Addition
 	// Minimum is the shortest length that the shop cuts, mm. 0 is none.
 	Minimum float64
 	// Gap is the least distance between two pieces, mm, for the blade or the
@@ -74,15 +78,6 @@ func (c Cloth) Say(mm float64) string {
 	}
 	return measure.Length(mm).Format(measure.Centimetre)
 }
-
-// Safety is added to a length: a share of it, a length, or both.
-type Safety struct {
-	Share  float64 // 0.05 is 5 %; not negative
-	Length float64 // mm; not negative
-}
-
-// Of is what is added to a length, mm.
-func (s Safety) Of(length float64) float64 { return float64(s.Share*length) + s.Length }
 
 // Nap says how the pile, print or shading of a cloth binds the pieces to one
 // direction of the warp, in the terms of [source.CarrLatham].

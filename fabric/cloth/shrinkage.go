@@ -11,4 +11,7 @@ type Shrinkage struct {
 	// the pieces are cut larger. Otherwise the cloth is wetted first: more is
 	// bought, and the pieces are laid on what is left of its width.
 	CutFirst bool
+	// Of is the fibre that the shares are usual of; unknown where the maker gives
+	// them.
+	Of Fibre
 }

@@ -34,6 +34,9 @@ func (c Cloth) Check() error {
 	if !IsLength(c.Straighten) {
 		fault("straightening the ends takes %s; it cannot be negative (20 to 50 mm is usual)", c.Say(c.Straighten))
 	}
+	if !IsLength(c.HandLaying.Share) || !IsLength(c.HandLaying.Length) {
+		fault("hand laying cannot take less than nothing (2 %% of the length is usual)")
+	}
 	if !IsLength(c.Safety.Share) || !IsLength(c.Safety.Length) || !IsLength(c.Minimum) {
 		fault("the safety and the shop's minimum cannot be negative")
 	}

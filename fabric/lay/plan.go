@@ -27,8 +27,8 @@ type Plan struct {
 	// Taken is the length of cloth that the lay takes: Length, or twice as
 	// much where the cloth is folded or cut across.
 	Taken float64
-	// Need is Taken with the straightening of the ends, what is lost when the
-	// cloth is wetted and the maker's safety; Buy is Need rounded up to the
+	// Need is Taken with what a hand lays less closely, the straightening of the
+	// ends, what is lost when the cloth is wetted and the maker's safety; Buy is Need rounded up to the
 	// step of the shop, and to the least that it cuts.
 	Need, Buy float64
 	// There is the length of cloth that is there already, so that none is bought;

@@ -84,7 +84,7 @@ func (l SolvedBed) ZonesWithin(length float64) []orb.Ring {
 }
 
 func noteStraightening(p *lay.Plan) {
-	spare := p.Buy - purchase.BeforeWetting(p.Cloth.Shrinkage, p.Taken)
+	spare := p.Buy - purchase.BeforeWetting(p.Cloth.Shrinkage, p.Taken+p.Cloth.HandLaying.Of(p.Taken))
 	if spare >= LeastStraightening {
 		return
 	}

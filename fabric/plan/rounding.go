@@ -27,8 +27,8 @@ func aboveIncrement(c cloth.Cloth, b bed.Bed, length float64) (target float64, n
 		return 0, false
 	}
 	lower := purchase.RoundUp(c, purchase.Need(c, b.Taken(c, length))) - c.Step
-	taken := (lower - c.Safety.Length) / (1 + c.Safety.Share)
-	taken = taken/purchase.BeforeWetting(c.Shrinkage, 1) - c.Straighten
+	taken := c.Safety.Within(lower)
+	taken = c.HandLaying.Within(taken/purchase.BeforeWetting(c.Shrinkage, 1) - c.Straighten)
 	target = taken / bed.AcrossPlies(b.Kind)
 	return target, lower >= c.Minimum && target > 0 && target < length && length-target <= nearIncrement
 }

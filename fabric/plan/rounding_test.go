@@ -18,7 +18,7 @@ import (
 // By hand: 30 mm of straightening, 4 % of the warp and 5 % of safety make
 // (930 + 30) / 0.96 * 1.05 = 1050 mm of 930.
 func TestAboveStep(t *testing.T) {
-	goods := cloth.Cloth{Step: 50, Straighten: 30, Shrinkage: cloth.Shrinkage{Warp: 0.04}, Safety: cloth.Safety{Share: 0.05}}
+	goods := cloth.Cloth{Step: 50, Straighten: 30, Shrinkage: cloth.Shrinkage{Warp: 0.04}, Safety: cloth.Addition{Share: 0.05}}
 	assert.InDelta(t, 1050, purchase.Need(goods, 930), 1e-9)
 	for _, c := range []struct {
 		lay    lay.Kind
@@ -35,8 +35,14 @@ func TestAboveStep(t *testing.T) {
 			assert.InDelta(t, c.target, target, 1e-6)
 		}
 	}
+	goods.HandLaying = cloth.Addition{Share: 0.02, Length: 4} // (910 * 1.02 + 4 + 27.8) / 0.96 * 1.05 = 1050 mm of 910
+	goods.Straighten = 27.8
+	assert.InDelta(t, 1050, purchase.Need(goods, 910), 1e-9)
+	target, near := aboveIncrement(goods, bed.Bed{Kind: lay.Open}, 910.4)
+	assert.True(t, near)
+	assert.InDelta(t, 910, target, 1e-6)
 	goods.Step = 0
-	_, near := aboveIncrement(goods, bed.Bed{Kind: lay.Open}, 930.4)
+	_, near = aboveIncrement(goods, bed.Bed{Kind: lay.Open}, 910.4)
 	assert.False(t, near)
 }
 

@@ -11,10 +11,10 @@ import (
 	"ellwand/pieces/measure"
 )
 
-// Need is the length of cloth for a lay that takes so much: with straightening,
-// shrinkage and safety.
+// Need is the length of cloth for a lay that takes so much: with hand laying,
+// straightening, shrinkage and safety.
 func Need(c cloth.Cloth, taken float64) float64 {
-	need := BeforeWetting(c.Shrinkage, taken+c.Straighten)
+	need := BeforeWetting(c.Shrinkage, taken+c.HandLaying.Of(taken)+c.Straighten)
 	return need + c.Safety.Of(need)
 }
 

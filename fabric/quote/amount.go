@@ -46,6 +46,7 @@ func (f Found) Better(other Found) Found {
 // Buy is the sum of Taken and what is added to it.
 type Amount struct {
 	Found
+	HandLaying float64 // laid and chalked by hand, less closely than reckoned
 	Straighten float64 // for both cut ends
 	Shrinkage  float64 // lost when the cloth is wetted before it is cut
 	Safety     float64 // as the maker sets it
@@ -54,15 +55,15 @@ type Amount struct {
 	Buy        float64
 	// Never is a length, as it is before it is wetted, that the pieces cannot be
 	// cut from: the bound with the straightening and what it loses itself.
-	// Neither safety nor the rounding of a shop make it longer.
+	// Neither hand laying nor safety nor the rounding of a shop make it longer.
 	Never float64
 }
 
 // AmountOf reckons how much of an offer to buy for a lay that was found.
 func AmountOf(offer Offer, found Found) Amount {
 	c := offer.Cloth
-	out := Amount{Found: found, Straighten: c.Straighten}
-	dry := found.Taken + out.Straighten
+	out := Amount{Found: found, HandLaying: c.HandLaying.Of(found.Taken), Straighten: c.Straighten}
+	dry := found.Taken + out.HandLaying + out.Straighten
 	out.Shrinkage = purchase.BeforeWetting(c.Shrinkage, dry) - dry
 	out.Never = purchase.BeforeWetting(c.Shrinkage, found.Bound+out.Straighten)
 	out.Safety = c.Safety.Of(dry + out.Shrinkage)
@@ -75,7 +76,7 @@ func AmountOf(offer Offer, found Found) Amount {
 }
 
 // Need is the length that is wanted before the shop rounds it, mm.
-func (a Amount) Need() float64 { return a.Taken + a.Straighten + a.Shrinkage + a.Safety }
+func (a Amount) Need() float64 { return a.Taken + a.HandLaying + a.Straighten + a.Shrinkage + a.Safety }
 
 // RestsOn says what the amount rests on, in one line: "laid open in 1.82 m
 // (never below 1.61 m), straightening 3 cm, safety 9 cm, rounding 6 cm".
@@ -97,7 +98,7 @@ type addition struct {
 
 func (a Amount) additions() []addition {
 	return []addition{
-		{"straightening", a.Straighten}, {"shrinkage", a.Shrinkage}, {"safety", a.Safety},
+		{"hand laying", a.HandLaying}, {"straightening", a.Straighten}, {"shrinkage", a.Shrinkage}, {"safety", a.Safety},
 		{"rounding", a.Rounding}, {"the shop's minimum", a.Minimum},
 	}
 }

@@ -56,7 +56,7 @@ func TestRemnants(t *testing.T) {
 // 4.77 m of a cloth that loses 5 %.
 func TestNoProofAgainstARemnantThatCanDo(t *testing.T) {
 	offer := Offer{Name: "End of bolt", Remnant: &Remnant{Length: 4830}, Cloth: cloth.Cloth{Width: 1400, Straighten: 30,
-		Shrinkage: cloth.Shrinkage{Warp: 0.05}, Safety: cloth.Safety{Share: 0.05, Length: 100}}}
+		Shrinkage: cloth.Shrinkage{Warp: 0.05}, Safety: cloth.Addition{Share: 0.05, Length: 100}}}
 	refused := func(taken, bound float64) string {
 		return Compare([]Candidate{{Offer: offer, Found: Found{Taken: taken, Bound: bound}}}, Units{})[0].Refused
 	}

@@ -12,7 +12,7 @@ import (
 
 // Each figure of an amount is refused when it alone is wrong, wherever amounts leave.
 func TestWrongAmountsAreRefused(t *testing.T) {
-	offer := Offer{Cloth: cloth.Cloth{Width: 1400, Selvedge: 10, Step: 100, Straighten: 30, Safety: cloth.Safety{Share: 0.05}}}
+	offer := Offer{Cloth: cloth.Cloth{Width: 1400, Selvedge: 10, Step: 100, Straighten: 30, Safety: cloth.Addition{Share: 0.05}}}
 	good := AmountOf(offer, Found{Lay: "open", Taken: 1234, Bound: 1100, Density: 0.8})
 	require.NoError(t, Proven([]Option{{Offer: offer, Amount: good}}))
 	for name, spoil := range map[string]func(*Amount){

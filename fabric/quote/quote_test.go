@@ -34,7 +34,7 @@ func someOffer(t *rapid.T) Offer {
 			Straighten: rapid.Float64Range(0, 50).Draw(t, "straighten"),
 			Shrinkage:  cloth.Shrinkage{Warp: rapid.Float64Range(0, 0.08).Draw(t, "shrinkage"), CutFirst: rapid.Bool().Draw(t, "cut first")},
 			Minimum:    rapid.SampledFrom([]float64{0, 300, 914.4}).Draw(t, "minimum"),
-			Safety:     cloth.Safety{Share: rapid.Float64Range(0, 0.2).Draw(t, "safety"), Length: rapid.Float64Range(0, 200).Draw(t, "more")}},
+			Safety:     cloth.Addition{Share: rapid.Float64Range(0, 0.2).Draw(t, "safety"), Length: rapid.Float64Range(0, 200).Draw(t, "more")}},
 		Price: &Price{Money: someMoney(t, "price"), Per: rapid.SampledFrom([]measure.Unit{measure.Metre, measure.Yard}).Draw(t, "per")},
 	}
 }
@@ -102,7 +102,7 @@ func TestPartsSumToTheTotal(t *testing.T) {
 
 // A quote reckoned by hand, in three currencies.
 func TestQuoteByHand(t *testing.T) {
-	offer := Offer{Name: "crepe", Cloth: cloth.Cloth{Name: "shell", Width: 1400, Step: 100, Straighten: 30, Safety: cloth.Safety{Share: 0.05}},
+	offer := Offer{Name: "crepe", Cloth: cloth.Cloth{Name: "shell", Width: 1400, Step: 100, Straighten: 30, Safety: cloth.Addition{Share: 0.05}},
 		Price: &Price{Money: 1895, Per: measure.Metre}}
 	option := Compare([]Candidate{{Offer: offer, Found: Found{Lay: "open", Taken: 2030, Bound: 1800}}}, Units{})[0]
 	// 2030 + 30 + 5 % = 2163, so 2.20 m are bought: 41.69.
@@ -181,7 +181,7 @@ func TestTogetherIsNeverMore(t *testing.T) {
 func TestAmountAgreesWithTheLay(t *testing.T) {
 	for i, shrinkage := range []cloth.Shrinkage{{}, {Warp: 0.05, Weft: 0.02}, {Warp: 0.05, CutFirst: true}} {
 		c := cloth.Cloth{Name: "shell", Width: 900, Selvedge: 10, Step: 100, Straighten: 30, Shrinkage: shrinkage,
-			Safety: cloth.Safety{Share: 0.03, Length: 20}, Minimum: 1500 * float64(i)}
+			Safety: cloth.Addition{Share: 0.03, Length: 20}, Minimum: 1500 * float64(i)}
 		pocket := pieces.Rectangle("pocket", 200, 310)
 		pocket.Cut, pocket.Cloth = 7, "shell"
 		need, err := plan.Require(context.Background(), c, []pieces.Piece{pocket}, plan.Options{Passes: 20, Workers: 1, Lays: []lay.Kind{lay.Open}})

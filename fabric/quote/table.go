@@ -65,11 +65,11 @@ func (t Table) WriteCSV(w io.Writer) error {
 	}
 	out := csv.NewWriter(w)
 	rows := [][]string{{"cloth", "row", "nap", "width_mm", "buy_m", "buy_yd", "taken_mm", "never_below_mm", "lay",
-		"straighten_mm", "shrinkage_mm", "safety_mm", "rounding_mm", "minimum_mm"}}
+		"hand_laying_mm", "straighten_mm", "shrinkage_mm", "safety_mm", "rounding_mm", "minimum_mm"}}
 	for _, cloth := range t.Cloths {
 		for _, row := range cloth.Rows {
 			for i, cell := range row.Cells {
-				line := []string{spreadsheetText(cloth.Cloth), spreadsheetText(row.Name), row.NapText(), number(cloth.Widths[i]), "", "", "", "", "not possible", "", "", "", "", ""}
+				line := []string{spreadsheetText(cloth.Cloth), spreadsheetText(row.Name), row.NapText(), number(cloth.Widths[i]), "", "", "", "", "not possible", "", "", "", "", "", ""}
 				if cell.Impossible == "" {
 					metric, yards := cell.Bought()
 					line = append(line[:4], number(metric/1000), number(yards/yard), number(cell.Amount.Taken), number(cell.Amount.Bound), cell.Amount.Lay)

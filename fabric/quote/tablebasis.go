@@ -42,6 +42,7 @@ func (c ClothTable) RestsOn(units Units) string {
 
 // most takes the greater of each addition.
 func (a Amount) most(b Amount) Amount {
+	a.HandLaying = max(a.HandLaying, b.HandLaying)
 	a.Straighten, a.Shrinkage = max(a.Straighten, b.Straighten), max(a.Shrinkage, b.Shrinkage)
 	a.Safety, a.Rounding = max(a.Safety, b.Safety), max(a.Rounding, b.Rounding)
 	a.Minimum = max(a.Minimum, b.Minimum)

@@ -219,7 +219,7 @@ func (q *question) plan(kind lay.Kind, found *plan.SolvedLay) (lay.Plan, error) 
 	if q.fits(found) {
 		p.Buy, p.There = q.remnant.Length, q.remnant.Length
 		p.Need = min(p.Need, p.Buy)
-		left := q.remnant.Length - purchase.BeforeWetting(q.Cloth.Shrinkage, p.Taken)
+		left := q.remnant.Length - purchase.BeforeWetting(q.Cloth.Shrinkage, p.Taken+q.Cloth.HandLaying.Of(p.Taken))
 		if left < plan.LeastStraightening && len(q.remnant.Offcuts) == 0 {
 			p.Notes = append(p.Notes, fmt.Sprintf("Only %s of the length are to spare, and straightening the cut ends takes %s: "+
 				"check that both ends are cut along a thread.", q.Cloth.Say(left), plan.Straightening(q.Cloth)))

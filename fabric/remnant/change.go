@@ -27,7 +27,7 @@ type Question struct {
 type Change struct {
 	// Kind is the same for changes of one kind, in words for programs: "open",
 	// "seam allowance", "hem", "shorten", "cross grain", "join", "facing",
-	// "nap", "size", "straight ends"; of two at once, both: "hem and cross grain".
+	// "nap", "size", "straight ends", "close laying"; of two at once, both: "hem and cross grain".
 	Kind string
 	// Most is the most that it can be changed by, and Step how finely it is
 	// tried, mm. Most 0: it is changed or not.

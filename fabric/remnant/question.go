@@ -67,7 +67,8 @@ type Result struct {
 	// pieces when the search was ended before its first layout.
 	Plan lay.Plan
 	// Usable is the length that there is to lay on, mm: the remnant less the
-	// straightening of its ends and what it loses when it is wetted.
+	// straightening of its ends, what it loses when it is wetted, and what hand
+	// laying takes.
 	Usable float64
 	// Over lists the pieces of the closest try that stick out over the end,
 	// worst first.
@@ -86,7 +87,7 @@ func (r Remnant) usableLength() float64 {
 	if !r.Cloth.Shrinkage.CutFirst {
 		length *= 1 - r.Cloth.Shrinkage.Warp
 	}
-	return length
+	return r.Cloth.HandLaying.Within(length)
 }
 
 // question is a remnant on the cutting table.

@@ -29,8 +29,8 @@ const barWidth = 50
 // y = 0; what is not cloth becomes flaws of it, so that every rule of a
 // rectangular cloth with flaws holds. Offcuts of unlike widths, or not
 // rectangular, must be laid open. What the cloth loses when it is wetted, and
-// the straightening of the ends of each rectangle, are taken off here, and are
-// 0 in the remnant that is returned.
+// the straightening of the ends and the hand laying of each rectangle, are taken
+// off here, and are 0 in the remnant that is returned.
 //
 // Errors: no offcut, one of no size, or an outline that crosses itself.
 func Together(c cloth.Cloth, offcuts []Offcut) (Remnant, error) {
@@ -53,7 +53,7 @@ func Together(c cloth.Cloth, offcuts []Offcut) (Remnant, error) {
 	if row.err != nil {
 		return Remnant{}, row.err
 	}
-	row.cloth.Straighten = 0
+	row.cloth.Straighten, row.cloth.HandLaying = 0, cloth.Addition{}
 	if !row.cloth.Shrinkage.CutFirst {
 		row.cloth.Shrinkage = cloth.Shrinkage{}
 	}
@@ -104,7 +104,7 @@ func (r *row) measure(offcut Offcut, i int) error {
 		if !cloth.IsLength(offcut.Length) || !cloth.IsLength(offcut.Width) || offcut.Length*offcut.Width == 0 {
 			return fmt.Errorf("%s: %s is %s by %s; give its length and its width from edge to edge", r.cloth, name, r.cloth.Say(offcut.Length), r.cloth.Say(offcut.Width))
 		}
-		outline = geometry.Rectangle(0, 0, offcut.Length-r.cloth.Straighten, offcut.Width)
+		outline = geometry.Rectangle(0, 0, r.cloth.HandLaying.Within(offcut.Length-r.cloth.Straighten), offcut.Width)
 	}
 	if err := (cloth.Flaw{Outline: outline}).Check(); err != nil {
 		return fmt.Errorf("%s: the outline of %s encloses nothing or crosses itself; give its corners in turn", r.cloth, name)

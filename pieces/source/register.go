@@ -7,6 +7,8 @@ var (
 	// OwnChoice is chosen for Ellwand: where its constructions are its own, and
 	// how finely it reckons.
 	OwnChoice = Source{Kind: Choice, Work: "our own choice"}
+	// Measured was found by trying it on the example jobs.
+	Measured = Source{Kind: Trial, Work: "measured by us"}
 	// Geometry follows from the shapes themselves.
 	Geometry = Source{Kind: Mathematics, Work: "geometry"}
 )

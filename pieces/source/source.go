@@ -26,6 +26,8 @@ const (
 	Practice
 	// Choice is a figure that Ellwand's makers have chosen.
 	Choice
+	// Trial is a figure that Ellwand's makers have measured.
+	Trial
 	// Mathematics needs nobody's word.
 	Mathematics
 )

@@ -28,6 +28,10 @@ type PieceOfCloth struct {
 	// ends, where the job does not say what that takes and the least that is
 	// usual is taken off; nil where it does.
 	OnThread *PieceOfCloth
+	// Closely is the same cloth with nothing taken off for hand laying, and Exact
+	// that with nothing for its ends either and as little shrinkage as its fibre may
+	// have, on which a no is proven; nil where they are no other cloth.
+	Closely, Exact *PieceOfCloth
 }
 
 // RemnantQuestion says which cloth is asked about. What is empty or 0 is as the
@@ -99,20 +103,54 @@ func (q RemnantQuestion) sized() bool { return q.Length > 0 || q.Width > 0 }
 // straightened is the piece of cloth that is asked about. What is there already
 // was most likely torn or cut askew: where the job does not say what
 // straightening it takes, it takes the least that is usual, so that a yes holds.
+// For the same reason what hand laying takes is left over.
 func (q RemnantQuestion) straightened(work *job.Work, offer job.Offer) (PieceOfCloth, error) {
-	onThread, err := q.pieceOf(work, offer)
-	if err != nil || offer.Straightened {
-		return onThread, err
+	straight := func(c *cloth.Cloth) { c.Straighten = 0 }
+	askew := func(c *cloth.Cloth) { c.Straighten = plan.LeastStraightening }
+	if offer.Straightened {
+		straight, askew = func(*cloth.Cloth) {}, func(*cloth.Cloth) {}
 	}
-	offer.Cloth.Straighten = plan.LeastStraightening
-	out, err := q.pieceOf(work, offer)
+	closely := func(c *cloth.Cloth) { c.HandLaying = cloth.Addition{} }
+	least := func(c *cloth.Cloth) { c.Shrinkage = c.Shrinkage.Least() }
+	exact := changed(offer, straight, closely, least)
+	out, err := q.pieceOf(work, changed(offer, askew))
 	if err != nil { // there is less of it than that
-		return onThread, nil
+		return q.pieceOf(work, exact)
 	}
-	if out.Cloth.Straighten != onThread.Cloth.Straighten || out.Length != onThread.Length {
-		out.OnThread = &onThread
+	if out.OnThread, err = q.otherThan(out, work, changed(offer, straight)); err != nil {
+		return out, err
 	}
-	return out, nil
+	if out.Closely, err = q.otherThan(out, work, changed(offer, askew, closely)); err != nil {
+		return out, err
+	}
+	out.Exact, err = q.otherThan(out, work, exact)
+	return out, err
+}
+
+// changed is an offer of a cloth with something changed about the cloth, wherever it
+// is sold.
+func changed(offer job.Offer, changes ...func(*cloth.Cloth)) job.Offer {
+	offer.Offers = slices.Clone(offer.Offers)
+	for _, change := range changes {
+		change(&offer.Cloth)
+		for i := range offer.Offers {
+			change(&offer.Offers[i].Cloth)
+		}
+	}
+	return offer
+}
+
+// otherThan is a piece of cloth as an offer has it; nil where it is the same.
+func (q RemnantQuestion) otherThan(piece PieceOfCloth, work *job.Work, offer job.Offer) (*PieceOfCloth, error) {
+	out, err := q.pieceOf(work, offer)
+	if err != nil {
+		return nil, err
+	}
+	a, b := out.Cloth, piece.Cloth
+	if out.Length == piece.Length && a.Straighten == b.Straighten && a.HandLaying == b.HandLaying && a.Shrinkage == b.Shrinkage {
+		return nil, nil
+	}
+	return &out, nil
 }
 
 func (q RemnantQuestion) pieceOf(work *job.Work, offer job.Offer) (PieceOfCloth, error) {
@@ -179,8 +217,8 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 		return out, err
 	}
 	out.Fit, err = fit(ctx, question, search, watch)
-	if err == nil && out.Fit.Answer == remnant.TooLittle && piece.OnThread != nil {
-		out.Fit, err = proven(ctx, on(*piece.OnThread, question), out.Fit, search, watch)
+	if err == nil && out.Fit.Answer == remnant.TooLittle && piece.Exact != nil {
+		out.Fit, err = proven(ctx, on(*piece.Exact, question), out.Fit, search, watch)
 	}
 	out.Rough = rough(question.Pieces)
 	for _, p := range question.Pieces {
@@ -204,9 +242,7 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 		return out, nil
 	}
 	every := changes(file, work, question, limits)
-	if piece.OnThread != nil {
-		every = append([]remnant.Change{straightEnds(*piece.OnThread)}, every...)
-	}
+	every = append(withCare(piece), every...)
 	out.Ways, err = remnant.Search(ctx, question, every, remnant.Options{
 		Effort: search.Effort, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers, Known: out.Fit.Plan,
 		Trying: func(c remnant.Change) {
@@ -294,14 +330,29 @@ func on(piece PieceOfCloth, q remnant.Question) remnant.Question {
 	return q
 }
 
-// straightEnds leaves the cut ends of a cloth as they are.
-func straightEnds(onThread PieceOfCloth) remnant.Change {
+// withCare are the ways to use more of the cloth itself.
+func withCare(piece PieceOfCloth) []remnant.Change {
+	const closely = "lay and chalk it to the millimetre, so that hand laying takes nothing"
+	const straight = "find that both cut ends run along a thread, and need no straightening"
+	var out []remnant.Change
+	if piece.Closely != nil {
+		out = append(out, asIf(*piece.Closely, "close laying", closely))
+	}
+	if piece.OnThread != nil {
+		out = append(out, asIf(*piece.OnThread, "straight ends", straight))
+	}
+	if len(out) == 2 && piece.Exact.Cloth.Shrinkage == piece.Cloth.Shrinkage {
+		out = append(out, asIf(*piece.Exact, "close laying and straight ends", closely+", and "+straight))
+	}
+	return out
+}
+
+// asIf asks about another measure of the same cloth.
+func asIf(piece PieceOfCloth, kind, what string) remnant.Change {
 	return remnant.Change{
-		Kind: "straight ends",
-		Make: func(q remnant.Question, _ float64) (remnant.Question, bool) { return on(onThread, q), true },
-		Say: func(float64, func(float64) string) string {
-			return "find that both cut ends run along a thread, and need no straightening"
-		},
+		Kind: kind,
+		Make: func(q remnant.Question, _ float64) (remnant.Question, bool) { return on(piece, q), true },
+		Say:  func(float64, func(float64) string) string { return what },
 	}
 }
 

@@ -38,7 +38,7 @@ garments:
     pieces:
       - {name: belt, width: 8, height: 60, cut: 2}
 cloths:
-  - {name: shell, width: 150, nap: one way}
+  - {name: shell, width: 150, nap: one way, hand_laying: none}
 `
 
 // TestRemediesInOrderOfLeastHarm lets every change that would make a remnant

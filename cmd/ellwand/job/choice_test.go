@@ -58,6 +58,8 @@ var meanings = []struct {
 	{"shell", pieces.Shell}, {"facing", pieces.Facing}, {"lining", pieces.Lining}, {"interfacing", pieces.Interfacing},
 	{"left", foldLeft}, {"right", foldRight}, {"top", foldTop}, {"bottom", foldBottom},
 	{"either way", cloth.EitherWay}, {"one way", cloth.OneWay}, {"one way per garment", cloth.OneWayPerGarment},
+	{"unknown", cloth.UnknownFibre}, {"cotton", cloth.Cotton}, {"linen", cloth.Linen}, {"viscose", cloth.Viscose},
+	{"wool", cloth.Wool}, {"polyester", cloth.Polyester},
 	{"near", cloth.Near}, {"far", cloth.Far},
 	{"mm", measure.Millimetre}, {"cm", measure.Centimetre}, {"m", measure.Metre}, {"in", measure.Inch}, {"yd",
 		measure.Yard},

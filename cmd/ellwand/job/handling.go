@@ -4,6 +4,9 @@ import (
 	"strconv"
 	"strings"
 
+	"github.com/goccy/go-yaml"
+	"github.com/goccy/go-yaml/ast"
+	"github.com/invopop/jsonschema"
 	"github.com/paulmach/orb"
 
 	"ellwand/cmd/ellwand/strict"
@@ -12,12 +15,33 @@ import (
 	"ellwand/pieces/marks"
 )
 
-// Shrinkage is what a cloth loses in its first wash.
+// Shrinkage is what a cloth loses in its first wash, or the word none.
 type Shrinkage struct {
 	Warp     Text  `yaml:"warp" jsonschema_description:"share lost along the cloth: 4 %"`
 	Weft     Text  `yaml:"weft" jsonschema_description:"share lost across the cloth: 2 %"`
 	CutFirst YesNo `yaml:"cut_first" jsonschema_description:"yes: cut first and wash later, so that the pieces are cut larger; otherwise the cloth is wetted before cutting"`
+
+	none bool
 }
+
+// UnmarshalYAML takes the keys, or none.
+func (s *Shrinkage) UnmarshalYAML(node ast.Node) error {
+	if strict.IsNone(node) {
+		s.none = true
+		return nil
+	}
+	type keys Shrinkage
+	return yaml.NodeToValue(node, (*keys)(s))
+}
+
+// JSONSchemaExtend accepts none in place of the keys.
+func (Shrinkage) JSONSchemaExtend(schema *jsonschema.Schema) {
+	keys := *schema
+	*schema = jsonschema.Schema{OneOf: []*jsonschema.Schema{{Const: strict.None}, &keys}}
+}
+
+// MayBeNone marks it for the shape of the file.
+func (Shrinkage) MayBeNone() {}
 
 // Repeat is the pattern of a cloth and what is matched on it.
 type Repeat struct {
@@ -117,9 +141,8 @@ func (r *resolver) handling(path Path, name string, c Cloth, out *cloth.Cloth) {
 	out.Tilt = r.percent(path.Key("tilt"), name+": the tilt", c.Tilt, 5, "1 to 3 % is tolerated on cheap goods")
 	out.Alike = r.yes(path.Key("alike_both_sides"), name+": alike_both_sides", c.Alike)
 	out.OneWayPieces = texts(c.OneWayPieces)
-	if s := c.Shrinkage; s != nil {
-		out.Shrinkage = r.shrinkage(path.Key("shrinkage"), name, *s)
-	}
+	out.HandLaying = r.addition(path.Key("hand_laying"), name+": hand_laying", c.HandLaying, cloth.UsualHandLaying)
+	out.Shrinkage = r.shrinkage(path, name, c.Fibre, c.Shrinkage)
 	if p := c.Repeat; p != nil {
 		out.Repeat = r.repeat(path.Key("repeat"), name, *p)
 		r.sound(repeatKey(path.Key("repeat"), out.Repeat), c.Name, cloth.Cloth{Repeat: out.Repeat, Inches: r.work.InInches()})
@@ -134,13 +157,24 @@ func (r *resolver) handling(path Path, name string, c Cloth, out *cloth.Cloth) {
 	}
 }
 
-func (r *resolver) shrinkage(path Path, name string, s Shrinkage) cloth.Shrinkage {
+// shrinkage of a cloth or an offer at a path: that which it gives, or that of its
+// fibre.
+func (r *resolver) shrinkage(path Path, name string, fibre Choice[cloth.Fibre], s *Shrinkage) cloth.Shrinkage {
 	const usual = "0 to 8 % is usual"
-	return cloth.Shrinkage{
-		Warp:     r.percent(path.Key("warp"), name+": the shrinkage of the warp", s.Warp, 30, usual),
-		Weft:     r.percent(path.Key("weft"), name+": the shrinkage of the weft", s.Weft, 30, usual),
-		CutFirst: r.yes(path.Key("cut_first"), name+": cut_first", s.CutFirst),
+	of := choose(r, path.Key("fibre"), name+": the fibre", fibre)
+	if s == nil {
+		return of.Shrinkage(false)
 	}
+	at := path.Key("shrinkage")
+	out := cloth.Shrinkage{
+		Warp:     r.percent(at.Key("warp"), name+": the shrinkage of the warp", s.Warp, 30, usual),
+		Weft:     r.percent(at.Key("weft"), name+": the shrinkage of the weft", s.Weft, 30, usual),
+		CutFirst: r.yes(at.Key("cut_first"), name+": cut_first", s.CutFirst),
+	}
+	if s.Warp == "" && s.Weft == "" && !s.none {
+		return of.Shrinkage(out.CutFirst)
+	}
+	return out
 }
 
 func (r *resolver) repeat(path Path, name string, p Repeat) cloth.Repeat {

@@ -6,6 +6,8 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ellwand/fabric/cloth"
 )
 
 const handledJob = `job: cuffs
@@ -35,21 +37,21 @@ func TestHandling(t *testing.T) {
 	require.NoError(t, err)
 	work, err := file.Resolve()
 	require.NoError(t, err)
-	cloth := work.Cloths[0].Cloth
-	assert.Equal(t, 2.0, cloth.Gap)
-	assert.InDelta(t, 0.02, cloth.Tilt, 1e-12)
-	assert.True(t, cloth.Alike)
-	assert.Equal(t, []string{"cuff"}, cloth.OneWayPieces)
-	assert.InDelta(t, 0.04, cloth.Shrinkage.Warp, 1e-12)
-	assert.InDelta(t, 0.025, cloth.Shrinkage.Weft, 1e-12)
-	assert.True(t, cloth.Shrinkage.CutFirst)
-	assert.Equal(t, 90.0, cloth.Repeat.Along)
-	assert.Equal(t, 120.0, cloth.Repeat.CentreLine)
-	require.Len(t, cloth.Flaws, 5)
-	assert.InDelta(t, 400, cloth.Flaws[0].Outline.Bound().Center()[0], 1e-9)
-	assert.Equal(t, 1200.0, cloth.Flaws[2].Outline.Bound().Max[0])
-	assert.Equal(t, orb.Point{200, 300}, cloth.Flaws[3].Outline.Bound().Max)
-	assert.Equal(t, "tear", cloth.Flaws[4].Name)
+	c := work.Cloths[0].Cloth
+	assert.Equal(t, 2.0, c.Gap)
+	assert.InDelta(t, 0.02, c.Tilt, 1e-12)
+	assert.True(t, c.Alike)
+	assert.Equal(t, []string{"cuff"}, c.OneWayPieces)
+	assert.InDelta(t, 0.04, c.Shrinkage.Warp, 1e-12)
+	assert.InDelta(t, 0.025, c.Shrinkage.Weft, 1e-12)
+	assert.True(t, c.Shrinkage.CutFirst)
+	assert.Equal(t, 90.0, c.Repeat.Along)
+	assert.Equal(t, 120.0, c.Repeat.CentreLine)
+	require.Len(t, c.Flaws, 5)
+	assert.InDelta(t, 400, c.Flaws[0].Outline.Bound().Center()[0], 1e-9)
+	assert.Equal(t, 1200.0, c.Flaws[2].Outline.Bound().Max[0])
+	assert.Equal(t, orb.Point{200, 300}, c.Flaws[3].Outline.Bound().Max)
+	assert.Equal(t, "tear", c.Flaws[4].Name)
 	assert.NoError(t, compiled(t).Validate(instanceOf(t, []byte(handledJob))))
 }
 
@@ -111,6 +113,48 @@ func TestRemnants(t *testing.T) {
 		const head = "job: a\nunits: cm\ngarments:\n  - name: b\n    pieces: [{name: c, width: 5, height: " +
 			"5}]\ncloths:\n  - name: shell\n    "
 		file, err := Parse("x.yaml", []byte(head+text+"\n"))
+		if err == nil {
+			_, err = file.Resolve()
+		}
+		assert.ErrorContains(t, err, want, text)
+	}
+}
+
+// What is reckoned beside the lay has a usual value, and a word that switches it off.
+func TestHandLayingAndShrinkage(t *testing.T) {
+	const head = "job: a\nunits: cm\ngarments:\n  - name: b\n    pieces: [{name: c, width: 5, height: 5}]\n" +
+		"cloths:\n  - name: shell\n    width: 90\n"
+	percent := func(warp, weft float64) cloth.Shrinkage { return cloth.Shrinkage{Warp: warp / 100, Weft: weft / 100} }
+	for _, tt := range []struct {
+		text   string
+		laying cloth.Addition
+		shrink cloth.Shrinkage
+	}{
+		{"", cloth.Addition{Share: 0.02}, cloth.Shrinkage{}},
+		{"    hand_laying: none\n", cloth.Addition{}, cloth.Shrinkage{}},
+		{"    hand_laying: 3 %\n", cloth.Addition{Share: 0.03}, cloth.Shrinkage{}},
+		{"    hand_laying: 4\n", cloth.Addition{Length: 40}, cloth.Shrinkage{}},
+		{"    fibre: cotton\n", cloth.UsualHandLaying, cloth.Cotton.Shrinkage(false)},
+		{"    fibre: linen\n    shrinkage: {cut_first: yes}\n", cloth.UsualHandLaying, cloth.Linen.Shrinkage(true)},
+		{"    fibre: cotton\n    shrinkage: none\n", cloth.UsualHandLaying, cloth.Shrinkage{}},
+		{"    fibre: cotton\n    shrinkage: {warp: 7 %}\n", cloth.UsualHandLaying, percent(7, 0)},
+	} {
+		text := []byte(head + tt.text)
+		file, err := Parse("x.yaml", text)
+		require.NoError(t, err, tt.text)
+		work, err := file.Resolve()
+		require.NoError(t, err, tt.text)
+		assert.Equal(t, tt.laying, work.Cloths[0].Cloth.HandLaying, tt.text)
+		assert.Equal(t, tt.shrink, work.Cloths[0].Cloth.Shrinkage, tt.text)
+		assert.NoError(t, compiled(t).Validate(instanceOf(t, text)), tt.text)
+	}
+	for text, want := range map[string]string{
+		"    hand_laying: much\n":  "(a percentage such as 5 %, a length, or none)",
+		"    fibre: cottton\n":     "use one of: unknown, cotton, linen",
+		"    shrinkage: nothing\n": "write {warp: nothing}",
+		"    repeat: none\n":       "repeat should hold keys with values",
+	} {
+		file, err := Parse("x.yaml", []byte(head+text))
 		if err == nil {
 			_, err = file.Resolve()
 		}

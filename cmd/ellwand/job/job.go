@@ -73,28 +73,30 @@ type Piece struct {
 
 // Cloth is one cloth, in one width or in several that the shop may have.
 type Cloth struct {
-	Name         Text              `yaml:"name" jsonschema:"required" jsonschema_description:"name of the cloth: shell, lining"`
-	Width        Measure           `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
-	Widths       []Measure         `yaml:"widths" jsonschema:"minItems=1" jsonschema_description:"several widths to compare, in place of width"`
-	Length       Measure           `yaml:"length" jsonschema_description:"length of a remnant that is there already, for the question whether it is enough"`
-	Remnants     []Remnant         `yaml:"remnants" jsonschema:"minItems=1" jsonschema_description:"several pieces of this cloth that are there already, or one that is not a rectangle, in place of width and length"`
-	Selvedge     Measure           `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side; 10 mm if not given"`
-	Nap          Choice[cloth.Nap] `yaml:"nap" jsonschema_description:"which way pieces may point; either way if not given"`
-	Step         Measure           `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to; 10 cm or 1/8 yd if not given"`
-	Straighten   Measure           `yaml:"straighten" jsonschema_description:"added to what is bought for straightening both cut ends: 2 to 5 cm in all; nothing if not given, but 2 cm are left of a remnant"`
-	Gap          Measure           `yaml:"gap" jsonschema_description:"least distance between two pieces, for hand or blade; none if not given"`
-	Tilt         Text              `yaml:"tilt" jsonschema_description:"how far a grainline may deviate: 2 %; not at all if not given"`
-	Alike        YesNo             `yaml:"alike_both_sides" jsonschema_description:"both sides look alike, so that pieces may be laid face down"`
-	OneWayPieces []Text            `yaml:"one_way_pieces" jsonschema_description:"pieces that point the same way even where others may be turned"`
-	Shrinkage    *Shrinkage        `yaml:"shrinkage" jsonschema_description:"what the cloth loses in its first wash"`
-	Repeat       *Repeat           `yaml:"repeat" jsonschema_description:"stripes or checks, and what is matched on them"`
-	Border       *Border           `yaml:"border" jsonschema_description:"a print that runs along one selvedge, and the pieces that lie on it"`
-	Motif        *Motif            `yaml:"motif" jsonschema_description:"a figure of the print that is centred on pieces, along and across"`
-	Flaws        []Flaw            `yaml:"flaws" jsonschema_description:"holes, stains, faded edges: places that may not be used"`
-	Safety       Text              `yaml:"safety" jsonschema_description:"added to what is needed so as to be sure, before rounding: 5 %, or a length such as 10 cm; nothing if not given"`
-	Minimum      Measure           `yaml:"minimum" jsonschema_description:"the least that the shop cuts"`
-	Price        Text              `yaml:"price" jsonschema_description:"of a metre, or a yard in a job in inches: 18.50; or: 18.50 per yd"`
-	Offers       []Offered         `yaml:"offers" jsonschema:"minItems=1" jsonschema_description:"several cloths that would do, each with its width and price, to be compared"`
+	Name         Text                `yaml:"name" jsonschema:"required" jsonschema_description:"name of the cloth: shell, lining"`
+	Width        Measure             `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
+	Widths       []Measure           `yaml:"widths" jsonschema:"minItems=1" jsonschema_description:"several widths to compare, in place of width"`
+	Length       Measure             `yaml:"length" jsonschema_description:"length of a remnant that is there already, for the question whether it is enough"`
+	Remnants     []Remnant           `yaml:"remnants" jsonschema:"minItems=1" jsonschema_description:"several pieces of this cloth that are there already, or one that is not a rectangle, in place of width and length"`
+	Selvedge     Measure             `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side; 10 mm if not given"`
+	Nap          Choice[cloth.Nap]   `yaml:"nap" jsonschema_description:"which way pieces may point; either way if not given"`
+	Step         Measure             `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to; 10 cm or 1/8 yd if not given"`
+	Straighten   Measure             `yaml:"straighten" jsonschema_description:"added to what is bought for straightening both cut ends: 2 to 5 cm in all; nothing if not given, but 2 cm are left of a remnant"`
+	HandLaying   Text                `yaml:"hand_laying" jsonschema_description:"added to the length of the lay, since a hand lays and chalks less closely than is reckoned: 3 %, a length such as 4 cm, or none; 2 % if not given"`
+	Gap          Measure             `yaml:"gap" jsonschema_description:"least distance between two pieces, for hand or blade; none if not given"`
+	Tilt         Text                `yaml:"tilt" jsonschema_description:"how far a grainline may deviate: 2 %; not at all if not given"`
+	Alike        YesNo               `yaml:"alike_both_sides" jsonschema_description:"both sides look alike, so that pieces may be laid face down"`
+	OneWayPieces []Text              `yaml:"one_way_pieces" jsonschema_description:"pieces that point the same way even where others may be turned"`
+	Fibre        Choice[cloth.Fibre] `yaml:"fibre" jsonschema_description:"what it is made of, for what it loses in the first wash along the cloth: cotton up to 5 %, linen 5 %, viscose 8 %, wool 4 %, polyester 1 %, and half of it across; unknown loses nothing; unknown if not given"`
+	Shrinkage    *Shrinkage          `yaml:"shrinkage" jsonschema_description:"what the cloth loses in its first wash, in place of what its fibre loses; none: nothing, as of cloth that is washed already"`
+	Repeat       *Repeat             `yaml:"repeat" jsonschema_description:"stripes or checks, and what is matched on them"`
+	Border       *Border             `yaml:"border" jsonschema_description:"a print that runs along one selvedge, and the pieces that lie on it"`
+	Motif        *Motif              `yaml:"motif" jsonschema_description:"a figure of the print that is centred on pieces, along and across"`
+	Flaws        []Flaw              `yaml:"flaws" jsonschema_description:"holes, stains, faded edges: places that may not be used"`
+	Safety       Text                `yaml:"safety" jsonschema_description:"added to what is needed so as to be sure, before rounding: 5 %, or a length such as 10 cm; nothing if not given"`
+	Minimum      Measure             `yaml:"minimum" jsonschema_description:"the least that the shop cuts"`
+	Price        Text                `yaml:"price" jsonschema_description:"of a metre, or a yard in a job in inches: 18.50; or: 18.50 per yd"`
+	Offers       []Offered           `yaml:"offers" jsonschema:"minItems=1" jsonschema_description:"several cloths that would do, each with its width and price, to be compared"`
 }
 
 // rules that pieces of the cloth keep.

@@ -85,22 +85,24 @@ func (r *resolver) price(path Path, what string, text Text) *quote.Price {
 	return &quote.Price{Money: money, Per: per}
 }
 
-// safety parses a percentage or a length.
-func (r *resolver) safety(path Path, name string, text Text) cloth.Safety {
+// addition parses a percentage, a length, or none.
+func (r *resolver) addition(path Path, what string, text Text, usual cloth.Addition) cloth.Addition {
 	switch {
 	case text == "":
-		return cloth.Safety{}
+		return usual
+	case strings.EqualFold(string(text), strict.None):
+		return cloth.Addition{}
 	case strings.Contains(string(text), "%"):
-		return cloth.Safety{Share: r.share(path, name+": the safety", text).Fraction()}
+		return cloth.Addition{Share: r.share(path, what, text).Fraction()}
 	}
-	length, _ := r.length(path, name+": the safety (a percentage such as 5 %, or a length)", Measure(text))
-	return cloth.Safety{Length: length}
+	length, _ := r.length(path, what+" (a percentage such as 5 %, a length, or none)", Measure(text))
+	return cloth.Addition{Length: length}
 }
 
 // offers of a cloth: those it lists, or its own price in each of its widths.
 func (r *resolver) offers(path Path, c Cloth, offer *Offer) {
 	name := "cloth " + quoted(c.Name)
-	offer.Cloth.Safety = r.safety(path.Key("safety"), name, c.Safety)
+	offer.Cloth.Safety = r.addition(path.Key("safety"), name+": the safety", c.Safety, cloth.Addition{})
 	if c.Minimum != "" {
 		offer.Cloth.Minimum, _ = r.length(path.Key("minimum"), name+": the minimum", c.Minimum)
 	}
@@ -150,8 +152,8 @@ func (r *resolver) offered(path Path, listed Offered, own quote.Offer, into *Off
 			*l.into, _ = r.length(path.Key(l.key), name+": "+l.what, l.text)
 		}
 	}
-	if listed.Shrinkage != nil {
-		out.Cloth.Shrinkage = r.shrinkage(path.Key("shrinkage"), name, *listed.Shrinkage)
+	if listed.Shrinkage != nil || listed.Fibre != "" {
+		out.Cloth.Shrinkage = r.shrinkage(path, name, listed.Fibre, listed.Shrinkage)
 	}
 	if listed.Nap != "" {
 		out.Cloth.Nap = choose(r, path.Key("nap"), name+": the nap", listed.Nap)

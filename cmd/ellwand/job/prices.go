@@ -5,16 +5,17 @@ import "ellwand/fabric/cloth"
 // Offered is a cloth that a shop offers. What it does not say is as its cloth
 // has it.
 type Offered struct {
-	Name         Text              `yaml:"name" jsonschema:"required" jsonschema_description:"what tells it apart: the shop, the quality"`
-	Width        Measure           `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
-	Selvedge     Measure           `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side"`
-	Nap          Choice[cloth.Nap] `yaml:"nap" jsonschema_description:"which way pieces may point"`
-	Step         Measure           `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to"`
-	Minimum      Measure           `yaml:"minimum" jsonschema_description:"the least that the shop cuts"`
-	Shrinkage    *Shrinkage        `yaml:"shrinkage" jsonschema_description:"what it loses in the first wash"`
-	Price        Text              `yaml:"price" jsonschema_description:"of a metre, or a yard in a job in inches: 18.50; or: 18.50 per yd"`
-	Remnant      Measure           `yaml:"remnant" jsonschema_description:"length of a remnant that the shop also has, sold whole"`
-	RemnantPrice Text              `yaml:"remnant_price" jsonschema_description:"what the remnant costs"`
+	Name         Text                `yaml:"name" jsonschema:"required" jsonschema_description:"what tells it apart: the shop, the quality"`
+	Width        Measure             `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
+	Selvedge     Measure             `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side"`
+	Nap          Choice[cloth.Nap]   `yaml:"nap" jsonschema_description:"which way pieces may point"`
+	Step         Measure             `yaml:"step" jsonschema_description:"what the shop rounds a purchase up to"`
+	Minimum      Measure             `yaml:"minimum" jsonschema_description:"the least that the shop cuts"`
+	Fibre        Choice[cloth.Fibre] `yaml:"fibre" jsonschema_description:"what it is made of"`
+	Shrinkage    *Shrinkage          `yaml:"shrinkage" jsonschema_description:"what it loses in the first wash"`
+	Price        Text                `yaml:"price" jsonschema_description:"of a metre, or a yard in a job in inches: 18.50; or: 18.50 per yd"`
+	Remnant      Measure             `yaml:"remnant" jsonschema_description:"length of a remnant that the shop also has, sold whole"`
+	RemnantPrice Text                `yaml:"remnant_price" jsonschema_description:"what the remnant costs"`
 }
 
 // Notion is a thing bought by count.

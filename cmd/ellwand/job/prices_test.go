@@ -76,7 +76,7 @@ func TestPricedJob(t *testing.T) {
 	require.Len(t, offers, 2)
 	assert.Equal(t, quote.Offer{Name: "Crepe", Price: &quote.Price{Money: 2450, Per: measure.Metre},
 		Cloth: cloth.Cloth{Name: "shell", Width: 1500, Selvedge: 10, Nap: cloth.OneWay, Step: 100, Minimum: 500,
-			Safety: cloth.Safety{Share: 0.05}, Shrinkage: cloth.Shrinkage{Warp: 0.03}}}, offers[0])
+			HandLaying: cloth.UsualHandLaying, Safety: cloth.Addition{Share: 0.05}, Shrinkage: cloth.Shrinkage{Warp: 0.03}}}, offers[0])
 	assert.Equal(t, &quote.Price{Money: 1800, Per: measure.Yard}, offers[1].Price)
 	assert.Equal(t, &quote.Remnant{Length: 2400, Price: 3000, Straighten: 20}, offers[1].Remnant)
 	assert.Equal(t, cloth.EitherWay, offers[1].Cloth.Nap)

@@ -11,6 +11,7 @@ type Basis struct {
 	Lay          string  `json:"lay"`
 	TakenMM      float64 `json:"taken_mm"`
 	BoundMM      float64 `json:"bound_mm"`
+	HandLayingMM float64 `json:"hand_laying_mm"`
 	StraightenMM float64 `json:"straighten_mm"`
 	ShrinkageMM  float64 `json:"shrinkage_mm"`
 	SafetyMM     float64 `json:"safety_mm"`
@@ -21,7 +22,8 @@ type Basis struct {
 
 func basisOf(a quote.Amount) *Basis {
 	return &Basis{
-		Lay: a.Lay, TakenMM: tidy(a.Taken), BoundMM: tidy(a.Bound), StraightenMM: tidy(a.Straighten), ShrinkageMM: tidy(a.Shrinkage),
+		Lay: a.Lay, TakenMM: tidy(a.Taken), BoundMM: tidy(a.Bound), HandLayingMM: tidy(a.HandLaying),
+		StraightenMM: tidy(a.Straighten), ShrinkageMM: tidy(a.Shrinkage),
 		SafetyMM: tidy(a.Safety), RoundingMM: tidy(a.Rounding), MinimumMM: tidy(a.Minimum), BuyMM: tidy(a.Buy),
 	}
 }

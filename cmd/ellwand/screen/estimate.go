@@ -24,7 +24,7 @@ func Estimate(w io.Writer, work *job.Work, needs []app.Estimated, why bool) {
 		if need.Matching != nil {
 			fmt.Fprintln(w, words.Matching(work, need))
 		}
-		if c.Safety != (cloth.Safety{}) || c.Shrinkage != (cloth.Shrinkage{}) || c.Minimum > 0 {
+		if c.Safety != (cloth.Addition{}) || c.Shrinkage != (cloth.Shrinkage{}) || c.Minimum > 0 {
 			fmt.Fprintf(w, "That rests on: %s.\n", words.AmountOf(need).RestsOn(app.Units(work)))
 		}
 		for _, note := range need.Lays[need.Chosen].Notes {

@@ -30,6 +30,18 @@ func Written(node ast.Node) string {
 	return strings.TrimSpace(node.GetToken().Value)
 }
 
+// None is the word that switches something off.
+const None = "none"
+
+// Optional marks keys in whose place None may stand.
+type Optional interface{ MayBeNone() }
+
+// IsNone says that a node is that word.
+func IsNone(node ast.Node) bool {
+	_, isText := node.(*ast.StringNode)
+	return isText && strings.EqualFold(Written(node), None)
+}
+
 // UnmarshalYAML takes the text as it stands.
 func (t *Text) UnmarshalYAML(node ast.Node) error { *t = Text(Written(node)); return nil }
 

@@ -68,6 +68,9 @@ func (s *shape) check(node ast.Node, want reflect.Type, path Path) {
 		s.fault(path, line, WrongShape, "%s has no value: give one or remove the line", s.place(path))
 		return
 	}
+	if _, orNone := reflect.Zero(want).Interface().(Optional); orNone && IsNone(node) {
+		return
+	}
 	switch want.Kind() {
 	case reflect.Struct, reflect.Map:
 		s.mapping(node, want, path)

@@ -66,7 +66,8 @@ func piecesIn(t *testing.T, size, draft string) []pieces.Piece {
 // on every machine.
 func laidOn(t *testing.T, all []pieces.Piece, inches float64, nap cloth.Nap) quote.Amount {
 	t.Helper()
-	c := cloth.Cloth{Name: "shell", Width: inches * 25.4, Selvedge: 10, Nap: nap, Step: eighthYard, Straighten: 30}
+	c := cloth.Cloth{Name: "shell", Width: inches * 25.4, Selvedge: 10, Nap: nap, Step: eighthYard, Straighten: 30,
+		HandLaying: cloth.UsualHandLaying}
 	need, err := plan.Require(context.Background(), c, all, plan.Options{Passes: searchSteps, Seed: 1, Lays: []lay.Kind{lay.Open}})
 	require.NoError(t, err)
 	return quote.AmountOf(quote.Offer{Cloth: c}, quote.FoundIn(need))
@@ -171,8 +172,15 @@ var chartGarments = []struct{ name, draft, apart string }{
 	{"kimono", "straight_cut: {shape: kimono}", ""},
 }
 
+// apartByHand are those that are far from it with hand laying alone.
+var apartByHand = map[string]string{
+	"kaftan": "it lies 17 cm above the chart with hand laying and without, but with it in the next row, which is 1/8 yd from " +
+		"its neighbour where the one before is 1/4 yd",
+}
+
 // From 45 in to 60 in the lengths found shorten as those of the
 // conversion chart do: for at least three in four garments to within one step of it.
+// Hand laying makes both longer, and takes only those named out of it.
 func TestWidthsConvertAsInTheChart(t *testing.T) {
 	t.Parallel()
 	garments := sample.Every(6, chartGarments)
@@ -181,14 +189,19 @@ func TestWidthsConvertAsInTheChart(t *testing.T) {
 	for _, garment := range garments {
 		all := piecesOf(t, garment.draft)
 		narrow, wide := laidOn(t, all, 45, cloth.EitherWay), laidOn(t, all, 60, cloth.EitherWay)
-		expected, step := chartedAt60(narrow.Need())
-		away := (wide.Need() - expected) / step
-		rows = append(rows, fmt.Sprintf("%-30s 45 in %5.0f mm, 60 in %5.0f mm, chart %5.0f mm: %+.2f steps", garment.name, narrow.Need(), wide.Need(), expected, away))
+		byHand := stepsApart(narrow.Need(), wide.Need())
+		away := stepsApart(narrow.Need()-narrow.HandLaying, wide.Need()-wide.HandLaying)
+		rows = append(rows, fmt.Sprintf("%-30s 45 in %5.0f mm, 60 in %5.0f mm: %+.2f steps from the chart, %+.2f without hand laying",
+			garment.name, narrow.Need(), wide.Need(), byHand, away))
 		if math.Abs(away) <= 1 {
 			within++
 		}
-		if garment.apart == "" {
-			assert.LessOrEqual(t, math.Abs(away), 1.0, garment.name)
+		if garment.apart != "" {
+			continue
+		}
+		assert.LessOrEqual(t, math.Abs(away), 1.0, garment.name)
+		if apartByHand[garment.name] == "" {
+			assert.LessOrEqual(t, math.Abs(byHand), 1.0, "%s, by hand", garment.name)
 		}
 	}
 	t.Logf("%d of %d within one step\n%s", within, len(garments), strings.Join(rows, "\n"))
@@ -199,6 +212,13 @@ func TestWidthsConvertAsInTheChart(t *testing.T) {
 // conversion chart (Rutgers Cooperative Extension, as reprinted at
 // sewwithsarah.com, "Fabric conversion chart"), in eighths of a yard.
 var charted = [][2]float64{{11, 8}, {13, 10}, {14, 11}, {17, 13}, {18, 14}, {20, 15}, {22, 16}, {23, 18}, {25, 19}, {27, 21}, {29, 22}, {31, 23}}
+
+// stepsApart is how far a length at 60 in lies from what the chart makes of that at
+// 45 in, in steps of the chart.
+func stepsApart(at45, at60 float64) float64 {
+	expected, step := chartedAt60(at45)
+	return (at60 - expected) / step
+}
 
 // chartedAt60 is what a length at 45 in comes to at 60 in by the chart, mm: in
 // proportion between two rows, and beyond the ends in that of the last row.

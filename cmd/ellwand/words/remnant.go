@@ -83,7 +83,7 @@ func Evidence(work *job.Work, a app.RemnantAnswer, why bool) []string {
 func enough(work *job.Work, a app.RemnantAnswer, why bool) []string {
 	laid, spare := a.Fit.Plan, a.Fit.Spare
 	if len(a.Row) > 0 {
-		return append(append(fromEach(a), straightened(work, a)...), laid.Notes...)
+		return append(append(fromEach(a), left(work, a)...), laid.Notes...)
 	}
 	out := []string{fmt.Sprintf("Lay it %s; the pieces take %s.", laid.Lay.Way(), work.FormatLong(laid.Taken))}
 	if n := len(a.Fit.Reasons); n > 1 && !why {
@@ -102,17 +102,23 @@ func enough(work *job.Work, a app.RemnantAnswer, why bool) []string {
 			"it begins %s from the cut end and %s from the edge.",
 			work.Format(spare.CleanEnd), work.Format(spare.Length), work.Format(spare.Width), work.Format(spare.X), work.Format(spare.Y)))
 	}
-	return append(append(out, straightened(work, a)...), laid.Notes...)
+	return append(append(out, left(work, a)...), laid.Notes...)
 }
 
-// straightened says what is left for the cut ends where the job does not say.
-func straightened(work *job.Work, a app.RemnantAnswer) []string {
-	if a.OnThread == nil {
-		return nil
+// left says what of the length is left for the hand, and for the cut ends where the
+// job does not say.
+func left(work *job.Work, a app.RemnantAnswer) []string {
+	var out []string
+	if by := a.Cloth.HandLaying.Of(a.Fit.Plan.Taken); by > 0 {
+		out = append(out, fmt.Sprintf("%s of the length are left for laying by hand; write hand_laying: none to lay it "+
+			"to the millimetre.", work.Format(by)))
 	}
-	return []string{fmt.Sprintf("%s of the length are left for straightening the cut ends, which takes %s; "+
+	if a.OnThread == nil {
+		return out
+	}
+	return append(out, fmt.Sprintf("%s of the length are left for straightening the cut ends, which takes %s; "+
 		"where both run along a thread, write straighten: 0.",
-		work.Format(plan.LeastStraightening), plan.Straightening(a.Cloth))}
+		work.Format(plan.LeastStraightening), plan.Straightening(a.Cloth)))
 }
 
 // fromEach says what is cut from each of several remnants.

@@ -1,0 +1,20 @@
+package cloth
+
+// Addition is added to a length: a share of it, a length, or both. The zero value
+// adds nothing.
+type Addition struct {
+	Share  float64 // 0.05 is 5 %; not negative
+	Length float64 // mm; not negative
+}
+
+// Of is what is added to a length, mm.
+func (a Addition) Of(length float64) float64 { return float64(a.Share*length) + a.Length }
+
+// Within is the length that with the addition comes to another one, mm.
+func (a Addition) Within(length float64) float64 { return (length - a.Length) / (1 + a.Share) }
+
+// UsualHandLaying is what laying and chalking by hand takes more than is reckoned: 2 %
+// of the length [source.OwnChoice]. A chalk line and a slip of the hand leave 3 mm
+// between two pieces, and 3 mm made the layouts of the example jobs longer by 0.6 % in
+// the median and by 2.2 % at most [source.Measured].
+var UsualHandLaying = Addition{Share: 0.02}
