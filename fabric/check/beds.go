@@ -7,9 +7,10 @@ import (
 
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
 
-var _ = register(rule{whole: checkBeds})
+var _ = register(rule{whole: checkBeds, laid: checkFromLower})
 
 // checkBeds: the lay is as wide and takes as much cloth as its kind of folding says,
 // its parts have their plies and folds, and one of them ends where the lay ends.
@@ -69,6 +70,15 @@ func checkPart(p lay.Plan, i int, part lay.Part) error {
 	}
 	if i > 0 && part.X > 0 && part.X < p.Parts[i-1].X+p.Parts[i-1].Length-edgeTolerance {
 		return fmt.Errorf("part %d of the lay begins before the one before it ends", i+1)
+	}
+	return nil
+}
+
+// checkFromLower: only on a cloth that is folded throughout is anything cut from the
+// lower ply alone, once, and it is no half and none of a pair.
+func checkFromLower(p lay.Plan, l lay.Laid, asked pieces.Piece) error {
+	if l.FromLower && (p.Lay != lay.FoldedAlong || l.OnFold || l.Yields != 1 || asked.Pair || asked.Fold != seams.None) {
+		return fmt.Errorf("%s copy %d cannot be cut from the lower ply alone", l.Name, l.Copy)
 	}
 	return nil
 }

@@ -66,12 +66,13 @@ func foldedOver(p lay.Plan, l lay.Laid) []overlay {
 }
 
 // openedOut gives each piece that a template yields; a half on the fold, which
-// opens into one whole piece, is given once.
+// opens into one whole piece, is given once, and so is what is cut from the lower ply
+// alone.
 func openedOut(p lay.Plan, l lay.Laid) []openedPiece {
 	var out []openedPiece
 	m := motion(l)
 	for i, over := range foldedOver(p, l) {
-		if i > 0 && l.OnFold {
+		if i > 0 && (l.OnFold || l.FromLower) {
 			continue
 		}
 		o := openedPiece{Laid: l, over: over, faceDown: l.Mirrored != over.mirrors}

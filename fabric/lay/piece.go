@@ -27,6 +27,9 @@ type Laid struct {
 	// Yields is how many pieces this template gives: 2 for a pair cut from
 	// two plies, otherwise 1.
 	Yields int
+	// FromLower says that it lies on two plies and is cut from the lower one alone,
+	// when the cloth has been opened: the odd one of a lay that is folded.
+	FromLower bool
 	// Mirrored says that the template lies face down. It is mirrored in x
 	// first, then turned counter-clockwise by Turn degrees (0 up to 360),
 	// both about the origin of the piece, then moved by X and Y.

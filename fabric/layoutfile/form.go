@@ -140,6 +140,7 @@ type Laid struct {
 	Mirrored bool      `json:"mirrored" jsonschema_description:"the template lies face down: mirrored in x before it is turned"`
 	Turn     float64   `json:"turn_deg" jsonschema_description:"counter-clockwise about the origin of the piece"`
 	OnFold   bool      `json:"on_fold" jsonschema_description:"its fold edge lies on a fold, so that it opens into a whole piece"`
+	Lower    bool      `json:"lower_ply" jsonschema_description:"it is cut from the lower of two plies alone, when the cloth has been opened"`
 	X        float64   `json:"x_mm" jsonschema_description:"by which it is moved after turning"`
 	Y        float64   `json:"y_mm"`
 	Piece    int       `json:"piece" jsonschema_description:"index into asked"`

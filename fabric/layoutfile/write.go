@@ -198,7 +198,7 @@ func laidOf(plan lay.Plan) []Laid {
 		})
 		laid := Laid{
 			Name: l.Name, Garment: l.Garment, Size: l.Size, Copy: l.Copy, Mirrored: l.Mirrored,
-			Turn: l.Turn, OnFold: l.OnFold, X: l.X, Y: l.Y, Piece: index, Part: l.Part,
+			Turn: l.Turn, OnFold: l.OnFold, Lower: l.FromLower, X: l.X, Y: l.Y, Piece: index, Part: l.Part,
 			Opened: index >= 0 && plan.Asked[index].Fold != seams.None && !l.OnFold, Outline: l.Outline,
 			Turnings: []Turning{},
 		}

@@ -70,7 +70,7 @@ func aboutCut(l lay.Laid) string {
 	switch {
 	case l.OnFold:
 		parts = append(parts, "on the fold")
-	case l.Yields == 2:
+	case l.Yields == 2, l.FromLower:
 		parts = append(parts, gives(l))
 	}
 	if l.Mirrored {

@@ -108,6 +108,8 @@ func gives(l lay.Laid) string {
 		return "a pair"
 	case l.Yields == 2:
 		return "2 alike"
+	case l.FromLower:
+		return "1, lower layer"
 	case l.Mirrored:
 		return "1, mirrored"
 	}

@@ -113,7 +113,11 @@ func laying(plan lay.Plan, options Options) []string {
 	}
 	switch plan.Lay {
 	case lay.FoldedAlong, lay.BothSelvedgesIn:
-		out = append(out, "Fold edges lie exactly on the fold and are not cut. Every other piece gives a right and a left at once.")
+		all := "Fold edges lie exactly on the fold and are not cut. Every other piece gives a right and a left at once"
+		if slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.FromLower }) {
+			all += ", but for what the table says is cut from the lower layer"
+		}
+		out = append(out, all+".")
 	case lay.FoldedAcross:
 		out = append(out, "Every piece gives a right and a left at once. Cut through both layers, along the fold as well where a piece reaches it.")
 	case lay.CutAcross:

@@ -3,6 +3,8 @@ package plan
 import (
 	"fmt"
 	"math"
+	"slices"
+	"strings"
 
 	"github.com/paulmach/orb"
 
@@ -57,6 +59,22 @@ func Fill(p *lay.Plan, beds []SolvedBed) {
 	p.Need = purchase.Need(p.Cloth, p.Taken)
 	p.Buy = purchase.RoundUp(p.Cloth, p.Need)
 	noteStraightening(p)
+	noteFromLower(p)
+}
+
+// noteFromLower says how what lies on two plies is cut once.
+func noteFromLower(p *lay.Plan) {
+	var single []string
+	for _, l := range p.Pieces {
+		if l.FromLower && !slices.Contains(single, l.Name) {
+			single = append(single, l.Name)
+		}
+	}
+	if len(single) > 0 {
+		p.Notes = append(p.Notes, fmt.Sprintf("The folded cloth gives two of everything, and of %s only one is wanted in its place "+
+			"on the plan: leave that place whole until the rest is cut, then open the cloth there and cut it from the lower layer, "+
+			"which lies right side up.", strings.Join(single, ", ")))
+	}
 }
 
 // ZonesWithin are the zones of a bed up to that length of the lay, in the
@@ -106,7 +124,11 @@ func efficiency(p lay.Plan) float64 {
 	}
 	var area float64
 	for _, l := range p.Pieces {
-		area += float64(math.Abs(geometry.Area(l.Outline)) * float64(p.Parts[l.Part].Plies))
+		plies := p.Parts[l.Part].Plies
+		if l.FromLower {
+			plies = 1
+		}
+		area += float64(math.Abs(geometry.Area(l.Outline)) * float64(plies))
 	}
 	return area / (p.Taken * usable)
 }

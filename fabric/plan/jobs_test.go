@@ -36,6 +36,9 @@ func randomJob(number uint64) (cloth.Cloth, []pieces.Piece, plan.Options) {
 	for i := range 1 + r.IntN(4) {
 		all = append(all, randomPiece(r, i))
 	}
+	if r.IntN(4) == 0 {
+		all = append(all, pocket(r))
+	}
 	least := 500.0
 	if r.IntN(draftedEvery) == 0 {
 		all, least = draftedPieces(r), 800
@@ -108,6 +111,16 @@ func draftedPieces(r *rand.Rand) []pieces.Piece {
 		return drafts[size][:1]
 	}
 	return out
+}
+
+// pocket is small and single, alike or not.
+func pocket(r *rand.Rand) pieces.Piece {
+	p := fabrictest.Rectangle("pocket", 20+20*r.Float64(), 30, 1+2*r.IntN(2))
+	if r.IntN(2) == 0 {
+		p = fabrictest.Polygon("pocket", orb.Point{0, 0}, orb.Point{30, 0}, orb.Point{18, 30 + 10*r.Float64()})
+	}
+	p.Garment = "blouse"
+	return p
 }
 
 func randomPiece(r *rand.Rand, i int) pieces.Piece {
@@ -228,7 +241,7 @@ func TestRandomJobs(t *testing.T) {
 
 // allThings that a job may have; each must come often enough.
 var allThings = []string{"either way", "one way", "one way per garment", "one-way pieces", "alike", "gap", "tilt", "wetted", "washed later",
-	"stripes across", "stripes along", "checks", "match", "flaw", "drafted", "fold", "mirrored", "bias", "either grain"}
+	"stripes across", "stripes along", "checks", "match", "flaw", "drafted", "fold", "mirrored", "bias", "either grain", "lower ply"}
 
 // thingsOf a plan are those that it has.
 func thingsOf(plan lay.Plan) []string {
@@ -253,6 +266,7 @@ func thingsOf(plan lay.Plan) []string {
 	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return len(l.Darts) > 0 }), "drafted")
 	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.OnFold }), "fold")
 	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.Mirrored }), "mirrored")
+	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.FromLower }), "lower ply")
 	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.Piece.Grain.Lie == pieces.Bias }), "bias")
 	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.Piece.Grain.Lie == pieces.EitherGrain }), "either grain")
 	return out

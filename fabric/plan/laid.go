@@ -69,7 +69,7 @@ func laid(t rules.Template, problem layout.Problem, at layout.Placement) lay.Lai
 	m := rules.PlacementMotion(problem, at)
 	out := lay.Laid{
 		Piece: t.Piece, Name: t.Piece.Name, Garment: t.Piece.Garment, Size: t.Piece.Size,
-		Copy: t.First + at.Copy, Yields: t.Yields, OnFold: t.OnFold,
+		Copy: t.First + at.Copy, Yields: t.Yields, FromLower: t.FromLower, OnFold: t.OnFold,
 		Mirrored: turn.Mirrored, Turn: geometry.WholeTurn(turn.Degrees + at.Tilt), X: at.X, Y: at.Y,
 		Outline: problem.Placed(at),
 		Grain:   [2]orb.Point{geometry.Apply(m, t.Piece.Grain.From), geometry.Apply(m, t.Piece.Grain.To)},

@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"math"
 
+	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
@@ -65,7 +66,7 @@ type Requirement struct {
 	// Lays that were tried, in the order of the constants.
 	Lays []lay.Plan
 	// Chosen is an index into Lays: the lay with the least to buy; of equals
-	// the one with the fewest outlines to chalk and cut.
+	// the one with the least to chalk.
 	Chosen int
 	// Length of cloth that the chosen lay takes, and Buy, mm.
 	Length, Buy float64
@@ -184,8 +185,8 @@ func shorter(problem layout.Problem, found layout.Layout, start *layout.Layout) 
 	return found
 }
 
-// choose picks the lay with the least to buy; of equals the one with the
-// fewest outlines to cut.
+// choose picks the lay with the least to buy; of equals the one with the least to
+// chalk.
 func (r Requirement) choose() (Requirement, error) {
 	var reasons []error
 	var open error
@@ -220,23 +221,32 @@ func (r Requirement) choose() (Requirement, error) {
 	return r, nil
 }
 
-// isLessWorkThan another plan: fewer cuts, or as many and less to chalk.
+// isLessWorkThan another plan: less to chalk, or as much in fewer cuts.
 func isLessWorkThan(p lay.Plan, other lay.Plan) bool {
-	if p.Cuts != other.Cuts {
-		return p.Cuts < other.Cuts
+	if less := chalkLine(other) - chalkLine(p); math.Abs(less) > SameLength {
+		return less > 0
 	}
-	return chalkLine(p) < chalkLine(other)-SameLength
+	return p.Cuts < other.Cuts
 }
 
-// chalkLine is the length of all outlines, mm.
+// chalkLine is the length of all that is chalked, mm: the outlines, but for what lies on
+// a fold, and the cuts across the cloth that the lay itself takes.
 func chalkLine(p lay.Plan) float64 {
-	sum := 0.0
+	sum := float64(p.Cuts-len(p.Pieces)) * bed.UsableWidth(lay.Open, p.Cloth)
 	for _, l := range p.Pieces {
 		for i := 1; i < len(l.Outline); i++ {
-			sum += geometry.Distance(l.Outline[i-1], l.Outline[i])
+			if a, b := l.Outline[i-1], l.Outline[i]; !l.OnFold || !isFold(p.PartOf(l), a[1]) || !isFold(p.PartOf(l), b[1]) {
+				sum += geometry.Distance(a, b)
+			}
 		}
 	}
 	return sum
+}
+
+// isFold reports whether a place across is a fold of a part.
+func isFold(part lay.Part, y float64) bool {
+	return part.FoldLow && math.Abs(y-part.Y) <= pinTolerance ||
+		part.FoldHigh && math.Abs(y-part.Y-part.Width) <= pinTolerance
 }
 
 // sameLength, mm: shorter differences do not matter to anyone with scissors

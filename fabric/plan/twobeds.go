@@ -116,7 +116,7 @@ func (t *Table) ends() []bool {
 // piece that can be cut double needs.
 func (t *Table) depths() []float64 {
 	open := bed.Of(t.Cloth, lay.Open)
-	widest := bed.Bed{Kind: lay.FoldedAlong, Width: bed.UsableWidth(lay.Open, t.Cloth)/2 - 1, V: bed.UsableWidth(lay.Open, t.Cloth) / 2}
+	widest := bed.Bed{Kind: lay.FoldedAlong, Shared: true, Width: bed.UsableWidth(lay.Open, t.Cloth)/2 - 1, V: bed.UsableWidth(lay.Open, t.Cloth) / 2}
 	var out []float64
 	for _, d := range t.Wanted {
 		made, ok := templatesIn(t.strict(), widest, d)
@@ -312,8 +312,6 @@ func gain(one, other lay.Plan) string {
 	switch {
 	case one.Taken < other.Taken-SameLength:
 		return fmt.Sprintf("takes %s less", one.Cloth.Say(other.Taken-one.Taken))
-	case one.Cuts < other.Cuts:
-		return "takes no more, with fewer outlines to cut"
 	}
-	return "takes no more, with less to cut"
+	return "takes no more, with less to chalk"
 }

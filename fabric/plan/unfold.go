@@ -29,7 +29,7 @@ func unfolded(c cloth.Cloth, beds []SolvedBed, flat bed.Bed, open []rules.Templa
 		for _, at := range found.Layout.Placements {
 			t, motion := found.Templates[at.Item], rules.PlacementMotion(found.Problem, at)
 			over := pliesOver(plies, found.Problem.Placed(at))
-			if t.OnFold { // whole already, when laid open
+			if t.OnFold || t.FromLower { // whole already when laid open, or one alone
 				over = over[:1]
 			}
 			for _, p := range over {

@@ -114,6 +114,8 @@ func label(i int, l lay.Laid) []string {
 		out = append(out, "on the fold")
 	case l.Yields == 2:
 		out = append(out, "gives two")
+	case l.FromLower:
+		out = append(out, "one, from the lower layer")
 	}
 	if l.Mirrored {
 		out = append(out, "face down")

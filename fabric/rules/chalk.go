@@ -23,7 +23,9 @@ func TemplatesOf(c cloth.Cloth, b bed.Bed, demands []Demand) ([]Template, error)
 	}
 	var out []Template
 	var faults []error
+	small := smallest(demands)
 	for _, d := range demands {
+		d.isSmall = areaOf(d) <= small
 		made, err := chalked(c, b, d)
 		if err != nil {
 			faults = append(faults, err)
@@ -42,6 +44,25 @@ func TemplatesOf(c cloth.Cloth, b bed.Bed, demands []Demand) ([]Template, error)
 		}
 	}
 	return out, errors.Join(faults...)
+}
+
+// smallShare of the area of all pieces is what one, all its copies, may have at most,
+// so that it is cut from the lower of two plies alone: a patch pocket, not a yoke. The
+// cloth over it is wasted [source.OwnChoice].
+const smallShare = 0.05
+
+// smallest area that is not small among all pieces.
+func smallest(demands []Demand) float64 {
+	sum := 0.0
+	for _, d := range demands {
+		sum += areaOf(d)
+	}
+	return smallShare * sum
+}
+
+// areaOf all copies of a piece.
+func areaOf(d Demand) float64 {
+	return float64(float64(d.Cut) * math.Abs(geometry.Area(d.outline)))
 }
 
 // againstTheWarp is why nothing that goes one way is cut from a cloth folded
@@ -80,9 +101,32 @@ func laidIn(b bed.Bed, c cloth.Cloth, d Demand, base Template) ([]Template, erro
 		return onFold(base, c, b)
 	case d.Piece.Fold != seams.None:
 		return doubly(wholeOf(base, c)[0], c)
+	case d.isSmall && !d.Piece.Pair && b.Kind == lay.FoldedAlong && !b.Shared:
+		return withOdd(base, c), nil
 	default:
 		return doubly(base, c)
 	}
+}
+
+// withOdd lays single pieces on two plies, two at a time where they are their own
+// mirror image; the odd one, or each of the others, from the lower ply alone.
+func withOdd(base Template, c cloth.Cloth) []Template {
+	odd := base
+	var out []Template
+	if n := base.Copies - base.Copies%2; n > 0 {
+		even := base
+		even.Copies = n
+		if made, err := doubly(even, c); err == nil {
+			out = made
+			odd.First, odd.Copies = odd.First+made[0].Copies, odd.Copies-n
+		}
+	}
+	if odd.Copies > 0 {
+		odd = singly(odd, c)[0]
+		odd.FromLower = true
+		out = append(out, odd)
+	}
+	return out
 }
 
 // wholeOf lays a cut-on-fold piece whole. Its outline is the half's and its

@@ -36,7 +36,9 @@ type Template struct {
 	Yields  int
 	First   int // number of its first copy, from 1
 	OnFold  bool
-	Turns   []layout.Turn
+	// FromLower says that it is cut from the lower of two plies alone.
+	FromLower bool
+	Turns     []layout.Turn
 	// image maps the outline onto itself, for a cut-on-fold piece laid whole
 	// and for single pieces that two plies give alike.
 	Image   pieces.Motion
@@ -51,6 +53,8 @@ type Demand struct {
 	Cut     int
 	// first is the number of its first template in this bed, from 1.
 	first int
+	// isSmall among all pieces of the bed.
+	isSmall bool
 }
 
 // DemandsOf asks a single bed for everything. It fails when a piece has no

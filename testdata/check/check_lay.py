@@ -250,6 +250,8 @@ class Lay:
             down = laid["mirrored"] != (ply["right_side"] == "down")
             out.append({"name": self.names[number], "piece": laid["piece"], "asked": asked, "laid": laid, "motion": whole,
                         "down": down, "shapes": [onto.shape(self.shapes[number])]})
+        if laid["lower_ply"]:
+            return [o for o in out if o["down"] == laid["mirrored"]]
         if laid["on_fold"] and len(out) == 2:
             drawn, other = sorted(out, key=lambda o: o["down"])
             drawn["shapes"] += other["shapes"]
