@@ -59,11 +59,11 @@ func Fill(p *lay.Plan, beds []SolvedBed) {
 	p.Need = purchase.Need(p.Cloth, p.Taken)
 	p.Buy = purchase.RoundUp(p.Cloth, p.Need)
 	noteStraightening(p)
-	noteFromLower(p)
+	NoteFromLower(p)
 }
 
-// noteFromLower says how what lies on two plies is cut once.
-func noteFromLower(p *lay.Plan) {
+// NoteFromLower says how what lies on two plies is cut once.
+func NoteFromLower(p *lay.Plan) {
 	var single []string
 	for _, l := range p.Pieces {
 		if l.FromLower && !slices.Contains(single, l.Name) {

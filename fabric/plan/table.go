@@ -96,9 +96,10 @@ func (t *Table) planLay(kind lay.Kind) (lay.Plan, error) {
 	}
 	plan.FoldedIn, plan.Width = found.Depth, 0
 	Fill(&plan, found.Beds)
-	if err := SetBound(&plan, found.Bound); err != nil {
+	if err := SetBound(&plan, t.sureBound(kind, found.Bound)); err != nil {
 		return lay.Plan{}, err
 	}
+	noteApproximate(&plan)
 	FillMatches(&plan, found)
 	if err := check.Plan(plan, t.Asked); err != nil {
 		return lay.Plan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", ErrInternal, kind, err)

@@ -81,7 +81,11 @@ func (a Amount) Need() float64 { return a.Taken + a.HandLaying + a.Straighten + 
 // RestsOn says what the amount rests on, in one line: "laid open in 1.82 m
 // (never below 1.61 m), straightening 3 cm, safety 9 cm, rounding 6 cm".
 func (a Amount) RestsOn(units Units) string {
-	parts := []string{"laid " + a.Lay + " in " + units.Long(a.Taken) + " (never below " + units.Long(a.Bound) + ")"}
+	laid := "laid " + a.Lay + " in " + units.Long(a.Taken)
+	if a.Bound > 0 { // of pieces that are only approximate nothing is proven
+		laid += " (never below " + units.Long(a.Bound) + ")"
+	}
+	parts := []string{laid}
 	for _, part := range a.additions() {
 		if part.length >= 0.5 {
 			parts = append(parts, part.name+" "+units.Short(part.length))

@@ -209,6 +209,7 @@ func (q *question) plan(kind lay.Kind, found *plan.SolvedLay) (lay.Plan, error) 
 		return lay.Plan{}, err
 	}
 	p.Notes = nil
+	plan.NoteFromLower(&p)
 	plan.FillMatches(&p, found)
 	if q.fits(found) && !kind.IsAcross() {
 		p.Zones = nil // of all the cloth that there is, not of the pieces' length alone

@@ -9,6 +9,7 @@ import (
 	"ellwand/cmd/ellwand/words"
 	"ellwand/cmd/ellwand/words/reason"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 )
 
@@ -48,9 +49,18 @@ func printLays(w io.Writer, work *job.Work, need plan.Requirement) {
 			continue
 		}
 		t.AppendRow(Row(p.Lay.String(), words.Plies(p), p.Cuts, work.FormatLong(p.Taken),
-			fmt.Sprintf("%.1f %%", 100*p.Density), work.FormatLong(p.Least()), words.BuyInStore(need.Cloth, p)))
+			fmt.Sprintf("%.1f %%", 100*p.Density), provenLeast(work, p), words.BuyInStore(need.Cloth, p)))
 	}
 	fmt.Fprintln(w, t.In(w))
+}
+
+// provenLeast is the length that no layout can beat; of pieces that are all only
+// approximate none is proven.
+func provenLeast(work *job.Work, p lay.Plan) string {
+	if p.Bound == 0 {
+		return "not proven"
+	}
+	return work.FormatLong(p.Least())
 }
 
 func printUnlessEmpty(w io.Writer, line string) {
