@@ -6,7 +6,6 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 	"ellwand/draft/subject"
-	"ellwand/pieces"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
@@ -105,15 +104,14 @@ func (g *garment) cuff() (part.Options, bool) {
 	return part.Options{}, false
 }
 
-// seam is the length of a seam of a piece, darts closed.
-func seam(piece pieces.Piece, name seams.Name) float64 { return construct.SeamLength(piece, name) }
-
-// notch is the distance along its edge of the notch that meets another.
-func notch(piece pieces.Piece, match marks.Name) float64 {
-	for _, n := range piece.Notches {
-		if n.Match == match {
-			return n.At
-		}
+// warnArmhole says that the armhole was lowered, or raised where by is less than
+// 0, for the sleeve.
+func (g *garment) warnArmhole(by float64) {
+	arm := construct.Length(g.result.Body[UpperArmGirth])
+	switch {
+	case by > 0:
+		g.warnf("the armhole is %s lower than the fit has it, so that the sleeve goes round an upper arm of %s", construct.Length(by), arm)
+	case by < 0:
+		g.warnf("the armhole is %s higher than the fit has it, so that the sleeve is not too wide for an upper arm of %s", construct.Length(-by), arm)
 	}
-	return 0
 }

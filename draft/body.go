@@ -10,33 +10,6 @@ import (
 	"ellwand/draft/subject"
 )
 
-// Measurement is a body measurement, by its term in ISO 8559-1
-// [source.ISO8559].
-type Measurement string
-
-// The measurements that blocks are drafted from.
-const (
-	BustGirth            Measurement = "bust girth"
-	WaistGirth           Measurement = "waist girth"
-	HipGirth             Measurement = "hip girth"
-	NeckBaseGirth        Measurement = "neck base girth"
-	BackNeckPointToWaist Measurement = "back neck point to waist"
-	ShoulderLength       Measurement = "shoulder length"
-	AcrossBackWidth      Measurement = "across back width"
-	AcrossFrontWidth     Measurement = "across front width"
-	ScyeDepth            Measurement = "scye depth"
-	ShoulderToWrist      Measurement = "shoulder to wrist"
-	UpperArmGirth        Measurement = "upper arm girth"
-	WristGirth           Measurement = "wrist girth"
-	WaistToHip           Measurement = "waist to hip"
-	BodyRise             Measurement = "body rise"
-	InsideLegLength      Measurement = "inside leg length"
-	OutsideLegLength     Measurement = "outside leg length"
-	// Height is the stature of ISO 8559-1, by its name in EN 13402-1. Nothing
-	// is drafted from it: it is there for lengths to be derived from.
-	Height Measurement = "height"
-)
-
 // limits are what a measurement of a body can be, of a child of a metre or a
 // grown body, in mm: wide enough for any body, narrow enough to catch a slip of
 // the unit [source.CommonPractice].
@@ -62,9 +35,6 @@ var limits = []struct {
 	{InsideLegLength, 350, 1050},
 	{OutsideLegLength, 500, 1350},
 }
-
-// girths are the measurements taken round the body.
-var girths = []Measurement{BustGirth, WaistGirth, HipGirth, NeckBaseGirth, UpperArmGirth, WristGirth}
 
 // Measurements lists every measurement that a body may have.
 func Measurements() []Measurement {

@@ -5,14 +5,9 @@ import (
 	"fmt"
 	"slices"
 
-	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
-	"ellwand/draft/part"
-	"ellwand/draft/skirt"
-	"ellwand/draft/sleeve"
 	"ellwand/draft/subject"
 	"ellwand/draft/trousers"
-	"ellwand/pieces"
 )
 
 // Draft drafts the pieces of one garment. The error is a sentence that names
@@ -68,30 +63,6 @@ func (r Request) check() error {
 	return r.Body.Check()
 }
 
-// garment is one garment in the making.
-type garment struct {
-	Request
-	result   Result
-	bodice   bodice.Block
-	sleeve   sleeve.Block
-	skirt    skirt.Block
-	trousers trousers.Block
-	// lowerWaist is the waist seam of the skirt or trousers; 0 without.
-	lowerWaist float64
-	// lowerEase is what it has over the girth of the body there.
-	lowerEase float64
-	pairings  []construct.Pairing
-	parts     []drafted
-	// partFigures are the figures that parts report.
-	partFigures []Figure
-}
-
-// drafted is a part with its pieces.
-type drafted struct {
-	part.Options
-	pieces []pieces.Piece
-}
-
 func (g *garment) draft() error {
 	if g.Bodice != nil {
 		if err := g.draftBodice(); err != nil {
@@ -126,8 +97,6 @@ func (g *garment) draft() error {
 	}
 	return nil
 }
-
-func (g *garment) add(more ...pieces.Piece) { g.result.Pieces = append(g.result.Pieces, more...) }
 
 // checkNames refuses two pieces of one name, and a cloth for a piece that is
 // not there.

@@ -74,26 +74,3 @@ func subjectsOf(err error) []subject.Subject {
 	errors.As(err, &refusal)
 	return refusal.Subjects
 }
-
-// bodySubjects are the measurements as subjects of a refusal.
-var bodySubjects = map[Measurement]subject.Subject{
-	Height: subject.Height, BustGirth: subject.BustGirth, WaistGirth: subject.WaistGirth, HipGirth: subject.HipGirth,
-	NeckBaseGirth: subject.NeckBaseGirth, BackNeckPointToWaist: subject.BackNeckPointToWaist, ShoulderLength: subject.ShoulderLength,
-	AcrossBackWidth: subject.AcrossBackWidth, AcrossFrontWidth: subject.AcrossFrontWidth, ScyeDepth: subject.ScyeDepth,
-	ShoulderToWrist: subject.ShoulderToWrist, UpperArmGirth: subject.UpperArmGirth, WristGirth: subject.WristGirth,
-	WaistToHip: subject.WaistToHip, BodyRise: subject.BodyRise, InsideLegLength: subject.InsideLegLength,
-	OutsideLegLength: subject.OutsideLegLength,
-}
-
-// SubjectOf a measurement.
-func SubjectOf(name Measurement) subject.Subject { return bodySubjects[name] }
-
-// MeasurementOf a subject; ok is false for one that is an option.
-func MeasurementOf(s subject.Subject) (name Measurement, ok bool) {
-	for name, known := range bodySubjects {
-		if known == s {
-			return name, true
-		}
-	}
-	return "", false
-}

@@ -40,22 +40,6 @@ func (g *garment) figures() []Figure {
 	return append(list, g.partFigures...)
 }
 
-func (g *garment) warnf(format string, args ...any) {
-	g.result.Warnings = append(g.result.Warnings, construct.Say(format, args...))
-}
-
-// warnArmhole says that the armhole was lowered, or raised where by is less than
-// 0, for the sleeve.
-func (g *garment) warnArmhole(by float64) {
-	arm := construct.Length(g.result.Body[UpperArmGirth])
-	switch {
-	case by > 0:
-		g.warnf("the armhole is %s lower than the fit has it, so that the sleeve goes round an upper arm of %s", construct.Length(by), arm)
-	case by < 0:
-		g.warnf("the armhole is %s higher than the fit has it, so that the sleeve is not too wide for an upper arm of %s", construct.Length(-by), arm)
-	}
-}
-
 // warn adds what will not wear well.
 func (g *garment) warn() {
 	for _, row := range g.result.Truing.Rows {

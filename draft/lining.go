@@ -1,25 +1,6 @@
 package draft
 
-import (
-	"ellwand/draft/lining"
-)
-
-// Lining asks for the lining of pieces.
-type Lining struct {
-	// Of names pieces, or a part for all its pieces. A piece that is cut
-	// in several, as a princess seam does, stands for all of them.
-	Of    []string
-	Cloth string
-	lining.Options
-}
-
-// Interfacing asks for the interfacing of pieces.
-type Interfacing struct {
-	// Of names pieces, as of a Lining.
-	Of    []string
-	Cloth string
-	lining.Interfacing
-}
+import "ellwand/draft/lining"
 
 // line derives the linings, before the allowances are given.
 func (g *garment) line() error {
@@ -62,19 +43,4 @@ func (g *garment) stiffen() error {
 		}
 	}
 	return nil
-}
-
-// isOfPart says that a piece belongs to the part of a name.
-func (g *garment) isOfPart(piece, name string) bool {
-	for _, p := range g.parts {
-		if p.Name != name && (p.Name != "" || string(p.Kind) != name) {
-			continue
-		}
-		for _, made := range p.pieces {
-			if made.Name == piece {
-				return true
-			}
-		}
-	}
-	return false
 }

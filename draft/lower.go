@@ -8,7 +8,6 @@ import (
 	"ellwand/draft/skirt"
 	"ellwand/draft/subject"
 	"ellwand/draft/trousers"
-	"ellwand/pieces"
 	"ellwand/pieces/seams"
 )
 
@@ -45,11 +44,6 @@ func (g *garment) bandDepth() float64 {
 func (g *garment) atBand(err error) error {
 	i := slices.IndexFunc(g.Parts, func(p part.Options) bool { return p.Kind == part.ShapedWaistband })
 	return atPlace(Place{Section: PartsSection, Index: i}, err)
-}
-
-// hasWaistband says that the parts have one.
-func (r Request) hasWaistband() bool {
-	return slices.ContainsFunc(r.Parts, func(p part.Options) bool { return p.Kind == part.Waistband || p.Kind == part.ShapedWaistband })
 }
 
 // draftSkirt drafts the skirt, to the waist seam of a fitted bodice if there
@@ -125,12 +119,4 @@ func (g *garment) joinsSkirt() bool { return g.Bodice != nil && g.Skirt != nil &
 // bodiceWaist is the waist seam of the bodice all round.
 func (g *garment) bodiceWaist() float64 {
 	return 2 * (seam(g.bodice.Front, seams.Waist) + seam(g.bodice.Back, seams.Waist))
-}
-
-// adopt takes over what a block has drafted.
-func (g *garment) adopt(made []pieces.Piece, sheets []construct.Sheet, pairings []construct.Pairing, warnings []construct.Sentence) {
-	g.add(made...)
-	g.result.Sheets = append(g.result.Sheets, sheets...)
-	g.pairings = append(g.pairings, pairings...)
-	g.result.Warnings = append(g.result.Warnings, warnings...)
 }

@@ -48,3 +48,18 @@ func (g *garment) pieceNames() []string {
 	}
 	return out
 }
+
+// isOfPart says that a piece belongs to the part of a name.
+func (g *garment) isOfPart(piece, name string) bool {
+	for _, p := range g.parts {
+		if p.Name != name && (p.Name != "" || string(p.Kind) != name) {
+			continue
+		}
+		for _, made := range p.pieces {
+			if made.Name == piece {
+				return true
+			}
+		}
+	}
+	return false
+}

@@ -13,6 +13,7 @@ package draft
 import (
 	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
+	"ellwand/draft/lining"
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
 	"ellwand/draft/sleeve"
@@ -84,3 +85,20 @@ type Derivation struct {
 
 // Figure is a named length of a draft, in mm.
 type Figure = construct.Figure
+
+// Lining asks for the lining of pieces.
+type Lining struct {
+	// Of names pieces, or a part for all its pieces. A piece that is cut
+	// in several, as a princess seam does, stands for all of them.
+	Of    []string
+	Cloth string
+	lining.Options
+}
+
+// Interfacing asks for the interfacing of pieces.
+type Interfacing struct {
+	// Of names pieces, as of a Lining.
+	Of    []string
+	Cloth string
+	lining.Interfacing
+}

@@ -1,19 +1,11 @@
 package draft
 
 import (
-	"math"
-
 	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
 	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
-
-// matching is how far two seams that are sewn edge to edge may differ, in mm.
-const matching = construct.Matching
-
-// noLimit stands for the most where longer does no harm.
-const noLimit = construct.NoLimit
 
 // report compares every pair of seams that are sewn together, and every seam
 // that fits the body.
@@ -95,25 +87,4 @@ func (g *garment) neckRow(length float64) Row {
 	}
 	return compare("neck", "neck seam", length, "neck base girth", body, 0, 15,
 		construct.Say("0 to 1.5 cm longer than the body (%s)", source.CommonPractice))
-}
-
-// compare makes a row; least and most are the normal range of the difference.
-func compare(seam, of string, length float64, against string, other, least, most float64, normal construct.Sentence) Row {
-	row := Row{
-		Seam: seam, Of: of, Against: against, OfLength: length, AgainstLength: other,
-		Difference: length - other, Least: least, Most: most, Normal: normal,
-	}
-	// A hundredth of a millimetre is the drafts' own precision.
-	row.Sound = row.Difference >= least-0.01 && row.Difference <= most+0.01
-	switch {
-	case !row.Sound && row.Difference < least:
-		row.Verdict = construct.Say("%s too short", construct.Length(least-row.Difference))
-	case !row.Sound:
-		row.Verdict = construct.Say("%s too long", construct.Length(row.Difference-most))
-	case math.Abs(row.Difference) < 0.5:
-		row.Verdict = construct.Say("matches")
-	default:
-		row.Verdict = construct.Say("in order")
-	}
-	return row
 }

@@ -35,13 +35,6 @@ type Lining struct {
 	Pairing construct.Pairing
 }
 
-// deriving is a lining in the making.
-type deriving struct {
-	piece pieces.Piece
-	// more is by how much a seam was made longer on purpose.
-	more map[seams.Name]float64
-}
-
 // Of derives the lining of a piece of the shell, before its allowances. A facing
 // that is grown on is left out: the lining ends where it does. So are a vent and
 // the extension of a fly, where the seam of the lining is left open, and the
@@ -197,24 +190,6 @@ func (d *deriving) keepInside() {
 
 func near(ring orb.Ring, p orb.Point) bool {
 	return planar.RingContains(ring, p) || planar.DistanceFrom(ring, p) < 0.5
-}
-
-// index of an edge, -1 when the piece has none of the name.
-func (d *deriving) index(name seams.Name) int {
-	for i, edge := range d.piece.Edges {
-		if edge.Name == name {
-			return i
-		}
-	}
-	return -1
-}
-
-func (d *deriving) moveNotches(edge seams.Name, by float64) {
-	for i := range d.piece.Notches {
-		if d.piece.Notches[i].Edge == edge {
-			d.piece.Notches[i].At += by
-		}
-	}
 }
 
 // against sets the lining against the shell, seam by seam, and gives the seam

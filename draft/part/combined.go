@@ -57,11 +57,6 @@ func combinedFacing(m Measures, o Options, name string) (Block, error) {
 	return block, nil
 }
 
-// room is how deep a facing may be beside the edges that it faces.
-func (c closedSeam) room() float64 {
-	return min(c.before.Path.Length(), c.after.Path.Length()) - shoulderLeft
-}
-
 // upperEdges are the edges of a bodice from the side over armhole and shoulder
 // to the centre, their darts closed, the centre line upright. Where the piece
 // opens with a facing of its own, they end at that.
@@ -112,10 +107,4 @@ func (b *Block) combine(c closedSeam, of pieces.Piece, name string, depth float6
 	}
 	s.Draw("draw the lower edge from there to the side", "square to both")
 	b.Sheets = append(b.Sheets, s)
-}
-
-// ownFacing is how much of the neck of a piece is faced by the facing that its
-// opening has grown on; 0 where it does not open.
-func ownFacing(of pieces.Piece) float64 {
-	return construct.SeamLength(of, seams.FacingNeck) - construct.SeamLength(of, seams.ExtensionNeck)
 }

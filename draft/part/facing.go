@@ -56,10 +56,6 @@ func (o Options) facingDepth(m Measures) float64 {
 	return depth
 }
 
-// shoulderLeft is the least of a shoulder seam that a facing leaves bare, in mm
-// [source.OwnChoice].
-const shoulderLeft = 5
-
 // faceNeck draws one facing: the neck edge itself, as much of the shoulder as
 // the facing is deep, and an outer edge that is square to the shoulder and to
 // the centre line.

@@ -41,9 +41,3 @@ type Options struct {
 	// Flat leaves out a bag's bottom.
 	Flat bool
 }
-
-// Measures of the body. A shape needs only some of them; a bag needs none.
-type Measures struct {
-	Bust, Waist, Hip, NeckBase, Shoulder float64
-	ScyeDepth, ShoulderToWrist, UpperArm float64
-}
