@@ -1,8 +1,6 @@
 package bodice
 
 import (
-	"slices"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
@@ -11,40 +9,6 @@ import (
 	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
-
-// The back neck and shoulder: the neck a fifth of the neck girth wide and a fifth
-// of that high, the shoulder falling 1 in 3, about 18 degrees
-// [source.CommonPractice].
-const (
-	neckWidth  = 1. / 5
-	neckHeight = 1. / 25
-	backFall   = 1. / 3
-)
-
-// neckRise is how far the neck point lies above the back neck point.
-func (f figures) neckRise() float64 { return neckHeight * f.NeckBase }
-
-// backUpper is the back above the waist.
-type backUpper struct {
-	waist, nape, neck, tip, across, underarm construct.Point
-	// beside is where the shoulder from the neck ends: the tip, or a dart.
-	beside construct.Point
-	// shoulder holds the edges of a shoulder with a dart, from the tip to the
-	// neck, and darts that dart; both empty without one.
-	shoulder []pieces.Edge
-	darts    []pieces.Dart
-}
-
-// shoulderEdges run from the tip to the neck, which may have been widened.
-func (b backUpper) shoulderEdges() []pieces.Edge {
-	if len(b.shoulder) == 0 {
-		return []pieces.Edge{construct.Edge(seams.Shoulder, construct.Line(b.tip.At, b.neck.At))}
-	}
-	edges := slices.Clone(b.shoulder)
-	last := &edges[len(edges)-1]
-	last.Path = construct.Line(last.Path.Start(), b.neck.At)
-	return edges
-}
 
 // backShoulderEase is how much longer the back shoulder is, eased onto the
 // front over the shoulder blade ([source.CommonPractice]: 0.5 to 1 cm).
@@ -119,13 +83,4 @@ func (f figures) back(s *construct.Sheet, o Options, b *backUpper, side pieces.P
 	piece.Grain = upright(f.acrossBack/4, b.nape.Y())
 	piece.Marks = []pieces.Mark{{Name: marks.BustLine, Path: construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.acrossBack, f.bustLine})}}
 	return piece
-}
-
-// sideTop is the upward direction of the side seam at the underarm.
-func sideTop(side pieces.Path) orb.Point { return side[len(side)-1].Tangent(1) }
-
-// upright is a straight grainline at a distance from the centre line of a
-// piece of some height.
-func upright(x, height float64) pieces.Grain {
-	return pieces.Grain{From: orb.Point{x, 0.2 * height}, To: orb.Point{x, 0.8 * height}}
 }

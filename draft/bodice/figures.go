@@ -5,36 +5,6 @@ import (
 	"ellwand/draft/subject"
 )
 
-// Measures of the body that a bodice is drafted from.
-type Measures struct {
-	Bust, Waist, NeckBase, BackNeckPointToWaist, Shoulder float64
-	AcrossBack, AcrossFront, ScyeDepth                    float64
-	// Hip and WaistToHip are needed below the waist only.
-	Hip, WaistToHip float64
-}
-
-// figures are the lengths that both pieces are drawn from.
-type figures struct {
-	Measures
-	bustEase, waistEase float64
-	// half is the width of front and back together on the bust line; waist
-	// the length of their waist seams together, darts closed.
-	half, waist float64
-	// bustLine and underarm are heights above the waist line.
-	bustLine, underarm float64
-	// acrossBack and acrossFront are half widths with their ease.
-	acrossBack, acrossFront float64
-	// bustPoint is the distance of the bust point from the centre front.
-	bustPoint float64
-	// bustDart is the width of the bust dart, measured at the level of the
-	// neck point.
-	bustDart float64
-	// proportional says that the widths are proportions of the bust.
-	proportional bool
-	// princess says that a seam takes up bust and waist darts.
-	princess bool
-}
-
 // What is added to the measurements, in mm or as a share [source.CommonPractice].
 const (
 	// scyeMore is how far the bust line lies below the scye depth, so that the

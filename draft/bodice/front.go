@@ -10,10 +10,6 @@ import (
 	"ellwand/pieces/seams"
 )
 
-// dartShort is how far before the bust point a dart ends, so that it does not
-// make a peak there ([source.CommonPractice]: 2 to 3 cm).
-const dartShort = 25
-
 // The front neck and shoulder: the neck as deep as the back's is wide, the
 // shoulder falling 2 in 5, about 22 degrees [source.CommonPractice].
 const (
@@ -23,17 +19,6 @@ const (
 	// back, for each mm of the bust dart: the way over the bust is longer.
 	longerFront = 1. / 4
 )
-
-// frontUpper is the front above the waist. The points of the shoulder and the
-// across front are drawn as they are worn; opening the bust dart turns those
-// beyond it about the bust point.
-type frontUpper struct {
-	waist, bustPoint, neck, centreNeck, tip, middle, across construct.Point
-	openTip, openMiddle, openAcross                         construct.Point
-	dart                                                    float64 // degrees
-	underarm                                                construct.Point
-	level                                                   construct.Point
-}
 
 func (f figures) frontUpper(s *construct.Sheet) frontUpper {
 	if f.proportional {
@@ -183,10 +168,6 @@ func (u frontUpper) shoulderDart(side, armhole pieces.Path) ([]pieces.Edge, piec
 	}
 	return edges, pieces.Dart{Name: seams.Shoulder.Dart(0), Mouth: seams.Shoulder.Mouth(0), Start: u.openMiddle.At, Apex: apex, End: u.middle.At}
 }
-
-// armholeNotch is where the notch of an armhole with a dart lies: so much of
-// the way from the underarm to the dart [source.OwnChoice].
-const armholeNotch = 0.7
 
 // armholeDart gives the edges from the waist to the neck with the bust dart
 // closed at the shoulder and opened in the armhole instead, at the across

@@ -5,9 +5,6 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/pieces"
-	"ellwand/pieces/marks"
-	"ellwand/pieces/role"
-	"ellwand/pieces/seams"
 )
 
 // princessNotch is how far above and below the bust point the notches of a
@@ -151,32 +148,4 @@ func (f figures) backPrincess(o Options, b backUpper, w waistSeam) princess {
 // ease on each side.
 func (f figures) backShoulderTop(o Options) float64 {
 	return (f.Shoulder+backShoulderEase)/2 - o.NeckWiden
-}
-
-// panels cuts front and back along their princess seams.
-func (f figures) panels(backSheet, frontSheet *construct.Sheet, o Options, front frontUpper, back backUpper, w waists, whole Block) []pieces.Piece {
-	seam := f.frontPrincess(o, front, w.front)
-	middle, side := split(whole.Front, seam, f.cutOf(o, whole.Front, 0), false)
-	backSeam := f.backPrincess(o, back, w.back)
-	backMiddle, backSide := split(whole.Back, backSeam, f.cutOf(o, whole.Back, f.backShoulderTop(o)), true)
-	side.Role, backSide.Role = role.SideFrontBodice, role.SideBackBodice
-	for _, p := range []*pieces.Piece{&side, &backSide} {
-		p.Name, p.Cut, p.Pair, p.Fold = p.Role.String(), 2, true, seams.None
-		foot := -0.8 * o.BelowWaist
-		x := (p.Edges[0].Path.Start()[0] + p.Edges[0].Path.End()[0]) / 2
-		p.Grain = pieces.Grain{From: orb.Point{x, foot + 0.15*f.underarm}, To: orb.Point{x, 0.8 * f.underarm}}
-	}
-	const rule = "smoothly over the fullest place; cut along it, so that the darts fall away"
-	// On the middle panel the bust line ends at the seam.
-	across := construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.acrossBack / 2, f.bustLine})
-	backMiddle.Marks = []pieces.Mark{{Name: marks.BustLine, Path: across}}
-	frontSheet.Draw("draw the princess seam on both legs of the darts, through "+construct.Numbers(front.bustPoint), rule)
-	backSheet.Draw("draw the princess seam down to the point of the waist dart and along both its legs", rule)
-	for _, e := range side.Edges[1:] {
-		frontSheet.GuideOf("side front", e.Name, e.Path)
-	}
-	for _, e := range backSide.Edges[1:] {
-		backSheet.GuideOf("side back", e.Name, e.Path)
-	}
-	return []pieces.Piece{middle, backMiddle, side, backSide}
 }

@@ -8,79 +8,8 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/pieces"
+	"ellwand/pieces/seams"
 )
-
-// shaping is how the bodice comes from the bust line in to the waist seam.
-type shaping struct {
-	// taper is how far each side seam comes in from the bust line to the
-	// waist; negative when it goes out.
-	taper float64
-	// front and back are what the darts of each piece take out, all together.
-	front, back float64
-}
-
-// The most that each means may take [source.CommonPractice]: a side seam that
-// slants more does not hang, a wider dart does not lie flat at its point.
-const (
-	mostTaper = 45.0
-	mostDart  = 63.0
-	mostFlare = 0.45 // for every mm of side seam
-)
-
-// How the difference between the bust line and the waist is shared out: so much
-// to each side seam, of the rest so much to the front darts and what is left to
-// the back. The front has more, since the bust stands out further than the
-// shoulder blades [source.OwnChoice].
-const (
-	sideShare  = 0.2
-	frontShare = 0.55
-	// leastOver is the least difference, in mm, that needs darts.
-	leastOver = 30
-)
-
-// shape shares out the difference between the bust line and the waist. A small
-// one goes into the side seams alone, as does what the waist is larger.
-func (f figures) shape(straight bool) (shaping, error) {
-	over := f.half - f.waist
-	if straight {
-		over = min(0, over)
-	}
-	if over < leastOver {
-		if -over/2 > mostFlare*f.underarm {
-			return shaping{}, construct.About(subject.WaistGirth, subject.BustGirth, subject.WaistEase).Refuse(
-				"bodice: the waist girth of %s with %s of ease is too large for the bust girth of "+
-					"%s: the side seams would flare too far; measure both again, or give more bust ease", construct.Length(f.Waist), construct.Length(f.waistEase), construct.Length(f.Bust))
-		}
-		return shaping{taper: over / 2}, nil
-	}
-	s := shaping{taper: min(sideShare*over, mostTaper)}
-	rest := over - 2*s.taper
-	s.front, s.back = frontShare*rest, (1-frontShare)*rest
-	if s.front*firstShare > mostDart {
-		return shaping{}, construct.About(subject.WaistGirth, subject.BustGirth).Refuse(
-			"bodice: the waist girth of %s is too small for the bust girth of %s: the darts "+
-				"would be wider than %s; measure both again, or let the waist hang straight", construct.Length(f.Waist), construct.Length(f.Bust), construct.Length(mostDart))
-	}
-	return s, nil
-}
-
-// side is the side seam from the waist up to the underarm, for a piece that is
-// so wide on the bust line. It is the same on both pieces, so that they match.
-func (f figures) side(width, taper float64) pieces.Path {
-	top := orb.Point{width, f.underarm}
-	if taper >= 0 {
-		return construct.Line(orb.Point{width - taper, 0}, top)
-	}
-	// A flaring side seam leaves the underarm straight down, and ends as far
-	// above the waist line as keeps the waist seam square to it.
-	flare := math.Atan(-taper / (0.75 * f.underarm))
-	foot := orb.Point{width - taper, min(f.half/2*math.Tan(flare/2), f.underarm/3)}
-	above := orb.Point{width, top[1] - 0.25*(top[1]-foot[1])}
-	return pieces.Path{pieces.Bezier{P0: foot, P1: construct.Between(foot, above, 0.5), P2: above, P3: top}}
-}
-
-// waistDart is a dart of the waist seam, its middle line upright.
-type waistDart struct{ middle, width, apex float64 }
 
 // waistSeam is the waist of one piece: stretches of seam with a dart between
 // each and the next.
@@ -244,4 +173,41 @@ func (w waistSeam) record(s *construct.Sheet, waist, underarm construct.Point, s
 			construct.Distance(d.Start, d.End), d.Apex[0], -d.Start[1], d.Apex[1])
 	}
 	s.Draw("draw the waist "+construct.Numbers(waist, foot), "square to the centre line, to the dart legs and to the side seam")
+}
+
+// edges of the waist from the centre line to the side: "waist", or with darts
+// "waist 1", "waist mouth 1", "waist 2" and so on.
+func (w waistSeam) edges() ([]pieces.Edge, []pieces.Dart) {
+	if w.below != nil {
+		return w.below.edges()
+	}
+	if len(w.darts) == 0 {
+		return []pieces.Edge{construct.Edge(seams.Waist, w.stretches[0])}, nil
+	}
+	var edges []pieces.Edge
+	darts := make([]pieces.Dart, len(w.darts))
+	for i, d := range w.darts {
+		d.Name, d.Mouth = seams.Waist.Dart(i+1), seams.Waist.Mouth(i+1)
+		darts[i] = d
+		edges = append(edges,
+			construct.Edge(seams.Waist.Stretch(i+1), w.stretches[i]),
+			construct.Edge(d.Mouth, w.mouths[i]))
+	}
+	last := len(w.stretches)
+	return append(edges, construct.Edge(seams.Waist.Stretch(last), w.stretches[last-1])), darts
+}
+
+// waists are the waist seams and side seams of both pieces.
+type waists struct {
+	front, back         waistSeam
+	frontSide, backSide pieces.Path
+	// waist and hip are the widths all round of a bodice that goes on below
+	// the waist.
+	waist, hip float64
+}
+
+func (f figures) noRoomForDarts() error {
+	return construct.About(subject.WaistGirth, subject.BustGirth).Refuse(
+		"bodice: the waist girth of %s leaves no room for its darts on a bust girth of %s: "+
+			"measure both again, or let the waist hang straight", construct.Length(f.Waist), construct.Length(f.Bust))
 }

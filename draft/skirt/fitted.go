@@ -11,20 +11,11 @@ import (
 	"ellwand/pieces/marks"
 	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
-	"ellwand/pieces/source"
 )
 
 // backMore is how much wider each half of the back is than that of the front
 // on the hip line, in mm: the seat is fuller [source.AldrichFromMemory].
 const backMore = 15
-
-// half is the front or the back of a darted skirt, half of it drawn.
-type half struct {
-	role   role.Role
-	centre seams.Name
-	width  float64 // on the hip line
-	darts  []dart
-}
 
 // fitted drafts a straight or an A-line skirt.
 func (f figures) fitted() (Block, error) {
@@ -93,14 +84,6 @@ func (f figures) widen(s *shaping) {
 	}
 }
 
-// slant of the side seam below the hip: across for every mm down.
-func (f figures) slant() float64 {
-	if f.Shape == Straight {
-		return 0
-	}
-	return f.flare() / (f.Length - f.WaistToHip)
-}
-
 // fitTaper finds the taper at which the waist seam, darts closed, has its
 // length: its curve makes it a little longer than the level distance.
 func (f figures) fitTaper(taper float64, halves ...half) float64 {
@@ -111,21 +94,6 @@ func (f figures) fitTaper(taper float64, halves ...half) float64 {
 		}
 		return length - f.waist/2
 	})
-}
-
-// side is the side seam from the hem up to the waist.
-func (f figures) side(width, taper float64) pieces.Path {
-	foot, hip, up := f.belowHip(width)
-	return construct.Join(construct.Line(foot, hip), sideSeam(hip, up, taper, f.WaistToHip+raise(taper)))
-}
-
-func (f figures) waistSeam(h half, side pieces.Path) ([]pieces.Edge, []pieces.Dart) {
-	darts := make([]construct.DartAt, len(h.darts))
-	for i, d := range h.darts {
-		darts[len(darts)-1-i] = construct.DartAt{Share: 1 - d.share, Width: d.width, Length: d.length}
-	}
-	up := side[len(side)-1].Tangent(1)
-	return construct.DartedSeam(seams.Waist, side.End(), construct.Square(up), orb.Point{0, 0}, orb.Point{-1, 0}, darts)
 }
 
 // piece draws one half, its centre line on the left.
@@ -206,23 +174,4 @@ func (f figures) fittedBlock(s shaping, sheets []construct.Sheet, front, back pi
 		b.Warnings = append(b.Warnings, construct.Say("the hem is %s round, %s below the waist: for a full stride add a vent, or stop at 50 cm", construct.Length(b.Hem), construct.Length(f.Length)))
 	}
 	return b
-}
-
-// waistPairing sets the waist seam against the body.
-func waistPairing(of string, length float64, f figures) construct.Pairing {
-	return construct.Pairing{
-		Seam: "waist", Of: of, Length: length, Against: "waist girth", Other: f.Waist,
-		Least: min(10, f.WaistEase) - 0.1, Most: max(20, f.WaistEase) + 0.1,
-		Normal: construct.Say("1 to 2 cm of ease in a skirt (%s), or the ease that was asked for", source.CommonPractice),
-	}
-}
-
-// hipPairing sets the width on the hip line against the body.
-func (f figures) hipPairing(width float64) construct.Pairing {
-	return construct.Pairing{
-		Seam: "hip line", Of: "width all round", Length: width, Against: "hip girth", Other: f.Hip,
-		Least: f.HipEase - construct.Matching, Most: construct.NoLimit,
-		Normal: construct.Say("%s of hip ease or more: 3 cm is close in a straight skirt, 5 cm easy (%s; %s)",
-			construct.Length(f.HipEase), source.AldrichFromMemory, source.Armstrong),
-	}
 }

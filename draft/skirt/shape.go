@@ -143,3 +143,23 @@ func sideSeam(hip, way orb.Point, taper, rise float64) pieces.Path {
 	flare := math.Atan(-way[0]/way[1]) * 180 / math.Pi
 	return construct.Curve(hip, way, 0.42, waist, construct.Heading(90+max(lean, flare)), 0.36)
 }
+
+// mostTurn is the furthest that closing a dart may turn the side of a piece, in
+// radians: about 40 degrees, more than a quarter of a circle all round
+// [source.OwnChoice].
+const mostTurn = 0.7
+
+// hemDarts are one dart a piece, to be closed into the hem. What is to be taken
+// in is shared so that both close by the same angle: front and back then flare
+// alike, and the side seam hangs straight [source.CommonPractice].
+func (f figures) hemDarts(total float64) (front, back []dart, err error) {
+	frontLong, backLong := frontLength*f.WaistToHip, backFirst*f.WaistToHip
+	turn := total / (frontLong + backLong)
+	if turn > mostTurn {
+		return nil, nil, construct.About(subject.WaistGirth, subject.HipGirth, subject.WaistToHip).Refuse(
+			"skirt: the waist girth of %s is too small for the hip girth of %s within a waist "+
+				"to hip of %s to close the darts into the hem; measure all three again, or ask for a gored or a circle skirt",
+			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
+	}
+	return []dart{{0.6, turn * frontLong, frontLong}}, []dart{{0.5, turn * backLong, backLong}}, nil
+}

@@ -6,7 +6,6 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
-	"ellwand/pieces"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/geometry"
 	"ellwand/pieces/seams"
@@ -24,17 +23,6 @@ var (
 
 // scales are the denominators at which a piece is drawn.
 var scales = []float64{1, 1.5, 2, 2.5, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 25, 30, 40}
-
-// figure draws one piece on a page: y up on the piece is y down on paper.
-type figure struct {
-	content
-	to    *drawing.Picture
-	scale float64 // denominator
-	shift orb.Point
-	// lines that numbers keep off, and boxes that are taken, on paper.
-	lines [][2]orb.Point
-	taken []orb.Bound
-}
 
 // room around the drawing for numbers, mm.
 const numberRoom = 6.0
@@ -74,27 +62,6 @@ func (c content) bound() orb.Bound {
 		box = box.Union(g.Path.Flatten(1).Bound())
 	}
 	return box
-}
-
-func (f *figure) at(p orb.Point) orb.Point {
-	return orb.Point{f.shift[0] + p[0]/f.scale, f.shift[1] - p[1]/f.scale}
-}
-
-func (f *figure) path(pen drawing.Pen, path pieces.Path) {
-	line := path.Flatten(0.05 * f.scale)
-	points := make([]orb.Point, len(line))
-	for i, p := range line {
-		points[i] = f.at(p)
-	}
-	f.line(pen, points...)
-}
-
-// line draws a line that numbers keep off.
-func (f *figure) line(pen drawing.Pen, points ...orb.Point) {
-	f.to.Line(pen, points...)
-	for i := 1; i < len(points); i++ {
-		f.lines = append(f.lines, [2]orb.Point{points[i-1], points[i]})
-	}
 }
 
 func (f *figure) drawLines() {

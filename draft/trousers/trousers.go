@@ -1,8 +1,6 @@
 package trousers
 
 import (
-	"github.com/paulmach/orb"
-
 	"ellwand/draft/construct"
 	"ellwand/draft/part"
 	"ellwand/pieces"
@@ -10,37 +8,6 @@ import (
 	"ellwand/pieces/seams"
 	"ellwand/pieces/source"
 )
-
-// Block is a pair of trousers as drafted.
-type Block struct {
-	Pieces []pieces.Piece
-	Sheets []construct.Sheet
-	// Waist is the length of the waist seam all round, darts closed;
-	// WaistEase what it has over the waist girth.
-	Waist, WaistEase float64
-	// Hip is the width all round on the hip line, Hem that of one leg.
-	Hip, Hem float64
-	// Crotch is the length of the crotch seam from the centre front waist
-	// through the legs to the centre back waist.
-	Crotch float64
-	// Elastic is the length that is cut for an elastic waist; 0 without.
-	Elastic float64
-	// Pairings are the lengths that must agree.
-	Pairings []construct.Pairing
-	Warnings []construct.Sentence
-}
-
-// half is one piece as drawn: the lines of its outline, and what it takes to
-// name them.
-type half struct {
-	role                       role.Role
-	waist                      []pieces.Edge
-	darts                      []pieces.Dart
-	insideLeg, outsideLeg, hem pieces.Path
-	// centre is the straight upper part of the crotch seam, curve the rest.
-	centre, curve pieces.Path
-	hip           float64 // width on the hip line
-}
 
 // Draft drafts front and back, and the pockets. The error is a sentence that
 // names the measurement or option that cannot be.
@@ -159,34 +126,4 @@ func (f figures) warnings(b Block) []construct.Sentence {
 		list = append(list, construct.Say("the leg is %s round at the hem: the foot may not go through without an opening", construct.Length(b.Hem)))
 	}
 	return list
-}
-
-// dartPlan is where the darts of a piece lie, as shares of its waist line from
-// the centre, and how long they are, as shares of the waist to hip.
-type dartPlan struct {
-	alone         float64    // the middle of a single dart
-	pair          [2]float64 // the middles of two
-	first, second float64    // lengths
-	widest        float64    // the widest that a single dart may be
-}
-
-// darts sets what the darts of a piece take in: one, or two where one would be
-// too wide. Shares run along the waist from the side.
-func (f figures) darts(total float64, p dartPlan) []construct.DartAt {
-	first, second := p.first*f.WaistToHip, p.second*f.WaistToHip
-	switch {
-	case total <= 0:
-		return nil
-	case total <= min(p.widest, flatDart*first):
-		return []construct.DartAt{{Share: 1 - p.alone, Width: total, Length: first}}
-	}
-	return []construct.DartAt{
-		{Share: 1 - p.pair[1], Width: total / 2, Length: second},
-		{Share: 1 - p.pair[0], Width: total / 2, Length: first},
-	}
-}
-
-// along is the point of a line from a point in a direction at a height.
-func along(from, way orb.Point, height float64) orb.Point {
-	return construct.Go(from, way, (height-from[1])/way[1])
 }
