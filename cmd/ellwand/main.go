@@ -4,7 +4,6 @@ package main
 
 import (
 	"context"
-	"errors"
 	"fmt"
 	"io"
 	"os"
@@ -15,14 +14,6 @@ import (
 	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
 	"ellwand/pieces/text"
-)
-
-// Exit statuses.
-const (
-	statusDone   = 0
-	statusFailed = 1 // a fault of the program: nothing the user wrote is wrong
-	statusBad    = 2 // bad input or usage
-	statusNo     = 3 // the answer is no
 )
 
 func main() {
@@ -49,17 +40,6 @@ func run(ctx context.Context, args []string, stdout, stderr io.Writer) int {
 		_ = report.Write(printed, errorDocument(status, err)) // the exit status tells it as well
 	}
 	return status
-}
-
-func statusOf(err error) int {
-	var answer *no
-	switch {
-	case failure.Is(err):
-		return statusFailed
-	case errors.As(err, &answer):
-		return statusNo
-	}
-	return statusBad
 }
 
 // execute carries out one command line. What nobody foresaw is an error as well.
@@ -92,8 +72,3 @@ func withinLimits(args []string) error {
 	}
 	return nil
 }
-
-// no marks an answer that is no, such as a remnant that does not fit.
-type no struct{ answer string }
-
-func (n *no) Error() string { return n.answer }

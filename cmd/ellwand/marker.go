@@ -2,13 +2,12 @@ package main
 
 import (
 	"context"
-	"ellwand/cmd/ellwand/limit"
 	"errors"
 	"fmt"
 	"io"
-	"path/filepath"
 	"slices"
-	"strings"
+
+	"ellwand/cmd/ellwand/limit"
 
 	"github.com/spf13/cobra"
 
@@ -102,7 +101,7 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	if err != nil {
 		return err
 	}
-	as, err := m.planFile(cmd, work)
+	as, err := m.full.planFile(m.output, cmd, work)
 	if err != nil {
 		return err
 	}
@@ -189,14 +188,4 @@ func (e *env) plan(ctx context.Context, work *job.Work, c cloth.Cloth, kind *lay
 		e.note("note: %s", words.EndedEarly(work, c, plan.Need.Work, s.Search))
 	}
 	return plan, err
-}
-
-// planName is the file of a cloth's plan: the name asked for the first cloth,
-// with the cloth's name added for the others.
-func planName(output, cloth string, index int) string {
-	if index == 0 {
-		return output
-	}
-	extension := filepath.Ext(output)
-	return strings.TrimSuffix(output, extension) + "-" + job.Slug(cloth) + extension
 }

@@ -50,13 +50,13 @@ func (f *fullOptions) register(cmd *cobra.Command) {
 }
 
 // planFile reads the options.
-func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, error) {
-	format, err := formatOf(m.output, m.full.full)
+func (f fullOptions) planFile(output string, cmd *cobra.Command, work *job.Work) (planFile, error) {
+	format, err := formatOf(output, f.full)
 	if err != nil {
 		return planFile{}, err
 	}
 	inches := work.InInches()
-	out := planFile{format: format, full: m.full.full}
+	out := planFile{format: format, full: f.full}
 	changed := cmd.Flags().Changed
 	if !out.full {
 		for _, name := range []string{"roll", "frame", "margin", "overlap"} {
@@ -64,7 +64,7 @@ func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, e
 				return out, fmt.Errorf("--%s is for a marker at full size; add --full", name)
 			}
 		}
-		paper, err := parsePaper(m.full.paper.name)
+		paper, err := parsePaper(f.paper.name)
 		out.plan = marker.Options{Job: work.Title(), Paper: paper, Inches: inches, Children: work.Children}
 		return out, err
 	}
@@ -73,18 +73,18 @@ func (m markerOptions) planFile(cmd *cobra.Command, work *job.Work) (planFile, e
 		return out, fmt.Errorf("--paper and --roll cannot both be given: sheets or a roll")
 	}
 	if changed("paper") {
-		out.plotter.Paper, err = m.full.paper.paper(work)
+		out.plotter.Paper, err = f.paper.paper(work)
 		return out, err
 	}
 	unit := paperUnit(work)
-	if out.plotter.Longest, err = parseLength("--frame", m.full.frame, unit); err != nil {
+	if out.plotter.Longest, err = parseLength("--frame", f.frame, unit); err != nil {
 		return out, err
 	}
-	height, err := parseLength("--roll", m.full.roll, unit)
+	height, err := parseLength("--roll", f.roll, unit)
 	if err != nil {
 		return out, err
 	}
-	if out.plotter.Paper, err = m.full.paper.edges(paper.Paper{Height: height, Unit: unit}, work.Unit); err != nil {
+	if out.plotter.Paper, err = f.paper.edges(paper.Paper{Height: height, Unit: unit}, work.Unit); err != nil {
 		return out, err
 	}
 	return out, out.plotter.Check()

@@ -86,7 +86,7 @@ func (e *env) remnant(ctx context.Context, path string, s layFlags, o remnantOpt
 	if err != nil {
 		return err
 	}
-	out := remnantFiles{s: s, o: o, paper: paper, work: work, out: &files.Set{Force: s.force, Input: path},
+	out := remnantFiles{s: s, output: o.output, paper: paper, work: work, out: &files.Set{Force: s.force, Input: path},
 		cloths: len(cloths)}
 	if err := out.check(cloths); err != nil {
 		return err

@@ -22,7 +22,7 @@ import (
 // asked, those of what would make it fit with a number after it.
 type remnantFiles struct {
 	s      layFlags
-	o      remnantOptions
+	output string
 	paper  paper.Paper
 	work   *job.Work
 	out    *files.Set
@@ -50,8 +50,8 @@ func (r remnantFiles) check(all []app.PieceOfCloth) error {
 
 // names of the plan and of the layout of a cloth; empty when not asked for.
 func (r remnantFiles) names(c cloth.Cloth, index int) (plan, layout string, err error) {
-	if r.o.output != "" {
-		plan = planName(r.o.output, c.Name, index)
+	if r.output != "" {
+		plan = planName(r.output, c.Name, index)
 	}
 	if r.s.layout == "" {
 		return plan, "", nil

@@ -1,35 +1,15 @@
 package main
 
 import (
-	"errors"
 	"fmt"
-	"io"
 	"runtime"
 	"strings"
 
 	"github.com/spf13/cobra"
 
-	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/build"
 	"ellwand/cmd/ellwand/manual"
-	"ellwand/cmd/ellwand/screen"
-	"ellwand/pieces/text"
 )
-
-// env is what every command writes to, and the options that all of them take.
-type env struct {
-	out, err io.Writer
-	screen   io.Writer // out, in the columns that there are
-	stdout   io.Writer // what out writes to, as it is
-	width    int       // columns of stdout
-	json     bool
-	quiet    bool
-}
-
-func newEnv(printed, stdout, stderr io.Writer) *env {
-	out, width := text.Writer(printed), screen.Width(stdout)
-	return &env{out: out, err: stderr, screen: screen.NewWriter(out, width), stdout: stdout, width: width}
-}
 
 func newRoot(e *env) *cobra.Command {
 	root := &cobra.Command{
@@ -86,48 +66,4 @@ func knownCommand(root *cobra.Command, args []string) error {
 		return fmt.Errorf("there is no command %q; did you mean %s?", args[0], strings.Join(near, " or "))
 	}
 	return fmt.Errorf("there is no command %q; see: ellwand --help", args[0])
-}
-
-// one returns a check that a command is given exactly one argument.
-func one(what string) cobra.PositionalArgs {
-	return func(cmd *cobra.Command, args []string) error {
-		switch {
-		case len(args) == 0:
-			return fmt.Errorf("%s needs %s; for example:\n%s", cmd.CommandPath(), what, cmd.Example)
-		case len(args) > 1:
-			return fmt.Errorf("%s takes one argument, %s, but was given %d: %s", cmd.CommandPath(), what, len(args),
-				strings.Join(args, " "))
-		}
-		return nil
-	}
-}
-
-// sentence puts the program's name before each line of an error.
-func sentence(err error) string {
-	return "ellwand: " + strings.ReplaceAll(message(err), "\n", "\nellwand: ")
-}
-
-// message of an error, its options called as they are on the command line.
-func message(err error) string {
-	text := strings.TrimRight(err.Error(), "\n")
-	var refused *app.Refused
-	if errors.As(err, &refused) {
-		text = refused.Calling(func(a app.Argument) string { return "--" + string(a) })
-	}
-	return text
-}
-
-// noArguments refuses arguments where there are none to give.
-func noArguments(cmd *cobra.Command, args []string) error {
-	if len(args) > 0 {
-		return fmt.Errorf("%s takes no arguments, but was given: %s", cmd.CommandPath(), strings.Join(args, " "))
-	}
-	return nil
-}
-
-// note tells the user something beside the result.
-func (e *env) note(format string, args ...any) {
-	if !e.quiet {
-		fmt.Fprintf(screen.NewWriter(text.Writer(e.err), screen.Width(e.err)), format+"\n", args...)
-	}
 }

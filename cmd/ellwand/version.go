@@ -7,7 +7,6 @@ import (
 	"github.com/spf13/cobra"
 
 	"ellwand/cmd/ellwand/build"
-	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/report"
 )
 
@@ -28,9 +27,4 @@ func newVersion(e *env) *cobra.Command {
 			return nil
 		},
 	}
-}
-
-// printJSON prints a document on stdout.
-func (e *env) printJSON(value any) error {
-	return failure.Of(report.Write(e.out, value))
 }

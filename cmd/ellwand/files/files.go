@@ -3,14 +3,12 @@
 package files
 
 import (
-	"errors"
 	"fmt"
 	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
-	"syscall"
 )
 
 // Set of the files that a command will write.
@@ -108,28 +106,6 @@ func (s *Set) sweep(folder string) {
 		s.swept[folder] = true
 		sweepFolder(folder)
 	}
-}
-
-// missing reports whether a path leads nowhere, be it through a file where a
-// folder should be.
-func missing(err error) bool {
-	return errors.Is(err, fs.ErrNotExist) || errors.Is(err, syscall.ENOTDIR)
-}
-
-func unwritable(path string, err error) error {
-	reason := err
-	var detail *fs.PathError
-	var link *os.LinkError
-	switch {
-	case errors.As(err, &detail):
-		reason = detail.Err
-	case errors.As(err, &link):
-		reason = link.Err
-	}
-	if errors.Is(err, syscall.ENOSPC) || errors.Is(err, syscall.EDQUOT) {
-		return fmt.Errorf("%s cannot be written (%w); make room there, or choose another place", path, reason)
-	}
-	return fmt.Errorf("%s cannot be written (%w); choose another place, or change its permissions", path, reason)
 }
 
 // Add plans a file; its content is written by Commit.

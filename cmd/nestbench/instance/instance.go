@@ -33,22 +33,6 @@ func (in Instance) Pieces() int {
 	return n
 }
 
-// file is an instance as written. Its "height" is the width of the strip.
-type file struct {
-	Name  string
-	Items []fileItem
-	Strip struct{ Height float64 }
-}
-
-type fileItem struct {
-	Demand              int
-	AllowedOrientations []float64
-	Shape               struct {
-		Type string
-		Data json.RawMessage
-	}
-}
-
 // Read reads the instance at a path. The error says what is wrong with it.
 func Read(path string) (Instance, error) {
 	data, err := readAtMost(path)
