@@ -60,7 +60,7 @@ func (e *env) compare(ctx context.Context, path, cloth string, m searchFlags) er
 		return err
 	}
 	done()
-	e.noteEnded(ctx)
+	e.noteEnded(ranked.Ended)
 	if e.json {
 		return e.printJSON(report.ComparisonOf(work, ranked))
 	}

@@ -93,8 +93,8 @@ func (e *env) estimate(ctx context.Context, path string, s layFlags, widthTexts 
 	}
 	done()
 	for _, one := range found {
-		if one.EndedEarly {
-			e.note("note: %s", words.EndedEarly(work, one.Cloth, one.Work, s.Search))
+		if one.Ended.Early {
+			e.note("note: %s", words.EndedEarly(work, one.Cloth, one.Ended))
 		}
 		if err := layouts.add(out, one.Requirement); err != nil {
 			return err

@@ -183,9 +183,9 @@ func (e *env) plan(ctx context.Context, work *job.Work, c cloth.Cloth, kind *lay
 	watch, done := e.watch(work)
 	defer done()
 	plan, err := app.Plan(ctx, work, c, kind, s.Search, watch)
-	if plan.EndedEarly {
+	if plan.Ended.Early {
 		done()
-		e.note("note: %s", words.EndedEarly(work, c, plan.Need.Work, s.Search))
+		e.note("note: %s", words.EndedEarly(work, c, plan.Ended))
 	}
 	return plan, err
 }

@@ -91,6 +91,7 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 	if printed, err = printing.Pack(ctx, p.Search); err != nil {
 		return err
 	}
+	e.noteEnded(printed.Ended)
 	if err := out.Commit(); err != nil {
 		return err
 	}

@@ -82,7 +82,7 @@ func (e *env) quote(ctx context.Context, path string, m searchFlags, o quoteOpti
 		return err
 	}
 	done()
-	e.noteEnded(ctx)
+	e.noteEnded(reckoned.Ended)
 	if o.output != "" {
 		if err := writeQuote(out, o.output, reckoned, paper); err != nil {
 			return err

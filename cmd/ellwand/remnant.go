@@ -124,9 +124,13 @@ func (e *env) ask(work *job.Work, ask func(app.Watch) (app.RemnantAnswer, error)
 	watch, done := e.watch(work)
 	defer done()
 	answer, err := ask(watch)
-	if answer.EndedEarly {
+	if answer.Ended.Early {
 		done()
-		e.note("note: %s: the search was ended early; what would make it fit was not looked for", answer.Cloth.Name)
+		how := "was not looked for"
+		if len(answer.Tried) > 0 {
+			how = "was not looked for to the end"
+		}
+		e.note("note: %s: the search was ended early; what would make it fit %s", answer.Cloth.Name, how)
 	}
 	return answer, err
 }

@@ -84,7 +84,7 @@ func (e *env) requirementTable(cmd *cobra.Command, path string, s searchFlags, o
 		return err
 	}
 	done()
-	e.noteEnded(ctx)
+	e.noteEnded(table.Ended)
 	for _, output := range o.outputs {
 		if err := out.Add(output, tableWriter(table, output, paper)); err != nil {
 			return err

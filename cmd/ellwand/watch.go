@@ -1,7 +1,6 @@
 package main
 
 import (
-	"context"
 	"fmt"
 	"time"
 
@@ -11,6 +10,7 @@ import (
 	"ellwand/cmd/ellwand/words"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
 	"ellwand/nest"
 )
 
@@ -46,8 +46,8 @@ func (e *env) notes(sentences []string) {
 }
 
 // noteEnded says when searches were ended before their time.
-func (e *env) noteEnded(ctx context.Context) {
-	if ctx.Err() != nil {
-		e.note("note: the search was ended early; these are the best lays it had found")
+func (e *env) noteEnded(ended plan.Ended) {
+	if ended.Early {
+		e.note("note: %s", ended.Say())
 	}
 }

@@ -87,8 +87,19 @@ func (t *Table) count(o nest.Options, found nest.Result) {
 	if t.Ctx.Err() != nil {
 		made = min(made, found.TotalPasses/2)
 	}
-	t.Work = t.Work.Plus(Work{Due: o.Passes, Made: made})
+	t.counted(Work{Due: o.Passes, Made: made})
 }
+
+// counted adds work; what is copied from the table counts with it.
+func (t *Table) counted(more Work) {
+	if t.Work == nil {
+		t.Work = &Work{}
+	}
+	*t.Work = t.Work.Plus(more)
+}
+
+// Left counts a search that was due and not begun.
+func (t *Table) Left(share float64) { t.counted(Work{Due: t.Budget(share).Passes}) }
 
 // Budget of one search, with a share of the whole.
 func (t *Table) Budget(share float64) nest.Options {

@@ -116,10 +116,14 @@ func Require(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options Opt
 	if err != nil {
 		return Requirement{}, err
 	}
-	t := &Table{Ctx: ctx, Cloth: c, Asked: all, Wanted: wanted, Options: options}
+	t := &Table{Ctx: ctx, Cloth: c, Asked: all, Wanted: wanted, Options: options, Work: &Work{}}
 	plans := map[lay.Kind]lay.Plan{}
 	for _, kind := range searchOrder {
-		if !options.wants(kind) || kind != lay.Open && endedWithOne(ctx, plans) {
+		if !options.wants(kind) {
+			continue
+		}
+		if kind != lay.Open && endedWithOne(ctx, plans) {
+			t.Left(t.share(kind))
 			continue
 		}
 		plan, err := t.planLay(kind)
@@ -140,7 +144,7 @@ func Require(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options Opt
 		}
 	}
 	out.compare()
-	out.Work, out.Improved = t.Work, t.improved
+	out.Work, out.Improved = *t.Work, t.improved
 	out, err = out.choose()
 	if err != nil || c.Repeat.IsPlain() {
 		return out, err

@@ -48,7 +48,7 @@ func (t *Table) belowIncrement(found *SolvedBed, share float64) error {
 	sheet.Length, sheet.Zones = target, zones
 	search := scaled(t.Budget(share), incrementShare)
 	search.Start = &found.Layout
-	result, err := t.solve(sheet, search)
+	result, err := t.Run(sheet, search)
 	if err != nil {
 		return fmt.Errorf("%w: %w", ErrInternal, err)
 	}

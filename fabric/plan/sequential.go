@@ -25,7 +25,7 @@ const manyOutlines = 30
 func (t *Table) search(templates []rules.Template, problem layout.Problem, o nest.Options) (nest.Result, error) {
 	garments := garmentsOf(templates, problem)
 	if len(garments) < 2 {
-		return t.solve(problem, o)
+		return t.Run(problem, o)
 	}
 	row, err := t.inSequence(garments, problem, scaled(o, sequentialShare/float64(len(garments))))
 	if err != nil {
@@ -34,15 +34,15 @@ func (t *Table) search(templates []rules.Template, problem layout.Problem, o nes
 	if o.Start != nil && row.Length < o.Start.Length && verify.Layout(problem, row) == nil {
 		o.Start = &row
 	}
-	result, err := t.solve(problem, scaled(o, 1-sequentialShare))
+	result, err := t.Run(problem, scaled(o, 1-sequentialShare))
 	if err == nil {
 		result.Layout = shorter(problem, result.Layout, &row)
 	}
 	return result, err
 }
 
-// solve a problem, and count the work.
-func (t *Table) solve(problem layout.Problem, o nest.Options) (nest.Result, error) {
+// Run a search for a problem, and count the work.
+func (t *Table) Run(problem layout.Problem, o nest.Options) (nest.Result, error) {
 	found, err := nest.Solve(t.Ctx, problem, o)
 	t.count(o, found)
 	return found, err
@@ -89,7 +89,7 @@ func (t *Table) inSequence(garments [][]int, problem layout.Problem, o nest.Opti
 		for _, i := range items {
 			alone.Items = append(alone.Items, problem.Items[i])
 		}
-		found, err := t.solve(alone, o)
+		found, err := t.Run(alone, o)
 		if err != nil {
 			return layout.Layout{}, err
 		}

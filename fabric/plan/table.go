@@ -30,8 +30,8 @@ type Table struct {
 	// solved lays, for the open lay to start from, and the shortest of them.
 	solved   []*SolvedLay
 	shortest *SolvedLay
-	// Work of all searches so far.
-	Work Work
+	// Work of all searches so far, also of those on copies of the table.
+	Work *Work
 	// improved says that a kept layout is shorter than what a search found.
 	improved bool
 }

@@ -16,6 +16,9 @@ type Found struct {
 	Taken, Bound float64
 	// Density is the marker efficiency, 0 to 1.
 	Density float64
+	// Kept says that it rests on what an earlier search with another seed or effort
+	// found.
+	Kept bool
 }
 
 // FoundIn takes the recommended lay of a requirement; its bound is one that no
@@ -117,6 +120,7 @@ func InSuccession(alone []Found) Found {
 		out.Taken += found.Taken
 		out.Bound = math.Max(out.Bound, found.Bound)
 		filled += found.Density * found.Taken
+		out.Kept = out.Kept || found.Kept
 	}
 	if out.Taken > 0 {
 		out.Density = filled / out.Taken

@@ -126,6 +126,9 @@ func (p *quotePage) remarks() {
 	for _, saving := range p.quote.Together {
 		paragraph(capital(saving.Say(p.quote.Currency, p.quote.Units)) + ".")
 	}
+	if p.quote.Ended.Early {
+		paragraph(p.quote.Ended.Say())
+	}
 	p.down(6.5)
 	p.bold(9)
 	p.at(edge, "Terms")

@@ -6,6 +6,7 @@ import (
 	"strings"
 	"time"
 
+	"ellwand/fabric/plan"
 	"ellwand/pieces"
 )
 
@@ -29,6 +30,8 @@ type Request struct {
 	// Deposit is the share of the total to be paid beforehand.
 	Deposit Share
 	Terms   []string // paragraphs in the maker's own words
+	// Ended says whether the searches for lays were ended early.
+	Ended plan.Ended
 }
 
 // Garment is one kind of garment that is made.

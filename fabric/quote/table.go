@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/plan"
 	"ellwand/pieces/text"
 )
 
@@ -18,6 +19,8 @@ type Table struct {
 	Title  string
 	Inches bool // widths and lengths in inches and yards first
 	Cloths []ClothTable
+	// Ended says whether the searches for lays were ended early.
+	Ended plan.Ended
 }
 
 // Settle makes the cells agree with each other: a lay for one-way cloth is one
@@ -120,6 +123,9 @@ func (t Table) WriteMarkdown(w io.Writer) error {
 		if basis := cloth.RestsOn(Units{Inches: t.Inches}); basis != "" {
 			fmt.Fprintf(&b, "\n%s\n", basis)
 		}
+	}
+	if t.Ended.Early {
+		fmt.Fprintf(&b, "\n%s\n", t.Ended.Say())
 	}
 	_, err := io.WriteString(w, b.String())
 	return err

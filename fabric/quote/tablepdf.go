@@ -28,13 +28,17 @@ func (t Table) WritePDF(w io.Writer, sheet paper.Paper) error {
 	for _, cloth := range t.Cloths {
 		s.cloth(cloth)
 	}
-	if !s.HasRoom(7) {
+	if !s.HasRoom(11) {
 		s.newSheet()
 	}
 	s.down(7)
 	s.plain(7.5)
 	s.Ink(midGrey)
 	s.at(edge, "With nap: pile, print or shading that runs one way. Seam allowances are included.")
+	if t.Ended.Early {
+		s.down(3.6)
+		s.at(edge, t.Ended.Say())
+	}
 	return drawing.WritePDF(w, t.Title, s.Done())
 }
 

@@ -10,7 +10,6 @@ import (
 	"ellwand/fabric/plan"
 	"ellwand/fabric/purchase"
 	"ellwand/fabric/rules"
-	"ellwand/nest"
 	"ellwand/nest/bound"
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
@@ -134,6 +133,7 @@ func (q *question) spreadOf(one plan.SolvedBed) *plan.SolvedLay {
 // onSheet looks for a layout on the length that there is.
 func (q *question) onSheet(s setting, share float64) (*plan.SolvedLay, error) {
 	if q.Ctx.Err() != nil {
+		q.Left(share)
 		return nil, nil
 	}
 	if !s.isSingle() { // its beds have no length of their own: search longer
@@ -152,7 +152,7 @@ func (q *question) onSheet(s setting, share float64) (*plan.SolvedLay, error) {
 	if warm, ok := q.strips[s.lay]; ok {
 		search.Start = &warm
 	}
-	result, err := nest.Solve(t.Ctx, sheet, search)
+	result, err := t.Run(sheet, search)
 	if err != nil || !result.Fits {
 		return nil, err
 	}
@@ -182,7 +182,7 @@ func (q *question) tidied(found *plan.SolvedLay) *plan.SolvedLay {
 	t := q.within(tidyingShare)
 	search := t.Budget(1)
 	search.Start = &one.Layout
-	result, err := nest.Solve(t.Ctx, one.Problem, search)
+	result, err := t.Run(one.Problem, search)
 	if err != nil || result.Layout.Length >= one.Layout.Length || verify.Layout(one.Problem, result.Layout) != nil {
 		return found
 	}

@@ -39,10 +39,12 @@ func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options plan.
 		options.Lays = []lay.Kind{lay.FoldedAlong, lay.Open}
 	}
 	q := &question{
-		Table:   &plan.Table{Ctx: ctx, Cloth: remnant.Cloth, Asked: all, Wanted: wanted, Options: options},
+		Table:   &plan.Table{Ctx: ctx, Cloth: remnant.Cloth, Asked: all, Wanted: wanted, Options: options, Work: &plan.Work{}},
 		remnant: remnant, usable: remnant.usableLength(), strips: map[lay.Kind]layout.Layout{},
 	}
-	return q.answer()
+	out, err := q.answer()
+	out.Work = *q.Work
+	return out, err
 }
 
 func (q *question) answer() (Result, error) {

@@ -77,6 +77,8 @@ type Result struct {
 	Proof string
 	// Spare is what is left over when the answer is yes.
 	Spare Spare
+	// Work that the searches did.
+	Work plan.Work
 	// Reasons say why a lay that was asked is out of the question.
 	Reasons []LayReason
 }

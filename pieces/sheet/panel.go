@@ -136,7 +136,7 @@ func (p panel) words() []string {
 	if size, ok := p.layout.nested(); ok {
 		out = append(out, "Nested sizes: each has its own dashes, named in the key on the piece and on its lines, which are for cutting. The fine grey line is the seam line of "+size+"; the seam allowances of every size are as wide as stands along its edges.")
 	}
-	return append(out, safety.Cutting(p.layout.Children)...)
+	return append(append(out, safety.Cutting(p.layout.Children)...), p.layout.Notes...)
 }
 
 // writeWords returns how far down the words reach.

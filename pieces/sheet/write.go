@@ -20,6 +20,8 @@ type Layout struct {
 	PaperName string
 	// Children says that children wear what is cut.
 	Children bool
+	// Notes are sentences about this print; may be empty.
+	Notes []string
 	// Figures as they lie on the plane. Where PanelRoom is not 0, that much
 	// at the upper left must be free.
 	Figures []Figure

@@ -9,6 +9,7 @@
 package app
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"time"
@@ -49,6 +50,15 @@ func (s Search) passes(usual int) int {
 		return s.Passes
 	}
 	return s.Effort.Of(usual)
+}
+
+// ended says how far searches got that began at a time.
+func (s Search) ended(ctx context.Context, work plan.Work, begun time.Time) plan.Ended {
+	of := "the " + s.Effort.String() + " effort"
+	if s.Passes > 0 {
+		of = "its passes"
+	}
+	return plan.Ended{Early: ctx.Err() != nil, Work: work, Of: of, After: time.Since(begun)}
 }
 
 // Watch is told how the work goes. Every field may be nil; none is called by

@@ -4,6 +4,7 @@ import (
 	"context"
 	"slices"
 	"strings"
+	"time"
 
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
@@ -17,6 +18,13 @@ import (
 type Ranked struct {
 	Cloth   string
 	Options []quote.Option
+}
+
+// Compared are the cloths of a job, each with its ways to buy it.
+type Compared struct {
+	Cloths []Ranked
+	// Ended says whether the searches were ended early.
+	Ended plan.Ended
 }
 
 // Priced are the cloths of a job that have a price, or the one named.
@@ -41,8 +49,8 @@ func Priced(work *job.Work, name string) ([]job.Offer, error) {
 
 // Compare lays the pieces of each cloth on every offer of it, all garments
 // together and each alone, and ranks the offers.
-func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Search, watch Watch) ([]Ranked, error) {
-	solver := newSolver(search, watch)
+func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Search, watch Watch) (Compared, error) {
+	solver, begun := newSolver(search, watch), time.Now()
 	var each, together []problem
 	for _, cloth := range cloths {
 		for _, offer := range cloth.Offers {
@@ -53,7 +61,7 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Sea
 	}
 	alone, err := solver.all(ctx, each)
 	if err != nil {
-		return nil, err
+		return Compared{}, err
 	}
 	var singly [][]answer
 	rest := alone
@@ -66,12 +74,13 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Sea
 	}
 	answers, err := solver.all(ctx, together)
 	if err != nil {
-		return nil, err
+		return Compared{}, err
 	}
 	if answers, err = solver.notAboveTheSum(ctx, together, answers, singly); err != nil {
-		return nil, err
+		return Compared{}, err
 	}
-	var out []Ranked
+	done := endedOf(alone).And(endedOf(answers)).Work
+	out := Compared{Ended: search.ended(ctx, done, begun)}
 	for _, cloth := range cloths {
 		garments := len(singles(work, cloth.Cloth.Name))
 		var candidates []quote.Candidate
@@ -81,9 +90,9 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Sea
 		}
 		options := quote.Compare(candidates, Units(work))
 		if err := quote.Proven(options); err != nil {
-			return nil, failure.Of(err)
+			return Compared{}, failure.Of(err)
 		}
-		out = append(out, Ranked{Cloth: cloth.Cloth.Name, Options: options})
+		out.Cloths = append(out.Cloths, Ranked{Cloth: cloth.Cloth.Name, Options: options})
 	}
 	return out, nil
 }

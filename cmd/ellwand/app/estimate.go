@@ -15,8 +15,8 @@ import (
 // Estimated is what a job takes of one cloth in one width.
 type Estimated struct {
 	plan.Requirement
-	// EndedEarly says that the search was ended before its time.
-	EndedEarly bool
+	// Ended says whether the search was ended early.
+	Ended plan.Ended
 	// Kept says that it rests on what an earlier search with another seed or effort
 	// found.
 	Kept bool
@@ -61,7 +61,7 @@ func (f finder) layOn(ctx context.Context, work *job.Work, c cloth.Cloth, option
 	if err != nil {
 		return Estimated{}, clothError(work, c, err)
 	}
-	return Estimated{got.Requirement, got.endedEarly, got.kept}, nil
+	return Estimated{got.Requirement, got.ended, got.kept}, nil
 }
 
 // on tells of the layouts on one cloth.

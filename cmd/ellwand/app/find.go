@@ -3,6 +3,7 @@ package app
 import (
 	"context"
 	"fmt"
+	"time"
 
 	"ellwand/cmd/ellwand/app/store"
 	"ellwand/fabric/cloth"
@@ -31,8 +32,8 @@ func newFinder(search Search) finder {
 // found is a requirement with what is to be said about how it was found.
 type found struct {
 	plan.Requirement
-	// endedEarly says that the search was ended before its work was done.
-	endedEarly bool
+	// ended says whether the search was ended before its work was done.
+	ended plan.Ended
 	// kept says that it rests on a search with another seed or effort than this one.
 	kept bool
 }
@@ -50,16 +51,17 @@ func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, opt
 	entry := f.store.Read(key)
 	options.Kept, options.KeptPlain = entry.Plans(), entry.Plain()
 	options.Searched = entry.Has(by) && len(options.Known) == 0
+	begun := time.Now()
 	need, err := plan.Require(ctx, c, all, options)
 	if err != nil {
 		return found{}, err
 	}
-	out := found{Requirement: need, endedEarly: ctx.Err() != nil, kept: need.Improved || options.Searched && !entry.IsOnlyOf(by)}
-	if options.Searched && !out.endedEarly {
+	out := found{Requirement: need, ended: f.search.ended(ctx, need.Work, begun), kept: need.Improved || options.Searched && !entry.IsOnlyOf(by)}
+	if options.Searched && !out.ended.Early {
 		return out, nil
 	}
 	result := store.Found{Plans: need.Found, Plain: need.FoundPlain}
-	if !out.endedEarly {
+	if !out.ended.Early {
 		result.By = &by
 	}
 	return f.keep(ctx, key, entry, result, out, options)

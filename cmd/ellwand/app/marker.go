@@ -3,6 +3,7 @@ package app
 import (
 	"context"
 	"fmt"
+	"slices"
 
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
@@ -21,8 +22,10 @@ type Planned struct {
 	// place, and Gainless says why; otherwise nil and empty.
 	InsteadOf *lay.Kind
 	Gainless  string
-	// EndedEarly says that the search was ended before its time.
-	EndedEarly bool
+	// Ended says whether the search was ended early.
+	Ended plan.Ended
+	// Kept as in Estimated.
+	Kept bool
 }
 
 // Plan lays the pieces of a cloth in the lay that is asked for, or when that is
@@ -37,7 +40,10 @@ func Plan(ctx context.Context, work *job.Work, c cloth.Cloth, kind *lay.Kind, se
 	if err != nil {
 		return Planned{}, clothError(work, c, err)
 	}
-	out := Planned{Plan: plan, Need: found.Requirement, EndedEarly: found.EndedEarly}
+	out := Planned{Plan: plan, Need: found.Requirement, Ended: found.Ended, Kept: found.Kept}
+	if said := found.Ended.Say(); said != "" {
+		out.Notes = append(slices.Clip(out.Notes), said)
+	}
 	if kind != nil && plan.Lay != *kind {
 		out.InsteadOf, out.Gainless = kind, gainless(found.Requirement, *kind)
 	}

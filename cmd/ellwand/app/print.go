@@ -4,9 +4,11 @@ import (
 	"context"
 	"slices"
 	"strings"
+	"time"
 
 	"ellwand/cmd/ellwand/app/packing"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric/plan"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/paper"
 	"ellwand/pieces/sheet"
@@ -29,6 +31,8 @@ type Printed struct {
 	Pages []drawing.Page
 	// Pieces that were printed, and the sheets that they take.
 	Pieces, Sheets int
+	// Ended says whether the search was ended early.
+	Ended plan.Ended
 }
 
 // PreparePrinting gathers the pieces of a job in one size or several. The seam
@@ -65,17 +69,23 @@ const packingPasses = 400
 
 // Pack lays the pieces so that they take few sheets, and draws the pages.
 func (p *Printing) Pack(ctx context.Context, search Search) (Printed, error) {
+	begun, work := time.Now(), plan.Work{}
 	layout, err := packing.Pack(ctx, p.figures, p.Paper, packing.Options{
 		Passes: search.passes(packingPasses), Seed: search.Seed, Workers: search.Workers,
+		Counted: func(due, made int) { work = work.Plus(plan.Work{Due: due, Made: made}) },
 	})
 	if err != nil {
 		return Printed{}, err
 	}
 	layout.Title, layout.PaperName, layout.Children = p.title, p.PaperName, p.children
+	ended := search.ended(ctx, work, begun)
+	if ended.Early {
+		layout.Notes = append(layout.Notes, ended.Say())
+	}
 	pages, err := layout.Pages()
 	if err != nil {
 		return Printed{}, err
 	}
 	plane, tiling := layout.Plane()
-	return Printed{Title: p.title, Pages: pages, Pieces: len(layout.Figures), Sheets: tiling.Sheets(plane)}, nil
+	return Printed{Title: p.title, Pages: pages, Pieces: len(layout.Figures), Sheets: tiling.Sheets(plane), Ended: ended}, nil
 }

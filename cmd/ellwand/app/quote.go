@@ -41,7 +41,8 @@ func (q *Quoted) Reckon(ctx context.Context, search Search, watch Watch) (quote.
 		return quote.Quote{}, err
 	}
 	request := q.request
-	for _, cloth := range ranked {
+	request.Ended = ranked.Ended
+	for _, cloth := range ranked.Cloths {
 		request.Cloths = append(request.Cloths, quote.ClothRequest{Cloth: cloth.Cloth, Option: cloth.Options[0]})
 	}
 	reckoned, err := quote.Of(request)
@@ -75,7 +76,7 @@ func QuotedOn(ctx context.Context, work *job.Work, offers []string, search Searc
 		return nil, err
 	}
 	var out []cloth.Cloth
-	for _, one := range ranked {
+	for _, one := range ranked.Cloths {
 		c := one.Options[0].Offer.Cloth
 		c.Name = one.Cloth
 		out = append(out, c)

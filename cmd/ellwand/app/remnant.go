@@ -199,11 +199,9 @@ type RemnantAnswer struct {
 	// larger by it.
 	Rough    []string
 	Accuracy float64
-	// EndedEarly says that the search was ended before its time, so that what
-	// would make it fit was not looked for.
-	EndedEarly bool
-	// Searched is how long it was looked for.
-	Searched time.Duration
+	// Ended says whether the search was ended early, so that what would make it fit
+	// was not looked for, or not to the end.
+	Ended plan.Ended
 }
 
 // Remnant asks whether a piece of cloth is enough for a job, in the lay given
@@ -231,14 +229,14 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 	if out.Fit.Answer == remnant.TooLittle && len(out.Approximate) > 0 {
 		out.Fit.Answer = remnant.NotFound // of outlines that are larger than the true ones nothing is proven
 	}
-	out.Searched = time.Since(begun)
+	out.Ended = search.ended(ctx, out.Fit.Work, begun)
 	switch {
 	case err != nil:
 		return out, clothError(work, piece.Cloth, err)
 	case out.Fit.Answer == remnant.Enough:
+		out.Ended.Early = false // it is, whatever was still to be tried
 		return out, nil
-	case ctx.Err() != nil:
-		out.EndedEarly = true
+	case out.Ended.Early:
 		return out, nil
 	}
 	every := changes(file, work, question, limits)
@@ -256,6 +254,7 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 	if err != nil {
 		return out, clothError(work, piece.Cloth, err)
 	}
+	out.Ended.Early = ctx.Err() != nil
 	return out, nil
 }
 

@@ -38,6 +38,7 @@ type answer struct {
 	found      quote.Found
 	impossible error
 	need       plan.Requirement
+	ended      plan.Ended
 }
 
 // why nothing can be laid; empty where it can.
@@ -46,6 +47,15 @@ func (a answer) why() string {
 		return ""
 	}
 	return reason.Once(a.impossible.Error())
+}
+
+// endedOf sums up how far the searches of some problems got.
+func endedOf(all []answer) plan.Ended {
+	var out plan.Ended
+	for _, a := range all {
+		out = out.And(a.ended)
+	}
+	return out
 }
 
 // solver lays many problems.
@@ -141,5 +151,7 @@ func (s *solver) solve(ctx context.Context, p problem, workers int) (answer, err
 	case err != nil:
 		return answer{impossible: err}, nil
 	}
-	return answer{found: quote.FoundIn(got.Requirement), need: got.Requirement}, nil
+	out := answer{found: quote.FoundIn(got.Requirement), need: got.Requirement, ended: got.ended}
+	out.found.Kept = got.kept
+	return out, nil
 }

@@ -2,6 +2,7 @@ package app
 
 import (
 	"context"
+	"time"
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/cloth"
@@ -122,10 +123,12 @@ func (t *TableAsked) Reckon(ctx context.Context, search Search, watch Watch) (qu
 	for i, cell := range t.cells {
 		problems[i] = cell.problem
 	}
+	begun := time.Now()
 	answers, err := newSolver(search, watch).all(ctx, problems)
 	if err != nil {
 		return quote.Table{}, err
 	}
+	t.table.Ended = search.ended(ctx, endedOf(answers).Work, begun)
 	for i, open := range t.cells {
 		open.cell.Impossible = answers[i].why()
 		if open.cell.Impossible == "" {

@@ -18,6 +18,8 @@ type Basis struct {
 	RoundingMM   float64 `json:"rounding_mm"`
 	MinimumMM    float64 `json:"minimum_mm"`
 	BuyMM        float64 `json:"buy_mm"`
+	// FoundEarlier says that an earlier search, with another seed or effort, found it.
+	FoundEarlier bool `json:"found_earlier,omitempty"`
 }
 
 func basisOf(a quote.Amount) *Basis {
@@ -25,6 +27,7 @@ func basisOf(a quote.Amount) *Basis {
 		Lay: a.Lay, TakenMM: tidy(a.Taken), BoundMM: tidy(a.Bound), HandLayingMM: tidy(a.HandLaying),
 		StraightenMM: tidy(a.Straighten), ShrinkageMM: tidy(a.Shrinkage),
 		SafetyMM: tidy(a.Safety), RoundingMM: tidy(a.Rounding), MinimumMM: tidy(a.Minimum), BuyMM: tidy(a.Buy),
+		FoundEarlier: a.Kept,
 	}
 }
 

@@ -12,6 +12,7 @@ type Comparison struct {
 	Job      string            `json:"job"`
 	Currency string            `json:"currency"`
 	Cloths   []ClothComparison `json:"cloths"`
+	Ended
 }
 
 // ClothComparison ranks the ways to buy one cloth.
@@ -34,9 +35,9 @@ type Option struct {
 }
 
 // ComparisonOf the offers of a job.
-func ComparisonOf(work *job.Work, ranked []app.Ranked) Comparison {
-	out := Comparison{Job: work.Name, Currency: work.Currency.Code()}
-	for _, cloth := range ranked {
+func ComparisonOf(work *job.Work, ranked app.Compared) Comparison {
+	out := Comparison{Job: work.Name, Currency: work.Currency.Code(), Ended: endedOf(ranked.Ended)}
+	for _, cloth := range ranked.Cloths {
 		report := ClothComparison{Cloth: cloth.Cloth, Why: append([]string{}, quote.Why(cloth.Options, work.Currency,
 			app.Units(work))...)}
 		for _, option := range cloth.Options {

@@ -26,13 +26,14 @@ type Cloth struct {
 	Nap      string  `json:"nap"`
 	Lays     []Lay   `json:"lays"`
 	Chosen   string  `json:"chosen"`
-	// EndedEarly says that the search was ended before its time.
-	EndedEarly bool    `json:"ended_early,omitempty"`
-	LengthMM   float64 `json:"length_mm"`
-	BuyMM      float64 `json:"buy_mm"`
-	BuyM       float64 `json:"buy_m"`
-	BuyYd      float64 `json:"buy_yd"`
-	RestsOn    *Basis  `json:"rests_on"`
+	Ended
+	// FoundEarlier says that an earlier search, with another seed or effort, found it.
+	FoundEarlier bool    `json:"found_earlier,omitempty"`
+	LengthMM     float64 `json:"length_mm"`
+	BuyMM        float64 `json:"buy_mm"`
+	BuyM         float64 `json:"buy_m"`
+	BuyYd        float64 `json:"buy_yd"`
+	RestsOn      *Basis  `json:"rests_on"`
 	// Matching is left out for plain cloth.
 	Matching *Matching `json:"matching,omitempty"`
 }
@@ -60,7 +61,7 @@ func EstimateOf(work *job.Work, needs []app.Estimated) Estimate {
 	out := Estimate{Job: work.Name, Cloths: []Cloth{}}
 	for _, need := range needs {
 		of := clothOf(need.Requirement)
-		of.EndedEarly = need.EndedEarly
+		of.Ended, of.FoundEarlier = endedOf(need.Ended), need.Kept
 		out.Cloths = append(out.Cloths, of)
 	}
 	return out

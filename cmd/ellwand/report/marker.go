@@ -21,8 +21,9 @@ type Plan struct {
 	BuyMM     float64 `json:"buy_mm"`
 	Pieces    int     `json:"pieces"`
 	File      string  `json:"file"`
-	// EndedEarly says that the search was ended before its time.
-	EndedEarly bool `json:"ended_early,omitempty"`
+	Ended
+	// FoundEarlier says that an earlier search, with another seed or effort, found it.
+	FoundEarlier bool `json:"found_earlier,omitempty"`
 }
 
 // PlansOf a job: of each cloth its plan, with the file that it goes to.
@@ -31,7 +32,8 @@ func PlansOf(work *job.Work, plans []app.Planned, files []string) Plans {
 	for i, plan := range plans {
 		one := Plan{
 			Cloth: plan.Cloth.Name, Lay: plan.Lay.String(), LengthMM: tidy(plan.Taken),
-			BuyMM: tidy(plan.Buy), Pieces: len(plan.Pieces), File: files[i], EndedEarly: plan.EndedEarly,
+			BuyMM: tidy(plan.Buy), Pieces: len(plan.Pieces), File: files[i], Ended: endedOf(plan.Ended),
+			FoundEarlier: plan.Kept,
 		}
 		if plan.InsteadOf != nil {
 			one.InsteadOf = plan.InsteadOf.String()

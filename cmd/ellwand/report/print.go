@@ -13,10 +13,11 @@ type Print struct {
 	Sheets int    `json:"sheets"`
 	Paper  string `json:"paper"`
 	File   string `json:"file"`
+	Ended
 }
 
 // PrintOf the pieces of a job on a paper, in a file.
 func PrintOf(work *job.Work, printed app.Printed, paper, file string) Print {
 	return Print{Job: work.Name, Pieces: printed.Pieces, Pages: len(printed.Pages), Sheets: printed.Sheets, Paper: paper,
-		File: file}
+		File: file, Ended: endedOf(printed.Ended)}
 }

@@ -22,6 +22,7 @@ type Quote struct {
 	Deposit    string   `json:"deposit"`
 	Balance    string   `json:"balance"`
 	Cloths     []Bought `json:"cloths"`
+	Ended
 }
 
 // Line of a quote.
@@ -56,7 +57,7 @@ func QuoteOf(q quote.Quote) Quote {
 	money := q.Currency.Plain
 	out := Quote{
 		Number: q.Number, Job: q.Job, Client: q.Client, Date: q.Date.Format(time.DateOnly), Currency: q.Currency.Code(),
-		Subtotal: money(q.Subtotal), Total: money(q.Total), Deposit: money(q.DepositSum), Balance: money(q.Balance),
+		Subtotal: money(q.Subtotal), Total: money(q.Total), Deposit: money(q.DepositSum), Balance: money(q.Balance), Ended: endedOf(q.Ended),
 	}
 	if !q.ValidUntil.IsZero() {
 		out.ValidUntil = q.ValidUntil.Format(time.DateOnly)

@@ -1,8 +1,6 @@
 package report
 
 import (
-	"math"
-
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/remnant"
@@ -25,15 +23,13 @@ type RemnantCloth struct {
 	// Remnants are where each of several lies in the row that the layout shows.
 	Remnants []Row  `json:"remnants,omitempty"`
 	Answer   string `json:"answer"`
-	// EndedEarly says that the search was ended before its time, after SearchedS.
-	EndedEarly bool       `json:"ended_early,omitempty"`
-	SearchedS  float64    `json:"searched_s,omitempty"`
-	Lay        string     `json:"lay,omitempty"`
-	TakenMM    float64    `json:"taken_mm,omitempty"`
-	Left       *Spare     `json:"left,omitempty"`
-	Proof      string     `json:"proof,omitempty"`
-	Over       []Overhang `json:"over,omitempty"`
-	Ways       []Way      `json:"changes"`
+	Ended
+	Lay     string     `json:"lay,omitempty"`
+	TakenMM float64    `json:"taken_mm,omitempty"`
+	Left    *Spare     `json:"left,omitempty"`
+	Proof   string     `json:"proof,omitempty"`
+	Over    []Overhang `json:"over,omitempty"`
+	Ways    []Way      `json:"changes"`
 }
 
 // Row is where one of several remnants lies, along.
@@ -82,9 +78,7 @@ func remnantClothOf(work *job.Work, a app.RemnantAnswer) RemnantCloth {
 		Name: a.Cloth.Name, WidthMM: tidy(a.Cloth.Width), LengthMM: tidy(a.Length), UsableMM: tidy(a.Fit.Usable),
 		Nap: a.Cloth.Nap.String(), Answer: a.Fit.Answer.String(), Proof: a.Fit.Proof, Ways: []Way{},
 	}
-	if out.EndedEarly = a.EndedEarly; out.EndedEarly {
-		out.SearchedS = math.Round(10*a.Searched.Seconds()) / 10
-	}
+	out.Ended = endedOf(a.Ended)
 	for _, place := range a.Row {
 		out.Remnants = append(out.Remnants, Row{place.Name, tidy(place.From), tidy(place.To)})
 	}

@@ -6,6 +6,7 @@ import "ellwand/fabric/quote"
 type Table struct {
 	Job   string `json:"job"`
 	Cells []Cell `json:"cells"`
+	Ended
 }
 
 // Cell is a row of the table in one width.
@@ -22,7 +23,7 @@ type Cell struct {
 
 // TableOf a table of requirements.
 func TableOf(table quote.Table) Table {
-	out := Table{Job: table.Title, Cells: []Cell{}}
+	out := Table{Job: table.Title, Cells: []Cell{}, Ended: endedOf(table.Ended)}
 	for _, cloth := range table.Cloths {
 		for _, row := range cloth.Rows {
 			for i, cell := range row.Cells {

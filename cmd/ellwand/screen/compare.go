@@ -6,13 +6,14 @@ import (
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/words"
 	"ellwand/fabric/quote"
 )
 
 // Comparison prints the offers of each cloth, ranked.
-func Comparison(w io.Writer, work *job.Work, ranked []app.Ranked) {
+func Comparison(w io.Writer, work *job.Work, ranked app.Compared) {
 	fmt.Fprintln(w, work.Title())
-	for _, cloth := range ranked {
+	for _, cloth := range ranked.Cloths {
 		printRanked(w, work, cloth)
 	}
 }
@@ -37,9 +38,17 @@ func printRanked(w io.Writer, work *job.Work, cloth app.Ranked) {
 		if option.Refused != "" {
 			fmt.Fprintf(w, "%s: not possible: %s\n", nameOf(option), option.Refused)
 		} else if !option.FromRemnant {
-			fmt.Fprintf(w, "%s rests on: %s\n", option.Offer.Name, option.Amount.RestsOn(units))
+			fmt.Fprintf(w, "%s rests on: %s%s\n", option.Offer.Name, option.Amount.RestsOn(units), kept(option.Amount))
 		}
 	}
+}
+
+// kept says of an amount that an earlier search found its lay.
+func kept(a quote.Amount) string {
+	if !a.Kept {
+		return ""
+	}
+	return ". " + words.Kept
 }
 
 func nameOf(option quote.Option) string {

@@ -28,6 +28,9 @@ func Estimate(w io.Writer, work *job.Work, needs []app.Estimated, why bool) {
 		if c.Safety != (cloth.Addition{}) || c.Shrinkage != (cloth.Shrinkage{}) || c.Minimum > 0 {
 			fmt.Fprintf(w, "That rests on: %s.\n", words.AmountOf(need).RestsOn(app.Units(work)))
 		}
+		if found.Kept {
+			fmt.Fprintln(w, words.Kept)
+		}
 		for _, note := range need.Lays[need.Chosen].Notes {
 			fmt.Fprintln(w, note)
 		}
@@ -80,5 +83,8 @@ func Plans(w io.Writer, work *job.Work, plans []app.Planned, files []string) {
 	fmt.Fprintln(w, t.In(w))
 	for i, plan := range plans {
 		fmt.Fprintf(w, "%s, %s wide, is drawn in %s\n", plan.Cloth.Name, work.Format(plan.Cloth.Width), files[i])
+		if plan.Kept {
+			fmt.Fprintln(w, words.Kept)
+		}
 	}
 }

@@ -41,7 +41,7 @@ func Quote(w io.Writer, q quote.Quote) {
 	}
 	fmt.Fprintln(w, t.In(w))
 	for _, cloth := range q.Cloths {
-		fmt.Fprintf(w, "%s rests on: %s\n", cloth.Cloth, cloth.Option.Amount.RestsOn(q.Units))
+		fmt.Fprintf(w, "%s rests on: %s%s\n", cloth.Cloth, cloth.Option.Amount.RestsOn(q.Units), kept(cloth.Option.Amount))
 	}
 	for _, saving := range q.Together {
 		fmt.Fprintln(w, saving.Say(q.Currency, q.Units))

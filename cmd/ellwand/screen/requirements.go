@@ -3,6 +3,7 @@ package screen
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"ellwand/cmd/ellwand/words/reason"
@@ -40,8 +41,16 @@ func Requirements(w io.Writer, table quote.Table) {
 		if len(reasons) > 0 {
 			fmt.Fprintln(w, reason.Once(strings.Join(reasons, "\n")))
 		}
+		if slices.ContainsFunc(cloth.Rows, restsOnKept) {
+			fmt.Fprintln(w, "Some of these lays were found by an earlier search.")
+		}
 		if basis := cloth.RestsOn(quote.Units{Inches: table.Inches}); basis != "" {
 			fmt.Fprintln(w, basis)
 		}
 	}
+}
+
+// restsOnKept says that an earlier search found a lay of a row.
+func restsOnKept(row quote.TableRow) bool {
+	return slices.ContainsFunc(row.Cells, func(cell quote.Cell) bool { return cell.Impossible == "" && cell.Amount.Kept })
 }

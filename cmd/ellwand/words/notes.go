@@ -2,7 +2,6 @@ package words
 
 import (
 	"fmt"
-	"math"
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
@@ -13,19 +12,12 @@ import (
 
 // EndedEarly says that a search on one cloth was ended before its work was done, and
 // how much of it was.
-func EndedEarly(work *job.Work, c cloth.Cloth, done plan.Work, search app.Search) string {
-	return fmt.Sprintf("%s, %s wide: the search was ended early, after %s; this is the best it had found", c.Name,
-		work.Format(c.Width), share(done, search))
+func EndedEarly(work *job.Work, c cloth.Cloth, ended plan.Ended) string {
+	return fmt.Sprintf("%s, %s wide: %s", c.Name, work.Format(c.Width), ended.Say())
 }
 
-// share of the work that was done: "12 % of the usual effort".
-func share(done plan.Work, search app.Search) string {
-	of := "the " + search.Effort.String() + " effort"
-	if search.Passes > 0 {
-		of = "its passes"
-	}
-	return fmt.Sprintf("%.0f %% of %s", math.Floor(100*done.Done()), of)
-}
+// Kept says that an answer rests on what an earlier search found.
+const Kept = "An earlier search found this lay."
 
 // InsteadOf says that another lay is drawn than was asked for, and why.
 func InsteadOf(plan app.Planned) string {

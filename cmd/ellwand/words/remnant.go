@@ -49,8 +49,9 @@ func IsEnough(a app.RemnantAnswer, search app.Search) string {
 		return "no, it cannot be."
 	}
 	switch {
-	case a.EndedEarly:
-		return fmt.Sprintf("not found in %.1f s, when the search was ended early, nor proven impossible.", a.Searched.Seconds())
+	case a.Ended.Early && len(a.Tried) == 0:
+		return fmt.Sprintf("not found in %s, when the search was ended early at %s, nor proven impossible.", a.Ended.Time(),
+			a.Ended.Share())
 	case search.Passes == 1:
 		return "not found in one pass, nor proven impossible."
 	case search.Passes > 1:

@@ -23,6 +23,8 @@ type Options struct {
 	Passes  int
 	Seed    uint64
 	Workers int
+	// Counted, when set, is told after each search how many of its passes were made.
+	Counted func(due, made int)
 }
 
 const (
@@ -137,6 +139,13 @@ func (t try) pack(ctx context.Context, figures []sheet.Figure, items []layout.It
 	result, err := nest.Solve(ctx, problem, nest.Options{Passes: options.Passes, Seed: options.Seed, Workers: options.Workers})
 	if err != nil {
 		return sheet.Layout{}, 0, err
+	}
+	if options.Counted != nil {
+		made := options.Passes
+		if ctx.Err() != nil {
+			made = min(made, result.TotalPasses/2) // each of the two searches
+		}
+		options.Counted(options.Passes, made)
 	}
 	if err := verify.Layout(problem, result.Layout); err != nil {
 		return sheet.Layout{}, 0, err
