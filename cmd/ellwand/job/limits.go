@@ -26,7 +26,7 @@ func (r *resolver) withinMade(wearers []wearer) bool {
 		}
 		for _, w := range wearers {
 			if wears(garment, w) {
-				made += min(max(quantity, 1), most)
+				made += min(max(quantity, 1), strict.MostCount)
 			}
 		}
 		if err := limit.Made.Check("the job", made); err != nil {

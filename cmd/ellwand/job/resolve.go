@@ -78,32 +78,21 @@ func (r *resolver) fault(path Path, kind strict.Kind, format string, args ...any
 	r.faults.List = append(r.faults.List, r.file.fault(path, kind, format, args...))
 }
 
+// values reads the values of the job.
+func (r *resolver) values() strict.Values {
+	return strict.Values{Unit: r.work.Unit, Note: func(path Path, kind strict.Kind, text string) {
+		r.fault(path, kind, "%s", text)
+	}}
+}
+
 // length parses a measurement that may be zero; what names it in a fault.
 func (r *resolver) length(path Path, what string, text Measure) (float64, bool) {
-	value, err := measure.Parse(string(text), r.work.Unit)
-	if err != nil {
-		r.fault(path, strict.Malformed, "%s: %s", what, err)
-		return 0, false
-	}
-	if value < 0 {
-		r.fault(path, strict.OutOfRange, "%s is %s; it cannot be negative", what, text)
-		return 0, false
-	}
-	return float64(value), true
+	return r.values().Length(path, what, text)
 }
 
 // positive parses a measurement above zero.
 func (r *resolver) positive(path Path, what string, text Measure) (float64, bool) {
-	if text == "" {
-		r.fault(path, strict.Missing, "%s is missing; measure it and add it", what)
-		return 0, false
-	}
-	value, ok := r.length(path, what, text)
-	if ok && value == 0 {
-		r.fault(path, strict.OutOfRange, "%s is 0; it must be above 0", what)
-		return 0, false
-	}
-	return value, ok
+	return r.values().Positive(path, what, text)
 }
 
 // optional parses a measurement that is 0 when it is not given. One that is
@@ -131,32 +120,14 @@ func (r *resolver) fullness(path Path, what string, text Text) float64 {
 	return times
 }
 
-// most of anything that one job may ask for; more is a slip of the keyboard.
-const most = 10_000
-
 // count parses a whole number from 1; an empty one is 1.
 func (r *resolver) count(path Path, what string, text Count) int {
-	if text == "" {
-		return 1
-	}
-	n, err := strconv.Atoi(string(text))
-	if err != nil || n < 1 || n > most {
-		r.fault(path, strict.OutOfRange, "%s is %q; it must be a whole number from 1 to %d", what, string(text), most)
-		return 1
-	}
-	return n
+	return r.values().Count(path, what, text)
 }
 
 // yes parses true, false, yes or no; an empty one is no.
 func (r *resolver) yes(path Path, what string, text YesNo) bool {
-	switch strings.ToLower(string(text)) {
-	case "true", "yes":
-		return true
-	case "false", "no", "":
-		return false
-	}
-	r.fault(path, strict.Malformed, "%s is %q; write yes or no", what, string(text))
-	return false
+	return r.values().Yes(path, what, text)
 }
 
 func joined(names []string) string { return strings.Join(names, ", ") }

@@ -168,10 +168,10 @@ func minutesOf(text string) (int, bool) {
 	if found {
 		h, err := strconv.Atoi(strings.TrimSpace(whole))
 		m, other := strconv.Atoi(strings.TrimSpace(minutes))
-		return 60*h + m, err == nil && other == nil && h >= 0 && h <= most && m >= 0 && m < 60 && h+m > 0
+		return 60*h + m, err == nil && other == nil && h >= 0 && h <= strict.MostCount && m >= 0 && m < 60 && h+m > 0
 	}
 	hours, err := strconv.ParseFloat(strings.Replace(strings.TrimSpace(text), ",", ".", 1), 64)
-	if err != nil || !(hours > 0 && hours <= most) {
+	if err != nil || !(hours > 0 && hours <= strict.MostCount) {
 		return 0, false
 	}
 	return int(math.Round(hours * 60)), true

@@ -13,6 +13,9 @@ type Limit int
 const (
 	JobSize Limit = iota
 	InstanceSize
+	PiecesFile
+	Points
+	Marks
 	Depth
 	Text
 	Paragraph
@@ -51,6 +54,9 @@ var table = [...]struct {
 }{
 	JobSize:       {1 << 20, "is too large for a job file, which has at most %d bytes (1 MB); is it the right file?"},
 	InstanceSize:  {64 << 20, "is too large for an instance, which has at most %d bytes (64 MB); is it the right file?"},
+	PiecesFile:    {4 << 20, "is too large for a file of pieces, which has at most %d bytes (4 MB); is it the right file?"},
+	Points:        {2000, "has more than %d points; give it with fewer"},
+	Marks:         {500, "has more than %d entries; leave some out"},
 	Depth:         {100, "is nested more than %d deep; a job file never is: check its brackets and indentation"},
 	Text:          {200, "is longer than %d characters; shorten it"},
 	Paragraph:     {2000, "is longer than %d characters; shorten it, or make two entries of it"},

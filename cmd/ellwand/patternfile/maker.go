@@ -1,0 +1,160 @@
+package patternfile
+
+import (
+	"maps"
+	"slices"
+	"strconv"
+
+	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces"
+	"ellwand/pieces/seams"
+)
+
+// tapeAccuracy, mm, is how far an outline may lie from the true one that was read
+// with a tape [source.OwnChoice].
+const tapeAccuracy = 2
+
+// Maker makes pieces of what is written of them. What it finds wrong it notes, and
+// leaves such a piece out.
+type Maker struct {
+	strict.Values
+	// Say prints a length.
+	Say func(mm float64) string
+	// Cloth finds a cloth by the name that is written of it at a path; an empty
+	// name is the usual one.
+	Cloth func(path Path, what string, name Text) string
+	// Usual allowance of an edge, mm, where it is to be added; Every is that of a
+	// seam that is not named.
+	Usual func(edge seams.Name) float64
+	Every float64
+	// all is what the file says of its pieces as a whole.
+	all usual
+}
+
+// usual is what a file says of all its pieces.
+type usual struct {
+	allowance *Allowance
+	path      Path
+	accuracy  float64
+}
+
+// Piece makes a piece, once for each cloth that it is cut from.
+func (m Maker) Piece(path Path, p Piece) []pieces.Piece {
+	what := "piece " + strconv.Quote(string(p.Name))
+	if p.Name == "" {
+		m.Fault(path, strict.Missing, "the piece has no name; add one, such as: name: collar")
+		return nil
+	}
+	piece, reversed, ok := m.shaped(path, what, p)
+	piece.Name, piece.Size = string(p.Name), string(p.Size)
+	piece.Kind = strict.Choose(m.Values, path.Key("kind"), what+": the kind", p.Kind)
+	piece.Approximate = m.Yes(path.Key("approximate"), what+": approximate", p.Approximate)
+	if !ok || !m.allow(path, what, p, &piece) || !m.onFold(path, what, p, &piece) || !m.joins(path, what, p, &piece) ||
+		!m.marked(path, what, p, reversed, &piece) {
+		return nil
+	}
+	return m.cut(path, what, p, piece)
+}
+
+// shaped makes the outline of a piece, its grainline and its accuracy. Reversed says
+// that its edges are written the other way round.
+func (m Maker) shaped(path Path, what string, p Piece) (piece pieces.Piece, reversed, ok bool) {
+	given := 0
+	for _, is := range []bool{p.Width != "" || p.Height != "", len(p.Outline) > 0, p.Offsets != nil} {
+		if is {
+			given++
+		}
+	}
+	switch {
+	case given > 1:
+		m.Fault(path, strict.Contradiction, "%s has a shape twice; keep width and height, or outline, or offsets", what)
+		return piece, false, false
+	case len(p.Outline) > 0:
+		piece, reversed, ok = m.outlined(path.Key("outline"), what, p)
+	case p.Offsets != nil:
+		piece, ok = m.measured(path.Key("offsets"), what, p)
+	default:
+		piece, ok = m.rectangle(path, what, p)
+	}
+	piece.Grain.Lie = strict.Choose(m.Values, path.Key("grain"), what+": the grain", p.Grain)
+	if len(p.GrainLine) > 0 {
+		ok = m.grainLine(path.Key("grain_line"), what, p.GrainLine, &piece) && ok
+	}
+	switch {
+	case p.Accuracy != "":
+		piece.Accuracy, _ = m.Length(path.Key("accuracy"), what+": the accuracy", p.Accuracy)
+	case m.all.accuracy > 0:
+		piece.Accuracy = m.all.accuracy
+	case p.Offsets != nil:
+		piece.Accuracy = tapeAccuracy
+	}
+	return piece, reversed, ok
+}
+
+func (m Maker) rectangle(path Path, what string, p Piece) (pieces.Piece, bool) {
+	if p.Width == "" && p.Height == "" {
+		m.Fault(path, strict.Missing, "%s has no shape; give it width and height, an outline or offsets: see ellwand help pieces", what)
+		return pieces.Piece{}, false
+	}
+	width, widthKnown := m.Positive(path.Key("width"), what+": the width", p.Width)
+	height, heightKnown := m.Positive(path.Key("height"), what+": the height", p.Height)
+	return pieces.Rectangle(string(p.Name), width, height), widthKnown && heightKnown
+}
+
+func (m Maker) grainLine(path Path, what string, line []Point, piece *pieces.Piece) bool {
+	if len(line) != 2 {
+		m.Fault(path, strict.WrongShape, "%s: the grainline has two ends, the lower and the upper: [[10, 5], [10, 40]]", what)
+		return false
+	}
+	from, okFrom := m.point(path.Entry(0), what+": the grainline", line[0])
+	to, okTo := m.point(path.Entry(1), what+": the grainline", line[1])
+	piece.Grain.From, piece.Grain.To = from, to
+	return okFrom && okTo
+}
+
+// cut gives the piece its count, once for each cloth that it is cut from.
+func (m Maker) cut(path Path, what string, p Piece, piece pieces.Piece) []pieces.Piece {
+	pair := m.Yes(path.Key("pair"), what+": pair", p.Pair)
+	if pair && piece.Fold != seams.None {
+		m.Fault(path.Key("fold"), strict.Contradiction,
+			"%s cannot be a pair and lie on the fold: a folded piece is cut whole; remove pair", what)
+		return nil
+	}
+	counts := map[string]int{}
+	switch {
+	case len(p.Cut.By) > 0 && p.Cloth != "":
+		m.Fault(path.Key("cloth"), strict.Contradiction, "%s has its cloths under cut; remove cloth", what)
+		return nil
+	case len(p.Cut.By) > 0:
+		for name, text := range p.Cut.By {
+			counts[name] = m.Count(path.Key("cut").Key(name), what+": cut", text)
+		}
+	default:
+		counts[string(p.Cloth)] = m.Count(path.Key("cut"), what+": cut", p.Cut.One)
+	}
+	var out []pieces.Piece
+	even := false
+	for _, name := range slices.Sorted(maps.Keys(counts)) {
+		one := piece
+		at := path.Key("cloth")
+		if len(p.Cut.By) > 0 {
+			at = path.Key("cut").Key(name)
+		}
+		one.Cloth, one.Cut = m.Cloth(at, what, Text(name)), counts[name]
+		one.Pair = pair && one.Cut%2 == 0
+		even = even || one.Pair
+		out = append(out, one)
+	}
+	if pair && !even {
+		m.Fault(path.Key("pair"), strict.Contradiction, "%s is a pair, but %d are cut; a pair needs an even number: cut: %d", what,
+			out[0].Cut, out[0].Cut+1)
+		return nil
+	}
+	for _, one := range out {
+		if err := one.Check(); err != nil {
+			m.Fault(path, strict.Malformed, "%s", err)
+			return nil
+		}
+	}
+	return out
+}

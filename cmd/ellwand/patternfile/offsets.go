@@ -1,0 +1,87 @@
+package patternfile
+
+import (
+	"errors"
+
+	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces"
+	"ellwand/pieces/outline"
+	"ellwand/pieces/seams"
+)
+
+// measured makes a piece of readings of a tape.
+func (m Maker) measured(path Path, what string, p Piece) (pieces.Piece, bool) {
+	o, ok := m.readings(path, what, *p.Offsets)
+	if !ok {
+		return pieces.Piece{}, false
+	}
+	o.OnFold = p.Fold != ""
+	nodes, err := o.Nodes(m.Say)
+	if err != nil {
+		m.atReading(path, what, err)
+		return pieces.Piece{}, false
+	}
+	names := map[seams.Name]Text{seams.Bottom: p.Offsets.Edges.Bottom, seams.Right: p.Offsets.Edges.Right,
+		seams.Top: p.Offsets.Edges.Top, seams.Left: p.Offsets.Edges.Left}
+	for i, n := range nodes {
+		if name := names[n.Edge]; name != "" && !n.Smooth {
+			nodes[i].Edge = seams.Called(string(name))
+		}
+	}
+	edges, _, err := outline.Edges(nodes)
+	if err != nil {
+		m.Fault(path, strict.Malformed, "%s: the readings make no outline: %s", what, err)
+		return pieces.Piece{}, false
+	}
+	piece := pieces.Piece{Edges: edges}
+	piece.Grain.From, piece.Grain.To = upright(piece)
+	return piece, true
+}
+
+// lists of readings by their keys.
+var lists = map[outline.Readings]string{
+	outline.OfRight: "across", outline.OfLeft: "across_left", outline.OfTop: "top", outline.OfTopLeft: "top_left",
+	outline.OfBottom: "bottom", outline.OfBottomLeft: "bottom_left",
+}
+
+func (m Maker) atReading(path Path, what string, err error) {
+	var fault *outline.ReadingFault
+	if !errors.As(err, &fault) {
+		m.Fault(path, strict.Malformed, "%s: %s", what, err)
+		return
+	}
+	key := lists[fault.List]
+	if key == "" {
+		m.Fault(path, strict.Missing, "%s: offsets: %s", what, fault.Text)
+		return
+	}
+	m.Fault(path.Key(key), strict.Malformed, "%s: offsets: %s: %s", what, key, fault.Text)
+}
+
+// readings parses every list.
+func (m Maker) readings(path Path, what string, o Offsets) (out outline.Offsets, ok bool) {
+	ok = true
+	lengths := func(key string, written []Measure) []float64 {
+		var all []float64
+		for i, text := range written {
+			value, known := m.Signed(path.Key(key).Entry(i), what+": a reading", text)
+			all, ok = append(all, value), ok && known
+		}
+		return all
+	}
+	one := func(key string, written Measure) float64 {
+		if written == "" {
+			return 0
+		}
+		value, known := m.Positive(path.Key(key), what+": offsets: "+key, written)
+		ok = ok && known
+		return value
+	}
+	out = outline.Offsets{
+		Length: one("length", o.Length), Every: one("every", o.Every), At: lengths("at", o.At),
+		Right: lengths("across", o.Across), Left: lengths("across_left", o.AcrossLeft),
+		Top: lengths("top", o.Top), TopLeft: lengths("top_left", o.TopLeft),
+		Bottom: lengths("bottom", o.Bottom), BottomLeft: lengths("bottom_left", o.BottomLeft),
+	}
+	return out, ok
+}

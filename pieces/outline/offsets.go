@@ -1,0 +1,308 @@
+package outline
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces"
+	"ellwand/pieces/seams"
+)
+
+// Offsets are readings of a tape: along a straight line on the piece, the fold or
+// the grainline, and square to it out to the edge.
+//
+// The line runs up from (0, 0). Readings are taken where it begins, every so far,
+// and at the corners of the edge; those of a side are how far the edge lies from
+// the line, those at the top and the bottom how far it lies above the line's end
+// (below it, when negative), beginning at the line.
+type Offsets struct {
+	// Length of the line; 0 where it follows from the readings of the right side.
+	Length float64
+	// Every is how far apart readings are; 0 where At has the places of those of
+	// the sides, from the line's beginning up.
+	Every float64
+	At    []float64
+	// Right side, and the left: none where the line is the left edge itself.
+	Right, Left []float64
+	// Top and Bottom of the right side and of the left; none where that edge runs
+	// straight from the line's end, square to it.
+	Top, TopLeft, Bottom, BottomLeft []float64
+	// OnFold says that the line is the fold: top and bottom leave it square.
+	OnFold bool
+}
+
+// ReadingFault is something wrong with the readings of a list.
+type ReadingFault struct {
+	List Readings
+	Text string
+}
+
+// Readings names a list of readings.
+type Readings int
+
+// The lists.
+const (
+	OfLine Readings = iota
+	OfRight
+	OfLeft
+	OfTop
+	OfTopLeft
+	OfBottom
+	OfBottomLeft
+)
+
+// Error is the text of the fault.
+func (f *ReadingFault) Error() string { return f.Text }
+
+func faultIn(list Readings, format string, args ...any) error {
+	return &ReadingFault{List: list, Text: fmt.Sprintf(format, args...)}
+}
+
+// near, mm, is how near to a corner no reading of its own is taken [source.OwnChoice].
+const near = 1.0
+
+// side is one side of the line: its readings with the places they were taken at.
+type side struct{ across, top, bottom []orb.Point }
+
+// Nodes of the outline, counter-clockwise, its edges named as those of a rectangle:
+// bottom, right, top and left. Say prints a length for people. The errors are of
+// type *ReadingFault.
+func (o Offsets) Nodes(say func(float64) string) ([]Node, error) {
+	if err := o.complete(); err != nil {
+		return nil, err
+	}
+	right, err := o.side(say, o.Right, o.Top, o.Bottom, [3]Readings{OfRight, OfTop, OfBottom})
+	if err != nil {
+		return nil, err
+	}
+	var left side
+	if len(o.Left) > 0 {
+		if left, err = o.side(say, o.Left, o.TopLeft, o.BottomLeft, [3]Readings{OfLeft, OfTopLeft, OfBottomLeft}); err != nil {
+			return nil, err
+		}
+	} else {
+		left = o.straight(right)
+	}
+	return o.nodes(left, right), nil
+}
+
+// complete finds the length of the line.
+func (o *Offsets) complete() error {
+	last := len(o.Right) - 1
+	switch {
+	case last < 1:
+		return faultIn(OfRight, "a side needs two readings or more: at its lower corner and at its upper one")
+	case o.Every <= 0 && len(o.At) == 0:
+		return faultIn(OfLine, "it is not said how far apart the readings are; add every: 5, or at: with the places")
+	case o.Every > 0 && len(o.At) > 0:
+		return faultIn(OfLine, "it has both every and at; keep one of them")
+	case len(o.At) > 0 && len(o.At) != len(o.Right):
+		return faultIn(OfRight, "there are %d places under at, and %d readings; there is one at each", len(o.At), len(o.Right))
+	}
+	if o.Length > 0 {
+		return nil
+	}
+	o.Length = o.Every * float64(last)
+	if len(o.At) > 0 {
+		o.Length = o.At[last]
+	}
+	return nil
+}
+
+// side gives the readings of a side their places.
+func (o Offsets) side(say func(float64) string, across, top, bottom []float64, names [3]Readings) (side, error) {
+	var out side
+	reach := [2]float64{across[len(across)-1], across[0]} // of the upper corner and of the lower
+	for k, list := range [2][]float64{top, bottom} {
+		level := [2]float64{o.Length, 0}[k]
+		places := o.places(0, 0, reach[k])
+		if len(list) == 0 {
+			list, places = []float64{0, 0}, []float64{0, reach[k]}
+		}
+		if o.Every == 0 && len(list) > 2 {
+			return out, faultIn(names[1+k], "readings across need every: with how far apart they are")
+		}
+		if len(list) != len(places) {
+			return out, faultIn(names[1+k], "out to the corner, %s across, there are %d readings (%s), but it has %d",
+				say(reach[k]), len(places), listed(places, say), len(list))
+		}
+		var points []orb.Point
+		for i, x := range places {
+			points = append(points, orb.Point{x, level + list[i]})
+		}
+		if k == 0 {
+			out.top = points
+		} else {
+			out.bottom = points
+		}
+	}
+	low, high := out.bottom[len(out.bottom)-1][1], out.top[len(out.top)-1][1]
+	if high-low < near {
+		return out, faultIn(names[0], "its upper corner lies at %s and its lower one at %s along the line; look at top and bottom",
+			say(high), say(low))
+	}
+	places := o.places(0, low, high)
+	if len(o.At) > 0 {
+		places = slices.Clone(o.At)
+		places[0], places[len(places)-1] = low, high
+	}
+	if len(across) != len(places) {
+		return out, faultIn(names[0], "from the lower corner, at %s, to the upper, at %s, there are %d readings (%s), but it has %d",
+			say(low), say(high), len(places), listed(places, say), len(across))
+	}
+	for i, y := range places {
+		if i > 0 && y <= places[i-1] {
+			return out, faultIn(names[0], "the places of the readings must grow from the lower corner to the upper: %s", listed(places, say))
+		}
+		out.across = append(out.across, orb.Point{across[i], y})
+	}
+	return out, nil
+}
+
+// places of readings between two corners: the first corner, whole steps from the
+// beginning of the line, and the last corner.
+func (o Offsets) places(begin, low, high float64) []float64 {
+	out := []float64{low}
+	if o.Every > 0 {
+		for k := math.Ceil((low - begin) / o.Every); ; k++ {
+			at := begin + k*o.Every
+			if at >= high-near {
+				break
+			}
+			if at > low+near {
+				out = append(out, at)
+			}
+		}
+	}
+	return append(out, high)
+}
+
+// listed names places: "0, 5, ... 60 and 61.5".
+func listed(places []float64, say func(float64) string) string {
+	n := len(places)
+	if n > 4 {
+		return fmt.Sprintf("at %s, %s, ... %s and %s", say(places[0]), say(places[1]), say(places[n-2]), say(places[n-1]))
+	}
+	text := "at " + say(places[0])
+	for i, at := range places[1:] {
+		link := ", "
+		if i == n-2 {
+			link = " and "
+		}
+		text += link + say(at)
+	}
+	return text
+}
+
+// straight is the left edge on the line itself.
+func (o Offsets) straight(right side) side {
+	low, high := orb.Point{0, right.bottom[0][1]}, orb.Point{0, right.top[0][1]}
+	return side{across: []orb.Point{low, high}, top: []orb.Point{high}, bottom: []orb.Point{low}}
+}
+
+// nodes run along the bottom from left to right, up the right side, back along the
+// top and down the left.
+func (o Offsets) nodes(left, right side) []Node {
+	image := func(points []orb.Point) []orb.Point {
+		out := slices.Clone(points)
+		for i := range out {
+			out[i][0] = 0 - out[i][0]
+		}
+		slices.Reverse(out)
+		return out
+	}
+	back := func(points []orb.Point) []orb.Point {
+		out := slices.Clone(points)
+		slices.Reverse(out)
+		return out
+	}
+	bottom := join(image(left.bottom), right.bottom)
+	top := join(back(right.top), back(image(left.top)))
+	var out []Node
+	if o.OnFold {
+		out = append(out, offFold(seams.Bottom, bottom)...)
+		out = append(out, run(seams.Right, right.across)...)
+		out = append(out, toFold(seams.Top, top)...)
+		return append(out, run(seams.Left, image(left.across))...)
+	}
+	out = append(out, run(seams.Bottom, bottom)...)
+	out = append(out, run(seams.Right, right.across)...)
+	out = append(out, run(seams.Top, top)...)
+	return append(out, run(seams.Left, image(left.across))...)
+}
+
+// join leaves out the point that two lines share.
+func join(a, b []orb.Point) []orb.Point {
+	if len(a) > 0 && len(b) > 0 && math.Abs(a[len(a)-1][0]-b[0][0]) < joined {
+		a = a[:len(a)-1]
+	}
+	return append(a, b...)
+}
+
+// run is an edge through points, but for the last, at which the next begins. Where
+// all lie on one line it is straight.
+func run(edge seams.Name, points []orb.Point) []Node {
+	out := []Node{{At: points[0], Edge: edge}}
+	if isStraight(points) {
+		return out
+	}
+	for _, p := range points[1 : len(points)-1] {
+		out = append(out, Node{At: p, Smooth: true})
+	}
+	return out
+}
+
+// offFold is an edge that leaves the fold through points: smooth over the fold, on
+// the other side of which is its mirror image, and so square to it.
+func offFold(edge seams.Name, points []orb.Point) []Node {
+	if isStraight(points) {
+		return run(edge, points)
+	}
+	whole := slices.Clone(points)
+	for _, p := range points[1:] {
+		whole = append([]orb.Point{{0 - p[0], p[1]}}, whole...)
+	}
+	return drawn(edge, points, Through(whole)[len(points)-1:])
+}
+
+// toFold is an edge that comes to the fold through points.
+func toFold(edge seams.Name, points []orb.Point) []Node {
+	if isStraight(points) {
+		return run(edge, points)
+	}
+	whole := slices.Clone(points)
+	for i := len(points) - 2; i >= 0; i-- {
+		whole = append(whole, orb.Point{0 - points[i][0], points[i][1]})
+	}
+	return drawn(edge, points, Through(whole)[:len(points)-1])
+}
+
+// drawn is an edge through points by the curves between them.
+func drawn(edge seams.Name, points []orb.Point, path pieces.Path) []Node {
+	var out []Node
+	for i, c := range path {
+		n := Node{At: points[i], Smooth: i > 0}
+		if i == 0 {
+			n.Edge = edge
+		}
+		if b, ok := c.(pieces.Bezier); ok {
+			n.Controls = []orb.Point{b.P1, b.P2}
+		}
+		out = append(out, n)
+	}
+	return out
+}
+
+func isStraight(points []orb.Point) bool {
+	a, b := points[0], points[len(points)-1]
+	for _, p := range points[1 : len(points)-1] {
+		cross := float64((b[0]-a[0])*(p[1]-a[1])) - float64((b[1]-a[1])*(p[0]-a[0]))
+		if math.Abs(cross) > joined*math.Hypot(b[0]-a[0], b[1]-a[1]) {
+			return false
+		}
+	}
+	return true
+}

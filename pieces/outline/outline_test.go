@@ -1,0 +1,142 @@
+package outline
+
+import (
+	"math"
+	"strconv"
+	"testing"
+
+	"github.com/paulmach/orb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"ellwand/pieces"
+	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
+)
+
+func say(mm float64) string { return strconv.FormatFloat(mm, 'f', -1, 64) }
+
+// A semicircle by its rise: the length of the arc is known.
+func TestArcByItsRise(t *testing.T) {
+	edges, reversed, err := Edges([]Node{{At: orb.Point{0, 0}, Edge: seams.Bottom, Rise: 50}, {At: orb.Point{100, 0}, Edge: seams.Top}})
+	require.NoError(t, err)
+	assert.False(t, reversed)
+	assert.InDelta(t, 50*math.Pi, edges[0].Path.Length(), 1e-9)
+	assert.InDelta(t, -50, edges[0].Path.At(25 * math.Pi)[1], 1e-9)
+	assert.InDelta(t, 50, RiseOf(edges[0].Path[0].(pieces.Arc)), 1e-9)
+}
+
+func TestArcsKeepTheirRise(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		a, b := orb.Point{rapid.Float64Range(-500, 500).Draw(t, "x"), 0}, orb.Point{600, rapid.Float64Range(-500, 500).Draw(t, "y")}
+		rise := rapid.Float64Range(0.01, 400).Draw(t, "rise") * float64(rapid.SampledFrom([]int{1, -1}).Draw(t, "side"))
+		got := arc(a, b, rise)
+		assert.InDelta(t, 0, geometry.Distance(got.Start(), a), 1e-6)
+		assert.InDelta(t, 0, geometry.Distance(got.End(), b), 1e-6)
+		assert.InDelta(t, rise, RiseOf(got), 1e-6)
+		middle := geometry.Sub(got.At(0.5), geometry.Between(a, b, 0.5))
+		assert.InDelta(t, rise, geometry.Dot(middle, geometry.Right(geometry.Unit(geometry.Sub(b, a)))), 1e-6)
+	})
+}
+
+// Points every 5 cm on a circle give the circle to a tenth of a mm.
+func TestThroughFollowsACircle(t *testing.T) {
+	const radius = 250
+	var points []orb.Point
+	for i := range 9 {
+		sin, cos := math.Sincos(float64(i) * 0.2)
+		points = append(points, orb.Point{radius * cos, radius * sin})
+	}
+	for _, q := range Through(points).Flatten(0.01) {
+		assert.InDelta(t, radius, math.Hypot(q[0], q[1]), 0.1)
+	}
+}
+
+func TestClockwiseIsReversed(t *testing.T) {
+	edges, reversed, err := Edges([]Node{{At: orb.Point{0, 0}, Edge: seams.Left}, {At: orb.Point{0, 10}, Edge: seams.Top}, {At: orb.Point{10, 0}, Edge: seams.Bottom}})
+	require.NoError(t, err)
+	assert.True(t, reversed)
+	assert.Equal(t, []seams.Name{seams.Bottom, seams.Top, seams.Left}, []seams.Name{edges[0].Name, edges[1].Name, edges[2].Name})
+	assert.Positive(t, geometry.Area(pieces.Piece{Edges: edges}.Boundary(1)))
+}
+
+// An edge goes on round a bend of the same name, also where the list begins in it.
+func TestBendInAnEdge(t *testing.T) {
+	edges, _, err := Edges([]Node{{At: orb.Point{0, 0}, Edge: seams.Hem}, {At: orb.Point{10, 0}, Edge: seams.SideSeam},
+		{At: orb.Point{10, 10}, Edge: seams.Hem}, {At: orb.Point{0, 10}, Edge: seams.Hem}})
+	require.NoError(t, err)
+	require.Len(t, edges, 2)
+	assert.InDelta(t, 30, edges[0].Path.Length()+edges[1].Path.Length()-10, 1e-9)
+}
+
+// Readings of a piece that is known: half of an ellipse on the fold, cut off at the
+// top and the bottom.
+func TestReadingsFollowTheShape(t *testing.T) {
+	across := func(y float64) float64 { return 200 * math.Sqrt(1-(y-300)*(y-300)/(400*400)) }
+	o := Offsets{Length: 600, Every: 50, OnFold: true}
+	for y := 0.; y <= 600; y += 50 {
+		o.Right = append(o.Right, across(y))
+	}
+	nodes, err := o.Nodes(say)
+	require.NoError(t, err)
+	edges, reversed, err := Edges(nodes)
+	require.NoError(t, err)
+	assert.False(t, reversed)
+	for _, q := range edges[1].Path.Flatten(0.01) {
+		assert.InDelta(t, across(q[1]), q[0], 0.2, "at %v", q[1])
+	}
+}
+
+// A curved edge leaves the fold square, as its mirror image goes on from it.
+func TestReadingsLeaveTheFoldSquare(t *testing.T) {
+	o := Offsets{Length: 600, Every: 60, OnFold: true, Top: []float64{0, 1, 4, 12}, Bottom: []float64{0, -2, -6, -13, -20, -22}}
+	o.Right = []float64{290, 288, 280, 270, 260, 250, 240, 230, 220, 210, 200, 190, 178}
+	nodes, err := o.Nodes(say)
+	require.NoError(t, err)
+	edges, _, err := Edges(nodes)
+	require.NoError(t, err)
+	bottom, top := edges[0].Path, edges[2].Path
+	assert.InDelta(t, 0, bottom.Tangent(0)[1], 1e-3)
+	assert.InDelta(t, 0, top.Tangent(top.Length())[1], 1e-3)
+	assert.Equal(t, orb.Point{290, -22}, bottom.End())
+	assert.Equal(t, orb.Point{178, 612}, top.Start())
+	assert.Equal(t, orb.Point{0, 600}, top.End())
+}
+
+// Both sides measured alike give a piece that is its own mirror image.
+func TestReadingsOfBothSides(t *testing.T) {
+	o := Offsets{Length: 200, Every: 50, Right: []float64{100, 110, 115, 110, 90}, Left: []float64{100, 110, 115, 110, 90},
+		Top: []float64{10, 6, 0}, TopLeft: []float64{10, 6, 0}}
+	nodes, err := o.Nodes(say)
+	require.NoError(t, err)
+	edges, _, err := Edges(nodes)
+	require.NoError(t, err)
+	ring := pieces.Piece{Edges: edges}.Boundary(0.1)
+	box := ring.Bound()
+	assert.InDelta(t, 0, box.Min[0]+box.Max[0], 1e-9)
+	assert.InDelta(t, 10, edges[2].Path.At(edges[2].Path.Length() / 2)[1]-200, 1e-6)
+}
+
+func TestReadingsRefused(t *testing.T) {
+	tests := []struct {
+		name string
+		o    Offsets
+		want string
+	}{
+		{"none", Offsets{Every: 50}, "a side needs two readings or more"},
+		{"no step", Offsets{Right: []float64{1, 2}}, "how far apart the readings are"},
+		{"too few", Offsets{Length: 200, Every: 50, Right: []float64{10, 10, 10}}, "there are 5 readings (at 0, 50, ... 150 and 200), but it has 3"},
+		{"places", Offsets{At: []float64{0, 50, 100}, Right: []float64{10, 10}}, "there are 3 places under at, and 2 readings"},
+		{"places back", Offsets{At: []float64{0, 50, 40, 100}, Right: []float64{10, 10, 10, 10}}, "must grow from the lower corner"},
+		{"a wide top", Offsets{Length: 100, Every: 50, Right: []float64{10, 10, 120}, Top: []float64{0, 0}},
+			"out to the corner, 120 across, there are 4 readings"},
+		{"upside down", Offsets{Length: 100, Every: 50, Right: []float64{10, 10}, Top: []float64{0, -100}}, "its upper corner lies at 0"},
+	}
+	for _, tt := range tests {
+		t.Run(tt.name, func(t *testing.T) {
+			_, err := tt.o.Nodes(say)
+			assert.ErrorContains(t, err, tt.want)
+		})
+	}
+}
