@@ -64,6 +64,7 @@ func TestProofReachesNoPlanner(t *testing.T) {
 		}
 	}
 	for path := range direct {
-		assert.Contains(t, []string{"ellwand/fabric/cloth", "ellwand/fabric/lay", "ellwand/pieces", "ellwand/pieces/marks", "ellwand/pieces/seams", "ellwand/nest/layout", "ellwand/nest/verify"}, path)
+		assert.Contains(t, []string{"ellwand/fabric/cloth", "ellwand/fabric/lay", "ellwand/pieces", "ellwand/pieces/marks",
+			"ellwand/pieces/measure", "ellwand/pieces/seams", "ellwand/nest/layout", "ellwand/nest/verify"}, path)
 	}
 }

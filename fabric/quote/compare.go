@@ -1,7 +1,6 @@
 package quote
 
 import (
-	"errors"
 	"fmt"
 	"math"
 	"sort"
@@ -160,15 +159,4 @@ func (o Option) reasons(other Option, units Units) []string {
 		out = append(out, "less of it has to be bought")
 	}
 	return out
-}
-
-// Proven has the amounts of all options reckoned again.
-func Proven(options []Option) error {
-	var faults []error
-	for _, o := range options {
-		if o.Refused == "" {
-			faults = append(faults, o.Amount.proven(o.Offer.Cloth))
-		}
-	}
-	return errors.Join(faults...)
 }

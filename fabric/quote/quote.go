@@ -118,11 +118,6 @@ func Of(request Request) (Quote, error) {
 	if err := request.check(); err != nil {
 		return Quote{}, err
 	}
-	for _, cloth := range request.Cloths {
-		if err := Proven([]Option{cloth.Option}); err != nil {
-			return Quote{}, err
-		}
-	}
 	out := Quote{Request: request, Lines: request.lines()}
 	for _, line := range out.Lines {
 		out.Subtotal += line.Cost
@@ -141,7 +136,7 @@ func Of(request Request) (Quote, error) {
 			out.Together = append(out.Together, saving)
 		}
 	}
-	return out, nil
+	return out, out.proven()
 }
 
 func (r Request) check() error {

@@ -2,7 +2,6 @@ package quote
 
 import (
 	"encoding/csv"
-	"errors"
 	"fmt"
 	"io"
 	"strconv"
@@ -63,7 +62,7 @@ func (c *Cell) noMoreThan(other Cell, narrower float64) {
 
 // WriteCSV writes one line a cell, for spreadsheets.
 func (t Table) WriteCSV(w io.Writer) error {
-	if err := t.proven(); err != nil {
+	if err := t.Proven(); err != nil {
 		return err
 	}
 	out := csv.NewWriter(w)
@@ -137,18 +136,3 @@ var marked = strings.NewReplacer(`\`, `\\`, "|", `\|`, "*", `\*`, "_", `\_`, "<"
 
 // escaped is a clean text that breaks no Markdown table, and is shown as it stands.
 func escaped(name string) string { return marked.Replace(text.Line(name)) }
-
-// proven has every cell of a table reckoned again.
-func (t Table) proven() error {
-	var faults []error
-	for _, one := range t.Cloths {
-		for _, row := range one.Rows {
-			for _, cell := range row.Cells {
-				if cell.Impossible == "" {
-					faults = append(faults, cell.Amount.proven(cell.Offer.Cloth))
-				}
-			}
-		}
-	}
-	return errors.Join(faults...)
-}

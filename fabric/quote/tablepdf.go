@@ -15,7 +15,7 @@ const mostColumns = 9
 // WritePDF draws the table, on as many sheets as it needs. Metres and yards
 // stand one above the other in each cell. The same table gives the same bytes.
 func (t Table) WritePDF(w io.Writer, sheet paper.Paper) error {
-	if err := t.proven(); err != nil {
+	if err := t.Proven(); err != nil {
 		return err
 	}
 	for _, cloth := range t.Cloths {

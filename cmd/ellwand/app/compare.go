@@ -89,7 +89,7 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Sea
 			answers, alone = answers[1:], alone[garments:]
 		}
 		options := quote.Compare(candidates, Units(work))
-		if err := quote.Proven(options); err != nil {
+		if err := quote.Proven(options, Units(work)); err != nil {
 			return Compared{}, failure.Of(err)
 		}
 		out.Cloths = append(out.Cloths, Ranked{Cloth: cloth.Cloth.Name, Options: options})

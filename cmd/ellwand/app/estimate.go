@@ -5,10 +5,12 @@ import (
 	"context"
 	"slices"
 
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/quote"
 	"ellwand/nest"
 )
 
@@ -60,6 +62,10 @@ func (f finder) layOn(ctx context.Context, work *job.Work, c cloth.Cloth, option
 	got, err := f.find(ctx, c, work.PiecesOf(c.Name), options)
 	if err != nil {
 		return Estimated{}, clothError(work, c, err)
+	}
+	amount := quote.AmountOf(quote.Offer{Cloth: c}, quote.FoundIn(got.Requirement))
+	if err := (quote.Cell{Offer: quote.Offer{Cloth: c}, Amount: amount}).Proven(Units(work)); err != nil {
+		return Estimated{}, failure.Of(err)
 	}
 	return Estimated{got.Requirement, got.ended, got.kept}, nil
 }
