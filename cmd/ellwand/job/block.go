@@ -38,48 +38,48 @@ type Sleeve struct {
 	WristWidth Measure              `yaml:"wrist_width" jsonschema_description:"whole width of the wrist or hem edge"`
 }
 
-func (r *resolver) bodice(path Path, asked *Bodice) *bodice.Options {
+func (v values) bodice(path Path, asked *Bodice) *bodice.Options {
 	if asked == nil {
 		return nil
 	}
-	back := choose(r, path.Key("back"), "the bodice's back", asked.Back)
+	back := choose(v, path.Key("back"), "the bodice's back", asked.Back)
 	return &bodice.Options{
-		Method:        choose(r, path.Key("method"), "the bodice's method", asked.Method),
-		Fit:           choose(r, path.Key("fit"), "the bodice's fit", asked.Fit),
-		Shaping:       choose(r, path.Key("dart"), "the bodice's dart", asked.Dart),
-		Princess:      choose(r, path.Key("princess"), "the princess seam", asked.Princess),
-		Yoke:          r.optional(path.Key("yoke"), "the yoke", asked.Yoke),
+		Method:        choose(v, path.Key("method"), "the bodice's method", asked.Method),
+		Fit:           choose(v, path.Key("fit"), "the bodice's fit", asked.Fit),
+		Shaping:       choose(v, path.Key("dart"), "the bodice's dart", asked.Dart),
+		Princess:      choose(v, path.Key("princess"), "the princess seam", asked.Princess),
+		Yoke:          v.optional(path.Key("yoke"), "the yoke", asked.Yoke),
 		BackOnFold:    back == backFold,
 		BackOpening:   back == backOpening,
-		FrontOpening:  choose(r, path.Key("front"), "the bodice's front", asked.Front) == frontOpening,
-		Extension:     r.optional(path.Key("extension"), "the extension", asked.Extension),
-		NeckWiden:     r.optional(path.Key("neck_wider"), "neck_wider", asked.NeckWider),
-		FrontNeckDrop: r.optional(path.Key("front_neck_lower"), "front_neck_lower", asked.FrontLower),
-		BackNeckDrop:  r.optional(path.Key("back_neck_lower"), "back_neck_lower", asked.BackLower),
-		BelowWaist:    r.optional(path.Key("below_waist"), "the length below the waist", asked.BelowWaist),
-		HipEase:       r.optional(path.Key("hip_ease"), "the hip ease", asked.HipEase),
-		BustEase:      r.optional(path.Key("bust_ease"), "the bust ease", asked.BustEase),
-		WaistEase:     r.optional(path.Key("waist_ease"), "the waist ease", asked.WaistEase),
-		StraightWaist: r.yes(path.Key("straight_waist"), "straight_waist", asked.StraightWaist),
+		FrontOpening:  choose(v, path.Key("front"), "the bodice's front", asked.Front) == frontOpening,
+		Extension:     v.optional(path.Key("extension"), "the extension", asked.Extension),
+		NeckWiden:     v.optional(path.Key("neck_wider"), "neck_wider", asked.NeckWider),
+		FrontNeckDrop: v.optional(path.Key("front_neck_lower"), "front_neck_lower", asked.FrontLower),
+		BackNeckDrop:  v.optional(path.Key("back_neck_lower"), "back_neck_lower", asked.BackLower),
+		BelowWaist:    v.optional(path.Key("below_waist"), "the length below the waist", asked.BelowWaist),
+		HipEase:       v.optional(path.Key("hip_ease"), "the hip ease", asked.HipEase),
+		BustEase:      v.optional(path.Key("bust_ease"), "the bust ease", asked.BustEase),
+		WaistEase:     v.optional(path.Key("waist_ease"), "the waist ease", asked.WaistEase),
+		StraightWaist: v.yes(path.Key("straight_waist"), "straight_waist", asked.StraightWaist),
 	}
 }
 
-func (r *resolver) sleeve(path Path, asked *Sleeve) *sleeve.Options {
+func (v values) sleeve(path Path, asked *Sleeve) *sleeve.Options {
 	if asked == nil {
 		return nil
 	}
 	options := &sleeve.Options{
-		Style:        choose(r, path.Key("style"), "the sleeve's style", asked.Style),
-		Reach:        choose(r, path.Key("reach"), "the sleeve's reach", asked.Reach),
-		HeadFullness: r.fullness(path.Key("head_fullness"), "the sleeve head", asked.Head),
-		HemFullness:  r.fullness(path.Key("hem_fullness"), "the sleeve hem", asked.Hem),
-		HeadHeight:   r.optional(path.Key("head_height"), "the sleeve head height", asked.HeadHeight),
-		BicepEase:    r.optional(path.Key("bicep_ease"), "the bicep ease", asked.BicepEase),
-		Length:       r.optional(path.Key("length"), "the sleeve length", asked.Length),
-		WristWidth:   r.optional(path.Key("wrist_width"), "the wrist width", asked.WristWidth),
+		Style:        choose(v, path.Key("style"), "the sleeve's style", asked.Style),
+		Reach:        choose(v, path.Key("reach"), "the sleeve's reach", asked.Reach),
+		HeadFullness: v.fullness(path.Key("head_fullness"), "the sleeve head", asked.Head),
+		HemFullness:  v.fullness(path.Key("hem_fullness"), "the sleeve hem", asked.Hem),
+		HeadHeight:   v.optional(path.Key("head_height"), "the sleeve head height", asked.HeadHeight),
+		BicepEase:    v.optional(path.Key("bicep_ease"), "the bicep ease", asked.BicepEase),
+		Length:       v.optional(path.Key("length"), "the sleeve length", asked.Length),
+		WristWidth:   v.optional(path.Key("wrist_width"), "the wrist width", asked.WristWidth),
 	}
 	if asked.Ease != "" {
-		if ease, ok := r.length(path.Key("ease"), "the sleeve ease", asked.Ease); ok {
+		if ease, ok := v.length(path.Key("ease"), "the sleeve ease", asked.Ease); ok {
 			options.Ease = &ease
 		}
 	}

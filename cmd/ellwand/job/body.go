@@ -37,22 +37,22 @@ func bodyKey(name draft.Measurement) string { return strings.ReplaceAll(string(n
 // sized takes the body of a size table, when the job or wearer at a path names
 // one. A table beside measurements needs no size: what is missing is derived
 // from it.
-func (r *resolver) sized(path Path, size, table string, measured bool) draft.Body {
+func (v values) sized(path Path, size, table string, measured bool) draft.Body {
 	switch {
 	case size == "" && table != "" && measured:
 		if !slices.Contains(draft.Tables(), table) {
-			r.fault(path.Key("table"), strict.Unknown, "there is no size table %q; use one of: %s", table,
+			v.fault(path.Key("table"), strict.Unknown, "there is no size table %q; use one of: %s", table,
 				strings.Join(draft.Tables(), ", "))
 		}
 		return draft.Body{}
 	case size == "" && table == "":
 		return draft.Body{}
 	case size == "":
-		r.fault(path.Key("table"), strict.Missing,
+		v.fault(path.Key("table"), strict.Missing,
 			"the table %q is named without a size; add one, such as: size: 12, or measurements under body:", table)
 		return draft.Body{}
 	case table == "":
-		r.fault(path.Key("size"), strict.Missing, "size %s of which table? Sizes of the same name differ; add one of: table: %s",
+		v.fault(path.Key("size"), strict.Missing, "size %s of which table? Sizes of the same name differ; add one of: table: %s",
 			size, strings.Join(draft.Tables(), ", table: "))
 		return draft.Body{}
 	}
@@ -62,7 +62,7 @@ func (r *resolver) sized(path Path, size, table string, measured bool) draft.Bod
 		if !slices.Contains(draft.Tables(), table) {
 			key = "table"
 		}
-		r.fault(path.Key(key), strict.Unknown, "%s", err)
+		v.fault(path.Key(key), strict.Unknown, "%s", err)
 		return draft.Body{}
 	}
 	return body
@@ -70,26 +70,26 @@ func (r *resolver) sized(path Path, size, table string, measured bool) draft.Bod
 
 // measured parses the measurements under body, each checked by itself so that
 // a fault has its own line.
-func (r *resolver) measured(at Path, given Body) draft.Body {
+func (v values) measured(at Path, given Body) draft.Body {
 	body := draft.Body{}
 	for _, key := range slices.Sorted(maps.Keys(given)) {
 		path := at.Key("body").Key(key)
 		known, found := strict.KnownAs(key, bodyKeys())
 		if !found {
-			r.fault(path, strict.Unknown, "unknown measurement %q; %s", key, strict.Hint(key, bodyKeys()))
+			v.fault(path, strict.Unknown, "unknown measurement %q; %s", key, strict.Hint(key, bodyKeys()))
 			continue
 		}
 		name := draft.Measurement(strings.ReplaceAll(known, "_", " "))
-		value, ok := r.length(path, "the "+string(name), given[key])
+		value, ok := v.length(path, "the "+string(name), given[key])
 		if !ok {
 			continue
 		}
 		if err := (draft.Body{name: value}).Check(); err != nil {
-			r.fault(path, strict.OutOfRange, "%s", draft.Worded(err, r.work.Unit))
+			v.fault(path, strict.OutOfRange, "%s", draft.Worded(err, v.Unit))
 			continue
 		}
 		if _, twice := body[name]; twice {
-			r.fault(path, strict.Twice, "the %s stands twice; keep one of them", name)
+			v.fault(path, strict.Twice, "the %s stands twice; keep one of them", name)
 		}
 		body[name] = value
 	}

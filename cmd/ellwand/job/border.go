@@ -15,20 +15,20 @@ type Border struct {
 }
 
 // read gives the cloth its border.
-func (b *Border) read(r *resolver, path Path, name string, c *cloth.Cloth) {
+func (b *Border) read(v values, path Path, name string, c *cloth.Cloth) {
 	if b == nil {
 		return
 	}
 	path = path.Key("border")
-	out := cloth.Border{Selvedge: choose(r, path.Key("selvedge"), name+": the selvedge of the border", b.Selvedge), Pieces: texts(b.Pieces), Hem: seams.Called(string(b.Hem))}
+	out := cloth.Border{Selvedge: choose(v, path.Key("selvedge"), name+": the selvedge of the border", b.Selvedge), Pieces: texts(b.Pieces), Hem: seams.Called(string(b.Hem))}
 	switch {
 	case b.Line == "":
-		r.fault(path, strict.Missing, "%s has a border without a line; add line: the distance of the hems from the edge of that selvedge", name)
+		v.fault(path, strict.Missing, "%s has a border without a line; add line: the distance of the hems from the edge of that selvedge", name)
 	case len(out.Pieces) == 0:
-		r.fault(path, strict.Missing, "%s has a border and no pieces on it; add pieces: [skirt front, skirt back]", name)
+		v.fault(path, strict.Missing, "%s has a border and no pieces on it; add pieces: [skirt front, skirt back]", name)
 	}
 	if b.Line != "" {
-		out.Line, _ = r.length(path.Key("line"), name+": the line of the border", b.Line)
+		out.Line, _ = v.length(path.Key("line"), name+": the line of the border", b.Line)
 	}
 	c.Border = out
 }

@@ -6,24 +6,24 @@ import "ellwand/cmd/ellwand/strict"
 func choose[T interface {
 	~int
 	strict.Worded
-}](r *resolver, path Path, what string, chosen Choice[T]) T {
-	return T(r.chosen(path, what, string(chosen), strict.WordsOf[T]()))
+}](v values, path Path, what string, chosen Choice[T]) T {
+	return strict.Choose(v.Values, path, what, chosen)
 }
 
 // chooseNamed is the like for a type whose values are their words.
 func chooseNamed[T interface {
 	~string
 	strict.Worded
-}](r *resolver, path Path, what string, chosen Choice[T]) T {
+}](v values, path Path, what string, chosen Choice[T]) T {
 	words := strict.WordsOf[T]()
-	return T(words[r.chosen(path, what, string(chosen), words)])
+	return T(words[v.chosen(path, what, string(chosen), words)])
 }
 
 // chosen looks a word up; an empty one is the first.
-func (r *resolver) chosen(path Path, what, text string, known []string) int {
+func (v values) chosen(path Path, what, text string, known []string) int {
 	at, unknown := strict.Chosen(what, text, known)
 	if unknown != "" {
-		r.fault(path, strict.Unknown, "%s", unknown)
+		v.fault(path, strict.Unknown, "%s", unknown)
 	}
 	return at
 }

@@ -47,7 +47,7 @@ func (r *resolver) cloth(path Path, c Cloth) Offer {
 	offer := Offer{Cloth: cloth.Cloth{
 		Name:     string(c.Name),
 		Selvedge: usualSelvedge,
-		Nap:      choose(r, path.Key("nap"), name+": the nap", c.Nap),
+		Nap:      choose(r.values, path.Key("nap"), name+": the nap", c.Nap),
 		Step:     UsualStep(r.work.Unit),
 		Inches:   r.work.InInches(),
 	}}
@@ -82,45 +82,6 @@ func (r *resolver) cloth(path Path, c Cloth) Offer {
 		offer.Widths = offeredWidths(offer.Offers)
 	}
 	return offer
-}
-
-func (r *resolver) width(offer *Offer, path Path, name string, text Measure) {
-	width, ok := r.positive(path, name+": the width", text)
-	if !ok {
-		return
-	}
-	if width <= 2*offer.Cloth.Selvedge {
-		r.fault(path, strict.OutOfRange,
-			"%s: a width of %s leaves nothing between selvedges of %s on each side; give the width from edge to edge",
-			name, r.work.Format(width), r.work.Format(offer.Cloth.Selvedge))
-		return
-	}
-	offer.Widths = append(offer.Widths, width)
-}
-
-// clothNames of the job, for messages and look-ups.
-func (r *resolver) clothNames() []string {
-	names := make([]string, len(r.work.Cloths))
-	for i, offer := range r.work.Cloths {
-		names[i] = offer.Cloth.Name
-	}
-	return names
-}
-
-// clothNamed finds a cloth by the name a piece gives; an empty one is the
-// fallback.
-func (r *resolver) clothNamed(path Path, what string, name Text, fallback string) string {
-	if name == "" {
-		return fallback
-	}
-	for _, known := range r.clothNames() {
-		if strict.Plain(known) == strict.Plain(string(name)) {
-			return known
-		}
-	}
-	r.fault(path, strict.Unknown, "%s: there is no cloth %q under cloths:; %s", what, string(name), strict.Hint(string(name),
-		r.clothNames()))
-	return fallback
 }
 
 // emptyCloths refuses a cloth from which nothing is cut: it is a slip in a

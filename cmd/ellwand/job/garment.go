@@ -190,11 +190,3 @@ func (r *resolver) firstCloth() string {
 	}
 	return r.work.Cloths[0].Cloth.Name
 }
-
-// numbered names one of the garments that are made of a kind.
-func (m Made) numbered(copy int) string {
-	if m.Quantity == 1 {
-		return m.Name
-	}
-	return fmt.Sprintf("%s %d", m.Name, copy)
-}

@@ -2,11 +2,7 @@ package job
 
 import (
 	"strconv"
-	"strings"
 
-	"github.com/goccy/go-yaml"
-	"github.com/goccy/go-yaml/ast"
-	"github.com/invopop/jsonschema"
 	"github.com/paulmach/orb"
 
 	"ellwand/cmd/ellwand/strict"
@@ -14,65 +10,6 @@ import (
 	"ellwand/fabric/remnant"
 	"ellwand/pieces/marks"
 )
-
-// Shrinkage is what a cloth loses in its first wash, or the word none.
-type Shrinkage struct {
-	Warp     Text  `yaml:"warp" jsonschema_description:"share lost along the cloth: 4 %"`
-	Weft     Text  `yaml:"weft" jsonschema_description:"share lost across the cloth: 2 %"`
-	CutFirst YesNo `yaml:"cut_first" jsonschema_description:"yes: cut first and wash later, so that the pieces are cut larger; otherwise the cloth is wetted before cutting"`
-
-	none bool
-}
-
-// UnmarshalYAML takes the keys, or none.
-func (s *Shrinkage) UnmarshalYAML(node ast.Node) error {
-	if strict.IsNone(node) {
-		s.none = true
-		return nil
-	}
-	type keys Shrinkage
-	return yaml.NodeToValue(node, (*keys)(s))
-}
-
-// JSONSchemaExtend accepts none in place of the keys.
-func (Shrinkage) JSONSchemaExtend(schema *jsonschema.Schema) {
-	keys := *schema
-	*schema = jsonschema.Schema{OneOf: []*jsonschema.Schema{{Const: strict.None}, &keys}}
-}
-
-// MayBeNone marks it for the shape of the file.
-func (Shrinkage) MayBeNone() {}
-
-// Repeat is the pattern of a cloth and what is matched on it.
-type Repeat struct {
-	Along      Measure `yaml:"along" jsonschema_description:"repeat along the warp, of stripes that run across the cloth"`
-	Across     Measure `yaml:"across" jsonschema_description:"repeat across the cloth, of stripes that run along it; both make checks"`
-	Match      []Text  `yaml:"match" jsonschema_description:"match points to keep, the most important first; all that can be kept together if not given"`
-	Centre     []Text  `yaml:"centre" jsonschema_description:"pieces whose centre lies on one line of the repeat across"`
-	CentreLine Measure `yaml:"centre_line" jsonschema_description:"how far that line lies from the edge of the selvedge nearest to you"`
-}
-
-// Flaw is a place on the cloth that may not be used. Distances along are from
-// the cut end, distances across from the edge of the selvedge nearest to the
-// cutter, the cloth lying open, right side up.
-type Flaw struct {
-	Name    Text        `yaml:"name" jsonschema_description:"what it is: stain, faded edge"`
-	At      []Measure   `yaml:"at" jsonschema:"minItems=2,maxItems=2" jsonschema_description:"centre of a round flaw: [along, across]"`
-	Radius  Measure     `yaml:"radius" jsonschema_description:"of a round flaw"`
-	Along   []Measure   `yaml:"along" jsonschema:"minItems=2,maxItems=2" jsonschema_description:"from and to along the cloth; alone, a band across all of it"`
-	Across  []Measure   `yaml:"across" jsonschema:"minItems=2,maxItems=2" jsonschema_description:"from and to across the cloth; alone, a band along all of it"`
-	Outline [][]Measure `yaml:"outline" jsonschema:"minItems=3" jsonschema_description:"corners of any other shape: [[along, across], ...]"`
-}
-
-// Remnant is a piece of a cloth that is there already: a length and a width,
-// or an outline.
-type Remnant struct {
-	Name    Text        `yaml:"name" jsonschema_description:"what tells it apart: the one from the skirt"`
-	Length  Measure     `yaml:"length" jsonschema_description:"along the warp"`
-	Width   Measure     `yaml:"width" jsonschema_description:"across, from edge to edge"`
-	Outline [][]Measure `yaml:"outline" jsonschema:"minItems=3" jsonschema_description:"its corners in turn when it is not a rectangle: [[along, across], ...]"`
-	Flaws   []Flaw      `yaml:"flaws" jsonschema_description:"places on it that may not be used, measured from its own cut end"`
-}
 
 // remnants reads the pieces of a cloth that are there already; the widest of
 // them is the width of the cloth.
@@ -127,11 +64,6 @@ func (r *resolver) wholeRemnant(path Path, c cloth.Cloth, rest remnant.Offcut) {
 	}
 }
 
-// rule is what a job says of a rule that pieces of a cloth keep; nil is nothing.
-type rule interface {
-	read(r *resolver, path Path, name string, out *cloth.Cloth)
-}
-
 // handling reads what is said of a cloth beside its size: gap, tilt, sides,
 // shrinkage, repeat, rules that pieces keep, and flaws.
 func (r *resolver) handling(path Path, name string, c Cloth, out *cloth.Cloth) {
@@ -148,7 +80,7 @@ func (r *resolver) handling(path Path, name string, c Cloth, out *cloth.Cloth) {
 		r.sound(repeatKey(path.Key("repeat"), out.Repeat), c.Name, cloth.Cloth{Repeat: out.Repeat, Inches: r.work.InInches()})
 	}
 	for _, one := range c.rules() {
-		one.read(r, path, name, out)
+		one.read(r.values, path, name, out)
 	}
 	for i, flaw := range c.Flaws {
 		if f, ok := r.flaw(path.Key("flaws").Entry(i), string(c.Name), name, flaw); ok {
@@ -161,7 +93,7 @@ func (r *resolver) handling(path Path, name string, c Cloth, out *cloth.Cloth) {
 // fibre.
 func (r *resolver) shrinkage(path Path, name string, fibre Choice[cloth.Fibre], s *Shrinkage) cloth.Shrinkage {
 	const usual = "0 to 8 % is usual"
-	of := choose(r, path.Key("fibre"), name+": the fibre", fibre)
+	of := choose(r.values, path.Key("fibre"), name+": the fibre", fibre)
 	if s == nil {
 		return of.Shrinkage(false)
 	}
@@ -248,46 +180,4 @@ func repeatKey(path Path, repeat cloth.Repeat) Path {
 		return path.Key("centre")
 	}
 	return path
-}
-
-// point parses [along, across].
-func (r *resolver) point(path Path, what string, pair []Measure) orb.Point {
-	if len(pair) != 2 {
-		r.fault(path, strict.Malformed, "%s must be two distances, along and across: [40, 30]", what)
-		return orb.Point{}
-	}
-	x, _ := r.length(path, what, pair[0])
-	y, _ := r.length(path, what, pair[1])
-	return orb.Point{x, y}
-}
-
-// span parses [from, to], the second the larger.
-func (r *resolver) span(path Path, what string, pair []Measure) orb.Point {
-	p := r.point(path, what+": from and to", pair)
-	if len(pair) == 2 && p[0] >= p[1] {
-		r.fault(path, strict.OutOfRange, "%s runs from %s to %s; the second must be the larger", what, pair[0], pair[1])
-	}
-	return p
-}
-
-// percent parses "4 %", "4%" or "4" as a share; an empty one is 0.
-func (r *resolver) percent(path Path, what string, text Text, most float64, usual string) float64 {
-	if text == "" {
-		return 0
-	}
-	figure := strings.TrimSpace(strings.TrimSuffix(strings.TrimSpace(string(text)), "%"))
-	value, err := strconv.ParseFloat(strings.Replace(figure, ",", ".", 1), 64)
-	if err != nil || !(value >= 0 && value <= most) {
-		r.fault(path, strict.OutOfRange, "%s is %q; it must be a percentage from 0 to %g (%s)", what, string(text), most, usual)
-		return 0
-	}
-	return value / 100
-}
-
-func texts(list []Text) []string {
-	var out []string
-	for _, text := range list {
-		out = append(out, string(text))
-	}
-	return out
 }

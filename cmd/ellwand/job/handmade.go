@@ -1,7 +1,6 @@
 package job
 
 import (
-	"strconv"
 	"strings"
 
 	"ellwand/cmd/ellwand/strict"
@@ -33,8 +32,8 @@ func (r *resolver) rectangle(path Path, p Piece, cloth string, widths allowances
 	height, heightKnown := r.positive(path.Key("height"), name+": the height", p.Height)
 	cut := r.count(path.Key("cut"), name+": cut", p.Cut)
 	pair := r.yes(path.Key("pair"), name+": pair", p.Pair)
-	lie := choose(r, path.Key("grain"), name+": the grain", p.Grain)
-	kind := choose(r, path.Key("kind"), name+": the kind", p.Kind)
+	lie := choose(r.values, path.Key("grain"), name+": the grain", p.Grain)
+	kind := choose(r.values, path.Key("kind"), name+": the kind", p.Kind)
 	allowance := widths.seams()
 	if p.Allowance != "" {
 		allowance, _ = r.length(path.Key("allowance"), name+": the allowance", p.Allowance)
@@ -71,7 +70,7 @@ func (r *resolver) fold(path Path, name string, p Piece, piece *pieces.Piece) bo
 	if p.Fold == "" {
 		return true
 	}
-	chosen := choose(r, path.Key("fold"), name+": the fold edge", p.Fold)
+	chosen := choose(r.values, path.Key("fold"), name+": the fold edge", p.Fold)
 	side, upright := foldSides[chosen], chosen.upright()
 	switch {
 	case piece.Grain.Lie == pieces.Bias:
@@ -126,5 +125,3 @@ func sidesOf(upright bool) string {
 	}
 	return strings.Join(out, " or ")
 }
-
-func quoted(name Text) string { return strconv.Quote(string(name)) }

@@ -8,13 +8,6 @@ import (
 	"ellwand/cmd/ellwand/strict"
 )
 
-// mostEntries of the lists of a job, by their key.
-var mostEntries = map[string]limit.Limit{
-	"wearers": limit.Wearers, "garments": limit.Garments, "pieces": limit.Pieces, "parts": limit.Parts,
-	"linings": limit.Parts, "interfacings": limit.Parts, "cloths": limit.Cloths, "widths": limit.Widths,
-	"offers": limit.Offers, "remnants": limit.Remnants, "flaws": limit.Flaws, "outline": limit.Corners,
-}
-
 // withinMade refuses a job that makes more garments than it may, before any is
 // drafted.
 func (r *resolver) withinMade(wearers []wearer) bool {
@@ -36,9 +29,6 @@ func (r *resolver) withinMade(wearers []wearer) bool {
 	}
 	return true
 }
-
-// lays counts what is cut from each cloth.
-type lays map[string]*struct{ pieces, corners int }
 
 // withinLays adds the pieces of garments that are made, and refuses more of them
 // than may be cut from one cloth.

@@ -90,7 +90,7 @@ func TestCornersOfLay(t *testing.T) {
 	for quantity, want := range map[int]bool{400: true, 600: false} {
 		file, err := Parse("x.yaml", []byte("job: a\nunits: cm\n"))
 		require.NoError(t, err)
-		r := &resolver{file: file, lays: lays{}, faults: &strict.Faults{}}
+		r := newResolver(file)
 		assert.Equal(t, want, r.withinLays(strict.Top("garments"), Made{Quantity: quantity, Pieces: []pieces.Piece{piece}}), "%d", quantity)
 	}
 }

@@ -45,64 +45,56 @@ type StraightCut struct {
 	Flat   YesNo                     `yaml:"flat" jsonschema_description:"a bag without a bottom"`
 }
 
-func (r *resolver) skirt(path Path, asked *Skirt) *skirt.Options {
+func (v values) skirt(path Path, asked *Skirt) *skirt.Options {
 	if asked == nil {
 		return nil
 	}
 	return &skirt.Options{
-		Shape:        choose(r, path.Key("shape"), "the skirt's shape", asked.Shape),
-		Length:       r.optional(path.Key("length"), "the skirt length", asked.Length),
-		WaistEase:    r.optional(path.Key("waist_ease"), "the waist ease", asked.WaistEase),
-		HipEase:      r.optional(path.Key("hip_ease"), "the hip ease", asked.HipEase),
-		Vent:         r.yes(path.Key("vent"), "vent", asked.Vent),
-		BackOnFold:   choose(r, path.Key("back"), "the skirt's back", asked.Back) == skirtFold,
-		DartsIntoHem: choose(r, path.Key("darts"), "where the darts go", asked.Darts) == toHem,
-		Flare:        r.optional(path.Key("flare"), "the flare", asked.Flare),
-		Gores:        r.optionalCount(path.Key("gores"), "the number of gores", asked.Gores),
-		Tiers:        r.optionalCount(path.Key("tiers"), "the number of tiers", asked.Tiers),
-		Fullness:     r.fullness(path.Key("fullness"), "skirt", asked.Fullness),
-		Pleats:       r.optionalCount(path.Key("pleats"), "the number of pleats", asked.Pleats),
-		PanelWidth:   r.optional(path.Key("panel_width"), "the panel width", asked.PanelWidth),
+		Shape:        choose(v, path.Key("shape"), "the skirt's shape", asked.Shape),
+		Length:       v.optional(path.Key("length"), "the skirt length", asked.Length),
+		WaistEase:    v.optional(path.Key("waist_ease"), "the waist ease", asked.WaistEase),
+		HipEase:      v.optional(path.Key("hip_ease"), "the hip ease", asked.HipEase),
+		Vent:         v.yes(path.Key("vent"), "vent", asked.Vent),
+		BackOnFold:   choose(v, path.Key("back"), "the skirt's back", asked.Back) == skirtFold,
+		DartsIntoHem: choose(v, path.Key("darts"), "where the darts go", asked.Darts) == toHem,
+		Flare:        v.optional(path.Key("flare"), "the flare", asked.Flare),
+		Gores:        v.optionalCount(path.Key("gores"), "the number of gores", asked.Gores),
+		Tiers:        v.optionalCount(path.Key("tiers"), "the number of tiers", asked.Tiers),
+		Fullness:     v.fullness(path.Key("fullness"), "skirt", asked.Fullness),
+		Pleats:       v.optionalCount(path.Key("pleats"), "the number of pleats", asked.Pleats),
+		PanelWidth:   v.optional(path.Key("panel_width"), "the panel width", asked.PanelWidth),
 	}
 }
 
-func (r *resolver) trousers(path Path, asked *Trousers) *trousers.Options {
+func (v values) trousers(path Path, asked *Trousers) *trousers.Options {
 	if asked == nil {
 		return nil
 	}
 	return &trousers.Options{
-		Length:    r.optional(path.Key("length"), "the trouser length", asked.Length),
-		WaistEase: r.optional(path.Key("waist_ease"), "the waist ease", asked.WaistEase),
-		HipEase:   r.optional(path.Key("hip_ease"), "the hip ease", asked.HipEase),
-		HemWidth:  r.optional(path.Key("hem_width"), "the hem width", asked.HemWidth),
-		Opening:   choose(r, path.Key("opening"), "the opening", asked.Opening),
-		Elastic:   r.optional(path.Key("elastic"), "the elastic", asked.Elastic),
-		Pocket:    choose(r, path.Key("pocket"), "the pocket", asked.Pocket),
+		Length:    v.optional(path.Key("length"), "the trouser length", asked.Length),
+		WaistEase: v.optional(path.Key("waist_ease"), "the waist ease", asked.WaistEase),
+		HipEase:   v.optional(path.Key("hip_ease"), "the hip ease", asked.HipEase),
+		HemWidth:  v.optional(path.Key("hem_width"), "the hem width", asked.HemWidth),
+		Opening:   choose(v, path.Key("opening"), "the opening", asked.Opening),
+		Elastic:   v.optional(path.Key("elastic"), "the elastic", asked.Elastic),
+		Pocket:    choose(v, path.Key("pocket"), "the pocket", asked.Pocket),
 	}
 }
 
-func (r *resolver) straightCut(path Path, asked *StraightCut) *straightcut.Options {
+func (v values) straightCut(path Path, asked *StraightCut) *straightcut.Options {
 	if asked == nil {
 		return nil
 	}
 	if asked.Shape == "" {
-		r.fault(path, strict.Missing, "straight_cut has no shape; add one of: %s", joined(asked.Shape.Words()))
+		v.fault(path, strict.Missing, "straight_cut has no shape; add one of: %s", joined(asked.Shape.Words()))
 		return nil
 	}
 	return &straightcut.Options{
-		Shape:  choose(r, path.Key("shape"), "the shape", asked.Shape),
-		Length: r.optional(path.Key("length"), "the length", asked.Length),
-		Ease:   r.optional(path.Key("ease"), "the ease", asked.Ease),
-		Width:  r.optional(path.Key("width"), "the width", asked.Width),
-		Depth:  r.optional(path.Key("depth"), "the depth", asked.Depth),
-		Flat:   r.yes(path.Key("flat"), "flat", asked.Flat),
+		Shape:  choose(v, path.Key("shape"), "the shape", asked.Shape),
+		Length: v.optional(path.Key("length"), "the length", asked.Length),
+		Ease:   v.optional(path.Key("ease"), "the ease", asked.Ease),
+		Width:  v.optional(path.Key("width"), "the width", asked.Width),
+		Depth:  v.optional(path.Key("depth"), "the depth", asked.Depth),
+		Flat:   v.yes(path.Key("flat"), "flat", asked.Flat),
 	}
-}
-
-// optionalCount parses a whole number; 0 when it is not given.
-func (r *resolver) optionalCount(path Path, what string, text Count) int {
-	if text == "" {
-		return 0
-	}
-	return r.count(path, what, text)
 }

@@ -15,20 +15,20 @@ type Motif struct {
 }
 
 // read gives the cloth its motif.
-func (m *Motif) read(r *resolver, path Path, name string, c *cloth.Cloth) {
+func (m *Motif) read(v values, path Path, name string, c *cloth.Cloth) {
 	if m == nil {
 		return
 	}
 	path = path.Key("motif")
 	out := cloth.Motif{Pieces: texts(m.Pieces), Point: marks.Called(string(m.Point))}
 	if len(out.Pieces) == 0 {
-		r.fault(path, strict.Missing, "%s has a motif and no pieces to centre it on; add pieces: [front, back]", name)
+		v.fault(path, strict.Missing, "%s has a motif and no pieces to centre it on; add pieces: [front, back]", name)
 	}
 	if m.Along == "" || m.Across == "" {
-		r.fault(path, strict.Missing, "%s: where is the centre of a motif? Add along: its distance from the cut end, and across: from the edge of the selvedge", name)
+		v.fault(path, strict.Missing, "%s: where is the centre of a motif? Add along: its distance from the cut end, and across: from the edge of the selvedge", name)
 	} else {
-		out.Along, _ = r.length(path.Key("along"), name+": the motif along", m.Along)
-		out.Across, _ = r.length(path.Key("across"), name+": the motif across", m.Across)
+		out.Along, _ = v.length(path.Key("along"), name+": the motif along", m.Along)
+		out.Across, _ = v.length(path.Key("across"), name+": the motif across", m.Across)
 	}
 	c.Motif = out
 }

@@ -10,22 +10,6 @@ import (
 // ([source.CommonPractice]: 1.5 to 2.5 cm).
 const usualShorter = 20
 
-// Lining asks for the lining of drafted pieces.
-type Lining struct {
-	Of        []Text  `yaml:"of" jsonschema:"required,minItems=1" jsonschema_description:"the pieces that are lined, or a part for all its pieces; front bodice means all its panels, middle front bodice that one alone"`
-	Cloth     Text    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
-	Shorter   Measure `yaml:"shorter" jsonschema_description:"how much shorter than the shell it ends at the hems; 2 cm if not given"`
-	BackPleat Measure `yaml:"back_pleat" jsonschema_description:"how much wider each half is at the centre back, for a pleat of ease; none if not given"`
-}
-
-// Interfacing asks for the interfacing of drafted pieces.
-type Interfacing struct {
-	Of     []Text  `yaml:"of" jsonschema:"required,minItems=1" jsonschema_description:"the pieces that are interfaced, named as for a lining"`
-	Cloth  Text    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
-	Reduce Measure `yaml:"reduce" jsonschema_description:"how much less than the piece's each allowance is; it ends at the seam line, without allowances, if not given"`
-	Cut    Count   `yaml:"cut" jsonschema_description:"how many are cut of each; as many as of the piece if not given"`
-}
-
 func (r *resolver) linings(path Path, asked []Lining, cloth string) []draft.Lining {
 	var out []draft.Lining
 	for i, l := range asked {

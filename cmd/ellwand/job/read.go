@@ -7,21 +7,6 @@ import (
 	"ellwand/cmd/ellwand/strict"
 )
 
-// The values of a job file, and what is said of them, are those of every file
-// that is read strictly.
-type (
-	Text    = strict.Text
-	Measure = strict.Measure
-	Count   = strict.Count
-	YesNo   = strict.YesNo
-	Path    = strict.Path
-	Fault   = strict.Fault
-	Faults  = strict.Faults
-
-	// Choice is a word for a value of T, as it stands in the file.
-	Choice[T strict.Worded] = strict.Choice[T]
-)
-
 // form of the job file.
 var form = strict.Form{
 	Whole: "the job", One: "one job", File: "a job file", Begin: "write a starter job with: ellwand new ",
@@ -52,3 +37,10 @@ func Parse(name string, data []byte) (*File, error) {
 // WriteSchema writes the JSON Schema of the job file, with which an editor
 // completes and checks it.
 func WriteSchema(w io.Writer) error { return strict.WriteSchema(w, "Ellwand job", &File{}) }
+
+// mostEntries of the lists of a job, by their key.
+var mostEntries = map[string]limit.Limit{
+	"wearers": limit.Wearers, "garments": limit.Garments, "pieces": limit.Pieces, "parts": limit.Parts,
+	"linings": limit.Parts, "interfacings": limit.Parts, "cloths": limit.Cloths, "widths": limit.Widths,
+	"offers": limit.Offers, "remnants": limit.Remnants, "flaws": limit.Flaws, "outline": limit.Corners,
+}

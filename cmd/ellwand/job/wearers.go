@@ -2,22 +2,8 @@ package job
 
 import (
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/draft"
 )
-import "ellwand/draft"
-
-// wearer is a body that garments are drafted for.
-type wearer struct {
-	path       Path // empty for the one at the top
-	name, size string
-	body       draft.Body
-	// table is the size table from which missing measurements are derived, and
-	// derived says by which rule each was.
-	table   string
-	derived Derived
-	// bodiless says that the body has faults of its own, so that drafting
-	// would only repeat them.
-	bodiless bool
-}
 
 // wearers of the job: those it lists, or the one body at its top.
 func (r *resolver) wearers() []wearer {

@@ -150,3 +150,19 @@ func (w Work) PiecesOf(cloth string) []pieces.Piece {
 // Slug makes a file name of a name: letters and digits of any script in lower
 // case, a hyphen for whatever else stands between them.
 func Slug(name string) string { return text.FileName(name) }
+
+// Shortening is a part of a garment that can be drafted shorter.
+type Shortening struct {
+	Garment string // as the file names it
+	Part    string // "whole", "skirt", "trousers", "sleeve" or what the part is called
+	Length  float64
+	path    Path // of the garment
+}
+
+// numbered names one of the garments that are made of a kind.
+func (m Made) numbered(copy int) string {
+	if m.Quantity == 1 {
+		return m.Name
+	}
+	return fmt.Sprintf("%s %d", m.Name, copy)
+}
