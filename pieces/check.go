@@ -2,18 +2,9 @@ package pieces
 
 import (
 	"errors"
-	"fmt"
-	"math"
-	"strconv"
-
-	"github.com/paulmach/orb"
 
 	"ellwand/pieces/geometry"
-	"ellwand/pieces/seams"
 )
-
-// checkTolerance is the flattening at which outlines are checked, mm.
-const checkTolerance = 0.01
 
 // Check tells everything that is wrong with the piece, joined into one error;
 // nil when it is sound. The rules:
@@ -52,18 +43,6 @@ func (p Piece) Check() error {
 	return errors.Join(faults...)
 }
 
-// label names the piece in messages.
-func (p Piece) label() string {
-	if p.Name == "" {
-		return "piece without a name"
-	}
-	return p.Name
-}
-
-func (p Piece) fault(format string, values ...any) error {
-	return fmt.Errorf("%s: %s", p.label(), fmt.Sprintf(format, values...))
-}
-
 func (p Piece) checkEdges() error {
 	if len(p.Edges) == 0 {
 		return p.fault("it has no edges; draw its seam line")
@@ -91,24 +70,6 @@ func (p Piece) checkEdges() error {
 	return errors.Join(faults...)
 }
 
-func isSound(path Path) bool {
-	for _, c := range path {
-		if c == nil {
-			return false
-		}
-		if a, ok := c.(Arc); ok && (!(a.Radius > 0) || math.Abs(a.Sweep) > 2*math.Pi+1e-9) {
-			return false
-		}
-		for _, t := range []float64{0, 0.3, 0.7, 1} {
-			if q := c.At(t); !finite(q[0], q[1]) {
-				return false
-			}
-		}
-	}
-	length := path.Length()
-	return length > joinTolerance && finite(length)
-}
-
 func (p Piece) checkOutline() error {
 	ring, names := p.labelled()
 	if at, a, b, ok := selfMeeting(ring); ok {
@@ -121,72 +82,4 @@ func (p Piece) checkOutline() error {
 		return p.fault("the outline encloses no area")
 	}
 	return nil
-}
-
-// labelled is the seam outline with, for each of its segments, the name of
-// the edge it belongs to.
-func (p Piece) labelled() (orb.Ring, []seams.Name) {
-	var ring orb.Ring
-	var names []seams.Name
-	for _, e := range p.Edges {
-		points := apart(e.Path.Flatten(checkTolerance))
-		for _, q := range points[:len(points)-1] {
-			ring, names = append(ring, q), append(names, e.Name)
-		}
-	}
-	return append(ring, ring[0]), names
-}
-
-// selfMeeting finds two segments of a closed ring that cross or touch apart
-// from their common corner, or run back on each other.
-func selfMeeting(ring orb.Ring) (at orb.Point, a, b int, found bool) {
-	n := len(ring) - 1
-	boxes := make([]box, n)
-	for i := range boxes {
-		boxes[i] = boxOf(ring[i], ring[i+1])
-	}
-	eachNearPair(boxes, snap, func(i, j int) {
-		if found {
-			return
-		}
-		i, j = min(i, j), max(i, j)
-		switch {
-		case j == i+1:
-			found = runsBack(ring[i], ring[i+1], ring[j+1])
-			at = ring[j]
-		case i == 0 && j == n-1:
-			found = runsBack(ring[j], ring[0], ring[1])
-			at = ring[0]
-		default:
-			at, found = touching(ring[i], ring[i+1], ring[j], ring[j+1])
-		}
-		a, b = i, j
-	})
-	return at, a, b, found
-}
-
-// runsBack reports whether the way from a over b to c returns on itself.
-func runsBack(a, b, c orb.Point) bool {
-	return geometry.Dot(geometry.Sub(b, a), geometry.Sub(c, b)) < 0 &&
-		(geometry.SegmentDistance(a, b, c) <= snap || geometry.SegmentDistance(c, a, b) <= snap)
-}
-
-// touching finds a point where two segments cross or come within snap.
-func touching(a, b, c, d orb.Point) (orb.Point, bool) {
-	for _, p := range [2]orb.Point{a, b} {
-		if geometry.SegmentDistance(p, c, d) <= snap {
-			return p, true
-		}
-	}
-	for _, p := range [2]orb.Point{c, d} {
-		if geometry.SegmentDistance(p, a, b) <= snap {
-			return p, true
-		}
-	}
-	return crossing(a, b, c, d)
-}
-
-// figure prints a number for people: to a thousandth, without idle zeros.
-func figure(x float64) string {
-	return strconv.FormatFloat(math.Round(x*1000)/1000+0, 'f', -1, 64)
 }

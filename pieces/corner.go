@@ -50,9 +50,6 @@ func corner(a, b strip, tolerance float64) []orb.Point {
 	}
 }
 
-// straight is the sine below which two edges are one straight line.
-const straight = 1e-9
-
 // stepFoot is where the narrower cutting line, prolonged, runs into the square
 // end of the wider allowance. The turn is less than a right angle here.
 func stepFoot(v, n1, n2 orb.Point, w1, w2, cos float64) orb.Point {

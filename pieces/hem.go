@@ -135,17 +135,3 @@ func reversed(points []orb.Point) []orb.Point {
 	slices.Reverse(out)
 	return out
 }
-
-// crossing is where two segments cross or touch.
-func crossing(a, b, c, d orb.Point) (orb.Point, bool) {
-	u, v := geometry.Sub(b, a), geometry.Sub(d, c)
-	turn := geometry.Cross(u, v)
-	if math.Abs(turn) <= 1e-12*geometry.Norm(u)*geometry.Norm(v) {
-		return orb.Point{}, false
-	}
-	s, t := geometry.Cross(geometry.Sub(c, a), v)/turn, geometry.Cross(geometry.Sub(c, a), u)/turn
-	if s < -straight || s > 1+straight || t < -straight || t > 1+straight {
-		return orb.Point{}, false
-	}
-	return geometry.Between(a, b, s), true
-}

@@ -24,6 +24,23 @@ func (Kind) Words() []string { return kinds[:] }
 // String names the kind in a word.
 func (k Kind) String() string { return kinds[k] }
 
+// Shows says that the piece can be seen on the garment as it is worn.
+func (k Kind) Shows() bool { return k == Shell }
+
+// GrainLie says how the grainline lies on the cloth.
+type GrainLie int
+
+const (
+	// StraightGrain lies along the warp.
+	StraightGrain GrainLie = iota
+	// CrossGrain lies along the weft.
+	CrossGrain
+	// Bias lies at 45 degrees to both.
+	Bias
+	// EitherGrain lies along the warp or along the weft, as takes less cloth.
+	EitherGrain
+)
+
 // lies in words.
 var lies = [...]string{StraightGrain: "straight", CrossGrain: "cross", Bias: "bias", EitherGrain: "either"}
 
@@ -33,6 +50,3 @@ func (GrainLie) Words() []string { return lies[:] }
 
 // String names the lie of the grainline in a word.
 func (l GrainLie) String() string { return lies[l] }
-
-// Shows says that the piece can be seen on the garment as it is worn.
-func (k Kind) Shows() bool { return k == Shell }

@@ -9,11 +9,6 @@ import (
 	"ellwand/pieces/geometry"
 )
 
-// snap is how near, in mm, two points must be to count as one when an outline
-// is settled: far below cutting, far above the rounding of float64 at 10 m
-// (2e-12 mm).
-const snap = 1e-7
-
 // outer returns the outer outline of a closed chain that may cross and touch
 // itself: closed, counter-clockwise, with no corner on a straight line. It
 // cuts all segments where they meet and then walks round the whole, always
@@ -135,16 +130,6 @@ func (n *net) connect(ids []int, cuts [][]int) {
 		}
 		link(a, b)
 	}
-}
-
-func compare(a, b float64) int {
-	switch {
-	case a < b:
-		return -1
-	case a > b:
-		return 1
-	}
-	return 0
 }
 
 // walk goes counter-clockwise round the outside, from the lowest point.

@@ -151,3 +151,32 @@ func (p Path) isStraight() bool {
 	}
 	return len(p) > 0 && from != to
 }
+
+// apart drops points that repeat the one before, within 1e-9 mm.
+func apart(points []orb.Point) []orb.Point {
+	var out []orb.Point
+	for _, q := range points {
+		if len(out) == 0 || geometry.Distance(out[len(out)-1], q) > 1e-9 {
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
+func isSound(path Path) bool {
+	for _, c := range path {
+		if c == nil {
+			return false
+		}
+		if a, ok := c.(Arc); ok && (!(a.Radius > 0) || math.Abs(a.Sweep) > 2*math.Pi+1e-9) {
+			return false
+		}
+		for _, t := range []float64{0, 0.3, 0.7, 1} {
+			if q := c.At(t); !finite(q[0], q[1]) {
+				return false
+			}
+		}
+	}
+	length := path.Length()
+	return length > joinTolerance && finite(length)
+}

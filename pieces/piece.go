@@ -75,20 +75,6 @@ type Grain struct {
 	Lie      GrainLie
 }
 
-// GrainLie says how the grainline lies on the cloth.
-type GrainLie int
-
-const (
-	// StraightGrain lies along the warp.
-	StraightGrain GrainLie = iota
-	// CrossGrain lies along the weft.
-	CrossGrain
-	// Bias lies at 45 degrees to both.
-	Bias
-	// EitherGrain lies along the warp or along the weft, as takes less cloth.
-	EitherGrain
-)
-
 // Notch is a mark on an edge that meets one on another piece.
 type Notch struct {
 	Edge seams.Name

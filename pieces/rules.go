@@ -54,13 +54,6 @@ func (p Piece) checkAllowances() error {
 	return errors.Join(faults...)
 }
 
-func (p Piece) allowanceFault(e Edge) error {
-	if !finite(e.Allowance) {
-		return p.fault("the seam allowance on %q is not a number", e.Name)
-	}
-	return p.fault("the seam allowance on %q is %s cm; it cannot be negative", e.Name, figure(e.Allowance/10))
-}
-
 func (p Piece) checkCount() error {
 	switch {
 	case p.Cut < 1:

@@ -1,54 +1,10 @@
 package pieces
 
 import (
-	"math"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces/seams"
 )
-
-// joinTolerance is how near, in mm, two things must be to count as meeting:
-// the ends of neighbouring edges, a dart's legs and its mouth.
-const joinTolerance = 0.001
-
-// Edge returns the edge of that name.
-func (p Piece) Edge(name seams.Name) (Edge, bool) {
-	for _, e := range p.Edges {
-		if e.Name == name {
-			return e, true
-		}
-	}
-	return Edge{}, false
-}
-
-// SeamOutline is the seam line as drawn (the half piece, when it is cut on the
-// fold): closed, counter-clockwise, its chords within the tolerance (mm) of
-// the curves; where that is not known the cutting line. A piece without edges
-// gives an empty ring.
-func (p Piece) SeamOutline(tolerance float64) orb.Ring {
-	if seam, err := p.AtSeam(); err == nil {
-		p = seam
-	}
-	return p.Boundary(tolerance)
-}
-
-// Boundary is the line of the edges as they stand, be it the seam line or a
-// cutting line that came from elsewhere: closed, counter-clockwise, its chords
-// within the tolerance (mm) of the curves.
-func (p Piece) Boundary(tolerance float64) orb.Ring {
-	var ring orb.Ring
-	for _, e := range p.Edges {
-		points := e.Path.Flatten(tolerance)
-		if len(points) > 0 {
-			ring = append(ring, points[:len(points)-1]...)
-		}
-	}
-	if len(ring) > 0 {
-		ring = append(ring, ring[0])
-	}
-	return ring
-}
 
 // Rectangle is a piece of that width and height in mm, its lower left corner
 // at (0, 0), cut once, without allowances, its grainline along the height.
@@ -119,14 +75,4 @@ func (d Dart) mapped(m Motion) Dart {
 		d.Start, d.End = d.End, d.Start
 	}
 	return d
-}
-
-// finite reports whether every number is one.
-func finite(numbers ...float64) bool {
-	for _, x := range numbers {
-		if math.IsNaN(x) || math.IsInf(x, 0) {
-			return false
-		}
-	}
-	return true
 }

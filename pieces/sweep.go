@@ -35,3 +35,13 @@ func eachNearPair(boxes []box, margin float64, visit func(i, j int)) {
 		}
 	}
 }
+
+func compare(a, b float64) int {
+	switch {
+	case a < b:
+		return -1
+	case a > b:
+		return 1
+	}
+	return 0
+}

@@ -190,3 +190,14 @@ func (p Piece) trimmedDarts(to Piece) []Dart {
 	}
 	return out
 }
+
+// SeamOutline is the seam line as drawn (the half piece, when it is cut on the
+// fold): closed, counter-clockwise, its chords within the tolerance (mm) of
+// the curves; where that is not known the cutting line. A piece without edges
+// gives an empty ring.
+func (p Piece) SeamOutline(tolerance float64) orb.Ring {
+	if seam, err := p.AtSeam(); err == nil {
+		p = seam
+	}
+	return p.Boundary(tolerance)
+}

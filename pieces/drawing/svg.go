@@ -4,8 +4,6 @@ import (
 	"bufio"
 	"fmt"
 	"io"
-	"math"
-	"strconv"
 	"strings"
 
 	"github.com/paulmach/orb"
@@ -119,11 +117,6 @@ func pathOf(line []orb.Point, closed bool) string {
 		b.WriteByte('Z')
 	}
 	return b.String()
-}
-
-// number prints to a thousandth of a millimetre, without idle zeros.
-func number(x float64) string {
-	return strconv.FormatFloat(math.Round(x*1000)/1000+0, 'f', -1, 64)
 }
 
 func grey(g int) string {

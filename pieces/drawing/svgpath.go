@@ -2,6 +2,7 @@ package drawing
 
 import (
 	"math"
+	"strconv"
 	"strings"
 
 	"github.com/paulmach/orb"
@@ -46,4 +47,9 @@ func writeArc(b *strings.Builder, a pieces.Arc) {
 		end := a.At(float64(i) / float64(n))
 		b.WriteString("A" + number(a.Radius) + " " + number(a.Radius) + " 0 0 " + sweep + " " + pair(end))
 	}
+}
+
+// number prints to a thousandth of a millimetre, without idle zeros.
+func number(x float64) string {
+	return strconv.FormatFloat(math.Round(x*1000)/1000+0, 'f', -1, 64)
 }

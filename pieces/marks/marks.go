@@ -23,6 +23,9 @@ type Name struct {
 	text string
 }
 
+// None is a notch that meets no other.
+var None Name
+
 const imageWords = " mirrored"
 
 // On is the mark of a side: the armhole notch of the front.
@@ -82,15 +85,4 @@ func (n Name) worded(words string) string {
 		words += imageWords
 	}
 	return words
-}
-
-// OfCentre is the mark of the centre line that an edge lies on; None of another edge.
-func OfCentre(edge seams.Name) Name {
-	switch edge.Role() {
-	case seams.CentreFront:
-		return CentreFront
-	case seams.CentreBack:
-		return CentreBack
-	}
-	return None
 }

@@ -1,7 +1,5 @@
 package marks
 
-import "ellwand/pieces/seams"
-
 // point is what is marked, whatever its side.
 type point uint8
 
@@ -111,61 +109,3 @@ var briefWords = [pointCount]string{
 	princessLowerPoint: "lower",
 	princessWaistPoint: "waist",
 }
-
-// Match points: notches that meet.
-var (
-	None           Name // a notch that meets no other
-	Armhole        = Name{point: armholePoint}
-	FrontArmhole   = Armhole.On(seams.OnFront)
-	BackArmhole    = Armhole.On(seams.OnBack)
-	Shoulder       = Name{point: shoulderPoint}
-	CollarShoulder = Name{point: collarShoulderPoint}
-	Underarm       = Name{point: underarmPoint}
-	Elbow          = Name{point: elbowPoint}
-	FrontElbow     = Elbow.On(seams.OnFront)
-	BackElbow      = Elbow.On(seams.OnBack)
-	Placket        = Name{point: placketPoint}
-	Pleat          = Name{point: pleatPoint}
-	SlitTop        = Name{point: slitTopPoint}
-	PocketTop      = Name{point: pocketTopPoint}
-	PocketEnd      = Name{point: pocketEndPoint}
-	Hip            = Name{point: hipPoint}
-	ZipEnd         = Name{point: zipEndPoint}
-	PanelMiddle    = Name{point: panelMiddlePoint}
-	CentreFront    = Name{point: centreFrontPoint}
-	CentreBack     = Name{point: centreBackPoint}
-	OutsideKnee    = Name{point: outsideKneePoint}
-	InsideKnee     = Name{point: insideKneePoint}
-	OpenBelow      = Name{point: openBelowPoint} // where a seam is left open
-	OpenAbove      = Name{point: openAbovePoint}
-	Yoke           = Name{point: yokePoint}
-	PrincessUpper  = Name{point: princessUpperPoint}
-	PrincessLower  = Name{point: princessLowerPoint}
-	PrincessWaist  = Name{point: princessWaistPoint}
-)
-
-// Marks inside a piece.
-var (
-	BustPoint   = Name{point: bustPoint}
-	BustLine    = Name{point: bustLine}
-	WaistLine   = Name{point: waistLine}
-	HipLine     = Name{point: hipLine}
-	KneeLine    = Name{point: kneeLine}
-	ElbowLine   = Name{point: elbowLine}
-	BicepLine   = Name{point: bicepLine}
-	WaistGirth  = Name{point: waistGirthLine}
-	FoldLine    = Name{point: foldLine}
-	FacingFold  = Name{point: facingFoldLine}
-	CasingFold  = Name{point: casingFoldLine}
-	VentFold    = Name{point: ventFoldLine}
-	LeftFold    = Name{point: leftFoldLine} // of a box pleat
-	RightFold   = Name{point: rightFoldLine}
-	PleatFold   = Name{point: pleatFoldLine} // of a knife pleat
-	PleatLay    = Name{point: pleatLayLine}
-	PlacketSlit = Name{point: placketSlitLine}
-	HeadSlit    = Name{point: headSlitLine}
-	Overlap     = Name{point: overlapLine}
-	Buttonhole  = Name{point: buttonholeLine}
-	Button      = Name{point: buttonPoint}
-	PatchPocket = Name{point: patchPocketLine}
-)

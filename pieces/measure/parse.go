@@ -4,35 +4,11 @@ import (
 	"fmt"
 	"math"
 	"math/big"
-	"regexp"
 	"strings"
 )
 
-// expected ends every error about a length.
-const expected = `write a number and a unit (mm, cm, m, in, ft or yd), such as "41.5 cm", "1.35 m", "16 3/8 in" or "2 1/8 yd"`
-
-// longest length that is read, mm: 109,375 yd, some 100 km, more than any mill
-// weaves in one (our own choice). It is printed with no more digits than are
-// read, and being a whole number of the steps of every unit, none below it is
-// rounded up beyond it.
-const longest = 109_375 * 914.4
-
 // mostRunes is the longest text that is read as a length.
 const mostRunes = 40
-
-// The forms of a number. Up to nine digits on each side is more than any
-// cloth needs.
-var (
-	decimalForm  = regexp.MustCompile(`^(\d{1,9})(?:[.,](\d{1,9}))?$|^[.,](\d{1,9})$`)
-	fractionForm = regexp.MustCompile(`^(?:(\d{1,9})[ -])?(\d{1,9}) ?/ ?(\d{1,9})$`)
-	// groupedForm may mean thousands or thousandths.
-	groupedForm = regexp.MustCompile(`^[1-9]\d{0,2},\d{3}$`)
-	// rangeForm is how shops and charts give widths: 58-60, 1.40 to 1.50.
-	rangeForm = regexp.MustCompile(`^(\d{1,9}(?:[.,]\d{1,9})?) ?(?:-|to) ?\d{1,9}(?:[.,]\d{1,9})?$`)
-	// feetForm is feet alone or with inches.
-	feetForm = regexp.MustCompile(`(?i)^(-?)([\d.,/ ]*\d) ?(?:'|′|’|ft\.?|foot|feet) ?` +
-		`(?:(\d[\d.,/ -]*?) ?(?:"|″|”|''|′′|in\.?|inch|inches)?)?$`)
-)
 
 // tidy turns what keyboards and word processors write into the plain forms:
 // vulgar fractions into " n/d", the minus sign into a hyphen, hard spaces
@@ -126,44 +102,4 @@ func parseNumber(text string) (*big.Rat, error) {
 		value.Neg(value)
 	}
 	return value, nil
-}
-
-func parseUnsigned(text string) (*big.Rat, error) {
-	if text == "" {
-		return nil, fmt.Errorf("it has no number; %s", expected)
-	}
-	if ends := rangeForm.FindStringSubmatch(text); ends != nil {
-		return nil, fmt.Errorf("%q is a range; write one figure, of a cloth's width the smaller: %s", text, ends[1])
-	}
-	if groupedForm.MatchString(text) {
-		return nil, fmt.Errorf("%q could be %s or %s; write it without the comma or with a decimal point",
-			text, strings.Replace(text, ",", "", 1), strings.Replace(text, ",", ".", 1))
-	}
-	if decimalForm.MatchString(text) {
-		value, _ := new(big.Rat).SetString("0" + strings.Replace(text, ",", ".", 1))
-		return value, nil
-	}
-	parts := fractionForm.FindStringSubmatch(text)
-	if parts == nil {
-		return nil, fmt.Errorf("%q is not a number; %s", text, expected)
-	}
-	return parseFraction(parts[1], parts[2], parts[3])
-}
-
-// parseFraction takes digits; whole may be empty.
-func parseFraction(whole, above, below string) (*big.Rat, error) {
-	denominator, _ := new(big.Int).SetString(below, 10)
-	if denominator.Sign() == 0 {
-		return nil, fmt.Errorf("the fraction %s/%s divides by nothing; %s", above, below, expected)
-	}
-	numerator, _ := new(big.Int).SetString(above, 10)
-	value := new(big.Rat).SetFrac(numerator, denominator)
-	if whole == "" {
-		return value, nil
-	}
-	if value.Cmp(big.NewRat(1, 1)) >= 0 {
-		return nil, fmt.Errorf("the fraction %s/%s after a whole number must be less than 1; %s", above, below, expected)
-	}
-	units, _ := new(big.Rat).SetString(whole)
-	return value.Add(value, units), nil
 }

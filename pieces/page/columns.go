@@ -1,13 +1,5 @@
 package page
 
-// Columns of words on a page, filled one after the other.
-type Columns struct {
-	Count int
-	Gap   float64 // between them, mm
-	top   float64
-	at    int // the one that is filled, from 0
-}
-
 // Start has the words go on in the first column, from so far down the page.
 func (p *Pages) Start(c Columns) { p.columns, p.columns.top, p.columns.at = c, p.Y, 0 }
 

@@ -79,3 +79,11 @@ func (p *Pages) Done() []drawing.Page {
 	}
 	return out
 }
+
+// Columns of words on a page, filled one after the other.
+type Columns struct {
+	Count int
+	Gap   float64 // between them, mm
+	top   float64
+	at    int // the one that is filled, from 0
+}

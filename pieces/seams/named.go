@@ -1,8 +1,5 @@
 package seams
 
-// None is the name of no edge.
-var None Name
-
 // Every stands for every seam that is not named itself.
 var Every = Name{role: everyRole}
 

@@ -142,3 +142,6 @@ func Words(names []Name) []string {
 
 // List words names one after the other: "neck, shoulder".
 func List(names []Name) string { return strings.Join(Words(names), ", ") }
+
+// None is the name of no edge.
+var None Name

@@ -43,6 +43,7 @@ var readers = map[string]string{
 	"pieces/drawing/pdf.go":                 "what a library calls a filled area",
 	"pieces/marks/called.go":                "the names of marks: the one place",
 	"pieces/measure/format.go":              "a number as worded, to leave its zeros out",
+	"pieces/measure/number.go":              "numbers",
 	"pieces/measure/parse.go":               "lengths",
 	"pieces/paper/paper.go":                 "the size of a paper",
 	"pieces/seams/called.go":                "the names of seams: the one place",
