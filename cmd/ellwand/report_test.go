@@ -34,8 +34,20 @@ func TestEstimateJSON(t *testing.T) {
 	require.Len(t, cloths, 4, "one entry a cloth and width")
 	for _, entry := range cloths {
 		cloth := entry.(map[string]any)
-		assert.Equal(t, []string{"buy_m", "buy_mm", "buy_yd", "chosen", "lays", "length_mm", "name", "nap", "rests_on",
-			"usable_mm", "width_mm"}, keysOf(t, cloth))
+		assert.Equal(t, []string{"buy_m", "buy_mm", "buy_yd", "chosen", "lays", "length_mm", "name", "nap", "parts", "range",
+			"rests_on", "usable_mm", "width_mm"}, keysOf(t, cloth))
+		sum := 0.0
+		for _, entry := range cloth["parts"].([]any) {
+			part := entry.(map[string]any)
+			assert.NotEmpty(t, part["why"])
+			assert.Equal(t, part["part"] == "the lay", part["key"] == nil, "%v has a key that changes it", part["part"])
+			sum += part["length_mm"].(float64)
+		}
+		assert.InDelta(t, cloth["buy_mm"], sum, 1e-2, "the parts are what is bought")
+		between := cloth["range"].(map[string]any)
+		assert.LessOrEqual(t, between["low_mm"], cloth["buy_mm"])
+		assert.GreaterOrEqual(t, between["high_mm"], cloth["buy_mm"])
+		assert.GreaterOrEqual(t, len(between["doubts"].([]any)), 2, "the scye depth, the width, and of most lays the search")
 		assert.InDelta(t, cloth["width_mm"].(float64)-20, cloth["usable_mm"], 1e-9)
 		assert.GreaterOrEqual(t, cloth["buy_mm"], cloth["length_mm"])
 		assert.GreaterOrEqual(t, cloth["buy_yd"].(float64)*914.4, cloth["length_mm"], "1 yd is 914.4 mm (agreement of 1959)")

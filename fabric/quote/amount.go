@@ -82,32 +82,19 @@ func AmountOf(offer Offer, found Found) Amount {
 func (a Amount) Need() float64 { return a.Taken + a.HandLaying + a.Straighten + a.Shrinkage + a.Safety }
 
 // RestsOn says what the amount rests on, in one line: "laid open in 1.82 m
-// (never below 1.61 m), straightening 3 cm, safety 9 cm, rounding 6 cm".
+// (never below 1.61 m), hand laying 3.6 cm, straightening 3 cm, safety 9 cm, rounding 6 cm".
 func (a Amount) RestsOn(units Units) string {
 	laid := "laid " + a.Lay + " in " + units.Long(a.Taken)
 	if a.Bound > 0 { // of pieces that are only approximate nothing is proven
 		laid += " (never below " + units.Long(a.Bound) + ")"
 	}
 	parts := []string{laid}
-	for _, part := range a.additions() {
-		if part.length >= 0.5 {
-			parts = append(parts, part.name+" "+units.Short(part.length))
+	for _, part := range a.Parts()[1:] {
+		if part.Length >= leastPart {
+			parts = append(parts, part.Part.String()+" "+units.Short(part.Length))
 		}
 	}
 	return strings.Join(parts, ", ")
-}
-
-// addition is a length that is added to what the pieces take, mm.
-type addition struct {
-	name   string
-	length float64
-}
-
-func (a Amount) additions() []addition {
-	return []addition{
-		{"hand laying", a.HandLaying}, {"straightening", a.Straighten}, {"shrinkage", a.Shrinkage}, {"safety", a.Safety},
-		{"rounding", a.Rounding}, {"the shop's minimum", a.Minimum},
-	}
 }
 
 // InSuccession lays garments one after the other, each as it lies alone: a lay

@@ -34,9 +34,9 @@ func wrong(c cloth.Cloth, err error) error {
 
 // reckonedAgain proves what is bought, that its parts come to it, and what it rests on.
 func (a Amount) reckonedAgain(c cloth.Cloth) error {
-	sum := a.Taken
-	for _, part := range a.additions() {
-		sum += part.length
+	sum := 0.0
+	for _, part := range a.Parts() {
+		sum += part.Length
 	}
 	err := check.Bought(c, a.Taken, a.Need(), a.Buy)
 	switch {

@@ -44,7 +44,10 @@ func restsOnReadAgain(said string, a Amount, units Units) error {
 func additionsReadAgain(said []string, a Amount, upTo string, step float64) error {
 	var faults []error
 	left := said
-	for _, part := range []addition{
+	for _, part := range []struct {
+		name   string
+		length float64
+	}{
 		{"hand laying", a.HandLaying}, {"straightening", a.Straighten}, {"shrinkage", a.Shrinkage}, {"safety", a.Safety},
 		{"rounding", a.Rounding}, {"the shop's minimum", a.Minimum},
 	} {

@@ -75,8 +75,8 @@ func (t Table) WriteCSV(w io.Writer) error {
 				if cell.Impossible == "" {
 					metric, yards := cell.Bought()
 					line = append(line[:4], number(metric/1000), number(yards/yard), number(cell.Amount.Taken), number(cell.Amount.Bound), cell.Amount.Lay)
-					for _, part := range cell.Amount.additions() {
-						line = append(line, number(part.length))
+					for _, part := range cell.Amount.Parts()[1:] {
+						line = append(line, number(part.Length))
 					}
 				}
 				rows = append(rows, line)

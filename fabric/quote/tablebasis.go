@@ -32,9 +32,9 @@ func (c ClothTable) RestsOn(units Units) string {
 	if percent := math.Ceil(100*above - 1e-6); percent > 0 {
 		parts[0] = fmt.Sprintf("the lays that were found, at most %.0f %% longer than what is proven to be needed", percent)
 	}
-	for _, part := range most.additions() {
-		if part.length >= 0.5 {
-			parts = append(parts, part.name+" up to "+units.Short(part.length))
+	for _, part := range most.Parts()[1:] {
+		if part.Length >= leastPart {
+			parts = append(parts, part.Part.String()+" up to "+units.Short(part.Length))
 		}
 	}
 	return "The amounts rest on " + strings.Join(parts, ", ") + "."

@@ -17,6 +17,10 @@ import (
 // Estimated is what a job takes of one cloth in one width.
 type Estimated struct {
 	plan.Requirement
+	// Amount is what to buy by its parts, and Range between which amounts that may
+	// prove to lie.
+	Amount quote.Amount
+	Range  quote.Range
 	// Ended says whether the search was ended early.
 	Ended plan.Ended
 	// Kept says that it rests on what an earlier search with another seed or effort
@@ -52,6 +56,10 @@ func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search 
 		}
 		out[i], shortest[c.Name] = found, found
 	}
+	doubts := newDoubter(work, search)
+	for i, found := range out {
+		out[i].Range = doubts.rangeOf(found)
+	}
 	return out, nil
 }
 
@@ -67,7 +75,7 @@ func (f finder) layOn(ctx context.Context, work *job.Work, c cloth.Cloth, option
 	if err := (quote.Cell{Offer: quote.Offer{Cloth: c}, Amount: amount}).Proven(Units(work)); err != nil {
 		return Estimated{}, failure.Of(err)
 	}
-	return Estimated{got.Requirement, got.ended, got.kept}, nil
+	return Estimated{Requirement: got.Requirement, Amount: amount, Ended: got.ended, Kept: got.kept}, nil
 }
 
 // on tells of the layouts on one cloth.

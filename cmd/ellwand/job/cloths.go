@@ -60,6 +60,7 @@ func (r *resolver) cloth(path Path, c Cloth) Offer {
 	if c.Straighten != "" {
 		offer.Cloth.Straighten, offer.Straightened = r.length(path.Key("straighten"), name+": the straightening", c.Straighten)
 	}
+	offer.Measured = r.yes(path.Key("width_measured"), name+": width_measured", c.Measured)
 	r.handling(path, name, c, &offer.Cloth)
 	if c.Length != "" {
 		offer.Length, _ = r.positive(path.Key("length"), name+": the length", c.Length)

@@ -76,6 +76,7 @@ type Cloth struct {
 	Name         Text                `yaml:"name" jsonschema:"required" jsonschema_description:"name of the cloth: shell, lining"`
 	Width        Measure             `yaml:"width" jsonschema_description:"full width from selvedge to selvedge"`
 	Widths       []Measure           `yaml:"widths" jsonschema:"minItems=1" jsonschema_description:"several widths to compare, in place of width"`
+	Measured     YesNo               `yaml:"width_measured" jsonschema_description:"yes: the width was measured on the cloth itself; otherwise it is as the shop says, and may be 1 cm more or less"`
 	Length       Measure             `yaml:"length" jsonschema_description:"length of a remnant that is there already, for the question whether it is enough"`
 	Remnants     []Remnant           `yaml:"remnants" jsonschema:"minItems=1" jsonschema_description:"several pieces of this cloth that are there already, or one that is not a rectangle, in place of width and length"`
 	Selvedge     Measure             `yaml:"selvedge" jsonschema_description:"not to be cut into, on each side; 10 mm if not given"`

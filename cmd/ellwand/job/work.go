@@ -84,6 +84,8 @@ type Offer struct {
 	// Straightened says that the job gives what straightening the cut ends takes,
 	// be it nothing.
 	Straightened bool
+	// Measured says that its width was measured on the cloth itself.
+	Measured bool
 	// Offers are the priced ways to buy it; none when the job has no price.
 	Offers []quote.Offer
 }

@@ -34,8 +34,51 @@ type Cloth struct {
 	BuyM         float64 `json:"buy_m"`
 	BuyYd        float64 `json:"buy_yd"`
 	RestsOn      *Basis  `json:"rests_on"`
+	// Parts of the length to buy, each with its reason and the key of the job that
+	// changes it.
+	Parts []Part `json:"parts"`
+	Range Range  `json:"range"`
 	// Matching is left out for plain cloth.
 	Matching *Matching `json:"matching,omitempty"`
+}
+
+// Part of a length to buy. Key is empty where no key of the job changes it.
+type Part struct {
+	Part     string  `json:"part"`
+	LengthMM float64 `json:"length_mm"`
+	Why      string  `json:"why"`
+	Key      string  `json:"key,omitempty"`
+}
+
+// Range is between which lengths to buy the amount may prove to lie.
+type Range struct {
+	LowMM  float64 `json:"low_mm"`
+	HighMM float64 `json:"high_mm"`
+	Doubts []Doubt `json:"doubts"`
+}
+
+// Doubt is by how many percent of the lay the length may be less or more for
+// something that is not known.
+type Doubt struct {
+	Of   string  `json:"of"`
+	Less float64 `json:"less"`
+	More float64 `json:"more"`
+}
+
+func partsOf(work *job.Work, need app.Estimated) []Part {
+	var out []Part
+	for _, part := range words.Reckoning(work, need) {
+		out = append(out, Part{part.Part.String(), tidy(part.Length), part.Why, part.Key})
+	}
+	return out
+}
+
+func rangeOf(r quote.Range) Range {
+	out := Range{LowMM: tidy(r.Low), HighMM: tidy(r.High), Doubts: []Doubt{}}
+	for _, d := range r.Doubts {
+		out.Doubts = append(out.Doubts, Doubt{d.Of.String(), tidy(100 * d.Less), tidy(100 * d.More)})
+	}
+	return out
 }
 
 // Matching is what matching the repeat costs.
@@ -61,6 +104,7 @@ func EstimateOf(work *job.Work, needs []app.Estimated) Estimate {
 	out := Estimate{Job: work.Name, Cloths: []Cloth{}}
 	for _, need := range needs {
 		of := clothOf(need.Requirement)
+		of.RestsOn, of.Parts, of.Range = basisOf(need.Amount), partsOf(work, need), rangeOf(need.Range)
 		of.Ended, of.FoundEarlier = endedOf(need.Ended), need.Kept
 		out.Cloths = append(out.Cloths, of)
 	}
@@ -81,7 +125,6 @@ func clothOf(need plan.Requirement) Cloth {
 		BuyMM:    tidy(need.Buy),
 		BuyM:     tidy(metric / 1000),
 		BuyYd:    tidy(inYards(yards)),
-		RestsOn:  basisOf(words.AmountOf(need)),
 	}
 	if m := need.Matching; m != nil {
 		out.Matching = &Matching{tidy(m.Plain), tidy(m.Extra()), tidy(m.RuleOfThumb)}

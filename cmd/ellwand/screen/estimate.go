@@ -8,7 +8,6 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/words"
 	"ellwand/cmd/ellwand/words/reason"
-	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 )
@@ -25,9 +24,7 @@ func Estimate(w io.Writer, work *job.Work, needs []app.Estimated, why bool) {
 		if need.Matching != nil {
 			fmt.Fprintln(w, words.Matching(work, need))
 		}
-		if c.Safety != (cloth.Addition{}) || c.Shrinkage != (cloth.Shrinkage{}) || c.Minimum > 0 {
-			fmt.Fprintf(w, "That rests on: %s.\n", words.AmountOf(need).RestsOn(app.Units(work)))
-		}
+		fmt.Fprintln(w, words.Sureness(work, found))
 		if found.Kept {
 			fmt.Fprintln(w, words.Kept)
 		}
@@ -37,10 +34,10 @@ func Estimate(w io.Writer, work *job.Work, needs []app.Estimated, why bool) {
 		printLays(w, work, need)
 		if !why {
 			printUnlessEmpty(w, words.OtherLays(need))
-			continue
 		}
-		for _, line := range append(reason.WhyNot(need.Lays), words.Spreading(work, need)...) {
-			fmt.Fprintln(w, line)
+		printParts(w, work, found)
+		if why {
+			printAll(w, append(reason.WhyNot(need.Lays), words.Spreading(work, need)...))
 		}
 	}
 }
@@ -64,6 +61,23 @@ func provenLeast(work *job.Work, p lay.Plan) string {
 		return "not proven"
 	}
 	return work.FormatLong(p.Least())
+}
+
+// partColumn is where what a part is for begins, columns [source.OwnChoice].
+const partColumn = 12
+
+// printParts lists what the length to buy is made of, each with its reason and, in
+// brackets, the key of the job that changes it.
+func printParts(w io.Writer, work *job.Work, found app.Estimated) {
+	for _, part := range words.Parts(work, found) {
+		fmt.Fprintln(w, beside(w, "  "+part[0], partColumn, part[1]))
+	}
+}
+
+func printAll(w io.Writer, lines []string) {
+	for _, line := range lines {
+		fmt.Fprintln(w, line)
+	}
 }
 
 func printUnlessEmpty(w io.Writer, line string) {

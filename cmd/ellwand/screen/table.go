@@ -29,32 +29,27 @@ func (g *Grid) AppendRow(cells []any) { g.rows = append(g.rows, cells) }
 // Render gives the table as wide as it comes.
 func (g *Grid) Render() string { return g.render(nil) }
 
-const (
-	// between two columns of a table, columns of the screen.
-	between = 2
-	// leastCell is the narrowest that a column is made, columns of the screen
-	// [source.OwnChoice].
-	leastCell = 5
-)
+// between two columns of a table, columns of the screen.
+const between = 2
 
 // In gives the table for where it is written: cells of the widest columns are
 // broken between words until it is no wider than a Writer; where that is not
-// enough, each row is a line of its own, with the heads in it.
+// enough, each row is a line of its own, with the heads in it. No word is broken.
 func (g *Grid) In(w io.Writer) string {
 	limit, limited := w.(*Writer)
 	if !limited {
 		return g.Render()
 	}
-	widths := g.widths()
+	widths, least := g.widths(lineOf), g.widths(longestWord)
 	most := map[int]int{}
 	for sum(widths) > limit.width {
-		widest := 0
+		widest := -1
 		for i, width := range widths {
-			if width > widths[widest] {
+			if width > least[i] && (widest < 0 || width > widths[widest]) {
 				widest = i
 			}
 		}
-		if widths[widest] <= leastCell {
+		if widest < 0 {
 			return g.listed()
 		}
 		widths[widest]--
@@ -82,12 +77,26 @@ func (g *Grid) listed() string {
 	return strings.Join(out, "\n")
 }
 
-// widths of the columns as they come.
-func (g *Grid) widths() []int {
+// lineOf is how wide a cell comes.
+func lineOf(cell string) int { return text.LongestLineLen(cell) }
+
+// longestWord is the narrowest that a cell can be made.
+func longestWord(cell string) int {
+	longest := 0
+	for _, line := range strings.Split(cell, "\n") {
+		for _, word := range wordsOf(line) {
+			longest = max(longest, text.StringWidth(word))
+		}
+	}
+	return longest
+}
+
+// widths of the columns, by the widest of their cells.
+func (g *Grid) widths(of func(cell string) int) []int {
 	out := make([]int, len(g.heads))
 	for _, row := range append([]table.Row{g.heads}, g.rows...) {
 		for i, cell := range row {
-			out[i] = max(out[i], text.LongestLineLen(fmt.Sprint(cell)))
+			out[i] = max(out[i], of(fmt.Sprint(cell)))
 		}
 	}
 	return out

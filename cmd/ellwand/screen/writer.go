@@ -2,7 +2,9 @@ package screen
 
 import (
 	"bytes"
+	"fmt"
 	"io"
+	"strings"
 )
 
 // Writer writes for a screen of so many columns: lines that are wider are broken
@@ -32,4 +34,15 @@ func (w *Writer) Write(text []byte) (int, error) {
 		return 0, err
 	}
 	return len(text), nil
+}
+
+// beside sets a text in a column beside its label, within a Writer's columns.
+func beside(w io.Writer, label string, column int, text string) string {
+	label = fmt.Sprintf("%-*s", column, label)
+	limit, limited := w.(*Writer)
+	if !limited || len(label) > column {
+		return label + text
+	}
+	lines := Fill(strings.Repeat(" ", column)+text, limit.width, 0)
+	return label + lines[column:]
 }

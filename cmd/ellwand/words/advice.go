@@ -110,6 +110,15 @@ func BuyInStore(c cloth.Cloth, plan lay.Plan) string {
 	return measure.Length(metric).Format(measure.Metre)
 }
 
+// shopUnits prints lengths to buy as the shop counts.
+func shopUnits(c cloth.Cloth) func(mm float64) string {
+	unit := measure.Metre
+	if quote.SoldInYards(c) {
+		unit = measure.Yard
+	}
+	return func(mm float64) string { return measure.Length(mm).Format(unit) }
+}
+
 // openAndFolded returns the two plans when both are possible.
 func openAndFolded(need plan.Requirement) (open, folded lay.Plan, both bool) {
 	var haveOpen, haveFolded bool
@@ -147,9 +156,4 @@ func Matching(work *job.Work, need plan.Requirement) string {
 	}
 	fmt.Fprintf(&text, "; the rule of thumb, one repeat more than plain, comes to %s.", work.FormatLong(m.RuleOfThumb))
 	return text.String()
-}
-
-// AmountOf says what the length to buy of a requirement rests on.
-func AmountOf(need plan.Requirement) quote.Amount {
-	return quote.AmountOf(quote.Offer{Cloth: need.Cloth}, quote.FoundIn(need))
 }

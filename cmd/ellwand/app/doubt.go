@@ -1,0 +1,100 @@
+package app
+
+import (
+	"math"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric/plan"
+	"ellwand/fabric/quote"
+	"ellwand/pieces"
+	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
+)
+
+// derivedOff is by how much a derived measurement may be off, as a share: so far
+// bodies of the same girth differ in their lengths [source.OwnChoice].
+const derivedOff = 0.04
+
+// areaTolerance, mm, of outlines whose area is compared.
+const areaTolerance = 1.0
+
+// doubter says how sure amounts are: from what was not measured and how long was
+// searched. It drafts the job twice again, and lays nothing.
+type doubter struct {
+	work *job.Work
+	// smaller and larger are the job with what was derived so far off;
+	// nil where nothing was derived, or where that cannot be drafted.
+	smaller, larger *job.Work
+	searched        quote.Searched
+}
+
+func newDoubter(work *job.Work, search Search) doubter {
+	out := doubter{work: work, searched: searchedWith(search)}
+	if len(work.DerivedNames()) == 0 {
+		return out
+	}
+	smaller, err := work.WithDerived(-derivedOff)
+	larger, errLarger := work.WithDerived(derivedOff)
+	if err == nil && errLarger == nil {
+		out.smaller, out.larger = smaller, larger
+	}
+	return out
+}
+
+func searchedWith(search Search) quote.Searched {
+	switch {
+	case search.Passes > 0:
+		return quote.Briefly
+	case search.Effort == plan.Quick:
+		return quote.Quickly
+	}
+	return quote.Fully
+}
+
+// rangeOf the amount of a cloth.
+func (d doubter) rangeOf(of Estimated) quote.Range {
+	searched := d.searched
+	if of.Ended.Early {
+		searched = quote.Briefly
+	}
+	doubts := []quote.Doubt{d.measures(of.Cloth.Name), {Of: quote.TrueWidth}, quote.WashDoubt(of.Cloth),
+		quote.SearchDoubt(of.Amount.Found, searched)}
+	for _, offer := range d.work.Cloths {
+		if offer.Cloth.Name == of.Cloth.Name && !offer.Measured {
+			doubts[1] = quote.WidthDoubt(of.Cloth)
+		}
+	}
+	return quote.RangeOf(of.Cloth, of.Amount, doubts...)
+}
+
+// measures is the doubt of derived measurements: the length goes as the area of the
+// pieces.
+func (d doubter) measures(cloth string) quote.Doubt {
+	out := quote.Doubt{Of: quote.Measures}
+	if d.smaller == nil {
+		return out
+	}
+	area := areaOf(d.work.PiecesOf(cloth))
+	for _, other := range []*job.Work{d.smaller, d.larger} {
+		change := areaOf(other.PiecesOf(cloth))/area - 1
+		out.Less, out.More = max(out.Less, -change), max(out.More, change)
+	}
+	return out
+}
+
+// areaOf the pieces as they are cut, mm2.
+func areaOf(all []pieces.Piece) float64 {
+	sum := 0.0
+	for _, piece := range all {
+		outline, err := piece.CuttingOutline(areaTolerance)
+		if err != nil {
+			continue
+		}
+		area := math.Abs(geometry.Area(outline))
+		if piece.Fold != seams.None {
+			area *= 2 // it is given as a half
+		}
+		sum += float64(area * float64(piece.Cut))
+	}
+	return sum
+}

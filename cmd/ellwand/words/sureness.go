@@ -1,0 +1,74 @@
+package words
+
+import (
+	"fmt"
+	"strings"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric/quote"
+)
+
+// Sureness says between which amounts the one to buy may prove to lie, what that
+// comes from, and what would narrow it.
+func Sureness(work *job.Work, found app.Estimated) string {
+	shop := shopUnits(found.Cloth)
+	say, r := shop(found.Buy), found.Range
+	var unknown, narrower []string
+	for _, doubt := range r.Doubts {
+		what, how := doubtful(work, found, doubt.Of)
+		unknown, narrower = append(unknown, what), append(narrower, how)
+	}
+	switch {
+	case len(r.Doubts) == 0:
+		return fmt.Sprintf("%s are sure: nothing that it rests on is left unmeasured.", say)
+	case r.Low == r.High:
+		return fmt.Sprintf("It stays %s though %s.", say, listed(unknown))
+	}
+	return fmt.Sprintf("%s to %s, say %s: %s. Narrower with %s.", bare(shop(r.Low)), shop(r.High), say, listed(unknown),
+		listed(narrower))
+}
+
+// bare is a length without its unit, which follows.
+func bare(length string) string { return length[:strings.LastIndex(length, " ")] }
+
+// doubtful says what is not known, and what would tell.
+func doubtful(work *job.Work, found app.Estimated, of quote.Unknown) (what, how string) {
+	switch of {
+	case quote.Measures:
+		names := work.DerivedNames()
+		if len(names) == 1 {
+			return fmt.Sprintf("the %s is derived", names[0]), "it measured"
+		}
+		return "the " + named(names) + " are derived", "them measured"
+	case quote.TrueWidth:
+		return "the width is the shop's", "the cloth measured (width_measured: yes)"
+	case quote.Washing:
+		least, most := found.Cloth.Shrinkage.Of.Shrinks()
+		return fmt.Sprintf("%s shrinks by %.3g to %s", found.Cloth.Shrinkage.Of, 100*least, percent(most)), "a washed sample"
+	}
+	return "a longer search may find less", "--effort long"
+}
+
+// mostNamed measurements are named; of more, the rest is counted.
+const mostNamed = 2
+
+func named(names []string) string {
+	var out []string
+	for i, name := range names {
+		if i == mostNamed-1 && len(names) > mostNamed {
+			out = append(out, fmt.Sprintf("%d more", len(names)-i))
+			break
+		}
+		out = append(out, name)
+	}
+	return listed(out)
+}
+
+// listed joins phrases: "a, b and c".
+func listed(all []string) string {
+	if len(all) < 2 {
+		return strings.Join(all, "")
+	}
+	return strings.Join(all[:len(all)-1], ", ") + " and " + all[len(all)-1]
+}
