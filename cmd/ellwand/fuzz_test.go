@@ -3,8 +3,11 @@ package main
 import (
 	"bytes"
 	"context"
+	"io"
 	"os"
 	"path/filepath"
+	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -23,9 +26,11 @@ func FuzzReports(f *testing.F) {
 	f.Add([]byte("job: a\nunits: cm\ngarments: [{name: g, pieces: [{name: p, width: 9, height: 9}]}]\n"+
 		"currency: EUR\ncloths: [{name: shell, width: 140, length: 100, price: 9}]\n"), uint8(3))
 	commands := []string{
-		"estimate JOB --passes 2 --json", "marker JOB --passes 2 -o OUT/plan.svg", "draft JOB -o OUT/pieces",
-		"remnant JOB --passes 2 --length 60cm -o OUT/plan.pdf", "quote JOB --passes 2 --anew -o OUT/quote.pdf",
-		"compare JOB --passes 2 --anew", "print JOB --passes 2 -o OUT/print.pdf",
+		"estimate JOB --passes 10 --json", "marker JOB --passes 10 -o OUT/plan.svg --layout OUT/layouts",
+		"draft JOB -o OUT/pieces --sheet OUT/sheet.pdf", "remnant JOB --passes 10 --length 60cm -o OUT/plan.pdf",
+		"quote JOB --passes 10 --anew -o OUT/quote.pdf", "compare JOB --passes 10 --anew", "print JOB --passes 10 -o OUT/print.pdf",
+		"marker JOB --passes 10 -o OUT/plan.pdf", "estimate JOB --passes 10 --table -o OUT/t.md -o OUT/t.csv -o OUT/t.pdf",
+		"marker JOB --passes 10 --full -o OUT/full.plt", "draft JOB --sheet OUT/sheet.txt --json", "print JOB -o OUT/print.pdf --paper a0",
 	}
 	f.Fuzz(func(t *testing.T, text []byte, which uint8) {
 		t.Setenv("XDG_CACHE_HOME", t.TempDir())
@@ -38,6 +43,83 @@ func FuzzReports(f *testing.F) {
 			strings.Fields(strings.NewReplacer("JOB", path, "OUT", folder).Replace(command)), &out, &errs)
 		assert.Contains(t, []int{statusDone, statusBad, statusNo}, status, errs.String())
 		assert.NotContains(t, out.String()+errs.String(), "\x1b")
+	})
+}
+
+// tinyJob is laid at once, and has something for every flag.
+const tinyJob = `job: a
+units: cm
+currency: EUR
+table: women
+size: 12
+allowances: {seams: 1}
+garments: [{name: g, pieces: [{name: p, width: 9, height: 9}, {name: q, width: 5, height: 30, cut: 2}]}]
+cloths: [{name: shell, width: 140, length: 100, price: 9}]
+`
+
+// ownFlags are not tried with any text: files, which could lie anywhere, what sets how
+// long a search is, and what ends at once.
+var ownFlags = []string{"output", "layout", "sheet", "passes", "help", "version"}
+
+// flagged is a command line with one flag whose text is still to come.
+type flagged struct {
+	args []string
+	flag string
+}
+
+// withText is a flag in the help whose value is named.
+var withText = regexp.MustCompile(`--([a-z-]+) [a-z]+ {2,}`)
+
+// everyFlag of every command that takes a text, with a command line that is good
+// without it.
+func everyFlag() []flagged {
+	lines := map[string]string{
+		"draft": "draft JOB -o OUT/p", "estimate": "estimate JOB --passes 1 --table -o OUT/t.pdf", "marker": "marker JOB --passes 1 --full -o OUT/m.pdf",
+		"remnant": "remnant JOB --passes 1 -o OUT/r.pdf", "print": "print JOB --passes 1 -o OUT/p.pdf",
+		"compare": "compare JOB --passes 1", "quote": "quote JOB --passes 1 -o OUT/q.pdf", "convert": "convert 2m --from 115cm --to 140cm",
+	}
+	var out []flagged
+	for _, command := range newRoot(newEnv(io.Discard, io.Discard, io.Discard)).Commands() {
+		line, known := lines[command.Name()]
+		if !known {
+			continue
+		}
+		for _, found := range withText.FindAllStringSubmatch(command.LocalFlags().FlagUsages(), -1) {
+			if !slices.Contains(ownFlags, found[1]) {
+				out = append(out, flagged{strings.Fields(line), found[1]})
+			}
+		}
+	}
+	return out
+}
+
+// Every flag of every command is read as it is written, or refused with a sentence that
+// speaks no Go.
+func FuzzEveryFlag(f *testing.F) {
+	sample.MinimizeBriefly()
+	all := everyFlag()
+	require.Greater(f, len(all), 30)
+	texts := []string{"5s", "NaN", "-1", "1e400", "", "a4", "600mmx900mm", "shell=140cm", "open", "1,50 m,140cm", "10,12", "36in"}
+	for i := range all {
+		f.Add(i, texts[i%len(texts)])
+	}
+	f.Fuzz(func(t *testing.T, which int, text string) {
+		one := all[uint(which)%uint(len(all))]
+		t.Setenv("XDG_CACHE_HOME", t.TempDir())
+		folder := t.TempDir()
+		job := filepath.Join(folder, "job.yaml")
+		require.NoError(t, os.WriteFile(job, []byte(tinyJob), 0o600))
+		var args []string
+		for _, arg := range one.args {
+			args = append(args, strings.NewReplacer("JOB", job, "OUT", folder).Replace(arg))
+		}
+		var out, errs bytes.Buffer
+		status := run(context.Background(), append(args, "--"+one.flag+"="+text), &out, &errs)
+		assert.Contains(t, []int{statusDone, statusBad, statusNo}, status, "%s: %s", one, errs.String())
+		said := strings.ReplaceAll(errs.String(), text, "")
+		for _, word := range []string{"strconv", "invalid syntax", "parse error", "%!", "goroutine", "<nil>", "\x1b"} {
+			assert.NotContains(t, said, word, one)
+		}
 	})
 }
 
