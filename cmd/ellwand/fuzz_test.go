@@ -68,7 +68,7 @@ type flagged struct {
 }
 
 // withText is a flag in the help whose value is named.
-var withText = regexp.MustCompile(`--([a-z-]+) [a-z]+ {2,}`)
+var withText = regexp.MustCompile(`--([a-z-]+) [a-zA-Z]+ {2,}`)
 
 // everyFlag of every command that takes a text, with a command line that is good
 // without it.

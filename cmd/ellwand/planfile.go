@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
 	"os"
@@ -8,6 +9,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/check"
@@ -93,8 +95,8 @@ func (f fullOptions) planFile(output string, cmd *cobra.Command, work *job.Work)
 // write draws a plan, proven once more, into its file; of pages that each need a
 // file of their own, the first.
 func (p planFile) write(w io.Writer, plan lay.Plan) error {
-	if err := check.Plan(plan, plan.Asked); err != nil {
-		return err
+	if err := errors.Join(check.Plan(plan, plan.Asked), marker.Proven(plan, p.plan)); err != nil {
+		return failure.Of(err)
 	}
 	switch {
 	case !p.full:

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/check"
@@ -87,7 +88,7 @@ func (r remnantFiles) addPlan(plan, layout string, kind lay.Plan) error {
 	if plan != "" {
 		options := marker.Options{Job: r.work.Title(), Paper: r.paper, Remnant: true, Inches: r.work.InInches(), Children: r.work.Children}
 		write := func(w io.Writer) error {
-			return errors.Join(check.Plan(kind, kind.Asked), marker.Write(w, kind, options))
+			return errors.Join(failure.Of(errors.Join(check.Plan(kind, kind.Asked), marker.Proven(kind, options))), marker.Write(w, kind, options))
 		}
 		if err := r.out.Add(plan, write); err != nil {
 			return err

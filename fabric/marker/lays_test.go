@@ -36,6 +36,8 @@ func TestWordsOfEveryLay(t *testing.T) {
 		t.Run(c.lay.String(), func(t *testing.T) {
 			got, err := plan.Require(t.Context(), goods, c.all, plan.Options{Passes: 40, Seed: 1, Lays: []lay.Kind{c.lay}})
 			require.NoError(t, err)
+			require.NoError(t, Proven(got.Lays[0], Options{}))
+			require.NoError(t, Proven(got.Lays[0], Options{Inches: true}))
 			text := textOf(t, written(t, got.Lays[0], Options{Job: "Cape for Ilse Marlow"}))
 			for _, want := range append(c.want, "lay "+c.lay.String()) {
 				assert.Contains(t, text, want)

@@ -127,6 +127,9 @@ func TestTablesAreReadAgain(t *testing.T) {
 	require.NoError(t, good.Proven())
 	good.Inches = true
 	require.NoError(t, good.Proven())
+	amount := sampleTable().Cloths[0].Rows[0].Cells[0].Amount
+	amount.Lay = "part folded, part open" // with a comma of its own
+	require.NoError(t, restsOnReadAgain(amount.RestsOn(Units{}), amount, Units{}))
 	cell := sampleTable().Cloths[0].Rows[0].Cells[0]
 	require.NoError(t, cell.readAgain())
 	cell.Amount.Taken += 100 // the texts are of what is bought

@@ -21,15 +21,16 @@ func (u Units) steps() (short, long, bought float64) {
 	return 1, 10, 10
 }
 
-var laidIn = regexp.MustCompile(`^laid .+ in (\d.*?)(?: \(never below (.+)\))?$`)
+var laidIn = regexp.MustCompile(`^(\d.*?)(?: \(never below (.+)\))?$`)
 
 // restsOnReadAgain reads what an amount is said to rest on (see Amount.RestsOn), and
 // holds it against the amount.
 func restsOnReadAgain(said string, a Amount, units Units) error {
+	said, isLaid := strings.CutPrefix(said, "laid "+a.Lay+" in ")
 	parts := strings.Split(said, ", ")
 	short, long, _ := units.steps()
 	laid := laidIn.FindStringSubmatch(parts[0])
-	if laid == nil {
+	if laid == nil || !isLaid {
 		return fmt.Errorf("%q does not say what is laid", said)
 	}
 	faults := []error{check.Shown(laid[1], a.Taken, long)}
