@@ -5,12 +5,9 @@ package verify
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"slices"
 	"strings"
-
-	"github.com/paulmach/orb"
 
 	"ellwand/nest/layout"
 )
@@ -46,33 +43,6 @@ func Layout(p layout.Problem, l layout.Layout) error {
 		return nil
 	}
 	return errors.New(strings.Join(slices.Compact(v.faults), "\n"))
-}
-
-// laid is a piece where the layout puts it.
-type laid struct {
-	layout.Placement
-	*layout.Region
-}
-
-type verifier struct {
-	problem layout.Problem
-	reach   float64
-	pieces  []laid
-	faults  []string
-}
-
-func (v *verifier) fault(format string, values ...any) {
-	v.faults = append(v.faults, fmt.Sprintf(format, values...))
-}
-
-// name is what a piece is called in faults: its item, and which copy of it
-// when there are several.
-func (v *verifier) name(at layout.Placement) string {
-	name := v.problem.ItemName(at.Item)
-	if v.problem.Items[at.Item].Copies == 1 && at.Copy == 0 {
-		return name
-	}
-	return fmt.Sprintf("%s (copy %d)", name, at.Copy+1)
 }
 
 // place makes the shapes of all placements that make sense, applying rules
@@ -191,8 +161,3 @@ func (v *verifier) groups() {
 func (v *verifier) direction(piece laid) int {
 	return v.problem.Items[piece.Item].Turns[piece.Turn].Direction
 }
-
-// place for people: enough digits to find it with a tape.
-func spot(q orb.Point) string { return fmt.Sprintf("x %.6g, y %.6g", q[0], q[1]) }
-
-func finite(value float64) bool { return !math.IsNaN(value) && !math.IsInf(value, 0) }

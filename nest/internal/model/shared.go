@@ -29,10 +29,6 @@ type sharedKey struct {
 // by each model.
 const sharedBytes = 300 << 20
 
-// Share has the model use tables of other models. It must come before the first
-// base.
-func (m *Model) Share(s *Shared) { m.tables.shared = s }
-
 // id of an outline, by all that tells it from others.
 func (s *Shared) id(outline string) int {
 	if s == nil {

@@ -30,13 +30,6 @@ func (t *Table) trim() {
 	t.planes = append([]plane(nil), t.planes...)
 }
 
-// region is one convex part sum with its half-planes and box.
-type region struct {
-	points         []orb.Point
-	planes         []plane
-	x0, y0, x1, y1 float64
-}
-
 func partSums(a, b [][]orb.Point, gap float64) []region {
 	var sums []region
 	for _, q := range b {
@@ -49,18 +42,6 @@ func partSums(a, b [][]orb.Point, gap float64) []region {
 		}
 	}
 	return sums
-}
-
-func newRegion(points []orb.Point) region {
-	r := region{points: points, x0: math.Inf(1), y0: math.Inf(1), x1: math.Inf(-1), y1: math.Inf(-1)}
-	for _, p := range points {
-		r.x0, r.x1 = math.Min(r.x0, p[0]), math.Max(r.x1, p[0])
-		r.y0, r.y1 = math.Min(r.y0, p[1]), math.Max(r.y1, p[1])
-	}
-	for _, side := range convex.Sides(points) {
-		r.planes = append(r.planes, plane{nx: side.NX, ny: side.NY, c: side.C})
-	}
-	return r
 }
 
 // margin of the grid around the region, in cells.
@@ -80,9 +61,6 @@ func frame(sums []region, cellsAcross int) *Table {
 	t.cells = make([]cell, t.nx*t.ny)
 	return t
 }
-
-func (t *Table) cornerX(i int) float64 { return float64(float64(i)*t.side) - t.startX }
-func (t *Table) cornerY(i int) float64 { return float64(float64(i)*t.side) - t.startY }
 
 // crossing says that the boundary of a sum enters a cell.
 type crossing struct{ cell, sum int32 }
@@ -191,12 +169,6 @@ func (t *Table) list(sums []region, crossings []crossing) {
 
 // cellWork is scratch space for listCell.
 type cellWork struct{ local []localSum }
-
-// localSum is a sum as seen from one cell: the half-planes that cross it.
-type localSum struct {
-	region *region
-	planes []plane
-}
 
 func (t *Table) listCell(sums []region, cell int32, members []int32, work *cellWork) {
 	ix, iy := int(cell)%t.nx, int(cell)/t.nx

@@ -11,7 +11,9 @@
 // nearest offset without overlap) is kept at the corners and interpolated.
 package nofit
 
-import "math"
+import (
+	"math"
+)
 
 // Table is the no-fit region of two outlines on a grid. It is immutable and
 // safe for concurrent use.
@@ -100,3 +102,7 @@ func (t *Table) column(v, start float64, n int) int {
 func (t *Table) Bytes() int {
 	return 13*len(t.cells) + 32*len(t.planes)
 }
+
+func (t *Table) cornerX(i int) float64 { return float64(float64(i)*t.side) - t.startX }
+
+func (t *Table) cornerY(i int) float64 { return float64(float64(i)*t.side) - t.startY }

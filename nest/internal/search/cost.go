@@ -2,26 +2,7 @@ package search
 
 import (
 	"math"
-
-	"ellwand/nest/internal/nofit"
 )
-
-// neighbour is a body that a piece may overlap while it moves in a region.
-type neighbour struct {
-	x, y, hx, hy float64
-	factor       float64 // weight of the pair x factor of the neighbour
-	pair         *shapePair
-	index        int32
-}
-
-// scratch is memory used again from move to move.
-type scratch struct {
-	near, moved []neighbour
-	order       []int
-	linear      []linear
-	field       nofit.Field
-	candidates  []candidate
-}
 
 // gather appends the bodies that piece i, as the given shape, can overlap
 // with its centre within reach of (x, y).
@@ -48,12 +29,6 @@ func (s *state) gather(i, shape int, x, y, reach float64, out []neighbour) []nei
 		}
 	}
 	return out
-}
-
-// near reports whether the box of the body reaches into a region of the given
-// half extents about (x, y).
-func (b *body) near(x, y, hx, hy float64) bool {
-	return math.Abs(x-b.x) < hx+b.hx && math.Abs(y-b.y) < hy+b.hy
 }
 
 // neighbour is body j as piece i meets it in the given shape.

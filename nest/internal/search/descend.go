@@ -1,6 +1,8 @@
 package search
 
-import "math"
+import (
+	"math"
+)
 
 const (
 	// descendSteps bounds the steps of a descent; most take two or three.
@@ -57,4 +59,10 @@ func windowOf(x, y span, at Spot, radius float64) window {
 		w.y0, w.y1 = max(y.low-at.Y, -radius), min(y.high-at.Y, radius)
 	}
 	return w
+}
+
+// evaluated is a spot with its cost.
+type evaluated struct {
+	at   Spot
+	cost float64
 }

@@ -3,8 +3,6 @@ package search
 import (
 	"math"
 	"slices"
-
-	"ellwand/nest/portable"
 )
 
 // Stages returns the shares of the budget after which searches compare what
@@ -82,11 +80,6 @@ func (r *Searcher) shrinkShare() float64 {
 }
 
 func (r *Searcher) drawnShare() float64 { return r.drawn(shrinkLeast, shrinkMost) }
-
-// drawn is a number between two, a small one as likely as a large one.
-func (r *Searcher) drawn(least, most float64) float64 {
-	return portable.Geometric(least, most, r.rng.Float64())
-}
 
 // shrunk loads the best layout on a strip shorter by the given share: what
 // lies right of a random cut moves left. It returns false when a piece has no

@@ -18,12 +18,6 @@ const (
 	gridKept = 8
 )
 
-// candidate is a spot with about what it costs.
-type candidate struct {
-	at   Spot
-	cost float32
-}
-
 // sampleGrid evaluates spots all over a stretch of the strip at once, on a coarse
 // grid whose origin is random, for piece i in some of its turns. It returns the
 // cheapest that are no dearer than the spots beside them, cheapest first, or

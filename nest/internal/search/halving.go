@@ -20,12 +20,6 @@ const (
 	reductionFactor = 3
 )
 
-// start is a layout that waits for the others of its rung.
-type start struct {
-	spots  []Spot
-	length float64
-}
-
 // isStagnant reports that the start which is followed has gone without gain for
 // as long as its rung allows.
 func (r *Searcher) isStagnant() bool {

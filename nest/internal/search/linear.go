@@ -2,11 +2,6 @@ package search
 
 import "math"
 
-// linear is one neighbour's overlap near a spot, as a plane: the depth there,
-// negative where the two are apart, how it grows along x and y, and what a
-// unit of it costs.
-type linear struct{ depth, gx, gy, factor float64 }
-
 // linearize appends the planes of the neighbours that a piece at (x, y) overlaps,
 // or may overlap within the reach.
 func linearize(near []neighbour, x, y, reach float64, out []linear) []linear {

@@ -11,12 +11,6 @@ const (
 	radiusFirst = 0.1
 )
 
-// evaluated is a spot with its cost.
-type evaluated struct {
-	at   Spot
-	cost float64
-}
-
 // bestFew keeps the cheapest spots, cheapest first.
 type bestFew struct {
 	list [refined]evaluated

@@ -2,12 +2,7 @@ package search
 
 import "ellwand/nest/internal/compact"
 
-const (
-	// repairGain is the share of the length below which a repaired layout does
-	// not count as shorter: most of those are the best layout found again.
-	repairGain   = 1e-4
-	repairRounds = 6
-)
+const repairRounds = 6
 
 // repair parts the few pieces that overlap when a separation gives up, by
 // linear programs that may lengthen the strip. Most layouts that fail overlap

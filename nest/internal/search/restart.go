@@ -9,12 +9,6 @@ import (
 	"ellwand/nest/portable"
 )
 
-// poolMember is a layout that nearly fits, with its overlap.
-type poolMember struct {
-	spots []Spot
-	loss  float64
-}
-
 // addToPool keeps the state in the pool of layouts that nearly fit.
 func (r *Searcher) addToPool() {
 	r.pool = append(r.pool, poolMember{r.s.spots(), r.s.total()})

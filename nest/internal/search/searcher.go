@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"ellwand/nest/internal/model"
+	"ellwand/nest/portable"
 )
 
 // Budget says when a search stops.
@@ -17,6 +18,10 @@ type Budget interface {
 	// Floor is a length that cannot be beaten.
 	Floor() float64
 }
+
+// repairGain is the share of the length below which a repaired layout does
+// not count as shorter: most of those are the best layout found again.
+const repairGain = 1e-4
 
 // Searcher makes one layout short. It belongs to one goroutine.
 type Searcher struct {
@@ -74,54 +79,6 @@ func New(m *model.Model, seed, stream uint64, budget Budget, report func(Outcome
 // Passes made so far.
 func (r *Searcher) Passes() int { return r.s.passes }
 
-// Begin makes the first layout, from the start where it is given.
-func (r *Searcher) Begin(start []*Spot) {
-	spots, length := r.s.construct(start)
-	if r.m.Length > 0 {
-		r.s.load(spots, r.m.Length)
-		return
-	}
-	r.begin(spots, length)
-}
-
-// Search goes on until the share of the budget is spent: towards a shorter
-// strip, or, on a sheet, towards a layout that fits.
-func (r *Searcher) Search(until float64) {
-	switch {
-	case r.m.Length > 0:
-		r.fit(until)
-	case until <= exploreShare:
-		r.explore(until)
-	default:
-		r.compress(until)
-	}
-}
-
-// Adopt goes on from a layout that another search found.
-func (r *Searcher) Adopt(found Outcome) {
-	if r.m.Length > 0 || found.Loss > 0 || r.best == nil || found.Length >= r.length {
-		return
-	}
-	r.follow(start{slices.Clone(found.Spots), found.Length}, 0)
-}
-
-// begin makes the constructed layout the first to beat. One that overlaps, as
-// a given start may, is separated on a strip that grows until it succeeds.
-func (r *Searcher) begin(spots []Spot, length float64) {
-	r.s.load(spots, length)
-	for r.s.total() > 0 {
-		if r.separate(exploreEffort, math.Inf(1)) {
-			break
-		}
-		if r.budget.Stopped() {
-			r.report(Outcome{Spots: r.s.spots(), Length: r.s.used(), Loss: r.s.total(), Depths: r.s.depths()})
-			return
-		}
-		r.s.load(r.s.spots(), 1.02*r.s.length)
-	}
-	r.accept(r.s.spots(), r.s.used())
-}
-
 // over reports that the search must end, or has nothing left to gain.
 func (r *Searcher) over(until float64) bool {
 	return r.best == nil || r.budget.Stopped() || r.spent() >= until || r.length <= r.floor()
@@ -160,9 +117,19 @@ func (r *Searcher) accept(spots []Spot, length float64) {
 
 func (r *Searcher) spent() float64 { return r.budget.Spent(r.s.passes) }
 
-func (r *Searcher) separate(e effort, until float64) bool {
-	// An attempt counts as a pass, so that a budget ends even when each
-	// succeeds at once.
-	r.s.passes++
-	return r.s.separate(e, func() bool { return r.budget.Stopped() || r.spent() >= until }, r.repair)
+// poolMember is a layout that nearly fits, with its overlap.
+type poolMember struct {
+	spots []Spot
+	loss  float64
+}
+
+// start is a layout that waits for the others of its rung.
+type start struct {
+	spots  []Spot
+	length float64
+}
+
+// drawn is a number between two, a small one as likely as a large one.
+func (r *Searcher) drawn(least, most float64) float64 {
+	return portable.Geometric(least, most, r.rng.Float64())
 }
