@@ -6,6 +6,8 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
+	"slices"
 	"strconv"
 	"testing"
 
@@ -43,7 +45,7 @@ func TestScripts(t *testing.T) {
 			}
 			return os.Geteuid() == 0, nil
 		},
-		Cmds: map[string]func(*testscript.TestScript, bool, []string){"status": status},
+		Cmds: map[string]func(*testscript.TestScript, bool, []string){"status": status, "samemarks": sameMarks},
 	})
 }
 
@@ -66,5 +68,19 @@ func status(ts *testscript.TestScript, negated bool, args []string) {
 	}
 	if got != want {
 		ts.Fatalf("exit status %d, want %d", got, want)
+	}
+}
+
+// sameMarks compares the marks of lays in two documents:
+//
+//	samemarks quote.json plan.json
+func sameMarks(ts *testscript.TestScript, negated bool, args []string) {
+	if negated || len(args) != 2 {
+		ts.Fatalf("usage: samemarks FILE FILE")
+	}
+	mark := regexp.MustCompile(`"mark": "[^"]+"`)
+	first, second := mark.FindAllString(ts.ReadFile(args[0]), -1), mark.FindAllString(ts.ReadFile(args[1]), -1)
+	if len(first) == 0 || !slices.Equal(first, second) {
+		ts.Fatalf("the marks are %q and %q", first, second)
 	}
 }

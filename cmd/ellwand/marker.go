@@ -26,6 +26,7 @@ type markerOptions struct {
 	output string
 	width  []string
 	widths []string // as scripts of old give them
+	cloth  string
 	offers []string
 	full   fullOptions
 	lay    string
@@ -39,10 +40,11 @@ func newMarker(e *env) *cobra.Command {
 		Short: "Print the plan of the lay, to be chalked with a tape measure",
 		Long: `Marker lays the pieces of a job and draws the plan of the lay as a PDF, or for
 the screen as plan.svg or plan.png. A job with several cloths gives a plan for
-each: plan.pdf for the first, plan-lining.pdf for the lining. Each cloth is laid
-as it is quoted: on the cheapest offer unless --offer names another, or on a
-cloth without offers in its first width unless --width does; and in the lay that
-needs the least unless --lay does.
+each: plan.pdf for the first, plan-lining.pdf for the lining; --cloth draws one.
+Each cloth is laid as it was quoted, on the same offer and in the same lay; on
+the cheapest offer where it was not quoted; or as --offer, --width or --lay says.
+The plan has the mark of the quote that it belongs to, and when the job has
+changed since, you are told.
 
 --full draws the marker at full size, to be laid on the cloth: for a plotter's
 roll as PDF, SVG or HP-GL/2 (marker.plt), or on sheets that are joined. Where
@@ -65,6 +67,7 @@ the lay is longer than a page can be, it is cut where it cuts the fewest pieces.
 	flags.StringArrayVar(&m.widths, "widths", nil, "one width for every cloth, or one for each, in order")
 	_ = flags.MarkHidden("widths")
 	flags.Var(limit.EntriesOf(&m.offers, limit.Offers), "offer", "offers to draw, by name, in place of those that the job is quoted on")
+	flags.StringVar(&m.cloth, "cloth", "", "the cloth whose plan to draw; every one if not given")
 	m.full.register(cmd)
 	flags.StringVar(&m.lay, "lay", "", layWords()+"; the one that needs least cloth if not given")
 	return cmd
@@ -97,10 +100,16 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	if err != nil {
 		return err
 	}
-	cloths, err := e.drawn(cmd.Context(), work, widths, s, m)
+	drawn, err := m.drawn(work, widths)
 	if err != nil {
 		return err
 	}
+	if drawn.quoted {
+		if err := e.quotedOn(cmd.Context(), work, &drawn, s, m); err != nil {
+			return err
+		}
+	}
+	cloths := drawn.cloths
 	as, err := m.full.planFile(m.output, cmd, work)
 	if err != nil {
 		return err
@@ -127,9 +136,13 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	e.notes(words.Letters(work))
 	ctx, cancel := s.within(cmd.Context())
 	defer cancel()
-	for i, cloth := range cloths {
-		if plans[i], err = e.plan(ctx, work, cloth, lay, s); err != nil {
+	for i := range cloths {
+		if plans[i], err = e.plan(ctx, work, drawn, i, lay, s); err != nil {
 			return err
+		}
+		if drawn.quoted && len(m.offers) == 0 && lay == nil {
+			plans[i].SinceQuote, plans[i].Quoted = app.SinceQuote(work, s.Search, plans[i])
+			e.notes(words.SinceQuote(work, plans[i]))
 		}
 		if plans[i].InsteadOf != nil {
 			e.note("note: %s", words.InsteadOf(plans[i]))
@@ -159,33 +172,59 @@ func (m markerOptions) clothWidths(work *job.Work) ([]float64, error) {
 	return widthsByCloth(m.width, work)
 }
 
-// drawn are the cloths to draw: in the widths given; without any, those that the job
-// is quoted on, or its first.
-func (e *env) drawn(ctx context.Context, work *job.Work, widths []float64, s layFlags, m markerOptions) ([]cloth.Cloth,
-	error) {
+// drawnCloths are the cloths to draw; those that the job is quoted on have been laid for that.
+type drawnCloths struct {
+	cloths []cloth.Cloth
+	quoted bool
+	found  []app.Estimated
+}
+
+// drawn are the cloths in the widths given; without any, those that the job is quoted
+// on, or its first.
+func (m markerOptions) drawn(work *job.Work, widths []float64) (drawnCloths, error) {
 	given := slices.Max(append(widths, 0)) > 0
 	if given && len(m.offers) > 0 {
-		return nil, errors.New("--width and --offer both say which cloth is drawn; give one of them")
+		return drawnCloths{}, errors.New("--width and --offer both say which cloth is drawn; give one of them")
 	}
-	if given || len(m.offers) == 0 && !app.IsPriced(work) {
-		return app.OneWidthEach(work, widths)
+	cloths, err := app.OneWidthEach(work, widths)
+	if err == nil {
+		cloths, err = app.OnlyCloth(work, cloths, m.cloth)
 	}
+	priced, several := app.IsPriced(work)
+	quoted := len(m.offers) > 0 || priced && (several || m.lay == "")
+	return drawnCloths{cloths: cloths, quoted: quoted && !given}, err
+}
+
+// quotedOn lays the cloths as the job is quoted.
+func (e *env) quotedOn(ctx context.Context, work *job.Work, d *drawnCloths, s layFlags, m markerOptions) error {
 	ctx, cancel := s.within(ctx)
 	defer cancel()
 	watch, done := e.watch(work)
 	defer done()
-	return app.QuotedOn(ctx, work, m.offers, s.Search, watch)
+	var err error
+	d.found, err = app.QuotedOn(ctx, work, m.cloth, m.offers, s.Search, watch)
+	d.cloths = nil
+	for _, one := range d.found {
+		d.cloths = append(d.cloths, one.Cloth)
+	}
+	return err
 }
 
-// plan lays one cloth, and shows how it goes.
-func (e *env) plan(ctx context.Context, work *job.Work, c cloth.Cloth, kind *lay.Kind, s layFlags) (app.Planned,
+// plan lays one of the cloths drawn, and shows how it goes.
+func (e *env) plan(ctx context.Context, work *job.Work, d drawnCloths, i int, kind *lay.Kind, s layFlags) (app.Planned,
 	error) {
 	watch, done := e.watch(work)
 	defer done()
-	plan, err := app.Plan(ctx, work, c, kind, s.Search, watch)
+	var plan app.Planned
+	var err error
+	if d.quoted && kind == nil {
+		plan, err = app.PlanOf(work, d.found[i], nil)
+	} else {
+		plan, err = app.Plan(ctx, work, d.cloths[i], kind, s.Search, watch)
+	}
 	if plan.Ended.Early {
 		done()
-		e.note("note: %s", words.EndedEarly(work, c, plan.Ended))
+		e.note("note: %s", words.EndedEarly(work, d.cloths[i], plan.Ended))
 	}
 	return plan, err
 }

@@ -50,7 +50,7 @@ func (s *sheets) facts() []fact {
 	if n := len(plan.Offcuts); n > 1 {
 		amount = fact{"remnants", strconv.Itoa(n)}
 	}
-	return []fact{
+	facts := []fact{
 		{"cloth width", o.Short(plan.Cloth.Width)},
 		{"usable width", o.Short(plan.Width)},
 		{"plies", pliesInWords(plan)},
@@ -61,6 +61,10 @@ func (s *sheets) facts() []fact {
 		{"bound (no lay is shorter)", bound},
 		{"scale", "1 : " + strconv.FormatFloat(s.denominator, 'f', -1, 64)},
 	}
+	if plan.Mark != "" {
+		facts = append(facts, fact{"mark of this lay", plan.Mark})
+	}
+	return facts
 }
 
 // drawFacts draws the facts in cells, each as wide as its text needs, in as

@@ -10,7 +10,7 @@ import (
 
 // Found is a lay that was found for some pieces.
 type Found struct {
-	Lay string // "open", or several when garments are laid in succession
+	Lay string // "open"
 	// Taken is the length of cloth that the pieces take, and Bound a length
 	// that no layout of them can beat, mm.
 	Taken, Bound float64
@@ -19,13 +19,15 @@ type Found struct {
 	// Kept says that it rests on what an earlier search with another seed or effort
 	// found.
 	Kept bool
+	// Mark of the lay, by which its plan is known; may be empty.
+	Mark string
 }
 
 // FoundIn takes the recommended lay of a requirement; its bound is one that no
 // lay that was tried can beat.
 func FoundIn(need plan.Requirement) Found {
 	chosen := need.Lays[need.Chosen]
-	out := Found{Lay: chosen.Lay.String(), Taken: need.Length, Bound: chosen.Least(), Density: chosen.Density}
+	out := Found{Lay: chosen.Lay.String(), Taken: need.Length, Bound: chosen.Least(), Density: chosen.Density, Mark: chosen.Mark}
 	for _, p := range need.Lays {
 		if p.Possible() {
 			out.Bound = math.Min(out.Bound, p.Least())
@@ -34,14 +36,12 @@ func FoundIn(need plan.Requirement) Found {
 	return out
 }
 
-// Better keeps the shorter of two lays of the same pieces on the same cloth,
-// with the higher of their bounds: both are proven.
-func (f Found) Better(other Found) Found {
-	bound := math.Max(f.Bound, other.Bound)
-	if other.Taken < f.Taken {
-		f = other
+// AboveEach raises the bound to the highest of those of single garments: no lay of all
+// of them is shorter than one of them takes.
+func (f Found) AboveEach(alone []Found) Found {
+	for _, single := range alone {
+		f.Bound = math.Max(f.Bound, math.Min(single.Bound, f.Taken))
 	}
-	f.Bound = math.Min(bound, f.Taken)
 	return f
 }
 
@@ -95,22 +95,4 @@ func (a Amount) RestsOn(units Units) string {
 		}
 	}
 	return strings.Join(parts, ", ")
-}
-
-// InSuccession lays garments one after the other, each as it lies alone: a lay
-// of all of them that always exists, so that laying together is never longer
-// than the sum of the single lays.
-func InSuccession(alone []Found) Found {
-	out := Found{Lay: "garment after garment"}
-	var filled float64
-	for _, found := range alone {
-		out.Taken += found.Taken
-		out.Bound = math.Max(out.Bound, found.Bound)
-		filled += found.Density * found.Taken
-		out.Kept = out.Kept || found.Kept
-	}
-	if out.Taken > 0 {
-		out.Density = filled / out.Taken
-	}
-	return out
 }

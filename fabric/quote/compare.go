@@ -37,17 +37,6 @@ type Candidate struct {
 	Impossible string
 }
 
-// best is the lay of all together, or of garment after garment when the search
-// for all together found no shorter one. On cloth with flaws or a repeat only
-// the former is a lay: what lies well at the cut end may not further along.
-func (c Candidate) best() Found {
-	isUneven := len(c.Offer.Cloth.Flaws) > 0 || !c.Offer.Cloth.Repeat.IsPlain()
-	if len(c.Alone) < 2 || isUneven {
-		return c.Found
-	}
-	return c.Found.Better(InSuccession(c.Alone))
-}
-
 // Compare ranks every way to buy: the cheapest first, of equals the one that
 // leaves less over; what is refused comes last, in the order given.
 func Compare(all []Candidate, units Units) []Option {
@@ -57,7 +46,7 @@ func Compare(all []Candidate, units Units) []Option {
 			out = append(out, Option{Offer: c.Offer, Refused: c.Impossible})
 			continue
 		}
-		amount := AmountOf(c.Offer, c.best())
+		amount := AmountOf(c.Offer, c.Found.AboveEach(c.Alone))
 		if c.Offer.Price != nil {
 			out = append(out, Option{Offer: c.Offer, Amount: amount, Alone: c.Alone, Bought: amount.Buy,
 				LeftOver: amount.Buy - amount.Need(), Cost: c.Offer.Price.For(amount.Buy)})

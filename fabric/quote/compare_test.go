@@ -96,20 +96,3 @@ func TestUnitsOfTheClient(t *testing.T) {
 	assert.Equal(t, "2 1/8 yd", Units{Inches: true}.Bought(imperial, 17*eighth))
 	assert.Equal(t, "2 1/8 yd (1.90 m)", Units{Inches: true}.Bought(metric, 1900))
 }
-
-// Garments that lie well at the cut end do not one behind the other where the
-// cloth has a flaw or a repeat: then only the lay of all together counts.
-func TestGarmentAfterGarmentTakesEvenCloth(t *testing.T) {
-	alone := []Found{{Taken: 500, Bound: 500}, {Taken: 500, Bound: 500}, {Taken: 500, Bound: 500}}
-	for want, c := range map[float64]cloth.Cloth{
-		1500: {},
-		1800: {Flaws: []cloth.Flaw{cloth.BarFlaw("band", 1100, 1300)}},
-		1801: {Repeat: cloth.Repeat{Along: 90}},
-	} {
-		c.Width, c.Step = 900, 1
-		offer := Offer{Cloth: c, Price: &Price{Money: 2000, Per: measure.Metre}}
-		together := max(want, 1800)
-		option := Compare([]Candidate{{Offer: offer, Found: Found{Taken: together, Bound: 1500}, Alone: alone}}, Units{})[0]
-		assert.InDelta(t, want, option.Amount.Taken, 1e-9)
-	}
-}

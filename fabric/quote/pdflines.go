@@ -138,4 +138,10 @@ func (p *quotePage) remarks() {
 		paragraph(text)
 	}
 	paragraph(safety.Law)
+	if marks := p.quote.marks(); marks != "" {
+		p.plain(6.8)
+		p.Ink(midGrey)
+		paragraph(marks)
+		p.Ink(0)
+	}
 }

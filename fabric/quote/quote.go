@@ -211,6 +211,20 @@ func clothText(cloth ClothRequest, units Units) string {
 	return text
 }
 
+// marks of the lays that the quote rests on: "Plans: shell K7P3-2MXD, lining 3M2P-77AB".
+func (q Quote) marks() string {
+	var out []string
+	for _, cloth := range q.Cloths {
+		if mark := cloth.Option.Amount.Mark; mark != "" {
+			out = append(out, cloth.Cloth+" "+mark)
+		}
+	}
+	if len(out) == 0 {
+		return ""
+	}
+	return "Plans: " + strings.Join(out, ", ")
+}
+
 // hours prints minutes of work: "6 h", "6 h 30 min".
 func hours(minutes int) string {
 	switch {

@@ -2,6 +2,7 @@ package quote
 
 import (
 	"context"
+	"strings"
 	"testing"
 	"time"
 
@@ -161,19 +162,27 @@ func TestAmountAddsUp(t *testing.T) {
 	})
 }
 
-// Laid together, or in succession, garments never take more than one by one.
-func TestTogetherIsNeverMore(t *testing.T) {
+// The length that is quoted is that of the lay of all together, whose plan can be drawn,
+// whatever single garments take; no bound is above it, and none below theirs. Where one
+// by one comes out shorter, that is said as it is. That it does not is for those who lay.
+func TestTheQuotedLengthHasAPlan(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		offer := someOffer(t)
 		var alone []Found
 		for range rapid.IntRange(2, 12).Draw(t, "garments") {
 			alone = append(alone, someFound(t))
 		}
-		option := Compare([]Candidate{{Offer: offer, Found: someFound(t), Alone: alone}}, Units{})[0]
+		found := someFound(t)
+		option := Compare([]Candidate{{Offer: offer, Found: found, Alone: alone}}, Units{})[0]
+		assert.Equal(t, found.Taken, option.Amount.Taken)
+		assert.LessOrEqual(t, option.Amount.Bound, option.Amount.Taken)
+		for _, single := range alone {
+			assert.GreaterOrEqual(t, option.Amount.Bound, min(single.Bound, found.Taken))
+		}
 		saving, ok := savingOf("shell", option)
 		require.True(t, ok)
-		assert.LessOrEqual(t, saving.Together, saving.OneByOne+1e-6)
-		assert.LessOrEqual(t, option.Amount.Bound, option.Amount.Taken)
+		said := saving.Say(Currency{}, Units{})
+		assert.Equal(t, saving.OneByOne-saving.Together <= -1, strings.Contains(said, "one by one they take only"), said)
 	})
 }
 

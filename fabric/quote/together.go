@@ -41,6 +41,9 @@ func savingOf(cloth string, option Option) (Saving, bool) {
 func (s Saving) Say(currency Currency, units Units) string {
 	bought := func(mm float64) string { return units.Bought(s.option.Offer.Cloth, mm) }
 	text := fmt.Sprintf("%s: the %d garments laid together take %s; ", s.Cloth, s.Garments, bought(s.Together))
+	if s.OneByOne-s.Together <= -1 {
+		return text + fmt.Sprintf("bought one by one they take only %s", bought(s.OneByOne))
+	}
 	if s.OneByOne-s.Together < 1 {
 		return text + "bought one by one they take as much"
 	}

@@ -18,7 +18,17 @@ import (
 type Ranked struct {
 	Cloth   string
 	Options []quote.Option
+	// needs are the lays on each offer.
+	needs map[needKey]Estimated
 }
+
+// needKey tells the offers of a cloth apart.
+type needKey struct {
+	name  string
+	width float64
+}
+
+func keyOf(offer quote.Offer) needKey { return needKey{offer.Name, offer.Cloth.Width} }
 
 // Compared are the cloths of a job, each with its ways to buy it.
 type Compared struct {
@@ -84,15 +94,18 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Sea
 	for _, cloth := range cloths {
 		garments := len(singles(work, cloth.Cloth.Name))
 		var candidates []quote.Candidate
+		needs := map[needKey]Estimated{}
 		for _, offer := range cloth.Offers {
 			candidates = append(candidates, candidate(offer, answers[0], alone[:garments]))
+			needs[keyOf(offer)] = Estimated{Requirement: answers[0].need, Ended: answers[0].ended,
+				Kept: answers[0].found.Kept}
 			answers, alone = answers[1:], alone[garments:]
 		}
 		options := quote.Compare(candidates, Units(work))
 		if err := quote.Proven(options, Units(work)); err != nil {
 			return Compared{}, failure.Of(err)
 		}
-		out.Cloths = append(out.Cloths, Ranked{Cloth: cloth.Cloth.Name, Options: options})
+		out.Cloths = append(out.Cloths, Ranked{Cloth: cloth.Cloth.Name, Options: options, needs: needs})
 	}
 	return out, nil
 }

@@ -58,13 +58,16 @@ func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, opt
 	}
 	out := found{Requirement: need, ended: f.search.ended(ctx, need.Work, begun), kept: need.Improved || options.Searched && !entry.IsOnlyOf(by)}
 	if options.Searched && !out.ended.Early {
-		return out, nil
+		return out.marked(all), nil
 	}
 	result := store.Found{Plans: need.Found, Plain: need.FoundPlain}
 	if !out.ended.Early {
 		result.By = &by
 	}
-	return f.keep(ctx, key, entry, result, out, options)
+	if out, err = f.keep(ctx, key, entry, result, out, options); err != nil {
+		return found{}, err
+	}
+	return out.marked(all), nil
 }
 
 // mostRivals are so many others that write the same entry meanwhile

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"slices"
+	"strings"
 
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
@@ -24,6 +25,10 @@ type Planned struct {
 	Gainless  string
 	// Ended says whether the search was ended early.
 	Ended plan.Ended
+	// SinceQuote says how it differs from the quote of the job, and Quoted is the mark
+	// that stands there; empty where there is none.
+	SinceQuote Change
+	Quoted     string
 	// Kept as in Estimated.
 	Kept bool
 }
@@ -36,9 +41,15 @@ func Plan(ctx context.Context, work *job.Work, c cloth.Cloth, kind *lay.Kind, se
 	if err != nil {
 		return Planned{}, err
 	}
+	return PlanOf(work, found, kind)
+}
+
+// PlanOf what was found takes the lay that is asked for, or when that is nil the one that
+// needs least.
+func PlanOf(work *job.Work, found Estimated, kind *lay.Kind) (Planned, error) {
 	plan, err := planOf(found.Requirement, kind)
 	if err != nil {
-		return Planned{}, clothError(work, c, err)
+		return Planned{}, clothError(work, found.Cloth, err)
 	}
 	out := Planned{Plan: plan, Need: found.Requirement, Ended: found.Ended, Kept: found.Kept}
 	if said := found.Ended.Say(); said != "" {
@@ -51,6 +62,29 @@ func Plan(ctx context.Context, work *job.Work, c cloth.Cloth, kind *lay.Kind, se
 		out.Need.Lays, out.Need.Chosen = []lay.Plan{plan}, 0
 	}
 	return out, nil
+}
+
+// OnlyCloth leaves the cloths of a name; all where it is empty.
+func OnlyCloth(work *job.Work, cloths []cloth.Cloth, name string) ([]cloth.Cloth, error) {
+	var out []cloth.Cloth
+	var names []string
+	for _, c := range cloths {
+		names = append(names, c.Name)
+		if isClothNamed(name, c.Name) {
+			out = append(out, c)
+		}
+	}
+	if len(out) == 0 {
+		return nil, noSuchCloth(name, names)
+	}
+	return out, nil
+}
+
+// isClothNamed reports whether a cloth is the one asked for; each is where none is named.
+func isClothNamed(asked, name string) bool { return asked == "" || job.Slug(asked) == job.Slug(name) }
+
+func noSuchCloth(name string, names []string) error {
+	return refuse("%s %q: the job has no such cloth; it has %s", ArgumentCloth, name, strings.Join(names, " and "))
 }
 
 // gainless says why a lay of two parts came down to one.

@@ -8,7 +8,6 @@ import (
 	"time"
 
 	"ellwand/cmd/ellwand/job"
-	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
 )
 
@@ -49,39 +48,77 @@ func (q *Quoted) Reckon(ctx context.Context, search Search, watch Watch) (quote.
 	if err != nil {
 		return quote.Quote{}, fmt.Errorf("%s: %w", q.work.File, err)
 	}
+	remember(q.work, search, request.Cloths)
 	return reckoned, nil
 }
 
-// IsPriced reports whether a job can be quoted on one of several offers.
-func IsPriced(work *job.Work) bool {
-	several := false
+// IsPriced reports whether every cloth of a job has a price, so that it can be quoted;
+// several, whether one of them has more than one offer.
+func IsPriced(work *job.Work) (priced, several bool) {
 	for _, cloth := range work.Cloths {
 		if len(cloth.Offers) == 0 {
-			return false
+			return false, false
 		}
 		several = several || len(cloth.Offers) > 1
 	}
-	return several
+	return true, several
 }
 
-// QuotedOn gives each cloth of a job as the offer has it on which it is quoted: the
-// cheapest, or of those named the cheapest.
-func QuotedOn(ctx context.Context, work *job.Work, offers []string, search Search, watch Watch) ([]cloth.Cloth, error) {
+// QuotedOn gives the plan of each cloth of a job as it is quoted: on the cheapest offer,
+// or of those named the cheapest; without names, on the offer that it was last quoted on.
+// With the name of a cloth it gives that one's alone.
+func QuotedOn(ctx context.Context, work *job.Work, only string, offers []string, search Search, watch Watch) ([]Estimated,
+	error) {
+	if len(offers) == 0 {
+		offers = offersQuoted(work, search)
+	}
 	cloths, err := quotedCloths(work, offers)
 	if err != nil {
 		return nil, err
 	}
+	cloths = slices.DeleteFunc(cloths, func(o job.Offer) bool { return !isClothNamed(only, o.Cloth.Name) })
 	ranked, err := Compare(ctx, work, cloths, search, watch)
 	if err != nil {
 		return nil, err
 	}
-	var out []cloth.Cloth
+	var out []Estimated
 	for _, one := range ranked.Cloths {
-		c := one.Options[0].Offer.Cloth
-		c.Name = one.Cloth
-		out = append(out, c)
+		option := one.Options[0]
+		if option.Refused != "" {
+			return nil, fmt.Errorf("%s: cloth %q: %s", work.AtCloth(one.Cloth), one.Cloth, option.Refused)
+		}
+		out = append(out, one.needs[keyOf(option.Offer)].named(one.Cloth))
 	}
 	return out, nil
+}
+
+// offersQuoted are those that a job was last quoted on, as far as it still has them.
+func offersQuoted(work *job.Work, search Search) []string {
+	quoted := quotedBefore(work, search)
+	var out []string
+	for _, cloth := range work.Cloths {
+		for _, offer := range cloth.Offers {
+			if was, ok := quoted[cloth.Cloth.Name]; ok && was.Offer == offer.Name {
+				out = append(out, offer.Name)
+			}
+		}
+	}
+	return out
+}
+
+// named gives all plans the name of their cloth, which plays no part in a search.
+func (e Estimated) named(cloth string) Estimated {
+	e.Cloth.Name = cloth
+	e.Lays = slices.Clone(e.Lays)
+	for i := range e.Lays {
+		e.Lays[i].Cloth.Name = cloth
+		if e.Lays[i].Throughout != nil {
+			one := *e.Lays[i].Throughout
+			one.Cloth.Name = cloth
+			e.Lays[i].Throughout = &one
+		}
+	}
+	return e
 }
 
 // quotedCloths gives every cloth of a job with the offers to choose from. Each

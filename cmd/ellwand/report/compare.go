@@ -31,7 +31,9 @@ type Option struct {
 	BuyMM      float64 `json:"buy_mm,omitempty"`
 	LeftOverMM float64 `json:"left_over_mm"`
 	Refused    string  `json:"refused,omitempty"`
-	RestsOn    *Basis  `json:"rests_on,omitempty"`
+	// Mark of the lay, by which its plan is known.
+	Mark    string `json:"mark,omitempty"`
+	RestsOn *Basis `json:"rests_on,omitempty"`
 }
 
 // ComparisonOf the offers of a job.
@@ -54,6 +56,7 @@ func optionOf(currency quote.Currency, option quote.Option) Option {
 	if option.Refused == "" {
 		out.Cost, out.BuyMM = currency.Plain(option.Cost), tidy(option.Bought)
 		out.LeftOverMM, out.RestsOn = tidy(option.LeftOver), basisOf(option.Amount)
+		out.Mark = option.Amount.Mark
 	}
 	return out
 }

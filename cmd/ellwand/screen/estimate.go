@@ -97,6 +97,9 @@ func Plans(w io.Writer, work *job.Work, plans []app.Planned, files []string) {
 	fmt.Fprintln(w, t.In(w))
 	for i, plan := range plans {
 		fmt.Fprintf(w, "%s, %s wide, is drawn in %s\n", plan.Cloth.Name, work.Format(plan.Cloth.Width), files[i])
+		if plan.Mark != "" {
+			fmt.Fprintf(w, "its mark is %s\n", plan.Mark)
+		}
 		if plan.Kept {
 			fmt.Fprintln(w, words.Kept)
 		}

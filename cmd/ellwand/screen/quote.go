@@ -43,6 +43,11 @@ func Quote(w io.Writer, q quote.Quote) {
 	for _, cloth := range q.Cloths {
 		fmt.Fprintf(w, "%s rests on: %s%s\n", cloth.Cloth, cloth.Option.Amount.RestsOn(q.Units), kept(cloth.Option.Amount))
 	}
+	for _, cloth := range q.Cloths {
+		if amount := cloth.Option.Amount; amount.Mark != "" {
+			fmt.Fprintf(w, "plan of the %s: %s on %s, mark %s\n", cloth.Cloth, amount.Lay, cloth.Option.Offer.Name, amount.Mark)
+		}
+	}
 	for _, saving := range q.Together {
 		fmt.Fprintln(w, saving.Say(q.Currency, q.Units))
 	}

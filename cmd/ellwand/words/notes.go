@@ -19,6 +19,20 @@ func EndedEarly(work *job.Work, c cloth.Cloth, ended plan.Ended) string {
 // Kept says that an answer rests on what an earlier search found.
 const Kept = "An earlier search found this lay."
 
+// SinceQuote says how a plan differs from what the job was last quoted on. None where it
+// does not, or where that is not known.
+func SinceQuote(work *job.Work, plan app.Planned) []string {
+	switch plan.SinceQuote {
+	case app.JobChanged:
+		return []string{fmt.Sprintf("%s: the job has changed since it was quoted: the quote has the mark %s, this plan %s; "+
+			"quote it again with ellwand quote %s", plan.Cloth.Name, plan.Quoted, plan.Mark, work.File)}
+	case app.LayChanged:
+		return []string{fmt.Sprintf("%s: the job is as it was quoted, but is laid otherwise: the quote has the mark %s, "+
+			"this plan %s; give the options of the quote to draw that one", plan.Cloth.Name, plan.Quoted, plan.Mark)}
+	}
+	return nil
+}
+
 // InsteadOf says that another lay is drawn than was asked for, and why.
 func InsteadOf(plan app.Planned) string {
 	return fmt.Sprintf("%s is laid %s, not %s as asked: %s", plan.Cloth.Name, plan.Lay.Way(), plan.InsteadOf.Way(),

@@ -92,22 +92,22 @@ func (s *Store) Add(key string, began Entry, found Found) bool {
 	}
 	var data bytes.Buffer
 	if now.with(found).write(&data, s.signer) == nil && data.Len() <= mostBytes {
-		s.replace(key, data.Bytes())
+		replace(s.path(key), data.Bytes())
 	}
-	s.sweep()
+	sweep(s.folder, fullAt, emptied)
 	return true
 }
 
-// replace an entry as a whole.
-func (s *Store) replace(key string, data []byte) {
-	file, err := os.CreateTemp(s.folder, ".new-*")
+// replace a file as a whole.
+func replace(path string, data []byte) {
+	file, err := os.CreateTemp(filepath.Dir(path), ".new-*")
 	if err != nil {
 		return
 	}
 	defer os.Remove(file.Name())
 	_, err = file.Write(data)
 	if closed := file.Close(); err == nil && closed == nil {
-		_ = os.Rename(file.Name(), s.path(key)) // the next run searches again
+		_ = os.Rename(file.Name(), path) // the next run searches again
 	}
 }
 
@@ -139,10 +139,10 @@ func (s *Store) lock(key string) (unlock func(), ok bool) {
 	return nil, false
 }
 
-// sweep drops the oldest entries when there are too many, and what a killed process
-// has left.
-func (s *Store) sweep() {
-	listed, err := os.ReadDir(s.folder)
+// sweep drops the oldest entries of a folder when they are so many bytes, until fewer
+// are left, and what a killed process has left.
+func sweep(folder string, fullAt, emptied int64) {
+	listed, err := os.ReadDir(folder)
 	if err != nil {
 		return
 	}
@@ -155,7 +155,7 @@ func (s *Store) sweep() {
 		}
 		if filepath.Ext(info.Name()) != ".json" {
 			if time.Since(info.ModTime()) > stale {
-				_ = os.Remove(filepath.Join(s.folder, info.Name()))
+				_ = os.Remove(filepath.Join(folder, info.Name()))
 			}
 			continue
 		}
@@ -171,7 +171,7 @@ func (s *Store) sweep() {
 		if total <= emptied {
 			return
 		}
-		if os.Remove(filepath.Join(s.folder, info.Name())) == nil {
+		if os.Remove(filepath.Join(folder, info.Name())) == nil {
 			total -= info.Size()
 		}
 	}

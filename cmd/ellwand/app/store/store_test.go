@@ -246,3 +246,23 @@ func TestAddHoldsToWhatItBeganFrom(t *testing.T) {
 	assert.True(t, s.Add("a", s.Read("a"), Found{Plans: []lay.Plan{other}}))
 	assert.Equal(t, []lay.Plan{other}, s.Read("a").Plans(), "a lock that was left behind holds nobody up")
 }
+
+// What a job was quoted on is kept by its path, within bounds, and a spoilt file is none.
+func TestQuotesAreRemembered(t *testing.T) {
+	s := at(t.TempDir())
+	assert.Nil(t, s.Recall("/a.yaml"))
+	quoted := Quoted{"shell": {Offer: "Crepe", Mark: "K7P3-2MXD"}}
+	s.Remember("/a.yaml", quoted)
+	assert.Equal(t, quoted, s.Recall("/a.yaml"))
+	assert.Nil(t, s.Recall("/b.yaml"))
+	s.Remember("/b.yaml", Quoted{"shell": {Offer: strings.Repeat("x", mostQuoteBytes)}})
+	assert.Nil(t, s.Recall("/b.yaml"), "too large")
+	for _, text := range []string{"", "{", `{"format_version":1}`, `{"format_version":2,"cloths":{"a":{"price":1}}}`,
+		`{"format_version":2,"cloths":{"a":{"offer":"` + strings.Repeat("x", mostName) + `"}}}`} {
+		require.NoError(t, os.WriteFile(s.quotePath("/a.yaml"), []byte(text), 0o600))
+		assert.Nil(t, s.Recall("/a.yaml"), "%.40s", text)
+	}
+	var none *Store
+	none.Remember("/a.yaml", quoted)
+	assert.Nil(t, none.Recall("/a.yaml"))
+}
