@@ -1,10 +1,5 @@
 package plan
 
-import (
-	"ellwand/fabric/rules"
-	"ellwand/nest"
-)
-
 // Effort is how much work goes into a search, counted in passes, so that it is the
 // same on any machine, busy or not.
 type Effort int
@@ -80,65 +75,3 @@ func (w Work) Done() float64 {
 
 // Plus adds the work of other searches.
 func (w Work) Plus(more Work) Work { return Work{w.Due + more.Due, w.Made + more.Made} }
-
-// count the work of a search.
-func (t *Table) count(o nest.Options, found nest.Result) {
-	made := o.Passes
-	if t.Ctx.Err() != nil {
-		made = min(made, found.TotalPasses/2)
-	}
-	t.counted(Work{Due: o.Passes, Made: made})
-}
-
-// counted adds work; what is copied from the table counts with it.
-func (t *Table) counted(more Work) {
-	if t.Work == nil {
-		t.Work = &Work{}
-	}
-	*t.Work = t.Work.Plus(more)
-}
-
-// Left counts a search that was due and not begun.
-func (t *Table) Left(share float64) { t.counted(Work{Due: t.Budget(share).Passes}) }
-
-// Budget of one search, with a share of the whole.
-func (t *Table) Budget(share float64) nest.Options {
-	if t.Options.Tables == nil {
-		t.Options.Tables = NewTables()
-	}
-	o := nest.Options{
-		Passes: t.Options.Passes, Enough: t.Options.Enough, Seed: t.Options.Seed, Workers: t.Options.Workers,
-		Tables: t.Options.Tables,
-	}
-	if o.Passes == 0 {
-		o.Passes, o.Patience = t.Options.Effort.passes(cutFrom(t.Wanted)), patience
-	}
-	if t.Options.share > 0 {
-		share *= t.Options.share
-	}
-	return scaled(o, share)
-}
-
-// cutFrom counts the pieces to be cut.
-func cutFrom(wanted []rules.Demand) int {
-	n := 0
-	for _, d := range wanted {
-		n += d.Cut
-	}
-	return n
-}
-
-// Scaled is a share of a budget.
-func (o Options) Scaled(share float64) Options {
-	if o.share == 0 {
-		o.share = 1
-	}
-	o.share *= share
-	return o
-}
-
-// scaled is a share of a budget.
-func scaled(o nest.Options, share float64) nest.Options {
-	o.Passes = max(1, int(share*float64(o.Passes)))
-	return o
-}

@@ -1,58 +1,17 @@
 package plan
 
 import (
+	"errors"
 	"fmt"
 	"slices"
 	"strings"
 
+	"ellwand/fabric/bed"
 	"ellwand/fabric/lay"
+	"ellwand/fabric/rules"
 	"ellwand/pieces"
 	"ellwand/pieces/marks"
 )
-
-// Matching is what matching the repeat costs in cloth, mm.
-type Matching struct {
-	// Plain is the length that the same lay takes on plain cloth, Matched that
-	// with every match kept.
-	Plain, Matched float64
-	// Repeats is the cost in repeats along the warp; 0 when there are none.
-	Repeats float64
-	// RuleOfThumb is the length by hand reckoning: the plain amount and one
-	// whole repeat more [source.CommonPractice]; a repeat along the warp where there
-	// is one, otherwise one across.
-	RuleOfThumb float64
-}
-
-// Extra is how much more cloth the matched lay takes, mm.
-func (m Matching) Extra() float64 { return m.Matched - m.Plain }
-
-// costOfMatching lays the pieces on plain cloth in the same lay. The matched
-// layout is one of plain cloth too, and is where that search starts, so that
-// matching never comes out as a saving. It returns as well the lay on plain cloth.
-func (t *Table) costOfMatching(matched lay.Plan) (*Matching, []lay.Plan, error) {
-	plain := *t
-	plain.Cloth = t.Cloth.Plain()
-	plain.Options.Known, plain.Options.Kept = []lay.Plan{matched}, t.Options.KeptPlain
-	plain.solved, plain.shortest = nil, nil
-	plan, err := plain.planLay(matched.Lay)
-	if err != nil {
-		return nil, nil, err
-	}
-	var found []lay.Plan
-	out := &Matching{Plain: matched.Taken, Matched: matched.Taken}
-	if plan.Possible() {
-		out.Plain = min(plan.Taken, matched.Taken)
-		found = append(found, plan)
-	}
-	repeat := t.Cloth.Repeat
-	out.RuleOfThumb = out.Plain + repeat.Along
-	if repeat.Along > 0 {
-		out.Repeats = out.Extra() / repeat.Along
-	} else {
-		out.RuleOfThumb = out.Plain + repeat.Across
-	}
-	return out, found, nil
-}
 
 // FillMatches gathers what all beds keep on the repeat, and says what could
 // not be kept.
@@ -103,4 +62,26 @@ func mergedMatch(all []lay.Match, more lay.Match) []lay.Match {
 		return all
 	}
 	return append(all, more)
+}
+
+// lessMatched is the reason why a lay is out of the question that cannot keep
+// a match which the open lay keeps: it would answer an easier question.
+func (t *Table) lessMatched(m *rules.Matching) error {
+	if len(m.Dropped) == 0 {
+		return nil
+	}
+	b := bed.Of(t.Cloth, lay.Open)
+	templates, err := rules.TemplatesOf(t.Cloth, b, t.Wanted)
+	if err != nil {
+		return nil
+	}
+	open := rules.Match(t.Cloth, b, templates, t.names(), lay.Places{})
+	var faults []error
+	for _, match := range m.Dropped {
+		same := func(other lay.Match) bool { return droppedAs(t.Asked, match) == droppedAs(t.Asked, other) }
+		if !slices.ContainsFunc(open.Dropped, same) {
+			faults = append(faults, fmt.Errorf("%s in this lay; lay the cloth open", droppedAs(t.Asked, match)))
+		}
+	}
+	return errors.Join(faults...)
 }

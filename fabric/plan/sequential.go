@@ -41,13 +41,6 @@ func (t *Table) search(templates []rules.Template, problem layout.Problem, o nes
 	return result, err
 }
 
-// Run a search for a problem, and count the work.
-func (t *Table) Run(problem layout.Problem, o nest.Options) (nest.Result, error) {
-	found, err := nest.Solve(t.Ctx, problem, o)
-	t.count(o, found)
-	return found, err
-}
-
 // garmentsOf lists the items of each garment. None when the pieces are few, or
 // the cloth has flaws or a repeat: what lies well at the cut end may not
 // further along.

@@ -2,7 +2,6 @@ package plan
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"slices"
 
@@ -10,7 +9,6 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
-	"ellwand/nest/bound"
 	"ellwand/nest/layout"
 )
 
@@ -21,36 +19,6 @@ type arrangement struct {
 	depth          float64 // by which the selvedge is folded in
 	split          split
 	guess          float64
-}
-
-// strict is the cloth as it binds the pieces of a lay of two beds, which are
-// solved one after the other: garments that may oppose each other all point
-// one way there.
-func (t *Table) strict() cloth.Cloth {
-	c := t.Cloth
-	if c.Nap == cloth.OneWayPerGarment {
-		c.Nap = cloth.OneWay
-	}
-	return c
-}
-
-// OpenBound is a length of cloth that no lay can beat, since every lay opened
-// out is an open one: that of the open cloth, without a gap. It is the bound
-// of a lay of two beds, either of which may be left empty. 0 when the pieces
-// cannot be laid open.
-func (t *Table) OpenBound() float64 {
-	cloth := t.Cloth
-	cloth.Gap = 0
-	b := bed.Of(cloth, lay.Open)
-	templates, err := rules.TemplatesOf(cloth, b, t.Wanted)
-	if err != nil {
-		return 0
-	}
-	problem, err := rules.PlainProblem(cloth, b, templates)
-	if err != nil {
-		return 0
-	}
-	return bound.Length(problem)
 }
 
 // inStretches folds one length of the cloth along the warp and lays the next
@@ -100,16 +68,6 @@ func (t *Table) shared(kind lay.Kind, double, single bed.Bed, depth float64) []a
 		}
 	}
 	return out
-}
-
-// ends that what goes one way may point to in a lay of two beds: away from the cut
-// end, and back to it too where flaws make the two unlike.
-func (t *Table) ends() []bool {
-	goesOneWay := t.strict().Nap == cloth.OneWay || len(t.Cloth.OneWayPieces) > 0
-	if goesOneWay && len(t.Cloth.Flaws) > 0 {
-		return []bool{false, true}
-	}
-	return []bool{false}
 }
 
 // depths are how far the selvedge may sensibly be folded in: as far as each
@@ -271,47 +229,4 @@ func bedShares(a arrangement, share float64, warm *SolvedLay) [2]float64 {
 		return [2]float64{float64(0.9 * share), float64(0.1 * share)}
 	}
 	return [2]float64{float64(0.1 * share), float64(0.9 * share)}
-}
-
-// compare gives up a lay of two parts that gains nothing against the cloth
-// folded or open throughout, which are such a lay with one part empty: by what
-// must be bought, and of equals by the work. So it never needs more than they.
-func (r Requirement) compare() {
-	for i, plan := range r.Lays {
-		if plan.Lay != lay.SelvedgeIn && plan.Lay != lay.InStretches || !plan.Possible() {
-			continue
-		}
-		better := -1
-		for k, other := range r.Lays {
-			isOne := other.Lay == lay.Open || other.Lay == lay.FoldedAlong
-			if isOne && other.Possible() && isBetterThan(other, plan) && (better < 0 || isBetterThan(other, r.Lays[better])) {
-				better = k
-			}
-		}
-		if better < 0 {
-			continue
-		}
-		one := r.Lays[better]
-		r.Lays[i] = lay.Plan{
-			Cloth: plan.Cloth, Lay: plan.Lay, Plies: plan.Plies, Width: plan.Width, Throughout: &one,
-			Impossible: fmt.Sprintf("nothing is gained by it; lay the cloth %s throughout, which %s", one.Lay, gain(one, plan)),
-		}
-	}
-}
-
-// isBetterThan another plan: less to buy, or as much with less work.
-func isBetterThan(p lay.Plan, other lay.Plan) bool {
-	if math.Abs(p.Buy-other.Buy) > SameLength {
-		return p.Buy < other.Buy
-	}
-	return isLessWorkThan(p, other)
-}
-
-// gain says why one plan is better than another.
-func gain(one, other lay.Plan) string {
-	switch {
-	case one.Taken < other.Taken-SameLength:
-		return fmt.Sprintf("takes %s less", one.Cloth.Say(other.Taken-one.Taken))
-	}
-	return "takes no more, with less to chalk"
 }

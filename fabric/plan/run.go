@@ -1,0 +1,23 @@
+package plan
+
+import (
+	"ellwand/nest"
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
+)
+
+// Run a search for a problem, and count the work.
+func (t *Table) Run(problem layout.Problem, o nest.Options) (nest.Result, error) {
+	found, err := nest.Solve(t.Ctx, problem, o)
+	t.count(o, found)
+	return found, err
+}
+
+// shorter returns the start when it is sound and the search, against its
+// purpose, gave a longer layout.
+func shorter(problem layout.Problem, found layout.Layout, start *layout.Layout) layout.Layout {
+	if start != nil && start.Length < found.Length && verify.Layout(problem, *start) == nil {
+		return *start
+	}
+	return found
+}
