@@ -81,7 +81,7 @@ func checkAllowances(asked map[seams.Name]float64) error {
 func allow(piece pieces.Piece, asked map[seams.Name]float64) pieces.Piece {
 	edges := slices.Clone(piece.Edges)
 	for i, edge := range edges {
-		edges[i].Allowance = allowanceOf(edge.Name.Role(), asked)
+		edges[i].Allowance = AllowanceOf(edge.Name.Role(), asked)
 		if edge.Name == piece.Fold {
 			edges[i].Allowance = 0
 		}
@@ -90,8 +90,8 @@ func allow(piece pieces.Piece, asked map[seams.Name]float64) pieces.Piece {
 	return piece
 }
 
-// allowanceOf is that of a seam, whatever its side.
-func allowanceOf(role seams.Name, asked map[seams.Name]float64) float64 {
+// AllowanceOf a seam, whatever its side, in mm: that asked for, or the usual one.
+func AllowanceOf(role seams.Name, asked map[seams.Name]float64) float64 {
 	if role == seams.RawEdge {
 		return 0
 	}

@@ -15,10 +15,13 @@ func (f *File) Shortened(s Shortening, by float64) (*Work, error) {
 // SmallerSizes of the job's table, the next first; none when the job is not
 // drafted from a size of a table.
 func (f *File) SmallerSizes() []string {
-	if f.Size == "" || f.Table == "" {
+	sizes := f.patternSizes()
+	switch {
+	case f.Size == "" || f.isDrafted() && (f.Table == "" || f.hasPattern()):
 		return nil
+	case f.isDrafted():
+		sizes = draft.Sizes(string(f.Table))
 	}
-	sizes := draft.Sizes(string(f.Table))
 	at := slices.Index(sizes, string(f.Size))
 	if at <= 0 {
 		return nil

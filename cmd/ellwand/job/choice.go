@@ -59,22 +59,11 @@ const (
 	toHem
 )
 
-// foldSide is the edge of a rectangle that lies on the fold.
-type foldSide int
-
-const (
-	foldLeft foldSide = iota
-	foldRight
-	foldTop
-	foldBottom
-)
-
 var (
 	bodiceBacks  = [...]string{backSeam: "seam", backFold: "fold", backOpening: "opening"}
 	bodiceFronts = [...]string{frontFold: "fold", frontOpening: "opening"}
 	skirtBacks   = [...]string{skirtSeam: "seam", skirtFold: "fold"}
 	dartsGoTo    = [...]string{toWaist: "waist", toHem: "hem"}
-	foldSides    = [...]string{foldLeft: "left", foldRight: "right", foldTop: "top", foldBottom: "bottom"}
 )
 
 // Words for it.
@@ -88,9 +77,3 @@ func (skirtBack) Words() []string { return skirtBacks[:] }
 
 // Words for it.
 func (dartsGo) Words() []string { return dartsGoTo[:] }
-
-// Words for the sides.
-func (foldSide) Words() []string { return foldSides[:] }
-
-// upright says that the side runs along the height of the rectangle.
-func (s foldSide) upright() bool { return s == foldLeft || s == foldRight }

@@ -56,7 +56,6 @@ var meanings = []struct {
 	{"square", part.Square}, {"pointed", part.Pointed}, {"round", part.Round},
 	{"straight", pieces.StraightGrain}, {"cross", pieces.CrossGrain}, {"bias", pieces.Bias}, {"either", pieces.EitherGrain},
 	{"shell", pieces.Shell}, {"facing", pieces.Facing}, {"lining", pieces.Lining}, {"interfacing", pieces.Interfacing},
-	{"left", foldLeft}, {"right", foldRight}, {"top", foldTop}, {"bottom", foldBottom},
 	{"either way", cloth.EitherWay}, {"one way", cloth.OneWay}, {"one way per garment", cloth.OneWayPerGarment},
 	{"unknown", cloth.UnknownFibre}, {"cotton", cloth.Cotton}, {"linen", cloth.Linen}, {"viscose", cloth.Viscose},
 	{"wool", cloth.Wool}, {"polyester", cloth.Polyester},

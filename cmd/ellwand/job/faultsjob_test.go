@@ -148,7 +148,7 @@ var pieceFaults = []refusedJob{
 	{"fold on the bias", onBlouse("    pieces:\n      - name: c\n        width: 5\n        height: 5\n        " +
 		"grain: bias\n        →fold: left\n"), "is on the bias, so it cannot lie on the fold"},
 	{"fold across", onBlouse("    pieces:\n      - name: c\n        width: 5\n        height: 5\n        grain: " +
-		"cross\n        →fold: left\n"), "with cross grain it is top or bottom, not left"},
+		"cross\n        →fold: left\n"), "with cross grain it is bottom or top, not left"},
 	{"fold of a pair", onBlouse("    pieces:\n      - name: c\n        width: 5\n        height: 5\n        cut: " +
 		"2\n        pair: yes\n        →fold: left\n"), "cannot be a pair and lie on the fold"},
 }

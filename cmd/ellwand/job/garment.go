@@ -63,8 +63,11 @@ func (r *resolver) garment(path Path, garment Garment, above allowances) bool {
 		Interfacings: r.interfacings(path.Key("interfacings"), garment.Interfacings, cloth),
 		Allowances:   widths,
 	}
-	r.lengths(path, made.Kind, &request)
-	rectangles := r.handmade(path, garment, cloth, widths)
+	if garment.Pattern == nil { // whose pieces cannot be drafted shorter with the others
+		r.lengths(path, made.Kind, &request)
+	}
+	handmade := r.handmade(path, garment, cloth, widths)
+	pattern, seams := r.fromPattern(path, garment, made.Name, cloth, widths)
 	if len(r.faults.List) > before {
 		return true
 	}
@@ -76,10 +79,12 @@ func (r *resolver) garment(path Path, garment Garment, above allowances) bool {
 		return true
 	}
 	made.Pieces = r.cutFrom(path.Key("cut_from"), garment, made.Pieces)
-	made.Pieces = append(made.Pieces, rectangles...)
+	r.inPlace(&made, pattern)
+	made.Truing.Rows = append(made.Truing.Rows, sewn(seams)...)
+	made.Pieces = append(made.Pieces, handmade...)
 	if len(made.Pieces) == 0 {
 		r.fault(path, strict.Missing,
-			"garment %s has no pieces; give it a bodice, a skirt, trousers, a straight_cut, parts or pieces", quoted(garment.Name))
+			"garment %s has no pieces; give it a bodice, a skirt, trousers, a straight_cut, parts, pieces or a pattern", quoted(garment.Name))
 	}
 	r.uniqueNames(path, garment, made)
 	r.work.Garments = append(r.work.Garments, made)

@@ -10,7 +10,6 @@ package job
 import (
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
-	"ellwand/pieces"
 	"ellwand/pieces/measure"
 )
 
@@ -30,8 +29,9 @@ type File struct {
 	Currency   Text                 `yaml:"currency" jsonschema_description:"currency of every price, by its code of ISO 4217: EUR, GBP, USD"`
 	Quote      *Quote               `yaml:"quote" jsonschema_description:"what a quote says beside the cloths and garments"`
 
-	name  string
-	lines strict.Lines
+	name     string
+	lines    strict.Lines
+	patterns patterns
 }
 
 // Garment is one kind of garment, made once or several times.
@@ -52,23 +52,8 @@ type Garment struct {
 	For          []Text             `yaml:"for" jsonschema_description:"the wearers it is made for; all of them if not given"`
 	Notions      []Notion           `yaml:"notions" jsonschema_description:"what one garment takes beside the cloth: zip, buttons, thread"`
 	Making       *Making            `yaml:"making" jsonschema_description:"what making one garment costs, by the hour or as a sum"`
-	Pieces       []Piece            `yaml:"pieces" jsonschema_description:"rectangles of your own: pocket, strap, tie"`
-}
-
-// Piece is a rectangle that the maker gives by its finished size.
-type Piece struct {
-	Name        Text                    `yaml:"name" jsonschema:"required" jsonschema_description:"name of the piece"`
-	Width       Measure                 `yaml:"width" jsonschema:"required" jsonschema_description:"finished size across the grain; with a fold edge at left or right, the half"`
-	Height      Measure                 `yaml:"height" jsonschema:"required" jsonschema_description:"finished size along the grain; with a fold edge at top or bottom, the half"`
-	Cut         Count                   `yaml:"cut" jsonschema_description:"how many are cut for one garment; 1 if not given"`
-	Pair        YesNo                   `yaml:"pair" jsonschema_description:"half of them mirrored: one right, one left"`
-	Fold        Choice[foldSide]        `yaml:"fold" jsonschema_description:"the edge that lies on the fold; the piece is then given as a half"`
-	Grain       Choice[pieces.GrainLie] `yaml:"grain" jsonschema_description:"how the grainline lies; either lets it lie along or across, as takes less cloth; straight if not given"`
-	Joins       Count                   `yaml:"joins" jsonschema_description:"by how many seams across its length it is pieced together from equal lengths; none if not given"`
-	Cloth       Text                    `yaml:"cloth" jsonschema_description:"cloth it is cut from; the garment's if not given"`
-	Kind        Choice[pieces.Kind]     `yaml:"kind" jsonschema_description:"what it is to the garment: shell (it shows), facing, lining or interfacing; shell if not given"`
-	Allowance   Measure                 `yaml:"allowance" jsonschema_description:"allowance on all its edges; the seams' if not given"`
-	Approximate YesNo                   `yaml:"approximate" jsonschema_description:"its rectangle is drawn about a piece of another shape: whether cloth is too little is then never proven; no if not given"`
+	Pieces       []Piece            `yaml:"pieces" jsonschema_description:"pieces of your own: a pocket, a strap; or of a paper pattern, by points or by readings of a tape"`
+	Pattern      *Pattern           `yaml:"pattern" jsonschema_description:"a file of pieces that are there already: skirt.yaml, or {file: skirt.yaml, size: 40}; one that is named like a drafted piece takes its place"`
 }
 
 // Cloth is one cloth, in one width or in several that the shop may have.

@@ -30,7 +30,7 @@ func Parse(name string, data []byte) (*File, error) {
 	if err != nil {
 		return nil, err
 	}
-	file.name, file.lines = name, lines
+	file.name, file.lines, file.patterns = name, lines, patterns{}
 	return &file, nil
 }
 

@@ -27,7 +27,7 @@ func TestParseKeepsTheText(t *testing.T) {
 	require.NoError(t, err)
 	cuff := file.Garments[0].Pieces[0]
 	assert.Equal(t, Measure("010"), cuff.Height)
-	assert.Equal(t, Count("2"), cuff.Cut)
+	assert.Equal(t, Count("2"), cuff.Cut.One)
 	assert.Equal(t, YesNo("yes"), cuff.Pair)
 	assert.Equal(t, Measure("1.50 m"), file.Cloths[0].Width)
 

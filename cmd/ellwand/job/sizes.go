@@ -16,7 +16,7 @@ func (f *File) OfSizes() (*File, error) {
 				"take out body or wearers, and add size: and table: to ask for several sizes")
 	}
 	out := *f
-	if out.Table == "" {
+	if out.Table == "" && f.isDrafted() {
 		out.Table = "women"
 	}
 	return &out, nil

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"ellwand/cmd/ellwand/patternfile"
 	"ellwand/cmd/ellwand/strict"
 )
 
@@ -14,6 +15,9 @@ type (
 	Path    = strict.Path
 	Fault   = strict.Fault
 	Faults  = strict.Faults
+
+	// Piece is a piece as the maker gives it; see patternfile.
+	Piece = patternfile.Piece
 
 	// Choice is a word for a value of T, as it stands in the file.
 	Choice[T strict.Worded] = strict.Choice[T]

@@ -38,7 +38,7 @@ func (r *resolver) bodyOf(path Path, size, table Text, measured Body) wearer {
 	before := len(r.faults.List)
 	r.work.Children = r.work.Children || table == "children"
 	out := wearer{path: path, size: string(size), table: string(table), derived: Derived{}}
-	out.body = r.sized(path, string(size), string(table), len(measured) > 0).With(r.measured(path, measured))
+	out.body = r.sized(path, r.tableSize(size), string(table), len(measured) > 0).With(r.measured(path, measured))
 	if len(r.faults.List) == before {
 		if err := out.body.Check(); err != nil {
 			r.fault(r.blame(path, path, draft.FaultOf(err)), strict.OutOfRange, "%s", draft.Worded(err, r.work.Unit))
@@ -46,6 +46,15 @@ func (r *resolver) bodyOf(path Path, size, table Text, measured Body) wearer {
 	}
 	out.bodiless = len(r.faults.List) > before
 	return out
+}
+
+// tableSize is a size of a size table; empty where it is one of a pattern, since
+// nothing is drafted.
+func (r *resolver) tableSize(size Text) string {
+	if !r.file.isDrafted() && len(r.file.patternSizes()) > 0 {
+		return ""
+	}
+	return string(size)
 }
 
 // wears reports whether a garment is made for a wearer.

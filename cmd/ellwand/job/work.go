@@ -55,6 +55,8 @@ type Made struct {
 	Quantity     int
 	// Pieces of one garment, drafted ones first.
 	Pieces []pieces.Piece
+	// Replaced names drafted pieces in whose place those of a pattern are.
+	Replaced []string
 	// Truing of the drafted pieces; no rows when nothing was drafted.
 	Truing draft.Report
 	// Figures of the draft that a pattern maker asks for.

@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/patternfile"
 	"ellwand/cmd/ellwand/screen"
 	"ellwand/cmd/ellwand/strict"
 )
@@ -31,7 +32,7 @@ var topics = []Topic{
 	{"job", "the job file as a whole", []string{"", "wearers"}},
 	{"measurements", "the body, and how each measurement is taken", []string{"body"}},
 	{"allowances", "seam allowances", []string{"allowances"}},
-	{"garment", "what is made, and rectangles of your own", []string{"garments", "garments.pieces"}},
+	{"garment", "what is made", []string{"garments"}},
 	{"bodice", "fit, darts, princess seams, yoke, opening, neck", []string{"garments.bodice"}},
 	{"sleeve", "style, length, ease and head", []string{"garments.sleeve"}},
 	{"skirt", "straight, a-line, gored, circles, tiers, pleats", []string{"garments.skirt"}},
@@ -39,6 +40,10 @@ var topics = []Topic{
 	{"straight_cut", "kaftan, kimono, wrapper, apron, bag", []string{"garments.straight_cut"}},
 	{"parts", "collars, cuffs, facings, bands, pockets; linings and interfacings",
 		[]string{"garments.parts", "garments.linings", "garments.interfacings"}},
+	{"pattern", "pieces that are there already: by a tape, by points, in a file",
+		[]string{"garments.pattern", "garments.pieces", "garments.pieces.offsets", "garments.pieces.offsets.edges",
+			"garments.pieces.outline", "garments.pieces.notches", "garments.pieces.darts", "garments.pieces.marks",
+			patternfile.ReferencePlace, patternfile.ReferencePlace + ".seams"}},
 	{"cloth", "width, nap, repeat, flaws, shrinkage, remnants", []string{"cloths", "cloths.shrinkage",
 		"cloths.repeat", "cloths.border", "cloths.motif", "cloths.flaws", "cloths.remnants"}},
 	{"prices", "offers, notions, making, the quote and its tax", []string{"cloths.offers", "garments.notions",
@@ -84,7 +89,7 @@ func (t Topic) Page(width int) string {
 	}
 	var out strings.Builder
 	fmt.Fprintf(&out, "%s\n\n%s", screen.Fill(t.Name+": "+t.Short, width, 0), screen.Fill(string(prose), width, 0))
-	for _, mapping := range job.Reference() {
+	for _, mapping := range append(job.Reference(), patternfile.Reference()...) {
 		if slices.Contains(t.places, mapping.Place) {
 			fmt.Fprintf(&out, "\n%s\n%s", Heading(mapping.Place), keys(mapping, width))
 		}

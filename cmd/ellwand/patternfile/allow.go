@@ -29,8 +29,8 @@ func (m Maker) allow(path Path, what string, p Piece, piece *pieces.Piece) bool 
 			m.Fault(path, strict.Missing, "%s does not say of its edge %q whether the outline includes its allowance; add: "+
 				"allowance: included 1.5 cm (or unknown, or 1.5 cm to be added)", what, e.Name)
 			return false
-		case text != "":
-			good = m.allowEdge(at, what, text, e) && good
+		case text != "" && !m.allowEdge(at, what, text, e):
+			return false
 		}
 	}
 	for i, name := range p.Hems {

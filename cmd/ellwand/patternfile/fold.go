@@ -24,10 +24,13 @@ func (m Maker) onFold(path Path, what string, p Piece, piece *pieces.Piece) bool
 		return true
 	}
 	at := path.Key("fold")
-	edge, ok := m.edgeOf(at, what, p.Fold, *piece)
-	if !ok {
+	known, found := strict.KnownAs(string(p.Fold), edgeNames(*piece))
+	if !found {
+		m.Fault(at, strict.Unknown, "%s: the fold edge is %q, which it does not have; %s", what, string(p.Fold),
+			strict.Hint(string(p.Fold), edgeNames(*piece)))
 		return false
 	}
+	edge, _ := piece.Edge(seams.Called(known))
 	suits, others := m.edgesAlongWarp(*piece)
 	isSuited := false
 	for _, name := range suits {

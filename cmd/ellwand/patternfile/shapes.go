@@ -100,11 +100,7 @@ func (n *Node) UnmarshalYAML(node ast.Node) error {
 
 // JSONSchema accepts either shape.
 func (Node) JSONSchema() *jsonschema.Schema {
-	reflector := jsonschema.Reflector{FieldNameTag: "yaml", RequiredFromJSONSchemaTags: true, Anonymous: true,
-		DoNotReference: true, ExpandedStruct: true}
-	keys := reflector.Reflect(&nodeKeys{})
-	keys.Version = ""
-	return &jsonschema.Schema{OneOf: []*jsonschema.Schema{Point{}.JSONSchema(), keys}}
+	return &jsonschema.Schema{OneOf: []*jsonschema.Schema{Point{}.JSONSchema(), strict.SchemaOf(&nodeKeys{})}}
 }
 
 func isMapping(node ast.Node) bool {

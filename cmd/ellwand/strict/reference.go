@@ -90,12 +90,13 @@ func valueOf(of reflect.Type) (value string, words []string, below reflect.Type)
 	case reflect.TypeFor[YesNo]():
 		return "yes or no", nil, nil
 	}
+	if of.Kind() == reflect.Pointer {
+		return valueOf(of.Elem())
+	}
 	if several, ok := reflect.Zero(of).Interface().(Shaped); ok {
 		return valueOfShapes(several.Shapes())
 	}
 	switch of.Kind() {
-	case reflect.Pointer:
-		return valueOf(of.Elem())
 	case reflect.Struct:
 		return "keys", nil, of
 	case reflect.Map:

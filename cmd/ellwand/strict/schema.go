@@ -24,3 +24,14 @@ func WriteSchema(w io.Writer, title string, into any) error {
 	encoder.SetEscapeHTML(false)
 	return encoder.Encode(schema)
 }
+
+// SchemaOf is the schema of the keys of a value that may be written otherwise too.
+func SchemaOf(value any) *jsonschema.Schema {
+	reflector := jsonschema.Reflector{
+		FieldNameTag: "yaml", RequiredFromJSONSchemaTags: true, Anonymous: true, DoNotReference: true, ExpandedStruct: true,
+		Mapper: ChoiceSchema,
+	}
+	schema := reflector.Reflect(value)
+	schema.Version = ""
+	return schema
+}
