@@ -30,7 +30,7 @@ func (p Piece) Mirrored() Piece { return p.Map(MirrorX()) }
 func (p Piece) Map(m Motion) Piece {
 	out := p
 	out.Grain.From, out.Grain.To = m.Apply(p.Grain.From), m.Apply(p.Grain.To)
-	out.Accuracy *= m.scale()
+	out.Accuracy = float64(out.Accuracy * m.scale())
 	out.Edges, out.Notches, out.Darts, out.Marks = nil, nil, nil, nil
 	for _, e := range p.Edges {
 		out.Edges = append(out.Edges, e.mapped(m))
@@ -58,7 +58,7 @@ func (p Piece) Map(m Motion) Piece {
 }
 
 func (e Edge) mapped(m Motion) Edge {
-	e.Path, e.Allowance, e.Included = e.Path.Map(m), e.Allowance*m.scale(), e.Included*m.scale()
+	e.Path, e.Allowance, e.Included = e.Path.Map(m), float64(e.Allowance*m.scale()), float64(e.Included*m.scale())
 	if m.Mirrors() {
 		e.Path = e.Path.Reverse()
 	}

@@ -28,10 +28,6 @@ var fibres = [...]struct {
 	Polyester:    {"polyester", 0, 0.01},
 }
 
-// weftShare of what is lost along the warp is lost across, in the weft
-// [source.CommonPractice].
-const weftShare = 0.5
-
 // String names the fibre: "cotton".
 func (f Fibre) String() string {
 	if f < UnknownFibre || int(f) >= len(fibres) {
@@ -56,27 +52,4 @@ func (f Fibre) Shrinks() (least, most float64) {
 		return 0, 0
 	}
 	return fibres[f].least, fibres[f].most
-}
-
-// Shrinkage reckoned for a cloth of this fibre. Cloth that is wetted first shrinks by
-// the most that is usual, so that what is bought is enough; pieces of cloth that is cut
-// first are enlarged by the mean.
-func (f Fibre) Shrinkage(cutFirst bool) Shrinkage {
-	least, most := f.Shrinks()
-	warp := most
-	if cutFirst {
-		warp = (least + most) / 2
-	}
-	return Shrinkage{Warp: warp, Weft: float64(weftShare * warp), CutFirst: cutFirst, Of: f}
-}
-
-// Least is the shrinkage where the cloth loses the least that is usual of its fibre; of
-// shares that the maker gives, the same.
-func (s Shrinkage) Least() Shrinkage {
-	if s.Of == UnknownFibre {
-		return s
-	}
-	s.Warp, _ = s.Of.Shrinks()
-	s.Weft = weftShare * s.Warp
-	return s
 }

@@ -96,3 +96,11 @@ func (a Amount) RestsOn(units Units) string {
 	}
 	return strings.Join(parts, ", ")
 }
+
+// Parts of the amount, all of them, in the order in which they are added.
+func (a Amount) Parts() []PartLength {
+	return []PartLength{
+		{ByLay, a.Taken}, {ByHand, a.HandLaying}, {ByEnds, a.Straighten}, {ByWash, a.Shrinkage}, {BySafety, a.Safety},
+		{ByStep, a.Rounding}, {ByMinimum, a.Minimum},
+	}
+}

@@ -36,11 +36,3 @@ type PartLength struct {
 
 // leastPart is worth a word, mm [source.OwnChoice].
 const leastPart = 0.5
-
-// Parts of the amount, all of them, in the order in which they are added.
-func (a Amount) Parts() []PartLength {
-	return []PartLength{
-		{ByLay, a.Taken}, {ByHand, a.HandLaying}, {ByEnds, a.Straighten}, {ByWash, a.Shrinkage}, {BySafety, a.Safety},
-		{ByStep, a.Rounding}, {ByMinimum, a.Minimum},
-	}
-}

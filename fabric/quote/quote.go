@@ -5,77 +5,7 @@ import (
 	"fmt"
 	"strings"
 	"time"
-
-	"ellwand/fabric/plan"
-	"ellwand/pieces"
 )
-
-// Request is all that a quote is made from.
-type Request struct {
-	// Number, Job and Client head the quote; Maker is the maker's name, then
-	// the lines of an address. Each may be empty.
-	Number, Job, Client string
-	Maker               []string
-	Date, ValidUntil    time.Time // ValidUntil may be zero
-	Currency            Currency
-	Units               Units
-	Garments            []Garment
-	Cloths              []ClothRequest
-	Notions             []Notion
-	Making              []Work
-	// Margin is added to the price of the cloths, for contingencies.
-	Margin Share
-	// Tax; nil for none.
-	Tax *Tax
-	// Deposit is the share of the total to be paid beforehand.
-	Deposit Share
-	Terms   []string // paragraphs in the maker's own words
-	// Ended says whether the searches for lays were ended early.
-	Ended plan.Ended
-}
-
-// Garment is one kind of garment that is made.
-type Garment struct {
-	Name, Wearer string // Wearer may be empty
-	Quantity     int
-	Pieces       []pieces.Piece // for the picture
-}
-
-// ClothRequest is a cloth, bought for all garments at once.
-type ClothRequest struct {
-	Cloth  string // its name in the job: "shell"
-	Option Option // how it is bought
-}
-
-// Notion is a thing that is bought by count: a zip, buttons, thread.
-type Notion struct {
-	Name  string
-	Count int
-	Price Money // of one
-}
-
-// Work is making, by the hour or for a fixed sum.
-type Work struct {
-	Name    string
-	Minutes int
-	PerHour Money
-	Sum     Money // when Minutes is 0
-}
-
-// Cost of the work.
-func (w Work) Cost() Money {
-	if w.Minutes > 0 {
-		return ForMinutes(w.PerHour, w.Minutes)
-	}
-	return w.Sum
-}
-
-// Tax on the whole: added, or included in every price.
-type Tax struct {
-	Name     string
-	Rate     Share
-	Included bool
-}
 
 // Group of lines.
 type Group string
@@ -110,33 +40,6 @@ type Quote struct {
 	Total               Money
 	DepositSum, Balance Money
 	Together            []Saving
-}
-
-// Of reckons a quote. It fails when there is nothing to make or a cloth
-// cannot be bought, or, with plan.ErrInternal, when an amount is wrong.
-func Of(request Request) (Quote, error) {
-	if err := request.check(); err != nil {
-		return Quote{}, err
-	}
-	out := Quote{Request: request, Lines: request.lines()}
-	for _, line := range out.Lines {
-		out.Subtotal += line.Cost
-	}
-	out.Total = out.Subtotal
-	if tax := request.Tax; tax != nil && tax.Included {
-		out.TaxSum = tax.Rate.within(out.Subtotal)
-	} else if tax != nil {
-		out.TaxSum = tax.Rate.Of(out.Subtotal)
-		out.Total += out.TaxSum
-	}
-	out.DepositSum = request.Deposit.Of(out.Total)
-	out.Balance = out.Total - out.DepositSum
-	for _, cloth := range request.Cloths {
-		if saving, ok := savingOf(cloth.Cloth, cloth.Option); ok {
-			out.Together = append(out.Together, saving)
-		}
-	}
-	return out, out.proven()
 }
 
 func (r Request) check() error {

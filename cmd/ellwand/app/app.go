@@ -19,6 +19,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/quote"
 	"ellwand/nest"
 )
 
@@ -89,3 +90,6 @@ func clothError(work *job.Work, c cloth.Cloth, err error) error {
 	}
 	return fmt.Errorf("%s: cloth %q, %s wide: %w", work.AtCloth(c.Name), c.Name, work.Format(c.Width), err)
 }
+
+// Units in which the client of a job reads lengths.
+func Units(work *job.Work) quote.Units { return quote.Units{Inches: work.InInches()} }

@@ -196,6 +196,3 @@ func oneBehindTheOther(alone []answer, all []pieces.Piece) []lay.Plan {
 	}
 	return out
 }
-
-// Units in which the client of a job reads lengths.
-func Units(work *job.Work) quote.Units { return quote.Units{Inches: work.InInches()} }

@@ -14,20 +14,6 @@ import (
 	"ellwand/nest"
 )
 
-// Estimated is what a job takes of one cloth in one width.
-type Estimated struct {
-	plan.Requirement
-	// Amount is what to buy by its parts, and Range between which amounts that may
-	// prove to lie.
-	Amount quote.Amount
-	Range  quote.Range
-	// Ended says whether the search was ended early.
-	Ended plan.Ended
-	// Kept says that it rests on what an earlier search with another seed or effort
-	// found.
-	Kept bool
-}
-
 // Estimate finds the lays of all cloths, in the order given. No width takes more
 // than a narrower one of the same cloth: where it came out so, what was found on the
 // narrower one is laid on it.

@@ -3,6 +3,7 @@ package app
 import (
 	"context"
 	"fmt"
+	"slices"
 	"time"
 
 	"ellwand/cmd/ellwand/app/store"
@@ -109,4 +110,20 @@ func (f finder) key(c cloth.Cloth, all []pieces.Piece) string {
 		return store.Key(c, all, f.search.Passes, f.search.Seed)
 	}
 	return store.Key(c, all)
+}
+
+// marked gives each lay of a requirement its mark.
+func (f found) marked(all []pieces.Piece) found {
+	f.Lays = slices.Clone(f.Lays)
+	for i := range f.Lays {
+		switch p := &f.Lays[i]; {
+		case p.Possible():
+			p.Mark = markOf(*p, all)
+		case p.Throughout != nil:
+			one := *p.Throughout
+			one.Mark = markOf(one, all)
+			p.Throughout = &one
+		}
+	}
+	return f
 }

@@ -46,35 +46,6 @@ func half(of string) string {
 	return string(out)
 }
 
-// marked gives each lay of a requirement its mark.
-func (f found) marked(all []pieces.Piece) found {
-	f.Lays = slices.Clone(f.Lays)
-	for i := range f.Lays {
-		switch p := &f.Lays[i]; {
-		case p.Possible():
-			p.Mark = markOf(*p, all)
-		case p.Throughout != nil:
-			one := *p.Throughout
-			one.Mark = markOf(one, all)
-			p.Throughout = &one
-		}
-	}
-	return f
-}
-
-// Change says how a plan differs from the quote of its job.
-type Change int
-
-// The ways in which a plan may differ from the quote.
-const (
-	// Unchanged says that it is the plan that was quoted, or that nothing was.
-	Unchanged Change = iota
-	// JobChanged says that the cloth or its pieces are others now.
-	JobChanged
-	// LayChanged says that they are the same, and are laid otherwise.
-	LayChanged
-)
-
 // SinceQuote says how a plan differs from what the job was last quoted on, and the mark
 // of that.
 func SinceQuote(work *job.Work, search Search, p Planned) (Change, string) {

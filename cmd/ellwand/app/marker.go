@@ -13,26 +13,6 @@ import (
 	"ellwand/fabric/plan"
 )
 
-// Planned is the lay of a cloth that is drawn.
-type Planned struct {
-	lay.Plan
-	// Need is the requirement that it was taken from; of a lay that was asked
-	// for it holds that lay alone.
-	Need plan.Requirement
-	// InsteadOf is the lay that was asked for where this one is drawn in its
-	// place, and Gainless says why; otherwise nil and empty.
-	InsteadOf *lay.Kind
-	Gainless  string
-	// Ended says whether the search was ended early.
-	Ended plan.Ended
-	// SinceQuote says how it differs from the quote of the job, and Quoted is the mark
-	// that stands there; empty where there is none.
-	SinceQuote Change
-	Quoted     string
-	// Kept as in Estimated.
-	Kept bool
-}
-
 // Plan lays the pieces of a cloth in the lay that is asked for, or when that is
 // nil in the one that needs least.
 func Plan(ctx context.Context, work *job.Work, c cloth.Cloth, kind *lay.Kind, search Search, watch Watch) (Planned,

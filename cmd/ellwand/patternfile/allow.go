@@ -112,21 +112,3 @@ func (m Maker) allowEdge(path Path, what string, text Text, e *pieces.Edge) bool
 	e.Allowance = width
 	return ok
 }
-
-// edgeOf finds an edge of a piece by what is written of it.
-func (m Maker) edgeOf(path Path, what string, name Text, piece pieces.Piece) (pieces.Edge, bool) {
-	known, found := strict.KnownAs(string(name), edgeNames(piece))
-	if !found {
-		m.Fault(path, strict.Unknown, "%s has no edge %q; %s", what, string(name), strict.Hint(string(name), edgeNames(piece)))
-		return pieces.Edge{}, false
-	}
-	return piece.Edge(seams.Called(known))
-}
-
-func edgeNames(piece pieces.Piece) []string {
-	var out []string
-	for _, e := range piece.Edges {
-		out = append(out, e.Name.String())
-	}
-	return out
-}

@@ -15,18 +15,6 @@ import (
 	"ellwand/pieces/measure"
 )
 
-// The values of the file.
-type (
-	Text    = strict.Text
-	Measure = strict.Measure
-	Count   = strict.Count
-	YesNo   = strict.YesNo
-	Path    = strict.Path
-
-	// Choice is a word for a value of T, as it stands in the file.
-	Choice[T strict.Worded] = strict.Choice[T]
-)
-
 // Version of the form of the file. It is raised when a key goes or means another
 // thing; a new key does not raise it.
 const Version = "1"

@@ -14,30 +14,6 @@ import (
 // with a tape [source.OwnChoice].
 const tapeAccuracy = 2
 
-// Maker makes pieces of what is written of them. What it finds wrong it notes, and
-// leaves such a piece out.
-type Maker struct {
-	strict.Values
-	// Say prints a length.
-	Say func(mm float64) string
-	// Cloth finds a cloth by the name that is written of it at a path; an empty
-	// name is the usual one.
-	Cloth func(path Path, what string, name Text) string
-	// Usual allowance of an edge, mm, where it is to be added; Every is that of a
-	// seam that is not named.
-	Usual func(edge seams.Name) float64
-	Every float64
-	// all is what the file says of its pieces as a whole.
-	all usual
-}
-
-// usual is what a file says of all its pieces.
-type usual struct {
-	allowance *Allowance
-	path      Path
-	accuracy  float64
-}
-
 // Piece makes a piece, once for each cloth that it is cut from.
 func (m Maker) Piece(path Path, p Piece) []pieces.Piece {
 	what := "piece " + strconv.Quote(string(p.Name))

@@ -98,13 +98,3 @@ func (m Maker) node(path Path, what string, n Node) (out outline.Node, ok bool) 
 	}
 	return out, ok
 }
-
-func (m Maker) point(path Path, what string, p Point) (orb.Point, bool) {
-	if len(p) != 2 {
-		m.Fault(path, strict.WrongShape, "%s: a point has two numbers, [x, y]", what)
-		return orb.Point{}, false
-	}
-	x, okX := m.Signed(path, what, p[0])
-	y, okY := m.Signed(path, what, p[1])
-	return orb.Point{x, y}, okX && okY
-}

@@ -23,24 +23,6 @@ import (
 	"ellwand/cmd/ellwand/limit"
 )
 
-// Form is a kind of file, as messages speak of it.
-type Form struct {
-	// Whole is what all of the file is: "the job"; One is one of it: "one job".
-	Whole, One string
-	// File is what the file is called: "a job file".
-	File string
-	// Begin says how to begin one: "write a starter job with: ellwand new ";
-	// the name of the file follows.
-	Begin string
-	// Size is the most bytes of a file, Lists the most entries of its lists by
-	// their key, and Paragraphs the keys of texts that may be long.
-	Size       limit.Limit
-	Lists      map[string]limit.Limit
-	Paragraphs map[string]bool
-
-	of reflect.Type
-}
-
 // ReadFile reads the bytes of a file, as many as there may be.
 func (f Form) ReadFile(path string) ([]byte, error) {
 	info, err := os.Stat(path)

@@ -7,18 +7,6 @@ import (
 	"github.com/goccy/go-yaml/ast"
 )
 
-// shape compares the nodes of a file with the types that it is read into: every key
-// known, every value of the right kind. It notes the line of every value by its
-// path, for what is said of it later.
-type shape struct {
-	form   Form
-	faults *Faults
-	lines  Lines
-}
-
-// place names a path for a reader.
-func (s *shape) place(path Path) string { return path.Place(s.form.Whole) }
-
 // Shaped is a value that may be written in several shapes: as a text, a list or
 // keys. Its zero value names the type that each shape is read into.
 type Shaped interface{ Shapes() []reflect.Type }
@@ -160,11 +148,6 @@ func (s *shape) scalar(node ast.Node, path Path) {
 		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should be a single value, but is %s", s.place(path),
 			kind(node))
 	}
-}
-
-// fault notes a fault at a line.
-func (s *shape) fault(path Path, line int, kind Kind, format string, args ...any) {
-	s.faults.List = append(s.faults.List, Fault{Path: path, Line: line, Kind: kind, Text: fmt.Sprintf(format, args...)})
 }
 
 // firstLine of a node: of a mapping, that of its first key.
