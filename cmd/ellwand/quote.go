@@ -2,9 +2,12 @@ package main
 
 import (
 	"context"
+	"errors"
 	"ellwand/cmd/ellwand/limit"
 	"fmt"
 	"io"
+	"path/filepath"
+	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -22,6 +25,8 @@ type quoteOptions struct {
 	output string
 	paper  string
 	offers []string
+	// reckoning says that the client's quote has the maker's reckoning as well.
+	reckoning bool
 }
 
 func newQuote(e *env) *cobra.Command {
@@ -32,7 +37,10 @@ func newQuote(e *env) *cobra.Command {
 		Short: "Reckon what a job costs, and write the quote for the client",
 		Long: `Quote lays the pieces of all garments of a job together on each of its cloths,
 takes the cheapest offer of each, and adds notions, making, margin and tax. With
--o it writes the quote as a one-page PDF that a client can be handed.
+-o it writes the quote as a one-page PDF that a client can be handed, and beside it
+the maker's own sheet, NAME-maker.pdf. The margin, the hours and rates, the lay and
+what the amounts rest on stand on the maker's sheet alone: in the client's quote
+the margin is in the price of the cloth. --reckoning puts all of it there too.
 
 ellwand help prices says what a job needs for it.`,
 		Example: "  ellwand quote dress.yaml -o quote.pdf\n  ellwand quote dress.yaml --offer Crepe --paper letter -o " +
@@ -47,6 +55,7 @@ ellwand help prices says what a job needs for it.`,
 	flags.StringVarP(&q.output, "output", "o", "", "the PDF to write")
 	flags.StringVar(&q.paper, "paper", "a4", "a4 or letter")
 	flags.Var(limit.EntriesOf(&q.offers, limit.Offers), "offer", "offers to take, by name, in place of the cheapest")
+	flags.BoolVar(&q.reckoning, "reckoning", false, "put margin, hours, rates and lays into the client's quote as well")
 	return cmd
 }
 
@@ -64,8 +73,10 @@ func (e *env) quote(ctx context.Context, path string, m searchFlags, o quoteOpti
 	}
 	out := &files.Set{Force: m.force, Input: path}
 	if o.output != "" {
-		if err := out.Check(o.output); err != nil {
-			return err
+		for _, path := range o.files() {
+			if err := out.Check(path); err != nil {
+				return err
+			}
 		}
 	}
 	prepared, err := app.PrepareQuote(work, o.offers, time.Now())
@@ -84,7 +95,7 @@ func (e *env) quote(ctx context.Context, path string, m searchFlags, o quoteOpti
 	done()
 	e.noteEnded(reckoned.Ended)
 	if o.output != "" {
-		if err := writeQuote(out, o.output, reckoned, paper); err != nil {
+		if err := o.write(out, reckoned, paper); err != nil {
 			return err
 		}
 	}
@@ -95,17 +106,35 @@ func (e *env) quote(ctx context.Context, path string, m searchFlags, o quoteOpti
 	return nil
 }
 
-// writeQuote writes the PDF. One that does not go onto its page is no fault of
-// the program.
-func writeQuote(out *files.Set, path string, reckoned quote.Quote, paper paper.Paper) error {
-	var refused error
-	err := out.Add(path, func(w io.Writer) error {
-		refused = reckoned.WritePDF(w, paper)
-		return refused
-	})
-	if err == nil {
-		err = out.Commit()
+// files that are written: the client's, and unless that goes straight to a printer or
+// another program, the maker's.
+func (o quoteOptions) files() []string {
+	if files.IsStream(o.output) {
+		return []string{o.output}
 	}
+	ending := filepath.Ext(o.output)
+	return []string{o.output, strings.TrimSuffix(o.output, ending) + "-maker" + ending}
+}
+
+// write writes the PDFs. One that does not go onto its page is no fault of the program.
+func (o quoteOptions) write(out *files.Set, reckoned quote.Quote, sheet paper.Paper) error {
+	client := reckoned
+	if !o.reckoning {
+		client = reckoned.ForClient()
+	}
+	sheets := []func(io.Writer, paper.Paper) error{client.WritePDF, reckoned.WriteOwnPDF}
+	var refused error
+	for i, path := range o.files() {
+		err := out.Add(path, func(w io.Writer) error {
+			err := sheets[i](w, sheet)
+			refused = errors.Join(refused, err)
+			return err
+		})
+		if err != nil {
+			return err
+		}
+	}
+	err := out.Commit()
 	if refused != nil {
 		return fmt.Errorf("%s: %w", out.Input, refused)
 	}

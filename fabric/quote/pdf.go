@@ -19,15 +19,23 @@ const day = "2 January 2006"
 // WritePDF draws the quote on one sheet. Long quotes are set smaller, and
 // without the picture; one that does not fit even so is refused. The same
 // quote gives the same bytes.
-func (q Quote) WritePDF(w io.Writer, sheet paper.Paper) error {
+func (q Quote) WritePDF(w io.Writer, sheet paper.Paper) error { return q.writePDF(w, sheet, "Quote") }
+
+// WriteOwnPDF draws the quote as the maker's own sheet, which says that it is one.
+func (q Quote) WriteOwnPDF(w io.Writer, sheet paper.Paper) error {
+	return q.writePDF(w, sheet, "For the maker")
+}
+
+func (q Quote) writePDF(w io.Writer, sheet paper.Paper, title string) error {
 	for _, try := range []struct {
 		size    float64
 		picture bool
 	}{{1, true}, {0.92, true}, {0.84, true}, {0.84, false}, {0.76, false}, {0.68, false}} {
 		p := newPage(q, sheet, try.size, try.picture)
+		p.title = title
 		p.draw()
 		if p.fits() {
-			return drawing.WriteDatedPDF(w, "Quote "+q.Number+" "+q.Job, q.Date, p.Done())
+			return drawing.WriteDatedPDF(w, title+" "+q.Number+" "+q.Job, q.Date, p.Done())
 		}
 	}
 	return errors.New("the quote does not fit on one page: shorten its terms, or put several notions into one line")
@@ -68,7 +76,7 @@ func (p *quotePage) head() {
 	p.down(7)
 	p.plain(16)
 	p.Ink(midGrey)
-	p.endAt(right, "Quote")
+	p.endAt(right, p.title)
 	p.plain(8.5)
 	for _, line := range p.dates() {
 		p.down(4.4)

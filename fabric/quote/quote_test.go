@@ -35,6 +35,7 @@ func someOffer(t *rapid.T) Offer {
 			Straighten: rapid.Float64Range(0, 50).Draw(t, "straighten"),
 			Shrinkage:  cloth.Shrinkage{Warp: rapid.Float64Range(0, 0.08).Draw(t, "shrinkage"), CutFirst: rapid.Bool().Draw(t, "cut first")},
 			Minimum:    rapid.SampledFrom([]float64{0, 300, 914.4}).Draw(t, "minimum"),
+			HandLaying: cloth.Addition{Share: rapid.Float64Range(0, 0.05).Draw(t, "by hand")},
 			Safety:     cloth.Addition{Share: rapid.Float64Range(0, 0.2).Draw(t, "safety"), Length: rapid.Float64Range(0, 200).Draw(t, "more")}},
 		Price: &Price{Money: someMoney(t, "price"), Per: rapid.SampledFrom([]measure.Unit{measure.Metre, measure.Yard}).Draw(t, "per")},
 	}
@@ -101,6 +102,32 @@ func TestPartsSumToTheTotal(t *testing.T) {
 	})
 }
 
+// What the client reads comes to the same sum, without the maker's reckoning.
+func TestTheClientsQuoteSumsUp(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		q, err := Of(someRequest(t))
+		require.NoError(t, err)
+		client := q.ForClient()
+		var lines Money
+		for _, line := range client.Lines {
+			lines += line.Cost
+			assert.Empty(t, line.Notes)
+			assert.NotContains(t, line.Text, "Margin")
+			if line.Group == Making {
+				assert.Empty(t, line.Amount+line.Each, "hours and rate")
+			}
+			if line.Group == Cloth && q.Margin > 0 {
+				assert.Empty(t, line.Each, "a metre at this price would come to less")
+			}
+		}
+		assert.Equal(t, q.Subtotal, lines)
+		assert.Equal(t, []Money{q.Subtotal, q.TaxSum, q.Total, q.DepositSum, q.Balance},
+			[]Money{client.Subtotal, client.TaxSum, client.Total, client.DepositSum, client.Balance})
+		assert.Empty(t, client.Together)
+		assert.NoError(t, q.proven(), "the quote itself is left as it was")
+	})
+}
+
 // A quote reckoned by hand, in three currencies.
 func TestQuoteByHand(t *testing.T) {
 	offer := Offer{Name: "crepe", Cloth: cloth.Cloth{Name: "shell", Width: 1400, Step: 100, Straighten: 30, Safety: cloth.Addition{Share: 0.05}},
@@ -152,7 +179,7 @@ func TestAmountAddsUp(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		offer, found := someOffer(t), someFound(t)
 		a := AmountOf(offer, found)
-		assert.InDelta(t, a.Buy, a.Taken+a.Straighten+a.Shrinkage+a.Safety+a.Rounding+a.Minimum, 1e-6)
+		assert.InDelta(t, a.Buy, a.Taken+a.HandLaying+a.Straighten+a.Shrinkage+a.Safety+a.Rounding+a.Minimum, 1e-6)
 		assert.GreaterOrEqual(t, a.Buy, found.Taken-1e-6)
 		assert.GreaterOrEqual(t, a.Buy, offer.Cloth.Minimum-1e-6)
 		assert.LessOrEqual(t, a.Never, a.Buy+1e-6)

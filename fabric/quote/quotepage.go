@@ -7,6 +7,7 @@ import "ellwand/pieces/page"
 type quotePage struct {
 	page.Pages
 	quote   Quote
+	title   string
 	size    float64
 	picture bool
 }

@@ -51,3 +51,9 @@ func (p place) replaced() (mode fs.FileMode, exists bool) {
 	}
 	return info.Mode().Perm(), true
 }
+
+// IsStream says whether a path is a pipe or a device, such as a printer.
+func IsStream(path string) bool {
+	at, err := placeOf(path)
+	return err == nil && at.stream
+}
