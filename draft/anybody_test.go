@@ -95,7 +95,8 @@ func checkClean(t require.TestingT, r draft.Result) {
 		checkOutline(t, p)
 		for _, d := range p.Darts {
 			assert.Greater(t, construct.Distance(d.Start, d.End), 2.0, "%s: %s", p.Name, d.Name)
-			assert.InDelta(t, construct.Distance(d.Start, d.Apex), construct.Distance(d.End, d.Apex), 0.01, "%s: the legs of %s", p.Name, d.Name)
+			assert.InDelta(t, construct.Distance(d.Start, d.Apex), construct.Distance(d.End, d.Apex), 0.01,
+				"%s: the legs of %s", p.Name, d.Name)
 		}
 	}
 	for _, row := range r.Truing.Rows {

@@ -25,7 +25,8 @@ func (g *garment) draftBodice() error {
 		if lowered := options.ArmholeDrop - g.Bodice.ArmholeDrop; err != nil && lowered > 0 {
 			return construct.About(subject.UpperArmGirth, subject.HeadHeight).Refuse(
 				"sleeve: the upper arm girth of %s is too large for the armhole, even %s lower: "+
-					"measure it again, or ask for a lower head height", construct.Length(g.result.Body[UpperArmGirth]), construct.Length(lowered-armholeStep))
+					"measure it again, or ask for a lower head height", construct.Length(g.result.Body[UpperArmGirth]),
+				construct.Length(lowered-armholeStep))
 		}
 		if err != nil || g.Sleeve == nil {
 			g.bodice = block
@@ -110,8 +111,10 @@ func (g *garment) warnArmhole(by float64) {
 	arm := construct.Length(g.result.Body[UpperArmGirth])
 	switch {
 	case by > 0:
-		g.warnf("the armhole is %s lower than the fit has it, so that the sleeve goes round an upper arm of %s", construct.Length(by), arm)
+		g.warnf("the armhole is %s lower than the fit has it, so that the sleeve goes round an upper arm of %s",
+			construct.Length(by), arm)
 	case by < 0:
-		g.warnf("the armhole is %s higher than the fit has it, so that the sleeve is not too wide for an upper arm of %s", construct.Length(-by), arm)
+		g.warnf("the armhole is %s higher than the fit has it, so that the sleeve is not too wide for an upper arm "+
+			"of %s", construct.Length(-by), arm)
 	}
 }

@@ -90,11 +90,13 @@ func (b Body) Check() error {
 	bust, waist := b[BustGirth], b[WaistGirth]
 	if bust > 0 && waist > 3*bust {
 		return construct.About(subject.WaistGirth, subject.BustGirth).Refuse(
-			"the waist girth of %s is over three times the bust girth of %s: measure both again", construct.Length(waist), construct.Length(bust))
+			"the waist girth of %s is over three times the bust girth of %s: measure both again",
+			construct.Length(waist), construct.Length(bust))
 	}
 	if waist > 0 && bust > 3*waist {
 		return construct.About(subject.BustGirth, subject.WaistGirth).Refuse(
-			"the bust girth of %s is over three times the waist girth of %s: measure both again", construct.Length(bust), construct.Length(waist))
+			"the bust girth of %s is over three times the waist girth of %s: measure both again",
+			construct.Length(bust), construct.Length(waist))
 	}
 	for _, l := range limits {
 		value, ok := b[l.name]
@@ -103,11 +105,13 @@ func (b Body) Check() error {
 		case math.IsNaN(value) || math.IsInf(value, 0):
 			return construct.About(SubjectOf(l.name)).Refuse("the %s is not a number: give it as a length", l.name)
 		case value <= 0:
-			return construct.About(SubjectOf(l.name)).Refuse("the %s is %s: a body measurement must be more than nothing",
+			return construct.About(SubjectOf(l.name)).Refuse("the %s is %s: a body measurement must be more than "+
+				"nothing",
 				l.name, construct.Length(value))
 		case value < l.least || value > l.most:
 			return construct.About(SubjectOf(l.name)).Refuse("the %s is %s; between %s and %s is possible: check the "+
-				"figure and its unit", l.name, construct.Length(value), construct.Length(l.least), construct.Length(l.most))
+				"figure and its unit", l.name, construct.Length(value), construct.Length(l.least),
+				construct.Length(l.most))
 		}
 	}
 	return nil

@@ -22,7 +22,8 @@ func TestCombinedFacing(t *testing.T) {
 	for _, o := range []bodice.Options{
 		{}, {Shaping: bodice.ShoulderDart}, {Shaping: bodice.ArmholeDart}, {Shaping: bodice.NoDart, Fit: bodice.Shirt},
 		{FrontOpening: true, BackOnFold: true}, {BackOpening: true, Shaping: bodice.ShoulderDart},
-		{Princess: bodice.FromShoulder, BelowWaist: 600}, {NeckWiden: 25, FrontNeckDrop: 60, BackNeckDrop: 50, Shaping: bodice.ArmholeDart, Fit: bodice.Easy},
+		{Princess: bodice.FromShoulder, BelowWaist: 600},
+		{NeckWiden: 25, FrontNeckDrop: 60, BackNeckDrop: 50, Shaping: bodice.ArmholeDart, Fit: bodice.Easy},
 	} {
 		for _, table := range Tables() {
 			for _, name := range sample.Spread(Sizes(table)) {
@@ -31,10 +32,12 @@ func TestCombinedFacing(t *testing.T) {
 					if table == "children" {
 						asked.NeckWiden /= 2
 					}
-					result, err := Draft(Request{Garment: "shift", Body: size(t, table, name), Bodice: &asked, Parts: []part.Options{{Kind: part.CombinedFacing}}})
+					result, err := Draft(Request{Garment: "shift", Body: size(t, table, name), Bodice: &asked,
+						Parts: []part.Options{{Kind: part.CombinedFacing}}})
 					require.NoError(t, err)
 					checkParts(t, result)
-					front, back := pieceNamed(t, result, "neck and armhole facing front"), pieceNamed(t, result, "neck and armhole facing back")
+					front, back := pieceNamed(t, result, "neck and armhole facing front"), pieceNamed(t, result,
+						"neck and armhole facing back")
 					assert.InDelta(t, seam(front, seams.SideSeam), seam(back, seams.SideSeam), 1e-6)
 					assert.InDelta(t, 180, corner(t, front, seams.FacingEdge)+corner(t, back, seams.FacingEdge), 0.01)
 					depth := seam(front, seams.SideSeam)
@@ -46,7 +49,8 @@ func TestCombinedFacing(t *testing.T) {
 						for _, point := range lower.Path.Flatten(1) {
 							for _, e := range p.Edges {
 								if e.Name == seams.Neck || e.Name == seams.Armhole {
-									assert.GreaterOrEqual(t, fromPath(point, e.Path), 0.6*depth, "%s: beside the %s", p.Name, e.Name)
+									assert.GreaterOrEqual(t, fromPath(point, e.Path), 0.6*depth, "%s: beside the %s",
+										p.Name, e.Name)
 								}
 							}
 						}

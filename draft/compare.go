@@ -13,7 +13,8 @@ const matching = construct.Matching
 const noLimit = construct.NoLimit
 
 // compare makes a row; least and most are the normal range of the difference.
-func compare(seam, of string, length float64, against string, other, least, most float64, normal construct.Sentence) Row {
+func compare(seam, of string, length float64, against string, other, least, most float64,
+	normal construct.Sentence) Row {
 	row := Row{
 		Seam: seam, Of: of, Against: against, OfLength: length, AgainstLength: other,
 		Difference: length - other, Least: least, Most: most, Normal: normal,

@@ -78,7 +78,8 @@ func (r Request) deriveFrom(body Body, name, girth Measurement) (float64, constr
 	height, tall := body[Height]
 	tall = tall && slices.Contains(upright, name)
 	if value, ok := table.at(name, Height, height); ok && tall {
-		return math.Round(value), construct.Say("as the %s table has it for a height of %s", whose, construct.Length(height)), nil
+		return math.Round(value), construct.Say("as the %s table has it for a height of %s", whose,
+			construct.Length(height)), nil
 	}
 	known, given := body[girth]
 	if !given {
@@ -91,9 +92,12 @@ func (r Request) deriveFrom(body Body, name, girth Measurement) (float64, constr
 			"derived: measure it", name)
 	}
 	if tall && table.height > 0 {
-		return math.Round(value * height / table.height), construct.Say("as the %s table has it for a %s of %s, in proportion to a height of %s, the table's being %s", whose, girth, construct.Length(known), construct.Length(height), construct.Length(table.height)), nil
+		return math.Round(value * height / table.height), construct.Say("as the %s table has it for a %s of %s, in "+
+			"proportion to a height of %s, the table's being %s", whose, girth, construct.Length(known),
+			construct.Length(height), construct.Length(table.height)), nil
 	}
-	return math.Round(value), construct.Say("as the %s table has it for a %s of %s", whose, girth, construct.Length(known)), nil
+	return math.Round(value), construct.Say("as the %s table has it for a %s of %s", whose, girth,
+		construct.Length(known)), nil
 }
 
 // derivingTable is the table that measurements are derived from, and whose it

@@ -19,7 +19,8 @@ import (
 func everyLength(body Body, table string) Request {
 	return Request{
 		Garment: "suit", Cloth: "shell", Body: body, Table: table,
-		Bodice: &bodice.Options{Shaping: bodice.NoDart, StraightWaist: true}, Sleeve: &sleeve.Options{}, Trousers: &trousers.Options{},
+		Bodice: &bodice.Options{Shaping: bodice.NoDart, StraightWaist: true}, Sleeve: &sleeve.Options{},
+		Trousers: &trousers.Options{},
 	}
 }
 
@@ -32,7 +33,8 @@ func TestLengthsGoWithTheHeight(t *testing.T) {
 		result, err := Draft(everyLength(Body{BustGirth: 920, WaistGirth: 760, HipGirth: 1000, Height: height}, ""))
 		require.NoError(t, err)
 		for name, step := range map[Measurement]float64{
-			ScyeDepth: 8, BackNeckPointToWaist: 20, WaistToHip: 10, BodyRise: 10, ShoulderToWrist: 25, OutsideLegLength: 50,
+			ScyeDepth: 8, BackNeckPointToWaist: 20, WaistToHip: 10, BodyRise: 10, ShoulderToWrist: 25,
+			OutsideLegLength: 50,
 		} {
 			assert.InDelta(t, of[name]+sign*step, result.Body[name], 5, "%s at %g mm", name, height)
 		}
@@ -53,19 +55,26 @@ func TestRulesOfDerivation(t *testing.T) {
 		rule, inch string
 	}{
 		{"", Body{BustGirth: 920, WaistGirth: 760, HipGirth: 1000, Height: 1650}, BodyRise, 283,
-			"as the women's table has it for a hip girth of 100 cm, in proportion to a height of 165 cm, the table's being 165 cm",
-			"as the women's table has it for a hip girth of 39 3/8 in, in proportion to a height of 64 15/16 in, the table's being 64 15/16 in"},
-		{"women", Body{BustGirth: 940, WaistGirth: 780}, AcrossBackWidth, 359, "as the women's table has it for a bust girth of 94 cm", ""},
-		{"misses", Body{BustGirth: 940, WaistGirth: 780}, AcrossBackWidth, 359, "as the women's table has it for a bust girth of 94 cm", ""},
+			"as the women's table has it for a hip girth of 100 cm, in proportion to a height of 165 cm, the table's " +
+				"being 165 cm",
+			"as the women's table has it for a hip girth of 39 3/8 in, in proportion to a height of 64 15/16 in, the " +
+				"table's being 64 15/16 in"},
+		{"women", Body{BustGirth: 940, WaistGirth: 780}, AcrossBackWidth, 359,
+			"as the women's table has it for a bust girth of 94 cm", ""},
+		{"misses", Body{BustGirth: 940, WaistGirth: 780}, AcrossBackWidth, 359,
+			"as the women's table has it for a bust girth of 94 cm", ""},
 		// The men's table has 40 cm at chest 100, and 28 cm at seat 104 for a
 		// height of 174 cm.
-		{"men", Body{BustGirth: 1000, WaistGirth: 860, HipGirth: 1040}, AcrossBackWidth, 400, "as the men's table has it for a bust girth of 100 cm", ""},
+		{"men", Body{BustGirth: 1000, WaistGirth: 860, HipGirth: 1040}, AcrossBackWidth, 400,
+			"as the men's table has it for a bust girth of 100 cm", ""},
 		{"men", Body{BustGirth: 1000, WaistGirth: 860, HipGirth: 1040, Height: 1914}, BodyRise, 308,
-			"as the men's table has it for a hip girth of 104 cm, in proportion to a height of 191.4 cm, the table's being 174 cm", ""},
+			"as the men's table has it for a hip girth of 104 cm, in proportion to a height of 191.4 cm, the table's " +
+				"being 174 cm", ""},
 		// Half way between the heights of 122 and 128 cm the children's table has
 		// 29.2 cm; the back is as wide as for a chest of 64.5 cm.
 		{"children", Body{BustGirth: 645, WaistGirth: 590, HipGirth: 695, Height: 1250}, BackNeckPointToWaist, 292,
-			"as the children's table has it for a height of 125 cm", "as the children's table has it for a height of 49 3/16 in"},
+			"as the children's table has it for a height of 125 cm", "as the children's table has it for a height of " +
+				"49 3/16 in"},
 		{"children", Body{BustGirth: 645, WaistGirth: 590, HipGirth: 695, Height: 1250}, AcrossBackWidth, 263,
 			"as the children's table has it for a bust girth of 64.5 cm", ""},
 	} {
@@ -98,7 +107,8 @@ func TestFourMeasurementsAreEnough(t *testing.T) {
 		for _, name := range Sizes(table) {
 			of := size(t, table, name)
 			for _, tall := range []float64{0.92, 1, 1.08} {
-				body := Body{BustGirth: of[BustGirth], WaistGirth: of[WaistGirth], HipGirth: of[HipGirth], Height: tall * tables()[table].height}
+				body := Body{BustGirth: of[BustGirth], WaistGirth: of[WaistGirth], HipGirth: of[HipGirth],
+					Height: tall * tables()[table].height}
 				t.Run(fmt.Sprintf("%s %s %.0f", table, name, body[Height]), func(t *testing.T) {
 					request := blouse(body)
 					request.Table = table
@@ -116,7 +126,8 @@ func TestFourMeasurementsAreEnough(t *testing.T) {
 	}
 	for _, name := range Sizes("children") {
 		of := size(t, "children", name)
-		result, err := Draft(everyLength(Body{BustGirth: of[BustGirth], WaistGirth: of[WaistGirth], HipGirth: of[HipGirth], Height: of[Height]}, "children"))
+		result, err := Draft(everyLength(Body{BustGirth: of[BustGirth], WaistGirth: of[WaistGirth],
+			HipGirth: of[HipGirth], Height: of[Height]}, "children"))
 		require.NoError(t, err, name)
 		for _, d := range result.Derived {
 			assert.InDelta(t, of[d.Measurement], d.Value, 1, "%s of size %s", d.Measurement, name)

@@ -39,16 +39,19 @@ func Draft(request Request) (Result, error) {
 
 func (r Request) check() error {
 	switch {
-	case r.Bodice == nil && r.Sleeve == nil && r.Skirt == nil && r.Trousers == nil && r.StraightCut == nil && len(r.Parts) == 0:
+	case r.Bodice == nil && r.Sleeve == nil && r.Skirt == nil && r.Trousers == nil && r.StraightCut == nil &&
+		len(r.Parts) == 0:
 		return errors.New("the garment asks for no pieces: ask for a bodice, a skirt, trousers, a straight cut or parts")
 	case r.Skirt != nil && r.Trousers != nil:
-		return at(TrousersSection, construct.Refuse("one garment has a skirt or trousers, not both: make two garments of them"))
+		return at(TrousersSection, construct.Refuse("one garment has a skirt or trousers, not both: make two "+
+			"garments of them"))
 	case r.Bodice != nil && r.Bodice.BelowWaist > 0 && (r.Skirt != nil || r.Trousers != nil):
 		return at(BodiceSection,
 			construct.About(subject.BelowWaist).Refuse("the bodice goes on below the waist, so there is no waist seam "+
 				"for a skirt or trousers: leave out its length below the waist, or make two garments of them"))
 	case r.Sleeve != nil && r.Bodice == nil:
-		return at(SleeveSection, construct.Refuse("sleeve: it is drafted to the armholes of a bodice: ask for a bodice too"))
+		return at(SleeveSection, construct.Refuse("sleeve: it is drafted to the armholes of a bodice: ask for a "+
+			"bodice too"))
 	case r.Trousers != nil && r.Trousers.Opening == trousers.ElasticWaist && r.hasWaistband():
 		return at(TrousersSection,
 			construct.About(subject.Opening).Refuse("trousers: an elastic waist has its casing cut on: leave out the "+

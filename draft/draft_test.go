@@ -107,9 +107,11 @@ func TestBodiesAroundTheTable(t *testing.T) {
 
 func drawBodice(t *rapid.T) *bodice.Options {
 	options := &bodice.Options{
-		Fit:           rapid.SampledFrom([]bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt}).Draw(t, "fit"),
-		Shaping:       rapid.SampledFrom([]bodice.Shaping{bodice.SideDart, bodice.ShoulderDart, bodice.ArmholeDart, bodice.NoDart}).Draw(t, "dart"),
-		Princess:      rapid.SampledFrom([]bodice.Princess{bodice.NoPrincess, bodice.NoPrincess, bodice.FromShoulder, bodice.FromArmhole}).Draw(t, "princess"),
+		Fit: rapid.SampledFrom([]bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt}).Draw(t, "fit"),
+		Shaping: rapid.SampledFrom([]bodice.Shaping{bodice.SideDart, bodice.ShoulderDart, bodice.ArmholeDart,
+			bodice.NoDart}).Draw(t, "dart"),
+		Princess: rapid.SampledFrom([]bodice.Princess{bodice.NoPrincess, bodice.NoPrincess, bodice.FromShoulder,
+			bodice.FromArmhole}).Draw(t, "princess"),
 		Yoke:          rapid.SampledFrom([]float64{0, 0, 80}).Draw(t, "yoke"),
 		StraightWaist: rapid.Bool().Draw(t, "straight"),
 		NeckWiden:     rapid.SampledFrom([]float64{0, 0, 15}).Draw(t, "wider"),
@@ -201,20 +203,27 @@ func TestRefusals(t *testing.T) {
 		change func(*Request)
 		want   string
 	}{
-		"no bust":       {func(r *Request) { delete(r.Body, BustGirth) }, "the bust girth is missing: measure it, or name a size of a table"},
-		"no waist":      {func(r *Request) { delete(r.Body, WaistGirth) }, "the waist girth is missing: measure it, or name a size of a table"},
-		"waist":         {func(r *Request) { r.Body[BustGirth], r.Body[WaistGirth] = 600, 1801 }, "the waist girth of 180.1 cm is over three times the bust girth of 60 cm: measure both again"},
-		"negative":      {func(r *Request) { r.Body[ScyeDepth] = -10 }, "the scye depth is -1 cm: a body measurement must be more than nothing"},
-		"unit":          {func(r *Request) { r.Body[ShoulderLength] = half }, "the shoulder length is 1.2 cm; between 7 cm and 20 cm is possible: check the figure and its unit"},
-		"unknown":       {func(r *Request) { r.Body["bust"] = 900 }, `"bust" is no body measurement that is known here`},
-		"nothing asked": {func(r *Request) { r.Bodice, r.Sleeve, r.Parts = nil, nil, nil }, "the garment asks for no pieces"},
+		"no bust": {func(r *Request) { delete(r.Body, BustGirth) },
+			"the bust girth is missing: measure it, or name a size of a table"},
+		"no waist": {func(r *Request) { delete(r.Body, WaistGirth) },
+			"the waist girth is missing: measure it, or name a size of a table"},
+		"waist": {func(r *Request) { r.Body[BustGirth], r.Body[WaistGirth] = 600, 1801 },
+			"the waist girth of 180.1 cm is over three times the bust girth of 60 cm: measure both again"},
+		"negative": {func(r *Request) { r.Body[ScyeDepth] = -10 },
+			"the scye depth is -1 cm: a body measurement must be more than nothing"},
+		"unit": {func(r *Request) { r.Body[ShoulderLength] = half },
+			"the shoulder length is 1.2 cm; between 7 cm and 20 cm is possible: check the figure and its unit"},
+		"unknown": {func(r *Request) { r.Body["bust"] = 900 }, `"bust" is no body measurement that is known here`},
+		"nothing asked": {func(r *Request) { r.Bodice, r.Sleeve, r.Parts = nil, nil, nil },
+			"the garment asks for no pieces"},
 		"sleeve alone":  {func(r *Request) { r.Bodice = nil }, "sleeve: it is drafted to the armholes of a bodice"},
 		"allowance":     {func(r *Request) { r.Allowances = map[seams.Name]float64{seams.WristHem: -20} }, `allowances: the seam allowance on "wrist hem" is -2 cm; it cannot be negative`},
 		"no such seam":  {func(r *Request) { r.Allowances = map[seams.Name]float64{seams.Called("armpit"): 20} }, `allowances: no seam is called "armpit"; use one of: seams, shoulder`},
 		"no such piece": {func(r *Request) { r.Cloths = map[string]string{"cuffs": "lining"} }, `a cloth is named for "cuffs", but the pieces are front bodice, back bodice, sleeve`},
 		"two collars":   {func(r *Request) { r.Parts = append(r.Parts, part.Options{Kind: part.Collar}) }, `two pieces are called "collar"`},
 		"no such part":  {func(r *Request) { r.Parts = []part.Options{{Kind: "cape"}} }, `there is no part "cape"; use one of: collar`},
-		"deep facing":   {func(r *Request) { r.Parts = []part.Options{{Kind: part.NeckFacing, Depth: 200}} }, "more than the shoulder has room for"},
+		"deep facing": {func(r *Request) { r.Parts = []part.Options{{Kind: part.NeckFacing, Depth: 200}} },
+			"more than the shoulder has room for"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			request := blouse(size(t, "women", "12"))
@@ -234,13 +243,15 @@ func TestAllowances(t *testing.T) {
 	result, err := Draft(request)
 	require.NoError(t, err)
 	back, front := pieceNamed(t, result, "back bodice"), pieceNamed(t, result, "front bodice")
-	want := map[seams.Name]float64{seams.Shoulder: 12, seams.SideSeam: 25, seams.Armhole: 10, seams.Neck: 10, seams.CentreBack: 20, seams.Waist.Stretch(1): 12, seams.Waist.Mouth(1): 12}
+	want := map[seams.Name]float64{seams.Shoulder: 12, seams.SideSeam: 25, seams.Armhole: 10, seams.Neck: 10,
+		seams.CentreBack: 20, seams.Waist.Stretch(1): 12, seams.Waist.Mouth(1): 12}
 	for name, mm := range want {
 		edge, ok := back.Edge(name)
 		assert.True(t, ok, name)
 		assert.Equal(t, mm, edge.Allowance, name)
 	}
-	for name, mm := range map[seams.Name]float64{seams.SideSeam.Mouth(0): 25, seams.SideSeam.Stretch(2): 25, seams.CentreFront: 0} {
+	for name, mm := range map[seams.Name]float64{seams.SideSeam.Mouth(0): 25, seams.SideSeam.Stretch(2): 25,
+		seams.CentreFront: 0} {
 		edge, _ := front.Edge(name)
 		assert.Equal(t, mm, edge.Allowance, name)
 	}
@@ -254,7 +265,8 @@ func TestCutCounts(t *testing.T) {
 	require.NoError(t, err)
 	for name, want := range map[string]string{
 		"front bodice": "1 false centre front", "back bodice": "2 true ", "sleeve": "2 true ",
-		"collar": "2 false centre front", "neck facing front": "1 false centre front", "neck facing back": "2 true ", "cuff": "2 true ",
+		"collar": "2 false centre front", "neck facing front": "1 false centre front", "neck facing back": "2 true ",
+		"cuff": "2 true ",
 	} {
 		p := pieceNamed(t, result, name)
 		assert.Equal(t, want, fmt.Sprint(p.Cut, p.Pair, " ", p.Fold), name)
@@ -263,7 +275,8 @@ func TestCutCounts(t *testing.T) {
 
 func TestSkirtPanelsGatherIntoTheWaist(t *testing.T) {
 	request := blouse(size(t, "women", "12"))
-	request.Parts = []part.Options{{Kind: part.GatheredSkirt, Depth: 600, Fullness: 1.5}, {Kind: part.Waistband}, {Kind: part.StraightPanel, Name: "tie", Length: 100, Depth: 900}}
+	request.Parts = []part.Options{{Kind: part.GatheredSkirt, Depth: 600, Fullness: 1.5}, {Kind: part.Waistband},
+		{Kind: part.StraightPanel, Name: "tie", Length: 100, Depth: 900}}
 	result, err := Draft(request)
 	require.NoError(t, err)
 	checkSound(t, result)
@@ -287,8 +300,10 @@ func TestSleeveHeadEaseIsJudged(t *testing.T) {
 		ease  float64
 		want  string
 	}{
-		{sleeve.SetIn, 30, "suits a set-in sleeve"}, {sleeve.SetIn, 5, "1.7 cm too short"}, {sleeve.SetIn, 45, "0.8 cm too long"},
-		{sleeve.Shirt, 5, "suits a shirt sleeve"}, {sleeve.Shirt, 20, "0.7 cm too long"}, {sleeve.TwoPiece, 32, "suits a two-piece sleeve"},
+		{sleeve.SetIn, 30, "suits a set-in sleeve"}, {sleeve.SetIn, 5, "1.7 cm too short"}, {sleeve.SetIn, 45,
+			"0.8 cm too long"},
+		{sleeve.Shirt, 5, "suits a shirt sleeve"}, {sleeve.Shirt, 20, "0.7 cm too long"},
+		{sleeve.TwoPiece, 32, "suits a two-piece sleeve"},
 	} {
 		request := blouse(size(t, "women", "12"))
 		request.Parts = nil

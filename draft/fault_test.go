@@ -57,7 +57,10 @@ func TestFaultsSayWhere(t *testing.T) {
 			Place{Section: SleeveSection}, []subject.Subject{subject.HeadHeight},
 		},
 		"second part": {
-			request(func(r *Request) { r.Parts = []part.Options{{Kind: part.Collar}, {Kind: part.FlatCollar, Overlap: 90}} }),
+			request(func(r *Request) {
+				r.Parts = []part.Options{{Kind: part.Collar},
+					{Kind: part.FlatCollar, Overlap: 90}}
+			}),
 			Place{Section: PartsSection, Index: 1}, []subject.Subject{subject.Overlap},
 		},
 		"lining": {

@@ -44,11 +44,13 @@ func (g *garment) figures() []Figure {
 func (g *garment) warn() {
 	for _, row := range g.result.Truing.Rows {
 		if !row.Sound {
-			g.warnf("%s: the %s is %s against the %s; normal is: %s", row.Seam, row.Of, row.Verdict, row.Against, row.Normal)
+			g.warnf("%s: the %s is %s against the %s; normal is: %s", row.Seam, row.Of, row.Verdict, row.Against,
+				row.Normal)
 		}
 	}
 	if g.Bodice != nil && g.bodice.Back.Fold != seams.None && g.bodice.Front.Fold != seams.None {
-		g.warnf("both centre lines lie on the fold: the neck has no opening for the head; lower the neck, or cut the back with a centre back seam")
+		g.warnf("both centre lines lie on the fold: the neck has no opening for the head; lower the neck, or cut the " +
+			"back with a centre back seam")
 	}
 	if g.Sleeve != nil {
 		g.warnWide()
@@ -60,7 +62,9 @@ func (g *garment) warn() {
 func (g *garment) warnWide() {
 	arm, plain := g.result.Body[UpperArmGirth], g.sleeve.BicepLine-g.sleeve.Spread
 	if plain > g.bicepLimits().Most && g.Sleeve.Style != sleeve.Cap {
-		g.warnf("the sleeve is %s wide on the bicep line, for an upper arm of %s: narrower ones do not go into this armhole; ask for a closer fit of the bodice, or a higher head", construct.Length(plain), construct.Length(arm))
+		g.warnf("the sleeve is %s wide on the bicep line, for an upper arm of %s: narrower ones do not go into this "+
+			"armhole; ask for a closer fit of the bodice, or a higher head", construct.Length(plain),
+			construct.Length(arm))
 	}
 }
 
@@ -69,10 +73,12 @@ func (g *garment) warnWrist() {
 	options, wrist := *g.Sleeve, g.result.Body[WristGirth]
 	full := options.Reach == sleeve.Full && options.Length == 0 || options.Length > 0.9*g.result.Body[ShoulderToWrist]
 	if full && options.Style != sleeve.Cap && g.sleeve.WristWidth < wrist+20 {
-		g.warnf("the sleeve is %s wide at the wrist, for a wrist girth of %s: the hand will not go through without an opening", construct.Length(g.sleeve.WristWidth), construct.Length(wrist))
+		g.warnf("the sleeve is %s wide at the wrist, for a wrist girth of %s: the hand will not go through without "+
+			"an opening", construct.Length(g.sleeve.WristWidth), construct.Length(wrist))
 	}
 	cuff, ok := g.cuff()
 	if ok && g.sleeve.WristWidth > 0 && cuff.Length == 0 && g.sleeve.WristWidth < part.CuffLength(wrist)-20 {
-		g.warnf("the sleeve is narrower at the wrist than its cuff: ask for a wrist width of %s or more", construct.AtLeast(part.CuffLength(wrist)))
+		g.warnf("the sleeve is narrower at the wrist than its cuff: ask for a wrist width of %s or more",
+			construct.AtLeast(part.CuffLength(wrist)))
 	}
 }

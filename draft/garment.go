@@ -41,7 +41,8 @@ type drafted struct {
 func (g *garment) add(more ...pieces.Piece) { g.result.Pieces = append(g.result.Pieces, more...) }
 
 // adopt takes over what a block has drafted.
-func (g *garment) adopt(made []pieces.Piece, sheets []construct.Sheet, pairings []construct.Pairing, warnings []construct.Sentence) {
+func (g *garment) adopt(made []pieces.Piece, sheets []construct.Sheet, pairings []construct.Pairing,
+	warnings []construct.Sentence) {
 	g.add(made...)
 	g.result.Sheets = append(g.result.Sheets, sheets...)
 	g.pairings = append(g.pairings, pairings...)
@@ -67,5 +68,8 @@ func (g *garment) warnf(format string, args ...any) {
 
 // hasWaistband says that the parts have one.
 func (r Request) hasWaistband() bool {
-	return slices.ContainsFunc(r.Parts, func(p part.Options) bool { return p.Kind == part.Waistband || p.Kind == part.ShapedWaistband })
+	return slices.ContainsFunc(r.Parts, func(p part.Options) bool {
+		return p.Kind == part.Waistband ||
+			p.Kind == part.ShapedWaistband
+	})
 }

@@ -90,7 +90,8 @@ func namesMeasurement(t require.TestingT, err error) {
 func checkDarts(t require.TestingT, p pieces.Piece) {
 	for i, d := range p.Darts {
 		assert.Greater(t, construct.Distance(d.Start, d.End), 2.0, "%s: %s", p.Name, d.Name)
-		assert.InDelta(t, construct.Distance(d.Start, d.Apex), construct.Distance(d.End, d.Apex), 0.01, "%s: the legs of %s", p.Name, d.Name)
+		assert.InDelta(t, construct.Distance(d.Start, d.Apex), construct.Distance(d.End, d.Apex), 0.01,
+			"%s: the legs of %s", p.Name, d.Name)
 		for _, e := range p.Darts[:i] {
 			if d.Mouth == seams.None && e.Mouth == seams.None {
 				continue
@@ -123,7 +124,8 @@ func checkSmooth(t require.TestingT, p pieces.Piece) {
 			continue
 		}
 		for i := 1; i < len(e.Path); i++ {
-			assert.InDelta(t, 0, construct.Distance(e.Path[i-1].Tangent(1), e.Path[i].Tangent(0)), 1e-6, "%s: %s has a corner in it", p.Name, e.Name)
+			assert.InDelta(t, 0, construct.Distance(e.Path[i-1].Tangent(1), e.Path[i].Tangent(0)), 1e-6,
+				"%s: %s has a corner in it", p.Name, e.Name)
 		}
 	}
 }
@@ -158,7 +160,8 @@ func joins(t require.TestingT, a, b []pieces.Piece, before, after, then, last se
 // and leave a centre line at a right angle.
 func checkJoins(t require.TestingT, r Result) {
 	const near = 0.01
-	front, back := group(r, role.FrontBodice, role.SideFrontBodice), group(r, role.BackBodice, role.SideBackBodice, role.Yoke)
+	front, back := group(r, role.FrontBodice, role.SideFrontBodice), group(r, role.BackBodice, role.SideBackBodice,
+		role.Yoke)
 	lower := seams.Waist
 	if _, hemmed := front[0].Edge(seams.BodyHem); hemmed {
 		lower = seams.BodyHem
@@ -175,7 +178,8 @@ func checkJoins(t require.TestingT, r Result) {
 			assert.InDelta(t, 90, angle, near, at)
 		}
 	}
-	for _, at := range [][2]seams.Name{{seams.Shoulder, seams.Neck}, {seams.Armhole, seams.Shoulder}, {seams.SideSeam, seams.Armhole}, {lower, seams.SideSeam}} {
+	for _, at := range [][2]seams.Name{{seams.Shoulder, seams.Neck}, {seams.Armhole, seams.Shoulder},
+		{seams.SideSeam, seams.Armhole}, {lower, seams.SideSeam}} {
 		joins(t, front, back, at[0], at[1], at[0], at[1])
 	}
 	for _, list := range [][]pieces.Piece{front, back} {
@@ -204,7 +208,8 @@ func checkJoins(t require.TestingT, r Result) {
 			continue
 		}
 		if _, cap := p.Edge(seams.NarrowHem); !cap {
-			assert.InDelta(t, 180, corner(t, p, seams.FrontUnderarm)+corner(t, p, seams.SleeveHead), near, "sleeve head under the arm")
+			assert.InDelta(t, 180, corner(t, p, seams.FrontUnderarm)+corner(t, p, seams.SleeveHead), near,
+				"sleeve head under the arm")
 		}
 	}
 	if two := group(r, role.TopSleeve, role.UnderSleeve); len(two) == 2 {
@@ -212,7 +217,8 @@ func checkJoins(t require.TestingT, r Result) {
 		// its corner is the other's supplement, at the lower edge its equal.
 		joins(t, two[:1], two[1:], seams.FrontSeam, seams.SleeveHead, seams.FrontSeam, seams.SleeveHead)
 		joins(t, two[:1], two[1:], seams.SleeveHead, seams.BackSeam, seams.SleeveHead, seams.BackSeam)
-		assert.InDelta(t, 180, corner(t, two[0], seams.WristHem)+corner(t, two[1], seams.WristHem), near, "lower edge at the front seam")
+		assert.InDelta(t, 180, corner(t, two[0], seams.WristHem)+corner(t, two[1], seams.WristHem), near,
+			"lower edge at the front seam")
 	}
 }
 

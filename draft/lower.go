@@ -81,14 +81,17 @@ func (g *garment) draftSkirt() error {
 // where both have a front and a back, piece by piece, so that the side seams
 // meet.
 func (g *garment) dressPairings() []construct.Pairing {
-	list := []construct.Pairing{construct.Equal("waist", "skirt waist seam", g.skirt.Waist, "bodice waist seam", g.bodiceWaist())}
+	list := []construct.Pairing{construct.Equal("waist", "skirt waist seam", g.skirt.Waist, "bodice waist seam",
+		g.bodiceWaist())}
 	if shape := g.Skirt.Shape; shape != skirt.Straight && shape != skirt.ALine {
 		return list
 	}
 	front, back := g.skirt.Pieces[0], g.skirt.Pieces[1]
 	return append(list,
-		construct.Equal("waist", "front skirt", seam(front, seams.Waist), "front bodice", seam(g.bodice.Front, seams.Waist)),
-		construct.Equal("waist", "back skirt", seam(back, seams.Waist), "back bodice", seam(g.bodice.Back, seams.Waist)))
+		construct.Equal("waist", "front skirt", seam(front, seams.Waist), "front bodice",
+			seam(g.bodice.Front, seams.Waist)),
+		construct.Equal("waist", "back skirt", seam(back, seams.Waist), "back bodice",
+			seam(g.bodice.Back, seams.Waist)))
 }
 
 // draftTrousers drafts trousers and their pockets.

@@ -35,7 +35,8 @@ var girths = []Measurement{BustGirth, WaistGirth, HipGirth, NeckBaseGirth, Upper
 // bodySubjects are the measurements as subjects of a refusal.
 var bodySubjects = map[Measurement]subject.Subject{
 	Height: subject.Height, BustGirth: subject.BustGirth, WaistGirth: subject.WaistGirth, HipGirth: subject.HipGirth,
-	NeckBaseGirth: subject.NeckBaseGirth, BackNeckPointToWaist: subject.BackNeckPointToWaist, ShoulderLength: subject.ShoulderLength,
+	NeckBaseGirth: subject.NeckBaseGirth, BackNeckPointToWaist: subject.BackNeckPointToWaist,
+	ShoulderLength:  subject.ShoulderLength,
 	AcrossBackWidth: subject.AcrossBackWidth, AcrossFrontWidth: subject.AcrossFrontWidth, ScyeDepth: subject.ScyeDepth,
 	ShoulderToWrist: subject.ShoulderToWrist, UpperArmGirth: subject.UpperArmGirth, WristGirth: subject.WristGirth,
 	WaistToHip: subject.WaistToHip, BodyRise: subject.BodyRise, InsideLegLength: subject.InsideLegLength,

@@ -23,8 +23,10 @@ func TestLiningOfWhatHasBecomeSeveralPieces(t *testing.T) {
 		want []string
 	}{
 		{"princess", []string{"front bodice", "back bodice"}, func(r *Request) { r.Bodice = &princess },
-			[]string{"front bodice lining", "side front bodice lining", "back bodice lining", "side back bodice lining"}},
-		{"each once", []string{"side front bodice", "front bodice", "back bodice"}, func(r *Request) { r.Bodice = &princess },
+			[]string{"front bodice lining", "side front bodice lining", "back bodice lining",
+				"side back bodice lining"}},
+		{"each once", []string{"side front bodice", "front bodice", "back bodice"},
+			func(r *Request) { r.Bodice = &princess },
 			[]string{"front bodice lining", "side front bodice lining", "back bodice lining", "side back bodice lining"}},
 		{"one panel", []string{"middle front bodice", "side back bodice"}, func(r *Request) { r.Bodice = &princess },
 			[]string{"front bodice lining", "side back bodice lining"}},

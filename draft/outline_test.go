@@ -49,7 +49,8 @@ func checkOutline(t require.TestingT, p pieces.Piece) {
 	for i, edge := range p.Edges {
 		for k := 1; k < len(edge.Path) && !edge.Name.IsMouth(); k++ {
 			before, after := edge.Path[k-1].Tangent(1), edge.Path[k].Tangent(0)
-			assert.InDelta(t, 0, construct.Distance(before, after), 1e-6, "%s: %s has a corner in it", p.Name, edge.Name)
+			assert.InDelta(t, 0, construct.Distance(before, after), 1e-6, "%s: %s has a corner in it", p.Name,
+				edge.Name)
 		}
 		for _, curve := range edge.Path {
 			assert.Less(t, turning(curve), 200.0, "%s: a curve of the %s turns too far", p.Name, edge.Name)
@@ -60,10 +61,12 @@ func checkOutline(t require.TestingT, p pieces.Piece) {
 		last := len(p.Edges)
 		before, after := p.Edges[(i+last-1)%last], p.Edges[(i+1)%last]
 		if !isLeft(before) {
-			assert.InDelta(t, 90, drafttest.Corner(t, p, before.Name), 0.01, "%s: %s at the %s", p.Name, before.Name, edge.Name)
+			assert.InDelta(t, 90, drafttest.Corner(t, p, before.Name), 0.01, "%s: %s at the %s", p.Name, before.Name,
+				edge.Name)
 		}
 		if !isLeft(after) {
-			assert.InDelta(t, 90, drafttest.Corner(t, p, edge.Name), 0.01, "%s: %s at the %s", p.Name, after.Name, edge.Name)
+			assert.InDelta(t, 90, drafttest.Corner(t, p, edge.Name), 0.01, "%s: %s at the %s", p.Name, after.Name,
+				edge.Name)
 		}
 	}
 }

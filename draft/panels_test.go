@@ -19,7 +19,9 @@ func TestPrincess(t *testing.T) {
 	t.Parallel()
 	for _, o := range []bodice.Options{
 		{Princess: bodice.FromShoulder}, {Princess: bodice.FromArmhole},
-		{Princess: bodice.FromShoulder, BelowWaist: 600, FrontOpening: true}, {Princess: bodice.FromArmhole, BelowWaist: 240, Fit: bodice.Easy, NeckWiden: 15}, {Princess: bodice.FromShoulder, BelowWaist: 600, BackOpening: true},
+		{Princess: bodice.FromShoulder, BelowWaist: 600, FrontOpening: true},
+		{Princess: bodice.FromArmhole, BelowWaist: 240, Fit: bodice.Easy, NeckWiden: 15},
+		{Princess: bodice.FromShoulder, BelowWaist: 600, BackOpening: true},
 	} {
 		checkVariant(t, func(r *Request) { r.Bodice = &o }, func(t *testing.T, r Result) {
 			middle, side := pieceNamed(t, r, "front bodice"), pieceNamed(t, r, "side front bodice")
@@ -35,7 +37,8 @@ func TestPrincess(t *testing.T) {
 			for _, which := range []string{"front bodice", "back bodice"} {
 				for _, name := range []seams.Name{seams.SideSeam, seams.Armhole, seams.Shoulder, seams.Neck} {
 					whole := seam(pieceNamed(t, plain, which), name)
-					assert.InDelta(t, whole, seam(pieceNamed(t, r, which), name)+seam(pieceNamed(t, r, "side "+which), name), 0.01, "%s %s", which, name)
+					assert.InDelta(t, whole, seam(pieceNamed(t, r, which), name)+
+						seam(pieceNamed(t, r, "side "+which), name), 0.01, "%s %s", which, name)
 				}
 			}
 		})
@@ -46,14 +49,16 @@ func TestPrincess(t *testing.T) {
 func TestMensShirtAndChildrensBodice(t *testing.T) {
 	for _, name := range Sizes("men") {
 		request := blouse(size(t, "men", name))
-		request.Bodice = &bodice.Options{Shaping: bodice.NoDart, Fit: bodice.Shirt, Yoke: 90, BackOnFold: true, FrontOpening: true, BelowWaist: 280}
+		request.Bodice = &bodice.Options{Shaping: bodice.NoDart, Fit: bodice.Shirt, Yoke: 90, BackOnFold: true,
+			FrontOpening: true, BelowWaist: 280}
 		request.Sleeve = &sleeve.Options{Style: sleeve.Shirt}
 		result, err := Draft(request)
 		require.NoError(t, err)
 		checkSound(t, result)
 		// A shirt's armhole is half the chest and up to 9 cm more, deeper in the
 		// small sizes, whose scye depth grows slower (common practice).
-		armhole := seam(result.Pieces[0], seams.Armhole) + seam(pieceNamed(t, result, "back bodice"), seams.Armhole) + seam(pieceNamed(t, result, "yoke"), seams.Armhole)
+		armhole := seam(result.Pieces[0], seams.Armhole) + seam(pieceNamed(t, result, "back bodice"), seams.Armhole) +
+			seam(pieceNamed(t, result, "yoke"), seams.Armhole)
 		assert.InDelta(t, result.Body[BustGirth]/2+45, armhole, 50, "armhole at chest %s", name)
 	}
 	for _, name := range Sizes("children") {
@@ -73,15 +78,18 @@ func TestMensShirtAndChildrensBodice(t *testing.T) {
 // A yoke and the back below it make the back, and carry its notches.
 func TestYokeAndNoDart(t *testing.T) {
 	t.Parallel()
-	o := bodice.Options{Shaping: bodice.NoDart, Fit: bodice.Shirt, Yoke: 90, BackOnFold: true, FrontOpening: true, BelowWaist: 260}
-	checkVariant(t, func(r *Request) { r.Bodice, r.Sleeve = &o, &sleeve.Options{Style: sleeve.Shirt} }, func(t *testing.T, r Result) {
-		back, yoke := pieceNamed(t, r, "back bodice"), pieceNamed(t, r, "yoke")
-		assert.Equal(t, "2 false centre back", fmt.Sprint(yoke.Cut, yoke.Pair, " ", yoke.Fold))
-		assert.InDelta(t, 90, seam(yoke, seams.CentreBack), 1e-6)
-		assert.InDelta(t, r.Body[BackNeckPointToWaist]+260, seam(yoke, seams.CentreBack)+seam(back, seams.CentreBack), 1e-6)
-		assert.Empty(t, pieceNamed(t, r, "front bodice").Darts)
-		assert.Len(t, pieceNamed(t, r, "sleeve").Marks, 3, "bicep line, elbow line and slit")
-	})
+	o := bodice.Options{Shaping: bodice.NoDart, Fit: bodice.Shirt, Yoke: 90, BackOnFold: true, FrontOpening: true,
+		BelowWaist: 260}
+	checkVariant(t, func(r *Request) { r.Bodice, r.Sleeve = &o, &sleeve.Options{Style: sleeve.Shirt} },
+		func(t *testing.T, r Result) {
+			back, yoke := pieceNamed(t, r, "back bodice"), pieceNamed(t, r, "yoke")
+			assert.Equal(t, "2 false centre back", fmt.Sprint(yoke.Cut, yoke.Pair, " ", yoke.Fold))
+			assert.InDelta(t, 90, seam(yoke, seams.CentreBack), 1e-6)
+			assert.InDelta(t, r.Body[BackNeckPointToWaist]+260,
+				seam(yoke, seams.CentreBack)+seam(back, seams.CentreBack), 1e-6)
+			assert.Empty(t, pieceNamed(t, r, "front bodice").Darts)
+			assert.Len(t, pieceNamed(t, r, "sleeve").Marks, 3, "bicep line, elbow line and slit")
+		})
 	both := blouse(size(t, "women", "12"))
 	both.Bodice = &bodice.Options{Princess: bodice.FromShoulder, Yoke: 80}
 	_, err := Draft(both)
@@ -103,7 +111,8 @@ func TestTwoPieceAndCapSleeves(t *testing.T) {
 			r.Bodice, r.Sleeve, r.Parts = &bodice.Options{Fit: fit}, &sleeve.Options{Style: sleeve.TwoPiece}, nil
 		}, func(t *testing.T, r Result) {
 			top, under := pieceNamed(t, r, "top sleeve"), pieceNamed(t, r, "under sleeve")
-			armhole := seam(pieceNamed(t, r, "front bodice"), seams.Armhole) + seam(pieceNamed(t, r, "back bodice"), seams.Armhole)
+			armhole := seam(pieceNamed(t, r, "front bodice"), seams.Armhole) +
+				seam(pieceNamed(t, r, "back bodice"), seams.Armhole)
 			ease := (seam(top, seams.SleeveHead) + seam(under, seams.SleeveHead) - armhole) / armhole
 			assert.True(t, ease >= 0.048 && ease <= 0.083, "ease %g", ease)
 			assert.InDelta(t, seam(top, seams.FrontSeam), seam(under, seams.FrontSeam), 0.01)

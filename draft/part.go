@@ -29,11 +29,13 @@ func (g *garment) markSleeve(o part.Options) {
 		switch {
 		case piece.Role == role.Sleeve && o.Kind == part.SleevePlacket:
 			g.result.Pieces[i] = part.MarkSlit(piece, o.SlitLength())
-			g.addStep(piece.Name, "mark the slit of {}, a quarter of the lower edge in from the back underarm, square to the edge", "for the placket", o.SlitLength())
+			g.addStep(piece.Name, "mark the slit of {}, a quarter of the lower edge in from the back underarm, "+
+				"square to the edge", "for the placket", o.SlitLength())
 		case piece.Role == role.Sleeve && o.Kind == part.ButtonedCuff:
 			taken := o.PleatedAway(g.sleeve.WristWidth, g.result.Body[WristGirth])
 			g.result.Pieces[i] = part.MarkPleats(piece, taken)
-			g.addStep(piece.Name, "take up {} of the lower edge in pleats towards the placket, or gather it", "so that it fits the cuff", taken)
+			g.addStep(piece.Name, "take up {} of the lower edge in pleats towards the placket, or gather it",
+				"so that it fits the cuff", taken)
 		case o.Kind == part.PocketBag && (piece.Role == role.FrontSkirt || piece.Role == role.BackSkirt):
 			g.result.Pieces[i] = o.MarkOpening(piece)
 		}

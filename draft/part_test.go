@@ -36,10 +36,12 @@ func shirt(body Body) Request {
 			{Kind: part.FlatCollar}, {Kind: part.MandarinCollar}, {Kind: part.Belt}, {Kind: part.Tie},
 			{Kind: part.PatchPocket, Shape: part.Round}, {Kind: part.BiasStrip, Length: 4000, Depth: 30},
 		},
-		Linings: []Lining{{Of: []string{"front bodice", "back bodice", "sleeve"}, Cloth: "lining", Options: lining.Options{Shorter: 20, BackPleat: 20}}},
+		Linings: []Lining{{Of: []string{"front bodice", "back bodice", "sleeve"}, Cloth: "lining",
+			Options: lining.Options{Shorter: 20, BackPleat: 20}}},
 		Interfacings: []Interfacing{
 			{Of: []string{"shirt collar"}, Cloth: "interfacing", Interfacing: lining.Interfacing{Cut: 1}},
-			{Of: []string{"buttoned cuff"}, Cloth: "interfacing", Interfacing: lining.Interfacing{Reduce: &reduce, Cut: 2}},
+			{Of: []string{"buttoned cuff"}, Cloth: "interfacing",
+				Interfacing: lining.Interfacing{Reduce: &reduce, Cut: 2}},
 		},
 	}
 }
@@ -47,12 +49,15 @@ func shirt(body Body) Request {
 // dress asks for the parts that a skirt has.
 func dress(body Body) Request {
 	return Request{
-		Garment: "dress", Cloth: "shell", Body: body, Bodice: &bodice.Options{Shaping: bodice.ArmholeDart}, Skirt: &skirt.Options{Shape: skirt.ALine},
+		Garment: "dress", Cloth: "shell", Body: body, Bodice: &bodice.Options{Shaping: bodice.ArmholeDart},
+		Skirt: &skirt.Options{Shape: skirt.ALine},
 		Parts: []part.Options{
 			{Kind: part.ArmholeFacing}, {Kind: part.PocketBag}, {Kind: part.FlatCollar},
-			{Kind: part.Facing, Of: "front skirt", FacedEdge: seams.Waist}, {Kind: part.Facing, Of: "back skirt", FacedEdge: seams.Waist},
+			{Kind: part.Facing, Of: "front skirt", FacedEdge: seams.Waist},
+			{Kind: part.Facing, Of: "back skirt", FacedEdge: seams.Waist},
 		},
-		Linings: []Lining{{Of: []string{"front skirt", "back skirt", "front bodice"}, Cloth: "lining", Options: lining.Options{Shorter: 20}}},
+		Linings: []Lining{{Of: []string{"front skirt", "back skirt", "front bodice"}, Cloth: "lining",
+			Options: lining.Options{Shorter: 20}}},
 	}
 }
 
@@ -65,7 +70,8 @@ func smock(body Body) Request {
 		Parts: []part.Options{
 			{Kind: part.NeckFacing}, {Kind: part.ShirtCollar}, {Kind: part.MandarinCollar}, {Kind: part.FlatCollar}, {Kind: part.ButtonedCuff},
 		},
-		Linings: []Lining{{Of: []string{"front bodice", "back bodice"}, Cloth: "lining", Options: lining.Options{Shorter: 20}}},
+		Linings: []Lining{{Of: []string{"front bodice", "back bodice"}, Cloth: "lining",
+			Options: lining.Options{Shorter: 20}}},
 	}
 }
 
@@ -92,7 +98,8 @@ func checkParts(t require.TestingT, r Result) {
 			continue
 		}
 		assert.True(t, row.Sound, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against, row.AgainstLength, row.Verdict)
-		if row.Seam == "facing to armhole" || row.Seam == "facing to waist" || row.Seam == "collar to neck" || row.Seam == "collar to stand" || row.Seam == "lining to shell" {
+		if row.Seam == "facing to armhole" || row.Seam == "facing to waist" || row.Seam == "collar to neck" ||
+			row.Seam == "collar to stand" || row.Seam == "lining to shell" {
 			assert.InDelta(t, row.AgainstLength, row.OfLength, 0.1, "%s: %s", row.Seam, row.Of)
 		}
 	}
@@ -102,7 +109,8 @@ func TestPartsAtEverySize(t *testing.T) {
 	t.Parallel()
 	for _, table := range grown {
 		for _, name := range sample.Spread(Sizes(table)) {
-			for garment, ask := range map[string]func(Body) Request{"shirt": shirt, "dress": dress, "smock": smock, "shift": shift} {
+			for garment, ask := range map[string]func(Body) Request{"shirt": shirt, "dress": dress, "smock": smock,
+				"shift": shift} {
 				t.Run(fmt.Sprintf("%s %s %s", garment, table, name), func(t *testing.T) {
 					result, err := Draft(ask(size(t, table, name)))
 					require.NoError(t, err)
@@ -119,7 +127,8 @@ func TestPartsOnAnyBody(t *testing.T) {
 	body := size(t, "women", "14")
 	rapid.Check(t, func(t *rapid.T) {
 		varied := body.With(nil)
-		for _, name := range []Measurement{BustGirth, WaistGirth, HipGirth, NeckBaseGirth, BackNeckPointToWaist, ShoulderLength, WristGirth} {
+		for _, name := range []Measurement{BustGirth, WaistGirth, HipGirth, NeckBaseGirth, BackNeckPointToWaist,
+			ShoulderLength, WristGirth} {
 			if value, ok := varied[name]; ok {
 				varied[name] = value * rapid.Float64Range(0.9, 1.1).Draw(t, string(name))
 			}
@@ -175,7 +184,8 @@ func TestFlatCollar(t *testing.T) {
 		request.Parts[0].Overlap = 30
 		rolled, err := Draft(request)
 		require.NoError(t, err)
-		assert.Less(t, seam(pieceNamed(t, rolled, "flat collar"), seams.OuterCollarEdge), seam(collar, seams.OuterCollarEdge)-5)
+		assert.Less(t, seam(pieceNamed(t, rolled, "flat collar"), seams.OuterCollarEdge),
+			seam(collar, seams.OuterCollarEdge)-5)
 	}
 }
 
@@ -215,7 +225,8 @@ func fromPath(p orb.Point, path pieces.Path) float64 {
 // square of side s gives s²/w (geometry, less the seams).
 func TestBiasStrips(t *testing.T) {
 	for _, c := range []struct{ length, width, cloth float64 }{{4000, 30, 1120}, {800, 40, 1480}, {12000, 25, 880}} {
-		made, err := part.Draft(part.Measures{}, part.Options{Kind: part.BiasStrip, Length: c.length, Depth: c.width, ClothWidth: c.cloth})
+		made, err := part.Draft(part.Measures{},
+			part.Options{Kind: part.BiasStrip, Length: c.length, Depth: c.width, ClothWidth: c.cloth})
 		require.NoError(t, err)
 		strip := made.Pieces[0]
 		assert.InDelta(t, c.length, float64(strip.Cut)*seam(strip, seams.LeftRawEdge), 1e-6)
@@ -253,7 +264,8 @@ func TestLinings(t *testing.T) {
 			assert.InDelta(t, want, edge.Allowance, 1e-9, "%s %s", p.Name, edge.Name)
 		}
 	}
-	assert.Equal(t, "2 true", fmt.Sprint(pieceNamed(t, result, "buttoned cuff interfacing").Cut, " ", pieceNamed(t, result, "buttoned cuff interfacing").Pair))
+	assert.Equal(t, "2 true", fmt.Sprint(pieceNamed(t, result, "buttoned cuff interfacing").Cut, " ",
+		pieceNamed(t, result, "buttoned cuff interfacing").Pair))
 }
 
 // The lining of a vented back has no vent: its centre back is straight, notched
@@ -291,22 +303,28 @@ func TestLiningOfAVent(t *testing.T) {
 // and at the waist, and is as long there as the shell.
 func TestLiningOfTrousers(t *testing.T) {
 	for _, opening := range []trousers.Opening{trousers.Fly, trousers.SideZip, trousers.ElasticWaist} {
-		request := trousersOf(size(t, "women", "12"), trousers.Options{Opening: opening, Pocket: trousers.SidePocket}, part.Waistband)
-		request.Linings = []Lining{{Of: []string{"front trousers", "back trousers"}, Cloth: "lining", Options: lining.Options{Shorter: 20}}}
+		request := trousersOf(size(t, "women", "12"), trousers.Options{Opening: opening, Pocket: trousers.SidePocket},
+			part.Waistband)
+		request.Linings = []Lining{{Of: []string{"front trousers", "back trousers"}, Cloth: "lining",
+			Options: lining.Options{Shorter: 20}}}
 		result, err := Draft(request)
 		require.NoError(t, err)
 		checkParts(t, result)
-		plain, err := Draft(trousersOf(request.Body, trousers.Options{Opening: trousers.SideZip, Pocket: trousers.SidePocket}, part.Waistband))
+		plain, err := Draft(trousersOf(request.Body,
+			trousers.Options{Opening: trousers.SideZip, Pocket: trousers.SidePocket}, part.Waistband))
 		require.NoError(t, err)
 		for _, which := range []string{"front trousers", "back trousers"} {
 			lined := pieceNamed(t, result, which+" lining")
 			waist := seam(lined, seams.Waist)
 			if opening != trousers.ElasticWaist {
 				assert.InDelta(t, seam(pieceNamed(t, plain, which), seams.Waist), waist, 0.01, which)
-				assert.InDelta(t, seam(pieceNamed(t, plain, which), seams.Crotch), seam(lined, seams.Crotch), 0.01, which)
+				assert.InDelta(t, seam(pieceNamed(t, plain, which), seams.Crotch), seam(lined, seams.Crotch), 0.01,
+					which)
 			} else {
-				assert.InDelta(t, pieceNamed(t, result, which).Marks[len(pieceNamed(t, result, which).Marks)-1].Path.Length(), waist, 0.01)
-				assert.InDelta(t, seam(pieceNamed(t, result, which), seams.OutsideLeg)-30-20, seam(lined, seams.OutsideLeg), 0.01)
+				assert.InDelta(t, pieceNamed(t, result,
+					which).Marks[len(pieceNamed(t, result, which).Marks)-1].Path.Length(), waist, 0.01)
+				assert.InDelta(t, seam(pieceNamed(t, result, which), seams.OutsideLeg)-30-20,
+					seam(lined, seams.OutsideLeg), 0.01)
 			}
 			for _, e := range lined.Edges {
 				assert.NotContains(t, e.Name.String(), "fly")
@@ -322,13 +340,16 @@ func TestLiningOfTrousers(t *testing.T) {
 func TestEndsOfFacingsMatch(t *testing.T) {
 	for _, table := range Tables() {
 		for _, name := range Sizes(table) {
-			for _, shaping := range []bodice.Shaping{bodice.SideDart, bodice.ShoulderDart, bodice.ArmholeDart, bodice.NoDart} {
-				request := Request{Garment: "top", Body: size(t, table, name), Bodice: &bodice.Options{Shaping: shaping}}
+			for _, shaping := range []bodice.Shaping{bodice.SideDart, bodice.ShoulderDart, bodice.ArmholeDart,
+				bodice.NoDart} {
+				request := Request{Garment: "top", Body: size(t, table, name),
+					Bodice: &bodice.Options{Shaping: shaping}}
 				request.Parts = []part.Options{{Kind: part.ArmholeFacing}, {Kind: part.NeckFacing}}
 				result, err := Draft(request)
 				require.NoError(t, err)
 				checkParts(t, result)
-				front, back := pieceNamed(t, result, "armhole facing front"), pieceNamed(t, result, "armhole facing back")
+				front, back := pieceNamed(t, result, "armhole facing front"), pieceNamed(t, result,
+					"armhole facing back")
 				for _, end := range []seams.Name{seams.Shoulder, seams.SideSeam} {
 					assert.InDelta(t, seam(front, end), seam(back, end), 0.01, "%s %s %s", table, name, end)
 				}
@@ -346,7 +367,8 @@ func TestEndsOfFacingsMatch(t *testing.T) {
 // What a piece is to its garment is said by the piece, not by its name.
 func TestKindsOfPieces(t *testing.T) {
 	request := shirt(size(t, "women", "12"))
-	request.Parts = append(request.Parts, part.Options{Kind: part.NeckFacing, Name: "neck band"}, part.Options{Kind: part.Facing, Name: "hem band", Of: "back bodice", FacedEdge: seams.BodyHem})
+	request.Parts = append(request.Parts, part.Options{Kind: part.NeckFacing, Name: "neck band"},
+		part.Options{Kind: part.Facing, Name: "hem band", Of: "back bodice", FacedEdge: seams.BodyHem})
 	result, err := Draft(request)
 	require.NoError(t, err)
 	faced, err := Draft(shift(request.Body))
@@ -355,9 +377,12 @@ func TestKindsOfPieces(t *testing.T) {
 	for _, p := range append(result.Pieces, faced.Pieces...) {
 		kinds[p.Kind] = append(kinds[p.Kind], p.Name)
 	}
-	assert.ElementsMatch(t, []string{"armhole facing front", "armhole facing back", "neck band front", "neck band back", "hem band", "neck and armhole facing front", "neck and armhole facing back"}, kinds[pieces.Facing])
-	assert.ElementsMatch(t, []string{"front bodice lining", "back bodice lining", "sleeve lining"}, kinds[pieces.Lining])
-	assert.ElementsMatch(t, []string{"shirt collar stand interfacing", "shirt collar fall interfacing", "buttoned cuff interfacing"}, kinds[pieces.Interfacing])
+	assert.ElementsMatch(t, []string{"armhole facing front", "armhole facing back", "neck band front", "neck band back",
+		"hem band", "neck and armhole facing front", "neck and armhole facing back"}, kinds[pieces.Facing])
+	assert.ElementsMatch(t, []string{"front bodice lining", "back bodice lining", "sleeve lining"},
+		kinds[pieces.Lining])
+	assert.ElementsMatch(t, []string{"shirt collar stand interfacing", "shirt collar fall interfacing",
+		"buttoned cuff interfacing"}, kinds[pieces.Interfacing])
 	assert.Contains(t, kinds[pieces.Shell], "sleeve")
 }
 

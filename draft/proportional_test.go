@@ -18,7 +18,8 @@ func TestProportionalBodice(t *testing.T) {
 	for _, name := range Sizes("women") {
 		for i, o := range []bodice.Options{
 			{}, {Shaping: bodice.ShoulderDart}, {Shaping: bodice.ArmholeDart}, {BelowWaist: 260},
-			{FrontOpening: true, BackOnFold: true, NeckWiden: 10, FrontNeckDrop: 20}, {BackOpening: true, StraightWaist: true},
+			{FrontOpening: true, BackOnFold: true, NeckWiden: 10, FrontNeckDrop: 20},
+			{BackOpening: true, StraightWaist: true},
 		} {
 			t.Run(fmt.Sprintf("size %s variant %d", name, i), func(t *testing.T) {
 				body := size(t, "women", name)
@@ -28,7 +29,8 @@ func TestProportionalBodice(t *testing.T) {
 				request := blouse(body)
 				o.Method = bodice.Proportional
 				request.Bodice = &o
-				request.Parts = append(request.Parts, part.Options{Kind: part.FlatCollar}, part.Options{Kind: part.ArmholeFacing})
+				request.Parts = append(request.Parts, part.Options{Kind: part.FlatCollar},
+					part.Options{Kind: part.ArmholeFacing})
 				result, err := Draft(request)
 				require.NoError(t, err)
 				checkSound(t, result)

@@ -33,7 +33,8 @@ func checkTrue(t require.TestingT, r Result) {
 		require.NoError(t, err, p.Name)
 	}
 	for _, row := range r.Truing.Rows {
-		assert.True(t, row.Sound, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against, row.AgainstLength, row.Verdict)
+		assert.True(t, row.Sound, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against,
+			row.AgainstLength, row.Verdict)
 	}
 }
 
@@ -66,8 +67,10 @@ func checkSkirtJoins(t require.TestingT, r Result) {
 			assert.InDelta(t, 180, corner(t, left, seam)+corner(t, right, seam), 0.01, "after %s", seam)
 		}
 	case "gore":
-		assert.InDelta(t, 180, corner(t, left, seams.RightSide)+corner(t, left, seams.Waist), 0.01, "waist of the gores")
-		assert.InDelta(t, 180, corner(t, left, seams.SkirtHem)+corner(t, left, seams.LeftSide), 0.01, "hem of the gores")
+		assert.InDelta(t, 180, corner(t, left, seams.RightSide)+corner(t, left, seams.Waist), 0.01,
+			"waist of the gores")
+		assert.InDelta(t, 180, corner(t, left, seams.SkirtHem)+corner(t, left, seams.LeftSide), 0.01,
+			"hem of the gores")
 	default:
 		return
 	}
@@ -100,12 +103,14 @@ func TestEverySizeOfSkirtIsSound(t *testing.T) {
 						if intoHem && shape != skirt.ALine {
 							continue
 						}
-						t.Run(fmt.Sprintf("%s %s shape %d %s %t", table, name, shape, band, intoHem), func(t *testing.T) {
-							result, err := Draft(skirtOf(size(t, table, name), skirt.Options{Shape: shape, DartsIntoHem: intoHem}, band))
-							require.NoError(t, err)
-							checkTrue(t, result)
-							checkSkirtJoins(t, result)
-						})
+						t.Run(fmt.Sprintf("%s %s shape %d %s %t", table, name, shape, band, intoHem),
+							func(t *testing.T) {
+								result, err := Draft(skirtOf(size(t, table, name),
+									skirt.Options{Shape: shape, DartsIntoHem: intoHem}, band))
+								require.NoError(t, err)
+								checkTrue(t, result)
+								checkSkirtJoins(t, result)
+							})
 					}
 				}
 			}
@@ -178,11 +183,14 @@ func TestUsualBodiesGetASkirt(t *testing.T) {
 	step := float64(sample.Of(100, 50))
 	for waist := 500.0; waist <= 1500; waist += step {
 		for hip := max(750, waist-100); hip <= min(1650, waist+400); hip += step {
-			for _, shape := range []skirt.Shape{skirt.Straight, skirt.ALine, skirt.Gored, skirt.HalfCircle, skirt.Tiered, skirt.KnifePleated} {
-				_, err := Draft(skirtOf(Body{WaistGirth: waist, HipGirth: hip}, skirt.Options{Shape: shape, Length: 650}, part.Waistband))
+			for _, shape := range []skirt.Shape{skirt.Straight, skirt.ALine, skirt.Gored, skirt.HalfCircle,
+				skirt.Tiered, skirt.KnifePleated} {
+				_, err := Draft(skirtOf(Body{WaistGirth: waist, HipGirth: hip},
+					skirt.Options{Shape: shape, Length: 650}, part.Waistband))
 				assert.NoError(t, err, "%g %g %d", waist, hip, shape)
 			}
-			result, err := Draft(skirtOf(Body{WaistGirth: waist, HipGirth: hip}, skirt.Options{Shape: skirt.ALine, DartsIntoHem: true}, part.Waistband))
+			result, err := Draft(skirtOf(Body{WaistGirth: waist, HipGirth: hip},
+				skirt.Options{Shape: skirt.ALine, DartsIntoHem: true}, part.Waistband))
 			if assert.NoError(t, err, "%g %g", waist, hip) {
 				checkTrue(t, result)
 				checkSkirtJoins(t, result)
@@ -196,7 +204,8 @@ func TestUsualBodiesGetASkirt(t *testing.T) {
 func TestDressJoinsAtTheWaist(t *testing.T) {
 	t.Parallel()
 	for _, name := range sample.Spread(Sizes("women")) {
-		for _, options := range []skirt.Options{{}, {Shape: skirt.ALine}, {Shape: skirt.HalfCircle}, {Shape: skirt.ALine, DartsIntoHem: true}} {
+		for _, options := range []skirt.Options{{}, {Shape: skirt.ALine}, {Shape: skirt.HalfCircle},
+			{Shape: skirt.ALine, DartsIntoHem: true}} {
 			request := skirtOf(size(t, "women", name), options, part.Waistband)
 			request.Bodice, request.Parts = &bodice.Options{}, nil
 			result, err := Draft(request)

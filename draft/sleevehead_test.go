@@ -45,7 +45,8 @@ func withSleeve(table string, body Body, fit bodice.Fit, style sleeve.Style) Req
 	if table == "men" || table == "children" {
 		o.Shaping, o.StraightWaist = bodice.NoDart, true
 	}
-	return Request{Garment: "blouse", Cloth: "shell", Body: body, Table: table, Bodice: &o, Sleeve: &sleeve.Options{Style: style}}
+	return Request{Garment: "blouse", Cloth: "shell", Body: body, Table: table, Bodice: &o,
+		Sleeve: &sleeve.Options{Style: style}}
 }
 
 // The default sleeve of every size of every table has the ease of its kind, goes
@@ -57,7 +58,8 @@ func TestSleeveOfEverySize(t *testing.T) {
 				result, err := Draft(withSleeve(table, size(t, table, name), k.fit, k.style))
 				require.NoError(t, err)
 				checkSleeve(t, fmt.Sprintf("%s %s %s", table, name, k.name), result, k.least, k.most, k.widest)
-				assert.NotContains(t, warnings(result), "the armhole is", "%s %s %s: no armhole gives way", table, name, k.name)
+				assert.NotContains(t, warnings(result), "the armhole is", "%s %s %s: no armhole gives way", table, name,
+					k.name)
 				assert.NotContains(t, warnings(result), "narrower ones", "%s %s %s", table, name, k.name)
 			}
 		}
@@ -78,8 +80,10 @@ func TestCloseHeadsHaveTheMeasuresOfTheTrade(t *testing.T) {
 			assert.Less(t, f["sleeve head height"], armhole*2/5, "%s %s", table, name)
 			head := drafttest.Path(t, pieceNamed(t, result, "sleeve"), seams.SleeveHead)
 			crown := head.At(f["front armhole"] + f["ease of the sleeve head, front"])
-			assert.InEpsilon(t, f["front armhole"], construct.Distance(crown, head.Start()), 0.06, "%s %s, front", table, name)
-			assert.InEpsilon(t, f["back armhole"], construct.Distance(crown, head.End()), 0.06, "%s %s, back", table, name)
+			assert.InEpsilon(t, f["front armhole"], construct.Distance(crown, head.Start()), 0.06, "%s %s, front",
+				table, name)
+			assert.InEpsilon(t, f["back armhole"], construct.Distance(crown, head.End()), 0.06, "%s %s, back", table,
+				name)
 		}
 	}
 }
@@ -160,7 +164,8 @@ func checkHead(t *testing.T, name string, r Result, p pieces.Piece) {
 	bends := [2]int{}
 	for i, curve := range head {
 		if i > 0 {
-			assert.InDelta(t, 0, construct.Distance(head[i-1].Tangent(1), curve.Tangent(0)), 1e-6, "%s: direction", name)
+			assert.InDelta(t, 0, construct.Distance(head[i-1].Tangent(1), curve.Tangent(0)), 1e-6, "%s: direction",
+				name)
 			assert.InDelta(t, bendAt(head[i-1], 1), bendAt(curve, 0), 1e-4, "%s: bend at joint %d", name, i)
 		}
 		which := 0

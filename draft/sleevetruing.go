@@ -34,7 +34,8 @@ func (g *garment) bicepRow() Row {
 	if g.sleeve.Spread > 0 {
 		of = "bicep line, less its gathers"
 	}
-	return compare("bicep line", of, g.sleeve.BicepLine-g.sleeve.Spread, "upper arm girth", arm, within.Least-arm, most, normal)
+	return compare("bicep line", of, g.sleeve.BicepLine-g.sleeve.Spread, "upper arm girth", arm, within.Least-arm, most,
+		normal)
 }
 
 // headRow sets the head against the armhole, its ease against the norm of the
@@ -54,10 +55,12 @@ func (g *garment) headRow() Row {
 		if g.Sleeve.Style == sleeve.Cap {
 			head = g.sleeve.Head
 		}
-		return compare("armhole", "sleeve head, from notch to notch", head, "armhole, from notch to notch", between, 0.1*between, 2*between+1, construct.Say("1.1 to 3 times as long, gathered in (%s)", source.CommonPractice))
+		return compare("armhole", "sleeve head, from notch to notch", head, "armhole, from notch to notch", between,
+			0.1*between, 2*between+1, construct.Say("1.1 to 3 times as long, gathered in (%s)", source.CommonPractice))
 	}
 	row := compare("armhole", "sleeve head", g.sleeve.Head, against, length, least, most,
-		construct.Say("%.3g to %.3g %% of the whole armhole, here %s to %s, of ease in a %s (%s)", 100*norm.LeastEase, 100*norm.MostEase, construct.Length(least), construct.Length(most), norm.Name, source.CommonPractice))
+		construct.Say("%.3g to %.3g %% of the whole armhole, here %s to %s, of ease in a %s (%s)", 100*norm.LeastEase,
+			100*norm.MostEase, construct.Length(least), construct.Length(most), norm.Name, source.CommonPractice))
 	if row.Sound {
 		row.Verdict = construct.Say("suits a " + norm.Name)
 	}
@@ -77,7 +80,8 @@ func (g *garment) headWalks() []Row {
 			continue
 		}
 		rows = append(rows, compare("armhole", "sleeve head, to the "+armhole.notch.Side().String()+" notch", head,
-			armhole.notch.String(), notch(armhole.of, armhole.notch), -matching, matching, construct.Say("equal, so that the notches meet (%s)", source.CommonPractice)))
+			armhole.notch.String(), notch(armhole.of, armhole.notch), -matching, matching,
+			construct.Say("equal, so that the notches meet (%s)", source.CommonPractice)))
 	}
 	return rows
 }
@@ -120,13 +124,17 @@ func (g *garment) sleeveSeamRows() []Row {
 			elbow marks.Name
 		}{{seams.FrontSeam, marks.FrontElbow}, {seams.BackSeam, marks.BackElbow}} {
 			edge := each.edge
-			rows = append(rows, compare(edge.String(), top.Name, seam(top, edge), under.Name, seam(under, edge), -matching, matching, construct.Say("equal (%s)", source.CommonPractice)))
-			rows = append(rows, walkRows(edge, each.elbow, walked{top, edge, fromStart}, walked{under, edge, fromStart})...)
+			rows = append(rows, compare(edge.String(), top.Name, seam(top, edge), under.Name, seam(under, edge),
+				-matching, matching, construct.Say("equal (%s)", source.CommonPractice)))
+			rows = append(rows, walkRows(edge, each.elbow, walked{top, edge, fromStart},
+				walked{under, edge, fromStart})...)
 		}
 		return rows
 	}
 	piece := g.sleeve.Piece
-	rows := []Row{compare("underarm", "front underarm", seam(piece, seams.FrontUnderarm), "back underarm", seam(piece, seams.BackUnderarm),
+	rows := []Row{compare("underarm", "front underarm", seam(piece, seams.FrontUnderarm), "back underarm",
+		seam(piece, seams.BackUnderarm),
 		-3, 3, construct.Say("equal; 3 mm is eased in (%s)", source.CommonPractice))}
-	return append(rows, walkRows(seams.Underarm, marks.Elbow, walked{piece, seams.FrontUnderarm, fromStart}, walked{piece, seams.BackUnderarm, fromFinish})...)
+	return append(rows, walkRows(seams.Underarm, marks.Elbow, walked{piece, seams.FrontUnderarm, fromStart},
+		walked{piece, seams.BackUnderarm, fromFinish})...)
 }

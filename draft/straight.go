@@ -6,7 +6,8 @@ import "ellwand/draft/straightcut"
 func (g *garment) draftStraightCut() error {
 	b := g.result.Body
 	made, err := straightcut.Draft(straightcut.Measures{
-		Bust: b[BustGirth], Waist: b[WaistGirth], Hip: b[HipGirth], NeckBase: b[NeckBaseGirth], Shoulder: b[ShoulderLength],
+		Bust: b[BustGirth], Waist: b[WaistGirth], Hip: b[HipGirth], NeckBase: b[NeckBaseGirth],
+		Shoulder:  b[ShoulderLength],
 		ScyeDepth: b[ScyeDepth], ShoulderToWrist: b[ShoulderToWrist], UpperArm: b[UpperArmGirth],
 	}, *g.StraightCut)
 	if err != nil {
@@ -20,7 +21,8 @@ func (g *garment) draftStraightCut() error {
 func straightCutNeeds(shape straightcut.Shape) []Measurement {
 	switch shape {
 	case straightcut.Kaftan, straightcut.Kimono:
-		return []Measurement{BustGirth, HipGirth, NeckBaseGirth, ShoulderLength, ScyeDepth, ShoulderToWrist, UpperArmGirth}
+		return []Measurement{BustGirth, HipGirth, NeckBaseGirth, ShoulderLength, ScyeDepth, ShoulderToWrist,
+			UpperArmGirth}
 	case straightcut.Wrapper:
 		return []Measurement{HipGirth}
 	case straightcut.Apron:

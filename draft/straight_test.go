@@ -30,7 +30,8 @@ func TestRandomBodiesInStraightCut(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		body := lowerBodies(t)
 		body[BustGirth] = rapid.Float64Range(700, 1600).Draw(t, "bust")
-		trueOrRefused(t, straightCutOf(body, straightcut.Options{Shape: straightcut.Shape(rapid.IntRange(0, 4).Draw(t, "shape"))}))
+		trueOrRefused(t, straightCutOf(body, straightcut.Options{Shape: straightcut.Shape(rapid.IntRange(0, 4).Draw(t,
+			"shape"))}))
 	})
 }
 

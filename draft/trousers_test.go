@@ -15,7 +15,8 @@ import (
 )
 
 func trousersOf(body Body, options trousers.Options, band part.Kind) Request {
-	request := Request{Garment: "trousers", Cloth: "shell", Body: body, Trousers: &options, Parts: []part.Options{{Kind: band}}}
+	request := Request{Garment: "trousers", Cloth: "shell", Body: body, Trousers: &options,
+		Parts: []part.Options{{Kind: band}}}
 	if options.Opening == trousers.ElasticWaist {
 		request.Parts = nil
 	}
@@ -32,7 +33,8 @@ func TestEverySizeOfTrousersIsSound(t *testing.T) {
 					opening trousers.Opening
 				}{{part.Waistband, trousers.Fly}, {part.ShapedWaistband, trousers.Fly}, {"", trousers.ElasticWaist}} {
 					t.Run(fmt.Sprintf("%s %s %g %s", table, name, length, c.band), func(t *testing.T) {
-						result, err := Draft(trousersOf(size(t, table, name), trousers.Options{Length: length, Pocket: trousers.SidePocket, Opening: c.opening}, c.band))
+						result, err := Draft(trousersOf(size(t, table, name),
+							trousers.Options{Length: length, Pocket: trousers.SidePocket, Opening: c.opening}, c.band))
 						require.NoError(t, err)
 						checkTrue(t, result)
 						checkFork(t, result)
@@ -79,7 +81,8 @@ func TestUsualBodiesGetTrousers(t *testing.T) {
 	for waist := 500.0; waist <= 1500; waist += step {
 		for hip := max(750, waist-100); hip <= min(1650, waist+350); hip += step {
 			for _, opening := range []trousers.Opening{trousers.Fly, trousers.ElasticWaist} {
-				result, err := Draft(trousersOf(Body{WaistGirth: waist, HipGirth: hip}, trousers.Options{Opening: opening}, part.Waistband))
+				result, err := Draft(trousersOf(Body{WaistGirth: waist, HipGirth: hip},
+					trousers.Options{Opening: opening}, part.Waistband))
 				if assert.NoError(t, err, "%g %g", waist, hip) {
 					checkTrue(t, result)
 					checkFork(t, result)

@@ -80,10 +80,12 @@ func (g *garment) belowRows() []Row {
 func (g *garment) neckRow(length float64) Row {
 	body := g.result.Body[NeckBaseGirth]
 	if o := g.Bodice; o.NeckWiden > 0 || o.FrontNeckDrop > 0 || o.BackNeckDrop > 0 {
-		return compare("neck", "neck seam", length, "neck base girth", body, 0, noLimit, construct.Say("longer than the body, as it is widened or lowered"))
+		return compare("neck", "neck seam", length, "neck base girth", body, 0, noLimit,
+			construct.Say("longer than the body, as it is widened or lowered"))
 	}
 	if g.Bodice.Method == bodice.Proportional {
-		return compare("neck", "neck seam", length, "neck base girth", body, 0, 25, construct.Say("0 to 2.5 cm longer than the body, as the neck is a proportion of the bust"))
+		return compare("neck", "neck seam", length, "neck base girth", body, 0, 25,
+			construct.Say("0 to 2.5 cm longer than the body, as the neck is a proportion of the bust"))
 	}
 	return compare("neck", "neck seam", length, "neck base girth", body, 0, 15,
 		construct.Say("0 to 1.5 cm longer than the body (%s)", source.CommonPractice))

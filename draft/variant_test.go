@@ -36,16 +36,19 @@ func checkVariant(t *testing.T, change func(*Request), more func(t *testing.T, r
 func TestArmholeDart(t *testing.T) {
 	t.Parallel()
 	for _, fit := range []bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt} {
-		checkVariant(t, func(r *Request) { r.Bodice = &bodice.Options{Fit: fit, Shaping: bodice.ArmholeDart} }, func(t *testing.T, r Result) {
-			// Turning the dart changes no seam.
-			side := blouse(r.Body)
-			side.Bodice = &bodice.Options{Fit: fit}
-			other, err := Draft(side)
-			require.NoError(t, err)
-			for _, name := range []seams.Name{seams.Armhole, seams.SideSeam, seams.Shoulder, seams.Neck, seams.Waist} {
-				assert.InDelta(t, seam(pieceNamed(t, other, "front bodice"), name), seam(pieceNamed(t, r, "front bodice"), name), 0.01, name)
-			}
-		})
+		checkVariant(t, func(r *Request) { r.Bodice = &bodice.Options{Fit: fit, Shaping: bodice.ArmholeDart} },
+			func(t *testing.T, r Result) {
+				// Turning the dart changes no seam.
+				side := blouse(r.Body)
+				side.Bodice = &bodice.Options{Fit: fit}
+				other, err := Draft(side)
+				require.NoError(t, err)
+				for _, name := range []seams.Name{seams.Armhole, seams.SideSeam, seams.Shoulder, seams.Neck,
+					seams.Waist} {
+					assert.InDelta(t, seam(pieceNamed(t, other, "front bodice"), name),
+						seam(pieceNamed(t, r, "front bodice"), name), 0.01, name)
+				}
+			})
 	}
 }
 
@@ -53,16 +56,20 @@ func TestNeckWidenedAndLowered(t *testing.T) {
 	t.Parallel()
 	for _, o := range []bodice.Options{
 		{NeckWiden: 20}, {FrontNeckDrop: 60}, {NeckWiden: 40, FrontNeckDrop: 30, BackNeckDrop: 40},
-		{NeckWiden: 60, BackNeckDrop: 120}, {FrontNeckDrop: 110, Shaping: bodice.ArmholeDart}, {NeckWiden: 25, FrontNeckDrop: 10, Shaping: bodice.ShoulderDart},
+		{NeckWiden: 60, BackNeckDrop: 120}, {FrontNeckDrop: 110, Shaping: bodice.ArmholeDart},
+		{NeckWiden: 25, FrontNeckDrop: 10, Shaping: bodice.ShoulderDart},
 	} {
 		checkVariant(t, func(r *Request) { r.Bodice = &o }, func(t *testing.T, r Result) {
 			plain, err := Draft(blouse(r.Body))
 			require.NoError(t, err)
 			for _, name := range []string{"front bodice", "back bodice"} {
-				assert.InDelta(t, seam(pieceNamed(t, plain, name), seams.Shoulder)-o.NeckWiden, seam(pieceNamed(t, r, name), seams.Shoulder), 0.01)
+				assert.InDelta(t, seam(pieceNamed(t, plain, name), seams.Shoulder)-o.NeckWiden,
+					seam(pieceNamed(t, r, name), seams.Shoulder), 0.01)
 			}
-			assert.InDelta(t, seam(pieceNamed(t, plain, "front bodice"), seams.CentreFront)-o.FrontNeckDrop, seam(pieceNamed(t, r, "front bodice"), seams.CentreFront), 1e-6)
-			assert.InDelta(t, seam(pieceNamed(t, plain, "back bodice"), seams.CentreBack)-o.BackNeckDrop, seam(pieceNamed(t, r, "back bodice"), seams.CentreBack), 1e-6)
+			assert.InDelta(t, seam(pieceNamed(t, plain, "front bodice"), seams.CentreFront)-o.FrontNeckDrop,
+				seam(pieceNamed(t, r, "front bodice"), seams.CentreFront), 1e-6)
+			assert.InDelta(t, seam(pieceNamed(t, plain, "back bodice"), seams.CentreBack)-o.BackNeckDrop,
+				seam(pieceNamed(t, r, "back bodice"), seams.CentreBack), 1e-6)
 		})
 	}
 	for want, o := range map[string]bodice.Options{
@@ -81,8 +88,10 @@ func TestNeckWidenedAndLowered(t *testing.T) {
 func TestOpening(t *testing.T) {
 	t.Parallel()
 	for _, o := range []bodice.Options{
-		{FrontOpening: true}, {FrontOpening: true, Extension: 15, Fit: bodice.Shirt, FrontNeckDrop: 40}, {FrontOpening: true, BackOnFold: true, BelowWaist: 250, Fit: bodice.Easy},
-		{BackOpening: true}, {BackOpening: true, Extension: 15, Fit: bodice.Shirt, BackNeckDrop: 40}, {BackOpening: true, BelowWaist: 250, Shaping: bodice.ShoulderDart},
+		{FrontOpening: true}, {FrontOpening: true, Extension: 15, Fit: bodice.Shirt,
+			FrontNeckDrop: 40}, {FrontOpening: true, BackOnFold: true, BelowWaist: 250, Fit: bodice.Easy},
+		{BackOpening: true}, {BackOpening: true, Extension: 15, Fit: bodice.Shirt, BackNeckDrop: 40},
+		{BackOpening: true, BelowWaist: 250, Shaping: bodice.ShoulderDart},
 	} {
 		which, centre, folded := "front", "centre front", "centre back"
 		if o.BackOpening {
@@ -115,11 +124,12 @@ func TestOpening(t *testing.T) {
 		})
 	}
 	for want, o := range map[string]bodice.Options{
-		"an extension of 8 cm beyond the centre front cannot be; ask for 0.5 cm to 4.5 cm": {FrontOpening: true, Extension: 80},
-		"an extension of 8 cm beyond the centre back cannot be":                            {BackOpening: true, Extension: 80},
-		"it opens at the front or at the back":                                             {BackOpening: true, FrontOpening: true},
-		"a back that opens does not lie on the fold":                                       {BackOpening: true, BackOnFold: true},
-		"a back that opens has no yoke":                                                    {BackOpening: true, Yoke: 80},
+		"an extension of 8 cm beyond the centre front cannot be; ask for 0.5 cm to 4.5 cm": {FrontOpening: true,
+			Extension: 80},
+		"an extension of 8 cm beyond the centre back cannot be": {BackOpening: true, Extension: 80},
+		"it opens at the front or at the back":                  {BackOpening: true, FrontOpening: true},
+		"a back that opens does not lie on the fold":            {BackOpening: true, BackOnFold: true},
+		"a back that opens has no yoke":                         {BackOpening: true, Yoke: 80},
 	} {
 		request := blouse(size(t, "women", "12"))
 		request.Bodice = &o
@@ -150,8 +160,10 @@ func TestBodiceToTheHip(t *testing.T) {
 func TestSleeveVariants(t *testing.T) {
 	t.Parallel()
 	for name, o := range map[string]sleeve.Options{
-		"shirt": {Style: sleeve.Shirt}, "short": {Reach: sleeve.Short}, "elbow": {Reach: sleeve.Elbow, Style: sleeve.Shirt},
-		"gathered": {HeadFullness: 1.4, HemFullness: 1.5}, "puff": {HeadFullness: 1.6, Reach: sleeve.Short}, "bishop": {HemFullness: 1.8},
+		"shirt": {Style: sleeve.Shirt}, "short": {Reach: sleeve.Short}, "elbow": {Reach: sleeve.Elbow,
+			Style: sleeve.Shirt},
+		"gathered": {HeadFullness: 1.4, HemFullness: 1.5}, "puff": {HeadFullness: 1.6, Reach: sleeve.Short},
+		"bishop": {HemFullness: 1.8},
 	} {
 		t.Run(name, func(t *testing.T) {
 			checkVariant(t, func(r *Request) {
@@ -161,11 +173,13 @@ func TestSleeveVariants(t *testing.T) {
 				}
 			}, func(t *testing.T, r Result) {
 				piece := pieceNamed(t, r, "sleeve")
-				armhole := seam(pieceNamed(t, r, "front bodice"), seams.Armhole) + seam(pieceNamed(t, r, "back bodice"), seams.Armhole)
+				armhole := seam(pieceNamed(t, r, "front bodice"), seams.Armhole) +
+					seam(pieceNamed(t, r, "back bodice"), seams.Armhole)
 				head := seam(piece, seams.SleeveHead)
 				switch {
 				case o.HeadFullness > 0:
-					below := notch(pieceNamed(t, r, "front bodice"), marks.FrontArmhole) + notch(pieceNamed(t, r, "back bodice"), marks.BackArmhole)
+					below := notch(pieceNamed(t, r, "front bodice"), marks.FrontArmhole) +
+						notch(pieceNamed(t, r, "back bodice"), marks.BackArmhole)
 					assert.InDelta(t, below+o.HeadFullness*(armhole-below), head, 0.1)
 				case o.Style == sleeve.Shirt:
 					assert.True(t, head >= armhole && head <= 1.03*armhole, "ease %g", head-armhole)

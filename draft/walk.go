@@ -48,7 +48,8 @@ func walkRows(seam seams.Name, match marks.Name, a, b walked) []Row {
 	if !okOf || !okAgainst {
 		return nil
 	}
-	return []Row{compare(seam.String(), a.piece.Name+", to the "+match.Brief()+" notch", of, b.piece.Name, against, -matching, matching,
+	return []Row{compare(seam.String(), a.piece.Name+", to the "+match.Brief()+" notch", of, b.piece.Name, against,
+		-matching, matching,
 		construct.Say("equal, so that the notches meet (%s)", source.CommonPractice))}
 }
 
@@ -69,7 +70,8 @@ func (g *garment) panelRows() []Row {
 				construct.Say("the side panel 0 to 8 mm longer, eased in over the bust between the notches (%s)",
 					source.CommonPractice)
 		}
-		rows = append(rows, compare(seams.PrincessSeam.String(), side.Name, seam(side, seams.PrincessSeam), middle.Name, seam(middle, seams.PrincessSeam), -matching, most, normal))
+		rows = append(rows, compare(seams.PrincessSeam.String(), side.Name, seam(side, seams.PrincessSeam), middle.Name,
+			seam(middle, seams.PrincessSeam), -matching, most, normal))
 		for _, n := range middle.Notches {
 			if n.Edge != seams.PrincessSeam {
 				continue
@@ -80,15 +82,18 @@ func (g *garment) panelRows() []Row {
 			if n.Match.Kind() == marks.PrincessUpper {
 				up, down = fromFinish, fromStart
 			}
-			rows = append(rows, walkRows(seams.PrincessSeam, n.Match, walked{side, n.Edge, down}, walked{middle, n.Edge, up})...)
+			rows = append(rows, walkRows(seams.PrincessSeam, n.Match, walked{side, n.Edge, down},
+				walked{middle, n.Edge, up})...)
 		}
 	}
 	if yoke, ok := pieceOf(g.bodice.Pieces, role.Yoke); ok {
 		back, _ := pieceOf(g.bodice.Pieces, role.BackBodice)
-		rows = append(rows, compare("yoke seam", back.Name, seam(back, seams.YokeSeam), yoke.Name, seam(yoke, seams.YokeSeam),
+		rows = append(rows, compare("yoke seam", back.Name, seam(back, seams.YokeSeam), yoke.Name,
+			seam(yoke, seams.YokeSeam),
 			-matching, matching,
 			construct.Say("equal (%s)", source.CommonPractice)))
-		rows = append(rows, walkRows(seams.YokeSeam, marks.Yoke, walked{back, seams.YokeSeam, fromFinish}, walked{yoke, seams.YokeSeam, fromStart})...)
+		rows = append(rows, walkRows(seams.YokeSeam, marks.Yoke, walked{back, seams.YokeSeam, fromFinish},
+			walked{yoke, seams.YokeSeam, fromStart})...)
 	}
 	return rows
 }

@@ -59,12 +59,14 @@ func (p Piece) checkEdges() error {
 	for i, e := range p.Edges {
 		for k := 1; k < len(e.Path); k++ {
 			if gap := geometry.Distance(e.Path[k-1].End(), e.Path[k].Start()); gap > joinTolerance {
-				faults = append(faults, p.fault("edge %q is broken: part %d begins %s mm away from where part %d ends", e.Name, k+1, figure(gap), k))
+				faults = append(faults, p.fault("edge %q is broken: part %d begins %s mm away from where part %d ends",
+					e.Name, k+1, figure(gap), k))
 			}
 		}
 		next := p.Edges[(i+1)%len(p.Edges)]
 		if gap := geometry.Distance(e.Path.End(), next.Path.Start()); gap > joinTolerance {
-			faults = append(faults, p.fault("edge %q begins %s mm away from where edge %q ends; the edges must chain up to a closed outline", next.Name, figure(gap), e.Name))
+			faults = append(faults, p.fault("edge %q begins %s mm away from where edge %q ends; the edges must chain "+
+				"up to a closed outline", next.Name, figure(gap), e.Name))
 		}
 	}
 	return errors.Join(faults...)
@@ -73,7 +75,8 @@ func (p Piece) checkEdges() error {
 func (p Piece) checkOutline() error {
 	ring, names := p.labelled()
 	if at, a, b, ok := selfMeeting(ring); ok {
-		return p.fault("the outline crosses or touches itself near (%s, %s) mm, between edge %q and edge %q", figure(at[0]), figure(at[1]), names[a], names[b])
+		return p.fault("the outline crosses or touches itself near (%s, %s) mm, between edge %q and edge %q",
+			figure(at[0]), figure(at[1]), names[a], names[b])
 	}
 	switch area := geometry.Area(ring); {
 	case area < 0:

@@ -73,7 +73,8 @@ func clip(ring orb.Ring, a, b orb.Point) (orb.Ring, bool) {
 			out = append(out, p)
 		}
 		if sp < -snap != (sq < -snap) {
-			out = append(out, geometry.Add(a, geometry.Times(u, geometry.Dot(geometry.Sub(geometry.Between(p, q, sp/(sp-sq)), a), u))))
+			out = append(out, geometry.Add(a,
+				geometry.Times(u, geometry.Dot(geometry.Sub(geometry.Between(p, q, sp/(sp-sq)), a), u))))
 		}
 	}
 	out = tidyRing(out)

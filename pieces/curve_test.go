@@ -29,10 +29,11 @@ func curvesByName() map[string]Curve {
 		"armhole":       Bezier{orb.Point{250, 220}, orb.Point{180, 220}, orb.Point{170, 280}, orb.Point{190, 400}},
 		"loop":          Bezier{orb.Point{0, 0}, orb.Point{300, 100}, orb.Point{-200, 100}, orb.Point{100, 0}},
 		"parabola":      parabola,
-		"cusp":          Bezier{geometry.Times(cusp.P0, 100), geometry.Times(cusp.P1, 100), geometry.Times(cusp.P2, 100), geometry.Times(cusp.P3, 100)},
-		"end at rest":   Bezier{orb.Point{0, 0}, orb.Point{0, 0}, orb.Point{100, 50}, orb.Point{100, 50}},
-		"straight":      Bezier{orb.Point{0, 0}, orb.Point{10, 0}, orb.Point{90, 0}, orb.Point{100, 0}},
-		"back and on":   Bezier{orb.Point{0, 0}, orb.Point{150, 0}, orb.Point{-50, 0}, orb.Point{100, 0}},
+		"cusp": Bezier{geometry.Times(cusp.P0, 100), geometry.Times(cusp.P1, 100),
+			geometry.Times(cusp.P2, 100), geometry.Times(cusp.P3, 100)},
+		"end at rest": Bezier{orb.Point{0, 0}, orb.Point{0, 0}, orb.Point{100, 50}, orb.Point{100, 50}},
+		"straight":    Bezier{orb.Point{0, 0}, orb.Point{10, 0}, orb.Point{90, 0}, orb.Point{100, 0}},
+		"back and on": Bezier{orb.Point{0, 0}, orb.Point{150, 0}, orb.Point{-50, 0}, orb.Point{100, 0}},
 	}
 }
 
@@ -57,7 +58,8 @@ func TestCurveLengths(t *testing.T) {
 // wrong length there. The right one is the sum of 16-point Gauss rules over
 // 262,144 parts, which has converged to 1e-9.
 func TestBezierLengthAtASharpTurn(t *testing.T) {
-	b := Bezier{orb.Point{0.19270624484488508, 0}, orb.Point{0, 0}, orb.Point{451.875, 0.10835792474086237}, orb.Point{0, -0.00011101611966779501}}
+	b := Bezier{orb.Point{0.19270624484488508, 0}, orb.Point{0, 0}, orb.Point{451.875, 0.10835792474086237},
+		orb.Point{0, -0.00011101611966779501}}
 	assert.InDelta(t, 401.48837129086, b.Length(), 1e-6)
 }
 

@@ -20,14 +20,17 @@ func bodice() Piece {
 	line := func(x0, y0, x1, y1 float64) Path {
 		return Path{Line{orb.Point{x0, y0}, orb.Point{x1, y1}}}
 	}
-	return Piece{Name: "front", Cut: 1, Fold: seams.CentreFront, Grain: Grain{From: orb.Point{30, 60}, To: orb.Point{30, 330}}, Edges: []Edge{
-		{Name: seams.Waist, Path: line(0, 0, 240, 0), Allowance: 30, Hem: true},
-		{Name: seams.SideSeam, Path: line(240, 0, 250, 220), Allowance: 15},
-		{Name: seams.Armhole, Path: Path{Bezier{orb.Point{250, 220}, orb.Point{180, 220}, orb.Point{170, 280}, orb.Point{190, 400}}}, Allowance: 10},
-		{Name: seams.Shoulder, Path: line(190, 400, 70, 440), Allowance: 15},
-		{Name: seams.Neck, Path: Path{Arc{Centre: orb.Point{0, 440}, Radius: 70, Sweep: -math.Pi / 2}}, Allowance: 10},
-		{Name: seams.CentreFront, Path: line(0, 370, 0, 0)},
-	}}
+	return Piece{Name: "front", Cut: 1, Fold: seams.CentreFront,
+		Grain: Grain{From: orb.Point{30, 60}, To: orb.Point{30, 330}}, Edges: []Edge{
+			{Name: seams.Waist, Path: line(0, 0, 240, 0), Allowance: 30, Hem: true},
+			{Name: seams.SideSeam, Path: line(240, 0, 250, 220), Allowance: 15},
+			{Name: seams.Armhole, Path: Path{Bezier{orb.Point{250, 220}, orb.Point{180, 220}, orb.Point{170, 280},
+				orb.Point{190, 400}}}, Allowance: 10},
+			{Name: seams.Shoulder, Path: line(190, 400, 70, 440), Allowance: 15},
+			{Name: seams.Neck, Path: Path{Arc{Centre: orb.Point{0, 440}, Radius: 70, Sweep: -math.Pi / 2}},
+				Allowance: 10},
+			{Name: seams.CentreFront, Path: line(0, 370, 0, 0)},
+		}}
 }
 
 // Steiner's formula: the parallel of a convex outline of area A and girth L at
@@ -66,7 +69,8 @@ func TestCuttingOutlineOfAHollow(t *testing.T) {
 		p.Edges[2].Path = Path{Line{orb.Point{300, 200}, orb.Point{210, 200}}}
 		p.Edges[2].Name = seams.Called("top right")
 		bite := Edge{Name: seams.Called("bite"), Path: Path{Arc{orb.Point{150, 200}, 60, 0, -math.Pi}}, Allowance: w}
-		rest := Edge{Name: seams.Called("top left"), Path: Path{Line{orb.Point{90, 200}, orb.Point{0, 200}}}, Allowance: 10}
+		rest := Edge{Name: seams.Called("top left"), Path: Path{Line{orb.Point{90, 200}, orb.Point{0, 200}}},
+			Allowance: 10}
 		p.Edges = append(p.Edges[:3], bite, rest, p.Edges[3])
 		require.NoError(t, p.Check())
 		ring := cut(t, p, 0.1)
@@ -82,7 +86,8 @@ func TestCuttingOutlineOfAHollow(t *testing.T) {
 	// Wider than the radius, the allowance fills the hollow from all sides.
 	p := polygon([]orb.Point{{0, 0}, {300, 0}, {300, 200}, {0, 200}}, 80)
 	p.Edges[2].Path = Path{
-		Line{orb.Point{300, 200}, orb.Point{210, 200}}, Arc{orb.Point{150, 200}, 60, 0, -math.Pi}, Line{orb.Point{90, 200}, orb.Point{0, 200}},
+		Line{orb.Point{300, 200}, orb.Point{210, 200}}, Arc{orb.Point{150, 200}, 60, 0,
+			-math.Pi}, Line{orb.Point{90, 200}, orb.Point{0, 200}},
 	}
 	require.NoError(t, p.Check())
 	ring := cut(t, p, 0.1)
@@ -126,7 +131,8 @@ func assertFullAllowance(t require.TestingT, p Piece, ring orb.Ring, tolerance f
 // of its chords fan out beyond it, and no gap may stay between them.
 func TestCuttingOutlineOfAHook(t *testing.T) {
 	p := polygon([]orb.Point{{-1, -37}, {24, -20}, {387, 100}, {-100, 200}}, 40, 0, 0, 0)
-	p.Edges[0].Path = Path{Bezier{orb.Point{-1, -37}, orb.Point{5.63, -30.63}, orb.Point{-12.4, 17.4}, orb.Point{24, -20}}}
+	p.Edges[0].Path = Path{Bezier{orb.Point{-1, -37}, orb.Point{5.63, -30.63}, orb.Point{-12.4, 17.4},
+		orb.Point{24, -20}}}
 	require.NoError(t, p.Check())
 	assertFullAllowance(t, p, cut(t, p, 0.1), 0.2)
 }
@@ -164,7 +170,9 @@ func TestCuttingOutlineOfRandomCurves(t *testing.T) {
 				continue
 			}
 			n := geometry.Times(geometry.Right(geometry.Unit(geometry.Sub(b, a))), length)
-			p.Edges[i].Path = Path{Bezier{a, geometry.Add(geometry.Between(a, b, 0.3), geometry.Times(n, bulge.Draw(t, "bulge"))), geometry.Add(geometry.Between(a, b, 0.7), geometry.Times(n, bulge.Draw(t, "bulge"))), b}}
+			p.Edges[i].Path = Path{Bezier{a, geometry.Add(geometry.Between(a, b, 0.3),
+				geometry.Times(n, bulge.Draw(t, "bulge"))),
+				geometry.Add(geometry.Between(a, b, 0.7), geometry.Times(n, bulge.Draw(t, "bulge"))), b}}
 		}
 		if p.Check() != nil {
 			t.Skip("not a simple outline")
@@ -181,7 +189,8 @@ func TestCuttingOutlineOfRandomCurves(t *testing.T) {
 }
 
 func BenchmarkCuttingOutline(b *testing.B) {
-	for name, p := range map[string]Piece{"piece=bodice": bodice(), "piece=skirt": half(), "piece=rectangle": Rectangle("cuff", 240, 80)} {
+	for name, p := range map[string]Piece{"piece=bodice": bodice(), "piece=skirt": half(),
+		"piece=rectangle": Rectangle("cuff", 240, 80)} {
 		b.Run(name, func(b *testing.B) {
 			for b.Loop() {
 				if ring, err := p.CuttingOutline(0.1); err != nil || len(ring) < 5 {

@@ -62,7 +62,8 @@ func (p Piece) CuttingOutline(tolerance float64) (orb.Ring, error) {
 	}
 	half, ok := clip(ring, fold.Path.Start(), fold.Path.End())
 	if !ok {
-		return nil, fmt.Errorf("%s: away from the fold, the seam allowances cross the fold line; make them narrower there", p.label())
+		return nil, fmt.Errorf("%s: away from the fold, the seam allowances cross the fold line; make them narrower "+
+			"there", p.label())
 	}
 	return half, nil
 }

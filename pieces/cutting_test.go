@@ -92,7 +92,8 @@ func TestCuttingOutlineCorners(t *testing.T) {
 			[]orb.Point{
 				{-(20*math.Sqrt(10) - 10) / 3, -10}, {410, -10},
 				{410, 300 + (20*math.Sqrt(5)-10)/2},
-				MirrorAbout(orb.Point{400, 300}, orb.Point{401, 302}).Apply(orb.Point{410, 300 + (20*math.Sqrt(5)-10)/2}),
+				MirrorAbout(orb.Point{400, 300},
+					orb.Point{401, 302}).Apply(orb.Point{410, 300 + (20*math.Sqrt(5)-10)/2}),
 				MirrorAbout(orb.Point{}, orb.Point{3, 1}).Apply(orb.Point{-(20*math.Sqrt(10) - 10) / 3, -10}),
 			},
 		},

@@ -51,7 +51,8 @@ func TestCuttingOutlineAtTheFold(t *testing.T) {
 			require.NoError(t, p.Check())
 			assertRing(t, c.want, cut(t, p, 0.1), 1e-9)
 			turned := p.Map(Turn(37).Then(Move(5e3, -800)))
-			assert.InDelta(t, geometry.Area(append(orb.Ring(c.want), c.want[0])), geometry.Area(cut(t, turned, 0.1)), 1e-3, "wherever it lies")
+			assert.InDelta(t, geometry.Area(append(orb.Ring(c.want), c.want[0])), geometry.Area(cut(t, turned, 0.1)),
+				1e-3, "wherever it lies")
 		})
 	}
 }
@@ -62,7 +63,8 @@ func TestHalvesMakeTheWhole(t *testing.T) {
 		n := rapid.IntRange(1, 5).Draw(t, "corners")
 		var corners []orb.Point
 		for i := range n {
-			angle := math.Pi * (float64(i) + rapid.Float64Range(0.15, 0.85).Draw(t, fmt.Sprint("angle ", i))) / float64(n)
+			angle := math.Pi * (float64(i) + rapid.Float64Range(0.15, 0.85).Draw(t,
+				fmt.Sprint("angle ", i))) / float64(n)
 			radius := rapid.Float64Range(80, 400).Draw(t, fmt.Sprint("radius ", i))
 			corners = append(corners, orb.Point{radius * math.Sin(angle), 200 - radius*math.Cos(angle)})
 		}
@@ -93,7 +95,8 @@ func TestAllowanceAcrossTheFoldLineIsRefused(t *testing.T) {
 	p := foldPiece(100, []orb.Point{{200, 0}, {200, 300}, {4, 300}, {4, 200}, {100, 200}, {100, 100}}, 10)
 	require.NoError(t, p.Check())
 	_, err := p.CuttingOutline(0.1)
-	assert.EqualError(t, err, "test: away from the fold, the seam allowances cross the fold line; make them narrower there")
+	assert.EqualError(t, err, "test: away from the fold, the seam allowances cross the fold line; make them narrower "+
+		"there")
 }
 
 func TestCuttingOutlineRefuses(t *testing.T) {

@@ -43,7 +43,8 @@ type hemFrame struct {
 }
 
 // join takes the outer sides of the hem and of the neighbour, both running
-// away from the corner, and the direction in which the neighbour sets off. It returns the hem's beginning with the mirror image
+// away from the corner, and the direction in which the neighbour sets off. It returns the hem's beginning with the
+// mirror image
 // of the neighbour, and the neighbour's beginning on the hem line, where the
 // two meet.
 func (f hemFrame) join(hem, side []orb.Point, direction orb.Point) (newHem, newSide []orb.Point, ok bool) {
@@ -57,7 +58,8 @@ func (f hemFrame) join(hem, side []orb.Point, direction orb.Point) (newHem, newS
 	}
 	// Where the mirror image ends outside the hem, the hem runs on to it.
 	first := hem[0]
-	outside := geometry.Dot(geometry.Sub(image[len(image)-1], f.origin), f.along) - geometry.Dot(geometry.Sub(first, f.origin), f.along)
+	outside := geometry.Dot(geometry.Sub(image[len(image)-1], f.origin), f.along) -
+		geometry.Dot(geometry.Sub(first, f.origin), f.along)
 	if outside >= -snap {
 		return append(image, hem[1:]...), newSide, true
 	}

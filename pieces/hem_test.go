@@ -38,8 +38,10 @@ func TestHemMirrorsThePieceAboveIt(t *testing.T) {
 		assertHas(t, cut(t, sides(width, flare, 30, 15), 0.1),
 			orb.Point{in - out, -30}, orb.Point{width - in + out, -30}, orb.Point{-out, 0}, orb.Point{width + out, 0})
 	}
-	assertRing(t, []orb.Point{{0, -30}, {width, -30}, {width, 400}, {0, 400}}, cut(t, sides(width, 0, 30, 0), 0.1), 1e-9)
-	assertRing(t, []orb.Point{{-15, -30}, {width + 15, -30}, {width + 15, 400}, {-15, 400}}, cut(t, sides(width, 0, 30, 15), 0.1), 1e-9)
+	assertRing(t, []orb.Point{{0, -30}, {width, -30}, {width, 400}, {0, 400}}, cut(t, sides(width, 0, 30, 0), 0.1),
+		1e-9)
+	assertRing(t, []orb.Point{{-15, -30}, {width + 15, -30}, {width + 15, 400}, {-15, 400}},
+		cut(t, sides(width, 0, 30, 15), 0.1), 1e-9)
 }
 
 func assertHas(t *testing.T, ring orb.Ring, points ...orb.Point) {
@@ -71,9 +73,12 @@ func span(ring orb.Ring, y float64) (low, high float64) {
 func TestHemFoldsUpFlush(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		lean := func(name string) float64 { return rapid.Float64Range(-60, 60).Draw(t, name) }
-		p := sides(200, 0, rapid.Float64Range(5, 60).Draw(t, "hem"), rapid.SampledFrom([]float64{0, 10, 25}).Draw(t, "allowance"))
-		p.Edges[1].Path = Path{Bezier{orb.Point{200, 0}, orb.Point{200 + lean("a"), 100}, orb.Point{200 + lean("b"), 250}, orb.Point{200, 400}}}
-		p.Edges[3].Path = Path{Bezier{orb.Point{0, 400}, orb.Point{lean("c"), 250}, orb.Point{lean("d"), 100}, orb.Point{0, 0}}}
+		p := sides(200, 0, rapid.Float64Range(5, 60).Draw(t, "hem"),
+			rapid.SampledFrom([]float64{0, 10, 25}).Draw(t, "allowance"))
+		p.Edges[1].Path = Path{Bezier{orb.Point{200, 0}, orb.Point{200 + lean("a"), 100},
+			orb.Point{200 + lean("b"), 250}, orb.Point{200, 400}}}
+		p.Edges[3].Path = Path{Bezier{orb.Point{0, 400}, orb.Point{lean("c"), 250}, orb.Point{lean("d"), 100},
+			orb.Point{0, 0}}}
 		require.NoError(t, p.Check())
 		ring, err := p.CuttingOutline(0.1)
 		require.NoError(t, err)
@@ -126,12 +131,16 @@ func TestHemAtOtherCorners(t *testing.T) {
 	})
 	t.Run("of a curved hem the mirror is the tangent", func(t *testing.T) {
 		// A quarter of a circle skirt: radii 100 and 700, hem 20.
-		p := Piece{Name: "quarter", Cut: 1, Grain: Grain{From: orb.Point{200, 200}, To: orb.Point{300, 300}}, Edges: []Edge{
-			{Name: seams.Hem, Path: Path{Arc{Radius: 700, Sweep: math.Pi / 2}}, Allowance: 20, Hem: true},
-			{Name: seams.SideSeam.Stretch(1), Path: Path{Line{orb.Point{0, 700}, orb.Point{0, 100}}}, Allowance: 15},
-			{Name: seams.Waist, Path: Path{Arc{Radius: 100, Begin: math.Pi / 2, Sweep: -math.Pi / 2}}, Allowance: 10},
-			{Name: seams.SideSeam.Stretch(2), Path: Path{Line{orb.Point{100, 0}, orb.Point{700, 0}}}, Allowance: 15},
-		}}
+		p := Piece{Name: "quarter", Cut: 1, Grain: Grain{From: orb.Point{200, 200}, To: orb.Point{300, 300}},
+			Edges: []Edge{
+				{Name: seams.Hem, Path: Path{Arc{Radius: 700, Sweep: math.Pi / 2}}, Allowance: 20, Hem: true},
+				{Name: seams.SideSeam.Stretch(1), Path: Path{Line{orb.Point{0, 700}, orb.Point{0, 100}}},
+					Allowance: 15},
+				{Name: seams.Waist, Path: Path{Arc{Radius: 100, Begin: math.Pi / 2, Sweep: -math.Pi / 2}},
+					Allowance: 10},
+				{Name: seams.SideSeam.Stretch(2), Path: Path{Line{orb.Point{100, 0}, orb.Point{700, 0}}},
+					Allowance: 15},
+			}}
 		require.NoError(t, p.Check())
 		got := cut(t, p, 0.1)
 		assertHas(t, got, orb.Point{720, -15}, orb.Point{-15, 720})

@@ -18,7 +18,8 @@ func OpenedAt(outline []orb.Point, start, end orb.Point) []orb.Point {
 	}
 	n, at, least := len(points), 0, math.Inf(1)
 	for i, p := range points {
-		if off := math.Max(geometry.LineDistance(p, start, end), geometry.LineDistance(points[(i+1)%n], start, end)); off < least {
+		if off := math.Max(geometry.LineDistance(p, start, end),
+			geometry.LineDistance(points[(i+1)%n], start, end)); off < least {
 			at, least = i, off
 		}
 	}

@@ -141,7 +141,8 @@ func TestCuttingOutlineAgainstUnion(t *testing.T) {
 		require.NoError(t, err)
 		got, want := geometryOf(t, ring), unionOutline(t, corners, widths)
 		assert.Greater(t, geometry.Area(ring), 0.0, "counter-clockwise")
-		assert.LessOrEqual(t, difference(t, got, want), 0.001, "mm2 apart\ngot  %s\nwant %s", got.AsText(), want.AsText())
+		assert.LessOrEqual(t, difference(t, got, want), 0.001, "mm2 apart\ngot  %s\nwant %s", got.AsText(),
+			want.AsText())
 	})
 	assert.Greater(t, checked, 50, "random polygons that were checked")
 }
@@ -150,7 +151,8 @@ func TestCuttingOutlineAgainstUnion(t *testing.T) {
 // where the allowances just touch.
 func TestCuttingOutlineOfSlots(t *testing.T) {
 	for _, slot := range []float64{1, 10, 19.999, 20, 20.001, 25, 60} {
-		corners := []orb.Point{{0, 0}, {200, 0}, {200, 100}, {100 + slot/2, 100}, {100 + slot/2, 40}, {100 - slot/2, 40}, {100 - slot/2, 100}, {0, 100}}
+		corners := []orb.Point{{0, 0}, {200, 0}, {200, 100}, {100 + slot/2, 100}, {100 + slot/2, 40},
+			{100 - slot/2, 40}, {100 - slot/2, 100}, {0, 100}}
 		p := polygon(corners, 10)
 		require.NoError(t, p.Check())
 		got := cut(t, p, 0.1)
@@ -162,6 +164,7 @@ func TestCuttingOutlineOfSlots(t *testing.T) {
 	}
 	// A keyhole: narrow at its mouth, wide within. The gap inside is closed
 	// off, so it is not cut out.
-	keyhole := []orb.Point{{0, 0}, {200, 0}, {200, 150}, {105, 150}, {105, 100}, {140, 100}, {140, 40}, {60, 40}, {60, 100}, {95, 100}, {95, 150}, {0, 150}}
+	keyhole := []orb.Point{{0, 0}, {200, 0}, {200, 150}, {105, 150}, {105, 100}, {140, 100}, {140, 40}, {60, 40},
+		{60, 100}, {95, 100}, {95, 150}, {0, 150}}
 	assertRing(t, []orb.Point{{-10, -10}, {210, -10}, {210, 160}, {-10, 160}}, cut(t, polygon(keyhole, 10), 0.1), 1e-6)
 }

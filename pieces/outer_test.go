@@ -36,7 +36,8 @@ func TestOuter(t *testing.T) {
 	for name, c := range cases {
 		t.Run(name, func(t *testing.T) { assertRing(t, c.want, outer(c.chain), 1e-6) })
 	}
-	for _, nothing := range [][]orb.Point{nil, {{1, 1}}, {{0, 0}, {5, 5}}, {{0, 0}, {5, 5}, {9, 9}}, {{0, 0}, {0, 0}, {0, 0}, {0, 0}}} {
+	for _, nothing := range [][]orb.Point{nil, {{1, 1}}, {{0, 0}, {5, 5}}, {{0, 0}, {5, 5}, {9, 9}},
+		{{0, 0}, {0, 0}, {0, 0}, {0, 0}}} {
 		assert.Empty(t, outer(nothing))
 	}
 }

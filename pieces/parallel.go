@@ -37,11 +37,13 @@ func (s strip) parallel(tolerance float64) []orb.Point {
 	}
 	seam, last := s.seam, len(s.seam)-1
 	out := []orb.Point{geometry.Add(seam[0], geometry.Times(geometry.Right(s.begin), s.width))}
-	out = append(out, bend(seam[0], s.begin, chord(seam, 0), s.width, tolerance, geometry.Distance(seam[0], seam[1]))...)
+	out = append(out, bend(seam[0], s.begin, chord(seam, 0), s.width, tolerance,
+		geometry.Distance(seam[0], seam[1]))...)
 	for i := 1; i < last; i++ {
 		out = append(out, joint(seam, i, s.width, tolerance)...)
 	}
-	out = append(out, bend(seam[last], chord(seam, last-1), s.end, s.width, tolerance, geometry.Distance(seam[last-1], seam[last]))...)
+	out = append(out, bend(seam[last], chord(seam, last-1), s.end, s.width, tolerance,
+		geometry.Distance(seam[last-1], seam[last]))...)
 	return append(out, geometry.Add(seam[last], geometry.Times(geometry.Right(s.end), s.width)))
 }
 
@@ -64,7 +66,8 @@ func bend(v, u1, u2 orb.Point, width, tolerance, length float64) []orb.Point {
 // wedge goes from the foot of one chord to that of the next at a hollow point
 // v, round all that lies between them.
 func wedge(v, u1, u2 orb.Point, turn, width, tolerance float64) []orb.Point {
-	foot1, foot2 := geometry.Add(v, geometry.Times(geometry.Right(u1), width)), geometry.Add(v, geometry.Times(geometry.Right(u2), width))
+	foot1, foot2 := geometry.Add(v, geometry.Times(geometry.Right(u1), width)), geometry.Add(v,
+		geometry.Times(geometry.Right(u2), width))
 	out := append([]orb.Point{foot1, v, foot2, foot1}, fan(v, geometry.Right(u1), turn, width, tolerance)...)
 	return append(out, foot2)
 }
@@ -82,7 +85,8 @@ func joint(seam []orb.Point, i int, width, tolerance float64) []orb.Point {
 	// In a hollow the two parallels cross, when the chords are long enough.
 	back := width * math.Tan(-turn/2)
 	if spare(seam, i-1, width) > 0 && spare(seam, i, width) > 0 {
-		return []orb.Point{geometry.Add(v, geometry.Add(geometry.Times(geometry.Right(u1), width), geometry.Times(u1, -back)))}
+		return []orb.Point{geometry.Add(v, geometry.Add(geometry.Times(geometry.Right(u1), width),
+			geometry.Times(u1, -back)))}
 	}
 	// Otherwise the allowances of short chords fan out beyond the hollow: the
 	// wedge between each two is filled by going round it.

@@ -68,7 +68,8 @@ func TestIsStraight(t *testing.T) {
 	assert.True(t, line(orb.Point{0, 0}, orb.Point{0, 50}, orb.Point{0, 90}).isStraight())
 	assert.True(t, Path{Bezier{orb.Point{0, 0}, orb.Point{1, 0}, orb.Point{2, 0}, orb.Point{9, 0}}}.isStraight())
 	assert.False(t, line(orb.Point{0, 0}, orb.Point{0.1, 50}, orb.Point{0, 90}).isStraight(), "bent")
-	assert.False(t, line(orb.Point{0, 0}, orb.Point{0, 50}, orb.Point{0, 40}, orb.Point{0, 90}).isStraight(), "back and on")
+	assert.False(t, line(orb.Point{0, 0}, orb.Point{0, 50}, orb.Point{0, 40}, orb.Point{0, 90}).isStraight(),
+		"back and on")
 	assert.False(t, hook.isStraight())
 }
 

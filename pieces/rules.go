@@ -80,7 +80,8 @@ func (p Piece) checkFold() error {
 	from, u := fold.Path.Start(), geometry.Unit(geometry.Sub(fold.Path.End(), fold.Path.Start()))
 	for _, q := range p.Boundary(checkTolerance) {
 		if beyond := -geometry.Cross(u, geometry.Sub(q, from)); beyond > joinTolerance {
-			return p.fault("it reaches %s mm across its fold edge %q; a half must lie on one side of its fold", figure(beyond), p.Fold)
+			return p.fault("it reaches %s mm across its fold edge %q; a half must lie on one side of its fold",
+				figure(beyond), p.Fold)
 		}
 	}
 	return nil
@@ -94,9 +95,11 @@ func (p Piece) checkNotches() error {
 		case !ok:
 			faults = append(faults, p.fault("a notch is on the edge %q, which it does not have", n.Edge))
 		case !(n.At >= 0) || n.At > e.Path.Length()+joinTolerance:
-			faults = append(faults, p.fault("the notch at %s mm lies off the edge %q, which is %s mm long", figure(n.At), n.Edge, figure(e.Path.Length())))
+			faults = append(faults, p.fault("the notch at %s mm lies off the edge %q, which is %s mm long",
+				figure(n.At), n.Edge, figure(e.Path.Length())))
 		case n.Count < 1:
-			faults = append(faults, p.fault("the notch at %s mm on the edge %q has %d strokes; it needs 1 or 2", figure(n.At), n.Edge, n.Count))
+			faults = append(faults, p.fault("the notch at %s mm on the edge %q has %d strokes; it needs 1 or 2",
+				figure(n.At), n.Edge, n.Count))
 		}
 	}
 	return errors.Join(faults...)
@@ -145,7 +148,8 @@ func (p Piece) checkDart(d Dart, ring orb.Ring) error {
 	switch {
 	case !ok:
 		return p.fault("the mouth of the dart %q is the edge %q, which it does not have", d.Name, d.Mouth)
-	case geometry.Distance(d.Start, mouth.Path.Start()) > joinTolerance, geometry.Distance(d.End, mouth.Path.End()) > joinTolerance:
+	case geometry.Distance(d.Start, mouth.Path.Start()) > joinTolerance, geometry.Distance(d.End,
+		mouth.Path.End()) > joinTolerance:
 		return p.fault("the legs of the dart %q do not meet the ends of its mouth %q", d.Name, d.Mouth)
 	case isOn(ring, d.Apex) && !p.onFold(d.Apex):
 		return p.fault("the apex of the dart %q must lie inside the piece", d.Name)
@@ -160,7 +164,8 @@ func (p Piece) onFold(q orb.Point) bool {
 		return false
 	}
 	from, u := fold.Path.Start(), geometry.Unit(geometry.Sub(fold.Path.End(), fold.Path.Start()))
-	return geometry.Cross(u, geometry.Sub(q, from)) <= joinTolerance && geometry.Cross(u, geometry.Sub(q, from)) >= -joinTolerance
+	return geometry.Cross(u, geometry.Sub(q, from)) <= joinTolerance &&
+		geometry.Cross(u, geometry.Sub(q, from)) >= -joinTolerance
 }
 
 // isOn reports whether a point lies on a ring, within the tolerance of the

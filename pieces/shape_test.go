@@ -79,7 +79,9 @@ func TestUnfolded(t *testing.T) {
 	for _, e := range whole.Edges {
 		names = append(names, e.Name)
 	}
-	assert.Equal(t, []seams.Name{seams.Hem, seams.SideSeam, seams.Waist.Stretch(2), seams.Called("mouth"), seams.Waist.Stretch(1), seams.Called("mouth mirrored"), seams.Waist.Stretch(2).Mirrored(), seams.SideSeam.Mirrored()}, names)
+	assert.Equal(t, []seams.Name{seams.Hem, seams.SideSeam, seams.Waist.Stretch(2), seams.Called("mouth"),
+		seams.Waist.Stretch(1), seams.Called("mouth mirrored"), seams.Waist.Stretch(2).Mirrored(),
+		seams.SideSeam.Mirrored()}, names)
 	hem, _ := whole.Edge(seams.Hem)
 	assert.Equal(t, 440.0, hem.Path.Length(), "runs on over the fold")
 	assert.True(t, hem.Hem)
@@ -103,7 +105,8 @@ func TestUnfolded(t *testing.T) {
 	assert.Equal(t, marks.Hip, whole.Notches[1].Match)
 
 	require.Len(t, whole.Darts, 2)
-	assert.Equal(t, Dart{Name: seams.Waist.Dart(0).Mirrored(), Mouth: seams.Called("mouth mirrored"), Start: orb.Point{-100, 500}, Apex: orb.Point{-110, 400}, End: orb.Point{-120, 500}}, whole.Darts[1])
+	assert.Equal(t, Dart{Name: seams.Waist.Dart(0).Mirrored(), Mouth: seams.Called("mouth mirrored"),
+		Start: orb.Point{-100, 500}, Apex: orb.Point{-110, 400}, End: orb.Point{-120, 500}}, whole.Darts[1])
 	require.Len(t, whole.Marks, 5, "the line on the fold is there once")
 	assert.Equal(t, marks.Called("pocket mirrored"), whole.Marks[4].Name)
 	assert.Equal(t, orb.Point{-150, 400}, whole.Marks[4].At)
@@ -128,24 +131,31 @@ func TestUnfoldedHalfDisc(t *testing.T) {
 	require.Len(t, whole.Edges, 1)
 	assert.InDelta(t, 2*math.Pi*100, whole.Edges[0].Path.Length(), 1e-9)
 	require.Len(t, whole.Notches, 2)
-	near(t, MirrorX().Apply(whole.Edges[0].Path.At(whole.Notches[0].At)), whole.Edges[0].Path.At(whole.Notches[1].At), "notch")
+	near(t, MirrorX().Apply(whole.Edges[0].Path.At(whole.Notches[0].At)), whole.Edges[0].Path.At(whole.Notches[1].At),
+		"notch")
 	assert.InDelta(t, math.Pi*110*110, geometry.Area(cut(t, whole, 0.01)), 2*math.Pi*110*0.01)
 }
 
 func TestUnfoldedDartOnTheFold(t *testing.T) {
 	p := half()
-	p.Edges[3], p.Edges[4] = Edge{Name: seams.Waist.Stretch(1), Path: Path{Line{orb.Point{120, 500}, orb.Point{15, 500}}}}, Edge{Name: seams.Called("mouth"), Path: Path{Line{orb.Point{15, 500}, orb.Point{0, 500}}}}
+	p.Edges[3], p.Edges[4] = Edge{Name: seams.Waist.Stretch(1),
+		Path: Path{Line{orb.Point{120, 500}, orb.Point{15, 500}}}},
+		Edge{Name: seams.Called("mouth"), Path: Path{Line{orb.Point{15, 500}, orb.Point{0, 500}}}}
 	p.Notches = nil
 	p.Darts = []Dart{
-		{Name: seams.Centre.Dart(0), Mouth: seams.Called("mouth"), Start: orb.Point{15, 500}, Apex: orb.Point{0, 420}, End: orb.Point{0, 500}},
-		{Name: seams.Called("tuck"), Start: orb.Point{8, 300}, Apex: orb.Point{0, 380}, End: orb.Point{0, 300}, OtherApex: orb.Point{0, 200}},
+		{Name: seams.Centre.Dart(0), Mouth: seams.Called("mouth"), Start: orb.Point{15, 500}, Apex: orb.Point{0, 420},
+			End: orb.Point{0, 500}},
+		{Name: seams.Called("tuck"), Start: orb.Point{8, 300}, Apex: orb.Point{0, 380}, End: orb.Point{0, 300},
+			OtherApex: orb.Point{0, 200}},
 	}
 	require.NoError(t, p.Check())
 	whole := p.Unfolded()
 	require.NoError(t, whole.Check())
 	assert.Equal(t, []Dart{
-		{Name: seams.Centre.Dart(0), Mouth: seams.Called("mouth"), Start: orb.Point{15, 500}, Apex: orb.Point{0, 420}, End: orb.Point{-15, 500}},
-		{Name: seams.Called("tuck"), Start: orb.Point{8, 300}, Apex: orb.Point{0, 380}, End: orb.Point{-8, 300}, OtherApex: orb.Point{0, 200}},
+		{Name: seams.Centre.Dart(0), Mouth: seams.Called("mouth"), Start: orb.Point{15, 500}, Apex: orb.Point{0, 420},
+			End: orb.Point{-15, 500}},
+		{Name: seams.Called("tuck"), Start: orb.Point{8, 300}, Apex: orb.Point{0, 380}, End: orb.Point{-8, 300},
+			OtherApex: orb.Point{0, 200}},
 	}, whole.Darts)
 }
 

@@ -25,7 +25,8 @@ func TestJoinedStrip(t *testing.T) {
 		for i := range band.Edges {
 			band.Edges[i].Allowance = 15
 		}
-		band.Marks = []pieces.Mark{{Name: marks.FoldLine, Path: pieces.Path{fold}}, {Name: marks.Button, At: orb.Point{40, 40}}}
+		band.Marks = []pieces.Mark{{Name: marks.FoldLine, Path: pieces.Path{fold}},
+			{Name: marks.Button, At: orb.Point{40, 40}}}
 		strip, ok := pieces.StripOf(band)
 		require.True(t, ok)
 		assert.Equal(t, !lying, strip.GrainAlong)
@@ -48,7 +49,8 @@ func TestWhatIsNoStrip(t *testing.T) {
 	folded.Fold = seams.Left
 	slanting := pieces.Rectangle("slant", 200, 80).Map(pieces.Turn(10))
 	round := pieces.Rectangle("round", 200, 80)
-	round.Edges[0].Path = pieces.Path{pieces.Bezier{P0: orb.Point{0, 0}, P1: orb.Point{60, -9}, P2: orb.Point{140, -9}, P3: orb.Point{200, 0}}}
+	round.Edges[0].Path = pieces.Path{pieces.Bezier{P0: orb.Point{0, 0}, P1: orb.Point{60, -9}, P2: orb.Point{140, -9},
+		P3: orb.Point{200, 0}}}
 	for _, p := range []pieces.Piece{folded, slanting, round} {
 		_, ok := pieces.StripOf(p)
 		assert.False(t, ok, p.Name)

@@ -93,7 +93,8 @@ func (p Piece) innerChords(by func(Edge) float64) []innerChord {
 		for k := 1; k < len(points); k++ {
 			u := geometry.Unit(geometry.Sub(points[k], points[k-1]))
 			in := geometry.Times(geometry.Left(u), width)
-			out = append(out, innerChord{edge: i, width: width, u: u, a: geometry.Add(points[k-1], in), b: geometry.Add(points[k], in)})
+			out = append(out, innerChord{edge: i, width: width, u: u, a: geometry.Add(points[k-1], in),
+				b: geometry.Add(points[k], in)})
 		}
 	}
 	return out
@@ -171,8 +172,10 @@ func (p Path) nearest(to orb.Point) float64 {
 	best, least, before := 0.0, math.Inf(1), 0.0
 	for _, c := range p {
 		from, end, length := c.Start(), c.End(), c.Length()
-		along := math.Min(length, math.Max(0, geometry.Dot(geometry.Sub(to, from), geometry.Unit(geometry.Sub(end, from)))))
-		if d := geometry.Distance(to, geometry.Add(from, geometry.Times(geometry.Unit(geometry.Sub(end, from)), along))); d < least {
+		along := math.Min(length, math.Max(0,
+			geometry.Dot(geometry.Sub(to, from), geometry.Unit(geometry.Sub(end, from)))))
+		if d := geometry.Distance(to, geometry.Add(from,
+			geometry.Times(geometry.Unit(geometry.Sub(end, from)), along))); d < least {
 			best, least = before+along, d
 		}
 		before += length

@@ -72,7 +72,8 @@ func TestTrimmedToNothing(t *testing.T) {
 func TestTrimmedKeepsItsDistance(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		number := func(from, to float64, name string) float64 { return rapid.Float64Range(from, to).Draw(t, name) }
-		p := curvedPiece(number(200, 600, "width"), number(200, 700, "height"), number(-30, 60, "bulge"), number(-60, 60, "hollow"))
+		p := curvedPiece(number(200, 600, "width"), number(200, 700, "height"), number(-30, 60, "bulge"),
+			number(-60, 60, "hollow"))
 		require.NoError(t, p.Check())
 		width := number(2, 20, "allowance")
 		for i := range p.Edges {
@@ -97,8 +98,10 @@ func TestTrimmedKeepsItsDistance(t *testing.T) {
 func curvedPiece(width, height, bulge, hollow float64) Piece {
 	corners := []orb.Point{{0, 0}, {width, 0}, {width, height}, {0, height}}
 	p := Rectangle("curved", width, height)
-	p.Edges[1].Path = Path{Bezier{corners[1], orb.Point{width + bulge, height / 3}, orb.Point{width + bulge, 2 * height / 3}, corners[2]}}
-	p.Edges[2].Path = Path{Bezier{corners[2], orb.Point{2 * width / 3, height - hollow}, orb.Point{width / 3, height - hollow}, corners[3]}}
+	p.Edges[1].Path = Path{Bezier{corners[1], orb.Point{width + bulge, height / 3},
+		orb.Point{width + bulge, 2 * height / 3}, corners[2]}}
+	p.Edges[2].Path = Path{Bezier{corners[2], orb.Point{2 * width / 3, height - hollow},
+		orb.Point{width / 3, height - hollow}, corners[3]}}
 	return p
 }
 
@@ -120,7 +123,8 @@ func TestAccuracy(t *testing.T) {
 		require.NoError(t, err)
 		for _, q := range small {
 			assert.True(t, geometry.Inside(given, q) || geometry.IsOn(given, q, 1e-6), "%v", q)
-			assert.True(t, q[0] < 1e-6 || farFrom(given, q) > p.Accuracy-0.05, "%v lies %v inside", q, farFrom(given, q))
+			assert.True(t, q[0] < 1e-6 || farFrom(given, q) > p.Accuracy-0.05, "%v lies %v inside", q,
+				farFrom(given, q))
 		}
 		for _, q := range given {
 			assert.True(t, geometry.Inside(large, q) || geometry.IsOn(large, q, 1e-6), "%v", q)

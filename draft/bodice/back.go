@@ -26,7 +26,8 @@ func (f figures) backUpper(s *construct.Sheet, armhole float64) backUpper {
 	shoulderLevel := s.Up(b.nape, f.neckRise(), "a twenty-fifth of the neck girth")
 	b.neck = s.Right(shoulderLevel, neckWidth*f.NeckBase, "the neck point: a fifth of the neck girth")
 
-	b.tip = s.Slope(b.neck, f.Shoulder+backShoulderEase, backFall, "the shoulder tip, falling 1 in 3: shoulder length and 5 mm to ease in")
+	b.tip = s.Slope(b.neck, f.Shoulder+backShoulderEase, backFall, "the shoulder tip, falling 1 in 3: shoulder "+
+		"length and 5 mm to ease in")
 
 	b.beside = b.tip
 
@@ -36,7 +37,8 @@ func (f figures) backUpper(s *construct.Sheet, armhole float64) backUpper {
 
 	// The side seam comes down from the middle of the armhole.
 	level := s.Up(b.waist, f.underarm, "the height of the underarm")
-	b.underarm = s.Right(level, f.acrossBack+armhole/2, "the underarm: the across back with half the width of the armhole")
+	b.underarm = s.Right(level, f.acrossBack+armhole/2,
+		"the underarm: the across back with half the width of the armhole")
 	return b
 }
 
@@ -52,7 +54,8 @@ func (f figures) back(s *construct.Sheet, o Options, b *backUpper, side pieces.P
 	// shoulder: so the armhole runs on smoothly into the front.
 	lower := construct.Curve(b.underarm.At, construct.Square(sideTop(side)), 0.42, b.across.At, orb.Point{0, 1}, 0.42)
 	upper := construct.Curve(b.across.At, orb.Point{0, 1}, 0.35, b.tip.At, atTip, 0.3)
-	s.Draw("draw the armhole "+construct.Numbers(b.underarm, b.across, b.tip), "square to the side seam and to the shoulder")
+	s.Draw("draw the armhole "+construct.Numbers(b.underarm, b.across, b.tip),
+		"square to the side seam and to the shoulder")
 
 	openNeck(s, &b.neck, &b.beside, &b.nape, o.NeckWiden, o.BackNeckDrop)
 	neck := construct.Curve(b.neck.At, construct.Back(square), 0.12, b.nape.At, orb.Point{-1, 0}, 0.6)
@@ -81,6 +84,7 @@ func (f figures) back(s *construct.Sheet, o Options, b *backUpper, side pieces.P
 	}
 	piece.Notches = []pieces.Notch{notch}
 	piece.Grain = upright(f.acrossBack/4, b.nape.Y())
-	piece.Marks = []pieces.Mark{{Name: marks.BustLine, Path: construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.acrossBack, f.bustLine})}}
+	piece.Marks = []pieces.Mark{{Name: marks.BustLine,
+		Path: construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.acrossBack, f.bustLine})}}
 	return piece
 }

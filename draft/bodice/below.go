@@ -23,14 +23,16 @@ func (b below) edges() ([]pieces.Edge, []pieces.Dart) {
 	var darts []pieces.Dart
 	for i, d := range b.darts {
 		darts = append(darts, pieces.Dart{
-			Name: seams.Waist.Dart(i + 1), Start: orb.Point{d.middle - d.width/2, 0}, End: orb.Point{d.middle + d.width/2, 0},
+			Name: seams.Waist.Dart(i + 1), Start: orb.Point{d.middle - d.width/2, 0},
+			End:  orb.Point{d.middle + d.width/2, 0},
 			Apex: orb.Point{d.middle, d.apex}, OtherApex: orb.Point{d.middle, -b.low},
 		})
 	}
 	return []pieces.Edge{hem}, darts
 }
 
-func (b below) record(s *construct.Sheet, waist, underarm construct.Point, side pieces.Path, waistToHip, taper float64) {
+func (b below) record(s *construct.Sheet, waist, underarm construct.Point, side pieces.Path,
+	waistToHip, taper float64) {
 	hip := s.Down(waist, waistToHip, "the hip line: waist to hip")
 	low := s.Down(waist, b.length, "the hem: the length below the waist")
 	in := s.Right(waist, underarm.X()-taper, "the side at the waist: the width of the bust line less the taper")
@@ -39,7 +41,8 @@ func (b below) record(s *construct.Sheet, waist, underarm construct.Point, side 
 	s.Draw("draw the side seam "+construct.Numbers(foot, out, in, underarm), "upright at the hip and at the waist")
 	s.Draw("draw the hem "+construct.Numbers(low, foot), "")
 	for _, d := range b.darts {
-		s.Draw("mark a waist dart {} wide on the waist line, its middle {} from the centre line, its points {} above and {} below", "what is left to take in", d.width, d.middle, d.apex, b.low)
+		s.Draw("mark a waist dart {} wide on the waist line, its middle {} from the centre line, its points {} above "+
+			"and {} below", "what is left to take in", d.width, d.middle, d.apex, b.low)
 	}
 }
 

@@ -23,7 +23,8 @@ func Draft(m Measures, o Options) (Block, error) {
 	if err != nil {
 		return Block{}, err
 	}
-	backSheet, frontSheet := construct.Sheet{Piece: role.BackBodice.String()}, construct.Sheet{Piece: role.FrontBodice.String()}
+	backSheet := construct.Sheet{Piece: role.BackBodice.String()}
+	frontSheet := construct.Sheet{Piece: role.FrontBodice.String()}
 	front := f.frontUpper(&frontSheet)
 	armhole, err := f.armholeWidth(front.openAcross.X())
 	if err != nil {
@@ -69,7 +70,8 @@ func Draft(m Measures, o Options) (Block, error) {
 }
 
 // cut gives the pieces that front and back are cut as.
-func (f figures) cut(backSheet, frontSheet *construct.Sheet, o Options, front frontUpper, back backUpper, w waists, whole Block) ([]pieces.Piece, error) {
+func (f figures) cut(backSheet, frontSheet *construct.Sheet, o Options, front frontUpper, back backUpper, w waists,
+	whole Block) ([]pieces.Piece, error) {
 	list := []pieces.Piece{whole.Front, whole.Back}
 	switch {
 	case o.Princess != NoPrincess:
@@ -91,10 +93,12 @@ func (f figures) cut(backSheet, frontSheet *construct.Sheet, o Options, front fr
 }
 
 func (f figures) checkUpper(front frontUpper, back backUpper) error {
-	if err := checkAcross("across back width", subject.AcrossBackWidth, f.acrossBack, back.tip.X(), f.AcrossBack, f.Shoulder); err != nil {
+	if err := checkAcross("across back width", subject.AcrossBackWidth, f.acrossBack, back.tip.X(), f.AcrossBack,
+		f.Shoulder); err != nil {
 		return err
 	}
-	if err := checkAcross("across front width", subject.AcrossFrontWidth, f.acrossFront, front.tip.X(), f.AcrossFront, f.Shoulder); err != nil {
+	if err := checkAcross("across front width", subject.AcrossFrontWidth, f.acrossFront, front.tip.X(), f.AcrossFront,
+		f.Shoulder); err != nil {
 		return err
 	}
 	if f.bustDart > 0 && front.bustPoint.X() > front.openAcross.X()-15 {
@@ -110,7 +114,8 @@ func (f figures) checkUpper(front frontUpper, back backUpper) error {
 	if back.tip.Y()-f.bustLine < 90 {
 		return construct.About(subject.ScyeDepth, subject.ShoulderLength).Refuse(
 			"bodice: the scye depth of %s leaves no height for the armhole below a "+
-				"shoulder length of %s: measure both again", construct.Length(f.ScyeDepth), construct.Length(f.Shoulder))
+				"shoulder length of %s: measure both again", construct.Length(f.ScyeDepth),
+			construct.Length(f.Shoulder))
 	}
 	return nil
 }

@@ -31,13 +31,15 @@ func TestFits(t *testing.T) {
 		block, err := Draft(size12, Options{Fit: c.fit})
 		require.NoError(t, err)
 		assert.InDelta(t, c.half, block.BustWidth, 1e-9)
-		assert.InDelta(t, c.waist, construct.SeamLength(block.Front, seams.Waist)+construct.SeamLength(block.Back, seams.Waist), 0.05)
+		assert.InDelta(t, c.waist, construct.SeamLength(block.Front, seams.Waist)+
+			construct.SeamLength(block.Back, seams.Waist), 0.05)
 		assert.Equal(t, c.fit != Shirt, block.Fitted)
 	}
 	asked, err := Draft(size12, Options{BustEase: 80, WaistEase: 25})
 	require.NoError(t, err)
 	assert.InDelta(t, 500, asked.BustWidth, 1e-9)
-	assert.InDelta(t, 392.5, construct.SeamLength(asked.Front, seams.Waist)+construct.SeamLength(asked.Back, seams.Waist), 0.05)
+	assert.InDelta(t, 392.5, construct.SeamLength(asked.Front, seams.Waist)+
+		construct.SeamLength(asked.Back, seams.Waist), 0.05)
 }
 
 // Size 12 has 51 - 39.5 = 11.5 cm to take in: a fifth at each side seam (2.3),
@@ -76,7 +78,8 @@ func TestWaistOfManyShapes(t *testing.T) {
 			assert.Len(t, block.Back.Darts, c.back)
 			side, _ := block.Back.Edge(seams.SideSeam)
 			assert.Equal(t, c.flares, side.Path.Start()[0] > side.Path.End()[0])
-			assert.InDelta(t, (c.waist+30)/2, construct.SeamLength(block.Front, seams.Waist)+construct.SeamLength(block.Back, seams.Waist), 0.05)
+			assert.InDelta(t, (c.waist+30)/2,
+				construct.SeamLength(block.Front, seams.Waist)+construct.SeamLength(block.Back, seams.Waist), 0.05)
 		})
 	}
 }
@@ -87,8 +90,10 @@ func TestDartMoves(t *testing.T) {
 	require.NoError(t, err)
 	shoulder, err := Draft(size12, Options{Shaping: ShoulderDart})
 	require.NoError(t, err)
-	for _, seam := range []seams.Name{seams.Waist, seams.SideSeam, seams.Armhole, seams.Shoulder, seams.Neck, seams.CentreFront} {
-		assert.InDelta(t, construct.SeamLength(shoulder.Front, seam), construct.SeamLength(side.Front, seam), 1e-6, seam)
+	for _, seam := range []seams.Name{seams.Waist, seams.SideSeam, seams.Armhole, seams.Shoulder, seams.Neck,
+		seams.CentreFront} {
+		assert.InDelta(t, construct.SeamLength(shoulder.Front, seam), construct.SeamLength(side.Front, seam), 1e-6,
+			seam)
 	}
 	assert.Equal(t, seams.SideSeam.Dart(0), side.Front.Darts[1].Name)
 	assert.Equal(t, seams.Shoulder.Dart(0), shoulder.Front.Darts[1].Name)
@@ -96,14 +101,32 @@ func TestDartMoves(t *testing.T) {
 
 func TestRefusals(t *testing.T) {
 	drafttest.Refuses(t, Draft, size12, Options{}, map[string]func(*Measures, *Options){
-		"the waist girth of 145 cm with 3 cm of ease is too large for the bust girth of 92 cm": func(m *Measures, _ *Options) { m.Waist = 1450 },
-		"the waist girth of 35 cm is too small for the bust girth of 92 cm":                    func(m *Measures, _ *Options) { m.Waist = 350 },
-		"the scye depth of 38 cm is too much for a back neck point to waist of 41.5 cm":        func(m *Measures, _ *Options) { m.ScyeDepth = 380 },
-		"the across back width of 48 cm reaches past the end of a shoulder length of 12.5 cm":  func(m *Measures, _ *Options) { m.AcrossBack, m.Bust = 480, 1100 },
-		"the shoulder length of 20 cm reaches far past an across back width of 35.4 cm":        func(m *Measures, _ *Options) { m.Shoulder = 200 },
-		"leave only 4.6 cm for the armhole on a bust girth of 92 cm":                           func(m *Measures, _ *Options) { m.AcrossBack, m.AcrossFront = 440, 420 },
-		"the bust ease is -2 cm; it cannot be negative":                                        func(_ *Measures, o *Options) { o.BustEase = -20 },
-		"there must be 5 cm of side seam left":                                                 func(_ *Measures, o *Options) { o.ArmholeDrop = 160 },
+		"the waist girth of 145 cm with 3 cm of ease is too large for the bust girth of 92 cm": func(m *Measures,
+			_ *Options) {
+			m.Waist = 1450
+		},
+		"the waist girth of 35 cm is too small for the bust girth of 92 cm": func(m *Measures,
+			_ *Options) {
+			m.Waist = 350
+		},
+		"the scye depth of 38 cm is too much for a back neck point to waist of 41.5 cm": func(m *Measures,
+			_ *Options) {
+			m.ScyeDepth = 380
+		},
+		"the across back width of 48 cm reaches past the end of a shoulder length of 12.5 cm": func(m *Measures,
+			_ *Options) {
+			m.AcrossBack, m.Bust = 480, 1100
+		},
+		"the shoulder length of 20 cm reaches far past an across back width of 35.4 cm": func(m *Measures,
+			_ *Options) {
+			m.Shoulder = 200
+		},
+		"leave only 4.6 cm for the armhole on a bust girth of 92 cm": func(m *Measures, _ *Options) {
+			m.AcrossBack,
+				m.AcrossFront = 440, 420
+		},
+		"the bust ease is -2 cm; it cannot be negative": func(_ *Measures, o *Options) { o.BustEase = -20 },
+		"there must be 5 cm of side seam left":          func(_ *Measures, o *Options) { o.ArmholeDrop = 160 },
 	})
 }
 

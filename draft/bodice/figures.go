@@ -47,7 +47,8 @@ func reckon(m Measures, o Options) (figures, error) {
 	f.acrossFront = m.AcrossFront/2 + frontAcross*f.bustEase
 	f.bustPoint = pointShare*m.Bust + pointMore
 	if o.Shaping != NoDart {
-		f.bustDart = dartWidth + dartStep*(min(m.Bust, dartFullBust)-dartBust) + dartFullBustStep*max(0, m.Bust-dartFullBust)
+		f.bustDart = dartWidth + dartStep*(min(m.Bust, dartFullBust)-dartBust) +
+			dartFullBustStep*max(0, m.Bust-dartFullBust)
 	}
 	if o.Method == Proportional {
 		f = f.proportioned(o)
@@ -101,11 +102,13 @@ func (f figures) check() error {
 	case f.bustLine < leastSide:
 		return construct.About(subject.ScyeDepth, subject.BackNeckPointToWaist).Refuse(
 			"bodice: the scye depth of %s is too much for a back neck point to "+
-				"waist of %s: measure both again", construct.Length(f.ScyeDepth), construct.Length(f.BackNeckPointToWaist))
+				"waist of %s: measure both again", construct.Length(f.ScyeDepth),
+			construct.Length(f.BackNeckPointToWaist))
 	case f.underarm < leastSide:
 		return construct.About(subject.ScyeDepth, subject.BackNeckPointToWaist).Refuse(
 			"bodice: the armhole comes down to %s above the waist; there must be %s "+
-				"of side seam left: check the scye depth and the back neck point to waist", construct.Length(f.underarm), construct.Length(leastSide))
+				"of side seam left: check the scye depth and the back neck point to waist",
+			construct.Length(f.underarm), construct.Length(leastSide))
 	}
 	return nil
 }
@@ -119,7 +122,8 @@ func (f figures) armholeWidth(acrossFront float64) (float64, error) {
 		return 0, construct.About(subject.AcrossBackWidth, subject.AcrossFrontWidth, subject.BustGirth).Refuse(
 			"bodice: across back width %s and across front width %s leave only %s for the "+
 				"armhole on a bust girth of %s: measure all three again",
-			construct.Length(f.AcrossBack), construct.Length(f.AcrossFront), construct.Length(max(0, width)), construct.Length(f.Bust))
+			construct.Length(f.AcrossBack), construct.Length(f.AcrossFront), construct.Length(max(0, width)),
+			construct.Length(f.Bust))
 	}
 	return width, nil
 }
@@ -134,7 +138,8 @@ func checkAcross(name string, which subject.Subject, across, tip, given, shoulde
 	}
 	if across < tip-75 {
 		return construct.About(subject.ShoulderLength, which).Refuse(
-			"bodice: the shoulder length of %s reaches far past an %s of %s: measure both again", construct.Length(shoulder), name, construct.Length(given))
+			"bodice: the shoulder length of %s reaches far past an %s of %s: measure both again",
+			construct.Length(shoulder), name, construct.Length(given))
 	}
 	return nil
 }

@@ -63,7 +63,8 @@ func (f figures) frontUpper(s *construct.Sheet) frontUpper {
 
 // setUnderarm puts the underarm under the middle of the armhole.
 func (u *frontUpper) setUnderarm(s *construct.Sheet, armhole float64) {
-	u.underarm = s.Right(u.level, u.openAcross.X()+armhole/2, "the underarm: the across front with half the width of the armhole")
+	u.underarm = s.Right(u.level, u.openAcross.X()+armhole/2, "the underarm: the across front with half the width of "+
+		"the armhole")
 }
 
 // front draws the front bodice.
@@ -74,7 +75,8 @@ func (f figures) front(s *construct.Sheet, o Options, u *frontUpper, side pieces
 
 	openNeck(s, &u.neck, &u.tip, &u.centreNeck, o.NeckWiden, o.FrontNeckDrop)
 	armhole, lower := u.armhole(side)
-	s.Draw("draw the armhole "+construct.Numbers(u.underarm, u.openAcross, u.openTip), "square to the side seam and to the shoulder")
+	s.Draw("draw the armhole "+construct.Numbers(u.underarm, u.openAcross, u.openTip),
+		"square to the side seam and to the shoulder")
 	upper, darts := f.aboveWaist(s, o, u, side, armhole)
 	notch := pieces.Notch{Edge: seams.Armhole, At: lower, Count: 1, Match: marks.FrontArmhole}
 	if o.Shaping == ArmholeDart {
@@ -82,7 +84,8 @@ func (f figures) front(s *construct.Sheet, o Options, u *frontUpper, side pieces
 	}
 
 	shoulder := construct.Direction(u.neck.At, u.tip.At)
-	neck := construct.Curve(u.neck.At, construct.Back(construct.Square(shoulder)), 0.4, u.centreNeck.At, orb.Point{-1, 0}, 0.5)
+	neck := construct.Curve(u.neck.At, construct.Back(construct.Square(shoulder)), 0.4, u.centreNeck.At,
+		orb.Point{-1, 0}, 0.5)
 	if o.altered() {
 		neck = neckCurve(u.neck.At, shoulder, u.centreNeck.At)
 	}
@@ -96,7 +99,8 @@ func (f figures) front(s *construct.Sheet, o Options, u *frontUpper, side pieces
 	piece.Darts = append(piece.Darts, darts...)
 	piece.Notches = []pieces.Notch{notch}
 	piece.Grain = upright(f.bustPoint/2, u.centreNeck.Y())
-	piece.Marks = []pieces.Mark{{Name: marks.BustLine, Path: construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.bustPoint, f.bustLine})}}
+	piece.Marks = []pieces.Mark{{Name: marks.BustLine,
+		Path: construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.bustPoint, f.bustLine})}}
 	if f.bustDart > 0 {
 		piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.BustPoint, At: u.bustPoint.At})
 	}
@@ -105,7 +109,8 @@ func (f figures) front(s *construct.Sheet, o Options, u *frontUpper, side pieces
 
 // aboveWaist gives the edges from the waist to the neck, with the bust dart
 // where it is asked for.
-func (f figures) aboveWaist(s *construct.Sheet, o Options, u *frontUpper, side, armhole pieces.Path) ([]pieces.Edge, []pieces.Dart) {
+func (f figures) aboveWaist(s *construct.Sheet, o Options, u *frontUpper,
+	side, armhole pieces.Path) ([]pieces.Edge, []pieces.Dart) {
 	if o.Shaping == NoDart {
 		s.Draw("draw the shoulder line "+construct.Numbers(u.neck, u.tip), "")
 		return []pieces.Edge{
@@ -114,7 +119,8 @@ func (f figures) aboveWaist(s *construct.Sheet, o Options, u *frontUpper, side, 
 		}, nil
 	}
 	edges, dart := u.shoulderDart(side, armhole)
-	s.Draw("draw the shoulder lines "+construct.Numbers(u.neck, u.middle)+" and "+construct.Numbers(u.openMiddle, u.openTip), "")
+	s.Draw("draw the shoulder lines "+construct.Numbers(u.neck, u.middle)+" and "+
+		construct.Numbers(u.openMiddle, u.openTip), "")
 	short := []float64{dartShort}
 	ending, why := ", ending {} before "+construct.Numbers(u.bustPoint), "so that it makes no peak there"
 	if o.Princess != NoPrincess {
@@ -126,16 +132,19 @@ func (f figures) aboveWaist(s *construct.Sheet, o Options, u *frontUpper, side, 
 	}
 	s.Guide(seams.Armhole, armhole)
 	s.Guide(seams.Shoulder.Stretch(1), construct.Line(u.openTip.At, u.openMiddle.At))
-	s.Guide(seams.Shoulder.Dart(0), construct.Join(construct.Line(u.openMiddle.At, u.bustPoint.At), construct.Line(u.bustPoint.At, u.middle.At)))
+	s.Guide(seams.Shoulder.Dart(0), construct.Join(construct.Line(u.openMiddle.At, u.bustPoint.At),
+		construct.Line(u.bustPoint.At, u.middle.At)))
 	if o.Shaping == ArmholeDart {
 		edges, dart = u.armholeDart(side, armhole)
-		s.Draw("cut from "+construct.Numbers(u.openAcross)+" to "+construct.Numbers(u.bustPoint)+" and close the shoulder dart", "this opens the armhole dart")
+		s.Draw("cut from "+construct.Numbers(u.openAcross)+" to "+construct.Numbers(u.bustPoint)+
+			" and close the shoulder dart", "this opens the armhole dart")
 		return edges, []pieces.Dart{dart}
 	}
 	drop := f.sideDartDrop(f.sideAboveWaist(side))
 	edges, dart = u.sideDart(side, armhole, drop)
 	s.Guide(seams.SideSeam.Stretch(2), construct.Stretch(side, side.Length()-drop, side.Length()))
-	s.Draw("cut from the side seam, {} below "+construct.Numbers(u.underarm)+", to "+construct.Numbers(u.bustPoint)+" and close the shoulder dart", "this opens the side dart", drop)
+	s.Draw("cut from the side seam, {} below "+construct.Numbers(u.underarm)+", to "+construct.Numbers(u.bustPoint)+
+		" and close the shoulder dart", "this opens the side dart", drop)
 	return edges, []pieces.Dart{dart}
 }
 
@@ -158,7 +167,8 @@ func (u frontUpper) shoulderDart(side, armhole pieces.Path) ([]pieces.Edge, piec
 	apex := construct.Toward(u.bustPoint.At, middle, dartShort)
 	// Pressed towards the centre front: the second leg, so the mouth is drawn
 	// from there.
-	mouth := construct.DartMouth(u.middle.At, apex, u.openMiddle.At, construct.Direction(u.middle.At, u.neck.At)).Reverse()
+	mouth := construct.DartMouth(u.middle.At, apex, u.openMiddle.At,
+		construct.Direction(u.middle.At, u.neck.At)).Reverse()
 	edges := []pieces.Edge{
 		construct.Edge(seams.SideSeam, side),
 		construct.Edge(seams.Armhole, armhole),
@@ -166,7 +176,8 @@ func (u frontUpper) shoulderDart(side, armhole pieces.Path) ([]pieces.Edge, piec
 		construct.Edge(seams.Shoulder.Mouth(0), mouth),
 		construct.Edge(seams.Shoulder.Stretch(2), construct.Line(u.middle.At, u.neck.At)),
 	}
-	return edges, pieces.Dart{Name: seams.Shoulder.Dart(0), Mouth: seams.Shoulder.Mouth(0), Start: u.openMiddle.At, Apex: apex, End: u.middle.At}
+	return edges, pieces.Dart{Name: seams.Shoulder.Dart(0), Mouth: seams.Shoulder.Mouth(0), Start: u.openMiddle.At,
+		Apex: apex, End: u.middle.At}
 }
 
 // armholeDart gives the edges from the waist to the neck with the bust dart
@@ -184,7 +195,8 @@ func (u frontUpper) armholeDart(side, armhole pieces.Path) ([]pieces.Edge, piece
 		construct.Edge(seams.Armhole.Stretch(2), upper),
 		construct.Edge(seams.Shoulder, construct.Line(u.tip.At, u.neck.At)),
 	}
-	return edges, pieces.Dart{Name: seams.Armhole.Dart(0), Mouth: seams.Armhole.Mouth(0), Start: first, Apex: apex, End: second}
+	return edges, pieces.Dart{Name: seams.Armhole.Dart(0), Mouth: seams.Armhole.Mouth(0), Start: first, Apex: apex,
+		End: second}
 }
 
 // sideDart gives the edges from the waist to the neck with the bust dart
@@ -205,5 +217,6 @@ func (u frontUpper) sideDart(side, armhole pieces.Path, drop float64) ([]pieces.
 		construct.Edge(seams.Armhole, armhole.Map(close)),
 		construct.Edge(seams.Shoulder, construct.Line(u.tip.At, u.neck.At)),
 	}
-	return edges, pieces.Dart{Name: seams.SideSeam.Dart(0), Mouth: seams.SideSeam.Mouth(0), Start: first, Apex: apex, End: second}
+	return edges, pieces.Dart{Name: seams.SideSeam.Dart(0), Mouth: seams.SideSeam.Mouth(0), Start: first, Apex: apex,
+		End: second}
 }

@@ -33,7 +33,8 @@ func (f figures) checkBelow(o Options) error {
 			"bodice: neither the length below the waist nor the hip ease can be negative")
 	case o.BelowWaist < f.WaistToHip:
 		return construct.About(subject.BelowWaist).Refuse("bodice: a length of %s below the waist ends above the hip "+
-			"(waist to hip %s); ask for %s or more, or leave it out to end at the waist", construct.Length(o.BelowWaist), construct.Length(f.WaistToHip), construct.AtLeast(f.WaistToHip))
+			"(waist to hip %s); ask for %s or more, or leave it out to end at the waist",
+			construct.Length(o.BelowWaist), construct.Length(f.WaistToHip), construct.AtLeast(f.WaistToHip))
 	case o.BelowWaist > mostBelow:
 		return construct.About(subject.BelowWaist).Refuse("bodice: a length of %s below the waist is too much; ask "+
 			"for %s or less", construct.Length(o.BelowWaist), construct.AtMost(mostBelow))
@@ -57,16 +58,20 @@ func (f figures) belowWaists(o Options, straight bool, front, back float64) (wai
 	if most := mostFlare * (f.underarm + f.WaistToHip); out > most {
 		return waists{}, construct.About(subject.HipGirth, subject.BustGirth).Refuse(
 			"bodice: the hip girth of %s is too large for the bust girth of %s: the side seams "+
-				"would flare too far; measure both again, or end the bodice at the waist", construct.Length(f.Hip), construct.Length(f.Bust))
+				"would flare too far; measure both again, or end the bodice at the waist", construct.Length(f.Hip),
+			construct.Length(f.Bust))
 	}
-	frontDarts, okFront := placeDarts(f.dartWidths(s.front), f.bustPoint, front-s.taper, func(i int, middle float64) float64 {
-		return f.frontApex(i, middle, front)
-	})
-	backDarts, okBack := placeDarts(f.dartWidths(s.back), f.acrossBack/2, back-s.taper, func(i int, _ float64) float64 { return f.backApex(i) })
+	frontDarts, okFront := placeDarts(f.dartWidths(s.front), f.bustPoint, front-s.taper,
+		func(i int, middle float64) float64 {
+			return f.frontApex(i, middle, front)
+		})
+	backDarts, okBack := placeDarts(f.dartWidths(s.back), f.acrossBack/2, back-s.taper,
+		func(i int, _ float64) float64 { return f.backApex(i) })
 	if !okFront || !okBack {
 		return waists{}, f.noRoomForDarts()
 	}
-	w := waists{frontSide: f.longSide(front, s.taper, out, o.BelowWaist), backSide: f.longSide(back, s.taper, out, o.BelowWaist)}
+	w := waists{frontSide: f.longSide(front, s.taper, out, o.BelowWaist),
+		backSide: f.longSide(back, s.taper, out, o.BelowWaist)}
 	w.front.below = &below{o.BelowWaist, front + out, frontDarts, frontDartLow * f.WaistToHip}
 	w.back.below = &below{o.BelowWaist, back + out, backDarts, backDartLow * f.WaistToHip}
 	w.waist = 2 * (front + back - 2*s.taper - s.front - s.back)

@@ -27,12 +27,14 @@ func (f figures) waists(straight bool, front frontUpper, back backUpper) (waists
 		}
 		return f.taperedWaists(frontWidth, backWidth, s.taper), nil
 	}
-	frontDarts, okFront := placeDarts(f.dartWidths(s.front), f.bustPoint, frontWidth-s.taper, func(i int, middle float64) float64 {
-		return f.frontApex(i, middle, frontWidth)
-	})
-	backDarts, okBack := placeDarts(f.dartWidths(s.back), f.acrossBack/2, backWidth-s.taper, func(i int, _ float64) float64 {
-		return f.backApex(i)
-	})
+	frontDarts, okFront := placeDarts(f.dartWidths(s.front), f.bustPoint, frontWidth-s.taper,
+		func(i int, middle float64) float64 {
+			return f.frontApex(i, middle, frontWidth)
+		})
+	backDarts, okBack := placeDarts(f.dartWidths(s.back), f.acrossBack/2, backWidth-s.taper,
+		func(i int, _ float64) float64 {
+			return f.backApex(i)
+		})
 	if !okFront || !okBack {
 		return waists{}, f.noRoomForDarts()
 	}

@@ -33,7 +33,8 @@ func (f figures) checkNeck(o Options, front frontUpper, back backUpper) error {
 	most = min(most, construct.Distance(back.neck.At, back.beside.At)-leastBesideDart)
 	if o.NeckWiden > most {
 		return construct.About(subject.NeckWider).Refuse("bodice: a neck wider by %s leaves too little of a shoulder "+
-			"length of %s; ask for %s or less", construct.Length(o.NeckWiden), construct.Length(f.Shoulder), construct.AtMost(most))
+			"length of %s; ask for %s or less", construct.Length(o.NeckWiden), construct.Length(f.Shoulder),
+			construct.AtMost(most))
 	}
 	if most := front.centreNeck.Y() - f.bustLine; o.FrontNeckDrop > most {
 		return construct.About(subject.FrontNeckLower).Refuse("bodice: a front neck lower by %s ends below the bust "+

@@ -54,7 +54,8 @@ func (o Options) checkOpening() error {
 	}
 	if e := o.extension(); e < leastExtension || e > mostExtension {
 		return construct.About(subject.Extension).Refuse("bodice: an extension of %s beyond the %s cannot be; ask for "+
-			"%s to %s, about the width of a button", construct.Length(e), o.opens(), construct.AtLeast(leastExtension), construct.AtMost(mostExtension))
+			"%s to %s, about the width of a button", construct.Length(e), o.opens(), construct.AtLeast(leastExtension),
+			construct.AtMost(mostExtension))
 	}
 	return nil
 }
@@ -98,8 +99,11 @@ func (f figures) open(s *construct.Sheet, o Options, piece pieces.Piece) pieces.
 	if o.BackOpening {
 		which = "back"
 	}
-	s.Draw("draw the "+which+" edge {} to the left of the "+at+", as long as it, and join it to neck and lower edge squarely", "the extension, about the width of a button", ext)
-	s.Draw("fold the paper along the "+which+" edge and trace neck and lower edge through it as far as {} beyond the "+at+": this is the facing, closed by a straight line", "6 cm from the "+which+" edge, or less on a narrow neck", inner)
+	s.Draw("draw the "+which+" edge {} to the left of the "+at+", as long as it, and join it to neck and lower edge "+
+		"squarely", "the extension, about the width of a button", ext)
+	s.Draw("fold the paper along the "+which+" edge and trace neck and lower edge through it as far as {} beyond the "+
+		at+": this is the facing, closed by a straight line", "6 cm from the "+which+" edge, or less on a narrow neck",
+		inner)
 	return piece
 }
 

@@ -56,7 +56,8 @@ func split(whole pieces.Piece, p princess, at cutting, back bool) (middle, side 
 
 	middle, side = whole, whole
 	middle.Darts, side.Darts, side.Marks = nil, nil, nil
-	middle.Edges = append([]pieces.Edge{first, construct.Edge(seams.PrincessSeam, p.middle.path().Reverse())}, edges[top:]...)
+	middle.Edges = append([]pieces.Edge{first, construct.Edge(seams.PrincessSeam, p.middle.path().Reverse())},
+		edges[top:]...)
 	side.Edges = append([]pieces.Edge{outer}, edges[upper:top]...)
 	side.Edges = append(side.Edges, construct.Edge(seams.PrincessSeam, p.side.path()))
 	middle.Edges, side.Edges = unnumbered(middle.Edges), unnumbered(side.Edges)
@@ -124,7 +125,8 @@ func (p princess) notches(whole []pieces.Notch, back bool) (middle, side []piece
 }
 
 // panels cuts front and back along their princess seams.
-func (f figures) panels(backSheet, frontSheet *construct.Sheet, o Options, front frontUpper, back backUpper, w waists, whole Block) []pieces.Piece {
+func (f figures) panels(backSheet, frontSheet *construct.Sheet, o Options, front frontUpper, back backUpper, w waists,
+	whole Block) []pieces.Piece {
 	seam := f.frontPrincess(o, front, w.front)
 	middle, side := split(whole.Front, seam, f.cutOf(o, whole.Front, 0), false)
 	backSeam := f.backPrincess(o, back, w.back)
@@ -140,7 +142,8 @@ func (f figures) panels(backSheet, frontSheet *construct.Sheet, o Options, front
 	// On the middle panel the bust line ends at the seam.
 	across := construct.Line(orb.Point{0, f.bustLine}, orb.Point{f.acrossBack / 2, f.bustLine})
 	backMiddle.Marks = []pieces.Mark{{Name: marks.BustLine, Path: across}}
-	frontSheet.Draw("draw the princess seam on both legs of the darts, through "+construct.Numbers(front.bustPoint), rule)
+	frontSheet.Draw("draw the princess seam on both legs of the darts, through "+construct.Numbers(front.bustPoint),
+		rule)
 	backSheet.Draw("draw the princess seam down to the point of the waist dart and along both its legs", rule)
 	for _, e := range side.Edges[1:] {
 		frontSheet.GuideOf("side front", e.Name, e.Path)

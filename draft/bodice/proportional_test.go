@@ -28,7 +28,8 @@ import (
 //	side seam       (47.5 - 17.8 - 19.2) / 2               = 5.25 beyond either
 //	armhole, 45 degrees out of its corners: a third of 5.25, and 0.5 or 0.8
 func TestBunkaBlock(t *testing.T) {
-	block, err := Draft(Measures{Bust: 830, Waist: 640, BackNeckPointToWaist: 380}, Options{Method: Proportional, Shaping: ArmholeDart})
+	block, err := Draft(Measures{Bust: 830, Waist: 640, BackNeckPointToWaist: 380},
+		Options{Method: Proportional, Shaping: ArmholeDart})
 	require.NoError(t, err)
 	assert.InDelta(t, 475, block.BustWidth, 0.5)
 	end := func(p pieces.Piece, name seams.Name) orb.Point {
@@ -37,7 +38,8 @@ func TestBunkaBlock(t *testing.T) {
 		return e.Path.End()
 	}
 	front, back := block.Front, block.Back
-	require.Equal(t, []seams.Name{seams.Armhole.Dart(0), seams.Shoulder.Dart(0)}, []seams.Name{front.Darts[len(front.Darts)-1].Name, back.Darts[len(back.Darts)-1].Name})
+	require.Equal(t, []seams.Name{seams.Armhole.Dart(0), seams.Shoulder.Dart(0)},
+		[]seams.Name{front.Darts[len(front.Darts)-1].Name, back.Darts[len(back.Darts)-1].Name})
 	bust, blade := front.Darts[len(front.Darts)-1], back.Darts[len(back.Darts)-1]
 	for name, c := range map[string]struct {
 		got orb.Point
@@ -53,8 +55,10 @@ func TestBunkaBlock(t *testing.T) {
 		"front shoulder tip":         {end(front, seams.Armhole.Stretch(2)), [2]float64{18.27, 37.71}},
 		"lower leg of the bust dart": {bust.Start, [2]float64{19.2, 23.2}},
 		"front underarm":             {end(front, seams.SideSeam), [2]float64{24.45, 17.4}},
-		"armhole of the back":        {nearestOn(t, back, seams.Armhole, orb.Point{196, 192}), [2]float64{17.8 + 2.55/math.Sqrt2, 17.4 + 2.55/math.Sqrt2}},
-		"armhole of the front":       {nearestOn(t, front, seams.Armhole.Stretch(1), orb.Point{208, 190}), [2]float64{19.2 + 2.25/math.Sqrt2, 17.4 + 2.25/math.Sqrt2}},
+		"armhole of the back": {nearestOn(t, back, seams.Armhole, orb.Point{196, 192}),
+			[2]float64{17.8 + 2.55/math.Sqrt2, 17.4 + 2.55/math.Sqrt2}},
+		"armhole of the front": {nearestOn(t, front, seams.Armhole.Stretch(1), orb.Point{208, 190}),
+			[2]float64{19.2 + 2.25/math.Sqrt2, 17.4 + 2.25/math.Sqrt2}},
 	} {
 		assert.InDelta(t, 10*c.cm[0], c.got[0], 5, name)
 		assert.InDelta(t, 10*c.cm[1], c.got[1], 5, name)
@@ -62,7 +66,8 @@ func TestBunkaBlock(t *testing.T) {
 	point := front.Marks[1].At
 	assert.InDelta(t, 90, point[0], 5, "bust point: half the chest and 0.7 cm")
 	assert.InDelta(t, 174, point[1], 5)
-	angle := 2 * math.Asin(construct.Distance(bust.Start, bust.End)/2/construct.Distance(point, bust.Start)) * 180 / math.Pi
+	angle := 2 * math.Asin(construct.Distance(bust.Start, bust.End)/2/construct.Distance(point,
+		bust.Start)) * 180 / math.Pi
 	assert.InDelta(t, 18.3, angle, 0.1, "bust dart")
 	assert.InDelta(t, 18, construct.Distance(blade.Start, blade.End), 2, "back shoulder dart")
 	// 47.5 less half the waist and 3 cm of ease is taken in all round.

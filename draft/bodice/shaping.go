@@ -49,7 +49,8 @@ func (f figures) shape(straight bool) (shaping, error) {
 		if -over/2 > mostFlare*f.underarm {
 			return shaping{}, construct.About(subject.WaistGirth, subject.BustGirth, subject.WaistEase).Refuse(
 				"bodice: the waist girth of %s with %s of ease is too large for the bust girth of "+
-					"%s: the side seams would flare too far; measure both again, or give more bust ease", construct.Length(f.Waist), construct.Length(f.waistEase), construct.Length(f.Bust))
+					"%s: the side seams would flare too far; measure both again, or give more bust ease",
+				construct.Length(f.Waist), construct.Length(f.waistEase), construct.Length(f.Bust))
 		}
 		return shaping{taper: over / 2}, nil
 	}
@@ -59,7 +60,8 @@ func (f figures) shape(straight bool) (shaping, error) {
 	if s.front*firstShare > mostDart {
 		return shaping{}, construct.About(subject.WaistGirth, subject.BustGirth).Refuse(
 			"bodice: the waist girth of %s is too small for the bust girth of %s: the darts "+
-				"would be wider than %s; measure both again, or let the waist hang straight", construct.Length(f.Waist), construct.Length(f.Bust), construct.Length(mostDart))
+				"would be wider than %s; measure both again, or let the waist hang straight", construct.Length(f.Waist),
+			construct.Length(f.Bust), construct.Length(mostDart))
 	}
 	return s, nil
 }

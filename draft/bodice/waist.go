@@ -56,7 +56,8 @@ func drawWaist(side pieces.Path, darts []waistDart) waistSeam {
 		from, leaving = outer, construct.Square(construct.Direction(apex, outer))
 	}
 	foot, up := side[0].Start(), side[0].Tangent(0)
-	w.stretches = append(w.stretches, construct.Curve(from, leaving, 1./3, foot, construct.Back(construct.Square(up)), 1./3))
+	last := construct.Curve(from, leaving, 1./3, foot, construct.Back(construct.Square(up)), 1./3)
+	w.stretches = append(w.stretches, last)
 	return w
 }
 
@@ -108,7 +109,8 @@ func fitWaist(side pieces.Path, darts []waistDart, length float64) waistSeam {
 // second halfway from there to the side; apex gives the height of each one's
 // point. ok is false when a dart has less than 12 mm of seam beside it, or is
 // too wide for its length to lie flat.
-func placeDarts(widths []float64, first, side float64, apex func(i int, middle float64) float64) (darts []waistDart, ok bool) {
+func placeDarts(widths []float64, first, side float64,
+	apex func(i int, middle float64) float64) (darts []waistDart, ok bool) {
 	clear := 0.0
 	for i, width := range widths {
 		middle := first
@@ -169,10 +171,12 @@ func (w waistSeam) record(s *construct.Sheet, waist, underarm construct.Point, s
 	}
 	s.Draw("draw the side seam "+construct.Numbers(underarm, foot), "")
 	for _, d := range w.darts {
-		s.Draw("mark a waist dart {} wide, its middle {} from the centre line, its ends {} below the waist, its point {} above it", "what is left to take in",
+		s.Draw("mark a waist dart {} wide, its middle {} from the centre line, its ends {} below the waist, its "+
+			"point {} above it", "what is left to take in",
 			construct.Distance(d.Start, d.End), d.Apex[0], -d.Start[1], d.Apex[1])
 	}
-	s.Draw("draw the waist "+construct.Numbers(waist, foot), "square to the centre line, to the dart legs and to the side seam")
+	s.Draw("draw the waist "+construct.Numbers(waist, foot), "square to the centre line, to the dart legs and to the "+
+		"side seam")
 }
 
 // edges of the waist from the centre line to the side: "waist", or with darts

@@ -14,13 +14,14 @@ import (
 // yoke cuts a back in two along a level line so far below the back neck point:
 // the back below and the yoke above it, in one on the fold and cut twice, so
 // that one lines the other [source.CommonPractice].
-func (f figures) yoke(s *construct.Sheet, o Options, b backUpper, whole pieces.Piece) (lower, yoke pieces.Piece, err error) {
+func (f figures) yoke(s *construct.Sheet, o Options, b backUpper,
+	whole pieces.Piece) (lower, yoke pieces.Piece, err error) {
 	level := b.nape.Y() - o.Yoke
 	least, most := b.nape.Y()-b.tip.Y()+15, b.nape.Y()-f.underarm-60
 	if o.Yoke < least || o.Yoke < 30 || o.Yoke > most {
 		return lower, yoke, construct.About(subject.Yoke).Refuse("bodice: a yoke of %s below the back neck point does "+
-			"not lie between shoulder and underarm; ask for %s to %s", construct.Length(o.Yoke), construct.AtLeast(max(least,
-			30)), construct.AtMost(most))
+			"not lie between shoulder and underarm; ask for %s to %s", construct.Length(o.Yoke),
+			construct.AtLeast(max(least, 30)), construct.AtMost(most))
 	}
 	armhole, _ := whole.Edge(seams.Armhole)
 	below := construct.Reach(armhole.Path, 1, level)
@@ -32,7 +33,8 @@ func (f figures) yoke(s *construct.Sheet, o Options, b backUpper, whole pieces.P
 	for _, e := range whole.Edges {
 		switch e.Name {
 		case seams.Armhole:
-			lower.Edges = append(lower.Edges, construct.Edge(e.Name, construct.Stretch(e.Path, 0, below)), construct.Edge(seams.YokeSeam, construct.Line(end, centre)))
+			lower.Edges = append(lower.Edges, construct.Edge(e.Name, construct.Stretch(e.Path, 0, below)),
+				construct.Edge(seams.YokeSeam, construct.Line(end, centre)))
 			yoke.Edges = append(yoke.Edges, construct.Edge(e.Name, construct.Stretch(e.Path, below, length)))
 		case seams.Shoulder, seams.Neck:
 			yoke.Edges = append(yoke.Edges, e)
@@ -47,11 +49,13 @@ func (f figures) yoke(s *construct.Sheet, o Options, b backUpper, whole pieces.P
 	yoke.Cut, yoke.Pair, yoke.Fold, yoke.Darts, yoke.Marks = 2, false, seams.CentreBack, nil, nil
 	lower.Notches, yoke.Notches = shared(whole.Notches, below)
 	half := end[0] / 2
-	lower.Notches = append(lower.Notches, pieces.Notch{Edge: seams.YokeSeam, At: end[0] - half, Count: 1, Match: marks.Yoke})
+	lower.Notches = append(lower.Notches, pieces.Notch{Edge: seams.YokeSeam, At: end[0] - half, Count: 1,
+		Match: marks.Yoke})
 	yoke.Notches = append(yoke.Notches, pieces.Notch{Edge: seams.YokeSeam, At: half, Count: 1, Match: marks.Yoke})
 	yoke.Grain = pieces.Grain{From: orb.Point{half, level + 0.15*o.Yoke}, To: orb.Point{half, level + 0.8*o.Yoke}}
 	lower.Grain = upright(f.acrossBack/4, level)
-	s.Draw("square across, {} below "+construct.Numbers(b.nape)+", to the armhole, and cut: the yoke above, the back below", "the depth of the yoke", o.Yoke)
+	s.Draw("square across, {} below "+construct.Numbers(b.nape)+", to the armhole, and cut: the yoke above, the back "+
+		"below", "the depth of the yoke", o.Yoke)
 	return lower, yoke, nil
 }
 

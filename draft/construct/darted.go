@@ -36,7 +36,8 @@ func DartedSeam(of seams.Name, from, leaving, to, arriving orb.Point, darts []Da
 		middle := Between(start, to, d.Share)
 		apex := Go(middle, Square(way), d.Length)
 		first, second := Go(middle, way, -d.Width/2), Go(middle, way, d.Width/2)
-		edges = append(edges, Edge(of.Stretch(i+1), Curve(from, leaving, gentle, first, Square(Direction(apex, first)), gentle)))
+		edges = append(edges, Edge(of.Stretch(i+1),
+			Curve(from, leaving, gentle, first, Square(Direction(apex, first)), gentle)))
 		from, leaving = second, Square(Direction(apex, second))
 		mouth := DartMouth(second, apex, first, leaving).Reverse()
 		dart := pieces.Dart{

@@ -17,10 +17,12 @@ import (
 // of the way, where the piece is.
 func TestDartedSeam(t *testing.T) {
 	left := orb.Point{-1, 0}
-	edges, darts := DartedSeam(seams.Waist, orb.Point{200, 0}, left, orb.Point{0, 0}, left, []DartAt{{Share: 0.5, Width: 30, Length: 100}})
+	edges, darts := DartedSeam(seams.Waist, orb.Point{200, 0}, left, orb.Point{0, 0}, left,
+		[]DartAt{{Share: 0.5, Width: 30, Length: 100}})
 	require.Len(t, darts, 1)
 	d := darts[0]
-	assert.Equal(t, pieces.Dart{Name: seams.Waist.Dart(1), Mouth: seams.Waist.Mouth(1), Start: orb.Point{115, 0}, Apex: orb.Point{100, -100}, End: orb.Point{85, 0}}, d)
+	assert.Equal(t, pieces.Dart{Name: seams.Waist.Dart(1), Mouth: seams.Waist.Mouth(1), Start: orb.Point{115, 0},
+		Apex: orb.Point{100, -100}, End: orb.Point{85, 0}}, d)
 	var names []seams.Name
 	for i, e := range edges {
 		names = append(names, e.Name)
@@ -44,7 +46,8 @@ func TestDartedSeam(t *testing.T) {
 }
 
 func TestStretch(t *testing.T) {
-	path := Join(Line(orb.Point{0, 0}, orb.Point{100, 0}), pieces.Path{pieces.Arc{Centre: orb.Point{100, 50}, Radius: 50, Begin: -math.Pi / 2, Sweep: math.Pi / 2}})
+	path := Join(Line(orb.Point{0, 0}, orb.Point{100, 0}),
+		pieces.Path{pieces.Arc{Centre: orb.Point{100, 50}, Radius: 50, Begin: -math.Pi / 2, Sweep: math.Pi / 2}})
 	for _, c := range []struct{ from, to float64 }{{0, 100}, {20, 60}, {90, 130}, {110, 150}, {0, path.Length()}} {
 		part := Stretch(path, c.from, c.to)
 		assert.InDelta(t, c.to-c.from, part.Length(), 1e-4)

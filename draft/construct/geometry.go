@@ -77,7 +77,8 @@ func Bend(from, leaving orb.Point, share float64, to, arriving orb.Point, shareT
 	if !ok {
 		return Line(from, to)
 	}
-	return pieces.Path{pieces.Bezier{P0: from, P1: Between(from, corner, share), P2: Between(to, corner, shareTo), P3: to}}
+	return pieces.Path{pieces.Bezier{P0: from, P1: Between(from, corner, share), P2: Between(to, corner, shareTo),
+		P3: to}}
 }
 
 // Join makes one path of several, each beginning where the one before ends.

@@ -63,7 +63,8 @@ func outlinePlaces(piece pieces.Piece) []place {
 	}
 	for _, d := range piece.Darts {
 		name := dartNamed(d.Name)
-		out = append(out, place{d.Start, "a leg of " + name}, place{d.Apex, "the point of " + name}, place{d.End, "the other leg of " + name})
+		out = append(out, place{d.Start, "a leg of " + name}, place{d.Apex, "the point of " + name},
+			place{d.End, "the other leg of " + name})
 		if d.Mouth == seams.None {
 			out = append(out, place{d.OtherApex, "the lower point of " + name})
 		}

@@ -101,17 +101,20 @@ func (s *Sheet) Raised(from Point, by float64, rule string) Point {
 
 // Down sets a point straight below another.
 func (s *Sheet) Down(from Point, by float64, rule string) Point {
-	return s.point(from, orb.Point{from.X(), from.Y() - by}, from.text("square down from %d by {} to")+" %[1]d", rule, by)
+	return s.point(from, orb.Point{from.X(), from.Y() - by}, from.text("square down from %d by {} to")+" %[1]d", rule,
+		by)
 }
 
 // Right sets a point level with another, to its right.
 func (s *Sheet) Right(from Point, by float64, rule string) Point {
-	return s.point(from, orb.Point{from.X() + by, from.Y()}, from.text("square across from %d to the right by {} to")+" %[1]d", rule, by)
+	return s.point(from, orb.Point{from.X() + by, from.Y()},
+		from.text("square across from %d to the right by {} to")+" %[1]d", rule, by)
 }
 
 // Left sets a point level with another, to its left.
 func (s *Sheet) Left(from Point, by float64, rule string) Point {
-	return s.point(from, orb.Point{from.X() - by, from.Y()}, from.text("square across from %d to the left by {} to")+" %[1]d", rule, by)
+	return s.point(from, orb.Point{from.X() - by, from.Y()},
+		from.text("square across from %d to the left by {} to")+" %[1]d", rule, by)
 }
 
 // Slope sets a point on a line from another that falls to the right by so
@@ -124,7 +127,8 @@ func (s *Sheet) Slope(from Point, length, fall float64, rule string) Point {
 
 // Along sets a point on the line from one point towards another.
 func (s *Sheet) Along(from, to Point, by float64, rule string) Point {
-	return s.point(from, Toward(from.At, to.At, by), fmt.Sprintf("on the line %d-%d, {} from %d, mark", from.Number, to.Number, from.Number)+" %[1]d", rule, by)
+	return s.point(from, Toward(from.At, to.At, by),
+		fmt.Sprintf("on the line %d-%d, {} from %d, mark", from.Number, to.Number, from.Number)+" %[1]d", rule, by)
 }
 
 // SquareOut sets a point off the middle of the line from one point to
@@ -134,7 +138,8 @@ func (s *Sheet) SquareOut(from, to Point, out float64, rule string) Point {
 	middle := Between(from.At, to.At, 0.5)
 	way := Direction(from.At, to.At)
 	at := orb.Point{middle[0] - way[1]*out, middle[1] + way[0]*out}
-	return s.point(from, at, fmt.Sprintf("at the middle of %d-%d square out by {} to", from.Number, to.Number)+" %[1]d", rule, math.Abs(out))
+	return s.point(from, at, fmt.Sprintf("at the middle of %d-%d square out by {} to", from.Number, to.Number)+" %[1]d",
+		rule, math.Abs(out))
 }
 
 // ReachRight sets the point to the right where a line of a length from one
@@ -151,7 +156,8 @@ func (s *Sheet) ReachLeft(from, level Point, length float64, rule string) Point 
 func (s *Sheet) reach(from, level Point, length, side float64, rule string) Point {
 	fall := from.Y() - level.Y()
 	at := orb.Point{from.X() + side*math.Sqrt(max(0, length*length-fall*fall)), level.Y()}
-	return s.point(from, at, from.text("from %d draw a line of {} that is level with")+level.text(" %d at its end,")+" %[1]d", rule, length)
+	return s.point(from, at, from.text("from %d draw a line of {} that is level with")+level.text(" %d at its end,")+
+		" %[1]d", rule, length)
 }
 
 // Turn sets the point that another comes to when the paper is turned about a

@@ -19,7 +19,8 @@ func Trace(piece pieces.Piece) Sheet {
 	}
 	low, high := places[0].at, places[2].at
 	corner := s.Start(low[0], low[1], "the lower left corner")
-	right, up := s.Right(corner, high[0]-low[0], "the width"), s.Up(corner, high[1]-low[1], "the height, along the grain")
+	right, up := s.Right(corner, high[0]-low[0], "the width"), s.Up(corner, high[1]-low[1],
+		"the height, along the grain")
 	s.Draw("complete the rectangle "+Numbers(corner, right, up), "")
 	return s
 }
@@ -27,7 +28,8 @@ func Trace(piece pieces.Piece) Sheet {
 // isRectangle says that the places are the corners of an upright rectangle,
 // from the lower left one counter-clockwise.
 func isRectangle(c []place) bool {
-	return len(c) == 4 && c[0].at[1] == c[1].at[1] && c[1].at[0] == c[2].at[0] && c[2].at[1] == c[3].at[1] && c[3].at[0] == c[0].at[0]
+	return len(c) == 4 && c[0].at[1] == c[1].at[1] && c[1].at[0] == c[2].at[0] && c[2].at[1] == c[3].at[1] &&
+		c[3].at[0] == c[0].at[0]
 }
 
 // Offset sets a point so far across and up or down from another.
@@ -48,5 +50,6 @@ func (s *Sheet) Offset(from Point, at orb.Point, rule string) Point {
 	case up < none:
 		return s.point(from, at, from.text("square across from %d to the "+side+" by {} to")+" %[1]d", rule, across)
 	}
-	return s.point(from, at, from.text("square across from %d to the "+side+" by {} and "+way+" by {} to")+" %[1]d", rule, across, up)
+	return s.point(from, at, from.text("square across from %d to the "+side+" by {} and "+way+" by {} to")+" %[1]d",
+		rule, across, up)
 }

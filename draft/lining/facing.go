@@ -30,5 +30,6 @@ func (d *deriving) cutFacing() {
 	}
 	edges[0].Path = construct.Stretch(lower.Path, cut, lower.Path.Length())
 	d.moveNotches(lower.Name, -cut)
-	d.piece.Edges = append(edges[:neck+1:neck+1], construct.Edge(seams.FacingEdge, construct.Line(edges[neck].Path.End(), edges[0].Path.Start())))
+	d.piece.Edges = append(edges[:neck+1:neck+1],
+		construct.Edge(seams.FacingEdge, construct.Line(edges[neck].Path.End(), edges[0].Path.Start())))
 }

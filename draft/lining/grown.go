@@ -26,7 +26,8 @@ func (d *deriving) cutVent() {
 	edges[centre].Path = construct.Line(edges[centre].Path.Start(), hem.Path.Start())
 	d.more[seams.CentreBack] += edges[centre].Path.Length() - begins
 	d.piece.Edges = append(edges[:centre+1:centre+1], edges[edge+1:]...)
-	d.piece.Notches = append(d.piece.Notches, pieces.Notch{Edge: seams.CentreBack, At: begins, Count: 1, Match: marks.OpenBelow})
+	d.piece.Notches = append(d.piece.Notches,
+		pieces.Notch{Edge: seams.CentreBack, At: begins, Count: 1, Match: marks.OpenBelow})
 }
 
 // cutFly leaves out the extension of a fly: the lining goes down the centre
@@ -42,7 +43,8 @@ func (d *deriving) cutFly() {
 	d.moveNotches(seams.Crotch, centre.Length())
 	d.more[seams.Crotch] += centre.Length()
 	d.piece.Edges = append(edges[:waist:waist], edges[crotch:]...)
-	d.piece.Notches = append(d.piece.Notches, pieces.Notch{Edge: seams.Crotch, At: centre.Length(), Count: 1, Match: marks.OpenAbove})
+	d.piece.Notches = append(d.piece.Notches,
+		pieces.Notch{Edge: seams.Crotch, At: centre.Length(), Count: 1, Match: marks.OpenAbove})
 }
 
 // cutCasing leaves out the casing of an elastic waist: the lining ends at the

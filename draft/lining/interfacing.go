@@ -42,7 +42,8 @@ func Interface(shell pieces.Piece, o Interfacing) (pieces.Piece, construct.Sheet
 	if o.Reduce == nil {
 		s.Draw("trace the seam line of the "+shell.Name+"; it has no allowances", "so that the seams stay thin")
 	} else {
-		s.Draw("trace the "+shell.Name+", each allowance narrower by {}", "so that it does not show at the edges", *o.Reduce)
+		s.Draw("trace the "+shell.Name+", each allowance narrower by {}", "so that it does not show at the edges",
+			*o.Reduce)
 	}
 	return piece, s, nil
 }

@@ -46,7 +46,8 @@ func Of(shell pieces.Piece, o Options) (Lining, error) {
 		return Lining{}, construct.About(subject.Shorter).Refuse("lining: it is %s shorter than the shell; that "+
 			"cannot be negative", construct.Length(o.Shorter))
 	case o.BackPleat < 0 || o.BackPleat > 100:
-		return Lining{}, construct.About(subject.BackPleat).Refuse("lining: a back pleat of %s cannot be; ask for %s to %s",
+		return Lining{}, construct.About(subject.BackPleat).Refuse("lining: a back pleat of %s cannot be; ask for %s "+
+			"to %s",
 			construct.Length(o.BackPleat), construct.Length(10), construct.AtMost(100))
 	}
 	d := deriving{piece: shell, more: map[seams.Name]float64{}}
@@ -72,19 +73,24 @@ func (d *deriving) sheet(shell pieces.Piece, o Options) construct.Sheet {
 	s := construct.Sheet{Piece: d.piece.Name}
 	s.Draw("trace the "+shell.Name+", its darts and notches", "")
 	if _, grown := shell.Edge(seams.ExtensionNeck); grown {
-		s.Draw("leave out the extension and the facing, and what the facing covers when it is folded back", "the lining is sewn to the edge of the facing")
+		s.Draw("leave out the extension and the facing, and what the facing covers when it is folded back",
+			"the lining is sewn to the edge of the facing")
 	}
 	if _, vented := shell.Edge(seams.VentTop); vented {
-		s.Draw("leave out the vent: draw the centre back straight down to the hem, notch it where the vent begins, and leave its seam open from there down", "so that the lining does not pull at the vent; its edges are hemmed, or sewn to those of the vent")
+		s.Draw("leave out the vent: draw the centre back straight down to the hem, notch it where the vent begins, "+
+			"and leave its seam open from there down", "so that the lining does not pull at the vent; its edges are "+
+			"hemmed, or sewn to those of the vent")
 	}
 	if _, fly := shell.Edge(seams.FlyEdge); fly {
-		s.Draw("leave out the fly extension: go down the centre front, notch it where the fly ends, and leave its seam open above", "the lining is sewn to the fly")
+		s.Draw("leave out the fly extension: go down the centre front, notch it where the fly ends, and leave its "+
+			"seam open above", "the lining is sewn to the fly")
 	}
 	if _, cased := shell.Edge(seams.CasingEdge); cased {
 		s.Draw("leave out the casing: the lining ends at the fold line", "it is caught in the casing")
 	}
 	if o.BackPleat > 0 && d.index(seams.CentreBack) >= 0 {
-		s.Draw("draw the centre back {} further out, and lengthen the edges beside it to meet it", "the pleat of ease", o.BackPleat)
+		s.Draw("draw the centre back {} further out, and lengthen the edges beside it to meet it", "the pleat of ease",
+			o.BackPleat)
 	}
 	if d.index(seams.NarrowHem) >= 0 {
 		s.Draw("draw the hem {} higher", "so that it does not show below the shell", o.Shorter)
@@ -103,13 +109,16 @@ func (d *deriving) addPleat(by float64) error {
 	out := construct.Back(construct.Square(edges[i].Path.Tangent(0)))
 	const square = 0.01 // as a difference of unit directions [source.OwnChoice]
 	into, from := edges[before].Path, edges[after].Path
-	if len(edges[i].Path) != 1 || construct.Distance(into.Tangent(into.Length()), out) > square || construct.Distance(from.Tangent(0), construct.Back(out)) > square {
+	if len(edges[i].Path) != 1 || construct.Distance(into.Tangent(into.Length()), out) > square ||
+		construct.Distance(from.Tangent(0), construct.Back(out)) > square {
 		return construct.About(subject.BackPleat).Refuse("%s: its edges do not meet the centre back squarely, so that "+
 			"no pleat can be laid there; leave the back pleat out for it", d.piece.Name)
 	}
 	edges[i].Path = edges[i].Path.Map(pieces.Move(out[0]*by, out[1]*by))
-	edges[before].Path = construct.Join(edges[before].Path, construct.Line(edges[before].Path.End(), edges[i].Path.Start()))
-	edges[after].Path = construct.Join(construct.Line(edges[i].Path.End(), edges[after].Path.Start()), edges[after].Path)
+	edges[before].Path = construct.Join(edges[before].Path,
+		construct.Line(edges[before].Path.End(), edges[i].Path.Start()))
+	edges[after].Path = construct.Join(construct.Line(edges[i].Path.End(), edges[after].Path.Start()),
+		edges[after].Path)
 	d.moveNotches(edges[after].Name, by)
 	d.more[edges[before].Name.Seam()] += by
 	d.more[edges[after].Name.Seam()] += by
@@ -128,7 +137,8 @@ func (d *deriving) shorten(by float64) error {
 		before, after := (i+len(edges)-1)%len(edges), (i+1)%len(edges)
 		if by > 0 {
 			if short := min(edges[before].Path.Length(), edges[after].Path.Length()); by > short-10 {
-				return construct.About(subject.Shorter).Refuse("%s: %s shorter is more than its shortest edge beside the "+
+				return construct.About(subject.Shorter).Refuse("%s: %s shorter is more than its shortest edge beside "+
+					"the "+
 					"hem, %s, has room for", d.piece.Name, construct.Length(by), construct.Length(short))
 			}
 			edges[before].Path = construct.Stretch(edges[before].Path, 0, edges[before].Path.Length()-by)
@@ -207,7 +217,8 @@ func (d *deriving) against(shell pieces.Piece) construct.Pairing {
 			most = off
 			worst = construct.Equal("lining to shell", d.piece.Name+", "+seam.String(), is, shell.Name, was)
 			worst.Normal = construct.Say(
-				"equal on every seam but for what it is shorter or wider on purpose; the one that differs most is shown (%s)",
+				"equal on every seam but for what it is shorter or wider on purpose; the one that differs most is "+
+					"shown (%s)",
 				source.CommonPractice)
 		}
 	}

@@ -42,7 +42,8 @@ func backSkirt() pieces.Piece {
 		edge(seams.SideSeam, orb.Point{250, 0}, orb.Point{250, 600}),
 		edge(seams.Waist, orb.Point{250, 600}, orb.Point{0, 600}),
 		edge(seams.CentreBack, orb.Point{0, 600}, orb.Point{0, 0}),
-	}, notch(seams.SkirtHem, 30), notch(seams.SideSeam, 100), notch(seams.CentreBack, 570), notch(seams.CentreBack, 590))
+	}, notch(seams.SkirtHem, 30), notch(seams.SideSeam, 100), notch(seams.CentreBack, 570),
+		notch(seams.CentreBack, 590))
 	shell.Marks = []pieces.Mark{
 		{Name: marks.HipLine, Path: construct.Line(orb.Point{0, 400}, orb.Point{250, 400})},
 		{Name: marks.Called("fold of the hem"), Path: construct.Line(orb.Point{0, 10}, orb.Point{250, 10})},
@@ -161,7 +162,8 @@ func TestBackPleat(t *testing.T) {
 				assert.NoError(t, err, "%s %g", which, slant)
 				continue
 			}
-			assert.ErrorContains(t, err, "back skirt lining: its edges do not meet the centre back squarely", "%s %g", which, slant)
+			assert.ErrorContains(t, err, "back skirt lining: its edges do not meet the centre back squarely", "%s %g",
+				which, slant)
 		}
 	}
 }

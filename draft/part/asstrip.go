@@ -24,11 +24,13 @@ func asStrips(o Options, name string, block Block) (Block, error) {
 	for _, piece := range all {
 		strip, ok := pieces.StripOf(piece)
 		if !ok {
-			return Block{}, construct.About(about).Refuse("%s: it is no straight strip, so it lies as it is drawn, in one "+
+			return Block{}, construct.About(about).Refuse("%s: it is no straight strip, so it lies as it is drawn, "+
+				"in one "+
 				"piece; leave grain and joins out", name)
 		}
 		if length := strip.Length / float64(o.Joins+1); length < construct.LeastStrip {
-			return Block{}, construct.About(subject.Joins).Refuse("%s: %d joins leave strips of only %s; ask for fewer", name,
+			return Block{}, construct.About(subject.Joins).Refuse("%s: %d joins leave strips of only %s; ask for fewer",
+				name,
 				o.Joins, construct.Length(length))
 		}
 		piece = strip.Joined(o.Joins)

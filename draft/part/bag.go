@@ -29,7 +29,8 @@ func BagOn(seam pieces.Path, name string, below, open float64) pieces.Piece {
 	x := top[0] + bagWidth/3
 	return pieces.Piece{
 		Name: name, Cut: 4, Pair: true,
-		Edges: []pieces.Edge{construct.Edge(seams.PocketSide, side), construct.Edge(seams.PocketTop, construct.Line(side.End(), top)), construct.Edge(seams.PocketEdge, edge)},
+		Edges: []pieces.Edge{construct.Edge(seams.PocketSide, side),
+			construct.Edge(seams.PocketTop, construct.Line(side.End(), top)), construct.Edge(seams.PocketEdge, edge)},
 		Grain: pieces.Grain{From: orb.Point{x, low[1]}, To: orb.Point{x, top[1] - bagBeyond}},
 		Notches: []pieces.Notch{
 			{Edge: seams.PocketSide, At: bagBeyond, Count: 1, Match: marks.PocketEnd},
@@ -51,7 +52,9 @@ func OpenPocket(piece pieces.Piece, edge seams.Name, below, open float64) pieces
 // BagSheet is the draft of a pocket bag by hand; the seam is named in words.
 func BagSheet(name, seam string, below, open float64) construct.Sheet {
 	s := construct.Sheet{Piece: name}
-	s.Draw("trace the "+seam+" of the front from {} below the waist down to {} below it, and notch it {} from either end", "the opening and 2 cm beyond both its ends", below-bagBeyond, below+open+bagBeyond, bagBeyond)
-	s.Draw("from its upper end draw level to the left by {}, from there straight down to {} below its lower end, and round the bottom off", "room for a hand", bagWidth, bagBeyond)
+	s.Draw("trace the "+seam+" of the front from {} below the waist down to {} below it, and notch it {} from either "+
+		"end", "the opening and 2 cm beyond both its ends", below-bagBeyond, below+open+bagBeyond, bagBeyond)
+	s.Draw("from its upper end draw level to the left by {}, from there straight down to {} below its lower end, and "+
+		"round the bottom off", "room for a hand", bagWidth, bagBeyond)
 	return s
 }

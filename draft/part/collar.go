@@ -16,7 +16,8 @@ func collar(m Measures, o Options, name string) (Block, error) {
 	neck := o.Length / 2
 	if neck == 0 {
 		if m.Front == nil {
-			return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck to fit it to: draft a bodice, or "+
+			return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck to fit it to: draft a bodice, "+
+				"or "+
 				"give the collar's length", name)
 		}
 		neck = construct.SeamLength(*m.Front, seams.Neck) + construct.SeamLength(*m.Back, seams.Neck)

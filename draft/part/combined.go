@@ -31,7 +31,8 @@ const combinedShare = 0.35
 func combinedFacing(m Measures, o Options, name string) (Block, error) {
 	switch {
 	case m.Front == nil:
-		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck and armhole to face: draft a bodice", name)
+		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck and armhole to face: draft a bodice",
+			name)
 	case m.WristWidth > 0:
 		return Block{}, construct.About(subject.Kind).Refuse("%s: there are sleeves in the armholes; ask for a neck "+
 			"facing, or leave out the sleeve", name)
@@ -49,11 +50,13 @@ func combinedFacing(m Measures, o Options, name string) (Block, error) {
 	block.combine(front, *m.Front, name+" front", depth)
 	block.combine(back, *m.Back, name+" back", depth)
 	a, b := block.Pieces[0], block.Pieces[1]
-	shoulder := construct.Equal("facing shoulder", b.Name, construct.SeamLength(b, seams.Shoulder), a.Name, construct.SeamLength(a, seams.Shoulder))
+	shoulder := construct.Equal("facing shoulder", b.Name, construct.SeamLength(b, seams.Shoulder), a.Name,
+		construct.SeamLength(a, seams.Shoulder))
 	shoulder.Least, shoulder.Most, shoulder.Normal = 0, 10,
 		construct.Say("the back 0 to 1 cm longer, eased in as on the bodice (%s)", source.CommonPractice)
 	block.Pairings = append(block.Pairings, shoulder,
-		construct.Equal("facing side", a.Name, construct.SeamLength(a, seams.SideSeam), b.Name, construct.SeamLength(b, seams.SideSeam)))
+		construct.Equal("facing side", a.Name, construct.SeamLength(a, seams.SideSeam), b.Name,
+			construct.SeamLength(b, seams.SideSeam)))
 	return block, nil
 }
 
@@ -83,7 +86,8 @@ func (b *Block) combine(c closedSeam, of pieces.Piece, name string, depth float6
 	rise := c.after.Path.Start()[1] - neck.Path.End()[1]
 	centre := construct.Stretch(c.after.Path, 0, depth+rise)
 	foot := centre.End()
-	lower := construct.Parted(construct.Curve(foot, orb.Point{1, 0}, combinedPull, side.Start(), construct.Back(construct.Square(side.Tangent(0))), combinedSide))
+	lower := construct.Parted(construct.Curve(foot, orb.Point{1, 0}, combinedPull, side.Start(),
+		construct.Back(construct.Square(side.Tangent(0))), combinedSide))
 	piece := pieces.Piece{Name: name, Kind: pieces.Facing, Cut: of.Cut, Pair: of.Pair, Fold: c.fold, Notches: c.notches}
 	piece.Edges = append(piece.Edges, construct.Edge(seams.FacingEdge, lower), construct.Edge(seams.SideSeam, side))
 	piece.Edges = append(piece.Edges, c.edges...)
@@ -98,12 +102,15 @@ func (b *Block) combine(c closedSeam, of pieces.Piece, name string, depth float6
 		if own := ownFacing(of); edge == seams.Neck && own > 0 {
 			length, said = length+own, said+", with the facing of the opening"
 		}
-		b.Pairings = append(b.Pairings, construct.Equal("facing to "+edge.String(), said, length, of.Name, construct.SeamLength(of, edge)))
+		b.Pairings = append(b.Pairings, construct.Equal("facing to "+edge.String(), said, length, of.Name,
+			construct.SeamLength(of, edge)))
 	}
 	s := construct.Sheet{Piece: name}
-	s.Draw("trace neck, shoulder and armhole of the "+of.Name+", the darts between them closed, with {} of the side below the underarm and of the centre below the neck", "the depth", depth)
+	s.Draw("trace neck, shoulder and armhole of the "+of.Name+", the darts between them closed, with {} of the side "+
+		"below the underarm and of the centre below the neck", "the depth", depth)
 	if ownFacing(of) > 0 {
-		s.Draw("end the neck where the facing of the opening does, and go straight down from there", "the two are joined")
+		s.Draw("end the neck where the facing of the opening does, and go straight down from there",
+			"the two are joined")
 	}
 	s.Draw("draw the lower edge from there to the side", "square to both")
 	b.Sheets = append(b.Sheets, s)

@@ -45,13 +45,15 @@ func buttonedCuff(m Measures, o Options, name string) (Block, error) {
 		Notches: []pieces.Notch{{Edge: seams.Wrist, At: cuffOverlap, Count: 1, Match: marks.Placket}},
 		Marks: []pieces.Mark{
 			{Name: marks.Button, At: orb.Point{length - cuffOverlap/2, depth / 2}},
-			{Name: marks.Buttonhole, Path: construct.Line(orb.Point{cuffOverlap / 2, depth / 2}, orb.Point{cuffOverlap/2 + 15, depth / 2})},
+			{Name: marks.Buttonhole, Path: construct.Line(orb.Point{cuffOverlap / 2, depth / 2},
+				orb.Point{cuffOverlap/2 + 15, depth / 2})},
 		},
 	}
 	block := Block{Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{cuffSheet(name, length, depth, round)}}
 	if m.WristWidth > 0 {
 		taken := o.PleatedAway(m.WristWidth, m.Wrist)
-		block.Pairings = []construct.Pairing{construct.Equal("wrist to cuff", "sleeve wrist, pleated or gathered, with the placket", m.WristWidth-taken+cuffOverlap, name, length)}
+		block.Pairings = []construct.Pairing{construct.Equal("wrist to cuff",
+			"sleeve wrist, pleated or gathered, with the placket", m.WristWidth-taken+cuffOverlap, name, length)}
 		if taken > 0 {
 			block.Figures = []construct.Figure{{Name: "taken up at the wrist in pleats or gathers", Value: taken}}
 		}
@@ -93,18 +95,21 @@ func sleevePlacket(m Measures, o Options, name string) (Block, error) {
 	slit, width := o.SlitLength(), o.FinishedDepth()
 	if most := m.Underarm - slitLeftOver; slit > most {
 		return Block{}, construct.About(subject.Length).Refuse("%s: a slit of %s is too long for an underarm seam of "+
-			"%s; ask for %s or less, or a longer sleeve", name, construct.Length(slit), construct.Length(m.Underarm), construct.AtMost(max(0, most)))
+			"%s; ask for %s or less, or a longer sleeve", name, construct.Length(slit), construct.Length(m.Underarm),
+			construct.AtMost(max(0, most)))
 	}
 	piece := pieces.Rectangle(name, 2*width, 2*slit)
 	piece.Cut, piece.Pair = 2, true
 	for i, edge := range []seams.Name{seams.LowerWrist, seams.OuterCuffEdge, seams.UpperWrist, seams.SlitCuffEdge} {
 		piece.Edges[i].Name = edge
 	}
-	piece.Marks = []pieces.Mark{{Name: marks.FoldLine, Path: construct.Line(orb.Point{width, 0}, orb.Point{width, 2 * slit})}}
+	piece.Marks = []pieces.Mark{{Name: marks.FoldLine,
+		Path: construct.Line(orb.Point{width, 0}, orb.Point{width, 2 * slit})}}
 	piece.Notches = []pieces.Notch{{Edge: seams.SlitCuffEdge, At: slit, Count: 1, Match: marks.SlitTop}}
 	return Block{
-		Pieces:   []pieces.Piece{piece},
-		Pairings: []construct.Pairing{construct.Equal("placket to slit", name, construct.SeamLength(piece, seams.SlitCuffEdge), "both edges of the slit", 2*slit)},
+		Pieces: []pieces.Piece{piece},
+		Pairings: []construct.Pairing{construct.Equal("placket to slit", name,
+			construct.SeamLength(piece, seams.SlitCuffEdge), "both edges of the slit", 2*slit)},
 	}, nil
 }
 
@@ -127,9 +132,11 @@ func MarkSlit(sleeve pieces.Piece, slit float64) pieces.Piece {
 	at := slitPlace * wrist.Path.Length()
 	foot := wrist.Path.At(at)
 	top := construct.Go(foot, construct.Square(wrist.Path.Tangent(at)), slit)
-	sleeve.Marks = slices.DeleteFunc(slices.Clone(sleeve.Marks), func(m pieces.Mark) bool { return m.Name == marks.PlacketSlit })
+	sleeve.Marks = slices.DeleteFunc(slices.Clone(sleeve.Marks),
+		func(m pieces.Mark) bool { return m.Name == marks.PlacketSlit })
 	sleeve.Marks = append(sleeve.Marks, pieces.Mark{Name: marks.PlacketSlit, Path: construct.Line(foot, top)})
-	sleeve.Notches = slices.DeleteFunc(slices.Clone(sleeve.Notches), func(n pieces.Notch) bool { return n.Edge == seams.Wrist && n.Match == marks.Placket })
+	sleeve.Notches = slices.DeleteFunc(slices.Clone(sleeve.Notches),
+		func(n pieces.Notch) bool { return n.Edge == seams.Wrist && n.Match == marks.Placket })
 	sleeve.Notches = append(sleeve.Notches, pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: marks.Placket})
 	return sleeve
 }
@@ -155,7 +162,8 @@ func MarkPleats(sleeve pieces.Piece, taken float64) pieces.Piece {
 	for i := range count {
 		from := begin + float64(i)*(each+pleatApart)
 		for _, at := range []float64{from, from + each} {
-			sleeve.Notches = append(sleeve.Notches, pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: marks.Pleat.Numbered(i + 1)})
+			sleeve.Notches = append(sleeve.Notches,
+				pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: marks.Pleat.Numbered(i + 1)})
 		}
 	}
 	return sleeve

@@ -37,7 +37,9 @@ func armholeFacing(m Measures, o Options, name string) (Block, error) {
 	}
 	front, back := block.Pieces[0], block.Pieces[1]
 	for _, end := range []seams.Name{seams.Shoulder, seams.SideSeam} {
-		block.Pairings = append(block.Pairings, construct.Equal("facing "+end.String(), front.Name, construct.SeamLength(front, end), back.Name, construct.SeamLength(back, end)))
+		block.Pairings = append(block.Pairings,
+			construct.Equal("facing "+end.String(), front.Name, construct.SeamLength(front, end), back.Name,
+				construct.SeamLength(back, end)))
 	}
 	return block, nil
 }
@@ -81,13 +83,17 @@ func (b *Block) face(of pieces.Piece, edge seams.Name, name string, usual float6
 		depth = min(usual, room)
 	case depth > room:
 		return construct.About(subject.Depth).Refuse("%s: a depth of %s is more than the %s and the %s have room for "+
-			"beside the %s; ask for %s or less", name, construct.Length(depth), c.before.Name.Seam(), c.after.Name.Seam(), edge, construct.AtMost(room))
+			"beside the %s; ask for %s or less", name, construct.Length(depth), c.before.Name.Seam(),
+			c.after.Name.Seam(), edge, construct.AtMost(room))
 	}
 	b.Pieces = append(b.Pieces, c.facing(of, name, depth))
-	b.Pairings = append(b.Pairings, construct.Equal("facing to "+edge.String(), name, construct.SeamLength(b.Pieces[len(b.Pieces)-1], edge), of.Name, construct.SeamLength(of, edge)))
+	b.Pairings = append(b.Pairings, construct.Equal("facing to "+edge.String(), name,
+		construct.SeamLength(b.Pieces[len(b.Pieces)-1], edge), of.Name, construct.SeamLength(of, edge)))
 	s := construct.Sheet{Piece: name}
-	s.Draw("trace the "+edge.String()+" of the "+of.Name+", its darts closed, and {} of the edges on either side", "the depth", depth)
-	s.Draw("mark {} from the "+edge.String()+" at both ends and at several places between, square to it, and draw the outer edge through the marks", "", depth)
+	s.Draw("trace the "+edge.String()+" of the "+of.Name+", its darts closed, and {} of the edges on either side",
+		"the depth", depth)
+	s.Draw("mark {} from the "+edge.String()+" at both ends and at several places between, square to it, and draw "+
+		"the outer edge through the marks", "", depth)
 	b.Sheets = append(b.Sheets, s)
 	return nil
 }

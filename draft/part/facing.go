@@ -29,7 +29,8 @@ func neckFacing(m Measures, o Options, name string) (Block, error) {
 		block.Pairings = append(block.Pairings, neckMatched(facing, side.of, side.half+" neck"))
 	}
 	front, back := block.Pieces[0], block.Pieces[1]
-	block.Pairings = append(block.Pairings, construct.Equal("facing shoulder", back.Name, construct.SeamLength(back, seams.Shoulder), front.Name, construct.SeamLength(front, seams.Shoulder)))
+	block.Pairings = append(block.Pairings, construct.Equal("facing shoulder", back.Name,
+		construct.SeamLength(back, seams.Shoulder), front.Name, construct.SeamLength(front, seams.Shoulder)))
 	return block, nil
 }
 
@@ -40,7 +41,8 @@ func neckMatched(facing, of pieces.Piece, neck string) construct.Pairing {
 	if own > 0 {
 		name += ", with the facing of the opening"
 	}
-	return construct.Equal("facing to neck", name, construct.SeamLength(facing, seams.Neck)+own, neck, construct.SeamLength(of, seams.Neck))
+	return construct.Equal("facing to neck", name, construct.SeamLength(facing, seams.Neck)+own, neck,
+		construct.SeamLength(of, seams.Neck))
 }
 
 // facingDepth is the depth asked for, or the usual one, less where the

@@ -42,7 +42,8 @@ func flatCollar(m Measures, o Options, name string) (Block, error) {
 			"drawn; ask for %s to %s", name, construct.Length(overlap), construct.Length(10), construct.Length(20))
 	}
 	piece := n.flat(name, depth, overlap, shoulder)
-	return Block{Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{n.flatSheet(name, depth, overlap)}, Pairings: []construct.Pairing{n.matched(piece)}}, nil
+	return Block{Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{n.flatSheet(name, depth, overlap)},
+		Pairings: []construct.Pairing{n.matched(piece)}}, nil
 }
 
 // flat draws the collar on the piece at its fold.
@@ -61,7 +62,8 @@ func (n halfNeck) flat(name string, depth, overlap, shoulder float64) pieces.Pie
 	}
 	foot := outer.Start()
 	piece := pieces.Piece{Name: name, Cut: 2, Fold: n.centre, Edges: edges}
-	piece.Grain = pieces.Grain{From: orb.Point{depth / 4, foot[1] + 0.2*depth}, To: orb.Point{depth / 4, foot[1] + 0.8*depth}}
+	piece.Grain = pieces.Grain{From: orb.Point{depth / 4, foot[1] + 0.2*depth},
+		To: orb.Point{depth / 4, foot[1] + 0.8*depth}}
 	piece.Notches = []pieces.Notch{{Edge: seams.Neck.Stretch(2), At: 0, Count: 1, Match: marks.Shoulder}}
 	return piece
 }
@@ -78,14 +80,17 @@ func (n halfNeck) laid(overlap float64) pieces.Motion {
 	from := construct.Back(otherPath.Tangent(otherPath.Length()))
 	turn := (math.Atan2(along[1], along[0])-math.Atan2(from[1], from[0]))*180/math.Pi - overlap
 	point := flip.Apply(other.Start())
-	return flip.Then(pieces.Move(-point[0], -point[1])).Then(pieces.Turn(turn)).Then(pieces.Move(neck.Start()[0], neck.Start()[1]))
+	return flip.Then(pieces.Move(-point[0], -point[1])).Then(pieces.Turn(turn)).Then(pieces.Move(neck.Start()[0],
+		neck.Start()[1]))
 }
 
 func (n halfNeck) flatSheet(name string, depth, overlap float64) construct.Sheet {
 	s := construct.Sheet{Piece: name}
 	s.Draw("trace the "+n.fold.Name+", with its neck, shoulder and "+n.centre.String(), "")
-	s.Draw("lay the "+n.open.Name+" to it, neck point on neck point, so that its shoulder tip lies {} over the other's, and trace its neck and "+n.opening.String(), "so that the collar lies close", overlap)
-	s.Draw("mark {} from the neck at the "+n.centre.String()+", at the "+n.opening.String()+" and at several places between, square to the neck", "the depth", depth)
+	s.Draw("lay the "+n.open.Name+" to it, neck point on neck point, so that its shoulder tip lies {} over the "+
+		"other's, and trace its neck and "+n.opening.String(), "so that the collar lies close", overlap)
+	s.Draw("mark {} from the neck at the "+n.centre.String()+", at the "+n.opening.String()+
+		" and at several places between, square to the neck", "the depth", depth)
 	s.Draw("draw the outer edge through the marks", "square to both centre lines")
 	return s
 }

@@ -35,9 +35,12 @@ func gatheredSkirt(m Measures, o Options, name string) (Block, error) {
 	if m.Front != nil {
 		length := construct.SeamLength
 		block.Pairings = []construct.Pairing{
-			construct.Gathered("skirt to waist", frontPanel.Name, length(frontPanel, seams.Waist), "front waist", m.FrontWaist),
-			construct.Gathered("skirt to waist", backPanel.Name, length(backPanel, seams.Waist), "back waist", m.BackWaist),
-			construct.Equal("skirt side", frontPanel.Name, length(frontPanel, seams.SideSeam), backPanel.Name, length(backPanel, seams.SideSeam)),
+			construct.Gathered("skirt to waist", frontPanel.Name, length(frontPanel, seams.Waist), "front waist",
+				m.FrontWaist),
+			construct.Gathered("skirt to waist", backPanel.Name, length(backPanel, seams.Waist), "back waist",
+				m.BackWaist),
+			construct.Equal("skirt side", frontPanel.Name, length(frontPanel, seams.SideSeam), backPanel.Name,
+				length(backPanel, seams.SideSeam)),
 		}
 	}
 	return block, nil

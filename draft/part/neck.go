@@ -24,7 +24,8 @@ type halfNeck struct {
 // does, and lies on the fold at the other centre line.
 func neckOf(m Measures, name string) (halfNeck, error) {
 	if m.Front == nil {
-		return halfNeck{}, construct.About(subject.Kind).Refuse("%s: there is no neck to fit it to: draft a bodice", name)
+		return halfNeck{}, construct.About(subject.Kind).Refuse("%s: there is no neck to fit it to: draft a bodice",
+			name)
 	}
 	n := halfNeck{fold: *m.Back, open: *m.Front, centre: seams.CentreBack, opening: seams.CentreFront}
 	if m.Back.Fold == seams.None && m.Front.Fold != seams.None {
@@ -42,5 +43,6 @@ func (n halfNeck) half() float64 { return n.first + n.second }
 
 // matched pairs the neck edge of a collar with the neck, all round.
 func (n halfNeck) matched(collar pieces.Piece) construct.Pairing {
-	return construct.Equal("collar to neck", collar.Name, 2*construct.SeamLength(collar, seams.Neck), "neck seam", 2*n.half())
+	return construct.Equal("collar to neck", collar.Name, 2*construct.SeamLength(collar, seams.Neck), "neck seam",
+		2*n.half())
 }

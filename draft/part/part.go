@@ -54,7 +54,8 @@ func check(o Options, name string) error {
 		return construct.About(subject.Depth).Refuse("%s: the length is missing: give its depth, from the upper edge "+
 			"to the hem", name)
 	case o.Length == 0 && o.Kind == StraightPanel:
-		return construct.About(subject.Length).Refuse("%s: the width is missing: give its length along the upper edge", name)
+		return construct.About(subject.Length).Refuse("%s: the width is missing: give its length along the upper edge",
+			name)
 	}
 	return nil
 }

@@ -21,7 +21,8 @@ func measures(t *testing.T, o bodice.Options) Measures {
 	require.NoError(t, err)
 	return Measures{
 		Front: &block.Front, Back: &block.Back, Waist: 760, Wrist: 165,
-		FrontWaist: construct.SeamLength(block.Front, seams.Waist), BackWaist: construct.SeamLength(block.Back, seams.Waist),
+		FrontWaist: construct.SeamLength(block.Front, seams.Waist),
+		BackWaist:  construct.SeamLength(block.Back, seams.Waist),
 	}
 }
 
@@ -41,7 +42,8 @@ func TestNeckFacing(t *testing.T) {
 			require.Len(t, facings, 2)
 			for i, of := range []*pieces.Piece{m.Front, m.Back} {
 				require.NoError(t, facings[i].Check())
-				assert.InDelta(t, construct.SeamLength(*of, seams.Neck), construct.SeamLength(facings[i], seams.Neck), 1e-9)
+				assert.InDelta(t, construct.SeamLength(*of, seams.Neck), construct.SeamLength(facings[i], seams.Neck),
+					1e-9)
 				assert.InDelta(t, depth, construct.SeamLength(facings[i], seams.Shoulder), 1e-6)
 				outer, _ := facings[i].Edge(seams.FacingEdge)
 				neck, _ := facings[i].Edge(seams.Neck)
@@ -65,7 +67,8 @@ func TestCollarFitsTheNeck(t *testing.T) {
 		require.NoError(t, made[0].Check())
 		assert.Equal(t, fold, made[0].Fold, "it opens where the bodice does")
 		assert.Equal(t, 2, made[0].Cut)
-		assert.InDelta(t, construct.SeamLength(*m.Front, seams.Neck)+construct.SeamLength(*m.Back, seams.Neck), construct.SeamLength(made[0], seams.Neck), 1e-9)
+		assert.InDelta(t, construct.SeamLength(*m.Front, seams.Neck)+construct.SeamLength(*m.Back, seams.Neck),
+			construct.SeamLength(made[0], seams.Neck), 1e-9)
 	}
 }
 
@@ -112,9 +115,11 @@ func TestRefusals(t *testing.T) {
 		"collar: there is no neck to fit it to: draft a bodice, or give the collar's length":    {Kind: Collar},
 		"neck facing: there is no neck to face: draft a bodice":                                 {Kind: NeckFacing},
 		"gathered skirt: the length is missing: give its depth, from the upper edge to the hem": {Kind: GatheredSkirt},
-		"tie: the width is missing: give its length along the upper edge":                       {Kind: StraightPanel, Name: "tie", Depth: 50},
-		"cuff: the depth is -1 cm; it cannot be negative":                                       {Kind: Cuff, Depth: -10},
-		"gathered skirt: a fullness of 9 cannot be gathered; 1.5 to 3 is usual":                 {Kind: GatheredSkirt, Depth: 600, Fullness: 9},
+		"tie: the width is missing: give its length along the upper edge": {Kind: StraightPanel,
+			Name: "tie", Depth: 50},
+		"cuff: the depth is -1 cm; it cannot be negative": {Kind: Cuff, Depth: -10},
+		"gathered skirt: a fullness of 9 cannot be gathered; 1.5 to 3 is usual": {Kind: GatheredSkirt, Depth: 600,
+			Fullness: 9},
 	} {
 		_, err := drafted(Measures{}, o)
 		assert.EqualError(t, err, want)

@@ -35,7 +35,8 @@ func patchPocket(_ Measures, o Options, name string) (Block, error) {
 	}
 	if height < width/2 {
 		return Block{}, construct.About(subject.Depth, subject.Length).Refuse(
-			"%s: a height of %s is too little for a width of %s; ask for half as much or more", name, construct.Length(height), construct.Length(width))
+			"%s: a height of %s is too little for a width of %s; ask for half as much or more", name,
+			construct.Length(height), construct.Length(width))
 	}
 	lower, from, err := lowerEdge(o, name, width)
 	if err != nil {
@@ -44,7 +45,8 @@ func patchPocket(_ Measures, o Options, name string) (Block, error) {
 	piece := pieces.Piece{Name: name, Cut: 1}
 	piece.Edges = append(lower,
 		construct.Edge(seams.Right, construct.Line(orb.Point{width, from}, orb.Point{width, height})),
-		pieces.Edge{Name: seams.PocketHem, Hem: true, Path: construct.Line(orb.Point{width, height}, orb.Point{0, height})},
+		pieces.Edge{Name: seams.PocketHem, Hem: true,
+			Path: construct.Line(orb.Point{width, height}, orb.Point{0, height})},
 		construct.Edge(seams.Left, construct.Line(orb.Point{0, height}, orb.Point{0, from})))
 	piece.Grain = pieces.Grain{From: orb.Point{width / 4, 0.3 * height}, To: orb.Point{width / 4, 0.85 * height}}
 	return Block{Pieces: []pieces.Piece{piece}}, nil
@@ -63,7 +65,8 @@ func lowerEdge(o Options, name string, width float64) ([]pieces.Edge, float64, e
 			construct.Edge(seams.BottomRight, construct.Line(orb.Point{width / 2, 0}, orb.Point{width, from})),
 		}, from, nil
 	case Round:
-		return []pieces.Edge{construct.Edge(seams.Bottom, roundedBottom(width, patchRound*width))}, patchRound * width, nil
+		return []pieces.Edge{construct.Edge(seams.Bottom,
+			roundedBottom(width, patchRound*width))}, patchRound * width, nil
 	}
 	known := make([]string, len(Shapes()))
 	for i, shape := range Shapes() {
@@ -79,7 +82,8 @@ func roundedBottom(width, round float64) pieces.Path {
 	return construct.Join(
 		construct.Curve(orb.Point{0, round}, orb.Point{0, -1}, 0.4, orb.Point{round, 0}, orb.Point{1, 0}, 0.4),
 		construct.Line(orb.Point{round, 0}, orb.Point{width - round, 0}),
-		construct.Curve(orb.Point{width - round, 0}, orb.Point{1, 0}, 0.4, orb.Point{width, round}, orb.Point{0, 1}, 0.4))
+		construct.Curve(orb.Point{width - round, 0}, orb.Point{1, 0}, 0.4, orb.Point{width, round}, orb.Point{0, 1},
+			0.4))
 }
 
 // pocketBag is drawn from the side seam of the front skirt, so that it
@@ -102,7 +106,8 @@ func pocketBag(m Measures, o Options, name string) (Block, error) {
 		return Block{}, construct.About(subject.Length).Refuse("%s: an opening of %s cannot be; ask for %s to %s", name,
 			construct.Length(open), construct.AtLeast(leastOpening), construct.AtMost(most))
 	}
-	return Block{Pieces: []pieces.Piece{BagOn(side.Path, name, pocketBelow, open)}, Sheets: []construct.Sheet{BagSheet(name, "side seam", pocketBelow, open)}}, nil
+	return Block{Pieces: []pieces.Piece{BagOn(side.Path, name, pocketBelow, open)},
+		Sheets: []construct.Sheet{BagSheet(name, "side seam", pocketBelow, open)}}, nil
 }
 
 // opening of a pocket bag: that asked for, or the usual one.

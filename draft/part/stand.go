@@ -32,7 +32,8 @@ const (
 func bandRim(first, second, rise float64) pieces.Path {
 	sweep := 2 * rise / second
 	radius := second / math.Abs(sweep)
-	arc := pieces.Arc{Centre: orb.Point{first, math.Copysign(radius, rise)}, Radius: radius, Begin: -math.Copysign(math.Pi/2, rise), Sweep: sweep}
+	arc := pieces.Arc{Centre: orb.Point{first, math.Copysign(radius, rise)}, Radius: radius,
+		Begin: -math.Copysign(math.Pi/2, rise), Sweep: sweep}
 	return construct.Join(construct.Line(orb.Point{0, 0}, orb.Point{first, 0}), pieces.Path{arc})
 }
 
@@ -57,21 +58,25 @@ func shirtCollar(m Measures, o Options, name string) (Block, error) {
 	switch {
 	case deep < standLeast || deep > standMost:
 		return Block{}, construct.About(subject.Stand).Refuse("%s: a stand of %s cannot be worn; ask for %s to %s, %s "+
-			"is usual", name, construct.Length(deep), construct.AtLeast(standLeast), construct.AtMost(standMost), construct.Length(usualStand))
+			"is usual", name, construct.Length(deep), construct.AtLeast(standLeast), construct.AtMost(standMost),
+			construct.Length(usualStand))
 	case fall < deep+fallCovers:
 		return Block{}, construct.About(subject.Depth, subject.Stand).Refuse(
-			"%s: a depth of %s does not cover the seam of a stand of %s; ask for %s or more", name, construct.Length(fall), construct.Length(deep), construct.AtLeast(deep+fallCovers))
+			"%s: a depth of %s does not cover the seam of a stand of %s; ask for %s or more", name,
+			construct.Length(fall), construct.Length(deep), construct.AtLeast(deep+fallCovers))
 	}
 	stand := n.stand(name+" stand", deep)
 	top, _ := stand.Edge(seams.UpperCollarEdge)
 	collar := n.fallOf(name+" fall", top.Path.Length()-n.first, fall)
 	pairings := []construct.Pairing{
 		n.matched(stand),
-		construct.Equal("collar to stand", collar.Name, 2*construct.SeamLength(collar, seams.LowerCollarEdge), stand.Name, 2*top.Path.Length()),
+		construct.Equal("collar to stand", collar.Name, 2*construct.SeamLength(collar, seams.LowerCollarEdge),
+			stand.Name, 2*top.Path.Length()),
 	}
 	if n.extension > 0 {
 		pairings = append(pairings, construct.Equal("stand to opening", stand.Name+", with its extension",
-			construct.SeamLength(stand, seams.Neck)+construct.SeamLength(stand, seams.ExtensionNeck), "half the neck, with the extension", n.half()+n.extension))
+			construct.SeamLength(stand, seams.Neck)+construct.SeamLength(stand, seams.ExtensionNeck),
+			"half the neck, with the extension", n.half()+n.extension))
 	}
 	return Block{
 		Pieces: []pieces.Piece{stand, collar}, Pairings: pairings,
@@ -90,7 +95,8 @@ func (n halfNeck) stand(name string, deep float64) pieces.Piece {
 		tip := construct.Go(rim.End(), on, n.extension)
 		edges = append(edges,
 			construct.Edge(seams.ExtensionNeck, construct.Line(rim.End(), tip)),
-			construct.Edge(seams.FrontCollarEdge, construct.Curve(tip, construct.Square(on), 0.45, top.End(), construct.Back(on), 0.4)))
+			construct.Edge(seams.FrontCollarEdge,
+				construct.Curve(tip, construct.Square(on), 0.45, top.End(), construct.Back(on), 0.4)))
 	} else {
 		edges = append(edges, construct.Edge(seams.FrontCollarEdge, construct.Line(rim.End(), top.End())))
 	}
@@ -139,7 +145,8 @@ func mandarinCollar(m Measures, o Options, name string) (Block, error) {
 	depth := o.FinishedDepth()
 	if depth < 15 || depth > standMost {
 		return Block{}, construct.About(subject.Depth).Refuse("%s: a depth of %s cannot be worn; ask for %s to %s, %s "+
-			"is usual", name, construct.Length(depth), construct.AtLeast(standLeast), construct.AtMost(standMost), construct.Length(35))
+			"is usual", name, construct.Length(depth), construct.AtLeast(standLeast), construct.AtMost(standMost),
+			construct.Length(35))
 	}
 	rim := bandRim(n.first, n.second, mandarinRise)
 	top := inward(rim, depth)
@@ -147,7 +154,8 @@ func mandarinCollar(m Measures, o Options, name string) (Block, error) {
 	low := construct.Toward(rim.End(), top.End(), depth-round)
 	up := construct.Direction(rim.End(), top.End())
 	top = construct.Stretch(top, 0, top.Length()-round)
-	end := construct.Join(construct.Line(rim.End(), low), construct.Curve(low, up, 0.4, top.End(), construct.Back(top.Tangent(top.Length())), 0.4))
+	end := construct.Join(construct.Line(rim.End(), low),
+		construct.Curve(low, up, 0.4, top.End(), construct.Back(top.Tangent(top.Length())), 0.4))
 	piece := n.folded(name, depth, []pieces.Edge{
 		construct.Edge(seams.Neck, rim),
 		construct.Edge(seams.FrontCollarEdge, end),
@@ -156,7 +164,8 @@ func mandarinCollar(m Measures, o Options, name string) (Block, error) {
 	})
 	sheet := n.standSheet(name, depth, mandarinRise)
 	sheet.Draw("round the upper corner off, beginning {} before it on either side", "half the depth", round)
-	return Block{Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{sheet}, Pairings: []construct.Pairing{n.matched(piece)}}, nil
+	return Block{Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{sheet},
+		Pairings: []construct.Pairing{n.matched(piece)}}, nil
 }
 
 // standSheet is the draft of a band by hand.
@@ -167,13 +176,15 @@ func (n halfNeck) standSheet(name string, depth, rise float64) construct.Sheet {
 	fold := s.Start(0, 0, "the "+n.centre.String())
 	shoulder := s.Right(fold, n.first, "the shoulder: the neck of the "+n.fold.Name)
 	end := s.Offset(shoulder, rim.End(), "the "+n.opening.String())
-	s.Draw("draw the neck edge "+construct.Numbers(fold, shoulder, end)+", straight to "+construct.Numbers(shoulder)+" and then in an even curve {} long", "the neck of the "+n.open.Name, n.second)
+	s.Draw("draw the neck edge "+construct.Numbers(fold, shoulder, end)+", straight to "+construct.Numbers(shoulder)+
+		" and then in an even curve {} long", "the neck of the "+n.open.Name, n.second)
 	up := s.Up(fold, depth, "the depth")
 	over := s.Up(shoulder, depth, "the depth")
 	last := s.Offset(end, top.End(), "the depth, square to the neck edge")
 	s.Draw("draw the upper edge "+construct.Numbers(up, over, last)+", {} from the neck edge everywhere", "", depth)
 	if n.extension > 0 && rise == standRise {
-		s.Draw("lengthen the neck edge beyond "+construct.Numbers(end)+" by {}, and round the end from there up to "+construct.Numbers(last), "the extension of the "+n.open.Name, n.extension)
+		s.Draw("lengthen the neck edge beyond "+construct.Numbers(end)+" by {}, and round the end from there up to "+
+			construct.Numbers(last), "the extension of the "+n.open.Name, n.extension)
 	}
 	return s
 }
@@ -185,9 +196,11 @@ func (n halfNeck) fallSheet(piece pieces.Piece, depth float64) construct.Sheet {
 	fold := s.Start(0, 0, "the "+n.centre.String())
 	shoulder := s.Right(fold, n.first, "the shoulder: the neck of the "+n.fold.Name)
 	end := s.Offset(shoulder, lower.End(), "the "+n.opening.String()+", lower by twice the rise of the stand")
-	s.Draw("draw the lower edge "+construct.Numbers(fold, shoulder, end)+", straight to "+construct.Numbers(shoulder)+" and then in an even curve, {} long in all", "the upper edge of the stand", lower.Length())
+	s.Draw("draw the lower edge "+construct.Numbers(fold, shoulder, end)+", straight to "+construct.Numbers(shoulder)+
+		" and then in an even curve, {} long in all", "the upper edge of the stand", lower.Length())
 	up := s.Up(fold, depth, "the depth")
-	point := s.Offset(end, front.End(), "the point: the depth square to the lower edge, and 35 parts in 100 of it outward")
+	point := s.Offset(end, front.End(), "the point: the depth square to the lower edge, and 35 parts in 100 of it "+
+		"outward")
 	s.Draw("draw the outer edge "+construct.Numbers(up, point), "square to the "+n.centre.String())
 	return s
 }

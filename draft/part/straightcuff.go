@@ -25,7 +25,8 @@ func cuff(m Measures, o Options, name string) (Block, error) {
 	block := Block{Pieces: []pieces.Piece{piece}}
 	if m.WristWidth > 0 {
 		block.Pairings = []construct.Pairing{{
-			Seam: "wrist to cuff", Of: "sleeve wrist", Length: m.WristWidth, Against: name, Other: length, Least: -cuffOverlap, Most: 2 * length,
+			Seam: "wrist to cuff", Of: "sleeve wrist", Length: m.WristWidth, Against: name, Other: length,
+			Least: -cuffOverlap, Most: 2 * length,
 			Normal: construct.Say("the sleeve up to three times as long, pleated or gathered in; "+
 				"the cuff up to 2 cm longer, to button over (%s)",
 				source.CommonPractice),
@@ -37,6 +38,7 @@ func cuff(m Measures, o Options, name string) (Block, error) {
 // folded is a rectangle folded double along its length, the fold line marked.
 func folded(name string, length, depth float64) pieces.Piece {
 	piece := pieces.Rectangle(name, length, 2*depth)
-	piece.Marks = []pieces.Mark{{Name: marks.FoldLine, Path: construct.Line(orb.Point{0, depth}, orb.Point{length, depth})}}
+	piece.Marks = []pieces.Mark{{Name: marks.FoldLine,
+		Path: construct.Line(orb.Point{0, depth}, orb.Point{length, depth})}}
 	return piece
 }

@@ -34,14 +34,16 @@ func belt(m Measures, o Options, name string) (Block, error) {
 	}
 	if length < 2*depth {
 		return Block{}, construct.About(subject.Length, subject.Depth).Refuse(
-			"%s: a length of %s is too short for a depth of %s; measure both again", name, construct.Length(length), construct.Length(depth))
+			"%s: a length of %s is too short for a depth of %s; measure both again", name, construct.Length(length),
+			construct.Length(depth))
 	}
 	shoulder := length - depth/2
 	corners := []orb.Point{{0, 0}, {depth, 0}, {depth, shoulder}, {depth / 2, length}, {0, shoulder}}
 	piece := polygon(name, corners, seams.BuckleEnd, seams.Right, seams.PointRight, seams.PointLeft, seams.Left)
 	piece.Cut = 2
 	if o.Length == 0 {
-		piece.Marks = []pieces.Mark{{Name: marks.WaistGirth, Path: construct.Line(orb.Point{0, m.Waist}, orb.Point{depth, m.Waist})}}
+		piece.Marks = []pieces.Mark{{Name: marks.WaistGirth,
+			Path: construct.Line(orb.Point{0, m.Waist}, orb.Point{depth, m.Waist})}}
 	}
 	return Block{Pieces: []pieces.Piece{piece}}, nil
 }
@@ -54,7 +56,8 @@ func tie(_ Measures, o Options, name string) (Block, error) {
 	}
 	piece := pieces.Rectangle(name, 2*depth, length)
 	piece.Cut, piece.Pair = 2, true
-	piece.Marks = []pieces.Mark{{Name: marks.FoldLine, Path: construct.Line(orb.Point{depth, 0}, orb.Point{depth, length})}}
+	piece.Marks = []pieces.Mark{{Name: marks.FoldLine,
+		Path: construct.Line(orb.Point{depth, 0}, orb.Point{depth, length})}}
 	return Block{Pieces: []pieces.Piece{piece}}, nil
 }
 
@@ -84,9 +87,11 @@ func biasStrip(_ Measures, o Options, name string) (Block, error) {
 		piece.Edges[i].Name = edge
 	}
 	return Block{
-		Pieces:   []pieces.Piece{piece},
-		Pairings: []construct.Pairing{construct.Equal(name, fmt.Sprintf("strips joined, %d in all", count), float64(count)*construct.SeamLength(piece, seams.LeftRawEdge), "length asked for", o.Length)},
-		Figures:  []construct.Figure{{Name: "side of a square that gives the " + name + " in one, cut round continuously", Value: ContinuousSquare(o.Length, width)}},
+		Pieces: []pieces.Piece{piece},
+		Pairings: []construct.Pairing{construct.Equal(name, fmt.Sprintf("strips joined, %d in all", count),
+			float64(count)*construct.SeamLength(piece, seams.LeftRawEdge), "length asked for", o.Length)},
+		Figures: []construct.Figure{{Name: "side of a square that gives the " + name +
+			" in one, cut round continuously", Value: ContinuousSquare(o.Length, width)}},
 	}, nil
 }
 

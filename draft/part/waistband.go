@@ -42,7 +42,8 @@ func bandBlock(m Measures, o Options, band pieces.Piece) Block {
 	block := Block{Pieces: []pieces.Piece{band}}
 	if m.WaistSeam > 0 && o.Length == 0 {
 		length := construct.SeamLength(band, seams.Bottom) - WaistbandOverlap
-		block.Pairings = []construct.Pairing{construct.Equal("waistband to waist", band.Name+", less the overlap", length, "waist seam", m.WaistSeam)}
+		block.Pairings = []construct.Pairing{construct.Equal("waistband to waist", band.Name+", less the overlap",
+			length, "waist seam", m.WaistSeam)}
 	}
 	return block
 }
@@ -66,7 +67,8 @@ func shapedWaistband(m Measures, o Options, name string) (Block, error) {
 	angle := (lower - upper) / depth
 	if angle > 0.9*math.Pi {
 		return Block{}, construct.About(subject.WaistGirth).Refuse("%s: the waist girth of %s is too small for a "+
-			"waist seam of %s only %s below it; ask for a straight waistband", name, construct.Length(m.Waist), construct.Length(lower), construct.Length(depth))
+			"waist seam of %s only %s below it; ask for a straight waistband", name, construct.Length(m.Waist),
+			construct.Length(lower), construct.Length(depth))
 	}
 	return bandBlock(m, o, ringBand(name, lower/angle, depth, angle)), nil
 }

@@ -61,8 +61,10 @@ func (f figures) circle() (Block, error) {
 	}
 	b := Block{
 		Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{sheet},
-		Waist: whole * construct.SeamLength(piece, seams.Waist), Hip: hip, Hem: whole * construct.SeamLength(piece, seams.NarrowHem),
-		Warnings: []construct.Sentence{construct.Say("a circle skirt drops where it hangs on the bias: let it hang for a day, and level the hem before hemming it")},
+		Waist: whole * construct.SeamLength(piece, seams.Waist), Hip: hip,
+		Hem: whole * construct.SeamLength(piece, seams.NarrowHem),
+		Warnings: []construct.Sentence{construct.Say("a circle skirt drops where it hangs on the bias: let it hang " +
+			"for a day, and level the hem before hemming it")},
 	}
 	f.HipEase = circleHipEase
 	b.Pairings = []construct.Pairing{waistPairing("waist seam", b.Waist, f), {
@@ -122,7 +124,8 @@ func (f figures) panel(s *construct.Sheet, inner, outer, angle float64, panels i
 	}
 	if piece.Fold != seams.None {
 		// The zip ends a little above the hip line, as on other skirts.
-		piece.Notches = []pieces.Notch{{Edge: right, At: f.Length - zipLength(f.WaistToHip), Count: 2, Match: marks.ZipEnd}}
+		piece.Notches = []pieces.Notch{{Edge: right, At: f.Length - zipLength(f.WaistToHip), Count: 2,
+			Match: marks.ZipEnd}}
 	}
 	f.recordCircle(s, inner, outer, sweep, piece)
 	return piece
@@ -130,9 +133,13 @@ func (f figures) panel(s *construct.Sheet, inner, outer, angle float64, panels i
 
 func (f figures) recordCircle(s *construct.Sheet, inner, outer, sweep float64, piece pieces.Piece) {
 	centre := s.Start(0, 0, "the centre of the circle, at the upper end of the fold or edge")
-	waist := s.Down(centre, inner, "the waist radius: waist girth and ease, over 2 pi times the part of a circle (geometry)")
+	waist := s.Down(centre, inner, "the waist radius: waist girth and ease, over 2 pi times the part of a circle "+
+		"(geometry)")
 	hem := s.Down(waist, f.Length, "the hem: the length")
 	reach := 2 * outer * math.Sin(sweep/2)
-	s.Draw("with string and pencil held in "+construct.Numbers(centre)+" draw the waist through "+construct.Numbers(waist)+" and the hem through "+construct.Numbers(hem), "")
-	s.Draw("from "+construct.Numbers(hem)+" mark {} in a straight line to the hem, and draw the other edge from there to "+construct.Numbers(centre), fmt.Sprintf("the chord of %.4g degrees; cut %d", sweep*180/math.Pi, piece.Cut), reach)
+	s.Draw("with string and pencil held in "+construct.Numbers(centre)+" draw the waist through "+
+		construct.Numbers(waist)+" and the hem through "+construct.Numbers(hem), "")
+	s.Draw("from "+construct.Numbers(hem)+" mark {} in a straight line to the hem, and draw the other edge from "+
+		"there to "+construct.Numbers(centre),
+		fmt.Sprintf("the chord of %.4g degrees; cut %d", sweep*180/math.Pi, piece.Cut), reach)
 }

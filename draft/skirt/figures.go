@@ -68,7 +68,8 @@ func (f figures) check() error {
 	for _, l := range []struct {
 		name  string
 		value float64
-	}{{"length", f.Length}, {"waist ease", f.WaistEase}, {"hip ease", f.HipEase}, {"flare", f.Flare}, {"panel width", f.PanelWidth}} {
+	}{{"length", f.Length}, {"waist ease", f.WaistEase}, {"hip ease", f.HipEase}, {"flare", f.Flare},
+		{"panel width", f.PanelWidth}} {
 		if l.value < 0 {
 			return construct.Refuse("skirt: the %s is %s; it cannot be negative", l.name, construct.Length(l.value))
 		}
@@ -77,7 +78,8 @@ func (f figures) check() error {
 	case f.Length < f.WaistToHip+leastBelowHip:
 		return construct.About(subject.Length).Refuse("skirt: a length of %s ends above or at the hip (waist to hip "+
 			"%s); ask for %s or more",
-			construct.Length(f.Length+f.Lowered), construct.Length(f.WaistToHip+f.Lowered), construct.AtLeast(f.WaistToHip+leastBelowHip+f.Lowered))
+			construct.Length(f.Length+f.Lowered), construct.Length(f.WaistToHip+f.Lowered),
+			construct.AtLeast(f.WaistToHip+leastBelowHip+f.Lowered))
 	case f.Length > longest:
 		return construct.About(subject.Length).Refuse("skirt: a length of %s is longer than a body; %s is the most",
 			construct.Length(f.Length+f.Lowered), construct.AtMost(longest+f.Lowered))

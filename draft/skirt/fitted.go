@@ -65,8 +65,10 @@ func (f figures) meetBodice(s *shaping, front, back *half) error {
 		if moved := (back.width - front.width - backMore) / 2; math.Abs(moved-shift) > mostShift*f.waist {
 			return construct.About(subject.WaistGirth, subject.HipGirth).Refuse(
 				"skirt: the side seam would have to move by %s to meet that of the bodice, on a "+
-					"waist girth of %s and a hip girth of %s; ask for a skirt without side seams (gores, tiers, pleats or a "+
-					"circle), or measure both again", construct.Length(math.Abs(moved-shift)), construct.Length(f.Waist), construct.Length(f.Hip))
+					"waist girth of %s and a hip girth of %s; ask for a skirt without side seams (gores, tiers, "+
+					"pleats or a "+
+					"circle), or measure both again", construct.Length(math.Abs(moved-shift)),
+				construct.Length(f.Waist), construct.Length(f.Hip))
 		}
 		front.width, back.width = front.width+shift, back.width-shift
 		s.taper = f.fitTaper(s.taper, *front, *back)
@@ -105,7 +107,8 @@ func (f figures) piece(s *construct.Sheet, h half, taper float64) pieces.Piece {
 	f.record(s, h, taper, o)
 	f.recordHemDart(s, o, hem.Path)
 
-	piece := pieces.Piece{Name: h.role.String(), Role: h.role, Darts: o.darts, Edges: []pieces.Edge{hem, construct.Edge(seams.SideSeam, side)}}
+	piece := pieces.Piece{Name: h.role.String(), Role: h.role, Darts: o.darts,
+		Edges: []pieces.Edge{hem, construct.Edge(seams.SideSeam, side)}}
 	piece.Edges = append(piece.Edges, o.waist...)
 	piece.Edges = append(piece.Edges, construct.Edge(h.centre, construct.Line(orb.Point{0, 0}, hem.Path.Start())))
 	piece.Grain = upright(h.width/3, -f.Length, -0.75*f.WaistToHip)
@@ -113,7 +116,8 @@ func (f figures) piece(s *construct.Sheet, h half, taper float64) pieces.Piece {
 	switch zip := zipLength(f.WaistToHip); {
 	case f.BackOnFold:
 		// Without a seam at the centre back it opens at the left side.
-		piece.Notches = append(piece.Notches, pieces.Notch{Edge: seams.SideSeam, At: side.Length() - zip, Count: 2, Match: marks.ZipEnd})
+		piece.Notches = append(piece.Notches,
+			pieces.Notch{Edge: seams.SideSeam, At: side.Length() - zip, Count: 2, Match: marks.ZipEnd})
 	case h.centre == seams.CentreBack:
 		piece.Notches = append(piece.Notches, pieces.Notch{Edge: h.centre, At: zip, Count: 2, Match: marks.ZipEnd})
 	}
@@ -131,7 +135,8 @@ func (f figures) record(s *construct.Sheet, h half, taper float64, o outline) {
 	waist := s.Start(0, 0, "the "+h.centre.String()+" at the waist")
 	hip := s.Down(waist, f.WaistToHip, "the hip line: waist to hip")
 	below := s.Down(waist, f.Length, "the hem at the "+h.centre.String()+": the length")
-	edge := s.Right(hip, h.width, "the side on the hip line: a quarter of hip girth and ease, the back 7.5 mm more, the front 7.5 mm less; more where the waist or the flare needs it, or moved to meet a bodice")
+	edge := s.Right(hip, h.width, "the side on the hip line: a quarter of hip girth and ease, the back 7.5 mm more, "+
+		"the front 7.5 mm less; more where the waist or the flare needs it, or moved to meet a bodice")
 	across := s.Right(waist, side.End()[0], "the width of the hip line less the taper of the side seam")
 	top := s.Raised(across, side.End()[1], "the side at the waist, raised over the hip bone")
 	level := s.Right(below, side.Start()[0], "the hem at the side: straight down from the hip, or out by the flare")
@@ -144,10 +149,13 @@ func (f figures) record(s *construct.Sheet, h half, taper float64, o outline) {
 	for i := len(o.darts) - 1; i >= 0; i-- {
 		d := o.darts[i]
 		middle := construct.Between(d.Start, d.End, 0.5)
-		s.Draw("on the line "+construct.Numbers(waist, top)+" mark a dart {} wide, its middle {} from "+construct.Numbers(waist)+", {} long, square to the line", "a share of what is left to take in",
-			construct.Distance(d.Start, d.End), construct.Distance(orb.Point{}, middle), construct.Distance(middle, d.Apex))
+		s.Draw("on the line "+construct.Numbers(waist, top)+" mark a dart {} wide, its middle {} from "+
+			construct.Numbers(waist)+", {} long, square to the line", "a share of what is left to take in",
+			construct.Distance(d.Start, d.End), construct.Distance(orb.Point{}, middle),
+			construct.Distance(middle, d.Apex))
 	}
-	s.Draw("draw the waist "+construct.Numbers(waist, top), "square to the centre, to the dart legs and to the side seam")
+	s.Draw("draw the waist "+construct.Numbers(waist, top), "square to the centre, to the dart legs and to the side "+
+		"seam")
 	s.Draw("draw the hem "+construct.Numbers(below, foot), "square to the centre and to the side seam")
 }
 
@@ -156,8 +164,9 @@ func (f figures) fittedBlock(s shaping, sheets []construct.Sheet, front, back pi
 	hem := 2 * length(front, seams.SkirtHem)
 	b := Block{
 		Pieces: []pieces.Piece{front, back}, Sheets: sheets,
-		Waist: 2 * (length(front, seams.Waist) + length(back, seams.Waist)), Hip: 2 * (front.Marks[0].Path.Length() + back.Marks[0].Path.Length()),
-		Hem: hem + 2*length(back, seams.SkirtHem),
+		Waist: 2 * (length(front, seams.Waist) + length(back, seams.Waist)),
+		Hip:   2 * (front.Marks[0].Path.Length() + back.Marks[0].Path.Length()),
+		Hem:   hem + 2*length(back, seams.SkirtHem),
 	}
 	b.Pairings = []construct.Pairing{
 		construct.Equal("side", "front side", length(front, seams.SideSeam), "back side", length(back, seams.SideSeam)),
@@ -165,13 +174,17 @@ func (f figures) fittedBlock(s shaping, sheets []construct.Sheet, front, back pi
 		f.hipPairing(b.Hip),
 	}
 	if f.waist > f.hip {
-		b.Warnings = append(b.Warnings, construct.Say("the waist of %s is wider than the hip of %s: the skirt hangs straight from the waist and is %s wider than the hip", construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(b.Hip-f.Hip)))
+		b.Warnings = append(b.Warnings, construct.Say("the waist of %s is wider than the hip of %s: the skirt hangs "+
+			"straight from the waist and is %s wider than the hip", construct.Length(f.Waist), construct.Length(f.Hip),
+			construct.Length(b.Hip-f.Hip)))
 	}
 	if f.DartsIntoHem && s.front == nil && s.back == nil {
-		b.Warnings = append(b.Warnings, construct.Say("the waist of %s is so near the hip of %s that there are no darts to close into the hem: give a flare", construct.Length(f.Waist), construct.Length(f.Hip)))
+		b.Warnings = append(b.Warnings, construct.Say("the waist of %s is so near the hip of %s that there are no "+
+			"darts to close into the hem: give a flare", construct.Length(f.Waist), construct.Length(f.Hip)))
 	}
 	if f.Shape == Straight && !f.Vent && f.Length > 500 && b.Hem < f.Hip+150 {
-		b.Warnings = append(b.Warnings, construct.Say("the hem is %s round, %s below the waist: for a full stride add a vent, or stop at 50 cm", construct.Length(b.Hem), construct.Length(f.Length)))
+		b.Warnings = append(b.Warnings, construct.Say("the hem is %s round, %s below the waist: for a full stride "+
+			"add a vent, or stop at 50 cm", construct.Length(b.Hem), construct.Length(f.Length)))
 	}
 	return b
 }

@@ -56,7 +56,8 @@ func (f figures) gored() (Block, error) {
 		Waist: waist, Hip: width * round, Hem: construct.SeamLength(piece, seams.SkirtHem) * float64(f.Gores),
 	}
 	b.Pairings = []construct.Pairing{
-		construct.Equal("side", "right side of a gore", construct.SeamLength(piece, seams.RightSide), "left side of the next", construct.SeamLength(piece, seams.LeftSide)),
+		construct.Equal("side", "right side of a gore", construct.SeamLength(piece, seams.RightSide),
+			"left side of the next", construct.SeamLength(piece, seams.LeftSide)),
 		waistPairing("waist seam of all gores", waist, f),
 		f.hipPairing(b.Hip),
 	}
@@ -100,7 +101,8 @@ func (f figures) goreWaist(side pieces.Path) pieces.Path {
 func (f figures) gore(s *construct.Sheet, width, taper float64) pieces.Piece {
 	side := f.goreSide(width, taper)
 	below := orb.Point{0, -f.Length}
-	hem := construct.Curve(below, orb.Point{1, 0}, 0.36, side.Start(), construct.Back(construct.Square(side[0].Tangent(0))), 0.36)
+	hem := construct.Curve(below, orb.Point{1, 0}, 0.36, side.Start(),
+		construct.Back(construct.Square(side[0].Tangent(0))), 0.36)
 	left := side.Map(pieces.MirrorX()).Reverse()
 	piece := pieces.Piece{
 		Name: role.Gore.String(), Role: role.Gore, Cut: f.Gores,
@@ -115,18 +117,21 @@ func (f figures) gore(s *construct.Sheet, width, taper float64) pieces.Piece {
 			{Edge: seams.RightSide, At: side[0].Length(), Count: 1, Match: marks.Hip},
 			{Edge: seams.LeftSide, At: left.Length() - side[0].Length(), Count: 1, Match: marks.Hip},
 		},
-		Marks: []pieces.Mark{{Name: marks.HipLine, Path: construct.Line(orb.Point{-width, -f.WaistToHip}, orb.Point{width, -f.WaistToHip})}},
+		Marks: []pieces.Mark{{Name: marks.HipLine,
+			Path: construct.Line(orb.Point{-width, -f.WaistToHip}, orb.Point{width, -f.WaistToHip})}},
 	}
 	waist := s.Start(0, 0, "the middle of the gore at the waist")
 	hip := s.Down(waist, f.WaistToHip, "the hip line: waist to hip")
 	low := s.Down(waist, f.Length, "the hem: the length")
-	edge := s.Right(hip, width, "half a gore on the hip line: hip girth and ease over twice the number of gores; more where the waist or the flare needs it")
+	edge := s.Right(hip, width, "half a gore on the hip line: hip girth and ease over twice the number of gores; "+
+		"more where the waist or the flare needs it")
 	across := s.Right(waist, side.End()[0], "half a gore at the waist")
 	top := s.Up(across, side.End()[1], "raised, to keep the waist square to the side")
 	level := s.Right(low, side.Start()[0], "half a gore at the hem: the hip line and the flare")
 	foot := s.Up(level, side.Start()[1]+f.Length, "raised, so that the side is as long below the hip as the middle")
 	s.Draw("draw the side "+construct.Numbers(foot, edge, top), "straight to the hip, then curving in")
-	s.Draw("draw the waist "+construct.Numbers(waist, top)+" and the hem "+construct.Numbers(low, foot), "square to the middle and to the side")
+	s.Draw("draw the waist "+construct.Numbers(waist, top)+" and the hem "+construct.Numbers(low, foot),
+		"square to the middle and to the side")
 	s.Draw("fold the paper along the middle and trace the other half", "")
 	return piece
 }

@@ -66,5 +66,6 @@ func (o outline) level(depth float64, to, sideUp orb.Point) pieces.Path {
 func (o outline) acrossCut(depth float64, to orb.Point) pieces.Path {
 	low := orb.Point{o.cut.Apex[0], -depth}
 	beyond := construct.Turning(o.cut.Apex, o.turn()).Apply(low)
-	return construct.Join(construct.Line(orb.Point{0, -depth}, low), construct.Line(low, beyond), construct.Line(beyond, to))
+	return construct.Join(construct.Line(orb.Point{0, -depth}, low), construct.Line(low, beyond),
+		construct.Line(beyond, to))
 }

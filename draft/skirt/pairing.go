@@ -10,7 +10,8 @@ func waistPairing(of string, length float64, f figures) construct.Pairing {
 	return construct.Pairing{
 		Seam: "waist", Of: of, Length: length, Against: "waist girth", Other: f.Waist,
 		Least: min(10, f.WaistEase) - 0.1, Most: max(20, f.WaistEase) + 0.1,
-		Normal: construct.Say("1 to 2 cm of ease in a skirt (%s), or the ease that was asked for", source.CommonPractice),
+		Normal: construct.Say("1 to 2 cm of ease in a skirt (%s), or the ease that was asked for",
+			source.CommonPractice),
 	}
 }
 

@@ -55,7 +55,8 @@ func (f figures) pleated() (Block, error) {
 		p.pleats = int(math.Round(round / usual))
 	}
 	if p.pleats < fewestPleats || p.pleats > mostPleats {
-		return Block{}, construct.About(subject.Pleats).Refuse("skirt: %d pleats; ask for %d to %d", p.pleats, fewestPleats,
+		return Block{}, construct.About(subject.Pleats).Refuse("skirt: %d pleats; ask for %d to %d", p.pleats,
+			fewestPleats,
 			mostPleats)
 	}
 	p.pleats = whole(float64(p.pleats), float64(p.panels)) * p.panels
@@ -75,7 +76,8 @@ func (f figures) pleated() (Block, error) {
 	}
 	b.Pairings = []construct.Pairing{
 		{Seam: "pleats", Of: "cloth round", Length: p.cloth(), Against: "width on the hip line", Other: round,
-			Least: 2*round - 1, Most: 2*round + 1, Normal: construct.Say("3 times as long (%s)", source.CommonPractice)},
+			Least: 2*round - 1, Most: 2*round + 1,
+			Normal: construct.Say("3 times as long (%s)", source.CommonPractice)},
 		waistPairing("waist seam, pleats folded", folded, f),
 		f.hipPairing(round),
 	}
@@ -109,15 +111,21 @@ func (f figures) pleatPanel(p pleating) pieces.Piece {
 func (f figures) recordPleats(p pleating) construct.Sheet {
 	s := construct.Sheet{Piece: role.PleatedSkirtPanel.String()}
 	corner := s.Start(0, 0, "the lower left corner")
-	right := s.Right(corner, p.cloth()/float64(p.panels), fmt.Sprintf("three times the hip line, over %d panels", p.panels))
+	right := s.Right(corner, p.cloth()/float64(p.panels),
+		fmt.Sprintf("three times the hip line, over %d panels", p.panels))
 	up := s.Up(corner, f.Length, "the length")
 	hip := s.Down(up, f.WaistToHip, "the hip line: waist to hip")
 	s.Draw("complete the rectangle "+construct.Numbers(corner, right, up), "")
-	s.Draw("from the left side mark {} on the hip line from "+construct.Numbers(hip)+" again and again, and square down to the hem", "the width of a pleat: hip girth and ease over the number of pleats", p.visible)
+	s.Draw("from the left side mark {} on the hip line from "+construct.Numbers(hip)+
+		" again and again, and square down to the hem", "the width of a pleat: hip girth and ease over the number of "+
+		"pleats", p.visible)
 	if f.Shape == BoxPleated {
-		s.Draw("of every three stretches the middle one shows; draw its two lines on up to the waist, each {} closer to its middle there", "half of what a pleat takes in between hip and waist", p.closer/2)
+		s.Draw("of every three stretches the middle one shows; draw its two lines on up to the waist, each {} closer "+
+			"to its middle there", "half of what a pleat takes in between hip and waist", p.closer/2)
 		return s
 	}
-	s.Draw("of every three stretches the middle one shows: its left line is the fold, drawn straight up to the waist; its right line, to which the next fold is laid, is drawn on {} to the left of straight", "what a pleat takes in between hip and waist", p.closer)
+	s.Draw("of every three stretches the middle one shows: its left line is the fold, drawn straight up to the "+
+		"waist; its right line, to which the next fold is laid, is drawn on {} to the left of straight",
+		"what a pleat takes in between hip and waist", p.closer)
 	return s
 }

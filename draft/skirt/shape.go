@@ -88,7 +88,8 @@ func (f figures) shape() (shaping, error) {
 	if front > mostFront {
 		return shaping{}, construct.About(subject.WaistGirth, subject.HipGirth, subject.WaistToHip).Refuse(
 			"skirt: the waist girth of %s is too small for the hip girth of %s within a waist "+
-				"to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for a gathered, "+
+				"to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for a "+
+				"gathered, "+
 				"pleated or circle skirt",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
 	}
@@ -158,7 +159,8 @@ func (f figures) hemDarts(total float64) (front, back []dart, err error) {
 	if turn > mostTurn {
 		return nil, nil, construct.About(subject.WaistGirth, subject.HipGirth, subject.WaistToHip).Refuse(
 			"skirt: the waist girth of %s is too small for the hip girth of %s within a waist "+
-				"to hip of %s to close the darts into the hem; measure all three again, or ask for a gored or a circle skirt",
+				"to hip of %s to close the darts into the hem; measure all three again, or ask for a gored or a "+
+				"circle skirt",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
 	}
 	return []dart{{0.6, turn * frontLong, frontLong}}, []dart{{0.5, turn * backLong, backLong}}, nil

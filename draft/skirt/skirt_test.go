@@ -58,7 +58,8 @@ func TestHandbookSkirt(t *testing.T) {
 	}
 	d := front.Darts[0]
 	assert.InDelta(t, 20, construct.Distance(d.Start, d.End), near, "width of the front dart")
-	assert.InDelta(t, 100, construct.Distance(construct.Between(d.Start, d.End, 0.5), d.Apex), near, "length of the front dart")
+	assert.InDelta(t, 100, construct.Distance(construct.Between(d.Start, d.End, 0.5), d.Apex), near,
+		"length of the front dart")
 	assert.InDelta(t, 770, block.Waist, 0.1, "waist and 1 cm")
 }
 
@@ -115,13 +116,15 @@ func TestDartsIntoTheHem(t *testing.T) {
 		straight := drafted(t, Options{Length: length})
 		front, back := block.Pieces[0], block.Pieces[1]
 		lean := drafttest.Path(t, front, seams.SideSeam).Tangent(0)
-		assert.InDelta(t, 0, construct.Distance(lean, drafttest.Path(t, back, seams.SideSeam).Tangent(0)), 1e-9, "both sides lean alike")
+		assert.InDelta(t, 0, construct.Distance(lean, drafttest.Path(t, back, seams.SideSeam).Tangent(0)), 1e-9,
+			"both sides lean alike")
 		turn := math.Atan2(-lean[0], lean[1])
 		// Points of the darts: 0.485 and 0.68 of the waist to hip down.
 		for i, depth := range []float64{frontLength * 209, backFirst * 209} {
 			piece := block.Pieces[i]
 			assert.Empty(t, piece.Darts)
-			assert.InDelta(t, drafttest.Path(t, straight.Pieces[i], seams.SideSeam).Length(), drafttest.Path(t, piece, seams.SideSeam).Length(), 4)
+			assert.InDelta(t, drafttest.Path(t, straight.Pieces[i], seams.SideSeam).Length(),
+				drafttest.Path(t, piece, seams.SideSeam).Length(), 4)
 			hem, was := drafttest.Path(t, piece, seams.SkirtHem), drafttest.Path(t, straight.Pieces[i], seams.SkirtHem)
 			assert.InDelta(t, was.Length()+turn*(length-depth), hem.Length(), 6, piece.Name)
 			middle := drafttest.Path(t, piece, seams.SkirtHem).At(hem.Length() / 2)
@@ -228,20 +231,41 @@ func TestWaistOfManyShapes(t *testing.T) {
 
 func TestRefusals(t *testing.T) {
 	drafttest.Refuses(t, Draft, size12, Options{}, map[string]func(*Measures, *Options){
-		"the waist girth of 50 cm is too small for the hip girth of 150 cm":                          func(m *Measures, _ *Options) { m.Waist, m.Hip = 500, 1500 },
-		"a length of 20 cm ends above or at the hip (waist to hip 20.9 cm); ask for 26.9 cm or more": func(_ *Measures, o *Options) { o.Length = 200 },
-		"the waist ease is -1 cm; it cannot be negative":                                             func(_ *Measures, o *Options) { o.WaistEase = -10 },
-		"a flare of 30 cm is too much for a length of 60 cm":                                         func(_ *Measures, o *Options) { o.Shape, o.Flare = ALine, 300 },
-		"the hip girth of 150 cm does not go into a quarter circle skirt":                            func(m *Measures, o *Options) { o.Shape, m.Hip = QuarterCircle, 1500 },
-		"in 4 gores; ask for 6 gores":                                                                func(m *Measures, o *Options) { o.Shape, o.Gores, m.Hip = Gored, 4, 1600 },
-		"only a straight skirt has a vent":                                                           func(_ *Measures, o *Options) { o.Shape, o.Vent = ALine, true },
-		"a vent needs a centre back seam":                                                            func(_ *Measures, o *Options) { o.Vent, o.BackOnFold = true, true },
-		"20 tiers; ask for 1 to 8":                                                                   func(_ *Measures, o *Options) { o.Shape, o.Tiers = Tiered, 20 },
-		"tier 3 would take":                                                                          func(_ *Measures, o *Options) { o.Shape, o.Tiers, o.Fullness = Tiered, 6, 3 },
-		"a fullness of 9 cannot be gathered":                                                         func(_ *Measures, o *Options) { o.Shape, o.Fullness = Tiered, 9 },
-		"2 pleats; ask for 4 to 200":                                                                 func(_ *Measures, o *Options) { o.Shape, o.Pleats = KnifePleated, 2 },
-		"the pleats would lie":                                                                       func(m *Measures, o *Options) { o.Shape, m.Hip = BoxPleated, 2000 },
-		"a panel width of 5 cm is too narrow":                                                        func(_ *Measures, o *Options) { o.PanelWidth = 50 },
+		"the waist girth of 50 cm is too small for the hip girth of 150 cm": func(m *Measures,
+			_ *Options) {
+			m.Waist, m.Hip = 500, 1500
+		},
+		"a length of 20 cm ends above or at the hip (waist to hip 20.9 cm); ask for 26.9 cm or more": func(_ *Measures,
+			o *Options) {
+			o.Length = 200
+		},
+		"the waist ease is -1 cm; it cannot be negative": func(_ *Measures,
+			o *Options) {
+			o.WaistEase = -10
+		},
+		"a flare of 30 cm is too much for a length of 60 cm": func(_ *Measures, o *Options) {
+			o.Shape,
+				o.Flare = ALine, 300
+		},
+		"the hip girth of 150 cm does not go into a quarter circle skirt": func(m *Measures, o *Options) {
+			o.Shape,
+				m.Hip = QuarterCircle, 1500
+		},
+		"in 4 gores; ask for 6 gores": func(m *Measures, o *Options) {
+			o.Shape, o.Gores, m.Hip = Gored, 4,
+				1600
+		},
+		"only a straight skirt has a vent": func(_ *Measures, o *Options) { o.Shape, o.Vent = ALine, true },
+		"a vent needs a centre back seam":  func(_ *Measures, o *Options) { o.Vent, o.BackOnFold = true, true },
+		"20 tiers; ask for 1 to 8":         func(_ *Measures, o *Options) { o.Shape, o.Tiers = Tiered, 20 },
+		"tier 3 would take": func(_ *Measures, o *Options) {
+			o.Shape, o.Tiers, o.Fullness = Tiered, 6,
+				3
+		},
+		"a fullness of 9 cannot be gathered":  func(_ *Measures, o *Options) { o.Shape, o.Fullness = Tiered, 9 },
+		"2 pleats; ask for 4 to 200":          func(_ *Measures, o *Options) { o.Shape, o.Pleats = KnifePleated, 2 },
+		"the pleats would lie":                func(m *Measures, o *Options) { o.Shape, m.Hip = BoxPleated, 2000 },
+		"a panel width of 5 cm is too narrow": func(_ *Measures, o *Options) { o.PanelWidth = 50 },
 	})
 }
 

@@ -49,11 +49,13 @@ func (f figures) tiered() (Block, error) {
 		}
 		if width > widestTier {
 			return Block{}, construct.About(subject.Tiers, subject.Fullness).Refuse(
-				"skirt: tier %d would take %s of cloth round; ask for fewer tiers or less fullness", tier, construct.Length(width))
+				"skirt: tier %d would take %s of cloth round; ask for fewer tiers or less fullness", tier,
+				construct.Length(width))
 		}
 		piece := f.tier(tier, width)
 		b.Pieces = append(b.Pieces, piece)
-		b.Pairings = append(b.Pairings, construct.Gathered("gathers", piece.Name, float64(piece.Cut)*construct.SeamLength(piece, seams.UpperEdge), seam, above))
+		b.Pairings = append(b.Pairings, construct.Gathered("gathers", piece.Name,
+			float64(piece.Cut)*construct.SeamLength(piece, seams.UpperEdge), seam, above))
 		above, seam = width, piece.Name+", lower edge"
 		if tier == 1 {
 			b.Hip = width
@@ -72,9 +74,11 @@ func (f figures) tier(number int, width float64) pieces.Piece {
 	if number == f.Tiers {
 		hem = seams.SkirtHem
 	}
-	piece := panel(fmt.Sprintf("tier %d", number), width/float64(panels), f.Length/float64(f.Tiers), hem, seams.UpperEdge)
+	piece := panel(fmt.Sprintf("tier %d", number), width/float64(panels), f.Length/float64(f.Tiers), hem,
+		seams.UpperEdge)
 	piece.Cut = panels
-	piece.Notches = []pieces.Notch{{Edge: seams.UpperEdge, At: width / float64(panels) / 2, Count: 1, Match: marks.PanelMiddle}}
+	piece.Notches = []pieces.Notch{{Edge: seams.UpperEdge, At: width / float64(panels) / 2, Count: 1,
+		Match: marks.PanelMiddle}}
 	return piece
 }
 
@@ -89,7 +93,8 @@ func (f figures) panelWidth() float64 {
 // panel is a rectangle with its lower left corner at the origin.
 func panel(name string, width, height float64, hem, top seams.Name) pieces.Piece {
 	piece := pieces.Rectangle(name, width, height)
-	names := map[seams.Name]seams.Name{seams.Bottom: hem, seams.Right: seams.RightSide, seams.Top: top, seams.Left: seams.LeftSide}
+	names := map[seams.Name]seams.Name{seams.Bottom: hem, seams.Right: seams.RightSide, seams.Top: top,
+		seams.Left: seams.LeftSide}
 	for i, e := range piece.Edges {
 		piece.Edges[i].Name, piece.Edges[i].Hem = names[e.Name], names[e.Name] == seams.SkirtHem
 	}
@@ -102,9 +107,11 @@ func (f figures) recordTiers(tiers []pieces.Piece) []construct.Sheet {
 		s := construct.Sheet{Piece: piece.Name}
 		width, height := construct.SeamLength(piece, seams.UpperEdge), construct.SeamLength(piece, seams.LeftSide)
 		corner := s.Start(0, 0, "the lower left corner")
-		right := s.Right(corner, width, fmt.Sprintf("the seam above, %.4g times, over %d panels", f.Fullness, piece.Cut))
+		right := s.Right(corner, width, fmt.Sprintf("the seam above, %.4g times, over %d panels", f.Fullness,
+			piece.Cut))
 		up := s.Up(corner, height, fmt.Sprintf("the length over %d tiers", f.Tiers))
-		s.Draw("complete the rectangle "+construct.Numbers(corner, right, up), fmt.Sprintf("tier %d from the waist", i+1))
+		s.Draw("complete the rectangle "+construct.Numbers(corner, right, up),
+			fmt.Sprintf("tier %d from the waist", i+1))
 		sheets = append(sheets, s)
 	}
 	return sheets

@@ -25,7 +25,8 @@ func (f figures) vent(s *construct.Sheet, piece pieces.Piece) pieces.Piece {
 	shoulder := orb.Point{-ventWidth, top[1] - ventSlope}
 	foot := orb.Point{-ventWidth, -f.Length}
 
-	s.Draw("on the centre back, {} above the hem, draw a vent {} wide to the left, its top slanting down by {}", "a quarter of the length, 20 cm at most", height, ventWidth, ventSlope)
+	s.Draw("on the centre back, {} above the hem, draw a vent {} wide to the left, its top slanting down by {}",
+		"a quarter of the length, 20 cm at most", height, ventWidth, ventSlope)
 	hem := &piece.Edges[0]
 	hem.Path = construct.Join(construct.Line(foot, hem.Path.Start()), hem.Path)
 	last := len(piece.Edges) - 1
@@ -33,6 +34,7 @@ func (f figures) vent(s *construct.Sheet, piece pieces.Piece) pieces.Piece {
 	piece.Edges = append(piece.Edges,
 		construct.Edge(seams.VentTop, construct.Line(top, shoulder)),
 		construct.Edge(seams.VentEdge, construct.Line(shoulder, foot)))
-	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.VentFold, Path: construct.Line(orb.Point{0, -f.Length}, top)})
+	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.VentFold,
+		Path: construct.Line(orb.Point{0, -f.Length}, top)})
 	return piece
 }

@@ -46,7 +46,8 @@ func curveText(line string, curve pieces.Curve, sheet construct.Sheet, unit meas
 	name := fmt.Sprintf("%s %s, %s straight", line, construct.Numbers(from, to), chord.In(unit))
 	offs := offChord(curve)
 	if arc, ok := curve.(pieces.Arc); ok {
-		return fmt.Sprintf("%s: an arc of radius %s, in the middle %s", name, construct.Length(arc.Radius).In(unit), offText(offs[1], unit))
+		return fmt.Sprintf("%s: an arc of radius %s, in the middle %s", name, construct.Length(arc.Radius).In(unit),
+			offText(offs[1], unit))
 	}
 	if max(math.Abs(offs[0]), math.Abs(offs[1]), math.Abs(offs[2])) < straightEnough {
 		return ""

@@ -38,7 +38,8 @@ func (c content) draw(to *drawing.Picture, left, top, width, tallest float64) (h
 
 // placed is the drawing of what lies in a box, at the largest scale that the
 // place has room for, and its height on paper.
-func placed(c content, box orb.Bound, to *drawing.Picture, left, top, width, tallest float64) (f *figure, height float64) {
+func placed(c content, box orb.Bound, to *drawing.Picture,
+	left, top, width, tallest float64) (f *figure, height float64) {
 	w, h := box.Max[0]-box.Min[0], box.Max[1]-box.Min[1]
 	scale := math.Max(w/(width-2*numberRoom), h/(tallest-2*numberRoom))
 	for _, s := range scales {
@@ -107,7 +108,8 @@ func (f *figure) drawNotches() {
 			at := n.At + (float64(i)-float64(n.Count-1)/2)*apart*f.scale
 			square := construct.Square(edge.Path.Tangent(at))
 			p := edge.Path.At(at)
-			f.to.Line(dartPen, f.at(construct.Go(p, square, half*f.scale)), f.at(construct.Go(p, square, -half*f.scale)))
+			f.to.Line(dartPen, f.at(construct.Go(p, square, half*f.scale)),
+				f.at(construct.Go(p, square, -half*f.scale)))
 		}
 	}
 }

@@ -25,11 +25,14 @@ func TestSheetOfAShirt(t *testing.T) {
 	require.NoError(t, err)
 	result, err := draft.Draft(draft.Request{
 		Garment: "shirt", Cloth: "shell", Body: body,
-		Bodice:       &bodice.Options{Fit: bodice.Easy, FrontOpening: true, BackOnFold: true, BelowWaist: 260},
-		Sleeve:       &sleeve.Options{Style: sleeve.Shirt, WristWidth: 260},
-		Parts:        []part.Options{{Kind: part.ShirtCollar}, {Kind: part.ButtonedCuff}, {Kind: part.SleevePlacket}, {Kind: part.ArmholeFacing}, {Kind: part.FlatCollar}},
-		Linings:      []draft.Lining{{Of: []string{"back bodice"}, Cloth: "lining", Options: lining.Options{Shorter: 20, BackPleat: 20}}},
-		Interfacings: []draft.Interfacing{{Of: []string{"shirt collar"}, Cloth: "interfacing", Interfacing: lining.Interfacing{Cut: 1}}},
+		Bodice: &bodice.Options{Fit: bodice.Easy, FrontOpening: true, BackOnFold: true, BelowWaist: 260},
+		Sleeve: &sleeve.Options{Style: sleeve.Shirt, WristWidth: 260},
+		Parts: []part.Options{{Kind: part.ShirtCollar}, {Kind: part.ButtonedCuff}, {Kind: part.SleevePlacket},
+			{Kind: part.ArmholeFacing}, {Kind: part.FlatCollar}},
+		Linings: []draft.Lining{{Of: []string{"back bodice"}, Cloth: "lining",
+			Options: lining.Options{Shorter: 20, BackPleat: 20}}},
+		Interfacings: []draft.Interfacing{{Of: []string{"shirt collar"}, Cloth: "interfacing",
+			Interfacing: lining.Interfacing{Cut: 1}}},
 	})
 	require.NoError(t, err)
 	// The parts alone: other tests draw bodice and sleeve from their words.

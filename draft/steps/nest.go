@@ -76,7 +76,9 @@ type gradeRow struct {
 }
 
 // placesNote explains the table of points.
-const placesNote = "Each point by how far it lies to the right of 1 and above it, a point to the left or below with a minus: square across from 1, then up or down. Point 1 of all sizes is one; how far the curves bend is on the sheet of each size."
+const placesNote = "Each point by how far it lies to the right of 1 and above it, a point to the left or below with " +
+	"a minus: square across from 1, then up or down. Point 1 of all sizes is one; how far the curves bend is on the " +
+	"sheet of each size."
 
 // places lists where every point lies in each size, from the first.
 func (p nested) places(unit measure.Unit) []gradeRow {

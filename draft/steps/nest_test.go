@@ -24,7 +24,8 @@ func nestOf(t *testing.T, unit measure.Unit, request draft.Request, sizes ...str
 		request.Garment, request.Body, request.Cloth = "skirt", body, "shell"
 		result, err := draft.Draft(request)
 		require.NoError(t, err)
-		garment := Garment{Name: "skirt", Body: result.Body, Pieces: result.Pieces, Sheets: result.Sheets, Truing: result.Truing}
+		garment := Garment{Name: "skirt", Body: result.Body, Pieces: result.Pieces, Sheets: result.Sheets,
+			Truing: result.Truing}
 		nest.Documents = append(nest.Documents, Document{Title: "Nest", Unit: unit, Garments: []Garment{garment}})
 	}
 	return nest
@@ -74,7 +75,8 @@ func TestSizesAreToldApart(t *testing.T) {
 
 func TestNestPagesAreTheSameEachTime(t *testing.T) {
 	for _, unit := range []measure.Unit{measure.Centimetre, measure.Inch} {
-		nest := nestOf(t, unit, draft.Request{Skirt: &skirt.Options{Shape: skirt.ALine}, Bodice: &bodice.Options{}}, "6", "12", "24")
+		nest := nestOf(t, unit, draft.Request{Skirt: &skirt.Options{Shape: skirt.ALine}, Bodice: &bodice.Options{}},
+			"6", "12", "24")
 		var first, second, text bytes.Buffer
 		require.NoError(t, WriteNestPDF(&first, nest, paper.A4))
 		require.NoError(t, WriteNestPDF(&second, nest, paper.A4))

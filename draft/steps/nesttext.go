@@ -14,7 +14,8 @@ import (
 func WriteNestText(w io.Writer, n Nest) error {
 	var b strings.Builder
 	first := n.Documents[0]
-	fmt.Fprintf(&b, "%ssizes %s, lengths in %s\n", underlined(first.Title, "="), strings.Join(n.Sizes, ", "), unitName(first.Unit))
+	fmt.Fprintf(&b, "%ssizes %s, lengths in %s\n", underlined(first.Title, "="), strings.Join(n.Sizes, ", "),
+		unitName(first.Unit))
 	for i, garment := range first.Garments {
 		fmt.Fprintf(&b, "\n%s\n", garment.Name)
 		for _, p := range n.pieces(i) {

@@ -52,7 +52,8 @@ func (f *figure) drawNumbers() {
 		centre := f.freest(s.at, half)
 		box := geometry.Box(centre, half)
 		f.taken = append(f.taken, box)
-		f.to.Write(drawing.Text{Words: words, At: orb.Point{centre[0], centre[1] + 0.36*numberSize*drawing.Point}, Points: numberSize, Bold: true, Align: drawing.Centre})
+		f.to.Write(drawing.Text{Words: words, At: orb.Point{centre[0], centre[1] + 0.36*numberSize*drawing.Point},
+			Points: numberSize, Bold: true, Align: drawing.Centre})
 	}
 }
 

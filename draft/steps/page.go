@@ -104,7 +104,8 @@ func (s *sheets) writePiece(garment Garment, c content, share float64) {
 	s.title = [2]string{c.head, garment.Name + ": " + c.cut}
 	s.addPage()
 	height, scale := c.draw(s.On, margin, figureTop-4, s.Inner(), s.Height*share)
-	note := fmt.Sprintf("Drawn at 1 : %.4g. Bold line: seam line. Broken lines: construction. Arrow: grain, this end up.", scale)
+	note := fmt.Sprintf("Drawn at 1 : %.4g. Bold line: seam line. Broken lines: construction. Arrow: grain, this end "+
+		"up.", scale)
 	s.note(figureTop+height, note)
 	s.startColumns(figureTop + height + 8)
 
@@ -153,9 +154,11 @@ func (s *sheets) closingPage(garment Garment) {
 
 // cautions are [source.CommonPractice].
 var cautions = []string{
-	"Lay pieces that meet edge to edge at the shoulder, the side and under the arm: neck, armhole, waist and hem must run on without a peak or a hollow.",
+	"Lay pieces that meet edge to edge at the shoulder, the side and under the arm: neck, armhole, waist and hem " +
+		"must run on without a peak or a hollow.",
 	"Make a toile of cheap cloth first: a draft is a beginning, not a fit.",
-	"Rotary cutters and shears: cut away from yourself, keep the other hand behind the blade, and close the blade when you put it down.",
+	"Rotary cutters and shears: cut away from yourself, keep the other hand behind the blade, and close the blade " +
+		"when you put it down.",
 }
 
 // room makes room for so many mm of words: in this column, the next, or on

@@ -71,7 +71,8 @@ var sentences = []struct {
 }{
 	{regexp.MustCompile(`^square across from (\d+) to the (left|right) by (\S.*?) and (up|down) by (\S.*?) to (\d+)\b`), func(r *redrawn, t *testing.T, m []string) {
 		from := r.at[atoi(t, m[1])]
-		r.set(t, m[6], orb.Point{from[0] + sign(m[2])*r.length(t, m[3]), from[1] + sign(m[4])*r.length(t, m[5])}, 1.5, m[1])
+		r.set(t, m[6], orb.Point{from[0] + sign(m[2])*r.length(t, m[3]), from[1] + sign(m[4])*r.length(t, m[5])}, 1.5,
+			m[1])
 	}},
 	{regexp.MustCompile(`^square (up|down|across) from (\d+)(?: to the (left|right))? by (\S.*?) to (\d+)\b`), func(r *redrawn, t *testing.T, m []string) {
 		at, by := r.at[atoi(t, m[2])], r.length(t, m[4])

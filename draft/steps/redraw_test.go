@@ -23,7 +23,8 @@ func TestPiecesCanBeRedrawnFromTheText(t *testing.T) {
 		for name, garment := range everything(t) {
 			t.Run(fmt.Sprintf("%s in %s", name, unit), func(t *testing.T) {
 				var text bytes.Buffer
-				require.NoError(t, WriteText(&text, Document{Title: "Redrawn", Unit: unit, Garments: []Garment{garment}}))
+				require.NoError(t, WriteText(&text,
+					Document{Title: "Redrawn", Unit: unit, Garments: []Garment{garment}}))
 				sheets := readSheet(t, text.String(), unit)
 				for _, c := range garment.contents(unit) {
 					require.Contains(t, sheets, c.head)

@@ -35,7 +35,8 @@ func TestLongCurvesAreRedrawnFromTheText(t *testing.T) {
 					for _, p := range r.draw(edge) {
 						found[edge]++
 						off := offLine(line, p)
-						assert.LessOrEqual(t, off, within, fmt.Sprintf("%s in %s: %s: %s at %.0f", name, unit, c.head, edge, p))
+						assert.LessOrEqual(t, off, within,
+							fmt.Sprintf("%s in %s: %s: %s at %.0f", name, unit, c.head, edge, p))
 					}
 				}
 			}
@@ -74,7 +75,8 @@ func (r *redrawn) draw(seam string) []orb.Point {
 			way := construct.Direction(a, b)
 			finish(&way)
 			leaving = &way
-			out = append(out, a, construct.Between(a, b, 0.25), construct.Between(a, b, 0.5), construct.Between(a, b, 0.75), b)
+			out = append(out, a, construct.Between(a, b, 0.25), construct.Between(a, b, 0.5),
+				construct.Between(a, b, 0.75), b)
 			continue
 		}
 		if len(marks) > 0 && marks[len(marks)-1] != a {

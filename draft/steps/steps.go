@@ -59,10 +59,13 @@ type seamLine struct {
 }
 
 // curvesNote explains the lengths given for a curve.
-const curvesNote = "Each curve lies this far off the straight line between its ends, measured square to the line at a quarter, half and three quarters of the way. Inward is towards the piece, outward away from it. What is not listed is straight."
+const curvesNote = "Each curve lies this far off the straight line between its ends, measured square to the line at " +
+	"a quarter, half and three quarters of the way. Inward is towards the piece, outward away from it. What is not " +
+	"listed is straight."
 
 // foldDarts is the last step of a piece with darts [source.CommonPractice].
-const foldDarts = "fold each dart as it will be pressed (waist and shoulder darts towards the centre, side darts down) and cut across it along the seam, so that its end is caught"
+const foldDarts = "fold each dart as it will be pressed (waist and shoulder darts towards the centre, side darts " +
+	"down) and cut across it along the seam, so that its end is caught"
 
 // contents are the pieces of a garment, each once, whatever cloths it is cut
 // from.

@@ -32,7 +32,9 @@ func TestOffChord(t *testing.T) {
 func TestDocuments(t *testing.T) {
 	all := everything(t)
 	for _, unit := range []measure.Unit{measure.Centimetre, measure.Inch} {
-		d := Document{Title: "Test", Unit: unit, Garments: []Garment{all["blouse 20"], all["dress 20"], all["trousers 1 20"], all["shirt 20"], all["straight cut 0 20"]}}
+		d := Document{Title: "Test", Unit: unit,
+			Garments: []Garment{all["blouse 20"], all["dress 20"], all["trousers 1 20"], all["shirt 20"],
+				all["straight cut 0 20"]}}
 		var text, first, second bytes.Buffer
 		require.NoError(t, WriteText(&text, d))
 		require.NoError(t, WritePDF(&first, d, paper.A4))

@@ -77,7 +77,8 @@ func (g Garment) truingLines(d Document) []string {
 	in := func(mm float64) string { return construct.Length(mm).In(d.Unit) }
 	var out []string
 	for _, r := range g.Truing.Rows {
-		out = append(out, fmt.Sprintf("%s: %s %s, %s %s: %s", r.Seam, r.Of, in(r.OfLength), r.Against, in(r.AgainstLength), r.Verdict.In(d.Unit)))
+		out = append(out, fmt.Sprintf("%s: %s %s, %s %s: %s", r.Seam, r.Of, in(r.OfLength), r.Against,
+			in(r.AgainstLength), r.Verdict.In(d.Unit)))
 	}
 	return out
 }

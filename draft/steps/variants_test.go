@@ -20,7 +20,8 @@ func everything(t testing.TB) map[string]Garment {
 			request.Body = body
 			result, err := draft.Draft(request)
 			require.NoError(t, err, name)
-			out[name+" "+size] = Garment{Name: name, Body: result.Body, Pieces: result.Pieces, Sheets: result.Sheets, Truing: result.Truing}
+			out[name+" "+size] = Garment{Name: name, Body: result.Body, Pieces: result.Pieces, Sheets: result.Sheets,
+				Truing: result.Truing}
 		}
 	}
 	return out

@@ -44,7 +44,8 @@ func named(piece pieces.Piece, hems map[seams.Name]bool, names ...seams.Name) pi
 func strip(name string, length, finished float64, cut int) pieces.Piece {
 	piece := pieces.Rectangle(name, 2*finished, length)
 	piece.Cut = cut
-	piece.Marks = []pieces.Mark{{Name: marks.FoldLine, Path: construct.Line(orb.Point{finished, 0}, orb.Point{finished, length})}}
+	piece.Marks = []pieces.Mark{{Name: marks.FoldLine,
+		Path: construct.Line(orb.Point{finished, 0}, orb.Point{finished, length})}}
 	return piece
 }
 

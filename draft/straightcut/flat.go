@@ -44,15 +44,18 @@ func (f figures) wrapper() (Block, error) {
 	}
 	if f.Width < leastWrap*f.Hip {
 		return Block{}, construct.About(subject.Width).Refuse("wrapper: a width of %s does not overlap on a hip girth "+
-			"of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Hip), construct.AtLeast(leastWrap*f.Hip))
+			"of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Hip),
+			construct.AtLeast(leastWrap*f.Hip))
 	}
-	cloth := named(pieces.Rectangle("wrapper", f.Width, f.Length), narrowHems, seams.NarrowHem, seams.RightNarrowHem, seams.Waist, seams.LeftNarrowHem)
+	cloth := named(pieces.Rectangle("wrapper", f.Width, f.Length), narrowHems, seams.NarrowHem, seams.RightNarrowHem,
+		seams.Waist, seams.LeftNarrowHem)
 	length := f.Hip/2 + wrapperTie
 	tie := strip("tie", length, tieWidth, 2)
 	return Block{
 		Pieces: []pieces.Piece{cloth, tie},
 		Sheets: []construct.Sheet{
-			rectangleSheet("wrapper", f.Width, f.Length, "1.6 times the hip girth, or the width asked for", "the length"),
+			rectangleSheet("wrapper", f.Width, f.Length, "1.6 times the hip girth, or the width asked for",
+				"the length"),
 			rectangleSheet("tie", 2*tieWidth, length, "twice the finished width", "half the hip girth and 30 cm"),
 		},
 		Pairings: []construct.Pairing{{
@@ -72,7 +75,8 @@ func (f figures) apron() (Block, error) {
 	half, bib := f.Width/2, bibShare*f.Waist
 	if half < bib+besideBib {
 		return Block{}, construct.About(subject.Width).Refuse("apron: a width of %s is too narrow beside a bib for a "+
-			"waist girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Waist), construct.AtLeast(2*(bib+besideBib)))
+			"waist girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Waist),
+			construct.AtLeast(2*(bib+besideBib)))
 	}
 	low, corner, waist := orb.Point{0, -f.Length}, orb.Point{half, -f.Length}, orb.Point{half, 0}
 	tip, top := orb.Point{bib, bibHeight}, orb.Point{0, bibHeight}
@@ -81,7 +85,8 @@ func (f figures) apron() (Block, error) {
 		Edges: []pieces.Edge{
 			{Name: seams.NarrowHem, Path: construct.Line(low, corner), Hem: true},
 			{Name: seams.SideNarrowHem, Path: construct.Line(corner, waist), Hem: true},
-			construct.Edge(seams.Hollow, construct.Bend(waist, orb.Point{-1, 0}, quarterTurn, tip, orb.Point{0, 1}, quarterTurn)),
+			construct.Edge(seams.Hollow, construct.Bend(waist, orb.Point{-1, 0}, quarterTurn, tip, orb.Point{0, 1},
+				quarterTurn)),
 			{Name: seams.BodyHem, Path: construct.Line(tip, top), Hem: true},
 			construct.Edge(seams.CentreFront, construct.Line(top, low)),
 		},
@@ -97,7 +102,8 @@ func (f figures) apron() (Block, error) {
 	s.Draw("draw the hollow "+construct.Numbers(side, end), "level at the side, upright at the bib")
 
 	tieLength := f.Waist/2 + apronTie
-	pocket := named(pieces.Rectangle("patch pocket", pocketWidth, pocketHeight), map[seams.Name]bool{seams.PocketHem: true}, seams.Bottom, seams.Right, seams.PocketHem, seams.Left)
+	pocket := named(pieces.Rectangle("patch pocket", pocketWidth, pocketHeight),
+		map[seams.Name]bool{seams.PocketHem: true}, seams.Bottom, seams.Right, seams.PocketHem, seams.Left)
 	straps := []pieces.Piece{strip("neck strap", strapLength, strapWidth, 1), strip("tie", tieLength, tieWidth, 2)}
 	return Block{
 		Pieces: append([]pieces.Piece{piece}, append(straps, pocket)...),
@@ -132,13 +138,18 @@ func (f figures) bag() (Block, error) {
 	panel := f.bagPanel()
 	handle := strip("handle", handleLength, handleWidth, 2)
 	b := Block{Pieces: []pieces.Piece{panel, handle}, Sheets: []construct.Sheet{
-		rectangleSheet(panel.Name, f.Width+f.Depth, f.Length+f.Depth/2, "the width and the depth", "the height and half the depth"),
+		rectangleSheet(panel.Name, f.Width+f.Depth, f.Length+f.Depth/2, "the width and the depth",
+			"the height and half the depth"),
 		rectangleSheet("handle", 2*handleWidth, handleLength, "twice the finished width", "64 cm"),
 	}}
-	b.Pairings = []construct.Pairing{construct.Equal("side", "right side of a panel", construct.SeamLength(panel, seams.RightSide), "left side of the other", construct.SeamLength(panel, seams.LeftSide))}
+	b.Pairings = []construct.Pairing{construct.Equal("side", "right side of a panel",
+		construct.SeamLength(panel, seams.RightSide), "left side of the other",
+		construct.SeamLength(panel, seams.LeftSide))}
 	if f.Depth > 0 {
 		b.Sheets[0].Draw("cut a square of {} out of both lower corners", "half the depth", f.Depth/2)
-		b.Pairings = append(b.Pairings, construct.Equal("corner", "upright of a corner", construct.SeamLength(panel, seams.RightCornerUpright), "level of the corner", construct.SeamLength(panel, seams.RightCornerLevel)))
+		b.Pairings = append(b.Pairings, construct.Equal("corner", "upright of a corner",
+			construct.SeamLength(panel, seams.RightCornerUpright), "level of the corner",
+			construct.SeamLength(panel, seams.RightCornerLevel)))
 	}
 	return b, nil
 }
@@ -147,13 +158,17 @@ func (f figures) bagPanel() pieces.Piece {
 	d, width, height := f.Depth/2, f.Width+f.Depth, f.Length+f.Depth/2
 	hems := map[seams.Name]bool{seams.BodyHem: true}
 	if d == 0 {
-		piece := named(pieces.Rectangle(role.BagPanel.String(), width, height), hems, seams.Bottom, seams.RightSide, seams.BodyHem, seams.LeftSide)
+		piece := named(pieces.Rectangle(role.BagPanel.String(), width, height), hems, seams.Bottom, seams.RightSide,
+			seams.BodyHem, seams.LeftSide)
 		piece.Role, piece.Cut = role.BagPanel, 2
 		return piece
 	}
-	corners := []orb.Point{{d, 0}, {width - d, 0}, {width - d, d}, {width, d}, {width, height}, {0, height}, {0, d}, {d, d}}
-	piece := pieces.Piece{Name: role.BagPanel.String(), Role: role.BagPanel, Cut: 2, Grain: pieces.Grain{From: orb.Point{width / 3, 0.2 * height}, To: orb.Point{width / 3, 0.8 * height}}}
-	for i, name := range []seams.Name{seams.Bottom, seams.RightCornerUpright, seams.RightCornerLevel, seams.RightSide, seams.BodyHem, seams.LeftSide, seams.LeftCornerLevel, seams.LeftCornerUpright} {
+	corners := []orb.Point{{d, 0}, {width - d, 0}, {width - d, d}, {width, d}, {width, height}, {0, height}, {0, d},
+		{d, d}}
+	piece := pieces.Piece{Name: role.BagPanel.String(), Role: role.BagPanel, Cut: 2,
+		Grain: pieces.Grain{From: orb.Point{width / 3, 0.2 * height}, To: orb.Point{width / 3, 0.8 * height}}}
+	for i, name := range []seams.Name{seams.Bottom, seams.RightCornerUpright, seams.RightCornerLevel, seams.RightSide,
+		seams.BodyHem, seams.LeftSide, seams.LeftCornerLevel, seams.LeftCornerUpright} {
 		edge := construct.Edge(name, construct.Line(corners[i], corners[(i+1)%len(corners)]))
 		edge.Hem = hems[name]
 		piece.Edges = append(piece.Edges, edge)

@@ -50,7 +50,8 @@ func (f figures) upper() (upper, error) {
 	case f.Length < u.armhole+150:
 		return u, construct.About(subject.Length).Refuse("%s: a length of %s leaves too little side below an armhole "+
 			"of %s (scye depth %s); ask for %s or more", f.name,
-			construct.Length(f.Length), construct.Length(u.armhole), construct.Length(f.ScyeDepth), construct.AtLeast(u.armhole+150))
+			construct.Length(f.Length), construct.Length(u.armhole), construct.Length(f.ScyeDepth),
+			construct.AtLeast(u.armhole+150))
 	}
 	return u, nil
 }
@@ -67,12 +68,15 @@ func (f figures) kaftan() (Block, error) {
 	front := f.kaftanHalf(&sheets[0], u, role.FrontKaftan, u.frontNeck())
 	back := f.kaftanHalf(&sheets[1], u, role.BackKaftan, backNeck)
 	top := front.Edges[4].Path.End()
-	front.Marks = append(front.Marks, pieces.Mark{Name: marks.HeadSlit, Path: construct.Line(top, orb.Point{0, top[1] - slit})})
+	front.Marks = append(front.Marks, pieces.Mark{Name: marks.HeadSlit,
+		Path: construct.Line(top, orb.Point{0, top[1] - slit})})
 	b := Block{Pieces: []pieces.Piece{front, back}, Sheets: sheets}
 	f.addSleeve(&b, u)
 	b.Pairings = append(b.Pairings,
-		construct.Equal("shoulder", "front shoulder", construct.SeamLength(front, seams.Shoulder), "back shoulder", construct.SeamLength(back, seams.Shoulder)),
-		construct.Equal("side", "front side", construct.SeamLength(front, seams.SideSeam), "back side", construct.SeamLength(back, seams.SideSeam)),
+		construct.Equal("shoulder", "front shoulder", construct.SeamLength(front, seams.Shoulder), "back shoulder",
+			construct.SeamLength(back, seams.Shoulder)),
+		construct.Equal("side", "front side", construct.SeamLength(front, seams.SideSeam), "back side",
+			construct.SeamLength(back, seams.SideSeam)),
 		f.widthPairing(4*u.width))
 	return b, nil
 }
@@ -90,7 +94,8 @@ func (f figures) kaftanHalf(s *construct.Sheet, u upper, as role.Role, neckDepth
 		seam = construct.Curve(level, way, 0.4, underarm, orb.Point{0, 1}, 0.3)
 	}
 	foot := seam.Start()
-	hem := construct.Edge(seams.BodyHem, construct.Curve(orb.Point{0, -f.Length}, orb.Point{1, 0}, 0.4, foot, construct.Back(construct.Square(seam[0].Tangent(0))), 0.3))
+	hem := construct.Edge(seams.BodyHem, construct.Curve(orb.Point{0, -f.Length}, orb.Point{1, 0}, 0.4, foot,
+		construct.Back(construct.Square(seam[0].Tangent(0))), 0.3))
 	hem.Hem = true
 	neckPoint, middle := orb.Point{u.neck, 0}, orb.Point{0, -neckDepth}
 	var centre seams.Name = seams.CentreFront
@@ -107,11 +112,14 @@ func (f figures) kaftanHalf(s *construct.Sheet, u upper, as role.Role, neckDepth
 			construct.Edge(seams.Neck, neckCurve(neckPoint, middle)),
 			construct.Edge(centre, construct.Line(middle, orb.Point{0, -f.Length})),
 		},
-		Grain: pieces.Grain{From: orb.Point{u.width / 2, -0.8 * f.Length}, To: orb.Point{u.width / 2, -0.25 * f.Length}},
+		Grain: pieces.Grain{From: orb.Point{u.width / 2, -0.8 * f.Length},
+			To: orb.Point{u.width / 2, -0.25 * f.Length}},
 	}
 	f.recordUpper(s, u, neckDepth)
-	s.Draw("from the underarm draw the side down to a point {} from the centre and {} above the hem's level, straight at first, then running out", "9 parts in 100 of the way down", foot[0], foot[1]+f.Length)
-	s.Draw("draw the hem from {} straight below the neck point's level, square to the centre and to the side", "the length", f.Length)
+	s.Draw("from the underarm draw the side down to a point {} from the centre and {} above the hem's level, "+
+		"straight at first, then running out", "9 parts in 100 of the way down", foot[0], foot[1]+f.Length)
+	s.Draw("draw the hem from {} straight below the neck point's level, square to the centre and to the side",
+		"the length", f.Length)
 	return piece
 }
 
@@ -129,27 +137,37 @@ func neckCurve(neckPoint, middle orb.Point) pieces.Path {
 func (f figures) recordUpper(s *construct.Sheet, u upper, neckDepth float64) {
 	top := s.Start(0, 0, "the centre, at the level of the neck point")
 	neck := s.Right(top, u.neck, "the neck point: a fifth of the neck girth and 1 cm")
-	shoulder := s.Right(top, u.width, "the end of the shoulder line: a quarter of the fuller of bust and hip, and its ease")
+	shoulder := s.Right(top, u.width, "the end of the shoulder line: a quarter of the fuller of bust and hip, and "+
+		"its ease")
 	low := s.Down(top, neckDepth, "the neck at the centre: 2 cm in the back, as deep as wide in the front")
-	under := s.Down(shoulder, u.armhole, "the underarm: scye depth and 4 cm, or half the upper arm girth and 5 cm if that is more")
-	s.Draw("draw the neck "+construct.Numbers(neck, low)+" and the armhole "+construct.Numbers(under, shoulder), "the neck square to the shoulder line and to the centre")
+	under := s.Down(shoulder, u.armhole, "the underarm: scye depth and 4 cm, or half the upper arm girth and 5 cm if "+
+		"that is more")
+	s.Draw("draw the neck "+construct.Numbers(neck, low)+" and the armhole "+construct.Numbers(under, shoulder),
+		"the neck square to the shoulder line and to the centre")
 }
 
 // addSleeve adds straight sleeves where the shoulder line leaves room for them.
 func (f figures) addSleeve(b *Block, u upper) {
 	if u.sleeve < leastSleeve {
-		b.Warnings = append(b.Warnings, construct.Say("the shoulder line reaches to within %s of the wrist: there are no sleeves", construct.Length(max(0, u.sleeve))))
+		b.Warnings = append(b.Warnings, construct.Say("the shoulder line reaches to within %s of the wrist: there "+
+			"are no sleeves", construct.Length(max(0, u.sleeve))))
 		return
 	}
-	piece := named(pieces.Rectangle(role.Sleeve.String(), 2*u.armhole, u.sleeve), map[seams.Name]bool{seams.WristHem: true}, seams.WristHem, seams.FrontUnderarm, seams.SleeveHead, seams.BackUnderarm)
+	piece := named(pieces.Rectangle(role.Sleeve.String(), 2*u.armhole, u.sleeve),
+		map[seams.Name]bool{seams.WristHem: true}, seams.WristHem, seams.FrontUnderarm, seams.SleeveHead,
+		seams.BackUnderarm)
 	piece.Role, piece.Cut, piece.Pair = role.Sleeve, 2, true
 	piece.Notches = []pieces.Notch{{Edge: seams.SleeveHead, At: u.armhole, Count: 1, Match: marks.Shoulder}}
 	b.Pieces = append(b.Pieces, piece)
-	b.Sheets = append(b.Sheets, rectangleSheet("sleeve", 2*u.armhole, u.sleeve, "twice the armhole", "from the neck point over the shoulder to the wrist, less the shoulder line"))
+	b.Sheets = append(b.Sheets, rectangleSheet("sleeve", 2*u.armhole, u.sleeve, "twice the armhole",
+		"from the neck point over the shoulder to the wrist, less the shoulder line"))
 	b.Pairings = append(b.Pairings,
-		construct.Equal("armhole", "sleeve head", construct.SeamLength(piece, seams.SleeveHead), "front and back armhole", 2*u.armhole),
-		construct.Pairing{Seam: "sleeve", Of: "sleeve, all round", Length: 2 * u.armhole, Against: "upper arm girth", Other: f.UpperArm,
-			Least: armEase, Most: construct.NoLimit, Normal: construct.Say("10 cm of ease or more (%s)", source.OwnChoice)})
+		construct.Equal("armhole", "sleeve head", construct.SeamLength(piece, seams.SleeveHead),
+			"front and back armhole", 2*u.armhole),
+		construct.Pairing{Seam: "sleeve", Of: "sleeve, all round", Length: 2 * u.armhole, Against: "upper arm girth",
+			Other: f.UpperArm,
+			Least: armEase, Most: construct.NoLimit,
+			Normal: construct.Say("10 cm of ease or more (%s)", source.OwnChoice)})
 }
 
 // widthPairing sets the width against the body.

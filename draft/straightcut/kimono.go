@@ -37,12 +37,17 @@ func (f figures) kimono() (Block, error) {
 	f.addSleeve(&b, u)
 	b.Pieces = append(b.Pieces, band, belt)
 	b.Sheets = append(b.Sheets,
-		rectangleSheet(band.Name, 2*bandWidth, edge+neck, "twice the finished width", "the front edge and half the back neck; both bands meet at the centre back"),
-		rectangleSheet(belt.Name, 2*beltWidth, length/2, "twice the finished width", "half of the fuller of bust and hip and 90 cm; both halves meet at the centre back"))
+		rectangleSheet(band.Name, 2*bandWidth, edge+neck, "twice the finished width",
+			"the front edge and half the back neck; both bands meet at the centre back"),
+		rectangleSheet(belt.Name, 2*beltWidth, length/2, "twice the finished width",
+			"half of the fuller of bust and hip and 90 cm; both halves meet at the centre back"))
 	b.Pairings = append(b.Pairings,
-		construct.Equal("shoulder", "front shoulder", construct.SeamLength(front, seams.Shoulder), "back shoulder", construct.SeamLength(back, seams.Shoulder)),
-		construct.Equal("side", "front side", construct.SeamLength(front, seams.SideSeam), "back side", construct.SeamLength(back, seams.SideSeam)),
-		construct.Equal("front band", "front band", construct.SeamLength(band, seams.Right), "front edge and half the back neck", edge+neck),
+		construct.Equal("shoulder", "front shoulder", construct.SeamLength(front, seams.Shoulder),
+			"back shoulder", construct.SeamLength(back, seams.Shoulder)),
+		construct.Equal("side", "front side", construct.SeamLength(front, seams.SideSeam),
+			"back side", construct.SeamLength(back, seams.SideSeam)),
+		construct.Equal("front band", "front band", construct.SeamLength(band, seams.Right),
+			"front edge and half the back neck", edge+neck),
 		f.widthPairing(4*u.width))
 	return b, nil
 }
@@ -57,7 +62,8 @@ func (f figures) kimonoBack(s *construct.Sheet, u upper) pieces.Piece {
 		Grain: pieces.Grain{From: orb.Point{u.width / 2, -0.8 * f.Length}, To: orb.Point{u.width / 2, -0.25 * f.Length}},
 	}
 	f.recordUpper(s, u, backNeck)
-	s.Draw("draw the side straight down from the underarm, and the hem {} below the neck point's level", "the length", f.Length)
+	s.Draw("draw the side straight down from the underarm, and the hem {} below the neck point's level", "the length",
+		f.Length)
 	return piece
 }
 
@@ -75,11 +81,15 @@ func (f figures) kimonoFront(s *construct.Sheet, u upper) pieces.Piece {
 		Name: role.FrontKimono.String(), Role: role.FrontKimono, Cut: 2, Pair: true,
 		Edges: append(f.kimonoSide(u, wrap), construct.Edge(seams.FrontEdge, edge)),
 		Grain: pieces.Grain{From: orb.Point{u.width / 2, -0.8 * f.Length}, To: orb.Point{u.width / 2, -0.25 * f.Length}},
-		Marks: []pieces.Mark{{Name: marks.CentreFront, Path: construct.Line(orb.Point{0, bend[1]}, orb.Point{0, -f.Length})}},
+		Marks: []pieces.Mark{{Name: marks.CentreFront,
+			Path: construct.Line(orb.Point{0, bend[1]}, orb.Point{0, -f.Length})}},
 	}
 	f.recordUpper(s, u, u.frontNeck())
-	s.Draw("draw the side straight down from the underarm, and the hem {} below the neck point's level", "the length", f.Length)
-	s.Draw("draw the front edge {} to the left of the centre, from the hem up to {} below the neck point's level, and from there slanting to the neck point", "45 parts in 100 of the width; scye depth and 18 cm", wrap, -bend[1])
+	s.Draw("draw the side straight down from the underarm, and the hem {} below the neck point's level",
+		"the length", f.Length)
+	s.Draw("draw the front edge {} to the left of the centre, from the hem up to {} below the neck point's level, "+
+		"and from there slanting to the neck point", "45 parts in 100 of the width; scye depth and 18 cm", wrap,
+		-bend[1])
 	return piece
 }
 

@@ -32,9 +32,11 @@ func Draft(m Measures, o Options) (Block, error) {
 		name  string
 		asked *float64
 		usual float64
-	}{{"length", &f.Length, values.length}, {"ease", &f.Ease, values.ease}, {"width", &f.Width, values.width}, {"depth", &f.Depth, values.depth}} {
+	}{{"length", &f.Length, values.length}, {"ease", &f.Ease, values.ease}, {"width", &f.Width, values.width},
+		{"depth", &f.Depth, values.depth}} {
 		if *l.asked < 0 {
-			return Block{}, construct.Refuse("%s: the %s is %s; it cannot be negative", f.name, l.name, construct.Length(*l.asked))
+			return Block{}, construct.Refuse("%s: the %s is %s; it cannot be negative", f.name, l.name,
+				construct.Length(*l.asked))
 		}
 		if *l.asked == 0 {
 			*l.asked = l.usual

@@ -30,7 +30,8 @@ func drafted(t *testing.T, o Options) Block {
 	}
 	for _, p := range block.Pairings {
 		difference := p.Length - p.Other
-		assert.True(t, difference >= p.Least && difference <= p.Most, "%s: %s %g, %s %g", p.Seam, p.Of, p.Length, p.Against, p.Other)
+		assert.True(t, difference >= p.Least && difference <= p.Most, "%s: %s %g, %s %g", p.Seam, p.Of, p.Length,
+			p.Against, p.Other)
 	}
 	assert.Len(t, block.Sheets, len(block.Pieces))
 	return block
@@ -61,7 +62,8 @@ func TestKaftanByHand(t *testing.T) {
 	assert.InDelta(t, -20, drafttest.Path(t, back, seams.Neck).End()[1], 1e-9)
 	assert.InDelta(t, 510, drafttest.Path(t, sleeve, seams.SleeveHead).Length(), 1e-9)
 	assert.InDelta(t, 476, drafttest.Path(t, sleeve, seams.FrontUnderarm).Length(), 1e-9)
-	assert.InDelta(t, 1200-255, drafttest.Path(t, front, seams.SideSeam).Length(), 0.01, "the side is as long as the way down")
+	assert.InDelta(t, 1200-255, drafttest.Path(t, front, seams.SideSeam).Length(), 0.01,
+		"the side is as long as the way down")
 	// Square at the fold and at the side.
 	for _, p := range []pieces.Piece{front, back} {
 		hem, side := drafttest.Path(t, p, seams.BodyHem), drafttest.Path(t, p, seams.SideSeam)
@@ -81,7 +83,8 @@ func TestKimonoByHand(t *testing.T) {
 	assert.InDelta(t, 300, drafttest.Path(t, back, seams.BodyHem).Length(), 1e-9)
 	band := piece(t, block, "front band")
 	assert.Equal(t, 2, band.Cut)
-	assert.InDelta(t, drafttest.Path(t, front, seams.FrontEdge).Length()+drafttest.Path(t, back, seams.Neck).Length(), drafttest.Path(t, band, seams.Left).Length(), 1e-6)
+	assert.InDelta(t, drafttest.Path(t, front, seams.FrontEdge).Length()+drafttest.Path(t, back, seams.Neck).Length(),
+		drafttest.Path(t, band, seams.Left).Length(), 1e-6)
 	// The edge bends one way and has no corner.
 	path := drafttest.Path(t, front, seams.FrontEdge)
 	before := path.Tangent(0)
@@ -109,7 +112,8 @@ func TestFlatShapesByHand(t *testing.T) {
 	assert.InDelta(t, 400, drafttest.Path(t, bag, seams.RightSide).Length(), 1e-9)
 	assert.InDelta(t, 380, drafttest.Path(t, bag, seams.Bottom).Length(), 1e-9)
 	// Sewn up, the boxed corners make a bottom of the depth.
-	assert.InDelta(t, 100, drafttest.Path(t, bag, seams.RightCornerUpright).Length()+drafttest.Path(t, bag, seams.RightCornerLevel).Length(), 1e-9)
+	assert.InDelta(t, 100, drafttest.Path(t, bag, seams.RightCornerUpright).Length()+
+		drafttest.Path(t, bag, seams.RightCornerLevel).Length(), 1e-9)
 	flat := piece(t, drafted(t, Options{Shape: Bag, Flat: true}), "bag panel")
 	assert.InDelta(t, 380, drafttest.Path(t, flat, seams.Bottom).Length(), 1e-9)
 	assert.Len(t, flat.Edges, 4)
@@ -120,13 +124,17 @@ func TestRefusals(t *testing.T) {
 		o      Options
 		change func(*Measures)
 	}{
-		"kaftan: the neck base girth of 100 cm leaves no shoulder on a bust girth of 60 cm": {Options{}, func(m *Measures) { m.NeckBase, m.Bust, m.Hip = 1000, 600, 350 }},
-		"kaftan: a length of 10 cm cannot be; ask for 50 cm to 170 cm":                      {Options{Length: 100}, nil},
-		"kimono: the ease is -5 cm; it cannot be negative":                                  {Options{Shape: Kimono, Ease: -50}, nil},
-		"wrapper: a width of 90 cm does not overlap on a hip girth of 100 cm":               {Options{Shape: Wrapper, Width: 900}, nil},
-		"apron: a width of 20 cm is too narrow beside a bib for a waist girth of 76 cm":     {Options{Shape: Apron, Width: 200}, nil},
-		"bag: a width of 5 cm cannot be":                                                    {Options{Shape: Bag, Width: 50}, nil},
-		"bag: a depth of 45 cm is more than the bag is wide or high":                        {Options{Shape: Bag, Depth: 450}, nil},
+		"kaftan: the neck base girth of 100 cm leaves no shoulder on a bust girth of 60 cm": {Options{},
+			func(m *Measures) { m.NeckBase, m.Bust, m.Hip = 1000, 600, 350 }},
+		"kaftan: a length of 10 cm cannot be; ask for 50 cm to 170 cm": {Options{Length: 100}, nil},
+		"kimono: the ease is -5 cm; it cannot be negative": {Options{Shape: Kimono,
+			Ease: -50}, nil},
+		"wrapper: a width of 90 cm does not overlap on a hip girth of 100 cm": {Options{Shape: Wrapper,
+			Width: 900}, nil},
+		"apron: a width of 20 cm is too narrow beside a bib for a waist girth of 76 cm": {Options{Shape: Apron,
+			Width: 200}, nil},
+		"bag: a width of 5 cm cannot be":                             {Options{Shape: Bag, Width: 50}, nil},
+		"bag: a depth of 45 cm is more than the bag is wide or high": {Options{Shape: Bag, Depth: 450}, nil},
 	} {
 		m := size12
 		if c.change != nil {

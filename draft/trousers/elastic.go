@@ -47,15 +47,18 @@ func (f *figures) settleEase() {
 func (f *figures) widenWaist(asked bool) error {
 	if f.Elastic < leastElastic || f.Elastic > mostElastic {
 		return construct.About(subject.Elastic).Refuse("trousers: an elastic %s wide cannot be; ask for %s to %s, %s "+
-			"is usual", construct.Length(f.Elastic), construct.AtLeast(leastElastic), construct.AtMost(mostElastic), construct.Length(usualElastic))
+			"is usual", construct.Length(f.Elastic), construct.AtLeast(leastElastic), construct.AtMost(mostElastic),
+			construct.Length(usualElastic))
 	}
 	least := f.Hip + overHips
 	if asked {
 		if 2*f.waist < least {
 			return construct.About(subject.WaistEase).Refuse("trousers: a waist ease of %s draws a waist of %s on a "+
-				"waist girth of %s, which does not pass over a hip girth of %s without an opening; ask for %s or more, or "+
+				"waist girth of %s, which does not pass over a hip girth of %s without an opening; ask for %s or "+
+				"more, or "+
 				"leave the waist ease out",
-				construct.Length(f.WaistEase), construct.Length(2*f.waist), construct.Length(f.Waist), construct.Length(f.Hip), construct.AtLeast(least-f.Waist))
+				construct.Length(f.WaistEase), construct.Length(2*f.waist), construct.Length(f.Waist),
+				construct.Length(f.Hip), construct.AtLeast(least-f.Waist))
 		}
 		return nil
 	}
@@ -63,7 +66,8 @@ func (f *figures) widenWaist(asked bool) error {
 	if short := least - 2*f.waist; short > 0 {
 		return construct.About(subject.HipEase).Refuse("trousers: a hip ease of %s draws a waist of %s, which does "+
 			"not pass over a hip girth of %s without an opening; ask for %s or more",
-			construct.Length(f.HipEase), construct.Length(2*f.waist), construct.Length(f.Hip), construct.AtLeast(f.HipEase+short))
+			construct.Length(f.HipEase), construct.Length(2*f.waist), construct.Length(f.Hip),
+			construct.AtLeast(f.HipEase+short))
 	}
 	f.WaistEase = 2*f.waist - f.Waist
 	return nil
@@ -104,6 +108,8 @@ func (f figures) casing(s *construct.Sheet, h half, piece pieces.Piece) pieces.P
 	}
 	piece.Edges = edges
 	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.CasingFold, Path: waist})
-	s.Draw("go on {} above the waist on the side, as the mirror image of what lies below, and on the centre line, and join the ends squarely: the casing, folded down along the waist", "the width of the elastic and 5 mm to thread it", depth)
+	s.Draw("go on {} above the waist on the side, as the mirror image of what lies below, and on the centre line, "+
+		"and join the ends squarely: the casing, folded down along the waist",
+		"the width of the elastic and 5 mm to thread it", depth)
 	return piece
 }

@@ -28,11 +28,14 @@ func (f figures) drawFront() half {
 
 	at := orb.Point{f.centre(), -f.WaistToHip}
 	top := orb.Point{f.centre() + f.frontSlant, 0}
-	h.centre, h.curve = crotch(top, construct.Direction(top, at), -f.rise+f.straightDown(f.fork, 1.15), fork, h.insideLeg)
+	h.centre, h.curve = crotch(top, construct.Direction(top, at), -f.rise+f.straightDown(f.fork, 1.15), fork,
+		h.insideLeg)
 	h.hip = f.front
 
 	crease := -top[0] / (h.outsideLeg.End()[0] - top[0])
-	f.drawWaist(&h, f.darts(f.frontDarts, dartPlan{alone: crease, pair: [2]float64{beforeCrease * crease, beforeCrease*crease + frontApart}, first: frontDart, second: frontSecond * frontDart, widest: frontWidest}))
+	f.drawWaist(&h, f.darts(f.frontDarts, dartPlan{alone: crease,
+		pair: [2]float64{beforeCrease * crease, beforeCrease*crease + frontApart}, first: frontDart,
+		second: frontSecond * frontDart, widest: frontWidest}))
 	return h
 }
 
@@ -52,7 +55,8 @@ func (f figures) drawBack(drop float64) half {
 	top := along(seat, up, seatRaise)
 	h.centre, h.curve = crotch(top, construct.Back(up), -f.rise+f.straightDown(f.backFork, 0.95), fork, h.insideLeg)
 
-	f.drawWaist(&h, f.darts(f.backDarts, dartPlan{alone: backAlone, pair: [2]float64{backInner, backOuter}, first: backDart, second: secondDart, widest: backWidest}))
+	f.drawWaist(&h, f.darts(f.backDarts, dartPlan{alone: backAlone, pair: [2]float64{backInner, backOuter},
+		first: backDart, second: secondDart, widest: backWidest}))
 	return h
 }
 
@@ -60,7 +64,8 @@ func (f figures) drawBack(drop float64) half {
 func (f figures) drawWaist(h *half, set []construct.DartAt) {
 	side := h.outsideLeg[len(h.outsideLeg)-1].Tangent(1)
 	up := construct.Back(h.centre[0].Tangent(0))
-	h.waist, h.darts = construct.DartedSeam(seams.Waist, h.outsideLeg.End(), construct.Square(side), h.centre.Start(), construct.Square(up), set)
+	h.waist, h.darts = construct.DartedSeam(seams.Waist, h.outsideLeg.End(), construct.Square(side), h.centre.Start(),
+		construct.Square(up), set)
 }
 
 // piece makes the piece of a half, with one stroke a notch on the front and
@@ -68,15 +73,18 @@ func (f figures) drawWaist(h *half, set []construct.DartAt) {
 func (f figures) piece(h half, strokes int) pieces.Piece {
 	hem := construct.Edge(seams.TrouserHem, h.hem)
 	hem.Hem = true
-	piece := pieces.Piece{Name: h.role.String(), Role: h.role, Cut: 2, Pair: true, Darts: h.darts, Edges: []pieces.Edge{hem, construct.Edge(seams.OutsideLeg, h.outsideLeg)}}
+	piece := pieces.Piece{Name: h.role.String(), Role: h.role, Cut: 2, Pair: true, Darts: h.darts,
+		Edges: []pieces.Edge{hem, construct.Edge(seams.OutsideLeg, h.outsideLeg)}}
 	piece.Edges = append(piece.Edges, h.waist...)
 	piece.Edges = append(piece.Edges,
 		construct.Edge(seams.Crotch, construct.Join(h.centre, h.curve)),
 		construct.Edge(seams.InsideLeg, h.insideLeg.Reverse()))
-	piece.Grain = pieces.Grain{From: orb.Point{0, -f.rise - 0.75*(f.Length-f.rise)}, To: orb.Point{0, -0.75 * f.WaistToHip}}
+	piece.Grain = pieces.Grain{From: orb.Point{0, -f.rise - 0.75*(f.Length-f.rise)},
+		To: orb.Point{0, -0.75 * f.WaistToHip}}
 	piece.Notches = []pieces.Notch{{Edge: seams.OutsideLeg, At: h.belowHip(), Count: strokes, Match: marks.Hip}}
 	piece.Marks = []pieces.Mark{
-		{Name: marks.HipLine, Path: construct.Line(orb.Point{h.outsideLeg[len(h.outsideLeg)-2].End()[0] - h.hip, -f.WaistToHip}, h.outsideLeg[len(h.outsideLeg)-2].End())},
+		{Name: marks.HipLine, Path: construct.Line(orb.Point{h.outsideLeg[len(h.outsideLeg)-2].End()[0] - h.hip,
+			-f.WaistToHip}, h.outsideLeg[len(h.outsideLeg)-2].End())},
 	}
 	if f.isShort() {
 		return piece
@@ -84,8 +92,10 @@ func (f figures) piece(h half, strokes int) pieces.Piece {
 	inside, outside := h.insideLeg[0], h.outsideLeg[0]
 	piece.Notches = append(piece.Notches,
 		pieces.Notch{Edge: seams.OutsideLeg, At: outside.Length(), Count: strokes, Match: marks.OutsideKnee},
-		pieces.Notch{Edge: seams.InsideLeg, At: h.insideLeg.Length() - inside.Length(), Count: strokes, Match: marks.InsideKnee})
-	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.KneeLine, Path: construct.Line(inside.End(), outside.End())})
+		pieces.Notch{Edge: seams.InsideLeg, At: h.insideLeg.Length() - inside.Length(), Count: strokes,
+			Match: marks.InsideKnee})
+	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.KneeLine,
+		Path: construct.Line(inside.End(), outside.End())})
 	return piece
 }
 
@@ -111,8 +121,10 @@ func (f figures) record(s *construct.Sheet, h half) {
 	side := h.outsideLeg[len(h.outsideLeg)-1]
 	fork := h.insideLeg.End()
 	hip := reach(hipLine, side.Start()[0], "the side on the hip line")
-	at := reach(hipLine, side.Start()[0]-h.hip, "the centre line there: a quarter of hip girth and ease, the back 1 cm more, the front 1 cm less")
-	forkLevel := reach(crotchLine, fork[0], "the fork: a sixteenth of the hip girth beyond the centre line, in the back half as much again and 5 mm")
+	at := reach(hipLine, side.Start()[0]-h.hip, "the centre line there: a quarter of hip girth and ease, the back 1 "+
+		"cm more, the front 1 cm less")
+	forkLevel := reach(crotchLine, fork[0], "the fork: a sixteenth of the hip girth beyond the centre line, in the "+
+		"back half as much again and 5 mm")
 	if drop := -f.rise - fork[1]; drop > 0.05 {
 		forkLevel = s.Down(forkLevel, drop, "dropped, so that the inside legs match")
 	} else if drop < -0.05 {
@@ -128,18 +140,25 @@ func (f figures) record(s *construct.Sheet, h half) {
 	inside := reach(low, h.insideLeg.Start()[0], "the inside leg at the hem")
 	outside := reach(low, h.outsideLeg.Start()[0], "the outside leg at the hem")
 	bend := s.Along(top, at, h.centre.Length(), "where the crotch seam begins to curve")
-	s.Draw("draw the crotch seam "+construct.Numbers(top, bend, forkLevel)+", straight to "+construct.Numbers(bend)+", then curved", "square to the inside leg")
+	s.Draw("draw the crotch seam "+construct.Numbers(top, bend, forkLevel)+", straight to "+construct.Numbers(bend)+
+		", then curved", "square to the inside leg")
 	if f.isShort() {
-		s.Draw("draw the inside leg "+construct.Numbers(inside, forkLevel)+" hollowed, and the outside leg "+construct.Numbers(outside, hip, waist), "")
+		s.Draw("draw the inside leg "+construct.Numbers(inside, forkLevel)+" hollowed, and the outside leg "+
+			construct.Numbers(outside, hip, waist), "")
 	} else {
-		insideKnee := s.Left(kneeLine, -h.insideLeg[0].End()[0], "the inside leg at the knee: the hem and a fifth of the way to the width on the crotch line")
+		insideKnee := s.Left(kneeLine, -h.insideLeg[0].End()[0], "the inside leg at the knee: the hem and a fifth of "+
+			"the way to the width on the crotch line")
 		outsideKnee := s.Right(kneeLine, h.outsideLeg[0].End()[0], "the outside leg at the knee")
-		s.Draw("draw the inside leg "+construct.Numbers(inside, insideKnee, forkLevel)+" and the outside leg "+construct.Numbers(outside, outsideKnee, hip, waist), "straight from hem to knee, then curved")
+		s.Draw("draw the inside leg "+construct.Numbers(inside, insideKnee, forkLevel)+" and the outside leg "+
+			construct.Numbers(outside, outsideKnee, hip, waist), "straight from hem to knee, then curved")
 	}
 	for _, d := range h.darts {
 		middle := construct.Between(d.Start, d.End, 0.5)
-		s.Draw("on the line "+construct.Numbers(waist, top)+" mark a dart {} wide, its middle {} from "+construct.Numbers(waist)+", {} long, square to the line", "a share of what is left to take in",
-			construct.Distance(d.Start, d.End), construct.Distance(waist.At, middle), construct.Distance(middle, d.Apex))
+		s.Draw("on the line "+construct.Numbers(waist, top)+" mark a dart {} wide, its middle {} from "+
+			construct.Numbers(waist)+", {} long, square to the line", "a share of what is left to take in",
+			construct.Distance(d.Start, d.End), construct.Distance(waist.At, middle),
+			construct.Distance(middle, d.Apex))
 	}
-	s.Draw("draw the waist "+construct.Numbers(waist, top)+" and the hem "+construct.Numbers(inside, outside), "square to the seams at both ends")
+	s.Draw("draw the waist "+construct.Numbers(waist, top)+" and the hem "+construct.Numbers(inside, outside),
+		"square to the seams at both ends")
 }

@@ -39,7 +39,8 @@ func lean(from, to orb.Point) float64 {
 func (l leg) insideLeg(fork orb.Point) pieces.Path {
 	if l.short {
 		way := lean(l.inside, fork)
-		return construct.Curve(l.inside, construct.Heading(90+0.3*way), 0.35, fork, construct.Heading(90+hollow(way)), 0.3)
+		return construct.Curve(l.inside, construct.Heading(90+0.3*way), 0.35, fork, construct.Heading(90+hollow(way)),
+			0.3)
 	}
 	below := construct.Direction(l.inside, l.insideKnee)
 	way := lean(l.insideKnee, fork)

@@ -49,7 +49,8 @@ func (f figures) patchWidth() float64 { return max(leastPatch, min(mostPatch, pa
 
 // patchPocket is the pocket of each back, its lower edge pointed.
 func (f figures) patchPocket() (pieces.Piece, error) {
-	made, err := part.Draft(part.Measures{}, part.Options{Kind: part.PatchPocket, Shape: part.Pointed, Length: f.patchWidth()})
+	made, err := part.Draft(part.Measures{}, part.Options{Kind: part.PatchPocket, Shape: part.Pointed,
+		Length: f.patchWidth()})
 	if err != nil {
 		return pieces.Piece{}, err
 	}
@@ -64,7 +65,8 @@ func (f figures) patchPocketSheet() construct.Sheet {
 	corner := s.Start(0, 0, "the lower left corner")
 	s.Right(corner, w, "a seventh of the hip girth, 12 to 17 cm")
 	s.Up(corner, w+15, "1.5 cm more than the width")
-	s.Draw("complete the rectangle, and raise its two lower corners by {}, so that it ends in a point", "three twentieths of the width", 0.15*w)
+	s.Draw("complete the rectangle, and raise its two lower corners by {}, so that it ends in a point",
+		"three twentieths of the width", 0.15*w)
 	return s
 }
 
@@ -74,6 +76,7 @@ func (f figures) placePocket(piece pieces.Piece, h half) pieces.Piece {
 	left, right := h.centre.Start()[0], h.outsideLeg.End()[0]
 	middle := (left+right)/2 + 5
 	w := f.patchWidth()
-	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.PatchPocket, Path: construct.Line(orb.Point{middle - w/2, y}, orb.Point{middle + w/2, y})})
+	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.PatchPocket,
+		Path: construct.Line(orb.Point{middle - w/2, y}, orb.Point{middle + w/2, y})})
 	return piece
 }

@@ -48,7 +48,8 @@ func (f figures) checkLeg() error {
 	if in := f.half() + f.backFork - f.fork + foot[0]; in > mostLegLean*fall {
 		return construct.About(subject.HemWidth, subject.Length).Refuse(
 			"trousers: a hem width of %s is too narrow for a hip girth of %s, %s below the waist; "+
-				"ask for a wider hem or a longer leg", construct.Length(f.legRound()), construct.Length(f.Hip), construct.Length(f.Length+f.Lowered))
+				"ask for a wider hem or a longer leg", construct.Length(f.legRound()), construct.Length(f.Hip),
+			construct.Length(f.Length+f.Lowered))
 	}
 	return nil
 }
@@ -78,7 +79,8 @@ func (f figures) check() error {
 			"%s; ask for %s or more", worn(f.Length), worn(f.BodyRise), construct.AtLeast(worn(f.rise+leastLeg)))
 	case f.Length > f.OutsideLeg+pastFloor:
 		return construct.About(subject.Length).Refuse("trousers: a length of %s reaches past the floor, at an outside "+
-			"leg length of %s; ask for %s or less, or measure it again", worn(f.Length), worn(f.OutsideLeg), construct.AtMost(worn(f.OutsideLeg+pastFloor)))
+			"leg length of %s; ask for %s or less, or measure it again", worn(f.Length), worn(f.OutsideLeg),
+			construct.AtMost(worn(f.OutsideLeg+pastFloor)))
 	case f.HemWidth > 0 && f.HemWidth < leastHem:
 		return construct.About(subject.HemWidth).Refuse("trousers: no foot goes through a hem width of %s; ask for %s "+
 			"or more", construct.Length(f.HemWidth), construct.AtLeast(leastHem))
@@ -107,7 +109,8 @@ func (f *figures) shape() error {
 	if f.frontDarts > mostFront {
 		return construct.About(subject.WaistGirth, subject.HipGirth, subject.WaistToHip).Refuse(
 			"trousers: the waist girth of %s is too small for the hip girth of %s within a "+
-				"waist to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for less hip ease",
+				"waist to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for "+
+				"less hip ease",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
 	}
 	f.taper = (over - total) / 2

@@ -38,7 +38,8 @@ func Draft(m Measures, o Options) (Block, error) {
 	}
 	switch f.Pocket {
 	case SidePocket:
-		b.Pieces = []pieces.Piece{openPocket(frontPiece, below), openPocket(backPiece, below), part.BagOn(front.outsideLeg, "pocket bag", pocketBelow, pocketOpen)}
+		b.Pieces = []pieces.Piece{openPocket(frontPiece, below), openPocket(backPiece, below),
+			part.BagOn(front.outsideLeg, "pocket bag", pocketBelow, pocketOpen)}
 		b.Sheets = append(b.Sheets, part.BagSheet("pocket bag", "outside leg", pocketBelow, pocketOpen))
 	case PatchPocket:
 		pocket, err := f.patchPocket()
@@ -63,7 +64,8 @@ func Draft(m Measures, o Options) (Block, error) {
 func (f *figures) fitTaper() {
 	f.taper = construct.Settle(f.taper, func(taper float64) float64 {
 		f.taper = taper
-		return construct.EdgesLength(f.drawFront().waist, seams.Waist) + construct.EdgesLength(f.drawBack(0).waist, seams.Waist) - f.waist
+		return construct.EdgesLength(f.drawFront().waist, seams.Waist) +
+			construct.EdgesLength(f.drawBack(0).waist, seams.Waist) - f.waist
 	})
 }
 
@@ -87,11 +89,13 @@ func (f figures) matchDrop(front float64) float64 {
 }
 
 func (f figures) pairings(b Block, front, back half) []construct.Pairing {
-	inside := construct.Equal("inside leg", "front inside leg", front.insideLeg.Length(), "back inside leg", back.insideLeg.Length())
+	inside := construct.Equal("inside leg", "front inside leg", front.insideLeg.Length(), "back inside leg",
+		back.insideLeg.Length())
 	inside.Least, inside.Normal = -6,
 		construct.Say("equal; the front up to 6 mm shorter and stretched (%s)", source.CommonPractice)
 	list := []construct.Pairing{
-		construct.Equal("outside leg", "front outside leg", front.outsideLeg.Length(), "back outside leg", back.outsideLeg.Length()),
+		construct.Equal("outside leg", "front outside leg", front.outsideLeg.Length(), "back outside leg",
+			back.outsideLeg.Length()),
 		inside,
 		f.waistPairing(b.Waist),
 		{Seam: "hip line", Of: "width all round", Length: b.Hip, Against: "hip girth", Other: f.Hip,
@@ -100,7 +104,9 @@ func (f figures) pairings(b Block, front, back half) []construct.Pairing {
 				construct.Length(f.HipEase), source.CommonPractice)},
 	}
 	if f.Pocket == SidePocket {
-		list = append(list, construct.Equal("pocket", "pocket bag between its notches", notchesApart(b.Pieces[2], seams.PocketSide), "opening in the front outside leg", notchesApart(b.Pieces[0], seams.OutsideLeg)))
+		list = append(list, construct.Equal("pocket", "pocket bag between its notches",
+			notchesApart(b.Pieces[2], seams.PocketSide), "opening in the front outside leg",
+			notchesApart(b.Pieces[0], seams.OutsideLeg)))
 	}
 	return list
 }
@@ -108,11 +114,13 @@ func (f figures) pairings(b Block, front, back half) []construct.Pairing {
 // waistPairing sets the waist seam against the body that it goes round, or over.
 func (f figures) waistPairing(waist float64) construct.Pairing {
 	if f.Opening == ElasticWaist {
-		return construct.Pairing{Seam: "waist", Of: "waist, not drawn in", Length: waist, Against: "hip girth", Other: f.Hip,
+		return construct.Pairing{Seam: "waist", Of: "waist, not drawn in", Length: waist, Against: "hip girth",
+			Other: f.Hip,
 			Least: overHips - 0.1, Most: construct.NoLimit,
 			Normal: construct.Say("2 cm longer or more, so that it passes over the hips (%s)", source.CommonPractice)}
 	}
-	return construct.Pairing{Seam: "waist", Of: "waist seam, darts closed", Length: waist, Against: "waist girth", Other: f.Waist,
+	return construct.Pairing{Seam: "waist", Of: "waist seam, darts closed", Length: waist, Against: "waist girth",
+		Other: f.Waist,
 		Least: min(10, f.WaistEase) - 0.1, Most: max(20, f.WaistEase) + 0.1,
 		Normal: construct.Say("1 to 2 cm of ease (%s), or the ease that was asked for", source.CommonPractice)}
 }
@@ -120,10 +128,12 @@ func (f figures) waistPairing(waist float64) construct.Pairing {
 func (f figures) warnings(b Block) []construct.Sentence {
 	var list []construct.Sentence
 	if f.Waist+f.WaistEase > f.Hip+f.HipEase {
-		list = append(list, construct.Say("the waist of %s is wider than the hip of %s: the trousers hang straight from the waist", construct.Length(f.Waist), construct.Length(f.Hip)))
+		list = append(list, construct.Say("the waist of %s is wider than the hip of %s: the trousers hang straight "+
+			"from the waist", construct.Length(f.Waist), construct.Length(f.Hip)))
 	}
 	if b.Hem < 310 {
-		list = append(list, construct.Say("the leg is %s round at the hem: the foot may not go through without an opening", construct.Length(b.Hem)))
+		list = append(list, construct.Say("the leg is %s round at the hem: the foot may not go through without an "+
+			"opening", construct.Length(b.Hem)))
 	}
 	return list
 }

@@ -63,15 +63,19 @@ func TestHandbookTrousers(t *testing.T) {
 // legs, at the hem and at the waist the angles of front and back make 180
 // degrees, at the centre they are square.
 func TestSeamsJoinSmoothly(t *testing.T) {
-	for _, o := range []Options{{}, {Length: 450}, {Length: 345}, {HemWidth: 700}, {HemWidth: 320}, {Length: 780, Opening: SideZip}} {
+	for _, o := range []Options{{}, {Length: 450}, {Length: 345}, {HemWidth: 700}, {HemWidth: 320},
+		{Length: 780, Opening: SideZip}} {
 		block := drafted(t, o)
 		front, back := block.Pieces[0], block.Pieces[1]
 		for _, name := range []seams.Name{seams.Crotch, seams.InsideLeg, seams.TrouserHem, seams.OutsideLeg} {
-			assert.InDelta(t, 180, drafttest.Corner(t, front, name)+drafttest.Corner(t, back, name), 0.01, "%v after %s", o, name)
+			assert.InDelta(t, 180, drafttest.Corner(t, front, name)+drafttest.Corner(t, back, name), 0.01,
+				"%v after %s", o, name)
 		}
-		assert.InDelta(t, 90, drafttest.Corner(t, back, back.Edges[len(back.Edges)-3].Name), 0.01, "waist at the centre back")
+		assert.InDelta(t, 90, drafttest.Corner(t, back, back.Edges[len(back.Edges)-3].Name), 0.01,
+			"waist at the centre back")
 		if o.Opening == SideZip {
-			assert.InDelta(t, 90, drafttest.Corner(t, front, front.Edges[len(front.Edges)-3].Name), 0.01, "waist at the centre front")
+			assert.InDelta(t, 90, drafttest.Corner(t, front, front.Edges[len(front.Edges)-3].Name), 0.01,
+				"waist at the centre front")
 		}
 	}
 }
@@ -101,8 +105,10 @@ func TestLegsMatch(t *testing.T) {
 		for _, p := range []pieces.Piece{front, back} {
 			require.NoError(t, p.Check(), "%g", length)
 		}
-		assert.InDelta(t, drafttest.Path(t, back, seams.OutsideLeg).Length(), drafttest.Path(t, front, seams.OutsideLeg).Length(), 0.1, "%g", length)
-		shorter := drafttest.Path(t, back, seams.InsideLeg).Length() - drafttest.Path(t, front, seams.InsideLeg).Length()
+		assert.InDelta(t, drafttest.Path(t, back, seams.OutsideLeg).Length(),
+			drafttest.Path(t, front, seams.OutsideLeg).Length(), 0.1, "%g", length)
+		shorter := drafttest.Path(t, back, seams.InsideLeg).Length() -
+			drafttest.Path(t, front, seams.InsideLeg).Length()
 		assert.True(t, shorter >= 0 && shorter <= 6, "%g: %g", length, shorter)
 		for _, match := range []marks.Name{marks.Hip, marks.OutsideKnee, marks.InsideKnee} {
 			// From the hem up, or from the fork down.
@@ -171,7 +177,8 @@ func TestPockets(t *testing.T) {
 // no darts, and its casing, as deep as the elastic is wide and 5 mm, folds down
 // along the waist onto the seams beside it.
 func TestElasticWaist(t *testing.T) {
-	for _, o := range []Options{{Opening: ElasticWaist}, {Opening: ElasticWaist, Elastic: 60, HipEase: 60, Length: 450}, {Opening: ElasticWaist, WaistEase: 400}} {
+	for _, o := range []Options{{Opening: ElasticWaist}, {Opening: ElasticWaist, Elastic: 60, HipEase: 60, Length: 450},
+		{Opening: ElasticWaist, WaistEase: 400}} {
 		block := drafted(t, o)
 		depth := 30.0
 		if o.Elastic > 0 {
@@ -188,7 +195,8 @@ func TestElasticWaist(t *testing.T) {
 			outside, crotch := drafttest.Path(t, p, seams.OutsideLeg), drafttest.Path(t, p, seams.Crotch)
 			side, centre := mark.Path.Start(), mark.Path.End()
 			fold := pieces.MirrorAbout(side, construct.Go(side, mark.Path.Tangent(0), 1))
-			assert.InDelta(t, 0, construct.Distance(fold.Apply(outside.End()), outside.At(outside.Length()-2*depth)), 0.01, p.Name)
+			assert.InDelta(t, 0, construct.Distance(fold.Apply(outside.End()), outside.At(outside.Length()-2*depth)),
+				0.01, p.Name)
 			fold = pieces.MirrorAbout(centre, construct.Go(centre, mark.Path.Tangent(mark.Path.Length()), 1))
 			assert.InDelta(t, 0, construct.Distance(fold.Apply(crotch.Start()), crotch.At(2*depth)), 0.01, p.Name)
 		}
@@ -204,26 +212,44 @@ func TestEaseAsAskedFor(t *testing.T) {
 
 func TestRefusals(t *testing.T) {
 	drafttest.Refuses(t, Draft, size12, Options{}, map[string]func(*Measures, *Options){
-		"the waist girth of 50 cm is too small for the hip girth of 140 cm":                     func(m *Measures, _ *Options) { m.Waist, m.Hip = 500, 1400 },
-		"the body rise of 22 cm does not reach far enough below the waist to hip of 20.9 cm":    func(m *Measures, _ *Options) { m.BodyRise = 220 },
-		"leaves too short a leg in an outside leg length of 80 cm":                              func(m *Measures, _ *Options) { m.OutsideLeg = 800 },
-		"a length of 30 cm leaves no leg below a body rise of 28.3 cm; ask for 33.8 cm or more": func(_ *Measures, o *Options) { o.Length = 300 },
-		"a length of 140 cm reaches past the floor":                                             func(_ *Measures, o *Options) { o.Length = 1400 },
-		"no foot goes through a hem width of 20 cm":                                             func(_ *Measures, o *Options) { o.HemWidth = 200 },
-		"more than a leg can flare to":                                                          func(_ *Measures, o *Options) { o.HemWidth = 1500 },
-		"a waist ease of 20 cm draws a waist of 96 cm on a waist girth of 76 cm, which does not pass over a hip girth of 100 cm without an opening; ask for 26 cm or more": func(_ *Measures, o *Options) {
+		"the waist girth of 50 cm is too small for the hip girth of 140 cm": func(m *Measures,
+			_ *Options) {
+			m.Waist, m.Hip = 500, 1400
+		},
+		"the body rise of 22 cm does not reach far enough below the waist to hip of 20.9 cm": func(m *Measures,
+			_ *Options) {
+			m.BodyRise = 220
+		},
+		"leaves too short a leg in an outside leg length of 80 cm": func(m *Measures,
+			_ *Options) {
+			m.OutsideLeg = 800
+		},
+		"a length of 30 cm leaves no leg below a body rise of 28.3 cm; ask for 33.8 cm or more": func(_ *Measures,
+			o *Options) {
+			o.Length = 300
+		},
+		"a length of 140 cm reaches past the floor": func(_ *Measures, o *Options) { o.Length = 1400 },
+		"no foot goes through a hem width of 20 cm": func(_ *Measures, o *Options) { o.HemWidth = 200 },
+		"more than a leg can flare to":              func(_ *Measures, o *Options) { o.HemWidth = 1500 },
+		"a waist ease of 20 cm draws a waist of 96 cm on a waist girth of 76 cm, which does not pass over a hip " +
+			"girth of 100 cm without an opening; ask for 26 cm or more": func(_ *Measures, o *Options) {
 			o.Opening, o.WaistEase = ElasticWaist, 200
 		},
-		"a hip ease of 3 cm draws a waist of 100.1 cm, which does not pass over a hip girth of 100 cm without an opening; ask for 5 cm or more": func(_ *Measures, o *Options) {
+		"a hip ease of 3 cm draws a waist of 100.1 cm, which does not pass over a hip girth of 100 cm without an " +
+			"opening; ask for 5 cm or more": func(_ *Measures, o *Options) {
 			o.Opening, o.HipEase = ElasticWaist, 30
 		},
-		"an elastic 10 cm wide cannot be; ask for 0.6 cm to 8 cm": func(_ *Measures, o *Options) { o.Opening, o.Elastic = ElasticWaist, 100 },
-		"the hip ease is -2 cm; it cannot be negative":            func(_ *Measures, o *Options) { o.HipEase = -20 },
+		"an elastic 10 cm wide cannot be; ask for 0.6 cm to 8 cm": func(_ *Measures, o *Options) {
+			o.Opening,
+				o.Elastic = ElasticWaist, 100
+		},
+		"the hip ease is -2 cm; it cannot be negative": func(_ *Measures, o *Options) { o.HipEase = -20 },
 	})
 }
 
 func TestSheetsAreWhole(t *testing.T) {
-	for _, o := range []Options{{}, {Length: 400}, {Pocket: SidePocket}, {Pocket: PatchPocket}, {Opening: ElasticWaist}} {
+	for _, o := range []Options{{}, {Length: 400}, {Pocket: SidePocket}, {Pocket: PatchPocket},
+		{Opening: ElasticWaist}} {
 		block := drafted(t, o)
 		assert.Len(t, block.Sheets, len(block.Pieces))
 		drafttest.SheetsAreWhole(t, block.Sheets)

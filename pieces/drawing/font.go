@@ -88,7 +88,8 @@ func faceOf(file []byte) func() *face {
 		if err != nil {
 			panic("the font that is compiled in cannot be read: " + err.Error())
 		}
-		return &face{font: parsed, advances: map[rune]float64{}, glyphs: map[rune][][]orb.Point{}, asked: map[rune]bool{}}
+		return &face{font: parsed, advances: map[rune]float64{}, glyphs: map[rune][][]orb.Point{},
+			asked: map[rune]bool{}}
 	}
 }
 

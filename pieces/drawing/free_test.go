@@ -57,7 +57,8 @@ func TestHasRoomFor(t *testing.T) {
 		{orb.Point{55, 60}, 90, false}, // through the other words
 		{orb.Point{45, 60}, 90, true},
 	} {
-		assert.Equal(t, c.free, p.HasRoomFor(Text{Words: "seam", At: c.at, Points: 10 / Point, Angle: c.angle}, 0.3), "%v", c)
+		assert.Equal(t, c.free, p.HasRoomFor(Text{Words: "seam", At: c.at, Points: 10 / Point, Angle: c.angle}, 0.3),
+			"%v", c)
 	}
 	assert.Len(t, p.Lines(), 5, "a line and a rectangle")
 }

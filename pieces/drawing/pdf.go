@@ -33,10 +33,12 @@ func WriteDatedPDF(w io.Writer, title string, date time.Time, pages []Page) erro
 	}
 	for i, page := range pages {
 		if longest := math.Max(page.Width, page.Height); longest > LongestPage+1e-6 {
-			return fmt.Errorf("page %d is %.0f mm long; a page of a PDF can be %.0f mm at most", i+1, longest, LongestPage)
+			return fmt.Errorf("page %d is %.0f mm long; a page of a PDF can be %.0f mm at most", i+1, longest,
+				LongestPage)
 		}
 	}
-	pdf := gofpdf.NewCustom(&gofpdf.InitType{OrientationStr: "P", UnitStr: "mm", Size: gofpdf.SizeType{Wd: 210, Ht: 297}})
+	pdf := gofpdf.NewCustom(&gofpdf.InitType{OrientationStr: "P", UnitStr: "mm",
+		Size: gofpdf.SizeType{Wd: 210, Ht: 297}})
 	pdf.SetCreationDate(date)
 	pdf.SetModificationDate(date)
 	pdf.SetCatalogSort(true)
@@ -99,7 +101,8 @@ func (w *pdfWriter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
 func seen(it item, shift orb.Point, box orb.Bound) bool {
 	const widest = 3.0
 	b := movedBox(it.bound(), shift)
-	return b.Min[0] <= box.Max[0]+widest && b.Max[0] >= box.Min[0]-widest && b.Min[1] <= box.Max[1]+widest && b.Max[1] >= box.Min[1]-widest
+	return b.Min[0] <= box.Max[0]+widest && b.Max[0] >= box.Min[0]-widest && b.Min[1] <= box.Max[1]+widest &&
+		b.Max[1] >= box.Min[1]-widest
 }
 
 func movedBox(box orb.Bound, by orb.Point) orb.Bound {

@@ -63,7 +63,8 @@ func TestPNGAgreesWithPoppler(t *testing.T) {
 	require.NoError(t, WritePDF(&file, "sample", []Page{sample()}))
 	folder := t.TempDir()
 	require.NoError(t, os.WriteFile(filepath.Join(folder, "page.pdf"), file.Bytes(), 0o600))
-	out, err := exec.Command("pdftoppm", "-gray", "-png", "-singlefile", "-r", "254", filepath.Join(folder, "page.pdf"), filepath.Join(folder, "page")).CombinedOutput()
+	out, err := exec.Command("pdftoppm", "-gray", "-png", "-singlefile", "-r", "254", filepath.Join(folder, "page.pdf"),
+		filepath.Join(folder, "page")).CombinedOutput()
 	require.NoError(t, err, string(out))
 	printed, err := os.Open(filepath.Join(folder, "page.png"))
 	require.NoError(t, err)
@@ -106,7 +107,8 @@ func TestHPGLCommands(t *testing.T) {
 	// 40 units a mm, 1016 an inch (HP-GL/2 and HP RTL Reference Guide, from
 	// memory), y up.
 	assert.Equal(t, strings.Join([]string{"IN;SP1;PA;", "PU400,2000;PD3600,2000;",
-		"PU0,1600;PD160,1600;", "PU240,1600;PD400,1600;", "PU0,1200;PD4000,1200;", "PU;PU0,0;SP0;", ""}, "\n"), file.String())
+		"PU0,1600;PD160,1600;", "PU240,1600;PD400,1600;", "PU0,1200;PD4000,1200;", "PU;PU0,0;SP0;", ""}, "\n"),
+		file.String())
 }
 
 // TestDashes: strokes and gaps in turn make up the whole line, whatever its
@@ -154,10 +156,12 @@ func TestHatching(t *testing.T) {
 func TestPrintable(t *testing.T) {
 	assert.Equal(t, "été ½ рукав μ ? ? ", Printable("été ½ рукав μ 袖 \U0001F9F5\n"))
 	assert.Equal(t, "Nguyễn Thị, é", Printable("Nguyễn Thị, e\u0301"), "accents are joined to their letters")
-	assert.Equal(t, "ẹ̀kọ́", Printable("ẹ\u0300ko\u0323\u0301"), "those with which no letter comes joined stand over it")
+	assert.Equal(t, "ẹ̀kọ́", Printable("ẹ\u0300ko\u0323\u0301"),
+		"those with which no letter comes joined stand over it")
 	assert.Equal(t, "red", Printable("\x1b[31mred\x1b[0m\x07"), "what steers a terminal stays off paper")
 	assert.Equal(t, "zero width", Printable("zero\u200b width\u200e"))
-	for _, name := range []string{"Nguyễn Thị Hà", "Łódź, Þórður, İğdır", "Adéọlá", "Ελένη, Ἀθηνᾶ", "Ґалина", "Հայաստան", "თბილისი", "½ ⅓ ¼ ⅛ ⅜ ⅝ ⅞"} {
+	for _, name := range []string{"Nguyễn Thị Hà", "Łódź, Þórður, İğdır", "Adéọlá", "Ελένη, Ἀθηνᾶ", "Ґалина",
+		"Հայաստան", "თბილისი", "½ ⅓ ¼ ⅛ ⅜ ⅝ ⅞"} {
 		assert.True(t, IsPrintable(name), name)
 		assert.Equal(t, norm.NFC.String(name), Printable(norm.NFD.String(name)))
 		for _, r := range name {
@@ -190,7 +194,8 @@ func TestWholeCircle(t *testing.T) {
 // stay exact where the group is seen through a window.
 func TestGroups(t *testing.T) {
 	part, whole, page := &Picture{}, &Picture{}, Page{Width: 100, Height: 60}
-	part.Curve(Pen{Width: 0.3}, pieces.Path{pieces.Bezier{P0: orb.Point{0, 0}, P1: orb.Point{10, 0}, P2: orb.Point{20, 10}, P3: orb.Point{20, 20}}})
+	part.Curve(Pen{Width: 0.3}, pieces.Path{pieces.Bezier{P0: orb.Point{0, 0}, P1: orb.Point{10, 0},
+		P2: orb.Point{20, 10}, P3: orb.Point{20, 20}}})
 	whole.Group("yoke & band", part)
 	whole.Group("nothing", &Picture{})
 	page.Window(orb.Bound{Max: orb.Point{60, 60}}, whole, orb.Point{5, 7})
@@ -249,7 +254,8 @@ func TestHostileTitle(t *testing.T) {
 func TestWrapped(t *testing.T) {
 	width := func(words string) float64 { return Width(words, 10, false) + 0.01 }
 	assert.Equal(t, []string{"one two", "three"}, Wrapped("one  two\nthree", 10, false, width("one two")))
-	assert.Equal(t, []string{"one", "two\u00a0three"}, Wrapped("one two\u00a0three", 10, false, width("two\u00a0three")))
+	assert.Equal(t, []string{"one", "two\u00a0three"},
+		Wrapped("one two\u00a0three", 10, false, width("two\u00a0three")))
 	assert.Equal(t, []string{"a", "bbb", "bbb", "b c"}, Wrapped("a bbbbbbb c", 10, false, width("bbb")))
 	assert.Equal(t, []string{"a", "b"}, Wrapped("ab", 10, false, 0.1), "at least a letter")
 	assert.Equal(t, []string{""}, Wrapped(" ", 10, false, 20))

@@ -88,7 +88,8 @@ func bar(a, b orb.Point, half float64, bluntA, bluntB bool) [][]orb.Point {
 	}
 	if length := geometry.Distance(a, b); length > 0 {
 		x, y := (a[1]-b[1])/length*half, (b[0]-a[0])/length*half
-		out = append(out, []orb.Point{{a[0] - x, a[1] - y}, {b[0] - x, b[1] - y}, {b[0] + x, b[1] + y}, {a[0] + x, a[1] + y}})
+		out = append(out, []orb.Point{{a[0] - x, a[1] - y}, {b[0] - x, b[1] - y}, {b[0] + x, b[1] + y},
+			{a[0] + x, a[1] + y}})
 	}
 	return out
 }

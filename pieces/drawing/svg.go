@@ -47,14 +47,16 @@ func (w *svgWriter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
 		case stroke:
 			w.stroke(it.pen, it.svgPath(shift))
 		case area:
-			fmt.Fprintf(w, `<path d="%s" fill="%s"/>`+"\n", pathOf(append(geometry.Moved(it.ring, shift), it.ring[0]), true), grey(it.grey))
+			fmt.Fprintf(w, `<path d="%s" fill="%s"/>`+"\n",
+				pathOf(append(geometry.Moved(it.ring, shift), it.ring[0]), true), grey(it.grey))
 		case Text:
 			it.At = geometry.Add(it.At, shift)
 			w.text(it)
 		case window:
 			w.windows++
 			inner := movedBox(it.box, shift)
-			fmt.Fprintf(w, `<clipPath id="window%d"><path d="%s"/></clipPath>`+"\n"+`<g clip-path="url(#window%[1]d)">`+"\n", w.windows, pathOf(geometry.Corners(inner), true))
+			fmt.Fprintf(w, `<clipPath id="window%d"><path d="%s"/></clipPath>`+"\n"+
+				`<g clip-path="url(#window%[1]d)">`+"\n", w.windows, pathOf(geometry.Corners(inner), true))
 			w.draw(it.picture, geometry.Add(shift, it.shift), inner)
 			w.WriteString("</g>\n")
 		}
@@ -85,7 +87,8 @@ func (w *svgWriter) stroke(pen Pen, path string) {
 }
 
 func (w *svgWriter) text(t Text) {
-	fmt.Fprintf(w, `<text x="%s" y="%s" font-size="%s" fill="%s"`, number(t.At[0]), number(t.At[1]), number(t.Points*Point), grey(t.Grey))
+	fmt.Fprintf(w, `<text x="%s" y="%s" font-size="%s" fill="%s"`,
+		number(t.At[0]), number(t.At[1]), number(t.Points*Point), grey(t.Grey))
 	if t.Bold {
 		w.WriteString(` font-weight="bold"`)
 	}

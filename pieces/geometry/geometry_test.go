@@ -93,8 +93,10 @@ func TestBoxes(t *testing.T) {
 	assert.Equal(t, orb.Bound{Min: orb.Point{2, 4}, Max: orb.Point{8, 6}}, box)
 	assert.Equal(t, 12.0, Area(Corners(box)), "counter-clockwise")
 	assert.Equal(t, orb.Ring{{2, 4}, {8, 4}, {8, 6}, {2, 6}, {2, 4}}, Corners(box))
-	assert.Equal(t, orb.Bound{Min: orb.Point{4, 5}, Max: orb.Point{8, 6}}, Common(box, orb.Bound{Min: orb.Point{4, 5}, Max: orb.Point{9, 9}}))
-	assert.Equal(t, orb.Bound{Min: orb.Point{2, 4}, Max: orb.Point{3, 4.5}}, Common(box, orb.Bound{Max: orb.Point{3, 4.5}}))
+	assert.Equal(t, orb.Bound{Min: orb.Point{4, 5}, Max: orb.Point{8, 6}},
+		Common(box, orb.Bound{Min: orb.Point{4, 5}, Max: orb.Point{9, 9}}))
+	assert.Equal(t, orb.Bound{Min: orb.Point{2, 4}, Max: orb.Point{3, 4.5}},
+		Common(box, orb.Bound{Max: orb.Point{3, 4.5}}))
 	assert.True(t, Holds(box, box))
 	assert.False(t, Holds(box, box.Pad(0.1)))
 	assert.False(t, Holds(box, orb.Bound{Min: orb.Point{3, 5}, Max: orb.Point{8.5, 5.5}}))

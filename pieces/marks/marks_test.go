@@ -20,7 +20,8 @@ func TestWordsRoundTrip(t *testing.T) {
 		if p == noPoint {
 			continue
 		}
-		for _, each := range []Name{n, n.On(seams.OnFront), n.On(seams.OnBack), n.Numbered(1), n.On(seams.OnBack).Numbered(12)} {
+		for _, each := range []Name{n, n.On(seams.OnFront), n.On(seams.OnBack), n.Numbered(1),
+			n.On(seams.OnBack).Numbered(12)} {
 			assert.Equal(t, each, Called(each.String()))
 			assert.Equal(t, each.Mirrored(), Called(each.Mirrored().String()))
 			assert.Equal(t, n, each.Mirrored().Kind())

@@ -18,7 +18,8 @@ func parseFeet(text string, parts []string) (Length, error) {
 	inches := new(big.Rat)
 	if parts[3] != "" {
 		if !feet.IsInt() {
-			return 0, fmt.Errorf("%q is not a length: the feet before inches must be a whole number; %s", text, expected)
+			return 0, fmt.Errorf("%q is not a length: the feet before inches must be a whole number; %s", text,
+				expected)
 		}
 		if inches, err = parseUnsigned(parts[3]); err != nil {
 			return 0, fmt.Errorf("%q is not a length: %w", text, err)

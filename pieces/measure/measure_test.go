@@ -42,7 +42,8 @@ func TestFormat(t *testing.T) {
 }
 
 func TestUnitString(t *testing.T) {
-	assert.Equal(t, "mm cm m in yd", Millimetre.String()+" "+Centimetre.String()+" "+Metre.String()+" "+Inch.String()+" "+Yard.String())
+	assert.Equal(t, "mm cm m in yd", Millimetre.String()+" "+Centimetre.String()+" "+Metre.String()+" "+Inch.String()+
+		" "+Yard.String())
 	assert.Equal(t, "unknown unit", Unit(9).String())
 }
 

@@ -8,7 +8,8 @@ import (
 )
 
 // expected ends every error about a length.
-const expected = `write a number and a unit (mm, cm, m, in, ft or yd), such as "41.5 cm", "1.35 m", "16 3/8 in" or "2 1/8 yd"`
+const expected = `write a number and a unit (mm, cm, m, in, ft or yd), such as "41.5 cm", "1.35 m", ` +
+	`"16 3/8 in" or "2 1/8 yd"`
 
 // longest length that is read, mm: 109,375 yd, some 100 km, more than any mill
 // weaves in one (our own choice). It is printed with no more digits than are
@@ -50,7 +51,8 @@ func parseFraction(whole, above, below string) (*big.Rat, error) {
 		return value, nil
 	}
 	if value.Cmp(big.NewRat(1, 1)) >= 0 {
-		return nil, fmt.Errorf("the fraction %s/%s after a whole number must be less than 1; %s", above, below, expected)
+		return nil, fmt.Errorf("the fraction %s/%s after a whole number must be less than 1; %s", above, below,
+			expected)
 	}
 	units, _ := new(big.Rat).SetString(whole)
 	return value.Add(value, units), nil

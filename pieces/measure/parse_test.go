@@ -12,7 +12,8 @@ import (
 // 1 yd = 0.9144 m and 1 in = 25.4 mm exactly: international yard and pound
 // agreement, 1959.
 func TestInternationalYardAndPoundAgreement(t *testing.T) {
-	for text, want := range map[string]Length{"1 in": 25.4, "1 yd": 914.4, "36 in": 914.4, "1 m": 1000, "1 cm": 10, "1 mm": 1} {
+	for text, want := range map[string]Length{"1 in": 25.4, "1 yd": 914.4, "36 in": 914.4, "1 m": 1000, "1 cm": 10,
+		"1 mm": 1} {
 		got, err := Parse(text, Millimetre)
 		require.NoError(t, err)
 		assert.Equal(t, want, got, text)
@@ -110,7 +111,8 @@ func TestParseRefuses(t *testing.T) {
 }
 
 func TestParseUnit(t *testing.T) {
-	for text, want := range map[string]Unit{"mm": Millimetre, "cm": Centimetre, " M ": Metre, "Inches": Inch, "in": Inch, "yd": Yard, "yards": Yard} {
+	for text, want := range map[string]Unit{"mm": Millimetre, "cm": Centimetre, " M ": Metre, "Inches": Inch,
+		"in": Inch, "yd": Yard, "yards": Yard} {
 		got, err := ParseUnit(text)
 		require.NoError(t, err, text)
 		assert.Equal(t, want, got, text)

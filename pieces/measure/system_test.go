@@ -7,7 +7,8 @@ import (
 )
 
 func TestSystem(t *testing.T) {
-	for unit, want := range map[Unit]System{Millimetre: Metric, Centimetre: Metric, Metre: Metric, Inch: Imperial, Yard: Imperial} {
+	for unit, want := range map[Unit]System{Millimetre: Metric, Centimetre: Metric, Metre: Metric, Inch: Imperial,
+		Yard: Imperial} {
 		assert.Equal(t, want, unit.System(), unit.String())
 	}
 	assert.Equal(t, Metric, SystemOf(false))

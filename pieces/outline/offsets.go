@@ -80,7 +80,8 @@ func (o Offsets) Nodes(say func(float64) string) ([]Node, error) {
 	}
 	var left side
 	if len(o.Left) > 0 {
-		if left, err = o.side(say, o.Left, o.TopLeft, o.BottomLeft, [3]Readings{OfLeft, OfTopLeft, OfBottomLeft}); err != nil {
+		if left, err = o.side(say, o.Left, o.TopLeft, o.BottomLeft,
+			[3]Readings{OfLeft, OfTopLeft, OfBottomLeft}); err != nil {
 			return nil, err
 		}
 	} else {
@@ -100,7 +101,8 @@ func (o *Offsets) complete() error {
 	case o.Every > 0 && len(o.At) > 0:
 		return faultIn(OfLine, "it has both every and at; keep one of them")
 	case len(o.At) > 0 && len(o.At) != len(o.Right):
-		return faultIn(OfRight, "there are %d places under at, and %d readings; there is one at each", len(o.At), len(o.Right))
+		return faultIn(OfRight, "there are %d places under at, and %d readings; there is one at each", len(o.At),
+			len(o.Right))
 	}
 	if o.Length > 0 {
 		return nil
@@ -141,7 +143,8 @@ func (o Offsets) side(say func(float64) string, across, top, bottom []float64, n
 	}
 	low, high := out.bottom[len(out.bottom)-1][1], out.top[len(out.top)-1][1]
 	if high-low < near {
-		return out, faultIn(names[0], "its upper corner lies at %s and its lower one at %s along the line; look at top and bottom",
+		return out, faultIn(names[0], "its upper corner lies at %s and its lower one at %s along the line; look at "+
+			"top and bottom",
 			say(high), say(low))
 	}
 	places := o.places(0, low, high)
@@ -150,12 +153,14 @@ func (o Offsets) side(say func(float64) string, across, top, bottom []float64, n
 		places[0], places[len(places)-1] = low, high
 	}
 	if len(across) != len(places) {
-		return out, faultIn(names[0], "from the lower corner, at %s, to the upper, at %s, there are %d readings (%s), but it has %d",
+		return out, faultIn(names[0], "from the lower corner, at %s, to the upper, at %s, there are %d readings "+
+			"(%s), but it has %d",
 			say(low), say(high), len(places), listed(places, say), len(across))
 	}
 	for i, y := range places {
 		if i > 0 && y <= places[i-1] {
-			return out, faultIn(names[0], "the places of the readings must grow from the lower corner to the upper: %s", listed(places, say))
+			return out, faultIn(names[0], "the places of the readings must grow from the lower corner to the upper: %s",
+				listed(places, say))
 		}
 		out.across = append(out.across, orb.Point{across[i], y})
 	}
@@ -184,7 +189,8 @@ func (o Offsets) places(begin, low, high float64) []float64 {
 func listed(places []float64, say func(float64) string) string {
 	n := len(places)
 	if n > 4 {
-		return fmt.Sprintf("at %s, %s, ... %s and %s", say(places[0]), say(places[1]), say(places[n-2]), say(places[n-1]))
+		return fmt.Sprintf("at %s, %s, ... %s and %s", say(places[0]), say(places[1]), say(places[n-2]),
+			say(places[n-1]))
 	}
 	text := "at " + say(places[0])
 	for i, at := range places[1:] {

@@ -57,7 +57,8 @@ func Edges(nodes []Node) (edges []pieces.Edge, reversed bool, err error) {
 	case len(nodes) < 2:
 		return nil, false, faultAt(0, "an outline needs two points or more, three where none of its ways is curved")
 	case first < 0:
-		return nil, false, faultAt(0, "an outline of smooth points alone has no corner for an edge to begin at; make one a corner")
+		return nil, false, faultAt(0, "an outline of smooth points alone has no corner for an edge to begin at; make "+
+			"one a corner")
 	}
 	round := append(slices.Clone(nodes[first:]), nodes[:first]...)
 	round = append(round, round[0])

@@ -19,7 +19,8 @@ func say(mm float64) string { return strconv.FormatFloat(mm, 'f', -1, 64) }
 
 // A semicircle by its rise: the length of the arc is known.
 func TestArcByItsRise(t *testing.T) {
-	edges, reversed, err := Edges([]Node{{At: orb.Point{0, 0}, Edge: seams.Bottom, Rise: 50}, {At: orb.Point{100, 0}, Edge: seams.Top}})
+	edges, reversed, err := Edges([]Node{{At: orb.Point{0, 0}, Edge: seams.Bottom, Rise: 50},
+		{At: orb.Point{100, 0}, Edge: seams.Top}})
 	require.NoError(t, err)
 	assert.False(t, reversed)
 	assert.InDelta(t, 50*math.Pi, edges[0].Path.Length(), 1e-9)
@@ -29,7 +30,8 @@ func TestArcByItsRise(t *testing.T) {
 
 func TestArcsKeepTheirRise(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		a, b := orb.Point{rapid.Float64Range(-500, 500).Draw(t, "x"), 0}, orb.Point{600, rapid.Float64Range(-500, 500).Draw(t, "y")}
+		a, b := orb.Point{rapid.Float64Range(-500, 500).Draw(t, "x"), 0}, orb.Point{600,
+			rapid.Float64Range(-500, 500).Draw(t, "y")}
 		rise := rapid.Float64Range(0.01, 400).Draw(t, "rise") * float64(rapid.SampledFrom([]int{1, -1}).Draw(t, "side"))
 		got := arc(a, b, rise)
 		assert.InDelta(t, 0, geometry.Distance(got.Start(), a), 1e-6)
@@ -54,10 +56,12 @@ func TestThroughFollowsACircle(t *testing.T) {
 }
 
 func TestClockwiseIsReversed(t *testing.T) {
-	edges, reversed, err := Edges([]Node{{At: orb.Point{0, 0}, Edge: seams.Left}, {At: orb.Point{0, 10}, Edge: seams.Top}, {At: orb.Point{10, 0}, Edge: seams.Bottom}})
+	edges, reversed, err := Edges([]Node{{At: orb.Point{0, 0}, Edge: seams.Left},
+		{At: orb.Point{0, 10}, Edge: seams.Top}, {At: orb.Point{10, 0}, Edge: seams.Bottom}})
 	require.NoError(t, err)
 	assert.True(t, reversed)
-	assert.Equal(t, []seams.Name{seams.Bottom, seams.Top, seams.Left}, []seams.Name{edges[0].Name, edges[1].Name, edges[2].Name})
+	assert.Equal(t, []seams.Name{seams.Bottom, seams.Top, seams.Left},
+		[]seams.Name{edges[0].Name, edges[1].Name, edges[2].Name})
 	assert.Positive(t, geometry.Area(pieces.Piece{Edges: edges}.Boundary(1)))
 }
 
@@ -90,7 +94,8 @@ func TestReadingsFollowTheShape(t *testing.T) {
 
 // A curved edge leaves the fold square, as its mirror image goes on from it.
 func TestReadingsLeaveTheFoldSquare(t *testing.T) {
-	o := Offsets{Length: 600, Every: 60, OnFold: true, Top: []float64{0, 1, 4, 12}, Bottom: []float64{0, -2, -6, -13, -20, -22}}
+	o := Offsets{Length: 600, Every: 60, OnFold: true, Top: []float64{0, 1, 4, 12},
+		Bottom: []float64{0, -2, -6, -13, -20, -22}}
 	o.Right = []float64{290, 288, 280, 270, 260, 250, 240, 230, 220, 210, 200, 190, 178}
 	nodes, err := o.Nodes(say)
 	require.NoError(t, err)
@@ -106,8 +111,9 @@ func TestReadingsLeaveTheFoldSquare(t *testing.T) {
 
 // Both sides measured alike give a piece that is its own mirror image.
 func TestReadingsOfBothSides(t *testing.T) {
-	o := Offsets{Length: 200, Every: 50, Right: []float64{100, 110, 115, 110, 90}, Left: []float64{100, 110, 115, 110, 90},
-		Top: []float64{10, 6, 0}, TopLeft: []float64{10, 6, 0}}
+	o := Offsets{Length: 200, Every: 50, Right: []float64{100, 110, 115, 110, 90},
+		Left: []float64{100, 110, 115, 110, 90},
+		Top:  []float64{10, 6, 0}, TopLeft: []float64{10, 6, 0}}
 	nodes, err := o.Nodes(say)
 	require.NoError(t, err)
 	edges, _, err := Edges(nodes)
@@ -126,12 +132,16 @@ func TestReadingsRefused(t *testing.T) {
 	}{
 		{"none", Offsets{Every: 50}, "a side needs two readings or more"},
 		{"no step", Offsets{Right: []float64{1, 2}}, "how far apart the readings are"},
-		{"too few", Offsets{Length: 200, Every: 50, Right: []float64{10, 10, 10}}, "there are 5 readings (at 0, 50, ... 150 and 200), but it has 3"},
-		{"places", Offsets{At: []float64{0, 50, 100}, Right: []float64{10, 10}}, "there are 3 places under at, and 2 readings"},
-		{"places back", Offsets{At: []float64{0, 50, 40, 100}, Right: []float64{10, 10, 10, 10}}, "must grow from the lower corner"},
+		{"too few", Offsets{Length: 200, Every: 50, Right: []float64{10, 10, 10}},
+			"there are 5 readings (at 0, 50, ... 150 and 200), but it has 3"},
+		{"places", Offsets{At: []float64{0, 50, 100}, Right: []float64{10, 10}},
+			"there are 3 places under at, and 2 readings"},
+		{"places back", Offsets{At: []float64{0, 50, 40, 100}, Right: []float64{10, 10, 10, 10}},
+			"must grow from the lower corner"},
 		{"a wide top", Offsets{Length: 100, Every: 50, Right: []float64{10, 10, 120}, Top: []float64{0, 0}},
 			"out to the corner, 120 across, there are 4 readings"},
-		{"upside down", Offsets{Length: 100, Every: 50, Right: []float64{10, 10}, Top: []float64{0, -100}}, "its upper corner lies at 0"},
+		{"upside down", Offsets{Length: 100, Every: 50, Right: []float64{10, 10}, Top: []float64{0, -100}},
+			"its upper corner lies at 0"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

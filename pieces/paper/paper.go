@@ -66,7 +66,8 @@ func Parse(text string, unit measure.Unit) (Paper, error) {
 	}
 	first, second, found := strings.Cut(strings.ReplaceAll(plain, "×", "x"), "x")
 	if !found || !strings.ContainsAny(first[:min(1, len(first))], ".0123456789") {
-		return Paper{}, fmt.Errorf("the paper %q is not known; use one of %s, or its sides, such as %s", text, strings.Join(Names(), ", "), sidesInWords(unit))
+		return Paper{}, fmt.Errorf("the paper %q is not known; use one of %s, or its sides, such as %s", text,
+			strings.Join(Names(), ", "), sidesInWords(unit))
 	}
 	width, err := measure.Parse(strings.TrimSpace(first), unit)
 	if err != nil {
@@ -152,8 +153,10 @@ func (p Paper) Check() error {
 	case !(p.Width <= most) || !(p.Height <= most):
 		return fmt.Errorf("a %s is too large; no side can be over %s", sides, say(most))
 	case !(math.Min(width, height) >= leastCell) || !(math.Max(width, height) >= leastLong):
-		return fmt.Errorf("a %s with a margin of %s and an overlap of %s leaves %s x %s for the pieces; %s x %s are needed for the squares by which the print is measured: take a smaller margin or overlap, or larger paper",
-			sides, say(p.Margin), say(p.Overlap), say(math.Max(0, width)), say(math.Max(0, height)), say(leastCell), say(leastLong))
+		return fmt.Errorf("a %s with a margin of %s and an overlap of %s leaves %s x %s for the pieces; %s x %s are "+
+			"needed for the squares by which the print is measured: take a smaller margin or overlap, or larger paper",
+			sides, say(p.Margin), say(p.Overlap), say(math.Max(0, width)), say(math.Max(0, height)), say(leastCell),
+			say(leastLong))
 	}
 	return nil
 }

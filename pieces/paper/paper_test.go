@@ -41,10 +41,14 @@ func TestParse(t *testing.T) {
 		want  string
 	}{
 		{Paper{Height: 60, Margin: 10, Overlap: 12}, "a roll of 60 mm with a margin of 10 mm"},
-		{Paper{Width: 210, Height: 297, Margin: -1, Overlap: 10}, "negative"}, {Paper{Width: 210, Height: 297, Margin: 10, Overlap: math.NaN()}, "negative"},
-		{Paper{Width: math.NaN(), Height: 297, Margin: 10, Overlap: 10}, "too large"}, {Paper{Width: 9000, Height: 297, Margin: 10, Overlap: 10}, "too large"},
+		{Paper{Width: 210, Height: 297, Margin: -1, Overlap: 10}, "negative"},
+		{Paper{Width: 210, Height: 297, Margin: 10, Overlap: math.NaN()}, "negative"},
+		{Paper{Width: math.NaN(), Height: 297, Margin: 10, Overlap: 10}, "too large"},
+		{Paper{Width: 9000, Height: 297, Margin: 10, Overlap: 10}, "too large"},
 		{Paper{Width: 210, Height: 297, Margin: 60, Overlap: 10}, "leaves 80 mm x 167 mm for the pieces"},
-		{Paper{Width: 101.6, Height: 101.6, Margin: 6.35, Unit: measure.Inch}, "a sheet of 4 in x 4 in with a margin of 1/4 in and an overlap of 0 in leaves 3 1/2 in x 3 1/2 in for the pieces; 4 3/16 in x 4 15/16 in are needed"},
+		{Paper{Width: 101.6, Height: 101.6, Margin: 6.35, Unit: measure.Inch},
+			"a sheet of 4 in x 4 in with a margin of 1/4 in and an overlap of 0 in leaves 3 1/2 in x 3 1/2 in for " +
+				"the pieces; 4 3/16 in x 4 15/16 in are needed"},
 	} {
 		assert.ErrorContains(t, c.paper.Check(), c.want)
 	}

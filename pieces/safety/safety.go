@@ -4,16 +4,19 @@
 package safety
 
 // Blades is for whatever is cut from.
-const Blades = "Blades: cut away from yourself, keep fingers behind the ruler, close the rotary cutter whenever you put it down, and keep blades from children."
+const Blades = "Blades: cut away from yourself, keep fingers behind the ruler, close the rotary cutter whenever you " +
+	"put it down, and keep blades from children."
 
 // Irons is for whatever is sewn up and pressed.
-const Irons = "Irons: plate and steam burn. Stand the iron on its heel, keep its cord off the floor, and unplug it when you leave."
+const Irons = "Irons: plate and steam burn. Stand the iron on its heel, keep its cord off the floor, and unplug it " +
+	"when you leave."
 
 // Paper is for sheets that are trimmed and joined.
 const Paper = "Cut paper on a mat; keep fingers behind the ruler and close the cutter when you put it down."
 
 // Children is for clothing that children wear.
-const Children = "Children's clothing: no cords or ties at hood and neck, no loose ones elsewhere; sew buttons and other small parts on so that no child can pull them off; " +
+const Children = "Children's clothing: no cords or ties at hood and neck, no loose ones elsewhere; sew buttons and " +
+	"other small parts on so that no child can pull them off; " +
 	"make nightwear close-fitting, of cloth that does not flare up. Follow the rules of your country."
 
 // Law is for offers and quotes.

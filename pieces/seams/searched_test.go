@@ -20,7 +20,8 @@ import (
 var searching = []string{
 	"Contains", "ContainsAny", "ContainsFunc", "Count", "Cut", "CutPrefix", "CutSuffix", "EqualFold", "Fields", "FieldsFunc",
 	"HasPrefix", "HasSuffix", "Index", "IndexAny", "IndexByte", "IndexFunc", "LastIndex", "LastIndexByte", "Replace",
-	"ReplaceAll", "Split", "SplitN", "SplitSeq", "FieldsSeq", "TrimPrefix", "TrimSuffix", "TrimLeft", "TrimRight", "Trim", "TrimFunc",
+	"ReplaceAll", "Split", "SplitN", "SplitSeq", "FieldsSeq", "TrimPrefix", "TrimSuffix", "TrimLeft", "TrimRight",
+	"Trim", "TrimFunc",
 	"Match", "MatchString", "MustCompile", "Compile",
 }
 
@@ -35,6 +36,7 @@ var readers = map[string]string{
 	"fabric/marker/table.go":                "a phrase of its own, to shorten it",
 	"fabric/marker/words.go":                "a length as worded, to leave its unit out",
 	"fabric/quote/money.go":                 "amounts of money",
+	"fabric/quote/proofsums.go":             "a line of a quote as it is printed, to prove it",
 	"fabric/quote/quote.go":                 "the name of an offer, which may begin with that of its cloth",
 	"fabric/quote/share.go":                 "a share in per cent",
 	"fabric/quote/table.go":                 "a number as worded, to leave its zeros out",
@@ -62,7 +64,9 @@ func TestNamesAreNotSearched(t *testing.T) {
 			text, err := os.ReadFile(filepath.Join("../..", path))
 			for _, place := range searches(t, path, string(text)) {
 				found[path] = true
-				assert.Contains(t, readers, path, "%s looks into words: compare values, or say what it reads", place)
+				if readers[path] == "" {
+					t.Errorf("%s looks into words: compare values, or say what it reads", place)
+				}
 			}
 			return err
 		}))
@@ -83,7 +87,8 @@ func searches(t *testing.T, path, text string) []string {
 	ast.Inspect(file, func(node ast.Node) bool {
 		switch node := node.(type) {
 		case *ast.SelectorExpr:
-			if of, ok := node.X.(*ast.Ident); ok && (of.Name == "strings" || of.Name == "regexp") && slices.Contains(searching, node.Sel.Name) {
+			if of, ok := node.X.(*ast.Ident); ok && (of.Name == "strings" || of.Name == "regexp") &&
+				slices.Contains(searching, node.Sel.Name) {
 				add(node)
 			}
 		case *ast.BinaryExpr:

@@ -49,7 +49,8 @@ func (p printed) marks(t *testing.T, side int) [2]orb.Point {
 	var out [2]orb.Point
 	for i, share := range []float64{0.25, 0.75} {
 		x, y := p.cell.Min[0]+share*(p.cell.Max[0]-p.cell.Min[0]), p.cell.Min[1]+share*(p.cell.Max[1]-p.cell.Min[1])
-		near := map[int]orb.Point{rightSide: {p.cell.Max[0], y}, leftSide: {p.cell.Min[0], y}, upperSide: {x, p.cell.Min[1]}, lowerSide: {x, p.cell.Max[1]}}[side]
+		near := map[int]orb.Point{rightSide: {p.cell.Max[0], y}, leftSide: {p.cell.Min[0], y},
+			upperSide: {x, p.cell.Min[1]}, lowerSide: {x, p.cell.Max[1]}}[side]
 		out[i] = p.markAt(t, near)
 	}
 	return out
@@ -69,7 +70,8 @@ func printedTiles(t *testing.T, layout Layout, pixels float64) []printed {
 			continue
 		}
 		page := pages[before+len(out)]
-		corner := orb.Point{cornerOf(tiling.Columns, page.Width, tiling.Paper), cornerOf(tiling.Rows, page.Height, tiling.Paper)}
+		corner := orb.Point{cornerOf(tiling.Columns, page.Width, tiling.Paper),
+			cornerOf(tiling.Rows, page.Height, tiling.Paper)}
 		cell := orb.Bound{Min: corner, Max: geometry.Add(corner, geometry.Sub(tile.Box.Max, tile.Box.Min))}
 		out = append(out, printed{tile, images[len(out)], cell, pixels})
 	}
@@ -116,7 +118,8 @@ func (p printed) paste(on *image.Gray) {
 	const rim = 0.3
 	pixels := p.pixels
 	shift := geometry.Sub(p.cell.Min, p.Box.Min)
-	first, end := geometry.Add(p.Box.Min, orb.Point{-rim, -rim}), geometry.Add(geometry.Sub(p.cell.Max, shift), orb.Point{rim, rim})
+	first, end := geometry.Add(p.Box.Min, orb.Point{-rim, -rim}), geometry.Add(geometry.Sub(p.cell.Max, shift),
+		orb.Point{rim, rim})
 	for v := int(first[1] * pixels); v < int(end[1]*pixels); v++ {
 		for u := int(first[0] * pixels); u < int(end[0]*pixels); u++ {
 			x, y := int(float64(u)+0.5+shift[0]*pixels), int(float64(v)+0.5+shift[1]*pixels)
@@ -157,7 +160,8 @@ func enclosed(img *image.Gray, seeds []image.Point) (areas []float64, boxes []or
 				}
 			}
 			n += float64(end - first)
-			box = box.Union(orb.Bound{Min: orb.Point{float64(first), float64(p.Y)}, Max: orb.Point{float64(end), float64(p.Y + 1)}})
+			box = box.Union(orb.Bound{Min: orb.Point{float64(first), float64(p.Y)},
+				Max: orb.Point{float64(end), float64(p.Y + 1)}})
 		}
 		return n, box
 	}
@@ -190,7 +194,8 @@ func TestTilesJoinToTheOutlines(t *testing.T) {
 		paper                   string
 		margin, overlap, pixels float64
 	}{
-		{"a0", 10, 12, 5}, {"a1", 9, 20, 5}, {"a2", 4.2, 24.6, 8}, {"a3", 6, 21, 8}, {"a4", 10, 12, 8}, {"a4", 4.3, 11, 8}, {"a5", 5, 10, 8},
+		{"a0", 10, 12, 5}, {"a1", 9, 20, 5}, {"a2", 4.2, 24.6, 8}, {"a3", 6, 21, 8}, {"a4", 10, 12, 8}, {"a4", 4.3, 11,
+			8}, {"a5", 5, 10, 8},
 		{"letter", 6.35, 12.7, 8}, {"letter", 10, 13, 8}, {"legal", 12, 17, 8}, {"tabloid", 7.5, 15, 8},
 		{"330mmx480mm", 6, 20, 8}, {"480mmx330mm", 6, 21, 8}, {"9inx14in", 3, 19, 8},
 	} {

@@ -43,10 +43,13 @@ func Squares(on *drawing.Picture, at orb.Point) {
 	for _, side := range []float64{100, fourInches} {
 		on.Frame(pen, orb.Bound{Min: orb.Point{at[0], low - side}, Max: orb.Point{at[0] + side, low}})
 	}
-	for i, line := range []string{"Measure before you cut:", "the inner square is 10 cm,", "the outer square 4 in,", "each way."} {
-		on.Write(drawing.Text{Words: line, At: orb.Point{at[0] + 50, low - 60 + 6*float64(i)}, Points: 11, Bold: i == 0, Align: drawing.Centre})
+	for i, line := range []string{"Measure before you cut:", "the inner square is 10 cm,", "the outer square 4 in,",
+		"each way."} {
+		on.Write(drawing.Text{Words: line, At: orb.Point{at[0] + 50, low - 60 + 6*float64(i)}, Points: 11, Bold: i == 0,
+			Align: drawing.Centre})
 	}
-	on.Write(drawing.Text{Words: "Other sizes? Print again at 100 %, without fitting to the page.", At: orb.Point{at[0] + 50, low - 32}, Points: 7.5, Align: drawing.Centre})
+	on.Write(drawing.Text{Words: "Other sizes? Print again at 100 %, without fitting to the page.",
+		At: orb.Point{at[0] + 50, low - 32}, Points: 7.5, Align: drawing.Centre})
 }
 
 // panel is what stands before the pieces.
@@ -59,8 +62,10 @@ type panel struct {
 
 // head writes the title and what there is to print.
 func (p panel) head(on *drawing.Picture, at orb.Point, width float64) {
-	on.Write(drawing.Text{Words: drawing.Shortened(p.layout.Title, 15, true, width), At: geometry.Add(at, orb.Point{0, 6}), Points: 15, Bold: true})
-	on.Write(drawing.Text{Words: drawing.Shortened(p.contents(), 9, false, width), At: geometry.Add(at, orb.Point{0, 12}), Points: 9})
+	on.Write(drawing.Text{Words: drawing.Shortened(p.layout.Title, 15, true, width),
+		At: geometry.Add(at, orb.Point{0, 6}), Points: 15, Bold: true})
+	on.Write(drawing.Text{Words: drawing.Shortened(p.contents(), 9, false, width),
+		At: geometry.Add(at, orb.Point{0, 12}), Points: 9})
 	on.Line(fineLine, geometry.Add(at, orb.Point{0, 15}), geometry.Add(at, orb.Point{width, 15}))
 }
 
@@ -114,7 +119,8 @@ func (p panel) pageMap(on *drawing.Picture, at orb.Point, width, height float64)
 		on.Frame(pen, box)
 		if !tile.Blank {
 			size := math.Min(5, math.Min((box.Max[0]-box.Min[0])*0.32, (box.Max[1]-box.Min[1])*0.4))
-			name := drawing.Text{Words: tile.Name(), At: geometry.Add(box.Center(), orb.Point{0, 0.36 * size}), Points: size / drawing.Point, Bold: true, Align: drawing.Centre}
+			name := drawing.Text{Words: tile.Name(), At: geometry.Add(box.Center(), orb.Point{0, 0.36 * size}),
+				Points: size / drawing.Point, Bold: true, Align: drawing.Centre}
 			on.Area(255, name.Outline()...)
 			on.Write(name)
 		}
@@ -125,16 +131,21 @@ func (p panel) pageMap(on *drawing.Picture, at orb.Point, width, height float64)
 func (p panel) words() []string {
 	out := []string{
 		"Print at 100 % (“actual size”), never “fit to page”, and measure the squares before anything else.",
-		"Sheet B3 is the third in the second row. The map shows how they lie; sheets that would be blank are not printed.",
+		"Sheet B3 is the third in the second row. The map shows how they lie; sheets that would be blank are not " +
+			"printed.",
 	}
 	if p.tiling.Sheets(p.plane) > 1 {
 		out = append(out,
-			"Join a row first: cut one of two neighbours along its trim line (thin, dashed), lay it on the trim line of the other so that the grey marks meet, and glue or tape it. Then join the rows.",
+			"Join a row first: cut one of two neighbours along its trim line (thin, dashed), lay it on the trim line "+
+				"of the other so that the grey marks meet, and glue or tape it. Then join the rows.",
 			safety.Paper)
 	}
-	out = append(out, "Solid line: cut. Short dashes: sew. Long dash and dot, with a bracket: lay on the fold, do not cut. Strokes across the allowance are notches.")
+	out = append(out, "Solid line: cut. Short dashes: sew. Long dash and dot, with a bracket: lay on the fold, do "+
+		"not cut. Strokes across the allowance are notches.")
 	if size, ok := p.layout.nested(); ok {
-		out = append(out, "Nested sizes: each has its own dashes, named in the key on the piece and on its lines, which are for cutting. The fine grey line is the seam line of "+size+"; the seam allowances of every size are as wide as stands along its edges.")
+		out = append(out, "Nested sizes: each has its own dashes, named in the key on the piece and on its lines, "+
+			"which are for cutting. The fine grey line is the seam line of "+size+
+			"; the seam allowances of every size are as wide as stands along its edges.")
 	}
 	return append(append(out, safety.Cutting(p.layout.Children)...), p.layout.Notes...)
 }

@@ -118,6 +118,7 @@ func (f figure) grain() {
 	neck, size := f.neck()
 	side := geometry.Left(geometry.Times(geometry.Sub(g.To, g.From), 1/geometry.Distance(g.From, g.To)))
 	f.Line(grainLine, g.From, g.To)
-	f.Line(grainLine, geometry.Add(g.From, geometry.Times(side, size/3)), geometry.Add(g.From, geometry.Times(side, -size/3)))
+	f.Line(grainLine, geometry.Add(g.From, geometry.Times(side, size/3)),
+		geometry.Add(g.From, geometry.Times(side, -size/3)))
 	f.Area(0, g.To, geometry.Add(neck, geometry.Times(side, size/3)), geometry.Add(neck, geometry.Times(side, -size/3)))
 }

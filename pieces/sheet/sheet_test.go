@@ -44,7 +44,8 @@ func withAllowance(p pieces.Piece, allowance float64) pieces.Piece {
 func sleeve(scale float64) pieces.Piece {
 	p := pieces.Rectangle("sleeve", 330, 400)
 	p.Edges[2].Path = pieces.Path{
-		pieces.Bezier{P0: orb.Point{330, 400}, P1: orb.Point{250, 400}, P2: orb.Point{240, 540}, P3: orb.Point{165, 540}},
+		pieces.Bezier{P0: orb.Point{330, 400}, P1: orb.Point{250, 400}, P2: orb.Point{240, 540},
+			P3: orb.Point{165, 540}},
 		pieces.Bezier{P0: orb.Point{165, 540}, P1: orb.Point{90, 540}, P2: orb.Point{80, 400}, P3: orb.Point{0, 400}}}
 	p.Notches = []pieces.Notch{{Edge: seams.Top, At: 100, Count: 1}, {Edge: seams.Top, At: 400, Count: 2}}
 	p.Garment, p.Cloth, p.Cut, p.Pair = "smock", "linen", 2, true
@@ -57,7 +58,8 @@ func disc(radius float64) pieces.Piece {
 		return pieces.Path{pieces.Arc{Centre: orb.Point{0, 0}, Radius: radius, Begin: begin, Sweep: math.Pi}}
 	}
 	return pieces.Piece{Name: "round pocket", Cut: 1,
-		Edges: []pieces.Edge{{Name: seams.Called("upper"), Path: half(0)}, {Name: seams.Called("lower"), Path: half(math.Pi)}},
+		Edges: []pieces.Edge{{Name: seams.Called("upper"), Path: half(0)},
+			{Name: seams.Called("lower"), Path: half(math.Pi)}},
 		Grain: pieces.Grain{From: orb.Point{0, -radius / 2}, To: orb.Point{0, radius / 2}}}
 }
 
@@ -191,7 +193,8 @@ func TestTilesSayWhatTheyAre(t *testing.T) {
 	path := written(t, testLayout(t, named(t, "a4")))
 	text, err := exec.Command("pdftotext", "-layout", path, "-").Output()
 	require.NoError(t, err)
-	for _, want := range []string{"Smock for Ilse Marlow", "the inner square is 10 cm", "the outer square 4 in", "How the sheets lie",
+	for _, want := range []string{"Smock for Ilse Marlow", "the inner square is 10 cm", "the outer square 4 in",
+		"How the sheets lie",
 		"A1", "B2", "joins here", "sheet 1 of", "cut 2, a pair, from linen", "this end up", "round pocket"} {
 		assert.Contains(t, string(text), want)
 	}
@@ -202,7 +205,8 @@ func TestTilesSayWhatTheyAre(t *testing.T) {
 func TestNamesInOtherScripts(t *testing.T) {
 	p := sleeve(1)
 	p.Name = "Ärmel рукав μανίκι tay áo sườn xám 袖 🧵 𝒳"
-	layout := Layout{Title: "Žofie \U0001F9F5", Paper: named(t, "a3"), Figures: []Figure{figureOf(t, p).Map(onto(220, 770))}}
+	layout := Layout{Title: "Žofie \U0001F9F5", Paper: named(t, "a3"),
+		Figures: []Figure{figureOf(t, p).Map(onto(220, 770))}}
 	text, err := exec.Command("pdftotext", "-layout", written(t, layout), "-").Output()
 	require.NoError(t, err)
 	assert.Contains(t, string(text), "Ärmel рукав μανίκι tay áo sườn xám ? ? ?")
@@ -221,7 +225,8 @@ func TestBlankTilesAreLeftOut(t *testing.T) {
 	assert.Equal(t, 3, len(pages), "one for the panel")
 	// A sheet in the middle of a large piece has no line on it, but it is
 	// part of the piece.
-	large := Layout{Title: "large", Paper: paper, Figures: []Figure{figureOf(t, pieces.Rectangle("cape", 560, 800)).Map(onto(1, 801))}}
+	large := Layout{Title: "large", Paper: paper,
+		Figures: []Figure{figureOf(t, pieces.Rectangle("cape", 560, 800)).Map(onto(1, 801))}}
 	plane, tiling = large.Plane()
 	assert.Equal(t, len(tiling.Tiles(plane)), tiling.Sheets(plane))
 }
@@ -265,7 +270,8 @@ func TestRefusals(t *testing.T) {
 	_, err = NewFigure(bad)
 	assert.ErrorContains(t, err, "cannot be negative")
 	assert.ErrorContains(t, Write(&bytes.Buffer{}, Layout{Paper: named(t, "a4")}), "no piece to print")
-	assert.ErrorContains(t, Write(&bytes.Buffer{}, Layout{Paper: named(t, "100mmx100mm")}), "squares by which the print is measured")
+	assert.ErrorContains(t, Write(&bytes.Buffer{}, Layout{Paper: named(t, "100mmx100mm")}),
+		"squares by which the print is measured")
 }
 
 func BenchmarkWrite(b *testing.B) {
@@ -291,10 +297,12 @@ func TestNameOfASheetKeepsOffThePieces(t *testing.T) {
 		ring  orb.Ring
 		upper bool
 	}{
-		{orb.Ring{{1, height - 12}, {width - 1, height - 12}, {width - 1, height - 1}, {1, height - 1}, {1, height - 12}}, true},
+		{orb.Ring{{1, height - 12}, {width - 1, height - 12}, {width - 1, height - 1}, {1, height - 1},
+			{1, height - 12}}, true},
 		{orb.Ring{{60, 60}, {100, 60}, {100, 90}, {60, 60}}, false},
 	} {
-		plane := Plane{Title: "smock", Picture: &drawing.Picture{}, Shapes: []orb.Ring{c.ring, paperOutline(width, height)}}
+		plane := Plane{Title: "smock", Picture: &drawing.Picture{},
+			Shapes: []orb.Ring{c.ring, paperOutline(width, height)}}
 		plane.Picture.Line(LineOf(0), c.ring...)
 		page := EvenTiling(plane, paper).Pages(plane)[0]
 		var file bytes.Buffer

@@ -54,7 +54,8 @@ func (t Tiling) page(plane Plane, tiles []Tile, tile Tile, count string) drawing
 	corner := orb.Point{cornerOf(t.Columns, page.Width, t.Paper), cornerOf(t.Rows, page.Height, t.Paper)}
 	p := tilePage{Picture: &drawing.Picture{}, tile: tile, paper: t.Paper}
 	p.cell = orb.Bound{Min: corner, Max: geometry.Add(corner, geometry.Sub(tile.Box.Max, tile.Box.Min))}
-	p.inner = orb.Bound{Min: orb.Point{t.Paper.Margin, t.Paper.Margin}, Max: orb.Point{page.Width - t.Paper.Margin, page.Height - t.Paper.Margin}}
+	p.inner = orb.Bound{Min: orb.Point{t.Paper.Margin, t.Paper.Margin},
+		Max: orb.Point{page.Width - t.Paper.Margin, page.Height - t.Paper.Margin}}
 	p.shift = geometry.Sub(corner, tile.Box.Min)
 	p.drawn = plane.Picture.Within(tile.Box.Pad(t.Paper.Overlap / 2))
 	for side := range 4 {
@@ -116,7 +117,8 @@ func neighbour(tiles []Tile, of Tile, side int) (Tile, bool) {
 func (p tilePage) name(title, count string) {
 	const points, small = 36.0, 7.0
 	at, words := orb.Point{p.cell.Min[0] + 5, p.cell.Max[1] - 11}, count
-	for _, try := range []string{title + ", " + count, drawing.Shortened(title, small, false, 50) + ", " + count, count} {
+	for _, try := range []string{title + ", " + count, drawing.Shortened(title, small, false, 50) + ", " + count,
+		count} {
 		width := math.Max(drawing.Width(p.tile.Name(), points, true), drawing.Width(try, small, false))
 		if place, ok := p.placeFor(width); ok {
 			at, words = place, try
@@ -141,7 +143,8 @@ func (p tilePage) placeFor(width float64) (orb.Point, bool) {
 		}
 	}
 	for _, place := range places {
-		box := orb.Bound{Min: geometry.Add(place, orb.Point{-1, -10}), Max: geometry.Add(place, orb.Point{width + 1, 6})}
+		box := orb.Bound{Min: geometry.Add(place, orb.Point{-1, -10}),
+			Max: geometry.Add(place, orb.Point{width + 1, 6})}
 		if p.isFree(box) && p.Picture.IsFree(box) {
 			return place, true
 		}
@@ -177,7 +180,8 @@ func (p tilePage) joint(side int, other string) {
 	p.Line(trimLine, at(-p.paper.Overlap/2, 0), at(length+p.paper.Overlap/2, 0))
 	for _, share := range []float64{0.25, 0.75} {
 		middle := length * share
-		mark := []orb.Point{at(middle-markSize, 0), at(middle, markSize), at(middle+markSize, 0), at(middle, -markSize), at(middle-markSize, 0)}
+		mark := []orb.Point{at(middle-markSize, 0), at(middle, markSize), at(middle+markSize, 0), at(middle, -markSize),
+			at(middle-markSize, 0)}
 		p.Area(markGrey, mark...)
 		p.Line(markRim, mark...)
 	}

@@ -95,7 +95,8 @@ func (t Tiling) Tiles(plane Plane) []Tile {
 	var out []Tile
 	for row := range len(t.Rows) - 1 {
 		for column := range len(t.Columns) - 1 {
-			box := orb.Bound{Min: orb.Point{t.Columns[column], t.Rows[row]}, Max: orb.Point{t.Columns[column+1], t.Rows[row+1]}}
+			box := orb.Bound{Min: orb.Point{t.Columns[column], t.Rows[row]},
+				Max: orb.Point{t.Columns[column+1], t.Rows[row+1]}}
 			out = append(out, Tile{row, column, box, isBlank(box, plane.Shapes)})
 		}
 	}
@@ -114,7 +115,8 @@ func (t Tiling) Sheets(plane Plane) int {
 }
 
 func isBlank(box orb.Bound, shapes []orb.Ring) bool {
-	inner := orb.Bound{Min: geometry.Add(box.Min, orb.Point{cutTolerance, cutTolerance}), Max: geometry.Sub(box.Max, orb.Point{cutTolerance, cutTolerance})}
+	inner := orb.Bound{Min: geometry.Add(box.Min, orb.Point{cutTolerance, cutTolerance}),
+		Max: geometry.Sub(box.Max, orb.Point{cutTolerance, cutTolerance})}
 	for _, ring := range shapes {
 		if geometry.Crosses(ring, inner) || geometry.Inside(ring, inner.Center()) {
 			return false

@@ -82,10 +82,12 @@ func (f figure) names() {
 func (f figure) namePoint(m pieces.Mark) {
 	const size = 3.5
 	half := drawing.Width(m.Name.String(), size/drawing.Point, false)/2 + 3
-	places := []orb.Point{{0, -3.5}, {0, 4.5}, {half, 0}, {-half, 0}, {half, -3.5}, {-half, -3.5}, {half, 4.5}, {-half, 4.5}}
+	places := []orb.Point{{0, -3.5}, {0, 4.5}, {half, 0}, {-half, 0}, {half, -3.5}, {-half, -3.5}, {half, 4.5},
+		{-half, 4.5}}
 	text := along(m.Name.String(), geometry.Add(m.At, places[0]), orb.Point{1, 0}, size, 0, false)
 	for _, place := range places {
-		if other := along(m.Name.String(), geometry.Add(m.At, place), orb.Point{1, 0}, size, 0, false); f.HasRoomFor(other, air) {
+		other := along(m.Name.String(), geometry.Add(m.At, place), orb.Point{1, 0}, size, 0, false)
+		if f.HasRoomFor(other, air) {
 			text = other
 			break
 		}
@@ -102,7 +104,8 @@ func (f figure) foldMark(fold pieces.Path) {
 	f.Line(fineLine, a, geometry.Add(a, geometry.Times(in, rise)), geometry.Add(b, geometry.Times(in, rise)), b)
 	for _, tip := range []orb.Point{a, b} {
 		tip = geometry.Add(tip, geometry.Times(in, 0.6))
-		f.Area(0, tip, geometry.Add(geometry.Add(tip, geometry.Times(in, 3)), geometry.Times(u, 1)), geometry.Add(geometry.Add(tip, geometry.Times(in, 3)), geometry.Times(u, -1)))
+		f.Area(0, tip, geometry.Add(geometry.Add(tip, geometry.Times(in, 3)), geometry.Times(u, 1)),
+			geometry.Add(geometry.Add(tip, geometry.Times(in, 3)), geometry.Times(u, -1)))
 	}
 	size := math.Min(4, rise*0.6)
 	text := along("on the fold", geometry.Add(fold.At(length/2), geometry.Times(in, rise/2)), u, size, 0, false)
@@ -130,7 +133,8 @@ func (f figure) allowances(inches bool) {
 		for _, share := range shares {
 			at := length * share
 			u := e.Path.Tangent(at)
-			text := along(words, geometry.Add(e.Path.At(at), geometry.Times(geometry.Left(u), -e.Allowance/2)), u, size, 0, false)
+			text := along(words, geometry.Add(e.Path.At(at), geometry.Times(geometry.Left(u), -e.Allowance/2)), u, size,
+				0, false)
 			if at > width && at < length-width && f.HasRoomFor(text, air) {
 				f.Write(text)
 				break
@@ -170,7 +174,8 @@ const leastNamed = 60.0
 
 // nameOnEdge finds where a size stands on its cutting line along an edge, or
 // beside it.
-func nameOnEdge(e pieces.Edge, size string, index int, isFree func(text drawing.Text, besideOwn bool) bool) (text drawing.Text, isOn, ok bool) {
+func nameOnEdge(e pieces.Edge, size string, index int,
+	isFree func(text drawing.Text, besideOwn bool) bool) (text drawing.Text, isOn, ok bool) {
 	length, usual := e.Path.Length(), (float64(index%10)+1)/11
 	for _, letters := range []float64{3, 2.5, 2} {
 		for _, away := range []float64{0, 0.04, -0.04, 0.09, -0.09, 0.15, -0.15, 0.25, -0.25} {
@@ -184,7 +189,8 @@ func nameOnEdge(e pieces.Edge, size string, index int, isFree func(text drawing.
 				return text, true, true
 			}
 			for _, in := range []float64{0.8 * letters, -0.8 * letters} {
-				if text = along(size, geometry.Add(at, geometry.Times(geometry.Left(u), in)), u, letters, 0, true); isFree(text, true) {
+				beside := geometry.Add(at, geometry.Times(geometry.Left(u), in))
+				if text = along(size, beside, u, letters, 0, true); isFree(text, true) {
 					return text, false, true
 				}
 			}

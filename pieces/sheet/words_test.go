@@ -85,7 +85,8 @@ func TestNamesOfSizesStandOnTheirLines(t *testing.T) {
 			assert.Less(t, away(w.middle(), d.Cutting), w.size)
 			for k, other := range f.Sizes {
 				if k != i {
-					assert.Greater(t, away(w.middle(), other.Cutting), 0.35*w.size, "%s and %s", w.text, other.Piece.Size)
+					assert.Greater(t, away(w.middle(), other.Cutting), 0.35*w.size, "%s and %s", w.text,
+						other.Piece.Size)
 				}
 			}
 		}
@@ -96,7 +97,8 @@ func TestNamesOfSizesStandOnTheirLines(t *testing.T) {
 
 // TestPieceThatIsTheSameInEverySize is drawn once, without a key.
 func TestPieceThatIsTheSameInEverySize(t *testing.T) {
-	small, large := withAllowance(pieces.Rectangle("pocket", 120, 140), 10), withAllowance(pieces.Rectangle("pocket", 120, 140), 10)
+	small, large := withAllowance(pieces.Rectangle("pocket", 120, 140),
+		10), withAllowance(pieces.Rectangle("pocket", 120, 140), 10)
 	small.Size, large.Size = "8", "22"
 	f := figureOf(t, small, large)
 	assert.Len(t, f.Sizes, 1)

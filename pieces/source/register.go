@@ -38,11 +38,13 @@ var (
 // Standards.
 var (
 	// ISO8559 defines the measurements of the body.
-	ISO8559 = Source{Standard, "ISO 8559-1, Size designation of clothes: Anthropometric definitions for body measurement", "", false}
+	ISO8559 = Source{Standard, "ISO 8559-1, Size designation of clothes: Anthropometric definitions for body " +
+		"measurement", "", false}
 	// EN13402 steps the sizes.
 	EN13402 = Source{Standard, "EN 13402-3, Size designation of clothes: Measurements and intervals", "", true}
 	// ASTMD5585 is the misses' table.
-	ASTMD5585 = Source{Standard, "ASTM D5585-11e1, Standard Tables of Body Measurements for Adult Female Misses Figure Type", "", false}
+	ASTMD5585 = Source{Standard, "ASTM D5585-11e1, Standard Tables of Body Measurements for Adult Female Misses " +
+		"Figure Type", "", false}
 	// YardAndPound is the inch and the yard in metres, exact.
 	YardAndPound = Source{Standard, "international yard and pound agreement, 1959", "", false}
 	// ISO216 is the papers of the A series.

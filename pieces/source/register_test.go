@@ -181,16 +181,17 @@ func register(t *testing.T) []string {
 // begin at its root.
 func walk(t *testing.T, folder, ending string, visit func(path, text string)) {
 	t.Helper()
-	require.NoError(t, filepath.WalkDir(filepath.Join(root, folder), func(path string, entry fs.DirEntry, err error) error {
-		if err != nil || entry.IsDir() || filepath.Ext(path) != ending {
+	require.NoError(t, filepath.WalkDir(filepath.Join(root, folder),
+		func(path string, entry fs.DirEntry, err error) error {
+			if err != nil || entry.IsDir() || filepath.Ext(path) != ending {
+				return err
+			}
+			text, err := os.ReadFile(path)
+			if err != nil {
+				return err
+			}
+			short, err := filepath.Rel(root, path)
+			visit(short, string(text))
 			return err
-		}
-		text, err := os.ReadFile(path)
-		if err != nil {
-			return err
-		}
-		short, err := filepath.Rel(root, path)
-		visit(short, string(text))
-		return err
-	}))
+		}))
 }

@@ -90,5 +90,6 @@ func drawRuler(page *drawing.Page) {
 	for _, tick := range []struct{ at, reach float64 }{{0, 2.5}, {50, 1.5}, {100, 2.5}} {
 		page.Line(pen, orb.Point{margin + tick.at, y - tick.reach}, orb.Point{margin + tick.at, y + tick.reach})
 	}
-	page.Write(drawing.Text{Words: "100 mm: measure this line before you cut", At: orb.Point{margin, y - 4.5}, Points: 4 / drawing.Point})
+	page.Write(drawing.Text{Words: "100 mm: measure this line before you cut", At: orb.Point{margin, y - 4.5},
+		Points: 4 / drawing.Point})
 }

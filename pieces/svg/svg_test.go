@@ -119,8 +119,10 @@ func bodice() pieces.Piece {
 		},
 		Grain:   pieces.Grain{From: orb.Point{30, 60}, To: orb.Point{30, 330}},
 		Notches: []pieces.Notch{{Edge: seams.Armhole, At: 100, Count: 1}},
-		Darts:   []pieces.Dart{{Name: seams.Waist.Dart(0), Mouth: seams.Called("dart mouth"), Start: orb.Point{80, 0}, Apex: orb.Point{95, 140}, End: orb.Point{110, 0}}},
-		Marks:   []pieces.Mark{{Name: marks.BustLine, Path: line(0, 200, 249, 200)}, {Name: marks.BustPoint, At: orb.Point{95, 165}}},
+		Darts: []pieces.Dart{{Name: seams.Waist.Dart(0), Mouth: seams.Called("dart mouth"), Start: orb.Point{80, 0},
+			Apex: orb.Point{95, 140}, End: orb.Point{110, 0}}},
+		Marks: []pieces.Mark{{Name: marks.BustLine, Path: line(0, 200, 249, 200)},
+			{Name: marks.BustPoint, At: orb.Point{95, 165}}},
 	}
 }
 
@@ -130,7 +132,8 @@ func band() pieces.Piece {
 	p.Name, p.Cut, p.Pair = "band", 4, true
 	p.Edges[0].Allowance, p.Edges[0].Hem = 30, true
 	p.Notches = []pieces.Notch{{Edge: seams.Top, At: 80, Count: 2}}
-	p.Darts = []pieces.Dart{{Name: seams.Called("tuck"), Start: orb.Point{190, 50}, Apex: orb.Point{195, 80}, End: orb.Point{200, 50}, OtherApex: orb.Point{195, 20}}}
+	p.Darts = []pieces.Dart{{Name: seams.Called("tuck"), Start: orb.Point{190, 50}, Apex: orb.Point{195, 80},
+		End: orb.Point{200, 50}, OtherApex: orb.Point{195, 20}}}
 	p.Grain.Lie = pieces.Bias
 	return p
 }
@@ -171,7 +174,8 @@ func TestWriteSaysWhatToCut(t *testing.T) {
 	p := cuff()
 	p.Cut, p.Pair, p.Size = 2, true, "12"
 	texts := read(t, p).Groups[0].Texts
-	assert.Subset(t, texts, []string{"cuff", "blouse, size 12", "cut 2, a pair, from shell", "straight grain, this end up"})
+	assert.Subset(t, texts, []string{"cuff", "blouse, size 12", "cut 2, a pair, from shell",
+		"straight grain, this end up"})
 	p.Garment, p.Cloth = "", ""
 	assert.Subset(t, read(t, p).Groups[0].Texts, []string{"cuff", "size 12", "cut 2, a pair"})
 }
@@ -194,7 +198,8 @@ func TestWriteNotches(t *testing.T) {
 		corners(read(t, p).Groups[0].path("notch")), "from the seam line out to the cutting line, 6 mm apart")
 	p.Edges[0].Allowance = 0
 	p.Notches[0].Count = 1
-	assert.ElementsMatch(t, []string{"122 122", "122 117"}, corners(read(t, p).Groups[0].path("notch")), "inward, as there is no allowance")
+	assert.ElementsMatch(t, []string{"122 122", "122 117"}, corners(read(t, p).Groups[0].path("notch")),
+		"inward, as there is no allowance")
 }
 
 // Every drawing keeps to its own box, and boxes do not overlap.
@@ -215,7 +220,8 @@ func TestWriteLaysPiecesApart(t *testing.T) {
 	rows := map[float64]bool{}
 	for i, a := range boxes {
 		rows[a.Min[1]] = true
-		assert.True(t, a.Min[0] >= margin-0.001 && a.Min[1] >= margin-0.001 && a.Max[0] <= width && a.Max[1] <= height-rulerHeight+1, "box %d on the sheet", i)
+		assert.True(t, a.Min[0] >= margin-0.001 && a.Min[1] >= margin-0.001 && a.Max[0] <= width &&
+			a.Max[1] <= height-rulerHeight+1, "box %d on the sheet", i)
 		for _, b := range boxes[:i] {
 			assert.False(t, a.Intersects(b))
 		}

@@ -58,7 +58,8 @@ func TestFileName(t *testing.T) {
 // FuzzLine: nothing that steers a terminal or the reading is left, and what is
 // clean stays.
 func FuzzLine(f *testing.F) {
-	for _, seed := range []string{"linen", "\x1b]0;x\x07", "\x1b\x1b[[31m", "\u009b\u202e", "\xff\x1b", "\x1b\u202e[31m"} {
+	for _, seed := range []string{"linen", "\x1b]0;x\x07", "\x1b\x1b[[31m", "\u009b\u202e", "\xff\x1b",
+		"\x1b\u202e[31m"} {
 		f.Add(seed)
 	}
 	f.Fuzz(func(t *testing.T, given string) {
