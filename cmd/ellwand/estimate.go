@@ -51,6 +51,7 @@ once the next time, from every command; --anew searches again.`,
 		},
 	}
 	s.register(cmd)
+	s.from.registerFix(cmd, &s.Search)
 	cmd.Flags().StringArrayVar(&widths, "widths", nil, "widths to compare instead of the job's: 115cm,140cm or 45in,60in")
 	cmd.Flags().BoolVar(&why, "why", false, "say as well why other lays cannot be, and how the cloth is spread")
 	t.register(cmd)
@@ -71,6 +72,9 @@ func (e *env) estimate(ctx context.Context, path string, s layFlags, widthTexts 
 	}
 	cloths, err := app.Cloths(work, widths)
 	if err != nil {
+		return err
+	}
+	if err := e.bringIn(ctx, work, cloths, &s); err != nil {
 		return err
 	}
 	out := &files.Set{Force: s.force, Input: path}

@@ -74,6 +74,8 @@ func TestEveryLimitHolds(t *testing.T) {
 		{limit.Argument, plain, []string{"estimate", "JOB", "--lay", strings.Repeat("x", limit.Argument.Most()+1)}},
 		{limit.PiecesOfLay, cloth + "garments: [{name: g, quantity: 2, pieces: [{name: p, width: 1, height: 1, cut: 5001}]}]", nil},
 		{limit.Faults, strings.NewReplacer("[", "", "]", "", ", ", "\n").Replace(listed(limit.Faults.Most()+1, "k%d: 1")), nil},
+		{limit.LayoutSize, strings.Repeat("#", limit.LayoutSize.Most()+1), []string{"estimate", "OTHER", "--from", "JOB"}},
+		{limit.Layouts, plain, []string{"estimate", "JOB", "--from", many(limit.Layouts)}},
 		{limit.Workers, plain, []string{"estimate", "JOB", "--workers", fmt.Sprint(limit.Workers.Most() + 1)}},
 		{limit.Passes, plain, []string{"estimate", "JOB", "--passes", fmt.Sprint(limit.Passes.Most() + 1)}},
 	}
@@ -88,11 +90,13 @@ func TestEveryLimitHolds(t *testing.T) {
 			folder := t.TempDir()
 			job := filepath.Join(folder, "job.yaml")
 			require.NoError(t, os.WriteFile(job, []byte(tt.text), 0o600))
+			other := filepath.Join(folder, "other.yaml")
+			require.NoError(t, os.WriteFile(other, []byte(plain), 0o600))
 			args := []string{"estimate", job}
 			if tt.args != nil {
 				args = make([]string, len(tt.args))
 				for i, arg := range tt.args {
-					args[i] = strings.NewReplacer("JOB", job, "OUT", folder).Replace(arg)
+					args[i] = strings.NewReplacer("JOB", job, "OUT", folder, "OTHER", other).Replace(arg)
 				}
 			}
 			var out, errs bytes.Buffer

@@ -60,6 +60,7 @@ the lay is longer than a page can be, it is cut where it cuts the fewest pieces.
 		},
 	}
 	s.register(cmd)
+	s.from.registerFix(cmd, &s.Search)
 	flags := cmd.Flags()
 	flags.StringVarP(&m.output, "output", "o", "", "the file to write: plan.pdf, plan.svg or plan.png (required)")
 	flags.StringArrayVar(&m.width, "width", nil,
@@ -100,8 +101,11 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	if err != nil {
 		return err
 	}
-	drawn, err := m.drawn(work, widths)
+	drawn, err := m.drawn(work, widths, s.Fix)
 	if err != nil {
+		return err
+	}
+	if err := e.bringIn(cmd.Context(), work, drawn.cloths, &s); err != nil {
 		return err
 	}
 	if drawn.quoted {
@@ -181,7 +185,7 @@ type drawnCloths struct {
 
 // drawn are the cloths in the widths given; without any, those that the job is quoted
 // on, or its first.
-func (m markerOptions) drawn(work *job.Work, widths []float64) (drawnCloths, error) {
+func (m markerOptions) drawn(work *job.Work, widths []float64, fix []string) (drawnCloths, error) {
 	given := slices.Max(append(widths, 0)) > 0
 	if given && len(m.offers) > 0 {
 		return drawnCloths{}, errors.New("--width and --offer both say which cloth is drawn; give one of them")
@@ -192,7 +196,7 @@ func (m markerOptions) drawn(work *job.Work, widths []float64) (drawnCloths, err
 	}
 	priced, several := app.IsPriced(work)
 	quoted := len(m.offers) > 0 || priced && (several || m.lay == "")
-	return drawnCloths{cloths: cloths, quoted: quoted && !given}, err
+	return drawnCloths{cloths: cloths, quoted: quoted && !given && len(fix) == 0}, err
 }
 
 // quotedOn lays the cloths as the job is quoted.

@@ -56,6 +56,7 @@ func (s *searchFlags) within(ctx context.Context) (context.Context, context.Canc
 type layFlags struct {
 	searchFlags
 	layout string // file or folder for the layout JSON, or empty
+	from   fromFlags
 }
 
 func (l *layFlags) register(cmd *cobra.Command) {

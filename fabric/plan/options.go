@@ -31,6 +31,9 @@ type Options struct {
 	// Kept are plans that were found for this very question before, as Bare gives
 	// them. They are laid anew and verified; the answer is never longer.
 	Kept []lay.Plan
+	// Fixed has pieces that stay where they lie in it, such as those that are cut
+	// already; all others are laid around them, in its lay alone.
+	Fixed lay.Plan
 	// KeptPlain are those of the same pieces on the same cloth without its repeat, by
 	// which the cost of matching is measured.
 	KeptPlain []lay.Plan

@@ -28,6 +28,9 @@ func Require(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options Opt
 	if err := CheckJob(c, all); err != nil {
 		return Requirement{}, err
 	}
+	if options.hasFixed() {
+		options.Lays = []lay.Kind{options.Fixed.Lay}
+	}
 	wanted, err := rules.DemandsOf(rules.Enlarged(c, all))
 	if err != nil {
 		return Requirement{}, err

@@ -8,6 +8,9 @@ import (
 
 // Spread solves a lay; it returns the reason when that is not possible.
 func (t *Table) Spread(kind lay.Kind) (found *SolvedLay, why, err error) {
+	if t.Options.hasFixed() {
+		return t.aroundFixed(kind)
+	}
 	switch kind {
 	case lay.SelvedgeIn:
 		return t.selvedgeIn()

@@ -34,6 +34,11 @@ type Search struct {
 	Seed uint64
 	// Workers is the number of cores to use; 0 is all of them.
 	Workers int
+	// From are layouts that somebody brings in, as layoutfile.Read gives them: verified
+	// like any other, and used where they are shorter.
+	From []lay.Plan
+	// Fix names pieces and garments that stay where they lie in a layout brought in.
+	Fix []string
 	// Anew searches again, and keeps nothing of what is found.
 	Anew bool
 }

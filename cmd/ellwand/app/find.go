@@ -48,9 +48,13 @@ func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, opt
 	if len(options.Lays) > 0 {
 		by.Effort += fmt.Sprint(options.Lays)
 	}
+	options.Fixed = f.search.fixedOn(c.Name)
 	key := f.key(c, all)
+	if len(options.Fixed.Pieces) > 0 {
+		key = store.Key(c, all, f.search.Passes, f.search.Seed, plan.Bare(options.Fixed).Pieces)
+	}
 	entry := f.store.Read(key)
-	options.Kept, options.KeptPlain = entry.Plans(), entry.Plain()
+	options.Kept, options.KeptPlain = append(entry.Plans(), f.search.From...), entry.Plain()
 	options.Searched = entry.Has(by) && len(options.Known) == 0
 	begun := time.Now()
 	need, err := plan.Require(ctx, c, all, options)
@@ -58,7 +62,7 @@ func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, opt
 		return found{}, err
 	}
 	out := found{Requirement: need, ended: f.search.ended(ctx, need.Work, begun), kept: need.Improved || options.Searched && !entry.IsOnlyOf(by)}
-	if options.Searched && !out.ended.Early {
+	if options.Searched && !out.ended.Early && len(f.search.From) == 0 {
 		return out.marked(all), nil
 	}
 	result := store.Found{Plans: need.Found, Plain: need.FoundPlain}

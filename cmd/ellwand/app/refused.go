@@ -15,6 +15,8 @@ const (
 	ArgumentCloth  Argument = "cloth"
 	ArgumentOffer  Argument = "offer"
 	ArgumentLay    Argument = "lay"
+	ArgumentFrom   Argument = "from"
+	ArgumentFix    Argument = "fix"
 )
 
 // Refused is something that cannot be meant, or that is not known: an argument,

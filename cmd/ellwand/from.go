@@ -1,0 +1,67 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"fmt"
+	"io"
+	"os"
+
+	"github.com/spf13/cobra"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/limit"
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/layoutfile"
+)
+
+// fromFlags are layouts that somebody brings in.
+type fromFlags struct {
+	files []string
+}
+
+func (f *fromFlags) register(cmd *cobra.Command) {
+	cmd.Flags().Var(limit.EntriesOf(&f.files, limit.Layouts), "from",
+		"a layout that --layout wrote, to be used where it is shorter than what is found; for each cloth one")
+}
+
+// registerFix registers what may stay where it lies in them.
+func (f *fromFlags) registerFix(cmd *cobra.Command, search *app.Search) {
+	f.register(cmd)
+	cmd.Flags().Var(limit.EntriesOf(&search.Fix, limit.List), "fix",
+		"with --from: pieces or garments that stay where they lie there, such as those cut already; all for everything")
+}
+
+// read the layouts into a search.
+func (f *fromFlags) read(search *app.Search) error {
+	for _, path := range f.files {
+		file, err := os.Open(path)
+		if err != nil {
+			return fmt.Errorf("--from: %s cannot be read; is it the name of a layout file?", path)
+		}
+		data, err := io.ReadAll(io.LimitReader(file, int64(limit.LayoutSize.Most())+1))
+		file.Close()
+		if err != nil {
+			return fmt.Errorf("--from: %s cannot be read; is it the name of a layout file?", path)
+		}
+		if err := limit.LayoutSize.Check("--from: "+path, len(data)); err != nil {
+			return err
+		}
+		plan, err := layoutfile.Read(bytes.NewReader(data))
+		if err != nil {
+			return fmt.Errorf("--from: %s: %w", path, err)
+		}
+		search.From = append(search.From, plan)
+	}
+	return nil
+}
+
+// bringIn reads the layouts that somebody brings in for some cloths, and refuses what is
+// none.
+func (e *env) bringIn(ctx context.Context, work *job.Work, cloths []cloth.Cloth, s *layFlags) error {
+	if err := s.from.read(&s.Search); err != nil {
+		return err
+	}
+	return app.CheckFrom(ctx, work, cloths, s.Search)
+}

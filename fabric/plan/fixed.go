@@ -1,0 +1,125 @@
+package plan
+
+import (
+	"errors"
+	"fmt"
+
+	"ellwand/fabric/bed"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/rules"
+	"ellwand/nest/bound"
+	"ellwand/nest/layout"
+	"ellwand/nest/verify"
+)
+
+// hasFixed reports whether pieces stay where they lie.
+func (o Options) hasFixed() bool { return len(o.Fixed.Pieces) > 0 }
+
+// aroundFixed lays the rest of the pieces around those that stay where they are. It
+// returns the reason when they cannot stay.
+func (t *Table) aroundFixed(kind lay.Kind) (found *SolvedLay, why, err error) {
+	fixed := t.Options.Fixed
+	if kind == lay.SelvedgeIn || kind == lay.InStretches {
+		return nil, errors.New("pieces can stay where they lie in a lay of one part alone, and this has two"), nil
+	}
+	b := bed.Of(t.Cloth, kind)
+	templates, why := rules.TemplatesOf(t.Cloth, b, t.Wanted)
+	if why != nil {
+		return nil, why, nil
+	}
+	problem, matched, why := rules.ProblemAt(t.Cloth, b, templates, t.names(), fixed.Places)
+	if why != nil {
+		return nil, why, nil
+	}
+	start, why := t.fixedIn(fixed, templates, problem)
+	if why != nil {
+		return nil, why, nil
+	}
+	laid, err := t.laidAround(kind, problem, start)
+	if err != nil {
+		return nil, nil, err
+	}
+	one := SolvedBed{Bed: b, Templates: templates, Problem: problem, Layout: laid, Bound: bound.Length(problem), matched: matched}
+	found = SpreadOf(t.Cloth, one)
+	found.Bound = t.boundOf(kind, one)
+	return found, nil, nil
+}
+
+// fixedIn places the pieces that stay where they are, and verifies that they can.
+func (t *Table) fixedIn(fixed lay.Plan, templates []rules.Template, problem layout.Problem) (layout.Layout, error) {
+	used := make([]int, len(templates))
+	var out layout.Layout
+	for _, l := range fixed.Pieces {
+		at, ok := relaidPiece(l, lay.SourceOf(l, t.Asked), templates, problem, used)
+		if !ok {
+			return out, fmt.Errorf("%s cannot stay where it lies: there are not as many of it to be cut, or it is turned as "+
+				"its grain, the nap or the fold forbid", l.Name)
+		}
+		used[at.Item]++
+		out.Placements = append(out.Placements, at)
+	}
+	return out, t.whyNotThere(problem, out.Placements)
+}
+
+// whyNotThere says why pieces cannot lie where they are to stay; nil when they can.
+func (t *Table) whyNotThere(problem layout.Problem, placed []layout.Placement) error {
+	for _, at := range placed {
+		if !canLie(problem, []layout.Placement{at}) {
+			return fmt.Errorf("%s cannot stay where it lies: a flaw or the edge of the cloth is there",
+				problem.Items[at.Item].Name)
+		}
+	}
+	if !canLie(problem, placed) {
+		return errors.New("what is to stay cannot lie so: pieces overlap, or lie nearer to each other than the gap")
+	}
+	return nil
+}
+
+// canLie verifies some placements, with nothing else on the cloth.
+func canLie(problem layout.Problem, placed []layout.Placement) bool {
+	alone, index := problem, map[int]int{}
+	alone.Items = nil
+	var checked layout.Layout
+	for _, at := range placed {
+		item, known := index[at.Item]
+		if !known {
+			item = len(alone.Items)
+			index[at.Item] = item
+			one := problem.Items[at.Item]
+			one.Copies = 0
+			alone.Items = append(alone.Items, one)
+		}
+		at.Item, at.Copy = item, alone.Items[item].Copies
+		alone.Items[item].Copies++
+		checked.Placements = append(checked.Placements, at)
+	}
+	checked.Length = LengthOf(alone, checked)
+	return verify.Layout(alone, checked) == nil
+}
+
+// laidAround searches for places for what is missing from a start that stays as it is.
+func (t *Table) laidAround(kind lay.Kind, problem layout.Problem, start layout.Layout) (layout.Layout, error) {
+	missing := -len(start.Placements)
+	for _, item := range problem.Items {
+		missing += item.Copies
+	}
+	if missing == 0 {
+		start.Length = LengthOf(problem, start)
+		return start, nil
+	}
+	search := t.Budget(1)
+	search.Start, search.Locked = &start, make([]bool, len(start.Placements))
+	for i := range search.Locked {
+		search.Locked[i] = true
+	}
+	result, err := t.Run(problem, search)
+	if err != nil {
+		return layout.Layout{}, err
+	}
+	laid := result.Layout
+	laid.Length = LengthOf(problem, laid)
+	if err := verify.Layout(problem, laid); err != nil {
+		return layout.Layout{}, fmt.Errorf("%w: the layout of the lay %s failed its check and is not shown: %w", ErrInternal, kind, err)
+	}
+	return laid, nil
+}

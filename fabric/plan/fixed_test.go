@@ -1,0 +1,99 @@
+package plan_test
+
+import (
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/internal/fabrictest"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
+	"ellwand/pieces"
+)
+
+// named leaves the pieces of a plan that go by a name.
+func named(p lay.Plan, name string) lay.Plan {
+	p = plan.Bare(p)
+	p.Pieces = slices.DeleteFunc(p.Pieces, func(l lay.Laid) bool { return l.Name != name })
+	return p
+}
+
+// Pieces that are fixed stay where they are, in every lay of one part, while the rest is
+// laid anew around them; a second garment goes into what the first one leaves.
+func TestFixedPiecesStay(t *testing.T) {
+	c := cloth.Cloth{Width: 1020, Selvedge: 10}
+	all := fabrictest.InGarment("blouse", fabrictest.Pair(fabrictest.Rectangle("front", 330, 500, 2)),
+		fabrictest.Rectangle("back", 480, 560, 2), fabrictest.Pair(fabrictest.Rectangle("sleeve", 350, 450, 2)))
+	options := plan.Options{Passes: 20, Seed: 1}
+	first, err := plan.Require(t.Context(), c, all, options)
+	require.NoError(t, err)
+	both := append(slices.Clone(all), fabrictest.InGarment("bag", fabrictest.Rectangle("side", 120, 200, 4))...)
+	for _, was := range first.Found {
+		if len(was.Parts) > 1 {
+			continue
+		}
+		for name, wanted := range map[string][]pieces.Piece{"one": all, "both": both} {
+			options.Fixed = named(was, "back")
+			if name == "both" {
+				options.Fixed = plan.Bare(was)
+			}
+			got, err := plan.Require(t.Context(), c, wanted, options)
+			require.NoError(t, err, "%s, %s", was.Lay, name)
+			assert.Equal(t, was.Lay, got.Lays[got.Chosen].Lay)
+			laid := plan.Bare(got.Lays[got.Chosen]).Pieces
+			for _, l := range options.Fixed.Pieces {
+				assert.True(t, slices.ContainsFunc(laid, func(other lay.Laid) bool { return isAt(l, other) }), "%s, %s: %v", was.Lay,
+					name, l)
+			}
+			assert.Greater(t, len(laid), len(options.Fixed.Pieces))
+		}
+		options.Fixed = plan.Bare(was)
+		got, err := plan.Require(t.Context(), c, all, options)
+		require.NoError(t, err)
+		assert.InDelta(t, was.Taken, got.Length, 1e-6, "everything stays")
+		assert.Zero(t, got.Work.Due)
+	}
+}
+
+func isAt(a, b lay.Laid) bool {
+	near := func(x, y float64) bool { return x-y < 1e-6 && y-x < 1e-6 }
+	return a.Name == b.Name && a.Mirrored == b.Mirrored && near(a.Turn, b.Turn) && near(a.X, b.X) && near(a.Y, b.Y)
+}
+
+// What cannot stay is refused, and says which piece: on a flaw that was found, on another
+// piece, turned as it may not be, or in a lay of two parts.
+func TestWhatCannotStay(t *testing.T) {
+	all := fabrictest.InGarment("bag", fabrictest.Rectangle("side", 300, 400, 2), fabrictest.Rectangle("base", 200, 300, 1))
+	plain := cloth.Cloth{Width: 1020, Selvedge: 10}
+	flawed := plain
+	flawed.Flaws = []cloth.Flaw{cloth.BarFlaw("hole", 150, 160)}
+	side := lay.Laid{Name: "side", Garment: "bag", Turn: 270, Y: 300}
+	for name, tt := range map[string]struct {
+		c     cloth.Cloth
+		lay   lay.Kind
+		fixed []lay.Laid
+		why   string
+	}{
+		"stays":      {plain, lay.Open, []lay.Laid{side}, ""},
+		"on a flaw":  {flawed, lay.Open, []lay.Laid{side}, "side cannot stay where it lies: a flaw or the edge"},
+		"overlap":    {plain, lay.Open, []lay.Laid{side, side}, "pieces overlap"},
+		"turned":     {plain, lay.Open, []lay.Laid{{Name: "side", Garment: "bag", Turn: 33}}, "side cannot stay where it lies"},
+		"unknown":    {plain, lay.Open, []lay.Laid{{Name: "hood"}}, "hood cannot stay where it lies"},
+		"too many":   {plain, lay.Open, []lay.Laid{side, side, side}, "side cannot stay where it lies"},
+		"beside it":  {plain, lay.Open, []lay.Laid{{Name: "side", Garment: "bag", Turn: 270, Y: -900}}, "side cannot stay where it lies: a flaw or the edge"},
+		"two parts":  {plain, lay.InStretches, []lay.Laid{side}, "this has two"},
+		"far, sound": {plain, lay.Open, []lay.Laid{{Name: "side", Garment: "bag", Turn: 270, X: 1000, Y: 300}}, ""},
+	} {
+		got, err := plan.Require(t.Context(), tt.c, all, plan.Options{Passes: 5, Fixed: lay.Plan{Lay: tt.lay, Pieces: tt.fixed}})
+		if tt.why == "" {
+			require.NoError(t, err, name)
+			assert.GreaterOrEqual(t, got.Length, tt.fixed[0].X, name)
+			continue
+		}
+		require.ErrorContains(t, err, tt.why, name)
+		assert.NotErrorIs(t, err, plan.ErrInternal, name)
+	}
+}
