@@ -24,7 +24,8 @@ type Topic struct {
 	Name string
 	// Short says what it is about.
 	Short string
-	// places of the mappings that it describes (see job.Reference).
+	// places of the mappings that it describes (see job.Reference), with all below
+	// them that no other page names.
 	places []string
 }
 
@@ -41,13 +42,10 @@ var topics = []Topic{
 	{"parts", "collars, cuffs, facings, bands, pockets; linings and interfacings",
 		[]string{"garments.parts", "garments.linings", "garments.interfacings"}},
 	{"pattern", "pieces that are there already: by a tape, by points, in a file",
-		[]string{"garments.pattern", "garments.pieces", "garments.pieces.offsets", "garments.pieces.offsets.edges",
-			"garments.pieces.outline", "garments.pieces.notches", "garments.pieces.darts", "garments.pieces.marks",
-			patternfile.ReferencePlace, patternfile.ReferencePlace + ".seams"}},
-	{"cloth", "width, nap, repeat, flaws, shrinkage, remnants", []string{"cloths", "cloths.shrinkage",
-		"cloths.repeat", "cloths.border", "cloths.motif", "cloths.flaws", "cloths.remnants"}},
+		[]string{"garments.pattern", "garments.pieces", patternfile.ReferencePlace}},
+	{"cloth", "width, nap, repeat, flaws, shrinkage, remnants", []string{"cloths"}},
 	{"prices", "offers, notions, making, the quote and its tax", []string{"cloths.offers", "garments.notions",
-		"garments.making", "quote", "quote.tax"}},
+		"garments.making", "quote"}},
 }
 
 // Topics are all pages, in the order in which a job is written.
@@ -71,14 +69,27 @@ func Find(name string) (Topic, bool) {
 			return topic, true
 		}
 	}
-	for _, topic := range topics {
-		for _, place := range topic.places {
-			if place[strings.LastIndex(place, ".")+1:] == name {
-				return topic, true
-			}
+	for _, mapping := range mappings() {
+		if mapping.Place[strings.LastIndex(mapping.Place, ".")+1:] == name {
+			return topicOf(mapping.Place), true
 		}
 	}
 	return Topic{}, false
+}
+
+// mappings of all files that the pages describe.
+func mappings() []strict.Mapping { return append(job.Reference(), patternfile.Reference()...) }
+
+// topicOf a mapping is that which names its place, or else the nearest place above it.
+func topicOf(place string) Topic {
+	for {
+		for _, topic := range topics {
+			if slices.Contains(topic.places, place) {
+				return topic
+			}
+		}
+		place = place[:max(0, strings.LastIndex(place, "."))] // the first page names the top of the file
+	}
 }
 
 // Page is the text of a topic, for so many columns.
@@ -89,8 +100,8 @@ func (t Topic) Page(width int) string {
 	}
 	var out strings.Builder
 	fmt.Fprintf(&out, "%s\n\n%s", screen.Fill(t.Name+": "+t.Short, width, 0), screen.Fill(string(prose), width, 0))
-	for _, mapping := range append(job.Reference(), patternfile.Reference()...) {
-		if slices.Contains(t.places, mapping.Place) {
+	for _, mapping := range mappings() {
+		if topicOf(mapping.Place).Name == t.Name {
 			fmt.Fprintf(&out, "\n%s\n%s", Heading(mapping.Place), keys(mapping, width))
 		}
 	}
@@ -154,11 +165,4 @@ func meaning(mapping strict.Mapping, key strict.Key) string {
 }
 
 // see says where the keys of a mapping are described.
-func see(place string) string {
-	for _, topic := range topics {
-		if slices.Contains(topic.places, place) {
-			return "help " + topic.Name
-		}
-	}
-	return place
-}
+func see(place string) string { return "help " + topicOf(place).Name }
