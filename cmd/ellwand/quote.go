@@ -2,8 +2,8 @@ package main
 
 import (
 	"context"
-	"errors"
 	"ellwand/cmd/ellwand/limit"
+	"errors"
 	"fmt"
 	"io"
 	"path/filepath"

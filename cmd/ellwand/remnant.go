@@ -44,6 +44,7 @@ The length of the cloth stands in the job, as length: under its cloth, or after
 		},
 	}
 	s.register(cmd)
+	s.from.register(cmd)
 	flags := cmd.Flags()
 	flags.StringVar(&o.length, "length", "", "length of the cloth, such as 1.6m or 1 3/4 yd; the job's if not given")
 	flags.StringVar(&o.width, "width", "", "width of the cloth; the job's if not given")
@@ -76,6 +77,9 @@ func (e *env) remnant(ctx context.Context, path string, s layFlags, o remnantOpt
 	}
 	work, err := file.Resolve()
 	if err != nil {
+		return err
+	}
+	if err := s.from.read(&s.Search); err != nil {
 		return err
 	}
 	limits, err := o.limits(work)

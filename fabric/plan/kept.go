@@ -14,7 +14,7 @@ import (
 // findLay finds a layout of a lay: that of the kept ones where they come from the
 // same search, otherwise the shorter of a kept one and what a search finds.
 func (t *Table) findLay(kind lay.Kind) (found *SolvedLay, why, err error) {
-	kept := t.rebuilt(kind)
+	kept := t.Rebuilt(kind)
 	if kept != nil && t.Options.Searched {
 		return kept, nil, nil
 	}
@@ -26,11 +26,11 @@ func (t *Table) findLay(kind lay.Kind) (found *SolvedLay, why, err error) {
 	return found, why, err
 }
 
-// rebuilt lays a kept plan of a lay anew, from where each piece lies in it, on a repeat
+// Rebuilt lays a kept plan of a lay anew, from where each piece lies in it, on a repeat
 // also where its match points do, and nothing else: outlines, lengths and bounds are
 // those of the pieces asked, and the layout is verified. It is the shortest of several.
 // Nil when there is none, or when none is a layout of these pieces.
-func (t *Table) rebuilt(kind lay.Kind) *SolvedLay {
+func (t *Table) Rebuilt(kind lay.Kind) *SolvedLay {
 	var best *SolvedLay
 	for _, plan := range t.Options.Kept {
 		if plan.Lay != kind {

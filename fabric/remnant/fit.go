@@ -59,7 +59,11 @@ func (q *question) answer() (Result, error) {
 		out.Answer, out.Proof = TooLittle, out.Reasons[len(out.Reasons)-1].Why
 		return out, nil
 	}
-	lay, found, err := q.search(settings)
+	lay, found := q.kept(settings)
+	var err error
+	if found == nil && (q.closest == nil || !q.Options.Searched) {
+		lay, found, err = q.search(settings)
+	}
 	switch {
 	case err != nil:
 		return Result{}, err

@@ -40,6 +40,9 @@ type Options struct {
 	Known lay.Plan
 	// Trying, when set, is called before each change is tried.
 	Trying func(Change)
+	// Fit, when set, answers in place of the function of that name, as what keeps
+	// answers does.
+	Fit func(context.Context, Remnant, []pieces.Piece, plan.Options) (Result, error)
 }
 
 // usualShow is how many ways out are worth reading [source.OwnChoice].
@@ -157,7 +160,11 @@ func fits(ctx context.Context, q Question, c Change, by float64, o Options) (Res
 	if known := stillAsked(o.Known, changed.Pieces); len(known.Pieces) > 0 {
 		options.Known = []lay.Plan{known}
 	}
-	fit, err := Fit(ctx, Remnant{Cloth: changed.Cloth, Length: changed.Length, Offcuts: changed.Offcuts}, changed.Pieces, options)
+	ask := Fit
+	if o.Fit != nil {
+		ask = o.Fit
+	}
+	fit, err := ask(ctx, Remnant{Cloth: changed.Cloth, Length: changed.Length, Offcuts: changed.Offcuts}, changed.Pieces, options)
 	if errors.Is(err, plan.ErrInternal) {
 		return Result{}, false, err
 	}

@@ -243,6 +243,7 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 	every = append(withCare(piece), every...)
 	out.Ways, err = remnant.Search(ctx, question, every, remnant.Options{
 		Effort: search.Effort, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers, Known: out.Fit.Plan,
+		Fit: newFinder(search).fitChanged,
 		Trying: func(c remnant.Change) {
 			what := c.Say(c.Most, work.Format)
 			out.Tried = append(out.Tried, what)
@@ -307,7 +308,8 @@ func approximate(all []pieces.Piece) []string {
 func fit(ctx context.Context, q remnant.Question, search Search, watch Watch) (remnant.Result, error) {
 	options := search.options()
 	options.Lays, options.Progress = q.Lays, watch.on(q.Cloth)
-	return remnant.Fit(ctx, remnant.Remnant{Cloth: q.Cloth, Length: q.Length, Offcuts: q.Offcuts}, q.Pieces, options)
+	there := remnant.Remnant{Cloth: q.Cloth, Length: q.Length, Offcuts: q.Offcuts}
+	return newFinder(search).fit(ctx, there, q.Pieces, options)
 }
 
 // proven looks whether a no that takes something off for straightening holds
