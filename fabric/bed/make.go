@@ -6,7 +6,6 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
 )
 
@@ -28,23 +27,13 @@ func (b Bed) trimmed(c cloth.Cloth) Bed {
 	if b.Kind != lay.Open && b.Kind != lay.FoldedAlong {
 		return b
 	}
-	for _, p := range b.PliesOn(c, 0) {
-		back := geometry.Inverse(p.Motion)
-		for _, flaw := range c.Flaws {
-			box := flaw.Outline.Bound()
-			if box.Min[0] > -cloth.Endless || box.Max[0] < cloth.Endless {
-				continue
-			}
-			from := geometry.Apply(back, orb.Point{0, box.Min[1] - c.Selvedge})[1]
-			to := geometry.Apply(back, orb.Point{0, box.Max[1] - c.Selvedge})[1]
-			from, to = math.Min(from, to), math.Max(from, to)
-			switch {
-			case from < b.Width && to >= b.Width:
-				b.Width, b.LostHigh = from, b.LostHigh+b.Width-from
-			case from <= 0 && to > 0 && b.Kind == lay.Open:
-				b.Width, b.V, b.At[1], b.LostLow = b.Width-to, b.V+to, b.At[1]+to, b.LostLow+to
-				return b.trimmed(c) // other bands lie elsewhere in its frame now
-			}
+	for _, band := range b.Bands(c) {
+		switch {
+		case band.From < b.Width && band.To >= b.Width:
+			b.Width, b.LostHigh = band.From, b.LostHigh+b.Width-band.From
+		case band.From <= 0 && band.To > 0 && b.Kind == lay.Open:
+			b.Width, b.V, b.At[1], b.LostLow = b.Width-band.To, b.V+band.To, b.At[1]+band.To, b.LostLow+band.To
+			return b.trimmed(c) // other bands lie elsewhere in its frame now
 		}
 	}
 	return b

@@ -5,11 +5,8 @@ import (
 	"math"
 	"slices"
 
-	"github.com/paulmach/orb"
-
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
 )
@@ -40,19 +37,10 @@ func clearRuns(c cloth.Cloth, b bed.Bed) []run {
 // bands are what flaws take of a bed for its whole length, in all its plies.
 func bands(c cloth.Cloth, b bed.Bed) []run {
 	var out []run
-	for _, p := range b.PliesOn(c, 0) {
-		back := geometry.Inverse(p.Motion)
-		for _, flaw := range c.Flaws {
-			box := flaw.Outline.Bound()
-			if box.Min[0] > -cloth.Endless || box.Max[0] < cloth.Endless {
-				continue
-			}
-			y0 := geometry.Apply(back, orb.Point{0, box.Min[1] - c.Selvedge})[1]
-			y1 := geometry.Apply(back, orb.Point{0, box.Max[1] - c.Selvedge})[1]
-			from, to := math.Max(p.Low, math.Min(y0, y1)), math.Min(p.High, math.Max(y0, y1))
-			if from < to {
-				out = append(out, run{from, to})
-			}
+	for _, band := range b.Bands(c) {
+		from, to := math.Max(band.Ply.Low, band.From), math.Min(band.Ply.High, band.To)
+		if from < to {
+			out = append(out, run{from, to})
 		}
 	}
 	return out
