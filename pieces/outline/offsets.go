@@ -61,8 +61,12 @@ func faultIn(list Readings, format string, args ...any) error {
 	return &ReadingFault{List: list, Text: fmt.Sprintf(format, args...)}
 }
 
-// near, mm, is how near to a corner no reading of its own is taken [source.OwnChoice].
-const near = 1.0
+// near, mm, is how near to a corner no reading of its own is taken, and nearShare of
+// a step how near one may be left out [source.OwnChoice].
+const (
+	near      = 1.0
+	nearShare = 0.4
+)
 
 // side is one side of the line: its readings with the places they were taken at.
 type side struct{ across, top, bottom []orb.Point }
@@ -120,7 +124,7 @@ func (o Offsets) side(say func(float64) string, across, top, bottom []float64, n
 	reach := [2]float64{across[len(across)-1], across[0]} // of the upper corner and of the lower
 	for k, list := range [2][]float64{top, bottom} {
 		level := [2]float64{o.Length, 0}[k]
-		places := o.places(0, 0, reach[k])
+		places := o.places(0, reach[k], len(list))
 		if len(list) == 0 {
 			list, places = []float64{0, 0}, []float64{0, reach[k]}
 		}
@@ -147,7 +151,7 @@ func (o Offsets) side(say func(float64) string, across, top, bottom []float64, n
 			"top and bottom",
 			say(high), say(low))
 	}
-	places := o.places(0, low, high)
+	places := o.places(low, high, len(across))
 	if len(o.At) > 0 {
 		places = slices.Clone(o.At)
 		places[0], places[len(places)-1] = low, high
@@ -167,13 +171,14 @@ func (o Offsets) side(say func(float64) string, across, top, bottom []float64, n
 	return out, nil
 }
 
-// places of readings between two corners: the first corner, whole steps from the
-// beginning of the line, and the last corner.
-func (o Offsets) places(begin, low, high float64) []float64 {
+// places of so many readings between two corners: the first corner, whole steps from
+// the beginning of the line, and the last corner. A step that lies near a corner has
+// a reading only where there are as many.
+func (o Offsets) places(low, high float64, wanted int) []float64 {
 	out := []float64{low}
 	if o.Every > 0 {
-		for k := math.Ceil((low - begin) / o.Every); ; k++ {
-			at := begin + k*o.Every
+		for k := math.Ceil(low / o.Every); ; k++ {
+			at := k * o.Every
 			if at >= high-near {
 				break
 			}
@@ -182,7 +187,19 @@ func (o Offsets) places(begin, low, high float64) []float64 {
 			}
 		}
 	}
-	return append(out, high)
+	out = append(out, high)
+	for len(out) > max(wanted, 2) {
+		first, last := out[1]-low, high-out[len(out)-2]
+		switch {
+		case min(first, last) > nearShare*o.Every || len(out) < 3:
+			return out
+		case first < last:
+			out = slices.Delete(out, 1, 2)
+		default:
+			out = slices.Delete(out, len(out)-2, len(out)-1)
+		}
+	}
+	return out
 }
 
 // listed names places: "0, 5, ... 60 and 61.5".

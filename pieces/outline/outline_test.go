@@ -124,6 +124,18 @@ func TestReadingsOfBothSides(t *testing.T) {
 	assert.InDelta(t, 10, edges[2].Path.At(edges[2].Path.Length() / 2)[1]-200, 1e-6)
 }
 
+// A step that lies near a corner is read or left out, as its maker pleases.
+func TestReadingsNearACorner(t *testing.T) {
+	for _, right := range [][]float64{{200, 190, 180, 172, 170}, {200, 190, 180, 170}} {
+		o := Offsets{Length: 160, Every: 50, Right: right}
+		nodes, err := o.Nodes(say)
+		require.NoError(t, err)
+		edges, _, err := Edges(nodes)
+		require.NoError(t, err)
+		assert.Equal(t, orb.Point{170, 160}, edges[1].Path.End())
+	}
+}
+
 func TestReadingsRefused(t *testing.T) {
 	tests := []struct {
 		name string

@@ -58,6 +58,9 @@ func NewFigure(sizes ...pieces.Piece) (Figure, error) {
 		if err != nil {
 			return Figure{}, err
 		}
+		if seam, err := p.AtSeam(); err == nil {
+			p = seam // so that the seam line of a kept cutting line is drawn too
+		}
 		f.Sizes = append(f.Sizes, Drawn{p, ring})
 	}
 	smallest := sizes[0]
