@@ -187,12 +187,13 @@ func (o Offsets) places(low, high float64, wanted int) []float64 {
 			}
 		}
 	}
-	out = append(out, high)
+	all := append(out, high)
+	out = slices.Clone(all)
 	for len(out) > max(wanted, 2) {
 		first, last := out[1]-low, high-out[len(out)-2]
 		switch {
-		case min(first, last) > nearShare*o.Every || len(out) < 3:
-			return out
+		case min(first, last) > nearShare*o.Every:
+			return all
 		case first < last:
 			out = slices.Delete(out, 1, 2)
 		default:
