@@ -1,17 +1,13 @@
 package main
 
 import (
-	"errors"
-	"fmt"
-	"os"
-	"os/exec"
-	"path/filepath"
 	"regexp"
 	"slices"
-	"strconv"
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
+
+	"ellwand/testdata/scripts"
 )
 
 func TestMain(m *testing.M) {
@@ -21,54 +17,12 @@ func TestMain(m *testing.M) {
 // TestScripts runs every script of testdata/script. $JOBS is the folder of
 // example jobs, $QUOTED a small job with all that a quote can have.
 func TestScripts(t *testing.T) {
-	jobs, err := filepath.Abs("../../testdata")
-	if err != nil {
-		t.Fatal(err)
-	}
-	quoted, err := filepath.Abs("testdata/quoted.yaml")
-	if err != nil {
-		t.Fatal(err)
-	}
-	testscript.Run(t, testscript.Params{
-		Dir: "testdata/script",
-		Setup: func(env *testscript.Env) error {
-			env.Setenv("JOBS", jobs)
-			env.Setenv("QUOTED", quoted)
-			// So wide that no sentence is broken where a script looks for it.
-			env.Setenv("COLUMNS", "1000")
-			return nil
-		},
-		// Root may read and write everything, whatever the permissions.
-		Condition: func(name string) (bool, error) {
-			if name != "root" {
-				return false, fmt.Errorf("unknown condition %q", name)
-			}
-			return os.Geteuid() == 0, nil
-		},
-		Cmds: map[string]func(*testscript.TestScript, bool, []string){"status": status, "samemarks": sameMarks},
+	scripts.Run(t, scripts.Setting{
+		Paths: map[string]string{"JOBS": "../../testdata", "QUOTED": "testdata/quoted.yaml"},
+		// So wide that no sentence is broken where a script looks for it.
+		Variables: map[string]string{"COLUMNS": "1000"},
+		Commands:  map[string]scripts.Command{"samemarks": sameMarks},
 	})
-}
-
-// status runs a command that must end with an exit status:
-//
-//	status 2 ellwand estimate missing.yaml
-func status(ts *testscript.TestScript, negated bool, args []string) {
-	if negated || len(args) < 2 {
-		ts.Fatalf("usage: status N command [argument...]")
-	}
-	want, err := strconv.Atoi(args[0])
-	ts.Check(err)
-	got := 0
-	if err := ts.Exec(args[1], args[2:]...); err != nil {
-		var exit *exec.ExitError
-		if !errors.As(err, &exit) {
-			ts.Fatalf("%v", err)
-		}
-		got = exit.ExitCode()
-	}
-	if got != want {
-		ts.Fatalf("exit status %d, want %d", got, want)
-	}
 }
 
 // sameMarks compares the marks of lays in two documents:
