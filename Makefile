@@ -6,6 +6,7 @@
 #             qemu-aarch64-static (Debian: qemu-user-static), where it is installed
 # make mutate  changes the code at random, one place at a time, and lists the
 #             changes that no test sees: make mutate MUTANTS=40 SEED=2 IN="draft/... pieces"
+# make faults  puts each fault of testdata/faults into the code and sees it refused
 # make bench  the benchmarks, and the open-data instances where they are at hand,
 #             whose densities go into testdata/density.csv: make bench BENCH_TIMES="10s 20m"
 # make lint   gofmt, go vet, staticcheck
@@ -19,12 +20,12 @@ BENCH_SEEDS ?= 1 2 3
 BENCH_RECORD ?= testdata/density.csv
 BENCH_DATA ?= ../shared/bench
 # The tools of the tests, which ./... leaves out.
-TOOLS := ./testdata/mutate ./testdata/rounding ./testdata/sample
+TOOLS := ./testdata/faults ./testdata/mutate ./testdata/rounding ./testdata/sample
 # The packages with golden files of bits.
 GOLDEN := nest/portable nest
 DEMO := testdata/blouse.yaml
 
-.PHONY: all build demo picture test check-long check-arm64 mutate bench lint clean
+.PHONY: all build demo picture test check-long check-arm64 mutate faults bench lint clean
 
 all: build
 
@@ -59,6 +60,9 @@ check-arm64:
 
 mutate:
 	$(GO) run ./testdata/mutate -seed $(SEED) -mutants $(MUTANTS) $(IN)
+
+faults:
+	ELLWAND_LONG=1 $(GO) test -timeout 2h -v ./testdata/faults
 
 bench:
 	$(GO) build -buildvcs=auto -o bin/nestbench ./cmd/nestbench

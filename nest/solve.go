@@ -150,9 +150,9 @@ func (r *run) offer(k int, found search.Outcome) {
 	}
 }
 
-var errUnverified = errors.New(
-	"internal error: the search returned a layout that does not verify; please report it with the job file",
-)
+// ErrUnverified marks a layout of the search that does not verify: a fault of the
+// program.
+var ErrUnverified = errors.New("the search returned a layout that does not verify")
 
 func (r *run) result() (Result, error) {
 	best := r.leader()
@@ -165,7 +165,7 @@ func (r *run) result() (Result, error) {
 		return res, nil
 	}
 	if err := verify.Layout(r.q.problem, res.Layout); err != nil {
-		return Result{}, errors.Join(errUnverified, err)
+		return Result{}, errors.Join(ErrUnverified, err)
 	}
 	return res, nil
 }

@@ -22,9 +22,6 @@ import (
 // are, the program ends with one of its statuses, and never by its own fault.
 func FuzzReports(f *testing.F) {
 	sample.MinimizeBriefly()
-	f.Add([]byte(starter), uint8(0))
-	f.Add([]byte("job: a\nunits: cm\ngarments: [{name: g, pieces: [{name: p, width: 9, height: 9}]}]\n"+
-		"currency: EUR\ncloths: [{name: shell, width: 140, length: 100, price: 9}]\n"), uint8(3))
 	commands := []string{
 		"estimate JOB --passes 10 --json", "marker JOB --passes 10 -o OUT/plan.svg --layout OUT/layouts",
 		"draft JOB -o OUT/pieces --sheet OUT/sheet.pdf", "remnant JOB --passes 10 --length 60cm -o OUT/plan.pdf",
@@ -32,6 +29,10 @@ func FuzzReports(f *testing.F) {
 		"marker JOB --passes 10 -o OUT/plan.pdf", "estimate JOB --passes 10 --table -o OUT/t.md -o OUT/t.csv -o OUT/t.pdf",
 		"marker JOB --passes 10 --full -o OUT/full.plt", "draft JOB --sheet OUT/sheet.txt --json", "print JOB -o OUT/print.pdf --paper a0",
 	}
+	for i := range commands { // small jobs: an input is given up after seconds
+		f.Add([]byte(tinyJob), uint8(i))
+	}
+	f.Add([]byte("job: a\nunits: cm\ntable: women\nsize: 12\ngarments: [{name: g, skirt: {}}]\ncloths: [{name: shell, width: 140}]\n"), uint8(2))
 	f.Fuzz(func(t *testing.T, text []byte, which uint8) {
 		t.Setenv("XDG_CACHE_HOME", t.TempDir())
 		folder := t.TempDir()

@@ -1,6 +1,9 @@
 package plan
 
 import (
+	"errors"
+	"fmt"
+
 	"ellwand/nest"
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
@@ -10,6 +13,9 @@ import (
 func (t *Table) Run(problem layout.Problem, o nest.Options) (nest.Result, error) {
 	found, err := nest.Solve(t.Ctx, problem, o)
 	t.count(o, found)
+	if errors.Is(err, nest.ErrUnverified) {
+		err = fmt.Errorf("%w: %w", ErrInternal, err)
+	}
 	return found, err
 }
 

@@ -15,8 +15,8 @@ var listed []byte
 // Fault is one change of the code.
 type Fault struct {
 	Name string
-	// File is changed where Old stands, once, which becomes New.
-	File, Old, New string
+	// Package is the folder in one of whose files Old stands, once, which becomes New.
+	Package, Old, New string
 	// Job is the name of a good job, and Run the command that must refuse it: JOB is
 	// the job's file, OUT a folder.
 	Job, Run string

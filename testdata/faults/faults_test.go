@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -25,7 +26,7 @@ func TestFaultsCanBePutIn(t *testing.T) {
 	for _, fault := range list.Faults {
 		assert.False(t, names[fault.Name], fault.Name)
 		names[fault.Name] = true
-		_, err := fault.changed()
+		_, _, err := fault.changed()
 		assert.NoError(t, err, fault.Name)
 		assert.Contains(t, list.Jobs, fault.Job, fault.Name)
 	}
@@ -39,16 +40,16 @@ func TestFaultsAreRefused(t *testing.T) {
 	}
 	list, err := Read()
 	require.NoError(t, err)
-	sound := built(t, nil)
+	sound := built(t, map[string][]byte{})
 	t.Run("faults", func(t *testing.T) {
 		for _, fault := range list.Faults {
 			t.Run(fault.Name, func(t *testing.T) {
 				t.Parallel()
 				status, said, _ := ran(t, sound, list.Jobs[fault.Job], fault.Run)
 				require.Contains(t, []int{0, 3}, status, "without the fault: %s", said)
-				text, err := fault.changed()
+				path, text, err := fault.changed()
 				require.NoError(t, err)
-				status, said, left := ran(t, built(t, map[string][]byte{fault.File: text}), list.Jobs[fault.Job], fault.Run)
+				status, said, left := ran(t, built(t, map[string][]byte{path: text}), list.Jobs[fault.Job], fault.Run)
 				assert.Equal(t, 1, status, said)
 				assert.Contains(t, said, "not by anything you wrote")
 				assert.NotContains(t, said, "foresaw", "refused, not stumbled over")
@@ -62,16 +63,27 @@ func TestFaultsAreRefused(t *testing.T) {
 // top of the module.
 const top = "../.."
 
-// changed is the file with the fault.
-func (f Fault) changed() ([]byte, error) {
-	text, err := os.ReadFile(filepath.Join(top, f.File))
+// changed is the file with the fault, by its path below the top.
+func (f Fault) changed() (path string, text []byte, err error) {
+	files, err := filepath.Glob(filepath.Join(top, f.Package, "*.go"))
 	if err != nil {
-		return nil, err
+		return "", nil, err
 	}
-	if bytes.Count(text, []byte(f.Old)) != 1 || f.Old == f.New {
-		return nil, errors.New("what is to be changed does not stand once in " + f.File + ": " + f.Old)
+	found := 0
+	for _, file := range files {
+		whole, err := os.ReadFile(file)
+		if err != nil {
+			return "", nil, err
+		}
+		if n := bytes.Count(whole, []byte(f.Old)); n > 0 && !strings.HasSuffix(file, "_test.go") {
+			found += n
+			path, text = file, bytes.Replace(whole, []byte(f.Old), []byte(f.New), 1)
+		}
 	}
-	return bytes.Replace(text, []byte(f.Old), []byte(f.New), 1), nil
+	if found != 1 || f.Old == f.New {
+		return "", nil, fmt.Errorf("what is to be changed stands %d times in %s: %s", found, f.Package, f.Old)
+	}
+	return path, text, nil
 }
 
 // built is the program with files in place of others; the tree is left alone.
@@ -80,7 +92,7 @@ func built(t *testing.T, changed map[string][]byte) string {
 	folder := t.TempDir()
 	replace := map[string]string{}
 	for path, text := range changed {
-		real, err := filepath.Abs(filepath.Join(top, path))
+		real, err := filepath.Abs(path)
 		require.NoError(t, err)
 		replace[real] = filepath.Join(folder, "changed.go")
 		require.NoError(t, os.WriteFile(replace[real], text, 0o600))

@@ -90,11 +90,17 @@ func ReadJob(path string) (*job.Work, error) {
 // clothError says which cloth an error is about, and sets apart those that are
 // the program's own fault.
 func clothError(work *job.Work, c cloth.Cloth, err error) error {
-	if errors.Is(err, plan.ErrInternal) {
-		err = failure.Of(err)
-	}
+	err = blamed(err)
 	return fmt.Errorf("%s: cloth %q, %s wide: %w", work.AtCloth(c.Name), c.Name, work.Format(c.Width), err)
 }
 
 // Units in which the client of a job reads lengths.
 func Units(work *job.Work) quote.Units { return quote.Units{Inches: work.InInches()} }
+
+// blamed marks what failed its check as a fault of the program.
+func blamed(err error) error {
+	if errors.Is(err, plan.ErrInternal) || errors.Is(err, nest.ErrUnverified) {
+		return failure.Of(err)
+	}
+	return err
+}

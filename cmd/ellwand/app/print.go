@@ -75,7 +75,7 @@ func (p *Printing) Pack(ctx context.Context, search Search) (Printed, error) {
 		Counted: func(due, made int) { work = work.Plus(plan.Work{Due: due, Made: made}) },
 	})
 	if err != nil {
-		return Printed{}, err
+		return Printed{}, blamed(err)
 	}
 	layout.Title, layout.PaperName, layout.Children = p.title, p.PaperName, p.children
 	ended := search.ended(ctx, work, begun)

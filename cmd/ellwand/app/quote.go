@@ -46,7 +46,7 @@ func (q *Quoted) Reckon(ctx context.Context, search Search, watch Watch) (quote.
 	}
 	reckoned, err := quote.Of(request)
 	if err != nil {
-		return quote.Quote{}, fmt.Errorf("%s: %w", q.work.File, err)
+		return quote.Quote{}, fmt.Errorf("%s: %w", q.work.File, blamed(err))
 	}
 	remember(q.work, search, request.Cloths)
 	return reckoned, nil

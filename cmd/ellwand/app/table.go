@@ -138,5 +138,5 @@ func (t *TableAsked) Reckon(ctx context.Context, search Search, watch Watch) (qu
 	for _, cloth := range t.table.Cloths {
 		cloth.Settle()
 	}
-	return t.table, t.table.Proven()
+	return t.table, blamed(t.table.Proven())
 }

@@ -3,6 +3,7 @@ package packing
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"math"
 
@@ -148,7 +149,7 @@ func (t try) pack(ctx context.Context, figures []sheet.Figure, items []layout.It
 		options.Counted(options.Passes, made)
 	}
 	if err := verify.Layout(problem, result.Layout); err != nil {
-		return sheet.Layout{}, 0, err
+		return sheet.Layout{}, 0, errors.Join(nest.ErrUnverified, err)
 	}
 	out := sheet.Layout{Paper: t.paper}
 	for _, at := range result.Layout.Placements {
