@@ -1,6 +1,14 @@
 package construct
 
-import "ellwand/pieces"
+import (
+	"slices"
+
+	"ellwand/pieces"
+)
+
+// splinter is what is too short to be drawn as a curve of its own, in mm: both its
+// ends would be one place on the draft sheet [source.OwnChoice].
+const splinter = 2
 
 // Stretch is the part of a path between two distances from its start. The
 // distances must rise and lie within its length.
@@ -15,7 +23,24 @@ func Stretch(path pieces.Path, from, to float64) pieces.Path {
 		}
 		done += length
 	}
-	return out
+	return unsplintered(unsplintered(out).Reverse()).Reverse()
+}
+
+// unsplintered lets the second curve of a path begin where a splinter does.
+func unsplintered(path pieces.Path) pieces.Path {
+	if len(path) < 2 || path[0].Length() > splinter {
+		return path
+	}
+	next, ok := path[1].(pieces.Bezier)
+	if _, both := path[0].(pieces.Bezier); !ok || !both {
+		return path
+	}
+	// A cubic goes on before its start: a little further back it lies at the other end.
+	_, whole := next.Split(-path[0].Length() / (3 * Distance(next.P0, next.P1)))
+	longer := whole.(pieces.Bezier)
+	longer.P1 = Go(path[0].Start(), path[0].Tangent(0), Distance(longer.P0, longer.P1))
+	longer.P0 = path[0].Start()
+	return slices.Insert(slices.Clone(path[2:]), 0, pieces.Curve(longer))
 }
 
 func cut(curve pieces.Curve, begin, end, length float64) pieces.Curve {

@@ -22,8 +22,8 @@ func (o Options) BicepLimits(arm float64) Limits {
 
 // fitHead finds the head that suits the arm, above the softest hollows that give
 // one: as high as is usual, or as much lower or higher within the norm as brings
-// the bicep line within its limits. Where none does it is as low, or as high and
-// stiff, as the norm has it: then the armhole has to give way.
+// the bicep line within its limits. Where none does it is that which comes
+// nearest: then the armhole has to give way.
 func (d drafting) fitHead(all []solving) (head, error) {
 	if d.HeadHeight > 0 {
 		return asked(all, d.HeadHeight, d.BicepLimits(d.UpperArm).Least)
@@ -42,7 +42,7 @@ func (d drafting) fitHead(all []solving) (head, error) {
 			continue
 		case within.hold(h.bicep()):
 			return h, nil
-		case !found || h.bicep() > within.Most:
+		case !found || within.off(h.bicep()) < within.off(best.bicep()):
 			best, found = h, true
 		}
 	}
@@ -53,6 +53,9 @@ func (d drafting) fitHead(all []solving) (head, error) {
 }
 
 func (l Limits) hold(bicep float64) bool { return bicep >= l.Least && bicep <= l.Most }
+
+// off is by how much a bicep line is shorter or longer than the limits.
+func (l Limits) off(bicep float64) float64 { return max(l.Least-bicep, bicep-l.Most, 0) }
 
 // fit finds the head nearest to the usual height whose bicep line is within
 // limits, or as near to them as a norm lets it; ok is false where there is no head.

@@ -11,24 +11,41 @@ import (
 )
 
 // round is the upper part of a half of the head: from the end of its hollow, or
-// from a notch, over its fullest place to the crown, where it is level. Its bend
-// changes evenly up to the fullest place and from there to the crown.
+// from a notch, to the crown, where it is level.
 type round struct {
-	start node
-	// turn is where the head stops being hollow, fullest where its bend stops
-	// growing, half where half of the way from there is done, crown where it is
-	// highest.
-	turn, fullest, half, crown node
+	start, crown node
+	// between are the places on it from the start to the crown.
+	between []mark
+	// bends are how much it bends there.
+	bends []float64
 }
 
-// Where the round may be fullest, as a share of its length, and how flat the crown
-// may be [source.OwnChoice].
+// The parts of a round, as shares of its length: its bend grows along the rise to its
+// shoulder, which lies just above the hollow, grows less along the fall, stays along
+// the flank, and changes along the top to that of the crown. Turning at the shoulder
+// and at the crown, with a straighter flank between them, it is as wide for its length
+// as a head is that lies on the armhole under the arm [source.OwnChoice].
 const (
-	soonest = 0.05
-	latest  = 0.9
-	// flattest is the most that the radius of the crown is of the length of a
-	// round: a flatter one would soon hollow out.
-	flattest = 8
+	riseShare  = 0.12
+	fallShare  = 0.18
+	flankShare = 0.30
+	topShare   = 0.40
+)
+
+// How much a round bends [source.OwnChoice].
+const (
+	// leastShoulder is the least that the shoulder bends, as a share of what the flank
+	// does: with less it would look straight above the hollow and full above that.
+	leastShoulder = 0.5
+	// leastFlank and usualFlank are what the flank bends at least and usually, as a
+	// share of the most that it can.
+	leastFlank = 0.15
+	usualFlank = 0.4
+	// roundest and flattest are the radius of the crown, and roundestFlank that of
+	// the flank, as shares of the length of the round.
+	roundest      = 0.15
+	flattest      = 8
+	roundestFlank = 0.2
 )
 
 // upper is what a round is drawn for: from a node up, so long and to such a height.
@@ -37,43 +54,52 @@ type upper struct {
 	length, height float64
 }
 
-// round of a crown that bends so much, fullest after a share of its length.
-func (u upper) round(rising, crownBend float64) round {
-	up, over := rising*u.length, (1-rising)*u.length
-	// The crown is level: that says how much the fullest place bends.
-	bend := -(2*u.start.heading + up*u.start.bend + over*crownBend) / u.length
-	r := round{start: u.start, fullest: u.start.after(up, bend)}
-	r.half = r.fullest.after(over/2, (bend+crownBend)/2)
-	r.crown = r.half.after(over/2, crownBend)
-	return r
-}
-
-// crownBend is how much the crown bends of a round that is fullest after a share
-// of its length, as near to its height as can be.
-func (u upper) crownBend(rising float64) float64 {
-	above := func(bend float64) float64 { return u.round(rising, bend).crown.at[1] - u.height }
-	flat := -1 / (flattest * u.length)
-	// Rounder, the fullest place would not bend at all.
-	roundest := -(2*u.start.heading + rising*u.length*u.start.bend) / ((1 - rising) * u.length)
-	switch {
-	case roundest > flat || above(flat) > 0:
-		return flat
-	case above(roundest) < 0:
-		return roundest
+// round of a flank and a crown that bend so much.
+func (u upper) round(flankBend, crownBend float64) round {
+	l := u.length
+	// The crown is level: that says how much the shoulder bends.
+	turned := u.start.heading + l*(riseShare*u.start.bend+fallShare*flankBend)/2 + l*flankShare*flankBend + l*topShare*(flankBend+crownBend)/2
+	shoulder := u.start.after(riseShare*l, -2*turned/(l*(riseShare+fallShare)))
+	begin := shoulder.after(fallShare*l, flankBend)
+	end := begin.after(flankShare*l, flankBend)
+	half := end.after(topShare/2*l, (flankBend+crownBend)/2)
+	return round{
+		start: u.start, crown: half.after(topShare/2*l, crownBend),
+		between: []mark{
+			{shoulder.at, "the shoulder of the round, where it turns away from the armhole"},
+			{begin.at, "the lower end of the flank"},
+			{end.at, "the upper end of the flank"},
+			{half.at, "half of the way from there to the crown"},
+		},
+		bends: []float64{shoulder.bend, flankBend, crownBend},
 	}
-	return root(roundest, flat, 1e-9, above)
 }
 
-// rounds draws both halves to one crown; rising is the share of their length after
-// which they are fullest, as near as can be. ok is false where no crown suits both.
-func rounds(uppers [2]upper, rising float64) (both [2]round, ok bool) {
-	bend := (uppers[0].crownBend(rising) + uppers[1].crownBend(rising)) / 2
+// most is the most that the flank bends beside a crown that bends so much.
+func (u upper) most(crownBend float64) float64 {
+	return root(-1/(roundestFlank*u.length), 0, 1e-9, func(flankBend float64) float64 {
+		return u.round(flankBend, crownBend).bends[0] - leastShoulder*flankBend
+	})
+}
+
+// crownBend is how much the crown bends of a round whose flank bends a share of the
+// most, as near to its height as can be.
+func (u upper) crownBend(share float64) float64 {
+	return root(-1/(roundest*u.length), -1/(flattest*u.length), 1e-9, func(bend float64) float64 {
+		return u.round(share*u.most(bend), bend).crown.at[1] - u.height
+	})
+}
+
+// rounds draws both halves to one crown, as near to the usual flanks as can be. ok is
+// false where no crown suits both.
+func rounds(uppers [2]upper) (both [2]round, ok bool) {
+	bend := (uppers[0].crownBend(usualFlank) + uppers[1].crownBend(usualFlank)) / 2
 	// Each half has crowns that it can be drawn to: take the nearest that both have.
 	for _, u := range uppers {
-		bend = min(bend, u.crownBend(latest))
+		bend = max(bend, u.crownBend(leastFlank))
 	}
 	for _, u := range uppers {
-		bend = max(bend, u.crownBend(soonest))
+		bend = min(bend, u.crownBend(1))
 	}
 	for i, u := range uppers {
 		if both[i], ok = u.to(bend); !ok {
@@ -87,38 +113,29 @@ func rounds(uppers [2]upper, rising float64) (both [2]round, ok bool) {
 // [source.OwnChoice].
 const heightExact = 1e-6
 
-// to is the round to a crown that bends so much: the later it is fullest, the
-// higher is the crown. ok is false where no place makes it as high.
+// to is the round to a crown that bends so much: the more its flank bends, the higher
+// is the crown. ok is false where no flank makes it as high without a hollow.
 func (u upper) to(crownBend float64) (r round, ok bool) {
-	above := func(rising float64) float64 { return u.round(rising, crownBend).crown.at[1] - u.height }
-	return u.sound(root(soonest, latest, 1e-9, above), crownBend)
-}
-
-// after is the round that is fullest after a share of its length, whatever its
-// crown bends.
-func (u upper) after(rising float64) (r round, ok bool) {
-	return u.sound(rising, u.crownBend(rising))
-}
-
-// sound is a round that reaches its height, and is no hollow above its turn; ok is
-// false for another.
-func (u upper) sound(rising, crownBend float64) (r round, ok bool) {
-	r = u.round(rising, crownBend)
-	r.turn = u.start
-	if u.start.bend > 0 {
-		share := u.start.bend / (u.start.bend - r.fullest.bend)
-		r.turn = u.start.after(share*rising*u.length, 0)
-	}
-	return r, math.Abs(r.crown.at[1]-u.height) < heightExact && r.fullest.bend < 0 && r.crown.bend < 0
+	most := u.most(crownBend)
+	r = u.round(root(most, leastFlank*most, 1e-10, func(flankBend float64) float64 {
+		return u.round(flankBend, crownBend).crown.at[1] - u.height
+	}), crownBend)
+	return r, math.Abs(r.crown.at[1]-u.height) < heightExact && slices.Max(r.bends) <= 0
 }
 
 // places that the round goes through after its start, up to the crown.
 func (r round) places() []orb.Point {
-	all := []orb.Point{r.fullest.at, r.half.at, r.crown.at}
-	if r.start.bend > 0 {
-		all = slices.Insert(all, 0, r.turn.at)
+	var all []orb.Point
+	for _, m := range r.between {
+		all = append(all, m.at)
 	}
-	return all
+	return append(all, r.crown.at)
+}
+
+// mark is a place on the head, and how it is found.
+type mark struct {
+	at   orb.Point
+	rule string
 }
 
 // bendExact is how exactly the bend at an end of a curve is met, for each mm

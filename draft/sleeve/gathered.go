@@ -12,36 +12,55 @@ import (
 
 // A gathered head stands up for every unit of fullness by a share of the
 // armhole's depth [source.CommonPractice], 2 to 5 cm for twice a woman's length,
-// and is roundest at a share of its length from the notch [source.OwnChoice]. The
-// first of each that makes a smooth head is taken.
+// and is roundest after a share of its length from the notch [source.OwnChoice]. The
+// first of each is taken that hollows the head least above the notch.
 var (
 	puffRises     = []float64{0.2, 0.16, 0.24, 0.12, 0.28}
-	roundestAfter = []float64{0.3, 0.2, 0.12, 0.06}
+	roundestAfter = []float64{0.5, 0.4, 0.6, 0.3, 0.7}
+)
+
+// How a gathered half bends [source.OwnChoice].
+const (
+	// puffStart is the share of its length along which it turns away from the plain
+	// head, and puffTurn the smallest radius to which it does, as a share of its length.
+	puffStart = 0.15
+	puffTurn  = 0.25
+	// puffCrown is how much it bends at the crown, as a share of the most that it does.
+	puffCrown = 0.6
 )
 
 // gather spreads a head between its notches. What lies below them stays as it
 // is, with the underarm seams and the bicep line under it: both halves are moved
 // apart, and a longer crown is drawn between the notches.
 func (d drafting) gather(plain head) (head, error) {
-	for _, rising := range roundestAfter {
+	best, found := head{}, false
+	for _, after := range roundestAfter {
 		for _, puff := range puffRises {
 			h := plain
 			h.rise = puff * (plain.front.depth + plain.back.depth) / 2 * (d.HeadFullness - 1)
 			h.height = plain.height + h.rise
-			if d.spreadHalves(&h, rising) {
+			if d.spreadHalves(&h, after) && (!found || h.hollow() < best.hollow()) {
 				h.spread = h.bicep() - plain.bicep()
-				return h, nil
+				best, found = h, true
 			}
 		}
+	}
+	if found {
+		return best, nil
 	}
 	return head{}, construct.About(subject.HeadFullness).Refuse("sleeve: a head fullness of %.4g makes no smooth "+
 		"head on an armhole that is %s deep: ask for another fullness, or measure the scye depth and the across "+
 		"widths again", d.HeadFullness, construct.Length((plain.front.depth+plain.back.depth)/2))
 }
 
+// hollow is how much a gathered head turns up above its notches.
+func (h head) hollow() float64 {
+	return max(0, h.front.round.bends[0]) + max(0, h.back.round.bends[0])
+}
+
 // spreadHalves draws the crown of both halves anew, from the notches up; ok is
 // false where no smooth one has the length and the height.
-func (d drafting) spreadHalves(h *head, rising float64) (ok bool) {
+func (d drafting) spreadHalves(h *head, after float64) (ok bool) {
 	halves := [2]*half{&h.front, &h.back}
 	var below [2]pieces.Path
 	var wanted [2]float64
@@ -54,7 +73,7 @@ func (d drafting) spreadHalves(h *head, rising float64) (ok bool) {
 	for range 40 {
 		bend := 0.0
 		for i, of := range halves {
-			if of.round, ok = uppers[i].after(rising); !ok {
+			if of.round, ok = uppers[i].puffed(after); !ok {
 				return false
 			}
 			bend += of.round.crown.bend / 2
@@ -90,5 +109,35 @@ func (h *half) markGathered(below int) {
 		}
 	}
 	h.marks = append(marks, mark{h.round.start.at, "the notch of the armhole, above which the head is gathered"})
-	h.markRound()
+	h.marks = append(h.marks, h.round.between...)
+}
+
+// puffed is the round of a gathered half, roundest after a share of its length: it
+// turns up or down beside the plain head, as its height needs, and its bend changes
+// evenly from there to where it is roundest, and on to the crown. ok is false where
+// none is as high.
+func (u upper) puffed(after float64) (r round, ok bool) {
+	begin, rising, over := puffStart*u.length, (after-puffStart)*u.length, (1-after)*u.length
+	draw := func(turnBend float64) round {
+		// The crown is level: that says how much the roundest place bends.
+		turned := u.start.heading + begin*(u.start.bend+turnBend)/2 + rising*turnBend/2
+		bend := -2 * turned / (rising + over*(1+puffCrown))
+		turn := u.start.after(begin, turnBend)
+		rises := turn.after(rising/2, (turnBend+bend)/2)
+		roundest := rises.after(rising/2, bend)
+		half := roundest.after(over/2, bend*(1+puffCrown)/2)
+		return round{
+			start: u.start, crown: half.after(over/2, bend*puffCrown),
+			between: []mark{
+				{turn.at, "where it has turned away from the plain head"}, {rises.at, "halfway from there to where it is roundest"},
+				{roundest.at, "where it is roundest"}, {half.at, "half of the way from there to the crown"},
+			},
+			bends: []float64{turnBend, bend},
+		}
+	}
+	sharpest := 1 / (puffTurn * u.length)
+	r = draw(root(-sharpest, sharpest, 1e-9, func(turnBend float64) float64 {
+		return draw(turnBend).crown.at[1] - u.height
+	}))
+	return r, math.Abs(r.crown.at[1]-u.height) < heightExact && r.bends[1] < 0
 }

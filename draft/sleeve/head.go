@@ -22,28 +22,15 @@ type half struct {
 	marks []mark
 }
 
-// mark is a place on the head, and how it is found.
-type mark struct {
-	at   orb.Point
-	rule string
-}
-
 // marked puts down the places of its round.
 func (h *half) marked() {
 	places := h.hollow.places()
-	h.marks = append(h.marks,
-		mark{places[0], "in the hollow, halfway to where it bends most"},
-		mark{places[1], "in the hollow, where it bends most"},
-		mark{places[2], "in the hollow, halfway from there to its end"},
-		mark{h.round.start.at, "where the hollow ends and the round begins, about a third of the armhole's depth up"})
-	h.markRound()
-}
-
-func (h *half) markRound() {
-	if h.round.start.bend > 0 {
-		h.marks = append(h.marks, mark{h.round.turn.at, "where the hollow ends and the round begins"})
-	}
-	h.marks = append(h.marks, mark{h.round.fullest.at, "the round, at its fullest"}, mark{h.round.half.at, "half of the way from there to the crown"})
+	h.marks = append([]mark{
+		{places[0], "in the hollow, halfway to where it bends most"},
+		{places[1], "in the hollow, where it bends most"},
+		{places[2], "in the hollow, halfway from there to its end"},
+		{h.round.start.at, "where the hollow ends and the round begins"},
+	}, h.round.between...)
 }
 
 // width is the half of the bicep line.
@@ -83,10 +70,6 @@ const (
 	slantExact = 1e-6
 )
 
-// usualRising is after which share of its length the round is fullest, usually
-// [source.OwnChoice].
-const usualRising = 0.5
-
 // at finds the head of a height; ok is false where no smooth head of that
 // height has the length.
 func (s solving) at(height float64) (h head, ok bool) {
@@ -106,7 +89,7 @@ func (s solving) at(height float64) (h head, ok bool) {
 			of.hollow = s.hollows[i].turned(h.slant)
 			uppers[i].start = of.hollow.end
 		}
-		both, drawn := rounds(uppers, usualRising)
+		both, drawn := rounds(uppers)
 		if !drawn {
 			return h, false
 		}

@@ -11,10 +11,8 @@ import (
 
 // How the head lies on the armhole [source.OwnChoice].
 const (
-	// hugShare is how high it does, as a share of the armhole's depth.
-	hugShare = 1. / 3
-	// hugWithin is how far the head may lie beside the armhole's own curve up to
-	// there, in mm. It uses all of it, first inside the curve and at last outside,
+	// hugWithin is how far the head may lie beside the armhole's own curve under the
+	// arm, in mm. It uses all of it, first inside the curve and at last outside,
 	// so that it leaves it as little upright as can be.
 	hugWithin = 2.5
 	// soonestMost and latestMost are where along the hollow it bends most, as a share
@@ -25,6 +23,9 @@ const (
 	// most that it bends: the more, the further inside it runs.
 	leastEarly = 0.1
 	earliest   = 2.5
+	// latestKnee is how long it may bend so little, as a share of its length: on an
+	// armhole that is wide and low.
+	latestKnee = 0.6
 	// flatten is how exactly the armhole's curve is measured against, in mm.
 	flatten = 0.02
 )
@@ -50,10 +51,13 @@ func layOut(path pieces.Path, notch float64) armhole {
 // underarm, level, its bend changes evenly to that where it bends most, and from
 // there evenly to none.
 type hollow struct {
-	length           float64
-	begin, most, end node
-	// mostAt is where it bends most, as a share of its length.
-	mostAt float64
+	length float64
+	// knee is where its bend begins to change: at the underarm, or after a stretch
+	// along which it bends alike.
+	begin, knee, most, end node
+	// kneeAt and mostAt are where the knee is and where it bends most, as shares of its
+	// length.
+	kneeAt, mostAt float64
 }
 
 // softness is by how much the hollow ends outside the armhole's curve, as a share
@@ -62,15 +66,16 @@ type hollow struct {
 // [source.OwnChoice].
 var softness = [...]float64{1, 0.5, 0, -0.5, -1}
 
-// hollows of the armhole, for a depth of both halves together: one for each
-// softness. On the way they lie as far inside the armhole's curve as they end
+// hollows of the armhole up to a height: one for each softness. On the way they lie as far inside the armhole's curve as they end
 // outside it; ok is false for an armhole that has none.
-func (a armhole) hollows(depth float64) (all [len(softness)]hollow, ok bool) {
-	line, at, way := a.below(hugShare * depth)
+func (a armhole) hollows(height float64) (all [len(softness)]hollow, ok bool) {
+	_, _, rising := a.below(height)
 	least, nearest := math.Inf(1), hollow{}
 	// An armhole with no hollow of a softness takes the next stiffer one.
 	for i := len(softness) - 1; i >= 0; i-- {
 		outside := softness[i] * hugWithin
+		// What lies outside the curve lies lower than the place beside it.
+		line, at, way := a.below(height + max(0, outside)*rising[0])
 		h, beside := hollowBeside(line, construct.Go(at, construct.Square(way), -outside), outside)
 		if beside < least {
 			least, nearest = beside, h
@@ -107,9 +112,10 @@ const besideExact = 0.1
 // that as can be; how far beside it lies is infinite where there is none.
 func hollowBeside(line orb.LineString, end orb.Point, wanted float64) (h hollow, beside float64) {
 	// Late counts from -1, where it bends early and runs further inside, over 0 to 1,
-	// where it bends late.
+	// where it bends late, and to 2, where it first bends little for long.
 	draw := func(late float64) float64 {
-		drawn, ok := hollowTo(end, max(leastEarly, -late*earliest), soonestMost+max(0, late)*(latestMost-soonestMost))
+		mostAt := soonestMost + max(0, min(late, 1))*(latestMost-soonestMost)
+		drawn, ok := hollowTo(end, max(leastEarly, -late*earliest), max(0, late-1)*latestKnee, mostAt)
 		if !ok {
 			beside = math.Inf(1)
 			return -2 * hugWithin
@@ -122,7 +128,7 @@ func hollowBeside(line orb.LineString, end orb.Point, wanted float64) (h hollow,
 		}
 		return inside - wanted
 	}
-	draw(root(-1, 1, 1e-3, draw))
+	draw(root(-1, 2, 1e-3, draw))
 	return h, beside
 }
 
@@ -141,15 +147,16 @@ func (a armhole) below(height float64) (line orb.LineString, at, way orb.Point) 
 }
 
 // hollowTo is the hollow that ends at a place; early is how much it bends at the
-// underarm, as a share of the most, and mostAt where that is. ok is false where it
-// would have to turn back.
-func hollowTo(end orb.Point, early, mostAt float64) (h hollow, ok bool) {
+// underarm and as far as kneeAt, as a share of the most, and mostAt where that is. ok is
+// false where it would have to turn back.
+func hollowTo(end orb.Point, early, kneeAt, mostAt float64) (h hollow, ok bool) {
 	// All hollows that turn as much are alike in shape: a scale makes one end there.
 	turning := func(by float64) hollow {
-		bend := 2 * by / (1 + early*mostAt)
+		bend := 2 * by / (1 - kneeAt + early*(mostAt+kneeAt))
 		begin := node{bend: early * bend}
-		most := begin.after(mostAt, bend)
-		return hollow{1, begin, most, most.after(1-mostAt, 0), mostAt}
+		knee := begin.after(kneeAt, begin.bend)
+		most := knee.after(mostAt-kneeAt, bend)
+		return hollow{1, begin, knee, most, most.after(1-mostAt, 0), kneeAt, mostAt}
 	}
 	wanted := math.Atan2(end[1], end[0])
 	too := func(by float64) float64 {
@@ -169,21 +176,25 @@ func (h hollow) scaled(by float64) hollow {
 	scaled := func(n node) node {
 		return node{orb.Point{by * n.at[0], by * n.at[1]}, n.heading, n.bend / by}
 	}
-	return hollow{by * h.length, scaled(h.begin), scaled(h.most), scaled(h.end), h.mostAt}
+	return hollow{by * h.length, scaled(h.begin), scaled(h.knee), scaled(h.most), scaled(h.end), h.kneeAt, h.mostAt}
 }
 
 // at is the node a share of the way along it.
 func (h hollow) at(share float64) node {
-	if share < h.mostAt {
-		return h.begin.after(share*h.length, h.begin.bend+share/h.mostAt*(h.most.bend-h.begin.bend))
+	switch {
+	case share < h.kneeAt:
+		return h.begin.after(share*h.length, h.begin.bend)
+	case share < h.mostAt:
+		along := (share - h.kneeAt) / (h.mostAt - h.kneeAt)
+		return h.knee.after((share-h.kneeAt)*h.length, h.knee.bend+along*(h.most.bend-h.knee.bend))
 	}
 	return h.most.after((share-h.mostAt)*h.length, (1-share)/(1-h.mostAt)*h.most.bend)
 }
 
-// places on it that the head is drawn through: halfway to where it bends most, there,
-// and halfway from there to its end.
+// places on it that the head is drawn through: halfway to where it bends most, or at
+// the knee where that is later, there, and halfway from there to its end.
 func (h hollow) places() [3]orb.Point {
-	return [3]orb.Point{h.at(h.mostAt / 2).at, h.most.at, h.at((1 + h.mostAt) / 2).at}
+	return [3]orb.Point{h.at(max(h.kneeAt, h.mostAt/2)).at, h.most.at, h.at((1 + h.mostAt) / 2).at}
 }
 
 // beside is the furthest that the hollow lies inside a line, to the left of it, and
@@ -212,7 +223,7 @@ func ahead(end, start, at orb.Point) bool {
 // turned is the hollow turned about the underarm, by radians.
 func (h hollow) turned(by float64) hollow {
 	turn := pieces.Turn(by * 180 / math.Pi)
-	for _, n := range []*node{&h.begin, &h.most, &h.end} {
+	for _, n := range []*node{&h.begin, &h.knee, &h.most, &h.end} {
 		n.at = turn.Apply(n.at)
 		n.heading += by
 	}

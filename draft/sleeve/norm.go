@@ -13,6 +13,9 @@ type Norm struct {
 	LowestHead, UsualHead, HighestHead float64
 	// Widest is the most that the bicep line is of the upper arm girth.
 	Widest float64
+	// Hug is how high the head lies on the armhole's own curve, as a share of the
+	// armhole's depth.
+	Hug float64
 }
 
 // Ease of a set-in woven sleeve is 2 to 4.5 cm on armholes of 42 to 54 cm, that
@@ -20,13 +23,19 @@ type Norm struct {
 // our own [source.OwnChoice]: a tailored sleeve of two pieces takes more.
 //
 // A close head is as high as 5/6 of the armhole's depth [source.Bunka]; a little
-// lower lets the arm be raised, and a shirt's is lower still
+// lower lets the arm be raised, and a shirt's is a good deal lower
 // [source.CommonPractice]. The limits on both sides, and how wide a sleeve may be
 // beside the arm, are our own [source.OwnChoice].
+//
+// A head lies on the armhole over the lowest third of its depth. That of a shirt
+// cannot and be low: with its armhole 20.8 cm deep a woman's of size 12 would follow it
+// up to 7 of its 12 cm, steeply, and go over the arm from there in a corner and a flat
+// top. It leaves the armhole after a fifth, as the arm is raised and the body stands
+// off there [source.OwnChoice].
 var (
-	setInNorm    = Norm{"set-in sleeve", 0.048, 0.060, 0.083, 0.70, 0.80, 0.90, 1.45}
-	twoPieceNorm = Norm{"two-piece sleeve", 0.048, 0.068, 0.083, 0.70, 0.80, 0.90, 1.45}
-	shirtNorm    = Norm{"shirt sleeve", 0, 0.015, 0.030, 0.65, 0.70, 0.88, 1.60}
+	setInNorm    = Norm{"set-in sleeve", 0.048, 0.060, 0.083, 0.70, 0.80, 0.90, 1.45, 1. / 3}
+	twoPieceNorm = Norm{"two-piece sleeve", 0.048, 0.068, 0.083, 0.70, 0.80, 0.90, 1.45, 1. / 3}
+	shirtNorm    = Norm{"shirt sleeve", 0, 0.015, 0.030, 0.50, 0.58, 0.88, 1.60, 1. / 5}
 )
 
 // BicepEase is the least by which the bicep line is longer than the upper arm

@@ -137,8 +137,8 @@ func (d drafting) solvings() []solving {
 		ease = *d.Ease
 	}
 	s.frontEase, s.backEase = frontShare*ease, (1-frontShare)*ease
-	front, okFront := s.front.hollows(s.depth)
-	back, okBack := s.back.hollows(s.depth)
+	front, okFront := s.front.hollows(d.norm.Hug * s.depth)
+	back, okBack := s.back.hollows(d.norm.Hug * s.depth)
 	all := make([]solving, len(softness))
 	for i := range all {
 		s.hollows, s.none = [2]hollow{front[i], back[i]}, !okFront || !okBack
