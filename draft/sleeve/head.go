@@ -26,9 +26,10 @@ type half struct {
 func (h *half) marked() {
 	places := h.hollow.places()
 	h.marks = append([]mark{
-		{places[0], "in the hollow, halfway to where it bends most"},
-		{places[1], "in the hollow, where it bends most"},
-		{places[2], "in the hollow, halfway from there to its end"},
+		{places[0], "in the hollow, where it bends little"},
+		{places[1], "in the hollow, on the way to where it bends most"},
+		{places[2], "in the hollow, where it bends most"},
+		{places[3], "in the hollow, halfway from there to its end"},
 		{h.round.start.at, "where the hollow ends and the round begins"},
 	}, h.round.between...)
 }
@@ -145,7 +146,7 @@ func (h head) draw(s *construct.Sheet) ends {
 	for _, m := range h.front.marks {
 		through = append(through, e.set(s, h.onFront().Apply(m.at), "front: "+m.rule))
 	}
-	first := through[4]
+	first := through[5]
 	through = append(through, crown)
 	var back []construct.Point
 	for _, m := range h.back.marks {
@@ -153,7 +154,7 @@ func (h head) draw(s *construct.Sheet) ends {
 	}
 	s.Draw("lay the lower armhole of the front and of the back on the head, the underarm at the end of the bicep "+
 		"line and the side seam along the underarm seam: up to "+construct.Numbers(first)+" and "+
-		construct.Numbers(back[3])+" the head lies within 3 mm of it", "first inside the armhole's curve, then outside it")
+		construct.Numbers(back[4])+" the head lies within 3 mm of it", "first inside the armhole's curve, then outside it")
 	slices.Reverse(back)
 	through = append(append(through, back...), e.back)
 	s.Draw("draw the sleeve head "+construct.Numbers(through...), "square to the underarm seams, level at the crown")

@@ -191,10 +191,12 @@ func (h hollow) at(share float64) node {
 	return h.most.after((share-h.mostAt)*h.length, (1-share)/(1-h.mostAt)*h.most.bend)
 }
 
-// places on it that the head is drawn through: halfway to where it bends most, or at
-// the knee where that is later, there, and halfway from there to its end.
-func (h hollow) places() [3]orb.Point {
-	return [3]orb.Point{h.at(max(h.kneeAt, h.mostAt/2)).at, h.most.at, h.at((1 + h.mostAt) / 2).at}
+// places on it that the head is drawn through: a quarter and half of the way to where it
+// bends most, or half of the way to the knee and the knee where that is later, there,
+// and halfway from there to its end.
+func (h hollow) places() [4]orb.Point {
+	first := max(h.kneeAt, h.mostAt/2)
+	return [4]orb.Point{h.at(first / 2).at, h.at(first).at, h.most.at, h.at((1 + h.mostAt) / 2).at}
 }
 
 // beside is the furthest that the hollow lies inside a line, to the left of it, and
