@@ -27,8 +27,13 @@ func (e *env) watch(work *job.Work) (watch app.Watch, done func()) {
 	}, bar.Done
 }
 
-// warn passes on what the draft has to say.
-func (e *env) warn(work *job.Work) { e.notes(work.Notes) }
+// warn passes on what may be slips in the job, and what the draft has to say.
+func (e *env) warn(work *job.Work) {
+	for _, question := range work.Questions {
+		e.note("warning: %s", question)
+	}
+	e.notes(work.Notes)
+}
 
 // warnPaper says as well what stands otherwise on paper.
 func (e *env) warnPaper(work *job.Work, onPaper bool) {

@@ -40,5 +40,5 @@ func (w *Work) WithDerived(by float64) (*Work, error) {
 			(*body)[bodyKey(name)] = Measure(fmt.Sprintf("%.3f mm", float64(made.Body[name]*(1+by))))
 		}
 	}
-	return file.Resolve()
+	return file.resolve(shortening{})
 }

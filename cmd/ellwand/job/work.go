@@ -40,6 +40,8 @@ type Work struct {
 	ValidDays int
 	// Shortenings are the parts of the garments that can be drafted shorter.
 	Shortenings []Shortening
+	// Questions about what is most likely a slip, each a sentence with its line.
+	Questions []string
 	// Notes of the draft, each a sentence.
 	Notes []string
 

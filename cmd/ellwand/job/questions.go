@@ -1,0 +1,119 @@
+package job
+
+import (
+	"fmt"
+	"math"
+	"regexp"
+	"slices"
+	"strings"
+
+	"ellwand/pieces/measure"
+)
+
+// questioner looks in a job that can be used for slips that pass: what hardly belongs
+// together is asked about, never refused.
+type questioner struct {
+	file *File
+	work *Work
+	out  []string
+}
+
+// questions about a job, each a sentence with its line and the likely cause.
+func (f *File) questions(work *Work) []string {
+	q := &questioner{file: f, work: work}
+	q.bodies()
+	q.cloths()
+	q.allowances()
+	q.parts()
+	return q.out
+}
+
+// ask about the value at a path.
+func (q *questioner) ask(path Path, format string, args ...any) {
+	at := q.file.name
+	if line := q.file.lines.Of(path); line > 0 {
+		at = fmt.Sprintf("%s:%d", at, line)
+	}
+	if sentence := at + ": " + fmt.Sprintf(format, args...); !slices.Contains(q.out, sentence) {
+		q.out = append(q.out, sentence)
+	}
+}
+
+// length that stands in the file; 0 for none.
+func (q *questioner) length(text Measure) float64 {
+	value, err := measure.Parse(string(text), q.work.Unit)
+	if err != nil {
+		return 0
+	}
+	return float64(value)
+}
+
+// usual is what a length commonly is, mm.
+type usual struct{ least, most float64 }
+
+func (u usual) holds(mm float64) bool { return mm >= u.least && mm <= u.most }
+
+// about is what lies near a length that goes with something else.
+func about(mm float64) usual { return usual{0.9 * mm, 1.1 * mm} }
+
+var written = regexp.MustCompile(`^([0-9][0-9 .,/]*?)\s*([a-z"]*)$`)
+
+// meant guesses what was meant by a text: the number in another unit, or with one digit
+// changed, that is as usual; of several digits the one that comes nearest to the middle.
+// It is empty where there is no such guess.
+func (q *questioner) meant(text Measure, u usual) string {
+	parts := written.FindStringSubmatch(strings.ToLower(string(text)))
+	if parts == nil {
+		return ""
+	}
+	unit := q.work.Unit
+	if parts[2] != "" {
+		named, err := measure.ParseUnit(parts[2])
+		if err != nil {
+			return ""
+		}
+		unit = named
+	}
+	for _, other := range []measure.Unit{measure.Centimetre, measure.Inch, measure.Millimetre} {
+		if mm, err := measure.Parse(parts[1], other); err == nil && other != unit && u.holds(float64(mm)) {
+			return parts[1] + " " + other.String()
+		}
+	}
+	best, nearest := "", math.Inf(1)
+	for _, digits := range oneDigitOff(parts[1]) {
+		mm, err := measure.Parse(digits, unit)
+		if away := math.Abs(float64(mm) - (u.least+u.most)/2); err == nil && u.holds(float64(mm)) && away < nearest {
+			best, nearest = digits+" "+unit.String(), away
+		}
+	}
+	return best
+}
+
+// oneDigitOff are the numbers that differ from one in a single digit: another one,
+// one more in front, or one too many.
+func oneDigitOff(number string) []string {
+	var out []string
+	for i, was := range number {
+		if was < '0' || was > '9' {
+			continue
+		}
+		for digit := '0'; digit <= '9'; digit++ {
+			if digit != was && !(i == 0 && digit == '0') {
+				out = append(out, number[:i]+string(digit)+number[i+1:])
+			}
+		}
+		out = append(out, number[:i]+number[i+1:])
+	}
+	for digit := '1'; digit <= '9'; digit++ {
+		out = append(out, string(digit)+number)
+	}
+	return out
+}
+
+// orMeant ends a question with what may have been meant.
+func orMeant(guess string) string {
+	if guess == "" {
+		return "check the figure and its unit"
+	}
+	return "was " + guess + " meant?"
+}
