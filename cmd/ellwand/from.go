@@ -2,7 +2,6 @@ package main
 
 import (
 	"bytes"
-	"context"
 	"fmt"
 	"io"
 	"os"
@@ -10,9 +9,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"ellwand/cmd/ellwand/app"
-	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/limit"
-	"ellwand/fabric/cloth"
 	"ellwand/fabric/layoutfile"
 )
 
@@ -55,13 +52,4 @@ func (f *fromFlags) read(search *app.Search) error {
 		search.From = append(search.From, plan)
 	}
 	return nil
-}
-
-// bringIn reads the layouts that somebody brings in for some cloths, and refuses what is
-// none.
-func (e *env) bringIn(ctx context.Context, work *job.Work, cloths []cloth.Cloth, s *layFlags) error {
-	if err := s.from.read(&s.Search); err != nil {
-		return err
-	}
-	return app.CheckFrom(ctx, work, cloths, s.Search)
 }

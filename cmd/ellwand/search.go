@@ -52,18 +52,6 @@ func (s *searchFlags) within(ctx context.Context) (context.Context, context.Canc
 	return context.WithTimeout(ctx, s.limit)
 }
 
-// layFlags are the options of the commands that give a layout.
-type layFlags struct {
-	searchFlags
-	layout string // file or folder for the layout JSON, or empty
-	from   fromFlags
-}
-
-func (l *layFlags) register(cmd *cobra.Command) {
-	l.searchFlags.register(cmd)
-	cmd.Flags().StringVar(&l.layout, "layout", "", "file or folder to write the layout to, as JSON")
-}
-
 // effort is a choice on the command line.
 type effort plan.Effort
 

@@ -13,34 +13,6 @@ import (
 	"ellwand/pieces/seams"
 )
 
-// Measures that a sleeve is drafted from.
-type Measures struct {
-	// FrontArmhole and BackArmhole are the seams of the armhole from the underarm
-	// to the shoulder, darts closed, on pieces whose centre line is on the left.
-	FrontArmhole, BackArmhole pieces.Path
-	// FrontNotch and BackNotch are the distances of the armhole's notches
-	// from the underarm.
-	FrontNotch, BackNotch float64
-	// ShoulderToWrist is the length of the arm, UpperArm its girth.
-	ShoulderToWrist, UpperArm float64
-}
-
-// Block is a sleeve as drafted.
-type Block struct {
-	// Piece is the sleeve, or the top sleeve of two pieces; Pieces are all.
-	Piece  pieces.Piece
-	Pieces []pieces.Piece
-	Sheet  construct.Sheet
-	// HeadHeight, BicepLine and WristWidth as drafted; Head is the length of
-	// the sleeve head's seam, FrontHead that of its front half.
-	HeadHeight, BicepLine, WristWidth, Head, FrontHead float64
-	// Spread is by how much the bicep line is longer for the gathers of the head.
-	Spread float64
-}
-
-// leastUnderarm is the shortest underarm seam, in mm [source.CommonPractice].
-const leastUnderarm = 30
-
 // Draft drafts the sleeve. A bicep line shorter than the arm with BicepEase, or
 // longer than the style's Norm has it, is that of the lowest or highest head of
 // the norm: it needs another armhole. The error is a sentence that names the
@@ -90,17 +62,6 @@ func (d drafting) shortest(length float64) float64 {
 		length = least
 	}
 	return length
-}
-
-// drafting is one sleeve in the making.
-type drafting struct {
-	Measures
-	Options
-	norm Norm
-	// spread is what the gathers of the head add to its width.
-	spread float64
-	// height and length with the rise of the gathers, and that rise.
-	height, length, rise float64
 }
 
 // solve finds the head: that which suits the arm, gathered where it is to be.

@@ -63,19 +63,6 @@ func (t *Table) rebuiltInOne(plan lay.Plan) *SolvedLay {
 	return found
 }
 
-// boundOf a lay is that of the problem that a search would have: a kept layout has its
-// match points at places of its own, which another layout need not keep to.
-func (t *Table) boundOf(kind lay.Kind, one SolvedBed) float64 {
-	if t.Cloth.Repeat.IsPlain() {
-		return one.Bound
-	}
-	problem, _, err := rules.ProblemAt(t.Cloth, one.Bed, one.Templates, t.names(), t.placesFor(kind))
-	if err != nil {
-		return 0
-	}
-	return min(one.Bound, bound.Length(problem))
-}
-
 // rebuiltInTwo shares the pieces out between the beds as they lie in the plan, those
 // that go one way pointing back to the cut end or away from it.
 func (t *Table) rebuiltInTwo(plan lay.Plan, back bool) *SolvedLay {

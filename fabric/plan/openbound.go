@@ -25,3 +25,16 @@ func (t *Table) OpenBound() float64 {
 	}
 	return bound.Length(problem)
 }
+
+// boundOf a lay is that of the problem that a search would have: a kept layout has its
+// match points at places of its own, which another layout need not keep to.
+func (t *Table) boundOf(kind lay.Kind, one SolvedBed) float64 {
+	if t.Cloth.Repeat.IsPlain() {
+		return one.Bound
+	}
+	problem, _, err := rules.ProblemAt(t.Cloth, one.Bed, one.Templates, t.names(), t.placesFor(kind))
+	if err != nil {
+		return 0
+	}
+	return min(one.Bound, bound.Length(problem))
+}

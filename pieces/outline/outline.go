@@ -45,9 +45,6 @@ func faultAt(node int, format string, args ...any) error {
 	return &Fault{Node: node, Text: fmt.Sprintf(format, args...)}
 }
 
-// joined, mm, is how near two points are one [source.OwnChoice].
-const joined = 0.001
-
 // Edges of the closed outline through nodes, counter-clockwise. Reversed says that
 // the nodes run clockwise, so that every edge begins where they have its end. The
 // errors are of type *Fault.

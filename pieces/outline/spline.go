@@ -65,3 +65,6 @@ func speedsOf(at, values []float64) []float64 {
 	}
 	return out
 }
+
+// joined, mm, is how near two points are one [source.OwnChoice].
+const joined = 0.001

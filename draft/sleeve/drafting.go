@@ -1,0 +1,45 @@
+package sleeve
+
+import (
+	"ellwand/draft/construct"
+	"ellwand/pieces"
+)
+
+// Measures that a sleeve is drafted from.
+type Measures struct {
+	// FrontArmhole and BackArmhole are the seams of the armhole from the underarm
+	// to the shoulder, darts closed, on pieces whose centre line is on the left.
+	FrontArmhole, BackArmhole pieces.Path
+	// FrontNotch and BackNotch are the distances of the armhole's notches
+	// from the underarm.
+	FrontNotch, BackNotch float64
+	// ShoulderToWrist is the length of the arm, UpperArm its girth.
+	ShoulderToWrist, UpperArm float64
+}
+
+// Block is a sleeve as drafted.
+type Block struct {
+	// Piece is the sleeve, or the top sleeve of two pieces; Pieces are all.
+	Piece  pieces.Piece
+	Pieces []pieces.Piece
+	Sheet  construct.Sheet
+	// HeadHeight, BicepLine and WristWidth as drafted; Head is the length of
+	// the sleeve head's seam, FrontHead that of its front half.
+	HeadHeight, BicepLine, WristWidth, Head, FrontHead float64
+	// Spread is by how much the bicep line is longer for the gathers of the head.
+	Spread float64
+}
+
+// leastUnderarm is the shortest underarm seam, in mm [source.CommonPractice].
+const leastUnderarm = 30
+
+// drafting is one sleeve in the making.
+type drafting struct {
+	Measures
+	Options
+	norm Norm
+	// spread is what the gathers of the head add to its width.
+	spread float64
+	// height and length with the rise of the gathers, and that rise.
+	height, length, rise float64
+}
