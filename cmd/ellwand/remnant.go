@@ -156,10 +156,16 @@ func verdict(all []app.RemnantAnswer) error {
 // cloths says which pieces of cloth are asked about.
 func (o remnantOptions) cloths(work *job.Work) ([]app.PieceOfCloth, error) {
 	length, err := parseLength("--length", o.length, work.Unit)
+	if err == nil {
+		err = inMetres("--length", o.length, work.Unit)
+	}
 	if err != nil {
 		return nil, err
 	}
 	width, err := parseLength("--width", o.width, work.Unit)
+	if err == nil {
+		err = inMetres("--width", o.width, work.Unit)
+	}
 	if err != nil {
 		return nil, err
 	}

@@ -38,6 +38,9 @@ func clothWidth(option, text string, unit measure.Unit) (float64, error) {
 	if err != nil {
 		return 0, fmt.Errorf("%s: %w", option, err)
 	}
+	if err := inMetres(option, text, unit); err != nil {
+		return 0, err
+	}
 	if width <= 0 {
 		return 0, fmt.Errorf("%s: a width of %s is no cloth; give it from edge to edge, such as 140cm", option, text)
 	}
@@ -49,10 +52,25 @@ var (
 	decimalsOf  = regexp.MustCompile(`^\d{1,2} ?(?i:m|cm)$`) // inches are not parted by a comma
 )
 
+var metresWithoutUnit = regexp.MustCompile(`^(\d)[.,](\d{1,2})$`)
+
+// inMetres refuses "1,50" in centimetres or inches: that is no piece of cloth, and
+// metres were most likely meant.
+func inMetres(option, text string, unit measure.Unit) error {
+	parts := metresWithoutUnit.FindStringSubmatch(strings.TrimSpace(text))
+	if parts == nil || parts[1] == "0" || unit == measure.Metre || unit == measure.Yard {
+		return nil
+	}
+	return fmt.Errorf("%s: %s %s is no piece of cloth; were metres meant? Write %s.%sm", option, text, unit, parts[1], parts[2])
+}
+
 // widthEntries parts a list of widths at its commas, but for one that is a
 // decimal comma: "1,50 m" is one width where two would be no cloths. Where it
 // can be either, it is refused.
 func widthEntries(list string, unit measure.Unit) ([]string, error) {
+	if err := inMetres("--widths", list, unit); err != nil {
+		return nil, err
+	}
 	var out []string
 	for _, entry := range strings.Split(list, ",") {
 		entry = strings.TrimSpace(entry)

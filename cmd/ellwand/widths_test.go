@@ -35,6 +35,10 @@ func TestParseWidths(t *testing.T) {
 	assert.EqualError(t, err, `--widths: "90,75 cm" could be one width, 90.75 cm, or two; write a decimal point, or each width with its unit`)
 	_, err = parseWidths([]string{"58-60 in"}, measure.Inch)
 	assert.ErrorContains(t, err, "is a range")
+	_, err = parseWidths([]string{"1,50"}, measure.Centimetre)
+	assert.EqualError(t, err, "--widths: 1,50 cm is no piece of cloth; were metres meant? Write 1.50m")
+	_, err = parseWidths([]string{"1,50"}, measure.Metre)
+	assert.NoError(t, err)
 }
 
 func TestWidthsByCloth(t *testing.T) {
