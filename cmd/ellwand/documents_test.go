@@ -36,6 +36,8 @@ func TestDocumentsKeepTheirSchemas(t *testing.T) {
 		{"compare", "compare " + skirts + " --passes 1", statusDone},
 		{"convert", "convert 2m --from 115cm --to 150cm", statusDone},
 		{"quote", "quote " + skirts + " --passes 1", statusDone},
+		{"pieces", "show ../../testdata/paperskirt.yaml", statusDone},
+		{"pieces", "export " + blouse + " -o " + out + "/blouse.yaml", statusDone},
 		{"new", "new " + out + "/new.yaml", statusDone},
 		{"version", "version", statusDone},
 		{"error", "estimate nothing.yaml", statusBad},

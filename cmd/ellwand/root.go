@@ -51,7 +51,7 @@ answer is no.`,
 	})
 	root.SetVersionTemplate("{{.Name}} {{.Version}} (" + build.Commit() + ", " + runtime.Version() + ")\n")
 	root.AddCommand(newNew(e), newDraft(e), newEstimate(e), newMarker(e), newRemnant(e), newPrint(e), newCompare(e),
-		newConvert(e), newQuote(e), newSchema(e), newVersion(e))
+		newConvert(e), newQuote(e), newShow(e), newExport(e), newSchema(e), newVersion(e))
 	completions(root)
 	return root
 }

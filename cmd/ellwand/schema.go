@@ -9,12 +9,15 @@ import (
 
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/patternfile"
 	"ellwand/cmd/ellwand/report"
 	"ellwand/fabric/layoutfile"
 )
 
 // schemaNames are those of what there is a schema of.
-func schemaNames() []string { return append([]string{"job", "layout"}, report.Names()...) }
+func schemaNames() []string {
+	return append([]string{"job", "pieces-file", "layout"}, report.Names()...)
+}
 
 func newSchema(e *env) *cobra.Command {
 	return &cobra.Command{
@@ -27,7 +30,7 @@ completes the keys and marks mistakes: save it beside the job and put
 
 on the job's first line.
 
-Schema layout prints that of the layouts that --layout writes, which hold
+Schema pieces-file prints that of files of pieces. Schema layout prints that of the layouts that --layout writes, which hold
 everything that is needed to check a lay. The other names are those of the
 documents that --json prints, each headed by its format_version: ` + strings.Join(report.Names(), ", ") + `.
 "error" is printed where there is no other, sizes by draft --sizes, table by
@@ -53,6 +56,8 @@ func writeSchema(w io.Writer, name string) error {
 	switch name {
 	case "job":
 		return failure.Of(job.WriteSchema(w))
+	case "pieces-file":
+		return failure.Of(patternfile.WriteSchema(w))
 	case "layout":
 		return failure.Of(layoutfile.WriteSchema(w))
 	}

@@ -15,6 +15,7 @@ const (
 	ArgumentCloth  Argument = "cloth"
 	ArgumentOffer  Argument = "offer"
 	ArgumentLay    Argument = "lay"
+	ArgumentPiece  Argument = "piece"
 	ArgumentFrom   Argument = "from"
 	ArgumentFix    Argument = "fix"
 )

@@ -80,7 +80,7 @@ func (r *resolver) garment(path Path, garment Garment, above allowances) bool {
 	}
 	made.Pieces = r.cutFrom(path.Key("cut_from"), garment, made.Pieces)
 	r.inPlace(&made, pattern)
-	made.Truing.Rows = append(made.Truing.Rows, sewn(seams)...)
+	made.Truing.Rows = append(made.Truing.Rows, SewnRows(seams, "")...)
 	made.Pieces = append(made.Pieces, handmade...)
 	if len(made.Pieces) == 0 {
 		r.fault(path, strict.Missing,

@@ -137,10 +137,14 @@ func altered(drafted, piece pieces.Piece) []draft.Row {
 	return out
 }
 
-// sewn rows of the truing report.
-func sewn(all []patternfile.Sewn) []draft.Row {
+// SewnRows are the rows of the truing report of what a file of pieces sews together, in
+// a size, which may be empty.
+func SewnRows(all []patternfile.Sewn, size string) []draft.Row {
 	var out []draft.Row
 	for _, s := range all {
+		if size != "" {
+			s.Name += ", size " + size
+		}
 		out = append(out, draft.SewnRow(draft.Sewn{Seam: s.Name, Of: s.Of, Length: s.Length, Against: s.Against, Other: s.Other,
 			Ease: s.Ease, Accuracy: s.Accuracy, AtCut: s.AtCut}))
 	}

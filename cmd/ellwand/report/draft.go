@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"ellwand/cmd/ellwand/job"
+	"ellwand/draft"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
 )
@@ -103,14 +104,20 @@ func garmentOf(made job.Made, unit measure.Unit) (Garment, error) {
 	for _, figure := range made.Figures {
 		out.Figures[strings.ReplaceAll(figure.Name, " ", "_")] = tidy(figure.Value)
 	}
-	for _, r := range made.Truing.Rows {
-		out.Truing = append(out.Truing, Truing{
+	out.Truing = append(out.Truing, truingOf(made.Truing, unit)...)
+	return out, nil
+}
+
+func truingOf(all draft.Report, unit measure.Unit) []Truing {
+	var out []Truing
+	for _, r := range all.Rows {
+		out = append(out, Truing{
 			Seam: r.Seam, Of: r.Of, Against: r.Against, OfMM: tidy(r.OfLength), AgainstMM: tidy(r.AgainstLength),
 			DifferenceMM: tidy(r.Difference), LeastMM: tidy(r.Least), MostMM: tidy(r.Most),
 			Normal: r.Normal.In(unit), Sound: r.Sound, Verdict: r.Verdict.In(unit),
 		})
 	}
-	return out, nil
+	return out
 }
 
 func pieceOf(piece pieces.Piece) (Piece, error) {

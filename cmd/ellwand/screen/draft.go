@@ -7,6 +7,7 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/report"
 	"ellwand/draft"
+	"ellwand/pieces/measure"
 )
 
 // Draft prints the measurements, the pieces and the truing report of a job.
@@ -42,19 +43,23 @@ func printGarment(w io.Writer, work *job.Work, made job.Made, garment report.Gar
 	for _, figure := range made.Figures {
 		fmt.Fprintf(w, "%s: %s\n", figure.Name, work.Format(figure.Value))
 	}
-	if len(made.Truing.Rows) == 0 {
-		return
+	if len(made.Truing.Rows) > 0 {
+		fmt.Fprintf(w, "\ntruing of the %s\n", made.Name)
+		printTruing(w, made.Truing, work.Unit)
 	}
-	fmt.Fprintf(w, "\ntruing of the %s\n", made.Name)
-	t = Table("seam", "of", "length", "against", "length", "difference", "verdict")
-	for _, r := range made.Truing.Rows {
-		t.AppendRow(Row(r.Seam, r.Of, work.Format(r.OfLength), r.Against, work.Format(r.AgainstLength),
-			work.Format(r.Difference), r.Verdict.In(work.Unit)))
+}
+
+// printTruing prints the rows of a truing report, and what is normal.
+func printTruing(w io.Writer, truing draft.Report, unit measure.Unit) {
+	say := unit.System().Size
+	t := Table("seam", "of", "length", "against", "length", "difference", "verdict")
+	for _, r := range truing.Rows {
+		t.AppendRow(Row(r.Seam, r.Of, say(r.OfLength), r.Against, say(r.AgainstLength), say(r.Difference), r.Verdict.In(unit)))
 	}
 	fmt.Fprintf(w, "%s\nwhat is normal:\n", t.In(w))
 	said := map[string]bool{}
-	for _, r := range made.Truing.Rows {
-		line := fmt.Sprintf("  %s: %s\n", r.Seam, r.Normal.In(work.Unit))
+	for _, r := range truing.Rows {
+		line := fmt.Sprintf("  %s: %s\n", r.Seam, r.Normal.In(unit))
 		if !said[line] {
 			fmt.Fprint(w, line)
 		}
