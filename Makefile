@@ -20,7 +20,7 @@ BENCH_SEEDS ?= 1 2 3
 BENCH_RECORD ?= testdata/density.csv
 BENCH_DATA ?= ../shared/bench
 # The tools of the tests, which ./... leaves out.
-TOOLS := ./testdata/faults ./testdata/mutate ./testdata/rounding ./testdata/sample
+TOOLS := ./testdata/circles ./testdata/faults ./testdata/mutate ./testdata/rounding ./testdata/sample
 # The packages with golden files of bits.
 GOLDEN := nest/portable nest
 DEMO := testdata/blouse.yaml

@@ -10,18 +10,10 @@
 package rounding
 
 import (
-	"bytes"
-	"encoding/json"
 	"fmt"
-	"go/ast"
-	"go/importer"
-	"go/parser"
 	"go/token"
-	"go/types"
-	"io"
-	"os"
-	"os/exec"
-	"path/filepath"
+
+	"ellwand/testdata/typed"
 )
 
 // Fault is a product that is added, or subtracted, without being rounded, or a
@@ -41,73 +33,17 @@ func (f Fault) String() string {
 	return fmt.Sprintf("%v: round this product by a conversion, float64(a*b)", f.Begin)
 }
 
-// listed is what go list says of a package.
-type listed struct {
-	ImportPath, Dir, Export string
-	GoFiles                 []string
-	DepOnly                 bool
-}
-
 // Faults returns those of the packages, without their tests, in the order of the
 // files. The patterns are those of go list. Errors: a package that does not
 // compile.
 func Faults(patterns ...string) ([]Fault, error) {
-	packages, err := list(patterns)
+	packages, files, err := typed.Packages(patterns...)
 	if err != nil {
 		return nil, err
 	}
-	exports := map[string]string{}
-	for _, p := range packages {
-		exports[p.ImportPath] = p.Export
-	}
-	files := token.NewFileSet()
-	from := importer.ForCompiler(files, "gc", func(path string) (io.ReadCloser, error) { return os.Open(exports[path]) })
 	var out []Fault
 	for _, p := range packages {
-		if p.DepOnly {
-			continue
-		}
-		found, err := inPackage(files, p, from)
-		if err != nil {
-			return nil, err
-		}
-		out = append(out, found...)
+		out = append(out, newFinder(files, p.Info).find(p.Files)...)
 	}
 	return out, nil
-}
-
-func list(patterns []string) ([]listed, error) {
-	command := exec.Command("go", append([]string{"list", "-export", "-deps", "-json"}, patterns...)...)
-	command.Stderr = os.Stderr
-	text, err := command.Output()
-	if err != nil {
-		return nil, fmt.Errorf("go list: %w", err)
-	}
-	var out []listed
-	for decoder := json.NewDecoder(bytes.NewReader(text)); decoder.More(); {
-		var p listed
-		if err := decoder.Decode(&p); err != nil {
-			return nil, err
-		}
-		out = append(out, p)
-	}
-	return out, nil
-}
-
-func inPackage(files *token.FileSet, p listed, from types.Importer) ([]Fault, error) {
-	var parsed []*ast.File
-	for _, name := range p.GoFiles {
-		file, err := parser.ParseFile(files, filepath.Join(p.Dir, name), nil, parser.SkipObjectResolution)
-		if err != nil {
-			return nil, err
-		}
-		parsed = append(parsed, file)
-	}
-	info := &types.Info{
-		Types: map[ast.Expr]types.TypeAndValue{}, Defs: map[*ast.Ident]types.Object{}, Uses: map[*ast.Ident]types.Object{},
-	}
-	if _, err := (&types.Config{Importer: from}).Check(p.ImportPath, files, parsed, info); err != nil {
-		return nil, err
-	}
-	return newFinder(files, info).find(parsed), nil
 }

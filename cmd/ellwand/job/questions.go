@@ -18,16 +18,6 @@ type questioner struct {
 	out  []string
 }
 
-// questions about a job, each a sentence with its line and the likely cause.
-func (f *File) questions(work *Work) []string {
-	q := &questioner{file: f, work: work}
-	q.bodies()
-	q.cloths()
-	q.allowances()
-	q.parts()
-	return q.out
-}
-
 // ask about the value at a path.
 func (q *questioner) ask(path Path, format string, args ...any) {
 	at := q.file.name

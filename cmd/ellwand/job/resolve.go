@@ -5,16 +5,6 @@ import (
 	"ellwand/pieces/measure"
 )
 
-// Resolve parses the measurements, drafts the garments and makes the cloths.
-// The error is *Faults: everything found wrong, with its line.
-func (f *File) Resolve() (*Work, error) {
-	work, err := f.resolve(shortening{})
-	if err == nil {
-		work.Questions = f.questions(work)
-	}
-	return work, err
-}
-
 func (f *File) resolve(shorter shortening) (*Work, error) {
 	r := newResolver(f)
 	r.shorter = shorter

@@ -1,0 +1,4 @@
+package ring
+
+// Above uses them.
+var Above = First{}

@@ -1,0 +1,3 @@
+package ring
+
+const base = 1
