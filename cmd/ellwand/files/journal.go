@@ -109,6 +109,9 @@ func finishJournals() {
 // finish renames what is left of a journal, but for files that were changed
 // meanwhile by something else.
 func finish(path string) {
+	if info, err := os.Lstat(path); err != nil || !info.Mode().IsRegular() {
+		return
+	}
 	file, err := os.Open(path)
 	if err != nil {
 		return

@@ -5,7 +5,6 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"encoding/json"
-	"io"
 	"os"
 	"path/filepath"
 )
@@ -58,13 +57,12 @@ func (s *Store) Recall(job string) Quoted {
 	if s == nil {
 		return nil
 	}
-	file, err := os.Open(s.quotePath(job))
+	data, err := readAtMost(s.quotePath(job), mostQuoteBytes)
 	if err != nil {
 		return nil
 	}
-	defer file.Close()
 	var in quotedFile
-	decoder := json.NewDecoder(io.LimitReader(file, mostQuoteBytes))
+	decoder := json.NewDecoder(bytes.NewReader(data))
 	decoder.DisallowUnknownFields()
 	if decoder.Decode(&in) != nil || in.Format != format {
 		return nil

@@ -22,7 +22,7 @@ const keyLength = sha256.Size
 // make one at once takes that of the first. Without one nothing kept is believed.
 func signerIn(folder string) signer {
 	path := filepath.Join(folder, "secret")
-	if secret, err := os.ReadFile(path); err == nil && len(secret) == keyLength {
+	if secret, err := readAtMost(path, keyLength); err == nil && len(secret) == keyLength {
 		return secret
 	}
 	if os.MkdirAll(folder, 0o700) != nil {
@@ -39,11 +39,11 @@ func signerIn(folder string) signer {
 	if closed := file.Close(); err != nil || closed != nil {
 		return nil
 	}
-	if info, err := os.Stat(path); err == nil && info.Size() != keyLength {
+	if info, err := os.Lstat(path); err == nil && (!info.Mode().IsRegular() || info.Size() != keyLength) {
 		_ = os.Remove(path) // spoilt: whatever it signed is of no use any more
 	}
 	_ = os.Link(file.Name(), path) // fails where another process was first
-	secret, err = os.ReadFile(path)
+	secret, err = readAtMost(path, keyLength)
 	if err != nil || len(secret) != keyLength {
 		return nil
 	}

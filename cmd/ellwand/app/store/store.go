@@ -7,7 +7,6 @@ package store
 import (
 	"bytes"
 	"cmp"
-	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -47,16 +46,9 @@ func (s *Store) Read(key string) Entry {
 	if s == nil {
 		return Entry{}
 	}
-	file, err := os.Open(s.path(key))
+	data, err := readAtMost(s.path(key), mostBytes)
 	if err != nil {
-		return Entry{}
-	}
-	defer file.Close()
-	if info, err := file.Stat(); err != nil || !info.Mode().IsRegular() {
-		return Entry{}
-	}
-	data, err := io.ReadAll(io.LimitReader(file, mostBytes+1))
-	if err != nil {
+		s.Drop(key) // where it is there at all
 		return Entry{}
 	}
 	entry, err := s.signer.parse(data)
