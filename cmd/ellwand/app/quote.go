@@ -28,7 +28,7 @@ func PrepareQuote(work *job.Work, offers []string, today time.Time) (*Quoted, er
 	}
 	request := quoteRequest(work, today)
 	if _, err := quote.Of(request); err != nil {
-		return nil, fmt.Errorf("%s: %w", work.File, err)
+		return nil, fmt.Errorf("%s: %w", work.File, blamed(err))
 	}
 	return &Quoted{work: work, cloths: cloths, request: request}, nil
 }
