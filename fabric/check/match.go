@@ -18,7 +18,8 @@ var _ = register(rule{whole: checkMatches})
 
 // checkMatches: on the open cloth, every point that matches lies at
 // the same place of the repeat as the others, to 1 mm; across the cloth those
-// of the side as drawn, and those of its image, each among themselves.
+// of the side as drawn, and those of its image, each among themselves. On a repeat that
+// is not even all that match point the same way.
 func checkMatches(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error {
 	var faults []error
 	for _, match := range p.Matches {
@@ -26,12 +27,13 @@ func checkMatches(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error 
 		if match.Across {
 			period = p.Cloth.Repeat.Across
 		}
-		seen := map[bool]float64{}
+		seen, ways := map[bool]float64{}, map[int]bool{}
 		for _, o := range opened {
 			source := lay.SourceOf(o.Laid, asked)
 			if source < 0 || !slices.Contains(match.Pieces, source) {
 				continue
 			}
+			ways[wayOf(o)] = true
 			for _, at := range pointsOf(p, o, asked[source], match) {
 				first, ok := seen[at.image]
 				if !ok {
@@ -40,6 +42,10 @@ func checkMatches(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error 
 					faults = append(faults, fmt.Errorf("%s copy %d: its match point %q lies %.1f mm off the repeat", o.Name, o.Copy, match.Name, off))
 				}
 			}
+		}
+		if len(ways) > 1 && !p.Cloth.Repeat.Even {
+			faults = append(faults, fmt.Errorf("%s: of what matches by %q some lies upside down, and the repeat is not even",
+				asked[match.Pieces[0]].Name, match.Name))
 		}
 	}
 	return errors.Join(append(faults, checkCentres(p, opened, asked))...)
@@ -104,17 +110,6 @@ func checkCentres(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error 
 		}
 	}
 	return errors.Join(faults...)
-}
-
-// matchPoint is the first notch of that match name, on the seam line.
-func matchPoint(piece pieces.Piece, name marks.Name) (orb.Point, bool) {
-	for _, notch := range piece.Notches {
-		edge, ok := piece.Edge(notch.Edge)
-		if ok && notch.Match == name {
-			return edge.Path.At(notch.At), true
-		}
-	}
-	return orb.Point{}, false
 }
 
 // centre is a point of the centre of a piece: of its fold edge, of the first

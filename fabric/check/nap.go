@@ -32,6 +32,22 @@ func liesAcross(piece pieces.Piece, grain [2]orb.Point) bool {
 		math.Abs(grain[1][1]-grain[0][1]) > math.Abs(grain[1][0]-grain[0][0])
 }
 
+// wayOf a piece is 1 when it points up the cloth and -1 when it points back; on the
+// cross grain when the nap comes from its left or from its right.
+func wayOf(o openedPiece) int {
+	rise := o.grain[1][0] - o.grain[0][0]
+	if liesAcross(o.Piece, o.grain) {
+		rise = o.grain[1][1] - o.grain[0][1]
+		if o.faceDown {
+			rise = -rise
+		}
+	}
+	if rise < 0 {
+		return -1
+	}
+	return 1
+}
+
 // checkWay of one piece; naps holds the way of each garment met so far.
 func checkWay(p lay.Plan, o openedPiece, naps map[string]int) error {
 	group := ""
@@ -44,17 +60,7 @@ func checkWay(p lay.Plan, o openedPiece, naps map[string]int) error {
 	default:
 		return nil
 	}
-	rise := o.grain[1][0] - o.grain[0][0]
-	if liesAcross(o.Piece, o.grain) {
-		rise = o.grain[1][1] - o.grain[0][1]
-		if o.faceDown {
-			rise = -rise
-		}
-	}
-	way := 1
-	if rise < 0 {
-		way = -1
-	}
+	way := wayOf(o)
 	if naps[group] == -way {
 		return fmt.Errorf("%s copy %d: it lies against the nap", o.Name, o.Copy)
 	}

@@ -6,18 +6,25 @@ import "ellwand/pieces/marks"
 // value is plain cloth.
 //
 // Two points match when they fall on the same place of the repeat. On cloth
-// with a repeat, notches of the same name on two pieces match, and so do the
-// right and the left of a pair. Across the cloth a piece that is laid whole has
-// its notches twice: those as drawn match what lies face up, their images what
-// lies face down.
+// with a repeat the lower ends of long seams that join two pieces of a garment match,
+// notches of the same name, the right and the left of a pair, and the copies of a
+// piece that are joined to each other, such as gores. Across the cloth a piece that is
+// laid whole has its points twice: those as drawn match what lies face up, their
+// images what lies face down.
 type Repeat struct {
 	// Along is the repeat of stripes that run across the cloth, mm along the
 	// warp; Across that of stripes that run along it, mm across. Both make
 	// checks; 0 is none.
 	Along, Across float64
-	// Matches names the match points to keep, the most important first; empty
-	// keeps all that can be kept together, in the order of the pieces.
+	// Matches names what to match, the most important first; empty
+	// keeps all that can be kept together, in the order of the trade.
 	Matches []marks.Name
+	// SideBySide names pieces that hang side by side, as curtains do: all of them, and
+	// all their copies, match along the cloth at their lower edges.
+	SideBySide []string
+	// Even says that the pattern looks the same when it is turned end for end, as plain
+	// stripes do. Otherwise all pieces of a garment that are matched point the same way.
+	Even bool
 	// Centred names pieces whose centre lies on one line of the repeat across:
 	// their fold edge, or the edge whose name begins with "centre", or else
 	// their grainline.

@@ -8,6 +8,9 @@ type Match struct {
 	Name marks.Name
 	// Across says that it is kept across the cloth, and not along it.
 	Across bool
+	// Of is the first piece of those that it joins, by its index among those asked: it
+	// tells matches of one name apart, such as the sides of a bodice and of a skirt.
+	Of int
 	// Pieces that keep it, by their index among those asked.
 	Pieces []int
 }

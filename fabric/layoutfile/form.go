@@ -88,6 +88,7 @@ type OnCloth struct {
 type Repeat struct {
 	Along   float64 `json:"along_mm" jsonschema_description:"along the warp, of stripes that run across; 0 for none"`
 	Across  float64 `json:"across_mm" jsonschema_description:"across, of stripes that run along; 0 for none"`
+	Even    bool    `json:"even" jsonschema_description:"the pattern looks the same turned end for end; otherwise pieces that match point the same way"`
 	Matches []Match `json:"matches" jsonschema_description:"what meets on the repeat"`
 	// CentreLine and Centred are pieces whose centre lies on one line.
 	CentreLine float64      `json:"centre_line_mm" jsonschema_description:"across, from the outer edge of the selvedge nearest to the cutter; it comes again with every repeat"`

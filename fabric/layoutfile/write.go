@@ -126,7 +126,7 @@ func repeatOf(plan lay.Plan) *Repeat {
 		return nil
 	}
 	out := &Repeat{
-		Along: repeat.Along, Across: repeat.Across, Matches: []Match{},
+		Along: repeat.Along, Across: repeat.Across, Even: repeat.Even, Matches: []Match{},
 		CentreLine: repeat.CentreLine, Centred: pointsOf(rules.Centres(plan)),
 	}
 	for _, match := range plan.Matches {

@@ -27,7 +27,7 @@ func (t *Table) aroundFixed(kind lay.Kind) (found *SolvedLay, why, err error) {
 	if why != nil {
 		return nil, why, nil
 	}
-	problem, matched, why := rules.ProblemAt(t.Cloth, b, templates, t.names(), fixed.Places)
+	problem, matched, why := rules.ProblemAt(t.Cloth, b, templates, t.joins(), fixed.Places)
 	if why != nil {
 		return nil, why, nil
 	}

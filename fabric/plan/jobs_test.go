@@ -161,6 +161,7 @@ func randomPiece(r *rand.Rand, i int) pieces.Piece {
 
 func randomRepeat(r *rand.Rand, all []pieces.Piece) cloth.Repeat {
 	var out cloth.Repeat
+	out.Even = r.IntN(2) == 0
 	if r.IntN(3) > 0 {
 		out.Along = 20 + 80*r.Float64()
 	}

@@ -144,7 +144,7 @@ func (t *Table) rebuiltBed(plan lay.Plan, b bed.Bed, wanted []rules.Demand) (Sol
 	if err != nil {
 		return SolvedBed{}, false
 	}
-	problem, matched, err := rules.ProblemAt(t.Cloth, b, templates, t.names(), plan.Places)
+	problem, matched, err := rules.ProblemAt(t.Cloth, b, templates, t.joins(), plan.Places)
 	if err != nil || t.lessMatched(matched) != nil {
 		return SolvedBed{}, false
 	}

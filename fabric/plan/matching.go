@@ -20,21 +20,41 @@ func FillMatches(p *lay.Plan, found *SolvedLay) {
 		return
 	}
 	p.Places = found.places(p.Cloth)
-	var dropped []string
 	for _, one := range found.Beds {
 		matched := one.matching(p.Cloth)
 		for _, match := range matched.Kept {
 			p.Matches = mergedMatch(p.Matches, match)
 		}
 		for _, match := range matched.Dropped {
-			p.Dropped = mergedMatch(p.Dropped, match)
-			dropped = append(dropped, droppedAs(p.Asked, match))
+			p.Dropped = append(p.Dropped, match)
 		}
+	}
+	dropLonely(p)
+	var dropped []string
+	for _, match := range p.Dropped {
+		dropped = append(dropped, droppedAs(p.Asked, match))
 	}
 	slices.Sort(dropped)
 	if dropped = slices.Compact(dropped); len(dropped) > 0 {
 		p.Notes = append(p.Notes, "Not everything can be matched at once: "+strings.Join(dropped, "; ")+".")
 	}
+}
+
+// dropLonely drops what is kept on one piece alone of those that it would join: that
+// matches nothing.
+func dropLonely(p *lay.Plan) {
+	joins := rules.JoinsOf(p.Cloth.Repeat, p.Asked)
+	isLonely := func(match lay.Match) bool {
+		return len(match.Pieces) == 1 && slices.ContainsFunc(joins, func(j rules.Join) bool {
+			return j.Name == match.Name && j.Pieces[0] == match.Of && len(j.Pieces) > 1
+		})
+	}
+	for _, match := range p.Matches {
+		if isLonely(match) {
+			p.Dropped = append(p.Dropped, match)
+		}
+	}
+	p.Matches = slices.DeleteFunc(p.Matches, isLonely)
 }
 
 // droppedAs says of one piece what cannot be kept.
@@ -51,7 +71,7 @@ func droppedAs(asked []pieces.Piece, match lay.Match) string {
 
 func mergedMatch(all []lay.Match, more lay.Match) []lay.Match {
 	for i, match := range all {
-		if match.Name != more.Name || match.Across != more.Across || match.Name == marks.None && match.Pieces[0] != more.Pieces[0] {
+		if match.Name != more.Name || match.Across != more.Across || match.Of != more.Of {
 			continue
 		}
 		for _, source := range more.Pieces {
@@ -75,7 +95,7 @@ func (t *Table) lessMatched(m *rules.Matching) error {
 	if err != nil {
 		return nil
 	}
-	open := rules.Match(t.Cloth, b, templates, t.names(), lay.Places{})
+	open := rules.Match(t.Cloth, b, templates, t.joins(), lay.Places{})
 	var faults []error
 	for _, match := range m.Dropped {
 		same := func(other lay.Match) bool { return droppedAs(t.Asked, match) == droppedAs(t.Asked, other) }

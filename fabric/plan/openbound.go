@@ -32,7 +32,7 @@ func (t *Table) boundOf(kind lay.Kind, one SolvedBed) float64 {
 	if t.Cloth.Repeat.IsPlain() {
 		return one.Bound
 	}
-	problem, _, err := rules.ProblemAt(t.Cloth, one.Bed, one.Templates, t.names(), t.placesFor(kind))
+	problem, _, err := rules.ProblemAt(t.Cloth, one.Bed, one.Templates, t.joins(), t.placesFor(kind))
 	if err != nil {
 		return 0
 	}

@@ -21,7 +21,7 @@ func (t *Table) Solve(kind lay.Kind, b bed.Bed, templates []rules.Template, shar
 // are known already; warm, which may be nil, is a layout to improve on if it
 // keeps them too.
 func (t *Table) solveAt(kind lay.Kind, b bed.Bed, templates []rules.Template, share float64, at lay.Places, warm *layout.Layout) (found *SolvedBed, why, err error) {
-	problem, matched, why := rules.ProblemAt(t.Cloth, b, templates, t.names(), at)
+	problem, matched, why := rules.ProblemAt(t.Cloth, b, templates, t.joins(), at)
 	if why == nil {
 		why = t.lessMatched(matched)
 	}

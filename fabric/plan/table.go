@@ -10,7 +10,6 @@ import (
 	"ellwand/fabric/rules"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
-	"ellwand/pieces/marks"
 )
 
 // Table is the cutting table: one cloth with all its pieces, and the lays
@@ -62,7 +61,7 @@ func (l SolvedBed) matching(c cloth.Cloth) *rules.Matching {
 	if l.matched != nil {
 		return l.matched
 	}
-	m := rules.Match(c, l.Bed, l.Templates, rules.MatchNames(c.Repeat, l.Templates), lay.Places{})
+	m := rules.Match(c, l.Bed, l.Templates, rules.JoinsOfTemplates(c.Repeat, l.Templates), lay.Places{})
 	problem := l.Problem
 	problem.Items = append([]layout.Item(nil), problem.Items...)
 	_ = m.Apply(&problem)
@@ -99,13 +98,13 @@ func (t *Table) placesFor(kind lay.Kind) lay.Places {
 	return lay.Places{}
 }
 
-// names of the match points, over all the pieces.
-func (t *Table) names() []marks.Name {
+// joins of all the pieces.
+func (t *Table) joins() []rules.Join {
 	all := make([]rules.Template, len(t.Wanted))
 	for i, d := range t.Wanted {
 		all[i] = rules.Template{Source: d.Source, Asked: d.Piece}
 	}
-	return rules.MatchNames(t.Cloth.Repeat, all)
+	return rules.JoinsOfTemplates(t.Cloth.Repeat, all)
 }
 
 // share of the budget that a lay of one bed has.
@@ -126,10 +125,10 @@ const ProofMargin = 1e-5
 
 // strict is the cloth as it binds the pieces of a lay of two beds, which are
 // solved one after the other: garments that may oppose each other all point
-// one way there.
+// one way there, and so do the pieces of one on a repeat that is not even.
 func (t *Table) strict() cloth.Cloth {
 	c := t.Cloth
-	if c.Nap == cloth.OneWayPerGarment {
+	if c.Nap == cloth.OneWayPerGarment || !c.Repeat.IsPlain() && !c.Repeat.Even {
 		c.Nap = cloth.OneWay
 	}
 	return c

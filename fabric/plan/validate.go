@@ -4,11 +4,13 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strings"
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 )
 
 // CheckJob refuses what cannot be laid at all, with every reason.
@@ -27,6 +29,25 @@ func CheckJob(c cloth.Cloth, all []pieces.Piece) error {
 	return errors.Join(faults...)
 }
 
+// Matchable are the names of all that can be matched on the pieces, the most important
+// first.
+func Matchable(repeat cloth.Repeat, all []pieces.Piece) []marks.Name {
+	return rules.Matchable(repeat, all)
+}
+
+// NoMatch says that nothing is matched by some words, and what can be.
+func NoMatch(asked string, known []marks.Name) string {
+	if len(known) == 0 {
+		return fmt.Sprintf("nothing joins these pieces by %q, nor by anything else; leave match out, or name the pieces that "+
+			"hang side by side", asked)
+	}
+	words := make([]string, len(known))
+	for i, name := range known {
+		words[i] = name.String()
+	}
+	return fmt.Sprintf("no pieces are joined by %q; name one of: %s", asked, strings.Join(words, ", "))
+}
+
 // checkNames refuses names of pieces and match points that there are not.
 func checkNames(c cloth.Cloth, all []pieces.Piece) error {
 	var faults []error
@@ -38,10 +59,10 @@ func checkNames(c cloth.Cloth, all []pieces.Piece) error {
 			}
 		}
 	}
+	known := rules.Matchable(c.Repeat, all)
 	for _, name := range c.Repeat.Matches {
-		has := func(p pieces.Piece) bool { _, ok := rules.PointNamed(p, name); return ok }
-		if !slices.ContainsFunc(all, has) {
-			faults = append(faults, fmt.Errorf("%s: no piece has a match point %q; give a notch that name, or leave it out", c, name))
+		if !slices.Contains(known, name) {
+			faults = append(faults, fmt.Errorf("%s: %s", c, NoMatch(name.String(), known)))
 		}
 	}
 	return errors.Join(faults...)

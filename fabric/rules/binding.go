@@ -13,23 +13,30 @@ import (
 
 // pointNode is the node of a match point: across the cloth, of the side that is
 // drawn or of its image.
-func pointNode(a axis, name marks.Name, image bool) lay.Node {
+func pointNode(a axis, name marks.Name, of int, image bool) lay.Node {
 	if a == acrossWarp && image {
-		return lay.Node{Kind: lay.ImageNode, Name: name}
+		return lay.Node{Kind: lay.ImageNode, Name: name, Index: of}
 	}
-	return lay.Node{Kind: lay.PointNode, Name: name}
+	return lay.Node{Kind: lay.PointNode, Name: name, Index: of}
 }
 
-// bindName ties a named match point on all pieces that have it.
-func (m *Matching) bindName(a axis, name marks.Name) {
-	kept, seen := lay.Match{Name: name, Across: a == acrossWarp}, map[int]bool{}
+// bindJoin ties a join on all pieces that have it.
+func (m *Matching) bindJoin(a axis, j Join) {
+	if j.Pairs {
+		m.bindPairs(a, j.Pieces)
+		return
+	}
+	if j.Along && a == acrossWarp {
+		return
+	}
+	kept, seen := lay.Match{Name: j.Name, Across: a == acrossWarp, Of: j.of()}, map[int]bool{}
 	for _, t := range m.templates {
-		if _, ok := PointNamed(t.Asked, name); !ok || seen[t.Source] {
+		if !slices.Contains(j.Pieces, t.Source) || seen[t.Source] {
 			continue
 		}
 		seen[t.Source] = true
-		if !m.bindPointOf(a, t.Source, name) {
-			m.Dropped = append(m.Dropped, lay.Match{Name: name, Across: a == acrossWarp, Pieces: []int{t.Source}})
+		if !m.bindPointOf(a, t.Source, j) {
+			m.Dropped = append(m.Dropped, lay.Match{Name: j.Name, Across: a == acrossWarp, Of: j.of(), Pieces: []int{t.Source}})
 			continue
 		}
 		kept.Pieces = append(kept.Pieces, t.Source)
@@ -39,15 +46,15 @@ func (m *Matching) bindName(a axis, name marks.Name) {
 	}
 }
 
-// bindPointOf ties a named point on all templates of a piece, or on none: a
+// bindPointOf ties a point on all templates of a piece, or on none: a
 // right that matches beside a left that does not would be no match.
-func (m *Matching) bindPointOf(a axis, source int, name marks.Name) bool {
+func (m *Matching) bindPointOf(a axis, source int, j Join) bool {
 	set, ties := m.sets[a].clone(), slices.Clone(m.ties[a])
 	for i, t := range m.templates {
 		if t.Source != source {
 			continue
 		}
-		if p, ok := PointNamed(t.Asked, name); ok && !m.bindPoint(a, i, t, name, p) {
+		if p, ok := PointNamed(t.Asked, j.Name); ok && !m.bindPoint(a, i, t, j, p) {
 			m.sets[a], m.ties[a] = set, ties
 			return false
 		}
@@ -55,33 +62,43 @@ func (m *Matching) bindPointOf(a axis, source int, name marks.Name) bool {
 	return true
 }
 
-func (m *Matching) bindPoint(a axis, i int, t Template, name marks.Name, p orb.Point) bool {
+func (m *Matching) bindPoint(a axis, i int, t Template, j Join, p orb.Point) bool {
 	isPair := t.Asked.Pair
 	if a == acrossWarp && t.Yields == 2 && !isPair {
 		return false // the upper ply has the point at its image
 	}
 	left := m.bed.Plies() == 1 && t.Turns[0].Mirrored && isPair
-	if !m.bind(a, i, pointNode(a, name, left), p) {
+	if !m.bind(a, i, pointNode(a, j.Name, j.of(), left), p) {
 		return false
 	}
 	isBothSides := a == acrossWarp && m.bed.Plies() == 1 && t.Asked.Fold != seams.None
-	return !isBothSides || m.bind(a, i, pointNode(a, name, true), geometry.Apply(t.Image, p))
+	return !isBothSides || m.bind(a, i, pointNode(a, j.Name, j.of(), true), geometry.Apply(t.Image, p))
 }
 
-// bindPairs ties the right of each pair to its left.
-func (m *Matching) bindPairs(a axis) {
-	done := map[int]bool{}
+// bindPairs ties the right of each pair among some pieces to its left, unless that is
+// done already.
+func (m *Matching) bindPairs(a axis, of []int) {
 	for _, t := range m.templates {
-		if !t.Asked.Pair || t.Asked.Fold != seams.None || done[t.Source] {
+		if !isPair(t.Asked) || !slices.Contains(of, t.Source) || m.paired[a][t.Source] {
 			continue
 		}
-		done[t.Source] = true
+		m.paired[a][t.Source] = true
+		match := lay.Match{Across: a == acrossWarp, Of: t.Source, Pieces: []int{t.Source}}
 		if m.bindPair(a, t.Source) {
-			m.Kept = append(m.Kept, lay.Match{Across: a == acrossWarp, Pieces: []int{t.Source}})
+			m.Kept = append(m.Kept, match)
 			continue
 		}
-		m.Dropped = append(m.Dropped, lay.Match{Across: a == acrossWarp, Pieces: []int{t.Source}})
+		m.Dropped = append(m.Dropped, match)
 	}
+}
+
+// sources of the templates.
+func (m *Matching) sources() []int {
+	out := make([]int, len(m.templates))
+	for i, t := range m.templates {
+		out[i] = t.Source
+	}
+	return out
 }
 
 func pairNode(source int) lay.Node { return lay.Node{Kind: lay.PairNode, Index: source} }

@@ -10,7 +10,6 @@ import (
 	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
-	"ellwand/pieces/marks"
 )
 
 // bind ties a point of template i to a node; it reports whether that agrees
@@ -54,7 +53,7 @@ type Matching struct {
 	cloth     cloth.Cloth
 	bed       bed.Bed
 	templates []Template
-	names     []marks.Name // of the match points to keep, the most important first
+	joins     []Join // to keep, the most important first
 	known     lay.Places
 	Kept      []lay.Match
 	Dropped   []lay.Match
@@ -62,6 +61,8 @@ type Matching struct {
 	// every turn, and how many there are.
 	ties [2][][]tie
 	sets [2]*unionFind
+	// paired are those whose right and left were looked at on an axis.
+	paired [2]map[int]bool
 	// together are the pairs whose right and left must point the same way.
 	together []int
 	err      error

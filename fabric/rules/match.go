@@ -6,14 +6,13 @@ import (
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
-	"ellwand/pieces/marks"
 )
 
 // This file decides which match points are kept, by binding them to each other
 // and to the cloth, the most important first.
 
 // bindAxis binds what can be kept together, the most important first: what
-// lies on a fold or at a known place, what a rule binds, the named points, and
+// lies on a fold or at a known place, what a rule binds, the joins, and
 // the right and left of each pair.
 func (m *Matching) bindAxis(a axis) {
 	// Half of the tolerance is left to the layout; on two plies across, a
@@ -23,6 +22,7 @@ func (m *Matching) bindAxis(a axis) {
 		tolerance /= 2
 	}
 	set := newUnionFind(a.period(m.cloth.Repeat), tolerance)
+	m.paired[a] = map[int]bool{}
 	m.sets[a], m.ties[a] = set, make([][]tie, len(m.templates))
 	for node, place := range m.known[a] {
 		set.bind(fixedPlace, node, m.toBed(a, place))
@@ -36,15 +36,15 @@ func (m *Matching) bindAxis(a axis) {
 		}
 	}
 	m.bindRules(a)
-	for _, name := range m.names {
-		m.bindName(a, name)
+	for _, j := range m.joins {
+		m.bindJoin(a, j)
 	}
-	m.bindPairs(a)
+	m.bindPairs(a, m.sources())
 }
 
 // Match computes the ties of all templates of a bed.
-func Match(c cloth.Cloth, b bed.Bed, templates []Template, names []marks.Name, known lay.Places) *Matching {
-	m := &Matching{cloth: c, bed: b, templates: templates, names: names, known: known}
+func Match(c cloth.Cloth, b bed.Bed, templates []Template, joins []Join, known lay.Places) *Matching {
+	m := &Matching{cloth: c, bed: b, templates: templates, joins: joins, known: known}
 	for _, a := range []axis{alongWarp, acrossWarp} {
 		if a.period(c.Repeat) > 0 {
 			m.bindAxis(a)

@@ -20,7 +20,7 @@ func (m *Matching) Found(problem layout.Problem, placed layout.Layout) lay.Place
 		for node, place := range m.placesInBed(a, problem, placed) {
 			out[a][node] = m.toCloth(a, place)
 			if a == acrossWarp && node.Kind == lay.PointNode && m.bed.Plies() == 2 {
-				out[a][pointNode(a, node.Name, true)] = m.toCloth(a, m.imageOf(place))
+				out[a][pointNode(a, node.Name, node.Index, true)] = m.toCloth(a, m.imageOf(place))
 			}
 		}
 	}

@@ -8,24 +8,23 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
-	"ellwand/pieces/marks"
 )
 
 // ProblemOf states the templates of a bed that is the whole lay as plain
 // geometry. It fails, with the reason, when the lay is not possible.
 func ProblemOf(c cloth.Cloth, b bed.Bed, templates []Template) (layout.Problem, error) {
-	problem, _, err := ProblemAt(c, b, templates, MatchNames(c.Repeat, templates), lay.Places{})
+	problem, _, err := ProblemAt(c, b, templates, JoinsOfTemplates(c.Repeat, templates), lay.Places{})
 	return problem, err
 }
 
 // ProblemAt does the same for a bed whose match points are to keep to known
 // places on the open cloth.
-func ProblemAt(c cloth.Cloth, b bed.Bed, templates []Template, names []marks.Name, known lay.Places) (layout.Problem, *Matching, error) {
+func ProblemAt(c cloth.Cloth, b bed.Bed, templates []Template, joins []Join, known lay.Places) (layout.Problem, *Matching, error) {
 	problem, err := PlainProblem(c, b, templates)
 	if err != nil {
 		return problem, nil, err
 	}
-	m := Match(c, b, templates, names, known)
+	m := Match(c, b, templates, joins, known)
 	return problem, m, errors.Join(m.Apply(&problem), placeByRules(c, b, templates, &problem))
 }
 

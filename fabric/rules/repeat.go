@@ -1,21 +1,29 @@
 package rules
 
 import (
-	"slices"
-
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric/cloth"
 	"ellwand/pieces"
 	"ellwand/pieces/marks"
+	"ellwand/pieces/seams"
 )
 
 // matchTolerance is how far two points that match may lie apart, mm
 // [source.OwnChoice].
 const matchTolerance = 1.0
 
-// PointNamed finds the first notch of that match name, on the seam line.
+// PointNamed finds what matches by that name on a piece: the first such notch, on the
+// seam line; the lower end of a seam; the lower edge of what hangs side by side; or
+// where the upper left corner of a patch pocket lies, on it and below it.
 func PointNamed(piece pieces.Piece, name marks.Name) (orb.Point, bool) {
+	switch {
+	case name.Seam() != seams.None:
+		return lowestEnd(piece, func(e pieces.Edge) bool { return isOfSeam(e, name.Seam()) })
+	case name == marks.SideBySide:
+		return lowestEnd(piece, func(pieces.Edge) bool { return true })
+	case name == marks.PatchPocket:
+		return pocketCorner(piece)
+	}
 	for _, notch := range piece.Notches {
 		if edge, ok := piece.Edge(notch.Edge); ok && notch.Match == name {
 			return edge.Path.At(notch.At), true
@@ -24,32 +32,42 @@ func PointNamed(piece pieces.Piece, name marks.Name) (orb.Point, bool) {
 	return orb.Point{}, false
 }
 
-// MatchNames lists the match points to keep in the order of importance: those
-// that the maker names, or all that two pieces share.
-func MatchNames(repeat cloth.Repeat, all []Template) []marks.Name {
-	if len(repeat.Matches) > 0 {
-		return repeat.Matches
+// isOfSeam reports whether an edge is a stretch of a seam. A side is a side, be it left
+// or right; the other seams are told apart by theirs.
+func isOfSeam(e pieces.Edge, seam seams.Name) bool {
+	if seam == seams.CentreFront && e.Name.Seam() == seams.FrontEdge {
+		return true // the edge of an opening, beyond the centre
 	}
-	seen := map[marks.Name]int{}
-	var order []marks.Name
-	met := map[int]bool{}
-	for _, t := range all {
-		if met[t.Source] { // the left of a pair
-			continue
-		}
-		met[t.Source] = true
-		var mine []marks.Name
-		for _, notch := range t.Asked.Notches {
-			if notch.Match != marks.None && !slices.Contains(mine, notch.Match) {
-				mine = append(mine, notch.Match)
+	return !e.Name.IsMouth() && (e.Name.Seam() == seam || seam == seams.SideSeam && e.Name.Role() == seam)
+}
+
+// lowestEnd is the lowest end, along the grainline, of some edges of a piece.
+func lowestEnd(piece pieces.Piece, of func(pieces.Edge) bool) (lowest orb.Point, found bool) {
+	ux, uy := piece.Grain.To[0]-piece.Grain.From[0], piece.Grain.To[1]-piece.Grain.From[1]
+	least := 0.0
+	for _, e := range piece.Edges {
+		for _, q := range []orb.Point{e.Path.Start(), e.Path.End()} {
+			height := float64(ux*q[0]) + float64(uy*q[1])
+			if of(e) && (!found || height < least) {
+				lowest, least, found = q, height, true
 			}
 		}
-		for _, name := range mine {
-			if seen[name] == 0 {
-				order = append(order, name)
-			}
-			seen[name]++
+	}
+	return lowest, found
+}
+
+// pocketCorner is the upper left corner of a patch pocket, on the pocket or where it
+// lies on another piece.
+func pocketCorner(piece pieces.Piece) (orb.Point, bool) {
+	for _, mark := range piece.Marks {
+		if mark.Name == marks.PatchPocket && len(mark.Path) > 0 {
+			return mark.Path.Start(), true
 		}
 	}
-	return slices.DeleteFunc(order, func(name marks.Name) bool { return seen[name] < 2 })
+	for _, e := range piece.Edges {
+		if e.Name.Seam() == seams.PocketHem {
+			return e.Path.End(), true
+		}
+	}
+	return orb.Point{}, false
 }

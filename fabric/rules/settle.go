@@ -11,25 +11,45 @@ import (
 	"ellwand/nest/layout"
 )
 
-// joinPairs makes the right and the left of such pieces point the same way. A
+// pointTogether makes pieces point the same way: all of a garment that are matched on
+// a repeat that is not even, and of an even one the right and the left of some pairs. A
 // nap that binds them does so already.
-func (m *Matching) joinPairs(problem *layout.Problem) {
+func (m *Matching) pointTogether(problem *layout.Problem) {
+	garments := map[string]int{}
 	for i, t := range m.templates {
 		item := &problem.Items[i]
-		if item.Group == 0 && slices.Contains(m.together, t.Source) {
+		if garments[t.Asked.Garment] == 0 {
+			garments[t.Asked.Garment] = len(garments) + 1
+		}
+		switch {
+		case item.Group != 0:
+		case !m.cloth.Repeat.Even && m.isMatched(t.Source):
+			item.Group = garmentGroups + garments[t.Asked.Garment]
+		case m.cloth.Repeat.Even && slices.Contains(m.together, t.Source):
 			item.Group = 1 + len(m.templates) + t.Source
 		}
 	}
+}
+
+// garmentGroups begins the groups of garments, beyond any of pieces.
+const garmentGroups = 1 << 20
+
+// isMatched reports whether a piece takes part in a match that is kept.
+func (m *Matching) isMatched(source int) bool {
+	return slices.ContainsFunc(m.Kept, func(match lay.Match) bool { return slices.Contains(match.Pieces, source) })
 }
 
 // Apply binds the items of the problem. It fails when a matched piece finds no
 // place across the cloth, or when the plies cannot match.
 func (m *Matching) Apply(problem *layout.Problem) error {
 	err := m.err
-	m.joinPairs(problem)
+	m.pointTogether(problem)
 	for _, a := range []axis{alongWarp, acrossWarp} {
 		if m.sets[a] == nil {
 			continue
+		}
+		if a == acrossWarp && m.bed.Kind == lay.FoldedAcross && !m.cloth.Repeat.Even && m.anyTie(a) {
+			return errors.New("the pattern of the upper ply runs the other way; cut the cloth across and turn the upper length round, lay it open, or say that the repeat is even")
 		}
 		if a == alongWarp && m.bed.Kind == lay.FoldedAcross && m.anyTie(a) {
 			return errors.New("the warp of the upper ply runs the other way, so that stripes across cannot meet; cut the cloth across and turn the upper length round, or lay it open")

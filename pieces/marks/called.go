@@ -1,6 +1,7 @@
 package marks
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -21,9 +22,23 @@ var byWords = func() map[string]Name {
 	return found
 }()
 
+// matching are the seams that match by their lower ends.
+var matching = []seams.Name{
+	seams.CentreFront, seams.CentreBack, seams.SideSeam, seams.OutsideLeg, seams.InsideLeg, seams.FrontSeam, seams.BackSeam,
+}
+
+// MatchingSeams are the seams that match by their lower ends: those that run along the
+// body. The most important come first [source.CommonPractice].
+func MatchingSeams() []seams.Name { return slices.Clone(matching) }
+
 // Called reads the name back from its words, as String has them. Words that are
 // those of no mark here name one of people's own.
 func Called(words string) Name {
+	for _, seam := range matching {
+		if seamWords(seam) == words {
+			return OfSeam(seam)
+		}
+	}
 	rest, image := strings.CutSuffix(words, imageWords)
 	rest, order := numbered(rest)
 	n, ok := byWords[rest]

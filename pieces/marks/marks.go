@@ -6,6 +6,7 @@ package marks
 
 import (
 	"strconv"
+	"strings"
 
 	"ellwand/pieces/seams"
 )
@@ -19,12 +20,20 @@ type Name struct {
 	order int
 	// image is set on the mirror image of a mark, on a piece laid whole.
 	image bool
+	// seam is what a whole seam matches by, where it is no notch.
+	seam seams.Name
 	// text is what people call a mark that is none of ours.
 	text string
 }
 
 // None is a notch that meets no other.
 var None Name
+
+// OfSeam is the place at which a seam matches on a repeat: its lower end.
+func OfSeam(seam seams.Name) Name { return Name{seam: seam.Seam()} }
+
+// Seam that matches by its lower end; None of a notch.
+func (n Name) Seam() seams.Name { return n.seam }
 
 const imageWords = " mirrored"
 
@@ -72,6 +81,9 @@ func (n Name) Brief() string {
 }
 
 func (n Name) worded(words string) string {
+	if n.seam != seams.None {
+		return seamWords(n.seam)
+	}
 	if n.point == noPoint {
 		words = n.text
 	}
@@ -86,3 +98,10 @@ func (n Name) worded(words string) string {
 	}
 	return words
 }
+
+// seamWords are those of a seam among the names of notches: "side seam".
+func seamWords(seam seams.Name) string {
+	return strings.TrimSuffix(seam.String(), seamSuffix) + seamSuffix
+}
+
+const seamSuffix = " seam"

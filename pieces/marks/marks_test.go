@@ -50,3 +50,16 @@ func TestWords(t *testing.T) {
 	assert.Equal(t, seams.OnBack, BackArmhole.Side())
 	assert.Equal(t, None, None.Mirrored())
 }
+
+// Seams among the matches are read back too, and are not the notches of their words.
+func TestSeams(t *testing.T) {
+	for _, seam := range MatchingSeams() {
+		name := OfSeam(seam)
+		assert.Equal(t, name, Called(name.String()))
+		assert.Equal(t, seam, name.Seam())
+	}
+	assert.Equal(t, "side seam", OfSeam(seams.SideSeam).String())
+	assert.Equal(t, "front seam", OfSeam(seams.FrontSeam).String())
+	assert.NotEqual(t, CentreFront, OfSeam(seams.CentreFront))
+	assert.Equal(t, seams.None, CentreFront.Seam())
+}

@@ -68,4 +68,5 @@ var (
 	PrincessUpper  = Name{point: princessUpperPoint}
 	PrincessLower  = Name{point: princessLowerPoint}
 	PrincessWaist  = Name{point: princessWaistPoint}
+	SideBySide     = Name{point: sideBySidePoint} // the lower edge of what hangs so, such as curtains
 )

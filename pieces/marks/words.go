@@ -50,6 +50,7 @@ const (
 	buttonholeLine
 	buttonPoint
 	patchPocketLine
+	sideBySidePoint
 	pointCount
 )
 
@@ -100,6 +101,7 @@ var pointWords = [pointCount]string{
 	buttonholeLine:      "buttonhole",
 	buttonPoint:         "button",
 	patchPocketLine:     "patch pocket",
+	sideBySidePoint:     "side by side",
 }
 
 // briefWords are those of a point among others of its seam, where they are

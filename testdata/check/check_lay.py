@@ -308,6 +308,15 @@ class Lay:
             if asked["pair"] and not asked["fold_mm"] and 2 * left != len(mine) and not self.file["both_sides_alike"]:
                 self.fault(f"{asked['name']}: {len(mine) - left} right and {left} left come out of the lay.")
 
+    def way(self, one):
+        """Whether the warp runs up the piece; on the cross grain, from its one side."""
+        asked, nap = one["asked"], one["motion"].back((1, 0))
+        grain = [b - a for a, b in zip(*asked["grain_mm"])]
+        crosses = abs(nap[0] * grain[0] + nap[1] * grain[1]) < abs(nap[0] * grain[1] - nap[1] * grain[0])
+        if asked["grain_lie"] == "across" or asked["grain_lie"] == "either" and crosses:
+            grain = [grain[1], -grain[0]]
+        return nap[0] * grain[0] + nap[1] * grain[1] > 0
+
     def check_nap(self, opened):
         """The nap, which runs up the warp, runs the same way over the pieces that it binds."""
         ways = {}
@@ -316,12 +325,7 @@ class Lay:
             groups = {"either way": [], "one way": ["the lay"], "one way per garment": [asked["garment"]]}[asked["nap"]]
             if self.file["nap"] == "one way per garment":
                 groups = groups + [asked["garment"]]
-            nap = one["motion"].back((1, 0))
-            grain = [b - a for a, b in zip(*asked["grain_mm"])]
-            crosses = abs(nap[0] * grain[0] + nap[1] * grain[1]) < abs(nap[0] * grain[1] - nap[1] * grain[0])
-            if asked["grain_lie"] == "across" or asked["grain_lie"] == "either" and crosses:
-                grain = [grain[1], -grain[0]]
-            way = nap[0] * grain[0] + nap[1] * grain[1] > 0
+            way = self.way(one)
             for group in groups:
                 if ways.setdefault(group, way) != way:
                     self.fault(f"{one['name']} lies against the nap of {group or 'its garment'}.")
@@ -344,6 +348,9 @@ class Lay:
             across = match["way"] == "across"
             period, first = repeat["across_mm" if across else "along_mm"], {}
             apart = across and match["name"] != ""  # the two sides, each among themselves
+            ways = {self.way(one) for one in opened for p in match["points"] if p["piece"] == one["piece"]}
+            if len(ways) > 1 and not repeat["even"]:
+                self.fault(f"Of what matches by {match['name'] or 'right and left'} some lies upside down, and the repeat is not even.")
             for one in opened:
                 for point in (p["at_mm"] for p in match["points"] if p["piece"] == one["piece"]):
                     places = self.places(one, point, 1 if across else 0)

@@ -5,9 +5,11 @@ import (
 
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/plan"
 	"ellwand/pieces"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/seams"
 )
 
 // usualSelvedge is not cut into, on each side, mm [source.CommonPractice].
@@ -110,11 +112,6 @@ func (r *resolver) namedOnCloths() {
 		isPiece := func(name string) bool {
 			return slices.ContainsFunc(all, func(p pieces.Piece) bool { return p.Name == name })
 		}
-		isPoint := func(name marks.Name) bool {
-			return slices.ContainsFunc(all, func(p pieces.Piece) bool {
-				return slices.ContainsFunc(p.Notches, func(n pieces.Notch) bool { return n.Match == name })
-			})
-		}
 		const noPiece = "cloth %s: there is no piece %q %s; name a piece that is cut from it"
 		for k, name := range offer.Cloth.OneWayPieces {
 			if !isPiece(name) {
@@ -126,11 +123,38 @@ func (r *resolver) namedOnCloths() {
 				r.fault(path.Key("repeat").Key("centre").Entry(k), strict.Unknown, noPiece, offer.Cloth.Name, name, "to be centred")
 			}
 		}
-		for k, name := range offer.Cloth.Repeat.Matches {
-			if !isPoint(name) {
-				r.fault(path.Key("repeat").Key("match").Entry(k), strict.Unknown,
-					"cloth %s: no piece has a match point %q; give a notch that name, or leave it out", offer.Cloth.Name, name)
+		for k, name := range offer.Cloth.Repeat.SideBySide {
+			if !isPiece(name) {
+				r.fault(path.Key("repeat").Key("hang_side_by_side").Entry(k), strict.Unknown, noPiece, offer.Cloth.Name, name,
+					"to hang side by side")
 			}
 		}
+		r.matches(path.Key("repeat").Key("match"), &r.work.Cloths[i], all)
+	}
+}
+
+// matches are the seams and notches that a cloth names, as the pieces have them: "side"
+// is the side seam, and any notch that is called so.
+func (r *resolver) matches(path Path, offer *Offer, all []pieces.Piece) {
+	known := plan.Matchable(offer.Cloth.Repeat, all)
+	var found []marks.Name
+	for k, asked := range offer.Cloth.Repeat.Matches {
+		means := func(name marks.Name) bool {
+			words := strict.Plain(asked.String())
+			return words == strict.Plain(name.String()) || name.Seam() != seams.None && words == strict.Plain(name.Seam().String())
+		}
+		before := len(found)
+		for _, name := range known {
+			if means(name) {
+				found = append(found, name)
+			}
+		}
+		if len(found) == before {
+			r.fault(path.Entry(k), strict.Unknown, "cloth %s: %s", offer.Cloth.Name, plan.NoMatch(asked.String(), known))
+		}
+	}
+	offer.Cloth.Repeat.Matches = found
+	for i := range offer.Offers {
+		offer.Offers[i].Cloth.Repeat.Matches = found
 	}
 }

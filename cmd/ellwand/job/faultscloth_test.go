@@ -31,7 +31,7 @@ var clothFaults = []refusedJob{
 	{"centred stranger", onCloth("    width: 140\n    repeat:\n      across: 5\n      centre_line: 10\n      " +
 		"centre:\n        →- collar\n"), `there is no piece "collar" to be centred`},
 	{"matched stranger", onCloth("    width: 140\n    repeat:\n      along: 5\n      match:\n        →- hood\n"),
-		`no piece has a match point "hood"`},
+		`nothing joins these pieces by "hood", nor by anything else`},
 	{"flaw without place", onCloth("    width: 140\n    flaws:\n      →- {name: stain}\n"), `flaw "stain" has no place`},
 	{"flaw's centre", onCloth("    width: 140\n    flaws:\n      - radius: 2\n        →at: [1]\n"),
 		"must be two distances"},

@@ -122,6 +122,7 @@ func (r *resolver) repeat(path Path, name string, p Repeat) cloth.Repeat {
 		Along:   r.optional(path.Key("along"), name+": the repeat along", p.Along),
 		Across:  r.optional(path.Key("across"), name+": the repeat across", p.Across),
 		Matches: marks.All(texts(p.Match)), Centred: texts(p.Centre),
+		SideBySide: texts(p.SideBySide), Even: r.yes(path.Key("even"), name+": even", p.Even),
 	}
 	if p.CentreLine != "" {
 		out.CentreLine, _ = r.length(path.Key("centre_line"), name+": the centre line", p.CentreLine)

@@ -5,7 +5,6 @@ package words
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"ellwand/cmd/ellwand/job"
@@ -138,13 +137,17 @@ func openAndFolded(need plan.Requirement) (open, folded lay.Plan, both bool) {
 // would have said. The requirement has a Matching.
 func Matching(work *job.Work, need plan.Requirement) string {
 	m, all := need.Matching, work.PiecesOf(need.Cloth.Name)
+	chosen := need.Lays[need.Chosen]
+	if len(chosen.Matches) == 0 {
+		return "Nothing is matched: no seam that runs along the body joins these pieces. What hangs side by side, as curtains " +
+			"do, is matched when the repeat names it: hang_side_by_side: [" + all[0].Name + "]."
+	}
 	var text strings.Builder
-	var said []string
-	for _, match := range need.Lays[need.Chosen].Matches {
-		if line := words.Match(match, all); !slices.Contains(said, line) { // garment after garment
-			said = append(said, line)
-			fmt.Fprintf(&text, "Matched: %s.\n", line)
-		}
+	for _, line := range words.Matches(chosen, all) {
+		fmt.Fprintf(&text, "Matched: %s.\n", line)
+	}
+	if rest := words.Unmatched(chosen, all); len(rest) > 0 {
+		fmt.Fprintf(&text, "Not matched to anything: %s.\n", strings.Join(rest, ", "))
 	}
 	more := "no more"
 	if m.Extra() >= 0.5 {
