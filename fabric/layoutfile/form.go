@@ -26,6 +26,8 @@ type File struct {
 	Taken   float64 `json:"taken_mm" jsonschema_description:"length of cloth that the lay takes, before it is folded or cut across"`
 
 	FoldedIn   float64 `json:"folded_in_mm,omitempty" jsonschema_description:"how far the edge lies from the fold where one selvedge is folded in; 0 in any other lay"`
+	Amount *Amount `json:"amount" jsonschema:"nullable" jsonschema_description:"what is bought for it; null where the cloth is there already"`
+
 	ClothWidth float64 `json:"cloth_width_mm" jsonschema_description:"from edge to edge, as it is when it is laid"`
 	Selvedge   float64 `json:"selvedge_mm" jsonschema_description:"not to be cut into, on each side"`
 	Nap        string  `json:"nap" jsonschema:"enum=either way,enum=one way,enum=one way per garment" jsonschema_description:"which way pieces may point"`
@@ -41,6 +43,16 @@ type File struct {
 	Parts   []Part     `json:"parts" jsonschema_description:"rectangles of the lay, each in the same plies throughout"`
 	Asked   []Asked    `json:"asked" jsonschema_description:"the pieces that the cloth is to give"`
 	Pieces  []Laid     `json:"pieces" jsonschema_description:"the templates laid, in the order of cutting"`
+}
+
+// Amount is a length to buy by its parts: with what the lay takes they come to it.
+type Amount struct {
+	HandLaying float64 `json:"hand_laying_mm" jsonschema_description:"for laying and chalking by hand, less closely than reckoned"`
+	Straighten float64 `json:"straighten_mm" jsonschema_description:"for straightening both cut ends"`
+	Shrinkage  float64 `json:"shrinkage_mm" jsonschema_description:"what the cloth loses where it is wetted first"`
+	Safety     float64 `json:"safety_mm" jsonschema_description:"what the maker adds to be sure"`
+	Rounding   float64 `json:"rounding_mm" jsonschema_description:"up to the step of the shop, and to the least that it cuts"`
+	Buy        float64 `json:"buy_mm"`
 }
 
 // Flaw is one flaw.

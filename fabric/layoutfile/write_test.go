@@ -59,7 +59,8 @@ func TestWrite(t *testing.T) {
 	kept := schema(t)
 	written := 0
 	for name, c := range map[string]cloth.Cloth{
-		"plain":   {Name: "shell", Width: 1020, Selvedge: 10},
+		"plain": {Name: "shell", Width: 1020, Selvedge: 10, Step: 100, Straighten: 30, HandLaying: cloth.UsualHandLaying,
+			Shrinkage: cloth.Polyester.Shrinkage(false), Safety: cloth.Addition{Length: 20}},
 		"striped": {Name: "shell", Width: 1020, Selvedge: 10, Repeat: cloth.Repeat{Along: 60, Across: 40, Centred: []string{"front"}, CentreLine: 15}},
 		"flawed":  {Name: "shell", Width: 1020, Selvedge: 10, Flaws: []cloth.Flaw{cloth.RoundFlaw("stain", orb.Point{200, 300}, 20), cloth.BandFlaw("faded edge", 0, 15)}},
 		"washed":  {Name: "shell", Width: 1020, Selvedge: 10, Nap: cloth.OneWay, Gap: 3, Tilt: 0.02, Shrinkage: cloth.Shrinkage{Warp: 0.05, Weft: 0.02, CutFirst: true}},
@@ -94,6 +95,12 @@ func agrees(t *testing.T, plan lay.Plan, file layoutfile.File) {
 	assert.Equal(t, plan.Width, file.Width)
 	assert.Equal(t, plan.Length, file.Length)
 	assert.Equal(t, plan.Taken, file.Taken)
+	if assert.NotNil(t, file.Amount) {
+		a := *file.Amount
+		assert.InDelta(t, plan.Buy, plan.Taken+a.HandLaying+a.Straighten+a.Shrinkage+a.Safety+a.Rounding, 1e-6)
+		assert.InDelta(t, plan.Cloth.HandLaying.Share*plan.Taken, a.HandLaying, 1e-9)
+		assert.InDelta(t, plan.Cloth.Straighten, a.Straighten, 1e-9)
+	}
 	assert.Len(t, file.Asked, 3)
 	assert.Len(t, file.Pieces, len(plan.Pieces))
 	require.Len(t, file.Parts, len(plan.Parts))

@@ -99,6 +99,7 @@ class Lay:
     def check(self):
         if self.file["format_version"] != 1:
             return [f"The layout has the format version {self.file['format_version']}, and this reads 1."]
+        self.check_amount()
         self.check_parts()
         self.check_places()
         self.check_gap()
@@ -117,7 +118,16 @@ class Lay:
         self.check_fixed(opened)
         return self.faults
 
-    # The lay: its parts, their plies, their folds.
+    # The lay: what is bought for it, its parts, their plies, their folds.
+
+    def check_amount(self):
+        """What is bought is what the lay takes and what is added to it."""
+        amount = self.file.get("amount")
+        if amount is None:
+            return
+        parts = [self.file["taken_mm"]] + [amount[key] for key in amount if key != "buy_mm"]
+        if min(parts) < -FINE or abs(sum(parts) - amount["buy_mm"]) > FINE:
+            self.fault(f"The parts of {amount['buy_mm']:.1f} to buy come to {sum(parts):.1f}.")
 
     def check_parts(self):
         f = self.file

@@ -110,6 +110,9 @@ func sum(widths []int) int {
 	return sum
 }
 
+// filled breaks a cell between words.
+func filled(cell string, width int) string { return Fill(cell, width, 0) }
+
 // render with the most that some columns, by their index, may be wide.
 func (g *Grid) render(most map[int]int) string {
 	t := table.NewWriter()
@@ -128,7 +131,7 @@ func (g *Grid) render(most map[int]int) string {
 	}
 	var columns []table.ColumnConfig
 	for i, width := range most {
-		columns = append(columns, table.ColumnConfig{Number: i + 1, WidthMax: width, WidthMaxEnforcer: text.WrapSoft})
+		columns = append(columns, table.ColumnConfig{Number: i + 1, WidthMax: width, WidthMaxEnforcer: filled})
 	}
 	t.SetColumnConfigs(columns)
 	head, rest, _ := strings.Cut(t.Render(), "\n-")

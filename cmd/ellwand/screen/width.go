@@ -58,7 +58,7 @@ func Fill(lines string, width, hang int) string {
 	return strings.Join(out, "\n")
 }
 
-// units stay on the line of their number.
+// units stay on the line of their number, and so do fractions.
 var units = []string{"mm", "cm", "m", "in", "yd", "%", "s"}
 
 // wordsOf are the parts of a line between which it may be broken. A space that
@@ -67,14 +67,20 @@ func wordsOf(line string) []string {
 	var out []string
 	for _, word := range strings.FieldsFunc(line, func(r rune) bool { return r == ' ' }) {
 		last := len(out) - 1
-		isUnit := slices.Contains(units, strings.TrimRight(word, ".,;:)"))
-		if isUnit && last >= 0 && endsInDigit(out[last]) {
+		joins := slices.Contains(units, strings.TrimRight(word, ".,;:)")) || isFraction(word)
+		if joins && last >= 0 && endsInDigit(out[last]) {
 			out[last] += " " + word
 			continue
 		}
 		out = append(out, word)
 	}
 	return out
+}
+
+// isFraction says that a word is a fraction, as of a mixed number: 1/4.
+func isFraction(word string) bool {
+	above, below, both := strings.Cut(word, "/")
+	return both && above != "" && below != "" && strings.Trim(above+below, "0123456789") == ""
 }
 
 func endsInDigit(word string) bool {

@@ -22,6 +22,7 @@ func TestFill(t *testing.T) {
 		{"indented", "  one two three", 9, "  one two\n    three"},
 		{"a word too long", "a unbreakable", 8, "a\n  unbreakable"},
 		{"a number keeps its unit", "takes 1.27 m of it", 10, "takes\n  1.27 m\n  of it"},
+		{"a mixed number", "buy 2 1/4 yd (2.00 m) now", 12, "buy 2 1/4 yd\n  (2.00 m)\n  now"},
 		{"and its digits", "in all 1\u202f224.47", 10, "in all\n  1\u202f224.47"},
 		{"several lines", "one two\nthree four", 8, "one two\nthree\n  four"},
 		{"wide letters", "布 布 布", 5, "布 布\n  布"},
@@ -38,6 +39,22 @@ func TestWidthOfWhatIsNoTerminal(t *testing.T) {
 	assert.Equal(t, 120, Width(&bytes.Buffer{}))
 	t.Setenv("COLUMNS", "12")
 	assert.Equal(t, 40, Width(&bytes.Buffer{}))
+}
+
+// Where a table is broken, no word of it is; where that is not enough, its rows are
+// listed.
+func TestTablesBreakNoWords(t *testing.T) {
+	grid := Table("lay", "efficiency", "to buy")
+	grid.AppendRow(Row("folded along the warp", "78.7 %", "1.10 m (1 1/4 yd)"))
+	in := func(width int) string {
+		var out bytes.Buffer
+		w := NewWriter(&out, width)
+		fmt.Fprintln(w, grid.In(w))
+		return out.String()
+	}
+	assert.Equal(t, "lay          efficiency  to buy\n"+strings.Repeat("-", 36)+"\nfolded       78.7 %      1.10 m\n"+
+		"along the                (1 1/4 yd)\nwarp\n", in(36))
+	assert.Equal(t, "folded along the warp,\n  efficiency 78.7 %, to buy\n  1.10 m (1 1/4 yd)\n", in(28))
 }
 
 // No line is wider than the screen.
