@@ -1,7 +1,6 @@
 package quote
 
 import (
-	"ellwand/fabric/cloth"
 	"ellwand/fabric/plan"
 )
 
@@ -15,40 +14,16 @@ type Table struct {
 	Ended plan.Ended
 }
 
-// Settle makes the cells agree with each other: a lay for one-way cloth is one
-// for cloth without nap, and a lay on a narrow cloth is one on a wider. Rows of
-// one name follow each other. A cloth with a repeat is left as it is: where its
-// lines lie depends on the width.
-func (c ClothTable) Settle() {
-	for _, row := range c.Rows {
-		for i := range row.Cells {
-			for j := range row.Cells {
-				if c.Widths[j] < c.Widths[i] {
-					row.Cells[i].noMoreThan(row.Cells[j], c.Widths[j]/c.Widths[i])
-				}
-			}
-		}
-	}
-	for _, row := range c.Rows {
-		for _, other := range c.Rows {
-			if row.Name != other.Name || row.Nap != cloth.EitherWay || other.Nap == cloth.EitherWay {
-				continue
-			}
-			for i := range row.Cells {
-				row.Cells[i].noMoreThan(other.Cells[i], 1)
-			}
-		}
-	}
-}
-
-// noMoreThan takes the lay of another cell when it is shorter. narrower is its
-// width over this one's. The bound stays: it was proven for this cell.
-func (c *Cell) noMoreThan(other Cell, narrower float64) {
-	if other.Impossible != "" || c.Impossible == "" && c.Amount.Taken <= other.Amount.Taken || c.Offer.Cloth.Repeat.Along+c.Offer.Cloth.Repeat.Across > 0 {
+// RaiseTo takes the amount of a cell that asks less, such as a wider cloth, where more was
+// found for it: an envelope on which less is more would be read as a fault. The bound
+// stays: it was proven for this cell. Nothing is changed where nothing is possible.
+func (c *Cell) RaiseTo(easier Cell) {
+	if c.Impossible != "" || easier.Impossible != "" || c.Amount.Buy >= easier.Amount.Buy {
 		return
 	}
-	found := other.Amount.Found
-	found.Density *= narrower
+	found := easier.Amount.Found
 	found.Bound = c.Amount.Bound
-	c.Impossible, c.Amount = "", AmountOf(c.Offer, found)
+	if raised := AmountOf(c.Offer, found); raised.Buy > c.Amount.Buy {
+		c.Amount, c.IsRaised = raised, true
+	}
 }

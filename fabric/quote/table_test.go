@@ -23,31 +23,24 @@ func sampleTable() Table {
 	return Table{Title: "Harbour skirt", Cloths: []ClothTable{{Cloth: "shell", Widths: []float64{1150, 1400, 1500}, Rows: []TableRow{plain, napped}}}}
 }
 
-// A wider cloth never takes more than a narrower one, and cloth without nap
-// never more than with.
-func TestSettle(t *testing.T) {
+// A cell takes the larger amount of an easier one, and says so; never a smaller one.
+func TestRaiseTo(t *testing.T) {
 	table := sampleTable()
-	table.Cloths[0].Settle()
-	var taken [][]float64
-	for _, row := range table.Cloths[0].Rows {
-		var line []float64
-		for _, cell := range row.Cells {
-			assert.Empty(t, cell.Impossible)
-			assert.InDelta(t, cell.Amount.Buy, AmountOf(cell.Offer, cell.Amount.Found).Buy, 1e-9)
-			line = append(line, cell.Amount.Taken)
-		}
-		taken = append(taken, line)
-	}
-	assert.Equal(t, [][]float64{{1250, 1250, 1100}, {1250, 1250, 1100}}, taken)
-
-	matched := sampleTable()
-	for _, row := range matched.Cloths[0].Rows {
-		for i := range row.Cells {
-			row.Cells[i].Offer.Cloth.Repeat.Across = 80
-		}
-	}
-	matched.Cloths[0].Settle()
-	assert.InDelta(t, 1310, matched.Cloths[0].Rows[0].Cells[0].Amount.Taken, 1e-9, "where lines lie depends on the width")
+	cells := table.Cloths[0].Rows[0].Cells
+	cells[0].RaiseTo(cells[1])
+	assert.False(t, cells[0].IsRaised, "1.31 and 1.32 m are bought as 1.40 m")
+	cells[1].Amount = AmountOf(cells[1].Offer, Found{Lay: "open", Taken: 1480, Bound: 900, Density: 0.8})
+	cells[0].RaiseTo(cells[1])
+	assert.True(t, cells[0].IsRaised)
+	assert.InDelta(t, 1500, cells[0].Amount.Buy, 1e-9)
+	assert.InDelta(t, 700, cells[0].Amount.Bound, 1e-9, "what is proven of this cloth")
+	require.NoError(t, table.Proven())
+	assert.Contains(t, table.Cloths[0].Raised(), "for which more was found")
+	cells[0].RaiseTo(cells[2])
+	assert.InDelta(t, 1500, cells[0].Amount.Buy, 1e-9, "nothing is possible on that one")
+	cells[1].RaiseTo(cellOf(1400, 0, 900))
+	assert.InDelta(t, 1500, cells[1].Amount.Buy, 1e-9)
+	assert.False(t, cells[1].IsRaised)
 }
 
 func TestTableAsCSV(t *testing.T) {

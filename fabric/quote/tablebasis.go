@@ -3,6 +3,7 @@ package quote
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 )
 
@@ -38,6 +39,17 @@ func (c ClothTable) RestsOn(units Units) string {
 		}
 	}
 	return "The amounts rest on " + strings.Join(parts, ", ") + "."
+}
+
+// Raised says in a sentence that amounts were raised to those of easier cells; empty
+// when none was.
+func (c ClothTable) Raised() string {
+	for _, row := range c.Rows {
+		if slices.ContainsFunc(row.Cells, func(cell Cell) bool { return cell.IsRaised }) {
+			return "Some amounts are those of a smaller size, a wider cloth or one without nap, for which more was found."
+		}
+	}
+	return ""
 }
 
 // most takes the greater of each addition.

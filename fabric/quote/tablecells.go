@@ -24,6 +24,9 @@ type Cell struct {
 	Offer      Offer
 	Amount     Amount
 	Impossible string
+	// IsRaised says that the amount is that of a smaller size, a wider cloth or one
+	// without nap, for which more was found.
+	IsRaised bool
 }
 
 // Bought gives the length to buy in both systems, mm; see InBothSystems.

@@ -3,6 +3,7 @@ package quote
 import (
 	"errors"
 	"io"
+	"strings"
 
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/page"
@@ -89,7 +90,8 @@ func (s *tableSheet) cloth(cloth ClothTable) {
 func (s *tableSheet) basis(cloth ClothTable) {
 	s.plain(7.5)
 	s.down(3)
-	for _, line := range s.Wrapped(cloth.RestsOn(Units{Inches: s.table.Inches}), s.Width-2*edge) {
+	said := strings.TrimSpace(cloth.RestsOn(Units{Inches: s.table.Inches}) + " " + cloth.Raised())
+	for _, line := range s.Wrapped(said, s.Width-2*edge) {
 		if !s.HasRoom(rowHeight) {
 			s.newSheet()
 		}

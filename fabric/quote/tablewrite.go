@@ -72,6 +72,9 @@ func (t Table) WriteMarkdown(w io.Writer) error {
 		if basis := cloth.RestsOn(Units{Inches: t.Inches}); basis != "" {
 			fmt.Fprintf(&b, "\n%s\n", basis)
 		}
+		if raised := cloth.Raised(); raised != "" {
+			fmt.Fprintf(&b, "\n%s\n", raised)
+		}
 	}
 	if t.Ended.Early {
 		fmt.Fprintf(&b, "\n%s\n", t.Ended.Say())

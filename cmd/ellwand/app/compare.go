@@ -8,6 +8,7 @@ import (
 
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/quote"
@@ -61,32 +62,36 @@ func Priced(work *job.Work, name string) ([]job.Offer, error) {
 // together and each alone, and ranks the offers.
 func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Search, watch Watch) (Compared, error) {
 	solver, begun := newSolver(search, watch), time.Now()
-	var each, together []problem
-	for _, cloth := range cloths {
-		for _, offer := range cloth.Offers {
-			for _, single := range singles(work, cloth.Cloth.Name) {
-				each = append(each, problemOf(offer.Cloth, single))
+	var asked, together []problem
+	var widths []cloth.Cloth
+	for _, one := range cloths {
+		for _, offer := range one.Offers {
+			together = append(together, problemOf(offer.Cloth, work.PiecesOf(one.Cloth.Name)))
+			c := offer.Cloth
+			c.Name = one.Cloth.Name
+			widths = append(widths, c)
+			for _, single := range singles(work, one.Cloth.Name) {
+				asked = append(asked, aloneOn(offer.Cloth, single))
 			}
 		}
 	}
-	alone, err := solver.all(ctx, each)
+	found, err := solver.all(ctx, append(slices.Clone(together), asked...))
 	if err != nil {
 		return Compared{}, err
 	}
+	answers, alone := found[:len(together)], found[len(together):]
 	var singly [][]answer
 	rest := alone
-	for _, cloth := range cloths {
-		garments := len(singles(work, cloth.Cloth.Name))
-		for _, offer := range cloth.Offers {
-			together = append(together, problemOf(offer.Cloth, work.PiecesOf(cloth.Cloth.Name)))
+	for _, one := range cloths {
+		garments := len(singles(work, one.Cloth.Name))
+		for range one.Offers {
 			singly, rest = append(singly, rest[:garments]), rest[garments:]
 		}
 	}
-	answers, err := solver.all(ctx, together)
-	if err != nil {
+	if answers, err = solver.notAboveTheSum(ctx, together, answers, singly); err != nil {
 		return Compared{}, err
 	}
-	if answers, err = solver.notAboveTheSum(ctx, together, answers, singly); err != nil {
+	if err := solver.settle(ctx, together, answers, widthsInPairs(widths)); err != nil {
 		return Compared{}, err
 	}
 	done := endedOf(alone).And(endedOf(answers)).Work
@@ -157,9 +162,9 @@ func (s *solver) notAboveTheSum(ctx context.Context, together []problem, answers
 	for i, again := range together {
 		var sum float64
 		for _, single := range singly[i] {
-			sum += single.found.Taken
+			sum += least(single.need)
 		}
-		if len(singly[i]) == 0 || answers[i].impossible != nil || answers[i].found.Taken <= sum {
+		if len(singly[i]) == 0 || answers[i].impossible != nil || least(answers[i].need) <= sum+plan.SameLength {
 			continue
 		}
 		again.known = oneBehindTheOther(singly[i], again.all)

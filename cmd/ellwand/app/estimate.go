@@ -1,9 +1,7 @@
 package app
 
 import (
-	"cmp"
 	"context"
-	"slices"
 
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
@@ -19,28 +17,25 @@ import (
 // narrower one is laid on it.
 func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search Search, watch Watch) ([]Estimated,
 	error) {
-	order := make([]int, len(cloths))
-	for i := range order {
-		order[i] = i
-	}
-	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(cloths[a].Width, cloths[b].Width) })
-	out, finder := make([]Estimated, len(cloths)), newFinder(search)
-	shortest := map[string]Estimated{}
-	for _, i := range order {
-		c := cloths[i]
-		found, err := finder.layOn(ctx, work, c, plan.Options{}, watch)
+	solver := newSolver(search, Watch{})
+	out, problems, answers := make([]Estimated, len(cloths)), make([]problem, len(cloths)), make([]answer, len(cloths))
+	for i, c := range cloths {
+		found, err := solver.layOn(ctx, work, c, plan.Options{}, watch)
 		if err != nil {
 			return nil, err
 		}
-		// A repeat lies otherwise to the fold of another width.
-		narrower, known := shortest[c.Name]
-		if known && c.Repeat.IsPlain() && narrower.Length < found.Length {
-			options := plan.Options{Known: narrower.Lays}
-			if found, err = finder.layOn(ctx, work, c, options, watch); err != nil {
-				return nil, err
-			}
+		problems[i] = problemOf(c, work.PiecesOf(c.Name))
+		problems[i].cloth.Name = c.Name
+		answers[i] = answer{need: found.Requirement, ended: found.Ended, found: quote.Found{Kept: found.Kept}}
+	}
+	if err := solver.settle(ctx, problems, answers, widthsInPairs(cloths)); err != nil {
+		return nil, err
+	}
+	for i, c := range cloths {
+		var err error
+		if out[i], err = estimated(work, c, found{answers[i].need, answers[i].ended, answers[i].found.Kept}); err != nil {
+			return nil, err
 		}
-		out[i], shortest[c.Name] = found, found
 	}
 	doubts := newDoubter(work, search)
 	for i, found := range out {
@@ -49,14 +44,30 @@ func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search 
 	return out, nil
 }
 
-// layOn finds the lays of one cloth.
-func (f finder) layOn(ctx context.Context, work *job.Work, c cloth.Cloth, options plan.Options, watch Watch) (Estimated,
+// layOn finds the lays of one cloth: of all its garments together, and where those are
+// all that is asked also from each by itself.
+func (s *solver) layOn(ctx context.Context, work *job.Work, c cloth.Cloth, options plan.Options, watch Watch) (Estimated,
 	error) {
-	options.Progress, options.Workers = watch.on(c), f.search.Workers
-	got, err := f.find(ctx, c, work.PiecesOf(c.Name), options)
+	options.Progress, options.Workers = watch.on(c), s.search.Workers
+	all := work.PiecesOf(c.Name)
+	got, err := s.find(ctx, c, all, options)
 	if err != nil {
 		return Estimated{}, clothError(work, c, err)
 	}
+	if len(options.Lays) == 0 && len(s.search.Fix) == 0 {
+		whole := problem{cloth: c, all: all}
+		settled, err := s.together(ctx, work, c.Name, whole, answer{need: got.Requirement, ended: got.ended,
+			found: quote.Found{Kept: got.kept}})
+		if err != nil {
+			return Estimated{}, clothError(work, c, err)
+		}
+		got = found{settled.need, settled.ended, settled.found.Kept}
+	}
+	return estimated(work, c, got)
+}
+
+// estimated is what was found with its amount.
+func estimated(work *job.Work, c cloth.Cloth, got found) (Estimated, error) {
 	amount := quote.AmountOf(quote.Offer{Cloth: c}, quote.FoundIn(got.Requirement))
 	if err := (quote.Cell{Offer: quote.Offer{Cloth: c}, Amount: amount}).Proven(Units(work)); err != nil {
 		return Estimated{}, failure.Of(err)

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"slices"
+	"strings"
 	"time"
 
 	"ellwand/cmd/ellwand/app/store"
@@ -55,7 +56,11 @@ func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, opt
 	}
 	entry := f.store.Read(key)
 	options.Kept, options.KeptPlain = append(entry.Plans(), f.search.From...), entry.Plain()
-	options.Searched = entry.Has(by) && len(options.Known) == 0
+	options.Searched = searchedAs(entry, by, options.Effort)
+	if len(options.Known) > 0 {
+		options.Searched = false
+		by.Effort += " from another answer"
+	}
 	begun := time.Now()
 	need, err := plan.Require(ctx, c, all, options)
 	if err != nil {
@@ -105,6 +110,29 @@ func (f finder) keep(ctx context.Context, key string, began store.Entry, result 
 		out.Requirement, result.Plans, result.Plain = again, again.Found, again.FoundPlain
 	}
 	return out, nil
+}
+
+// withLessEffort finds with the next smaller effort; an exact number of passes stays.
+func (f finder) withLessEffort() finder {
+	if f.search.Effort == plan.Long {
+		f.search.Effort = plan.Usual
+	} else {
+		f.search.Effort = plan.Quick
+	}
+	return f
+}
+
+// searchedAs a search of this effort, or a greater one, which found no more.
+func searchedAs(entry store.Entry, by store.Search, effort plan.Effort) bool {
+	efforts := plan.Efforts()
+	for _, greater := range efforts[slices.Index(efforts, effort):] {
+		as := by
+		as.Effort = greater.String() + strings.TrimPrefix(by.Effort, effort.String())
+		if entry.Has(as) {
+			return true
+		}
+	}
+	return false
 }
 
 // key of a problem. An exact number of passes is to give the same answer whatever was

@@ -17,7 +17,7 @@ import (
 // nil in the one that needs least.
 func Plan(ctx context.Context, work *job.Work, c cloth.Cloth, kind *lay.Kind, search Search, watch Watch) (Planned,
 	error) {
-	found, err := newFinder(search).layOn(ctx, work, c, plan.Options{Lays: neededFor(kind)}, watch)
+	found, err := newSolver(search, Watch{}).layOn(ctx, work, c, plan.Options{Lays: neededFor(kind)}, watch)
 	if err != nil {
 		return Planned{}, err
 	}

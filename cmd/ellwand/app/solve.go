@@ -24,6 +24,9 @@ type problem struct {
 	// known plans are where the search starts; they are no part of what is
 	// asked.
 	known []lay.Plan
+	// alone says that it is a garment by itself, for what it takes by itself alone: it is
+	// laid with less effort.
+	alone bool
 }
 
 // problemOf states which pieces go on a cloth. Its name plays no part in the
@@ -31,6 +34,13 @@ type problem struct {
 func problemOf(c cloth.Cloth, all []pieces.Piece) problem {
 	c.Name = ""
 	return problem{cloth: c, all: all}
+}
+
+// aloneOn states the same of a single garment beside others.
+func aloneOn(c cloth.Cloth, single []pieces.Piece) problem {
+	out := problemOf(c, single)
+	out.alone = true
+	return out
 }
 
 // answer is the shortest lay of a problem, or why there is none.
@@ -97,7 +107,7 @@ func (s *solver) all(ctx context.Context, all []problem) ([]answer, error) {
 func distinctProblems(all []problem) (first []int, distinct []problem) {
 	seen := map[string]int{}
 	for _, p := range all {
-		key := fmt.Sprintf("%#v %#v", p.cloth, p.all)
+		key := fmt.Sprintf("%#v %#v %t", p.cloth, p.all, p.alone)
 		at, known := seen[key]
 		if !known {
 			at = len(distinct)
@@ -144,7 +154,11 @@ func (s *solver) guarded(ctx context.Context, p problem, workers int) (found ans
 
 // solve lays one problem.
 func (s *solver) solve(ctx context.Context, p problem, workers int) (answer, error) {
-	got, err := s.find(ctx, p.cloth, p.all, plan.Options{Workers: workers, Known: p.known})
+	by := s.finder
+	if p.alone {
+		by = by.withLessEffort()
+	}
+	got, err := by.find(ctx, p.cloth, p.all, plan.Options{Workers: workers, Known: p.known})
 	switch {
 	case errors.Is(err, plan.ErrInternal):
 		return answer{}, failure.Of(err)

@@ -1,7 +1,9 @@
 package app
 
 import (
+	"cmp"
 	"context"
+	"slices"
 	"time"
 
 	"ellwand/cmd/ellwand/job"
@@ -20,6 +22,8 @@ type TableRows struct {
 type tableRow struct {
 	name string
 	made job.Made
+	// garment is its place in the job, and size that of its size in the table of sizes.
+	garment, size int
 }
 
 // ReadTableRows drafts every size that is asked for, or without any the job as
@@ -46,14 +50,17 @@ func ReadTableRows(path string, sizes []string) (TableRows, error) {
 	}
 	out := TableRows{Work: works[0]}
 	for _, work := range works {
-		out.rows = append(out.rows, rowsOf(work, "size "+work.Size)...)
+		for _, row := range rowsOf(work, "size "+work.Size) {
+			row.size = slices.Index(sized.SizesInOrder(), work.Size)
+			out.rows = append(out.rows, row)
+		}
 	}
 	return out, nil
 }
 
 func rowsOf(work *job.Work, size string) []tableRow {
 	var out []tableRow
-	for _, made := range work.Garments {
+	for i, made := range work.Garments {
 		name := made.Name
 		switch {
 		case size != "" && len(work.Garments) == 1:
@@ -61,7 +68,7 @@ func rowsOf(work *job.Work, size string) []tableRow {
 		case size != "":
 			name += ", " + size
 		}
-		out = append(out, tableRow{name, made})
+		out = append(out, tableRow{name: name, made: made, garment: i})
 	}
 	return out
 }
@@ -76,6 +83,49 @@ type TableAsked struct {
 type openCell struct {
 	cell    *quote.Cell
 	problem problem
+	row     tableRow
+	cloth   string
+}
+
+// pairs are cells of which one ought not to exceed the other, the hardest first: the next
+// narrower width, the nap, the next larger size of the same garment.
+func (t *TableAsked) pairs() []pair {
+	order := make([]int, len(t.cells))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return t.cells[a].compareHardness(t.cells[b]) })
+	var out []pair
+	for k, i := range order {
+		var found [3]bool // in width, nap and size
+		for n := k - 1; n >= 0; n-- {
+			way, ok := t.cells[i].easierIn(t.cells[order[n]])
+			if ok && !found[way] && isEasier(t.cells[order[n]].problem.cloth, t.cells[i].problem.cloth) {
+				found[way] = true
+				out = append(out, pair{easier: i, harder: order[n]})
+			}
+		}
+	}
+	return out
+}
+
+// compareHardness orders cells of a table, the hardest of each garment first.
+func (c openCell) compareHardness(other openCell) int {
+	return cmp.Or(cmp.Compare(c.cloth, other.cloth), cmp.Compare(c.row.garment, other.row.garment),
+		cmp.Compare(other.row.size, c.row.size), cmp.Compare(other.problem.cloth.Nap, c.problem.cloth.Nap),
+		cmp.Compare(c.problem.cloth.Width, other.problem.cloth.Width))
+}
+
+// easierIn says in which one way alone a cell is easier than another: 0 by its width, 1
+// by its nap, 2 by its size. It reports false where it is in none, or in several.
+func (c openCell) easierIn(than openCell) (way int, ok bool) {
+	if c.cloth != than.cloth || c.row.garment != than.row.garment {
+		return 0, false
+	}
+	wider, freer := c.problem.cloth.Width > than.problem.cloth.Width, c.problem.cloth.Nap != than.problem.cloth.Nap
+	ways := []bool{wider, freer, c.row.size < than.row.size}
+	way = slices.Index(ways, true)
+	return way, way >= 0 && !slices.Contains(ways[way+1:], true)
 }
 
 // TableOf lays out a table: every row on every cloth and width, with and
@@ -109,7 +159,7 @@ func (t *TableAsked) add(name string, cloths []cloth.Cloth, rows []tableRow) {
 				// The flaws of one bolt are not on an envelope.
 				c.Nap, c.Flaws = nap, nil
 				line.Cells[i].Offer.Cloth = c
-				t.cells = append(t.cells, openCell{&line.Cells[i], problemOf(c, all)})
+				t.cells = append(t.cells, openCell{&line.Cells[i], problemOf(c, all), row, name})
 			}
 			part.Rows = append(part.Rows, line)
 		}
@@ -124,8 +174,12 @@ func (t *TableAsked) Reckon(ctx context.Context, search Search, watch Watch) (qu
 		problems[i] = cell.problem
 	}
 	begun := time.Now()
-	answers, err := newSolver(search, watch).all(ctx, problems)
+	solver, pairs := newSolver(search, watch), t.pairs()
+	answers, err := solver.all(ctx, problems)
 	if err != nil {
+		return quote.Table{}, err
+	}
+	if err := solver.settle(ctx, problems, answers, pairs); err != nil {
 		return quote.Table{}, err
 	}
 	t.table.Ended = search.ended(ctx, endedOf(answers).Work, begun)
@@ -135,8 +189,8 @@ func (t *TableAsked) Reckon(ctx context.Context, search Search, watch Watch) (qu
 			open.cell.Amount = quote.AmountOf(open.cell.Offer, answers[i].found)
 		}
 	}
-	for _, cloth := range t.table.Cloths {
-		cloth.Settle()
+	for _, p := range slices.Backward(pairs) { // the easiest first
+		t.cells[p.harder].cell.RaiseTo(*t.cells[p.easier].cell)
 	}
 	return t.table, blamed(t.table.Proven())
 }

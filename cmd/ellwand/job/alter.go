@@ -15,13 +15,10 @@ func (f *File) Shortened(s Shortening, by float64) (*Work, error) {
 // SmallerSizes of the job's table, the next first; none when the job is not
 // drafted from a size of a table.
 func (f *File) SmallerSizes() []string {
-	sizes := f.patternSizes()
-	switch {
-	case f.Size == "" || f.isDrafted() && (f.Table == "" || f.hasPattern()):
+	if f.Size == "" {
 		return nil
-	case f.isDrafted():
-		sizes = draft.Sizes(string(f.Table))
 	}
+	sizes := f.SizesInOrder()
 	at := slices.Index(sizes, string(f.Size))
 	if at <= 0 {
 		return nil
@@ -29,6 +26,18 @@ func (f *File) SmallerSizes() []string {
 	smaller := slices.Clone(sizes[:at])
 	slices.Reverse(smaller)
 	return smaller
+}
+
+// SizesInOrder are those of the job's table, the smallest first; none when the job is
+// not drafted from a table.
+func (f *File) SizesInOrder() []string {
+	switch {
+	case f.isDrafted() && (f.Table == "" || f.hasPattern()):
+		return nil
+	case f.isDrafted():
+		return draft.Sizes(string(f.Table))
+	}
+	return f.patternSizes()
 }
 
 // InSize resolves the job again in another size of its table.

@@ -19,6 +19,9 @@ type Cell struct {
 	BuyYd   float64 `json:"buy_yd,omitempty"`
 	RestsOn *Basis  `json:"rests_on,omitempty"`
 	Refused string  `json:"refused,omitempty"`
+	// IsRaised says that the amount is that of a smaller size, a wider cloth or one
+	// without nap, for which more was found.
+	IsRaised bool `json:"raised,omitempty"`
 }
 
 // TableOf a table of requirements.
@@ -28,7 +31,7 @@ func TableOf(table quote.Table) Table {
 		for _, row := range cloth.Rows {
 			for i, cell := range row.Cells {
 				report := Cell{Cloth: cloth.Cloth, Row: row.Name, Nap: row.Nap.String(), WidthMM: tidy(cloth.Widths[i]),
-					Refused: cell.Impossible}
+					Refused: cell.Impossible, IsRaised: cell.IsRaised}
 				if cell.Impossible == "" {
 					metric, yards := cell.Bought()
 					report.BuyM, report.BuyYd, report.RestsOn = tidy(metric/1000), tidy(inYards(yards)), basisOf(cell.Amount)

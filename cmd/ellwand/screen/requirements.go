@@ -47,6 +47,9 @@ func Requirements(w io.Writer, table quote.Table) {
 		if basis := cloth.RestsOn(quote.Units{Inches: table.Inches}); basis != "" {
 			fmt.Fprintln(w, basis)
 		}
+		if raised := cloth.Raised(); raised != "" {
+			fmt.Fprintln(w, raised)
+		}
 	}
 }
 
