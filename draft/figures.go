@@ -61,7 +61,7 @@ func (g *garment) warn() {
 // warnWide says that no sleeve of the style is narrow enough for the arm.
 func (g *garment) warnWide() {
 	arm, plain := g.result.Body[UpperArmGirth], g.sleeve.BicepLine-g.sleeve.Spread
-	if plain > g.bicepLimits().Most && g.Sleeve.Style != sleeve.Cap {
+	if plain > g.bicepLimits().Most && !g.sleeve.IsCap {
 		g.warnf("the sleeve is %s wide on the bicep line, for an upper arm of %s: narrower ones do not go into this "+
 			"armhole; ask for a closer fit of the bodice, or a higher head", construct.Length(plain),
 			construct.Length(arm))
@@ -72,7 +72,7 @@ func (g *garment) warnWide() {
 func (g *garment) warnWrist() {
 	options, wrist := *g.Sleeve, g.result.Body[WristGirth]
 	full := options.Reach == sleeve.Full && options.Length == 0 || options.Length > 0.9*g.result.Body[ShoulderToWrist]
-	if full && options.Style != sleeve.Cap && g.sleeve.WristWidth < wrist+20 {
+	if full && !g.sleeve.IsCap && g.sleeve.WristWidth < wrist+20 {
 		g.warnf("the sleeve is %s wide at the wrist, for a wrist girth of %s: the hand will not go through without "+
 			"an opening", construct.Length(g.sleeve.WristWidth), construct.Length(wrist))
 	}

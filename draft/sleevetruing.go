@@ -13,7 +13,7 @@ import (
 // and its width against the arm.
 func (g *garment) sleeveRows() []Row {
 	rows := []Row{g.headRow()}
-	if g.Sleeve.Style == sleeve.Cap {
+	if g.sleeve.IsCap {
 		return append(rows, g.headWalks()...)
 	}
 	rows = append(rows, g.headWalks()...)
@@ -47,12 +47,12 @@ func (g *garment) headRow() Row {
 	norm := sleeve.NormOf(g.Sleeve.Style)
 	least, most := norm.LeastEase*armhole, norm.MostEase*armhole
 	length := armhole
-	if g.Sleeve.Style == sleeve.Cap {
+	if g.sleeve.IsCap {
 		length, against = between, "armhole, from notch to notch"
 	}
 	if g.Sleeve.HeadFullness > 0 {
 		head := g.sleeve.Head - armhole + between
-		if g.Sleeve.Style == sleeve.Cap {
+		if g.sleeve.IsCap {
 			head = g.sleeve.Head
 		}
 		return compare("armhole", "sleeve head, from notch to notch", head, "armhole, from notch to notch", between,
@@ -95,10 +95,10 @@ func (g *garment) headTo(name marks.Name) (float64, bool) {
 	}
 	top := g.sleeve.Piece
 	at, onTop := walk(top, seams.SleeveHead, name, from)
-	if g.Sleeve.Style != sleeve.TwoPiece {
+	if g.sleeve.Under == nil {
 		return at, onTop
 	}
-	under := g.sleeve.Pieces[1]
+	under := *g.sleeve.Under
 	bottom, _ := walk(under, seams.SleeveHead, marks.Underarm, fromStart)
 	beside := bottom
 	if name == marks.BackArmhole {
@@ -116,8 +116,8 @@ func (g *garment) headTo(name marks.Name) (float64, bool) {
 
 // sleeveSeamRows compare the lengthwise seams, with the notches at the elbow.
 func (g *garment) sleeveSeamRows() []Row {
-	if g.Sleeve.Style == sleeve.TwoPiece {
-		top, under := g.sleeve.Pieces[0], g.sleeve.Pieces[1]
+	if g.sleeve.Under != nil {
+		top, under := g.sleeve.Piece, *g.sleeve.Under
 		var rows []Row
 		for _, each := range []struct {
 			edge  seams.Name

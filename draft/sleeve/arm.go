@@ -10,14 +10,17 @@ import (
 // Limits are how long the bicep line may be, in mm.
 type Limits struct{ Least, Most float64 }
 
-// BicepLimits of a sleeve on an upper arm girth: round it with room to move, and
-// not so wide that the sleeve hangs in folds; or as long as was asked for.
-func (o Options) BicepLimits(arm float64) Limits {
+func (d drafting) bicepLimits() Limits {
+	return d.norm.bicepLimits(d.Options, d.UpperArm)
+}
+
+// bicepLimits of a norm; see Options.BicepLimits.
+func (n Norm) bicepLimits(o Options, arm float64) Limits {
 	if o.BicepEase > 0 {
 		return Limits{arm + o.BicepEase - enough, arm + o.BicepEase + enough}
 	}
 	least := arm + BicepEase
-	return Limits{least, max(NormOf(o.Style).Widest*arm, least+2*enough)}
+	return Limits{least, max(n.Widest*arm, least+2*enough)}
 }
 
 // fitHead finds the head that suits the arm, above the softest hollows that give
@@ -26,9 +29,9 @@ func (o Options) BicepLimits(arm float64) Limits {
 // nearest: then the armhole has to give way.
 func (d drafting) fitHead(all []solving) (head, error) {
 	if d.HeadHeight > 0 {
-		return asked(all, d.HeadHeight, d.BicepLimits(d.UpperArm).Least)
+		return asked(all, d.HeadHeight, d.bicepLimits().Least)
 	}
-	within := d.BicepLimits(d.UpperArm)
+	within := d.bicepLimits()
 	for _, s := range all {
 		if usual, ok := s.at(d.norm.UsualHead * s.depth); ok && within.hold(usual.bicep()) {
 			return usual, nil

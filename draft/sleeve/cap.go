@@ -22,7 +22,7 @@ const (
 // capSleeve covers the shoulder only: the head from the front notch of the
 // armhole to the back notch, and a lower edge that joins them in a shallow
 // curve. The armhole below is bound or faced.
-func (d drafting) capSleeve(sheet construct.Sheet, h head) (Block, error) {
+func (d drafting) capSleeve(sheet construct.Sheet, h head, _ ends) (Block, error) {
 	whole, toCrown := h.seam(), h.front.path.Length()
 	length := whole.Length()
 	seam := construct.Stretch(whole, d.FrontNotch, length-d.BackNotch)
@@ -49,6 +49,6 @@ func (d drafting) capSleeve(sheet construct.Sheet, h head) (Block, error) {
 	}
 	return Block{
 		Piece: piece, Pieces: []pieces.Piece{piece}, Sheet: sheet,
-		HeadHeight: h.height, BicepLine: h.bicep(), WristWidth: hem.Length(), Head: seam.Length(), FrontHead: toCrown - d.FrontNotch,
+		HeadHeight: h.height, BicepLine: h.bicep(), WristWidth: hem.Length(), Head: seam.Length(), FrontHead: toCrown - d.FrontNotch, IsCap: true,
 	}, nil
 }

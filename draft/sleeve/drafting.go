@@ -28,16 +28,32 @@ type Block struct {
 	HeadHeight, BicepLine, WristWidth, Head, FrontHead float64
 	// Spread is by how much the bicep line is longer for the gathers of the head.
 	Spread float64
+	// IsCap says that it covers the shoulder only: its head begins at the notches of
+	// the armhole, and it has no seam under the arm.
+	IsCap bool
+	// Under is the under sleeve, of two pieces; nil of one.
+	Under *pieces.Piece
 }
 
 // leastUnderarm is the shortest underarm seam, in mm [source.CommonPractice].
 const leastUnderarm = 30
 
+// traits are what sets a style apart.
+type traits struct {
+	word string // in a job file
+	norm Norm
+	// draw draws the sleeve below its head.
+	draw func(d drafting, sheet construct.Sheet, h head, ends ends) (Block, error)
+	// isCap: it covers the shoulder only. isUpright: it is as wide at the lower edge
+	// as on the bicep line before it is folded. hasPlacket: it is slit above a cuff.
+	isCap, isUpright, hasPlacket bool
+}
+
 // drafting is one sleeve in the making.
 type drafting struct {
 	Measures
 	Options
-	norm Norm
+	traits
 	// spread is what the gathers of the head add to its width.
 	spread float64
 	// height and length with the rise of the gathers, and that rise.

@@ -46,14 +46,3 @@ const BicepEase = 40
 // little less than half, as the arm reaches forward and the back of the head
 // goes over the shoulder blade [source.CommonPractice].
 const frontShare = 0.45
-
-// NormOf is the norm of a style.
-func NormOf(style Style) Norm {
-	switch style {
-	case Shirt:
-		return shirtNorm
-	case TwoPiece:
-		return twoPieceNorm
-	}
-	return setInNorm
-}

@@ -4,20 +4,8 @@
 // way, and longer than the armhole by its ease. Lengths are millimetres.
 package sleeve
 
-// Style of a sleeve.
+// Style of a sleeve: one of those of styles.go.
 type Style int
-
-const (
-	// SetIn has a high head with ease, for a fitted armhole.
-	SetIn Style = iota
-	// Shirt has a lower head with little ease, and a slit for a placket where
-	// it goes into a cuff.
-	Shirt
-	// TwoPiece is a top sleeve and an under sleeve, bent at the elbow.
-	TwoPiece
-	// Cap covers the shoulder only, from notch to notch of the armhole.
-	Cap
-)
 
 // Reach is how far down the arm a sleeve goes when its length is not given.
 type Reach int

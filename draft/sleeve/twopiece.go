@@ -107,7 +107,7 @@ func reaching(seam pieces.Path, x float64) float64 {
 
 // twoPiece gives the top sleeve and the under sleeve. Their seams are the same
 // curves, and their heads together are the head of the one-piece sleeve.
-func (d drafting) twoPiece(sheet construct.Sheet, h head) (Block, error) {
+func (d drafting) twoPiece(sheet construct.Sheet, h head, _ ends) (Block, error) {
 	if err := d.checkTwoPiece(d.Options); err != nil {
 		return Block{}, err
 	}
@@ -143,7 +143,7 @@ func (d drafting) twoPiece(sheet construct.Sheet, h head) (Block, error) {
 	sheet.Draw("draw the front edge down the fold, in by {} at the elbow line ({} below the bicep line) and forward by {} at the wrist; the back edge lies {} from it at the wrist", "the elbow at half the shoulder to wrist and 5 cm; half the wrist width", elbowHollow, -d.elbowLine(), wristAhead, f.width/2)
 	sheet.Draw("draw the top sleeve {} outside the front edge and {} outside the back edge, the under sleeve as far inside both", "so that the seams do not show; trace the head that lies on each", frontBeyond, backBeyond)
 	return Block{
-		Piece: top, Pieces: []pieces.Piece{top, under}, Sheet: sheet,
+		Piece: top, Pieces: []pieces.Piece{top, under}, Under: &under, Sheet: sheet,
 		HeadHeight: d.height, BicepLine: h.bicep(), WristWidth: f.width, Head: length, FrontHead: toCrown,
 	}, nil
 }

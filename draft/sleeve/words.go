@@ -1,11 +1,5 @@
 package sleeve
 
-// Words for the styles, in the order of the constants; the first is the usual one.
-var styles = [...]string{SetIn: "set-in", Shirt: "shirt", TwoPiece: "two-piece", Cap: "cap"}
-
-// Words that a job file has for it.
-func (Style) Words() []string { return styles[:] }
-
 // Words for the reaches, in the order of the constants; the first is the usual one.
 var reaches = [...]string{Full: "full", Elbow: "elbow", Short: "short"}
 

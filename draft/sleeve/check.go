@@ -63,7 +63,7 @@ func (o Options) check() error {
 func (d drafting) lengthAt(height float64) float64 {
 	elbow := d.ShoulderToWrist/2 + elbowBelow
 	switch {
-	case d.Style == Cap:
+	case d.isCap:
 		// Its head is that of a whole sleeve, however short it is.
 		return d.ShoulderToWrist
 	case d.Length > 0:
