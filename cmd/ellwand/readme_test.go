@@ -115,6 +115,7 @@ func runAsWritten(t *testing.T, line string) {
 func TestManualExamplesRun(t *testing.T) {
 	whole := blocks(readme(t))[0]
 	t.Chdir(t.TempDir())
+	t.Setenv("XDG_CACHE_HOME", t.TempDir())
 	examples := 0
 	for _, topic := range manual.Topics() {
 		for _, example := range strings.Split(topic.Page(200), "An example;")[1:] {

@@ -21,7 +21,7 @@ import (
 // Ctrl-C, a request to end and a terminal that is closed end the search: the best is
 // shown, every document says so, and no time is promised that was not searched.
 func TestInterrupts(t *testing.T) {
-	program, home := built(t), t.TempDir()
+	home := t.TempDir()
 	blouse, err := filepath.Abs("../../../testdata/blouse.yaml")
 	require.NoError(t, err)
 	tests := []struct {

@@ -30,7 +30,7 @@ cloths: [{name: shell, width: 90}, {name: lining, width: 140}]
 // A run that is killed at any moment leaves every file as it was or whole, and the next
 // run finishes or sweeps what it left. The long run kills 200 times.
 func TestKilledRunsLeaveWholeFiles(t *testing.T) {
-	program, home := built(t), t.TempDir()
+	home := t.TempDir()
 	job, out := filepath.Join(home, "job.yaml"), filepath.Join(home, "out")
 	require.NoError(t, os.WriteFile(job, []byte(killedJob), 0o600))
 	start := func(passes string) *exec.Cmd {

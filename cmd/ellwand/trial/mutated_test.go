@@ -24,13 +24,6 @@ import (
 	"ellwand/testdata/sample"
 )
 
-// The exit statuses of the program.
-const (
-	statusDone = 0
-	statusBad  = 2
-	statusNo   = 3
-)
-
 // What a run on a job may take.
 const (
 	hungAfter  = 60 * time.Second // of processors: what else a machine does is not counted
@@ -75,7 +68,7 @@ var mutatedCommands = []mutatedCommand{
 // time as -parallel says; the number of one that fails tries it again:
 // -run TestMutatedJobs/jobs/1234.
 func TestMutatedJobs(t *testing.T) {
-	program, texts := built(t), jobTexts(t)
+	texts := jobTexts(t)
 	var all tallies
 	t.Run("jobs", func(t *testing.T) {
 		for i := range sample.Of(3*len(mutatedCommands), 10_000) {
@@ -90,7 +83,7 @@ func TestMutatedJobs(t *testing.T) {
 				} else {
 					mutateWords(rng, words, rng.IntN(3))
 				}
-				run := tried(t, program, text, words)
+				run := tried(t, text, words)
 				run.number, run.takesMoney = i, command.takesMoney
 				all.add(run)
 			})
@@ -183,17 +176,8 @@ func (a *tallies) report(t *testing.T) {
 	}
 }
 
-// built is the program, in a process of its own: its memory is measured.
-func built(t *testing.T) string {
-	t.Helper()
-	out := filepath.Join(t.TempDir(), "ellwand")
-	said, err := exec.Command("go", "build", "-o", out, "..").CombinedOutput()
-	require.NoError(t, err, "%s", said)
-	return out
-}
-
 // tried runs one command on one job.
-func tried(t *testing.T, program string, text []byte, words []string) tally {
+func tried(t *testing.T, text []byte, words []string) tally {
 	t.Helper()
 	home := t.TempDir()
 	job, out := filepath.Join(home, "job.yaml"), filepath.Join(home, "out")

@@ -1,4 +1,4 @@
-package main
+package trial
 
 import (
 	"encoding/json"
@@ -18,7 +18,6 @@ import (
 // Ten bodies laid together never take more than ten laid singly, however short
 // the search.
 func TestTenBodiesTogether(t *testing.T) {
-	t.Setenv("XDG_CACHE_HOME", t.TempDir())
 	var wearers []string
 	for _, size := range draft.Sizes("women") {
 		wearers = append(wearers, fmt.Sprintf("  - {name: singer %s, size: %s, table: women}\n", size, size))

@@ -1,4 +1,4 @@
-package trial
+package app_test
 
 import (
 	"context"
