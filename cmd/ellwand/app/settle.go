@@ -3,7 +3,6 @@ package app
 import (
 	"cmp"
 	"context"
-	"math"
 	"slices"
 
 	"ellwand/cmd/ellwand/app/store"
@@ -18,15 +17,6 @@ import (
 // with the nap, in the larger size or garment by garment is nearly always a layout of the
 // easier question too. The order is that of the questions, so that answers depend on them
 // alone.
-
-// least length of cloth that any lay of a requirement takes, mm.
-func least(need plan.Requirement) float64 {
-	out := math.Inf(1)
-	for _, p := range need.Found {
-		out = min(out, p.Taken)
-	}
-	return out
-}
 
 // isEasier reports whether a layout on one cloth is one on another, which differs from it
 // in nothing but a greater width and a freer nap. A repeat lies otherwise to the fold of

@@ -2,6 +2,7 @@ package app
 
 import (
 	"context"
+	"math"
 	"slices"
 
 	"ellwand/cmd/ellwand/job"
@@ -85,6 +86,15 @@ func oneBehindTheOther(alone []answer, all []pieces.Piece) []lay.Plan {
 		if p, ok := plan.Behind(kind, needs, garments); ok {
 			out = append(out, p)
 		}
+	}
+	return out
+}
+
+// least length of cloth that any lay of a requirement takes, mm.
+func least(need plan.Requirement) float64 {
+	out := math.Inf(1)
+	for _, p := range need.Found {
+		out = min(out, p.Taken)
 	}
 	return out
 }
