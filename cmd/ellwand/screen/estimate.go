@@ -13,9 +13,46 @@ import (
 )
 
 // Estimate prints what a job takes of each cloth: what to buy first. With why it
-// says as well why other lays cannot be, and how the cloth is spread.
+// says as well why other lays cannot be, and how the cloth is spread; several widths of
+// a cloth are only then shown each by itself.
 func Estimate(w io.Writer, work *job.Work, needs []app.Estimated, why bool) {
 	fmt.Fprintln(w, work.Title())
+	for len(needs) > 0 {
+		several := 1
+		for several < len(needs) && needs[several].Cloth.Name == needs[0].Cloth.Name {
+			several++
+		}
+		if several > 1 && !why {
+			printWidths(w, work, needs[:several])
+		} else {
+			printEach(w, work, needs[:several], why)
+		}
+		needs = needs[several:]
+	}
+}
+
+// printWidths compares the widths of a cloth.
+func printWidths(w io.Writer, work *job.Work, needs []app.Estimated) {
+	fmt.Fprintf(w, "\n%s, nap %s\n", needs[0].Cloth.Name, needs[0].Cloth.Nap)
+	t := Table("width", "to buy", "range", "length", "never below", "lay")
+	var notes []string
+	for _, found := range needs {
+		chosen, width := found.Lays[found.Chosen], work.Format(found.Cloth.Width)
+		t.AppendRow(Row(width, words.Buy(found.Cloth, chosen), words.Between(found), work.FormatLong(found.Amount.Taken),
+			provenLeast(work, chosen), chosen.Lay.String()))
+		for _, note := range chosen.Notes {
+			notes = append(notes, width+": "+note)
+		}
+		if found.Kept {
+			notes = append(notes, width+": "+words.Kept)
+		}
+	}
+	fmt.Fprintln(w, t.In(w))
+	printAll(w, append(notes, "--why says of each how else it can be laid, and what is reckoned in."))
+}
+
+// printEach prints each width of a cloth by itself.
+func printEach(w io.Writer, work *job.Work, needs []app.Estimated, why bool) {
 	for _, found := range needs {
 		need := found.Requirement
 		c := need.Cloth
@@ -28,9 +65,7 @@ func Estimate(w io.Writer, work *job.Work, needs []app.Estimated, why bool) {
 		if found.Kept {
 			fmt.Fprintln(w, words.Kept)
 		}
-		for _, note := range need.Lays[need.Chosen].Notes {
-			fmt.Fprintln(w, note)
-		}
+		printAll(w, need.Lays[need.Chosen].Notes)
 		printLays(w, work, need)
 		if !why {
 			printUnlessEmpty(w, words.OtherLays(need))

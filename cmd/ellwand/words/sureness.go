@@ -25,12 +25,20 @@ func Sureness(work *job.Work, found app.Estimated) string {
 	case r.Low == r.High:
 		return fmt.Sprintf("It stays %s though %s.", say, listed(unknown))
 	}
-	return fmt.Sprintf("%s to %s, say %s: %s. Narrower with %s.", bare(shop(r.Low)), shop(r.High), say, listed(unknown),
-		listed(narrower))
+	return fmt.Sprintf("%s, say %s: %s. Narrower with %s.", Between(found), say, listed(unknown), listed(narrower))
 }
 
 // bare is a length without its unit, which follows.
 func bare(length string) string { return length[:strings.LastIndex(length, " ")] }
+
+// Between says between which amounts the one to buy may prove to lie: "1.30 to 1.50 m".
+func Between(found app.Estimated) string {
+	shop := shopUnits(found.Cloth)
+	if found.Range.Low == found.Range.High {
+		return shop(found.Range.High)
+	}
+	return bare(shop(found.Range.Low)) + " to " + shop(found.Range.High)
+}
 
 // doubtful says what is not known, and what would tell.
 func doubtful(work *job.Work, found app.Estimated, of quote.Unknown) (what, how string) {
