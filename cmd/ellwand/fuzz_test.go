@@ -78,6 +78,7 @@ func everyFlag() []flagged {
 		"draft": "draft JOB -o OUT/p", "estimate": "estimate JOB --passes 1 --table -o OUT/t.pdf", "marker": "marker JOB --passes 1 --full -o OUT/m.pdf",
 		"remnant": "remnant JOB --passes 1 -o OUT/r.pdf", "print": "print JOB --passes 1 -o OUT/p.pdf",
 		"compare": "compare JOB --passes 1", "quote": "quote JOB --passes 1 -o OUT/q.pdf", "convert": "convert 2m --from 115cm --to 140cm",
+		"export": "export JOB -o OUT/pieces.yaml", "show": "show JOB -o OUT/pieces.pdf",
 	}
 	var out []flagged
 	for _, command := range newRoot(newEnv(io.Discard, io.Discard, io.Discard)).Commands() {

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"ellwand/cmd/ellwand/limit"
 	"fmt"
 	"io"
 
@@ -24,7 +25,7 @@ type showOptions struct {
 func (o *showOptions) register(cmd *cobra.Command, what string) {
 	flags := cmd.Flags()
 	flags.StringVarP(&o.output, "output", "o", "", what)
-	flags.StringSliceVar(&o.pieces, "piece", nil, "only the pieces of these names: front,back")
+	flags.Var(limit.EntriesOf(&o.pieces, limit.Pieces), "piece", "only the pieces of these names: front,back")
 	flags.BoolVar(&o.force, "force", false, "overwrite a file that exists")
 }
 

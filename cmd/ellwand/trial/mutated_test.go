@@ -55,6 +55,8 @@ var mutatedCommands = []mutatedCommand{
 	{line: "compare JOB --passes 1 --json", takesMoney: true},
 	{line: "quote JOB --passes 1 --anew -o OUT/quote.pdf", takesMoney: true},
 	{line: "quote JOB --passes 1 --json", takesMoney: true},
+	{line: "export JOB -o OUT/pieces.yaml"},
+	{line: "show JOB -o OUT/pieces.svg"},
 	{line: "new OUT/new.yaml --force"},
 	{line: "convert 2.4m --from 115cm --to 150cm --step 10cm --nap"},
 	{line: "schema estimate"},
