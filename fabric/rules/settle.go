@@ -31,7 +31,8 @@ func (m *Matching) pointTogether(problem *layout.Problem) {
 	}
 }
 
-// garmentGroups begins the groups of garments, beyond any of pieces.
+// garmentGroups begins the groups of garments, beyond any of pieces
+// [source.OwnChoice].
 const garmentGroups = 1 << 20
 
 // isMatched reports whether a piece takes part in a match that is kept.
