@@ -2,4 +2,4 @@ package draft
 
 import "ellwand/testdata/sample"
 
-func init() { sample.Rapid(20) }
+func init() { sample.RapidOf(10, 400) }

@@ -13,6 +13,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 	"ellwand/pieces/seams"
+	"ellwand/testdata/sample"
 )
 
 // larger is the largest size of a table with girths and widths so many times as
@@ -74,9 +75,10 @@ func TestHeadsLieOnProportionalArmholes(t *testing.T) {
 // A sleeve wider than the arm bears is warned of only where the head is as high as it
 // can be and the armhole as high as in a close fit.
 func TestWideSleevesAreThoseThatCannotBeNarrower(t *testing.T) {
+	t.Parallel()
 	random := rand.New(rand.NewPCG(21, 4))
 	wide := 0
-	for range 60 {
+	for range sample.Of(25, 600) {
 		table := Tables()[random.IntN(len(Tables()))]
 		sizes := Sizes(table)
 		body := size(t, table, sizes[random.IntN(len(sizes))])

@@ -48,8 +48,12 @@ func Every[T any](n int, list []T) []T {
 // Rapid makes the random tests of a package draw the same cases each time, this
 // many in the ordinary run and twenty times as many in the long one. It is
 // called before the flags are read: -rapid.seed and -rapid.checks come after it.
-func Rapid(checks int) {
-	for name, value := range map[string]int{"rapid.seed": 1, "rapid.checks": Of(checks, 20*checks)} {
+func Rapid(checks int) { RapidOf(checks, 20*checks) }
+
+// RapidOf is Rapid with so many cases in the ordinary run, and so many in the long
+// one: for a package whose cases take long.
+func RapidOf(ordinary, long int) {
+	for name, value := range map[string]int{"rapid.seed": 1, "rapid.checks": Of(ordinary, long)} {
 		if err := flag.Set(name, strconv.Itoa(value)); err != nil {
 			panic(err)
 		}
