@@ -62,7 +62,7 @@ type Plan struct {
 	// Impossible then says so. Nil otherwise.
 	Throughout *Plan
 	// Notes are cautions for the maker about this plan. May be empty.
-	Notes []string
+	Notes []Note
 	// Mark is a short one by which people tell this lay from others; may be empty.
 	Mark   string
 	Pieces []Laid

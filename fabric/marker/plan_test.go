@@ -74,7 +74,7 @@ func foldedPlan() lay.Plan {
 	return lay.Plan{
 		Cloth: cloth.Cloth{Name: "velvet", Width: 1020, Selvedge: 10, Step: 100, Nap: cloth.OneWay},
 		Lay:   lay.FoldedAlong, Plies: 2, Width: 500, Length: 760, Buy: 800, Bound: 700, Density: 0.7,
-		Notes:  []string{"The length to buy is only 4 cm more than the lay takes."},
+		Notes:  []lay.Note{{Text: "The length to buy is only 4 cm more than the lay takes."}},
 		Pieces: []lay.Laid{front, sleeve, pocket},
 	}
 }

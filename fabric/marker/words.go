@@ -7,6 +7,7 @@ import (
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
+	"ellwand/fabric/words"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/safety"
 )
@@ -177,7 +178,7 @@ func cautions(plan lay.Plan, options Options) []string {
 		"Look for flaws on the right side, and mark them before laying.",
 	}
 	out = append(out, safety.Cutting(options.Children)...)
-	return append(out, plan.Notes...)
+	return append(out, words.Notes(plan)...)
 }
 
 // washing says when the cloth is washed, before cutting or after.

@@ -1,15 +1,12 @@
 package plan
 
 import (
-	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/bed"
-	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/purchase"
@@ -19,14 +16,6 @@ import (
 // LeastStraightening is what straightening both cut ends takes at least, mm
 // [source.CommonPractice].
 const LeastStraightening = 20.0
-
-// Straightening says what it takes [source.CommonPractice].
-func Straightening(c cloth.Cloth) string {
-	if c.Inches {
-		return "3/4 to 2 in"
-	}
-	return "2 to 5 cm"
-}
 
 // Fill sets what follows from the solved beds of a lay.
 func Fill(p *lay.Plan, beds []SolvedBed) {
@@ -71,9 +60,7 @@ func NoteFromLower(p *lay.Plan) {
 		}
 	}
 	if len(single) > 0 {
-		p.Notes = append(p.Notes, fmt.Sprintf("The folded cloth gives two of everything, and of %s only one is wanted in its place "+
-			"on the plan: leave that place whole until the rest is cut, then open the cloth there and cut it from the lower layer, "+
-			"which lies right side up.", strings.Join(single, ", ")))
+		p.Notes = append(p.Notes, lay.Note{Of: lay.CutOnce, Pieces: single})
 	}
 }
 
@@ -103,16 +90,9 @@ func (l SolvedBed) ZonesWithin(length float64) []orb.Ring {
 
 func noteStraightening(p *lay.Plan) {
 	spare := p.Buy - purchase.BeforeWetting(p.Cloth.Shrinkage, p.Taken+p.Cloth.HandLaying.Of(p.Taken))
-	if spare >= LeastStraightening {
-		return
+	if spare < LeastStraightening {
+		p.Notes = append(p.Notes, lay.Note{Of: lay.LittleMore, Length: spare})
 	}
-	more := "only " + p.Cloth.Say(spare) + " more"
-	if spare < 0.5 {
-		more = "no more"
-	}
-	p.Notes = append(p.Notes, fmt.Sprintf("The length to buy is %s than the lay takes. "+
-		"Straightening the cut ends takes %s: buy a little more, unless the shop cuts along a thread.",
-		more, Straightening(p.Cloth)))
 }
 
 // efficiency is the area of what is cut, in all plies, over the usable cloth

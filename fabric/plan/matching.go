@@ -2,9 +2,7 @@ package plan
 
 import (
 	"errors"
-	"fmt"
 	"slices"
-	"strings"
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/lay"
@@ -30,13 +28,8 @@ func FillMatches(p *lay.Plan, found *SolvedLay) {
 		}
 	}
 	dropLonely(p)
-	var dropped []string
-	for _, match := range p.Dropped {
-		dropped = append(dropped, droppedAs(p.Asked, match))
-	}
-	slices.Sort(dropped)
-	if dropped = slices.Compact(dropped); len(dropped) > 0 {
-		p.Notes = append(p.Notes, "Not everything can be matched at once: "+strings.Join(dropped, "; ")+".")
+	if len(p.Dropped) > 0 {
+		p.Notes = append(p.Notes, lay.Note{Of: lay.Unmatched})
 	}
 }
 
@@ -57,16 +50,27 @@ func dropLonely(p *lay.Plan) {
 	p.Matches = slices.DeleteFunc(p.Matches, isLonely)
 }
 
-// droppedAs says of one piece what cannot be kept.
-func droppedAs(asked []pieces.Piece, match lay.Match) string {
-	way, name := "along the warp", asked[match.Pieces[0]].Name
-	if match.Across {
+// dropped is what a maker is told of a match that cannot be kept.
+type dropped struct {
+	name   marks.Name
+	across bool
+	piece  string
+}
+
+func droppedAs(asked []pieces.Piece, match lay.Match) dropped {
+	return dropped{match.Name, match.Across, asked[match.Pieces[0]].Name}
+}
+
+// inThisLay says why a lay does not do in which that cannot be kept.
+func (d dropped) inThisLay() error {
+	way, what := "along the warp", "right and left of it cannot be matched"
+	if d.across {
 		way = "across"
 	}
-	if match.Name == marks.None {
-		return fmt.Sprintf("right and left of %s cannot be matched %s as well as the other points", name, way)
+	if d.name != marks.None {
+		what = "its point \"" + d.name.String() + "\" cannot be matched"
 	}
-	return fmt.Sprintf("%s of %s cannot be matched %s as well as the others", match.Name, name, way)
+	return lay.Because(d.piece, "%s %s in this lay; lay the cloth open", what, way)
 }
 
 func mergedMatch(all []lay.Match, more lay.Match) []lay.Match {
@@ -100,7 +104,7 @@ func (t *Table) lessMatched(m *rules.Matching) error {
 	for _, match := range m.Dropped {
 		same := func(other lay.Match) bool { return droppedAs(t.Asked, match) == droppedAs(t.Asked, other) }
 		if !slices.ContainsFunc(open.Dropped, same) {
-			faults = append(faults, fmt.Errorf("%s in this lay; lay the cloth open", droppedAs(t.Asked, match)))
+			faults = append(faults, droppedAs(t.Asked, match).inThisLay())
 		}
 	}
 	return errors.Join(faults...)

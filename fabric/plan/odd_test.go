@@ -31,8 +31,7 @@ func TestOddPocketIsCutFromTheLowerPly(t *testing.T) {
 			}
 		}
 		require.Len(t, pockets, templates)
-		assert.Contains(t, p.Notes, "The folded cloth gives two of everything, and of pocket only one is wanted in its place on the plan: "+
-			"leave that place whole until the rest is cut, then open the cloth there and cut it from the lower layer, which lies right side up.")
+		assert.Contains(t, p.Notes, lay.Note{Of: lay.CutOnce, Pieces: []string{"pocket"}})
 		spoiled := p
 		spoiled.Pieces = append([]lay.Laid(nil), p.Pieces...)
 		for i := range spoiled.Pieces {

@@ -1,9 +1,7 @@
 package plan
 
 import (
-	"fmt"
 	"slices"
-	"strings"
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/lay"
@@ -64,7 +62,6 @@ func noteApproximate(p *lay.Plan) {
 		}
 	}
 	if len(names) > 0 {
-		p.Notes = append(p.Notes, fmt.Sprintf("The job calls %s approximate, so that \"never below\" is reckoned without it: "+
-			"the pieces themselves may lie in less.", strings.Join(names, ", ")))
+		p.Notes = append(p.Notes, lay.Note{Of: lay.Unsure, Pieces: names})
 	}
 }

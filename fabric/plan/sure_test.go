@@ -8,6 +8,7 @@ import (
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/fabrictest"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
@@ -34,7 +35,7 @@ func TestApproximatePiecesProveNothing(t *testing.T) {
 		for _, p := range got.Lays {
 			if p.Possible() {
 				assert.InDelta(t, test.bound, p.Least(), 1e-3, p.Lay)
-				assert.Contains(t, p.Notes[len(p.Notes)-1], "The job calls collar approximate")
+				assert.Equal(t, lay.Note{Of: lay.Unsure, Pieces: []string{"collar"}}, p.Notes[len(p.Notes)-1])
 			}
 		}
 		offer := quote.Offer{Name: "end", Cloth: c, Remnant: &quote.Remnant{Length: 500}}

@@ -222,13 +222,12 @@ func (q *question) plan(kind lay.Kind, found *plan.SolvedLay) (lay.Plan, error) 
 		p.Need = min(p.Need, p.Buy)
 		left := q.remnant.Length - purchase.BeforeWetting(q.Cloth.Shrinkage, p.Taken+q.Cloth.HandLaying.Of(p.Taken))
 		if left < plan.LeastStraightening && len(q.remnant.Offcuts) == 0 {
-			p.Notes = append(p.Notes, fmt.Sprintf("Only %s of the length are to spare, and straightening the cut ends takes %s: "+
-				"check that both ends are cut along a thread.", q.Cloth.Say(left), plan.Straightening(q.Cloth)))
+			p.Notes = append(p.Notes, lay.Note{Of: lay.LittleSpare, Length: left})
 		}
 	}
 	if len(q.remnant.Offcuts) > 1 {
 		p.Offcuts = q.remnant.Offcuts
-		p.Notes = append(p.Notes, rowNote)
+		p.Notes = append(p.Notes, lay.Note{Of: lay.InARow})
 	}
 	if err := check.Plan(p, q.Asked); err != nil {
 		return lay.Plan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", plan.ErrInternal, kind, err)

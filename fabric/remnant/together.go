@@ -147,6 +147,3 @@ func (r *row) add(outline orb.Ring, flaws []cloth.Flaw, behind bool) {
 	}
 	r.length += box.Max[0] - box.Min[0]
 }
-
-// rowNote says how a plan of several offcuts is read.
-const rowNote = "The plan shows the remnants in a row, a bar between them; lay each by itself, its cut end on your left, and measure along from there."

@@ -33,7 +33,7 @@ func PlanOf(work *job.Work, found Estimated, kind *lay.Kind) (Planned, error) {
 	}
 	out := Planned{Plan: plan, Need: found.Requirement, Ended: found.Ended, Kept: found.Kept}
 	if said := found.Ended.Say(); said != "" {
-		out.Notes = append(slices.Clip(out.Notes), said)
+		out.Notes = append(slices.Clip(out.Notes), lay.Note{Text: said})
 	}
 	if kind != nil && plan.Lay != *kind {
 		out.InsteadOf, out.Gainless = kind, gainless(found.Requirement, *kind)
@@ -99,7 +99,7 @@ func planOf(need plan.Requirement, kind *lay.Kind) (lay.Plan, error) {
 			continue
 		}
 		if one := p.Throughout; one != nil {
-			one.Notes = append(one.Notes, fmt.Sprintf("Asked for was the lay %s: %s.", p.Lay, p.Impossible))
+			one.Notes = append(one.Notes, lay.Note{Text: fmt.Sprintf("Asked for was the lay %s: %s.", p.Lay, p.Impossible)})
 			return *one, nil
 		}
 		if !p.Possible() {

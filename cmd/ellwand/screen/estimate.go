@@ -40,7 +40,7 @@ func printWidths(w io.Writer, work *job.Work, needs []app.Estimated) {
 		chosen, width := found.Lays[found.Chosen], work.Format(found.Cloth.Width)
 		t.AppendRow(Row(width, words.Buy(found.Cloth, chosen), words.Between(found), work.FormatLong(found.Amount.Taken),
 			provenLeast(work, chosen), chosen.Lay.String()))
-		for _, note := range chosen.Notes {
+		for _, note := range words.Notes(chosen) {
 			notes = append(notes, width+": "+note)
 		}
 		if found.Kept {
@@ -65,7 +65,7 @@ func printEach(w io.Writer, work *job.Work, needs []app.Estimated, why bool) {
 		if found.Kept {
 			fmt.Fprintln(w, words.Kept)
 		}
-		printAll(w, need.Lays[need.Chosen].Notes)
+		printAll(w, words.Notes(need.Lays[need.Chosen]))
 		printLays(w, work, need)
 		if !why {
 			printUnlessEmpty(w, words.OtherLays(need))

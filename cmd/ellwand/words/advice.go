@@ -57,6 +57,9 @@ func Advice(work *job.Work, need plan.Requirement) string {
 	return text
 }
 
+// Notes are the cautions about a plan.
+func Notes(p lay.Plan) []string { return words.Notes(p) }
+
 // Spreading says how the cloth is spread in a lay that is not just open or folded
 // once; nothing for those.
 func Spreading(work *job.Work, need plan.Requirement) []string {

@@ -11,6 +11,7 @@ import (
 	"ellwand/cmd/ellwand/words/reason"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/remnant"
+	"ellwand/fabric/words"
 )
 
 // PieceOfCloth gives the size of a piece of cloth, or of each of the remnants
@@ -84,7 +85,7 @@ func Evidence(work *job.Work, a app.RemnantAnswer, why bool) []string {
 func enough(work *job.Work, a app.RemnantAnswer, why bool) []string {
 	laid, spare := a.Fit.Plan, a.Fit.Spare
 	if len(a.Row) > 0 {
-		return append(append(fromEach(a), left(work, a)...), laid.Notes...)
+		return append(append(fromEach(a), left(work, a)...), words.Notes(laid)...)
 	}
 	out := []string{fmt.Sprintf("Lay it %s; the pieces take %s.", laid.Lay.Way(), work.FormatLong(laid.Taken))}
 	if n := len(a.Fit.Reasons); n > 1 && !why {
@@ -103,7 +104,7 @@ func enough(work *job.Work, a app.RemnantAnswer, why bool) []string {
 			"it begins %s from the cut end and %s from the edge.",
 			work.Format(spare.CleanEnd), work.Format(spare.Length), work.Format(spare.Width), work.Format(spare.X), work.Format(spare.Y)))
 	}
-	return append(append(out, left(work, a)...), laid.Notes...)
+	return append(append(out, left(work, a)...), words.Notes(laid)...)
 }
 
 // left says what of the length is left for the hand, and for the cut ends where the
@@ -119,7 +120,7 @@ func left(work *job.Work, a app.RemnantAnswer) []string {
 	}
 	return append(out, fmt.Sprintf("%s of the length are left for straightening the cut ends, which takes %s; "+
 		"where both run along a thread, write straighten: 0.",
-		work.Format(plan.LeastStraightening), plan.Straightening(a.Cloth)))
+		work.Format(plan.LeastStraightening), words.Straightening(a.Cloth)))
 }
 
 // fromEach says what is cut from each of several remnants.
