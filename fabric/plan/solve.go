@@ -29,6 +29,9 @@ func (t *Table) solveAt(kind lay.Kind, b bed.Bed, templates []rules.Template, sh
 		return nil, why, nil
 	}
 	search := t.Budget(share)
+	if t.cannotBeShortest(b, problem) {
+		search = scaled(search, hopelessEffort)
+	}
 	if t.Options.Progress != nil {
 		search.Progress = func(p nest.Progress) { t.Options.Progress(kind, p) }
 	}

@@ -173,17 +173,6 @@ func (t *Table) inTwoBeds(all []arrangement, why error) (*SolvedLay, error, erro
 	return best, nil, nil
 }
 
-// hopelessShare is how much longer than the shortest lay another may be after a
-// brief search, so that it is searched further: the rest of the search gains a
-// few hundredths at most [source.OwnChoice].
-const hopelessShare = 0.08
-
-// isHopeless reports that more work on a lay cannot make it the shortest, or is
-// very unlikely to.
-func (t *Table) isHopeless(found *SolvedLay) bool {
-	return t.shortest != nil && found.Taken > t.shortest.Taken*(1+hopelessShare)
-}
-
 // solveBeds finds the layouts of both beds of an arrangement, with a share of
 // the budget; warm is a layout of the same to improve on. It gives up, without
 // a reason, when the lay comes out no shorter than the one to beat.

@@ -1,0 +1,31 @@
+package plan
+
+import (
+	"ellwand/fabric/bed"
+	"ellwand/nest/bound"
+	"ellwand/nest/layout"
+)
+
+// hopelessShare is how much longer than the shortest lay another may be after a
+// brief search, so that it is searched further: the rest of the search gains a
+// few hundredths at most [source.OwnChoice].
+const hopelessShare = 0.08
+
+// isHopeless reports that more work on a lay cannot make it the shortest, or is
+// very unlikely to.
+func (t *Table) isHopeless(found *SolvedLay) bool {
+	return t.shortest != nil && found.Taken > t.shortest.Taken*(1+hopelessShare)
+}
+
+// hopelessEffort is the share of its effort that a lay still has which cannot be the
+// shortest: it is shown, not taken [source.OwnChoice].
+const hopelessEffort = 0.1
+
+// cannotBeShortest reports that no layout of a bed comes near the shortest lay known, by
+// a length that none can beat.
+func (t *Table) cannotBeShortest(b bed.Bed, problem layout.Problem) bool {
+	if t.shortest == nil {
+		return false
+	}
+	return b.Before+b.Taken(t.Cloth, bound.Length(problem)) > t.shortest.Taken*(1+hopelessShare)
+}
