@@ -25,8 +25,8 @@ type File struct {
 	Bound   float64 `json:"bound_mm" jsonschema_description:"no layout of these pieces in this lay is shorter"`
 	Taken   float64 `json:"taken_mm" jsonschema_description:"length of cloth that the lay takes, before it is folded or cut across"`
 
-	FoldedIn   float64 `json:"folded_in_mm,omitempty" jsonschema_description:"how far the edge lies from the fold where one selvedge is folded in; 0 in any other lay"`
-	Amount *Amount `json:"amount" jsonschema:"nullable" jsonschema_description:"what is bought for it; null where the cloth is there already"`
+	FoldedIn float64 `json:"folded_in_mm,omitempty" jsonschema_description:"how far the edge lies from the fold where one selvedge is folded in; 0 in any other lay"`
+	Amount   *Amount `json:"amount" jsonschema:"nullable" jsonschema_description:"what is bought for it; null where the cloth is there already"`
 
 	ClothWidth float64 `json:"cloth_width_mm" jsonschema_description:"from edge to edge, as it is when it is laid"`
 	Selvedge   float64 `json:"selvedge_mm" jsonschema_description:"not to be cut into, on each side"`

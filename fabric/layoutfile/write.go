@@ -55,7 +55,7 @@ func Of(plan lay.Plan) (File, error) {
 	return File{
 		Version: Version, Cloth: cloth.Name, Lay: plan.Lay.String(), Plies: plan.Plies,
 		Width: plan.Width, Length: plan.Length, Bound: plan.Bound, Taken: plan.Taken,
-		Amount: amountOf(plan),
+		Amount:     amountOf(plan),
 		FoldedIn:   plan.FoldedIn,
 		ClothWidth: cloth.WidthLaid(), Selvedge: cloth.Selvedge, Nap: cloth.Nap.String(), Alike: cloth.Alike,
 		Gap: cloth.Gap, Tilt: 100 * cloth.Tilt, Repeat: repeatOf(plan), Fixed: fixedOf(plan), ClothFlaws: flawsOf(taken),

@@ -19,6 +19,9 @@ type Option struct {
 	// mm; Cost what is paid.
 	Bought, LeftOver float64
 	Cost             Money
+	// Range is between which amounts that from the bolt may prove to lie; the zero one
+	// where nobody has reckoned it.
+	Range Range
 	// Alone is what each garment takes by itself, as in the candidate.
 	Alone []Found
 	// Refused says why this way is none. Empty when it is one.

@@ -93,7 +93,7 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Sea
 		return Compared{}, err
 	}
 	done := endedOf(alone).And(endedOf(answers)).Work
-	out := Compared{Ended: search.ended(ctx, done, begun)}
+	out, doubts := Compared{Ended: search.ended(ctx, done, begun)}, newDoubter(work, search)
 	for _, cloth := range cloths {
 		garments := len(singles(work, cloth.Cloth.Name))
 		var candidates []quote.Candidate
@@ -107,6 +107,11 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Sea
 		options := quote.Compare(candidates, Units(work))
 		if err := quote.Proven(options, Units(work)); err != nil {
 			return Compared{}, failure.Of(err)
+		}
+		for i, option := range options {
+			if option.Refused == "" && !option.FromRemnant {
+				options[i].Range = doubts.rangeOf(option.Offer.Cloth, option.Amount, out.Ended.Early)
+			}
 		}
 		out.Cloths = append(out.Cloths, Ranked{Cloth: cloth.Cloth.Name, Options: options, needs: needs})
 	}

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/quote"
 	"ellwand/pieces"
@@ -52,19 +53,18 @@ func searchedWith(search Search) quote.Searched {
 }
 
 // rangeOf the amount of a cloth.
-func (d doubter) rangeOf(of Estimated) quote.Range {
+func (d doubter) rangeOf(c cloth.Cloth, a quote.Amount, endedEarly bool) quote.Range {
 	searched := d.searched
-	if of.Ended.Early {
+	if endedEarly {
 		searched = quote.Briefly
 	}
-	doubts := []quote.Doubt{d.measures(of.Cloth.Name), {Of: quote.TrueWidth}, quote.WashDoubt(of.Cloth),
-		quote.SearchDoubt(of.Amount.Found, searched)}
+	doubts := []quote.Doubt{d.measures(c.Name), {Of: quote.TrueWidth}, quote.WashDoubt(c), quote.SearchDoubt(a.Found, searched)}
 	for _, offer := range d.work.Cloths {
-		if offer.Cloth.Name == of.Cloth.Name && !offer.Measured {
-			doubts[1] = quote.WidthDoubt(of.Cloth)
+		if offer.Cloth.Name == c.Name && !offer.Measured {
+			doubts[1] = quote.WidthDoubt(c)
 		}
 	}
-	return quote.RangeOf(of.Cloth, of.Amount, doubts...)
+	return quote.RangeOf(c, a, doubts...)
 }
 
 // measures is the doubt of derived measurements: the length goes as the area of the

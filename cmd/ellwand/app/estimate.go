@@ -39,7 +39,7 @@ func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search 
 	}
 	doubts := newDoubter(work, search)
 	for i, found := range out {
-		out[i].Range = doubts.rangeOf(found)
+		out[i].Range = doubts.rangeOf(found.Cloth, found.Amount, found.Ended.Early)
 	}
 	return out, nil
 }

@@ -34,6 +34,8 @@ type Option struct {
 	// Mark of the lay, by which its plan is known.
 	Mark    string `json:"mark,omitempty"`
 	RestsOn *Basis `json:"rests_on,omitempty"`
+	// Range is between which lengths to buy the amount may prove to lie.
+	Range *Range `json:"range,omitempty"`
 }
 
 // ComparisonOf the offers of a job.
@@ -56,6 +58,10 @@ func optionOf(currency quote.Currency, option quote.Option) Option {
 	if option.Refused == "" {
 		out.Cost, out.BuyMM = currency.Plain(option.Cost), tidy(option.Bought)
 		out.LeftOverMM, out.RestsOn = tidy(option.LeftOver), basisOf(option.Amount)
+		if !option.FromRemnant {
+			between := rangeOf(option.Range)
+			out.Range = &between
+		}
 		out.Mark = option.Amount.Mark
 	}
 	return out

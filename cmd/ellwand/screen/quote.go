@@ -6,6 +6,7 @@ import (
 	"strings"
 	"time"
 
+	"ellwand/cmd/ellwand/words"
 	"ellwand/fabric/quote"
 )
 
@@ -42,6 +43,12 @@ func Quote(w io.Writer, q quote.Quote) {
 	fmt.Fprintln(w, t.In(w))
 	for _, cloth := range q.Cloths {
 		fmt.Fprintf(w, "%s rests on: %s%s\n", cloth.Cloth, cloth.Option.Amount.RestsOn(q.Units), kept(cloth.Option.Amount))
+	}
+	for _, cloth := range q.Cloths {
+		if r := cloth.Option.Range; r.High > r.Low {
+			fmt.Fprintf(w, "%s: %s, for what is not measured; ellwand estimate says what would narrow it\n", cloth.Cloth,
+				words.Between(cloth.Option.Offer.Cloth, r))
+		}
 	}
 	for _, cloth := range q.Cloths {
 		if amount := cloth.Option.Amount; amount.Mark != "" {

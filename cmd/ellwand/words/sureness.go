@@ -6,6 +6,7 @@ import (
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
 )
 
@@ -25,19 +26,19 @@ func Sureness(work *job.Work, found app.Estimated) string {
 	case r.Low == r.High:
 		return fmt.Sprintf("It stays %s though %s.", say, listed(unknown))
 	}
-	return fmt.Sprintf("%s, say %s: %s. Narrower with %s.", Between(found), say, listed(unknown), listed(narrower))
+	return fmt.Sprintf("%s, say %s: %s. Narrower with %s.", Between(found.Cloth, r), say, listed(unknown), listed(narrower))
 }
 
 // bare is a length without its unit, which follows.
 func bare(length string) string { return length[:strings.LastIndex(length, " ")] }
 
 // Between says between which amounts the one to buy may prove to lie: "1.30 to 1.50 m".
-func Between(found app.Estimated) string {
-	shop := shopUnits(found.Cloth)
-	if found.Range.Low == found.Range.High {
-		return shop(found.Range.High)
+func Between(c cloth.Cloth, r quote.Range) string {
+	shop := shopUnits(c)
+	if r.Low == r.High {
+		return shop(r.High)
 	}
-	return bare(shop(found.Range.Low)) + " to " + shop(found.Range.High)
+	return bare(shop(r.Low)) + " to " + shop(r.High)
 }
 
 // doubtful says what is not known, and what would tell.
