@@ -1,27 +1,56 @@
 package circles
 
 import (
+	"io/fs"
+	"os"
+	"path/filepath"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
 
-// Files in a folder refer one way.
+// The files of every package refer one way, so that each can be read after those that it
+// uses.
 func TestFilesReferOneWay(t *testing.T) {
-	found, err := Of("ellwand/...")
-	require.NoError(t, err)
-	for _, circle := range found {
-		t.Errorf("%s: %v refer to each other; move what all of them need into a file below", circle.Package, circle.Files)
+	for _, room := range []string{"cmd", "draft", "fabric", "nest", "pieces"} {
+		require.NoError(t, fs.WalkDir(os.DirFS("../.."), room, func(path string, entry fs.DirEntry, err error) error {
+			if err != nil || !entry.IsDir() {
+				return err
+			}
+			if entry.Name() == "testdata" {
+				return fs.SkipDir
+			}
+			circle, err := Of(filepath.Join("../..", path))
+			assert.Empty(t, circle, "%s: these files refer to each other in a circle", path)
+			return err
+		}))
 	}
 }
 
-// The package in testdata/ring has three files in a circle, one that only uses them and
-// one that they use.
-func TestCirclesAreFound(t *testing.T) {
-	found, err := Of("./testdata/ring")
-	require.NoError(t, err)
-	assert.Equal(t, []Circle{{"ellwand/testdata/circles/testdata/ring", []string{"a.go", "b.go", "c.go"}}}, found)
-	_, err = Of("./testdata/missing")
-	require.Error(t, err)
+func TestCircleIsFound(t *testing.T) {
+	folder := t.TempDir()
+	write := func(name, text string) {
+		require.NoError(t, os.WriteFile(filepath.Join(folder, name), []byte("package a\n"+text), 0o600))
+	}
+	circle := func() []string {
+		found, err := Of(folder)
+		require.NoError(t, err)
+		return found
+	}
+	assert.Empty(t, circle())
+	write("a.go", "import \"b\"\ntype A struct{ first b.B }\nfunc (a A) all() int { return a.some() }")
+	write("b.go", "func (a A) some() int { first := 1; return first }")
+	assert.Equal(t, []string{"a.go", "b.go"}, circle())
+	write("a.go", "type A struct{ first int }")
+	assert.Empty(t, circle())
+	write("c.go", "func c(a A) int { return a.first + d }")
+	write("d.go", "var d = e()")
+	write("e.go", "func e() int { return c(A{}) }")
+	assert.Equal(t, []string{"c.go", "d.go", "e.go"}, circle())
+	write("e.go", "func e( {")
+	_, err := Of(folder)
+	assert.Error(t, err)
+	_, err = Of(filepath.Join(folder, "missing"))
+	assert.Error(t, err)
 }
