@@ -41,7 +41,7 @@ var readers = map[string]string{
 	"fabric/remnant/both.go":                "what a change is called for programs",
 	"pieces/drawing/font.go":                "words, to break them into lines",
 	"pieces/drawing/pdf.go":                 "what a library calls a filled area",
-	"pieces/marks/called.go":                "the names of marks: the one place",
+	"pieces/marks":                          "the names of marks: the one place",
 	"pieces/measure/format.go":              "a number as worded, to leave its zeros out",
 	"pieces/measure/number.go":              "numbers",
 	"pieces/measure/parse.go":               "lengths",
