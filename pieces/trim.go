@@ -32,6 +32,15 @@ func (p Piece) AtSeam() (Piece, error) {
 	return out, nil
 }
 
+// Seam is the piece drawn by its seam line as AtSeam has it, or as it stands where that
+// is not known.
+func (p Piece) Seam() Piece {
+	if seam, err := p.AtSeam(); err == nil {
+		return seam
+	}
+	return p
+}
+
 // trimTolerance, mm, of the chords along which curves are trimmed.
 const trimTolerance = 0.01
 
@@ -199,8 +208,5 @@ func (p Piece) trimmedDarts(to Piece) []Dart {
 // the curves; where that is not known the cutting line. A piece without edges
 // gives an empty ring.
 func (p Piece) SeamOutline(tolerance float64) orb.Ring {
-	if seam, err := p.AtSeam(); err == nil {
-		p = seam
-	}
-	return p.Boundary(tolerance)
+	return p.Seam().Boundary(tolerance)
 }

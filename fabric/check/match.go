@@ -115,6 +115,7 @@ func checkCentres(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error 
 // centre is a point of the centre of a piece: of its fold edge, of the first
 // edge whose name begins with "centre", or of its grainline.
 func centre(piece pieces.Piece) orb.Point {
+	piece = piece.Seam()
 	if edge, ok := piece.Edge(piece.Fold); ok && piece.Fold != seams.None {
 		return edge.Path.Start()
 	}

@@ -16,6 +16,7 @@ import (
 // seam, the lower edge of what hangs side by side, or the upper left corner of a patch
 // pocket.
 func matchPoint(piece pieces.Piece, name marks.Name) (orb.Point, bool) {
+	piece = piece.Seam()
 	switch {
 	case name.Seam() != seams.None:
 		var ends []orb.Point

@@ -39,6 +39,7 @@ func bindCentre(m *Matching, a axis, i int) error {
 
 // centreOf is a point of the line that is to lie on the centre line.
 func centreOf(piece pieces.Piece) orb.Point {
+	piece = piece.Seam()
 	for _, edge := range piece.Edges {
 		if edge.Name == piece.Fold && piece.Fold != seams.None {
 			return edge.Path[0].Start()

@@ -16,6 +16,7 @@ const matchTolerance = 1.0
 // seam line; the lower end of a seam; the lower edge of what hangs side by side; or
 // where the upper left corner of a patch pocket lies, on it and below it.
 func PointNamed(piece pieces.Piece, name marks.Name) (orb.Point, bool) {
+	piece = piece.Seam()
 	switch {
 	case name.Seam() != seams.None:
 		return lowestEnd(piece, func(e pieces.Edge) bool { return isOfSeam(e, name.Seam()) })

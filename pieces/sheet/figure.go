@@ -58,10 +58,7 @@ func NewFigure(sizes ...pieces.Piece) (Figure, error) {
 		if err != nil {
 			return Figure{}, err
 		}
-		if seam, err := p.AtSeam(); err == nil {
-			p = seam // so that the seam line of a kept cutting line is drawn too
-		}
-		f.Sizes = append(f.Sizes, Drawn{p, ring})
+		f.Sizes = append(f.Sizes, Drawn{p.Seam(), ring}) // so that a kept cutting line has its seam line
 	}
 	smallest := sizes[0]
 	if len(sizes) > 1 {

@@ -218,10 +218,7 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 	if err == nil && out.Fit.Answer == remnant.TooLittle && piece.Exact != nil {
 		out.Fit, err = proven(ctx, on(*piece.Exact, question), out.Fit, search, watch)
 	}
-	out.Rough = rough(question.Pieces)
-	for _, p := range question.Pieces {
-		out.Accuracy = max(out.Accuracy, p.Accuracy)
-	}
+	out.Rough, out.Accuracy = Rough(question.Pieces)
 	if err == nil && out.Fit.Answer == remnant.TooLittle && len(out.Rough) > 0 {
 		out.Fit, err = provenOfLeast(ctx, piece, question, out.Fit, search, watch)
 	}
@@ -281,17 +278,6 @@ func provenOfLeast(ctx context.Context, piece PieceOfCloth, q remnant.Question, 
 	}
 	no.Answer = remnant.NotFound
 	return no, nil
-}
-
-// rough names the pieces whose outlines are only so accurate, each once.
-func rough(all []pieces.Piece) []string {
-	var out []string
-	for _, p := range all {
-		if p.Accuracy > 0 && !slices.Contains(out, p.Name) {
-			out = append(out, p.Name)
-		}
-	}
-	return out
 }
 
 // approximate names the pieces that are given only approximately, each once.

@@ -12,6 +12,7 @@ import (
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
 	"ellwand/pieces"
+	"ellwand/pieces/marks"
 )
 
 // pattern reads a file of pieces beside the job.
@@ -122,9 +123,7 @@ func (r *resolver) inPlace(made *Made, own []pieces.Piece) {
 // same length are left out.
 func altered(drafted, piece pieces.Piece) []draft.Row {
 	const same = 0.01 // mm: what a file rounds
-	if seam, err := piece.AtSeam(); err == nil {
-		piece = seam
-	}
+	piece = piece.Seam()
 	var out []draft.Row
 	for _, e := range piece.Edges {
 		before, ok := drafted.Edge(e.Name)
@@ -175,4 +174,22 @@ func (f *File) patternSizes() []string {
 		}
 	}
 	return nil
+}
+
+// unsureMatches says of which match points of a cloth with a repeat it is not known
+// where the seam lies.
+func (r *resolver) unsureMatches() {
+	for _, offer := range r.work.Cloths {
+		if offer.Cloth.Repeat.IsPlain() {
+			continue
+		}
+		for _, piece := range r.work.PiecesOf(offer.Cloth.Name) {
+			for _, notch := range piece.Notches {
+				if e, ok := piece.Edge(notch.Edge); ok && e.Unknown && notch.Match != marks.None {
+					r.work.note(fmt.Sprintf("%s: nobody knows how much allowance its edge %q includes, so that the print "+
+						"is matched at its cutting line, and not at the seam", piece.Name, e.Name))
+				}
+			}
+		}
+	}
 }

@@ -28,6 +28,7 @@ func (f *File) resolve(shorter shortening) (*Work, error) {
 	r.garments(wearers)
 	r.emptyCloths()
 	r.namedOnCloths()
+	r.unsureMatches()
 	r.quote()
 	if err := r.faults.OrNil(); err != nil {
 		return nil, err

@@ -70,10 +70,7 @@ func (m Maker) sideOf(path Path, what string, edges map[string]Text, made []piec
 			m.Fault(path.Key(name), strict.Unknown, "%s: there is no piece %q; %s", what, name, strict.Hint(name, pieceNames(made)))
 			return out, false
 		}
-		piece := made[at]
-		if seam, err := piece.AtSeam(); err == nil {
-			piece = seam
-		}
+		piece := made[at].Seam()
 		length, ok := m.seamLength(path.Key(name), what+": piece "+name, edges[name], piece, s)
 		if !ok {
 			return out, false

@@ -62,6 +62,9 @@ func printEach(w io.Writer, work *job.Work, needs []app.Estimated, why bool) {
 			fmt.Fprintln(w, words.Matching(work, need))
 		}
 		fmt.Fprintln(w, words.Sureness(work, found))
+		if names, accuracy := app.Rough(work.PiecesOf(c.Name)); len(names) > 0 {
+			fmt.Fprintln(w, words.Rough(work, names, accuracy))
+		}
 		if found.Kept {
 			fmt.Fprintln(w, words.Kept)
 		}

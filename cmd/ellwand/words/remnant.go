@@ -74,7 +74,7 @@ func Evidence(work *job.Work, a app.RemnantAnswer, why bool) []string {
 		out = []string{unproven(work, a)}
 	}
 	if len(a.Rough) > 0 {
-		out = append(out, rough(work, a))
+		out = append(out, Rough(work, a.Rough, a.Accuracy))
 	}
 	if len(a.Tried) > 0 {
 		out = append(out, ways(work, a, why)...)
@@ -153,17 +153,6 @@ func unproven(work *job.Work, a app.RemnantAnswer) string {
 	}
 	return fmt.Sprintf("As the outlines are given, %s. But the job calls %s approximate, so that this is no proof: lay the "+
 		"pieces themselves on the cloth.", reason.Once(a.Fit.Proof), strings.Join(a.Approximate, ", "))
-}
-
-// rough says how pieces that were measured or traced are laid.
-func rough(work *job.Work, a app.RemnantAnswer) string {
-	const most = 4
-	names := strings.Join(a.Rough, ", ")
-	if len(a.Rough) > most {
-		names = counted(len(a.Rough), "piece", "pieces")
-	}
-	return fmt.Sprintf("Measured to within %s, and so laid that much larger all round: %s. What is proven impossible is "+
-		"proven of outlines that much smaller.", work.Format(a.Accuracy), names)
 }
 
 // closest says which pieces stick out, and by how much.
