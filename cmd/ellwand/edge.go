@@ -78,7 +78,8 @@ func withDetails(err error, args []string) error {
 	if failed != nil {
 		return fmt.Errorf("%w; nothing of yours was changed by it. Please report it with the job file", err)
 	}
-	return fmt.Errorf("%w; nothing of yours was changed by it. The details are in %s: please report it with them and the job file",
+	return fmt.Errorf("%w; nothing of yours was changed by it. The details are in %s: please report it with them and "+
+		"the job file",
 		err, name)
 }
 

@@ -18,8 +18,9 @@ func errorDocument(status int, err error) report.Error {
 	var refused *strict.Faults
 	if errors.As(err, &refused) {
 		for _, fault := range refused.List {
-			out.Faults = append(out.Faults, report.Fault{File: refused.FileOf(fault), Line: fault.Line, Path: fault.Path.String(),
-				Text: fault.Text})
+			out.Faults = append(out.Faults,
+				report.Fault{File: refused.FileOf(fault), Line: fault.Line, Path: fault.Path.String(),
+					Text: fault.Text})
 		}
 	}
 	return out

@@ -49,7 +49,8 @@ Print at 100 %, and measure the square before you cut.`,
 	flags := cmd.Flags()
 	flags.StringVarP(&p.output, "output", "o", "", "the PDF to write (required)")
 	p.paper.register(cmd, "a4")
-	flags.Var(limit.EntriesOf(&p.sizes, limit.Sizes), "sizes", "sizes of the job's table to nest, smallest first: 10,12,14")
+	flags.Var(limit.EntriesOf(&p.sizes, limit.Sizes), "sizes", "sizes of the job's table to nest, smallest first: "+
+		"10,12,14")
 	flags.StringVar(&p.seams, "seams", "", "with --sizes: the size whose seam lines are drawn; the first if not given")
 	return cmd
 }

@@ -31,8 +31,10 @@ func (t *tableOptions) register(cmd *cobra.Command) {
 	flags := cmd.Flags()
 	flags.BoolVar(&t.wanted, "table", false,
 		"a table by garment or size, nap and width, in metres and yards")
-	flags.Var(limit.EntriesOf(&t.sizes, limit.Sizes), "sizes", "with --table: a row for each of these sizes of the job's size table")
-	flags.VarP(limit.EntriesOf(&t.outputs, limit.Outputs), "output", "o", "with --table: files to write it to, .csv, .md or .pdf")
+	flags.Var(limit.EntriesOf(&t.sizes, limit.Sizes), "sizes", "with --table: a row for each of these sizes of the "+
+		"job's size table")
+	flags.VarP(limit.EntriesOf(&t.outputs, limit.Outputs), "output", "o", "with --table: files to write it to, .csv, "+
+		".md or .pdf")
 	flags.StringVar(&t.paper, "paper", "a4", "with --table: a4 or letter")
 }
 

@@ -110,5 +110,6 @@ func contactFormat(path, title string, page drawing.Page) (func(io.Writer) error
 	case ".png":
 		return func(w io.Writer) error { return drawing.WritePNG(w, page, pixelsPerMM) }, nil
 	}
-	return nil, fmt.Errorf("the contact sheet is written as .pdf, .svg or .png, but the file is named %s; give it one of these endings", path)
+	return nil, fmt.Errorf("the contact sheet is written as .pdf, .svg or .png, but the file is named %s; give it "+
+		"one of these endings", path)
 }

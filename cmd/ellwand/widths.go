@@ -61,7 +61,8 @@ func inMetres(option, text string, unit measure.Unit) error {
 	if parts == nil || parts[1] == "0" || unit == measure.Metre || unit == measure.Yard {
 		return nil
 	}
-	return fmt.Errorf("%s: %s %s is no piece of cloth; were metres meant? Write %s.%sm", option, text, unit, parts[1], parts[2])
+	return fmt.Errorf("%s: %s %s is no piece of cloth; were metres meant? Write %s.%sm", option, text, unit, parts[1],
+		parts[2])
 }
 
 // widthEntries parts a list of widths at its commas, but for one that is a

@@ -69,7 +69,8 @@ func (o jigsawOptions) run(path string) error {
 		return fmt.Errorf("--columns and --rows must be from 1 to %d", mostCuts)
 	}
 	puzzle := jigsaw.New(o.seed, shape, o.length, o.width, o.columns, o.rows)
-	in := instance.Instance{Name: fmt.Sprintf("jigsaw, %s, seed %d, length %g", shape, o.seed, o.length), Problem: puzzle.Problem}
+	in := instance.Instance{Name: fmt.Sprintf("jigsaw, %s, seed %d, length %g", shape, o.seed, o.length),
+		Problem: puzzle.Problem}
 	out := files.Set{Force: o.force}
 	if err := out.Add(path, func(w io.Writer) error { return in.Write(w) }); err != nil {
 		return err

@@ -47,7 +47,8 @@ func FoldedIn(c cloth.Cloth, depth float64) (double, single Bed) {
 	width := c.WidthLaid()
 	double = Bed{Kind: lay.FoldedAlong, Width: depth - c.Selvedge, V: depth - c.Selvedge}
 	begin := depth + math.Max(0, c.Gap-c.Selvedge)
-	single = Bed{Kind: lay.Open, Width: width - depth - begin - c.Selvedge, At: orb.Point{0, begin}, V: depth + begin - c.Selvedge}
+	single = Bed{Kind: lay.Open, Width: width - depth - begin - c.Selvedge, At: orb.Point{0, begin},
+		V: depth + begin - c.Selvedge}
 	double.Shared, single.Shared = true, true
 	return double.trimmed(c), single.trimmed(c)
 }

@@ -27,7 +27,8 @@ func checkAmounts(p lay.Plan, _ []openedPiece, _ []pieces.Piece) error {
 		dry /= 1 - p.Cloth.Shrinkage.Warp
 	}
 	if !same(p.Buy, p.There) || !same(p.Need, need) || dry > p.There+matchTolerance {
-		return fmt.Errorf("of %.1f mm of cloth that is there the lay takes %.1f mm, and says %.1f of %.1f", p.There, dry, p.Need, p.Buy)
+		return fmt.Errorf("of %.1f mm of cloth that is there the lay takes %.1f mm, and says %.1f of %.1f", p.There, dry,
+			p.Need, p.Buy)
 	}
 	return nil
 }

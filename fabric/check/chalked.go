@@ -37,7 +37,8 @@ func Chalk(p lay.Plan, l lay.Laid, said Chalked) error {
 	}
 	step := said.Unit.System().Step()
 	faults := []error{
-		shownIn(said.Along, near[0]-beginOf(p, l), said.Unit, step), shownIn(said.Near, fromEdge(p, l, near), said.Unit, step),
+		shownIn(said.Along, near[0]-beginOf(p, l), said.Unit, step), shownIn(said.Near, fromEdge(p, l, near), said.Unit,
+			step),
 		shownIn(said.Far, fromEdge(p, l, far), said.Unit, step),
 	}
 	if up == strings.HasPrefix(said.Arrow, "to") {

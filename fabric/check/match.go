@@ -39,7 +39,8 @@ func checkMatches(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error 
 				if !ok {
 					seen[at.image] = at.place
 				} else if off := math.Abs(math.Remainder(at.place-first, period)); off > matchTolerance {
-					faults = append(faults, fmt.Errorf("%s copy %d: its match point %q lies %.1f mm off the repeat", o.Name, o.Copy, match.Name, off))
+					faults = append(faults,
+						fmt.Errorf("%s copy %d: its match point %q lies %.1f mm off the repeat", o.Name, o.Copy, match.Name, off))
 				}
 			}
 		}
@@ -106,7 +107,8 @@ func checkCentres(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error 
 		}
 		drawn, _ := onCloth(p, o, asked[source], centre(asked[source]))
 		if off := math.Abs(math.Remainder(drawn[1]-repeat.CentreLine, repeat.Across)); off > matchTolerance {
-			faults = append(faults, fmt.Errorf("%s copy %d: its centre lies %.1f mm off its line of the repeat", o.Name, o.Copy, off))
+			faults = append(faults,
+				fmt.Errorf("%s copy %d: its centre lies %.1f mm off its line of the repeat", o.Name, o.Copy, off))
 		}
 	}
 	return errors.Join(faults...)

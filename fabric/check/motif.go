@@ -34,7 +34,8 @@ func checkMotif(p lay.Plan, o openedPiece, asked pieces.Piece) error {
 	along := math.Abs(math.Remainder(drawn[0]-motif.Along, repeat.Along))
 	across := math.Abs(math.Remainder(drawn[1]-motif.Across, repeat.Across))
 	if !(along <= matchTolerance && across <= matchTolerance) {
-		return fmt.Errorf("%s copy %d: the centre of the motif lies %.1f mm along and %.1f mm across off its point", o.Name, o.Copy, along, across)
+		return fmt.Errorf("%s copy %d: the centre of the motif lies %.1f mm along and %.1f mm across off its point", o.Name,
+			o.Copy, along, across)
 	}
 	return nil
 }

@@ -28,7 +28,8 @@ func (m Motif) Has(piece string) bool { return slices.Contains(m.Pieces, piece) 
 // check refuses a place off the cloth, and a print that does not repeat.
 func (m Motif) check(_ float64, repeat Repeat, say func(mm float64) string) error {
 	if !IsLength(m.Along) || !IsLength(m.Across) {
-		return fmt.Errorf("the centre of the motif lies %s along and %s across; neither can be negative", say(m.Along), say(m.Across))
+		return fmt.Errorf("the centre of the motif lies %s along and %s across; neither can be negative", say(m.Along),
+			say(m.Across))
 	}
 	if len(m.Pieces) > 0 && (repeat.Along == 0 || repeat.Across == 0) {
 		return errors.New("a motif can only be centred where the print repeats; give the repeat along and across")

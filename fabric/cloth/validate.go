@@ -26,7 +26,8 @@ func (c Cloth) Check() error {
 	case !IsLength(c.Selvedge):
 		fault("the selvedge is %s; it cannot be negative (10 mm each side is usual)", c.Say(c.Selvedge))
 	case 2*c.Selvedge >= c.Width:
-		fault("two selvedges of %s leave nothing of a width of %s; give the selvedge of one side (10 mm is usual)", c.Say(c.Selvedge), c.Say(c.Width))
+		fault("two selvedges of %s leave nothing of a width of %s; give the selvedge of one side (10 mm is usual)",
+			c.Say(c.Selvedge), c.Say(c.Width))
 	}
 	if !IsLength(c.Step) {
 		fault("the step of the shop is %s; it cannot be negative (10 cm, or 1/8 yd, is usual)", c.Say(c.Step))
@@ -65,7 +66,8 @@ func (c Cloth) checkHandling() error {
 	}
 	for _, repeat := range []float64{c.Repeat.Along, c.Repeat.Across} {
 		if !IsLength(repeat) || repeat > 0 && repeat < leastRepeat {
-			fault("a repeat of %s cannot be matched; give the length after which the pattern comes again, 2 mm or more, or none for plain cloth", c.Say(repeat))
+			fault("a repeat of %s cannot be matched; give the length after which the pattern comes again, 2 mm or more, or "+
+				"none for plain cloth", c.Say(repeat))
 		}
 	}
 	if !IsLength(c.Repeat.CentreLine) {

@@ -87,7 +87,8 @@ func (p Plan) PartOf(l Laid) Part {
 	if l.Part < len(p.Parts) {
 		return p.Parts[l.Part]
 	}
-	return Part{Length: p.Length, Width: p.Width, Plies: p.Lay.Plies(), FoldLow: p.Lay == FoldedAlong || p.Lay == BothSelvedgesIn}
+	return Part{Length: p.Length, Width: p.Width, Plies: p.Lay.Plies(),
+		FoldLow: p.Lay == FoldedAlong || p.Lay == BothSelvedgesIn}
 }
 
 // Least is a length of cloth that no layout in this lay can beat, mm: Bound,

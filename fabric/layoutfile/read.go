@@ -25,7 +25,8 @@ func Read(r io.Reader) (lay.Plan, error) {
 		return lay.Plan{}, errors.New("this is no layout, as --layout writes it")
 	}
 	if in.Version != Version {
-		return lay.Plan{}, fmt.Errorf("the form of this layout is %d, and %d is the one that can be read", in.Version, Version)
+		return lay.Plan{}, fmt.Errorf("the form of this layout is %d, and %d is the one that can be read", in.Version,
+			Version)
 	}
 	out := lay.Plan{FoldedIn: in.FoldedIn}
 	out.Cloth.Name = in.Cloth

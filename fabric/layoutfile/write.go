@@ -131,7 +131,8 @@ func repeatOf(plan lay.Plan) *Repeat {
 		CentreLine: repeat.CentreLine, Centred: pointsOf(rules.Centres(plan)),
 	}
 	for _, match := range plan.Matches {
-		out.Matches = append(out.Matches, Match{Name: match.Name.String(), Way: way(match.Across), Points: pointsOf(rules.PointsOf(plan, match))})
+		out.Matches = append(out.Matches,
+			Match{Name: match.Name.String(), Way: way(match.Across), Points: pointsOf(rules.PointsOf(plan, match))})
 	}
 	return out
 }

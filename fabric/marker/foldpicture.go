@@ -25,7 +25,8 @@ const bulge = 0.02
 
 // profiles of a lay: one, or two for a lay in stretches.
 func profiles(plan lay.Plan) []profile {
-	flat := profile{"seen from the cut end", [][]orb.Point{{{0, 0}, {1, 0}}}, []profileMark{{0, 0, "selvedge"}, {1, 0, "selvedge"}}}
+	flat := profile{"seen from the cut end", [][]orb.Point{{{0, 0}, {1, 0}}},
+		[]profileMark{{0, 0, "selvedge"}, {1, 0, "selvedge"}}}
 	double := profile{"seen from the cut end", [][]orb.Point{{{1, 0}, {bulge, 0}, {0, 0.5}, {bulge, 1}, {1, 1}}},
 		[]profileMark{{0, 0, "fold"}, {1, 0, "selvedges"}}}
 	switch plan.Lay {

@@ -10,7 +10,8 @@ const rowHeight = 5.6
 var columns = []struct {
 	share   float64
 	figures bool
-}{{9, true}, {40, false}, {36, false}, {15, false}, {22, false}, {19, false}, {27, true}, {27, true}, {27, true}, {52, false}}
+}{{9, true}, {40, false}, {36, false}, {15, false}, {22, false}, {19, false}, {27, true}, {27, true}, {27, true}, {52,
+	false}}
 
 // drawTable draws the laying table on pages of its own, its head repeated.
 func (s *sheets) drawTable() {

@@ -14,7 +14,8 @@ func (s *sheets) drawInnerLines(v view, shown []shownPiece, labels []label) {
 	case lay.SelvedgeIn:
 		s.innerLine(v, orb.Point{v.from, s.plan.FoldedIn}, orb.Point{v.to, s.plan.FoldedIn}, "edge folded in", shown, labels)
 	case lay.BothSelvedgesIn:
-		s.innerLine(v, orb.Point{v.from, s.plan.Width / 2}, orb.Point{v.to, s.plan.Width / 2}, "selvedges meet", shown, labels)
+		s.innerLine(v, orb.Point{v.from, s.plan.Width / 2}, orb.Point{v.to, s.plan.Width / 2}, "selvedges meet", shown,
+			labels)
 	case lay.InStretches:
 		if len(s.plan.Parts) < 2 || s.plan.Parts[1].X < v.from || s.plan.Parts[1].X > v.to {
 			return

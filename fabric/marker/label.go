@@ -126,7 +126,8 @@ func numbers(piece shownPiece) []attempt {
 		out = append(out, attempt{piece, label{points: points}})
 	}
 	for _, points := range []float64{6, 5, 4.5} {
-		out = append(out, attempt{piece, label{plain: true, points: points}}, attempt{piece, label{plain: true, points: points, up: true}})
+		out = append(out, attempt{piece, label{plain: true, points: points}},
+			attempt{piece, label{plain: true, points: points, up: true}})
 	}
 	return out
 }

@@ -27,7 +27,8 @@ func (s *sheets) labelInTheMiddle(piece shownPiece) label {
 	l := label{number: piece.number, plain: true, points: 4.5}
 	width, height := s.blockSize(l)
 	middle := middleOf(piece.visible)
-	l.box = orb.Bound{Min: orb.Point{middle[0] - width/2, middle[1] - height/2}, Max: orb.Point{middle[0] + width/2, middle[1] + height/2}}
+	l.box = orb.Bound{Min: orb.Point{middle[0] - width/2, middle[1] - height/2},
+		Max: orb.Point{middle[0] + width/2, middle[1] + height/2}}
 	return l
 }
 

@@ -132,7 +132,8 @@ func (s *sheets) listRest(x float64, rests []leftover) {
 	}
 	y += 8
 	s.Plain(8.5)
-	for _, line := range s.Wrapped("White is left over: usable cloth from cut end to cut end, selvedges and flaws apart. Keep what is large enough for a pocket, a facing or a bag, with its warp marked.", s.Width-margin-x) {
+	for _, line := range s.Wrapped("White is left over: usable cloth from cut end to cut end, selvedges and flaws "+
+		"apart. Keep what is large enough for a pocket, a facing or a bag, with its warp marked.", s.Width-margin-x) {
 		s.Text(x, y, line)
 		y += adviceStep
 	}

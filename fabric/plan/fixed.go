@@ -39,7 +39,8 @@ func (t *Table) aroundFixed(kind lay.Kind) (found *SolvedLay, why, err error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	one := SolvedBed{Bed: b, Templates: templates, Problem: problem, Layout: laid, Bound: bound.Length(problem), matched: matched}
+	one := SolvedBed{Bed: b, Templates: templates, Problem: problem, Layout: laid, Bound: bound.Length(problem),
+		matched: matched}
 	found = SpreadOf(t.Cloth, one)
 	found.Bound = t.boundOf(kind, one)
 	return found, nil, nil
@@ -119,7 +120,8 @@ func (t *Table) laidAround(kind lay.Kind, problem layout.Problem, start layout.L
 	laid := result.Layout
 	laid.Length = LengthOf(problem, laid)
 	if err := verify.Layout(problem, laid); err != nil {
-		return layout.Layout{}, fmt.Errorf("%w: the layout of the lay %s failed its check and is not shown: %w", ErrInternal, kind, err)
+		return layout.Layout{}, fmt.Errorf("%w: the layout of the lay %s failed its check and is not shown: %w",
+			ErrInternal, kind, err)
 	}
 	return laid, nil
 }

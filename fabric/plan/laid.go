@@ -75,7 +75,8 @@ func laid(t rules.Template, problem layout.Problem, at layout.Placement) lay.Lai
 		Grain:   [2]orb.Point{geometry.Apply(m, t.Piece.Grain.From), geometry.Apply(m, t.Piece.Grain.To)},
 	}
 	for _, allowed := range problem.Items[at.Item].Turns {
-		out.Turnings = append(out.Turnings, lay.Turning{Degrees: geometry.WholeTurn(allowed.Degrees), Mirrored: allowed.Mirrored})
+		out.Turnings = append(out.Turnings,
+			lay.Turning{Degrees: geometry.WholeTurn(allowed.Degrees), Mirrored: allowed.Mirrored})
 	}
 	out.Seam = orb.Ring(geometry.Mapped(m, t.Piece.SeamOutline(drawTolerance)))
 	for _, notch := range t.Piece.Notches {
@@ -110,5 +111,6 @@ func laidNotch(m pieces.Motion, edge pieces.Edge, notch pieces.Notch) lay.Notch 
 	out := orb.Point{at[0] + float64(along[1]*edge.Allowance), at[1] - float64(along[0]*edge.Allowance)}
 	still := m
 	still.E, still.F = 0, 0
-	return lay.Notch{At: geometry.Apply(m, at), Out: geometry.Apply(m, out), Along: geometry.Apply(still, along), Count: notch.Count}
+	return lay.Notch{At: geometry.Apply(m, at), Out: geometry.Apply(m, out), Along: geometry.Apply(still, along),
+		Count: notch.Count}
 }

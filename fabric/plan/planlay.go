@@ -38,7 +38,8 @@ func (t *Table) planLay(kind lay.Kind) (lay.Plan, error) {
 // fault of the proof, and no answer.
 func SetBound(p *lay.Plan, bound float64) error {
 	if bound > p.Length*(1+ProofMargin) {
-		return fmt.Errorf("%w: the lay %s is %g mm long, and it was held for proven that none is below %g", ErrInternal, p.Lay, p.Length, bound)
+		return fmt.Errorf("%w: the lay %s is %g mm long, and it was held for proven that none is below %g", ErrInternal,
+			p.Lay, p.Length, bound)
 	}
 	p.Bound = min(bound, p.Length)
 	return nil

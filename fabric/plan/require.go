@@ -88,7 +88,8 @@ func endedWithOne(ctx context.Context, plans map[lay.Kind]lay.Plan) bool {
 
 // searchOrder has the open lay last: whatever the others find, opened out, is
 // a layout of it.
-var searchOrder = []lay.Kind{lay.FoldedAlong, lay.FoldedAcross, lay.CutAcross, lay.SelvedgeIn, lay.BothSelvedgesIn, lay.InStretches, lay.Open}
+var searchOrder = []lay.Kind{lay.FoldedAlong, lay.FoldedAcross, lay.CutAcross, lay.SelvedgeIn, lay.BothSelvedgesIn,
+	lay.InStretches, lay.Open}
 
 // costOfMatching lays the pieces on plain cloth in the same lay. The matched
 // layout is one of plain cloth too, and is where that search starts, so that

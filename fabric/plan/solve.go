@@ -46,7 +46,9 @@ func (t *Table) solveAt(kind lay.Kind, b bed.Bed, templates []rules.Template, sh
 	}
 	best := shorter(problem, result.Layout, known.valid)
 	if err := verify.Layout(problem, best); err != nil {
-		return nil, nil, fmt.Errorf("%w: the layout of the lay %s failed its check and is not shown: %w", ErrInternal, kind, err)
+		return nil, nil, fmt.Errorf("%w: the layout of the lay %s failed its check and is not shown: %w", ErrInternal, kind,
+			err)
 	}
-	return &SolvedBed{Bed: b, Templates: templates, Problem: problem, Layout: best, Bound: result.Bound, matched: matched}, nil, nil
+	return &SolvedBed{Bed: b, Templates: templates, Problem: problem, Layout: best, Bound: result.Bound,
+		matched: matched}, nil, nil
 }

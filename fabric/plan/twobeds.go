@@ -40,7 +40,8 @@ func (t *Table) selvedgeIn() (found *SolvedLay, why, err error) {
 		double, single := bed.FoldedIn(t.Cloth, depth)
 		all = append(all, t.shared(lay.SelvedgeIn, double, single, depth)...)
 	}
-	return t.inTwoBeds(all, errors.New("the pieces do not share out between two plies and one; fold the cloth along the warp, or lay it open"))
+	return t.inTwoBeds(all, errors.New("the pieces do not share out between two plies and one; fold the cloth along "+
+		"the warp, or lay it open"))
 }
 
 // shared lists the ways to share the pieces between two beds.
@@ -74,7 +75,8 @@ func (t *Table) shared(kind lay.Kind, double, single bed.Bed, depth float64) []a
 // piece that can be cut double needs.
 func (t *Table) depths() []float64 {
 	open := bed.Of(t.Cloth, lay.Open)
-	widest := bed.Bed{Kind: lay.FoldedAlong, Shared: true, Width: bed.UsableWidth(lay.Open, t.Cloth)/2 - 1, V: bed.UsableWidth(lay.Open, t.Cloth) / 2}
+	widest := bed.Bed{Kind: lay.FoldedAlong, Shared: true, Width: bed.UsableWidth(lay.Open, t.Cloth)/2 - 1,
+		V: bed.UsableWidth(lay.Open, t.Cloth) / 2}
 	var out []float64
 	for _, d := range t.Wanted {
 		made, ok := templatesIn(t.strict(), widest, d)

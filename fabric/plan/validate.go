@@ -23,7 +23,8 @@ func CheckJob(c cloth.Cloth, all []pieces.Piece) error {
 	for i, piece := range all {
 		faults = append(faults, piece.Check())
 		if lay.SourceOf(lay.Laid{Name: piece.Name, Garment: piece.Garment, Size: piece.Size}, all) != i {
-			faults = append(faults, fmt.Errorf("%s: two pieces have this name in the same garment and size; give one another name, or raise the cut count", piece.Name))
+			faults = append(faults, fmt.Errorf("%s: two pieces have this name in the same garment and size; give one "+
+				"another name, or raise the cut count", piece.Name))
 		}
 	}
 	return errors.Join(faults...)
@@ -38,7 +39,8 @@ func Matchable(repeat cloth.Repeat, all []pieces.Piece) []marks.Name {
 // NoMatch says that nothing is matched by some words, and what can be.
 func NoMatch(asked string, known []marks.Name) string {
 	if len(known) == 0 {
-		return fmt.Sprintf("nothing joins these pieces by %q, nor by anything else; leave match out, or name the pieces that "+
+		return fmt.Sprintf("nothing joins these pieces by %q, nor by anything else; leave match out, or name the pieces "+
+			"that "+
 			"hang side by side", asked)
 	}
 	words := make([]string, len(known))
@@ -55,7 +57,8 @@ func checkNames(c cloth.Cloth, all []pieces.Piece) error {
 	for _, list := range tasks {
 		for _, name := range list.Pieces {
 			if !slices.ContainsFunc(all, func(p pieces.Piece) bool { return p.Name == name }) {
-				faults = append(faults, fmt.Errorf("%s: there is no piece %q %s; name a piece that is cut from it", c, name, list.For))
+				faults = append(faults,
+					fmt.Errorf("%s: there is no piece %q %s; name a piece that is cut from it", c, name, list.For))
 			}
 		}
 	}

@@ -186,7 +186,8 @@ func (r ConversionRequest) basis() Conversion {
 	}
 	for _, width := range []float64{r.From, r.To} {
 		if inChart(width) != width {
-			return Conversion{Basis: ByArea, Uncovered: fmt.Sprintf("the chart has no column for a width of %s", centimetres(width))}
+			return Conversion{Basis: ByArea,
+				Uncovered: fmt.Sprintf("the chart has no column for a width of %s", centimetres(width))}
 		}
 	}
 	first, last := column(0, r.From), column(len(chartEighths)-1, r.From)

@@ -15,7 +15,8 @@ func ConvertByArea(length, fromWidth, toWidth float64) (float64, error) {
 	case !cloth.IsLength(length):
 		return 0, fmt.Errorf("the length is %s; it cannot be negative", centimetres(length))
 	case !cloth.IsLength(fromWidth) || fromWidth == 0 || !cloth.IsLength(toWidth) || toWidth == 0:
-		return 0, fmt.Errorf("the widths are %s and %s; both must be more than 0", centimetres(fromWidth), centimetres(toWidth))
+		return 0, fmt.Errorf("the widths are %s and %s; both must be more than 0", centimetres(fromWidth),
+			centimetres(toWidth))
 	}
 	return length * fromWidth / toWidth, nil
 }

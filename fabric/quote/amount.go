@@ -27,7 +27,8 @@ type Found struct {
 // lay that was tried can beat.
 func FoundIn(need plan.Requirement) Found {
 	chosen := need.Lays[need.Chosen]
-	out := Found{Lay: chosen.Lay.String(), Taken: need.Length, Bound: chosen.Least(), Density: chosen.Density, Mark: chosen.Mark}
+	out := Found{Lay: chosen.Lay.String(), Taken: need.Length, Bound: chosen.Least(), Density: chosen.Density,
+		Mark: chosen.Mark}
 	for _, p := range need.Lays {
 		if p.Possible() {
 			out.Bound = math.Min(out.Bound, p.Least())

@@ -88,9 +88,11 @@ func remnantOf(offer Offer, amount Amount, units Units) Option {
 	switch {
 	case out.LeftOver >= -remnantTolerance:
 	case amount.Never > out.Bought+remnantTolerance:
-		out.Refused = fmt.Sprintf("the remnant of %s cannot do: no way of laying takes less than %s", units.Long(out.Bought), units.Long(amount.Never))
+		out.Refused = fmt.Sprintf("the remnant of %s cannot do: no way of laying takes less than %s",
+			units.Long(out.Bought), units.Long(amount.Never))
 	default:
-		out.Refused = fmt.Sprintf("the remnant of %s is %s too short for the lay that was found; it is not proven that none fits", units.Long(out.Bought), units.Short(-out.LeftOver))
+		out.Refused = fmt.Sprintf("the remnant of %s is %s too short for the lay that was found; it is not proven that "+
+			"none fits", units.Long(out.Bought), units.Short(-out.LeftOver))
 	}
 	return out
 }
@@ -127,7 +129,8 @@ func (o Option) against(other Option, currency Currency, units Units) string {
 		outcome = "saves " + currency.Say(other.Cost-o.Cost)
 	}
 	return fmt.Sprintf("%s is %s dearer %s than %s, and %s: %s.",
-		o.Offer.Name, currency.Say(dearer), price.Each(), other.Offer.Name, outcome, strings.Join(o.reasons(other, units), ", "))
+		o.Offer.Name, currency.Say(dearer), price.Each(), other.Offer.Name, outcome, strings.Join(o.reasons(other, units),
+			", "))
 }
 
 func (o Option) reasons(other Option, units Units) []string {

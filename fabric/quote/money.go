@@ -36,7 +36,8 @@ func ParseCurrency(code string) (Currency, error) {
 	code = strings.ToUpper(strings.TrimSpace(code))
 	digits, known := currency.GetDigits(code)
 	if !known {
-		return Currency{}, fmt.Errorf("%q is not a currency; write its three letters of ISO 4217, such as EUR, GBP, USD or JPY", code)
+		return Currency{}, fmt.Errorf("%q is not a currency; write its three letters of ISO 4217, such as EUR, GBP, USD "+
+			"or JPY", code)
 	}
 	return Currency{code: code, decimals: int(digits)}, nil
 }
@@ -65,7 +66,8 @@ func (c Currency) Parse(text string) (Money, error) {
 		if c.decimals == 0 {
 			return 0, fmt.Errorf("%q has decimals, and %s has none; write it such as %s", text, c.code, c.example())
 		}
-		return 0, fmt.Errorf("%q has %d decimals, and %s has %d; write it such as %s (without thousands)", text, len(decimals), c.code, c.decimals, c.example())
+		return 0, fmt.Errorf("%q has %d decimals, and %s has %d; write it such as %s (without thousands)", text,
+			len(decimals), c.code, c.decimals, c.example())
 	}
 	minor, err := strconv.ParseInt(whole+decimals+strings.Repeat("0", c.decimals-len(decimals)), 10, 64)
 	if err != nil || minor > mostMoney {

@@ -67,7 +67,8 @@ func (a Amount) partsReckonedAgain(c cloth.Cloth) error {
 		name       string
 		says, want float64
 	}{
-		{"hand laying", a.HandLaying, byHand}, {"straightening", a.Straighten, c.Straighten}, {"shrinkage", a.Shrinkage, wetted - ends}, {"safety", a.Safety, need - wetted},
+		{"hand laying", a.HandLaying, byHand}, {"straightening", a.Straighten, c.Straighten}, {"shrinkage", a.Shrinkage,
+			wetted - ends}, {"safety", a.Safety, need - wetted},
 		{"what it never goes below", a.Never, (a.Bound + c.Straighten) / keeps},
 	} {
 		if math.Abs(part.says-part.want) > figureTolerance {

@@ -39,7 +39,8 @@ func (q Quote) linesReckonedAgain() []error {
 	for _, cloth := range q.Cloths {
 		line := next(Cloth)
 		cloths += line.Cost
-		faults = append(faults, sameMoney(line.Text, line.Cost, cloth.Option.Cost), boughtReadAgain(line.Amount, cloth.Option.Bought))
+		faults = append(faults, sameMoney(line.Text, line.Cost, cloth.Option.Cost),
+			boughtReadAgain(line.Amount, cloth.Option.Bought))
 		if !cloth.Option.FromRemnant {
 			faults = append(faults, q.priceReadAgain(line.Each, cloth.Option.Offer.Price.Money))
 		}
@@ -49,7 +50,8 @@ func (q Quote) linesReckonedAgain() []error {
 	}
 	for _, notion := range q.Notions {
 		line := next(Notions)
-		faults = append(faults, sameMoney(line.Text, line.Cost, notion.Price*Money(notion.Count)), q.priceReadAgain(line.Each, notion.Price))
+		faults = append(faults, sameMoney(line.Text, line.Cost, notion.Price*Money(notion.Count)),
+			q.priceReadAgain(line.Each, notion.Price))
 		if line.Amount != fmt.Sprint(notion.Count) {
 			faults = append(faults, fmt.Errorf("%d of %s, it says %s", notion.Count, notion.Name, line.Amount))
 		}
@@ -117,7 +119,8 @@ func (q Quote) sumsReckonedAgain() []error {
 		}
 		faults = append(faults, sameMoney("the total", q.Total, sum))
 	default:
-		faults = append(faults, q.shareOf("the tax", q.TaxSum, sum, q.Tax.Rate), sameMoney("the total", q.Total, sum+q.TaxSum))
+		faults = append(faults, q.shareOf("the tax", q.TaxSum, sum, q.Tax.Rate),
+			sameMoney("the total", q.Total, sum+q.TaxSum))
 	}
 	return append(faults, q.savingsReckonedAgain()...)
 }
@@ -140,7 +143,8 @@ func (q Quote) savingsReckonedAgain() []error {
 			cost = s.option.Cost
 		}
 		if math.Abs(s.OneByOne-oneByOne) > figureTolerance || math.Abs(s.Together-s.option.Amount.Buy) > figureTolerance {
-			faults = append(faults, fmt.Errorf("%s: one by one %.1f mm are bought, it says %.1f mm", s.Cloth, oneByOne, s.OneByOne))
+			faults = append(faults,
+				fmt.Errorf("%s: one by one %.1f mm are bought, it says %.1f mm", s.Cloth, oneByOne, s.OneByOne))
 		}
 		faults = append(faults, sameMoney("what is saved", s.Money, cost-s.option.Cost))
 	}

@@ -53,7 +53,9 @@ func (r Request) check() error {
 		}
 	}
 	if !r.ValidUntil.IsZero() && r.ValidUntil.Before(r.Date) {
-		faults = append(faults, fmt.Errorf("the quote is valid until %s, before its own date, %s", r.ValidUntil.Format(time.DateOnly), r.Date.Format(time.DateOnly)))
+		faults = append(faults,
+			fmt.Errorf("the quote is valid until %s, before its own date, %s", r.ValidUntil.Format(time.DateOnly),
+				r.Date.Format(time.DateOnly)))
 	}
 	if r.Deposit > whole {
 		faults = append(faults, fmt.Errorf("a deposit of %s is more than the whole", r.Deposit))
@@ -89,7 +91,8 @@ func (r Request) lines() []Line {
 func (r Request) clothLine(cloth ClothRequest) Line {
 	option := cloth.Option
 	offer := option.Offer
-	line := Line{Group: Cloth, Text: clothText(cloth, r.Units), Amount: r.Units.Bought(offer.Cloth, option.Bought), Cost: option.Cost}
+	line := Line{Group: Cloth, Text: clothText(cloth, r.Units), Amount: r.Units.Bought(offer.Cloth, option.Bought),
+		Cost: option.Cost}
 	if option.FromRemnant {
 		line.Each = "remnant"
 	} else {

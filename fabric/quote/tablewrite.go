@@ -21,10 +21,12 @@ func (t Table) WriteCSV(w io.Writer) error {
 	for _, cloth := range t.Cloths {
 		for _, row := range cloth.Rows {
 			for i, cell := range row.Cells {
-				line := []string{spreadsheetText(cloth.Cloth), spreadsheetText(row.Name), row.NapText(), number(cloth.Widths[i]), "", "", "", "", "not possible", "", "", "", "", "", ""}
+				line := []string{spreadsheetText(cloth.Cloth), spreadsheetText(row.Name), row.NapText(), number(cloth.Widths[i]),
+					"", "", "", "", "not possible", "", "", "", "", "", ""}
 				if cell.Impossible == "" {
 					metric, yards := cell.Bought()
-					line = append(line[:4], number(metric/1000), number(yards/yard), number(cell.Amount.Taken), number(cell.Amount.Bound), cell.Amount.Lay)
+					line = append(line[:4], number(metric/1000), number(yards/yard), number(cell.Amount.Taken),
+						number(cell.Amount.Bound), cell.Amount.Lay)
 					for _, part := range cell.Amount.Parts()[1:] {
 						line = append(line, number(part.Length))
 					}

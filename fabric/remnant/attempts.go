@@ -230,7 +230,8 @@ func (q *question) plan(kind lay.Kind, found *plan.SolvedLay) (lay.Plan, error) 
 		p.Notes = append(p.Notes, lay.Note{Of: lay.InARow})
 	}
 	if err := check.Plan(p, q.Asked); err != nil {
-		return lay.Plan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", plan.ErrInternal, kind, err)
+		return lay.Plan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", plan.ErrInternal,
+			kind, err)
 	}
 	return p, nil
 }

@@ -75,7 +75,8 @@ func hem(q Question, least, step float64) Change {
 		Kind: "hem", Most: WholeSteps(math.Max(0, widest-least), step), Step: step,
 		Make: func(q Question, by float64) (Question, bool) {
 			return eachPiece(q, func(p pieces.Piece) (pieces.Piece, bool) {
-				return lowered(p, true, func(allowance float64) float64 { return math.Min(allowance, math.Max(least, allowance-by)) })
+				return lowered(p, true,
+					func(allowance float64) float64 { return math.Min(allowance, math.Max(least, allowance-by)) })
 			})
 		},
 		Say: func(by float64, length func(float64) string) string {
@@ -148,7 +149,9 @@ func joins(q Question) []Change {
 	var onFold, split []Change
 	for _, p := range largestFirst(q.Pieces) {
 		if p.Fold != seams.None && len(onFold) < mostOfAKind {
-			onFold = append(onFold, plain("join", fmt.Sprintf("cut the %s in two halves with a seam instead of the fold", p.Name), only(p, seamInsteadOfFold)))
+			onFold = append(onFold,
+				plain("join", fmt.Sprintf("cut the %s in two halves with a seam instead of the fold", p.Name),
+					only(p, seamInsteadOfFold)))
 			continue
 		}
 		if _, ok := halved(p); ok && len(split) < mostOfAKind {
@@ -185,16 +188,18 @@ func naps(q Question) []Change {
 	for _, p := range q.Pieces {
 		garments[p.Garment] = true
 	}
-	perGarment := plain("nap", "let each garment have the nap its own way (their colours will differ a little)", func(q Question) (Question, bool) {
-		changes := q.Cloth.Nap == cloth.OneWay && len(garments) > 1
-		q.Cloth.Nap = cloth.OneWayPerGarment
-		return q, changes
-	})
-	either := plain("nap", "let the pieces lie both ways of the nap (look at it in daylight first: it may show)", func(q Question) (Question, bool) {
-		changes := q.Cloth.Nap != cloth.EitherWay || len(q.Cloth.OneWayPieces) > 0
-		q.Cloth.Nap, q.Cloth.OneWayPieces = cloth.EitherWay, nil
-		return q, changes
-	})
+	perGarment := plain("nap", "let each garment have the nap its own way (their colours will differ a little)",
+		func(q Question) (Question, bool) {
+			changes := q.Cloth.Nap == cloth.OneWay && len(garments) > 1
+			q.Cloth.Nap = cloth.OneWayPerGarment
+			return q, changes
+		})
+	either := plain("nap", "let the pieces lie both ways of the nap (look at it in daylight first: it may show)",
+		func(q Question) (Question, bool) {
+			changes := q.Cloth.Nap != cloth.EitherWay || len(q.Cloth.OneWayPieces) > 0
+			q.Cloth.Nap, q.Cloth.OneWayPieces = cloth.EitherWay, nil
+			return q, changes
+		})
 	return []Change{perGarment, either}
 }
 

@@ -29,7 +29,8 @@ func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options plan.
 		return Result{}, err
 	}
 	if !cloth.IsLength(remnant.Length) || remnant.Length == 0 {
-		return Result{}, fmt.Errorf("%s: a length of %s is no cloth; give the length of the piece that there is, such as 1.35 m", remnant.Cloth, remnant.Cloth.Say(remnant.Length))
+		return Result{}, fmt.Errorf("%s: a length of %s is no cloth; give the length of the piece that there is, such "+
+			"as 1.35 m", remnant.Cloth, remnant.Cloth.Say(remnant.Length))
 	}
 	wanted, err := rules.DemandsOf(rules.Enlarged(remnant.Cloth, all))
 	if err != nil {
@@ -39,7 +40,8 @@ func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options plan.
 		options.Lays = []lay.Kind{lay.FoldedAlong, lay.Open}
 	}
 	q := &question{
-		Table:   &plan.Table{Ctx: ctx, Cloth: remnant.Cloth, Asked: all, Wanted: wanted, Options: options, Work: &plan.Work{}},
+		Table: &plan.Table{Ctx: ctx, Cloth: remnant.Cloth, Asked: all, Wanted: wanted, Options: options,
+			Work: &plan.Work{}},
 		remnant: remnant, usable: remnant.usableLength(), strips: map[lay.Kind]layout.Layout{},
 	}
 	out, err := q.answer()
@@ -51,7 +53,8 @@ func (q *question) answer() (Result, error) {
 	out := Result{Usable: q.usable}
 	if q.usable <= 0 {
 		out.Answer = TooLittle
-		out.Proof = fmt.Sprintf("straightening the cut ends and wetting leave nothing of a length of %s", q.Cloth.Say(q.remnant.Length))
+		out.Proof = fmt.Sprintf("straightening the cut ends and wetting leave nothing of a length of %s",
+			q.Cloth.Say(q.remnant.Length))
 		return out, nil
 	}
 	settings := q.settings(&out)
@@ -95,7 +98,8 @@ func (q *question) settings(out *Result) []setting {
 		if s.isSingle() {
 			s, why = q.single(kind)
 		} else if least := q.OpenBound(); least > q.usable*(1+plan.ProofMargin) {
-			why = fmt.Sprintf("however the pieces are laid, they take %s of this cloth, and there are %s", atLeast(q.Cloth, least), q.Cloth.Say(q.usable))
+			why = fmt.Sprintf("however the pieces are laid, they take %s of this cloth, and there are %s",
+				atLeast(q.Cloth, least), q.Cloth.Say(q.usable))
 		}
 		if why != "" {
 			out.Reasons = append(out.Reasons, LayReason{kind, why})

@@ -41,10 +41,12 @@ func misfit(ctx context.Context, s setting, sheet layout.Problem) string {
 	strip.Length = 0
 	names := s.named(counts)
 	if least := bound.Length(strip); least > sheet.Length*(1+plan.ProofMargin) {
-		return fmt.Sprintf("%s cannot lie side by side closely enough: however they are laid they take %s of length, and there are %s",
+		return fmt.Sprintf("%s cannot lie side by side closely enough: however they are laid they take %s of length, "+
+			"and there are %s",
 			names, atLeast(s.cloth, least), s.cloth.Say(sheet.Length))
 	}
-	return fmt.Sprintf("%s together are too wide for %s of cloth on a length of %s", names, s.cloth.Say(sheet.Width), s.cloth.Say(sheet.Length))
+	return fmt.Sprintf("%s together are too wide for %s of cloth on a length of %s", names, s.cloth.Say(sheet.Width),
+		s.cloth.Say(sheet.Length))
 }
 
 // tooLarge says why a single piece does not fit.
@@ -54,9 +56,11 @@ func tooLarge(s setting, t rules.Template) string {
 		along = math.Min(along, plan.LengthAlong(t, turn))
 	}
 	if along > s.length*(1+plan.ProofMargin) {
-		return fmt.Sprintf("%s is %s long in every way its grain allows, and there are only %s of cloth", t.Piece.Name, s.cloth.Say(along), s.cloth.Say(s.length))
+		return fmt.Sprintf("%s is %s long in every way its grain allows, and there are only %s of cloth", t.Piece.Name,
+			s.cloth.Say(along), s.cloth.Say(s.length))
 	}
-	return fmt.Sprintf("%s does not fit on %s by %s clear of the flaws in any way its grain allows", t.Piece.Name, s.cloth.Say(s.length), s.cloth.Say(s.bed.Width))
+	return fmt.Sprintf("%s does not fit on %s by %s clear of the flaws in any way its grain allows", t.Piece.Name,
+		s.cloth.Say(s.length), s.cloth.Say(s.bed.Width))
 }
 
 // sayArea prints an area with the digits that tell it from another.

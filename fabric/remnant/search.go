@@ -164,7 +164,8 @@ func fits(ctx context.Context, q Question, c Change, by float64, o Options) (Res
 	if o.Fit != nil {
 		ask = o.Fit
 	}
-	fit, err := ask(ctx, Remnant{Cloth: changed.Cloth, Length: changed.Length, Offcuts: changed.Offcuts}, changed.Pieces, options)
+	fit, err := ask(ctx, Remnant{Cloth: changed.Cloth, Length: changed.Length, Offcuts: changed.Offcuts}, changed.Pieces,
+		options)
 	if errors.Is(err, plan.ErrInternal) {
 		return Result{}, false, err
 	}

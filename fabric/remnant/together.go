@@ -48,7 +48,8 @@ func Together(c cloth.Cloth, offcuts []Offcut) (Remnant, error) {
 	for i, outline := range row.outlines {
 		row.add(outline, offcuts[i].Flaws, i > 0)
 		box := outline.Bound()
-		places = append(places, lay.OffcutPlace{Name: offcuts[i].named(i), From: row.length - (box.Max[0] - box.Min[0]), To: row.length})
+		places = append(places,
+			lay.OffcutPlace{Name: offcuts[i].named(i), From: row.length - (box.Max[0] - box.Min[0]), To: row.length})
 	}
 	if row.err != nil {
 		return Remnant{}, row.err
@@ -102,7 +103,8 @@ func (r *row) measure(offcut Offcut, i int) error {
 	outline := offcut.Outline
 	if len(outline) == 0 {
 		if !cloth.IsLength(offcut.Length) || !cloth.IsLength(offcut.Width) || offcut.Length*offcut.Width == 0 {
-			return fmt.Errorf("%s: %s is %s by %s; give its length and its width from edge to edge", r.cloth, name, r.cloth.Say(offcut.Length), r.cloth.Say(offcut.Width))
+			return fmt.Errorf("%s: %s is %s by %s; give its length and its width from edge to edge", r.cloth, name,
+				r.cloth.Say(offcut.Length), r.cloth.Say(offcut.Width))
 		}
 		outline = geometry.Rectangle(0, 0, r.cloth.HandLaying.Within(offcut.Length-r.cloth.Straighten), offcut.Width)
 	}
@@ -135,11 +137,13 @@ func (r *row) add(outline orb.Ring, flaws []cloth.Flaw, behind bool) {
 		usable, err = geom.Difference(frame, usable)
 	}
 	if err != nil {
-		r.err = errors.Join(r.err, fmt.Errorf("%s: the outline of a remnant cannot be used; check that it does not cross itself", r.cloth))
+		r.err = errors.Join(r.err, fmt.Errorf("%s: the outline of a remnant cannot be used; check that it does not "+
+			"cross itself", r.cloth))
 		return
 	}
 	for _, ring := range geometry.OuterRings(usable) {
-		r.cloth.Flaws = append(r.cloth.Flaws, cloth.Flaw{Name: offTheRemnant, OffCloth: true, Outline: orb.Ring(geometry.Mapped(move, ring))})
+		r.cloth.Flaws = append(r.cloth.Flaws,
+			cloth.Flaw{Name: offTheRemnant, OffCloth: true, Outline: orb.Ring(geometry.Mapped(move, ring))})
 	}
 	for _, flaw := range flaws {
 		flaw.Outline = orb.Ring(geometry.Mapped(move, r.wetted(flaw.Outline)))

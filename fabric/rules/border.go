@@ -54,7 +54,8 @@ func hemOf(border cloth.Border, piece pieces.Piece) (start, end orb.Point, err e
 		}
 	}
 	if len(hem) < 2 {
-		return start, end, lay.Because(piece.Name, "it is to lie on the border and has no edge %q; say which edge is its hem", hemName(border))
+		return start, end, lay.Because(piece.Name, "it is to lie on the border and has no edge %q; say which edge is "+
+			"its hem", hemName(border))
 	}
 	start, end = hem[0], hem[len(hem)-1]
 	for _, p := range hem {
@@ -88,7 +89,8 @@ func crossed(_ cloth.Cloth, piece pieces.Piece) pieces.Piece {
 // the border, the piece lying inwards.
 func onBorder(c cloth.Cloth, b bed.Bed, t Template) ([]layout.Turn, error) {
 	if b.Plies() == 2 && b.Kind != lay.FoldedAcross {
-		return nil, lay.Because(t.Asked.Name, "the border runs along one selvedge, and the upper ply does not have it there; "+
+		return nil, lay.Because(t.Asked.Name, "the border runs along one selvedge, and the upper ply does not have it "+
+			"there; "+
 			"lay the cloth open")
 	}
 	start, _, err := hemOf(c.Border, t.Asked)
@@ -146,7 +148,8 @@ func placeBorder(c cloth.Cloth, b bed.Bed, t Template, item *layout.Item, width 
 		item.PeriodY = math.Max(item.PeriodY, 4*(width+Across(t.Outline, turn)))
 	}
 	if len(turns) == 0 {
-		return lay.Because(t.Asked.Name, "with its hem on the line of the border, %s from the edge, it does not lie between the selvedges; "+
+		return lay.Because(t.Asked.Name, "with its hem on the line of the border, %s from the edge, it does not lie "+
+			"between the selvedges; "+
 			"move the line, take a wider cloth, or leave the piece off the border", c.Say(c.Border.Line))
 	}
 	item.Turns = turns

@@ -67,7 +67,8 @@ func areaOf(d Demand) float64 {
 
 // againstTheWarp is why nothing that goes one way is cut from a cloth folded
 // across.
-const againstTheWarp = "in the upper ply the warp runs the other way; cut the cloth across and turn the upper length round, or lay it open"
+const againstTheWarp = "in the upper ply the warp runs the other way; cut the cloth across and turn the upper " +
+	"length round, or lay it open"
 
 // chalked gives the templates of one piece: two when right and left are
 // chalked apart.
@@ -170,7 +171,8 @@ func onFold(base Template, c cloth.Cloth, b bed.Bed) ([]Template, error) {
 		base.Turns = append(base.Turns, foldTurns(base.Piece, c.Nap, pin)...)
 	}
 	if len(base.Turns) == 0 {
-		return nil, lay.Because(base.Piece.Name, "its edge %q cannot lie on the fold, because then its grainline would not lie %s; "+
+		return nil, lay.Because(base.Piece.Name, "its edge %q cannot lie on the fold, because then its grainline would "+
+			"not lie %s; "+
 			"lay the cloth open, or draw the grainline to suit the fold", base.Piece.Fold, lieInWords(base.Piece.Grain.Lie))
 	}
 	return []Template{base}, nil
@@ -195,7 +197,8 @@ func doubly(base Template, c cloth.Cloth) ([]Template, error) {
 	}
 	base.Image, base.IsAlike = mirrorAlike(base.Piece, base.Outline, c.Nap)
 	if !base.IsAlike {
-		return nil, lay.Because(base.Piece.Name, "two plies give a right and a left, but this piece is not its own mirror image and is no pair; "+
+		return nil, lay.Because(base.Piece.Name, "two plies give a right and a left, but this piece is not its own "+
+			"mirror image and is no pair; "+
 			"lay the cloth open, or say that it is a pair")
 	}
 	base.Outline = evened(base.Outline, base.Image)
@@ -236,13 +239,17 @@ func thatFit(c cloth.Cloth, b bed.Bed, t Template) ([]layout.Turn, error) {
 	case t.OnFold && clear == 0:
 		return nil, lay.Because(t.Piece.Name, "a flaw runs along the fold; lay the cloth open, or fold it elsewhere")
 	case clear < usable && narrowest <= usable:
-		return nil, lay.Because(t.Piece.Name, "it is %s wide, and flaws that run along the cloth leave only %s in one piece; "+
+		return nil, lay.Because(t.Piece.Name, "it is %s wide, and flaws that run along the cloth leave only %s in one "+
+			"piece; "+
 			"lay the cloth another way, or take another cloth", c.Say(narrowest), c.Say(clear))
 	case b.Kind == lay.FoldedAlong:
-		return nil, lay.Because(t.Piece.Name, "it is %s wide and the folded cloth only %s; lay the cloth open, or take a wider cloth", c.Say(narrowest), c.Say(usable))
+		return nil, lay.Because(t.Piece.Name, "it is %s wide and the folded cloth only %s; lay the cloth open, or take "+
+			"a wider cloth", c.Say(narrowest), c.Say(usable))
 	case b.Kind == lay.BothSelvedgesIn:
-		return nil, lay.Because(t.Piece.Name, "it is %s wide, and from a fold to where the selvedges meet there are only %s; lay the cloth open, or take a wider cloth", c.Say(narrowest), c.Say(usable))
+		return nil, lay.Because(t.Piece.Name, "it is %s wide, and from a fold to where the selvedges meet there are "+
+			"only %s; lay the cloth open, or take a wider cloth", c.Say(narrowest), c.Say(usable))
 	}
-	return nil, lay.Because(t.Piece.Name, "it is %s wide in the narrowest way its grain allows, and the cloth only %s between the selvedges; "+
+	return nil, lay.Because(t.Piece.Name, "it is %s wide in the narrowest way its grain allows, and the cloth only "+
+		"%s between the selvedges; "+
 		"take a wider cloth, turn the piece to the cross grain, or divide it by a seam", c.Say(narrowest), c.Say(usable))
 }

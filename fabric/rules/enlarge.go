@@ -106,7 +106,8 @@ func mappedPath(m pieces.Motion, path pieces.Path) pieces.Path {
 }
 
 func mappedBezier(m pieces.Motion, b pieces.Bezier) pieces.Bezier {
-	return pieces.Bezier{P0: geometry.Apply(m, b.P0), P1: geometry.Apply(m, b.P1), P2: geometry.Apply(m, b.P2), P3: geometry.Apply(m, b.P3)}
+	return pieces.Bezier{P0: geometry.Apply(m, b.P0), P1: geometry.Apply(m, b.P1), P2: geometry.Apply(m, b.P2),
+		P3: geometry.Apply(m, b.P3)}
 }
 
 func beziersOf(a pieces.Arc) []pieces.Bezier {

@@ -17,7 +17,8 @@ var _ = register(rule{zones: flawed})
 // flawed are the flaws of all plies of a bed.
 func flawed(c cloth.Cloth, b bed.Bed, far float64) ([]orb.Ring, error) {
 	if len(c.Flaws) > 0 && b.Kind.IsAcross() {
-		return nil, errors.New("the cloth has flaws, and where the fold or cut across it falls depends on the length, so that they would lie elsewhere each time; lay it open or folded along the warp")
+		return nil, errors.New("the cloth has flaws, and where the fold or cut across it falls depends on the length, " +
+			"so that they would lie elsewhere each time; lay it open or folded along the warp")
 	}
 	var out []orb.Ring
 	for _, p := range b.PliesOn(c, 0) {

@@ -219,6 +219,7 @@ func notchesIn(all []pieces.Piece, joined []Join, least int) []Join {
 // isJoined reports whether the seam of a notch is matched by its lower end.
 func isJoined(joined []Join, piece int, edge seams.Name) bool {
 	return slices.ContainsFunc(joined, func(j Join) bool {
-		return slices.Contains(j.Pieces, piece) && isOfSeam(pieces.Edge{Name: edge}, j.Name.Seam()) && j.Name.Seam() != seams.None
+		return slices.Contains(j.Pieces, piece) && isOfSeam(pieces.Edge{Name: edge},
+			j.Name.Seam()) && j.Name.Seam() != seams.None
 	})
 }

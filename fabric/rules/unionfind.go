@@ -23,11 +23,13 @@ type unionFind struct {
 var fixedPlace = lay.Node{Kind: lay.ClothNode}
 
 func newUnionFind(period, tolerance float64) *unionFind {
-	return &unionFind{period: period, tolerance: tolerance, parent: map[lay.Node]lay.Node{}, above: map[lay.Node]float64{}, weight: map[lay.Node]int{}}
+	return &unionFind{period: period, tolerance: tolerance, parent: map[lay.Node]lay.Node{},
+		above: map[lay.Node]float64{}, weight: map[lay.Node]int{}}
 }
 
 func (p *unionFind) clone() *unionFind {
-	return &unionFind{period: p.period, tolerance: p.tolerance, parent: maps.Clone(p.parent), above: maps.Clone(p.above), weight: maps.Clone(p.weight)}
+	return &unionFind{period: p.period, tolerance: p.tolerance, parent: maps.Clone(p.parent), above: maps.Clone(p.above),
+		weight: maps.Clone(p.weight)}
 }
 
 // root of a node, and the place of the node less that of the root.

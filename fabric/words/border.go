@@ -20,6 +20,7 @@ func border(c cloth.Cloth, say func(mm float64) string) []string {
 	if asked.Selvedge == cloth.Far {
 		selvedge = "far selvedge"
 	}
-	return []string{fmt.Sprintf("The border runs along the %s: chalk a line %s from its outer edge. On it lie the hems of %s, the pieces lying across the cloth.",
+	return []string{fmt.Sprintf("The border runs along the %s: chalk a line %s from its outer edge. On it lie the "+
+		"hems of %s, the pieces lying across the cloth.",
 		selvedge, say(asked.Line), strings.Join(asked.Pieces, ", "))}
 }

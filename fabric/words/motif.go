@@ -21,6 +21,7 @@ func motif(c cloth.Cloth, say func(mm float64) string) []string {
 	if asked.Point != marks.None {
 		what = asked.Point.String()
 	}
-	return []string{fmt.Sprintf("A motif has its centre %s from the straightened cut end and %s from the edge of the selvedge nearest to you: check that. The centre of a motif falls on the %s of %s.",
+	return []string{fmt.Sprintf("A motif has its centre %s from the straightened cut end and %s from the edge of the "+
+		"selvedge nearest to you: check that. The centre of a motif falls on the %s of %s.",
 		say(asked.Along), say(asked.Across), what, strings.Join(asked.Pieces, ", "))}
 }

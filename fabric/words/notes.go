@@ -23,7 +23,8 @@ func noted(p lay.Plan, note lay.Note) string {
 	names := strings.Join(note.Pieces, ", ")
 	switch note.Of {
 	case lay.CutOnce:
-		return fmt.Sprintf("The folded cloth gives two of everything, and of %s only one is wanted in its place on the plan: "+
+		return fmt.Sprintf("The folded cloth gives two of everything, and of %s only one is wanted in its place on the "+
+			"plan: "+
 			"leave that place whole until the rest is cut, then open the cloth there and cut it from the lower layer, "+
 			"which lies right side up.", names)
 	case lay.LittleMore:
@@ -31,7 +32,8 @@ func noted(p lay.Plan, note lay.Note) string {
 		if note.Length < leastSaid {
 			more = "no more"
 		}
-		return fmt.Sprintf("The length to buy is %s than the lay takes. Straightening the cut ends takes %s: buy a little more, "+
+		return fmt.Sprintf("The length to buy is %s than the lay takes. Straightening the cut ends takes %s: buy a "+
+			"little more, "+
 			"unless the shop cuts along a thread.", more, Straightening(p.Cloth))
 	case lay.LittleSpare:
 		return fmt.Sprintf("Only %s of the length are to spare, and straightening the cut ends takes %s: "+

@@ -34,7 +34,8 @@ func Spreading(p lay.Plan, say func(mm float64) string) []string {
 	return append(out, Rules(p.Cloth, say)...)
 }
 
-const openOut = "Spread the cloth in one layer, right side up, with one selvedge along the side of the table nearest to you and the cut end on your left."
+const openOut = "Spread the cloth in one layer, right side up, with one selvedge along the side of the table " +
+	"nearest to you and the cut end on your left."
 
 // beginning is what comes before every lay.
 func beginning(p lay.Plan) []string {
@@ -56,11 +57,13 @@ func flawsFirst(p lay.Plan) []string {
 	if !slices.ContainsFunc(p.Cloth.Flaws, func(f cloth.Flaw) bool { return !f.OffCloth }) {
 		return nil
 	}
-	text := "Right side up, with the straightened end on your left, find each flaw at the distances that were measured from that end and from the selvedge nearest to you"
+	text := "Right side up, with the straightened end on your left, find each flaw at the distances that were " +
+		"measured from that end and from the selvedge nearest to you"
 	if p.Plies == 1 {
 		return []string{text + "; chalk round it."}
 	}
-	return []string{text + ". Run a thread through the cloth beside it, so that it shows on both sides when the cloth is double: the plan hatches it, in whichever layer it lies."}
+	return []string{text + ". Run a thread through the cloth beside it, so that it shows on both sides when the " +
+		"cloth is double: the plan hatches it, in whichever layer it lies."}
 }
 
 // apart is how far pins and dots lie from each other.
@@ -96,31 +99,43 @@ func foldInHalf(p lay.Plan) []string {
 
 func foldAcross(p lay.Plan, say func(mm float64) string) []string {
 	out := append(rightSide(p),
-		fmt.Sprintf("Straighten both cut ends: cut along one weft thread, square to the selvedge. At least %s must be left.", say(p.Taken)),
-		"Lay the cloth right side up. Take one cut end and bring it over onto the other, right sides together: ends on ends, selvedges on selvedges.",
-		"Turn it so that the fold is on your left, the cut ends on your right and both selvedges of one side along the side of the table nearest to you.",
-		fmt.Sprintf("Measure from the fold to the cut ends at both selvedges: it must be the same, and at least %s. Pin the selvedges together %s.", say(p.Length), apart(p)))
+		fmt.Sprintf("Straighten both cut ends: cut along one weft thread, square to the selvedge. At least %s must be "+
+			"left.", say(p.Taken)),
+		"Lay the cloth right side up. Take one cut end and bring it over onto the other, right sides together: ends on "+
+			"ends, selvedges on selvedges.",
+		"Turn it so that the fold is on your left, the cut ends on your right and both selvedges of one side along the "+
+			"side of the table nearest to you.",
+		fmt.Sprintf("Measure from the fold to the cut ends at both selvedges: it must be the same, and at least %s. Pin "+
+			"the selvedges together %s.", say(p.Length), apart(p)))
 	return append(out,
-		"All distances along are measured from the fold, all distances across from the outer edge of the selvedge nearest to you.")
+		"All distances along are measured from the fold, all distances across from the outer edge of the selvedge "+
+			"nearest to you.")
 }
 
 func cutAcross(p lay.Plan, say func(mm float64) string) []string {
-	cut := fmt.Sprintf("Measure %s along both selvedges, join the marks with chalk, and cut the cloth across there.", say(p.Taken-p.Length))
+	cut := fmt.Sprintf("Measure %s along both selvedges, join the marks with chalk, and cut the cloth across there.",
+		say(p.Taken-p.Length))
 	if p.Cloth.Repeat.Along > 0 {
-		cut = fmt.Sprintf("Measure %s along both selvedges, a whole number of repeats, and cut the cloth across there, at the same place of the pattern as the cut end.", say(p.Taken-p.Length))
+		cut = fmt.Sprintf("Measure %s along both selvedges, a whole number of repeats, and cut the cloth across there, "+
+			"at the same place of the pattern as the cut end.", say(p.Taken-p.Length))
 	}
 	out := append(beginning(p), cut,
 		"On each of the two lengths, put a pin into both selvedges at the end that lay nearer to the first cut end.",
-		"Lay the first length right side up, one selvedge along the side of the table nearest to you, its pinned end on your left.",
-		"Lay the second length on it right side down, its pinned end on your left too: left ends on each other, selvedges on selvedges. So the warp of both runs the same way.")
+		"Lay the first length right side up, one selvedge along the side of the table nearest to you, its pinned end on "+
+			"your left.",
+		"Lay the second length on it right side down, its pinned end on your left too: left ends on each other, "+
+			"selvedges on selvedges. So the warp of both runs the same way.")
 	return append(append(out, pinTogether(p)...),
-		"All distances along are measured from the left ends, all distances across from the outer edge of the selvedge nearest to you.")
+		"All distances along are measured from the left ends, all distances across from the outer edge of the selvedge "+
+			"nearest to you.")
 }
 
 func foldOneIn(p lay.Plan, say func(mm float64) string) []string {
 	out := append(beginning(p), openOut,
-		fmt.Sprintf("Put pins %s from the edge of the selvedge nearest to you, %s. Bring that edge over onto the pins, right sides together.", say(2*p.FoldedIn), apart(p)),
-		fmt.Sprintf("Measure from the fold to that edge: it must be %s everywhere. Smooth the fold, and take the pins out.", say(p.FoldedIn)))
+		fmt.Sprintf("Put pins %s from the edge of the selvedge nearest to you, %s. Bring that edge over onto the pins, "+
+			"right sides together.", say(2*p.FoldedIn), apart(p)),
+		fmt.Sprintf("Measure from the fold to that edge: it must be %s everywhere. Smooth the fold, and take the pins "+
+			"out.", say(p.FoldedIn)))
 	return append(append(out, stripesTogether(p)...),
 		"Pin the edge down "+apart(p)+".",
 		"Between the fold and that edge there are two layers; beyond it one, right side up.",
@@ -129,8 +144,10 @@ func foldOneIn(p lay.Plan, say func(mm float64) string) []string {
 
 func foldBothIn(p lay.Plan, say func(mm float64) string) []string {
 	out := append(beginning(p), openOut,
-		fmt.Sprintf("Put pins along the middle, %s from either edge, %s. Bring both selvedges over onto the pins, right sides together, until their edges meet there and do not overlap.", say(p.Width), apart(p)),
-		fmt.Sprintf("Measure from fold to fold: it must be %s everywhere. Smooth both folds, and take the pins out.", say(p.Width)))
+		fmt.Sprintf("Put pins along the middle, %s from either edge, %s. Bring both selvedges over onto the pins, right "+
+			"sides together, until their edges meet there and do not overlap.", say(p.Width), apart(p)),
+		fmt.Sprintf("Measure from fold to fold: it must be %s everywhere. Smooth both folds, and take the pins out.",
+			say(p.Width)))
 	return append(append(out, stripesTogether(p)...),
 		"Pin both edges down "+apart(p)+".",
 		"No piece may cross the line where the selvedges meet.",
@@ -144,8 +161,11 @@ func foldAndOpen(p lay.Plan, say func(mm float64) string) []string {
 	}
 	out := append(beginning(p),
 		fmt.Sprintf("Measure %s along both selvedges, join the marks with chalk, and cut the cloth across there.", say(at)),
-		"First length: fold it in half along, right sides together, selvedge exactly on selvedge, the fold nearest to you and the first cut end on your left.")
+		"First length: fold it in half along, right sides together, selvedge exactly on selvedge, the fold nearest to "+
+			"you and the first cut end on your left.")
 	return append(append(out, pinTogether(p)...),
-		"Second length: spread it in one layer, right side up, one selvedge nearest to you and the end just cut on your left.",
-		"On each length, distances along are measured from its own left end; distances across from the fold on the first, from the outer edge of the selvedge nearest to you on the second.")
+		"Second length: spread it in one layer, right side up, one selvedge nearest to you and the end just cut on your "+
+			"left.",
+		"On each length, distances along are measured from its own left end; distances across from the fold on the "+
+			"first, from the outer edge of the selvedge nearest to you on the second.")
 }

@@ -53,7 +53,8 @@ const (
 // into columns along and rows across (1 or more each). The same seed makes the
 // same puzzle. The pieces come shuffled, each drawn about its own middle.
 func New(seed uint64, cut Cut, length, width float64, columns, rows int) Puzzle {
-	c := cutter{cut: cut, columns: columns, rows: rows, length: length, width: width, random: rand.New(rand.NewPCG(seed, uint64(cut)))}
+	c := cutter{cut: cut, columns: columns, rows: rows, length: length, width: width,
+		random: rand.New(rand.NewPCG(seed, uint64(cut)))}
 	c.corners()
 	c.edges()
 	out := Puzzle{Cut: cut, Problem: layout.Problem{Width: width}, Solved: layout.Layout{Length: length}}

@@ -50,7 +50,8 @@ func Priced(work *job.Work, name string) ([]job.Offer, error) {
 	case name != "" && len(out) == 0:
 		return nil, refuse("%s %q: the job has no such cloth; it has: %s", ArgumentCloth, name, strings.Join(names, ", "))
 	case len(out) == 0 || len(out[0].Offers) == 0:
-		return nil, refuseAt(work.AtCloth(name), "no cloth has a price, so there is nothing to reckon; give the job a currency, "+
+		return nil, refuseAt(work.AtCloth(name), "no cloth has a price, so there is nothing to reckon; give the job a "+
+			"currency, "+
 			"and the cloth a price or offers")
 	}
 	return out, nil

@@ -58,7 +58,8 @@ func (d doubter) rangeOf(c cloth.Cloth, a quote.Amount, endedEarly bool) quote.R
 	if endedEarly {
 		searched = quote.Briefly
 	}
-	doubts := []quote.Doubt{d.measures(c.Name), {Of: quote.TrueWidth}, quote.WashDoubt(c), quote.SearchDoubt(a.Found, searched)}
+	doubts := []quote.Doubt{d.measures(c.Name), {Of: quote.TrueWidth}, quote.WashDoubt(c),
+		quote.SearchDoubt(a.Found, searched)}
 	for _, offer := range d.work.Cloths {
 		if offer.Cloth.Name == c.Name && !offer.Measured {
 			doubts[1] = quote.WidthDoubt(c)

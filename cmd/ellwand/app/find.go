@@ -66,7 +66,8 @@ func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, opt
 	if err != nil {
 		return found{}, err
 	}
-	out := found{Requirement: need, ended: f.search.ended(ctx, need.Work, begun), kept: need.Improved || options.Searched && !entry.IsOnlyOf(by)}
+	out := found{Requirement: need, ended: f.search.ended(ctx, need.Work, begun),
+		kept: need.Improved || options.Searched && !entry.IsOnlyOf(by)}
 	if options.Searched && !out.ended.Early && len(f.search.From) == 0 {
 		return out.marked(all), nil
 	}

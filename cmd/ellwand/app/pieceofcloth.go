@@ -66,7 +66,8 @@ func (q RemnantQuestion) offers(work *job.Work) ([]job.Offer, error) {
 		}
 	}
 	if len(out) == 0 {
-		return nil, refuse("%s %q: the job has no such cloth; it has %s", ArgumentCloth, q.Cloth, strings.Join(names, " and "))
+		return nil, refuse("%s %q: the job has no such cloth; it has %s", ArgumentCloth, q.Cloth,
+			strings.Join(names, " and "))
 	}
 	if len(out) == 1 {
 		return out, nil
@@ -76,7 +77,8 @@ func (q RemnantQuestion) offers(work *job.Work) ([]job.Offer, error) {
 	}
 	out = slices.DeleteFunc(out, func(offer job.Offer) bool { return offer.Length == 0 && len(offer.Remnants) == 0 })
 	if len(out) == 0 {
-		return nil, refuseAt(work.AtCloth(names[0]), "no cloth has a length; add length: to the cloth that is there already, "+
+		return nil, refuseAt(work.AtCloth(names[0]), "no cloth has a length; add length: to the cloth that is there "+
+			"already, "+
 			"or ask with %s %s %s 1.6m", ArgumentCloth, names[0], ArgumentLength)
 	}
 	return out, nil

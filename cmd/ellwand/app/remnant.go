@@ -179,7 +179,8 @@ func questionOf(work *job.Work, piece PieceOfCloth, kind *lay.Kind) (remnant.Que
 	}
 	if remnant.MustLieOpen(piece.Offcuts) {
 		if kind != nil && *kind != lay.Open {
-			return out, refuseAt(work.AtCloth(piece.Cloth.Name), "the remnants of cloth %q are of unlike widths or no rectangles, "+
+			return out, refuseAt(work.AtCloth(piece.Cloth.Name), "the remnants of cloth %q are of unlike widths or no "+
+				"rectangles, "+
 				"so that no one fold halves them; leave %s out", piece.Cloth.Name, ArgumentLay)
 		}
 		out.Lays = []lay.Kind{lay.Open}

@@ -52,7 +52,8 @@ func (v values) sized(path Path, size, table string, measured bool) draft.Body {
 			"the table %q is named without a size; add one, such as: size: 12, or measurements under body:", table)
 		return draft.Body{}
 	case table == "":
-		v.fault(path.Key("size"), strict.Missing, "size %s of which table? Sizes of the same name differ; add one of: table: %s",
+		v.fault(path.Key("size"), strict.Missing, "size %s of which table? Sizes of the same name differ; add one of: "+
+			"table: %s",
 			size, strings.Join(draft.Tables(), ", table: "))
 		return draft.Body{}
 	}

@@ -40,7 +40,8 @@ func (q *questioner) body(path Path, table Text, given Body) {
 		if guess := q.meant(beside, about(odd.UsualBeside)); odd.UsualBeside > 0 && guess != "" {
 			guesses = append(guesses, fmt.Sprintf("a %s of %s", odd.Beside, guess))
 		}
-		q.ask(path.Key("body").Key(bodyKey(odd.Name)), "a %s of %s hardly goes with a %s of %s (the %s table has about %s): %s",
+		q.ask(path.Key("body").Key(bodyKey(odd.Name)), "a %s of %s hardly goes with a %s of %s (the %s table has about "+
+			"%s): %s",
 			odd.Name, q.work.Format(odd.Value), odd.Beside, q.work.Format(body[odd.Beside]), whose, q.work.Format(odd.Usual),
 			orMeant(strings.Join(guesses, ", or ")))
 	}

@@ -20,10 +20,12 @@ func (b *Border) read(v values, path Path, name string, c *cloth.Cloth) {
 		return
 	}
 	path = path.Key("border")
-	out := cloth.Border{Selvedge: choose(v, path.Key("selvedge"), name+": the selvedge of the border", b.Selvedge), Pieces: texts(b.Pieces), Hem: seams.Called(string(b.Hem))}
+	out := cloth.Border{Selvedge: choose(v, path.Key("selvedge"), name+": the selvedge of the border", b.Selvedge),
+		Pieces: texts(b.Pieces), Hem: seams.Called(string(b.Hem))}
 	switch {
 	case b.Line == "":
-		v.fault(path, strict.Missing, "%s has a border without a line; add line: the distance of the hems from the edge of that selvedge", name)
+		v.fault(path, strict.Missing, "%s has a border without a line; add line: the distance of the hems from the edge "+
+			"of that selvedge", name)
 	case len(out.Pieces) == 0:
 		v.fault(path, strict.Missing, "%s has a border and no pieces on it; add pieces: [skirt front, skirt back]", name)
 	}

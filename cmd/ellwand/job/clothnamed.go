@@ -38,7 +38,8 @@ func (r *resolver) clothNamed(path Path, what string, name Text, fallback string
 			return known
 		}
 	}
-	r.fault(path, strict.Unknown, "%s: there is no cloth %q under cloths:; %s", what, string(name), strict.Hint(string(name),
-		r.clothNames()))
+	r.fault(path, strict.Unknown, "%s: there is no cloth %q under cloths:; %s", what, string(name),
+		strict.Hint(string(name),
+			r.clothNames()))
 	return fallback
 }

@@ -42,7 +42,8 @@ func (q *questioner) cloths() {
 			text      Measure
 			usual     usual
 		}{
-			{"selvedge", "a selvedge", c.Selvedge, usualSelvedges}, {"straighten", "straightening the ends", c.Straighten, usualStraighten},
+			{"selvedge", "a selvedge", c.Selvedge, usualSelvedges}, {"straighten", "straightening the ends", c.Straighten,
+				usualStraighten},
 			{"gap", "a gap between pieces", c.Gap, usualGap}, {"step", "a shop's step", c.Step, usualSteps},
 		} {
 			if mm := q.length(of.text); of.text != "" && !of.usual.holds(mm) {
@@ -85,7 +86,8 @@ func (q *questioner) allowancesAt(path Path, given map[string]Measure) {
 			}
 		}
 		if mm := q.length(given[key]); mm > timesUsual*of {
-			q.ask(path.Key(key), "an allowance of %s at %s is much (%s is usual); %s", q.work.Format(mm), strings.ReplaceAll(key, "_", " "),
+			q.ask(path.Key(key), "an allowance of %s at %s is much (%s is usual); %s", q.work.Format(mm),
+				strings.ReplaceAll(key, "_", " "),
 				q.work.Format(of), orMeant(q.meant(given[key], usual{0.3 * of, timesUsual * of})))
 		}
 	}

@@ -26,7 +26,8 @@ func UsualStep(unit measure.Unit) float64 {
 
 func (r *resolver) cloths() {
 	if len(r.file.Cloths) == 0 {
-		r.fault(strict.Top("cloths"), strict.Missing, "the job has no cloths; add at least one under cloths:, with its name and width")
+		r.fault(strict.Top("cloths"), strict.Missing, "the job has no cloths; add at least one under cloths:, with its "+
+			"name and width")
 	}
 	seen := map[string]bool{}
 	for i, c := range r.file.Cloths {
@@ -60,7 +61,8 @@ func (r *resolver) cloth(path Path, c Cloth) Offer {
 		offer.Cloth.Step, _ = r.positive(path.Key("step"), name+": the step", c.Step)
 	}
 	if c.Straighten != "" {
-		offer.Cloth.Straighten, offer.Straightened = r.length(path.Key("straighten"), name+": the straightening", c.Straighten)
+		offer.Cloth.Straighten, offer.Straightened = r.length(path.Key("straighten"), name+": the straightening",
+			c.Straighten)
 	}
 	offer.Measured = r.yes(path.Key("width_measured"), name+": width_measured", c.Measured)
 	r.handling(path, name, c, &offer.Cloth)

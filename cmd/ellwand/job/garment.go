@@ -23,7 +23,8 @@ func (r *resolver) garments(wearers []wearer) {
 			continue
 		}
 		if seen[Slug(string(garment.Name))] {
-			r.fault(path.Key("name"), strict.Twice, "two garments are named %s; give each its own name, or one of them a quantity",
+			r.fault(path.Key("name"), strict.Twice, "two garments are named %s; give each its own name, or one of them a "+
+				"quantity",
 				quoted(garment.Name))
 		}
 		seen[Slug(string(garment.Name))] = true
@@ -170,7 +171,8 @@ func (r *resolver) uniqueNames(path Path, garment Garment, made Made) {
 	for _, piece := range made.Pieces {
 		key := [2]string{Slug(piece.Name), piece.Cloth}
 		if seen[key] {
-			r.fault(nameOf(path, garment, piece.Name), strict.Twice, "garment %q has two pieces named %q; give each its own name",
+			r.fault(nameOf(path, garment, piece.Name), strict.Twice, "garment %q has two pieces named %q; give each its "+
+				"own name",
 				made.Name, piece.Name)
 		}
 		seen[key] = true

@@ -156,7 +156,8 @@ func (r *resolver) flaw(path Path, of, name string, f Flaw) (cloth.Flaw, bool) {
 		out = cloth.BandFlaw(string(f.Name), y[0], y[1])
 	default:
 		r.fault(path, strict.Missing,
-			"%s has no place; give at: [along, across] and radius:, or along: [from, to], across: [from, to], or an outline:", what)
+			"%s has no place; give at: [along, across] and radius:, or along: [from, to], across: [from, to], or an "+
+				"outline:", what)
 	}
 	if len(r.faults.List) == before {
 		r.sound(path, Text(of), cloth.Cloth{Flaws: []cloth.Flaw{out}})

@@ -25,7 +25,8 @@ func (r *resolver) handmade(path Path, garment Garment, cloth string, widths all
 			continue
 		}
 		if piece.Size != "" {
-			r.fault(inner.Key("size"), strict.Contradiction, "piece %s: sizes belong into a file of pieces; see ellwand help pieces",
+			r.fault(inner.Key("size"), strict.Contradiction, "piece %s: sizes belong into a file of pieces; see ellwand "+
+				"help pieces",
 				quoted(piece.Name))
 			continue
 		}
@@ -46,6 +47,7 @@ func (r *resolver) named(usual string) func(name string) (string, error) {
 		if known, found := strict.KnownAs(name, r.clothNames()); found {
 			return known, nil
 		}
-		return usual, fmt.Errorf("there is no cloth %q under cloths: of %s; %s", name, r.file.name, strict.Hint(name, r.clothNames()))
+		return usual, fmt.Errorf("there is no cloth %q under cloths: of %s; %s", name, r.file.name,
+			strict.Hint(name, r.clothNames()))
 	}
 }

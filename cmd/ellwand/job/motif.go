@@ -25,7 +25,8 @@ func (m *Motif) read(v values, path Path, name string, c *cloth.Cloth) {
 		v.fault(path, strict.Missing, "%s has a motif and no pieces to centre it on; add pieces: [front, back]", name)
 	}
 	if m.Along == "" || m.Across == "" {
-		v.fault(path, strict.Missing, "%s: where is the centre of a motif? Add along: its distance from the cut end, and across: from the edge of the selvedge", name)
+		v.fault(path, strict.Missing, "%s: where is the centre of a motif? Add along: its distance from the cut end, "+
+			"and across: from the edge of the selvedge", name)
 	} else {
 		out.Along, _ = v.length(path.Key("along"), name+": the motif along", m.Along)
 		out.Across, _ = v.length(path.Key("across"), name+": the motif across", m.Across)

@@ -45,7 +45,8 @@ func (r *resolver) offers(path Path, c Cloth, offer *Offer) {
 	for i, listed := range c.Offers {
 		at := path.Key("offers").Entry(i)
 		if seen[Slug(string(listed.Name))] {
-			r.fault(at.Key("name"), strict.Twice, "%s has two offers named %s; give each its own name", name, quoted(listed.Name))
+			r.fault(at.Key("name"), strict.Twice, "%s has two offers named %s; give each its own name", name,
+				quoted(listed.Name))
 		}
 		seen[Slug(string(listed.Name))] = true
 		r.offered(at, listed, own, offer)
@@ -108,7 +109,8 @@ func (r *resolver) remnant(path Path, name string, listed Offered, out *quote.Of
 	case listed.Remnant == "" && listed.RemnantPrice == "":
 		return
 	case listed.Remnant == "":
-		r.fault(path.Key("remnant_price"), strict.Missing, "%s has a remnant_price without the length of the remnant; add remnant",
+		r.fault(path.Key("remnant_price"), strict.Missing, "%s has a remnant_price without the length of the remnant; "+
+			"add remnant",
 			name)
 		return
 	}

@@ -34,7 +34,8 @@ func (q *questioner) parts() {
 		for k, p := range garment.Parts {
 			at, kind := path.Key("parts").Entry(k), kindCalled(string(p.Kind))
 			if depth, known := usualDepths[kind]; known && p.Depth != "" && !depth.holds(q.length(p.Depth)) {
-				q.ask(at.Key("depth"), "a %s %s deep is unusual; %s", kind, q.work.Format(q.length(p.Depth)), orMeant(q.meant(p.Depth, depth)))
+				q.ask(at.Key("depth"), "a %s %s deep is unusual; %s", kind, q.work.Format(q.length(p.Depth)),
+					orMeant(q.meant(p.Depth, depth)))
 			}
 			if p.Length != "" && slices.Contains(fitted, kind) {
 				q.fit(at.Key("length"), i, kind, q.length(p.Length), p.Length)

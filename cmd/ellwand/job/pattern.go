@@ -44,7 +44,8 @@ func (r *resolver) fromPattern(path Path, garment Garment, made string, cloth st
 	if !ok {
 		return nil, nil
 	}
-	all, sewn, err := file.OfSize(size, patternfile.Usual{Cloth: r.named(cloth), Allowance: widths.usual, Every: widths.seams()})
+	all, sewn, err := file.OfSize(size,
+		patternfile.Usual{Cloth: r.named(cloth), Allowance: widths.usual, Every: widths.seams()})
 	if err != nil {
 		r.faultsOf(path, err)
 		return nil, nil
@@ -82,7 +83,8 @@ func (r *resolver) patternSize(path Path, garment Garment, file *patternfile.Fil
 	case len(sizes) == 0:
 		return "", true
 	case size == "":
-		r.fault(path, strict.Missing, "the pattern %s has the sizes %s; say which one, such as: pattern: {file: %s, size: %s}",
+		r.fault(path, strict.Missing, "the pattern %s has the sizes %s; say which one, such as: pattern: {file: %s, "+
+			"size: %s}",
 			file.Path(), joined(sizes), string(garment.Pattern.File), sizes[0])
 		return "", false
 	case !slices.Contains(sizes, size):

@@ -23,7 +23,8 @@ func (f *File) resolve(shorter shortening) (*Work, error) {
 		r.work.Body, r.work.Derived = wearers[0].body, wearers[0].derived
 	}
 	if len(f.Garments) == 0 {
-		r.fault(strict.Top("garments"), strict.Missing, "the job has no garments, so there is nothing to cut; add them under garments:")
+		r.fault(strict.Top("garments"), strict.Missing, "the job has no garments, so there is nothing to cut; add them "+
+			"under garments:")
 	}
 	r.garments(wearers)
 	r.emptyCloths()

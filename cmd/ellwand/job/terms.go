@@ -33,7 +33,8 @@ func (r *resolver) quote() {
 	out.Margin = r.share(strict.Top("quote").Key("margin"), "the margin", asked.Margin)
 	out.Deposit = r.share(strict.Top("quote").Key("deposit"), "the deposit", asked.Deposit)
 	if out.Deposit > 1_000_000 {
-		r.fault(strict.Top("quote").Key("deposit"), strict.OutOfRange, "the deposit is %s; it cannot be more than the whole", out.Deposit)
+		r.fault(strict.Top("quote").Key("deposit"), strict.OutOfRange, "the deposit is %s; it cannot be more than the "+
+			"whole", out.Deposit)
 	}
 	if asked.Tax != nil {
 		out.Tax = &quote.Tax{Name: "tax", Rate: r.share(strict.Top("quote").Key("tax").Key("rate"), "the rate of the tax",
@@ -68,7 +69,8 @@ func (r *resolver) dates(asked *Quote) {
 	out.Date = r.date(strict.Top("quote").Key("date"), "the date", asked.Date)
 	out.ValidUntil = r.date(strict.Top("quote").Key("valid_until"), "valid_until", asked.ValidUntil)
 	if !out.Date.IsZero() && !out.ValidUntil.IsZero() && out.ValidUntil.Before(out.Date) {
-		r.fault(strict.Top("quote").Key("valid_until"), strict.OutOfRange, "the quote is valid until %s, before its own date, %s",
+		r.fault(strict.Top("quote").Key("valid_until"), strict.OutOfRange, "the quote is valid until %s, before its own "+
+			"date, %s",
 			out.ValidUntil.Format(time.DateOnly), out.Date.Format(time.DateOnly))
 	}
 	if asked.ValidDays == "" {

@@ -55,7 +55,8 @@ func (v values) percent(path Path, what string, text Text, most float64, usual s
 	figure := strings.TrimSpace(strings.TrimSuffix(strings.TrimSpace(string(text)), "%"))
 	value, err := strconv.ParseFloat(strings.Replace(figure, ",", ".", 1), 64)
 	if err != nil || !(value >= 0 && value <= most) {
-		v.fault(path, strict.OutOfRange, "%s is %q; it must be a percentage from 0 to %g (%s)", what, string(text), most, usual)
+		v.fault(path, strict.OutOfRange, "%s is %q; it must be a percentage from 0 to %g (%s)", what, string(text), most,
+			usual)
 		return 0
 	}
 	return value / 100

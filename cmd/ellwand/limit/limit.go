@@ -54,9 +54,10 @@ var table = [...]struct {
 	most     int
 	sentence string
 }{
-	JobSize:       {1 << 20, "is too large for a job file, which has at most %d bytes (1 MB); is it the right file?"},
-	InstanceSize:  {64 << 20, "is too large for an instance, which has at most %d bytes (64 MB); is it the right file?"},
-	PiecesFile:    {4 << 20, "is too large for a file of pieces, which has at most %d bytes (4 MB); is it the right file?"},
+	JobSize:      {1 << 20, "is too large for a job file, which has at most %d bytes (1 MB); is it the right file?"},
+	InstanceSize: {64 << 20, "is too large for an instance, which has at most %d bytes (64 MB); is it the right file?"},
+	PiecesFile: {4 << 20, "is too large for a file of pieces, which has at most %d bytes (4 MB); is it the right " +
+		"file?"},
 	LayoutSize:    {16 << 20, "is too large for a layout, which has at most %d bytes (16 MB); is it the right file?"},
 	Layouts:       {50, "has more than %d entries; bring in those of the cloths that are laid"},
 	Points:        {2000, "has more than %d points; give it with fewer"},

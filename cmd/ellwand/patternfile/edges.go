@@ -10,7 +10,8 @@ import (
 func (m Maker) edgeOf(path Path, what string, name Text, piece pieces.Piece) (pieces.Edge, bool) {
 	known, found := strict.KnownAs(string(name), edgeNames(piece))
 	if !found {
-		m.Fault(path, strict.Unknown, "%s has no edge %q; %s", what, string(name), strict.Hint(string(name), edgeNames(piece)))
+		m.Fault(path, strict.Unknown, "%s has no edge %q; %s", what, string(name),
+			strict.Hint(string(name), edgeNames(piece)))
 		return pieces.Edge{}, false
 	}
 	return piece.Edge(seams.Called(known))

@@ -38,17 +38,20 @@ func (m Maker) onFold(path Path, what string, p Piece, piece *pieces.Piece) bool
 	}
 	switch lie := piece.Grain.Lie; {
 	case lie == pieces.Bias:
-		m.Fault(at, strict.Contradiction, "%s is on the bias, so it cannot lie on the fold; give its whole width and remove fold", what)
+		m.Fault(at, strict.Contradiction, "%s is on the bias, so it cannot lie on the fold; give its whole width and "+
+			"remove fold", what)
 		return false
 	case lie == pieces.EitherGrain:
 		m.Fault(at, strict.Contradiction, "%s lies on the fold, so its grain is straight or cross, not either", what)
 		return false
 	case !isSuited && len(others) == 0:
-		m.Fault(at, strict.Contradiction, "%s: the fold edge runs along the warp, and none of its straight edges does; look at its grain",
+		m.Fault(at, strict.Contradiction, "%s: the fold edge runs along the warp, and none of its straight edges does; "+
+			"look at its grain",
 			what)
 		return false
 	case !isSuited:
-		m.Fault(at, strict.Contradiction, "%s: the fold edge runs along the warp, so with %s grain it is %s, not %s", what, lie,
+		m.Fault(at, strict.Contradiction, "%s: the fold edge runs along the warp, so with %s grain it is %s, not %s", what,
+			lie,
 			strings.Join(suits, " or "), edge.Name)
 		return false
 	}
@@ -97,7 +100,8 @@ func (m Maker) joins(path Path, what string, p Piece, piece *pieces.Piece) bool 
 		m.Fault(path.Key("joins"), strict.Contradiction, "%s is no rectangle, so it is cut in one piece; remove joins", what)
 		return false
 	case !ok:
-		m.Fault(path.Key("joins"), strict.Contradiction, "%s lies on the fold, so it is cut in one piece; remove joins or fold", what)
+		m.Fault(path.Key("joins"), strict.Contradiction, "%s lies on the fold, so it is cut in one piece; remove joins "+
+			"or fold", what)
 		return false
 	case strip.Length/float64(joins+1) < construct.LeastStrip:
 		m.Fault(path.Key("joins"), strict.OutOfRange, "%s: %d joins leave lengths of only %s; ask for fewer", what, joins,

@@ -69,7 +69,8 @@ func (m Maker) shaped(path Path, what string, p Piece) (piece pieces.Piece, reve
 
 func (m Maker) rectangle(path Path, what string, p Piece) (pieces.Piece, bool) {
 	if p.Width == "" && p.Height == "" {
-		m.Fault(path, strict.Missing, "%s has no shape; give it width and height, an outline or offsets: see ellwand help pieces", what)
+		m.Fault(path, strict.Missing, "%s has no shape; give it width and height, an outline or offsets: see ellwand "+
+			"help pieces", what)
 		return pieces.Piece{}, false
 	}
 	width, widthKnown := m.Positive(path.Key("width"), what+": the width", p.Width)
@@ -122,7 +123,8 @@ func (m Maker) cut(path Path, what string, p Piece, piece pieces.Piece) []pieces
 		out = append(out, one)
 	}
 	if pair && !even {
-		m.Fault(path.Key("pair"), strict.Contradiction, "%s is a pair, but %d are cut; a pair needs an even number: cut: %d", what,
+		m.Fault(path.Key("pair"), strict.Contradiction, "%s is a pair, but %d are cut; a pair needs an even number: "+
+			"cut: %d", what,
 			out[0].Cut, out[0].Cut+1)
 		return nil
 	}

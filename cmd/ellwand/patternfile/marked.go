@@ -35,14 +35,16 @@ func (m Maker) notch(path Path, what string, n Notch, reversed bool, piece *piec
 	}
 	length := edge.Path.Length()
 	if at > length+0.001 {
-		m.Fault(path.Key("at"), strict.OutOfRange, "%s lies %s along the edge %q, which is only %s long", what, m.Say(at), edge.Name,
+		m.Fault(path.Key("at"), strict.OutOfRange, "%s lies %s along the edge %q, which is only %s long", what, m.Say(at),
+			edge.Name,
 			m.Say(length))
 		return false
 	}
 	if reversed {
 		at = max(0, length-at)
 	}
-	piece.Notches = append(piece.Notches, pieces.Notch{Edge: edge.Name, At: at, Count: strokes, Match: marks.Called(string(n.Match))})
+	piece.Notches = append(piece.Notches,
+		pieces.Notch{Edge: edge.Name, At: at, Count: strokes, Match: marks.Called(string(n.Match))})
 	return true
 }
 

@@ -79,7 +79,8 @@ func (m Maker) node(path Path, what string, n Node) (out outline.Node, ok bool) 
 		m.Fault(path, strict.Missing, "%s is a corner: [x, y] or a curve: [x, y], one of both", what)
 		return out, false
 	case len(n.Curve) > 0 && n.Edge != "":
-		m.Fault(path.Key("edge"), strict.Contradiction, "%s: an edge begins at a corner; write corner: in place of curve:", what)
+		m.Fault(path.Key("edge"), strict.Contradiction, "%s: an edge begins at a corner; write corner: in place of "+
+			"curve:", what)
 		return out, false
 	case len(n.Curve) > 0:
 		at, out.Smooth = n.Curve, true

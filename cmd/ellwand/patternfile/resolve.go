@@ -78,7 +78,8 @@ func (f *File) maker(faults *strict.Faults, from Usual) *Maker {
 	}
 	m := Maker{Values: strict.Values{Note: note}, Usual: from.Allowance, Every: from.Every}
 	if f.Version != Version {
-		m.Fault(strict.Top("pieces_file"), strict.Unknown, "this is a file of pieces of version %q, and this program reads version %s; "+
+		m.Fault(strict.Top("pieces_file"), strict.Unknown, "this is a file of pieces of version %q, and this program "+
+			"reads version %s; "+
 			"write pieces_file: %[2]s", string(f.Version), Version)
 		return nil
 	}
@@ -120,7 +121,8 @@ func (f *File) twice(m Maker) {
 			if p.Size != "" {
 				of = fmt.Sprintf(" of size %s", string(p.Size))
 			}
-			m.Fault(strict.Top("pieces").Entry(i).Key("name"), strict.Twice, "two pieces%s are named %q; give each its own name", of,
+			m.Fault(strict.Top("pieces").Entry(i).Key("name"), strict.Twice, "two pieces%s are named %q; give each its own "+
+				"name", of,
 				string(p.Name))
 		}
 		seen[key] = true

@@ -67,7 +67,8 @@ func (m Maker) sideOf(path Path, what string, edges map[string]Text, made []piec
 	for _, name := range slices.Sorted(maps.Keys(edges)) {
 		at := slices.IndexFunc(made, func(p pieces.Piece) bool { return strict.Plain(p.Name) == strict.Plain(name) })
 		if at < 0 {
-			m.Fault(path.Key(name), strict.Unknown, "%s: there is no piece %q; %s", what, name, strict.Hint(name, pieceNames(made)))
+			m.Fault(path.Key(name), strict.Unknown, "%s: there is no piece %q; %s", what, name,
+				strict.Hint(name, pieceNames(made)))
 			return out, false
 		}
 		piece := made[at].Seam()
@@ -94,7 +95,8 @@ func (m Maker) seamLength(path Path, what string, name Text, piece pieces.Piece,
 		}
 	}
 	if !found {
-		m.Fault(path, strict.Unknown, "%s has no edge %q; %s", what, string(name), strict.Hint(string(name), edgeNames(piece)))
+		m.Fault(path, strict.Unknown, "%s has no edge %q; %s", what, string(name),
+			strict.Hint(string(name), edgeNames(piece)))
 	}
 	return length, found
 }

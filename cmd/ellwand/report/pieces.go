@@ -31,7 +31,8 @@ type ShownPiece struct {
 
 // PiecesOf a collection.
 func PiecesOf(c app.Collection) (Pieces, error) {
-	out := Pieces{Title: c.Title, Pieces: []ShownPiece{}, Truing: []Truing{}, Notes: append([]string{}, c.Notes...), Files: []string{}}
+	out := Pieces{Title: c.Title, Pieces: []ShownPiece{}, Truing: []Truing{}, Notes: append([]string{}, c.Notes...),
+		Files: []string{}}
 	for _, p := range c.Pieces {
 		shown, err := shownOf(p, c.Unit)
 		if err != nil {

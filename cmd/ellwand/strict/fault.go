@@ -85,7 +85,8 @@ func (f *Faults) OrNil() error {
 	sort.SliceStable(f.List, func(i, j int) bool { return f.List[i].Line < f.List[j].Line })
 	if most := limit.Faults.Most(); len(f.List) > most {
 		last := f.List[most]
-		f.List = append(f.List[:most], Fault{File: last.File, Line: last.Line, Kind: last.Kind, Text: limit.Faults.Sentence()})
+		f.List = append(f.List[:most],
+			Fault{File: last.File, Line: last.Line, Kind: last.Kind, Text: limit.Faults.Sentence()})
 	}
 	return f
 }

@@ -142,7 +142,8 @@ func Matching(work *job.Work, need plan.Requirement) string {
 	m, all := need.Matching, work.PiecesOf(need.Cloth.Name)
 	chosen := need.Lays[need.Chosen]
 	if len(chosen.Matches) == 0 {
-		return "Nothing is matched: no seam that runs along the body joins these pieces. What hangs side by side, as curtains " +
+		return "Nothing is matched: no seam that runs along the body joins these pieces. What hangs side by side, as " +
+			"curtains " +
 			"do, is matched when the repeat names it: hang_side_by_side: [" + all[0].Name + "]."
 	}
 	var text strings.Builder

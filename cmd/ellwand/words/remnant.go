@@ -151,7 +151,8 @@ func unproven(work *job.Work, a app.RemnantAnswer) string {
 		return fmt.Sprintf("As the pieces are laid, %s; as small as they may be, that is not so, and this is no proof.",
 			reason.Once(a.Fit.Proof))
 	}
-	return fmt.Sprintf("As the outlines are given, %s. But the job calls %s approximate, so that this is no proof: lay the "+
+	return fmt.Sprintf("As the outlines are given, %s. But the job calls %s approximate, so that this is no proof: "+
+		"lay the "+
 		"pieces themselves on the cloth.", reason.Once(a.Fit.Proof), strings.Join(a.Approximate, ", "))
 }
 

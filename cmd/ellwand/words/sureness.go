@@ -26,7 +26,8 @@ func Sureness(work *job.Work, found app.Estimated) string {
 	case r.Low == r.High:
 		return fmt.Sprintf("It stays %s though %s.", say, listed(unknown))
 	}
-	return fmt.Sprintf("%s, say %s: %s. Narrower with %s.", Between(found.Cloth, r), say, listed(unknown), listed(narrower))
+	return fmt.Sprintf("%s, say %s: %s. Narrower with %s.", Between(found.Cloth, r), say, listed(unknown),
+		listed(narrower))
 }
 
 // bare is a length without its unit, which follows.

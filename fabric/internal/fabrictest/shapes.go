@@ -27,7 +27,8 @@ func Wedges(name string, width, height float64, cut int) []pieces.Piece {
 
 // Notched puts a match point on an edge of a piece.
 func Notched(p pieces.Piece, edge seams.Name, at float64, match string) pieces.Piece {
-	p.Notches = append(append([]pieces.Notch(nil), p.Notches...), pieces.Notch{Edge: edge, At: at, Count: 1, Match: marks.Called(match)})
+	p.Notches = append(append([]pieces.Notch(nil), p.Notches...),
+		pieces.Notch{Edge: edge, At: at, Count: 1, Match: marks.Called(match)})
 	return p
 }
 
@@ -35,12 +36,14 @@ func Notched(p pieces.Piece, edge seams.Name, at float64, match string) pieces.P
 // mm and 90 mm up from their lower edges.
 func Skirt() []pieces.Piece {
 	front := Notched(Half("front", 200, 500, 1), seams.Called("b"), 120, "side")
-	back := Notched(Pair(Polygon("back", orb.Point{0, 0}, orb.Point{190, 0}, orb.Point{170, 470}, orb.Point{0, 450})), seams.Called("b"), 90, "side")
+	back := Notched(Pair(Polygon("back", orb.Point{0, 0}, orb.Point{190, 0}, orb.Point{170, 470}, orb.Point{0, 450})),
+		seams.Called("b"), 90, "side")
 	return []pieces.Piece{front, back, Rectangle("band", 60, 400, 2)}
 }
 
 func Blouse() []pieces.Piece {
-	return InGarment("blouse", halfFront(), Pair(SidePanel()), Rectangle("cuff", 90, 240, 2), Rectangle("collar", 80, 300, 2))
+	return InGarment("blouse", halfFront(), Pair(SidePanel()), Rectangle("cuff", 90, 240, 2),
+		Rectangle("collar", 80, 300, 2))
 }
 
 // Polygon makes a piece of straight edges without allowances, the points

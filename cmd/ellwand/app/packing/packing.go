@@ -71,7 +71,8 @@ func Pack(ctx context.Context, figures []sheet.Figure, paper paper.Paper, option
 		}
 	}
 	if len(best.Figures) == 0 {
-		return best, fmt.Errorf("the pieces cannot be laid on paper of %s x %s: %w", paper.Say(paper.Width), paper.Say(paper.Height), fault)
+		return best, fmt.Errorf("the pieces cannot be laid on paper of %s x %s: %w", paper.Say(paper.Width),
+			paper.Say(paper.Height), fault)
 	}
 	return best, nil
 }
@@ -89,7 +90,8 @@ func itemsOf(figures []sheet.Figure) []layout.Item {
 // straightened takes points off an outline, unless it would then cross itself.
 func straightened(ring orb.Ring) orb.Ring {
 	simple := simplify.DouglasPeucker(coarse).Ring(ring.Clone())
-	test := layout.Problem{Width: 1e6, Items: []layout.Item{{Name: "outline", Outline: simple, Copies: 1, Turns: []layout.Turn{{}}}}}
+	test := layout.Problem{Width: 1e6,
+		Items: []layout.Item{{Name: "outline", Outline: simple, Copies: 1, Turns: []layout.Turn{{}}}}}
 	if len(simple) < 4 || test.Check() != nil {
 		return ring
 	}
@@ -137,7 +139,8 @@ func (t try) pack(ctx context.Context, figures []sheet.Figure, items []layout.It
 	if across, down := sheet.PanelRoom(t.paper); across > 0 {
 		problem.Zones = []orb.Ring{{{0, 0}, {down, 0}, {down, across}, {0, across}, {0, 0}}}
 	}
-	result, err := nest.Solve(ctx, problem, nest.Options{Passes: options.Passes, Seed: options.Seed, Workers: options.Workers})
+	result, err := nest.Solve(ctx, problem,
+		nest.Options{Passes: options.Passes, Seed: options.Seed, Workers: options.Workers})
 	if err != nil {
 		return sheet.Layout{}, 0, err
 	}
