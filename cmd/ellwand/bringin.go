@@ -10,9 +10,9 @@ import (
 
 // bringIn reads the layouts that somebody brings in for some cloths, and refuses what is
 // none.
-func (e *env) bringIn(ctx context.Context, work *job.Work, cloths []cloth.Cloth, s *layFlags) error {
-	if err := s.from.read(&s.Search); err != nil {
+func (f *fromFlags) bringIn(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search *app.Search) error {
+	if err := f.read(search); err != nil {
 		return err
 	}
-	return app.CheckFrom(ctx, work, cloths, s.Search)
+	return app.CheckFrom(ctx, work, cloths, *search)
 }

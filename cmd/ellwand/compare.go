@@ -13,6 +13,7 @@ import (
 func newCompare(e *env) *cobra.Command {
 	var m searchFlags
 	var cloth string
+	var from fromFlags
 	cmd := &cobra.Command{
 		Use:   "compare JOB",
 		Short: "Say which of several offers of a cloth is the cheapest for a job",
@@ -29,21 +30,25 @@ least cut, and remnants are all reckoned in. Write the offers into the job:
 		Example: "  ellwand compare dress.yaml\n  ellwand compare dress.yaml --cloth lining --effort long",
 		Args:    one("a job file"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			return e.compare(cmd.Context(), args[0], cloth, m)
+			return e.compare(cmd.Context(), args[0], cloth, m, from)
 		},
 	}
 	m.register(cmd)
+	from.register(cmd)
 	cmd.Flags().StringVar(&cloth, "cloth", "", "the cloth to compare; every one that has a price if not given")
 	_ = cmd.Flags().MarkHidden("force") // compare writes no files
 	return cmd
 }
 
-func (e *env) compare(ctx context.Context, path, cloth string, m searchFlags) error {
+func (e *env) compare(ctx context.Context, path, cloth string, m searchFlags, from fromFlags) error {
 	if err := m.check(); err != nil {
 		return err
 	}
 	work, err := app.ReadJob(path)
 	if err != nil {
+		return err
+	}
+	if err := from.bringIn(ctx, work, app.EveryCloth(work, nil), &m.Search); err != nil {
 		return err
 	}
 	chosen, err := app.Priced(work, cloth)

@@ -74,7 +74,7 @@ func (e *env) estimate(ctx context.Context, path string, s layFlags, widthTexts 
 	if err != nil {
 		return err
 	}
-	if err := e.bringIn(ctx, work, cloths, &s); err != nil {
+	if err := s.from.bringIn(ctx, work, cloths, &s.Search); err != nil {
 		return err
 	}
 	out := &files.Set{Force: s.force, Input: path}

@@ -33,12 +33,7 @@ func (f *fromFlags) registerFix(cmd *cobra.Command, search *app.Search) {
 // read the layouts into a search.
 func (f *fromFlags) read(search *app.Search) error {
 	for _, path := range f.files {
-		file, err := os.Open(path)
-		if err != nil {
-			return fmt.Errorf("--from: %s cannot be read; is it the name of a layout file?", path)
-		}
-		data, err := io.ReadAll(io.LimitReader(file, int64(limit.LayoutSize.Most())+1))
-		file.Close()
+		data, err := layoutIn(path)
 		if err != nil {
 			return fmt.Errorf("--from: %s cannot be read; is it the name of a layout file?", path)
 		}
@@ -52,4 +47,18 @@ func (f *fromFlags) read(search *app.Search) error {
 		search.From = append(search.From, plan)
 	}
 	return nil
+}
+
+// layoutIn a file, which is no pipe that nobody writes into, up to a byte more than is
+// allowed.
+func layoutIn(path string) ([]byte, error) {
+	if info, err := os.Stat(path); err != nil || !info.Mode().IsRegular() {
+		return nil, os.ErrInvalid
+	}
+	file, err := os.Open(path)
+	if err != nil {
+		return nil, err
+	}
+	defer file.Close()
+	return io.ReadAll(io.LimitReader(file, int64(limit.LayoutSize.Most())+1))
 }

@@ -105,7 +105,7 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	if err != nil {
 		return err
 	}
-	if err := e.bringIn(cmd.Context(), work, drawn.cloths, &s); err != nil {
+	if err := s.from.bringIn(cmd.Context(), work, app.EveryCloth(work, drawn.cloths), &s.Search); err != nil {
 		return err
 	}
 	if drawn.quoted {

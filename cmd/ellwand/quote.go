@@ -32,6 +32,7 @@ type quoteOptions struct {
 func newQuote(e *env) *cobra.Command {
 	var m searchFlags
 	var q quoteOptions
+	var from fromFlags
 	cmd := &cobra.Command{
 		Use:   "quote JOB",
 		Short: "Reckon what a job costs, and write the quote for the client",
@@ -47,10 +48,11 @@ ellwand help prices says what a job needs for it.`,
 			"quote.pdf",
 		Args: one("a job file"),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			return e.quote(cmd.Context(), args[0], m, q)
+			return e.quote(cmd.Context(), args[0], m, from, q)
 		},
 	}
 	m.register(cmd)
+	from.register(cmd)
 	flags := cmd.Flags()
 	flags.StringVarP(&q.output, "output", "o", "", "the PDF to write")
 	flags.StringVar(&q.paper, "paper", "a4", "a4 or letter")
@@ -59,7 +61,7 @@ ellwand help prices says what a job needs for it.`,
 	return cmd
 }
 
-func (e *env) quote(ctx context.Context, path string, m searchFlags, o quoteOptions) error {
+func (e *env) quote(ctx context.Context, path string, m searchFlags, from fromFlags, o quoteOptions) error {
 	paper, err := parsePaper(o.paper)
 	if err == nil {
 		err = m.check()
@@ -69,6 +71,9 @@ func (e *env) quote(ctx context.Context, path string, m searchFlags, o quoteOpti
 	}
 	work, err := app.ReadJob(path)
 	if err != nil {
+		return err
+	}
+	if err := from.bringIn(ctx, work, app.EveryCloth(work, nil), &m.Search); err != nil {
 		return err
 	}
 	out := &files.Set{Force: m.force, Input: path}

@@ -40,6 +40,19 @@ func (s Search) fixedOn(name string) lay.Plan {
 	return lay.Plan{}
 }
 
+// EveryCloth adds to some cloths those of every offer of a job.
+func EveryCloth(work *job.Work, cloths []cloth.Cloth) []cloth.Cloth {
+	out := slices.Clip(cloths)
+	for _, one := range work.Cloths {
+		for _, offer := range one.Offers {
+			c := offer.Cloth
+			c.Name = one.Cloth.Name
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
 // CheckFrom refuses a layout brought in that is none of a cloth of the job, and a name
 // of something to stay that no layout has.
 func CheckFrom(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search Search) error {
