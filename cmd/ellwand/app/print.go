@@ -70,8 +70,10 @@ const packingPasses = 400
 // Pack lays the pieces so that they take few sheets, and draws the pages.
 func (p *Printing) Pack(ctx context.Context, search Search) (Printed, error) {
 	begun, work := time.Now(), plan.Work{}
+	kept := packingKept(ctx, p.figures, p.Paper, search)
 	layout, err := packing.Pack(ctx, p.figures, p.Paper, packing.Options{
 		Passes: search.passes(packingPasses), Seed: search.Seed, Workers: search.Workers,
+		Kept: kept.arrangement(), Found: kept.found,
 		Counted: func(due, made int) { work = work.Plus(plan.Work{Due: due, Made: made}) },
 	})
 	if err != nil {

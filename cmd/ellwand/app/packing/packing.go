@@ -13,7 +13,6 @@ import (
 	"ellwand/nest"
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
-	"ellwand/pieces"
 	"ellwand/pieces/paper"
 	"ellwand/pieces/sheet"
 )
@@ -26,16 +25,16 @@ type Options struct {
 	Workers int
 	// Counted, when set, is told after each search how many of its passes were made.
 	Counted func(due, made int)
+	// Kept is how the same figures were packed before; nil when that is not known. It is
+	// taken as it is where it still is a packing of them.
+	Kept *Arrangement
+	// Found, when set, is told how they are packed where they were searched.
+	Found func(Arrangement)
 }
 
 const (
-	// gap between two pieces, mm: room for scissors, and for what outlines
-	// lose below.
-	gap = 6.0
 	// coarse is how far, mm, an outline may be straightened for the search.
 	coarse = 1.0
-	// mostColumns of sheets beside each other: more are no fun to join.
-	mostColumns = 10
 	// mostTried ways of joining the sheets, for each way that they can lie.
 	mostTried = 5
 )
@@ -56,23 +55,32 @@ func Pack(ctx context.Context, figures []sheet.Figure, paper paper.Paper, option
 		return sheet.Layout{}, fmt.Errorf("there is no piece to print")
 	}
 	items := itemsOf(figures)
-	tries := triesOf(items, paper)
+	if options.Kept != nil {
+		if found, ok := options.Kept.again(figures, items, paper); ok {
+			return found, nil
+		}
+	}
+	tries, chosen := triesOf(items, paper), Arrangement{}
 	best, fewest, shortest := sheet.Layout{}, math.MaxInt, math.Inf(1)
 	var fault error
 	for _, try := range tries {
-		found, length, err := try.pack(ctx, figures, items, options)
+		found, laid, err := try.pack(ctx, figures, items, options)
 		if err != nil {
 			fault = err
 			continue
 		}
 		plane, tiling := found.Plane()
-		if n := tiling.Sheets(plane); n < fewest || n == fewest && length < shortest {
-			best, fewest, shortest = found, n, length
+		if n := tiling.Sheets(plane); n < fewest || n == fewest && laid.Length < shortest {
+			best, fewest, shortest = found, n, laid.Length
+			chosen = Arrangement{try.paper != paper, try.columns, laid.Placements}
 		}
 	}
 	if len(best.Figures) == 0 {
 		return best, fmt.Errorf("the pieces cannot be laid on paper of %s x %s: %w", paper.Say(paper.Width),
 			paper.Say(paper.Height), fault)
+	}
+	if options.Found != nil {
+		options.Found(chosen)
 	}
 	return best, nil
 }
@@ -96,12 +104,6 @@ func straightened(ring orb.Ring) orb.Ring {
 		return ring
 	}
 	return simple
-}
-
-// try is one way of joining sheets: so many beside each other.
-type try struct {
-	paper   paper.Paper
-	columns int
 }
 
 // triesOf lists the ways that are wide enough for the largest piece, up to
@@ -133,16 +135,12 @@ func triesOf(items []layout.Item, sheet paper.Paper) []try {
 
 // pack lays the figures on a strip so many sheets wide; the strip runs down
 // the plane.
-func (t try) pack(ctx context.Context, figures []sheet.Figure, items []layout.Item, options Options) (sheet.Layout, float64, error) {
-	width, _ := t.paper.Cell()
-	problem := layout.Problem{Width: width * float64(t.columns), Gap: gap, Items: items}
-	if across, down := sheet.PanelRoom(t.paper); across > 0 {
-		problem.Zones = []orb.Ring{{{0, 0}, {down, 0}, {down, across}, {0, across}, {0, 0}}}
-	}
+func (t try) pack(ctx context.Context, figures []sheet.Figure, items []layout.Item, options Options) (sheet.Layout, layout.Layout, error) {
+	problem := t.problem(items)
 	result, err := nest.Solve(ctx, problem,
 		nest.Options{Passes: options.Passes, Seed: options.Seed, Workers: options.Workers})
 	if err != nil {
-		return sheet.Layout{}, 0, err
+		return sheet.Layout{}, layout.Layout{}, err
 	}
 	if options.Counted != nil {
 		made := options.Passes
@@ -152,18 +150,7 @@ func (t try) pack(ctx context.Context, figures []sheet.Figure, items []layout.It
 		options.Counted(options.Passes, made)
 	}
 	if err := verify.Layout(problem, result.Layout); err != nil {
-		return sheet.Layout{}, 0, errors.Join(nest.ErrUnverified, err)
+		return sheet.Layout{}, layout.Layout{}, errors.Join(nest.ErrUnverified, err)
 	}
-	out := sheet.Layout{Paper: t.paper}
-	for _, at := range result.Layout.Placements {
-		turn := problem.Items[at.Item].Turns[at.Turn]
-		m := pieces.Turn(turn.Degrees).Then(pieces.Move(at.X, at.Y)).Then(ontoPlane)
-		out.Figures = append(out.Figures, figures[at.Item].Map(m))
-	}
-	return out, result.Layout.Length, nil
+	return t.laidOut(figures, problem, result.Layout.Placements), result.Layout, nil
 }
-
-// ontoPlane turns the strip, x along it and y up, onto the plane, where it
-// runs down: the strip's x becomes y down, its y becomes x. That is a quarter
-// turn to the eye, no mirror image, since y runs down on the plane.
-var ontoPlane = pieces.Motion{B: 1, C: 1}
