@@ -24,14 +24,14 @@ var proportions = []proportion{
 }
 
 type proportion struct {
-	of          []Measurement
+	names       []Measurement
 	least, most float64
 }
 
 // proportionOf finds that of a measurement; false where none is known.
 func proportionOf(name Measurement) (proportion, bool) {
 	for _, p := range proportions {
-		if slices.Contains(p.of, name) {
+		if slices.Contains(p.names, name) {
 			return p, true
 		}
 	}

@@ -52,7 +52,7 @@ func (p Piece) CuttingOutline(tolerance float64) (orb.Ring, error) {
 		}
 	}
 	tolerance = usable(tolerance) / 2
-	ring := outer(rim(p.strips(tolerance), tolerance))
+	ring := outer(rimOf(p.strips(tolerance), tolerance))
 	if len(ring) < 4 {
 		return nil, fmt.Errorf("%s: the edges enclose nothing, so there is nothing to cut", p.label())
 	}
@@ -101,10 +101,10 @@ func (p Piece) strips(tolerance float64) []strip {
 	return out
 }
 
-// rim joins the outer sides of all strips into one closed chain, which may
+// rimOf joins the outer sides of all strips into one closed chain, which may
 // cross itself. Everything within its outermost line lies on the piece, in an
 // allowance or in a gap closed off by them.
-func rim(strips []strip, tolerance float64) []orb.Point {
+func rimOf(strips []strip, tolerance float64) []orb.Point {
 	n := len(strips)
 	for i := range strips {
 		a, b := &strips[i], &strips[(i+1)%n]
