@@ -16,10 +16,7 @@ import (
 	"ellwand/draft/part"
 	"ellwand/draft/skirt"
 	"ellwand/draft/sleeve"
-	"ellwand/draft/trousers"
 	"ellwand/pieces"
-	"ellwand/pieces/marks"
-	"ellwand/pieces/measure"
 	"ellwand/pieces/seams"
 	"ellwand/testdata/sample"
 )
@@ -237,103 +234,6 @@ func TestBiasStrips(t *testing.T) {
 	}
 }
 
-// A lining ends so much above the hem and is so much wider at the centre back.
-func TestLinings(t *testing.T) {
-	result, err := Draft(shirt(size(t, "women", "12")))
-	require.NoError(t, err)
-	back, lined := pieceNamed(t, result, "back bodice"), pieceNamed(t, result, "back bodice lining")
-	assert.InDelta(t, seam(back, seams.SideSeam)-20, seam(lined, seams.SideSeam), 0.01)
-	assert.InDelta(t, seam(back, seams.Neck)+20, seam(lined, seams.Neck), 0.01)
-	assert.InDelta(t, seam(back, seams.CentreBack)-20, seam(lined, seams.CentreBack), 0.01)
-	assert.Equal(t, "centre back lining", lined.Fold.String()+" "+lined.Cloth)
-	hem, _ := lined.Edge(seams.NarrowHem)
-	assert.Equal(t, 15., hem.Allowance)
-	front := pieceNamed(t, result, "front bodice lining")
-	_, grown := front.Edge(seams.ExtensionNeck)
-	assert.False(t, grown, "it ends at the facing")
-	for _, p := range result.Pieces {
-		if p.Cloth != "interfacing" {
-			continue
-		}
-		shell := pieceNamed(t, result, p.Name[:len(p.Name)-len(" interfacing")])
-		for i, edge := range p.Edges {
-			want := 0.
-			if shell.Name == "buttoned cuff" {
-				want = shell.Edges[i].Allowance - 5
-			}
-			assert.InDelta(t, want, edge.Allowance, 1e-9, "%s %s", p.Name, edge.Name)
-		}
-	}
-	assert.Equal(t, "2 true", fmt.Sprint(pieceNamed(t, result, "buttoned cuff interfacing").Cut, " ",
-		pieceNamed(t, result, "buttoned cuff interfacing").Pair))
-}
-
-// The lining of a vented back has no vent: its centre back is straight, notched
-// where the vent begins, so that the seam is left open below, and may carry a
-// pleat of ease (common practice).
-func TestLiningOfAVent(t *testing.T) {
-	for _, pleat := range []float64{0, 20} {
-		request := dress(size(t, "women", "12"))
-		request.Skirt = &skirt.Options{Vent: true, Length: 700}
-		request.Linings[0].BackPleat = pleat
-		result, err := Draft(request)
-		require.NoError(t, err)
-		checkParts(t, result)
-		back, lined := pieceNamed(t, result, "back skirt"), pieceNamed(t, result, "back skirt lining")
-		_, vented := lined.Edge(seams.VentEdge)
-		assert.False(t, vented)
-		assert.InDelta(t, 700-20, seam(lined, seams.CentreBack), 0.01)
-		assert.InDelta(t, seam(back, seams.Waist)+pleat, seam(lined, seams.Waist), 0.01)
-		assert.InDelta(t, seam(back, seams.SkirtHem)-40+pleat, seam(lined, seams.NarrowHem), 1)
-		for _, n := range lined.Notches {
-			if n.Match == marks.OpenBelow {
-				assert.InDelta(t, seam(back, seams.CentreBack), n.At, 0.01, "where the vent begins")
-			}
-		}
-		for _, s := range result.Sheets {
-			if s.Piece == lined.Name {
-				assert.Contains(t, s.Steps[1].Text(measure.Centimetre), "leave out the vent")
-			}
-		}
-		assert.Contains(t, fmt.Sprint(lined.Notches), "open below")
-	}
-}
-
-// The lining of trousers has neither fly nor casing: it ends at the centre front
-// and at the waist, and is as long there as the shell.
-func TestLiningOfTrousers(t *testing.T) {
-	for _, opening := range []trousers.Opening{trousers.Fly, trousers.SideZip, trousers.ElasticWaist} {
-		request := trousersOf(size(t, "women", "12"), trousers.Options{Opening: opening, Pocket: trousers.SidePocket},
-			part.Waistband)
-		request.Linings = []Lining{{Of: []string{"front trousers", "back trousers"}, Cloth: "lining",
-			Options: lining.Options{Shorter: 20}}}
-		result, err := Draft(request)
-		require.NoError(t, err)
-		checkParts(t, result)
-		plain, err := Draft(trousersOf(request.Body,
-			trousers.Options{Opening: trousers.SideZip, Pocket: trousers.SidePocket}, part.Waistband))
-		require.NoError(t, err)
-		for _, which := range []string{"front trousers", "back trousers"} {
-			lined := pieceNamed(t, result, which+" lining")
-			waist := seam(lined, seams.Waist)
-			if opening != trousers.ElasticWaist {
-				assert.InDelta(t, seam(pieceNamed(t, plain, which), seams.Waist), waist, 0.01, which)
-				assert.InDelta(t, seam(pieceNamed(t, plain, which), seams.Crotch), seam(lined, seams.Crotch), 0.01,
-					which)
-			} else {
-				assert.InDelta(t, pieceNamed(t, result,
-					which).Marks[len(pieceNamed(t, result, which).Marks)-1].Path.Length(), waist, 0.01)
-				assert.InDelta(t, seam(pieceNamed(t, result, which), seams.OutsideLeg)-30-20,
-					seam(lined, seams.OutsideLeg), 0.01)
-			}
-			for _, e := range lined.Edges {
-				assert.NotContains(t, e.Name.String(), "fly")
-				assert.NotContains(t, e.Name.String(), "casing")
-			}
-		}
-	}
-}
-
 // On children too a facing's ends match: both halves are as deep as the one with
 // less room. Beside a shoulder dart a neck facing may be as deep as the whole
 // shoulder, the dart sewn.
@@ -384,39 +284,4 @@ func TestKindsOfPieces(t *testing.T) {
 	assert.ElementsMatch(t, []string{"shirt collar stand interfacing", "shirt collar fall interfacing",
 		"buttoned cuff interfacing"}, kinds[pieces.Interfacing])
 	assert.Contains(t, kinds[pieces.Shell], "sleeve")
-}
-
-func TestPartsRefused(t *testing.T) {
-	reduce := -3.
-	for want, change := range map[string]func(*Request){
-		"flat collar: a depth of 20 cm is more than the shoulder has room for; ask for 11.9 cm or less":                  func(r *Request) { r.Parts = []part.Options{{Kind: part.FlatCollar, Depth: 200}} },
-		"armhole facing front: a depth of 20 cm is more than the side and the shoulder have room for beside the armhole": func(r *Request) { r.Parts = []part.Options{{Kind: part.ArmholeFacing, Depth: 200}} },
-		"shirt collar: a depth of 3 cm does not cover the seam of a stand of 3 cm; ask for 3.8 cm or more":               func(r *Request) { r.Parts = []part.Options{{Kind: part.ShirtCollar, Depth: 30}} },
-		`sleeve elbow facing: the sleeve has no edge "elbow"; its edges are: wrist hem, front underarm`: func(r *Request) {
-			r.Parts = []part.Options{{Kind: part.Facing, Of: "sleeve", FacedEdge: seams.Called("elbow")}}
-		},
-		`there is no piece "skirt"; the pieces drafted before it are: front bodice, back bodice, sleeve`: func(r *Request) { r.Parts = []part.Options{{Kind: part.Facing, Of: "skirt", FacedEdge: seams.Waist}} },
-		"facing: name the piece that it is of and the edge that it faces":                                func(r *Request) { r.Parts = []part.Options{{Kind: part.Facing}} },
-		"pocket bag: there is no front skirt with a side seam to hang it in":                             func(r *Request) { r.Parts = []part.Options{{Kind: part.PocketBag}} },
-		"sleeve placket: a slit of 50 cm is too long for an underarm seam of":                            func(r *Request) { r.Parts = []part.Options{{Kind: part.SleevePlacket, Length: 500}} },
-		"bias strip: the length is missing: give the length of all strips joined":                        func(r *Request) { r.Parts = []part.Options{{Kind: part.BiasStrip}} },
-		`patch pocket: there is no shape "oval" for its lower edge; use one of: square, pointed, round`:  func(r *Request) { r.Parts = []part.Options{{Kind: part.PatchPocket, Shape: "oval"}} },
-		`lining: there is no piece "collars"; the pieces are front bodice, back bodice, sleeve`:          func(r *Request) { r.Parts, r.Linings = nil, []Lining{{Of: []string{"collars"}}} },
-		"lining: it is -2 cm shorter than the shell; that cannot be negative": func(r *Request) {
-			r.Linings = []Lining{{Of: []string{"sleeve"}, Options: lining.Options{Shorter: -20}}}
-		},
-		"sleeve lining: 60 cm shorter is more than its shortest edge beside the hem": func(r *Request) {
-			r.Parts, r.Linings = nil, []Lining{{Of: []string{"sleeve"}, Options: lining.Options{Shorter: 600}}}
-		},
-		"interfacing: each allowance is reduced by -0.3 cm; that cannot be negative": func(r *Request) { r.Interfacings[0].Reduce = &reduce },
-	} {
-		request := shirt(size(t, "women", "12"))
-		request.Linings, request.Interfacings[1].Of = nil, []string{"sleeve"}
-		change(&request)
-		if len(request.Parts) == 0 || request.Parts[0].Kind != part.ShirtCollar || len(request.Parts) == 1 {
-			request.Interfacings = nil
-		}
-		_, err := Draft(request)
-		assert.ErrorContains(t, err, want)
-	}
 }
