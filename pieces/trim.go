@@ -52,13 +52,12 @@ const trimTolerance = 0.01
 // The error says where nothing is left.
 func (p Piece) Trimmed(by func(Edge) float64) (Piece, error) {
 	chords := p.innerChords(by)
-	for {
-		meetAll(chords)
-		at := mostReversed(chords)
-		if at < 0 {
+	for meetAll(chords); ; meetAll(chords) {
+		left := forward(chords)
+		if len(left) == len(chords) {
 			break
 		}
-		if chords = slices.Delete(chords, at, at+1); len(chords) < 3 {
+		if chords = left; len(chords) < 3 {
 			return p, p.tooWide(p.Edges[0])
 		}
 	}
@@ -131,16 +130,23 @@ func meetAll(chords []innerChord) {
 	}
 }
 
-// mostReversed is the chord that runs back the furthest, as one does in a bend
-// tighter than the width or at a corner that cuts it off; -1 where none does.
-func mostReversed(chords []innerChord) int {
-	worst, at := -1e-9, -1
+// forward leaves out the chords that run back, as they do in a bend tighter than the
+// width or at a corner that cuts them off: of neighbours those that run back the
+// furthest first, since the others may run forward without them.
+func forward(chords []innerChord) []innerChord {
+	back := make([]float64, len(chords))
 	for i, c := range chords {
-		if along := geometry.Dot(geometry.Sub(c.to, c.from), c.u); along < worst {
-			worst, at = along, i
-		}
+		back[i] = geometry.Dot(geometry.Sub(c.from, c.to), c.u)
 	}
-	return at
+	out := make([]innerChord, 0, len(chords))
+	for i, c := range chords {
+		before, after := back[(i+len(back)-1)%len(back)], back[(i+1)%len(back)]
+		if back[i] > 1e-9 && back[i] >= before && (back[i] > after || i+1 == len(back)) {
+			continue
+		}
+		out = append(out, c)
+	}
+	return out
 }
 
 // pathOf an edge are its chords, with the step to the first where there is one.

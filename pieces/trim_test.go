@@ -142,3 +142,25 @@ func farFrom(line orb.Ring, q orb.Point) float64 {
 	}
 	return off
 }
+
+// A line of many bends tighter than its allowance is trimmed in few passes.
+func BenchmarkAtSeam(b *testing.B) {
+	p := Piece{Name: "star", Cut: 1}
+	var path Path
+	const n = 2000
+	at := func(i int) orb.Point {
+		sin, cos := math.Sincos(2 * math.Pi * float64(i%n) / n)
+		reach := 500 + 8*math.Cos(100*2*math.Pi*float64(i%n)/n)
+		return orb.Point{reach * cos, reach * sin}
+	}
+	for i := range n {
+		path = append(path, Line{at(i), at(i + 1)})
+	}
+	p.Edges = []Edge{{Name: seams.Edge, Path: path, Included: 15}}
+	for b.Loop() {
+		seam, err := p.AtSeam()
+		require.NoError(b, err)
+		box := seam.Boundary(1).Bound()
+		require.InDelta(b, 980, box.Max[0]-box.Min[0], 20)
+	}
+}

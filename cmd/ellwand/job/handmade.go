@@ -26,7 +26,7 @@ func (r *resolver) handmade(path Path, garment Garment, cloth string, widths all
 		}
 		if piece.Size != "" {
 			r.fault(inner.Key("size"), strict.Contradiction, "piece %s: sizes belong into a file of pieces; see ellwand "+
-				"help pieces",
+				"help pattern",
 				quoted(piece.Name))
 			continue
 		}

@@ -56,11 +56,11 @@ var table = [...]struct {
 }{
 	JobSize:      {1 << 20, "is too large for a job file, which has at most %d bytes (1 MB); is it the right file?"},
 	InstanceSize: {64 << 20, "is too large for an instance, which has at most %d bytes (64 MB); is it the right file?"},
-	PiecesFile: {4 << 20, "is too large for a file of pieces, which has at most %d bytes (4 MB); is it the right " +
+	PiecesFile: {1 << 20, "is too large for a file of pieces, which has at most %d bytes (1 MB); is it the right " +
 		"file?"},
 	LayoutSize:    {16 << 20, "is too large for a layout, which has at most %d bytes (16 MB); is it the right file?"},
 	Layouts:       {50, "has more than %d entries; bring in those of the cloths that are laid"},
-	Points:        {2000, "has more than %d points; give it with fewer"},
+	Points:        {500, "has more than %d points; give it with fewer"},
 	Marks:         {500, "has more than %d entries; leave some out"},
 	Depth:         {100, "is nested more than %d deep; a job file never is: check its brackets and indentation"},
 	Text:          {200, "is longer than %d characters; shorten it"},

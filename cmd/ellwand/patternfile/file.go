@@ -95,7 +95,7 @@ type Seam struct {
 // form of the file.
 var form = strict.Form{
 	Whole: "the file of pieces", One: "one pattern", File: "a file of pieces",
-	Begin: "see what it holds with: ellwand help pieces; it is ", Size: limit.PiecesFile,
+	Begin: "write the pieces of a job as one: ellwand export JOB -o ", Size: limit.PiecesFile,
 	Lists: map[string]limit.Limit{"pieces": limit.Pieces, "outline": limit.Points, "line": limit.Points,
 		"notches": limit.Marks, "marks": limit.Marks, "darts": limit.Marks},
 }

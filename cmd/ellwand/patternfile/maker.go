@@ -70,7 +70,7 @@ func (m Maker) shaped(path Path, what string, p Piece) (piece pieces.Piece, reve
 func (m Maker) rectangle(path Path, what string, p Piece) (pieces.Piece, bool) {
 	if p.Width == "" && p.Height == "" {
 		m.Fault(path, strict.Missing, "%s has no shape; give it width and height, an outline or offsets: see ellwand "+
-			"help pieces", what)
+			"help pattern", what)
 		return pieces.Piece{}, false
 	}
 	width, widthKnown := m.Positive(path.Key("width"), what+": the width", p.Width)
