@@ -67,10 +67,10 @@ func (f fullOptions) planFile(output string, cmd *cobra.Command, work *job.Work)
 			}
 		}
 		paper, err := parsePaper(f.paper.name)
-		out.plan = marker.Options{Job: work.Title(), Paper: paper, Inches: inches, Children: work.Children}
+		out.plan = marker.Options{Job: work.Title(), Paper: paper, Inches: inches, Youngest: work.Youngest}
 		return out, err
 	}
-	out.plotter = plotter.Options{Job: work.Title(), Inches: inches, Children: work.Children}
+	out.plotter = plotter.Options{Job: work.Title(), Inches: inches, Youngest: work.Youngest}
 	if changed("paper") && changed("roll") {
 		return out, fmt.Errorf("--paper and --roll cannot both be given: sheets or a roll")
 	}

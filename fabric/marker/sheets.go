@@ -4,6 +4,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/pieces/page"
 	"ellwand/pieces/paper"
+	"ellwand/pieces/safety"
 )
 
 // Options of a plan. The zero value prints A4 in metric.
@@ -17,8 +18,8 @@ type Options struct {
 	// Remnant says that the cloth is there already, lay.Plan.Buy of it, and is
 	// not to be bought.
 	Remnant bool
-	// Children says that children wear what is cut.
-	Children bool
+	// Youngest of those who wear what is cut.
+	Youngest safety.Wearer
 }
 
 // sheets is the plan being drawn.

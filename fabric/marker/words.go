@@ -177,7 +177,7 @@ func cautions(plan lay.Plan, options Options) []string {
 		washing(plan.Cloth.Shrinkage),
 		"Look for flaws on the right side, and mark them before laying.",
 	}
-	out = append(out, safety.Cutting(options.Children)...)
+	out = append(out, safety.Cutting(options.Youngest)...)
 	return append(out, words.Notes(plan)...)
 }
 

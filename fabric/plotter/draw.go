@@ -157,7 +157,7 @@ func (m fullSize) cautions(foot float64) []orb.Ring {
 	const points, step, width = 10.0, 5.0, sheet.SquareRoom // points; mm [source.OwnChoice]
 	var rings []orb.Ring
 	y := sheet.SquareRoom + 10.0
-	for _, sentence := range safety.Cutting(m.options.Children) {
+	for _, sentence := range safety.Cutting(m.options.Youngest) {
 		for _, line := range drawing.Wrapped(sentence, points, false, width) {
 			if y > foot {
 				return rings

@@ -5,6 +5,7 @@ import (
 
 	"ellwand/fabric/lay"
 	"ellwand/pieces/paper"
+	"ellwand/pieces/safety"
 )
 
 // Options of a full-size marker.
@@ -19,8 +20,8 @@ type Options struct {
 	Longest float64
 	// Inches gives the ruler in inches instead of cm.
 	Inches bool
-	// Children says that children wear what is cut.
-	Children bool
+	// Youngest of those who wear what is cut.
+	Youngest safety.Wearer
 }
 
 // Check refuses a paper that is too small, and frames that are too short.

@@ -14,20 +14,40 @@ const Irons = "Irons: plate and steam burn. Stand the iron on its heel, keep its
 // Paper is for sheets that are trimmed and joined.
 const Paper = "Cut paper on a mat; keep fingers behind the ruler and close the cutter when you put it down."
 
-// Children is for clothing that children wear.
-const Children = "Children's clothing: no cords or ties at hood and neck, no loose ones elsewhere; sew buttons and " +
+// forChildren is how clothing that children wear is made.
+const forChildren = "no cords or ties at hood and neck, no loose ones elsewhere; sew buttons and " +
 	"other small parts on so that no child can pull them off; " +
 	"make nightwear close-fitting, of cloth that does not flare up. Follow the rules of your country."
+
+// Children is for clothing that children wear.
+const Children = "Children's clothing: " + forChildren
+
+// PerhapsChildren is for clothing of a size that children wear, and small adults.
+const PerhapsChildren = "If this is for a child: " + forChildren
 
 // Law is for offers and quotes.
 const Law = "Tax and terms follow the law of the place where the work is done."
 
-// Cutting are the cautions for what is cut from; children says that children
-// wear it.
-func Cutting(children bool) []string {
+// Wearer is who wears what is cut, as far as it is known.
+type Wearer int
+
+const (
+	// Adult is anybody of whom nothing speaks for a child.
+	Adult Wearer = iota
+	// PerhapsChild is somebody of a child's size.
+	PerhapsChild
+	// Child is somebody who is sized as a child.
+	Child
+)
+
+// Cutting are the cautions for what is cut from, for the youngest who wears it.
+func Cutting(youngest Wearer) []string {
 	out := []string{Blades, Irons}
-	if children {
-		out = append(out, Children)
+	switch youngest {
+	case Child:
+		return append(out, Children)
+	case PerhapsChild:
+		return append(out, PerhapsChildren)
 	}
 	return out
 }

@@ -7,6 +7,7 @@ import (
 )
 
 func TestCutting(t *testing.T) {
-	assert.Equal(t, []string{Blades, Irons}, Cutting(false))
-	assert.Equal(t, []string{Blades, Irons, Children}, Cutting(true))
+	assert.Equal(t, []string{Blades, Irons}, Cutting(Adult))
+	assert.Equal(t, []string{Blades, Irons, Children}, Cutting(Child))
+	assert.Equal(t, []string{Blades, Irons, PerhapsChildren}, Cutting(PerhapsChild))
 }

@@ -1,6 +1,9 @@
 package sheet
 
-import "ellwand/pieces/paper"
+import (
+	"ellwand/pieces/paper"
+	"ellwand/pieces/safety"
+)
 
 // Layout is what is printed: figures in their places on the plane.
 type Layout struct {
@@ -10,8 +13,8 @@ type Layout struct {
 	// PaperName is what people call the paper: "A4". If empty its sides are
 	// given.
 	PaperName string
-	// Children says that children wear what is cut.
-	Children bool
+	// Youngest of those who wear what is cut.
+	Youngest safety.Wearer
 	// Notes are sentences about this print; may be empty.
 	Notes []string
 	// Figures as they lie on the plane. Where PanelRoom is not 0, that much

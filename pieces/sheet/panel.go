@@ -147,7 +147,7 @@ func (p panel) words() []string {
 			"which are for cutting. The fine grey line is the seam line of "+size+
 			"; the seam allowances of every size are as wide as stands along its edges.")
 	}
-	return append(append(out, safety.Cutting(p.layout.Children)...), p.layout.Notes...)
+	return append(append(out, safety.Cutting(p.layout.Youngest)...), p.layout.Notes...)
 }
 
 // writeWords returns how far down the words reach.

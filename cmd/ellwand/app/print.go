@@ -11,6 +11,7 @@ import (
 	"ellwand/fabric/plan"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/paper"
+	"ellwand/pieces/safety"
 	"ellwand/pieces/sheet"
 )
 
@@ -21,7 +22,7 @@ type Printing struct {
 	PaperName string
 	title     string
 	// children wear what is printed.
-	children bool
+	youngest safety.Wearer
 	figures  []sheet.Figure
 }
 
@@ -45,7 +46,8 @@ func PreparePrinting(drafted Drafted, seams string, paper paper.Paper, paperName
 	if err := chooseSeams(figures, drafted.Works, strings.TrimSpace(seams)); err != nil {
 		return nil, err
 	}
-	return &Printing{Paper: paper, PaperName: paperName, title: drafted.First().Title(), children: drafted.First().Children, figures: figures}, nil
+	first := drafted.First()
+	return &Printing{Paper: paper, PaperName: paperName, title: first.Title(), youngest: first.Youngest, figures: figures}, nil
 }
 
 // chooseSeams has the figures draw the seam lines of the size asked for.
@@ -79,7 +81,7 @@ func (p *Printing) Pack(ctx context.Context, search Search) (Printed, error) {
 	if err != nil {
 		return Printed{}, blamed(err)
 	}
-	layout.Title, layout.PaperName, layout.Children = p.title, p.PaperName, p.children
+	layout.Title, layout.PaperName, layout.Youngest = p.title, p.PaperName, p.youngest
 	ended := search.ended(ctx, work, begun)
 	if ended.Early {
 		layout.Notes = append(layout.Notes, ended.Say())

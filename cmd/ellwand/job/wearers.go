@@ -3,6 +3,7 @@ package job
 import (
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
+	"ellwand/pieces/safety"
 )
 
 // wearers of the job: those it lists, or the one body at its top.
@@ -36,9 +37,9 @@ func (r *resolver) wearers() []wearer {
 // bodyOf makes one body from a size and its measurements.
 func (r *resolver) bodyOf(path Path, size, table Text, measured Body) wearer {
 	before := len(r.faults.List)
-	r.work.Children = r.work.Children || table == "children"
 	out := wearer{path: path, size: string(size), table: string(table), derived: Derived{}}
 	out.body = r.sized(path, r.tableSize(size), string(table), len(measured) > 0).With(r.measured(path, measured))
+	r.work.Youngest = max(r.work.Youngest, agedBy(table, out.body))
 	if len(r.faults.List) == before {
 		if err := out.body.Check(); err != nil {
 			r.fault(r.blame(path, path, draft.FaultOf(err)), strict.OutOfRange, "%s", draft.Worded(err, r.work.Unit))
@@ -46,6 +47,18 @@ func (r *resolver) bodyOf(path Path, size, table Text, measured Body) wearer {
 	}
 	out.bodiless = len(r.faults.List) > before
 	return out
+}
+
+// agedBy says whether the size table of a wearer, or her measurements, are a
+// child's.
+func agedBy(table Text, body draft.Body) safety.Wearer {
+	switch {
+	case table == "children":
+		return safety.Child
+	case body.IsChildSized():
+		return safety.PerhapsChild
+	}
+	return safety.Adult
 }
 
 // tableSize is a size of a size table; empty where it is one of a pattern, since

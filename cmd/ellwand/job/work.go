@@ -12,6 +12,7 @@ import (
 	"ellwand/fabric/remnant"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
+	"ellwand/pieces/safety"
 	"ellwand/pieces/text"
 )
 
@@ -24,8 +25,8 @@ type Work struct {
 	Size string
 	// Body is what the pieces were drafted from; empty when nothing is.
 	Body draft.Body
-	// Children says that a wearer was sized by the children's table.
-	Children bool
+	// Youngest of those who wear the garments.
+	Youngest safety.Wearer
 	// Derived are the measurements of Body that were not given.
 	Derived Derived
 	// Garments in the order of the file, each once, whatever its quantity.
