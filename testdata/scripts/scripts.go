@@ -50,6 +50,8 @@ func Run(t *testing.T, in Setting) {
 			for name, value := range set {
 				script.Setenv(name, value)
 			}
+			// What one script finds is nothing to another.
+			script.Setenv("XDG_CACHE_HOME", filepath.Join(script.WorkDir, ".cache"))
 			return nil
 		},
 		// Root may read and write everything, whatever the permissions.
