@@ -195,6 +195,7 @@ func boundPieces(p layout.Problem) []proof.Piece {
 			}
 			piece.Least = min(piece.Least, leastEnd(item, turn))
 			outline := layout.Corners(layout.Turned(item.Outline, turn.Degrees, turn.Mirrored))
+			piece.Ways = append(piece.Ways, outline)
 			if isOnLattice {
 				piece.Turns = append(piece.Turns, proof.Turned{Outline: outline, Pin: pinEdge[turn.Pin],
 					Period: [2]float64{item.PeriodX, item.PeriodY}, Offset: [2]float64{turn.OffsetX, turn.OffsetY}})
@@ -260,6 +261,11 @@ func transposedPieces(pieces []proof.Piece, length float64) []proof.Piece {
 		for _, outline := range piece.Outlines {
 			if !isTooLong(outline) {
 				out[i].Outlines = append(out[i].Outlines, transposed(outline))
+			}
+		}
+		for _, way := range piece.Ways {
+			if !isTooLong(way) {
+				out[i].Ways = append(out[i].Ways, transposed(way))
 			}
 		}
 		for _, t := range piece.Turns {

@@ -74,7 +74,7 @@ func ascending(rng *rand.Rand, n int, end float64) []float64 {
 
 func TestBoundNeverAboveTheOptimumOfJigsaws(t *testing.T) {
 	rng := rand.New(rand.NewPCG(1, 3))
-	tight, cases := 0, sample.Of(250, 1500)
+	tight, cases := 0, sample.Of(250, 2000)
 	for n := range cases {
 		width, length := 50+100*rng.Float64(), 50+100*rng.Float64()
 		p := jigsaw(rng, width, length, 6)

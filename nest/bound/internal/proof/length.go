@@ -25,5 +25,6 @@ func Length(strip Strip, pieces []Piece) float64 {
 		best = max(best, p.Least)
 	}
 	best = max(best, bySections(strip, pieces), byPins(strip, pieces))
+	best = max(best, byOrder(strip, pieces))
 	return max(best, byQueue(strip, pieces))
 }

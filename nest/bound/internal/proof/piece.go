@@ -20,6 +20,9 @@ type Piece struct {
 	Area  float64
 	// Least is the least extent along x, over all turns and tilts.
 	Least float64
+	// Ways are the outlines in all turns that are allowed, those turned end for end
+	// apart; nil where they are not known.
+	Ways []orb.Ring
 	// Turns are all that are allowed, mirror images among them; nil when there
 	// is no lattice.
 	Turns []Turned
