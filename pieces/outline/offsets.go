@@ -68,6 +68,9 @@ const (
 	nearShare = 0.4
 )
 
+// mostSteps in any length [source.OwnChoice].
+const mostSteps = 2000
+
 // side is one side of the line: its readings with the places they were taken at.
 type side struct{ across, top, bottom []orb.Point }
 
@@ -122,6 +125,14 @@ func (o *Offsets) complete() error {
 func (o Offsets) side(say func(float64) string, across, top, bottom []float64, names [3]Readings) (side, error) {
 	var out side
 	reach := [2]float64{across[len(across)-1], across[0]} // of the upper corner and of the lower
+	for _, list := range [][]float64{{o.Length}, across, top, bottom} {
+		for _, reading := range list {
+			if o.Every > 0 && math.Abs(reading) > mostSteps*o.Every {
+				return out, faultIn(OfLine, "a length of %s has more than %d steps of %s; look at both", say(math.Abs(reading)), mostSteps,
+					say(o.Every))
+			}
+		}
+	}
 	for k, list := range [2][]float64{top, bottom} {
 		level := [2]float64{o.Length, 0}[k]
 		places := o.places(0, reach[k], len(list))

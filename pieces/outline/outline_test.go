@@ -152,6 +152,7 @@ func TestReadingsRefused(t *testing.T) {
 			"must grow from the lower corner"},
 		{"a wide top", Offsets{Length: 100, Every: 50, Right: []float64{10, 10, 120}, Top: []float64{0, 0}},
 			"out to the corner, 120 across, there are 4 readings"},
+		{"endless steps", Offsets{Length: 1e11, Every: 0.001, Right: []float64{10, 10}}, "has more than 2000 steps"},
 		{"upside down", Offsets{Length: 100, Every: 50, Right: []float64{10, 10}, Top: []float64{0, -100}},
 			"its upper corner lies at 0"},
 	}
