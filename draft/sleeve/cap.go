@@ -35,12 +35,17 @@ func (d drafting) capSleeve(sheet construct.Sheet, h head, _ ends) (Block, error
 	if dip < leastCapDip || dip > mostCapDip {
 		return Block{}, construct.About(subject.Length, subject.Style).Refuse(
 			"sleeve: a cap sleeve of %s does not join the notches of this armhole; ask for %s to "+
-				"%s from the crown", construct.Length(d.Length), construct.AtLeast(h.height-chord+leastCapDip), construct.AtMost(h.height-chord+mostCapDip))
+				"%s from the crown", construct.Length(d.Length), construct.AtLeast(h.height-chord+leastCapDip),
+			construct.AtMost(h.height-chord+mostCapDip))
 	}
 	// The middle of the curve lies three quarters of the way to its handles.
 	low, third := chord-dip/0.75, (front[0]-back[0])/3
-	hem := pieces.Path{pieces.Bezier{P0: back, P1: orb.Point{back[0] + third, low}, P2: orb.Point{front[0] - third, low}, P3: front}}
-	sheet.Draw("mark the notches of the armhole on the head, {} from its front end and {} from its back end, and join them by a curve that lies {} below the line between them in the middle", "the lower edge of the cap", d.FrontNotch, d.BackNotch, dip)
+	hem := pieces.Path{pieces.Bezier{
+		P0: back, P1: orb.Point{back[0] + third, low}, P2: orb.Point{front[0] - third, low}, P3: front,
+	}}
+	sheet.Draw("mark the notches of the armhole on the head, {} from its front end and {} from its back end, "+
+		"and join them by a curve that lies {} below the line between them in the middle",
+		"the lower edge of the cap", d.FrontNotch, d.BackNotch, dip)
 	piece := pieces.Piece{
 		Name: role.Sleeve.String(), Role: role.Sleeve, Cut: 2, Pair: true,
 		Edges:   []pieces.Edge{construct.Edge(seams.NarrowHem, hem), construct.Edge(seams.SleeveHead, seam)},
@@ -49,6 +54,7 @@ func (d drafting) capSleeve(sheet construct.Sheet, h head, _ ends) (Block, error
 	}
 	return Block{
 		Piece: piece, Pieces: []pieces.Piece{piece}, Sheet: sheet,
-		HeadHeight: h.height, BicepLine: h.bicep(), WristWidth: hem.Length(), Head: seam.Length(), FrontHead: toCrown - d.FrontNotch, IsCap: true,
+		HeadHeight: h.height, BicepLine: h.bicep(), WristWidth: hem.Length(),
+		Head: seam.Length(), FrontHead: toCrown - d.FrontNotch, IsCap: true,
 	}, nil
 }

@@ -58,7 +58,8 @@ type upper struct {
 func (u upper) round(flankBend, crownBend float64) round {
 	l := u.length
 	// The crown is level: that says how much the shoulder bends.
-	turned := u.start.heading + l*(riseShare*u.start.bend+fallShare*flankBend)/2 + l*flankShare*flankBend + l*topShare*(flankBend+crownBend)/2
+	turned := u.start.heading + l*(riseShare*u.start.bend+fallShare*flankBend)/2 +
+		l*flankShare*flankBend + l*topShare*(flankBend+crownBend)/2
 	shoulder := u.start.after(riseShare*l, -2*turned/(l*(riseShare+fallShare)))
 	begin := shoulder.after(fallShare*l, flankBend)
 	end := begin.after(flankShare*l, flankBend)

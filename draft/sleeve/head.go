@@ -140,7 +140,8 @@ func (h head) draw(s *construct.Sheet) ends {
 	var e ends
 	e.level = s.Start(0, 0, "the middle of the bicep line, below the crown")
 	crown := s.Up(e.level, h.height, "the crown: the head height, the share of the armhole's depth that suits the arm")
-	e.front = s.Right(e.level, h.front.width(), "the front of the bicep line: so far that the front of the head is as long as the front armhole with its ease")
+	e.front = s.Right(e.level, h.front.width(), "the front of the bicep line: so far that "+
+		"the front of the head is as long as the front armhole with its ease")
 	e.back = s.Left(e.level, h.back.width(), "the back of the bicep line: the like with the back armhole")
 	through := []construct.Point{e.front}
 	for _, m := range h.front.marks {

@@ -15,6 +15,8 @@ const (
 	// arm, in mm. It uses all of it, first inside the curve and at last outside,
 	// so that it leaves it as little upright as can be.
 	hugWithin = 2.5
+	// hugAtMost is how far beside it a head is no longer one that can be sewn to it, in mm.
+	hugAtMost = 3
 	// soonestMost and latestMost are where along the hollow it bends most, as a share
 	// of its length: the later, the less it runs inside the armhole's curve.
 	soonestMost = 0.5
@@ -66,8 +68,9 @@ type hollow struct {
 // [source.OwnChoice].
 var softness = [...]float64{1, 0.5, 0, -0.5, -1}
 
-// hollows of the armhole up to a height: one for each softness. On the way they lie as far inside the armhole's curve as they end
-// outside it; ok is false for an armhole that has none.
+// hollows of the armhole up to a height: one for each softness. On the way they lie as
+// far inside the armhole's curve as they end outside it; ok is false for an armhole that
+// has none.
 func (a armhole) hollows(height float64) (all [len(softness)]hollow, ok bool) {
 	_, _, rising := a.below(height)
 	least, nearest := math.Inf(1), hollow{}
@@ -92,7 +95,7 @@ func (a armhole) hollows(height float64) (all [len(softness)]hollow, ok bool) {
 			all[i] = all[i-1]
 		}
 	}
-	if !ok && !math.IsInf(least, 1) {
+	if !ok && least < hugAtMost {
 		// On one as wide and low as a bust girth beyond 140 cm makes it, the one that
 		// lies nearest is the best that there is.
 		for i := range all {

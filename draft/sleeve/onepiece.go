@@ -17,9 +17,11 @@ func (d drafting) onePiece(sheet construct.Sheet, h head, ends ends) (Block, err
 	fall := d.length - d.height
 	takenIn := (h.bicep() - h.spread - d.wrist(h.bicep()-h.spread, h.height-h.rise)) / 2
 	lower := sheet.Down(ends.level, fall, "the lower edge: the length from the crown")
-	front := sheet.Right(lower, h.front.width()-takenIn, "its front end: the bicep line in by a quarter, or the wrist asked for, half at each end")
+	front := sheet.Right(lower, h.front.width()-takenIn, "its front end: the bicep line in by a "+
+		"quarter, or the wrist asked for, half at each end")
 	back := sheet.Left(lower, h.back.width()-takenIn, "its back end")
-	sheet.Draw("draw the underarm seams "+construct.Numbers(ends.front, front)+" and "+construct.Numbers(ends.back, back), "")
+	sheet.Draw("draw the underarm seams "+construct.Numbers(ends.front, front)+" and "+
+		construct.Numbers(ends.back, back), "")
 
 	wrist := construct.Edge(seams.WristHem, construct.Line(back.At, front.At))
 	wrist.Hem = true
@@ -49,7 +51,8 @@ func (d drafting) onePiece(sheet construct.Sheet, h head, ends ends) (Block, err
 	d.markPlacket(&piece)
 	return Block{
 		Piece: piece, Pieces: []pieces.Piece{piece}, Sheet: sheet,
-		HeadHeight: h.height, BicepLine: h.bicep(), WristWidth: front.X() - back.X(), Head: length, FrontHead: toCrown, Spread: h.spread,
+		HeadHeight: h.height, BicepLine: h.bicep(), WristWidth: front.X() - back.X(),
+		Head: length, FrontHead: toCrown, Spread: h.spread,
 	}, nil
 }
 
@@ -65,7 +68,9 @@ func (d drafting) markElbow(piece *pieces.Piece) {
 	front, back := piece.Edges[1].Path, piece.Edges[3].Path
 	upFront := construct.Reach(front, 1, elbow)
 	downBack := back.Length() - construct.Reach(back.Reverse(), 1, elbow)
-	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.ElbowLine, Path: construct.Line(back.At(downBack), front.At(upFront))})
+	piece.Marks = append(piece.Marks, pieces.Mark{
+		Name: marks.ElbowLine, Path: construct.Line(back.At(downBack), front.At(upFront)),
+	})
 	piece.Notches = append(piece.Notches,
 		pieces.Notch{Edge: seams.FrontUnderarm, At: upFront, Count: 1, Match: marks.Elbow},
 		pieces.Notch{Edge: seams.BackUnderarm, At: downBack, Count: 1, Match: marks.Elbow})
@@ -86,5 +91,7 @@ func (d drafting) markPlacket(piece *pieces.Piece) {
 	at := wrist.Length() / 4
 	foot := wrist.At(at)
 	piece.Notches = append(piece.Notches, pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: marks.Placket})
-	piece.Marks = append(piece.Marks, pieces.Mark{Name: marks.PlacketSlit, Path: construct.Line(foot, orb.Point{foot[0], foot[1] + slit})})
+	piece.Marks = append(piece.Marks, pieces.Mark{
+		Name: marks.PlacketSlit, Path: construct.Line(foot, orb.Point{foot[0], foot[1] + slit}),
+	})
 }

@@ -61,14 +61,18 @@ func TestEaseIsDividedFrontAndBack(t *testing.T) {
 // its direction and its bend go on without a jump.
 func TestHeadIsSmooth(t *testing.T) {
 	for name, o := range map[string]Options{
-		"set-in": {}, "shirt": {Style: Shirt}, "short": {Reach: Short}, "bishop": {HemFullness: 1.8}, "puff": {HeadFullness: 1.5, Reach: Short},
+		"set-in": {}, "shirt": {Style: Shirt}, "short": {Reach: Short},
+		"bishop": {HemFullness: 1.8},
+		"puff":   {HeadFullness: 1.5, Reach: Short},
 	} {
 		block := drafted(t, o)
 		head := edge(t, block.Piece, seams.SleeveHead)
 		crown := head.Tangent(block.FrontHead)
 		assert.InDelta(t, 0, crown[1], 1e-6, "%s: level at the crown", name)
 		front, back := edge(t, block.Piece, seams.FrontUnderarm), edge(t, block.Piece, seams.BackUnderarm)
-		for _, at := range [][2]orb.Point{{front.Tangent(front.Length()), head.Tangent(0)}, {back.Tangent(0), head.Tangent(head.Length())}} {
+		for _, at := range [][2]orb.Point{
+			{front.Tangent(front.Length()), head.Tangent(0)}, {back.Tangent(0), head.Tangent(head.Length())},
+		} {
 			assert.InDelta(t, 0, at[0][0]*at[1][0]+at[0][1]*at[1][1], 1e-3, "%s: square to the underarm", name)
 		}
 		assert.InDelta(t, front.Length(), back.Length(), 0.01, name)
@@ -154,14 +158,16 @@ func TestHemFullness(t *testing.T) {
 func TestRefusals(t *testing.T) {
 	far := 200.0
 	for want, o := range map[string]Options{
-		"a head height of 1 cm makes no smooth head on this armhole, which is 18.2 cm deep; ask for":         {HeadHeight: 10},
-		"a head height of 25 cm makes no smooth head on this armhole":                                        {HeadHeight: 250},
-		"sleeve: a length of 10 cm ends above the underarm; from the crown it must be":                       {Length: 100},
-		"sleeve: the wrist width is -1 cm; it cannot be negative":                                            {WristWidth: -10},
-		"sleeve: an ease of 20 cm cannot be sewn in; 0 to 1.5 cm suits a shirt, 2 to 4.5 cm a set-in sleeve": {Ease: &far},
-		"sleeve: a bicep ease of 1 cm cannot be; ask for 4 cm to 30 cm":                                      {BicepEase: 10},
-		"leave out one of the head height and the bicep ease":                                                {BicepEase: 50, HeadHeight: 130},
-		"a head fullness of 4 cannot be gathered":                                                            {HeadFullness: 4},
+		"a head height of 1 cm makes no smooth head on this " +
+			"armhole, which is 18.2 cm deep; ask for": {HeadHeight: 10},
+		"a head height of 25 cm makes no smooth head on this armhole":                  {HeadHeight: 250},
+		"sleeve: a length of 10 cm ends above the underarm; from the crown it must be": {Length: 100},
+		"sleeve: the wrist width is -1 cm; it cannot be negative":                      {WristWidth: -10},
+		"sleeve: an ease of 20 cm cannot be sewn in; 0 to 1.5 cm suits a " +
+			"shirt, 2 to 4.5 cm a set-in sleeve": {Ease: &far},
+		"sleeve: a bicep ease of 1 cm cannot be; ask for 4 cm to 30 cm": {BicepEase: 10},
+		"leave out one of the head height and the bicep ease":           {BicepEase: 50, HeadHeight: 130},
+		"a head fullness of 4 cannot be gathered":                       {HeadFullness: 4},
 	} {
 		_, err := Draft(measures(), o)
 		assert.ErrorContains(t, err, want)
@@ -175,7 +181,8 @@ func TestNotchesMeetTheArmhole(t *testing.T) {
 	for _, n := range block.Piece.Notches {
 		counts[n.Match] += n.Count
 	}
-	assert.Equal(t, map[marks.Name]int{marks.FrontArmhole: 1, marks.BackArmhole: 2, marks.Shoulder: 1, marks.Elbow: 2}, counts)
+	assert.Equal(t, map[marks.Name]int{marks.FrontArmhole: 1, marks.BackArmhole: 2, marks.Shoulder: 1, marks.Elbow: 2},
+		counts)
 	assert.InDelta(t, m.FrontNotch, block.Piece.Notches[0].At, 1e-9)
 	assert.InDelta(t, m.BackNotch, block.Head-block.Piece.Notches[2].At, 1e-9)
 }

@@ -52,7 +52,8 @@ func (d drafting) checkTwoPiece(o Options) error {
 	case d.height-d.length > d.elbowLine()-80 || d.elbowLine() > -40:
 		return construct.About(subject.Length, subject.Reach, subject.Style).Refuse(
 			"sleeve: a two-piece sleeve of %s from the crown does not go past the elbow on a "+
-				"shoulder to wrist of %s; ask for a longer one, or for a set-in sleeve", construct.Length(d.length), construct.Length(d.ShoulderToWrist))
+				"shoulder to wrist of %s; ask for a longer one, or for a set-in sleeve", construct.Length(d.length),
+			construct.Length(d.ShoulderToWrist))
 	}
 	return nil
 }
@@ -66,7 +67,8 @@ func (d drafting) fold(h head, seam pieces.Path) (folded, error) {
 	}
 	if least := 2 * (frontBeyond + backBeyond + leastUnderWrist); f.width < least || f.width > 1.1*bicep {
 		return f, construct.About(subject.WristWidth).Refuse("sleeve: a wrist width of %s does not suit two pieces on "+
-			"a bicep line of %s; ask for %s to %s", construct.Length(f.width), construct.Length(bicep), construct.AtLeast(least), construct.AtMost(1.1*bicep))
+			"a bicep line of %s; ask for %s to %s", construct.Length(f.width), construct.Length(bicep),
+			construct.AtLeast(least), construct.AtMost(1.1*bicep))
 	}
 	f.toFront = reaching(seam, f.frontFold+frontBeyond)
 	f.toBack = reaching(seam, f.backFold-backBeyond)
@@ -139,9 +141,15 @@ func (d drafting) twoPiece(sheet construct.Sheet, h head, _ ends) (Block, error)
 		onHead(&top, length-d.BackNotch-f.toFront, 2, marks.BackArmhole)
 	}
 	sheet.Piece = top.Name
-	sheet.Draw("fold both sides of the head under along upright lines halfway to the ends of the bicep line, {} to the right and {} to the left of the middle, so that its ends meet under the middle", "the front and back fold", f.frontFold, -f.backFold)
-	sheet.Draw("draw the front edge down the fold, in by {} at the elbow line ({} below the bicep line) and forward by {} at the wrist; the back edge lies {} from it at the wrist", "the elbow at half the shoulder to wrist and 5 cm; half the wrist width", elbowHollow, -d.elbowLine(), wristAhead, f.width/2)
-	sheet.Draw("draw the top sleeve {} outside the front edge and {} outside the back edge, the under sleeve as far inside both", "so that the seams do not show; trace the head that lies on each", frontBeyond, backBeyond)
+	sheet.Draw("fold both sides of the head under along upright lines halfway to the ends of the bicep line, {} to the "+
+		"right and {} to the left of the middle, so that its ends meet under the middle",
+		"the front and back fold", f.frontFold, -f.backFold)
+	sheet.Draw("draw the front edge down the fold, in by {} at the elbow line ({} below the bicep line) and forward "+
+		"by {} at the wrist; the back edge lies {} from it at the wrist",
+		"the elbow at half the shoulder to wrist and 5 cm; half the wrist width",
+		elbowHollow, -d.elbowLine(), wristAhead, f.width/2)
+	sheet.Draw("draw the top sleeve {} outside the front edge and {} outside the back edge, "+
+		"the under sleeve as far inside both", "so that the seams do not show; trace the head that lies on each", frontBeyond, backBeyond)
 	return Block{
 		Piece: top, Pieces: []pieces.Piece{top, under}, Under: &under, Sheet: sheet,
 		HeadHeight: d.height, BicepLine: h.bicep(), WristWidth: f.width, Head: length, FrontHead: toCrown,
@@ -172,7 +180,10 @@ func (d drafting) panel(as role.Role, f folded, wider float64, headSeam pieces.P
 			{Edge: seams.FrontSeam, At: front.Length() - f.frontElbow, Count: 1, Match: marks.FrontElbow},
 			{Edge: seams.BackSeam, At: f.backElbow, Count: 2, Match: marks.BackElbow},
 		},
-		Grain: pieces.Grain{From: orb.Point{0, 0.8 * d.elbowLine()}, To: orb.Point{0, min(headSeam.At(headSeam.Length() / 2)[1], 0) - 15}},
+		Grain: pieces.Grain{
+			From: orb.Point{0, 0.8 * d.elbowLine()},
+			To:   orb.Point{0, min(headSeam.At(headSeam.Length() / 2)[1], 0) - 15},
+		},
 		Marks: []pieces.Mark{{Name: marks.ElbowLine, Path: construct.Line(
 			back.At(f.backElbow), front.At(f.frontElbow))}},
 	}
