@@ -112,17 +112,3 @@ func armholeDepth(t *testing.T, r Result) float64 {
 	}
 	return depth
 }
-
-// An armhole so wide and low that no head lies on it is refused, by the measurements
-// that make it so.
-func TestHeadsThatLieOnNothingAreRefused(t *testing.T) {
-	request := withSleeve("women", Body{
-		BustGirth: 1251.5, WaistGirth: 998.2, HipGirth: 1332.3, NeckBaseGirth: 446.5, BackNeckPointToWaist: 413.1,
-		ShoulderLength: 141.1, AcrossBackWidth: 377.7, AcrossFrontWidth: 370.6, ScyeDepth: 250.7, ShoulderToWrist: 662.1,
-		UpperArmGirth: 404.5, WristGirth: 183.8, WaistToHip: 207.4, BodyRise: 281.9, OutsideLegLength: 1044,
-	}, bodice.Close, sleeve.SetIn)
-	_, err := Draft(request)
-	require.Error(t, err)
-	namesMeasurement(t, err)
-	assert.ErrorContains(t, err, "no smooth head goes into an armhole of")
-}

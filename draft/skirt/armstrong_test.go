@@ -14,7 +14,7 @@ import (
 
 // The darted skirt is built after one handbook; this checks it against another
 // (Armstrong, Patternmaking for Fashion Design, 5th edition, the basic skirt,
-// from memory): 1/2 in of ease on each quarter of the hip line and 1/4 in at
+// from memory [source.Armstrong]): 1/2 in of ease on each quarter of the hip line and 1/4 in at
 // the waist; two back darts 5 1/2 in long, front darts 3 1/2 in long, the back
 // ones taking in twice as much as the front ones.
 func TestAnotherHandbookSkirt(t *testing.T) {

@@ -21,7 +21,8 @@ func drafted(t *testing.T, o Options) Block {
 	return drafttest.Drafted(t, Draft, size12, o)
 }
 
-// Aldrich, Metric Pattern Cutting, the tailored skirt block, from memory: half
+// Aldrich, Metric Pattern Cutting, the tailored skirt block, from memory
+// [source.AldrichFromMemory]: half
 // the hip and 1.5 cm across the hip line; the side at the waist 1.25 cm up;
 // the back waist a quarter waist and 4.25 cm with two darts of 2 cm, 14 and
 // 12.5 cm long, at its thirds; the front waist a quarter waist and 2.25 cm
@@ -64,7 +65,7 @@ func TestHandbookSkirt(t *testing.T) {
 }
 
 // The radii of circle skirts are geometry: waist seam over 2 pi, 1.5 pi, pi
-// and half pi. Waist 76 and ease 1.5 cm make a seam of 775 mm.
+// and half pi [source.Geometry]. Waist 76 and ease 1.5 cm make a seam of 775 mm.
 func TestCirclesAgainstGeometry(t *testing.T) {
 	for shape, c := range map[Shape]struct {
 		radius float64
@@ -109,7 +110,7 @@ func area(ring orb.Ring) float64 {
 
 // Closing a dart into the hem turns the side about its point: the hem grows by
 // the arc of that angle, lies as deep below the waist everywhere, and both side
-// seams lean alike (geometry of the rotation).
+// seams lean alike [source.Geometry].
 func TestDartsIntoTheHem(t *testing.T) {
 	for _, length := range []float64{450, 600, 900} {
 		block := drafted(t, Options{Shape: ALine, DartsIntoHem: true, Length: length})
@@ -144,7 +145,7 @@ func TestDartsIntoTheHem(t *testing.T) {
 }
 
 // The waists of all gores make the waist, and their hip lines the hip with its
-// ease (geometry); a flare of a ninth is our own choice.
+// ease [source.Geometry]; a flare of a ninth is ours [source.OwnChoice].
 func TestGoresMakeTheWaist(t *testing.T) {
 	for _, gores := range []int{4, 6, 8} {
 		block := drafted(t, Options{Shape: Gored, Gores: gores, Length: 700})
@@ -162,7 +163,8 @@ func TestGoresMakeTheWaist(t *testing.T) {
 	assert.EqualError(t, err, "skirt: 5 gores; ask for 4, 6 or 8")
 }
 
-// Each tier is gathered from 1.5 to 3 times the one above (common practice);
+// Each tier is gathered from 1.5 to 3 times the one above
+// [source.CommonPractice];
 // the cloth of all panels together is the waist times the factor, tier by tier.
 func TestGatherFactors(t *testing.T) {
 	block := drafted(t, Options{Shape: Tiered, Tiers: 3, Fullness: 1.6, Length: 720})
@@ -179,7 +181,7 @@ func TestGatherFactors(t *testing.T) {
 	}
 }
 
-// Pleats take three times the finished length (common practice); folded, the
+// Pleats take three times the finished length [source.CommonPractice]; folded, the
 // marks bring the upper edge to the waist.
 func TestPleatFactors(t *testing.T) {
 	for _, shape := range []Shape{KnifePleated, BoxPleated} {
@@ -200,8 +202,8 @@ func TestPleatFactors(t *testing.T) {
 	}
 }
 
-// A vent is 4 cm wide (common practice); that it is a quarter of the length high
-// is our own choice.
+// A vent is 4 cm wide [source.CommonPractice]; that it is a quarter of the length
+// high is ours [source.OwnChoice].
 func TestVent(t *testing.T) {
 	block := drafted(t, Options{Vent: true, Length: 700})
 	back := block.Pieces[1]

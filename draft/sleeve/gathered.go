@@ -129,7 +129,8 @@ func (u upper) puffed(after float64) (r round, ok bool) {
 		return round{
 			start: u.start, crown: half.after(over/2, bend*puffCrown),
 			between: []mark{
-				{turn.at, "where it has turned away from the plain head"}, {rises.at, "halfway from there to where it is roundest"},
+				{turn.at, "where it has turned away from the plain head"},
+				{rises.at, "halfway from there to where it is roundest"},
 				{roundest.at, "where it is roundest"}, {half.at, "half of the way from there to the crown"},
 			},
 			bends: []float64{turnBend, bend},

@@ -15,8 +15,6 @@ const (
 	// arm, in mm. It uses all of it, first inside the curve and at last outside,
 	// so that it leaves it as little upright as can be.
 	hugWithin = 2.5
-	// hugAtMost is how far beside it a head is no longer one that can be sewn to it, in mm.
-	hugAtMost = 3
 	// soonestMost and latestMost are where along the hollow it bends most, as a share
 	// of its length: the later, the less it runs inside the armhole's curve.
 	soonestMost = 0.5
@@ -95,7 +93,7 @@ func (a armhole) hollows(height float64) (all [len(softness)]hollow, ok bool) {
 			all[i] = all[i-1]
 		}
 	}
-	if !ok && least < hugAtMost {
+	if !ok && !math.IsInf(least, 1) {
 		// On one as wide and low as a bust girth beyond 140 cm makes it, the one that
 		// lies nearest is the best that there is.
 		for i := range all {

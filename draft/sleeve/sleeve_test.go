@@ -20,7 +20,8 @@ func armholeOf(width, across, depth, shoulder float64) pieces.Path {
 	at := func(x, y float64) orb.Point { return orb.Point{300 - x, y} }
 	return pieces.Path{
 		pieces.Bezier{P0: at(0, 0), P1: at(0.7*width, 0), P2: at(width, 0.45*across), P3: at(width, across)},
-		pieces.Bezier{P0: at(width, across), P1: at(width, across+30), P2: at(width-5, depth-40), P3: at(width-shoulder, depth)},
+		pieces.Bezier{P0: at(width, across), P1: at(width, across+30), P2: at(width-5, depth-40),
+			P3: at(width-shoulder, depth)},
 	}
 }
 

@@ -149,7 +149,8 @@ func (d drafting) twoPiece(sheet construct.Sheet, h head, _ ends) (Block, error)
 		"the elbow at half the shoulder to wrist and 5 cm; half the wrist width",
 		elbowHollow, -d.elbowLine(), wristAhead, f.width/2)
 	sheet.Draw("draw the top sleeve {} outside the front edge and {} outside the back edge, "+
-		"the under sleeve as far inside both", "so that the seams do not show; trace the head that lies on each", frontBeyond, backBeyond)
+		"the under sleeve as far inside both", "so that the seams do not show; trace the head that lies on each",
+		frontBeyond, backBeyond)
 	return Block{
 		Piece: top, Pieces: []pieces.Piece{top, under}, Under: &under, Sheet: sheet,
 		HeadHeight: d.height, BicepLine: h.bicep(), WristWidth: f.width, Head: length, FrontHead: toCrown,

@@ -50,8 +50,8 @@ func piece(t *testing.T, b Block, name string) pieces.Piece {
 
 // By hand, for size 12: half a front is (100 + 30) / 4 = 32.5 cm; the neck is
 // 38 / 5 + 1 = 8.6 cm to each side; the armhole 21.5 + 4 = 25.5 cm; the sleeve
-// 8.6 + 12.5 + 59 - 32.5 = 47.6 cm long and 51 cm round. The amounts are our own
-// choice, the sums arithmetic.
+// 8.6 + 12.5 + 59 - 32.5 = 47.6 cm long and 51 cm round. The amounts are ours
+// [source.OwnChoice], the sums arithmetic.
 func TestKaftanByHand(t *testing.T) {
 	block := drafted(t, Options{})
 	front, back, sleeve := piece(t, block, "front kaftan"), piece(t, block, "back kaftan"), piece(t, block, "sleeve")
@@ -75,7 +75,7 @@ func TestKaftanByHand(t *testing.T) {
 }
 
 // Half a front is (100 + 20) / 4 = 30 cm, and wraps over by 45 parts in 100 of
-// that, 13.5 cm: our own choice.
+// that, 13.5 cm [source.OwnChoice].
 func TestKimonoByHand(t *testing.T) {
 	block := drafted(t, Options{Shape: Kimono})
 	front, back := piece(t, block, "front kimono"), piece(t, block, "back kimono")
@@ -96,8 +96,8 @@ func TestKimonoByHand(t *testing.T) {
 	}
 }
 
-// Wrapper, apron and bag are our own choice; what a boxed corner makes is
-// geometry.
+// Wrapper, apron and bag are ours [source.OwnChoice]; what a boxed corner makes
+// follows from its shape [source.Geometry].
 func TestFlatShapesByHand(t *testing.T) {
 	wrapper := drafted(t, Options{Shape: Wrapper})
 	assert.InDelta(t, 1600, drafttest.Path(t, piece(t, wrapper, "wrapper"), seams.Waist).Length(), 1e-9)

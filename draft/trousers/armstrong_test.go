@@ -12,7 +12,7 @@ import (
 
 // The trousers are built after one handbook; this checks them against another
 // (Armstrong, Patternmaking for Fashion Design, 5th edition, the trouser
-// foundation, from memory): the crotch line 3/4 in below the body; the front
+// foundation, from memory [source.Armstrong]): the crotch line 3/4 in below the body; the front
 // fork a quarter of the front's width on the hip line, a quarter of the hip and
 // 1/4 in; the back fork half of the back's; the crease in the middle of the
 // front's crotch line; the knee 1 in above the middle of the inside leg. Hers

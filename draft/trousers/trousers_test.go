@@ -23,7 +23,7 @@ func drafted(t *testing.T, o Options) Block {
 }
 
 // Aldrich, Metric Pattern Cutting, the classic tailored trouser block, from
-// memory: crotch line at the body rise; front hip line a quarter hip and 2 cm,
+// memory [source.AldrichFromMemory]: crotch line at the body rise; front hip line a quarter hip and 2 cm,
 // back a quarter and 3 cm; front fork a sixteenth of the hip and 0.5 cm beyond
 // the front line, back fork half as much again and 0.5 cm, dropped by 0.5 cm;
 // the crease a twelfth of the hip and 1.5 cm from the front line; knee at half
@@ -59,7 +59,7 @@ func TestHandbookTrousers(t *testing.T) {
 	}
 }
 
-// Seams meeting at a point join to a smooth line (common practice): under the
+// Seams meeting at a point join to a smooth line [source.CommonPractice]: under the
 // legs, at the hem and at the waist the angles of front and back make 180
 // degrees, at the centre they are square.
 func TestSeamsJoinSmoothly(t *testing.T) {
@@ -97,7 +97,7 @@ func TestCrotchIsSmooth(t *testing.T) {
 }
 
 // The legs match for every length, the front inside leg 0 to 6 mm shorter
-// (common practice).
+// [source.CommonPractice].
 func TestLegsMatch(t *testing.T) {
 	for length := 340.0; length <= 1060; length += 20 {
 		block := drafted(t, Options{Length: length})
@@ -130,7 +130,8 @@ func fromHem(t *testing.T, p pieces.Piece, match marks.Name) float64 {
 }
 
 // The fly extension folded back along the centre front lies under the waist
-// (geometry); it is 4 cm wide (common practice: 3.5 to 4.5).
+// [source.Geometry]; it is 4 cm wide, where 3.5 to 4.5 are usual
+// [source.CommonPractice].
 func TestFlyFoldsUnderTheWaist(t *testing.T) {
 	front := drafted(t, Options{}).Pieces[0]
 	top := drafttest.Path(t, front, seams.FlyWaist)
@@ -148,9 +149,9 @@ func TestFlyFoldsUnderTheWaist(t *testing.T) {
 	assert.InDelta(t, 0, construct.Distance(folded, waist.At(waist.Length()-40)), 1e-3)
 }
 
-// A hand goes into a side pocket of 16 cm (common practice: 15 to 17 cm), and a
-// patch pocket is a seventh of the hips wide (our own choice); that bag and leg
-// lie on each other is geometry.
+// A hand goes into a side pocket of 16 cm, where 15 to 17 are usual
+// [source.CommonPractice]; a patch pocket is a seventh of the hips wide
+// [source.OwnChoice]; that bag and leg lie on each other follows [source.Geometry].
 func TestPockets(t *testing.T) {
 	block := drafted(t, Options{Pocket: SidePocket})
 	require.Len(t, block.Pieces, 3)
@@ -173,7 +174,7 @@ func TestPockets(t *testing.T) {
 	assert.InDelta(t, 142.9, mark.Path.Length(), 0.1)
 }
 
-// An elastic waist is 2 cm longer than the hips or more (common practice), has
+// An elastic waist is 2 cm longer than the hips or more [source.CommonPractice], has
 // no darts, and its casing, as deep as the elastic is wide and 5 mm, folds down
 // along the waist onto the seams beside it.
 func TestElasticWaist(t *testing.T) {

@@ -60,7 +60,7 @@ func TestLongMarkerIsSmall(t *testing.T) {
 }
 
 // TestRollsAreInches: plotter paper is made 24, 36, 42, 60 and 72 in wide and
-// sold by the centimetre nearest or the one above it (common practice).
+// sold by the centimetre nearest or the one above it [source.CommonPractice].
 func TestRollsAreInches(t *testing.T) {
 	for i, inches := range []float64{24, 36, 42, 60, 72} {
 		assert.InDelta(t, inches*25.4, Rolls[i], 5, "%g in", inches)

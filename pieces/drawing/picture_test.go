@@ -105,7 +105,7 @@ func TestHPGLCommands(t *testing.T) {
 	var file bytes.Buffer
 	require.NoError(t, WriteHPGL(&file, page))
 	// 40 units a mm, 1016 an inch (HP-GL/2 and HP RTL Reference Guide, from
-	// memory), y up.
+	// memory [source.HPGL2]), y up.
 	assert.Equal(t, strings.Join([]string{"IN;SP1;PA;", "PU400,2000;PD3600,2000;",
 		"PU0,1600;PD160,1600;", "PU240,1600;PD400,1600;", "PU0,1200;PD4000,1200;", "PU;PU0,0;SP0;", ""}, "\n"),
 		file.String())
