@@ -98,7 +98,7 @@ func TestCloseHeadsHaveTheMeasuresOfTheTrade(t *testing.T) {
 // names a measurement.
 func TestSleeveOfRandomBodies(t *testing.T) {
 	random := rand.New(rand.NewPCG(20, 1))
-	refused, wide, bodies := 0, 0, sample.Of(100, 500)
+	refused, wide, bodies := 0, 0, sample.Of(60, 500)
 	for i := range bodies {
 		table := Tables()[random.IntN(len(Tables()))]
 		sizes := Sizes(table)
