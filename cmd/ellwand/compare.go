@@ -26,7 +26,7 @@ least cut, and remnants are all reckoned in. Write the offers into the job:
     - name: shell
       offers:
         - {name: Crepe, width: 150, price: 24.50}
-        - {name: Market stall, width: 115, price: 14, remnant: 2.4 m, remnant_price: 25}`,
+        - {name: Market stall, width: 115, price: 14}`,
 		Example: "  ellwand compare dress.yaml\n  ellwand compare dress.yaml --cloth lining --effort long",
 		Args:    one("a job file"),
 		RunE: func(cmd *cobra.Command, args []string) error {

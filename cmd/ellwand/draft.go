@@ -22,7 +22,7 @@ func newDraft(e *env) *cobra.Command {
 	var d draftOptions
 	cmd := &cobra.Command{
 		Use:   "draft JOB",
-		Short: "Draft the pieces, report whether their seams match, write them as SVG",
+		Short: "Draft the pieces as SVG, and say whether their seams match",
 		Long: `Draft drafts the pieces of a job. It prints the measurements, the pieces with
 their size over all (seam allowances included), and the truing report: every
 pair of seams that will be sewn together, with both lengths and what is normal.

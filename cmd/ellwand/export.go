@@ -12,13 +12,14 @@ func newExport(e *env) *cobra.Command {
 	var o showOptions
 	cmd := &cobra.Command{
 		Use:   "export FILE -o pieces.yaml",
-		Short: "Write the pieces of a job as a file of pieces, to be changed by hand",
-		Long: `Export writes the pieces of a job, drafted ones too, or of a file of pieces, as a
-file of pieces (see ellwand help pattern): every point of every outline, exact to
-a ten-thousandth of a mm, with grain, notches, darts, marks and allowances.
+		Short: "Write the pieces of a job to a file, to be changed by hand",
+		Long: `Export writes the pieces of a job, drafted ones too, or of a file of pieces, as
+a file of pieces (see ellwand help pattern): every point of every outline,
+exact to a ten-thousandth of a mm, with grain, notches, darts, marks and
+allowances.
 
-Change a piece by hand, and name the file under pattern: of its garment: it takes
-the place of the drafted piece of the same name.`,
+Change a piece by hand, and name the file under pattern: of its garment: it
+takes the place of the drafted piece of the same name.`,
 		Example: `  ellwand export blouse.yaml -o blouse-pieces.yaml
   ellwand export skirt.yaml --piece "front skirt" -o front.yaml`,
 		Args: one("a job or a file of pieces"),

@@ -42,9 +42,9 @@ func newMarker(e *env) *cobra.Command {
 the screen as plan.svg or plan.png. A job with several cloths gives a plan for
 each: plan.pdf for the first, plan-lining.pdf for the lining; --cloth draws one.
 Each cloth is laid as it was quoted, on the same offer and in the same lay; on
-the cheapest offer where it was not quoted; or as --offer, --width or --lay says.
-The plan has the mark of the quote that it belongs to, and when the job has
-changed since, you are told.
+the cheapest offer where it was not quoted; or as --offer, --width or --lay
+says. The plan has the mark of the quote that it belongs to, and when the job
+has changed since, you are told.
 
 --full draws the marker at full size, to be laid on the cloth: for a plotter's
 roll as PDF, SVG or HP-GL/2 (marker.plt), or on sheets that are joined. Where

@@ -38,10 +38,11 @@ func newQuote(e *env) *cobra.Command {
 		Short: "Reckon what a job costs, and write the quote for the client",
 		Long: `Quote lays the pieces of all garments of a job together on each of its cloths,
 takes the cheapest offer of each, and adds notions, making, margin and tax. With
--o it writes the quote as a one-page PDF that a client can be handed, and beside it
-the maker's own sheet, NAME-maker.pdf. The margin, the hours and rates, the lay and
-what the amounts rest on stand on the maker's sheet alone: in the client's quote
-the margin is in the price of the cloth. --reckoning puts all of it there too.
+-o it writes the quote as a one-page PDF that a client can be handed, and beside
+it the maker's own sheet, NAME-maker.pdf. The margin, the hours and rates, the
+lay and what the amounts rest on stand on the maker's sheet alone: in the
+client's quote the margin is in the price of the cloth. --reckoning puts all of
+it there too.
 
 ellwand help prices says what a job needs for it.`,
 		Example: "  ellwand quote dress.yaml -o quote.pdf\n  ellwand quote dress.yaml --offer Crepe --paper letter -o " +

@@ -22,7 +22,7 @@ func schemaNames() []string {
 func newSchema(e *env) *cobra.Command {
 	return &cobra.Command{
 		Use:   "schema [NAME]",
-		Short: "Print the JSON Schema of the job file, the layout file or a document",
+		Short: "Print the JSON Schema of a job, a layout or another document",
 		Long: `Schema prints the JSON Schema of the job file. An editor that knows it
 completes the keys and marks mistakes: save it beside the job and put
 
@@ -30,9 +30,13 @@ completes the keys and marks mistakes: save it beside the job and put
 
 on the job's first line.
 
-Schema pieces-file prints that of files of pieces. Schema layout prints that of the layouts that --layout writes, which hold
-everything that is needed to check a lay. The other names are those of the
-documents that --json prints, each headed by its format_version: ` + strings.Join(report.Names(), ", ") + `.
+Schema pieces-file prints that of files of pieces. Schema layout prints that of
+the layouts that --layout writes, which hold everything that is needed to check
+a lay. The other names are those of the documents that --json prints, each
+headed by its format_version:
+
+  ` + strings.Join(report.Names(), ", ") + `
+
 "error" is printed where there is no other, sizes by draft --sizes, table by
 estimate --table.`,
 		Example: `  ellwand schema > job.schema.json

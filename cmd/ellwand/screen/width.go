@@ -3,6 +3,7 @@ package screen
 import (
 	"io"
 	"os"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -49,7 +50,8 @@ func IsTerminal(out io.Writer) bool {
 
 // Fill breaks each line of a text between words so that none is wider than so
 // many columns; what follows a break is indented by as much as the line itself,
-// and by hang more. A single word that is wider is left whole.
+// and by hang more, or stands below the text beside a label. A single word that is
+// wider is left whole.
 func Fill(lines string, width, hang int) string {
 	var out []string
 	for _, line := range strings.Split(lines, "\n") {
@@ -92,14 +94,18 @@ func fillLine(line string, width, hang int) []string {
 	if text.StringWidth(line) <= width {
 		return []string{line}
 	}
-	content := strings.TrimLeft(line, " ")
-	indent := line[:len(line)-len(content)]
+	begin := label.FindString(line)
+	column := text.StringWidth(begin)
+	if column == 0 || column > width/2 { // beside a longer label there is no room
+		begin = line[:len(line)-len(strings.TrimLeft(line, " "))]
+		column = len(begin) + hang
+	}
 	var out []string
-	current, empty := indent, true
-	for _, word := range wordsOf(content) {
+	current, empty := begin, true
+	for _, word := range wordsOf(line[len(begin):]) {
 		if !empty && text.StringWidth(current)+1+text.StringWidth(word) > width {
 			out = append(out, current)
-			current, empty = indent+strings.Repeat(" ", hang), true
+			current, empty = strings.Repeat(" ", column), true
 		}
 		if !empty {
 			current += " "
@@ -108,3 +114,7 @@ func fillLine(line string, width, hang int) []string {
 	}
 	return append(out, current)
 }
+
+// label is what stands apart from the text to its right by two spaces or more, as in
+// a list of commands.
+var label = regexp.MustCompile(`^ *\S+(?: \S+)* {2,}`)

@@ -25,6 +25,8 @@ func TestFill(t *testing.T) {
 		{"a mixed number", "buy 2 1/4 yd (2.00 m) now", 12, "buy 2 1/4 yd\n  (2.00 m)\n  now"},
 		{"and its digits", "in all 1\u202f224.47", 10, "in all\n  1\u202f224.47"},
 		{"several lines", "one two\nthree four", 8, "one two\nthree\n  four"},
+		{"beside a label", " ab  one two three", 13, " ab  one two\n     three"},
+		{"beside a long label", "abcdefgh  one two", 13, "abcdefgh one\n  two"},
 		{"wide letters", "布 布 布", 5, "布 布\n  布"},
 	}
 	for _, tt := range tests {
