@@ -32,13 +32,17 @@ var (
 // with all its sizes one over the other, told apart by their dashes, and tables
 // of where its points lie and how long its seams are in each.
 func WriteNestPDF(w io.Writer, n Nest, on paper.Paper) error {
+	return drawing.WritePDF(w, "Sizes: "+n.Documents[0].Title, n.pages(on))
+}
+
+func (n Nest) pages(on paper.Paper) []drawing.Page {
 	s := newSheets(n.Documents[0], on)
 	for i, garment := range n.Documents[0].Garments {
 		for _, p := range n.pieces(i) {
 			s.nestPage(garment, p)
 		}
 	}
-	return s.finish(w, "Sizes: "+s.document.Title)
+	return s.finish()
 }
 
 func (s *sheets) nestPage(garment Garment, p nested) {

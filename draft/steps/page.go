@@ -29,6 +29,10 @@ const (
 // WritePDF writes the draft sheet as PDF: a page or more for each piece, and
 // one at the end of each garment with the seams that are sewn together.
 func WritePDF(w io.Writer, d Document, sheet paper.Paper) error {
+	return drawing.WritePDF(w, "Draft sheet: "+d.Title, d.pages(sheet))
+}
+
+func (d Document) pages(sheet paper.Paper) []drawing.Page {
 	s := newSheets(d, sheet)
 	for _, garment := range d.Garments {
 		for _, c := range garment.contents(d.Unit) {
@@ -36,15 +40,15 @@ func WritePDF(w io.Writer, d Document, sheet paper.Paper) error {
 		}
 		s.closingPage(garment)
 	}
-	return s.finish(w, "Draft sheet: "+d.Title)
+	return s.finish()
 }
 
-// finish numbers the pages and writes them.
-func (s *sheets) finish(w io.Writer, title string) error {
+// finish numbers the pages.
+func (s *sheets) finish() []drawing.Page {
 	s.Plain(7)
 	s.Ink(70)
 	s.Foot(s.foot)
-	return drawing.WritePDF(w, title, s.Done())
+	return s.Done()
 }
 
 // sheets are the pages in the making.
