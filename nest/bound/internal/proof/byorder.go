@@ -27,10 +27,11 @@ const (
 )
 
 // profile of a turned piece: what of the width it takes at the least in each cell of x
-// from its left end, and its extent.
+// from its left end, the same of each cell and the one before it together, and its
+// extent. Two cells together that are sure of nothing take less than nothing.
 type profile struct {
-	cells  []float64
-	extent float64
+	cells, pairs []float64
+	extent       float64
 }
 
 // ordered is a piece in all its turns.
@@ -66,11 +67,13 @@ func byOrder(strip Strip, pieces []Piece) float64 {
 	}
 	slices.SortStableFunc(all, func(a, b ordered) int { return int(math.Copysign(1, b.widest-a.widest)) })
 	best, states := 0.0, 1
+	var placings steps
 	for n := range all {
 		if states *= all[n].copies + 1; states > mostOrders || all[n].widest+all[0].widest <= width {
 			break
 		}
-		best = max(best, shortestOrder(all[:n+1], states, cell, width, strip.Reach))
+		placings = placings.with(n, all[n], cell, width)
+		best = max(best, placings.shortestOrder(all[:n+1], states, strip.Reach))
 	}
 	return best
 }
@@ -106,6 +109,14 @@ func profileOf(ring orb.Ring, gap, cell float64) profile {
 			out.cells[i] = 0
 		}
 	}
+	out.pairs = []float64{math.Inf(-1)}
+	for i, s := range out.cells[1:] {
+		both := min(out.cells[i], s)
+		if both <= 0 {
+			both = math.Inf(-1)
+		}
+		out.pairs = append(out.pairs, both)
+	}
 	return out
 }
 
@@ -117,22 +128,32 @@ func (s slab) at(x float64) float64 {
 
 // step is how far behind the left end of one piece that of the next lies at the least.
 // At a distance between n and n+1 cells the cell k of the one lies over the cells k-n-1
-// and k-n of the other.
+// and k-n of the other. Where they meet at one distance they mostly do at the next, too,
+// so that the search of each begins there.
 func step(one, next profile, cell, width float64) float64 {
+	most, met := width*(1+4*slack), 0
 	for n := range one.cells {
-		meets := false
-		for k := n; k < len(one.cells) && !meets; k++ {
-			other := 0.0
-			if i := k - n; i > 0 && i < len(next.cells) {
-				other = min(next.cells[i-1], next.cells[i])
-			}
-			meets = other > 0 && one.cells[k]+other > width*(1+4*slack)
-		}
-		if !meets {
+		shared := min(len(one.cells)-n, len(next.pairs))
+		here, there := one.cells[n:n+shared], next.pairs[:shared]
+		met = min(met, shared)
+		if i := meeting(here[met:], there[met:], most); i >= 0 {
+			met += i
+		} else if met = meeting(here[:met], there[:met], most); met < 0 {
 			return float64(float64(n) * cell)
 		}
 	}
 	return float64(float64(len(one.cells)-1) * cell)
+}
+
+// meeting is the first place at which two lists, equally long, are together more than
+// that; -1 where they are nowhere.
+func meeting(a, b []float64, most float64) int {
+	for i, x := range a {
+		if x+b[i] > most {
+			return i
+		}
+	}
+	return -1
 }
 
 // placing is a piece of an order in one of its turns.
@@ -141,23 +162,33 @@ type placing struct {
 	profile
 }
 
+// steps between pieces in all their turns.
+type steps struct {
+	ways   []placing
+	behind [][]float64 // by the one, then by the next
+}
+
+// with one piece more.
+func (s steps) with(piece int, more ordered, cell, width float64) steps {
+	for _, turn := range more.turns {
+		s.ways = append(s.ways, placing{piece, turn})
+	}
+	s.behind = append(s.behind, make([][]float64, len(more.turns))...)
+	for i, one := range s.ways {
+		for _, next := range s.ways[len(s.behind[i]):] {
+			s.behind[i] = append(s.behind[i], step(one.profile, next.profile, cell, width))
+		}
+	}
+	return s
+}
+
 // shortestOrder of all copies, of which there are so many sets: for every set, and the
 // last of it in its turn, the least left end of that one. A contact may be off by the
 // reach.
-func shortestOrder(all []ordered, sets int, cell, width, reach float64) float64 {
-	var ways []placing
-	copies := 0
-	for i, o := range all {
+func (s steps) shortestOrder(all []ordered, sets int, reach float64) float64 {
+	ways, behind, copies := s.ways, s.behind, 0
+	for _, o := range all {
 		copies += o.copies
-		for _, turn := range o.turns {
-			ways = append(ways, placing{i, turn})
-		}
-	}
-	behind := make([][]float64, len(ways))
-	for i, one := range ways {
-		for _, next := range ways {
-			behind[i] = append(behind[i], step(one.profile, next.profile, cell, width))
-		}
 	}
 	left := make([][]float64, sets)
 	for set := range left {
