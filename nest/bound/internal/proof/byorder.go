@@ -43,16 +43,20 @@ type ordered struct {
 
 // byOrder is the bound described above.
 func byOrder(strip Strip, pieces []Piece) float64 {
-	width, longest := strip.Width+strip.Gap, 0.0
+	width, longest, highest := strip.Width+strip.Gap, 0.0, 0.0
 	for _, p := range pieces {
 		for _, way := range p.Ways {
 			longest = max(longest, extent(way))
+		}
+		if p.isOrdered() {
+			highest = max(highest, p.height(strip.Gap))
 		}
 	}
 	cell := longest / mostCells
 	var all []ordered
 	for _, p := range pieces {
-		if p.Tilts || len(p.Ways) == 0 || cell == 0 {
+		// What is so low lies beside any other.
+		if !p.isOrdered() || cell == 0 || p.height(strip.Gap)+highest <= width {
 			continue
 		}
 		o := ordered{copies: p.Copies, widest: math.Inf(1)}
@@ -76,6 +80,19 @@ func byOrder(strip Strip, pieces []Piece) float64 {
 		best = max(best, placings.shortestOrder(all[:n+1], states, strip.Reach))
 	}
 	return best
+}
+
+// isOrdered reports that a piece can be put in an order: all its turns are known.
+func (p Piece) isOrdered() bool { return !p.Tilts && len(p.Ways) > 0 }
+
+// height across the strip that a piece has at the least, with a gap.
+func (p Piece) height(gap float64) float64 {
+	least := math.Inf(1)
+	for _, way := range p.Ways {
+		box := way.Bound()
+		least = min(least, box.Max[1]-box.Min[1]+gap)
+	}
+	return least
 }
 
 func extent(ring orb.Ring) float64 {

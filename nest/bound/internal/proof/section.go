@@ -15,6 +15,9 @@ type slab struct {
 
 type rail struct{ left, right float64 }
 
+// side of an outline, its left end first.
+type side [2]orb.Point
+
 // sections cuts an outline into slabs at every corner. With a gap, each
 // section is lengthened by half of it at both ends: what no other piece so
 // lengthened may use. Where two sections of one outline are nearer than the
@@ -23,7 +26,7 @@ func sections(ring orb.Ring, gap float64) []slab {
 	edges, cuts := rightward(ring)
 	var (
 		slabs  []slab
-		active []orb.LineString
+		active []side
 		rails  []rail
 	)
 	for i := 1; i < len(cuts); i++ {
@@ -31,7 +34,7 @@ func sections(ring orb.Ring, gap float64) []slab {
 		for len(edges) > 0 && edges[0][0][0] <= x0 {
 			active, edges = append(active, edges[0]), edges[1:]
 		}
-		active = slices.DeleteFunc(active, func(e orb.LineString) bool { return e[1][0] <= x0 })
+		active = slices.DeleteFunc(active, func(e side) bool { return e[1][0] <= x0 })
 		rails = rails[:0]
 		for _, e := range active {
 			rails = append(rails, rail{heightAt(e, x0), heightAt(e, x1)})
@@ -61,7 +64,8 @@ func apart(low, high rail) float64 { return min(high.left-low.left, high.right-l
 
 // rightward returns the edges that are not upright, left end first and by
 // their left ends, and the sorted x of all corners.
-func rightward(ring orb.Ring) (edges []orb.LineString, cuts []float64) {
+func rightward(ring orb.Ring) (edges []side, cuts []float64) {
+	edges, cuts = make([]side, 0, len(ring)), make([]float64, 0, len(ring))
 	for i, a := range ring {
 		b := ring[(i+1)%len(ring)]
 		cuts = append(cuts, a[0])
@@ -69,10 +73,10 @@ func rightward(ring orb.Ring) (edges []orb.LineString, cuts []float64) {
 			a, b = b, a
 		}
 		if a[0] < b[0] {
-			edges = append(edges, orb.LineString{a, b})
+			edges = append(edges, side{a, b})
 		}
 	}
-	slices.SortFunc(edges, func(e, f orb.LineString) int {
+	slices.SortFunc(edges, func(e, f side) int {
 		switch {
 		case e[0][0] < f[0][0]:
 			return -1
@@ -85,7 +89,7 @@ func rightward(ring orb.Ring) (edges []orb.LineString, cuts []float64) {
 	return edges, slices.Compact(cuts)
 }
 
-func heightAt(e orb.LineString, x float64) float64 {
+func heightAt(e side, x float64) float64 {
 	t := min(1, max(0, (x-e[0][0])/(e[1][0]-e[0][0])))
 	return float64((1-t)*e[0][1]) + float64(t*e[1][1])
 }
