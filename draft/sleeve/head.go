@@ -24,14 +24,9 @@ type half struct {
 
 // marked puts down the places of its round.
 func (h *half) marked() {
-	places := h.hollow.places()
-	h.marks = append([]mark{
-		{places[0], "in the hollow, where it bends little"},
-		{places[1], "in the hollow, on the way to where it bends most"},
-		{places[2], "in the hollow, where it bends most"},
-		{places[3], "in the hollow, halfway from there to its end"},
+	h.marks = slices.Concat(h.hollow.marks(), []mark{
 		{h.round.start.at, "where the hollow ends and the round begins"},
-	}, h.round.between...)
+	}, h.round.between)
 }
 
 // width is the half of the bicep line.
@@ -120,8 +115,11 @@ func (s solving) at(height float64) (h head, ok bool) {
 
 // draw draws the half through the places of its hollow and its round.
 func (h *half) draw() (ok bool) {
-	hollow := h.hollow.places()
-	places := slices.Concat([]orb.Point{{}}, hollow[:], []orb.Point{h.round.start.at}, h.round.places())
+	places := []orb.Point{{}}
+	for _, m := range h.hollow.marks() {
+		places = append(places, m.at)
+	}
+	places = append(append(places, h.round.start.at), h.round.places()...)
 	h.path, ok = through(h.hollow.begin.way(), places, h.round.crown.bend)
 	return ok
 }
@@ -147,7 +145,7 @@ func (h head) draw(s *construct.Sheet) ends {
 	for _, m := range h.front.marks {
 		through = append(through, e.set(s, h.onFront().Apply(m.at), "front: "+m.rule))
 	}
-	first := through[5]
+	first := through[len(h.front.hollow.marks())+1]
 	through = append(through, crown)
 	var back []construct.Point
 	for _, m := range h.back.marks {
@@ -155,7 +153,7 @@ func (h head) draw(s *construct.Sheet) ends {
 	}
 	s.Draw("lay the lower armhole of the front and of the back on the head, the underarm at the end of the bicep "+
 		"line and the side seam along the underarm seam: up to "+construct.Numbers(first)+" and "+
-		construct.Numbers(back[4])+" the head lies within 3 mm of it", "first inside the armhole's curve, then outside it")
+		construct.Numbers(back[len(h.back.hollow.marks())])+" the head lies within 3 mm of it", "first inside the armhole's curve, then outside it")
 	slices.Reverse(back)
 	through = append(append(through, back...), e.back)
 	s.Draw("draw the sleeve head "+construct.Numbers(through...), "square to the underarm seams, level at the crown")

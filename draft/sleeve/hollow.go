@@ -2,6 +2,7 @@ package sleeve
 
 import (
 	"math"
+	"slices"
 
 	"github.com/paulmach/orb"
 
@@ -21,8 +22,7 @@ const (
 	latestMost  = 0.9
 	// leastEarly and earliest are how much it bends at the underarm, as a share of the
 	// most that it bends: the more, the further inside it runs.
-	leastEarly = 0.1
-	earliest   = 2.5
+	earliest = 2.5
 	// latestKnee is how long it may bend so little, as a share of its length: on an
 	// armhole that is wide and low.
 	latestKnee = 0.6
@@ -60,6 +60,11 @@ type hollow struct {
 	kneeAt, mostAt float64
 }
 
+// leastEarly is how much it bends at the underarm at least, as a share of the most that
+// it bends. The second is for an armhole so wide and low that none of the first lies on
+// it [source.OwnChoice].
+var leastEarly = [...]float64{0.1, 0.05}
+
 // softness is by how much the hollow ends outside the armhole's curve, as a share
 // of hugWithin: the more, the less upright it ends, and the wider is the sleeve.
 // The first is the usual; where it gives no head that suits a stiffer one may
@@ -70,14 +75,37 @@ var softness = [...]float64{1, 0.5, 0, -0.5, -1}
 // far inside the armhole's curve as they end outside it; ok is false for an armhole that
 // has none.
 func (a armhole) hollows(height float64) (all [len(softness)]hollow, ok bool) {
-	_, _, rising := a.below(height)
 	least, nearest := math.Inf(1), hollow{}
+	for _, early := range leastEarly {
+		all, near, beside := a.hollowsFrom(height, early)
+		if all[0].length > 0 {
+			return all, true
+		}
+		if beside < least {
+			least, nearest = beside, near
+		}
+	}
+	// On one as wide and low as a bust girth beyond 140 cm makes it, the one that
+	// lies nearest is the best that there is.
+	for i := range all {
+		all[i] = nearest
+	}
+	return all, !math.IsInf(least, 1)
+}
+
+// hollowsFrom are the hollows that bend so much at the underarm, or more, as a share of
+// the most that they bend; none where none lies on the armhole, but the nearest and how
+// far beside it that lies.
+func (a armhole) hollowsFrom(height, early float64) (all [len(softness)]hollow, nearest hollow, least float64) {
+	_, _, rising := a.below(height)
+	least = math.Inf(1)
+	ok := false
 	// An armhole with no hollow of a softness takes the next stiffer one.
 	for i := len(softness) - 1; i >= 0; i-- {
 		outside := softness[i] * hugWithin
 		// What lies outside the curve lies lower than the place beside it.
 		line, at, way := a.below(height + max(0, outside)*rising[0])
-		h, beside := hollowBeside(line, construct.Go(at, construct.Square(way), -outside), outside)
+		h, beside := hollowBeside(line, construct.Go(at, construct.Square(way), -outside), outside, early)
 		if beside < least {
 			least, nearest = beside, h
 		}
@@ -93,15 +121,7 @@ func (a armhole) hollows(height float64) (all [len(softness)]hollow, ok bool) {
 			all[i] = all[i-1]
 		}
 	}
-	if !ok && !math.IsInf(least, 1) {
-		// On one as wide and low as a bust girth beyond 140 cm makes it, the one that
-		// lies nearest is the best that there is.
-		for i := range all {
-			all[i] = nearest
-		}
-		ok = true
-	}
-	return all, ok
+	return all, nearest, least
 }
 
 // besideExact is how exactly a hollow lies as far beside the armhole as is wanted,
@@ -111,12 +131,12 @@ const besideExact = 0.1
 // hollowBeside is the hollow that ends at a place, and on the way there lies as far
 // inside a line as is wanted, or outside it where that is less than 0, or as near to
 // that as can be; how far beside it lies is infinite where there is none.
-func hollowBeside(line orb.LineString, end orb.Point, wanted float64) (h hollow, beside float64) {
+func hollowBeside(line orb.LineString, end orb.Point, wanted, least float64) (h hollow, beside float64) {
 	// Late counts from -1, where it bends early and runs further inside, over 0 to 1,
 	// where it bends late, and to 2, where it first bends little for long.
 	draw := func(late float64) float64 {
 		mostAt := soonestMost + max(0, min(late, 1))*(latestMost-soonestMost)
-		drawn, ok := hollowTo(end, max(leastEarly, -late*earliest), max(0, late-1)*latestKnee, mostAt)
+		drawn, ok := hollowTo(end, max(least, -late*earliest), max(0, late-1)*latestKnee, mostAt)
 		if !ok {
 			beside = math.Inf(1)
 			return -2 * hugWithin
@@ -192,12 +212,29 @@ func (h hollow) at(share float64) node {
 	return h.most.after((share-h.mostAt)*h.length, (1-share)/(1-h.mostAt)*h.most.bend)
 }
 
-// places on it that the head is drawn through: a quarter and half of the way to where it
-// bends most, or half of the way to the knee and the knee where that is later, there,
-// and halfway from there to its end.
-func (h hollow) places() [4]orb.Point {
+// isFlat says that it bends next to nothing at the underarm, as the second of leastEarly
+// has it.
+func (h hollow) isFlat() bool {
+	return h.begin.bend < (leastEarly[0]+leastEarly[1])/2*h.most.bend
+}
+
+// marks are the places on it that the head is drawn through: a quarter and half of the
+// way to where it bends most, or half of the way to the knee and the knee where that is
+// later, there, and halfway from there to its end. A flat one has one more from the knee
+// on, without which its curve would waver there.
+func (h hollow) marks() []mark {
 	first := max(h.kneeAt, h.mostAt/2)
-	return [4]orb.Point{h.at(first / 2).at, h.at(first).at, h.most.at, h.at((1 + h.mostAt) / 2).at}
+	all := []mark{
+		{h.at(first / 2).at, "in the hollow, where it bends little"},
+		{h.at(first).at, "in the hollow, on the way to where it bends most"},
+		{h.most.at, "in the hollow, where it bends most"},
+		{h.at((1 + h.mostAt) / 2).at, "in the hollow, halfway from there to its end"},
+	}
+	if h.isFlat() {
+		next := mark{h.at((first + h.mostAt) / 2).at, "in the hollow, halfway from there to where it bends most"}
+		all = slices.Insert(all, 2, next)
+	}
+	return all
 }
 
 // beside is the furthest that the hollow lies inside a line, to the left of it, and
