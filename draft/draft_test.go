@@ -163,6 +163,11 @@ func TestUsualBodiesAreDrafted(t *testing.T) {
 			result, err := Draft(blouse(Body{BustGirth: bust, WaistGirth: waist}))
 			if assert.NoError(t, err) {
 				checkSound(t, result)
+				checkHug(t, fmt.Sprintf("bust %.0f, waist %.0f", bust, waist), result,
+					pieceNamed(t, result, "sleeve"), 1./3)
+				if bust <= 1400 {
+					assert.NotContains(t, warnings(result), "sleeve head lies", "bust %.0f, waist %.0f", bust, waist)
+				}
 			}
 		}
 	}

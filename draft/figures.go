@@ -54,6 +54,7 @@ func (g *garment) warn() {
 	}
 	if g.Sleeve != nil {
 		g.warnWide()
+		g.warnBeside()
 		g.warnWrist()
 	}
 }
@@ -65,6 +66,20 @@ func (g *garment) warnWide() {
 		g.warnf("the sleeve is %s wide on the bicep line, for an upper arm of %s: narrower ones do not go into this "+
 			"armhole; ask for a closer fit of the bodice, or a higher head", construct.Length(plain),
 			construct.Length(arm))
+	}
+}
+
+// warnBeside says where the head does not lie on the armhole under the arm.
+func (g *garment) warnBeside() {
+	for _, armhole := range []struct {
+		name   string
+		beside float64
+	}{{"front", g.sleeve.Beside.Front}, {"back", g.sleeve.Beside.Back}} {
+		if armhole.beside > sleeve.MostBeside {
+			g.warnf("under the arm the sleeve head lies up to %s off the %s armhole, which is wide and low there: baste "+
+				"and fit it before you sew it, or measure the scye depth and the across %[2]s width again",
+				construct.Length(armhole.beside), armhole.name)
+		}
 	}
 }
 

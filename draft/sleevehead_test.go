@@ -14,7 +14,6 @@ import (
 	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
 	"ellwand/draft/internal/drafttest"
-	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 	"ellwand/pieces"
 	"ellwand/pieces/role"
@@ -66,6 +65,7 @@ func TestSleeveOfEverySize(t *testing.T) {
 				assert.NotContains(t, warnings(result), "the armhole is", "%s %s %s: no armhole gives way", table, name,
 					k.name)
 				assert.NotContains(t, warnings(result), "narrower ones", "%s %s %s", table, name, k.name)
+				assert.NotContains(t, warnings(result), "sleeve head lies", "%s %s %s", table, name, k.name)
 			}
 		}
 	}
@@ -98,7 +98,7 @@ func TestCloseHeadsHaveTheMeasuresOfTheTrade(t *testing.T) {
 // names a measurement.
 func TestSleeveOfRandomBodies(t *testing.T) {
 	random := rand.New(rand.NewPCG(20, 1))
-	refused, wide, bodies := 0, 0, sample.Of(60, 500)
+	refused, wide, beside, bodies := 0, 0, 0, sample.Of(60, 500)
 	for i := range bodies {
 		table := Tables()[random.IntN(len(Tables()))]
 		sizes := Sizes(table)
@@ -118,10 +118,14 @@ func TestSleeveOfRandomBodies(t *testing.T) {
 		if strings.Contains(warnings(result), "narrower ones") {
 			wide++
 		}
+		if strings.Contains(warnings(result), "sleeve head lies") {
+			beside++
+		}
 		checkSleeve(t, fmt.Sprintf("body %d, %s, %s", i, table, k.name), result, k)
 	}
-	t.Logf("of %d bodies %d refused, %d with a wide sleeve", bodies, refused, wide)
+	t.Logf("of %d bodies %d refused, %d with a wide sleeve, %d beside the armhole", bodies, refused, wide, beside)
 	assert.Less(t, refused+wide, bodies/10)
+	assert.LessOrEqual(t, beside, bodies/100, "of heads that do not lie on the armhole")
 }
 
 func figuresOf(r Result) map[string]float64 {
@@ -154,7 +158,7 @@ func checkSleeve(t *testing.T, name string, r Result, k kind) {
 
 // checkHead: level at the crown, square to the underarm seams, smooth in direction
 // and bend, one hollow and one round in each half; and up to a share of the armhole's
-// depth it lies on the armhole.
+// depth it lies on the armhole, or is said not to.
 func checkHead(t *testing.T, name string, r Result, p pieces.Piece, hug float64) {
 	head := drafttest.Path(t, p, seams.SleeveHead)
 	f := figuresOf(r)
@@ -186,22 +190,7 @@ func checkHead(t *testing.T, name string, r Result, p pieces.Piece, hug float64)
 	}
 	assert.Equal(t, [2]int{1, 1}, bends, "%s: turns from hollow to round", name)
 
-	depth := 0.0
-	laid := make([]pieces.Path, 2)
-	for i, bodice := range []string{"front bodice", "back bodice"} {
-		laid[i] = laidOut(part.Closed(pieceNamed(t, r, bodice), seams.Armhole), true)
-		depth += laid[i].End()[1] / 2
-	}
-	for i, half := range []pieces.Path{laidOut(head, true), laidOut(head.Reverse(), false)} {
-		line := laid[i].Flatten(0.05)
-		for at := 0.0; at < toCrown; at += 4 {
-			q := half.At(at)
-			if q[1] > hug*depth {
-				break
-			}
-			assert.Less(t, offPath(line, q), 3.0, "%s: half %d, %.0f along", name, i, at)
-		}
-	}
+	checkHug(t, name, r, p, hug)
 }
 
 // laidOut lays a seam with its start at the origin, setting off to the right, and
@@ -225,15 +214,4 @@ func bendAt(curve pieces.Curve, at float64) float64 {
 		second[k] = 6 * ((1-at)*(d1-d0) + at*(d2-d1))
 	}
 	return (first[0]*second[1] - first[1]*second[0]) / math.Pow(math.Hypot(first[0], first[1]), 3)
-}
-
-func offPath(line orb.LineString, p orb.Point) float64 {
-	least := math.Inf(1)
-	for i := 1; i < len(line); i++ {
-		a, b := line[i-1], line[i]
-		way, length := construct.Direction(a, b), construct.Distance(a, b)
-		along := max(0, min(length, (p[0]-a[0])*way[0]+(p[1]-a[1])*way[1]))
-		least = min(least, construct.Distance(p, construct.Go(a, way, along)))
-	}
-	return least
 }

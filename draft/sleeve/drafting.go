@@ -28,6 +28,9 @@ type Block struct {
 	HeadHeight, BicepLine, WristWidth, Head, FrontHead float64
 	// Spread is by how much the bicep line is longer for the gathers of the head.
 	Spread float64
+	// Beside is how far the head lies beside the armhole under the arm; nothing of a cap,
+	// which begins above.
+	Beside Beside
 	// IsCap says that it covers the shoulder only: its head begins at the notches of
 	// the armhole, and it has no seam under the arm.
 	IsCap bool

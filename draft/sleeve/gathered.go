@@ -108,6 +108,7 @@ func (h *half) markGathered(below int) {
 			marks = append(marks, m)
 		}
 	}
+	h.leaves = min(h.leaves, len(marks))
 	h.marks = append(marks, mark{h.round.start.at, "the notch of the armhole, above which the head is gathered"})
 	h.marks = append(h.marks, h.round.between...)
 }

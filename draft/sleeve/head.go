@@ -20,11 +20,15 @@ type half struct {
 	// marks are the places on it that a dressmaker marks to draw it, from the
 	// bicep line up.
 	marks []mark
+	// leaves is which of the marks it leaves the armhole at.
+	leaves int
 }
 
 // marked puts down the places of its round.
 func (h *half) marked() {
-	h.marks = slices.Concat(h.hollow.marks(), []mark{
+	hollow := h.hollow.marks()
+	h.leaves = len(hollow)
+	h.marks = slices.Concat(hollow, []mark{
 		{h.round.start.at, "where the hollow ends and the round begins"},
 	}, h.round.between)
 }
@@ -42,6 +46,19 @@ type head struct {
 	// spread is what the gathers add to the bicep line, rise by how much they lift
 	// the crown.
 	spread, rise float64
+}
+
+// beside is how far it lies beside the armhole, up to a share of its depth.
+func (h head) beside(share float64) Beside {
+	height := share * (h.front.depth + h.back.depth) / 2
+	of := func(half half) float64 {
+		along := half.length
+		if h.spread > 0 {
+			along = half.notch
+		}
+		return half.armhole.beside(half.path, h.slant, height, along)
+	}
+	return Beside{of(h.front), of(h.back)}
 }
 
 func (h head) bicep() float64 { return h.front.width() + h.back.width() }
@@ -133,8 +150,8 @@ func (h head) seam() pieces.Path {
 // ends are the numbered points of the bicep line: its middle and both ends.
 type ends struct{ level, front, back construct.Point }
 
-// draw records the head step by step.
-func (h head) draw(s *construct.Sheet) ends {
+// draw records the head step by step, which lies so far beside the armhole.
+func (h head) draw(s *construct.Sheet, beside Beside) ends {
 	var e ends
 	e.level = s.Start(0, 0, "the middle of the bicep line, below the crown")
 	crown := s.Up(e.level, h.height, "the crown: the head height, the share of the armhole's depth that suits the arm")
@@ -145,15 +162,20 @@ func (h head) draw(s *construct.Sheet) ends {
 	for _, m := range h.front.marks {
 		through = append(through, e.set(s, h.onFront().Apply(m.at), "front: "+m.rule))
 	}
-	first := through[len(h.front.hollow.marks())+1]
+	first := through[h.front.leaves+1]
 	through = append(through, crown)
 	var back []construct.Point
 	for _, m := range h.back.marks {
 		back = append(back, e.set(s, h.onBack().Apply(m.at), "back: "+m.rule))
 	}
+	within, lengths := "within 3 mm of it", []float64(nil)
+	if most := max(beside.Front, beside.Back); most > MostBeside {
+		within, lengths = "up to {} off it", []float64{most}
+	}
 	s.Draw("lay the lower armhole of the front and of the back on the head, the underarm at the end of the bicep "+
 		"line and the side seam along the underarm seam: up to "+construct.Numbers(first)+" and "+
-		construct.Numbers(back[len(h.back.hollow.marks())])+" the head lies within 3 mm of it", "first inside the armhole's curve, then outside it")
+		construct.Numbers(back[h.back.leaves])+" the head lies "+within,
+		"first inside the armhole's curve, then outside it", lengths...)
 	slices.Reverse(back)
 	through = append(append(through, back...), e.back)
 	s.Draw("draw the sleeve head "+construct.Numbers(through...), "square to the underarm seams, level at the crown")

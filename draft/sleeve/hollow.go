@@ -85,8 +85,8 @@ func (a armhole) hollows(height float64) (all [len(softness)]hollow, ok bool) {
 			least, nearest = beside, near
 		}
 	}
-	// On one as wide and low as a bust girth beyond 140 cm makes it, the one that
-	// lies nearest is the best that there is.
+	// On one as wide and low as a bust girth beyond 140 cm may make it, the one that
+	// lies nearest is the best that there is: Beside tells how near.
 	for i := range all {
 		all[i] = nearest
 	}

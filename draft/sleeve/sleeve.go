@@ -26,8 +26,13 @@ func Draft(m Measures, o Options) (Block, error) {
 			construct.Length(d.length-h.rise), construct.AtLeast(d.shortest(d.height-h.rise+leastUnderarm)))
 	}
 	sheet := construct.Sheet{Piece: role.Sleeve.String()}
-	ends := h.draw(&sheet)
-	return d.draw(d, sheet, h, ends)
+	beside := h.beside(d.norm.Hug)
+	ends := h.draw(&sheet, beside)
+	block, err := d.draw(d, sheet, h, ends)
+	if !d.isCap {
+		block.Beside = beside
+	}
+	return block, err
 }
 
 // BicepLimits of a sleeve on an upper arm girth: round it with room to move, and
