@@ -69,6 +69,15 @@ func (v values) sized(path Path, size, table string, measured bool) draft.Body {
 	return body
 }
 
+// unknownMeasurement says what may be meant: table and size stand beside the body.
+func (v values) unknownMeasurement(path Path, key string) {
+	if beside, is := strict.KnownAs(key, []string{"table", "size"}); is {
+		v.fault(path, strict.Unknown, "%s is no measurement; write it above body, not in it", beside)
+		return
+	}
+	v.fault(path, strict.Unknown, "unknown measurement %q; %s", key, strict.Hint(key, bodyKeys()))
+}
+
 // measured parses the measurements under body, each checked by itself so that
 // a fault has its own line.
 func (v values) measured(at Path, given Body) draft.Body {
@@ -77,7 +86,7 @@ func (v values) measured(at Path, given Body) draft.Body {
 		path := at.Key("body").Key(key)
 		known, found := strict.KnownAs(key, bodyKeys())
 		if !found {
-			v.fault(path, strict.Unknown, "unknown measurement %q; %s", key, strict.Hint(key, bodyKeys()))
+			v.unknownMeasurement(path, key)
 			continue
 		}
 		name := draft.Measurement(strings.ReplaceAll(known, "_", " "))

@@ -71,6 +71,7 @@ var bodyFaults = []refusedJob{
 	{"table beside measurements",
 		"job: a\nunits: cm\n→table: dolls\nbody: {bust_girth: 92}\ngarments:\n  - {name: a, bodice: {}}\n" + anyCloth, `there is no size table "dolls"`},
 	{"unknown measurement", onBody("  →bust: 92\n", "    bodice: {}\n"), `unknown measurement "bust"`},
+	{"a size within the body", onBody("  →size: 12\n", "    bodice: {}\n"), "size is no measurement; write it above body"},
 	{"no length", onBody("  →bust_girth: wide\n", "    bodice: {}\n"), "the bust girth: "},
 	{"negative", onBody("  →bust_girth: -92\n", "    bodice: {}\n"), "the bust girth is -92; it cannot be negative"},
 	{"impossible", onBody("  bust_girth: 92\n  →hip_girth: 300\n", "    bodice: {}\n"),
