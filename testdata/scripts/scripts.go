@@ -45,8 +45,6 @@ func Run(t *testing.T, in Setting) {
 	testscript.Run(t, testscript.Params{
 		Dir: "testdata/script",
 		Setup: func(script *testscript.Env) error {
-			// What one script finds is not there for another.
-			script.Setenv("XDG_CACHE_HOME", filepath.Join(script.WorkDir, ".cache"))
 			for name, value := range set {
 				script.Setenv(name, value)
 			}
