@@ -107,6 +107,7 @@ func checkClean(t require.TestingT, r draft.Result) {
 			assert.NotEmpty(t, r.Warnings)
 			continue
 		}
-		assert.True(t, row.Sound, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against, row.AgainstLength, row.Verdict)
+		assert.True(t, row.Sound, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against,
+			row.AgainstLength, row.Verdict)
 	}
 }

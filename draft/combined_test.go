@@ -62,8 +62,9 @@ func TestCombinedFacing(t *testing.T) {
 	}
 	for want, change := range map[string]func(*Request){
 		"there are sleeves in the armholes": func(*Request) {},
-		"neck and armhole facing: a depth of 30 cm is more than there is room for below neck and underarm; ask for": func(r *Request) { r.Sleeve, r.Parts[0].Depth = nil, 300 },
-		"there is no neck and armhole to face: draft a bodice":                                                      func(r *Request) { r.Sleeve, r.Bodice = nil, nil },
+		"neck and armhole facing: a depth of 30 cm is more than there is room for below neck and " +
+			"underarm; ask for": func(r *Request) { r.Sleeve, r.Parts[0].Depth = nil, 300 },
+		"there is no neck and armhole to face: draft a bodice": func(r *Request) { r.Sleeve, r.Bodice = nil, nil },
 	} {
 		request := blouse(size(t, "women", "12"))
 		request.Parts = []part.Options{{Kind: part.CombinedFacing}}

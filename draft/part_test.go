@@ -65,7 +65,8 @@ func smock(body Body) Request {
 		Bodice: &bodice.Options{Fit: bodice.Easy, BackOpening: true, BelowWaist: 300, Shaping: bodice.ShoulderDart},
 		Sleeve: &sleeve.Options{Style: sleeve.Shirt},
 		Parts: []part.Options{
-			{Kind: part.NeckFacing}, {Kind: part.ShirtCollar}, {Kind: part.MandarinCollar}, {Kind: part.FlatCollar}, {Kind: part.ButtonedCuff},
+			{Kind: part.NeckFacing}, {Kind: part.ShirtCollar}, {Kind: part.MandarinCollar}, {Kind: part.FlatCollar},
+			{Kind: part.ButtonedCuff},
 		},
 		Linings: []Lining{{Of: []string{"front bodice", "back bodice"}, Cloth: "lining",
 			Options: lining.Options{Shorter: 20}}},
@@ -94,7 +95,8 @@ func checkParts(t require.TestingT, r Result) {
 		if row.Seam == "bust line" || row.Seam == "bicep line" || row.Seam == "waist" || row.Seam == "hip line" {
 			continue
 		}
-		assert.True(t, row.Sound, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against, row.AgainstLength, row.Verdict)
+		assert.True(t, row.Sound, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against,
+			row.AgainstLength, row.Verdict)
 		if row.Seam == "facing to armhole" || row.Seam == "facing to waist" || row.Seam == "collar to neck" ||
 			row.Seam == "collar to stand" || row.Seam == "lining to shell" {
 			assert.InDelta(t, row.AgainstLength, row.OfLength, 0.1, "%s: %s", row.Seam, row.Of)
@@ -257,7 +259,8 @@ func TestEndsOfFacingsMatch(t *testing.T) {
 		}
 	}
 	request := blouse(size(t, "women", "12"))
-	request.Bodice, request.Parts = &bodice.Options{Shaping: bodice.ShoulderDart}, []part.Options{{Kind: part.NeckFacing, Depth: 100}}
+	request.Bodice, request.Parts = &bodice.Options{Shaping: bodice.ShoulderDart}, []part.Options{{Kind: part.NeckFacing,
+		Depth: 100}}
 	result, err := Draft(request)
 	require.NoError(t, err)
 	assert.InDelta(t, 100, seam(pieceNamed(t, result, "neck facing front"), seams.Shoulder), 1e-6)

@@ -36,7 +36,8 @@ func TestSlipsAreOutOfProportion(t *testing.T) {
 	assert.Equal(t, draft.WaistGirth, bust[0].Name)
 	assert.InDelta(t, 36.2*25.4, bust[0].UsualBeside, 20, "a waist of 76 cm is that of a bust of 92")
 
-	sleeve := draft.Body{draft.BustGirth: 36 * 25.4, draft.WaistGirth: 29 * 25.4, draft.ShoulderToWrist: 13.25 * 25.4}.Odd("")
+	sleeve := draft.Body{draft.BustGirth: 36 * 25.4, draft.WaistGirth: 29 * 25.4,
+		draft.ShoulderToWrist: 13.25 * 25.4}.Odd("")
 	require.Len(t, sleeve, 1)
 	assert.Equal(t, draft.ShoulderToWrist, sleeve[0].Name)
 	assert.InDelta(t, 23.25*25.4, sleeve[0].Usual, 20)

@@ -29,7 +29,8 @@ func SewnRow(s Sewn) Row {
 	case s.AtCut:
 		normal = construct.Say("equal, as far as cutting lines tell: their allowances are unknown")
 	case s.Accuracy > 0:
-		normal = construct.Say("equal (%s), as far as it was measured: to within %s", source.CommonPractice, construct.Length(s.Accuracy))
+		normal = construct.Say("equal (%s), as far as it was measured: to within %s", source.CommonPractice,
+			construct.Length(s.Accuracy))
 	}
 	within := matching + s.Accuracy
 	return compare(s.Seam, s.Of, s.Length, s.Against, s.Other, s.Ease-within, s.Ease+within, normal)

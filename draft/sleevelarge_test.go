@@ -95,7 +95,8 @@ func TestWideSleevesAreThoseThatCannotBeNarrower(t *testing.T) {
 		wide++
 		name := fmt.Sprintf("%s %s, arm of %.0f", table, k.name, body[UpperArmGirth])
 		depth := armholeDepth(t, result)
-		assert.Greater(t, figuresOf(result)["sleeve head height"], 0.83*depth, "%s: no higher head can be drawn, or suits", name)
+		assert.Greater(t, figuresOf(result)["sleeve head height"], 0.83*depth, "%s: no higher head can be drawn, or suits",
+			name)
 		if k.fit != bodice.Close {
 			assert.Contains(t, warnings(result), "higher than the fit has it", name)
 		}

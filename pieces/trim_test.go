@@ -108,7 +108,8 @@ func curvedPiece(width, height, bulge, hollow float64) Piece {
 func TestAccuracy(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		number := func(from, to float64, name string) float64 { return rapid.Float64Range(from, to).Draw(t, name) }
-		p := curvedPiece(number(200, 600, "width"), number(200, 700, "height"), number(-30, 60, "bulge"), number(-60, 60, "hollow"))
+		p := curvedPiece(number(200, 600, "width"), number(200, 700, "height"), number(-30, 60, "bulge"),
+			number(-60, 60, "hollow"))
 		p.Fold, p.Accuracy = seams.Left, number(0.5, 3, "accuracy")
 		for i := range p.Edges[:3] {
 			p.Edges[i].Allowance = rapid.SampledFrom([]float64{0, 1, 10, 20}).Draw(t, "allowance")

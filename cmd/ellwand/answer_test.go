@@ -35,7 +35,8 @@ cloths:
 func lengthsToBuy(t *testing.T, command, path string) map[float64]float64 {
 	t.Helper()
 	read := func(into any, args ...string) {
-		require.NoError(t, json.Unmarshal([]byte(ellwand(t, append(args, "--seed", "3", "--effort", "quick", "--json")...)), into))
+		require.NoError(t, json.Unmarshal([]byte(ellwand(t, append(args, "--seed", "3", "--effort", "quick", "--json")...)),
+			into))
 	}
 	out := map[float64]float64{}
 	switch command {
@@ -70,7 +71,8 @@ func TestEveryCommandGivesOneAnswer(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "skirts.yaml")
 	require.NoError(t, os.WriteFile(path, []byte(twoSkirts), 0o600))
 	var first map[float64]float64
-	for _, order := range [][]string{{"estimate", "quote", "marker", "compare"}, {"marker", "compare"}, {"quote", "estimate"}} {
+	for _, order := range [][]string{{"estimate", "quote", "marker", "compare"}, {"marker", "compare"},
+		{"quote", "estimate"}} {
 		t.Setenv("XDG_CACHE_HOME", t.TempDir())
 		for _, command := range order {
 			got := lengthsToBuy(t, command, path)

@@ -25,14 +25,17 @@ func FuzzReports(f *testing.F) {
 	commands := []string{
 		"estimate JOB --passes 10 --json", "marker JOB --passes 10 -o OUT/plan.svg --layout OUT/layouts",
 		"draft JOB -o OUT/pieces --sheet OUT/sheet.pdf", "remnant JOB --passes 10 --length 60cm -o OUT/plan.pdf",
-		"quote JOB --passes 10 --anew -o OUT/quote.pdf", "compare JOB --passes 10 --anew", "print JOB --passes 10 -o OUT/print.pdf",
+		"quote JOB --passes 10 --anew -o OUT/quote.pdf", "compare JOB --passes 10 --anew",
+		"print JOB --passes 10 -o OUT/print.pdf",
 		"marker JOB --passes 10 -o OUT/plan.pdf", "estimate JOB --passes 10 --table -o OUT/t.md -o OUT/t.csv -o OUT/t.pdf",
-		"marker JOB --passes 10 --full -o OUT/full.plt", "draft JOB --sheet OUT/sheet.txt --json", "print JOB -o OUT/print.pdf --paper a0",
+		"marker JOB --passes 10 --full -o OUT/full.plt", "draft JOB --sheet OUT/sheet.txt --json",
+		"print JOB -o OUT/print.pdf --paper a0",
 	}
 	for i := range commands { // small jobs: an input is given up after seconds
 		f.Add([]byte(tinyJob), uint8(i))
 	}
-	f.Add([]byte("job: a\nunits: cm\ntable: women\nsize: 12\ngarments: [{name: g, skirt: {}}]\ncloths: [{name: shell, width: 140}]\n"), uint8(2))
+	f.Add([]byte("job: a\nunits: cm\ntable: women\nsize: 12\ngarments: [{name: g, skirt: {}}]\ncloths: [{name: shell, "+
+		"width: 140}]\n"), uint8(2))
 	f.Fuzz(func(t *testing.T, text []byte, which uint8) {
 		t.Setenv("XDG_CACHE_HOME", t.TempDir())
 		folder := t.TempDir()
@@ -75,10 +78,12 @@ var withText = regexp.MustCompile(`--([a-z-]+) [a-zA-Z]+ {2,}`)
 // without it.
 func everyFlag() []flagged {
 	lines := map[string]string{
-		"draft": "draft JOB -o OUT/p", "estimate": "estimate JOB --passes 1 --table -o OUT/t.pdf", "marker": "marker JOB --passes 1 --full -o OUT/m.pdf",
+		"draft": "draft JOB -o OUT/p", "estimate": "estimate JOB --passes 1 --table -o OUT/t.pdf",
+		"marker":  "marker JOB --passes 1 --full -o OUT/m.pdf",
 		"remnant": "remnant JOB --passes 1 -o OUT/r.pdf", "print": "print JOB --passes 1 -o OUT/p.pdf",
-		"compare": "compare JOB --passes 1", "quote": "quote JOB --passes 1 -o OUT/q.pdf", "convert": "convert 2m --from 115cm --to 140cm",
-		"export": "export JOB -o OUT/pieces.yaml", "show": "show JOB -o OUT/pieces.pdf",
+		"compare": "compare JOB --passes 1", "quote": "quote JOB --passes 1 -o OUT/q.pdf",
+		"convert": "convert 2m --from 115cm --to 140cm",
+		"export":  "export JOB -o OUT/pieces.yaml", "show": "show JOB -o OUT/pieces.pdf",
 	}
 	var out []flagged
 	for _, command := range newRoot(newEnv(io.Discard, io.Discard, io.Discard)).Commands() {
@@ -101,7 +106,8 @@ func FuzzEveryFlag(f *testing.F) {
 	sample.MinimizeBriefly()
 	all := everyFlag()
 	require.Greater(f, len(all), 30)
-	texts := []string{"5s", "NaN", "-1", "1e400", "", "a4", "600mmx900mm", "shell=140cm", "open", "1,50 m,140cm", "10,12", "36in"}
+	texts := []string{"5s", "NaN", "-1", "1e400", "", "a4", "600mmx900mm", "shell=140cm", "open", "1,50 m,140cm",
+		"10,12", "36in"}
 	for i := range all {
 		f.Add(i, texts[i%len(texts)])
 	}

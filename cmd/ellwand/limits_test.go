@@ -31,7 +31,8 @@ func TestEveryLimitHolds(t *testing.T) {
 	const (
 		plain = "job: a\nunits: cm\ngarments: [{name: g, pieces: [{name: p, width: 9, height: 9}]}]\n" +
 			"cloths: [{name: shell, width: 140}]\n"
-		sized  = "job: a\nunits: cm\ntable: women\nsize: 12\ngarments: [{name: g, skirt: {}}]\ncloths: [{name: shell, width: 140}]\n"
+		sized = "job: a\nunits: cm\ntable: women\nsize: 12\ngarments: [{name: g, skirt: {}}]\ncloths: [{name: shell, " +
+			"width: 140}]\n"
 		pieces = "pieces_file: 1\nunits: cm\n"
 		cloth  = "job: a\nunits: cm\ncloths: [{name: shell, width: 140}]\n"
 	)
@@ -55,8 +56,10 @@ func TestEveryLimitHolds(t *testing.T) {
 		{limit.Pieces, plain, []string{"export", "JOB", "-o", "OUT/p.yaml", "--piece", many(limit.Pieces)}},
 		{limit.Pieces, plain, []string{"show", "JOB", "--piece", many(limit.Pieces)}},
 		{limit.PiecesFile, pieces + strings.Repeat("#", limit.PiecesFile.Most()), []string{"show", "JOB"}},
-		{limit.Points, pieces + "pieces: [{name: a, outline: " + over(limit.Points, "[%d, 1]") + "}]", []string{"show", "JOB"}},
-		{limit.Marks, pieces + "pieces: [{name: a, marks: " + over(limit.Marks, "{name: m%d}") + "}]", []string{"show", "JOB"}},
+		{limit.Points, pieces + "pieces: [{name: a, outline: " + over(limit.Points, "[%d, 1]") + "}]",
+			[]string{"show", "JOB"}},
+		{limit.Marks, pieces + "pieces: [{name: a, marks: " + over(limit.Marks, "{name: m%d}") + "}]",
+			[]string{"show", "JOB"}},
 		{limit.Parts, "garments: [{name: g, parts: " + over(limit.Parts, "{name: p%d}") + "}]", nil},
 		{limit.Parts, "garments: [{name: g, linings: " + over(limit.Parts, "{name: p%d}") + "}]", nil},
 		{limit.Parts, "garments: [{name: g, interfacings: " + over(limit.Parts, "{name: p%d}") + "}]", nil},
@@ -78,8 +81,10 @@ func TestEveryLimitHolds(t *testing.T) {
 		{limit.Outputs, plain, []string{"estimate", "JOB", "--table", "-o", many(limit.Outputs)}},
 		{limit.Arguments, plain, strings.Fields("estimate JOB" + strings.Repeat(" --why", limit.Arguments.Most()))},
 		{limit.Argument, plain, []string{"estimate", "JOB", "--lay", strings.Repeat("x", limit.Argument.Most()+1)}},
-		{limit.PiecesOfLay, cloth + "garments: [{name: g, quantity: 2, pieces: [{name: p, width: 1, height: 1, cut: 5001}]}]", nil},
-		{limit.Faults, strings.NewReplacer("[", "", "]", "", ", ", "\n").Replace(listed(limit.Faults.Most()+1, "k%d: 1")), nil},
+		{limit.PiecesOfLay, cloth + "garments: [{name: g, quantity: 2, pieces: [{name: p, width: 1, height: 1, " +
+			"cut: 5001}]}]", nil},
+		{limit.Faults, strings.NewReplacer("[", "", "]", "", ", ", "\n").Replace(listed(limit.Faults.Most()+1, "k%d: 1")),
+			nil},
 		{limit.LayoutSize, strings.Repeat("#", limit.LayoutSize.Most()+1), []string{"estimate", "OTHER", "--from", "JOB"}},
 		{limit.Layouts, plain, []string{"estimate", "JOB", "--from", many(limit.Layouts)}},
 		{limit.Workers, plain, []string{"estimate", "JOB", "--workers", fmt.Sprint(limit.Workers.Most() + 1)}},

@@ -67,7 +67,8 @@ the lay is longer than a page can be, it is cut where it cuts the fewest pieces.
 		"width to lay instead of the job's: 140cm for every cloth, lining=140cm for one")
 	flags.StringArrayVar(&m.widths, "widths", nil, "one width for every cloth, or one for each, in order")
 	_ = flags.MarkHidden("widths")
-	flags.Var(limit.EntriesOf(&m.offers, limit.Offers), "offer", "offers to draw, by name, in place of those that the job is quoted on")
+	flags.Var(limit.EntriesOf(&m.offers, limit.Offers), "offer",
+		"offers to draw, by name, in place of those that the job is quoted on")
 	flags.StringVar(&m.cloth, "cloth", "", "the cloth whose plan to draw; every one if not given")
 	m.full.register(cmd)
 	flags.StringVar(&m.lay, "lay", "", layWords()+"; the one that needs least cloth if not given")

@@ -86,9 +86,11 @@ func (r remnantFiles) add(a app.RemnantAnswer, index int) error {
 
 func (r remnantFiles) addPlan(plan, layout string, kind lay.Plan) error {
 	if plan != "" {
-		options := marker.Options{Job: r.work.Title(), Paper: r.paper, Remnant: true, Inches: r.work.InInches(), Youngest: r.work.Youngest}
+		options := marker.Options{Job: r.work.Title(), Paper: r.paper, Remnant: true, Inches: r.work.InInches(),
+			Youngest: r.work.Youngest}
 		write := func(w io.Writer) error {
-			return errors.Join(failure.Of(errors.Join(check.Plan(kind, kind.Asked), marker.Proven(kind, options))), marker.Write(w, kind, options))
+			return errors.Join(failure.Of(errors.Join(check.Plan(kind, kind.Asked), marker.Proven(kind, options))),
+				marker.Write(w, kind, options))
 		}
 		if err := r.out.Add(plan, write); err != nil {
 			return err

@@ -43,7 +43,8 @@ answer is no.`,
 		return fmt.Errorf("%w; see: %s --help", err, cmd.CommandPath())
 	})
 	root.SetHelpCommand(newHelp(e))
-	root.SetUsageTemplate(strings.ReplaceAll(root.UsageTemplate(), ".FlagUsages", fmt.Sprintf(".FlagUsagesWrapped %d", e.width)))
+	root.SetUsageTemplate(strings.ReplaceAll(root.UsageTemplate(), ".FlagUsages",
+		fmt.Sprintf(".FlagUsagesWrapped %d", e.width)))
 	usual := root.HelpFunc()
 	root.SetHelpFunc(func(cmd *cobra.Command, args []string) {
 		cmd.SetOut(e.screen)

@@ -33,7 +33,8 @@ units: cm
 		not  string
 	}{
 		{"plan", []string{"marker", child}, []string{safety.Blades, safety.Irons, safety.Children}, ""},
-		{"marker at full size", []string{"marker", child, "--full"}, []string{safety.Blades, safety.Irons, safety.Children}, ""},
+		{"marker at full size", []string{"marker", child, "--full"}, []string{safety.Blades, safety.Irons, safety.Children},
+			""},
 		{"pieces at full size", []string{"print", child}, []string{safety.Blades, safety.Irons, safety.Children}, ""},
 		{"for a man", []string{"marker", adult, "--full"}, []string{safety.Blades, safety.Irons}, "hildren's clothing"},
 		{"quote", []string{"quote", child}, []string{safety.Law}, ""},

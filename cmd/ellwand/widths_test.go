@@ -42,7 +42,8 @@ func TestParseWidths(t *testing.T) {
 }
 
 func TestWidthsByCloth(t *testing.T) {
-	work := &job.Work{Unit: measure.Centimetre, Cloths: []job.Offer{{Cloth: cloth.Cloth{Name: "shell"}}, {Cloth: cloth.Cloth{Name: "lining"}}}}
+	work := &job.Work{Unit: measure.Centimetre,
+		Cloths: []job.Offer{{Cloth: cloth.Cloth{Name: "shell"}}, {Cloth: cloth.Cloth{Name: "lining"}}}}
 	for _, tt := range []struct {
 		texts []string
 		want  []float64

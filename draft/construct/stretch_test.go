@@ -24,7 +24,8 @@ func TestStretchLeavesNoSplinter(t *testing.T) {
 	joint := path[0].Length()
 	for _, off := range []float64{0.2, 1, 1.9} {
 		for name, part := range map[string]pieces.Path{
-			"at its start": construct.Stretch(path, joint-off, path.Length()), "at its end": construct.Stretch(path, 0, joint+path[1].Length()+off),
+			"at its start": construct.Stretch(path, joint-off, path.Length()),
+			"at its end":   construct.Stretch(path, 0, joint+path[1].Length()+off),
 		} {
 			assert.Len(t, part, 2, "%s, %g off", name, off)
 			from := joint - off

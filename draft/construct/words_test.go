@@ -20,7 +20,8 @@ func TestSentencesAreWordedInAUnit(t *testing.T) {
 			"13/16 to 1 9/16 in of ease; 1 1/2 in is given"},
 		{Say("1.5 to 3 times, 100 %% of it, size 12"), "1.5 to 3 times, 100 % of it, size 12",
 			"1.5 to 3 times, 100 % of it, size 12"},
-		{Say("the piece %q: %s", "strip of 5 cm", Say("%s too long", Length(25.4))), `the piece "strip of 5 cm": 2.5 cm too long`, `the piece "strip of 5 cm": 1 in too long`},
+		{Say("the piece %q: %s", "strip of 5 cm", Say("%s too long", Length(25.4))),
+			`the piece "strip of 5 cm": 2.5 cm too long`, `the piece "strip of 5 cm": 1 in too long`},
 		{Say("1 m at most"), "1 m at most", "39 3/8 in at most"},
 	} {
 		assert.Equal(t, c.cm, c.say.String())

@@ -170,11 +170,15 @@ func TestBackPleat(t *testing.T) {
 
 func TestRefusals(t *testing.T) {
 	for want, o := range map[string]Options{
-		"lining: it is -0.1 cm shorter than the shell; that cannot be negative":                                 {Shorter: -1},
-		"lining: a back pleat of -0.1 cm cannot be; ask for 1 cm to 10 cm":                                      {BackPleat: -1},
-		"lining: a back pleat of 10.1 cm cannot be":                                                             {BackPleat: 101},
-		"back skirt lining: 59.1 cm shorter is more than its shortest edge beside the hem, 60 cm, has room for": {Shorter: 591},
-		"back skirt lining: 70 cm shorter is more than its shortest edge beside the hem, 60 cm, has room for":   {Shorter: 700},
+		"lining: it is -0.1 cm shorter than the shell; that cannot " +
+			"be negative": {Shorter: -1},
+		"lining: a back pleat of -0.1 cm cannot be; ask for 1 " +
+			"cm to 10 cm": {BackPleat: -1},
+		"lining: a back pleat of 10.1 cm cannot be": {BackPleat: 101},
+		"back skirt lining: 59.1 cm shorter is more than its shortest edge beside the hem, 60 cm, " +
+			"has room for": {Shorter: 591},
+		"back skirt lining: 70 cm shorter is more than its shortest edge beside the hem, 60 cm, " +
+			"has room for": {Shorter: 700},
 	} {
 		_, err := Of(backSkirt(), o)
 		assert.ErrorContains(t, err, want)

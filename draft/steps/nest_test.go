@@ -38,7 +38,8 @@ func TestNestHasTheFiguresOfEachSize(t *testing.T) {
 	nest := nestOf(t, measure.Centimetre, draft.Request{Skirt: &skirt.Options{}}, "8", "12", "16")
 	var text bytes.Buffer
 	require.NoError(t, WriteNestText(&text, nest))
-	assert.Regexp(t, regexp.MustCompile(`(?m)^  2 +0 \| -20\.3 +0 \| -20\.9 +0 \| -21\.5   the hip line: waist to hip$`), text.String())
+	assert.Regexp(t, regexp.MustCompile(`(?m)^  2 +0 \| -20\.3 +0 \| -20\.9 +0 \| -21\.5   the hip line: waist to hip$`),
+		text.String())
 	assert.Regexp(t, regexp.MustCompile(`(?m)^  4 +23\.3 \| -20\.3 +25\.3 \| -20\.9 +27\.3 \| -21\.5 `), text.String())
 	for i, size := range nest.Sizes {
 		for _, c := range nest.Documents[i].Garments[0].contents(measure.Centimetre) {
@@ -82,6 +83,7 @@ func TestNestPagesAreTheSameEachTime(t *testing.T) {
 		require.NoError(t, WriteNestPDF(&second, nest, paper.A4))
 		assert.Equal(t, first.Bytes(), second.Bytes())
 		require.NoError(t, WriteNestText(&text, nest))
-		assert.Equal(t, unit == measure.Inch, !regexp.MustCompile(` (cm|mm)\b`).MatchString(text.String()), "one unit in all of it")
+		assert.Equal(t, unit == measure.Inch, !regexp.MustCompile(` (cm|mm)\b`).MatchString(text.String()),
+			"one unit in all of it")
 	}
 }

@@ -69,52 +69,58 @@ var sentences = []struct {
 	words *regexp.Regexp
 	set   func(r *redrawn, t *testing.T, m []string)
 }{
-	{regexp.MustCompile(`^square across from (\d+) to the (left|right) by (\S.*?) and (up|down) by (\S.*?) to (\d+)\b`), func(r *redrawn, t *testing.T, m []string) {
-		from := r.at[atoi(t, m[1])]
-		r.set(t, m[6], orb.Point{from[0] + sign(m[2])*r.length(t, m[3]), from[1] + sign(m[4])*r.length(t, m[5])}, 1.5,
-			m[1])
-	}},
-	{regexp.MustCompile(`^square (up|down|across) from (\d+)(?: to the (left|right))? by (\S.*?) to (\d+)\b`), func(r *redrawn, t *testing.T, m []string) {
-		at, by := r.at[atoi(t, m[2])], r.length(t, m[4])
-		if m[1] == "across" {
-			at[0] += sign(m[3]) * by
-		} else {
-			at[1] += sign(m[1]) * by
-		}
-		r.set(t, m[5], at, 1.5, m[2])
-	}},
-	{regexp.MustCompile(`^from (\d+) draw a line of (\S.*?) to (\d+): .*falling ([\d.]+) in (\d)`), func(r *redrawn, t *testing.T, m []string) {
-		fall, err := strconv.ParseFloat(m[4], 64)
-		require.NoError(t, err)
-		run := float64(atoi(t, m[5]))
-		way := construct.Direction(orb.Point{}, orb.Point{run, -fall})
-		r.set(t, m[3], construct.Go(r.at[atoi(t, m[1])], way, r.length(t, m[2])), 1, m[1])
-	}},
+	{regexp.MustCompile(`^square across from (\d+) to the (left|right) by (\S.*?) and (up|down) by (\S.*?) to (\d+)\b`),
+		func(r *redrawn, t *testing.T, m []string) {
+			from := r.at[atoi(t, m[1])]
+			r.set(t, m[6], orb.Point{from[0] + sign(m[2])*r.length(t, m[3]), from[1] + sign(m[4])*r.length(t, m[5])}, 1.5,
+				m[1])
+		}},
+	{regexp.MustCompile(`^square (up|down|across) from (\d+)(?: to the (left|right))? by (\S.*?) to (\d+)\b`),
+		func(r *redrawn, t *testing.T, m []string) {
+			at, by := r.at[atoi(t, m[2])], r.length(t, m[4])
+			if m[1] == "across" {
+				at[0] += sign(m[3]) * by
+			} else {
+				at[1] += sign(m[1]) * by
+			}
+			r.set(t, m[5], at, 1.5, m[2])
+		}},
+	{regexp.MustCompile(`^from (\d+) draw a line of (\S.*?) to (\d+): .*falling ([\d.]+) in (\d)`),
+		func(r *redrawn, t *testing.T, m []string) {
+			fall, err := strconv.ParseFloat(m[4], 64)
+			require.NoError(t, err)
+			run := float64(atoi(t, m[5]))
+			way := construct.Direction(orb.Point{}, orb.Point{run, -fall})
+			r.set(t, m[3], construct.Go(r.at[atoi(t, m[1])], way, r.length(t, m[2])), 1, m[1])
+		}},
 	{regexp.MustCompile(`^from (\d+) draw a line of (\S.*?) that is level with (\d+) at its end, (\d+): the (front|back)`), func(r *redrawn, t *testing.T, m []string) {
 		from, level, line := r.at[atoi(t, m[1])], r.at[atoi(t, m[3])], r.length(t, m[2])
 		run := math.Sqrt(line*line - math.Pow(from[1]-level[1], 2))
 		x := from[0] + map[string]float64{"front": run, "back": -run}[m[5]]
 		r.set(t, m[4], orb.Point{x, level[1]}, 2, m[1], m[3])
 	}},
-	{regexp.MustCompile(`^on the line (\d+)-(\d+), (\S.*?) from (\d+), mark (\d+)`), func(r *redrawn, t *testing.T, m []string) {
-		r.set(t, m[5], construct.Toward(r.at[atoi(t, m[1])], r.at[atoi(t, m[2])], r.length(t, m[3])), 1, m[1], m[2])
-	}},
-	{regexp.MustCompile(`^at the middle of (\d+)-(\d+) square out by (\S.*?) to (\d+): (bulge|hollow)`), func(r *redrawn, t *testing.T, m []string) {
-		a, b := r.at[atoi(t, m[1])], r.at[atoi(t, m[2])]
-		square := construct.Square(construct.Direction(a, b))
-		if square[1] < 0 == (m[5] == "bulge") {
-			square = construct.Back(square)
-		}
-		r.set(t, m[4], construct.Go(construct.Between(a, b, 0.5), square, r.length(t, m[3])), 1, m[1], m[2])
-	}},
-	{regexp.MustCompile(`^swing (\d+) about (\d+) (clockwise|counter-clockwise) by (\S.*?) to (\d+)`), func(r *redrawn, t *testing.T, m []string) {
-		p, centre := r.at[atoi(t, m[1])], r.at[atoi(t, m[2])]
-		degrees := 2 * math.Asin(r.length(t, m[4])/2/construct.Distance(p, centre)) * 180 / math.Pi
-		if m[3] == "clockwise" {
-			degrees = -degrees
-		}
-		r.set(t, m[5], construct.Turning(centre, degrees).Apply(p), 1.5, m[1], m[2])
-	}},
+	{regexp.MustCompile(`^on the line (\d+)-(\d+), (\S.*?) from (\d+), mark (\d+)`),
+		func(r *redrawn, t *testing.T, m []string) {
+			r.set(t, m[5], construct.Toward(r.at[atoi(t, m[1])], r.at[atoi(t, m[2])], r.length(t, m[3])), 1, m[1], m[2])
+		}},
+	{regexp.MustCompile(`^at the middle of (\d+)-(\d+) square out by (\S.*?) to (\d+): (bulge|hollow)`),
+		func(r *redrawn, t *testing.T, m []string) {
+			a, b := r.at[atoi(t, m[1])], r.at[atoi(t, m[2])]
+			square := construct.Square(construct.Direction(a, b))
+			if square[1] < 0 == (m[5] == "bulge") {
+				square = construct.Back(square)
+			}
+			r.set(t, m[4], construct.Go(construct.Between(a, b, 0.5), square, r.length(t, m[3])), 1, m[1], m[2])
+		}},
+	{regexp.MustCompile(`^swing (\d+) about (\d+) (clockwise|counter-clockwise) by (\S.*?) to (\d+)`),
+		func(r *redrawn, t *testing.T, m []string) {
+			p, centre := r.at[atoi(t, m[1])], r.at[atoi(t, m[2])]
+			degrees := 2 * math.Asin(r.length(t, m[4])/2/construct.Distance(p, centre)) * 180 / math.Pi
+			if m[3] == "clockwise" {
+				degrees = -degrees
+			}
+			r.set(t, m[5], construct.Turning(centre, degrees).Apply(p), 1.5, m[1], m[2])
+		}},
 	{regexp.MustCompile(`^mark (\d+):`), func(r *redrawn, t *testing.T, m []string) { r.set(t, m[1], orb.Point{}, 0) }},
 }
 

@@ -55,7 +55,8 @@ func matchesOf(p lay.Plan, i int, asked []pieces.Piece, across bool) []marks.Nam
 		if len(repeat.Matches) == 0 {
 			isAsked = isShared(i, asked, notch.Match) && !isOnJoinedSeam(i, asked, notch.Edge)
 		}
-		if _, first := matchPoint(piece, notch.Match); notch.Match != marks.None && isAsked && first && !slices.Contains(out, notch.Match) {
+		if _, first := matchPoint(piece, notch.Match); notch.Match != marks.None && isAsked && first &&
+			!slices.Contains(out, notch.Match) {
 			out = append(out, notch.Match)
 		}
 	}
@@ -108,7 +109,8 @@ func joins(i int, asked []pieces.Piece, seam seams.Name) bool {
 	}
 	for k, other := range asked {
 		length, has := long(other, seam)
-		if k != i && has > 0 && other.Kind.Shows() && other.Garment == asked[i].Garment && math.Abs(length-own) <= surelyJoined {
+		if k != i && has > 0 && other.Kind.Shows() && other.Garment == asked[i].Garment &&
+			math.Abs(length-own) <= surelyJoined {
 			return true
 		}
 	}

@@ -75,7 +75,8 @@ func beginOf(p lay.Plan, l lay.Laid) float64 {
 func fromEdge(p lay.Plan, l lay.Laid, at orb.Point) float64 {
 	double := p.Parts[l.Part].Plies == 2
 	switch {
-	case p.Lay == lay.FoldedAlong, p.Lay == lay.BothSelvedgesIn, p.Lay == lay.SelvedgeIn, p.Lay == lay.InStretches && double:
+	case p.Lay == lay.FoldedAlong, p.Lay == lay.BothSelvedgesIn, p.Lay == lay.SelvedgeIn,
+		p.Lay == lay.InStretches && double:
 		return at[1]
 	}
 	return foldedOver(p, l)[0].place(at)[1]

@@ -38,7 +38,8 @@ func TestCheckFindsFaults(t *testing.T) {
 			front.Y++
 			shift(front, 0, 1)
 		}, "its fold edge is not on the fold"},
-		{"half away from a fold", 1, func(p *lay.Plan) { at(p, "front", at(p, "front", false) == nil).OnFold = false }, "wrongly laid to the fold"},
+		{"half away from a fold", 1, func(p *lay.Plan) { at(p, "front", at(p, "front", false) == nil).OnFold = false },
+			"wrongly laid to the fold"},
 		{"turned round", 0, func(p *lay.Plan) { turnRound(at(p, "side panel", false)) }, "lies against the nap"},
 		{"band turned round", 0, func(p *lay.Plan) { turnRound(at(p, "band", false)) }, "lies against the nap"},
 		{"off the grain", 0, func(p *lay.Plan) { at(p, "cuff", false).Turn += 2 }, "its grainline lies wrongly"},

@@ -22,7 +22,8 @@ func checkEfficiency(p lay.Plan, opened []openedPiece, _ []pieces.Piece) error {
 		out += halves * math.Abs(area(o.outline))
 	}
 	usable := p.Taken * (widthLaid(p.Cloth) - 2*p.Cloth.Selvedge)
-	if usable <= 0 || !(p.Density >= 0 && p.Density <= 1+figureTolerance) || math.Abs(p.Density-out/usable) > figureTolerance {
+	if usable <= 0 || !(p.Density >= 0 && p.Density <= 1+figureTolerance) ||
+		math.Abs(p.Density-out/usable) > figureTolerance {
 		return fmt.Errorf("the efficiency is %.6f, and it says %.6f", out/usable, p.Density)
 	}
 	return nil

@@ -44,7 +44,8 @@ func TestProofReachesNoPlanner(t *testing.T) {
 	direct, all := map[string]bool{}, map[string]bool{}
 	reached(t, "ellwand/fabric/check", all)
 	for path := range all {
-		for _, forbidden := range []string{"fabric/rules", "fabric/plan", "fabric/bed", "fabric/purchase", "fabric/remnant", "nest/bound", "nest/internal"} {
+		for _, forbidden := range []string{"fabric/rules", "fabric/plan", "fabric/bed", "fabric/purchase", "fabric/remnant",
+			"nest/bound", "nest/internal"} {
 			assert.NotContains(t, path, forbidden)
 		}
 		assert.NotEqual(t, "ellwand/nest", path)

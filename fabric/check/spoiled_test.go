@@ -54,7 +54,8 @@ func longer(p *lay.Plan, by float64) {
 
 // Each rule of the cloth refuses a good lay that breaks it alone.
 func TestSpoiledLaysAreRefused(t *testing.T) {
-	panel, single := fabrictest.Rectangle("panel", 200, 300, 2), fabrictest.Polygon("yoke", orb.Point{0, 0}, orb.Point{200, 0}, orb.Point{120, 300})
+	panel, single := fabrictest.Rectangle("panel", 200, 300, 2), fabrictest.Polygon("yoke", orb.Point{0, 0},
+		orb.Point{200, 0}, orb.Point{120, 300})
 	plain := cloth.Cloth{Width: 1000, Selvedge: 10}
 	shrinking := plain
 	shrinking.Shrinkage = cloth.Shrinkage{Warp: 0.05, Weft: 0.02, CutFirst: true}
@@ -76,11 +77,13 @@ func TestSpoiledLaysAreRefused(t *testing.T) {
 		spoil func(*lay.Plan)
 		want  string
 	}{
-		{"size", shrinking, lay.Open, []pieces.Piece{single}, func(p *lay.Plan) { p.Cloth.Shrinkage.Warp = 0.06 }, "the size that the shrinkage asks"},
+		{"size", shrinking, lay.Open, []pieces.Piece{single}, func(p *lay.Plan) { p.Cloth.Shrinkage.Warp = 0.06 },
+			"the size that the shrinkage asks"},
 		{"size not enlarged", plain, lay.Open, []pieces.Piece{single}, func(p *lay.Plan) {
 			p.Cloth.Shrinkage = cloth.Shrinkage{Weft: 0.02, CutFirst: true}
 		}, "the size that the shrinkage asks"},
-		{"count", plain, lay.FoldedAlong, []pieces.Piece{panel}, func(p *lay.Plan) { p.Pieces = nil }, "0 come out of the lay and 2 are wanted"},
+		{"count", plain, lay.FoldedAlong, []pieces.Piece{panel}, func(p *lay.Plan) { p.Pieces = nil },
+			"0 come out of the lay and 2 are wanted"},
 		{"right and left", plain, lay.Open, []pieces.Piece{pairOfYokes}, func(p *lay.Plan) {
 			left := at(p, "yoke", true)
 			twin := *at(p, "yoke", false)
@@ -105,8 +108,10 @@ func TestSpoiledLaysAreRefused(t *testing.T) {
 			p.Parts = slices.Clone(p.Parts)
 			p.Parts[0].Length -= 1
 		}, "hangs over the cloth"},
-		{"side of the bed", plain, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { moved(&p.Pieces[0], 0, -p.Pieces[0].Outline.Bound().Min[1]-1) }, "hangs over the cloth"},
-		{"end of the cloth", plain, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Taken -= 1 }, "the end of the cloth"},
+		{"side of the bed", plain, lay.Open, []pieces.Piece{panel},
+			func(p *lay.Plan) { moved(&p.Pieces[0], 0, -p.Pieces[0].Outline.Bound().Min[1]-1) }, "hangs over the cloth"},
+		{"end of the cloth", plain, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Taken -= 1 },
+			"the end of the cloth"},
 		{"gap", gapped, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) {
 			longer(p, 600)
 			first, second := p.Pieces[0].Outline.Bound(), p.Pieces[1].Outline.Bound()
@@ -121,10 +126,14 @@ func TestSpoiledLaysAreRefused(t *testing.T) {
 			p.Parts[1].Length += 1
 			moved(at(p, "yoke", false), -1, 0)
 		}, "than the gap"},
-		{"repeat", striped, lay.Open, fabrictest.Skirt(), func(p *lay.Plan) { longer(p, 50); moved(at(p, "back", true), 5, 0) }, "off the repeat"},
-		{"centre", striped, lay.Open, fabrictest.Skirt(), func(p *lay.Plan) { p.Cloth.Repeat.CentreLine += 5 }, "its centre lies 5.0 mm off its line"},
-		{"nap of a garment", pile, lay.Open, garment, func(p *lay.Plan) { turnRound(at(p, "yoke", false)) }, "lies against the nap"},
-		{"pieces that go one way", named, lay.Open, []pieces.Piece{twice(single)}, func(p *lay.Plan) { turnRound(&p.Pieces[0]) }, "lies against the nap"},
+		{"repeat", striped, lay.Open, fabrictest.Skirt(),
+			func(p *lay.Plan) { longer(p, 50); moved(at(p, "back", true), 5, 0) }, "off the repeat"},
+		{"centre", striped, lay.Open, fabrictest.Skirt(), func(p *lay.Plan) { p.Cloth.Repeat.CentreLine += 5 },
+			"its centre lies 5.0 mm off its line"},
+		{"nap of a garment", pile, lay.Open, garment, func(p *lay.Plan) { turnRound(at(p, "yoke", false)) },
+			"lies against the nap"},
+		{"pieces that go one way", named, lay.Open, []pieces.Piece{twice(single)},
+			func(p *lay.Plan) { turnRound(&p.Pieces[0]) }, "lies against the nap"},
 		{"grain", plain, lay.Open, []pieces.Piece{single}, func(p *lay.Plan) {
 			p.Pieces[0].Piece.Grain.Lie = pieces.CrossGrain
 		}, "its grainline lies wrongly"},

@@ -24,7 +24,8 @@ func printed(t *testing.T, c cloth.Cloth) layoutfile.File {
 	t.Helper()
 	panel := pieces.Rectangle("panel", 240, 300)
 	panel.Cut, panel.Edges[0].Name = 2, seams.Hem
-	got, err := plan.Require(t.Context(), c, []pieces.Piece{panel}, plan.Options{Passes: 20, Seed: 1, Workers: 1, Lays: []lay.Kind{lay.Open}})
+	got, err := plan.Require(t.Context(), c, []pieces.Piece{panel},
+		plan.Options{Passes: 20, Seed: 1, Workers: 1, Lays: []lay.Kind{lay.Open}})
 	require.NoError(t, err)
 	file, err := layoutfile.Of(got.Lays[got.Chosen])
 	require.NoError(t, err)
@@ -41,7 +42,8 @@ func printed(t *testing.T, c cloth.Cloth) layoutfile.File {
 // The outside checker finds what a print fixes right, and each of it wrong when it
 // alone is spoiled.
 func TestPrintsFromOutside(t *testing.T) {
-	near := cloth.Cloth{Name: "shell", Width: 1020, Selvedge: 10, Border: cloth.Border{Line: 80, Pieces: []string{"panel"}}}
+	near := cloth.Cloth{Name: "shell", Width: 1020, Selvedge: 10,
+		Border: cloth.Border{Line: 80, Pieces: []string{"panel"}}}
 	far := near
 	far.Border.Selvedge, far.Shrinkage = cloth.Far, cloth.Shrinkage{Warp: 0.05, Weft: 0.02, CutFirst: true}
 	motif := cloth.Cloth{Name: "shell", Width: 1020, Selvedge: 10, Repeat: cloth.Repeat{Along: 320, Across: 350},
@@ -57,10 +59,12 @@ func TestPrintsFromOutside(t *testing.T) {
 	}{
 		{"near border", near, hem(0, 1.5), "1.5 across off where the print has its place"},
 		{"far border", far, hem(0, -1.5), "1.5 across off where the print has its place"},
-		{"border inwards", near, func(f *layoutfile.File) { f.Fixed[2].To = f.Fixed[2].From + 1 }, "across off where the print has its place"},
+		{"border inwards", near, func(f *layoutfile.File) { f.Fixed[2].To = f.Fixed[2].From + 1 },
+			"across off where the print has its place"},
 		{"motif along", motif, hem(1.5, 0), "1.5 along off where the print has its place"},
 		{"motif across", motif, hem(0, -1.5), "1.5 across off where the print has its place"},
-		{"motif across again", motif, func(f *layoutfile.File) { f.Fixed[1].Period += 40 }, "across off where the print has its place"},
+		{"motif across again", motif, func(f *layoutfile.File) { f.Fixed[1].Period += 40 },
+			"across off where the print has its place"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			file := printed(t, c.cloth)

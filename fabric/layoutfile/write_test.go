@@ -61,9 +61,12 @@ func TestWrite(t *testing.T) {
 	for name, c := range map[string]cloth.Cloth{
 		"plain": {Name: "shell", Width: 1020, Selvedge: 10, Step: 100, Straighten: 30, HandLaying: cloth.UsualHandLaying,
 			Shrinkage: cloth.Polyester.Shrinkage(false), Safety: cloth.Addition{Length: 20}},
-		"striped": {Name: "shell", Width: 1020, Selvedge: 10, Repeat: cloth.Repeat{Along: 60, Across: 40, Centred: []string{"front"}, CentreLine: 15}},
-		"flawed":  {Name: "shell", Width: 1020, Selvedge: 10, Flaws: []cloth.Flaw{cloth.RoundFlaw("stain", orb.Point{200, 300}, 20), cloth.BandFlaw("faded edge", 0, 15)}},
-		"washed":  {Name: "shell", Width: 1020, Selvedge: 10, Nap: cloth.OneWay, Gap: 3, Tilt: 0.02, Shrinkage: cloth.Shrinkage{Warp: 0.05, Weft: 0.02, CutFirst: true}},
+		"striped": {Name: "shell", Width: 1020, Selvedge: 10,
+			Repeat: cloth.Repeat{Along: 60, Across: 40, Centred: []string{"front"}, CentreLine: 15}},
+		"flawed": {Name: "shell", Width: 1020, Selvedge: 10,
+			Flaws: []cloth.Flaw{cloth.RoundFlaw("stain", orb.Point{200, 300}, 20), cloth.BandFlaw("faded edge", 0, 15)}},
+		"washed": {Name: "shell", Width: 1020, Selvedge: 10, Nap: cloth.OneWay, Gap: 3, Tilt: 0.02,
+			Shrinkage: cloth.Shrinkage{Warp: 0.05, Weft: 0.02, CutFirst: true}},
 	} {
 		for _, plan := range required(t, c) {
 			if !plan.Possible() {

@@ -13,12 +13,13 @@ import (
 // the far edge to the near one, length by length.
 func TestEdgeLines(t *testing.T) {
 	for kind, want := range map[lay.Kind][]bool{
-		lay.Open: {false, false}, lay.FoldedAlong: {false, true}, lay.FoldedAcross: {false, false}, lay.CutAcross: {false, false},
+		lay.Open: {false, false}, lay.FoldedAlong: {false, true}, lay.FoldedAcross: {false, false},
+		lay.CutAcross:  {false, false},
 		lay.SelvedgeIn: {false, true}, lay.BothSelvedgesIn: {true, true}, lay.InStretches: {false, true, false, false},
 	} {
 		for _, selvedge := range []float64{0, 10} {
-			plan := lay.Plan{Cloth: cloth.Cloth{Width: 1000, Selvedge: selvedge}, Lay: kind, Plies: kind.Plies(), Width: 980, Length: 900, Buy: 1000,
-				Parts: []lay.Part{{Length: 400}, {X: 400, Length: 500}}}
+			plan := lay.Plan{Cloth: cloth.Cloth{Width: 1000, Selvedge: selvedge}, Lay: kind, Plies: kind.Plies(), Width: 980,
+				Length: 900, Buy: 1000, Parts: []lay.Part{{Length: 400}, {X: 400, Length: 500}}}
 			var got []bool
 			for _, edge := range EdgeLines(plan) {
 				got = append(got, edge.IsFold)

@@ -47,7 +47,8 @@ func profiles(plan lay.Plan) []profile {
 		double.marks = []profileMark{{0, 0, "fold"}, {in, 1, "edge folded in"}, {1, 0, "selvedge"}}
 		return []profile{double}
 	case lay.BothSelvedgesIn:
-		double.threads = [][]orb.Point{{{0.49, 1}, {bulge, 1}, {0, 0.5}, {bulge, 0}, {1 - bulge, 0}, {1, 0.5}, {1 - bulge, 1}, {0.51, 1}}}
+		double.threads = [][]orb.Point{{{0.49, 1}, {bulge, 1}, {0, 0.5}, {bulge, 0}, {1 - bulge, 0}, {1, 0.5},
+			{1 - bulge, 1}, {0.51, 1}}}
 		double.marks = []profileMark{{0, 0, "fold"}, {0.5, 1, "selvedges meet"}, {1, 0, "fold"}}
 		return []profile{double}
 	case lay.InStretches:

@@ -22,7 +22,8 @@ func labelsOf(plan lay.Plan) ([]label, []shownPiece) {
 	spread := spreadFor(paper.A4, high-low, purchase.OnTable(plan))
 	s.denominator = spread.denominator
 	s.Add(spread.Paper)
-	v := view{to: purchase.OnTable(plan), scale: 1 / s.denominator, low: low, high: high, left: 20, bottom: spread.Height - 40, page: 1, pages: 1}
+	v := view{to: purchase.OnTable(plan), scale: 1 / s.denominator, low: low, high: high, left: 20,
+		bottom: spread.Height - 40, page: 1, pages: 1}
 	var shown []shownPiece
 	for i, l := range plan.Pieces {
 		shown = append(shown, s.shown(v, i, l))
@@ -56,11 +57,13 @@ func labelsStayApart(t *testing.T, plan lay.Plan) {
 				assert.Equal(t, l.leader == nil, inside, "label %d", l.number)
 				continue
 			}
-			assert.False(t, inside || geometry.Crosses(piece.outline, l.box), "label %d lies on piece %d", l.number, piece.number)
+			assert.False(t, inside || geometry.Crosses(piece.outline, l.box), "label %d lies on piece %d", l.number,
+				piece.number)
 		}
 		for _, other := range labels {
 			if l.leader != nil && other.number != l.number {
-				assert.False(t, geometry.Crosses([]orb.Point{l.box.Center(), *l.leader}, other.box), "the line of %d crosses %d", l.number, other.number)
+				assert.False(t, geometry.Crosses([]orb.Point{l.box.Center(), *l.leader}, other.box), "the line of %d crosses %d",
+					l.number, other.number)
 			}
 		}
 	}

@@ -34,7 +34,8 @@ func (s *sheets) labelInTheMiddle(piece shownPiece) label {
 
 // labelOutside puts the number on free ground no farther from the piece than
 // given. Nearby its line crosses no other piece.
-func (s *sheets) labelOutside(v view, piece shownPiece, shown []shownPiece, placed []label, farthest float64) (label, bool) {
+func (s *sheets) labelOutside(v view, piece shownPiece, shown []shownPiece, placed []label,
+	farthest float64) (label, bool) {
 	l := label{number: piece.number, points: 6}
 	size, _ := s.blockSize(l)
 	target := middleOf(piece.visible)
@@ -47,7 +48,8 @@ func (s *sheets) labelOutside(v view, piece shownPiece, shown []shownPiece, plac
 			centre := orb.Point{target[0] + radius*cos, target[1] + radius*sin}
 			l.box = orb.Bound{Min: centre, Max: centre}.Pad(size / 2)
 			leader := []orb.Point{centre, target}
-			if geometry.Holds(page, l.box) && free(l.box, shown, placed) && isClear(leader, placed) && (farthest > nearby || !crossesOthers(leader, piece, shown)) {
+			if geometry.Holds(page, l.box) && free(l.box, shown, placed) && isClear(leader, placed) &&
+				(farthest > nearby || !crossesOthers(leader, piece, shown)) {
 				return l, true
 			}
 		}
@@ -82,7 +84,8 @@ func crossesOthers(leader []orb.Point, piece shownPiece, shown []shownPiece) boo
 
 func free(box orb.Bound, shown []shownPiece, placed []label) bool {
 	for _, other := range placed {
-		if other.box.Intersects(box) || other.leader != nil && geometry.Crosses([]orb.Point{other.box.Center(), *other.leader}, box) {
+		if other.box.Intersects(box) || other.leader != nil &&
+			geometry.Crosses([]orb.Point{other.box.Center(), *other.leader}, box) {
 			return false
 		}
 	}

@@ -27,11 +27,17 @@ func TestWordsOfEveryLay(t *testing.T) {
 		all  []pieces.Piece
 		want []string
 	}{
-		{lay.FoldedAcross, []pieces.Piece{cape}, []string{"fold", "both selvedges", "both ends of the cloth", "At least 100 cm must be left", "at least 50 cm"}},
-		{lay.CutAcross, []pieces.Piece{cape}, []string{"two cut ends", "Measure 50 cm along both selvedges", "its pinned end on your left", "cut end, cm"}},
-		{lay.SelvedgeIn, []pieces.Piece{fold, yoke}, []string{"edge folded in", "Put pins 42 cm from the edge", "2 and 1", "selvedge"}},
-		{lay.BothSelvedgesIn, []pieces.Piece{fold}, []string{"selvedges meet", "61 cm from either edge", "from fold to fold"}},
-		{lay.InStretches, []pieces.Piece{fold, yoke}, []string{"cut across here, 50 cm", "Measure 50 cm along both selvedges", "fold, then selvedge nearest to you", "fold or selvedge"}},
+		{lay.FoldedAcross, []pieces.Piece{cape},
+			[]string{"fold", "both selvedges", "both ends of the cloth", "At least 100 cm must be left", "at least 50 cm"}},
+		{lay.CutAcross, []pieces.Piece{cape}, []string{"two cut ends", "Measure 50 cm along both selvedges",
+			"its pinned end on your left", "cut end, cm"}},
+		{lay.SelvedgeIn, []pieces.Piece{fold, yoke},
+			[]string{"edge folded in", "Put pins 42 cm from the edge", "2 and 1", "selvedge"}},
+		{lay.BothSelvedgesIn, []pieces.Piece{fold},
+			[]string{"selvedges meet", "61 cm from either edge", "from fold to fold"}},
+		{lay.InStretches, []pieces.Piece{fold, yoke},
+			[]string{"cut across here, 50 cm", "Measure 50 cm along both selvedges", "fold, then selvedge nearest to you",
+				"fold or selvedge"}},
 	} {
 		t.Run(c.lay.String(), func(t *testing.T) {
 			got, err := plan.Require(t.Context(), goods, c.all, plan.Options{Passes: 40, Seed: 1, Lays: []lay.Kind{c.lay}})

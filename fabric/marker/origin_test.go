@@ -21,7 +21,8 @@ func TestRemnantsAreMeasuredFromTheirOwnEnds(t *testing.T) {
 	assert.Equal(t, []string{"smock, the long one", "17.5"}, []string{rows[0][2], rows[0][6]})
 	assert.Equal(t, []string{"smock, remnant 2", "14"}, []string{rows[1][2], rows[1][6]})
 	text := textOf(t, written(t, plan, Options{Remnant: true}))
-	for _, want := range []string{"2 remnants", "the long one", "ruler in cm from each left end", "the pieces end here, 41 cm"} {
+	for _, want := range []string{"2 remnants", "the long one", "ruler in cm from each left end",
+		"the pieces end here, 41 cm"} {
 		assert.Contains(t, text, want)
 	}
 	assert.NotContains(t, text, "end of the cloth,")

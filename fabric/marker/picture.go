@@ -26,7 +26,8 @@ func Picture(plan lay.Plan, options Options) (drawing.Page, error) {
 	of.Height = s.Y + roomAbove + (high-low)/s.denominator + roomBelow + footHeight + margin
 	s.Keep(0)
 	s.Add(of)
-	s.drawPage(view{from: 0, to: purchase.OnTable(plan), scale: 1 / s.denominator, low: low, high: high, page: 1, pages: 1})
+	s.drawPage(view{from: 0, to: purchase.OnTable(plan), scale: 1 / s.denominator, low: low, high: high, page: 1,
+		pages: 1})
 	return s.Done()[0], nil
 }
 

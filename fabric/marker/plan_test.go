@@ -66,7 +66,8 @@ func foldedPlan() lay.Plan {
 	front.OnFold = true
 	front.Notches = []lay.Notch{{At: orb.Point{300, 200}, Out: orb.Point{300, 200}, Along: orb.Point{-1, 0}, Count: 2}}
 	front.Darts = []lay.Dart{{Name: "waist dart", Line: orb.LineString{{0, 80}, {150, 100}, {0, 120}}}}
-	front.Marks = []lay.Mark{{Name: marks.BustLine, Line: orb.LineString{{400, 0}, {400, 200}}}, {Name: marks.Called("drill hole"), Line: orb.LineString{{140, 100}}}}
+	front.Marks = []lay.Mark{{Name: marks.BustLine, Line: orb.LineString{{400, 0}, {400, 200}}},
+		{Name: marks.Called("drill hole"), Line: orb.LineString{{140, 100}}}}
 	sleeve := placedPiece("sleeve", 250, 550, 0, 220, 270)
 	sleeve.Yields, sleeve.Piece.Pair = 2, true
 	pocket := placedPiece("pocket", 120, 140, 620, 30, 90)
@@ -97,7 +98,8 @@ func longPlan(t testing.TB, count int) lay.Plan {
 func required(t testing.TB) lay.Plan {
 	t.Helper()
 	sleeve := pieces.Rectangle("sleeve", 300, 500)
-	sleeve.Edges[2].Path = pieces.Path{pieces.Bezier{P0: orb.Point{300, 500}, P1: orb.Point{250, 640}, P2: orb.Point{50, 640}, P3: orb.Point{0, 500}}}
+	sleeve.Edges[2].Path = pieces.Path{pieces.Bezier{P0: orb.Point{300, 500}, P1: orb.Point{250, 640},
+		P2: orb.Point{50, 640}, P3: orb.Point{0, 500}}}
 	for i := range sleeve.Edges {
 		sleeve.Edges[i].Allowance = 15
 	}

@@ -36,10 +36,12 @@ func TestLinesAcross(t *testing.T) {
 			if c.lay == lay.SelvedgeIn {
 				first, _ = bed.FoldedIn(plan.Cloth, c.foldedIn)
 			}
-			plan.Parts = []lay.Part{{Length: plan.Length, Width: c.width, Plies: plan.Plies, OnCloth: first.OnCloth(plan.Cloth, plan.Length)}}
+			plan.Parts = []lay.Part{{Length: plan.Length, Width: c.width, Plies: plan.Plies,
+				OnCloth: first.OnCloth(plan.Cloth, plan.Length)}}
 			if c.lay == lay.SelvedgeIn {
 				_, single := bed.FoldedIn(plan.Cloth, c.foldedIn)
-				plan.Parts = append(plan.Parts, lay.Part{Y: c.foldedIn, Length: plan.Length, Plies: 1, OnCloth: single.OnCloth(plan.Cloth, plan.Length)})
+				plan.Parts = append(plan.Parts, lay.Part{Y: c.foldedIn, Length: plan.Length, Plies: 1,
+					OnCloth: single.OnCloth(plan.Cloth, plan.Length)})
 			}
 			all := bands(plan)
 			require.Len(t, all, len(c.first))

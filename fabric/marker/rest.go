@@ -92,7 +92,8 @@ func (s *sheets) drawRestRow(v view, rests []leftover) {
 func (s *sheets) drawRestEdges(v view) {
 	for _, stretch := range stretches(s.plan) {
 		s.SetPen(0.35, 0)
-		s.Polygon(v.line(ringOf(orb.Bound{Min: orb.Point{stretch.from, stretch.low}, Max: orb.Point{stretch.to, stretch.high}})), page.Rim)
+		s.Polygon(v.line(ringOf(orb.Bound{Min: orb.Point{stretch.from, stretch.low},
+			Max: orb.Point{stretch.to, stretch.high}})), page.Rim)
 	}
 	for _, edge := range EdgeLines(s.plan) {
 		if edge.IsFold {
@@ -128,7 +129,8 @@ func (s *sheets) listRest(x float64, rests []leftover) {
 		s.Bold(9)
 		s.Text(x, y, letter(i))
 		s.Plain(9)
-		s.Text(x+6, y, fmt.Sprintf("%s × %s%s", s.options.Short(r.box.Max[0]-r.box.Min[0]), s.options.Short(r.box.Max[1]-r.box.Min[1]), layers(r.plies)))
+		s.Text(x+6, y, fmt.Sprintf("%s × %s%s", s.options.Short(r.box.Max[0]-r.box.Min[0]),
+			s.options.Short(r.box.Max[1]-r.box.Min[1]), layers(r.plies)))
 	}
 	y += 8
 	s.Plain(8.5)

@@ -42,13 +42,16 @@ func TestRows(t *testing.T) {
 func TestRowsByHand(t *testing.T) {
 	open := Rows(openPlan(), Options{})
 	// front: 600 long, the grain 300 in its middle, 400 wide from y = 0.
-	assert.Equal(t, []string{"1", "front", "smock", "1 of 1", "1", "face up", "15", "21", "21", "away from the cut end"}, open[0])
+	assert.Equal(t, []string{"1", "front", "smock", "1 of 1", "1", "face up", "15", "21", "21", "away from the cut end"},
+		open[0])
 	// back: the same, 420 up, the other way round.
 	assert.Equal(t, []string{"2", "back", "smock", "1 of 1", "1", "face up", "15", "63", "63", "to the cut end"}, open[1])
 	// belt on the cross grain: 900 from y = 20, the grain 450 in its middle.
-	assert.Equal(t, []string{"3", "belt", "smock", "1 of 1", "1", "face up", "65", "25.5", "70.5", "away from the selvedge"}, open[2])
+	assert.Equal(t, []string{"3", "belt", "smock", "1 of 1", "1", "face up", "65", "25.5", "70.5",
+		"away from the selvedge"}, open[2])
 	folded := Rows(foldedPlan(), Options{})
-	assert.Equal(t, []string{"1", "front", "smock", "1 of 1", "1, on the fold", "face up", "15", "10", "10", "away from the cut end"}, folded[0])
+	assert.Equal(t, []string{"1", "front", "smock", "1 of 1", "1, on the fold", "face up", "15", "10", "10",
+		"away from the cut end"}, folded[0])
 }
 
 func golden(t *testing.T, file, got string) {

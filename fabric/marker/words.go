@@ -101,16 +101,21 @@ func laying(plan lay.Plan, options Options) []string {
 	edge := nearEdge(plan)
 	out := []string{
 		"Lay the pieces in the order of their numbers.",
-		fmt.Sprintf("Pin the near end of the grainline at its distances from the %s and from the %s; then swing the piece until the far end is at its own distance from the %s, and pin it. The arrow must point as the table says.", leftEnd(plan), edge, edge),
-		"A piece whose arrow points to an edge or away from it lies square to it: swing it until both ends of its grainline are as far from the " + leftEnd(plan) + ".",
+		fmt.Sprintf("Pin the near end of the grainline at its distances from the %s and from the %s; then swing the "+
+			"piece until the far end is at its own distance from the %s, and pin it. The arrow must point as the table says.",
+			leftEnd(plan), edge, edge),
+		"A piece whose arrow points to an edge or away from it lies square to it: swing it until both ends of its " +
+			"grainline are as far from the " + leftEnd(plan) + ".",
 		"Hatched pieces: the template lies face down.",
 		"The solid line is the cutting line, the dashed line the seam line."}
 	out = append(out, matching(plan, options)...)
 	switch plan.Cloth.Nap {
 	case cloth.OneWay:
-		out = append(out, "This cloth has one way: stroke it or look along it, and let every arrow along the warp point to the same end.")
+		out = append(out, "This cloth has one way: stroke it or look along it, and let every arrow along the warp point "+
+			"to the same end.")
 	case cloth.OneWayPerGarment:
-		out = append(out, "This cloth has a nap: all pieces of one garment point the same way. Keep the garments apart when you bundle them.")
+		out = append(out, "This cloth has a nap: all pieces of one garment point the same way. Keep the garments apart "+
+			"when you bundle them.")
 	}
 	switch plan.Lay {
 	case lay.FoldedAlong, lay.BothSelvedgesIn:
@@ -120,13 +125,16 @@ func laying(plan lay.Plan, options Options) []string {
 		}
 		out = append(out, all+".")
 	case lay.FoldedAcross:
-		out = append(out, "Every piece gives a right and a left at once. Cut through both layers, along the fold as well where a piece reaches it.")
+		out = append(out, "Every piece gives a right and a left at once. Cut through both layers, along the fold as well "+
+			"where a piece reaches it.")
 	case lay.CutAcross:
 		out = append(out, "Every piece gives a right and a left at once. Cut through both layers.")
 	case lay.SelvedgeIn, lay.InStretches:
-		out = append(out, "Fold edges lie exactly on the fold and are not cut. Where the cloth is double every other piece gives a right and a left at once; where it is single, one.")
+		out = append(out, "Fold edges lie exactly on the fold and are not cut. Where the cloth is double every other "+
+			"piece gives a right and a left at once; where it is single, one.")
 	}
-	if plan.Lay != lay.FoldedAcross && slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return reachesFold(plan, l) }) {
+	if plan.Lay != lay.FoldedAcross &&
+		slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return reachesFold(plan, l) }) {
 		out = append(out, "Where a piece reaches the fold without lying on it, slit the fold open there.")
 	}
 	return out
@@ -136,7 +144,8 @@ func laying(plan lay.Plan, options Options) []string {
 func reachesFold(plan lay.Plan, l lay.Laid) bool {
 	part, box := plan.PartOf(l), l.Outline.Bound()
 	const touching = 1.0 // mm
-	return !l.OnFold && (part.FoldLow && box.Min[1] < part.Y+touching || part.FoldHigh && box.Max[1] > part.Y+part.Width-touching)
+	return !l.OnFold && (part.FoldLow && box.Min[1] < part.Y+touching ||
+		part.FoldHigh && box.Max[1] > part.Y+part.Width-touching)
 }
 
 // matching says how to lay on a cloth with a repeat.
@@ -152,7 +161,8 @@ func matching(plan lay.Plan, options Options) []string {
 	if repeat.Across > 0 {
 		every = append(every, options.Short(repeat.Across)+" across")
 	}
-	out := []string{fmt.Sprintf("Dotted lines lie on the same line of the pattern of the cloth, every %s. Before you pin a piece, see that the pattern meets it where the dotted lines do on the plan.", strings.Join(every, " and "))}
+	out := []string{fmt.Sprintf("Dotted lines lie on the same line of the pattern of the cloth, every %s. Before you "+
+		"pin a piece, see that the pattern meets it where the dotted lines do on the plan.", strings.Join(every, " and "))}
 	if repeat.Across > 0 && plan.Plies == 2 && plan.Lay != lay.FoldedAcross {
 		out = append(out, "Where the cloth is double, the dotted lines along it are those of the upper layer, which you see.")
 	}
@@ -173,7 +183,8 @@ func cautions(plan lay.Plan, options Options) []string {
 	}
 	out := []string{
 		"Measure twice, cut once. Lay every piece before the first cut.",
-		fmt.Sprintf("Check the true width of the cloth in the shop: this plan needs %s %s.", options.Short(plan.Width), between),
+		fmt.Sprintf("Check the true width of the cloth in the shop: this plan needs %s %s.", options.Short(plan.Width),
+			between),
 		washing(plan.Cloth.Shrinkage),
 		"Look for flaws on the right side, and mark them before laying.",
 	}
@@ -185,9 +196,12 @@ func cautions(plan lay.Plan, options Options) []string {
 func washing(s cloth.Shrinkage) string {
 	switch {
 	case s.CutFirst:
-		return fmt.Sprintf("Do not wash the cloth before cutting. The pieces are drawn larger here by what it will lose, %.3g %% along and %.3g %% across: chalk round the marker printed at full size, not round pieces printed by themselves.", 100*s.Warp, 100*s.Weft)
+		return fmt.Sprintf("Do not wash the cloth before cutting. The pieces are drawn larger here by what it will lose, "+
+			"%.3g %% along and %.3g %% across: chalk round the marker printed at full size, not round pieces printed by "+
+			"themselves.", 100*s.Warp, 100*s.Weft)
 	case s.Warp > 0 || s.Weft > 0:
-		return fmt.Sprintf("Wet and dry the cloth before cutting: the plan reckons with %.3g %% lost along and %.3g %% across, and is laid on what is left.", 100*s.Warp, 100*s.Weft)
+		return fmt.Sprintf("Wet and dry the cloth before cutting: the plan reckons with %.3g %% lost along and %.3g %% "+
+			"across, and is laid on what is left.", 100*s.Warp, 100*s.Weft)
 	}
 	return "Wash or steam the cloth before cutting, as the finished garment will be washed. If it shrinks, buy more."
 }

@@ -54,7 +54,8 @@ func TestTextsOfThePlan(t *testing.T) {
 		"selvedge nearest to you", "cut end", "the pieces end here, 116 cm", "end of the cloth, 1.20 m",
 		"front", "back", "belt", "sleeve", "smock, 1 of 1", "face down",
 		"check the print: this ruler is exactly 100 mm", "Near end from", "to the cut end", "1, mirrored",
-		"Spread the cloth in one layer, right side up", "Measure twice, cut once", "Check the true width", "Wash or steam the cloth",
+		"Spread the cloth in one layer, right side up", "Measure twice, cut once", "Check the true width",
+		"Wash or steam the cloth",
 		"rotary cutter", "Irons", "page 1 of",
 	} {
 		assert.True(t, strings.Contains(text, want), "%q is not in the plan", want)
@@ -64,8 +65,10 @@ func TestTextsOfThePlan(t *testing.T) {
 func TestTextsOfAFoldedPlanInInches(t *testing.T) {
 	text := textOf(t, written(t, foldedPlan(), Options{Inches: true, Paper: paper.Letter}))
 	for _, want := range []string{
-		"cloth velvet, lay folded along the warp", "2, right sides together", "one way", "fold", "both selvedges", "1, on the fold", "a pair",
-		"ruler in inches from the cut end", "Fold the cloth in half along its length", "arrow along the warp point to the same end", "from the fold to the selvedges",
+		"cloth velvet, lay folded along the warp", "2, right sides together", "one way", "fold", "both selvedges",
+		"1, on the fold", "a pair",
+		"ruler in inches from the cut end", "Fold the cloth in half along its length",
+		"arrow along the warp point to the same end", "from the fold to the selvedges",
 		"only 4 cm more",
 		// 800 mm are 0.875 yd less 0.1 mm: what is to be bought is never
 		// rounded down.
@@ -79,7 +82,8 @@ func TestTextsOfAFoldedPlanInInches(t *testing.T) {
 // mm, and measures the row of the ruler.
 func TestTestRulerIs100mm(t *testing.T) {
 	for _, sheet := range []paper.Paper{paper.A4, paper.Letter} {
-		dir := poppler(t, "pdftoppm", written(t, openPlan(), Options{Paper: sheet}), "-r", "254", "-png", "-f", "1", "-l", "1", "-aa", "no")
+		dir := poppler(t, "pdftoppm", written(t, openPlan(), Options{Paper: sheet}), "-r", "254", "-png", "-f", "1", "-l",
+			"1", "-aa", "no")
 		files, err := filepath.Glob(filepath.Join(dir, "out*.png"))
 		require.NoError(t, err)
 		require.Len(t, files, 1)

@@ -64,7 +64,8 @@ func TestBorderIsRefused(t *testing.T) {
 	panel.Edges[0].Name = seams.Hem
 	curved, slanted, hemless := panel, panel, panel
 	curved.Edges = append([]pieces.Edge(nil), panel.Edges...)
-	curved.Edges[0].Path = pieces.Path{pieces.Bezier{P0: orb.Point{0, 0}, P1: orb.Point{60, -20}, P2: orb.Point{140, -20}, P3: orb.Point{200, 0}}}
+	curved.Edges[0].Path = pieces.Path{pieces.Bezier{P0: orb.Point{0, 0}, P1: orb.Point{60, -20},
+		P2: orb.Point{140, -20}, P3: orb.Point{200, 0}}}
 	slanted.Grain.To[0] += 100 * math.Tan(math.Pi/36)
 	hemless.Edges = append([]pieces.Edge(nil), panel.Edges...)
 	hemless.Edges[0].Name = seams.Bottom

@@ -58,7 +58,8 @@ func TestBoundNeverAboveJigsaws(t *testing.T) {
 		}
 		kind := lay.Kinds()[r.IntN(7)]
 		on := func(kind lay.Kind, prefix string, length, width float64) []pieces.Piece {
-			return cutFrom(r, kind, fabrictest.Guillotine(r, fabrictest.Tile{X: 0, Y: 0, Along: length, Across: width}, unitX, unitY, 1+r.IntN(8)), prefix, c.Gap)
+			return cutFrom(r, kind, fabrictest.Guillotine(r, fabrictest.Tile{X: 0, Y: 0, Along: length, Across: width}, unitX,
+				unitY, 1+r.IntN(8)), prefix, c.Gap)
 		}
 		var all []pieces.Piece
 		known := length

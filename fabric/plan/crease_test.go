@@ -19,7 +19,8 @@ func TestCreaseDownTheMiddle(t *testing.T) {
 	front, back := pieces.Rectangle("front", 280, 600), pieces.Rectangle("back", 280, 600)
 	front.Fold = seams.Left
 	back.Cut, back.Pair = 2, true
-	c := cloth.Cloth{Name: "shell", Width: 1200, Selvedge: 10, Step: 100, Flaws: []cloth.Flaw{cloth.BandFlaw("crease", 590, 610)}}
+	c := cloth.Cloth{Name: "shell", Width: 1200, Selvedge: 10, Step: 100,
+		Flaws: []cloth.Flaw{cloth.BandFlaw("crease", 590, 610)}}
 	need, err := plan.Require(t.Context(), c, []pieces.Piece{front, back}, plan.Options{Passes: 3, Seed: 1})
 	require.NoError(t, err)
 	possible := map[lay.Kind]bool{}
@@ -39,5 +40,6 @@ func TestCreaseDownTheMiddle(t *testing.T) {
 	assert.NoError(t, err)
 	wide := pieces.Rectangle("panel", 700, 500)
 	_, err = plan.Require(t.Context(), c, []pieces.Piece{wide}, plan.Options{Passes: 3, Lays: []lay.Kind{lay.Open}})
-	assert.ErrorContains(t, err, "panel: it is 70 cm wide, and flaws that run along the cloth leave only 58 cm in one piece")
+	assert.ErrorContains(t, err, "panel: it is 70 cm wide, and flaws that run along the cloth leave only 58 cm "+
+		"in one piece")
 }

@@ -45,8 +45,8 @@ func TestFixedPiecesStay(t *testing.T) {
 			assert.Equal(t, was.Lay, got.Lays[got.Chosen].Lay)
 			laid := plan.Bare(got.Lays[got.Chosen]).Pieces
 			for _, l := range options.Fixed.Pieces {
-				assert.True(t, slices.ContainsFunc(laid, func(other lay.Laid) bool { return isAt(l, other) }), "%s, %s: %v", was.Lay,
-					name, l)
+				assert.True(t, slices.ContainsFunc(laid, func(other lay.Laid) bool { return isAt(l, other) }), "%s, %s: %v",
+					was.Lay, name, l)
 			}
 			assert.Greater(t, len(laid), len(options.Fixed.Pieces))
 		}
@@ -66,7 +66,8 @@ func isAt(a, b lay.Laid) bool {
 // What cannot stay is refused, and says which piece: on a flaw that was found, on another
 // piece, turned as it may not be, or in a lay of two parts.
 func TestWhatCannotStay(t *testing.T) {
-	all := fabrictest.InGarment("bag", fabrictest.Rectangle("side", 300, 400, 2), fabrictest.Rectangle("base", 200, 300, 1))
+	all := fabrictest.InGarment("bag", fabrictest.Rectangle("side", 300, 400, 2),
+		fabrictest.Rectangle("base", 200, 300, 1))
 	plain := cloth.Cloth{Width: 1020, Selvedge: 10}
 	flawed := plain
 	flawed.Flaws = []cloth.Flaw{cloth.BarFlaw("hole", 150, 160)}
@@ -77,17 +78,20 @@ func TestWhatCannotStay(t *testing.T) {
 		fixed []lay.Laid
 		why   string
 	}{
-		"stays":      {plain, lay.Open, []lay.Laid{side}, ""},
-		"on a flaw":  {flawed, lay.Open, []lay.Laid{side}, "side cannot stay where it lies: a flaw or the edge"},
-		"overlap":    {plain, lay.Open, []lay.Laid{side, side}, "pieces overlap"},
-		"turned":     {plain, lay.Open, []lay.Laid{{Name: "side", Garment: "bag", Turn: 33}}, "side cannot stay where it lies"},
-		"unknown":    {plain, lay.Open, []lay.Laid{{Name: "hood"}}, "hood cannot stay where it lies"},
-		"too many":   {plain, lay.Open, []lay.Laid{side, side, side}, "side cannot stay where it lies"},
-		"beside it":  {plain, lay.Open, []lay.Laid{{Name: "side", Garment: "bag", Turn: 270, Y: -900}}, "side cannot stay where it lies: a flaw or the edge"},
+		"stays":     {plain, lay.Open, []lay.Laid{side}, ""},
+		"on a flaw": {flawed, lay.Open, []lay.Laid{side}, "side cannot stay where it lies: a flaw or the edge"},
+		"overlap":   {plain, lay.Open, []lay.Laid{side, side}, "pieces overlap"},
+		"turned": {plain, lay.Open, []lay.Laid{{Name: "side", Garment: "bag", Turn: 33}},
+			"side cannot stay where it lies"},
+		"unknown":  {plain, lay.Open, []lay.Laid{{Name: "hood"}}, "hood cannot stay where it lies"},
+		"too many": {plain, lay.Open, []lay.Laid{side, side, side}, "side cannot stay where it lies"},
+		"beside it": {plain, lay.Open, []lay.Laid{{Name: "side", Garment: "bag", Turn: 270, Y: -900}},
+			"side cannot stay where it lies: a flaw or the edge"},
 		"two parts":  {plain, lay.InStretches, []lay.Laid{side}, "this has two"},
 		"far, sound": {plain, lay.Open, []lay.Laid{{Name: "side", Garment: "bag", Turn: 270, X: 1000, Y: 300}}, ""},
 	} {
-		got, err := plan.Require(t.Context(), tt.c, all, plan.Options{Passes: 5, Fixed: lay.Plan{Lay: tt.lay, Pieces: tt.fixed}})
+		got, err := plan.Require(t.Context(), tt.c, all,
+			plan.Options{Passes: 5, Fixed: lay.Plan{Lay: tt.lay, Pieces: tt.fixed}})
 		if tt.why == "" {
 			require.NoError(t, err, name)
 			assert.GreaterOrEqual(t, got.Length, tt.fixed[0].X, name)

@@ -54,7 +54,8 @@ func TestRandomJobs(t *testing.T) {
 			require.GreaterOrEqual(t, p.Length, p.Bound-1e-6, "job %d", number)
 			require.LessOrEqual(t, p.Density, 1+1e-9, "job %d", number)
 			if open := got.Lays[0]; open.Possible() && mayNotBeShorter(cloth, p.Lay) {
-				require.LessOrEqual(t, open.Taken, p.Taken+cloth.Gap+1e-3, "job %d: the lay %s is shorter than the open one", number, p.Lay)
+				require.LessOrEqual(t, open.Taken, p.Taken+cloth.Gap+1e-3, "job %d: the lay %s is shorter than the open one",
+					number, p.Lay)
 			}
 			var file bytes.Buffer
 			require.NoError(t, layoutfile.Write(&file, p))
@@ -77,8 +78,10 @@ func TestRandomJobs(t *testing.T) {
 }
 
 // allThings that a job may have; each must come often enough.
-var allThings = []string{"either way", "one way", "one way per garment", "one-way pieces", "alike", "gap", "tilt", "wetted", "washed later",
-	"stripes across", "stripes along", "checks", "match", "flaw", "drafted", "fold", "mirrored", "bias", "either grain", "lower ply"}
+var allThings = []string{"either way", "one way", "one way per garment", "one-way pieces", "alike", "gap", "tilt",
+	"wetted", "washed later",
+	"stripes across", "stripes along", "checks", "match", "flaw", "drafted", "fold", "mirrored", "bias", "either grain",
+	"lower ply"}
 
 // thingsOf a plan are those that it has.
 func thingsOf(plan lay.Plan) []string {
@@ -105,7 +108,8 @@ func thingsOf(plan lay.Plan) []string {
 	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.Mirrored }), "mirrored")
 	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.FromLower }), "lower ply")
 	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.Piece.Grain.Lie == pieces.Bias }), "bias")
-	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.Piece.Grain.Lie == pieces.EitherGrain }), "either grain")
+	add(slices.ContainsFunc(plan.Pieces, func(l lay.Laid) bool { return l.Piece.Grain.Lie == pieces.EitherGrain }),
+		"either grain")
 	return out
 }
 

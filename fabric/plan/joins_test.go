@@ -28,7 +28,8 @@ func drops(width float64) pieces.Piece { return fabrictest.Rectangle("drop", wid
 // lengths, 9,920 mm, so that matching takes 240 mm more (issue 22: they lay at 0 and
 // 2,480 mm, two of them upside down, and matching was said to take no more).
 func TestCurtainsHangSideBySide(t *testing.T) {
-	c := cloth.Cloth{Name: "print", Width: 1400, Selvedge: 10, Repeat: cloth.Repeat{Along: 640, SideBySide: []string{"drop"}}}
+	c := cloth.Cloth{Name: "print", Width: 1400, Selvedge: 10,
+		Repeat: cloth.Repeat{Along: 640, SideBySide: []string{"drop"}}}
 	options := fabrictest.Brief
 	options.Lays = []lay.Kind{lay.Open}
 	all := []pieces.Piece{drops(1300)}
@@ -104,12 +105,15 @@ func TestJoinsAreSeams(t *testing.T) {
 	}
 	assert.Equal(t, []string{
 		"centre front seam: front back frill", "side seam: front bodice back bodice", "side seam: front back",
-		"front armhole: front bodice sleeve", "centre back seam: back bodice", "back armhole: back bodice sleeve", "side: front back",
+		"front armhole: front bodice sleeve", "centre back seam: back bodice", "back armhole: back bodice sleeve",
+		"side: front back",
 	}, said)
-	named := rules.JoinsOf(cloth.Repeat{Along: 90, Matches: []marks.Name{marks.BackArmhole, marks.OfSeam(seams.SideSeam)}}, all)
+	named := rules.JoinsOf(cloth.Repeat{Along: 90,
+		Matches: []marks.Name{marks.BackArmhole, marks.OfSeam(seams.SideSeam)}}, all)
 	require.Len(t, named, 3)
 	assert.Equal(t, marks.BackArmhole, named[0].Name)
-	assert.Equal(t, []marks.Name{marks.OfSeam(seams.SideSeam), marks.OfSeam(seams.SideSeam)}, []marks.Name{named[1].Name, named[2].Name})
+	assert.Equal(t, []marks.Name{marks.OfSeam(seams.SideSeam), marks.OfSeam(seams.SideSeam)},
+		[]marks.Name{named[1].Name, named[2].Name})
 }
 
 // A repeat that is not even forbids turning what is matched: two wedges that would make a

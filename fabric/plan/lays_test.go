@@ -44,7 +44,8 @@ func TestJigsaws(t *testing.T) {
 		{"open, single pieces", lay.Open,
 			[]pieces.Piece{fabrictest.Rectangle("a", 700, 500, 1), fabrictest.Rectangle("b", 500, 500, 1)}, 500, 0},
 		{"folded along, fold pieces and pairs", lay.FoldedAlong,
-			[]pieces.Piece{fabrictest.Half("back", 300, 700, 1), fabrictest.Half("front", 300, 500, 1), fabrictest.Rectangle("side", 300, 1200, 2)}, 1200, 0},
+			[]pieces.Piece{fabrictest.Half("back", 300, 700, 1), fabrictest.Half("front", 300, 500, 1),
+				fabrictest.Rectangle("side", 300, 1200, 2)}, 1200, 0},
 		{"folded along, wedges", lay.FoldedAlong,
 			append(fabrictest.Wedges("gore", 300, 800, 2), fabrictest.Half("back", 300, 800, 1)), 800, 0.03},
 		{"folded across, wider than half the width", lay.FoldedAcross,
@@ -90,14 +91,21 @@ func TestLaysThatCannotBe(t *testing.T) {
 		all   []pieces.Piece
 		want  []string
 	}{
-		{"one way", oneWay, lay.FoldedAcross, []pieces.Piece{cuff}, []string{"the cloth goes one way, and in the upper ply the warp runs the other way", "cut the cloth across and turn"}},
+		{"one way", oneWay, lay.FoldedAcross, []pieces.Piece{cuff},
+			[]string{"the cloth goes one way, and in the upper ply the warp runs the other way",
+				"cut the cloth across and turn"}},
 		{"one-way piece", one, lay.FoldedAcross, []pieces.Piece{cuff}, []string{"cuff: it must go one way"}},
-		{"flawed", stained, lay.FoldedAcross, []pieces.Piece{cuff}, []string{"the cloth has flaws", "lay it open or folded along the warp"}},
+		{"flawed", stained, lay.FoldedAcross, []pieces.Piece{cuff},
+			[]string{"the cloth has flaws", "lay it open or folded along the warp"}},
 		{"flawed", stained, lay.CutAcross, []pieces.Piece{cuff}, []string{"the cloth has flaws"}},
-		{"a single fold piece", goods, lay.CutAcross, []pieces.Piece{fabrictest.Half("back", 100, 200, 1)}, []string{"back: a single piece cannot be cut from two plies"}},
-		{"too wide to the middle", goods, lay.BothSelvedgesIn, []pieces.Piece{fabrictest.Half("back", 300, 200, 1)}, []string{"back: it is 30 cm wide", "only 29.5 cm"}},
-		{"nothing double", goods, lay.SelvedgeIn, []pieces.Piece{fabrictest.Rectangle("yoke", 100, 200, 1)}, []string{"no piece can be cut from two plies"}},
-		{"nothing single", goods, lay.InStretches, []pieces.Piece{cuff}, []string{"everything can be cut from the folded cloth"}},
+		{"a single fold piece", goods, lay.CutAcross, []pieces.Piece{fabrictest.Half("back", 100, 200, 1)},
+			[]string{"back: a single piece cannot be cut from two plies"}},
+		{"too wide to the middle", goods, lay.BothSelvedgesIn, []pieces.Piece{fabrictest.Half("back", 300, 200, 1)},
+			[]string{"back: it is 30 cm wide", "only 29.5 cm"}},
+		{"nothing double", goods, lay.SelvedgeIn, []pieces.Piece{fabrictest.Rectangle("yoke", 100, 200, 1)},
+			[]string{"no piece can be cut from two plies"}},
+		{"nothing single", goods, lay.InStretches, []pieces.Piece{cuff},
+			[]string{"everything can be cut from the folded cloth"}},
 	} {
 		t.Run(c.name+" "+c.lay.String(), func(t *testing.T) {
 			options := fabrictest.Brief
@@ -209,7 +217,8 @@ func TestStricterIsNeverShorter(t *testing.T) {
 	options.Passes, options.Known = 1, first.Lays
 	eitherWay, perGarment, wider, gapless := strict, strict, strict, strict
 	eitherWay.Nap, perGarment.Nap, wider.Width, gapless.Gap = cloth.EitherWay, cloth.OneWayPerGarment, strict.Width+1, 0
-	for name, loose := range map[string]cloth.Cloth{"either way": eitherWay, "one way per garment": perGarment, "wider": wider, "no gap": gapless} {
+	for name, loose := range map[string]cloth.Cloth{"either way": eitherWay, "one way per garment": perGarment,
+		"wider": wider, "no gap": gapless} {
 		second, err := plan.Require(context.Background(), loose, fabrictest.Blouse(), options)
 		require.NoError(t, err)
 		for i, p := range second.Lays {
@@ -225,7 +234,8 @@ func TestStricterIsNeverShorter(t *testing.T) {
 // less, it says so and gives their plan.
 func TestTwoPartsNeverNeedMore(t *testing.T) {
 	c := cloth.Cloth{Width: 1220, Selvedge: 10}
-	all := []pieces.Piece{fabrictest.Half("back", 300, 700, 1), fabrictest.Half("front", 300, 500, 1), fabrictest.Rectangle("side", 300, 1200, 2)}
+	all := []pieces.Piece{fabrictest.Half("back", 300, 700, 1), fabrictest.Half("front", 300, 500, 1),
+		fabrictest.Rectangle("side", 300, 1200, 2)}
 	options := plan.Options{Passes: 400, Seed: 1}
 	got, err := plan.Require(context.Background(), c, all, options)
 	require.NoError(t, err)
@@ -238,7 +248,8 @@ func TestTwoPartsNeverNeedMore(t *testing.T) {
 	}
 	// A single yoke as wide as the cloth cannot be folded: the stretches need no
 	// more than the open cloth, and have one outline less to chalk.
-	got, err = plan.Require(context.Background(), c, []pieces.Piece{fabrictest.Rectangle("side", 600, 700, 2), fabrictest.Rectangle("yoke", 1200, 300, 1)}, options)
+	got, err = plan.Require(context.Background(), c,
+		[]pieces.Piece{fabrictest.Rectangle("side", 600, 700, 2), fabrictest.Rectangle("yoke", 1200, 300, 1)}, options)
 	require.NoError(t, err)
 	stretches := got.Lays[len(got.Lays)-1]
 	require.True(t, stretches.Possible(), stretches.Impossible)
@@ -250,7 +261,8 @@ func TestTwoPartsNeverNeedMore(t *testing.T) {
 // beside each other; the third fills the open one with the single piece.
 func TestPairsMoveToTheOpenStretch(t *testing.T) {
 	c := cloth.Cloth{Width: 1220, Selvedge: 10}
-	plan := inLay(t, c, lay.InStretches, fabrictest.Rectangle("leg", 300, 800, 6), fabrictest.Rectangle("yoke", 600, 800, 1))
+	plan := inLay(t, c, lay.InStretches, fabrictest.Rectangle("leg", 300, 800, 6),
+		fabrictest.Rectangle("yoke", 600, 800, 1))
 	require.True(t, plan.Possible(), plan.Impossible)
 	assert.InDelta(t, 1600, plan.Taken, 0.01)
 }

@@ -19,7 +19,8 @@ import (
 // from both. A single piece that is not small forbids it still (issue 22).
 func TestOddPocketIsCutFromTheLowerPly(t *testing.T) {
 	c := cloth.Cloth{Name: "shirting", Width: 1220, Selvedge: 10}
-	shirt := []pieces.Piece{fabrictest.Half("back", 300, 700, 1), fabrictest.Half("front", 300, 500, 1), fabrictest.Rectangle("side", 280, 1200, 2)}
+	shirt := []pieces.Piece{fabrictest.Half("back", 300, 700, 1), fabrictest.Half("front", 300, 500, 1),
+		fabrictest.Rectangle("side", 280, 1200, 2)}
 	for cut, templates := range map[int]int{1: 1, 3: 2} {
 		all := append(shirt[:3:3], fabrictest.Rectangle("pocket", 100, 120, cut))
 		p := inLay(t, c, lay.FoldedAlong, all...)

@@ -31,7 +31,8 @@ func drawPiece(t *rapid.T, i int) pieces.Piece {
 		p = fabrictest.Rectangle("rectangle", w, h, 2*rapid.IntRange(1, 2).Draw(t, "pairs"))
 		p.Grain.Lie = lie
 	case 1: // a pair
-		p = fabrictest.Pair(fabrictest.Polygon("pair", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.7, h}, orb.Point{w * 0.1, h * 0.8}))
+		p = fabrictest.Pair(fabrictest.Polygon("pair", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.7, h},
+			orb.Point{w * 0.1, h * 0.8}))
 		p.Grain.Lie = lie
 	case 2: // on the fold, straight grain
 		p = fabrictest.Polygon("half", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.8, h}, orb.Point{0, h * 0.7})
@@ -40,7 +41,8 @@ func drawPiece(t *rapid.T, i int) pieces.Piece {
 		p = fabrictest.Polygon("half", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.8, h}, orb.Point{w * 0.1, h * 0.7})
 		p.Fold, p.Grain.Lie = seams.Called("a"), pieces.CrossGrain
 	default: // a pair with a hollow
-		p = fabrictest.Pair(fabrictest.Polygon("hollow", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.4, h * 0.3}, orb.Point{w * 0.5, h}, orb.Point{0, h}))
+		p = fabrictest.Pair(fabrictest.Polygon("hollow", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.4, h * 0.3},
+			orb.Point{w * 0.5, h}, orb.Point{0, h}))
 	}
 	p.Name = fmt.Sprintf("%s %d", p.Name, i)
 	p.Garment = rapid.SampledFrom([]string{"blouse", "skirt"}).Draw(t, "garment")

@@ -118,18 +118,21 @@ func randomPiece(r *rand.Rand, i int) pieces.Piece {
 	case 0:
 		p = fabrictest.Rectangle("", w, h, 1+r.IntN(4))
 	case 1:
-		p = fabrictest.Pair(fabrictest.Polygon("", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.7, h}, orb.Point{w * 0.1, h * 0.8}))
+		p = fabrictest.Pair(fabrictest.Polygon("", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.7, h},
+			orb.Point{w * 0.1, h * 0.8}))
 		p.Cut = 2 * (1 + r.IntN(2))
 	case 2:
 		p = fabrictest.Half("", w, h, 1+r.IntN(2))
 	case 3: // a half with a curved side
 		p = fabrictest.Half("", w, h, 1)
-		p.Edges[1].Path = pieces.Path{pieces.Bezier{P0: orb.Point{w, 0}, P1: orb.Point{w * 1.2, h / 3}, P2: orb.Point{w * 0.6, h * 2 / 3}, P3: orb.Point{w, h}}}
+		p.Edges[1].Path = pieces.Path{pieces.Bezier{P0: orb.Point{w, 0}, P1: orb.Point{w * 1.2, h / 3},
+			P2: orb.Point{w * 0.6, h * 2 / 3}, P3: orb.Point{w, h}}}
 		for k := range p.Edges[:3] {
 			p.Edges[k].Allowance = 15
 		}
 	case 4: // a single piece without symmetry, with a hollow
-		p = fabrictest.Polygon("", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.4, h * 0.3}, orb.Point{w * 0.5, h}, orb.Point{0, h})
+		p = fabrictest.Polygon("", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.4, h * 0.3}, orb.Point{w * 0.5, h},
+			orb.Point{0, h})
 		p.Cut = 1 + r.IntN(2)
 	default:
 		p = fabrictest.Pair(fabrictest.Polygon("", orb.Point{0, 0}, orb.Point{w, 0}, orb.Point{w * 0.6, h}))
@@ -141,7 +144,8 @@ func randomPiece(r *rand.Rand, i int) pieces.Piece {
 	}
 	for k := range 1 + r.IntN(2) {
 		edge := p.Edges[1+k]
-		p.Notches = append(p.Notches, pieces.Notch{Edge: edge.Name, At: r.Float64() * edge.Path.Length(), Count: 1, Match: marks.Called([]string{"side", "side", "hem", "waist", ""}[r.IntN(5)])})
+		p.Notches = append(p.Notches, pieces.Notch{Edge: edge.Name, At: r.Float64() * edge.Path.Length(), Count: 1,
+			Match: marks.Called([]string{"side", "side", "hem", "waist", ""}[r.IntN(5)])})
 	}
 	return p.Map(pieces.Turn(float64(r.IntN(8)) * 45).Then(pieces.Move(37, -11)))
 }

@@ -114,12 +114,15 @@ func TestMatchingCost(t *testing.T) {
 }
 
 func TestMatchesThatContradict(t *testing.T) {
-	a := fabrictest.Notched(fabrictest.Notched(fabrictest.Rectangle("a", 100, 300, 1), seams.Right, 0, "low"), seams.Right, 150, "high")
-	b := fabrictest.Notched(fabrictest.Notched(fabrictest.Rectangle("b", 100, 300, 1), seams.Right, 0, "low"), seams.Right, 170, "high")
+	a := fabrictest.Notched(fabrictest.Notched(fabrictest.Rectangle("a", 100, 300, 1), seams.Right, 0, "low"),
+		seams.Right, 150, "high")
+	b := fabrictest.Notched(fabrictest.Notched(fabrictest.Rectangle("b", 100, 300, 1), seams.Right, 0, "low"),
+		seams.Right, 170, "high")
 	c := cloth.Cloth{Width: 520, Selvedge: 10, Repeat: cloth.Repeat{Along: 90}}
 	p := inLay(t, c, lay.Open, a, b)
 	assert.Contains(t, p.Notes, lay.Note{Of: lay.Unmatched})
-	assert.Contains(t, strings.Join(words.Notes(p), "\n"), "high of b cannot be matched along the warp as well as the others")
+	assert.Contains(t, strings.Join(words.Notes(p), "\n"),
+		"high of b cannot be matched along the warp as well as the others")
 	c.Repeat.Matches = []marks.Name{marks.Called("high")}
 	p = inLay(t, c, lay.Open, a, b)
 	for _, note := range p.Notes {
@@ -152,7 +155,8 @@ func TestBothPliesHaveAPlaceAcross(t *testing.T) {
 	sail := fabrictest.Polygon("sail", orb.Point{0, 0}, orb.Point{130, 0}, orb.Point{40, 300})
 	jib := fabrictest.Polygon("jib", orb.Point{0, 0}, orb.Point{170, 0}, orb.Point{90, 210})
 	all := []pieces.Piece{
-		fabrictest.Pair(fabrictest.Notched(sail, seams.Called("b"), 71, "luff")), fabrictest.Pair(fabrictest.Notched(jib, seams.Called("c"), 34, "luff")),
+		fabrictest.Pair(fabrictest.Notched(sail, seams.Called("b"), 71, "luff")),
+		fabrictest.Pair(fabrictest.Notched(jib, seams.Called("c"), 34, "luff")),
 	}
 	all[0].Cut, all[1].Cut = 4, 6
 	c := cloth.Cloth{Width: 600, Selvedge: 10, Repeat: cloth.Repeat{Across: 23, Even: true}}

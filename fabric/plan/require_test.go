@@ -80,7 +80,8 @@ func TestExactLengths(t *testing.T) {
 	}{
 		{"four squares", []pieces.Piece{fabrictest.Rectangle("square", 300, 300, 4)}, 600, 600},
 		{"strips along", []pieces.Piece{fabrictest.Rectangle("strip", 150, 500, 4)}, 500, 500},
-		{"strips across", []pieces.Piece{fabrictest.OnGrain(fabrictest.Rectangle("strip", 150, 300, 4), pieces.CrossGrain)}, 300, 300},
+		{"strips across", []pieces.Piece{fabrictest.OnGrain(fabrictest.Rectangle("strip", 150, 300, 4), pieces.CrossGrain)},
+			300, 300},
 		{"a whole on the fold", []pieces.Piece{func() pieces.Piece {
 			p := fabrictest.Polygon("back", orb.Point{0, 0}, orb.Point{300, 0}, orb.Point{300, 700}, orb.Point{0, 700})
 			p.Fold = seams.Called("d")
@@ -104,8 +105,10 @@ func TestRequireImpossible(t *testing.T) {
 	}{
 		{"single", "yoke: a single piece cannot be cut from two plies", fabrictest.Rectangle("yoke", 100, 100, 1)},
 		{"odd", "yoke: 3 single pieces cannot be cut from two plies", fabrictest.Rectangle("yoke", 100, 100, 3)},
-		{"no mirror image", "side panel: two plies give a right and a left", func() pieces.Piece { p := fabrictest.SidePanel(); p.Cut = 2; return p }()},
-		{"too wide for half", "band: it is 30 cm wide and the folded cloth only 25 cm", fabrictest.Rectangle("band", 300, 100, 2)},
+		{"no mirror image", "side panel: two plies give a right and a left",
+			func() pieces.Piece { p := fabrictest.SidePanel(); p.Cut = 2; return p }()},
+		{"too wide for half", "band: it is 30 cm wide and the folded cloth only 25 cm",
+			fabrictest.Rectangle("band", 300, 100, 2)},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			got := fabrictest.Required(t, goods, c.piece)
@@ -132,7 +135,8 @@ func TestRequireRefuses(t *testing.T) {
 		{"nothing to cut", goods, nil, []string{"cloth shell: there is nothing to cut from it"}},
 		{"zero width", cloth.Cloth{Name: "shell"}, []pieces.Piece{twice}, []string{"cloth shell: the width is 0 cm"}},
 		{"too wide", goods, []pieces.Piece{fabrictest.Rectangle("cape", 600, 700, 1)},
-			[]string{"no lay of cloth shell is possible", "cape: it is 60 cm wide in the narrowest way its grain allows", "only 50 cm between the selvedges", "take a wider cloth"}},
+			[]string{"no lay of cloth shell is possible", "cape: it is 60 cm wide in the narrowest way its grain allows",
+				"only 50 cm between the selvedges", "take a wider cloth"}},
 		{"one name twice", goods, []pieces.Piece{twice, twice}, []string{"cuff: two pieces have this name"}},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -18,7 +18,8 @@ import (
 // By hand: 30 mm of straightening, 4 % of the warp and 5 % of safety make
 // (930 + 30) / 0.96 * 1.05 = 1050 mm of 930.
 func TestAboveStep(t *testing.T) {
-	goods := cloth.Cloth{Step: 50, Straighten: 30, Shrinkage: cloth.Shrinkage{Warp: 0.04}, Safety: cloth.Addition{Share: 0.05}}
+	goods := cloth.Cloth{Step: 50, Straighten: 30, Shrinkage: cloth.Shrinkage{Warp: 0.04},
+		Safety: cloth.Addition{Share: 0.05}}
 	assert.InDelta(t, 1050, purchase.Need(goods, 930), 1e-9)
 	for _, c := range []struct {
 		lay    lay.Kind

@@ -24,7 +24,8 @@ func TestTogetherNeverTakesMoreThanInSuccession(t *testing.T) {
 	var all []pieces.Piece
 	for i := range 12 {
 		all = append(all, fabrictest.InGarment(fmt.Sprintf("dress %d", i+1),
-			fabrictest.Rectangle("front", 700, 400, 1), fabrictest.Rectangle("back", 500, 300, 1), fabrictest.Rectangle("yoke", 500, 100, 1))...)
+			fabrictest.Rectangle("front", 700, 400, 1), fabrictest.Rectangle("back", 500, 300, 1),
+			fabrictest.Rectangle("yoke", 500, 100, 1))...)
 	}
 	got, err := plan.Require(t.Context(), c, all, plan.Options{Passes: 1, Lays: []lay.Kind{lay.Open}})
 	require.NoError(t, err)
@@ -47,15 +48,18 @@ func TestBehindNeverTakesMoreThanTheSum(t *testing.T) {
 	c := cloth.Cloth{Width: 1020, Selvedge: 10, Nap: cloth.OneWay}
 	halves := func(garment string) []pieces.Piece { // they share a slanted edge
 		return fabrictest.InGarment(garment,
-			fabrictest.Pair(fabrictest.Polygon("left", orb.Point{0, 0}, orb.Point{300, 0}, orb.Point{200, 400}, orb.Point{0, 400})),
-			fabrictest.Pair(fabrictest.Polygon("right", orb.Point{100, 0}, orb.Point{300, 0}, orb.Point{300, 400}, orb.Point{0, 400})))
+			fabrictest.Pair(fabrictest.Polygon("left", orb.Point{0, 0}, orb.Point{300, 0}, orb.Point{200, 400},
+				orb.Point{0, 400})),
+			fabrictest.Pair(fabrictest.Polygon("right", orb.Point{100, 0}, orb.Point{300, 0}, orb.Point{300, 400},
+				orb.Point{0, 400})))
 	}
 	var all []pieces.Piece
 	var alone []plan.Requirement
 	var names []string
 	for i := range 6 {
 		names = append(names, fmt.Sprintf("skirt %d", i+1))
-		got, err := plan.Require(t.Context(), c, halves("skirt"), plan.Options{Passes: 1500, Seed: uint64(i), Lays: fabrictest.TwoLays})
+		got, err := plan.Require(t.Context(), c, halves("skirt"),
+			plan.Options{Passes: 1500, Seed: uint64(i), Lays: fabrictest.TwoLays})
 		require.NoError(t, err)
 		alone, all = append(alone, got), append(all, halves(names[i])...)
 	}

@@ -20,7 +20,8 @@ import (
 // an open lay need never be longer than a doubled one. The templates, of the
 // bed that is the open cloth, must come from the same pieces. It reports false when a piece has no such turn in the
 // open lay.
-func unfolded(c cloth.Cloth, beds []SolvedBed, flat bed.Bed, open []rules.Template, openProblem layout.Problem) (layout.Layout, bool) {
+func unfolded(c cloth.Cloth, beds []SolvedBed, flat bed.Bed, open []rules.Template,
+	openProblem layout.Problem) (layout.Layout, bool) {
 	used := make([]int, len(open))
 	var out layout.Layout
 	toBed := pieces.Motion{A: 1, D: 1, F: -flat.V}

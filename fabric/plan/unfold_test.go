@@ -23,7 +23,8 @@ import (
 func curvedPieces() []pieces.Piece {
 	curved := func(name string, turn float64) pieces.Piece {
 		p := pieces.Rectangle(name, 180, 320)
-		p.Edges[1].Path = pieces.Path{pieces.Bezier{P0: orb.Point{180, 0}, P1: orb.Point{230, 100}, P2: orb.Point{120, 200}, P3: orb.Point{180, 320}}}
+		p.Edges[1].Path = pieces.Path{pieces.Bezier{P0: orb.Point{180, 0}, P1: orb.Point{230, 100}, P2: orb.Point{120, 200},
+			P3: orb.Point{180, 320}}}
 		for i := range p.Edges[:3] {
 			p.Edges[i].Allowance = 15
 		}
@@ -35,7 +36,8 @@ func curvedPieces() []pieces.Piece {
 	sleeve.Cut, sleeve.Pair = 2, true
 	pocket := pieces.Rectangle("pocket", 120, 130)
 	pocket.Cut = 4
-	pocket.Edges[0].Path = pieces.Path{pieces.Bezier{P0: orb.Point{0, 0}, P1: orb.Point{20, -60}, P2: orb.Point{100, -60}, P3: orb.Point{120, 0}}}
+	pocket.Edges[0].Path = pieces.Path{pieces.Bezier{P0: orb.Point{0, 0}, P1: orb.Point{20, -60},
+		P2: orb.Point{100, -60}, P3: orb.Point{120, 0}}}
 	return []pieces.Piece{half, sleeve, pocket}
 }
 

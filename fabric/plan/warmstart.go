@@ -71,7 +71,8 @@ func (t *Table) startsFor(kind lay.Kind, b bed.Bed, templates []rules.Template, 
 // lay, back to a layout of this one. It reports false when the plan does not
 // answer it, for example because a piece lies in a turn that is not allowed.
 // Whether the layout keeps the rest of the rules is for verify.Layout to say.
-func relaid(plan lay.Plan, all []pieces.Piece, templates []rules.Template, problem layout.Problem) (layout.Layout, bool) {
+func relaid(plan lay.Plan, all []pieces.Piece, templates []rules.Template,
+	problem layout.Problem) (layout.Layout, bool) {
 	used := make([]int, len(templates))
 	out := layout.Layout{}
 	for _, l := range plan.Pieces {
@@ -93,7 +94,8 @@ func relaid(plan lay.Plan, all []pieces.Piece, templates []rules.Template, probl
 
 // relaidPiece finds the turn in which a piece lies as in the plan, the pin
 // being that of the fold it lies on.
-func relaidPiece(l lay.Laid, source int, templates []rules.Template, problem layout.Problem, used []int) (layout.Placement, bool) {
+func relaidPiece(l lay.Laid, source int, templates []rules.Template, problem layout.Problem,
+	used []int) (layout.Placement, bool) {
 	for item, t := range templates {
 		if t.Source != source || used[item] >= t.Copies || t.OnFold != l.OnFold {
 			continue

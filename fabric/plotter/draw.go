@@ -48,7 +48,8 @@ func draw(plan lay.Plan, options Options) sheet.Plane {
 	for _, line := range marker.RepeatLines(plan, 0, plan.Length) {
 		m.repeat = append(m.repeat, [2]orb.Point{m.at(line[0]), m.at(line[1])})
 	}
-	plane := sheet.Plane{Title: Title(plan, options), Picture: m.Picture, Shapes: m.head(), Reach: m.at(orb.Point{plan.Length, m.low})}
+	plane := sheet.Plane{Title: Title(plan, options), Picture: m.Picture, Shapes: m.head(),
+		Reach: m.at(orb.Point{plan.Length, m.low})}
 	m.cloth()
 	for i, l := range plan.Pieces {
 		f := m.figure(i, l)
@@ -84,7 +85,8 @@ func (m fullSize) figure(i int, l lay.Laid) sheet.Figure {
 	if !l.OnFold {
 		piece.Fold = seams.None
 	}
-	return sheet.Figure{Sizes: []sheet.Drawn{{Piece: piece, Cutting: ring}}, Label: label(i, l), Beneath: within(m.repeat, ring.Bound())}
+	return sheet.Figure{Sizes: []sheet.Drawn{{Piece: piece, Cutting: ring}}, Label: label(i, l),
+		Beneath: within(m.repeat, ring.Bound())}
 }
 
 // within are the lines that reach into a box.
@@ -128,11 +130,14 @@ func label(i int, l lay.Laid) []string {
 func (m fullSize) head() []orb.Ring {
 	sheet.Squares(m.Picture, orb.Point{0, 0})
 	say := marker.Options{Inches: m.options.Inches}.Long
-	facts := fmt.Sprintf("%s long, %s between the edges to be used, efficiency %.1f %%", say(m.plan.Length), say(m.plan.Width), 100*m.plan.Density)
+	facts := fmt.Sprintf("%s long, %s between the edges to be used, efficiency %.1f %%", say(m.plan.Length),
+		say(m.plan.Width), 100*m.plan.Density)
 	foot := m.high - m.low - 8
-	rings := []orb.Ring{{{0, 0}, {sheet.SquareRoom, 0}, {sheet.SquareRoom, sheet.SquareRoom}, {0, sheet.SquareRoom}, {0, 0}}}
+	rings := []orb.Ring{{{0, 0}, {sheet.SquareRoom, 0}, {sheet.SquareRoom, sheet.SquareRoom}, {0, sheet.SquareRoom},
+		{0, 0}}}
 	for i, line := range []string{Title(m.plan, m.options), facts} {
-		text := drawing.Text{At: orb.Point{sheet.SquareRoom + 7 + 6*float64(i), foot}, Points: 16 - 4*float64(i), Bold: i == 0, Angle: 90}
+		text := drawing.Text{At: orb.Point{sheet.SquareRoom + 7 + 6*float64(i), foot}, Points: 16 - 4*float64(i),
+			Bold: i == 0, Angle: 90}
 		text.Words = drawing.Shortened(line, text.Points, text.Bold, math.Max(120, foot-8))
 		m.Write(text)
 		rings = append(rings, text.Outline())
@@ -219,7 +224,8 @@ func (m fullSize) inner() []namedLine {
 		return namedLine{pen, m.at(from), m.at(to), name}
 	}
 	say := marker.Options{Inches: m.options.Inches}
-	out := []namedLine{line(innerLine, "the pieces end here, "+say.Long(far), orb.Point{far, m.low}, orb.Point{far, m.high})}
+	out := []namedLine{line(innerLine, "the pieces end here, "+say.Long(far), orb.Point{far, m.low},
+		orb.Point{far, m.high})}
 	switch m.plan.Lay {
 	case lay.SelvedgeIn:
 		out = append(out, line(innerLine, "edge folded in", orb.Point{0, m.plan.FoldedIn}, orb.Point{far, m.plan.FoldedIn}))

@@ -34,7 +34,8 @@ func (o Options) Check() error {
 		return err
 	}
 	if paper.IsRoll() && o.Longest > 0 && o.room() < leastFrame-1 { // a little less, as the message rounds
-		return fmt.Errorf("frames of %s with their margins are too short; take %s or more", paper.Say(o.Longest), paper.Say(leastFrame+o.Longest-o.room()))
+		return fmt.Errorf("frames of %s with their margins are too short; take %s or more", paper.Say(o.Longest),
+			paper.Say(leastFrame+o.Longest-o.room()))
 	}
 	return nil
 }

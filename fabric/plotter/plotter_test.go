@@ -39,7 +39,8 @@ func TestPlotterDrawsTheOutlines(t *testing.T) {
 	for _, l := range plan.Pieces {
 		assert.True(t, anyFollows(lines, l.Outline, orb.Point{left + 6, top - 1490}, 0.025), "%s %d", l.Name, l.Copy)
 	}
-	assert.False(t, anyFollows(lines, plan.Pieces[0].Outline, orb.Point{left + 6.05, top - 1490}, 0.025), "the test can fail")
+	assert.False(t, anyFollows(lines, plan.Pieces[0].Outline, orb.Point{left + 6.05, top - 1490}, 0.025),
+		"the test can fail")
 }
 
 // TestLongMarkerIsSmall: 5 m with 150 pieces take less than 2 MB; the time is
@@ -150,7 +151,8 @@ func TestRepeatLinesAtFullSize(t *testing.T) {
 	require.NoError(t, drawing.WriteHPGL(&file, pages[0]))
 	dots := map[float64]int{}
 	for _, line := range plotted(t, file.String()) {
-		if len(line) == 2 && math.Abs(line[0][0]-line[1][0]) < 0.01 && math.Abs(segmentDistance(line[0], line[1], line[1])-1) < 0.05 {
+		if len(line) == 2 && math.Abs(line[0][0]-line[1][0]) < 0.01 &&
+			math.Abs(segmentDistance(line[0], line[1], line[1])-1) < 0.05 {
 			dots[math.Round(line[0][0]-(10+6+headWidth))]++
 		}
 	}
@@ -219,7 +221,8 @@ func BenchmarkWrite(b *testing.B) {
 		b.Run(fmt.Sprintf("pieces=%d", count), func(b *testing.B) {
 			for b.Loop() {
 				var file bytes.Buffer
-				if err := Write(&file, plan, Options{Paper: roll(1520)}); err != nil || file.Len() < 20000 || file.Len() > 2_000_000 {
+				if err := Write(&file, plan, Options{Paper: roll(1520)}); err != nil || file.Len() < 20000 ||
+					file.Len() > 2_000_000 {
 					b.Fatal(err, file.Len())
 				}
 			}
@@ -243,7 +246,8 @@ func TestEdgesAreNamed(t *testing.T) {
 	} {
 		plan := longPlan(t, 14)
 		plan.Lay, plan.Plies = c.lay, c.lay.Plies()
-		plan.Parts = []lay.Part{{Length: 290, Width: 745, Plies: 2, FoldLow: true}, {X: 290, Y: -10, Length: 290, Width: 1480, Plies: 1}}
+		plan.Parts = []lay.Part{{Length: 290, Width: 745, Plies: 2, FoldLow: true},
+			{X: 290, Y: -10, Length: 290, Width: 1480, Plies: 1}}
 		pages, err := Pages(plan, Options{Paper: roll(1830)})
 		require.NoError(t, err)
 		var file bytes.Buffer

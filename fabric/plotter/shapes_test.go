@@ -36,8 +36,10 @@ func longPlan(t testing.TB, count int) lay.Plan {
 	piece := sleeve(140, 130)
 	outline, err := piece.CuttingOutline(0.05)
 	require.NoError(t, err)
-	problem := layout.Problem{Items: []layout.Item{{Outline: outline, Turns: []layout.Turn{{Degrees: 270}, {Degrees: 90}, {Degrees: 90, Mirrored: true}}}}}
-	plan := lay.Plan{Cloth: cloth.Cloth{Name: "linen", Width: 1500, Selvedge: 10}, Lay: lay.Open, Plies: 1, Width: 1480, Density: 0.7}
+	problem := layout.Problem{Items: []layout.Item{{Outline: outline,
+		Turns: []layout.Turn{{Degrees: 270}, {Degrees: 90}, {Degrees: 90, Mirrored: true}}}}}
+	plan := lay.Plan{Cloth: cloth.Cloth{Name: "linen", Width: 1500, Selvedge: 10}, Lay: lay.Open, Plies: 1, Width: 1480,
+		Density: 0.7}
 	const across, step = 9, 290.0
 	for i := range count {
 		at := layout.Placement{Turn: i % 3}

@@ -26,11 +26,13 @@ func TestConvertReadsTheChart(t *testing.T) {
 	for from := range chartWidths {
 		for to := range chartWidths {
 			for i, row := range rows {
-				got := convert(t, purchase.ConversionRequest{Length: row[from], From: chartWidths[from] * 25.4, To: chartWidths[to] * 25.4})
+				got := convert(t, purchase.ConversionRequest{Length: row[from], From: chartWidths[from] * 25.4,
+					To: chartWidths[to] * 25.4})
 				if from != to {
 					require.Equal(t, purchase.ByChart, got.Basis)
 				}
-				assert.InDelta(t, rows[i][to], got.Length-got.Added, 1e-6, "row %d, %g in to %g in", i+1, chartWidths[from], chartWidths[to])
+				assert.InDelta(t, rows[i][to], got.Length-got.Added, 1e-6, "row %d, %g in to %g in", i+1, chartWidths[from],
+					chartWidths[to])
 			}
 		}
 	}
@@ -43,19 +45,31 @@ func TestConvert(t *testing.T) {
 		want    string // yards
 		basis   purchase.ConversionBasis
 	}{
-		{"a row of the chart", purchase.ConversionRequest{Length: 2.25 * yard, From: 45 * 25.4, To: 60 * 25.4}, "1 3/4", purchase.ByChart},
-		{"between two rows by the share of the way", purchase.ConversionRequest{Length: 2.3 * yard, From: 45 * 25.4, To: 60 * 25.4}, "1 7/8", purchase.ByChart},
-		{"metric widths count as their neighbours", purchase.ConversionRequest{Length: 2.25 * yard, From: 1150, To: 1400}, "1 7/8", purchase.ByChart},
-		{"one-way cloth takes the note's quarter", purchase.ConversionRequest{Length: 2.25 * yard, From: 1150, To: 1400, OneWay: true}, "2 1/8", purchase.ByChart},
-		{"reasons do not add up", purchase.ConversionRequest{Length: 2.25 * yard, From: 1150, To: 1400, OneWay: true, SleevesInOne: true}, "2 1/8", purchase.ByChart},
+		{"a row of the chart", purchase.ConversionRequest{Length: 2.25 * yard, From: 45 * 25.4, To: 60 * 25.4}, "1 3/4",
+			purchase.ByChart},
+		{"between two rows by the share of the way",
+			purchase.ConversionRequest{Length: 2.3 * yard, From: 45 * 25.4, To: 60 * 25.4}, "1 7/8", purchase.ByChart},
+		{"metric widths count as their neighbours", purchase.ConversionRequest{Length: 2.25 * yard, From: 1150, To: 1400},
+			"1 7/8", purchase.ByChart},
+		{"one-way cloth takes the note's quarter",
+			purchase.ConversionRequest{Length: 2.25 * yard, From: 1150, To: 1400, OneWay: true}, "2 1/8", purchase.ByChart},
+		{"reasons do not add up", purchase.ConversionRequest{Length: 2.25 * yard, From: 1150, To: 1400, OneWay: true,
+			SleevesInOne: true}, "2 1/8", purchase.ByChart},
 		{"a large difference", purchase.ConversionRequest{Length: 2.875 * yard, From: 900, To: 1500}, "2", purchase.ByChart},
-		{"between the columns", purchase.ConversionRequest{Length: 2 * yard, From: 1220, To: 1525}, "1 3/4", purchase.ByChart},
-		{"wider than the chart", purchase.ConversionRequest{Length: 2 * yard, From: 66 * 25.4, To: 84 * 25.4}, "1 7/8", purchase.ByArea},
-		{"longer than the chart", purchase.ConversionRequest{Length: 10 * yard, From: 45 * 25.4, To: 60 * 25.4}, "8 1/4", purchase.ByArea},
-		{"shorter than the chart", purchase.ConversionRequest{Length: 0.5 * yard, From: 45 * 25.4, To: 60 * 25.4}, "1/2", purchase.ByArea},
-		{"the same width outside the chart", purchase.ConversionRequest{Length: 10 * yard, From: 1220, To: 1220}, "10", purchase.SameWidth},
-		{"the same width in the chart", purchase.ConversionRequest{Length: 2.3 * yard, From: 1150, To: 1150, SleevesInOne: true}, "2 3/8", purchase.SameWidth},
-		{"the same width with nap", purchase.ConversionRequest{Length: 2.25 * yard, From: 1150, To: 1150, OneWay: true}, "2 1/2", purchase.SameWidth},
+		{"between the columns", purchase.ConversionRequest{Length: 2 * yard, From: 1220, To: 1525}, "1 3/4",
+			purchase.ByChart},
+		{"wider than the chart", purchase.ConversionRequest{Length: 2 * yard, From: 66 * 25.4, To: 84 * 25.4}, "1 7/8",
+			purchase.ByArea},
+		{"longer than the chart", purchase.ConversionRequest{Length: 10 * yard, From: 45 * 25.4, To: 60 * 25.4}, "8 1/4",
+			purchase.ByArea},
+		{"shorter than the chart", purchase.ConversionRequest{Length: 0.5 * yard, From: 45 * 25.4, To: 60 * 25.4}, "1/2",
+			purchase.ByArea},
+		{"the same width outside the chart", purchase.ConversionRequest{Length: 10 * yard, From: 1220, To: 1220}, "10",
+			purchase.SameWidth},
+		{"the same width in the chart", purchase.ConversionRequest{Length: 2.3 * yard, From: 1150, To: 1150,
+			SleevesInOne: true}, "2 3/8", purchase.SameWidth},
+		{"the same width with nap", purchase.ConversionRequest{Length: 2.25 * yard, From: 1150, To: 1150, OneWay: true},
+			"2 1/2", purchase.SameWidth},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

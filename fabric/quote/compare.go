@@ -115,7 +115,8 @@ func Why(ranked []Option, currency Currency, units Units) []string {
 		out = append(out, best.against(other, currency, units))
 	}
 	if len(out) == 0 {
-		return []string{fmt.Sprintf("%s, the cheapest %s, is the cheapest for this job too.", best.Offer.Name, best.Offer.Price.Each())}
+		return []string{fmt.Sprintf("%s, the cheapest %s, is the cheapest for this job too.", best.Offer.Name,
+			best.Offer.Price.Each())}
 	}
 	return out
 }

@@ -32,13 +32,13 @@ func TestCompareSaysWhyADearerMetreIsTheCheaperDress(t *testing.T) {
 	assert.Equal(t, Money(3990), ranked[0].Cost)
 	assert.InDelta(t, 60, ranked[0].LeftOver, 1e-6)
 	assert.Contains(t, ranked[2].Refused, "70 cm too short for the lay that was found; it is not proven")
-	assert.Equal(t, []string{"Wide is 4.00\u00a0EUR dearer a metre than Narrow, and saves 5.10\u00a0EUR: it is 35 cm wider, the pieces take 0.92 m less."},
-		Why(ranked, money(t, "EUR"), Units{}))
+	assert.Equal(t, []string{"Wide is 4.00\u00a0EUR dearer a metre than Narrow, and saves 5.10\u00a0EUR: it is 35 cm " +
+		"wider, the pieces take 0.92 m less."}, Why(ranked, money(t, "EUR"), Units{}))
 }
 
 func TestRemnants(t *testing.T) {
-	offer := Offer{Name: "End of bolt", Cloth: cloth.Cloth{Width: 1400, Step: 100}, Price: &Price{Money: 2000, Per: measure.Metre},
-		Remnant: &Remnant{Length: 1650, Price: 1500}}
+	offer := Offer{Name: "End of bolt", Cloth: cloth.Cloth{Width: 1400, Step: 100},
+		Price: &Price{Money: 2000, Per: measure.Metre}, Remnant: &Remnant{Length: 1650, Price: 1500}}
 	ranked := Compare([]Candidate{{Offer: offer, Found: Found{Taken: 1600, Bound: 1400}}}, Units{})
 	require.True(t, ranked[0].FromRemnant)
 	assert.InDelta(t, 50, ranked[0].LeftOver, 1e-9)

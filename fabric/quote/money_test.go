@@ -67,7 +67,8 @@ func TestParseMoneyRefuses(t *testing.T) {
 }
 
 func TestParseShare(t *testing.T) {
-	for text, want := range map[string]Share{"21 %": 210_000, "8.1%": 81_000, "7,7 %": 77_000, "0": 0, "0.0001": 1, "100": whole} {
+	for text, want := range map[string]Share{"21 %": 210_000, "8.1%": 81_000, "7,7 %": 77_000, "0": 0, "0.0001": 1,
+		"100": whole} {
 		got, err := ParseShare(text)
 		require.NoError(t, err)
 		assert.Equal(t, want, got, text)

@@ -25,8 +25,9 @@ func sampleQuote(t *testing.T) Request {
 	option := Compare([]Candidate{{Offer: offer, Found: found, Alone: []Found{{Taken: 2110}, {Taken: 2110}}}}, Units{})[0]
 	front := pieces.Rectangle("front", 300, 900)
 	return Request{
-		Number: "2026-014", Job: "Choir tunics", Client: "Zofia Łęcka", Maker: []string{"Atelier Saltmarsh", "3 Weavers' Row"},
-		Date: time.Date(2026, 3, 2, 0, 0, 0, 0, time.UTC), ValidUntil: time.Date(2026, 4, 1, 0, 0, 0, 0, time.UTC),
+		Number: "2026-014", Job: "Choir tunics", Client: "Zofia Łęcka",
+		Maker: []string{"Atelier Saltmarsh", "3 Weavers' Row"},
+		Date:  time.Date(2026, 3, 2, 0, 0, 0, 0, time.UTC), ValidUntil: time.Date(2026, 4, 1, 0, 0, 0, 0, time.UTC),
 		Currency: money(t, "EUR"),
 		Garments: []Garment{{Name: "tunic", Quantity: 2, Pieces: []pieces.Piece{front}}},
 		Cloths:   []ClothRequest{{Cloth: "shell", Option: option}},
@@ -76,8 +77,10 @@ func TestThePDFSaysTheQuote(t *testing.T) {
 	assert.Regexp(t, `Pages: +1\n`, info)
 	assert.Contains(t, info, "(A4)")
 	for _, want := range []string{
-		"Atelier Saltmarsh", "Quote", "No. 2026-014", "2 March 2026", "valid until 1 April 2026", "Choir tunics", "for Zofia Łęcka",
-		"2 × tunic", "Shell: Crêpe, 140 cm wide, one way 4.10 m 18.95 a metre 77.70", "laid open in 4.03 m (never below 3.80 m), rounding 7 cm",
+		"Atelier Saltmarsh", "Quote", "No. 2026-014", "2 March 2026", "valid until 1 April 2026", "Choir tunics",
+		"for Zofia Łęcka",
+		"2 × tunic", "Shell: Crêpe, 140 cm wide, one way 4.10 m 18.95 a metre 77.70",
+		"laid open in 4.03 m (never below 3.80 m), rounding 7 cm",
 		"Margin on the cloth 10 % 7.77", "Zip 2 4.20 8.40", "Sewing 6 h 30 min 28.00 an hour 182.00",
 		"Sum 275.87", "VAT 21 % 57.93", "Total EUR 333.80", "Deposit, 40 % 133.52", "Balance on delivery 200.28",
 		"the 2 garments laid together take 4.10 m; bought one by one they take 4.40 m, 5.68 EUR more",
@@ -107,12 +110,15 @@ func TestThePDFBreaksALongClient(t *testing.T) {
 func TestThePDFStaysOnOnePage(t *testing.T) {
 	request := sampleQuote(t)
 	for range 14 {
-		request.Notions = append(request.Notions, Notion{"buttons of mother-of-pearl, " + strings.Repeat("large ", 3), 12, 95})
+		request.Notions = append(request.Notions,
+			Notion{"buttons of mother-of-pearl, " + strings.Repeat("large ", 3), 12, 95})
 		request.Terms = append(request.Terms, strings.Repeat("These are further terms. ", 8))
 	}
 	words, info := read(t, pdfOf(t, request, paper.A4))
 	assert.Regexp(t, `Pages: +1\n`, info)
-	assert.Equal(t, 15, strings.Count(words, "The deposit buys the cloth.")+strings.Count(words, "These are further terms. These are further terms. These are further terms. These are further terms. These are further terms. These are further terms. These are further terms. These are further terms."))
+	assert.Equal(t, 15, strings.Count(words, "The deposit buys the cloth.")+strings.Count(words,
+		"These are further terms. These are further terms. These are further terms. These are further terms. These are "+
+			"further terms. These are further terms. These are further terms. These are further terms."))
 
 	for range 100 {
 		request.Terms = append(request.Terms, "More and more.")

@@ -13,8 +13,10 @@ import (
 
 // Each figure of an amount is refused when it alone is wrong, wherever amounts leave.
 func TestWrongAmountsAreRefused(t *testing.T) {
-	offer := Offer{Cloth: cloth.Cloth{Width: 1400, Selvedge: 10, Step: 100, Straighten: 30, Minimum: 500, HandLaying: cloth.Addition{Share: 0.02, Length: 5},
-		Safety: cloth.Addition{Share: 0.05}, Shrinkage: cloth.Shrinkage{Warp: 0.03}}, Price: &Price{Money: 1850, Per: measure.Metre}}
+	offer := Offer{Cloth: cloth.Cloth{Width: 1400, Selvedge: 10, Step: 100, Straighten: 30, Minimum: 500,
+		HandLaying: cloth.Addition{Share: 0.02, Length: 5},
+		Safety:     cloth.Addition{Share: 0.05}, Shrinkage: cloth.Shrinkage{Warp: 0.03}},
+		Price: &Price{Money: 1850, Per: measure.Metre}}
 	good := AmountOf(offer, Found{Lay: "open", Taken: 1234, Bound: 1100, Density: 0.8})
 	require.NoError(t, good.Proven(offer.Cloth, Units{}))
 	for name, spoil := range map[string]func(*Amount){
@@ -59,12 +61,14 @@ func bought(offer Offer, a Amount) Option {
 func TestWrongSumsAreRefused(t *testing.T) {
 	currency, err := ParseCurrency("EUR")
 	require.NoError(t, err)
-	offer := Offer{Cloth: cloth.Cloth{Width: 1400, Step: 100, Straighten: 30}, Price: &Price{Money: 1850, Per: measure.Metre}}
+	offer := Offer{Cloth: cloth.Cloth{Width: 1400, Step: 100, Straighten: 30},
+		Price: &Price{Money: 1850, Per: measure.Metre}}
 	remnant := offer
 	remnant.Remnant = &Remnant{Length: 2000, Price: 1200, Straighten: 20}
 	found := Found{Lay: "open", Taken: 1234, Bound: 1100, Density: 0.8}
 	together := bought(offer, AmountOf(offer, found))
-	together.Alone = []Found{{Lay: "open", Taken: 800, Bound: 700, Density: 0.7}, {Lay: "open", Taken: 700, Bound: 600, Density: 0.7}}
+	together.Alone = []Found{{Lay: "open", Taken: 800, Bound: 700, Density: 0.7},
+		{Lay: "open", Taken: 700, Bound: 600, Density: 0.7}}
 	request := Request{
 		Currency: currency, Garments: []Garment{{Quantity: 2}},
 		Cloths: []ClothRequest{{Cloth: "shell", Option: together},
@@ -135,7 +139,8 @@ func TestTablesAreReadAgain(t *testing.T) {
 	cell.Amount.Taken += 100 // the texts are of what is bought
 	assert.Error(t, cell.readAgain())
 	for _, said := range []string{
-		"laid open in 1.31 m (never below 0.70 m), rounding 9.1 cm", "laid open in 1.32 m (never below 0.70 m), rounding 9 cm",
+		"laid open in 1.31 m (never below 0.70 m), rounding 9.1 cm",
+		"laid open in 1.32 m (never below 0.70 m), rounding 9 cm",
 		"laid open in 1.31 m (never below 0.71 m), rounding 9 cm", "laid open in 1.31 m (never below 0.70 m)",
 		"laid open in 1.31 m (never below 0.70 m), safety 3 cm, rounding 9 cm", "laid open",
 		"laid open in 1.31 m (never below 0.70 m), rounding 9 cm, rounding 9 cm",

@@ -72,7 +72,8 @@ func (r Request) lines() []Line {
 		out = append(out, line)
 	}
 	if r.Margin > 0 {
-		out = append(out, Line{Group: Cloth, Text: "Margin on the cloth", Amount: r.Margin.String(), Cost: r.Margin.Of(cloths)})
+		out = append(out, Line{Group: Cloth, Text: "Margin on the cloth", Amount: r.Margin.String(),
+			Cost: r.Margin.Of(cloths)})
 	}
 	for _, notion := range r.Notions {
 		out = append(out, Line{Group: Notions, Text: notion.Name, Amount: fmt.Sprint(notion.Count),

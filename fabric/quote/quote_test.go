@@ -33,11 +33,14 @@ func someOffer(t *rapid.T) Offer {
 		Cloth: cloth.Cloth{Name: "shell", Width: rapid.Float64Range(700, 1800).Draw(t, "width"), Selvedge: 10,
 			Step:       rapid.SampledFrom([]float64{0, 50, 100, 250, eighth, 2 * eighth}).Draw(t, "step"),
 			Straighten: rapid.Float64Range(0, 50).Draw(t, "straighten"),
-			Shrinkage:  cloth.Shrinkage{Warp: rapid.Float64Range(0, 0.08).Draw(t, "shrinkage"), CutFirst: rapid.Bool().Draw(t, "cut first")},
+			Shrinkage: cloth.Shrinkage{Warp: rapid.Float64Range(0, 0.08).Draw(t, "shrinkage"),
+				CutFirst: rapid.Bool().Draw(t, "cut first")},
 			Minimum:    rapid.SampledFrom([]float64{0, 300, 914.4}).Draw(t, "minimum"),
 			HandLaying: cloth.Addition{Share: rapid.Float64Range(0, 0.05).Draw(t, "by hand")},
-			Safety:     cloth.Addition{Share: rapid.Float64Range(0, 0.2).Draw(t, "safety"), Length: rapid.Float64Range(0, 200).Draw(t, "more")}},
-		Price: &Price{Money: someMoney(t, "price"), Per: rapid.SampledFrom([]measure.Unit{measure.Metre, measure.Yard}).Draw(t, "per")},
+			Safety: cloth.Addition{Share: rapid.Float64Range(0, 0.2).Draw(t, "safety"),
+				Length: rapid.Float64Range(0, 200).Draw(t, "more")}},
+		Price: &Price{Money: someMoney(t, "price"),
+			Per: rapid.SampledFrom([]measure.Unit{measure.Metre, measure.Yard}).Draw(t, "per")},
 	}
 }
 
@@ -61,7 +64,8 @@ func someRequest(t *rapid.T) Request {
 		out.Notions = append(out.Notions, Notion{"zip", rapid.IntRange(1, 500).Draw(t, "count"), someMoney(t, "each")})
 	}
 	for range rapid.IntRange(0, 2).Draw(t, "making") {
-		out.Making = append(out.Making, Work{"making", rapid.IntRange(0, 6000).Draw(t, "minutes"), someMoney(t, "hour"), someMoney(t, "sum")})
+		out.Making = append(out.Making, Work{"making", rapid.IntRange(0, 6000).Draw(t, "minutes"), someMoney(t, "hour"),
+			someMoney(t, "sum")})
 	}
 	if rapid.Bool().Draw(t, "taxed") {
 		out.Tax = &Tax{"VAT", someShare(t, "rate"), rapid.Bool().Draw(t, "included")}
@@ -94,7 +98,8 @@ func TestPartsSumToTheTotal(t *testing.T) {
 		case q.Tax.Included:
 			assert.Equal(t, q.Subtotal, q.Total)
 			net := q.Total - q.TaxSum
-			assert.InDelta(t, float64(q.TaxSum), float64(net)*float64(q.Tax.Rate)/1e6, 1.01, "the tax on the net price, to the last unit")
+			assert.InDelta(t, float64(q.TaxSum), float64(net)*float64(q.Tax.Rate)/1e6, 1.01,
+				"the tax on the net price, to the last unit")
 		default:
 			assert.Equal(t, printed(q.Total), printed(q.Subtotal)+printed(q.TaxSum))
 			assert.InDelta(t, float64(q.Subtotal)*float64(q.Tax.Rate)/1e6, float64(q.TaxSum), 0.51)
@@ -130,8 +135,8 @@ func TestTheClientsQuoteSumsUp(t *testing.T) {
 
 // A quote reckoned by hand, in three currencies.
 func TestQuoteByHand(t *testing.T) {
-	offer := Offer{Name: "crepe", Cloth: cloth.Cloth{Name: "shell", Width: 1400, Step: 100, Straighten: 30, Safety: cloth.Addition{Share: 0.05}},
-		Price: &Price{Money: 1895, Per: measure.Metre}}
+	offer := Offer{Name: "crepe", Cloth: cloth.Cloth{Name: "shell", Width: 1400, Step: 100, Straighten: 30,
+		Safety: cloth.Addition{Share: 0.05}}, Price: &Price{Money: 1895, Per: measure.Metre}}
 	option := Compare([]Candidate{{Offer: offer, Found: Found{Lay: "open", Taken: 2030, Bound: 1800}}}, Units{})[0]
 	// 2030 + 30 + 5 % = 2163, so 2.20 m are bought: 41.69.
 	assert.InDelta(t, 2200, option.Bought, 1e-9)
@@ -149,7 +154,8 @@ func TestQuoteByHand(t *testing.T) {
 		costs = append(costs, line.Cost)
 	}
 	assert.Equal(t, []Money{4169, 417, 420, 270, 18200}, costs)
-	assert.Equal(t, []Money{23476, 4930, 28406, 11362, 17044}, []Money{q.Subtotal, q.TaxSum, q.Total, q.DepositSum, q.Balance})
+	assert.Equal(t, []Money{23476, 4930, 28406, 11362, 17044},
+		[]Money{q.Subtotal, q.TaxSum, q.Total, q.DepositSum, q.Balance})
 
 	request.Tax.Included = true
 	q, err = Of(request)
@@ -220,7 +226,8 @@ func TestAmountAgreesWithTheLay(t *testing.T) {
 			Safety: cloth.Addition{Share: 0.03, Length: 20}, Minimum: 1500 * float64(i)}
 		pocket := pieces.Rectangle("pocket", 200, 310)
 		pocket.Cut, pocket.Cloth = 7, "shell"
-		need, err := plan.Require(context.Background(), c, []pieces.Piece{pocket}, plan.Options{Passes: 20, Workers: 1, Lays: []lay.Kind{lay.Open}})
+		need, err := plan.Require(context.Background(), c, []pieces.Piece{pocket},
+			plan.Options{Passes: 20, Workers: 1, Lays: []lay.Kind{lay.Open}})
 		require.NoError(t, err)
 		amount := AmountOf(Offer{Cloth: c}, FoundIn(need))
 		assert.InDelta(t, need.Buy, amount.Buy, 1e-6)

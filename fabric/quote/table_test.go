@@ -18,9 +18,13 @@ func cellOf(width float64, nap cloth.Nap, taken float64) Cell {
 }
 
 func sampleTable() Table {
-	plain := TableRow{Name: "size 12 | skirt", Cells: []Cell{cellOf(1150, 0, 1310), cellOf(1400, 0, 1320), {Offer: cellOf(1500, 0, 1).Offer, Impossible: "too narrow"}}}
-	napped := TableRow{Name: plain.Name, Nap: cloth.OneWay, Cells: []Cell{cellOf(1150, 1, 1250), cellOf(1400, 1, 1330), cellOf(1500, 1, 1100)}}
-	return Table{Title: "Harbour skirt", Cloths: []ClothTable{{Cloth: "shell", Widths: []float64{1150, 1400, 1500}, Rows: []TableRow{plain, napped}}}}
+	plain := TableRow{Name: "size 12 | skirt",
+		Cells: []Cell{cellOf(1150, 0, 1310), cellOf(1400, 0, 1320),
+			{Offer: cellOf(1500, 0, 1).Offer, Impossible: "too narrow"}}}
+	napped := TableRow{Name: plain.Name, Nap: cloth.OneWay,
+		Cells: []Cell{cellOf(1150, 1, 1250), cellOf(1400, 1, 1330), cellOf(1500, 1, 1100)}}
+	return Table{Title: "Harbour skirt", Cloths: []ClothTable{{Cloth: "shell", Widths: []float64{1150, 1400, 1500},
+		Rows: []TableRow{plain, napped}}}}
 }
 
 // A cell takes the larger amount of an easier one, and says so; never a smaller one.
@@ -51,8 +55,10 @@ func TestTableAsCSV(t *testing.T) {
 	require.Len(t, rows, 7)
 	// 1.31 m is bought as 1.40 m; in eighths of a yard, 114.3 mm, it takes 12:
 	// 1 1/2 yd.
-	assert.Equal(t, []string{"shell", "size 12 | skirt", "without nap", "1150", "1.4", "1.5", "1310", "700", "open", "0", "0", "0", "0", "90", "0"}, rows[1])
-	assert.Equal(t, []string{"shell", "size 12 | skirt", "without nap", "1500", "", "", "", "", "not possible", "", "", "", "", "", ""}, rows[3])
+	assert.Equal(t, []string{"shell", "size 12 | skirt", "without nap", "1150", "1.4", "1.5", "1310", "700", "open", "0",
+		"0", "0", "0", "90", "0"}, rows[1])
+	assert.Equal(t, []string{"shell", "size 12 | skirt", "without nap", "1500", "", "", "", "", "not possible", "", "",
+		"", "", "", ""}, rows[3])
 }
 
 // 1.33 m is 90 % more than the 0.70 m that are proven, and 1.31 m is 9 cm short of

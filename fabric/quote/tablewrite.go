@@ -86,8 +86,8 @@ func (t Table) WriteMarkdown(w io.Writer) error {
 }
 
 // marked are the signs by which Markdown knows a link, a stress, a table or markup.
-var marked = strings.NewReplacer(`\`, `\\`, "|", `\|`, "*", `\*`, "_", `\_`, "<", `\<`, "[", `\[`, "]", `\]`, "`", "\\`",
-	"&", `\&`, "~", `\~`)
+var marked = strings.NewReplacer(`\`, `\\`, "|", `\|`, "*", `\*`, "_", `\_`, "<", `\<`, "[", `\[`, "]", `\]`, "`",
+	"\\`", "&", `\&`, "~", `\~`)
 
 // escaped is a clean text that breaks no Markdown table, and is shown as it stands.
 func escaped(name string) string { return marked.Replace(text.Line(name)) }

@@ -161,7 +161,8 @@ func (q *question) onSheet(s setting, share float64) (*plan.SolvedLay, error) {
 	if err := verify.Layout(problem, laid); err != nil {
 		return nil, fmt.Errorf("%w: the layout on the remnant failed its check and is not shown: %w", plan.ErrInternal, err)
 	}
-	found := q.spreadOf(plan.SolvedBed{Bed: s.bed, Templates: s.templates, Problem: problem, Layout: laid, Bound: bound.Length(problem)})
+	found := q.spreadOf(plan.SolvedBed{Bed: s.bed, Templates: s.templates, Problem: problem, Layout: laid,
+		Bound: bound.Length(problem)})
 	return q.keep(s.lay, found), nil
 }
 

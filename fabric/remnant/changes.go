@@ -155,7 +155,8 @@ func joins(q Question) []Change {
 			continue
 		}
 		if _, ok := halved(p); ok && len(split) < mostOfAKind {
-			split = append(split, plain("join", fmt.Sprintf("piece the %s: cut it in two with a seam across its middle", p.Name), only(p, halved)))
+			split = append(split, plain("join",
+				fmt.Sprintf("piece the %s: cut it in two with a seam across its middle", p.Name), only(p, halved)))
 		}
 	}
 	return append(split, onFold...)
@@ -173,11 +174,12 @@ func facings(q Question) []Change {
 	if len(names) == 0 {
 		return nil
 	}
-	return []Change{plain("facing", fmt.Sprintf("cut the %s from another cloth", strings.Join(names, " and the ")), func(q Question) (Question, bool) {
-		out := q
-		out.Pieces = slices.DeleteFunc(slices.Clone(q.Pieces), hidden)
-		return out, len(out.Pieces) > 0 && len(out.Pieces) < len(q.Pieces)
-	})}
+	return []Change{plain("facing", fmt.Sprintf("cut the %s from another cloth", strings.Join(names, " and the ")),
+		func(q Question) (Question, bool) {
+			out := q
+			out.Pieces = slices.DeleteFunc(slices.Clone(q.Pieces), hidden)
+			return out, len(out.Pieces) > 0 && len(out.Pieces) < len(q.Pieces)
+		})}
 }
 
 func hidden(p pieces.Piece) bool { return !p.Kind.Shows() }

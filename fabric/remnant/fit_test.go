@@ -63,12 +63,17 @@ func TestRemnantIsTooLittle(t *testing.T) {
 		{"area", 490, nil, []pieces.Piece{fabrictest.Rectangle("a", 320, 490, 5)},
 			"the pieces cover 0.78 m2 with their allowances, and there are only 0.59 m2 of usable cloth"},
 		// Three pieces wider than half the cloth: 3 x 300 = 900.
-		{"side by side", 890, nil, []pieces.Piece{fabrictest.Rectangle("a", 610, 300, 3), fabrictest.Rectangle("small", 50, 50, 1)},
-			"a (3) cannot lie side by side closely enough: however they are laid they take at least 90 cm of length, and there are 89 cm"},
-		{"too wide", 2000, nil, []pieces.Piece{fabrictest.Rectangle("cape", 1300, 300, 1)}, "cape: it is 130 cm wide in the narrowest way"},
-		{"folded", 600, []lay.Kind{lay.FoldedAlong}, []pieces.Piece{fabrictest.Rectangle("cape", 700, 500, 1)}, "cape: a single piece cannot be cut from two plies"},
+		{"side by side", 890, nil, []pieces.Piece{fabrictest.Rectangle("a", 610, 300, 3),
+			fabrictest.Rectangle("small", 50, 50, 1)},
+			"a (3) cannot lie side by side closely enough: however they are laid they take at least 90 cm of length, and " +
+				"there are 89 cm"},
+		{"too wide", 2000, nil, []pieces.Piece{fabrictest.Rectangle("cape", 1300, 300, 1)},
+			"cape: it is 130 cm wide in the narrowest way"},
+		{"folded", 600, []lay.Kind{lay.FoldedAlong}, []pieces.Piece{fabrictest.Rectangle("cape", 700, 500, 1)},
+			"cape: a single piece cannot be cut from two plies"},
 		// Two fold pieces queue along the fold, folded; 2 x 400.
-		{"queue along the fold", 700, []lay.Kind{lay.FoldedAlong}, []pieces.Piece{fabrictest.Half("front", 200, 400, 1), fabrictest.Half("back", 200, 400, 1)},
+		{"queue along the fold", 700, []lay.Kind{lay.FoldedAlong},
+			[]pieces.Piece{fabrictest.Half("front", 200, 400, 1), fabrictest.Half("back", 200, 400, 1)},
 			"they take at least 80 cm of length, and there are 70 cm"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -102,15 +107,18 @@ func TestRemnantClosestTry(t *testing.T) {
 
 func TestRemnantLosesItsEndsAndShrinks(t *testing.T) {
 	// 1000 mm less 30 mm of straightening, less 4 %: 931.2 mm, by hand.
-	r := remnant.Remnant{Length: 1000, Cloth: cloth.Cloth{Width: 1000, Selvedge: 10, Straighten: 30, Shrinkage: cloth.Shrinkage{Warp: 0.04}}}
+	r := remnant.Remnant{Length: 1000, Cloth: cloth.Cloth{Width: 1000, Selvedge: 10, Straighten: 30,
+		Shrinkage: cloth.Shrinkage{Warp: 0.04}}}
 	for length, want := range map[float64]remnant.Answer{931: remnant.Enough, 932: remnant.TooLittle} {
-		got, err := remnant.Fit(context.Background(), r, []pieces.Piece{fabrictest.Rectangle("panel", 100, length, 2)}, plan.Options{Passes: 100})
+		got, err := remnant.Fit(context.Background(), r, []pieces.Piece{fabrictest.Rectangle("panel", 100, length, 2)},
+			plan.Options{Passes: 100})
 		require.NoError(t, err)
 		assert.Equal(t, want, got.Answer, "%g", length)
 		assert.InDelta(t, 931.2, got.Usable, 1e-9)
 	}
 	r.Length = 25
-	got, err := remnant.Fit(context.Background(), r, []pieces.Piece{fabrictest.Rectangle("panel", 10, 10, 2)}, plan.Options{})
+	got, err := remnant.Fit(context.Background(), r, []pieces.Piece{fabrictest.Rectangle("panel", 10, 10, 2)},
+		plan.Options{})
 	require.NoError(t, err)
 	assert.Equal(t, remnant.TooLittle, got.Answer)
 	r.Length = -1
@@ -119,8 +127,10 @@ func TestRemnantLosesItsEndsAndShrinks(t *testing.T) {
 }
 
 func TestRemnantSpareKeepsOffFlaws(t *testing.T) {
-	c := cloth.Cloth{Width: 1000, Flaws: []cloth.Flaw{cloth.BandFlaw("faded edge", 600, 1000), cloth.RoundFlaw("stain", orb.Point{900, 300}, 50)}}
-	got, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: 1000}, []pieces.Piece{fabrictest.Rectangle("panel", 600, 400, 1)}, plan.Options{Passes: 100})
+	c := cloth.Cloth{Width: 1000, Flaws: []cloth.Flaw{cloth.BandFlaw("faded edge", 600, 1000),
+		cloth.RoundFlaw("stain", orb.Point{900, 300}, 50)}}
+	got, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: 1000},
+		[]pieces.Piece{fabrictest.Rectangle("panel", 600, 400, 1)}, plan.Options{Passes: 100})
 	require.NoError(t, err)
 	require.Equal(t, remnant.Enough, got.Answer)
 	// Between the panel (to 400) and the stain (from 850): 450 x 600, by hand.
@@ -167,7 +177,8 @@ func TestRemnantJigsaws(t *testing.T) {
 		all := jigsaw(t, 1200, length)
 		c := cloth.Cloth{Width: 1220, Selvedge: 10, Nap: cloth.Nap(rapid.IntRange(0, 1).Draw(t, "nap"))}
 		ask := func(length float64, passes int) remnant.Answer {
-			got, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: length}, all, plan.Options{Passes: passes, Seed: 3, Lays: []lay.Kind{lay.Open}})
+			got, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: length}, all,
+				plan.Options{Passes: passes, Seed: 3, Lays: []lay.Kind{lay.Open}})
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -192,10 +203,12 @@ func TestRemnantOfWhatWasLaid(t *testing.T) {
 		c := cloth.Cloth{Width: 1400, Selvedge: 10}
 		need, err := plan.Require(context.Background(), c, all, plan.Options{Passes: 10, Seed: 5, Lays: []lay.Kind{lay.Open}})
 		require.NoError(t, err)
-		got, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: need.Length}, all, plan.Options{Passes: 400, Seed: 1})
+		got, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: need.Length}, all,
+			plan.Options{Passes: 400, Seed: 1})
 		require.NoError(t, err)
 		assert.Equal(t, remnant.Enough, got.Answer, "size %s", size)
-		got, err = remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: 0.97 * need.Lays[0].Bound}, all, plan.Options{Passes: 40, Seed: 1})
+		got, err = remnant.Fit(context.Background(), remnant.Remnant{Cloth: c, Length: 0.97 * need.Lays[0].Bound}, all,
+			plan.Options{Passes: 40, Seed: 1})
 		require.NoError(t, err)
 		assert.Equal(t, remnant.TooLittle, got.Answer, "size %s", size)
 	}

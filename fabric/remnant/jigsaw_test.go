@@ -86,10 +86,12 @@ func TestRemnantStraightJigsaws(t *testing.T) {
 		r := rand.New(rand.NewPCG(uint64(k), 77))
 		length := 500 + 700*r.Float64()
 		var all []pieces.Piece
-		for i, at := range fabrictest.Guillotine(r, fabrictest.Tile{X: 0, Y: 0, Along: length, Across: 1200}, length/97, 1200.0/89, 8+2*(k%9)) {
+		for i, at := range fabrictest.Guillotine(r, fabrictest.Tile{X: 0, Y: 0, Along: length, Across: 1200}, length/97,
+			1200.0/89, 8+2*(k%9)) {
 			all = append(all, fabrictest.Rectangle(fmt.Sprintf("piece %d", i), at.Across, at.Along, 1))
 		}
-		for spare, want := range map[float64]remnant.Answer{0: remnant.Enough, 0.1: remnant.Enough, -0.03 * length: remnant.TooLittle} {
+		for spare, want := range map[float64]remnant.Answer{0: remnant.Enough, 0.1: remnant.Enough,
+			-0.03 * length: remnant.TooLittle} {
 			got := fit(t, length+spare, plan.Options{Passes: 2000, Untidied: true, Lays: []lay.Kind{lay.Open}}, all...)
 			assert.Equal(t, want, got.Answer, "jigsaw %d of %d pieces, %g to spare", k, len(all), spare)
 		}
@@ -105,7 +107,8 @@ func TestRemnantSlantedJigsaws(t *testing.T) {
 		all := slantedJigsaw(r, 1200, length, 3+k%5)
 		ask := func(length float64) remnant.Answer {
 			rest := remnant.Remnant{Cloth: cloth.Cloth{Width: 1220, Selvedge: 10}, Length: length}
-			got, err := remnant.Fit(context.Background(), rest, all, plan.Options{Passes: 2000, Seed: 1, Lays: []lay.Kind{lay.Open}})
+			got, err := remnant.Fit(context.Background(), rest, all,
+				plan.Options{Passes: 2000, Seed: 1, Lays: []lay.Kind{lay.Open}})
 			require.NoError(t, err)
 			return got.Answer
 		}

@@ -62,29 +62,37 @@ func TestRemedies(t *testing.T) {
 			Pieces: []pieces.Piece{rectangle("a", 1000, 500, 1)}}, "open", 0, "lay it open instead of folded"},
 		// 2 x (470 + 2 x 15) = 1000 fits with 10 mm: 2 x 490 on 490.
 		{"seam allowance", remnant.Question{Cloth: goods, Length: 490,
-			Pieces: []pieces.Piece{withAllowance(rectangle("a", 470, 470, 2), 15)}}, "seam allowance", 0, "lower every seam allowance that is wider to 1 cm (the hems stay)"},
+			Pieces: []pieces.Piece{withAllowance(rectangle("a", 470, 470, 2), 15)}}, "seam allowance", 0,
+			"lower every seam allowance that is wider to 1 cm (the hems stay)"},
 		// 450 + 50 of hem on 485: 15 less.
 		{"hem", remnant.Question{Cloth: goods, Length: 485,
-			Pieces: []pieces.Piece{hemmed(rectangle("a", 500, 450, 2), 50)}}, "hem", 15, "turn up 1.5 cm less of hem (never under 2 cm)"},
+			Pieces: []pieces.Piece{hemmed(rectangle("a", 500, 450, 2), 50)}}, "hem", 15,
+			"turn up 1.5 cm less of hem (never under 2 cm)"},
 		{"cross grain", remnant.Question{Cloth: goods, Length: 600,
-			Pieces: []pieces.Piece{rectangle("body", 1000, 500, 1), rectangle("band", 100, 900, 1)}}, "cross grain", 0, "put the band on the cross grain"},
+			Pieces: []pieces.Piece{rectangle("body", 1000, 500, 1), rectangle("band", 100, 900, 1)}}, "cross grain", 0,
+			"put the band on the cross grain"},
 		// The band is 1200 along the warp; two halves of 610 x 300 lie beside the
 		// body of 400.
 		{"pieced band", remnant.Question{Cloth: goods, Length: 620,
-			Pieces: []pieces.Piece{rectangle("body", 400, 600, 1), crosswise(rectangle("band", 1200, 300, 1))}}, "join", 0, "piece the band: cut it in two with a seam across its middle"},
+			Pieces: []pieces.Piece{rectangle("body", 400, 600, 1), crosswise(rectangle("band", 1200, 300, 1))}}, "join", 0,
+			"piece the band: cut it in two with a seam across its middle"},
 		// Three of 610 x 300 take 900; their halves of 315 x 300, with a seam of
 		// 10 mm, lie three beside each other in two rows.
 		{"seam instead of the fold", remnant.Question{Cloth: goods, Length: 600,
-			Pieces: []pieces.Piece{onFold(rectangle("back", 305, 300, 3))}}, "join", 0, "cut the back in two halves with a seam instead of the fold"},
+			Pieces: []pieces.Piece{onFold(rectangle("back", 305, 300, 3))}}, "join", 0,
+			"cut the back in two halves with a seam instead of the fold"},
 		{"facing", remnant.Question{Cloth: goods, Length: 500,
-			Pieces: []pieces.Piece{rectangle("body", 1000, 500, 1), ofKind(pieces.Facing, rectangle("hem band", 200, 200, 1))}}, "facing", 0, "cut the hem band from another cloth"},
+			Pieces: []pieces.Piece{rectangle("body", 1000, 500, 1),
+				ofKind(pieces.Facing, rectangle("hem band", 200, 200, 1))}}, "facing", 0, "cut the hem band from another cloth"},
 		// Two right-angled triangles make the whole cloth, one of them turned.
 		{"nap", remnant.Question{Cloth: napped, Length: 500,
-			Pieces: []pieces.Piece{triangle("sail", 1000, 500, 2)}}, "nap", 0, "let the pieces lie both ways of the nap (look at it in daylight first: it may show)"},
+			Pieces: []pieces.Piece{triangle("sail", 1000, 500, 2)}}, "nap", 0,
+			"let the pieces lie both ways of the nap (look at it in daylight first: it may show)"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			changes := remnant.Changes(c.q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil)
-			before, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c.q.Cloth, Length: c.q.Length}, c.q.Pieces, plan.Options{Passes: 30, Lays: c.q.Lays})
+			before, err := remnant.Fit(context.Background(), remnant.Remnant{Cloth: c.q.Cloth, Length: c.q.Length}, c.q.Pieces,
+				plan.Options{Passes: 30, Lays: c.q.Lays})
 			require.NoError(t, err)
 			require.NotEqual(t, remnant.Enough, before.Answer)
 			got, err := remnant.Search(context.Background(), c.q, changes, remnant.Options{Passes: 400, Seed: 1})
@@ -111,7 +119,8 @@ func triangle(name string, width, height float64, cut int) pieces.Piece {
 	p := pieces.Piece{Name: name, Cut: cut}
 	corners := []orb.Point{{0, 0}, {width, 0}, {0, height}}
 	for i, edge := range []seams.Name{seams.Bottom, seams.Called("slope"), seams.Left} {
-		p.Edges = append(p.Edges, pieces.Edge{Name: edge, Path: pieces.Path{pieces.Line{From: corners[i], To: corners[(i+1)%3]}}})
+		p.Edges = append(p.Edges, pieces.Edge{Name: edge,
+			Path: pieces.Path{pieces.Line{From: corners[i], To: corners[(i+1)%3]}}})
 	}
 	p.Grain = pieces.Grain{From: orb.Point{50, 50}, To: orb.Point{50, 250}}
 	return p
@@ -119,8 +128,10 @@ func triangle(name string, width, height float64, cut int) pieces.Piece {
 
 // TestNothingHelps: a cloth of half the area is not made enough by a seam.
 func TestNothingHelps(t *testing.T) {
-	q := remnant.Question{Cloth: cloth.Cloth{Width: 1000}, Length: 400, Pieces: []pieces.Piece{rectangle("a", 900, 800, 1)}}
-	got, err := remnant.Search(context.Background(), q, remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil), remnant.Options{Passes: 400})
+	q := remnant.Question{Cloth: cloth.Cloth{Width: 1000}, Length: 400,
+		Pieces: []pieces.Piece{rectangle("a", 900, 800, 1)}}
+	got, err := remnant.Search(context.Background(), q,
+		remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil), remnant.Options{Passes: 400})
 	require.NoError(t, err)
 	assert.Empty(t, got)
 }
@@ -136,7 +147,8 @@ func TestBisection(t *testing.T) {
 		},
 		Say: func(by float64, length func(float64) string) string { return "shorten the panel by " + length(by) },
 	}
-	q := remnant.Question{Cloth: cloth.Cloth{Width: 1000}, Length: 728, Pieces: []pieces.Piece{rectangle("panel", 500, 800, 2)}}
+	q := remnant.Question{Cloth: cloth.Cloth{Width: 1000}, Length: 728,
+		Pieces: []pieces.Piece{rectangle("panel", 500, 800, 2)}}
 	got, err := remnant.Search(context.Background(), q, []remnant.Change{shorten}, remnant.Options{Passes: 400})
 	require.NoError(t, err)
 	require.Len(t, got, 1)
@@ -154,26 +166,29 @@ func TestBisection(t *testing.T) {
 func TestTwoChanges(t *testing.T) {
 	panel := withAllowance(rectangle("panel", 470, 435, 2), 15)
 	panel = hemmed(panel, 50) // 435 + 15 + 50 = 500 long
-	q := remnant.Question{Cloth: cloth.Cloth{Width: 980}, Length: 480, Pieces: []pieces.Piece{panel}, Lays: []lay.Kind{lay.Open}}
+	q := remnant.Question{Cloth: cloth.Cloth{Width: 980}, Length: 480, Pieces: []pieces.Piece{panel},
+		Lays: []lay.Kind{lay.Open}}
 	changes := remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil)
 	got, err := remnant.Search(context.Background(), q, changes, remnant.Options{Passes: 400, Seed: 1})
 	require.NoError(t, err)
 	require.NotEmpty(t, got)
 	assert.Equal(t, "seam allowance and hem", got[0].Change.Kind)
 	assert.InDelta(t, 15, got[0].By, 1e-9)
-	assert.Equal(t, "lower every seam allowance that is wider to 1 cm (the hems stay), and turn up 1.5 cm less of hem (never under 2 cm)",
-		got[0].Change.Say(got[0].By, func(mm float64) string { return fmt.Sprintf("%g cm", mm/10) }))
+	assert.Equal(t, "lower every seam allowance that is wider to 1 cm (the hems stay), and turn up 1.5 cm less of hem "+
+		"(never under 2 cm)", got[0].Change.Say(got[0].By, func(mm float64) string { return fmt.Sprintf("%g cm", mm/10) }))
 	assert.LessOrEqual(t, got[0].Fit.Plan.Taken, 480.01)
 }
 
 // TestRemediesOnOffcuts: on two remnants of 500 x 500 mm with 15 mm of seam two
 // panels stick out by 5 mm on each; the way out shows both remnants.
 func TestRemediesOnOffcuts(t *testing.T) {
-	row, err := remnant.Together(cloth.Cloth{}, []remnant.Offcut{{Length: 500, Width: 500}, {Name: "the end", Length: 500, Width: 500}})
+	row, err := remnant.Together(cloth.Cloth{},
+		[]remnant.Offcut{{Length: 500, Width: 500}, {Name: "the end", Length: 500, Width: 500}})
 	require.NoError(t, err)
 	q := remnant.Question{Cloth: row.Cloth, Length: row.Length, Offcuts: row.Offcuts,
 		Pieces: []pieces.Piece{withAllowance(rectangle("panel", 475, 475, 2), 15)}, Lays: []lay.Kind{lay.Open}}
-	got, err := remnant.Search(t.Context(), q, remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil), remnant.Options{Passes: 400, Seed: 1, Show: 1})
+	got, err := remnant.Search(t.Context(), q, remnant.Changes(q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5},
+		nil, nil), remnant.Options{Passes: 400, Seed: 1, Show: 1})
 	require.NoError(t, err)
 	require.Len(t, got, 1)
 	assert.Equal(t, "seam allowance", got[0].Change.Kind)

@@ -152,7 +152,8 @@ func fits(ctx context.Context, q Question, c Change, by float64, o Options) (Res
 		return Result{}, false, nil
 	}
 	options := plan.Options{
-		Effort: o.Effort, Passes: o.Passes, Tables: o.Tables, Seed: o.Seed, Workers: o.Workers, Lays: changed.Lays, Untidied: true,
+		Effort: o.Effort, Passes: o.Passes, Tables: o.Tables, Seed: o.Seed, Workers: o.Workers, Lays: changed.Lays,
+		Untidied: true,
 	}
 	if o.Passes == 0 {
 		options = options.Scaled(changeShare)

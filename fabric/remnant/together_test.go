@@ -34,7 +34,8 @@ func TestOffcuts(t *testing.T) {
 	assert.NotEqual(t, remnant.Enough, got.Answer, "600 mm lie on neither, though the row is 850 mm long")
 
 	ell := []remnant.Offcut{{Outline: orb.Ring{{0, 0}, {800, 0}, {800, 300}, {300, 300}, {300, 900}, {0, 900}}}}
-	got = fitTogether(t, ell, fabrictest.Rectangle("foot", 280, 780, 1), fabrictest.OnGrain(fabrictest.Rectangle("stem", 280, 580, 1), pieces.CrossGrain))
+	got = fitTogether(t, ell, fabrictest.Rectangle("foot", 280, 780, 1),
+		fabrictest.OnGrain(fabrictest.Rectangle("stem", 280, 580, 1), pieces.CrossGrain))
 	assert.Equal(t, remnant.Enough, got.Answer, got.Proof)
 	got = fitTogether(t, ell, fabrictest.Rectangle("square", 400, 400, 1))
 	assert.NotEqual(t, remnant.Enough, got.Answer)
@@ -43,7 +44,8 @@ func TestOffcuts(t *testing.T) {
 func TestOffcutsShrinkAndKeepTheirFlaws(t *testing.T) {
 	goods := cloth.Cloth{Selvedge: 10, Straighten: 20, Shrinkage: cloth.Shrinkage{Warp: 0.05, Weft: 0.02}}
 	r, err := remnant.Together(goods, []remnant.Offcut{
-		{Length: 520, Width: 500, Flaws: []cloth.Flaw{cloth.RoundFlaw("hole", orb.Point{100, 100}, 5)}}, {Length: 220, Width: 400}})
+		{Length: 520, Width: 500, Flaws: []cloth.Flaw{cloth.RoundFlaw("hole", orb.Point{100, 100}, 5)}},
+		{Length: 220, Width: 400}})
 	require.NoError(t, err)
 	assert.InDelta(t, 490, r.Cloth.Width, 1e-9)
 	assert.InDelta(t, 475+50+190, r.Length, 1e-9)
@@ -58,7 +60,8 @@ func TestOffcutsShrinkAndKeepTheirFlaws(t *testing.T) {
 	}{
 		"none":    {nil, "there is no remnant"},
 		"no size": {[]remnant.Offcut{{Length: 100}}, "remnant 1 is 10 cm by 0 cm"},
-		"bow tie": {[]remnant.Offcut{{Outline: orb.Ring{{0, 0}, {100, 100}, {100, 0}, {0, 100}}}}, "encloses nothing or crosses itself"},
+		"bow tie": {[]remnant.Offcut{{Outline: orb.Ring{{0, 0}, {100, 100}, {100, 0}, {0, 100}}}},
+			"encloses nothing or crosses itself"},
 	} {
 		_, err := remnant.Together(goods, c.offcuts)
 		assert.ErrorContains(t, err, c.want, name)

@@ -31,7 +31,8 @@ func bindCentre(m *Matching, a axis, i int) error {
 	line, set, t := m.toBed(a, m.cloth.Repeat.CentreLine-m.cloth.Selvedge), m.sets[a], m.templates[i]
 	set.bind(fixedPlace, centreNode, line)
 	twice := m.bed.MirrorsAcross() && !t.OnFold
-	if twice && math.Abs(math.Remainder(2*line, set.period)) > matchTolerance/2 || !m.bind(a, i, centreNode, centreOf(t.Asked)) {
+	if twice && math.Abs(math.Remainder(2*line, set.period)) > matchTolerance/2 ||
+		!m.bind(a, i, centreNode, centreOf(t.Asked)) {
 		return lay.Because(t.Piece.Name, "its centre would not lie on the chosen line of the repeat, because the fold "+
 			"does not; fold one selvedge in, or lay the cloth open")
 	}

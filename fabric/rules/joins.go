@@ -68,7 +68,8 @@ func JoinsOf(repeat cloth.Repeat, all []pieces.Piece) []Join {
 	var named []Join
 	for _, name := range repeat.Matches {
 		for _, j := range append(found[:len(found):len(found)], notchesIn(all, nil, 1)...) {
-			if j.Name == name && !slices.ContainsFunc(named, func(other Join) bool { return other.Name == name && other.of() == j.of() }) {
+			if j.Name == name && !slices.ContainsFunc(named,
+				func(other Join) bool { return other.Name == name && other.of() == j.of() }) {
 				named = append(named, j)
 			}
 		}
@@ -116,7 +117,8 @@ func joinsIn(repeat cloth.Repeat, all []pieces.Piece, garment string) []Join {
 	if pocket := having(all, mine, marks.PatchPocket); len(pocket) > 1 {
 		out = append(out, Join{Name: marks.PatchPocket, Pieces: pocket})
 	}
-	if hanging := selected(all, mine, func(p pieces.Piece) bool { return slices.Contains(repeat.SideBySide, p.Name) }); len(hanging) > 0 {
+	isNamed := func(p pieces.Piece) bool { return slices.Contains(repeat.SideBySide, p.Name) }
+	if hanging := selected(all, mine, isNamed); len(hanging) > 0 {
 		out = append(out, Join{Name: marks.SideBySide, Pieces: hanging, Along: true})
 	}
 	for _, j := range notchesIn(all, out, 2) {

@@ -19,7 +19,8 @@ func ProblemOf(c cloth.Cloth, b bed.Bed, templates []Template) (layout.Problem, 
 
 // ProblemAt does the same for a bed whose match points are to keep to known
 // places on the open cloth.
-func ProblemAt(c cloth.Cloth, b bed.Bed, templates []Template, joins []Join, known lay.Places) (layout.Problem, *Matching, error) {
+func ProblemAt(c cloth.Cloth, b bed.Bed, templates []Template, joins []Join,
+	known lay.Places) (layout.Problem, *Matching, error) {
 	problem, err := PlainProblem(c, b, templates)
 	if err != nil {
 		return problem, nil, err

@@ -47,9 +47,10 @@ func turnsOf(piece pieces.Piece, nap cloth.Nap, mirrored bool) []layout.Turn {
 
 // foldTurns returns the turns that bring the fold edge to a fold of the lay,
 // at y = 0 with the piece above it, or at the far edge with the piece below.
-// There are two: the half as drawn, and its mirror image turned end for end. Since the whole piece is its own mirror image about the
-// fold, the second is the whole piece turned by 180 degrees: both halves of a
-// folded cloth give the same piece, whichever face of the template is up.
+// There are two: the half as drawn, and its mirror image turned end for end. Since
+// the whole piece is its own mirror image about the fold, the second is the whole
+// piece turned by 180 degrees: both halves of a folded cloth give the same piece,
+// whichever face of the template is up.
 // Turns in which the grain would lie wrongly are left out.
 func foldTurns(piece pieces.Piece, nap cloth.Nap, pin layout.Pin) []layout.Turn {
 	edge, _ := piece.Edge(piece.Fold)
@@ -81,7 +82,8 @@ func foldTurns(piece pieces.Piece, nap cloth.Nap, pin layout.Pin) []layout.Turn 
 // that a pair stays a true pair with the nap on it.
 func directionOf(grain pieces.GrainLie, lie float64, mirrored bool) int {
 	up := math.Cos(geometry.Radians(lie)) > 0
-	if isAcross := math.Abs(math.Sin(geometry.Radians(lie))) > 0.9; grain == pieces.CrossGrain || grain == pieces.EitherGrain && isAcross {
+	if isAcross := math.Abs(math.Sin(geometry.Radians(lie))) > 0.9; grain == pieces.CrossGrain ||
+		grain == pieces.EitherGrain && isAcross {
 		up = (math.Sin(geometry.Radians(lie)) > 0) != mirrored
 	}
 	if up {

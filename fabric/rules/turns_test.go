@@ -61,7 +61,8 @@ func TestTurnsOf(t *testing.T) {
 // there are always two ways onto the fold, end for end, and only the one up
 // the cloth when the nap is one way.
 func TestFoldTurns(t *testing.T) {
-	half := pieces.Piece{Name: "back", Cut: 1, Fold: seams.Called("d"), Grain: pieces.Grain{From: orb.Point{50, 50}, To: orb.Point{50, 200}}}
+	half := pieces.Piece{Name: "back", Cut: 1, Fold: seams.Called("d"),
+		Grain: pieces.Grain{From: orb.Point{50, 50}, To: orb.Point{50, 200}}}
 	corners := []orb.Point{{0, 0}, {120, 0}, {100, 300}, {0, 260}}
 	for i, p := range corners {
 		half.Edges = append(half.Edges, pieces.Edge{Name: seams.Called(string(rune('a' + i))),

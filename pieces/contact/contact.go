@@ -154,5 +154,6 @@ func (s shape) grain(on *drawing.Picture, to func(orb.Point) orb.Point) {
 	tip := math.Min(2, length/3)
 	on.Line(grainPen, from, end)
 	back := orb.Point{end[0] - tip*u[0], end[1] - tip*u[1]}
-	on.Area(0, end, orb.Point{back[0] - tip/3*u[1], back[1] + tip/3*u[0]}, orb.Point{back[0] + tip/3*u[1], back[1] - tip/3*u[0]})
+	on.Area(0, end, orb.Point{back[0] - tip/3*u[1], back[1] + tip/3*u[0]},
+		orb.Point{back[0] + tip/3*u[1], back[1] - tip/3*u[0]})
 }

@@ -24,7 +24,8 @@ var byWords = func() map[string]Name {
 
 // matching are the seams that match by their lower ends.
 var matching = []seams.Name{
-	seams.CentreFront, seams.CentreBack, seams.SideSeam, seams.OutsideLeg, seams.InsideLeg, seams.FrontSeam, seams.BackSeam,
+	seams.CentreFront, seams.CentreBack, seams.SideSeam, seams.OutsideLeg, seams.InsideLeg, seams.FrontSeam,
+	seams.BackSeam,
 }
 
 // MatchingSeams are the seams that match by their lower ends: those that run along the

@@ -127,8 +127,8 @@ func (o Offsets) side(say func(float64) string, across, top, bottom []float64, n
 	for _, list := range [][]float64{{o.Length}, across, top, bottom} {
 		for _, reading := range list {
 			if o.Every > 0 && math.Abs(reading) > mostSteps*o.Every {
-				return out, faultIn(OfLine, "a length of %s has more than %d steps of %s; look at both", say(math.Abs(reading)), mostSteps,
-					say(o.Every))
+				return out, faultIn(OfLine, "a length of %s has more than %d steps of %s; look at both", say(math.Abs(reading)),
+					mostSteps, say(o.Every))
 			}
 		}
 	}

@@ -32,7 +32,8 @@ func TestWordsRoundTrip(t *testing.T) {
 // What people call their own seams comes back as they wrote it.
 func TestAnyWordsRoundTrip(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		words := rapid.OneOf(rapid.String(), rapid.StringMatching(`[a ]{0,3}( mouth| dart| 0?[0-9]| mirrored){0,3}`)).Draw(t, "words")
+		words := rapid.OneOf(rapid.String(),
+			rapid.StringMatching(`[a ]{0,3}( mouth| dart| 0?[0-9]| mirrored){0,3}`)).Draw(t, "words")
 		assert.Equal(t, words, Called(words).String())
 		assert.Equal(t, Called(words), Called(Called(words).String()))
 	})

@@ -18,7 +18,8 @@ import (
 
 // searching are the functions that look into words.
 var searching = []string{
-	"Contains", "ContainsAny", "ContainsFunc", "Count", "Cut", "CutPrefix", "CutSuffix", "EqualFold", "Fields", "FieldsFunc",
+	"Contains", "ContainsAny", "ContainsFunc", "Count", "Cut", "CutPrefix", "CutSuffix", "EqualFold", "Fields",
+	"FieldsFunc",
 	"HasPrefix", "HasSuffix", "Index", "IndexAny", "IndexByte", "IndexFunc", "LastIndex", "LastIndexByte", "Replace",
 	"ReplaceAll", "Split", "SplitN", "SplitSeq", "FieldsSeq", "TrimPrefix", "TrimSuffix", "TrimLeft", "TrimRight",
 	"Trim", "TrimFunc",
@@ -37,17 +38,18 @@ var readers = map[string]string{
 	"fabric/marker/proof.go":                "the table of a plan as it is printed, to prove it",
 	"fabric/marker/table.go":                "a phrase of its own, to shorten it",
 	"fabric/marker/words.go":                "a length as worded, to leave its unit out",
-	"fabric/quote":                          "prices, and a quote as it is printed, to prove it; no names of edges or marks",
-	"fabric/remnant/both.go":                "what a change is called for programs",
-	"pieces/drawing/font.go":                "words, to break them into lines",
-	"pieces/drawing/pdf.go":                 "what a library calls a filled area",
-	"pieces/marks":                          "the names of marks: the one place",
-	"pieces/measure/format.go":              "a number as worded, to leave its zeros out",
-	"pieces/measure/number.go":              "numbers",
-	"pieces/measure/parse.go":               "lengths",
-	"pieces/paper/paper.go":                 "the size of a paper",
-	"pieces/seams/called.go":                "the names of seams: the one place",
-	"pieces/text/text.go":                   "any text, to make it clean",
+	"fabric/quote": "prices, and a quote as it is printed, to prove it; no names of " +
+		"edges or marks",
+	"fabric/remnant/both.go":   "what a change is called for programs",
+	"pieces/drawing/font.go":   "words, to break them into lines",
+	"pieces/drawing/pdf.go":    "what a library calls a filled area",
+	"pieces/marks":             "the names of marks: the one place",
+	"pieces/measure/format.go": "a number as worded, to leave its zeros out",
+	"pieces/measure/number.go": "numbers",
+	"pieces/measure/parse.go":  "lengths",
+	"pieces/paper/paper.go":    "the size of a paper",
+	"pieces/seams/called.go":   "the names of seams: the one place",
+	"pieces/text/text.go":      "any text, to make it clean",
 }
 
 // Names are values: nothing in these folders finds out what an edge, a seam, a piece

@@ -59,4 +59,5 @@ var (
 
 // ConversionChart turns metres of one width into another.
 var ConversionChart = Source{Chart,
-	"the fabric conversion chart of an extension service (Rutgers Cooperative Extension), as reprinted in sewing guides", "", false}
+	"the fabric conversion chart of an extension service (Rutgers Cooperative Extension), as reprinted in sewing guides",
+	"", false}

@@ -15,7 +15,8 @@ import (
 // above, those of Forgotten by none, and that of Joined does not build.
 func TestToy(t *testing.T) {
 	var out bytes.Buffer
-	got, err := run(t.Context(), &out, options{seed: 1, mutants: 100, limit: time.Minute, folder: "testdata/toy", patterns: []string{"."}})
+	got, err := run(t.Context(), &out,
+		options{seed: 1, mutants: 100, limit: time.Minute, folder: "testdata/toy", patterns: []string{"."}})
 	require.NoError(t, err)
 	var survived []string
 	for _, m := range got.survived {
@@ -38,7 +39,8 @@ func TestToy(t *testing.T) {
 func TestSeedDrawsTheSame(t *testing.T) {
 	draw := func(seed uint64) string {
 		var out bytes.Buffer
-		got, err := run(t.Context(), &out, options{seed: seed, mutants: 2, limit: time.Minute, folder: "testdata/toy", patterns: []string{"./..."}})
+		got, err := run(t.Context(), &out, options{seed: seed, mutants: 2, limit: time.Minute, folder: "testdata/toy",
+			patterns: []string{"./..."}})
 		require.NoError(t, err)
 		require.Equal(t, 2, got.tried())
 		return regexp.MustCompile(` \(\d+ s\)`).ReplaceAllString(out.String(), "")

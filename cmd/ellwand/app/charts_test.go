@@ -36,14 +36,23 @@ var circulatingYards = []struct {
 	narrow, middle, wide string // in cloth of 35-36, 50 and 58-60 in
 	draft                string
 }{
-	{"trousers, full length", "3 1/4", "2 5/8", "", "trousers: {pocket: side}\n    parts: [{kind: waistband, depth: 3.5}]"},
-	{"trousers, capri length", "2 3/4", "2 1/8", "", "trousers: {length: 78, pocket: side}\n    parts: [{kind: waistband, depth: 3.5}]"},
-	{"shorts, to the knee", "2 1/2", "1 7/8", "", "trousers: {length: 58, pocket: side}\n    parts: [{kind: waistband, depth: 3.5}]"},
-	{"skirt, straight", "2", "1 1/2", "", "skirt: {shape: straight, length: 66, vent: yes}\n    parts: [{kind: waistband}]"},
-	{"blouse, short sleeves", "2", "", "1 1/4", blouse + "    sleeve: {reach: short}\n    parts: [{kind: collar}, {kind: neck facing}]"},
-	{"blouse, long sleeves", "2 1/2", "", "1 5/8", blouse + "    sleeve: {}\n    parts: [{kind: collar}, {kind: cuff}, {kind: neck facing}]"},
-	{"blouse, long sleeves with tie", "3 3/4", "", "2 1/4", blouse + "    sleeve: {}\n    parts: [{kind: cuff}, {kind: neck facing}]\n    pieces: [{name: tie, width: 12, height: 85, cut: 2}]"},
-	{"blouse, cap sleeves", "2", "", "1 1/4", blouse + "    sleeve: {length: 18}\n    parts: [{kind: collar}, {kind: neck facing}]"},
+	{"trousers, full length", "3 1/4", "2 5/8", "",
+		"trousers: {pocket: side}\n    parts: [{kind: waistband, depth: 3.5}]"},
+	{"trousers, capri length", "2 3/4", "2 1/8", "",
+		"trousers: {length: 78, pocket: side}\n    parts: [{kind: waistband, depth: 3.5}]"},
+	{"shorts, to the knee", "2 1/2", "1 7/8", "",
+		"trousers: {length: 58, pocket: side}\n    parts: [{kind: waistband, depth: 3.5}]"},
+	{"skirt, straight", "2", "1 1/2", "",
+		"skirt: {shape: straight, length: 66, vent: yes}\n    parts: [{kind: waistband}]"},
+	{"blouse, short sleeves", "2", "", "1 1/4",
+		blouse + "    sleeve: {reach: short}\n    parts: [{kind: collar}, {kind: neck facing}]"},
+	{"blouse, long sleeves", "2 1/2", "", "1 5/8",
+		blouse + "    sleeve: {}\n    parts: [{kind: collar}, {kind: cuff}, {kind: neck facing}]"},
+	{"blouse, long sleeves with tie", "3 3/4", "", "2 1/4",
+		blouse + "    sleeve: {}\n    parts: [{kind: cuff}, {kind: neck facing}]\n    pieces: [{name: tie, width: 12, " +
+			"height: 85, cut: 2}]"},
+	{"blouse, cap sleeves", "2", "", "1 1/4",
+		blouse + "    sleeve: {length: 18}\n    parts: [{kind: collar}, {kind: neck facing}]"},
 }
 
 // piecesOf drafts a garment in size 12 of the women's table, with the usual
@@ -55,7 +64,8 @@ func piecesOf(t *testing.T, draft string) []pieces.Piece {
 
 func piecesIn(t *testing.T, size, draft string) []pieces.Piece {
 	t.Helper()
-	file, err := job.Parse("garment", []byte("job: a\nunits: cm\nsize: "+size+"\ntable: women\ngarments:\n  - name: garment\n    "+draft+"\ncloths: [{name: shell, width: 200}]\n"))
+	file, err := job.Parse("garment", []byte("job: a\nunits: cm\nsize: "+
+		size+"\ntable: women\ngarments:\n  - name: garment\n    "+draft+"\ncloths: [{name: shell, width: 200}]\n"))
 	require.NoError(t, err)
 	work, err := file.Resolve()
 	require.NoError(t, err)
@@ -68,7 +78,8 @@ func laidOn(t *testing.T, all []pieces.Piece, inches float64, nap cloth.Nap) quo
 	t.Helper()
 	c := cloth.Cloth{Name: "shell", Width: inches * 25.4, Selvedge: 10, Nap: nap, Step: eighthYard, Straighten: 30,
 		HandLaying: cloth.UsualHandLaying}
-	need, err := plan.Require(context.Background(), c, all, plan.Options{Passes: searchSteps, Seed: 1, Lays: []lay.Kind{lay.Open}})
+	need, err := plan.Require(context.Background(), c, all,
+		plan.Options{Passes: searchSteps, Seed: 1, Lays: []lay.Kind{lay.Open}})
 	require.NoError(t, err)
 	return quote.AmountOf(quote.Offer{Cloth: c}, quote.FoundIn(need))
 }
@@ -118,7 +129,8 @@ func TestNeedsNoMoreThanTheChart(t *testing.T) {
 			amount := laidOn(t, all, column.inches, cloth.OneWay)
 			most, err := measure.Parse(column.yards, measure.Yard)
 			require.NoError(t, err)
-			assert.LessOrEqual(t, amount.Buy, float64(most)+1e-6, "%s in %g in: %s yd", charted.garment, column.inches, inYd(amount.Buy))
+			assert.LessOrEqual(t, amount.Buy, float64(most)+1e-6, "%s in %g in: %s yd", charted.garment, column.inches,
+				inYd(amount.Buy))
 			least := areaOf(t, all) / (column.inches*25.4 - 20)
 			assert.GreaterOrEqual(t, amount.Taken, least, "%s in %g in", charted.garment, column.inches)
 			assert.GreaterOrEqual(t, amount.Bound, 0.99*least, "the bound is not below that of the area")
@@ -142,7 +154,8 @@ func TestLongWaistbandOnNarrowCloth(t *testing.T) {
 		assert.LessOrEqual(t, amount.Buy, float64(most)+1e-6, "%s: %s yd", key, inYd(amount.Buy))
 	}
 	c := cloth.Cloth{Name: "shell", Width: 914.4, Selvedge: 10}
-	_, err = plan.Require(t.Context(), c, piecesIn(t, "16", trousers.draft), plan.Options{Passes: 1, Lays: []lay.Kind{lay.Open}})
+	_, err = plan.Require(t.Context(), c, piecesIn(t, "16", trousers.draft),
+		plan.Options{Passes: 1, Lays: []lay.Kind{lay.Open}})
 	assert.ErrorContains(t, err, "waistband: it is 91.5 cm wide in the narrowest way its grain allows")
 }
 
@@ -150,32 +163,43 @@ func TestLongWaistbandOnNarrowCloth(t *testing.T) {
 // those that are far from it: the chart is a mean, while a single garment needs
 // less cloth in leaps, wherever one more piece fits beside another.
 var chartGarments = []struct{ name, draft, apart string }{
-	{"trousers", circulatingYards[0].draft, "at 60 in the four legs lie in little more than one length, at 45 in they take two"},
+	{"trousers", circulatingYards[0].draft,
+		"at 60 in the four legs lie in little more than one length, at 45 in they take two"},
 	{"capri trousers", circulatingYards[1].draft, ""},
 	{"knee-length shorts", circulatingYards[2].draft, ""},
-	{"straight skirt", circulatingYards[3].draft, "at 60 in the front and both backs lie side by side, at 45 in they do not"},
+	{"straight skirt", circulatingYards[3].draft,
+		"at 60 in the front and both backs lie side by side, at 45 in they do not"},
 	{"blouse, short sleeves", circulatingYards[4].draft, ""},
 	{"blouse, long sleeves", circulatingYards[5].draft, ""},
 	{"blouse with tie", circulatingYards[6].draft, ""},
 	{"blouse, cap sleeves", circulatingYards[7].draft, ""},
 	{"a-line skirt", "skirt: {shape: a-line, length: 70}\n    parts: [{kind: waistband}]", ""},
-	{"skirt of six gores", "skirt: {shape: gored, gores: 6, length: 75}\n    parts: [{kind: waistband}]", "at 45 in the gores lie in two rows, at 60 in nearly in one"},
-	{"half circle skirt", "skirt: {shape: half circle, length: 60, panel_width: 90}\n    parts: [{kind: waistband}]", "its panels fall into fewer rows at 60 in"},
-	{"pleated skirt", "skirt: {shape: knife pleated, length: 65}\n    parts: [{kind: waistband}]", "its panels are a metre wide, one to a width at 45 and at 60 in, so that wider cloth saves nothing"},
-	{"dress, a-line, sleeveless", "bodice: {fit: close}\n    skirt: {shape: a-line, length: 65}\n    parts: [{kind: neck facing}]", ""},
-	{"dress, straight, long sleeves", "bodice: {fit: close}\n    sleeve: {}\n    skirt: {shape: straight, length: 65}\n    parts: [{kind: neck facing}]", ""},
-	{"shirt dress", "bodice: {fit: shirt, front: opening, below_waist: 60, back: fold}\n    sleeve: {style: shirt}\n    parts: [{kind: collar}, {kind: cuff}]", ""},
-	{"tunic", "bodice: {fit: easy, below_waist: 40, back: fold}\n    sleeve: {reach: elbow}\n    parts: [{kind: neck facing}]", ""},
-	{"shirt, long sleeves", "bodice: {fit: shirt, front: opening, below_waist: 24, back: fold}\n    sleeve: {style: shirt}\n    parts: [{kind: collar}, {kind: cuff}]", ""},
-	{"dress, gathered skirt", "bodice: {fit: close}\n    parts: [{kind: gathered skirt, depth: 65, fullness: 1.8}, {kind: neck facing}]", ""},
+	{"skirt of six gores", "skirt: {shape: gored, gores: 6, length: 75}\n    parts: [{kind: waistband}]",
+		"at 45 in the gores lie in two rows, at 60 in nearly in one"},
+	{"half circle skirt", "skirt: {shape: half circle, length: 60, panel_width: 90}\n    parts: [{kind: waistband}]",
+		"its panels fall into fewer rows at 60 in"},
+	{"pleated skirt", "skirt: {shape: knife pleated, length: 65}\n    parts: [{kind: waistband}]",
+		"its panels are a metre wide, one to a width at 45 and at 60 in, so that wider cloth saves nothing"},
+	{"dress, a-line, sleeveless", "bodice: {fit: close}\n    skirt: {shape: a-line, length: 65}\n    parts: [{kind: " +
+		"neck facing}]", ""},
+	{"dress, straight, long sleeves", "bodice: {fit: close}\n    sleeve: {}\n    skirt: {shape: straight, length: " +
+		"65}\n    parts: [{kind: neck facing}]", ""},
+	{"shirt dress", "bodice: {fit: shirt, front: opening, below_waist: 60, back: fold}\n    sleeve: {style: shirt}\n    " +
+		"parts: [{kind: collar}, {kind: cuff}]", ""},
+	{"tunic", "bodice: {fit: easy, below_waist: 40, back: fold}\n    sleeve: {reach: elbow}\n    parts: [{kind: " +
+		"neck facing}]", ""},
+	{"shirt, long sleeves", "bodice: {fit: shirt, front: opening, below_waist: 24, back: fold}\n    sleeve: {style: " +
+		"shirt}\n    parts: [{kind: collar}, {kind: cuff}]", ""},
+	{"dress, gathered skirt", "bodice: {fit: close}\n    parts: [{kind: gathered skirt, depth: 65, fullness: 1.8}, " +
+		"{kind: neck facing}]", ""},
 	{"kaftan", "straight_cut: {shape: kaftan}", ""},
 	{"kimono", "straight_cut: {shape: kimono}", ""},
 }
 
 // apartByHand are those that are far from it with hand laying alone.
 var apartByHand = map[string]string{
-	"kaftan": "it lies 17 cm above the chart with hand laying and without, but with it in the next row, which is 1/8 yd from " +
-		"its neighbour where the one before is 1/4 yd",
+	"kaftan": "it lies 17 cm above the chart with hand laying and without, but with it in the next row, which is " +
+		"1/8 yd from its neighbour where the one before is 1/4 yd",
 }
 
 // From 45 in to 60 in the lengths found shorten as those of the
@@ -191,8 +215,8 @@ func TestWidthsConvertAsInTheChart(t *testing.T) {
 		narrow, wide := laidOn(t, all, 45, cloth.EitherWay), laidOn(t, all, 60, cloth.EitherWay)
 		byHand := stepsApart(narrow.Need(), wide.Need())
 		away := stepsApart(narrow.Need()-narrow.HandLaying, wide.Need()-wide.HandLaying)
-		rows = append(rows, fmt.Sprintf("%-30s 45 in %5.0f mm, 60 in %5.0f mm: %+.2f steps from the chart, %+.2f without hand laying",
-			garment.name, narrow.Need(), wide.Need(), byHand, away))
+		rows = append(rows, fmt.Sprintf("%-30s 45 in %5.0f mm, 60 in %5.0f mm: %+.2f steps from the chart, %+.2f without "+
+			"hand laying", garment.name, narrow.Need(), wide.Need(), byHand, away))
 		if math.Abs(away) <= 1 {
 			within++
 		}
@@ -211,7 +235,8 @@ func TestWidthsConvertAsInTheChart(t *testing.T) {
 // charted are the columns 44-45 in and 58-60 in of the extension-service fabric
 // conversion chart (Rutgers Cooperative Extension, as reprinted at
 // sewwithsarah.com, "Fabric conversion chart"), in eighths of a yard.
-var charted = [][2]float64{{11, 8}, {13, 10}, {14, 11}, {17, 13}, {18, 14}, {20, 15}, {22, 16}, {23, 18}, {25, 19}, {27, 21}, {29, 22}, {31, 23}}
+var charted = [][2]float64{{11, 8}, {13, 10}, {14, 11}, {17, 13}, {18, 14}, {20, 15}, {22, 16}, {23, 18}, {25, 19},
+	{27, 21}, {29, 22}, {31, 23}}
 
 // stepsApart is how far a length at 60 in lies from what the chart makes of that at
 // 45 in, in steps of the chart.

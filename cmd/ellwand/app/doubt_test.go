@@ -17,7 +17,8 @@ func TestDerivedMeasurementsAreDoubted(t *testing.T) {
 		file, err := job.Parse("blouse.yaml", []byte("job: a\nunits: cm\nbody:\n  bust_girth: 92\n  waist_girth: 76\n  "+
 			"neck_base_girth: 38\n  back_neck_point_to_waist: 41.5\n  shoulder_length: 12.5\n  across_back_width: 35.5\n  "+
 			"across_front_width: 33.5\n  scye_depth: 21.5\n  upper_arm_girth: 29\n  wrist_girth: 16\n"+more+
-			"garments:\n  - name: blouse\n    bodice: {}\n    sleeve: {}\n    pieces: [{name: pocket, width: 12, height: 14, cloth: "+
+			"garments:\n  - name: blouse\n    bodice: {}\n    sleeve: {}\n    pieces: [{name: pocket, width: 12, height: "+
+			"14, cloth: "+
 			"lining}]\ncloths:\n  - {name: shell, width: 140}\n  - {name: lining, width: 140}\n"))
 		require.NoError(t, err)
 		work, err := file.Resolve()
@@ -39,8 +40,9 @@ func TestDerivedMeasurementsAreDoubted(t *testing.T) {
 // The width is doubted until it is measured, and a search that was cut short more than
 // a whole one.
 func TestWhatIsDoubted(t *testing.T) {
-	file, err := job.Parse("a.yaml", []byte("job: a\nunits: cm\ngarments:\n  - name: b\n    pieces: [{name: c, width: 20, "+
-		"height: 30, cut: 7}]\ncloths:\n  - {name: shell, width: 90}\n  - {name: lining, width: 90, width_measured: yes}\n"))
+	file, err := job.Parse("a.yaml",
+		[]byte("job: a\nunits: cm\ngarments:\n  - name: b\n    pieces: [{name: c, width: 20, "+
+			"height: 30, cut: 7}]\ncloths:\n  - {name: shell, width: 90}\n  - {name: lining, width: 90, width_measured: yes}\n"))
 	require.NoError(t, err)
 	file.Garments[0].Pieces[0].Cloth = "shell"
 	file.Garments[0].Pieces = append(file.Garments[0].Pieces, file.Garments[0].Pieces[0])
@@ -64,5 +66,6 @@ func TestWhatIsDoubted(t *testing.T) {
 	one := found[1]
 	one.Amount.Bound = one.Amount.Taken / 2
 	whole := newDoubter(work, Search{})
-	assert.Less(t, whole.rangeOf(one.Cloth, one.Amount, false).Doubts[0].Less, whole.rangeOf(one.Cloth, one.Amount, true).Doubts[0].Less)
+	assert.Less(t, whole.rangeOf(one.Cloth, one.Amount, false).Doubts[0].Less,
+		whole.rangeOf(one.Cloth, one.Amount, true).Doubts[0].Less)
 }

@@ -101,7 +101,8 @@ func documentOf(work *job.Work) steps.Document {
 	document := steps.Document{Title: work.Title(), Unit: work.Unit}
 	for _, made := range work.Garments {
 		document.Garments = append(document.Garments, steps.Garment{
-			Name: made.Name, Body: made.Body, Pieces: made.Pieces, Sheets: made.Sheets, Truing: made.Truing, Derived: made.Derived,
+			Name: made.Name, Body: made.Body, Pieces: made.Pieces, Sheets: made.Sheets, Truing: made.Truing,
+			Derived: made.Derived,
 		})
 	}
 	return document

@@ -46,8 +46,8 @@ func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search 
 
 // layOn finds the lays of one cloth: of all its garments together, and where those are
 // all that is asked also from each by itself.
-func (s *solver) layOn(ctx context.Context, work *job.Work, c cloth.Cloth, options plan.Options, watch Watch) (Estimated,
-	error) {
+func (s *solver) layOn(ctx context.Context, work *job.Work, c cloth.Cloth, options plan.Options,
+	watch Watch) (Estimated, error) {
 	options.Progress, options.Workers = watch.on(c), s.search.Workers
 	all := work.PiecesOf(c.Name)
 	got, err := s.find(ctx, c, all, options)

@@ -14,8 +14,8 @@ import (
 
 // fit asks whether a remnant is enough: from the store where that was asked before, or
 // where what is kept of the cloth that is bought goes onto it; otherwise by searching.
-func (f finder) fit(ctx context.Context, there remnant.Remnant, all []pieces.Piece, options plan.Options) (remnant.Result,
-	error) {
+func (f finder) fit(ctx context.Context, there remnant.Remnant, all []pieces.Piece,
+	options plan.Options) (remnant.Result, error) {
 	return f.fitFor(ctx, "a remnant", there, all, options)
 }
 

@@ -19,9 +19,11 @@ var forbidden = map[string][]string{
 	".":       {"github.com/spf13/cobra", "cmd/ellwand/screen", "cmd/ellwand/report", "cmd/ellwand/files", "go-pretty"},
 	"store":   {"github.com/spf13/cobra", "cmd/ellwand/"},
 	"packing": {"github.com/spf13/cobra", "cmd/ellwand/", "ellwand/fabric", "ellwand/draft"},
-	"../job": {"github.com/spf13/cobra", "cmd/ellwand/app", "cmd/ellwand/words", "cmd/ellwand/report", "cmd/ellwand/screen",
+	"../job": {"github.com/spf13/cobra", "cmd/ellwand/app", "cmd/ellwand/words", "cmd/ellwand/report",
+		"cmd/ellwand/screen",
 		"cmd/ellwand/files", "cmd/ellwand/failure"}, // the limits are all that it takes from there
-	"../words":       {"github.com/spf13/cobra", "cmd/ellwand/screen", "cmd/ellwand/report", "cmd/ellwand/files", "go-pretty"},
+	"../words": {"github.com/spf13/cobra", "cmd/ellwand/screen", "cmd/ellwand/report", "cmd/ellwand/files",
+		"go-pretty"},
 	"../report":      {"github.com/spf13/cobra", "cmd/ellwand/screen", "cmd/ellwand/files", "go-pretty"},
 	"../screen":      {"github.com/spf13/cobra", "cmd/ellwand/files"},
 	"../files":       {"github.com/spf13/cobra", "cmd/ellwand/app", "cmd/ellwand/screen"},

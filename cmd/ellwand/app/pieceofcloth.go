@@ -146,7 +146,8 @@ func (q RemnantQuestion) otherThan(piece PieceOfCloth, work *job.Work, offer job
 		return nil, err
 	}
 	a, b := out.Cloth, piece.Cloth
-	if out.Length == piece.Length && a.Straighten == b.Straighten && a.HandLaying == b.HandLaying && a.Shrinkage == b.Shrinkage {
+	if out.Length == piece.Length && a.Straighten == b.Straighten && a.HandLaying == b.HandLaying &&
+		a.Shrinkage == b.Shrinkage {
 		return nil, nil
 	}
 	return &out, nil

@@ -47,7 +47,8 @@ func PreparePrinting(drafted Drafted, seams string, paper paper.Paper, paperName
 		return nil, err
 	}
 	first := drafted.First()
-	return &Printing{Paper: paper, PaperName: paperName, title: first.Title(), youngest: first.Youngest, figures: figures}, nil
+	return &Printing{Paper: paper, PaperName: paperName, title: first.Title(), youngest: first.Youngest,
+		figures: figures}, nil
 }
 
 // chooseSeams has the figures draw the seam lines of the size asked for.
@@ -56,7 +57,8 @@ func chooseSeams(figures []sheet.Figure, works []*job.Work, seams string) error 
 		return nil
 	}
 	if !slices.ContainsFunc(works, func(work *job.Work) bool { return work.Size == seams }) {
-		return refuse("%s %s is none of the sizes that are printed; name it in %s as well", ArgumentSeams, seams, ArgumentSizes)
+		return refuse("%s %s is none of the sizes that are printed; name it in %s as well", ArgumentSeams, seams,
+			ArgumentSizes)
 	}
 	for i, f := range figures {
 		at := slices.IndexFunc(f.Sizes, func(d sheet.Drawn) bool { return d.Piece.Size == seams })
@@ -91,5 +93,6 @@ func (p *Printing) Pack(ctx context.Context, search Search) (Printed, error) {
 		return Printed{}, err
 	}
 	plane, tiling := layout.Plane()
-	return Printed{Title: p.title, Pages: pages, Pieces: len(layout.Figures), Sheets: tiling.Sheets(plane), Ended: ended}, nil
+	return Printed{Title: p.title, Pages: pages, Pieces: len(layout.Figures), Sheets: tiling.Sheets(plane),
+		Ended: ended}, nil
 }

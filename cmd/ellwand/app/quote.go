@@ -67,8 +67,8 @@ func IsPriced(work *job.Work) (priced, several bool) {
 // QuotedOn gives the plan of each cloth of a job as it is quoted: on the cheapest offer,
 // or of those named the cheapest; without names, on the offer that it was last quoted on.
 // With the name of a cloth it gives that one's alone.
-func QuotedOn(ctx context.Context, work *job.Work, only string, offers []string, search Search, watch Watch) ([]Estimated,
-	error) {
+func QuotedOn(ctx context.Context, work *job.Work, only string, offers []string, search Search,
+	watch Watch) ([]Estimated, error) {
 	if len(offers) == 0 {
 		offers = offersQuoted(work, search)
 	}

@@ -44,15 +44,19 @@ func TestRefusedCallsArgumentsAsAsked(t *testing.T) {
 	_, offer := quotedCloths(resolved(t, priceTheLining), []string{"stall"})
 	_, widths := OneWidthEach(work, []float64{1, 2, 3})
 	for want, err := range map[string]error{
-		"the job has 2 cloths; say which one the piece is of: <cloth> shell or <cloth> lining":                                     several,
-		`<cloth> "silk": the job has no such cloth; it has shell and lining`:                                                       unknown,
-		"x.yaml:8: no cloth has a length; add length: to the cloth that is there already, or ask with <cloth> shell <length> 1.6m": none,
-		`x.yaml:9: the length of cloth "lining" is not known; add length: to it, or ask with <length> 1.6m`:                        lengthless,
-		`x.yaml:8: cloth "shell" has 2 widths; say which one the piece has: <width> 140cm`:                                         wide,
-		"x.yaml:9: no cloth has a price, so there is nothing to reckon; give the job a currency, and the cloth a price or offers":  unpriced,
-		`x.yaml:9: cloth "lining" has no price; add currency: at the top level, and to the cloth a price such as: price: 18.50`:    unquoted,
-		`<offer> "stall": the job has no such offer; it has: shell, 140 cm; shell, 90 cm; lining`:                                  offer,
-		"<widths> names 3 widths, but the job has 2 cloths; give one width for all, or one for each":                               widths,
+		"the job has 2 cloths; say which one the piece is of: <cloth> shell or " +
+			"<cloth> lining": several,
+		`<cloth> "silk": the job has no such cloth; it has shell and lining`: unknown,
+		"x.yaml:8: no cloth has a length; add length: to the cloth that is there already, or ask with <cloth> shell " +
+			"<length> 1.6m": none,
+		`x.yaml:9: the length of cloth "lining" is not known; add length: to it, or ask with <length> 1.6m`: lengthless,
+		`x.yaml:8: cloth "shell" has 2 widths; say which one the piece has: <width> 140cm`:                  wide,
+		"x.yaml:9: no cloth has a price, so there is nothing to reckon; give the job a currency, and the cloth a " +
+			"price or offers": unpriced,
+		`x.yaml:9: cloth "lining" has no price; add currency: at the top level, and to the cloth a price such as: price: 18.50`: unquoted,
+		`<offer> "stall": the job has no such offer; it has: shell, 140 cm; shell, 90 cm; lining`:                               offer,
+		"<widths> names 3 widths, but the job has 2 cloths; give one width for all, or " +
+			"one for each": widths,
 	} {
 		var refused *Refused
 		require.True(t, errors.As(err, &refused), "%v", err)

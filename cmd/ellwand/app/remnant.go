@@ -128,8 +128,8 @@ func fit(ctx context.Context, q remnant.Question, search Search, watch Watch) (r
 
 // proven looks whether a no that takes something off for straightening holds
 // where nothing is. Where it does not, it is no proof.
-func proven(ctx context.Context, onThread remnant.Question, no remnant.Result, search Search, watch Watch) (remnant.Result,
-	error) {
+func proven(ctx context.Context, onThread remnant.Question, no remnant.Result, search Search,
+	watch Watch) (remnant.Result, error) {
 	out, err := fit(ctx, onThread, search, watch)
 	if err != nil || out.Answer == remnant.TooLittle {
 		return out, err

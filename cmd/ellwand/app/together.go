@@ -8,7 +8,8 @@ import (
 
 // together lays the garments of one cloth one by one as well, where there are several,
 // and searches once more where that came out shorter.
-func (s *solver) together(ctx context.Context, work *job.Work, name string, whole problem, found answer) (answer, error) {
+func (s *solver) together(ctx context.Context, work *job.Work, name string, whole problem,
+	found answer) (answer, error) {
 	var each []problem
 	for _, single := range singles(work, name) {
 		each = append(each, aloneOn(whole.cloth, single))

@@ -68,7 +68,8 @@ func TestJournalIsFinished(t *testing.T) {
 		fmt.Sprintf(".ellwand-%s-%d-1%s", machine(), process, journalEnd))))
 
 	require.NoError(t, written(t, at("next"), "next"))
-	for name, want := range map[string]string{"renamed": "new", "old": "new", "new": "new", "changed": "old", "next": "next"} {
+	for name, want := range map[string]string{"renamed": "new", "old": "new", "new": "new", "changed": "old",
+		"next": "next"} {
 		assert.Equal(t, want, content(t, at(name)), name)
 	}
 	entries, err := os.ReadDir(folder)

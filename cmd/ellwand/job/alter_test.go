@@ -53,7 +53,8 @@ func TestShortened(t *testing.T) {
 		shorter, err := file.Shortened(s, 50)
 		require.NoError(t, err)
 		for _, name := range map[string][]string{
-			"skirt skirt": {"front skirt"}, "dress sleeve": {"sleeve"}, "dress gathered skirt": {"gathered skirt front"}, "shift trousers": {"front trousers"}, "tunic whole": {"front bodice"},
+			"skirt skirt": {"front skirt"}, "dress sleeve": {"sleeve"}, "dress gathered skirt": {"gathered skirt front"},
+			"shift trousers": {"front trousers"}, "tunic whole": {"front bodice"},
 		}[s.Garment+" "+s.Part] {
 			assert.InDelta(t, heightOf(t, work, name)-50, heightOf(t, shorter, name), 1, "%s of %s", name, s.Garment)
 		}

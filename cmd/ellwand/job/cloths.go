@@ -98,7 +98,8 @@ func (r *resolver) emptyCloths() {
 	for i, offer := range r.work.Cloths {
 		if len(r.work.PiecesOf(offer.Cloth.Name)) == 0 {
 			r.fault(strict.Top("cloths").Entry(i), strict.Unused,
-				"nothing is cut from cloth %q; name it in a garment's cloth, a piece's cloth or cut_from, or remove it", offer.Cloth.Name)
+				"nothing is cut from cloth %q; name it in a garment's cloth, a piece's cloth or cut_from, or remove it",
+				offer.Cloth.Name)
 		}
 	}
 }
@@ -143,7 +144,8 @@ func (r *resolver) matches(path Path, offer *Offer, all []pieces.Piece) {
 	for k, asked := range offer.Cloth.Repeat.Matches {
 		means := func(name marks.Name) bool {
 			words := strict.Plain(asked.String())
-			return words == strict.Plain(name.String()) || name.Seam() != seams.None && words == strict.Plain(name.Seam().String())
+			return words == strict.Plain(name.String()) ||
+				name.Seam() != seams.None && words == strict.Plain(name.Seam().String())
 		}
 		before := len(found)
 		for _, name := range known {

@@ -39,13 +39,18 @@ func TestEncodings(t *testing.T) {
 
 func TestWhatIsNoTextIsRefusedWithItsPlace(t *testing.T) {
 	for want, data := range map[string][]byte{
-		"job.yaml:2: character 5 of the line is a NUL; write it anew, and save the file as UTF-8": []byte("job: ø\nunit\x00s: cm\n"),
-		"job.yaml:3: character 3 of the line is the byte FF, which is not UTF-8":                  []byte("job: ø\n\n  \xffs: cm\n"),
-		"job.yaml:1: the file is UTF-16 without a mark that says so; save it as UTF-8":            inUTF16(binary.LittleEndian, boxJob),
-		"job.yaml:1: the file is marked as UTF-16, but ends within a character":                   append(inUTF16(binary.BigEndian, "\ufeff"+boxJob), 'a'),
-		"job.yaml:1: character 4 of the line is half of a character":                              {0xff, 0xfe, 'j', 0, 'o', 0, 'b', 0, 0x00, 0xd8},
-		"job.yaml:1: the file is empty":                                                           []byte("---\n---\n"),
-		"a file holds one job":                                                                    []byte(boxJob + "---\njob: Two\n"),
+		"job.yaml:2: character 5 of the line is a NUL; write it anew, and save the " +
+			"file as UTF-8": []byte("job: ø\nunit\x00s: cm\n"),
+		"job.yaml:3: character 3 of the line is the byte FF, which " +
+			"is not UTF-8": []byte("job: ø\n\n  \xffs: cm\n"),
+		"job.yaml:1: the file is UTF-16 without a mark that says so; save " +
+			"it as UTF-8": inUTF16(binary.LittleEndian, boxJob),
+		"job.yaml:1: the file is marked as UTF-16, but ends within " +
+			"a character": append(inUTF16(binary.BigEndian, "\ufeff"+boxJob), 'a'),
+		"job.yaml:1: character 4 of the line is half of a character": {0xff, 0xfe, 'j', 0, 'o',
+			0, 'b', 0, 0x00, 0xd8},
+		"job.yaml:1: the file is empty": []byte("---\n---\n"),
+		"a file holds one job":          []byte(boxJob + "---\njob: Two\n"),
 	} {
 		_, err := Parse("job.yaml", data)
 		assert.ErrorContains(t, err, want)
@@ -57,7 +62,8 @@ func TestDecimalCommaBetweenBraces(t *testing.T) {
 		"entry 1: between braces a comma parts two entries; write width: 10.5":    "{name: panel, width: 10,5, height: 97}",
 		"entry 1: between braces a comma parts two entries; write height: 9.5 cm": "{name: panel, width: 10, height: 9,5 cm}",
 	} {
-		_, err := Parse("job.yaml", []byte("job: Box\nunits: cm\ngarments:\n  - name: box\n    pieces:\n      - "+piece+"\ncloths: [{name: shell, width: 100}]\n"))
+		_, err := Parse("job.yaml", []byte("job: Box\nunits: cm\ngarments:\n  - name: box\n    pieces:\n      - "+
+			piece+"\ncloths: [{name: shell, width: 100}]\n"))
 		assert.ErrorContains(t, err, want)
 		assert.ErrorContains(t, err, "job.yaml:6: ")
 	}

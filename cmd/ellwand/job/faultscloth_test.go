@@ -27,7 +27,8 @@ var clothFaults = []refusedJob{
 	{"no centre line", onCloth("    width: 140\n    repeat:\n      across: 5\n      →centre: [cuff]\n"),
 		"on which line is the centre to lie?"},
 	{"centred on no stripe",
-		onCloth("    width: 140\n    repeat:\n      along: 5\n      centre_line: 10\n      →centre: [cuff]\n"), "pieces can only be centred on stripes along the cloth"},
+		onCloth("    width: 140\n    repeat:\n      along: 5\n      centre_line: 10\n      →centre: [cuff]\n"),
+		"pieces can only be centred on stripes along the cloth"},
 	{"centred stranger", onCloth("    width: 140\n    repeat:\n      across: 5\n      centre_line: 10\n      " +
 		"centre:\n        →- collar\n"), `there is no piece "collar" to be centred`},
 	{"matched stranger", onCloth("    width: 140\n    repeat:\n      along: 5\n      match:\n        →- hood\n"),
@@ -79,7 +80,8 @@ var moneyFaults = []refusedJob{
 		priced("cloths:\n  - name: shell\n    offers:\n      - name: Stall\n        width: 140\n        price: 10\n   " +
 			"     →remnant_price: 5\n"), "has a remnant_price without the length"},
 	{"remnant without price",
-		priced("cloths:\n  - name: shell\n    offers:\n      →- {name: Stall, width: 140, price: 10, remnant: 2 m}\n"), "the remnant_price is missing"},
+		priced("cloths:\n  - name: shell\n    offers:\n      →- {name: Stall, width: 140, price: 10, remnant: 2 m}\n"),
+		"the remnant_price is missing"},
 	{"date", priced("quote:\n  →date: tomorrow\n" + pricedCloth), `the date is "tomorrow"`},
 	{"valid before its date", priced("quote:\n  date: 2026-05-01\n  →valid_until: 2026-04-01\n" + pricedCloth),
 		"before its own date"},
@@ -95,7 +97,8 @@ var moneyFaults = []refusedJob{
 	{"nameless notion", priced("quote:\n  notions:\n    →- {price: 3}\n" + pricedCloth), "the notion has no name"},
 	{"notion without price", priced("quote:\n  notions:\n    →- {name: zip}\n" + pricedCloth),
 		`the price of "zip" is missing`},
-	{"count of a notion", priced("quote:\n  notions:\n    - name: zip\n      price: 3\n      →count: few\n" + pricedCloth), `the count of "zip"`},
+	{"count of a notion", priced("quote:\n  notions:\n    - name: zip\n      price: 3\n      →count: few\n" +
+		pricedCloth), `the count of "zip"`},
 	{"no making", priced("quote:\n  making:\n    →- {name: fitting}\n" + pricedCloth),
 		"the making has neither hours nor a sum"},
 	{"making twice", priced("quote:\n  making:\n    - hours: 2\n      rate: 20\n      →sum: 50\n" + pricedCloth),

@@ -78,5 +78,6 @@ var partFaults = []refusedJob{
 	{"interfacing cut", onBlouse("    bodice: {}\n    interfacings:\n      - of: [front bodice]\n        →cut: 0\n"),
 		"interfacing: cut is"},
 	{"interfacing reduced",
-		onBlouse("    bodice: {}\n    interfacings:\n      - of: [front bodice]\n        →reduce: -1\n"), "what the allowances of the interfacing are reduced by is -1"},
+		onBlouse("    bodice: {}\n    interfacings:\n      - of: [front bodice]\n        →reduce: -1\n"),
+		"what the allowances of the interfacing are reduced by is -1"},
 }

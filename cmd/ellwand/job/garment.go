@@ -85,7 +85,8 @@ func (r *resolver) garment(path Path, garment Garment, above allowances) bool {
 	made.Pieces = append(made.Pieces, handmade...)
 	if len(made.Pieces) == 0 {
 		r.fault(path, strict.Missing,
-			"garment %s has no pieces; give it a bodice, a skirt, trousers, a straight_cut, parts, pieces or a pattern", quoted(garment.Name))
+			"garment %s has no pieces; give it a bodice, a skirt, trousers, a straight_cut, parts, pieces or a pattern",
+			quoted(garment.Name))
 	}
 	r.uniqueNames(path, garment, made)
 	r.work.Garments = append(r.work.Garments, made)

@@ -91,7 +91,8 @@ func TestCornersOfLay(t *testing.T) {
 		file, err := Parse("x.yaml", []byte("job: a\nunits: cm\n"))
 		require.NoError(t, err)
 		r := newResolver(file)
-		assert.Equal(t, want, r.withinLays(strict.Top("garments"), Made{Quantity: quantity, Pieces: []pieces.Piece{piece}}), "%d", quantity)
+		assert.Equal(t, want, r.withinLays(strict.Top("garments"), Made{Quantity: quantity, Pieces: []pieces.Piece{piece}}),
+			"%d", quantity)
 	}
 }
 

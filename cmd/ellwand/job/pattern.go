@@ -29,8 +29,8 @@ func (f *File) pattern(name string) (*patternfile.File, error) {
 }
 
 // fromPattern makes the pieces of the file that a garment names.
-func (r *resolver) fromPattern(path Path, garment Garment, made string, cloth string, widths allowances) ([]pieces.Piece,
-	[]patternfile.Sewn) {
+func (r *resolver) fromPattern(path Path, garment Garment, made string, cloth string,
+	widths allowances) ([]pieces.Piece, []patternfile.Sewn) {
 	if garment.Pattern == nil {
 		return nil, nil
 	}
@@ -132,8 +132,8 @@ func altered(drafted, piece pieces.Piece) []draft.Row {
 		if !ok || e.Name == piece.Fold || math.Abs(before.Path.Length()-e.Path.Length()) < same {
 			continue
 		}
-		out = append(out, draft.SewnRow(draft.Sewn{Seam: e.Name.String(), Of: piece.Name + ", altered", Length: e.Path.Length(),
-			Against: "as drafted", Other: before.Path.Length()}))
+		out = append(out, draft.SewnRow(draft.Sewn{Seam: e.Name.String(), Of: piece.Name + ", altered",
+			Length: e.Path.Length(), Against: "as drafted", Other: before.Path.Length()}))
 	}
 	return out
 }
@@ -146,8 +146,8 @@ func SewnRows(all []patternfile.Sewn, size string) []draft.Row {
 		if size != "" {
 			s.Name += ", size " + size
 		}
-		out = append(out, draft.SewnRow(draft.Sewn{Seam: s.Name, Of: s.Of, Length: s.Length, Against: s.Against, Other: s.Other,
-			Ease: s.Ease, Accuracy: s.Accuracy, AtCut: s.AtCut}))
+		out = append(out, draft.SewnRow(draft.Sewn{Seam: s.Name, Of: s.Of, Length: s.Length, Against: s.Against,
+			Other: s.Other, Ease: s.Ease, Accuracy: s.Accuracy, AtCut: s.AtCut}))
 	}
 	return out
 }
@@ -156,7 +156,8 @@ func SewnRows(all []patternfile.Sewn, size string) []draft.Row {
 // size table.
 func (f *File) isDrafted() bool {
 	return slices.ContainsFunc(f.Garments, func(g Garment) bool {
-		return g.Bodice != nil || g.Sleeve != nil || g.Skirt != nil || g.Trousers != nil || g.StraightCut != nil || len(g.Parts) > 0
+		return g.Bodice != nil || g.Sleeve != nil || g.Skirt != nil || g.Trousers != nil || g.StraightCut != nil ||
+			len(g.Parts) > 0
 	})
 }
 

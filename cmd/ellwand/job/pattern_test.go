@@ -88,7 +88,8 @@ func jobWith(t *testing.T, pieces, text string) (*Work, error) {
 const skirtCloths = "cloths: [{name: shell, width: 140}, {name: interfacing, width: 90}]\n"
 
 func TestPatternOfAJob(t *testing.T) {
-	work, err := jobWith(t, paperSkirt, "job: a\nunits: cm\nsize: 40\ngarments: [{name: skirt, quantity: 2, pattern: skirt.yaml}]\n"+skirtCloths)
+	work, err := jobWith(t, paperSkirt, "job: a\nunits: cm\nsize: 40\ngarments: [{name: skirt, quantity: 2, pattern: "+
+		"skirt.yaml}]\n"+skirtCloths)
 	require.NoError(t, err)
 	all := work.PiecesOf("shell")
 	require.Len(t, all, 4)
@@ -99,7 +100,8 @@ func TestPatternOfAJob(t *testing.T) {
 	require.Len(t, work.Garments[0].Truing.Rows, 1)
 	assert.InDelta(t, -320, work.Garments[0].Truing.Rows[0].Difference, 1e-9)
 
-	sized, err := jobWith(t, paperSkirt, "job: a\nunits: cm\ngarments: [{name: skirt, pattern: {file: skirt.yaml, size: 38}}]\n"+skirtCloths)
+	sized, err := jobWith(t, paperSkirt,
+		"job: a\nunits: cm\ngarments: [{name: skirt, pattern: {file: skirt.yaml, size: 38}}]\n"+skirtCloths)
 	require.NoError(t, err)
 	assert.InDelta(t, 400, sized.PiecesOf("shell")[1].Edges[0].Path.Length(), 1e-9)
 }
@@ -131,7 +133,8 @@ func TestPatternRefused(t *testing.T) {
 // A drafted piece that was written out and altered takes its place; what it differs
 // in is told.
 func TestAlteredPieceInPlaceOfTheDrafted(t *testing.T) {
-	const draft = "job: a\nunits: cm\nsize: 12\ntable: women\ngarments: [{name: skirt, skirt: {}%s}]\ncloths: [{name: shell, width: 140}]\n"
+	const draft = "job: a\nunits: cm\nsize: 12\ntable: women\ngarments: [{name: skirt, skirt: {}%s}]\ncloths: [{name: " +
+		"shell, width: 140}]\n"
 	plain, err := Parse("job.yaml", []byte(strings.Replace(draft, "%s", "", 1)))
 	require.NoError(t, err)
 	work, err := plain.Resolve()
@@ -145,7 +148,8 @@ func TestAlteredPieceInPlaceOfTheDrafted(t *testing.T) {
 	made := altered.Garments[0]
 	require.Len(t, made.Pieces, len(work.Garments[0].Pieces))
 	assert.Equal(t, []string{front.Name}, made.Replaced)
-	assert.Contains(t, strings.Join(altered.Notes, "\n"), "the front skirt is that of the pattern, in place of the drafted one")
+	assert.Contains(t, strings.Join(altered.Notes, "\n"),
+		"the front skirt is that of the pattern, in place of the drafted one")
 	rows := made.Truing.Rows
 	assert.Equal(t, "front skirt, altered", rows[len(rows)-1].Of)
 	for _, p := range made.Pieces {

@@ -55,7 +55,8 @@ quote:
 // A rate of 0 is a rate: what is made for nothing.
 func TestRateOfNothing(t *testing.T) {
 	work, err := resolve(t, "job: Gift\nunits: cm\ncurrency: EUR\nquote: {rate: 0}\ngarments:\n"+
-		"  - {name: bag, making: {hours: 2}, pieces: [{name: side, width: 30, height: 40}]}\ncloths: [{name: shell, width: 90, price: 9}]\n")
+		"  - {name: bag, making: {hours: 2}, pieces: [{name: side, width: 30, height: 40}]}\ncloths: [{name: shell, "+
+		"width: 90, price: 9}]\n")
 	require.NoError(t, err)
 	require.Len(t, work.Quote.Making, 1)
 	assert.Equal(t, 120, work.Quote.Making[0].Minutes)
@@ -76,7 +77,8 @@ func TestPricedJob(t *testing.T) {
 	require.Len(t, offers, 2)
 	assert.Equal(t, quote.Offer{Name: "Crepe", Price: &quote.Price{Money: 2450, Per: measure.Metre},
 		Cloth: cloth.Cloth{Name: "shell", Width: 1500, Selvedge: 10, Nap: cloth.OneWay, Step: 100, Minimum: 500,
-			HandLaying: cloth.UsualHandLaying, Safety: cloth.Addition{Share: 0.05}, Shrinkage: cloth.Shrinkage{Warp: 0.03}}}, offers[0])
+			HandLaying: cloth.UsualHandLaying, Safety: cloth.Addition{Share: 0.05}, Shrinkage: cloth.Shrinkage{Warp: 0.03}}},
+		offers[0])
 	assert.Equal(t, &quote.Price{Money: 1800, Per: measure.Yard}, offers[1].Price)
 	assert.Equal(t, &quote.Remnant{Length: 2400, Price: 3000, Straighten: 20}, offers[1].Remnant)
 	assert.Equal(t, cloth.EitherWay, offers[1].Cloth.Nap)
@@ -114,32 +116,44 @@ cloths: [{name: shell, widths: [45, 60], price: 12.5, safety: 4 in}]
 
 func TestPricesRefuse(t *testing.T) {
 	const start = "job: a\nunits: cm\ngarments: [{name: g, pieces: [{name: p, width: 5, height: 6}]"
-	for text, want := range map[string]string{
-		start + "}]\ncloths: [{name: c, width: 90, price: 12}]\n":                                                            "is in no currency; add a line at the top level, such as: currency: EUR",
-		start + "}]\ncurrency: gold\ncloths: [{name: c, width: 90, price: 12}]\n":                                            "is not a currency",
-		start + "}]\ncurrency: EUR\ncloths: [{name: c, width: 90, price: 12.345}]\n":                                         "has 3 decimals, and EUR has 2",
-		start + "}]\ncurrency: EUR\ncloths: [{name: c, width: 90, price: 12 per cm}]\n":                                      "priced by the metre or the yard",
-		start + "}]\ncurrency: EUR\ncloths: [{name: c, offers: [{name: a, width: 90}]}]\n":                                   `offer "a" has no price`,
-		start + "}]\ncurrency: EUR\ncloths: [{name: c, offers: [{name: a, price: 9}]}]\n":                                    `offer "a": the width is missing`,
-		start + "}]\ncurrency: EUR\ncloths: [{name: c, width: 90, offers: [{name: a, price: 9}, {name: A, price: 8}]}]\n":    "two offers named",
-		start + "}]\ncurrency: EUR\ncloths: [{name: c, width: 90, offers: [{name: a, remnant_price: 9}]}]\n":                 "without the length of the remnant",
-		start + "}]\ncurrency: EUR\ncloths: [{name: c, width: 90, safety: lots}]\n":                                          "the safety",
-		start + ", for: [Imke]}]\ncloths: [{name: c, width: 90}]\n":                                                          "the job has no wearers",
-		start + ", for: [Imka]}]\nwearers: [{name: Imke, size: 12, table: women}]\ncloths: [{name: c, width: 90}]\n":         "did you mean Imke?",
-		start + "}]\nsize: 12\ntable: women\nwearers: [{name: I, size: 12, table: women}]\ncloths: [{name: c, width: 90}]\n": "remove the one at the top",
-		start + "}]\nwearers: [{name: I, size: 13, table: women}]\ncloths: [{name: c, width: 90}]\n":                         "x.yaml:4: the table",
-		start + "}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\nquote: {tax: {name: VAT}}\n":                             "the tax has no rate",
-		start + "}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\nquote: {deposit: 140 %}\n":                               "cannot be more than the whole",
-		start + "}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\nquote: {date: 2.3.2026}\n":                               "write year-month-day",
-		start + "}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\nquote: {valid_until: 2026-05-01, valid_days: 3}\n":       "keep one of them",
-		start + ", making: {hours: a day}}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\nquote: {rate: 20}\n":             "write them such as 6.5 or 6:30",
-		start + ", making: {hours: 2}}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\n":                                    "the rate of the making is missing",
-		start + ", making: {hours: 2, sum: 3}}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\n":                            "both hours and a sum",
-		start + ", making: {}}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\n":                                            "neither hours nor a sum",
-		start + ", notions: [{name: zip, price: -1}]}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\nquote: {rate: 20}\n":  "is not an amount",
-		start + ", notions: [{name: zip, count: 0, price: 1}]}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\n":            "whole number from 1",
+	for _, c := range []struct{ job, fault string }{
+		{start + "}]\ncloths: [{name: c, width: 90, price: 12}]\n",
+			"is in no currency; add a line at the top level, such as: currency: EUR"},
+		{start + "}]\ncurrency: gold\ncloths: [{name: c, width: 90, price: 12}]\n", "is not a currency"},
+		{start + "}]\ncurrency: EUR\ncloths: [{name: c, width: 90, price: 12.345}]\n", "has 3 decimals, and EUR has 2"},
+		{start + "}]\ncurrency: EUR\ncloths: [{name: c, width: 90, price: 12 per cm}]\n", "priced by the metre or the yard"},
+		{start + "}]\ncurrency: EUR\ncloths: [{name: c, offers: [{name: a, width: 90}]}]\n", `offer "a" has no price`},
+		{start + "}]\ncurrency: EUR\ncloths: [{name: c, offers: [{name: a, price: 9}]}]\n",
+			`offer "a": the width is missing`},
+		{start + "}]\ncurrency: EUR\ncloths: [{name: c, width: 90, offers: [{name: a, price: 9}, {name: A, price: 8}]}]\n",
+			"two offers named"},
+		{start + "}]\ncurrency: EUR\ncloths: [{name: c, width: 90, offers: [{name: a, remnant_price: 9}]}]\n",
+			"without the length of the remnant"},
+		{start + "}]\ncurrency: EUR\ncloths: [{name: c, width: 90, safety: lots}]\n", "the safety"},
+		{start + ", for: [Imke]}]\ncloths: [{name: c, width: 90}]\n", "the job has no wearers"},
+		{start + ", for: [Imka]}]\nwearers: [{name: Imke, size: 12, table: women}]\ncloths: [{name: c, width: 90}]\n",
+			"did you mean Imke?"},
+		{start + "}]\nsize: 12\ntable: women\nwearers: [{name: I, size: 12, table: women}]\ncloths: [{name: c, " +
+			"width: 90}]\n", "remove the one at the top"},
+		{start + "}]\nwearers: [{name: I, size: 13, table: women}]\ncloths: [{name: c, width: 90}]\n", "x.yaml:4: the table"},
+		{start + "}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\nquote: {tax: {name: VAT}}\n", "the tax has no rate"},
+		{start + "}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\nquote: {deposit: 140 %}\n",
+			"cannot be more than the whole"},
+		{start + "}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\nquote: {date: 2.3.2026}\n", "write year-month-day"},
+		{start + "}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\nquote: {valid_until: 2026-05-01, valid_days: 3}\n",
+			"keep one of them"},
+		{start + ", making: {hours: a day}}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\nquote: {rate: 20}\n",
+			"write them such as 6.5 or 6:30"},
+		{start + ", making: {hours: 2}}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\n",
+			"the rate of the making is missing"},
+		{start + ", making: {hours: 2, sum: 3}}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\n", "both hours and a sum"},
+		{start + ", making: {}}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\n", "neither hours nor a sum"},
+		{start + ", notions: [{name: zip, price: -1}]}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\nquote: " +
+			"{rate: 20}\n", "is not an amount"},
+		{start + ", notions: [{name: zip, count: 0, price: 1}]}]\ncloths: [{name: c, width: 90}]\ncurrency: EUR\n",
+			"whole number from 1"},
 	} {
-		_, err := resolve(t, text)
-		assert.ErrorContains(t, err, want)
+		_, err := resolve(t, c.job)
+		assert.ErrorContains(t, err, c.fault)
 	}
 }

@@ -31,11 +31,14 @@ func TestSlipsAreQuestioned(t *testing.T) {
 	for _, tt := range []struct{ was, slip, want string }{
 		{"width: 45,", "width: 140,", `x.yaml:20: cloth "shell" is 140 in wide, and cloth is mostly sold 31 1/2 in to 72 13/16 in wide; was 140 cm meant?`},
 		{"width: 45,", "width: 14 1/2,", "x.yaml:20: cloth \"shell\" is 14 1/2 in wide"},
-		{"shoulder_to_wrist: 23 1/4", "shoulder_to_wrist: 13 1/4", "x.yaml:8: a shoulder to wrist of 13 1/4 in hardly goes with a bust girth of 36 in"},
+		{"shoulder_to_wrist: 23 1/4", "shoulder_to_wrist: 13 1/4",
+			"x.yaml:8: a shoulder to wrist of 13 1/4 in hardly goes with a bust girth of 36 in"},
 		{"shoulder_to_wrist: 23 1/4", "shoulder_to_wrist: 13 1/4", "was 23 1/4 in meant?"},
 		{"depth: 2 1/2", "depth: 8", "x.yaml:15: a cuff 8 in deep is unusual; was 8 cm meant?"},
-		{"{kind: cuff, depth: 2 1/2}", "{kind: cuff, length: 18}", "x.yaml:15: a cuff 18 in long joins a seam that takes one of 7 15/16 in; was 8 in meant?"},
-		{"{name: collar, width: 16, height: 3}", "{name: mandarin collar, width: 9, height: 1 1/2}", "x.yaml:17: a mandarin collar 9 in long joins a seam"},
+		{"{kind: cuff, depth: 2 1/2}", "{kind: cuff, length: 18}",
+			"x.yaml:15: a cuff 18 in long joins a seam that takes one of 7 15/16 in; was 8 in meant?"},
+		{"{name: collar, width: 16, height: 3}", "{name: mandarin collar, width: 9, height: 1 1/2}",
+			"x.yaml:17: a mandarin collar 9 in long joins a seam"},
 		{"{name: collar, width: 16, height: 3}", "{name: collar, width: 6, height: 3}", "was 16 in meant?"},
 		{"seams: 5/8", "seams: 5", "x.yaml:18: an allowance of 5 in at seams is much"},
 		{"gap: 0", "gap: 3", "a gap between pieces of 3 in is unusual; was 3 cm meant?"},
@@ -52,8 +55,8 @@ func TestSlipsAreQuestioned(t *testing.T) {
 func TestEitherMeasurementIsQuestioned(t *testing.T) {
 	got := questionsOf(t, "job: a\nunits: in\nbody:\n  bust_girth: 27\n  waist_girth: 30\ngarments:\n  - name: skirt\n"+
 		"    skirt: {}\ncloths:\n  - {name: shell, width: 45}\n")
-	assert.Equal(t, []string{"x.yaml:5: a waist girth of 30 in hardly goes with a bust girth of 27 in (the women's table has " +
-		"about 20 11/16 in): was 20 in, or a bust girth of 37 in meant?"}, got)
+	assert.Equal(t, []string{"x.yaml:5: a waist girth of 30 in hardly goes with a bust girth of 27 in (the " +
+		"women's table has about 20 11/16 in): was 20 in, or a bust girth of 37 in meant?"}, got)
 }
 
 // Nothing is asked about the example jobs and the starter.

@@ -11,7 +11,8 @@ import (
 func TestVariantsInTheJobFile(t *testing.T) {
 	resolve := func(bodice, sleeve string) Made {
 		file, err := Parse("job.yaml",
-			[]byte("job: shirt\nunits: cm\nsize: 12\ntable: women\ngarments:\n  - {name: shirt, bodice: "+bodice+", sleeve: "+sleeve+"}\ncloths: [{name: shell, width: 140}]\n"))
+			[]byte("job: shirt\nunits: cm\nsize: 12\ntable: women\ngarments:\n  - {name: shirt, bodice: "+bodice+", sleeve: "+
+				sleeve+"}\ncloths: [{name: shell, width: 140}]\n"))
 		require.NoError(t, err)
 		work, err := file.Resolve()
 		require.NoError(t, err)

@@ -94,7 +94,8 @@ func (r *resolver) knownWearers(path Path, garment Garment, all []wearer) {
 	for i, name := range garment.For {
 		if _, found := strict.KnownAs(string(name), names); !found && len(names) == 0 {
 			r.fault(path.Key("for").Entry(i), strict.Unknown,
-				"garment %s is for %s, but the job has no wearers; list them at the top under wearers:", quoted(garment.Name), quoted(name))
+				"garment %s is for %s, but the job has no wearers; list them at the top under wearers:", quoted(garment.Name),
+				quoted(name))
 		} else if !found {
 			r.fault(path.Key("for").Entry(i), strict.Unknown, "garment %s is for %s, who is not under wearers:; %s",
 				quoted(garment.Name), quoted(name), strict.Hint(string(name), names))

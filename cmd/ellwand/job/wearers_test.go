@@ -24,7 +24,8 @@ func TestYoungestWearer(t *testing.T) {
 		{"a short woman", "size: 12\ntable: women\nbody: {height: 148}", safety.PerhapsChild},
 		{"a tall one", "size: 12\ntable: women\nbody: {height: 178}", safety.Adult},
 		{"in inches", `body: {height: 58 in, bust girth: 36 in, waist girth: 29 in, hip girth: 38 in}`, safety.PerhapsChild},
-		{"mother and child", "wearers: [{name: Imke, size: 12, table: women}, {name: Tomasz, body: {" + small + "}}]", safety.PerhapsChild},
+		{"mother and child", "wearers: [{name: Imke, size: 12, table: women}, {name: Tomasz, body: {" + small + "}}]",
+			safety.PerhapsChild},
 		{"two children", "wearers: [{name: Imke, size: 116, table: children}, {name: Tomasz, body: {" + small + "}}]",
 			safety.Child},
 	} {

@@ -22,7 +22,8 @@ func TestNumber(t *testing.T) {
 func TestSeed(t *testing.T) {
 	var seed Seed
 	for text, want := range map[string]string{
-		"-1": "a seed cannot be negative", "x": "write a whole number", "0x1": "write a whole number", "": "write a whole number",
+		"-1": "a seed cannot be negative", "x": "write a whole number", "0x1": "write a whole number",
+		"":                     "write a whole number",
 		"99999999999999999999": "too large for a seed",
 	} {
 		assert.ErrorContains(t, seed.Set(text), want, text)

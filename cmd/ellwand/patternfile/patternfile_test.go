@@ -63,7 +63,8 @@ func TestRead(t *testing.T) {
 	all, sewn, err := file.OfSize("", Alone())
 	require.NoError(t, err)
 	require.Len(t, all, 4)
-	assert.Equal(t, []string{"interfacing", "shell", "shell", ""}, []string{all[0].Cloth, all[1].Cloth, all[2].Cloth, all[3].Cloth})
+	assert.Equal(t, []string{"interfacing", "shell", "shell", ""},
+		[]string{all[0].Cloth, all[1].Cloth, all[2].Cloth, all[3].Cloth})
 	front := all[2]
 	assert.Equal(t, "centre front", front.Fold.String())
 	assert.Equal(t, 2., front.Accuracy, "that of readings of a tape")
@@ -88,24 +89,35 @@ func TestRefused(t *testing.T) {
 		{"an unknown key", begin + "  - {nam: a}", `x.yaml:4: unknown key "nam" in pieces, entry 1; did you mean name?`},
 		{"no shape", piece, `x.yaml:4: piece "front" has no shape`},
 		{"two shapes", piece + "    width: 3\n    height: 3\n    outline: [[0, 0], [1, 0], [0, 1]]", "has a shape twice"},
-		{"no allowance", piece + "    outline: [[0, 0], [10, 0], [0, 10]]", `does not say of its edge "edge 1" whether the outline includes`},
-		{"a wrong edge", piece + "    allowance: {sid: 1, seams: 1}\n    outline:\n      - {corner: [0, 0], edge: side}\n      - [10, 0]\n      - [0, 10]",
+		{"no allowance", piece + "    outline: [[0, 0], [10, 0], [0, 10]]",
+			`does not say of its edge "edge 1" whether the outline includes`},
+		{"a wrong edge", piece + "    allowance: {sid: 1, seams: 1}\n    outline:\n      - {corner: [0, 0], edge: " +
+			"side}\n      - [10, 0]\n      - [0, 10]",
 			`has no edge "sid" to give an allowance to; did you mean side?`},
-		{"a crossing", piece + "    allowance: 1\n    outline: [[0, 0], [10, 10], [10, 0], [0, 10]]", "crosses or touches itself"},
-		{"a point twice", piece + "    allowance: 1\n    outline: [[0, 0], [10, 0], [10, 0], [0, 10]]", "x.yaml:6: piece \"front\": point 3: it lies on the point before it"},
+		{"a crossing", piece + "    allowance: 1\n    outline: [[0, 0], [10, 10], [10, 0], [0, 10]]",
+			"crosses or touches itself"},
+		{"a point twice", piece + "    allowance: 1\n    outline: [[0, 0], [10, 0], [10, 0], [0, 10]]",
+			"x.yaml:6: piece \"front\": point 3: it lies on the point before it"},
 		{"one number", piece + "    allowance: 1\n    outline: [[0, 0], [10], [0, 10]]", "point 2: a point has two numbers"},
-		{"three controls", piece + "    allowance: 1\n    outline:\n      - {corner: [0, 0], bezier: [[1, 1], [2, 2], [3, 3]]}\n      - [10, 0]\n      - [0, 10]",
+		{"three controls", piece + "    allowance: 1\n    outline:\n      - {corner: [0, 0], bezier: [[1, 1], [2, 2], " +
+			"[3, 3]]}\n      - [10, 0]\n      - [0, 10]",
 			"x.yaml:7: piece \"front\": point 1: a Bezier curve has two control points"},
-		{"corner and curve", piece + "    allowance: 1\n    outline: [{corner: [0, 0], curve: [1, 1]}]", "is a corner: [x, y] or a curve"},
+		{"corner and curve", piece + "    allowance: 1\n    outline: [{corner: [0, 0], curve: [1, 1]}]",
+			"is a corner: [x, y] or a curve"},
 		{"too few readings", piece + "    allowance: unknown\n    offsets: {length: 60, every: 10, across: [28, 27, 26]}",
 			`across: from the lower corner, at 0 cm, to the upper, at 60 cm, there are 7 readings (at 0 cm, 10 cm, ... 50 cm and 60 cm), but it has 3`},
-		{"no step", piece + "    allowance: unknown\n    offsets: {length: 60, across: [28, 27, 26]}", "it is not said how far apart the readings are"},
-		{"across the fold", piece + "    allowance: unknown\n    fold: side\n    outline:\n      - {corner: [0, 0], edge: hem}\n      - {corner: [10, 0], edge: side}\n      - [5, 30]\n      - [0, 30]",
+		{"no step", piece + "    allowance: unknown\n    offsets: {length: 60, across: [28, 27, 26]}",
+			"it is not said how far apart the readings are"},
+		{"across the fold", piece + "    allowance: unknown\n    fold: side\n    outline:\n      - {corner: [0, 0], " +
+			"edge: hem}\n      - {corner: [10, 0], edge: side}\n      - [5, 30]\n      - [0, 30]",
 			"the fold edge runs along the warp"},
-		{"a notch off its edge", piece + "    width: 3\n    height: 4\n    notches: [{edge: top, at: 5}]", "lies 5 cm along the edge \"top\", which is only 3 cm long"},
+		{"a notch off its edge", piece + "    width: 3\n    height: 4\n    notches: [{edge: top, at: 5}]",
+			"lies 5 cm along the edge \"top\", which is only 3 cm long"},
 		{"an odd pair", piece + "    width: 3\n    height: 4\n    pair: yes", "is a pair, but 1 are cut"},
-		{"twice", begin + "  - {name: a, width: 1, height: 2}\n  - {name: A, width: 1, height: 2}", `x.yaml:5: two pieces are named "A"`},
-		{"a seam of no piece", piece + "    width: 3\n    height: 4\nseams: [{name: side, of: {front: left}, to: {bak: left}}]",
+		{"twice", begin + "  - {name: a, width: 1, height: 2}\n  - {name: A, width: 1, height: 2}",
+			`x.yaml:5: two pieces are named "A"`},
+		{"a seam of no piece", piece + "    width: 3\n    height: 4\nseams: [{name: side, of: {front: left}, to: " +
+			"{bak: left}}]",
 			`seam side: there is no piece "bak"`},
 		{"not a number", piece + "    allowance: 1\n    outline: [[0, 0], [.nan, 0], [0, 10]]", "point 2: "},
 	}
@@ -189,9 +201,11 @@ func TestRoundTripOfDrawnPieces(t *testing.T) {
 			case 2:
 				rest = ", edge: side " + string(rune('a'+i))
 			}
-			text.WriteString("      - {" + kind + ": [" + numberText(reach*math.Cos(angle)) + ", " + numberText(reach*math.Sin(angle)) + "]" + rest + "}\n")
+			text.WriteString("      - {" + kind + ": [" + numberText(reach*math.Cos(angle)) + ", " +
+				numberText(reach*math.Sin(angle)) + "]" + rest + "}\n")
 		}
-		text.WriteString("    allowance: " + rapid.SampledFrom([]string{"15", "unknown", "included 2.5"}).Draw(t, "allowance") + "\n")
+		text.WriteString("    allowance: " +
+			rapid.SampledFrom([]string{"15", "unknown", "included 2.5"}).Draw(t, "allowance") + "\n")
 		file, err := Parse("x.yaml", []byte(text.String()))
 		require.NoError(t, err, text.String())
 		all, _, err := file.OfSize("", Alone())
@@ -209,7 +223,8 @@ func numberText(x float64) string { return number(x) }
 func FuzzParse(f *testing.F) {
 	f.Add([]byte(skirt))
 	f.Add([]byte("pieces_file: 1\nunits: in\npieces: [{name: a, width: 3 1/2, height: 2, fold: left}]"))
-	f.Add([]byte("pieces_file: 1\nunits: mm\npieces: [{name: a, outline: [[0, 0], [9, 0], [0, 9]], allowance: add, cut: {x: 3}}]"))
+	f.Add([]byte("pieces_file: 1\nunits: mm\npieces: [{name: a, outline: [[0, 0], [9, 0], [0, 9]], allowance: add, " +
+		"cut: {x: 3}}]"))
 	f.Fuzz(func(t *testing.T, text []byte) {
 		file, err := Parse("x.yaml", text)
 		if err != nil {

@@ -18,7 +18,8 @@ type Point []Measure
 // JSONSchema asks for two lengths.
 func (Point) JSONSchema() *jsonschema.Schema {
 	two := uint64(2)
-	return &jsonschema.Schema{Type: "array", Items: &jsonschema.Schema{Ref: "#/$defs/Measure"}, MinItems: &two, MaxItems: &two}
+	return &jsonschema.Schema{Type: "array", Items: &jsonschema.Schema{Ref: "#/$defs/Measure"}, MinItems: &two,
+		MaxItems: &two}
 }
 
 // Cut is a number, or one for each cloth.

@@ -127,7 +127,8 @@ func pieceOf(piece pieces.Piece) (Piece, error) {
 	}
 	box := outline.Bound()
 	return Piece{
-		Name: piece.Name, Cloth: piece.Cloth, Kind: piece.Kind.String(), Cut: piece.Cut, Pair: piece.Pair, Fold: piece.Fold.String(),
+		Name: piece.Name, Cloth: piece.Cloth, Kind: piece.Kind.String(), Cut: piece.Cut, Pair: piece.Pair,
+		Fold:    piece.Fold.String(),
 		WidthMM: tidy(box.Max[0] - box.Min[0]), HeightMM: tidy(box.Max[1] - box.Min[1]),
 	}, nil
 }

@@ -39,8 +39,9 @@ func PlansOf(work *job.Work, plans []app.Planned, files []string) Plans {
 	out := Plans{Job: work.Name}
 	for i, plan := range plans {
 		one := Plan{
-			Cloth: plan.Cloth.Name, Lay: plan.Lay.String(), Mark: plan.Mark, SinceQuote: changes[plan.SinceQuote], LengthMM: tidy(plan.Taken),
-			BuyMM: tidy(plan.Buy), Pieces: len(plan.Pieces), File: files[i], Ended: endedOf(plan.Ended),
+			Cloth: plan.Cloth.Name, Lay: plan.Lay.String(), Mark: plan.Mark, SinceQuote: changes[plan.SinceQuote],
+			LengthMM: tidy(plan.Taken),
+			BuyMM:    tidy(plan.Buy), Pieces: len(plan.Pieces), File: files[i], Ended: endedOf(plan.Ended),
 			FoundEarlier: plan.Kept,
 		}
 		if plan.InsteadOf != nil {

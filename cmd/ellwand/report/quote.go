@@ -57,7 +57,8 @@ func QuoteOf(q quote.Quote) Quote {
 	money := q.Currency.Plain
 	out := Quote{
 		Number: q.Number, Job: q.Job, Client: q.Client, Date: q.Date.Format(time.DateOnly), Currency: q.Currency.Code(),
-		Subtotal: money(q.Subtotal), Total: money(q.Total), Deposit: money(q.DepositSum), Balance: money(q.Balance), Ended: endedOf(q.Ended),
+		Subtotal: money(q.Subtotal), Total: money(q.Total), Deposit: money(q.DepositSum), Balance: money(q.Balance),
+		Ended: endedOf(q.Ended),
 	}
 	if !q.ValidUntil.IsZero() {
 		out.ValidUntil = q.ValidUntil.Format(time.DateOnly)

@@ -54,7 +54,8 @@ func printTruing(w io.Writer, truing draft.Report, unit measure.Unit) {
 	say := unit.System().Size
 	t := Table("seam", "of", "length", "against", "length", "difference", "verdict")
 	for _, r := range truing.Rows {
-		t.AppendRow(Row(r.Seam, r.Of, say(r.OfLength), r.Against, say(r.AgainstLength), say(r.Difference), r.Verdict.In(unit)))
+		t.AppendRow(Row(r.Seam, r.Of, say(r.OfLength), r.Against, say(r.AgainstLength), say(r.Difference),
+			r.Verdict.In(unit)))
 	}
 	fmt.Fprintf(w, "%s\nwhat is normal:\n", t.In(w))
 	said := map[string]bool{}

@@ -38,8 +38,8 @@ func printWidths(w io.Writer, work *job.Work, needs []app.Estimated) {
 	var notes []string
 	for _, found := range needs {
 		chosen, width := found.Lays[found.Chosen], work.Format(found.Cloth.Width)
-		t.AppendRow(Row(width, words.Buy(found.Cloth, chosen), words.Between(found.Cloth, found.Range), work.FormatLong(found.Amount.Taken),
-			provenLeast(work, chosen), chosen.Lay.String()))
+		t.AppendRow(Row(width, words.Buy(found.Cloth, chosen), words.Between(found.Cloth, found.Range),
+			work.FormatLong(found.Amount.Taken), provenLeast(work, chosen), chosen.Lay.String()))
 		for _, note := range words.Notes(chosen) {
 			notes = append(notes, width+": "+note)
 		}

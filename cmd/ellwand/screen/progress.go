@@ -52,8 +52,8 @@ func (p *Progress) Count(title string, done, all int, elapsed time.Duration) {
 	}
 	const width = 24
 	left := elapsed * time.Duration(all-done) / time.Duration(done)
-	p.draw(fmt.Sprintf("%s [%-*s] %d of %d, about %.0f s left", title, width, strings.Repeat("=", width*done/all), done, all,
-		left.Seconds()))
+	p.draw(fmt.Sprintf("%s [%-*s] %d of %d, about %.0f s left", title, width, strings.Repeat("=", width*done/all), done,
+		all, left.Seconds()))
 }
 
 // Trying shows what is being tried.

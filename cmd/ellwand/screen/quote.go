@@ -65,8 +65,8 @@ func toBuy(q quote.Quote) string {
 	var out []string
 	for _, cloth := range q.Cloths {
 		offer := cloth.Option.Offer
-		out = append(out, fmt.Sprintf("%s of %s, %s wide", q.Units.Bought(offer.Cloth, cloth.Option.Bought), nameOf(cloth.Option),
-			q.Units.Short(offer.Cloth.Width)))
+		out = append(out, fmt.Sprintf("%s of %s, %s wide", q.Units.Bought(offer.Cloth, cloth.Option.Bought),
+			nameOf(cloth.Option), q.Units.Short(offer.Cloth.Width)))
 	}
 	return "Buy " + strings.Join(out, ", and ")
 }

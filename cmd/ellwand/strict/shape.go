@@ -142,7 +142,8 @@ func (s *shape) sequence(node ast.Node, want reflect.Type, path Path) {
 
 func (s *shape) scalar(node ast.Node, path Path) {
 	switch node.(type) {
-	case *ast.StringNode, *ast.IntegerNode, *ast.FloatNode, *ast.BoolNode, *ast.LiteralNode, *ast.InfinityNode, *ast.NanNode:
+	case *ast.StringNode, *ast.IntegerNode, *ast.FloatNode, *ast.BoolNode, *ast.LiteralNode, *ast.InfinityNode,
+		*ast.NanNode:
 		s.withinText(path, node.GetToken().Position.Line, Written(node))
 	default:
 		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should be a single value, but is %s", s.place(path),

@@ -31,8 +31,10 @@ func TestInterrupts(t *testing.T) {
 	}{
 		{syscall.SIGINT, []string{"estimate", blouse, "--effort", "long", "--anew"}, "to buy"},
 		{syscall.SIGTERM, []string{"estimate", blouse, "--effort", "long", "--anew", "--json"}, `"ended_early": true`},
-		{syscall.SIGHUP, []string{"marker", blouse, "--effort", "long", "--anew", "-o", filepath.Join(home, "plan.pdf")}, "is drawn in"},
-		{syscall.SIGINT, []string{"remnant", blouse, "--cloth", "shell", "--length", "105cm", "--time", "20m", "--effort", "long", "--anew"},
+		{syscall.SIGHUP, []string{"marker", blouse, "--effort", "long", "--anew", "-o", filepath.Join(home, "plan.pdf")},
+			"is drawn in"},
+		{syscall.SIGINT, []string{"remnant", blouse, "--cloth", "shell", "--length", "105cm", "--time", "20m", "--effort",
+			"long", "--anew"},
 			"ended early"},
 	}
 	for _, tt := range tests {

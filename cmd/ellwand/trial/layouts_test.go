@@ -36,7 +36,8 @@ func exampleLayouts(t *testing.T) map[string]layoutfile.File {
 				plain.Width = offer.Widths[0]
 			}
 			striped, handled := plain, plain
-			striped.Repeat = cloth.Repeat{Along: 60, Across: 48, CentreLine: 30, Centred: []string{work.PiecesOf(plain.Name)[0].Name}}
+			striped.Repeat = cloth.Repeat{Along: 60, Across: 48, CentreLine: 30,
+				Centred: []string{work.PiecesOf(plain.Name)[0].Name}}
 			handled.Gap, handled.Nap = 4, cloth.Nap(i%3)
 			handled.Flaws = []cloth.Flaw{cloth.RoundFlaw("stain", orb.Point{300, 450}, 25), cloth.BandFlaw("faded edge", 0, 14)}
 			for kind, one := range map[string]cloth.Cloth{"plain": plain, "striped": striped, "handled": handled} {

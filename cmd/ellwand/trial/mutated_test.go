@@ -196,7 +196,8 @@ func tried(t *testing.T, text []byte, words []string) tally {
 	run.Env = append(os.Environ(), "XDG_CACHE_HOME="+filepath.Join(home, "cache"), "TMPDIR="+home)
 	_ = run.Run() // the status says it
 	usage := run.ProcessState.SysUsage().(*syscall.Rusage)
-	result := tally{status: run.ProcessState.ExitCode(), took: run.ProcessState.UserTime() + run.ProcessState.SystemTime(), memory: usage.Maxrss}
+	result := tally{status: run.ProcessState.ExitCode(),
+		took: run.ProcessState.UserTime() + run.ProcessState.SystemTime(), memory: usage.Maxrss}
 	blame := func(what string) string {
 		return fmt.Sprintf("%s: %q\n%s\n---\n%s", what, words, said.String(), text)
 	}

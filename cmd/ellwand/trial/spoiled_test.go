@@ -72,13 +72,15 @@ func TestSpoiledLayoutsAreRefused(t *testing.T) {
 
 var spoilings = []spoiling{
 	{"over the end", func(f *layoutfile.File) bool { return moved(f, last(f), 40, 0) }, "hangs over the edge or the end"},
-	{"over the selvedge", func(f *layoutfile.File) bool { return moved(f, 0, 0, -f.Width) }, "hangs over the edge or the end"},
+	{"over the selvedge", func(f *layoutfile.File) bool { return moved(f, 0, 0, -f.Width) },
+		"hangs over the edge or the end"},
 	{"one over another", func(f *layoutfile.File) bool {
 		a, b := twoAlike(f)
 		return b > 0 && moved(f, b, f.Pieces[a].Outline.Bound().Min[0]-f.Pieces[b].Outline.Bound().Min[0],
 			f.Pieces[a].Outline.Bound().Min[1]-f.Pieces[b].Outline.Bound().Min[1])
 	}, "lie over one another"},
-	{"too near", func(f *layoutfile.File) bool { _, b := twoAlike(f); f.Gap = 1e4; return b > 0 }, "apart, and the gap is"},
+	{"too near", func(f *layoutfile.File) bool { _, b := twoAlike(f); f.Gap = 1e4; return b > 0 },
+		"apart, and the gap is"},
 	{"one too few", func(f *layoutfile.File) bool { f.Pieces = f.Pieces[1:]; return true }, "come out of the lay, and"},
 	{"one too many asked", func(f *layoutfile.File) bool { f.Asked[0].Count++; return true }, "come out of the lay, and"},
 	{"two right", func(f *layoutfile.File) bool {
@@ -106,7 +108,8 @@ var spoilings = []spoiling{
 	}, "lies against the nap"},
 	{"against the nap of its garment", func(f *layoutfile.File) bool {
 		return f.Nap == "one way per garment" && firstLaid(f, func(i int, l layoutfile.Laid) bool {
-			others := slices.IndexFunc(f.Pieces, func(o layoutfile.Laid) bool { return o.Garment == l.Garment && o.Piece != l.Piece })
+			others := slices.IndexFunc(f.Pieces,
+				func(o layoutfile.Laid) bool { return o.Garment == l.Garment && o.Piece != l.Piece })
 			return others >= 0 && !l.OnFold && turned(f, i, 180)
 		})
 	}, "lies against the nap of"},
@@ -145,10 +148,15 @@ var spoilings = []spoiling{
 		f.ClothFlaws = append(f.ClothFlaws, layoutfile.Flaw{Name: "hole", Outline: hole})
 		return true
 	}, "lies on hole of the cloth"},
-	{"on a place not to be used", func(f *layoutfile.File) bool { f.Flaws = append(f.Flaws, middleOf(f.Pieces[0])); return true },
+	{"on a place not to be used", func(f *layoutfile.File) bool {
+		f.Flaws = append(f.Flaws, middleOf(f.Pieces[0]))
+		return true
+	},
 		"lies on a place of the lay that may not be used"},
-	{"off the stripes across", func(f *layoutfile.File) bool { return mismatched(f, "along", orb.Point{20, 20}) }, "off the repeat along"},
-	{"off the stripes along", func(f *layoutfile.File) bool { return mismatched(f, "across", orb.Point{20, 20}) }, "off the repeat across"},
+	{"off the stripes across", func(f *layoutfile.File) bool { return mismatched(f, "along", orb.Point{20, 20}) },
+		"off the repeat along"},
+	{"off the stripes along", func(f *layoutfile.File) bool { return mismatched(f, "across", orb.Point{20, 20}) },
+		"off the repeat across"},
 	{"centre off its line", func(f *layoutfile.File) bool {
 		if f.Repeat == nil || f.Repeat.Across == 0 || len(f.Repeat.Centred) == 0 {
 			return false
@@ -156,7 +164,8 @@ var spoilings = []spoiling{
 		f.Repeat.CentreLine += 7
 		return true
 	}, "off its line of the repeat"},
-	{"part ends too soon", func(f *layoutfile.File) bool { f.Parts[len(f.Parts)-1].End -= 30; return true }, "hangs over the edge or the end"},
+	{"part ends too soon", func(f *layoutfile.File) bool { f.Parts[len(f.Parts)-1].End -= 30; return true },
+		"hangs over the edge or the end"},
 	{"part ends too late", func(f *layoutfile.File) bool { f.Parts[0].End += f.Length; return true }, "runs from"},
 	{"fold elsewhere", func(f *layoutfile.File) bool {
 		return firstPart(f, func(p *layoutfile.Part) bool {
@@ -174,8 +183,12 @@ var spoilings = []spoiling{
 			return isDouble
 		})
 	}, "right sides down"},
-	{"a ply turned over", func(f *layoutfile.File) bool { f.Parts[0].Plies[0].RightSide = "down"; return true }, "cannot be down"},
-	{"a ply beside the cloth", func(f *layoutfile.File) bool { f.Parts[0].Plies[0].OnCloth.Y -= f.ClothWidth; return true }, "reaches over the edge of the cloth"},
+	{"a ply turned over", func(f *layoutfile.File) bool { f.Parts[0].Plies[0].RightSide = "down"; return true },
+		"cannot be down"},
+	{"a ply beside the cloth", func(f *layoutfile.File) bool {
+		f.Parts[0].Plies[0].OnCloth.Y -= f.ClothWidth
+		return true
+	}, "reaches over the edge of the cloth"},
 	{"two plies of one place", func(f *layoutfile.File) bool {
 		return firstPart(f, func(p *layoutfile.Part) bool {
 			if len(p.Plies) != 2 {
@@ -197,6 +210,7 @@ var spoilings = []spoiling{
 		}
 		return true
 	}, "has not the outline that was asked"},
-	{"another piece", func(f *layoutfile.File) bool { f.Pieces[0].Name = "gusset"; return true }, "is not the piece that it says"},
+	{"another piece", func(f *layoutfile.File) bool { f.Pieces[0].Name = "gusset"; return true },
+		"is not the piece that it says"},
 	{"a later form", func(f *layoutfile.File) bool { f.Version++; return true }, "format version"},
 }

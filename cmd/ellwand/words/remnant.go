@@ -102,7 +102,8 @@ func enough(work *job.Work, a app.RemnantAnswer, why bool) []string {
 		out = append(out, fmt.Sprintf("Left over: a clean end of %s over the whole width. The largest free rectangle "+
 			"is %s along by %s across; "+
 			"it begins %s from the cut end and %s from the edge.",
-			work.Format(spare.CleanEnd), work.Format(spare.Length), work.Format(spare.Width), work.Format(spare.X), work.Format(spare.Y)))
+			work.Format(spare.CleanEnd), work.Format(spare.Length), work.Format(spare.Width), work.Format(spare.X),
+			work.Format(spare.Y)))
 	}
 	return append(append(out, left(work, a)...), words.Notes(laid)...)
 }

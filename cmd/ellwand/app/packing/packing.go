@@ -135,7 +135,8 @@ func triesOf(items []layout.Item, sheet paper.Paper) []try {
 
 // pack lays the figures on a strip so many sheets wide; the strip runs down
 // the plane.
-func (t try) pack(ctx context.Context, figures []sheet.Figure, items []layout.Item, options Options) (sheet.Layout, layout.Layout, error) {
+func (t try) pack(ctx context.Context, figures []sheet.Figure, items []layout.Item,
+	options Options) (sheet.Layout, layout.Layout, error) {
 	problem := t.problem(items)
 	result, err := nest.Solve(ctx, problem,
 		nest.Options{Passes: options.Passes, Seed: options.Seed, Workers: options.Workers})
