@@ -1,0 +1,59 @@
+package svgin
+
+import (
+	"fmt"
+	"math"
+	"strings"
+)
+
+// pixels in each unit of CSS [source.SVG]. A font's own size is not known: what
+// is given in it is taken as of 16 pixels, as browsers do without more.
+var pixels = map[string]float64{
+	"": 1, "px": 1, "in": 96, "cm": 96 / 2.54, "mm": 96 / 25.4, "q": 96 / 101.6, "pt": 96.0 / 72, "pc": 16,
+	"em": 16, "rem": 16, "ex": 8,
+}
+
+// length in units of the drawing; a percentage is one of the whole.
+func length(text string, whole float64) (float64, error) {
+	s := scanner{text: strings.TrimSpace(text)}
+	x, err := s.number()
+	if err != nil {
+		return 0, err
+	}
+	unit := strings.ToLower(strings.TrimSpace(s.text[s.at:]))
+	if unit == "%" {
+		return x / 100 * whole, nil
+	}
+	size, ok := pixels[unit]
+	if !ok {
+		return 0, fmt.Errorf("%q is no length", text)
+	}
+	return x * size, nil
+}
+
+// view is the size of the viewport in units of the drawing, that percentages are of.
+type view struct{ width, height float64 }
+
+func (v view) diagonal() float64 { return math.Hypot(v.width, v.height) / math.Sqrt2 }
+
+// across, down and about read a length of an element, 0 where it is not given.
+func (v view) across(n *node, key string) (float64, error) { return n.length(key, v.width) }
+func (v view) down(n *node, key string) (float64, error)   { return n.length(key, v.height) }
+func (v view) about(n *node, key string) (float64, error)  { return n.length(key, v.diagonal()) }
+
+func (n *node) length(key string, whole float64) (float64, error) {
+	text, ok := n.attr[key]
+	if !ok || strings.TrimSpace(text) == "" || strings.TrimSpace(text) == "auto" {
+		return 0, nil
+	}
+	x, err := length(text, whole)
+	if err != nil {
+		return 0, n.fault("%s: %w", key, err)
+	}
+	return x, nil
+}
+
+// fault of the element, with its line.
+func (n *node) fault(format string, args ...any) error {
+	return fmt.Errorf("line %d: <%s> "+format, append([]any{n.line, n.name}, args...)...)
+}
