@@ -6,6 +6,9 @@ import (
 	"strings"
 )
 
+// Pixel of CSS in mm: 96 to the inch [source.SVG].
+const Pixel = 25.4 / 96
+
 // pixels in each unit of CSS [source.SVG]. A font's own size is not known: what
 // is given in it is taken as of 16 pixels, as browsers do without more.
 var pixels = map[string]float64{

@@ -10,9 +10,6 @@ import (
 	"ellwand/pieces/linework"
 )
 
-// Pixel of CSS in mm: 96 to the inch [source.SVG].
-const Pixel = 25.4 / 96
-
 // Lines of a drawing. What is not shown (display: none, definitions) is left out; y runs
 // up from the lower edge of the drawing. A unit of the options counts where the file
 // does not say its size, or says it in pixels; else those are 96 to the inch. The errors
