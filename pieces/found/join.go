@@ -1,10 +1,139 @@
 package found
 
+import (
+	"math"
+	"slices"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces"
+	"ellwand/pieces/geometry"
+)
+
 // Flattening, mm, is how far chords may lie from a curve that is neither an arc of a
 // circle nor a Bezier curve, such as that of an ellipse [source.OwnChoice].
 const Flattening = 0.01
 
-// Drawing joins the lines of the sheet to outlines. The errors are *TooMuch.
+// closedLine is an outline on a sheet with what it is called.
+type closedLine struct {
+	path  pieces.Path
+	ring  orb.Ring
+	box   orb.Bound
+	area  float64
+	group string
+	name  string
+	// outer is the smallest outline that holds it; -1 for none.
+	outer int
+}
+
+// Drawing joins the lines of the sheet to outlines: the outer boundary of what hangs
+// together in a group. What lies in an outline is what is inside its piece. The errors
+// are *TooMuch.
 func (s Sheet) Drawing(o Options) (Drawing, error) {
-	return Drawing{Title: s.Title, Notes: s.Notes}, nil
+	out := Drawing{Title: s.Title, Notes: slices.Clone(s.Notes)}
+	strokes, twice := distinct(s.Strokes)
+	out.note(LineTwice, twice, 0)
+	var closed []closedLine
+	var open []Stroke
+	for _, group := range groups(strokes) {
+		rings, rest, count, size := joined(group, o.gap())
+		out.note(ClosedGap, count, size)
+		closed, open = append(closed, rings...), append(open, rest...)
+	}
+	if err := o.Limits.Check(Outlines, len(closed)); err != nil {
+		return out, err
+	}
+	nest(closed)
+	at := out.addPieces(closed)
+	out.addInner(closed, at)
+	out.addOpen(closed, at, open)
+	out.addPoints(closed, at, s.Points)
+	out.addTexts(closed, at, s.Texts)
+	return out, nil
+}
+
+func (d *Drawing) note(kind NoteKind, count int, size float64) {
+	if count > 0 {
+		d.Notes = append(d.Notes, Note{Kind: kind, Count: count, Size: size})
+	}
+}
+
+// distinct strokes, those without a length left out, and how many were drawn twice.
+func distinct(all []Stroke) (out []Stroke, twice int) {
+	type key struct{ ends, middle [4]int64 }
+	seen := map[key]bool{}
+	round := func(p orb.Point) (int64, int64) {
+		return int64(math.Round(p[0] / same)), int64(math.Round(p[1] / same))
+	}
+	for _, s := range all {
+		if len(s.Path) == 0 || len(s.Path) == 1 && isEmpty(s.Path[0]) {
+			continue
+		}
+		var k key
+		a, b := s.Path.Start(), s.Path.End()
+		if a[0] > b[0] || a[0] == b[0] && a[1] > b[1] {
+			a, b = b, a
+		}
+		k.ends[0], k.ends[1] = round(a)
+		k.ends[2], k.ends[3] = round(b)
+		length := s.Path.Length()
+		p, q := s.Path.At(length/3), s.Path.At(2*length/3)
+		if p[0] > q[0] || p[0] == q[0] && p[1] > q[1] {
+			p, q = q, p
+		}
+		k.middle[0], k.middle[1] = round(p)
+		k.middle[2], k.middle[3] = round(q)
+		if seen[k] {
+			twice++
+			continue
+		}
+		seen[k] = true
+		out = append(out, s)
+	}
+	return out, twice
+}
+
+// groups of the strokes, in the order in which they begin.
+func groups(all []Stroke) [][]Stroke {
+	at := map[string]int{}
+	var out [][]Stroke
+	for _, s := range all {
+		i, ok := at[s.Group]
+		if !ok {
+			i = len(out)
+			at[s.Group] = i
+			out = append(out, nil)
+		}
+		out[i] = append(out[i], s)
+	}
+	return out
+}
+
+// joined strokes of a group: the outlines, and the strokes that are on none.
+func joined(group []Stroke, gap float64) (closed []closedLine, rest []Stroke, count int, size float64) {
+	lines := make([]pieces.Path, len(group))
+	for i, s := range group {
+		lines[i] = s.Path
+	}
+	g, count, size := newGraph(lines, gap)
+	rings, on := g.outlines()
+	for _, walk := range rings {
+		c := closedLine{group: group[walk[0].line].Group, outer: -1}
+		for _, w := range walk {
+			c.path = append(c.path, g.path(w)...)
+			if c.name == "" {
+				c.name = group[w.line].Name
+			}
+		}
+		c.path, _, _ = weld(c.path, true)
+		c.ring = ring(c.path, Flattening)
+		c.box, c.area = c.ring.Bound(), math.Abs(geometry.Area(c.ring))
+		closed = append(closed, c)
+	}
+	for i, s := range group {
+		if !on[i] {
+			rest = append(rest, s)
+		}
+	}
+	return closed, rest, count, size
 }

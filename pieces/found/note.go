@@ -21,26 +21,26 @@ type NoteKind int
 
 // The kinds of notes.
 const (
-	RepeatedPoint NoteKind = iota // points on the one before were left out
-	ClosedGap                     // ends that did not meet were joined
-	TurnedRound                   // the outline ran clockwise
-	SpikeRemoved                  // the outline ran back on itself
-	TouchParted                   // the outline touched itself, and was parted by Size
-	LineTwice                     // lines that were drawn twice were taken once
-	OpenLine                      // lines that close to no outline were left out
-	SmallOutline                  // outlines too small for a piece were left out
-	Ignored                       // things of the kind What were left out
-	UnitAssumed                   // the file's unit is What
-	ChordsKept                    // curves are drawn by chords, Size at most
-	Untold                        // the file says What, which is not understood
-	Joined                        // sheets or pages were joined
-	ScaleChecked                  // a test square was measured: What, Size
-	MirrorOpened                  // a half piece was opened to a whole one
-	SewLineKept                   // the sew line keeps no even distance on Count edges
-	NotchMoved                    // notches lay off the outline, by Size at most
-	NotchLost                     // notches lay too far from the outline
-	MaterialAsCloth               // the material What is taken for the cloth's name
-	RenamedTwin                   // another piece had the name What
+	RepeatedPoint   NoteKind = iota // points on the one before were left out
+	ClosedGap                       // ends that did not meet were joined
+	TurnedRound                     // the outline ran clockwise
+	SpikeRemoved                    // the outline ran back on itself
+	TouchParted                     // the outline touched itself, and was parted by Size
+	LineTwice                       // lines that were drawn twice were taken once
+	OpenLine                        // lines that close to no outline were left out
+	SmallOutline                    // outlines too small for a piece were left out
+	Ignored                         // things of the kind What were left out
+	UnitAssumed                     // the file's unit is What
+	ChordsKept                      // curves are drawn by chords, Size at most
+	Untold                          // the file says What, which is not understood
+	Joined                          // sheets or pages were joined
+	ScaleChecked                    // a test square was measured: What, Size
+	MirrorOpened                    // a half piece was opened to a whole one
+	SewLineKept                     // the sew line keeps no even distance on Count edges
+	NotchMoved                      // notches lay off the outline, by Size at most
+	NotchLost                       // notches lay too far from the outline
+	MaterialAsCloth                 // the material What is taken for the cloth's name
+	RenamedTwin                     // another piece had the name What
 )
 
 // TooMuch is the refusal of a file that holds more than is read.

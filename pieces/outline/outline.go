@@ -137,7 +137,7 @@ func (n Node) way(to orb.Point) (curve pieces.Curve, drawn bool, err error) {
 	case n.Rise != 0 && len(n.Controls) > 0:
 		return nil, false, fmt.Errorf("its way is an arc and a Bezier curve at once; keep one of them")
 	case n.Rise != 0:
-		return arc(n.At, to, n.Rise), true, nil
+		return Arc(n.At, to, n.Rise), true, nil
 	case len(n.Controls) == 2:
 		return pieces.Bezier{P0: n.At, P1: n.Controls[0], P2: n.Controls[1], P3: to}, true, nil
 	case len(n.Controls) > 0:
@@ -146,9 +146,9 @@ func (n Node) way(to orb.Point) (curve pieces.Curve, drawn bool, err error) {
 	return nil, false, nil
 }
 
-// arc over the chord from a to b whose middle lies so far to the right of it
+// Arc over the chord from a to b whose middle lies so far to the right of it
 // [source.Geometry].
-func arc(a, b orb.Point, rise float64) pieces.Arc {
+func Arc(a, b orb.Point, rise float64) pieces.Arc {
 	half := geometry.Distance(a, b) / 2
 	radius := (float64(half*half) + float64(rise*rise)) / (2 * rise) // negative to the left
 	u := geometry.Unit(geometry.Sub(b, a))

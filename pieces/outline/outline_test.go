@@ -33,7 +33,7 @@ func TestArcsKeepTheirRise(t *testing.T) {
 		a, b := orb.Point{rapid.Float64Range(-500, 500).Draw(t, "x"), 0}, orb.Point{600,
 			rapid.Float64Range(-500, 500).Draw(t, "y")}
 		rise := rapid.Float64Range(0.01, 400).Draw(t, "rise") * float64(rapid.SampledFrom([]int{1, -1}).Draw(t, "side"))
-		got := arc(a, b, rise)
+		got := Arc(a, b, rise)
 		assert.InDelta(t, 0, geometry.Distance(got.Start(), a), 1e-6)
 		assert.InDelta(t, 0, geometry.Distance(got.End(), b), 1e-6)
 		assert.InDelta(t, rise, RiseOf(got), 1e-6)

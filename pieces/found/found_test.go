@@ -1,0 +1,161 @@
+package found_test
+
+import (
+	"math"
+	"testing"
+
+	"github.com/paulmach/orb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/pieces"
+	"ellwand/pieces/found"
+	"ellwand/pieces/geometry"
+	"ellwand/pieces/seams"
+)
+
+var most = func() (l found.Limits) {
+	for i := range l {
+		l[i] = 1000
+	}
+	return l
+}()
+
+func line(points ...orb.Point) (out pieces.Path) {
+	for i := 1; i < len(points); i++ {
+		out = append(out, pieces.Line{From: points[i-1], To: points[i]})
+	}
+	return out
+}
+
+func steps(points ...orb.Point) (out []found.Step) {
+	for _, c := range line(append(points, points[0])...) {
+		out = append(out, found.Step{Curve: c})
+	}
+	return out
+}
+
+func area(p found.Piece) float64 {
+	var all orb.Ring
+	for _, s := range p.Outline {
+		all = append(all, s.Flatten(0.001)...)
+	}
+	return geometry.Area(append(all, all[0]))
+}
+
+// A sheet of two pieces drawn badly: lines in any order and direction, a gap, a line
+// twice, a line that ends on the outline, one that sticks out, a hole, a window, words.
+func TestDrawingOfLooseLines(t *testing.T) {
+	sheet := found.Sheet{Strokes: []found.Stroke{
+		{Path: line(orb.Point{0, 0}, orb.Point{300, 0})},
+		{Path: line(orb.Point{300, 400}, orb.Point{300, 0})},
+		{Path: line(orb.Point{300, 0}, orb.Point{300, 400})},
+		{Path: line(orb.Point{0, 400.2}, orb.Point{300, 400})},
+		{Path: line(orb.Point{0, 0}, orb.Point{0, 400})},
+		{Path: line(orb.Point{0, 0}, orb.Point{-50, -50})},
+		{Path: line(orb.Point{0, 0}, orb.Point{300, 400})},
+		{Path: line(orb.Point{100, 50}, orb.Point{100, 350}), Name: "grain", Group: "marks"},
+		{Path: line(orb.Point{120, 50}, orb.Point{120, 90})},
+		{Path: pieces.Path{pieces.Arc{Centre: orb.Point{50, 200}, Radius: 2, Sweep: 2 * math.Pi}}},
+		{Path: line(orb.Point{20, 20}, orb.Point{40, 20}, orb.Point{40, 60}, orb.Point{20, 20}), Name: "window"},
+		{Path: line(orb.Point{500, 0}, orb.Point{600, 0}, orb.Point{600, 100}, orb.Point{500, 0}), Name: "godet"},
+		{Path: line(orb.Point{900, 0}, orb.Point{950, 0})},
+	}, Texts: []found.Text{{Words: " back ", At: orb.Point{150, 150}, Height: 5}, {Words: "cut 2", At: orb.Point{150, 140}, Height: 3}}}
+	got, err := sheet.Drawing(found.Options{Limits: most})
+	require.NoError(t, err)
+	require.Len(t, got.Pieces, 2)
+	back := got.Pieces[0]
+	assert.Equal(t, "back", back.Name)
+	assert.Equal(t, "godet", got.Pieces[1].Name)
+	assert.Equal(t, &found.Straight{From: orb.Point{100, 50}, To: orb.Point{100, 350}}, back.Grain)
+	var kinds []found.InnerKind
+	for _, in := range back.Inner {
+		kinds = append(kinds, in.Kind)
+	}
+	assert.Equal(t, []found.InnerKind{found.DrillHole, found.Cutout, found.InternalLine, found.InternalLine}, kinds)
+	var notes []found.NoteKind
+	for _, n := range got.Notes {
+		notes = append(notes, n.Kind)
+	}
+	assert.Equal(t, []found.NoteKind{found.LineTwice, found.ClosedGap, found.OpenLine}, notes)
+	clean, _, err := found.Clean(back, found.Options{})
+	require.NoError(t, err)
+	assert.InDelta(t, 300*400.05, area(clean), 1)
+}
+
+// A line inside that runs along the outline is the sew line.
+func TestSewLine(t *testing.T) {
+	sheet := found.Sheet{Strokes: []found.Stroke{
+		{Path: line(orb.Point{10, 10}, orb.Point{290, 10}, orb.Point{290, 390}, orb.Point{10, 390}, orb.Point{10, 10})},
+		{Path: line(orb.Point{0, 0}, orb.Point{300, 0}, orb.Point{300, 400}, orb.Point{0, 400}, orb.Point{0, 0})},
+	}}
+	got, err := sheet.Drawing(found.Options{Limits: most})
+	require.NoError(t, err)
+	require.Len(t, got.Pieces, 1)
+	assert.NotNil(t, got.Pieces[0].Sew)
+	assert.Equal(t, found.CuttingLine, got.Pieces[0].Line)
+}
+
+func TestClean(t *testing.T) {
+	o := orb.Point{0, 0}
+	right, top, left := orb.Point{100, 0}, orb.Point{100, 100}, orb.Point{0, 100}
+	for name, c := range map[string]struct {
+		given []found.Step
+		notes []found.NoteKind
+		area  float64
+	}{
+		"sound":     {steps(o, right, top, left), nil, 1e4},
+		"repeated":  {steps(o, o, right, top, top, left), []found.NoteKind{found.RepeatedPoint}, 1e4},
+		"clockwise": {steps(o, left, top, right), []found.NoteKind{found.TurnedRound}, 1e4},
+		"spike":     {steps(o, right, orb.Point{140, 0}, right, top, left), []found.NoteKind{found.SpikeRemoved}, 1e4},
+		"touching": {steps(o, right, top, orb.Point{60, 100}, orb.Point{50, 0}, orb.Point{40, 100}, left),
+			[]found.NoteKind{found.TouchParted}, 9e3},
+		"gap": {append(steps(o, right, top, left)[:3], found.Step{Curve: pieces.Line{From: orb.Point{0, 100.3}, To: o}}),
+			[]found.NoteKind{found.ClosedGap}, 1e4},
+	} {
+		t.Run(name, func(t *testing.T) {
+			got, notes, err := found.Clean(found.Piece{Outline: c.given}, found.Options{})
+			require.NoError(t, err)
+			var kinds []found.NoteKind
+			for _, n := range notes {
+				kinds = append(kinds, n.Kind)
+			}
+			assert.Equal(t, c.notes, kinds)
+			assert.InDelta(t, c.area, area(got), 20)
+			whole := pieces.Piece{Name: "p", Cut: 1, Edges: []pieces.Edge{{}}, Grain: pieces.Grain{To: top}}
+			whole.Edges[0] = edgeOf(got)
+			assert.NoError(t, whole.Check())
+			again, notes, err := found.Clean(got, found.Options{})
+			require.NoError(t, err)
+			assert.Equal(t, got, again)
+			assert.Empty(t, notes)
+		})
+	}
+}
+
+func TestCleanRefuses(t *testing.T) {
+	o := orb.Point{0, 0}
+	right, top, left := orb.Point{100, 0}, orb.Point{100, 100}, orb.Point{0, 100}
+	_, _, err := found.Clean(found.Piece{Outline: steps(o, top, right, left)}, found.Options{})
+	var crossing *found.Crossing
+	require.ErrorAs(t, err, &crossing)
+	assert.InDelta(t, 50, crossing.At[0], 1e-9)
+	assert.InDelta(t, 50, crossing.At[1], 1e-9)
+	_, _, err = found.Clean(found.Piece{Outline: steps(o, right, top, left)[:3]}, found.Options{})
+	var gap *found.Gap
+	require.ErrorAs(t, err, &gap)
+	assert.Equal(t, 100.0, gap.Size)
+	var none *found.NoArea
+	_, _, err = found.Clean(found.Piece{Outline: steps(o, right)}, found.Options{})
+	require.ErrorAs(t, err, &none)
+	_, _, err = found.Clean(found.Piece{}, found.Options{})
+	require.ErrorAs(t, err, &none)
+}
+
+func edgeOf(p found.Piece) pieces.Edge {
+	e := pieces.Edge{Name: seams.Edge, Unknown: true}
+	for _, s := range p.Outline {
+		e.Path = append(e.Path, s.Curve)
+	}
+	return e
+}
