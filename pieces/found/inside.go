@@ -28,22 +28,6 @@ func nest(all []closedLine) {
 	}
 }
 
-// holds says that every one of some points lies in the outline.
-func (c closedLine) holds(points []orb.Point) bool {
-	for _, p := range points {
-		if !c.box.Contains(p) {
-			return false
-		}
-	}
-	const looks = 16 // enough to tell lines that do not cross [source.OwnChoice]
-	for i := 0; i < len(points); i += max(1, len(points)/looks) {
-		if !geometry.Inside(c.ring, points[i]) && !geometry.IsOn(c.ring, points[i], same) {
-			return false
-		}
-	}
-	return len(points) > 0
-}
-
 // addPieces makes a piece of every outline that lies in no other, and tells which.
 func (d *Drawing) addPieces(all []closedLine) []int {
 	at := make([]int, len(all))
@@ -129,15 +113,6 @@ func isInset(outer, inner closedLine) bool {
 		}
 	}
 	return inner.area > outer.area/2
-}
-
-// distanceTo a ring from a point.
-func distanceTo(line []orb.Point, p orb.Point) float64 {
-	best := math.Inf(1)
-	for i := 1; i < len(line); i++ {
-		best = math.Min(best, geometry.SegmentDistance(p, line[i-1], line[i]))
-	}
-	return best
 }
 
 // grainNames are what a line is called that is the grainline.

@@ -10,22 +10,6 @@ import (
 	"ellwand/pieces/geometry"
 )
 
-// Flattening, mm, is how far chords may lie from a curve that is neither an arc of a
-// circle nor a Bezier curve, such as that of an ellipse [source.OwnChoice].
-const Flattening = 0.01
-
-// closedLine is an outline on a sheet with what it is called.
-type closedLine struct {
-	path  pieces.Path
-	ring  orb.Ring
-	box   orb.Bound
-	area  float64
-	group string
-	name  string
-	// outer is the smallest outline that holds it; -1 for none.
-	outer int
-}
-
 // Drawing joins the lines of the sheet to outlines: the outer boundary of what hangs
 // together in a group. What lies in an outline is what is inside its piece. The errors
 // are *TooMuch.
@@ -50,12 +34,6 @@ func (s Sheet) Drawing(o Options) (Drawing, error) {
 	out.addPoints(closed, at, s.Points)
 	out.addTexts(closed, at, s.Texts)
 	return out, nil
-}
-
-func (d *Drawing) note(kind NoteKind, count int, size float64) {
-	if count > 0 {
-		d.Notes = append(d.Notes, Note{Kind: kind, Count: count, Size: size})
-	}
 }
 
 // distinct strokes, those without a length left out, and how many were drawn twice.

@@ -10,6 +10,10 @@ import (
 	"ellwand/pieces/outline"
 )
 
+// Flattening, mm, is how far chords may lie from a curve that is neither an arc of a
+// circle nor a Bezier curve, such as that of an ellipse [source.OwnChoice].
+const Flattening = 0.01
+
 const (
 	// same, mm, is how near two points are one: far below what is cut, above what
 	// files round to [source.OwnChoice].

@@ -28,6 +28,16 @@ var (
 	PatchPocket = Name{point: patchPocketLine}
 )
 
+// Marks of patterns that came from elsewhere.
+var (
+	SewLine      = Name{point: sewLine} // inside a cutting line
+	InternalLine = Name{point: internalLine}
+	Cutout       = Name{point: cutoutLine}
+	StripeLine   = Name{point: stripeLine} // lies on a stripe of the cloth
+	PlaidLine    = Name{point: plaidLine}  // lies across the stripes of a check
+	DrillHole    = Name{point: drillHolePoint}
+)
+
 // OfCentre is the mark of the centre line that an edge lies on; None of another edge.
 func OfCentre(edge seams.Name) Name {
 	switch edge.Role() {

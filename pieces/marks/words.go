@@ -51,6 +51,12 @@ const (
 	buttonPoint
 	patchPocketLine
 	sideBySidePoint
+	sewLine
+	internalLine
+	cutoutLine
+	stripeLine
+	plaidLine
+	drillHolePoint
 	pointCount
 )
 
@@ -102,6 +108,12 @@ var pointWords = [pointCount]string{
 	buttonPoint:         "button",
 	patchPocketLine:     "patch pocket",
 	sideBySidePoint:     "side by side",
+	sewLine:             "sew line",
+	internalLine:        "internal line",
+	cutoutLine:          "cut-out",
+	stripeLine:          "stripe line",
+	plaidLine:           "plaid line",
+	drillHolePoint:      "drill hole",
 }
 
 // briefWords are those of a point among others of its seam, where they are

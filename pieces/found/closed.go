@@ -1,0 +1,42 @@
+package found
+
+import (
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces"
+	"ellwand/pieces/geometry"
+)
+
+// closedLine is an outline on a sheet with what it is called.
+type closedLine struct {
+	path  pieces.Path
+	ring  orb.Ring
+	box   orb.Bound
+	area  float64
+	group string
+	name  string
+	// outer is the smallest outline that holds it; -1 for none.
+	outer int
+}
+
+// holds says that every one of some points lies in the outline.
+func (c closedLine) holds(points []orb.Point) bool {
+	for _, p := range points {
+		if !c.box.Contains(p) {
+			return false
+		}
+	}
+	const looks = 16 // enough to tell lines that do not cross [source.OwnChoice]
+	for i := 0; i < len(points); i += max(1, len(points)/looks) {
+		if !geometry.Inside(c.ring, points[i]) && !geometry.IsOn(c.ring, points[i], same) {
+			return false
+		}
+	}
+	return len(points) > 0
+}
+
+func (d *Drawing) note(kind NoteKind, count int, size float64) {
+	if count > 0 {
+		d.Notes = append(d.Notes, Note{Kind: kind, Count: count, Size: size})
+	}
+}

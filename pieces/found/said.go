@@ -1,0 +1,102 @@
+package found
+
+import "ellwand/pieces"
+
+// Said is what a person says of a piece, beside what its file says; it goes before
+// that. What was not said is left at its zero value.
+type Said struct {
+	Name, Size, Cloth string
+	// Cut is how many are cut; 0 where that was not said.
+	Cut       int
+	Pair      Answer
+	Fold      Side
+	Grain     Lie
+	Allowance Allowance
+	// Kind is used where KindSaid.
+	Kind     pieces.Kind
+	KindSaid bool
+}
+
+// Answer is yes or no, where it was given.
+type Answer int
+
+// The answers.
+const (
+	NotSaid Answer = iota
+	Yes
+	No
+)
+
+// Side of a piece as it is drawn, whose straight edge lies on the fold.
+type Side int
+
+// The sides. As it is found, the fold is the mirror line of the file, if it has one;
+// a piece on no fold is opened at that line.
+const (
+	FoldAsFound Side = iota
+	NoFold
+	LeftSide
+	RightSide
+	TopSide
+	BottomSide
+)
+
+// Lie is how the grainline lies on a piece as it is drawn.
+type Lie int
+
+// The lies: as the file draws it; up, to the top of the drawing; across it; up, with
+// the piece on the bias; or up, lying along or across the cloth as takes less.
+const (
+	GrainAsFound Lie = iota
+	GrainUp
+	GrainAcross
+	GrainBias
+	GrainEither
+)
+
+// Allowance is what an outline has of its allowance.
+type Allowance struct {
+	How How
+	// Width, mm, of one that is added or included.
+	Width float64
+}
+
+// How an outline has its allowance.
+type How int
+
+// The ways.
+const (
+	AllowanceAsFound How = iota
+	AllowanceAdded
+	AllowanceIncluded
+	AllowanceUnknown
+)
+
+// Question is something that neither the file nor a person has said.
+type Question int
+
+// The questions.
+const (
+	AskName Question = iota
+	AskCut
+	AskGrain
+	AskAllowance
+)
+
+// Missing is what must still be said of a piece.
+func (p Piece) Missing(s Said) []Question {
+	var out []Question
+	if p.Name == "" && s.Name == "" {
+		out = append(out, AskName)
+	}
+	if p.Right+p.Left == 0 && s.Cut == 0 {
+		out = append(out, AskCut)
+	}
+	if p.Grain == nil && p.Mirror == nil && s.Grain == GrainAsFound {
+		out = append(out, AskGrain)
+	}
+	if p.Sew == nil && p.Line != CuttingLine && s.Allowance.How == AllowanceAsFound {
+		out = append(out, AskAllowance)
+	}
+	return out
+}
