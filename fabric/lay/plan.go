@@ -51,15 +51,11 @@ type Plan struct {
 	// Matches are what the lay keeps on the repeat of the cloth, Dropped what was
 	// asked for and cannot be kept beside those.
 	Matches, Dropped []Match
-	// Impossible says why the lay cannot be used, and what would help. Empty
-	// when it can.
-	Impossible string
-	// Why has the reasons one by one, where they are those of pieces or of the
-	// cloth.
+	// Why the lay cannot be used, and what would help. Empty when it can.
 	Why []Reason
 	// Throughout is the plan that a lay of two parts comes down to when it
 	// gains nothing: one part, folded or open, takes the whole cloth.
-	// Impossible then says so. Nil otherwise.
+	// Why then says so. Nil otherwise.
 	Throughout *Plan
 	// Notes are cautions for the maker about this plan. May be empty.
 	Notes []Note
@@ -71,7 +67,7 @@ type Plan struct {
 }
 
 // Possible reports whether the lay can be used.
-func (p Plan) Possible() bool { return p.Impossible == "" }
+func (p Plan) Possible() bool { return len(p.Why) == 0 }
 
 // Shown is the plan to lay by: Throughout where the lay comes down to it,
 // otherwise the plan itself.

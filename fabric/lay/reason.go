@@ -2,31 +2,55 @@ package lay
 
 import (
 	"errors"
-	"fmt"
+
+	"ellwand/fabric/cloth"
+	"ellwand/pieces"
+	"ellwand/pieces/marks"
+	"ellwand/pieces/seams"
 )
 
-// Reason says why something cannot be laid, and what would help.
+// Reason says why something cannot be laid: what stands in the way, with the figures of
+// it. Its sentence, and what would help, is made in fabric/words.
 type Reason struct {
+	Of Obstacle
 	// Piece that stands in the way; empty when it is the cloth or the lay.
 	Piece string
-	Why   string
+	// Pieces are several that stand in the way together, named with their counts.
+	Pieces []string
+	// Edge or Point of the piece that it is about.
+	Edge  seams.Name
+	Point marks.Name
+	// Grain and Nap that bind the piece or the cloth.
+	Grain pieces.GrainLie
+	Nap   cloth.Nap
+	// Across says that it is about the way across the cloth, not along.
+	Across bool
+	// Count of pieces that are wanted.
+	Count int
+	// Takes is what is needed and Room what there is, mm; of AreaShort mm².
+	Takes, Room float64
+	// Width beside a Room that is a length, mm.
+	Width float64
+	// Throughout is the lay that does as well.
+	Throughout Kind
+	// Text of an obstacle that is Told.
+	Text string
 }
 
-// Error names the piece first.
+// Error names the piece and what is in the way; people read the sentence of fabric/words.
 func (r Reason) Error() string {
-	if r.Piece == "" {
-		return r.Why
+	what := string(r.Of)
+	if r.Of == Told {
+		what = r.Text
 	}
-	return r.Piece + ": " + r.Why
-}
-
-// Because makes the reason of a piece by the rules of fmt.Sprintf.
-func Because(piece, format string, args ...any) error {
-	return Reason{Piece: piece, Why: fmt.Sprintf(format, args...)}
+	if r.Piece == "" {
+		return what
+	}
+	return r.Piece + ": " + what
 }
 
 // Reasons takes an error apart: several that were joined, or a single one. What
-// is no Reason is one of no piece.
+// is no Reason is one of no piece, as it was told.
 func Reasons(err error) []Reason {
 	if err == nil {
 		return nil
@@ -42,5 +66,5 @@ func Reasons(err error) []Reason {
 	if errors.As(err, &reason) {
 		return []Reason{reason}
 	}
-	return []Reason{{Why: err.Error()}}
+	return []Reason{{Of: Told, Text: err.Error()}}
 }

@@ -35,7 +35,7 @@ func Write(w io.Writer, plan lay.Plan) error {
 func Of(plan lay.Plan) (File, error) {
 	cloth := plan.Cloth
 	if !plan.Possible() {
-		return File{}, fmt.Errorf("the %s lay of %s has no layout: %s", plan.Lay, cloth.Name, plan.Impossible)
+		return File{}, fmt.Errorf("the %s lay of %s has no layout: it is not possible", plan.Lay, cloth.Name)
 	}
 	if err := check.Plan(plan, plan.Asked); err != nil {
 		return File{}, err

@@ -122,8 +122,8 @@ func agrees(t *testing.T, plan lay.Plan, file layoutfile.File) {
 }
 
 func TestImpossiblePlansAreRefused(t *testing.T) {
-	plan := lay.Plan{Lay: lay.FoldedAlong, Impossible: "yoke: a single piece"}
-	assert.ErrorContains(t, layoutfile.Write(io.Discard, plan), "yoke: a single piece")
+	plan := lay.Plan{Lay: lay.FoldedAlong, Why: []lay.Reason{{Of: lay.OddCount, Piece: "yoke", Count: 1}}}
+	assert.ErrorContains(t, layoutfile.Write(io.Discard, plan), "it is not possible")
 }
 
 // The schema refuses a file with a key too many or too few, and words that it

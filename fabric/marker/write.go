@@ -7,6 +7,7 @@ import (
 	"io"
 
 	"ellwand/fabric/lay"
+	"ellwand/fabric/words"
 	"ellwand/pieces/drawing"
 )
 
@@ -24,7 +25,7 @@ func Write(w io.Writer, plan lay.Plan, options Options) error {
 // check refuses what cannot be drawn.
 func check(plan lay.Plan) error {
 	if !plan.Possible() {
-		return fmt.Errorf("the %s lay of %s cannot be drawn: %s", plan.Lay, plan.Cloth, plan.Impossible)
+		return fmt.Errorf("the %s lay of %s cannot be drawn: %s", plan.Lay, plan.Cloth, words.WhyNot(plan))
 	}
 	if len(plan.Pieces) == 0 {
 		return fmt.Errorf("the %s lay of %s has no pieces to draw", plan.Lay, plan.Cloth)

@@ -115,7 +115,7 @@ func TestWriteIsSteady(t *testing.T) {
 }
 
 func TestWriteRefuses(t *testing.T) {
-	impossible := lay.Plan{Lay: lay.FoldedAlong, Impossible: "yoke: a single piece cannot be cut from two plies"}
+	impossible := lay.Plan{Lay: lay.FoldedAlong, Why: []lay.Reason{{Of: lay.OddCount, Piece: "yoke", Count: 1}}}
 	assert.ErrorContains(t, Write(&bytes.Buffer{}, impossible, Options{}), "yoke: a single piece")
 	assert.ErrorContains(t, Write(&bytes.Buffer{}, lay.Plan{}, Options{}), "no pieces")
 }

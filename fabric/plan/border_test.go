@@ -13,6 +13,7 @@ import (
 	"ellwand/fabric/internal/fabrictest"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/words"
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
 )
@@ -29,7 +30,7 @@ func TestBorder(t *testing.T) {
 		all := []pieces.Piece{panel, pocket}
 		for _, kind := range []lay.Kind{lay.Open, lay.FoldedAcross} {
 			p := inLay(t, c, kind, all...)
-			require.True(t, p.Possible(), p.Impossible)
+			require.True(t, p.Possible(), words.WhyNot(p))
 			for _, l := range p.Pieces {
 				if box := l.Outline.Bound(); l.Name == "panel" {
 					assert.InDelta(t, want[0], box.Min[1]+10, 1e-6)
@@ -45,7 +46,7 @@ func TestBorder(t *testing.T) {
 		folded := fabrictest.Brief
 		folded.Lays = []lay.Kind{lay.FoldedAlong}
 		_, err := plan.Require(t.Context(), c, all, folded)
-		assert.ErrorContains(t, err, "the border runs along one selvedge")
+		assert.ErrorContains(t, words.Refused(c, err), "the border runs along one selvedge")
 	}
 }
 
@@ -76,11 +77,11 @@ func TestBorderIsRefused(t *testing.T) {
 		`it is to lie on the border and has no edge "hem"`: hemless,
 	} {
 		_, err := plan.Require(t.Context(), c, []pieces.Piece{piece}, fabrictest.Brief)
-		assert.ErrorContains(t, err, want)
+		assert.ErrorContains(t, words.Refused(c, err), want)
 	}
 	c.Nap = cloth.OneWay
 	pair := fabrictest.Pair(panel)
 	pair.Cut = 2
 	_, err := plan.Require(t.Context(), c, []pieces.Piece{pair}, fabrictest.Brief)
-	assert.ErrorContains(t, err, "the nap would run the wrong way")
+	assert.ErrorContains(t, words.Refused(c, err), "the nap would run the wrong way")
 }

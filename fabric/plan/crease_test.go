@@ -9,6 +9,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/words"
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
 )
@@ -27,7 +28,7 @@ func TestCreaseDownTheMiddle(t *testing.T) {
 	for _, p := range need.Lays {
 		possible[p.Lay] = p.Possible() || p.Throughout != nil
 		if p.Lay == lay.FoldedAlong {
-			assert.Equal(t, "front: a flaw runs along the fold; lay the cloth open, or fold it elsewhere", p.Impossible)
+			assert.Equal(t, "front: a flaw runs along the fold; lay the cloth open, or fold it elsewhere", words.WhyNot(p))
 		}
 	}
 	assert.True(t, possible[lay.Open])
@@ -40,6 +41,7 @@ func TestCreaseDownTheMiddle(t *testing.T) {
 	assert.NoError(t, err)
 	wide := pieces.Rectangle("panel", 700, 500)
 	_, err = plan.Require(t.Context(), c, []pieces.Piece{wide}, plan.Options{Passes: 3, Lays: []lay.Kind{lay.Open}})
-	assert.ErrorContains(t, err, "panel: it is 70 cm wide, and flaws that run along the cloth leave only 58 cm "+
+	assert.ErrorContains(t, words.Refused(c, err),
+		"panel: it is 70 cm wide, and flaws that run along the cloth leave only 58 cm "+
 		"in one piece")
 }

@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"errors"
 	"fmt"
 
 	"ellwand/fabric/bed"
@@ -20,7 +19,7 @@ func (o Options) hasFixed() bool { return len(o.Fixed.Pieces) > 0 }
 func (t *Table) aroundFixed(kind lay.Kind) (found *SolvedLay, why, err error) {
 	fixed := t.Options.Fixed
 	if kind == lay.SelvedgeIn || kind == lay.InStretches {
-		return nil, errors.New("pieces can stay where they lie in a lay of one part alone, and this has two"), nil
+		return nil, lay.Reason{Of: lay.FixedInParts}, nil
 	}
 	b := bed.Of(t.Cloth, kind)
 	templates, why := rules.TemplatesOf(t.Cloth, b, t.Wanted)
@@ -53,8 +52,7 @@ func (t *Table) fixedIn(fixed lay.Plan, templates []rules.Template, problem layo
 	for _, l := range fixed.Pieces {
 		at, ok := relaidPiece(l, lay.SourceOf(l, t.Asked), templates, problem, used)
 		if !ok {
-			return out, fmt.Errorf("%s cannot stay where it lies: there are not as many of it to be cut, or it is turned as "+
-				"its grain, the nap or the fold forbid", l.Name)
+			return out, lay.Reason{Of: lay.FixedTurned, Pieces: []string{l.Name}}
 		}
 		used[at.Item]++
 		out.Placements = append(out.Placements, at)
@@ -66,12 +64,11 @@ func (t *Table) fixedIn(fixed lay.Plan, templates []rules.Template, problem layo
 func (t *Table) whyNotThere(problem layout.Problem, placed []layout.Placement) error {
 	for _, at := range placed {
 		if !canLie(problem, []layout.Placement{at}) {
-			return fmt.Errorf("%s cannot stay where it lies: a flaw or the edge of the cloth is there",
-				problem.Items[at.Item].Name)
+			return lay.Reason{Of: lay.FixedOnFlaw, Pieces: []string{problem.Items[at.Item].Name}}
 		}
 	}
 	if !canLie(problem, placed) {
-		return errors.New("what is to stay cannot lie so: pieces overlap, or lie nearer to each other than the gap")
+		return lay.Reason{Of: lay.FixedTooNear}
 	}
 	return nil
 }

@@ -11,6 +11,7 @@ import (
 	"ellwand/fabric/internal/fabrictest"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/words"
 	"ellwand/pieces"
 )
 
@@ -97,7 +98,7 @@ func TestWhatCannotStay(t *testing.T) {
 			assert.GreaterOrEqual(t, got.Length, tt.fixed[0].X, name)
 			continue
 		}
-		require.ErrorContains(t, err, tt.why, name)
+		require.ErrorContains(t, words.Refused(tt.c, err), tt.why, name)
 		assert.NotErrorIs(t, err, plan.ErrInternal, name)
 	}
 }

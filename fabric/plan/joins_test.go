@@ -134,9 +134,9 @@ func TestUnevenRepeatForbidsTurning(t *testing.T) {
 	options.Lays = []lay.Kind{lay.FoldedAcross, lay.Open}
 	got, err := plan.Require(t.Context(), c, all, options)
 	require.NoError(t, err)
-	assert.Contains(t, got.Lays[1].Impossible, "the pattern of the upper ply runs the other way")
+	assert.Contains(t, words.WhyNot(got.Lays[1]), "the pattern of the upper ply runs the other way")
 	c.Repeat.Even = true
 	got, err = plan.Require(t.Context(), c, all, options)
 	require.NoError(t, err)
-	assert.True(t, got.Lays[1].Possible(), got.Lays[1].Impossible)
+	assert.True(t, got.Lays[1].Possible(), words.WhyNot(got.Lays[1]))
 }

@@ -12,6 +12,7 @@ import (
 	"ellwand/fabric/internal/fabrictest"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/words"
 	"ellwand/pieces"
 )
 
@@ -65,7 +66,7 @@ func TestJigsaws(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			plan := inLay(t, goods, c.lay, c.all...)
-			require.True(t, plan.Possible(), plan.Impossible)
+			require.True(t, plan.Possible(), words.WhyNot(plan))
 			assert.LessOrEqual(t, plan.Taken, c.taken*(1+c.share)+0.01)
 			assert.GreaterOrEqual(t, plan.Taken, c.taken-0.01)
 			if c.lay == lay.SelvedgeIn {
@@ -115,7 +116,7 @@ func TestLaysThatCannotBe(t *testing.T) {
 			p := got.Lays[1]
 			require.False(t, p.Possible())
 			for _, want := range c.want {
-				assert.Contains(t, p.Impossible, want)
+				assert.Contains(t, words.WhyNot(p), want)
 			}
 		})
 	}
@@ -124,7 +125,7 @@ func TestLaysThatCannotBe(t *testing.T) {
 func TestCutAcrossKeepsTheNap(t *testing.T) {
 	c := cloth.Cloth{Width: 1220, Selvedge: 10, Nap: cloth.OneWay}
 	plan := inLay(t, c, lay.CutAcross, fabrictest.Rectangle("cape", 700, 600, 2))
-	require.True(t, plan.Possible(), plan.Impossible)
+	require.True(t, plan.Possible(), words.WhyNot(plan))
 	assert.InDelta(t, 1200, plan.Taken, 0.01)
 	assert.Equal(t, 2, plan.Cuts, "one outline, and the cut across")
 }
@@ -243,7 +244,7 @@ func TestTwoPartsNeverNeedMore(t *testing.T) {
 		if p.Lay == lay.SelvedgeIn || p.Lay == lay.InStretches {
 			require.NotNil(t, p.Throughout, p.Lay)
 			assert.Equal(t, lay.FoldedAlong, p.Throughout.Lay, "everything queues along the one fold in 1200 mm")
-			assert.Contains(t, p.Impossible, "lay the cloth folded along the warp throughout")
+			assert.Contains(t, words.WhyNot(p), "lay the cloth folded along the warp throughout")
 		}
 	}
 	// A single yoke as wide as the cloth cannot be folded: the stretches need no
@@ -252,7 +253,7 @@ func TestTwoPartsNeverNeedMore(t *testing.T) {
 		[]pieces.Piece{fabrictest.Rectangle("side", 600, 700, 2), fabrictest.Rectangle("yoke", 1200, 300, 1)}, options)
 	require.NoError(t, err)
 	stretches := got.Lays[len(got.Lays)-1]
-	require.True(t, stretches.Possible(), stretches.Impossible)
+	require.True(t, stretches.Possible(), words.WhyNot(stretches))
 	assert.InDelta(t, 1000, stretches.Taken, 0.01)
 	assert.Equal(t, lay.InStretches, got.Lays[got.Chosen].Lay)
 }
@@ -263,6 +264,6 @@ func TestPairsMoveToTheOpenStretch(t *testing.T) {
 	c := cloth.Cloth{Width: 1220, Selvedge: 10}
 	plan := inLay(t, c, lay.InStretches, fabrictest.Rectangle("leg", 300, 800, 6),
 		fabrictest.Rectangle("yoke", 600, 800, 1))
-	require.True(t, plan.Possible(), plan.Impossible)
+	require.True(t, plan.Possible(), words.WhyNot(plan))
 	assert.InDelta(t, 1600, plan.Taken, 0.01)
 }

@@ -63,14 +63,7 @@ func droppedAs(asked []pieces.Piece, match lay.Match) dropped {
 
 // inThisLay says why a lay does not do in which that cannot be kept.
 func (d dropped) inThisLay() error {
-	way, what := "along the warp", "right and left of it cannot be matched"
-	if d.across {
-		way = "across"
-	}
-	if d.name != marks.None {
-		what = "its point \"" + d.name.String() + "\" cannot be matched"
-	}
-	return lay.Because(d.piece, "%s %s in this lay; lay the cloth open", what, way)
+	return lay.Reason{Of: lay.UnmatchedPoint, Piece: d.piece, Point: d.name, Across: d.across}
 }
 
 func mergedMatch(all []lay.Match, more lay.Match) []lay.Match {

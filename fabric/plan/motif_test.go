@@ -12,6 +12,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/fabrictest"
 	"ellwand/fabric/lay"
+	"ellwand/fabric/words"
 	"ellwand/pieces"
 )
 
@@ -25,7 +26,7 @@ func TestMotif(t *testing.T) {
 		Motif: cloth.Motif{Along: 150, Across: 200, Pieces: []string{"front", "whole"}}}
 	all := []pieces.Piece{front, whole, fabrictest.Rectangle("back", 200, 300, 2)}
 	p := inLay(t, c, lay.Open, all...)
-	require.True(t, p.Possible(), p.Impossible)
+	require.True(t, p.Possible(), words.WhyNot(p))
 	for _, l := range p.Pieces {
 		if l.Name == "back" {
 			continue
@@ -50,7 +51,7 @@ func TestMotifOnTheFold(t *testing.T) {
 	c := cloth.Cloth{Width: 1400, Selvedge: 10, Repeat: cloth.Repeat{Along: 320, Across: 350},
 		Motif: cloth.Motif{Along: 150, Across: 0, Pieces: []string{"whole"}}}
 	p := inLay(t, c, lay.FoldedAlong, whole) // the fold at 700 mm is twice the repeat
-	require.True(t, p.Possible(), p.Impossible)
+	require.True(t, p.Possible(), words.WhyNot(p))
 	for _, l := range p.Pieces {
 		assert.InDelta(t, 0, math.Remainder(l.Outline.Bound().Center()[0]-150, 320), 0.51)
 	}

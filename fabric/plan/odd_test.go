@@ -11,6 +11,7 @@ import (
 	"ellwand/fabric/internal/fabrictest"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/words"
 	"ellwand/pieces"
 )
 
@@ -24,7 +25,7 @@ func TestOddPocketIsCutFromTheLowerPly(t *testing.T) {
 	for cut, templates := range map[int]int{1: 1, 3: 2} {
 		all := append(shirt[:3:3], fabrictest.Rectangle("pocket", 100, 120, cut))
 		p := inLay(t, c, lay.FoldedAlong, all...)
-		require.True(t, p.Possible(), p.Impossible)
+		require.True(t, p.Possible(), words.WhyNot(p))
 		var pockets []lay.Laid
 		for _, l := range p.Pieces {
 			if l.Name == "pocket" {
@@ -42,7 +43,7 @@ func TestOddPocketIsCutFromTheLowerPly(t *testing.T) {
 	}
 	options := plan.Options{Passes: 1, Lays: []lay.Kind{lay.FoldedAlong}}
 	_, err := plan.Require(t.Context(), c, append(shirt[:3:3], fabrictest.Rectangle("yoke", 400, 200, 1)), options)
-	assert.ErrorContains(t, err, "yoke: a single piece cannot be cut from two plies")
+	assert.ErrorContains(t, words.Refused(c, err), "yoke: a single piece cannot be cut from two plies")
 }
 
 // Where as much is bought, the lay with the least to chalk is the one: two pairs of cuffs

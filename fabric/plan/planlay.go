@@ -17,7 +17,7 @@ func (t *Table) planLay(kind lay.Kind) (lay.Plan, error) {
 	case err != nil:
 		return lay.Plan{}, err
 	case found == nil:
-		plan.Impossible, plan.Why = why.Error(), lay.Reasons(why)
+		plan.Why = lay.Reasons(why)
 		return plan, nil
 	}
 	plan.FoldedIn, plan.Width = found.Depth, 0

@@ -14,6 +14,7 @@ import (
 	"ellwand/fabric/internal/fabrictest"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/words"
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
 )
@@ -65,7 +66,7 @@ func TestEveryLayKeepsTheRules(t *testing.T) {
 		}
 		for _, p := range got.Lays {
 			if !p.Possible() {
-				t.Fatalf("%s: %s", p.Lay, p.Impossible)
+				t.Fatalf("%s: %s", p.Lay, words.WhyNot(p))
 			}
 			if err := check.Plan(p, all); err != nil {
 				t.Fatal(err)

@@ -36,7 +36,7 @@ func TestRepeatsMatch(t *testing.T) {
 		assert.GreaterOrEqual(t, got.Matching.Extra(), 0.0)
 		for _, p := range got.Lays {
 			if !p.Possible() {
-				t.Logf("%+v %s: %s", repeat, p.Lay, p.Impossible)
+				t.Logf("%+v %s: %s", repeat, p.Lay, words.WhyNot(p))
 				continue
 			}
 			names := map[string]bool{}
@@ -83,17 +83,17 @@ func TestFoldOnTheCentreLine(t *testing.T) {
 	options.Lays = []lay.Kind{lay.Open, lay.FoldedAlong}
 	got, err := plan.Require(t.Context(), c, all[:3], options)
 	require.NoError(t, err)
-	assert.Contains(t, got.Lays[1].Impossible, "front: its centre would not lie on the chosen line of the repeat")
+	assert.Contains(t, words.WhyNot(got.Lays[1]), "front: its centre would not lie on the chosen line of the repeat")
 	alone := fabrictest.Brief // beside the open lay, which may be shorter, it would be given up
 	alone.Lays = []lay.Kind{lay.SelvedgeIn}
 	got, err = plan.Require(t.Context(), c, all, alone)
 	require.NoError(t, err)
-	require.True(t, got.Lays[0].Possible(), got.Lays[0].Impossible)
+	require.True(t, got.Lays[0].Possible(), words.WhyNot(got.Lays[0]))
 	assert.InDelta(t, 0, math.Remainder(got.Lays[0].FoldedIn-500, 60), 1e-6)
 	c.Repeat.CentreLine = 510
 	got, err = plan.Require(t.Context(), c, all[:3], options)
 	require.NoError(t, err)
-	assert.True(t, got.Lays[1].Possible(), got.Lays[1].Impossible)
+	assert.True(t, got.Lays[1].Possible(), words.WhyNot(got.Lays[1]))
 }
 
 // TestMatchingCost by hand: on a cloth as wide as one panel, two panels of

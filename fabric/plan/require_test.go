@@ -12,6 +12,7 @@ import (
 	"ellwand/fabric/internal/fabrictest"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/words"
 	"ellwand/nest"
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
@@ -25,7 +26,7 @@ func TestRequireBothLays(t *testing.T) {
 	assert.Equal(t, lay.Open, open.Lay)
 	assert.Equal(t, lay.FoldedAlong, folded.Lay)
 	assert.True(t, open.Possible())
-	assert.True(t, folded.Possible(), folded.Impossible)
+	assert.True(t, folded.Possible(), words.WhyNot(folded))
 
 	assert.Len(t, open.Pieces, 1+2+2+2, "the front whole, each of the others on its own")
 	assert.Len(t, folded.Pieces, 1+1+1+1, "one template for every two")
@@ -114,8 +115,8 @@ func TestRequireImpossible(t *testing.T) {
 			got := fabrictest.Required(t, goods, c.piece)
 			require.Len(t, got.Lays, 2)
 			assert.True(t, got.Lays[0].Possible())
-			assert.Contains(t, got.Lays[1].Impossible, c.want)
-			assert.Contains(t, got.Lays[1].Impossible, "lay the cloth open")
+			assert.Contains(t, words.WhyNot(got.Lays[1]), c.want)
+			assert.Contains(t, words.WhyNot(got.Lays[1]), "lay the cloth open")
 			assert.Equal(t, 0, got.Chosen)
 			_, _, ok := got.Opening()
 			assert.False(t, ok)
@@ -142,7 +143,7 @@ func TestRequireRefuses(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			_, err := plan.Require(context.Background(), c.cloth, c.all, fabrictest.Brief)
 			for _, want := range c.want {
-				assert.ErrorContains(t, err, want)
+				assert.ErrorContains(t, words.Refused(c.cloth, err), want)
 			}
 		})
 	}

@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"errors"
-	"fmt"
 	"math"
 
 	"ellwand/fabric/bed"
@@ -42,18 +40,10 @@ const SameLength = 1.0
 // choose picks the lay with the least to buy; of equals the one with the least to
 // chalk.
 func (r Requirement) choose() (Requirement, error) {
-	var reasons []error
-	var open error
 	least := math.Inf(1)
 	for _, plan := range r.Lays {
 		if plan.Possible() {
 			least = min(least, plan.Buy)
-		} else {
-			reason := fmt.Errorf("%s: %s", plan.Lay, plan.Impossible)
-			reasons = append(reasons, reason)
-			if plan.Lay == lay.Open {
-				open = reason
-			}
 		}
 	}
 	for i, plan := range r.Lays {
@@ -61,16 +51,8 @@ func (r Requirement) choose() (Requirement, error) {
 			r.Chosen, r.Length, r.Buy = i, plan.Taken, plan.Buy
 		}
 	}
-	if r.Chosen < 0 && open != nil {
-		// What fits no open cloth fits none that is folded: the reasons of the
-		// other lays would only bury it.
-		reasons = []error{open}
-	}
-	if r.Chosen < 0 && len(r.Lays) == 1 && r.Lays[0].Lay != lay.Open {
-		return Requirement{}, fmt.Errorf("it cannot be laid %s: %s", r.Lays[0].Lay.Way(), r.Lays[0].Impossible)
-	}
 	if r.Chosen < 0 {
-		return Requirement{}, fmt.Errorf("no lay of %s is possible:\n%w", r.Cloth, errors.Join(reasons...))
+		return Requirement{}, lay.Refusal{Cloth: r.Cloth, Plans: r.Lays}
 	}
 	return r, nil
 }
@@ -144,7 +126,7 @@ func (r Requirement) compare() {
 		one := r.Lays[better]
 		r.Lays[i] = lay.Plan{
 			Cloth: plan.Cloth, Lay: plan.Lay, Plies: plan.Plies, Width: plan.Width, Throughout: &one,
-			Impossible: fmt.Sprintf("nothing is gained by it; lay the cloth %s throughout, which %s", one.Lay, gain(one, plan)),
+			Why: []lay.Reason{{Of: lay.NoGain, Throughout: one.Lay, Takes: gain(one, plan)}},
 		}
 	}
 }
@@ -157,13 +139,13 @@ func isBetterThan(p lay.Plan, other lay.Plan) bool {
 	return isLessWorkThan(p, other)
 }
 
-// gain says why one plan is better than another.
-func gain(one, other lay.Plan) string {
-	switch {
-	case one.Taken < other.Taken-SameLength:
-		return fmt.Sprintf("takes %s less", one.Cloth.Say(other.Taken-one.Taken))
+// gain is how much less one plan takes than another, mm; 0 when it is no more than they
+// differ by without mattering.
+func gain(one, other lay.Plan) float64 {
+	if less := other.Taken - one.Taken; less > SameLength {
+		return less
 	}
-	return "takes no more, with less to chalk"
+	return 0
 }
 
 // Matching is what matching the repeat costs in cloth, mm.

@@ -1,7 +1,6 @@
 package plan
 
 import (
-	"errors"
 	"math"
 	"slices"
 
@@ -25,23 +24,21 @@ type arrangement struct {
 // open.
 func (t *Table) inStretches() (found *SolvedLay, why, err error) {
 	double, single := bed.FoldedBefore(t.Cloth), bed.OpenAfter(t.Cloth, 0)
-	why = errors.New("everything can be cut from the folded cloth, or nothing can; lay it folded or open throughout")
-	return t.inTwoBeds(t.shared(lay.InStretches, double, single, 0), why)
+	return t.inTwoBeds(t.shared(lay.InStretches, double, single, 0), lay.Reason{Of: lay.AllOrNothing})
 }
 
 // selvedgeIn folds one selvedge in as far as the pieces make best.
 func (t *Table) selvedgeIn() (found *SolvedLay, why, err error) {
 	depths := t.depths()
 	if len(depths) == 0 {
-		return nil, errors.New("no piece can be cut from two plies; lay the cloth open"), nil
+		return nil, lay.Reason{Of: lay.NothingDouble}, nil
 	}
 	var all []arrangement
 	for _, depth := range depths {
 		double, single := bed.FoldedIn(t.Cloth, depth)
 		all = append(all, t.shared(lay.SelvedgeIn, double, single, depth)...)
 	}
-	return t.inTwoBeds(all, errors.New("the pieces do not share out between two plies and one; fold the cloth along "+
-		"the warp, or lay it open"))
+	return t.inTwoBeds(all, lay.Reason{Of: lay.NotShared})
 }
 
 // shared lists the ways to share the pieces between two beds.

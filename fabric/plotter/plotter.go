@@ -31,7 +31,7 @@ func RollFor(plan lay.Plan, margin float64) float64 {
 // that is not possible.
 func Pages(plan lay.Plan, options Options) ([]drawing.Page, error) {
 	if !plan.Possible() {
-		return nil, fmt.Errorf("the %s lay of %s cannot be drawn: %s", plan.Lay, plan.Cloth, plan.Impossible)
+		return nil, fmt.Errorf("the %s lay of %s cannot be drawn: it is not possible", plan.Lay, plan.Cloth)
 	}
 	if len(plan.Pieces) == 0 {
 		return nil, fmt.Errorf("the %s lay of %s has no pieces to draw", plan.Lay, plan.Cloth)

@@ -201,8 +201,8 @@ func TestSVGIsWellFormed(t *testing.T) {
 }
 
 func TestRefusals(t *testing.T) {
-	_, err := Pages(lay.Plan{Impossible: "yoke: a single piece cannot be cut from two plies"}, Options{})
-	assert.ErrorContains(t, err, "yoke: a single piece")
+	_, err := Pages(lay.Plan{Why: []lay.Reason{{Of: lay.OddCount, Piece: "yoke", Count: 1}}}, Options{})
+	assert.ErrorContains(t, err, "it is not possible")
 	_, err = Pages(lay.Plan{}, Options{})
 	assert.ErrorContains(t, err, "no pieces to draw")
 	_, err = Pages(longPlan(t, 3), Options{Paper: roll(90)})

@@ -52,9 +52,7 @@ func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options plan.
 func (q *question) answer() (Result, error) {
 	out := Result{Usable: q.usable}
 	if q.usable <= 0 {
-		out.Answer = TooLittle
-		out.Proof = fmt.Sprintf("straightening the cut ends and wetting leave nothing of a length of %s",
-			q.Cloth.Say(q.remnant.Length))
+		out.Answer, out.Proof = TooLittle, []lay.Reason{{Of: lay.NothingLeft, Room: q.remnant.Length}}
 		return out, nil
 	}
 	settings := q.settings(&out)
@@ -94,14 +92,13 @@ func (q *question) settings(out *Result) []setting {
 			continue
 		}
 		s := setting{cloth: q.Cloth, lay: kind, length: q.usable}
-		why := ""
+		var why []lay.Reason
 		if s.isSingle() {
 			s, why = q.single(kind)
 		} else if least := q.OpenBound(); least > q.usable*(1+plan.ProofMargin) {
-			why = fmt.Sprintf("however the pieces are laid, they take %s of this cloth, and there are %s",
-				atLeast(q.Cloth, least), q.Cloth.Say(q.usable))
+			why = []lay.Reason{{Of: lay.LengthShort, Takes: least, Room: q.usable}}
 		}
-		if why != "" {
+		if len(why) > 0 {
 			out.Reasons = append(out.Reasons, LayReason{kind, why})
 			continue
 		}
@@ -113,19 +110,19 @@ func (q *question) settings(out *Result) []setting {
 	return left
 }
 
-func (q *question) single(kind lay.Kind) (setting, string) {
+func (q *question) single(kind lay.Kind) (setting, []lay.Reason) {
 	s := setting{cloth: q.Cloth, lay: kind, bed: bed.Of(q.Cloth, kind), length: bedLength(q.Cloth, kind, q.usable)}
 	var err error
 	if s.templates, err = rules.TemplatesOf(q.Cloth, s.bed, q.Wanted); err != nil {
-		return s, err.Error()
+		return s, lay.Reasons(err)
 	}
 	problem, err := rules.ProblemOf(q.Cloth, s.bed, s.templates)
 	if err != nil {
-		return s, err.Error()
+		return s, lay.Reasons(err)
 	}
 	sheet, err := q.sheet(s, problem)
 	if err != nil {
-		return s, err.Error()
+		return s, lay.Reasons(err)
 	}
 	return s, misfit(q.Ctx, s, sheet)
 }

@@ -15,6 +15,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/remnant"
+	"ellwand/fabric/words"
 	"ellwand/pieces"
 	"ellwand/testdata/sample"
 )
@@ -79,7 +80,7 @@ func TestRemnantIsTooLittle(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			got := fit(t, c.length, plan.Options{Lays: c.lays}, c.all...)
 			assert.Equal(t, remnant.TooLittle, got.Answer)
-			assert.Contains(t, got.Proof, c.proof)
+			assert.Contains(t, words.Reasons(cloth.Cloth{}, got.Proof), c.proof)
 			assert.Empty(t, got.Plan.Pieces)
 		})
 	}

@@ -55,7 +55,7 @@ type Overhang struct {
 // LayReason says why a lay cannot be.
 type LayReason struct {
 	Lay lay.Kind
-	Why string
+	Why []lay.Reason
 }
 
 // Result is the answer with its evidence.
@@ -73,8 +73,8 @@ type Result struct {
 	// Over lists the pieces of the closest try that stick out over the end,
 	// worst first.
 	Over []Overhang
-	// Proof says in one sentence why it cannot be.
-	Proof string
+	// Proof says why it cannot be.
+	Proof []lay.Reason
 	// Spare is what is left over when the answer is yes.
 	Spare Spare
 	// Work that the searches did.

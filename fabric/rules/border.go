@@ -45,7 +45,7 @@ func isHem(border cloth.Border, edge pieces.Edge) bool {
 }
 
 // hemOf gives the ends of the hem of a piece, which is straight and square to its
-// grainline; or a sentence why it is not.
+// grainline; or the reason why it is not.
 func hemOf(border cloth.Border, piece pieces.Piece) (start, end orb.Point, err error) {
 	var hem []orb.Point
 	for _, edge := range piece.Edges {
@@ -54,20 +54,17 @@ func hemOf(border cloth.Border, piece pieces.Piece) (start, end orb.Point, err e
 		}
 	}
 	if len(hem) < 2 {
-		return start, end, lay.Because(piece.Name, "it is to lie on the border and has no edge %q; say which edge is "+
-			"its hem", hemName(border))
+		return start, end, lay.Reason{Of: lay.NoHem, Piece: piece.Name, Edge: hemName(border)}
 	}
 	start, end = hem[0], hem[len(hem)-1]
 	for _, p := range hem {
 		if geometry.Distance(p, geometry.Nearest([]orb.Point{start, end}, p)) > straightHem {
-			return start, end, lay.Because(piece.Name, "its hem is curved and cannot lie on the line of the border; "+
-				"straighten the hem, or leave the piece off the border")
+			return start, end, lay.Reason{Of: lay.CurvedHem, Piece: piece.Name}
 		}
 	}
 	between := geometry.AngleOf(start, end) - geometry.AngleOf(piece.Grain.From, piece.Grain.To)
 	if math.Abs(math.Abs(math.Remainder(between, 180))-90) > squareHem {
-		return start, end, lay.Because(piece.Name, "its hem is not square to its grainline and cannot lie on the border; "+
-			"draw the grainline square to the hem, or leave the piece off the border")
+		return start, end, lay.Reason{Of: lay.SlantedHem, Piece: piece.Name}
 	}
 	return start, end, nil
 }
@@ -89,9 +86,7 @@ func crossed(_ cloth.Cloth, piece pieces.Piece) pieces.Piece {
 // the border, the piece lying inwards.
 func onBorder(c cloth.Cloth, b bed.Bed, t Template) ([]layout.Turn, error) {
 	if b.Plies() == 2 && b.Kind != lay.FoldedAcross {
-		return nil, lay.Because(t.Asked.Name, "the border runs along one selvedge, and the upper ply does not have it "+
-			"there; "+
-			"lay the cloth open")
+		return nil, lay.Reason{Of: lay.BorderOnOnePly, Piece: t.Asked.Name}
 	}
 	start, _, err := hemOf(c.Border, t.Asked)
 	if err != nil {
@@ -107,8 +102,7 @@ func onBorder(c cloth.Cloth, b bed.Bed, t Template) ([]layout.Turn, error) {
 		}
 	}
 	if len(out) == 0 {
-		return nil, lay.Because(t.Asked.Name, "with its hem on the border the nap would run the wrong way over it; "+
-			"let the cloth go either way, or leave the piece off the border")
+		return nil, lay.Reason{Of: lay.BorderAgainstNap, Piece: t.Asked.Name}
 	}
 	return out, nil
 }
@@ -148,9 +142,7 @@ func placeBorder(c cloth.Cloth, b bed.Bed, t Template, item *layout.Item, width 
 		item.PeriodY = math.Max(item.PeriodY, 4*(width+Across(t.Outline, turn)))
 	}
 	if len(turns) == 0 {
-		return lay.Because(t.Asked.Name, "with its hem on the line of the border, %s from the edge, it does not lie "+
-			"between the selvedges; "+
-			"move the line, take a wider cloth, or leave the piece off the border", c.Say(c.Border.Line))
+		return lay.Reason{Of: lay.BorderOutside, Piece: t.Asked.Name, Takes: c.Border.Line}
 	}
 	item.Turns = turns
 	return nil

@@ -33,8 +33,7 @@ func bindCentre(m *Matching, a axis, i int) error {
 	twice := m.bed.MirrorsAcross() && !t.OnFold
 	if twice && math.Abs(math.Remainder(2*line, set.period)) > matchTolerance/2 ||
 		!m.bind(a, i, centreNode, centreOf(t.Asked)) {
-		return lay.Because(t.Piece.Name, "its centre would not lie on the chosen line of the repeat, because the fold "+
-			"does not; fold one selvedge in, or lay the cloth open")
+		return lay.Reason{Of: lay.OffCentreLine, Piece: t.Piece.Name}
 	}
 	return nil
 }

@@ -2,7 +2,6 @@ package rules
 
 import (
 	"errors"
-	"fmt"
 	"math"
 
 	"ellwand/fabric/bed"
@@ -19,7 +18,7 @@ import (
 // all reasons why the lay is not possible.
 func TemplatesOf(c cloth.Cloth, b bed.Bed, demands []Demand) ([]Template, error) {
 	if b.Kind == lay.FoldedAcross && c.Nap != cloth.EitherWay {
-		return nil, fmt.Errorf("the cloth goes %s, and %s", c.Nap, againstTheWarp)
+		return nil, lay.Reason{Of: lay.WarpTurned, Nap: c.Nap}
 	}
 	var out []Template
 	var faults []error
@@ -65,11 +64,6 @@ func areaOf(d Demand) float64 {
 	return float64(float64(d.Cut) * math.Abs(geometry.Area(d.outline)))
 }
 
-// againstTheWarp is why nothing that goes one way is cut from a cloth folded
-// across.
-const againstTheWarp = "in the upper ply the warp runs the other way; cut the cloth across and turn the upper " +
-	"length round, or lay it open"
-
 // chalked gives the templates of one piece: two when right and left are
 // chalked apart.
 func chalked(c cloth.Cloth, b bed.Bed, d Demand) ([]Template, error) {
@@ -93,7 +87,7 @@ func chalked(c cloth.Cloth, b bed.Bed, d Demand) ([]Template, error) {
 func laidIn(b bed.Bed, c cloth.Cloth, d Demand, base Template) ([]Template, error) {
 	switch {
 	case b.Kind == lay.FoldedAcross && c.Nap != cloth.EitherWay:
-		return nil, lay.Because(d.Piece.Name, "it must go one way, and %s", againstTheWarp)
+		return nil, lay.Reason{Of: lay.PieceTurned, Piece: d.Piece.Name}
 	case b.Plies() == 1 && d.Piece.Fold != seams.None:
 		return wholeOf(base, c), nil
 	case b.Plies() == 1:
@@ -171,9 +165,7 @@ func onFold(base Template, c cloth.Cloth, b bed.Bed) ([]Template, error) {
 		base.Turns = append(base.Turns, foldTurns(base.Piece, c.Nap, pin)...)
 	}
 	if len(base.Turns) == 0 {
-		return nil, lay.Because(base.Piece.Name, "its edge %q cannot lie on the fold, because then its grainline would "+
-			"not lie %s; "+
-			"lay the cloth open, or draw the grainline to suit the fold", base.Piece.Fold, lieInWords(base.Piece.Grain.Lie))
+		return nil, lay.Reason{Of: lay.OffFold, Piece: base.Piece.Name, Edge: base.Piece.Fold, Grain: base.Piece.Grain.Lie}
 	}
 	return []Template{base}, nil
 }
@@ -182,8 +174,7 @@ func onFold(base Template, c cloth.Cloth, b bed.Bed) ([]Template, error) {
 // right and a left at once, whichever face of the template is up.
 func doubly(base Template, c cloth.Cloth) ([]Template, error) {
 	if base.Copies%2 != 0 {
-		return nil, lay.Because(base.Piece.Name, "%s cannot be cut from two plies, which give two at a time; "+
-			"lay the cloth open, or cut one more", countInWords(base.Copies))
+		return nil, lay.Reason{Of: lay.OddCount, Piece: base.Piece.Name, Count: base.Copies}
 	}
 	base.Yields = 2
 	base.Copies /= 2
@@ -197,23 +188,10 @@ func doubly(base Template, c cloth.Cloth) ([]Template, error) {
 	}
 	base.Image, base.IsAlike = mirrorAlike(base.Piece, base.Outline, c.Nap)
 	if !base.IsAlike {
-		return nil, lay.Because(base.Piece.Name, "two plies give a right and a left, but this piece is not its own "+
-			"mirror image and is no pair; "+
-			"lay the cloth open, or say that it is a pair")
+		return nil, lay.Reason{Of: lay.Unpaired, Piece: base.Piece.Name}
 	}
 	base.Outline = evened(base.Outline, base.Image)
 	return []Template{base}, nil
-}
-
-func countInWords(n int) string {
-	if n == 1 {
-		return "a single piece"
-	}
-	return fmt.Sprintf("%d single pieces", n)
-}
-
-func lieInWords(lie pieces.GrainLie) string {
-	return [...]string{"along the warp", "along the weft", "at 45 degrees to the warp", "along the warp or the weft"}[lie]
 }
 
 // thatFit keeps the turns in which the template is no wider than the bed, and
@@ -235,21 +213,22 @@ func thatFit(c cloth.Cloth, b bed.Bed, t Template) ([]layout.Turn, error) {
 	if len(out) > 0 {
 		return out, nil
 	}
+	return nil, tooWide(c, b, t, narrowest, clear)
+}
+
+// tooWide says why a template fits in no turn: across, it takes so much, and flaws leave
+// so much clear.
+func tooWide(c cloth.Cloth, b bed.Bed, t Template, narrowest, clear float64) lay.Reason {
+	out := lay.Reason{Of: lay.WiderThanCloth, Piece: t.Piece.Name, Takes: narrowest, Room: b.Room(c)}
 	switch {
 	case t.OnFold && clear == 0:
-		return nil, lay.Because(t.Piece.Name, "a flaw runs along the fold; lay the cloth open, or fold it elsewhere")
-	case clear < usable && narrowest <= usable:
-		return nil, lay.Because(t.Piece.Name, "it is %s wide, and flaws that run along the cloth leave only %s in one "+
-			"piece; "+
-			"lay the cloth another way, or take another cloth", c.Say(narrowest), c.Say(clear))
+		return lay.Reason{Of: lay.FlawOnFold, Piece: t.Piece.Name}
+	case clear < out.Room && narrowest <= out.Room:
+		out.Of, out.Room = lay.FlawsLeave, clear
 	case b.Kind == lay.FoldedAlong:
-		return nil, lay.Because(t.Piece.Name, "it is %s wide and the folded cloth only %s; lay the cloth open, or take "+
-			"a wider cloth", c.Say(narrowest), c.Say(usable))
+		out.Of = lay.WiderThanFolded
 	case b.Kind == lay.BothSelvedgesIn:
-		return nil, lay.Because(t.Piece.Name, "it is %s wide, and from a fold to where the selvedges meet there are "+
-			"only %s; lay the cloth open, or take a wider cloth", c.Say(narrowest), c.Say(usable))
+		out.Of = lay.WiderThanHalf
 	}
-	return nil, lay.Because(t.Piece.Name, "it is %s wide in the narrowest way its grain allows, and the cloth only "+
-		"%s between the selvedges; "+
-		"take a wider cloth, turn the piece to the cross grain, or divide it by a seam", c.Say(narrowest), c.Say(usable))
+	return out
 }

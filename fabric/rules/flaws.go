@@ -1,13 +1,12 @@
 package rules
 
 import (
-	"errors"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/lay"
 )
 
 // This file is the rule of the flaws: nothing lies on one, in whichever ply.
@@ -17,8 +16,7 @@ var _ = register(rule{zones: flawed})
 // flawed are the flaws of all plies of a bed.
 func flawed(c cloth.Cloth, b bed.Bed, far float64) ([]orb.Ring, error) {
 	if len(c.Flaws) > 0 && b.Kind.IsAcross() {
-		return nil, errors.New("the cloth has flaws, and where the fold or cut across it falls depends on the length, " +
-			"so that they would lie elsewhere each time; lay it open or folded along the warp")
+		return nil, lay.Reason{Of: lay.FlawsMove}
 	}
 	var out []orb.Ring
 	for _, p := range b.PliesOn(c, 0) {

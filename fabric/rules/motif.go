@@ -62,8 +62,7 @@ func hasPoint(c cloth.Cloth, piece pieces.Piece) error {
 	if _, ok := motifPoint(c.Motif, piece); ok {
 		return nil
 	}
-	return lay.Because(piece.Name, "a motif is to be centred on its point %q, which it has not; "+
-		"name a mark or a match point of it, or leave the point out for its middle", c.Motif.Point)
+	return lay.Reason{Of: lay.NoMotifPoint, Piece: piece.Name, Point: c.Motif.Point}
 }
 
 // bindMotif ties a piece of the motif to its places on an axis.
@@ -78,8 +77,7 @@ func bindMotif(m *Matching, a axis, i int) error {
 	point, _ := motifPoint(motif, t.Asked)
 	twice := a == acrossWarp && m.bed.MirrorsAcross() && !t.OnFold
 	if twice && math.Abs(math.Remainder(2*place, set.period)) > matchTolerance/2 || !m.bind(a, i, motifNode, point) {
-		return lay.Because(t.Asked.Name, "a motif cannot be centred on it %s in this lay; "+
-			"lay the cloth open, or centre fewer pieces", a)
+		return lay.Reason{Of: lay.OffMotif, Piece: t.Asked.Name, Across: a == acrossWarp}
 	}
 	return nil
 }

@@ -50,15 +50,13 @@ func (m *Matching) Apply(problem *layout.Problem) error {
 			continue
 		}
 		if a == acrossWarp && m.bed.Kind == lay.FoldedAcross && !m.cloth.Repeat.Even && m.anyTie(a) {
-			return errors.New("the pattern of the upper ply runs the other way; cut the cloth across and turn the upper " +
-				"length round, lay it open, or say that the repeat is even")
+			return lay.Reason{Of: lay.PatternTurned}
 		}
 		if a == alongWarp && m.bed.Kind == lay.FoldedAcross && m.anyTie(a) {
-			return errors.New("the warp of the upper ply runs the other way, so that stripes across cannot meet; cut the " +
-				"cloth across and turn the upper length round, or lay it open")
+			return lay.Reason{Of: lay.StripesTurned}
 		}
 		if a == acrossWarp && m.bed.Kind == lay.BothSelvedgesIn && m.anyTie(a) {
-			return errors.New("stripes along cannot meet about two folds at once; fold the cloth in half, or lay it open")
+			return lay.Reason{Of: lay.TwoFolds}
 		}
 		err = errors.Join(err, m.settle(a, problem))
 	}
@@ -99,8 +97,7 @@ func (m *Matching) settle(a axis, problem *layout.Problem) error {
 		}
 		if len(item.Turns) == 0 {
 			item.Turns = m.templates[i].Turns
-			faults = append(faults, lay.Because(m.templates[i].Piece.Name, "matched to the stripes it finds no place "+
-				"across the width; take a wider cloth, or match less"))
+			faults = append(faults, lay.Reason{Of: lay.MatchedNowhere, Piece: m.templates[i].Piece.Name})
 		}
 	}
 	return errors.Join(faults...)

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/pieces/marks"
 )
 
@@ -25,3 +26,14 @@ func motif(c cloth.Cloth, say func(mm float64) string) []string {
 		"selvedge nearest to you: check that. The centre of a motif falls on the %s of %s.",
 		say(asked.Along), say(asked.Across), what, strings.Join(asked.Pieces, ", "))}
 }
+
+var _ = explain(map[lay.Obstacle]sentenceOf{
+	lay.NoMotifPoint: func(_ cloth.Cloth, r lay.Reason) string {
+		return fmt.Sprintf("a motif is to be centred on its point %q, which it has not; "+
+			"name a mark or a match point of it, or leave the point out for its middle", r.Point)
+	},
+	lay.OffMotif: func(_ cloth.Cloth, r lay.Reason) string {
+		return fmt.Sprintf("a motif cannot be centred on it %s in this lay; "+
+			"lay the cloth open, or centre fewer pieces", alongOrAcross(r.Across))
+	},
+})

@@ -17,6 +17,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/quote"
+	"ellwand/fabric/words"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/seams"
@@ -156,7 +157,7 @@ func TestLongWaistbandOnNarrowCloth(t *testing.T) {
 	c := cloth.Cloth{Name: "shell", Width: 914.4, Selvedge: 10}
 	_, err = plan.Require(t.Context(), c, piecesIn(t, "16", trousers.draft),
 		plan.Options{Passes: 1, Lays: []lay.Kind{lay.Open}})
-	assert.ErrorContains(t, err, "waistband: it is 91.5 cm wide in the narrowest way its grain allows")
+	assert.ErrorContains(t, words.Refused(c, err), "waistband: it is 91.5 cm wide in the narrowest way its grain allows")
 }
 
 // chartGarments are twenty garments, with why the conversion chart does not fit

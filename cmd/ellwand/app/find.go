@@ -10,6 +10,7 @@ import (
 	"ellwand/cmd/ellwand/app/store"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/words"
 	"ellwand/nest"
 	"ellwand/pieces"
 )
@@ -64,7 +65,7 @@ func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, opt
 	begun := time.Now()
 	need, err := plan.Require(ctx, c, all, options)
 	if err != nil {
-		return found{}, err
+		return found{}, words.Refused(c, err)
 	}
 	out := found{Requirement: need, ended: f.search.ended(ctx, need.Work, begun),
 		kept: need.Improved || options.Searched && !entry.IsOnlyOf(by)}
@@ -104,7 +105,7 @@ func (f finder) keep(ctx context.Context, key string, began store.Entry, result 
 		options.Searched = true
 		again, err := plan.Require(context.WithoutCancel(ctx), out.Cloth, out.Lays[out.Chosen].Asked, options)
 		if err != nil {
-			return found{}, err
+			return found{}, words.Refused(out.Cloth, err)
 		}
 		out.kept = out.kept || again.Length < out.Length
 		again.Work = out.Work

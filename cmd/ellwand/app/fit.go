@@ -9,6 +9,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/remnant"
+	"ellwand/fabric/words"
 	"ellwand/pieces"
 )
 
@@ -41,8 +42,11 @@ func (f finder) fitFor(ctx context.Context, what string, there remnant.Remnant, 
 	}
 	options.Searched = entry.Has(by)
 	out, err := remnant.Fit(ctx, there, all, options)
-	if err != nil || out.Work.Due == 0 && options.Searched || len(out.Plan.Pieces) == 0 {
-		return out, err
+	if err != nil {
+		return out, words.Refused(there.Cloth, err)
+	}
+	if out.Work.Due == 0 && options.Searched || len(out.Plan.Pieces) == 0 {
+		return out, nil
 	}
 	out.Plan.Mark = markOf(out.Plan, all)
 	result := store.Found{Plans: []lay.Plan{out.Plan}}

@@ -11,6 +11,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/words"
 )
 
 // Plan lays the pieces of a cloth in the lay that is asked for, or when that is
@@ -71,7 +72,7 @@ func noSuchCloth(name string, names []string) error {
 func gainless(need plan.Requirement, kind lay.Kind) string {
 	for _, p := range need.Lays {
 		if p.Lay == kind {
-			return p.Impossible
+			return words.WhyNot(p)
 		}
 	}
 	return ""
@@ -99,11 +100,11 @@ func planOf(need plan.Requirement, kind *lay.Kind) (lay.Plan, error) {
 			continue
 		}
 		if one := p.Throughout; one != nil {
-			one.Notes = append(one.Notes, lay.Note{Text: fmt.Sprintf("Asked for was the lay %s: %s.", p.Lay, p.Impossible)})
+			one.Notes = append(one.Notes, lay.Note{Text: fmt.Sprintf("Asked for was the lay %s: %s.", p.Lay, words.WhyNot(p))})
 			return *one, nil
 		}
 		if !p.Possible() {
-			return p, fmt.Errorf("it cannot be laid %s: %s", p.Lay.Way(), p.Impossible)
+			return p, fmt.Errorf("it cannot be laid %s: %s", p.Lay.Way(), words.WhyNot(p))
 		}
 		return p, nil
 	}

@@ -4,6 +4,7 @@ import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/remnant"
+	"ellwand/fabric/words"
 )
 
 // Remnant is what remnant prints as JSON. Answer is "yes", "cannot be"
@@ -76,7 +77,7 @@ func RemnantOf(work *job.Work, all []app.RemnantAnswer) Remnant {
 func remnantClothOf(work *job.Work, a app.RemnantAnswer) RemnantCloth {
 	out := RemnantCloth{
 		Name: a.Cloth.Name, WidthMM: tidy(a.Cloth.Width), LengthMM: tidy(a.Length), UsableMM: tidy(a.Fit.Usable),
-		Nap: a.Cloth.Nap.String(), Answer: a.Fit.Answer.String(), Proof: a.Fit.Proof, Ways: []Way{},
+		Nap: a.Cloth.Nap.String(), Answer: a.Fit.Answer.String(), Proof: words.Reasons(a.Cloth, a.Fit.Proof), Ways: []Way{},
 	}
 	out.Ended = endedOf(a.Ended)
 	for _, place := range a.Row {

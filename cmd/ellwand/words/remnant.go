@@ -69,7 +69,7 @@ func Evidence(work *job.Work, a app.RemnantAnswer, why bool) []string {
 	case remnant.Enough:
 		out = enough(work, a, why)
 	case remnant.TooLittle:
-		out = []string{capital(reason.Once(a.Fit.Proof)) + "."}
+		out = []string{capital(reason.Of(a.Cloth, a.Fit.Proof)) + "."}
 	default:
 		out = []string{unproven(work, a)}
 	}
@@ -92,7 +92,7 @@ func enough(work *job.Work, a app.RemnantAnswer, why bool) []string {
 		out = append(out, counted(n, "other lay", "other lays")+" cannot be; --why says of each why.")
 	} else {
 		for _, not := range a.Fit.Reasons {
-			out = append(out, fmt.Sprintf("Not %s: %s.", not.Lay.Way(), reason.Once(not.Why)))
+			out = append(out, fmt.Sprintf("Not %s: %s.", not.Lay.Way(), reason.Of(a.Cloth, not.Why)))
 		}
 	}
 	switch {
@@ -145,16 +145,16 @@ func fromEach(a app.RemnantAnswer) []string {
 // unproven is the closest try; or of outlines that are only approximate why they
 // do not fit, which proves nothing of the true ones.
 func unproven(work *job.Work, a app.RemnantAnswer) string {
-	if a.Fit.Proof == "" {
+	if len(a.Fit.Proof) == 0 {
 		return closest(work, a)
 	}
 	if len(a.Approximate) == 0 {
 		return fmt.Sprintf("As the pieces are laid, %s; as small as they may be, that is not so, and this is no proof.",
-			reason.Once(a.Fit.Proof))
+			reason.Of(a.Cloth, a.Fit.Proof))
 	}
 	return fmt.Sprintf("As the outlines are given, %s. But the job calls %s approximate, so that this is no proof: "+
 		"lay the "+
-		"pieces themselves on the cloth.", reason.Once(a.Fit.Proof), strings.Join(a.Approximate, ", "))
+		"pieces themselves on the cloth.", reason.Of(a.Cloth, a.Fit.Proof), strings.Join(a.Approximate, ", "))
 }
 
 // closest says which pieces stick out, and by how much.

@@ -5,7 +5,9 @@ import (
 	"slices"
 	"strings"
 
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
+	"ellwand/fabric/words"
 )
 
 // WhyNot says of each lay that cannot be why it cannot. Lays with the same
@@ -15,20 +17,20 @@ func WhyNot(lays []lay.Plan) []string {
 	for _, plan := range lays {
 		switch {
 		case plan.Possible():
-		case plan.Throughout != nil || len(plan.Why) == 0:
-			out.add(plan.Lay.String(), plan.Impossible)
+		case plan.Throughout != nil:
+			out.add(plan.Lay.String(), words.WhyNot(plan))
 		default:
-			out.add(plan.Lay.String(), "not possible: "+together(plan.Why))
+			out.add(plan.Lay.String(), "not possible: "+Of(plan.Cloth, plan.Why))
 		}
 	}
 	return out.lines()
 }
 
-// together says several reasons, each once with the pieces that it is about.
-func together(reasons []lay.Reason) string {
+// Of a cloth says several reasons, each once with the pieces that it is about.
+func Of(c cloth.Cloth, reasons []lay.Reason) string {
 	var out groups
 	for _, reason := range reasons {
-		out.add(reason.Piece, reason.Why)
+		out.add(reason.Piece, words.Reason(c, reason))
 	}
 	return strings.Join(out.lines(), "\n  ")
 }
