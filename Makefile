@@ -2,8 +2,9 @@
 # make picture  the demo job's plan as the README shows it, testdata/plan.png
 # make test   what the CI runs: vet and every test, on small samples
 # make check-long   the same tests on all that there is to try; it takes hours
-# make check-arm64   the golden layouts once more, built for arm64 and run under
-#             qemu-aarch64-static (Debian: qemu-user-static), where it is installed
+# make check-arm64   the golden drafts and layouts once more, built for arm64 and run
+#             under qemu-aarch64-static (Debian: qemu-user-static), and the patterns and
+#             layouts of jobs held against those of this processor, byte by byte
 # make mutate  changes the code at random, one place at a time, and lists the
 #             changes that no test sees: make mutate MUTANTS=40 SEED=2 IN="draft/... pieces"
 # make faults  puts each fault of testdata/faults into the code and sees it refused
@@ -22,7 +23,8 @@ BENCH_DATA ?= ../shared/bench
 # The tools of the tests, which ./... leaves out.
 TOOLS := ./testdata/circles ./testdata/faults ./testdata/mutate ./testdata/rounding ./testdata/sample
 # The packages with golden files of bits.
-GOLDEN := nest/portable nest
+GOLDEN := nest/portable nest draft
+ARM64_JOBS := blouse bridesmaids princess trousers shirt velvet
 DEMO := testdata/blouse.yaml
 
 .PHONY: all build demo picture test check-long check-arm64 mutate faults bench lint clean
@@ -57,6 +59,14 @@ check-arm64:
 		GOARCH=arm64 $(GO) test -c -o bin/arm64.test ./$$package && \
 		(cd $$package && qemu-aarch64-static $(CURDIR)/bin/arm64.test -test.run GoldenFile -test.v) || exit; \
 	done
+	$(GO) build -o bin/ellwand ./cmd/ellwand
+	GOARCH=arm64 $(GO) build -o bin/ellwand-arm64 ./cmd/ellwand
+	rm -rf bin/here bin/there
+	@for job in $(ARM64_JOBS); do for run in "here bin/ellwand" "there qemu-aarch64-static bin/ellwand-arm64"; do \
+		set -- $$run; folder=bin/$$1/$$job; shift; mkdir -p $$folder; \
+		XDG_CACHE_HOME=$$folder/cache $$* marker testdata/$$job.yaml --passes 30 -o $$folder/plan.svg \
+			--layout $$folder/layouts >/dev/null && rm -r $$folder/cache || exit; \
+	done; diff -r bin/here/$$job bin/there/$$job && echo "$$job: the same bits" || exit; done
 
 mutate:
 	$(GO) run ./testdata/mutate -seed $(SEED) -mutants $(MUTANTS) $(IN)

@@ -128,5 +128,5 @@ func (t table) at(name, by Measurement, known float64) (value float64, ok bool) 
 	if by != Height && !slices.Contains(girths, name) {
 		beyond /= 2
 	}
-	return row[i] + pace*(min(known, steps[last])-steps[i]+beyond), true
+	return row[i] + float64(pace*(min(known, steps[last])-steps[i]+beyond)), true
 }

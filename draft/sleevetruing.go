@@ -56,7 +56,7 @@ func (g *garment) headRow() Row {
 			head = g.sleeve.Head
 		}
 		return compare("armhole", "sleeve head, from notch to notch", head, "armhole, from notch to notch", between,
-			0.1*between, 2*between+1, construct.Say("1.1 to 3 times as long, gathered in (%s)", source.CommonPractice))
+			float64(0.1*between), 2*between+1, construct.Say("1.1 to 3 times as long, gathered in (%s)", source.CommonPractice))
 	}
 	row := compare("armhole", "sleeve head", g.sleeve.Head, against, length, least, most,
 		construct.Say("%.3g to %.3g %% of the whole armhole, here %s to %s, of ease in a %s (%s)", 100*norm.LeastEase,

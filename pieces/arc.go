@@ -3,6 +3,8 @@ package pieces
 import (
 	"math"
 
+	"ellwand/nest/portable"
+
 	"github.com/paulmach/orb"
 )
 
@@ -14,13 +16,13 @@ func (a Arc) End() orb.Point { return a.At(1) }
 
 // At returns the point at parameter t.
 func (a Arc) At(t float64) orb.Point {
-	sin, cos := math.Sincos(a.Begin + float64(t*a.Sweep))
+	sin, cos := portable.Sincos(a.Begin + float64(t*a.Sweep))
 	return orb.Point{a.Centre[0] + float64(a.Radius*cos), a.Centre[1] + float64(a.Radius*sin)}
 }
 
 // Tangent is the direction of travel at parameter t.
 func (a Arc) Tangent(t float64) orb.Point {
-	sin, cos := math.Sincos(a.Begin + float64(t*a.Sweep))
+	sin, cos := portable.Sincos(a.Begin + float64(t*a.Sweep))
 	if a.Sweep < 0 {
 		return orb.Point{sin, -cos}
 	}
@@ -28,7 +30,7 @@ func (a Arc) Tangent(t float64) orb.Point {
 }
 
 // Length of the arc in mm.
-func (a Arc) Length() float64 { return a.Radius * math.Abs(a.Sweep) }
+func (a Arc) Length() float64 { return float64(a.Radius * math.Abs(a.Sweep)) }
 
 // Split cuts the arc at parameter t.
 func (a Arc) Split(t float64) (before, after Curve) {
@@ -46,9 +48,9 @@ func (a Arc) Reverse() Curve {
 
 // Map moves the arc.
 func (a Arc) Map(m Motion) Curve {
-	sin, cos := math.Sincos(a.Begin)
+	sin, cos := portable.Sincos(a.Begin)
 	out := Arc{Centre: m.Apply(a.Centre), Radius: a.Radius * m.scale(), Sweep: a.Sweep}
-	out.Begin = math.Atan2(float64(m.C*cos)+float64(m.D*sin), float64(m.A*cos)+float64(m.B*sin))
+	out.Begin = portable.Atan2(float64(m.C*cos)+float64(m.D*sin), float64(m.A*cos)+float64(m.B*sin))
 	if m.Mirrors() {
 		out.Sweep = -a.Sweep
 	}
@@ -59,7 +61,7 @@ func (a Arc) Map(m Motion) Curve {
 // r (1 - cos(s/2)) inside the arc.
 func (a Arc) Flatten(tolerance float64) orb.LineString {
 	share := math.Min(1, usable(tolerance)/math.Max(a.Radius, 1e-9))
-	step := math.Min(2*math.Acos(1-share), math.Pi/2)
+	step := math.Min(2*portable.Acos(1-share), math.Pi/2)
 	n := int(math.Ceil(math.Abs(a.Sweep)/step - 1e-9))
 	n = min(max(n, 1), mostChords)
 	out := make(orb.LineString, n+1)

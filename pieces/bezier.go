@@ -6,6 +6,7 @@ import (
 	"github.com/paulmach/orb"
 	"gonum.org/v1/gonum/integrate/quad"
 
+	"ellwand/nest/portable"
 	"ellwand/pieces/geometry"
 )
 
@@ -90,7 +91,7 @@ func (b Bezier) speed(t float64) float64 {
 	d0, d1, d2 := geometry.Sub(b.P1, b.P0), geometry.Sub(b.P2, b.P1), geometry.Sub(b.P3, b.P2)
 	x := float64(s*s*d0[0]) + float64(2*s*t*d1[0]) + float64(t*t*d2[0])
 	y := float64(s*s*d0[1]) + float64(2*s*t*d1[1]) + float64(t*t*d2[1])
-	return 3 * math.Hypot(x, y)
+	return 3 * portable.Hypot(x, y)
 }
 
 // gauss is the length by one Gauss-Legendre rule.

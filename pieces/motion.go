@@ -5,6 +5,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/nest/portable"
 	"ellwand/pieces/geometry"
 )
 
@@ -16,10 +17,7 @@ func Move(dx, dy float64) Motion { return Motion{A: 1, D: 1, E: dx, F: dy} }
 
 // Turn turns counter-clockwise about the origin. Quarter turns are exact.
 func Turn(degrees float64) Motion {
-	sin, cos := math.Sincos(degrees * math.Pi / 180)
-	if math.Mod(degrees, 90) == 0 {
-		sin, cos = math.Round(sin), math.Round(cos)
-	}
+	sin, cos := portable.SincosDegrees(degrees)
 	return Motion{A: cos, B: -sin, C: sin, D: cos}
 }
 
@@ -64,7 +62,7 @@ func (m Motion) Mirrors() bool { return float64(m.A*m.D)-float64(m.B*m.C) < 0 }
 // scale is the factor by which the motion stretches lengths; exactly 1 for a
 // turn, whatever its rounding.
 func (m Motion) scale() float64 {
-	k := math.Hypot(m.A, m.C)
+	k := portable.Hypot(m.A, m.C)
 	if math.Abs(k-1) < 1e-12 {
 		return 1
 	}

@@ -6,6 +6,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/nest/portable"
 	"ellwand/pieces/geometry"
 )
 
@@ -172,7 +173,7 @@ func (n *net) turn(at int, back orb.Point) int {
 	best, least := -1, math.Inf(1)
 	for _, to := range n.ways[at] {
 		d := geometry.Sub(n.points[to], n.points[at])
-		angle := math.Atan2(geometry.Cross(back, d), geometry.Dot(back, d))
+		angle := portable.Atan2(geometry.Cross(back, d), geometry.Dot(back, d))
 		if angle <= 0 {
 			angle += 2 * math.Pi
 		}

@@ -5,6 +5,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/nest/portable"
 	"ellwand/pieces/geometry"
 )
 
@@ -53,7 +54,7 @@ func (s strip) parallel(tolerance float64) []orb.Point {
 // over twice the turn. A turn below 0.0001 rad leaves out no more than 5e-9 of
 // the width.
 func bend(v, u1, u2 orb.Point, width, tolerance, length float64) []orb.Point {
-	turn := math.Atan2(geometry.Cross(u1, u2), geometry.Dot(u1, u2))
+	turn := portable.Atan2(geometry.Cross(u1, u2), geometry.Dot(u1, u2))
 	switch {
 	case turn > 1e-4:
 		return fan(v, geometry.Right(u1), turn, width, tolerance)
@@ -78,12 +79,12 @@ func chord(seam []orb.Point, i int) orb.Point { return geometry.Unit(geometry.Su
 // joint joins the parallels of the two chords that meet at point i.
 func joint(seam []orb.Point, i int, width, tolerance float64) []orb.Point {
 	v, u1, u2 := seam[i], chord(seam, i-1), chord(seam, i)
-	turn := math.Atan2(geometry.Cross(u1, u2), geometry.Dot(u1, u2))
+	turn := portable.Atan2(geometry.Cross(u1, u2), geometry.Dot(u1, u2))
 	if turn >= 0 {
 		return fan(v, geometry.Right(u1), turn, width, tolerance)
 	}
 	// In a hollow the two parallels cross, when the chords are long enough.
-	back := width * math.Tan(-turn/2)
+	back := width * portable.Tan(-turn/2)
 	if spare(seam, i-1, width) > 0 && spare(seam, i, width) > 0 {
 		return []orb.Point{geometry.Add(v, geometry.Add(geometry.Times(geometry.Right(u1), width),
 			geometry.Times(u1, -back)))}
@@ -108,24 +109,24 @@ func spare(seam []orb.Point, i int, width float64) float64 {
 }
 
 func hollowShare(u1, u2 orb.Point, width float64) float64 {
-	turn := math.Atan2(geometry.Cross(u1, u2), geometry.Dot(u1, u2))
+	turn := portable.Atan2(geometry.Cross(u1, u2), geometry.Dot(u1, u2))
 	if turn >= 0 {
 		return 0
 	}
-	return float64(width * math.Tan(-turn/2))
+	return float64(width * portable.Tan(-turn/2))
 }
 
 // fan is the outside of a circle round v from the direction n1 through the
 // turn, either way: as few tangents as keep their corners within the tolerance.
 func fan(v, n1 orb.Point, turn, width, tolerance float64) []orb.Point {
-	most := 2 * math.Acos(width/(width+tolerance))
+	most := 2 * portable.Acos(width/(width+tolerance))
 	n := int(math.Ceil(math.Abs(turn)/most - 1e-9))
 	n = max(n, 1)
 	step := turn / float64(n)
-	reach := width / math.Cos(step/2)
+	reach := width / portable.Cos(step/2)
 	out := make([]orb.Point, n)
 	for k := range out {
-		sin, cos := math.Sincos((float64(k) + 0.5) * step)
+		sin, cos := portable.Sincos((float64(k) + 0.5) * step)
 		turned := orb.Point{float64(n1[0]*cos) - float64(n1[1]*sin), float64(n1[0]*sin) + float64(n1[1]*cos)}
 		out[k] = geometry.Add(v, geometry.Times(turned, reach))
 	}

@@ -80,7 +80,7 @@ func (f figures) back(s *construct.Sheet, o Options, b *backUpper, side pieces.P
 	}
 	notch := pieces.Notch{Edge: seams.Armhole, At: lower.Length(), Count: 2, Match: marks.BackArmhole}
 	if o.Princess == FromArmhole {
-		notch.At *= armholeNotch
+		notch.At = float64(notch.At * armholeNotch)
 	}
 	piece.Notches = []pieces.Notch{notch}
 	piece.Grain = upright(f.acrossBack/4, b.nape.Y())

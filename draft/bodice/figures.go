@@ -43,12 +43,12 @@ func reckon(m Measures, o Options) (figures, error) {
 	f.bustLine = m.BackNeckPointToWaist - m.ScyeDepth - scyeMore
 	f.underarm = f.bustLine - usualArmholeDrop(o.Fit) - o.ArmholeDrop
 
-	f.acrossBack = m.AcrossBack/2 + backAcross*f.bustEase
-	f.acrossFront = m.AcrossFront/2 + frontAcross*f.bustEase
-	f.bustPoint = pointShare*m.Bust + pointMore
+	f.acrossBack = m.AcrossBack/2 + float64(backAcross*f.bustEase)
+	f.acrossFront = m.AcrossFront/2 + float64(frontAcross*f.bustEase)
+	f.bustPoint = float64(pointShare*m.Bust) + pointMore
 	if o.Shaping != NoDart {
-		f.bustDart = dartWidth + dartStep*(min(m.Bust, dartFullBust)-dartBust) +
-			dartFullBustStep*max(0, m.Bust-dartFullBust)
+		f.bustDart = dartWidth + float64(dartStep*(min(m.Bust, dartFullBust)-dartBust)) +
+			float64(dartFullBustStep*max(0, m.Bust-dartFullBust))
 	}
 	if o.Method == Proportional {
 		f = f.proportioned(o)

@@ -80,7 +80,7 @@ func (f figures) front(s *construct.Sheet, o Options, u *frontUpper, side pieces
 	upper, darts := f.aboveWaist(s, o, u, side, armhole)
 	notch := pieces.Notch{Edge: seams.Armhole, At: lower, Count: 1, Match: marks.FrontArmhole}
 	if o.Shaping == ArmholeDart {
-		notch.Edge, notch.At = seams.Armhole.Stretch(1), armholeNotch*lower
+		notch.Edge, notch.At = seams.Armhole.Stretch(1), float64(armholeNotch*lower)
 	}
 
 	shoulder := construct.Direction(u.neck.At, u.tip.At)

@@ -72,8 +72,8 @@ func (f figures) belowWaists(o Options, straight bool, front, back float64) (wai
 	}
 	w := waists{frontSide: f.longSide(front, s.taper, out, o.BelowWaist),
 		backSide: f.longSide(back, s.taper, out, o.BelowWaist)}
-	w.front.below = &below{o.BelowWaist, front + out, frontDarts, frontDartLow * f.WaistToHip}
-	w.back.below = &below{o.BelowWaist, back + out, backDarts, backDartLow * f.WaistToHip}
+	w.front.below = &below{o.BelowWaist, front + out, frontDarts, float64(frontDartLow * f.WaistToHip)}
+	w.back.below = &below{o.BelowWaist, back + out, backDarts, float64(backDartLow * f.WaistToHip)}
 	w.waist = 2 * (front + back - 2*s.taper - s.front - s.back)
 	w.hip = 2 * (front + back + 2*out)
 	return w, nil

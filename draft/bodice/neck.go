@@ -65,7 +65,7 @@ func neckCurve(neck orb.Point, along, centre orb.Point) pieces.Path {
 	first := min(0.55*depth, 0.35*width/max(-down[0], 1e-9))
 	return pieces.Path{pieces.Bezier{
 		P0: neck, P1: construct.Go(neck, down, first),
-		P2: orb.Point{centre[0] + 0.65*width, centre[1]}, P3: centre,
+		P2: orb.Point{centre[0] + float64(0.65*width), centre[1]}, P3: centre,
 	}}
 }
 

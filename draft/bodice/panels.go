@@ -134,9 +134,10 @@ func (f figures) panels(backSheet, frontSheet *construct.Sheet, o Options, front
 	side.Role, backSide.Role = role.SideFrontBodice, role.SideBackBodice
 	for _, p := range []*pieces.Piece{&side, &backSide} {
 		p.Name, p.Cut, p.Pair, p.Fold = p.Role.String(), 2, true, seams.None
-		foot := -0.8 * o.BelowWaist
+		foot := float64(-0.8 * o.BelowWaist)
 		x := (p.Edges[0].Path.Start()[0] + p.Edges[0].Path.End()[0]) / 2
-		p.Grain = pieces.Grain{From: orb.Point{x, foot + 0.15*f.underarm}, To: orb.Point{x, 0.8 * f.underarm}}
+		p.Grain = pieces.Grain{From: orb.Point{x, foot + float64(0.15*f.underarm)},
+			To: orb.Point{x, float64(0.8 * f.underarm)}}
 	}
 	const rule = "smoothly over the fullest place; cut along it, so that the darts fall away"
 	// On the middle panel the bust line ends at the seam.

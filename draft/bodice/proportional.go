@@ -7,6 +7,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
 )
@@ -81,7 +82,7 @@ func (f figures) proportionalBack(s *construct.Sheet, armhole float64) backUpper
 func (f figures) bladeDart(s *construct.Sheet, b *backUpper, p proportions) {
 	blade := s.Down(b.nape, bladeLine, "the level of the shoulder blades")
 	point := s.Right(blade, p.acrossBack/2+10, "the point of the shoulder dart: half the across back and 1 cm")
-	above := (point.X() - b.neck.X()) * math.Hypot(1, backSlope)
+	above := float64((point.X() - b.neck.X()) * portable.Hypot(1, backSlope))
 	inner := s.Along(b.neck, b.tip, above+15, "its leg by the neck: 1.5 cm beyond the place straight above its point")
 	outer := s.Along(inner, b.tip, p.blade, "its other leg: a thirty-second of the bust girth less 8 mm")
 	leg := trueLeg(b.neck.At, inner.At, point.At, outer.At, b.tip.At)
@@ -112,7 +113,7 @@ func trueLeg(from, first, apex, second, to orb.Point) float64 {
 		return inner(construct.Direction(a, from), construct.Direction(a, apex)) +
 			inner(construct.Direction(b, to), construct.Direction(b, apex))
 	}
-	low, high := 0.8*construct.Distance(apex, first), 1.2*construct.Distance(apex, first)
+	low, high := float64(0.8*construct.Distance(apex, first)), float64(1.2*construct.Distance(apex, first))
 	for range 60 {
 		if middle := (low + high) / 2; turn(middle) > math.Pi {
 			low = middle
@@ -125,5 +126,5 @@ func trueLeg(from, first, apex, second, to orb.Point) float64 {
 
 // inner is the angle between two unit directions, in radians.
 func inner(a, b orb.Point) float64 {
-	return math.Acos(max(-1, min(1, a[0]*b[0]+a[1]*b[1])))
+	return portable.Acos(max(-1, min(1, float64(a[0]*b[0])+float64(a[1]*b[1]))))
 }

@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
+	"ellwand/nest/portable"
 )
 
 // The proportional bodice is drafted from three measurements: bust girth, waist
@@ -41,7 +42,7 @@ func proportionsOf(bust float64) proportions {
 		dart: bust/40 - 2.5, beside: bust / 32, blade: bust/32 - 8,
 	}
 	p.backNeck = p.frontNeck + 2
-	p.frontShoulder = (p.acrossFront-p.frontNeck)*math.Hypot(1, frontSlope) + beyondAcross
+	p.frontShoulder = float64((p.acrossFront-p.frontNeck)*portable.Hypot(1, frontSlope)) + beyondAcross
 	return p
 }
 
@@ -79,7 +80,7 @@ func (f figures) proportioned(o Options) figures {
 	f.bustLine = f.BackNeckPointToWaist - p.scyeDepth
 	f.underarm = f.bustLine - o.ArmholeDrop
 	f.bustPoint = p.acrossFront/2 + 7
-	f.bustDart = 2 * math.Hypot(p.frontHeight, f.bustPoint-p.frontNeck) * math.Sin(p.dart*math.Pi/360)
+	f.bustDart = 2 * portable.Hypot(p.frontHeight, f.bustPoint-p.frontNeck) * portable.Sin(p.dart*math.Pi/360)
 	f.proportional = true
 	return f
 }

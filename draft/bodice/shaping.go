@@ -1,12 +1,11 @@
 package bodice
 
 import (
-	"math"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 )
 
@@ -56,7 +55,7 @@ func (f figures) shape(straight bool) (shaping, error) {
 	}
 	s := shaping{taper: min(sideShare*over, mostTaper)}
 	rest := over - 2*s.taper
-	s.front, s.back = frontShare*rest, (1-frontShare)*rest
+	s.front, s.back = float64(frontShare*rest), float64((1-frontShare)*rest)
 	if s.front*firstShare > mostDart {
 		return shaping{}, construct.About(subject.WaistGirth, subject.BustGirth).Refuse(
 			"bodice: the waist girth of %s is too small for the bust girth of %s: the darts "+
@@ -75,8 +74,8 @@ func (f figures) side(width, taper float64) pieces.Path {
 	}
 	// A flaring side seam leaves the underarm straight down, and ends as far
 	// above the waist line as keeps the waist seam square to it.
-	flare := math.Atan(-taper / (0.75 * f.underarm))
-	foot := orb.Point{width - taper, min(f.half/2*math.Tan(flare/2), f.underarm/3)}
+	flare := portable.Atan(-taper / (0.75 * f.underarm))
+	foot := orb.Point{width - taper, min(f.half/2*portable.Tan(flare/2), f.underarm/3)}
 	above := orb.Point{width, top[1] - 0.25*(top[1]-foot[1])}
 	return pieces.Path{pieces.Bezier{P0: foot, P1: construct.Between(foot, above, 0.5), P2: above, P3: top}}
 }

@@ -20,7 +20,7 @@ const (
 )
 
 // neckRise is how far the neck point lies above the back neck point.
-func (f figures) neckRise() float64 { return neckHeight * f.NeckBase }
+func (f figures) neckRise() float64 { return float64(neckHeight * f.NeckBase) }
 
 // backUpper is the back above the waist.
 type backUpper struct {
@@ -69,5 +69,5 @@ func sideTop(side pieces.Path) orb.Point { return side[len(side)-1].Tangent(1) }
 // upright is a straight grainline at a distance from the centre line of a
 // piece of some height.
 func upright(x, height float64) pieces.Grain {
-	return pieces.Grain{From: orb.Point{x, 0.2 * height}, To: orb.Point{x, 0.8 * height}}
+	return pieces.Grain{From: orb.Point{x, float64(0.2 * height)}, To: orb.Point{x, float64(0.8 * height)}}
 }

@@ -84,7 +84,7 @@ func (f figures) dartWidths(total float64) []float64 {
 	case total <= 45, f.princess:
 		return []float64{total}
 	}
-	return []float64{total * firstShare, total * (1 - firstShare)}
+	return []float64{float64(total * firstShare), float64(total * (1 - firstShare))}
 }
 
 // fitWaist draws the waist seam with its darts so wide that their seam, closed,
@@ -139,7 +139,7 @@ func (f figures) frontApex(i int, middle, width float64) float64 {
 	}
 	foot := f.underarm - f.sideDartDrop(f.underarm)
 	share := (middle - f.bustPoint) / (width - f.bustPoint)
-	return min(0.75*first, f.bustLine+share*(foot-f.bustLine)-15)
+	return min(0.75*first, f.bustLine+float64(share*(foot-f.bustLine))-15)
 }
 
 // backApex is the same for the back, where the first dart ends below the

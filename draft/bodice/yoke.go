@@ -52,7 +52,8 @@ func (f figures) yoke(s *construct.Sheet, o Options, b backUpper,
 	lower.Notches = append(lower.Notches, pieces.Notch{Edge: seams.YokeSeam, At: end[0] - half, Count: 1,
 		Match: marks.Yoke})
 	yoke.Notches = append(yoke.Notches, pieces.Notch{Edge: seams.YokeSeam, At: half, Count: 1, Match: marks.Yoke})
-	yoke.Grain = pieces.Grain{From: orb.Point{half, level + 0.15*o.Yoke}, To: orb.Point{half, level + 0.8*o.Yoke}}
+	yoke.Grain = pieces.Grain{From: orb.Point{half, level + float64(0.15*o.Yoke)},
+		To: orb.Point{half, level + float64(0.8*o.Yoke)}}
 	lower.Grain = upright(f.acrossBack/4, level)
 	s.Draw("square across, {} below "+construct.Numbers(b.nape)+", to the armhole, and cut: the yoke above, the back "+
 		"below", "the depth of the yoke", o.Yoke)

@@ -20,8 +20,8 @@ import (
 // as the middle of the dart, and back the same way [source.CommonPractice].
 func DartMouth(first, apex, second, seam orb.Point) pieces.Path {
 	leg := Direction(apex, first)
-	out := 2 * (seam[0]*leg[0] + seam[1]*leg[1])
-	image := orb.Point{out*leg[0] - seam[0], out*leg[1] - seam[1]}
+	out := 2 * (float64(seam[0]*leg[0]) + float64(seam[1]*leg[1]))
+	image := orb.Point{float64(out*leg[0]) - seam[0], float64(out*leg[1]) - seam[1]}
 	middle := Between(first, second, 0.5)
 	peak, ok := Meet(first, image, apex, Direction(apex, middle))
 	if !ok {

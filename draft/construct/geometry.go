@@ -5,6 +5,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/geometry"
 )
@@ -22,7 +23,7 @@ func Toward(from, to orb.Point, by float64) orb.Point {
 
 // Go returns the point at a distance from another in a unit direction.
 func Go(from, way orb.Point, by float64) orb.Point {
-	return orb.Point{from[0] + way[0]*by, from[1] + way[1]*by}
+	return orb.Point{from[0] + float64(way[0]*by), from[1] + float64(way[1]*by)}
 }
 
 // Direction is the unit direction from one point to another.
@@ -43,7 +44,7 @@ func Back(way orb.Point) orb.Point { return orb.Point{-way[0], -way[1]} }
 // Heading is the unit direction at an angle from the right (degrees,
 // counter-clockwise).
 func Heading(degrees float64) orb.Point {
-	sin, cos := math.Sincos(degrees * math.Pi / 180)
+	sin, cos := portable.SincosDegrees(degrees)
 	return orb.Point{cos, sin}
 }
 
@@ -103,11 +104,11 @@ func Meet(a, wayA, b, wayB orb.Point) (orb.Point, bool) {
 
 // asin in degrees; outside its range the nearest value.
 func asin(ratio float64) float64 {
-	return math.Asin(max(-1, min(1, ratio))) * 180 / math.Pi
+	return portable.Asin(max(-1, min(1, ratio))) * 180 / math.Pi
 }
 
 // Angle is the angle of a direction from the right (degrees,
 // counter-clockwise, from 0 up to 360).
 func Angle(way orb.Point) float64 {
-	return math.Mod(math.Atan2(way[1], way[0])*180/math.Pi+360, 360)
+	return math.Mod(portable.Atan2(way[1], way[0])*180/math.Pi+360, 360)
 }

@@ -3,6 +3,7 @@ package construct
 import (
 	"math"
 
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 )
 
@@ -24,7 +25,7 @@ func Parted(path pieces.Path) pieces.Path {
 		whole := pieces.Path{curve}
 		part := whole.Length() / parts
 		for i := range int(parts) {
-			out = append(out, Stretch(whole, float64(i)*part, float64(i+1)*part)...)
+			out = append(out, Stretch(whole, float64(float64(i)*part), float64(float64(i+1)*part))...)
 		}
 	}
 	return out
@@ -37,7 +38,7 @@ func turned(curve pieces.Curve) float64 {
 	sum := 0.0
 	for i := range steps {
 		a, b := curve.Tangent(float64(i)/steps), curve.Tangent(float64(i+1)/steps)
-		sum += math.Abs(math.Atan2(a[0]*b[1]-a[1]*b[0], a[0]*b[0]+a[1]*b[1]))
+		sum += math.Abs(portable.Atan2(float64(a[0]*b[1])-float64(a[1]*b[0]), float64(a[0]*b[0])+float64(a[1]*b[1])))
 	}
 	return sum * 180 / math.Pi
 }

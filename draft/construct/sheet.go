@@ -14,6 +14,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/seams"
@@ -120,7 +121,7 @@ func (s *Sheet) Left(from Point, by float64, rule string) Point {
 // Slope sets a point on a line from another that falls to the right by so
 // much for every 1 across.
 func (s *Sheet) Slope(from Point, length, fall float64, rule string) Point {
-	run := math.Hypot(1, fall)
+	run := portable.Hypot(1, fall)
 	at := orb.Point{from.X() + length/run, from.Y() - length*fall/run}
 	return s.point(from, at, from.text("from %d draw a line of {} to")+" %[1]d", rule, length)
 }
@@ -137,7 +138,7 @@ func (s *Sheet) Along(from, to Point, by float64, rule string) Point {
 func (s *Sheet) SquareOut(from, to Point, out float64, rule string) Point {
 	middle := Between(from.At, to.At, 0.5)
 	way := Direction(from.At, to.At)
-	at := orb.Point{middle[0] - way[1]*out, middle[1] + way[0]*out}
+	at := orb.Point{middle[0] - float64(way[1]*out), middle[1] + float64(way[0]*out)}
 	return s.point(from, at, fmt.Sprintf("at the middle of %d-%d square out by {} to", from.Number, to.Number)+" %[1]d",
 		rule, math.Abs(out))
 }
@@ -155,7 +156,7 @@ func (s *Sheet) ReachLeft(from, level Point, length float64, rule string) Point 
 
 func (s *Sheet) reach(from, level Point, length, side float64, rule string) Point {
 	fall := from.Y() - level.Y()
-	at := orb.Point{from.X() + side*math.Sqrt(max(0, length*length-fall*fall)), level.Y()}
+	at := orb.Point{from.X() + float64(side*math.Sqrt(max(0, float64(length*length)-float64(fall*fall)))), level.Y()}
 	return s.point(from, at, from.text("from %d draw a line of {} that is level with")+level.text(" %d at its end,")+
 		" %[1]d", rule, length)
 }

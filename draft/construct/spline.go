@@ -38,16 +38,17 @@ func splineSpeeds(leaving orb.Point, points []orb.Point, arriving orb.Point, cho
 	upper := make([]float64, last+1)
 	for i := 1; i < last; i++ {
 		before, after := 1/chord[i-1], 1/chord[i]
-		pivot := 2*(before+after) - before*upper[i-1]
+		pivot := 2*(before+after) - float64(before*upper[i-1])
 		upper[i] = after / pivot
 		for k := range 2 {
-			slope := 3 * ((points[i][k]-points[i-1][k])*before*before + (points[i+1][k]-points[i][k])*after*after)
-			speeds[i][k] = (slope - before*speeds[i-1][k]) / pivot
+			into, out := points[i][k]-points[i-1][k], points[i+1][k]-points[i][k]
+			slope := float64(3 * (float64(into*before*before) + float64(out*after*after)))
+			speeds[i][k] = (slope - float64(before*speeds[i-1][k])) / pivot
 		}
 	}
 	for i := last - 1; i > 0; i-- {
 		for k := range 2 {
-			speeds[i][k] -= upper[i] * speeds[i+1][k]
+			speeds[i][k] -= float64(upper[i] * speeds[i+1][k])
 		}
 	}
 	return speeds

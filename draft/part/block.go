@@ -77,6 +77,7 @@ func polygon(name string, corners []orb.Point, edges ...seams.Name) pieces.Piece
 		piece.Edges = append(piece.Edges, construct.Edge(edge, construct.Line(corners[i], corners[(i+1)%len(corners)])))
 		right, top = max(right, corners[i][0]), max(top, corners[i][1])
 	}
-	piece.Grain = pieces.Grain{From: orb.Point{right / 3, 0.2 * top}, To: orb.Point{right / 3, 0.8 * top}}
+	piece.Grain = pieces.Grain{From: orb.Point{right / 3, float64(0.2 * top)},
+		To: orb.Point{right / 3, float64(0.8 * top)}}
 	return piece
 }

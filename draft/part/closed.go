@@ -5,6 +5,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
 )
@@ -77,7 +78,7 @@ func closedRun(of pieces.Piece, seam seams.Name, first, count int) closedSeam {
 // inverse is the motion that takes a moved path back to where it was.
 func inverse(was, moved pieces.Path) pieces.Motion {
 	a, b := was.Tangent(0), moved.Tangent(0)
-	angle := (math.Atan2(a[1], a[0]) - math.Atan2(b[1], b[0])) * 180 / math.Pi
+	angle := (portable.Atan2(a[1], a[0]) - portable.Atan2(b[1], b[0])) * 180 / math.Pi
 	from, to := moved.Start(), was.Start()
 	return pieces.Move(-from[0], -from[1]).Then(pieces.Turn(angle)).Then(pieces.Move(to[0], to[1]))
 }
@@ -93,7 +94,7 @@ func (c closedSeam) moved(m pieces.Motion) closedSeam {
 // closing is the motion that lays the second leg of a dart on the first.
 func closing(d pieces.Dart) pieces.Motion {
 	a, b := construct.Direction(d.Apex, d.Start), construct.Direction(d.Apex, d.End)
-	return construct.Turning(d.Apex, (math.Atan2(a[1], a[0])-math.Atan2(b[1], b[0]))*180/math.Pi)
+	return construct.Turning(d.Apex, (portable.Atan2(a[1], a[0])-portable.Atan2(b[1], b[0]))*180/math.Pi)
 }
 
 func dartAt(of pieces.Piece, mouth seams.Name) (pieces.Dart, bool) {

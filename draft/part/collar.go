@@ -27,7 +27,7 @@ func collar(m Measures, o Options, name string) (Block, error) {
 		fold = seams.CentreFront
 	}
 	depth := o.FinishedDepth()
-	corners := []orb.Point{{0, 0}, {neck, 0}, {neck + collarPoint*depth, depth}, {0, depth}}
+	corners := []orb.Point{{0, 0}, {neck, 0}, {neck + float64(collarPoint*depth), depth}, {0, depth}}
 	piece := polygon(name, corners, seams.Neck, seams.FrontCollarEdge, seams.OuterCollarEdge, fold)
 	piece.Cut, piece.Fold = 2, fold
 	block := Block{Pieces: []pieces.Piece{piece}}

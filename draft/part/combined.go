@@ -93,7 +93,8 @@ func (b *Block) combine(c closedSeam, of pieces.Piece, name string, depth float6
 	piece.Edges = append(piece.Edges, c.edges...)
 	piece.Edges = append(piece.Edges, construct.Edge(c.after.Name, centre))
 	x := foot[0] + depth/4
-	piece.Grain = pieces.Grain{From: orb.Point{x, foot[1] + 0.2*depth}, To: orb.Point{x, foot[1] + 0.85*depth}}
+	piece.Grain = pieces.Grain{From: orb.Point{x, foot[1] + float64(0.2*depth)},
+		To: orb.Point{x, foot[1] + float64(0.85*depth)}}
 	b.Pieces = append(b.Pieces, piece)
 
 	for _, edge := range []seams.Name{seams.Neck, seams.Armhole} {

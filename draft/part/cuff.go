@@ -41,7 +41,8 @@ func buttonedCuff(m Measures, o Options, name string) (Block, error) {
 			construct.Edge(seams.Wrist, construct.Line(orb.Point{length, depth}, orb.Point{0, depth})),
 			construct.Edge(seams.ButtonholeCuffEdge, construct.Line(orb.Point{0, depth}, orb.Point{0, round})),
 		},
-		Grain:   pieces.Grain{From: orb.Point{length / 3, 0.2 * depth}, To: orb.Point{length / 3, 0.8 * depth}},
+		Grain: pieces.Grain{From: orb.Point{length / 3, float64(0.2 * depth)},
+			To: orb.Point{length / 3, float64(0.8 * depth)}},
 		Notches: []pieces.Notch{{Edge: seams.Wrist, At: cuffOverlap, Count: 1, Match: marks.Placket}},
 		Marks: []pieces.Mark{
 			{Name: marks.Button, At: orb.Point{length - cuffOverlap/2, depth / 2}},
@@ -155,12 +156,12 @@ func MarkPleats(sleeve pieces.Piece, taken float64) pieces.Piece {
 	}
 	each := taken / float64(count)
 	begin := slitPlace*wrist.Path.Length() + pleatBegin
-	if begin+taken+float64(count)*pleatApart > wrist.Path.Length() {
+	if begin+taken+float64(float64(count)*pleatApart) > wrist.Path.Length() {
 		return sleeve
 	}
 	sleeve.Notches = slices.Clone(sleeve.Notches)
 	for i := range count {
-		from := begin + float64(i)*(each+pleatApart)
+		from := begin + float64(float64(i)*(each+pleatApart))
 		for _, at := range []float64{from, from + each} {
 			sleeve.Notches = append(sleeve.Notches,
 				pieces.Notch{Edge: seams.Wrist, At: at, Count: 1, Match: marks.Pleat.Numbered(i + 1)})

@@ -91,7 +91,8 @@ func faceNeck(of pieces.Piece, centre seams.Name, name string, depth float64) (p
 		piece.Fold = centre
 	}
 	x := middle[0] + depth/4
-	piece.Grain = pieces.Grain{From: orb.Point{x, foot[1] + 0.2*depth}, To: orb.Point{x, foot[1] + 0.85*depth}}
+	piece.Grain = pieces.Grain{From: orb.Point{x, foot[1] + float64(0.2*depth)},
+		To: orb.Point{x, foot[1] + float64(0.85*depth)}}
 	return piece, nil
 }
 

@@ -7,6 +7,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
@@ -62,8 +63,8 @@ func (n halfNeck) flat(name string, depth, overlap, shoulder float64) pieces.Pie
 	}
 	foot := outer.Start()
 	piece := pieces.Piece{Name: name, Cut: 2, Fold: n.centre, Edges: edges}
-	piece.Grain = pieces.Grain{From: orb.Point{depth / 4, foot[1] + 0.2*depth},
-		To: orb.Point{depth / 4, foot[1] + 0.8*depth}}
+	piece.Grain = pieces.Grain{From: orb.Point{depth / 4, foot[1] + float64(0.2*depth)},
+		To: orb.Point{depth / 4, foot[1] + float64(0.8*depth)}}
 	piece.Notches = []pieces.Notch{{Edge: seams.Neck.Stretch(2), At: 0, Count: 1, Match: marks.Shoulder}}
 	return piece
 }
@@ -78,7 +79,7 @@ func (n halfNeck) laid(overlap float64) pieces.Motion {
 	along := construct.Back(shoulder.Tangent(shoulder.Length()))
 	otherPath := otherShoulder.Map(flip)
 	from := construct.Back(otherPath.Tangent(otherPath.Length()))
-	turn := (math.Atan2(along[1], along[0])-math.Atan2(from[1], from[0]))*180/math.Pi - overlap
+	turn := (portable.Atan2(along[1], along[0])-portable.Atan2(from[1], from[0]))*180/math.Pi - overlap
 	point := flip.Apply(other.Start())
 	return flip.Then(pieces.Move(-point[0], -point[1])).Then(pieces.Turn(turn)).Then(pieces.Move(neck.Start()[0],
 		neck.Start()[1]))

@@ -48,7 +48,8 @@ func patchPocket(_ Measures, o Options, name string) (Block, error) {
 		pieces.Edge{Name: seams.PocketHem, Hem: true,
 			Path: construct.Line(orb.Point{width, height}, orb.Point{0, height})},
 		construct.Edge(seams.Left, construct.Line(orb.Point{0, height}, orb.Point{0, from})))
-	piece.Grain = pieces.Grain{From: orb.Point{width / 4, 0.3 * height}, To: orb.Point{width / 4, 0.85 * height}}
+	piece.Grain = pieces.Grain{From: orb.Point{width / 4, float64(0.3 * height)},
+		To: orb.Point{width / 4, float64(0.85 * height)}}
 	return Block{Pieces: []pieces.Piece{piece}}, nil
 }
 

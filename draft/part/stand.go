@@ -131,7 +131,7 @@ func (n halfNeck) folded(name string, depth float64, edges []pieces.Edge) pieces
 	x := n.first / 3
 	return pieces.Piece{
 		Name: name, Cut: 2, Fold: n.centre, Edges: edges,
-		Grain:   pieces.Grain{From: orb.Point{x, 0.2 * depth}, To: orb.Point{x, 0.8 * depth}},
+		Grain:   pieces.Grain{From: orb.Point{x, float64(0.2 * depth)}, To: orb.Point{x, float64(0.8 * depth)}},
 		Notches: []pieces.Notch{{Edge: seams.Neck, At: n.first, Count: 1, Match: marks.Shoulder}},
 	}
 }

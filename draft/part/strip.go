@@ -75,7 +75,7 @@ func biasStrip(_ Measures, o Options, name string) (Block, error) {
 		cloth = usualWidth
 	}
 	// The allowances of both ends lie beyond the strip's own length.
-	most := cloth*math.Sqrt2 - width - 2*joinAllowance
+	most := float64(cloth*math.Sqrt2) - width - 2*joinAllowance
 	if most < width {
 		return Block{}, construct.About(subject.Depth).Refuse("%s: a strip %s wide cannot be cut on the bias from a "+
 			"cloth %s wide; ask for a narrower strip", name, construct.Length(width), construct.Length(cloth))

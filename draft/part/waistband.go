@@ -90,7 +90,7 @@ func ringBand(name string, radius, depth, angle float64) pieces.Piece {
 			construct.Edge(seams.Top, construct.Join(construct.Line(high, upper.Start()), pieces.Path{upper})),
 			construct.Edge(seams.End, construct.Line(upper.End(), lower.Start())),
 		},
-		Grain: pieces.Grain{From: orb.Point{0, 0.2 * depth}, To: orb.Point{0, 0.8 * depth}},
+		Grain: pieces.Grain{From: orb.Point{0, float64(0.2 * depth)}, To: orb.Point{0, float64(0.8 * depth)}},
 		Marks: []pieces.Mark{{Name: marks.Overlap, Path: construct.Line(lower.End(), upper.Start())}},
 	}
 }

@@ -6,6 +6,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/role"
@@ -90,7 +91,7 @@ func panelWidth(outer, angle float64) float64 {
 	if angle >= math.Pi {
 		return 2 * outer
 	}
-	return 2 * outer * math.Sin(angle/2)
+	return 2 * outer * portable.Sin(angle/2)
 }
 
 // panel draws one panel of an angle. One or two panels are drawn as halves on
@@ -119,7 +120,7 @@ func (f figures) panel(s *construct.Sheet, inner, outer, angle float64, panels i
 	}
 	if panels <= 2 {
 		piece.Fold = left
-		x := (inner + 0.2*f.Length) * math.Sin(min(sweep, math.Pi/2)) / 3
+		x := (inner + float64(0.2*f.Length)) * portable.Sin(min(sweep, math.Pi/2)) / 3
 		piece.Grain = upright(x, -outer, -inner)
 	}
 	if piece.Fold != seams.None {
@@ -136,7 +137,7 @@ func (f figures) recordCircle(s *construct.Sheet, inner, outer, sweep float64, p
 	waist := s.Down(centre, inner, "the waist radius: waist girth and ease, over 2 pi times the part of a circle "+
 		"(geometry)")
 	hem := s.Down(waist, f.Length, "the hem: the length")
-	reach := 2 * outer * math.Sin(sweep/2)
+	reach := 2 * outer * portable.Sin(sweep/2)
 	s.Draw("with string and pencil held in "+construct.Numbers(centre)+" draw the waist through "+
 		construct.Numbers(waist)+" and the hem through "+construct.Numbers(hem), "")
 	s.Draw("from "+construct.Numbers(hem)+" mark {} in a straight line to the hem, and draw the other edge from "+

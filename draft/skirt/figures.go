@@ -131,7 +131,7 @@ func (f figures) checkFlare() error {
 // two heights.
 func upright(x, low, high float64) pieces.Grain {
 	rise := high - low
-	return pieces.Grain{From: orb.Point{x, low + 0.2*rise}, To: orb.Point{x, low + 0.8*rise}}
+	return pieces.Grain{From: orb.Point{x, low + float64(0.2*rise)}, To: orb.Point{x, low + float64(0.8*rise)}}
 }
 
 // zipLength is how far an opening reaches down from the waist: to 1 cm above

@@ -80,7 +80,7 @@ func (f figures) meetBodice(s *shaping, front, back *half) error {
 // comes in less above it than it runs out below: the seam then is one straight
 // line.
 func (f figures) widen(s *shaping) {
-	if least := f.slant() * f.WaistToHip; s.taper < least {
+	if least := float64(f.slant() * f.WaistToHip); s.taper < least {
 		s.half += 2 * (least - s.taper)
 		s.taper = least
 	}
@@ -111,7 +111,7 @@ func (f figures) piece(s *construct.Sheet, h half, taper float64) pieces.Piece {
 		Edges: []pieces.Edge{hem, construct.Edge(seams.SideSeam, side)}}
 	piece.Edges = append(piece.Edges, o.waist...)
 	piece.Edges = append(piece.Edges, construct.Edge(h.centre, construct.Line(orb.Point{0, 0}, hem.Path.Start())))
-	piece.Grain = upright(h.width/3, -f.Length, -0.75*f.WaistToHip)
+	piece.Grain = upright(h.width/3, -f.Length, float64(-0.75*f.WaistToHip))
 	piece.Notches = []pieces.Notch{{Edge: seams.SideSeam, At: side[0].Length(), Count: 1, Match: marks.Hip}}
 	switch zip := zipLength(f.WaistToHip); {
 	case f.BackOnFold:

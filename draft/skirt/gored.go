@@ -2,13 +2,13 @@ package skirt
 
 import (
 	"fmt"
-	"math"
 	"slices"
 
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/role"
@@ -38,7 +38,7 @@ func (f figures) gored() (Block, error) {
 	round := float64(2 * f.Gores)
 	width := max(f.hip, f.waist) / round
 	taper := width - f.waist/round
-	if least := f.slant() * f.WaistToHip; taper < least {
+	if least := float64(f.slant() * f.WaistToHip); taper < least {
 		width, taper = width+least-taper, least
 	}
 	taper = f.fitGore(width, taper)
@@ -53,7 +53,7 @@ func (f figures) gored() (Block, error) {
 	waist := construct.SeamLength(piece, seams.Waist) * float64(f.Gores)
 	b := Block{
 		Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{sheet},
-		Waist: waist, Hip: width * round, Hem: construct.SeamLength(piece, seams.SkirtHem) * float64(f.Gores),
+		Waist: waist, Hip: float64(width * round), Hem: construct.SeamLength(piece, seams.SkirtHem) * float64(f.Gores),
 	}
 	b.Pairings = []construct.Pairing{
 		construct.Equal("side", "right side of a gore", construct.SeamLength(piece, seams.RightSide),
@@ -85,7 +85,7 @@ func (f figures) goreSide(width, taper float64) pieces.Path {
 	upper := sideSeam(hip, up, taper, f.WaistToHip)
 	for range 4 {
 		top := upper[0].Tangent(1)
-		rise := f.WaistToHip + (width-taper)*math.Tan(math.Atan2(-top[0], top[1])/2)
+		rise := f.WaistToHip + float64((width-taper)*portable.Tan(portable.Atan2(-top[0], top[1])/2))
 		upper = sideSeam(hip, up, taper, rise)
 	}
 	return construct.Join(construct.Line(foot, hip), upper)

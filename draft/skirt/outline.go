@@ -6,6 +6,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 )
 
@@ -37,12 +38,12 @@ func (f figures) draw(h half, taper float64) outline {
 // turn is the angle by which the dart is closed, in degrees.
 func (o outline) turn() float64 {
 	side, centre := construct.Direction(o.cut.Apex, o.cut.Start), construct.Direction(o.cut.Apex, o.cut.End)
-	return (math.Atan2(centre[1], centre[0]) - math.Atan2(side[1], side[0])) * 180 / math.Pi
+	return (portable.Atan2(centre[1], centre[0]) - portable.Atan2(side[1], side[0])) * 180 / math.Pi
 }
 
 // opens is how far the cut opens so deep below the waist.
 func (o outline) opens(depth float64) float64 {
-	return 2 * (depth + o.cut.Apex[1]) * math.Sin(o.turn()*math.Pi/360)
+	return 2 * (depth + o.cut.Apex[1]) * portable.Sin(o.turn()*math.Pi/360)
 }
 
 // level is the line that lies so deep below the waist everywhere, from the

@@ -50,7 +50,7 @@ func (f figures) pleated() (Block, error) {
 	if f.Shape == BoxPleated {
 		usual = boxPleat
 	}
-	p := pleating{pleats: f.Pleats, panels: whole(clothTimes*round, f.panelWidth())}
+	p := pleating{pleats: f.Pleats, panels: whole(float64(clothTimes*round), f.panelWidth())}
 	if p.pleats == 0 {
 		p.pleats = int(math.Round(round / usual))
 	}
@@ -69,7 +69,7 @@ func (f figures) pleated() (Block, error) {
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(p.closer))
 	}
 	piece := f.pleatPanel(p)
-	folded := float64(p.panels)*construct.SeamLength(piece, seams.Waist) - float64(p.pleats)*p.takeUp()
+	folded := float64(float64(p.panels)*construct.SeamLength(piece, seams.Waist)) - float64(float64(p.pleats)*p.takeUp())
 	b := Block{
 		Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{f.recordPleats(p)},
 		Waist: folded, Hip: round, Hem: p.cloth(),
@@ -96,7 +96,7 @@ func (f figures) pleatPanel(p pleating) pieces.Piece {
 		piece.Marks = append(piece.Marks, pieces.Mark{Name: name.Numbered(number), Path: path})
 	}
 	for i := range each {
-		left := 3 * p.visible * float64(i)
+		left := float64(3 * p.visible * float64(i))
 		if f.Shape == BoxPleated {
 			line(marks.LeftFold, i+1, left+p.visible, left+p.visible+p.closer/2)
 			line(marks.RightFold, i+1, left+2*p.visible, left+2*p.visible-p.closer/2)

@@ -7,6 +7,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 )
 
@@ -70,7 +71,7 @@ func (f figures) shape() (shaping, error) {
 		s.taper = over / 2
 		return s, nil
 	}
-	total := max(dartShare*over, over-2*steepTaper*f.WaistToHip)
+	total := max(dartShare*over, over-float64(2*steepTaper*f.WaistToHip))
 	s.taper = (over - total) / 2
 	if f.DartsIntoHem {
 		var err error
@@ -78,7 +79,7 @@ func (f figures) shape() (shaping, error) {
 		return s, err
 	}
 	front, back := total*(1-backShare), total*backShare
-	mostBack, mostFront := 2*flatDart*backSecond*f.WaistToHip, 2*flatDart*frontLength*f.WaistToHip
+	mostBack, mostFront := float64(2*flatDart*backSecond*f.WaistToHip), 2*flatDart*frontLength*f.WaistToHip
 	switch {
 	case front < leastDart:
 		front, back = 0, total
@@ -99,9 +100,10 @@ func (f figures) shape() (shaping, error) {
 
 func (f figures) backDarts(total float64) []dart {
 	if total <= backWidest {
-		return []dart{{backAlone, total, backFirst * f.WaistToHip}}
+		return []dart{{backAlone, total, float64(backFirst * f.WaistToHip)}}
 	}
-	return []dart{{backInner, total / 2, backFirst * f.WaistToHip}, {backOuter, total / 2, backSecond * f.WaistToHip}}
+	return []dart{{backInner, total / 2, float64(backFirst * f.WaistToHip)},
+		{backOuter, total / 2, float64(backSecond * f.WaistToHip)}}
 }
 
 func (f figures) frontDarts(total float64) []dart {
@@ -112,7 +114,7 @@ func (f figures) frontDarts(total float64) []dart {
 	case total <= min(frontWidest, flatDart*length):
 		return []dart{{frontAlone, total, length}}
 	}
-	return []dart{{frontInner, total / 2, length}, {frontOuter, total / 2, frontSecond * length}}
+	return []dart{{frontInner, total / 2, length}, {frontOuter, total / 2, float64(frontSecond * length)}}
 }
 
 // The waist lies higher at the side than at the centre, since the side seam runs
@@ -130,7 +132,7 @@ func raise(taper float64) float64 { return min(sideRaise*max(taper, 0), mostSide
 // line: its foot, its upper end, and the way up. It is as long as the centre line
 // there, so that the hem is level.
 func (f figures) belowHip(width float64) (foot, hip, up orb.Point) {
-	up = construct.Heading(90 + math.Atan(f.slant())*180/math.Pi)
+	up = construct.Heading(90 + portable.Atan(f.slant())*180/math.Pi)
 	hip = orb.Point{width, -f.WaistToHip}
 	return construct.Go(hip, up, f.WaistToHip-f.Length), hip, up
 }
@@ -139,9 +141,9 @@ func (f figures) belowHip(width float64) (foot, hip, up orb.Point) {
 // reaches in a direction, to the waist.
 func sideSeam(hip, way orb.Point, taper, rise float64) pieces.Path {
 	waist := orb.Point{hip[0] - taper, hip[1] + rise}
-	lean := 1.5 * math.Atan(taper/rise) * 180 / math.Pi
+	lean := 1.5 * portable.Atan(taper/rise) * 180 / math.Pi
 	// A seam that leans less than it does below the hip runs on straight.
-	flare := math.Atan(-way[0]/way[1]) * 180 / math.Pi
+	flare := portable.Atan(-way[0]/way[1]) * 180 / math.Pi
 	return construct.Curve(hip, way, 0.42, waist, construct.Heading(90+max(lean, flare)), 0.36)
 }
 
@@ -154,7 +156,7 @@ const mostTurn = 0.7
 // in is shared so that both close by the same angle: front and back then flare
 // alike, and the side seam hangs straight [source.CommonPractice].
 func (f figures) hemDarts(total float64) (front, back []dart, err error) {
-	frontLong, backLong := frontLength*f.WaistToHip, backFirst*f.WaistToHip
+	frontLong, backLong := float64(frontLength*f.WaistToHip), float64(backFirst*f.WaistToHip)
 	turn := total / (frontLong + backLong)
 	if turn > mostTurn {
 		return nil, nil, construct.About(subject.WaistGirth, subject.HipGirth, subject.WaistToHip).Refuse(
@@ -163,5 +165,5 @@ func (f figures) hemDarts(total float64) (front, back []dart, err error) {
 				"circle skirt",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
 	}
-	return []dart{{0.6, turn * frontLong, frontLong}}, []dart{{0.5, turn * backLong, backLong}}, nil
+	return []dart{{0.6, float64(turn * frontLong), frontLong}}, []dart{{0.5, float64(turn * backLong), backLong}}, nil
 }

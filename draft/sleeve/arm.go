@@ -140,7 +140,7 @@ func asked(all []solving, height, arm float64) (head, error) {
 	}
 	least, most := math.Inf(1), 0.0
 	for _, s := range all {
-		lowest, highest, ok := s.heights(0.4*s.depth, 1.2*s.depth)
+		lowest, highest, ok := s.heights(float64(0.4*s.depth), float64(1.2*s.depth))
 		if !ok || lowest.bicep() < arm {
 			continue
 		}
@@ -169,7 +169,7 @@ func (s solving) heights(low, high float64) (lowest, highest head, ok bool) {
 		if i%2 == 1 {
 			off = -off
 		}
-		if lowest, ok = s.at(low + (0.5+off)*(high-low)); ok {
+		if lowest, ok = s.at(low + float64((0.5+off)*(high-low))); ok {
 			highest = lowest
 			return s.towards(lowest, low), s.towards(highest, high), true
 		}

@@ -24,7 +24,7 @@ func (a armhole) beside(half pieces.Path, turned, height, along float64) float64
 	// above is how much higher the place beside may lie, and finely how exactly the head's
 	// curve is measured, in mm [source.OwnChoice].
 	const above, finely = 1.5, 0.005
-	line, _, _ := a.below(above * height)
+	line, _, _ := a.below(float64(above * height))
 	level := half.Map(pieces.Turn(-turned * 180 / math.Pi)).Flatten(finely)
 	most, passed := 0.0, 0.0
 	for i := 1; i < len(level) && level[i-1][1] < height; i++ {

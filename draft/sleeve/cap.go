@@ -48,8 +48,9 @@ func (d drafting) capSleeve(sheet construct.Sheet, h head, _ ends) (Block, error
 		"the lower edge of the cap", d.FrontNotch, d.BackNotch, dip)
 	piece := pieces.Piece{
 		Name: role.Sleeve.String(), Role: role.Sleeve, Cut: 2, Pair: true,
-		Edges:   []pieces.Edge{construct.Edge(seams.NarrowHem, hem), construct.Edge(seams.SleeveHead, seam)},
-		Grain:   pieces.Grain{From: orb.Point{0, chord - 0.5*dip}, To: orb.Point{0, h.height - 0.2*(h.height-chord)}},
+		Edges: []pieces.Edge{construct.Edge(seams.NarrowHem, hem), construct.Edge(seams.SleeveHead, seam)},
+		Grain: pieces.Grain{From: orb.Point{0, chord - 0.5*dip},
+			To: orb.Point{0, h.height - float64(0.2*(h.height-chord))}},
 		Notches: []pieces.Notch{{Edge: seams.SleeveHead, At: toCrown - d.FrontNotch, Count: 1, Match: marks.Shoulder}},
 	}
 	return Block{

@@ -58,8 +58,8 @@ type upper struct {
 func (u upper) round(flankBend, crownBend float64) round {
 	l := u.length
 	// The crown is level: that says how much the shoulder bends.
-	turned := u.start.heading + l*(riseShare*u.start.bend+fallShare*flankBend)/2 +
-		l*flankShare*flankBend + l*topShare*(flankBend+crownBend)/2
+	turned := u.start.heading + l*(float64(riseShare*u.start.bend)+float64(fallShare*flankBend))/2 +
+		float64(l*flankShare*flankBend) + l*topShare*(flankBend+crownBend)/2
 	shoulder := u.start.after(riseShare*l, -2*turned/(l*(riseShare+fallShare)))
 	begin := shoulder.after(fallShare*l, flankBend)
 	end := begin.after(flankShare*l, flankBend)
@@ -87,7 +87,7 @@ func (u upper) most(crownBend float64) float64 {
 // most, as near to its height as can be.
 func (u upper) crownBend(share float64) float64 {
 	return root(-1/(roundest*u.length), -1/(flattest*u.length), 1e-9, func(bend float64) float64 {
-		return u.round(share*u.most(bend), bend).crown.at[1] - u.height
+		return u.round(float64(share*u.most(bend)), bend).crown.at[1] - u.height
 	})
 }
 
@@ -118,7 +118,7 @@ const heightExact = 1e-6
 // is the crown. ok is false where no flank makes it as high without a hollow.
 func (u upper) to(crownBend float64) (r round, ok bool) {
 	most := u.most(crownBend)
-	r = u.round(root(most, leastFlank*most, 1e-10, func(flankBend float64) float64 {
+	r = u.round(root(most, float64(leastFlank*most), 1e-10, func(flankBend float64) float64 {
 		return u.round(flankBend, crownBend).crown.at[1] - u.height
 	}), crownBend)
 	return r, math.Abs(r.crown.at[1]-u.height) < heightExact && slices.Max(r.bends) <= 0
@@ -158,7 +158,7 @@ func throughFrom(start node, places []orb.Point, crownBend float64) (path pieces
 	speed := 1.0
 	for range 12 {
 		way := start.way()
-		leaving := orb.Point{speed * way[0], speed * way[1]}
+		leaving := orb.Point{float64(speed * way[0]), float64(speed * way[1])}
 		if path, ok = through(leaving, places, crownBend); !ok {
 			return path, false
 		}
@@ -168,7 +168,8 @@ func throughFrom(start node, places []orb.Point, crownBend float64) (path pieces
 		arriving := path[len(path)-1].(pieces.Bezier)
 		reach := 3 * (arriving.P3[0] - arriving.P2[0]) / construct.Distance(arriving.P0, arriving.P3)
 		speed, ok = settled(start.bend, func(speed float64) float64 {
-			return startBend(construct.Through(orb.Point{speed * way[0], speed * way[1]}, places, orb.Point{reach, 0}))
+			leaving := orb.Point{float64(speed * way[0]), float64(speed * way[1])}
+			return startBend(construct.Through(leaving, places, orb.Point{reach, 0}))
 		})
 		if !ok {
 			// A bend of next to nothing: the eye does not see what is left.

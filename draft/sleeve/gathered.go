@@ -37,7 +37,7 @@ func (d drafting) gather(plain head) (head, error) {
 	for _, after := range roundestAfter {
 		for _, puff := range puffRises {
 			h := plain
-			h.rise = puff * (plain.front.depth + plain.back.depth) / 2 * (d.HeadFullness - 1)
+			h.rise = float64(puff * (plain.front.depth + plain.back.depth) / 2 * (d.HeadFullness - 1))
 			h.height = plain.height + h.rise
 			if d.spreadHalves(&h, after) && (!found || h.hollow() < best.hollow()) {
 				h.spread = h.bicep() - plain.bicep()
@@ -118,17 +118,17 @@ func (h *half) markGathered(below int) {
 // evenly from there to where it is roundest, and on to the crown. ok is false where
 // none is as high.
 func (u upper) puffed(after float64) (r round, ok bool) {
-	begin, rising, over := puffStart*u.length, (after-puffStart)*u.length, (1-after)*u.length
+	begin, rising, over := puffStart*u.length, float64((after-puffStart)*u.length), (1-after)*u.length
 	draw := func(turnBend float64) round {
 		// The crown is level: that says how much the roundest place bends.
 		turned := u.start.heading + begin*(u.start.bend+turnBend)/2 + rising*turnBend/2
-		bend := -2 * turned / (rising + over*(1+puffCrown))
+		bend := -2 * turned / (rising + float64(over*(1+puffCrown)))
 		turn := u.start.after(begin, turnBend)
 		rises := turn.after(rising/2, (turnBend+bend)/2)
 		roundest := rises.after(rising/2, bend)
 		half := roundest.after(over/2, bend*(1+puffCrown)/2)
 		return round{
-			start: u.start, crown: half.after(over/2, bend*puffCrown),
+			start: u.start, crown: half.after(over/2, float64(bend*puffCrown)),
 			between: []mark{
 				{turn.at, "where it has turned away from the plain head"},
 				{rises.at, "halfway from there to where it is roundest"},

@@ -7,6 +7,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 )
 
@@ -41,7 +42,7 @@ type armhole struct {
 // shoulder of a piece drawn with its centre line on the left.
 func layOut(path pieces.Path, notch float64) armhole {
 	at, way := path.Start(), path.Tangent(0)
-	level := pieces.Turn(-math.Atan2(way[1], -way[0]) * 180 / math.Pi)
+	level := pieces.Turn(-portable.Atan2(way[1], -way[0]) * 180 / math.Pi)
 	level = pieces.Move(-at[0], -at[1]).Then(pieces.MirrorX()).Then(level)
 	laid := path.Map(level)
 	return armhole{laid, laid.Length(), laid.End()[1], notch}
@@ -104,7 +105,7 @@ func (a armhole) hollowsFrom(height, early float64) (all [len(softness)]hollow, 
 	for i := len(softness) - 1; i >= 0; i-- {
 		outside := softness[i] * hugWithin
 		// What lies outside the curve lies lower than the place beside it.
-		line, at, way := a.below(height + max(0, outside)*rising[0])
+		line, at, way := a.below(height + float64(max(0, outside)*rising[0]))
 		h, beside := hollowBeside(line, construct.Go(at, construct.Square(way), -outside), outside, early)
 		if beside < least {
 			least, nearest = beside, h
@@ -135,8 +136,8 @@ func hollowBeside(line orb.LineString, end orb.Point, wanted, least float64) (h 
 	// Late counts from -1, where it bends early and runs further inside, over 0 to 1,
 	// where it bends late, and to 2, where it first bends little for long.
 	draw := func(late float64) float64 {
-		mostAt := soonestMost + max(0, min(late, 1))*(latestMost-soonestMost)
-		drawn, ok := hollowTo(end, max(least, -late*earliest), max(0, late-1)*latestKnee, mostAt)
+		mostAt := soonestMost + float64(max(0, min(late, 1))*(latestMost-soonestMost))
+		drawn, ok := hollowTo(end, max(least, -late*earliest), float64(max(0, late-1)*latestKnee), mostAt)
 		if !ok {
 			beside = math.Inf(1)
 			return -2 * hugWithin
@@ -173,16 +174,16 @@ func (a armhole) below(height float64) (line orb.LineString, at, way orb.Point) 
 func hollowTo(end orb.Point, early, kneeAt, mostAt float64) (h hollow, ok bool) {
 	// All hollows that turn as much are alike in shape: a scale makes one end there.
 	turning := func(by float64) hollow {
-		bend := 2 * by / (1 - kneeAt + early*(mostAt+kneeAt))
-		begin := node{bend: early * bend}
+		bend := 2 * by / (1 - kneeAt + float64(early*(mostAt+kneeAt)))
+		begin := node{bend: float64(early * bend)}
 		knee := begin.after(kneeAt, begin.bend)
 		most := knee.after(mostAt-kneeAt, bend)
 		return hollow{1, begin, knee, most, most.after(1-mostAt, 0), kneeAt, mostAt}
 	}
-	wanted := math.Atan2(end[1], end[0])
+	wanted := portable.Atan2(end[1], end[0])
 	too := func(by float64) float64 {
 		at := turning(by).end.at
-		return math.Atan2(at[1], at[0]) - wanted
+		return portable.Atan2(at[1], at[0]) - wanted
 	}
 	// Between them a hollow turns, in radians [source.OwnChoice].
 	const least, most = 0.1, 2.8
@@ -190,14 +191,15 @@ func hollowTo(end orb.Point, early, kneeAt, mostAt float64) (h hollow, ok bool) 
 		return h, false
 	}
 	h = turning(root(least, most, 1e-9, too))
-	return h.scaled(math.Hypot(end[0], end[1]) / math.Hypot(h.end.at[0], h.end.at[1])), true
+	return h.scaled(portable.Hypot(end[0], end[1]) / portable.Hypot(h.end.at[0], h.end.at[1])), true
 }
 
 func (h hollow) scaled(by float64) hollow {
 	scaled := func(n node) node {
-		return node{orb.Point{by * n.at[0], by * n.at[1]}, n.heading, n.bend / by}
+		return node{orb.Point{float64(by * n.at[0]), float64(by * n.at[1])}, n.heading, n.bend / by}
 	}
-	return hollow{by * h.length, scaled(h.begin), scaled(h.knee), scaled(h.most), scaled(h.end), h.kneeAt, h.mostAt}
+	return hollow{float64(by * h.length), scaled(h.begin), scaled(h.knee), scaled(h.most), scaled(h.end),
+		h.kneeAt, h.mostAt}
 }
 
 // at is the node a share of the way along it.
@@ -207,9 +209,9 @@ func (h hollow) at(share float64) node {
 		return h.begin.after(share*h.length, h.begin.bend)
 	case share < h.mostAt:
 		along := (share - h.kneeAt) / (h.mostAt - h.kneeAt)
-		return h.knee.after((share-h.kneeAt)*h.length, h.knee.bend+along*(h.most.bend-h.knee.bend))
+		return h.knee.after((share-h.kneeAt)*h.length, h.knee.bend+float64(along*(h.most.bend-h.knee.bend)))
 	}
-	return h.most.after((share-h.mostAt)*h.length, (1-share)/(1-h.mostAt)*h.most.bend)
+	return h.most.after((share-h.mostAt)*h.length, float64((1-share)/(1-h.mostAt)*h.most.bend))
 }
 
 // isFlat says that it bends next to nothing at the underarm, as the second of leastEarly
@@ -257,7 +259,7 @@ func (h hollow) beside(line orb.LineString) (inside, outside float64) {
 
 // ahead reports whether a place lies beyond the end of a chord.
 func ahead(end, start, at orb.Point) bool {
-	return (at[0]-end[0])*(end[0]-start[0])+(at[1]-end[1])*(end[1]-start[1]) > 0
+	return float64((at[0]-end[0])*(end[0]-start[0]))+float64((at[1]-end[1])*(end[1]-start[1])) > 0
 }
 
 // turned is the hollow turned about the underarm, by radians.

@@ -6,6 +6,7 @@ import (
 	"github.com/paulmach/orb"
 	"gonum.org/v1/gonum/integrate/quad"
 
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 )
 
@@ -17,7 +18,7 @@ type node struct {
 	heading, bend float64
 }
 
-func (n node) way() orb.Point { return orb.Point{math.Cos(n.heading), math.Sin(n.heading)} }
+func (n node) way() orb.Point { return orb.Point{portable.Cos(n.heading), portable.Sin(n.heading)} }
 
 // gaussPoints is the order of the quadrature: on a stretch that turns by less
 // than a right angle it is right to far below a micrometre
@@ -37,27 +38,28 @@ func (n node) after(length, bend float64) node {
 	end := node{n.at, n.heading + length*(n.bend+bend)/2, bend}
 	for i, at := range gaussAt {
 		s := at * length
-		sin, cos := math.Sincos(n.heading + s*n.bend + s*at*(bend-n.bend)/2)
-		end.at[0] += length * gaussWeight[i] * cos
-		end.at[1] += length * gaussWeight[i] * sin
+		sin, cos := portable.Sincos(n.heading + float64(s*n.bend) + s*at*(bend-n.bend)/2)
+		end.at[0] += float64(length * gaussWeight[i] * cos)
+		end.at[1] += float64(length * gaussWeight[i] * sin)
 	}
 	return end
 }
 
-func cross(a, b orb.Point) float64 { return a[0]*b[1] - a[1]*b[0] }
+func cross(a, b orb.Point) float64 { return float64(a[0]*b[1]) - float64(a[1]*b[0]) }
 
 // endOf is the node at the end of a path.
 func endOf(path pieces.Path) node {
 	last := path[len(path)-1]
 	way := last.Tangent(1)
-	n := node{at: last.End(), heading: math.Atan2(way[1], way[0])}
+	n := node{at: last.End(), heading: portable.Atan2(way[1], way[0])}
 	switch c := last.(type) {
 	case pieces.Arc:
 		n.bend = math.Copysign(1/c.Radius, c.Sweep)
 	case pieces.Bezier:
 		u := orb.Point{c.P2[0] - c.P1[0], c.P2[1] - c.P1[1]}
 		v := orb.Point{c.P3[0] - c.P2[0], c.P3[1] - c.P2[1]}
-		n.bend = 2 * cross(u, v) / (3 * math.Pow(math.Hypot(v[0], v[1]), 3))
+		length := portable.Hypot(v[0], v[1])
+		n.bend = 2 * cross(u, v) / (3 * length * length * length)
 	}
 	return n
 }

@@ -1,11 +1,10 @@
 package sleeve
 
 import (
-	"math"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/role"
@@ -28,7 +27,7 @@ func (d drafting) onePiece(sheet construct.Sheet, h head, ends ends) (Block, err
 	if d.Cuffed {
 		wrist = construct.Edge(seams.Wrist, wrist.Path)
 	}
-	sin, cos := math.Sincos(h.slant)
+	sin, cos := portable.Sincos(h.slant)
 	seam := h.seam()
 	length, toCrown := seam.Length(), h.front.path.Length()
 	piece := pieces.Piece{
@@ -39,7 +38,7 @@ func (d drafting) onePiece(sheet construct.Sheet, h head, ends ends) (Block, err
 			construct.Edge(seams.SleeveHead, seam),
 			construct.Edge(seams.BackUnderarm, underarm(back.At, ends.back.At, orb.Point{-sin, cos}).Reverse()),
 		},
-		Grain: pieces.Grain{From: orb.Point{0, lower.Y() + 0.15*fall}, To: orb.Point{0, h.height - 0.25*d.height}},
+		Grain: pieces.Grain{From: orb.Point{0, lower.Y() + float64(0.15*fall)}, To: orb.Point{0, h.height - 0.25*d.height}},
 		Notches: []pieces.Notch{
 			{Edge: seams.SleeveHead, At: d.FrontNotch, Count: 1, Match: marks.FrontArmhole},
 			{Edge: seams.SleeveHead, At: toCrown, Count: 1, Match: marks.Shoulder},

@@ -17,7 +17,7 @@ func root(low, high, within float64, f func(float64) float64) float64 {
 	middle, stayed := low, 0
 	for range 60 {
 		last := middle
-		middle = (low*atHigh - high*atLow) / (atHigh - atLow)
+		middle = (float64(low*atHigh) - float64(high*atLow)) / (atHigh - atLow)
 		value := f(middle)
 		if value == 0 || math.Abs(middle-last) < within || high-low < within {
 			break

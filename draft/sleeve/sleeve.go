@@ -93,7 +93,7 @@ func (d drafting) solvings() []solving {
 	if d.Ease != nil {
 		ease = *d.Ease
 	}
-	s.frontEase, s.backEase = frontShare*ease, (1-frontShare)*ease
+	s.frontEase, s.backEase = float64(frontShare*ease), float64((1-frontShare)*ease)
 	front, okFront := s.front.hollows(d.norm.Hug * s.depth)
 	back, okBack := s.back.hollows(d.norm.Hug * s.depth)
 	all := make([]solving, len(softness))

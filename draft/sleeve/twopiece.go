@@ -63,7 +63,7 @@ func (d drafting) fold(h head, seam pieces.Path) (folded, error) {
 	bicep := h.bicep()
 	f := folded{frontFold: h.front.width() / 2, backFold: -h.back.width() / 2, width: d.WristWidth}
 	if f.width == 0 {
-		f.width = 0.75 * bicep
+		f.width = float64(0.75 * bicep)
 	}
 	if least := 2 * (frontBeyond + backBeyond + leastUnderWrist); f.width < least || f.width > 1.1*bicep {
 		return f, construct.About(subject.WristWidth).Refuse("sleeve: a wrist width of %s does not suit two pieces on "+
@@ -182,7 +182,7 @@ func (d drafting) panel(as role.Role, f folded, wider float64, headSeam pieces.P
 			{Edge: seams.BackSeam, At: f.backElbow, Count: 2, Match: marks.BackElbow},
 		},
 		Grain: pieces.Grain{
-			From: orb.Point{0, 0.8 * d.elbowLine()},
+			From: orb.Point{0, float64(0.8 * d.elbowLine())},
 			To:   orb.Point{0, min(headSeam.At(headSeam.Length() / 2)[1], 0) - 15},
 		},
 		Marks: []pieces.Mark{{Name: marks.ElbowLine, Path: construct.Line(

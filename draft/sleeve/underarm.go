@@ -6,6 +6,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 )
 
@@ -22,7 +23,7 @@ func (d drafting) wrist(bicep, height float64) float64 {
 	length := d.lengthAt(height)
 	full := max(d.ShoulderToWrist, length)
 	width := bicep * (1 - 0.25*(length-height)/(full-height))
-	return max(width, d.HemFullness*width-d.spread)
+	return max(width, float64(d.HemFullness*width)-d.spread)
 }
 
 // slantest is the most by which an underarm seam leans where it meets the head,
@@ -33,7 +34,7 @@ const slantest = 8 * math.Pi / 180
 // where they meet the head: both alike, so that they match.
 func (d drafting) slant(bicep, height float64) float64 {
 	fall := max(leastUnderarm, d.lengthAt(height)-height)
-	lean := math.Atan((bicep - d.wrist(bicep, height)) / 2 / fall)
+	lean := portable.Atan((bicep - d.wrist(bicep, height)) / 2 / fall)
 	return max(-slantest, min(slantest, lean))
 }
 

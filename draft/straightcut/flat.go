@@ -40,7 +40,7 @@ var narrowHems = map[seams.Name]bool{seams.NarrowHem: true, seams.LeftNarrowHem:
 // two ties.
 func (f figures) wrapper() (Block, error) {
 	if f.Width == 0 {
-		f.Width = wrapperTimes * f.Hip
+		f.Width = float64(wrapperTimes * f.Hip)
 	}
 	if f.Width < leastWrap*f.Hip {
 		return Block{}, construct.About(subject.Width).Refuse("wrapper: a width of %s does not overlap on a hip girth "+
@@ -70,9 +70,9 @@ func (f figures) wrapper() (Block, error) {
 // of the waist wide and 28 cm high, hollowed to the waist line.
 func (f figures) apron() (Block, error) {
 	if f.Width == 0 {
-		f.Width = apronShare * f.Hip
+		f.Width = float64(apronShare * f.Hip)
 	}
-	half, bib := f.Width/2, bibShare*f.Waist
+	half, bib := f.Width/2, float64(bibShare*f.Waist)
 	if half < bib+besideBib {
 		return Block{}, construct.About(subject.Width).Refuse("apron: a width of %s is too narrow beside a bib for a "+
 			"waist girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Waist),
@@ -90,7 +90,8 @@ func (f figures) apron() (Block, error) {
 			{Name: seams.BodyHem, Path: construct.Line(tip, top), Hem: true},
 			construct.Edge(seams.CentreFront, construct.Line(top, low)),
 		},
-		Grain: pieces.Grain{From: orb.Point{half / 3, -0.7 * f.Length}, To: orb.Point{half / 3, 0.6 * bibHeight}},
+		Grain: pieces.Grain{From: orb.Point{half / 3, float64(-0.7 * f.Length)},
+			To: orb.Point{half / 3, 0.6 * bibHeight}},
 		Marks: []pieces.Mark{{Name: marks.WaistLine, Path: construct.Line(orb.Point{}, waist)}},
 	}
 	s := construct.Sheet{Piece: role.Apron.String()}
@@ -166,7 +167,8 @@ func (f figures) bagPanel() pieces.Piece {
 	corners := []orb.Point{{d, 0}, {width - d, 0}, {width - d, d}, {width, d}, {width, height}, {0, height}, {0, d},
 		{d, d}}
 	piece := pieces.Piece{Name: role.BagPanel.String(), Role: role.BagPanel, Cut: 2,
-		Grain: pieces.Grain{From: orb.Point{width / 3, 0.2 * height}, To: orb.Point{width / 3, 0.8 * height}}}
+		Grain: pieces.Grain{From: orb.Point{width / 3, float64(0.2 * height)},
+			To: orb.Point{width / 3, float64(0.8 * height)}}}
 	for i, name := range []seams.Name{seams.Bottom, seams.RightCornerUpright, seams.RightCornerLevel, seams.RightSide,
 		seams.BodyHem, seams.LeftSide, seams.LeftCornerLevel, seams.LeftCornerUpright} {
 		edge := construct.Edge(name, construct.Line(corners[i], corners[(i+1)%len(corners)]))

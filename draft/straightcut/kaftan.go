@@ -7,6 +7,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/role"
@@ -83,8 +84,8 @@ func (f figures) kaftan() (Block, error) {
 
 // kaftanHalf draws the front or the back, half of it, on the fold.
 func (f figures) kaftanHalf(s *construct.Sheet, u upper, as role.Role, neckDepth float64) pieces.Piece {
-	spread := kaftanSpread * (f.Length - u.armhole)
-	way := construct.Heading(90 + math.Atan(1.5*kaftanSpread)*180/math.Pi)
+	spread := float64(kaftanSpread * (f.Length - u.armhole))
+	way := construct.Heading(90 + portable.Atan(1.5*kaftanSpread)*180/math.Pi)
 	underarm := orb.Point{u.width, -u.armhole}
 	level := orb.Point{u.width + spread, -f.Length}
 	seam := construct.Curve(level, way, 0.4, underarm, orb.Point{0, 1}, 0.3)
@@ -112,7 +113,7 @@ func (f figures) kaftanHalf(s *construct.Sheet, u upper, as role.Role, neckDepth
 			construct.Edge(seams.Neck, neckCurve(neckPoint, middle)),
 			construct.Edge(centre, construct.Line(middle, orb.Point{0, -f.Length})),
 		},
-		Grain: pieces.Grain{From: orb.Point{u.width / 2, -0.8 * f.Length},
+		Grain: pieces.Grain{From: orb.Point{u.width / 2, float64(-0.8 * f.Length)},
 			To: orb.Point{u.width / 2, -0.25 * f.Length}},
 	}
 	f.recordUpper(s, u, neckDepth)

@@ -59,7 +59,8 @@ func (f figures) kimonoBack(s *construct.Sheet, u upper) pieces.Piece {
 		Edges: append(f.kimonoSide(u, 0),
 			construct.Edge(seams.Neck, neckCurve(neckPoint, middle)),
 			construct.Edge(seams.CentreBack, construct.Line(middle, orb.Point{0, -f.Length}))),
-		Grain: pieces.Grain{From: orb.Point{u.width / 2, -0.8 * f.Length}, To: orb.Point{u.width / 2, -0.25 * f.Length}},
+		Grain: pieces.Grain{From: orb.Point{u.width / 2, float64(-0.8 * f.Length)},
+			To: orb.Point{u.width / 2, -0.25 * f.Length}},
 	}
 	f.recordUpper(s, u, backNeck)
 	s.Draw("draw the side straight down from the underarm, and the hem {} below the neck point's level", "the length",
@@ -73,14 +74,15 @@ func (f figures) kimonoFront(s *construct.Sheet, u upper) pieces.Piece {
 	wrap := wrapShare * u.width
 	bend := orb.Point{-wrap, -(f.ScyeDepth + belowScye)}
 	neckPoint := orb.Point{u.neck, 0}
-	slant := construct.Direction(neckPoint, orb.Point{-wrap, slantEnd * bend[1]})
+	slant := construct.Direction(neckPoint, orb.Point{-wrap, float64(slantEnd * bend[1])})
 	edge := construct.Join(
 		construct.Bend(neckPoint, slant, 0.7, bend, orb.Point{0, -1}, 0.7),
 		construct.Line(bend, orb.Point{-wrap, -f.Length}))
 	piece := pieces.Piece{
 		Name: role.FrontKimono.String(), Role: role.FrontKimono, Cut: 2, Pair: true,
 		Edges: append(f.kimonoSide(u, wrap), construct.Edge(seams.FrontEdge, edge)),
-		Grain: pieces.Grain{From: orb.Point{u.width / 2, -0.8 * f.Length}, To: orb.Point{u.width / 2, -0.25 * f.Length}},
+		Grain: pieces.Grain{From: orb.Point{u.width / 2, float64(-0.8 * f.Length)},
+			To: orb.Point{u.width / 2, -0.25 * f.Length}},
 		Marks: []pieces.Mark{{Name: marks.CentreFront,
 			Path: construct.Line(orb.Point{0, bend[1]}, orb.Point{0, -f.Length})}},
 	}

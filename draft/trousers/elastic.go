@@ -78,7 +78,7 @@ func (f figures) casingDepth() float64 { return f.Elastic + casingRoom }
 
 // elasticLength is what is cut of the elastic: a twentieth less than the waist
 // girth, and what its ends overlap [source.CommonPractice].
-func (f figures) elasticLength() float64 { return f.Waist*(1-elasticTaken) + elasticOverlaps }
+func (f figures) elasticLength() float64 { return float64(f.Waist*(1-elasticTaken)) + elasticOverlaps }
 
 // casing grows the casing on to the waist of a piece: what lies above the waist
 // is the mirror image of what lies below, so that it folds down flat.

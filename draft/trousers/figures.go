@@ -86,7 +86,7 @@ const (
 )
 
 // seatIn is how far the seat line comes in from the hip line to the waist.
-func (f figures) seatIn() float64 { return (f.WaistToHip + seatRaise) * f.seatSlant }
+func (f figures) seatIn() float64 { return float64((f.WaistToHip + seatRaise) * f.seatSlant) }
 
 // level is the width of front and back at the waist where the outside legs run
 // straight up from the hip.
@@ -100,7 +100,7 @@ func (f figures) hemHalf() float64 {
 	if f.HemWidth > 0 {
 		return f.HemWidth/4 - legMore/2
 	}
-	low := (hemBase+hemShare*f.Hip)/4 - legMore/2
+	low := (hemBase+float64(hemShare*f.Hip))/4 - legMore/2
 	knee := kneeHalf(low, f.half())
 	if f.Length >= f.knee {
 		full := f.OutsideLeg - floorClear - f.knee
@@ -108,7 +108,7 @@ func (f figures) hemHalf() float64 {
 	}
 	// Above the knee the leg narrows fast at first, as the inside leg does.
 	left := f.shortness()
-	return max(f.half()-(f.half()-knee)*(1-left*left), f.leastHalf())
+	return max(f.half()-float64((f.half()-knee)*(1-float64(left*left))), f.leastHalf())
 }
 
 // usualLegLean is how far the inside leg of shorts runs in from the fork for
@@ -119,7 +119,7 @@ const usualLegLean = 0.35
 // shorts from running in faster.
 func (f figures) leastHalf() float64 {
 	extra := f.backFork - f.fork
-	return f.half() + extra - legMore - shortFurther*extra*f.shortness() - usualLegLean*(f.Length-f.rise)
+	return f.half() + extra - legMore - float64(shortFurther*extra*f.shortness()) - float64(usualLegLean*(f.Length-f.rise))
 }
 
 // shortFurther is how much of what the back fork is longer the back hem of the
@@ -131,7 +131,7 @@ const shortFurther = 0.85
 const kneeShare = 0.2
 
 // kneeHalf is half the front leg's width at the knee.
-func kneeHalf(hem, crotch float64) float64 { return hem + kneeShare*(crotch-hem) }
+func kneeHalf(hem, crotch float64) float64 { return hem + float64(kneeShare*(crotch-hem)) }
 
 // isShort says that the leg ends so near the knee that it has no knee line.
 func (f figures) isShort() bool { return f.Length < f.knee+80 }

@@ -34,7 +34,7 @@ func (f figures) drawFront() half {
 
 	crease := -top[0] / (h.outsideLeg.End()[0] - top[0])
 	f.drawWaist(&h, f.darts(f.frontDarts, dartPlan{alone: crease,
-		pair: [2]float64{beforeCrease * crease, beforeCrease*crease + frontApart}, first: frontDart,
+		pair: [2]float64{float64(beforeCrease * crease), float64(beforeCrease*crease) + frontApart}, first: frontDart,
 		second: frontSecond * frontDart, widest: frontWidest}))
 	return h
 }
@@ -79,8 +79,8 @@ func (f figures) piece(h half, strokes int) pieces.Piece {
 	piece.Edges = append(piece.Edges,
 		construct.Edge(seams.Crotch, construct.Join(h.centre, h.curve)),
 		construct.Edge(seams.InsideLeg, h.insideLeg.Reverse()))
-	piece.Grain = pieces.Grain{From: orb.Point{0, -f.rise - 0.75*(f.Length-f.rise)},
-		To: orb.Point{0, -0.75 * f.WaistToHip}}
+	piece.Grain = pieces.Grain{From: orb.Point{0, -f.rise - float64(0.75*(f.Length-f.rise))},
+		To: orb.Point{0, float64(-0.75 * f.WaistToHip)}}
 	piece.Notches = []pieces.Notch{{Edge: seams.OutsideLeg, At: h.belowHip(), Count: strokes, Match: marks.Hip}}
 	piece.Marks = []pieces.Mark{
 		{Name: marks.HipLine, Path: construct.Line(orb.Point{h.outsideLeg[len(h.outsideLeg)-2].End()[0] - h.hip,

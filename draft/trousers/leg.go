@@ -6,6 +6,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/draft/construct"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 )
 
@@ -23,7 +24,8 @@ func (f figures) leg(more, further float64) leg {
 	half := f.hemHalf()
 	knee := kneeHalf(half, f.half()) + more
 	return leg{
-		inside: orb.Point{-half - more - further*f.shortness(), -f.Length}, outside: orb.Point{half + more, -f.Length},
+		inside:     orb.Point{-half - more - float64(further*f.shortness()), -f.Length},
+		outside:    orb.Point{half + more, -f.Length},
 		insideKnee: orb.Point{-knee, -f.knee}, outsideKnee: orb.Point{knee, -f.knee},
 		short: f.isShort(),
 	}
@@ -32,15 +34,15 @@ func (f figures) leg(more, further float64) leg {
 // lean is the angle from the upright of the way from one point up to another,
 // in degrees, to the left positive.
 func lean(from, to orb.Point) float64 {
-	return math.Atan2(from[0]-to[0], to[1]-from[1]) * 180 / math.Pi
+	return portable.Atan2(from[0]-to[0], to[1]-from[1]) * 180 / math.Pi
 }
 
 // insideLeg runs from the hem up to the fork, which it reaches hollowed.
 func (l leg) insideLeg(fork orb.Point) pieces.Path {
 	if l.short {
 		way := lean(l.inside, fork)
-		return construct.Curve(l.inside, construct.Heading(90+0.3*way), 0.35, fork, construct.Heading(90+hollow(way)),
-			0.3)
+		return construct.Curve(l.inside, construct.Heading(90+float64(0.3*way)), 0.35,
+			fork, construct.Heading(90+hollow(way)), 0.3)
 	}
 	below := construct.Direction(l.inside, l.insideKnee)
 	way := lean(l.insideKnee, fork)
@@ -58,7 +60,7 @@ func (l leg) outsideLeg(hip orb.Point, taper, rise float64) pieces.Path {
 	up := orb.Point{0, 1}
 	if l.short {
 		way := lean(l.outside, hip)
-		return construct.Join(construct.Curve(l.outside, construct.Heading(90+0.8*way), 0.35, hip, up, 0.35), upper)
+		return construct.Join(construct.Curve(l.outside, construct.Heading(90+float64(0.8*way)), 0.35, hip, up, 0.35), upper)
 	}
 	below := construct.Direction(l.outside, l.outsideKnee)
 	thigh := construct.Curve(l.outsideKnee, below, 0.35, hip, up, 0.35)
@@ -68,7 +70,7 @@ func (l leg) outsideLeg(hip orb.Point, taper, rise float64) pieces.Path {
 // hipToWaist curves in from the hip to the waist.
 func hipToWaist(hip orb.Point, taper, rise float64) pieces.Path {
 	waist := orb.Point{hip[0] - taper, hip[1] + rise}
-	return construct.Curve(hip, orb.Point{0, 1}, 0.42, waist, construct.Heading(90+1.5*lean(hip, waist)), 0.36)
+	return construct.Curve(hip, orb.Point{0, 1}, 0.42, waist, construct.Heading(90+float64(1.5*lean(hip, waist))), 0.36)
 }
 
 // hem runs from the inside leg to the outside leg, square to both.

@@ -72,7 +72,7 @@ func (f figures) patchPocketSheet() construct.Sheet {
 
 // placePocket marks where the patch pocket's upper edge lies on the back.
 func (f figures) placePocket(piece pieces.Piece, h half) pieces.Piece {
-	y := -backDart*f.WaistToHip + 10
+	y := float64(-backDart*f.WaistToHip) + 10
 	left, right := h.centre.Start()[0], h.outsideLeg.End()[0]
 	middle := (left+right)/2 + 5
 	w := f.patchWidth()

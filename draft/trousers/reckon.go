@@ -19,7 +19,7 @@ func reckon(m Measures, o Options) (figures, error) {
 	}
 
 	f.fork = forkShare * m.Hip
-	f.backFork = forkTimes*f.fork + forkMore
+	f.backFork = float64(forkTimes*f.fork) + forkMore
 	round := max(m.Hip+f.HipEase, m.Waist+f.WaistEase)
 	f.front, f.back = (round/2-backMore)/2, (round/2+backMore)/2
 	f.waist = (m.Waist + f.WaistEase) / 2
@@ -70,7 +70,7 @@ func (f figures) check() error {
 		return construct.About(subject.BodyRise, subject.WaistToHip).Refuse(
 			"trousers: the body rise of %s does not reach far enough below the waist to hip "+
 				"of %s: measure both again", worn(f.BodyRise), worn(f.WaistToHip))
-	case f.OutsideLeg < min(1.6*f.BodyRise+400, 3*f.BodyRise):
+	case f.OutsideLeg < min(float64(1.6*f.BodyRise)+400, 3*f.BodyRise):
 		return construct.About(subject.BodyRise, subject.OutsideLegLength).Refuse(
 			"trousers: the body rise of %s leaves too short a leg in an outside leg "+
 				"length of %s: measure both again", worn(f.BodyRise), worn(f.OutsideLeg))
@@ -99,10 +99,10 @@ func (f *figures) shape() error {
 		f.taper = over / 2
 		return nil
 	}
-	total := max(dartShare*over, over-2*steepTaper*f.WaistToHip)
-	f.backDarts = backShare * total
+	total := max(dartShare*over, over-float64(2*steepTaper*f.WaistToHip))
+	f.backDarts = float64(backShare * total)
 	f.frontDarts = total - f.backDarts
-	mostBack, mostFront := 2*flatDart*secondDart*f.WaistToHip, 2*flatDart*frontDart*f.WaistToHip
+	mostBack, mostFront := float64(2*flatDart*secondDart*f.WaistToHip), 2*flatDart*frontDart*f.WaistToHip
 	if f.backDarts > mostBack {
 		f.backDarts, f.frontDarts = mostBack, total-mostBack
 	}

@@ -123,5 +123,5 @@ func (c Cloth) WidthLaid() float64 {
 	if c.Shrinkage.CutFirst {
 		return c.Width
 	}
-	return c.Width * (1 - c.Shrinkage.Weft)
+	return float64(c.Width * (1 - c.Shrinkage.Weft))
 }

@@ -7,6 +7,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/internal/geometry"
+	"ellwand/nest/portable"
 )
 
 // Flaw is a place on the cloth that may not be used: a hole, a stain, a faded
@@ -26,10 +27,10 @@ type Flaw struct {
 // about the circle.
 func RoundFlaw(name string, centre orb.Point, radius float64) Flaw {
 	const sides = 32 // [source.OwnChoice]
-	out := radius / math.Cos(math.Pi/sides)
+	out := radius / portable.Cos(math.Pi/sides)
 	var ring orb.Ring
 	for i := range sides {
-		sin, cos := math.Sincos(2 * math.Pi * float64(i) / sides)
+		sin, cos := portable.Sincos(2 * math.Pi * float64(i) / sides)
 		ring = append(ring, orb.Point{centre[0] + float64(out*cos), centre[1] + float64(out*sin)})
 	}
 	return Flaw{Name: name, Outline: geometry.Closed(ring)}

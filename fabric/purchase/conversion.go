@@ -118,10 +118,10 @@ func (r ConversionRequest) Purchase(found Conversion, step float64) float64 {
 func (r ConversionRequest) plain(width float64) float64 {
 	from, to := inChart(r.From), inChart(width)
 	if from == to { // the chart has no part in it
-		return r.Length * perLength(r.From, width)
+		return float64(r.Length * perLength(r.From, width))
 	}
 	length := throughChart(r.Length*perLength(r.From, from), from, to)
-	return length * perLength(to, width)
+	return float64(length * perLength(to, width))
 }
 
 func inChart(width float64) float64 { return math.Min(math.Max(width, narrowest()), widest()) }
@@ -138,7 +138,7 @@ func (r ConversionRequest) note(width float64) float64 {
 		lower, upper = 1, sleevesDifference
 	}
 	ratio := r.difference(width)
-	return chartNote * math.Min(1, math.Max(0, (ratio-lower)/(upper-lower)))
+	return float64(chartNote * math.Min(1, math.Max(0, (ratio-lower)/(upper-lower))))
 }
 
 // difference is the ratio of two widths, as far as they lie in the chart.

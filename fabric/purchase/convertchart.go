@@ -58,13 +58,13 @@ func column(row int, width float64) float64 {
 		case width > c.high:
 			continue
 		case width >= c.low || i == 0:
-			return float64(cells[i]) * eighth
+			return float64(float64(cells[i]) * eighth)
 		}
 		before := chartColumns[i-1].high
 		share := (width - before) / (c.low - before)
-		return (float64(cells[i-1]) + share*float64(cells[i]-cells[i-1])) * eighth
+		return float64((float64(cells[i-1]) + float64(share*float64(cells[i]-cells[i-1]))) * eighth)
 	}
-	return float64(cells[len(cells)-1]) * eighth
+	return float64(float64(cells[len(cells)-1]) * eighth)
 }
 
 // throughChart takes a length known to be enough in one width of the chart to
@@ -83,7 +83,7 @@ func throughChart(length, from, to float64) float64 {
 	if low == high {
 		return narrow
 	}
-	return narrow + (to-low)/(high-low)*(atEdge(length, from, high)-narrow)
+	return narrow + float64((to-low)/(high-low)*(atEdge(length, from, high)-narrow))
 }
 
 // edges are the known width and where the columns begin and end, mm.
@@ -108,10 +108,10 @@ func atEdge(length, from, edge float64) float64 {
 	case length < first:
 		return math.Min(column(0, edge), length*math.Max(column(0, edge)/first, perLength(from, edge)))
 	case length >= most:
-		return column(last, edge) + (length-most)*perLength(from, edge)
+		return column(last, edge) + float64((length-most)*perLength(from, edge))
 	}
 	row, share := rowOf(length, from)
-	return column(row, edge) + share*(column(row+1, edge)-column(row, edge))
+	return column(row, edge) + float64(share*(column(row+1, edge)-column(row, edge)))
 }
 
 // rowOf is the row, from 0, at or below a length in a width of the chart, and

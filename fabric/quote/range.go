@@ -1,11 +1,11 @@
 package quote
 
 import (
-	"math"
 	"slices"
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/purchase"
+	"ellwand/nest/portable"
 )
 
 // Unknown is what an amount rests on and nobody has measured.
@@ -51,7 +51,7 @@ func RangeOf(c cloth.Cloth, a Amount, doubts ...Doubt) Range {
 	out := Range{Doubts: slices.DeleteFunc(doubts, func(d Doubt) bool { return d.Less <= 0 && d.More <= 0 })}
 	var less, more float64
 	for _, d := range out.Doubts {
-		less, more = math.Hypot(less, d.Less), math.Hypot(more, d.More)
+		less, more = portable.Hypot(less, d.Less), portable.Hypot(more, d.More)
 	}
 	c.Safety = cloth.Addition{} // which is there to cover the doubts
 	out.Low = purchase.RoundUp(c, purchase.Need(c, float64(a.Taken*(1-min(less, 1)))))

@@ -49,7 +49,7 @@ func (q *question) attempts(settings []setting) []attempt {
 func (s setting) filled() float64 {
 	area := 0.0
 	for _, t := range s.templates {
-		area += math.Abs(geometry.Area(t.Outline)) * float64(t.Copies)
+		area += float64(math.Abs(geometry.Area(t.Outline)) * float64(t.Copies))
 	}
 	return area / (s.bed.Width * s.length)
 }

@@ -86,7 +86,7 @@ func hem(q Question, least, step float64) Change {
 }
 
 // WholeSteps rounds down, so that what is told can be measured.
-func WholeSteps(most, step float64) float64 { return math.Floor(most/step+1e-9) * step }
+func WholeSteps(most, step float64) float64 { return float64(math.Floor(most/step+1e-9) * step) }
 
 // lowered changes the allowance of the hems, or of all that are not hems. What a
 // cutting line includes is cut off it; one of unknown allowance stays as it is.
@@ -234,11 +234,11 @@ func area(p pieces.Piece) float64 {
 	ring := p.SeamOutline(1)
 	sum := 0.0
 	for i := 1; i < len(ring); i++ {
-		sum += ring[i-1][0]*ring[i][1] - ring[i][0]*ring[i-1][1]
+		sum += float64(ring[i-1][0]*ring[i][1]) - float64(ring[i][0]*ring[i-1][1])
 	}
 	half := 1.0
 	if p.Fold != seams.None {
 		half = 2
 	}
-	return math.Abs(sum) / 2 * half * float64(p.Cut)
+	return float64(math.Abs(sum) / 2 * half * float64(p.Cut))
 }

@@ -137,5 +137,5 @@ func bedLength(c cloth.Cloth, kind lay.Kind, usable float64) float64 {
 		return usable / 2
 	}
 	repeats := math.Floor(usable / 2 / c.Repeat.Along)
-	return math.Max(repeats*c.Repeat.Along, usable-(repeats+1)*c.Repeat.Along)
+	return math.Max(repeats*c.Repeat.Along, usable-float64((repeats+1)*c.Repeat.Along))
 }

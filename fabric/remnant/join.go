@@ -6,6 +6,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/geometry"
 	"ellwand/pieces/seams"
@@ -67,7 +68,7 @@ func halved(p pieces.Piece) (pieces.Piece, bool) {
 	}
 	for i := range corners { // square at every corner
 		a, b, c := corners[i], corners[(i+1)%4], corners[(i+2)%4]
-		if math.Abs((b[0]-a[0])*(c[0]-b[0])+(b[1]-a[1])*(c[1]-b[1])) > 1 {
+		if math.Abs(float64((b[0]-a[0])*(c[0]-b[0]))+float64((b[1]-a[1])*(c[1]-b[1]))) > 1 {
 			return p, false
 		}
 	}
@@ -101,9 +102,9 @@ func halfBand(p pieces.Piece, corners []orb.Point, first int) pieces.Piece {
 	}
 	middle := between(between(at(0), near), between(far, at(3)))
 	dx, dy := p.Grain.To[0]-p.Grain.From[0], p.Grain.To[1]-p.Grain.From[1]
-	reach := 0.35 * math.Min(geometry.Distance(at(0), near), geometry.Distance(at(0), at(3))) / math.Hypot(dx, dy)
-	out.Grain.From = orb.Point{middle[0] - reach*dx, middle[1] - reach*dy}
-	out.Grain.To = orb.Point{middle[0] + reach*dx, middle[1] + reach*dy}
+	reach := 0.35 * math.Min(geometry.Distance(at(0), near), geometry.Distance(at(0), at(3))) / portable.Hypot(dx, dy)
+	out.Grain.From = orb.Point{middle[0] - float64(reach*dx), middle[1] - float64(reach*dy)}
+	out.Grain.To = orb.Point{middle[0] + float64(reach*dx), middle[1] + float64(reach*dy)}
 	return out
 }
 

@@ -27,10 +27,10 @@ func misfit(ctx context.Context, s setting, sheet layout.Problem) []lay.Reason {
 	}
 	need, have := 0.0, sheet.Width*sheet.Length
 	for i, t := range s.templates {
-		need += math.Abs(geometry.Area(t.Outline)) * float64(sheet.Items[i].Copies)
+		need += float64(math.Abs(geometry.Area(t.Outline)) * float64(sheet.Items[i].Copies))
 	}
 	if plies := float64(s.bed.Plies()); need > have*(1+plan.ProofMargin) {
-		return []lay.Reason{{Of: lay.AreaShort, Takes: need * plies, Room: have * plies}}
+		return []lay.Reason{{Of: lay.AreaShort, Takes: float64(need * plies), Room: float64(have * plies)}}
 	}
 	counts := fewest(ctx, sheet)
 	strip := some(sheet, counts)

@@ -7,6 +7,7 @@ import (
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/geometry"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 )
 
@@ -78,7 +79,7 @@ func stretched(p pieces.Piece, along, across float64) pieces.Piece {
 // stretching is the affine map with the two factors along an angle and across
 // it, about the origin.
 func stretching(degrees, along, across float64) pieces.Motion {
-	sin, cos := math.Sincos(geometry.Radians(geometry.WholeTurn(degrees)))
+	sin, cos := portable.SincosDegrees(geometry.WholeTurn(degrees))
 	return pieces.Motion{
 		A: float64(along*cos*cos) + float64(across*sin*sin), B: (along - across) * sin * cos,
 		C: (along - across) * sin * cos, D: float64(along*sin*sin) + float64(across*cos*cos),
@@ -115,7 +116,7 @@ func beziersOf(a pieces.Arc) []pieces.Bezier {
 	var out []pieces.Bezier
 	for i := range n {
 		from, to := float64(i)/float64(n), float64(i+1)/float64(n)
-		reach := a.Radius * 4 / 3 * math.Tan(math.Abs(a.Sweep)/float64(n)/4)
+		reach := a.Radius * 4 / 3 * portable.Tan(math.Abs(a.Sweep)/float64(n)/4)
 		p, q, u, v := a.At(from), a.At(to), a.Tangent(from), a.Tangent(to)
 		out = append(out, pieces.Bezier{
 			P0: p, P1: orb.Point{p[0] + float64(reach*u[0]), p[1] + float64(reach*u[1])},

@@ -7,6 +7,7 @@ import (
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
@@ -45,7 +46,7 @@ func middleOf(piece pieces.Piece) orb.Point {
 		piece = piece.Unfolded()
 	}
 	ux, uy := piece.Grain.To[0]-piece.Grain.From[0], piece.Grain.To[1]-piece.Grain.From[1]
-	length := math.Hypot(ux, uy)
+	length := portable.Hypot(ux, uy)
 	ux, uy = ux/length, uy/length
 	low, high := orb.Point{math.Inf(1), math.Inf(1)}, orb.Point{math.Inf(-1), math.Inf(-1)}
 	for _, q := range piece.SeamOutline(fineTolerance) {

@@ -1,11 +1,10 @@
 package rules
 
 import (
-	"math"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/internal/geometry"
+	"ellwand/nest/portable"
 )
 
 // outwardTolerance is how far, in mm, a cutting outline may lie outside the
@@ -115,7 +114,7 @@ func within(run []orb.Point, tolerance float64) bool {
 func intersection(a, b, c, d orb.Point) (orb.Point, bool) {
 	ux, uy, vx, vy := b[0]-a[0], b[1]-a[1], d[0]-c[0], d[1]-c[1]
 	turn := float64(ux*vy) - float64(uy*vx)
-	if turn <= 1e-12*math.Hypot(ux, uy)*math.Hypot(vx, vy) {
+	if turn <= 1e-12*portable.Hypot(ux, uy)*portable.Hypot(vx, vy) {
 		return orb.Point{}, false
 	}
 	t := (float64((c[0]-b[0])*vy) - float64((c[1]-b[1])*vx)) / turn

@@ -8,6 +8,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
+	"ellwand/nest/portable"
 )
 
 // ProblemOf states the templates of a bed that is the whole lay as plain
@@ -36,7 +37,7 @@ func PlainProblem(c cloth.Cloth, b bed.Bed, templates []Template) (layout.Proble
 	for _, t := range templates {
 		item := layout.Item{Name: t.Piece.Name, Outline: t.Outline, Core: coreOf(t), Copies: t.Copies, Turns: t.Turns}
 		if !t.OnFold && c.Tilt > 0 {
-			item.Tilt = math.Atan(c.Tilt) * 180 / math.Pi
+			item.Tilt = portable.Atan(c.Tilt) * 180 / math.Pi
 		}
 		if eitherEnd(c, b, t.Piece.Name) {
 			item.Group = 1

@@ -1,12 +1,11 @@
 package rules
 
 import (
-	"math"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/geometry"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
 )
@@ -141,8 +140,8 @@ func side(image pieces.Motion, p orb.Point) float64 {
 	dx, dy := p[0]-q[0], p[1]-q[1]
 	// The normal of the line at angle a is (-sin a, cos a), and the motion
 	// holds cos 2a and sin 2a.
-	axis := math.Atan2(image.C, image.A) / 2
-	return (float64(-math.Sin(axis)*dx) + float64(math.Cos(axis)*dy)) / 2
+	axis := portable.Atan2(image.C, image.A) / 2
+	return (float64(-portable.Sin(axis)*dx) + float64(portable.Cos(axis)*dy)) / 2
 }
 
 // doubled joins a half outline, whose ends lie on the mirror line, to its

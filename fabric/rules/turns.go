@@ -7,6 +7,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/geometry"
 	"ellwand/nest/layout"
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 )
 
@@ -81,10 +82,10 @@ func foldTurns(piece pieces.Piece, nap cloth.Nap, pin layout.Pin) []layout.Turn 
 // its left or from its right; for a piece laid face down that is reversed, so
 // that a pair stays a true pair with the nap on it.
 func directionOf(grain pieces.GrainLie, lie float64, mirrored bool) int {
-	up := math.Cos(geometry.Radians(lie)) > 0
-	if isAcross := math.Abs(math.Sin(geometry.Radians(lie))) > 0.9; grain == pieces.CrossGrain ||
-		grain == pieces.EitherGrain && isAcross {
-		up = (math.Sin(geometry.Radians(lie)) > 0) != mirrored
+	sin, cos := portable.Sincos(geometry.Radians(lie))
+	up, isAcross := cos > 0, math.Abs(sin) > 0.9
+	if grain == pieces.CrossGrain || grain == pieces.EitherGrain && isAcross {
+		up = (sin > 0) != mirrored
 	}
 	if up {
 		return upTheLay

@@ -9,6 +9,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
+	"ellwand/nest/portable"
 )
 
 // Zones are the parts of the bed that may not be used: those of the rules, and the
@@ -33,7 +34,7 @@ func farEnd(c cloth.Cloth, templates []Template) float64 {
 	}
 	for _, t := range templates {
 		size := t.Outline.Bound()
-		longest := math.Hypot(size.Max[0]-size.Min[0], size.Max[1]-size.Min[1])
+		longest := portable.Hypot(size.Max[0]-size.Min[0], size.Max[1]-size.Min[1])
 		far += float64(3 * float64(t.Copies) * (longest + c.Gap + c.Repeat.Along))
 	}
 	return far

@@ -116,3 +116,37 @@ func arcTangent(t float64) float64 {
 	square := u * u
 	return arcTangents[int(eighths)] + (u + float64(float64(u*square)*horner(square, arcTangentSeries)))
 }
+
+// Sin returns the sine of an angle in radians, as near as Sincos.
+func Sin(radians float64) float64 {
+	sin, _ := Sincos(radians)
+	return sin
+}
+
+// Cos returns the cosine of an angle in radians, as near as Sincos.
+func Cos(radians float64) float64 {
+	_, cos := Sincos(radians)
+	return cos
+}
+
+// Tan returns the tangent of an angle in radians, of up to a million, within 5
+// units in the last place where neither sine nor cosine is near zero.
+func Tan(radians float64) float64 {
+	sin, cos := Sincos(radians)
+	return sin / cos
+}
+
+// Atan returns the angle of a slope in radians, from -Pi/2 to Pi/2, within 2 units
+// in the last place.
+func Atan(slope float64) float64 { return Atan2(slope, 1) }
+
+// Asin returns the angle of a sine from -1 to 1 in radians, from -Pi/2 to Pi/2,
+// within 4 units in the last place.
+func Asin(sine float64) float64 { return Atan2(sine, leg(sine)) }
+
+// Acos returns the angle of a cosine from -1 to 1 in radians, from 0 to Pi, within
+// 4 units in the last place.
+func Acos(cosine float64) float64 { return Atan2(leg(cosine), cosine) }
+
+// leg is the other leg of a right triangle of hypotenuse 1.
+func leg(one float64) float64 { return math.Sqrt((1 - one) * (1 + one)) }

@@ -52,7 +52,7 @@ func Log(x float64) float64 {
 // from 0 to 1, evenly in the logarithm; at most a million times apart they give
 // it within 20 units in the last place.
 func Geometric(from, to, share float64) float64 {
-	return from * Exp(float64(share*Log(to/from)))
+	return float64(from * Exp(float64(share*Log(to/from))))
 }
 
 // Normal draws from the normal distribution of mean 0 and deviation 1 (the polar
@@ -62,7 +62,7 @@ func Normal(random *rand.Rand) float64 {
 	for {
 		u, v := 2*random.Float64()-1, 2*random.Float64()-1
 		if s := float64(u*u) + float64(v*v); s > 0 && s < 1 {
-			return u * math.Sqrt(-2*Log(s)/s)
+			return float64(u * math.Sqrt(-2*Log(s)/s))
 		}
 	}
 }

@@ -1,5 +1,5 @@
-// Package portable holds the elementary functions that decide where pieces lie,
-// to the same last bit on every processor.
+// Package portable holds the elementary functions that decide what pieces are
+// and where they lie, to the same last bit on every processor.
 //
 // The functions of math do not promise that: some are in assembler on some
 // processors, and in the others a compiler may fuse a multiplication and an
@@ -26,7 +26,7 @@ func Hypot(x, y float64) float64 {
 		return 0
 	}
 	y /= x
-	return x * math.Sqrt(1+float64(y*y))
+	return float64(x * math.Sqrt(1+float64(y*y)))
 }
 
 // horner is the value at x of a polynomial whose coefficients begin with the

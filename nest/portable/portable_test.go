@@ -76,6 +76,23 @@ func TestAnglesNearMath(t *testing.T) {
 	}
 }
 
+func TestTangentsAndInversesNearMath(t *testing.T) {
+	d := newDrawer()
+	for range draws {
+		x := d.between(-1.5, 1.5)
+		require.LessOrEqual(t, ulps(Tan(x), math.Tan(x)), 5.0, "%v", x)
+		require.Equal(t, pair(Sincos(x)), pair(Sin(x), Cos(x)))
+		slope := d.ofAnySize()
+		require.LessOrEqual(t, ulps(Atan(slope), math.Atan(slope)), 2.0, "%v", slope)
+		share := d.between(-0.9, 0.9) // math.Asin subtracts near 1
+		require.InDelta(t, math.Asin(share), Asin(share), 1e-15, "%v", share)
+		require.InDelta(t, math.Acos(share), Acos(share), 2e-15, "%v", share)
+		near := 1 - math.Ldexp(d.between(1, 2), -30)
+		require.InEpsilon(t, math.Sqrt(2*(1-near)), Acos(near), 1e-9, "%v", near)
+	}
+	require.Equal(t, [3]float64{math.Pi / 2, 0, math.Pi}, [3]float64{Asin(1), Acos(1), Acos(-1)})
+}
+
 func TestQuarterTurnsAreExact(t *testing.T) {
 	want := [][2]float64{{0, 1}, {1, 0}, {0, -1}, {-1, 0}}
 	for quarter := -40; quarter <= 40; quarter++ {
@@ -129,6 +146,8 @@ func TestBitsAreThoseOfTheGoldenFile(t *testing.T) {
 		{"sincos in degrees", func(d drawer) []float64 { return pair(SincosDegrees(d.between(-1000, 1000))) }},
 		{"sincos", func(d drawer) []float64 { return pair(Sincos(d.between(-10, 10))) }},
 		{"atan2", func(d drawer) []float64 { return []float64{Atan2(d.ofAnySize(), d.ofAnySize())} }},
+		{"tan", func(d drawer) []float64 { return []float64{Tan(d.between(-1.5, 1.5))} }},
+		{"asin and acos", func(d drawer) []float64 { return pair(Asin(d.between(-1, 1)), Acos(d.between(-1, 1))) }},
 		{"exp", func(d drawer) []float64 { return []float64{Exp(d.between(-50, 50))} }},
 		{"log", func(d drawer) []float64 { return []float64{Log(math.Abs(d.ofAnySize()))} }},
 		{"geometric", func(d drawer) []float64 { return []float64{Geometric(0.001, 0.01, d.Float64())} }},

@@ -10,6 +10,8 @@ package geometry
 import (
 	"math"
 
+	"ellwand/nest/portable"
+
 	"github.com/paulmach/orb"
 )
 
@@ -31,10 +33,10 @@ func Dot(a, b orb.Point) float64 { return float64(a[0]*b[0]) + float64(a[1]*b[1]
 func Cross(a, b orb.Point) float64 { return float64(a[0]*b[1]) - float64(a[1]*b[0]) }
 
 // Norm is the length of a as a vector.
-func Norm(a orb.Point) float64 { return math.Hypot(a[0], a[1]) }
+func Norm(a orb.Point) float64 { return portable.Hypot(a[0], a[1]) }
 
 // Distance between two points.
-func Distance(a, b orb.Point) float64 { return math.Hypot(a[0]-b[0], a[1]-b[1]) }
+func Distance(a, b orb.Point) float64 { return portable.Hypot(a[0]-b[0], a[1]-b[1]) }
 
 // Unit is the direction of a; of a zero vector, zero.
 func Unit(a orb.Point) orb.Point {

@@ -31,14 +31,14 @@ func (l Length) Format(u Unit) string {
 // zero, and never as a negative zero.
 func decimal(value float64, decimals int) string {
 	scale := math.Pow10(decimals)
-	rounded := nearest(value*scale) / scale
+	rounded := nearest(float64(value*scale)) / scale
 	return strconv.FormatFloat(rounded, 'f', decimals, 64)
 }
 
 // fraction prints the value as a whole number and a reduced fraction with
 // the denominator given or a divisor of it, which must be a power of two.
 func fraction(value float64, denominator int64) string {
-	parts := nearest(value * float64(denominator))
+	parts := nearest(float64(value * float64(denominator)))
 	if math.Abs(parts) >= 1<<53 || math.IsNaN(parts) {
 		return decimal(value, 0)
 	}

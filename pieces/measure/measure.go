@@ -70,5 +70,5 @@ func RoundUp(l, step Length) Length {
 		return l
 	}
 	allowed := math.Max(noise, 1e-13*math.Abs(float64(l)))
-	return Length(math.Ceil((float64(l)-allowed)/float64(step))) * step
+	return Length(float64(math.Ceil((float64(l)-allowed)/float64(step)) * float64(step)))
 }

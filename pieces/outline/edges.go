@@ -6,6 +6,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
 )
@@ -70,7 +71,7 @@ func isStraight(points []orb.Point) bool {
 	a, b := points[0], points[len(points)-1]
 	for _, p := range points[1 : len(points)-1] {
 		cross := float64((b[0]-a[0])*(p[1]-a[1])) - float64((b[1]-a[1])*(p[0]-a[0]))
-		if math.Abs(cross) > joined*math.Hypot(b[0]-a[0], b[1]-a[1]) {
+		if math.Abs(cross) > joined*portable.Hypot(b[0]-a[0], b[1]-a[1]) {
 			return false
 		}
 	}

@@ -11,6 +11,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/geometry"
 	"ellwand/pieces/seams"
@@ -155,15 +156,15 @@ func Arc(a, b orb.Point, rise float64) pieces.Arc {
 	centre := geometry.Add(geometry.Between(a, b, 0.5), geometry.Times(geometry.Right(u), rise-radius))
 	from := geometry.Sub(a, centre)
 	return pieces.Arc{
-		Centre: centre, Radius: math.Abs(radius), Begin: math.Atan2(from[1], from[0]),
-		Sweep: 4 * math.Atan(rise/half),
+		Centre: centre, Radius: math.Abs(radius), Begin: portable.Atan2(from[1], from[0]),
+		Sweep: 4 * portable.Atan(rise/half),
 	}
 }
 
 // RiseOf an arc is what Node.Rise has of it.
 func RiseOf(a pieces.Arc) float64 {
 	half := geometry.Distance(a.Start(), a.End()) / 2
-	rise := a.Radius * (1 - math.Cos(a.Sweep/2))
+	rise := a.Radius * (1 - portable.Cos(a.Sweep/2))
 	if a.Sweep < 0 {
 		rise = -rise
 	}

@@ -114,6 +114,9 @@ func (f *finder) holdResults(n *ast.FuncDecl) {
 	ast.Inspect(n.Body, func(node ast.Node) bool {
 		if result, ok := node.(*ast.ReturnStmt); ok && len(result.Results) == 1 {
 			f.holdValue(n.Name, result.Results[0])
+			if n.Name.IsExported() { // other packages may add it
+				f.all(result.Results)
+			}
 		}
 		_, inner := node.(*ast.FuncLit)
 		return !inner

@@ -5,16 +5,14 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 )
 
 // MotionOf is the move that nest makes of a template: mirrored in x first, if
 // asked, then turned about the origin, then moved.
 func MotionOf(degrees float64, mirrored bool, x, y float64) pieces.Motion {
-	sin, cos := math.Sincos(Radians(degrees))
-	if math.Mod(degrees, 90) == 0 {
-		sin, cos = math.Round(sin), math.Round(cos)
-	}
+	sin, cos := portable.SincosDegrees(degrees)
 	flip := 1.0
 	if mirrored {
 		flip = -1
@@ -34,18 +32,15 @@ func Reflects(m pieces.Motion) bool { return m.Mirrors() }
 // TurnedBy is the turn of a motion as motionOf takes it, in degrees.
 func TurnedBy(m pieces.Motion) float64 {
 	if Reflects(m) {
-		return WholeTurn(math.Atan2(-m.C, -m.A) * 180 / math.Pi)
+		return WholeTurn(portable.Atan2(-m.C, -m.A) * 180 / math.Pi)
 	}
-	return WholeTurn(math.Atan2(m.C, m.A) * 180 / math.Pi)
+	return WholeTurn(portable.Atan2(m.C, m.A) * 180 / math.Pi)
 }
 
 // Reflection is the mirror image about the line through a point at an angle
 // in degrees.
 func Reflection(through orb.Point, degrees float64) pieces.Motion {
-	sin, cos := math.Sincos(Radians(2 * degrees))
-	if math.Mod(degrees, 45) == 0 {
-		sin, cos = math.Round(sin), math.Round(cos)
-	}
+	sin, cos := portable.SincosDegrees(2 * degrees)
 	m := pieces.Motion{A: cos, B: sin, C: sin, D: -cos}
 	image := Apply(m, through)
 	m.E, m.F = through[0]-image[0], through[1]-image[1]
@@ -66,7 +61,7 @@ func EndsOf(edge pieces.Edge) (start, end orb.Point) {
 }
 
 func AngleOf(from, to orb.Point) float64 {
-	return math.Atan2(to[1]-from[1], to[0]-from[0]) * 180 / math.Pi
+	return portable.Atan2(to[1]-from[1], to[0]-from[0]) * 180 / math.Pi
 }
 
 func Radians(degrees float64) float64 { return degrees * math.Pi / 180 }

@@ -7,6 +7,7 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/nest/portable"
 	"ellwand/pieces"
 )
 
@@ -72,7 +73,7 @@ func Nearest(line []orb.Point, p orb.Point) orb.Point {
 }
 
 // Distance of two points.
-func Distance(a, b orb.Point) float64 { return math.Hypot(a[0]-b[0], a[1]-b[1]) }
+func Distance(a, b orb.Point) float64 { return portable.Hypot(a[0]-b[0], a[1]-b[1]) }
 
 // Area a ring, mm2; positive when counter-clockwise.
 func Area(ring orb.Ring) float64 {

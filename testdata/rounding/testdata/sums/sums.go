@@ -42,6 +42,9 @@ func assigned(a, b, c float64) float64 {
 
 func area(a, b float64) float64 { return a * b } // fault
 
+// Area may be added in another package.
+func Area(a, b float64) float64 { return a * b } // fault
+
 func called(a, b, c float64) float64 { return area(a, b) + c }
 
 func increased(a, by float64) float64 { return a + by }
