@@ -43,5 +43,5 @@ func TestCreaseDownTheMiddle(t *testing.T) {
 	_, err = plan.Require(t.Context(), c, []pieces.Piece{wide}, plan.Options{Passes: 3, Lays: []lay.Kind{lay.Open}})
 	assert.ErrorContains(t, words.Refused(c, err),
 		"panel: it is 70 cm wide, and flaws that run along the cloth leave only 58 cm "+
-		"in one piece")
+			"in one piece")
 }

@@ -27,7 +27,9 @@ func pairs(changes []Change) []Change {
 
 // redrafts reports whether the change makes all pieces anew, so that it must
 // come before any other.
-func (c Change) redrafts() bool { return c.Kind == "shorten" || c.Kind == "size" }
+func (c Change) redrafts() bool {
+	return slices.ContainsFunc(c.Gives, func(g Given) bool { return g.Of == Shorter || g.Of == SmallerSize })
+}
 
 // both makes two changes. When one of them has a measure, the other is made
 // whole; of two measures the second is the one that is looked for.
@@ -36,23 +38,13 @@ func both(a, b Change) Change {
 	if b.Most == 0 {
 		measured, whole = a, b
 	}
-	amounts := func(by float64) (first, second float64) {
-		if b.Most == 0 {
-			return by, 0
-		}
-		return a.Most, by
-	}
 	return Change{
-		Kind: a.Kind + " and " + b.Kind, Most: measured.Most, Step: measured.Step,
+		Gives: slices.Concat(a.Gives, b.Gives), Most: measured.Most, Step: measured.Step,
 		Make: func(q Question, by float64) (Question, bool) {
 			if whole.redrafts() {
 				return inTurn(q, whole, whole.Most, measured, by)
 			}
 			return inTurn(q, measured, by, whole, whole.Most)
-		},
-		Say: func(by float64, length func(float64) string) string {
-			first, second := amounts(by)
-			return a.Say(first, length) + ", and " + b.Say(second, length)
 		},
 	}
 }

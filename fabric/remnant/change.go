@@ -9,6 +9,8 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"slices"
+	"strings"
 )
 
 // Question is what is to be cut, and how.
@@ -25,28 +27,67 @@ type Question struct {
 
 // Change is one thing that could be given up.
 type Change struct {
-	// Kind is the same for changes of one kind, in words for programs: "open",
-	// "seam allowance", "hem", "shorten", "cross grain", "join", "facing",
-	// "nap", "size", "straight ends", "close laying"; of two at once, both: "hem and cross grain".
-	Kind string
+	// Gives is what is given up: one thing, or two at once.
+	Gives []Given
 	// Most is the most that it can be changed by, and Step how finely it is
 	// tried, mm. Most 0: it is changed or not.
 	Most, Step float64
 	// Make changes the question by so much. It reports false when it has
 	// nothing to change.
 	Make func(q Question, by float64) (Question, bool)
-	// Say tells the maker in a phrase what to do: "lay it open instead of
-	// folded". It is given how much, and how to print a length.
-	Say func(by float64, length func(float64) string) string
 }
 
 // plain is a change without a measure.
-func plain(kind, phrase string, make func(q Question) (Question, bool)) Change {
-	return Change{
-		Kind: kind,
-		Make: func(q Question, _ float64) (Question, bool) { return make(q) },
-		Say:  func(float64, func(float64) string) string { return phrase },
+func plain(given Given, make func(q Question) (Question, bool)) Change {
+	return Change{Gives: []Given{given}, Make: func(q Question, _ float64) (Question, bool) { return make(q) }}
+}
+
+// Measured is a change by up to so much, mm, tried in steps.
+func Measured(given Given, most, step float64, make func(q Question, by float64) (Question, bool)) Change {
+	given.Most = most
+	return Change{Gives: []Given{given}, Most: most, Step: step, Make: make}
+}
+
+// Kind names what a change gives up, for programs: "hem", or of two at once both: "hem
+// and cross grain".
+func (c Change) Kind() string {
+	words := make([]string, len(c.Gives))
+	for i, given := range c.Gives {
+		words[i] = given.Of.String()
 	}
+	return strings.Join(words, " and ")
+}
+
+// sought is which of the things given up has the measure that is looked for: the last
+// that has one. Of two measures the other is given up whole. -1 when none has.
+func (c Change) sought() int {
+	for i := len(c.Gives) - 1; i >= 0; i-- {
+		if c.Gives[i].Most > 0 {
+			return i
+		}
+	}
+	return -1
+}
+
+// With says what is given up when the change is by so much, mm.
+func (c Change) With(by float64) []Given {
+	out := slices.Clone(c.Gives)
+	for i := range out {
+		out[i].By = out[i].Most
+	}
+	if i := c.sought(); i >= 0 {
+		out[i].By = by
+	}
+	return out
+}
+
+// upTo limits the measure of a change.
+func (c Change) upTo(most float64) Change {
+	c.Most, c.Gives = most, slices.Clone(c.Gives)
+	if i := c.sought(); i >= 0 {
+		c.Gives[i].Most = most
+	}
+	return c
 }
 
 // eachPiece changes some pieces and leaves the others.

@@ -1,10 +1,8 @@
 package remnant
 
 import (
-	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
@@ -38,7 +36,7 @@ func Changes(q Question, limits Limits, redraft, smaller []Change) []Change {
 }
 
 func layOpen() Change {
-	return plain("open", "lay it open instead of folded", func(q Question) (Question, bool) {
+	return plain(Given{Of: LaidOpen}, func(q Question) (Question, bool) {
 		if len(q.Lays) == 0 || slices.Contains(q.Lays, lay.Open) {
 			return q, false
 		}
@@ -48,17 +46,11 @@ func layOpen() Change {
 }
 
 func seamAllowance(least float64) Change {
-	return Change{
-		Kind: "seam allowance",
-		Make: func(q Question, _ float64) (Question, bool) {
-			return eachPiece(q, func(p pieces.Piece) (pieces.Piece, bool) {
-				return lowered(p, false, func(allowance float64) float64 { return math.Min(allowance, least) })
-			})
-		},
-		Say: func(_ float64, length func(float64) string) string {
-			return fmt.Sprintf("lower every seam allowance that is wider to %s (the hems stay)", length(least))
-		},
-	}
+	return plain(Given{Of: LowerAllowances, Least: least}, func(q Question) (Question, bool) {
+		return eachPiece(q, func(p pieces.Piece) (pieces.Piece, bool) {
+			return lowered(p, false, func(allowance float64) float64 { return math.Min(allowance, least) })
+		})
+	})
 }
 
 // hem narrows the hems step by step down to the least.
@@ -71,18 +63,13 @@ func hem(q Question, least, step float64) Change {
 			}
 		}
 	}
-	return Change{
-		Kind: "hem", Most: WholeSteps(math.Max(0, widest-least), step), Step: step,
-		Make: func(q Question, by float64) (Question, bool) {
-			return eachPiece(q, func(p pieces.Piece) (pieces.Piece, bool) {
-				return lowered(p, true,
-					func(allowance float64) float64 { return math.Min(allowance, math.Max(least, allowance-by)) })
-			})
-		},
-		Say: func(by float64, length func(float64) string) string {
-			return fmt.Sprintf("turn up %s less of hem (never under %s)", length(by), length(least))
-		},
-	}
+	most := WholeSteps(math.Max(0, widest-least), step)
+	return Measured(Given{Of: NarrowerHems, Least: least}, most, step, func(q Question, by float64) (Question, bool) {
+		return eachPiece(q, func(p pieces.Piece) (pieces.Piece, bool) {
+			return lowered(p, true,
+				func(allowance float64) float64 { return math.Min(allowance, math.Max(least, allowance-by)) })
+		})
+	})
 }
 
 // WholeSteps rounds down, so that what is told can be measured.
@@ -131,7 +118,7 @@ func crossGrains(q Question) []Change {
 		if p.Grain.Lie != pieces.StraightGrain || area(p) > small*total || len(out) == mostOfAKind {
 			continue
 		}
-		out = append(out, plain("cross grain", fmt.Sprintf("put the %s on the cross grain", p.Name), only(p, onCrossGrain)))
+		out = append(out, plain(about(OnCrossGrain, p), only(p, onCrossGrain)))
 	}
 	return out
 }
@@ -149,14 +136,11 @@ func joins(q Question) []Change {
 	var onFold, split []Change
 	for _, p := range largestFirst(q.Pieces) {
 		if p.Fold != seams.None && len(onFold) < mostOfAKind {
-			onFold = append(onFold,
-				plain("join", fmt.Sprintf("cut the %s in two halves with a seam instead of the fold", p.Name),
-					only(p, seamInsteadOfFold)))
+			onFold = append(onFold, plain(about(SeamForFold, p), only(p, seamInsteadOfFold)))
 			continue
 		}
 		if _, ok := halved(p); ok && len(split) < mostOfAKind {
-			split = append(split, plain("join",
-				fmt.Sprintf("piece the %s: cut it in two with a seam across its middle", p.Name), only(p, halved)))
+			split = append(split, plain(about(CutInTwo, p), only(p, halved)))
 		}
 	}
 	return append(split, onFold...)
@@ -174,12 +158,11 @@ func facings(q Question) []Change {
 	if len(names) == 0 {
 		return nil
 	}
-	return []Change{plain("facing", fmt.Sprintf("cut the %s from another cloth", strings.Join(names, " and the ")),
-		func(q Question) (Question, bool) {
-			out := q
-			out.Pieces = slices.DeleteFunc(slices.Clone(q.Pieces), hidden)
-			return out, len(out.Pieces) > 0 && len(out.Pieces) < len(q.Pieces)
-		})}
+	return []Change{plain(Given{Of: OtherCloth, Pieces: names}, func(q Question) (Question, bool) {
+		out := q
+		out.Pieces = slices.DeleteFunc(slices.Clone(q.Pieces), hidden)
+		return out, len(out.Pieces) > 0 && len(out.Pieces) < len(q.Pieces)
+	})}
 }
 
 func hidden(p pieces.Piece) bool { return !p.Kind.Shows() }
@@ -190,20 +173,21 @@ func naps(q Question) []Change {
 	for _, p := range q.Pieces {
 		garments[p.Garment] = true
 	}
-	perGarment := plain("nap", "let each garment have the nap its own way (their colours will differ a little)",
-		func(q Question) (Question, bool) {
-			changes := q.Cloth.Nap == cloth.OneWay && len(garments) > 1
-			q.Cloth.Nap = cloth.OneWayPerGarment
-			return q, changes
-		})
-	either := plain("nap", "let the pieces lie both ways of the nap (look at it in daylight first: it may show)",
-		func(q Question) (Question, bool) {
-			changes := q.Cloth.Nap != cloth.EitherWay || len(q.Cloth.OneWayPieces) > 0
-			q.Cloth.Nap, q.Cloth.OneWayPieces = cloth.EitherWay, nil
-			return q, changes
-		})
+	perGarment := plain(Given{Of: NapPerGarment}, func(q Question) (Question, bool) {
+		changes := q.Cloth.Nap == cloth.OneWay && len(garments) > 1
+		q.Cloth.Nap = cloth.OneWayPerGarment
+		return q, changes
+	})
+	either := plain(Given{Of: NapIgnored}, func(q Question) (Question, bool) {
+		changes := q.Cloth.Nap != cloth.EitherWay || len(q.Cloth.OneWayPieces) > 0
+		q.Cloth.Nap, q.Cloth.OneWayPieces = cloth.EitherWay, nil
+		return q, changes
+	})
 	return []Change{perGarment, either}
 }
+
+// about says that a single piece is what something is given up of.
+func about(of Sacrifice, p pieces.Piece) Given { return Given{Of: of, Pieces: []string{p.Name}} }
 
 // only changes the pieces of one name, in every garment and size.
 func only(one pieces.Piece, change func(pieces.Piece) (pieces.Piece, bool)) func(Question) (Question, bool) {

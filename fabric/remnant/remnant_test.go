@@ -2,7 +2,6 @@ package remnant_test
 
 import (
 	"context"
-	"fmt"
 	"testing"
 
 	"github.com/paulmach/orb"
@@ -54,40 +53,41 @@ func TestRemedies(t *testing.T) {
 	for _, c := range []struct {
 		name string
 		q    remnant.Question
-		kind string
 		by   float64
-		text string
+		want remnant.Given
 	}{
 		{"open", remnant.Question{Cloth: goods, Length: 500, Lays: []lay.Kind{lay.FoldedAlong},
-			Pieces: []pieces.Piece{rectangle("a", 1000, 500, 1)}}, "open", 0, "lay it open instead of folded"},
+			Pieces: []pieces.Piece{rectangle("a", 1000, 500, 1)}}, 0,
+			remnant.Given{Of: remnant.LaidOpen}},
 		// 2 x (470 + 2 x 15) = 1000 fits with 10 mm: 2 x 490 on 490.
 		{"seam allowance", remnant.Question{Cloth: goods, Length: 490,
-			Pieces: []pieces.Piece{withAllowance(rectangle("a", 470, 470, 2), 15)}}, "seam allowance", 0,
-			"lower every seam allowance that is wider to 1 cm (the hems stay)"},
+			Pieces: []pieces.Piece{withAllowance(rectangle("a", 470, 470, 2), 15)}}, 0,
+			remnant.Given{Of: remnant.LowerAllowances, Least: 10}},
 		// 450 + 50 of hem on 485: 15 less.
 		{"hem", remnant.Question{Cloth: goods, Length: 485,
-			Pieces: []pieces.Piece{hemmed(rectangle("a", 500, 450, 2), 50)}}, "hem", 15,
-			"turn up 1.5 cm less of hem (never under 2 cm)"},
+			Pieces: []pieces.Piece{hemmed(rectangle("a", 500, 450, 2), 50)}}, 15,
+			remnant.Given{Of: remnant.NarrowerHems, Least: 20, By: 15, Most: 30}},
 		{"cross grain", remnant.Question{Cloth: goods, Length: 600,
-			Pieces: []pieces.Piece{rectangle("body", 1000, 500, 1), rectangle("band", 100, 900, 1)}}, "cross grain", 0,
-			"put the band on the cross grain"},
+			Pieces: []pieces.Piece{rectangle("body", 1000, 500, 1), rectangle("band", 100, 900, 1)}}, 0,
+			remnant.Given{Of: remnant.OnCrossGrain, Pieces: []string{"band"}}},
 		// The band is 1200 along the warp; two halves of 610 x 300 lie beside the
 		// body of 400.
 		{"pieced band", remnant.Question{Cloth: goods, Length: 620,
-			Pieces: []pieces.Piece{rectangle("body", 400, 600, 1), crosswise(rectangle("band", 1200, 300, 1))}}, "join", 0,
-			"piece the band: cut it in two with a seam across its middle"},
+			Pieces: []pieces.Piece{rectangle("body", 400, 600, 1), crosswise(rectangle("band", 1200, 300, 1))}}, 0,
+			remnant.Given{Of: remnant.CutInTwo, Pieces: []string{"band"}}},
 		// Three of 610 x 300 take 900; their halves of 315 x 300, with a seam of
 		// 10 mm, lie three beside each other in two rows.
 		{"seam instead of the fold", remnant.Question{Cloth: goods, Length: 600,
-			Pieces: []pieces.Piece{onFold(rectangle("back", 305, 300, 3))}}, "join", 0,
-			"cut the back in two halves with a seam instead of the fold"},
+			Pieces: []pieces.Piece{onFold(rectangle("back", 305, 300, 3))}}, 0,
+			remnant.Given{Of: remnant.SeamForFold, Pieces: []string{"back"}}},
 		{"facing", remnant.Question{Cloth: goods, Length: 500,
 			Pieces: []pieces.Piece{rectangle("body", 1000, 500, 1),
-				ofKind(pieces.Facing, rectangle("hem band", 200, 200, 1))}}, "facing", 0, "cut the hem band from another cloth"},
+				ofKind(pieces.Facing, rectangle("hem band", 200, 200, 1))}}, 0,
+			remnant.Given{Of: remnant.OtherCloth, Pieces: []string{"hem band"}}},
 		// Two right-angled triangles make the whole cloth, one of them turned.
 		{"nap", remnant.Question{Cloth: napped, Length: 500,
-			Pieces: []pieces.Piece{triangle("sail", 1000, 500, 2)}}, "nap", 0,
-			"let the pieces lie both ways of the nap (look at it in daylight first: it may show)"},
+			Pieces: []pieces.Piece{triangle("sail", 1000, 500, 2)}}, 0,
+			remnant.Given{Of: remnant.NapIgnored}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			changes := remnant.Changes(c.q, remnant.Limits{SeamAllowance: 10, Hem: 20, Step: 5}, nil, nil)
@@ -98,9 +98,8 @@ func TestRemedies(t *testing.T) {
 			got, err := remnant.Search(context.Background(), c.q, changes, remnant.Options{Passes: 400, Seed: 1})
 			require.NoError(t, err)
 			require.NotEmpty(t, got)
-			assert.Equal(t, c.kind, got[0].Change.Kind)
 			assert.InDelta(t, c.by, got[0].By, 1e-9)
-			assert.Equal(t, c.text, got[0].Change.Say(got[0].By, func(mm float64) string { return fmt.Sprintf("%g cm", mm/10) }))
+			assert.Equal(t, []remnant.Given{c.want}, got[0].Change.With(got[0].By))
 			assert.Equal(t, remnant.Enough, got[0].Fit.Answer)
 			assert.LessOrEqual(t, got[0].Fit.Plan.Taken, c.q.Length+0.01)
 			for _, p := range c.q.Pieces {
@@ -139,14 +138,11 @@ func TestNothingHelps(t *testing.T) {
 // TestBisection finds the least that is enough: a panel of 800 on 730, by
 // steps of 5 mm.
 func TestBisection(t *testing.T) {
-	shorten := remnant.Change{
-		Kind: "shorten", Most: 100, Step: 5,
-		Make: func(q remnant.Question, by float64) (remnant.Question, bool) {
+	shorten := remnant.Measured(remnant.Given{Of: remnant.Shorter, Garment: "panel"}, 100, 5,
+		func(q remnant.Question, by float64) (remnant.Question, bool) {
 			q.Pieces = []pieces.Piece{rectangle("panel", 500, 800-by, 2)}
 			return q, true
-		},
-		Say: func(by float64, length func(float64) string) string { return "shorten the panel by " + length(by) },
-	}
+		})
 	q := remnant.Question{Cloth: cloth.Cloth{Width: 1000}, Length: 728,
 		Pieces: []pieces.Piece{rectangle("panel", 500, 800, 2)}}
 	got, err := remnant.Search(context.Background(), q, []remnant.Change{shorten}, remnant.Options{Passes: 400})
@@ -172,10 +168,10 @@ func TestTwoChanges(t *testing.T) {
 	got, err := remnant.Search(context.Background(), q, changes, remnant.Options{Passes: 400, Seed: 1})
 	require.NoError(t, err)
 	require.NotEmpty(t, got)
-	assert.Equal(t, "seam allowance and hem", got[0].Change.Kind)
+	assert.Equal(t, "seam allowance and hem", got[0].Change.Kind())
 	assert.InDelta(t, 15, got[0].By, 1e-9)
-	assert.Equal(t, "lower every seam allowance that is wider to 1 cm (the hems stay), and turn up 1.5 cm less of hem "+
-		"(never under 2 cm)", got[0].Change.Say(got[0].By, func(mm float64) string { return fmt.Sprintf("%g cm", mm/10) }))
+	assert.Equal(t, []remnant.Given{{Of: remnant.LowerAllowances, Least: 10},
+		{Of: remnant.NarrowerHems, Least: 20, By: 15, Most: 30}}, got[0].Change.With(got[0].By))
 	assert.LessOrEqual(t, got[0].Fit.Plan.Taken, 480.01)
 }
 
@@ -191,6 +187,6 @@ func TestRemediesOnOffcuts(t *testing.T) {
 		nil, nil), remnant.Options{Passes: 400, Seed: 1, Show: 1})
 	require.NoError(t, err)
 	require.Len(t, got, 1)
-	assert.Equal(t, "seam allowance", got[0].Change.Kind)
+	assert.Equal(t, "seam allowance", got[0].Change.Kind())
 	assert.Equal(t, row.Offcuts, got[0].Fit.Plan.Offcuts)
 }

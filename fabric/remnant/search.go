@@ -98,7 +98,7 @@ func thatChange(q Question, changes []Change) []Change {
 		}
 		_, ok := c.Make(q, c.Most)
 		for !ok && c.Most > c.Step {
-			c.Most -= c.Step
+			c = c.upTo(c.Most - c.Step)
 			_, ok = c.Make(q, c.Most)
 		}
 		if ok {

@@ -1,7 +1,6 @@
 package app
 
 import (
-	"fmt"
 	"reflect"
 
 	"ellwand/cmd/ellwand/job"
@@ -39,21 +38,16 @@ func changes(file *job.File, work *job.Work, q remnant.Question, limits Limits) 
 func shortenings(file *job.File, work *job.Work, limits Limits) []remnant.Change {
 	var out []remnant.Change
 	for _, s := range work.Shortenings {
-		what := fmt.Sprintf("%s of the %s", s.Part, s.Garment)
+		given := remnant.Given{Of: remnant.Shorter, Garment: s.Garment, Part: s.Part}
 		if s.Part == "whole" || s.Part == s.Garment {
-			what = s.Garment
+			given.Part = ""
 		}
-		out = append(out, remnant.Change{
-			Kind: "shorten", Step: limits.Step, Most: remnant.WholeSteps(min(limits.Shorten, mostShortens*s.Length),
-				limits.Step),
-			Make: func(q remnant.Question, by float64) (remnant.Question, bool) {
+		most := remnant.WholeSteps(min(limits.Shorten, mostShortens*s.Length), limits.Step)
+		out = append(out, remnant.Measured(given, most, limits.Step,
+			func(q remnant.Question, by float64) (remnant.Question, bool) {
 				shorter, err := file.Shortened(s, by)
 				return redrafted(q, shorter, err)
-			},
-			Say: func(by float64, length func(float64) string) string {
-				return fmt.Sprintf("shorten the %s by %s", what, length(by))
-			},
-		})
+			}))
 	}
 	return out
 }
@@ -67,13 +61,10 @@ func smallerSizes(file *job.File) []remnant.Change {
 			break
 		}
 		out = append(out, remnant.Change{
-			Kind: "size",
+			Gives: []remnant.Given{{Of: remnant.SmallerSize, Size: size, Former: string(file.Size)}},
 			Make: func(q remnant.Question, _ float64) (remnant.Question, bool) {
 				smaller, err := file.InSize(size)
 				return redrafted(q, smaller, err)
-			},
-			Say: func(float64, func(float64) string) string {
-				return fmt.Sprintf("make size %s instead of %s", size, string(file.Size))
 			},
 		})
 	}

@@ -61,6 +61,6 @@ func TestRemnantsAreAnsweredFromTheStore(t *testing.T) {
 	assert.Equal(t, first.Fit.Over, again.Fit.Over)
 	require.Len(t, again.Ways, len(first.Ways))
 	for i, way := range first.Ways {
-		assert.Equal(t, way.Change.Say(way.By, work.Format), again.Ways[i].Change.Say(again.Ways[i].By, work.Format))
+		assert.Equal(t, way.Change.With(way.By), again.Ways[i].Change.With(again.Ways[i].By))
 	}
 }

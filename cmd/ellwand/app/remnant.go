@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/words/reason"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/remnant"
@@ -70,7 +71,7 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 		Effort: search.Effort, Passes: search.Passes, Seed: search.Seed, Workers: search.Workers, Known: out.Fit.Plan,
 		Fit: newFinder(search).fitChanged,
 		Trying: func(c remnant.Change) {
-			what := c.Say(c.Most, work.Format)
+			what := reason.Help(c.With(c.Most), work.Format)
 			out.Tried = append(out.Tried, what)
 			if watch.Trying != nil {
 				watch.Trying(what)
@@ -147,27 +148,25 @@ func on(piece PieceOfCloth, q remnant.Question) remnant.Question {
 
 // withCare are the ways to use more of the cloth itself.
 func withCare(piece PieceOfCloth) []remnant.Change {
-	const closely = "lay and chalk it to the millimetre, so that hand laying takes nothing"
-	const straight = "find that both cut ends run along a thread, and need no straightening"
+	closely, straight := remnant.Given{Of: remnant.CloseLaying}, remnant.Given{Of: remnant.StraightEnds}
 	var out []remnant.Change
 	if piece.Closely != nil {
-		out = append(out, asIf(*piece.Closely, "close laying", closely))
+		out = append(out, asIf(*piece.Closely, closely))
 	}
 	if piece.OnThread != nil {
-		out = append(out, asIf(*piece.OnThread, "straight ends", straight))
+		out = append(out, asIf(*piece.OnThread, straight))
 	}
 	if len(out) == 2 && piece.Exact.Cloth.Shrinkage == piece.Cloth.Shrinkage {
-		out = append(out, asIf(*piece.Exact, "close laying and straight ends", closely+", and "+straight))
+		out = append(out, asIf(*piece.Exact, closely, straight))
 	}
 	return out
 }
 
 // asIf asks about another measure of the same cloth.
-func asIf(piece PieceOfCloth, kind, what string) remnant.Change {
+func asIf(piece PieceOfCloth, gives ...remnant.Given) remnant.Change {
 	return remnant.Change{
-		Kind: kind,
-		Make: func(q remnant.Question, _ float64) (remnant.Question, bool) { return on(piece, q), true },
-		Say:  func(float64, func(float64) string) string { return what },
+		Gives: gives,
+		Make:  func(q remnant.Question, _ float64) (remnant.Question, bool) { return on(piece, q), true },
 	}
 }
 

@@ -70,7 +70,7 @@ func TestRemediesInOrderOfLeastHarm(t *testing.T) {
 		require.True(t, ok)
 		assert.Equal(t, remnant.Enough, way.Fit.Answer)
 		assert.LessOrEqual(t, way.Fit.Plan.Taken, way.Fit.Usable*(1+1e-6))
-		assert.NoError(t, check.Plan(way.Fit.Plan, changed.Pieces), way.Change.Kind)
+		assert.NoError(t, check.Plan(way.Fit.Plan, changed.Pieces), way.Change.Kind())
 		layout, err := os.Create(filepath.Join(folder, string(rune('a'+i))+".json"))
 		require.NoError(t, err)
 		require.NoError(t, layoutfile.Write(layout, way.Fit.Plan))
@@ -91,8 +91,8 @@ func TestRemediesInOrderOfLeastHarm(t *testing.T) {
 func kindsOf(changes []remnant.Change) []string {
 	var out []string
 	for _, c := range changes {
-		if len(out) == 0 || out[len(out)-1] != c.Kind {
-			out = append(out, c.Kind)
+		if len(out) == 0 || out[len(out)-1] != c.Kind() {
+			out = append(out, c.Kind())
 		}
 	}
 	return out

@@ -3,6 +3,7 @@ package report
 import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/words/reason"
 	"ellwand/fabric/remnant"
 	"ellwand/fabric/words"
 )
@@ -101,7 +102,7 @@ func remnantClothOf(work *job.Work, a app.RemnantAnswer) RemnantCloth {
 
 func wayOf(work *job.Work, way remnant.Remedy) Way {
 	return Way{
-		Kind: way.Change.Kind, Text: way.Change.Say(way.By, work.Format), ByMM: tidy(way.By),
+		Kind: way.Change.Kind(), Text: reason.Help(way.Change.With(way.By), work.Format), ByMM: tidy(way.By),
 		Lay: way.Fit.Plan.Lay.String(), TakenMM: tidy(way.Fit.Plan.Taken),
 	}
 }

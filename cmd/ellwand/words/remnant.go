@@ -191,7 +191,7 @@ func ways(work *job.Work, a app.RemnantAnswer, why bool) []string {
 	out := []string{"It would fit, in the order of least harm, if you"}
 	for i, way := range a.Ways {
 		out = append(out, fmt.Sprintf("  %d. %s (laid %s, takes %s)",
-			i+1, way.Change.Say(way.By, work.Format), way.Fit.Plan.Lay.Way(), work.FormatLong(way.Fit.Plan.Taken)))
+			i+1, reason.Help(way.Change.With(way.By), work.Format), way.Fit.Plan.Lay.Way(), work.FormatLong(way.Fit.Plan.Taken)))
 	}
 	return out
 }
