@@ -34,6 +34,12 @@ type Stretch struct {
 // NewChain draws through a matrix.
 func NewChain(by pieces.Motion, budget *Budget) *Chain { return &Chain{by: by, budget: budget} }
 
+// Through another matrix are drawn the lines that begin from now on.
+func (c *Chain) Through(by pieces.Motion) {
+	c.finish(false)
+	c.by = by
+}
+
 // At is where the path has come to, in its own frame.
 func (c *Chain) At() orb.Point { return c.at }
 

@@ -42,6 +42,8 @@ type Line struct {
 	Group int
 	// Layer names the layer, or is empty.
 	Layer string
+	// Hidden says that its layer is not shown unless it is asked for.
+	Hidden bool
 	// Page is the index of its sheet.
 	Page int
 	Pen  Pen

@@ -49,6 +49,7 @@ var readers = map[string]string{
 	"pieces/measure/parse.go":  "lengths",
 	"pieces/paper/paper.go":    "the size of a paper",
 	"pieces/found/complete.go": "the category of a piece, as a file words it",
+	"pieces/pdfin":             "the text of PDF files",
 	"pieces/svgin":             "the text of SVG files",
 	"pieces/seams/called.go":   "the names of seams: the one place",
 	"pieces/text/text.go":      "any text, to make it clean",

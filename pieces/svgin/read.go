@@ -29,10 +29,11 @@ func Lines(data []byte, o found.Options) (linework.Drawing, error) {
 	if unit == 0 {
 		unit = Pixel
 	}
-	size, err := w.outermost(root, unit)
+	size, err := outermost(root, unit)
 	if err != nil {
 		return linework.Drawing{}, err
 	}
+	w.drawing.Unsized, w.drawing.InPixels = size.unsized, size.inPixels
 	up := pieces.Motion{A: 1, D: -1, F: size.height}
 	w.drawing.Pages = []linework.Page{{Box: size.box()}}
 	top := state{by: size.inside.Then(up), view: size.user, style: rootStyle(), group: -1}

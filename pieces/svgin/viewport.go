@@ -14,13 +14,15 @@ type sizing struct {
 	width, height float64       // mm for the outermost, units of the outer drawing for others
 	inside        pieces.Motion // from its units to those outside
 	user          view
+	unsized       bool // nothing says how large the outermost is
+	inPixels      bool // its size is in pixels
 }
 
 func (s sizing) box() orb.Bound { return orb.Bound{Max: orb.Point{s.width, s.height}} }
 
 // outermost viewport, in mm. Where its size says nothing, or is in pixels, a unit is as
 // many mm as given.
-func (w *walker) outermost(root *node, unit float64) (sizing, error) {
+func outermost(root *node, unit float64) (sizing, error) {
 	box, err := viewBox(root)
 	if err != nil {
 		return sizing{}, err
@@ -30,24 +32,23 @@ func (w *walker) outermost(root *node, unit float64) (sizing, error) {
 		return sizing{}, err
 	}
 	if width == 0 && height == 0 {
-		w.drawing.Unsized = true
 		if box == nil {
-			return sizing{inside: pieces.Scale(unit)}, nil
+			return sizing{inside: pieces.Scale(unit), unsized: true}, nil
 		}
 		width, height = box[2], box[3]
 		inside := fitted(box, width, height, "none").Then(pieces.Scale(unit))
-		return sizing{width * unit, height * unit, inside, view{box[2], box[3]}}, nil
+		return sizing{width * unit, height * unit, inside, view{box[2], box[3]}, true, false}, nil
 	}
 	user := view{width, height}
 	if box != nil {
 		user = view{box[2], box[3]}
 	}
-	w.drawing.InPixels = isPlain(root)
-	if !w.drawing.InPixels {
+	inPixels := isPlain(root)
+	if !inPixels {
 		unit = Pixel
 	}
 	inside := fitted(box, width, height, root.attr["preserveAspectRatio"]).Then(pieces.Scale(unit))
-	return sizing{width * unit, height * unit, inside, user}, nil
+	return sizing{width * unit, height * unit, inside, user, false, inPixels}, nil
 }
 
 // isPlain says that the size is written in bare numbers or pixels, which programs
@@ -171,5 +172,5 @@ func nested(n *node, v view, width, height float64) (sizing, error) {
 		user = view{box[2], box[3]}
 	}
 	inside := fitted(box, width, height, n.attr["preserveAspectRatio"]).Then(pieces.Move(x, y))
-	return sizing{width, height, inside, user}, nil
+	return sizing{width: width, height: height, inside: inside, user: user}, nil
 }
