@@ -54,3 +54,20 @@ func TestTapeForEveryMeasurement(t *testing.T) {
 	}
 	assert.ErrorIs(t, Tape(io.Discard, "../secret"), ErrUnknown)
 }
+
+func TestOptionsHaveAPictureForEveryChoice(t *testing.T) {
+	require.NotEmpty(t, Options())
+	for _, option := range Options() {
+		seen := map[string]string{}
+		for choice := range optionSketches[option] {
+			var out bytes.Buffer
+			require.NoError(t, Option(&out, option, choice), "%s %s", option, choice)
+			assertPicture(t, out.Bytes())
+			body := strings.Replace(out.String(), choice, "", 1)
+			assert.Empty(t, seen[body], "%s: %s looks like another", option, choice)
+			seen[body] = choice
+		}
+	}
+	assert.ErrorIs(t, Option(io.Discard, "skirt.shape", "crinoline"), ErrUnknown)
+	assert.ErrorIs(t, Option(io.Discard, "skirt.colour", "red"), ErrUnknown)
+}

@@ -1,0 +1,139 @@
+// Fields of the job: each writes its value into the job as it is typed, and shows what
+// the program says of it beside it.
+
+import { el, fresh, fill, write } from './element.js';
+import { has, sent, term, typed, word } from './words.js';
+
+// Field of a job, at a path. It keeps what is being typed while the job changes.
+export class Field {
+  constructor(job, path, options = {}) {
+    Object.assign(this, { job, path, options });
+    this.id = fresh('field');
+    this.notes = el('span', { class: 'notes', id: `${this.id}-notes` });
+    this.control = this.makeControl(this.known());
+    this.control.id = this.id;
+    this.control.setAttribute('aria-describedby', this.notes.id);
+    this.element = el('div', { class: `field ${this.known().kind}` }, this.label(), this.row(), this.notes);
+    this.refresh();
+  }
+
+  known() {
+    return this.job.field(...this.path) ?? { path: this.path, kind: 'text', value: '', derived: '' };
+  }
+
+  label() {
+    return el('label', { for: this.id }, this.options.label ?? labelOf(this.path));
+  }
+
+  row() {
+    this.unit = el('span', { class: 'unit', 'aria-hidden': 'true' });
+    return el('span', { class: 'row' }, this.control, this.unit);
+  }
+
+  makeControl(field) {
+    if (field.kind === 'choice' || field.kind === 'yesno') return this.makeChoice(field);
+    const mode = field.kind === 'count' ? 'numeric' : null;
+    return el('input', {
+      type: 'text',
+      autocomplete: 'off',
+      spellcheck: 'false',
+      inputmode: mode,
+      input: () => this.send(true),
+      change: () => this.send(false),
+      focus: () => this.options.focus?.(this),
+    });
+  }
+
+  makeChoice(field) {
+    const choices = field.kind === 'yesno' ? ['yes', 'no'] : (field.choices ?? []);
+    return el(
+      'select',
+      { change: () => this.send(false), focus: () => this.options.focus?.(this) },
+      el('option', { value: '' }, word('usual')),
+      choices.map((choice) => el('option', { value: choice }, term(choice))),
+    );
+  }
+
+  send(typing) {
+    const value = sent(this.control.value);
+    if (!typing && value === this.known().value) return;
+    this.job.act(value === '' ? { unset: { path: this.path } } : { set: { path: this.path, value, typing } });
+  }
+
+  refresh() {
+    const field = this.known();
+    if (document.activeElement !== this.control || field.kind === 'choice')
+      this.control.value = shownValue(field);
+    if (this.control.tagName === 'INPUT') this.control.placeholder = field.derived ? typed(field.derived) : '';
+    write(this.unit, field.kind === 'measure' && !/[a-z]/i.test(field.value) ? this.job.state.units : '');
+    this.refreshNotes(field);
+  }
+
+  refreshNotes(field) {
+    const notes = notesOf(this.job, field);
+    const key = JSON.stringify(notes);
+    if (key === this.noted) return;
+    this.noted = key;
+    this.control.setAttribute(
+      'aria-invalid',
+      notes.some(([kind]) => kind === 'fault'),
+    );
+    fill(
+      this.notes,
+      notes.map(([kind, text]) => el('span', { class: kind }, text)),
+    );
+  }
+}
+
+const shownValue = (field) =>
+  field.kind === 'choice' || field.kind === 'yesno' ? field.value : typed(field.value);
+
+// notesOf a field: faults first, then doubts, then where a worked-out value is from.
+function notesOf(job, field) {
+  const at = JSON.stringify(field.path);
+  const about = (list) =>
+    (list ?? []).filter((one) => one.path && JSON.stringify(one.path) === at).map((one) => one.sentence);
+  const faults = [...new Set([field.fault, ...about(job.state.faults)])].filter(Boolean);
+  const doubts = [...new Set([field.doubt, ...about(job.state.doubts)])].filter(Boolean);
+  const why =
+    !field.value && field.derived && field.why ? [['why', word('worked out', { why: field.why })]] : [];
+  return [...faults.map((text) => ['fault', text]), ...doubts.map((text) => ['doubt', text]), ...why];
+}
+
+// labelOf what stands at the end of a path.
+export function labelOf(path) {
+  const key = path.at(-1);
+  const full = `label.${path
+    .filter((part) => typeof part === 'string')
+    .slice(-2)
+    .join('.')}`;
+  if (has(full)) return word(full);
+  return term(key, 'label');
+}
+
+// unplaced are faults that no field of the screen shows.
+export function unplaced(job, fields) {
+  const placed = new Set(fields.map((field) => JSON.stringify(field.path)));
+  return (job.state.faults ?? []).filter((fault) => !fault.path || !placed.has(JSON.stringify(fault.path)));
+}
+
+// Faults of the whole job, above a screen.
+export class Faults {
+  constructor(job, fields = () => []) {
+    Object.assign(this, { job, fields });
+    this.element = el('div', { class: 'faults', role: 'alert' });
+  }
+
+  refresh() {
+    const faults = unplaced(this.job, this.fields());
+    const key = JSON.stringify(faults);
+    if (key === this.shown) return;
+    this.shown = key;
+    fill(
+      this.element,
+      faults.map((fault) =>
+        el('p', {}, fault.line ? word('line', { line: fault.line, sentence: fault.sentence }) : fault.sentence),
+      ),
+    );
+  }
+}

@@ -1,0 +1,129 @@
+// One opened job: what the program knows of it, and the changes that go to it. The
+// program holds the state; the page shows it.
+
+import { get, post, jobAddress, query } from './server.js';
+import { failed } from './say.js';
+
+const samePath = (a, b) => a && b && JSON.stringify(a) === JSON.stringify(b);
+
+export class Job extends EventTarget {
+  constructor(name) {
+    super();
+    this.name = name;
+    this.state = null;
+    this.layouts = new Map();
+    this.waiting = [];
+    this.sending = null;
+  }
+
+  // open reads the job and listens to what becomes of it.
+  async open() {
+    this.state = await get(jobAddress(this.name));
+    this.events = new EventSource(jobAddress(this.name, 'events'));
+    const listen = (kind, act) => this.events.addEventListener(kind, (event) => act(JSON.parse(event.data)));
+    listen('revision', ({ revision }) => this.follow(revision));
+    listen('layout', (layout) => this.hold(layout));
+    listen('progress', (progress) => this.tell('progress', progress));
+    listen('done', (done) => this.tell('ended', done));
+    listen('outside', () => this.reload());
+  }
+
+  close() {
+    this.events?.close();
+  }
+
+  tell(kind, detail) {
+    this.dispatchEvent(new CustomEvent(kind, { detail }));
+  }
+
+  follow(revision) {
+    if (!this.sending && revision > this.state.revision) this.reload();
+  }
+
+  async reload() {
+    try {
+      this.take(await get(jobAddress(this.name)));
+    } catch (fault) {
+      failed(fault);
+    }
+  }
+
+  take(state) {
+    if (this.state && state.revision < this.state.revision) return;
+    this.state = state;
+    this.tell('state', state);
+  }
+
+  // act sends actions, one request after the other; what is typed into one field while
+  // a request is on its way goes as its last value. The promise ends when they are done.
+  act(...actions) {
+    for (const action of actions) {
+      const last = this.waiting.at(-1);
+      if (action.set?.typing && last?.set?.typing && samePath(action.set.path, last.set.path))
+        this.waiting.pop();
+      this.waiting.push(action);
+    }
+    this.sending ??= this.send().finally(() => {
+      this.sending = null;
+    });
+    return this.sending;
+  }
+
+  async send() {
+    while (this.waiting.length) {
+      const actions = this.waiting.splice(0);
+      try {
+        await this.sendOnce(actions);
+      } catch (fault) {
+        failed(fault);
+        this.tell('refused', fault);
+        await this.reload();
+      }
+    }
+  }
+
+  // sendOnce takes in what another page did meanwhile, once.
+  async sendOnce(actions) {
+    const request = () => post(jobAddress(this.name, 'act'), { base: this.state.revision, do: actions });
+    try {
+      this.take(await request());
+    } catch (fault) {
+      if (fault.status !== 409) throw fault;
+      this.take(await get(jobAddress(this.name)));
+      this.take(await request());
+    }
+  }
+
+  // field at a path, or undefined.
+  field(...path) {
+    return this.state.fields.find((field) => samePath(field.path, path));
+  }
+
+  // fields whose path begins so.
+  fields(...path) {
+    return this.state.fields.filter((field) => path.every((key, i) => field.path[i] === key));
+  }
+
+  hold(layout) {
+    this.layouts.set(layKey(layout), layout);
+    this.tell('layout', layout);
+  }
+
+  // layout that is known of a cloth, width and lay; it is asked for when it is not.
+  layout(lay) {
+    const known = this.layouts.get(layKey(lay));
+    if (!known) this.fetchLayout(lay);
+    return known;
+  }
+
+  async fetchLayout({ cloth, width, lay }) {
+    try {
+      this.hold(await get(jobAddress(this.name, 'layout') + query({ cloth, width, lay })));
+    } catch (fault) {
+      if (fault.status !== 404) failed(fault);
+    }
+  }
+}
+
+// layKey tells lays apart.
+export const layKey = ({ cloth, width, lay }) => JSON.stringify([cloth, width, lay]);

@@ -1,0 +1,208 @@
+// A piece in the hand: by mouse, pen, finger or keys. While it is moved only its own
+// transform changes; the program is asked what that means, once a frame at most, one
+// question at a time.
+
+import { post, jobAddress } from '../server.js';
+import { failed, say } from '../say.js';
+import { word } from '../words.js';
+
+const steps = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDown: [0, -1] };
+const slack = 3; // pixels that a press may slip without moving the piece
+
+export class Hand {
+  // show tells the screen what was found; settled that the piece lies.
+  constructor({ job, lay, cloth, show, settled, pick, sliding }) {
+    Object.assign(this, { job, lay, cloth, show, settled, pick, sliding });
+    this.held = null;
+  }
+
+  // listeners of a piece on the cloth.
+  listeners(id) {
+    return {
+      pointerdown: (event) => this.press(event, id),
+      pointermove: (event) => this.drag(event),
+      pointerup: (event) => this.release(event),
+      pointercancel: () => this.putBack(),
+      keydown: (event) => this.key(event, id),
+      focus: () => this.pick(id),
+      blur: () => this.setDown(),
+    };
+  }
+
+  piece(id) {
+    return this.cloth.layout?.pieces.find((piece) => piece.id === id);
+  }
+
+  press(event, id) {
+    if (event.button > 0 || this.pressed) return;
+    this.pick(id);
+    this.pressed = { id, pointer: event.pointerId, from: [event.clientX, event.clientY] };
+    event.currentTarget.setPointerCapture(event.pointerId);
+  }
+
+  drag(event) {
+    if (!this.pressed || event.pointerId !== this.pressed.pointer) return;
+    const [dx, dy] = [event.clientX - this.pressed.from[0], event.clientY - this.pressed.from[1]];
+    if (!this.pressed.moved && Math.hypot(dx, dy) < slack) return;
+    if (!this.pressed.moved) this.take(this.pressed.id);
+    this.pressed.moved = true;
+    const [x, y] = this.held.from;
+    this.moveTo([x + dx / this.cloth.scale, y - dy / this.cloth.scale]);
+  }
+
+  release(event) {
+    if (!this.pressed || event.pointerId !== this.pressed.pointer) return;
+    const moved = this.pressed.moved;
+    this.pressed = null;
+    if (moved) this.setDown();
+  }
+
+  key(event, id) {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const act = this.keyAct(event, id);
+    if (!act) return;
+    event.preventDefault();
+    act();
+  }
+
+  keyAct(event, id) {
+    const step = steps[event.key];
+    if (step) return () => this.nudge(id, step, event.shiftKey ? 10 : 1);
+    switch (event.key) {
+      case 't':
+      case 'T':
+        return () => this.turn(id);
+      case 'h':
+      case 'H':
+        return () => this.hold(id);
+      case 'Enter':
+      case ' ':
+        return () => (this.held ? this.setDown() : this.pick(id));
+      case 'Escape':
+        return this.held && (() => this.putBack());
+      default:
+        return null;
+    }
+  }
+
+  take(id) {
+    if (this.held?.id === id) return;
+    const piece = this.piece(id);
+    this.held = { id, from: piece.at, at: piece.at, turn: piece.turn, piece };
+    this.cloth.group(id).element.classList.add('moving');
+  }
+
+  nudge(id, [dx, dy], mm) {
+    this.take(id);
+    const [x, y] = this.held.at;
+    this.moveTo([x + dx * mm, y + dy * mm]);
+  }
+
+  moveTo(at) {
+    this.held.at = at;
+    this.frame ??= requestAnimationFrame(() => {
+      this.frame = null;
+      if (!this.held) return;
+      this.cloth.group(this.held.id).move(this.held.at);
+      this.look();
+    });
+  }
+
+  // look asks what it means that the piece lies there; the last place is always asked.
+  async look() {
+    if (this.asking) {
+      this.again = true;
+      return;
+    }
+    const { id, at, turn } = this.held;
+    this.asking = true;
+    try {
+      const found = await this.ask(id, at, turn, false);
+      if (this.held?.id === id) this.found(found);
+    } catch (fault) {
+      failed(fault);
+    }
+    this.asking = false;
+    if (this.again && this.held) {
+      this.again = false;
+      this.look();
+    }
+  }
+
+  ask(id, at, turn, slide) {
+    return post(jobAddress(this.job.name, 'look'), { ...this.lay(), piece: id, at, turn, slide });
+  }
+
+  found(found) {
+    if (this.held.turn !== this.held.piece.turn && found.outline) {
+      this.cloth.group(this.held.id).reshape(found.outline, null, 1 / this.cloth.scale);
+    }
+    const areas = [
+      ...(found.overlaps ?? []).flatMap((one) => one.area ?? []),
+      ...(found.broken ?? []).map((one) => one.area).filter(Boolean),
+    ];
+    this.cloth.mark(areas);
+    this.show(found);
+  }
+
+  // turn to the next way in which the piece may lie.
+  async turn(id) {
+    const piece = this.piece(id);
+    const turns = piece.turns ?? [];
+    if (turns.length < 2) return say(word('one way only'));
+    const wasHeld = this.held?.id === id;
+    this.take(id);
+    this.held.turn = turns[(turns.indexOf(this.held.turn) + 1) % turns.length];
+    if (wasHeld) return this.look();
+    return this.setDown();
+  }
+
+  // hold a piece where it lies, or let it go again.
+  hold(id) {
+    const piece = this.piece(id);
+    const isHeld = piece.locked || piece.by_hand;
+    const about = { ...this.lay(), piece: id };
+    return this.job
+      .act(isHeld ? { free: about } : { lock: about })
+      .then(() => say(word(isHeld ? 'let go' : 'is held', { name: piece.name })));
+  }
+
+  // setDown puts the piece where the hand is; it slides until it touches, if wanted.
+  async setDown() {
+    if (!this.held || this.settling) return;
+    this.settling = true;
+    const { id, turn, at, from, piece } = this.held;
+    const isMoved = at[0] !== from[0] || at[1] !== from[1] || turn !== piece.turn;
+    try {
+      if (isMoved) await this.place(id, at, turn);
+    } catch (fault) {
+      failed(fault);
+    }
+    this.letGo();
+  }
+
+  async place(id, at, turn) {
+    const to = this.sliding() ? (await this.ask(id, at, turn, true)).at : at;
+    this.cloth.group(id).move(to);
+    await this.job.act({ place: { ...this.lay(), piece: id, at: to, turn, locked: true } });
+  }
+
+  putBack() {
+    if (!this.held) {
+      this.pressed = null;
+      return;
+    }
+    this.pressed = null;
+    this.letGo();
+    say(word('put back'));
+  }
+
+  letGo() {
+    this.cloth.group(this.held?.id)?.element.classList.remove('moving');
+    this.held = null;
+    this.settling = false;
+    this.again = false;
+    this.cloth.mark([]);
+    this.settled();
+  }
+}

@@ -1,0 +1,54 @@
+// Outlines in millimetres, y up, drawn in a picture whose y runs down. Only what is
+// needed to show them: whether pieces overlap is asked of the program.
+
+// box about all points of the rings.
+export function boxOf(rings) {
+  const box = { left: Infinity, right: -Infinity, low: Infinity, high: -Infinity };
+  for (const ring of rings) {
+    for (const [x, y] of ring) {
+      box.left = Math.min(box.left, x);
+      box.right = Math.max(box.right, x);
+      box.low = Math.min(box.low, y);
+      box.high = Math.max(box.high, y);
+    }
+  }
+  return box;
+}
+
+const short = (value) => Math.round(value * 100) / 100;
+
+// pathOf points, turned upside down; closed or not.
+export const pathOf = (points, closed = true) =>
+  points.length ? `M${points.map(([x, y]) => `${short(x)} ${short(-y)}`).join('L')}${closed ? 'Z' : ''}` : '';
+
+// middle of a ring's box.
+export function middleOf(ring) {
+  const box = boxOf([ring]);
+  return [(box.left + box.right) / 2, (box.low + box.high) / 2];
+}
+
+// halfway along a line, by its length.
+export function halfway(line) {
+  const lengths = line.slice(1).map((point, i) => Math.hypot(point[0] - line[i][0], point[1] - line[i][1]));
+  let left = lengths.reduce((sum, length) => sum + length, 0) / 2;
+  for (let i = 0; i < lengths.length; i++) {
+    if (left <= lengths[i] && lengths[i] > 0) {
+      const share = left / lengths[i];
+      return [
+        line[i][0] + share * (line[i + 1][0] - line[i][0]),
+        line[i][1] + share * (line[i + 1][1] - line[i][1]),
+      ];
+    }
+    left -= lengths[i];
+  }
+  return line[0];
+}
+
+// arrow along a line, its head at the end, so large.
+export function arrowPath([from, to], size) {
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
+  const [ux, uy] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
+  const back = [to[0] - size * ux, to[1] - size * uy];
+  const wing = (side) => [back[0] - (side * size * uy) / 2.6, back[1] + (side * size * ux) / 2.6];
+  return `${pathOf([from, to], false)}${pathOf([wing(1), to, wing(-1)], false)}`;
+}

@@ -1,0 +1,268 @@
+// Buying and charging: the amounts in each width, offers compared, and the quote as the
+// client sees it, with its figures edited beside it.
+
+import { el, fill } from '../element.js';
+import { Faults, Field } from '../field.js';
+import { get, jobAddress } from '../server.js';
+import { length, term, typed, word } from '../words.js';
+import { nextStep } from './next.js';
+
+export function charge(job) {
+  const screen = new Charge(job);
+  return { element: screen.element, refresh: () => screen.refresh(), leave: () => screen.stop?.abort() };
+}
+
+class Charge {
+  constructor(job) {
+    this.job = job;
+    this.faults = new Faults(job, () => this.fields);
+    this.table = el('section', {});
+    this.compared = el('section', {});
+    this.paper = el('article', { class: 'paper', 'aria-label': word('charge.quote') });
+    this.inputs = el('div', { class: 'fields' });
+    this.fields = [];
+    this.element = el(
+      'div',
+      { class: 'sheet wide' },
+      el('h1', {}, word('charge.title')),
+      this.faults.element,
+      this.table,
+      this.compared,
+      el(
+        'section',
+        { class: 'beside' },
+        el('div', {}, el('h2', {}, word('charge.figures')), this.inputs),
+        el('div', {}, el('h2', {}, word('charge.quote')), this.paper),
+      ),
+      nextStep(job, 'print'),
+    );
+  }
+
+  refresh() {
+    this.place();
+    this.fields.forEach((field) => field.refresh());
+    this.faults.refresh();
+    if (this.read === this.job.state.revision) return;
+    this.read = this.job.state.revision;
+    this.readAll();
+  }
+
+  // place the fields that make up the price.
+  place() {
+    const known = this.job
+      .fields('quote')
+      .filter((field) => field.path.length === 2 || field.path[1] === 'tax');
+    const prices = this.job
+      .fields('cloths')
+      .filter(
+        (field) =>
+          ['price', 'fibre', 'step', 'safety'].includes(field.path[2]) ||
+          (field.path[2] === 'offers' && field.path[4] === 'price'),
+      );
+    const making = this.job.fields('garments').filter((field) => field.path[2] === 'making');
+    const paths = [
+      ['currency'],
+      ...prices.map((field) => field.path),
+      ...making.map((field) => field.path),
+      ...known.map((field) => field.path),
+    ];
+    const key = JSON.stringify(paths);
+    if (key === this.placed) return;
+    this.placed = key;
+    this.fields = paths.map((path) => new Field(this.job, path, { label: this.labelled(path) }));
+    fill(
+      this.inputs,
+      this.fields.map((field) => field.element),
+    );
+  }
+
+  labelled(path) {
+    const label = term(path.at(-1), 'label');
+    if (path[0] === 'cloths')
+      return word('of what', {
+        what: label,
+        of: term(this.job.field('cloths', path[1], 'name')?.value ?? '', 'cloth'),
+      });
+    if (path[0] === 'garments')
+      return word('of what', {
+        what: label,
+        of: term(this.job.field('garments', path[1], 'name')?.value ?? '', 'garment'),
+      });
+    return label;
+  }
+
+  async readAll() {
+    this.stop?.abort();
+    this.stop = new AbortController();
+    const { signal } = this.stop;
+    await Promise.all([
+      this.readInto(this.table, 'table', signal, (found) => this.showTable(found)),
+      this.readInto(this.compared, 'compare', signal, (found) => this.showCompared(found)),
+      this.readInto(this.paper, 'quote', signal, (found) => this.showQuote(found)),
+    ]);
+  }
+
+  async readInto(place, what, signal, show) {
+    place.setAttribute('aria-busy', 'true');
+    try {
+      fill(place, show(await get(jobAddress(this.job.name, what), signal)));
+    } catch (fault) {
+      if (fault.name === 'AbortError') return;
+      fill(place, el('p', { class: 'notes' }, fault.message));
+    }
+    place.removeAttribute('aria-busy');
+  }
+
+  // showTable of amounts: a row for a cloth and width.
+  showTable(found) {
+    const units = this.job.state.units;
+    const amount = (one) =>
+      units === 'in' || units === 'yd' ? `${typed(one.buy_yd)} yd` : `${typed(one.buy_m?.toFixed(2) ?? '')} m`;
+    return [
+      el('h2', {}, word('charge.table')),
+      el(
+        'div',
+        { class: 'scrolls', tabindex: 0, role: 'region', 'aria-label': word('charge.table') },
+        el(
+          'table',
+          {},
+          el(
+            'thead',
+            {},
+            el(
+              'tr',
+              {},
+              ['cloth', 'width', 'how laid', 'buy', 'at least'].map((key) =>
+                el('th', { scope: 'col' }, word(`column.${key}`)),
+              ),
+            ),
+          ),
+          el(
+            'tbody',
+            {},
+            (found.cloths ?? []).map((one) =>
+              el(
+                'tr',
+                {},
+                el('th', { scope: 'row' }, term(one.name, 'cloth')),
+                el('td', {}, length(one.width_mm, units)),
+                el('td', {}, term(one.chosen)),
+                el('td', { class: 'figure' }, amount(one)),
+                el(
+                  'td',
+                  { class: 'figure' },
+                  one.lays?.length ? length(Math.min(...one.lays.map((lay) => lay.bound_mm)), units) : '',
+                ),
+              ),
+            ),
+          ),
+        ),
+      ),
+    ];
+  }
+
+  showCompared(found) {
+    const rows = (found.cloths ?? []).flatMap((cloth) =>
+      (cloth.options ?? []).map((option) => ({ cloth: cloth.cloth ?? cloth.name, ...option })),
+    );
+    if (rows.length < 2) return null;
+    const units = this.job.state.units;
+    return [
+      el('h2', {}, word('charge.compared')),
+      el(
+        'div',
+        { class: 'scrolls', tabindex: 0, role: 'region', 'aria-label': word('charge.compared') },
+        el(
+          'table',
+          {},
+          el(
+            'thead',
+            {},
+            el(
+              'tr',
+              {},
+              ['cloth', 'offer', 'width', 'buy', 'cost'].map((key) =>
+                el('th', { scope: 'col' }, word(`column.${key}`)),
+              ),
+            ),
+          ),
+          el(
+            'tbody',
+            {},
+            rows.map((one) =>
+              el(
+                'tr',
+                {},
+                el('th', { scope: 'row' }, term(one.cloth, 'cloth')),
+                el('td', {}, one.offer ?? ''),
+                el('td', {}, length(one.width_mm, units)),
+                el('td', { class: 'figure' }, length(one.buy_mm, units === 'cm' ? 'm' : units)),
+                el('td', { class: 'figure' }, typed(one.cost ?? '')),
+              ),
+            ),
+          ),
+        ),
+      ),
+    ];
+  }
+
+  // showQuote as the client will see it.
+  showQuote(quote) {
+    const groups = [...new Set((quote.lines ?? []).map((line) => line.group))];
+    const sum = (key, value) =>
+      value &&
+      el(
+        'tr',
+        { class: key === 'total' ? 'total' : '' },
+        el('th', { scope: 'row', colspan: 3 }, word(`quote.${key}`)),
+        el('td', { class: 'figure' }, `${typed(value)} ${quote.currency}`),
+      );
+    return [
+      el('h3', {}, quote.job),
+      quote.client && el('p', {}, word('quote.for', { client: quote.client })),
+      quote.number && el('p', {}, word('quote.number', { number: quote.number })),
+      el(
+        'div',
+        { class: 'scrolls', tabindex: 0, role: 'region', 'aria-label': word('charge.quote') },
+        el(
+          'table',
+          {},
+          groups.map((group) =>
+            el(
+              'tbody',
+              {},
+              el('tr', {}, el('th', { scope: 'colgroup', colspan: 4 }, term(group, 'group'))),
+              quote.lines
+                .filter((line) => line.group === group)
+                .map((line) =>
+                  el(
+                    'tr',
+                    {},
+                    el('td', {}, line.text),
+                    el('td', {}, typed(line.amount ?? '')),
+                    el('td', {}, typed(line.price ?? '')),
+                    el('td', { class: 'figure' }, typed(line.cost)),
+                  ),
+                ),
+            ),
+          ),
+          el(
+            'tbody',
+            {},
+            sum('subtotal', quote.subtotal),
+            quote.tax &&
+              el(
+                'tr',
+                {},
+                el('th', { scope: 'row', colspan: 3 }, `${quote.tax.name} ${typed(quote.tax.rate)}`),
+                el('td', { class: 'figure' }, `${typed(quote.tax.sum)} ${quote.currency}`),
+              ),
+            sum('total', quote.total),
+            sum('deposit', quote.deposit),
+            sum('balance', quote.balance),
+          ),
+        ),
+      ),
+    ];
+  }
+}

@@ -1,0 +1,61 @@
+// A piece of cloth to begin with: what can be made of it.
+
+import { el } from '../element.js';
+import { entry, pickOne } from '../choose.js';
+import { get, post } from '../server.js';
+import { failed } from '../say.js';
+import { sent, term, word } from '../words.js';
+import { gallery } from './begin.js';
+
+export function clothFirst() {
+  let garment = '';
+  const units = pickOne({
+    label: word('units'),
+    choices: ['cm', 'mm', 'in'].map((unit) => [unit, term(unit, 'unit')]),
+  });
+  const width = entry({ label: word('width of it'), value: '140', input: { required: true } });
+  const length = entry({ label: word('length of it'), value: '150', input: { required: true } });
+  const size = pickOne({ label: word('label.size'), choices: [['12', '12']] });
+  get('/api/size?table=women')
+    .then(({ sizes }) => {
+      size.control.replaceChildren(
+        ...sizes.map((one) => el('option', { value: one, selected: one === '12' }, one)),
+      );
+    })
+    .catch(failed);
+  const make = async (event) => {
+    event.preventDefault();
+    if (!garment) return;
+    try {
+      const made = await post('/api/jobs', {
+        from: 'cloth',
+        garment,
+        title: term(garment, 'garment'),
+        units: units.control.value,
+        table: 'women',
+        size: size.control.value,
+        width: sent(width.control.value),
+        length: sent(length.control.value),
+      });
+      location.hash = `#/job/${encodeURIComponent(made.job)}/table`;
+    } catch (fault) {
+      failed(fault);
+    }
+  };
+  const element = el(
+    'div',
+    { class: 'sheet' },
+    el('h1', {}, word('cloth.title')),
+    el('p', {}, word('cloth.how')),
+    el(
+      'form',
+      { submit: make },
+      el('div', { class: 'fields' }, units.element, width.element, length.element, size.element),
+      gallery((name) => {
+        garment = name;
+      }).element,
+      el('p', { class: 'buttons' }, el('button', { class: 'main' }, word('is it enough'))),
+    ),
+  );
+  return { element };
+}

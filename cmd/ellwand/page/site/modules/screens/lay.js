@@ -1,0 +1,281 @@
+// The lay: the cloth with its pieces, in each width and way of laying; improving while
+// it is looked at, and moved by hand.
+
+import { el, fill, write } from '../element.js';
+import { address } from '../address.js';
+import { Faults } from '../field.js';
+import { ClothDrawing } from '../lay/cloth.js';
+import { Hand } from '../lay/hand.js';
+import { LayList, PiecePanel } from '../lay/list.js';
+import { jobAddress, post } from '../server.js';
+import { failed, say } from '../say.js';
+import { layKey } from '../job.js';
+import { term, typed, word } from '../words.js';
+import { nextStep } from './next.js';
+
+export function lay(job, rest) {
+  const screen = new Lay(job, rest);
+  return {
+    element: screen.element,
+    refresh: () => screen.refresh(),
+    leave: () => screen.leave(),
+    arrive: (parts) => screen.arrive(parts),
+  };
+}
+
+class Lay {
+  constructor(job, rest) {
+    this.job = job;
+    this.cloth = new ClothDrawing();
+    this.sliding = el('input', { type: 'checkbox', checked: true });
+    this.hand = new Hand({
+      job,
+      cloth: this.cloth,
+      lay: () => this.lay,
+      sliding: () => this.sliding.checked,
+      show: (found) => this.showFound(found),
+      settled: () => this.settled(),
+      pick: (id) => this.pick(id),
+    });
+    this.panel = new PiecePanel(job, this.hand);
+    this.list = new LayList(this.hand, (id) => this.pick(id));
+    this.build();
+    this.listen();
+    this.arrive(rest);
+  }
+
+  build() {
+    this.tabs = el('nav', { class: 'tabs', 'aria-label': word('lay.tabs') });
+    this.faults = new Faults(this.job);
+    this.amount = el('p', { class: 'amount' });
+    this.sentence = el('p', { class: 'sentence' });
+    this.progress = el('p', { class: 'notes progress' });
+    this.wrong = el('ul', { class: 'wrongs', role: 'status' });
+    this.room = el(
+      'div',
+      { class: 'table', tabindex: 0, role: 'region', 'aria-label': word('lay.cloth') },
+      this.cloth.picture,
+    );
+    this.element = el(
+      'div',
+      { class: 'sheet wide' },
+      el('h1', {}, word('lay.title')),
+      this.faults.element,
+      this.tabs,
+      el('div', { class: 'said' }, this.amount, el('div', {}, this.sentence, this.progress, this.wrong)),
+      this.room,
+      el('div', { class: 'underCloth' }, this.buttons(), this.panel.element),
+      this.list.element,
+      nextStep(this.job, 'charge'),
+    );
+  }
+
+  buttons() {
+    const button = (key, click, attributes = {}) =>
+      el('button', { type: 'button', click, ...attributes }, word(key));
+    this.again = button('lay anew', () => this.search('usual'), { class: 'main' });
+    this.longer = button('lay longer', () => this.search('long'));
+    this.stopping = button('stop', () => this.stop(), { hidden: true });
+    this.back = button('undo', () => this.job.act({ undo: {} }));
+    this.forth = button('redo', () => this.job.act({ redo: {} }));
+    this.freeing = button('free all', () => this.job.act({ free: { ...this.lay, piece: null } }));
+    return el(
+      'section',
+      { class: 'buttons', 'aria-label': word('lay.buttons') },
+      this.again,
+      this.longer,
+      this.stopping,
+      this.back,
+      this.forth,
+      this.freeing,
+      el('label', { class: 'tick' }, this.sliding, ' ', word('slide')),
+    );
+  }
+
+  listen() {
+    this.ends = new AbortController();
+    const on = (kind, act) =>
+      this.job.addEventListener(kind, ({ detail }) => act(detail), { signal: this.ends.signal });
+    on('layout', (layout) => layKey(layout) === layKey(this.lay) && this.refreshLayout());
+    on('progress', (progress) => layKey(progress) === layKey(this.lay) && this.showProgress(progress));
+    on('ended', (done) => layKey(done) === layKey(this.lay) && this.ended(done));
+    on('refused', () => this.settled());
+    addEventListener('resize', () => this.refreshLayout(), { signal: this.ends.signal });
+  }
+
+  leave() {
+    this.ends.abort();
+    this.stop();
+  }
+
+  // arrive at a lay that the address names, or at the first.
+  arrive([cloth, width, way]) {
+    const all = this.all();
+    const found =
+      all.find((one) => one.cloth === cloth && one.width === width && one.lay === way) ??
+      all.find((one) => one.chosen) ??
+      all[0];
+    if (this.lay && found && layKey(found) !== layKey(this.lay)) this.stop();
+    this.lay = found && { cloth: found.cloth, width: found.width, lay: found.lay };
+    this.picked = null;
+    this.searchedFor = null;
+    this.refresh();
+  }
+
+  all() {
+    return (this.job.state.cloths ?? []).flatMap((cloth) =>
+      cloth.widths.flatMap((width) =>
+        width.lays.map((name) => ({
+          cloth: cloth.name,
+          width: width.width,
+          label: width.label,
+          lay: name,
+          chosen: name === width.chosen,
+          buy: name === width.chosen ? width.buy : '',
+        })),
+      ),
+    );
+  }
+
+  refresh() {
+    this.faults.refresh();
+    if (!this.lay) {
+      this.arriveLater();
+      return;
+    }
+    this.refreshTabs();
+    this.back.disabled = !this.job.state.can?.undo;
+    this.forth.disabled = !this.job.state.can?.redo;
+    if (this.searchedFor !== this.job.state.revision) this.search('usual');
+    this.refreshLayout();
+  }
+
+  arriveLater() {
+    if (this.all().length) this.arrive([]);
+  }
+
+  refreshTabs() {
+    const all = this.all();
+    const amountOf = (one) => this.job.layouts.get(layKey(one))?.buy ?? one.buy;
+    const key = JSON.stringify([this.lay, all.map((one) => [layKey(one), amountOf(one)])]);
+    if (key === this.tabbed) return;
+    this.tabbed = key;
+    const focused = this.tabs.contains(document.activeElement)
+      ? document.activeElement.getAttribute('href')
+      : null;
+    const cloths = [...new Set(all.map((one) => one.cloth))];
+    fill(
+      this.tabs,
+      cloths.map((cloth) => [
+        el('h2', {}, term(cloth, 'cloth')),
+        el(
+          'ul',
+          {},
+          all
+            .filter((one) => one.cloth === cloth)
+            .map((one) =>
+              el(
+                'li',
+                {},
+                el(
+                  'a',
+                  {
+                    href: address(this.job.name, 'lay', one.cloth, one.width, one.lay),
+                    'aria-current': layKey(one) === layKey(this.lay) ? 'page' : null,
+                  },
+                  el('span', {}, `${typed(one.label)}, ${term(one.lay)}`),
+                  el('strong', {}, typed(amountOf(one) ?? '')),
+                ),
+              ),
+            ),
+        ),
+      ]),
+    );
+    if (focused)
+      [...this.tabs.querySelectorAll('a')].find((link) => link.getAttribute('href') === focused)?.focus();
+  }
+
+  refreshLayout() {
+    if (!this.lay || this.hand.held) return;
+    const layout = this.job.layout(this.lay);
+    this.room.classList.toggle('empty', !layout);
+    this.refreshTabs();
+    if (!layout) {
+      write(this.amount, '');
+      write(this.sentence, word('laying'));
+      return;
+    }
+    this.cloth.show(layout, this.job.state.units, this.room.clientWidth || 800, (id) =>
+      this.hand.listeners(id),
+    );
+    this.list.show(layout, this.job.state.units);
+    this.showAmount(layout);
+    this.pick(this.picked);
+    this.stopping.hidden = !layout.searching;
+    this.freeing.disabled = !layout.pieces.some((piece) => piece.by_hand || piece.locked);
+  }
+
+  showAmount(layout) {
+    write(this.amount, typed(layout.buy ?? layout.amount ?? ''));
+    write(this.sentence, typed(layout.sentence ?? ''));
+    this.showWrongs(layout.broken ?? [], layout.verified === false ? [word('not printed')] : []);
+  }
+
+  // showFound while a piece is in the hand: what is wrong, and the amount.
+  showFound(found) {
+    if (found.amount) write(this.amount, typed(found.amount));
+    const under = (found.overlaps ?? []).map(({ piece }) => this.hand.piece(piece)).filter(Boolean);
+    const overlaps = under.length
+      ? [word('lies on', { names: under.map((piece) => term(piece.name, 'piece')).join(', ') })]
+      : [];
+    this.showWrongs(found.broken ?? [], overlaps);
+  }
+
+  showWrongs(broken, others) {
+    const sentences = [...others, ...broken.map((one) => one.sentence)];
+    const key = JSON.stringify(sentences);
+    if (key === this.wronged) return;
+    this.wronged = key;
+    fill(
+      this.wrong,
+      sentences.map((sentence) => el('li', {}, sentence)),
+    );
+  }
+
+  showProgress(progress) {
+    write(this.progress, typed(progress.sentence ?? word('passes', { n: progress.passes })));
+    this.stopping.hidden = false;
+  }
+
+  ended(done) {
+    write(this.progress, typed(done.sentence ?? ''));
+    this.stopping.hidden = true;
+    say(done.sentence ?? word('laid'));
+    this.refreshLayout();
+  }
+
+  settled() {
+    this.refreshLayout();
+  }
+
+  pick(id) {
+    const piece = this.hand.piece(id);
+    this.picked = piece ? id : null;
+    this.cloth.pick(this.picked);
+    this.list.mark(this.picked);
+    this.panel.show(piece);
+  }
+
+  async search(effort) {
+    this.searchedFor = this.job.state.revision;
+    try {
+      await post(jobAddress(this.job.name, 'lay'), { ...this.lay, effort });
+    } catch (fault) {
+      failed(fault);
+    }
+  }
+
+  stop() {
+    if (this.lay) post(jobAddress(this.job.name, 'stop'), this.lay).catch(failed);
+  }
+}

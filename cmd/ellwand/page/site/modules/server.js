@@ -1,0 +1,45 @@
+// What the page asks of the program that sent it. Nothing is asked of anybody else.
+
+const token = document.querySelector('meta[name="ellwand-token"]')?.content ?? '';
+
+// Refused is an answer that is not what was asked for: its sentence is for people.
+export class Refused extends Error {
+  constructor(status, body) {
+    super(body.sentence ?? String(status));
+    this.status = status;
+    this.body = body;
+  }
+}
+
+async function ask(address, options = {}) {
+  const answer = await fetch(address, { headers: { Accept: 'application/json' }, ...options });
+  const body = await answer.json().catch(() => ({}));
+  if (!answer.ok) throw new Refused(answer.status, body);
+  return body;
+}
+
+// get reads, and changes nothing.
+export const get = (address, signal) => ask(address, { signal });
+
+// post asks for a change.
+export const post = (address, body = {}, signal = undefined) =>
+  ask(address, {
+    method: 'POST',
+    signal,
+    headers: { 'Content-Type': 'application/json', Accept: 'application/json', 'X-Ellwand-Token': token },
+    body: JSON.stringify(body),
+  });
+
+// jobAddress of a job, and what is asked of it.
+export const jobAddress = (name, what = '') => `/api/jobs/${encodeURIComponent(name)}${what && `/${what}`}`;
+
+// query after an address; what is undefined or empty is left out.
+export function query(values) {
+  const given = Object.entries(values).filter(
+    ([, value]) => value !== undefined && value !== null && value !== '',
+  );
+  return given.length ? `?${new URLSearchParams(given)}` : '';
+}
+
+// picture drawn by the program.
+export const picture = (kind, name) => `/picture/${kind}/${encodeURIComponent(name)}.svg`;

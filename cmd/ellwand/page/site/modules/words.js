@@ -1,0 +1,92 @@
+// The words of the page in the reader's language, and its numbers.
+
+let words = {};
+let plurals = new Intl.PluralRules('en');
+
+// language of the page, as a tag of BCP 47.
+export let language = 'en';
+
+// The languages that there are words for, each by its own name.
+export const languages = { en: 'English', de: 'Deutsch' };
+
+// load reads the words of the page's language.
+export async function load() {
+  language = document.documentElement.lang in languages ? document.documentElement.lang : 'en';
+  plurals = new Intl.PluralRules(language);
+  const answer = await fetch(`/site/words/${language}.json`);
+  words = await answer.json();
+}
+
+// has says whether there are words for a key.
+export const has = (key) => key in words;
+
+// word is the text of a key, with {name} replaced by the values. A text may be one for
+// each plural of the value n.
+export function word(key, values = {}) {
+  let text = words[key];
+  if (text === undefined) return key;
+  if (typeof text === 'object') text = text[plurals.select(values.n)] ?? text.other;
+  return text.replace(/\{(\w+)\}/g, (whole, name) => (name in values ? shown(values[name]) : whole));
+}
+
+const shown = (value) => (typeof value === 'number' ? number(value) : String(value));
+
+// number in the reader's way, with at most so many digits after the point.
+export const number = (value, digits = 2) =>
+  new Intl.NumberFormat(language, { maximumFractionDigits: digits }).format(value);
+
+// term is the word for a value of the job file, or the value itself made readable.
+export function term(value, stem = 'term') {
+  const key = `${stem}.${value}`;
+  return has(key) ? words[key] : String(value).replaceAll('_', ' ');
+}
+
+const comma = () => new Intl.NumberFormat(language).format(1.5).includes(',');
+
+// typed is a value of the job file as the reader writes it.
+export const typed = (value) => (comma() ? String(value).replace(/(\d)\.(?=\d)/g, '$1,') : String(value));
+
+// sent is what the reader wrote as the job file has it.
+export const sent = (text) => (comma() ? text.replace(/(\d),(?=\d)/g, '$1.') : text).trim();
+
+const inch = 25.4;
+const marks = ['', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
+
+// length of so many millimetres in the units of a job: inches to an eighth, as a tape
+// has them.
+export function length(mm, units = 'cm') {
+  if (units === 'in' || units === 'yd') return `${eighths(mm / inch)} in`;
+  if (units === 'mm') return `${number(mm, 0)} mm`;
+  if (units === 'm') return `${number(mm / 1000, 3)} m`;
+  return `${number(mm / 10, 1)} cm`;
+}
+
+// bare is a length without its unit.
+export const bare = (mm, units) => length(mm, units).replace(/ (in|mm|cm|m)$/, '');
+
+function eighths(inches) {
+  const all = Math.round(Math.abs(inches) * 8);
+  const whole = Math.floor(all / 8);
+  const text = [whole || !(all % 8) ? number(whole, 0) : '', marks[all % 8]].filter(Boolean).join(' ');
+  return inches < 0 && all ? `-${text}` : text;
+}
+
+const inMillimetres = { mm: 1, cm: 10, m: 1000, in: inch, yd: 36 * inch };
+
+// millimetres of a length that was typed, or null: "12,5", "16 3/8", "30 cm".
+export function millimetres(text, units = 'cm') {
+  const found = sent(text).match(
+    /^(-?)(?:(\d+(?:\.\d+)?)(?:\s+|$|(?=[a-z])))?(?:(\d+)\/(\d+)\s*)?(mm|cm|m|in|yd)?$/,
+  );
+  if (!found || (found[2] === undefined && found[3] === undefined)) return null;
+  const value = Number(found[2] ?? 0) + (found[3] ? Number(found[3]) / Number(found[4]) : 0);
+  const mm = value * inMillimetres[found[5] ?? units];
+  return found[1] ? -mm : mm;
+}
+
+// date of a moment in the reader's way.
+export const date = (when) => new Intl.DateTimeFormat(language, { dateStyle: 'medium' }).format(new Date(when));
+
+// moment with its time of day.
+export const moment = (when) =>
+  new Intl.DateTimeFormat(language, { dateStyle: 'medium', timeStyle: 'short' }).format(new Date(when));
