@@ -7,19 +7,10 @@ import (
 	"ellwand/fabric/lay"
 )
 
-// layNames are the lays as they are written on the command line.
-var layNames = []struct {
-	name string
-	lay  lay.Kind
-}{
-	{"open", lay.Open}, {"folded", lay.FoldedAlong}, {"across", lay.FoldedAcross}, {"turned", lay.CutAcross},
-	{"selvedge", lay.SelvedgeIn}, {"middle", lay.BothSelvedgesIn}, {"part", lay.InStretches},
-}
-
 func layShortNames() []string {
 	var names []string
-	for _, n := range layNames {
-		names = append(names, n.name)
+	for _, kind := range lay.Kinds() {
+		names = append(names, kind.Short())
 	}
 	return names
 }
@@ -32,10 +23,8 @@ func parseLay(text string) (*lay.Kind, error) {
 	if text == "" {
 		return nil, nil
 	}
-	for _, n := range layNames {
-		if strings.EqualFold(text, n.name) || strings.EqualFold(text, n.lay.String()) {
-			return &n.lay, nil
-		}
+	if kind, known := lay.Named(strings.ToLower(text)); known {
+		return &kind, nil
 	}
 	return nil, fmt.Errorf("--lay %q is not known; use one of: %s", text, layWords())
 }

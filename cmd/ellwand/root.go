@@ -2,16 +2,19 @@ package main
 
 import (
 	"fmt"
+	"os"
 	"runtime"
 	"strings"
 
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/build"
 	"ellwand/cmd/ellwand/manual"
 )
 
 func newRoot(e *env) *cobra.Command {
+	cobra.MousetrapHelpText = "" // a double click opens the page
 	root := &cobra.Command{
 		Use:   "ellwand",
 		Short: "From measurements to pattern pieces, cloth to buy and a marker plan",
@@ -35,7 +38,12 @@ answer is no.`,
 		SilenceUsage:  true,
 		SilenceErrors: true,
 		Args:          knownCommand,
-		RunE:          func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if isDoubleClicked(os.Args[1:], e.stdout) {
+				return e.page(cmd.Context(), homeFolder(), pageOptions{searchFlags: searchFlags{Search: app.Search{Seed: 1}}})
+			}
+			return cmd.Help()
+		},
 	}
 	root.PersistentFlags().BoolVar(&e.json, "json", false, "print JSON for programs instead of tables")
 	root.PersistentFlags().BoolVarP(&e.quiet, "quiet", "q", false, "no progress and no notes on stderr")
@@ -52,7 +60,8 @@ answer is no.`,
 	})
 	root.SetVersionTemplate("{{.Name}} {{.Version}} (" + build.Commit() + ", " + runtime.Version() + ")\n")
 	root.AddCommand(newNew(e), newDraft(e), newEstimate(e), newMarker(e), newRemnant(e), newPrint(e), newCompare(e),
-		newConvert(e), newQuote(e), newShow(e), newExport(e), newSchema(e), newVersion(e))
+		newConvert(e), newQuote(e), newShow(e), newExport(e), newSchema(e), newPage(e),
+		newVersion(e))
 	completions(root)
 	return root
 }

@@ -58,6 +58,27 @@ func (l Kind) String() string {
 	return kinds[l]
 }
 
+// shortNames in the order of the constants, for commands and addresses.
+var shortNames = []string{"open", "folded", "across", "turned", "selvedge", "middle", "part"}
+
+// Short is the name of the lay in one word: "folded".
+func (l Kind) Short() string {
+	if l < Open || l > InStretches {
+		return "unknown"
+	}
+	return shortNames[l]
+}
+
+// Named is the lay of a name, short or in full.
+func Named(name string) (Kind, bool) {
+	for _, kind := range Kinds() {
+		if name == kind.Short() || name == kind.String() {
+			return kind, true
+		}
+	}
+	return Open, false
+}
+
 // Way says how the cloth is laid, after "lay it" or "laid": "open", "with one
 // selvedge folded in".
 func (l Kind) Way() string {

@@ -1,7 +1,7 @@
 package job
 
-// questions about a job, each a sentence with its line and the likely cause.
-func (f *File) questions(work *Work) []string {
+// questions about a job, each with its line and the likely cause.
+func (f *File) questions(work *Work) []Question {
 	q := &questioner{file: f, work: work}
 	q.bodies()
 	q.cloths()

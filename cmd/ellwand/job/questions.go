@@ -15,17 +15,15 @@ import (
 type questioner struct {
 	file *File
 	work *Work
-	out  []string
+	out  []Question
 }
 
 // ask about the value at a path.
 func (q *questioner) ask(path Path, format string, args ...any) {
-	at := q.file.name
-	if line := q.file.lines.Of(path); line > 0 {
-		at = fmt.Sprintf("%s:%d", at, line)
-	}
-	if sentence := at + ": " + fmt.Sprintf(format, args...); !slices.Contains(q.out, sentence) {
-		q.out = append(q.out, sentence)
+	one := Question{Path: path, File: q.file.name, Line: q.file.lines.Of(path), Text: fmt.Sprintf(format, args...)}
+	known := func(other Question) bool { return other.String() == one.String() }
+	if !slices.ContainsFunc(q.out, known) {
+		q.out = append(q.out, one)
 	}
 }
 

@@ -16,7 +16,11 @@ func questionsOf(t *testing.T, text string) []string {
 	require.NoError(t, err)
 	work, err := file.Resolve()
 	require.NoError(t, err, text)
-	return work.Questions
+	var out []string
+	for _, question := range work.Questions {
+		out = append(out, question.String())
+	}
+	return out
 }
 
 // Slips that a job can be cut from all the same are asked about, with the line and the

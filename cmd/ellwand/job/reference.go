@@ -23,7 +23,7 @@ func Reference() []strict.Mapping {
 func measurements() strict.Mapping {
 	out := strict.Mapping{Place: "body"}
 	for _, name := range bodyKeys() {
-		out.Keys = append(out.Keys, strict.Key{Name: name, Value: "length", Text: taking[name]})
+		out.Keys = append(out.Keys, strict.Key{Name: name, Value: "length", Holds: strict.HoldsLength, Text: taking[name]})
 	}
 	return out
 }
@@ -40,7 +40,7 @@ func allowanceKeys() strict.Mapping {
 			text += "; every seam that is not named"
 		}
 		out.Keys = append(out.Keys, strict.Key{Name: strings.ReplaceAll(name.String(), " ", "_"), Value: "length",
-			Text: text})
+			Holds: strict.HoldsLength, Text: text})
 	}
 	return out
 }

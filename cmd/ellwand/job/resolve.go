@@ -19,6 +19,9 @@ func (f *File) resolve(shorter shortening) (*Work, error) {
 	r.currency()
 	r.cloths()
 	wearers := r.wearers()
+	for _, one := range f.Wearers {
+		r.work.Wearers = append(r.work.Wearers, string(one.Name))
+	}
 	if len(wearers) == 1 {
 		r.work.Body, r.work.Derived = wearers[0].body, wearers[0].derived
 	}

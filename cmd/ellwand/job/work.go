@@ -29,6 +29,8 @@ type Work struct {
 	Youngest safety.Wearer
 	// Derived are the measurements of Body that were not given.
 	Derived Derived
+	// Wearers by their names, when there are several bodies.
+	Wearers []string
 	// Garments in the order of the file, each once, whatever its quantity.
 	Garments []Made
 	// Cloths that the job offers, in the order of the file.
@@ -41,8 +43,8 @@ type Work struct {
 	ValidDays int
 	// Shortenings are the parts of the garments that can be drafted shorter.
 	Shortenings []Shortening
-	// Questions about what is most likely a slip, each a sentence with its line.
-	Questions []string
+	// Questions about what is most likely a slip.
+	Questions []Question
 	// Notes of the draft, each a sentence.
 	Notes []string
 

@@ -47,6 +47,7 @@ const (
 	Vertices
 	Orientations
 	VerticesOfAll
+	Port
 )
 
 // table of the limits: the most, and what is said of more.
@@ -91,6 +92,7 @@ var table = [...]struct {
 	Vertices:      {10_000, "has more than %d points; give it with fewer"},
 	Orientations:  {360, "are more than %d; leave some out"},
 	VerticesOfAll: {2_000_000, "have more than %d points in all, copies counted; lay some of them at a time"},
+	Port:          {65_535, "must be at most %d"},
 }
 
 // Most is the largest number that is allowed.

@@ -104,11 +104,12 @@ func garmentOf(made job.Made, unit measure.Unit) (Garment, error) {
 	for _, figure := range made.Figures {
 		out.Figures[strings.ReplaceAll(figure.Name, " ", "_")] = tidy(figure.Value)
 	}
-	out.Truing = append(out.Truing, truingOf(made.Truing, unit)...)
+	out.Truing = append(out.Truing, TruingOf(made.Truing, unit)...)
 	return out, nil
 }
 
-func truingOf(all draft.Report, unit measure.Unit) []Truing {
+// TruingOf a garment, in the units of a job.
+func TruingOf(all draft.Report, unit measure.Unit) []Truing {
 	var out []Truing
 	for _, r := range all.Rows {
 		out = append(out, Truing{

@@ -40,7 +40,7 @@ func PiecesOf(c app.Collection) (Pieces, error) {
 		}
 		out.Pieces = append(out.Pieces, shown)
 	}
-	out.Truing = append(out.Truing, truingOf(c.Truing, c.Unit)...)
+	out.Truing = append(out.Truing, TruingOf(c.Truing, c.Unit)...)
 	return out, nil
 }
 

@@ -17,13 +17,66 @@ type Mapping struct {
 type Key struct {
 	Name   string
 	Needed bool
-	// Value says what is written after it: "length", "list of texts".
+	// Value says what is written after it: "length", "list of texts"; Holds is the same
+	// for programs.
 	Value string
+	Holds Holds
 	// Words to choose from, the usual one first; empty where any value may stand.
 	Words []string
 	// Keys is the place of the mapping that stands below it; empty for others.
 	Keys string
 	Text string
+}
+
+// Holds is what is written after a key.
+type Holds int
+
+// What may be written after a key.
+const (
+	HoldsText Holds = iota
+	HoldsLength
+	HoldsCount
+	HoldsYesNo
+	HoldsWord
+	// HoldsKeys: keys with values of their own, which the reference describes.
+	HoldsKeys
+	// HoldsEntries: a list of such keys.
+	HoldsEntries
+	// HoldsList: a list of single values.
+	HoldsList
+	// HoldsSeveral: a single value or keys.
+	HoldsSeveral
+)
+
+// holds says what is written after a key of a type.
+func holds(of reflect.Type) Holds {
+	switch of {
+	case reflect.TypeFor[Measure]():
+		return HoldsLength
+	case reflect.TypeFor[Count]():
+		return HoldsCount
+	case reflect.TypeFor[YesNo]():
+		return HoldsYesNo
+	}
+	if of.Kind() == reflect.Pointer {
+		of = of.Elem()
+	}
+	_, isShaped := reflect.Zero(of).Interface().(Shaped)
+	_, isOptional := reflect.Zero(of).Interface().(Optional)
+	_, isWorded := reflect.Zero(of).Interface().(Worded)
+	switch {
+	case isShaped || isOptional:
+		return HoldsSeveral
+	case of.Kind() == reflect.Struct || of.Kind() == reflect.Map:
+		return HoldsKeys
+	case of.Kind() == reflect.Slice && holds(of.Elem()) == HoldsKeys:
+		return HoldsEntries
+	case of.Kind() == reflect.Slice:
+		return HoldsList
+	case isWorded:
+		return HoldsWord
+	}
+	return HoldsText
 }
 
 // Reference describes every key of a file, from the type that it is read into:
@@ -75,6 +128,7 @@ func keyOf(field reflect.StructField) (key Key, below reflect.Type) {
 		Text:   field.Tag.Get("jsonschema_description"),
 	}
 	key.Value, key.Words, below = valueOf(field.Type)
+	key.Holds = holds(field.Type)
 	return key, below
 }
 

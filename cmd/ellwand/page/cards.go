@@ -1,0 +1,117 @@
+package page
+
+import (
+	"context"
+	"net/http"
+	"strings"
+	"time"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/limit"
+	"ellwand/cmd/ellwand/page/edit"
+	"ellwand/cmd/ellwand/page/figure"
+	"ellwand/pieces"
+)
+
+// card is a job of the folder as it is shown beside others.
+type card struct {
+	Name     string   `json:"name"`
+	Title    string   `json:"title"`
+	Client   string   `json:"client"`
+	Garments []string `json:"garments"`
+	Amount   string   `json:"amount"`
+	Picture  string   `json:"picture"`
+	Fault    string   `json:"fault"`
+}
+
+func (s *server) showFolder(w http.ResponseWriter, r *http.Request) {
+	names, err := s.folder.Names(".yaml", ".yml")
+	if err != nil {
+		answerFault(w, r, err)
+		return
+	}
+	cards := []card{}
+	for _, name := range names {
+		if one, is := s.card(name); is {
+			cards = append(cards, one)
+		}
+	}
+	answer(w, http.StatusOK, map[string]any{"folder": s.folder.Path(), "jobs": cards, "clients": []any{}})
+}
+
+// card of a file; false for a YAML file that is no job.
+func (s *server) card(name string) (card, bool) {
+	out := card{Name: name, Title: strings.TrimSuffix(strings.TrimSuffix(name, ".yaml"), ".yml"), Garments: []string{},
+		Picture: "/picture/job/" + name + ".svg"}
+	text, err := s.folder.Read(name, limit.JobSize)
+	if err != nil {
+		out.Fault = sentence(err.Error())
+		return out, true
+	}
+	keys, is := edit.Tree(string(text)).(map[string]any)
+	if !is {
+		out.Fault = "This file cannot be read as it stands."
+		return out, true
+	}
+	if keys["garments"] == nil && keys["job"] == nil {
+		return out, false
+	}
+	if title, is := keys["job"].(string); is {
+		out.Title = title
+	}
+	out.Client, _ = keys["client"].(string)
+	list, _ := keys["garments"].([]any)
+	for _, one := range list {
+		garment, _ := one.(map[string]any)
+		if called, is := garment["name"].(string); is {
+			out.Garments = append(out.Garments, called)
+		}
+	}
+	return out, true
+}
+
+// jobPicture draws the pieces of a job small.
+func (s *server) jobPicture(w http.ResponseWriter, r *http.Request) {
+	name, _ := strings.CutSuffix(r.PathValue("name"), ".svg")
+	text, err := s.folder.Read(name, limit.JobSize)
+	if err != nil {
+		answerError(w, r, http.StatusNotFound, "There is no job of this name in the folder.")
+		return
+	}
+	file, err := job.Parse(s.folder.PathOf(name), text)
+	if err != nil {
+		answerError(w, r, http.StatusNotFound, "This job cannot be drawn as it stands.")
+		return
+	}
+	work, err := file.Resolve()
+	if err != nil {
+		answerError(w, r, http.StatusNotFound, "This job cannot be drawn as it stands.")
+		return
+	}
+	var all []pieces.Piece
+	for _, made := range work.Garments {
+		all = append(all, made.Pieces...)
+	}
+	w.Header().Set("Content-Type", "image/svg+xml")
+	_ = figure.Job(w, work.Title(), all) // who asks may be gone
+}
+
+// between looks at the folder for changes from outside [source.OwnChoice].
+const between = 700 * time.Millisecond
+
+// watchFolder looks for changes from outside as long as the page is open. It looks at the
+// files that are on desks themselves, which works on every file system.
+func (s *server) watchFolder(ctx context.Context) {
+	ticker := time.NewTicker(between)
+	defer ticker.Stop()
+	for {
+		select {
+		case <-ctx.Done():
+			return
+		case <-ticker.C:
+			for _, one := range s.jobs.all() {
+				one.look()
+			}
+		}
+	}
+}

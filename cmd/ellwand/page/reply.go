@@ -1,0 +1,83 @@
+package page
+
+import (
+	"encoding/json"
+	"errors"
+	"html/template"
+	"io"
+	"net/http"
+	"strings"
+
+	"ellwand/cmd/ellwand/failure"
+)
+
+// refuse whoever may not come in.
+func refuse(w http.ResponseWriter, r *http.Request, why string) {
+	answerError(w, r, http.StatusForbidden, why)
+}
+
+// errorPage is the one page that says what went wrong.
+var errorPage = template.Must(template.New("error").Parse(`<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width">
+<title>Ellwand</title></head>
+<body><main><h1>That did not work</h1><p>{{.}}</p></main></body></html>
+`))
+
+// answerError says in plain words why something is not done: to a program as JSON.
+func answerError(w http.ResponseWriter, r *http.Request, status int, why string) {
+	if strings.HasPrefix(r.URL.Path, "/api/") {
+		w.Header().Set("Content-Type", "application/json; charset=utf-8")
+		w.WriteHeader(status)
+		_ = json.NewEncoder(w).Encode(map[string]string{"sentence": why}) // who asks may be gone
+		return
+	}
+	w.Header().Set("Content-Type", "text/html; charset=utf-8")
+	w.WriteHeader(status)
+	_ = errorPage.Execute(w, why)
+}
+
+// answer with a value as JSON.
+func answer(w http.ResponseWriter, status int, value any) {
+	data, err := json.Marshal(value)
+	if err != nil {
+		http.Error(w, `{"sentence":"the answer could not be written"}`, http.StatusInternalServerError)
+		return
+	}
+	w.Header().Set("Content-Type", "application/json; charset=utf-8")
+	w.WriteHeader(status)
+	_, _ = w.Write(data)
+}
+
+// answerFault says what is wrong: of the program, or of what it was given.
+func answerFault(w http.ResponseWriter, r *http.Request, err error) {
+	status := http.StatusUnprocessableEntity
+	if failure.Is(err) {
+		status = http.StatusInternalServerError
+	}
+	answerError(w, r, status, sentence(err.Error()))
+}
+
+// sentence with a capital letter and a full stop.
+func sentence(text string) string {
+	if text == "" {
+		return text
+	}
+	text = strings.ToUpper(text[:1]) + text[1:]
+	if !strings.HasSuffix(text, ".") {
+		text += "."
+	}
+	return text
+}
+
+// asked reads the JSON of a request; what is not known in it is refused.
+func asked(r *http.Request, into any) error {
+	decoder := json.NewDecoder(r.Body)
+	decoder.DisallowUnknownFields()
+	if err := decoder.Decode(into); err != nil {
+		return errors.New("this request cannot be read; load the page again")
+	}
+	if _, err := decoder.Token(); !errors.Is(err, io.EOF) {
+		return errors.New("this request has something behind its end; load the page again")
+	}
+	return nil
+}

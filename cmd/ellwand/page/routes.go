@@ -1,0 +1,28 @@
+package page
+
+import (
+	"net/http"
+
+	"ellwand/cmd/ellwand/page/figure"
+)
+
+// jobRoutes are what is asked of one job.
+func (s *server) jobRoutes(mux *http.ServeMux) {
+	mux.HandleFunc("GET /api/jobs/{name}", s.withJob(showJob))
+	mux.HandleFunc("POST /api/jobs/{name}/act", s.withJob(act))
+	mux.HandleFunc("GET /api/jobs/{name}/events", s.withJob(s.jobEvents))
+	mux.HandleFunc("GET /api/jobs/{name}/layout", s.withJob(showLayout))
+	mux.HandleFunc("POST /api/jobs/{name}/lay", s.withJob(startLay))
+	mux.HandleFunc("POST /api/jobs/{name}/stop", s.withJob(stopLay))
+}
+
+// folderRoutes are what is asked of the folder.
+func (s *server) folderRoutes(mux *http.ServeMux) {
+	mux.HandleFunc("GET /api/folder", s.showFolder)
+	mux.HandleFunc("GET /api/events", func(w http.ResponseWriter, r *http.Request) {
+		s.stream(w, r, s.told, func() []event { return nil })
+	})
+	mux.HandleFunc("GET /picture/garment/{name}", pictured(figure.Garment))
+	mux.HandleFunc("GET /picture/tape/{name}", pictured(figure.Tape))
+	mux.HandleFunc("GET /picture/job/{name}", s.jobPicture)
+}

@@ -1,0 +1,36 @@
+package page
+
+import (
+	"fmt"
+	"net/http"
+)
+
+// stream tells one page until it leaves; first what it has to know at the beginning.
+func (s *server) stream(w http.ResponseWriter, r *http.Request, t *teller, first func() []event) {
+	defer s.tabs.enter()()
+	listener := t.listen()
+	defer t.leave(listener)
+	w.Header().Set("Content-Type", "text/event-stream")
+	w.WriteHeader(http.StatusOK)
+	control := http.NewResponseController(w)
+	for _, e := range first() {
+		if !send(w, e) {
+			return
+		}
+	}
+	for control.Flush() == nil {
+		select {
+		case <-r.Context().Done():
+			return
+		case e, open := <-listener:
+			if !open || !send(w, e) {
+				return
+			}
+		}
+	}
+}
+
+func send(w http.ResponseWriter, e event) bool {
+	_, err := fmt.Fprintf(w, "event: %s\ndata: %s\n\n", e.name, e.data)
+	return err == nil
+}

@@ -1,0 +1,158 @@
+package view
+
+import (
+	"fmt"
+	"time"
+
+	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/page/desk"
+	"ellwand/cmd/ellwand/page/edit"
+	"ellwand/fabric/lay"
+)
+
+// Job is what the page is shown of a job at one revision.
+type Job struct {
+	Job      string `json:"job"`
+	Revision int    `json:"revision"`
+	Title    string `json:"title"`
+	Client   string `json:"client"`
+	Units    string `json:"units"`
+	Text     string `json:"text"`
+	// Sound says that the job can be drafted and laid; Faults say why not.
+	Sound   bool     `json:"sound"`
+	Faults  []Remark `json:"faults"`
+	Doubts  []Remark `json:"doubts"`
+	Notes   []string `json:"notes"`
+	Fields  []Field  `json:"fields"`
+	Groups  []Group  `json:"groups"`
+	Pieces  []Piece  `json:"pieces"`
+	Truing  []Seam   `json:"truing"`
+	Cloths  []Cloth  `json:"cloths"`
+	Can     Can      `json:"can"`
+	Outside *Told    `json:"outside"`
+	History []Made   `json:"history"`
+}
+
+// Can says what can be done.
+type Can struct {
+	Undo bool `json:"undo"`
+	Redo bool `json:"redo"`
+}
+
+// Told is a sentence.
+type Told struct {
+	Sentence string `json:"sentence"`
+}
+
+// Remark is a fault or a doubt, with its place; a path of none is about the whole.
+type Remark struct {
+	Path     []any  `json:"path"`
+	Line     int    `json:"line"`
+	Sentence string `json:"sentence"`
+}
+
+// Made is a step of the history: the state after it can be restored.
+type Made struct {
+	Step int       `json:"step"`
+	When time.Time `json:"when"`
+	Kind desk.Kind `json:"kind"`
+	Path string    `json:"path,omitempty"`
+	Now  bool      `json:"now,omitempty"`
+}
+
+// Cloth of a job with its views: a width and a lay each.
+type Cloth struct {
+	Name    string  `json:"name"`
+	Index   int     `json:"index"`
+	Widths  []Width `json:"widths"`
+	Remnant bool    `json:"remnant"`
+}
+
+// Width of a cloth, with the lays that it may be spread in.
+type Width struct {
+	Width string   `json:"width"`
+	Label string   `json:"label"`
+	Lays  []string `json:"lays"`
+}
+
+// Of a state, the job of a name.
+func Of(name string, state desk.State) (Job, error) {
+	out := Job{
+		Job: name, Revision: state.Revision, Text: state.Text, Sound: state.Work != nil,
+		Can: Can{state.CanUndo, state.CanRedo}, Faults: []Remark{}, Doubts: []Remark{}, Notes: []string{},
+		Pieces: []Piece{}, Truing: []Seam{}, Cloths: []Cloth{}, History: []Made{},
+	}
+	tree := edit.Tree(state.Text)
+	form := formOf(state, tree)
+	out.Fields, out.Groups = form.fields, form.groups
+	keys, _ := tree.(map[string]any)
+	out.Title, _ = keys["job"].(string)
+	out.Client, _ = keys["client"].(string)
+	out.Units, _ = keys["units"].(string)
+	for _, f := range state.Faults {
+		out.Faults = append(out.Faults, Remark{pathOrNone(f.Path), f.Line, f.Text})
+	}
+	for _, one := range state.History {
+		out.History = append(out.History, Made{one.Step, one.When, one.Kind, one.Path, one.Now})
+	}
+	if state.Outside != "" {
+		out.Outside = &Told{state.Outside}
+	}
+	if state.Work == nil {
+		return out, nil
+	}
+	return out, out.drafted(state.Work, garmentsIn(keys))
+}
+
+func pathOrNone(path job.Path) []any {
+	if len(path) == 0 {
+		return nil
+	}
+	return desk.Steps(path)
+}
+
+// garmentsIn a file by their names.
+func garmentsIn(keys map[string]any) map[string]int {
+	out := map[string]int{}
+	list, _ := keys["garments"].([]any)
+	for i, one := range list {
+		garment, _ := one.(map[string]any)
+		name, _ := garment["name"].(string)
+		out[name] = i
+	}
+	return out
+}
+
+// drafted adds what only a job without faults has.
+func (j *Job) drafted(work *job.Work, garments map[string]int) error {
+	j.Notes = append(j.Notes, work.Notes...)
+	for _, q := range work.Questions {
+		j.Doubts = append(j.Doubts, Remark{pathOrNone(q.Path), q.Line, q.Text})
+	}
+	var err error
+	if j.Pieces, err = piecesOf(work, garments); err != nil {
+		return err
+	}
+	j.Truing = truingOf(work, j.Pieces)
+	for i, offer := range work.Cloths {
+		one := Cloth{Name: offer.Cloth.Name, Index: i, Widths: []Width{},
+			Remnant: offer.Length > 0 || len(offer.Remnants) > 0}
+		for _, width := range offer.Widths {
+			one.Widths = append(one.Widths, Width{Address(width), work.Format(width), lays()})
+		}
+		j.Cloths = append(j.Cloths, one)
+	}
+	return nil
+}
+
+// Address of a width, as requests name it: "1400mm".
+func Address(mm float64) string { return fmt.Sprintf("%gmm", tidy(mm)) }
+
+// lays that a cloth may be spread in.
+func lays() []string {
+	var out []string
+	for _, kind := range lay.Kinds() {
+		out = append(out, kind.String())
+	}
+	return out
+}

@@ -1,0 +1,164 @@
+package view
+
+import (
+	"fmt"
+	"strings"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/words"
+	"ellwand/fabric/lay"
+)
+
+// Layout is a lay of a cloth as it is drawn, in mm: x along the warp from the cut end, y
+// across from the edge nearest to the cutter.
+type Layout struct {
+	Revision int    `json:"revision"`
+	Cloth    string `json:"cloth"`
+	Width    string `json:"width"`
+	Lay      string `json:"lay"`
+	Plies    int    `json:"plies"`
+	// WidthMM is the usable width of the lay.
+	WidthMM   float64  `json:"width_mm"`
+	Edges     Sides    `json:"edges"`
+	LengthMM  float64  `json:"length_mm"`
+	Buy       string   `json:"buy"`
+	Amount    string   `json:"amount"`
+	Bound     string   `json:"bound"`
+	BoundMM   float64  `json:"bound_mm"`
+	Sentence  string   `json:"sentence"`
+	Searching bool     `json:"searching"`
+	Verified  bool     `json:"verified"`
+	Mark      string   `json:"mark,omitempty"`
+	Parts     []Part   `json:"parts"`
+	Flaws     []Flaw   `json:"flaws"`
+	Repeat    *Repeat  `json:"repeat"`
+	Nap       string   `json:"nap"`
+	Notes     []string `json:"notes"`
+	Pieces    []Laid   `json:"pieces"`
+}
+
+// Sides of a lay: selvedge or fold.
+type Sides struct {
+	Near string `json:"near"`
+	Far  string `json:"far"`
+}
+
+// Part of a lay with its plies.
+type Part struct {
+	X     float64 `json:"x"`
+	End   float64 `json:"end"`
+	Plies int     `json:"plies"`
+}
+
+// Flaw is a place that no piece may touch.
+type Flaw struct {
+	Name    string  `json:"name"`
+	Outline []Point `json:"outline"`
+}
+
+// Repeat of the print: its lines begin at x and y.
+type Repeat struct {
+	AlongMM  float64 `json:"along_mm"`
+	AcrossMM float64 `json:"across_mm"`
+	XMM      float64 `json:"x_mm"`
+	YMM      float64 `json:"y_mm"`
+}
+
+// Laid is a piece in its place: its outline, turned and mirrored as it lies, is moved by At.
+type Laid struct {
+	ID       string    `json:"id"`
+	Name     string    `json:"name"`
+	Garment  string    `json:"garment"`
+	Size     string    `json:"size"`
+	Copy     int       `json:"copy"`
+	Mirrored bool      `json:"mirrored"`
+	Turn     float64   `json:"turn"`
+	Turns    []float64 `json:"turns"`
+	At       Point     `json:"at"`
+	Outline  []Point   `json:"outline"`
+	Grain    [2]Point  `json:"grain"`
+	OnFold   bool      `json:"on_fold"`
+	// Locked says that it stays where it lies, ByHand that a hand laid it there.
+	Locked bool `json:"locked"`
+	ByHand bool `json:"by_hand"`
+}
+
+// ID of a laid piece: its garment, size, name and copy.
+func ID(l lay.Laid) string {
+	return strings.Join([]string{escaped(l.Garment), escaped(l.Size), escaped(l.Name), fmt.Sprint(l.Copy)}, "/")
+}
+
+// escaped keeps a name apart from what it stands beside.
+func escaped(name string) string { return strings.NewReplacer("%", "%25", "/", "%2F").Replace(name) }
+
+// LayoutOf a plan that was found for a job.
+func LayoutOf(work *job.Work, p app.Planned, revision int) Layout {
+	out := LaidOf(work, p.Plan)
+	out.Revision, out.Mark = revision, p.Mark
+	out.Buy = words.BuyInStore(p.Cloth, p.Plan)
+	out.Amount = out.Buy
+	out.Sentence = out.Buy
+	if p.Least() > 0 {
+		out.Sentence += "; no way of laying takes less than " + work.FormatLong(p.Least())
+	}
+	if p.Ended.Early {
+		out.Sentence += "; the search was ended early, so that less may do"
+	}
+	out.Notes = append(out.Notes, words.Notes(p.Plan)...)
+	return out
+}
+
+// LaidOf a plan, without its amount.
+func LaidOf(work *job.Work, p lay.Plan) Layout {
+	out := Layout{
+		Cloth: p.Cloth.Name, Width: Address(p.Cloth.Width), Lay: p.Lay.String(), Plies: p.Plies, WidthMM: tidy(p.Width),
+		Edges: sidesOf(p.Lay), LengthMM: tidy(p.Length), Bound: work.FormatLong(p.Bound), BoundMM: tidy(p.Bound), Verified: true,
+		Parts: []Part{}, Flaws: []Flaw{}, Nap: p.Cloth.Nap.String(), Pieces: []Laid{},
+	}
+	for _, part := range p.Parts {
+		out.Parts = append(out.Parts, Part{tidy(part.X), tidy(part.X + part.Length), part.Plies})
+	}
+	for _, zone := range p.Zones {
+		out.Flaws = append(out.Flaws, Flaw{Outline: points(zone)})
+	}
+	if r := p.Cloth.Repeat; !r.IsPlain() {
+		out.Repeat = &Repeat{AlongMM: r.Along, AcrossMM: r.Across, YMM: r.CentreLine}
+	}
+	for _, l := range p.Pieces {
+		out.Pieces = append(out.Pieces, laidOf(l))
+	}
+	return out
+}
+
+// sidesOf a lay: near the cutter, and away from her.
+func sidesOf(kind lay.Kind) Sides {
+	const selvedge, fold = "selvedge", "fold"
+	switch kind {
+	case lay.FoldedAlong, lay.SelvedgeIn, lay.InStretches:
+		return Sides{fold, selvedge}
+	case lay.BothSelvedgesIn:
+		return Sides{fold, fold}
+	}
+	return Sides{selvedge, selvedge}
+}
+
+func laidOf(l lay.Laid) Laid {
+	out := Laid{
+		ID: ID(l), Name: l.Name, Garment: l.Garment, Size: l.Size, Copy: l.Copy, Mirrored: l.Mirrored, Turn: tidy(l.Turn),
+		Turns: []float64{}, At: Point{tidy(l.X), tidy(l.Y)}, OnFold: l.OnFold,
+	}
+	for _, turning := range l.Turnings {
+		if turning.Mirrored == l.Mirrored {
+			out.Turns = append(out.Turns, tidy(turning.Degrees))
+		}
+	}
+	from := func(p orb.Point) Point { return Point{tidy(p[0] - l.X), tidy(p[1] - l.Y)} }
+	for _, p := range l.Outline {
+		out.Outline = append(out.Outline, from(p))
+	}
+	out.Grain = [2]Point{from(l.Grain[0]), from(l.Grain[1])}
+	return out
+}
