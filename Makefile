@@ -64,8 +64,8 @@ check-arm64:
 	rm -rf bin/here bin/there
 	@for job in $(ARM64_JOBS); do for run in "here bin/ellwand" "there qemu-aarch64-static bin/ellwand-arm64"; do \
 		set -- $$run; folder=bin/$$1/$$job; shift; mkdir -p $$folder; \
-		XDG_CACHE_HOME=$$folder/cache $$* marker testdata/$$job.yaml --passes 30 -o $$folder/plan.svg \
-			--layout $$folder/layouts >/dev/null && rm -r $$folder/cache || exit; \
+		XDG_CACHE_HOME=$(CURDIR)/$$folder/cache $$* marker testdata/$$job.yaml --passes 30 -o $$folder/plan.svg \
+			--layout $$folder/layouts >/dev/null 2>&1 && rm -rf $$folder/cache || exit; \
 	done; diff -r bin/here/$$job bin/there/$$job && echo "$$job: the same bits" || exit; done
 
 mutate:
