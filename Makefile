@@ -9,7 +9,8 @@
 #             changes that no test sees: make mutate MUTANTS=40 SEED=2 IN="draft/... pieces"
 # make faults  puts each fault of testdata/faults into the code and sees it refused
 # make bench  the benchmarks, and the open-data instances where they are at hand,
-#             whose densities go into testdata/density.csv: make bench BENCH_TIMES="10s 20m"
+#             whose densities go into testdata/density.csv: make bench BENCH_TIMES="10s 20m";
+#             jigsaws, whose shortest layout is known, go into testdata/jigsaws.csv
 # make lint   gofmt, go vet, staticcheck
 
 GO ?= go
@@ -19,6 +20,10 @@ IN ?= draft/... fabric/... pieces/... nest/... cmd/ellwand/app/...
 BENCH_TIMES ?= 10s 60s
 BENCH_SEEDS ?= 1 2 3
 BENCH_RECORD ?= testdata/density.csv
+# Processor time of each of two workers, and the seeds of the sets, for jigsaws.
+KNOWN_TIME ?= 10s
+KNOWN_SETS ?= 1 2 3
+KNOWN_RECORD ?= testdata/jigsaws.csv
 BENCH_DATA ?= ../shared/bench
 # The tools of the tests, which ./... leaves out.
 TOOLS := ./testdata/circles ./testdata/faults ./testdata/mutate ./testdata/rounding ./testdata/sample
@@ -80,6 +85,9 @@ bench:
 	@for file in $(wildcard $(BENCH_DATA)/*.json); do for time in $(BENCH_TIMES); do for seed in $(BENCH_SEEDS); do \
 		bin/nestbench lay $$file --time $$time --seed $$seed --workers 2 --record $(BENCH_RECORD) || exit; \
 	done; done; done
+	@for sets in $(KNOWN_SETS); do \
+		bin/nestbench known --time $(KNOWN_TIME) --sets $$sets --workers 2 --record $(KNOWN_RECORD) || exit; \
+	done
 
 lint:
 	@unformatted=$$(gofmt -l cmd nest pieces draft fabric testdata); \

@@ -11,6 +11,9 @@ import (
 type Options struct {
 	// Time to search; 0 means 5 s, or no limit when Passes are given.
 	Time time.Duration
+	// Clock tells the time that Time is measured in; nil is the clock on the wall. A
+	// measurement on a busy machine gives that of the processor.
+	Clock func() time.Duration
 	// Passes of each search at most. With them (and without
 	// Time) the result depends on the problem and the seed alone, whatever
 	// the number of workers.

@@ -16,7 +16,7 @@ type run struct {
 	q      *prepared
 	o      Options
 	ctx    context.Context
-	begin  time.Time
+	begin  time.Duration // by the clock
 	limit  time.Duration
 	bound  float64
 	floor  float64 // the search ends at this length: the bound, or what is enough
@@ -26,11 +26,13 @@ type run struct {
 	mu       sync.Mutex
 	best     []search.Outcome // of each search
 	reported float64          // shortest
+	// begins is where the searches begin, if they do not from nothing.
+	begins []*search.Spot
 	// clustered says that one of the searches began from a repeated cluster.
 	clustered bool
 }
 
-func newRun(ctx context.Context, q *prepared, o Options, begin time.Time) *run {
+func newRun(ctx context.Context, q *prepared, o Options, begin time.Duration) *run {
 	if o.Workers <= 0 {
 		o.Workers = runtime.GOMAXPROCS(0)
 	}
@@ -52,10 +54,17 @@ func (r *run) Spent(passes int) float64 {
 		spent = float64(passes) / float64(r.o.Passes)
 	}
 	if r.limit > 0 {
-		spent = max(spent, float64(time.Since(r.begin))/float64(r.limit))
+		spent = max(spent, float64(r.elapsed())/float64(r.limit))
 	}
 	return spent
 }
+
+func (r *run) elapsed() time.Duration { return r.o.Clock() - r.begin }
+
+// wallClock is the time since the program began, about.
+func wallClock() time.Duration { return time.Since(began) }
+
+var began = time.Now()
 
 // Stopped reports that the search must end: the context is done, or, under a
 // time budget, another search has reached the bound. Under a budget

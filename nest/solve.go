@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"runtime/debug"
 	"sync"
-	"time"
 
 	"ellwand/nest/internal/search"
 	"ellwand/nest/layout"
@@ -23,7 +22,10 @@ const searches = 2
 // found until then. Errors: a problem that Check refuses, or a layout that
 // Verify refuses, which is a fault of this package.
 func Solve(ctx context.Context, p layout.Problem, o Options) (Result, error) {
-	begin := time.Now()
+	if o.Clock == nil {
+		o.Clock = wallClock
+	}
+	begin := o.Clock()
 	if err := p.Check(); err != nil {
 		return Result{}, err
 	}
@@ -43,6 +45,11 @@ func Solve(ctx context.Context, p layout.Problem, o Options) (Result, error) {
 
 // tiled tries for a layout without any waste.
 func (r *run) tiled() bool {
+	return r.tiledByRectangles() || r.assembled()
+}
+
+// tiledByRectangles is for those alone.
+func (r *run) tiledByRectangles() bool {
 	ctx := r.ctx
 	if r.limit > 0 {
 		var cancel context.CancelFunc
@@ -87,6 +94,9 @@ func (r *run) all() {
 // start is where search k begins. The second tries a repeated cluster, so that a
 // set that does not gain by them loses little.
 func (r *run) start(k int) []*search.Spot {
+	if r.begins != nil {
+		return r.begins
+	}
 	if r.o.Start == nil && k == 1 {
 		spots := r.clusterStart()
 		r.clustered = spots != nil
@@ -122,34 +132,6 @@ func (r *run) together(all []*search.Searcher, step func(k int)) {
 	}
 }
 
-// leader is the best outcome of all searches.
-func (r *run) leader() search.Outcome {
-	best := r.best[0]
-	for _, b := range r.best[1:] {
-		if b.Better(best) {
-			best = b
-		}
-	}
-	return best
-}
-
-// offer takes a better layout of search k.
-func (r *run) offer(k int, found search.Outcome) {
-	r.mu.Lock()
-	defer r.mu.Unlock()
-	r.best[k] = found
-	if found.Loss > 0 || r.reported > 0 && found.Length >= r.reported {
-		return
-	}
-	r.reported = found.Length
-	if r.reported <= r.floor*(1+touchShare) || r.q.model.Length > 0 {
-		r.solved.Store(true)
-	}
-	if r.o.Progress != nil {
-		r.o.Progress(Progress{Length: found.Length, Bound: r.bound, Elapsed: time.Since(r.begin)})
-	}
-}
-
 // ErrUnverified marks a layout of the search that does not verify: a fault of the
 // program.
 var ErrUnverified = errors.New("the search returned a layout that does not verify")
@@ -158,7 +140,7 @@ func (r *run) result() (Result, error) {
 	best := r.leader()
 	res := Result{
 		Layout: r.q.layout(best.Spots), Fits: best.Loss == 0, Bound: r.bound,
-		TotalPasses: r.passes, Elapsed: time.Since(r.begin),
+		TotalPasses: r.passes, Elapsed: r.elapsed(),
 	}
 	if !res.Fits {
 		res.Out = r.q.excess(best)

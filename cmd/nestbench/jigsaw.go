@@ -39,7 +39,7 @@ it is shorter than the rectangle, and one is as long.`,
 		},
 	}
 	flags := cmd.Flags()
-	flags.StringVar(&o.cut, "cut", "slanted", "shape of the cuts: straight, slanted or curved")
+	flags.StringVar(&o.cut, "cut", "slanted", "shape of the cuts: straight, slanted, curved, tongued or chopped")
 	o.seed = 1
 	flags.Var((*limit.Seed)(&o.seed), "seed", "another seed makes another jigsaw")
 	flags.Float64Var(&o.length, "length", 1000, "length of the rectangle, along the strip")
@@ -62,7 +62,7 @@ func (o jigsawOptions) run(path string) error {
 	}
 	switch {
 	case shape < 0:
-		return fmt.Errorf("--cut is %q; write straight, slanted or curved", o.cut)
+		return fmt.Errorf("--cut is %q; write straight, slanted, curved, tongued or chopped", o.cut)
 	case !(o.length > 0) || !(o.width > 0) || o.length > 1e6 || o.width > 1e6:
 		return fmt.Errorf("--length and --width must be above 0, and at most 1000000")
 	case o.columns < 1 || o.rows < 1 || o.columns > mostCuts || o.rows > mostCuts:

@@ -14,24 +14,6 @@ import (
 	"ellwand/nest/portable"
 )
 
-// Cut is the shape of the cuts.
-type Cut int
-
-const (
-	// Straight cuts run along the strip and across it.
-	Straight Cut = iota
-	// Slanted cuts are straight and meet at corners that are moved.
-	Slanted
-	// Curved cuts wave between such corners.
-	Curved
-)
-
-// Cuts are all the shapes of cuts.
-func Cuts() []Cut { return []Cut{Straight, Slanted, Curved} }
-
-// String gives "straight", "slanted" or "curved".
-func (c Cut) String() string { return [...]string{"straight", "slanted", "curved"}[c] }
-
 // Puzzle is a rectangle that was cut up.
 type Puzzle struct {
 	Cut     Cut
@@ -55,11 +37,10 @@ const (
 func New(seed uint64, cut Cut, length, width float64, columns, rows int) Puzzle {
 	c := cutter{cut: cut, columns: columns, rows: rows, length: length, width: width,
 		random: rand.New(rand.NewPCG(seed, uint64(cut)))}
-	c.corners()
-	c.edges()
+	rings := c.rings()
 	out := Puzzle{Cut: cut, Problem: layout.Problem{Width: width}, Solved: layout.Layout{Length: length}}
 	for item, k := range c.random.Perm(columns * rows) {
-		ring := c.piece(k%columns, k/columns)
+		ring := rings[k]
 		middle := ring.Bound().Center()
 		for i, p := range ring {
 			ring[i] = orb.Point{p[0] - middle[0], p[1] - middle[1]}
@@ -72,15 +53,18 @@ func New(seed uint64, cut Cut, length, width float64, columns, rows int) Puzzle 
 	return out
 }
 
-type cutter struct {
-	cut           Cut
-	columns, rows int
-	length, width float64
-	random        *rand.Rand
-	corner        [][]orb.Point
-	// along[j][i] runs from corner (i, j) to (i+1, j), across[i][j] from (i, j)
-	// to (i, j+1); both pieces beside a cut have its points.
-	along, across [][]orb.LineString
+// rings of all pieces, counter-clockwise and closed.
+func (c *cutter) rings() []orb.Ring {
+	if c.cut == Chopped {
+		return c.chopped(c.columns * c.rows)
+	}
+	c.corners()
+	c.edges()
+	var rings []orb.Ring
+	for k := range c.columns * c.rows {
+		rings = append(rings, c.piece(k%c.columns, k/c.columns))
+	}
+	return rings
 }
 
 // corners of the grid: the lines lie at uneven distances, each a half to one and
@@ -128,7 +112,12 @@ func (c *cutter) edges() {
 	for i := range c.columns + 1 {
 		var column []orb.LineString
 		for j := range c.rows {
-			column = append(column, c.edge(c.corner[i][j], c.corner[i][j+1], i > 0 && i < c.columns))
+			a, b, isInside := c.corner[i][j], c.corner[i][j+1], i > 0 && i < c.columns
+			if isInside && c.cut == Tongued {
+				column = append(column, tongue(a, b, c.narrowest(i), j%2 == 0))
+				continue
+			}
+			column = append(column, c.edge(a, b, isInside))
 		}
 		c.across = append(c.across, column)
 	}
@@ -140,14 +129,18 @@ func (c *cutter) edge(a, b orb.Point, isInside bool) orb.LineString {
 	if c.cut != Curved || !isInside {
 		return orb.LineString{a, b}
 	}
-	size := math.Min(c.length/float64(c.columns), c.width/float64(c.rows))
+	return wave(a, b, halves, float64(high*math.Min(c.length/float64(c.columns), c.width/float64(c.rows))))
+}
+
+// wave is a curve of so many half waves, so high.
+func wave(a, b orb.Point, halves int, high float64) orb.LineString {
 	dx, dy := b[0]-a[0], b[1]-a[1]
 	long := portable.Hypot(dx, dy)
 	line := orb.LineString{a}
 	for k := 1; k < waveCorners; k++ {
 		t := float64(k) / waveCorners
 		wave, _ := portable.SincosDegrees(180 * float64(halves) * t)
-		off := high * size * wave
+		off := float64(high * wave)
 		line = append(line, orb.Point{a[0] + float64(t*dx) - off*dy/long, a[1] + float64(t*dy) + off*dx/long})
 	}
 	return append(line, b)

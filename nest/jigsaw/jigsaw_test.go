@@ -34,26 +34,54 @@ func TestPuzzlesFillTheirRectangle(t *testing.T) {
 	}
 }
 
+// The sets are what they say, and so is what they were cut from.
+func TestSetsFillTheirRectangle(t *testing.T) {
+	for seed := range uint64(4) {
+		sets := jigsaw.Sets(seed)
+		require.Len(t, sets, 20)
+		for _, set := range sets {
+			require.NoError(t, verify.Layout(set.Problem, set.Solved), "%s, seed %d", set.Name, seed)
+			area := 0.0
+			for _, item := range set.Problem.Items {
+				area += math.Abs(planar.Area(item.Outline)) * float64(item.Copies)
+			}
+			require.InEpsilon(t, set.Solved.Length*set.Problem.Width, area, 1e-12, set.Name)
+		}
+	}
+	require.NotEqual(t, jigsaw.Sets(1), jigsaw.Sets(2))
+}
+
 func TestTheSameSeedMakesTheSamePuzzle(t *testing.T) {
 	assert.Equal(t, jigsaw.New(3, jigsaw.Curved, 900, 500, 4, 3), jigsaw.New(3, jigsaw.Curved, 900, 500, 4, 3))
 	assert.NotEqual(t, jigsaw.New(3, jigsaw.Curved, 900, 500, 4, 3), jigsaw.New(4, jigsaw.Curved, 900, 500, 4, 3))
 }
 
-// The search comes near to the rectangle, never below it, and says of nothing
-// longer that it cannot be beaten. How near is what we measured, and a little.
+// The search puts every puzzle together, and says of nothing longer that it cannot be
+// beaten.
 func TestSearchOfPuzzles(t *testing.T) {
+	for _, set := range jigsaw.Sets(1) {
+		t.Run(set.Name, func(t *testing.T) {
+			got, err := nest.Solve(t.Context(), set.Problem, nest.Options{Passes: 300, Seed: 1})
+			require.NoError(t, err)
+			require.NoError(t, verify.Layout(set.Problem, got.Layout))
+			assert.InEpsilon(t, set.Solved.Length, got.Layout.Length, 1e-6)
+			assert.LessOrEqual(t, got.Bound, set.Solved.Length*(1+1e-6))
+		})
+	}
+}
+
+// A strip that is a little wider is not filled: it takes the search.
+func TestPuzzlesWithWaste(t *testing.T) {
 	const length = 900.0
-	most := map[jigsaw.Cut]float64{jigsaw.Straight: 1 + 1e-6, jigsaw.Slanted: 1.02, jigsaw.Curved: 1.35}
 	for _, cut := range jigsaw.Cuts() {
 		t.Run(cut.String(), func(t *testing.T) {
 			puzzle := jigsaw.New(1, cut, length, 500, 3, 2)
-			got, err := nest.Solve(t.Context(), puzzle.Problem, nest.Options{Passes: 300, Seed: 1})
+			puzzle.Problem.Width += 5
+			got, err := nest.Solve(t.Context(), puzzle.Problem, nest.Options{Passes: 60, Seed: 1})
 			require.NoError(t, err)
 			require.NoError(t, verify.Layout(puzzle.Problem, got.Layout))
-			assert.GreaterOrEqual(t, got.Layout.Length, length*(1-1e-6))
-			assert.LessOrEqual(t, got.Bound, length*(1+1e-6))
-			assert.LessOrEqual(t, got.Layout.Length, length*most[cut])
-			t.Logf("%s: %.1f of %.0f, bound %.1f", cut, got.Layout.Length, length, got.Bound)
+			assert.GreaterOrEqual(t, got.Layout.Length, got.Bound)
+			assert.LessOrEqual(t, got.Layout.Length, 1.5*length)
 		})
 	}
 }

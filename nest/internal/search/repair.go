@@ -32,3 +32,27 @@ func (r *Searcher) repair() bool {
 	s.load(before, length)
 	return false
 }
+
+// part moves the pieces of a start that overlap a little apart by linear programs, on
+// as long a strip as it takes: pieces cut from one another whose contours were rounded.
+// It returns whether it succeeded; if not, the state is as before.
+func (r *Searcher) part() bool {
+	s := r.s
+	if r.m.Length > 0 || s.pieces > compactMost {
+		return false
+	}
+	before, length := s.spots(), s.length
+	spots := before
+	for range repairRounds {
+		var ok bool
+		if spots, ok = compact.Shorten(s.m, spots, compactReach*s.m.Width); !ok {
+			break
+		}
+		s.load(spots, (1+compactReach)*length)
+		if s.total() == 0 {
+			return true
+		}
+	}
+	s.load(before, length)
+	return false
+}

@@ -5,6 +5,14 @@ import (
 	"slices"
 )
 
+const (
+	// beginGrowth is by how much a strip is made longer on which a given start could not
+	// be separated; twice as much the next time.
+	beginGrowth = 0.02
+	// beginShare of the budget is spent on separating a given start.
+	beginShare = 0.3
+)
+
 // Begin makes the first layout, from the start where it is given.
 func (r *Searcher) Begin(start []*Spot) {
 	spots, length := r.s.construct(start)
@@ -37,18 +45,25 @@ func (r *Searcher) Adopt(found Outcome) {
 }
 
 // begin makes the constructed layout the first to beat. One that overlaps, as
-// a given start may, is separated on a strip that grows until it succeeds.
+// a given start may, is separated on a strip that grows until it succeeds, or is given
+// up for one from nothing.
 func (r *Searcher) begin(spots []Spot, length float64) {
 	r.s.load(spots, length)
-	for r.s.total() > 0 {
-		if r.separate(exploreEffort, math.Inf(1)) {
+	until := beginShare
+	for by := beginGrowth; r.s.total() > 0; by *= 2 {
+		if r.part() || r.separate(exploreEffort, until) {
 			break
 		}
 		if r.budget.Stopped() {
 			r.report(Outcome{Spots: r.s.spots(), Length: r.s.used(), Loss: r.s.total(), Depths: r.s.depths()})
 			return
 		}
-		r.s.load(r.s.spots(), 1.02*r.s.length)
+		if r.spent() >= until {
+			until = math.Inf(1)
+			r.s.load(r.s.construct(nil))
+			continue
+		}
+		r.s.load(r.s.spots(), (1+by)*r.s.length)
 	}
 	r.accept(r.s.spots(), r.s.used())
 }
