@@ -53,13 +53,16 @@ const (
 // or the bound that is known. What does not fit on a length fits on no shorter
 // one, so that every proof counts by itself.
 func tooShort(p layout.Problem, bound float64, pieces []proof.Piece) float64 {
+	if len(p.Items) > mostAcross {
+		return bound
+	}
+	across, known := transposedPieces(pieces), proof.NewSections(p.Gap)
 	isTooShort := func(length float64) bool {
 		on := p
 		on.Length = length * (1 + 2*layout.Tolerance)
-		return proof.Length(transposedStrip(on), transposedPieces(pieces, on.Length)) > p.Width*(1+2*layout.Tolerance)
-	}
-	if len(p.Items) > mostAcross {
-		return bound
+		strip := transposedStrip(on)
+		strip.Known = known
+		return proof.Exceeds(strip, noHigher(across, on.Length), p.Width*(1+2*layout.Tolerance))
 	}
 	low, high := bound, 0.0
 	for i := range mostProbes {
@@ -112,7 +115,7 @@ func Misfit(p layout.Problem) string {
 			on.Length,
 		)
 	}
-	wide := proof.Length(transposedStrip(on), transposedPieces(boundPieces(on), on.Length))
+	wide := proof.Length(transposedStrip(on), noHigher(transposedPieces(boundPieces(on)), on.Length))
 	if wide > on.Width*(1+2*layout.Tolerance) {
 		return fmt.Sprintf(
 			"the pieces cannot be laid narrower than %.6g on this length, and the sheet is %.6g wide",
@@ -176,7 +179,8 @@ func tooMuch(p layout.Problem) string {
 }
 
 func stripOf(p layout.Problem) proof.Strip {
-	return proof.Strip{Width: p.Width, Gap: p.Gap, Reach: layout.Tolerance * p.Height(), Zones: p.Zones}
+	return proof.Strip{Width: p.Width, Gap: p.Gap, Reach: layout.Tolerance * p.Height(), Zones: p.Zones,
+		Known: proof.NewSections(p.Gap)}
 }
 
 // boundPieces turns every item in the ways that the width allows.
@@ -247,33 +251,38 @@ func transposedStrip(p layout.Problem) proof.Strip {
 	return strip
 }
 
-// transposedPieces exchanges x and y of every outline that is no longer than the
-// sheet. Their pins say nothing then, and the least extents have been looked
-// at.
-func transposedPieces(pieces []proof.Piece, length float64) []proof.Piece {
-	isTooLong := func(outline orb.Ring) bool {
-		box := outline.Bound()
-		return box.Max[0]-box.Min[0] > length*(1+layout.Tolerance)
-	}
+// transposedPieces exchanges x and y of every outline. Their pins say nothing then, and
+// the least extents have been looked at.
+func transposedPieces(pieces []proof.Piece) []proof.Piece {
 	out := make([]proof.Piece, len(pieces))
 	for i, piece := range pieces {
 		out[i] = proof.Piece{Copies: piece.Copies, Tilts: piece.Tilts, Area: piece.Area}
 		for _, outline := range piece.Outlines {
-			if !isTooLong(outline) {
-				out[i].Outlines = append(out[i].Outlines, transposed(outline))
-			}
+			out[i].Outlines = append(out[i].Outlines, transposed(outline))
 		}
 		for _, way := range piece.Ways {
-			if !isTooLong(way) {
-				out[i].Ways = append(out[i].Ways, transposed(way))
-			}
+			out[i].Ways = append(out[i].Ways, transposed(way))
 		}
 		for _, t := range piece.Turns {
-			if !isTooLong(t.Outline) {
-				out[i].Turns = append(out[i].Turns, proof.Turned{Outline: transposed(t.Outline),
-					Period: [2]float64{t.Period[1], t.Period[0]}, Offset: [2]float64{t.Offset[1], t.Offset[0]}})
-			}
+			out[i].Turns = append(out[i].Turns, proof.Turned{Outline: transposed(t.Outline),
+				Period: [2]float64{t.Period[1], t.Period[0]}, Offset: [2]float64{t.Offset[1], t.Offset[0]}})
 		}
+	}
+	return out
+}
+
+// noHigher leaves out the outlines of pieces that are higher than that.
+func noHigher(pieces []proof.Piece, most float64) []proof.Piece {
+	isTooHigh := func(outline orb.Ring) bool {
+		box := outline.Bound()
+		return box.Max[1]-box.Min[1] > most*(1+layout.Tolerance)
+	}
+	out := slices.Clone(pieces)
+	for i, piece := range out {
+		out[i].Outlines = slices.DeleteFunc(slices.Clone(piece.Outlines), isTooHigh)
+		out[i].Ways = slices.DeleteFunc(slices.Clone(piece.Ways), isTooHigh)
+		out[i].Turns = slices.DeleteFunc(slices.Clone(piece.Turns),
+			func(t proof.Turned) bool { return isTooHigh(t.Outline) })
 	}
 	return out
 }

@@ -41,8 +41,8 @@ type ordered struct {
 	widest float64
 }
 
-// byOrder is the bound described above.
-func byOrder(strip Strip, pieces []Piece) float64 {
+// byOrder is the bound described above. It may stop at one that is more than enough.
+func byOrder(strip Strip, pieces []Piece, enough float64) float64 {
 	width, longest, highest := strip.Width+strip.Gap, 0.0, 0.0
 	for _, p := range pieces {
 		for _, way := range p.Ways {
@@ -61,7 +61,7 @@ func byOrder(strip Strip, pieces []Piece) float64 {
 		}
 		o := ordered{copies: p.Copies, widest: math.Inf(1)}
 		for _, way := range p.Ways {
-			turn := profileOf(way, strip.Gap, cell)
+			turn := profileOf(way, strip.sections(way), cell)
 			if !slices.ContainsFunc(o.turns, func(other profile) bool { return slices.Equal(other.cells, turn.cells) }) {
 				o.turns = append(o.turns, turn)
 			}
@@ -77,7 +77,9 @@ func byOrder(strip Strip, pieces []Piece) float64 {
 			break
 		}
 		placings = placings.with(n, all[n], cell, width)
-		best = max(best, placings.shortestOrder(all[:n+1], states, strip.Reach))
+		if best = max(best, placings.shortestOrder(all[:n+1], states, strip.Reach)); best > enough {
+			break
+		}
 	}
 	return best
 }
@@ -100,15 +102,15 @@ func extent(ring orb.Ring) float64 {
 	return box.Max[0] - box.Min[0]
 }
 
-// profileOf an outline: the least of its sections in each cell, all its parts together.
-func profileOf(ring orb.Ring, gap, cell float64) profile {
+// profileOf an outline with its slabs: the least of its sections in each cell, all its
+// parts together.
+func profileOf(ring orb.Ring, slabs []slab, cell float64) profile {
 	out := profile{extent: extent(ring)}
 	left := ring.Bound().Min[0]
 	out.cells = make([]float64, max(1, int(math.Ceil(out.extent/cell))))
 	for i := range out.cells {
 		out.cells[i] = math.Inf(1)
 	}
-	slabs := sections(ring, gap)
 	for i := 0; i < len(slabs); {
 		all := slabs[i]
 		for i++; i < len(slabs) && slabs[i].x0 == all.x0; i++ {

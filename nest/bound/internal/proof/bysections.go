@@ -7,8 +7,8 @@ import (
 )
 
 // bySections is the bound described above. A gap widens the strip by half of
-// it on both sides, as it does the sections.
-func bySections(strip Strip, pieces []Piece) float64 {
+// it on both sides, as it does the sections. It may stop at one that is more than enough.
+func bySections(strip Strip, pieces []Piece, enough float64) float64 {
 	width := strip.Width + strip.Gap
 	cut := make([][][]slab, len(pieces))
 	var shares []float64
@@ -17,7 +17,7 @@ func bySections(strip Strip, pieces []Piece) float64 {
 			continue
 		}
 		for _, outline := range p.Outlines {
-			slabs := sections(outline, strip.Gap)
+			slabs := strip.sections(outline)
 			cut[i] = append(cut[i], slabs)
 			for _, s := range slabs {
 				shares = append(shares, s.first/width, s.last/width)
@@ -36,7 +36,9 @@ func bySections(strip Strip, pieces []Piece) float64 {
 				sum += float64(p.Copies) * p.Area / width
 			}
 		}
-		best = max(best, lengthen(sum, zones, d, width))
+		if best = max(best, lengthen(sum, zones, d, width)); best > enough {
+			break
+		}
 	}
 	return best
 }

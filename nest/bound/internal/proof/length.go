@@ -17,14 +17,33 @@
 // the pieces that cannot pass each other.
 package proof
 
+import "math"
+
 // Length returns a length that no layout can beat: the largest x of its
 // pieces is at least that.
-func Length(strip Strip, pieces []Piece) float64 {
+func Length(strip Strip, pieces []Piece) float64 { return lengthUpTo(strip, pieces, math.Inf(1)) }
+
+// Exceeds reports whether Length is more than a limit, and stops at the first proof.
+func Exceeds(strip Strip, pieces []Piece, limit float64) bool {
+	return lengthUpTo(strip, pieces, limit) > limit
+}
+
+// lengthUpTo is the Length, or any that is proven and more than enough.
+func lengthUpTo(strip Strip, pieces []Piece, enough float64) float64 {
 	best := 0.0
 	for _, p := range pieces {
 		best = max(best, p.Least)
 	}
-	best = max(best, bySections(strip, pieces), byPins(strip, pieces))
-	best = max(best, byOrder(strip, pieces))
-	return max(best, byQueue(strip, pieces))
+	for _, by := range []func() float64{
+		func() float64 { return bySections(strip, pieces, enough) },
+		func() float64 { return byPins(strip, pieces) },
+		func() float64 { return byOrder(strip, pieces, enough) },
+		func() float64 { return byQueue(strip, pieces) },
+	} {
+		if best > enough {
+			break
+		}
+		best = max(best, by())
+	}
+	return best
 }

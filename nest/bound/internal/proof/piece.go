@@ -48,6 +48,30 @@ type Strip struct {
 	// Reach is how far a piece may reach into another, or lie off its lattice.
 	Reach float64
 	Zones []orb.Ring
+	// Known are sections that were cut before, of outlines in the same memory; may be
+	// nil.
+	Known *Sections
+}
+
+// Sections remembers how outlines are cut, for strips of one gap and any width.
+type Sections struct {
+	gap float64
+	of  map[*orb.Point][]slab
+}
+
+// NewSections for strips of a gap.
+func NewSections(gap float64) *Sections { return &Sections{gap: gap, of: map[*orb.Point][]slab{}} }
+
+// sections of an outline, which is not empty.
+func (s Strip) sections(outline orb.Ring) []slab {
+	if s.Known == nil || s.Known.gap != s.Gap {
+		return sections(outline, s.Gap)
+	}
+	first := &outline[0]
+	if _, known := s.Known.of[first]; !known {
+		s.Known.of[first] = sections(outline, s.Gap)
+	}
+	return s.Known.of[first]
 }
 
 // Turned is a piece in one of its turns, in the frame of its reference point.
