@@ -1,5 +1,7 @@
 # make demo   build, then the demo job: plan, layouts and pieces in out/
 # make picture  the demo job's plan as the README shows it, testdata/plan.png
+# make screens  every screen of the page at three widths, light and dark, into
+#             out/screens, to be looked at (Debian: chromium)
 # make test   what the CI runs: vet and every test, on small samples
 # make check-long   the same tests on all that there is to try; it takes hours
 # make check-arm64   the golden drafts and layouts once more, built for arm64 and run
@@ -32,7 +34,7 @@ GOLDEN := nest/portable nest draft
 ARM64_JOBS := blouse bridesmaids princess trousers shirt velvet
 DEMO := testdata/blouse.yaml
 
-.PHONY: all build demo picture test check-long check-arm64 mutate faults bench lint clean
+.PHONY: all build demo picture screens test check-long check-arm64 mutate faults bench lint clean
 
 all: build
 
@@ -49,6 +51,9 @@ demo: build
 picture: build
 	bin/ellwand marker $(DEMO) --passes 300 -o out/plan.png --force
 	cp out/plan.png testdata/plan.png
+
+screens:
+	$(GO) test -count 1 -timeout 10m ./cmd/ellwand/page/browser -run TestScreens -args -screens $(CURDIR)/out/screens
 
 test:
 	$(GO) vet ./... $(TOOLS)

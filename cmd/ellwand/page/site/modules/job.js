@@ -4,7 +4,8 @@
 import { get, post, jobAddress, query } from './server.js';
 import { failed } from './say.js';
 
-const samePath = (a, b) => a && b && JSON.stringify(a) === JSON.stringify(b);
+// samePath says whether two paths lead to one place.
+export const samePath = (a, b) => a && b && JSON.stringify(a) === JSON.stringify(b);
 
 export class Job extends EventTarget {
   constructor(name) {

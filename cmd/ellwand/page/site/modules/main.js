@@ -76,6 +76,7 @@ function stepInto(to) {
   const first = shown === null;
   shown = { key, screen };
   header(to);
+  content.dataset.screen = to.step ?? (to.begin || 'begin');
   fill(content, screen.element);
   refresh();
   arriveAt(first);

@@ -92,25 +92,27 @@ export class PieceDrawing {
   }
 
   numbers(piece, seams, size) {
-    return seams.flatMap((seam) =>
-      seam.edges
-        .filter((at) => at.piece === piece.name)
-        .map((at) => {
-          const edge = piece.edges.find((one) => one.name === at.edge);
-          if (!edge) return null;
-          const [x, y] = halfway(edge.line);
-          return draw(
-            'g',
-            {
-              class: `number ${seam.sound ? '' : 'unsound'}`,
-              transform: `translate(${x} ${-y}) scale(${size})`,
-              'aria-hidden': 'true',
-            },
-            draw('circle', { r: 9 }),
-            draw('text', { y: 4 }, String(seam.number)),
-          );
-        }),
-    );
+    return seams
+      .filter((seam) => seam.number)
+      .flatMap((seam) =>
+        seam.edges
+          .filter((at) => at.piece === piece.name)
+          .map((at) => {
+            const edge = piece.edges.find((one) => one.name === at.edge);
+            if (!edge) return null;
+            const [x, y] = halfway(edge.line);
+            return draw(
+              'g',
+              {
+                class: `number ${seam.sound ? '' : 'unsound'}`,
+                transform: `translate(${x} ${-y}) scale(${size})`,
+                'aria-hidden': 'true',
+              },
+              draw('circle', { r: 9 }),
+              draw('text', { y: 4 }, String(seam.number)),
+            );
+          }),
+      );
   }
 
   mark(name) {

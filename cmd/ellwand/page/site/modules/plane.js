@@ -21,10 +21,44 @@ const short = (value) => Math.round(value * 100) / 100;
 export const pathOf = (points, closed = true) =>
   points.length ? `M${points.map(([x, y]) => `${short(x)} ${short(-y)}`).join('L')}${closed ? 'Z' : ''}` : '';
 
-// middle of a ring's box.
-export function middleOf(ring) {
+// isInside says whether a point lies in a ring.
+function isInside(ring, [x, y]) {
+  let inside = false;
+  for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
+    const [[ax, ay], [bx, by]] = [ring[i], ring[j]];
+    if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) inside = !inside;
+  }
+  return inside;
+}
+
+function edgeDistance([x, y], [ax, ay], [bx, by]) {
+  const [dx, dy] = [bx - ax, by - ay];
+  const along = dx || dy ? ((x - ax) * dx + (y - ay) * dy) / (dx * dx + dy * dy) : 0;
+  const t = Math.min(Math.max(along, 0), 1);
+  return Math.hypot(x - ax - t * dx, y - ay - t * dy);
+}
+
+const places = 9; // tried along each side of the box
+
+// roomiest place inside a ring, for its name: the one of a grid that lies farthest from
+// its rim, and how far that is.
+export function roomiest(ring) {
   const box = boxOf([ring]);
-  return [(box.left + box.right) / 2, (box.low + box.high) / 2];
+  let best = { at: [(box.left + box.right) / 2, (box.low + box.high) / 2], room: 0 };
+  for (let i = 1; i < places; i++) {
+    for (let j = 1; j < places; j++) {
+      const at = [
+        box.left + ((box.right - box.left) * i) / places,
+        box.low + ((box.high - box.low) * j) / places,
+      ];
+      if (!isInside(ring, at)) continue;
+      let room = Infinity;
+      for (let k = 0; k < ring.length; k++)
+        room = Math.min(room, edgeDistance(at, ring[k], ring[(k + 1) % ring.length]));
+      if (room > best.room) best = { at, room };
+    }
+  }
+  return best;
 }
 
 // halfway along a line, by its length.

@@ -3,12 +3,11 @@
 // layout improves, so that nothing flickers.
 
 import { draw, fill, set, write } from '../element.js';
-import { arrowPath, boxOf, middleOf, pathOf } from '../plane.js';
+import { arrowPath, boxOf, pathOf, roomiest } from '../plane.js';
 import { bare, term, word } from '../words.js';
 import { Ground } from './ground.js';
 
 const least = 220; // pixels of the width of a cloth
-const most = 520;
 
 export class ClothDrawing {
   constructor() {
@@ -46,10 +45,12 @@ export class ClothDrawing {
   scaleTo(layout, room) {
     const ends = layout.pieces.map((piece) => piece.at[0] + boxOf([piece.outline]).right);
     const end = Math.ceil((Math.max(layout.length_mm, 400, ...ends) + 120) / 200) * 200;
+    const most = Math.min(Math.max(innerHeight - 330, 360), 720);
     const rough = Math.min(Math.max(room / (end + 120), least / layout.width_mm), most / layout.width_mm);
     const side = 46 / rough;
     this.scale = Math.min(Math.max(room / (end + 2 * side), least / layout.width_mm), most / layout.width_mm);
     const margin = 44 / this.scale;
+    this.isLong = (end + 2 * margin) * this.scale > 900;
     this.frame = { end, margin, width: layout.width_mm };
     const [wide, high] = [end + 2 * margin, layout.width_mm + 2 * margin];
     set(this.picture, 'viewBox', `${-margin} ${-layout.width_mm - margin} ${wide} ${high}`);
@@ -89,6 +90,7 @@ export class ClothDrawing {
 class PieceOnCloth {
   constructor(id, hands) {
     this.id = id;
+    this.title = draw('title');
     this.outline = draw('path', { class: 'outline' });
     this.grain = draw('path', { class: 'grain' });
     this.name = draw('text', { class: 'name', 'aria-hidden': 'true' });
@@ -101,6 +103,7 @@ class PieceOnCloth {
     this.element = draw(
       'g',
       { class: 'piece', tabindex: 0, role: 'button', 'aria-pressed': 'false', ...hands(id) },
+      this.title,
       this.outline,
       this.grain,
       this.name,
@@ -116,22 +119,32 @@ class PieceOnCloth {
     this.shown = key;
     this.reshape(piece.outline, piece.grain, pixel);
     write(this.name, nameOf(piece));
+    write(this.title, nameOf(piece));
     const isHeld = piece.locked || piece.by_hand;
     this.element.classList.toggle('held', Boolean(isHeld));
     set(this.pin, 'visibility', isHeld ? null : 'hidden');
   }
 
-  // reshape it, turned another way.
+  // reshape it, turned another way. The name stands where there is most room for it.
   reshape(outline, grain, pixel) {
     const box = boxOf([outline]);
-    const [x, y] = middleOf(outline);
+    const [wide, high] = [box.right - box.left, box.high - box.low];
+    const {
+      at: [x, y],
+      room,
+    } = roomiest(outline);
+    const isSmall = Math.max(wide, high) < 46 * pixel || room < 7 * pixel;
+    const size = Math.min(12.5 * pixel, Math.max(9 * pixel, Math.max(wide, high) / 9));
     set(this.outline, 'd', pathOf(outline));
-    set(this.grain, 'd', grain ? arrowPath(grain, 9 * pixel) : '');
-    const isTall = box.high - box.low > 1.5 * (box.right - box.left);
-    const size = Math.min(12 * pixel, Math.max(box.right - box.left, box.high - box.low) / 8);
+    set(this.grain, 'd', grain && !isSmall ? arrowPath(grain, 9 * pixel) : '');
     set(this.name, 'font-size', size);
-    set(this.name, 'transform', `translate(${x} ${-y}) ${isTall ? 'rotate(-90)' : ''}`);
-    set(this.pin, 'transform', `translate(${x} ${-y - 14 * pixel}) scale(${pixel})`);
+    set(this.name, 'visibility', isSmall ? 'hidden' : null);
+    set(
+      this.name,
+      'transform',
+      `translate(${x} ${-y}) ${high > 1.5 * wide ? 'rotate(-90)' : ''} translate(0 ${-3 * pixel})`,
+    );
+    set(this.pin, 'transform', `translate(${x} ${-y + 9 * pixel}) scale(${pixel})`);
   }
 
   move([x, y]) {

@@ -1,7 +1,7 @@
 // The lay as a list: the same pieces, to be walked and moved by keys, and the panel of
 // the piece in hand.
 
-import { el, fill, set, write } from '../element.js';
+import { el, set, write } from '../element.js';
 import { entry } from '../choose.js';
 import { bare, length, millimetres, word } from '../words.js';
 import { labelOf, nameOf } from './cloth.js';
@@ -118,5 +118,3 @@ export class PiecePanel {
     this.turnButton.disabled = (piece.turns ?? []).length < 2;
   }
 }
-
-export { fill };

@@ -3,7 +3,7 @@
 
 import { el, fill, write } from '../element.js';
 import { choose, entry, pickOne } from '../choose.js';
-import { get, post, picture } from '../server.js';
+import { get, listen, post, picture } from '../server.js';
 import { failed, say } from '../say.js';
 import { sent, term, typed, word } from '../words.js';
 import { jobCards } from './cards.js';
@@ -61,10 +61,19 @@ export function begin() {
     jobs,
   );
   const stop = new AbortController();
-  get('/api/folder', stop.signal)
-    .then((folder) => jobCards(jobs, folder))
-    .catch(failed);
-  return { element, leave: () => stop.abort() };
+  const read = () =>
+    get('/api/folder', stop.signal)
+      .then((folder) => jobCards(jobs, folder))
+      .catch(failed);
+  read();
+  const events = listen('jobs', read);
+  return {
+    element,
+    leave: () => {
+      stop.abort();
+      events.close();
+    },
+  };
 }
 
 // Asked is the question: garment, body, width of the cloth; and its answer.

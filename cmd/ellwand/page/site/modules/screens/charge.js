@@ -2,7 +2,8 @@
 // client sees it, with its figures edited beside it.
 
 import { el, fill } from '../element.js';
-import { Faults, Field } from '../field.js';
+import { Faults, Field, labelOf } from '../field.js';
+import { samePath } from '../job.js';
 import { get, jobAddress } from '../server.js';
 import { length, term, typed, word } from '../words.js';
 import { nextStep } from './next.js';
@@ -47,29 +48,32 @@ class Charge {
     this.readAll();
   }
 
-  // place the fields that make up the price.
+  // place the fields that make up the price: those that a quote usually has, and all
+  // others that are there.
   place() {
-    const known = this.job
-      .fields('quote')
-      .filter((field) => field.path.length === 2 || field.path[1] === 'tax');
-    const prices = this.job
-      .fields('cloths')
-      .filter(
-        (field) =>
-          ['price', 'fibre', 'step', 'safety'].includes(field.path[2]) ||
-          (field.path[2] === 'offers' && field.path[4] === 'price'),
-      );
-    const making = this.job.fields('garments').filter((field) => field.path[2] === 'making');
+    const { cloths = [] } = this.job.state;
+    const garments = this.job
+      .fields('garments')
+      .filter((field) => field.path.length === 3 && field.path[2] === 'name');
     const paths = [
       ['currency'],
-      ...prices.map((field) => field.path),
-      ...making.map((field) => field.path),
-      ...known.map((field) => field.path),
+      ...cloths.flatMap(({ index }) =>
+        ['price', 'fibre', 'step', 'safety'].map((key) => ['cloths', index, key]),
+      ),
+      ...garments.map((field) => ['garments', field.path[1], 'making', 'hours']),
+      ...['rate', 'margin', 'deposit', 'number', 'valid_days'].map((key) => ['quote', key]),
+      ['quote', 'tax', 'name'],
+      ['quote', 'tax', 'rate'],
     ];
-    const key = JSON.stringify(paths);
+    const given = ['quote', 'cloths', 'garments']
+      .flatMap((key) => this.job.fields(key))
+      .filter(isPrice)
+      .map((field) => field.path);
+    const all = [...paths, ...given.filter((path) => !paths.some((other) => samePath(other, path)))];
+    const key = JSON.stringify(all);
     if (key === this.placed) return;
     this.placed = key;
-    this.fields = paths.map((path) => new Field(this.job, path, { label: this.labelled(path) }));
+    this.fields = all.map((path) => new Field(this.job, path, { label: this.labelled(path) }));
     fill(
       this.inputs,
       this.fields.map((field) => field.element),
@@ -77,7 +81,7 @@ class Charge {
   }
 
   labelled(path) {
-    const label = term(path.at(-1), 'label');
+    const label = labelOf(path);
     if (path[0] === 'cloths')
       return word('of what', {
         what: label,
@@ -265,4 +269,11 @@ class Charge {
       ),
     ];
   }
+}
+
+// isPrice says that a field that is given belongs to the price.
+function isPrice({ path, value }) {
+  if (!value) return false;
+  if (path[0] === 'quote') return !['date', 'valid_until'].includes(path.at(-1));
+  return ['offers', 'notions', 'making'].includes(path[2]);
 }

@@ -2,7 +2,7 @@
 
 import { el, fill } from '../element.js';
 import { entry, pickOne } from '../choose.js';
-import { get, picture, post } from '../server.js';
+import { get, listen, picture, post } from '../server.js';
 import { failed, say } from '../say.js';
 import { date, sent, term, typed, word } from '../words.js';
 
@@ -28,7 +28,8 @@ const measures = [
 
 export function clients() {
   const screen = new Clients();
-  return { element: screen.element };
+  const events = listen('jobs', () => {});
+  return { element: screen.element, leave: () => events.close() };
 }
 
 class Clients {

@@ -2,7 +2,7 @@
 
 import { el } from '../element.js';
 import { entry, pickOne } from '../choose.js';
-import { get, post } from '../server.js';
+import { get, listen, post } from '../server.js';
 import { failed } from '../say.js';
 import { sent, term, word } from '../words.js';
 import { gallery } from './begin.js';
@@ -57,5 +57,6 @@ export function clothFirst() {
       el('p', { class: 'buttons' }, el('button', { class: 'main' }, word('is it enough'))),
     ),
   );
-  return { element };
+  const events = listen('jobs', () => {});
+  return { element, leave: () => events.close() };
 }

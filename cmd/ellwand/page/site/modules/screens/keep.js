@@ -1,7 +1,7 @@
 // Keeping: the history that can be gone back in, and the job's own file.
 
-import { el, fill, write } from '../element.js';
-import { Faults } from '../field.js';
+import { el, fill } from '../element.js';
+import { Faults, labelOf } from '../field.js';
 import { moment, term, word } from '../words.js';
 import { post } from '../server.js';
 import { failed, say } from '../say.js';
@@ -16,7 +16,7 @@ class Keep {
     this.job = job;
     this.faults = new Faults(job);
     this.list = el('ol', { class: 'history', reversed: true });
-    this.text = el('pre', { tabindex: 0, role: 'region', 'aria-label': word('keep.file') });
+    this.text = el('textarea', { rows: 24, spellcheck: 'false', 'aria-label': word('keep.file') });
     this.back = el('button', { type: 'button', click: () => job.act({ undo: {} }) }, word('undo'));
     this.forth = el('button', { type: 'button', click: () => job.act({ redo: {} }) }, word('redo'));
     this.element = el(
@@ -34,7 +34,13 @@ class Keep {
       ),
       el('h2', {}, word('keep.history')),
       this.list,
-      el('details', {}, el('summary', {}, word('keep.file')), this.text),
+      el(
+        'details',
+        { open: job.state.sound === false ? true : null },
+        el('summary', {}, word('keep.file')),
+        this.text,
+        el('p', {}, el('button', { type: 'button', click: () => this.write() }, word('keep.write'))),
+      ),
     );
   }
 
@@ -43,7 +49,7 @@ class Keep {
     this.faults.refresh();
     this.back.disabled = !can.undo;
     this.forth.disabled = !can.redo;
-    write(this.text, text);
+    if (document.activeElement !== this.text) this.text.value = text;
     const key = JSON.stringify(history);
     if (key === this.shown) return;
     this.shown = key;
@@ -54,28 +60,37 @@ class Keep {
         .map((one) =>
           el(
             'li',
-            {},
+            { 'aria-current': one.now ? 'step' : null },
             el('span', {}, this.what(one)),
             ' ',
             el('time', { datetime: one.when, class: 'notes' }, moment(one.when)),
             ' ',
-            el(
-              'button',
-              { type: 'button', class: 'plain', click: () => this.restore(one) },
-              word('go back here'),
-            ),
+            one.now
+              ? el('em', {}, word('here'))
+              : el(
+                  'button',
+                  { type: 'button', class: 'plain', click: () => this.restore(one) },
+                  word('go back here'),
+                ),
           ),
         ),
     );
   }
 
-  what({ what, path, value }) {
-    if (path) return word('history.set', { what: term(path.at(-1), 'label'), value: value ?? '' });
-    return term(what, 'history');
+  // what a step changed: the field by its label, or the kind of the change.
+  what({ kind, path }) {
+    const keys = (path ?? '').split(/[.[\]]+/).filter((key) => key && !/^\d+$/.test(key));
+    if (!keys.length) return term(kind, 'history');
+    return word('history.of', { kind: term(kind, 'history'), what: labelOf(keys) });
   }
 
-  restore({ revision }) {
-    this.job.act({ restore: { revision } }).then(() => say(word('went back')));
+  restore({ step }) {
+    this.job.act({ restore: { step } }).then(() => say(word('went back')));
+  }
+
+  // write the whole file anew, as it stands in the box.
+  write() {
+    this.job.act({ text: this.text.value }).then(() => say(word('changed')));
   }
 
   async copy() {

@@ -2,7 +2,6 @@
 // it is looked at, and moved by hand.
 
 import { el, fill, write } from '../element.js';
-import { address } from '../address.js';
 import { Faults } from '../field.js';
 import { ClothDrawing } from '../lay/cloth.js';
 import { Hand } from '../lay/hand.js';
@@ -11,6 +10,7 @@ import { jobAddress, post } from '../server.js';
 import { failed, say } from '../say.js';
 import { layKey } from '../job.js';
 import { term, typed, word } from '../words.js';
+import { LayTabs } from './laytabs.js';
 import { nextStep } from './next.js';
 
 export function lay(job, rest) {
@@ -45,7 +45,7 @@ class Lay {
   }
 
   build() {
-    this.tabs = el('nav', { class: 'tabs', 'aria-label': word('lay.tabs') });
+    this.tabs = new LayTabs(this.job);
     this.faults = new Faults(this.job);
     this.amount = el('p', { class: 'amount' });
     this.sentence = el('p', { class: 'sentence' });
@@ -61,10 +61,14 @@ class Lay {
       { class: 'sheet wide' },
       el('h1', {}, word('lay.title')),
       this.faults.element,
-      this.tabs,
+      this.tabs.element,
       el('div', { class: 'said' }, this.amount, el('div', {}, this.sentence, this.progress, this.wrong)),
-      this.room,
-      el('div', { class: 'underCloth' }, this.buttons(), this.panel.element),
+      el(
+        'div',
+        { class: 'bench' },
+        this.room,
+        el('div', { class: 'besideCloth' }, this.buttons(), this.panel.element),
+      ),
       this.list.element,
       nextStep(this.job, 'charge'),
     );
@@ -109,97 +113,31 @@ class Lay {
   }
 
   // arrive at a lay that the address names, or at the first.
-  arrive([cloth, width, way]) {
-    const all = this.all();
-    const found =
-      all.find((one) => one.cloth === cloth && one.width === width && one.lay === way) ??
-      all.find((one) => one.chosen) ??
-      all[0];
+  arrive(rest) {
+    const found = this.tabs.named(rest);
     if (this.lay && found && layKey(found) !== layKey(this.lay)) this.stop();
-    this.lay = found && { cloth: found.cloth, width: found.width, lay: found.lay };
+    this.lay = found;
     this.picked = null;
     this.searchedFor = null;
     this.refresh();
   }
 
-  all() {
-    return (this.job.state.cloths ?? []).flatMap((cloth) =>
-      cloth.widths.flatMap((width) =>
-        width.lays.map((name) => ({
-          cloth: cloth.name,
-          width: width.width,
-          label: width.label,
-          lay: name,
-          chosen: name === width.chosen,
-          buy: name === width.chosen ? width.buy : '',
-        })),
-      ),
-    );
-  }
-
   refresh() {
     this.faults.refresh();
-    if (!this.lay) {
-      this.arriveLater();
-      return;
-    }
-    this.refreshTabs();
+    if (!this.lay) this.lay = this.tabs.named();
+    if (!this.lay) return;
+    this.tabs.show(this.lay);
     this.back.disabled = !this.job.state.can?.undo;
     this.forth.disabled = !this.job.state.can?.redo;
     if (this.searchedFor !== this.job.state.revision) this.search('usual');
     this.refreshLayout();
   }
 
-  arriveLater() {
-    if (this.all().length) this.arrive([]);
-  }
-
-  refreshTabs() {
-    const all = this.all();
-    const amountOf = (one) => this.job.layouts.get(layKey(one))?.buy ?? one.buy;
-    const key = JSON.stringify([this.lay, all.map((one) => [layKey(one), amountOf(one)])]);
-    if (key === this.tabbed) return;
-    this.tabbed = key;
-    const focused = this.tabs.contains(document.activeElement)
-      ? document.activeElement.getAttribute('href')
-      : null;
-    const cloths = [...new Set(all.map((one) => one.cloth))];
-    fill(
-      this.tabs,
-      cloths.map((cloth) => [
-        el('h2', {}, term(cloth, 'cloth')),
-        el(
-          'ul',
-          {},
-          all
-            .filter((one) => one.cloth === cloth)
-            .map((one) =>
-              el(
-                'li',
-                {},
-                el(
-                  'a',
-                  {
-                    href: address(this.job.name, 'lay', one.cloth, one.width, one.lay),
-                    'aria-current': layKey(one) === layKey(this.lay) ? 'page' : null,
-                  },
-                  el('span', {}, `${typed(one.label)}, ${term(one.lay)}`),
-                  el('strong', {}, typed(amountOf(one) ?? '')),
-                ),
-              ),
-            ),
-        ),
-      ]),
-    );
-    if (focused)
-      [...this.tabs.querySelectorAll('a')].find((link) => link.getAttribute('href') === focused)?.focus();
-  }
-
   refreshLayout() {
     if (!this.lay || this.hand.held) return;
     const layout = this.job.layout(this.lay);
     this.room.classList.toggle('empty', !layout);
-    this.refreshTabs();
+    this.tabs.show(this.lay);
     if (!layout) {
       write(this.amount, '');
       write(this.sentence, word('laying'));
@@ -208,6 +146,7 @@ class Lay {
     this.cloth.show(layout, this.job.state.units, this.room.clientWidth || 800, (id) =>
       this.hand.listeners(id),
     );
+    this.room.classList.toggle('long', this.cloth.isLong);
     this.list.show(layout, this.job.state.units);
     this.showAmount(layout);
     this.pick(this.picked);
@@ -248,7 +187,7 @@ class Lay {
   }
 
   ended(done) {
-    write(this.progress, typed(done.sentence ?? ''));
+    write(this.progress, '');
     this.stopping.hidden = true;
     say(done.sentence ?? word('laid'));
     this.refreshLayout();
@@ -271,7 +210,8 @@ class Lay {
     try {
       await post(jobAddress(this.job.name, 'lay'), { ...this.lay, effort });
     } catch (fault) {
-      failed(fault);
+      if (!fault.status) return failed(fault);
+      write(this.sentence, fault.message);
     }
   }
 

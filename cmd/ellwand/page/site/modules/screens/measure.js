@@ -65,7 +65,7 @@ class Measure {
       ),
       nextStep(job, 'pieces'),
     );
-    this.show(this.body[0]?.path.at(-1));
+    this.show((this.firstNeeded ?? this.body[0])?.path.at(-1));
   }
 
   all() {
@@ -79,6 +79,7 @@ class Measure {
       return known.value !== '' || known.derived !== '' || field.noted?.includes('fault');
     };
     const needed = this.body.filter(isNeeded);
+    this.firstNeeded ??= needed[0];
     fill(
       this.needed,
       needed.map((field) => field.element),

@@ -2,13 +2,14 @@
 
 import { el } from '../element.js';
 import { entry, pickOne } from '../choose.js';
-import { post } from '../server.js';
+import { listen, post } from '../server.js';
 import { failed } from '../say.js';
 import { sent, term, word } from '../words.js';
 
 export function pattern() {
   const screen = new Pattern();
-  return { element: screen.element };
+  const events = listen('jobs', () => {});
+  return { element: screen.element, leave: () => events.close() };
 }
 
 class Pattern {

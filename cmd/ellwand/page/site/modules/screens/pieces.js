@@ -1,8 +1,8 @@
 // Drafting: the pieces as they come out, what is sewn to what, and the allowances.
 
 import { el, fill } from '../element.js';
-import { Faults, Field, labelOf } from '../field.js';
-import { term, word } from '../words.js';
+import { Faults, Field } from '../field.js';
+import { term, typed, word } from '../words.js';
 import { PieceDrawing } from '../piece.js';
 import { GarmentOptions } from './options.js';
 import { nextStep } from './next.js';
@@ -84,6 +84,7 @@ class Pieces {
       'div',
       { class: 'panel', keydown: (event) => event.key === 'Escape' && close() },
       field.element,
+      this.seamsAt(drawing.piece.name, edge.name),
       el('p', { class: 'notes' }, word('allowance.all', { edge: term(edge.name, 'edge') })),
       el('button', { type: 'button', click: close }, word('done')),
     );
@@ -93,36 +94,53 @@ class Pieces {
     field.control.select();
   }
 
-  // numbers of the seams that are told of, as they stand on the edges.
-  numbers() {
-    return (this.job.state.truing ?? []).map((seam, i) => ({ ...seam, number: i + 1 }));
+  // seamsAt an edge of a piece: what is said of how they match.
+  seamsAt(piece, edge) {
+    const seams = (this.job.state.truing ?? []).filter((seam) =>
+      seam.edges?.some((at) => at.piece === piece && at.edge === edge),
+    );
+    return seams.length > 0 && el('ul', {}, seams.map(seamLine));
   }
 
+  // numbers of the seams that are told of, as they stand on the edges.
+  numbers() {
+    let number = 0;
+    return (this.job.state.truing ?? []).map((seam) => ({ ...seam, number: seam.sound ? 0 : ++number }));
+  }
+
+  // refreshTruing tells what does not match at once, and the rest when it is asked for.
   refreshTruing() {
     const seams = this.numbers();
     const key = JSON.stringify(seams);
     if (key === this.told) return;
     this.told = key;
+    const sound = seams.filter((seam) => seam.sound);
+    const unsound = seams.filter((seam) => !seam.sound);
+    const isOpen = this.truing.querySelector('details')?.open ?? false;
     fill(
       this.truing,
       seams.length > 0 && el('h2', {}, word('truing.title')),
-      el(
-        'ol',
-        {},
-        seams.map((seam) =>
-          el(
-            'li',
-            { class: seam.sound ? 'sound' : 'unsound' },
-            el('strong', {}, term(seam.seam, 'edge')),
-            ' ',
-            el('span', { class: 'verdict' }, seam.sound ? word('truing.sound') : word('truing.unsound')),
-            el('span', { class: 'notes' }, seam.sentence),
-          ),
+      unsound.length > 0 && el('ol', {}, unsound.map(seamLine)),
+      sound.length > 0 &&
+        el(
+          'details',
+          { open: isOpen },
+          el('summary', {}, word('truing.match', { n: sound.length })),
+          el('ul', {}, sound.map(seamLine)),
         ),
-      ),
     );
   }
 }
+
+const seamLine = (seam) =>
+  el(
+    'li',
+    { class: seam.sound ? 'sound' : 'unsound', value: seam.sound ? null : seam.number },
+    el('strong', {}, term(seam.seam, 'edge')),
+    ' ',
+    el('span', { class: 'verdict' }, typed(seam.verdict)),
+    el('span', { class: 'notes' }, typed(seam.sentence)),
+  );
 
 // scaleOf the drawings: pixels for a millimetre, so that the largest piece has its room.
 function scaleOf(all) {
@@ -133,5 +151,3 @@ function scaleOf(all) {
   });
   return sizes.length ? 1 / Math.max(...sizes) : 1;
 }
-
-export { labelOf };

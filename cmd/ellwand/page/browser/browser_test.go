@@ -1,0 +1,145 @@
+// Package browser tests the page in a real browser: Debian's chromium, where it is
+// installed. Nothing waits for a clock: what is waited for is said in the words of the
+// page.
+package browser
+
+import (
+	"cmp"
+	"context"
+	"errors"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/page"
+)
+
+// patience is how long a condition of the page may take before a test gives up; it is
+// far longer than any takes.
+const patience = 60 * time.Second
+
+var (
+	once    sync.Once
+	browser context.Context
+)
+
+// flags of the browser: without a screen, and without asking anything of the network.
+func flags(program string) []chromedp.ExecAllocatorOption {
+	return append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(program), chromedp.NoSandbox,
+		chromedp.DisableGPU, chromedp.NoFirstRun, chromedp.Flag("disable-quic", true),
+		chromedp.Flag("disable-background-networking", true), chromedp.Flag("disable-component-update", true),
+		chromedp.Flag("disable-sync", true), chromedp.Flag("lang", "en"))
+}
+
+// started is the browser that all tests share; without one they are skipped.
+func started(t *testing.T) context.Context {
+	t.Helper()
+	program, err := exec.LookPath("chromium")
+	if err != nil {
+		t.Skip("chromium is not installed")
+	}
+	once.Do(func() {
+		allocator, _ := chromedp.NewExecAllocator(context.Background(), flags(program)...)
+		browser, _ = chromedp.NewContext(allocator)
+		require.NoError(t, chromedp.Do(browser))
+	})
+	return browser
+}
+
+func TestMain(m *testing.M) {
+	status := m.Run()
+	if browser != nil {
+		_ = chromedp.Cancel(browser)
+	}
+	os.Exit(status)
+}
+
+// visitor is a reader of the page in a browser of her own.
+type visitor struct {
+	*testing.T
+	tab    context.Context
+	folder string
+}
+
+// look of a visitor's screen.
+type look struct {
+	wide, high int64
+	dark       bool
+	touch      bool
+	language   string
+}
+
+var usual = look{wide: 1440, high: 900}
+
+// visit opens the page of a folder with these jobs, each a file of testdata.
+func visit(t *testing.T, l look, jobs ...string) *visitor {
+	t.Helper()
+	shared := started(t)
+	folder := t.TempDir()
+	for _, name := range jobs {
+		text, err := os.ReadFile(filepath.Join("../../../../testdata", name))
+		require.NoError(t, err)
+		require.NoError(t, os.WriteFile(filepath.Join(folder, name), text, 0o644))
+	}
+	tab, _ := chromedp.NewContext(shared, chromedp.WithNewBrowserContext())
+	require.NoError(t, chromedp.Do(tab))
+	ctx, cancel := context.WithTimeout(tab, patience)
+	t.Cleanup(func() { cancel(); _ = chromedp.Cancel(tab) })
+	v := &visitor{t, ctx, folder}
+	require.NoError(t, l.put(ctx))
+	v.do(chromedp.Navigate(serve(t, folder)))
+	v.until(`document.querySelector('main h1')`)
+	return v
+}
+
+// put the browser into the look.
+func (l look) put(ctx context.Context) error {
+	scheme := "light"
+	if l.dark {
+		scheme = "dark"
+	}
+	_, sized := chromedp.Call(ctx, emulation.SetDeviceMetricsOverride, emulation.SetDeviceMetricsOverrideParams{
+		Width: l.wide, Height: l.high, DeviceScaleFactor: 1,
+	})
+	_, coloured := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{
+		Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: scheme}},
+	})
+	_, touched := chromedp.Call(ctx, emulation.SetTouchEmulationEnabled, emulation.SetTouchEmulationEnabledParams{
+		Enabled: l.touch, MaxTouchPoints: 1,
+	})
+	_, spoken := chromedp.Call(ctx, emulation.SetUserAgentOverride, emulation.SetUserAgentOverrideParams{
+		UserAgent: "test of the page", AcceptLanguage: cmp.Or(l.language, "en"),
+	})
+	return errors.Join(sized, coloured, touched, spoken)
+}
+
+// serve the page of a folder until the test ends; the address is the one that is opened.
+func serve(t *testing.T, folder string) string {
+	t.Helper()
+	ctx, cancel := context.WithCancel(context.Background())
+	opened := make(chan string, 1)
+	ended := make(chan error, 1)
+	go func() {
+		ended <- page.Serve(ctx, page.Options{
+			Folder: folder, Stay: true, Search: app.Search{Passes: 20, Seed: 1},
+			Opened: func(address string) { opened <- address },
+		})
+	}()
+	t.Cleanup(func() { cancel(); require.NoError(t, <-ended) })
+	select {
+	case address := <-opened:
+		return address
+	case err := <-ended:
+		ended <- nil
+		require.NoError(t, err)
+		return ""
+	}
+}

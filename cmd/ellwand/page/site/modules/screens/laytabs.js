@@ -1,0 +1,93 @@
+// The lays of a job to choose from: first the cloths in their widths, each with its
+// amount; then the ways of laying the one that is looked at.
+
+import { el, fill } from '../element.js';
+import { address } from '../address.js';
+import { layKey } from '../job.js';
+import { term, typed, word } from '../words.js';
+
+export class LayTabs {
+  constructor(job) {
+    this.job = job;
+    this.widths = el('nav', { class: 'tabs', 'aria-label': word('lay.widths') });
+    this.ways = el('nav', { class: 'tabs ways', 'aria-label': word('lay.ways') });
+    this.element = el('div', {}, this.widths, this.ways);
+  }
+
+  // all lays that may be looked at.
+  all() {
+    return (this.job.state.cloths ?? []).flatMap((cloth) =>
+      cloth.widths.flatMap((width) =>
+        width.lays.map((lay) => ({
+          cloth: cloth.name,
+          width: width.width,
+          label: width.label,
+          lay,
+          chosen: lay === width.chosen,
+          buy: lay === width.chosen ? width.buy : '',
+        })),
+      ),
+    );
+  }
+
+  // named lay, or else the one that is chosen, or the first.
+  named([cloth, width, lay] = []) {
+    const all = this.all();
+    const isNamed = (one) => one.cloth === cloth && one.width === width && one.lay === lay;
+    const found = all.find(isNamed) ?? all.find((one) => one.chosen) ?? all[0];
+    return found && { cloth: found.cloth, width: found.width, lay: found.lay };
+  }
+
+  show(lay) {
+    const all = this.all();
+    const buy = (one) => this.job.layouts.get(layKey(one))?.buy ?? one.buy ?? '';
+    const key = JSON.stringify([lay, all.map((one) => [layKey(one), buy(one)])]);
+    if (key === this.shown) return;
+    this.shown = key;
+    const isSpot = (one, other) => one.cloth === other.cloth && one.width === other.width;
+    const first = all.filter((one, i) => all.findIndex((other) => isSpot(one, other)) === i);
+    this.links(
+      this.widths,
+      first,
+      (one) => isSpot(one, lay),
+      (one) => {
+        const target = isSpot(one, lay)
+          ? lay
+          : (all.find((other) => isSpot(one, other) && other.chosen) ?? one);
+        return { target, text: `${term(one.cloth, 'cloth')}, ${typed(one.label)}`, amount: buy(target) };
+      },
+    );
+    this.links(
+      this.ways,
+      all.filter((one) => isSpot(one, lay)),
+      (one) => one.lay === lay.lay,
+      (one) => ({ target: one, text: term(one.lay), amount: buy(one) }),
+    );
+  }
+
+  links(nav, lays, isCurrent, about) {
+    const focused = nav.contains(document.activeElement) ? document.activeElement.getAttribute('href') : null;
+    fill(
+      nav,
+      el(
+        'ul',
+        {},
+        lays.map((one) => {
+          const { target, text, amount } = about(one);
+          const href = address(this.job.name, 'lay', target.cloth, target.width, target.lay);
+          return el(
+            'li',
+            {},
+            el(
+              'a',
+              { href, 'aria-current': isCurrent(one) ? 'page' : null },
+              el('span', {}, text),
+              amount && el('strong', {}, typed(amount)),
+            ),
+          );
+        }),
+      ),
+    );
+    if (focused) [...nav.querySelectorAll('a')].find((link) => link.getAttribute('href') === focused)?.focus();
+  }
+}
