@@ -22,6 +22,8 @@ type Drawing struct {
 	// Pieces in the order of the file: a piece is chosen by its number, from 1.
 	Pieces []Piece
 	Notes  []Note
+	// Overview is the drawing as a whole; nil where there is nothing to choose.
+	Overview *Overview
 }
 
 // Piece is an outline with what lies in it. What the file does not say is left at its

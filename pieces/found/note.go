@@ -33,14 +33,19 @@ const (
 	UnitAssumed                     // the file's unit is What
 	ChordsKept                      // curves are drawn by chords, Size at most
 	Untold                          // the file says What, which is not understood
-	Joined                          // sheets or pages were joined
-	ScaleChecked                    // a test square was measured: What, Size
+	Joined                          // sheets or pages were joined: Count of them, as What
+	ScaleChecked                    // a test square of What measures Size, and is kept
+	ScaleSet                        // a test square of What measured Size, and was brought to its size
 	MirrorOpened                    // a half piece was opened to a whole one
 	SewLineKept                     // the sew line keeps no even distance on Count edges
 	NotchMoved                      // notches lay off the outline, by Size at most
 	NotchLost                       // notches lay too far from the outline
 	MaterialAsCloth                 // the material What is taken for the cloth's name
 	RenamedTwin                     // another piece had the name What
+	DashesJoined                    // strokes that are dashes of lines were joined to Count lines
+	SharedTaken                     // Count stretches were taken from lines of other kinds
+	KindsMixed                      // lines of Count kinds were taken all together
+	PixelsAssumed                   // the size of the file is in pixels, 96 to the inch
 )
 
 // TooMuch is the refusal of a file that holds more than is read.
@@ -89,6 +94,8 @@ type Options struct {
 	// Smooth asks for smooth lines through the curve points of outlines that are
 	// drawn by chords.
 	Smooth bool
+	// View says which part of the drawing counts.
+	View View
 }
 
 // NeedUnit is the refusal of a file that does not say its unit.

@@ -52,6 +52,7 @@ var readers = map[string]string{
 	"pieces/pdfin":             "the text of PDF files",
 	"pieces/svgin":             "the text of SVG files",
 	"pieces/seams/called.go":   "the names of seams: the one place",
+	"pieces/tidy":              "the labels of sheets, and names of layers and lines in drawings",
 	"pieces/text/text.go":      "any text, to make it clean",
 }
 

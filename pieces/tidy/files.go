@@ -1,0 +1,52 @@
+package tidy
+
+import (
+	"bytes"
+	"errors"
+
+	"ellwand/pieces/found"
+	"ellwand/pieces/pdfin"
+	"ellwand/pieces/svgin"
+)
+
+// IsSVG says by how a file begins that it is a drawing in SVG.
+func IsSVG(beginning []byte) bool {
+	text := bytes.TrimLeft(bytes.TrimPrefix(beginning, []byte("\xef\xbb\xbf")), " \t\r\n")
+	return bytes.HasPrefix(text, []byte("<")) && bytes.Contains(text, []byte("<svg"))
+}
+
+// IsPDF says by how a file begins that it is a PDF file.
+func IsPDF(beginning []byte) bool {
+	return bytes.Contains(beginning[:min(len(beginning), 1024)], []byte("%PDF-"))
+}
+
+// SVG reads the pattern in a drawing in SVG. The errors are *found.NeedUnit,
+// *found.TooMuch, or say what to do.
+func SVG(data []byte, o found.Options) (found.Drawing, error) {
+	lines, err := svgin.Lines(data, o)
+	if err != nil {
+		return found.Drawing{}, err
+	}
+	if lines.Unsized && o.Unit == 0 {
+		box := lines.Pages[0].Box
+		return found.Drawing{}, &found.NeedUnit{Across: box.Max[0] / svgin.Pixel, Up: box.Max[1] / svgin.Pixel}
+	}
+	if len(lines.Lines) == 0 && lines.Pictures > 0 {
+		return found.Drawing{}, errors.New("the drawing holds pictures of dots and no lines; trace it as a photo or scan")
+	}
+	out, err := Drawing(lines, o)
+	if err == nil && lines.InPixels && o.Unit == 0 {
+		out.Notes = append(out.Notes, found.Note{Kind: found.PixelsAssumed, Count: 1})
+	}
+	return out, err
+}
+
+// PDF reads the pattern on the pages of a PDF file. The errors are *found.TooMuch, or say
+// what to do.
+func PDF(data []byte, o found.Options) (found.Drawing, error) {
+	lines, err := pdfin.Lines(data, o)
+	if err != nil {
+		return found.Drawing{}, err
+	}
+	return Drawing(lines, o)
+}

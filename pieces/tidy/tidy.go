@@ -1,0 +1,157 @@
+// Package tidy makes out the pattern in a drawing as people draw them: sheets that go
+// beside each other, dashes drawn stroke by stroke, lines that several sizes share,
+// words drawn as outlines, a square to check the print by.
+package tidy
+
+import (
+	"errors"
+	"regexp"
+	"slices"
+
+	"ellwand/pieces/found"
+	"ellwand/pieces/linework"
+)
+
+// usualGap, mm, up to which ends of lines are joined [source.OwnChoice].
+const usualGap = 0.5
+
+// Drawing of the lines of a file: the part that the view of the options says, joined to
+// outlines. The errors say what to do; of files that hold too much they are
+// *found.TooMuch.
+func Drawing(from linework.Drawing, o found.Options) (found.Drawing, error) {
+	from, notes := scale(from, o.View)
+	d, err := plane(from, o.View)
+	if err != nil {
+		return found.Drawing{}, err
+	}
+	d.notes = append(notes, d.notes...)
+	d.Lines = withoutLettering(d.Lines)
+	if len(d.Lines) == 0 {
+		return found.Drawing{}, errors.New("there are no lines in it; if it holds pictures, trace it as a photo or scan")
+	}
+	lines, joined := dashes(d.Lines)
+	if joined > 0 {
+		d.notes = append(d.notes, found.Note{Kind: found.DashesJoined, Count: joined})
+	}
+	all, of := kinds(lines)
+	if err := choose(all, of, lines, o.View); err != nil {
+		return found.Drawing{}, err
+	}
+	chosen, taken := taken(lines, all, of, gapOf(o))
+	if taken > 0 {
+		d.notes = append(d.notes, found.Note{Kind: found.SharedTaken, Count: taken})
+	}
+	if n := chosenKinds(all); n > 1 && len(o.View.Lines)+len(o.View.Layers) == 0 {
+		d.notes = append(d.notes, found.Note{Kind: found.KindsMixed, Count: n})
+	}
+	out, err := drawn(chosen, d, o)
+	out.Overview = &found.Overview{Kinds: all, Sheets: d.sheets}
+	return out, err
+}
+
+func gapOf(o found.Options) float64 {
+	if o.Gap > 0 {
+		return o.Gap
+	}
+	return usualGap
+}
+
+func chosenKinds(all []found.LineKind) int {
+	n := 0
+	for _, k := range all {
+		if k.Chosen {
+			n++
+		}
+	}
+	return n
+}
+
+// taken are the lines of the kinds that are chosen, completed by what they share with
+// others.
+func taken(lines []linework.Line, all []found.LineKind, of []int, gap float64) ([]linework.Line, int) {
+	var chosen, others []linework.Line
+	for i, l := range lines {
+		if all[of[i]].Chosen {
+			chosen = append(chosen, l)
+		} else if l.Pen.Colour != "" {
+			others = append(others, l)
+		}
+	}
+	if len(others) == 0 {
+		return chosen, 0
+	}
+	return shared(chains(chosen, gap), chains(others, gap))
+}
+
+// drawn joins the lines to outlines: all together, or each group by itself.
+func drawn(lines []linework.Line, d placed, o found.Options) (found.Drawing, error) {
+	if !o.View.ByGroup {
+		out, err := sheetOf(lines, d.Words, "").Drawing(o)
+		out.Notes = append(d.notes, out.Notes...)
+		return out, err
+	}
+	out := found.Drawing{Notes: d.notes}
+	var order []int
+	for _, l := range lines {
+		if !slices.Contains(order, l.Group) {
+			order = append(order, l.Group)
+		}
+	}
+	for _, g := range order {
+		in := slices.DeleteFunc(slices.Clone(lines), func(l linework.Line) bool { return l.Group != g })
+		words := slices.DeleteFunc(slices.Clone(d.Words), func(w linework.Words) bool { return w.Group != g })
+		one, err := sheetOf(in, words, groupName(d.Groups, g)).Drawing(o)
+		if err != nil {
+			return out, err
+		}
+		for _, n := range one.Notes {
+			if n.Piece > 0 {
+				n.Piece += len(out.Pieces)
+			}
+			out.Notes = append(out.Notes, n)
+		}
+		out.Pieces = append(out.Pieces, one.Pieces...)
+	}
+	return out, o.Limits.Check(found.Outlines, len(out.Pieces))
+}
+
+func groupName(groups []linework.Group, g int) string {
+	for ; g >= 0; g = groups[g].Parent {
+		if name := given(groups[g].Name); name != "" {
+			return name
+		}
+	}
+	return ""
+}
+
+// sheetOf lines and words; the longest closed line has the name of the group, if it has
+// none of its own.
+func sheetOf(lines []linework.Line, words []linework.Words, name string) found.Sheet {
+	out := found.Sheet{}
+	longest, at := 0.0, -1
+	for _, l := range lines {
+		if length := l.Path.Length(); l.Closed && length > longest {
+			longest, at = length, len(out.Strokes)
+		}
+		out.Strokes = append(out.Strokes, found.Stroke{Path: l.Path, Name: given(l.Name)})
+	}
+	if at >= 0 && out.Strokes[at].Name == "" {
+		out.Strokes[at].Name = name
+	}
+	for _, w := range words {
+		out.Texts = append(out.Texts, found.Text{Words: w.Text, At: w.At, Height: w.Size})
+	}
+	return out
+}
+
+// made are names that programs give by themselves.
+var made = regexp.MustCompile(`(?i)^(path|rect|polygon|polyline|circle|ellipse|g|use|line|svg|text|tspan|image|surface|` +
+	`layer|vector|group|shape)([-_ .]?[0-9]+)*$`)
+
+// given name of a line; empty for one that a program has made.
+func given(name string) string {
+	if made.MatchString(name) {
+		return ""
+	}
+	return name
+}
