@@ -1,143 +1,21 @@
 package main
 
 import (
-	"bytes"
-	"context"
 	"os"
-	"regexp"
-	"slices"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
-
-	"ellwand/cmd/ellwand/manual"
 )
 
-const readmePath = "../../README.md"
-
-func readme(t *testing.T) string {
-	t.Helper()
-	text, err := os.ReadFile(readmePath)
-	require.NoError(t, err)
-	return string(text)
-}
-
-// The README names every command, and is short.
+// The README names every command, and is short. Its examples run in the room examples.
 func TestReadmeIsComplete(t *testing.T) {
-	text := readme(t)
+	readme, err := os.ReadFile("../../README.md")
+	require.NoError(t, err)
+	text := string(readme)
 	for _, cmd := range newRoot(&env{}).Commands() {
 		assert.Contains(t, text, "| `ellwand "+cmd.Name(), "the table of commands")
 	}
 	assert.Less(t, strings.Count(text, "\n"), 200, "lines of the README")
-}
-
-// blocks are what stands between ```yaml and ```.
-func blocks(text string) []string {
-	var out []string
-	for _, found := range regexp.MustCompile("(?s)```yaml\n(.*?)```").FindAllStringSubmatch(text, -1) {
-		out = append(out, found[1])
-	}
-	return out
-}
-
-// pasted puts the top-level keys of a part in place of those of a job, as the
-// texts around the examples say to.
-func pasted(whole, part string) string {
-	key := regexp.MustCompile(`(?m)^(\w+):`)
-	var out strings.Builder
-	for _, section := range sections(whole) {
-		if name := key.FindStringSubmatch(section); name != nil && regexp.MustCompile(`(?m)^`+name[1]+`:`).MatchString(part) {
-			continue
-		}
-		out.WriteString(section)
-	}
-	return out.String() + part
-}
-
-// sections of a job file: each a key at the top and what stands below it.
-func sections(text string) []string {
-	var out []string
-	for _, line := range strings.SplitAfter(text, "\n") {
-		if len(out) == 0 || line != "" && line[0] != ' ' && line[0] != '\n' {
-			out = append(out, "")
-		}
-		out[len(out)-1] += line
-	}
-	return out
-}
-
-// The README is read from top to bottom, as somebody who tries it would: every
-// example is saved or pasted into the job before it, every command is run.
-func TestReadmeExamplesRun(t *testing.T) {
-	text := readme(t)
-	t.Chdir(t.TempDir())
-	t.Setenv("XDG_CACHE_HOME", t.TempDir())
-	lines := strings.Split(text, "\n")
-	job, ran := "", 0
-	for i := 0; i < len(lines); i++ {
-		line := lines[i]
-		switch {
-		case line == "```yaml":
-			end := i + slices.Index(lines[i:], "```")
-			block := strings.Join(lines[i+1:end], "\n") + "\n"
-			if job == "" {
-				assert.LessOrEqual(t, end-i-1, 20, "a plain job takes under twenty lines")
-			}
-			job, i = pasted(job, block), end
-			require.NoError(t, os.WriteFile("market.yaml", []byte(job), 0o600))
-		case strings.HasPrefix(line, "    ellwand "):
-			runAsWritten(t, line)
-			ran++
-		}
-	}
-	assert.GreaterOrEqual(t, ran, 10)
-}
-
-// runAsWritten runs a command line of the README, with a short search; it must
-// give an answer.
-func runAsWritten(t *testing.T, line string) {
-	t.Helper()
-	args := strings.Fields(line)[1:]
-	cmd, _, err := newRoot(&env{}).Find(args)
-	require.NoError(t, err, line)
-	if cmd.Flags().Lookup("passes") != nil {
-		args = append(args, "--passes", "1")
-	}
-	var out, said bytes.Buffer
-	status := run(context.Background(), args, &out, &said)
-	assert.Contains(t, []int{statusDone, statusNo}, status, "%s: %s", line, said.String())
-	assert.NotEmpty(t, out.String(), line)
-}
-
-// The examples of the manual, pasted into the README's job, can be laid.
-func TestManualExamplesRun(t *testing.T) {
-	whole := blocks(readme(t))[0]
-	t.Chdir(t.TempDir())
-	t.Setenv("XDG_CACHE_HOME", t.TempDir())
-	examples := 0
-	for _, topic := range manual.Topics() {
-		for _, example := range strings.Split(topic.Page(200), "An example;")[1:] {
-			examples++
-			job := pasted(whole, indented(example))
-			require.NoError(t, os.WriteFile("job.yaml", []byte(job), 0o600))
-			var out, said bytes.Buffer
-			status := run(context.Background(), []string{"estimate", "job.yaml", "--passes", "1", "-q"}, &out, &said)
-			assert.Equal(t, statusDone, status, "%s: %s\n%s", topic.Name, said.String(), job)
-		}
-	}
-	assert.Equal(t, 3, examples)
-}
-
-// indented is the first block of a page that is indented, without its indent.
-func indented(page string) string {
-	var out strings.Builder
-	for _, line := range strings.Split(page, "\n")[2:] {
-		if line == "" {
-			break
-		}
-		out.WriteString(strings.TrimPrefix(line, "  ") + "\n")
-	}
-	return out.String()
 }

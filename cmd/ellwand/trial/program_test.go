@@ -1,14 +1,14 @@
 package trial
 
 import (
-	"fmt"
 	"os"
 	"os/exec"
-	"path/filepath"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	built "ellwand/testdata/program"
 )
 
 // The exit statuses of the program.
@@ -22,22 +22,11 @@ const (
 // memory and files are looked at.
 var program string
 
-func TestMain(m *testing.M) { os.Exit(withProgram(m.Run)) }
-
-// withProgram builds the program once for all tests.
-func withProgram(tests func() int) int {
-	folder, err := os.MkdirTemp("", "ellwand-trial-*")
-	if err != nil {
-		fmt.Fprintln(os.Stderr, err)
-		return 1
-	}
-	defer os.RemoveAll(folder)
-	program = filepath.Join(folder, "ellwand")
-	if said, err := exec.Command("go", "build", "-o", program, "..").CombinedOutput(); err != nil {
-		fmt.Fprintf(os.Stderr, "%s%s\n", said, err)
-		return 1
-	}
-	return tests()
+func TestMain(m *testing.M) {
+	os.Exit(built.Main(func(path string) int {
+		program = path
+		return m.Run()
+	}))
 }
 
 // ellwand runs one command line and returns its output; it must end well.
