@@ -38,6 +38,7 @@ func TestDocumentsKeepTheirSchemas(t *testing.T) {
 		{"quote", "quote " + skirts + " --passes 1", statusDone},
 		{"pieces", "show ../../testdata/paperskirt.yaml", statusDone},
 		{"pieces", "export " + blouse + " -o " + out + "/blouse.yaml", statusDone},
+		{"drawing", "import testdata/pocket.dxf --picture " + out + "/found.svg", statusDone},
 		{"new", "new " + out + "/new.yaml", statusDone},
 		{"version", "version", statusDone},
 		{"error", "estimate nothing.yaml", statusBad},

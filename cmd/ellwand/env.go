@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"os"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -16,6 +17,7 @@ import (
 // env is what every command writes to, and the options that all of them take.
 type env struct {
 	out, err io.Writer
+	in       io.Reader // answers, where somebody is asked
 	screen   io.Writer // out, in the columns that there are
 	stdout   io.Writer // what out writes to, as it is
 	width    int       // columns of stdout
@@ -25,7 +27,7 @@ type env struct {
 
 func newEnv(printed, stdout, stderr io.Writer) *env {
 	out, width := text.Writer(printed), screen.Width(stdout)
-	return &env{out: out, err: stderr, screen: screen.NewWriter(out, width), stdout: stdout, width: width}
+	return &env{in: os.Stdin, out: out, err: stderr, screen: screen.NewWriter(out, width), stdout: stdout, width: width}
 }
 
 // note tells the user something beside the result.

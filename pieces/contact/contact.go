@@ -20,6 +20,18 @@ type Sheet struct {
 	Title string
 	// Pieces as they are drawn: one cut on the fold as its half.
 	Pieces []pieces.Piece
+	// Shapes that are no pieces yet.
+	Shapes []Shape
+}
+
+// Shape is an outline that was found, whatever is wrong with it.
+type Shape struct {
+	Number int
+	Name   string // may be empty
+	// Lines of the outline, and those inside.
+	Lines, Inner []pieces.Path
+	// Faults are places to be pointed at.
+	Faults []orb.Point
 }
 
 // The page is an A4 sheet across; more pieces than it holds make it longer
@@ -41,7 +53,7 @@ const tolerance = 0.1
 
 // Page draws the sheet. The error is that of a piece without a cutting outline.
 func (s Sheet) Page() (drawing.Page, error) {
-	var all []shape
+	var all []drawn
 	for i, p := range s.Pieces {
 		cutting, err := p.CuttingOutline(tolerance)
 		if err != nil {
@@ -49,12 +61,17 @@ func (s Sheet) Page() (drawing.Page, error) {
 		}
 		all = append(all, shape{i + 1, p, cutting})
 	}
+	for _, one := range s.Shapes {
+		if len(one.Lines) > 0 {
+			all = append(all, one)
+		}
+	}
 	scale, places, deep := arranged(all)
 	page := drawing.Page{Width: width, Height: math.Max(height, deep+margin)}
 	title := fmt.Sprintf("%s, scale 1 : %g", s.Title, scale)
 	page.Write(drawing.Text{Words: title, At: orb.Point{margin, margin + 4}, Points: 12, Bold: true})
 	for i, one := range all {
-		one.draw(&page.Picture, places[i], scale)
+		one.draw(&page.Picture, room{places[i], one.bound(), scale})
 	}
 	return page, nil
 }
@@ -66,14 +83,47 @@ type shape struct {
 	cutting orb.Ring
 }
 
-func (s shape) size(scale float64) (across, down float64) {
-	box := s.cutting.Bound()
+func (s shape) bound() orb.Bound { return s.cutting.Bound() }
+
+// drawn is what is drawn into a room of its own.
+type drawn interface {
+	bound() orb.Bound
+	draw(on *drawing.Picture, in room)
+}
+
+// size of the room of what is drawn, on paper.
+func size(d drawn, scale float64) (across, down float64) {
+	box := d.bound()
 	return math.Max(least, (box.Max[0]-box.Min[0])/scale), (box.Max[1]-box.Min[1])/scale + words
+}
+
+// room that something is drawn into: its upper left corner, y down.
+type room struct {
+	at    orb.Point
+	box   orb.Bound
+	scale float64
+}
+
+func (r room) to(p orb.Point) orb.Point {
+	return orb.Point{r.at[0] + (p[0]-r.box.Min[0])/r.scale, r.at[1] + (r.box.Max[1]-p[1])/r.scale}
+}
+
+func (r room) line(on *drawing.Picture, pen drawing.Pen, points []orb.Point) {
+	out := make([]orb.Point, len(points))
+	for i, p := range points {
+		out[i] = r.to(p)
+	}
+	on.Line(pen, out...)
+}
+
+// below what is drawn, where its words begin.
+func (r room) below() orb.Point {
+	return orb.Point{r.at[0], r.at[1] + (r.box.Max[1]-r.box.Min[1])/r.scale + 4}
 }
 
 // arranged gives every shape the upper left corner of its room, at the largest scale
 // that the page holds, and how far down the page is filled.
-func arranged(all []shape) (scale float64, places []orb.Point, deep float64) {
+func arranged(all []drawn) (scale float64, places []orb.Point, deep float64) {
 	for _, scale = range scales {
 		var widest float64
 		if places, widest, deep = inRows(all, scale); widest <= width-margin && deep <= height-margin {
@@ -84,10 +134,10 @@ func arranged(all []shape) (scale float64, places []orb.Point, deep float64) {
 }
 
 // inRows puts the shapes into rows.
-func inRows(all []shape, scale float64) (places []orb.Point, widest, deep float64) {
+func inRows(all []drawn, scale float64) (places []orb.Point, widest, deep float64) {
 	x, y, tallest := margin, margin+head, 0.0
 	for _, s := range all {
-		across, down := s.size(scale)
+		across, down := size(s, scale)
 		if x > margin && x+across > width-margin {
 			x, y, tallest = margin, y+tallest+gap, 0
 		}
@@ -105,19 +155,9 @@ var (
 	grainPen = drawing.Pen{Width: 0.2}
 )
 
-// draw a shape into its room, y down.
-func (s shape) draw(on *drawing.Picture, at orb.Point, scale float64) {
-	box := s.cutting.Bound()
-	to := func(p orb.Point) orb.Point {
-		return orb.Point{at[0] + (p[0]-box.Min[0])/scale, at[1] + (box.Max[1]-p[1])/scale}
-	}
-	line := func(pen drawing.Pen, points []orb.Point) {
-		out := make([]orb.Point, len(points))
-		for i, p := range points {
-			out[i] = to(p)
-		}
-		on.Line(pen, out...)
-	}
+// draw a shape into its room.
+func (s shape) draw(on *drawing.Picture, in room) {
+	line := func(pen drawing.Pen, points []orb.Point) { in.line(on, pen, points) }
 	if fold, ok := s.piece.Edge(s.piece.Fold); ok && s.piece.Fold != seams.None {
 		line(cutPen, pieces.OpenedAt(s.cutting, fold.Path.Start(), fold.Path.End()))
 		line(foldPen, fold.Path.Flatten(tolerance))
@@ -133,14 +173,14 @@ func (s shape) draw(on *drawing.Picture, at orb.Point, scale float64) {
 			line(grainPen, m.Path.Flatten(tolerance))
 		}
 	}
-	s.grain(on, to)
-	below := at[1] + (box.Max[1]-box.Min[1])/scale + 4
+	s.grain(on, in.to)
+	below := in.below()
 	name := fmt.Sprintf("%d  %s", s.number, s.piece.Name)
 	if s.piece.Size != "" {
 		name += ", " + s.piece.Size
 	}
-	on.Write(drawing.Text{Words: name, At: orb.Point{at[0], below}, Points: 7.5, Bold: true})
-	on.Write(drawing.Text{Words: drawing.CutText(s.piece), At: orb.Point{at[0], below + 3.6}, Points: 6.5})
+	on.Write(drawing.Text{Words: name, At: below, Points: 7.5, Bold: true})
+	on.Write(drawing.Text{Words: drawing.CutText(s.piece), At: orb.Point{below[0], below[1] + 3.6}, Points: 6.5})
 }
 
 // grain is an arrow with its head at the upper end.
@@ -156,4 +196,30 @@ func (s shape) grain(on *drawing.Picture, to func(orb.Point) orb.Point) {
 	back := orb.Point{end[0] - tip*u[0], end[1] - tip*u[1]}
 	on.Area(0, end, orb.Point{back[0] - tip/3*u[1], back[1] + tip/3*u[0]},
 		orb.Point{back[0] + tip/3*u[1], back[1] - tip/3*u[0]})
+}
+
+func (s Shape) bound() orb.Bound {
+	box := s.Lines[0].Flatten(tolerance).Bound()
+	for _, line := range s.Lines {
+		box = box.Union(line.Flatten(tolerance).Bound())
+	}
+	return box
+}
+
+// faultRadius, mm on paper, of the ring about a fault [source.OwnChoice].
+const faultRadius = 3
+
+// draw an outline that was found, its number in its middle.
+func (s Shape) draw(on *drawing.Picture, in room) {
+	for _, line := range s.Lines {
+		in.line(on, cutPen, line.Flatten(tolerance))
+	}
+	for _, line := range s.Inner {
+		in.line(on, grainPen, line.Flatten(tolerance))
+	}
+	for _, at := range s.Faults {
+		on.Circle(drawing.Pen{Width: 0.5}, in.to(at), faultRadius)
+	}
+	name := fmt.Sprintf("%d  %s", s.Number, s.Name)
+	on.Write(drawing.Text{Words: name, At: in.below(), Points: 7.5, Bold: true})
 }

@@ -27,7 +27,7 @@ func TestPage(t *testing.T) {
 			require.NoError(t, err)
 			assert.Equal(t, width, page.Width)
 			assert.GreaterOrEqual(t, page.Height, height)
-			var shapes []shape
+			var shapes []drawn
 			for i, p := range all {
 				cutting, err := p.CuttingOutline(tolerance)
 				require.NoError(t, err)
@@ -35,7 +35,7 @@ func TestPage(t *testing.T) {
 			}
 			scale, places, deep := arranged(shapes)
 			for i, a := range places {
-				across, down := shapes[i].size(scale)
+				across, down := size(shapes[i], scale)
 				assert.LessOrEqual(t, a[0]+across, width-margin+1e-9)
 				assert.LessOrEqual(t, a[1]+down, deep+1e-9)
 			}

@@ -39,7 +39,7 @@ const (
 // allowBySew gives every edge what lies between it and the sew line, where that is of
 // one width; it counts the edges where it is not, whose allowance is unknown.
 func allowBySew(p *pieces.Piece, sew pieces.Path) (uneven int) {
-	line := ring(sew, Flattening)
+	line := ring(sew)
 	for i := range p.Edges {
 		e := &p.Edges[i]
 		e.Allowance, e.Included, e.Unknown = 0, 0, false

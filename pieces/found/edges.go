@@ -95,7 +95,7 @@ func keepStart(steps []Step, start orb.Point) (out []Step, at int, ok bool) {
 // foldOnSide is the step of the longest straight edge nearest to a side of the piece;
 // false where there is none.
 func foldOnSide(outline []Step, side Side) (at int, ok bool) {
-	box := ring(pathOf(outline), Flattening).Bound()
+	box := ring(pathOf(outline)).Bound()
 	best := 0.0
 	for i, s := range outline {
 		line, straight := s.Curve.(pieces.Line)

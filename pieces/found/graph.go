@@ -1,6 +1,7 @@
 package found
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -74,12 +75,12 @@ func (g *graph) joinLoose(gap float64) (count int, size float64) {
 			loose.add(p, node)
 		}
 	}
-	slices.SortStableFunc(all, func(a, b pair) int { return int(math.Copysign(1, a.d-b.d)) })
+	slices.SortStableFunc(all, func(a, b pair) int { return cmp.Compare(a.d, b.d) })
 	for _, p := range all {
 		if len(g.at[p.a]) != 1 || len(g.at[p.b]) != 1 {
 			continue
 		}
-		if g.at[p.a][0] == g.at[p.b][0] && g.length(g.at[p.a][0]) < 4*gap { // a short line, no ring
+		if g.at[p.a][0] == g.at[p.b][0] && g.lines[g.at[p.a][0]].Length() < 4*gap { // a short line, no ring
 			continue
 		}
 		line := g.at[p.b][0]
@@ -94,8 +95,6 @@ func (g *graph) joinLoose(gap float64) (count int, size float64) {
 	}
 	return count, size
 }
-
-func (g *graph) length(line int) float64 { return g.lines[line].Length() }
 
 // prune takes away lines that end where no other goes on, until there are none.
 func (g *graph) prune() {
@@ -220,10 +219,7 @@ func (g *graph) faces() [][]way {
 			}
 		}
 		slices.SortFunc(leaving[node], func(a, b way) int {
-			if d := g.heading(a) - g.heading(b); d != 0 {
-				return int(math.Copysign(1, d))
-			}
-			return a.key() - b.key()
+			return cmp.Or(cmp.Compare(g.heading(a), g.heading(b)), cmp.Compare(a.key(), b.key()))
 		})
 	}
 	var out [][]way
@@ -255,7 +251,7 @@ func (g *graph) area(face []way) float64 {
 	var all orb.Ring
 	for _, w := range face {
 		for _, c := range g.path(w) {
-			points := c.Flatten(Flattening)
+			points := seen(c)
 			all = append(all, points[:len(points)-1]...)
 		}
 	}

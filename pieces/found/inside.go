@@ -1,6 +1,7 @@
 package found
 
 import (
+	"cmp"
 	"math"
 	"slices"
 	"strings"
@@ -17,7 +18,7 @@ func nest(all []closedLine) {
 	for i := range order {
 		order[i] = i
 	}
-	slices.SortStableFunc(order, func(i, j int) int { return int(math.Copysign(1, all[i].area-all[j].area)) })
+	slices.SortStableFunc(order, func(i, j int) int { return cmp.Compare(all[i].area, all[j].area) })
 	for k, i := range order {
 		for _, j := range order[k+1:] {
 			if all[j].area > all[i].area && all[j].holds(all[i].ring) {
@@ -121,15 +122,15 @@ var grainNames = []string{"grain", "grainline", "grain line"}
 func (d *Drawing) addOpen(all []closedLine, at []int, open []Stroke) {
 	lost := 0
 	for _, s := range open {
-		length := s.Path.Length()
-		i := smallestHolding(all, at, []orb.Point{s.Path.At(length / 4), s.Path.At(length / 2), s.Path.At(3 * length / 4)})
+		first, last := s.Path[0], s.Path[len(s.Path)-1]
+		i := smallestHolding(all, at, []orb.Point{s.Path[len(s.Path)/2].At(0.5), first.At(0.25), last.At(0.75)})
 		if i < 0 {
 			lost++
 			continue
 		}
 		p := &d.Pieces[i]
 		if slices.Contains(grainNames, strings.ToLower(s.Name)) || slices.Contains(grainNames, strings.ToLower(s.Group)) {
-			if p.Grain == nil || length > geometry.Distance(p.Grain.From, p.Grain.To) {
+			if p.Grain == nil || geometry.Distance(first.Start(), last.End()) > geometry.Distance(p.Grain.From, p.Grain.To) {
 				p.Grain = &Straight{From: s.Path.Start(), To: s.Path.End()}
 			}
 			continue

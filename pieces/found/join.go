@@ -38,7 +38,10 @@ func (s Sheet) Drawing(o Options) (Drawing, error) {
 
 // distinct strokes, those without a length left out, and how many were drawn twice.
 func distinct(all []Stroke) (out []Stroke, twice int) {
-	type key struct{ ends, middle [4]int64 }
+	type key struct {
+		ends, middle [4]int64
+		curves       int
+	}
 	seen := map[key]bool{}
 	round := func(p orb.Point) (int64, int64) {
 		return int64(math.Round(p[0] / same)), int64(math.Round(p[1] / same))
@@ -47,15 +50,14 @@ func distinct(all []Stroke) (out []Stroke, twice int) {
 		if len(s.Path) == 0 || len(s.Path) == 1 && isEmpty(s.Path[0]) {
 			continue
 		}
-		var k key
+		k := key{curves: len(s.Path)}
 		a, b := s.Path.Start(), s.Path.End()
 		if a[0] > b[0] || a[0] == b[0] && a[1] > b[1] {
 			a, b = b, a
 		}
 		k.ends[0], k.ends[1] = round(a)
 		k.ends[2], k.ends[3] = round(b)
-		length := s.Path.Length()
-		p, q := s.Path.At(length/3), s.Path.At(2*length/3)
+		p, q := s.Path[0].At(0.5), s.Path[len(s.Path)-1].At(0.5)
 		if p[0] > q[0] || p[0] == q[0] && p[1] > q[1] {
 			p, q = q, p
 		}
@@ -104,7 +106,7 @@ func joined(group []Stroke, gap float64) (closed []closedLine, rest []Stroke, co
 			}
 		}
 		c.path, _, _ = weld(c.path, true)
-		c.ring = ring(c.path, Flattening)
+		c.ring = ring(c.path)
 		c.box, c.area = c.ring.Bound(), math.Abs(geometry.Area(c.ring))
 		closed = append(closed, c)
 	}

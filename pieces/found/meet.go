@@ -1,6 +1,7 @@
 package found
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -29,15 +30,7 @@ func meetings(ring orb.Ring) []meeting {
 		order[i] = i
 	}
 	left := func(i int) float64 { return math.Min(ring[i][0], ring[i+1][0]) }
-	slices.SortFunc(order, func(i, j int) int {
-		switch {
-		case left(i) < left(j):
-			return -1
-		case left(i) > left(j):
-			return 1
-		}
-		return i - j
-	})
+	slices.SortFunc(order, func(i, j int) int { return cmp.Or(cmp.Compare(left(i), left(j)), cmp.Compare(i, j)) })
 	var out []meeting
 	for k, i := range order {
 		right := math.Max(ring[i][0], ring[i+1][0]) + touch

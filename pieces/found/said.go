@@ -81,7 +81,39 @@ const (
 	AskCut
 	AskGrain
 	AskAllowance
+	// These have a usual answer: no pair, no fold, the garment's cloth, no size.
+	AskPair
+	AskFold
+	AskCloth
+	AskSize
 )
+
+// Optional is what may be said of a piece and was not: it has a usual answer.
+func (p Piece) Optional(s Said) []Question {
+	var out []Question
+	if p.Right+p.Left == 0 && s.Pair == NotSaid {
+		out = append(out, AskPair)
+	}
+	if p.Mirror == nil && s.Fold == FoldAsFound {
+		out = append(out, AskFold)
+	}
+	if p.Material == "" && s.Cloth == "" {
+		out = append(out, AskCloth)
+	}
+	if p.Size == "" && s.Size == "" {
+		out = append(out, AskSize)
+	}
+	return out
+}
+
+// Extent is the size of the outline as it is drawn, mm.
+func (p Piece) Extent() (across, up float64) {
+	if len(p.Outline) == 0 {
+		return 0, 0
+	}
+	box := ring(pathOf(p.Outline)).Bound()
+	return box.Max[0] - box.Min[0], box.Max[1] - box.Min[1]
+}
 
 // Missing is what must still be said of a piece.
 func (p Piece) Missing(s Said) []Question {

@@ -85,11 +85,25 @@ func isEmpty(c pieces.Curve) bool {
 	return geometry.Distance(c.Start(), c.End()) <= same && !(c.Length() > 2*same)
 }
 
-// ring of a closed path in chords, closed.
-func ring(path pieces.Path, tolerance float64) orb.Ring {
+// seen are the points of a curve to see by where it runs: of a large one more coarsely,
+// so that few points are enough whatever is drawn.
+func seen(c pieces.Curve) orb.LineString {
+	const share = 20_000 // of the size of a curve, that its chords may lie off [source.OwnChoice]
+	size := 0.0
+	switch c := c.(type) {
+	case pieces.Bezier:
+		size = geometry.Distance(c.P0, c.P1) + geometry.Distance(c.P1, c.P2) + geometry.Distance(c.P2, c.P3)
+	case pieces.Arc:
+		size = 2 * c.Radius
+	}
+	return c.Flatten(math.Max(Flattening, size/share))
+}
+
+// ring of a closed path in chords to see by, closed.
+func ring(path pieces.Path) orb.Ring {
 	var out orb.Ring
 	for _, c := range path {
-		points := c.Flatten(tolerance)
+		points := seen(c)
 		out = append(out, points[:len(points)-1]...)
 	}
 	if len(out) > 0 {
@@ -103,6 +117,34 @@ func pathOf(steps []Step) pieces.Path {
 	out := make(pieces.Path, len(steps))
 	for i, s := range steps {
 		out[i] = s.Curve
+	}
+	return out
+}
+
+// Smoothed draws smooth lines through the points of curves in place of their chords.
+func Smoothed(steps []Step) []Step {
+	out := make([]Step, 0, len(steps))
+	first := 0
+	for first < len(steps) && steps[first].Begins == Smooth {
+		first++
+	}
+	if first == len(steps) {
+		return steps
+	}
+	round := append(append([]Step(nil), steps[first:]...), steps[:first]...)
+	for i := 0; i < len(round); {
+		end := i + 1
+		points := []orb.Point{round[i].Start(), round[i].End()}
+		for end < len(round) && round[end].Begins == Smooth {
+			points = append(points, round[end].End())
+			end++
+		}
+		begins := round[i].Begins
+		for _, c := range outline.Through(points) {
+			out = append(out, Step{Curve: c, Begins: begins})
+			begins = Smooth
+		}
+		i = end
 	}
 	return out
 }

@@ -12,7 +12,7 @@ import (
 // in"), yd to 1/8 ("2 1/8 yd"). It rounds to the nearest step, also down:
 // what is to be bought goes through RoundUp first. Parse reads its output.
 func (l Length) Format(u Unit) string {
-	value := float64(l) / u.size()
+	value := float64(l) / u.Millimetres()
 	switch u {
 	case Inch:
 		return fraction(value, 16) + " " + u.String()

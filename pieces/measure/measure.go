@@ -53,8 +53,8 @@ func (u Unit) tenths() int64 {
 	return unitFacts[u].tenths
 }
 
-// size of the unit in mm.
-func (u Unit) size() float64 { return float64(u.tenths()) / 10 }
+// Millimetres of one of the unit.
+func (u Unit) Millimetres() float64 { return float64(u.tenths()) / 10 }
 
 // noise is what float arithmetic may add to a length, in mm: a millionth of a
 // millimetre, far below anything that can be cut.

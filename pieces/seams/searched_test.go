@@ -48,6 +48,7 @@ var readers = map[string]string{
 	"pieces/measure/number.go": "numbers",
 	"pieces/measure/parse.go":  "lengths",
 	"pieces/paper/paper.go":    "the size of a paper",
+	"pieces/dxf":               "the text of DXF files",
 	"pieces/found/complete.go": "the category of a piece, as a file words it",
 	"pieces/pdfin":             "the text of PDF files",
 	"pieces/svgin":             "the text of SVG files",

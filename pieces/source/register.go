@@ -55,6 +55,8 @@ var (
 	HPGL2 = Source{Handbook, "Hewlett-Packard, The HP-GL/2 and HP RTL Reference Guide", "", true}
 	// PDF17 is the longest page.
 	PDF17 = Source{Standard, "ISO 32000-1, Portable document format: PDF 1.7, annex C", "", true}
+	// D6673 lays down how patterns are written as DXF, in layers and texts.
+	D6673 = Source{Standard, "ASTM D6673-10, Sewn Products Pattern Data Interchange", "by its public description", true}
 	// SVG is how drawings of lines are written as text.
 	SVG = Source{Standard, "W3C, Scalable Vector Graphics (SVG) 1.1 (Second Edition) and 2", "", false}
 )

@@ -33,7 +33,7 @@ func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search 
 	}
 	for i, c := range cloths {
 		var err error
-		if out[i], err = estimated(work, c, found{answers[i].need, answers[i].ended, answers[i].found.Kept}); err != nil {
+		if out[i], err = estimated(work, c, finding{answers[i].need, answers[i].ended, answers[i].found.Kept}); err != nil {
 			return nil, err
 		}
 	}
@@ -61,13 +61,13 @@ func (s *solver) layOn(ctx context.Context, work *job.Work, c cloth.Cloth, optio
 		if err != nil {
 			return Estimated{}, clothError(work, c, err)
 		}
-		got = found{settled.need, settled.ended, settled.found.Kept}
+		got = finding{settled.need, settled.ended, settled.found.Kept}
 	}
 	return estimated(work, c, got)
 }
 
 // estimated is what was found with its amount.
-func estimated(work *job.Work, c cloth.Cloth, got found) (Estimated, error) {
+func estimated(work *job.Work, c cloth.Cloth, got finding) (Estimated, error) {
 	amount := quote.AmountOf(quote.Offer{Cloth: c}, quote.FoundIn(got.Requirement))
 	if err := (quote.Cell{Offer: quote.Offer{Cloth: c}, Amount: amount}).Proven(Units(work)); err != nil {
 		return Estimated{}, failure.Of(err)

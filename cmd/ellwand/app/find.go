@@ -32,8 +32,8 @@ func newFinder(search Search) finder {
 	return out
 }
 
-// found is a requirement with what is to be said about how it was found.
-type found struct {
+// finding is a requirement with what is to be said about how it was found.
+type finding struct {
 	plan.Requirement
 	// ended says whether the search was ended before its work was done.
 	ended plan.Ended
@@ -43,7 +43,7 @@ type found struct {
 
 // find the lays of some pieces on a cloth. Of the options, those of the search are set
 // here.
-func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options plan.Options) (found, error) {
+func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options plan.Options) (finding, error) {
 	options.Effort, options.Passes, options.Seed = f.search.Effort, f.search.Passes, f.search.Seed
 	options.Tables = f.tables
 	by := store.Search{Seed: options.Seed, Effort: options.Effort.String(), Passes: options.Passes}
@@ -65,9 +65,9 @@ func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, opt
 	begun := time.Now()
 	need, err := plan.Require(ctx, c, all, options)
 	if err != nil {
-		return found{}, words.Refused(c, err)
+		return finding{}, words.Refused(c, err)
 	}
-	out := found{Requirement: need, ended: f.search.ended(ctx, need.Work, begun),
+	out := finding{Requirement: need, ended: f.search.ended(ctx, need.Work, begun),
 		kept: need.Improved || options.Searched && !entry.IsOnlyOf(by)}
 	if options.Searched && !out.ended.Early && len(f.search.From) == 0 {
 		return out.marked(all), nil
@@ -77,7 +77,7 @@ func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, opt
 		result.By = &by
 	}
 	if out, err = f.keep(ctx, key, entry, result, out, options); err != nil {
-		return found{}, err
+		return finding{}, err
 	}
 	return out.marked(all), nil
 }
@@ -88,8 +88,8 @@ const mostRivals = 3
 
 // keep what was found from an entry. Where somebody else found something meanwhile, the
 // shorter of each lay is taken and kept.
-func (f finder) keep(ctx context.Context, key string, began store.Entry, result store.Found, out found,
-	options plan.Options) (found, error) {
+func (f finder) keep(ctx context.Context, key string, began store.Entry, result store.Found, out finding,
+	options plan.Options) (finding, error) {
 	for range mostRivals {
 		if f.store.Add(key, began, result) {
 			return out, nil
@@ -105,7 +105,7 @@ func (f finder) keep(ctx context.Context, key string, began store.Entry, result 
 		options.Searched = true
 		again, err := plan.Require(context.WithoutCancel(ctx), out.Cloth, out.Lays[out.Chosen].Asked, options)
 		if err != nil {
-			return found{}, words.Refused(out.Cloth, err)
+			return finding{}, words.Refused(out.Cloth, err)
 		}
 		out.kept = out.kept || again.Length < out.Length
 		again.Work = out.Work
@@ -147,7 +147,7 @@ func (f finder) key(c cloth.Cloth, all []pieces.Piece) string {
 }
 
 // marked gives each lay of a requirement its mark.
-func (f found) marked(all []pieces.Piece) found {
+func (f finding) marked(all []pieces.Piece) finding {
 	f.Lays = slices.Clone(f.Lays)
 	for i := range f.Lays {
 		switch p := &f.Lays[i]; {

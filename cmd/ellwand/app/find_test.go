@@ -15,7 +15,7 @@ import (
 )
 
 // keptAnew is a problem with what an empty store has to say of it.
-func keptAnew(t *testing.T) (problem, finder, found) {
+func keptAnew(t *testing.T) (problem, finder, finding) {
 	t.Helper()
 	t.Setenv("XDG_CACHE_HOME", t.TempDir())
 	p, f := aProblem(), newFinder(Search{Passes: 5, Seed: 1, Workers: 1})
@@ -50,7 +50,7 @@ func TestALongLayoutInTheStoreDoesNotLengthen(t *testing.T) {
 // that is shorter, and leaves it in the store.
 func TestOfTwoAtOnceTheShorterIsKept(t *testing.T) {
 	p, f, first := keptAnew(t)
-	long := found{Requirement: first.Requirement}
+	long := finding{Requirement: first.Requirement}
 	long.Found = nil
 	for _, one := range first.Found {
 		moved := plan.Bare(one)

@@ -18,6 +18,16 @@ const (
 	ArgumentPiece  Argument = "piece"
 	ArgumentFrom   Argument = "from"
 	ArgumentFix    Argument = "fix"
+	ArgumentUnits  Argument = "units"
+	ArgumentName   Argument = "name"
+	ArgumentSize   Argument = "size"
+	ArgumentCut    Argument = "cut"
+	ArgumentPair   Argument = "pair"
+	ArgumentFold   Argument = "fold"
+	ArgumentGrain  Argument = "grain"
+	ArgumentKind   Argument = "kind"
+
+	ArgumentAllowance Argument = "allowance"
 )
 
 // Refused is something that cannot be meant, or that is not known: an argument,

@@ -48,6 +48,13 @@ const (
 	Orientations
 	VerticesOfAll
 	Port
+	Drawings
+	DrawingSize
+	DrawnThings
+	DrawnPoints
+	DrawnNesting
+	DrawnOutlines
+	DrawnWords
 )
 
 // table of the limits: the most, and what is said of more.
@@ -57,11 +64,11 @@ var table = [...]struct {
 }{
 	JobSize:      {1 << 20, "is too large for a job file, which has at most %d bytes (1 MB); is it the right file?"},
 	InstanceSize: {64 << 20, "is too large for an instance, which has at most %d bytes (64 MB); is it the right file?"},
-	PiecesFile: {1 << 20, "is too large for a file of pieces, which has at most %d bytes (1 MB); is it the right " +
+	PiecesFile: {4 << 20, "is too large for a file of pieces, which has at most %d bytes (4 MB); is it the right " +
 		"file?"},
 	LayoutSize:    {16 << 20, "is too large for a layout, which has at most %d bytes (16 MB); is it the right file?"},
 	Layouts:       {50, "has more than %d entries; bring in those of the cloths that are laid"},
-	Points:        {500, "has more than %d points; give it with fewer"},
+	Points:        {5000, "has more than %d points; give it with fewer"},
 	Marks:         {500, "has more than %d entries; leave some out"},
 	Depth:         {100, "is nested more than %d deep; a job file never is: check its brackets and indentation"},
 	Text:          {200, "is longer than %d characters; shorten it"},
@@ -93,6 +100,14 @@ var table = [...]struct {
 	Orientations:  {360, "are more than %d; leave some out"},
 	VerticesOfAll: {2_000_000, "have more than %d points in all, copies counted; lay some of them at a time"},
 	Port:          {65_535, "must be at most %d"},
+	Drawings:      {50, "has more than %d entries; bring in some of them at a time"},
+	DrawingSize: {32 << 20, "is too large for a drawing of a pattern, which has at most %d bytes (32 MB); is it the right " +
+		"file?"},
+	DrawnThings:   {100_000, "has more than %d lines and other things in it; leave out what is no pattern piece"},
+	DrawnPoints:   {400_000, "has more than %d points in all; write it with fewer, or in several files"},
+	DrawnNesting:  {16, "has blocks or groups within each other more than %d deep; write it without them"},
+	DrawnOutlines: {1000, "has more than %d closed outlines; leave out what is no pattern piece"},
+	DrawnWords:    {20_000, "has more than %d texts; leave out what is no pattern piece"},
 }
 
 // Most is the largest number that is allowed.

@@ -41,6 +41,12 @@ func terminal(out io.Writer) (*os.File, bool) {
 	return file, isFile && term.IsTerminal(int(file.Fd()))
 }
 
+// IsReadTerminal says whether an input is a terminal, where somebody can be asked.
+func IsReadTerminal(in io.Reader) bool {
+	file, isFile := in.(*os.File)
+	return isFile && term.IsTerminal(int(file.Fd()))
+}
+
 // IsTerminal says whether an output is a terminal that can redraw a line; one
 // that calls itself dumb cannot.
 func IsTerminal(out io.Writer) bool {

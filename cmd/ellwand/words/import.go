@@ -1,0 +1,160 @@
+package words
+
+import (
+	"errors"
+	"fmt"
+	"strconv"
+	"strings"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/pieces/found"
+	"ellwand/pieces/measure"
+)
+
+// noteWords are the sentences about an import, in the order of the kinds: for what is
+// one, and for several.
+var noteWords = map[found.NoteKind][2]string{
+	found.RepeatedPoint: {"a point that lay on the one before was left out", "{count} points that lay on the one before " +
+		"were left out"},
+	found.ClosedGap:    {"a gap of {size} was closed", "{count} gaps of at most {size} were closed"},
+	found.TurnedRound:  {"the outline ran clockwise and was turned round"},
+	found.SpikeRemoved: {"a place where the outline ran back on itself was left out", "{count} places where the outline ran back on itself were left out"},
+	found.TouchParted: {"a place where the outline touched itself was parted by {size}", "{count} places where the outline " +
+		"touched itself were parted by {size}"},
+	found.LineTwice: {"a line that is drawn twice was taken once", "{count} lines that are drawn twice were taken once"},
+	found.OpenLine: {"a line that lies in no closed outline was left out", "{count} lines that lie in no closed outline " +
+		"were left out"},
+	found.SmallOutline: {"an outline that is too small for a piece was left out", "{count} outlines that are too small for " +
+		"a piece were left out"},
+	found.Ignored:     {"{what} was left out", "{what}, {count} times, was left out"},
+	found.UnitAssumed: {"its unit of length is taken to be {what}"},
+	found.ChordsKept: {"its curve points are joined by straight chords, the longest {size}; --smooth draws smooth lines " +
+		"through them"},
+	found.Untold:       {"\"{what}\" in the file is not understood and was left out", "\"{what}\" in the file, {count} times, is not understood and was left out"},
+	found.Joined:       {"{what} was joined", "{count} of {what} were joined"},
+	found.ScaleChecked: {"the test square measures {size}"},
+	found.MirrorOpened: {"the half was opened at its mirror line and is laid whole"},
+	found.SewLineKept: {"its sew line keeps no even distance from one edge, whose allowance is therefore unknown",
+		"its sew line keeps no even distance from {count} edges, whose allowance is therefore unknown"},
+	found.NotchMoved: {"a notch lay {size} off the outline and was moved onto it", "{count} notches lay up to {size} off the " +
+		"outline and were moved onto it"},
+	found.NotchLost: {"a notch lies too far from any edge and was left out", "{count} notches lie too far from any edge " +
+		"and were left out"},
+	found.RenamedTwin: {"another piece has the same name, so it is named {what}"},
+}
+
+// Found says what was done to what was found, for lengths in a system of units.
+func Found(notes []found.Note, system measure.System) []string {
+	var out []string
+	for _, n := range notes {
+		forms, known := noteWords[n.Kind]
+		if !known {
+			continue
+		}
+		form := forms[0]
+		if n.Count > 1 && forms[1] != "" {
+			form = forms[1]
+		}
+		text := strings.NewReplacer("{count}", strconv.Itoa(n.Count), "{size}", fine(n.Size, system), "{what}",
+			n.What).Replace(form)
+		if n.Piece > 0 {
+			text = fmt.Sprintf("piece %d: %s", n.Piece, text)
+		}
+		out = append(out, strings.ToUpper(text[:1])+text[1:]+".")
+	}
+	return out
+}
+
+// fine says a small length, which is rounded to no nothing.
+func fine(mm float64, system measure.System) string {
+	if mm < 1 {
+		return fmt.Sprintf("%.2g mm", mm)
+	}
+	return system.Size(mm)
+}
+
+// questionWords are what is missing, and how it is answered.
+var questionWords = map[found.Question]string{
+	found.AskName: "its name", found.AskCut: "how many are cut", found.AskGrain: "its grain",
+	found.AskAllowance: "what its outline has of the seam allowance",
+}
+
+// Unanswered says all that is missing of pieces that were found, and how to say it.
+func Unanswered(u *app.Unanswered) string {
+	var lines []string
+	asked := map[found.Question]int{}
+	for _, lack := range u.List {
+		var words []string
+		for _, q := range lack.Questions {
+			words = append(words, questionWords[q])
+			if asked[q] == 0 {
+				asked[q] = lack.Number
+			}
+		}
+		lines = append(lines, fmt.Sprintf("piece %s: %s", numberAndName(lack.Number, lack.Name), strings.Join(words, ", ")))
+	}
+	example := map[found.Question]string{found.AskName: `--name %d=front`, found.AskCut: `--cut %d=2`,
+		found.AskGrain: `--grain up`, found.AskAllowance: `--allowance "included 1.5 cm"`}
+	var give []string
+	for _, q := range []found.Question{found.AskName, found.AskCut, found.AskGrain, found.AskAllowance} {
+		if number := asked[q]; number > 0 {
+			text := example[q]
+			if strings.Contains(text, "%d") {
+				text = fmt.Sprintf(text, number)
+			}
+			give = append(give, text)
+		}
+	}
+	return "the drawing does not say:\n" + strings.Join(lines, "\n") + "\nsay it, for one piece by its number or for all: " +
+		strings.Join(give, " ") + "; or leave pieces out with --piece"
+}
+
+func numberAndName(number int, name string) string {
+	if name == "" {
+		return strconv.Itoa(number)
+	}
+	return fmt.Sprintf("%d (%s)", number, name)
+}
+
+// FoundFault says why no piece can be made of what was found, and what to do.
+func FoundFault(f *app.FoundFault, system measure.System) string {
+	var crossing *found.Crossing
+	var gap *found.Gap
+	var area *found.NoArea
+	var fold *found.NoFoldThere
+	what := f.Err.Error()
+	switch place := func(x, y float64) string { return fmt.Sprintf("%s across and %s up", system.Size(x), system.Size(y)) }; {
+	case errors.As(f.Err, &crossing):
+		what = fmt.Sprintf("its outline crosses itself %s from the origin of the drawing; --picture found.png shows where. "+
+			"Correct the drawing, or leave the piece out with --piece", place(crossing.At[0], crossing.At[1]))
+	case errors.As(f.Err, &gap):
+		what = fmt.Sprintf("its outline is open %s from the origin of the drawing, by %s; --gap joins ends that are "+
+			"further apart", place(gap.At[0], gap.At[1]), fine(gap.Size, system))
+	case errors.As(f.Err, &area):
+		what = "its outline encloses no area; leave it out with --piece"
+	case errors.As(f.Err, &fold):
+		what = "it has no straight edge on the side that --fold names"
+	}
+	return fmt.Sprintf("piece %s: %s", numberAndName(f.Number, f.Name), what)
+}
+
+// asking is how each question is put on a terminal.
+var asking = map[found.Question]string{
+	found.AskName: "name: ", found.AskCut: "how many are cut for one garment: ",
+	found.AskGrain:     "grain in the drawing (up, across, bias, either): ",
+	found.AskAllowance: "seam allowance of the outline (included 1.5 cm; 1.5 cm to be added; unknown): ",
+	found.AskPair:      "a pair, half of them mirrored (yes, no; Enter for no): ",
+	found.AskFold:      "side on the fold (left, right, top, bottom; Enter for none): ",
+	found.AskCloth:     "cloth (Enter for the garment's): ",
+	found.AskSize:      "size (Enter for every size): ",
+}
+
+// Ask puts a question.
+func Ask(q found.Question) string { return asking[q] }
+
+// Asked is the piece that questions are about.
+func Asked(f app.Found, system measure.System) string {
+	across, up := f.Extent()
+	return fmt.Sprintf("piece %s, %s across and %s up in the drawing", numberAndName(f.Number, f.Name), system.Size(across),
+		system.Size(up))
+}

@@ -1,0 +1,327 @@
+package dxf
+
+import (
+	"cmp"
+	"slices"
+
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces"
+	"ellwand/pieces/found"
+	"ellwand/pieces/geometry"
+)
+
+// isPattern says that the blocks of a file are pieces: one of them names its piece,
+// or has a boundary with its corners.
+func (f *file) isPattern() bool {
+	return slices.ContainsFunc(f.order, isPiece)
+}
+
+func isPiece(b *block) bool {
+	bounds, named := false, false
+	for _, e := range b.entities {
+		bounds = bounds || e.kind == lineKind && numbered(e.layer) == boundaryLayer
+		named = named || e.kind == pointKind && numbered(e.layer) == turnLayer
+		if e.kind == textKind {
+			key, _, ok := keyed(e.words)
+			named = named || ok && isKey(key, pieceNameKey)
+		}
+	}
+	return bounds && named
+}
+
+// pattern is a piece for every block, in the order in which they are inserted.
+func (f *file) pattern(o found.Options) (found.Drawing, error) {
+	out := found.Drawing{Notes: f.notes()}
+	unit := f.style(&out)
+	switch {
+	case o.Unit > 0:
+		unit = o.Unit
+	case unit == 0 && f.unit > 0:
+		unit = f.unit
+	case unit == 0:
+		unit = 1
+		out.Notes = append(out.Notes, found.Note{Kind: found.UnitAssumed, Count: 1, What: "mm"})
+	}
+	by := affine{a: unit, d: unit}
+	done := map[*block]bool{}
+	add := func(b *block, m affine) error {
+		if b == nil || done[b] || !isPiece(b) {
+			return nil
+		}
+		done[b] = true
+		all, err := f.explode(b.entities, by.after(m), o.Limits)
+		if err != nil {
+			return err
+		}
+		piece, notes, err := pieceOf(b.name, all, o)
+		if err != nil {
+			return err
+		}
+		out.Pieces = append(out.Pieces, piece)
+		for _, n := range notes {
+			n.Piece = len(out.Pieces)
+			out.Notes = append(out.Notes, n)
+		}
+		return o.Limits.Check(found.Outlines, len(out.Pieces))
+	}
+	for _, e := range f.entities {
+		if e.kind != insertKind {
+			continue
+		}
+		b := f.blocks[e.block]
+		if b == nil {
+			continue
+		}
+		if err := add(b, e.maps[0].after(affine{a: 1, d: 1, e: -b.base[0], f: -b.base[1]})); err != nil {
+			return out, err
+		}
+	}
+	for _, b := range f.order {
+		if err := add(f.blocks[b.name], identity); err != nil {
+			return out, err
+		}
+	}
+	return out, nil
+}
+
+// style reads the words about the whole pattern, and gives its unit, mm, or 0.
+func (f *file) style(out *found.Drawing) (unit float64) {
+	read := func(all []entity) {
+		for _, e := range all {
+			key, value, ok := keyed(e.words)
+			switch {
+			case !ok:
+			case isKey(key, styleNameKey) && out.Title == "":
+				out.Title = value
+			case isKey(key, unitsKey) && unit == 0:
+				unit = unitOf(value)
+			}
+		}
+	}
+	read(f.entities)
+	for _, b := range f.order {
+		read(b.entities)
+	}
+	return unit
+}
+
+// drawnPiece gathers what a block has of a piece.
+type drawnPiece struct {
+	found.Piece
+	boundary      []found.Stroke
+	sew           []found.Stroke
+	corners       spots
+	curves        spots
+	labels        []found.Text
+	left, untold  map[string]int
+	names, keys   []string
+	mirror, grain pieces.Path
+}
+
+func pieceOf(name string, all []placed, o found.Options) (found.Piece, []found.Note, error) {
+	d := &drawnPiece{corners: spots{}, curves: spots{}, left: map[string]int{}, untold: map[string]int{}}
+	for _, one := range all {
+		switch one.kind {
+		case lineKind:
+			d.line(one)
+		case pointKind:
+			d.point(one)
+		case textKind:
+			d.text(one)
+		}
+	}
+	if d.Name == "" {
+		d.Name = name
+	}
+	notes, err := d.outline(o)
+	if err != nil {
+		return d.Piece, nil, err
+	}
+	d.lines(o)
+	d.label()
+	for _, what := range d.names {
+		notes = append(notes, found.Note{Kind: found.Ignored, Count: d.left[what], What: "layer " + what})
+	}
+	for _, key := range d.keys {
+		notes = append(notes, found.Note{Kind: found.Untold, Count: d.untold[key], What: key})
+	}
+	return d.Piece, notes, nil
+}
+
+func (d *drawnPiece) leave(one placed) {
+	if d.left[one.layer] == 0 {
+		d.names = append(d.names, one.layer)
+	}
+	d.left[one.layer]++
+}
+
+func (d *drawnPiece) line(one placed) {
+	stroke := found.Stroke{Path: one.path}
+	at := numbered(one.layer)
+	inner, isInner := innerKinds[at]
+	shape, isNotch := notchShapes[at]
+	switch {
+	case at == boundaryLayer:
+		d.boundary = append(d.boundary, stroke)
+	case at == sewLayer:
+		d.sew = append(d.sew, stroke)
+	case at == mirrorLayer:
+		d.mirror = longer(d.mirror, one.path)
+	case at == grainLayer:
+		d.grain = longer(d.grain, one.path)
+	case at == drillLayer:
+		box := one.path.Flatten(found.Flattening).Bound()
+		d.Inner = append(d.Inner, found.Inner{Kind: found.DrillHole, At: box.Center()})
+	case isInner:
+		d.Inner = append(d.Inner, found.Inner{Kind: inner, Path: one.path})
+	case isNotch:
+		d.Notches = append(d.Notches, found.Notch{At: one.path.Start(), Shape: shape})
+	default:
+		d.leave(one)
+	}
+}
+
+func longer(a, b pieces.Path) pieces.Path {
+	if a == nil || geometry.Distance(b.Start(), b.End()) > geometry.Distance(a.Start(), a.End()) {
+		return b
+	}
+	return a
+}
+
+func (d *drawnPiece) point(one placed) {
+	at := numbered(one.layer)
+	shape, isNotch := notchShapes[at]
+	switch {
+	case at == turnLayer:
+		d.corners.add(one.at, 0)
+	case at == curveLayer:
+		d.curves.add(one.at, 0)
+	case at == drillLayer:
+		d.Inner = append(d.Inner, found.Inner{Kind: found.DrillHole, At: one.at})
+	case isNotch:
+		d.Notches = append(d.Notches, found.Notch{At: one.at, Shape: shape})
+	default:
+		d.leave(one)
+	}
+}
+
+func (d *drawnPiece) text(one placed) {
+	key, value, ok := keyed(one.words)
+	if !ok {
+		d.labels = append(d.labels, found.Text{Words: one.words, At: one.at, Height: one.height})
+		return
+	}
+	if !say(&d.Piece, key, value) {
+		if d.untold[one.words] == 0 {
+			d.keys = append(d.keys, one.words)
+		}
+		d.untold[one.words]++
+	}
+}
+
+// outline of the lines on the layer of the boundary: one that is closed as it stands
+// keeps its points and where it begins.
+func (d *drawnPiece) outline(o found.Options) ([]found.Note, error) {
+	path, notes, err := closedOf(d.boundary, o)
+	if err != nil {
+		return nil, err
+	}
+	for _, c := range path {
+		d.Outline = append(d.Outline, found.Step{Curve: c, Begins: d.bend(c.Start())})
+	}
+	if d.mirror != nil {
+		d.Mirror = &found.Straight{From: d.mirror.Start(), To: d.mirror.End()}
+	}
+	if d.grain != nil {
+		d.Grain = &found.Straight{From: d.grain.Start(), To: d.grain.End()}
+	}
+	if o.Smooth {
+		d.Outline = found.Smoothed(d.Outline)
+	} else if longest := longestCurveChord(d.Outline); longest > longestChord {
+		notes = append(notes, found.Note{Kind: found.ChordsKept, Count: 1, Size: longest})
+	}
+	return notes, nil
+}
+
+// longestChord, mm, of a curve that nothing is said of [source.OwnChoice].
+const longestChord = 25
+
+func longestCurveChord(all []found.Step) float64 {
+	longest := 0.0
+	for i, s := range all {
+		if s.Begins == found.Smooth && all[(i+1)%len(all)].Begins == found.Smooth {
+			longest = max(longest, geometry.Distance(s.Start(), s.End()))
+		}
+	}
+	return longest
+}
+
+func (d *drawnPiece) bend(at orb.Point) found.Bend {
+	switch {
+	case d.corners.near(at) >= 0:
+		return found.Corner
+	case d.curves.near(at) >= 0:
+		return found.Smooth
+	}
+	return found.BendByAngle
+}
+
+// closedOf strokes is the largest outline that they close to; nil where they do not.
+func closedOf(all []found.Stroke, o found.Options) (pieces.Path, []found.Note, error) {
+	if len(all) == 1 && geometry.Distance(all[0].Path.Start(), all[0].Path.End()) <= found.UsualGap {
+		return all[0].Path, nil, nil
+	}
+	drawing, err := found.Sheet{Strokes: all}.Drawing(o)
+	if err != nil || len(drawing.Pieces) == 0 {
+		return nil, drawing.Notes, err
+	}
+	largest := slices.MaxFunc(drawing.Pieces, func(a, b found.Piece) int {
+		return cmp.Compare(extentOf(a), extentOf(b))
+	})
+	var out pieces.Path
+	for _, s := range largest.Outline {
+		out = append(out, s.Curve)
+	}
+	return out, drawing.Notes, nil
+}
+
+func extentOf(p found.Piece) float64 {
+	across, up := p.Extent()
+	return across + up
+}
+
+// lines that close to the sew line; others are internal lines.
+func (d *drawnPiece) lines(o found.Options) {
+	if len(d.sew) == 0 {
+		d.Line = found.CuttingLine
+		return
+	}
+	path, _, err := closedOf(d.sew, o)
+	if err == nil && path != nil {
+		d.Sew = path
+		return
+	}
+	d.Line = found.CuttingLine
+	for _, s := range d.sew {
+		d.Inner = append(d.Inner, found.Inner{Kind: found.InternalLine, Path: s.Path})
+	}
+}
+
+// label names what lies inside by words that stand at its beginning.
+func (d *drawnPiece) label() {
+	begins := spots{}
+	for i, in := range d.Inner {
+		if in.Path != nil {
+			in.At = in.Path.Start()
+		}
+		begins.add(in.At, i)
+	}
+	for _, text := range d.labels {
+		if at := begins.near(text.At); at >= 0 && d.Inner[at].Name == "" {
+			d.Inner[at].Name = text.Words
+			continue
+		}
+		d.Texts = append(d.Texts, text)
+	}
+}
