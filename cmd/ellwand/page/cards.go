@@ -8,6 +8,7 @@ import (
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/limit"
+	"ellwand/cmd/ellwand/page/clients"
 	"ellwand/cmd/ellwand/page/edit"
 	"ellwand/cmd/ellwand/page/figure"
 	"ellwand/pieces"
@@ -36,7 +37,11 @@ func (s *server) showFolder(w http.ResponseWriter, r *http.Request) {
 			cards = append(cards, one)
 		}
 	}
-	answer(w, http.StatusOK, map[string]any{"folder": s.folder.Path(), "jobs": cards, "clients": []any{}})
+	known, err := clients.Read(s.folder)
+	if err != nil {
+		known = []clients.Client{} // what is wrong with their file is said where they are shown
+	}
+	answer(w, http.StatusOK, map[string]any{"folder": s.folder.Path(), "jobs": cards, "clients": known})
 }
 
 // card of a file; false for a YAML file that is no job.

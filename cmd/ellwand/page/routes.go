@@ -19,6 +19,11 @@ func (s *server) jobRoutes(mux *http.ServeMux) {
 // folderRoutes are what is asked of the folder.
 func (s *server) folderRoutes(mux *http.ServeMux) {
 	mux.HandleFunc("GET /api/folder", s.showFolder)
+	mux.HandleFunc("POST /api/jobs", s.beginJob)
+	mux.HandleFunc("POST /api/question", s.answerQuestion)
+	mux.HandleFunc("GET /api/size", showSizes)
+	mux.HandleFunc("GET /api/clients", s.showClients)
+	mux.HandleFunc("POST /api/clients", s.noteVisit)
 	mux.HandleFunc("GET /api/events", func(w http.ResponseWriter, r *http.Request) {
 		s.stream(w, r, s.told, func() []event { return nil })
 	})

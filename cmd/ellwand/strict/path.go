@@ -61,9 +61,13 @@ func (p Path) Place(whole string) string {
 type Lines struct {
 	of   map[string]int
 	keys map[string][]Path // that stand inside a path, in the order of the file
+	// measures are the paths of all lengths.
+	measures *[]Path
 }
 
-func newLines() Lines { return Lines{of: map[string]int{}, keys: map[string][]Path{}} }
+func newLines() Lines {
+	return Lines{of: map[string]int{}, keys: map[string][]Path{}, measures: &[]Path{}}
+}
 
 // ID tells paths apart, whatever their keys hold.
 func (p Path) ID() string {
@@ -103,3 +107,11 @@ func (l Lines) Of(p Path) int {
 // Within are the paths of the keys that stand inside a path, in the order of the
 // file.
 func (l Lines) Within(p Path) []Path { return l.keys[p.ID()] }
+
+// Measures are the paths of all lengths in the file, in its order.
+func (l Lines) Measures() []Path {
+	if l.measures == nil {
+		return nil
+	}
+	return *l.measures
+}

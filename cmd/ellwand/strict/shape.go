@@ -65,6 +65,9 @@ func (s *shape) check(node ast.Node, want reflect.Type, path Path) {
 	case reflect.Slice:
 		s.sequence(node, want, path)
 	default:
+		if want == reflect.TypeFor[Measure]() {
+			*s.lines.measures = append(*s.lines.measures, path)
+		}
 		s.scalar(node, path)
 	}
 }

@@ -38,8 +38,8 @@ func MappingAt(path strict.Path) (strict.Mapping, bool) {
 	return at, known
 }
 
-// order in which the keys of the mapping at a path stand.
-func order(path strict.Path) []string {
+// Order in which the keys of the mapping at a path stand.
+func Order(path strict.Path) []string {
 	mapping, _ := MappingAt(path)
 	var out []string
 	for _, key := range mapping.Keys {

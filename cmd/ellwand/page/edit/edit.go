@@ -5,6 +5,7 @@ package edit
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"go.yaml.in/yaml/v3"
@@ -25,6 +26,47 @@ func Set(text string, path strict.Path, value Value, keys Order) (string, error)
 		return "", err
 	}
 	return out, proven(text, out, func(tree any) (any, bool) { return withValue(tree, path, value.plain()) })
+}
+
+// Edit is a value for a path that stands in the text.
+type Edit struct {
+	Path  strict.Path
+	Value Value
+}
+
+// SetAll writes several single values over those that stand in the text, each once.
+func SetAll(text string, edits []Edit) (string, error) {
+	d, err := parsed(text)
+	if err != nil {
+		return "", err
+	}
+	type found struct {
+		from int
+		at   place
+		to   Value
+	}
+	var all []found
+	for _, one := range edits {
+		at, stands := d.locate(one.Path)
+		if !stands || !one.Value.isText() {
+			return "", ErrNoPlace
+		}
+		all = append(all, found{d.begin(at.value), at, one.Value})
+	}
+	slices.SortFunc(all, func(a, b found) int { return b.from - a.from })
+	out := text
+	for _, one := range all { // from the end, so that places before stay
+		out = out[:one.from] + d.scalarAt(one.at, one.to) + out[d.end(one.at.value):]
+	}
+	return out, proven(text, out, func(tree any) (any, bool) {
+		for _, one := range edits {
+			var ok bool
+			if tree, ok = withValue(tree, one.Path, one.Value.plain()); !ok {
+				return nil, false
+			}
+		}
+		return tree, true
+	})
 }
 
 // Unset removes a value with its key. A mapping or list that is left empty goes with

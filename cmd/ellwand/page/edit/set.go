@@ -68,6 +68,11 @@ func (d *document) replace(at place, value Value) string {
 	return d.splice(colon, to, value.behind(at.key.Column-1+2, d.ending))
 }
 
+// scalarAt is a single value as it is written at a place.
+func (d *document) scalarAt(at place, value Value) string {
+	return space(at.value) + scalar(value.Text, at.in != nil && at.in.Style&yaml.FlowStyle != 0)
+}
+
 // space before a value that is written where none stands.
 func space(n *yaml.Node) string {
 	if n.Kind == yaml.ScalarNode && n.Value == "" && n.Style == 0 {

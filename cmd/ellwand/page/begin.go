@@ -1,0 +1,177 @@
+package page
+
+import (
+	"encoding/base64"
+	"errors"
+	"fmt"
+	"io/fs"
+	"net/http"
+	"strings"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/limit"
+	"ellwand/cmd/ellwand/page/edit"
+	"ellwand/cmd/ellwand/page/starter"
+	"ellwand/cmd/ellwand/strict"
+	"ellwand/cmd/ellwand/words"
+	"ellwand/fabric/plan"
+)
+
+// beginning is what a job is to be begun with.
+type beginning struct {
+	// From is person, pattern, cloth or copy; Of is the job that is copied.
+	From string  `json:"from"`
+	Of   string  `json:"of"`
+	File *upload `json:"file"`
+	starter.Begin
+}
+
+// upload is a file that the page brings in.
+type upload struct {
+	Name   string `json:"name"`
+	Base64 string `json:"base64"`
+}
+
+// beginJob writes a new job into the folder.
+func (s *server) beginJob(w http.ResponseWriter, r *http.Request) {
+	var b beginning
+	if err := asked(r, &b); err != nil {
+		answerError(w, r, http.StatusBadRequest, sentence(err.Error()))
+		return
+	}
+	text, err := s.begun(b)
+	if err == nil {
+		var name string
+		if name, err = s.newJob(nameFor(b), text); err == nil {
+			s.told.tell(eventOf("jobs", struct{}{}))
+			answer(w, http.StatusCreated, map[string]string{"job": name})
+			return
+		}
+	}
+	answerFault(w, r, err)
+}
+
+// nameFor a new job: its title, or else its garment.
+func nameFor(b beginning) string {
+	for _, name := range []string{b.Title, b.Garment} {
+		if name != "" {
+			return job.Slug(name)
+		}
+	}
+	return "job"
+}
+
+// begun is the text that a job begins with.
+func (s *server) begun(b beginning) (string, error) {
+	if b.From == "copy" {
+		text, err := s.folder.Read(b.Of, limit.JobSize)
+		if err != nil || b.Title == "" {
+			return string(text), err
+		}
+		return edit.Set(string(text), strict.Top("job"), edit.Text(b.Title), nil)
+	}
+	if b.File != nil {
+		name, err := s.broughtIn(*b.File)
+		if err != nil {
+			return "", err
+		}
+		b.Pattern = name
+	}
+	return b.Text()
+}
+
+// broughtIn writes an uploaded file of pieces into the folder.
+func (s *server) broughtIn(u upload) (string, error) {
+	data, err := base64.StdEncoding.DecodeString(u.Base64)
+	if err != nil {
+		return "", errors.New("the file did not arrive whole; choose it again")
+	}
+	if err := limit.PiecesFile.Check(u.Name, len(data)); err != nil {
+		return "", err
+	}
+	base, isPieces := strings.CutSuffix(u.Name, ".yaml")
+	if !isPieces {
+		return "", fmt.Errorf("%s is no file of pieces that can be read here yet; bring in one that ends in .yaml", u.Name)
+	}
+	return s.written(job.Slug(base), string(data))
+}
+
+// newJob writes a job under a name that is free.
+func (s *server) newJob(base, text string) (string, error) { return s.written(base, text) }
+
+// written writes a text under the first free name: "blouse.yaml", "blouse-2.yaml".
+func (s *server) written(base, text string) (string, error) {
+	for i := 1; ; i++ {
+		name := base + ".yaml"
+		if i > 1 {
+			name = fmt.Sprintf("%s-%d.yaml", base, i)
+		}
+		if _, err := s.folder.Stat(name); errors.Is(err, fs.ErrNotExist) {
+			return name, s.folder.Write(name, []byte(text))
+		}
+	}
+}
+
+// quickPasses for the first answer, which comes at once [source.OwnChoice].
+const quickPasses = 60
+
+// answerQuestion says how much cloth a garment takes, and saves nothing.
+func (s *server) answerQuestion(w http.ResponseWriter, r *http.Request) {
+	var b beginning
+	if err := asked(r, &b); err != nil {
+		answerError(w, r, http.StatusBadRequest, sentence(err.Error()))
+		return
+	}
+	found, work, err := s.estimated(r, b)
+	if err != nil {
+		answerFault(w, r, err)
+		return
+	}
+	chosen := found.Lays[found.Chosen]
+	say := work.Unit.System().Purchase
+	answer(w, http.StatusOK, map[string]any{
+		"buy": words.BuyInStore(found.Cloth, chosen), "buy_mm": found.Amount.Buy, "lay": chosen.Lay.String(),
+		"low": say(found.Range.Low), "high": say(found.Range.High), "sentence": words.Advice(work, found.Requirement),
+	})
+}
+
+func (s *server) estimated(r *http.Request, b beginning) (app.Estimated, *job.Work, error) {
+	b.Title = "question"
+	text, err := b.Text()
+	if err != nil {
+		return app.Estimated{}, nil, err
+	}
+	file, err := job.Parse("question", []byte(text))
+	if err != nil {
+		return app.Estimated{}, nil, withoutPlaces(err)
+	}
+	work, err := file.Resolve()
+	if err != nil {
+		return app.Estimated{}, nil, withoutPlaces(err)
+	}
+	cloths, err := app.Cloths(work, nil)
+	if err != nil {
+		return app.Estimated{}, nil, err
+	}
+	search := s.options.Search
+	search.Effort = plan.Quick
+	if search.Passes == 0 {
+		search.Passes = quickPasses
+	}
+	found, err := app.Estimate(r.Context(), work, cloths[:1], search, app.Watch{})
+	if err != nil {
+		return app.Estimated{}, nil, err
+	}
+	return found[0], work, nil
+}
+
+// showSizes of a table, with the girths of each as the table has them.
+func showSizes(w http.ResponseWriter, r *http.Request) {
+	table, err := app.Table(r.URL.Query().Get("table"))
+	if err != nil {
+		answerError(w, r, http.StatusNotFound, sentence(err.Error()))
+		return
+	}
+	answer(w, http.StatusOK, map[string]any{"sizes": table.Sizes, "girths": table.Girths, "unit": table.Unit.String()})
+}

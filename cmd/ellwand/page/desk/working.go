@@ -1,0 +1,125 @@
+package desk
+
+import (
+	"errors"
+
+	"ellwand/cmd/ellwand/page/edit"
+	"ellwand/cmd/ellwand/strict"
+)
+
+// working is a state while actions are done to it.
+type working struct {
+	desk *Desk
+	now  state
+	// reading of the text as it is now.
+	reading *Reading
+	kind    Kind
+	path    string
+	going   bool
+}
+
+func (w *working) do(a Action) error {
+	switch {
+	case a.Set != nil:
+		return w.set(strict.Path(a.Set.Path), a.Set.Value.Value, a.Set.Typing)
+	case a.Unset != nil:
+		return w.unset(strict.Path(a.Unset.Path))
+	case a.Append != nil:
+		path := strict.Path(a.Append.Path)
+		return w.set(path.Entry(edit.Len(string(w.now.text), path)), a.Append.Value.Value, false)
+	case a.TakeOutside != nil, a.KeepMine != nil:
+		return nil
+	case a.Units != "":
+		return w.convert(a.Units)
+	case a.Text != nil:
+		w.kind, w.path, w.now.typed = Rewritten, "", nil
+		w.take([]byte(*a.Text))
+		return nil
+	}
+	return errors.New("there is nothing to do in this request")
+}
+
+// take a text that is read by itself.
+func (w *working) take(text []byte) {
+	read := read(w.desk.folder.PathOf(w.desk.name), text)
+	w.now.text, w.reading = text, &read
+}
+
+// set a value. One that does not stand by itself is kept beside the file; an empty text
+// removes what stands there.
+func (w *working) set(path strict.Path, value edit.Value, typing bool) error {
+	if len(path) == 0 {
+		return edit.ErrNoPlace
+	}
+	if value.List == nil && value.Keys == nil && value.Text == "" {
+		err := w.unset(path)
+		w.going = typing
+		return err
+	}
+	text, err := edit.Set(string(w.now.text), path, value, Order)
+	if err != nil {
+		return err
+	}
+	key := path.String()
+	w.kind, w.path, w.going = Changed, key, typing
+	found := read(w.desk.folder.PathOf(w.desk.name), []byte(text))
+	against := found.againstValue(path)
+	single := value.List == nil && value.Keys == nil
+	if against == "" || !single {
+		w.now.text, w.reading = []byte(text), &found
+		delete(w.now.typed, key)
+		return nil
+	}
+	if w.now.typed == nil {
+		w.now.typed = map[string]HalfValue{}
+	}
+	w.kind = HalfTyped
+	w.now.typed[key] = HalfValue{Path: Steps(path), Value: value.Text, Fault: against}
+	return nil
+}
+
+// unset removes a value, and what is half typed there or below.
+func (w *working) unset(path strict.Path) error {
+	text, err := edit.Unset(string(w.now.text), path)
+	if err != nil {
+		return err
+	}
+	w.kind, w.path = Removed, path.String()
+	for key, half := range w.now.typed {
+		if at := pathOf(half.Path); isWithin(at, path) {
+			delete(w.now.typed, key)
+		}
+	}
+	if text != string(w.now.text) {
+		w.take([]byte(text))
+	}
+	return nil
+}
+
+// pathOf steps as JSON has them.
+func pathOf(steps []any) strict.Path {
+	out := strict.Path{}
+	for _, one := range steps {
+		switch s := one.(type) {
+		case string:
+			out = out.Key(s)
+		case int:
+			out = out.Entry(s)
+		case float64:
+			out = out.Entry(int(s))
+		}
+	}
+	return out
+}
+
+func (w *working) convert(units string) error {
+	text, err := InUnits(string(w.now.text), units)
+	if err != nil {
+		return err
+	}
+	if text != string(w.now.text) {
+		w.kind, w.path, w.now.typed = Converted, "units", nil
+		w.take([]byte(text))
+	}
+	return nil
+}
