@@ -31,7 +31,7 @@ BENCH_DATA ?= ../shared/bench
 TOOLS := ./testdata/circles ./testdata/faults ./testdata/mutate ./testdata/rounding ./testdata/sample
 # The packages with golden files of bits.
 GOLDEN := nest/portable nest draft
-ARM64_JOBS := blouse bridesmaids princess trousers shirt velvet
+ARM64_JOBS := blouse princess trousers velvet kaftan
 DEMO := testdata/blouse.yaml
 
 .PHONY: all build demo picture screens test check-long check-arm64 mutate faults bench lint clean
@@ -74,7 +74,7 @@ check-arm64:
 	rm -rf bin/here bin/there
 	@for job in $(ARM64_JOBS); do for run in "here bin/ellwand" "there qemu-aarch64-static bin/ellwand-arm64"; do \
 		set -- $$run; folder=bin/$$1/$$job; shift; mkdir -p $$folder; \
-		XDG_CACHE_HOME=$(CURDIR)/$$folder/cache $$* marker testdata/$$job.yaml --passes 30 -o $$folder/plan.svg \
+		XDG_CACHE_HOME=$(CURDIR)/$$folder/cache $$* marker testdata/$$job.yaml --passes 5 -o $$folder/plan.svg \
 			--layout $$folder/layouts >/dev/null 2>&1 && rm -rf $$folder/cache || exit; \
 	done; diff -r bin/here/$$job bin/there/$$job && echo "$$job: the same bits" || exit; done
 

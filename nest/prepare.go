@@ -37,6 +37,7 @@ func prepare(p layout.Problem, start *layout.Layout, locked []bool, tables *Tabl
 	if p.Gap < q.model.Touch {
 		q.model.Gap = 0
 	}
+	q.model.ClearLow, q.model.ClearHigh = p.ClearLow, p.ClearHigh
 	for _, zone := range p.Zones {
 		q.addObstacle(zone)
 	}
@@ -147,7 +148,11 @@ func (q *prepared) shape(
 	s.Tilt, s.Direction = tilt, turn.Direction
 	s.Low, s.High = turn.Pin == layout.PinLow, turn.Pin == layout.PinHigh
 	s.OffsetX, s.OffsetY = turn.OffsetX+s.CentreX, turn.OffsetY+s.CentreY
-	return s, 2*s.HalfY <= q.model.Width*(1+touchShare)
+	room := q.model.Width
+	if turn.Pin == layout.PinNone && len(q.problem.Sheets) == 0 {
+		room -= q.problem.ClearLow + q.problem.ClearHigh
+	}
+	return s, 2*s.HalfY <= room+float64(q.model.Width*touchShare)
 }
 
 // isDuplicate reports whether a shape equals one that the item has already, as a

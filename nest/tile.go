@@ -55,7 +55,7 @@ func (q *prepared) tile(ctx context.Context, passes int) ([]search.Spot, float64
 // false when anything else is asked.
 func (q *prepared) rectangles() (rects []tiling.Rect, area float64, ok bool) {
 	m := q.model
-	if m.Gap > 0 || len(m.Fixed) > 0 || len(q.sheetX) > 0 {
+	if m.Gap > 0 || m.ClearLow > 0 || m.ClearHigh > 0 || len(m.Fixed) > 0 || len(q.sheetX) > 0 {
 		return nil, 0, false
 	}
 	for _, piece := range m.Pieces {

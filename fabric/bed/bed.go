@@ -66,24 +66,54 @@ func (b Bed) FoldPins() []layout.Pin {
 	return nil
 }
 
-// SecondLength is where, along the cloth, the upper length of a cloth cut
-// across begins: at a whole number of repeats, so that both plies match.
-func SecondLength(c cloth.Cloth, length float64) float64 {
-	if c.Repeat.Along == 0 {
-		return length
+// FoldClear is how far from y = 0 and from the width of the bed everything lies that
+// is not on a fold there: half of the gap, as the ply beyond the fold does.
+func (b Bed) FoldClear(c cloth.Cloth) (low, high float64) {
+	for _, pin := range b.FoldPins() {
+		switch pin {
+		case layout.PinLow:
+			low = c.Gap / 2
+		case layout.PinHigh:
+			high = c.Gap / 2
+		}
 	}
-	return float64(math.Ceil(length/c.Repeat.Along-1e-9) * c.Repeat.Along)
+	return low, high
+}
+
+// SecondLength is where, along the cloth, the upper length of a cloth cut
+// across begins: behind the gap, at a whole number of repeats, so that both plies
+// match.
+func SecondLength(c cloth.Cloth, length float64) float64 {
+	begin := length + c.Gap
+	if c.Repeat.Along == 0 {
+		return begin
+	}
+	return float64(math.Ceil(begin/c.Repeat.Along-1e-9) * c.Repeat.Along)
 }
 
 // Taken is the length of cloth that a bed of that length takes.
 func (b Bed) Taken(c cloth.Cloth, length float64) float64 {
 	switch b.Kind {
 	case lay.FoldedAcross:
-		return 2 * length
+		return 2*length + c.Gap
 	case lay.CutAcross:
 		return length + SecondLength(c, length)
 	}
 	return length
+}
+
+// LengthWithin is the greatest length of a bed of that kind, alone in its lay, that
+// takes no more than a length of cloth. Negative when there is none.
+func LengthWithin(c cloth.Cloth, kind lay.Kind, taken float64) float64 {
+	r := c.Repeat.Along
+	switch {
+	case !kind.IsAcross():
+		return taken
+	case kind == lay.FoldedAcross || r == 0:
+		return (taken - c.Gap) / 2
+	}
+	repeats := math.Floor((taken + c.Gap) / 2 / r)
+	return math.Max(float64(repeats*r)-c.Gap, taken-float64((repeats+1)*r))
 }
 
 // AcrossPlies is how many times the length on the table is taken.

@@ -17,6 +17,8 @@ func Of(c cloth.Cloth, kind lay.Kind) Bed {
 		b.V = UsableWidth(lay.Open, c) / 2
 	case lay.BothSelvedgesIn:
 		b.V = c.WidthLaid()/4 - c.Selvedge
+	case lay.FoldedAcross:
+		b.At[0] = c.Gap / 2 // from the fold
 	}
 	return b.trimmed(c)
 }

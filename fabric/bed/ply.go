@@ -29,7 +29,7 @@ func (b Bed) PliesOn(c cloth.Cloth, length float64) []Ply {
 	case lay.BothSelvedgesIn:
 		return []Ply{lower, mirrored(b.V, 0, w/2), mirrored(b.V+2*w, w/2, w)}
 	case lay.FoldedAcross:
-		lower.Motion.E = length
+		lower.Motion.E = length + c.Gap
 		return []Ply{lower, {pieces.Motion{A: -1, D: 1, E: length}, 0, w}}
 	case lay.CutAcross:
 		upper := mirrored(w, 0, w)

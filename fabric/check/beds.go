@@ -113,14 +113,16 @@ func widthOf(p lay.Plan) float64 {
 	return width - 2*selvedge
 }
 
-// takenBy a lay of that length, mm of cloth. Of a repeat the second length of a cloth
-// cut across begins at a whole number.
+// takenBy a lay of that length, mm of cloth. The second length of a cloth cut across
+// begins behind the gap; of a repeat, at a whole number.
 func takenBy(p lay.Plan) float64 {
-	switch repeat := p.Cloth.Repeat.Along; {
-	case p.Lay == lay.FoldedAcross, p.Lay == lay.CutAcross && repeat == 0:
+	switch repeat, second := p.Cloth.Repeat.Along, p.Length+p.Cloth.Gap; {
+	case p.Lay == lay.FoldedAcross:
 		return 2 * p.Length
+	case p.Lay == lay.CutAcross && repeat == 0:
+		return p.Length + second
 	case p.Lay == lay.CutAcross:
-		return p.Length + repeat*math.Ceil(p.Length/repeat-1e-9)
+		return p.Length + repeat*math.Ceil(second/repeat-1e-9)
 	}
 	return p.Length
 }

@@ -15,17 +15,17 @@ const gapTolerance = 1e-2
 
 var _ = register(rule{whole: checkGaps})
 
-// checkGaps: two pieces on one part of the lay keep the gap of the cloth, and so do
-// two of different parts where they lie on the open cloth, in whichever plies. The
-// outlines do not meet (verify.Layout sees to that), so that the corner of one is the
-// point nearest to the other.
+// checkGaps: two pieces keep the gap of the cloth where they lie on one part of the lay,
+// and so do any two that are cut from the open cloth, in whichever plies, also the two
+// of one template beside the fold. The outlines do not meet (verify.Layout sees to
+// that), so that the corner of one is the point nearest to the other.
 func checkGaps(p lay.Plan, _ []openedPiece, _ []pieces.Piece) error {
 	gap := p.Cloth.Gap
 	if gap == 0 {
 		return nil
 	}
 	for i, one := range p.Pieces {
-		for _, other := range p.Pieces[:i] {
+		for _, other := range p.Pieces[:i+1] {
 			if apartBy(p, one, other, gap) < gap-gapTolerance {
 				return fmt.Errorf("%s copy %d lies nearer to %s copy %d than the gap", one.Name, one.Copy, other.Name, other.Copy)
 			}
@@ -35,14 +35,18 @@ func checkGaps(p lay.Plan, _ []openedPiece, _ []pieces.Piece) error {
 }
 
 // apartBy is how far two templates lie apart, mm, where the cut for one may reach the
-// other; see between.
+// other; see between. A half on the fold and its other half are one.
 func apartBy(p lay.Plan, one, other lay.Laid, enough float64) float64 {
-	if one.Part == other.Part {
-		return between(one.Outline, other.Outline, enough)
-	}
+	same := one.Name == other.Name && one.Garment == other.Garment && one.Size == other.Size && one.Copy == other.Copy
 	least := enough
-	for _, a := range onItsPlies(p, one) {
-		for _, b := range onItsPlies(p, other) {
+	if one.Part == other.Part && !same {
+		least = between(one.Outline, other.Outline, enough)
+	}
+	for i, a := range onItsPlies(p, one) {
+		for k, b := range onItsPlies(p, other) {
+			if same && (i >= k || one.OnFold || one.FromLower) {
+				continue
+			}
 			least = math.Min(least, between(a, b, enough))
 		}
 	}

@@ -112,6 +112,9 @@ func TestSpoiledLaysAreRefused(t *testing.T) {
 			func(p *lay.Plan) { moved(&p.Pieces[0], 0, -p.Pieces[0].Outline.Bound().Min[1]-1) }, "hangs over the cloth"},
 		{"end of the cloth", plain, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Taken -= 1 },
 			"the end of the cloth"},
+		{"gap beside the fold", gapped, lay.FoldedAlong, []pieces.Piece{panel}, func(p *lay.Plan) {
+			moved(&p.Pieces[0], 0, 2-p.Pieces[0].Outline.Bound().Min[1])
+		}, "nearer to panel copy 1 than the gap"},
 		{"gap", gapped, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) {
 			longer(p, 600)
 			first, second := p.Pieces[0].Outline.Bound(), p.Pieces[1].Outline.Bound()

@@ -32,7 +32,7 @@ type File struct {
 	Selvedge   float64 `json:"selvedge_mm" jsonschema_description:"not to be cut into, on each side"`
 	Nap        string  `json:"nap" jsonschema:"enum=either way,enum=one way,enum=one way per garment" jsonschema_description:"which way pieces may point"`
 	Alike      bool    `json:"both_sides_alike" jsonschema_description:"the cloth looks alike on both sides, so that any piece may lie face down"`
-	Gap        float64 `json:"gap_mm" jsonschema_description:"least distance between pieces; not kept along a fold, nor over a straight cut across"`
+	Gap        float64 `json:"gap_mm" jsonschema_description:"least distance between pieces on the open cloth, in whichever plies"`
 	Tilt       float64 `json:"tilt_percent" jsonschema_description:"how far a grainline may deviate: across, as a share of along"`
 	Repeat     *Repeat `json:"repeat" jsonschema:"nullable" jsonschema_description:"of the pattern of the cloth, and what is matched on it; null for plain cloth"`
 	Fixed      []Fixed `json:"fixed" jsonschema_description:"points of pieces that a print fixes on the open cloth: hems on a border, motifs centred on a piece"`

@@ -23,12 +23,15 @@ func Fill(p *lay.Plan, beds []SolvedBed) {
 	p.Cuts = len(p.Pieces)
 	for i, found := range beds {
 		b := found.Bed
-		end := b.At[0] + found.Layout.Length
+		begin, end := b.At[0], b.At[0]+found.Layout.Length
+		if b.Kind == lay.FoldedAcross {
+			begin = 0 // at the fold, which the bed keeps clear of
+		}
 		p.Length = math.Max(p.Length, end)
 		p.Width = math.Max(p.Width, b.At[1]+b.Width+b.LostHigh)
 		p.Taken = math.Max(p.Taken, b.Before+b.Taken(p.Cloth, found.Layout.Length))
 		p.Parts = append(p.Parts, lay.Part{
-			X: b.At[0], Y: b.At[1], Length: found.Layout.Length, Width: b.Width, Plies: b.Plies(),
+			X: begin, Y: b.At[1], Length: end - begin, Width: b.Width, Plies: b.Plies(),
 			FoldLow: len(b.FoldPins()) > 0, FoldHigh: len(b.FoldPins()) > 1,
 			OnCloth: b.OnCloth(p.Cloth, found.Layout.Length),
 		})

@@ -2,7 +2,6 @@ package plan
 
 import (
 	"math"
-	"slices"
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/lay"
@@ -148,14 +147,12 @@ func (t *Table) rebuiltBed(plan lay.Plan, b bed.Bed, wanted []rules.Demand) (Sol
 	if err != nil || t.lessMatched(matched) != nil {
 		return SolvedBed{}, false
 	}
-	plan.Pieces = slices.Clone(plan.Pieces)
-	for i, l := range plan.Pieces {
+	for _, l := range plan.Pieces {
 		if !(math.Abs(l.X) < farthest && math.Abs(l.Y) < farthest && math.Abs(l.Turn) <= 360) {
 			return SolvedBed{}, false
 		}
-		plan.Pieces[i].X, plan.Pieces[i].Y = l.X-b.At[0], l.Y-b.At[1]
 	}
-	laid, ok := relaid(plan, t.Asked, templates, problem)
+	laid, ok := relaid(plan, b, t.Asked, templates, problem)
 	if !ok || verify.Layout(problem, laid) != nil {
 		return SolvedBed{}, false
 	}

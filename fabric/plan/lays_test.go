@@ -188,6 +188,27 @@ func TestGapAndTilt(t *testing.T) {
 	}
 }
 
+// TestGapBesideFolds: it is kept on the open cloth, in whichever plies.
+func TestGapBesideFolds(t *testing.T) {
+	// Half of it in each ply: 95 mm across in 100, not 96.
+	c := cloth.Cloth{Width: 220, Selvedge: 10, Gap: 10}
+	laid := inLay(t, c, lay.FoldedAlong, fabrictest.Rectangle("square", 95, 100, 2))
+	assert.InDelta(t, 5, laid.Pieces[0].Outline.Bound().Min[1], 0.01)
+	_, err := plan.Require(t.Context(), c, []pieces.Piece{fabrictest.Rectangle("square", 96, 100, 2)},
+		plan.Options{Passes: 1, Lays: []lay.Kind{lay.FoldedAlong}})
+	require.Error(t, err)
+	// A half on the fold takes all of it.
+	laid = inLay(t, c, lay.FoldedAlong, fabrictest.Half("back", 100, 100, 1))
+	assert.InDelta(t, 100, laid.Length, 0.01)
+	// A fold across, and a cut across, take the gap once.
+	c.Width = 120
+	for _, kind := range []lay.Kind{lay.FoldedAcross, lay.CutAcross} {
+		assert.InDelta(t, 210, inLay(t, c, kind, fabrictest.Rectangle("square", 100, 100, 2)).Taken, 0.01, "%s", kind)
+	}
+	c.Repeat = cloth.Repeat{Along: 70} // the second length begins at 140
+	assert.InDelta(t, 240, inLay(t, c, lay.CutAcross, fabrictest.Rectangle("square", 100, 100, 2)).Taken, 0.01)
+}
+
 // TestFlaws: a strip with a hole in its middle takes the pieces on both sides
 // of it; a faded edge narrows the cloth; a band across lengthens it.
 func TestFlaws(t *testing.T) {

@@ -29,7 +29,7 @@ func aboveIncrement(c cloth.Cloth, b bed.Bed, length float64) (target float64, n
 	lower := purchase.RoundUp(c, purchase.Need(c, b.Taken(c, length))) - c.Step
 	taken := c.Safety.Within(lower)
 	taken = c.HandLaying.Within(taken/purchase.BeforeWetting(c.Shrinkage, 1) - c.Straighten)
-	target = taken / bed.AcrossPlies(b.Kind)
+	target = bed.LengthWithin(c, b.Kind, taken)
 	return target, lower >= c.Minimum && target > 0 && target < length && length-target <= nearIncrement
 }
 

@@ -37,8 +37,8 @@ func (t *Table) solveAt(kind lay.Kind, b bed.Bed, templates []rules.Template, sh
 	if t.Options.Progress != nil {
 		search.Progress = func(p nest.Progress) { t.Options.Progress(kind, p) }
 	}
-	known := t.startsFor(kind, b, templates, problem)
-	search.Start = known.where()
+	known := t.startFor(kind, b, templates, problem)
+	search.Start = known
 	if search.Start == nil && warm != nil && verify.Layout(problem, *warm) == nil {
 		search.Start = warm
 	}
@@ -46,7 +46,7 @@ func (t *Table) solveAt(kind lay.Kind, b bed.Bed, templates []rules.Template, sh
 	if err != nil {
 		return nil, nil, err
 	}
-	best := shorter(problem, result.Layout, known.valid)
+	best := shorter(problem, result.Layout, known)
 	if err := verify.Layout(problem, best); err != nil {
 		return nil, nil, fmt.Errorf("%w: the layout of the lay %s failed its check and is not shown: %w", ErrInternal, kind,
 			err)

@@ -85,7 +85,12 @@ func (t *Table) depths() []float64 {
 		}
 		for _, turn := range made[0].Turns {
 			// Up to 1 mm, so that it can be measured.
-			depth := math.Ceil(rules.Across(made[0].Outline, turn) + t.Cloth.Selvedge + open.LostLow - 1e-6)
+			across := rules.Across(made[0].Outline, turn)
+			if turn.Pin == layout.PinNone {
+				low, _ := widest.FoldClear(t.Cloth)
+				across += low
+			}
+			depth := math.Ceil(across + t.Cloth.Selvedge + open.LostLow - 1e-6)
 			out = append(out, onCentreLine(t.Cloth, depth))
 		}
 	}

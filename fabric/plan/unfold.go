@@ -2,14 +2,12 @@ package plan
 
 import (
 	"math"
-	"slices"
 
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/internal/geometry"
-	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
@@ -51,31 +49,6 @@ func unfolded(c cloth.Cloth, beds []SolvedBed, flat bed.Bed, open []rules.Templa
 	}
 	out.Length = LengthOf(openProblem, out)
 	return out, true
-}
-
-// seam is where the open cloth was folded or cut across, in a lay opened out;
-// 0 where it was not.
-func (s *SolvedLay) seam(c cloth.Cloth) float64 {
-	last := s.Beds[len(s.Beds)-1]
-	switch last.Bed.Kind {
-	case lay.FoldedAcross:
-		return last.Layout.Length
-	case lay.CutAcross:
-		return bed.SecondLength(c, last.Layout.Length)
-	}
-	return 0
-}
-
-// parted moves everything beyond a line across away from it by the gap.
-func parted(laid layout.Layout, problem layout.Problem, seam float64) layout.Layout {
-	out := layout.Layout{Placements: slices.Clone(laid.Placements)}
-	for i, at := range out.Placements {
-		if problem.Placed(at).Bound().Center()[0] > seam {
-			out.Placements[i].X += problem.Gap
-		}
-	}
-	out.Length = LengthOf(problem, out)
-	return out
 }
 
 // LengthOf a layout is the largest x of its outlines.

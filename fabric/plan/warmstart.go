@@ -14,55 +14,27 @@ import (
 	"ellwand/pieces"
 )
 
-// warmStarts are layouts to begin a search with.
-type warmStarts struct {
-	// sound keeps every rule of the bed; near breaks nothing but the gap, and
-	// is shorter. Nil when there is none.
-	valid, near *layout.Layout
-}
-
-// where a search begins.
-func (s warmStarts) where() *layout.Layout {
-	if s.near != nil {
-		return s.near
-	}
-	return s.valid
-}
-
-// startsFor a lay are the shortest layouts known: for the open one the other
-// lays opened out, and for any the plans that the caller knows. Along a fold
-// or a straight cut pieces lie without a gap, so that with one an opened lay
-// may need a little more; a lay opened about a line across is moved apart there.
-func (t *Table) startsFor(kind lay.Kind, b bed.Bed, templates []rules.Template, problem layout.Problem) warmStarts {
-	var out warmStarts
-	offer := func(laid layout.Layout) bool {
-		if verify.Layout(problem, laid) != nil {
-			return false
+// startFor a lay is the shortest layout known, or nil: for the open one the other
+// lays opened out, and for any the plans that the caller knows.
+func (t *Table) startFor(kind lay.Kind, b bed.Bed, templates []rules.Template, problem layout.Problem) *layout.Layout {
+	var out *layout.Layout
+	offer := func(laid layout.Layout) {
+		if (out == nil || laid.Length < out.Length) && verify.Layout(problem, laid) == nil {
+			out = &laid
 		}
-		if out.valid == nil || laid.Length < out.valid.Length {
-			out.valid = &laid
-		}
-		return true
 	}
 	for _, s := range t.solved {
-		opened, ok := unfolded(t.Cloth, s.Beds, b, templates, problem)
-		if kind != lay.Open || !ok || offer(opened) || t.Cloth.Gap == 0 {
-			continue
-		}
-		offer(parted(opened, problem, s.seam(t.Cloth)))
-		if out.near == nil || opened.Length < out.near.Length {
-			out.near = &opened
+		if opened, ok := unfolded(t.Cloth, s.Beds, b, templates, problem); ok && kind == lay.Open {
+			offer(opened)
 		}
 	}
 	for _, plan := range t.Options.Known {
-		if plan.Lay == kind && b.At == (orb.Point{}) && len(plan.Parts) == 1 {
-			if laid, ok := relaid(plan, t.Asked, templates, problem); ok {
+		isFirst := b.At == orb.Point{} || kind == lay.FoldedAcross
+		if plan.Lay == kind && isFirst && len(plan.Parts) == 1 {
+			if laid, ok := relaid(plan, b, t.Asked, templates, problem); ok {
 				offer(laid)
 			}
 		}
-	}
-	if out.near != nil && out.valid != nil && out.near.Length >= out.valid.Length {
-		out.near = nil
 	}
 	return out
 }
@@ -71,11 +43,12 @@ func (t *Table) startsFor(kind lay.Kind, b bed.Bed, templates []rules.Template, 
 // lay, back to a layout of this one. It reports false when the plan does not
 // answer it, for example because a piece lies in a turn that is not allowed.
 // Whether the layout keeps the rest of the rules is for verify.Layout to say.
-func relaid(plan lay.Plan, all []pieces.Piece, templates []rules.Template,
+func relaid(plan lay.Plan, b bed.Bed, all []pieces.Piece, templates []rules.Template,
 	problem layout.Problem) (layout.Layout, bool) {
 	used := make([]int, len(templates))
 	out := layout.Layout{}
 	for _, l := range plan.Pieces {
+		l.X, l.Y = l.X-b.At[0], l.Y-b.At[1]
 		placement, ok := relaidPiece(l, lay.SourceOf(l, all), templates, problem, used)
 		if !ok {
 			return layout.Layout{}, false

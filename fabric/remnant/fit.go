@@ -3,7 +3,6 @@ package remnant
 import (
 	"context"
 	"fmt"
-	"math"
 	"slices"
 
 	"ellwand/fabric/bed"
@@ -111,7 +110,7 @@ func (q *question) settings(out *Result) []setting {
 }
 
 func (q *question) single(kind lay.Kind) (setting, []lay.Reason) {
-	s := setting{cloth: q.Cloth, lay: kind, bed: bed.Of(q.Cloth, kind), length: bedLength(q.Cloth, kind, q.usable)}
+	s := setting{cloth: q.Cloth, lay: kind, bed: bed.Of(q.Cloth, kind), length: bed.LengthWithin(q.Cloth, kind, q.usable)}
 	var err error
 	if s.templates, err = rules.TemplatesOf(q.Cloth, s.bed, q.Wanted); err != nil {
 		return s, lay.Reasons(err)
@@ -125,17 +124,4 @@ func (q *question) single(kind lay.Kind) (setting, []lay.Reason) {
 		return s, lay.Reasons(err)
 	}
 	return s, misfit(q.Ctx, s, sheet)
-}
-
-// bedLength is the greatest length of a bed that takes no more than a length
-// of cloth.
-func bedLength(c cloth.Cloth, kind lay.Kind, usable float64) float64 {
-	switch {
-	case !kind.IsAcross():
-		return usable
-	case kind == lay.FoldedAcross || c.Repeat.Along == 0:
-		return usable / 2
-	}
-	repeats := math.Floor(usable / 2 / c.Repeat.Along)
-	return math.Max(repeats*c.Repeat.Along, usable-float64((repeats+1)*c.Repeat.Along))
 }

@@ -204,7 +204,7 @@ func thatFit(c cloth.Cloth, b bed.Bed, t Template) ([]layout.Turn, error) {
 	for _, turn := range t.Turns {
 		across := Across(t.Outline, turn)
 		narrowest = math.Min(narrowest, across)
-		room := math.Min(usable, roomFor(runs, b, turn.Pin))
+		room := math.Min(usable, roomFor(c, runs, b, turn.Pin))
 		clear = math.Max(clear, room)
 		if across <= room+fitTolerance {
 			out = append(out, turn)

@@ -48,13 +48,17 @@ func bands(c cloth.Cloth, b bed.Bed) []run {
 
 // roomFor a turn is the widest run that a template in it may lie in: of one that
 // is pinned to an edge, the run along that edge.
-func roomFor(runs []run, b bed.Bed, pin layout.Pin) float64 {
-	room := 0.0
+func roomFor(c cloth.Cloth, runs []run, b bed.Bed, pin layout.Pin) float64 {
+	room, low, high := 0.0, 0.0, b.Width
+	if pin == layout.PinNone {
+		clearLow, clearHigh := b.FoldClear(c)
+		low, high = clearLow, b.Width-clearHigh
+	}
 	for _, r := range runs {
 		switch {
 		case pin == layout.PinLow && r.from > 0, pin == layout.PinHigh && r.to < b.Width:
 		default:
-			room = math.Max(room, r.to-r.from)
+			room = math.Max(room, math.Min(r.to, high)-math.Max(r.from, low))
 		}
 	}
 	return room

@@ -33,6 +33,7 @@ func ProblemAt(c cloth.Cloth, b bed.Bed, templates []Template, joins []Join,
 // PlainProblem leaves the repeat aside.
 func PlainProblem(c cloth.Cloth, b bed.Bed, templates []Template) (layout.Problem, error) {
 	problem := layout.Problem{Width: b.Width, Gap: c.Gap}
+	problem.ClearLow, problem.ClearHigh = b.FoldClear(c)
 	groups := map[string]int{}
 	for _, t := range templates {
 		item := layout.Item{Name: t.Piece.Name, Outline: t.Outline, Core: coreOf(t), Copies: t.Copies, Turns: t.Turns}

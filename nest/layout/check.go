@@ -11,7 +11,7 @@ import (
 // Check reports everything that is wrong with the problem, or nil:
 //
 //  1. Width is positive and Length is not negative (without sheets).
-//  2. Gap is not negative.
+//  2. Gap, ClearLow and ClearHigh are not negative.
 //  3. Every sheet has a simple outline of positive area, and so has every
 //     hole in it; the holes lie within the outline.
 //  4. Every zone is a simple ring of positive area.
@@ -63,6 +63,9 @@ func (p Problem) checkPlace() []error {
 	}
 	if !notNegative(p.Gap) {
 		fault("the gap between pieces is %g; it cannot be negative", p.Gap)
+	}
+	if !notNegative(p.ClearLow) || !notNegative(p.ClearHigh) {
+		fault("what is kept clear of the edges is %g and %g; it cannot be negative", p.ClearLow, p.ClearHigh)
 	}
 	for i, sheet := range p.Sheets {
 		if err := checkSheet(sheet); err != nil {

@@ -29,6 +29,10 @@ type Problem struct {
 	Zones []orb.Ring
 	// Gap is the least distance between two pieces. Not negative.
 	Gap float64
+	// ClearLow and ClearHigh are how far what is not pinned keeps from y = 0 and from
+	// y = Width (with sheets: from the top of the sheet), where those are folds: the
+	// images beyond keep as far, so half of the gap keeps the gap. Not negative.
+	ClearLow, ClearHigh float64
 	// Items are the outlines to lay, with their copies.
 	Items []Item
 }

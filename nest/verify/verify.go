@@ -78,22 +78,24 @@ func (v *verifier) place(placements []layout.Placement) []laid {
 	return pieces
 }
 
+// pinned tests what must lie on an edge, and what must keep clear of it.
 func (v *verifier) pinned(piece laid, pin layout.Pin) {
-	off := 0.0
-	switch pin {
-	case layout.PinLow:
-		off = piece.Bound().Min[1]
-	case layout.PinHigh:
-		high := v.problem.Width
-		if len(v.problem.Sheets) > 0 {
-			high = v.problem.Sheets[piece.Sheet].Bound().Max[1]
-		}
-		off = high - piece.Bound().Max[1]
+	high := v.problem.Width
+	if len(v.problem.Sheets) > 0 {
+		high = v.problem.Sheets[piece.Sheet].Bound().Max[1]
 	}
-	if math.Abs(off) > v.reach {
-		v.fault("%s must lie on its edge and is %.4g away from it", v.name(piece.Placement), math.Abs(off))
+	aboveLow, belowHigh := piece.Bound().Min[1], high-piece.Bound().Max[1]
+	switch {
+	case pin == layout.PinLow && math.Abs(aboveLow) > v.reach:
+		v.fault("%s must lie on its edge and is %.4g away from it", v.name(piece.Placement), math.Abs(aboveLow))
+	case pin == layout.PinHigh && math.Abs(belowHigh) > v.reach:
+		v.fault("%s must lie on its edge and is %.4g away from it", v.name(piece.Placement), math.Abs(belowHigh))
+	case pin == layout.PinNone && (v.near(aboveLow, v.problem.ClearLow) || v.near(belowHigh, v.problem.ClearHigh)):
+		v.fault("%s lies nearer to an edge than it must keep clear of it", v.name(piece.Placement))
 	}
 }
+
+func (v *verifier) near(off, clear float64) bool { return clear > 0 && off < clear-v.reach }
 
 func (v *verifier) onLattice(piece laid, item layout.Item) {
 	turn := item.Turns[piece.Turn]

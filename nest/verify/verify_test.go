@@ -262,6 +262,8 @@ func TestVerifyNamesEveryFault(t *testing.T) {
 		}, ""},
 		{"gap", func(p *layout.Problem, l *layout.Layout) { p.Gap, l.Placements[2].X = 2, 21.5 },
 			"front (copy 1) and back are 1.5 apart at x 20, y 0; the gap is 2"},
+		{"edge kept clear", func(p *layout.Problem, _ *layout.Layout) { p.ClearLow = 1 },
+			"lies nearer to an edge than it must keep clear of it"},
 		{"zone touched", func(p *layout.Problem, _ *layout.Layout) { p.Zones = []orb.Ring{oblong(0, 20, 20, 20)} }, ""},
 		{"zone", func(p *layout.Problem, _ *layout.Layout) { p.Zones = []orb.Ring{oblong(0, 19, 20, 1)} },
 			"front (copy 1) lies 1 over zone 1, which may not be used, at x 10, y 19"},

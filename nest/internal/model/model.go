@@ -56,6 +56,8 @@ type Model struct {
 	Width float64
 	// LowY and HighY are the lines that pinned shapes touch.
 	LowY, HighY float64
+	// ClearLow and ClearHigh are how far other shapes keep from those lines.
+	ClearLow, ClearHigh float64
 	// Length of the sheet, or 0 for a strip of open length.
 	Length float64
 	Gap    float64
@@ -169,7 +171,14 @@ func (m *Model) RangeY(shape int) (low, high float64) {
 	case s.High:
 		return m.HighY - s.HalfY, m.HighY - s.HalfY
 	}
-	return s.HalfY, m.Width - s.HalfY
+	low, high = 0, m.Width
+	if m.ClearLow > 0 {
+		low = max(low, m.LowY+m.ClearLow)
+	}
+	if m.ClearHigh > 0 {
+		high = min(high, m.HighY-m.ClearHigh)
+	}
+	return low + s.HalfY, high - s.HalfY
 }
 
 // PartsOf returns the convex parts of a shape, about its centre.
