@@ -53,7 +53,7 @@ picture: build
 	cp out/plan.png testdata/plan.png
 
 screens:
-	$(GO) test -count 1 -timeout 10m ./cmd/ellwand/page/browser -run TestScreens -args -screens $(CURDIR)/out/screens
+	$(GO) test -count 1 -timeout 10m ./cmd/ellwand/page/browser/audit -run TestScreens -args -screens $(CURDIR)/out/screens
 
 test:
 	$(GO) vet ./... $(TOOLS)

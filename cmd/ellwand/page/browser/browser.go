@@ -1,6 +1,6 @@
-// Package browser tests the page in a real browser: Debian's chromium, where it is
-// installed. Nothing waits for a clock: what is waited for is said in the words of the
-// page.
+// Package browser visits the page in a real browser, for tests: Debian's chromium, where
+// it is installed. Nothing waits for a clock: what is waited for is said in the words of
+// the page.
 package browser
 
 import (
@@ -54,38 +54,37 @@ func started(t *testing.T) context.Context {
 	return browser
 }
 
-func TestMain(m *testing.M) {
-	status := m.Run()
+// Close the browser when the tests of a package are done.
+func Close() {
 	if browser != nil {
 		_ = chromedp.Cancel(browser)
 	}
-	os.Exit(status)
 }
 
-// visitor is a reader of the page in a browser of her own.
-type visitor struct {
+// Visitor is a reader of the page in a browser of her own.
+type Visitor struct {
 	*testing.T
-	tab    context.Context
-	folder string
+	// Tab of the browser, and Folder of the jobs.
+	Tab    context.Context
+	Folder string
 }
 
-// look of a visitor's screen.
-type look struct {
-	wide, high int64
-	dark       bool
-	touch      bool
-	language   string
+// Look of a visitor's screen: its size in pixels, and what she prefers.
+type Look struct {
+	Wide, High int64
+	Dark       bool
+	Touch      bool
+	Language   string // as a browser asks for it; English where it is empty
 }
 
-var usual = look{wide: 1440, high: 900}
-
-// visit opens the page of a folder with these jobs, each a file of testdata.
-func visit(t *testing.T, l look, jobs ...string) *visitor {
+// Visit opens the page of a folder with these jobs, each a file of testdata at the top.
+// Without a browser the test is skipped.
+func Visit(t *testing.T, l Look, jobs ...string) *Visitor {
 	t.Helper()
 	shared := started(t)
 	folder := t.TempDir()
 	for _, name := range jobs {
-		text, err := os.ReadFile(filepath.Join("../../../../testdata", name))
+		text, err := os.ReadFile(filepath.Join("../../../../../testdata", name))
 		require.NoError(t, err)
 		require.NoError(t, os.WriteFile(filepath.Join(folder, name), text, 0o644))
 	}
@@ -93,30 +92,30 @@ func visit(t *testing.T, l look, jobs ...string) *visitor {
 	require.NoError(t, chromedp.Do(tab))
 	ctx, cancel := context.WithTimeout(tab, patience)
 	t.Cleanup(func() { cancel(); _ = chromedp.Cancel(tab) })
-	v := &visitor{t, ctx, folder}
+	v := &Visitor{t, ctx, folder}
 	require.NoError(t, l.put(ctx))
-	v.do(chromedp.Navigate(serve(t, folder)))
-	v.until(`document.querySelector('main h1')`)
+	v.Do(chromedp.Navigate(serve(t, folder)))
+	v.Until(`document.querySelector('main h1')`)
 	return v
 }
 
 // put the browser into the look.
-func (l look) put(ctx context.Context) error {
+func (l Look) put(ctx context.Context) error {
 	scheme := "light"
-	if l.dark {
+	if l.Dark {
 		scheme = "dark"
 	}
 	_, sized := chromedp.Call(ctx, emulation.SetDeviceMetricsOverride, emulation.SetDeviceMetricsOverrideParams{
-		Width: l.wide, Height: l.high, DeviceScaleFactor: 1,
+		Width: l.Wide, Height: l.High, DeviceScaleFactor: 1,
 	})
 	_, coloured := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{
 		Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: scheme}},
 	})
 	_, touched := chromedp.Call(ctx, emulation.SetTouchEmulationEnabled, emulation.SetTouchEmulationEnabledParams{
-		Enabled: l.touch, MaxTouchPoints: 1,
+		Enabled: l.Touch, MaxTouchPoints: 1,
 	})
 	_, spoken := chromedp.Call(ctx, emulation.SetUserAgentOverride, emulation.SetUserAgentOverrideParams{
-		UserAgent: "test of the page", AcceptLanguage: cmp.Or(l.language, "en"),
+		UserAgent: "test of the page", AcceptLanguage: cmp.Or(l.Language, "en"),
 	})
 	return errors.Join(sized, coloured, touched, spoken)
 }

@@ -1,0 +1,81 @@
+package browser
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/require"
+)
+
+// Do what is done in a browser.
+func (v *Visitor) Do(actions ...chromedp.Action[chromedp.Void]) {
+	v.Helper()
+	require.NoError(v, chromedp.Do(v.Tab, actions...))
+}
+
+// Until an expression of the page is true.
+func (v *Visitor) Until(expression string) {
+	v.Helper()
+	err := chromedp.Do(v.Tab, chromedp.Poll[chromedp.Void]("Boolean("+expression+")"))
+	require.NoError(v, err, "waited for %s; the page says:\n%s", expression, v.Seen())
+}
+
+// Seen is the text of the page, for the message of a test that fails.
+func (v *Visitor) Seen() string {
+	text, _ := chromedp.Run(v.Tab, chromedp.Evaluate[string](`document.body.innerText`))
+	return text
+}
+
+// Value of an expression of the page.
+func Value[T any](v *Visitor, expression string) T {
+	v.Helper()
+	out, err := chromedp.Run(v.Tab, chromedp.Evaluate[T](expression))
+	require.NoError(v, err, expression)
+	return out
+}
+
+// Show a screen, whole, once what says so is true.
+func (v *Visitor) Show(hash, there string) {
+	v.Helper()
+	v.Do(chromedp.Evaluate[chromedp.Void](fmt.Sprintf(`location.hash = %q`, hash)))
+	v.Until(there)
+	v.Until(`[...document.images].every((image) => image.complete || image.loading === 'lazy')`)
+}
+
+// Named is the expression for a button or link by the beginning of its name, as it is
+// read out.
+func Named(name string) string {
+	return fmt.Sprintf(`[...document.querySelectorAll('button, a, summary, label')].find(
+		(one) => (one.getAttribute('aria-label') ?? one.textContent).trim().toLowerCase().startsWith(%q))`, strings.ToLower(name))
+}
+
+// Click what has a name, with the mouse.
+func (v *Visitor) Click(name string) {
+	v.Helper()
+	v.Until(Named(name))
+	x, y := v.Middle(Named(name))
+	v.Do(chromedp.MouseClickXY(x, y))
+}
+
+// Middle of an element, scrolled into view.
+func (v *Visitor) Middle(element string) (x, y float64) {
+	v.Helper()
+	at := Value[[]float64](v, `(() => {
+		const one = `+element+`;
+		one.scrollIntoView({ block: 'center', inline: 'center', behavior: 'instant' });
+		const box = one.getBoundingClientRect();
+		return [box.left + box.width / 2, box.top + box.height / 2];
+	})()`)
+	return at[0], at[1]
+}
+
+// File of the visitor's folder, as it is.
+func (v *Visitor) File(name string) string {
+	v.Helper()
+	text, err := os.ReadFile(filepath.Join(v.Folder, name))
+	require.NoError(v, err)
+	return string(text)
+}
