@@ -10,6 +10,7 @@ import { jobAddress, post } from '../server.js';
 import { failed, say } from '../say.js';
 import { layKey } from '../job.js';
 import { term, typed, word } from '../words.js';
+import { ClothForm } from './clothform.js';
 import { LayTabs } from './laytabs.js';
 import { nextStep } from './next.js';
 
@@ -46,7 +47,8 @@ class Lay {
 
   build() {
     this.tabs = new LayTabs(this.job);
-    this.faults = new Faults(this.job);
+    this.clothForm = new ClothForm(this.job);
+    this.faults = new Faults(this.job, () => this.clothForm.fields);
     this.amount = el('p', { class: 'amount' });
     this.sentence = el('p', { class: 'sentence' });
     this.progress = el('p', { class: 'notes progress' });
@@ -62,6 +64,7 @@ class Lay {
       el('h1', {}, word('lay.title')),
       this.faults.element,
       this.tabs.element,
+      this.clothForm.element,
       el('div', { class: 'said' }, this.amount, el('div', {}, this.sentence, this.progress, this.wrong)),
       el(
         'div',
@@ -123,6 +126,7 @@ class Lay {
   }
 
   refresh() {
+    this.clothForm.refresh();
     this.faults.refresh();
     if (!this.lay) this.lay = this.tabs.named();
     if (!this.lay) return;

@@ -1,0 +1,117 @@
+// What a cloth is: its widths, its nap, and what is added to its length.
+
+import { el, fill } from '../element.js';
+import { entry } from '../choose.js';
+import { Field } from '../field.js';
+import { samePath } from '../job.js';
+import { sent, term, typed, word } from '../words.js';
+
+// keys that are asked for each cloth, the usual ones first.
+const usual = ['nap', 'fibre', 'selvedge', 'gap'];
+const others = ['straighten', 'hand_laying', 'safety', 'step', 'minimum', 'tilt', 'alike_both_sides'];
+
+export class ClothForm {
+  constructor(job) {
+    this.job = job;
+    this.element = el('div', { class: 'clothForms' });
+    this.fields = [];
+  }
+
+  refresh() {
+    const key = JSON.stringify(
+      (this.job.state.cloths ?? []).map((cloth) => [cloth.name, this.widthsOf(cloth.index)]),
+    );
+    if (key !== this.shown && !this.element.contains(document.activeElement)) {
+      this.shown = key;
+      this.build();
+    }
+    this.fields.forEach((field) => field.refresh());
+  }
+
+  build() {
+    const open = new Set([...this.element.querySelectorAll('details[open]')].map((one) => one.dataset.cloth));
+    this.fields = [];
+    fill(
+      this.element,
+      (this.job.state.cloths ?? []).map((cloth) => this.form(cloth, open.has(cloth.name))),
+    );
+  }
+
+  form(cloth, open) {
+    const field = (key) => {
+      const made = new Field(this.job, ['cloths', cloth.index, key]);
+      this.fields.push(made);
+      return made.element;
+    };
+    return el(
+      'details',
+      { open, 'data-cloth': cloth.name },
+      el('summary', {}, word('about cloth', { cloth: term(cloth.name, 'cloth') })),
+      this.widths(cloth),
+      el('div', { class: 'fields' }, usual.map(field)),
+      el(
+        'details',
+        {},
+        el('summary', {}, word('options.more')),
+        el('div', { class: 'fields' }, others.map(field)),
+      ),
+    );
+  }
+
+  // widthsOf a cloth as they are written: one, or several.
+  widthsOf(index) {
+    const list = (this.job.state.groups ?? []).find((group) =>
+      samePath(group.path, ['cloths', index, 'widths']),
+    );
+    if (list?.list?.length) return list.list;
+    return [this.job.field('cloths', index, 'width')?.value].filter(Boolean);
+  }
+
+  widths(cloth) {
+    const entries = this.widthsOf(cloth.index).map((value, i, all) => this.width(cloth, value, i, all));
+    const add = el('button', { type: 'button', click: () => this.anotherWidth(cloth) }, word('another width'));
+    return el('div', { class: 'fields widths' }, entries, add);
+  }
+
+  width(cloth, value, i, all) {
+    const label = all.length > 1 ? word('nth width', { n: i + 1 }) : word('cloth width');
+    const change = (event) => {
+      const text = sent(event.target.value);
+      this.setWidths(cloth, text ? all.with(i, text) : all.toSpliced(i, 1));
+    };
+    return entry({ label, value: typed(value), unit: this.job.state.units, input: { change } }).element;
+  }
+
+  // anotherWidth beside those that there are, to be written.
+  anotherWidth(cloth) {
+    const all = this.widthsOf(cloth.index);
+    const form = this.element.querySelector(`[data-cloth="${CSS.escape(cloth.name)}"] .widths`);
+    const made = entry({
+      label: word('nth width', { n: all.length + 1 }),
+      unit: this.job.state.units,
+      input: {
+        change: (event) => {
+          const text = sent(event.target.value);
+          if (text) this.setWidths(cloth, [...all, text]);
+        },
+      },
+    });
+    form.insertBefore(made.element, form.lastChild);
+    made.control.focus();
+  }
+
+  async setWidths(cloth, widths) {
+    const at = (key) => ['cloths', cloth.index, key];
+    const has = (key) => this.job.field(...at(key))?.value;
+    if (!widths.length) return;
+    if (widths.length === 1)
+      await this.job.act({ unset: { path: at('widths') } }, { set: { path: at('width'), value: widths[0] } });
+    else
+      await this.job.act(...(has('width') ? [{ unset: { path: at('width') } }] : []), {
+        set: { path: at('widths'), value: widths },
+      });
+    this.shown = null;
+    document.activeElement?.blur();
+    this.refresh();
+  }
+}
