@@ -6,7 +6,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 )
 
 // Band is what a flaw takes across a bed for its whole length, such as a crease, mm:
@@ -20,14 +20,14 @@ type Band struct {
 func (b Bed) Bands(c cloth.Cloth) []Band {
 	var out []Band
 	for _, ply := range b.PliesOn(c, 0) {
-		back := geometry.Inverse(ply.Motion)
+		back := motion.Inverse(ply.Motion)
 		for _, flaw := range c.Flaws {
 			box := flaw.Outline.Bound()
 			if box.Min[0] > -cloth.Endless || box.Max[0] < cloth.Endless {
 				continue
 			}
-			y0 := geometry.Apply(back, orb.Point{0, box.Min[1] - c.Selvedge})[1]
-			y1 := geometry.Apply(back, orb.Point{0, box.Max[1] - c.Selvedge})[1]
+			y0 := back.Apply(orb.Point{0, box.Min[1] - c.Selvedge})[1]
+			y1 := back.Apply(orb.Point{0, box.Max[1] - c.Selvedge})[1]
 			out = append(out, Band{From: math.Min(y0, y1), To: math.Max(y0, y1), Ply: ply})
 		}
 	}

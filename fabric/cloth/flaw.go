@@ -6,8 +6,9 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/nest/portable"
+	"ellwand/pieces/geometry"
 )
 
 // Flaw is a place on the cloth that may not be used: a hole, a stain, a faded
@@ -69,7 +70,7 @@ func (f Flaw) Check() error {
 	if len(geometry.Distinct(f.Outline)) < 3 || geometry.Area(geometry.Closed(f.Outline)) == 0 {
 		return fmt.Errorf("%s encloses nothing; give three corners or more, or a circle with a radius", f)
 	}
-	if err := geometry.Polygon(f.Outline).Validate(); err != nil {
+	if err := motion.Polygon(f.Outline).Validate(); err != nil {
 		return fmt.Errorf("%s has an outline that crosses itself; draw it as one simple loop", f)
 	}
 	return nil

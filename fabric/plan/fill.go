@@ -7,10 +7,11 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/bed"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/purchase"
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 )
 
 // LeastStraightening is what straightening both cut ends takes at least, mm
@@ -72,12 +73,12 @@ func NoteFromLower(p *lay.Plan) {
 func (l SolvedBed) ZonesWithin(length float64) []orb.Ring {
 	var out []orb.Ring
 	for _, zone := range l.Problem.Zones {
-		parts, err := geometry.Clipped(zone, 0, 0, length-l.Bed.At[0], l.Bed.Width)
+		parts, err := motion.Clipped(zone, 0, 0, length-l.Bed.At[0], l.Bed.Width)
 		if err != nil {
 			continue
 		}
 		for _, part := range parts {
-			out = append(out, orb.Ring(geometry.Mapped(pieces.Motion{A: 1, D: 1, E: l.Bed.At[0], F: l.Bed.At[1]}, part)))
+			out = append(out, orb.Ring(motion.Mapped(pieces.Motion{A: 1, D: 1, E: l.Bed.At[0], F: l.Bed.At[1]}, part)))
 		}
 	}
 	b := l.Bed

@@ -14,7 +14,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric/bed"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/layoutfile"
 	"ellwand/fabric/plan"
@@ -130,7 +130,7 @@ func gapKept(t *testing.T, number uint64, plan lay.Plan) {
 				continue
 			}
 			opened := l
-			opened.Outline = orb.Ring(geometry.Mapped(ply.ToCloth, l.Outline))
+			opened.Outline = orb.Ring(motion.Mapped(ply.ToCloth, l.Outline))
 			cut = append(cut, opened)
 		}
 	}

@@ -6,7 +6,7 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
 	"ellwand/nest/layout"
@@ -40,16 +40,16 @@ func moved(l lay.Laid, by orb.Point) lay.Laid {
 	}
 	m := pieces.Motion{A: 1, D: 1, E: by[0], F: by[1]}
 	l.X, l.Y = l.X+by[0], l.Y+by[1]
-	l.Outline, l.Seam = orb.Ring(geometry.Mapped(m, l.Outline)), orb.Ring(geometry.Mapped(m, l.Seam))
-	l.Grain = [2]orb.Point{geometry.Apply(m, l.Grain[0]), geometry.Apply(m, l.Grain[1])}
+	l.Outline, l.Seam = orb.Ring(motion.Mapped(m, l.Outline)), orb.Ring(motion.Mapped(m, l.Seam))
+	l.Grain = [2]orb.Point{m.Apply(l.Grain[0]), m.Apply(l.Grain[1])}
 	for i := range l.Notches {
-		l.Notches[i].At, l.Notches[i].Out = geometry.Apply(m, l.Notches[i].At), geometry.Apply(m, l.Notches[i].Out)
+		l.Notches[i].At, l.Notches[i].Out = m.Apply(l.Notches[i].At), m.Apply(l.Notches[i].Out)
 	}
 	for i := range l.Darts {
-		l.Darts[i].Line = geometry.Mapped(m, l.Darts[i].Line)
+		l.Darts[i].Line = motion.Mapped(m, l.Darts[i].Line)
 	}
 	for i := range l.Marks {
-		l.Marks[i].Line = geometry.Mapped(m, l.Marks[i].Line)
+		l.Marks[i].Line = motion.Mapped(m, l.Marks[i].Line)
 	}
 	return l
 }
@@ -70,29 +70,29 @@ func laid(t rules.Template, problem layout.Problem, at layout.Placement) lay.Lai
 	out := lay.Laid{
 		Piece: t.Piece, Name: t.Piece.Name, Garment: t.Piece.Garment, Size: t.Piece.Size,
 		Copy: t.First + at.Copy, Yields: t.Yields, FromLower: t.FromLower, OnFold: t.OnFold,
-		Mirrored: turn.Mirrored, Turn: geometry.WholeTurn(turn.Degrees + at.Tilt), X: at.X, Y: at.Y,
+		Mirrored: turn.Mirrored, Turn: motion.WholeTurn(turn.Degrees + at.Tilt), X: at.X, Y: at.Y,
 		Outline: problem.Placed(at),
-		Grain:   [2]orb.Point{geometry.Apply(m, t.Piece.Grain.From), geometry.Apply(m, t.Piece.Grain.To)},
+		Grain:   [2]orb.Point{m.Apply(t.Piece.Grain.From), m.Apply(t.Piece.Grain.To)},
 	}
 	for _, allowed := range problem.Items[at.Item].Turns {
 		out.Turnings = append(out.Turnings,
-			lay.Turning{Degrees: geometry.WholeTurn(allowed.Degrees), Mirrored: allowed.Mirrored})
+			lay.Turning{Degrees: motion.WholeTurn(allowed.Degrees), Mirrored: allowed.Mirrored})
 	}
-	out.Seam = orb.Ring(geometry.Mapped(m, t.Piece.SeamOutline(drawTolerance)))
+	out.Seam = orb.Ring(motion.Mapped(m, t.Piece.SeamOutline(drawTolerance)))
 	for _, notch := range t.Piece.Notches {
 		if edge, ok := t.Piece.Edge(notch.Edge); ok {
 			out.Notches = append(out.Notches, laidNotch(m, edge, notch))
 		}
 	}
 	for _, dart := range t.Piece.Darts {
-		out.Darts = append(out.Darts, lay.Dart{Name: dart.Name.String(), Line: geometry.Mapped(m, dartLine(dart))})
+		out.Darts = append(out.Darts, lay.Dart{Name: dart.Name.String(), Line: motion.Mapped(m, dartLine(dart))})
 	}
 	for _, mark := range t.Piece.Marks {
 		line := orb.LineString{mark.At}
 		if mark.Path != nil {
 			line = mark.Path.Flatten(drawTolerance)
 		}
-		out.Marks = append(out.Marks, lay.Mark{Name: mark.Name, Line: geometry.Mapped(m, line)})
+		out.Marks = append(out.Marks, lay.Mark{Name: mark.Name, Line: motion.Mapped(m, line)})
 	}
 	return out
 }
@@ -111,6 +111,6 @@ func laidNotch(m pieces.Motion, edge pieces.Edge, notch pieces.Notch) lay.Notch 
 	out := orb.Point{at[0] + float64(along[1]*edge.Allowance), at[1] - float64(along[0]*edge.Allowance)}
 	still := m
 	still.E, still.F = 0, 0
-	return lay.Notch{At: geometry.Apply(m, at), Out: geometry.Apply(m, out), Along: geometry.Apply(still, along),
+	return lay.Notch{At: m.Apply(at), Out: m.Apply(out), Along: still.Apply(along),
 		Count: notch.Count}
 }

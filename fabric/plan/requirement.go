@@ -5,8 +5,8 @@ import (
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
+	"ellwand/pieces/geometry"
 )
 
 // Requirement is how much of a cloth a set of pieces needs.

@@ -6,10 +6,10 @@ import (
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/rules"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 	"ellwand/pieces/seams"
 )
 

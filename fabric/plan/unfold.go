@@ -7,7 +7,7 @@ import (
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/rules"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
@@ -32,7 +32,7 @@ func unfolded(c cloth.Cloth, beds []SolvedBed, flat bed.Bed, open []rules.Templa
 				over = over[:1]
 			}
 			for _, p := range over {
-				placement, ok := placedOpen(geometry.After(toBed, geometry.After(p.Motion, motion)), t.Source, open, openProblem)
+				placement, ok := placedOpen(motion.Then(p.Motion).Then(toBed), t.Source, open, openProblem)
 				if !ok {
 					return layout.Layout{}, false
 				}
@@ -81,14 +81,14 @@ func placedOpen(m pieces.Motion, source int, open []rules.Template, problem layo
 			continue
 		}
 		move := m
-		if t.IsAlike && geometry.Reflects(m) {
-			move = geometry.After(m, t.Image)
+		if t.IsAlike && m.Mirrors() {
+			move = t.Image.Then(m)
 		}
 		allowed := problem.Items[item].Tilt + rules.GrainTolerance
 		best := layout.Placement{Turn: -1}
 		for k, turn := range problem.Items[item].Turns {
-			off := math.Remainder(geometry.TurnedBy(move)-turn.Degrees, 360)
-			if turn.Mirrored == geometry.Reflects(move) && math.Abs(off) < allowed && turn.Pin == layout.PinNone {
+			off := math.Remainder(motion.TurnedBy(move)-turn.Degrees, 360)
+			if turn.Mirrored == move.Mirrors() && math.Abs(off) < allowed && turn.Pin == layout.PinNone {
 				best, allowed = layout.Placement{Item: item, Turn: k, X: move.E, Y: move.F}, math.Abs(off)
 				if problem.Items[item].Tilt > 0 {
 					best.Tilt = math.Max(-problem.Items[item].Tilt, math.Min(off, problem.Items[item].Tilt))

@@ -10,7 +10,7 @@ import (
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
 	"ellwand/nest/verify"
@@ -28,7 +28,7 @@ func curvedPieces() []pieces.Piece {
 		for i := range p.Edges[:3] {
 			p.Edges[i].Allowance = 15
 		}
-		return p.Map(geometry.MotionOf(turn, false, 40, 7))
+		return p.Map(motion.MotionOf(turn, false, 40, 7))
 	}
 	half := curved("half", 33)
 	half.Fold = half.Edges[3].Name

@@ -6,7 +6,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/bed"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
 	"ellwand/nest/layout"
@@ -73,13 +73,13 @@ func relaidPiece(l lay.Laid, source int, templates []rules.Template, problem lay
 		if t.Source != source || used[item] >= t.Copies || t.OnFold != l.OnFold {
 			continue
 		}
-		move := geometry.MotionOf(l.Turn, l.Mirrored, l.X, l.Y)
+		move := motion.MotionOf(l.Turn, l.Mirrored, l.X, l.Y)
 		if t.IsAlike && l.Mirrored {
-			move = geometry.After(move, t.Image)
+			move = t.Image.Then(move)
 		}
 		for k, turn := range problem.Items[item].Turns {
-			off := math.Remainder(geometry.TurnedBy(move)-turn.Degrees, 360)
-			if turn.Mirrored != geometry.Reflects(move) || math.Abs(off) > problem.Items[item].Tilt+rules.GrainTolerance {
+			off := math.Remainder(motion.TurnedBy(move)-turn.Degrees, 360)
+			if turn.Mirrored != move.Mirrors() || math.Abs(off) > problem.Items[item].Tilt+rules.GrainTolerance {
 				continue
 			}
 			at := layout.Placement{Item: item, Copy: used[item], Turn: k, X: move.E, Y: move.F}

@@ -5,7 +5,6 @@ import (
 	"math"
 
 	"ellwand/fabric/check"
-	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/purchase"
@@ -13,6 +12,7 @@ import (
 	"ellwand/nest/bound"
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
+	"ellwand/pieces/geometry"
 )
 
 // Shares of the budget: for a short lay that may happen to fit, and for pushing

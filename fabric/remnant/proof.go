@@ -6,12 +6,12 @@ import (
 	"math"
 	"slices"
 
-	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/rules"
 	"ellwand/nest/bound"
 	"ellwand/nest/layout"
+	"ellwand/pieces/geometry"
 )
 
 // misfit proves that the pieces do not fit on a sheet, or returns nothing. Every proof

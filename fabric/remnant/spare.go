@@ -8,8 +8,9 @@ import (
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/internal/freecloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/lay"
+	"ellwand/pieces/geometry"
 )
 
 // spareStep, mm, is how finely the free cloth is looked at [source.OwnChoice].
@@ -37,7 +38,7 @@ func spareOf(p lay.Plan, usable float64) Spare {
 	}
 	low, high := p.Cloth.Selvedge, bed.UsableWidth(lay.Open, p.Cloth)+p.Cloth.Selvedge
 	for _, flaw := range p.Cloth.Flaws {
-		parts, err := geometry.Clipped(geometry.Closed(flaw.Outline), 0, low, usable, high)
+		parts, err := motion.Clipped(geometry.Closed(flaw.Outline), 0, low, usable, high)
 		if err != nil {
 			return Spare{CleanEnd: math.Max(0, math.Max(usable-last, first))}
 		}

@@ -9,10 +9,11 @@ import (
 	"github.com/peterstace/simplefeatures/geom"
 
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 )
 
 // Names of what is not cloth in a row of offcuts.
@@ -94,7 +95,7 @@ func (r *row) wetted(ring orb.Ring) orb.Ring {
 	if s.CutFirst {
 		return geometry.Closed(ring)
 	}
-	return geometry.Closed(orb.Ring(geometry.Mapped(pieces.Motion{A: 1 - s.Warp, D: 1 - s.Weft}, ring)))
+	return geometry.Closed(orb.Ring(motion.Mapped(pieces.Motion{A: 1 - s.Warp, D: 1 - s.Weft}, ring)))
 }
 
 // measure notes the outline of an offcut, and the width of the widest.
@@ -131,9 +132,9 @@ func (r *row) add(outline orb.Ring, flaws []cloth.Flaw, behind bool) {
 	selvedge := r.cloth.Selvedge
 	// The row has the selvedges of the widest; a narrower one keeps its own.
 	inner := geometry.Rectangle(box.Min[0]-1, box.Min[1]+selvedge, box.Max[0]+1, box.Max[1]-selvedge)
-	usable, err := geom.Intersection(geometry.Polygon(outline), geometry.Polygon(inner))
+	usable, err := geom.Intersection(motion.Polygon(outline), motion.Polygon(inner))
 	if err == nil {
-		frame := geometry.Polygon(geometry.Rectangle(box.Min[0], selvedge, box.Max[0], r.cloth.Width-selvedge))
+		frame := motion.Polygon(geometry.Rectangle(box.Min[0], selvedge, box.Max[0], r.cloth.Width-selvedge))
 		usable, err = geom.Difference(frame, usable)
 	}
 	if err != nil {
@@ -141,12 +142,12 @@ func (r *row) add(outline orb.Ring, flaws []cloth.Flaw, behind bool) {
 			"cross itself", r.cloth))
 		return
 	}
-	for _, ring := range geometry.OuterRings(usable) {
+	for _, ring := range motion.OuterRings(usable) {
 		r.cloth.Flaws = append(r.cloth.Flaws,
-			cloth.Flaw{Name: offTheRemnant, OffCloth: true, Outline: orb.Ring(geometry.Mapped(move, ring))})
+			cloth.Flaw{Name: offTheRemnant, OffCloth: true, Outline: orb.Ring(motion.Mapped(move, ring))})
 	}
 	for _, flaw := range flaws {
-		flaw.Outline = orb.Ring(geometry.Mapped(move, r.wetted(flaw.Outline)))
+		flaw.Outline = orb.Ring(motion.Mapped(move, r.wetted(flaw.Outline)))
 		r.cloth.Flaws = append(r.cloth.Flaws, flaw)
 	}
 	r.length += box.Max[0] - box.Min[0]

@@ -5,7 +5,6 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
@@ -72,7 +71,7 @@ func (m *Matching) bindPoint(a axis, i int, t Template, j Join, p orb.Point) boo
 		return false
 	}
 	isBothSides := a == acrossWarp && m.bed.Plies() == 1 && t.Asked.Fold != seams.None
-	return !isBothSides || m.bind(a, i, pointNode(a, j.Name, j.of(), true), geometry.Apply(t.Image, p))
+	return !isBothSides || m.bind(a, i, pointNode(a, j.Name, j.of(), true), t.Image.Apply(p))
 }
 
 // bindPairs ties the right of each pair among some pieces to its left, unless that is

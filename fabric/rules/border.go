@@ -7,10 +7,11 @@ import (
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 	"ellwand/pieces/seams"
 )
 
@@ -62,7 +63,7 @@ func hemOf(border cloth.Border, piece pieces.Piece) (start, end orb.Point, err e
 			return start, end, lay.Reason{Of: lay.CurvedHem, Piece: piece.Name}
 		}
 	}
-	between := geometry.AngleOf(start, end) - geometry.AngleOf(piece.Grain.From, piece.Grain.To)
+	between := motion.AngleOf(start, end) - motion.AngleOf(piece.Grain.From, piece.Grain.To)
 	if math.Abs(math.Abs(math.Remainder(between, 180))-90) > squareHem {
 		return start, end, lay.Reason{Of: lay.SlantedHem, Piece: piece.Name}
 	}
@@ -95,8 +96,8 @@ func onBorder(c cloth.Cloth, b bed.Bed, t Template) ([]layout.Turn, error) {
 	middle := geometry.Centroid(t.Outline)
 	var out []layout.Turn
 	for _, turn := range t.Turns {
-		m := geometry.MotionOf(turn.Degrees, turn.Mirrored, 0, 0)
-		isAbove := geometry.Apply(m, middle)[1] > geometry.Apply(m, start)[1]
+		m := motion.MotionOf(turn.Degrees, turn.Mirrored, 0, 0)
+		isAbove := m.Apply(middle)[1] > m.Apply(start)[1]
 		if isAbove == (c.Border.Selvedge == cloth.Near) {
 			out = append(out, turn)
 		}
@@ -114,7 +115,7 @@ func borderPlace(c cloth.Cloth, b bed.Bed, t Template, turn layout.Turn) float64
 		line = c.WidthLaid() - line
 	}
 	start, _, _ := hemOf(c.Border, t.Asked)
-	hem := geometry.Apply(geometry.MotionOf(turn.Degrees, turn.Mirrored, 0, 0), start)[1]
+	hem := motion.MotionOf(turn.Degrees, turn.Mirrored, 0, 0).Apply(start)[1]
 	return line - c.Selvedge - b.V - hem
 }
 

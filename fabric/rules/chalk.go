@@ -6,10 +6,11 @@ import (
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 	"ellwand/pieces/seams"
 )
 
@@ -128,8 +129,8 @@ func withOdd(base Template, c cloth.Cloth) []Template {
 // exact mirror image, so that it takes the same room as on a fold.
 func wholeOf(base Template, c cloth.Cloth) []Template {
 	edge, _ := base.Piece.Edge(base.Piece.Fold)
-	start, end := geometry.EndsOf(edge)
-	base.Image, base.IsAlike = geometry.Reflection(start, geometry.AngleOf(start, end)), true
+	start, end := motion.EndsOf(edge)
+	base.Image, base.IsAlike = motion.Reflection(start, motion.AngleOf(start, end)), true
 	base.Outline = doubled(pieces.OpenedAt(geometry.Distinct(base.Outline), start, end), base.Image)
 	base.Piece = base.Piece.Unfolded()
 	base.Turns = turnsOf(base.Piece, c.Nap, false)

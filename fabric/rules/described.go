@@ -6,9 +6,10 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 	"ellwand/pieces/marks"
 )
 
@@ -83,7 +84,7 @@ func FixedPoints(p lay.Plan) []PieceFixed {
 func FlawsTaken(p lay.Plan) ([]cloth.Flaw, error) {
 	var out []cloth.Flaw
 	for _, flaw := range p.Cloth.Flaws {
-		parts, err := geometry.Clipped(geometry.Closed(flaw.Outline), 0, 0, p.Taken, p.Cloth.WidthLaid())
+		parts, err := motion.Clipped(geometry.Closed(flaw.Outline), 0, 0, p.Taken, p.Cloth.WidthLaid())
 		if err != nil {
 			return nil, err
 		}
@@ -97,11 +98,11 @@ func FlawsTaken(p lay.Plan) ([]cloth.Flaw, error) {
 // FlawsIn a ply of a part are the flaws of the cloth where that ply lies, in
 // the frame of the lay.
 func FlawsIn(p lay.Plan, part lay.Part, ply lay.Ply) ([]cloth.Flaw, error) {
-	back := geometry.Inverse(ply.ToCloth)
+	back := motion.Inverse(ply.ToCloth)
 	var out []cloth.Flaw
 	for _, flaw := range p.Cloth.Flaws {
-		ring := orb.Ring(geometry.Mapped(back, geometry.Closed(flaw.Outline)))
-		parts, err := geometry.Clipped(ring, part.X, ply.Low, part.X+part.Length, ply.High)
+		ring := orb.Ring(motion.Mapped(back, geometry.Closed(flaw.Outline)))
+		parts, err := motion.Clipped(ring, part.X, ply.Low, part.X+part.Length, ply.High)
 		if err != nil {
 			return nil, err
 		}

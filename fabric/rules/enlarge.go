@@ -6,9 +6,10 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/nest/portable"
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 )
 
 // Enlarged returns the pieces as they are cut from a cloth that is washed
@@ -47,9 +48,9 @@ func growth(s cloth.Shrinkage, lie pieces.GrainLie) (along, across float64) {
 // allowances grow by the larger factor: a cloth that shrinks by 5 % takes
 // less than 1 mm off an allowance.
 func stretched(p pieces.Piece, along, across float64) pieces.Piece {
-	m := stretching(geometry.AngleOf(p.Grain.From, p.Grain.To), along, across)
+	m := stretching(motion.AngleOf(p.Grain.From, p.Grain.To), along, across)
 	out := p
-	out.Grain.From, out.Grain.To = geometry.Apply(m, p.Grain.From), geometry.Apply(m, p.Grain.To)
+	out.Grain.From, out.Grain.To = m.Apply(p.Grain.From), m.Apply(p.Grain.To)
 	out.Accuracy *= math.Max(along, across)
 	out.Edges, out.Notches, out.Darts, out.Marks = nil, nil, nil, nil
 	for _, edge := range p.Edges {
@@ -65,12 +66,12 @@ func stretched(p pieces.Piece, along, across float64) pieces.Piece {
 		out.Notches = append(out.Notches, notch)
 	}
 	for _, dart := range p.Darts {
-		dart.Start, dart.End = geometry.Apply(m, dart.Start), geometry.Apply(m, dart.End)
-		dart.Apex, dart.OtherApex = geometry.Apply(m, dart.Apex), geometry.Apply(m, dart.OtherApex)
+		dart.Start, dart.End = m.Apply(dart.Start), m.Apply(dart.End)
+		dart.Apex, dart.OtherApex = m.Apply(dart.Apex), m.Apply(dart.OtherApex)
 		out.Darts = append(out.Darts, dart)
 	}
 	for _, mark := range p.Marks {
-		mark.At, mark.Path = geometry.Apply(m, mark.At), mappedPath(m, mark.Path)
+		mark.At, mark.Path = m.Apply(mark.At), mappedPath(m, mark.Path)
 		out.Marks = append(out.Marks, mark)
 	}
 	return out
@@ -79,7 +80,7 @@ func stretched(p pieces.Piece, along, across float64) pieces.Piece {
 // stretching is the affine map with the two factors along an angle and across
 // it, about the origin.
 func stretching(degrees, along, across float64) pieces.Motion {
-	sin, cos := portable.SincosDegrees(geometry.WholeTurn(degrees))
+	sin, cos := portable.SincosDegrees(motion.WholeTurn(degrees))
 	return pieces.Motion{
 		A: float64(along*cos*cos) + float64(across*sin*sin), B: (along - across) * sin * cos,
 		C: (along - across) * sin * cos, D: float64(along*sin*sin) + float64(across*cos*cos),
@@ -94,7 +95,7 @@ func mappedPath(m pieces.Motion, path pieces.Path) pieces.Path {
 	for _, curve := range path {
 		switch c := curve.(type) {
 		case pieces.Line:
-			out = append(out, pieces.Line{From: geometry.Apply(m, c.From), To: geometry.Apply(m, c.To)})
+			out = append(out, pieces.Line{From: m.Apply(c.From), To: m.Apply(c.To)})
 		case pieces.Bezier:
 			out = append(out, mappedBezier(m, c))
 		case pieces.Arc:
@@ -107,8 +108,8 @@ func mappedPath(m pieces.Motion, path pieces.Path) pieces.Path {
 }
 
 func mappedBezier(m pieces.Motion, b pieces.Bezier) pieces.Bezier {
-	return pieces.Bezier{P0: geometry.Apply(m, b.P0), P1: geometry.Apply(m, b.P1), P2: geometry.Apply(m, b.P2),
-		P3: geometry.Apply(m, b.P3)}
+	return pieces.Bezier{P0: m.Apply(b.P0), P1: m.Apply(b.P1), P2: m.Apply(b.P2),
+		P3: m.Apply(b.P3)}
 }
 
 func beziersOf(a pieces.Arc) []pieces.Bezier {
@@ -133,9 +134,9 @@ func stretchedDistance(m pieces.Motion, path pieces.Path, at float64) float64 {
 	const chords = 200 // [source.OwnChoice]
 	whole := path.Length()
 	sum := func(length float64) float64 {
-		total, last := 0.0, geometry.Apply(m, path.At(0))
+		total, last := 0.0, m.Apply(path.At(0))
 		for i := 1; i <= chords; i++ {
-			next := geometry.Apply(m, path.At(length*float64(i)/chords))
+			next := m.Apply(path.At(length * float64(i) / chords))
 			total += geometry.Distance(last, next)
 			last = next
 		}

@@ -5,8 +5,9 @@ import (
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/lay"
+	"ellwand/pieces/geometry"
 )
 
 // This file is the rule of the flaws: nothing lies on one, in whichever ply.
@@ -20,13 +21,13 @@ func flawed(c cloth.Cloth, b bed.Bed, far float64) ([]orb.Ring, error) {
 	}
 	var out []orb.Ring
 	for _, p := range b.PliesOn(c, 0) {
-		back := geometry.Inverse(p.Motion)
+		back := motion.Inverse(p.Motion)
 		for _, flaw := range c.Flaws {
 			ring := make(orb.Ring, len(flaw.Outline))
 			for i, q := range flaw.Outline {
-				ring[i] = geometry.Apply(back, orb.Point{q[0], q[1] - c.Selvedge})
+				ring[i] = back.Apply(orb.Point{q[0], q[1] - c.Selvedge})
 			}
-			parts, err := geometry.Clipped(geometry.Closed(ring), 0, p.Low, far, p.High)
+			parts, err := motion.Clipped(geometry.Closed(ring), 0, p.Low, far, p.High)
 			if err != nil {
 				return nil, err
 			}

@@ -7,7 +7,7 @@ import (
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
 )
@@ -77,7 +77,7 @@ type tie struct {
 // at is the place of a point in a turn, less the position of the template, on
 // an axis; sign is -1 where the lower ply gives the side that is not drawn.
 func (m *Matching) at(a axis, turn layout.Turn, p orb.Point) (q, sign float64) {
-	r := geometry.Apply(geometry.MotionOf(turn.Degrees, turn.Mirrored, 0, 0), p)
+	r := motion.MotionOf(turn.Degrees, turn.Mirrored, 0, 0).Apply(p)
 	if a == alongWarp {
 		return r[0], 1
 	}
@@ -112,10 +112,10 @@ func (m *Matching) toCloth(a axis, place float64) float64 {
 
 // lowest extent of a turned outline on an axis.
 func lowest(outline orb.Ring, turn layout.Turn, a axis) float64 {
-	motion := geometry.MotionOf(turn.Degrees, turn.Mirrored, 0, 0)
+	motion := motion.MotionOf(turn.Degrees, turn.Mirrored, 0, 0)
 	low := math.Inf(1)
 	for _, p := range outline {
-		low = math.Min(low, geometry.Apply(motion, p)[a])
+		low = math.Min(low, motion.Apply(p)[a])
 	}
 	return low
 }

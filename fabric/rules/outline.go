@@ -3,8 +3,8 @@ package rules
 import (
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric/internal/geometry"
 	"ellwand/nest/portable"
+	"ellwand/pieces/geometry"
 )
 
 // outwardTolerance is how far, in mm, a cutting outline may lie outside the

@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
 
-	"ellwand/fabric/internal/geometry"
+	"ellwand/pieces/geometry"
 )
 
 func circle(radius float64, corners int) orb.Ring {

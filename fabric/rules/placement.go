@@ -1,7 +1,7 @@
 package rules
 
 import (
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
@@ -9,5 +9,5 @@ import (
 // PlacementMotion is the same for a placement on a strip.
 func PlacementMotion(problem layout.Problem, at layout.Placement) pieces.Motion {
 	turn := problem.Items[at.Item].Turns[at.Turn]
-	return geometry.MotionOf(turn.Degrees+at.Tilt, turn.Mirrored, at.X, at.Y)
+	return motion.MotionOf(turn.Degrees+at.Tilt, turn.Mirrored, at.X, at.Y)
 }

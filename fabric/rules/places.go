@@ -3,7 +3,6 @@ package rules
 import (
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
 )
@@ -51,7 +50,7 @@ func (m *Matching) placesInBed(a axis, problem layout.Problem, placed layout.Lay
 // whereLaid is the place of a point of a template on an axis of the bed.
 func (m *Matching) whereLaid(a axis, problem layout.Problem, at layout.Placement, p orb.Point) float64 {
 	_, sign := m.at(a, problem.Items[at.Item].Turns[at.Turn], p)
-	place := geometry.Apply(PlacementMotion(problem, at), p)[a]
+	place := PlacementMotion(problem, at).Apply(p)[a]
 	if a == acrossWarp {
 		place -= m.bed.MirrorLine()
 	}

@@ -4,9 +4,10 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/nest/portable"
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 	"ellwand/pieces/seams"
 )
 
@@ -36,7 +37,7 @@ func mirrorAlike(piece pieces.Piece, outline orb.Ring, nap cloth.Nap) (pieces.Mo
 	}
 	var found []pieces.Motion
 	for _, axis := range axes {
-		image := geometry.Reflection(geometry.Centroid(outline), geometry.WholeTurn(axis))
+		image := motion.Reflection(geometry.Centroid(outline), motion.WholeTurn(axis))
 		if sameUnder(image, outline) && sameInside(image, piece) {
 			found = append(found, image)
 		}
@@ -50,7 +51,7 @@ func mirrorAlike(piece pieces.Piece, outline orb.Ring, nap cloth.Nap) (pieces.Mo
 // sameUnder reports whether a motion maps the outline onto itself.
 func sameUnder(m pieces.Motion, outline orb.Ring) bool {
 	for _, p := range outline {
-		q := geometry.Apply(m, p)
+		q := m.Apply(p)
 		if geometry.Distance(q, geometry.Nearest(outline, q)) > alikeTolerance {
 			return false
 		}
@@ -63,7 +64,7 @@ func sameUnder(m pieces.Motion, outline orb.Ring) bool {
 func sameInside(m pieces.Motion, piece pieces.Piece) bool {
 	points := innerPoints(piece)
 	for _, p := range points {
-		q, found := geometry.Apply(m, p), false
+		q, found := m.Apply(p), false
 		for _, other := range points {
 			found = found || geometry.Distance(q, other) <= alikeTolerance
 		}
@@ -136,7 +137,7 @@ func crossing(image pieces.Motion, p, q orb.Point) orb.Point {
 
 // side of the mirror line on which a point lies, as a distance with a sign.
 func side(image pieces.Motion, p orb.Point) float64 {
-	q := geometry.Apply(image, p)
+	q := image.Apply(p)
 	dx, dy := p[0]-q[0], p[1]-q[1]
 	// The normal of the line at angle a is (-sin a, cos a), and the motion
 	// holds cos 2a and sin 2a.
@@ -149,7 +150,7 @@ func side(image pieces.Motion, p orb.Point) float64 {
 func doubled(half []orb.Point, image pieces.Motion) orb.Ring {
 	out := append([]orb.Point(nil), half...)
 	for i := len(half) - 1; i >= 0; i-- {
-		out = append(out, geometry.Apply(image, half[i]))
+		out = append(out, image.Apply(half[i]))
 	}
 	return geometry.Closed(geometry.Distinct(geometry.Closed(out)))
 }

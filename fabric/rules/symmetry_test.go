@@ -7,8 +7,9 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 	"ellwand/pieces/seams"
 )
 
@@ -72,10 +73,10 @@ func TestNotchesDecideAlikeness(t *testing.T) {
 
 func TestEvened(t *testing.T) {
 	ring := circle(50, 37)
-	image := geometry.Reflection(orb.Point{0, 0}, 90)
+	image := motion.Reflection(orb.Point{0, 0}, 90)
 	out := evened(ring, image)
 	for _, p := range out {
-		q := geometry.Apply(image, p)
+		q := image.Apply(p)
 		assert.InDelta(t, 0, geometry.Distance(q, geometry.Nearest(out, q)), 1e-9)
 	}
 	assert.InEpsilon(t, geometry.Area(ring), geometry.Area(out), 0.01)

@@ -9,7 +9,7 @@ import (
 
 	"github.com/paulmach/orb"
 
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
@@ -92,10 +92,10 @@ const fitTolerance = 1e-6
 
 // Across is the extent of a turned outline in y.
 func Across(outline orb.Ring, turn layout.Turn) float64 {
-	m := geometry.MotionOf(turn.Degrees, turn.Mirrored, 0, 0)
+	m := motion.MotionOf(turn.Degrees, turn.Mirrored, 0, 0)
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, p := range outline {
-		y := geometry.Apply(m, p)[1]
+		y := m.Apply(p)[1]
 		low, high = math.Min(low, y), math.Max(high, y)
 	}
 	return high - low

@@ -5,10 +5,11 @@ import (
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/nest/layout"
 	"ellwand/nest/portable"
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 )
 
 // Directions of a turn along the nap, for layout.Turn.Direction
@@ -38,7 +39,7 @@ func turnsOf(piece pieces.Piece, nap cloth.Nap, mirrored bool) []layout.Turn {
 	var out []layout.Turn
 	for _, lie := range lies[piece.Grain.Lie] {
 		out = append(out, layout.Turn{
-			Degrees:   geometry.WholeTurn(lie - grain),
+			Degrees:   motion.WholeTurn(lie - grain),
 			Mirrored:  mirrored,
 			Direction: directionOf(piece.Grain.Lie, lie, mirrored),
 		})
@@ -55,14 +56,14 @@ func turnsOf(piece pieces.Piece, nap cloth.Nap, mirrored bool) []layout.Turn {
 // Turns in which the grain would lie wrongly are left out.
 func foldTurns(piece pieces.Piece, nap cloth.Nap, pin layout.Pin) []layout.Turn {
 	edge, _ := piece.Edge(piece.Fold)
-	start, end := geometry.EndsOf(edge)
-	fold := geometry.AngleOf(start, end)
+	start, end := motion.EndsOf(edge)
+	fold := motion.AngleOf(start, end)
 	if pin == layout.PinHigh {
 		fold += 180
 	}
 	candidates := []layout.Turn{
-		{Degrees: geometry.WholeTurn(-fold), Pin: pin},
-		{Degrees: geometry.WholeTurn(fold), Mirrored: true, Pin: pin},
+		{Degrees: motion.WholeTurn(-fold), Pin: pin},
+		{Degrees: motion.WholeTurn(fold), Mirrored: true, Pin: pin},
 	}
 	var out []layout.Turn
 	for _, turn := range candidates {
@@ -139,7 +140,7 @@ func nearestLie(grain pieces.GrainLie, angle float64) (float64, bool) {
 
 // grainAngle of the piece as drawn, or mirrored in x, in degrees.
 func grainAngle(piece pieces.Piece, mirrored bool) float64 {
-	angle := geometry.AngleOf(piece.Grain.From, piece.Grain.To)
+	angle := motion.AngleOf(piece.Grain.From, piece.Grain.To)
 	if mirrored {
 		return 180 - angle
 	}

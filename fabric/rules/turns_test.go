@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
+	"ellwand/fabric/internal/motion"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
@@ -69,7 +69,7 @@ func TestFoldTurns(t *testing.T) {
 			Path: pieces.Path{pieces.Line{From: p, To: corners[(i+1)%4]}}})
 	}
 	for drawn := 0.0; drawn < 360; drawn += 30 {
-		piece := half.Map(geometry.MotionOf(drawn, false, 70, -30))
+		piece := half.Map(motion.MotionOf(drawn, false, 70, -30))
 		either := foldTurns(piece, cloth.EitherWay, layout.PinLow)
 		require.Len(t, either, 2)
 		assert.NotEqual(t, either[0].Direction, either[1].Direction)
@@ -78,7 +78,7 @@ func TestFoldTurns(t *testing.T) {
 		}
 		one := foldTurns(piece, cloth.OneWay, layout.PinLow)
 		require.Len(t, one, 1)
-		moved := piece.Map(geometry.MotionOf(one[0].Degrees, one[0].Mirrored, 0, 0))
+		moved := piece.Map(motion.MotionOf(one[0].Degrees, one[0].Mirrored, 0, 0))
 		assert.Greater(t, moved.Grain.To[0], moved.Grain.From[0])
 	}
 	half.Grain.Lie = pieces.CrossGrain
@@ -90,10 +90,10 @@ func TestFoldTurns(t *testing.T) {
 func assertOnFold(t *testing.T, piece pieces.Piece, turn layout.Turn) {
 	t.Helper()
 	assert.Equal(t, layout.PinLow, turn.Pin)
-	moved := piece.Map(geometry.MotionOf(turn.Degrees, turn.Mirrored, 0, 0))
+	moved := piece.Map(motion.MotionOf(turn.Degrees, turn.Mirrored, 0, 0))
 	edge, ok := moved.Edge(piece.Fold)
 	require.True(t, ok)
-	start, end := geometry.EndsOf(edge)
+	start, end := motion.EndsOf(edge)
 	assert.InDelta(t, start[1], end[1], 1e-6, "the fold edge lies along the warp")
 	for _, p := range moved.SeamOutline(0.1) {
 		assert.GreaterOrEqual(t, p[1], start[1]-1e-6, "the piece lies above its fold edge")
@@ -103,18 +103,18 @@ func assertOnFold(t *testing.T, piece pieces.Piece, turn layout.Turn) {
 
 func TestMotions(t *testing.T) {
 	p := orb.Point{3, 7}
-	turned := geometry.Apply(geometry.MotionOf(90, true, 10, 20), p)
+	turned := motion.MotionOf(90, true, 10, 20).Apply(p)
 	assert.InDelta(t, 10-7.0, turned[0], 1e-12)
 	assert.InDelta(t, 20-3.0, turned[1], 1e-12)
 	for degrees := 0.0; degrees < 360; degrees += 22.5 {
 		for _, mirrored := range []bool{false, true} {
-			m := geometry.MotionOf(degrees, mirrored, 1, 2)
-			assert.InDelta(t, 0, math.Remainder(geometry.TurnedBy(m)-degrees, 360), 1e-9)
-			assert.Equal(t, mirrored, geometry.Reflects(m))
+			m := motion.MotionOf(degrees, mirrored, 1, 2)
+			assert.InDelta(t, 0, math.Remainder(motion.TurnedBy(m)-degrees, 360), 1e-9)
+			assert.Equal(t, mirrored, m.Mirrors())
 		}
 	}
-	image := geometry.Reflection(orb.Point{5, 0}, 90)
-	assert.Equal(t, orb.Point{7, 7}, geometry.Apply(image, p))
-	again := geometry.After(image, image)
-	assert.InDelta(t, 3, geometry.Apply(again, p)[0], 1e-12)
+	image := motion.Reflection(orb.Point{5, 0}, 90)
+	assert.Equal(t, orb.Point{7, 7}, image.Apply(p))
+	again := image.Then(image)
+	assert.InDelta(t, 3, again.Apply(p)[0], 1e-12)
 }

@@ -7,9 +7,9 @@ import (
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/geometry"
 	"ellwand/fabric/lay"
 	"ellwand/nest/portable"
+	"ellwand/pieces/geometry"
 )
 
 // Zones are the parts of the bed that may not be used: those of the rules, and the

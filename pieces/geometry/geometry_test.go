@@ -120,3 +120,17 @@ func TestBoxes(t *testing.T) {
 	assert.InDelta(t, 0.2, from, 1e-12)
 	assert.InDelta(t, 0.8, to, 1e-12)
 }
+
+// What the middle and the corners of rings are, by hand.
+func TestRings(t *testing.T) {
+	l := orb.Ring{{0, 0}, {4, 0}, {4, 0}, {4, 2}, {2, 2}, {2, 6}, {0, 6}, {0, 3}, {0, 0}}
+	assert.Equal(t, []orb.Point{{4, 0}, {4, 2}, {2, 2}, {2, 6}, {0, 6}, {0, 0}}, Distinct(l))
+	assert.Equal(t, l, Closed(l[:len(l)-1]))
+	assert.Equal(t, l, Closed(l))
+	// 8 mm2 about (2, 1) and 8 about (1, 4).
+	assert.Equal(t, orb.Point{1.5, 2.5}, Centroid(l))
+	assert.Equal(t, 16.0, Area(l))
+	assert.Equal(t, orb.Ring{{1, 2}, {5, 2}, {5, 9}, {1, 9}, {1, 2}}, Rectangle(1, 2, 5, 9))
+	assert.Equal(t, orb.Point{4, 1}, Nearest(l, orb.Point{7, 1}))
+	assert.InDelta(t, math.Pi/2, Radians(90), 1e-15)
+}

@@ -90,3 +90,6 @@ func Moved(line []orb.Point, by orb.Point) []orb.Point {
 	}
 	return out
 }
+
+// Radians of an angle in degrees.
+func Radians(degrees float64) float64 { return degrees * math.Pi / 180 }

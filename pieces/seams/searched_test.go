@@ -40,7 +40,6 @@ var readers = map[string]string{
 	"fabric/marker/words.go":                "a length as worded, to leave its unit out",
 	"fabric/quote": "prices, and a quote as it is printed, to prove it; no names of " +
 		"edges or marks",
-	"fabric/remnant/both.go":   "what a change is called for programs",
 	"pieces/drawing/font.go":   "words, to break them into lines",
 	"pieces/drawing/pdf.go":    "what a library calls a filled area",
 	"pieces/marks":             "the names of marks: the one place",

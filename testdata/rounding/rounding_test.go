@@ -34,7 +34,7 @@ func TestBitsAreTheSameOnEveryProcessor(t *testing.T) {
 		"ellwand/draft/part", "ellwand/draft/skirt", "ellwand/draft/sleeve", "ellwand/draft/straightcut",
 		"ellwand/draft/trousers", "ellwand/pieces", "ellwand/pieces/geometry",
 		"ellwand/pieces/measure", "ellwand/pieces/outline", "ellwand/fabric/bed", "ellwand/fabric/cloth",
-		"ellwand/fabric/internal/geometry", "ellwand/fabric/lay", "ellwand/fabric/plan", "ellwand/fabric/purchase",
+		"ellwand/fabric/internal/motion", "ellwand/fabric/lay", "ellwand/fabric/plan", "ellwand/fabric/purchase",
 		"ellwand/fabric/remnant", "ellwand/fabric/rules")
 	require.NoError(t, err)
 	for _, fault := range faults {

@@ -1,16 +1,18 @@
-package geometry
+package motion
 
 import (
 	"errors"
 
 	"github.com/paulmach/orb"
 	"github.com/peterstace/simplefeatures/geom"
+
+	"ellwand/pieces/geometry"
 )
 
 // Polygon a ring, for the operations that need another library.
 func Polygon(ring orb.Ring) geom.Geometry {
 	var flat []float64
-	for _, p := range Closed(ring) {
+	for _, p := range geometry.Closed(ring) {
 		flat = append(flat, p[0], p[1])
 	}
 	return geom.NewPolygon([]geom.LineString{geom.NewLineString(geom.NewSequence(flat, geom.DimXY))}).AsGeometry()
@@ -25,7 +27,7 @@ func Clipped(ring orb.Ring, x0, y0, x1, y1 float64) ([]orb.Ring, error) {
 	if b.Min[0] >= x1 || b.Max[0] <= x0 || b.Min[1] >= y1 || b.Max[1] <= y0 {
 		return nil, nil
 	}
-	common, err := geom.Intersection(Polygon(ring), Polygon(Rectangle(x0, y0, x1, y1)))
+	common, err := geom.Intersection(Polygon(ring), Polygon(geometry.Rectangle(x0, y0, x1, y1)))
 	if err != nil {
 		return nil, errors.New("the outline of a flaw cannot be used; check that it does not cross itself")
 	}
@@ -45,7 +47,7 @@ func OuterRings(g geom.Geometry) []orb.Ring {
 		for i := range seq.Length() {
 			ring = append(ring, orb.Point{seq.GetXY(i).X, seq.GetXY(i).Y})
 		}
-		out = append(out, Closed(Distinct(ring)))
+		out = append(out, geometry.Closed(geometry.Distinct(ring)))
 	}
 	return out
 }
