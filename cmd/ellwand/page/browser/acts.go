@@ -79,3 +79,55 @@ func (v *Visitor) File(name string) string {
 	require.NoError(v, err)
 	return string(text)
 }
+
+// Labelled is the expression for the field whose label begins so.
+func Labelled(label string) string {
+	return fmt.Sprintf(`document.getElementById([...document.querySelectorAll('main label[for]')].find(
+		(one) => one.textContent.trim().toLowerCase().startsWith(%q))?.htmlFor)`, strings.ToLower(label))
+}
+
+// Write into the field whose label begins so, in place of what stands there: with the
+// mouse and the keyboard, and then leave the field.
+func (v *Visitor) Write(label, text string) {
+	v.Helper()
+	v.Until(Labelled(label))
+	x, y := v.Middle(Labelled(label))
+	v.Do(chromedp.MouseClickXY(x, y))
+	v.Until(`document.activeElement === ` + Labelled(label))
+	v.Do(chromedp.Evaluate[chromedp.Void](`document.activeElement.select?.()`), chromedp.KeyEvent(text+"\t"))
+}
+
+// Press keys, one after the other.
+func (v *Visitor) Press(keys ...string) {
+	v.Helper()
+	for _, key := range keys {
+		v.Do(chromedp.KeyEvent(key))
+	}
+}
+
+// TabTo presses the tabulator until an expression of the focused element, called on, is
+// true.
+func (v *Visitor) TabTo(on string) {
+	v.Helper()
+	const enough = 400
+	for range enough {
+		if Value[bool](v, `((on) => Boolean(`+on+`))(document.activeElement)`) {
+			return
+		}
+		v.Do(chromedp.KeyEvent("\t"))
+	}
+	require.Fail(v, "the tabulator does not come there", "%s; the page says:\n%s", on, v.Seen())
+}
+
+// Drag what an expression gives by so many pixels, with the mouse.
+func (v *Visitor) Drag(element string, right, down float64) {
+	v.Helper()
+	x, y := v.Middle(element)
+	v.Do(chromedp.DragAndDropXY(x, y, x+right, y+down))
+}
+
+// Saved waits until all that was typed has come to the program.
+func (v *Visitor) Saved() {
+	v.Helper()
+	v.Until(`document.getElementById('saved').dataset.saved === 'true'`)
+}

@@ -66,7 +66,9 @@ export class Job extends EventTarget {
     }
     this.sending ??= this.send().finally(() => {
       this.sending = null;
+      this.tell('saved', true);
     });
+    this.tell('saved', false);
     return this.sending;
   }
 

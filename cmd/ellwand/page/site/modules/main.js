@@ -62,6 +62,7 @@ async function opened(name) {
   const next = new Job(name);
   await next.open();
   next.addEventListener('state', refresh);
+  next.addEventListener('saved', ({ detail }) => showSaved(detail));
   job = next;
 }
 
@@ -103,6 +104,14 @@ function header(to) {
     languageChoice(),
   );
   fill(document.getElementById('steps'), to.name && tape(to));
+  write(document.getElementById('saved'), to.name ? word('saved') : '');
+}
+
+// showSaved says whether all that was typed has come to the program.
+function showSaved(isSaved) {
+  const place = document.getElementById('saved');
+  place.dataset.saved = isSaved;
+  write(place, word(isSaved ? 'saved' : 'saving'));
 }
 
 // tape of the steps: one mark for each.
