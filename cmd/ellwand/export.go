@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"io"
 
 	"github.com/spf13/cobra"
 
@@ -12,37 +13,41 @@ func newExport(e *env) *cobra.Command {
 	var o showOptions
 	cmd := &cobra.Command{
 		Use:   "export FILE -o pieces.yaml",
-		Short: "Write the pieces of a job to a file, to be changed by hand",
+		Short: "Write the pieces of a job to a file: our own, or DXF",
 		Long: `Export writes the pieces of a job, drafted ones too, or of a file of pieces, as
 a file of pieces (see ellwand help pattern): every point of every outline,
 exact to a ten-thousandth of a mm, with grain, notches, darts, marks and
 allowances.
 
+A file that is named .dxf is written as sewn-product patterns are interchanged
+(ASTM D6673); ellwand help import says what that carries, and what not.
+
 Change a piece by hand, and name the file under pattern: of its garment: it
 takes the place of the drafted piece of the same name.`,
 		Example: `  ellwand export blouse.yaml -o blouse-pieces.yaml
-  ellwand export skirt.yaml --piece "front skirt" -o front.yaml`,
+  ellwand export skirt.yaml --piece "front skirt" -o front.yaml
+  ellwand export blouse.yaml -o blouse.dxf`,
 		Args: one("a job or a file of pieces"),
 		RunE: func(_ *cobra.Command, args []string) error { return e.export(args[0], o) },
 	}
-	o.register(cmd, "the file of pieces to write (required)")
+	o.register(cmd, "the file to write: .yaml or .dxf (required)")
 	return cmd
 }
 
 func (e *env) export(path string, o showOptions) error {
-	switch files.Extension(o.output) {
-	case ".yaml", ".yml":
-	case "":
+	if o.output == "" {
 		return fmt.Errorf("the pieces need a file to go to; for example: ellwand export %s -o pieces.yaml", path)
-	default:
-		return fmt.Errorf("the pieces are written as YAML, but the file is named %s; end its name in .yaml", o.output)
+	}
+	format, err := exportFormatOf(o.output)
+	if err != nil {
+		return err
 	}
 	all, err := collection(path, o)
 	if err != nil {
 		return err
 	}
 	out := &files.Set{Force: o.force, Input: path}
-	if err := out.Add(o.output, all.WriteFile); err != nil {
+	if err := out.Add(o.output, func(w io.Writer) error { return format.write(all, w) }); err != nil {
 		return err
 	}
 	return e.shown(all, out)

@@ -2,6 +2,7 @@ package dxf
 
 import (
 	"cmp"
+	"math"
 	"slices"
 
 	"github.com/paulmach/orb"
@@ -111,8 +112,8 @@ type drawnPiece struct {
 	found.Piece
 	boundary      []found.Stroke
 	sew           []found.Stroke
-	corners       spots
-	curves        spots
+	corners       []orb.Point
+	curves        []orb.Point
 	labels        []found.Text
 	left, untold  map[string]int
 	names, keys   []string
@@ -120,7 +121,7 @@ type drawnPiece struct {
 }
 
 func pieceOf(name string, all []placed, o found.Options) (found.Piece, []found.Note, error) {
-	d := &drawnPiece{corners: spots{}, curves: spots{}, left: map[string]int{}, untold: map[string]int{}}
+	d := &drawnPiece{left: map[string]int{}, untold: map[string]int{}}
 	for _, one := range all {
 		switch one.kind {
 		case lineKind:
@@ -194,9 +195,9 @@ func (d *drawnPiece) point(one placed) {
 	shape, isNotch := notchShapes[at]
 	switch {
 	case at == turnLayer:
-		d.corners.add(one.at, 0)
+		d.corners = append(d.corners, one.at)
 	case at == curveLayer:
-		d.curves.add(one.at, 0)
+		d.curves = append(d.curves, one.at)
 	case at == drillLayer:
 		d.Inner = append(d.Inner, found.Inner{Kind: found.DrillHole, At: one.at})
 	case isNotch:
@@ -228,8 +229,9 @@ func (d *drawnPiece) outline(o found.Options) ([]found.Note, error) {
 		return nil, err
 	}
 	for _, c := range path {
-		d.Outline = append(d.Outline, found.Step{Curve: c, Begins: d.bend(c.Start())})
+		d.Outline = append(d.Outline, found.Step{Curve: c})
 	}
+	d.bend()
 	if d.mirror != nil {
 		d.Mirror = &found.Straight{From: d.mirror.Start(), To: d.mirror.End()}
 	}
@@ -238,33 +240,49 @@ func (d *drawnPiece) outline(o found.Options) ([]found.Note, error) {
 	}
 	if o.Smooth {
 		d.Outline = found.Smoothed(d.Outline)
-	} else if longest := longestCurveChord(d.Outline); longest > longestChord {
-		notes = append(notes, found.Note{Kind: found.ChordsKept, Count: 1, Size: longest})
+	} else if off := chordsOff(d.Outline); off > coarse {
+		notes = append(notes, found.Note{Kind: found.ChordsKept, Count: 1, Size: off})
 	}
 	return notes, nil
 }
 
-// longestChord, mm, of a curve that nothing is said of [source.OwnChoice].
-const longestChord = 25
+// coarse, mm, is how far chords may lie off a smooth line without a word
+// [source.OwnChoice].
+const coarse = 1
 
-func longestCurveChord(all []found.Step) float64 {
-	longest := 0.0
+// chordsOff is about how far the chords of curves lie off smooth lines through their
+// points: of a chord of length c that turns by an angle a about c a / 8 [source.Geometry].
+func chordsOff(all []found.Step) float64 {
+	off := 0.0
 	for i, s := range all {
-		if s.Begins == found.Smooth && all[(i+1)%len(all)].Begins == found.Smooth {
-			longest = max(longest, geometry.Distance(s.Start(), s.End()))
+		next := all[(i+1)%len(all)]
+		if s.Begins != found.Smooth || next.Begins != found.Smooth {
+			continue
 		}
+		u, v := geometry.Unit(geometry.Sub(s.End(), s.Start())), geometry.Unit(geometry.Sub(next.End(), next.Start()))
+		turn := math.Abs(math.Atan2(geometry.Cross(u, v), geometry.Dot(u, v)))
+		length := min(geometry.Distance(s.Start(), s.End()), geometry.Distance(next.Start(), next.End()))
+		off = max(off, length*turn/8)
 	}
-	return longest
+	return off
 }
 
-func (d *drawnPiece) bend(at orb.Point) found.Bend {
-	switch {
-	case d.corners.near(at) >= 0:
-		return found.Corner
-	case d.curves.near(at) >= 0:
-		return found.Smooth
+// bend the outline at its turn points and its curve points.
+func (d *drawnPiece) bend() {
+	at := spots{}
+	for i, s := range d.Outline {
+		at.add(s.Start(), i)
 	}
-	return found.BendByAngle
+	for _, p := range d.curves {
+		if i := at.nearest(p); i >= 0 {
+			d.Outline[i].Begins = found.Smooth
+		}
+	}
+	for _, p := range d.corners {
+		if i := at.nearest(p); i >= 0 {
+			d.Outline[i].Begins = found.Corner
+		}
+	}
 }
 
 // closedOf strokes is the largest outline that they close to; nil where they do not.
@@ -310,16 +328,17 @@ func (d *drawnPiece) lines(o found.Options) {
 
 // label names what lies inside by words that stand at its beginning.
 func (d *drawnPiece) label() {
-	begins := spots{}
+	begins := map[[2]int64][]int{}
 	for i, in := range d.Inner {
 		if in.Path != nil {
 			in.At = in.Path.Start()
 		}
-		begins.add(in.At, i)
+		begins[square(in.At)] = append(begins[square(in.At)], i)
 	}
 	for _, text := range d.labels {
-		if at := begins.near(text.At); at >= 0 && d.Inner[at].Name == "" {
-			d.Inner[at].Name = text.Words
+		if free := begins[square(text.At)]; len(free) > 0 {
+			d.Inner[free[0]].Name = text.Words
+			begins[square(text.At)] = free[1:]
 			continue
 		}
 		d.Texts = append(d.Texts, text)

@@ -16,9 +16,12 @@ import (
 // an edge begins [source.OwnChoice].
 const cornerAngle = 20
 
-// onMirror, mm, is how far what lies on the mirror line may lie off it
-// [source.OwnChoice].
-const onMirror = 0.05
+const (
+	// onMirror, mm, is how far what lies on the mirror line may lie off it, and along
+	// the cosine of the angle by which it may turn from it [source.OwnChoice].
+	onMirror = 0.05
+	along    = 0.9
+)
 
 // begins says that an edge begins at a step.
 func begins(outline []Step, i int) bool {
@@ -58,7 +61,11 @@ func edgesOf(outline []Step) []pieces.Edge {
 // begins; false where no step lies there.
 func foldOnMirror(outline []Step, mirror Straight) (out []Step, at int, ok bool) {
 	on := func(p orb.Point) bool { return geometry.LineDistance(p, mirror.From, mirror.To) <= onMirror }
-	lies := func(s Step) bool { return on(s.Start()) && on(s.At(0.5)) && on(s.End()) }
+	u := geometry.Unit(geometry.Sub(mirror.To, mirror.From))
+	lies := func(s Step) bool {
+		runs := math.Abs(geometry.Dot(u, geometry.Unit(geometry.Sub(s.End(), s.Start()))))
+		return on(s.Start()) && on(s.At(0.5)) && on(s.End()) && runs > along
+	}
 	n := len(outline)
 	first := -1
 	for i := range outline {

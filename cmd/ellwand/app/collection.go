@@ -1,7 +1,6 @@
 package app
 
 import (
-	"io"
 	"slices"
 	"strings"
 
@@ -108,9 +107,6 @@ func (c Collection) Named(names []string) (Collection, error) {
 	}
 	return out, nil
 }
-
-// WriteFile writes the pieces as a file of pieces.
-func (c Collection) WriteFile(w io.Writer) error { return patternfile.Write(w, c.Title, c.Pieces) }
 
 // ContactSheet draws the pieces small on one page.
 func (c Collection) ContactSheet() (drawing.Page, error) {

@@ -31,11 +31,11 @@ func Write(w io.Writer, name string, all []pieces.Piece) error {
 	out.line("units: mm")
 	out.line("pieces:")
 	for i, p := range all {
-		if i > 0 && isSame(all[i-1], p) {
+		if i > 0 && IsSame(all[i-1], p) {
 			continue
 		}
 		last := i + 1
-		for last < len(all) && isSame(p, all[last]) {
+		for last < len(all) && IsSame(p, all[last]) {
 			last++
 		}
 		out.piece(p, all[i:last])
@@ -43,8 +43,8 @@ func Write(w io.Writer, name string, all []pieces.Piece) error {
 	return out.to.Flush()
 }
 
-// isSame says that pieces differ in their cloth and how many are cut alone.
-func isSame(a, b pieces.Piece) bool {
+// IsSame says that pieces differ in their cloth and how many are cut alone.
+func IsSame(a, b pieces.Piece) bool {
 	a.Cloth, a.Cut, a.Pair, a.Garment = b.Cloth, b.Cut, b.Pair, b.Garment
 	return reflect.DeepEqual(a, b)
 }

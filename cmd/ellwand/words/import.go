@@ -26,10 +26,9 @@ var noteWords = map[found.NoteKind][2]string{
 		"were left out"},
 	found.SmallOutline: {"an outline that is too small for a piece was left out", "{count} outlines that are too small for " +
 		"a piece were left out"},
-	found.Ignored:     {"{what} was left out", "{what}, {count} times, was left out"},
-	found.UnitAssumed: {"its unit of length is taken to be {what}"},
-	found.ChordsKept: {"its curve points are joined by straight chords, the longest {size}; --smooth draws smooth lines " +
-		"through them"},
+	found.Ignored:      {"{what} was left out", "{what}, {count} times, was left out"},
+	found.UnitAssumed:  {"its unit of length is taken to be {what}"},
+	found.ChordsKept:   {"its curves are drawn by straight chords, up to {size} off smooth lines; --smooth draws those"},
 	found.Untold:       {"\"{what}\" in the file is not understood and was left out", "\"{what}\" in the file, {count} times, is not understood and was left out"},
 	found.Joined:       {"{what} was joined", "{count} of {what} were joined"},
 	found.ScaleChecked: {"the test square measures {size}"},

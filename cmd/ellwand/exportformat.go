@@ -1,0 +1,36 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/files"
+)
+
+// exportFormat is a kind of file that pieces are written to.
+type exportFormat struct {
+	endings []string
+	write   func(app.Collection, io.Writer) error
+}
+
+var exportFormats = []exportFormat{
+	{[]string{".yaml", ".yml"}, app.Collection.WriteFile},
+	{[]string{".dxf"}, app.Collection.WriteDXF},
+}
+
+// exportFormatOf a file by its ending.
+func exportFormatOf(path string) (exportFormat, error) {
+	var known []string
+	for _, f := range exportFormats {
+		if slices.Contains(f.endings, files.Extension(path)) {
+			return f, nil
+		}
+		known = append(known, f.endings[0])
+	}
+	last := len(known) - 1
+	return exportFormat{}, fmt.Errorf("pieces are written as %s or %s, but the file is named %s; give it one of these endings",
+		strings.Join(known[:last], ", "), known[last], path)
+}
