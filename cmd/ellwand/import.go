@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 
@@ -25,13 +26,14 @@ type importOptions struct {
 	answers         app.Answers
 	read            found.Options
 	force           bool
+	view            viewOptions
 }
 
 func newImport(e *env) *cobra.Command {
 	var o importOptions
 	cmd := &cobra.Command{
 		Use:   "import FILE... -o pieces.yaml",
-		Short: "Make pieces of drawings: DXF",
+		Short: "Make pieces of drawings: PDF, SVG, DXF",
 		Long: `Import reads the outlines in drawings, each by what is in it and not by its
 name, and writes them as a file of pieces (see ellwand help pattern), which a
 garment names under pattern:. What each kind of file carries, and what not, is
@@ -54,6 +56,7 @@ that is missing is listed at once.`,
 		RunE: func(_ *cobra.Command, args []string) error { return e.importFrom(args, o) },
 	}
 	o.register(cmd)
+	o.view.register(cmd)
 	return cmd
 }
 
@@ -103,18 +106,22 @@ func (o *importOptions) lengths() error {
 }
 
 func (e *env) importFrom(paths []string, o importOptions) error {
-	if o.output == "" && o.picture == "" {
+	if o.output == "" && o.picture == "" && o.view.overview == "" {
 		return fmt.Errorf("the pieces need a file to go to; for example: ellwand import %s -o pieces.yaml", paths[0])
 	}
 	if ending := files.Extension(o.output); o.output != "" && ending != ".yaml" && ending != ".yml" {
 		return fmt.Errorf("the pieces are written as YAML, but the file is named %s; end its name in .yaml", o.output)
 	}
-	if err := o.lengths(); err != nil {
+	err := o.lengths()
+	if err != nil {
+		return err
+	}
+	if o.read.View, err = o.view.view(); err != nil {
 		return err
 	}
 	all, err := app.ReadDrawings(paths, o.read)
-	if err != nil {
-		return err
+	if drawn := e.drawOverview(all, o, paths[0]); drawn != nil || err != nil {
+		return cmp.Or(err, drawn)
 	}
 	if err := o.answers.Check(all.Found); err != nil {
 		return err

@@ -2,6 +2,7 @@ package tidy
 
 import (
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -26,7 +27,7 @@ func labelled(words []linework.Words, pages []int) map[int]spot {
 	out := map[int]spot{}
 	for _, w := range words {
 		s, ok := spotOf(strings.TrimSpace(w.Text))
-		if ok && w.Size > size[w.Page] {
+		if ok && slices.Contains(pages, w.Page) && w.Size > size[w.Page] {
 			size[w.Page], out[w.Page] = w.Size, s
 		}
 	}

@@ -127,7 +127,10 @@ func framedPages(d linework.Drawing, pages []int, levels, uprights []place) []in
 
 func joinedBy(t tiling, d linework.Drawing, many int) placed {
 	out := placed{}
-	d.Words = ownWords(d.Words, many)
+	d.Words = slices.DeleteFunc(ownWords(d.Words, many), func(w linework.Words) bool {
+		_, isLabel := spotOf(strings.TrimSpace(w.Text))
+		return isLabel
+	})
 	d.Lines = slices.DeleteFunc(d.Lines, func(l linework.Line) bool { return isOn(l, t.cell, t.overlap) })
 	out.Drawing, out.sheets = t.joined(d)
 	out.notes = []found.Note{{Kind: found.Joined, Count: many, What: t.inWords()}}

@@ -92,7 +92,7 @@ func scale(d linework.Drawing, v found.View) (linework.Drawing, []found.Note) {
 		if side, ok := s.written(d.Words); ok {
 			gone = append(gone, s.line)
 			notes = append(notes, found.Note{Kind: found.ScaleChecked, Count: 1, Size: s.side, At: s.box.Center(),
-				What: strconv.FormatFloat(side, 'g', -1, 64)})
+				What: inWords(side)})
 		}
 	}
 	d.Lines = without(d.Lines, gone)
@@ -120,7 +120,7 @@ func scaledBy(d linework.Drawing, all []square, side float64) (linework.Drawing,
 	off := func(s square) float64 { return math.Abs(math.Log(s.side / side)) }
 	nearest := slices.MinFunc(all, func(a, b square) int { return int(math.Copysign(1, off(a)-off(b))) })
 	note := found.Note{Kind: found.ScaleSet, Count: 1, Size: nearest.side, At: nearest.box.Center(),
-		What: strconv.FormatFloat(side, 'g', -1, 64)}
+		What: inWords(side)}
 	d.Lines = without(d.Lines, []int{nearest.line})
 	m := pieces.Scale(side / nearest.side)
 	for i := range d.Lines {
@@ -134,6 +134,14 @@ func scaledBy(d linework.Drawing, all []square, side float64) (linework.Drawing,
 		d.Pages[i].Box = orb.Bound{Min: m.Apply(p.Box.Min), Max: m.Apply(p.Box.Max)}
 	}
 	return d, []found.Note{note}
+}
+
+// inWords says the side of a square as it is written on patterns.
+func inWords(side float64) string {
+	if inches := side / 25.4; math.Abs(inches-math.Round(inches)) < 1e-9 {
+		return strconv.FormatFloat(math.Round(inches), 'g', -1, 64) + " in"
+	}
+	return strconv.FormatFloat(side/10, 'g', 6, 64) + " cm"
 }
 
 func without(lines []linework.Line, gone []int) []linework.Line {

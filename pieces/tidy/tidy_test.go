@@ -111,7 +111,7 @@ func TestUntidySheets(t *testing.T) {
 func TestSquare(t *testing.T) {
 	got := readPDF(t, "untidy.pdf", found.View{Lines: []int{4}})
 	note := noteOf(t, got, found.ScaleChecked)
-	assert.Equal(t, "100", note.What)
+	assert.Equal(t, "10 cm", note.What)
 	assert.InDelta(t, 100, note.Size, 0.001)
 	got = readPDF(t, "untidy.pdf", found.View{Lines: []int{4}, Square: 101.6})
 	require.Len(t, got.Pieces, 1)

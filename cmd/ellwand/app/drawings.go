@@ -20,6 +20,8 @@ type Imported struct {
 	Unit  measure.Unit
 	Found []Found
 	Notes []found.Note
+	// Overview of the first drawing; nil where it has nothing to choose from.
+	Overview *found.Overview
 }
 
 // Found is an outline that was found, repaired where it had to be.
@@ -44,6 +46,9 @@ func ReadDrawings(paths []string, o found.Options) (Imported, error) {
 	out := Imported{Unit: measure.Centimetre}
 	for _, path := range paths {
 		drawing, err := readDrawing(path, o)
+		if out.Overview == nil {
+			out.Overview = drawing.Overview
+		}
 		if err != nil {
 			return out, err
 		}

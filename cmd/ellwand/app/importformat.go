@@ -3,6 +3,7 @@ package app
 import (
 	"ellwand/pieces/dxf"
 	"ellwand/pieces/found"
+	"ellwand/pieces/tidy"
 )
 
 // importFormat is a kind of file that pieces are read from.
@@ -17,5 +18,7 @@ type importFormat struct {
 
 // importFormats are those that are read; the first whose beginning a file has is its.
 var importFormats = []importFormat{
+	{"PDF", tidy.IsPDF, tidy.PDF},
+	{"SVG", tidy.IsSVG, tidy.SVG},
 	{"DXF", dxf.Is, dxf.Read},
 }

@@ -30,9 +30,16 @@ var noteWords = map[found.NoteKind][2]string{
 	found.UnitAssumed:  {"its unit of length is taken to be {what}"},
 	found.ChordsKept:   {"its curves are drawn by straight chords, up to {size} off smooth lines; --smooth draws those"},
 	found.Untold:       {"\"{what}\" in the file is not understood and was left out", "\"{what}\" in the file, {count} times, is not understood and was left out"},
-	found.Joined:       {"{what} was joined", "{count} of {what} were joined"},
-	found.ScaleChecked: {"the test square measures {size}"},
-	found.MirrorOpened: {"the half was opened at its mirror line and is laid whole"},
+	found.Joined:       {"a sheet was taken by itself", "{count} sheets were joined, row by row: {what}"},
+	found.ScaleChecked: {"the test square of {what} measures {size}"},
+	found.ScaleSet:     {"the test square of {what} measured {size}, and everything was brought to its size"},
+	found.DashesJoined: {"strokes were joined to a line", "strokes that lie one after the other were joined to {count} lines"},
+	found.SharedTaken: {"a stretch was taken from a line of another kind, which sizes share", "{count} stretches were taken from " +
+		"lines of other kinds, which sizes share"},
+	found.KindsMixed: {"all lines were taken", "lines of {count} kinds were taken all together; --overview found.pdf shows them, " +
+		"--lines chooses"},
+	found.PixelsAssumed: {"its size is in pixels, taken as 96 to the inch; --units says otherwise"},
+	found.MirrorOpened:  {"the half was opened at its mirror line and is laid whole"},
 	found.SewLineKept: {"its sew line keeps no even distance from one edge, whose allowance is therefore unknown",
 		"its sew line keeps no even distance from {count} edges, whose allowance is therefore unknown"},
 	found.NotchMoved: {"a notch lay {size} off the outline and was moved onto it", "{count} notches lay up to {size} off the " +
