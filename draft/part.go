@@ -2,6 +2,7 @@ package draft
 
 import (
 	"ellwand/draft/part"
+	"ellwand/pieces"
 	"ellwand/pieces/role"
 	"ellwand/pieces/seams"
 )
@@ -13,6 +14,9 @@ func (g *garment) draftPart(options part.Options) error {
 		return err
 	}
 	g.markSleeve(options)
+	if options.Kind == part.PatchPocket {
+		g.placePocket(options, made.Pieces[0])
+	}
 	g.parts = append(g.parts, drafted{options, made.Pieces})
 	for i := range made.Pieces {
 		made.Pieces[i].Cloth = options.Cloth
@@ -39,6 +43,22 @@ func (g *garment) markSleeve(o part.Options) {
 		case o.Kind == part.PocketBag && (piece.Role == role.FrontSkirt || piece.Role == role.BackSkirt):
 			g.result.Pieces[i] = o.MarkOpening(piece)
 		}
+	}
+}
+
+// placePocket marks where a patch pocket lies: on the front bodice, or without one on the
+// front skirt.
+func (g *garment) placePocket(o part.Options, pocket pieces.Piece) {
+	for i, piece := range g.result.Pieces {
+		if piece.Role == role.FrontSkirt && g.Bodice != nil {
+			continue
+		}
+		marked, step, ok := o.PlacePocket(piece, pocket)
+		if !ok {
+			continue
+		}
+		g.result.Pieces[i] = marked
+		g.addStep(piece.Name, step, "for the pocket", pocket.Boundary(1).Bound().Max[0])
 	}
 }
 

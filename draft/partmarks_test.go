@@ -3,9 +3,11 @@ package draft
 import (
 	"testing"
 
+	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"ellwand/draft/part"
 	"ellwand/draft/sleeve"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
@@ -52,5 +54,35 @@ func TestPocketBagMeetsTheSides(t *testing.T) {
 			at[n.Match] = n.At
 		}
 		assert.InDelta(t, 160, at[marks.PocketTop]-at[marks.PocketEnd], 1e-6, name)
+	}
+}
+
+// The upper edge of a patch pocket lies 3 cm above the bust line (our own choice), its
+// middle over the bust point; where it would lie over a seam nothing is marked.
+func TestFrontIsMarkedForItsPocket(t *testing.T) {
+	request := shirt(size(t, "women", "12"))
+	request.Parts = []part.Options{{Kind: part.PatchPocket}, {Kind: part.PatchPocket, Name: "second pocket"}}
+	result, err := Draft(request)
+	require.NoError(t, err)
+	front := pieceNamed(t, result, "front bodice")
+	var places, lines []orb.Point
+	for _, m := range front.Marks {
+		switch m.Name {
+		case marks.PatchPocket:
+			places = append(places, m.Path.Start(), m.Path.End())
+		case marks.BustLine:
+			lines = append(lines, m.Path.End())
+		}
+	}
+	require.Len(t, places, 2, "one pocket has its place")
+	assert.InDelta(t, lines[0][1]+30, places[0][1], 1e-6)
+	assert.InDelta(t, lines[0][0], (places[0][0]+places[1][0])/2, 1e-6)
+	assert.InDelta(t, 130, places[1][0]-places[0][0], 1e-6)
+
+	request.Parts = []part.Options{{Kind: part.PatchPocket, Length: 220}}
+	result, err = Draft(request)
+	require.NoError(t, err)
+	for _, m := range pieceNamed(t, result, "front bodice").Marks {
+		assert.NotEqual(t, marks.PatchPocket, m.Name)
 	}
 }
