@@ -57,6 +57,8 @@ type Cloth struct {
 	Border Border
 	// Flaws of the cloth, which no piece may touch.
 	Flaws []Flaw
+	// ByHand are pieces that a hand has laid, in several widths and lays.
+	ByHand []HandLaid
 	// Inches makes every sentence about this cloth give lengths in inches, and
 	// areas in square yards.
 	Inches bool

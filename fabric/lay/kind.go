@@ -58,6 +58,9 @@ func (l Kind) String() string {
 	return kinds[l]
 }
 
+// Words for the lays, in the order of the constants.
+func (Kind) Words() []string { return kinds }
+
 // shortNames in the order of the constants, for commands and addresses.
 var shortNames = []string{"open", "folded", "across", "turned", "selvedge", "middle", "part"}
 

@@ -18,6 +18,8 @@ const (
 	Unmatched
 	// Unsure: pieces whose outlines are approximate, so that the bound leaves them out.
 	Unsure
+	// LaidByHand: pieces that stay where a hand has laid them.
+	LaidByHand
 	// InARow: several remnants are shown as one cloth.
 	InARow
 )

@@ -39,6 +39,8 @@ type Laid struct {
 	// Turnings are all the ways in which this template may lie here by its
 	// grain, the nap and the fold; the tilt of the cloth is allowed besides.
 	Turnings []Turning
+	// ByHand says that a hand has laid it there.
+	ByHand bool
 	// OnFold says that the fold edge lies on a fold of its part.
 	OnFold bool
 	// Part is where it lies: an index into Plan.Parts.

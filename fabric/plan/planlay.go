@@ -25,6 +25,7 @@ func (t *Table) planLay(kind lay.Kind) (lay.Plan, error) {
 	if err := SetBound(&plan, t.sureBound(kind, found.Bound)); err != nil {
 		return lay.Plan{}, err
 	}
+	markByHand(&plan)
 	noteApproximate(&plan)
 	FillMatches(&plan, found)
 	if err := check.Plan(plan, t.Asked); err != nil {

@@ -43,6 +43,9 @@ func noted(p lay.Plan, note lay.Note) string {
 	case lay.Unsure:
 		return fmt.Sprintf("The job calls %s approximate, so that \"never below\" is reckoned without it: "+
 			"the pieces themselves may lie in less.", names)
+	case lay.LaidByHand:
+		return "Laid by hand, and kept so: " + names + ". All else is laid round it, so that the lay may be longer than " +
+			"one that is free."
 	case lay.InARow:
 		return "The plan shows the remnants in a row, a bar between them; lay each by itself, its cut end on your left, " +
 			"and measure along from there."

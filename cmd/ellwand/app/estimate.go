@@ -54,7 +54,7 @@ func (s *solver) layOn(ctx context.Context, work *job.Work, c cloth.Cloth, optio
 	if err != nil {
 		return Estimated{}, clothError(work, c, err)
 	}
-	if len(options.Lays) == 0 && len(s.search.Fix) == 0 {
+	if len(options.Lays) == 0 && len(s.search.Fix) == 0 && len(c.InItsWidth().ByHand) == 0 {
 		whole := problem{cloth: c, all: all}
 		settled, err := s.together(ctx, work, c.Name, whole, answer{need: got.Requirement, ended: got.ended,
 			found: quote.Found{Kept: got.kept}})

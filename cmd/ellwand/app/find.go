@@ -1,6 +1,7 @@
 package app
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 	"slices"
@@ -9,6 +10,7 @@ import (
 
 	"ellwand/cmd/ellwand/app/store"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/words"
 	"ellwand/nest"
@@ -42,15 +44,61 @@ type finding struct {
 }
 
 // find the lays of some pieces on a cloth. Of the options, those of the search are set
-// here.
+// here. Where a hand has laid pieces, all others are laid round them, in its lays alone:
+// a shorter lay does not take their place.
 func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options plan.Options) (finding, error) {
+	c = c.InItsWidth()
+	hands := plan.HandLays(c, options.Lays)
+	if len(hands) == 0 || len(f.search.Fix) > 0 {
+		return f.findFree(ctx, c.Untouched(), all, options)
+	}
+	f.search.From = nil
+	var out []finding
+	var failed error
+	for _, hand := range hands {
+		one, err := f.findRound(ctx, c, all, options, hand)
+		if err != nil {
+			failed = err
+			continue
+		}
+		out = append(out, one)
+	}
+	if len(out) == 0 {
+		return finding{}, failed
+	}
+	return leastOf(out), nil
+}
+
+// leastOf what was found in several lays, as one requirement.
+func leastOf(all []finding) finding {
+	slices.SortStableFunc(all, func(a, b finding) int { return cmp.Compare(a.Buy, b.Buy) })
+	out := all[0]
+	for _, other := range all[1:] {
+		out.Lays = append(slices.Clip(out.Lays), other.Lays...)
+		out.Found = append(slices.Clip(out.Found), other.Found...)
+		out.ended = out.ended.And(other.ended)
+	}
+	return out
+}
+
+// findRound lays all pieces round those of one lay that stay.
+func (f finder) findRound(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options plan.Options,
+	stays lay.Plan) (finding, error) {
+	options.Fixed, options.Lays = stays, []lay.Kind{stays.Lay}
+	return f.findFree(ctx, c, all, options)
+}
+
+// findFree finds lays in which nothing stays but what the options and the search say.
+func (f finder) findFree(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options plan.Options) (finding, error) {
 	options.Effort, options.Passes, options.Seed = f.search.Effort, f.search.Passes, f.search.Seed
 	options.Tables = f.tables
 	by := store.Search{Seed: options.Seed, Effort: options.Effort.String(), Passes: options.Passes}
 	if len(options.Lays) > 0 {
 		by.Effort += fmt.Sprint(options.Lays)
 	}
-	options.Fixed = f.search.fixedOn(c.Name)
+	if len(f.search.Fix) > 0 {
+		options.Fixed = f.search.fixedOn(c.Name)
+	}
 	key := f.key(c, all)
 	if len(options.Fixed.Pieces) > 0 {
 		key = store.Key(c, all, f.search.Passes, f.search.Seed, plan.Bare(options.Fixed).Pieces)

@@ -29,6 +29,7 @@ func (f finder) fitChanged(ctx context.Context, there remnant.Remnant, all []pie
 
 func (f finder) fitFor(ctx context.Context, what string, there remnant.Remnant, all []pieces.Piece,
 	options plan.Options) (remnant.Result, error) {
+	there.Cloth = there.Cloth.Untouched() // a piece of cloth is asked about by itself
 	by := store.Search{Seed: options.Seed, Effort: fmt.Sprint(options.Effort, options.Lays), Passes: options.Passes}
 	key := store.Key(there.Cloth, all, what, there.Length, there.Offcuts, options.Passes)
 	entry := f.store.Read(key)

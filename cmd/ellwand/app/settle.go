@@ -21,10 +21,13 @@ import (
 // in nothing but a greater width and a freer nap. A repeat lies otherwise to the fold of
 // another width, and a flaw otherwise on another bolt.
 func isEasier(than, c cloth.Cloth) bool {
+	if len(c.InItsWidth().ByHand)+len(than.InItsWidth().ByHand) > 0 {
+		return false
+	}
 	if c.Width < than.Width || c.Nap != than.Nap && c.Nap != cloth.EitherWay || !c.Repeat.IsPlain() || len(c.Flaws) > 0 {
 		return false
 	}
-	same := c
+	same, than := c.Untouched(), than.Untouched()
 	same.Name, same.Width, same.Nap = than.Name, than.Width, than.Nap
 	same.Step, same.Minimum, same.Safety, same.Straighten = than.Step, than.Minimum, than.Safety, than.Straighten
 	return store.Key(same, nil) == store.Key(than, nil)

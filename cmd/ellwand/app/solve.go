@@ -38,7 +38,7 @@ func problemOf(c cloth.Cloth, all []pieces.Piece) problem {
 
 // aloneOn states the same of a single garment beside others.
 func aloneOn(c cloth.Cloth, single []pieces.Piece) problem {
-	out := problemOf(c, single)
+	out := problemOf(c.Untouched(), single)
 	out.alone = true
 	return out
 }

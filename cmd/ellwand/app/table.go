@@ -159,7 +159,7 @@ func (t *TableAsked) add(name string, cloths []cloth.Cloth, rows []tableRow) {
 				// The flaws of one bolt are not on an envelope.
 				c.Nap, c.Flaws = nap, nil
 				line.Cells[i].Offer.Cloth = c
-				t.cells = append(t.cells, openCell{&line.Cells[i], problemOf(c, all), row, name})
+				t.cells = append(t.cells, openCell{&line.Cells[i], problemOf(c.Untouched(), all), row, name})
 			}
 			part.Rows = append(part.Rows, line)
 		}

@@ -17,6 +17,7 @@ import (
 	"ellwand/draft/subject"
 	"ellwand/draft/trousers"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/pieces"
 	"ellwand/pieces/measure"
 )
@@ -61,6 +62,9 @@ var meanings = []struct {
 	{"unknown", cloth.UnknownFibre}, {"cotton", cloth.Cotton}, {"linen", cloth.Linen}, {"viscose", cloth.Viscose},
 	{"wool", cloth.Wool}, {"polyester", cloth.Polyester},
 	{"near", cloth.Near}, {"far", cloth.Far},
+	{"open", lay.Open}, {"folded along the warp", lay.FoldedAlong}, {"folded across the weft", lay.FoldedAcross},
+	{"cut across and turned", lay.CutAcross}, {"one selvedge folded in", lay.SelvedgeIn},
+	{"both selvedges to the middle", lay.BothSelvedgesIn}, {"part folded, part open", lay.InStretches},
 	{"mm", measure.Millimetre}, {"cm", measure.Centimetre}, {"m", measure.Metre}, {"in", measure.Inch}, {"yd",
 		measure.Yard},
 }

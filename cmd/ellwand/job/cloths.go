@@ -82,6 +82,7 @@ func (r *resolver) cloth(path Path, c Cloth) Offer {
 	default:
 		r.width(&offer, path.Key("width"), name, c.Width)
 	}
+	offer.Cloth.ByHand = r.byHand(path.Key("laid_by_hand"), name, c.ByHand)
 	r.offers(path, c, &offer)
 	if len(offer.Widths) == 0 {
 		offer.Widths = offeredWidths(offer.Offers)

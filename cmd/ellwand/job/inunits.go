@@ -2,6 +2,7 @@ package job
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -32,6 +33,10 @@ func (f *File) InUnits(to measure.Unit, value func(Path) (string, bool)) ([]Rewr
 		}
 	}
 	for _, path := range f.lines.Measures() {
+		if isHandPlace(path) {
+			add(path, withUnit)
+			continue
+		}
 		add(path, converted)
 	}
 	for i := range f.Cloths {
@@ -118,4 +123,18 @@ func perUnit(system measure.System) string {
 		return measure.Yard.String()
 	}
 	return measure.Metre.String()
+}
+
+// isHandPlace says that a path is where a piece was laid by hand, which is not rounded.
+func isHandPlace(path Path) bool {
+	return slices.ContainsFunc(path, func(s strict.Step) bool { return s.Key == "laid_by_hand" }) &&
+		slices.ContainsFunc(path, func(s strict.Step) bool { return s.Key == "at" })
+}
+
+// withUnit writes a length as it is, with its unit.
+func withUnit(text string, from, to measure.Unit) (string, bool) {
+	if _, bare := converted(text, from, to); !bare {
+		return "", false
+	}
+	return text + " " + from.String(), true
 }

@@ -79,6 +79,7 @@ type Cloth struct {
 	Border       *Border             `yaml:"border" jsonschema_description:"a print that runs along one selvedge, and the pieces that lie on it"`
 	Motif        *Motif              `yaml:"motif" jsonschema_description:"a figure of the print that is centred on pieces, along and across"`
 	Flaws        []Flaw              `yaml:"flaws" jsonschema_description:"holes, stains, faded edges: places that may not be used"`
+	ByHand       []HandLaid          `yaml:"laid_by_hand" jsonschema_description:"pieces that a hand has laid, by width and lay; every command lays the others round them"`
 	Safety       Text                `yaml:"safety" jsonschema_description:"added to what is needed so as to be sure, before rounding: 5 %, or a length such as 10 cm; nothing if not given"`
 	Minimum      Measure             `yaml:"minimum" jsonschema_description:"the least that the shop cuts"`
 	Price        Text                `yaml:"price" jsonschema_description:"of a metre, or a yard in a job in inches: 18.50; or: 18.50 per yd"`

@@ -32,6 +32,7 @@ func (f *File) resolve(shorter shortening) (*Work, error) {
 	r.garments(wearers)
 	r.emptyCloths()
 	r.namedOnCloths()
+	r.handLaidThere()
 	r.unsureMatches()
 	r.quote()
 	if err := r.faults.OrNil(); err != nil {
