@@ -5,6 +5,8 @@ import (
 	"io"
 	"net/http"
 	"strings"
+
+	"ellwand/cmd/ellwand/page/figure"
 )
 
 // pictured answers with a picture that is drawn by its name.
@@ -19,4 +21,11 @@ func pictured(draw func(io.Writer, string) error) http.HandlerFunc {
 		w.Header().Set("Content-Type", "image/svg+xml")
 		_, _ = w.Write(out.Bytes())
 	}
+}
+
+// optionPictured answers with the picture of a choice of an option.
+func optionPictured(w http.ResponseWriter, r *http.Request) {
+	pictured(func(out io.Writer, choice string) error {
+		return figure.Option(out, r.PathValue("option"), choice)
+	})(w, r)
 }

@@ -14,6 +14,10 @@ func (s *server) jobRoutes(mux *http.ServeMux) {
 	mux.HandleFunc("GET /api/jobs/{name}/layout", s.withJob(showLayout))
 	mux.HandleFunc("POST /api/jobs/{name}/lay", s.withJob(startLay))
 	mux.HandleFunc("POST /api/jobs/{name}/stop", s.withJob(stopLay))
+	mux.HandleFunc("GET /api/jobs/{name}/table", s.withJob(reported(tableOf)))
+	mux.HandleFunc("GET /api/jobs/{name}/compare", s.withJob(reported(comparisonOf)))
+	mux.HandleFunc("GET /api/jobs/{name}/quote", s.withJob(reported(quoteOf)))
+	mux.HandleFunc("GET /print/{name}/{kind}", s.withJob(printed))
 }
 
 // folderRoutes are what is asked of the folder.
@@ -29,5 +33,6 @@ func (s *server) folderRoutes(mux *http.ServeMux) {
 	})
 	mux.HandleFunc("GET /picture/garment/{name}", pictured(figure.Garment))
 	mux.HandleFunc("GET /picture/tape/{name}", pictured(figure.Tape))
+	mux.HandleFunc("GET /picture/option/{option}/{name}", optionPictured)
 	mux.HandleFunc("GET /picture/job/{name}", s.jobPicture)
 }

@@ -49,7 +49,8 @@ func (v *Visitor) Show(hash, there string) {
 // read out.
 func Named(name string) string {
 	return fmt.Sprintf(`[...document.querySelectorAll('button, a, summary, label')].find(
-		(one) => (one.getAttribute('aria-label') ?? one.textContent).trim().toLowerCase().startsWith(%q))`, strings.ToLower(name))
+		(one) => (one.getAttribute('aria-label') ?? one.textContent).trim().toLowerCase().startsWith(%q))`,
+		strings.ToLower(name))
 }
 
 // Click what has a name, with the mouse.

@@ -11,9 +11,11 @@ var Screens = []Screen{
 	{"clients", "#/clients", `document.querySelector('[data-screen=clients] .visit .field')`},
 	{"measure", "#/job/blouse.yaml/measure", `document.querySelector('[data-screen=measure] .where img')`},
 	{"pieces", "#/job/blouse.yaml/pieces", `document.querySelector('[data-screen=pieces] .draft .cutting')`},
-	{"lay", "#/job/blouse.yaml/lay", `document.querySelector('[data-screen=lay] .cloth .piece') && document.querySelector('.said .amount').textContent`},
+	{"lay", "#/job/blouse.yaml/lay",
+		`document.querySelector('[data-screen=lay] .cloth .piece') && document.querySelector('.said .amount').textContent`},
 	{"table", "#/job/blouse.yaml/table", `document.querySelector('[data-screen=table] .remnant .stuff')`},
-	{"charge", "#/job/blouse.yaml/charge", `document.querySelector('[data-screen=charge] .paper') && !document.querySelector('main [aria-busy]')`},
+	{"charge", "#/job/blouse.yaml/charge",
+		`document.querySelector('[data-screen=charge] .paper') && !document.querySelector('main [aria-busy]')`},
 	{"print", "#/job/blouse.yaml/print", `document.querySelector('[data-screen=print] .prints a')`},
 	{"keep", "#/job/blouse.yaml/keep", `document.querySelector('[data-screen=keep] textarea')`},
 }

@@ -1,12 +1,12 @@
 // The lay: the cloth with its pieces, in each width and way of laying; improving while
 // it is looked at, and moved by hand.
 
-import { el, fill, write } from '../element.js';
+import { el, fill, set, write } from '../element.js';
 import { Faults } from '../field.js';
 import { ClothDrawing } from '../lay/cloth.js';
 import { Hand } from '../lay/hand.js';
 import { LayList, PiecePanel } from '../lay/list.js';
-import { jobAddress, post } from '../server.js';
+import { jobAddress, post, query } from '../server.js';
 import { failed, say } from '../say.js';
 import { layKey } from '../job.js';
 import { term, typed, word } from '../words.js';
@@ -86,6 +86,7 @@ class Lay {
     this.back = button('undo', () => this.job.act({ undo: {} }));
     this.forth = button('redo', () => this.job.act({ redo: {} }));
     this.freeing = button('free all', () => this.job.act({ free: { ...this.lay, piece: null } }));
+    this.printing = el('a', { target: '_blank', rel: 'noopener' }, word('print lay'));
     return el(
       'section',
       { class: 'buttons', 'aria-label': word('lay.buttons') },
@@ -96,6 +97,7 @@ class Lay {
       this.forth,
       this.freeing,
       el('label', { class: 'tick' }, this.sliding, ' ', word('slide')),
+      this.printing,
     );
   }
 
@@ -155,6 +157,8 @@ class Lay {
     this.showAmount(layout);
     this.pick(this.picked);
     this.stopping.hidden = !layout.searching;
+    this.printing.hidden = layout.verified === false;
+    set(this.printing, 'href', `/print/${encodeURIComponent(this.job.name)}/plan${query(this.lay)}`);
     this.freeing.disabled = !layout.pieces.some((piece) => piece.by_hand || piece.locked);
   }
 

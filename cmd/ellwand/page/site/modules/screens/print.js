@@ -2,11 +2,11 @@
 
 import { el, fill } from '../element.js';
 import { choose, pickOne } from '../choose.js';
-import { jobAddress, query } from '../server.js';
+import { query } from '../server.js';
 import { Faults } from '../field.js';
 import { term, typed, word } from '../words.js';
 
-const kinds = ['plan', 'draft', 'pieces', 'marker', 'projector', 'quote'];
+const kinds = ['plan', 'draft', 'pieces', 'marker', 'quote'];
 
 export function print(job) {
   const screen = new Print(job);
@@ -17,28 +17,24 @@ class Print {
   constructor(job) {
     this.job = job;
     this.faults = new Faults(job);
-    this.papers = ['A4', 'A3', 'A2', 'A1', 'A0', 'letter'];
+    this.papers = ['a4', 'letter', 'a3', 'a2', 'a1', 'a0'];
     this.paper = pickOne({
       label: word('print.paper'),
-      choices: this.papers.map((paper) => [paper, term(paper)]),
+      choices: this.papers.map((paper) => [paper, paper === 'letter' ? term(paper) : paper.toUpperCase()]),
       pick: () => this.link(),
     });
-    this.chosen = new Set();
     this.cloths = job.state.cloths ?? [];
     this.cloth =
       this.cloths.length > 1 &&
       choose({
         legend: word('which cloth'),
         className: 'inline',
-        value: '',
+        value: this.cloths[0].name,
         pick: (cloth) => {
           this.only = cloth;
           this.link();
         },
-        choices: [
-          { value: '', text: word('all of them') },
-          ...this.cloths.map((cloth) => ({ value: cloth.name, text: term(cloth.name, 'cloth') })),
-        ],
+        choices: this.cloths.map((cloth) => ({ value: cloth.name, text: term(cloth.name, 'cloth') })),
       });
     this.links = el('ul', { class: 'prints' });
     this.element = el(
@@ -49,34 +45,8 @@ class Print {
       this.faults.element,
       el('div', { class: 'fields' }, this.paper.element),
       this.cloth && this.cloth.element,
-      this.some(),
       this.links,
       el('p', { class: 'notes' }, word('print.check')),
-    );
-  }
-
-  some() {
-    const names = [...new Set((this.job.state.pieces ?? []).map((piece) => piece.name))];
-    const tick = (name) => (event) => {
-      if (event.target.checked) this.chosen.add(name);
-      else this.chosen.delete(name);
-      this.link();
-    };
-    return el(
-      'details',
-      {},
-      el('summary', {}, word('print.some')),
-      el(
-        'ul',
-        { class: 'ticks' },
-        names.map((name) =>
-          el(
-            'li',
-            {},
-            el('label', {}, el('input', { type: 'checkbox', change: tick(name) }), ' ', term(name, 'piece')),
-          ),
-        ),
-      ),
     );
   }
 
@@ -86,7 +56,7 @@ class Print {
   }
 
   link() {
-    const asked = { paper: this.paper.control.value, cloth: this.only, only: [...this.chosen].join(',') };
+    const asked = { paper: this.paper.control.value, cloth: this.only };
     fill(
       this.links,
       kinds.map((kind) =>
@@ -96,7 +66,7 @@ class Print {
           el(
             'a',
             {
-              href: jobAddress(this.job.name, `print/${kind}`) + query(this.wanted(kind, asked)),
+              href: `/print/${encodeURIComponent(this.job.name)}/${kind}` + query(this.wanted(kind, asked)),
               target: '_blank',
               rel: 'noopener',
             },
@@ -108,11 +78,11 @@ class Print {
     );
   }
 
-  // wanted of a kind: the choices that mean something to it.
-  wanted(kind, { paper, cloth, only }) {
-    if (kind === 'pieces') return { paper, cloth, only };
-    if (kind === 'plan' || kind === 'marker' || kind === 'projector')
-      return { paper: kind === 'marker' ? paper : '', cloth };
-    return {};
+  // wanted of a kind: the choices that mean something to it. A marker goes on a roll
+  // unless a paper is chosen that is larger than what is read.
+  wanted(kind, { paper, cloth }) {
+    if (kind === 'plan') return { paper, cloth };
+    if (kind === 'marker') return { paper: paper === 'a4' || paper === 'letter' ? '' : paper, cloth };
+    return { paper };
   }
 }

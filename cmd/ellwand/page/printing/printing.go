@@ -1,0 +1,117 @@
+// Package printing makes what the page prints: the same papers that the commands write,
+// with what they take where nothing else is asked for.
+package printing
+
+import (
+	"context"
+	"errors"
+	"io"
+	"strconv"
+	"strings"
+	"time"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/pieces/drawing"
+	"ellwand/pieces/measure"
+	"ellwand/pieces/paper"
+)
+
+// Asked is what is to be printed of a job.
+type Asked struct {
+	// Paper by its name: a4, letter, a0; A4 where it is empty.
+	Paper string
+	// Cloth by its name; the first where it is empty. Width of it as "1400mm", and Lay;
+	// what the job is quoted on, or else the best, where they are empty.
+	Cloth, Width, Lay string
+	// Search for the lays.
+	Search app.Search
+}
+
+// ErrUnknown is returned for a kind of paper that there is not.
+var ErrUnknown = errors.New("nothing of this name can be printed")
+
+// kinds of papers, by the word in their address.
+var kinds = map[string]func(context.Context, *job.Work, Asked) (func(io.Writer) error, error){
+	"plan": plan, "marker": marker, "draft": draft, "pieces": pieces, "quote": quote,
+}
+
+// Prepare a kind of paper: plan, marker, draft, pieces, quote. What it returns writes the
+// PDF. The error is ErrUnknown, or says what is wrong with the job or with what is asked.
+func Prepare(ctx context.Context, kind string, work *job.Work, asked Asked) (func(io.Writer) error, error) {
+	prepare, known := kinds[kind]
+	if !known {
+		return nil, ErrUnknown
+	}
+	return prepare(ctx, work, asked)
+}
+
+func draft(_ context.Context, work *job.Work, asked Asked) (func(io.Writer) error, error) {
+	sheet := app.DraftSheet{Drafted: app.Drafted{Works: []*job.Work{work}}}
+	return func(w io.Writer) error { return sheet.WritePDF(w, asked.small()) }, nil
+}
+
+func pieces(ctx context.Context, work *job.Work, asked Asked) (func(io.Writer) error, error) {
+	sheets, called, err := asked.sheets(work)
+	if err != nil {
+		return nil, err
+	}
+	printing, err := app.PreparePrinting(app.Drafted{Works: []*job.Work{work}}, "", sheets, called)
+	if err != nil {
+		return nil, err
+	}
+	printed, err := printing.Pack(ctx, asked.Search)
+	return func(w io.Writer) error { return drawing.WritePDF(w, printed.Title, printed.Pages) }, err
+}
+
+// quote for the client; the maker's own figures stay off it.
+func quote(ctx context.Context, work *job.Work, asked Asked) (func(io.Writer) error, error) {
+	prepared, err := app.PrepareQuote(work, nil, time.Now())
+	if err != nil {
+		return nil, err
+	}
+	reckoned, err := prepared.Reckon(ctx, asked.Search, app.Watch{})
+	if err != nil {
+		return nil, err
+	}
+	return func(w io.Writer) error { return reckoned.ForClient().WritePDF(w, asked.small()) }, nil
+}
+
+// small is the paper of what is read: a letter's, or A4.
+func (a Asked) small() paper.Paper {
+	if strings.EqualFold(a.Paper, "letter") {
+		return paper.Letter
+	}
+	return paper.A4
+}
+
+// What a printer leaves white, and what two sheets both show, mm: as the commands have it
+// [source.OwnChoice].
+const margin, overlap = 10.0, 12.0
+
+// sheets of what is printed at full size, and what people call them.
+func (a Asked) sheets(work *job.Work) (paper.Paper, string, error) {
+	name := a.Paper
+	if name == "" {
+		name = "a4"
+	}
+	unit := measure.Millimetre
+	if work.InInches() {
+		unit = measure.Inch
+	}
+	out, err := paper.Parse(name, unit)
+	if err != nil {
+		return out, "", err
+	}
+	out.Margin, out.Overlap = margin, overlap
+	return out, strings.ToUpper(name[:1]) + name[1:], out.Check()
+}
+
+// width asked for, mm; 0 where none is.
+func (a Asked) width() float64 {
+	mm, err := strconv.ParseFloat(strings.TrimSuffix(a.Width, "mm"), 64)
+	if err != nil {
+		return 0
+	}
+	return mm
+}

@@ -1,0 +1,100 @@
+package page
+
+import (
+	"bytes"
+	"errors"
+	"net/http"
+	"time"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/page/printing"
+	"ellwand/cmd/ellwand/report"
+)
+
+// reckoning is a use case whose document is shown.
+type reckoning func(*http.Request, *job.Work, app.Search) (any, error)
+
+// reported answers with a document of the commands about a job as it stands.
+func reported(of reckoning) func(http.ResponseWriter, *http.Request, *opened) {
+	return func(w http.ResponseWriter, r *http.Request, o *opened) {
+		work := o.State().Work
+		if work == nil {
+			answerFault(w, r, errFaulty)
+			return
+		}
+		document, err := of(r, work, o.tasks.usual)
+		if err != nil {
+			answerFault(w, r, err)
+			return
+		}
+		answer(w, http.StatusOK, document)
+	}
+}
+
+// tableOf amounts: what to buy of each cloth in each width.
+func tableOf(r *http.Request, work *job.Work, search app.Search) (any, error) {
+	cloths, err := app.Cloths(work, nil)
+	if err != nil {
+		return nil, err
+	}
+	found, err := app.Estimate(r.Context(), work, cloths, search, app.Watch{})
+	if err != nil {
+		return nil, err
+	}
+	return report.EstimateOf(work, found), nil
+}
+
+// comparisonOf the offers of every cloth that has a price.
+func comparisonOf(r *http.Request, work *job.Work, search app.Search) (any, error) {
+	priced, err := app.Priced(work, "")
+	if err != nil {
+		return nil, err
+	}
+	ranked, err := app.Compare(r.Context(), work, priced, search, app.Watch{})
+	if err != nil {
+		return nil, err
+	}
+	return report.ComparisonOf(work, ranked), nil
+}
+
+// quoteOf a job, as the client is handed it.
+func quoteOf(r *http.Request, work *job.Work, search app.Search) (any, error) {
+	prepared, err := app.PrepareQuote(work, nil, time.Now())
+	if err != nil {
+		return nil, err
+	}
+	reckoned, err := prepared.Reckon(r.Context(), search, app.Watch{})
+	if err != nil {
+		return nil, err
+	}
+	return report.QuoteOf(reckoned.ForClient()), nil
+}
+
+// printed answers with a paper of a job as PDF.
+func printed(w http.ResponseWriter, r *http.Request, o *opened) {
+	work := o.State().Work
+	if work == nil {
+		answerFault(w, r, errFaulty)
+		return
+	}
+	query := r.URL.Query()
+	asked := printing.Asked{
+		Paper: query.Get("paper"), Cloth: query.Get("cloth"), Width: query.Get("width"), Lay: query.Get("lay"),
+		Search: o.tasks.usual,
+	}
+	write, err := printing.Prepare(r.Context(), r.PathValue("kind"), work, asked)
+	var out bytes.Buffer
+	if err == nil {
+		err = write(&out)
+	}
+	switch {
+	case errors.Is(err, printing.ErrUnknown):
+		answerError(w, r, http.StatusNotFound, sentence(err.Error()))
+	case err != nil:
+		answerFault(w, r, err)
+	default:
+		w.Header().Set("Content-Type", "application/pdf")
+		_, _ = w.Write(out.Bytes()) // who asked may be gone
+	}
+}
