@@ -10,6 +10,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 	"ellwand/pieces/seams"
 )
 
@@ -49,5 +50,25 @@ func TestWordsOfEveryLay(t *testing.T) {
 				assert.Contains(t, text, want)
 			}
 		})
+	}
+}
+
+// What lies within a millimetre of a fold reaches it, and what is cut on the fold does
+// not: by hand, on a part from 100 to 600 across.
+func TestReachesFold(t *testing.T) {
+	plan := lay.Plan{Parts: []lay.Part{{Y: 100, Width: 500, FoldLow: true}, {Y: 100, Width: 500, FoldHigh: true}}}
+	for _, c := range []struct {
+		part    int
+		low     float64 // of a piece 50 wide
+		onFold  bool
+		reaches bool
+	}{
+		{0, 100, false, true}, {0, 100.9, false, true}, {0, 101.1, false, false}, {0, 100, true, false},
+		{0, 550, false, false},
+		{1, 550, false, true}, {1, 549.1, false, true}, {1, 548.9, false, false}, {1, 550, true, false},
+		{1, 100, false, false},
+	} {
+		laid := lay.Laid{Part: c.part, OnFold: c.onFold, Outline: geometry.Rectangle(0, c.low, 80, c.low+50)}
+		assert.Equal(t, c.reaches, reachesFold(plan, laid), "%+v", c)
 	}
 }

@@ -26,8 +26,7 @@ func named(p lay.Plan, name string) lay.Plan {
 // laid anew around them; a second garment goes into what the first one leaves.
 func TestFixedPiecesStay(t *testing.T) {
 	c := cloth.Cloth{Width: 1020, Selvedge: 10}
-	all := fabrictest.InGarment("blouse", fabrictest.Pair(fabrictest.Rectangle("front", 330, 500, 2)),
-		fabrictest.Rectangle("back", 480, 560, 2), fabrictest.Pair(fabrictest.Rectangle("sleeve", 350, 450, 2)))
+	all := fabrictest.PlainBlouse(2)
 	options := plan.Options{Passes: 20, Seed: 1}
 	first, err := plan.Require(t.Context(), c, all, options)
 	require.NoError(t, err)

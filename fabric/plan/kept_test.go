@@ -26,8 +26,7 @@ func bareOf(all []lay.Plan) []lay.Plan {
 // searched; and what is no layout is as good as nothing kept.
 func TestKeptPlansAreLaidAgain(t *testing.T) {
 	c := cloth.Cloth{Width: 1020, Selvedge: 10}
-	all := fabrictest.InGarment("blouse", fabrictest.Pair(fabrictest.Rectangle("front", 330, 500, 2)),
-		fabrictest.Rectangle("back", 480, 560, 1), fabrictest.Pair(fabrictest.Rectangle("sleeve", 350, 450, 2)))
+	all := fabrictest.PlainBlouse(1)
 	options := plan.Options{Passes: 20, Seed: 1}
 	first, err := plan.Require(t.Context(), c, all, options)
 	require.NoError(t, err)

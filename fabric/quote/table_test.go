@@ -93,6 +93,14 @@ func TestTableAsPDF(t *testing.T) {
 	assert.Contains(t, words, "Shell 115 cm 140 cm 150 cm")
 	assert.Contains(t, words, "without nap 1.40 m 1.40 m –")
 
-	table.Cloths[0].Widths = make([]float64, mostColumns+1)
+	wide := &table.Cloths[0]
+	wide.Widths, wide.Rows = nil, []TableRow{{Name: "size 12"}}
+	for i := range 10 {
+		if i == 9 {
+			require.NoError(t, table.WritePDF(&out, paper.A4), "nine at the most")
+		}
+		wide.Widths = append(wide.Widths, 1000+float64(i))
+		wide.Rows[0].Cells = append(wide.Rows[0].Cells, cellOf(1000+float64(i), 0, 1310))
+	}
 	assert.ErrorContains(t, table.WritePDF(&out, paper.A4), "too many widths")
 }

@@ -15,13 +15,7 @@ var form = strict.Form{
 
 // Read reads the job file at a path. The error is *Faults when the file can be
 // opened but not used.
-func Read(path string) (*File, error) {
-	data, err := form.ReadFile(path)
-	if err != nil {
-		return nil, err
-	}
-	return Parse(path, data)
-}
+func Read(path string) (*File, error) { return strict.Opened(form, path, Parse) }
 
 // Parse reads a job from its text; name is the file's, for messages.
 func Parse(name string, data []byte) (*File, error) {

@@ -102,13 +102,7 @@ var form = strict.Form{
 
 // Read reads the file at a path. The error is *strict.Faults when the file can be
 // opened but not used.
-func Read(path string) (*File, error) {
-	data, err := form.ReadFile(path)
-	if err != nil {
-		return nil, err
-	}
-	return Parse(path, data)
-}
+func Read(path string) (*File, error) { return strict.Opened(form, path, Parse) }
 
 // Parse reads a file from its text; name is the file's, for messages.
 func Parse(name string, data []byte) (*File, error) {

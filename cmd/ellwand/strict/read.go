@@ -47,6 +47,16 @@ func (f Form) ReadFile(path string) ([]byte, error) {
 	return data, nil
 }
 
+// Opened is the file at a path as parse reads it. The error is *Faults when the file can
+// be opened but not used.
+func Opened[T any](f Form, path string, parse func(name string, data []byte) (*T, error)) (*T, error) {
+	data, err := f.ReadFile(path)
+	if err != nil {
+		return nil, err
+	}
+	return parse(path, data)
+}
+
 func (f Form) unreadable(path string, err error) error {
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
