@@ -47,7 +47,7 @@ says. The plan has the mark of the quote that it belongs to, and when the job
 has changed since, you are told.
 
 --full draws the marker at full size, to be laid on the cloth: for a plotter's
-roll as PDF, SVG or HP-GL/2 (marker.plt), or on sheets that are joined. Where
+roll as PDF, SVG, DXF or HP-GL/2 (.plt), or on sheets that are joined. Where
 the lay is longer than a page can be, it is cut where it cuts the fewest pieces.`,
 		Example: `  ellwand marker blouse.yaml -o plan.pdf
   ellwand marker blouse.yaml -o plan.png

@@ -28,6 +28,7 @@ type format struct {
 
 var formats = []format{
 	{endings: []string{".pdf"}, plan: marker.Write, whole: plotter.Write},
+	{endings: []string{".dxf"}, whole: plotter.WriteDXF},
 	{endings: []string{".svg"}, plan: marker.WriteSVG, page: drawing.WriteSVG},
 	{endings: []string{".png"}, plan: marker.WritePNG},
 	{endings: []string{".plt", ".hpgl", ".hpg", ".hgl"}, called: "HP-GL/2",
