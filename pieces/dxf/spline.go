@@ -1,7 +1,6 @@
 package dxf
 
 import (
-	"math"
 	"slices"
 
 	"github.com/paulmach/orb"
@@ -103,7 +102,7 @@ type bspline struct {
 }
 
 // path of the spline: a Bezier curve between two knots, exact where the degree is at
-// most 3 and all weights are the same, chords of a 64th of it otherwise.
+// most 3 and all weights are the same, several close to it otherwise.
 func (b bspline) path() pieces.Path {
 	var out pieces.Path
 	for k := b.degree; k < len(b.control); k++ {
@@ -112,7 +111,7 @@ func (b bspline) path() pieces.Path {
 		}
 		points := b.bezier(k)
 		if b.isRational || b.degree > 3 {
-			out = append(out, chords(points)...)
+			out = append(out, hermite(points)...)
 			continue
 		}
 		out = append(out, raised(points))
@@ -155,25 +154,39 @@ func raised(p []weighted) pieces.Curve {
 	return pieces.Bezier{P0: p[0].point(), P1: p[1].point(), P2: p[2].point(), P3: p[3].point()}
 }
 
-// chordCount of a stretch whose curve no Bezier curve of ours is [source.OwnChoice].
-const chordCount = 64
+// shares of a stretch whose curve no Bezier curve of ours is [source.OwnChoice].
+const shares = 16
 
-func chords(p []weighted) pieces.Path {
+// hermite are curves of the same ends and directions as shares of such a stretch: they
+// lie off it by less than a millionth of its length (de Boor, A Practical Guide to
+// Splines, 1978, chapter IV) [source.Geometry].
+func hermite(p []weighted) pieces.Path {
 	var out pieces.Path
-	before := p[0].point()
-	for i := 1; i <= chordCount; i++ {
-		t := float64(i) / chordCount
-		d := slices.Clone(p)
-		for r := len(d) - 1; r > 0; r-- {
-			for k := range r {
-				d[k] = d[k].between(d[k+1], t)
-			}
-		}
-		at := d[0].point()
-		if math.Hypot(at[0]-before[0], at[1]-before[1]) > 0 {
-			out = append(out, pieces.Line{From: before, To: at})
-		}
-		before = at
+	before, speed := rationalAt(p, 0)
+	for i := 1; i <= shares; i++ {
+		at, next := rationalAt(p, float64(i)/shares)
+		const third = 1.0 / (3 * shares)
+		out = append(out, pieces.Bezier{P0: before, P1: geometry.Add(before, geometry.Times(speed, third)),
+			P2: geometry.Sub(at, geometry.Times(next, third)), P3: at})
+		before, speed = at, next
 	}
 	return out
+}
+
+// rationalAt is the point of a rational Bezier curve at a parameter, and its speed.
+func rationalAt(p []weighted, t float64) (at, speed orb.Point) {
+	d := slices.Clone(p)
+	for r := len(d) - 1; r > 1; r-- {
+		for k := range r {
+			d[k] = d[k].between(d[k+1], t)
+		}
+	}
+	here := d[0].between(d[1], t)
+	at = here.point()
+	for k := range speed {
+		slope := float64(len(p)-1) * (d[1][k] - d[0][k])
+		weight := float64(len(p)-1) * (d[1][2] - d[0][2])
+		speed[k] = (slope - float64(weight*at[k])) / here[2]
+	}
+	return at, speed
 }

@@ -7,6 +7,7 @@ is in them as JSON; or writes a drawing with every entity that the program reads
 """
 import json
 import math
+import re
 import sys
 
 import ezdxf
@@ -17,6 +18,11 @@ def area(points):
     return abs(sum(a[0] * b[1] - a[1] * b[0] for a, b in zip(points, points[1:] + points[:1]))) / 2
 
 
+def letters(text):
+    """Text with the letters that R12 has by their numbers."""
+    return re.sub(r"\\U\+([0-9A-F]{4})", lambda m: chr(int(m.group(1), 16)), text)
+
+
 def read(path):
     doc = ezdxf.readfile(path)
     auditor = doc.audit()
@@ -24,7 +30,7 @@ def read(path):
            "inserts": []}
     for e in doc.modelspace():
         if e.dxftype() == "TEXT":
-            out["style"].append(e.dxf.text)
+            out["style"].append(letters(e.dxf.text))
         elif e.dxftype() == "INSERT":
             out["inserts"].append(e.dxf.name)
     for block in doc.blocks:
@@ -36,7 +42,7 @@ def read(path):
             key = layer + " " + e.dxftype()
             one["layers"][key] = one["layers"].get(key, 0) + 1
             if e.dxftype() == "TEXT":
-                one["texts"].append(e.dxf.text)
+                one["texts"].append(letters(e.dxf.text))
             if e.dxftype() == "POLYLINE" and e.is_closed:
                 one["areas"][layer] = area([(v.dxf.location.x, v.dxf.location.y) for v in e.vertices])
         out["blocks"].append(one)

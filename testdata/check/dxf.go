@@ -3,7 +3,9 @@ package check
 import (
 	_ "embed" // the reader
 	"encoding/json"
+	"errors"
 	"os/exec"
+	"sync"
 	"testing"
 )
 
@@ -47,15 +49,19 @@ func WriteDXF(t *testing.T, path, version string) []OutlineDXF {
 	return out
 }
 
+// hasReader says that Python has ezdxf.
+var hasReader = sync.OnceValue(func() bool { return exec.Command(python, "-c", "import ezdxf").Run() == nil })
+
 // runDXF skips the test where Python has no ezdxf.
 func runDXF(t *testing.T, into any, args ...string) {
 	t.Helper()
-	if exec.Command(python, "-c", "import ezdxf").Run() != nil {
+	if !hasReader() {
 		t.Skip("the outside reader of DXF needs Debian's python3-ezdxf, which .ci/run installs")
 	}
 	said, err := exec.Command(python, append([]string{"-c", dxfProgram}, args...)...).Output()
 	if err != nil {
-		if failed, ok := err.(*exec.ExitError); ok { //nolint:errorlint // said as it is
+		var failed *exec.ExitError
+		if errors.As(err, &failed) {
 			t.Fatalf("the outside reader of DXF: %s", failed.Stderr)
 		}
 		t.Fatalf("the outside reader of DXF did not start: %s", err)
