@@ -7,13 +7,12 @@ import (
 	"io"
 	"slices"
 
-	"ellwand/cmd/ellwand/limit"
-
 	"github.com/spf13/cobra"
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
 	"ellwand/cmd/ellwand/words"
@@ -82,7 +81,7 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	if m.output == "" {
 		return fmt.Errorf("the plan needs a file to go to; for example: ellwand marker %s -o plan.pdf", path)
 	}
-	lay, err := parseLay(m.lay)
+	kind, err := parseLay(m.lay)
 	if err != nil {
 		return err
 	}
@@ -94,68 +93,26 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	if err := out.Check(m.output); err != nil {
 		return err
 	}
-	if len(m.widths) > 0 {
-		e.note("note: --widths is for the widths that estimate compares; here it is --width 140cm, " +
-			"or --width lining=140cm for one cloth")
-	}
-	widths, err := m.clothWidths(work)
+	drawn, err := e.toDraw(cmd.Context(), work, &s, m)
 	if err != nil {
 		return err
 	}
-	drawn, err := m.drawn(work, widths, s.Fix)
-	if err != nil {
-		return err
-	}
-	if err := s.from.bringIn(cmd.Context(), work, app.EveryCloth(work, drawn.cloths), &s.Search); err != nil {
-		return err
-	}
-	if drawn.quoted {
-		if err := e.quotedOn(cmd.Context(), work, &drawn, s, m); err != nil {
-			return err
-		}
-	}
-	cloths := drawn.cloths
 	as, err := m.full.planFile(m.output, cmd, work)
 	if err != nil {
 		return err
 	}
-	layouts, err := newLayoutPaths(s.layout, len(cloths))
-	if err != nil {
+	d := planning{drawnCloths: drawn, work: work, s: s, kind: kind, as: as, out: out,
+		plans: make([]app.Planned, len(drawn.cloths)), sinceQuote: drawn.quoted && len(m.offers) == 0 && kind == nil}
+	if err := d.nameFiles(m.output); err != nil {
 		return err
-	}
-	if err := layouts.check(out, cloths); err != nil {
-		return err
-	}
-	plans, names := make([]app.Planned, len(cloths)), make([]string, len(cloths))
-	for i, cloth := range cloths {
-		names[i] = planName(m.output, cloth.Name, i)
-		if err := out.Add(names[i], func(w io.Writer) error { return as.write(w, plans[i].Plan) }); err != nil {
-			return err
-		}
-		if err := as.checkPages(out, names[i]); err != nil {
-			return err
-		}
 	}
 	e.warn(work)
 	e.notes(words.Remnants(work))
 	e.notes(words.Letters(work))
 	ctx, cancel := s.within(cmd.Context())
 	defer cancel()
-	for i := range cloths {
-		if plans[i], err = e.plan(ctx, work, drawn, i, lay, s); err != nil {
-			return err
-		}
-		if drawn.quoted && len(m.offers) == 0 && lay == nil {
-			plans[i].SinceQuote, plans[i].Quoted = app.SinceQuote(work, s.Search, plans[i])
-			e.notes(words.SinceQuote(work, plans[i]))
-		}
-		if plans[i].InsteadOf != nil {
-			e.note("note: %s", words.InsteadOf(plans[i]))
-		}
-		if err := as.check(out, names[i], plans[i].Plan); err != nil {
-			return err
-		}
-		if err := layouts.add(out, plans[i].Need); err != nil {
+	for i := range drawn.cloths {
+		if err := e.draw(ctx, d, i); err != nil {
 			return err
 		}
 	}
@@ -163,10 +120,92 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 		return err
 	}
 	if e.json {
-		return e.printJSON(report.PlansOf(work, plans, names))
+		return e.printJSON(report.PlansOf(work, d.plans, d.names))
 	}
-	screen.Plans(e.screen, work, plans, names)
+	screen.Plans(e.screen, work, d.plans, d.names)
 	return nil
+}
+
+// toDraw are the cloths to draw, in the widths that are asked for; layouts that are
+// brought in go into the search.
+func (e *env) toDraw(ctx context.Context, work *job.Work, s *layFlags, m markerOptions) (drawnCloths, error) {
+	if len(m.widths) > 0 {
+		e.note("note: --widths is for the widths that estimate compares; here it is --width 140cm, " +
+			"or --width lining=140cm for one cloth")
+	}
+	widths, err := m.clothWidths(work)
+	if err != nil {
+		return drawnCloths{}, err
+	}
+	drawn, err := m.drawn(work, widths, s.Fix)
+	if err != nil {
+		return drawn, err
+	}
+	if err := s.from.bringIn(ctx, work, app.EveryCloth(work, drawn.cloths), &s.Search); err != nil {
+		return drawn, err
+	}
+	if drawn.quoted {
+		err = e.quotedOn(ctx, work, &drawn, *s, m)
+	}
+	return drawn, err
+}
+
+// planning is how the plans of some cloths are drawn, and into which files.
+type planning struct {
+	drawnCloths
+	work *job.Work
+	s    layFlags
+	// kind of lay; nil is the one that needs least.
+	kind    *lay.Kind
+	as      planFile
+	layouts layoutPaths
+	out     *files.Set
+	names   []string
+	plans   []app.Planned
+	// sinceQuote says that the plans are told from those that were quoted.
+	sinceQuote bool
+}
+
+// nameFiles gives each plan and its layout a file, all of which are checked.
+func (d *planning) nameFiles(output string) error {
+	var err error
+	if d.layouts, err = newLayoutPaths(d.s.layout, len(d.cloths)); err != nil {
+		return err
+	}
+	if err := d.layouts.check(d.out, d.cloths); err != nil {
+		return err
+	}
+	for i, cloth := range d.cloths {
+		name := planName(output, cloth.Name, i)
+		d.names = append(d.names, name)
+		if err := d.out.Add(name, func(w io.Writer) error { return d.as.write(w, d.plans[i].Plan) }); err != nil {
+			return err
+		}
+		if err := d.as.checkPages(d.out, name); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// draw lays one of the cloths, and says what is to be known of it.
+func (e *env) draw(ctx context.Context, d planning, i int) error {
+	plan, err := e.plan(ctx, d.work, d.drawnCloths, i, d.kind, d.s)
+	if err != nil {
+		return err
+	}
+	if d.sinceQuote {
+		plan.SinceQuote, plan.Quoted = app.SinceQuote(d.work, d.s.Search, plan)
+		e.notes(words.SinceQuote(d.work, plan))
+	}
+	if plan.InsteadOf != nil {
+		e.note("note: %s", words.InsteadOf(plan))
+	}
+	d.plans[i] = plan
+	if err := d.as.check(d.out, d.names[i], plan.Plan); err != nil {
+		return err
+	}
+	return d.layouts.add(d.out, plan.Need)
 }
 
 // clothWidths replace those of the job.

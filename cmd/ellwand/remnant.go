@@ -113,14 +113,19 @@ func (e *env) remnant(ctx context.Context, path string, s layFlags, o remnantOpt
 	if err := out.out.Commit(); err != nil {
 		return err
 	}
-	if e.json {
-		if err := e.printJSON(report.RemnantOf(work, answers)); err != nil {
-			return err
-		}
-	} else {
-		screen.Remnants(e.screen, work, answers, s.Search, o.why)
+	if err := e.tellRemnants(work, answers, s.Search, o.why); err != nil {
+		return err
 	}
 	return verdict(answers)
+}
+
+// tellRemnants shows the answers, as a document where that is asked for.
+func (e *env) tellRemnants(work *job.Work, answers []app.RemnantAnswer, search app.Search, why bool) error {
+	if e.json {
+		return e.printJSON(report.RemnantOf(work, answers))
+	}
+	screen.Remnants(e.screen, work, answers, search, why)
+	return nil
 }
 
 // ask about one cloth, and show how it goes.
