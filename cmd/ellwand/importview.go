@@ -7,8 +7,6 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"ellwand/cmd/ellwand/app"
-	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/pieces/found"
 	"ellwand/pieces/measure"
@@ -110,29 +108,4 @@ func rowsOf(text string) ([][]int, error) {
 		out = append(out, row)
 	}
 	return out, limit.List.Check("the list of --rows", len(seen))
-}
-
-// drawOverview writes the picture of the whole drawing, if one is asked for and there is
-// one.
-func (e *env) drawOverview(all app.Imported, o importOptions, input string) error {
-	path := o.view.overview
-	if path == "" {
-		return nil
-	}
-	if all.Overview == nil {
-		return fmt.Errorf("%s has no kinds of lines to choose from; --picture draws the pieces that were found", input)
-	}
-	write, err := contactFormat(path, all.Title, all.Overall())
-	if err != nil {
-		return err
-	}
-	out := &files.Set{Force: o.force, Input: input}
-	if err := out.Add(path, write); err != nil {
-		return err
-	}
-	if err := out.Commit(); err != nil {
-		return err
-	}
-	e.note("The whole drawing is in %s.", path)
-	return nil
 }
