@@ -4,9 +4,11 @@ import (
 	"bytes"
 	"errors"
 	"net/http"
+	"strings"
 	"time"
 
 	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/page/printing"
 	"ellwand/cmd/ellwand/report"
@@ -25,11 +27,24 @@ func reported(of reckoning) func(http.ResponseWriter, *http.Request, *opened) {
 		}
 		document, err := of(r, work, o.tasks.usual)
 		if err != nil {
-			answerFault(w, r, err)
+			answerFault(w, r, o.plainly(err))
 			return
 		}
 		answer(w, http.StatusOK, document)
 	}
+}
+
+// plainly is what is wrong with the job, without the place of its file, which the page
+// knows. A fault of the program stays what it is.
+func (o *opened) plainly(err error) error {
+	if failure.Is(err) {
+		return err
+	}
+	_, said, found := strings.Cut(withoutPlaces(err).Error(), o.name+": ")
+	if !found {
+		return withoutPlaces(err)
+	}
+	return errors.New(said)
 }
 
 // tableOf amounts: what to buy of each cloth in each width.
@@ -92,7 +107,7 @@ func printed(w http.ResponseWriter, r *http.Request, o *opened) {
 	case errors.Is(err, printing.ErrUnknown):
 		answerError(w, r, http.StatusNotFound, sentence(err.Error()))
 	case err != nil:
-		answerFault(w, r, err)
+		answerFault(w, r, o.plainly(err))
 	default:
 		w.Header().Set("Content-Type", "application/pdf")
 		_, _ = w.Write(out.Bytes()) // who asked may be gone

@@ -71,6 +71,17 @@ function eighths(inches) {
   return inches < 0 && all ? `-${text}` : text;
 }
 
+// metres of a cloth, or inches in a job in inches.
+export const metres = (mm, units) =>
+  units === 'in' || units === 'yd' ? length(mm, 'in') : `${twoDigits(mm / 1000)} m`;
+
+const twoDigits = (value) =>
+  new Intl.NumberFormat(language, { minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value);
+
+// buyText of an amount of the program's reports, in the units that the job's shops sell.
+export const buyText = (one, units) =>
+  units === 'in' || units === 'yd' ? `${eighths(one.buy_yd * inch)} yd` : `${twoDigits(one.buy_m)} m`;
+
 const inMillimetres = { mm: 1, cm: 10, m: 1000, in: inch, yd: 36 * inch };
 
 // millimetres of a length that was typed, or null: "12,5", "16 3/8", "30 cm".

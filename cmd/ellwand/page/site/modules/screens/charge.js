@@ -5,8 +5,11 @@ import { el, fill } from '../element.js';
 import { Faults, Field, labelOf } from '../field.js';
 import { samePath } from '../job.js';
 import { get, jobAddress } from '../server.js';
-import { length, term, typed, word } from '../words.js';
+import { buyText, length, term, typed, word } from '../words.js';
 import { nextStep } from './next.js';
+
+// columns of figures.
+const figures = new Set(['buy', 'at least', 'cost']);
 
 export function charge(job) {
   const screen = new Charge(job);
@@ -112,7 +115,7 @@ class Charge {
       fill(place, show(await get(jobAddress(this.job.name, what), signal)));
     } catch (fault) {
       if (fault.name === 'AbortError') return;
-      fill(place, el('p', { class: 'notes' }, fault.message));
+      fill(place, what !== 'compare' && el('p', { class: 'notes' }, typed(fault.message)));
     }
     place.removeAttribute('aria-busy');
   }
@@ -120,8 +123,6 @@ class Charge {
   // showTable of amounts: a row for a cloth and width.
   showTable(found) {
     const units = this.job.state.units;
-    const amount = (one) =>
-      units === 'in' || units === 'yd' ? `${typed(one.buy_yd)} yd` : `${typed(one.buy_m?.toFixed(2) ?? '')} m`;
     return [
       el('h2', {}, word('charge.table')),
       el(
@@ -137,7 +138,7 @@ class Charge {
               'tr',
               {},
               ['cloth', 'width', 'how laid', 'buy', 'at least'].map((key) =>
-                el('th', { scope: 'col' }, word(`column.${key}`)),
+                el('th', { scope: 'col', class: figures.has(key) ? 'figure' : null }, word(`column.${key}`)),
               ),
             ),
           ),
@@ -151,7 +152,7 @@ class Charge {
                 el('th', { scope: 'row' }, term(one.name, 'cloth')),
                 el('td', {}, length(one.width_mm, units)),
                 el('td', {}, term(one.chosen)),
-                el('td', { class: 'figure' }, amount(one)),
+                el('td', { class: 'figure' }, buyText(one, units)),
                 el(
                   'td',
                   { class: 'figure' },
@@ -186,7 +187,7 @@ class Charge {
               'tr',
               {},
               ['cloth', 'offer', 'width', 'buy', 'cost'].map((key) =>
-                el('th', { scope: 'col' }, word(`column.${key}`)),
+                el('th', { scope: 'col', class: figures.has(key) ? 'figure' : null }, word(`column.${key}`)),
               ),
             ),
           ),

@@ -199,6 +199,7 @@ class Lay {
     this.stopping.hidden = true;
     say(done.sentence ?? word('laid'));
     this.refreshLayout();
+    this.tabs.reckon(this.ends.signal).then(() => this.lay && this.tabs.show(this.lay), failed);
   }
 
   settled() {

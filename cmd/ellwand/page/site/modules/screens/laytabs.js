@@ -4,14 +4,47 @@
 import { el, fill } from '../element.js';
 import { address } from '../address.js';
 import { layKey } from '../job.js';
-import { term, typed, word } from '../words.js';
+import { get, jobAddress } from '../server.js';
+import { buyText, metres, term, typed, word } from '../words.js';
+
+const sameWidth = (mm, width) => Math.abs(mm - parseFloat(width)) < 0.06;
 
 export class LayTabs {
   constructor(job) {
     this.job = job;
     this.widths = el('nav', { class: 'tabs', 'aria-label': word('lay.widths') });
     this.ways = el('nav', { class: 'tabs ways', 'aria-label': word('lay.ways') });
+    this.reckoned = [];
     this.element = el('div', {}, this.widths, this.ways);
+  }
+
+  // reckon the amounts of all lays, so that each stands at its place; what is in view comes
+  // first, so this is asked for when that is found.
+  async reckon(signal) {
+    if (this.reckonedFor === this.job.state.revision) return;
+    this.reckonedFor = this.job.state.revision;
+    try {
+      this.reckoned = (await get(jobAddress(this.job.name, 'table'), signal)).cloths ?? [];
+    } catch (fault) {
+      this.reckonedFor = null;
+      if (!fault.status && fault.name !== 'AbortError') throw fault;
+    }
+  }
+
+  // known of a lay: its amount, or that it cannot be.
+  known(one) {
+    const layout = this.job.layouts.get(layKey(one));
+    const cloth = this.reckoned.find(
+      (found) => found.name === one.cloth && sameWidth(found.width_mm, one.width),
+    );
+    const lay = cloth?.lays.find((found) => found.lay === one.lay);
+    const length = layout?.length_mm ?? lay?.length_mm;
+    return {
+      buy: layout?.buy ?? (cloth?.chosen === one.lay ? buyText(cloth, this.job.state.units) : (one.buy ?? '')),
+      length: length ? metres(length, this.job.state.units) : '',
+      impossible: Boolean(cloth) && !lay && !layout,
+      chosen: cloth?.chosen,
+    };
   }
 
   // all lays that may be looked at.
@@ -40,8 +73,7 @@ export class LayTabs {
 
   show(lay) {
     const all = this.all();
-    const buy = (one) => this.job.layouts.get(layKey(one))?.buy ?? one.buy ?? '';
-    const key = JSON.stringify([lay, all.map((one) => [layKey(one), buy(one)])]);
+    const key = JSON.stringify([lay, all.map((one) => [layKey(one), this.known(one)])]);
     if (key === this.shown) return;
     this.shown = key;
     const isSpot = (one, other) => one.cloth === other.cloth && one.width === other.width;
@@ -53,15 +85,25 @@ export class LayTabs {
       (one) => {
         const target = isSpot(one, lay)
           ? lay
-          : (all.find((other) => isSpot(one, other) && other.chosen) ?? one);
-        return { target, text: `${term(one.cloth, 'cloth')}, ${typed(one.label)}`, amount: buy(target) };
+          : (all.find(
+              (other) =>
+                isSpot(one, other) && (this.known(other).chosen ?? (other.chosen && other.lay)) === other.lay,
+            ) ?? one);
+        return {
+          target,
+          text: `${term(one.cloth, 'cloth')}, ${typed(one.label)}`,
+          amount: this.known(target).buy,
+        };
       },
     );
     this.links(
       this.ways,
       all.filter((one) => isSpot(one, lay)),
       (one) => one.lay === lay.lay,
-      (one) => ({ target: one, text: term(one.lay), amount: buy(one) }),
+      (one) => {
+        const { length, impossible } = this.known(one);
+        return { target: one, text: term(one.lay), amount: impossible ? word('impossible') : length };
+      },
     );
   }
 

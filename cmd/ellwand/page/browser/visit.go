@@ -1,0 +1,96 @@
+package browser
+
+import (
+	"cmp"
+	"context"
+	"errors"
+	"os"
+	"path/filepath"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/require"
+
+	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/page"
+)
+
+// patience is how long a condition of the page may take before a test gives up; it is
+// far longer than any takes.
+const patience = 60 * time.Second
+
+// Look of a visitor's screen: its size in pixels, and what she prefers.
+type Look struct {
+	Wide, High int64
+	Dark       bool
+	Touch      bool
+	Language   string // as a browser asks for it; English where it is empty
+}
+
+// Visit opens the page of a folder with these jobs, each a file of testdata at the top.
+// Without a browser the test is skipped.
+func Visit(t *testing.T, l Look, jobs ...string) *Visitor {
+	t.Helper()
+	shared := started(t)
+	folder := t.TempDir()
+	for _, name := range jobs {
+		text, err := os.ReadFile(filepath.Join("../../../../../testdata", name))
+		require.NoError(t, err)
+		require.NoError(t, os.WriteFile(filepath.Join(folder, name), text, 0o644))
+	}
+	tab, _ := chromedp.NewContext(shared, chromedp.WithNewBrowserContext())
+	require.NoError(t, chromedp.Do(tab))
+	ctx, cancel := context.WithTimeout(tab, patience)
+	t.Cleanup(func() { cancel(); _ = chromedp.Cancel(tab) })
+	v := &Visitor{t, ctx, folder}
+	require.NoError(t, l.put(ctx))
+	v.Do(chromedp.Navigate(serve(t, folder)))
+	v.Until(`document.querySelector('main h1')`)
+	return v
+}
+
+// put the browser into the look.
+func (l Look) put(ctx context.Context) error {
+	scheme := "light"
+	if l.Dark {
+		scheme = "dark"
+	}
+	_, sized := chromedp.Call(ctx, emulation.SetDeviceMetricsOverride, emulation.SetDeviceMetricsOverrideParams{
+		Width: l.Wide, Height: l.High, DeviceScaleFactor: 1,
+	})
+	_, coloured := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{
+		Features: []*emulation.MediaFeature{{Name: "prefers-color-scheme", Value: scheme}},
+	})
+	_, touched := chromedp.Call(ctx, emulation.SetTouchEmulationEnabled, emulation.SetTouchEmulationEnabledParams{
+		Enabled: l.Touch, MaxTouchPoints: 1,
+	})
+	_, spoken := chromedp.Call(ctx, emulation.SetUserAgentOverride, emulation.SetUserAgentOverrideParams{
+		UserAgent: "test of the page", AcceptLanguage: cmp.Or(l.Language, "en"),
+	})
+	return errors.Join(sized, coloured, touched, spoken)
+}
+
+// serve the page of a folder until the test ends; the address is the one that is opened.
+func serve(t *testing.T, folder string) string {
+	t.Helper()
+	ctx, cancel := context.WithCancel(context.Background())
+	opened := make(chan string, 1)
+	ended := make(chan error, 1)
+	go func() {
+		ended <- page.Serve(ctx, page.Options{
+			Folder: folder, Stay: true, Search: app.Search{Passes: 20, Seed: 1},
+			Opened: func(address string) { opened <- address },
+		})
+	}()
+	t.Cleanup(func() { cancel(); require.NoError(t, <-ended) })
+	select {
+	case address := <-opened:
+		return address
+	case err := <-ended:
+		ended <- nil
+		require.NoError(t, err)
+		return ""
+	}
+}
