@@ -61,6 +61,7 @@ func TestPocketBagMeetsTheSides(t *testing.T) {
 // middle over the bust point; where it would lie over a seam nothing is marked.
 func TestFrontIsMarkedForItsPocket(t *testing.T) {
 	request := shirt(size(t, "women", "12"))
+	request.Interfacings = nil
 	request.Parts = []part.Options{{Kind: part.PatchPocket}, {Kind: part.PatchPocket, Name: "second pocket"}}
 	result, err := Draft(request)
 	require.NoError(t, err)

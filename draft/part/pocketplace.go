@@ -43,6 +43,9 @@ func (o Options) PlacePocket(front, pocket pieces.Piece) (marked pieces.Piece, s
 		step = "mark the upper edge of the patch pocket, {} long, halfway between the waist and the hip line, above " +
 			"the middle of that line"
 	}
+	if middle[0] < width/2+patchInset {
+		return front, "", false // over the centre
+	}
 	seam := front.Boundary(1)
 	for _, x := range []float64{-width/2 - patchInset, width/2 + patchInset} {
 		for _, y := range []float64{patchInset, -height - patchInset} {
