@@ -13,7 +13,7 @@ import (
 	"ellwand/pieces/measure"
 )
 
-// A lining loses no panel of a piece that is cut in several (issue 22).
+// A lining loses no panel of a piece that is cut in several.
 func TestLiningOfWhatHasBecomeSeveralPieces(t *testing.T) {
 	princess := bodice.Options{Princess: bodice.FromShoulder}
 	tests := []struct {

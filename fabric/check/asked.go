@@ -47,6 +47,9 @@ func matchesOf(p lay.Plan, i int, asked []pieces.Piece, across bool) []marks.Nam
 	if slices.Contains(repeat.SideBySide, piece.Name) && !across && isNamed(marks.SideBySide) {
 		out = append(out, marks.SideBySide)
 	}
+	if across && piece.Cut > 1 && !piece.Pair && isNamed(marks.Alike) && isJoinedToCopies(p, i, asked) {
+		out = append(out, marks.Alike)
+	}
 	if _, ok := pocketPlace(piece); ok && isNamed(marks.PatchPocket) && hasPocketToo(i, asked) {
 		out = append(out, marks.PatchPocket)
 	}
@@ -64,6 +67,19 @@ func matchesOf(p lay.Plan, i int, asked []pieces.Piece, across bool) []marks.Nam
 		out = append(out, marks.None)
 	}
 	return out
+}
+
+// isJoinedToCopies reports whether a piece hangs beside its copies, or is sewn to them.
+func isJoinedToCopies(p lay.Plan, i int, asked []pieces.Piece) bool {
+	if slices.Contains(p.Cloth.Repeat.SideBySide, asked[i].Name) {
+		return true
+	}
+	for _, seam := range []seams.Name{seams.SideSeam, seams.OutsideLeg, seams.InsideLeg, seams.FrontSeam, seams.BackSeam} {
+		if _, times := long(asked[i], seam); times > 1 && joins(i, asked, seam) {
+			return true
+		}
+	}
+	return false
 }
 
 // hasPocketToo reports whether another piece of the garment is a patch pocket, or has the

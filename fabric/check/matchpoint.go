@@ -32,6 +32,8 @@ func matchPoint(piece pieces.Piece, name marks.Name) (orb.Point, bool) {
 		return lowestOf(piece, ends)
 	case name == marks.PatchPocket:
 		return pocketPlace(piece)
+	case name == marks.Alike:
+		return middleOfWhole(piece), true
 	}
 	for _, notch := range piece.Notches {
 		edge, ok := piece.Edge(notch.Edge)
@@ -68,6 +70,22 @@ func lowestOf(piece pieces.Piece, points []orb.Point) (orb.Point, bool) {
 	}
 	return lowest, len(points) > 0
 }
+
+// middleOfWhole is the middle of a piece, opened at its fold, along and across its grainline.
+func middleOfWhole(piece pieces.Piece) orb.Point {
+	if piece.Fold != seams.None {
+		piece = piece.Unfolded()
+	}
+	turn := 90 - angle(piece.Grain.From, piece.Grain.To)
+	box := orb.Bound{Min: orb.Point{math.Inf(1), math.Inf(1)}, Max: orb.Point{math.Inf(-1), math.Inf(-1)}}
+	for _, q := range piece.SeamOutline(middleTolerance) {
+		box = box.Extend(pieces.Turn(turn).Apply(q))
+	}
+	return pieces.Turn(-turn).Apply(box.Center())
+}
+
+// middleTolerance, mm, of a curved seam line [source.OwnChoice].
+const middleTolerance = 0.05
 
 func pocketPlace(piece pieces.Piece) (orb.Point, bool) {
 	for _, mark := range piece.Marks {

@@ -15,7 +15,7 @@ import (
 )
 
 // A crease down the middle is where the cloth is folded: pieces on the fold
-// cannot lie there, and the other lays are given (issue 22).
+// cannot lie there, and the other lays are given.
 func TestCreaseDownTheMiddle(t *testing.T) {
 	front, back := pieces.Rectangle("front", 280, 600), pieces.Rectangle("back", 280, 600)
 	front.Fold = seams.Left

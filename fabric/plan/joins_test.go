@@ -25,8 +25,7 @@ func drops(width float64) pieces.Piece { return fabrictest.Rectangle("drop", wid
 
 // Four drops on a repeat of 640 mm, one to the width: each begins at a whole number of
 // repeats, 2,560 mm after the other, and none lies upside down. Plain they take four
-// lengths, 9,920 mm, so that matching takes 240 mm more (issue 22: they lay at 0 and
-// 2,480 mm, two of them upside down, and matching was said to take no more).
+// lengths, 9,920 mm, so that matching takes 240 mm more.
 func TestCurtainsHangSideBySide(t *testing.T) {
 	c := cloth.Cloth{Name: "print", Width: 1400, Selvedge: 10,
 		Repeat: cloth.Repeat{Along: 640, SideBySide: []string{"drop"}}}
@@ -79,6 +78,34 @@ func TestCopiesThatAreSewnTogetherMatch(t *testing.T) {
 	p := inLay(t, c, lay.Open, gore)
 	assert.InDelta(t, 1440+700, p.Taken, 0.01)
 	assert.Equal(t, []string{"side seam of gore, along the warp"}, words.Matches(p, []pieces.Piece{gore}))
+}
+
+// Across the cloth copies that are sewn together, or hang side by side, lie alike on the
+// stripes: two of 300 mm in 600 mm on stripes of 100 mm, but not of 80, where the second
+// would begin at 320.
+func TestCopiesLieAlikeAcross(t *testing.T) {
+	gore, drop := fabrictest.Rectangle("gore", 300, 700, 6), fabrictest.Rectangle("drop", 300, 700, 6)
+	gore.Edges[1].Name, gore.Edges[3].Name = seams.RightSide, seams.LeftSide
+	c := cloth.Cloth{Name: "stripe", Width: 620, Selvedge: 10}
+	for _, piece := range []pieces.Piece{gore, drop} {
+		c.Repeat = cloth.Repeat{Across: 100}
+		if piece.Name == "drop" {
+			c.Repeat.SideBySide = []string{"drop"}
+		}
+		p := inLay(t, c, lay.Open, piece)
+		assert.InDelta(t, 2100, p.Taken, 0.01)
+		assert.Equal(t, []string{"copies of " + piece.Name + ", which lie alike, across"}, words.Matches(p, []pieces.Piece{piece}))
+		c.Repeat.Across = 80
+		p = inLay(t, c, lay.Open, piece)
+		assert.InDelta(t, 4200, p.Taken, 0.01)
+		l := &p.Pieces[0]
+		l.Y += 20
+		for i := range l.Outline {
+			l.Outline[i][1] += 20
+		}
+		l.Grain[0][1], l.Grain[1][1] = l.Grain[0][1]+20, l.Grain[1][1]+20
+		assert.ErrorContains(t, check.Plan(p, []pieces.Piece{piece}), "off the repeat")
+	}
 }
 
 // Seams are matched by what they are, in every garment by itself, the most important

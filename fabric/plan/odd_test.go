@@ -17,7 +17,7 @@ import (
 
 // A single pocket does not forbid the folded lay: it lies on both plies, is cut from the
 // lower one when the cloth has been opened, and that is said. Of three one pair is cut
-// from both. A single piece that is not small forbids it still (issue 22).
+// from both. A single piece that is not small forbids it still.
 func TestOddPocketIsCutFromTheLowerPly(t *testing.T) {
 	c := cloth.Cloth{Name: "shirting", Width: 1220, Selvedge: 10}
 	shirt := []pieces.Piece{fabrictest.Half("back", 300, 700, 1), fabrictest.Half("front", 300, 500, 1),

@@ -14,7 +14,7 @@ import (
 // On one-way cloth all pieces may point to the one end or all to the other; a
 // flaw at the cut end makes the two differ. The wedge is 80 cm wide at its foot
 // and 10 at its top, and beside the flaw the first 60 cm have room for its top
-// alone (issue 22).
+// alone.
 func TestOneWayWithFlawsTriesBothEnds(t *testing.T) {
 	wedge := fabrictest.Polygon("wedge", orb.Point{0, 0}, orb.Point{800, 0}, orb.Point{450, 600}, orb.Point{350, 600})
 	c := cloth.Cloth{Name: "velvet", Width: 820, Selvedge: 10, Nap: cloth.OneWay}
@@ -31,7 +31,7 @@ func TestOneWayWithFlawsTriesBothEnds(t *testing.T) {
 }
 
 // In a lay of two beds too: the folded part has the back, the open one the wedge,
-// which fits beside the flaws one way only (issue 22).
+// which fits beside the flaws one way only.
 func TestOneWayWithFlawsTriesBothEndsInTwoBeds(t *testing.T) {
 	wedge := fabrictest.Polygon("wedge", orb.Point{0, 0}, orb.Point{800, 0}, orb.Point{450, 600}, orb.Point{350, 600})
 	c := cloth.Cloth{Name: "velvet", Width: 820, Selvedge: 10, Nap: cloth.OneWay}

@@ -16,8 +16,7 @@ import (
 
 // A rectangle drawn about a piece of another shape proves nothing: the bound is that of
 // the other pieces, 200 mm of the panel and not 700 of both, in every lay; nor may
-// compare say that a remnant of 500 mm cannot do. Without other pieces nothing is proven
-// (issue 22).
+// compare say that a remnant of 500 mm cannot do. Without other pieces nothing is proven.
 func TestApproximatePiecesProveNothing(t *testing.T) {
 	c := cloth.Cloth{Width: 520, Selvedge: 10}
 	about := fabrictest.Rectangle("collar", 500, 250, 2)

@@ -25,7 +25,11 @@ func (m *Matching) bindJoin(a axis, j Join) {
 		m.bindPairs(a, j.Pieces)
 		return
 	}
-	if j.Along && a == acrossWarp {
+	if j.Along && a == acrossWarp || j.Across && a == alongWarp {
+		return
+	}
+	if j.Name == marks.Alike {
+		m.bindAlike(a, j.of())
 		return
 	}
 	kept, seen := lay.Match{Name: j.Name, Across: a == acrossWarp, Of: j.of()}, map[int]bool{}
@@ -82,13 +86,27 @@ func (m *Matching) bindPairs(a axis, of []int) {
 			continue
 		}
 		m.paired[a][t.Source] = true
-		match := lay.Match{Across: a == acrossWarp, Of: t.Source, Pieces: []int{t.Source}}
-		if m.bindPair(a, t.Source) {
-			m.Kept = append(m.Kept, match)
-			continue
-		}
-		m.Dropped = append(m.Dropped, match)
+		m.note(lay.Match{Across: a == acrossWarp, Of: t.Source, Pieces: []int{t.Source}},
+			m.bindCopies(a, t.Source, pairNode(t.Source), t.Asked.Grain.From))
 	}
+}
+
+// bindAlike ties the middle of all copies of a piece to one place across.
+func (m *Matching) bindAlike(a axis, source int) {
+	at := slices.IndexFunc(m.templates, func(t Template) bool { return t.Source == source })
+	if at < 0 {
+		return
+	}
+	match := lay.Match{Name: marks.Alike, Across: true, Of: source, Pieces: []int{source}}
+	m.note(match, m.bindCopies(a, source, pointNode(a, marks.Alike, source, false), middleOf(m.templates[at].Asked)))
+}
+
+func (m *Matching) note(match lay.Match, isKept bool) {
+	if isKept {
+		m.Kept = append(m.Kept, match)
+		return
+	}
+	m.Dropped = append(m.Dropped, match)
 }
 
 // sources of the templates.
@@ -102,9 +120,9 @@ func (m *Matching) sources() []int {
 
 func pairNode(source int) lay.Node { return lay.Node{Kind: lay.PairNode, Index: source} }
 
-// bindPair ties all templates of a pair to one place, or none of them.
-func (m *Matching) bindPair(a axis, source int) bool {
-	node := pairNode(source)
+// bindCopies ties a point of all templates of a piece to one place, or none of them. On
+// two plies that mirror each other across, both have the place on the line between.
+func (m *Matching) bindCopies(a axis, source int, node lay.Node, p orb.Point) bool {
 	set, ties := m.sets[a].clone(), slices.Clone(m.ties[a])
 	if a == alongWarp && m.isTied(source) {
 		m.together = append(m.together, source)
@@ -112,7 +130,7 @@ func (m *Matching) bindPair(a axis, source int) bool {
 	}
 	ok := a == alongWarp || !m.bed.MirrorsAcross() || m.sets[a].bind(fixedPlace, node, 0)
 	for i, t := range m.templates {
-		ok = ok && (t.Source != source || m.bind(a, i, node, t.Asked.Grain.From))
+		ok = ok && (t.Source != source || m.bind(a, i, node, p))
 	}
 	if !ok {
 		m.sets[a], m.ties[a] = set, ties

@@ -21,8 +21,8 @@ type Join struct {
 	Pieces []int
 	// Pairs says that it is the right and the left of each of them that are joined.
 	Pairs bool
-	// Along says that it is matched along the cloth only.
-	Along bool
+	// Along says that it is matched along the cloth only, Across that only across it.
+	Along, Across bool
 }
 
 // of is what tells joins of one name apart.
@@ -121,9 +121,26 @@ func joinsIn(repeat cloth.Repeat, all []pieces.Piece, garment string) []Join {
 	if hanging := selected(all, mine, isNamed); len(hanging) > 0 {
 		out = append(out, Join{Name: marks.SideBySide, Pieces: hanging, Along: true})
 	}
+	out = append(out, alike(all, out)...)
 	for _, j := range notchesIn(all, out, 2) {
 		if all[j.of()].Garment == garment {
 			out = append(out, j)
+		}
+	}
+	return out
+}
+
+// alike are the pieces whose copies are joined to each other, or hang side by side: across
+// the cloth all of them lie alike on the stripes.
+func alike(all []pieces.Piece, joined []Join) []Join {
+	var out []Join
+	seen := map[int]bool{}
+	for _, j := range joined {
+		for _, i := range j.Pieces {
+			if j.Along && all[i].Cut > 1 && !all[i].Pair && !seen[i] {
+				seen[i] = true
+				out = append(out, Join{Name: marks.Alike, Pieces: []int{i}, Across: true})
+			}
 		}
 	}
 	return out

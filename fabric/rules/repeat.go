@@ -24,6 +24,8 @@ func PointNamed(piece pieces.Piece, name marks.Name) (orb.Point, bool) {
 		return lowestEnd(piece, func(pieces.Edge) bool { return true })
 	case name == marks.PatchPocket:
 		return pocketCorner(piece)
+	case name == marks.Alike:
+		return middleOf(piece), true
 	}
 	for _, notch := range piece.Notches {
 		if edge, ok := piece.Edge(notch.Edge); ok && notch.Match == name {

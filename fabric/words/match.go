@@ -27,6 +27,8 @@ func joined(m lay.Match, all []pieces.Piece) string {
 		return "right and left of " + list
 	case marks.SideBySide:
 		return "lower edges of " + list + ", which hang side by side"
+	case marks.Alike:
+		return "copies of " + list + ", which lie alike"
 	}
 	return m.Name.String() + " of " + list
 }

@@ -79,4 +79,5 @@ var (
 	PrincessLower  = Name{point: princessLowerPoint}
 	PrincessWaist  = Name{point: princessWaistPoint}
 	SideBySide     = Name{point: sideBySidePoint} // the lower edge of what hangs so, such as curtains
+	Alike          = Name{point: alikePoint}      // the middle, across, of copies that lie alike on the stripes
 )

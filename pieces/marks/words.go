@@ -51,6 +51,7 @@ const (
 	buttonPoint
 	patchPocketLine
 	sideBySidePoint
+	alikePoint
 	sewLine
 	internalLine
 	cutoutLine
@@ -108,6 +109,7 @@ var pointWords = [pointCount]string{
 	buttonPoint:         "button",
 	patchPocketLine:     "patch pocket",
 	sideBySidePoint:     "side by side",
+	alikePoint:          "copies",
 	sewLine:             "sew line",
 	internalLine:        "internal line",
 	cutoutLine:          "cut-out",
