@@ -45,6 +45,7 @@ func Visit(t *testing.T, l Look, jobs ...string) *Visitor {
 	ctx, cancel := context.WithTimeout(tab, patience)
 	t.Cleanup(func() { cancel(); _ = chromedp.Cancel(tab) })
 	v := &Visitor{t, ctx, folder}
+	v.hear()
 	require.NoError(t, l.put(ctx))
 	v.Do(chromedp.Navigate(serve(t, folder)))
 	v.Until(`document.querySelector('main h1')`)

@@ -2,9 +2,13 @@ package browser
 
 import (
 	"context"
+	"sync"
 	"testing"
 
+	"github.com/chromedp/cdproto/log"
+	"github.com/chromedp/cdproto/runtime"
 	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
 
@@ -41,4 +45,29 @@ func Value[T any](v *Visitor, expression string) T {
 	out, err := chromedp.Run(v.Tab, chromedp.Evaluate[T](expression))
 	require.NoError(v, err, expression)
 	return out
+}
+
+// hear what the browser complains of: exceptions, and what the page's own policy forbids
+// it. They fail the test when it is over.
+func (v *Visitor) hear() {
+	v.Helper()
+	var mutex sync.Mutex
+	var heard []string
+	require.NoError(v, chromedp.Listen(v.Tab, func(event any) {
+		mutex.Lock()
+		defer mutex.Unlock()
+		switch event := event.(type) {
+		case *runtime.EventExceptionThrown:
+			heard = append(heard, event.ExceptionDetails.Text+" "+event.ExceptionDetails.URL)
+		case *log.EventEntryAdded:
+			if event.Entry.Source != log.EntrySourceNetwork {
+				heard = append(heard, event.Entry.Text)
+			}
+		}
+	}))
+	v.Cleanup(func() {
+		mutex.Lock()
+		defer mutex.Unlock()
+		assert.Empty(v, heard, "the browser complains")
+	})
 }

@@ -1,0 +1,35 @@
+package wholejob
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"ellwand/cmd/ellwand/page/browser"
+)
+
+// A reader of German writes and reads decimal commas; the file keeps its points.
+func TestGerman(t *testing.T) {
+	look := usual
+	look.Language = "de-AT,de,en"
+	v := browser.Visit(t, look, "skirt.yaml")
+	assert.Equal(t, "Wie viel Stoff?", browser.Value[string](v, `document.querySelector('h1').textContent`))
+	v.Show("#/job/skirt.yaml/measure", onScreen+`'measure'`)
+	v.Write("Taillenumfang", "83,5")
+	v.Saved()
+	assert.Contains(t, v.File("skirt.yaml"), "waist_girth: 83.5")
+	v.Until(browser.Labelled("Taillenumfang") + `.value === '83,5'`)
+	v.Show("#/job/skirt.yaml/lay", `/^\d+,\d\d m$/.test(document.querySelector('.said .amount')?.textContent)`)
+}
+
+// What is half typed is told beside its field, and does not come into the file.
+func TestHalfTyped(t *testing.T) {
+	v := browser.Visit(t, usual, "blouse.yaml")
+	before := v.File("blouse.yaml")
+	v.Show("#/job/blouse.yaml/measure", onScreen+`'measure'`)
+	v.Write("Bust girth", "9x")
+	v.Until(`document.querySelector('.field .fault')`)
+	assert.Equal(t, before, v.File("blouse.yaml"))
+	v.Write("Bust girth", "27")
+	v.Until(`document.querySelector('.doubt, .fault')`)
+}
