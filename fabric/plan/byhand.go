@@ -6,6 +6,7 @@ import (
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
+	"ellwand/nest/portable"
 )
 
 // HandLays are the lays of a cloth in its width that a hand has laid pieces in, each as a
@@ -56,7 +57,7 @@ func markByHand(p *lay.Plan) {
 
 func liesAs(l, hand lay.Laid) bool {
 	return l.Name == hand.Name && l.Garment == hand.Garment && l.Size == hand.Size && l.Mirrored == hand.Mirrored &&
-		math.Hypot(l.X-hand.X, l.Y-hand.Y) <= sameSpot && math.Abs(math.Remainder(l.Turn-hand.Turn, 360)) <= sameSpot
+		portable.Hypot(l.X-hand.X, l.Y-hand.Y) <= sameSpot && math.Abs(math.Remainder(l.Turn-hand.Turn, 360)) <= sameSpot
 }
 
 // renumber gives a piece the number of another one that is just like it, and that the
