@@ -13,24 +13,27 @@ func newExport(e *env) *cobra.Command {
 	var o showOptions
 	cmd := &cobra.Command{
 		Use:   "export FILE -o pieces.yaml",
-		Short: "Write the pieces of a job to a file: our own, or DXF",
+		Short: "Write the pieces of a job to a file: our own, DXF, SVG or PDF",
 		Long: `Export writes the pieces of a job, drafted ones too, or of a file of pieces, as
 a file of pieces (see ellwand help pattern): every point of every outline,
 exact to a ten-thousandth of a mm, with grain, notches, darts, marks and
 allowances.
 
 A file that is named .dxf is written as sewn-product patterns are interchanged
-(ASTM D6673); ellwand help import says what that carries, and what not.
+(ASTM D6673); ellwand help import says what that carries, and what not. One that
+is named .svg or .pdf has all pieces at true size on one page, in layers that
+are named by what they hold: cut, sew, marks, words.
 
 Change a piece by hand, and name the file under pattern: of its garment: it
 takes the place of the drafted piece of the same name.`,
 		Example: `  ellwand export blouse.yaml -o blouse-pieces.yaml
   ellwand export skirt.yaml --piece "front skirt" -o front.yaml
-  ellwand export blouse.yaml -o blouse.dxf`,
+  ellwand export blouse.yaml -o blouse.dxf
+  ellwand export blouse.yaml -o blouse.svg`,
 		Args: one("a job or a file of pieces"),
 		RunE: func(_ *cobra.Command, args []string) error { return e.export(args[0], o) },
 	}
-	o.register(cmd, "the file to write: .yaml or .dxf (required)")
+	o.register(cmd, "the file to write: .yaml, .dxf, .svg or .pdf (required)")
 	return cmd
 }
 

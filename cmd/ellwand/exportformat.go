@@ -19,6 +19,8 @@ type exportFormat struct {
 var exportFormats = []exportFormat{
 	{[]string{".yaml", ".yml"}, app.Collection.WriteFile},
 	{[]string{".dxf"}, app.Collection.WriteDXF},
+	{[]string{".svg"}, app.Collection.WriteSVG},
+	{[]string{".pdf"}, app.Collection.WritePDF},
 }
 
 // exportFormatOf a file by its ending.

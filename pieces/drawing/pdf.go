@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
 	"time"
 
 	"github.com/jung-kurt/gofpdf"
@@ -28,6 +29,27 @@ var noDate = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
 // WriteDatedPDF does the same with the date of the document; the zero time is
 // none.
 func WriteDatedPDF(w io.Writer, title string, date time.Time, pages []Page) error {
+	return writePDF(w, title, date, pages, nil)
+}
+
+// WriteLayeredPDF does the same with the layers of the pages as layers of the document
+// (optional content), which a viewer shows and hides; those that are hidden at first are
+// named.
+func WriteLayeredPDF(w io.Writer, title string, pages []Page, hidden ...string) error {
+	layers := map[string]int{}
+	return writePDF(w, title, time.Time{}, pages, func(pdf *gofpdf.Fpdf) map[string]int {
+		for _, page := range pages {
+			for _, name := range layersOf(&page.Picture) {
+				if _, known := layers[name]; !known {
+					layers[name] = pdf.AddLayer(Printable(name), !slices.Contains(hidden, name))
+				}
+			}
+		}
+		return layers
+	})
+}
+
+func writePDF(w io.Writer, title string, date time.Time, pages []Page, layersOf func(*gofpdf.Fpdf) map[string]int) error {
 	if date.IsZero() {
 		date = noDate
 	}
@@ -47,9 +69,13 @@ func WriteDatedPDF(w io.Writer, title string, date time.Time, pages []Page) erro
 	pdf.SetTitle(Printable(title), true)
 	pdf.SetLineJoinStyle("round")
 	AddFonts(pdf)
+	var layers map[string]int
+	if layersOf != nil {
+		layers = layersOf(pdf)
+	}
 	for _, page := range pages {
 		pdf.AddPageFormat("P", gofpdf.SizeType{Wd: page.Width, Ht: page.Height})
-		out := &pdfWriter{pdf: pdf}
+		out := &pdfWriter{pdf: pdf, layers: layers}
 		out.forget()
 		out.draw(&page.Picture, orb.Point{}, orb.Bound{Max: orb.Point{page.Width, page.Height}})
 	}
@@ -59,6 +85,7 @@ func WriteDatedPDF(w io.Writer, title string, date time.Time, pages []Page) erro
 // pdfWriter remembers what the file has set, to set nothing twice.
 type pdfWriter struct {
 	pdf    *gofpdf.Fpdf
+	layers map[string]int // by their names; nil where none are told apart
 	pen    Pen
 	fill   int
 	points float64
@@ -86,6 +113,14 @@ func (w *pdfWriter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
 		case Text:
 			it.At = geometry.Add(it.At, shift)
 			w.write(it)
+		case layerMark:
+			if id, ok := w.layers[it.name]; ok {
+				w.pdf.BeginLayer(id)
+			}
+		case layerEnd:
+			if w.layers != nil {
+				w.pdf.EndLayer()
+			}
 		case window:
 			inner := movedBox(it.box, shift)
 			w.pdf.ClipRect(inner.Min[0], inner.Min[1], inner.Max[0]-inner.Min[0], inner.Max[1]-inner.Min[1], false)

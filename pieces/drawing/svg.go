@@ -13,21 +13,53 @@ import (
 	"ellwand/pieces/text"
 )
 
+// LayerSpace names what says that a group is a layer: no standard has it, and drawing
+// programs read this one.
+const LayerSpace = ` xmlns:inkscape="http://www.inkscape.org/namespaces/inkscape"`
+
 // WriteSVG writes the page as an SVG document at true scale: one unit of its
-// viewBox is 1 mm (SVG 1.1, section 7). Words stay words, in any script; each
+// viewBox is 1 mm (SVG 1.1, section 7). Layers are groups that drawing programs show as
+// layers. Words stay words, in any script; each
 // line is held to the width it has in the PDF.
 func WriteSVG(w io.Writer, title string, page Page) error {
 	buffer := bufio.NewWriter(w)
+	layers := layersOf(&page.Picture)
+	space := ""
+	if len(layers) > 0 {
+		space = LayerSpace
+	}
 	fmt.Fprintf(buffer, `<?xml version="1.0" encoding="UTF-8"?>
-<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" font-family="'DejaVu Sans Condensed', 'DejaVu Sans', Arial, Helvetica, sans-serif" fill="none" stroke-linejoin="round" stroke-linecap="round">
+<svg xmlns="http://www.w3.org/2000/svg"%[4]s version="1.1" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" font-family="'DejaVu Sans Condensed', 'DejaVu Sans', Arial, Helvetica, sans-serif" fill="none" stroke-linejoin="round" stroke-linecap="round">
 <title>%[3]s</title>
 <rect width="%[1]s" height="%[2]s" fill="white"/>
-`, number(page.Width), number(page.Height), escaped(title))
+`, number(page.Width), number(page.Height), escaped(title), space)
 	out := &svgWriter{Writer: buffer}
-	out.draw(&page.Picture, orb.Point{}, orb.Bound{Max: orb.Point{page.Width, page.Height}})
+	box := orb.Bound{Max: orb.Point{page.Width, page.Height}}
+	if len(layers) == 0 {
+		out.draw(&page.Picture, orb.Point{}, box)
+	} else {
+		out.draw(ofLayer(&page.Picture, ""), orb.Point{}, box)
+	}
+	for _, name := range layers {
+		fmt.Fprintf(buffer, "<g id=\"%[1]s\" inkscape:groupmode=\"layer\" inkscape:label=\"%[1]s\">\n", escaped(name))
+		out.draw(ofLayer(&page.Picture, name), orb.Point{}, box)
+		buffer.WriteString("</g>\n")
+	}
 	buffer.WriteString("</svg>\n")
 	return buffer.Flush()
 }
+
+// WriteLayerSVG writes what of a picture belongs to a layer, as elements of a document.
+func WriteLayerSVG(w io.Writer, picture *Picture, layer string) error {
+	buffer := bufio.NewWriter(w)
+	one := ofLayer(picture, layer)
+	(&svgWriter{Writer: buffer}).draw(one, orb.Point{}, one.Bound())
+	return buffer.Flush()
+}
+
+// Escaped makes text safe for SVG; what must not go out, and what XML cannot hold, is
+// left out.
+func Escaped(words string) string { return escaped(words) }
 
 type svgWriter struct {
 	*bufio.Writer

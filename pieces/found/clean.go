@@ -44,6 +44,9 @@ const leastArea = 1
 // repaired. Everything else of the piece stays. The errors are *Gap, *NoArea,
 // *Crossing and *TooLong.
 func Clean(p Piece, o Options) (Piece, []Note, error) {
+	if p.Whole != nil { // it was checked as such
+		return p, nil, nil
+	}
 	c := cleaning{steps: slices.Clone(p.Outline)}
 	if err := c.bounded(); err != nil {
 		return p, nil, err

@@ -2,6 +2,7 @@ package found
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"ellwand/pieces"
@@ -14,6 +15,9 @@ import (
 func Complete(p Piece, s Said, o Options) (pieces.Piece, []Note, error) {
 	if left := p.Missing(s); len(left) > 0 {
 		return pieces.Piece{}, nil, fmt.Errorf("the piece has %d questions left", len(left))
+	}
+	if p.Whole != nil {
+		return whole(*p.Whole, s)
 	}
 	c := completing{from: p, said: s}
 	c.piece = pieces.Piece{Name: or(s.Name, p.Name), Size: or(s.Size, p.Size), Cloth: or(s.Cloth, p.Material),
@@ -32,6 +36,25 @@ func Complete(p Piece, s Said, o Options) (pieces.Piece, []Note, error) {
 		c.notes = append(c.notes, Note{Kind: MirrorOpened, Count: 1})
 	}
 	return c.piece, c.notes, c.piece.Check()
+}
+
+// whole piece of a file that says all, and what was said beside it.
+func whole(p pieces.Piece, s Said) (pieces.Piece, []Note, error) {
+	p.Edges = slices.Clone(p.Edges)
+	p.Name, p.Size, p.Cloth = or(s.Name, p.Name), or(s.Size, p.Size), or(s.Cloth, p.Cloth)
+	if s.Cut > 0 {
+		p.Cut = s.Cut
+	}
+	if s.Pair != NotSaid {
+		p.Pair = s.Pair == Yes
+	}
+	if s.KindSaid {
+		p.Kind = s.Kind
+	}
+	if s.Allowance.How != AllowanceAsFound {
+		allow(&p, s.Allowance)
+	}
+	return p, nil, p.Check()
 }
 
 func or(a, b string) string {

@@ -57,6 +57,9 @@ type Piece struct {
 	Texts   []Text
 	// Accuracy is how far the true outline may lie from this one.
 	Accuracy float64
+	// Whole is the piece as the file says it in full, where it was written by this
+	// program; all else only shows it then. Nil for others.
+	Whole *pieces.Piece
 }
 
 // Step is one curve of an outline.

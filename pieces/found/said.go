@@ -117,6 +117,9 @@ func (p Piece) Extent() (across, up float64) {
 
 // Missing is what must still be said of a piece.
 func (p Piece) Missing(s Said) []Question {
+	if p.Whole != nil {
+		return nil
+	}
 	var out []Question
 	if p.Name == "" && s.Name == "" {
 		out = append(out, AskName)

@@ -13,6 +13,10 @@ import (
 
 // Drawing is what was found in a file.
 type Drawing struct {
+	// Title of the file; may be empty.
+	Title string
+	// About is more that the file says of itself, by keys of our own.
+	About map[string]string
 	Lines  []Line
 	Words  []Words
 	Groups []Group

@@ -50,6 +50,7 @@ var readers = map[string]string{
 	"pieces/dxf":               "the text of DXF files",
 	"pieces/found/complete.go": "the category of a piece, as a file words it",
 	"pieces/pdfin":             "the text of PDF files",
+	"pieces/svg/read.go":       "numbers in the attributes of a drawing",
 	"pieces/svgin":             "the text of SVG files",
 	"pieces/seams/called.go":   "the names of seams: the one place",
 	"pieces/tidy":              "the labels of sheets, and names of layers and lines in drawings",

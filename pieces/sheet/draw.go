@@ -9,56 +9,75 @@ import "ellwand/pieces/drawing"
 // allowances are given. Lines come first, so that words keep off them.
 func (f Figure) Draw(on *drawing.Picture) {
 	name := f.Sizes[0].Piece.Name
-	if len(f.Sizes) == 1 {
-		on.Group(name, f.single())
-		return
-	}
-	on.Group(name, f.nest())
+	on.Group(name, f.Picture())
 }
 
 func (f Figure) single() *drawing.Picture {
 	one := figure{&drawing.Picture{}, f.Sizes[0].Piece, f.Sizes[0].Cutting}
-	one.cutting(LineOf(0))
-	one.seam(seamLine)
-	one.notches()
-	one.darts(dartLine, true)
-	one.marks()
-	one.grain()
-	one.names()
-	one.label(f.Label, nil, f.Beneath)
+	one.Layer(drawing.CutLayer, func() { one.cutting(LineOf(0)) })
+	one.Layer(drawing.SewLayer, func() { one.seam(seamLine) })
+	one.Layer(drawing.MarksLayer, func() {
+		one.fold()
+		one.notches()
+		one.darts(dartLine, true)
+		one.marks()
+		one.grain()
+	})
+	one.Layer(drawing.WordsLayer, func() {
+		one.names()
+		one.label(f.Label, nil, f.Beneath)
+	})
 	return one.Picture
 }
 
+// Picture of the figure by itself.
+func (f Figure) Picture() *drawing.Picture {
+	if len(f.Sizes) == 1 {
+		return f.single()
+	}
+	return f.nest()
+}
+
 // nest draws several sizes, the cutting line of each in a picture of its own
-// until its name stands on it.
+// until its name stands on it. What is of one size alone is on a layer of its own.
 func (f Figure) nest() *drawing.Picture {
 	shared := figure{&drawing.Picture{}, f.Sizes[0].Piece, f.Sizes[0].Cutting}
 	var all []figure
 	for i, d := range f.Sizes {
 		one := figure{&drawing.Picture{}, d.Piece, d.Cutting}
 		one.cutting(LineOf(i))
+		one.fold()
 		all = append(all, one)
 		dart := dartLine
 		dart.Dashes = LineOf(i).Dashes
 		one.Picture = shared.Picture
-		one.shortNotches()
-		one.darts(dart, false)
+		shared.Layer(SizeLayer(d.Piece.Size), func() {
+			one.shortNotches()
+			one.darts(dart, false)
+		})
 		if i == f.Seams {
-			one.seam(nestedSeamLine)
+			shared.Layer(drawing.SewLayer, func() { one.seam(nestedSeamLine) })
 		}
 	}
-	shared.marks()
-	shared.grain()
+	shared.Layer(drawing.MarksLayer, func() {
+		shared.marks()
+		shared.grain()
+	})
 	for i := range all {
 		f.sizeNames(all, shared, i)
 	}
 	whole := figure{&drawing.Picture{}, shared.piece, shared.ring}
-	for _, one := range all {
-		whole.Add(one.Picture)
+	for i, one := range all {
+		whole.Layer(SizeLayer(f.Sizes[i].Piece.Size), func() { whole.Add(one.Picture) })
 	}
 	whole.Add(shared.Picture)
-	whole.names()
-	whole.allowances(f.Inches)
-	whole.label(f.Label, f.key(), f.Beneath)
+	whole.Layer(drawing.WordsLayer, func() {
+		whole.names()
+		whole.allowances(f.Inches)
+		whole.label(f.Label, f.key(), f.Beneath)
+	})
 	return whole.Picture
 }
+
+// SizeLayer is the layer of what is of one size alone, in a nest.
+func SizeLayer(size string) string { return "size " + size }

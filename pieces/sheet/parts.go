@@ -26,8 +26,16 @@ func (f figure) cutting(pen drawing.Pen) {
 		f.Line(pen, f.ring...)
 		return
 	}
+	f.Line(pen, pieces.OpenedAt(f.ring, fold.Path.Start(), fold.Path.End())...)
+}
+
+// fold draws the line that lies on the fold.
+func (f figure) fold() {
+	fold, ok := f.piece.Edge(f.piece.Fold)
+	if !ok || f.piece.Fold == seams.None {
+		return
+	}
 	points := pieces.OpenedAt(f.ring, fold.Path.Start(), fold.Path.End())
-	f.Line(pen, points...)
 	f.Line(foldLine, points[len(points)-1], points[0])
 }
 

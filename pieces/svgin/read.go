@@ -33,6 +33,10 @@ func Lines(data []byte, o found.Options) (linework.Drawing, error) {
 	if err != nil {
 		return linework.Drawing{}, err
 	}
+	w.drawing.About = root.about()
+	if t := root.child("title"); t != nil {
+		w.drawing.Title = short(t.text)
+	}
 	w.drawing.Unsized, w.drawing.InPixels = size.unsized, size.inPixels
 	up := pieces.Motion{A: 1, D: -1, F: size.height}
 	w.drawing.Pages = []linework.Page{{Box: size.box()}}

@@ -5,7 +5,9 @@ import (
 	"errors"
 
 	"ellwand/pieces/found"
+	"ellwand/pieces/linework"
 	"ellwand/pieces/pdfin"
+	"ellwand/pieces/svg"
 	"ellwand/pieces/svgin"
 )
 
@@ -27,6 +29,9 @@ func SVG(data []byte, o found.Options) (found.Drawing, error) {
 	if err != nil {
 		return found.Drawing{}, err
 	}
+	if svg.IsOwn(lines) {
+		return own(lines)
+	}
 	if lines.Unsized && o.Unit == 0 {
 		box := lines.Pages[0].Box
 		return found.Drawing{}, &found.NeedUnit{Across: box.Max[0] / svgin.Pixel, Up: box.Max[1] / svgin.Pixel}
@@ -39,6 +44,25 @@ func SVG(data []byte, o found.Options) (found.Drawing, error) {
 		out.Notes = append(out.Notes, found.Note{Kind: found.PixelsAssumed, Count: 1})
 	}
 	return out, err
+}
+
+// own drawing of this program, which says all of its pieces.
+func own(lines linework.Drawing) (found.Drawing, error) {
+	all, err := svg.Read(lines)
+	if err != nil {
+		return found.Drawing{}, err
+	}
+	out := found.Drawing{Title: lines.Title}
+	for _, p := range all {
+		one := found.Piece{Name: p.Name, Size: p.Size, Whole: &p}
+		for _, e := range p.Edges {
+			for _, c := range e.Path {
+				one.Outline = append(one.Outline, found.Step{Curve: c})
+			}
+		}
+		out.Pieces = append(out.Pieces, one)
+	}
+	return out, nil
 }
 
 // PDF reads the pattern on the pages of a PDF file. The errors are *found.TooMuch, or say

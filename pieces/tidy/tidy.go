@@ -45,6 +45,7 @@ func Drawing(from linework.Drawing, o found.Options) (found.Drawing, error) {
 		d.notes = append(d.notes, found.Note{Kind: found.KindsMixed, Count: n})
 	}
 	out, err := drawn(chosen, d, o)
+	count(out.Pieces)
 	out.Overview = &found.Overview{Kinds: all, Sheets: d.sheets}
 	return out, err
 }

@@ -33,7 +33,7 @@ func Drawings(drafted Drafted) ([]Document, error) {
 		for _, piece := range made.Pieces {
 			out = append(out, Document{
 				Name:  fmt.Sprintf("%s-%s-%s.svg", job.Slug(made.Name), job.Slug(piece.Name), job.Slug(piece.Cloth)),
-				Write: func(w io.Writer) error { return svg.Write(w, piece) },
+				Write: func(w io.Writer) error { return svg.Write(w, piece.Name, piece) },
 			})
 		}
 	}

@@ -1,0 +1,21 @@
+package app
+
+import (
+	"io"
+
+	"ellwand/pieces/drawing"
+	"ellwand/pieces/spread"
+	"ellwand/pieces/svg"
+)
+
+// WriteSVG writes the pieces at true size, in layers.
+func (c Collection) WriteSVG(w io.Writer) error { return svg.Write(w, c.Title, c.Pieces...) }
+
+// WritePDF writes the pieces at true size on one page, in layers.
+func (c Collection) WritePDF(w io.Writer) error {
+	places, err := spread.Of(c.Pieces...)
+	if err != nil {
+		return err
+	}
+	return drawing.WriteLayeredPDF(w, c.Title, []drawing.Page{places.Page()})
+}
