@@ -1,21 +1,45 @@
 package browser
 
-// Screen of the page: its address, and the expression that says that it is there whole.
-type Screen struct{ Name, Hash, There string }
+import "github.com/chromedp/chromedp"
+
+// Screen of the page: its address, and the expression that says that it is there whole;
+// where something is done on it first, what, and the expression that says that it is done.
+type Screen struct{ Name, Hash, There, Do, Done string }
 
 // Screens of the page, in a folder with the job blouse.yaml.
 var Screens = []Screen{
-	{"begin", "#/", `document.querySelector('[data-screen=begin] .cards img')`},
-	{"pattern", "#/pattern", `document.querySelector('[data-screen=pattern] .rows li')`},
-	{"cloth", "#/cloth", `document.querySelector('[data-screen=cloth] .gallery img')`},
-	{"clients", "#/clients", `document.querySelector('[data-screen=clients] .visit .field')`},
-	{"measure", "#/job/blouse.yaml/measure", `document.querySelector('[data-screen=measure] .where img')`},
-	{"pieces", "#/job/blouse.yaml/pieces", `document.querySelector('[data-screen=pieces] .draft .cutting')`},
-	{"lay", "#/job/blouse.yaml/lay",
-		`document.querySelector('[data-screen=lay] .cloth .piece') && document.querySelector('.said .amount').textContent`},
-	{"table", "#/job/blouse.yaml/table", `document.querySelector('[data-screen=table] .remnant .stuff')`},
-	{"charge", "#/job/blouse.yaml/charge",
-		`document.querySelector('[data-screen=charge] .paper') && !document.querySelector('main [aria-busy]')`},
-	{"print", "#/job/blouse.yaml/print", `document.querySelector('[data-screen=print] .prints a')`},
-	{"keep", "#/job/blouse.yaml/keep", `document.querySelector('[data-screen=keep] textarea')`},
+	{Name: "begin", Hash: "#/", There: `document.querySelector('[data-screen=begin] .cards img')`},
+	{Name: "pattern", Hash: "#/pattern", There: `document.querySelector('[data-screen=pattern] .rows li')`},
+	{Name: "cloth", Hash: "#/cloth", There: `document.querySelector('[data-screen=cloth] .gallery img')`},
+	{Name: "clients", Hash: "#/clients", There: `document.querySelector('[data-screen=clients] .visit .field')`},
+	{Name: "measure", Hash: "#/job/blouse.yaml/measure", There: `document.querySelector('[data-screen=measure] .where img')`},
+	{Name: "pieces", Hash: "#/job/blouse.yaml/pieces", There: `document.querySelector('[data-screen=pieces] .draft .cutting')`},
+	{Name: "lay", Hash: "#/job/blouse.yaml/lay",
+		There: `document.querySelector('[data-screen=lay] .cloth .piece') && document.querySelector('.said .amount').textContent`},
+	{Name: "table", Hash: "#/job/blouse.yaml/table", There: `document.querySelector('[data-screen=table] .remnant .stuff')`},
+	{Name: "charge", Hash: "#/job/blouse.yaml/charge",
+		There: `document.querySelector('[data-screen=charge] .paper') && !document.querySelector('main [aria-busy]')`},
+	{Name: "print", Hash: "#/job/blouse.yaml/print", There: `document.querySelector('[data-screen=print] .prints a')`},
+	{Name: "keep", Hash: "#/job/blouse.yaml/keep", There: `document.querySelector('[data-screen=keep] textarea')`},
+	{Name: "asked", Hash: "#/?", There: `document.querySelector('[data-screen=begin] .gallery img')`,
+		Do:   `document.querySelector('.gallery input').click()`,
+		Done: `document.querySelector('.numbers input[name=bust_girth]')`},
+	{Name: "edge", Hash: "#/job/blouse.yaml/pieces", There: `document.querySelector('[data-screen=pieces] .draft .edge')`,
+		Do:   `document.querySelector('.draft .edge').dispatchEvent(new MouseEvent('click', { bubbles: true }))`,
+		Done: `document.querySelector('.panel input')`},
+	{Name: "hand", Hash: "#/job/blouse.yaml/lay", There: `document.querySelector('[data-screen=lay] .cloth .piece')`,
+		Do: `document.querySelectorAll('main details').forEach((one) => { one.open = true; });
+			document.querySelector('.cloth .piece').focus()`,
+		Done: `document.querySelector('.inHand h2')?.textContent`},
+}
+
+// Put the screen before the visitor.
+func (s Screen) Put(v *Visitor) {
+	v.Helper()
+	v.Show(s.Hash, s.There)
+	if s.Do == "" {
+		return
+	}
+	v.Do(chromedp.Evaluate[chromedp.Void](s.Do))
+	v.Until(s.Done)
 }

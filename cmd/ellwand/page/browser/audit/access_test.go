@@ -68,7 +68,7 @@ func TestNobodyIsKeptOut(t *testing.T) {
 		v := browser.Visit(t, l, "blouse.yaml")
 		v.Do(chromedp.Evaluate[chromedp.Void](script))
 		for _, screen := range browser.Screens {
-			v.Show(screen.Hash, screen.There)
+			screen.Put(v)
 			for _, one := range audited(v) {
 				for _, node := range one.Nodes {
 					assert.Fail(t, one.Help, "%s, %d pixels wide, %s: %s\n%s", screen.Name, l.Wide, one.ID, node.HTML,

@@ -25,7 +25,7 @@ func TestScreens(t *testing.T) {
 		for _, dark := range []bool{false, true} {
 			v := browser.Visit(t, browser.Look{Wide: wide, High: 900, Dark: dark}, "blouse.yaml", "princess.yaml", "skirt.yaml")
 			for _, screen := range browser.Screens {
-				v.Show(screen.Hash, screen.There)
+				screen.Put(v)
 				picture, err := chromedp.Run(v.Tab, chromedp.FullScreenshot(100))
 				require.NoError(t, err)
 				name := fmt.Sprintf("%s-%d%s.png", screen.Name, wide, map[bool]string{true: "-dark"}[dark])

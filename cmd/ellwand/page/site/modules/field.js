@@ -17,8 +17,12 @@ export class Field {
     this.refresh();
   }
 
+  // known of the field; one that the form does not list yet is as the options say.
   known() {
-    return this.job.field(...this.path) ?? { path: this.path, kind: 'text', value: '', derived: '' };
+    const listed = this.job.field(...this.path);
+    if (listed) return listed;
+    const { kind = 'text', derived = '' } = this.options;
+    return { path: this.path, kind, value: '', derived };
   }
 
   label() {

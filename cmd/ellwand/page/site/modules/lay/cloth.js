@@ -157,12 +157,23 @@ export const nameOf = (piece) => [term(piece.name, 'piece'), piece.size].filter(
 
 // labelOf a piece for those who hear it.
 export function labelOf(piece) {
-  const values = { name: nameOf(piece), copy: piece.copy, turn: piece.turn };
+  const isHeld = piece.locked || piece.by_hand;
   return [
-    word('piece on cloth', values),
+    word('piece on cloth', { name: nameOf(piece), copy: piece.copy }),
+    wayOf(piece),
     piece.mirrored && word('mirrored'),
-    (piece.locked || piece.by_hand) && word('held'),
+    isHeld && word('held'),
   ]
     .filter(Boolean)
     .join(', ');
+}
+
+// wayOf a piece: where its grainline points, or else how far it is turned.
+function wayOf({ grain, turn }) {
+  if (!grain) return word('turned', { turn });
+  const [[ax, ay], [bx, by]] = grain;
+  const length = Math.hypot(bx - ax, by - ay) || 1;
+  if (Math.abs(bx - ax) > 0.99 * length) return word(bx > ax ? 'points on' : 'points back');
+  if (Math.abs(by - ay) > 0.99 * length) return word(by > ay ? 'points away' : 'points near');
+  return word('turned', { turn });
 }

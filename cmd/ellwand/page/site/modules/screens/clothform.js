@@ -17,6 +17,14 @@ export class ClothForm {
     this.fields = [];
   }
 
+  // show the form of the cloth that is in view.
+  show(name) {
+    this.name = name;
+    this.element.querySelectorAll('[data-cloth]').forEach((one) => {
+      one.hidden = one.dataset.cloth !== name;
+    });
+  }
+
   refresh() {
     const key = JSON.stringify(
       (this.job.state.cloths ?? []).map((cloth) => [cloth.name, this.widthsOf(cloth.index)]),
@@ -26,6 +34,7 @@ export class ClothForm {
       this.build();
     }
     this.fields.forEach((field) => field.refresh());
+    this.show(this.name);
   }
 
   build() {

@@ -133,6 +133,7 @@ class Lay {
     if (!this.lay) this.lay = this.tabs.named();
     if (!this.lay) return;
     this.tabs.show(this.lay);
+    this.clothForm.show(this.lay.cloth);
     this.back.disabled = !this.job.state.can?.undo;
     this.forth.disabled = !this.job.state.can?.redo;
     if (this.searchedFor !== this.job.state.revision) this.search('usual');

@@ -2,7 +2,7 @@
 
 import { el, fill } from '../element.js';
 import { Faults, Field } from '../field.js';
-import { term, typed, word } from '../words.js';
+import { bare, term, typed, word } from '../words.js';
 import { PieceDrawing } from '../piece.js';
 import { GarmentOptions } from './options.js';
 import { nextStep } from './next.js';
@@ -73,6 +73,8 @@ class Pieces {
     this.drawings.forEach((one) => one.mark(one === drawing ? edge.name : null));
     const field = new Field(this.job, edge.path, {
       label: word('allowance of', { edge: term(edge.name, 'edge') }),
+      kind: 'measure',
+      derived: bare(edge.allowance_mm, this.job.state.units),
     });
     const close = () => {
       this.edge.panel.remove();
@@ -99,7 +101,7 @@ class Pieces {
     const seams = (this.job.state.truing ?? []).filter((seam) =>
       seam.edges?.some((at) => at.piece === piece && at.edge === edge),
     );
-    return seams.length > 0 && el('ul', {}, seams.map(seamLine));
+    return seams.length > 0 && el('ul', { class: 'seams' }, seams.map(seamLine));
   }
 
   // numbers of the seams that are told of, as they stand on the edges.
