@@ -8,6 +8,7 @@ import (
 	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 )
 
@@ -89,11 +90,15 @@ func innerPoints(piece pieces.Piece) []orb.Point {
 		}
 	}
 	for _, mark := range piece.Marks {
-		if mark.Path == nil {
+		switch start, end := mark.Path.Start(), mark.Path.End(); {
+		case mark.Path == nil:
 			out = append(out, mark.At)
-			continue
+		case mark.Name.Kind() == marks.SewLine: // as the outline is
+		case start == end:
+			out = append(out, mark.Path.Flatten(alikeTolerance/2).Bound().Center())
+		default:
+			out = append(out, start, end)
 		}
-		out = append(out, mark.Path[0].Start(), mark.Path[len(mark.Path)-1].End())
 	}
 	return out
 }
