@@ -15,7 +15,7 @@ import (
 
 // asks says that somebody sits there to be asked.
 func (e *env) asks() bool {
-	return !e.json && !e.quiet && screen.IsReadTerminal(e.in) && screen.IsTerminal(e.stdout)
+	return !e.json && !e.quiet && screen.IsReadTerminal(e.in)
 }
 
 // askFor all that neither the drawings nor the options say of pieces, one thing after
@@ -31,7 +31,7 @@ func (e *env) askFor(all app.Imported, answers *app.Answers) error {
 		if len(missing) == 0 {
 			continue
 		}
-		fmt.Fprintf(e.screen, "\n%s\n", words.Asked(f, all.Unit.System()))
+		fmt.Fprintf(e.err, "\n%s\n", words.Asked(f, all.Unit.System()))
 		for _, q := range missing {
 			if err := e.askOne(in, q, f, answers, true); err != nil {
 				return err
@@ -49,7 +49,7 @@ func (e *env) askFor(all app.Imported, answers *app.Answers) error {
 // askOne asks until an answer is understood; an empty one leaves what is optional.
 func (e *env) askOne(in *bufio.Reader, q found.Question, f app.Found, answers *app.Answers, needed bool) error {
 	for {
-		fmt.Fprint(e.stdout, words.Ask(q))
+		fmt.Fprint(e.err, words.Ask(q))
 		line, err := in.ReadString('\n')
 		line = strings.TrimSpace(line)
 		switch {
@@ -63,7 +63,7 @@ func (e *env) askOne(in *bufio.Reader, q found.Question, f app.Found, answers *a
 		next := answers.Copy()
 		next.Add(q, f.Number, line)
 		if _, err := next.Said(f); err != nil {
-			fmt.Fprintln(e.screen, message(err))
+			fmt.Fprintln(e.err, message(err))
 			continue
 		}
 		*answers = next
