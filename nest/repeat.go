@@ -117,7 +117,9 @@ func (r *run) layCluster(m *model.Model, times int, stream uint64) cluster {
 	}
 	c.share = inside / all
 	part := m.Only(c.pieces)
-	budget := &shareBudget{run: r, begin: r.Spent(0), passes: int(repeatShare * float64(r.o.Passes))}
+	budget := &shareBudget{
+		run: r, begin: r.Spent(0), passes: int(repeatShare * float64(r.o.Passes)), share: repeatShare,
+	}
 	s := search.New(part, r.o.Seed, 1000+stream, budget, func(found search.Outcome) {
 		c.spots, c.length = found.Spots, found.Length
 	})
@@ -155,6 +157,7 @@ type shareBudget struct {
 	run    *run
 	begin  float64
 	passes int
+	share  float64 // of the time
 }
 
 // Spent is the share of the slice used.
@@ -166,7 +169,7 @@ func (b *shareBudget) Spent(passes int) float64 {
 		return 1
 	}
 	if b.run.limit > 0 {
-		spent = max(spent, (b.run.Spent(0)-b.begin)/repeatShare)
+		spent = max(spent, (b.run.Spent(0)-b.begin)/b.share)
 	}
 	return spent
 }

@@ -11,6 +11,10 @@ import (
 	"ellwand/nest/internal/search"
 )
 
+// searches is the number of independent searches under a budget of passes.
+// It does not depend on the workers, so that the result does not either.
+const searches = 2
+
 // run is one call of Solve: what its searches share.
 type run struct {
 	q      *prepared

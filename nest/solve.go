@@ -3,18 +3,11 @@ package nest
 import (
 	"context"
 	"errors"
-	"fmt"
-	"runtime/debug"
-	"sync"
 
 	"ellwand/nest/internal/search"
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
 )
-
-// searches is the number of independent searches under a budget of passes.
-// It does not depend on the workers, so that the result does not either.
-const searches = 2
 
 // Solve lays the items of the problem. On a strip of open length it looks for
 // the shortest layout; otherwise for one that fits. It stops when its budget
@@ -37,7 +30,7 @@ func Solve(ctx context.Context, p layout.Problem, o Options) (Result, error) {
 		return Result{}, err
 	}
 	run := newRun(ctx, q, o, begin)
-	if !run.tiled() {
+	if !run.tiled() && !run.large() {
 		run.all()
 	}
 	return run.result()
@@ -74,13 +67,13 @@ func (r *run) all() {
 	}
 	r.best = make([]search.Outcome, count)
 	all := make([]*search.Searcher, count)
-	r.together(all, func(k int) {
+	r.sideBySide(count, func(k int) {
 		all[k] = search.New(r.q.model, r.o.Seed, uint64(k), r, func(found search.Outcome) { r.offer(k, found) })
 		all[k].Patience = r.o.Patience
 		all[k].Begin(r.start(k))
 	})
 	for _, until := range search.Stages(r.clustered) {
-		r.together(all, func(k int) { all[k].Search(until) })
+		r.sideBySide(count, func(k int) { all[k].Search(until) })
 		best := r.leader()
 		for _, s := range all {
 			s.Adopt(best)
@@ -103,33 +96,6 @@ func (r *run) start(k int) []*search.Spot {
 		return spots
 	}
 	return r.q.startSpots(r.o.Start)
-}
-
-// together runs a step of every search, as many at a time as there are
-// workers. A panic in one of them is raised again here, where the caller of Solve
-// can recover from it, with the stack of where it arose.
-func (r *run) together(all []*search.Searcher, step func(k int)) {
-	slots := make(chan struct{}, r.o.Workers)
-	fell := make([]any, len(all))
-	var group sync.WaitGroup
-	for k := range all {
-		slots <- struct{}{}
-		group.Go(func() {
-			defer func() {
-				if value := recover(); value != nil {
-					fell[k] = fmt.Sprintf("%v\n\n%s", value, debug.Stack())
-				}
-				<-slots
-			}()
-			step(k)
-		})
-	}
-	group.Wait()
-	for _, value := range fell {
-		if value != nil {
-			panic(value)
-		}
-	}
 }
 
 // ErrUnverified marks a layout of the search that does not verify: a fault of the

@@ -28,6 +28,8 @@ type layOptions struct {
 	record  string // file for the density, or empty
 	force   bool
 	json    bool
+	// busy measures the time by the processor.
+	busy bool
 }
 
 func newLay() *cobra.Command {
@@ -61,6 +63,7 @@ the seed alone.`,
 	flags.StringVar(&o.layout, "layout", "", "write the placements to this `FILE`")
 	flags.StringVar(&o.record, "record", "", "keep the density in this CSV `FILE`")
 	flags.BoolVar(&o.force, "force", false, "overwrite files that exist")
+	flags.BoolVar(&o.busy, "busy", false, "the machine is busy: --time is processor time, for each worker")
 	flags.BoolVar(&o.json, "json", false, "print JSON for programs instead of a table")
 	return cmd
 }
@@ -105,10 +108,7 @@ func (o layOptions) run(cmd *cobra.Command, path string) error {
 	r := reached{
 		Name: in.Name, Items: len(in.Problem.Items), Pieces: in.Pieces(), Width: in.Problem.Width,
 		Length: laid.Length, Density: in.Density(laid.Length), Bound: result.Bound,
-		Seconds: result.Elapsed.Seconds(), Passes: result.TotalPasses, Workers: o.workers, Seed: o.seed, Verified: true,
-	}
-	if o.workers == 0 {
-		r.Workers = runtime.GOMAXPROCS(0)
+		Seconds: result.Elapsed.Seconds(), Passes: result.TotalPasses, Workers: o.coresUsed(), Seed: o.seed, Verified: true,
 	}
 	if o.record != "" {
 		if err := record(o.record, r, o.time.Seconds()); err != nil {
@@ -118,11 +118,23 @@ func (o layOptions) run(cmd *cobra.Command, path string) error {
 	return r.print(cmd.OutOrStdout(), o.json)
 }
 
+// coresUsed is the number of searches side by side.
+func (o layOptions) coresUsed() int {
+	if o.workers == 0 {
+		return runtime.GOMAXPROCS(0)
+	}
+	return o.workers
+}
+
 // solve searches, shows how it goes, and verifies what was found.
 func (o layOptions) solve(cmd *cobra.Command, in instance.Instance) (nest.Result, error) {
 	bar := screen.NewProgress(cmd.ErrOrStderr(), false)
+	var clock func() time.Duration
+	if o.busy {
+		clock = clockOf(o.coresUsed())
+	}
 	result, err := nest.Solve(cmd.Context(), in.Problem, nest.Options{
-		Time: o.time, Passes: o.passes, Seed: o.seed, Workers: o.workers,
+		Time: o.time, Clock: clock, Passes: o.passes, Seed: o.seed, Workers: o.workers,
 		Progress: func(p nest.Progress) {
 			bar.Show(in.Name, fmt.Sprintf("%.4g", p.Length), fmt.Sprintf("%.4g", p.Bound), p.Elapsed)
 		},
