@@ -32,7 +32,7 @@ const (
 // layout, where it verifies, or else where the search begins.
 func (r *run) assembled() bool {
 	p, shapes, ok := r.q.asPuzzle()
-	if !ok || !r.mayFill(p.Length) {
+	if !ok || len(r.q.model.Pieces) > puzzleNodes || !r.mayFill(p.Length) {
 		return false
 	}
 	ctx := r.ctx

@@ -3,6 +3,7 @@ package nest
 import (
 	"context"
 	"errors"
+	"time"
 
 	"ellwand/nest/internal/search"
 	"ellwand/nest/layout"
@@ -46,7 +47,7 @@ func (r *run) tiledByRectangles() bool {
 	ctx := r.ctx
 	if r.limit > 0 {
 		var cancel context.CancelFunc
-		ctx, cancel = context.WithTimeout(ctx, r.limit/2)
+		ctx, cancel = context.WithTimeout(ctx, time.Duration(r.tileShare()*float64(r.limit)))
 		defer cancel()
 	}
 	spots, length, ok := r.q.tile(ctx, r.o.Passes)
@@ -55,6 +56,15 @@ func (r *run) tiledByRectangles() bool {
 		r.offer(0, search.Outcome{Spots: spots, Length: length})
 	}
 	return ok
+}
+
+// tileShare of a limit of time goes to tiling: less for many, which are seldom tiled but
+// at once.
+func (r *run) tileShare() float64 {
+	if len(r.q.model.Pieces) >= largeLeast {
+		return puzzleShare
+	}
+	return 0.5
 }
 
 // all runs the searches: one a worker under a time budget, a fixed number

@@ -14,7 +14,7 @@ func (s *search) fill(depth int) Outcome {
 	if s.left == 0 {
 		return Tiled
 	}
-	if s.nodes--; s.nodes < 0 || s.nodes%1024 == 0 && s.ctx.Err() != nil {
+	if s.nodes--; s.nodes < 0 || s.nodes%64 == 0 && s.ctx.Err() != nil {
 		s.nodes = -1
 		return GaveUp
 	}
