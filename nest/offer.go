@@ -1,6 +1,9 @@
 package nest
 
-import "ellwand/nest/internal/search"
+import (
+	"ellwand/nest/internal/search"
+	"ellwand/nest/layout"
+)
 
 // leader is the best outcome of all searches.
 func (r *run) leader() search.Outcome {
@@ -26,6 +29,7 @@ func (r *run) offer(k int, found search.Outcome) {
 		r.solved.Store(true)
 	}
 	if r.o.Progress != nil {
-		r.o.Progress(Progress{Length: found.Length, Bound: r.bound, Elapsed: r.elapsed()})
+		r.o.Progress(Progress{Length: found.Length, Bound: r.bound, Elapsed: r.elapsed(),
+			Layout: func() layout.Layout { return r.q.layout(found.Spots) }})
 	}
 }

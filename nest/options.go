@@ -49,6 +49,9 @@ type Progress struct {
 	Length  float64 // used so far
 	Bound   float64 // no layout is shorter
 	Elapsed time.Duration
+	// Layout of that length, made when it is asked for, which is to be done before
+	// Progress returns. It is not verified yet.
+	Layout func() layout.Layout
 }
 
 // Result is what a search found.

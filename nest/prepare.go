@@ -30,7 +30,7 @@ func prepare(p layout.Problem, start *layout.Layout, locked []bool, tables *Tabl
 		return nil, err
 	}
 	q.scale = tables.scaleFor(q.model.Width)
-	q.model.Touch = touchShare * q.scale
+	q.model.Touch = float64(touchShare * q.scale)
 	if tables != nil {
 		q.model.Share(&tables.made)
 	}

@@ -30,26 +30,26 @@ func (t *Table) aroundFixed(kind lay.Kind) (found *SolvedLay, why, err error) {
 	if why != nil {
 		return nil, why, nil
 	}
-	start, why := t.fixedIn(fixed, templates, problem)
+	start, why := t.fixedIn(fixed, b, templates, problem)
 	if why != nil {
 		return nil, why, nil
 	}
-	laid, err := t.laidAround(kind, problem, start)
-	if err != nil {
+	one := SolvedBed{Bed: b, Templates: templates, Problem: problem, Bound: bound.Length(problem), matched: matched}
+	if one.Layout, err = t.laidAround(kind, one, start); err != nil {
 		return nil, nil, err
 	}
-	one := SolvedBed{Bed: b, Templates: templates, Problem: problem, Layout: laid, Bound: bound.Length(problem),
-		matched: matched}
 	found = SpreadOf(t.Cloth, one)
 	found.Bound = t.boundOf(kind, one)
 	return found, nil, nil
 }
 
 // fixedIn places the pieces that stay where they are, and verifies that they can.
-func (t *Table) fixedIn(fixed lay.Plan, templates []rules.Template, problem layout.Problem) (layout.Layout, error) {
+func (t *Table) fixedIn(fixed lay.Plan, b bed.Bed, templates []rules.Template,
+	problem layout.Problem) (layout.Layout, error) {
 	used := make([]int, len(templates))
 	var out layout.Layout
 	for _, l := range fixed.Pieces {
+		l.X, l.Y = l.X-b.At[0], l.Y-b.At[1]
 		at, ok := relaidPiece(l, lay.SourceOf(l, t.Asked), templates, problem, used)
 		if !ok {
 			return out, lay.Reason{Of: lay.FixedTurned, Pieces: []string{l.Name}}
@@ -96,7 +96,8 @@ func canLie(problem layout.Problem, placed []layout.Placement) bool {
 }
 
 // laidAround searches for places for what is missing from a start that stays as it is.
-func (t *Table) laidAround(kind lay.Kind, problem layout.Problem, start layout.Layout) (layout.Layout, error) {
+func (t *Table) laidAround(kind lay.Kind, one SolvedBed, start layout.Layout) (layout.Layout, error) {
+	problem := one.Problem
 	missing := -len(start.Placements)
 	for _, item := range problem.Items {
 		missing += item.Copies
@@ -106,6 +107,7 @@ func (t *Table) laidAround(kind lay.Kind, problem layout.Problem, start layout.L
 		return start, nil
 	}
 	search := t.Budget(1)
+	search.Progress = t.telling(kind, one)
 	search.Start, search.Locked = &start, make([]bool, len(start.Placements))
 	for i := range search.Locked {
 		search.Locked[i] = true

@@ -45,6 +45,10 @@ type Options struct {
 	Tables *nest.Tables
 	// Progress, when set, is called with each better layout of a lay.
 	Progress func(lay.Kind, nest.Progress)
+	// Better, when set, is called with each better layout of a lay of one part, which it
+	// may have as a plan, proven like any other; false when that is none. It must not keep
+	// the search waiting.
+	Better func(kind lay.Kind, plan func() (lay.Plan, bool))
 	// share of the budget; 0 is all.
 	share float64
 }

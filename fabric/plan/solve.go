@@ -6,7 +6,6 @@ import (
 	"ellwand/fabric/bed"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
-	"ellwand/nest"
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
 )
@@ -34,9 +33,7 @@ func (t *Table) solveAt(kind lay.Kind, b bed.Bed, templates []rules.Template, sh
 	if t.cannotBeShortest(b, problem) {
 		search = scaled(search, hopelessEffort)
 	}
-	if t.Options.Progress != nil {
-		search.Progress = func(p nest.Progress) { t.Options.Progress(kind, p) }
-	}
+	search.Progress = t.telling(kind, SolvedBed{Bed: b, Templates: templates, Problem: problem, matched: matched})
 	known := t.startFor(kind, b, templates, problem)
 	search.Start = known
 	if search.Start == nil && warm != nil && verify.Layout(problem, *warm) == nil {

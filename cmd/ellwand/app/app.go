@@ -72,6 +72,9 @@ func (s Search) ended(ctx context.Context, work plan.Work, begun time.Time) plan
 type Watch struct {
 	// Found is told each better layout of a lay.
 	Found func(c cloth.Cloth, kind lay.Kind, progress nest.Progress)
+	// Better is told each better layout of a lay of one part, which it may have as a plan,
+	// proven like any other; false when that is none.
+	Better func(c cloth.Cloth, kind lay.Kind, plan func() (lay.Plan, bool))
 	// Counted is told how many of several searches are over.
 	Counted func(over, all int, elapsed time.Duration)
 	// Trying is told what is tried next to make a remnant enough, in words.

@@ -49,6 +49,9 @@ func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search 
 func (s *solver) layOn(ctx context.Context, work *job.Work, c cloth.Cloth, options plan.Options,
 	watch Watch) (Estimated, error) {
 	options.Progress, options.Workers = watch.on(c), s.search.Workers
+	if watch.Better != nil {
+		options.Better = func(kind lay.Kind, plan func() (lay.Plan, bool)) { watch.Better(c, kind, plan) }
+	}
 	all := work.PiecesOf(c.Name)
 	got, err := s.find(ctx, c, all, options)
 	if err != nil {

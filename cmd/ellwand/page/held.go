@@ -1,40 +1,80 @@
 package page
 
 import (
-	"context"
+	"cmp"
+	"slices"
+	"sync"
 
 	"ellwand/cmd/ellwand/app"
-	"ellwand/cmd/ellwand/page/folder"
+	"ellwand/cmd/ellwand/page/desk"
+	"ellwand/cmd/ellwand/page/view"
+	"ellwand/fabric/lay"
+	"ellwand/fabric/plan"
+	"ellwand/nest"
 )
 
-// Options of the page.
-type Options struct {
-	// Folder of the jobs, and Port; 0 is any that is free.
-	Folder string
-	Port   int
-	// Search for lays, as the commands have it.
-	Search app.Search
-	// Stay keeps the page open after its last tab is closed.
-	Stay bool
-	// Opened is told the address that opens the page.
-	Opened func(address string)
+// held is the layout of a spot that pages see, on which a hand may move its pieces.
+type held struct {
+	text string // of the job
+	question
+	plan  lay.Plan
+	shown view.Layout
+
+	mutex sync.Mutex
+	bench *plan.Bench
 }
 
-// server is the page with all that it holds.
-type server struct {
-	options Options
-	folder  *folder.Folder
-	door    *door
-	tabs    *tabs
-	jobs    *jobs
-	told    *teller // of the folder
-}
-
-func newServer(ctx context.Context, f *folder.Folder, o Options, host string) *server {
-	return &server{
-		options: o, folder: f, door: newDoor(host), tabs: newTabs(), jobs: newJobs(ctx, f, o.Search), told: newTeller(),
+// onBench spreads the cloth for moving pieces, once.
+func (h *held) onBench(tables *nest.Tables) (*plan.Bench, error) {
+	if h.bench != nil {
+		return h.bench, nil
 	}
+	var err error
+	h.bench, err = plan.NewBench(h.cloth, h.work.PiecesOf(h.cloth.Name), h.kind, h.plan.Places, tables)
+	return h.bench, err
 }
 
-// close what is held.
-func (s *server) close() { s.jobs.close() }
+// named is the index of a piece; -1 where there is none.
+func (h *held) named(id string) int {
+	return slices.IndexFunc(h.plan.Pieces, func(l lay.Laid) bool { return view.ID(l) == id })
+}
+
+// look at a piece that is held elsewhere.
+func (h *held) look(at int, to lay.Laid, slide bool, tables *nest.Tables) (view.Look, error) {
+	h.mutex.Lock()
+	defer h.mutex.Unlock()
+	bench, err := h.onBench(tables)
+	if err != nil {
+		return view.Look{}, err
+	}
+	found, err := bench.Look(h.plan.Pieces, at, to, slide)
+	return view.LookOf(h.work, h.plan, found), err
+}
+
+// movedByHand is the layout with the pieces where the job now says that a hand has laid
+// them, all others where they lay. It reports false where that cannot be drawn.
+func (h *held) movedByHand(q question, state desk.State, tables *nest.Tables) (*held, bool) {
+	out := &held{text: state.Text, question: q, plan: h.plan}
+	bench, err := out.onBench(tables)
+	if err != nil {
+		return nil, false
+	}
+	all := slices.Clone(h.plan.Pieces)
+	for i := range all {
+		all[i].ByHand = false
+	}
+	for _, hand := range plan.HandLays(q.cloth, []lay.Kind{q.kind}) {
+		for _, piece := range hand.Pieces {
+			if i := h.named(view.ID(piece)); i >= 0 {
+				all[i].X, all[i].Y, all[i].Turn = piece.X, piece.Y, piece.Turn
+				all[i].Mirrored, all[i].OnFold = piece.Mirrored, piece.OnFold
+			}
+		}
+	}
+	slices.SortStableFunc(all, func(a, b lay.Laid) int { return cmp.Compare(a.Copy, b.Copy) })
+	moved, proven := bench.Plan(all)
+	out.plan = moved
+	out.shown = view.LayoutOf(q.work, app.Planned{Plan: moved}, state.Revision)
+	out.shown.Width, out.shown.Lay, out.shown.Verified = q.Width, q.Lay, proven
+	return out, true
+}

@@ -49,7 +49,12 @@ func act(w http.ResponseWriter, r *http.Request, o *opened) {
 		answerError(w, r, http.StatusBadRequest, sentence(err.Error()))
 		return
 	}
-	state, err := o.Act(request.Base, request.Do)
+	actions, byHand, err := o.completed(request.Do)
+	if err != nil {
+		answerFault(w, r, err)
+		return
+	}
+	state, err := o.Act(request.Base, actions)
 	switch {
 	case errors.Is(err, desk.ErrStale):
 		answerJob(w, r, o, http.StatusConflict, state)
@@ -57,7 +62,7 @@ func act(w http.ResponseWriter, r *http.Request, o *opened) {
 		answerFault(w, r, err)
 	default:
 		if state.Revision != request.Base {
-			o.changed(state)
+			o.changed(state, byHand)
 		}
 		answerJob(w, r, o, http.StatusOK, state)
 	}

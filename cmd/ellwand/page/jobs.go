@@ -75,11 +75,12 @@ func (o *opened) look() {
 	}
 	state := o.State()
 	o.told.tell(eventOf("outside", view.Told{Sentence: state.Outside}))
-	o.changed(state)
+	o.changed(state, nil)
 }
 
-// changed tells of a new revision, and ends searches that it makes idle.
-func (o *opened) changed(state desk.State) {
-	o.tasks.check(state)
+// changed tells of a new revision, and ends searches that it makes idle; byHand are the
+// spots on which pieces were laid by hand.
+func (o *opened) changed(state desk.State, byHand []spot) {
+	o.tasks.check(state, byHand)
 	o.told.tell(eventOf("revision", map[string]int{"revision": state.Revision}))
 }

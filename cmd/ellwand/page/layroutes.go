@@ -3,6 +3,8 @@ package page
 import (
 	"net/http"
 
+	"ellwand/cmd/ellwand/page/desk"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 )
 
@@ -34,22 +36,94 @@ func stopLay(w http.ResponseWriter, r *http.Request, o *opened) {
 		answerError(w, r, http.StatusBadRequest, sentence(err.Error()))
 		return
 	}
-	o.tasks.mutex.Lock()
-	if one := o.tasks.running[at]; one != nil {
-		one.cancel()
-	}
-	o.tasks.mutex.Unlock()
+	o.tasks.end(at)
 	answer(w, http.StatusAccepted, struct{}{})
 }
 
 func showLayout(w http.ResponseWriter, r *http.Request, o *opened) {
-	at := spot{r.URL.Query().Get("cloth"), r.URL.Query().Get("width"), r.URL.Query().Get("lay")}
-	o.tasks.mutex.Lock()
-	found, is := o.tasks.found[at]
-	o.tasks.mutex.Unlock()
-	if !is {
-		answerError(w, r, http.StatusNotFound, "Nothing is laid here yet.")
+	found := o.tasks.at(spot{r.URL.Query().Get("cloth"), r.URL.Query().Get("width"), r.URL.Query().Get("lay")})
+	if found == nil {
+		answerError(w, r, http.StatusNotFound, sentence(errNotLaid.Error()))
 		return
 	}
-	answer(w, http.StatusOK, found)
+	answer(w, http.StatusOK, found.shown)
+}
+
+// look says what a piece meets where a hand holds it; nothing is changed.
+func look(w http.ResponseWriter, r *http.Request, o *opened) {
+	var request struct {
+		desk.Placing
+		Slide bool `json:"slide"`
+	}
+	if err := asked(r, &request); err != nil {
+		answerError(w, r, http.StatusBadRequest, sentence(err.Error()))
+		return
+	}
+	found, at, err := o.inHand(request.Placing)
+	if err != nil {
+		answerFault(w, r, err)
+		return
+	}
+	seen, err := found.look(at, heldAs(found.plan.Pieces[at], request.Placing), request.Slide, o.tasks.tables)
+	if err != nil {
+		answerFault(w, r, withoutPlaces(err))
+		return
+	}
+	answer(w, http.StatusOK, seen)
+}
+
+// inHand is the layout that a piece is moved on, and its index there.
+func (o *opened) inHand(p desk.Placing) (*held, int, error) {
+	found := o.tasks.at(spot{p.Cloth, p.Width, p.Lay})
+	if found == nil || p.Piece == nil {
+		return nil, 0, errNotLaid
+	}
+	at := found.named(*p.Piece)
+	if at < 0 {
+		return nil, 0, errNotLaid
+	}
+	return found, at, nil
+}
+
+// heldAs is a piece as a hand holds it: what is not said of it is as it lies.
+func heldAs(l lay.Laid, p desk.Placing) lay.Laid {
+	if p.At != nil {
+		l.X, l.Y = p.At[0], p.At[1]
+	}
+	if p.Turn != nil {
+		l.Turn = *p.Turn
+	}
+	if p.Mirrored != nil {
+		l.Mirrored = *p.Mirrored
+	}
+	if p.OnFold != nil {
+		l.OnFold = *p.OnFold
+	}
+	return l
+}
+
+// completed are actions with all that the pieces that are laid by hand need, and the
+// spots that they are about.
+func (o *opened) completed(actions []desk.Action) ([]desk.Action, []spot, error) {
+	var spots []spot
+	for i, action := range actions {
+		if action.Free != nil {
+			spots = append(spots, spot{action.Free.Cloth, action.Free.Width, action.Free.Lay})
+		}
+		for _, placing := range []**desk.Placing{&actions[i].Place, &actions[i].Lock} {
+			if *placing == nil {
+				continue
+			}
+			p := **placing
+			found, at, err := o.inHand(p)
+			if err != nil {
+				return nil, nil, err
+			}
+			l := heldAs(found.plan.Pieces[at], p)
+			p.At, p.Turn, p.Mirrored, p.OnFold = &[2]float64{l.X, l.Y}, &l.Turn, &l.Mirrored, &l.OnFold
+			*placing = &p
+			spots = append(spots, spot{p.Cloth, p.Width, p.Lay})
+		}
+	}
+	return actions, spots, nil
 }

@@ -2,12 +2,11 @@ package page
 
 import (
 	"context"
-	"strconv"
-	"strings"
+	"slices"
 	"sync"
+	"time"
 
 	"ellwand/cmd/ellwand/app"
-	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/page/desk"
 	"ellwand/cmd/ellwand/page/view"
 	"ellwand/fabric/cloth"
@@ -16,34 +15,31 @@ import (
 	"ellwand/nest"
 )
 
-// spot is what is looked at: a cloth in a width, spread in a lay.
-type spot struct {
-	Cloth string `json:"cloth"`
-	Width string `json:"width"`
-	Lay   string `json:"lay"`
-}
-
 // searches for the lays of one job: one for each spot in view.
 type searches struct {
 	ctx   context.Context
 	desk  *desk.Desk
 	told  *teller
 	usual app.Search
+	// tables of outlines that hands share.
+	tables *nest.Tables
 
 	mutex   sync.Mutex
 	running map[spot]*searching
-	// found has the last layout of each spot, as long as its question stands.
-	found map[spot]view.Layout
+	// held has the layout of each spot, as long as its question stands.
+	held map[spot]*held
 }
 
 // searching is one search that goes on.
 type searching struct {
 	cancel context.CancelFunc
 	text   string // of the job that it was begun for
+	told   time.Time
 }
 
 func newSearches(ctx context.Context, d *desk.Desk, told *teller, usual app.Search) *searches {
-	return &searches{ctx: ctx, desk: d, told: told, usual: usual, running: map[spot]*searching{}, found: map[spot]view.Layout{}}
+	return &searches{ctx: ctx, desk: d, told: told, usual: usual, tables: plan.NewTables(),
+		running: map[spot]*searching{}, held: map[spot]*held{}}
 }
 
 // stop all.
@@ -56,8 +52,9 @@ func (s *searches) stop() {
 	}
 }
 
-// check ends the searches whose job has changed.
-func (s *searches) check(state desk.State) {
+// check ends the searches whose job has changed, and drops layouts of it; those of the
+// spots that a hand has changed are changed with it, and told.
+func (s *searches) check(state desk.State, byHand []spot) {
 	s.mutex.Lock()
 	defer s.mutex.Unlock()
 	for at, one := range s.running {
@@ -66,7 +63,23 @@ func (s *searches) check(state desk.State) {
 			delete(s.running, at)
 		}
 	}
-	clear(s.found)
+	for at, one := range s.held {
+		if one.text == state.Text {
+			continue
+		}
+		delete(s.held, at)
+		if !slices.Contains(byHand, at) || state.Work == nil {
+			continue
+		}
+		q, err := questionOf(state.Work, at)
+		if err != nil {
+			continue
+		}
+		if moved, ok := one.movedByHand(q, state, s.tables); ok {
+			s.held[at] = moved
+			s.told.tell(eventOf("layout", moved.shown))
+		}
+	}
 }
 
 // now is what a page is told that begins to listen.
@@ -74,43 +87,17 @@ func (s *searches) now() []event {
 	s.mutex.Lock()
 	defer s.mutex.Unlock()
 	var out []event
-	for _, one := range s.found {
-		out = append(out, eventOf("layout", one))
+	for _, one := range s.held {
+		out = append(out, eventOf("layout", one.shown))
 	}
 	return out
 }
 
-// asked is what a spot asks for in a job.
-type question struct {
-	spot
-	work  *job.Work
-	cloth cloth.Cloth
-	kind  lay.Kind
-}
-
-// questionOf a spot; what is wrong with it otherwise.
-func questionOf(work *job.Work, at spot) (question, error) {
-	out := question{spot: at, work: work}
-	kind, known := lay.Named(at.Lay)
-	if !known {
-		return out, errNoSpot
-	}
-	out.kind = kind
-	width, err := strconv.ParseFloat(strings.TrimSuffix(at.Width, "mm"), 64)
-	if err != nil {
-		return out, errNoSpot
-	}
-	cloths, err := app.Cloths(work, nil)
-	if err != nil {
-		return out, err
-	}
-	for _, c := range cloths {
-		if c.Name == at.Cloth && view.Address(c.Width) == view.Address(width) {
-			out.cloth = c
-			return out, nil
-		}
-	}
-	return out, errNoSpot
+// at is the layout that is held of a spot; nil where there is none.
+func (s *searches) at(at spot) *held {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	return s.held[at]
 }
 
 // start the search for a spot, unless it goes on already.
@@ -137,35 +124,80 @@ func (s *searches) start(at spot, effort plan.Effort) error {
 	return nil
 }
 
+// end the search for a spot; what it has found by then is shown.
+func (s *searches) end(at spot) {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	if one := s.running[at]; one != nil {
+		one.cancel()
+	}
+}
+
 // run a search to its end, and tell of what it finds.
 func (s *searches) run(ctx context.Context, one *searching, q question, revision int, search app.Search) {
-	watch := app.Watch{Found: func(_ cloth.Cloth, kind lay.Kind, p nest.Progress) {
-		if kind == q.kind {
-			s.progress(one, q, p)
-		}
-	}}
+	watch := app.Watch{
+		Better: func(_ cloth.Cloth, kind lay.Kind, better func() (lay.Plan, bool)) {
+			if kind == q.kind {
+				s.better(one, q, revision, better)
+			}
+		},
+		Found: func(_ cloth.Cloth, kind lay.Kind, p nest.Progress) {
+			if kind == q.kind && s.isCurrent(one, q.spot) {
+				s.told.tell(eventOf("progress", progressEvent{q.spot, p.Length, q.work.FormatLong(p.Length)}))
+			}
+		},
+	}
 	planned, err := app.Plan(ctx, q.work, q.cloth, &q.kind, search, watch)
+	one.cancel()
 	s.mutex.Lock()
 	current := s.running[q.spot] == one
 	if current {
 		delete(s.running, q.spot)
 	}
 	s.mutex.Unlock()
-	one.cancel()
 	switch {
 	case !current:
-		return
 	case err != nil:
-		s.told.tell(eventOf("done", doneEvent{q.spot, sentence(err.Error())}))
+		s.told.tell(eventOf("done", doneEvent{q.spot, sentence(withoutPlaces(err).Error())}))
+	default:
+		shown := s.hold(one.text, q, revision, planned, true)
+		s.told.tell(eventOf("layout", shown))
+		s.told.tell(eventOf("done", doneEvent{q.spot, shown.Sentence}))
+	}
+}
+
+func (s *searches) isCurrent(one *searching, at spot) bool {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	return s.running[at] == one
+}
+
+// betweenTold is how often a page is told of better layouts: no eye follows more
+// [source.OwnChoice].
+const betweenTold = 120 * time.Millisecond
+
+// better tells of a better layout while the search goes on.
+func (s *searches) better(one *searching, q question, revision int, better func() (lay.Plan, bool)) {
+	if !s.isCurrent(one, q.spot) || time.Since(one.told) < betweenTold {
 		return
 	}
-	shown := view.LayoutOf(q.work, planned, revision)
-	shown.Width, shown.Lay = q.Width, q.Lay
-	s.mutex.Lock()
-	s.found[q.spot] = shown
-	s.mutex.Unlock()
+	p, ok := better()
+	if !ok {
+		return
+	}
+	one.told = time.Now()
+	shown := s.hold(one.text, q, revision, app.Planned{Plan: p}, false)
 	s.told.tell(eventOf("layout", shown))
-	s.told.tell(eventOf("done", doneEvent{q.spot, shown.Sentence}))
+}
+
+// hold a layout that was found.
+func (s *searches) hold(text string, q question, revision int, planned app.Planned, over bool) view.Layout {
+	shown := view.LayoutOf(q.work, planned, revision)
+	shown.Width, shown.Lay, shown.Searching = q.Width, q.Lay, !over
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	s.held[q.spot] = &held{text: text, question: q, plan: planned.Plan, shown: shown}
+	return shown
 }
 
 // doneEvent says that a search is over.
@@ -179,14 +211,4 @@ type progressEvent struct {
 	spot
 	LengthMM float64 `json:"length_mm"`
 	Sentence string  `json:"sentence"`
-}
-
-// progress tells of a better length.
-func (s *searches) progress(one *searching, q question, p nest.Progress) {
-	s.mutex.Lock()
-	current := s.running[q.spot] == one
-	s.mutex.Unlock()
-	if current {
-		s.told.tell(eventOf("progress", progressEvent{q.spot, p.Length, q.work.FormatLong(p.Length)}))
-	}
 }

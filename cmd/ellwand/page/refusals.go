@@ -9,8 +9,9 @@ import (
 
 // What is asked of the page and cannot be.
 var (
-	errNoSpot = errors.New("the job has no such cloth in this width and lay any more; load the page again")
-	errFaulty = errors.New("the job cannot be laid as it stands; put right what is marked in it first")
+	errNoSpot  = errors.New("the job has no such cloth in this width and lay any more; load the page again")
+	errNotLaid = errors.New("nothing is laid here yet, or the job has changed; lay it first")
+	errFaulty  = errors.New("the job cannot be laid as it stands; put right what is marked in it first")
 )
 
 // withoutPlaces says what is wrong with a job that stands in no file.

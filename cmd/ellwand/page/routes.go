@@ -13,6 +13,7 @@ func (s *server) jobRoutes(mux *http.ServeMux) {
 	mux.HandleFunc("GET /api/jobs/{name}/events", s.withJob(s.jobEvents))
 	mux.HandleFunc("GET /api/jobs/{name}/layout", s.withJob(showLayout))
 	mux.HandleFunc("POST /api/jobs/{name}/lay", s.withJob(startLay))
+	mux.HandleFunc("POST /api/jobs/{name}/look", s.withJob(look))
 	mux.HandleFunc("POST /api/jobs/{name}/stop", s.withJob(stopLay))
 	mux.HandleFunc("GET /api/jobs/{name}/table", s.withJob(reported(tableOf)))
 	mux.HandleFunc("GET /api/jobs/{name}/compare", s.withJob(reported(comparisonOf)))

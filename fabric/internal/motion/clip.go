@@ -51,3 +51,15 @@ func OuterRings(g geom.Geometry) []orb.Ring {
 	}
 	return out
 }
+
+// Common returns what two rings have in common; nothing where they only touch.
+func Common(a, b orb.Ring) []orb.Ring {
+	if !a.Bound().Intersects(b.Bound()) {
+		return nil
+	}
+	common, err := geom.Intersection(Polygon(a), Polygon(b))
+	if err != nil {
+		return nil
+	}
+	return OuterRings(common)
+}

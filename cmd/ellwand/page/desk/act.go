@@ -18,11 +18,14 @@ func (d *Desk) Act(base int, actions []Action) (State, error) {
 		return d.state(), ErrStale
 	}
 	r, read, err := d.plan(actions)
-	if err == nil && d.outside != "" {
+	noticed := err == nil && d.outside != ""
+	if noticed {
 		d.outside = ""
-		d.revision++
 	}
 	if err != nil || r == (record{}) {
+		if noticed {
+			d.revision++
+		}
 		return d.state(), err
 	}
 	before, size := *d.history, d.journal.size

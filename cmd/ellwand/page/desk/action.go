@@ -20,6 +20,11 @@ type Action struct {
 	Text *string   `json:"text,omitempty"`
 	Undo *struct{} `json:"undo,omitempty"`
 	Redo *struct{} `json:"redo,omitempty"`
+	// Place lays a piece by hand, Lock one where it lies, and Free lets it, or all of a lay,
+	// be laid by the program again.
+	Place *Placing `json:"place,omitempty"`
+	Lock  *Placing `json:"lock,omitempty"`
+	Free  *Placing `json:"free,omitempty"`
 	// Restore goes back or forth to where so many steps are made.
 	Restore *Restoring `json:"restore,omitempty"`
 	// Append adds an entry to a list.

@@ -29,6 +29,12 @@ func (w *working) do(a Action) error {
 		return w.set(path.Entry(edit.Len(string(w.now.text), path)), a.Append.Value.Value, false)
 	case a.TakeOutside != nil, a.KeepMine != nil:
 		return nil
+	case a.Place != nil:
+		return w.byHand(placed(string(w.now.text), *a.Place))
+	case a.Lock != nil:
+		return w.byHand(placed(string(w.now.text), *a.Lock))
+	case a.Free != nil:
+		return w.byHand(freed(string(w.now.text), *a.Free))
 	case a.Units != "":
 		return w.convert(a.Units)
 	case a.Text != nil:
@@ -119,6 +125,18 @@ func (w *working) convert(units string) error {
 	}
 	if text != string(w.now.text) {
 		w.kind, w.path, w.now.typed = Converted, "units", nil
+		w.take([]byte(text))
+	}
+	return nil
+}
+
+// byHand takes a text in which what is laid by hand has changed.
+func (w *working) byHand(text string, err error) error {
+	if err != nil {
+		return err
+	}
+	if text != string(w.now.text) {
+		w.kind, w.path = Placed, ""
 		w.take([]byte(text))
 	}
 	return nil

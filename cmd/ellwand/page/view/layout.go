@@ -1,13 +1,11 @@
 package view
 
 import (
-	"fmt"
-	"strings"
-
 	"github.com/paulmach/orb"
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
+	"ellwand/cmd/ellwand/page/desk"
 	"ellwand/cmd/ellwand/words"
 	"ellwand/fabric/lay"
 )
@@ -86,15 +84,13 @@ type Laid struct {
 	ByHand bool `json:"by_hand"`
 }
 
-// ID of a laid piece: its garment, size, name and copy.
+// ID of a laid piece.
 func ID(l lay.Laid) string {
-	return strings.Join([]string{escaped(l.Garment), escaped(l.Size), escaped(l.Name), fmt.Sprint(l.Copy)}, "/")
+	return desk.PieceID{Garment: l.Garment, Size: l.Size, Name: l.Name, Copy: l.Copy}.String()
 }
 
-// escaped keeps a name apart from what it stands beside.
-func escaped(name string) string { return strings.NewReplacer("%", "%25", "/", "%2F").Replace(name) }
-
-// LayoutOf a plan that was found for a job.
+// LayoutOf a plan that was found for a job. Of one that is not proven the overlaps are
+// shown, and it cannot be printed.
 func LayoutOf(work *job.Work, p app.Planned, revision int) Layout {
 	out := LaidOf(work, p.Plan)
 	out.Revision, out.Mark = revision, p.Mark
@@ -115,8 +111,8 @@ func LayoutOf(work *job.Work, p app.Planned, revision int) Layout {
 func LaidOf(work *job.Work, p lay.Plan) Layout {
 	out := Layout{
 		Cloth: p.Cloth.Name, Width: Address(p.Cloth.Width), Lay: p.Lay.String(), Plies: p.Plies, WidthMM: tidy(p.Width),
-		Edges: sidesOf(p.Lay), LengthMM: tidy(p.Length), Bound: work.FormatLong(p.Bound), BoundMM: tidy(p.Bound), Verified: true,
-		Parts: []Part{}, Flaws: []Flaw{}, Nap: p.Cloth.Nap.String(), Pieces: []Laid{},
+		Edges: sidesOf(p.Lay), LengthMM: tidy(p.Length), Bound: work.FormatLong(p.Bound), BoundMM: tidy(p.Bound),
+		Verified: true, Parts: []Part{}, Flaws: []Flaw{}, Nap: p.Cloth.Nap.String(), Pieces: []Laid{},
 	}
 	for _, part := range p.Parts {
 		out.Parts = append(out.Parts, Part{tidy(part.X), tidy(part.X + part.Length), part.Plies})
@@ -148,7 +144,7 @@ func sidesOf(kind lay.Kind) Sides {
 func laidOf(l lay.Laid) Laid {
 	out := Laid{
 		ID: ID(l), Name: l.Name, Garment: l.Garment, Size: l.Size, Copy: l.Copy, Mirrored: l.Mirrored, Turn: tidy(l.Turn),
-		Turns: []float64{}, At: Point{tidy(l.X), tidy(l.Y)}, OnFold: l.OnFold,
+		Turns: []float64{}, At: Point{l.X, l.Y}, OnFold: l.OnFold, Locked: l.ByHand, ByHand: l.ByHand,
 	}
 	for _, turning := range l.Turnings {
 		if turning.Mirrored == l.Mirrored {
