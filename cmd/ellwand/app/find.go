@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"sync"
 	"time"
 
 	"ellwand/cmd/ellwand/app/store"
@@ -24,10 +25,16 @@ type finder struct {
 	store  *store.Store
 	// tables of outlines that the searches share.
 	tables *nest.Tables
+	// isOwn says of a key whether its entry held nothing of another search when this
+	// command first read it.
+	isOwn *sync.Map
 }
 
+// fromAnother marks a search that began where another answer lay.
+const fromAnother = " from another answer"
+
 func newFinder(search Search) finder {
-	out := finder{search: search, tables: plan.NewTables()}
+	out := finder{search: search, tables: plan.NewTables(), isOwn: &sync.Map{}}
 	if !search.Anew {
 		out.store = store.Open()
 	}
@@ -69,6 +76,12 @@ func (f finder) find(ctx context.Context, c cloth.Cloth, all []pieces.Piece, opt
 	return leastOf(out), nil
 }
 
+// isOnlyOf reports whether an entry holds nothing but what some searches found, or nothing.
+func isOnlyOf(entry store.Entry, some ...store.Search) bool {
+	wasMade := slices.ContainsFunc(some, entry.Has)
+	return entry.IsOnlyOf(some...) && (wasMade || len(entry.Plans()) == 0)
+}
+
 // leastOf what was found in several lays, as one requirement.
 func leastOf(all []finding) finding {
 	slices.SortStableFunc(all, func(a, b finding) int { return cmp.Compare(a.Buy, b.Buy) })
@@ -106,9 +119,12 @@ func (f finder) findFree(ctx context.Context, c cloth.Cloth, all []pieces.Piece,
 	entry := f.store.Read(key)
 	options.Kept, options.KeptPlain = append(entry.Plans(), f.search.From...), entry.Plain()
 	options.Searched = searchedAs(entry, by, options.Effort)
+	again := by
+	again.Effort += fromAnother
+	isOwn, _ := f.isOwn.LoadOrStore(key, isOnlyOf(entry, by, again))
 	if len(options.Known) > 0 {
 		options.Searched = false
-		by.Effort += " from another answer"
+		by = again
 	}
 	begun := time.Now()
 	need, err := plan.Require(ctx, c, all, options)
@@ -116,7 +132,7 @@ func (f finder) findFree(ctx context.Context, c cloth.Cloth, all []pieces.Piece,
 		return finding{}, words.Refused(c, err)
 	}
 	out := finding{Requirement: need, ended: f.search.ended(ctx, need.Work, begun),
-		kept: need.Improved || options.Searched && !entry.IsOnlyOf(by)}
+		kept: (need.Improved || options.Searched) && isOwn == false}
 	if options.Searched && !out.ended.Early && len(f.search.From) == 0 {
 		return out.marked(all), nil
 	}

@@ -76,3 +76,25 @@ func bare(all []lay.Plan) []lay.Plan {
 	}
 	return out
 }
+
+// A lay that the same command found is not said to be an earlier one, also where a search
+// that begins where another answer lies finds no less; nor by a command that would have
+// searched the same. Another seed is another search.
+func TestOnlyOtherSearchesAreEarlierOnes(t *testing.T) {
+	p, f, first := keptAnew(t)
+	assert.False(t, first.kept)
+	from := plan.Options{Known: first.Found}
+	for _, finds := range []finder{f, newFinder(f.search)} {
+		for _, options := range []plan.Options{from, {}} {
+			got, err := finds.find(t.Context(), p.cloth, p.all, options)
+			require.NoError(t, err)
+			assert.False(t, got.kept)
+		}
+	}
+	entry := f.store.Read(f.key(p.cloth, p.all))
+	require.True(t, f.store.Add(f.key(p.cloth, p.all), entry,
+		store.Found{Plans: first.Found, By: &store.Search{Seed: 2, Effort: "usual", Passes: 5}}))
+	got, err := newFinder(f.search).find(t.Context(), p.cloth, p.all, plan.Options{})
+	require.NoError(t, err)
+	assert.True(t, got.kept)
+}

@@ -121,9 +121,9 @@ func kindNamed(name string) (lay.Kind, bool) {
 // Has reports whether a search is among those that were made.
 func (e Entry) Has(by Search) bool { return slices.Contains(e.searched, by) }
 
-// IsOnlyOf reports whether no other search was made.
-func (e Entry) IsOnlyOf(by Search) bool {
-	return !slices.ContainsFunc(e.searched, func(other Search) bool { return other != by })
+// IsOnlyOf reports whether no other search was made than some.
+func (e Entry) IsOnlyOf(some ...Search) bool {
+	return !slices.ContainsFunc(e.searched, func(other Search) bool { return !slices.Contains(some, other) })
 }
 
 // Plans are the layouts, as plan.Bare gives them.
