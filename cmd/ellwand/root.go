@@ -60,7 +60,7 @@ answer is no.`,
 	})
 	root.SetVersionTemplate("{{.Name}} {{.Version}} (" + build.Commit() + ", " + runtime.Version() + ")\n")
 	root.AddCommand(newNew(e), newDraft(e), newEstimate(e), newMarker(e), newRemnant(e), newPrint(e), newCompare(e),
-		newConvert(e), newQuote(e), newShow(e), newExport(e), newImport(e), newSchema(e), newPage(e),
+		newConvert(e), newQuote(e), newShow(e), newExport(e), newProject(e), newImport(e), newSchema(e), newPage(e),
 		newVersion(e))
 	completions(root)
 	return root

@@ -1,0 +1,65 @@
+package app
+
+import (
+	"ellwand/pieces"
+	"ellwand/pieces/drawing"
+	"ellwand/pieces/measure"
+	"ellwand/pieces/projector"
+	"ellwand/pieces/sheet"
+)
+
+// ReadSized reads a file of pieces, or a job in several of its sizes; without any as
+// ReadCollection does.
+func ReadSized(path string, sizes []string) (Collection, error) {
+	if len(sizes) == 0 {
+		return ReadCollection(path)
+	}
+	drafted, err := ReadSizes(path, sizes)
+	if err != nil {
+		return Collection{}, err
+	}
+	out := collectionOf(drafted.First())
+	for _, work := range drafted.Works[1:] {
+		for _, made := range work.Garments {
+			out.Pieces = append(out.Pieces, made.Pieces...)
+		}
+	}
+	return out, nil
+}
+
+// Projected draws the pieces to be projected onto the cloth, those of one name in their
+// sizes over each other.
+func (c Collection) Projected(o projector.Options) (drawing.Page, error) {
+	var figures []sheet.Figure
+	for _, sizes := range bySize(c.Pieces) {
+		f, err := sheet.NewFigure(sizes...)
+		if err != nil {
+			return drawing.Page{}, err
+		}
+		f.Inches = o.Inches
+		figures = append(figures, f)
+	}
+	return projector.Page(figures, o)
+}
+
+// Inches says that lengths are said in inches.
+func (c Collection) Inches() bool { return c.Unit.System() == measure.Inch.System() }
+
+// bySize puts pieces together that differ in their size alone, in the order in which
+// they come.
+func bySize(all []pieces.Piece) [][]pieces.Piece {
+	type key struct{ name, garment, cloth string }
+	at := map[key]int{}
+	var out [][]pieces.Piece
+	for _, p := range all {
+		k := key{p.Name, p.Garment, p.Cloth}
+		i, ok := at[k]
+		if !ok || p.Size == "" || out[i][0].Size == p.Size {
+			at[k] = len(out)
+			out = append(out, []pieces.Piece{p})
+			continue
+		}
+		out[i] = append(out[i], p)
+	}
+	return out
+}
