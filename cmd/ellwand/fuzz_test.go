@@ -84,6 +84,7 @@ func everyFlag() []flagged {
 		"compare": "compare JOB --passes 1", "quote": "quote JOB --passes 1 -o OUT/q.pdf",
 		"convert": "convert 2m --from 115cm --to 140cm",
 		"export":  "export JOB -o OUT/pieces.yaml", "show": "show JOB -o OUT/pieces.pdf",
+		"project": "project JOB -o OUT/p.pdf --scale 10%",
 	}
 	var out []flagged
 	for _, command := range newRoot(newEnv(io.Discard, io.Discard, io.Discard)).Commands() {

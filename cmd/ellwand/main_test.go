@@ -18,7 +18,8 @@ func TestMain(m *testing.M) {
 // example jobs, $QUOTED a small job with all that a quote can have.
 func TestScripts(t *testing.T) {
 	scripts.Run(t, scripts.Setting{
-		Paths: map[string]string{"JOBS": "../../testdata", "QUOTED": "testdata/quoted.yaml", "DATA": "testdata"},
+		Paths: map[string]string{"JOBS": "../../testdata", "QUOTED": "testdata/quoted.yaml", "DATA": "testdata",
+			"SHEETS": "../../pieces/tidy/testdata"},
 		// So wide that no sentence is broken where a script looks for it.
 		Variables: map[string]string{"COLUMNS": "1000"},
 		Commands:  map[string]scripts.Command{"samemarks": sameMarks},

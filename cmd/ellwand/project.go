@@ -34,8 +34,9 @@ on a dark ground, or dark ones on a light ground, with a grid to set the
 projector square, and a square of 10 cm, or 4 in, to be measured on the cloth
 before anything is cut.
 
-A PDF has its layers (cut, sew, marks, words, each size, the grid), which a viewer
-shows and hides. A PNG has 2 dots a mm.`,
+A PDF has its layers (cut, sew, marks, words, each size, the grid), which a
+viewer shows and hides. A PNG has 2 dots a mm. How the projector is set up is
+told by ellwand help projector.`,
 		Example: `  ellwand project blouse.yaml -o blouse-projected.pdf
   ellwand project blouse.yaml --sizes 10,12,14 -o blouse-projected.pdf
   ellwand project skirt.yaml -o skirt.png --ground light --scale 25%`,
