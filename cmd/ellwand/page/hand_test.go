@@ -157,3 +157,23 @@ func TestChangeFromOutsideIsTakenIn(t *testing.T) {
 	v.told("POST", "/api/jobs/blouse.yaml/act", `{"base":3,"do":[{"redo":{}}]}`)
 	assert.Equal(t, changed, v.file())
 }
+
+func TestClothOnTheTable(t *testing.T) {
+	v := newVisit(t).enter()
+	const piece = `{"cloth":"shell","width":"1400mm","length":"%s","outline":%s,"flaws":[],"cut":[%s]}`
+	enough := v.told("POST", "/api/jobs/blouse.yaml/remnant", fmt.Sprintf(piece, "1600mm", "null", ""))
+	assert.Equal(t, "yes", enough["answer"])
+	assert.NotEmpty(t, enough["layout"])
+	never := v.told("POST", "/api/jobs/blouse.yaml/remnant", fmt.Sprintf(piece, "300mm", "null", ""))
+	assert.Equal(t, "cannot be", never["answer"])
+	shaped := v.told("POST", "/api/jobs/blouse.yaml/remnant",
+		fmt.Sprintf(piece, "1600mm", "[[0,0],[1800,0],[1800,900],[1500,1400],[0,1400]]", ""))
+	assert.Equal(t, "yes", shaped["answer"])
+	assert.Equal(t, blouse, v.file(), "nothing is changed by asking")
+	status, text := v.ask("POST", "/api/jobs/blouse.yaml/remnant", fmt.Sprintf(piece, "0mm", "null", ""))
+	assert.Equal(t, 422, status)
+	assert.NotContains(t, text, "blouse.yaml:")
+	cut := `"blouse//sleeve/1","blouse//sleeve/2","blouse//front bodice/1"`
+	less := v.told("POST", "/api/jobs/blouse.yaml/remnant", fmt.Sprintf(piece, "600mm", "null", cut))
+	assert.Equal(t, "yes", less["answer"])
+}

@@ -18,6 +18,7 @@ func (s *server) jobRoutes(mux *http.ServeMux) {
 	mux.HandleFunc("GET /api/jobs/{name}/table", s.withJob(reported(tableOf)))
 	mux.HandleFunc("GET /api/jobs/{name}/compare", s.withJob(reported(comparisonOf)))
 	mux.HandleFunc("GET /api/jobs/{name}/quote", s.withJob(reported(quoteOf)))
+	mux.HandleFunc("POST /api/jobs/{name}/remnant", s.withJob(s.askRemnant))
 	mux.HandleFunc("GET /print/{name}/{kind}", s.withJob(printed))
 }
 
