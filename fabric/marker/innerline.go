@@ -43,11 +43,15 @@ func (s *sheets) innerLine(v view, from, to orb.Point, name string, shown []show
 		gap += s.plan.Cloth.Selvedge * v.scale // which is hatched
 	}
 	width := s.TextWidth(name) + 1
+	g := newGround(shown)
+	for _, l := range labels {
+		g.add(l)
+	}
 	ends := v.at(orb.Point{s.plan.Length, from[1]})[0] // the line where the pieces end
 	for x := b[0] - width - 0.5; x > a[0]+0.5; x -= 2 {
 		for _, top := range []float64{a[1] - height - gap, a[1] + gap} {
 			box := orb.Bound{Min: orb.Point{x, top}, Max: orb.Point{x + width, top + height}}
-			if free(box, shown, labels) && (ends < x || ends > x+width) {
+			if g.isFree(box) && (ends < x || ends > x+width) {
 				s.Text(x+0.5, top+height-0.6, name)
 				return
 			}

@@ -34,8 +34,7 @@ func (s *sheets) labelInTheMiddle(piece shownPiece) label {
 
 // labelOutside puts the number on free ground no farther from the piece than
 // given. Nearby its line crosses no other piece.
-func (s *sheets) labelOutside(v view, piece shownPiece, shown []shownPiece, placed []label,
-	farthest float64) (label, bool) {
+func (s *sheets) labelOutside(v view, piece shownPiece, g *ground, farthest float64) (label, bool) {
 	l := label{number: piece.number, points: 6}
 	size, _ := s.blockSize(l)
 	target := middleOf(piece.visible)
@@ -48,51 +47,11 @@ func (s *sheets) labelOutside(v view, piece shownPiece, shown []shownPiece, plac
 			centre := orb.Point{target[0] + radius*cos, target[1] + radius*sin}
 			l.box = orb.Bound{Min: centre, Max: centre}.Pad(size / 2)
 			leader := []orb.Point{centre, target}
-			if geometry.Holds(page, l.box) && free(l.box, shown, placed) && isClear(leader, placed) &&
-				(farthest > nearby || !crossesOthers(leader, piece, shown)) {
+			if geometry.Holds(page, l.box) && g.isFree(l.box) && g.isClear(leader) &&
+				(farthest > nearby || !g.crossesOthers(leader, piece)) {
 				return l, true
 			}
 		}
 	}
 	return label{}, false
-}
-
-// isClear reports whether a line to a piece keeps off all labels.
-func isClear(leader []orb.Point, placed []label) bool {
-	for _, other := range placed {
-		if geometry.Crosses(leader, other.box) {
-			return false
-		}
-	}
-	return true
-}
-
-// crossesOthers reports whether a line to a piece runs through another.
-func crossesOthers(leader []orb.Point, piece shownPiece, shown []shownPiece) bool {
-	for _, other := range shown {
-		if other.number == piece.number {
-			continue
-		}
-		for i := 1; i < len(other.outline); i++ {
-			if crosses(leader[0], leader[1], other.outline[i-1], other.outline[i]) {
-				return true
-			}
-		}
-	}
-	return false
-}
-
-func free(box orb.Bound, shown []shownPiece, placed []label) bool {
-	for _, other := range placed {
-		if other.box.Intersects(box) || other.leader != nil &&
-			geometry.Crosses([]orb.Point{other.box.Center(), *other.leader}, box) {
-			return false
-		}
-	}
-	for _, other := range shown {
-		if geometry.Crosses(other.outline, box) || geometry.Inside(other.outline, box.Center()) {
-			return false
-		}
-	}
-	return true
 }

@@ -8,7 +8,7 @@ import "github.com/paulmach/orb"
 // with a line to the piece; among pieces that leave no such room, the number
 // over the grain arrow, or outside anywhere.
 func (s *sheets) labels(v view, shown []shownPiece) []label {
-	var placed []label
+	g := newGround(shown)
 	var waiting []shownPiece
 	least := s.leastOf(shown)
 	for _, piece := range shown {
@@ -16,28 +16,28 @@ func (s *sheets) labels(v view, shown []shownPiece) []label {
 			continue
 		}
 		if l, _, ok := s.labelInside(piece, least[piece.laid.Name]); ok {
-			placed = append(placed, l)
+			g.add(l)
 		} else {
 			waiting = append(waiting, piece)
 		}
 	}
 	for _, way := range []func(shownPiece) (label, bool){
-		func(p shownPiece) (label, bool) { return s.labelOutside(v, p, shown, placed, nearby) },
+		func(p shownPiece) (label, bool) { return s.labelOutside(v, p, g, nearby) },
 		s.labelOver,
-		func(p shownPiece) (label, bool) { return s.labelOutside(v, p, shown, placed, s.Width) },
+		func(p shownPiece) (label, bool) { return s.labelOutside(v, p, g, s.Width) },
 		func(p shownPiece) (label, bool) { return s.labelInTheMiddle(p), true },
 	} {
 		var still []shownPiece
 		for _, piece := range waiting {
 			if l, ok := way(piece); ok {
-				placed = append(placed, l)
+				g.add(l)
 			} else {
 				still = append(still, piece)
 			}
 		}
 		waiting = still
 	}
-	return placed
+	return g.placed
 }
 
 // leastOf finds for all pieces of a name the first label that fits in each of
