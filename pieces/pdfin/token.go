@@ -114,7 +114,7 @@ func isNumber(word []byte) bool {
 
 // nameText with its #xx read.
 func (l *lexer) nameText() []byte {
-	if l.at < len(l.data) && (isWhite(l.data[l.at]) || isDelimiter(l.data[l.at])) {
+	if l.at >= len(l.data) || isWhite(l.data[l.at]) || isDelimiter(l.data[l.at]) {
 		return nil // the empty name
 	}
 	word := l.word()
