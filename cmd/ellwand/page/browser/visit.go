@@ -19,7 +19,7 @@ import (
 
 // patience is how long a condition of the page may take before a test gives up; it is
 // far longer than any takes.
-const patience = 60 * time.Second
+const patience = 5 * time.Minute
 
 // Look of a visitor's screen: its size in pixels, and what she prefers.
 type Look struct {
@@ -81,7 +81,7 @@ func serve(t *testing.T, folder string) string {
 	ended := make(chan error, 1)
 	go func() {
 		ended <- page.Serve(ctx, page.Options{
-			Folder: folder, Stay: true, Search: app.Search{Passes: 20, Seed: 1},
+			Folder: folder, Stay: true, Search: app.Search{Passes: 3, Seed: 1},
 			Opened: func(address string) { opened <- address },
 		})
 	}()

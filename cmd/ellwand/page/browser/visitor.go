@@ -29,7 +29,7 @@ func (v *Visitor) Do(actions ...chromedp.Action[chromedp.Void]) {
 // Until an expression of the page is true.
 func (v *Visitor) Until(expression string) {
 	v.Helper()
-	err := chromedp.Do(v.Tab, chromedp.Poll[chromedp.Void]("Boolean("+expression+")"))
+	err := chromedp.Do(v.Tab, chromedp.Poll[chromedp.Void]("Boolean("+expression+")", chromedp.WithPollingTimeout(patience/2)))
 	require.NoError(v, err, "waited for %s; the page says:\n%s", expression, v.Seen())
 }
 
@@ -70,4 +70,12 @@ func (v *Visitor) hear() {
 		defer mutex.Unlock()
 		assert.Empty(v, heard, "the browser complains")
 	})
+}
+
+// Await the value of a promise of the page.
+func Await[T any](v *Visitor, expression string) T {
+	v.Helper()
+	out, err := chromedp.Run(v.Tab, chromedp.Evaluate[T](expression, chromedp.EvalAwaitPromise))
+	require.NoError(v, err, expression)
+	return out
 }

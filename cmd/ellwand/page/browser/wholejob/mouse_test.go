@@ -61,5 +61,55 @@ func TestWholeJobByMouse(t *testing.T) {
 	v.Do(chromedp.Evaluate[chromedp.Void](`document.querySelector('.draft .edge').scrollIntoView({ block: 'center' })`))
 
 	at(v, "Lay")
-	v.Until(`document.querySelector('.cloth .piece') && document.querySelector('.said .amount').textContent`)
+	laid(v)
+	v.Click("The cloth: Shell")
+	v.Click("Another width")
+	v.Write("Width 2", "45")
+	v.Until(`document.querySelectorAll('.tabs:not(.ways) a').length === 2`)
+	v.Click("Another width")
+	v.Write("Width 3", "36")
+	v.Until(`document.querySelectorAll('.tabs:not(.ways) a').length === 3`)
+	laid(v)
+
+	v.Drag(piece("front bodice"), 40, 0)
+	v.Until(held + `=== 1`)
+	v.Drag(piece("top sleeve"), 0, -25)
+	v.Until(held + `=== 2`)
+	v.Click("Lay the rest anew")
+	laid(v)
+	assert.Contains(t, v.File("princess-dress.yaml"), "laid_by_hand")
+	v.Click("Undo")
+	v.Until(held + `=== 1`)
+	v.Click("Do again")
+	v.Until(held + `=== 2`)
+
+	at(v, "Buy and charge")
+	v.Write("Currency", "EUR")
+	v.Write("Price: Shell", "18.50")
+	v.Write("Rate of an hour", "28")
+	v.Write("Hours: Princess dress", "12")
+	v.Until(`/\d EUR/.test(document.querySelector('.paper .total')?.textContent)`)
+
+	at(v, "Print")
+	v.Until(`document.querySelector('.prints a')`)
+	assert.Equal(t, "%PDF-", browser.Await[string](v, firstOfPrint))
+}
+
+// laid waits until the lay in view is found whole.
+func laid(v *browser.Visitor) {
+	v.Helper()
+	v.Until(`document.querySelector('.cloth .piece') && document.querySelector('.said .amount').textContent &&
+		document.querySelector('.progress').textContent === ''`)
+}
+
+// firstOfPrint is how the first file that can be printed begins.
+const firstOfPrint = `fetch(document.querySelector('.prints a').href).then((answer) => answer.text())
+	.then((text) => text.slice(0, 5))`
+
+// held is how many pieces are held where they lie.
+const held = `document.querySelectorAll('.cloth .piece.held').length `
+
+// piece on the cloth, by its name.
+func piece(name string) string {
+	return `document.querySelector('.cloth .piece[aria-label^="` + name + `"] .outline')`
 }

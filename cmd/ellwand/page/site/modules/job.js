@@ -51,7 +51,7 @@ export class Job extends EventTarget {
 
   take(state) {
     if (this.state && state.revision < this.state.revision) return;
-    this.state = state;
+    this.state = withLast(state, this.state);
     this.tell('state', state);
   }
 
@@ -126,6 +126,14 @@ export class Job extends EventTarget {
       if (fault.status !== 404) failed(fault);
     }
   }
+}
+
+// withLast keeps what was drafted last while the job cannot be drafted, as when a value is
+// half written: nothing goes away under the hand.
+function withLast(state, last) {
+  if (state.sound !== false || !last) return state;
+  const { pieces, cloths, truing } = last;
+  return { ...state, pieces: pieces ?? [], cloths: cloths ?? [], truing: truing ?? [] };
 }
 
 // layKey tells lays apart.

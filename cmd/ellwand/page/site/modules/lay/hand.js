@@ -19,6 +19,8 @@ export class Hand {
   // listeners of a piece on the cloth.
   listeners(id) {
     return {
+      // A finger on a piece moves the piece, and does not scroll the page.
+      touchstart: (event) => event.preventDefault(),
       pointerdown: (event) => this.press(event, id),
       pointermove: (event) => this.drag(event),
       pointerup: (event) => this.release(event),
@@ -38,6 +40,7 @@ export class Hand {
     this.pick(id);
     this.pressed = { id, pointer: event.pointerId, from: [event.clientX, event.clientY] };
     event.currentTarget.setPointerCapture(event.pointerId);
+    event.currentTarget.focus({ preventScroll: true });
   }
 
   drag(event) {
@@ -137,10 +140,7 @@ export class Hand {
     if (this.held.turn !== this.held.piece.turn && found.outline) {
       this.cloth.group(this.held.id).reshape(found.outline, null, 1 / this.cloth.scale);
     }
-    const areas = [
-      ...(found.overlaps ?? []).flatMap((one) => one.area ?? []),
-      ...(found.broken ?? []).map((one) => one.area).filter(Boolean),
-    ];
+    const areas = [...(found.overlaps ?? []), ...(found.broken ?? [])].flatMap((one) => one.area ?? []);
     this.cloth.mark(areas);
     this.show(found);
   }

@@ -54,17 +54,19 @@ class Charge {
   // place the fields that make up the price: those that a quote usually has, and all
   // others that are there.
   place() {
-    const { cloths = [] } = this.job.state;
-    const garments = this.job
-      .fields('garments')
-      .filter((field) => field.path.length === 3 && field.path[2] === 'name');
+    const named = (key) =>
+      this.job
+        .fields(key)
+        .filter((field) => field.path.length === 3 && field.path[2] === 'name')
+        .map((field) => field.path[1]);
     const paths = [
       ['currency'],
-      ...cloths.flatMap(({ index }) =>
+      ...named('cloths').flatMap((index) =>
         ['price', 'fibre', 'step', 'safety'].map((key) => ['cloths', index, key]),
       ),
-      ...garments.map((field) => ['garments', field.path[1], 'making', 'hours']),
-      ...['rate', 'margin', 'deposit', 'number', 'valid_days'].map((key) => ['quote', key]),
+      ['quote', 'rate'],
+      ...named('garments').map((index) => ['garments', index, 'making', 'hours']),
+      ...['margin', 'deposit', 'number', 'valid_days'].map((key) => ['quote', key]),
       ['quote', 'tax', 'name'],
       ['quote', 'tax', 'rate'],
     ];

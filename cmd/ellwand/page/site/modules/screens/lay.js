@@ -9,7 +9,7 @@ import { LayList, PiecePanel } from '../lay/list.js';
 import { jobAddress, post, query } from '../server.js';
 import { failed, say } from '../say.js';
 import { layKey } from '../job.js';
-import { term, typed, word } from '../words.js';
+import { has, term, typed, word } from '../words.js';
 import { ClothForm } from './clothform.js';
 import { LayTabs } from './laytabs.js';
 import { nextStep } from './next.js';
@@ -180,7 +180,10 @@ class Lay {
   }
 
   showWrongs(broken, others) {
-    const sentences = [...others, ...broken.map((one) => one.sentence)];
+    const sentences = [
+      ...others,
+      ...broken.map((one) => (has(`broken.${one.rule}`) ? word(`broken.${one.rule}`) : one.sentence)),
+    ];
     const key = JSON.stringify(sentences);
     if (key === this.wronged) return;
     this.wronged = key;
