@@ -99,7 +99,8 @@ func (s *server) fits(r *http.Request, o *opened, text string, t onTable) (app.R
 	if err != nil {
 		return app.RemnantAnswer{}, nil, err
 	}
-	found, err := app.Remnant(r.Context(), file, work, cloths[0], nil, app.UsualLimits(work), s.options.Search, app.Watch{})
+	found, err := app.Remnant(r.Context(), file, work, cloths[0], nil, app.UsualLimits(work), s.options.Search,
+		app.Watch{})
 	if len(t.Cut) > 0 {
 		found.Ways = nil // they would be of all pieces, those that are cut already as well
 	}
@@ -137,7 +138,8 @@ func (t onTable) within(text string, index int) (string, error) {
 	for _, corner := range t.Outline {
 		corners.List = append(corners.List, cornerOf(corner))
 	}
-	piece := edit.Value{Keys: []edit.Pair{{Key: "name", Value: edit.Text("on the table")}, {Key: "outline", Value: corners}}}
+	piece := edit.Value{Keys: []edit.Pair{
+		{Key: "name", Value: edit.Text("on the table")}, {Key: "outline", Value: corners}}}
 	if len(flaws.List) > 0 {
 		piece.Keys = append(piece.Keys, edit.Pair{Key: "flaws", Value: flaws})
 	}

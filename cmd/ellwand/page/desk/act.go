@@ -37,6 +37,9 @@ func (d *Desk) Act(base int, actions []Action) (State, error) {
 		*d.history = before
 		return d.state(), errors.Join(err, d.journal.cut(size))
 	}
+	if err := d.journal.write(record{Written: true}); err != nil {
+		return d.state(), err
+	}
 	if read != nil {
 		d.revision++
 		d.reading = *read

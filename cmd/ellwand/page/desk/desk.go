@@ -70,7 +70,10 @@ func (d *Desk) reconcile(last state) error {
 	case bytes.Equal(d.history.now.text, d.disk):
 		return nil
 	case bytes.Equal(last.text, d.disk):
-		return d.writeFile(d.history.now.text)
+		if err := d.writeFile(d.history.now.text); err != nil {
+			return err
+		}
+		return d.journal.write(record{Written: true})
 	}
 	return d.takeIn(d.disk)
 }
@@ -164,7 +167,7 @@ func (d *Desk) takeIn(text []byte) error {
 	}
 	d.history.add(s)
 	d.outside = saidTakenIn
-	return nil
+	return d.journal.write(record{Written: true})
 }
 
 // writeFile writes a text into the file.

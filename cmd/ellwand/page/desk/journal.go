@@ -17,6 +17,8 @@ type record struct {
 	Step  *step      `json:"step,omitempty"`
 	Amend *step      `json:"amend,omitempty"`
 	Move  *int       `json:"move,omitempty"`
+	// Written says that the file holds what the records before come to.
+	Written bool `json:"written,omitempty"`
 }
 
 type beginning struct {
@@ -63,7 +65,9 @@ func openJournal(f *folder.Folder, name string) (j *journal, h *history, last st
 		if !ok {
 			break
 		}
-		h, last = next, before
+		if h, last = next, before; string(line) == writtenLine {
+			last = h.now
+		}
 		j.size += int64(len(line)) + 1
 		data = rest
 	}
@@ -92,8 +96,11 @@ func replayed(h *history, line []byte) (*history, bool) {
 	case r.Move != nil:
 		return h, h.move(*r.Move)
 	}
-	return h, false
+	return h, r.Written
 }
+
+// writtenLine is the record that the file was written.
+const writtenLine = `{"written":true}`
 
 // write a record behind the others.
 func (j *journal) write(r record) error {

@@ -1,0 +1,5 @@
+package desk
+
+import "ellwand/testdata/sample"
+
+func init() { sample.Rapid(100) }
