@@ -81,7 +81,7 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 	out := &files.Set{Force: p.force, Input: path}
 	var printed app.Printed
 	if err := out.Add(p.output, func(w io.Writer) error {
-		return drawing.WritePDF(w, printed.Title,
+		return drawing.WriteLayeredPDF(w, printed.Title,
 			printed.Pages)
 	}); err != nil {
 		return err

@@ -73,5 +73,5 @@ func Write(w io.Writer, plan lay.Plan, options Options) error {
 	if err != nil {
 		return err
 	}
-	return drawing.WritePDF(w, Title(plan, options), pages)
+	return drawing.WriteLayeredPDF(w, Title(plan, options), pages)
 }

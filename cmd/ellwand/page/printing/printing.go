@@ -46,7 +46,7 @@ func pieces(ctx context.Context, work *job.Work, asked Asked) (func(io.Writer) e
 		return nil, err
 	}
 	printed, err := printing.Pack(ctx, asked.Search)
-	return func(w io.Writer) error { return drawing.WritePDF(w, printed.Title, printed.Pages) }, err
+	return func(w io.Writer) error { return drawing.WriteLayeredPDF(w, printed.Title, printed.Pages) }, err
 }
 
 // quote for the client; the maker's own figures stay off it.
