@@ -33,7 +33,7 @@ func names(d found.Drawing) []string {
 }
 
 func TestPiecesOfSVG(t *testing.T) {
-	two := `<g id="front"><path id="path12" d="M0 0h100v100h-100z"/><path id="grain" d="M50 80v-60"/><path d="M20 20h10v5h-10z"/></g>
+	two := `<g id="front"><path id="path12" d="M0 0h100v100h-100z"/><path id="grain" d="M50 80v-60"/><path d="M2 2h8v5h-8z"/></g>
 		<g><title>sleeve</title><rect id="rect7" x="200" width="80" height="90"/><text x="220" y="50">Cut 2, a pair</text></g>`
 	got := readSVG(t, two, found.View{})
 	require.Len(t, got.Pieces, 2)
