@@ -104,3 +104,15 @@ func TestTableAsPDF(t *testing.T) {
 	}
 	assert.ErrorContains(t, table.WritePDF(&out, paper.A4), "too many widths")
 }
+
+// What is not measured is said once below a table, by the most of any amount.
+func TestNotMeasured(t *testing.T) {
+	table := sampleTable()
+	cells := table.Cloths[0].Rows[0].Cells
+	assert.Empty(t, table.Cloths[0].NotMeasured(Units{}))
+	buy := cells[0].Amount.Buy
+	cells[0].Range = Range{Low: buy - 100, High: buy}
+	cells[1].Range = Range{Low: cells[1].Amount.Buy - 50, High: cells[1].Amount.Buy + 200}
+	assert.Equal(t, "For what is not measured they may prove to be up to 10 cm less, or 20 cm more; the estimate says "+
+		"what would narrow that.", table.Cloths[0].NotMeasured(Units{}))
+}

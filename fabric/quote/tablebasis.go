@@ -41,6 +41,31 @@ func (c ClothTable) RestsOn(units Units) string {
 	return "The amounts rest on " + strings.Join(parts, ", ") + "."
 }
 
+// NotMeasured says in a sentence by how much at most an amount of the table may prove to
+// be less or more, for what was not measured; empty when by nothing.
+func (c ClothTable) NotMeasured(units Units) string {
+	less, more := 0.0, 0.0
+	for _, row := range c.Rows {
+		for _, cell := range row.Cells {
+			if cell.Impossible == "" && cell.Range.High > 0 {
+				less, more = max(less, cell.Amount.Buy-cell.Range.Low), max(more, cell.Range.High-cell.Amount.Buy)
+			}
+		}
+	}
+	var said []string
+	if less >= leastPart {
+		said = append(said, units.Short(less)+" less")
+	}
+	if more >= leastPart {
+		said = append(said, units.Short(more)+" more")
+	}
+	if len(said) == 0 {
+		return ""
+	}
+	return "For what is not measured they may prove to be up to " + strings.Join(said, ", or ") + "; the estimate says " +
+		"what would narrow that."
+}
+
 // Raised says in a sentence that amounts were raised to those of easier cells; empty
 // when none was.
 func (c ClothTable) Raised() string {

@@ -27,6 +27,8 @@ type Cell struct {
 	// IsRaised says that the amount is that of a smaller size, a wider cloth or one
 	// without nap, for which more was found.
 	IsRaised bool
+	// Range is between which lengths the amount may prove to lie.
+	Range Range
 }
 
 // Bought gives the length to buy in both systems, mm; see InBothSystems.

@@ -90,7 +90,8 @@ func (s *tableSheet) cloth(cloth ClothTable) {
 func (s *tableSheet) basis(cloth ClothTable) {
 	s.plain(7.5)
 	s.down(3)
-	said := strings.TrimSpace(cloth.RestsOn(Units{Inches: s.table.Inches}) + " " + cloth.Raised())
+	units := Units{Inches: s.table.Inches}
+	said := strings.Join(strings.Fields(cloth.RestsOn(units)+" "+cloth.NotMeasured(units)+" "+cloth.Raised()), " ")
 	for _, line := range s.Wrapped(said, s.Width-2*edge) {
 		if !s.HasRoom(rowHeight) {
 			s.newSheet()

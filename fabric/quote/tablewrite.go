@@ -74,6 +74,9 @@ func (t Table) WriteMarkdown(w io.Writer) error {
 		if basis := cloth.RestsOn(Units{Inches: t.Inches}); basis != "" {
 			fmt.Fprintf(&b, "\n%s\n", basis)
 		}
+		if unsure := cloth.NotMeasured(Units{Inches: t.Inches}); unsure != "" {
+			fmt.Fprintf(&b, "\n%s\n", unsure)
+		}
 		if raised := cloth.Raised(); raised != "" {
 			fmt.Fprintf(&b, "\n%s\n", raised)
 		}

@@ -77,6 +77,8 @@ type Result struct {
 	Proof []lay.Reason
 	// Spare is what is left over when the answer is yes.
 	Spare Spare
+	// Kept says that the lay is one that was kept of another search; who keeps lays sets it.
+	Kept bool
 	// Work that the searches did.
 	Work plan.Work
 	// Reasons say why a lay that was asked is out of the question.

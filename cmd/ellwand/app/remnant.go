@@ -7,8 +7,10 @@ import (
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/words/reason"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/quote"
 	"ellwand/fabric/remnant"
 	"ellwand/pieces"
 )
@@ -28,6 +30,9 @@ type RemnantAnswer struct {
 	// larger by it.
 	Rough    []string
 	Accuracy float64
+	// Range is between which lengths of the piece of cloth the job may prove to take,
+	// where it is enough and in one piece, mm.
+	Range quote.Range
 	// Ended says whether the search was ended early, so that what would make it fit
 	// was not looked for, or not to the end.
 	Ended plan.Ended
@@ -61,6 +66,9 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 		return out, clothError(work, piece.Cloth, err)
 	case out.Fit.Answer == remnant.Enough:
 		out.Ended.Early = false // it is, whatever was still to be tried
+		if len(piece.Offcuts) == 0 {
+			out.Range = takenOf(work, piece, out.Fit.Plan, search)
+		}
 		return out, nil
 	case out.Ended.Early:
 		return out, nil
@@ -83,6 +91,14 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 	}
 	out.Ended.Early = ctx.Err() != nil
 	return out, nil
+}
+
+// takenOf a piece of cloth is between which lengths a lay of it may prove to take.
+func takenOf(work *job.Work, piece PieceOfCloth, laid lay.Plan, search Search) quote.Range {
+	c := piece.Cloth
+	c.Step, c.Minimum, c.Safety = 0, 0, cloth.Addition{}
+	amount := quote.AmountOf(quote.Offer{Cloth: c}, quote.Found{Taken: laid.Taken, Bound: laid.Taken})
+	return newDoubter(work, search).rangeOf(c, amount, false)
 }
 
 // provenOfLeast looks whether a no to pieces as large as they may be holds for

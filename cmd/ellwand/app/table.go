@@ -21,6 +21,7 @@ type TableRows struct {
 
 type tableRow struct {
 	name string
+	work *job.Work
 	made job.Made
 	// garment is its place in the job, and size that of its size in the table of sizes.
 	garment, size int
@@ -68,7 +69,7 @@ func rowsOf(work *job.Work, size string) []tableRow {
 		case size != "":
 			name += ", " + size
 		}
-		out = append(out, tableRow{name: name, made: made, garment: i})
+		out = append(out, tableRow{name: name, work: work, made: made, garment: i})
 	}
 	return out
 }
@@ -192,5 +193,21 @@ func (t *TableAsked) Reckon(ctx context.Context, search Search, watch Watch) (qu
 	for _, p := range slices.Backward(pairs) { // the easiest first
 		t.cells[p.harder].cell.RaiseTo(*t.cells[p.easier].cell)
 	}
+	t.doubt(search)
 	return t.table, blamed(t.table.Proven())
+}
+
+// doubt says of each cell between which lengths it may prove to lie.
+func (t *TableAsked) doubt(search Search) {
+	doubters := map[*job.Work]doubter{}
+	for _, open := range t.cells {
+		if open.cell.Impossible != "" {
+			continue
+		}
+		work := open.row.work
+		if _, known := doubters[work]; !known {
+			doubters[work] = newDoubter(work, search)
+		}
+		open.cell.Range = doubters[work].rangeOf(open.cell.Offer.Cloth, open.cell.Amount, t.table.Ended.Early)
+	}
 }

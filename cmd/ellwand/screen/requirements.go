@@ -47,6 +47,9 @@ func Requirements(w io.Writer, table quote.Table) {
 		if basis := cloth.RestsOn(quote.Units{Inches: table.Inches}); basis != "" {
 			fmt.Fprintln(w, basis)
 		}
+		if unsure := cloth.NotMeasured(quote.Units{Inches: table.Inches}); unsure != "" {
+			fmt.Fprintln(w, unsure)
+		}
 		if raised := cloth.Raised(); raised != "" {
 			fmt.Fprintln(w, raised)
 		}

@@ -105,6 +105,12 @@ func enough(work *job.Work, a app.RemnantAnswer, why bool) []string {
 			work.Format(spare.CleanEnd), work.Format(spare.Length), work.Format(spare.Width), work.Format(spare.X),
 			work.Format(spare.Y)))
 	}
+	if sure := TakesOfRemnant(work, a); sure != "" {
+		out = append(out, sure)
+	}
+	if a.Fit.Kept {
+		out = append(out, Kept)
+	}
 	return append(append(out, left(work, a)...), words.Notes(laid)...)
 }
 

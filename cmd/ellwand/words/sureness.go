@@ -17,7 +17,7 @@ func Sureness(work *job.Work, found app.Estimated) string {
 	say, r := shop(found.Buy), found.Range
 	var unknown, narrower []string
 	for _, doubt := range r.Doubts {
-		what, how := doubtful(work, found, doubt.Of)
+		what, how := doubtful(work, found.Cloth, doubt.Of)
 		unknown, narrower = append(unknown, what), append(narrower, how)
 	}
 	switch {
@@ -28,6 +28,25 @@ func Sureness(work *job.Work, found app.Estimated) string {
 	}
 	return fmt.Sprintf("%s, say %s: %s. Narrower with %s.", Between(found.Cloth, r), say, listed(unknown),
 		listed(narrower))
+}
+
+// TakesOfRemnant says between which lengths of a piece of cloth a job may prove to take,
+// with its cut ends; empty where all of it is measured.
+func TakesOfRemnant(work *job.Work, a app.RemnantAnswer) string {
+	var unknown, narrower []string
+	for _, doubt := range a.Range.Doubts {
+		what, how := doubtful(work, a.Cloth, doubt.Of)
+		unknown, narrower = append(unknown, what), append(narrower, how)
+	}
+	if len(unknown) == 0 {
+		return ""
+	}
+	out := fmt.Sprintf("With the cut ends it takes %s to %s of the %s: %s.", bare(work.FormatLong(a.Range.Low)),
+		work.FormatLong(a.Range.High), work.FormatLong(a.Length), listed(unknown))
+	if a.Range.High > a.Length {
+		out += fmt.Sprintf(" It may prove too little; surer with %s.", listed(narrower))
+	}
+	return out
 }
 
 // bare is a length without its unit, which follows.
@@ -43,7 +62,7 @@ func Between(c cloth.Cloth, r quote.Range) string {
 }
 
 // doubtful says what is not known, and what would tell.
-func doubtful(work *job.Work, found app.Estimated, of quote.Unknown) (what, how string) {
+func doubtful(work *job.Work, c cloth.Cloth, of quote.Unknown) (what, how string) {
 	switch of {
 	case quote.Measures:
 		names := work.DerivedNames()
@@ -54,8 +73,8 @@ func doubtful(work *job.Work, found app.Estimated, of quote.Unknown) (what, how 
 	case quote.TrueWidth:
 		return "the width is the shop's", "the cloth measured (width_measured: yes)"
 	case quote.Washing:
-		least, most := found.Cloth.Shrinkage.Of.Shrinks()
-		return fmt.Sprintf("%s shrinks by %.3g to %s", found.Cloth.Shrinkage.Of, 100*least, percent(most)), "a washed sample"
+		least, most := c.Shrinkage.Of.Shrinks()
+		return fmt.Sprintf("%s shrinks by %.3g to %s", c.Shrinkage.Of, 100*least, percent(most)), "a washed sample"
 	}
 	return "a longer search may find less", "--effort long"
 }
