@@ -20,9 +20,9 @@ exact to a ten-thousandth of a mm, with grain, notches, darts, marks and
 allowances.
 
 A file that is named .dxf is written as sewn-product patterns are interchanged
-(ASTM D6673); ellwand help import says what that carries, and what not. One that
-is named .svg or .pdf has all pieces at true size on one page, in layers that
-are named by what they hold: cut, sew, marks, words.
+(ASTM D6673); ellwand help dxf says what that carries, and what not. One
+that is named .svg or .pdf has all pieces at true size on one page, in layers
+that are named by what they hold: cut, sew, marks, words.
 
 Change a piece by hand, and name the file under pattern: of its garment: it
 takes the place of the drafted piece of the same name.`,

@@ -22,7 +22,7 @@ func newImport(e *env) *cobra.Command {
 		Long: `Import reads the outlines in drawings, each by what is in it and not by its
 name, and writes them as a file of pieces (see ellwand help pattern), which a
 garment names under pattern:. What each kind of file carries, and what not, is
-told by ellwand help import.
+told by ellwand help drawings.
 
 --picture draws what was found, with numbers by which pieces are chosen. What
 the drawing does not say is said with the options, for all pieces or for one by

@@ -12,6 +12,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/geometry"
 	"ellwand/pieces/seams"
 )
 
@@ -199,11 +200,23 @@ func (s shape) grain(on *drawing.Picture, to func(orb.Point) orb.Point) {
 }
 
 func (s Shape) bound() orb.Bound {
-	box := s.Lines[0].Flatten(tolerance).Bound()
+	box := chords(s.Lines[0]).Bound()
 	for _, line := range s.Lines {
-		box = box.Union(line.Flatten(tolerance).Bound())
+		box = box.Union(chords(line).Bound())
 	}
 	return box
+}
+
+// chords of a line, of a large one as coarse as it is drawn.
+func chords(line pieces.Path) orb.LineString {
+	const share = 5000 // of its size [source.OwnChoice]
+	ends := geometry.Distance(line.Start(), line.End())
+	for _, c := range line {
+		if a, ok := c.(pieces.Arc); ok {
+			ends = math.Max(ends, a.Radius)
+		}
+	}
+	return line.Flatten(math.Max(tolerance, ends/share))
 }
 
 // faultRadius, mm on paper, of the ring about a fault [source.OwnChoice].
@@ -212,10 +225,10 @@ const faultRadius = 3
 // draw an outline that was found, its number in its middle.
 func (s Shape) draw(on *drawing.Picture, in room) {
 	for _, line := range s.Lines {
-		in.line(on, cutPen, line.Flatten(tolerance))
+		in.line(on, cutPen, chords(line))
 	}
 	for _, line := range s.Inner {
-		in.line(on, grainPen, line.Flatten(tolerance))
+		in.line(on, grainPen, chords(line))
 	}
 	for _, at := range s.Faults {
 		on.Circle(drawing.Pen{Width: 0.5}, in.to(at), faultRadius)

@@ -42,13 +42,13 @@ const leastArea = 1
 // Clean repairs the outline of a piece, so that it runs counter-clockwise, closed,
 // without points on each other, and touches itself nowhere, and tells what was
 // repaired. Everything else of the piece stays. The errors are *Gap, *NoArea,
-// *Crossing and *TooLong.
+// *Crossing, *TooLong and *TooLarge.
 func Clean(p Piece, o Options) (Piece, []Note, error) {
 	if p.Whole != nil { // it was checked as such
 		return p, nil, nil
 	}
 	c := cleaning{steps: slices.Clone(p.Outline)}
-	if err := c.bounded(); err != nil {
+	if err := bounded(c.steps); err != nil {
 		return p, nil, err
 	}
 	c.dropEmpty()
@@ -71,34 +71,6 @@ func Clean(p Piece, o Options) (Piece, []Note, error) {
 type cleaning struct {
 	steps []Step
 	notes []Note
-}
-
-const (
-	// MostSteps of an outline, and mostChords of it as it is checked [source.OwnChoice].
-	MostSteps  = 5000
-	mostChords = 20_000
-)
-
-// TooLong is the refusal of an outline of more points than can be handled.
-type TooLong struct{}
-
-// Error says so.
-func (*TooLong) Error() string {
-	return fmt.Sprintf("the outline has more than %d points; write it with fewer", MostSteps)
-}
-
-// bounded refuses an outline of too many points.
-func (c *cleaning) bounded() error {
-	if len(c.steps) > MostSteps {
-		return &TooLong{}
-	}
-	count := 0
-	for _, s := range c.steps {
-		if count += len(s.Flatten(Flattening / 2)); count > mostChords {
-			return &TooLong{}
-		}
-	}
-	return nil
 }
 
 func (c *cleaning) note(kind NoteKind, count int, size float64, at orb.Point) {

@@ -51,7 +51,7 @@ func newGraph(lines []pieces.Path, gap float64) (g *graph, count int, size float
 
 // mostCrowd of loose ends about one place are looked at: more are no gap in a line
 // [source.OwnChoice].
-const mostCrowd = 32
+const mostCrowd = 8
 
 func (g *graph) joinLoose(gap float64) (count int, size float64) {
 	type pair struct {
@@ -75,7 +75,9 @@ func (g *graph) joinLoose(gap float64) (count int, size float64) {
 			loose.add(p, node)
 		}
 	}
-	slices.SortStableFunc(all, func(a, b pair) int { return cmp.Compare(a.d, b.d) })
+	slices.SortFunc(all, func(a, b pair) int {
+		return cmp.Or(cmp.Compare(a.d, b.d), cmp.Compare(a.a, b.a), cmp.Compare(a.b, b.b))
+	})
 	for _, p := range all {
 		if len(g.at[p.a]) != 1 || len(g.at[p.b]) != 1 {
 			continue
@@ -160,8 +162,13 @@ func (g *graph) path(w way) pieces.Path {
 // leave in one direction are told apart.
 func (g *graph) heading(w way) float64 {
 	const on = 0.05 // of the first curve [source.OwnChoice]
-	first := g.path(w)[0]
-	d := geometry.Sub(first.At(on), first.Start())
+	line := g.lines[w.line]
+	from, to := line[0].Start(), line[0].At(on)
+	if w.back {
+		last := line[len(line)-1]
+		from, to = last.End(), last.At(1-on)
+	}
+	d := geometry.Sub(to, from)
 	return math.Atan2(d[1], d[0])
 }
 
@@ -169,7 +176,8 @@ func (g *graph) heading(w way) float64 {
 // other; on says which lines are on one. Loose ends are pruned first, and lines that
 // only bridge two boundaries.
 func (g *graph) outlines() (rings [][]way, on []bool) {
-	for {
+	const rounds = 3 // lines that cross without meeting can leave bridges again
+	for round := 1; ; round++ {
 		g.prune()
 		rings, on = nil, make([]bool, len(g.lines))
 		bridges := false
@@ -177,19 +185,29 @@ func (g *graph) outlines() (rings [][]way, on []bool) {
 			if g.area(face) >= 0 {
 				continue
 			}
+			bridges = g.removeBridges(face) || bridges
 			for _, w := range face {
-				if on[w.line] && !g.gone[w.line] {
-					bridges = true
-					g.remove(w.line)
-				}
 				on[w.line] = true
 			}
 			rings = append(rings, turnedBack(face))
 		}
-		if !bridges {
+		if !bridges || round == rounds {
 			return rings, on
 		}
 	}
+}
+
+// removeBridges takes away the lines that a boundary walks both ways.
+func (g *graph) removeBridges(face []way) bool {
+	walked, any := map[int]bool{}, false
+	for _, w := range face {
+		if walked[w.line] && !g.gone[w.line] {
+			any = true
+			g.remove(w.line)
+		}
+		walked[w.line] = true
+	}
+	return any
 }
 
 // turnedBack walks a boundary the other way.
@@ -204,23 +222,30 @@ func turnedBack(face []way) []way {
 // faces of the graph: those inside counter-clockwise, the one outside of each part
 // that hangs together clockwise.
 func (g *graph) faces() [][]way {
+	type leaver struct {
+		way
+		heading float64
+	}
 	leaving := make([][]way, len(g.nodes))
 	for node, lines := range g.at {
-		seen := map[way]bool{}
+		var all []leaver
 		for _, line := range lines {
 			if g.gone[line] {
 				continue
 			}
 			for _, w := range [2]way{{line, false}, {line, true}} {
-				if g.from(w) == node && !seen[w] {
-					leaving[node] = append(leaving[node], w)
-					seen[w] = true
+				if g.from(w) == node && !(len(all) > 0 && all[len(all)-1].way == w) {
+					all = append(all, leaver{w, g.heading(w)})
 				}
 			}
 		}
-		slices.SortFunc(leaving[node], func(a, b way) int {
-			return cmp.Or(cmp.Compare(g.heading(a), g.heading(b)), cmp.Compare(a.key(), b.key()))
+		slices.SortFunc(all, func(a, b leaver) int {
+			return cmp.Or(cmp.Compare(a.heading, b.heading), cmp.Compare(a.key(), b.key()))
 		})
+		all = slices.CompactFunc(all, func(a, b leaver) bool { return a.way == b.way })
+		for _, l := range all {
+			leaving[node] = append(leaving[node], l.way)
+		}
 	}
 	var out [][]way
 	done := make([]bool, 2*len(g.lines))

@@ -106,7 +106,7 @@ var table = [...]struct {
 	DrawnThings:   {100_000, "has more than %d lines and other things in it; leave out what is no pattern piece"},
 	DrawnPoints:   {400_000, "has more than %d points in all; write it with fewer, or in several files"},
 	DrawnNesting:  {16, "has blocks or groups within each other more than %d deep; write it without them"},
-	DrawnOutlines: {1000, "has more than %d closed outlines; leave out what is no pattern piece"},
+	DrawnOutlines: {500, "has more than %d closed outlines; leave out what is no pattern piece"},
 	DrawnWords:    {20_000, "has more than %d texts; leave out what is no pattern piece"},
 }
 

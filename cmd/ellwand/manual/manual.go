@@ -43,6 +43,8 @@ var topics = []Topic{
 		[]string{"garments.parts", "garments.linings", "garments.interfacings"}},
 	{"pattern", "pieces that are there already: by a tape, by points, in a file",
 		[]string{"garments.pattern", "garments.pieces", patternfile.ReferencePlace}},
+	{"drawings", "patterns in files of other programs, in and out", nil},
+	{"dxf", "patterns and drawings in DXF, in and out", nil},
 	{"svg", "drawings in SVG, in and out", nil},
 	{"pdf", "patterns in PDF files, in and out", nil},
 	{"projector", "pieces projected onto the cloth", nil},
