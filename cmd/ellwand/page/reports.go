@@ -4,7 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"net/http"
-	"strings"
+	"regexp"
 	"time"
 
 	"ellwand/cmd/ellwand/app"
@@ -40,11 +40,9 @@ func (o *opened) plainly(err error) error {
 	if failure.Is(err) {
 		return err
 	}
-	_, said, found := strings.Cut(withoutPlaces(err).Error(), o.name+": ")
-	if !found {
-		return withoutPlaces(err)
-	}
-	return errors.New(said)
+	said := withoutPlaces(err).Error()
+	place := regexp.MustCompile(`^\S*` + regexp.QuoteMeta(o.name) + `(:\d+)?: `)
+	return errors.New(place.ReplaceAllString(said, ""))
 }
 
 // tableOf amounts: what to buy of each cloth in each width.

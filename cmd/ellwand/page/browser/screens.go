@@ -18,7 +18,7 @@ var Screens = []Screen{
 		There: `document.querySelector('[data-screen=lay] .cloth .piece') && document.querySelector('.said .amount').textContent`},
 	{Name: "table", Hash: "#/job/blouse.yaml/table", There: `document.querySelector('[data-screen=table] .remnant .stuff')`},
 	{Name: "charge", Hash: "#/job/blouse.yaml/charge",
-		There: `document.querySelector('[data-screen=charge] .paper') && !document.querySelector('main [aria-busy]')`},
+		There: `document.querySelector('[data-screen=charge] .paper > *') && !document.querySelector('main [aria-busy]')`},
 	{Name: "print", Hash: "#/job/blouse.yaml/print", There: `document.querySelector('[data-screen=print] .prints a')`},
 	{Name: "keep", Hash: "#/job/blouse.yaml/keep", There: `document.querySelector('[data-screen=keep] textarea')`},
 	{Name: "asked", Hash: "#/?", There: `document.querySelector('[data-screen=begin] .gallery img')`,
@@ -27,6 +27,9 @@ var Screens = []Screen{
 	{Name: "edge", Hash: "#/job/blouse.yaml/pieces", There: `document.querySelector('[data-screen=pieces] .draft .edge')`,
 		Do:   `document.querySelector('.draft .edge').dispatchEvent(new MouseEvent('click', { bubbles: true }))`,
 		Done: `document.querySelector('.panel input')`},
+	{Name: "enough", Hash: "#/job/blouse.yaml/table", There: `document.querySelector('[data-screen=table] .remnant .stuff')`,
+		Do:   `document.querySelector('main form .main').click()`,
+		Done: `document.querySelector('.answer .amount, .answer .fault')`},
 	{Name: "hand", Hash: "#/job/blouse.yaml/lay", There: `document.querySelector('[data-screen=lay] .cloth .piece')`,
 		Do: `document.querySelectorAll('main details').forEach((one) => { one.open = true; });
 			document.querySelector('.cloth .piece').focus()`,

@@ -19,9 +19,11 @@ export class ClothDrawing {
     this.groups = new Map();
   }
 
-  // show a layout in so many pixels of width; hands are the listeners of a piece.
+  // show a layout in so many pixels of width; hands are the listeners of a piece, and
+  // without them it is a picture.
   show(layout, units, room, hands) {
     this.layout = layout;
+    set(this.picture, 'role', hands ? 'group' : 'img');
     this.hands = hands;
     this.scaleTo(layout, room);
     set(
@@ -89,7 +91,7 @@ export class ClothDrawing {
 // One piece on the cloth; moved by its transform alone.
 class PieceOnCloth {
   constructor(id, hands) {
-    this.id = id;
+    Object.assign(this, { id, hands });
     this.title = draw('title');
     this.outline = draw('path', { class: 'outline' });
     this.grain = draw('path', { class: 'grain' });
@@ -102,7 +104,9 @@ class PieceOnCloth {
     );
     this.element = draw(
       'g',
-      { class: 'piece', tabindex: 0, role: 'button', 'aria-pressed': 'false', ...hands(id) },
+      hands
+        ? { class: 'piece', tabindex: 0, role: 'button', 'aria-pressed': 'false', ...hands(id) }
+        : { class: 'piece still' },
       this.title,
       this.outline,
       this.grain,
@@ -114,7 +118,7 @@ class PieceOnCloth {
   show(piece, pixel) {
     this.move(piece.at);
     const key = JSON.stringify([piece.outline, piece.locked, piece.by_hand, piece.name, pixel]);
-    set(this.element, 'aria-label', labelOf(piece));
+    if (this.hands) set(this.element, 'aria-label', labelOf(piece));
     if (key === this.shown) return;
     this.shown = key;
     this.reshape(piece.outline, piece.grain, pixel);

@@ -8,12 +8,15 @@ import { get, jobAddress } from '../server.js';
 import { buyText, length, term, typed, word } from '../words.js';
 import { nextStep } from './next.js';
 
+// pause after a key before all is reckoned anew, ms.
+const pause = 250;
+
 // columns of figures.
 const figures = new Set(['buy', 'at least', 'cost']);
 
 export function charge(job) {
   const screen = new Charge(job);
-  return { element: screen.element, refresh: () => screen.refresh(), leave: () => screen.stop?.abort() };
+  return { element: screen.element, refresh: () => screen.refresh(), leave: () => screen.leave() };
 }
 
 class Charge {
@@ -48,7 +51,8 @@ class Charge {
     this.faults.refresh();
     if (this.read === this.job.state.revision) return;
     this.read = this.job.state.revision;
-    this.readAll();
+    clearTimeout(this.timer);
+    this.timer = setTimeout(() => this.readAll(), pause);
   }
 
   // place the fields that make up the price: those that a quote usually has, and all
@@ -98,6 +102,11 @@ class Charge {
         of: term(this.job.field('garments', path[1], 'name')?.value ?? '', 'garment'),
       });
     return label;
+  }
+
+  leave() {
+    clearTimeout(this.timer);
+    this.stop?.abort();
   }
 
   async readAll() {

@@ -157,7 +157,6 @@ class Lay {
     this.list.show(layout, this.job.state.units);
     this.showAmount(layout);
     this.pick(this.picked);
-    this.stopping.hidden = !layout.searching;
     this.printing.hidden = layout.verified === false;
     set(this.printing, 'href', `/print/${encodeURIComponent(this.job.name)}/plan${query(this.lay)}`);
     this.freeing.disabled = !layout.pieces.some((piece) => piece.by_hand || piece.locked);
@@ -220,10 +219,12 @@ class Lay {
 
   async search(effort) {
     this.searchedFor = this.job.state.revision;
+    this.stopping.hidden = false;
     try {
       await post(jobAddress(this.job.name, 'lay'), { ...this.lay, effort });
     } catch (fault) {
       if (!fault.status) return failed(fault);
+      this.stopping.hidden = true;
       write(this.sentence, fault.message);
     }
   }

@@ -7,7 +7,7 @@ import { RemnantDrawing } from '../remnant.js';
 import { jobAddress, post } from '../server.js';
 import { say } from '../say.js';
 import { bare, millimetres, term, typed, word } from '../words.js';
-import { labelOf } from '../lay/cloth.js';
+import { ClothDrawing, labelOf } from '../lay/cloth.js';
 import { nextStep } from './next.js';
 
 export function table(job) {
@@ -176,10 +176,22 @@ class Table {
       this.answer,
       el('p', { class: 'amount' }, word(`answer.${found.answer}`)),
       el('p', {}, typed(found.sentence)),
+      found.layout && this.picture(found.layout),
       found.changes?.length > 0 && [
         el('h2', {}, word('table.changes')),
         el('ul', { class: 'changes' }, found.changes.map(button)),
       ],
+    );
+  }
+
+  // picture of the pieces on the piece of cloth.
+  picture(layout) {
+    const drawing = new ClothDrawing();
+    drawing.show(layout, this.units, this.element.clientWidth * 0.9, null);
+    return el(
+      'div',
+      { class: 'table', tabindex: 0, role: 'region', 'aria-label': word('lay.cloth') },
+      drawing.picture,
     );
   }
 }
