@@ -15,6 +15,9 @@ import (
 // pageOptions are the options of the page command.
 type pageOptions struct {
 	searchFlags
+	// folder of the jobs; empty is the one that was chosen before, or else the one that the
+	// program is started in.
+	folder    string
 	port      int
 	noBrowser bool
 	stay      bool
@@ -37,11 +40,10 @@ and nothing leaves the machine. It ends a while after its last tab is closed.`,
   ellwand page sewing --no-browser --port 8040`,
 		Args: cobra.MaximumNArgs(1),
 		RunE: func(cmd *cobra.Command, args []string) error {
-			folder := "."
 			if len(args) == 1 {
-				folder = args[0]
+				o.folder = args[0]
 			}
-			return e.page(cmd.Context(), folder, o)
+			return e.page(cmd.Context(), o)
 		},
 	}
 	flags := cmd.Flags()
@@ -54,34 +56,73 @@ and nothing leaves the machine. It ends a while after its last tab is closed.`,
 	return cmd
 }
 
-// page serves the page of a folder until it is closed.
-func (e *env) page(ctx context.Context, folder string, o pageOptions) error {
+// page serves the page of a folder until it is closed. Where it is open already, that one
+// is shown.
+func (e *env) page(ctx context.Context, o pageOptions) error {
+	sign := ""
+	if cache, err := os.UserCacheDir(); err == nil {
+		sign = filepath.Join(cache, "ellwand", "page.json")
+	}
+	if address, is := page.Running(sign, o.folder); is {
+		e.showPage(address, o)
+		return nil
+	}
+	folder := o.folder
+	if folder == "" {
+		folder = "."
+	}
 	return page.Serve(ctx, page.Options{
-		Folder: folder, Port: o.port, Search: o.Search, Stay: o.stay,
-		Opened: func(address string) {
-			if o.noBrowser {
-				fmt.Fprintln(e.out, address)
-				return
-			}
-			e.note("The page is open in your browser. If you do not see it, open this address:\n%s", address)
-			if err := openBrowser(address); err != nil {
-				e.note("note: no browser could be opened; open the address yourself")
-			}
-		},
+		Folder: folder, Port: o.port, Search: o.Search, Stay: o.stay, Sign: sign, Chosen: rememberFolder,
+		Opened: func(address string) { e.showPage(address, o) },
 	})
 }
 
+// showPage shows the page in the browser, or its address.
+func (e *env) showPage(address string, o pageOptions) {
+	if o.noBrowser {
+		fmt.Fprintln(e.out, address)
+		return
+	}
+	e.note("The page is open in your browser. If you do not see it, open this address:\n%s", address)
+	if err := openBrowser(address); err != nil {
+		e.note("note: no browser could be opened; open the address yourself")
+	}
+}
+
+// chosenFile holds the folder that was chosen on the page, for the next double click.
+func chosenFile() (string, error) {
+	settings, err := os.UserConfigDir()
+	return filepath.Join(settings, "ellwand", "folder"), err
+}
+
+// rememberFolder for the next double click. It is no loss where that cannot be written.
+func rememberFolder(folder string) {
+	path, err := chosenFile()
+	if err != nil || os.MkdirAll(filepath.Dir(path), 0o700) != nil {
+		return
+	}
+	_ = os.WriteFile(path, []byte(folder), 0o600)
+}
+
 // homeFolder is where the page opens when the program was started by a double click: the
-// folder that its user has documents in, or else her own.
+// folder that was chosen before, the one that its user has documents in, or else her own.
 func homeFolder() string {
+	if path, err := chosenFile(); err == nil {
+		if text, err := os.ReadFile(path); err == nil && isFolder(string(text)) {
+			return string(text)
+		}
+	}
 	home, err := os.UserHomeDir()
 	if err != nil {
 		return "."
 	}
-	for _, name := range []string{"Documents", "Dokumente"} {
-		if info, err := os.Stat(filepath.Join(home, name)); err == nil && info.IsDir() {
-			return filepath.Join(home, name)
-		}
+	if documents := filepath.Join(home, "Documents"); isFolder(documents) {
+		return documents
 	}
 	return home
+}
+
+func isFolder(path string) bool {
+	info, err := os.Stat(path)
+	return err == nil && info.IsDir()
 }

@@ -40,7 +40,8 @@ answer is no.`,
 		Args:          knownCommand,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if isDoubleClicked(os.Args[1:], e.stdout) {
-				return e.page(cmd.Context(), homeFolder(), pageOptions{searchFlags: searchFlags{Search: app.Search{Seed: 1}}})
+				return e.page(cmd.Context(), pageOptions{folder: homeFolder(),
+					searchFlags: searchFlags{Search: app.Search{Seed: 1}}})
 			}
 			return cmd.Help()
 		},

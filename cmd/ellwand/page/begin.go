@@ -65,7 +65,7 @@ func nameFor(b beginning) string {
 // begun is the text that a job begins with.
 func (s *server) begun(b beginning) (string, error) {
 	if b.From == "copy" {
-		text, err := s.folder.Read(b.Of, limit.JobSize)
+		text, err := s.now().folder.Read(b.Of, limit.JobSize)
 		if err != nil || b.Title == "" {
 			return string(text), err
 		}
@@ -107,8 +107,8 @@ func (s *server) written(base, text string) (string, error) {
 		if i > 1 {
 			name = fmt.Sprintf("%s-%d.yaml", base, i)
 		}
-		if _, err := s.folder.Stat(name); errors.Is(err, fs.ErrNotExist) {
-			return name, s.folder.Write(name, []byte(text))
+		if _, err := s.now().folder.Stat(name); errors.Is(err, fs.ErrNotExist) {
+			return name, s.now().folder.Write(name, []byte(text))
 		}
 	}
 }

@@ -3,6 +3,7 @@ package page
 import (
 	"context"
 	"net/http"
+	"path/filepath"
 	"strings"
 	"time"
 
@@ -11,6 +12,7 @@ import (
 	"ellwand/cmd/ellwand/page/clients"
 	"ellwand/cmd/ellwand/page/edit"
 	"ellwand/cmd/ellwand/page/figure"
+	"ellwand/cmd/ellwand/page/folder"
 	"ellwand/pieces"
 )
 
@@ -26,7 +28,7 @@ type card struct {
 }
 
 func (s *server) showFolder(w http.ResponseWriter, r *http.Request) {
-	names, err := s.folder.Names(".yaml", ".yml")
+	names, err := s.now().folder.Names(".yaml", ".yml")
 	if err != nil {
 		answerFault(w, r, err)
 		return
@@ -37,18 +39,40 @@ func (s *server) showFolder(w http.ResponseWriter, r *http.Request) {
 			cards = append(cards, one)
 		}
 	}
-	known, err := clients.Read(s.folder)
+	known, err := clients.Read(s.now().folder)
 	if err != nil {
 		known = []clients.Client{} // what is wrong with their file is said where they are shown
 	}
-	answer(w, http.StatusOK, map[string]any{"folder": s.folder.Path(), "jobs": cards, "clients": known})
+	answer(w, http.StatusOK, map[string]any{"folder": s.now().folder.Path(), "jobs": cards, "clients": known})
+}
+
+// chooseFolder opens another folder, by its path from the top.
+func (s *server) chooseFolder(w http.ResponseWriter, r *http.Request) {
+	var chosen struct {
+		Folder string `json:"folder"`
+	}
+	if err := asked(r, &chosen); err != nil || !filepath.IsAbs(chosen.Folder) {
+		answerError(w, r, http.StatusBadRequest, "Write the whole path of the folder, from the top.")
+		return
+	}
+	f, err := folder.Open(chosen.Folder)
+	if err != nil {
+		answerFault(w, r, err)
+		return
+	}
+	s.open(f)
+	if s.options.Chosen != nil {
+		s.options.Chosen(f.Path())
+	}
+	s.told.tell(eventOf("jobs", struct{}{}))
+	s.showFolder(w, r)
 }
 
 // card of a file; false for a YAML file that is no job.
 func (s *server) card(name string) (card, bool) {
 	out := card{Name: name, Title: strings.TrimSuffix(strings.TrimSuffix(name, ".yaml"), ".yml"), Garments: []string{},
 		Picture: "/picture/job/" + name + ".svg"}
-	text, err := s.folder.Read(name, limit.JobSize)
+	text, err := s.now().folder.Read(name, limit.JobSize)
 	if err != nil {
 		out.Fault = sentence(err.Error())
 		return out, true
@@ -78,12 +102,12 @@ func (s *server) card(name string) (card, bool) {
 // jobPicture draws the pieces of a job small.
 func (s *server) jobPicture(w http.ResponseWriter, r *http.Request) {
 	name, _ := strings.CutSuffix(r.PathValue("name"), ".svg")
-	text, err := s.folder.Read(name, limit.JobSize)
+	text, err := s.now().folder.Read(name, limit.JobSize)
 	if err != nil {
 		answerError(w, r, http.StatusNotFound, "There is no job of this name in the folder.")
 		return
 	}
-	file, err := job.Parse(s.folder.PathOf(name), text)
+	file, err := job.Parse(s.now().folder.PathOf(name), text)
 	if err != nil {
 		answerError(w, r, http.StatusNotFound, "This job cannot be drawn as it stands.")
 		return
@@ -114,7 +138,7 @@ func (s *server) watchFolder(ctx context.Context) {
 		case <-ctx.Done():
 			return
 		case <-ticker.C:
-			for _, one := range s.jobs.all() {
+			for _, one := range s.now().jobs.all() {
 				one.look()
 			}
 		}

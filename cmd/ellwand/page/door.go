@@ -18,8 +18,9 @@ import (
 type door struct {
 	host   string // 127.0.0.1:PORT
 	cookie string
-	// session is the value of the cookie, token what the page sends with a change.
-	session, token string
+	// session is the value of the cookie, token what the page sends with a change, secret
+	// what the sign of the page has, for which there is a new key.
+	session, token, secret string
 
 	mutex sync.Mutex
 	keys  map[string]bool
@@ -28,7 +29,8 @@ type door struct {
 func newDoor(host string) *door {
 	_, port, _ := strings.Cut(host, ":")
 	return &door{
-		host: host, cookie: "ellwand-" + port, session: rand.Text(), token: rand.Text(), keys: map[string]bool{},
+		host: host, cookie: "ellwand-" + port, session: rand.Text(), token: rand.Text(), secret: rand.Text(),
+		keys: map[string]bool{},
 	}
 }
 
@@ -57,6 +59,12 @@ const tokenHeader = "X-Ellwand-Token"
 // [source.OwnChoice].
 const mostOfBody = 24 << 20
 
+// secretHeader has the secret of the sign of a page.
+const secretHeader = "X-Ellwand-Secret"
+
+// keyPath is where a second start of the program asks for a new key.
+const keyPath = "/api/key"
+
 // guard what stands behind the door.
 func (d *door) guard(inside http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
@@ -68,6 +76,8 @@ func (d *door) guard(inside http.Handler) http.Handler {
 			refuse(w, r, "Another page asked for this one. Ellwand answers only to its own page.")
 		case r.Method == http.MethodGet && r.URL.Path == "/" && r.URL.Query().Has("key"):
 			d.welcome(w, r)
+		case r.Method == http.MethodPost && r.URL.Path == keyPath && same(r.Header.Get(secretHeader), d.secret):
+			answer(w, http.StatusOK, map[string]string{"address": d.address()})
 		case !d.isKnown(r):
 			refuse(w, r, "This page was not opened by Ellwand. Start Ellwand again: it opens the page with the key to it.")
 		case r.Method != http.MethodGet && r.Method != http.MethodHead && r.Method != http.MethodPost:

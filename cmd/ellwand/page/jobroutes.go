@@ -13,7 +13,7 @@ import (
 // withJob finds the job that a request is about.
 func (s *server) withJob(do func(http.ResponseWriter, *http.Request, *opened)) http.HandlerFunc {
 	return func(w http.ResponseWriter, r *http.Request) {
-		one, err := s.jobs.named(r.PathValue("name"))
+		one, err := s.now().jobs.named(r.PathValue("name"))
 		switch {
 		case errors.Is(err, fs.ErrNotExist), errors.Is(err, folder.ErrName):
 			answerError(w, r, http.StatusNotFound, "There is no job of this name in the folder.")

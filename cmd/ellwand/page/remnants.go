@@ -84,7 +84,7 @@ func (s *server) askRemnant(w http.ResponseWriter, r *http.Request, o *opened) {
 
 // fits asks in the job as it would be with that piece of cloth.
 func (s *server) fits(r *http.Request, o *opened, text string, t onTable) (app.RemnantAnswer, *job.Work, error) {
-	file, err := job.Parse(s.folder.PathOf(o.name), []byte(text))
+	file, err := job.Parse(s.now().folder.PathOf(o.name), []byte(text))
 	if err != nil {
 		return app.RemnantAnswer{}, nil, err
 	}

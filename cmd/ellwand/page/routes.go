@@ -25,6 +25,7 @@ func (s *server) jobRoutes(mux *http.ServeMux) {
 // folderRoutes are what is asked of the folder.
 func (s *server) folderRoutes(mux *http.ServeMux) {
 	mux.HandleFunc("GET /api/folder", s.showFolder)
+	mux.HandleFunc("POST /api/folder", s.chooseFolder)
 	mux.HandleFunc("POST /api/jobs", s.beginJob)
 	mux.HandleFunc("POST /api/question", s.answerQuestion)
 	mux.HandleFunc("GET /api/size", showSizes)

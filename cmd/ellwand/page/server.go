@@ -21,9 +21,9 @@ func Serve(ctx context.Context, o Options) error {
 	if err != nil {
 		return err
 	}
-	defer f.Close()
 	listener, err := net.Listen("tcp", fmt.Sprintf("127.0.0.1:%d", o.Port))
 	if err != nil {
+		_ = f.Close()
 		return fmt.Errorf("the page cannot be opened on port %d, since something else is there; leave out --port for a "+
 			"free one", o.Port)
 	}
@@ -38,6 +38,7 @@ func Serve(ctx context.Context, o Options) error {
 		Handler: s.handler(), ReadHeaderTimeout: 10 * time.Second, MaxHeaderBytes: 64 << 10,
 		BaseContext: func(net.Listener) context.Context { return ctx },
 	}
+	defer s.putUpSign()()
 	failed := make(chan error, 1)
 	go func() { failed <- web.Serve(listener) }()
 	if o.Opened != nil {

@@ -8,7 +8,7 @@ import (
 )
 
 func (s *server) showClients(w http.ResponseWriter, r *http.Request) {
-	all, err := clients.Read(s.folder)
+	all, err := clients.Read(s.now().folder)
 	if err != nil {
 		answerFault(w, r, err)
 		return
@@ -32,7 +32,7 @@ func (s *server) noteVisit(w http.ResponseWriter, r *http.Request) {
 		noted.Date = time.Now().Format(time.DateOnly)
 	}
 	visit := clients.Visit{Date: noted.Date, Body: noted.Body}
-	if err := clients.Note(s.folder, noted.Name, noted.Units, visit); err != nil {
+	if err := clients.Note(s.now().folder, noted.Name, noted.Units, visit); err != nil {
 		answerFault(w, r, err)
 		return
 	}

@@ -1,0 +1,73 @@
+package page
+
+import (
+	"encoding/json"
+	"net/http"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+func TestSecondStartFindsTheFirst(t *testing.T) {
+	v := newVisit(t)
+	path := filepath.Join(t.TempDir(), "ellwand", "page.json")
+	_, is := Running(path, "")
+	assert.False(t, is, "there is no sign")
+	v.server.options.Sign = path
+	takeDown := v.server.putUpSign()
+	info, err := os.Stat(path)
+	require.NoError(t, err)
+	assert.Equal(t, os.FileMode(0o600), info.Mode().Perm())
+	for _, folder := range []string{"", v.folder} {
+		address, is := Running(path, folder)
+		require.True(t, is)
+		answer, err := v.browser.Get(address)
+		require.NoError(t, err)
+		answer.Body.Close()
+		assert.Equal(t, http.StatusOK, answer.StatusCode)
+	}
+	_, is = Running(path, t.TempDir())
+	assert.False(t, is, "it has another folder open")
+	takeDown()
+	assert.NoFileExists(t, path)
+	text, err := json.Marshal(sign{Host: v.server.door.host, Secret: "guessed", Folder: v.folder})
+	require.NoError(t, err)
+	require.NoError(t, os.WriteFile(path, text, 0o600))
+	_, is = Running(path, "")
+	assert.False(t, is, "the secret is another")
+	for _, host := range []string{"127.0.0.1:1", "evil.example:80", ""} {
+		text, err := json.Marshal(sign{Host: host})
+		require.NoError(t, err)
+		require.NoError(t, os.WriteFile(path, text, 0o600))
+		_, is = Running(path, "")
+		assert.False(t, is, host)
+	}
+}
+
+func TestFolderIsChosen(t *testing.T) {
+	v := newVisit(t).enter()
+	var chosen string
+	v.server.options.Chosen = func(folder string) { chosen = folder }
+	v.told("GET", "/api/jobs/blouse.yaml", "")
+	other := t.TempDir()
+	body, err := json.Marshal(map[string]string{"folder": other})
+	require.NoError(t, err)
+	shown := v.told("POST", "/api/folder", string(body))
+	assert.Equal(t, other, shown["folder"])
+	assert.Equal(t, other, chosen)
+	assert.Empty(t, shown["jobs"])
+	status, _ := v.ask("GET", "/api/jobs/blouse.yaml", "")
+	assert.Equal(t, 404, status)
+	made := v.told("POST", "/api/jobs", `{"from":"person","garment":"bag","title":"A bag: nice","units":"in","width":"45"}`)
+	assert.Equal(t, "a-bag-nice.yaml", made["job"])
+	again := v.told("POST", "/api/jobs", `{"from":"copy","of":"a-bag-nice.yaml","title":"A bag: nice"}`)
+	assert.Equal(t, "a-bag-nice-2.yaml", again["job"])
+	assert.FileExists(t, filepath.Join(other, "a-bag-nice.yaml"))
+	for _, bad := range []string{`{"folder":"."}`, `{"folder":"/no/such/folder"}`} {
+		status, _ := v.ask("POST", "/api/folder", bad)
+		assert.GreaterOrEqual(t, status, 400)
+	}
+}
