@@ -27,7 +27,7 @@ func flags(program string) []chromedp.ExecAllocatorOption {
 }
 
 // started is the browser that all tests share; without one they are skipped.
-func started(t *testing.T) context.Context {
+func started(t testing.TB) context.Context {
 	t.Helper()
 	program, err := exec.LookPath("chromium")
 	if err != nil {

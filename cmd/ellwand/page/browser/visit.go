@@ -31,14 +31,24 @@ type Look struct {
 
 // Visit opens the page of a folder with these jobs, each a file of testdata at the top.
 // Without a browser the test is skipped.
-func Visit(t *testing.T, l Look, jobs ...string) *Visitor {
+func Visit(t testing.TB, l Look, jobs ...string) *Visitor {
 	t.Helper()
-	shared := started(t)
-	folder := t.TempDir()
+	texts := map[string]string{}
 	for _, name := range jobs {
 		text, err := os.ReadFile(filepath.Join("../../../../../testdata", name))
 		require.NoError(t, err)
-		require.NoError(t, os.WriteFile(filepath.Join(folder, name), text, 0o644))
+		texts[name] = string(text)
+	}
+	return VisitWith(t, l, texts)
+}
+
+// VisitWith opens the page of a folder with jobs of these texts, by their names.
+func VisitWith(t testing.TB, l Look, texts map[string]string) *Visitor {
+	t.Helper()
+	shared := started(t)
+	folder := t.TempDir()
+	for name, text := range texts {
+		require.NoError(t, os.WriteFile(filepath.Join(folder, name), []byte(text), 0o644))
 	}
 	tab, _ := chromedp.NewContext(shared, chromedp.WithNewBrowserContext())
 	require.NoError(t, chromedp.Do(tab))
@@ -74,7 +84,7 @@ func (l Look) put(ctx context.Context) error {
 }
 
 // serve the page of a folder until the test ends; the address is the one that is opened.
-func serve(t *testing.T, folder string) string {
+func serve(t testing.TB, folder string) string {
 	t.Helper()
 	ctx, cancel := context.WithCancel(context.Background())
 	opened := make(chan string, 1)

@@ -14,7 +14,7 @@ import (
 
 // Visitor is a reader of the page in a browser of her own.
 type Visitor struct {
-	*testing.T
+	testing.TB
 	// Tab of the browser, and Folder of the jobs.
 	Tab    context.Context
 	Folder string

@@ -3,6 +3,7 @@
 package wholejob
 
 import (
+	"fmt"
 	"os"
 	"testing"
 
@@ -112,4 +113,18 @@ const held = `document.querySelectorAll('.cloth .piece.held').length `
 // piece on the cloth, by its name.
 func piece(name string) string {
 	return `document.querySelector('.cloth .piece[aria-label^="` + name + `"] .outline')`
+}
+
+// A second piece may be taken while the first is still on its way down.
+func TestTwoDragsInARow(t *testing.T) {
+	v := browser.Visit(t, usual, "skirt.yaml")
+	v.Show("#/job/skirt.yaml/lay", `document.querySelector('.cloth .piece')`)
+	laid(v)
+	all := browser.Value[int](v, `document.querySelectorAll('.cloth .piece').length`)
+	assert.Greater(t, all, 1)
+	for i := range 2 {
+		v.Drag(fmt.Sprintf(`document.querySelectorAll('.cloth .piece .outline')[%d]`, i), 30, 0)
+	}
+	v.Until(held + `=== 2`)
+	v.Saved()
 }

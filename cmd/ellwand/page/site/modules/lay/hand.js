@@ -14,6 +14,7 @@ export class Hand {
   constructor({ job, lay, cloth, show, settled, pick, sliding }) {
     Object.assign(this, { job, lay, cloth, show, settled, pick, sliding });
     this.held = null;
+    this.settling = 0;
   }
 
   // listeners of a piece on the cloth.
@@ -49,6 +50,7 @@ export class Hand {
     if (!this.pressed.moved && Math.hypot(dx, dy) < slack) return;
     if (!this.pressed.moved) this.take(this.pressed.id);
     this.pressed.moved = true;
+    if (this.held?.id !== this.pressed.id) return;
     const [x, y] = this.held.from;
     this.moveTo([x + dx / this.cloth.scale, y - dy / this.cloth.scale]);
   }
@@ -113,6 +115,7 @@ export class Hand {
 
   // look asks what it means that the piece lies there; the last place is always asked.
   async look() {
+    if (!this.held) return;
     if (this.asking) {
       this.again = true;
       return;
@@ -167,41 +170,59 @@ export class Hand {
       .then(() => say(word(isHeld ? 'let go' : 'is held', { name: piece.name })));
   }
 
-  // setDown puts the piece where the hand is; it slides until it touches, if wanted.
+  // setDown puts the piece where the hand is; it slides until it touches, if wanted. The
+  // hand is free for the next piece at once.
   async setDown() {
-    if (!this.held || this.settling) return;
-    this.settling = true;
-    const { id, turn, at, from, piece } = this.held;
+    const hold = this.held;
+    if (!hold) return;
+    this.held = null;
+    this.again = false;
+    this.settling += 1;
+    const { id, turn, at, from, piece } = hold;
     const isMoved = at[0] !== from[0] || at[1] !== from[1] || turn !== piece.turn;
     try {
       if (isMoved) await this.place(id, at, turn);
     } catch (fault) {
       failed(fault);
     }
-    this.letGo();
+    this.settling -= 1;
+    this.letGo(id);
   }
 
   async place(id, at, turn) {
-    const to = this.sliding() ? (await this.ask(id, at, turn, true)).at : at;
-    this.cloth.group(id).move(to);
-    await this.job.act({ place: { ...this.lay(), piece: id, at: to, turn, locked: true } });
+    const found = this.sliding() ? await this.ask(id, at, turn, true) : { at };
+    this.cloth.group(id)?.move(found.at);
+    this.layAsIs(id, found, turn);
+    await this.job.act({ place: { ...this.lay(), piece: id, at: found.at, turn, locked: true } });
+  }
+
+  // layAsIs keeps a piece where it was put until the program has laid the rest round it.
+  layAsIs(id, { at, outline }, turn) {
+    const piece = this.piece(id);
+    if (!piece) return;
+    const isTurned = turn !== piece.turn;
+    Object.assign(piece, { at, turn, by_hand: true });
+    if (isTurned && outline) Object.assign(piece, { outline, grain: null });
   }
 
   putBack() {
-    if (!this.held) {
-      this.pressed = null;
-      return;
-    }
+    const id = this.held?.id;
     this.pressed = null;
-    this.letGo();
+    this.held = null;
+    this.again = false;
+    if (!id) return;
+    this.letGo(id);
     say(word('put back'));
   }
 
-  letGo() {
-    this.cloth.group(this.held?.id)?.element.classList.remove('moving');
-    this.held = null;
-    this.settling = false;
-    this.again = false;
+  // isBusy while a piece is in the hand, or on its way down.
+  get isBusy() {
+    return this.held !== null || this.settling > 0;
+  }
+
+  letGo(id) {
+    if (this.held?.id !== id) this.cloth.group(id)?.element.classList.remove('moving');
+    if (this.isBusy) return;
     this.cloth.mark([]);
     this.settled();
   }

@@ -108,7 +108,7 @@ class Lay {
     on('layout', (layout) => layKey(layout) === layKey(this.lay) && this.refreshLayout());
     on('progress', (progress) => layKey(progress) === layKey(this.lay) && this.showProgress(progress));
     on('ended', (done) => layKey(done) === layKey(this.lay) && this.ended(done));
-    on('refused', () => this.settled());
+    on('refused', () => this.job.fetchLayout(this.lay));
     addEventListener('resize', () => this.refreshLayout(), { signal: this.ends.signal });
   }
 
@@ -141,7 +141,7 @@ class Lay {
   }
 
   refreshLayout() {
-    if (!this.lay || this.hand.held) return;
+    if (!this.lay || this.hand.isBusy) return;
     const layout = this.job.layout(this.lay);
     this.room.classList.toggle('empty', !layout);
     this.tabs.show(this.lay);
