@@ -188,6 +188,9 @@ func cautions(plan lay.Plan, options Options) []string {
 		washing(plan.Cloth.Shrinkage),
 		"Look for flaws on the right side, and mark them before laying.",
 	}
+	if rough := words.Rough(plan.Asked, options.Short); rough != "" {
+		out = append(out, rough+" Chalk round the paper pieces themselves.")
+	}
 	out = append(out, safety.Cutting(options.Youngest)...)
 	return append(out, words.Notes(plan)...)
 }

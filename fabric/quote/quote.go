@@ -99,7 +99,7 @@ func (r Request) clothLine(cloth ClothRequest) Line {
 	} else {
 		line.Each = r.Currency.Format(offer.Price.Money) + " " + offer.Price.Each()
 	}
-	line.Notes = []string{option.Amount.RestsOn(r.Units)}
+	line.Notes = append([]string{option.Amount.RestsOn(r.Units)}, cloth.Notes...)
 	return line
 }
 

@@ -42,6 +42,8 @@ type Garment struct {
 type ClothRequest struct {
 	Cloth  string // its name in the job: "shell"
 	Option Option // how it is bought
+	// Notes for the maker: what else the amount rests on, a sentence each.
+	Notes []string
 }
 
 // Notion is a thing that is bought by count: a zip, buttons, thread.

@@ -9,6 +9,7 @@ import (
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/quote"
+	"ellwand/fabric/words"
 )
 
 // Quoted is a quote in the making: what it asks, all but the cloths.
@@ -42,7 +43,11 @@ func (q *Quoted) Reckon(ctx context.Context, search Search, watch Watch) (quote.
 	request := q.request
 	request.Ended = ranked.Ended
 	for _, cloth := range ranked.Cloths {
-		request.Cloths = append(request.Cloths, quote.ClothRequest{Cloth: cloth.Cloth, Option: cloth.Options[0]})
+		asked := quote.ClothRequest{Cloth: cloth.Cloth, Option: cloth.Options[0]}
+		if rough := words.Rough(q.work.PiecesOf(cloth.Cloth), q.work.Format); rough != "" {
+			asked.Notes = []string{rough}
+		}
+		request.Cloths = append(request.Cloths, asked)
 	}
 	reckoned, err := quote.Of(request)
 	if err != nil {

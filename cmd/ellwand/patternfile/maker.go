@@ -47,8 +47,10 @@ func (m Maker) shaped(path Path, what string, p Piece) (piece pieces.Piece, reve
 		return piece, false, false
 	case len(p.Outline) > 0:
 		piece, reversed, ok = m.outlined(path.Key("outline"), what, p)
+		ok = ok && m.sized(path.Key("outline"), what, piece)
 	case p.Offsets != nil:
 		piece, ok = m.measured(path.Key("offsets"), what, p)
+		ok = ok && m.sized(path.Key("offsets"), what, piece)
 	default:
 		piece, ok = m.rectangle(path, what, p)
 	}

@@ -119,6 +119,12 @@ func TestRefused(t *testing.T) {
 		{"a seam of no piece", piece + "    width: 3\n    height: 4\nseams: [{name: side, of: {front: left}, to: " +
 			"{bak: left}}]",
 			`seam side: there is no piece "bak"`},
+		{"kilometres", piece + "    allowance: 1\n    outline: [[0, 0], [5000000, 0], [0, 10]]",
+			`x.yaml:6: piece "front" is 5000000 cm over all; a piece is at most 10000 cm`},
+		{"an arc of kilometres", piece + "    allowance: 1\n    outline: [{corner: [0, 0], arc: 400000}, [50, 0], [0, 10]]",
+			`over all; a piece is at most 10000 cm: look at the units of its numbers, and at its arcs`},
+		{"far away", piece + "    allowance: 1\n    outline: [[9000000, 0], [9000050, 0], [9000000, 10]]",
+			`lies 9000050 cm away from [0, 0]`},
 		{"not a number", piece + "    allowance: 1\n    outline: [[0, 0], [.nan, 0], [0, 10]]", "point 2: "},
 	}
 	for _, tt := range tests {
