@@ -33,10 +33,10 @@ const watching = `window.frames = []; window.long = [];
 // BenchmarkDrag drags one of 150 pieces over the others: the time between two frames of
 // the browser, its middle and what 95 of 100 stay under, and the longest task, ms.
 func BenchmarkDrag(b *testing.B) {
-	v := browser.VisitWith(b, usual, map[string]string{"bunting.yaml": manyPieces()})
+	v := browser.VisitWith(b, browser.Usual, map[string]string{"bunting.yaml": manyPieces()})
 	v.Show("#/job/bunting.yaml/lay", `document.querySelectorAll('.cloth .piece').length === 150`)
-	laid(v)
-	x, y := v.Middle(piece("flag 1"))
+	v.Laid()
+	x, y := v.Middle(browser.Piece("flag 1"))
 	v.Do(chromedp.Evaluate[chromedp.Void](watching))
 	for b.Loop() {
 		v.Do(chromedp.DragAndDropXY(x, y, x+200, y-100, 120))
@@ -57,7 +57,7 @@ func BenchmarkDrag(b *testing.B) {
 
 // BenchmarkFirstPaint opens the page anew: until something is seen, ms.
 func BenchmarkFirstPaint(b *testing.B) {
-	v := browser.Visit(b, usual, "blouse.yaml")
+	v := browser.Visit(b, browser.Usual, "blouse.yaml")
 	var all []float64
 	for b.Loop() {
 		v.Do(chromedp.Reload())
@@ -70,7 +70,7 @@ func BenchmarkFirstPaint(b *testing.B) {
 
 // BenchmarkKeystroke types into a measurement: until the pieces are drawn anew, ms.
 func BenchmarkKeystroke(b *testing.B) {
-	v := browser.Visit(b, usual, "blouse.yaml")
+	v := browser.Visit(b, browser.Usual, "blouse.yaml")
 	v.Show("#/job/blouse.yaml/pieces", `document.querySelectorAll('.draft .cutting').length > 3`)
 	var all []float64
 	for i := 0; b.Loop(); i++ {

@@ -26,7 +26,7 @@ func entered(v *browser.Visitor, name string) {
 
 // The same job by the keyboard alone.
 func TestWholeJobByKeyboard(t *testing.T) {
-	v := browser.Visit(t, usual)
+	v := browser.Visit(t, browser.Usual)
 	v.TabTo(`on.closest('.gallery')`)
 	v.Press(" ", kb.ArrowRight, kb.ArrowRight)
 	v.Until(`document.querySelector('.gallery input:checked').value === 'princess dress'`)
@@ -37,7 +37,7 @@ func TestWholeJobByKeyboard(t *testing.T) {
 	typed(v, "Hip girth", "39 3/4")
 	typed(v, "Width of the cloth", "58")
 	entered(v, "Make a job of it")
-	v.Until(onScreen + `'measure'`)
+	v.Until(browser.OnScreen + `'measure'`)
 	typed(v, "For whom", "Ilse Maartens")
 	entered(v, "On to the pieces")
 	v.Until(`document.querySelectorAll('.draft .edge').length > 3`)
@@ -48,25 +48,25 @@ func TestWholeJobByKeyboard(t *testing.T) {
 	v.Saved()
 	assert.Contains(t, v.File("princess-dress.yaml"), "3/4")
 	entered(v, "On to the lay")
-	laid(v)
+	v.Laid()
 
 	v.TabTo(`on.matches('.cloth .piece[aria-label^="front bodice"]')`)
 	v.Press(kb.ArrowRight, kb.ArrowRight)
 	v.Do(chromedp.KeyEvent(kb.ArrowRight, chromedp.KeyModifiers(chromedp.ModifierShift)))
 	v.Until(`document.querySelector('.piece.moving')`)
 	v.Press(kb.Enter)
-	v.Until(held + `=== 1`)
+	v.Until(browser.Held + `=== 1`)
 	v.TabTo(`on.matches('.cloth .piece[aria-label^="top sleeve"]')`)
 	v.Press("h")
-	v.Until(held + `=== 2`)
+	v.Until(browser.Held + `=== 2`)
 	entered(v, "Lay the rest anew")
-	laid(v)
-	v.Until(held + `=== 2`)
+	v.Laid()
+	v.Until(browser.Held + `=== 2`)
 	v.Do(chromedp.KeyEvent("z", chromedp.KeyModifiers(chromedp.ModifierCtrl)))
-	v.Until(held + `=== 1`)
+	v.Until(browser.Held + `=== 1`)
 
 	entered(v, "On to the price")
-	v.Until(onScreen + `'charge'`)
+	v.Until(browser.OnScreen + `'charge'`)
 	typed(v, "Currency", "EUR")
 	typed(v, "Price: Shell", "18.50")
 	v.Press("\t")
@@ -78,9 +78,9 @@ func TestWholeJobByKeyboard(t *testing.T) {
 
 // The lay is a list, too, in which the same keys move a piece; Escape puts it back.
 func TestLayAsList(t *testing.T) {
-	v := browser.Visit(t, usual, "skirt.yaml")
+	v := browser.Visit(t, browser.Usual, "skirt.yaml")
 	v.Show("#/job/skirt.yaml/lay", `document.querySelector('.cloth .piece')`)
-	laid(v)
+	v.Laid()
 	entered(v, "The lay as a list")
 	v.TabTo(`on.closest('.laid')`)
 	place := `document.querySelector('.cloth .piece').getAttribute('transform')`

@@ -19,19 +19,15 @@ func TestMain(m *testing.M) {
 	os.Exit(status)
 }
 
-var usual = browser.Look{Wide: 1440, High: 900}
-
 // at a step of the job that is open.
 func at(v *browser.Visitor, step string) {
 	v.Helper()
 	v.Click(step)
 }
 
-const onScreen = `document.querySelector('main').dataset.screen === `
-
 // The first answer takes two clicks and three numbers.
 func TestFirstAnswer(t *testing.T) {
-	v := browser.Visit(t, usual)
+	v := browser.Visit(t, browser.Usual)
 	v.Click("Blouse")
 	v.Write("Bust girth", "94")
 	v.Write("Waist girth", "76")
@@ -42,7 +38,7 @@ func TestFirstAnswer(t *testing.T) {
 
 // A whole job by mouse: a new client in inches, a princess dress, three widths.
 func TestWholeJobByMouse(t *testing.T) {
-	v := browser.Visit(t, usual)
+	v := browser.Visit(t, browser.Usual)
 	v.Click("Princess dress")
 	v.Click("Inches")
 	v.Write("Bust girth", "37")
@@ -50,7 +46,7 @@ func TestWholeJobByMouse(t *testing.T) {
 	v.Write("Hip girth", "39 3/4")
 	v.Write("Width of the cloth", "58")
 	v.Click("Make a job of it")
-	v.Until(onScreen + `'measure'`)
+	v.Until(browser.OnScreen + `'measure'`)
 	v.Write("For whom", "Ilse Maartens")
 	v.Write("Back neck point to waist", "16 1/8")
 	v.Saved()
@@ -62,7 +58,7 @@ func TestWholeJobByMouse(t *testing.T) {
 	v.Do(chromedp.Evaluate[chromedp.Void](`document.querySelector('.draft .edge').scrollIntoView({ block: 'center' })`))
 
 	at(v, "Lay")
-	laid(v)
+	v.Laid()
 	v.Click("The cloth: Shell")
 	v.Click("Another width")
 	v.Write("Width 2", "45")
@@ -70,19 +66,19 @@ func TestWholeJobByMouse(t *testing.T) {
 	v.Click("Another width")
 	v.Write("Width 3", "36")
 	v.Until(`document.querySelectorAll('.tabs:not(.ways) a').length === 3`)
-	laid(v)
+	v.Laid()
 
-	v.Drag(piece("front bodice"), 40, 0)
-	v.Until(held + `=== 1`)
-	v.Drag(piece("top sleeve"), 0, -25)
-	v.Until(held + `=== 2`)
+	v.Drag(browser.Piece("front bodice"), 40, 0)
+	v.Until(browser.Held + `=== 1`)
+	v.Drag(browser.Piece("top sleeve"), 0, -25)
+	v.Until(browser.Held + `=== 2`)
 	v.Click("Lay the rest anew")
-	laid(v)
+	v.Laid()
 	assert.Contains(t, v.File("princess-dress.yaml"), "laid_by_hand")
 	v.Click("Undo")
-	v.Until(held + `=== 1`)
+	v.Until(browser.Held + `=== 1`)
 	v.Click("Do again")
-	v.Until(held + `=== 2`)
+	v.Until(browser.Held + `=== 2`)
 
 	at(v, "Buy and charge")
 	v.Write("Currency", "EUR")
@@ -96,35 +92,20 @@ func TestWholeJobByMouse(t *testing.T) {
 	assert.Equal(t, "%PDF-", browser.Await[string](v, firstOfPrint))
 }
 
-// laid waits until the lay in view is found whole.
-func laid(v *browser.Visitor) {
-	v.Helper()
-	v.Until(`document.querySelector('.cloth .piece') && document.querySelector('.said .amount').textContent &&
-		document.querySelector('.progress').textContent === ''`)
-}
-
 // firstOfPrint is how the first file that can be printed begins.
 const firstOfPrint = `fetch(document.querySelector('.prints a').href).then((answer) => answer.text())
 	.then((text) => text.slice(0, 5))`
 
-// held is how many pieces are held where they lie.
-const held = `document.querySelectorAll('.cloth .piece.held').length `
-
-// piece on the cloth, by its name.
-func piece(name string) string {
-	return `document.querySelector('.cloth .piece[aria-label^="` + name + `"] .outline')`
-}
-
 // A second piece may be taken while the first is still on its way down.
 func TestTwoDragsInARow(t *testing.T) {
-	v := browser.Visit(t, usual, "skirt.yaml")
+	v := browser.Visit(t, browser.Usual, "skirt.yaml")
 	v.Show("#/job/skirt.yaml/lay", `document.querySelector('.cloth .piece')`)
-	laid(v)
+	v.Laid()
 	all := browser.Value[int](v, `document.querySelectorAll('.cloth .piece').length`)
 	assert.Greater(t, all, 1)
 	for i := range 2 {
 		v.Drag(fmt.Sprintf(`document.querySelectorAll('.cloth .piece .outline')[%d]`, i), 30, 0)
 	}
-	v.Until(held + `=== 2`)
+	v.Until(browser.Held + `=== 2`)
 	v.Saved()
 }

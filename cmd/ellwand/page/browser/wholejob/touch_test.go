@@ -43,7 +43,7 @@ const armhole = `document.querySelector('.draft .edge[aria-label^="armhole"] .se
 // laid anew.
 func TestByTouch(t *testing.T) {
 	v := browser.Visit(t, browser.Look{Wide: 1024, High: 768, Touch: true}, "blouse.yaml")
-	v.Show("#/job/blouse.yaml/measure", onScreen+`'measure'`)
+	v.Show("#/job/blouse.yaml/measure", browser.OnScreen+`'measure'`)
 	tap(v, "Pieces")
 	v.Until(`document.querySelector('.draft .edge')`)
 	v.Middle(armhole)
@@ -54,10 +54,10 @@ func TestByTouch(t *testing.T) {
 	v.Do(chromedp.TapXY(at[0], at[1]))
 	v.Until(`document.querySelector('.draft .edge.picked')`)
 	tap(v, "Lay")
-	laid(v)
-	swipe(v, piece("sleeve"), 30, 10)
-	v.Until(held + `=== 1`)
+	v.Laid()
+	swipe(v, browser.Piece("sleeve"), 30, 10)
+	v.Until(browser.Held + `=== 1`)
 	tap(v, "Lay the rest anew")
-	laid(v)
-	v.Until(held + `=== 1`)
+	v.Laid()
+	v.Until(browser.Held + `=== 1`)
 }

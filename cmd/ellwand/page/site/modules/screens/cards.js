@@ -1,6 +1,7 @@
 // The jobs of the folder as cards, each with its picture.
 
-import { el, fill } from '../element.js';
+import { el, fill, write } from '../element.js';
+import { entry } from '../choose.js';
 import { post } from '../server.js';
 import { failed } from '../say.js';
 import { term, typed, word } from '../words.js';
@@ -11,8 +12,34 @@ export function jobCards(section, folder) {
   fill(
     section,
     el('h2', {}, word('begin.jobs')),
-    folder.folder && el('p', { class: 'notes' }, word('begin.folder', { folder: folder.folder })),
+    folder.folder && chooser(section, folder.folder),
     el('ul', { class: 'cards' }, (folder.jobs ?? []).map(card)),
+  );
+}
+
+// chooser of the folder that the jobs are kept in.
+function chooser(section, folder) {
+  const path = entry({ label: word('folder.path'), value: folder });
+  const fault = el('p', { class: 'fault', role: 'alert' });
+  const choose = async (event) => {
+    event.preventDefault();
+    try {
+      jobCards(section, await post('/api/folder', { folder: path.control.value.trim() }));
+    } catch (refused) {
+      write(fault, refused.message);
+    }
+  };
+  return el(
+    'details',
+    {},
+    el('summary', { class: 'notes' }, word('begin.folder', { folder })),
+    el(
+      'form',
+      { submit: choose },
+      path.element,
+      fault,
+      el('p', { class: 'buttons' }, el('button', {}, word('folder.choose'))),
+    ),
   );
 }
 

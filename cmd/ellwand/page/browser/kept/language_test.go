@@ -1,4 +1,4 @@
-package wholejob
+package kept
 
 import (
 	"testing"
@@ -10,11 +10,11 @@ import (
 
 // A reader of German writes and reads decimal commas; the file keeps its points.
 func TestGerman(t *testing.T) {
-	look := usual
+	look := browser.Usual
 	look.Language = "de-AT,de,en"
 	v := browser.Visit(t, look, "skirt.yaml")
 	assert.Equal(t, "Wie viel Stoff?", browser.Value[string](v, `document.querySelector('h1').textContent`))
-	v.Show("#/job/skirt.yaml/measure", onScreen+`'measure'`)
+	v.Show("#/job/skirt.yaml/measure", browser.OnScreen+`'measure'`)
 	v.Write("Taillenumfang", "83,5")
 	v.Saved()
 	assert.Contains(t, v.File("skirt.yaml"), "waist_girth: 83.5")
@@ -24,9 +24,9 @@ func TestGerman(t *testing.T) {
 
 // What is half typed is told beside its field, and does not come into the file.
 func TestHalfTyped(t *testing.T) {
-	v := browser.Visit(t, usual, "blouse.yaml")
+	v := browser.Visit(t, browser.Usual, "blouse.yaml")
 	before := v.File("blouse.yaml")
-	v.Show("#/job/blouse.yaml/measure", onScreen+`'measure'`)
+	v.Show("#/job/blouse.yaml/measure", browser.OnScreen+`'measure'`)
 	v.Write("Bust girth", "9x")
 	v.Until(`document.querySelector('.field .fault')`)
 	assert.Equal(t, before, v.File("blouse.yaml"))
