@@ -31,7 +31,7 @@ func plane(d linework.Drawing, v found.View) (placed, error) {
 		return placed{Drawing: only(d, pages)}, nil
 	}
 	used := only(d, pages)
-	shared := max(2, (len(pages)*2+4)/5) // sheets at the rim may lack a mark on one side
+	shared := severalOf(len(pages))
 	levels, uprights := places(straights(used.Lines, 0), shared), places(straights(used.Lines, 1), shared)
 	framed := framedPages(d, pages, levels, uprights)
 	used.Lines = withoutFurniture(used, len(framed))
@@ -100,8 +100,8 @@ func only(d linework.Drawing, pages []int) linework.Drawing {
 	return out
 }
 
-// framedPages are those with a frame or marks on two sides at least: not one that only
-// has instructions.
+// framedPages are those with a frame or marks on two sides at least, or a mark and a label:
+// not one that only has instructions.
 func framedPages(d linework.Drawing, pages []int, levels, uprights []place) []int {
 	marks := map[int]map[int]bool{}
 	for axis, all := range [2][]place{levels, uprights} {
@@ -118,7 +118,7 @@ func framedPages(d linework.Drawing, pages []int, levels, uprights []place) []in
 	}
 	var out []int
 	for _, p := range pages {
-		if len(marks[p]) >= 2 {
+		if len(marks[p]) >= 2 || len(marks[p]) == 1 && labelled(d.Words, []int{p}) != nil {
 			out = append(out, p)
 		}
 	}
@@ -131,11 +131,32 @@ func joinedBy(t tiling, d linework.Drawing, many int) placed {
 		_, isLabel := spotOf(strings.TrimSpace(w.Text))
 		return isLabel
 	})
-	d.Lines = slices.DeleteFunc(d.Lines, func(l linework.Line) bool { return isOn(l, t.cell, t.overlap) })
+	d.Lines = withoutFrames(d.Lines, t, many)
 	out.Drawing, out.sheets = t.joined(d)
 	out.notes = []found.Note{{Kind: found.Joined, Count: many, What: t.inWords()}}
 	return out
 }
+
+// withoutFrames leaves out what runs along the sides of the cells and is drawn so on
+// several sheets; a line of the pattern that lies there is of another kind.
+func withoutFrames(lines []linework.Line, t tiling, many int) []linework.Line {
+	pages := map[kind]map[int]bool{}
+	for _, l := range lines {
+		if k := kindOf(l); isOn(l, t.cell, t.overlap) {
+			if pages[k] == nil {
+				pages[k] = map[int]bool{}
+			}
+			pages[k][l.Page] = true
+		}
+	}
+	most := severalOf(many)
+	return slices.DeleteFunc(lines, func(l linework.Line) bool {
+		return len(pages[kindOf(l)]) >= most && isOn(l, t.cell, t.overlap)
+	})
+}
+
+// severalOf sheets have a mark that those at the rim may lack.
+func severalOf(sheets int) int { return max(2, (sheets*2+4)/5) }
 
 // inWords lists the sheets as they lie, row by row: "1 2 3/4 5 6".
 func (t tiling) inWords() string {

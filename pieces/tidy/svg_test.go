@@ -37,6 +37,7 @@ func TestPiecesOfSVG(t *testing.T) {
 		<g><title>sleeve</title><rect id="rect7" x="200" width="80" height="90"/><text x="220" y="50">Cut 2, a pair</text></g>`
 	got := readSVG(t, two, found.View{})
 	require.Len(t, got.Pieces, 2)
+	assert.Equal(t, []string{"front", "sleeve"}, names(got), "by their groups")
 	front := got.Pieces[0]
 	require.NotNil(t, front.Grain)
 	assert.Equal(t, orb.Point{50, 220}, front.Grain.From)

@@ -4,11 +4,14 @@
 package tidy
 
 import (
+	"cmp"
 	"errors"
+	"fmt"
 	"regexp"
 	"slices"
 
 	"ellwand/pieces/found"
+	"ellwand/pieces/geometry"
 	"ellwand/pieces/linework"
 )
 
@@ -67,26 +70,35 @@ func chosenKinds(all []found.LineKind) int {
 	return n
 }
 
-// taken are the lines of the kinds that are chosen, completed by what they share with
-// others.
+// taken are the lines of the kinds that are chosen, those of each joined at their ends,
+// and completed by what they share with others.
 func taken(lines []linework.Line, all []found.LineKind, of []int, gap float64) ([]linework.Line, int) {
+	open := make([][]linework.Line, len(all))
 	var chosen, others []linework.Line
-	for i, l := range lines {
-		if all[of[i]].Chosen {
-			chosen = append(chosen, l)
-		} else if l.Pen.Colour != "" {
-			others = append(others, l)
+	add := func(k int, l ...linework.Line) {
+		if all[k].Chosen {
+			chosen = append(chosen, l...)
+		} else if all[k].Colour != "" {
+			others = append(others, l...)
 		}
 	}
-	if len(others) == 0 {
-		return chosen, 0
+	for i, l := range lines {
+		if l.Closed {
+			add(of[i], l) // in the order of the file
+		} else {
+			open[of[i]] = append(open[of[i]], l)
+		}
 	}
-	return shared(chains(chosen, gap), chains(others, gap))
+	for k := range all {
+		add(k, chains(open[k], gap)...)
+	}
+	return shared(chosen, others)
 }
 
 // drawn joins the lines to outlines: all together, or each group by itself.
 func drawn(lines []linework.Line, d placed, o found.Options) (found.Drawing, error) {
 	if !o.View.ByGroup {
+		lines = namedByGroup(lines, d.Groups)
 		out, err := sheetOf(lines, d.Words, "").Drawing(o)
 		out.Notes = append(d.notes, out.Notes...)
 		return out, err
@@ -116,6 +128,32 @@ func drawn(lines []linework.Line, d placed, o found.Options) (found.Drawing, err
 	return out, o.Limits.Check(found.Outlines, len(out.Pieces))
 }
 
+// namedByGroup gives the longest closed line of a group the name of the group, where all
+// others of it lie inside that line: the group is one piece.
+func namedByGroup(lines []linework.Line, groups []linework.Group) []linework.Line {
+	longest := map[int]int{}
+	for i, l := range lines {
+		if l.Group < 0 || !l.Closed {
+			continue
+		}
+		at, ok := longest[l.Group]
+		if !ok || l.Path.Length() > lines[at].Path.Length() {
+			longest[l.Group] = i
+		}
+	}
+	out := slices.Clone(lines)
+	for g, i := range longest {
+		box := lines[i].Path.Flatten(1).Bound().Pad(1)
+		alone := !slices.ContainsFunc(lines, func(l linework.Line) bool {
+			return l.Group == g && l.Closed && !geometry.Holds(box, l.Path.Flatten(1).Bound())
+		})
+		if alone && given(out[i].Name) == "" {
+			out[i].Name = groupName(groups, g)
+		}
+	}
+	return out
+}
+
 func groupName(groups []linework.Group, g int) string {
 	for ; g >= 0; g = groups[g].Parent {
 		if name := given(groups[g].Name); name != "" {
@@ -130,15 +168,23 @@ func groupName(groups []linework.Group, g int) string {
 func sheetOf(lines []linework.Line, words []linework.Words, name string) found.Sheet {
 	out := found.Sheet{}
 	longest, at := 0.0, -1
-	for _, l := range lines {
+	for i, l := range lines {
+		stroke := found.Stroke{Path: l.Path, Name: given(l.Name)}
+		if l.Closed { // it is joined to nothing, even where another lies on it
+			stroke.Group = fmt.Sprint("closed ", i)
+		}
 		if length := l.Path.Length(); l.Closed && length > longest {
 			longest, at = length, len(out.Strokes)
 		}
-		out.Strokes = append(out.Strokes, found.Stroke{Path: l.Path, Name: given(l.Name)})
+		out.Strokes = append(out.Strokes, stroke)
 	}
 	if at >= 0 && out.Strokes[at].Name == "" {
 		out.Strokes[at].Name = name
 	}
+	words = slices.Clone(words)
+	slices.SortStableFunc(words, func(a, b linework.Words) int { // what says how many are cut names nothing
+		return cmp.Compare(len(cut.FindString(a.Text)), len(cut.FindString(b.Text)))
+	})
 	for _, w := range words {
 		out.Texts = append(out.Texts, found.Text{Words: w.Text, At: w.At, Height: w.Size})
 	}

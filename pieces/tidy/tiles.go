@@ -35,8 +35,8 @@ func (t tiling) joined(d linework.Drawing) (linework.Drawing, []found.PlacedShee
 	var sheets []found.PlacedSheet
 	for page, s := range t.spots {
 		moves[page] = pieces.Move(float64(s.column)*across-t.cell.Min[0], float64(-s.row)*down-t.cell.Min[1])
-		windows[page] = t.window(s)
-		box := windows[page]
+		windows[page] = t.window(s, d.Pages[page].Box)
+		box := common(windows[page], t.cell)
 		m := moves[page]
 		sheets = append(sheets, found.PlacedSheet{Page: page + 1, Box: orb.Bound{Min: m.Apply(box.Min), Max: m.Apply(box.Max)}})
 	}
@@ -53,7 +53,7 @@ func (t tiling) joined(d linework.Drawing) (linework.Drawing, []found.PlacedShee
 		}
 	}
 	for _, w := range d.Words {
-		if move, ok := moves[w.Page]; ok && t.cell.Contains(w.At) {
+		if move, ok := moves[w.Page]; ok && windows[w.Page].Contains(w.At) {
 			w.At, w.Page = move.Apply(w.At), 0
 			out.Words = append(out.Words, w)
 		}
@@ -62,16 +62,31 @@ func (t tiling) joined(d linework.Drawing) (linework.Drawing, []found.PlacedShee
 }
 
 // window of a sheet: its cell, without what the sheet to the right of it and that below
-// it show as well.
-func (t tiling) window(s spot) orb.Bound {
+// it show as well; as far as the paper goes where no sheet lies beside it.
+func (t tiling) window(s spot, paper orb.Bound) orb.Bound {
 	box := t.cell
 	if t.has(spot{s.row, s.column + 1}) {
 		box.Max[0] -= t.overlap
+	} else {
+		box.Max[0] = paper.Max[0]
 	}
 	if t.has(spot{s.row + 1, s.column}) {
 		box.Min[1] += t.overlap
+	} else {
+		box.Min[1] = paper.Min[1]
+	}
+	if !t.has(spot{s.row, s.column - 1}) {
+		box.Min[0] = paper.Min[0]
+	}
+	if !t.has(spot{s.row - 1, s.column}) {
+		box.Max[1] = paper.Max[1]
 	}
 	return box
+}
+
+func common(a, b orb.Bound) orb.Bound {
+	return orb.Bound{Min: orb.Point{max(a.Min[0], b.Min[0]), max(a.Min[1], b.Min[1])},
+		Max: orb.Point{min(a.Max[0], b.Max[0]), min(a.Max[1], b.Max[1])}}
 }
 
 func (t tiling) has(s spot) bool {
