@@ -64,7 +64,7 @@ the search of Ellwand, prints how dense the layouts are, and keeps a record.`,
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error {
 		return fmt.Errorf("%w; see: %s --help", err, cmd.CommandPath())
 	})
-	root.AddCommand(newLay(), newJigsaw(), newKnown())
+	root.AddCommand(newLay(), newJigsaw(), newKnown(), newCurve())
 	return root
 }
 

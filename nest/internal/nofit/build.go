@@ -86,13 +86,17 @@ func (t *Table) classify(sums []region) []crossing {
 // and rightmost points in the row.
 func (t *Table) scan(r *region, k int32, touched []crossing) []crossing {
 	y0, y1 := t.column(r.y0, t.startY, t.ny), t.column(r.y1, t.startY, t.ny)
+	rise := r.rising()
+	lineLeft, lineRight := rise.line(r, t.cornerY(y0))
 	for iy := y0; iy <= y1; iy++ {
 		low, high := t.cornerY(iy), t.cornerY(iy+1)
-		left, right := r.extent(low, high)
+		nextLeft, nextRight := rise.line(r, high)
+		in0, in1 := max(lineLeft, nextLeft), min(lineRight, nextRight)
+		lineLeft, lineRight = nextLeft, nextRight
+		left, right := rise.extent(low, high)
 		if left > right {
 			continue
 		}
-		in0, in1 := r.inner(low, high)
 		x0, x1 := t.column(left, t.startX, t.nx), t.column(right, t.startX, t.nx)
 		for ix := x0; ix <= x1; ix++ {
 			cell := int32(iy*t.nx + ix)
@@ -106,77 +110,48 @@ func (t *Table) scan(r *region, k int32, touched []crossing) []crossing {
 	return touched
 }
 
-// extent returns the least and greatest x of the sum between two heights.
-func (r *region) extent(low, high float64) (left, right float64) {
-	left, right = math.Inf(1), math.Inf(-1)
-	for i, p := range r.points {
-		q := r.points[(i+1)%len(r.points)]
-		a, b, ok := clipToBand(p, q, low, high)
-		if !ok {
-			continue
-		}
-		left = math.Min(left, math.Min(a, b))
-		right = math.Max(right, math.Max(a, b))
-	}
-	return left, right
-}
-
-// clipToBand returns the x of the ends of p-q cut to low <= y <= high.
-func clipToBand(p, q orb.Point, low, high float64) (a, b float64, ok bool) {
-	if p[1] > q[1] {
-		p, q = q, p
-	}
-	if q[1] < low || p[1] > high {
-		return 0, 0, false
-	}
-	a, b = p[0], q[0]
-	if p[1] < low {
-		a = p[0] + (q[0]-p[0])*(low-p[1])/(q[1]-p[1])
-	}
-	if q[1] > high {
-		b = p[0] + (q[0]-p[0])*(high-p[1])/(q[1]-p[1])
-	}
-	return a, b, true
-}
-
-// inner returns the range of x that the sum holds at both heights.
-func (r *region) inner(low, high float64) (left, right float64) {
-	if low < r.y0 || high > r.y1 {
-		return math.Inf(1), math.Inf(-1)
-	}
-	l0, r0 := r.extent(low, low)
-	l1, r1 := r.extent(high, high)
-	return math.Max(l0, l1), math.Min(r0, r1)
-}
-
 // list stores, for each cell on the boundary, the half-planes that cross it
 // and the stretches of boundary in it.
 func (t *Table) list(sums []region, crossings []crossing) {
-	byCell := make(map[int32][]int32, len(crossings))
+	// Of each cell, where its sums begin in members: in maps it took a tenth of Build.
+	begins := make([]int32, len(t.cells)+1)
 	for _, c := range crossings {
-		byCell[c.cell] = append(byCell[c.cell], c.sum)
+		begins[c.cell+1]++
 	}
-	seen := make(map[int32]bool, len(byCell))
+	for k := range t.cells {
+		begins[k+1] += begins[k]
+	}
+	members, ends := make([]int32, len(crossings)), append([]int32(nil), begins...)
+	for _, c := range crossings {
+		members[ends[c.cell]] = c.sum
+		ends[c.cell]++
+	}
 	var work cellWork
 	for _, c := range crossings {
-		if seen[c.cell] {
-			continue
+		if from := begins[c.cell]; from >= 0 {
+			begins[c.cell] = -1
+			t.listCell(sums, c.cell, members[from:ends[c.cell]], &work)
 		}
-		seen[c.cell] = true
-		t.listCell(sums, c.cell, byCell[c.cell], &work)
 	}
 }
 
 // cellWork is scratch space for listCell.
-type cellWork struct{ local []localSum }
+type cellWork struct {
+	local       []localSum
+	planes      []plane
+	pieces, cut []Segment
+}
 
 func (t *Table) listCell(sums []region, cell int32, members []int32, work *cellWork) {
 	ix, iy := int(cell)%t.nx, int(cell)/t.nx
 	x0, y0 := t.cornerX(ix), t.cornerY(iy)
 	x1, y1 := t.cornerX(ix+1), t.cornerY(iy+1)
-	work.local = work.local[:0]
+	work.local, work.planes = work.local[:0], work.planes[:0]
 	for _, k := range members {
-		planes, state := cutPlanes(sums[k].planes, x0, y0, x1, y1)
+		from := len(work.planes)
+		all, state := cutPlanes(sums[k].planes, x0, y0, x1, y1, work.planes)
+		work.planes = all
+		planes := all[from:]
 		if state == inside {
 			t.cells[cell].class = inside
 			return
@@ -195,16 +170,16 @@ func (t *Table) listCell(sums []region, cell int32, members []int32, work *cellW
 		planes := work.local[i].planes
 		t.planes = append(t.planes, planes...)
 		t.planes[len(t.planes)-1].closes = closesSum
-		t.addEdges(work.local, i, x0, y0, x1, y1)
+		t.addEdges(work, i, x0, y0, x1, y1)
 	}
 	t.planes[len(t.planes)-1].closes = closesList
 	t.stretches = append(t.stretches, stretch{cell, edges, int32(len(t.edges))})
 }
 
-// cutPlanes returns the half-planes that the box is not wholly inside of;
+// cutPlanes appends the half-planes that the box is not wholly inside of;
 // clear when the box is wholly outside one, inside when it is inside all.
-func cutPlanes(planes []plane, x0, y0, x1, y1 float64) ([]plane, int) {
-	var cut []plane
+func cutPlanes(planes []plane, x0, y0, x1, y1 float64, to []plane) ([]plane, int) {
+	cut := to
 	for _, p := range planes {
 		far, near := x1, x0
 		if p.nx < 0 {
@@ -215,14 +190,14 @@ func cutPlanes(planes []plane, x0, y0, x1, y1 float64) ([]plane, int) {
 			top, bottom = y0, y1
 		}
 		if float64(p.nx*near)+float64(p.ny*bottom) >= p.c {
-			return nil, clear
+			return to, clear
 		}
 		if float64(p.nx*far)+float64(p.ny*top) > p.c {
 			cut = append(cut, p)
 		}
 	}
-	if len(cut) == 0 {
-		return nil, inside
+	if len(cut) == len(to) {
+		return to, inside
 	}
 	return cut, firstList
 }
@@ -230,7 +205,8 @@ func cutPlanes(planes []plane, x0, y0, x1, y1 float64) ([]plane, int) {
 // addEdges stores the stretches of the boundary of one sum that lie in the
 // cell and inside no other sum. Where edges of two sums coincide, clipping
 // against the others drawn in by a little keeps one of them.
-func (t *Table) addEdges(local []localSum, i int, x0, y0, x1, y1 float64) {
+func (t *Table) addEdges(work *cellWork, i int, x0, y0, x1, y1 float64) {
+	local := work.local
 	inset := 1e-7 * (t.HalfX + t.HalfY)
 	for k, p := range local[i].planes {
 		s, ok := lineInBox(p, x0, y0, x1, y1)
@@ -245,6 +221,6 @@ func (t *Table) addEdges(local []localSum, i int, x0, y0, x1, y1 float64) {
 		if !ok {
 			continue
 		}
-		t.edges = append(t.edges, outsideOthers(s, local, i, inset)...)
+		t.edges = append(t.edges, work.outsideOthers(s, i, inset)...)
 	}
 }

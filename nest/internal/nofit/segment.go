@@ -56,49 +56,49 @@ func (s Segment) keepInside(p plane, inset float64) (Segment, bool) {
 }
 
 // outsideOthers takes out of a segment what lies inside the other sums of the
-// cell.
-func outsideOthers(s Segment, local []localSum, self int, inset float64) []Segment {
-	pieces := []Segment{s}
-	for j := range local {
+// cell. What it returns is overwritten by the next.
+func (w *cellWork) outsideOthers(s Segment, self int, inset float64) []Segment {
+	w.pieces = append(w.pieces[:0], s)
+	for j := range w.local {
 		if j == self {
 			continue
 		}
-		var rest []Segment
-		for _, piece := range pieces {
-			rest = append(rest, piece.minus(local[j].planes, inset)...)
+		w.cut = w.cut[:0]
+		for _, piece := range w.pieces {
+			w.cut = piece.minus(w.local[j].planes, inset, w.cut)
 		}
-		pieces = rest
+		w.pieces, w.cut = w.cut, w.pieces
 	}
-	return pieces
+	return w.pieces
 }
 
-// minus returns what is left of a segment outside the meeting of half-planes
+// minus appends what is left of a segment outside the meeting of half-planes
 // that are drawn in by the inset.
-func (s Segment) minus(planes []plane, inset float64) []Segment {
+func (s Segment) minus(planes []plane, inset float64, to []Segment) []Segment {
 	low, high := 0.0, 1.0
-	for _, p := range planes {
+	for i := range planes {
+		p := &planes[i]
 		d1 := float64(p.nx*s.X1) + float64(p.ny*s.Y1) - p.c + inset
 		d2 := float64(p.nx*s.X2) + float64(p.ny*s.Y2) - p.c + inset
 		switch {
 		case d1 >= 0 && d2 >= 0:
-			return []Segment{s}
+			return append(to, s)
 		case d1 >= 0:
-			low = math.Max(low, d1/(d1-d2))
+			low = max(low, d1/(d1-d2))
 		case d2 >= 0:
-			high = math.Min(high, d1/(d1-d2))
+			high = min(high, d1/(d1-d2))
 		}
 	}
 	if low >= high {
-		return []Segment{s}
+		return append(to, s)
 	}
-	var out []Segment
 	if low > 0 {
-		out = append(out, s.part(0, low))
+		to = append(to, s.part(0, low))
 	}
 	if high < 1 {
-		out = append(out, s.part(high, 1))
+		to = append(to, s.part(high, 1))
 	}
-	return out
+	return to
 }
 
 func (s Segment) part(a, b float64) Segment {

@@ -18,8 +18,8 @@ type region struct {
 func newRegion(points []orb.Point) region {
 	r := region{points: points, x0: math.Inf(1), y0: math.Inf(1), x1: math.Inf(-1), y1: math.Inf(-1)}
 	for _, p := range points {
-		r.x0, r.x1 = math.Min(r.x0, p[0]), math.Max(r.x1, p[0])
-		r.y0, r.y1 = math.Min(r.y0, p[1]), math.Max(r.y1, p[1])
+		r.x0, r.x1 = min(r.x0, p[0]), max(r.x1, p[0])
+		r.y0, r.y1 = min(r.y0, p[1]), max(r.y1, p[1])
 	}
 	for _, side := range convex.Sides(points) {
 		r.planes = append(r.planes, plane{nx: side.NX, ny: side.NY, c: side.C})
