@@ -13,6 +13,8 @@
 # make bench  the benchmarks, and the open-data instances where they are at hand,
 #             whose densities go into testdata/density.csv: make bench BENCH_TIMES="10s 20m";
 #             jigsaws, whose shortest layout is known, go into testdata/jigsaws.csv
+# make curve  how short the open lays of the example jobs and of testdata/curve are over
+#             processor time, into testdata/curve.csv; some 20 minutes
 # make lint   gofmt, go vet, staticcheck
 
 GO ?= go
@@ -26,6 +28,11 @@ BENCH_RECORD ?= testdata/density.csv
 KNOWN_TIME ?= 10s
 KNOWN_SETS ?= 1 2 3
 KNOWN_RECORD ?= testdata/jigsaws.csv
+# Processor time of each search, and the number of seeds, for lengths over time.
+CURVE_TIME ?= 10s
+CURVE_SEEDS ?= 5
+CURVE_JOBS ?= $(wildcard testdata/*.yaml testdata/curve/*.yaml)
+CURVE_RECORD ?= testdata/curve.csv
 BENCH_DATA ?= ../shared/bench
 # The tools of the tests, which ./... leaves out.
 TOOLS := ./testdata/circles ./testdata/faults ./testdata/mutate ./testdata/rounding ./testdata/sample
@@ -93,6 +100,10 @@ bench:
 	@for sets in $(KNOWN_SETS); do \
 		bin/nestbench known --time $(KNOWN_TIME) --sets $$sets --workers 2 --record $(KNOWN_RECORD) || exit; \
 	done
+
+curve:
+	$(GO) build -buildvcs=auto -o bin/nestbench ./cmd/nestbench
+	bin/nestbench curve $(CURVE_JOBS) --time $(CURVE_TIME) --seeds $(CURVE_SEEDS) --record $(CURVE_RECORD)
 
 lint:
 	@unformatted=$$(gofmt -l cmd nest pieces draft fabric testdata); \

@@ -98,13 +98,17 @@ func (t *Table) scan(r *region, k int32, touched []crossing) []crossing {
 			continue
 		}
 		x0, x1 := t.column(left, t.startX, t.nx), t.column(right, t.startX, t.nx)
+		x := t.cornerX(x0)
 		for ix := x0; ix <= x1; ix++ {
-			cell := int32(iy*t.nx + ix)
-			if t.cornerX(ix) >= in0 && t.cornerX(ix+1) <= in1 {
-				t.cells[cell].class = inside
-				continue
+			cell, next := iy*t.nx+ix, t.cornerX(ix+1)
+			if c := &t.cells[cell]; c.class != inside {
+				if x >= in0 && next <= in1 {
+					c.class = inside
+				} else {
+					touched = append(touched, crossing{int32(cell), k})
+				}
 			}
-			touched = append(touched, crossing{cell, k})
+			x = next
 		}
 	}
 	return touched
@@ -133,13 +137,6 @@ func (t *Table) list(sums []region, crossings []crossing) {
 			t.listCell(sums, c.cell, members[from:ends[c.cell]], &work)
 		}
 	}
-}
-
-// cellWork is scratch space for listCell.
-type cellWork struct {
-	local       []localSum
-	planes      []plane
-	pieces, cut []Segment
 }
 
 func (t *Table) listCell(sums []region, cell int32, members []int32, work *cellWork) {

@@ -48,13 +48,13 @@ func (t *Table) storeCorners(distance []float64) {
 	w := t.nx + 1
 	deepest := t.side
 	for _, d := range distance {
-		deepest = math.Max(deepest, d)
+		deepest = max(deepest, d)
 	}
 	t.unit = deepest / 16000
 	for k := range t.cells {
 		at := k/t.nx*w + k%t.nx
 		for c, i := range [4]int{at, at + 1, at + w, at + w + 1} {
-			t.cells[k].corners[c] = int16(math.Max(-16000, math.Round(distance[i]/t.unit)))
+			t.cells[k].corners[c] = int16(max(-16000, math.Round(distance[i]/t.unit)))
 		}
 	}
 	t.storeDepths(distance, deepest)

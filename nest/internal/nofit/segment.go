@@ -34,7 +34,7 @@ func slab(p, d, a, b, low, high float64) (float64, float64) {
 	if t0 > t1 {
 		t0, t1 = t1, t0
 	}
-	return math.Max(low, t0), math.Min(high, t1)
+	return max(low, t0), min(high, t1)
 }
 
 // keepInside cuts a segment to a half-plane widened by the inset.
@@ -53,23 +53,6 @@ func (s Segment) keepInside(p plane, inset float64) (Segment, bool) {
 		return Segment{x, y, s.X2, s.Y2}, true
 	}
 	return Segment{s.X1, s.Y1, x, y}, true
-}
-
-// outsideOthers takes out of a segment what lies inside the other sums of the
-// cell. What it returns is overwritten by the next.
-func (w *cellWork) outsideOthers(s Segment, self int, inset float64) []Segment {
-	w.pieces = append(w.pieces[:0], s)
-	for j := range w.local {
-		if j == self {
-			continue
-		}
-		w.cut = w.cut[:0]
-		for _, piece := range w.pieces {
-			w.cut = piece.minus(w.local[j].planes, inset, w.cut)
-		}
-		w.pieces, w.cut = w.cut, w.pieces
-	}
-	return w.pieces
 }
 
 // minus appends what is left of a segment outside the meeting of half-planes
@@ -113,7 +96,7 @@ func (s Segment) distance(x, y float64) float64 {
 	length := float64(dx*dx) + float64(dy*dy)
 	t := 0.0
 	if length > 0 {
-		t = math.Max(0, math.Min(1, (float64(px*dx)+float64(py*dy))/length))
+		t = max(0, min(1, (float64(px*dx)+float64(py*dy))/length))
 	}
 	return portable.Hypot(px-float64(t*dx), py-float64(t*dy))
 }

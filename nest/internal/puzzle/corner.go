@@ -15,7 +15,7 @@ type corner struct {
 }
 
 // isClosed reports that all is covered around the corner.
-func (c corner) isClosed() bool { return c.free <= c.slack }
+func (c corner) isClosed() bool { return math.Abs(c.free) <= c.slack+roundingSlack }
 
 // less takes a sector off what is free.
 func (c corner) less(s sector) corner {
@@ -61,7 +61,7 @@ func (s *solver) around(k int, at orb.Point, open []corner) ([]corner, bool) {
 			return true
 		}
 		next = append(next, c)
-		return c.free >= s.sharpest-c.slack
+		return c.free >= s.sharpest-c.slack // less, or below 0, where something overlaps
 	}
 	for _, c := range open {
 		if covered, ok := sh.around(orb.Point{c.at[0] - at[0], c.at[1] - at[1]}, s.tolerance); ok {

@@ -73,15 +73,16 @@ func (s *solver) copies() int {
 	return sum
 }
 
-// put lays a shape with its first corner there, and goes on.
+// put lays a shape with its first corner there, and goes on. Whether the corners leave
+// room is told sooner than whether anything overlaps, which needs convex parts.
 func (s *solver) put(i, k int, at orb.Point, open []corner) bool {
 	s.nodes--
-	if !s.isFree(k, at) {
+	if !s.isWithin(k, at) {
 		return false
 	}
 	s.left[i]--
 	s.placed = append(s.placed, Placed{i, k, at[0] - s.shapes[k].first[0], at[1] - s.shapes[k].first[1]})
-	if next, ok := s.around(k, at, open); ok && s.fill(next) {
+	if next, ok := s.around(k, at, open); ok && s.isFree(k, at) && s.fill(next) {
 		return true
 	}
 	s.placed = s.placed[:len(s.placed)-1]

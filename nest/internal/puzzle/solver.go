@@ -25,18 +25,21 @@ type solver struct {
 
 func (s *solver) area(piece int) float64 { return s.shapes[s.problem.Pieces[piece].Shapes[0]].area }
 
-// isFree reports whether a shape with its first corner there lies on the rectangle and
+// isWithin reports whether a shape with its first corner there lies on the rectangle.
+func (s *solver) isWithin(k int, at orb.Point) bool {
+	box, t := moved(s.shapes[k].box, at), s.tolerance
+	return box.Min[0] >= -t && box.Min[1] >= -t && box.Max[0] <= s.problem.Length+t && box.Max[1] <= s.problem.Width+t
+}
+
+// isFree reports whether the shape that was laid last, with its first corner there,
 // overlaps nothing.
 func (s *solver) isFree(k int, at orb.Point) bool {
-	sh, t := &s.shapes[k], s.tolerance
+	sh := &s.shapes[k]
 	box := moved(sh.box, at)
-	if box.Min[0] < -t || box.Min[1] < -t || box.Max[0] > s.problem.Length+t || box.Max[1] > s.problem.Width+t {
-		return false
-	}
-	for _, other := range s.placed {
+	for _, other := range s.placed[:len(s.placed)-1] {
 		o := &s.shapes[other.Shape]
 		by := orb.Point{other.X + o.first[0], other.Y + o.first[1]}
-		if !moved(o.box, by).Pad(-t).Intersects(box) {
+		if !moved(o.box, by).Pad(-s.tolerance).Intersects(box) {
 			continue
 		}
 		from, to := o.middle(by), sh.middle(at)
