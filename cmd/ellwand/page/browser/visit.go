@@ -7,7 +7,6 @@ import (
 	"os"
 	"path/filepath"
 	"testing"
-	"time"
 
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
@@ -16,10 +15,6 @@ import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/page"
 )
-
-// patience is how long a condition of the page may take before a test gives up; it is
-// far longer than any takes.
-const patience = 5 * time.Minute
 
 // Look of a visitor's screen: its size in pixels, and what she prefers.
 type Look struct {

@@ -4,6 +4,7 @@ import (
 	"context"
 	"sync"
 	"testing"
+	"time"
 
 	"github.com/chromedp/cdproto/log"
 	"github.com/chromedp/cdproto/runtime"
@@ -11,6 +12,10 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
+
+// patience is how long a condition of the page may take before a test gives up; it is
+// far longer than any takes.
+const patience = 5 * time.Minute
 
 // Visitor is a reader of the page in a browser of her own.
 type Visitor struct {
