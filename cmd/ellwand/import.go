@@ -18,7 +18,7 @@ func newImport(e *env) *cobra.Command {
 	var o importOptions
 	cmd := &cobra.Command{
 		Use:   "import FILE... -o pieces.yaml",
-		Short: "Make pieces of drawings: PDF, SVG, DXF",
+		Short: "Make pieces of drawings and photos: PDF, SVG, DXF, JPEG, PNG",
 		Long: `Import reads the outlines in drawings, each by what is in it and not by its
 name, and writes them as a file of pieces (see ellwand help pattern), which a
 garment names under pattern:. What each kind of file carries, and what not, is
@@ -42,6 +42,7 @@ that is missing is listed at once.`,
 	}
 	o.register(cmd)
 	o.view.register(cmd)
+	o.photo.register(cmd)
 	return cmd
 }
 
@@ -57,6 +58,9 @@ func (e *env) importFrom(paths []string, o importOptions) error {
 		return err
 	}
 	if o.read.View, err = o.view.view(); err != nil {
+		return err
+	}
+	if o.read.Reference, err = o.photo.reference(); err != nil {
 		return err
 	}
 	all, err := app.ReadDrawings(paths, o.read)

@@ -8,6 +8,7 @@ import (
 	"ellwand/cmd/ellwand/screen"
 	"ellwand/cmd/ellwand/words"
 	"fmt"
+	"io"
 )
 
 // drawFound writes the picture, if one is asked for.
@@ -44,6 +45,9 @@ func (e *env) drawOverview(all app.Imported, o importOptions, input string) erro
 	if path == "" {
 		return nil
 	}
+	if all.Photo != nil {
+		return e.drawPhoto(all.Photo, o, input)
+	}
 	if all.Overview == nil {
 		return fmt.Errorf("%s has no kinds of lines to choose from; --picture draws the pieces that were found", input)
 	}
@@ -71,5 +75,22 @@ func (e *env) told(all app.Imported, files []string) error {
 	}
 	screen.Drawing(e.screen, found, all.Unit.System())
 	e.notes(notes)
+	return nil
+}
+
+// drawPhoto writes the photo with what was found drawn over it.
+func (e *env) drawPhoto(write func(io.Writer) error, o importOptions, input string) error {
+	path := o.view.overview
+	if files.Extension(path) != ".png" {
+		return fmt.Errorf("the photo with its outlines is written as .png, but the file is named %s; end its name in .png", path)
+	}
+	out := &files.Set{Force: o.force, Input: input}
+	if err := out.Add(path, write); err != nil {
+		return err
+	}
+	if err := out.Commit(); err != nil {
+		return err
+	}
+	e.note("The photo with the outlines that were found is in %s: see whether they lie on the edges.", path)
 	return nil
 }

@@ -18,6 +18,7 @@ type importOptions struct {
 	read            found.Options
 	force           bool
 	view            viewOptions
+	photo           photoOptions
 }
 
 func (o *importOptions) register(cmd *cobra.Command) {

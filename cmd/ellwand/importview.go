@@ -22,7 +22,7 @@ type viewOptions struct {
 
 func (o *viewOptions) register(cmd *cobra.Command) {
 	flags := cmd.Flags()
-	flags.StringVar(&o.overview, "overview", "", "a picture of the whole drawing, its sheets and kinds of lines: .pdf, .svg or .png")
+	flags.StringVar(&o.overview, "overview", "", "the whole drawing, its sheets and kinds of lines: .pdf, .svg, .png; a photo, traced: .png")
 	entries := func(into *[]string, name, what string) {
 		flags.Var(limit.EntriesOf(into, limit.List), name, what)
 	}

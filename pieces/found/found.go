@@ -10,6 +10,8 @@
 package found
 
 import (
+	"io"
+
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
@@ -24,6 +26,9 @@ type Drawing struct {
 	Notes  []Note
 	// Overview is the drawing as a whole; nil where there is nothing to choose.
 	Overview *Overview
+	// Photo writes the photo that was traced, with what was found drawn over it, as PNG;
+	// nil for drawings.
+	Photo func(io.Writer) error
 }
 
 // Piece is an outline with what lies in it. What the file does not say is left at its

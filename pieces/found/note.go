@@ -46,6 +46,10 @@ const (
 	SharedTaken                     // Count stretches were taken from lines of other kinds
 	KindsMixed                      // lines of Count kinds were taken all together
 	PixelsAssumed                   // the size of the file is in pixels, 96 to the inch
+	SquaresSeen                     // squares of the ground of a photo, What of them
+	SheetsSeen                      // sheets of a known size in a photo, Count of them
+	PhotoAccuracy                   // the outline is traced to within Size
+	ShapeLeft                       // a shape of a photo was left out: What
 )
 
 // TooMuch is the refusal of a file that holds more than is read.
@@ -96,6 +100,8 @@ type Options struct {
 	Smooth bool
 	// View says which part of the drawing counts.
 	View View
+	// Reference is what is known in a photo.
+	Reference Reference
 }
 
 // NeedUnit is the refusal of a file that does not say its unit.

@@ -22,6 +22,8 @@ type Imported struct {
 	Notes []found.Note
 	// Overview of the first drawing; nil where it has nothing to choose from.
 	Overview *found.Overview
+	// Photo writes the first photo with what was found drawn over it; nil for drawings.
+	Photo func(io.Writer) error
 }
 
 // Found is an outline that was found, repaired where it had to be.
@@ -48,6 +50,9 @@ func ReadDrawings(paths []string, o found.Options) (Imported, error) {
 		drawing, err := readDrawing(path, o)
 		if out.Overview == nil {
 			out.Overview = drawing.Overview
+		}
+		if out.Photo == nil {
+			out.Photo = drawing.Photo
 		}
 		if err != nil {
 			return out, err

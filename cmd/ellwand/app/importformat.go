@@ -4,6 +4,7 @@ import (
 	"ellwand/pieces/dxf"
 	"ellwand/pieces/found"
 	"ellwand/pieces/tidy"
+	"ellwand/pieces/tracing"
 )
 
 // importFormat is a kind of file that pieces are read from.
@@ -21,4 +22,5 @@ var importFormats = []importFormat{
 	{"PDF", tidy.IsPDF, tidy.PDF},
 	{"SVG", tidy.IsSVG, tidy.SVG},
 	{"DXF", dxf.Is, dxf.Read},
+	{"a photo in JPEG or PNG", tracing.Is, tracing.Read},
 }

@@ -48,6 +48,7 @@ var topics = []Topic{
 	{"svg", "drawings in SVG, in and out", nil},
 	{"pdf", "patterns in PDF files, in and out", nil},
 	{"projector", "pieces projected onto the cloth", nil},
+	{"photo", "a pattern traced from a photo or a scan", nil},
 	{"cloth", "width, nap, repeat, flaws, shrinkage, remnants", []string{"cloths"}},
 	{"prices", "offers, notions, making, the quote and its tax", []string{"cloths.offers", "garments.notions",
 		"garments.making", "quote"}},

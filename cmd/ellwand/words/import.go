@@ -46,7 +46,11 @@ var noteWords = map[found.NoteKind][2]string{
 		"outline and were moved onto it"},
 	found.NotchLost: {"a notch lies too far from any edge and was left out", "{count} notches lie too far from any edge " +
 		"and were left out"},
-	found.RenamedTwin: {"another piece has the same name, so it is named {what}"},
+	found.SquaresSeen:   {"the squares of the ground are seen {what}"},
+	found.SheetsSeen:    {"a sheet is seen: what lies far from it is less accurate", "{count} sheets are seen"},
+	found.PhotoAccuracy: {"its outline is traced to within {size}, and is laid so much larger"},
+	found.ShapeLeft:     {"left out: {what}"},
+	found.RenamedTwin:   {"another piece has the same name, so it is named {what}"},
 }
 
 // Found says what was done to what was found, for lengths in a system of units.
