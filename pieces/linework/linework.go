@@ -16,7 +16,7 @@ type Drawing struct {
 	// Title of the file; may be empty.
 	Title string
 	// About is more that the file says of itself, by keys of our own.
-	About map[string]string
+	About  map[string]string
 	Lines  []Line
 	Words  []Words
 	Groups []Group
