@@ -10,10 +10,7 @@ func amountOf(plan lay.Plan) *Amount {
 	if plan.There > 0 {
 		return nil
 	}
-	c := plan.Cloth
-	out := Amount{HandLaying: c.HandLaying.Of(plan.Taken), Straighten: c.Straighten, Buy: plan.Buy}
-	dry := plan.Taken + out.HandLaying + out.Straighten
-	wetted := purchase.BeforeWetting(c.Shrinkage, dry)
-	out.Shrinkage, out.Safety, out.Rounding = wetted-dry, plan.Need-wetted, plan.Buy-plan.Need
-	return &out
+	parts := purchase.PartsOf(plan)
+	return &Amount{HandLaying: parts.HandLaying, Straighten: parts.Straighten, Shrinkage: parts.Shrinkage,
+		Safety: parts.Safety, Rounding: parts.Rounding, Buy: plan.Buy}
 }

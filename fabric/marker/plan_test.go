@@ -42,7 +42,7 @@ func placedPiece(name string, width, height, x, y, turn float64) lay.Laid {
 func openPlan() lay.Plan {
 	plan := lay.Plan{
 		Cloth: cloth.Cloth{Name: "linen", Width: 1020, Selvedge: 10, Step: 100},
-		Lay:   lay.Open, Plies: 1, Width: 1000, Length: 1160, Buy: 1200, Bound: 1000, Density: 0.85,
+		Lay:   lay.Open, Plies: 1, Width: 1000, Length: 1160, Taken: 1160, Need: 1190, Buy: 1200, Bound: 1000, Density: 0.85,
 		Pieces: []lay.Laid{
 			placedPiece("front", 400, 600, 0, 0, 270),
 			placedPiece("back", 400, 600, 0, 420, 90),
@@ -74,7 +74,7 @@ func foldedPlan() lay.Plan {
 	pocket.Yields = 2
 	return lay.Plan{
 		Cloth: cloth.Cloth{Name: "velvet", Width: 1020, Selvedge: 10, Step: 100, Nap: cloth.OneWay},
-		Lay:   lay.FoldedAlong, Plies: 2, Width: 500, Length: 760, Buy: 800, Bound: 700, Density: 0.7,
+		Lay:   lay.FoldedAlong, Plies: 2, Width: 500, Length: 760, Taken: 760, Need: 760, Buy: 800, Bound: 700, Density: 0.7,
 		Notes:  []lay.Note{{Text: "The length to buy is only 4 cm more than the lay takes."}},
 		Pieces: []lay.Laid{front, sleeve, pocket},
 	}

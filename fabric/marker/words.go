@@ -181,13 +181,13 @@ func cautions(plan lay.Plan, options Options) []string {
 	if between == "" {
 		between = "between the selvedges"
 	}
-	out := []string{
+	out := append(buying(plan, options),
 		"Measure twice, cut once. Lay every piece before the first cut.",
 		fmt.Sprintf("Check the true width of the cloth in the shop: this plan needs %s %s.", options.Short(plan.Width),
 			between),
 		washing(plan.Cloth.Shrinkage),
 		"Look for flaws on the right side, and mark them before laying.",
-	}
+	)
 	if rough := words.Rough(plan.Asked, options.Short); rough != "" {
 		out = append(out, rough+" Chalk round the paper pieces themselves.")
 	}
