@@ -15,6 +15,8 @@
 #             jigsaws, whose shortest layout is known, go into testdata/jigsaws.csv
 # make curve  how short the open lays of the example jobs and of testdata/curve are over
 #             processor time, into testdata/curve.csv; some 20 minutes
+# make release  one file each for Linux, macOS and Windows on both usual processors, packed,
+#             with checksums and sizes, into out/release
 # make lint   gofmt, go vet, staticcheck
 
 GO ?= go
@@ -35,13 +37,13 @@ CURVE_JOBS ?= $(wildcard testdata/*.yaml testdata/curve/*.yaml)
 CURVE_RECORD ?= testdata/curve.csv
 BENCH_DATA ?= ../shared/bench
 # The tools of the tests, which ./... leaves out.
-TOOLS := ./testdata/circles ./testdata/faults ./testdata/mutate ./testdata/rounding ./testdata/sample
+TOOLS := ./testdata/circles ./testdata/faults ./testdata/mutate ./testdata/release ./testdata/rounding ./testdata/sample
 # The packages with golden files of bits.
 GOLDEN := nest/portable nest draft
 ARM64_JOBS := blouse princess trousers velvet kaftan
 DEMO := testdata/blouse.yaml
 
-.PHONY: all build demo picture screens test check-long check-arm64 mutate faults bench lint clean
+.PHONY: all build demo picture screens test check-long check-arm64 mutate faults bench release lint clean
 
 all: build
 
@@ -104,6 +106,9 @@ bench:
 curve:
 	$(GO) build -buildvcs=auto -o bin/nestbench ./cmd/nestbench
 	bin/nestbench curve $(CURVE_JOBS) --time $(CURVE_TIME) --seeds $(CURVE_SEEDS) --record $(CURVE_RECORD)
+
+release:
+	$(GO) run ./testdata/release -version $$(sed -n 's/^const version = "\(.*\)"/\1/p' cmd/ellwand/version.go)
 
 lint:
 	@unformatted=$$(gofmt -l cmd nest pieces draft fabric testdata); \
