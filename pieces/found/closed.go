@@ -4,13 +4,13 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
-	"ellwand/pieces/geometry"
 )
 
 // closedLine is an outline on a sheet with what it is called.
 type closedLine struct {
 	path  pieces.Path
 	ring  orb.Ring
+	slabs slabs
 	box   orb.Bound
 	area  float64
 	group string
@@ -28,7 +28,7 @@ func (c closedLine) holds(points []orb.Point) bool {
 	}
 	const looks = 16 // enough to tell lines that do not cross [source.OwnChoice]
 	for i := 0; i < len(points); i += max(1, len(points)/looks) {
-		if !geometry.Inside(c.ring, points[i]) && !geometry.IsOn(c.ring, points[i], same) {
+		if !c.slabs.hold(points[i]) {
 			return false
 		}
 	}

@@ -107,7 +107,7 @@ func joined(group []Stroke, gap float64) (closed []closedLine, rest []Stroke, co
 		}
 		c.path, _, _ = weld(c.path, true)
 		c.ring = ring(c.path)
-		c.box, c.area = c.ring.Bound(), math.Abs(geometry.Area(c.ring))
+		c.box, c.area, c.slabs = c.ring.Bound(), math.Abs(geometry.Area(c.ring)), newSlabs(c.ring)
 		closed = append(closed, c)
 	}
 	for i, s := range group {
