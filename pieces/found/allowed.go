@@ -33,6 +33,7 @@ const (
 	// may lie off [source.OwnChoice].
 	even      = 0.1
 	evenShare = 0.7
+	looks     = 40 // places along an edge
 	sewOff    = 0.3
 )
 
@@ -69,7 +70,6 @@ func allowBySew(p *pieces.Piece, sew pieces.Path) (uneven int) {
 
 // widthTo a line from an edge, to a hundredth of a mm; false where it is uneven.
 func widthTo(path pieces.Path, line orb.Ring) (float64, bool) {
-	const looks = 40 // [source.OwnChoice]
 	length := path.Length()
 	var all []float64
 	for i := range looks {
@@ -86,16 +86,18 @@ func widthTo(path pieces.Path, line orb.Ring) (float64, bool) {
 	return math.Round(middle*100) / 100, good >= evenShare*looks
 }
 
-// liesOn says that an edge lies on a line.
+// liesOn says that most of an edge lies on a line: beside an edge of unknown allowance it
+// may run on to that.
 func liesOn(p pieces.Piece, edge seams.Name, line orb.Ring) bool {
 	e, ok := p.Edge(edge)
 	if !ok {
 		return false
 	}
-	for _, q := range e.Path.Flatten(Flattening) {
-		if distanceTo(line, q) > sewOff {
-			return false
+	length, good := e.Path.Length(), 0
+	for i := range looks {
+		if distanceTo(line, e.Path.At((float64(i)+0.5)/looks*length)) <= sewOff {
+			good++
 		}
 	}
-	return true
+	return good >= evenShare*looks
 }

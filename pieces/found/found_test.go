@@ -7,6 +7,7 @@ import (
 	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"ellwand/pieces"
 	"ellwand/pieces/found"
@@ -158,4 +159,18 @@ func edgeOf(p found.Piece) pieces.Edge {
 		e.Path = append(e.Path, s.Curve)
 	}
 	return e
+}
+
+// Slabs tell as geometry does what lies in a ring or on it.
+func TestSlabs(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		var ring orb.Ring
+		for range rapid.IntRange(3, 40).Draw(t, "points") {
+			ring = append(ring, orb.Point{float64(rapid.IntRange(0, 9).Draw(t, "x")), float64(rapid.IntRange(0, 9).Draw(t, "y"))})
+		}
+		ring = append(ring, ring[0])
+		p := orb.Point{float64(rapid.IntRange(-1, 10).Draw(t, "px")), float64(rapid.IntRange(-2, 20).Draw(t, "py")) / 2}
+		want := geometry.Inside(ring, p) || geometry.IsOn(ring, p, 0.001)
+		assert.Equal(t, want, found.Holds(ring, p))
+	})
 }

@@ -46,11 +46,12 @@ func (s slabs) hold(p orb.Point) bool {
 	inside := false
 	for _, i := range s.segments[s.number(p[1])] {
 		a, b := s.ring[i-1], s.ring[i]
-		near := math.Min(a[0], b[0])-same <= p[0] && p[0] <= math.Max(a[0], b[0])+same
-		if near && geometry.SegmentDistance(p, a, b) <= same {
+		ab, ap := geometry.Sub(b, a), geometry.Sub(p, a)
+		across := geometry.Cross(ab, ap)
+		if across*across <= same*same*geometry.Dot(ab, ab) && geometry.SegmentDistance(p, a, b) <= same {
 			return true
 		}
-		if (a[1] > p[1]) != (b[1] > p[1]) && p[0] < a[0]+float64((b[0]-a[0])*(p[1]-a[1])/(b[1]-a[1])) {
+		if up := a[1] <= p[1]; up != (b[1] <= p[1]) && up == (across > 0) {
 			inside = !inside
 		}
 	}
