@@ -12,7 +12,7 @@ const OnScreen = `document.querySelector('main').dataset.screen === `
 func (v *Visitor) Laid() {
 	v.Helper()
 	v.Until(`document.querySelector('.cloth .piece') && document.querySelector('.said .amount').textContent &&
-		document.querySelector('.progress').textContent === ''`)
+		document.querySelector('.stop').hidden`)
 }
 
 // Held is how many pieces are held where they lie.

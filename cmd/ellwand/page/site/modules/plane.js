@@ -41,10 +41,11 @@ function edgeDistance([x, y], [ax, ay], [bx, by]) {
 const places = 9; // tried along each side of the box
 
 // roomiest place inside a ring, for its name: the one of a grid that lies farthest from
-// its rim, and how far that is.
+// its rim, and of such the one nearest to its middle; and how much room there is.
 export function roomiest(ring) {
   const box = boxOf([ring]);
-  let best = { at: [(box.left + box.right) / 2, (box.low + box.high) / 2], room: 0 };
+  const centre = [(box.left + box.right) / 2, (box.low + box.high) / 2];
+  let best = { at: centre, room: 0, score: 0 };
   for (let i = 1; i < places; i++) {
     for (let j = 1; j < places; j++) {
       const at = [
@@ -55,7 +56,8 @@ export function roomiest(ring) {
       let room = Infinity;
       for (let k = 0; k < ring.length; k++)
         room = Math.min(room, edgeDistance(at, ring[k], ring[(k + 1) % ring.length]));
-      if (room > best.room) best = { at, room };
+      const score = room - Math.hypot(at[0] - centre[0], at[1] - centre[1]) / 20;
+      if (room > 0 && score > best.score) best = { at, room, score };
     }
   }
   return best;

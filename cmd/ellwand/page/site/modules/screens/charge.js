@@ -5,7 +5,7 @@ import { el, fill } from '../element.js';
 import { Faults, Field, labelOf } from '../field.js';
 import { samePath } from '../job.js';
 import { get, jobAddress } from '../server.js';
-import { buyText, length, term, typed, word } from '../words.js';
+import { buyText, length, metres, term, typed, word } from '../words.js';
 import { nextStep } from './next.js';
 
 // pause after a key before all is reckoned anew, ms.
@@ -65,9 +65,7 @@ class Charge {
         .map((field) => field.path[1]);
     const paths = [
       ['currency'],
-      ...named('cloths').flatMap((index) =>
-        ['price', 'fibre', 'step', 'safety'].map((key) => ['cloths', index, key]),
-      ),
+      ...named('cloths').flatMap((index) => this.priced(index).map((key) => ['cloths', index, key])),
       ['quote', 'rate'],
       ...named('garments').map((index) => ['garments', index, 'making', 'hours']),
       ...['margin', 'deposit', 'number', 'valid_days'].map((key) => ['quote', key]),
@@ -89,8 +87,16 @@ class Charge {
     );
   }
 
+  // priced keys of a cloth: one that has offers has its prices there.
+  priced(index) {
+    const hasOffers = this.job.fields('cloths', index, 'offers').length > 0;
+    return hasOffers ? ['fibre', 'step', 'safety'] : ['price', 'fibre', 'step', 'safety'];
+  }
+
   labelled(path) {
     const label = labelOf(path);
+    if (path[2] === 'offers')
+      return word('of what', { what: label, of: this.job.field(...path.slice(0, 4), 'name')?.value ?? '' });
     if (path[0] === 'cloths')
       return word('of what', {
         what: label,
@@ -167,7 +173,7 @@ class Charge {
                 el(
                   'td',
                   { class: 'figure' },
-                  one.lays?.length ? length(Math.min(...one.lays.map((lay) => lay.bound_mm)), units) : '',
+                  one.lays?.length ? metres(Math.min(...one.lays.map((lay) => lay.bound_mm)), units) : '',
                 ),
               ),
             ),
@@ -212,7 +218,7 @@ class Charge {
                 el('th', { scope: 'row' }, term(one.cloth, 'cloth')),
                 el('td', {}, one.offer ?? ''),
                 el('td', {}, length(one.width_mm, units)),
-                el('td', { class: 'figure' }, length(one.buy_mm, units === 'cm' ? 'm' : units)),
+                el('td', { class: 'figure' }, metres(one.buy_mm, units)),
                 el('td', { class: 'figure' }, typed(one.cost ?? '')),
               ),
             ),
@@ -287,5 +293,6 @@ class Charge {
 function isPrice({ path, value }) {
   if (!value) return false;
   if (path[0] === 'quote') return !['date', 'valid_until'].includes(path.at(-1));
-  return ['offers', 'notions', 'making'].includes(path[2]);
+  if (path[2] === 'offers') return path.at(-1) === 'price';
+  return ['notions', 'making'].includes(path[2]);
 }

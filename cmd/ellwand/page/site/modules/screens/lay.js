@@ -82,7 +82,7 @@ class Lay {
       el('button', { type: 'button', click, ...attributes }, word(key));
     this.again = button('lay anew', () => this.search('usual'), { class: 'main' });
     this.longer = button('lay longer', () => this.search('long'));
-    this.stopping = button('stop', () => this.stop(), { hidden: true });
+    this.stopping = button('stop', () => this.stop(), { hidden: true, class: 'stop' });
     this.back = button('undo', () => this.job.act({ undo: {} }));
     this.forth = button('redo', () => this.job.act({ redo: {} }));
     this.freeing = button('free all', () => this.job.act({ free: { ...this.lay, piece: null } }));
@@ -105,11 +105,17 @@ class Lay {
     this.ends = new AbortController();
     const on = (kind, act) =>
       this.job.addEventListener(kind, ({ detail }) => act(detail), { signal: this.ends.signal });
-    on('layout', (layout) => layKey(layout) === layKey(this.lay) && this.refreshLayout());
+    on('layout', (layout) => layKey(layout) === layKey(this.lay) && this.arrived(layout));
     on('progress', (progress) => layKey(progress) === layKey(this.lay) && this.showProgress(progress));
     on('ended', (done) => layKey(done) === layKey(this.lay) && this.ended(done));
     on('refused', () => this.job.fetchLayout(this.lay));
     addEventListener('resize', () => this.refreshLayout(), { signal: this.ends.signal });
+  }
+
+  // arrived is a layout of the lay in view.
+  arrived(layout) {
+    this.stopping.hidden = !layout.searching;
+    this.refreshLayout();
   }
 
   leave() {

@@ -31,7 +31,7 @@ export class LayTabs {
     }
   }
 
-  // known of a lay: its amount, or that it cannot be.
+  // known of a lay: its amount and length, where it was reckoned.
   known(one) {
     const layout = this.job.layouts.get(layKey(one));
     const cloth = this.reckoned.find(
@@ -42,7 +42,6 @@ export class LayTabs {
     return {
       buy: layout?.buy ?? (cloth?.chosen === one.lay ? buyText(cloth, this.job.state.units) : (one.buy ?? '')),
       length: length ? metres(length, this.job.state.units) : '',
-      impossible: Boolean(cloth) && !lay && !layout,
       chosen: cloth?.chosen,
     };
   }
@@ -101,8 +100,7 @@ export class LayTabs {
       all.filter((one) => isSpot(one, lay)),
       (one) => one.lay === lay.lay,
       (one) => {
-        const { length, impossible } = this.known(one);
-        return { target: one, text: term(one.lay), amount: impossible ? word('impossible') : length };
+        return { target: one, text: term(one.lay), amount: this.known(one).length };
       },
     );
   }
