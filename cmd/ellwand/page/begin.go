@@ -1,12 +1,10 @@
 package page
 
 import (
-	"encoding/base64"
 	"errors"
 	"fmt"
 	"io/fs"
 	"net/http"
-	"strings"
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
@@ -25,12 +23,6 @@ type beginning struct {
 	Of   string  `json:"of"`
 	File *upload `json:"file"`
 	starter.Begin
-}
-
-// upload is a file that the page brings in.
-type upload struct {
-	Name   string `json:"name"`
-	Base64 string `json:"base64"`
 }
 
 // beginJob writes a new job into the folder.
@@ -79,22 +71,6 @@ func (s *server) begun(b beginning) (string, error) {
 		b.Pattern = name
 	}
 	return b.Text()
-}
-
-// broughtIn writes an uploaded file of pieces into the folder.
-func (s *server) broughtIn(u upload) (string, error) {
-	data, err := base64.StdEncoding.DecodeString(u.Base64)
-	if err != nil {
-		return "", errors.New("the file did not arrive whole; choose it again")
-	}
-	if err := limit.PiecesFile.Check(u.Name, len(data)); err != nil {
-		return "", err
-	}
-	base, isPieces := strings.CutSuffix(u.Name, ".yaml")
-	if !isPieces {
-		return "", fmt.Errorf("%s is no file of pieces that can be read here yet; bring in one that ends in .yaml", u.Name)
-	}
-	return s.written(job.Slug(base), string(data))
 }
 
 // newJob writes a job under a name that is free.

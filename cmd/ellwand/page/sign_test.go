@@ -1,6 +1,7 @@
 package page
 
 import (
+	"encoding/base64"
 	"encoding/json"
 	"net/http"
 	"os"
@@ -70,4 +71,26 @@ func TestFolderIsChosen(t *testing.T) {
 		status, _ := v.ask("POST", "/api/folder", bad)
 		assert.GreaterOrEqual(t, status, 400)
 	}
+}
+
+func TestDrawingIsBroughtIn(t *testing.T) {
+	v := newVisit(t).enter()
+	const drawing = `<svg xmlns="http://www.w3.org/2000/svg" width="400mm" height="300mm" viewBox="0 0 400 300">` +
+		`<path d="M10 10 H210 V160 H10 Z"/></svg>`
+	body, err := json.Marshal(map[string]any{"from": "pattern", "title": "Pouch", "units": "cm", "width": "90",
+		"file": map[string]any{"name": "../Pouch 1.svg", "base64": base64.StdEncoding.EncodeToString([]byte(drawing)),
+			"answers": map[string]string{"cut": "2"}}})
+	require.NoError(t, err)
+	made := v.told("POST", "/api/jobs", string(body))
+	assert.Equal(t, "pouch.yaml", made["job"])
+	text, err := os.ReadFile(filepath.Join(v.folder, "pouch-1-pieces.yaml"))
+	require.NoError(t, err)
+	assert.Contains(t, string(text), "# Where the drawing has no grainline")
+	shown := v.told("GET", "/api/jobs/pouch.yaml", "")
+	assert.Equal(t, true, shown["sound"], shown["faults"])
+	assert.Len(t, shown["pieces"], 1)
+	assert.Equal(t, 2., shown["pieces"].([]any)[0].(map[string]any)["cut"])
+	status, said := v.ask("POST", "/api/jobs", `{"from":"pattern","title":"x","file":{"name":"a.svg","base64":"PHN2Zy8+"}}`)
+	assert.Equal(t, 422, status)
+	assert.NotContains(t, said, "/tmp")
 }
