@@ -43,6 +43,11 @@ func plane(d linework.Drawing, v found.View) (placed, error) {
 			return joinedBy(t, used, len(framed)), nil
 		}
 	}
+	if len(pages) <= fewSheets {
+		if t, ok := fewJoined(used, pages, v); ok {
+			return joinedBy(t, used, len(t.spots)), nil
+		}
+	}
 	if v.Rows != nil {
 		return joinedBy(wholePaper(d, v), used, len(pages)), nil
 	}
@@ -51,6 +56,27 @@ func plane(d linework.Drawing, v found.View) (placed, error) {
 			"such as --rows \"1 2 3/4 5 6\" (row by row), and how far they lie over each other, such as --overlap 10mm", n)
 	}
 	return apart(only(d, pages), pages), nil
+}
+
+// fewSheets are so few that each may have marks of its own alone [source.OwnChoice].
+const fewSheets = 4
+
+// fewJoined puts a few sheets together of which each has its own marks, or the rim of its
+// paper where it has none. The first may be one of instructions.
+func fewJoined(d linework.Drawing, pages []int, v found.View) (tiling, bool) {
+	levels, uprights := places(straights(d.Lines, 0), 1), places(straights(d.Lines, 1), 1)
+	paper := d.Pages[pages[len(pages)-1]].Box
+	levels = append(levels[:min(len(levels), mostPlaces-2)], place{at: paper.Min[1]}, place{at: paper.Max[1]})
+	uprights = append(uprights[:min(len(uprights), mostPlaces-2)], place{at: paper.Min[0]}, place{at: paper.Max[0]})
+	for _, sheets := range [][]int{pages, pages[1:]} {
+		if len(sheets) < 2 {
+			break
+		}
+		if t, ok := puzzle(d, d.Lines, sheets, levels, uprights, v); ok {
+			return t, true
+		}
+	}
+	return tiling{}, false
 }
 
 // pagesOf the drawing that count, from 0.
