@@ -1,9 +1,6 @@
 package page
 
 import (
-	"errors"
-	"fmt"
-	"io/fs"
 	"net/http"
 
 	"ellwand/cmd/ellwand/app"
@@ -35,7 +32,7 @@ func (s *server) beginJob(w http.ResponseWriter, r *http.Request) {
 	text, err := s.begun(b)
 	if err == nil {
 		var name string
-		if name, err = s.newJob(nameFor(b), text); err == nil {
+		if name, err = s.written(nameFor(b), text); err == nil {
 			s.told.tell(eventOf("jobs", struct{}{}))
 			answer(w, http.StatusCreated, map[string]string{"job": name})
 			return
@@ -71,22 +68,6 @@ func (s *server) begun(b beginning) (string, error) {
 		b.Pattern = name
 	}
 	return b.Text()
-}
-
-// newJob writes a job under a name that is free.
-func (s *server) newJob(base, text string) (string, error) { return s.written(base, text) }
-
-// written writes a text under the first free name: "blouse.yaml", "blouse-2.yaml".
-func (s *server) written(base, text string) (string, error) {
-	for i := 1; ; i++ {
-		name := base + ".yaml"
-		if i > 1 {
-			name = fmt.Sprintf("%s-%d.yaml", base, i)
-		}
-		if _, err := s.now().folder.Stat(name); errors.Is(err, fs.ErrNotExist) {
-			return name, s.now().folder.Write(name, []byte(text))
-		}
-	}
 }
 
 // quickPasses for the first answer, which comes at once [source.OwnChoice].
