@@ -47,7 +47,7 @@ func (r *run) tiledByRectangles() bool {
 	ctx := r.ctx
 	if r.limit > 0 {
 		var cancel context.CancelFunc
-		ctx, cancel = context.WithTimeout(ctx, time.Duration(r.tileShare()*float64(r.limit)))
+		ctx, cancel = context.WithTimeout(ctx, time.Duration(r.shareOfTiling()*float64(r.limit)))
 		defer cancel()
 	}
 	spots, length, ok := r.q.tile(ctx, r.o.Passes)
@@ -58,13 +58,19 @@ func (r *run) tiledByRectangles() bool {
 	return ok
 }
 
-// tileShare of a limit of time goes to tiling: less for many, which are seldom tiled but
+// Shares of a limit of time that go to tiling.
+const (
+	tileShare     = 0.5
+	manyTileShare = 0.1
+)
+
+// shareOfTiling is less for many rectangles, which are seldom tiled but
 // at once.
-func (r *run) tileShare() float64 {
+func (r *run) shareOfTiling() float64 {
 	if len(r.q.model.Pieces) >= largeLeast {
-		return puzzleShare
+		return manyTileShare
 	}
-	return 0.5
+	return tileShare
 }
 
 // all runs the searches: one a worker under a time budget, a fixed number
