@@ -31,9 +31,10 @@ func (r *run) large() bool {
 		laid[k] = laidPart{part: p}
 	}
 	alike := toSearch(l.m, parts) == len(parts[0].pieces)
-	share := unlikeShare
-	if alike {
-		share = likeShare
+	share := likeShare
+	var built laidPart
+	if !alike {
+		share, built = unlikeShare, l.build()
 	}
 	l.lay(laid, share)
 	l.passes = int(share * float64(r.o.Passes))
@@ -41,7 +42,11 @@ func (r *run) large() bool {
 	if len(whole.spots) < len(l.m.Pieces) {
 		return false // the context ended before every part had a layout
 	}
-	l.offer(whole)
+	if built.spots != nil && built.length < whole.length {
+		whole = built
+	} else {
+		l.offer(whole)
+	}
 	if alike {
 		whole = l.repeat(laid, whole)
 	}
@@ -57,6 +62,22 @@ func (r *run) lanes() int {
 		return searches
 	}
 	return r.o.Workers
+}
+
+// build makes a first layout of the whole piece by piece, which is soon there.
+func (l *large) build() laidPart {
+	var built laidPart
+	s := search.New(l.m, l.run.o.Seed, 1999, l.run, func(found search.Outcome) {
+		built = laidPart{spots: found.Spots, length: found.Length}
+	})
+	s.Begin(nil)
+	for i := range built.spots {
+		built.pieces = append(built.pieces, i)
+	}
+	if built.spots != nil {
+		l.offer(built)
+	}
+	return built
 }
 
 // lay lays parts for a share of the budget, those of the same content once.

@@ -16,6 +16,9 @@ const (
 	// partLeast and partMost are between what parts have pieces, where they can.
 	partLeast = 60
 	partMost  = 200
+	// unlikePart is the number of pieces of a part where they differ, about a garment:
+	// most of the time goes into tables, and those of pairs in one part are few.
+	unlikePart = 16
 )
 
 // part of a large set: pieces of the model, in its order.
@@ -48,6 +51,9 @@ func partsOf(m *model.Model) []part {
 		if cost := toSearch(m, parts); cost < least {
 			best, least = parts, cost
 		}
+	}
+	if least > 2*partMost {
+		return divided(places, len(m.Pieces)/unlikePart)
 	}
 	return best
 }
