@@ -121,15 +121,16 @@ class PieceOnCloth {
     if (this.hands) set(this.element, 'aria-label', labelOf(piece));
     if (key === this.shown) return;
     this.shown = key;
-    this.reshape(piece.outline, piece.grain, pixel);
     write(this.name, nameOf(piece));
     write(this.title, nameOf(piece));
+    this.reshape(piece.outline, piece.grain, pixel);
     const isHeld = piece.locked || piece.by_hand;
     this.element.classList.toggle('held', Boolean(isHeld));
     set(this.pin, 'visibility', isHeld ? null : 'hidden');
   }
 
-  // reshape it, turned another way. The name stands where there is most room for it.
+  // reshape it, turned another way. The name stands where there is most room for it, and
+  // the grainline where both are seen.
   reshape(outline, grain, pixel) {
     const box = boxOf([outline]);
     const [wide, high] = [box.right - box.left, box.high - box.low];
@@ -137,18 +138,19 @@ class PieceOnCloth {
       at: [x, y],
       room,
     } = roomiest(outline);
-    const isSmall = Math.max(wide, high) < 46 * pixel || room < 7 * pixel;
-    const size = Math.min(12.5 * pixel, Math.max(9 * pixel, Math.max(wide, high) / 9));
+    const letters = Math.max(this.name.textContent.length, 4);
+    const size = Math.min(12.5 * pixel, (0.9 * Math.max(wide, high)) / (0.55 * letters));
+    const isNamed = size > 7 * pixel && room > 0.5 * size;
+    const isTall = high > 1.5 * wide;
+    const hasGrain = grain && Math.min(wide, high) > (isTall ? 110 : 60) * pixel;
     set(this.outline, 'd', pathOf(outline));
-    set(this.grain, 'd', grain && !isSmall ? arrowPath(grain, 9 * pixel) : '');
+    set(this.grain, 'd', hasGrain ? arrowPath(grain, 9 * pixel) : '');
     set(this.name, 'font-size', size);
-    set(this.name, 'visibility', isSmall ? 'hidden' : null);
-    set(
-      this.name,
-      'transform',
-      `translate(${x} ${-y}) ${high > 1.5 * wide ? 'rotate(-90)' : ''} translate(0 ${-3 * pixel})`,
-    );
-    set(this.pin, 'transform', `translate(${x} ${-y + 9 * pixel}) scale(${pixel})`);
+    set(this.name, 'visibility', isNamed ? null : 'hidden');
+    const upright = isTall ? 'rotate(-90)' : '';
+    const drop = hasGrain ? -3 * pixel : size / 3;
+    set(this.name, 'transform', `translate(${x} ${-y}) ${upright} translate(0 ${drop})`);
+    set(this.pin, 'transform', `translate(${x} ${-y + 12 * pixel}) scale(${pixel})`);
   }
 
   move([x, y]) {

@@ -9,7 +9,7 @@ import { LayList, PiecePanel } from '../lay/list.js';
 import { jobAddress, post, query } from '../server.js';
 import { failed, say } from '../say.js';
 import { layKey } from '../job.js';
-import { has, term, typed, word } from '../words.js';
+import { has, language, term, typed, word } from '../words.js';
 import { ClothForm } from './clothform.js';
 import { LayTabs } from './laytabs.js';
 import { nextStep } from './next.js';
@@ -170,7 +170,7 @@ class Lay {
 
   showAmount(layout) {
     write(this.amount, typed(layout.buy ?? layout.amount ?? ''));
-    write(this.sentence, typed(layout.sentence ?? ''));
+    write(this.sentence, sentenceOf(layout));
     this.showWrongs(layout.broken ?? [], layout.verified === false ? [word('not printed')] : []);
   }
 
@@ -238,4 +238,10 @@ class Lay {
   stop() {
     if (this.lay) post(jobAddress(this.job.name, 'stop'), this.lay).catch(failed);
   }
+}
+
+// sentenceOf a layout: the program's own where it speaks the reader's language.
+function sentenceOf({ sentence, buy, bound }) {
+  if (language === 'en' || !bound || !buy) return typed(sentence ?? '');
+  return word('lay.sentence', { buy: typed(buy), bound: typed(bound) });
 }
