@@ -26,7 +26,7 @@ func (t *Table) aroundFixed(kind lay.Kind) (found *SolvedLay, why, err error) {
 	if why != nil {
 		return nil, why, nil
 	}
-	problem, matched, why := rules.ProblemAt(t.Cloth, b, templates, t.joins(), fixed.Places)
+	problem, matched, why := rules.ProblemAt(t.Cloth, b, templates, t.joins(), t.placesIn(fixed, b, templates))
 	if why != nil {
 		return nil, why, nil
 	}

@@ -101,3 +101,21 @@ func TestWhatCannotStay(t *testing.T) {
 		assert.NotErrorIs(t, err, plan.ErrInternal, name)
 	}
 }
+
+// On a repeat a layout that does not say where its match points lie, as one from a file,
+// can be laid again, also where they lie at other places than a search would take.
+func TestALayoutOnARepeatIsLaidAgain(t *testing.T) {
+	c := cloth.Cloth{Name: "check", Width: 1400, Selvedge: 10, Repeat: cloth.Repeat{Along: 70, Across: 90, Even: true}}
+	all := fabrictest.DraftedBlouse("14")
+	got, err := plan.Require(t.Context(), c, all, plan.Options{Passes: 5, Seed: 1, Lays: []lay.Kind{lay.FoldedAlong, lay.Open}})
+	require.NoError(t, err)
+	for _, p := range got.Lays {
+		require.True(t, p.Possible())
+		unsaid := plan.Bare(p)
+		unsaid.Places = lay.Places{}
+		options := plan.Options{Passes: 1, Seed: 5, Lays: []lay.Kind{p.Lay}, Fixed: unsaid}
+		again, err := plan.Require(t.Context(), c, all, options)
+		require.NoError(t, err, "%s", p.Lay)
+		assert.InDelta(t, p.Taken, again.Length, 1e-3, "%s", p.Lay)
+	}
+}

@@ -143,7 +143,7 @@ func (t *Table) rebuiltBed(plan lay.Plan, b bed.Bed, wanted []rules.Demand) (Sol
 	if err != nil {
 		return SolvedBed{}, false
 	}
-	problem, matched, err := rules.ProblemAt(t.Cloth, b, templates, t.joins(), plan.Places)
+	problem, matched, err := rules.ProblemAt(t.Cloth, b, templates, t.joins(), t.placesIn(plan, b, templates))
 	if err != nil || t.lessMatched(matched) != nil {
 		return SolvedBed{}, false
 	}

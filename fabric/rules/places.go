@@ -26,6 +26,26 @@ func (m *Matching) Found(problem layout.Problem, placed layout.Layout) lay.Place
 	return out
 }
 
+// Laid gives the places on the open cloth that points have in a layout which does not say
+// them, the first of each.
+func (m *Matching) Laid(problem layout.Problem, placed layout.Layout) lay.Places {
+	var out lay.Places
+	for _, a := range []axis{alongWarp, acrossWarp} {
+		out[a] = map[lay.Node]float64{}
+		if m.sets[a] == nil {
+			continue
+		}
+		for _, at := range placed.Placements {
+			for _, tie := range m.ties[a][at.Item] {
+				if _, known := out[a][tie.node]; !known {
+					out[a][tie.node] = m.toCloth(a, m.whereLaid(a, problem, at, tie.point))
+				}
+			}
+		}
+	}
+	return out
+}
+
 // placesInBed gives the points that are bound to the cloth their places on the
 // lattice, and those of a template that nothing bound, or that had two places,
 // the places where it came to lie: turned end for end, its points lie otherwise
