@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"reflect"
 	"slices"
 
 	"github.com/paulmach/orb"
@@ -27,9 +28,15 @@ func (t *Table) search(templates []rules.Template, problem layout.Problem, o nes
 	if len(garments) < 2 {
 		return t.Run(problem, o)
 	}
-	row, err := t.inSequence(garments, problem, scaled(o, sequentialShare/float64(len(garments))))
+	row, isWhole, err := t.inSequence(garments, problem, scaled(o, sequentialShare/float64(len(garments))))
 	if err != nil {
 		return nest.Result{}, err
+	}
+	if !isWhole {
+		if o.Start == nil {
+			o.Start = &row // what is missing is put behind it
+		}
+		return t.Run(problem, o)
 	}
 	if o.Start != nil && row.Length < o.Start.Length && verify.Layout(problem, row) == nil {
 		o.Start = &row
@@ -72,19 +79,28 @@ func garmentsOf(templates []rules.Template, problem layout.Problem) [][]int {
 	return out
 }
 
-// inSequence lays the garments one behind the other, each by itself.
-func (t *Table) inSequence(garments [][]int, problem layout.Problem, o nest.Options) (layout.Layout, error) {
+// inSequence lays the garments one behind the other, each by itself; equal ones are
+// searched once. When the context ends, those that come after are missing, and it
+// reports false.
+func (t *Table) inSequence(garments [][]int, problem layout.Problem, o nest.Options) (out layout.Layout, isWhole bool,
+	err error) {
 	o.Start, o.Progress, o.Enough = nil, nil, 0
-	var out layout.Layout
+	var known laidAlone
 	for _, items := range garments {
+		if t.Ctx.Err() != nil {
+			return out, false, nil
+		}
 		alone := problem
 		alone.Items = nil
 		for _, i := range items {
 			alone.Items = append(alone.Items, problem.Items[i])
 		}
-		found, err := t.Run(alone, o)
-		if err != nil {
-			return layout.Layout{}, err
+		found, isKnown := known.like(alone)
+		if !isKnown {
+			if found, err = t.Run(alone, o); err != nil {
+				return layout.Layout{}, false, err
+			}
+			known = append(known, laidItems{alone.Items, found})
 		}
 		begin := 0.0
 		if out.Length > 0 {
@@ -98,7 +114,29 @@ func (t *Table) inSequence(garments [][]int, problem layout.Problem, o nest.Opti
 		out.Length = begin + found.Layout.Length
 	}
 	out.Length = LengthOf(problem, out)
-	return out, nil
+	return out, true, nil
+}
+
+// laidAlone are garments that were laid by themselves.
+type laidAlone []laidItems
+
+type laidItems struct {
+	items []layout.Item
+	found nest.Result
+}
+
+// like a garment, but for the names, is another that was laid already: the same search
+// would find the same.
+func (l laidAlone) like(p layout.Problem) (nest.Result, bool) {
+	for _, one := range l {
+		if slices.EqualFunc(one.items, p.Items, func(a, b layout.Item) bool {
+			a.Name, b.Name = "", ""
+			return reflect.DeepEqual(a, b)
+		}) {
+			return one.found, true
+		}
+	}
+	return nest.Result{}, false
 }
 
 // Behind lays plans of single garments one behind the other in one lay, for

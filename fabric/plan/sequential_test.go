@@ -1,8 +1,11 @@
 package plan_test
 
 import (
+	"context"
 	"fmt"
+	"math"
 	"slices"
+	"sync/atomic"
 	"testing"
 
 	"github.com/paulmach/orb"
@@ -76,4 +79,40 @@ func TestBehindNeverTakesMoreThanTheSum(t *testing.T) {
 	}
 	_, ok := plan.Behind(lay.InStretches, alone, names)
 	assert.False(t, ok, "a lay that none of them has")
+}
+
+// endsAfter is a context that ends when it was asked so often.
+type endsAfter struct {
+	context.Context
+	left *atomic.Int64
+}
+
+func (e endsAfter) Err() error {
+	if e.left.Add(-1) < 0 {
+		return context.Canceled
+	}
+	return nil
+}
+
+// Wherever the search for many garments is ended, all of them are laid, soundly, with no
+// more work than was asked for until then.
+func TestManyGarmentsAreLaidWhenTheSearchEnds(t *testing.T) {
+	c := cloth.Cloth{Width: 1220, Selvedge: 10, Gap: 3}
+	var all []pieces.Piece
+	for i := range 40 {
+		all = append(all, fabrictest.InGarment(fmt.Sprintf("dress %d", i+1),
+			fabrictest.Rectangle("front", 700, 400+float64(i), 1), fabrictest.Rectangle("back", 500, 300, 1))...)
+	}
+	least := math.Inf(1)
+	for _, asked := range []int64{0, 1, 7, 40, 150} {
+		left := new(atomic.Int64)
+		left.Store(asked)
+		got, err := plan.Require(endsAfter{t.Context(), left}, c, all,
+			plan.Options{Passes: 1_000_000, Lays: []lay.Kind{lay.Open}})
+		require.NoError(t, err)
+		require.Len(t, got.Lays[0].Pieces, 80)
+		assert.Less(t, got.Work.Done(), 0.01, "after %d questions", asked)
+		least = min(least, got.Length)
+	}
+	assert.Less(t, least, 40*450.0*2, "columns are used")
 }

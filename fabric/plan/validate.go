@@ -62,6 +62,9 @@ func checkNames(c cloth.Cloth, all []pieces.Piece) error {
 			}
 		}
 	}
+	if len(c.Repeat.Matches) == 0 {
+		return errors.Join(faults...)
+	}
 	known := rules.Matchable(c.Repeat, all)
 	for _, name := range c.Repeat.Matches {
 		if !slices.Contains(known, name) {

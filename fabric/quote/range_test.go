@@ -1,12 +1,15 @@
 package quote
 
 import (
+	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"pgregory.net/rapid"
 
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/plan"
 )
 
 // By hand: a lay of 2.00 m that may be 3 % or 4 % off, 5 % in all, is 1.90 to 2.10 m.
@@ -45,13 +48,43 @@ func TestRangeHoldsTheAmount(t *testing.T) {
 		assert.Equal(t, Range{Low: last.Low, High: a.Buy}, last, "none may be above")
 		for _, of := range []Unknown{Measures, TrueWidth, Searching} {
 			share := rapid.Float64Range(0, 0.2)
-			doubts = append(doubts, Doubt{of, share.Draw(t, "less"), share.Draw(t, "more")})
+			doubt := Doubt{of, share.Draw(t, "less"), share.Draw(t, "more")}
+			if of == Searching {
+				doubt = SearchDoubt(found, Searched(rapid.IntRange(0, 2).Draw(t, "searched")))
+			}
+			doubts = append(doubts, doubt)
 			next := RangeOf(offer.Cloth, a, append([]Doubt{}, doubts...)...)
 			assert.LessOrEqual(t, next.Low, last.Low)
 			assert.GreaterOrEqual(t, next.High, last.High)
 			last = next
+			assert.NoError(t, last.Proven(offer.Cloth, a))
 		}
 		assert.LessOrEqual(t, last.Low, a.Buy)
 		assert.GreaterOrEqual(t, last.High, a.Buy)
 	})
+}
+
+// A range that is anything else than its doubts make it is refused.
+func TestRangeIsProven(t *testing.T) {
+	c := cloth.Cloth{Width: 1400, Step: 100, Straighten: 30, HandLaying: cloth.UsualHandLaying,
+		Safety: cloth.Addition{Share: 0.05}}
+	a := AmountOf(Offer{Cloth: c}, Found{Lay: "open", Taken: 2000, Bound: 1500, Density: 0.8})
+	good := RangeOf(c, a, Doubt{Measures, 0.09, 0.12}, Doubt{Searching, 0.15, 0})
+	assert.NoError(t, good.Proven(c, a))
+	for want, spoil := range map[string]func(r *Range){
+		"its lower end a step too high":   func(r *Range) { r.Low += 100 },
+		"its lower end a step too low":    func(r *Range) { r.Low -= 100 },
+		"its lower end the amount itself": func(r *Range) { r.Low = a.Buy },
+		"its upper end a step too high":   func(r *Range) { r.High += 100 },
+		"its upper end the amount itself": func(r *Range) { r.High = a.Buy },
+		"both ends exchanged":             func(r *Range) { r.Low, r.High = r.High, r.Low },
+		"a doubt that is no number":       func(r *Range) { r.Doubts[0].More = math.NaN() },
+		"a search below the bound":        func(r *Range) { r.Doubts[1].Less = 0.3 },
+		"a doubt that is left out":        func(r *Range) { r.Doubts = r.Doubts[1:] },
+	} {
+		spoiled := good
+		spoiled.Doubts = slices.Clone(good.Doubts)
+		spoil(&spoiled)
+		assert.ErrorIs(t, spoiled.Proven(c, a), plan.ErrInternal, want)
+	}
 }

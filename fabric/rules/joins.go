@@ -67,7 +67,7 @@ func JoinsOf(repeat cloth.Repeat, all []pieces.Piece) []Join {
 	}
 	var named []Join
 	for _, name := range repeat.Matches {
-		for _, j := range append(found[:len(found):len(found)], notchesIn(all, nil, 1)...) {
+		for _, j := range append(found[:len(found):len(found)], notchesIn(all, indices(all), nil, 1)...) {
 			if j.Name == name && !slices.ContainsFunc(named,
 				func(other Join) bool { return other.Name == name && other.of() == j.of() }) {
 				named = append(named, j)
@@ -82,7 +82,7 @@ func JoinsOf(repeat cloth.Repeat, all []pieces.Piece) []Join {
 func Matchable(repeat cloth.Repeat, all []pieces.Piece) []marks.Name {
 	repeat.Matches = nil
 	var out []marks.Name
-	for _, j := range append(JoinsOf(repeat, all), notchesIn(all, nil, 1)...) {
+	for _, j := range append(JoinsOf(repeat, all), notchesIn(all, indices(all), nil, 1)...) {
 		if !slices.Contains(out, j.Name) {
 			out = append(out, j.Name)
 		}
@@ -122,12 +122,7 @@ func joinsIn(repeat cloth.Repeat, all []pieces.Piece, garment string) []Join {
 		out = append(out, Join{Name: marks.SideBySide, Pieces: hanging, Along: true})
 	}
 	out = append(out, alike(all, out)...)
-	for _, j := range notchesIn(all, out, 2) {
-		if all[j.of()].Garment == garment {
-			out = append(out, j)
-		}
-	}
-	return out
+	return append(out, notchesIn(all, mine, out, 2)...)
 }
 
 // alike are the pieces whose copies are joined to each other, or hang side by side: across
@@ -214,25 +209,41 @@ func seamOf(p pieces.Piece, seam seams.Name) (length float64, times int) {
 	return length / float64(max(1, len(sides))), len(sides)
 }
 
-// notchesIn the pieces are the names of notches that as many pieces of a garment share,
-// but for those on a seam that is matched already by its lower end.
-func notchesIn(all []pieces.Piece, joined []Join, least int) []Join {
+// notchesIn some of the pieces are the names of notches that as many pieces of a garment
+// share, but for those on a seam that is matched already by its lower end.
+func notchesIn(all []pieces.Piece, of []int, joined []Join, least int) []Join {
+	type shared struct {
+		name    marks.Name
+		garment string
+	}
 	var out []Join
-	for i, p := range all {
-		for _, notch := range p.Notches {
+	at := map[shared]int{}
+	for _, i := range of {
+		for _, notch := range all[i].Notches {
 			if notch.Match == marks.None || isJoined(joined, i, notch.Edge) {
 				continue
 			}
-			at := slices.IndexFunc(out, func(j Join) bool { return j.Name == notch.Match && all[j.of()].Garment == p.Garment })
+			key := shared{notch.Match, all[i].Garment}
+			k, known := at[key]
 			switch {
-			case at < 0:
+			case !known:
+				at[key] = len(out)
 				out = append(out, Join{Name: notch.Match, Pieces: []int{i}})
-			case !slices.Contains(out[at].Pieces, i):
-				out[at].Pieces = append(out[at].Pieces, i)
+			case !slices.Contains(out[k].Pieces, i):
+				out[k].Pieces = append(out[k].Pieces, i)
 			}
 		}
 	}
 	return slices.DeleteFunc(out, func(j Join) bool { return len(j.Pieces) < least })
+}
+
+// indices of all pieces.
+func indices(all []pieces.Piece) []int {
+	out := make([]int, len(all))
+	for i := range all {
+		out[i] = i
+	}
+	return out
 }
 
 // isJoined reports whether the seam of a notch is matched by its lower end.

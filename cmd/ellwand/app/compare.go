@@ -112,6 +112,9 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Sea
 		for i, option := range options {
 			if option.Refused == "" && !option.FromRemnant {
 				options[i].Range = doubts.rangeOf(option.Offer.Cloth, option.Amount, out.Ended.Early)
+				if err := options[i].Range.Proven(option.Offer.Cloth, option.Amount); err != nil {
+					return Compared{}, failure.Of(err)
+				}
 			}
 		}
 		out.Cloths = append(out.Cloths, Ranked{Cloth: cloth.Cloth.Name, Options: options, needs: needs})

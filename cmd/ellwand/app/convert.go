@@ -1,9 +1,11 @@
 package app
 
 import (
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/purchase"
 	"ellwand/pieces/measure"
+	"fmt"
 )
 
 // Converted is a known amount of cloth in another width.
@@ -25,5 +27,9 @@ func Convert(request purchase.ConversionRequest, unit measure.Unit, step float64
 	if err != nil {
 		return Converted{}, err
 	}
-	return Converted{Request: request, Conversion: found, Buy: request.Purchase(found, step)}, nil
+	out := Converted{Request: request, Conversion: found, Buy: request.Purchase(found, step)}
+	if err := found.Proven(request, out.Buy, step); err != nil {
+		return Converted{}, failure.Of(fmt.Errorf("a conversion is wrong and is not shown: %w", err))
+	}
+	return out, nil
 }

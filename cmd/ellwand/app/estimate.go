@@ -40,6 +40,9 @@ func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search 
 	doubts := newDoubter(work, search)
 	for i, found := range out {
 		out[i].Range = doubts.rangeOf(found.Cloth, found.Amount, found.Ended.Early)
+		if err := out[i].Range.Proven(found.Cloth, found.Amount); err != nil {
+			return nil, failure.Of(err)
+		}
 	}
 	return out, nil
 }

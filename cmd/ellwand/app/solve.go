@@ -72,9 +72,21 @@ func endedOf(all []answer) plan.Ended {
 type solver struct {
 	finder
 	watch Watch
+	// endsWithContext says that what has not begun when the context ends is left out:
+	// its answer is empty.
+	endsWithContext bool
 }
 
-func newSolver(search Search, watch Watch) *solver { return &solver{newFinder(search), watch} }
+func newSolver(search Search, watch Watch) *solver {
+	return &solver{finder: newFinder(search), watch: watch}
+}
+
+// unlessEnded lays what may be left out when the search is ended.
+func (s *solver) unlessEnded() *solver {
+	out := *s
+	out.endsWithContext = true
+	return &out
+}
 
 // all lays every problem, several at a time, each on one core so that none is
 // idle. Equal problems are laid once.
@@ -84,6 +96,9 @@ func (s *solver) all(ctx context.Context, all []problem) ([]answer, error) {
 	var mutex sync.Mutex
 	over, begun := 0, time.Now()
 	s.each(len(distinct), func(i, workers int) {
+		if s.endsWithContext && ctx.Err() != nil {
+			return
+		}
 		answers[i], failures[i] = s.guarded(ctx, distinct[i], workers)
 		mutex.Lock()
 		defer mutex.Unlock()

@@ -14,12 +14,16 @@ func (s *solver) together(ctx context.Context, work *job.Work, name string, whol
 	for _, single := range singles(work, name) {
 		each = append(each, aloneOn(whole.cloth, single))
 	}
-	if len(each) == 0 || found.impossible != nil {
+	if len(each) == 0 || found.impossible != nil || ctx.Err() != nil {
 		return found, nil
 	}
-	alone, err := s.all(ctx, each)
+	alone, err := s.unlessEnded().all(ctx, each)
 	if err != nil {
 		return answer{}, err
+	}
+	if ctx.Err() != nil {
+		found.ended.Early = true
+		return found, nil
 	}
 	answers, err := s.notAboveTheSum(ctx, []problem{whole}, []answer{found}, [][]answer{alone})
 	if err != nil {

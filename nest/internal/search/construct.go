@@ -12,8 +12,9 @@ func (s *state) constructSamples() int { return min(max(60_000/(s.pieces+1), 60)
 // construct puts the pieces that have a start on it, then lays the others one
 // by one, the largest hulls first, each at the sampled spot that ends farthest
 // left. It returns the spots and the length used. On a sheet of fixed length,
-// pieces that find no free spot are left overlapping.
-func (s *state) construct(start []*Spot) ([]Spot, float64) {
+// pieces that find no free spot are left overlapping. When it is to stop, those that are
+// left come to stand in columns behind the others, which takes no time.
+func (s *state) construct(start []*Spot, isStopped func() bool) ([]Spot, float64) {
 	samples := s.constructSamples()
 	s.prepareGrid()
 	used := 0.0
@@ -30,8 +31,13 @@ func (s *state) construct(start []*Spot) ([]Spot, float64) {
 			put(i, s.clamp(i, *at))
 		}
 	}
+	last := column{}
 	for _, i := range s.largestFirst() {
-		if i >= len(start) || start[i] == nil {
+		switch {
+		case i < len(start) && start[i] != nil:
+		case isStopped():
+			put(i, s.inColumn(&last, i, used))
+		default:
 			put(i, s.leftmost(i, used, samples))
 		}
 	}
@@ -164,5 +170,23 @@ func (s *state) atEnd(i int, used float64) Spot {
 		at.X = x.snap(at.X + s.m.Shapes[shape].HalfX)
 		at.Y = y.snap(y.low + float64(s.rng.Float64()*(y.high-y.low)))
 	}
+	return at
+}
+
+// column of pieces one over the other: from x on, free above y.
+type column struct{ x, y float64 }
+
+// inColumn puts a piece over those of the last column, or, where it does not fit there,
+// into a new one behind all that is used.
+func (s *state) inColumn(last *column, i int, used float64) Spot {
+	shape := s.pick(i)
+	x, y := s.spans(i, shape)
+	sh := &s.m.Shapes[shape]
+	at := Spot{Shape: shape, X: x.snap(last.x + sh.HalfX + x.period), Y: y.snap(max(y.low, last.y+sh.HalfY+y.period))}
+	if last.y == 0 || at.Y > y.high || at.X > x.high || !s.free(i, at) {
+		last.x = used + s.m.Gap
+		at = s.atEnd(i, used)
+	}
+	last.y = at.Y + sh.HalfY + s.m.Gap
 	return at
 }

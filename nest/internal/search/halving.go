@@ -66,7 +66,7 @@ func (r *Searcher) promoteBest() bool {
 func (r *Searcher) beginAgain() bool {
 	before, length := r.s.spots(), r.s.length
 	clear(r.s.direction)
-	spots, used := r.s.construct(nil)
+	spots, used := r.s.construct(nil, r.budget.Stopped)
 	r.s.load(spots, used)
 	if r.s.total() > 0 {
 		r.s.load(before, length)

@@ -15,7 +15,7 @@ const (
 
 // Begin makes the first layout, from the start where it is given.
 func (r *Searcher) Begin(start []*Spot) {
-	spots, length := r.s.construct(start)
+	spots, length := r.s.construct(start, r.budget.Stopped)
 	if r.m.Length > 0 {
 		r.s.load(spots, r.m.Length)
 		return
@@ -60,7 +60,7 @@ func (r *Searcher) begin(spots []Spot, length float64) {
 		}
 		if r.spent() >= until {
 			until = math.Inf(1)
-			r.s.load(r.s.construct(nil))
+			r.s.load(r.s.construct(nil, r.budget.Stopped))
 			continue
 		}
 		r.s.load(r.s.spots(), (1+by)*r.s.length)
