@@ -2,11 +2,13 @@ package app
 
 import (
 	"context"
+	"fmt"
 	"slices"
 	"strings"
 	"time"
 
 	"ellwand/cmd/ellwand/app/packing"
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/plan"
 	"ellwand/pieces/drawing"
@@ -91,6 +93,9 @@ func (p *Printing) Pack(ctx context.Context, search Search) (Printed, error) {
 	pages, err := layout.Pages()
 	if err != nil {
 		return Printed{}, err
+	}
+	if err := layout.Proven(p.figures, pages); err != nil {
+		return Printed{}, failure.Of(fmt.Errorf("the print is wrong and is not shown: %w", err))
 	}
 	plane, tiling := layout.Plane()
 	return Printed{Title: p.title, Pages: pages, Pieces: len(layout.Figures), Sheets: tiling.Sheets(plane),
