@@ -4,13 +4,20 @@ import (
 	"bytes"
 	"encoding/xml"
 	"io"
+	"maps"
+	"slices"
 	"strings"
 	"testing"
 
+	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"ellwand/draft"
+	"ellwand/draft/bodice"
+	"ellwand/draft/skirt"
+	"ellwand/draft/sleeve"
+	"ellwand/pieces"
 )
 
 // A picture is one well-formed document in which something is drawn.
@@ -70,4 +77,31 @@ func TestOptionsHaveAPictureForEveryChoice(t *testing.T) {
 	}
 	assert.ErrorIs(t, Option(io.Discard, "skirt.shape", "crinoline"), ErrUnknown)
 	assert.ErrorIs(t, Option(io.Discard, "skirt.colour", "red"), ErrUnknown)
+}
+
+// The pictures show what a job may choose: no choice is missing, and none is made up.
+func TestPicturesShowEveryChoice(t *testing.T) {
+	for option, choices := range map[string][]string{
+		"bodice.princess": bodice.Princess(0).Words(), "bodice.dart": bodice.Shaping(0).Words(),
+		"sleeve.style": sleeve.Style(0).Words(), "sleeve.reach": sleeve.Reach(0).Words(),
+		"skirt.shape": skirt.Shape(0).Words(),
+	} {
+		assert.ElementsMatch(t, choices, slices.Collect(maps.Keys(optionSketches[option])), option)
+	}
+	assert.Len(t, Options(), 5)
+}
+
+func TestJob(t *testing.T) {
+	piece := func(wide, high float64) pieces.Piece {
+		return pieces.Piece{Name: "pocket", Edges: []pieces.Edge{
+			{Path: pieces.Path{pieces.Line{To: orb.Point{wide, 0}}}},
+			{Path: pieces.Path{pieces.Line{From: orb.Point{wide, 0}, To: orb.Point{wide, high}}}},
+			{Path: pieces.Path{pieces.Line{From: orb.Point{wide, high}, To: orb.Point{0, high}}}},
+			{Path: pieces.Path{pieces.Line{From: orb.Point{0, high}}}},
+		}}
+	}
+	var out bytes.Buffer
+	require.NoError(t, Job(&out, "pockets", []pieces.Piece{piece(120, 140), piece(900, 300), piece(50, 1200)}))
+	assertPicture(t, out.Bytes())
+	require.NoError(t, Job(&out, "nothing yet", nil))
 }
