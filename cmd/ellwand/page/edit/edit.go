@@ -17,6 +17,9 @@ import (
 // the entry behind the last of a list adds one. Of each mapping, keys says in which
 // order its keys stand; it may be nil.
 func Set(text string, path strict.Path, value Value, keys Order) (string, error) {
+	if !isText(path, value) {
+		return "", ErrNoPlace
+	}
 	d, err := parsed(text)
 	if err != nil {
 		return "", err
