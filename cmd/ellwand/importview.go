@@ -22,7 +22,8 @@ type viewOptions struct {
 
 func (o *viewOptions) register(cmd *cobra.Command) {
 	flags := cmd.Flags()
-	flags.StringVar(&o.overview, "overview", "", "the whole drawing, its sheets and kinds of lines: .pdf, .svg, .png; a photo, traced: .png")
+	flags.StringVar(&o.overview, "overview", "",
+		"the whole drawing, its sheets and kinds of lines: .pdf, .svg, .png; a photo, traced: .png")
 	entries := func(into *[]string, name, what string) {
 		flags.Var(limit.EntriesOf(into, limit.List), name, what)
 	}
@@ -99,8 +100,8 @@ func rowsOf(text string) ([][]int, error) {
 		for _, word := range strings.FieldsFunc(line, func(r rune) bool { return r == ' ' || r == ',' }) {
 			n, err := strconv.Atoi(word)
 			if err != nil || n < 0 || n > limit.List.Most() || n > 0 && seen[n] {
-				return nil, fmt.Errorf("--rows %q: write the numbers of the sheets, each once, a row after the other with / between "+
-					"them, such as \"1 2 3/4 5 6\"", text)
+				return nil, fmt.Errorf("--rows %q: write the numbers of the sheets, each once, a row after the other with / "+
+					"between them, such as \"1 2 3/4 5 6\"", text)
 			}
 			seen[n] = true
 			row = append(row, n)

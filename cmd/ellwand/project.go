@@ -100,7 +100,8 @@ func (o projectOptions) options(inches bool) (projector.Options, error) {
 		grid, err := measure.Parse(o.grid, unit)
 		const least, most = 5, 1000 // mm [source.OwnChoice]
 		if err != nil || grid != 0 && (grid < least || grid > most) {
-			return out, fmt.Errorf("--grid %q: write how far its lines are apart, from %d to %d mm, or 0 for none", o.grid, least, most)
+			return out, fmt.Errorf("--grid %q: write how far its lines are apart, from %d to %d mm, or 0 for none",
+				o.grid, least, most)
 		}
 		out.Grid = float64(grid)
 	}
@@ -122,7 +123,8 @@ func scaleOf(text string) (float64, error) {
 	}
 	const least, most = 0.01, 4 // [source.OwnChoice]
 	if err != nil || !(scale >= least && scale <= most) {
-		return 0, fmt.Errorf("--scale %q: write a share such as 100%% or 12.5%%, from 1%% to 400%%, or a ratio such as 1:8", text)
+		return 0, fmt.Errorf("--scale %q: write a share such as 100%% or 12.5%%, from 1%% to 400%%, or a ratio such as 1:8",
+			text)
 	}
 	return scale, nil
 }

@@ -16,7 +16,8 @@ func Clip(line Stretch, box orb.Bound) []Stretch {
 	if geometry.Holds(box, around) {
 		return []Stretch{line}
 	}
-	if around.Min[0] > box.Max[0] || around.Max[0] < box.Min[0] || around.Min[1] > box.Max[1] || around.Max[1] < box.Min[1] {
+	if around.Min[0] > box.Max[0] || around.Max[0] < box.Min[0] || around.Min[1] > box.Max[1] ||
+		around.Max[1] < box.Min[1] {
 		return nil
 	}
 	var out []Stretch

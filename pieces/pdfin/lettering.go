@@ -136,5 +136,6 @@ func (s *shower) put(words string, at orb.Point, size float64) {
 	if len(s.marks) > 0 {
 		here = s.marks[len(s.marks)-1]
 	}
-	s.out.Words = append(s.out.Words, linework.Words{Text: words, At: at, Size: size, Group: -1, Layer: here.name, Page: s.index})
+	s.out.Words = append(s.out.Words, linework.Words{Text: words, At: at, Size: size, Group: -1,
+		Layer: here.name, Page: s.index})
 }

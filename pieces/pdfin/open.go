@@ -60,7 +60,8 @@ func open(data []byte, budget *linework.Budget) (d *document, err error) {
 	}()
 	read, err := pdfcpu.ReadWithContext(context.Background(), bytes.NewReader(data), settings)
 	switch {
-	case errors.Is(err, pdfcpu.ErrWrongPassword), errors.Is(err, pdfcpu.ErrEncrypted), errors.Is(err, pdfcpu.ErrOwnerPasswordRequired):
+	case errors.Is(err, pdfcpu.ErrWrongPassword), errors.Is(err, pdfcpu.ErrEncrypted),
+		errors.Is(err, pdfcpu.ErrOwnerPasswordRequired):
 		return nil, errLocked
 	case errors.Is(err, filter.ErrDecodeLimitExceeded):
 		return nil, &found.TooMuch{What: found.Bytes}
@@ -74,8 +75,8 @@ func open(data []byte, budget *linework.Budget) (d *document, err error) {
 
 var (
 	errDamaged = errors.New("the PDF file is damaged; fetch it again, or open it in a viewer and print it to a new file")
-	errLocked  = errors.New("the PDF file is encrypted; ask the seller for one that is not, or print it, lay a ruler beside it " +
-		"and trace a photo of it")
+	errLocked  = errors.New("the PDF file is encrypted; ask the seller for one that is not, or print it, lay a ruler " +
+		"beside it and trace a photo of it")
 )
 
 // resolve what an object stands for; nil where it is nothing.

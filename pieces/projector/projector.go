@@ -74,7 +74,8 @@ func Page(figures []sheet.Figure, o Options) (drawing.Page, error) {
 	for _, f := range places.Figures {
 		f.Draw(lines)
 	}
-	page.Add(lines.Changed(drawing.Change{Scale: o.Scale, Pen: thick, Grey: o.grey, LeastText: leastWords / drawing.Point}))
+	page.Add(lines.Changed(drawing.Change{Scale: o.Scale, Pen: thick, Grey: o.grey,
+		LeastText: leastWords / drawing.Point}))
 	return page, nil
 }
 
@@ -101,7 +102,8 @@ func thick(pen drawing.Pen) drawing.Pen {
 func grid(on *drawing.Picture, width, height float64, o Options) {
 	pen := drawing.Pen{Width: gridWidth, Grey: gridGrey, Blunt: true}
 	words := func(n int, at orb.Point) {
-		on.Write(drawing.Text{Words: o.inWords(float64(n) * o.Grid), At: at, Points: leastWords / drawing.Point, Grey: gridGrey})
+		on.Write(drawing.Text{Words: o.inWords(float64(n) * o.Grid), At: at, Points: leastWords / drawing.Point,
+			Grey: gridGrey})
 	}
 	for n := 1; float64(n)*o.Grid < width; n++ {
 		x := float64(n) * o.Grid

@@ -231,7 +231,8 @@ func addDart(p *pieces.Piece, line linework.Line) error {
 func addMark(p *pieces.Piece, line linework.Line) error {
 	m := pieces.Mark{Name: marks.Called(line.About["mark"]), Path: line.Path}
 	if at := line.About["point"]; at != "" {
-		if slices.ContainsFunc(p.Marks, func(o pieces.Mark) bool { return o.Name == m.Name && o.Path == nil && pair(o.At) == at }) {
+		known := func(o pieces.Mark) bool { return o.Name == m.Name && o.Path == nil && pair(o.At) == at }
+		if slices.ContainsFunc(p.Marks, known) {
 			return nil // the other line of its cross
 		}
 		point, err := numbers(at, 2)

@@ -52,7 +52,8 @@ func Write(w io.Writer, title string, all ...pieces.Piece) error {
 		{drawing.SewLayer, func(i int) { out.sew(all[i], figures[i]) }},
 		{drawing.MarksLayer, func(i int) { out.marks(all[i], figures[i]) }},
 	} {
-		fmt.Fprintf(out, "<g id=\"%[1]s\" inkscape:groupmode=\"layer\" inkscape:label=\"%[1]s\" stroke=\"black\">\n", layer.name)
+		fmt.Fprintf(out, "<g id=\"%[1]s\" inkscape:groupmode=\"layer\" inkscape:label=\"%[1]s\" stroke=\"black\">\n",
+			layer.name)
 		for i, p := range all {
 			out.open(i, p, places.Shifts[i], layer.name == drawing.CutLayer)
 			layer.draw(i)

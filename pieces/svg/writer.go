@@ -64,8 +64,8 @@ func (w *writer) open(i int, p pieces.Piece, shift orb.Point, whole bool) {
 			"data-cut", strconv.Itoa(p.Cut), "data-pair", yes(p.Pair), "data-fold", p.Fold.String(), "data-kind", kindOf(p),
 			"data-accuracy", widthOf(p.Accuracy), "data-approximate", yes(p.Approximate))
 	}
-	fmt.Fprintf(w, "<g transform=\"matrix(1 0 0 -1 %s %s)\"%s>\n<title>%s</title>\n", number(shift[0]), number(shift[1]), about,
-		drawing.Escaped(p.Name))
+	fmt.Fprintf(w, "<g transform=\"matrix(1 0 0 -1 %s %s)\"%s>\n<title>%s</title>\n", number(shift[0]),
+		number(shift[1]), about, drawing.Escaped(p.Name))
 }
 
 func kindOf(p pieces.Piece) string {
@@ -117,8 +117,8 @@ func (w *writer) sew(p pieces.Piece, f sheet.Figure) {
 
 // edge of a piece, with what is said of it.
 func (w *writer) edge(i int, e pieces.Edge, p pieces.Piece, width string) {
-	about := attributes{"data-edge", e.Name.String(), "data-order", strconv.Itoa(i + 1), "data-allowance", widthOf(e.Allowance),
-		"data-included", widthOf(e.Included), "data-unknown", yes(e.Unknown), "data-hem", yes(e.Hem)}
+	about := attributes{"data-edge", e.Name.String(), "data-order", strconv.Itoa(i + 1),
+		"data-allowance", widthOf(e.Allowance), "data-included", widthOf(e.Included), "data-unknown", yes(e.Unknown), "data-hem", yes(e.Hem)}
 	if width == sewWidth && e.Allowance > 0 {
 		about = append(about, "stroke-dasharray", "4 2")
 	}
@@ -127,7 +127,8 @@ func (w *writer) edge(i int, e pieces.Edge, p pieces.Piece, width string) {
 
 // derived line: it follows from others, and is passed over when the drawing is read.
 func (w *writer) derived(d, width, dashes string) {
-	fmt.Fprintf(w, "<path d=\"%s\" stroke-width=\"%s\"%s/>\n", d, width, attributes{"stroke-dasharray", dashes, "data-derived", "yes"})
+	fmt.Fprintf(w, "<path d=\"%s\" stroke-width=\"%s\"%s/>\n", d, width,
+		attributes{"stroke-dasharray", dashes, "data-derived", "yes"})
 }
 
 // marks draws the fold, notches, darts, marks and the grainline.
@@ -175,12 +176,14 @@ func (w *writer) mark(m pieces.Mark) {
 	} else {
 		d, at = cross(m.At), pair(m.At)
 	}
-	fmt.Fprintf(w, "<path d=\"%s\" stroke-width=\"0.25\"%s/>\n", d, attributes{"data-mark", m.Name.String(), "data-point", at})
+	fmt.Fprintf(w, "<path d=\"%s\" stroke-width=\"0.25\"%s/>\n", d,
+		attributes{"data-mark", m.Name.String(), "data-point", at})
 }
 
 func cross(p orb.Point) string {
 	const reach = 2
-	return chain([]orb.Point{{p[0] - reach, p[1]}, {p[0] + reach, p[1]}}) + chain([]orb.Point{{p[0], p[1] - reach}, {p[0], p[1] + reach}})
+	return chain([]orb.Point{{p[0] - reach, p[1]}, {p[0] + reach, p[1]}}) +
+		chain([]orb.Point{{p[0], p[1] - reach}, {p[0], p[1] + reach}})
 }
 
 // notch is as many strokes over the allowance, or into the piece where there is none;

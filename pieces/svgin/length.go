@@ -39,10 +39,9 @@ type view struct{ width, height float64 }
 
 func (v view) diagonal() float64 { return math.Hypot(v.width, v.height) / math.Sqrt2 }
 
-// across, down and about read a length of an element, 0 where it is not given.
+// across and down read a length of an element, 0 where it is not given.
 func (v view) across(n *node, key string) (float64, error) { return n.length(key, v.width) }
 func (v view) down(n *node, key string) (float64, error)   { return n.length(key, v.height) }
-func (v view) about(n *node, key string) (float64, error)  { return n.length(key, v.diagonal()) }
 
 func (n *node) length(key string, whole float64) (float64, error) {
 	text, ok := n.attr[key]

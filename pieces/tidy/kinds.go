@@ -42,7 +42,8 @@ func kinds(lines []linework.Line) (out []found.LineKind, of []int) {
 		if !ok {
 			n = len(out)
 			at[k] = n
-			out = append(out, found.LineKind{Layer: line.Layer, Colour: line.Pen.Colour, Width: line.Pen.Width, Dashes: line.Pen.Dashes})
+			out = append(out, found.LineKind{Layer: line.Layer, Colour: line.Pen.Colour,
+				Width: line.Pen.Width, Dashes: line.Pen.Dashes})
 		}
 		of[i] = n
 		out[n].Lines = append(out[n].Lines, line.Path)

@@ -87,7 +87,8 @@ func isOn(line linework.Line, cell orb.Bound, overlap float64) bool {
 		}
 		on := false
 		for axis := range 2 {
-			for _, at := range [4]float64{cell.Min[1-axis], cell.Max[1-axis], cell.Min[1-axis] + overlap, cell.Max[1-axis] - overlap} {
+			low, high := cell.Min[1-axis], cell.Max[1-axis]
+			for _, at := range [4]float64{low, high, low + overlap, high - overlap} {
 				on = on || math.Abs(l.From[1-axis]-at) <= near && math.Abs(l.To[1-axis]-l.From[1-axis]) <= 0.02
 			}
 		}
@@ -128,7 +129,10 @@ func withoutFurniture(d linework.Drawing, sheets int) []linework.Line {
 // crosses says that a line goes over most of a sheet.
 func crosses(l linework.Line, paper orb.Bound) bool {
 	box := l.Path.Flatten(1).Bound()
-	return box.Max[0]-box.Min[0] > 0.7*(paper.Max[0]-paper.Min[0]) || box.Max[1]-box.Min[1] > 0.7*(paper.Max[1]-paper.Min[1])
+	most := func(axis int) bool {
+		return box.Max[axis]-box.Min[axis] > 0.7*(paper.Max[axis]-paper.Min[axis])
+	}
+	return most(0) || most(1)
 }
 
 // ownWords leaves out words that stand at the same place of most sheets, whatever they

@@ -36,8 +36,8 @@ func (c candidate) worth() int { return c.agree - c.differ }
 // marks allow, and the orders that their labels or their numbers give, that in which
 // the lines go on best from sheet to sheet. Not ok where none is sound, or two that
 // differ are as good.
-func puzzle(d linework.Drawing, lines []linework.Line, pages []int, levels, uprights []place, v found.View) (tiling, bool) {
-	known := crossingsOf(lines)
+func puzzle(d linework.Drawing, pages []int, levels, uprights []place, v found.View) (tiling, bool) {
+	known := crossingsOf(d.Lines)
 	overlaps := usualOverlaps
 	if v.OverlapSaid {
 		overlaps = []float64{v.Overlap}

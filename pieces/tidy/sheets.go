@@ -39,7 +39,7 @@ func plane(d linework.Drawing, v found.View) (placed, error) {
 		return joinedBy(wholePaper(d, v), used, len(pages)), nil
 	}
 	if len(framed) > 1 {
-		if t, ok := puzzle(used, used.Lines, framed, levels, uprights, v); ok {
+		if t, ok := puzzle(used, framed, levels, uprights, v); ok {
 			return joinedBy(t, used, len(framed)), nil
 		}
 	}
@@ -52,8 +52,8 @@ func plane(d linework.Drawing, v found.View) (placed, error) {
 		return joinedBy(wholePaper(d, v), used, len(pages)), nil
 	}
 	if n := cutOff(used); n > 0 {
-		return placed{}, fmt.Errorf("%d lines run off the sheets, and how these go together was not found; say how they lie, "+
-			"such as --rows \"1 2 3/4 5 6\" (row by row), and how far they lie over each other, such as --overlap 10mm", n)
+		return placed{}, fmt.Errorf("%d lines run off the sheets, and how these go together was not found; say how they "+
+			"lie, such as --rows \"1 2 3/4 5 6\" (row by row), and how far they lie over each other, such as --overlap 10mm", n)
 	}
 	return apart(only(d, pages), pages), nil
 }
@@ -72,7 +72,7 @@ func fewJoined(d linework.Drawing, pages []int, v found.View) (tiling, bool) {
 		if len(sheets) < 2 {
 			break
 		}
-		if t, ok := puzzle(d, d.Lines, sheets, levels, uprights, v); ok {
+		if t, ok := puzzle(d, sheets, levels, uprights, v); ok {
 			return t, true
 		}
 	}

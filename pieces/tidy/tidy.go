@@ -192,8 +192,8 @@ func sheetOf(lines []linework.Line, words []linework.Words, name string) found.S
 }
 
 // made are names that programs give by themselves.
-var made = regexp.MustCompile(`(?i)^(path|rect|polygon|polyline|circle|ellipse|g|use|line|svg|text|tspan|image|surface|` +
-	`layer|vector|group|shape)([-_ .]?[0-9]+)*$`)
+var made = regexp.MustCompile(`(?i)^(path|rect|polygon|polyline|circle|ellipse|g|use|line|svg|text|tspan|image|` +
+	`surface|layer|vector|group|shape)([-_ .]?[0-9]+)*$`)
 
 // given name of a line; empty for one that a program has made.
 func given(name string) string {

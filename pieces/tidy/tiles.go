@@ -38,7 +38,8 @@ func (t tiling) joined(d linework.Drawing) (linework.Drawing, []found.PlacedShee
 		windows[page] = t.window(s, d.Pages[page].Box)
 		box := common(windows[page], t.cell)
 		m := moves[page]
-		sheets = append(sheets, found.PlacedSheet{Page: page + 1, Box: orb.Bound{Min: m.Apply(box.Min), Max: m.Apply(box.Max)}})
+		sheets = append(sheets, found.PlacedSheet{Page: page + 1,
+			Box: orb.Bound{Min: m.Apply(box.Min), Max: m.Apply(box.Max)}})
 	}
 	slices.SortFunc(sheets, func(a, b found.PlacedSheet) int { return a.Page - b.Page })
 	for _, line := range d.Lines {

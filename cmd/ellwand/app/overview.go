@@ -35,12 +35,14 @@ func (i Imported) Overall() drawing.Page {
 	to := func(p orb.Point) orb.Point {
 		return orb.Point{room.Min[0] + (p[0]-box.Min[0])/scale, room.Min[1] + (box.Max[1]-p[1])/scale}
 	}
-	page.Write(drawing.Text{Words: i.Title + ": the whole drawing", At: orb.Point{overviewMargin, overviewMargin + 4}, Points: 12, Bold: true})
+	page.Write(drawing.Text{Words: i.Title + ": the whole drawing", At: orb.Point{overviewMargin, overviewMargin + 4},
+		Points: 12, Bold: true})
 	for _, s := range view.Sheets {
 		corner := to(orb.Point{s.Box.Min[0], s.Box.Max[1]})
 		page.Frame(drawing.Pen{Width: 0.15, Grey: 170}, geometry.Box(to(s.Box.Center()), orb.Point{
 			(s.Box.Max[0] - s.Box.Min[0]) / scale / 2, (s.Box.Max[1] - s.Box.Min[1]) / scale / 2}))
-		page.Write(drawing.Text{Words: fmt.Sprintf("page %d", s.Page), At: geometry.Add(corner, orb.Point{1.5, 4}), Points: 7, Grey: 140})
+		page.Write(drawing.Text{Words: fmt.Sprintf("page %d", s.Page), At: geometry.Add(corner, orb.Point{1.5, 4}),
+			Points: 7, Grey: 140})
 	}
 	for n := len(view.Kinds) - 1; n >= 0; n-- { // the most important last, over the others
 		k := view.Kinds[n]
@@ -113,7 +115,8 @@ func drawKey(on *drawing.Picture, kinds []found.LineKind) {
 			on.Write(drawing.Text{Words: fmt.Sprintf("and %d more", len(kinds)-i), At: orb.Point{x, y}, Points: 8})
 			return
 		}
-		on.Write(drawing.Text{Words: fmt.Sprint(k.Number), At: orb.Point{x + 5, y}, Points: 9, Bold: true, Align: drawing.Right})
+		on.Write(drawing.Text{Words: fmt.Sprint(k.Number), At: orb.Point{x + 5, y},
+			Points: 9, Bold: true, Align: drawing.Right})
 		on.Curve(penOf(k), pieces.Path{pieces.Line{From: orb.Point{x + 7, y - 1}, To: orb.Point{x + 23, y - 1}}})
 		on.Write(drawing.Text{Words: aboutKind(k), At: orb.Point{x + 25, y}, Points: 8})
 	}
