@@ -21,7 +21,7 @@ import (
 )
 
 // options of the tests.
-var options = found.Options{Limits: found.Limits{found.Bytes: 64 << 20, found.Things: 50_000, found.Vertices: 100_000,
+var options = found.Options{Limits: found.Limits{found.Bytes: 8 << 20, found.Things: 50_000, found.Vertices: 100_000,
 	found.Nesting: 30, found.Outlines: 1000, found.Words: 1000}}
 
 // file of objects, the first the catalog; each is numbered by its place from 1.
@@ -240,7 +240,7 @@ func TestRefuses(t *testing.T) {
 		"no paper": {file("<</Type/Catalog/Pages 2 0 R>>", "<</Type/Pages/Kids[3 0 R]/Count 1>>", "<</Type/Page>>"),
 			"it says no size of its paper"},
 		"paper of no size": {sheet("", "page:/CropBox[0 0 0 0]"), "its paper has no size"},
-		"a bomb":           {sheet("", "", stream("/Filter/FlateDecode", packed(strings.Repeat(" ", 200<<20)))), "there are too many bytes"},
+		"a bomb":           {sheet("", "", stream("/Filter/FlateDecode", packed(strings.Repeat(" ", 10<<20)))), "there are too many bytes"},
 		"lines":            {sheet(many(60_000), ""), "there are too many drawn things"},
 		"points":           {sheet("1 1 m "+strings.Repeat("2 2 l 1 1 l ", 60_000)+" S", ""), "there are too many points"},
 		"kept":             {sheet(strings.Repeat("q ", 1000), ""), "there are too many levels"},
