@@ -9,6 +9,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/marker"
 	"ellwand/pieces/dxf"
+	"ellwand/pieces/marks"
 )
 
 // WriteDXF writes a lay at full size as DXF, without pages: the warp along x from the
@@ -30,9 +31,12 @@ func WriteDXF(w io.Writer, plan lay.Plan, options Options) error {
 			p.Lines = append(p.Lines, d.Line)
 		}
 		for _, m := range l.Marks {
-			if len(m.Line) > 1 {
+			switch {
+			case m.Name.Kind() == marks.SewLine:
+				p.Seam = orb.Ring(m.Line)
+			case len(m.Line) > 1:
 				p.Lines = append(p.Lines, m.Line)
-			} else {
+			default:
 				p.Points = append(p.Points, m.Line...)
 			}
 		}
