@@ -19,7 +19,7 @@ func TestMain(m *testing.M) {
 func TestScripts(t *testing.T) {
 	scripts.Run(t, scripts.Setting{
 		Paths: map[string]string{"JOBS": "../../testdata", "QUOTED": "testdata/quoted.yaml", "DATA": "testdata",
-			"SHEETS": "../../pieces/tidy/testdata"},
+			"SHEETS": "../../pieces/tidy/testdata", "PHOTOS": "../../pieces/tracing/testdata"},
 		// So wide that no sentence is broken where a script looks for it.
 		Variables: map[string]string{"COLUMNS": "1000"},
 		Commands:  map[string]scripts.Command{"samemarks": sameMarks},

@@ -18,8 +18,8 @@ const (
 	// times how far nearly all points of the rim lie off the curves: for a rim, and for
 	// a corner of two lines, or of curves, which are drawn on to it.
 	ofRim    = 2.2
-	ofLines  = 1.2
-	ofCurves = 3.5
+	ofLines  = 1.5
+	ofCurves = 4.2
 	// leastSine of the turn of a corner: the tip of a sharper one is found by its edges.
 	leastSine = 0.2
 )

@@ -19,6 +19,7 @@ const (
 	blurred    = 3                  // pixels beside a corner that blur rounds
 	fineWindow = 12                 // and once curves were drawn
 	fineTurn   = 22 * math.Pi / 180 // and once curves were drawn
+	mostSpread = 2.0                // pixels that nearly all points may lie off the curves
 	nearly     = 0.95               // of the points of a rim
 	clean      = 0.3                // pixels that curves may lie off on a plain ground,
 	lined      = 0.5                // and on one with lines, which the rim follows a little
@@ -47,10 +48,25 @@ func (t *tracer) outline(b region.Blob) (Outline, error) {
 			return Outline{}, t.fault(Unclear, b)
 		}
 	}
+	if t.spread > mostSpread {
+		return Outline{}, t.fault(Unclear, b)
+	}
 	out := Outline{Edges: edges}
 	out.Seen, out.Corners = t.shown(edges, rough[0])
+	if !near(out.Seen, rough) {
+		return Outline{}, t.fault(Unclear, b)
+	}
 	out.Accuracy = t.accuracy(out)
 	return out, nil
+}
+
+// near says whether an outline keeps to the rim that was found first: tips reach a little
+// further [source.OwnChoice].
+func near(line, rim []orb.Point) bool {
+	const share, pixels = 0.1, 40
+	box := orb.MultiPoint(rim).Bound()
+	box = box.Pad(pixels + share*math.Max(box.Max[0]-box.Min[0], box.Max[1]-box.Min[1]))
+	return !slices.ContainsFunc(line, func(p orb.Point) bool { return !box.Contains(p) })
 }
 
 func (t *tracer) tolerance() float64 {

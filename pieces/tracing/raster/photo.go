@@ -55,7 +55,12 @@ func Decode(data []byte) (*Photo, error) {
 	if err != nil {
 		return nil, ErrUnreadable
 	}
-	if header.Width <= 0 || header.Height <= 0 || header.Width > MostPixels/header.Height {
+	most := MostPixels
+	switch header.ColorModel {
+	case color.RGBA64Model, color.NRGBA64Model, color.Gray16Model: // twice the bytes
+		most /= 2
+	}
+	if header.Width <= 0 || header.Height <= 0 || header.Width > most/header.Height {
 		return nil, &TooLarge{header.Width, header.Height}
 	}
 	if min(header.Width, header.Height) < leastSide {
