@@ -60,6 +60,7 @@ func (q *question) answer() (Result, error) {
 		return out, nil
 	}
 	lay, found := q.kept(settings)
+	out.Kept = found != nil
 	var err error
 	if found == nil && (q.closest == nil || !q.Options.Searched) {
 		lay, found, err = q.search(settings)

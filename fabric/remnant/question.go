@@ -77,7 +77,8 @@ type Result struct {
 	Proof []lay.Reason
 	// Spare is what is left over when the answer is yes.
 	Spare Spare
-	// Kept says that the lay is one that was kept of another search; who keeps lays sets it.
+	// Kept says that the lay is one of those that were kept, be it pushed together
+	// further; who keeps lays takes it back where this very search had found it.
 	Kept bool
 	// Work that the searches did.
 	Work plan.Work

@@ -46,8 +46,7 @@ func (f finder) fitFor(ctx context.Context, what string, there remnant.Remnant, 
 	if err != nil {
 		return out, words.Refused(there.Cloth, err)
 	}
-	out.Kept = out.Answer == remnant.Enough && out.Work.Due == 0 && len(options.Kept) > 0 &&
-		!(options.Searched && entry.IsOnlyOf(by))
+	out.Kept = out.Kept && !(options.Searched && entry.IsOnlyOf(by))
 	if out.Work.Due == 0 && options.Searched || len(out.Plan.Pieces) == 0 {
 		return out, nil
 	}

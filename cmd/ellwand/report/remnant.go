@@ -26,12 +26,17 @@ type RemnantCloth struct {
 	Remnants []Row  `json:"remnants,omitempty"`
 	Answer   string `json:"answer"`
 	Ended
-	Lay     string     `json:"lay,omitempty"`
-	TakenMM float64    `json:"taken_mm,omitempty"`
-	Left    *Spare     `json:"left,omitempty"`
-	Proof   string     `json:"proof,omitempty"`
-	Over    []Overhang `json:"over,omitempty"`
-	Ways    []Way      `json:"changes"`
+	// FoundEarlier says that an earlier search, with another seed or effort, found the lay.
+	FoundEarlier bool    `json:"found_earlier,omitempty"`
+	Lay          string  `json:"lay,omitempty"`
+	TakenMM      float64 `json:"taken_mm,omitempty"`
+	// Range is between which lengths of the cloth it may prove to take, with the cut ends;
+	// left out where it is not enough, or of several remnants.
+	Range *Range     `json:"range,omitempty"`
+	Left  *Spare     `json:"left,omitempty"`
+	Proof string     `json:"proof,omitempty"`
+	Over  []Overhang `json:"over,omitempty"`
+	Ways  []Way      `json:"changes"`
 }
 
 // Row is where one of several remnants lies, along.
@@ -80,12 +85,16 @@ func remnantClothOf(work *job.Work, a app.RemnantAnswer) RemnantCloth {
 		Name: a.Cloth.Name, WidthMM: tidy(a.Cloth.Width), LengthMM: tidy(a.Length), UsableMM: tidy(a.Fit.Usable),
 		Nap: a.Cloth.Nap.String(), Answer: a.Fit.Answer.String(), Proof: words.Reasons(a.Cloth, a.Fit.Proof), Ways: []Way{},
 	}
-	out.Ended = endedOf(a.Ended)
+	out.Ended, out.FoundEarlier = endedOf(a.Ended), a.Fit.Kept
 	for _, place := range a.Row {
 		out.Remnants = append(out.Remnants, Row{place.Name, tidy(place.From), tidy(place.To)})
 	}
 	if len(a.Fit.Plan.Pieces) > 0 {
 		out.Lay, out.TakenMM = a.Fit.Plan.Lay.String(), tidy(a.Fit.Plan.Taken)
+	}
+	if a.Range.High > 0 {
+		between := rangeOf(a.Range)
+		out.Range = &between
 	}
 	if spare := a.Fit.Spare; a.Fit.Answer == remnant.Enough {
 		out.Left = &Spare{CleanEndMM: tidy(spare.CleanEnd), XMM: spare.X, YMM: spare.Y, LengthMM: spare.Length,

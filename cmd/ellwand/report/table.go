@@ -18,7 +18,9 @@ type Cell struct {
 	BuyM    float64 `json:"buy_m,omitempty"`
 	BuyYd   float64 `json:"buy_yd,omitempty"`
 	RestsOn *Basis  `json:"rests_on,omitempty"`
-	Refused string  `json:"refused,omitempty"`
+	// Range is between which lengths to buy the amount may prove to lie.
+	Range   *Range `json:"range,omitempty"`
+	Refused string `json:"refused,omitempty"`
 	// IsRaised says that the amount is that of a smaller size, a wider cloth or one
 	// without nap, for which more was found.
 	IsRaised bool `json:"raised,omitempty"`
@@ -35,6 +37,8 @@ func TableOf(table quote.Table) Table {
 				if cell.Impossible == "" {
 					metric, yards := cell.Bought()
 					report.BuyM, report.BuyYd, report.RestsOn = tidy(metric/1000), tidy(inYards(yards)), basisOf(cell.Amount)
+					between := rangeOf(cell.Range)
+					report.Range = &between
 				}
 				out.Cells = append(out.Cells, report)
 			}

@@ -85,7 +85,11 @@ func Evidence(work *job.Work, a app.RemnantAnswer, why bool) []string {
 func enough(work *job.Work, a app.RemnantAnswer, why bool) []string {
 	laid, spare := a.Fit.Plan, a.Fit.Spare
 	if len(a.Row) > 0 {
-		return append(append(fromEach(a), left(work, a)...), words.Notes(laid)...)
+		out := fromEach(a)
+		if a.Fit.Kept {
+			out = append(out, Kept)
+		}
+		return append(append(out, left(work, a)...), words.Notes(laid)...)
 	}
 	out := []string{fmt.Sprintf("Lay it %s; the pieces take %s.", laid.Lay.Way(), work.FormatLong(laid.Taken))}
 	if n := len(a.Fit.Reasons); n > 1 && !why {
