@@ -68,12 +68,17 @@ func TestPagePrintsWhatTheCommandsWrite(t *testing.T) {
 	t.Setenv("XDG_CACHE_HOME", t.TempDir())
 	address, client := openedPage(t, folder, app.Search{Passes: 2, Seed: 1})
 	for kind, args := range map[string][]string{
-		"draft":             {"draft", job, "--sheet"},
-		"pieces":            {"print", job, "--passes", "2", "-o"},
-		"quote":             {"quote", job, "--passes", "2", "-o"},
-		"plan":              {"marker", job, "--passes", "2", "-o"},
-		"plan?cloth=lining": {"marker", job, "--passes", "2", "--cloth", "lining", "-o"},
-		"marker":            {"marker", job, "--passes", "2", "--full", "-o"},
+		"draft":                               {"draft", job, "--sheet"},
+		"pieces":                              {"print", job, "--passes", "2", "-o"},
+		"quote":                               {"quote", job, "--passes", "2", "-o"},
+		"plan":                                {"marker", job, "--passes", "2", "-o"},
+		"plan?cloth=lining":                   {"marker", job, "--passes", "2", "--cloth", "lining", "-o"},
+		"marker":                              {"marker", job, "--passes", "2", "--full", "-o"},
+		"marker?paper=a0":                     {"marker", job, "--passes", "2", "--full", "--paper", "a0", "-o"},
+		"projector":                           {"project", job, "-o"},
+		"projector?of=lining&size=10&size=12": {"project", job, "--cloth", "lining", "--sizes", "10,12", "-o"},
+		"pieces?piece=front+skirt&piece=waistband&of=shell&size=10&size=12&seams=12": {"print", job, "--passes", "2",
+			"--piece", "front skirt,waistband", "--cloth", "shell", "--sizes", "10,12", "--seams", "12", "-o"},
 	} {
 		file := filepath.Join(t.TempDir(), "written.pdf")
 		require.Zero(t, run(context.Background(), append(args, file), io.Discard, io.Discard), kind)

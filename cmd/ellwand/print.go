@@ -21,6 +21,7 @@ type printOptions struct {
 	paper  paperOptions
 	sizes  []string
 	seams  string
+	choice app.Choice
 }
 
 func newPrint(e *env) *cobra.Command {
@@ -36,6 +37,7 @@ of 10 cm and 4 in by which to measure the print, and a map of the sheets.
 
 --sizes drafts the job in several sizes of its table and nests them: each size
 has dashes of its own, and --seams names the one whose seam lines are drawn too.
+--piece and --cloth print some of the pieces alone.
 Print at 100 %, and measure the square before you cut.`,
 		Example: `  ellwand print blouse.yaml -o pieces.pdf
   ellwand print blouse.yaml -o pieces.pdf --paper a0
@@ -51,6 +53,8 @@ Print at 100 %, and measure the square before you cut.`,
 	p.paper.register(cmd, "a4")
 	flags.Var(limit.EntriesOf(&p.sizes, limit.Sizes), "sizes", "sizes of the job's table to nest, smallest first: "+
 		"10,12,14")
+	flags.Var(limit.EntriesOf(&p.choice.Pieces, limit.Pieces), "piece", "only the pieces of these names: front,back")
+	flags.Var(limit.EntriesOf(&p.choice.Cloths, limit.Cloths), "cloth", "only pieces that are cut from these cloths")
 	flags.StringVar(&p.seams, "seams", "", "with --sizes: the size whose seam lines are drawn; the first if not given")
 	return cmd
 }
@@ -67,6 +71,9 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 	}
 	drafted, err := app.ReadSizes(path, p.sizes)
 	if err != nil {
+		return err
+	}
+	if drafted, err = drafted.Only(p.choice); err != nil {
 		return err
 	}
 	work := drafted.First()

@@ -19,7 +19,7 @@ import (
 // projectOptions are the options of project.
 type projectOptions struct {
 	showOptions
-	sizes               []string
+	sizes, cloths       []string
 	ground, grid, scale string
 }
 
@@ -46,6 +46,7 @@ told by ellwand help projector.`,
 	o.register(cmd, "the file to write: .pdf or .png (required)")
 	flags := cmd.Flags()
 	flags.Var(limit.EntriesOf(&o.sizes, limit.Sizes), "sizes", "sizes of the job's table, over each other: 10,12,14")
+	flags.Var(limit.EntriesOf(&o.cloths, limit.Cloths), "cloth", "only pieces that are cut from these cloths")
 	flags.StringVar(&o.ground, "ground", "dark", "dark or light")
 	flags.StringVar(&o.grid, "grid", "", "how far the lines of the grid are apart, 0 for none (usual 10 cm or 4 in)")
 	flags.StringVar(&o.scale, "scale", "100%", "size of the page to that on the cloth: 100%, 12.5% or 1:8")
@@ -60,7 +61,7 @@ func (e *env) project(path string, o projectOptions) error {
 	if err != nil {
 		return err
 	}
-	if all, err = all.Named(o.pieces); err != nil {
+	if all, err = all.Only(app.Choice{Pieces: o.pieces, Cloths: o.cloths}); err != nil {
 		return err
 	}
 	options, err := o.options(all.Inches())
@@ -84,10 +85,9 @@ func (e *env) project(path string, o projectOptions) error {
 
 // options of the drawing, in inches or cm.
 func (o projectOptions) options(inches bool) (projector.Options, error) {
-	out := projector.Options{Inches: inches, Grid: 100, Square: 100}
-	unit := measure.Centimetre
+	out, unit := projector.Usual(inches), measure.Centimetre
 	if inches {
-		out.Grid, out.Square, unit = 101.6, 101.6, measure.Inch
+		unit = measure.Inch
 	}
 	switch strings.ToLower(o.ground) {
 	case "dark":

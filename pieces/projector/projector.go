@@ -32,6 +32,15 @@ type Options struct {
 	Scale float64
 }
 
+// Usual options: at true size on a dark ground, with a grid and a square of 10 cm, or of
+// 4 in [source.OwnChoice].
+func Usual(inches bool) Options {
+	if inches {
+		return Options{Inches: true, Grid: 101.6, Square: 101.6, Scale: 1}
+	}
+	return Options{Grid: 100, Square: 100, Scale: 1}
+}
+
 // What a projector shows is coarse: about a millimetre a dot on a table [source.OwnChoice].
 const (
 	thicker    = 4.0 // times as thick as on paper

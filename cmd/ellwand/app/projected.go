@@ -18,13 +18,7 @@ func ReadSized(path string, sizes []string) (Collection, error) {
 	if err != nil {
 		return Collection{}, err
 	}
-	out := collectionOf(drafted.First())
-	for _, work := range drafted.Works[1:] {
-		for _, made := range work.Garments {
-			out.Pieces = append(out.Pieces, made.Pieces...)
-		}
-	}
-	return out, nil
+	return drafted.Collection(), nil
 }
 
 // Projected draws the pieces to be projected onto the cloth, those of one name in their

@@ -29,6 +29,12 @@ func ReadSizes(path string, sizes []string) (Drafted, error) {
 	if err != nil {
 		return Drafted{}, err
 	}
+	return DraftSizes(file, path, sizes)
+}
+
+// DraftSizes drafts a job, read from a path, in each of the sizes asked for; without any,
+// as it stands.
+func DraftSizes(file *job.File, path string, sizes []string) (Drafted, error) {
 	if len(sizes) == 0 {
 		work, err := file.Resolve()
 		return Drafted{Works: []*job.Work{work}}, err

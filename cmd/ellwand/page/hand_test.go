@@ -177,3 +177,19 @@ func TestClothOnTheTable(t *testing.T) {
 	less := v.told("POST", "/api/jobs/blouse.yaml/remnant", fmt.Sprintf(piece, "600mm", "null", cut))
 	assert.Equal(t, "yes", less["answer"])
 }
+
+// A layout is drawn while its search still goes on.
+func TestLayoutIsShownWhileTheSearchGoesOn(t *testing.T) {
+	v := newVisit(t).enter()
+	next := v.listen()
+	v.told("POST", "/api/jobs/blouse.yaml/lay", `{`+openSpot+`,"effort":"quick"}`)
+	early := next("layout")
+	assert.Equal(t, true, early["searching"])
+	assert.Equal(t, true, early["verified"])
+	assert.NotEmpty(t, early["pieces"])
+	last := next("layout")
+	for last["searching"] == true {
+		last = next("layout")
+	}
+	assert.LessOrEqual(t, last["length_mm"], early["length_mm"])
+}

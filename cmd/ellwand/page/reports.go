@@ -1,7 +1,6 @@
 package page
 
 import (
-	"bytes"
 	"errors"
 	"net/http"
 	"regexp"
@@ -10,7 +9,6 @@ import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
-	"ellwand/cmd/ellwand/page/printing"
 	"ellwand/cmd/ellwand/report"
 )
 
@@ -82,32 +80,4 @@ func quoteOf(r *http.Request, work *job.Work, search app.Search) (any, error) {
 		return nil, err
 	}
 	return report.QuoteOf(reckoned.ForClient()), nil
-}
-
-// printed answers with a paper of a job as PDF.
-func printed(w http.ResponseWriter, r *http.Request, o *opened) {
-	work := o.State().Work
-	if work == nil {
-		answerFault(w, r, errFaulty)
-		return
-	}
-	query := r.URL.Query()
-	asked := printing.Asked{
-		Paper: query.Get("paper"), Cloth: query.Get("cloth"), Width: query.Get("width"), Lay: query.Get("lay"),
-		Search: o.tasks.usual,
-	}
-	write, err := printing.Prepare(r.Context(), r.PathValue("kind"), work, asked)
-	var out bytes.Buffer
-	if err == nil {
-		err = write(&out)
-	}
-	switch {
-	case errors.Is(err, printing.ErrUnknown):
-		answerError(w, r, http.StatusNotFound, sentence(err.Error()))
-	case err != nil:
-		answerFault(w, r, o.plainly(err))
-	default:
-		w.Header().Set("Content-Type", "application/pdf")
-		_, _ = w.Write(out.Bytes()) // who asked may be gone
-	}
 }

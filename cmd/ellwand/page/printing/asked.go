@@ -17,6 +17,10 @@ type Asked struct {
 	// Cloth by its name; the first where it is empty. Width of it as "1400mm", and Lay;
 	// what the job is quoted on, or else the best, where they are empty.
 	Cloth, Width, Lay string
+	// Choice of pieces at full size and for the projector, and the size whose seams they
+	// show; the first where it is empty.
+	Choice app.Choice
+	Seams  string
 	// Search for the lays.
 	Search app.Search
 }

@@ -33,11 +33,11 @@ export const post = (address, body = {}, signal = undefined) =>
 // jobAddress of a job, and what is asked of it.
 export const jobAddress = (name, what = '') => `/api/jobs/${encodeURIComponent(name)}${what && `/${what}`}`;
 
-// query after an address; what is undefined or empty is left out.
+// query after an address; what is undefined or empty is left out, of a list each is put.
 export function query(values) {
-  const given = Object.entries(values).filter(
-    ([, value]) => value !== undefined && value !== null && value !== '',
-  );
+  const given = Object.entries(values)
+    .flatMap(([key, value]) => [value].flat().map((one) => [key, one]))
+    .filter(([, value]) => value !== undefined && value !== null && value !== '');
   return given.length ? `?${new URLSearchParams(given)}` : '';
 }
 

@@ -4,9 +4,10 @@ import { el, fill } from '../element.js';
 import { choose, pickOne } from '../choose.js';
 import { query } from '../server.js';
 import { Faults } from '../field.js';
+import { PrintChoice } from '../printchoice.js';
 import { term, typed, word } from '../words.js';
 
-const kinds = ['plan', 'draft', 'pieces', 'marker', 'quote'];
+const kinds = ['plan', 'draft', 'pieces', 'marker', 'projector', 'quote'];
 
 export function print(job) {
   const screen = new Print(job);
@@ -36,6 +37,7 @@ class Print {
         },
         choices: this.cloths.map((cloth) => ({ value: cloth.name, text: term(cloth.name, 'cloth') })),
       });
+    this.choice = new PrintChoice(job, () => this.link());
     this.links = el('ul', { class: 'prints' });
     this.element = el(
       'div',
@@ -45,6 +47,7 @@ class Print {
       this.faults.element,
       el('div', { class: 'fields' }, this.paper.element),
       this.cloth && this.cloth.element,
+      this.choice.element,
       this.links,
       el('p', { class: 'notes' }, word('print.check')),
     );
@@ -52,6 +55,7 @@ class Print {
 
   refresh() {
     this.faults.refresh();
+    this.choice.refresh();
     this.link();
   }
 
@@ -66,16 +70,23 @@ class Print {
           el(
             'a',
             {
-              href: `/print/${encodeURIComponent(this.job.name)}/${kind}` + query(this.wanted(kind, asked)),
+              href: this.isNothing(kind)
+                ? null
+                : `/print/${encodeURIComponent(this.job.name)}/${kind}` + query(this.wanted(kind, asked)),
               target: '_blank',
               rel: 'noopener',
             },
             word(`print.${kind}`),
           ),
-          el('span', { class: 'notes' }, typed(word(`print.${kind}.more`))),
+          el('span', { class: 'notes' }, typed(word(this.isNothing(kind) ? 'print.nothing' : `print.${kind}.more`))),
         ),
       ),
     );
+  }
+
+  // isNothing where all pieces of a kind were left out.
+  isNothing(kind) {
+    return (kind === 'pieces' || kind === 'projector') && this.choice.isEmpty;
   }
 
   // wanted of a kind: the choices that mean something to it. A marker goes on a roll
@@ -83,6 +94,8 @@ class Print {
   wanted(kind, { paper, cloth }) {
     if (kind === 'plan') return { paper, cloth };
     if (kind === 'marker') return { paper: paper === 'a4' || paper === 'letter' ? '' : paper, cloth };
+    if (kind === 'pieces') return { paper, ...this.choice.asked };
+    if (kind === 'projector') return this.choice.asked;
     return { paper };
   }
 }
