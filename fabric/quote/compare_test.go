@@ -68,6 +68,7 @@ func TestNoProofAgainstARemnantThatCanDo(t *testing.T) {
 // The ranking is by what is paid, and nothing that is refused stands above
 // anything that is not.
 func TestCompareRanks(t *testing.T) {
+	euro := money(t, "EUR")
 	rapid.Check(t, func(t *rapid.T) {
 		var all []Candidate
 		for range rapid.IntRange(1, 6).Draw(t, "offers") {
@@ -77,7 +78,9 @@ func TestCompareRanks(t *testing.T) {
 			}
 			all = append(all, c)
 		}
-		ranked := Compare(all, Units{})
+		units := Units{Inches: rapid.Bool().Draw(t, "inches")}
+		ranked := Compare(all, units)
+		assert.NoError(t, ProvenShown(ranked, euro, units))
 		for i := 1; i < len(ranked); i++ {
 			a, b := ranked[i-1], ranked[i]
 			assert.False(t, a.Refused != "" && b.Refused == "")

@@ -2,6 +2,7 @@ package app
 
 import (
 	"context"
+	"errors"
 	"slices"
 	"strings"
 	"time"
@@ -106,7 +107,8 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Sea
 			answers, alone = answers[1:], alone[garments:]
 		}
 		options := quote.Compare(candidates, Units(work))
-		if err := quote.Proven(options, Units(work)); err != nil {
+		err := errors.Join(quote.Proven(options, Units(work)), quote.ProvenShown(options, work.Currency, Units(work)))
+		if err != nil {
 			return Compared{}, failure.Of(err)
 		}
 		for i, option := range options {

@@ -26,9 +26,9 @@ func printRanked(w io.Writer, work *job.Work, cloth app.Ranked) {
 		if option.Refused != "" {
 			continue
 		}
-		t.AppendRow(Row(nameOf(option), units.Short(option.Offer.Cloth.Width), priceText(work, option),
-			units.Bought(option.Offer.Cloth,
-				option.Bought), work.Currency.Format(option.Cost), units.Short(max(option.LeftOver, 0)), option.Amount.Lay))
+		shown := option.Shown(work.Currency, units)
+		t.AppendRow(Row(nameOf(option), shown.Width, shown.Price, shown.Bought, shown.Cost, shown.LeftOver,
+			option.Amount.Lay))
 	}
 	fmt.Fprintln(w, t.In(w))
 	for _, sentence := range quote.Why(cloth.Options, work.Currency, units) {
@@ -56,11 +56,4 @@ func nameOf(option quote.Option) string {
 		return option.Offer.Name + ", remnant"
 	}
 	return option.Offer.Name
-}
-
-func priceText(work *job.Work, option quote.Option) string {
-	if option.FromRemnant {
-		return "the whole"
-	}
-	return work.Currency.Format(option.Offer.Price.Money) + " " + option.Offer.Price.Each()
 }
