@@ -13,11 +13,12 @@ var _ = register(rule{laid: checkPlace})
 // checkPlace: the cutting line of each piece, moved as the plan says, is covered by
 // the outline that was laid, that outline is hardly larger, and it lies on its part
 // of the lay.
-func checkPlace(p lay.Plan, l lay.Laid, _ pieces.Piece) error {
-	cut, err := l.Piece.Map(motion(l)).CuttingOutline(fineTolerance)
+func checkPlace(p lay.Plan, l lay.Laid, _ pieces.Piece, known *shapes) error {
+	drawn, err := known.cutLine(l.Piece)
 	if err != nil {
 		return err
 	}
+	cut := moved(motion(l), drawn)
 	var around float64
 	for i, q := range cut {
 		if !covers(l.Outline, q) && off(l.Outline, q) > coverTolerance {

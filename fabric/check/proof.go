@@ -20,6 +20,7 @@ func Plan(p lay.Plan, all []pieces.Piece) error {
 	var faults []error
 	all = ruledPieces(p.Cloth, all)
 	var opened []openedPiece
+	known := &shapes{}
 	for _, l := range p.Pieces {
 		source, err := sourceOf(p, l, all)
 		if err != nil {
@@ -28,7 +29,7 @@ func Plan(p lay.Plan, all []pieces.Piece) error {
 		}
 		gives := openedOut(p, l)
 		opened = append(opened, gives...)
-		faults = append(faults, looked(p, l, gives, all[source]))
+		faults = append(faults, looked(p, l, gives, all[source], known))
 	}
 	whole := onEach(func(r rule) error {
 		if r.whole == nil {

@@ -15,7 +15,7 @@ type rule struct {
 	// asked is a piece as the rule has it asked for.
 	asked func(c cloth.Cloth, piece pieces.Piece) pieces.Piece
 	// laid looks at one template where it lies.
-	laid func(p lay.Plan, l lay.Laid, asked pieces.Piece) error
+	laid func(p lay.Plan, l lay.Laid, asked pieces.Piece, known *shapes) error
 	// piece looks at one piece on the open cloth.
 	piece func(p lay.Plan, o openedPiece, asked pieces.Piece) error
 	// whole looks at all of the lay.
@@ -54,11 +54,11 @@ func ruledPieces(c cloth.Cloth, all []pieces.Piece) []pieces.Piece {
 }
 
 // looked at one template and at the pieces that it gives.
-func looked(p lay.Plan, l lay.Laid, opened []openedPiece, asked pieces.Piece) error {
+func looked(p lay.Plan, l lay.Laid, opened []openedPiece, asked pieces.Piece, known *shapes) error {
 	return onEach(func(r rule) error {
 		var faults []error
 		if r.laid != nil {
-			faults = append(faults, r.laid(p, l, asked))
+			faults = append(faults, r.laid(p, l, asked, known))
 		}
 		for _, o := range opened {
 			if r.piece != nil {

@@ -62,8 +62,9 @@ type Demand struct {
 func DemandsOf(all []pieces.Piece) ([]Demand, error) {
 	out := make([]Demand, len(all))
 	var faults []error
+	var outlines pieces.PerLine[orb.Ring]
 	for i, piece := range all {
-		outline, err := cuttingOutline(piece)
+		outline, err := outlines.Of(piece, cuttingOutline)
 		faults = append(faults, err)
 		out[i] = Demand{Source: i, Piece: piece, outline: outline, Cut: piece.Cut, first: 1}
 	}
