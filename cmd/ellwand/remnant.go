@@ -11,6 +11,7 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
+	"ellwand/fabric/cloth"
 	"ellwand/fabric/remnant"
 )
 
@@ -44,7 +45,7 @@ The length of the cloth stands in the job, as length: under its cloth, or after
 		},
 	}
 	s.register(cmd)
-	s.from.register(cmd)
+	s.from.registerFix(cmd, &s.Search)
 	flags := cmd.Flags()
 	flags.StringVar(&o.length, "length", "", "length of the cloth, such as 1.6m or 1 3/4 yd; the job's if not given")
 	flags.StringVar(&o.width, "width", "", "width of the cloth; the job's if not given")
@@ -90,6 +91,9 @@ func (e *env) remnant(ctx context.Context, path string, s layFlags, o remnantOpt
 	if err != nil {
 		return err
 	}
+	if err := checkStays(ctx, work, cloths, s.Search); err != nil {
+		return err
+	}
 	out := remnantFiles{s: s, output: o.output, paper: paper, work: work, out: &files.Set{Force: s.force, Input: path},
 		cloths: len(cloths)}
 	if err := out.check(cloths); err != nil {
@@ -117,6 +121,18 @@ func (e *env) remnant(ctx context.Context, path string, s layFlags, o remnantOpt
 		return err
 	}
 	return verdict(answers)
+}
+
+// checkStays refuses to keep what no layout has, or what lies on another cloth.
+func checkStays(ctx context.Context, work *job.Work, all []app.PieceOfCloth, search app.Search) error {
+	if len(search.Fix) == 0 {
+		return nil
+	}
+	var cloths []cloth.Cloth
+	for _, one := range all {
+		cloths = append(cloths, one.Cloth)
+	}
+	return app.CheckFrom(ctx, work, cloths, search)
 }
 
 // tellRemnants shows the answers, as a document where that is asked for.

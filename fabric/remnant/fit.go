@@ -21,8 +21,9 @@ import (
 //
 // It stops at the first layout found, and keeps a little of the time to push
 // it together, so that what is left over is in one piece. When the context is
-// cancelled it answers with what it has. Errors: a cloth or a piece that is
-// not sound, or a length that is not positive.
+// cancelled it answers with what it has. Pieces that are fixed stay where they lie, in
+// their lay alone. Errors: a cloth or a piece that is not sound, a length that is not
+// positive, or a fixed piece that cannot stay.
 func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options plan.Options) (Result, error) {
 	if err := plan.CheckJob(remnant.Cloth, all); err != nil {
 		return Result{}, err
@@ -35,7 +36,10 @@ func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options plan.
 	if err != nil {
 		return Result{}, err
 	}
-	if len(options.Lays) == 0 {
+	switch {
+	case len(options.Fixed.Pieces) > 0:
+		options.Lays = []lay.Kind{options.Fixed.Lay}
+	case len(options.Lays) == 0:
 		options.Lays = []lay.Kind{lay.FoldedAlong, lay.Open}
 	}
 	q := &question{
@@ -62,7 +66,11 @@ func (q *question) answer() (Result, error) {
 	lay, found := q.kept(settings)
 	out.Kept = found != nil
 	var err error
-	if found == nil && (q.closest == nil || !q.Options.Searched) {
+	switch {
+	case found != nil || q.closest != nil && q.Options.Searched:
+	case q.stay():
+		lay, found, err = q.round()
+	default:
 		lay, found, err = q.search(settings)
 	}
 	switch {

@@ -107,6 +107,9 @@ type question struct {
 	lay    lay.Kind // of the closest
 }
 
+// stay reports whether pieces stay where they lie, such as those that are cut already.
+func (q *question) stay() bool { return len(q.Options.Fixed.Pieces) > 0 }
+
 // setting is one lay that is still open to question.
 type setting struct {
 	cloth     cloth.Cloth

@@ -30,6 +30,12 @@ func (f finder) fitChanged(ctx context.Context, there remnant.Remnant, all []pie
 func (f finder) fitFor(ctx context.Context, what string, there remnant.Remnant, all []pieces.Piece,
 	options plan.Options) (remnant.Result, error) {
 	there.Cloth = there.Cloth.Untouched() // a piece of cloth is asked about by itself
+	if len(options.Fixed.Pieces) > 0 {
+		// No other question shares its answer.
+		options.Kept = []lay.Plan{f.search.broughtFor(there.Cloth.Name)}
+		out, err := remnant.Fit(ctx, there, all, options)
+		return out, words.Refused(there.Cloth, err)
+	}
 	by := store.Search{Seed: options.Seed, Effort: fmt.Sprint(options.Effort, options.Lays), Passes: options.Passes}
 	key := store.Key(there.Cloth, all, what, there.Length, there.Offcuts, options.Passes)
 	entry := f.store.Read(key)

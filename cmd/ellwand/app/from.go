@@ -21,23 +21,28 @@ func (s Search) isFixed(l lay.Laid) bool {
 	})
 }
 
-// fixedOn a cloth are the pieces that stay where they are. Cloths without a name, which
-// are compared by their price, have none.
-func (s Search) fixedOn(name string) lay.Plan {
+// broughtFor a cloth is the layout brought in. Cloths without a name, which are compared
+// by their price, have none.
+func (s Search) broughtFor(name string) lay.Plan {
 	for _, from := range s.From {
-		if job.Slug(from.Cloth.Name) != job.Slug(name) || name == "" {
-			continue
+		if name != "" && job.Slug(from.Cloth.Name) == job.Slug(name) {
+			return from
 		}
-		fixed := from
-		fixed.Pieces = nil
-		for _, l := range from.Pieces {
-			if s.isFixed(l) {
-				fixed.Pieces = append(fixed.Pieces, l)
-			}
-		}
-		return fixed
 	}
 	return lay.Plan{}
+}
+
+// fixedOn a cloth are the pieces that stay where they are.
+func (s Search) fixedOn(name string) lay.Plan {
+	from := s.broughtFor(name)
+	fixed := from
+	fixed.Pieces = nil
+	for _, l := range from.Pieces {
+		if s.isFixed(l) {
+			fixed.Pieces = append(fixed.Pieces, l)
+		}
+	}
+	return fixed
 }
 
 // EveryCloth adds to some cloths those of every offer of a job.
@@ -68,6 +73,11 @@ func CheckFrom(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search
 		}
 	}
 	if len(search.Fix) > 0 {
+		stays := func(c cloth.Cloth) bool { return len(search.fixedOn(c.Name).Pieces) > 0 }
+		if !slices.ContainsFunc(cloths, stays) {
+			return refuse("%s: what is to stay lies on %s, which is none of the cloths that are laid here", ArgumentFix,
+				search.From[0].Cloth.Name)
+		}
 		return nil // what stays is verified by itself: other pieces may be new
 	}
 	for _, from := range search.From {

@@ -33,6 +33,9 @@ type RemnantAnswer struct {
 	// Range is between which lengths of the piece of cloth the job may prove to take,
 	// where it is enough and in one piece, mm.
 	Range quote.Range
+	// Stay says that pieces stay where they lie, so that what would make it fit is not
+	// looked for.
+	Stay bool
 	// Ended says whether the search was ended early, so that what would make it fit
 	// was not looked for, or not to the end.
 	Ended plan.Ended
@@ -44,6 +47,7 @@ type RemnantAnswer struct {
 func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfCloth, kind *lay.Kind, limits Limits,
 	search Search, watch Watch) (RemnantAnswer, error) {
 	out, begun := RemnantAnswer{PieceOfCloth: piece}, time.Now()
+	out.Stay = len(search.fixedOn(piece.Cloth.Name).Pieces) > 0
 	question, err := questionOf(work, piece, kind)
 	if err != nil {
 		return out, err
@@ -70,7 +74,7 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 			out.Range = takenOf(work, piece, out.Fit.Plan, search)
 		}
 		return out, nil
-	case out.Ended.Early:
+	case out.Ended.Early || out.Stay:
 		return out, nil
 	}
 	every := changes(file, work, question, limits)
@@ -115,7 +119,7 @@ func provenOfLeast(ctx context.Context, piece PieceOfCloth, q remnant.Question, 
 	if piece.OnThread != nil {
 		least = on(*piece.OnThread, least)
 	}
-	if ok {
+	if ok && len(search.Fix) == 0 { // what is cut already is no smaller
 		out, err := fit(ctx, least, search, watch)
 		if err != nil || out.Answer == remnant.TooLittle {
 			return out, err
@@ -138,7 +142,7 @@ func approximate(all []pieces.Piece) []string {
 
 func fit(ctx context.Context, q remnant.Question, search Search, watch Watch) (remnant.Result, error) {
 	options := search.options()
-	options.Lays, options.Progress = q.Lays, watch.on(q.Cloth)
+	options.Lays, options.Progress, options.Fixed = q.Lays, watch.on(q.Cloth), search.fixedOn(q.Cloth.Name)
 	there := remnant.Remnant{Cloth: q.Cloth, Length: q.Length, Offcuts: q.Offcuts}
 	return newFinder(search).fit(ctx, there, q.Pieces, options)
 }

@@ -76,6 +76,9 @@ func Evidence(work *job.Work, a app.RemnantAnswer, why bool) []string {
 	if len(a.Rough) > 0 {
 		out = append(out, Rough(work, a.Rough, a.Accuracy))
 	}
+	if a.Stay && a.Fit.Answer != remnant.Enough {
+		out = append(out, "What would make it fit is not looked for where pieces stay as they lie.")
+	}
 	if len(a.Tried) > 0 {
 		out = append(out, ways(work, a, why)...)
 	}
