@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/report"
@@ -96,6 +97,9 @@ func (e *env) estimate(ctx context.Context, path string, s layFlags, widthTexts 
 		return err
 	}
 	done()
+	if err := words.Proven(work, found); err != nil {
+		return failure.Of(err)
+	}
 	for _, one := range found {
 		if one.Ended.Early {
 			e.note("note: %s", words.EndedEarly(work, one.Cloth, one.Ended))

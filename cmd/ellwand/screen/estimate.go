@@ -8,7 +8,6 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/words"
 	"ellwand/cmd/ellwand/words/reason"
-	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 )
 
@@ -38,8 +37,9 @@ func printWidths(w io.Writer, work *job.Work, needs []app.Estimated) {
 	var notes []string
 	for _, found := range needs {
 		chosen, width := found.Lays[found.Chosen], work.Format(found.Cloth.Width)
-		t.AppendRow(Row(width, words.Buy(found.Cloth, chosen), words.Between(found.Cloth, found.Range),
-			work.FormatLong(found.Amount.Taken), provenLeast(work, chosen), chosen.Lay.String()))
+		shown := words.LayOf(work, found.Cloth, chosen)
+		t.AppendRow(Row(width, shown.Buy, words.Between(found.Cloth, found.Range), shown.Length, shown.Never,
+			chosen.Lay.String()))
 		for _, note := range words.Notes(chosen) {
 			notes = append(notes, width+": "+note)
 		}
@@ -86,19 +86,10 @@ func printLays(w io.Writer, work *job.Work, need plan.Requirement) {
 		if !p.Possible() {
 			continue
 		}
-		t.AppendRow(Row(p.Lay.String(), words.Plies(p), p.Cuts, work.FormatLong(p.Taken),
-			fmt.Sprintf("%.1f %%", 100*p.Density), provenLeast(work, p), words.BuyInStore(need.Cloth, p)))
+		shown := words.LayOf(work, need.Cloth, p)
+		t.AppendRow(Row(p.Lay.String(), shown.Plies, p.Cuts, shown.Length, shown.Efficiency, shown.Never, shown.InStore))
 	}
 	fmt.Fprintln(w, t.In(w))
-}
-
-// provenLeast is the length that no layout can beat; of pieces that are all only
-// approximate none is proven.
-func provenLeast(work *job.Work, p lay.Plan) string {
-	if p.Bound == 0 {
-		return "not proven"
-	}
-	return work.FormatLong(p.Least())
 }
 
 // partColumn is where what a part is for begins, columns [source.OwnChoice].

@@ -19,7 +19,7 @@ import (
 // Buy gives the length to buy, the shop's way first: "1.9 m (2 1/8 yd)".
 func Buy(c cloth.Cloth, plan lay.Plan) string {
 	metric, yards := quote.InBothSystems(c, plan.Need, plan.Buy)
-	metres, inYards := measure.Length(metric).Format(measure.Metre), measure.Length(yards).Format(measure.Yard)
+	metres, inYards := measure.Metric.Purchase(metric), measure.Imperial.Purchase(yards)
 	if quote.SoldInYards(c) {
 		return fmt.Sprintf("%s (%s)", inYards, metres)
 	}
@@ -107,18 +107,17 @@ func counted(n int, one, several string) string {
 func BuyInStore(c cloth.Cloth, plan lay.Plan) string {
 	metric, yards := quote.InBothSystems(c, plan.Need, plan.Buy)
 	if quote.SoldInYards(c) {
-		return measure.Length(yards).Format(measure.Yard)
+		return measure.Imperial.Purchase(yards)
 	}
-	return measure.Length(metric).Format(measure.Metre)
+	return measure.Metric.Purchase(metric)
 }
 
-// shopUnits prints lengths to buy as the shop counts.
+// shopUnits prints lengths to buy as the shop counts, never less than they are.
 func shopUnits(c cloth.Cloth) func(mm float64) string {
-	unit := measure.Metre
 	if quote.SoldInYards(c) {
-		unit = measure.Yard
+		return measure.Imperial.Purchase
 	}
-	return func(mm float64) string { return measure.Length(mm).Format(unit) }
+	return measure.Metric.Purchase
 }
 
 // openAndFolded returns the two plans when both are possible.
