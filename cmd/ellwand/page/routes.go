@@ -27,6 +27,8 @@ func (s *server) folderRoutes(mux *http.ServeMux) {
 	mux.HandleFunc("GET /api/folder", s.showFolder)
 	mux.HandleFunc("POST /api/folder", s.chooseFolder)
 	mux.HandleFunc("POST /api/jobs", s.beginJob)
+	mux.HandleFunc("POST /api/drawing", s.lookThrough)
+	mux.HandleFunc("GET /picture/drawing/{name}", s.drawingPicture)
 	mux.HandleFunc("POST /api/question", s.answerQuestion)
 	mux.HandleFunc("GET /api/size", showSizes)
 	mux.HandleFunc("GET /api/clients", s.showClients)

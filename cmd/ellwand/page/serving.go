@@ -34,6 +34,8 @@ type server struct {
 	tabs    *tabs
 	told    *teller // of the folder
 	place   atomic.Pointer[workplace]
+	// drawn is the picture of the drawing that was looked at last.
+	drawn atomic.Pointer[[]byte]
 }
 
 // workplace is the folder that is open, with its jobs.

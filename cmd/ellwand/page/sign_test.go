@@ -77,9 +77,23 @@ func TestDrawingIsBroughtIn(t *testing.T) {
 	v := newVisit(t).enter()
 	const drawing = `<svg xmlns="http://www.w3.org/2000/svg" width="400mm" height="300mm" viewBox="0 0 400 300">` +
 		`<path d="M10 10 H210 V160 H10 Z"/></svg>`
+	file := base64.StdEncoding.EncodeToString([]byte(drawing))
+	look, err := json.Marshal(map[string]any{"name": "Pouch.svg", "base64": file, "answers": map[string]string{"cut": "2"}})
+	require.NoError(t, err)
+	seen := v.told("POST", "/api/drawing", string(look))
+	assert.Equal(t, "", seen["fault"])
+	assert.Equal(t, []any{map[string]any{"number": 1., "name": "pouch", "missing": []any{"grain", "allowance"}}},
+		seen["pieces"])
+	status, picture := v.ask("GET", "/picture/drawing/1.svg", "")
+	assert.Equal(t, 200, status)
+	assert.Contains(t, picture, "<svg")
+	photo := base64.StdEncoding.EncodeToString([]byte("\x89PNG\r\n\x1a\n"))
+	status, told := v.ask("POST", "/api/drawing", `{"name":"a.png","base64":"`+photo+`"}`)
+	assert.Equal(t, 422, status)
+	assert.Contains(t, told, "squares of its ground")
 	body, err := json.Marshal(map[string]any{"from": "pattern", "title": "Pouch", "units": "cm", "width": "90",
-		"file": map[string]any{"name": "../Pouch 1.svg", "base64": base64.StdEncoding.EncodeToString([]byte(drawing)),
-			"answers": map[string]string{"cut": "2"}}})
+		"file": map[string]any{"name": "../Pouch 1.svg", "base64": file,
+			"answers": map[string]string{"cut": "2"}, "each": map[string][]string{"name": {"1=pouch side"}}}})
 	require.NoError(t, err)
 	made := v.told("POST", "/api/jobs", string(body))
 	assert.Equal(t, "pouch.yaml", made["job"])
@@ -90,6 +104,7 @@ func TestDrawingIsBroughtIn(t *testing.T) {
 	assert.Equal(t, true, shown["sound"], shown["faults"])
 	assert.Len(t, shown["pieces"], 1)
 	assert.Equal(t, 2., shown["pieces"].([]any)[0].(map[string]any)["cut"])
+	assert.Equal(t, "pouch side", shown["pieces"].([]any)[0].(map[string]any)["name"])
 	status, said := v.ask("POST", "/api/jobs", `{"from":"pattern","title":"x","file":{"name":"a.svg","base64":"PHN2Zy8+"}}`)
 	assert.Equal(t, 422, status)
 	assert.NotContains(t, said, "/tmp")

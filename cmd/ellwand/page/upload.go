@@ -15,6 +15,9 @@ import (
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/words"
 	"ellwand/pieces/found"
+	"ellwand/pieces/measure"
+	"ellwand/pieces/paper"
+	"ellwand/pieces/tracing"
 )
 
 // upload is a file that the page brings in: pieces, a drawing or a photo, with what is said
@@ -24,50 +27,124 @@ type upload struct {
 	Base64 string `json:"base64"`
 	// Answers by what they are to: cut, pair, grain, allowance, fold, kind.
 	Answers map[string]string `json:"answers"`
+	// Each has answers for single pieces, by what they are to: "3=sleeve".
+	Each map[string][]string `json:"each"`
+	// Units of a drawing that does not say its own; Ground and Sheets are what is known in
+	// a photo: the side of its squares, or the paper of its sheets.
+	Units  string `json:"units"`
+	Ground string `json:"ground"`
+	Sheets string `json:"sheets"`
 }
 
 // broughtIn writes an uploaded pattern into the folder as a file of pieces, and returns its
 // name.
 func (s *server) broughtIn(u upload) (string, error) {
-	data, err := base64.StdEncoding.DecodeString(u.Base64)
+	data, err := u.data()
 	if err != nil {
-		return "", errors.New("the file did not arrive whole; choose it again")
-	}
-	if err := limit.DrawingSize.Check("the file", len(data)); err != nil {
 		return "", err
 	}
 	ending := strings.ToLower(filepath.Ext(u.Name))
-	base := job.Slug(strings.TrimSuffix(filepath.Base(u.Name), filepath.Ext(u.Name)))
+	base := u.base()
 	if ending == ".yaml" || ending == ".yml" {
 		if err := limit.PiecesFile.Check("the file", len(data)); err != nil {
 			return "", err
 		}
 		return s.written(base+"-pieces", string(data))
 	}
-	text, err := imported(base, data, u.Answers)
+	text, err := u.imported(base, data)
 	if err != nil {
 		return "", err
 	}
 	return s.written(base+"-pieces", text)
 }
 
-// imported makes a file of pieces of a drawing. The importer reads it from a folder of its
-// own, which is gone afterwards.
-func imported(base string, data []byte, said map[string]string) (string, error) {
+// base of the names of what is made of the file.
+func (u upload) base() string {
+	return job.Slug(strings.TrimSuffix(filepath.Base(u.Name), filepath.Ext(u.Name)))
+}
+
+// data of the file.
+func (u upload) data() ([]byte, error) {
+	data, err := base64.StdEncoding.DecodeString(u.Base64)
+	if err != nil {
+		return nil, errors.New("the file did not arrive whole; choose it again")
+	}
+	return data, limit.DrawingSize.Check("the file", len(data))
+}
+
+// errNoRoom is that the machine takes no file for a while.
+var errNoRoom = errors.New("there is no room for the file in the folder for temporary files")
+
+// errUnknownScale asks for what is known in a photo.
+var errUnknownScale = errors.New("a photo needs something of a known size in it: say how wide the squares of its ground " +
+	"are, or which paper lies beside the pieces; a scan without either is brought in by the command ellwand import, " +
+	"with two distances that were measured")
+
+// read what is drawn in the file. The importer reads it from a folder of its own, which is
+// gone afterwards.
+func (u upload) read(base string, data []byte) (app.Imported, error) {
 	home, err := os.MkdirTemp("", "ellwand-")
 	if err != nil {
-		return "", errors.New("there is no room for the file in the folder for temporary files")
+		return app.Imported{}, errNoRoom
 	}
 	defer os.RemoveAll(home)
 	path := filepath.Join(home, base)
 	if err := os.WriteFile(path, data, 0o600); err != nil {
-		return "", errors.New("there is no room for the file in the folder for temporary files")
+		return app.Imported{}, errNoRoom
 	}
-	all, err := app.ReadDrawings([]string{path}, found.Options{})
+	options, err := u.options()
 	if err != nil {
-		return "", errors.New(strings.ReplaceAll(err.Error(), path, "the file"))
+		return app.Imported{}, err
 	}
-	answers := answersFrom(said)
+	if tracing.Is(data) && options.Reference.Square == 0 && options.Reference.Sheet[0] == 0 {
+		return app.Imported{}, errUnknownScale
+	}
+	all, err := app.ReadDrawings([]string{path}, options)
+	if err != nil {
+		err = errors.New(strings.ReplaceAll(err.Error(), path, "the file"))
+	}
+	return all, err
+}
+
+// options of reading what the file itself does not say.
+func (u upload) options() (found.Options, error) {
+	var out found.Options
+	if u.Units != "" {
+		unit, err := measure.ParseUnit(u.Units)
+		if err != nil {
+			return out, err
+		}
+		out.Unit = unit.Millimetres()
+	}
+	switch {
+	case u.Ground != "":
+		side, err := measure.Parse(u.Ground, measure.Centimetre)
+		const least, most = 2, 500 // mm [source.OwnChoice]
+		if err != nil || side < least || side > most {
+			return out, fmt.Errorf("%q is no side of the squares on the ground; write a length from 2 mm to 50 cm, such as 1 cm",
+				u.Ground)
+		}
+		out.Reference.Square = float64(side)
+	case u.Sheets != "":
+		sheet, err := paper.Parse(u.Sheets, measure.Millimetre)
+		if err != nil {
+			return out, err
+		}
+		out.Reference.Sheet = [2]float64{sheet.Width, sheet.Height}
+	}
+	return out, nil
+}
+
+// imported makes a file of pieces of a drawing.
+func (u upload) imported(base string, data []byte) (string, error) {
+	all, err := u.read(base, data)
+	if err != nil {
+		return "", err
+	}
+	answers := u.answers()
+	if err := answers.Check(all.Found); err != nil {
+		return "", err
+	}
 	done, notes, err := all.Collection(answers, found.Options{})
 	var missing *app.Unanswered
 	var taken []string
@@ -92,47 +169,14 @@ func imported(base string, data []byte, said map[string]string) (string, error) 
 	return out.String(), nil
 }
 
-func answersFrom(said map[string]string) app.Answers {
+func (u upload) answers() app.Answers {
 	list := func(key string) []string {
-		if said[key] == "" {
-			return nil
+		out := slices.Clone(u.Each[key])
+		if u.Answers[key] != "" {
+			out = append(out, u.Answers[key])
 		}
-		return []string{said[key]}
+		return out
 	}
 	return app.Answers{Name: list("name"), Size: list("size"), Cloth: list("cloth"), Cut: list("cut"), Pair: list("pair"),
 		Fold: list("fold"), Grain: list("grain"), Allowance: list("allowance"), Kind: list("kind")}
-}
-
-// granted is what is taken for granted where neither the drawing nor anybody says it; it
-// stands at the head of the file, to be looked through.
-var granted = []struct {
-	question found.Question
-	answer   string
-	sentence string
-}{
-	{found.AskName, "piece %d", "Pieces without a name are numbered."},
-	{found.AskCut, "1", "Where the drawing does not say how many are cut, it is one."},
-	{found.AskGrain, "up", "Where the drawing has no grainline, it runs up the drawing."},
-	{found.AskAllowance, "unknown", "Whether outlines have their allowances in them is not known; nothing is added."},
-}
-
-// grant answers what is missing, and says how.
-func grant(missing *app.Unanswered, answers *app.Answers) []string {
-	var out []string
-	for _, lack := range missing.List {
-		for _, one := range granted {
-			if !slices.Contains(lack.Questions, one.question) {
-				continue
-			}
-			text := one.answer
-			if strings.Contains(text, "%d") {
-				text = fmt.Sprintf(text, lack.Number)
-			}
-			answers.Add(one.question, lack.Number, text)
-			if !slices.Contains(out, one.sentence) {
-				out = append(out, one.sentence)
-			}
-		}
-	}
-	return out
 }

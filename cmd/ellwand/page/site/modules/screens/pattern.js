@@ -2,6 +2,7 @@
 
 import { el } from '../element.js';
 import { entry, pickOne } from '../choose.js';
+import { DrawnFile } from '../drawnfile.js';
 import { listen, post } from '../server.js';
 import { failed } from '../say.js';
 import { sent, term, word } from '../words.js';
@@ -22,7 +23,7 @@ class Pattern {
       choices: ['cm', 'mm', 'in'].map((unit) => [unit, term(unit, 'unit')]),
     });
     this.width = entry({ label: word('cloth width'), value: '140', input: { required: true } });
-    this.file = el('input', { type: 'file', accept: '.yaml,.yml,.dxf,.svg,.pdf' });
+    this.file = new DrawnFile();
     this.element = el(
       'div',
       { class: 'sheet' },
@@ -40,7 +41,7 @@ class Pattern {
           el('button', { type: 'button', click: () => this.add('rectangle') }, word('pattern.rectangle')),
           el('button', { type: 'button', click: () => this.add('offsets') }, word('pattern.offsets')),
         ),
-        el('p', {}, el('label', {}, word('pattern.file'), ' ', this.file)),
+        this.file.element,
         el('p', { class: 'buttons' }, el('button', { class: 'main' }, word('pattern.make'))),
       ),
     );
@@ -103,21 +104,12 @@ class Pattern {
       width: sent(this.width.control.value),
       pieces: this.rows.map((row) => this.pieceOf(row)).filter((piece) => piece.name),
     };
-    const file = this.file.files[0];
     try {
-      if (file) body.file = { name: file.name, base64: await encoded(file) };
+      body.file = await this.file.wanted();
       const made = await post('/api/jobs', body);
       location.hash = `#/job/${encodeURIComponent(made.job)}/lay`;
     } catch (fault) {
       failed(fault);
     }
   }
-}
-
-// encoded bytes of a file, in base 64.
-async function encoded(file) {
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  let text = '';
-  for (let i = 0; i < bytes.length; i += 8192) text += String.fromCharCode(...bytes.subarray(i, i + 8192));
-  return btoa(text);
 }

@@ -1,0 +1,165 @@
+// A file that pieces are in: what it does not say is asked beside its numbered picture.
+
+import { el, fill, write } from './element.js';
+import { entry, pickOne } from './choose.js';
+import { post } from './server.js';
+import { sent, term, word } from './words.js';
+
+const photo = /\.(jpe?g|png)$/i;
+const pieces = /\.ya?ml$/i;
+
+// What is asked of a piece, and what is taken where nothing is answered.
+const usual = { name: '', cut: '1', grain: 'up', allowance: 'unknown' };
+const grains = ['up', 'across', 'bias', 'either'];
+
+export class DrawnFile {
+  constructor() {
+    this.input = el('input', {
+      type: 'file',
+      accept: '.yaml,.yml,.dxf,.svg,.pdf,.jpg,.jpeg,.png',
+      change: () => this.look(),
+    });
+    const again = { change: () => this.look() };
+    this.ground = entry({ label: word('drawn.ground'), hint: word('drawn.ground.hint'), input: again });
+    this.sheets = pickOne({
+      label: word('drawn.sheets'),
+      choices: [
+        ['', term('none')],
+        ['a4', 'A4'],
+        ['letter', term('letter')],
+      ],
+      pick: () => this.look(),
+    });
+    this.units = pickOne({
+      label: word('drawn.units'),
+      choices: [['', word('drawn.units.own')], ...['mm', 'cm', 'in'].map((unit) => [unit, term(unit, 'unit')])],
+      pick: () => this.look(),
+    });
+    this.known = el(
+      'div',
+      { class: 'fields', hidden: true },
+      this.ground.element,
+      this.sheets.element,
+      this.units.element,
+    );
+    this.told = el('p', { class: 'fault', role: 'status' });
+    this.asked = el('div', { class: 'drawnFile' });
+    this.element = el(
+      'div',
+      {},
+      el('p', {}, el('label', {}, word('pattern.file'), ' ', this.input)),
+      this.known,
+      this.told,
+      this.asked,
+    );
+    this.answers = [];
+  }
+
+  // look through the file that was chosen.
+  async look() {
+    const file = this.input.files[0];
+    this.answers = [];
+    fill(this.asked);
+    write(this.told, '');
+    this.known.hidden = !file || pieces.test(file.name);
+    if (this.known.hidden) return;
+    const isPhoto = photo.test(file.name);
+    this.ground.element.hidden = !isPhoto;
+    this.sheets.element.hidden = !isPhoto;
+    this.units.element.hidden = isPhoto;
+    try {
+      const found = await post('/api/drawing', await this.wanted());
+      if (this.input.files[0] !== file) return;
+      write(this.told, found.fault);
+      this.ask(found);
+    } catch (fault) {
+      write(this.told, fault.message);
+    }
+  }
+
+  // ask what the file does not say of each piece.
+  ask({ pieces: found, pictured }) {
+    this.turn = (this.turn ?? 0) + 1;
+    fill(
+      this.asked,
+      pictured && this.picture(),
+      el(
+        'ol',
+        { class: 'rows' },
+        found.map((piece) => el('li', { value: piece.number }, el('div', { class: 'fields' }, this.fields(piece)))),
+      ),
+    );
+  }
+
+  // picture of all that was found; its address is new each time.
+  picture() {
+    const src = `/picture/drawing/${this.turn}.svg`;
+    return el('img', { class: 'numbered', src, alt: word('drawn.picture') });
+  }
+
+  fields({ number, name, missing }) {
+    const labelled = (key) => `${number}: ${term(`drawn.${key}`, 'label')}`;
+    return ['name', ...missing.filter((key) => key !== 'name')].map((key) => {
+      const value = key === 'name' ? name : usual[key];
+      const { elements, answer } = (asking[key] ?? inWords)(labelled(key), value);
+      this.answers.push({ key, number, answer, before: key === 'name' ? name : '' });
+      return elements;
+    });
+  }
+
+  // wanted of the program, with all that was answered; nothing where no file was chosen.
+  async wanted() {
+    const file = this.input.files[0];
+    if (!file) return undefined;
+    const each = {};
+    for (const { key, number, answer, before } of this.answers) {
+      const value = answer();
+      if (value && value !== before) (each[key] ??= []).push(`${number}=${value}`);
+    }
+    const isPhoto = photo.test(file.name);
+    return {
+      name: file.name,
+      base64: await encoded(file),
+      each,
+      units: isPhoto ? '' : this.units.control.value,
+      ground: isPhoto ? sent(this.ground.control.value) : '',
+      sheets: isPhoto ? this.sheets.control.value : '',
+    };
+  }
+}
+
+function inWords(label, value) {
+  const field = entry({ label, value });
+  return { elements: field.element, answer: () => sent(field.control.value) };
+}
+
+// asking has the questions that are not answered in words of one's own.
+const asking = {
+  grain(label, value) {
+    const field = pickOne({ label, value, choices: grains.map((grain) => [grain, term(grain, 'grain')]) });
+    return { elements: field.element, answer: () => field.control.value };
+  },
+  allowance(label, value) {
+    const ways = ['unknown', 'included', 'added'].map((way) => [way, term(way, 'allowance')]);
+    const width = entry({ label: word('drawn.allowance.width'), unit: 'cm', input: { inputmode: 'decimal' } });
+    width.element.hidden = true;
+    const pick = (way) => {
+      width.element.hidden = way === 'unknown';
+    };
+    const way = pickOne({ label, value, choices: ways, pick });
+    const answer = () => {
+      const cm = sent(width.control.value);
+      if (way.control.value === 'unknown' || !cm) return 'unknown';
+      return `${way.control.value === 'included' ? 'included ' : ''}${cm} cm`;
+    };
+    return { elements: [way.element, width.element], answer };
+  },
+};
+
+// encoded bytes of a file, in base 64.
+async function encoded(file) {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  let text = '';
+  for (let i = 0; i < bytes.length; i += 8192) text += String.fromCharCode(...bytes.subarray(i, i + 8192));
+  return btoa(text);
+}
