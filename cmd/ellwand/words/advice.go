@@ -5,6 +5,7 @@ package words
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"ellwand/cmd/ellwand/job"
@@ -110,6 +111,19 @@ func BuyInStore(c cloth.Cloth, plan lay.Plan) string {
 		return measure.Imperial.Purchase(yards)
 	}
 	return measure.Metric.Purchase(metric)
+}
+
+// LeastInStore says a length, mm, that no lay can do without, in the units that BuyInStore
+// has: "1 7/8 yd", never more than it is; empty where nothing is left of it.
+func LeastInStore(work *job.Work, c cloth.Cloth, mm float64) string {
+	if !quote.SoldInYards(c) {
+		return work.FormatLong(mm)
+	}
+	least := math.Floor(mm/eighth) * eighth
+	if least == 0 {
+		return ""
+	}
+	return measure.Length(least).Format(measure.Yard)
 }
 
 // shopUnits prints lengths to buy as the shop counts, never less than they are.

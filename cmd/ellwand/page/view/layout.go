@@ -97,8 +97,8 @@ func LayoutOf(work *job.Work, p app.Planned, revision int) Layout {
 	out.Buy = words.BuyInStore(p.Cloth, p.Plan)
 	out.Amount = out.Buy
 	out.Sentence = out.Buy
-	if p.Least() > 0 {
-		out.Sentence += "; no way of laying takes less than " + work.FormatLong(p.Least())
+	if least := words.LeastInStore(work, p.Cloth, p.Least()); p.Least() > 0 && least != "" {
+		out.Sentence += "; no way of laying takes less than " + least
 	}
 	if p.Ended.Early {
 		out.Sentence += "; the search was ended early, so that less may do"
@@ -111,7 +111,7 @@ func LayoutOf(work *job.Work, p app.Planned, revision int) Layout {
 func LaidOf(work *job.Work, p lay.Plan) Layout {
 	out := Layout{
 		Cloth: p.Cloth.Name, Width: Address(p.Cloth.Width), Lay: p.Lay.String(), Plies: p.Plies, WidthMM: tidy(p.Width),
-		Edges: sidesOf(p.Lay), LengthMM: tidy(p.Length), Bound: work.FormatLong(p.Bound), BoundMM: tidy(p.Bound),
+		Edges: sidesOf(p.Lay), LengthMM: tidy(p.Length), Bound: words.LeastInStore(work, p.Cloth, p.Least()), BoundMM: tidy(p.Bound),
 		Verified: true, Parts: []Part{}, Flaws: []Flaw{}, Nap: p.Cloth.Nap.String(), Pieces: []Laid{},
 	}
 	for _, part := range p.Parts {

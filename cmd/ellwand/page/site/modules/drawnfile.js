@@ -42,7 +42,7 @@ export class DrawnFile {
       this.sheets.element,
       this.units.element,
     );
-    this.told = el('p', { class: 'fault', role: 'status' });
+    this.told = el('p', { class: 'fault', role: 'status', hidden: true });
     this.asked = el('div', { class: 'drawnFile' });
     this.element = el(
       'div',
@@ -60,7 +60,7 @@ export class DrawnFile {
     const file = this.input.files[0];
     this.answers = [];
     fill(this.asked);
-    write(this.told, '');
+    this.tell('');
     this.known.hidden = !file || pieces.test(file.name);
     if (this.known.hidden) return;
     const isPhoto = photo.test(file.name);
@@ -70,11 +70,17 @@ export class DrawnFile {
     try {
       const found = await post('/api/drawing', await this.wanted());
       if (this.input.files[0] !== file) return;
-      write(this.told, found.fault);
+      this.tell(found.fault);
       this.ask(found);
     } catch (fault) {
-      write(this.told, fault.message);
+      this.tell(fault.message);
     }
+  }
+
+  // tell what is wrong with the file.
+  tell(fault) {
+    write(this.told, fault);
+    this.told.hidden = !fault;
   }
 
   // ask what the file does not say of each piece.
