@@ -113,6 +113,9 @@ func BuyInStore(c cloth.Cloth, plan lay.Plan) string {
 	return measure.Metric.Purchase(metric)
 }
 
+// eighth of a yard, mm [source.YardAndPound].
+const eighth = 914.4 / 8
+
 // LeastInStore says a length, mm, that no lay can do without, in the units that BuyInStore
 // has: "1 7/8 yd", never more than it is; empty where nothing is left of it.
 func LeastInStore(work *job.Work, c cloth.Cloth, mm float64) string {

@@ -61,9 +61,6 @@ func longStep(work *job.Work) float64 {
 	return 10
 }
 
-// eighth of a yard, mm [source.YardAndPound].
-const eighth = 914.4 / 8
-
 func layReadAgain(said Lay, work *job.Work, c cloth.Cloth, p lay.Plan) error {
 	faults := []error{check.Shown(said.Length, p.Taken, longStep(work))}
 	percent, err := strconv.ParseFloat(strings.TrimSuffix(said.Efficiency, " %"), 64)
