@@ -41,20 +41,37 @@ func (t *Table) better(kind lay.Kind, one SolvedBed, laid layout.Layout) (lay.Pl
 	return plan, err == nil
 }
 
-// telling is what a search tells as it goes.
+// telling is what a search tells as it goes: lengths of cloth, not of plies. The length
+// of one bed of two says nothing of the lay; who lays both tells that of both.
 func (t *Table) telling(kind lay.Kind, one SolvedBed) func(nest.Progress) {
 	if t.Options.Progress == nil && t.Options.Better == nil {
 		return nil
 	}
+	if kind == lay.SelvedgeIn || kind == lay.InStretches {
+		return nil
+	}
 	return func(p nest.Progress) {
 		if t.Options.Progress != nil {
-			t.Options.Progress(kind, p)
+			told := p
+			told.Length, told.Bound = one.Bed.Taken(t.Cloth, p.Length), one.Bed.Taken(t.Cloth, p.Bound)
+			t.Options.Progress(kind, told)
 		}
-		if t.Options.Better != nil && kind != lay.SelvedgeIn && kind != lay.InStretches {
+		if t.Options.Better != nil {
 			one.Bound = p.Bound
 			t.Options.Better(kind, func() (lay.Plan, bool) { return t.better(kind, one, p.Layout()) })
 		}
 	}
+}
+
+// tell how long a lay of two beds is.
+func (t *Table) tell(kind lay.Kind, found *SolvedLay) {
+	if t.Options.Progress == nil {
+		return
+	}
+	if t.toldBound == 0 {
+		t.toldBound = t.OpenBound()
+	}
+	t.Options.Progress(kind, nest.Progress{Length: found.Taken, Bound: t.toldBound})
 }
 
 // SetBound notes a length that no layout can beat. One that was beaten is a

@@ -28,6 +28,8 @@ type Table struct {
 	Work *Work
 	// improved says that a kept layout is shorter than what a search found.
 	improved bool
+	// toldBound is the bound of the open lay as it is told, reckoned once; 0 before.
+	toldBound float64
 }
 
 // SolvedBed is a solved bed in terms of plain geometry.

@@ -209,6 +209,7 @@ func (t *Table) solveBeds(a arrangement, share float64, beat, warm *SolvedLay) (
 	}
 	found = SpreadOf(t.Cloth, solved...)
 	found.Depth = a.depth
+	t.tell(a.lay, found)
 	return found, nil, nil
 }
 

@@ -95,6 +95,9 @@ func (s *solver) all(ctx context.Context, all []problem) ([]answer, error) {
 	answers, failures := make([]answer, len(distinct)), make([]error, len(distinct))
 	var mutex sync.Mutex
 	over, begun := 0, time.Now()
+	if s.watch.Counted != nil && len(distinct) > 0 {
+		s.watch.Counted(0, len(distinct), 0)
+	}
 	s.each(len(distinct), func(i, workers int) {
 		if s.endsWithContext && ctx.Err() != nil {
 			return

@@ -44,13 +44,17 @@ func (p *Progress) Show(title, length, bound string, elapsed time.Duration) {
 	p.draw(fmt.Sprintf("%s: %s, never below %s, %.0f s", title, length, bound, elapsed.Seconds()))
 }
 
-// Count shows how many of several searches are over, and about how long the
-// rest will take.
+// Count shows how many of several searches are over, and when one is about how long
+// the rest will take.
 func (p *Progress) Count(title string, done, all int, elapsed time.Duration) {
-	if p.out == nil || done == 0 {
+	if p.out == nil {
 		return
 	}
 	const width = 24
+	if done == 0 {
+		p.draw(fmt.Sprintf("%s [%*s] 0 of %d", title, width, "", all))
+		return
+	}
 	left := elapsed * time.Duration(all-done) / time.Duration(done)
 	p.draw(fmt.Sprintf("%s [%-*s] %d of %d, about %.0f s left", title, width, strings.Repeat("=", width*done/all), done,
 		all, left.Seconds()))

@@ -20,13 +20,15 @@ func TestProgressLeavesNothingBehind(t *testing.T) {
 		p := &Progress{out: &out, width: func() int { return width }}
 		p.Show("shell 140 cm, folded along the warp", "1.13 m", "0.94 m", 3*time.Second)
 		p.Show("lining 140 cm, both selvedges to the middle", "0.49 m", "0.49 m", 4*time.Second)
+		p.Count("laying", 0, 12, 0)
 		p.Count("laying", 3, 12, time.Minute)
 		p.Trying("put the waistband of the skirt of the first of two wearers on the cross grain")
 		p.Done()
 		assert.NotContains(t, out.String(), "\n")
 		lines := strings.Split(out.String(), "\r\x1b[K")
-		require.Len(t, lines, 6)
-		assert.Empty(t, lines[5])
+		require.Len(t, lines, 7)
+		assert.Contains(t, lines[3], "laying", "before the first search is over")
+		assert.Empty(t, lines[6])
 		for _, line := range lines {
 			assert.Less(t, wide.StringWidth(line), width)
 		}
