@@ -82,7 +82,7 @@ func aboutCut(l lay.Laid) string {
 func (s *sheets) copies(l lay.Laid) int {
 	n := 0
 	for _, other := range s.plan.Pieces {
-		if keyOf(other) == keyOf(l) {
+		if other.Name == l.Name && other.Garment == l.Garment && other.Size == l.Size {
 			n++
 		}
 	}
@@ -110,10 +110,11 @@ func (s *sheets) attempts(piece shownPiece) []attempt {
 	}
 	loose := piece
 	loose.fine = nil
-	for _, text := range s.texts(piece) {
+	texts := s.texts(piece)
+	for _, text := range texts {
 		add(piece, text, 9, 8, 7, 6)
 	}
-	for _, text := range s.texts(piece) {
+	for _, text := range texts {
 		add(loose, text, 9, 8, 7, 6, 5.2)
 	}
 	return append(out, numbers(loose)...)
@@ -169,10 +170,11 @@ func (s *sheets) lineFont(l label, i int) {
 	s.Plain(l.points * 0.85)
 }
 
-// gridSteps of the search for a place, each way.
+// gridSteps of the search for a place, each way; even, so that there is a middle.
 const gridSteps = 22
 
-// place looks for the place nearest to the middle of the piece.
+// place looks for the place nearest to the middle of the piece; of equally near ones it
+// takes the leftmost, and of those the highest.
 func (s *sheets) place(piece shownPiece, l label) (label, bool) {
 	l.number = piece.number
 	width, height := s.blockSize(l)
@@ -184,19 +186,29 @@ func (s *sheets) place(piece shownPiece, l label) (label, bool) {
 	if roomX < 0 || roomY < 0 {
 		return label{}, false
 	}
-	middle, best := bound.Center(), math.Inf(1)
-	for i := 0; i <= gridSteps; i++ {
-		for j := 0; j <= gridSteps; j++ {
+	middle, best, first := bound.Center(), math.Inf(1), 0
+	for _, i := range fromMiddle {
+		for _, j := range fromMiddle {
 			x, y := bound.Min[0]+roomX*float64(i)/gridSteps, bound.Min[1]+roomY*float64(j)/gridSteps
 			box := orb.Bound{Min: orb.Point{x, y}, Max: orb.Point{x + width, y + height}}
-			away := geometry.Distance(box.Center(), middle)
-			if away < best && piece.hasRoom(box) {
-				best, l.box = away, box
+			away, rank := geometry.Distance(box.Center(), middle), i*(gridSteps+1)+j
+			if (away < best || away == best && rank < first) && piece.hasRoom(box) {
+				best, first, l.box = away, rank, box
 			}
 		}
 	}
 	return l, !math.IsInf(best, 1)
 }
+
+// fromMiddle are the steps of the grid from the middle outwards, so that what is found
+// early leaves little to be tried.
+var fromMiddle = func() []int {
+	out := []int{gridSteps / 2}
+	for i := 1; i <= gridSteps/2; i++ {
+		out = append(out, gridSteps/2-i, gridSteps/2+i)
+	}
+	return out
+}()
 
 // hasRoom reports whether a box lies inside the piece and touches neither its
 // grain arrow nor a dart nor the fold mark.

@@ -10,13 +10,18 @@ import "github.com/paulmach/orb"
 func (s *sheets) labels(v view, shown []shownPiece) []label {
 	g := newGround(shown)
 	var waiting []shownPiece
-	least := s.leastOf(shown)
-	for _, piece := range shown {
+	least, first := s.leastOf(shown)
+	for i, piece := range shown {
 		if len(piece.visible) < 4 {
 			continue
 		}
-		if l, _, ok := s.labelInside(piece, least[piece.laid.Name]); ok {
-			g.add(l)
+		from := least[piece.laid.Name]
+		found := first[i]
+		if !found.tried || found.ok && found.index < from {
+			found.label, _, found.ok = s.labelInside(piece, from)
+		}
+		if found.ok {
+			g.add(found.label)
 		} else {
 			waiting = append(waiting, piece)
 		}
@@ -40,17 +45,27 @@ func (s *sheets) labels(v view, shown []shownPiece) []label {
 	return g.placed
 }
 
+// firstLabel is the first attempt at a label that fits in a piece, if any does.
+type firstLabel struct {
+	label
+	index     int
+	tried, ok bool
+}
+
 // leastOf finds for all pieces of a name the first label that fits in each of
-// them, so that like pieces look alike. Those that a page cuts do not count.
-func (s *sheets) leastOf(shown []shownPiece) map[string]int {
-	out := map[string]int{}
-	for _, piece := range shown {
+// them, so that like pieces look alike; and that of each piece. Those that a page cuts
+// do not count, and are not tried.
+func (s *sheets) leastOf(shown []shownPiece) (map[string]int, []firstLabel) {
+	out, first := map[string]int{}, make([]firstLabel, len(shown))
+	for i, piece := range shown {
 		if len(piece.visible) < 4 || piece.visible.Bound() != orb.Ring(piece.outline).Bound() {
 			continue
 		}
-		if _, index, ok := s.labelInside(piece, 0); ok {
+		l, index, ok := s.labelInside(piece, 0)
+		first[i] = firstLabel{label: l, index: index, tried: true, ok: ok}
+		if ok {
 			out[piece.laid.Name] = max(out[piece.laid.Name], index)
 		}
 	}
-	return out
+	return out, first
 }
