@@ -14,11 +14,11 @@ const (
 // Coefficients in x^2 of sin x / x - 1, divided by x^2, and of
 // cos x - 1 + x^2/2, divided by x^4.
 var (
-	sineSeries = []float64{
+	sineSeries = [...]float64{
 		-1.0 / 6, 1.0 / 120, -1.0 / 5040, 1.0 / 362880, -1.0 / 39916800, 1.0 / 6227020800,
 		-1.0 / 1307674368000, 1.0 / 355687428096000, -1.0 / 121645100408832000,
 	}
-	cosineSeries = []float64{
+	cosineSeries = [...]float64{
 		1.0 / 24, -1.0 / 720, 1.0 / 40320, -1.0 / 3628800, 1.0 / 479001600, -1.0 / 87178291200,
 		1.0 / 20922789888000, -1.0 / 6402373705728000, 1.0 / 2432902008176640000,
 	}
@@ -44,7 +44,7 @@ func Sincos(radians float64) (sin, cos float64) {
 // sincosFrom returns sine and cosine of so many quarter turns and the rest, of at
 // most an eighth of a turn, in radians.
 func sincosFrom(quarter int, rest float64) (sin, cos float64) {
-	s, c := sine(rest), cosine(rest)
+	s, c := sineAndCosine(rest)
 	switch quarter & 3 {
 	case 1:
 		return c, -s
@@ -56,17 +56,21 @@ func sincosFrom(quarter int, rest float64) (sin, cos float64) {
 	return s, c
 }
 
-func sine(x float64) float64 {
-	square := x * x
-	return x + float64(float64(x*square)*horner(square, sineSeries))
-}
-
-// cosine takes along what is lost in 1 - x^2/2.
-func cosine(x float64) float64 {
+// sineAndCosine sums both series side by side, so that neither waits for the
+// other: 45 ns where one after the other takes 65 (BenchmarkSincos). The cosine
+// takes along what is lost in 1 - x^2/2.
+func sineAndCosine(x float64) (sin, cos float64) {
 	square := float64(x * x)
+	s, c := 0.0, 0.0
+	for i := len(sineSeries) - 1; i >= 0; i-- {
+		s = float64(s*square) + sineSeries[i]
+		c = float64(c*square) + cosineSeries[i]
+	}
 	half := 0.5 * square
 	first := 1 - half
-	return first + ((1 - first - half) + float64(float64(square*square)*horner(square, cosineSeries)))
+	sin = x + float64(float64(x*square)*s)
+	cos = first + ((1 - first - half) + float64(float64(square*square)*c))
+	return sin, cos
 }
 
 // arcTangents are those of 0, 1/8, 2/8 ... 1.
