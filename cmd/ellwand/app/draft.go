@@ -77,7 +77,11 @@ func (s DraftSheet) WriteText(w io.Writer) error {
 	if s.InSizes {
 		return steps.WriteNestText(w, s.nest())
 	}
-	return steps.WriteText(w, documentOf(s.First()))
+	document := documentOf(s.First())
+	if err := steps.Proven(document); err != nil {
+		return err // whoever writes the file says that it failed
+	}
+	return steps.WriteText(w, document)
 }
 
 // WritePDF writes it as a PDF.
@@ -85,7 +89,11 @@ func (s DraftSheet) WritePDF(w io.Writer, paper paper.Paper) error {
 	if s.InSizes {
 		return steps.WriteNestPDF(w, s.nest(), paper)
 	}
-	return steps.WritePDF(w, documentOf(s.First()), paper)
+	document := documentOf(s.First())
+	if err := steps.Proven(document); err != nil {
+		return err // whoever writes the file says that it failed
+	}
+	return steps.WritePDF(w, document, paper)
 }
 
 func (s DraftSheet) nest() steps.Nest {
