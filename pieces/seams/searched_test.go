@@ -34,6 +34,7 @@ var readers = map[string]string{
 	"draft/internal/drafttest/drafttest.go": "the places of a step that lengths are set into",
 	"draft/size.go":                         "the head of a size table",
 	"draft/steps/nest.go":                   "a length as worded, to leave its unit out",
+	"draft/steps/proof.go":                  "the steps as they are printed, to prove them",
 	"fabric/check/chalked.go":               "where a table says that a piece lies, to prove it",
 	"fabric/marker/proof.go":                "the table of a plan as it is printed, to prove it",
 	"fabric/marker/table.go":                "a phrase of its own, to shorten it",
