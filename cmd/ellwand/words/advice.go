@@ -17,9 +17,6 @@ import (
 	"ellwand/pieces/measure"
 )
 
-// eighth of a yard, mm [source.YardAndPound].
-const eighth = 914.4 / 8
-
 // Buy gives the length to buy, the shop's way first: "1.9 m (2 1/8 yd)".
 func Buy(c cloth.Cloth, plan lay.Plan) string {
 	metric, yards := quote.InBothSystems(c, plan.Need, plan.Buy)
