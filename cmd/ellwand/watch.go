@@ -20,7 +20,7 @@ func (e *env) watch(work *job.Work) (watch app.Watch, done func()) {
 	return app.Watch{
 		Found: func(c cloth.Cloth, kind lay.Kind, p nest.Progress) {
 			title := fmt.Sprintf("%s %s, %s", c.Name, work.Format(c.Width), kind)
-			bar.Show(title, work.FormatLong(p.Length), work.FormatLong(p.Bound), p.Elapsed)
+			bar.Show(title, work.FormatLong(p.Length), work.FormatAtLeast(p.Bound), p.Elapsed)
 		},
 		Counted: func(over, all int, elapsed time.Duration) { bar.Count("laying", over, all, elapsed) },
 		Trying:  bar.Trying,

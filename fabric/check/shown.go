@@ -21,6 +21,16 @@ func Shown(text string, length, step float64) error {
 	return nil
 }
 
+// ShownAtLeast proves that a text says a length that nothing is shorter than, mm: never
+// more than it is, and less than a step less.
+func ShownAtLeast(text string, length, step float64) error {
+	said, err := read(text)
+	if err != nil || said > length+shownLoss || length-said >= step+shownLoss {
+		return fmt.Errorf("%q stands where nothing is shorter than %.2f mm", text, length)
+	}
+	return nil
+}
+
 // ShownToBuy proves that a text says a length to buy, mm: never less than it is, and
 // less than a step more.
 func ShownToBuy(text string, length, step float64) error {

@@ -22,6 +22,9 @@ func TestShown(t *testing.T) {
 		"1.81 m": false} {
 		assert.Equal(t, want, ShownToBuy(text, 1815, 100) == nil, text)
 	}
+	for text, want := range map[string]bool{"1.81 m": true, "1.82 m": false, "1.80 m": false, "a yard": false} {
+		assert.Equal(t, want, ShownAtLeast(text, 1816, 10) == nil, text)
+	}
 	assert.NoError(t, ShownToBuy("2 yd", 1815, 914.4/8))
 	assert.Error(t, ShownToBuy("2 1/8 yd", 1815, 914.4/8))
 }

@@ -60,7 +60,7 @@ func (o Options) factReadAgain(plan lay.Plan, f fact) error {
 		if plan.Lay.IsAcross() {
 			least *= 2
 		}
-		return proof.Shown(f.value, least, long)
+		return proof.ShownAtLeast(f.value, least, long)
 	}
 	return nil
 }

@@ -41,7 +41,7 @@ func (s *sheets) facts() []fact {
 	plan, o := s.plan, s.options
 	bound := "none proven"
 	if plan.Bound > 0 {
-		bound = o.Long(plan.Least())
+		bound = o.atLeast(plan.Least())
 	}
 	amount := fact{"to buy", o.bought(plan.Buy)}
 	if o.Remnant {

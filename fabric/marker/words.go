@@ -28,6 +28,15 @@ func (o Options) Long(mm float64) string {
 	return o.Short(mm)
 }
 
+// atLeast prints a length of cloth that no lay is shorter than: as Long, but never more
+// than it is.
+func (o Options) atLeast(mm float64) string {
+	if mm >= 2000 {
+		return o.system().ClothAtLeast(mm)
+	}
+	return o.Short(float64(measure.RoundDown(measure.Length(mm), measure.Length(o.system().Step()))))
+}
+
 // bought prints a length to buy, never less than it is: 1.35 m, 2 1/8 yd.
 func (o Options) bought(mm float64) string { return o.system().Purchase(mm) }
 

@@ -87,7 +87,7 @@ func (a Amount) Need() float64 { return a.Taken + a.HandLaying + a.Straighten + 
 func (a Amount) RestsOn(units Units) string {
 	laid := "laid " + a.Lay + " in " + units.Long(a.Taken)
 	if a.Bound > 0 { // of pieces that are only approximate nothing is proven
-		laid += " (never below " + units.Long(a.Bound) + ")"
+		laid += " (never below " + units.AtLeast(a.Bound) + ")"
 	}
 	parts := []string{laid}
 	for _, part := range a.Parts()[1:] {

@@ -89,7 +89,7 @@ func remnantOf(offer Offer, amount Amount, units Units) Option {
 	case out.LeftOver >= -remnantTolerance:
 	case amount.Never > out.Bought+remnantTolerance:
 		out.Refused = fmt.Sprintf("the remnant of %s cannot do: no way of laying takes less than %s",
-			units.Long(out.Bought), units.Long(amount.Never))
+			units.Long(out.Bought), units.AtLeast(amount.Never))
 	default:
 		out.Refused = fmt.Sprintf("the remnant of %s is %s too short for the lay that was found; it is not proven that "+
 			"none fits", units.Long(out.Bought), units.Short(-out.LeftOver))

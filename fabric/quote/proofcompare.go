@@ -70,7 +70,7 @@ var (
 func (o Option) refusalReadAgain(units Units) error {
 	short, long, _ := units.steps()
 	if said := cannotDo.FindStringSubmatch(o.Refused); said != nil && o.Amount.Never > o.Bought {
-		return errors.Join(check.Shown(said[1], o.Bought, long), check.Shown(said[2], o.Amount.Never, long))
+		return errors.Join(check.Shown(said[1], o.Bought, long), check.ShownAtLeast(said[2], o.Amount.Never, long))
 	}
 	if said := tooShort.FindStringSubmatch(o.Refused); said != nil && o.LeftOver < 0 {
 		return errors.Join(check.Shown(said[1], o.Bought, long), check.Shown(said[2], -o.LeftOver, short))

@@ -33,7 +33,7 @@ func restsOnReadAgain(said string, a Amount, units Units) error {
 	}
 	faults := []error{check.Shown(laid[1], a.Taken, long)}
 	if a.Bound > 0 || laid[2] != "" {
-		faults = append(faults, check.Shown(laid[2], a.Bound, long))
+		faults = append(faults, check.ShownAtLeast(laid[2], a.Bound, long))
 	}
 	return errors.Join(append(faults, additionsReadAgain(parts[1:], a, "", short))...)
 }

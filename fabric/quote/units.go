@@ -29,6 +29,12 @@ func (u Units) Long(mm float64) string {
 	return measure.SystemOf(u.Inches).Cloth(mm)
 }
 
+// AtLeast prints a length of cloth that no lay is shorter than: as Long, but never more
+// than it is.
+func (u Units) AtLeast(mm float64) string {
+	return measure.SystemOf(u.Inches).ClothAtLeast(mm)
+}
+
 // Bought prints a length to buy in the client's units, never less than it is.
 // When the shop sells by the other system, its own length follows in brackets:
 // "2 1/8 yd (1.90 m)".

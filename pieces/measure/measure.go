@@ -60,6 +60,10 @@ func (u Unit) Millimetres() float64 { return float64(u.tenths()) / 10 }
 // millimetre, far below anything that can be cut.
 const noise = 1e-6
 
+// RoundDown returns the largest multiple of the step that is not above l, as RoundUp
+// does upwards: a length that nothing is shorter than is rounded so.
+func RoundDown(l, step Length) Length { return -RoundUp(-l, step) }
+
 // RoundUp returns the smallest multiple of the step that is not below l: a
 // purchase is rounded up, never down. What lies less than 1e-6 mm above a
 // multiple is arithmetic noise and stays there, so that 1.20 m on a step of

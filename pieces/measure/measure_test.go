@@ -68,6 +68,13 @@ func TestRoundUp(t *testing.T) {
 	assert.Equal(t, Length(1200), RoundUp(12*100*(1+1e-15), 100), "exactly 1.20 m")
 }
 
+func TestAtLeastNeverSaysMore(t *testing.T) {
+	assert.Equal(t, "1.81 m", Metric.ClothAtLeast(1819.9))
+	assert.Equal(t, "1.82 m", Metric.ClothAtLeast(1820*(1-1e-15)), "exactly 1.82 m")
+	assert.Equal(t, "0.00 m", Metric.ClothAtLeast(3))
+	assert.Equal(t, "16 5/16 in", Imperial.ClothAtLeast(16.374*25.4))
+}
+
 func TestRoundUpNeverRoundsDown(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		l := Length(rapid.Float64Range(0, 1e6).Draw(t, "length"))

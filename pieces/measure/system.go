@@ -62,6 +62,20 @@ func (s System) Cloth(mm float64) string {
 	return Length(mm).Format(Metre)
 }
 
+// ClothStep is to what lengths of cloth are said, mm: 1 cm or 1/16 in.
+func (s System) ClothStep() float64 {
+	if s == Imperial {
+		return s.Step()
+	}
+	return 10
+}
+
+// ClothAtLeast says a length of cloth, mm, that nothing is shorter than, and so
+// never more than it is: "1.81 m".
+func (s System) ClothAtLeast(mm float64) string {
+	return s.Cloth(float64(RoundDown(Length(mm), Length(s.ClothStep()))))
+}
+
 // Purchase says a length to buy, mm, never less than it is: "1.35 m", "2 1/8
 // yd".
 func (s System) Purchase(mm float64) string {

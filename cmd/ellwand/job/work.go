@@ -137,6 +137,10 @@ func (w Work) Format(length float64) string { return w.Unit.System().Size(length
 // eighths are too coarse for it.
 func (w Work) FormatLong(length float64) string { return w.Unit.System().Cloth(length) }
 
+// FormatAtLeast prints a length of cloth that no lay is shorter than: as FormatLong, but
+// never more than it is.
+func (w Work) FormatAtLeast(length float64) string { return w.Unit.System().ClothAtLeast(length) }
+
 // PiecesOf returns every piece that is cut from a cloth. A garment that is
 // made several times has each piece once a garment, so that its nap may bind
 // the garment alone: "blouse 1", "blouse 2".

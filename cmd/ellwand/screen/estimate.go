@@ -92,14 +92,19 @@ func printLays(w io.Writer, work *job.Work, need plan.Requirement) {
 	fmt.Fprintln(w, t.In(w))
 }
 
-// partColumn is where what a part is for begins, columns [source.OwnChoice].
+// partColumn is where what a part is for begins, columns, if all lengths are shorter
+// than that [source.OwnChoice].
 const partColumn = 12
 
 // printParts lists what the length to buy is made of, each with its reason and, in
 // brackets, the key of the job that changes it.
 func printParts(w io.Writer, work *job.Work, found app.Estimated) {
-	for _, part := range words.Parts(work, found) {
-		fmt.Fprintln(w, beside(w, "  "+part[0], partColumn, part[1]))
+	column, parts := partColumn, words.Parts(work, found)
+	for _, part := range parts {
+		column = max(column, len("  "+part[0])+1)
+	}
+	for _, part := range parts {
+		fmt.Fprintln(w, beside(w, "  "+part[0], column, part[1]))
 	}
 }
 

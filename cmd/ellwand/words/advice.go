@@ -120,7 +120,7 @@ const eighth = 914.4 / 8
 // has: "1 7/8 yd", never more than it is; empty where nothing is left of it.
 func LeastInStore(work *job.Work, c cloth.Cloth, mm float64) string {
 	if !quote.SoldInYards(c) {
-		return work.FormatLong(mm)
+		return work.FormatAtLeast(mm)
 	}
 	least := math.Floor(mm/eighth) * eighth
 	if least == 0 {

@@ -20,7 +20,7 @@ func TestLeastIsSaidAsTheShopCounts(t *testing.T) {
 		{measure.Inch, eighth, 1786, "1 7/8 yd"},
 		{measure.Inch, eighth, 914.4, "1 yd"},
 		{measure.Inch, eighth, 100, ""},
-		{measure.Centimetre, 100, 1786, "1.79 m"},
+		{measure.Centimetre, 100, 1786, "1.78 m"},
 		{measure.Centimetre, eighth, 1786, "1 7/8 yd"},
 	} {
 		work := &job.Work{Unit: c.unit}

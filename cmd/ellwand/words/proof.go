@@ -44,7 +44,7 @@ func LayOf(work *job.Work, c cloth.Cloth, p lay.Plan) Lay {
 	out := Lay{Plies: Plies(p), Length: work.FormatLong(p.Taken), Efficiency: fmt.Sprintf("%.1f %%", 100*p.Density),
 		Never: notProven, Buy: Buy(c, p), InStore: BuyInStore(c, p)}
 	if p.Bound > 0 {
-		out.Never = work.FormatLong(p.Least())
+		out.Never = work.FormatAtLeast(p.Least())
 	}
 	return out
 }
@@ -55,10 +55,7 @@ const notProven = "not proven"
 
 // longStep is to what lengths of cloth are worded, mm: a cm or 1/16 in.
 func longStep(work *job.Work) float64 {
-	if work.Unit.System() == measure.Imperial {
-		return measure.Imperial.Step()
-	}
-	return 10
+	return work.Unit.System().ClothStep()
 }
 
 func layReadAgain(said Lay, work *job.Work, c cloth.Cloth, p lay.Plan) error {
@@ -72,7 +69,7 @@ func layReadAgain(said Lay, work *job.Work, c cloth.Cloth, p lay.Plan) error {
 		least *= 2
 	}
 	if least > 0 || said.Never != notProven {
-		faults = append(faults, check.Shown(said.Never, least, longStep(work)))
+		faults = append(faults, check.ShownAtLeast(said.Never, least, longStep(work)))
 	}
 	// The way of the shop comes first: it is what is bought; the other is no less than
 	// is needed.
@@ -127,11 +124,13 @@ func partsReadAgain(lines [][2]string, work *job.Work, found app.Estimated) erro
 func reasonReadAgain(text string, work *job.Work, found app.Estimated) error {
 	text, _, _ = strings.Cut(text, " (")
 	var faults []error
+	if _, said, is := strings.Cut(text, "no lay takes less than "); is {
+		faults = append(faults, check.ShownAtLeast(said, found.Amount.Bound, longStep(work)))
+	}
 	for _, named := range []struct {
 		before       string
 		length, step float64
 	}{
-		{"no lay takes less than ", found.Amount.Bound, longStep(work)},
 		{"up to the shop's step of ", found.Cloth.Step, work.Unit.System().Step()},
 		{"the shop cuts no less than ", found.Cloth.Minimum, work.Unit.System().Step()},
 	} {

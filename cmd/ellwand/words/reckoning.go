@@ -80,7 +80,7 @@ func reasonFor(work *job.Work, found app.Estimated, part quote.Part) (why, key s
 		if found.Amount.Bound == 0 { // of pieces that are only approximate nothing is proven
 			return found.Amount.Lay, ""
 		}
-		return fmt.Sprintf("%s; no lay takes less than %s", found.Amount.Lay, work.FormatLong(found.Amount.Bound)), ""
+		return fmt.Sprintf("%s; no lay takes less than %s", found.Amount.Lay, work.FormatAtLeast(found.Amount.Bound)), ""
 	case quote.ByHand:
 		return added(work, c.HandLaying, cloth.UsualHandLaying, "of the lay"), "hand_laying"
 	case quote.ByEnds:
