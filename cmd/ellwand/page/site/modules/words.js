@@ -75,6 +75,12 @@ function eighths(inches) {
 export const metres = (mm, units) =>
   units === 'in' || units === 'yd' ? length(mm, 'in') : `${twoDigits(mm / 1000)} m`;
 
+// atLeast says a length of cloth that no lay is shorter than: as metres, never more than it is.
+export function atLeast(mm, units) {
+  const step = units === 'in' || units === 'yd' ? inch / 8 : 10;
+  return metres(Math.floor(mm / step + 1e-6) * step, units);
+}
+
 const twoDigits = (value) =>
   new Intl.NumberFormat(language, { minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value);
 

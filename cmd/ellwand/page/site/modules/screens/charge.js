@@ -5,7 +5,7 @@ import { el, fill } from '../element.js';
 import { Faults, Field, labelOf } from '../field.js';
 import { samePath } from '../job.js';
 import { get, jobAddress } from '../server.js';
-import { buyText, length, metres, term, typed, word } from '../words.js';
+import { atLeast, buyText, length, metres, term, typed, word } from '../words.js';
 import { nextStep } from './next.js';
 
 // pause after a key before all is reckoned anew, ms.
@@ -140,47 +140,17 @@ class Charge {
   // showTable of amounts: a row for a cloth and width.
   showTable(found) {
     const units = this.job.state.units;
-    return [
-      el('h2', {}, word('charge.table')),
-      el(
-        'div',
-        { class: 'scrolls', tabindex: 0, role: 'region', 'aria-label': word('charge.table') },
-        el(
-          'table',
-          {},
-          el(
-            'thead',
-            {},
-            el(
-              'tr',
-              {},
-              ['cloth', 'width', 'how laid', 'buy', 'at least'].map((key) =>
-                el('th', { scope: 'col', class: figures.has(key) ? 'figure' : null }, word(`column.${key}`)),
-              ),
-            ),
-          ),
-          el(
-            'tbody',
-            {},
-            (found.cloths ?? []).map((one) =>
-              el(
-                'tr',
-                {},
-                el('th', { scope: 'row' }, term(one.name, 'cloth')),
-                el('td', {}, length(one.width_mm, units)),
-                el('td', {}, term(one.chosen)),
-                el('td', { class: 'figure' }, buyText(one, units)),
-                el(
-                  'td',
-                  { class: 'figure' },
-                  one.lays?.length ? metres(Math.min(...one.lays.map((lay) => lay.bound_mm)), units) : '',
-                ),
-              ),
-            ),
-          ),
-        ),
-      ),
-    ];
+    return titledTable(
+      'charge.table',
+      ['cloth', 'width', 'how laid', 'buy', 'at least'],
+      (found.cloths ?? []).map((one) => [
+        term(one.name, 'cloth'),
+        length(one.width_mm, units),
+        term(one.chosen),
+        buyText(one, units),
+        one.lays?.length ? atLeast(Math.min(...one.lays.map((lay) => lay.bound_mm)), units) : '',
+      ]),
+    );
   }
 
   showCompared(found) {
@@ -189,43 +159,17 @@ class Charge {
     );
     if (rows.length < 2) return null;
     const units = this.job.state.units;
-    return [
-      el('h2', {}, word('charge.compared')),
-      el(
-        'div',
-        { class: 'scrolls', tabindex: 0, role: 'region', 'aria-label': word('charge.compared') },
-        el(
-          'table',
-          {},
-          el(
-            'thead',
-            {},
-            el(
-              'tr',
-              {},
-              ['cloth', 'offer', 'width', 'buy', 'cost'].map((key) =>
-                el('th', { scope: 'col', class: figures.has(key) ? 'figure' : null }, word(`column.${key}`)),
-              ),
-            ),
-          ),
-          el(
-            'tbody',
-            {},
-            rows.map((one) =>
-              el(
-                'tr',
-                {},
-                el('th', { scope: 'row' }, term(one.cloth, 'cloth')),
-                el('td', {}, one.offer ?? ''),
-                el('td', {}, length(one.width_mm, units)),
-                el('td', { class: 'figure' }, metres(one.buy_mm, units)),
-                el('td', { class: 'figure' }, typed(one.cost ?? '')),
-              ),
-            ),
-          ),
-        ),
-      ),
-    ];
+    return titledTable(
+      'charge.compared',
+      ['cloth', 'offer', 'width', 'buy', 'cost'],
+      rows.map((one) => [
+        term(one.cloth, 'cloth'),
+        one.offer ?? '',
+        length(one.width_mm, units),
+        metres(one.buy_mm, units),
+        typed(one.cost ?? ''),
+      ]),
+    );
   }
 
   // showQuote as the client will see it.
@@ -295,4 +239,25 @@ function isPrice({ path, value }) {
   if (path[0] === 'quote') return !['date', 'valid_until'].includes(path.at(-1));
   if (path[2] === 'offers') return path.at(-1) === 'price';
   return ['notions', 'making'].includes(path[2]);
+}
+
+// titledTable of cells by columns, of which the first heads its row.
+function titledTable(title, columns, rows) {
+  const kind = (i) => (figures.has(columns[i]) ? 'figure' : null);
+  const head = columns.map((key, i) => el('th', { scope: 'col', class: kind(i) }, word(`column.${key}`)));
+  const row = ([first, ...rest]) =>
+    el(
+      'tr',
+      {},
+      el('th', { scope: 'row' }, first),
+      rest.map((cell, i) => el('td', { class: kind(i + 1) }, cell)),
+    );
+  return [
+    el('h2', {}, word(title)),
+    el(
+      'div',
+      { class: 'scrolls', tabindex: 0, role: 'region', 'aria-label': word(title) },
+      el('table', {}, el('thead', {}, el('tr', {}, head)), el('tbody', {}, rows.map(row))),
+    ),
+  ];
 }
