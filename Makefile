@@ -43,7 +43,7 @@ GOLDEN := nest/portable nest draft
 ARM64_JOBS := blouse princess trousers velvet kaftan
 DEMO := testdata/blouse.yaml
 
-.PHONY: all build demo picture screens test check-long check-arm64 mutate faults bench release lint clean
+.PHONY: all build demo picture screens test check-long check-arm64 mutate faults bench curve release lint clean
 
 all: build
 
