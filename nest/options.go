@@ -25,6 +25,9 @@ type Options struct {
 	// Enough is a length that will do: a search for the shortest strip ends when
 	// it has a layout that is no longer. 0 is none.
 	Enough float64
+	// Bound is a length that no layout can beat, where it is known already: a search
+	// ends there. 0 has it found.
+	Bound float64
 	// Seed of the random numbers.
 	Seed uint64
 	// Workers is the number of goroutines; 0 means one a core.

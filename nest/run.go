@@ -45,7 +45,9 @@ func newRun(ctx context.Context, q *prepared, o Options, begin time.Duration) *r
 		r.limit = defaultTime
 	}
 	if q.problem.Length == 0 && len(q.problem.Sheets) == 0 {
-		r.bound = bound.Length(q.problem)
+		if r.bound = o.Bound; r.bound == 0 {
+			r.bound = bound.Length(q.problem)
+		}
 		r.floor = max(r.bound, o.Enough)
 	}
 	return r

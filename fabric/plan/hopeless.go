@@ -2,6 +2,7 @@ package plan
 
 import (
 	"ellwand/fabric/bed"
+	"ellwand/fabric/lay"
 	"ellwand/nest/bound"
 	"ellwand/nest/layout"
 )
@@ -23,9 +24,15 @@ const hopelessEffort = 0.1
 
 // cannotBeShortest reports that no layout of a bed comes near the shortest lay known, by
 // a length that none can beat.
-func (t *Table) cannotBeShortest(b bed.Bed, problem layout.Problem) bool {
-	if t.shortest == nil {
-		return false
+func (t *Table) cannotBeShortest(b bed.Bed, least float64) bool {
+	return t.shortest != nil && b.Before+b.Taken(t.Cloth, least) > t.shortest.Taken*(1+hopelessShare)
+}
+
+// boundFor is a length that no layout of a bed can beat. Beds of a lay of two are tried in
+// many ways, and it is not their bounds that are shown.
+func boundFor(kind lay.Kind, problem layout.Problem) float64 {
+	if kind == lay.SelvedgeIn || kind == lay.InStretches {
+		return bound.Brief(problem)
 	}
-	return b.Before+b.Taken(t.Cloth, bound.Length(problem)) > t.shortest.Taken*(1+hopelessShare)
+	return bound.Length(problem)
 }

@@ -9,6 +9,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
 	"ellwand/nest"
+	"ellwand/nest/bound"
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
 )
@@ -97,6 +98,7 @@ func (t *Table) inSequence(garments [][]int, problem layout.Problem, o nest.Opti
 		}
 		found, isKnown := known.like(alone)
 		if !isKnown {
+			o.Bound = bound.Brief(alone)
 			if found, err = t.Run(alone, o); err != nil {
 				return layout.Layout{}, false, err
 			}

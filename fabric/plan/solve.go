@@ -30,7 +30,8 @@ func (t *Table) solveAt(kind lay.Kind, b bed.Bed, templates []rules.Template, sh
 		return nil, why, nil
 	}
 	search := t.Budget(share)
-	if t.cannotBeShortest(b, problem) {
+	search.Bound = boundFor(kind, problem)
+	if t.cannotBeShortest(b, search.Bound) {
 		search = scaled(search, hopelessEffort)
 	}
 	search.Progress = t.telling(kind, SolvedBed{Bed: b, Templates: templates, Problem: problem, matched: matched})

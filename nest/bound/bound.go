@@ -26,6 +26,16 @@ func Length(p layout.Problem) float64 {
 	return tooShort(p, proof.Length(stripOf(p), pieces), pieces)
 }
 
+// Brief is Length but for what is proven by laying the pieces across, which takes most
+// of the work: for layouts of which many are tried and few are shown.
+func Brief(p layout.Problem) float64 {
+	if len(p.Sheets) > 0 || p.Check() != nil {
+		return 0
+	}
+	p = surely(p)
+	return proof.Length(stripOf(p), boundPieces(p))
+}
+
 // surely is the problem with what each item surely covers.
 func surely(p layout.Problem) layout.Problem {
 	out := p

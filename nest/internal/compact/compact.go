@@ -53,7 +53,7 @@ func newProgram(m *model.Model, spots []model.Spot, reach float64) *program {
 	p := &program{m: m, spots: spots, reach: reach, x: make([]int, len(spots)), y: make([]int, len(spots))}
 	length := 0.0
 	for _, s := range spots {
-		length = math.Max(length, s.X+m.Shapes[s.Shape].HalfX)
+		length = max(length, s.X+m.Shapes[s.Shape].HalfX)
 	}
 	for _, i := range leftToRight(spots) {
 		p.addPiece(i)
@@ -79,7 +79,7 @@ func (p *program) addPiece(i int) {
 // addVariable adds a coordinate within its range and the reach of where it
 // is now.
 func (p *program) addVariable(now, low, high float64) int {
-	low, high = math.Max(low, now-p.reach), math.Min(high, now+p.reach)
+	low, high = max(low, now-p.reach), min(high, now+p.reach)
 	k := len(p.low)
 	p.low = append(p.low, low)
 	p.start = append(p.start, now-low)
@@ -109,7 +109,7 @@ func (p *program) addPairs() {
 	order := leftToRight(p.spots)
 	var widest float64
 	for _, s := range p.spots {
-		widest = math.Max(widest, p.m.Shapes[s.Shape].HalfX)
+		widest = max(widest, p.m.Shapes[s.Shape].HalfX)
 	}
 	far := 2*p.reach + p.m.Gap
 	for a, i := range order {

@@ -49,11 +49,11 @@ func newPoint(l *linear, start []float64) *point {
 		dz: vec(n), ds: vec(m), du: vec(m), ds0: vec(m), du0: vec(m), right: vec(n), work: vec(m),
 	}
 	p.matrix = newEnvelope(l)
-	p.scale = math.Max(1e-300, math.Abs(start[l.least]))
+	p.scale = max(1e-300, math.Abs(start[l.least]))
 	// A fair distance from the walls: of the size of the ranges.
 	floor := 1e-3 * p.scale
 	for i, r := range l.rows {
-		p.s[i] = math.Max(l.dot(r, p.z)-r.b, floor)
+		p.s[i] = max(l.dot(r, p.z)-r.b, floor)
 		p.u[i] = 1 / float64(m)
 	}
 	return p
@@ -81,7 +81,7 @@ func (p *point) gap() float64 { return p.mu * float64(len(p.l.rows)) / p.scale }
 func (p *point) worstRow() float64 {
 	worst := 0.0
 	for _, r := range p.rows {
-		worst = math.Max(worst, math.Abs(r))
+		worst = max(worst, math.Abs(r))
 	}
 	return worst / p.scale
 }
@@ -118,7 +118,7 @@ func (p *point) step() {
 	target := float64(centring * p.mu)
 	p.direction(func(i int) float64 { return float64(p.s[i]*p.u[i]) + float64(p.ds0[i]*p.du0[i]) - target })
 	primal, dual = 0.995*stretch(p.s, p.ds), 0.995*stretch(p.u, p.du)
-	primal, dual = math.Min(1, primal), math.Min(1, dual)
+	primal, dual = min(1, primal), min(1, dual)
 	for k := range p.z {
 		p.z[k] += float64(primal * p.dz[k])
 	}
@@ -155,7 +155,7 @@ func stretch(v, d []float64) float64 {
 	most := 1 / 0.995
 	for i := range v {
 		if d[i] < 0 {
-			most = math.Min(most, -v[i]/d[i])
+			most = min(most, -v[i]/d[i])
 		}
 	}
 	return most

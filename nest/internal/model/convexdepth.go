@@ -55,9 +55,7 @@ func (m *Model) DirectDepth(a, b int, dx, dy float64) float64 {
 // partDepth returns the depth of b, moved by (dx, dy), in a, or anything up
 // to enough when it is no deeper than that.
 func partDepth(a, b *part, dx, dy, enough float64) float64 {
-	least := math.Min(
-		math.Min(a.hi[0]-b.lo[0]-dx, b.hi[0]+dx-a.lo[0]),
-		math.Min(a.hi[1]-b.lo[1]-dy, b.hi[1]+dy-a.lo[1]))
+	least := min(a.hi[0]-b.lo[0]-dx, b.hi[0]+dx-a.lo[0], a.hi[1]-b.lo[1]-dy, b.hi[1]+dy-a.lo[1])
 	if least <= enough {
 		return least
 	}

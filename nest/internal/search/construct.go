@@ -24,7 +24,7 @@ func (s *state) construct(start []*Spot, isStopped func() bool) ([]Spot, float64
 		if group := s.m.Pieces[i].Group; group != 0 {
 			s.direction[group] = s.m.Shapes[at.Shape].Direction
 		}
-		used = math.Max(used, at.X+s.m.Shapes[at.Shape].HalfX)
+		used = max(used, at.X+s.m.Shapes[at.Shape].HalfX)
 	}
 	for i, at := range start {
 		if at != nil {
@@ -76,7 +76,7 @@ func (s *state) singleFile() float64 {
 	}
 	past := 0.0
 	for _, b := range s.bodies[s.pieces:] {
-		past = math.Max(past, b.x+b.hx)
+		past = max(past, b.x+b.hx)
 	}
 	return sum + past
 }
@@ -84,7 +84,7 @@ func (s *state) singleFile() float64 {
 func (s *state) longest(i int) float64 {
 	most := 0.0
 	for _, k := range s.m.Pieces[i].Shapes {
-		most = math.Max(most, 2*s.m.Shapes[k].HalfX)
+		most = max(most, 2*s.m.Shapes[k].HalfX)
 	}
 	return most
 }
@@ -97,9 +97,9 @@ func (s *state) leftmost(i int, used float64, samples int) Spot {
 		shape := s.pick(i)
 		x, y := s.spans(i, shape)
 		sh := &s.m.Shapes[shape]
-		high := math.Min(x.high, used+sh.HalfX+x.period)
+		high := min(x.high, used+sh.HalfX+x.period)
 		if best.cost < math.Inf(1) {
-			high = math.Min(high, best.cost-sh.HalfX)
+			high = min(high, best.cost-sh.HalfX)
 		}
 		if high < x.low {
 			continue

@@ -4,7 +4,6 @@
 package search
 
 import (
-	"math"
 	"math/rand/v2"
 
 	"ellwand/nest/internal/model"
@@ -105,7 +104,7 @@ func (s *state) outside(i int) float64 {
 func (s *state) used() float64 {
 	most := 0.0
 	for i := 0; i < s.pieces; i++ {
-		most = math.Max(most, s.bodies[i].x+s.bodies[i].hx)
+		most = max(most, s.bodies[i].x+s.bodies[i].hx)
 	}
 	return most
 }
@@ -116,7 +115,7 @@ func (s *state) depths() []float64 {
 	for i := range out {
 		for _, c := range s.overlaps.rows[i] {
 			v := float64(s.overlaps.meeting[c.at].severity)
-			out[i] = math.Max(out[i], v/(s.factor[i]*s.factor[c.other]))
+			out[i] = max(out[i], v/(s.factor[i]*s.factor[c.other]))
 		}
 	}
 	return out
