@@ -21,6 +21,13 @@ func Length(p layout.Problem) float64 {
 	if len(p.Sheets) > 0 || p.Check() != nil {
 		return 0
 	}
+	return lengths.of(p, length)
+}
+
+// lengths that were found.
+var lengths memo
+
+func length(p layout.Problem) float64 {
 	p = surely(p)
 	pieces := boundPieces(p)
 	return tooShort(p, proof.Length(stripOf(p), pieces), pieces)

@@ -3,10 +3,15 @@
 package program
 
 import (
+	"errors"
 	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
 )
 
 // Main builds the program, runs the tests with its path, and returns their exit status.
@@ -23,4 +28,33 @@ func Main(tests func(path string) int) int {
 		return 1
 	}
 	return tests(path)
+}
+
+// Ended is what a run of the program came to.
+type Ended struct {
+	Out, Said string
+	Status    int
+}
+
+// Run runs one command line of the program that is built at a path, with a folder for
+// what it keeps from one run to the next.
+func Run(t *testing.T, path, kept string, args ...string) Ended {
+	t.Helper()
+	run := exec.Command(path, args...)
+	run.Env = append(os.Environ(), "XDG_CACHE_HOME="+kept)
+	var out, said strings.Builder
+	run.Stdout, run.Stderr = &out, &said
+	if err := run.Run(); err != nil {
+		var exit *exec.ExitError
+		require.True(t, errors.As(err, &exit), "%v", err)
+	}
+	return Ended{Out: out.String(), Said: said.String(), Status: run.ProcessState.ExitCode()}
+}
+
+// Output is what one command line prints, with nothing kept from before; it must end well.
+func Output(t *testing.T, path string, args ...string) string {
+	t.Helper()
+	ended := Run(t, path, t.TempDir(), args...)
+	require.Zero(t, ended.Status, "ellwand %s: %s", strings.Join(args, " "), ended.Said)
+	return ended.Out
 }

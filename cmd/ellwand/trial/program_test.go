@@ -2,11 +2,7 @@ package trial
 
 import (
 	"os"
-	"os/exec"
-	"strings"
 	"testing"
-
-	"github.com/stretchr/testify/require"
 
 	built "ellwand/testdata/program"
 )
@@ -32,11 +28,5 @@ func TestMain(m *testing.M) {
 // ellwand runs one command line and returns its output; it must end well.
 func ellwand(t *testing.T, args ...string) string {
 	t.Helper()
-	run := exec.Command(program, args...)
-	run.Env = append(os.Environ(), "XDG_CACHE_HOME="+t.TempDir())
-	var said strings.Builder
-	run.Stderr = &said
-	out, err := run.Output()
-	require.NoError(t, err, "ellwand %s: %s", strings.Join(args, " "), said.String())
-	return string(out)
+	return built.Output(t, program, args...)
 }

@@ -1,4 +1,4 @@
-package main
+package answers
 
 import (
 	"os"
@@ -16,6 +16,7 @@ import (
 // Whatever is cut from says its cautions, for children those of children's
 // clothing, and a quote says whose law it follows.
 func TestCautionsAreOnEveryPaper(t *testing.T) {
+	t.Parallel()
 	folder := t.TempDir()
 	child, adult := filepath.Join(folder, "child.yaml"), filepath.Join(folder, "adult.yaml")
 	const garment = `

@@ -1,4 +1,4 @@
-package main
+package answers
 
 import (
 	"encoding/json"
@@ -19,9 +19,9 @@ import (
 // lines lie within 0.05 mm, as much is to be bought, and the lays are as long within
 // half a percent. Written again, they are the same to the last byte.
 func TestTrousersThroughDXF(t *testing.T) {
-	t.Setenv("XDG_CACHE_HOME", t.TempDir())
+	t.Parallel()
 	folder := t.TempDir()
-	whole, err := os.ReadFile("../../testdata/trousers.yaml")
+	whole, err := os.ReadFile("../../../testdata/trousers.yaml")
 	require.NoError(t, err)
 	before, rest, _ := strings.Cut(string(whole), "  - name: shorts")
 	_, cloths, _ := strings.Cut(rest, "cloths:")

@@ -1,4 +1,4 @@
-package main
+package answers
 
 import (
 	"encoding/json"
@@ -22,7 +22,7 @@ func keysOf(t *testing.T, object any) []string {
 func TestEstimateJSON(t *testing.T) {
 	t.Parallel()
 	var got map[string]any
-	text := ellwand(t, "estimate", "../../testdata/blouse.yaml", "--passes", "2", "--json", "--widths", "115cm,140cm")
+	text := ellwand(t, "estimate", "../../../testdata/blouse.yaml", "--passes", "2", "--json", "--widths", "115cm,140cm")
 	require.NoError(t, json.Unmarshal([]byte(text), &got))
 	assert.Equal(t, []string{"cloths", "document", "format_version", "job"}, keysOf(t, got))
 	cloths := got["cloths"].([]any)

@@ -1,8 +1,6 @@
-package main
+package answers
 
 import (
-	"bytes"
-	"context"
 	"encoding/json"
 	"slices"
 	"strings"
@@ -13,32 +11,33 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/report"
+	built "ellwand/testdata/program"
 )
 
 // Every document that --json prints keeps the schema that the program prints for
 // it, as a reader that is not ours finds; an error is a document too.
 func TestDocumentsKeepTheirSchemas(t *testing.T) {
-	const blouse, skirts = "../../testdata/blouse.yaml", "testdata/quoted.yaml"
-	out := t.TempDir()
-	t.Setenv("XDG_CACHE_HOME", t.TempDir())
+	const blouse, skirts = "../../../testdata/blouse.yaml", "../testdata/quoted.yaml"
+	t.Parallel()
+	out, kept := t.TempDir(), t.TempDir()
 	tests := []struct {
 		document, command string
 		status            int
 	}{
 		{"draft", "draft " + blouse + " -o " + out + "/pieces", statusDone},
-		{"sizes", "draft ../../testdata/velvet.yaml --sizes 8,12 -o " + out + "/sizes", statusDone},
+		{"sizes", "draft ../../../testdata/velvet.yaml --sizes 8,12 -o " + out + "/sizes", statusDone},
 		{"estimate", "estimate " + blouse + " --passes 1", statusDone},
-		{"table", "estimate ../../testdata/velvet.yaml --table --passes 1", statusDone},
+		{"table", "estimate ../../../testdata/velvet.yaml --table --passes 1", statusDone},
 		{"marker", "marker " + blouse + " --passes 1 -o " + out + "/plan.pdf", statusDone},
-		{"remnant", "remnant ../../testdata/velvet.yaml --passes 1", statusNo},
+		{"remnant", "remnant ../../../testdata/velvet.yaml --passes 1", statusNo},
 		{"remnant", "remnant " + blouse + " --cloth shell --length 3m --passes 1", statusDone},
 		{"print", "print " + blouse + " --passes 1 -o " + out + "/pieces.pdf", statusDone},
 		{"compare", "compare " + skirts + " --passes 1", statusDone},
 		{"convert", "convert 2m --from 115cm --to 150cm", statusDone},
 		{"quote", "quote " + skirts + " --passes 1", statusDone},
-		{"pieces", "show ../../testdata/paperskirt.yaml", statusDone},
+		{"pieces", "show ../../../testdata/paperskirt.yaml", statusDone},
 		{"pieces", "export " + blouse + " -o " + out + "/blouse.yaml", statusDone},
-		{"drawing", "import testdata/pocket.dxf --picture " + out + "/found.svg", statusDone},
+		{"drawing", "import ../testdata/pocket.dxf --picture " + out + "/found.svg", statusDone},
 		{"new", "new " + out + "/new.yaml", statusDone},
 		{"version", "version", statusDone},
 		{"error", "estimate nothing.yaml", statusBad},
@@ -48,17 +47,16 @@ func TestDocumentsKeepTheirSchemas(t *testing.T) {
 	for _, tt := range tests {
 		t.Run(tt.document+" "+tt.command[:7], func(t *testing.T) {
 			seen = append(seen, tt.document)
-			var out, said bytes.Buffer
-			status := run(context.Background(), append(strings.Fields(tt.command), "--json"), &out, &said)
-			require.Equal(t, tt.status, status, said.String())
+			ended := built.Run(t, program, kept, append(strings.Fields(tt.command), "--json")...)
+			require.Equal(t, tt.status, ended.Status, ended.Said)
 			var head struct {
 				Version  int    `json:"format_version"`
 				Document string `json:"document"`
 			}
-			require.NoError(t, json.Unmarshal(out.Bytes(), &head))
+			require.NoError(t, json.Unmarshal([]byte(ended.Out), &head))
 			assert.Equal(t, report.Version, head.Version)
 			assert.Equal(t, tt.document, head.Document)
-			document, err := jsonschema.UnmarshalJSON(&out)
+			document, err := jsonschema.UnmarshalJSON(strings.NewReader(ended.Out))
 			require.NoError(t, err)
 			assert.NoError(t, schemaOf(t, tt.document).Validate(document))
 		})
@@ -71,9 +69,7 @@ func TestDocumentsKeepTheirSchemas(t *testing.T) {
 
 func schemaOf(t *testing.T, name string) *jsonschema.Schema {
 	t.Helper()
-	var out, said bytes.Buffer
-	require.Equal(t, statusDone, run(context.Background(), []string{"schema", name}, &out, &said), said.String())
-	document, err := jsonschema.UnmarshalJSON(&out)
+	document, err := jsonschema.UnmarshalJSON(strings.NewReader(ellwand(t, "schema", name)))
 	require.NoError(t, err)
 	compiler := jsonschema.NewCompiler()
 	require.NoError(t, compiler.AddResource(name+".json", document))

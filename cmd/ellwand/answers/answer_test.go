@@ -1,4 +1,4 @@
-package main
+package answers
 
 import (
 	"encoding/json"
@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/report"
+	built "ellwand/testdata/program"
 )
 
 // Two skirts on two offers: laying them well takes a search.
@@ -31,12 +32,19 @@ cloths:
       - {name: Narrow, width: 115, price: 17.90, step: 1}
 `
 
+// document reads what a command prints as JSON, with a folder for what it keeps.
+func document(t *testing.T, kept string, into any, args ...string) {
+	t.Helper()
+	ended := built.Run(t, program, kept, append(args, "--json")...)
+	require.Zero(t, ended.Status, ended.Said)
+	require.NoError(t, json.Unmarshal([]byte(ended.Out), into))
+}
+
 // lengthsToBuy asks a command for the length to buy of each width, mm.
-func lengthsToBuy(t *testing.T, command, path string) map[float64]float64 {
+func lengthsToBuy(t *testing.T, kept, command, path string) map[float64]float64 {
 	t.Helper()
 	read := func(into any, args ...string) {
-		require.NoError(t, json.Unmarshal([]byte(ellwand(t, append(args, "--seed", "3", "--effort", "quick", "--json")...)),
-			into))
+		document(t, kept, into, append(args, "--seed", "3", "--effort", "quick")...)
 	}
 	out := map[float64]float64{}
 	switch command {
@@ -68,14 +76,15 @@ func lengthsToBuy(t *testing.T, command, path string) map[float64]float64 {
 
 // The same job gives the same length from every command, whichever comes first.
 func TestEveryCommandGivesOneAnswer(t *testing.T) {
+	t.Parallel()
 	path := filepath.Join(t.TempDir(), "skirts.yaml")
 	require.NoError(t, os.WriteFile(path, []byte(twoSkirts), 0o600))
 	var first map[float64]float64
 	for _, order := range [][]string{{"estimate", "quote", "marker", "compare"}, {"marker", "compare"},
 		{"quote", "estimate"}} {
-		t.Setenv("XDG_CACHE_HOME", t.TempDir())
+		kept := t.TempDir()
 		for _, command := range order {
-			got := lengthsToBuy(t, command, path)
+			got := lengthsToBuy(t, kept, command, path)
 			if first == nil {
 				first = got
 				require.Len(t, first, 2)
@@ -89,14 +98,15 @@ func TestEveryCommandGivesOneAnswer(t *testing.T) {
 
 // Without options the plan is that of the cloth that was quoted.
 func TestMarkerDrawsWhatWasQuoted(t *testing.T) {
-	t.Setenv("XDG_CACHE_HOME", t.TempDir())
+	t.Parallel()
+	kept := t.TempDir()
 	path := filepath.Join(t.TempDir(), "skirts.yaml")
 	require.NoError(t, os.WriteFile(path, []byte(twoSkirts), 0o600))
 	var quoted report.Quote
-	require.NoError(t, json.Unmarshal([]byte(ellwand(t, "quote", path, "--passes", "20", "--json")), &quoted))
+	document(t, kept, &quoted, "quote", path, "--passes", "20")
 	var drawn report.Plans
 	plan := filepath.Join(t.TempDir(), "plan.pdf")
-	require.NoError(t, json.Unmarshal([]byte(ellwand(t, "marker", path, "--passes", "20", "-o", plan, "--json")), &drawn))
+	document(t, kept, &drawn, "marker", path, "--passes", "20", "-o", plan)
 	assert.InDelta(t, quoted.Cloths[0].Option.BuyMM, drawn.Plans[0].BuyMM, 1e-6)
 	assert.Equal(t, quoted.Cloths[0].Option.RestsOn.Lay, drawn.Plans[0].Lay)
 }

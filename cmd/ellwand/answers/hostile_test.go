@@ -1,8 +1,6 @@
-package main
+package answers
 
 import (
-	"bytes"
-	"context"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -12,6 +10,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	built "ellwand/testdata/program"
 )
 
 // hostileJob has names that steer terminals, the direction of reading, tables and
@@ -33,8 +33,8 @@ cloths: [{name: "-sh\e[31mell\x03\u202e", width: 140, price: 10}]
 // What people have written goes into no file and to no terminal as it is: neither
 // control characters nor what steers the direction of reading, and no formulas.
 func TestHostileNamesComeOutClean(t *testing.T) {
-	t.Setenv("XDG_CACHE_HOME", t.TempDir())
-	folder := t.TempDir()
+	t.Parallel()
+	folder, kept := t.TempDir(), t.TempDir()
 	job := filepath.Join(folder, "job.yaml")
 	require.NoError(t, os.WriteFile(job, []byte(hostileJob), 0o600))
 	for _, command := range []string{
@@ -44,11 +44,10 @@ func TestHostileNamesComeOutClean(t *testing.T) {
 		"marker JOB --passes 1 --full -o OUT/full.svg", "compare JOB --passes 1", "quote JOB --passes 1 -o OUT/quote.pdf",
 		"marker JOB --lay no\x1b[2J", "estimate JOB --cl\u202eoth",
 	} {
-		var said bytes.Buffer
 		args := strings.Fields(strings.NewReplacer("JOB", job, "OUT", folder).Replace(command))
-		status := run(context.Background(), args, &said, &said)
-		assert.Contains(t, []int{statusDone, statusBad}, status, said.String())
-		assertClean(t, command, said.Bytes())
+		ended := built.Run(t, program, kept, args...)
+		assert.Contains(t, []int{statusDone, statusBad}, ended.Status, ended.Said)
+		assertClean(t, command, []byte(ended.Out+ended.Said))
 	}
 	written := 0
 	require.NoError(t, filepath.WalkDir(folder, func(path string, entry fs.DirEntry, err error) error {
