@@ -105,3 +105,12 @@ func (v *Visitor) Saved() {
 	v.Helper()
 	v.Until(`document.getElementById('saved').dataset.saved === 'true'`)
 }
+
+// Chosen is a value of a list that an expression gives, chosen there.
+func Chosen(list, value string) chromedp.Action[chromedp.Void] {
+	return chromedp.Evaluate[chromedp.Void](fmt.Sprintf(`(() => {
+		const list = %s;
+		list.value = %q;
+		list.dispatchEvent(new Event('change', { bubbles: true }));
+	})()`, list, value))
+}

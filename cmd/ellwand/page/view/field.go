@@ -3,6 +3,7 @@
 package view
 
 import (
+	"maps"
 	"slices"
 
 	"ellwand/cmd/ellwand/page/desk"
@@ -37,6 +38,8 @@ type Group struct {
 	Entries int    `json:"entries,omitempty"`
 	// List of single values.
 	List []string `json:"list,omitempty"`
+	// Kinds that an entry may be of, where entries are told apart so.
+	Kinds []string `json:"kinds,omitempty"`
 }
 
 // single values, by the words by which programs tell them; groups.
@@ -85,12 +88,28 @@ func (f *former) mapping(path strict.Path, node map[string]any) {
 		switch below := value.(type) {
 		case map[string]any:
 			f.mapping(at, below)
+			if key.Keys == "" {
+				f.named(at, below)
+			}
 		case []any:
 			f.entries(at, key, below)
 		case nil:
 			if slices.Contains(always, key.Name) && len(path) == 0 || key.Name == "body" {
 				f.mapping(at, nil)
 			}
+		}
+	}
+}
+
+// named are the values of a mapping whose keys are names that people give.
+func (f *former) named(path strict.Path, node map[string]any) {
+	for _, name := range slices.Sorted(maps.Keys(node)) {
+		at := path.Key(name)
+		switch value := node[name].(type) {
+		case string:
+			f.fields = append(f.fields, f.field(at, strict.Key{Name: name}, singles[strict.HoldsLength], value))
+		case []any:
+			f.groups = append(f.groups, groupOf(at, strict.Key{Name: name, Holds: strict.HoldsList}, value, true))
 		}
 	}
 }
@@ -120,6 +139,7 @@ func (f *former) field(path strict.Path, key strict.Key, kind string, value any)
 
 func groupOf(path strict.Path, key strict.Key, value any, present bool) Group {
 	out := Group{Path: desk.Steps(path), Kind: groups[key.Holds], Help: key.Text, Present: present}
+	out.Kinds = kindsOf(path, key)
 	list, _ := value.([]any)
 	out.Entries = len(list)
 	for _, one := range list {
@@ -128,4 +148,18 @@ func groupOf(path strict.Path, key strict.Key, value any, present bool) Group {
 		}
 	}
 	return out
+}
+
+// kindsOf the entries of a list.
+func kindsOf(path strict.Path, key strict.Key) []string {
+	if key.Holds != strict.HoldsEntries {
+		return nil
+	}
+	entry, _ := desk.MappingAt(path.Entry(0))
+	for _, below := range entry.Keys {
+		if below.Name == "kind" {
+			return below.Words
+		}
+	}
+	return nil
 }

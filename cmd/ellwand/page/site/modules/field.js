@@ -35,7 +35,7 @@ export class Field {
   }
 
   makeControl(field) {
-    if (field.kind === 'choice' || field.kind === 'yesno') return this.makeChoice(field);
+    if (field.kind === 'choice' || field.kind === 'yesno' || this.options.names) return this.makeChoice(field);
     const mode = field.kind === 'count' ? 'numeric' : null;
     return el('input', {
       type: 'text',
@@ -49,12 +49,14 @@ export class Field {
   }
 
   makeChoice(field) {
-    const choices = field.kind === 'yesno' ? ['yes', 'no'] : (field.choices ?? []);
+    const [names, stem] = this.options.names ?? [];
+    const choices = names ?? (field.kind === 'yesno' ? ['yes', 'no'] : (field.choices ?? []));
+    if (names && field.value && !names.includes(field.value)) choices.push(field.value);
     return el(
       'select',
       { change: () => this.send(false), focus: () => this.options.focus?.(this) },
       el('option', { value: '' }, word('usual')),
-      choices.map((choice) => el('option', { value: choice }, term(choice))),
+      choices.map((choice) => el('option', { value: choice }, term(choice, stem))),
     );
   }
 
@@ -66,8 +68,8 @@ export class Field {
 
   refresh() {
     const field = this.known();
-    if (document.activeElement !== this.control || field.kind === 'choice')
-      this.control.value = shownValue(field);
+    if (document.activeElement !== this.control || this.control.tagName === 'SELECT')
+      this.control.value = this.options.names ? field.value : shownValue(field);
     if (this.control.tagName === 'INPUT') this.control.placeholder = field.derived ? typed(field.derived) : '';
     write(this.unit, field.kind === 'measure' && !/[a-z]/i.test(field.value) ? this.job.state.units : '');
     this.refreshNotes(field);

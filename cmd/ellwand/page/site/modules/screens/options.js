@@ -6,6 +6,9 @@ import { choose } from '../choose.js';
 import { Field, labelOf } from '../field.js';
 import { picture } from '../server.js';
 import { term, word } from '../words.js';
+import { CutFrom, clothNames } from './cutfrom.js';
+import { Linings } from './linings.js';
+import { Parts } from './parts.js';
 
 // blocks that a garment may have; the first keys are those that are asked first.
 const blocks = {
@@ -22,7 +25,9 @@ const pictured = new Set(['skirt.shape', 'bodice.princess', 'sleeve.style', 'sle
 export class GarmentOptions {
   constructor(job) {
     this.job = job;
-    this.element = el('div', { class: 'blocks' });
+    this.garments = el('div', {});
+    this.cutFrom = new CutFrom(job);
+    this.element = el('div', { class: 'blocks' }, this.garments, this.cutFrom.element);
     this.parts = [];
   }
 
@@ -31,19 +36,39 @@ export class GarmentOptions {
   }
 
   refresh() {
-    const shape = JSON.stringify(this.job.fields('garments').map((field) => field.path));
+    const shape = JSON.stringify([
+      this.job.fields('garments').map((field) => field.path),
+      this.job.state.groups.filter(({ path }) => path.at(-1) === 'of').map(({ list }) => list),
+      this.job.fields('cloths').filter(({ path }) => path[2] === 'name').map(({ value }) => value),
+      (this.job.state.pieces ?? []).map((piece) => piece.name),
+    ]);
     if (shape !== this.shape) {
       this.shape = shape;
-      this.build();
+      this.rebuild();
     }
     this.parts.forEach((part) => part.refresh());
+    this.cutFrom.refresh();
+  }
+
+  // rebuild what has changed its shape: what was open stays open, and the hand where it was.
+  rebuild() {
+    const before = new Map([...this.garments.querySelectorAll('details')].map((one) => [placeOf(one), one.open]));
+    const all = () => [...this.garments.querySelectorAll('input, select, button, summary')];
+    const held = all().indexOf(document.activeElement);
+    this.build();
+    this.garments.querySelectorAll('details').forEach((one) => {
+      const was = before.get(placeOf(one));
+      if (was !== undefined) one.open = was;
+      else if (before.size && one.dataset.part !== undefined) one.open = true;
+    });
+    if (held >= 0) (all()[held] ?? all().at(-1))?.focus();
   }
 
   build() {
     this.parts = [];
     const garments = [...new Set(this.job.fields('garments').map((field) => field.path[1]))];
     fill(
-      this.element,
+      this.garments,
       garments.map((index) => this.garment(index)),
     );
   }
@@ -66,6 +91,7 @@ export class GarmentOptions {
         .map((block) => this.block(index, block)),
       has('bodice') && !has('sleeve') && this.adding(index, 'sleeve'),
       has('sleeve') && this.leaving(index, 'sleeve'),
+      [Parts, Linings].map((Kind) => new Kind(this.job, index, (path) => this.field(path)).element()),
     );
   }
 
@@ -95,7 +121,7 @@ export class GarmentOptions {
   }
 
   field(path) {
-    const part = new Field(this.job, path);
+    const part = new Field(this.job, path, { names: namesFor(this.job, path) });
     this.parts.push(part);
     return part.element;
   }
@@ -127,4 +153,24 @@ export class GarmentOptions {
     const leave = () => this.job.act({ unset: { path: ['garments', index, block] } });
     return el('button', { type: 'button', class: 'plain', click: leave }, word(`leave ${block}`));
   }
+}
+
+// placeOf a part of the form that opens, among those about it.
+function placeOf(details) {
+  const names = [];
+  for (let one = details; one; one = one.parentElement.closest('details'))
+    names.unshift(one.dataset.part ?? one.querySelector('summary').textContent);
+  return names.join('/');
+}
+
+// namesFor a value that names something else of the job, to be chosen.
+function namesFor(job, path) {
+  const pieces = (job.state.pieces ?? []).filter((piece) => piece.index === path[1] && piece.kind === 'shell');
+  if (path[2] === 'quote' || path.length < 5) return null;
+  if (path.at(-1) === 'cloth') return [clothNames(job), 'cloth'];
+  if (path.at(-1) === 'of') return [[...new Set(pieces.map((piece) => piece.name))], 'piece'];
+  if (path.at(-1) !== 'edge') return null;
+  const of = job.field(...path.slice(0, -1), 'of')?.value;
+  const edges = pieces.filter((piece) => piece.name === of).flatMap((piece) => piece.edges);
+  return [[...new Set(edges.filter((edge) => !edge.fold).map((edge) => edge.name))], 'edge'];
 }
