@@ -105,6 +105,7 @@ func ruleOf(r Result, name Measurement) construct.Sentence {
 // short, of medium height and tall, drafts soundly from those alone; in the ordinary
 // run each size in one of these heights by turns.
 func TestFourMeasurementsAreEnough(t *testing.T) {
+	t.Parallel()
 	for _, table := range []string{"women", "men"} {
 		for i, name := range Sizes(table) {
 			of := size(t, table, name)

@@ -18,6 +18,7 @@ import (
 // Every size of both tables, in every fit and with either dart, is sound by
 // the rules of common practice.
 func TestEverySizeIsSound(t *testing.T) {
+	t.Parallel()
 	for _, table := range Tables() {
 		for _, name := range Sizes(table) {
 			for _, fit := range []bodice.Fit{bodice.Close, bodice.Easy, bodice.Shirt} {
@@ -158,6 +159,7 @@ func checkDraftsOrRefuses(t *rapid.T, request Request) bool {
 // The usual mixes must not be refused: any bust, with a waist between 35 cm
 // less and 10 cm more.
 func TestUsualBodiesAreDrafted(t *testing.T) {
+	t.Parallel()
 	for bust := 700.0; bust <= 1600; bust += 50 {
 		for waist := max(500, bust-350); waist <= min(1500, bust+100); waist += float64(sample.Of(100, 50)) {
 			result, err := Draft(blouse(Body{BustGirth: bust, WaistGirth: waist}))
@@ -191,6 +193,7 @@ func TestDerivedMeasurementsAreReported(t *testing.T) {
 
 // The armhole is lowered for a strong arm, or the draft refused.
 func TestUpperArm(t *testing.T) {
+	t.Parallel()
 	body := size(t, "women", "12")
 	body[UpperArmGirth] = 350
 	result, err := Draft(blouse(body))

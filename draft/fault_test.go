@@ -36,6 +36,7 @@ func TestMeasurementsAreSubjects(t *testing.T) {
 
 // A fault says where in the request it arose, and what it is about.
 func TestFaultsSayWhere(t *testing.T) {
+	t.Parallel()
 	body, err := Size("women", "12")
 	require.NoError(t, err)
 	request := func(change func(*Request)) Request {

@@ -47,6 +47,7 @@ func TestPrincess(t *testing.T) {
 
 // The tables of men and children in what is made for them.
 func TestMensShirtAndChildrensBodice(t *testing.T) {
+	t.Parallel()
 	for _, name := range Sizes("men") {
 		request := blouse(size(t, "men", name))
 		request.Bodice = &bodice.Options{Shaping: bodice.NoDart, Fit: bodice.Shirt, Yoke: 90, BackOnFold: true,

@@ -240,6 +240,7 @@ func TestBiasStrips(t *testing.T) {
 // less room. Beside a shoulder dart a neck facing may be as deep as the whole
 // shoulder, the dart sewn.
 func TestEndsOfFacingsMatch(t *testing.T) {
+	t.Parallel()
 	for _, table := range Tables() {
 		for _, name := range Sizes(table) {
 			for _, shaping := range []bodice.Shaping{bodice.SideDart, bodice.ShoulderDart, bodice.ArmholeDart,

@@ -15,6 +15,7 @@ import (
 // bust dart in each place, with sleeve, collar, cuff and facings; and it needs
 // fewer measurements.
 func TestProportionalBodice(t *testing.T) {
+	t.Parallel()
 	for _, name := range Sizes("women") {
 		for i, o := range []bodice.Options{
 			{}, {Shaping: bodice.ShoulderDart}, {Shaping: bodice.ArmholeDart}, {BelowWaist: 260},

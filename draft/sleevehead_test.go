@@ -56,6 +56,7 @@ func withSleeve(table string, body Body, fit bodice.Fit, style sleeve.Style) Req
 // The default sleeve of every size of every table has the ease of its kind, goes
 // round the arm and is not too wide for it, and is sound in every row.
 func TestSleeveOfEverySize(t *testing.T) {
+	t.Parallel()
 	for _, table := range Tables() {
 		for _, name := range Sizes(table) {
 			for _, k := range kinds {
@@ -97,6 +98,7 @@ func TestCloseHeadsHaveTheMeasuresOfTheTrade(t *testing.T) {
 // or less on its own: a smooth head with the ease of its kind, or a refusal that
 // names a measurement.
 func TestSleeveOfRandomBodies(t *testing.T) {
+	t.Parallel()
 	random := rand.New(rand.NewPCG(20, 1))
 	refused, wide, beside, bodies := 0, 0, 0, sample.Of(60, 500)
 	for i := range bodies {

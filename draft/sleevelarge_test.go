@@ -36,6 +36,7 @@ func larger(t *testing.T, table string, times float64) Body {
 // An armhole of 57 cm and more is followed under the arm as closely as any, and its
 // sleeve has all that another must have.
 func TestHeadsLieOnLargeArmholes(t *testing.T) {
+	t.Parallel()
 	large := 0
 	for _, table := range []string{"women", "men"} {
 		for _, times := range []float64{1, 1.04, 1.08} {
