@@ -2,9 +2,7 @@ package pdfin
 
 import (
 	"bytes"
-	"compress/zlib"
 	"fmt"
-	"math"
 	"os"
 	"path/filepath"
 	"strings"
@@ -16,8 +14,8 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/found"
-	"ellwand/pieces/geometry"
 	"ellwand/pieces/linework"
+	"ellwand/testdata/sketch"
 )
 
 // options of the tests.
@@ -180,134 +178,14 @@ func TestDrawnByOthers(t *testing.T) {
 	for _, name := range []string{"cairo.pdf", "inkscape.pdf"} {
 		data, err := os.ReadFile(filepath.Join("testdata", name))
 		require.NoError(t, err)
-		got := read(t, data)
-		require.Len(t, got.Lines, 4, name)
-		line := func(x0, y0, x1, y1 float64) pieces.Curve {
-			return pieces.Line{From: orb.Point{x0, y0}, To: orb.Point{x1, y1}}
-		}
-		sleeve := pieces.Path{line(60, 20, 260, 20), line(260, 20, 310, 320),
-			pieces.Bezier{P0: orb.Point{310, 320}, P1: orb.Point{250, 320}, P2: orb.Point{230, 440}, P3: orb.Point{160, 440}},
-			pieces.Bezier{P0: orb.Point{160, 440}, P1: orb.Point{90, 440}, P2: orb.Point{70, 320}, P3: orb.Point{10, 320}},
-			line(10, 320, 60, 20)}
-		pocket := pieces.Rectangle("pocket", 120, 140).Map(pieces.Turn(30).Then(pieces.Move(450, 100))).Boundary(0.01)
-		for i, want := range [][]orb.Point{sleeve.Flatten(0.0005), pocket, nil, {{160, 60}, {160, 260}}} {
-			if want == nil {
-				continue // their circles are none
+		got := read(t, data).Lines
+		all := sketch.Lines()
+		require.Len(t, got, len(all), name)
+		for i, want := range all {
+			if want.Name != sketch.Circle { // which is none in PDF
+				assert.Less(t, sketch.Apart(got[i].Path.Flatten(0.0005), want.Points), want.Within, "%s: %s", name, want.Name)
 			}
-			drawn := got.Lines[i].Path.Flatten(0.0005)
-			assert.Less(t, apart(drawn, want), 0.01, "%s: line %d", name, i)
-			assert.Less(t, apart(want, drawn), 0.01, "%s: line %d", name, i)
 		}
-	}
-}
-
-// apart is how far the points of a line lie from another at most.
-func apart(line, from []orb.Point) float64 {
-	most := 0.0
-	for _, p := range line {
-		least := math.Inf(1)
-		for i := 1; i < len(from); i++ {
-			least = math.Min(least, geometry.SegmentDistance(p, from[i-1], from[i]))
-		}
-		most = math.Max(most, least)
-	}
-	return most
-}
-
-func packed(content string) string {
-	var out bytes.Buffer
-	w := zlib.NewWriter(&out)
-	_, _ = w.Write([]byte(content))
-	_ = w.Close()
-	return out.String()
-}
-
-func TestRefuses(t *testing.T) {
-	loop := "page:/Resources<</XObject<</F 5 0 R>>>>"
-	many := func(n int) string { return strings.Repeat("1 1 m 2 2 l S ", n) }
-	for name, c := range map[string]struct {
-		data []byte
-		want string
-	}{
-		"empty":      {nil, "it is no PDF file"},
-		"another":    {[]byte("hello"), "it is no PDF file"},
-		"truncated":  {sheet("1 1 m 2 2 l S", "")[:200], "is not complete"},
-		"head alone": {[]byte("%PDF-1.4\n%%EOF"), "damaged"},
-		"a form that shows itself": {sheet("/F Do", loop, stream("/Subtype/Form/Resources<</XObject<</F 5 0 R>>>>", "/F Do")),
-			"page 1: the PDF file is damaged"},
-		"pages that hold themselves": {file("<</Type/Catalog/Pages 2 0 R>>", "<</Type/Pages/Kids[2 0 R]/Count 1>>"), "damaged"},
-		"no pages":                   {file("<</Type/Catalog/Pages 2 0 R>>", "<</Type/Pages/Kids[]/Count 0>>"), "no pages"},
-		"no paper": {file("<</Type/Catalog/Pages 2 0 R>>", "<</Type/Pages/Kids[3 0 R]/Count 1>>", "<</Type/Page>>"),
-			"it says no size of its paper"},
-		"paper of no size": {sheet("", "page:/CropBox[0 0 0 0]"), "its paper has no size"},
-		"a bomb":           {sheet("", "", stream("/Filter/FlateDecode", packed(strings.Repeat(" ", 10<<20)))), "there are too many bytes"},
-		"lines":            {sheet(many(60_000), ""), "there are too many drawn things"},
-		"points":           {sheet("1 1 m "+strings.Repeat("2 2 l 1 1 l ", 60_000)+" S", ""), "there are too many points"},
-		"kept":             {sheet(strings.Repeat("q ", 1000), ""), "there are too many levels"},
-		"words":            {sheet("BT /A 9 Tf "+strings.Repeat("(a) Tj 0 20 Td ", 2000), ""), "there are too many words"},
-		"picture":          {sheet("/F Do", loop, stream("/Subtype/Image/Width 1/Height 1", "x")), "holds pictures of dots and no lines"},
-		"far":              {sheet("1 0 0 1 1e9 0 cm 100000000000 0 m 300000000000 0 l S", ""), "reaches farther than 1 km"},
-	} {
-		_, err := Lines(c.data, options)
-		assert.ErrorContains(t, err, c.want, name)
-	}
-	for _, name := range []string{"locked.pdf", "protected.pdf"} { // with a password, and with restrictions alone
-		data, err := os.ReadFile(filepath.Join("testdata", name))
-		require.NoError(t, err)
-		_, err = Lines(data, options)
-		assert.ErrorContains(t, err, "the PDF file is encrypted", name)
-	}
-}
-
-// Forms that show forms that show forms grow by counting, and are refused by it.
-func TestRefusesWhatGrows(t *testing.T) {
-	var others []string
-	for i := range 10 {
-		others = append(others, stream(fmt.Sprintf("/Subtype/Form/Resources<</XObject<</F %d 0 R>>>>", i+6), strings.Repeat("/F Do ", 10)))
-	}
-	others = append(others, stream("/Subtype/Form", "1 1 m 2 2 l S"))
-	_, err := Lines(sheet("/F Do", "page:/Resources<</XObject<</F 5 0 R>>>>", others...), options)
-	assert.ErrorContains(t, err, "there are too many drawn things")
-}
-
-func FuzzLines(f *testing.F) {
-	for _, name := range []string{"cairo.pdf", "inkscape.pdf", "locked.pdf"} {
-		data, err := os.ReadFile(filepath.Join("testdata", name))
-		require.NoError(f, err)
-		f.Add(data)
-	}
-	f.Add(sheet("/OC /L BDC q 1 0 0 1 2 2 cm BT /A 9 Tf (a) Tj ET 1 1 m 2 2 3 3 4 4 c B* Q EMC", ""))
-	f.Fuzz(func(t *testing.T, data []byte) {
-		out, err := Lines(data, options)
-		if err != nil {
-			assert.NotContains(t, err.Error(), "pdfcpu")
-			return
-		}
-		check(t, out)
-	})
-}
-
-// The operators alone, without the library that takes files apart.
-func FuzzContent(f *testing.F) {
-	for _, text := range []string{"1 1 m 2 2 l S", "BI ID x EI", "<</a[<41>(b)]>> BDC EMC", "[1 2] 0 d", "BT (a) Tj [(b) -300] TJ ET", "/F Do"} {
-		f.Add(text)
-	}
-	f.Fuzz(func(t *testing.T, text string) {
-		out := linework.Drawing{}
-		d := &document{budget: linework.NewBudget(options.Limits)}
-		s := newShower(d, nil, &out, 0)
-		s.state = state{by: pieces.Identity(), clip: orb.Bound{Max: orb.Point{100, 100}}}
-		if err := s.run([]byte(text), nil); err == nil {
-			check(t, out)
-		}
-	})
-}
-
-func check(t *testing.T, out linework.Drawing) {
-	t.Helper()
-	for _, line := range out.Lines {
-		require.NotEmpty(t, line.Path)
-		require.True(t, line.Path.Length() < 1e9)
 	}
 }
 

@@ -22,6 +22,7 @@ import (
 	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 	"ellwand/pieces/svgin"
+	"ellwand/testdata/sketch"
 )
 
 var update = flag.Bool("update", false, "write the golden files anew")
@@ -151,8 +152,7 @@ func TestRoundTrip(t *testing.T) {
 	require.Len(t, back, len(all))
 	for i, p := range all {
 		got := back[i]
-		assert.Less(t, farthest(p.Boundary(0.001), got.Boundary(0.001)), 0.0015, p.Name)
-		assert.Less(t, farthest(got.Boundary(0.001), p.Boundary(0.001)), 0.0015, p.Name)
+		assert.Less(t, sketch.Apart(p.Boundary(0.001), got.Boundary(0.001)), 0.0015, p.Name)
 		for k := range p.Edges {
 			want := p.Edges[k]
 			assert.InDelta(t, want.Path.Length(), got.Edges[k].Path.Length(), 0.001)
@@ -173,18 +173,6 @@ func TestRoundTrip(t *testing.T) {
 	back, err = Read(lines(t, second))
 	require.NoError(t, err)
 	assert.Equal(t, second, written(t, back...))
-}
-
-func farthest(line, from orb.Ring) float64 {
-	most := 0.0
-	for _, p := range line {
-		least := math.Inf(1)
-		for i := 1; i < len(from); i++ {
-			least = math.Min(least, geometry.SegmentDistance(p, from[i-1], from[i]))
-		}
-		most = math.Max(most, least)
-	}
-	return most
 }
 
 // By SVG 1.1, section 7.2, a width in mm and a viewBox of as many units make

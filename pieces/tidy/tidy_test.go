@@ -1,7 +1,6 @@
 package tidy
 
 import (
-	"math"
 	"os"
 	"path/filepath"
 	"testing"
@@ -13,6 +12,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/found"
 	"ellwand/pieces/geometry"
+	"ellwand/testdata/sketch"
 )
 
 // options of the tests.
@@ -61,19 +61,6 @@ func outline(p found.Piece) orb.Ring {
 	return orb.Ring(path.Flatten(0.001))
 }
 
-// farthest is how far the points of a ring lie from another at most.
-func farthest(line, from orb.Ring) float64 {
-	most := 0.0
-	for _, p := range line {
-		least := math.Inf(1)
-		for i := 1; i < len(from); i++ {
-			least = math.Min(least, geometry.SegmentDistance(p, from[i-1], from[i]))
-		}
-		most = math.Max(most, least)
-	}
-	return most
-}
-
 // assertShape that lies as one of the script's, moved by as much as the joined sheets
 // are.
 func assertShape(t *testing.T, want orb.Ring, got found.Piece, within float64) {
@@ -83,8 +70,7 @@ func assertShape(t *testing.T, want orb.Ring, got found.Piece, within float64) {
 	box, wanted := ring.Bound(), want.Bound()
 	shift := geometry.Sub(wanted.Min, box.Min)
 	moved := orb.Ring(geometry.Moved(ring, shift))
-	assert.Less(t, farthest(moved, want), within)
-	assert.Less(t, farthest(want, moved), within)
+	assert.Less(t, sketch.Apart(moved, want), within)
 }
 
 func TestUntidySheets(t *testing.T) {

@@ -7,12 +7,11 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/app"
-	"ellwand/pieces/geometry"
+	"ellwand/testdata/sketch"
 )
 
 // Trousers are drafted, written as DXF, read without the draft and laid: their cutting
@@ -47,7 +46,7 @@ func TestTrousersThroughDXF(t *testing.T) {
 		require.NoError(t, err)
 		is, err := got.Pieces[i].CuttingOutline(0.001)
 		require.NoError(t, err)
-		assert.LessOrEqual(t, max(farthest(was, is), farthest(is, was)), 0.05, p.Name)
+		assert.LessOrEqual(t, sketch.Apart(was, is), 0.05, p.Name)
 		assert.Equal(t, p.Cloth, got.Pieces[i].Cloth, p.Name)
 	}
 
@@ -72,13 +71,4 @@ func laid(t *testing.T, job string) []laidCloth {
 	var out struct{ Cloths []laidCloth }
 	require.NoError(t, json.Unmarshal([]byte(ellwand(t, "estimate", job, "--passes", "200", "--json")), &out))
 	return out.Cloths
-}
-
-// farthest that a point of one line lies from another, mm.
-func farthest(of, from orb.Ring) float64 {
-	most := 0.0
-	for _, p := range of {
-		most = max(most, geometry.Distance(p, geometry.Nearest(from, p)))
-	}
-	return most
 }

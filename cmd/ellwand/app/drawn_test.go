@@ -3,7 +3,6 @@ package app
 import (
 	"bytes"
 	"io"
-	"math"
 	"os"
 	"path/filepath"
 	"testing"
@@ -15,6 +14,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/found"
 	"ellwand/pieces/geometry"
+	"ellwand/testdata/sketch"
 )
 
 // The trousers as drafted go out as SVG and as PDF, and come in again without the draft:
@@ -37,8 +37,7 @@ func TestDrawnAndImported(t *testing.T) {
 			assert.Equal(t, want.Cut, got.Cut, name)
 			assert.Equal(t, want.Pair, got.Pair, name)
 			a, b := cuttingOf(t, want), cuttingOf(t, got)
-			assert.Less(t, farthest(a, b), 0.05, "%s: %s", name, want.Name)
-			assert.Less(t, farthest(b, a), 0.05, "%s: %s", name, want.Name)
+			assert.Less(t, sketch.Apart(a, b), 0.05, "%s: %s", name, want.Name)
 		}
 	}
 }
@@ -50,16 +49,4 @@ func cuttingOf(t *testing.T, p pieces.Piece) orb.Ring {
 	require.NoError(t, err)
 	corner := ring.Bound().Min
 	return orb.Ring(geometry.Moved(ring, orb.Point{-corner[0], -corner[1]}))
-}
-
-func farthest(line, from orb.Ring) float64 {
-	most := 0.0
-	for _, p := range line {
-		least := math.Inf(1)
-		for i := 1; i < len(from); i++ {
-			least = math.Min(least, geometry.SegmentDistance(p, from[i-1], from[i]))
-		}
-		most = math.Max(most, least)
-	}
-	return most
 }
