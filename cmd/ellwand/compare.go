@@ -44,7 +44,9 @@ func (e *env) compare(ctx context.Context, path, cloth string, m searchFlags, fr
 	if err := m.check(); err != nil {
 		return err
 	}
-	work, err := app.ReadJob(path)
+	ctx, cancel := m.within(ctx)
+	defer cancel()
+	work, err := app.ReadJob(ctx, path)
 	if err != nil {
 		return err
 	}
@@ -58,8 +60,6 @@ func (e *env) compare(ctx context.Context, path, cloth string, m searchFlags, fr
 	e.warn(work)
 	watch, done := e.watch(work)
 	defer done()
-	ctx, cancel := m.within(ctx)
-	defer cancel()
 	ranked, err := app.Compare(ctx, work, chosen, m.Search, watch)
 	if err != nil {
 		return err

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"context"
 	"ellwand/cmd/ellwand/limit"
 	"fmt"
 	"io"
@@ -42,8 +43,8 @@ with tables of where every point lies and how long every seam is in each size.`,
   ellwand draft blouse.yaml --sheet steps.pdf
   ellwand draft skirt.yaml --sizes 8,12,16 --sheet sizes.pdf`,
 		Args: one("a job file"),
-		RunE: func(_ *cobra.Command, args []string) error {
-			return e.draft(args[0], d)
+		RunE: func(cmd *cobra.Command, args []string) error {
+			return e.draft(cmd.Context(), args[0], d)
 		},
 	}
 	cmd.Flags().StringVarP(&d.folder, "output", "o", "",
@@ -63,12 +64,12 @@ type draftOptions struct {
 	force                bool
 }
 
-func (e *env) draft(path string, d draftOptions) error {
+func (e *env) draft(ctx context.Context, path string, d draftOptions) error {
 	if d.folder == "" && d.sheet == "" {
 		base := filepath.Base(path)
 		d.folder = strings.TrimSuffix(base, filepath.Ext(base)) + "-pieces"
 	}
-	drafted, err := app.ReadSizes(path, d.sizes)
+	drafted, err := app.ReadSizes(ctx, path, d.sizes)
 	if err != nil {
 		return err
 	}

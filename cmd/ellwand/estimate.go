@@ -63,7 +63,9 @@ func (e *env) estimate(ctx context.Context, path string, s layFlags, widthTexts 
 	if err := s.check(); err != nil {
 		return err
 	}
-	work, err := app.ReadJob(path)
+	ctx, cancel := s.within(ctx)
+	defer cancel()
+	work, err := app.ReadJob(ctx, path)
 	if err != nil {
 		return err
 	}
@@ -90,8 +92,6 @@ func (e *env) estimate(ctx context.Context, path string, s layFlags, widthTexts 
 	e.notes(words.Remnants(work))
 	watch, done := e.watch(work)
 	defer done()
-	ctx, cancel := s.within(ctx)
-	defer cancel()
 	found, err := app.Estimate(ctx, work, cloths, s.Search, watch)
 	if err != nil {
 		return err

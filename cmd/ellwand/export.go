@@ -1,6 +1,7 @@
 package main
 
 import (
+	"context"
 	"fmt"
 	"io"
 
@@ -31,13 +32,13 @@ takes the place of the drafted piece of the same name.`,
   ellwand export blouse.yaml -o blouse.dxf
   ellwand export blouse.yaml -o blouse.svg`,
 		Args: one("a job or a file of pieces"),
-		RunE: func(_ *cobra.Command, args []string) error { return e.export(args[0], o) },
+		RunE: func(cmd *cobra.Command, args []string) error { return e.export(cmd.Context(), args[0], o) },
 	}
 	o.register(cmd, "the file to write: .yaml, .dxf, .svg or .pdf (required)")
 	return cmd
 }
 
-func (e *env) export(path string, o showOptions) error {
+func (e *env) export(ctx context.Context, path string, o showOptions) error {
 	if o.output == "" {
 		return fmt.Errorf("the pieces need a file to go to; for example: ellwand export %s -o pieces.yaml", path)
 	}
@@ -45,7 +46,7 @@ func (e *env) export(path string, o showOptions) error {
 	if err != nil {
 		return err
 	}
-	all, err := collection(path, o)
+	all, err := collection(ctx, path, o)
 	if err != nil {
 		return err
 	}

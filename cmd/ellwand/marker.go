@@ -85,7 +85,9 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	if err != nil {
 		return err
 	}
-	work, err := app.ReadJob(path)
+	ctx, cancel := s.within(cmd.Context())
+	defer cancel()
+	work, err := app.ReadJob(ctx, path)
 	if err != nil {
 		return err
 	}
@@ -93,7 +95,7 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	if err := out.Check(m.output); err != nil {
 		return err
 	}
-	drawn, err := e.toDraw(cmd.Context(), work, &s, m)
+	drawn, err := e.toDraw(ctx, work, &s, m)
 	if err != nil {
 		return err
 	}
@@ -109,8 +111,6 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 	e.warn(work)
 	e.notes(words.Remnants(work))
 	e.notes(words.Letters(work))
-	ctx, cancel := s.within(cmd.Context())
-	defer cancel()
 	for i := range drawn.cloths {
 		if err := e.draw(ctx, d, i); err != nil {
 			return err
@@ -241,8 +241,6 @@ func (m markerOptions) drawn(work *job.Work, widths []float64, fix []string) (dr
 
 // quotedOn lays the cloths as the job is quoted.
 func (e *env) quotedOn(ctx context.Context, work *job.Work, d *drawnCloths, s layFlags, m markerOptions) error {
-	ctx, cancel := s.within(ctx)
-	defer cancel()
 	watch, done := e.watch(work)
 	defer done()
 	var err error

@@ -69,7 +69,9 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 	if err := p.check(); err != nil {
 		return err
 	}
-	drafted, err := app.ReadSizes(path, p.sizes)
+	ctx, cancel := p.within(cmd.Context())
+	defer cancel()
+	drafted, err := app.ReadSizes(ctx, path, p.sizes)
 	if err != nil {
 		return err
 	}
@@ -94,8 +96,6 @@ func (e *env) print(cmd *cobra.Command, path string, p printOptions) error {
 		return err
 	}
 	e.warnPaper(work, true)
-	ctx, cancel := p.within(cmd.Context())
-	defer cancel()
 	if printed, err = printing.Pack(ctx, p.Search); err != nil {
 		return err
 	}

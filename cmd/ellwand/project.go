@@ -1,6 +1,7 @@
 package main
 
 import (
+	"context"
 	"fmt"
 	"io"
 	"strconv"
@@ -41,7 +42,7 @@ told by ellwand help projector.`,
   ellwand project blouse.yaml --sizes 10,12,14 -o blouse-projected.pdf
   ellwand project skirt.yaml -o skirt.png --ground light --scale 25%`,
 		Args: one("a job or a file of pieces"),
-		RunE: func(_ *cobra.Command, args []string) error { return e.project(args[0], o) },
+		RunE: func(cmd *cobra.Command, args []string) error { return e.project(cmd.Context(), args[0], o) },
 	}
 	o.register(cmd, "the file to write: .pdf or .png (required)")
 	flags := cmd.Flags()
@@ -53,11 +54,11 @@ told by ellwand help projector.`,
 	return cmd
 }
 
-func (e *env) project(path string, o projectOptions) error {
+func (e *env) project(ctx context.Context, path string, o projectOptions) error {
 	if o.output == "" {
 		return fmt.Errorf("the drawing needs a file to go to; for example: ellwand project %s -o projected.pdf", path)
 	}
-	all, err := app.ReadSized(path, o.sizes)
+	all, err := app.ReadSized(ctx, path, o.sizes)
 	if err != nil {
 		return err
 	}

@@ -70,7 +70,9 @@ func (e *env) quote(ctx context.Context, path string, m searchFlags, from fromFl
 	if err != nil {
 		return err
 	}
-	work, err := app.ReadJob(path)
+	ctx, cancel := m.within(ctx)
+	defer cancel()
+	work, err := app.ReadJob(ctx, path)
 	if err != nil {
 		return err
 	}
@@ -92,8 +94,6 @@ func (e *env) quote(ctx context.Context, path string, m searchFlags, from fromFl
 	e.warnPaper(work, o.output != "")
 	watch, done := e.watch(work)
 	defer done()
-	ctx, cancel := m.within(ctx)
-	defer cancel()
 	reckoned, err := prepared.Reckon(ctx, m.Search, watch)
 	if err != nil {
 		return err

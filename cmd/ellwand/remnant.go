@@ -76,6 +76,9 @@ func (e *env) remnant(ctx context.Context, path string, s layFlags, o remnantOpt
 	if err != nil {
 		return err
 	}
+	ctx, cancel := s.within(ctx)
+	defer cancel()
+	file = file.Within(ctx)
 	work, err := file.Resolve()
 	if err != nil {
 		return err
@@ -100,8 +103,6 @@ func (e *env) remnant(ctx context.Context, path string, s layFlags, o remnantOpt
 		return err
 	}
 	e.warnPaper(work, o.output != "")
-	ctx, cancel := s.within(ctx)
-	defer cancel()
 	answers := make([]app.RemnantAnswer, len(cloths))
 	for i, cloth := range cloths {
 		ask := func(watch app.Watch) (app.RemnantAnswer, error) {

@@ -58,7 +58,9 @@ func (e *env) requirementTable(cmd *cobra.Command, path string, s searchFlags, o
 	if err != nil {
 		return err
 	}
-	rows, err := app.ReadTableRows(path, o.sizes)
+	ctx, cancel := s.within(cmd.Context())
+	defer cancel()
+	rows, err := app.ReadTableRows(ctx, path, o.sizes)
 	if err != nil {
 		return err
 	}
@@ -79,8 +81,6 @@ func (e *env) requirementTable(cmd *cobra.Command, path string, s searchFlags, o
 	e.warn(rows.Work)
 	watch, done := e.watch(rows.Work)
 	defer done()
-	ctx, cancel := s.within(cmd.Context())
-	defer cancel()
 	table, err := asked.Reckon(ctx, s.Search, watch)
 	if err != nil {
 		return err

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"context"
 	"ellwand/cmd/ellwand/limit"
 	"fmt"
 	"io"
@@ -45,14 +46,14 @@ measured and typed rightly.`,
 		Example: `  ellwand show skirt.yaml
   ellwand show skirt.yaml -o skirt.pdf`,
 		Args: one("a file of pieces or a job"),
-		RunE: func(_ *cobra.Command, args []string) error { return e.show(args[0], o) },
+		RunE: func(cmd *cobra.Command, args []string) error { return e.show(cmd.Context(), args[0], o) },
 	}
 	o.register(cmd, "the contact sheet to draw: .pdf, .svg or .png")
 	return cmd
 }
 
-func (e *env) show(path string, o showOptions) error {
-	all, err := collection(path, o)
+func (e *env) show(ctx context.Context, path string, o showOptions) error {
+	all, err := collection(ctx, path, o)
 	if err != nil {
 		return err
 	}
@@ -91,8 +92,8 @@ func (e *env) shown(all app.Collection, out *files.Set) error {
 	return nil
 }
 
-func collection(path string, o showOptions) (app.Collection, error) {
-	all, err := app.ReadCollection(path)
+func collection(ctx context.Context, path string, o showOptions) (app.Collection, error) {
+	all, err := app.ReadCollection(ctx, path)
 	if err != nil {
 		return all, err
 	}

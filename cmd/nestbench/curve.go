@@ -57,7 +57,7 @@ file.`,
 func (o curveOptions) run(cmd *cobra.Command, paths []string) error {
 	rows := [][]string{{"job", "cloth", "width_mm", "pieces", "seed", "seconds", "length_mm", "commit", "machine"}}
 	for _, path := range paths {
-		work, err := app.ReadJob(path)
+		work, err := app.ReadJob(cmd.Context(), path)
 		if err != nil {
 			return err
 		}

@@ -12,7 +12,7 @@ var _ = register(rule{laid: checkAccuracy})
 
 // checkAccuracy: a piece whose outline is only so accurate has that much room on
 // every side.
-func checkAccuracy(_ lay.Plan, l lay.Laid, asked pieces.Piece, _ *shapes) error {
+func checkAccuracy(_ lay.Plan, l lay.Laid, asked pieces.Piece, _ *Lines) error {
 	if asked.Accuracy == 0 {
 		return nil
 	}

@@ -86,7 +86,10 @@ func isJoinedToCopies(p lay.Plan, i int, asked []pieces.Piece) bool {
 // place for one.
 func hasPocketToo(i int, asked []pieces.Piece) bool {
 	for k, other := range asked {
-		if _, ok := pocketPlace(other); ok && k != i && other.Garment == asked[i].Garment {
+		if k == i || other.Garment != asked[i].Garment {
+			continue
+		}
+		if _, ok := pocketPlace(other); ok {
 			return true
 		}
 	}
@@ -97,8 +100,11 @@ func hasPocketToo(i int, asked []pieces.Piece) bool {
 // seam that is matched by its lower end.
 func isShared(i int, asked []pieces.Piece, name marks.Name) bool {
 	for k, other := range asked {
+		if k == i || other.Garment != asked[i].Garment {
+			continue
+		}
 		for _, notch := range other.Notches {
-			if k != i && other.Garment == asked[i].Garment && notch.Match == name && !isOnJoinedSeam(k, asked, notch.Edge) {
+			if notch.Match == name && !isOnJoinedSeam(k, asked, notch.Edge) {
 				return true
 			}
 		}
@@ -124,9 +130,10 @@ func joins(i int, asked []pieces.Piece, seam seams.Name) bool {
 		return false
 	}
 	for k, other := range asked {
-		length, has := long(other, seam)
-		if k != i && has > 0 && other.Kind.Shows() && other.Garment == asked[i].Garment &&
-			math.Abs(length-own) <= surelyJoined {
+		if k == i || other.Garment != asked[i].Garment || !other.Kind.Shows() {
+			continue
+		}
+		if length, has := long(other, seam); has > 0 && math.Abs(length-own) <= surelyJoined {
 			return true
 		}
 	}
@@ -141,7 +148,10 @@ const surelyJoined = 14.0
 // on both sides, so that nothing is matched across.
 func isSewnToItself(i int, asked []pieces.Piece, seam seams.Name) bool {
 	for _, other := range asked {
-		if _, times := long(other, seam); times > 1 && other.Garment == asked[i].Garment {
+		if other.Garment != asked[i].Garment {
+			continue
+		}
+		if _, times := long(other, seam); times > 1 {
 			return true
 		}
 	}

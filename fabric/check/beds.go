@@ -76,7 +76,7 @@ func checkPart(p lay.Plan, i int, part lay.Part) error {
 
 // checkFromLower: only on a cloth that is folded throughout is anything cut from the
 // lower ply alone, once, and it is no half and none of a pair.
-func checkFromLower(p lay.Plan, l lay.Laid, asked pieces.Piece, _ *shapes) error {
+func checkFromLower(p lay.Plan, l lay.Laid, asked pieces.Piece, _ *Lines) error {
 	if l.FromLower && (p.Lay != lay.FoldedAlong || l.OnFold || l.Yields != 1 || asked.Pair || asked.Fold != seams.None) {
 		return fmt.Errorf("%s copy %d cannot be cut from the lower ply alone", l.Name, l.Copy)
 	}

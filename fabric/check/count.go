@@ -16,7 +16,7 @@ var _ = register(rule{whole: checkCounts})
 func checkCounts(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error {
 	counts := make([]tally, len(asked))
 	for _, o := range opened {
-		counts[lay.SourceOf(o.Laid, asked)].add(o)
+		counts[o.source].add(o)
 	}
 	var faults []error
 	for i, piece := range asked {

@@ -15,7 +15,7 @@ var _ = register(rule{laid: checkFold})
 
 // checkFold: a half piece lies with its fold edge exactly on a fold. The two plies
 // give the two halves of a whole piece when both bring that edge to the same place.
-func checkFold(p lay.Plan, l lay.Laid, asked pieces.Piece, _ *shapes) error {
+func checkFold(p lay.Plan, l lay.Laid, asked pieces.Piece, _ *Lines) error {
 	plies := foldedOver(p, l)
 	if l.OnFold != (asked.Fold != seams.None && len(plies) == 2 && !p.Lay.IsAcross()) {
 		return fmt.Errorf("%s copy %d: it is wrongly laid to the fold", l.Name, l.Copy)

@@ -1,8 +1,10 @@
 package check
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 
 	"github.com/paulmach/orb"
 
@@ -24,33 +26,58 @@ func checkGaps(p lay.Plan, _ []openedPiece, _ []pieces.Piece) error {
 	if gap == 0 {
 		return nil
 	}
-	for i, one := range p.Pieces {
-		for _, other := range p.Pieces[:i+1] {
-			if apartBy(p, one, other, gap) < gap-gapTolerance {
-				return fmt.Errorf("%s copy %d lies nearer to %s copy %d than the gap", one.Name, one.Copy, other.Name, other.Copy)
-			}
+	onParts, onCloth := make([][]outlined, len(p.Parts)), []outlined{}
+	for i, l := range p.Pieces {
+		if l.Part < 0 || l.Part >= len(p.Parts) {
+			continue // which is refused before
+		}
+		onParts[l.Part] = append(onParts[l.Part], outlinedOf(i, 0, l.Outline))
+		for ply, ring := range onItsPlies(p, l) {
+			onCloth = append(onCloth, outlinedOf(i, ply, ring))
+		}
+	}
+	for _, all := range append(onParts, onCloth) {
+		if err := checkApart(p, all); err != nil {
+			return err
 		}
 	}
 	return nil
 }
 
-// apartBy is how far two templates lie apart, mm, where the cut for one may reach the
-// other; see between. A half on the fold and its other half are one.
-func apartBy(p lay.Plan, one, other lay.Laid, enough float64) float64 {
-	same := one.Name == other.Name && one.Garment == other.Garment && one.Size == other.Size && one.Copy == other.Copy
-	least := enough
-	if one.Part == other.Part && !same {
-		least = between(one.Outline, other.Outline, enough)
-	}
-	for i, a := range onItsPlies(p, one) {
-		for k, b := range onItsPlies(p, other) {
-			if same && (i >= k || one.OnFold || one.FromLower) {
+// outlined is what is cut of a template, on a part of the lay or in a ply.
+type outlined struct {
+	template, ply int
+	ring          orb.Ring
+	box           orb.Bound
+}
+
+func outlinedOf(template, ply int, ring orb.Ring) outlined {
+	return outlined{template, ply, ring, ring.Bound()}
+}
+
+// checkApart compares each outline with those that begin along the cloth before it ends.
+func checkApart(p lay.Plan, all []outlined) error {
+	slices.SortStableFunc(all, func(a, b outlined) int { return cmp.Compare(a.box.Min[0], b.box.Min[0]) })
+	for i, a := range all {
+		for _, b := range all[i+1:] {
+			if b.box.Min[0] > a.box.Max[0]+p.Cloth.Gap {
+				break
+			}
+			one, other := p.Pieces[max(a.template, b.template)], p.Pieces[min(a.template, b.template)]
+			if isCutAsOne(one, other) || between(a, b, p.Cloth.Gap) >= p.Cloth.Gap-gapTolerance {
 				continue
 			}
-			least = math.Min(least, between(a, b, enough))
+			return fmt.Errorf("%s copy %d lies nearer to %s copy %d than the gap", one.Name, one.Copy, other.Name, other.Copy)
 		}
 	}
-	return least
+	return nil
+}
+
+// isCutAsOne says of two outlines that they are of one template that is cut once: on the
+// fold both halves are one, and what is cut from the lower ply has no second.
+func isCutAsOne(one, other lay.Laid) bool {
+	same := one.Name == other.Name && one.Garment == other.Garment && one.Size == other.Size && one.Copy == other.Copy
+	return same && (one.OnFold || one.FromLower)
 }
 
 // onItsPlies is the outline of a template on the open cloth, in each ply.
@@ -68,16 +95,18 @@ func onItsPlies(p lay.Plan, l lay.Laid) []orb.Ring {
 
 // between two outlines, mm; those that are surely no nearer than enough count as
 // that far.
-func between(a, b orb.Ring, enough float64) float64 {
-	if !a.Bound().Pad(enough).Intersects(b.Bound()) {
+func between(a, b outlined, enough float64) float64 {
+	if !a.box.Pad(enough).Intersects(b.box) {
 		return enough
 	}
-	least := math.Inf(1)
-	for _, p := range a {
-		least = math.Min(least, off(b, p))
-	}
-	for _, p := range b {
-		least = math.Min(least, off(a, p))
+	least := enough
+	for _, pair := range [][2]outlined{{a, b}, {b, a}} {
+		near := pair[1].box.Pad(enough)
+		for _, corner := range pair[0].ring {
+			if near.Contains(corner) {
+				least = math.Min(least, off(pair[1].ring, corner))
+			}
+		}
 	}
 	return least
 }

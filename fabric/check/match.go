@@ -29,12 +29,11 @@ func checkMatches(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error 
 		}
 		seen, ways := map[bool]float64{}, map[int]bool{}
 		for _, o := range opened {
-			source := lay.SourceOf(o.Laid, asked)
-			if source < 0 || !slices.Contains(match.Pieces, source) {
+			if !slices.Contains(match.Pieces, o.source) {
 				continue
 			}
 			ways[wayOf(o)] = true
-			for _, at := range pointsOf(p, o, asked[source], match) {
+			for _, at := range pointsOf(p, o, asked[o.source], match) {
 				first, ok := seen[at.image]
 				if !ok {
 					seen[at.image] = at.place
@@ -101,11 +100,10 @@ func checkCentres(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error 
 	repeat := p.Cloth.Repeat
 	var faults []error
 	for _, o := range opened {
-		source := lay.SourceOf(o.Laid, asked)
-		if source < 0 || !slices.Contains(repeat.Centred, o.Name) {
+		if !slices.Contains(repeat.Centred, o.Name) {
 			continue
 		}
-		drawn, _ := onCloth(p, o, asked[source], centre(asked[source]))
+		drawn, _ := onCloth(p, o, asked[o.source], centre(asked[o.source]))
 		if off := math.Abs(math.Remainder(drawn[1]-repeat.CentreLine, repeat.Across)); off > matchTolerance {
 			faults = append(faults,
 				fmt.Errorf("%s copy %d: its centre lies %.1f mm off its line of the repeat", o.Name, o.Copy, off))

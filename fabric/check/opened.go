@@ -11,6 +11,7 @@ import (
 // selvedge nearest to the cutter.
 type openedPiece struct {
 	lay.Laid
+	source   int  // of the pieces asked
 	faceDown bool // the right side of the cloth is the wrong side of the piece
 	grain    [2]orb.Point
 	outline  orb.Ring
@@ -68,14 +69,14 @@ func foldedOver(p lay.Plan, l lay.Laid) []overlay {
 // openedOut gives each piece that a template yields; a half on the fold, which
 // opens into one whole piece, is given once, and so is what is cut from the lower ply
 // alone.
-func openedOut(p lay.Plan, l lay.Laid) []openedPiece {
+func openedOut(p lay.Plan, l lay.Laid, source int) []openedPiece {
 	var out []openedPiece
 	m := motion(l)
 	for i, over := range foldedOver(p, l) {
 		if i > 0 && (l.OnFold || l.FromLower) {
 			continue
 		}
-		o := openedPiece{Laid: l, over: over, faceDown: l.Mirrored != over.mirrors}
+		o := openedPiece{Laid: l, source: source, over: over, faceDown: l.Mirrored != over.mirrors}
 		o.grain = [2]orb.Point{over.place(m.Apply(l.Piece.Grain.From)), over.place(m.Apply(l.Piece.Grain.To))}
 		for _, q := range l.Outline {
 			o.outline = append(o.outline, over.place(q))

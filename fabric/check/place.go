@@ -13,7 +13,7 @@ var _ = register(rule{laid: checkPlace})
 // checkPlace: the cutting line of each piece, moved as the plan says, is covered by
 // the outline that was laid, that outline is hardly larger, and it lies on its part
 // of the lay.
-func checkPlace(p lay.Plan, l lay.Laid, _ pieces.Piece, known *shapes) error {
+func checkPlace(p lay.Plan, l lay.Laid, _ pieces.Piece, known *Lines) error {
 	drawn, err := known.cutLine(l.Piece)
 	if err != nil {
 		return err

@@ -16,18 +16,25 @@ import (
 // by every rule of this package.
 //
 // That pieces do not overlap is checked by verify.Layout.
-func Plan(p lay.Plan, all []pieces.Piece) error {
+func Plan(p lay.Plan, all []pieces.Piece) error { return new(Lines).Plan(p, all) }
+
+// Plan is the proof of this package, with what earlier ones have derived of lines; nil
+// knows nothing, and learns nothing.
+func (known *Lines) Plan(p lay.Plan, all []pieces.Piece) error {
+	if known == nil {
+		known = new(Lines)
+	}
 	var faults []error
 	all = ruledPieces(p.Cloth, all)
 	var opened []openedPiece
-	known := &shapes{}
+	sources := lay.SourcesIn(all)
 	for _, l := range p.Pieces {
-		source, err := sourceOf(p, l, all)
+		source, err := sourceOf(p, l, sources)
 		if err != nil {
 			faults = append(faults, err)
 			continue
 		}
-		gives := openedOut(p, l)
+		gives := openedOut(p, l, source)
 		opened = append(opened, gives...)
 		faults = append(faults, looked(p, l, gives, all[source], known))
 	}

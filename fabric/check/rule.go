@@ -15,7 +15,7 @@ type rule struct {
 	// asked is a piece as the rule has it asked for.
 	asked func(c cloth.Cloth, piece pieces.Piece) pieces.Piece
 	// laid looks at one template where it lies.
-	laid func(p lay.Plan, l lay.Laid, asked pieces.Piece, known *shapes) error
+	laid func(p lay.Plan, l lay.Laid, asked pieces.Piece, known *Lines) error
 	// piece looks at one piece on the open cloth.
 	piece func(p lay.Plan, o openedPiece, asked pieces.Piece) error
 	// whole looks at all of the lay.
@@ -54,7 +54,7 @@ func ruledPieces(c cloth.Cloth, all []pieces.Piece) []pieces.Piece {
 }
 
 // looked at one template and at the pieces that it gives.
-func looked(p lay.Plan, l lay.Laid, opened []openedPiece, asked pieces.Piece, known *shapes) error {
+func looked(p lay.Plan, l lay.Laid, opened []openedPiece, asked pieces.Piece, known *Lines) error {
 	return onEach(func(r rule) error {
 		var faults []error
 		if r.laid != nil {
@@ -70,8 +70,8 @@ func looked(p lay.Plan, l lay.Laid, opened []openedPiece, asked pieces.Piece, kn
 }
 
 // sourceOf a template among the pieces asked, and its part.
-func sourceOf(p lay.Plan, l lay.Laid, asked []pieces.Piece) (int, error) {
-	source := lay.SourceOf(l, asked)
+func sourceOf(p lay.Plan, l lay.Laid, sources lay.Sources) (int, error) {
+	source := sources.Of(l)
 	switch {
 	case source < 0:
 		return source, fmt.Errorf("%s was not asked for", l.Name)

@@ -13,7 +13,7 @@ var _ = register(rule{laid: checkSize})
 
 // checkSize: pieces are enlarged when the cloth is washed after cutting, by the size
 // of the line of their edges along and across the grain.
-func checkSize(p lay.Plan, l lay.Laid, asked pieces.Piece, known *shapes) error {
+func checkSize(p lay.Plan, l lay.Laid, asked pieces.Piece, known *Lines) error {
 	sizeAsked := known.size
 	if asked.Fold != seams.None && !l.OnFold {
 		sizeAsked = known.wholeSize

@@ -80,13 +80,28 @@ type Mark struct {
 	Line orb.LineString
 }
 
-// SourceOf finds the piece that a template was made from, by its name, garment and
-// size; -1 when there is none.
-func SourceOf(l Laid, all []pieces.Piece) int {
+// Sources finds the pieces that templates were made from, by their names, garments and
+// sizes.
+type Sources map[source]int
+
+type source struct{ name, garment, size string }
+
+// SourcesIn all the pieces; of two of one name the first.
+func SourcesIn(all []pieces.Piece) Sources {
+	out := make(Sources, len(all))
 	for i, piece := range all {
-		if piece.Name == l.Name && piece.Garment == l.Garment && piece.Size == l.Size {
-			return i
+		key := source{piece.Name, piece.Garment, piece.Size}
+		if _, found := out[key]; !found {
+			out[key] = i
 		}
+	}
+	return out
+}
+
+// Of a template; -1 when there is none.
+func (s Sources) Of(l Laid) int {
+	if i, found := s[source{l.Name, l.Garment, l.Size}]; found {
+		return i
 	}
 	return -1
 }

@@ -97,7 +97,7 @@ func (b *Bench) still(all []lay.Laid, but int) (placed []int, out []layout.Place
 // placement of a piece as it lies; on a fold it keeps to that.
 func (b *Bench) placement(l lay.Laid, placed []int) (layout.Placement, bool) {
 	l.X, l.Y = l.X-b.one.Bed.At[0], l.Y-b.one.Bed.At[1]
-	source := lay.SourceOf(l, b.table.Asked)
+	source := lay.SourcesIn(b.table.Asked).Of(l)
 	if at, ok := relaidPiece(l, source, b.one.Templates, b.one.Problem, placed); ok || !l.OnFold {
 		return at, ok
 	}
@@ -113,7 +113,7 @@ func (b *Bench) placement(l lay.Laid, placed []int) (layout.Placement, bool) {
 
 // drawn is the outline of the template of a piece.
 func (b *Bench) drawn(l lay.Laid) orb.LineString {
-	source := lay.SourceOf(l, b.table.Asked)
+	source := lay.SourcesIn(b.table.Asked).Of(l)
 	for _, t := range b.one.Templates {
 		if t.Source == source && t.OnFold == l.OnFold {
 			return orb.LineString(t.Outline)

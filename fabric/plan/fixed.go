@@ -46,11 +46,11 @@ func (t *Table) aroundFixed(kind lay.Kind) (found *SolvedLay, why, err error) {
 // fixedIn places the pieces that stay where they are, and verifies that they can.
 func (t *Table) fixedIn(fixed lay.Plan, b bed.Bed, templates []rules.Template,
 	problem layout.Problem) (layout.Layout, error) {
-	used := make([]int, len(templates))
+	used, sources := make([]int, len(templates)), lay.SourcesIn(t.Asked)
 	var out layout.Layout
 	for _, l := range fixed.Pieces {
 		l.X, l.Y = l.X-b.At[0], l.Y-b.At[1]
-		at, ok := relaidPiece(l, lay.SourceOf(l, t.Asked), templates, problem, used)
+		at, ok := relaidPiece(l, sources.Of(l), templates, problem, used)
 		if !ok {
 			return out, lay.Reason{Of: lay.FixedTurned, Pieces: []string{l.Name}}
 		}

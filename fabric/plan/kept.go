@@ -80,9 +80,9 @@ func (t *Table) rebuiltInTwo(plan lay.Plan, back bool) *SolvedLay {
 	if !ok {
 		return nil
 	}
-	shared := make(sharing, len(choices))
+	shared, sources := make(sharing, len(choices)), lay.SourcesIn(t.Asked)
 	for _, l := range plan.Pieces {
-		source := lay.SourceOf(l, t.Asked)
+		source := sources.Of(l)
 		for i, c := range choices {
 			if c.Source == source && l.Part == 0 {
 				shared[i] += c.step

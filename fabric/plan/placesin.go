@@ -17,11 +17,11 @@ func (t *Table) placesIn(plan lay.Plan, b bed.Bed, templates []rules.Template) l
 	if err != nil {
 		return plan.Places
 	}
-	used := make([]int, len(templates))
+	used, sources := make([]int, len(templates)), lay.SourcesIn(t.Asked)
 	var laid layout.Layout
 	for _, l := range plan.Pieces {
 		l.X, l.Y = l.X-b.At[0], l.Y-b.At[1]
-		at, ok := relaidPiece(l, lay.SourceOf(l, t.Asked), templates, problem, used)
+		at, ok := relaidPiece(l, sources.Of(l), templates, problem, used)
 		if !ok {
 			continue
 		}

@@ -3,7 +3,6 @@ package plan
 import (
 	"fmt"
 
-	"ellwand/fabric/check"
 	"ellwand/fabric/lay"
 	"ellwand/nest"
 	"ellwand/nest/layout"
@@ -21,7 +20,7 @@ func (t *Table) planOf(kind lay.Kind, found *SolvedLay) (lay.Plan, error) {
 	markByHand(&plan)
 	noteApproximate(&plan)
 	FillMatches(&plan, found)
-	if err := check.Plan(plan, t.Asked); err != nil {
+	if err := t.Lines.Plan(plan, t.Asked); err != nil {
 		return lay.Plan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", ErrInternal, kind, err)
 	}
 	return plan, nil

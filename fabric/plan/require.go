@@ -5,6 +5,7 @@ package plan
 import (
 	"context"
 
+	"ellwand/fabric/check"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
@@ -21,7 +22,7 @@ import (
 // slit, so that the open lay may need more.
 //
 // When the context is cancelled it returns the best found so far, and begins no
-// lay but the open one if there is one already. It fails,
+// other lay if there is one already. It fails,
 // with a sentence for the maker, when the cloth or a piece is not sound or
 // when no lay is possible.
 func Require(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options Options) (Requirement, error) {
@@ -35,13 +36,13 @@ func Require(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options Opt
 	if err != nil {
 		return Requirement{}, err
 	}
-	t := &Table{Ctx: ctx, Cloth: c, Asked: all, Wanted: wanted, Options: options, Work: &Work{}}
+	t := &Table{Ctx: ctx, Cloth: c, Asked: all, Wanted: wanted, Options: options, Work: &Work{}, Lines: linesOf(wanted)}
 	plans := map[lay.Kind]lay.Plan{}
 	for _, kind := range searchOrder {
 		if !options.wants(kind) {
 			continue
 		}
-		if kind != lay.Open && endedWithOne(ctx, plans) {
+		if endedWithOne(ctx, plans) {
 			t.Left(t.share(kind))
 			continue
 		}
@@ -72,8 +73,19 @@ func Require(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options Opt
 	return out, err
 }
 
+// linesOf the pieces as they are cut, derived for the proof before the search begins.
+func linesOf(wanted []rules.Demand) *check.Lines {
+	asCut := make([]pieces.Piece, len(wanted))
+	for i, d := range wanted {
+		asCut[i] = d.Piece
+	}
+	out := &check.Lines{}
+	out.Learn(asCut)
+	return out
+}
+
 // endedWithOne reports that the search was ended when a lay had been found: the
-// lays still to come are left out, but for the open one, which begins from it.
+// lays still to come are left out.
 func endedWithOne(ctx context.Context, plans map[lay.Kind]lay.Plan) bool {
 	if ctx.Err() == nil {
 		return false

@@ -5,6 +5,7 @@ import (
 	"errors"
 
 	"ellwand/fabric/bed"
+	"ellwand/fabric/check"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
@@ -26,6 +27,9 @@ type Table struct {
 	shortest *SolvedLay
 	// Work of all searches so far, also of those on copies of the table.
 	Work *Work
+	// Lines are what proofs have derived of the pieces, also those on copies of the table;
+	// nil where nothing is kept of it.
+	Lines *check.Lines
 	// improved says that a kept layout is shorter than what a search found.
 	improved bool
 	// toldBound is the bound of the open lay as it is told, reckoned once; 0 before.

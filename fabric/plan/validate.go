@@ -20,9 +20,10 @@ func CheckJob(c cloth.Cloth, all []pieces.Piece) error {
 		faults = append(faults, fmt.Errorf("%s: there is nothing to cut from it; add a piece, or leave the cloth out", c))
 	}
 	faults = append(faults, checkNames(c, all), rules.Refusals(c, all))
+	sources := lay.SourcesIn(all)
 	for i, piece := range all {
 		faults = append(faults, piece.Check())
-		if lay.SourceOf(lay.Laid{Name: piece.Name, Garment: piece.Garment, Size: piece.Size}, all) != i {
+		if sources.Of(lay.Laid{Name: piece.Name, Garment: piece.Garment, Size: piece.Size}) != i {
 			faults = append(faults, fmt.Errorf("%s: two pieces have this name in the same garment and size; give one "+
 				"another name, or raise the cut count", piece.Name))
 		}

@@ -45,11 +45,11 @@ func (t *Table) startFor(kind lay.Kind, b bed.Bed, templates []rules.Template, p
 // Whether the layout keeps the rest of the rules is for verify.Layout to say.
 func relaid(plan lay.Plan, b bed.Bed, all []pieces.Piece, templates []rules.Template,
 	problem layout.Problem) (layout.Layout, bool) {
-	used := make([]int, len(templates))
+	used, sources := make([]int, len(templates)), lay.SourcesIn(all)
 	out := layout.Layout{}
 	for _, l := range plan.Pieces {
 		l.X, l.Y = l.X-b.At[0], l.Y-b.At[1]
-		placement, ok := relaidPiece(l, lay.SourceOf(l, all), templates, problem, used)
+		placement, ok := relaidPiece(l, sources.Of(l), templates, problem, used)
 		if !ok {
 			return layout.Layout{}, false
 		}

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"math"
 
-	"ellwand/fabric/check"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/fabric/purchase"
@@ -230,7 +229,7 @@ func (q *question) plan(kind lay.Kind, found *plan.SolvedLay) (lay.Plan, error) 
 		p.Offcuts = q.remnant.Offcuts
 		p.Notes = append(p.Notes, lay.Note{Of: lay.InARow})
 	}
-	if err := check.Plan(p, q.Asked); err != nil {
+	if err := q.Lines.Plan(p, q.Asked); err != nil {
 		return lay.Plan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", plan.ErrInternal,
 			kind, err)
 	}

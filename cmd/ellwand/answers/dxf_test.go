@@ -36,9 +36,9 @@ func TestTrousersThroughDXF(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, string(first), string(second))
 
-	want, err := app.ReadCollection(drafted)
+	want, err := app.ReadCollection(t.Context(), drafted)
 	require.NoError(t, err)
-	got, err := app.ReadCollection(read)
+	got, err := app.ReadCollection(t.Context(), read)
 	require.NoError(t, err)
 	require.Len(t, got.Pieces, len(want.Pieces))
 	for i, p := range want.Pieces {

@@ -82,12 +82,12 @@ type Watch struct {
 }
 
 // ReadJob reads a job file and drafts its pieces.
-func ReadJob(path string) (*job.Work, error) {
+func ReadJob(ctx context.Context, path string) (*job.Work, error) {
 	file, err := job.Read(path)
 	if err != nil {
 		return nil, err
 	}
-	return file.Resolve()
+	return file.Within(ctx).Resolve()
 }
 
 // clothError says which cloth an error is about, and sets apart those that are

@@ -1,6 +1,7 @@
 package app
 
 import (
+	"context"
 	"slices"
 	"strings"
 
@@ -24,9 +25,9 @@ type Collection struct {
 }
 
 // ReadCollection reads a file of pieces, in all its sizes, or the pieces of a job.
-func ReadCollection(path string) (Collection, error) {
+func ReadCollection(ctx context.Context, path string) (Collection, error) {
 	if !patternfile.Is(path) {
-		work, err := ReadJob(path)
+		work, err := ReadJob(ctx, path)
 		if err != nil {
 			return Collection{}, err
 		}

@@ -61,6 +61,10 @@ func Priced(work *job.Work, name string) ([]job.Offer, error) {
 // Compare lays the pieces of each cloth on every offer of it, all garments
 // together and each alone, and ranks the offers.
 func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Search, watch Watch) (Compared, error) {
+	doubts, err := newDoubter(ctx, work, search)
+	if err != nil {
+		return Compared{}, err
+	}
 	solver, begun := newSolver(search, watch), time.Now()
 	var asked, together []problem
 	var widths []cloth.Cloth
@@ -95,7 +99,7 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Sea
 		return Compared{}, err
 	}
 	done := endedOf(alone).And(endedOf(answers)).Work
-	out, doubts := Compared{Ended: search.ended(ctx, done, begun)}, newDoubter(work, search)
+	out := Compared{Ended: search.ended(ctx, done, begun)}
 	for _, cloth := range cloths {
 		garments := len(singles(work, cloth.Cloth.Name))
 		var candidates []quote.Candidate

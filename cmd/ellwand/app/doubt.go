@@ -1,6 +1,8 @@
 package app
 
 import (
+	"context"
+	"errors"
 	"math"
 
 	"ellwand/cmd/ellwand/job"
@@ -29,17 +31,23 @@ type doubter struct {
 	searched        quote.Searched
 }
 
-func newDoubter(work *job.Work, search Search) doubter {
+// newDoubter of a job. It fails only with a *job.Ended, when the context ends before the
+// job is drafted.
+func newDoubter(ctx context.Context, work *job.Work, search Search) (doubter, error) {
 	out := doubter{work: work, searched: searchedWith(search)}
 	if len(work.DerivedNames()) == 0 {
-		return out
+		return out, nil
 	}
-	smaller, err := work.WithDerived(-derivedOff)
-	larger, errLarger := work.WithDerived(derivedOff)
+	smaller, err := work.WithDerived(ctx, -derivedOff)
+	larger, errLarger := work.WithDerived(ctx, derivedOff)
+	var ended *job.Ended
+	if errors.As(err, &ended) || errors.As(errLarger, &ended) {
+		return out, ended
+	}
 	if err == nil && errLarger == nil {
 		out.smaller, out.larger = smaller, larger
 	}
-	return out
+	return out, nil
 }
 
 func searchedWith(search Search) quote.Searched {

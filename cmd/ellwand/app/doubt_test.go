@@ -27,13 +27,13 @@ func TestDerivedMeasurementsAreDoubted(t *testing.T) {
 	}
 	derived := resolved("")
 	assert.Len(t, derived.DerivedNames(), 1)
-	doubts := newDoubter(derived, Search{})
+	doubts := mustDoubt(t, derived)
 	shell := doubts.measures("shell")
 	assert.InDelta(t, 0.015, shell.More, 0.01, "the sleeves are a good third of the blouse")
 	assert.InDelta(t, shell.More, shell.Less, 0.002)
 	assert.Equal(t, quote.Doubt{Of: quote.Measures}, doubts.measures("lining"))
 
-	measured := newDoubter(resolved("  shoulder_to_wrist: 59\n"), Search{})
+	measured := mustDoubt(t, resolved("  shoulder_to_wrist: 59\n"))
 	assert.Equal(t, quote.Doubt{Of: quote.Measures}, measured.measures("shell"))
 }
 
@@ -65,7 +65,14 @@ func TestWhatIsDoubted(t *testing.T) {
 
 	one := found[1]
 	one.Amount.Bound = one.Amount.Taken / 2
-	whole := newDoubter(work, Search{})
+	whole := mustDoubt(t, work)
 	assert.Less(t, whole.rangeOf(one.Cloth, one.Amount, false).Doubts[0].Less,
 		whole.rangeOf(one.Cloth, one.Amount, true).Doubts[0].Less)
+}
+
+func mustDoubt(t *testing.T, work *job.Work) doubter {
+	t.Helper()
+	out, err := newDoubter(t.Context(), work, Search{})
+	require.NoError(t, err)
+	return out
 }

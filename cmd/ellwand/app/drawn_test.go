@@ -20,7 +20,7 @@ import (
 // The trousers as drafted go out as SVG and as PDF, and come in again without the draft:
 // their cutting outlines within 0.05 mm.
 func TestDrawnAndImported(t *testing.T) {
-	drafted, err := ReadCollection("../../../testdata/trousers.yaml")
+	drafted, err := ReadCollection(t.Context(), "../../../testdata/trousers.yaml")
 	require.NoError(t, err)
 	for name, write := range map[string]func(io.Writer) error{"trousers.svg": drafted.WriteSVG, "trousers.pdf": drafted.WritePDF} {
 		var file bytes.Buffer

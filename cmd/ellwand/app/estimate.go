@@ -17,6 +17,10 @@ import (
 // narrower one is laid on it.
 func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search Search, watch Watch) ([]Estimated,
 	error) {
+	doubts, err := newDoubter(ctx, work, search)
+	if err != nil {
+		return nil, err
+	}
 	solver := newSolver(search, Watch{})
 	out, problems, answers := make([]Estimated, len(cloths)), make([]problem, len(cloths)), make([]answer, len(cloths))
 	for i, c := range cloths {
@@ -32,12 +36,10 @@ func Estimate(ctx context.Context, work *job.Work, cloths []cloth.Cloth, search 
 		return nil, err
 	}
 	for i, c := range cloths {
-		var err error
 		if out[i], err = estimated(work, c, finding{answers[i].need, answers[i].ended, answers[i].found.Kept}); err != nil {
 			return nil, err
 		}
 	}
-	doubts := newDoubter(work, search)
 	for i, found := range out {
 		out[i].Range = doubts.rangeOf(found.Cloth, found.Amount, found.Ended.Early)
 		if err := out[i].Range.Proven(found.Cloth, found.Amount); err != nil {

@@ -49,7 +49,7 @@ func TestUsualEffortComesNearTheShortestKnown(t *testing.T) {
 		if !sample.Long() && !slices.Contains(quick, known.job) {
 			continue
 		}
-		work, err := ReadJob(filepath.Join("..", "..", "..", "testdata", known.job+".yaml"))
+		work, err := ReadJob(t.Context(), filepath.Join("..", "..", "..", "testdata", known.job+".yaml"))
 		require.NoError(t, err)
 		cloths, err := Cloths(work, nil)
 		require.NoError(t, err)

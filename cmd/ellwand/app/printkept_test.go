@@ -13,7 +13,7 @@ import (
 // paper, or with another effort, they are packed anew.
 func TestPrintingFromTheStore(t *testing.T) {
 	t.Setenv("XDG_CACHE_HOME", t.TempDir())
-	drafted, err := ReadSizes(writtenJob(t, settledJob), nil)
+	drafted, err := ReadSizes(t.Context(), writtenJob(t, settledJob), nil)
 	require.NoError(t, err)
 	pack := func(name string, passes int) Printed {
 		sheets, err := paper.Parse(name, drafted.First().Unit)

@@ -1,6 +1,8 @@
 package app
 
 import (
+	"context"
+
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/measure"
@@ -10,11 +12,11 @@ import (
 
 // ReadSized reads a file of pieces, or a job in several of its sizes; without any as
 // ReadCollection does.
-func ReadSized(path string, sizes []string) (Collection, error) {
+func ReadSized(ctx context.Context, path string, sizes []string) (Collection, error) {
 	if len(sizes) == 0 {
-		return ReadCollection(path)
+		return ReadCollection(ctx, path)
 	}
-	drafted, err := ReadSizes(path, sizes)
+	drafted, err := ReadSizes(ctx, path, sizes)
 	if err != nil {
 		return Collection{}, err
 	}

@@ -102,7 +102,8 @@ func takenOf(work *job.Work, piece PieceOfCloth, laid lay.Plan, search Search) q
 	c := piece.Cloth
 	c.Step, c.Minimum, c.Safety = 0, 0, cloth.Addition{}
 	amount := quote.AmountOf(quote.Offer{Cloth: c}, quote.Found{Taken: laid.Taken, Bound: laid.Taken})
-	return newDoubter(work, search).rangeOf(c, amount, false)
+	doubts, _ := newDoubter(context.Background(), work, search) // which nothing ends
+	return doubts.rangeOf(c, amount, false)
 }
 
 // provenOfLeast looks whether a no to pieces as large as they may be holds for

@@ -37,7 +37,7 @@ func writtenJob(t *testing.T, text string) string {
 // than one by one, be the search as short as it may.
 func TestAllCommandsGiveTheSame(t *testing.T) {
 	path := writtenJob(t, settledJob)
-	work, err := ReadJob(path)
+	work, err := ReadJob(t.Context(), path)
 	require.NoError(t, err)
 	for passes := 1; passes <= 5; passes += 2 {
 		search := Search{Passes: passes, Seed: 3, Workers: 1, Anew: true}
@@ -82,7 +82,7 @@ func TestTablesAreMonotone(t *testing.T) {
 	t.Setenv("XDG_CACHE_HOME", t.TempDir())
 	path := writtenJob(t, sizedJob)
 	search := Search{Passes: 2, Seed: 1, Workers: 2}
-	rows, err := ReadTableRows(path, []string{"16", "12", "14"})
+	rows, err := ReadTableRows(t.Context(), path, []string{"16", "12", "14"})
 	require.NoError(t, err)
 	asked, err := TableOf(rows, nil)
 	require.NoError(t, err)
@@ -114,7 +114,7 @@ func TestTablesAreMonotone(t *testing.T) {
 			}
 		}
 	}
-	work, err := ReadJob(path) // size 12
+	work, err := ReadJob(t.Context(), path) // size 12
 	require.NoError(t, err)
 	cloths, err := Cloths(work, nil)
 	require.NoError(t, err)
@@ -128,7 +128,7 @@ func TestTablesAreMonotone(t *testing.T) {
 
 // The hardest comes first, and each cell begins from those that differ in one thing.
 func TestPairsOfATable(t *testing.T) {
-	rows, err := ReadTableRows(writtenJob(t, sizedJob), []string{"12", "14"})
+	rows, err := ReadTableRows(t.Context(), writtenJob(t, sizedJob), []string{"12", "14"})
 	require.NoError(t, err)
 	asked, err := TableOf(rows, nil)
 	require.NoError(t, err)

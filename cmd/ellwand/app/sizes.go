@@ -1,6 +1,7 @@
 package app
 
 import (
+	"context"
 	"fmt"
 	"reflect"
 	"strings"
@@ -24,12 +25,12 @@ func (d Drafted) First() *job.Work { return d.Works[0] }
 
 // ReadSizes reads a job, and drafts it in each of the sizes asked for; without
 // any, as it stands.
-func ReadSizes(path string, sizes []string) (Drafted, error) {
+func ReadSizes(ctx context.Context, path string, sizes []string) (Drafted, error) {
 	file, err := job.Read(path)
 	if err != nil {
 		return Drafted{}, err
 	}
-	return DraftSizes(file, path, sizes)
+	return DraftSizes(file.Within(ctx), path, sizes)
 }
 
 // DraftSizes drafts a job, read from a path, in each of the sizes asked for; without any,

@@ -29,11 +29,12 @@ type tableRow struct {
 
 // ReadTableRows drafts every size that is asked for, or without any the job as
 // it stands.
-func ReadTableRows(path string, sizes []string) (TableRows, error) {
+func ReadTableRows(ctx context.Context, path string, sizes []string) (TableRows, error) {
 	file, err := job.Read(path)
 	if err != nil {
 		return TableRows{}, err
 	}
+	file = file.Within(ctx)
 	if len(sizes) == 0 {
 		work, err := file.Resolve()
 		if err != nil {
@@ -206,7 +207,7 @@ func (t *TableAsked) doubt(search Search) {
 		}
 		work := open.row.work
 		if _, known := doubters[work]; !known {
-			doubters[work] = newDoubter(work, search)
+			doubters[work], _ = newDoubter(context.Background(), work, search) // which nothing ends
 		}
 		open.cell.Range = doubters[work].rangeOf(open.cell.Offer.Cloth, open.cell.Amount, t.table.Ended.Early)
 	}

@@ -11,7 +11,7 @@ func (f *File) questions(work *Work) []Question {
 }
 
 // Resolve parses the measurements, drafts the garments and makes the cloths.
-// The error is *Faults: everything found wrong, with its line.
+// The error is *Faults: everything found wrong, with its line; or *Ended, see Within.
 func (f *File) Resolve() (*Work, error) {
 	work, err := f.resolve(shortening{})
 	if err == nil {

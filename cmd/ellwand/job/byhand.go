@@ -60,13 +60,12 @@ func (r *resolver) handLaidThere() {
 	}
 	for i := range r.work.Cloths {
 		offer := &r.work.Cloths[i]
-		all := r.work.PiecesOf(offer.Cloth.Name)
+		sources := lay.SourcesIn(r.work.PiecesOf(offer.Cloth.Name))
 		var kept []cloth.HandLaid
 		for _, one := range offer.Cloth.ByHand {
 			var there []cloth.HandPiece
 			for _, piece := range one.Pieces {
-				source := lay.SourceOf(lay.Laid{Name: piece.Name, Garment: piece.Garment, Size: piece.Size}, all)
-				if source < 0 {
+				if sources.Of(lay.Laid{Name: piece.Name, Garment: piece.Garment, Size: piece.Size}) < 0 {
 					r.work.note("the piece " + strconv.Quote(piece.Name) + " was laid by hand on cloth " +
 						strconv.Quote(offer.Cloth.Name) + ", and is none of its pieces any more; it is left out there")
 					continue

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"context"
 	"fmt"
 	"maps"
 	"slices"
@@ -21,9 +22,10 @@ func (w *Work) DerivedNames() []string {
 }
 
 // WithDerived resolves the job again, each measurement that was derived larger by a
-// share, or smaller by a negative one. It fails where that cannot be drafted.
-func (w *Work) WithDerived(by float64) (*Work, error) {
-	file := *w.file
+// share, or smaller by a negative one. It fails where that cannot be drafted, and ends as
+// the context does.
+func (w *Work) WithDerived(ctx context.Context, by float64) (*Work, error) {
+	file := *w.file.Within(ctx)
 	file.Wearers = slices.Clone(file.Wearers)
 	for _, made := range w.Garments {
 		body := &file.Body

@@ -12,6 +12,9 @@ import (
 
 func (r *resolver) garments(wearers []wearer) {
 	above := r.allowances(strict.Top("allowances"), nil, r.file.Allowances)
+	for _, garment := range r.file.Garments {
+		r.all += worn(garment, wearers)
+	}
 	seen := map[string]bool{}
 	if !r.withinMade(wearers) {
 		return
@@ -31,6 +34,9 @@ func (r *resolver) garments(wearers []wearer) {
 		r.knownWearers(path, garment, wearers)
 		before := len(r.faults.List)
 		for _, w := range wearers {
+			if r.isEnded() {
+				return
+			}
 			// What is wrong for one wearer is most likely wrong for all.
 			if wears(garment, w) && len(r.faults.List) == before {
 				r.wearing = w
@@ -40,6 +46,25 @@ func (r *resolver) garments(wearers []wearer) {
 			}
 		}
 	}
+}
+
+// isEnded reports whether drafting was ended, and says how far it had come.
+func (r *resolver) isEnded() bool {
+	if r.ended == nil && len(r.work.Garments) > 0 && r.file.ctx != nil && r.file.ctx.Err() != nil {
+		r.ended = &Ended{File: r.file.name, Drafted: len(r.work.Garments), All: r.all, Cause: r.file.ctx.Err()}
+	}
+	return r.ended != nil
+}
+
+// worn is for how many wearers a garment is made.
+func worn(garment Garment, wearers []wearer) int {
+	count := 0
+	for _, w := range wearers {
+		if wears(garment, w) {
+			count++
+		}
+	}
+	return count
 }
 
 // garment resolves one garment. It returns false when no more may be added.

@@ -8,6 +8,8 @@
 package job
 
 import (
+	"context"
+
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
 	"ellwand/pieces/measure"
@@ -32,6 +34,8 @@ type File struct {
 	name     string
 	lines    strict.Lines
 	patterns patterns
+	// ctx ends drafting; nil where nothing does.
+	ctx context.Context
 }
 
 // Garment is one kind of garment, made once or several times.

@@ -30,6 +30,9 @@ func (f *File) resolve(shorter shortening) (*Work, error) {
 			"under garments:")
 	}
 	r.garments(wearers)
+	if r.ended != nil {
+		return nil, r.ended
+	}
 	r.emptyCloths()
 	r.namedOnCloths()
 	r.handLaidThere()

@@ -18,6 +18,9 @@ type resolver struct {
 	shorter shortening
 	// lays counts what is cut from each cloth.
 	lays lays
+	// all garments, each for each wearer; ended says that not all were drafted.
+	all   int
+	ended *Ended
 	// rate is what an hour of making costs unless it says otherwise; isRated says
 	// that the job gives one, be it 0.
 	rate    quote.Money
