@@ -170,6 +170,8 @@ type Shortening struct {
 	Part    string // "whole", "skirt", "trousers", "sleeve" or what the part is called
 	Length  float64
 	path    Path // of the garment
+	// At is the path of its length in the job.
+	At Path
 }
 
 // numbered names one of the garments that are made of a kind.

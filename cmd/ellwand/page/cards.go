@@ -52,7 +52,7 @@ func (s *server) chooseFolder(w http.ResponseWriter, r *http.Request) {
 		Folder string `json:"folder"`
 	}
 	if err := asked(r, &chosen); err != nil || !filepath.IsAbs(chosen.Folder) {
-		answerError(w, r, http.StatusBadRequest, "Write the whole path of the folder, from the top.")
+		answerCoded(w, r, http.StatusBadRequest, errPath)
 		return
 	}
 	f, err := folder.Open(chosen.Folder)

@@ -16,7 +16,7 @@ func (s *server) withJob(do func(http.ResponseWriter, *http.Request, *opened)) h
 		one, err := s.now().jobs.named(r.PathValue("name"))
 		switch {
 		case errors.Is(err, fs.ErrNotExist), errors.Is(err, folder.ErrName):
-			answerError(w, r, http.StatusNotFound, "There is no job of this name in the folder.")
+			answerCoded(w, r, http.StatusNotFound, errNoJob)
 		case err != nil:
 			answerFault(w, r, err)
 		default:

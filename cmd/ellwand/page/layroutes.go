@@ -43,7 +43,7 @@ func stopLay(w http.ResponseWriter, r *http.Request, o *opened) {
 func showLayout(w http.ResponseWriter, r *http.Request, o *opened) {
 	found := o.tasks.at(spot{r.URL.Query().Get("cloth"), r.URL.Query().Get("width"), r.URL.Query().Get("lay")})
 	if found == nil {
-		answerError(w, r, http.StatusNotFound, sentence(errNotLaid.Error()))
+		answerCoded(w, r, http.StatusNotFound, errNotLaid)
 		return
 	}
 	answer(w, http.StatusOK, found.shown)

@@ -158,11 +158,11 @@ func (s *searches) run(ctx context.Context, one *searching, q question, revision
 	switch {
 	case !current:
 	case err != nil:
-		s.told.tell(eventOf("done", doneEvent{q.spot, sentence(withoutPlaces(err).Error())}))
+		s.told.tell(eventOf("done", doneEvent{q.spot, sentence(withoutPlaces(err).Error()), true}))
 	default:
 		shown := s.hold(one.text, q, revision, planned, true)
 		s.told.tell(eventOf("layout", shown))
-		s.told.tell(eventOf("done", doneEvent{q.spot, shown.Sentence}))
+		s.told.tell(eventOf("done", doneEvent{spot: q.spot, Sentence: shown.Sentence}))
 	}
 }
 
@@ -204,6 +204,8 @@ func (s *searches) hold(text string, q question, revision int, planned app.Plann
 type doneEvent struct {
 	spot
 	Sentence string `json:"sentence"`
+	// Refused says that it cannot be laid so.
+	Refused bool `json:"refused,omitempty"`
 }
 
 // progressEvent says how far a search is.

@@ -2,7 +2,6 @@ package page
 
 import (
 	"encoding/json"
-	"errors"
 	"net/http"
 	"slices"
 
@@ -33,12 +32,6 @@ type onTable struct {
 	Cut []string `json:"cut"`
 }
 
-// offeredChange is a change that makes it enough, with what does it where the page can.
-type offeredChange struct {
-	Label string           `json:"label"`
-	Do    []map[string]any `json:"do,omitempty"`
-}
-
 // askRemnant answers whether a piece of cloth is enough, and what would make it so.
 func (s *server) askRemnant(w http.ResponseWriter, r *http.Request, o *opened) {
 	var there onTable
@@ -67,13 +60,19 @@ func (s *server) askRemnant(w http.ResponseWriter, r *http.Request, o *opened) {
 		return
 	}
 	out := map[string]any{
-		"answer":   found.Fit.Answer.String(),
+		"answer": found.Fit.Answer.String(), "of": words.PieceOfCloth(work, found),
 		"sentence": sentence(words.PieceOfCloth(work, found) + ": " + words.IsEnough(found, s.options.Search)),
+	}
+	drawn, err := view.Of(o.name, state)
+	if err != nil {
+		answerFault(w, r, err)
+		return
 	}
 	changes := []offeredChange{}
 	for _, way := range found.Ways {
 		gives := way.Change.With(way.By)
-		changes = append(changes, offeredChange{reason.Help(gives, work.Format), actionsFor(gives, index)})
+		changes = append(changes, offeredChange{reason.Help(gives, work.Format),
+			givenUpOf(gives, work.Format), actionsFor(state.Work, drawn.Pieces, gives, index)})
 	}
 	out["changes"] = changes
 	if len(found.Fit.Plan.Pieces) > 0 && found.Fit.Answer == remnant.Enough {
@@ -162,7 +161,7 @@ func withoutCut(work *job.Work, cut []string) error {
 			return err
 		}
 		if !takeOut(work, id) {
-			return errors.New("a piece that is cut already is none of the job's any more; load the page again")
+			return errGone
 		}
 	}
 	return nil
@@ -186,30 +185,4 @@ func takeOut(work *job.Work, id desk.PieceID) bool {
 		}
 	}
 	return false
-}
-
-// actionsFor what is given up, where single values of the job do it all; otherwise none.
-func actionsFor(gives []remnant.Given, cloth int) []map[string]any {
-	var out []map[string]any
-	set := func(value string, path ...any) {
-		out = append(out, map[string]any{"set": map[string]any{"path": path, "value": value}})
-	}
-	for _, given := range gives {
-		switch given.Of {
-		case remnant.CloseLaying:
-			set("none", "cloths", cloth, "hand_laying")
-		case remnant.StraightEnds:
-			set("0", "cloths", cloth, "straighten")
-		case remnant.NapPerGarment:
-			set("one way per garment", "cloths", cloth, "nap")
-		case remnant.NapIgnored:
-			set("either way", "cloths", cloth, "nap")
-		case remnant.SmallerSize:
-			set(given.Size, "size")
-		case remnant.LaidOpen: // nothing is to be changed in the job
-		default:
-			return nil
-		}
-	}
-	return out
 }

@@ -25,15 +25,21 @@ var errorPage = template.Must(template.New("error").Parse(`<!doctype html>
 
 // answerError says in plain words why something is not done: to a program as JSON.
 func answerError(w http.ResponseWriter, r *http.Request, status int, why string) {
+	answerCoded(w, r, status, refusal{text: why})
+}
+
+// answerCoded is answerError with the word by which the page knows what is refused.
+func answerCoded(w http.ResponseWriter, r *http.Request, status int, why refusal) {
 	if strings.HasPrefix(r.URL.Path, "/api/") {
 		w.Header().Set("Content-Type", "application/json; charset=utf-8")
 		w.WriteHeader(status)
-		_ = json.NewEncoder(w).Encode(map[string]string{"sentence": why}) // who asks may be gone
+		body := map[string]string{"sentence": sentence(why.text), "code": why.code}
+		_ = json.NewEncoder(w).Encode(body) // who asks may be gone
 		return
 	}
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
 	w.WriteHeader(status)
-	_ = errorPage.Execute(w, why)
+	_ = errorPage.Execute(w, sentence(why.text))
 }
 
 // answer with a value as JSON.
@@ -53,6 +59,11 @@ func answerFault(w http.ResponseWriter, r *http.Request, err error) {
 	status := http.StatusUnprocessableEntity
 	if failure.Is(err) {
 		status = http.StatusInternalServerError
+	}
+	var known refusal
+	if errors.As(err, &known) {
+		answerCoded(w, r, status, known)
+		return
 	}
 	answerError(w, r, status, sentence(err.Error()))
 }
@@ -74,7 +85,7 @@ func asked(r *http.Request, into any) error {
 	decoder := json.NewDecoder(r.Body)
 	decoder.DisallowUnknownFields()
 	if err := decoder.Decode(into); err != nil {
-		return errors.New("this request cannot be read; load the page again")
+		return errNotRead
 	}
 	if _, err := decoder.Token(); !errors.Is(err, io.EOF) {
 		return errors.New("this request has something behind its end; load the page again")

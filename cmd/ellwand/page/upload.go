@@ -67,18 +67,10 @@ func (u upload) base() string {
 func (u upload) data() ([]byte, error) {
 	data, err := base64.StdEncoding.DecodeString(u.Base64)
 	if err != nil {
-		return nil, errors.New("the file did not arrive whole; choose it again")
+		return nil, errBroken
 	}
 	return data, limit.DrawingSize.Check("the file", len(data))
 }
-
-// errNoRoom is that the machine takes no file for a while.
-var errNoRoom = errors.New("there is no room for the file in the folder for temporary files")
-
-// errUnknownScale asks for what is known in a photo.
-var errUnknownScale = errors.New("a photo needs something of a known size in it: say how wide the squares of its ground " +
-	"are, or which paper lies beside the pieces; a scan without either is brought in by the command ellwand import, " +
-	"with two distances that were measured")
 
 // read what is drawn in the file. The importer reads it from a folder of its own, which is
 // gone afterwards.

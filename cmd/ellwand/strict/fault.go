@@ -35,6 +35,14 @@ const (
 	Unused
 )
 
+var kinds = [...]string{
+	NotYAML: "not yaml", WrongShape: "shape", Unknown: "unknown", Missing: "missing", Malformed: "malformed",
+	OutOfRange: "range", Twice: "twice", Contradiction: "contradiction", Undraftable: "undraftable", Unused: "unused",
+}
+
+// String is the word by which programs tell the kind.
+func (k Kind) String() string { return kinds[k] }
+
 // Fault is one thing wrong in a file, said so that it can be put right.
 type Fault struct {
 	// File that it stands in; empty for the one that is read (see Faults).

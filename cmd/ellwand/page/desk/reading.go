@@ -48,17 +48,17 @@ func faulty(err error) Reading {
 
 // againstValue is what speaks against a value by itself: a fault of the value at the path
 // or of one below it. What it only does not go with may be what is changed next.
-func (r Reading) againstValue(path strict.Path) string {
+func (r Reading) againstValue(path strict.Path) *job.Fault {
 	for _, fault := range r.Faults {
 		if !isWithin(fault.Path, path) {
 			continue
 		}
 		switch fault.Kind {
 		case strict.WrongShape, strict.Unknown, strict.Malformed, strict.OutOfRange, strict.Missing, strict.Twice:
-			return fault.Text
+			return &fault
 		}
 	}
-	return ""
+	return nil
 }
 
 // isWithin says that a path is another one or lies below it.

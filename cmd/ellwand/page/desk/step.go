@@ -66,6 +66,8 @@ type HalfValue struct {
 	Path  []any  `json:"path"`
 	Value string `json:"value"`
 	Fault string `json:"fault"`
+	// Kind of the fault, as strict.Kind has it.
+	Kind string `json:"kind,omitempty"`
 }
 
 // state is what a desk holds at one moment.

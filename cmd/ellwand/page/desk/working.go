@@ -2,6 +2,8 @@ package desk
 
 import (
 	"errors"
+	"maps"
+	"slices"
 
 	"ellwand/cmd/ellwand/page/edit"
 	"ellwand/cmd/ellwand/strict"
@@ -71,17 +73,35 @@ func (w *working) set(path strict.Path, value edit.Value, typing bool) error {
 	found := read(w.desk.folder.PathOf(w.desk.name), []byte(text))
 	against := found.againstValue(path)
 	single := value.List == nil && value.Keys == nil
-	if against == "" || !single {
+	if against == nil || !single {
 		w.now.text, w.reading = []byte(text), &found
 		delete(w.now.typed, key)
+		w.standing()
 		return nil
 	}
 	if w.now.typed == nil {
 		w.now.typed = map[string]HalfValue{}
 	}
 	w.kind = HalfTyped
-	w.now.typed[key] = HalfValue{Path: Steps(path), Value: value.Text, Fault: against}
+	w.now.typed[key] = HalfValue{Path: Steps(path), Value: value.Text, Fault: against.Text, Kind: against.Kind.String()}
 	return nil
+}
+
+// standing takes in what was half typed and stands now: a price, once there is a currency.
+func (w *working) standing() {
+	for _, key := range slices.Sorted(maps.Keys(w.now.typed)) {
+		half := w.now.typed[key]
+		path := pathOf(half.Path)
+		text, err := edit.Set(string(w.now.text), path, edit.Text(half.Value), Order)
+		if err != nil {
+			continue
+		}
+		found := read(w.desk.folder.PathOf(w.desk.name), []byte(text))
+		if found.againstValue(path) == nil {
+			w.now.text, w.reading = []byte(text), &found
+			delete(w.now.typed, key)
+		}
+	}
 }
 
 // unset removes a value, and what is half typed there or below.

@@ -23,8 +23,9 @@ type Field struct {
 	// Derived is what is used in place of a value that is not given, and Why.
 	Derived string `json:"derived"`
 	Why     string `json:"why,omitempty"`
-	// Fault says what is wrong with a value that is half typed.
-	Fault string `json:"fault,omitempty"`
+	// Fault says what is wrong with a value that is half typed, FaultKind of what kind it is.
+	Fault     string `json:"fault,omitempty"`
+	FaultKind string `json:"fault_kind,omitempty"`
 }
 
 // Group is a place where more than a single value stands, or may: keys of their own, a
@@ -129,7 +130,7 @@ func (f *former) field(path strict.Path, key strict.Key, kind string, value any)
 	out := Field{Path: desk.Steps(path), Kind: kind, Choices: key.Words, Help: key.Text, Needed: key.Needed}
 	out.Value, _ = value.(string)
 	if half, is := f.state.Typed[path.String()]; is {
-		out.Value, out.Fault = half.Value, half.Fault
+		out.Value, out.Fault, out.FaultKind = half.Value, half.Fault, half.Kind
 	}
 	if out.Value == "" {
 		out.Derived, out.Why = derived(f.state.Work, path)

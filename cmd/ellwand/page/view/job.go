@@ -46,8 +46,10 @@ type Told struct {
 
 // Remark is a fault or a doubt, with its place; a path of none is about the whole.
 type Remark struct {
-	Path     []any  `json:"path"`
-	Line     int    `json:"line"`
+	Path []any `json:"path"`
+	Line int   `json:"line"`
+	// Kind of a fault, by the word by which programs tell it; none of a doubt.
+	Kind     string `json:"kind,omitempty"`
 	Sentence string `json:"sentence"`
 }
 
@@ -90,7 +92,7 @@ func Of(name string, state desk.State) (Job, error) {
 	out.Client, _ = keys["client"].(string)
 	out.Units, _ = keys["units"].(string)
 	for _, f := range state.Faults {
-		out.Faults = append(out.Faults, Remark{pathOrNone(f.Path), f.Line, f.Text})
+		out.Faults = append(out.Faults, Remark{pathOrNone(f.Path), f.Line, f.Kind.String(), f.Text})
 	}
 	for _, one := range state.History {
 		out.History = append(out.History, Made{one.Step, one.When, one.Kind, one.Path, one.Now})
@@ -127,7 +129,7 @@ func garmentsIn(keys map[string]any) map[string]int {
 func (j *Job) drafted(work *job.Work, garments map[string]int) error {
 	j.Notes = append(j.Notes, work.Notes...)
 	for _, q := range work.Questions {
-		j.Doubts = append(j.Doubts, Remark{pathOrNone(q.Path), q.Line, q.Text})
+		j.Doubts = append(j.Doubts, Remark{Path: pathOrNone(q.Path), Line: q.Line, Sentence: q.Text})
 	}
 	var err error
 	if j.Pieces, err = piecesOf(work, garments); err != nil {

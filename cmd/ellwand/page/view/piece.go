@@ -46,6 +46,7 @@ type Edge struct {
 	// Path at which its allowance is set; none where that cannot be.
 	Path []any `json:"path,omitempty"`
 	Fold bool  `json:"fold"`
+	Hem  bool  `json:"hem"`
 	// Cutting says that the line is a cutting line, which came from elsewhere.
 	Cutting bool `json:"cutting"`
 
@@ -118,7 +119,7 @@ func edgeOf(work *job.Work, p pieces.Piece, e pieces.Edge, garment int, drafted 
 	out := Edge{
 		Name: e.Name.String(), Line: points(e.Path.Flatten(drawn)), AllowanceMM: tidy(e.Allowance),
 		Allowance: work.Format(e.Allowance), Length: work.Format(e.Path.Length()),
-		Fold: p.Fold != seams.None && e.Name == p.Fold, Cutting: e.Unknown || e.Included > 0,
+		Fold: p.Fold != seams.None && e.Name == p.Fold, Cutting: e.Unknown || e.Included > 0, Hem: e.Hem,
 		seam: e.Name.Seam().String(),
 	}
 	if key, known := allowanceKey(e.Name); known && drafted && !out.Fold {

@@ -70,7 +70,7 @@ func TestWholeJobByKeyboard(t *testing.T) {
 	typed(v, "Currency", "EUR")
 	typed(v, "Price: Shell", "18.50")
 	v.Press("\t")
-	v.Until(`/\d EUR/.test(document.querySelector('.paper .total')?.textContent)`)
+	v.Until(`/€\d/.test(document.querySelector('.paper .total')?.textContent)`)
 	entered(v, "On to printing")
 	v.Until(`document.querySelector('.prints a')`)
 	assert.Equal(t, "%PDF-", browser.Await[string](v, firstOfPrint))

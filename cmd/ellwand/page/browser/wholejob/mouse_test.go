@@ -85,7 +85,7 @@ func TestWholeJobByMouse(t *testing.T) {
 	v.Write("Price: Shell", "18.50")
 	v.Write("Rate of an hour", "28")
 	v.Write("Hours: Princess dress", "12")
-	v.Until(`/\d EUR/.test(document.querySelector('.paper .total')?.textContent)`)
+	v.Until(`/€\d/.test(document.querySelector('.paper .total')?.textContent)`)
 
 	at(v, "Print")
 	v.Until(`document.querySelector('.prints a')`)

@@ -2,7 +2,10 @@
 // the program says of it beside it.
 
 import { el, fresh, fill, write } from './element.js';
-import { has, sent, term, typed, word } from './words.js';
+import { currencyName, has, inOwnWords, language, sent, term, typed, word } from './words.js';
+
+// naming of what is chosen from, where that is not in the words of the page.
+const naming = { currency: (code) => `${code}, ${currencyName(code)}` };
 
 // Field of a job, at a path. It keeps what is being typed while the job changes.
 export class Field {
@@ -50,13 +53,13 @@ export class Field {
 
   makeChoice(field) {
     const [names, stem] = this.options.names ?? [];
-    const choices = names ?? (field.kind === 'yesno' ? ['yes', 'no'] : (field.choices ?? []));
-    if (names && field.value && !names.includes(field.value)) choices.push(field.value);
+    const choices = names ? [...names] : (field.kind === 'yesno' ? ['yes', 'no'] : (field.choices ?? []));
+    if (names && field.value && !names.includes(field.value)) choices.unshift(field.value);
     return el(
       'select',
       { change: () => this.send(false), focus: () => this.options.focus?.(this) },
-      el('option', { value: '' }, word('usual')),
-      choices.map((choice) => el('option', { value: choice }, term(choice, stem))),
+      el('option', { value: '' }, stem === 'currency' ? word('currency.none') : word('usual')),
+      choices.map((choice) => el('option', { value: choice }, naming[stem]?.(choice) ?? term(choice, stem))),
     );
   }
 
@@ -97,14 +100,35 @@ const shownValue = (field) =>
 // notesOf a field: faults first, then doubts, then where a worked-out value is from.
 function notesOf(job, field) {
   const at = JSON.stringify(field.path);
-  const about = (list) =>
-    (list ?? []).filter((one) => one.path && JSON.stringify(one.path) === at).map((one) => one.sentence);
-  const faults = [...new Set([field.fault, ...about(job.state.faults)])].filter(Boolean);
-  const doubts = [...new Set([field.doubt, ...about(job.state.doubts)])].filter(Boolean);
-  const why =
-    !field.value && field.derived && field.why ? [['why', word('worked out', { why: field.why })]] : [];
+  const about = (list, said) =>
+    (list ?? []).filter((one) => one.path && JSON.stringify(one.path) === at).map(said);
+  const half = field.fault
+    ? [faultText({ path: field.path, kind: field.fault_kind, sentence: field.fault }, field.value)]
+    : [];
+  const said = (fault) => faultText(fault, field.value);
+  const faults = [...new Set([...half, ...about(job.state.faults, said)])].filter(Boolean);
+  const doubts = [...new Set(about(job.state.doubts, doubtText))].filter(Boolean);
+  const why = !field.value && field.derived && field.why ? [['why', whyText(field.why)]] : [];
   return [...faults.map((text) => ['fault', text]), ...doubts.map((text) => ['doubt', text]), ...why];
 }
+
+// faultText says what is wrong in the reader's language; what is only missing is never told
+// in terms of the file.
+export function faultText({ path, kind, sentence }, value = '') {
+  const what = path?.length ? labelOf(path) : '';
+  const lacks = value === '' ? what : labelOf(['currency']); // of all that is typed, only money lacks something
+  if (kind === 'missing' && what && typeof path.at(-1) === 'string') return word('fault.missing', { what: lacks });
+  const key = `fault.${kind}`;
+  return inOwnWords(sentence, () =>
+    has(key) && what ? word(key, { what, value: typed(value) }) : word('fault.other'),
+  );
+}
+
+const doubtText = (doubt) =>
+  inOwnWords(doubt.sentence, () => word('doubt', { what: doubt.path?.length ? labelOf(doubt.path) : '' }));
+
+// whyText says where a value that is worked out is from.
+const whyText = (why) => (language === 'en' ? word('worked out', { why }) : word('worked out by'));
 
 // labelOf what stands at the end of a path.
 export function labelOf(path) {
@@ -138,7 +162,7 @@ export class Faults {
     fill(
       this.element,
       faults.map((fault) =>
-        el('p', {}, fault.line ? word('line', { line: fault.line, sentence: fault.sentence }) : fault.sentence),
+        el('p', {}, fault.line ? word('line', { line: fault.line, sentence: faultText(fault) }) : faultText(fault)),
       ),
     );
   }

@@ -3,7 +3,7 @@
 
 import { draw, el, fill, set } from './element.js';
 import { arrowPath, boxOf, halfway, pathOf } from './plane.js';
-import { length, term, word } from './words.js';
+import { language, length, term, typed, word } from './words.js';
 
 const margin = 26; // mm about the piece
 
@@ -35,7 +35,7 @@ export class PieceDrawing {
       this.told,
       mine
         .filter((seam) => !seam.sound)
-        .map((seam) => el('li', { class: 'unsound', value: seam.number }, seam.sentence)),
+        .map((seam) => el('li', { class: 'unsound', value: seam.number }, truingText(seam, state.units))),
     );
   }
 
@@ -139,6 +139,15 @@ function notchPath({ at, to, double }) {
       false,
     );
   return shifted(1) + shifted(-1);
+}
+
+// truingText says of a seam whether its sides match.
+export function truingText(seam, units) {
+  if (language === 'en') return typed(seam.sentence);
+  const by = length(Math.abs(seam.difference_mm), units);
+  const normal = [seam.least_mm, seam.most_mm].map((mm) => length(mm, units));
+  const key = seam.difference_mm < 0 ? 'truing.shorter' : 'truing.longer';
+  return word(key, { by, least: normal[0], most: normal[1] });
 }
 
 // cutText says how often a piece is cut, and from what.

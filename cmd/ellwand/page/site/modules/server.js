@@ -1,11 +1,13 @@
 // What the page asks of the program that sent it. Nothing is asked of anybody else.
 
+import { refusal } from './words.js';
+
 const token = document.querySelector('meta[name="ellwand-token"]')?.content ?? '';
 
 // Refused is an answer that is not what was asked for: its sentence is for people.
 export class Refused extends Error {
   constructor(status, body) {
-    super(body.sentence ?? String(status));
+    super(refusal(body) || String(status));
     this.status = status;
     this.body = body;
   }

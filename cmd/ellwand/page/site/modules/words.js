@@ -41,6 +41,18 @@ export function term(value, stem = 'term') {
   return has(key) ? words[key] : String(value).replaceAll('_', ' ');
 }
 
+// refusal is what is said of something that the program does not do: in the reader's
+// language, where there are words for its code.
+export function refusal({ code, sentence = '' }) {
+  if (code && has(`refused.${code}`)) return word(`refused.${code}`);
+  return inOwnWords(sentence, () => word('refused'));
+}
+
+// inOwnWords is a sentence of the program, which speaks English; in other languages after
+// what the page has to say.
+export const inOwnWords = (sentence, other) =>
+  language === 'en' || !sentence ? typed(sentence) : word('in english', { said: other(), sentence });
+
 const comma = () => new Intl.NumberFormat(language).format(1.5).includes(',');
 
 // typed is a value of the job file as the reader writes it.
@@ -100,6 +112,18 @@ export function millimetres(text, units = 'cm') {
   const mm = value * inMillimetres[found[5] ?? units];
   return found[1] ? -mm : mm;
 }
+
+// money as the reader writes it; what is no plain number stays as it is.
+export function money(amount, currency) {
+  if (!/^-?\d+(\.\d+)?$/.test(amount ?? '') || !currency) return typed(`${amount ?? ''} ${currency ?? ''}`.trim());
+  return new Intl.NumberFormat(language, { style: 'currency', currency }).format(Number(amount));
+}
+
+// currencyName by its code.
+export const currencyName = (code) => new Intl.DisplayNames(language, { type: 'currency' }).of(code);
+
+// listed joins words: "a, b and c".
+export const listed = (all) => new Intl.ListFormat(language).format(all);
 
 // date of a moment in the reader's way.
 export const date = (when) => new Intl.DateTimeFormat(language, { dateStyle: 'medium' }).format(new Date(when));

@@ -5,7 +5,7 @@ import { el, fill, write } from '../element.js';
 import { choose, entry, pickOne } from '../choose.js';
 import { get, listen, post, picture } from '../server.js';
 import { failed, say } from '../say.js';
-import { sent, term, typed, word } from '../words.js';
+import { language, sent, term, typed, word } from '../words.js';
 import { jobCards } from './cards.js';
 
 // garments of the gallery, each with the girths that it cannot do without.
@@ -74,6 +74,12 @@ export function begin() {
       events.close();
     },
   };
+}
+
+// sentenceOf an answer: what to buy, how it is laid, and between what it may prove to be.
+function sentenceOf({ sentence, buy, lay, low, high }) {
+  if (language === 'en') return sentence ?? buy;
+  return word('answer.sentence', { buy: typed(buy), lay: term(lay), low: typed(low), high: typed(high) });
 }
 
 // Asked is the question: garment, body, width of the cloth; and its answer.
@@ -248,9 +254,9 @@ class Asked {
       fill(
         this.answer,
         el('p', { class: 'amount' }, typed(found.buy)),
-        el('p', {}, typed(found.sentence ?? '')),
+        el('p', {}, sentenceOf(found)),
       );
-      say(found.sentence ?? found.buy);
+      say(sentenceOf(found));
     } catch (fault) {
       fill(this.answer, el('p', { class: 'fault' }, fault.message));
     }

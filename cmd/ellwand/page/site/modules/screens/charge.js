@@ -5,14 +5,18 @@ import { el, fill } from '../element.js';
 import { Faults, Field, labelOf } from '../field.js';
 import { samePath } from '../job.js';
 import { get, jobAddress } from '../server.js';
-import { atLeast, buyText, length, metres, term, typed, word } from '../words.js';
+import { atLeast, buyText, length, metres, money, term, typed, word } from '../words.js';
 import { nextStep } from './next.js';
+import { quotePaper, titledTable } from './quotepaper.js';
 
 // pause after a key before all is reckoned anew, ms.
 const pause = 250;
 
-// columns of figures.
-const figures = new Set(['buy', 'at least', 'cost']);
+// currencies to choose from, by their codes of ISO 4217; one that a job has besides is added.
+const currencies = [
+  ...['EUR', 'GBP', 'USD', 'CHF', 'AUD', 'BRL', 'CAD', 'CNY', 'CZK', 'DKK', 'HUF', 'INR', 'JPY', 'MXN', 'NOK', 'NZD'],
+  ...['PLN', 'RON', 'SEK', 'TRY', 'ZAR'],
+];
 
 export function charge(job) {
   const screen = new Charge(job);
@@ -80,11 +84,46 @@ class Charge {
     const key = JSON.stringify(all);
     if (key === this.placed) return;
     this.placed = key;
-    this.fields = all.map((path) => new Field(this.job, path, { label: this.labelled(path) }));
+    this.fields = all.map((path) => new Field(this.job, path, this.options(path)));
     fill(
       this.inputs,
       this.fields.map((field) => field.element),
     );
+  }
+
+  // options of the field at a path.
+  options(path) {
+    const label = this.labelled(path);
+    return path[0] === 'currency' ? { label, names: [currencies, 'currency'] } : { label };
+  }
+
+  // lacking are the fields that must be filled in before there is a quote.
+  lacking() {
+    const isPriced = (index) =>
+      this.job.field('cloths', index, 'price')?.value || this.job.fields('cloths', index, 'offers').length > 0;
+    return this.fields.filter(({ job, path }) => {
+      if (path.length === 1) return path[0] === 'currency' && !job.field('currency')?.value;
+      return path[0] === 'cloths' && path[2] === 'price' && !isPriced(path[1]);
+    });
+  }
+
+  // showLacking in the place of the quote: each leads to its field.
+  showLacking(fields) {
+    const go = (field) => () => field.control.focus();
+    return [
+      el('p', {}, word('charge.lacks')),
+      el(
+        'ul',
+        { class: 'lacks' },
+        fields.map((field) =>
+          el(
+            'li',
+            {},
+            el('button', { type: 'button', class: 'plain', click: go(field) }, field.options.label),
+          ),
+        ),
+      ),
+    ];
   }
 
   // priced keys of a cloth: one that has offers has its prices there.
@@ -119,10 +158,15 @@ class Charge {
     this.stop?.abort();
     this.stop = new AbortController();
     const { signal } = this.stop;
+    const lacks = this.lacking();
+    if (lacks.length) {
+      fill(this.compared);
+      fill(this.paper, this.showLacking(lacks));
+    }
     await Promise.all([
       this.readInto(this.table, 'table', signal, (found) => this.showTable(found)),
-      this.readInto(this.compared, 'compare', signal, (found) => this.showCompared(found)),
-      this.readInto(this.paper, 'quote', signal, (found) => this.showQuote(found)),
+      !lacks.length && this.readInto(this.compared, 'compare', signal, (found) => this.showCompared(found)),
+      !lacks.length && this.readInto(this.paper, 'quote', signal, (found) => quotePaper(found)),
     ]);
   }
 
@@ -167,69 +211,9 @@ class Charge {
         one.offer ?? '',
         length(one.width_mm, units),
         metres(one.buy_mm, units),
-        typed(one.cost ?? ''),
+        money(one.cost ?? '', found.currency),
       ]),
     );
-  }
-
-  // showQuote as the client will see it.
-  showQuote(quote) {
-    const groups = [...new Set((quote.lines ?? []).map((line) => line.group))];
-    const sum = (key, value) =>
-      value &&
-      el(
-        'tr',
-        { class: key === 'total' ? 'total' : '' },
-        el('th', { scope: 'row', colspan: 3 }, word(`quote.${key}`)),
-        el('td', { class: 'figure' }, `${typed(value)} ${quote.currency}`),
-      );
-    return [
-      el('h3', {}, quote.job),
-      quote.client && el('p', {}, word('quote.for', { client: quote.client })),
-      quote.number && el('p', {}, word('quote.number', { number: quote.number })),
-      el(
-        'div',
-        { class: 'scrolls', tabindex: 0, role: 'region', 'aria-label': word('charge.quote') },
-        el(
-          'table',
-          {},
-          groups.map((group) =>
-            el(
-              'tbody',
-              {},
-              el('tr', {}, el('th', { scope: 'colgroup', colspan: 4 }, term(group, 'group'))),
-              quote.lines
-                .filter((line) => line.group === group)
-                .map((line) =>
-                  el(
-                    'tr',
-                    {},
-                    el('td', {}, line.text),
-                    el('td', {}, typed(line.amount ?? '')),
-                    el('td', {}, typed(line.price ?? '')),
-                    el('td', { class: 'figure' }, typed(line.cost)),
-                  ),
-                ),
-            ),
-          ),
-          el(
-            'tbody',
-            {},
-            sum('subtotal', quote.subtotal),
-            quote.tax &&
-              el(
-                'tr',
-                {},
-                el('th', { scope: 'row', colspan: 3 }, `${quote.tax.name} ${typed(quote.tax.rate)}`),
-                el('td', { class: 'figure' }, `${typed(quote.tax.sum)} ${quote.currency}`),
-              ),
-            sum('total', quote.total),
-            sum('deposit', quote.deposit),
-            sum('balance', quote.balance),
-          ),
-        ),
-      ),
-    ];
   }
 }
 
@@ -239,25 +223,4 @@ function isPrice({ path, value }) {
   if (path[0] === 'quote') return !['date', 'valid_until'].includes(path.at(-1));
   if (path[2] === 'offers') return path.at(-1) === 'price';
   return ['notions', 'making'].includes(path[2]);
-}
-
-// titledTable of cells by columns, of which the first heads its row.
-function titledTable(title, columns, rows) {
-  const kind = (i) => (figures.has(columns[i]) ? 'figure' : null);
-  const head = columns.map((key, i) => el('th', { scope: 'col', class: kind(i) }, word(`column.${key}`)));
-  const row = ([first, ...rest]) =>
-    el(
-      'tr',
-      {},
-      el('th', { scope: 'row' }, first),
-      rest.map((cell, i) => el('td', { class: kind(i + 1) }, cell)),
-    );
-  return [
-    el('h2', {}, word(title)),
-    el(
-      'div',
-      { class: 'scrolls', tabindex: 0, role: 'region', 'aria-label': word(title) },
-      el('table', {}, el('thead', {}, el('tr', {}, head)), el('tbody', {}, rows.map(row))),
-    ),
-  ];
 }

@@ -9,7 +9,7 @@ import { LayList, PiecePanel } from '../lay/list.js';
 import { jobAddress, post, query } from '../server.js';
 import { failed, say } from '../say.js';
 import { layKey } from '../job.js';
-import { has, language, term, typed, word } from '../words.js';
+import { has, inOwnWords, language, term, typed, word } from '../words.js';
 import { ClothForm } from './clothform.js';
 import { LayTabs } from './laytabs.js';
 import { nextStep } from './next.js';
@@ -206,8 +206,10 @@ class Lay {
   ended(done) {
     write(this.progress, '');
     this.stopping.hidden = true;
-    say(done.sentence ?? word('laid'));
+    const refused = done.refused && inOwnWords(done.sentence, () => word('cannot lay'));
+    say(refused || word('laid'));
     this.refreshLayout();
+    if (refused) write(this.sentence, refused);
     this.tabs.reckon(this.ends.signal).then(() => this.lay && this.tabs.show(this.lay), failed);
   }
 

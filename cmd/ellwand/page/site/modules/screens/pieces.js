@@ -2,8 +2,8 @@
 
 import { el, fill } from '../element.js';
 import { Faults, Field } from '../field.js';
-import { bare, term, typed, word } from '../words.js';
-import { PieceDrawing } from '../piece.js';
+import { bare, language, term, typed, word } from '../words.js';
+import { PieceDrawing, truingText } from '../piece.js';
 import { GarmentOptions } from './options.js';
 import { nextStep } from './next.js';
 
@@ -101,7 +101,7 @@ class Pieces {
     const seams = (this.job.state.truing ?? []).filter((seam) =>
       seam.edges?.some((at) => at.piece === piece && at.edge === edge),
     );
-    return seams.length > 0 && el('ul', { class: 'seams' }, seams.map(seamLine));
+    return seams.length > 0 && el('ul', { class: 'seams' }, seams.map((seam) => seamLine(seam, this.job.state.units)));
   }
 
   // numbers of the seams that are told of, as they stand on the edges.
@@ -122,26 +122,26 @@ class Pieces {
     fill(
       this.truing,
       seams.length > 0 && el('h2', {}, word('truing.title')),
-      unsound.length > 0 && el('ol', {}, unsound.map(seamLine)),
+      unsound.length > 0 && el('ol', {}, unsound.map((seam) => seamLine(seam, this.job.state.units))),
       sound.length > 0 &&
         el(
           'details',
           { open: isOpen },
           el('summary', {}, word('truing.match', { n: sound.length })),
-          el('ul', {}, sound.map(seamLine)),
+          el('ul', {}, sound.map((seam) => seamLine(seam, this.job.state.units))),
         ),
     );
   }
 }
 
-const seamLine = (seam) =>
+const seamLine = (seam, units) =>
   el(
     'li',
     { class: seam.sound ? 'sound' : 'unsound', value: seam.sound ? null : seam.number },
     el('strong', {}, term(seam.seam, 'edge')),
     ' ',
-    el('span', { class: 'verdict' }, typed(seam.verdict)),
-    el('span', { class: 'notes' }, typed(seam.sentence)),
+    el('span', { class: 'verdict' }, language === 'en' ? seam.verdict : word(seam.sound ? 'fits' : 'fits not')),
+    el('span', { class: 'notes' }, truingText(seam, units)),
   );
 
 // scaleOf the drawings: pixels for a millimetre, so that the largest piece has its room.

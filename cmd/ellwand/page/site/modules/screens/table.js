@@ -6,7 +6,7 @@ import { choose, entry, pickOne } from '../choose.js';
 import { RemnantDrawing } from '../remnant.js';
 import { jobAddress, post } from '../server.js';
 import { say } from '../say.js';
-import { bare, millimetres, term, typed, word } from '../words.js';
+import { bare, language, listed, millimetres, term, typed, word } from '../words.js';
 import { ClothDrawing, labelOf } from '../lay/cloth.js';
 import { nextStep } from './next.js';
 
@@ -159,7 +159,8 @@ class Table {
   }
 
   show(found) {
-    say(found.sentence);
+    const sentence = answerText(found);
+    say(sentence);
     const button = (change) =>
       el(
         'li',
@@ -168,14 +169,14 @@ class Table {
           ? el(
               'button',
               { type: 'button', click: () => this.job.act(...change.do).then(() => say(word('changed'))) },
-              change.label,
+              changeText(change),
             )
-          : change.label,
+          : changeText(change),
       );
     fill(
       this.answer,
       el('p', { class: 'amount' }, word(`answer.${found.answer}`)),
-      el('p', {}, typed(found.sentence)),
+      el('p', {}, sentence),
       found.layout && this.picture(found.layout),
       found.changes?.length > 0 && [
         el('h2', {}, word('table.changes')),
@@ -194,4 +195,21 @@ class Table {
       drawing.picture,
     );
   }
+}
+
+// answerText is the answer in a sentence.
+const answerText = ({ answer, sentence }) => (language === 'en' ? sentence : word(`answered.${answer}`));
+
+// changeText says what a change gives up.
+function changeText({ label, gives }) {
+  if (language === 'en') return label;
+  const one = (give) =>
+    word(`give.${give.of}`, {
+      ...give,
+      by: typed(give.by ?? ''),
+      least: typed(give.least ?? ''),
+      names: listed((give.pieces ?? []).map((name) => term(name, 'piece'))),
+      garment: term(give.garment ?? '', 'garment'),
+    });
+  return listed(gives.map(one));
 }
