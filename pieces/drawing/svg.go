@@ -80,7 +80,7 @@ func (w *svgWriter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
 			w.stroke(it.pen, it.svgPath(shift))
 		case area:
 			fmt.Fprintf(w, `<path d="%s" fill="%s"/>`+"\n",
-				pathOf(append(geometry.Moved(it.ring, shift), it.ring[0]), true), grey(it.grey))
+				thousandths.Chain(append(geometry.Moved(it.ring, shift), it.ring[0]), true), grey(it.grey))
 		case Text:
 			it.At = geometry.Add(it.At, shift)
 			w.text(it)
@@ -88,7 +88,7 @@ func (w *svgWriter) draw(picture *Picture, shift orb.Point, box orb.Bound) {
 			w.windows++
 			inner := movedBox(it.box, shift)
 			fmt.Fprintf(w, `<clipPath id="window%d"><path d="%s"/></clipPath>`+"\n"+
-				`<g clip-path="url(#window%[1]d)">`+"\n", w.windows, pathOf(geometry.Corners(inner), true))
+				`<g clip-path="url(#window%[1]d)">`+"\n", w.windows, thousandths.Chain(geometry.Corners(inner), true))
 			w.draw(it.picture, geometry.Add(shift, it.shift), inner)
 			w.WriteString("</g>\n")
 		}
@@ -100,7 +100,7 @@ func (s stroke) svgPath(by orb.Point) string {
 	if s.path != nil {
 		return curvesOf(s.path.Map(pieces.Move(by[0], by[1])))
 	}
-	return pathOf(geometry.Moved(s.line, by), s.line[0] == s.line[len(s.line)-1])
+	return thousandths.Chain(geometry.Moved(s.line, by), s.line[0] == s.line[len(s.line)-1])
 }
 
 func (w *svgWriter) stroke(pen Pen, path string) {
@@ -134,24 +134,6 @@ func (w *svgWriter) text(t Text) {
 		fmt.Fprintf(w, ` transform="rotate(%s %s %s)"`, number(-t.Angle), number(t.At[0]), number(t.At[1]))
 	}
 	fmt.Fprintf(w, ">%s</text>\n", escaped(t.Words))
-}
-
-// pathOf is a chain of straight lines; of a closed one the last point is the
-// first.
-func pathOf(line []orb.Point, closed bool) string {
-	var b strings.Builder
-	last := len(line)
-	if closed {
-		last--
-	}
-	for i, p := range line[:last] {
-		b.WriteByte("ML"[min(i, 1)])
-		b.WriteString(pair(p))
-	}
-	if closed {
-		b.WriteByte('Z')
-	}
-	return b.String()
 }
 
 func grey(g int) string {

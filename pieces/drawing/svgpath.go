@@ -20,7 +20,7 @@ func curvesOf(path pieces.Path) string {
 	return b.String()
 }
 
-func pair(p orb.Point) string { return number(p[0]) + " " + number(p[1]) }
+func pair(p orb.Point) string { return thousandths.Pair(p) }
 
 func writeCurve(b *strings.Builder, c pieces.Curve) {
 	switch c := c.(type) {
@@ -49,7 +49,35 @@ func writeArc(b *strings.Builder, a pieces.Arc) {
 	}
 }
 
-// number prints to a thousandth of a millimetre, without idle zeros.
-func number(x float64) string {
-	return strconv.FormatFloat(math.Round(x*1000)/1000+0, 'f', -1, 64)
+// Rounding of figures in a path of SVG: to so many parts of a millimetre.
+type Rounding float64
+
+// thousandths of a millimetre: what a picture is written to.
+const thousandths Rounding = 1000
+
+// Number is a figure without idle zeros.
+func (r Rounding) Number(x float64) string {
+	return strconv.FormatFloat(math.Round(x*float64(r))/float64(r)+0, 'f', -1, 64)
 }
+
+// Pair is a point.
+func (r Rounding) Pair(p orb.Point) string { return r.Number(p[0]) + " " + r.Number(p[1]) }
+
+// Chain of straight lines; of a closed one the last point is the first.
+func (r Rounding) Chain(line []orb.Point, closed bool) string {
+	var b strings.Builder
+	last := len(line)
+	if closed {
+		last--
+	}
+	for i, p := range line[:last] {
+		b.WriteByte("ML"[min(i, 1)])
+		b.WriteString(r.Pair(p))
+	}
+	if closed {
+		b.WriteByte('Z')
+	}
+	return b.String()
+}
+
+func number(x float64) string { return thousandths.Number(x) }

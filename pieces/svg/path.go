@@ -8,31 +8,21 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/drawing"
 )
 
-// number prints to a ten-thousandth of a millimetre, without idle zeros.
-func number(x float64) string {
-	return strconv.FormatFloat(math.Round(x*1e4)/1e4+0, 'f', -1, 64)
-}
+// tenThousandths of a millimetre are what a pattern is written to: it is read back, and
+// is no further off than it was.
+const tenThousandths drawing.Rounding = 1e4
 
-func pair(p orb.Point) string { return number(p[0]) + " " + number(p[1]) }
+func number(x float64) string { return tenThousandths.Number(x) }
 
-// chain of straight lines; of a closed one the last point is the first.
+func pair(p orb.Point) string { return tenThousandths.Pair(p) }
+
+// chain of straight lines, closed where its last point is the first.
 func chain(points []orb.Point) string {
-	var out strings.Builder
-	last := len(points)
-	closed := last > 2 && points[0] == points[last-1]
-	if closed {
-		last--
-	}
-	for i, p := range points[:last] {
-		out.WriteByte("ML"[min(i, 1)])
-		out.WriteString(pair(p))
-	}
-	if closed {
-		out.WriteByte('Z')
-	}
-	return out.String()
+	last := len(points) - 1
+	return tenThousandths.Chain(points, last > 1 && points[0] == points[last])
 }
 
 // curves of a path, each drawn exactly.

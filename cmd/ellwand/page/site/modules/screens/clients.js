@@ -2,8 +2,9 @@
 
 import { el, fill } from '../element.js';
 import { entry, pickOne } from '../choose.js';
-import { get, listen, picture, post } from '../server.js';
+import { get, listen, post } from '../server.js';
 import { failed, say } from '../say.js';
+import { showTape } from '../tape.js';
 import { date, sent, term, typed, word } from '../words.js';
 
 const measures = [
@@ -115,7 +116,7 @@ class Clients {
       entry({
         label: term(name, 'label'),
         value: known[name] ? typed(known[name]) : '',
-        input: { focus: () => this.showTape(name) },
+        input: { focus: () => showTape(this.figure, name) },
       }),
     ]);
     fill(
@@ -134,21 +135,8 @@ class Clients {
       ),
       el('p', { class: 'buttons' }, el('button', { class: 'main' }, word('clients.note'))),
     );
-    this.showTape('bust_girth');
+    showTape(this.figure, 'bust_girth');
     if (client) this.name.control.focus();
-  }
-
-  showTape(name) {
-    fill(
-      this.figure,
-      el('img', {
-        src: picture('tape', name),
-        alt: word('tape picture', { name: term(name, 'label') }),
-        width: 200,
-        height: 400,
-      }),
-      el('figcaption', {}, el('strong', {}, term(name, 'label')), ' ', term(name, 'how')),
-    );
   }
 
   async note(event) {

@@ -3,7 +3,7 @@
 import { el, fill, write } from '../element.js';
 import { choose } from '../choose.js';
 import { Faults, Field } from '../field.js';
-import { picture } from '../server.js';
+import { showTape } from '../tape.js';
 import { term, word } from '../words.js';
 import { nextStep } from './next.js';
 import { ClientChoice } from './clientchoice.js';
@@ -107,22 +107,7 @@ class Measure {
     if (!name || name === this.shown) return;
     this.shown = name;
     const help = this.job.field('body', name)?.help;
-    fill(
-      this.figure,
-      el('img', {
-        src: picture('tape', name),
-        alt: word('tape picture', { name: term(name, 'label') }),
-        width: 200,
-        height: 400,
-      }),
-      el(
-        'figcaption',
-        {},
-        el('strong', {}, term(name, 'label')),
-        ' ',
-        el('span', {}, term(name, 'how') === name.replaceAll('_', ' ') ? help : term(name, 'how')),
-      ),
-    );
+    showTape(this.figure, name, term(name, 'how') === name.replaceAll('_', ' ') ? help : undefined);
   }
 
   refresh() {
