@@ -43,8 +43,9 @@ const leastUnderarm = 30
 
 // traits are what sets a style apart.
 type traits struct {
-	word string // in a job file
-	norm Norm
+	word  string // in a job file
+	means string // what the word leaves open
+	norm  Norm
 	// draw draws the sleeve below its head.
 	draw func(d drafting, sheet construct.Sheet, h head, ends ends) (Block, error)
 	// isCap: it covers the shoulder only. isUpright: it is as wide at the lower edge

@@ -17,10 +17,12 @@ const (
 // styles say of each style all that sets it apart, in the order of the constants; the
 // first is the usual one.
 var styles = [...]traits{
-	SetIn:    {word: "set-in", norm: setInNorm, draw: drafting.onePiece},
-	Shirt:    {word: "shirt", norm: shirtNorm, draw: drafting.onePiece, hasPlacket: true},
-	TwoPiece: {word: "two-piece", norm: twoPieceNorm, draw: drafting.twoPiece, isUpright: true},
-	Cap:      {word: "cap", norm: setInNorm, draw: drafting.capSleeve, isCap: true},
+	SetIn: {word: "set-in", norm: setInNorm, draw: drafting.onePiece},
+	Shirt: {word: "shirt", means: "a lower head, little ease and a slit above the cuff", norm: shirtNorm,
+		draw: drafting.onePiece, hasPlacket: true},
+	TwoPiece: {word: "two-piece", means: "a seam in front and behind", norm: twoPieceNorm, draw: drafting.twoPiece,
+		isUpright: true},
+	Cap: {word: "cap", means: "over the shoulder only", norm: setInNorm, draw: drafting.capSleeve, isCap: true},
 }
 
 // Words that a job file has for it.
@@ -30,6 +32,15 @@ func (Style) Words() []string {
 		words[i] = s.word
 	}
 	return words
+}
+
+// Meanings of the words, for whoever chooses; "" of one that says it itself.
+func (Style) Meanings() []string {
+	meanings := make([]string, len(styles))
+	for i, s := range styles {
+		meanings[i] = s.means
+	}
+	return meanings
 }
 
 // NormOf is the norm of a style.

@@ -27,7 +27,7 @@ type Bodice struct {
 
 // Sleeve asks for a sleeve set into the armholes of the bodice.
 type Sleeve struct {
-	Style      Choice[sleeve.Style] `yaml:"style" jsonschema_description:"set-in; shirt with a lower head, little ease and a slit above the cuff; two-piece with a seam in front and behind; or cap, over the shoulder only; set-in if not given"`
+	Style      Choice[sleeve.Style] `yaml:"style"`
 	Reach      Choice[sleeve.Reach] `yaml:"reach" jsonschema_description:"how far down the arm it goes when length is not given: full, elbow or short; full if not given"`
 	Head       Text                 `yaml:"head_fullness" jsonschema_description:"how many times the armhole a gathered sleeve head is between the notches: 1.2 to 2"`
 	Hem        Text                 `yaml:"hem_fullness" jsonschema_description:"how many times its usual width the lower edge is, gathered into a cuff or band: 1.2 to 2"`

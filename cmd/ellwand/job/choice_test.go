@@ -127,7 +127,7 @@ func choicesOf(t reflect.Type, found map[reflect.Type]bool) map[reflect.Type]boo
 // A description that lists the words lists all of them, and names the usual one.
 func TestDescriptionsNameTheUsualWord(t *testing.T) {
 	eachChoice(reflect.TypeFor[File](), func(field reflect.StructField, words []string) {
-		said := field.Tag.Get("jsonschema_description")
+		said := strict.DescriptionOf(field)
 		if _, listed, found := strings.Cut(said, " if not given"); found && listed == "" {
 			assert.True(t, strings.HasSuffix(said, words[0]+" if not given"), "%s: %s", field.Name, said)
 		}

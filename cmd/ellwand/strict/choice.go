@@ -12,6 +12,13 @@ import (
 // first is the usual one. Schema, hints and parsing come from that table.
 type Worded interface{ Words() []string }
 
+// Explained is a type that says what its words mean, in their order, "" of a word that
+// says it itself. A key that holds one needs no other description.
+type Explained interface {
+	Worded
+	Meanings() []string
+}
+
 // Choice is a word for a value of T, as it stands in the file.
 type Choice[T Worded] string
 
@@ -20,6 +27,40 @@ func (c *Choice[T]) UnmarshalYAML(node ast.Node) error { *c = Choice[T](Written(
 
 // Words are those to choose from.
 func (Choice[T]) Words() []string { return WordsOf[T]() }
+
+// Description of the choice, where its type explains it.
+func (Choice[T]) Description() string {
+	var value T
+	explained, is := any(value).(Explained)
+	if !is {
+		return ""
+	}
+	words, meanings := explained.Words(), explained.Meanings()
+	told := make([]string, len(words))
+	for i, word := range words {
+		told[i] = word
+		if meanings[i] != "" {
+			told[i] += ": " + meanings[i]
+		}
+	}
+	last := len(told) - 1
+	told[last] = "or " + told[last]
+	return strings.Join(told, "; ") + "; " + words[0] + " if not given"
+}
+
+// described is what has a description of its own.
+type described interface{ Description() string }
+
+// DescriptionOf the key that a field holds: that of its tag, or of its choice.
+func DescriptionOf(field reflect.StructField) string {
+	if text := field.Tag.Get("jsonschema_description"); text != "" {
+		return text
+	}
+	if choice, is := reflect.Zero(field.Type).Interface().(described); is {
+		return choice.Description()
+	}
+	return ""
+}
 
 // WordsOf are the words of a type.
 func WordsOf[T Worded]() []string {

@@ -125,7 +125,7 @@ func keyOf(field reflect.StructField) (key Key, below reflect.Type) {
 	key = Key{
 		Name:   field.Tag.Get("yaml"),
 		Needed: slices.Contains(strings.Split(field.Tag.Get("jsonschema"), ","), "required"),
-		Text:   field.Tag.Get("jsonschema_description"),
+		Text:   DescriptionOf(field),
 	}
 	key.Value, key.Words, below = valueOf(field.Type)
 	key.Holds = holds(field.Type)
