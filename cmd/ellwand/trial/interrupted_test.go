@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"os"
 	"os/exec"
+	"os/signal"
 	"path/filepath"
 	"strings"
 	"syscall"
@@ -21,6 +22,11 @@ import (
 // Ctrl-C, a request to end and a terminal that is closed end the search: the best is
 // shown, every document says so, and no time is promised that was not searched.
 func TestInterrupts(t *testing.T) {
+	// A process that catches a signal hands it on as it usually is, also where it was
+	// begun with it ignored, as under nohup.
+	caught := make(chan os.Signal, 1)
+	signal.Notify(caught, syscall.SIGHUP)
+	defer signal.Stop(caught)
 	home := t.TempDir()
 	blouse, err := filepath.Abs("../../../testdata/blouse.yaml")
 	require.NoError(t, err)
