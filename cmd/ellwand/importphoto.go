@@ -2,12 +2,10 @@ package main
 
 import (
 	"fmt"
-	"strconv"
-	"strings"
 
-	"github.com/paulmach/orb"
 	"github.com/spf13/cobra"
 
+	"ellwand/cmd/ellwand/app"
 	"ellwand/pieces/found"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/paper"
@@ -59,39 +57,12 @@ func (o *photoOptions) reference() (found.Reference, error) {
 		return out, fmt.Errorf("--distance is given twice, for two distances that lie across each other, but here %d times", n)
 	}
 	for _, text := range o.distances {
-		d, err := distanceOf(text)
-		if err != nil {
-			return out, err
+		d, ok := app.ParseDistance(text)
+		if !ok {
+			return out, fmt.Errorf("--distance %q: write two places in pixels from the upper left corner, across and down, and "+
+				"how far apart they are, such as \"120,80 1500,90 = 60cm\"", text)
 		}
 		out.Distances = append(out.Distances, d)
 	}
 	return out, nil
-}
-
-// distanceOf reads "120,80 1500,90 = 60cm".
-func distanceOf(text string) (found.Distance, error) {
-	places, length, _ := strings.Cut(text, "=")
-	words := strings.Fields(places)
-	d := found.Distance{}
-	mm, err := measure.Parse(length, measure.Centimetre)
-	ok := err == nil && mm > 0 && len(words) == 2
-	d.Length = float64(mm)
-	for i, into := range []*orb.Point{&d.From, &d.To} {
-		if ok {
-			*into, ok = pixel(words[i])
-		}
-	}
-	if !ok {
-		return d, fmt.Errorf("--distance %q: write two places in pixels from the upper left corner, across and down, and how far "+
-			"apart they are, such as \"120,80 1500,90 = 60cm\"", text)
-	}
-	return d, nil
-}
-
-func pixel(text string) (orb.Point, bool) {
-	across, down, _ := strings.Cut(text, ",")
-	x, err := strconv.ParseFloat(across, 64)
-	y, wrong := strconv.ParseFloat(down, 64)
-	const most = 1e5 // pixels
-	return orb.Point{x, y}, err == nil && wrong == nil && x >= 0 && y >= 0 && x <= most && y <= most
 }

@@ -1,7 +1,9 @@
 package page
 
 import (
+	"maps"
 	"net/http"
+	"slices"
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
@@ -66,8 +68,37 @@ func (s *server) begun(b beginning) (string, error) {
 			return "", err
 		}
 		b.Pattern = name
+		text, err := s.now().folder.Read(name, limit.PiecesFile)
+		if err != nil {
+			return "", err
+		}
+		b.Cloths, b.PatternSize = namedIn(edit.Tree(string(text)))
 	}
 	return b.Text()
+}
+
+// namedIn a file of pieces: the cloths that its pieces are cut from, empty for those that
+// say none, and the first of their sizes.
+func namedIn(tree any) (cloths []string, size string) {
+	keys, _ := tree.(map[string]any)
+	list, _ := keys["pieces"].([]any)
+	for _, one := range list {
+		piece, _ := one.(map[string]any)
+		from, _ := piece["cut"].(map[string]any) // how many are cut, by cloth
+		if len(from) == 0 {
+			cloth, _ := piece["cloth"].(string)
+			from = map[string]any{cloth: nil}
+		}
+		for _, cloth := range slices.Sorted(maps.Keys(from)) {
+			if !slices.Contains(cloths, cloth) {
+				cloths = append(cloths, cloth)
+			}
+		}
+		if said, is := piece["size"].(string); is && size == "" {
+			size = said
+		}
+	}
+	return cloths, size
 }
 
 // quickPasses for the first answer, which comes at once [source.OwnChoice].

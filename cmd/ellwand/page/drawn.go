@@ -16,11 +16,14 @@ type drawnPiece struct {
 	Number  int      `json:"number"`
 	Name    string   `json:"name"`
 	Missing []string `json:"missing"`
+	// Optional are the questions that have a usual answer.
+	Optional []string `json:"optional"`
 }
 
 // questionKeys are the questions by the keys of their answers.
 var questionKeys = map[found.Question]string{
 	found.AskName: "name", found.AskCut: "cut", found.AskGrain: "grain", found.AskAllowance: "allowance",
+	found.AskPair: "pair", found.AskFold: "fold", found.AskCloth: "cloth", found.AskSize: "size",
 }
 
 // lookThrough a file that is to be brought in: what pieces it has, and what it does not say.
@@ -60,7 +63,13 @@ func (s *server) lookThrough(w http.ResponseWriter, r *http.Request) {
 	}
 	out := []drawnPiece{}
 	for _, f := range all.Found {
-		out = append(out, drawnPiece{f.Number, f.Name, append([]string{}, lacks[f.Number]...)})
+		one := drawnPiece{f.Number, f.Name, append([]string{}, lacks[f.Number]...), []string{}}
+		if f.Whole == nil {
+			for _, question := range f.Optional(found.Said{}) {
+				one.Optional = append(one.Optional, questionKeys[question])
+			}
+		}
+		out = append(out, one)
 	}
 	answer(w, http.StatusOK, map[string]any{"pieces": out, "fault": told, "pictured": s.draws(all)})
 }

@@ -16,15 +16,17 @@ func (r refusal) Error() string { return r.text }
 
 // What is asked of the page and cannot be.
 var (
-	errNoSpot  = refusal{"no spot", "the job has no such cloth in this width and lay any more; load the page again"}
-	errNotLaid = refusal{"not laid", "nothing is laid here yet, or the job has changed; lay it first"}
-	errFaulty  = refusal{"faulty", "the job cannot be laid as it stands; put right what is marked first"}
-	errNoJob   = refusal{"no job", "there is no job of this name in the folder"}
-	errPath    = refusal{"whole path", "write the whole path of the folder, from the top"}
-	errGone    = refusal{"cut gone", "a piece that is cut already is none of the job's any more; load the page again"}
-	errNotRead = refusal{"not read", "this request cannot be read; load the page again"}
-	errBroken  = refusal{"not whole", "the file did not arrive whole; choose it again"}
-	errNoRoom  = refusal{"no room", "there is no room for the file in the folder for temporary files"}
+	errNoSpot    = refusal{"no spot", "the job has no such cloth in this width and lay any more; load the page again"}
+	errNotLaid   = refusal{"not laid", "nothing is laid here yet, or the job has changed; lay it first"}
+	errFaulty    = refusal{"faulty", "the job cannot be laid as it stands; put right what is marked first"}
+	errNoJob     = refusal{"no job", "there is no job of this name in the folder"}
+	errPath      = refusal{"whole path", "write the whole path of the folder, from the top"}
+	errGone      = refusal{"cut gone", "a piece that is cut already is none of the job's any more; load the page again"}
+	errNotRead   = refusal{"not read", "this request cannot be read; load the page again"}
+	errBroken    = refusal{"not whole", "the file did not arrive whole; choose it again"}
+	errNoRoom    = refusal{"no room", "there is no room for the file in the folder for temporary files"}
+	errDistances = refusal{"distances", "two distances are needed: for each, two places in the picture and how " +
+		"far apart they are"}
 	// errUnknownScale asks for what is known in a photo.
 	errUnknownScale = refusal{"no scale", "a photo needs something of a known size in it: say how wide the squares of its " +
 		"ground are, which paper lies beside the pieces, or two distances that were measured"}

@@ -82,7 +82,8 @@ func TestDrawingIsBroughtIn(t *testing.T) {
 	require.NoError(t, err)
 	seen := v.told("POST", "/api/drawing", string(look))
 	assert.Equal(t, "", seen["fault"])
-	assert.Equal(t, []any{map[string]any{"number": 1., "name": "pouch", "missing": []any{"grain", "allowance"}}},
+	assert.Equal(t, []any{map[string]any{"number": 1., "name": "pouch", "missing": []any{"grain", "allowance"},
+		"optional": []any{"pair", "fold", "cloth", "size"}}},
 		seen["pieces"])
 	status, picture := v.ask("GET", "/picture/drawing/1.svg", "")
 	assert.Equal(t, 200, status)

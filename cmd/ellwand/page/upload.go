@@ -34,6 +34,8 @@ type upload struct {
 	Units  string `json:"units"`
 	Ground string `json:"ground"`
 	Sheets string `json:"sheets"`
+	// Distances that were measured in a scan, two: "9,8 400,8 = 60cm".
+	Distances []string `json:"distances"`
 }
 
 // broughtIn writes an uploaded pattern into the folder as a file of pieces, and returns its
@@ -88,7 +90,8 @@ func (u upload) read(base string, data []byte) (app.Imported, error) {
 	if err != nil {
 		return app.Imported{}, err
 	}
-	if tracing.Is(data) && options.Reference.Square == 0 && options.Reference.Sheet[0] == 0 {
+	if tracing.Is(data) && options.Reference.Square == 0 && options.Reference.Sheet[0] == 0 &&
+		len(options.Reference.Distances) == 0 {
 		return app.Imported{}, errUnknownScale
 	}
 	all, err := app.ReadDrawings([]string{path}, options)
@@ -123,6 +126,13 @@ func (u upload) options() (found.Options, error) {
 			return out, err
 		}
 		out.Reference.Sheet = [2]float64{sheet.Width, sheet.Height}
+	}
+	for _, text := range u.Distances {
+		distance, ok := app.ParseDistance(text)
+		if !ok || len(u.Distances) != 2 {
+			return out, errDistances
+		}
+		out.Reference.Distances = append(out.Reference.Distances, distance)
 	}
 	return out, nil
 }

@@ -3,6 +3,7 @@
 package starter
 
 import (
+	"cmp"
 	"fmt"
 	"maps"
 	"slices"
@@ -29,12 +30,18 @@ type Begin struct {
 	Length string `json:"length"`
 	// Pieces of a pattern, each as a job file has it.
 	Pieces []desk.Value `json:"pieces"`
-	// Pattern is the name of a file of pieces in the folder.
-	Pattern string `json:"-"`
+	// Pattern is the name of a file of pieces in the folder, PatternSize which of its sizes,
+	// and Cloths those that its pieces name; an empty name is the garment's.
+	Pattern     string   `json:"-"`
+	PatternSize string   `json:"-"`
+	Cloths      []string `json:"-"`
 }
 
 // usualWidth of cloth where none is given, cm [source.OwnChoice].
 const usualWidth = "140"
+
+// usualCloth is what the cloth is called that a garment is cut from.
+const usualCloth = "shell"
 
 // Text of the job.
 func (b Begin) Text() (string, error) {
@@ -76,7 +83,7 @@ func (b Begin) frame() (string, error) {
 			strings.Join(slices.Sorted(maps.Keys(garments)), ", "))
 	}
 	return "job: " + nameOf("", "job") + "\nunits: cm\ngarments:\n" + garment +
-		"cloths:\n  - name: shell\n    width: " + usualWidth + "\n", nil
+		"cloths:\n  - name: " + usualCloth + "\n    width: " + usualWidth + "\n", nil
 }
 
 func nameOf(given, usual string) string {
@@ -100,8 +107,25 @@ func (b Begin) values() []value {
 		{strict.Top("size"), b.Size}, {cloth.Key("width"), b.Width}, {cloth.Key("nap"), b.Nap},
 		{cloth.Key("length"), b.Length},
 	}
-	if b.Pattern != "" {
-		out = append(out, value{strict.Top("garments").Entry(0).Key("pattern"), b.Pattern})
+	pattern := strict.Top("garments").Entry(0).Key("pattern")
+	switch {
+	case b.PatternSize != "":
+		out = append(out, value{pattern.Key("file"), b.Pattern}, value{pattern.Key("size"), b.PatternSize})
+	case b.Pattern != "":
+		out = append(out, value{pattern, b.Pattern})
+	}
+	named := slices.DeleteFunc(slices.Clone(b.Cloths), func(name string) bool { return name == "" })
+	at := 1
+	if len(named) == len(b.Cloths) && !slices.Contains(named, usualCloth) {
+		at = 0 // the first of them takes the place of the usual one
+	}
+	for _, name := range named {
+		if name == usualCloth {
+			continue
+		}
+		entry := strict.Top("cloths").Entry(at)
+		out = append(out, value{entry.Key("name"), name}, value{entry.Key("width"), cmp.Or(b.Width, usualWidth+" cm")})
+		at++
 	}
 	for _, name := range slices.Sorted(maps.Keys(b.Body)) {
 		out = append(out, value{strict.Top("body").Key(name), b.Body[name]})

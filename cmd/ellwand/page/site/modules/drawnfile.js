@@ -2,6 +2,7 @@
 
 import { el, fill, write } from './element.js';
 import { entry, pickOne } from './choose.js';
+import { Scan } from './scan.js';
 import { post } from './server.js';
 import { sent, term, word } from './words.js';
 
@@ -12,12 +13,16 @@ const pieces = /\.ya?ml$/i;
 const usual = { name: '', cut: '1', grain: 'up', allowance: 'unknown' };
 const grains = ['up', 'across', 'bias', 'either'];
 
+// What is asked beside, where it has a usual answer: first what follows from how it is cut.
+const beside = ['pair', 'fold'];
+const seldom = ['cloth', 'size'];
+
 export class DrawnFile {
   constructor() {
     this.input = el('input', {
       type: 'file',
       accept: '.yaml,.yml,.dxf,.svg,.pdf,.jpg,.jpeg,.png',
-      change: () => this.look(),
+      change: () => this.chosen(),
     });
     const again = { change: () => this.look() };
     this.ground = entry({ label: word('drawn.ground'), hint: word('drawn.ground.hint'), input: again });
@@ -35,12 +40,12 @@ export class DrawnFile {
       choices: [['', word('drawn.units.own')], ...['mm', 'cm', 'in'].map((unit) => [unit, term(unit, 'unit')])],
       pick: () => this.look(),
     });
+    this.scan = new Scan(() => this.look());
     this.known = el(
       'div',
-      { class: 'fields', hidden: true },
-      this.ground.element,
-      this.sheets.element,
-      this.units.element,
+      { hidden: true },
+      el('div', { class: 'fields' }, this.ground.element, this.sheets.element, this.units.element),
+      this.scan.element,
     );
     this.told = el('p', { class: 'fault', role: 'status', hidden: true });
     this.asked = el('div', { class: 'drawnFile' });
@@ -55,6 +60,13 @@ export class DrawnFile {
     this.answers = [];
   }
 
+  // chosen is another file.
+  chosen() {
+    const file = this.input.files[0];
+    if (file && photo.test(file.name)) this.scan.show(file);
+    return this.look();
+  }
+
   // look through the file that was chosen.
   async look() {
     const file = this.input.files[0];
@@ -66,6 +78,7 @@ export class DrawnFile {
     const isPhoto = photo.test(file.name);
     this.ground.element.hidden = !isPhoto;
     this.sheets.element.hidden = !isPhoto;
+    this.scan.element.hidden = !isPhoto;
     this.units.element.hidden = isPhoto;
     try {
       const found = await post('/api/drawing', await this.wanted());
@@ -92,7 +105,7 @@ export class DrawnFile {
       el(
         'ol',
         { class: 'rows' },
-        found.map((piece) => el('li', { value: piece.number }, el('div', { class: 'fields' }, this.fields(piece)))),
+        found.map((piece) => el('li', { value: piece.number }, this.fields(piece))),
       ),
     );
   }
@@ -103,14 +116,22 @@ export class DrawnFile {
     return el('img', { class: 'numbered', src, alt: word('drawn.picture') });
   }
 
-  fields({ number, name, missing }) {
+  fields({ number, name, missing, optional }) {
     const labelled = (key) => `${number}: ${term(`drawn.${key}`, 'label')}`;
-    return ['name', ...missing.filter((key) => key !== 'name')].map((key) => {
+    const ask = (key) => {
       const value = key === 'name' ? name : usual[key];
       const { elements, answer } = (asking[key] ?? inWords)(labelled(key), value);
       this.answers.push({ key, number, answer, before: key === 'name' ? name : '' });
       return elements;
-    });
+    };
+    const has = (key) => optional.includes(key);
+    const first = ['name', ...missing.filter((key) => key !== 'name'), ...beside.filter(has)];
+    const rest = seldom.filter(has);
+    const fields = (keys) => el('div', { class: 'fields' }, keys.map(ask));
+    return [
+      fields(first),
+      rest.length > 0 && el('details', {}, el('summary', {}, word('options.more')), fields([...rest, 'kind'])),
+    ];
   }
 
   // wanted of the program, with all that was answered; nothing where no file was chosen.
@@ -130,6 +151,7 @@ export class DrawnFile {
       units: isPhoto ? '' : this.units.control.value,
       ground: isPhoto ? sent(this.ground.control.value) : '',
       sheets: isPhoto ? this.sheets.control.value : '',
+      distances: isPhoto ? this.scan.wanted() : [],
     };
   }
 }
@@ -139,8 +161,17 @@ function inWords(label, value) {
   return { elements: field.element, answer: () => sent(field.control.value) };
 }
 
+// ofList is a question with a list of answers; the first is the usual one, and is not sent.
+const ofList = (key, answers) => (label) => {
+  const field = pickOne({ label, choices: ['', ...answers].map((one) => [one, term(one || 'usual', `drawn.${key}`)]) });
+  return { elements: field.element, answer: () => field.control.value };
+};
+
 // asking has the questions that are not answered in words of one's own.
 const asking = {
+  pair: ofList('pair', ['yes']),
+  fold: ofList('fold', ['left', 'right', 'top', 'bottom']),
+  kind: ofList('kind', ['facing', 'lining', 'interfacing']),
   grain(label, value) {
     const field = pickOne({ label, value, choices: grains.map((grain) => [grain, term(grain, 'grain')]) });
     return { elements: field.element, answer: () => field.control.value };
