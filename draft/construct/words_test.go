@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"ellwand/pieces/measure"
+	"ellwand/pieces/seams"
 )
 
 // A sentence words every length in the unit asked for: 1 in is 25.4 mm exactly
@@ -31,4 +32,10 @@ func TestSentencesAreWordedInAUnit(t *testing.T) {
 	err := Refuse("a length of %s", Length(508))
 	assert.EqualError(t, err, "a length of 50.8 cm")
 	assert.Equal(t, "a length of 20 in", err.(Refusal).In(measure.Inch))
+}
+
+// One of several darts is told by its number, one alone by its article.
+func TestDartsAmongWords(t *testing.T) {
+	assert.Equal(t, "the waist dart", dartNamed(seams.Waist.Dart(0)))
+	assert.Equal(t, "waist dart 2", dartNamed(seams.Waist.Dart(2)))
 }

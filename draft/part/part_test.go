@@ -87,6 +87,16 @@ func TestBands(t *testing.T) {
 	assert.InDelta(t, 80, construct.SeamLength(bands[0], seams.Right), 1e-9)
 }
 
+// The round of a cuff's corners is 15 mm, and no more than half of a narrow one's depth.
+func TestRoundOfButtonedCuffs(t *testing.T) {
+	for depth, round := range map[float64]float64{60: 15, 20: 10} {
+		cuffs, err := drafted(Measures{Wrist: 165}, Options{Kind: ButtonedCuff, Depth: depth})
+		require.NoError(t, err)
+		require.NoError(t, cuffs[0].Check())
+		assert.InDelta(t, depth-round, construct.SeamLength(cuffs[0], seams.ButtonCuffEdge), 1e-9)
+	}
+}
+
 // Gathered in, a skirt is twice its waist seam: between the 1.5 and the 3 times
 // that are usual (common practice).
 func TestGatheredSkirt(t *testing.T) {

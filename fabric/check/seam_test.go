@@ -43,3 +43,17 @@ func TestStripesMeetAtTheSeam(t *testing.T) {
 	assert.InDelta(t, 0, math.Remainder(seam[0]-seam[1], 70), 1)
 	assert.NoError(t, check.Plan(p, all))
 }
+
+// An interfacing is matched to nothing: nobody sees it.
+func TestHiddenPiecesAreNotMatched(t *testing.T) {
+	all := []pieces.Piece{fabrictest.Rectangle("front", 200, 300, 1), fabrictest.Rectangle("front interfacing", 200, 300, 1)}
+	for i := range all {
+		all[i].Edges = append([]pieces.Edge{}, all[i].Edges...)
+		all[i].Edges[1].Name = seams.SideSeam
+	}
+	all[1].Kind = pieces.Interfacing
+	c := cloth.Cloth{Width: 1000, Selvedge: 10, Repeat: cloth.Repeat{Along: 100}}
+	p := laid(t, c, lay.Open, all...)
+	require.Empty(t, p.Matches)
+	assert.NoError(t, check.Plan(p, all))
+}

@@ -14,6 +14,7 @@ func TestPairsOfManyShapes(t *testing.T) {
 	few, many := newPairs(m), newPairs(m)
 	many.dense, many.sparse, many.sparseMost = nil, map[int64]*shapePair{}, 20
 	rng := rand.New(rand.NewPCG(7, 8))
+	most := 0
 	for k := range 60_000 {
 		a, b := rng.IntN(len(m.Shapes)), rng.IntN(len(m.Shapes))
 		if k%32 > 0 { // one pair in turn is asked about often enough for its table
@@ -23,8 +24,12 @@ func TestPairsOfManyShapes(t *testing.T) {
 		require.Equal(t, few.of(a, b).overlaps(x, y), many.of(a, b).overlaps(x, y))
 		many.of(a, b).depth(x, y)
 		require.LessOrEqual(t, len(many.sparse)-many.tables, 20)
+		if k > 54_000 { // all tables but one have been made
+			most = max(most, len(many.sparse)-many.tables)
+		}
 	}
 	require.Positive(t, many.tables)
+	require.Equal(t, 20, most, "tables take no room from other pairs")
 	ready := 0
 	for _, v := range many.sparse {
 		if v.view.Ready() {
