@@ -10,6 +10,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/limit"
@@ -115,6 +116,9 @@ func (e *env) marker(cmd *cobra.Command, path string, s layFlags, m markerOption
 		if err := e.draw(ctx, d, i); err != nil {
 			return err
 		}
+	}
+	if err := words.ProvenPlans(work, d.plans); err != nil {
+		return failure.Of(err)
 	}
 	if err := out.Commit(); err != nil {
 		return err

@@ -7,10 +7,12 @@ import (
 	"github.com/spf13/cobra"
 
 	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
+	"ellwand/cmd/ellwand/words"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/remnant"
 )
@@ -110,6 +112,9 @@ func (e *env) remnant(ctx context.Context, path string, s layFlags, o remnantOpt
 		}
 		if answers[i], err = e.ask(work, ask); err != nil {
 			return err
+		}
+		if err := words.ProvenRemnant(work, answers[i]); err != nil {
+			return failure.Of(err)
 		}
 		if err := out.add(answers[i], i); err != nil {
 			return err

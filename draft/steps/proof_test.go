@@ -7,7 +7,10 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"ellwand/draft"
+	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
+	"ellwand/draft/skirt"
 	"ellwand/pieces/measure"
 )
 
@@ -38,5 +41,29 @@ func TestWrongStepsAreRefused(t *testing.T) {
 		"square up from 1 by 4 cm to 3":                                   false,
 	} {
 		assert.Equal(t, want, c.readAgain(text, measure.Centimetre) == nil, text)
+	}
+}
+
+// The tables of several sizes are right in both systems; a place or a seam that is not
+// that of its size is refused.
+func TestWrongTablesOfSizesAreRefused(t *testing.T) {
+	for _, unit := range []measure.Unit{measure.Centimetre, measure.Inch} {
+		require.NoError(t, NestProven(nestOf(t, unit, draft.Request{Skirt: &skirt.Options{}}, "8", "12", "16")))
+		require.NoError(t, NestProven(nestOf(t, unit, draft.Request{Bodice: &bodice.Options{}}, "10", "14")))
+	}
+	nest := nestOf(t, measure.Centimetre, draft.Request{Skirt: &skirt.Options{}}, "8", "12")
+	p := nest.pieces(0)[0]
+	rows, seams := p.places(measure.Centimetre), p.seamTable()
+	require.NoError(t, p.placeReadAgain(rows[0], 2, measure.Centimetre))
+	require.Error(t, p.placeReadAgain(rows[1], 2, measure.Centimetre), "another point")
+	rows[0].figures[1] = rows[0].figures[0]
+	require.Error(t, p.placeReadAgain(rows[0], 2, measure.Centimetre), "another size")
+	for i := range seams {
+		require.NoError(t, p.seamReadAgain(seams[i], i, measure.Centimetre))
+		figures := seams[i].figures
+		seams[i].figures = []string{figures[0], "7 cm"}
+		require.Error(t, p.seamReadAgain(seams[i], i, measure.Centimetre))
+		seams[i].figures = []string{figures[0], ""}
+		require.Error(t, p.seamReadAgain(seams[i], i, measure.Centimetre), "not said")
 	}
 }

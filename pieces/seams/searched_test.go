@@ -37,6 +37,7 @@ var readers = map[string]string{
 	"draft/steps/proof.go":                  "the steps as they are printed, to prove them",
 	"fabric/check/chalked.go":               "where a table says that a piece lies, to prove it",
 	"fabric/marker/proof.go":                "the table of a plan as it is printed, to prove it",
+	"draft/steps/proofnest.go":              "places and lengths as worded, to prove them",
 	"fabric/marker/table.go":                "a phrase of its own, to shorten it",
 	"fabric/marker/words.go":                "a length as worded, to leave its unit out",
 	"fabric/quote": "prices, and a quote as it is printed, to prove it; no names of " +

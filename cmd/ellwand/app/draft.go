@@ -75,7 +75,11 @@ type DraftSheet struct{ Drafted }
 // WriteText writes it as plain text.
 func (s DraftSheet) WriteText(w io.Writer) error {
 	if s.InSizes {
-		return steps.WriteNestText(w, s.nest())
+		nest := s.nest()
+		if err := steps.NestProven(nest); err != nil {
+			return err // whoever writes the file says that it failed
+		}
+		return steps.WriteNestText(w, nest)
 	}
 	document := documentOf(s.First())
 	if err := steps.Proven(document); err != nil {
@@ -87,7 +91,11 @@ func (s DraftSheet) WriteText(w io.Writer) error {
 // WritePDF writes it as a PDF.
 func (s DraftSheet) WritePDF(w io.Writer, paper paper.Paper) error {
 	if s.InSizes {
-		return steps.WriteNestPDF(w, s.nest(), paper)
+		nest := s.nest()
+		if err := steps.NestProven(nest); err != nil {
+			return err // whoever writes the file says that it failed
+		}
+		return steps.WriteNestPDF(w, nest, paper)
 	}
 	document := documentOf(s.First())
 	if err := steps.Proven(document); err != nil {

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/page/edit"
@@ -114,6 +115,10 @@ func (s *server) answerQuestion(w http.ResponseWriter, r *http.Request) {
 	found, work, err := s.estimated(r, b)
 	if err != nil {
 		answerFault(w, r, err)
+		return
+	}
+	if err := words.Proven(work, []app.Estimated{found}); err != nil {
+		answerFault(w, r, failure.Of(err))
 		return
 	}
 	chosen := found.Lays[found.Chosen]

@@ -10,6 +10,7 @@ import (
 	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/report"
+	"ellwand/cmd/ellwand/words"
 )
 
 // reckoning is a use case whose document is shown.
@@ -53,7 +54,7 @@ func tableOf(r *http.Request, work *job.Work, search app.Search) (any, error) {
 	if err != nil {
 		return nil, err
 	}
-	return report.EstimateOf(work, found), nil
+	return report.EstimateOf(work, found), failure.Of(words.Proven(work, found))
 }
 
 // comparisonOf the offers of every cloth that has a price.

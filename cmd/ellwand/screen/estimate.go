@@ -125,8 +125,8 @@ func printUnlessEmpty(w io.Writer, line string) {
 func Plans(w io.Writer, work *job.Work, plans []app.Planned, files []string) {
 	t := Table("cloth", "width", "lay", "length", "to buy")
 	for _, plan := range plans {
-		t.AppendRow(Row(plan.Cloth.Name, work.Format(plan.Cloth.Width), plan.Lay.String(),
-			work.FormatLong(plan.Taken), words.Buy(plan.Cloth, plan.Plan)))
+		shown := words.ShownOf(work, plan.Plan)
+		t.AppendRow(Row(plan.Cloth.Name, shown.Width, plan.Lay.String(), shown.Length, shown.Buy))
 	}
 	fmt.Fprintln(w, t.In(w))
 	for i, plan := range plans {

@@ -11,27 +11,22 @@ import (
 	"ellwand/fabric/check"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
-	"ellwand/fabric/plan"
-	"ellwand/fabric/quote"
 	"ellwand/pieces/measure"
 )
 
-// Proven has the lays of each cloth, and the parts of what is bought of it, read again
-// from their texts. The error is of plan.ErrInternal: a figure that is wrong is not
+// Proven has the lays of each cloth, the parts of what is bought of it, and what is said
+// of it in sentences, read again from their texts. The error is of plan.ErrInternal: a figure that is wrong is not
 // shown.
 func Proven(work *job.Work, needs []app.Estimated) error {
 	var faults []error
 	for _, found := range needs {
-		err := partsReadAgain(Parts(work, found), work, found)
+		err := errors.Join(partsReadAgain(Parts(work, found), work, found), sentencesReadAgain(work, found))
 		for _, p := range found.Lays {
 			if p.Possible() {
 				err = errors.Join(err, layReadAgain(LayOf(work, found.Cloth, p), work, found.Cloth, p))
 			}
 		}
-		if err != nil {
-			faults = append(faults, fmt.Errorf("%w: a figure of %s is wrong and is not shown: %w", plan.ErrInternal,
-				found.Cloth, err))
-		}
+		faults = append(faults, blamed(found.Cloth, err))
 	}
 	return errors.Join(faults...)
 }
@@ -53,11 +48,6 @@ func LayOf(work *job.Work, c cloth.Cloth, p lay.Plan) Lay {
 // approximate.
 const notProven = "not proven"
 
-// longStep is to what lengths of cloth are worded, mm: a cm or 1/16 in.
-func longStep(work *job.Work) float64 {
-	return work.Unit.System().ClothStep()
-}
-
 func layReadAgain(said Lay, work *job.Work, c cloth.Cloth, p lay.Plan) error {
 	faults := []error{check.Shown(said.Length, p.Taken, longStep(work))}
 	percent, err := strconv.ParseFloat(strings.TrimSuffix(said.Efficiency, " %"), 64)
@@ -71,15 +61,7 @@ func layReadAgain(said Lay, work *job.Work, c cloth.Cloth, p lay.Plan) error {
 	if least > 0 || said.Never != notProven {
 		faults = append(faults, check.ShownAtLeast(said.Never, least, longStep(work)))
 	}
-	// The way of the shop comes first: it is what is bought; the other is no less than
-	// is needed.
-	first, second, _ := strings.Cut(strings.TrimSuffix(said.Buy, ")"), " (")
-	step, other := 10.0, eighth
-	if quote.SoldInYards(c) {
-		step, other = eighth, 100+10
-	}
-	return errors.Join(append(faults, check.ShownToBuy(first, p.Buy, step), check.ShownToBuy(said.InStore, p.Buy, step),
-		check.ShownToBuy(second, max(p.Need, c.Minimum), other))...)
+	return errors.Join(append(faults, buyReadAgain(said.Buy, c, p), check.ShownToBuy(said.InStore, p.Buy, shopStep(c)))...)
 }
 
 // partsReadAgain holds the lines of a length to buy against its parts: each that is
