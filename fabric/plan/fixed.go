@@ -6,6 +6,7 @@ import (
 	"ellwand/fabric/bed"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
+	"ellwand/nest"
 	"ellwand/nest/bound"
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
@@ -18,9 +19,6 @@ func (o Options) hasFixed() bool { return len(o.Fixed.Pieces) > 0 }
 // returns the reason when they cannot stay.
 func (t *Table) aroundFixed(kind lay.Kind) (found *SolvedLay, why, err error) {
 	fixed := t.Options.Fixed
-	if kind == lay.SelvedgeIn || kind == lay.InStretches {
-		return nil, lay.Reason{Of: lay.FixedInParts}, nil
-	}
 	b := bed.Of(t.Cloth, kind)
 	templates, why := rules.TemplatesOf(t.Cloth, b, t.Wanted)
 	if why != nil {
@@ -35,7 +33,7 @@ func (t *Table) aroundFixed(kind lay.Kind) (found *SolvedLay, why, err error) {
 		return nil, why, nil
 	}
 	one := SolvedBed{Bed: b, Templates: templates, Problem: problem, Bound: bound.Length(problem), matched: matched}
-	if one.Layout, err = t.laidAround(kind, one, start); err != nil {
+	if one.Layout, err = t.laidAround(kind, one, start, t.Budget(1)); err != nil {
 		return nil, nil, err
 	}
 	found = SpreadOf(t.Cloth, one)
@@ -67,7 +65,7 @@ func (t *Table) whyNotThere(problem layout.Problem, placed []layout.Placement) e
 			return lay.Reason{Of: lay.FixedOnFlaw, Pieces: []string{problem.Items[at.Item].Name}}
 		}
 	}
-	if !canLie(problem, placed) {
+	if len(placed) > 0 && !canLie(problem, placed) {
 		return lay.Reason{Of: lay.FixedTooNear}
 	}
 	return nil
@@ -96,7 +94,8 @@ func canLie(problem layout.Problem, placed []layout.Placement) bool {
 }
 
 // laidAround searches for places for what is missing from a start that stays as it is.
-func (t *Table) laidAround(kind lay.Kind, one SolvedBed, start layout.Layout) (layout.Layout, error) {
+func (t *Table) laidAround(kind lay.Kind, one SolvedBed, start layout.Layout, search nest.Options) (layout.Layout,
+	error) {
 	problem := one.Problem
 	missing := -len(start.Placements)
 	for _, item := range problem.Items {
@@ -106,8 +105,7 @@ func (t *Table) laidAround(kind lay.Kind, one SolvedBed, start layout.Layout) (l
 		start.Length = LengthOf(problem, start)
 		return start, nil
 	}
-	search := t.Budget(1)
-	search.Progress = t.telling(kind, one)
+	search.Progress, search.Bound = t.telling(kind, one), one.Bound
 	search.Start, search.Locked = &start, make([]bool, len(start.Placements))
 	for i := range search.Locked {
 		search.Locked[i] = true

@@ -22,7 +22,7 @@ func named(p lay.Plan, name string) lay.Plan {
 	return p
 }
 
-// Pieces that are fixed stay where they are, in every lay of one part, while the rest is
+// Pieces that are fixed stay where they are, in every lay, while the rest is
 // laid anew around them; a second garment goes into what the first one leaves.
 func TestFixedPiecesStay(t *testing.T) {
 	c := cloth.Cloth{Width: 1020, Selvedge: 10}
@@ -32,9 +32,6 @@ func TestFixedPiecesStay(t *testing.T) {
 	require.NoError(t, err)
 	both := append(slices.Clone(all), fabrictest.InGarment("bag", fabrictest.Rectangle("side", 120, 200, 4))...)
 	for _, was := range first.Found {
-		if len(was.Parts) > 1 {
-			continue
-		}
 		for name, wanted := range map[string][]pieces.Piece{"one": all, "both": both} {
 			options.Fixed = named(was, "back")
 			if name == "both" {
@@ -87,7 +84,7 @@ func TestWhatCannotStay(t *testing.T) {
 		"too many": {plain, lay.Open, []lay.Laid{side, side, side}, "side cannot stay where it lies"},
 		"beside it": {plain, lay.Open, []lay.Laid{{Name: "side", Garment: "bag", Turn: 270, Y: -900}},
 			"side cannot stay where it lies: a flaw or the edge"},
-		"two parts":  {plain, lay.InStretches, []lay.Laid{side}, "this has two"},
+		"two parts":  {plain, lay.SelvedgeIn, []lay.Laid{side}, "not where a hand lays them"},
 		"far, sound": {plain, lay.Open, []lay.Laid{{Name: "side", Garment: "bag", Turn: 270, X: 1000, Y: 300}}, ""},
 	} {
 		got, err := plan.Require(t.Context(), tt.c, all,
@@ -117,5 +114,38 @@ func TestALayoutOnARepeatIsLaidAgain(t *testing.T) {
 		again, err := plan.Require(t.Context(), c, all, options)
 		require.NoError(t, err, "%s", p.Lay)
 		assert.InDelta(t, p.Taken, again.Length, 1e-3, "%s", p.Lay)
+	}
+}
+
+// In a lay of two parts each piece stays on its own, and so do the matches on a repeat; the
+// rest may lie on either part.
+func TestFixedPiecesStayInTwoParts(t *testing.T) {
+	all := fabrictest.DraftedBlouse("14")
+	check := cloth.Repeat{Along: 70, Across: 90, Even: true}
+	for _, repeat := range []cloth.Repeat{{}, check} {
+		c := cloth.Cloth{Name: "check", Width: 1400, Selvedge: 10, Repeat: repeat}
+		for _, kind := range []lay.Kind{lay.InStretches, lay.SelvedgeIn} {
+			options := plan.Options{Passes: 20, Seed: 1, Lays: []lay.Kind{kind}}
+			first, err := plan.Require(t.Context(), c, all, options)
+			require.NoError(t, err, "%s", kind)
+			was := first.Lays[0]
+			require.Len(t, was.Parts, 2, "%s", kind)
+			for _, part := range []int{0, 1} {
+				at := slices.IndexFunc(was.Pieces, func(l lay.Laid) bool { return l.Part == part })
+				options.Fixed = named(was, was.Pieces[at].Name)
+				got, err := plan.Require(t.Context(), c, all, options)
+				require.NoError(t, err, "%s, %s", kind, was.Pieces[at].Name)
+				laid := plan.Bare(got.Lays[got.Chosen]).Pieces
+				for _, l := range options.Fixed.Pieces {
+					assert.True(t, slices.ContainsFunc(laid, func(other lay.Laid) bool { return isAt(l, other) && l.Part == other.Part }),
+						"%s: %s", kind, l.Name)
+				}
+				assert.Len(t, got.Lays, 1)
+			}
+			options.Fixed = plan.Bare(was)
+			got, err := plan.Require(t.Context(), c, all, options)
+			require.NoError(t, err, "%s", kind)
+			assert.InDelta(t, was.Taken, got.Length, 1e-3, "%s: everything stays", kind)
+		}
 	}
 }

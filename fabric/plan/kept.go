@@ -80,19 +80,8 @@ func (t *Table) rebuiltInTwo(plan lay.Plan, back bool) *SolvedLay {
 	if !ok {
 		return nil
 	}
-	shared, sources := make(sharing, len(choices)), lay.SourcesIn(t.Asked)
-	for _, l := range plan.Pieces {
-		source := sources.Of(l)
-		for i, c := range choices {
-			if c.Source == source && l.Part == 0 {
-				shared[i] += c.step
-			}
-		}
-	}
+	shared, _ := t.sharedIn(plan, choices)
 	for i, c := range choices {
-		if c.step == c.Cut { // all copies lie on one bed
-			shared[i] = min(shared[i], c.Cut)
-		}
 		if shared[i] < c.least || shared[i] > c.most {
 			return nil
 		}
@@ -119,18 +108,6 @@ func (t *Table) rebuiltInTwo(plan lay.Plan, back bool) *SolvedLay {
 	}
 	found.Bound = t.OpenBound()
 	return found
-}
-
-// partOfPlan are the pieces of one part.
-func partOfPlan(plan lay.Plan, part int) lay.Plan {
-	var only []lay.Laid
-	for _, l := range plan.Pieces {
-		if l.Part == part {
-			only = append(only, l)
-		}
-	}
-	plan.Pieces = only
-	return plan
 }
 
 // rebuiltBed lays the pieces of a plan on a bed. False when that is no layout.

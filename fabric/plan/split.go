@@ -6,6 +6,7 @@ import (
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
@@ -228,4 +229,41 @@ func descent(from sharing, choices []choice, guess func(sharing) (float64, bool)
 		now = best
 	}
 	return now
+}
+
+// partOfPlan are the pieces of one part.
+func partOfPlan(plan lay.Plan, part int) lay.Plan {
+	var only []lay.Laid
+	for _, l := range plan.Pieces {
+		if l.Part == part {
+			only = append(only, l)
+		}
+	}
+	plan.Pieces = only
+	return plan
+}
+
+// sharedIn a plan of two beds are what lies on its double bed, and on its single one, of
+// the pieces to be shared out.
+func (t *Table) sharedIn(plan lay.Plan, choices []choice) (double, single sharing) {
+	double, single = make(sharing, len(choices)), make(sharing, len(choices))
+	sources := lay.SourcesIn(t.Asked)
+	for _, l := range plan.Pieces {
+		source := sources.Of(l)
+		for i, c := range choices {
+			switch {
+			case c.Source != source:
+			case l.Part == 0:
+				double[i] += c.step
+			default:
+				single[i]++
+			}
+		}
+	}
+	for i, c := range choices {
+		if c.step == c.Cut { // all copies lie on one bed
+			double[i] = min(double[i], c.Cut)
+		}
+	}
+	return double, single
 }

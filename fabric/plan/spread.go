@@ -8,7 +8,11 @@ import (
 
 // Spread solves a lay; it returns the reason when that is not possible.
 func (t *Table) Spread(kind lay.Kind) (found *SolvedLay, why, err error) {
-	if t.Options.hasFixed() {
+	isInTwo := kind == lay.SelvedgeIn || kind == lay.InStretches
+	switch {
+	case t.Options.hasFixed() && isInTwo:
+		return t.aroundFixedInTwo(kind)
+	case t.Options.hasFixed():
 		return t.aroundFixed(kind)
 	}
 	switch kind {

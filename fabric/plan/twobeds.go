@@ -50,6 +50,11 @@ func (t *Table) shared(kind lay.Kind, double, single bed.Bed, depth float64) []a
 	if !ok {
 		return nil
 	}
+	return t.arrangements(kind, double, single, depth, choices)
+}
+
+// arrangements of the pieces that such choices leave.
+func (t *Table) arrangements(kind lay.Kind, double, single bed.Bed, depth float64, choices []choice) []arrangement {
 	guess := func(s sharing) (float64, bool) {
 		first, second, ok := s.lengths(choices, double, single)
 		if kind == lay.InStretches {
@@ -135,11 +140,16 @@ const (
 	improvements = 2
 )
 
+// shortestGuessed are the arrangements that are tried, in their order.
+func (t *Table) shortestGuessed(all []arrangement) []arrangement {
+	slices.SortStableFunc(all, func(a, b arrangement) int { return int(math.Copysign(1, a.guess-b.guess)) })
+	return all[:min(mostArrangements*len(t.ends()), len(all))]
+}
+
 // inTwoBeds solves the arrangements that look shortest, each briefly, and the
 // best of them for as long again. It returns the last reason when none can be.
 func (t *Table) inTwoBeds(all []arrangement, why error) (*SolvedLay, error, error) {
-	slices.SortStableFunc(all, func(a, b arrangement) int { return int(math.Copysign(1, a.guess-b.guess)) })
-	all = all[:min(mostArrangements*len(t.ends()), len(all))]
+	all = t.shortestGuessed(all)
 	whole := 1.0
 	if len(t.Options.Lays) != 1 {
 		whole = rareShare

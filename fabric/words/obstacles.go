@@ -65,7 +65,7 @@ var _ = explain(map[lay.Obstacle]sentenceOf{
 	lay.NotShared: always("the pieces do not share out between two plies and one; fold the cloth along the warp, " +
 		"or lay it open"),
 	lay.NoGain:       noGain,
-	lay.FixedInParts: always("pieces can stay where they lie in a lay of one part alone, and this has two"),
+	lay.FixedInParts: always("in a lay of two parts pieces stay where a layout has them, not where a hand lays them"),
 	lay.FixedTurned: func(_ cloth.Cloth, r lay.Reason) string {
 		return strings.Join(r.Pieces, ", ") +
 			" cannot stay where it lies: there are not as many of it to be cut, or it is turned as its grain, the nap or " +

@@ -114,7 +114,8 @@ func (f finder) findFree(ctx context.Context, c cloth.Cloth, all []pieces.Piece,
 	}
 	key := f.key(c, all)
 	if len(options.Fixed.Pieces) > 0 {
-		key = store.Key(c, all, f.search.Passes, f.search.Seed, plan.Bare(options.Fixed).Pieces)
+		bare := plan.Bare(options.Fixed)
+		key = store.Key(c, all, f.search.Passes, f.search.Seed, bare.Pieces, bare.FoldedIn)
 	}
 	entry := f.store.Read(key)
 	options.Kept, options.KeptPlain = append(entry.Plans(), f.search.From...), entry.Plain()
