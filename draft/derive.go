@@ -6,6 +6,7 @@ import (
 
 	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
+	"ellwand/draft/sleeve"
 )
 
 // complete adds the measurements that are needed and were not given, as a size
@@ -131,7 +132,10 @@ func (r Request) needs() []Measurement {
 		add(HipGirth, WaistToHip)
 	}
 	if r.Sleeve != nil {
-		add(ShoulderToWrist, UpperArmGirth, WristGirth)
+		add(ShoulderToWrist, UpperArmGirth)
+	}
+	if r.Sleeve != nil && r.Sleeve.Style != sleeve.Cap { // a cap ends above the arm
+		add(WristGirth)
 	}
 	if r.Skirt != nil {
 		add(WaistGirth, HipGirth, WaistToHip)

@@ -75,5 +75,10 @@ func TestOnlyAFullSleeveIsWarnedOfItsWrist(t *testing.T) {
 			said += warning.In(measure.Centimetre)
 		}
 		assert.Equal(t, tt.warned, strings.Contains(said, "wide at the wrist"), "%+v", tt.options)
+		delete(request.Body, WristGirth)
+		result, err = Draft(request)
+		require.NoError(t, err)
+		_, taken := result.Body[WristGirth]
+		assert.Equal(t, tt.warned, taken, "nor is one derived for it: %+v", tt.options)
 	}
 }

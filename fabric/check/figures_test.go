@@ -60,7 +60,7 @@ func TestWrongFiguresAreRefused(t *testing.T) {
 		}, "its ply does not lie"},
 		{"end of a part", striped, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { part(p).Length += 20 },
 			"the parts of the lay end"},
-		{"taken", striped, lay.FoldedAcross, []pieces.Piece{panel}, func(p *lay.Plan) { p.Taken -= 1 },
+		{"taken", bought, lay.FoldedAcross, []pieces.Piece{panel}, func(p *lay.Plan) { p.Taken -= 1 },
 			"of cloth, and it says"},
 		{"width", striped, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Width += 5 }, "mm wide, and it says"},
 		{"cuts", striped, lay.CutAcross, []pieces.Piece{panel},

@@ -18,8 +18,7 @@ var _ = register(rule{whole: checkMatches})
 
 // checkMatches: on the open cloth, every point that matches lies at
 // the same place of the repeat as the others, to 1 mm; across the cloth those
-// of the side as drawn, and those of its image, each among themselves. On a repeat that
-// is not even all that match point the same way.
+// of the side as drawn, and those of its image, each among themselves.
 func checkMatches(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error {
 	var faults []error
 	for _, match := range p.Matches {
@@ -27,12 +26,11 @@ func checkMatches(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error 
 		if match.Across {
 			period = p.Cloth.Repeat.Across
 		}
-		seen, ways := map[bool]float64{}, map[int]bool{}
+		seen := map[bool]float64{}
 		for _, o := range opened {
 			if !slices.Contains(match.Pieces, o.source) {
 				continue
 			}
-			ways[wayOf(o)] = true
 			for _, at := range pointsOf(p, o, asked[o.source], match) {
 				first, ok := seen[at.image]
 				if !ok {
@@ -43,12 +41,27 @@ func checkMatches(p lay.Plan, opened []openedPiece, asked []pieces.Piece) error 
 				}
 			}
 		}
-		if len(ways) > 1 && !p.Cloth.Repeat.Even {
-			faults = append(faults, fmt.Errorf("%s: of what matches by %q some lies upside down, and the repeat is not even",
-				asked[match.Pieces[0]].Name, match.Name))
+	}
+	return errors.Join(append(faults, checkUneven(p, opened), checkCentres(p, opened, asked))...)
+}
+
+// checkUneven: on a repeat that is not even all pieces of a garment point the same way.
+func checkUneven(p lay.Plan, opened []openedPiece) error {
+	if p.Cloth.Repeat.IsPlain() || p.Cloth.Repeat.Even {
+		return nil
+	}
+	ways := map[string]int{}
+	var faults []error
+	for _, o := range opened {
+		first, seen := ways[o.Garment]
+		if !seen {
+			ways[o.Garment] = wayOf(o)
+		} else if first != wayOf(o) {
+			faults = append(faults, fmt.Errorf("%s copy %d: it lies upside down beside others, and the repeat is not even",
+				o.Name, o.Copy))
 		}
 	}
-	return errors.Join(append(faults, checkCentres(p, opened, asked))...)
+	return errors.Join(faults...)
 }
 
 // matchPlace is where a match point lies on one axis of the open cloth.

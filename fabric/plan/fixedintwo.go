@@ -57,8 +57,9 @@ func (t *Table) aroundFixedInTwo(kind lay.Kind) (*SolvedLay, error, error) {
 
 // whereTheyStay leaves the choices that keep every piece that stays on its bed.
 func (t *Table) whereTheyStay(fixed lay.Plan, choices []choice) error {
+	sources := lay.SourcesIn(t.Asked)
 	for _, l := range fixed.Pieces {
-		if lay.SourceOf(l, t.Asked) < 0 {
+		if sources.Of(l) < 0 {
 			return lay.Reason{Of: lay.FixedTurned, Pieces: []string{l.Name}}
 		}
 	}

@@ -66,6 +66,23 @@ func TestCurtainsHangSideBySide(t *testing.T) {
 	plain := inLay(t, c, lay.Open, all...)
 	assert.Empty(t, plain.Matches)
 	assert.Equal(t, []string{"drop"}, words.Unmatched(plain, all))
+	// None of them is upside down on a print that is not even all the same.
+	got, err = plan.Require(t.Context(), c, all, fabrictest.Brief)
+	require.NoError(t, err)
+	for _, p := range got.Lays {
+		if p.Lay == lay.FoldedAcross {
+			assert.ErrorContains(t, words.Refused(c, p.Why[0]), "the pattern of the upper ply runs the other way")
+		}
+		for _, l := range p.Pieces {
+			assert.Equal(t, p.Pieces[0].Grain[1][0] > p.Pieces[0].Grain[0][0], l.Grain[1][0] > l.Grain[0][0], "%s", p.Lay)
+		}
+	}
+	turned := inLay(t, c, lay.Open, all...)
+	l := &turned.Pieces[2]
+	centre := l.Outline.Bound().Center()
+	l.Turn, l.X, l.Y = math.Mod(l.Turn+180, 360), 2*centre[0]-l.X, 2*centre[1]-l.Y
+	l.Grain[0], l.Grain[1] = l.Grain[1], l.Grain[0]
+	assert.ErrorContains(t, check.Plan(turned, all), "upside down")
 }
 
 // Gores are sewn to each other: their copies match along the cloth, whatever it costs.

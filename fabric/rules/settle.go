@@ -11,9 +11,9 @@ import (
 	"ellwand/nest/layout"
 )
 
-// pointTogether makes pieces point the same way: all of a garment that are matched on
-// a repeat that is not even, and of an even one the right and the left of some pairs. A
-// nap that binds them does so already.
+// pointTogether makes pieces point the same way: all of a garment on a repeat that is not
+// even, matched or not, since what is upside down shows; and of an even one the right and
+// the left of some pairs. A nap that binds them does so already.
 func (m *Matching) pointTogether(problem *layout.Problem) {
 	garments := map[string]int{}
 	for i, t := range m.templates {
@@ -23,7 +23,7 @@ func (m *Matching) pointTogether(problem *layout.Problem) {
 		}
 		switch {
 		case item.Group != 0:
-		case !m.cloth.Repeat.Even && m.isMatched(t.Source):
+		case m.isUneven():
 			item.Group = garmentGroups + garments[t.Asked.Garment]
 		case m.cloth.Repeat.Even && slices.Contains(m.together, t.Source):
 			item.Group = 1 + len(m.templates) + t.Source
@@ -35,22 +35,20 @@ func (m *Matching) pointTogether(problem *layout.Problem) {
 // [source.OwnChoice].
 const garmentGroups = 1 << 20
 
-// isMatched reports whether a piece takes part in a match that is kept.
-func (m *Matching) isMatched(source int) bool {
-	return slices.ContainsFunc(m.Kept, func(match lay.Match) bool { return slices.Contains(match.Pieces, source) })
-}
+// isUneven reports whether the print looks otherwise when it is turned end for end.
+func (m *Matching) isUneven() bool { return !m.cloth.Repeat.IsPlain() && !m.cloth.Repeat.Even }
 
 // Apply binds the items of the problem. It fails when a matched piece finds no
 // place across the cloth, or when the plies cannot match.
 func (m *Matching) Apply(problem *layout.Problem) error {
 	err := m.err
 	m.pointTogether(problem)
+	if m.bed.Kind == lay.FoldedAcross && m.isUneven() {
+		return lay.Reason{Of: lay.PatternTurned}
+	}
 	for _, a := range []axis{alongWarp, acrossWarp} {
 		if m.sets[a] == nil {
 			continue
-		}
-		if a == acrossWarp && m.bed.Kind == lay.FoldedAcross && !m.cloth.Repeat.Even && m.anyTie(a) {
-			return lay.Reason{Of: lay.PatternTurned}
 		}
 		if a == alongWarp && m.bed.Kind == lay.FoldedAcross && m.anyTie(a) {
 			return lay.Reason{Of: lay.StripesTurned}

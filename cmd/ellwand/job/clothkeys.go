@@ -43,7 +43,7 @@ type Repeat struct {
 	Across     Measure `yaml:"across" jsonschema_description:"repeat across the cloth, of stripes that run along it; both make checks"`
 	Match      []Text  `yaml:"match" jsonschema_description:"seams and notches to match, the most important first: centre front, side; all that can be kept together if not given"`
 	SideBySide []Text  `yaml:"hang_side_by_side" jsonschema_description:"pieces that hang side by side, as curtains do: they, and their copies, are matched along the cloth at their lower edges, and across it the copies of each lie alike"`
-	Even       YesNo   `yaml:"even" jsonschema_description:"the pattern looks the same turned end for end, as plain stripes do; otherwise what is matched is not turned"`
+	Even       YesNo   `yaml:"even" jsonschema_description:"the pattern looks the same turned end for end, as plain stripes do; otherwise no piece of a garment is turned against the others"`
 	Centre     []Text  `yaml:"centre" jsonschema_description:"pieces whose centre lies on one line of the repeat across"`
 	CentreLine Measure `yaml:"centre_line" jsonschema_description:"how far that line lies from the edge of the selvedge nearest to you"`
 }
