@@ -32,19 +32,19 @@ func (t *tracer) outline(b region.Blob) (Outline, error) {
 	if err != nil {
 		return Outline{}, err
 	}
-	points := make([]orb.Point, len(rough))
+	points, trust := make([]orb.Point, len(rough)), make([]float64, len(rough))
 	for i, p := range rough {
-		points[i] = t.camera.ToPlane(p)
+		points[i], trust[i] = t.camera.ToPlane(p), t.trust(p)
 	}
 	scale := t.camera.Scale(orb.MultiPoint(rough).Bound().Center())
 	look := t.look()
 	corners := fitting.Corners(points, look)
-	edges, ok := fitting.Outline(points, corners, fitting.Look{Gap: 2 * look.Gap, Window: look.Window}, t.tolerance()*scale)
+	edges, ok := fitting.Outline(fitting.Points{At: points, Trust: trust}, corners, fitting.Look{Gap: 2 * look.Gap, Window: look.Window}, t.tolerance()*scale)
 	if !ok {
 		return Outline{}, t.fault(Unclear, b)
 	}
-	for _, anew := range []bool{true, false} {
-		if edges, ok = t.again(edges, rough[0], scale, anew); !ok {
+	for pass := range passes {
+		if edges, ok = t.again(edges, rough[0], scale, pass); !ok {
 			return Outline{}, t.fault(Unclear, b)
 		}
 	}
@@ -76,38 +76,54 @@ func (t *tracer) tolerance() float64 {
 	return clean
 }
 
-// again finds the rim along edges that were drawn, and draws them once more, with the
-// same corners or with corners that are looked for anew.
-func (t *tracer) again(edges []pieces.Path, guess orb.Point, scale float64, anew bool) ([]pieces.Path, bool) {
+// passes in which the rim is found along what was drawn before: once to find corners anew,
+// once to find tips along the sides that lead to them, once more along both
+// [source.OwnChoice].
+const passes = 3
+
+// again finds the rim along edges that were drawn, and draws them once more.
+func (t *tracer) again(edges []pieces.Path, guess orb.Point, scale float64, pass int) ([]pieces.Path, bool) {
 	line, corners := laid(edges, scale*apart)
 	samples, ok := t.samples(line, guess)
 	if !ok {
 		return nil, false
 	}
-	found := region.Locate(t.grey, samples, lastReach)
+	found := region.Locate(t.grey, samples, lastReach, t.lines)
 	var points []orb.Point
+	var trust []float64
 	var at []int
 	for i, e := range found {
 		switch {
 		case slices.Contains(corners, i):
 			at = append(at, len(points))
-			points = append(points, line[i])
+			points, trust = append(points, line[i]), append(trust, 1)
 		case e.Found && !beside(i, corners, blurred, len(line)):
-			points = append(points, t.camera.ToPlane(e.At))
+			points, trust = append(points, t.camera.ToPlane(e.At)), append(trust, t.trust(e.At))
 		}
 	}
 	if float64(len(points)) < leastFound*float64(len(line)-2*len(corners)*blurred) {
 		return nil, false
 	}
-	if anew {
+	gap := 1 // what lay beside the corners is gone already
+	if pass == 0 {
+		gap = t.look().Gap // tips were not found before
 		at = fitting.Corners(points, fitting.Look{Gap: 2, Window: fineWindow, Turn: fineTurn})
 	}
-	// What lay beside the corners is gone already.
-	edges, ok = fitting.Outline(points, at, fitting.Look{Gap: 1, Window: window}, t.tolerance()*scale)
-	if off := offs(points, edges); len(off) > 0 {
+	t.last = drawn{points, trust, at, scale}
+	edges, ok = fitting.Outline(fitting.Points{At: points, Trust: trust}, at, fitting.Look{Gap: gap, Window: window}, clean*scale)
+	if off := offs(points, trust, edges); len(off) > 0 {
 		t.spread = off[int(nearly*float64(len(off)))] / scale
 	}
 	return edges, ok
+}
+
+// trust of a place of the rim: little where it lies on a line of a squared ground, which
+// draws it outwards or inwards.
+func (t *tracer) trust(p orb.Point) float64 {
+	if t.lines != nil && t.lines(p) {
+		return fitting.Doubtful
+	}
+	return 1
 }
 
 // beside says whether a number of a closed row lies at most so far from one of others.
@@ -174,14 +190,17 @@ func (t *tracer) shown(edges []pieces.Path, guess orb.Point) (line, corners []or
 	return line, corners
 }
 
-// offs of points from edges, mm, in order of size.
-func offs(points []orb.Point, edges []pieces.Path) []float64 {
+// offs of points that are trusted from edges, mm, in order of size.
+func offs(points []orb.Point, trust []float64, edges []pieces.Path) []float64 {
 	var line orb.LineString
 	for _, e := range edges {
 		line = append(line, e.Flatten(0.02)...)
 	}
 	var off []float64
-	for i := 0; i < len(points); i += 5 {
+	for i := 0; i < len(points); i += 3 {
+		if trust[i] < 1 {
+			continue
+		}
 		least := math.Inf(1)
 		for k := 1; k < len(line); k++ {
 			least = math.Min(least, geometry.SegmentDistance(points[i], line[k-1], line[k]))

@@ -31,7 +31,7 @@ func (s *scene) look() fitting.Look {
 func (s *scene) rim(b region.Blob) ([]orb.Point, error) {
 	step := float64(s.classes.Step)
 	samples := region.Samples(b.Border(), apart, roundness*step)
-	found := region.Locate(s.grey, samples, firstReach*step+moreReach)
+	found := region.Locate(s.grey, samples, firstReach*step+moreReach, nil)
 	var out []orb.Point
 	var widths []float64
 	for _, e := range found {

@@ -31,28 +31,35 @@ func open(data []byte) (*scene, error) {
 	return &scene{photo: photo}, nil
 }
 
+// leastClear is how clearly colour must part paper from ground to be taken in place of
+// brightness, which shadow changes; noise alone makes 0.64 of it [source.OwnChoice].
+const leastClear = 0.85
+
 // part the photo in the mix of its colours in which paper and ground differ most, as
 // far as they lie within a part of the photo; nil for all of it. What hides lines of the
 // ground is nil where there are none. Brightness is sharper
 // than a colour, so that it is taken unless a colour differs clearly more.
 func (s *scene) part(within func(orb.Point) bool, hide func(*raster.Grey) *raster.Grey) error {
 	const wide, clearly = 400, 1.5 // pixels [source.OwnChoice]
-	best, most := raster.Mixes[0], 0.0
+	best, most, clearest := raster.Mixes[0], 0.0, 0.0
 	for i, mix := range raster.Mixes {
-		contrast := region.Contrast(s.photo.Sparse(mix, wide, s.unshrunk(within)))
+		contrast, clear := region.Contrast(s.photo.Sparse(mix, wide, s.unshrunk(within)))
 		if i == 0 {
 			contrast *= clearly
 		}
 		if contrast > most {
-			best, most = mix, contrast
+			best, most, clearest = mix, contrast, clear
 		}
 	}
 	if s.grey == nil || best != raster.Mixes[0] {
 		s.grey = s.photo.Channel(best)
 	}
 	bare := s.grey
+	if _, clear := region.Contrast(s.photo.Sparse(raster.Blueness, wide, s.unshrunk(within))); clear > max(leastClear, clearest) {
+		bare = s.photo.Channel(raster.Blueness)
+	}
 	if hide != nil {
-		bare = hide(s.grey)
+		bare = hide(bare)
 	}
 	var err error
 	if s.classes, err = region.Part(bare, within); err != nil {

@@ -47,6 +47,9 @@ func Trace(data []byte, known Known) (Tracing, error) {
 	}
 	out.Reference = found
 	t := &tracer{scene: s, camera: found.Camera, reference: &out.Reference}
+	if found.Kind == reference.Squares {
+		t.lines = found.OnLines(s.grey, known.Square, lineMargin)
+	}
 	for i, b := range blobs {
 		if slices.Contains(found.Sheets, i) || !t.isPiece(b) || s.surrounds(b) {
 			continue
@@ -72,6 +75,7 @@ func Trace(data []byte, known Known) (Tracing, error) {
 // How pieces are told from other shapes [source.OwnChoice].
 const (
 	leastArea  = 600 // mm^2
+	lineMargin = 1.5 // pixels beside a line of the ground in which it draws the rim to it
 	neckTaken  = 4   // small pixels taken from all sides of a piece to see whether it is two
 	neckShares = 8   // of the area: what each of two must have
 )

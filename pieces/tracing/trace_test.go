@@ -52,6 +52,7 @@ func TestPicturesOfAnotherProgram(t *testing.T) {
 	}{
 		{"mat", reference.Squares, 3, 0.005, 3},
 		{"squared", reference.Squares, 2, 0.005, 3},
+		{"tips", reference.Squares, 2, 0.005, 3},
 		{"four", reference.Sheets, 3, 0.005, 3},
 		{"one", reference.OneSheet, 3, 0.01, 3},
 		{"scan", reference.Distances, 3, 0.005, 4},

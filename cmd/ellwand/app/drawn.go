@@ -9,11 +9,11 @@ import (
 )
 
 // WriteSVG writes the pieces at true size, in layers.
-func (c Collection) WriteSVG(w io.Writer) error { return svg.Write(w, c.Title, c.Pieces...) }
+func (c Collection) WriteSVG(w io.Writer) error { return svg.Write(w, c.Title, apart(c.Pieces)...) }
 
 // WritePDF writes the pieces at true size on one page, in layers.
 func (c Collection) WritePDF(w io.Writer) error {
-	places, err := spread.Of(c.Pieces...)
+	places, err := spread.Of(apart(c.Pieces)...)
 	if err != nil {
 		return err
 	}

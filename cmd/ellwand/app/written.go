@@ -33,7 +33,7 @@ func apart(all []pieces.Piece) []pieces.Piece {
 			i, taken := at[keyOf(p)]
 			if taken && (!patternfile.IsSame(groups[i][0], p) || isCutFrom(groups[i], p.Cloth)) {
 				if n == 1 && p.Garment != "" {
-					p.Name = p.Garment + " " + name
+					p.Name, p.Garment = p.Garment+" "+name, ""
 				} else {
 					p.Name = name + " " + strconv.Itoa(n)
 				}

@@ -38,7 +38,7 @@ func TestCornersAndCurves(t *testing.T) {
 	points := noisy(path, 0.1)
 	corners := Corners(points, look)
 	require.Len(t, corners, 2)
-	edges, ok := Outline(points, corners, look, 0.3)
+	edges, ok := Outline(Points{At: points}, corners, look, 0.3)
 	require.True(t, ok)
 	require.Len(t, edges, 2)
 	assert.InDelta(t, 0, geometry.Distance(edges[0].Start(), orb.Point{0, 0}), 0.3)
@@ -67,7 +67,7 @@ func toPath(p orb.Point, path pieces.Path) float64 {
 func TestDisc(t *testing.T) {
 	points := noisy(pieces.Path{pieces.Arc{Centre: orb.Point{50, 50}, Radius: 80, Begin: 0, Sweep: 2 * math.Pi}}, 0.1)
 	assert.Empty(t, Corners(points, look))
-	edges, ok := Outline(points, nil, look, 0.3)
+	edges, ok := Outline(Points{At: points}, nil, look, 0.3)
 	require.True(t, ok)
 	require.Len(t, edges, 1)
 	for _, p := range edges[0].Flatten(0.01) {
@@ -89,7 +89,7 @@ func TestSharpTip(t *testing.T) {
 			points = append(points, p)
 		}
 	}
-	edges, ok := Outline(points, Corners(points, look), look, 0.3)
+	edges, ok := Outline(Points{At: points}, Corners(points, look), look, 0.3)
 	require.True(t, ok)
 	least := math.Inf(1)
 	for _, e := range edges {
@@ -99,6 +99,6 @@ func TestSharpTip(t *testing.T) {
 }
 
 func TestTooFewPoints(t *testing.T) {
-	_, ok := Outline([]orb.Point{{0, 0}, {1, 0}, {0, 1}}, nil, look, 0.3)
+	_, ok := Outline(Points{At: []orb.Point{{0, 0}, {1, 0}, {0, 1}}}, nil, look, 0.3)
 	assert.False(t, ok)
 }

@@ -9,17 +9,30 @@ import (
 	"ellwand/pieces/geometry"
 )
 
+// Points of an outline, one after the other all round.
+type Points struct {
+	At []orb.Point
+	// Trust says how much each counts, from 0 to 1; nil where all count alike. Curves need
+	// not keep to those of less than 1.
+	Trust []float64
+}
+
+// Doubtful is the trust in points of which something is known to draw them off
+// [source.OwnChoice].
+const Doubtful = 0.4
+
 // Outline draws the edges between the corners of a closed row of points, each a line or
 // a smooth chain of curves within the tolerance (mm); one that closes smoothly where
 // there is no corner. The edges meet exactly. It reports false where the points are too
 // few, or their sides do not meet.
-func Outline(points []orb.Point, corners []int, look Look, tolerance float64) ([]pieces.Path, bool) {
-	if len(points) < leastPoints {
+func Outline(points Points, corners []int, look Look, tolerance float64) ([]pieces.Path, bool) {
+	if len(points.At) < leastPoints {
 		return nil, false
 	}
-	r := ringOf(points)
+	r := ringOf(points.At)
+	r.trust = points.Trust
 	if len(corners) == 0 {
-		all := r.stretch(0, len(points)-1, 0, r.length)
+		all := r.stretch(0, len(points.At)-1, 0, r.length)
 		round := all.smoothest(ends{how: closed}, tolerance)
 		return []pieces.Path{round.path()}, len(round.places) > 0
 	}
@@ -68,19 +81,19 @@ func (r ring) meetings(corners []int, look Look, tolerance float64) (places []or
 		}
 		a, b = nearestTo(a, r.points[at]), nearestTo(b, r.points[at])
 		place, meets := meet(a, b)
-		if meets && geometry.Distance(place, r.points[at]) <= r.reachOf(at, look)*lost(a, b) {
+		if meets && geometry.Distance(place, r.points[at]) <= r.reachOf(at, look)*drawnOut(a.direction(0), b.direction(0)) {
 			places[k] = place
 		}
 	}
 	return places, straight
 }
 
-// lost is how much farther off the tip of a corner may lie, the sharper it is: what blur
-// takes away is as wide as it is, and the longer the sharper [source.Geometry].
-func lost(a, b parabola) float64 {
-	const most = 8 // of a tip of 14 degrees
-	u, v := a.direction(0), b.direction(0)
-	inside := math.Pi - math.Abs(math.Atan2(geometry.Cross(u, v), geometry.Dot(u, v)))
+// drawnOut is how much longer a corner is, the sharper it is, from the directions before
+// and after it: what blur takes away is as wide as it is, and the longer the sharper
+// [source.Geometry].
+func drawnOut(before, after orb.Point) float64 {
+	const most = ofLines
+	inside := math.Pi - math.Abs(math.Atan2(geometry.Cross(before, after), geometry.Dot(before, after)))
 	return math.Min(math.Max(1/math.Tan(inside/2), 1), most)
 }
 
@@ -98,19 +111,28 @@ func nearestTo(p parabola, at orb.Point) parabola {
 	return parabola{p.place(s), p.direction(s), p[2]}
 }
 
-// kept of the k-th edge: the numbers of its first and last point that blur left alone.
-func (r ring) kept(corners []int, k int, look Look) (from, to int) {
+// kept of the k-th edge: the numbers of its first and last point that blur left alone,
+// which rounds a tip so many times farther at most.
+func (r ring) kept(corners []int, k int, look Look, farther float64) (from, to int) {
 	from, to = corners[k], corners[(k+1)%len(corners)]
 	if to <= from {
 		to += len(r.points)
 	}
-	gap := min(look.Gap, (to-from)/4)
-	return from + gap, to - gap
+	most := (to - from) / 4
+	return from + min(r.gap(from, look, farther), most), to - min(r.gap(to, look, farther), most)
+}
+
+// gap beside a corner: blur rounds the more, the sharper it is.
+func (r ring) gap(at int, look Look, farther float64) int {
+	tip, _ := r.at(at)
+	before, _ := r.at(at - look.Gap - 2*look.Window)
+	after, _ := r.at(at + look.Gap + 2*look.Window)
+	return int(float64(look.Gap) * math.Min(farther, drawnOut(geometry.Sub(tip, before), geometry.Sub(after, tip))))
 }
 
 // line along the whole of an edge, and whether it is one.
 func (r ring) line(corners []int, k int, look Look, tolerance float64) (parabola, bool) {
-	from, to := r.kept(corners, k, look)
+	from, to := r.kept(corners, k, look, ofLines)
 	if to-from < 3 {
 		return parabola{}, false
 	}
@@ -123,13 +145,14 @@ func (r ring) line(corners []int, k int, look Look, tolerance float64) (parabola
 	}
 	// The straight line that is nearest to all points, those that are far off counted
 	// less as the curve through them says.
-	weights := make([]float64, len(s.points))
+	weights := s.weights()
 	reweigh(weights, s, fit)
 	p, ok := s.weightedLine(weights)
 	if !ok {
 		return parabola{}, false
 	}
-	return p, s.off(func(t float64) orb.Point { return p.place(t * s.length) }) <= tolerance
+	line := func(t float64) orb.Point { return p.place(t * s.length) }
+	return p, s.levelled(line, s.firm(), seenOver) <= tolerance
 }
 
 // weightedLine is the line of least squares across it (Pearson 1901), the way counted
@@ -157,6 +180,13 @@ func (s stretch) weightedLine(weights []float64) (parabola, bool) {
 	return parabola{start, u, {}}, !math.IsNaN(cos)
 }
 
+// How far tips are drawn on, in times of the blur: lines to a tip of 14 degrees, curves
+// less, since they bend [source.OwnChoice].
+const (
+	ofLines  = 8.0
+	ofCurves = 2.0
+)
+
 // closer to its points than the curve that is kept lies the one that is drawn on to a
 // corner [source.OwnChoice].
 const closer = 0.5
@@ -164,7 +194,7 @@ const closer = 0.5
 // side of a corner as a parabola: the end of the smooth curve through the points of its
 // edge, the last end or the first.
 func (r ring) side(corners []int, k int, look Look, tolerance float64, last bool) (parabola, bool) {
-	from, to := r.kept(corners, k, look)
+	from, to := r.kept(corners, k, look, ofCurves)
 	if to-from < pointsAKnot {
 		return parabola{}, false
 	}
@@ -181,7 +211,7 @@ func (r ring) side(corners []int, k int, look Look, tolerance float64, last bool
 // between the corners of an edge, what blur left alone; its way runs from corner to
 // corner.
 func (r ring) between(corners []int, k int, look Look) stretch {
-	from, to := r.kept(corners, k, look)
+	from, to := r.kept(corners, k, look, 1)
 	_, zero := r.at(corners[k])
 	end := corners[(k+1)%len(corners)]
 	if end <= corners[k] {
@@ -199,6 +229,7 @@ func (r ring) stretch(from, to int, zero, length float64) stretch {
 		p, along := r.at(i)
 		s.points = append(s.points, p)
 		s.along = append(s.along, (along-zero)/length)
+		s.trust = append(s.trust, r.trusted(i))
 	}
 	return s
 }

@@ -18,6 +18,7 @@ type ring struct {
 	points []orb.Point
 	along  []float64 // from the first, mm
 	length float64   // of all, back to the first
+	trust  []float64 // in each point; nil for all alike
 }
 
 func ringOf(points []orb.Point) ring {
@@ -36,6 +37,15 @@ func (r ring) at(i int) (orb.Point, float64) {
 	turns := math.Floor(float64(i) / float64(n))
 	k := i - int(turns)*n
 	return r.points[k], r.along[k] + turns*r.length
+}
+
+// trusted is how much a point counts, by its number.
+func (r ring) trusted(i int) float64 {
+	if r.trust == nil {
+		return 1
+	}
+	n := len(r.points)
+	return r.trust[(i%n+n)%n]
 }
 
 // parabola through points by least squares: its place, direction and bend where the way

@@ -36,6 +36,17 @@ func (s spline) at(along float64) orb.Point {
 	return out
 }
 
+// length of the spline, nearly.
+func (s spline) length() float64 {
+	const each = 8 // chords a cubic
+	n := each * (len(s.places) - 1)
+	sum := 0.0
+	for i := range n {
+		sum += geometry.Distance(s.at(float64(i)/float64(n)), s.at(float64(i+1)/float64(n)))
+	}
+	return sum
+}
+
 // path of the spline, a Bezier curve between two knots.
 func (s spline) path() pieces.Path {
 	var out pieces.Path
@@ -47,13 +58,6 @@ func (s spline) path() pieces.Path {
 		})
 	}
 	return out
-}
-
-// points of a stretch, each with how far along it lies, from 0 to 1.
-type stretch struct {
-	points []orb.Point
-	along  []float64
-	length float64
 }
 
 // smoothest spline that lies within the tolerance (mm) of the points as far as noise
@@ -72,7 +76,7 @@ func (s stretch) smoothest(e ends, tolerance float64) spline {
 			continue
 		}
 		fit, ok := s.spline(e, count)
-		if !ok {
+		if !ok || fit.length() > mostLonger*s.length {
 			continue
 		}
 		off := s.off(fit.at)
@@ -92,9 +96,9 @@ const (
 	pointsAKnot = 12  // at least
 	pointsFree  = 40  // where it is drawn on beyond its ends
 	leastClosed = 4   // cubics that close smoothly
+	mostLonger  = 1.2 // times the way along the points: what is longer swings where none are
 	enough      = 0.9 // of the error before: what one more knot must bring
 	rounds      = 4   // of weights against points that are far off
-	seenOver    = 9   // points: over which noise is levelled
 )
 
 // spline of so many cubics by least squares.
@@ -102,7 +106,7 @@ func (s stretch) spline(e ends, count int) (spline, bool) {
 	if len(s.points) == 0 {
 		return spline{}, false
 	}
-	weights := slices.Repeat([]float64{1}, len(s.points))
+	weights := s.weights()
 	var fit spline
 	for range rounds {
 		var ok bool
@@ -120,13 +124,18 @@ func reweigh(weights []float64, s stretch, fit spline) {
 	for i, p := range s.points {
 		off[i] = geometry.Distance(p, fit.at(s.along[i]))
 	}
-	sorted := slices.Sorted(slices.Values(off))
+	var sorted []float64
+	for _, i := range s.firm() {
+		sorted = append(sorted, off[i])
+	}
+	slices.Sort(sorted)
 	cut := math.Max(4.685*1.4826*sorted[len(sorted)/2], 1e-6)
 	for i, d := range off {
 		weights[i] = 1e-3
 		if u := d / cut; u < 1 {
 			weights[i] += (1 - u*u) * (1 - u*u)
 		}
+		weights[i] *= s.trust[i]
 	}
 }
 
@@ -249,24 +258,4 @@ func (s spline) end(last bool, length float64) parabola {
 	}
 	speed := float64(n) / length
 	return parabola{place, geometry.Times(direction, speed), geometry.Times(bend, speed*speed/2)}
-}
-
-// off is how far the points lie off a line at most, after noise was levelled: the mean
-// of so many beside each other.
-func (s stretch) off(line func(float64) orb.Point) float64 {
-	most := 0.0
-	n := len(s.points)
-	for i := 0; i+seenOver <= n; i += 3 {
-		var sum [seenOver]float64
-		for k := range seenOver {
-			t := s.along[i+k]
-			here := line(t)
-			ahead, behind := line(math.Min(t+1e-3, 1)), line(math.Max(t-1e-3, 0))
-			across := geometry.Left(geometry.Unit(geometry.Sub(ahead, behind)))
-			sum[k] = geometry.Dot(geometry.Sub(s.points[i+k], here), across)
-		}
-		slices.Sort(sum[:])
-		most = math.Max(most, math.Abs(sum[seenOver/2]))
-	}
-	return most
 }

@@ -96,11 +96,22 @@ func (p *Photo) pixel(x, y int) [3]float32 {
 // Mix is how much of red, green and blue makes a channel.
 type Mix [3]float32
 
+// Blueness is no mix but the square of the share of blue in a pixel, which shadow changes
+// little; squared, so that shares differ as brightnesses do.
+var Blueness = Mix{}
+
 // Mixes to choose from: brightness as Rec. 601 weighs it, as does JPEG, and each colour
 // alone.
 var Mixes = []Mix{{0.299, 0.587, 0.114}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}}
 
-func (m Mix) of(pixel [3]float32) float32 { return m[0]*pixel[0] + m[1]*pixel[1] + m[2]*pixel[2] }
+func (m Mix) of(pixel [3]float32) float32 {
+	if m == Blueness {
+		const most, dark = 510, 6 // of half a share; levels that are added against the noise of black [source.OwnChoice]
+		share := (pixel[2] + dark) / (pixel[0] + pixel[1] + pixel[2] + 3*dark)
+		return most * share * share
+	}
+	return m[0]*pixel[0] + m[1]*pixel[1] + m[2]*pixel[2]
+}
 
 // Step is how many pixels of the photo, each way, are one of its channels.
 func (p *Photo) Step() int {

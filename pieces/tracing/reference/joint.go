@@ -25,7 +25,7 @@ const sideOff = 0.06
 // oneSheetPrior is how likely a lens is to bow so much where one sheet is all that is
 // known: a lens of a phone, which its software has straightened mostly
 // [source.OwnChoice].
-var oneSheetPrior = [5]float64{0.08, 0.01, 0.002, 0.0005, 0.0005}
+var oneSheetPrior = [5]float64{0.04, 0.01, 0.002, 0.0005, 0.0005}
 
 // solve fits all; it reports false where that cannot be done.
 func (g *group) solve() bool {

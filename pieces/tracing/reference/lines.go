@@ -63,6 +63,17 @@ func (f Found) across(g *raster.Grey, at, way orb.Point, off, half float64) floa
 	return float32((above*down + below*up) / (up + down))
 }
 
+// OnLines says of places of the photo whether they lie on a line of the ground, or so few
+// pixels beside one.
+func (f *Found) OnLines(g *raster.Grey, side, margin float64) func(orb.Point) bool {
+	half := f.lineHalf(g, side)
+	return func(at orb.Point) bool {
+		p := f.Camera.ToPlane(at)
+		near := half + margin*f.Camera.Scale(at)
+		return f.Box.Contains(p) && math.Min(math.Abs(offLine(p[0], side)), math.Abs(offLine(p[1], side))) < near
+	}
+}
+
 // lineHalf is half the width of a line with its blur, mm.
 func (f Found) lineHalf(g *raster.Grey, side float64) float64 {
 	var all []float64

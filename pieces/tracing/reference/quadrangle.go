@@ -30,7 +30,7 @@ func quadrangleOf(rim []orb.Point, look fitting.Look) (quadrangle, bool) {
 		return q, false
 	}
 	// A line is what stays within the bow of the longest side.
-	paths, ok := fitting.Outline(rim, at, look, 0.5)
+	paths, ok := fitting.Outline(fitting.Points{At: rim}, at, look, 0.5)
 	if !ok {
 		return q, false
 	}

@@ -153,15 +153,15 @@ func (c Classes) At(p orb.Point) bool {
 }
 
 // Contrast is how far two classes of brightnesses lie apart: their variance between, in
-// squares of brightness.
-func Contrast(values []float32) float64 {
+// squares of brightness; and how clearly, as a share of all variance (Otsu 1979).
+func Contrast(values []float32) (between, clear float64) {
 	count, sum := make([]float64, 256), make([]float64, 256)
-	n, total := 0.0, 0.0
+	n, total, squares := 0.0, 0.0, 0.0
 	for _, v := range values {
 		i := min(max(int(v), 0), 255)
 		count[i]++
 		sum[i] += float64(v)
-		n, total = n+1, total+float64(v)
+		n, total, squares = n+1, total+float64(v), squares+float64(v)*float64(v)
 	}
 	at := otsu(count, sum)
 	below, sumBelow := 0.0, 0.0
@@ -170,8 +170,9 @@ func Contrast(values []float32) float64 {
 		sumBelow += sum[i]
 	}
 	if below == 0 || below == n {
-		return 0
+		return 0, 0
 	}
 	d := sumBelow/below - (total-sumBelow)/(n-below)
-	return below / n * (1 - below/n) * d * d
+	between = below / n * (1 - below/n) * d * d
+	return between, between / math.Max(squares/n-total/n*total/n, 1e-9)
 }

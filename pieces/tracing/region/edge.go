@@ -34,8 +34,10 @@ const (
 
 // Locate finds the rim along each sample of a closed line, at most so many pixels from
 // it: where brightness is midway between that of the paper and that of the ground
-// beside it. The first such place outwards from the paper counts.
-func Locate(g *raster.Grey, samples []Sample, reach float64) []Edge {
+// beside it. The first such place outwards from the paper counts. Where the ground has a
+// line there, as lined says, it is midway to the brightness of that line; nil for a plain
+// ground.
+func Locate(g *raster.Grey, samples []Sample, reach float64, lined func(orb.Point) bool) []Edge {
 	profiles := make([][]float64, len(samples))
 	inside, outside := make([]float64, len(samples)), make([]float64, len(samples))
 	half := int(math.Ceil((reach + plateau) / stride))
@@ -51,7 +53,11 @@ func Locate(g *raster.Grey, samples []Sample, reach float64) []Edge {
 		if !seen[i] || !g.Holds(s.At[0], s.At[1], reach+plateau+beside) {
 			continue
 		}
-		at, wide, ok := crossed(profiles[i], half, flat, ground[i], paper[i])
+		there := ground[i]
+		if lined != nil && lined(s.At) {
+			there = besideSteepest(profiles[i], half, int(reach/stride))
+		}
+		at, wide, ok := crossed(profiles[i], half, flat, there, paper[i])
 		if ok {
 			out[i] = Edge{orb.Point{s.At[0] + at*s.Inward[0], s.At[1] + at*s.Inward[1]}, true, wide}
 		}
@@ -86,6 +92,35 @@ func profile(g *raster.Grey, s Sample, half int) []float64 {
 		}
 	}
 	return out
+}
+
+// besideSteepest is the brightness just outside of where a profile first rises steeply,
+// seen from the paper, within so many strides of its middle: that of a line of the ground
+// which meets the rim there or runs along it.
+func besideSteepest(profile []float64, half, reach int) float64 {
+	const wide, from, to = 2, 3, 4 // strides [source.OwnChoice]
+	const steep = 0.5              // of the steepest rise
+	sign := 1.0
+	if profile[len(profile)-1] < profile[0] {
+		sign = -1
+	}
+	rise := func(i int) float64 { return sign * (profile[i+wide] - profile[i-wide]) }
+	most := 0.0
+	for i := half - reach; i <= half+reach; i++ {
+		most = math.Max(most, rise(i))
+	}
+	first := half
+	for i := half + reach; i >= half-reach; i-- {
+		if rise(i) >= steep*most && rise(i) >= rise(i-1) && rise(i) >= rise(i+1) {
+			first = i
+			break
+		}
+	}
+	sum, n := 0.0, 0.0
+	for i := max(first-to, 0); i <= first-from; i++ {
+		sum, n = sum+profile[i], n+1
+	}
+	return sum / math.Max(n, 1)
 }
 
 // crossed is how far inward of the sample the profile crosses the middle.
