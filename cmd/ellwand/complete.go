@@ -6,13 +6,14 @@ import (
 	"github.com/spf13/cobra"
 
 	"ellwand/cmd/ellwand/job"
+	"ellwand/fabric/plan"
 	"ellwand/pieces/paper"
 )
 
 // completions teach the shell the values of options and where job files stand.
 func completions(root *cobra.Command) {
 	values := map[string]cobra.CompletionFunc{
-		"lay": fixed(layShortNames), "cloth": clothsOfJob, "offer": offersOfJob,
+		"lay": fixed(layShortNames), "cloth": clothsOfJob, "offer": offersOfJob, "effort": fixed(effortNames),
 		"paper": func(cmd *cobra.Command, _ []string, _ string) ([]string, cobra.ShellCompDirective) {
 			if cmd.Name() == "print" || cmd.Name() == "marker" {
 				return paper.Names(), cobra.ShellCompDirectiveNoFileComp
@@ -35,6 +36,14 @@ func completions(root *cobra.Command) {
 			}
 		}
 	}
+}
+
+func effortNames() []string {
+	var out []string
+	for _, e := range plan.Efforts() {
+		out = append(out, e.String())
+	}
+	return out
 }
 
 func fixed(names func() []string) cobra.CompletionFunc {
