@@ -13,6 +13,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/failure"
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
@@ -141,7 +142,7 @@ func (o quoteOptions) write(out *files.Set, reckoned quote.Quote, sheet paper.Pa
 		}
 	}
 	err := out.Commit()
-	if refused != nil {
+	if refused != nil && failure.Is(err) { // and not because the disk is full
 		return fmt.Errorf("%s: %w", out.Input, refused)
 	}
 	return err

@@ -7,6 +7,8 @@ import (
 	"io"
 	"net/http"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"ellwand/cmd/ellwand/failure"
 )
@@ -73,7 +75,8 @@ func sentence(text string) string {
 	if text == "" {
 		return text
 	}
-	text = strings.ToUpper(text[:1]) + text[1:]
+	first, size := utf8.DecodeRuneInString(text)
+	text = string(unicode.ToUpper(first)) + text[size:]
 	if !strings.HasSuffix(text, ".") {
 		text += "."
 	}
