@@ -2,6 +2,7 @@ package page
 
 import (
 	"cmp"
+	"reflect"
 	"slices"
 	"sync"
 
@@ -49,6 +50,14 @@ func (h *held) look(at int, to lay.Laid, slide bool, tables *nest.Tables) (view.
 	}
 	found, err := bench.Look(h.plan.Pieces, at, to, slide)
 	return view.LookOf(h.work, h.plan, found), err
+}
+
+// staysUnderHand says that pieces which a hand has laid stay in view though the cloth has
+// changed, even where it cannot be laid so: they may be moved until it can.
+func (h *held) staysUnderHand(q question) bool {
+	name := q.cloth.Name
+	return len(plan.HandLays(q.cloth, []lay.Kind{q.kind})) > 0 &&
+		reflect.DeepEqual(h.work.PiecesOf(name), q.work.PiecesOf(name))
 }
 
 // movedByHand is the layout with the pieces where the job now says that a hand has laid

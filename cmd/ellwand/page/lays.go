@@ -68,11 +68,11 @@ func (s *searches) check(state desk.State, byHand []spot) {
 			continue
 		}
 		delete(s.held, at)
-		if !slices.Contains(byHand, at) || state.Work == nil {
+		if state.Work == nil {
 			continue
 		}
 		q, err := questionOf(state.Work, at)
-		if err != nil {
+		if err != nil || !slices.Contains(byHand, at) && !one.staysUnderHand(q) {
 			continue
 		}
 		if moved, ok := one.movedByHand(q, state, s.tables); ok {
@@ -192,6 +192,9 @@ func (s *searches) better(one *searching, q question, revision int, better func(
 
 // hold a layout that was found.
 func (s *searches) hold(text string, q question, revision int, planned app.Planned, over bool) view.Layout {
+	if state := s.desk.State(); state.Text == text {
+		revision = state.Revision
+	}
 	shown := view.LayoutOf(q.work, planned, revision)
 	shown.Width, shown.Lay, shown.Searching = q.Width, q.Lay, !over
 	s.mutex.Lock()

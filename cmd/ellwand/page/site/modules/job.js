@@ -19,14 +19,19 @@ export class Job extends EventTarget {
 
   // open reads the job and listens to what becomes of it.
   async open() {
-    this.state = await get(jobAddress(this.name));
     this.events = new EventSource(jobAddress(this.name, 'events'));
+    const listening = new Promise((heard) => {
+      this.events.addEventListener('open', heard, { once: true });
+      this.events.addEventListener('error', heard, { once: true });
+    });
     const listen = (kind, act) => this.events.addEventListener(kind, (event) => act(JSON.parse(event.data)));
     listen('revision', ({ revision }) => this.follow(revision));
     listen('layout', (layout) => this.hold(layout));
     listen('progress', (progress) => this.tell('progress', progress));
     listen('done', (done) => this.tell('ended', done));
     listen('outside', () => this.reload());
+    [this.state] = await Promise.all([get(jobAddress(this.name)), listening]);
+    this.events.addEventListener('open', () => this.tell('again', null));
   }
 
   close() {
@@ -38,7 +43,7 @@ export class Job extends EventTarget {
   }
 
   follow(revision) {
-    if (!this.sending && revision > this.state.revision) this.reload();
+    if (this.state && !this.sending && revision > this.state.revision) this.reload();
   }
 
   async reload() {

@@ -108,13 +108,17 @@ class Lay {
     on('layout', (layout) => layKey(layout) === layKey(this.lay) && this.arrived(layout));
     on('progress', (progress) => layKey(progress) === layKey(this.lay) && this.showProgress(progress));
     on('ended', (done) => layKey(done) === layKey(this.lay) && this.ended(done));
+    on('again', () => {
+      this.searchedFor = null; // what was told meanwhile was not heard
+      this.refresh();
+    });
     on('refused', () => this.job.fetchLayout(this.lay));
     addEventListener('resize', () => this.refreshLayout(), { signal: this.ends.signal });
   }
 
   // arrived is a layout of the lay in view.
   arrived(layout) {
-    this.stopping.hidden = !layout.searching;
+    if (layout.searching) this.stopping.hidden = false;
     this.refreshLayout();
   }
 
@@ -163,7 +167,7 @@ class Lay {
     this.list.show(layout, this.job.state.units);
     this.showAmount(layout);
     this.pick(this.picked);
-    this.printing.hidden = layout.verified === false;
+    this.printing.hidden = layout.verified === false || layout.revision !== this.job.state.revision;
     set(this.printing, 'href', `/print/${encodeURIComponent(this.job.name)}/plan${query(this.lay)}`);
     this.freeing.disabled = !layout.pieces.some((piece) => piece.by_hand || piece.locked);
   }
