@@ -109,8 +109,14 @@ func contactFormat(path, title string, page drawing.Page) (func(io.Writer) error
 	case ".svg":
 		return func(w io.Writer) error { return drawing.WriteSVG(w, title, page) }, nil
 	case ".png":
+		if page.Bars() > mostBars {
+			return nil, fmt.Errorf("%s would show more lines than a PNG is drawn of; end its name in .svg or .pdf", path)
+		}
 		return func(w io.Writer) error { return drawing.WritePNG(w, page, pixelsPerMM) }, nil
 	}
 	return nil, fmt.Errorf("the contact sheet is written as .pdf, .svg or .png, but the file is named %s; give it "+
 		"one of these endings", path)
 }
+
+// mostBars that are painted of a page, half a second of work [source.OwnChoice].
+const mostBars = 100_000

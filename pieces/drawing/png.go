@@ -75,6 +75,17 @@ func (p painter) stroke(line []orb.Point, pen Pen, box orb.Bound) {
 	}
 }
 
+// Bars is how many bars the lines of the page are painted of, about.
+func (p Page) Bars() int {
+	n := 0
+	p.Strokes(func(line []orb.Point) {
+		for i := 1; i < len(line); i++ {
+			n += max(1, int(math.Ceil(geometry.Distance(line[i-1], line[i])/run)))
+		}
+	})
+	return n
+}
+
 // bar is what a pen covers from one point to another: a bar with a disc at
 // each end that is not blunt, all in one sense of rotation, so that they add up
 // without holes.

@@ -77,12 +77,13 @@ func appended(path, more pieces.Path) pieces.Path {
 	return append(path, more...)
 }
 
+// meetings of ends within the gap, the nearest first, each with one other at most.
 func meetings(open []linework.Line, gap float64) map[[2]int]end {
 	type pair struct {
-		a, b end
+		a, b int // numbers of the ends
 		d    float64
 	}
-	var ends []end
+	ends := make([]end, 0, 2*len(open))
 	for i := range open {
 		e := endsOf(open, i)
 		ends = append(ends, e[0], e[1])
@@ -90,23 +91,25 @@ func meetings(open []linework.Line, gap float64) map[[2]int]end {
 	var pairs []pair
 	near := newGrid(gap)
 	for i, e := range ends {
-		for _, j := range near.about(e.at) {
+		near.visit(e.at, func(j int) {
 			o := ends[j]
 			d := geometry.Distance(e.at, o.at)
-			if d > gap || o.stroke == e.stroke && open[e.stroke].Path.Length() < 10*gap {
-				continue
+			if d <= gap && (o.stroke != e.stroke || open[e.stroke].Path.Length() >= 10*gap) {
+				pairs = append(pairs, pair{i, j, d})
 			}
-			pairs = append(pairs, pair{e, o, d})
-		}
+		})
 		near.add(e.at, i)
 	}
-	slices.SortStableFunc(pairs, func(a, b pair) int { return cmp.Compare(a.d, b.d) })
+	slices.SortFunc(pairs, func(a, b pair) int {
+		return cmp.Or(cmp.Compare(a.d, b.d), cmp.Compare(a.a, b.a), cmp.Compare(a.b, b.b))
+	})
+	joined := make([]bool, len(ends))
 	out := map[[2]int]end{}
 	for _, p := range pairs {
-		_, a := out[key(p.a)]
-		_, b := out[key(p.b)]
-		if !a && !b {
-			out[key(p.a)], out[key(p.b)] = p.b, p.a
+		if !joined[p.a] && !joined[p.b] {
+			joined[p.a], joined[p.b] = true, true
+			a, b := ends[p.a], ends[p.b]
+			out[key(a)], out[key(b)] = b, a
 		}
 	}
 	return out

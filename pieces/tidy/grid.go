@@ -31,11 +31,18 @@ func (g *grid) add(p orb.Point, what int) {
 // about a place, at most mostNear from each cell.
 func (g *grid) about(p orb.Point) []int {
 	var out []int
+	g.visit(p, func(what int) { out = append(out, what) })
+	return out
+}
+
+// visit what lies about a place, in the order of about.
+func (g *grid) visit(p orb.Point, see func(what int)) {
 	c := g.cell(p)
 	for dx := -1; dx <= 1; dx++ {
 		for dy := -1; dy <= 1; dy++ {
-			out = append(out, g.cells[[2]int{c[0] + dx, c[1] + dy}]...)
+			for _, what := range g.cells[[2]int{c[0] + dx, c[1] + dy}] {
+				see(what)
+			}
 		}
 	}
-	return out
 }

@@ -21,7 +21,7 @@ const (
 	ofPlain  = 0.4  // pixels on a plain ground,
 	ofLined  = 0.45 // on one with lines, of straight edges,
 	ofCurved = 0.6  // and of curves there;
-	ofHidden = 0.45 // and so many more where a line meets a curve's corner
+	ofHidden = 0.6  // and so many more where a line meets a curve's corner
 )
 
 // accuracy is how far the true outline may lie from one that was traced: what the rim
