@@ -40,7 +40,7 @@ func DraftSizes(file *job.File, path string, sizes []string) (Drafted, error) {
 		work, err := file.Resolve()
 		return Drafted{Works: []*job.Work{work}}, err
 	}
-	if file.Size == "" {
+	if file.Size == "" && len(file.SizesInOrder()) == 0 {
 		return Drafted{}, refuseAt(path, "%s needs a job that is drafted from a table; add to it: size: %s and table: women",
 			ArgumentSizes, strings.TrimSpace(sizes[0]))
 	}

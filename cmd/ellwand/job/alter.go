@@ -40,9 +40,17 @@ func (f *File) SizesInOrder() []string {
 	return f.patternSizes()
 }
 
-// InSize resolves the job again in another size of its table.
+// InSize resolves the job again in another size of its table, and of its patterns.
 func (f *File) InSize(size string) (*Work, error) {
 	other := *f
 	other.Size = Text(size)
+	other.Garments = slices.Clone(f.Garments)
+	for i, garment := range other.Garments {
+		if garment.Pattern != nil && garment.Pattern.Size != "" {
+			sized := *garment.Pattern
+			sized.Size = ""
+			other.Garments[i].Pattern = &sized
+		}
+	}
 	return other.Resolve()
 }

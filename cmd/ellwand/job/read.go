@@ -1,9 +1,11 @@
 package job
 
 import (
+	"fmt"
 	"io"
 
 	"ellwand/cmd/ellwand/limit"
+	"ellwand/cmd/ellwand/patternfile"
 	"ellwand/cmd/ellwand/strict"
 )
 
@@ -15,7 +17,13 @@ var form = strict.Form{
 
 // Read reads the job file at a path. The error is *Faults when the file can be
 // opened but not used.
-func Read(path string) (*File, error) { return strict.Opened(form, path, Parse) }
+func Read(path string) (*File, error) {
+	if patternfile.Is(path) {
+		return nil, fmt.Errorf("%s is a file of pieces, not a job; write a job that names it under pattern: of a garment, "+
+			"as ellwand help pattern says", path)
+	}
+	return strict.Opened(form, path, Parse)
+}
 
 // Parse reads a job from its text; name is the file's, for messages.
 func Parse(name string, data []byte) (*File, error) {

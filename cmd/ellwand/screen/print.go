@@ -10,7 +10,7 @@ import (
 
 // Print says on how many sheets the pieces of a job were printed.
 func Print(w io.Writer, work *job.Work, printed report.Print) {
-	fmt.Fprintf(w, "%d pieces on %s of %s, %s in all, written to %s\n", printed.Pieces,
+	fmt.Fprintf(w, "%s on %s of %s, %s in all, written to %s\n", counted(printed.Pieces, "piece"),
 		counted(printed.Sheets, "sheet"), printed.Paper, counted(printed.Pages, "page"), printed.File)
 	square := "10 cm"
 	if work.InInches() {
