@@ -52,6 +52,9 @@ func puzzle(d linework.Drawing, pages []int, levels, uprights []place, v found.V
 				}
 				c := candidate{tiling: t}
 				c.agree, c.differ = known.score(t)
+				if c.agree == best.agree && c.differ == best.differ && c.cell.Equal(best.cell) && sameOrder(c.spots, best.spots) {
+					best.unsure = true
+				}
 				switch {
 				case c.worth() > best.worth() || c.worth() == best.worth() && isFiner(c, best):
 					if !sameOrder(c.spots, best.spots) {

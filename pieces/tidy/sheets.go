@@ -45,6 +45,10 @@ func plane(d linework.Drawing, v found.View) (placed, error) {
 	}
 	if len(pages) <= fewSheets {
 		if t, ok := fewJoined(used, pages, v); ok {
+			if t.unsure && t.cell.Equal(d.Pages[pages[len(pages)-1]].Box) {
+				return placed{}, fmt.Errorf("how far the sheets lie over each other was not found, since the lines fit by "+
+					"several; measure it, or read it in the instructions, and say it, such as --overlap 10mm (sheets: %s)", t.inWords())
+			}
 			return joinedBy(t, used, len(t.spots)), nil
 		}
 	}
@@ -159,7 +163,7 @@ func joinedBy(t tiling, d linework.Drawing, many int) placed {
 	})
 	d.Lines = withoutFrames(d.Lines, t, many)
 	out.Drawing, out.sheets = t.joined(d)
-	out.notes = []found.Note{{Kind: found.Joined, Count: many, What: t.inWords()}}
+	out.notes = []found.Note{{Kind: found.Joined, Count: many, What: t.inWords(), Size: t.overlap}}
 	return out
 }
 

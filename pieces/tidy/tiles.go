@@ -18,6 +18,8 @@ type tiling struct {
 	spots   map[int]spot // by page
 	rows    int
 	columns int
+	// unsure says that lines go on as well by another overlap.
+	unsure bool
 }
 
 // step from one sheet to the next, across and down.

@@ -30,7 +30,7 @@ var noteWords = map[found.NoteKind][2]string{
 	found.UnitAssumed:  {"its unit of length is taken to be {what}"},
 	found.ChordsKept:   {"its curves are drawn by straight chords, up to {size} off smooth lines; --smooth draws those"},
 	found.Untold:       {"\"{what}\" in the file is not understood and was left out", "\"{what}\" in the file, {count} times, is not understood and was left out"},
-	found.Joined:       {"a sheet was taken by itself", "{count} sheets were joined, row by row: {what}"},
+	found.Joined:       {"a sheet was taken by itself", "{count} sheets were joined, row by row: {what}, each {size} over the next"},
 	found.ScaleChecked: {"the test square of {what} measures {size}"},
 	found.ScaleSet:     {"the test square of {what} measured {size}, and everything was brought to its size"},
 	found.DashesJoined: {"strokes were joined to a line", "strokes that lie one after the other were joined to {count} lines"},
