@@ -1,9 +1,12 @@
 package found
 
 import (
+	"math"
+
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/geometry"
 )
 
 // closedLine is an outline on a sheet with what it is called.
@@ -17,6 +20,12 @@ type closedLine struct {
 	name  string
 	// outer is the smallest outline that holds it; -1 for none.
 	outer int
+}
+
+// measure what follows from the path.
+func (c *closedLine) measure() {
+	c.ring = ring(c.path)
+	c.box, c.area, c.slabs = c.ring.Bound(), math.Abs(geometry.Area(c.ring)), newSlabs(c.ring)
 }
 
 // holds says that every one of some points lies in the outline.

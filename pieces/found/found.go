@@ -52,6 +52,10 @@ type Piece struct {
 	// Mirror is the line on which the piece is mirrored: it lies on the fold, and the
 	// outline is one half. Nil for none.
 	Mirror *Straight
+	// OpenSide is the straight side that an open sew line begins and ends on. Nil for none.
+	OpenSide *Straight
+	// SaysFold reports that its words say that it lies on the fold.
+	SaysFold bool
 	// Grain is the grainline, from its lower end to its upper. Nil for none.
 	Grain *Straight
 	// Lie of the grainline, where the file says it.

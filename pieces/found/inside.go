@@ -135,9 +135,31 @@ func (d *Drawing) addOpen(all []closedLine, at []int, open []Stroke) {
 			}
 			continue
 		}
+		if sew, side, ok := openSew(all[slices.Index(at, i)], s.Path); ok && p.Sew == nil {
+			p.Sew, p.Line, p.OpenSide = sew, CuttingLine, &side
+			continue
+		}
 		p.Inner = append(p.Inner, Inner{Kind: InternalLine, Name: s.Name, Path: s.Path})
 	}
 	d.note(OpenLine, lost, 0)
+}
+
+// openSew is a line that begins and ends on one straight side of an outline and runs along
+// inside all the rest of it, as the sew line of a half does: closed along that side.
+func openSew(outer closedLine, path pieces.Path) (sew pieces.Path, side Straight, ok bool) {
+	const on = 0.5 // mm that an end may lie off the side [source.OwnChoice]
+	from, to := path.Start(), path.End()
+	for _, c := range outer.path {
+		line, straight := c.(pieces.Line)
+		if !straight || geometry.SegmentDistance(from, line.From, line.To) > on || geometry.SegmentDistance(to, line.From, line.To) > on {
+			continue
+		}
+		sew = append(slices.Clone(path), pieces.Line{From: to, To: from})
+		closed := closedLine{path: sew}
+		closed.measure()
+		return sew, Straight{From: line.From, To: line.To}, isInset(outer, closed)
+	}
+	return nil, side, false
 }
 
 func (d *Drawing) addPoints(all []closedLine, at []int, points []Spot) {

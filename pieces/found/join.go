@@ -7,7 +7,6 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
-	"ellwand/pieces/geometry"
 )
 
 // Drawing joins the lines of the sheet to outlines: the outer boundary of what hangs
@@ -106,8 +105,7 @@ func joined(group []Stroke, gap float64) (closed []closedLine, rest []Stroke, co
 			}
 		}
 		c.path, _, _ = weld(c.path, true)
-		c.ring = ring(c.path)
-		c.box, c.area, c.slabs = c.ring.Bound(), math.Abs(geometry.Area(c.ring)), newSlabs(c.ring)
+		c.measure()
 		closed = append(closed, c)
 	}
 	for i, s := range group {

@@ -81,7 +81,7 @@ const (
 	AskCut
 	AskGrain
 	AskAllowance
-	// These have a usual answer: no pair, no fold, the garment's cloth, no size.
+	// These have a usual answer: no pair, no fold unless its words say so, the garment's cloth, no size.
 	AskPair
 	AskFold
 	AskCloth
@@ -94,7 +94,7 @@ func (p Piece) Optional(s Said) []Question {
 	if p.Right+p.Left == 0 && s.Pair == NotSaid {
 		out = append(out, AskPair)
 	}
-	if p.Mirror == nil && s.Fold == FoldAsFound {
+	if p.Mirror == nil && s.Fold == FoldAsFound && !p.SaysFold {
 		out = append(out, AskFold)
 	}
 	if p.Material == "" && s.Cloth == "" {
@@ -129,6 +129,9 @@ func (p Piece) Missing(s Said) []Question {
 	}
 	if p.Grain == nil && p.Mirror == nil && s.Grain == GrainAsFound {
 		out = append(out, AskGrain)
+	}
+	if p.SaysFold && p.Mirror == nil && s.Fold == FoldAsFound {
+		out = append(out, AskFold)
 	}
 	if p.Sew == nil && p.Line != CuttingLine && s.Allowance.How == AllowanceAsFound {
 		out = append(out, AskAllowance)

@@ -2,6 +2,7 @@ package tidy
 
 import (
 	"regexp"
+	"slices"
 
 	"ellwand/pieces/found"
 )
@@ -9,13 +10,19 @@ import (
 // cut is how a pattern says how many are cut: cut 2, Cut: 4, cut 2 on fold.
 var (
 	cut   = regexp.MustCompile(`(?i)\bcut:? *([1-9][0-9]?)\b`)
+	folds = regexp.MustCompile(`(?i)\b(on|to|along) (the )?fold\b`)
 	pairs = regexp.MustCompile(`(?i)\b(pairs?|mirrored)\b`)
 )
 
-// count gives pieces the number that is written in them, where one alone is.
+// count gives pieces the number that is written in them, where one alone is, and lays
+// those on the fold of which that is written and whose sew line is open there.
 func count(all []found.Piece) {
 	for i := range all {
 		p := &all[i]
+		p.SaysFold = slices.ContainsFunc(p.Texts, func(text found.Text) bool { return folds.MatchString(text.Words) })
+		if p.SaysFold && p.Mirror == nil {
+			p.Mirror = p.OpenSide
+		}
 		if p.Right+p.Left > 0 {
 			continue
 		}

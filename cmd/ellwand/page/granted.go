@@ -19,6 +19,7 @@ var granted = []struct {
 	{found.AskName, "piece %d", "Pieces without a name are numbered."},
 	{found.AskCut, "1", "Where the drawing does not say how many are cut, it is one."},
 	{found.AskGrain, "up", "Where the drawing has no grainline, it runs up the drawing."},
+	{found.AskFold, "none", "Pieces whose words say that they lie on the fold, but not by which side, are laid as drawn."},
 	{found.AskAllowance, "unknown", "Whether outlines have their allowances in them is not known; nothing is added."},
 }
 

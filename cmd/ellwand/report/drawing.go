@@ -26,7 +26,7 @@ type FoundOutline struct {
 }
 
 var lackWords = map[found.Question]string{found.AskName: "name", found.AskCut: "cut", found.AskGrain: "grain",
-	found.AskAllowance: "allowance"}
+	found.AskFold: "fold", found.AskAllowance: "allowance"}
 
 // DrawingOf what was found, with sentences about it.
 func DrawingOf(all app.Imported, notes, files []string) Drawing {

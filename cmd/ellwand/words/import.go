@@ -87,6 +87,7 @@ func fine(mm float64, system measure.System) string {
 var questionWords = map[found.Question]string{
 	found.AskName: "its name", found.AskCut: "how many are cut", found.AskGrain: "its grain",
 	found.AskAllowance: "what its outline has of the seam allowance",
+	found.AskFold:      "which of its sides lies on the fold, as its words say",
 }
 
 // Unanswered says all that is missing of pieces that were found, and how to say it.
@@ -104,9 +105,9 @@ func Unanswered(u *app.Unanswered) string {
 		lines = append(lines, fmt.Sprintf("piece %s: %s", numberAndName(lack.Number, lack.Name), strings.Join(words, ", ")))
 	}
 	example := map[found.Question]string{found.AskName: `--name %d=front`, found.AskCut: `--cut %d=2`,
-		found.AskGrain: `--grain up`, found.AskAllowance: `--allowance "included 1.5 cm"`}
+		found.AskGrain: `--grain up`, found.AskAllowance: `--allowance "included 1.5 cm"`, found.AskFold: `--fold %d=left`}
 	var give []string
-	for _, q := range []found.Question{found.AskName, found.AskCut, found.AskGrain, found.AskAllowance} {
+	for _, q := range []found.Question{found.AskName, found.AskCut, found.AskGrain, found.AskFold, found.AskAllowance} {
 		if number := asked[q]; number > 0 {
 			text := example[q]
 			if strings.Contains(text, "%d") {
