@@ -1,6 +1,7 @@
 package page
 
 import (
+	"context"
 	"maps"
 	"net/http"
 	"slices"
@@ -143,20 +144,27 @@ func (s *server) estimated(r *http.Request, b beginning) (app.Estimated, *job.Wo
 	if err != nil {
 		return app.Estimated{}, nil, withoutPlaces(err)
 	}
+	found, err := s.atOnce(r.Context(), work)
+	return found, work, err
+}
+
+// atOnce is how much a job takes of its first cloth in its first width, after a quick
+// search; what was found before is taken into account.
+func (s *server) atOnce(ctx context.Context, work *job.Work) (app.Estimated, error) {
 	cloths, err := app.Cloths(work, nil)
 	if err != nil {
-		return app.Estimated{}, nil, err
+		return app.Estimated{}, err
 	}
 	search := s.options.Search
 	search.Effort = plan.Quick
 	if search.Passes == 0 {
 		search.Passes = quickPasses
 	}
-	found, err := app.Estimate(r.Context(), work, cloths[:1], search, app.Watch{})
+	found, err := app.Estimate(ctx, work, cloths[:1], search, app.Watch{})
 	if err != nil {
-		return app.Estimated{}, nil, err
+		return app.Estimated{}, err
 	}
-	return found[0], work, nil
+	return found[0], nil
 }
 
 // showSizes of a table, with the girths of each as the table has them.

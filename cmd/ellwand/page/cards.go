@@ -13,6 +13,7 @@ import (
 	"ellwand/cmd/ellwand/page/edit"
 	"ellwand/cmd/ellwand/page/figure"
 	"ellwand/cmd/ellwand/page/folder"
+	"ellwand/cmd/ellwand/words"
 	"ellwand/pieces"
 )
 
@@ -22,7 +23,6 @@ type card struct {
 	Title    string   `json:"title"`
 	Client   string   `json:"client"`
 	Garments []string `json:"garments"`
-	Amount   string   `json:"amount"`
 	Picture  string   `json:"picture"`
 	Fault    string   `json:"fault"`
 }
@@ -99,22 +99,30 @@ func (s *server) card(name string) (card, bool) {
 	return out, true
 }
 
+// drawable is a job of the folder by its name; false where it cannot be drawn as it stands,
+// which is answered.
+func (s *server) drawable(w http.ResponseWriter, r *http.Request, name string) (*job.Work, bool) {
+	text, err := s.now().folder.Read(name, limit.JobSize)
+	if err != nil {
+		answerCoded(w, r, http.StatusNotFound, errNoJob)
+		return nil, false
+	}
+	file, err := job.Parse(s.now().folder.PathOf(name), text)
+	if err == nil {
+		var work *job.Work
+		if work, err = file.Resolve(); err == nil {
+			return work, true
+		}
+	}
+	answerCoded(w, r, http.StatusNotFound, errFaulty)
+	return nil, false
+}
+
 // jobPicture draws the pieces of a job small.
 func (s *server) jobPicture(w http.ResponseWriter, r *http.Request) {
 	name, _ := strings.CutSuffix(r.PathValue("name"), ".svg")
-	text, err := s.now().folder.Read(name, limit.JobSize)
-	if err != nil {
-		answerError(w, r, http.StatusNotFound, "There is no job of this name in the folder.")
-		return
-	}
-	file, err := job.Parse(s.now().folder.PathOf(name), text)
-	if err != nil {
-		answerError(w, r, http.StatusNotFound, "This job cannot be drawn as it stands.")
-		return
-	}
-	work, err := file.Resolve()
-	if err != nil {
-		answerError(w, r, http.StatusNotFound, "This job cannot be drawn as it stands.")
+	work, ok := s.drawable(w, r, name)
+	if !ok {
 		return
 	}
 	var all []pieces.Piece
@@ -123,6 +131,23 @@ func (s *server) jobPicture(w http.ResponseWriter, r *http.Request) {
 	}
 	w.Header().Set("Content-Type", "image/svg+xml")
 	_ = figure.Job(w, work.Title(), all) // who asks may be gone
+}
+
+// cardAmount answers how much a job takes of its first cloth, in its first width.
+func (s *server) cardAmount(w http.ResponseWriter, r *http.Request) {
+	work, ok := s.drawable(w, r, r.PathValue("name"))
+	if !ok {
+		return
+	}
+	found, err := s.atOnce(r.Context(), work)
+	if err != nil {
+		answerFault(w, r, err)
+		return
+	}
+	answer(w, http.StatusOK, map[string]any{
+		"cloth": found.Cloth.Name, "width_mm": found.Cloth.Width, "units": work.Unit.String(),
+		"buy": words.BuyInStore(found.Cloth, found.Lays[found.Chosen]),
+	})
 }
 
 // between looks at the folder for changes from outside [source.OwnChoice].

@@ -24,6 +24,8 @@ type searches struct {
 	// tables of outlines that hands share.
 	tables *nest.Tables
 
+	// going are all that are not over yet.
+	going   sync.WaitGroup
 	mutex   sync.Mutex
 	running map[spot]*searching
 	// held has the layout of each spot, as long as its question stands.
@@ -42,8 +44,9 @@ func newSearches(ctx context.Context, d *desk.Desk, told *teller, usual app.Sear
 		running: map[spot]*searching{}, held: map[spot]*held{}}
 }
 
-// stop all.
+// stop all, and wait until they are over: they write down what they have found.
 func (s *searches) stop() {
+	defer s.going.Wait()
 	s.mutex.Lock()
 	defer s.mutex.Unlock()
 	for at, one := range s.running {
@@ -120,7 +123,7 @@ func (s *searches) start(at spot, effort plan.Effort) error {
 	s.running[at] = one
 	search := s.usual
 	search.Effort = effort
-	go s.run(ctx, one, q, state.Revision, search)
+	s.going.Go(func() { s.run(ctx, one, q, state.Revision, search) })
 	return nil
 }
 

@@ -26,6 +26,7 @@ func (s *server) jobRoutes(mux *http.ServeMux) {
 func (s *server) folderRoutes(mux *http.ServeMux) {
 	mux.HandleFunc("GET /api/folder", s.showFolder)
 	mux.HandleFunc("POST /api/folder", s.chooseFolder)
+	mux.HandleFunc("GET /api/amount/{name}", s.cardAmount)
 	mux.HandleFunc("POST /api/jobs", s.beginJob)
 	mux.HandleFunc("POST /api/drawing", s.lookThrough)
 	mux.HandleFunc("GET /picture/drawing/{name}", s.drawingPicture)

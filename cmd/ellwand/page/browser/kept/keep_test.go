@@ -67,6 +67,16 @@ func TestClients(t *testing.T) {
 	v.Until(browser.Labelled("Waist girth") + `.value === '81.5'`)
 	v.Saved()
 	assert.Contains(t, v.File("skirt.yaml"), "Wanda Leiris")
+
+	// A fitting that is noted later is told in her job.
+	v.Show("#/clients", browser.OnScreen+`'clients'`)
+	v.Write("Name", "Wanda Leiris")
+	v.Write("Waist girth", "83")
+	v.Click("Note these measurements")
+	v.Show("#/job/skirt.yaml/measure", browser.OnScreen+`'measure'`)
+	v.Until(`document.querySelector('.client .doubt')?.textContent.includes('waist girth 83')`)
+
+	v.Show("#/", `/\d m of/.test(document.querySelector('[data-job="skirt.yaml"] .amount')?.textContent)`)
 }
 
 // A file that is broken is shown with its fault, and can be put right on the page.

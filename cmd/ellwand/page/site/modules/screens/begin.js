@@ -63,7 +63,7 @@ export function begin() {
   const stop = new AbortController();
   const read = () =>
     get('/api/folder', stop.signal)
-      .then((folder) => jobCards(jobs, folder))
+      .then((folder) => jobCards(jobs, folder, stop.signal))
       .catch(failed);
   read();
   const events = listen('jobs', read);

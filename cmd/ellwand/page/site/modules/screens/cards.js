@@ -2,12 +2,12 @@
 
 import { el, fill, write } from '../element.js';
 import { entry } from '../choose.js';
-import { post } from '../server.js';
+import { get, post } from '../server.js';
 import { failed } from '../say.js';
-import { term, typed, word } from '../words.js';
+import { inOwnWords, length, term, typed, word } from '../words.js';
 
 // jobCards fills a section with the jobs of a folder; without jobs it stays hidden.
-export function jobCards(section, folder) {
+export function jobCards(section, folder, signal) {
   section.hidden = !folder.jobs?.length && !folder.folder;
   fill(
     section,
@@ -15,6 +15,22 @@ export function jobCards(section, folder) {
     folder.folder && chooser(section, folder.folder),
     el('ul', { class: 'cards' }, (folder.jobs ?? []).map(card)),
   );
+  amounts(section, folder.jobs ?? [], signal);
+}
+
+// amounts of the jobs, one after the other, so that nothing else waits for them.
+async function amounts(section, jobs, signal) {
+  for (const { name, fault } of jobs) {
+    const place = section.querySelector(`[data-job="${CSS.escape(name)}"] .amount`);
+    if (signal?.aborted || !place) return;
+    if (fault) continue;
+    try {
+      const { cloth, width_mm: width, units, buy } = await get(`/api/amount/${encodeURIComponent(name)}`, signal);
+      write(place, word('card.amount', { buy: typed(buy), cloth: term(cloth, 'cloth'), width: length(width, units) }));
+    } catch (fault) {
+      if (fault.name === 'AbortError') return;
+    }
+  }
 }
 
 // chooser of the folder that the jobs are kept in.
@@ -48,9 +64,10 @@ function card(job) {
   const what = [job.client, ...(job.garments ?? []).map((garment) => term(garment, 'garment'))]
     .filter(Boolean)
     .join(' · ');
+  const amount = el('span', { class: 'amount' });
   return el(
     'li',
-    {},
+    { 'data-job': job.name },
     el(
       'a',
       { href: `#/job/${name}/measure`, class: 'card' },
@@ -63,9 +80,7 @@ function card(job) {
       }),
       el('strong', {}, job.title || job.name),
       el('span', {}, what),
-      job.fault
-        ? el('span', { class: 'fault' }, job.fault)
-        : job.amount && el('span', { class: 'amount' }, typed(job.amount)),
+      job.fault ? el('span', { class: 'fault' }, inOwnWords(job.fault, () => word('fault.other'))) : amount,
     ),
     el(
       'button',

@@ -22,6 +22,7 @@ class Measure {
       .fields('body')
       .map((field) => new Field(job, field.path, { focus: (at) => this.show(at.path.at(-1)) }));
     this.faults = new Faults(job, () => this.all());
+    this.clients = new ClientChoice(job);
     this.figure = el('figure', { class: 'where' });
     this.needed = el('div', { class: 'fields' });
     this.others = el('div', { class: 'fields' });
@@ -38,7 +39,7 @@ class Measure {
         this.about.map((field) => field.element),
         this.units(),
       ),
-      new ClientChoice(job).element,
+      this.clients.element,
       el(
         'section',
         { class: 'beside' },
@@ -113,6 +114,7 @@ class Measure {
   refresh() {
     this.all().forEach((field) => field.refresh());
     this.faults.refresh();
+    this.clients.refresh();
     this.unitChoice.select(this.job.state.units);
     if (!this.element.contains(document.activeElement)) this.place();
     write(this.more.firstChild, word('measure.more'));
