@@ -32,9 +32,9 @@ const (
 	// most of it, which is evenShare; sewOff how far the line that is derived from it
 	// may lie off [source.OwnChoice].
 	even      = 0.1
-	evenShare = 0.7
-	looks     = 40 // places along an edge
-	sewOff    = 0.3
+	evenShare = 0.7 // [source.OwnChoice]
+	looks     = 40  // places along an edge [source.OwnChoice]
+	sewOff    = 0.3 // [source.OwnChoice]
 )
 
 // allowBySew gives every edge what lies between it and the sew line, where that is of

@@ -13,7 +13,7 @@ import (
 const (
 	// MostSteps of an outline, and mostChords of it as it is checked [source.OwnChoice].
 	MostSteps  = 5000
-	mostChords = 20_000
+	mostChords = 20_000 // [source.OwnChoice]
 )
 
 // TooLong is the refusal of an outline of more points than can be handled.

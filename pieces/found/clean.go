@@ -192,7 +192,7 @@ const parted = 0.01
 
 // part moves points off the parts of the outline that they touch.
 func (c *cleaning) part() error {
-	const rounds = 8
+	const rounds = 8 // [source.OwnChoice]
 	count, first := 0, orb.Point{}
 	for range rounds {
 		points, of := c.chords()

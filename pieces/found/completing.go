@@ -114,7 +114,7 @@ const (
 	// foldLean is how far, as a sine, a fold may lean from the warp as it is; grainLean
 	// how far a grainline is turned to lie along it [source.OwnChoice].
 	foldLean  = 0.0005
-	grainLean = 0.02
+	grainLean = 0.02 // [source.OwnChoice]
 )
 
 // lean has the grainline run along the fold. A piece whose fold does not run along the

@@ -20,7 +20,7 @@ const (
 	// onMirror, mm, is how far what lies on the mirror line may lie off it, and along
 	// the cosine of the angle by which it may turn from it [source.OwnChoice].
 	onMirror = 0.05
-	along    = 0.9
+	along    = 0.9 // [source.OwnChoice]
 )
 
 // begins says that an edge begins at a step.

@@ -176,7 +176,7 @@ func (g *graph) heading(w way) float64 {
 // other; on says which lines are on one. Loose ends are pruned first, and lines that
 // only bridge two boundaries.
 func (g *graph) outlines() (rings [][]way, on []bool) {
-	const rounds = 3 // lines that cross without meeting can leave bridges again
+	const rounds = 3 // lines that cross without meeting can leave bridges again [source.OwnChoice]
 	for round := 1; ; round++ {
 		g.prune()
 		rings, on = nil, make([]bool, len(g.lines))

@@ -74,7 +74,7 @@ const (
 	// widestHole, mm, of a circle that is a drill hole; widestAllowance of a line
 	// inside that is the sew line [source.OwnChoice].
 	widestHole      = 12.0
-	widestAllowance = 60.0
+	widestAllowance = 60.0 // [source.OwnChoice]
 )
 
 // addInner gives each piece the closed lines inside it.
@@ -151,7 +151,8 @@ func openSew(outer closedLine, path pieces.Path) (sew pieces.Path, side Straight
 	from, to := path.Start(), path.End()
 	for _, c := range outer.path {
 		line, straight := c.(pieces.Line)
-		if !straight || geometry.SegmentDistance(from, line.From, line.To) > on || geometry.SegmentDistance(to, line.From, line.To) > on {
+		if !straight || geometry.SegmentDistance(from, line.From, line.To) > on ||
+			geometry.SegmentDistance(to, line.From, line.To) > on {
 			continue
 		}
 		sew = append(slices.Clone(path), pieces.Line{From: to, To: from})

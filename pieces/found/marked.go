@@ -19,7 +19,7 @@ const (
 	// notchOff, mm, is how far a notch may lie off the outline without a word; farther
 	// than notchLost it belongs to no edge [source.OwnChoice].
 	notchOff  = 1
-	notchLost = 60
+	notchLost = 60 // [source.OwnChoice]
 )
 
 // notches are set on the edges that they lie nearest to.
@@ -142,7 +142,7 @@ func crossing(a, b, c, d orb.Point) (orb.Point, bool) {
 	}
 	t := geometry.Cross(geometry.Sub(c, a), cd) / across
 	s := geometry.Cross(geometry.Sub(c, a), ab) / across
-	const slack = 1e-3 // of a line that ends on the outline
+	const slack = 1e-3 // of a line that ends on the outline [source.OwnChoice]
 	if t < 0 || t > 1 || s < -slack || s > 1+slack {
 		return orb.Point{}, false
 	}

@@ -23,7 +23,7 @@ type meeting struct {
 
 // meetings of a closed ring with itself, those first that cross; at most a few.
 func meetings(ring orb.Ring) []meeting {
-	const most = 50
+	const most = 50 // [source.OwnChoice]
 	n := len(ring) - 1
 	order := make([]int, n)
 	for i := range order {

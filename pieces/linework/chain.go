@@ -75,7 +75,7 @@ func (c *Chain) ArcTo(arc pieces.Arc) {
 }
 
 // finest is the most that one Bezier curve turns of an ellipse: within 1e-7 of its
-// radius of the true one.
+// radius of the true one [source.OwnChoice].
 const finest = math.Pi / 8
 
 // EllipseTo goes on by the image of a stretch of the unit circle under a matrix, which

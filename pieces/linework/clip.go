@@ -55,7 +55,7 @@ func joinedEnds(out []Stretch, closed bool) []Stretch {
 }
 
 func within(p orb.Point, box orb.Bound) bool {
-	const rim = 1e-6
+	const rim = 1e-6 // [source.OwnChoice]
 	return p[0] >= box.Min[0]-rim && p[0] <= box.Max[0]+rim && p[1] >= box.Min[1]-rim && p[1] <= box.Max[1]+rim
 }
 
@@ -117,7 +117,7 @@ func meets(curve pieces.Curve, axis int, value, t0, t1 float64, depth int) []flo
 		}
 		return []float64{t0 + (t1-t0)*(value-from)/(to-from)}
 	}
-	const fine = 40 // halvings: to 1e-12 of the curve
+	const fine = 40 // halvings: to 1e-12 of the curve [source.OwnChoice]
 	if depth == fine || high-low < 1e-9 {
 		if (from-value)*(to-value) > 0 {
 			return nil // it only comes near

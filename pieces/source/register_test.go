@@ -34,7 +34,8 @@ var use = regexp.MustCompile(`\bsource\.([A-Z]\w*)`)
 // names an entry of the register.
 func TestEveryFigureNamesItsSource(t *testing.T) {
 	entries := register(t)
-	for _, folder := range []string{"draft", "fabric"} {
+	for _, folder := range []string{"draft", "fabric", "pieces/found", "pieces/linework", "pieces/tidy",
+		"pieces/tracing"} {
 		walk(t, folder, ".go", func(path, text string) {
 			folder := filepath.ToSlash(filepath.Dir(path))
 			if strings.HasSuffix(path, "_test.go") || slices.Contains(pages, folder) {

@@ -1,7 +1,8 @@
 // Package source is the register of what the drafts and the rules of the cloth
 // rest on: handbooks, standards, charts, and what has no one source.
 //
-// A constant of a draft or of a rule names its entry in its comment, as a link:
+// A constant of a draft, of a rule, or of what finds pieces in drawings and photos names its
+// entry in its comment, as a link:
 //
 //	// dartShort is how far before the bust point a dart ends, in mm
 //	// [source.CommonPractice].

@@ -20,7 +20,7 @@ const (
 	// shortestMark, mm, of a frame or a trim mark [source.OwnChoice].
 	shortestMark = 2.0
 	// mostPlaces of lines across the sheets that are looked at, each way.
-	mostPlaces = 10
+	mostPlaces = 10 // [source.OwnChoice]
 )
 
 // place is a coordinate at which lines stand on several sheets.

@@ -181,7 +181,7 @@ func crossing(a, b orb.Point, s side) (float64, bool) {
 		t = 1
 	}
 	x := a[1-s.axis] + t*(b[1-s.axis]-a[1-s.axis])
-	const rim = 0.5 // frames meet there
+	const rim = 0.5 // frames meet there [source.OwnChoice]
 	return x, x > s.low+rim && x < s.high-rim
 }
 

@@ -33,6 +33,6 @@ type Fault struct {
 	Width, Height int
 }
 
-var nowhere = orb.Point{-1, -1}
+var nowhere = orb.Point{-1, -1} // [source.Geometry]
 
 func plain(trouble Trouble) *Fault { return &Fault{Trouble: trouble, At: nowhere} }

@@ -39,7 +39,8 @@ func (t *tracer) outline(b region.Blob) (Outline, error) {
 	scale := t.camera.Scale(orb.MultiPoint(rough).Bound().Center())
 	look := t.look()
 	corners := fitting.Corners(points, look)
-	edges, ok := fitting.Outline(fitting.Points{At: points, Trust: trust}, corners, fitting.Look{Gap: 2 * look.Gap, Window: look.Window}, t.tolerance()*scale)
+	edges, ok := fitting.Outline(fitting.Points{At: points, Trust: trust}, corners,
+		fitting.Look{Gap: 2 * look.Gap, Window: look.Window}, t.tolerance()*scale)
 	if !ok {
 		return Outline{}, t.fault(Unclear, b)
 	}
@@ -63,7 +64,7 @@ func (t *tracer) outline(b region.Blob) (Outline, error) {
 // near says whether an outline keeps to the rim that was found first: tips reach a little
 // further [source.OwnChoice].
 func near(line, rim []orb.Point) bool {
-	const share, pixels = 0.1, 40
+	const share, pixels = 0.1, 40 // [source.OwnChoice]
 	box := orb.MultiPoint(rim).Bound()
 	box = box.Pad(pixels + share*math.Max(box.Max[0]-box.Min[0], box.Max[1]-box.Min[1]))
 	return !slices.ContainsFunc(line, func(p orb.Point) bool { return !box.Contains(p) })
@@ -110,7 +111,8 @@ func (t *tracer) again(edges []pieces.Path, guess orb.Point, scale float64, pass
 		at = fitting.Corners(points, fitting.Look{Gap: 2, Window: fineWindow, Turn: fineTurn})
 	}
 	t.last = drawn{points, trust, at, scale}
-	edges, ok = fitting.Outline(fitting.Points{At: points, Trust: trust}, at, fitting.Look{Gap: gap, Window: window}, clean*scale)
+	edges, ok = fitting.Outline(fitting.Points{At: points, Trust: trust}, at,
+		fitting.Look{Gap: gap, Window: window}, clean*scale)
 	if off := offs(points, trust, edges); len(off) > 0 {
 		t.spread = off[int(nearly*float64(len(off)))] / scale
 	}

@@ -23,10 +23,10 @@ const (
 )
 
 var (
-	outlineColour   = color.NRGBA{230, 0, 80, 255}
-	cornerColour    = color.NRGBA{0, 90, 255, 255}
-	referenceColour = color.NRGBA{0, 190, 60, 255}
-	leftOutColour   = color.NRGBA{255, 150, 0, 255}
+	outlineColour   = color.NRGBA{230, 0, 80, 255}  // [source.OwnChoice]
+	cornerColour    = color.NRGBA{0, 90, 255, 255}  // [source.OwnChoice]
+	referenceColour = color.NRGBA{0, 190, 60, 255}  // [source.OwnChoice]
+	leftOutColour   = color.NRGBA{255, 150, 0, 255} // [source.OwnChoice]
 )
 
 // WriteOverlay writes the photo with what was found drawn over it, as a PNG to judge
@@ -64,7 +64,7 @@ func photo(t Tracing, shrink int) *image.RGBA {
 	for y := range out.Rect.Dy() {
 		for x := range out.Rect.Dx() {
 			p := t.photo.Mean(x*shrink, y*shrink, shrink)
-			const faded = 40
+			const faded = 40 // [source.OwnChoice]
 			fade := func(v float32) uint8 { return uint8(faded + v*(255-faded)/255) }
 			out.SetRGBA(x, y, color.RGBA{fade(p[0]), fade(p[1]), fade(p[2]), 255})
 		}
@@ -100,7 +100,7 @@ func (c canvas) disc(colour color.Color, at orb.Point, radius float64) {
 }
 
 func (c canvas) cross(at orb.Point) {
-	const arm, half = 10.0, 1.5
+	const arm, half = 10.0, 1.5 // [source.OwnChoice]
 	for _, u := range [2]orb.Point{{1, 1}, {1, -1}} {
 		along, across := geometry.Times(u, arm), geometry.Times(geometry.Left(u), half)
 		a, b := geometry.Sub(at, along), geometry.Add(at, along)
@@ -131,7 +131,7 @@ func (c canvas) fill(colour color.Color, ring ...orb.Point) {
 
 // number in the typeface of drawings, in a white disc.
 func (c canvas) number(n int, at orb.Point) {
-	const size, mm = 18.0, 1.0
+	const size, mm = 18.0, 1.0 // [source.OwnChoice]
 	middle := c.to(at)
 	c.disc(color.White, middle, size*0.75)
 	page := drawing.Page{Width: 2 * size, Height: 2 * size}

@@ -87,7 +87,7 @@ func (t Tracing) upright() pieces.Motion {
 	_, down := c.Jacobian(c.Middle)
 	angle := math.Atan2(-down[0], -down[1]) // of up, from the y axis to the right
 	if t.Reference.Kind == reference.Squares {
-		const quarter = math.Pi / 2
+		const quarter = math.Pi / 2 // [source.Geometry]
 		angle = math.Round(angle/quarter) * quarter
 	}
 	sin, cos := math.Sincos(angle)

@@ -12,7 +12,7 @@ import (
 	"github.com/paulmach/orb"
 )
 
-// Count of the parameters of a camera.
+// Count of the parameters of a camera [source.Geometry].
 const Count = 13
 
 // Camera is a perspective after the lens was straightened. Its parameters are the eight
@@ -58,7 +58,7 @@ func (c *Camera) ToPlane(pixel orb.Point) orb.Point {
 // Jacobian is how the place on the plane moves, mm a pixel, as the pixel moves along x
 // and along y.
 func (c *Camera) Jacobian(pixel orb.Point) (alongX, alongY orb.Point) {
-	const step = 0.5
+	const step = 0.5 // [source.Geometry]
 	at := func(dx, dy float64) orb.Point { return c.ToPlane(orb.Point{pixel[0] + dx, pixel[1] + dy}) }
 	left, right, above, below := at(-step, 0), at(step, 0), at(0, -step), at(0, step)
 	return orb.Point{right[0] - left[0], right[1] - left[1]}, orb.Point{below[0] - above[0], below[1] - above[1]}

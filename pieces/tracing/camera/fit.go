@@ -88,7 +88,7 @@ func (p Problem) descend(fit Fit, normal *mat.SymDense, gradient []float64, cost
 	return 0, nil
 }
 
-// huber is beyond how many standard deviations a residual counts less (Huber 1964).
+// huber is beyond how many standard deviations a residual counts less (Huber 1964) [source.Geometry].
 const huber = 1.345
 
 func weight(residual float64) float64 {

@@ -38,7 +38,7 @@ func (s spline) at(along float64) orb.Point {
 
 // length of the spline, nearly.
 func (s spline) length() float64 {
-	const each = 8 // chords a cubic
+	const each = 8 // chords a cubic [source.OwnChoice]
 	n := each * (len(s.places) - 1)
 	sum := 0.0
 	for i := range n {
@@ -214,8 +214,8 @@ const (
 
 // Places that are no unknowns.
 const (
-	fixedStart = -1
-	fixedEnd   = -2
+	fixedStart = -1 // [source.Geometry]
+	fixedEnd   = -2 // [source.Geometry]
 )
 
 // numbering gives the unknowns of a spline of so many cubics their numbers: the places

@@ -9,7 +9,7 @@ import (
 // the tag 0x0112 of Exif numbers them (JEITA CP-3451, from memory).
 type Orientation int
 
-const upright Orientation = 1
+const upright Orientation = 1 // [source.Geometry]
 
 // How files begin.
 var (

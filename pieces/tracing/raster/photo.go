@@ -89,7 +89,7 @@ func (p *Photo) pixel(x, y int) [3]float32 {
 		return [3]float32{float32(r), float32(g), float32(b)}
 	}
 	r, g, b, _ := p.stored.At(i, j).RGBA()
-	const shade = 257
+	const shade = 257 // [source.Geometry]
 	return [3]float32{float32(r) / shade, float32(g) / shade, float32(b) / shade}
 }
 
@@ -101,7 +101,7 @@ type Mix [3]float32
 var Blueness = Mix{}
 
 // Mixes to choose from: brightness as Rec. 601 weighs it, as does JPEG, and each colour
-// alone.
+// alone [source.OwnChoice].
 var Mixes = []Mix{{0.299, 0.587, 0.114}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}}
 
 func (m Mix) of(pixel [3]float32) float32 {

@@ -95,7 +95,7 @@ func (g *Grey) Filled() *Grey {
 	return out
 }
 
-// fills at most: half the width of what is filled, pixels.
+// fills at most: half the width of what is filled, pixels [source.OwnChoice].
 const fills = 60
 
 // Blurred is the picture under a Gaussian of that standard deviation in pixels.

@@ -11,7 +11,7 @@ import (
 var lensPrior = [5]float64{0.15, 0.08, 0.04, 0.01, 0.01}
 
 // steps by which the parameters of a camera are moved to see what they do: a little of
-// what they usually are, in mm for the six of the homography that lead to mm.
+// what they usually are, in mm for the six of the homography that lead to mm [source.OwnChoice].
 var steps = [camera.Count]float64{1e-2, 1e-2, 1e-2, 1e-2, 1e-2, 1e-2, 1e-6, 1e-6, 1e-6, 1e-6, 1e-6, 1e-6, 1e-6}
 
 // mostFitted crossings are enough for a fit: more do not make it surer than the lens

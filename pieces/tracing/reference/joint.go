@@ -14,8 +14,8 @@ import (
 // angle; and of every side how far it lies off as a whole.
 
 const (
-	ofPlace = 3 // parameters of where a sheet lies
-	ofSides = 4 // of its sides
+	ofPlace = 3 // parameters of where a sheet lies [source.Geometry]
+	ofSides = 4 // of its sides [source.Geometry]
 )
 
 // sideOff is how far a whole side is likely to lie off, by its shadow and by JPEG, pixels

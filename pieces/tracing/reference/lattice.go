@@ -78,7 +78,7 @@ func (n *near) steps(at int, reach float64) (u, v orb.Point, ok bool) {
 	return u, v, false
 }
 
-// sides of a node of a lattice.
+// sides of a node of a lattice [source.Geometry].
 var sides = [4][2]int{{1, 0}, {0, 1}, {-1, 0}, {0, -1}}
 
 // node is a crossing of a lattice with its steps to the right and upwards.

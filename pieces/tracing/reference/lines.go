@@ -98,7 +98,7 @@ func (f Found) lineHalf(g *raster.Grey, side float64) float64 {
 
 // halfAcross is half the width of a line midway between two crossings.
 func halfAcross(g *raster.Grey, c *camera.Camera, mark, node orb.Point, axis int, side float64) (float64, bool) {
-	const count = 20 // places to each side
+	const count = 20 // places to each side [source.OwnChoice]
 	var values [2*count + 1]float64
 	guess := mark
 	for i := range values {

@@ -13,7 +13,7 @@ type near struct {
 	net    map[[2]int][]int
 }
 
-// room is the side of a square of the net, pixels.
+// room is the side of a square of the net, pixels [source.OwnChoice].
 const room = 12.0
 
 func square(p orb.Point) [2]int {

@@ -7,7 +7,7 @@ import (
 	"ellwand/pieces/tracing/raster"
 )
 
-// shrinks that are tried: how many pixels, each way, become one.
+// shrinks that are tried: how many pixels, each way, become one [source.OwnChoice].
 var shrinks = [3]int{2, 1, 4}
 
 // OfSquares fits the camera to the lines of a ground, which make squares of that side
@@ -56,7 +56,7 @@ func (s seen) good() float64 {
 	return s.full - offCounts*s.off
 }
 
-// again is how often crossings are collected by the camera that those before gave.
+// again is how often crossings are collected by the camera that those before gave [source.OwnChoice].
 const again = 3
 
 // see the lattice among crossings of a picture that was shrunk.

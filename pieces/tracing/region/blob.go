@@ -114,7 +114,7 @@ func (b Blob) Border() []orb.Point {
 // The ways along the sides of pixels, and the pixels that lie ahead of each, to the
 // right and to the left, seen from the corner that was reached.
 var (
-	ways    = [4]image.Point{{1, 0}, {0, 1}, {-1, 0}, {0, -1}}
-	rightOf = [4]image.Point{{0, 0}, {-1, 0}, {-1, -1}, {0, -1}}
-	leftOf  = [4]image.Point{{0, -1}, {0, 0}, {-1, 0}, {-1, -1}}
+	ways    = [4]image.Point{{1, 0}, {0, 1}, {-1, 0}, {0, -1}}   // [source.Geometry]
+	rightOf = [4]image.Point{{0, 0}, {-1, 0}, {-1, -1}, {0, -1}} // [source.Geometry]
+	leftOf  = [4]image.Point{{0, -1}, {0, 0}, {-1, 0}, {-1, -1}} // [source.Geometry]
 )

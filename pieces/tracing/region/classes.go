@@ -73,7 +73,7 @@ func (c *Classes) part(level []float64) (low, high float64) {
 			least, most = math.Min(least, v), math.Max(most, v)
 		}
 	}
-	const bins = 256
+	const bins = 256 // [source.OwnChoice]
 	size := (most - least) / bins
 	if !(size > 0) {
 		return least, least

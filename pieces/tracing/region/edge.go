@@ -99,7 +99,7 @@ func profile(g *raster.Grey, s Sample, half int) []float64 {
 // which meets the rim there or runs along it.
 func besideSteepest(profile []float64, half, reach int) float64 {
 	const wide, from, to = 2, 3, 4 // strides [source.OwnChoice]
-	const steep = 0.5              // of the steepest rise
+	const steep = 0.5              // of the steepest rise [source.OwnChoice]
 	sign := 1.0
 	if profile[len(profile)-1] < profile[0] {
 		sign = -1
