@@ -2,8 +2,8 @@ package nest
 
 import (
 	"math"
+	"slices"
 
-	"ellwand/nest/internal/model"
 	"ellwand/nest/internal/search"
 )
 
@@ -22,7 +22,7 @@ func (r *run) large() bool {
 	if parts == nil || r.begins != nil || r.o.Start != nil {
 		return false
 	}
-	l := &large{run: r, m: r.q.model, spread: spreadGroups(r.q.model, parts)}
+	l := &large{run: r, m: r.q.model, spread: spreadGroups(r.q.model, parts), levels: r.q.coarser()}
 	for k := range r.lanes() {
 		l.fitters = append(l.fitters, search.NewFitter(l.m, r.o.Seed, 3000+uint64(k)))
 	}
@@ -67,7 +67,11 @@ func (r *run) lanes() int {
 // build makes a first layout of the whole piece by piece, which is soon there.
 func (l *large) build() laidPart {
 	var built laidPart
-	s := search.New(l.m, l.run.o.Seed, 1999, l.run, func(found search.Outcome) {
+	m := l.m
+	if len(l.levels) > 0 {
+		m = l.levels[0].model
+	}
+	s := search.New(m, l.run.o.Seed, 1999, l.run, func(found search.Outcome) {
 		built = laidPart{spots: found.Spots, length: found.Length}
 	})
 	s.Begin(nil)
@@ -109,13 +113,9 @@ func (l *large) search(parts []laidPart, at []int, share float64) {
 		jobs = append(jobs, at...)
 	}
 	found := make([]search.Outcome, len(jobs))
-	models := make([]*model.Model, len(jobs))
-	for n, k := range jobs {
-		models[n] = parts[k].model(l.m, l.spread)
-	}
 	each := share * math.Min(1, float64(r.o.Workers)/float64(len(jobs)))
 	r.sideBySide(len(jobs), func(n int) {
-		found[n] = r.laidAlone(models[n], 2000+uint64(n), each, share)
+		found[n] = l.laidAlone(parts[jobs[n]].part, 2000+uint64(n), each, share)
 	})
 	for n, k := range jobs {
 		if p := &parts[k]; p.spots == nil || found[n].Length < p.length {
@@ -124,15 +124,27 @@ func (l *large) search(parts []laidPart, at []int, share float64) {
 	}
 }
 
-// laidAlone searches one part for a share of the time, or of the passes.
-func (r *run) laidAlone(m *model.Model, stream uint64, time, passes float64) search.Outcome {
+// laidAlone searches one part for a share of the time, or of the passes: soon by coarser
+// outlines, where there are.
+func (l *large) laidAlone(p part, stream uint64, time, passes float64) search.Outcome {
+	r := l.run
 	budget := &shareBudget{
 		run: r, begin: r.Spent(0), passes: int(math.Ceil(passes * float64(r.o.Passes))), share: time,
 	}
 	var best search.Outcome
-	s := search.New(m, r.o.Seed, stream, budget, func(found search.Outcome) { best = found })
+	report := func(found search.Outcome) { best = found }
+	m := p.model(l.m, l.spread)
+	c := coarseSearch{run: r, stream: 1000 * stream, passes: passesOfStart(budget.passes), share: time, report: report}
+	levels := slices.Clone(l.levels)
+	for k := range levels {
+		levels[k].model = p.model(levels[k].model, l.spread)
+	}
+	c.over(m, levels)
+	s := search.New(m, r.o.Seed, stream, budget, report)
 	s.Patience = r.o.Patience
-	s.Begin(nil)
+	if !c.lead(s) {
+		s.Begin(nil)
+	}
 	for _, until := range search.Stages(false) {
 		s.Search(until)
 	}

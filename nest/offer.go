@@ -20,6 +20,9 @@ func (r *run) leader() search.Outcome {
 func (r *run) offer(k int, found search.Outcome) {
 	r.mu.Lock()
 	defer r.mu.Unlock()
+	if r.best[k].Spots != nil && r.best[k].Better(found) {
+		return
+	}
 	r.best[k] = found
 	if found.Loss > 0 || r.reported > 0 && found.Length >= r.reported {
 		return

@@ -158,6 +158,7 @@ type shareBudget struct {
 	begin  float64
 	passes int
 	share  float64 // of the time
+	floor  float64 // 0: unknown
 }
 
 // Spent is the share of the slice used.
@@ -178,4 +179,4 @@ func (b *shareBudget) Spent(passes int) float64 {
 func (b *shareBudget) Stopped() bool { return b.run.Stopped() }
 
 // Floor is unknown for a part of the set.
-func (b *shareBudget) Floor() float64 { return 0 }
+func (b *shareBudget) Floor() float64 { return b.floor }

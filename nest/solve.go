@@ -83,10 +83,11 @@ func (r *run) all() {
 	}
 	r.best = make([]search.Outcome, count)
 	all := make([]*search.Searcher, count)
+	levels := r.q.coarser()
 	r.sideBySide(count, func(k int) {
 		all[k] = search.New(r.q.model, r.o.Seed, uint64(k), r, func(found search.Outcome) { r.offer(k, found) })
 		all[k].Patience = r.o.Patience
-		all[k].Begin(r.start(k))
+		r.beginSearch(all[k], k, levels)
 	})
 	for _, until := range search.Stages(r.clustered) {
 		r.sideBySide(count, func(k int) { all[k].Search(until) })
@@ -98,6 +99,18 @@ func (r *run) all() {
 	for _, s := range all {
 		r.passes += s.Passes()
 	}
+}
+
+// beginSearch makes the first layout of search k, soon by coarser outlines where it has no start.
+func (r *run) beginSearch(s *search.Searcher, k int, levels []coarse) {
+	start := r.start(k)
+	if start == nil {
+		c := r.coarsely(k, levels)
+		if c.lead(s) {
+			return
+		}
+	}
+	s.Begin(start)
 }
 
 // start is where search k begins. The second tries a repeated cluster, so that a

@@ -12,6 +12,7 @@ type large struct {
 	run     *run
 	m       *model.Model
 	spread  map[int]bool // groups of which several parts have pieces
+	levels  []coarse
 	fitters []*search.Fitter
 	passes  int // over the whole, that the stretches amount to
 }

@@ -71,6 +71,8 @@ type Model struct {
 	byPoints map[string]int // index of a base
 	solids   []solid        // of each shape
 	tables   *tables
+	// cells on the long side of a table; 0 by the number of outlines.
+	cells int
 }
 
 // Base is an outline about its centre with what is derived from it.

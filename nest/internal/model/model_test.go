@@ -206,7 +206,7 @@ func made(m *Model) int {
 // Many outlines have coarser tables, so that all of them fit into memory.
 func TestCellsAcross(t *testing.T) {
 	for bases, want := range map[int]int{1: 48, 90: 48, 91: 40, 160: 40, 161: 24, 1000: 24} {
-		assert.Equal(t, want, cellsAcross(bases), "%d outlines", bases)
+		assert.Equal(t, want, (&Model{Bases: make([]Base, bases)}).cellsAcross(), "%d outlines", bases)
 	}
 }
 

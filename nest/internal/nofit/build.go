@@ -14,10 +14,10 @@ import (
 // A positive gap keeps them that far apart. cellsAcross is the number of cells
 // on the long side, 8 or more. limit is the depth up to which they only touch.
 func Build(a, b [][]orb.Point, gap float64, cellsAcross int, limit float64) *Table {
-	sums := partSums(a, b, gap)
-	t := frame(sums, cellsAcross)
+	pairs := pairsOf(a, grown(b, gap))
+	t := frame(pairs, cellsAcross)
 	t.limit = limit
-	boundary := t.classify(sums)
+	sums, boundary := t.classify(pairs)
 	t.list(sums, boundary)
 	t.fillDepth()
 	t.trim()
@@ -30,28 +30,14 @@ func (t *Table) trim() {
 	t.planes = append([]plane(nil), t.planes...)
 }
 
-func partSums(a, b [][]orb.Point, gap float64) []region {
-	var sums []region
-	for _, q := range b {
-		q = convex.Negate(q)
-		if gap > 0 {
-			q = convex.Sum(q, convex.Disc(gap))
-		}
-		for _, p := range a {
-			sums = append(sums, newRegion(convex.Sum(p, q)))
-		}
-	}
-	return sums
-}
-
 // margin of the grid around the region, in cells.
 const margin = 0.37
 
-func frame(sums []region, cellsAcross int) *Table {
+func frame(pairs []pair, cellsAcross int) *Table {
 	t := &Table{}
-	for _, r := range sums {
-		t.HalfX = math.Max(t.HalfX, math.Max(r.x1, -r.x0))
-		t.HalfY = math.Max(t.HalfY, math.Max(r.y1, -r.y0))
+	for _, p := range pairs {
+		t.HalfX = math.Max(t.HalfX, math.Max(p.x1, -p.x0))
+		t.HalfY = math.Max(t.HalfY, math.Max(p.y1, -p.y0))
 	}
 	t.side = 2 * math.Max(t.HalfX, t.HalfY) / float64(cellsAcross)
 	t.scale = 1 / t.side
@@ -65,12 +51,17 @@ func frame(sums []region, cellsAcross int) *Table {
 // crossing says that the boundary of a sum enters a cell.
 type crossing struct{ cell, sum int32 }
 
-// classify marks the cells that lie inside one sum and returns the others
-// that sums touch.
-func (t *Table) classify(sums []region) []crossing {
-	var touched []crossing
-	for k := range sums {
-		touched = t.scan(&sums[k], int32(k), touched)
+// classify marks the cells that lie inside one sum and returns the others that sums
+// touch. Pairs whose box is full already are not summed: of drafted pieces that is half.
+func (t *Table) classify(pairs []pair) ([]region, []crossing) {
+	var sums []region
+	touched := make([]crossing, 0, 4*len(t.cells))
+	for _, p := range pairs {
+		if t.isFull(p.box) {
+			continue
+		}
+		sums = append(sums, newRegion(convex.Sum(p.a, p.b)))
+		touched = t.scan(&sums[len(sums)-1], int32(len(sums)-1), touched)
 	}
 	kept := touched[:0]
 	for _, c := range touched {
@@ -78,7 +69,21 @@ func (t *Table) classify(sums []region) []crossing {
 			kept = append(kept, c)
 		}
 	}
-	return kept
+	return sums, kept
+}
+
+// isFull reports whether all cells of a box lie inside a sum.
+func (t *Table) isFull(b box) bool {
+	y0, y1 := t.column(b.y0, t.startY, t.ny), t.column(b.y1, t.startY, t.ny)
+	x0, x1 := t.column(b.x0, t.startX, t.nx), t.column(b.x1, t.startX, t.nx)
+	for iy := y0; iy <= y1; iy++ {
+		for _, c := range t.cells[iy*t.nx+x0 : iy*t.nx+x1+1] {
+			if c.class != inside {
+				return false
+			}
+		}
+	}
+	return true
 }
 
 // scan goes through the rows of cells that a sum reaches. A convex sum holds a
@@ -156,11 +161,12 @@ func (t *Table) listCell(sums []region, cell int32, members []int32, work *cellW
 		if state == clear {
 			continue
 		}
-		work.local = append(work.local, localSum{&sums[k], planes})
+		work.local = append(work.local, localSum{planes})
 	}
 	if len(work.local) == 0 {
 		return
 	}
+	work.dropCovered()
 	t.cells[cell].class = firstList + int32(len(t.planes))
 	edges := int32(len(t.edges))
 	for i := range work.local {

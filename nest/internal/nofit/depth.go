@@ -30,10 +30,12 @@ func (t *Table) fillDepth() {
 	t.storeCorners(distance)
 }
 
-// signCorners makes the distances of corners outside the region negative.
+// signCorners takes the roots of the squared distances, negative for corners outside the
+// region.
 func (t *Table) signCorners(distance []float64) {
 	w := t.nx + 1
 	for i, d := range distance {
+		distance[i] = math.Sqrt(d)
 		if math.IsInf(d, 1) {
 			distance[i] = 0
 		}
@@ -82,7 +84,7 @@ func (t *Table) seed(nearest []int32, distance []float64) {
 		ix, iy := int(s.cell)%t.nx, int(s.cell)/t.nx
 		for k := s.from; k < s.to; k++ {
 			for _, c := range [4][2]int{{ix, iy}, {ix + 1, iy}, {ix, iy + 1}, {ix + 1, iy + 1}} {
-				d := t.edges[k].distance(t.cornerX(c[0]), t.cornerY(c[1]))
+				d := t.edges[k].squared(t.cornerX(c[0]), t.cornerY(c[1]))
 				if i := c[1]*w + c[0]; d < distance[i] {
 					distance[i], nearest[i] = d, k
 				}
@@ -106,7 +108,7 @@ func (t *Table) relax(nearest []int32, distance []float64, ix, iy, way int) {
 		if k < 0 || k == nearest[i] {
 			continue
 		}
-		if d := t.edges[k].distance(x, y); d < distance[i] {
+		if d := t.edges[k].squared(x, y); d < distance[i] {
 			distance[i], nearest[i] = d, k
 		}
 	}

@@ -1,10 +1,6 @@
 package nofit
 
-import (
-	"math"
-
-	"ellwand/nest/portable"
-)
+import "math"
 
 // lineInBox cuts the border line of a half-plane to a box.
 func lineInBox(p plane, x0, y0, x1, y1 float64) (Segment, bool) {
@@ -89,8 +85,8 @@ func (s Segment) part(a, b float64) Segment {
 	return Segment{s.X1 + float64(a*dx), s.Y1 + float64(a*dy), s.X1 + float64(b*dx), s.Y1 + float64(b*dy)}
 }
 
-// distance from a point to the segment.
-func (s Segment) distance(x, y float64) float64 {
+// squared distance from a point to the segment.
+func (s Segment) squared(x, y float64) float64 {
 	dx, dy := s.X2-s.X1, s.Y2-s.Y1
 	px, py := x-s.X1, y-s.Y1
 	length := float64(dx*dx) + float64(dy*dy)
@@ -98,5 +94,6 @@ func (s Segment) distance(x, y float64) float64 {
 	if length > 0 {
 		t = max(0, min(1, (float64(px*dx)+float64(py*dy))/length))
 	}
-	return portable.Hypot(px-float64(t*dx), py-float64(t*dy))
+	px, py = px-float64(t*dx), py-float64(t*dy)
+	return float64(px*px) + float64(py*py)
 }

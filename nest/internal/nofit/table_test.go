@@ -183,3 +183,16 @@ func TestSignedAgainstDepth(t *testing.T) {
 	// At a crease, and from cell to cell, the two may differ.
 	require.Greater(t, agreed, looked*9/10)
 }
+
+// A cell keeps none of the sums that a single half-plane covers, and of two that cover
+// each other the first.
+func TestSumsCoveredInACell(t *testing.T) {
+	right := func(c float64) plane { return plane{nx: 1, c: c} }
+	up := plane{ny: 1, c: 2}
+	work := cellWork{local: []localSum{
+		{[]plane{right(1)}}, {[]plane{right(3)}}, {[]plane{right(3)}}, {[]plane{up, right(3)}}, {[]plane{up, right(4)}},
+		{[]plane{{nx: -1, c: 2}}},
+	}}
+	work.dropCovered()
+	require.Equal(t, []localSum{{[]plane{right(3)}}, {[]plane{up, right(4)}}, {[]plane{{nx: -1, c: 2}}}}, work.local)
+}

@@ -21,3 +21,15 @@ func (o Outcome) Better(than Outcome) bool {
 	}
 	return o.Length < than.Length
 }
+
+// Begin is the layout as a start for Searcher.Begin; nil when there is none.
+func (o Outcome) Begin() []*Spot {
+	if o.Spots == nil {
+		return nil
+	}
+	begin := make([]*Spot, len(o.Spots))
+	for i := range o.Spots {
+		begin[i] = &o.Spots[i]
+	}
+	return begin
+}

@@ -58,8 +58,12 @@ type Searcher struct {
 	improved int
 	// Patience ends exploring that has stopped paying: after so many times the
 	// passes that the last gain took to come, without another, and no fewer than
-	// patienceLeast. 0 explores for the whole budget.
-	Patience float64
+	// PatienceLeast. 0 explores for the whole budget.
+	Patience      float64
+	PatienceLeast int
+	// Before are passes of other searches that led to the start, which count as made
+	// before the first gain.
+	Before int
 
 	least *float64 // overlap of the best layout on a sheet
 	pool  []poolMember
@@ -72,7 +76,7 @@ func New(m *model.Model, seed, stream uint64, budget Budget, report func(Outcome
 	rng := rand.New(rand.NewPCG(seed, stream))
 	return &Searcher{
 		m: m, s: newState(m, rng), rng: rng, budget: budget, report: report,
-		shrinksMost: stream%2 == 1, reported: math.Inf(1), shortest: start{length: math.Inf(1)},
+		shrinksMost: stream%2 == 1, PatienceLeast: patienceLeast, reported: math.Inf(1), shortest: start{length: math.Inf(1)},
 	}
 }
 
@@ -90,7 +94,7 @@ const patienceLeast = 1000
 
 // isSpent reports that exploring has stopped paying.
 func (r *Searcher) isSpent() bool {
-	return r.Patience > 0 && r.s.passes-r.improved > max(patienceLeast, int(r.Patience*float64(r.improved)))
+	return r.Patience > 0 && r.s.passes-r.improved > max(r.PatienceLeast, int(r.Patience*float64(r.Before+r.improved)))
 }
 
 // floor is the bound, widened by what counts as touching.
