@@ -60,6 +60,9 @@ func Opened[T any](f Form, path string, parse func(name string, data []byte) (*T
 func (f Form) unreadable(path string, err error) error {
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
+		if near := nearFile(path); near != "" {
+			return fmt.Errorf("there is no file %s; did you mean %s?", path, near)
+		}
 		return fmt.Errorf("there is no file %s; check the name, or %s%s", path, f.Begin, path)
 	case errors.Is(err, fs.ErrPermission):
 		return fmt.Errorf("%s may not be read; change its permissions, or copy it to a folder of your own", path)
