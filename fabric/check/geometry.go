@@ -90,7 +90,8 @@ func moved(m pieces.Motion, ring orb.Ring) orb.Ring {
 	return out
 }
 
-// angle of the direction from one point to another, degrees.
+// angle of the direction from one point to another, degrees. It is that of math, not of
+// what it proves; the last bit, in which processors may differ, is far below any tolerance.
 func angle(from, to orb.Point) float64 {
 	return 180 / math.Pi * math.Atan2(to[1]-from[1], to[0]-from[0])
 }

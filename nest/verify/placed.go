@@ -28,7 +28,9 @@ func placed(item layout.Item, at layout.Placement) orb.Ring {
 }
 
 // direction returns the cosine and the sine of an angle in degrees, those of
-// quarter turns without rounding.
+// quarter turns without rounding. They are those of math, not of the search, whose faults
+// they would share; that math may differ in the last bit from processor to processor
+// decides nothing, since what a search finds keeps clear of the tolerances by far more.
 func direction(degrees float64) (cos, sin float64) {
 	switch rest := math.Remainder(degrees, 360); rest {
 	case 0:
