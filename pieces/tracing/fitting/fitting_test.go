@@ -102,3 +102,32 @@ func TestTooFewPoints(t *testing.T) {
 	_, ok := Outline(Points{At: []orb.Point{{0, 0}, {1, 0}, {0, 1}}}, nil, look, 0.3)
 	assert.False(t, ok)
 }
+
+// A straight side stays one where points that are not trusted lie in waves beside it, and
+// its ends stay where they are.
+func TestDoubtfulPointsBendNoLine(t *testing.T) {
+	corners := []orb.Point{{0, 0}, {300, 0}, {300, 200}, {0, 200}}
+	var all Points
+	var at []int
+	for k, from := range corners {
+		to := corners[(k+1)%len(corners)]
+		at = append(at, len(all.At))
+		for i := range int(geometry.Distance(from, to)) {
+			p, trust := geometry.Between(from, to, float64(i)/geometry.Distance(from, to)), 1.0
+			if k == 0 && i > 5 && i%20 < 10 {
+				p[1], trust = -1.2*math.Sin(float64(i%20)/10*math.Pi), Doubtful
+			}
+			all.At, all.Trust = append(all.At, p), append(all.Trust, trust)
+		}
+	}
+	look := Look{Gap: 1, Window: 16}
+	edges, ok := Outline(all, at, look, 0.3)
+	require.True(t, ok)
+	for k, e := range edges {
+		assert.IsType(t, pieces.Line{}, e[0], "side %d", k)
+		assert.InDelta(t, 0, geometry.Distance(corners[k], e.Start()), 0.3, "corner %d", k)
+	}
+	edges, ok = Outline(Points{At: all.At}, at, look, 0.3)
+	require.True(t, ok)
+	assert.IsType(t, pieces.Bezier{}, edges[0][0], "all points trusted, it is no line")
+}

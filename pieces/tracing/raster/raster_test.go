@@ -101,3 +101,14 @@ func TestBlurredKeepsTheSum(t *testing.T) {
 	}
 	assert.InDelta(t, 1000, sum, 0.1)
 }
+
+// Shadow takes half the light from white paper and from brown: their shares of blue stay
+// apart, as brightness does not.
+func TestBlueness(t *testing.T) {
+	white, brown := [3]float32{238, 238, 236}, [3]float32{186, 150, 110}
+	dark := func(p [3]float32) [3]float32 { return [3]float32{p[0] / 2, p[1] / 2, p[2] / 2} }
+	assert.InEpsilon(t, Blueness.of(white), Blueness.of(dark(white)), 0.02)
+	assert.InEpsilon(t, Blueness.of(brown), Blueness.of(dark(brown)), 0.06)
+	assert.Greater(t, Blueness.of(dark(white)), 1.5*Blueness.of(brown))
+	assert.Less(t, Mixes[0].of(dark(white)), Mixes[0].of(brown))
+}
