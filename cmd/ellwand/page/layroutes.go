@@ -1,6 +1,7 @@
 package page
 
 import (
+	"errors"
 	"net/http"
 
 	"ellwand/cmd/ellwand/page/desk"
@@ -65,6 +66,10 @@ func look(w http.ResponseWriter, r *http.Request, o *opened) {
 		return
 	}
 	seen, err := found.look(at, heldAs(found.plan.Pieces[at], request.Placing), request.Slide, o.tasks.tables)
+	var why lay.Reason
+	if errors.As(err, &why) && why.Of == lay.FixedInParts {
+		err = errInParts
+	}
 	if err != nil {
 		answerFault(w, r, withoutPlaces(err))
 		return

@@ -3,6 +3,8 @@ package desk
 import (
 	"errors"
 	"maps"
+
+	"ellwand/cmd/ellwand/page/folder"
 )
 
 // Act does some things to the job as one step, all of them or none. Base is the revision
@@ -35,7 +37,14 @@ func (d *Desk) Act(base int, actions []Action) (State, error) {
 	d.carryOut(r)
 	if err := d.writeFile(d.history.now.text); err != nil {
 		*d.history = before
-		return d.state(), errors.Join(err, d.journal.cut(size))
+		undone := d.journal.cut(size)
+		if errors.Is(err, folder.ErrChanged) && undone == nil {
+			if _, err := d.look(); err != nil {
+				return d.state(), err
+			}
+			return d.state(), ErrStale
+		}
+		return d.state(), errors.Join(err, undone)
 	}
 	if err := d.journal.write(record{Written: true}); err != nil {
 		return d.state(), err

@@ -175,7 +175,7 @@ func (d *Desk) writeFile(text []byte) error {
 	if bytes.Equal(text, d.disk) && d.disk != nil {
 		return nil
 	}
-	if err := d.folder.Write(d.name, text); err != nil {
+	if err := d.folder.Replace(d.name, d.disk, text); err != nil {
 		return err
 	}
 	d.disk = text

@@ -3,6 +3,7 @@
 package folder
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io"
@@ -116,6 +117,26 @@ var temporaries atomic.Int64
 // Write a file whole or not at all. One that is there keeps its permissions; one that may
 // not be written is left.
 func (f *Folder) Write(name string, data []byte) error {
+	return f.write(name, data, func() bool { return true })
+}
+
+// ErrChanged says that a file is not any more what it was taken for.
+var ErrChanged = errors.New("the file was changed meanwhile")
+
+// Replace is Write where the file still holds what it was taken for, nil where there was
+// none; otherwise it is ErrChanged, and the file is left.
+func (f *Folder) Replace(name string, before, data []byte) error {
+	return f.write(name, data, func() bool {
+		now, err := fs.ReadFile(f.root.FS(), name)
+		if errors.Is(err, fs.ErrNotExist) {
+			return before == nil
+		}
+		return err == nil && before != nil && bytes.Equal(now, before)
+	})
+}
+
+// write a file whole where, all else being done, it still may be written.
+func (f *Folder) write(name string, data []byte, may func() bool) error {
 	mode := fs.FileMode(0o644)
 	switch info, err := f.root.Lstat(name); {
 	case err == nil && !info.Mode().IsRegular():
@@ -129,6 +150,10 @@ func (f *Folder) Write(name string, data []byte) error {
 	if err := f.fill(temporary, data, mode); err != nil {
 		_ = f.root.Remove(temporary) // what could not be written whole
 		return unwritable(name, err)
+	}
+	if !may() {
+		_ = f.root.Remove(temporary)
+		return ErrChanged
 	}
 	if err := f.root.Rename(temporary, name); err != nil {
 		_ = f.root.Remove(temporary)

@@ -62,3 +62,21 @@ func TestFilesAreWrittenWhole(t *testing.T) {
 	require.NoError(t, err)
 	assert.Len(t, entries, 1)
 }
+
+func TestFilesThatChangedAreLeft(t *testing.T) {
+	f, err := Open(t.TempDir())
+	require.NoError(t, err)
+	defer f.Close()
+	require.NoError(t, f.Replace("a.yaml", nil, []byte("one")))
+	require.NoError(t, f.Replace("a.yaml", []byte("one"), []byte("two")))
+	for _, before := range [][]byte{nil, []byte("one")} {
+		require.ErrorIs(t, f.Replace("a.yaml", before, []byte("three")), ErrChanged)
+	}
+	require.ErrorIs(t, f.Replace("b.yaml", []byte("gone"), []byte("three")), ErrChanged)
+	got, err := f.Read("a.yaml", limit.JobSize)
+	require.NoError(t, err)
+	assert.Equal(t, "two", string(got))
+	entries, err := os.ReadDir(f.Path())
+	require.NoError(t, err)
+	assert.Len(t, entries, 1)
+}

@@ -18,7 +18,9 @@ const beside = ['pair', 'fold'];
 const seldom = ['cloth', 'size'];
 
 export class DrawnFile {
-  constructor() {
+  // chosen is told of each file.
+  constructor(chosen) {
+    this.choosing = chosen;
     this.input = el('input', {
       type: 'file',
       accept: '.yaml,.yml,.dxf,.svg,.pdf,.jpg,.jpeg,.png',
@@ -63,6 +65,7 @@ export class DrawnFile {
   // chosen is another file.
   chosen() {
     const file = this.input.files[0];
+    if (file) this.choosing(file);
     if (file && photo.test(file.name)) this.scan.show(file);
     return this.look();
   }

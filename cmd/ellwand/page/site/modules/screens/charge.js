@@ -72,22 +72,40 @@ class Charge {
       ...named('cloths').flatMap((index) => this.priced(index).map((key) => ['cloths', index, key])),
       ['quote', 'rate'],
       ...named('garments').map((index) => ['garments', index, 'making', 'hours']),
-      ...['margin', 'deposit', 'number', 'valid_days'].map((key) => ['quote', key]),
+      ...['margin', 'deposit'].map((key) => ['quote', key]),
+    ];
+    const others = [
+      ...['number', 'valid_days'].map((key) => ['quote', key]),
       ['quote', 'tax', 'name'],
       ['quote', 'tax', 'rate'],
+      ...named('cloths').flatMap((index) => ['fibre', 'step', 'safety'].map((key) => ['cloths', index, key])),
     ];
     const given = ['quote', 'cloths', 'garments']
       .flatMap((key) => this.job.fields(key))
       .filter(isPrice)
       .map((field) => field.path);
-    const all = [...paths, ...given.filter((path) => !paths.some((other) => samePath(other, path)))];
-    const key = JSON.stringify(all);
+    const isNamed = (path) => [...paths, ...others].some((other) => samePath(other, path));
+    const first = [...paths, ...given.filter((path) => !isNamed(path))];
+    const key = JSON.stringify([first, others]);
     if (key === this.placed) return;
     this.placed = key;
-    this.fields = all.map((path) => new Field(this.job, path, this.options(path)));
+    const fields = (all) => all.map((path) => new Field(this.job, path, this.options(path)));
+    const [asked, more] = [fields(first), fields(others)];
+    this.fields = [...asked, ...more];
+    const isOpen = this.inputs.querySelector('details')?.open ?? false;
     fill(
       this.inputs,
-      this.fields.map((field) => field.element),
+      asked.map((field) => field.element),
+      el(
+        'details',
+        { open: isOpen },
+        el('summary', {}, word('options.more')),
+        el(
+          'div',
+          { class: 'fields' },
+          more.map((field) => field.element),
+        ),
+      ),
     );
   }
 
@@ -129,7 +147,7 @@ class Charge {
   // priced keys of a cloth: one that has offers has its prices there.
   priced(index) {
     const hasOffers = this.job.fields('cloths', index, 'offers').length > 0;
-    return hasOffers ? ['fibre', 'step', 'safety'] : ['price', 'fibre', 'step', 'safety'];
+    return hasOffers ? [] : ['price'];
   }
 
   labelled(path) {

@@ -16,6 +16,7 @@ class Keep {
     this.job = job;
     this.faults = new Faults(job);
     this.list = el('ol', { class: 'history', reversed: true });
+    this.nothing = el('p', { class: 'notes' }, word('history.none'));
     this.text = el('textarea', { rows: 24, spellcheck: 'false', 'aria-label': word('keep.file') });
     this.back = el('button', { type: 'button', click: () => job.act({ undo: {} }) }, word('undo'));
     this.forth = el('button', { type: 'button', click: () => job.act({ redo: {} }) }, word('redo'));
@@ -33,6 +34,7 @@ class Keep {
         el('button', { type: 'button', click: () => this.copy() }, word('keep.copy')),
       ),
       el('h2', {}, word('keep.history')),
+      this.nothing,
       this.list,
       el(
         'details',
@@ -53,6 +55,7 @@ class Keep {
     const key = JSON.stringify(history);
     if (key === this.shown) return;
     this.shown = key;
+    this.nothing.hidden = history.length > 0;
     fill(
       this.list,
       [...history]

@@ -23,7 +23,7 @@ class Pattern {
       choices: ['cm', 'mm', 'in'].map((unit) => [unit, term(unit, 'unit')]),
     });
     this.width = entry({ label: word('cloth width'), value: '140', input: { required: true } });
-    this.file = new DrawnFile();
+    this.file = new DrawnFile((file) => this.named(file));
     this.element = el(
       'div',
       { class: 'sheet' },
@@ -33,6 +33,8 @@ class Pattern {
         'form',
         { submit: (event) => this.make(event) },
         el('div', { class: 'fields' }, this.title.element, this.units.element, this.width.element),
+        el('h2', {}, word('pattern.from file')),
+        this.file.element,
         el('h2', {}, word('pattern.pieces')),
         this.list,
         el(
@@ -41,11 +43,20 @@ class Pattern {
           el('button', { type: 'button', click: () => this.add('rectangle') }, word('pattern.rectangle')),
           el('button', { type: 'button', click: () => this.add('offsets') }, word('pattern.offsets')),
         ),
-        this.file.element,
         el('p', { class: 'buttons' }, el('button', { class: 'main' }, word('pattern.make'))),
       ),
     );
     this.add('rectangle');
+  }
+
+  // named after the file that was chosen, where the job has no name yet, and without the
+  // empty piece that waited to be filled in.
+  named(file) {
+    const { control } = this.title;
+    if (!control.value.trim()) control.value = file.name.replace(/\.[^.]*$/, '').replaceAll(/[-_]+/g, ' ');
+    this.rows
+      .filter(({ fields }) => fields.every(([key, field]) => key === 'cut' || !field.control.value))
+      .forEach((row) => this.take(row));
   }
 
   add(kind) {
@@ -74,7 +85,7 @@ class Pattern {
     );
     this.rows.push(row);
     this.list.append(row.element);
-    fields[0][1].control.focus();
+    if (this.rows.length > 1) fields[0][1].control.focus();
   }
 
   take(row) {
