@@ -23,9 +23,7 @@ func FillMatches(p *lay.Plan, found *SolvedLay) {
 		for _, match := range matched.Kept {
 			p.Matches = mergedMatch(p.Matches, match)
 		}
-		for _, match := range matched.Dropped {
-			p.Dropped = append(p.Dropped, match)
-		}
+		p.Dropped = append(p.Dropped, matched.Dropped...)
 	}
 	dropLonely(p)
 	if len(p.Dropped) > 0 {

@@ -84,12 +84,19 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Sea
 		return Compared{}, err
 	}
 	answers, alone := found[:len(together)], found[len(together):]
+	// Where one garment alone was not laid any more, nothing is said of each alone.
+	isWhole := !slices.ContainsFunc(alone, answer.isLeftOut)
 	var singly [][]answer
 	rest := alone
 	for _, one := range cloths {
 		garments := len(singles(work, one.Cloth.Name))
 		for range one.Offers {
-			singly, rest = append(singly, rest[:garments]), rest[garments:]
+			if isWhole {
+				singly = append(singly, rest[:garments])
+			} else {
+				singly = append(singly, nil)
+			}
+			rest = rest[garments:]
 		}
 	}
 	if answers, err = solver.notAboveTheSum(ctx, together, answers, singly); err != nil {
@@ -105,7 +112,11 @@ func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Sea
 		var candidates []quote.Candidate
 		needs := map[needKey]Estimated{}
 		for _, offer := range cloth.Offers {
-			candidates = append(candidates, candidate(offer, answers[0], alone[:garments]))
+			one := candidate(offer, answers[0], alone[:garments])
+			if !isWhole {
+				one.Alone = nil
+			}
+			candidates = append(candidates, one)
 			needs[keyOf(offer)] = Estimated{Requirement: answers[0].need, Ended: answers[0].ended,
 				Kept: answers[0].found.Kept}
 			answers, alone = answers[1:], alone[garments:]

@@ -59,6 +59,9 @@ func (a answer) why() string {
 	return reason.Once(a.impossible.Error())
 }
 
+// isLeftOut says that the problem was not laid, since the search was ended before.
+func (a answer) isLeftOut() bool { return a.impossible == nil && len(a.need.Lays) == 0 }
+
 // endedOf sums up how far the searches of some problems got.
 func endedOf(all []answer) plan.Ended {
 	var out plan.Ended
@@ -89,7 +92,8 @@ func (s *solver) unlessEnded() *solver {
 }
 
 // all lays every problem, several at a time, each on one core so that none is
-// idle. Equal problems are laid once.
+// idle. Equal problems are laid once. When the context has ended, what a garment takes
+// alone is left out.
 func (s *solver) all(ctx context.Context, all []problem) ([]answer, error) {
 	first, distinct := distinctProblems(all)
 	answers, failures := make([]answer, len(distinct)), make([]error, len(distinct))
@@ -99,7 +103,7 @@ func (s *solver) all(ctx context.Context, all []problem) ([]answer, error) {
 		s.watch.Counted(0, len(distinct), 0)
 	}
 	s.each(len(distinct), func(i, workers int) {
-		if s.endsWithContext && ctx.Err() != nil {
+		if (s.endsWithContext || distinct[i].alone) && ctx.Err() != nil {
 			return
 		}
 		answers[i], failures[i] = s.guarded(ctx, distinct[i], workers)

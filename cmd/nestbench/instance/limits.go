@@ -59,7 +59,7 @@ func checkOutline(ring orb.Ring, width float64) error {
 // checkCounts refuses more of an item than can be laid.
 func checkCounts(item fileItem) error {
 	if item.Demand < 1 {
-		return fmt.Errorf("Demand is %d; it must be 1 or more", item.Demand)
+		return fmt.Errorf("its Demand is %d; it must be 1 or more", item.Demand)
 	}
 	if err := limit.Demand.Check("Demand", item.Demand); err != nil {
 		return err
