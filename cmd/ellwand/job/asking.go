@@ -4,6 +4,7 @@ package job
 func (f *File) questions(work *Work) []Question {
 	q := &questioner{file: f, work: work}
 	q.bodies()
+	q.lengths()
 	q.cloths()
 	q.allowances()
 	q.parts()
