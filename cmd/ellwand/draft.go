@@ -110,6 +110,9 @@ func (e *env) reportDraft(out *files.Set, work *job.Work, d draftOptions, drawin
 // reportSizes writes the files and reports on the job in each size.
 func (e *env) reportSizes(out *files.Set, drafted app.Drafted, d draftOptions, drawings int) error {
 	told, err := report.SizesOf(drafted.Works)
+	if err == nil {
+		err = told.Proven(drafted.Works)
+	}
 	if err != nil {
 		return failure.Of(err)
 	}
