@@ -198,7 +198,7 @@ func cautions(plan lay.Plan, options Options) []string {
 		washing(plan.Cloth.Shrinkage),
 		"Look for flaws on the right side, and mark them before laying.",
 	)
-	if rough := words.Rough(plan.Asked, options.Short); rough != "" {
+	if rough := words.Rough(plan.Asked, options.system().Accuracy); rough != "" {
 		out = append(out, rough+" Chalk round the paper pieces themselves.")
 	}
 	out = append(out, safety.Cutting(options.Youngest)...)

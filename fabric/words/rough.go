@@ -21,7 +21,7 @@ func Roughest(all []pieces.Piece) (names []string, accuracy float64) {
 }
 
 // Rough says how pieces are laid that were measured or traced to within an accuracy;
-// say prints a length. Empty where there are none.
+// say says how far something may be out. Empty where there are none.
 func Rough(all []pieces.Piece, say func(mm float64) string) string {
 	names, accuracy := Roughest(all)
 	if len(names) == 0 {

@@ -1,5 +1,7 @@
 package measure
 
+import "strconv"
+
 // System is a system of units in which people say lengths of cloth.
 type System int
 
@@ -52,6 +54,16 @@ func (s System) Step() float64 {
 // Size says the size of a piece, the width of a cloth or a place on it, mm:
 // "41.5 cm", "16 3/8 in".
 func (s System) Size(mm float64) string { return Length(mm).Format(s.Unit()) }
+
+// Accuracy says how far something may be out, mm, never less than it is: "1.2 mm",
+// "0.3 cm", "1/8 in".
+func (s System) Accuracy(mm float64) string {
+	const fine, tenth = 2, 0.1 // mm: below 2 to a tenth [source.OwnChoice]
+	if s == Metric && mm < fine {
+		return strconv.FormatFloat(float64(RoundUp(Length(mm), tenth)), 'f', 1, 64) + " mm"
+	}
+	return s.Size(float64(RoundUp(Length(mm), Length(s.Step()))))
+}
 
 // Cloth says a length of cloth, mm: "1.82 m", or inches, since the eighths of a
 // yard are too coarse for it.

@@ -36,3 +36,12 @@ func TestSystem(t *testing.T) {
 		assert.Equal(t, c.purchase8, Imperial.Purchase(c.mm))
 	}
 }
+
+// How far something may be out is never said to be less.
+func TestAccuracy(t *testing.T) {
+	for mm, want := range map[float64]string{0.31: "0.4 mm", 1.16: "1.2 mm", 1.2: "1.2 mm", 2: "0.2 cm", 2.2: "0.3 cm"} {
+		assert.Equal(t, want, Metric.Accuracy(mm), "%g", mm)
+	}
+	assert.Equal(t, "1/8 in", Imperial.Accuracy(2))
+	assert.Equal(t, "1/16 in", Imperial.Accuracy(0.3))
+}

@@ -44,7 +44,7 @@ func (q *Quoted) Reckon(ctx context.Context, search Search, watch Watch) (quote.
 	request.Ended = ranked.Ended
 	for _, cloth := range ranked.Cloths {
 		asked := quote.ClothRequest{Cloth: cloth.Cloth, Option: cloth.Options[0]}
-		if rough := words.Rough(q.work.PiecesOf(cloth.Cloth), q.work.Format); rough != "" {
+		if rough := words.Rough(q.work.PiecesOf(cloth.Cloth), q.work.Unit.System().Accuracy); rough != "" {
 			asked.Notes = []string{rough}
 		}
 		request.Cloths = append(request.Cloths, asked)

@@ -3,19 +3,10 @@ package screen
 import (
 	"fmt"
 	"io"
-	"math"
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/report"
 )
-
-// accuracy of an outline, never rounded to nothing.
-func accuracy(mm float64, say func(float64) string) string {
-	if mm < 2 {
-		return fmt.Sprintf("%.1f mm", math.Ceil(mm*10-1e-9)/10)
-	}
-	return say(mm)
-}
 
 // Pieces prints a collection of pieces as a table, and how its seams match.
 func Pieces(w io.Writer, c app.Collection, told report.Pieces) {
@@ -40,7 +31,7 @@ func Pieces(w io.Writer, c app.Collection, told report.Pieces) {
 		}
 		row = append(row, p.Cloth, p.Cut, p.How(), say(p.WidthMM), say(p.HeightMM), p.Allowance)
 		if rough && p.AccuracyMM > 0 {
-			row = append(row, accuracy(p.AccuracyMM, say))
+			row = append(row, c.Unit.System().Accuracy(p.AccuracyMM))
 		}
 		t.AppendRow(row)
 	}

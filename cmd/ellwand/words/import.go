@@ -65,8 +65,11 @@ func Found(notes []found.Note, system measure.System) []string {
 		if n.Count > 1 && forms[1] != "" {
 			form = forms[1]
 		}
-		text := strings.NewReplacer("{count}", strconv.Itoa(n.Count), "{size}", fine(n.Size, system), "{what}",
-			n.What).Replace(form)
+		size := fine(n.Size, system)
+		if n.Kind == found.PhotoAccuracy {
+			size = system.Accuracy(n.Size)
+		}
+		text := strings.NewReplacer("{count}", strconv.Itoa(n.Count), "{size}", size, "{what}", n.What).Replace(form)
 		if n.Piece > 0 {
 			text = fmt.Sprintf("piece %d: %s", n.Piece, text)
 		}

@@ -16,5 +16,5 @@ func Rough(work *job.Work, names []string, accuracy float64) string {
 		text = counted(len(names), "piece", "pieces")
 	}
 	return fmt.Sprintf("Measured to within %s, and so laid that much larger all round: %s. What is proven impossible is "+
-		"proven of outlines that much smaller.", work.Format(accuracy), text)
+		"proven of outlines that much smaller.", work.Unit.System().Accuracy(accuracy), text)
 }
