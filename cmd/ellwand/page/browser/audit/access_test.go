@@ -13,6 +13,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/page/browser"
+	"ellwand/testdata/sample"
 )
 
 func TestMain(m *testing.M) {
@@ -60,11 +61,24 @@ type found struct {
 const run = `axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] })
 	.then(({ violations }) => JSON.stringify(violations))`
 
+// looks are light on a wide screen and dark on a narrow one; in the long run every width,
+// light and dark.
+func looks() []browser.Look {
+	if !sample.Long() {
+		return []browser.Look{{Wide: 1440, High: 900}, {Wide: 320, High: 640, Dark: true}}
+	}
+	var out []browser.Look
+	for _, wide := range []int64{1440, 1024, 320} {
+		out = append(out, browser.Look{Wide: wide, High: 900}, browser.Look{Wide: wide, High: 900, Dark: true})
+	}
+	return out
+}
+
 // TestNobodyIsKeptOut holds every screen against the rules of WCAG 2.2 A and AA that a
-// program can look for, light on a wide screen and dark on a narrow one.
+// program can look for.
 func TestNobodyIsKeptOut(t *testing.T) {
 	script := audit(t)
-	for _, l := range []browser.Look{{Wide: 1440, High: 900}, {Wide: 320, High: 640, Dark: true}} {
+	for _, l := range looks() {
 		v := browser.Visit(t, l, "blouse.yaml")
 		v.Do(chromedp.Evaluate[chromedp.Void](script))
 		for _, screen := range browser.Screens {
