@@ -2,29 +2,20 @@ package job
 
 import "ellwand/cmd/ellwand/strict"
 
-// Lengths from the waist down, finished, mm: from the shortest that is worn to the floor,
-// which a tall body has 115 cm below the waist [source.CommonPractice].
-var (
-	usualSkirts     = usual{200, 1150}
-	usualBelowWaist = usual{20, 1150}
-)
+// usualSkirts, from waist to hem, mm: from the shortest that is worn to the floor, which a
+// tall body has 115 cm below the waist [source.CommonPractice].
+var usualSkirts = usual{200, 1150}
 
-// lengths asks about hems that lie below the floor, or nearly at the waist.
+// lengths asks about skirts that end below the floor, or hardly begin. (How far a bodice
+// may go on below the waist is a limit of its draft.)
 func (q *questioner) lengths() {
 	for i, garment := range q.file.Garments {
-		path := strict.Top("garments").Entry(i)
-		if garment.Skirt != nil {
-			q.fromWaist(path.Key("skirt").Key("length"), "a skirt", garment.Skirt.Length, usualSkirts)
+		if garment.Skirt == nil || garment.Skirt.Length == "" {
+			continue
 		}
-		if garment.Bodice != nil {
-			q.fromWaist(path.Key("bodice").Key("below_waist"), "a bodice", garment.Bodice.BelowWaist, usualBelowWaist)
+		if text := garment.Skirt.Length; !usualSkirts.holds(q.length(text)) {
+			q.ask(strict.Top("garments").Entry(i).Key("skirt").Key("length"), "a skirt that ends %s below the waist is "+
+				"unusual; %s", q.work.Format(q.length(text)), orMeant(q.meant(text, usualSkirts)))
 		}
-	}
-}
-
-func (q *questioner) fromWaist(path Path, what string, text Measure, u usual) {
-	if text != "" && !u.holds(q.length(text)) {
-		q.ask(path, "%s that ends %s below the waist is unusual; %s", what, q.work.Format(q.length(text)),
-			orMeant(q.meant(text, u)))
 	}
 }
