@@ -14,8 +14,19 @@ func (p Piece) label() string {
 	return p.Name
 }
 
+// Fault is something that is wrong with a piece.
+type Fault struct {
+	// Piece is its name in messages.
+	Piece string
+	// What is wrong, and what to do: a sentence without the piece.
+	What string
+}
+
+// Error is the whole sentence.
+func (f Fault) Error() string { return f.Piece + ": " + f.What }
+
 func (p Piece) fault(format string, values ...any) error {
-	return fmt.Errorf("%s: %s", p.label(), fmt.Sprintf(format, values...))
+	return Fault{Piece: p.label(), What: fmt.Sprintf(format, values...)}
 }
 
 // figure prints a number for people: to a thousandth, without idle zeros.

@@ -1,9 +1,9 @@
 package cloth
 
 import (
-	"ellwand/pieces/seams"
-	"fmt"
 	"slices"
+
+	"ellwand/pieces/seams"
 )
 
 // Side is one of the two selvedges.
@@ -48,10 +48,13 @@ type Border struct {
 // Has reports whether a piece of that name lies on the border.
 func (b Border) Has(piece string) bool { return slices.Contains(b.Pieces, piece) }
 
-// check refuses a line off the cloth.
-func (b Border) check(width float64, _ Repeat, say func(mm float64) string) error {
+// BorderOffCloth is a line of the border that lies a Length from the selvedge.
+const BorderOffCloth Defect = "border off the cloth"
+
+// faults are a line off the cloth.
+func (b Border) faults(width float64, _ Repeat) []Fault {
 	if !IsLength(b.Line) || b.Line >= width && width > 0 {
-		return fmt.Errorf("the line of the border lies %s from the selvedge; it must lie on the cloth", say(b.Line))
+		return []Fault{{Of: BorderOffCloth, Length: b.Line}}
 	}
 	return nil
 }

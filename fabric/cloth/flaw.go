@@ -1,7 +1,6 @@
 package cloth
 
 import (
-	"fmt"
 	"math"
 
 	"github.com/paulmach/orb"
@@ -60,18 +59,32 @@ func (f Flaw) String() string {
 	return "the flaw " + f.Name
 }
 
-// Check refuses an outline that encloses nothing or crosses itself.
+// What a flaw cannot have.
+const (
+	FlawWithoutNumber Defect = "flaw without a number"
+	FlawOfNothing     Defect = "flaw that encloses nothing"
+	FlawCrossed       Defect = "flaw that crosses itself"
+)
+
+// Check refuses, with a Fault, an outline that encloses nothing or crosses itself.
 func (f Flaw) Check() error {
+	if faults := f.faults(); len(faults) > 0 {
+		return faults[0]
+	}
+	return nil
+}
+
+func (f Flaw) faults() []Fault {
 	for _, p := range f.Outline {
 		if math.IsNaN(p[0]+p[1]) || math.IsInf(p[0]+p[1], 0) {
-			return fmt.Errorf("%s has a corner that is not a number", f)
+			return []Fault{{Of: FlawWithoutNumber, Flaw: f.Name}}
 		}
 	}
 	if len(geometry.Distinct(f.Outline)) < 3 || geometry.Area(geometry.Closed(f.Outline)) == 0 {
-		return fmt.Errorf("%s encloses nothing; give three corners or more, or a circle with a radius", f)
+		return []Fault{{Of: FlawOfNothing, Flaw: f.Name}}
 	}
 	if err := motion.Polygon(f.Outline).Validate(); err != nil {
-		return fmt.Errorf("%s has an outline that crosses itself; draw it as one simple loop", f)
+		return []Fault{{Of: FlawCrossed, Flaw: f.Name}}
 	}
 	return nil
 }

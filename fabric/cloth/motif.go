@@ -1,10 +1,9 @@
 package cloth
 
 import (
-	"ellwand/pieces/marks"
-	"errors"
-	"fmt"
 	"slices"
+
+	"ellwand/pieces/marks"
 )
 
 // Motif is a figure of the print, once in every repeat, whose centre falls on the
@@ -25,14 +24,21 @@ type Motif struct {
 // Has reports whether a motif is centred on the piece of that name.
 func (m Motif) Has(piece string) bool { return slices.Contains(m.Pieces, piece) }
 
-// check refuses a place off the cloth, and a print that does not repeat.
-func (m Motif) check(_ float64, repeat Repeat, say func(mm float64) string) error {
+// What a motif cannot have.
+const (
+	// NegativeMotif lies a Length along and Other across.
+	NegativeMotif Defect = "negative motif"
+	// MotifWithoutRepeat comes once.
+	MotifWithoutRepeat Defect = "motif without a repeat"
+)
+
+// faults are a place off the cloth, and a print that does not repeat.
+func (m Motif) faults(_ float64, repeat Repeat) []Fault {
 	if !IsLength(m.Along) || !IsLength(m.Across) {
-		return fmt.Errorf("the centre of the motif lies %s along and %s across; neither can be negative", say(m.Along),
-			say(m.Across))
+		return []Fault{{Of: NegativeMotif, Length: m.Along, Other: m.Across}}
 	}
 	if len(m.Pieces) > 0 && (repeat.Along == 0 || repeat.Across == 0) {
-		return errors.New("a motif can only be centred where the print repeats; give the repeat along and across")
+		return []Fault{{Of: MotifWithoutRepeat}}
 	}
 	return nil
 }

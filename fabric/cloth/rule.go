@@ -5,7 +5,6 @@ package cloth
 type Rule interface {
 	// Has reports whether the piece of that name keeps it.
 	Has(piece string) bool
-	// check refuses, with a sentence, what cannot be on a cloth of that width, mm, and
-	// repeat. Say prints a length.
-	check(width float64, repeat Repeat, say func(mm float64) string) error
+	// faults are what cannot be on a cloth of that width, mm, and repeat.
+	faults(width float64, repeat Repeat) []Fault
 }

@@ -1,11 +1,26 @@
 package cloth
 
-import (
-	"errors"
-	"fmt"
+import "errors"
+
+// What a cloth of any kind cannot have.
+const (
+	NoWidth            Defect = "no width"             // Length
+	NegativeSelvedge   Defect = "negative selvedge"    // Length
+	OnlySelvedges      Defect = "only selvedges"       // of Length each, of Other
+	NegativeStep       Defect = "negative step"        // Length
+	NegativeStraighten Defect = "negative straighten"  // Length
+	NegativeHandLaying Defect = "negative hand laying" //
+	NegativeSafety     Defect = "negative safety"      // or the shop's minimum
+	UnknownNap         Defect = "unknown nap"          //
+	NegativeGap        Defect = "negative gap"         // Length
+	TiltOutside        Defect = "tilt outside"         // Share
+	ShrinkageOutside   Defect = "shrinkage outside"    // Share
+	RepeatTooFine      Defect = "repeat too fine"      // Length
+	NegativeCentreLine Defect = "negative centre line" // Length
+	NoStripes          Defect = "no stripes"           // to be centred on
 )
 
-// Check says whether the cloth is sound:
+// Check tells all that is wrong with the cloth, each a Fault; nil when nothing is:
 //
 //  1. its width is a positive length;
 //  2. its selvedges are not negative and leave some width between them;
@@ -13,88 +28,96 @@ import (
 //  4. its nap is one of the three;
 //  5. the gap is not negative, the tilt no more than 5 %, the shrinkage no
 //     more than 30 %, the repeat not negative;
-//  6. its flaws have sound outlines;
+//  6. its flaws have outlines that enclose something;
 //  7. each rule that pieces keep finds what it needs.
 func (c Cloth) Check() error {
 	var faults []error
-	fault := func(format string, values ...any) {
-		faults = append(faults, fmt.Errorf("%s: "+format, append([]any{c}, values...)...))
+	for _, f := range c.Faults() {
+		faults = append(faults, f)
 	}
-	switch {
-	case !IsLength(c.Width) || c.Width == 0:
-		fault("the width is %s; give the width of the cloth from edge to edge, such as 140 cm", c.Say(c.Width))
-	case !IsLength(c.Selvedge):
-		fault("the selvedge is %s; it cannot be negative (10 mm each side is usual)", c.Say(c.Selvedge))
-	case 2*c.Selvedge >= c.Width:
-		fault("two selvedges of %s leave nothing of a width of %s; give the selvedge of one side (10 mm is usual)",
-			c.Say(c.Selvedge), c.Say(c.Width))
-	}
-	if !IsLength(c.Step) {
-		fault("the step of the shop is %s; it cannot be negative (10 cm, or 1/8 yd, is usual)", c.Say(c.Step))
-	}
-	if !IsLength(c.Straighten) {
-		fault("straightening the ends takes %s; it cannot be negative (20 to 50 mm is usual)", c.Say(c.Straighten))
-	}
-	if !IsLength(c.HandLaying.Share) || !IsLength(c.HandLaying.Length) {
-		fault("hand laying cannot take less than nothing (2 %% of the length is usual)")
-	}
-	if !IsLength(c.Safety.Share) || !IsLength(c.Safety.Length) || !IsLength(c.Minimum) {
-		fault("the safety and the shop's minimum cannot be negative")
-	}
-	if c.Nap < EitherWay || c.Nap > OneWayPerGarment {
-		fault("the nap must be %q, %q or %q", EitherWay, OneWay, OneWayPerGarment)
-	}
-	return errors.Join(append(faults, c.checkHandling())...)
+	return errors.Join(faults...)
 }
 
-// checkHandling is rules 5 to 7.
-func (c Cloth) checkHandling() error {
-	var faults []error
-	fault := func(format string, values ...any) {
-		faults = append(faults, fmt.Errorf("%s: "+format, append([]any{c}, values...)...))
+// Faults are what Check tells.
+func (c Cloth) Faults() []Fault {
+	faults := append(c.measureFaults(), c.handlingFaults()...)
+	for i := range faults {
+		faults[i].Cloth = c.String()
 	}
+	return faults
+}
+
+// measureFaults is rules 1 to 4.
+func (c Cloth) measureFaults() []Fault {
+	var faults []Fault
+	fault := func(of Defect, length float64) { faults = append(faults, Fault{Of: of, Length: length}) }
+	switch {
+	case !IsLength(c.Width) || c.Width == 0:
+		fault(NoWidth, c.Width)
+	case !IsLength(c.Selvedge):
+		fault(NegativeSelvedge, c.Selvedge)
+	case 2*c.Selvedge >= c.Width:
+		faults = append(faults, Fault{Of: OnlySelvedges, Length: c.Selvedge, Other: c.Width})
+	}
+	if !IsLength(c.Step) {
+		fault(NegativeStep, c.Step)
+	}
+	if !IsLength(c.Straighten) {
+		fault(NegativeStraighten, c.Straighten)
+	}
+	if !IsLength(c.HandLaying.Share) || !IsLength(c.HandLaying.Length) {
+		fault(NegativeHandLaying, 0)
+	}
+	if !IsLength(c.Safety.Share) || !IsLength(c.Safety.Length) || !IsLength(c.Minimum) {
+		fault(NegativeSafety, 0)
+	}
+	if c.Nap < EitherWay || c.Nap > OneWayPerGarment {
+		fault(UnknownNap, 0)
+	}
+	return faults
+}
+
+// handlingFaults is rules 5 to 7.
+func (c Cloth) handlingFaults() []Fault {
+	var faults []Fault
+	fault := func(of Defect, length float64) { faults = append(faults, Fault{Of: of, Length: length}) }
 	if !IsLength(c.Gap) {
-		fault("the gap between pieces is %s; it cannot be negative", c.Say(c.Gap))
+		fault(NegativeGap, c.Gap)
 	}
-	if !(c.Tilt >= 0 && c.Tilt <= mostTilt) {
-		fault("the tilt is %.3g %%; it must be from 0 to 5 %% (1 to 3 %% is tolerated on cheap goods)", 100*c.Tilt)
+	if !(c.Tilt >= 0 && c.Tilt <= MostTilt) {
+		faults = append(faults, Fault{Of: TiltOutside, Share: c.Tilt})
 	}
 	for _, share := range []float64{c.Shrinkage.Warp, c.Shrinkage.Weft} {
-		if !(share >= 0 && share <= mostShrinkage) {
-			fault("a shrinkage of %.3g %% cannot be; it must be from 0 to 30 %% (0 to 8 %% is usual)", 100*share)
+		if !(share >= 0 && share <= MostShrinkage) {
+			faults = append(faults, Fault{Of: ShrinkageOutside, Share: share})
 		}
 	}
 	for _, repeat := range []float64{c.Repeat.Along, c.Repeat.Across} {
-		if !IsLength(repeat) || repeat > 0 && repeat < leastRepeat {
-			fault("a repeat of %s cannot be matched; give the length after which the pattern comes again, 2 mm or more, or "+
-				"none for plain cloth", c.Say(repeat))
+		if !IsLength(repeat) || repeat > 0 && repeat < LeastRepeat {
+			fault(RepeatTooFine, repeat)
 		}
 	}
 	if !IsLength(c.Repeat.CentreLine) {
-		fault("the centre line lies %s from the selvedge; it cannot be negative", c.Say(c.Repeat.CentreLine))
+		fault(NegativeCentreLine, c.Repeat.CentreLine)
 	}
 	if len(c.Repeat.Centred) > 0 && c.Repeat.Across == 0 {
-		fault("pieces can only be centred on stripes along the cloth; give the repeat across")
+		fault(NoStripes, 0)
 	}
 	for _, rule := range c.rules() {
-		if err := rule.check(c.Width, c.Repeat, c.Say); err != nil {
-			fault("%s", err)
-		}
+		faults = append(faults, rule.faults(c.Width, c.Repeat)...)
 	}
 	for _, flaw := range c.Flaws {
-		if err := flaw.Check(); err != nil {
-			fault("%s", err)
-		}
+		faults = append(faults, flaw.faults()...)
 	}
-	return errors.Join(faults...)
+	return faults
 }
 
 // What a cloth can be at most, as shares; finer stripes match anywhere
 // [source.OwnChoice].
 const (
-	mostTilt      = 0.05
-	mostShrinkage = 0.3
-	leastRepeat   = 2.0 // mm
+	MostTilt      = 0.05
+	MostShrinkage = 0.3
+	LeastRepeat   = 2.0 // mm
 )
 
 // String names the cloth in messages.

@@ -8,6 +8,15 @@ type Obstacle string
 const (
 	// Told is in the words of whoever found it.
 	Told Obstacle = "told"
+	// NothingToCut from the cloth.
+	NothingToCut Obstacle = "nothing to cut"
+	// NoSuchPiece: none of the Pieces, named for a Task, is cut from the cloth.
+	NoSuchPiece Obstacle = "no such piece"
+	// NotJoined: no pieces are joined by the Point, but by the Points.
+	NotJoined Obstacle = "not joined"
+	// NamedTwice: two pieces have the name of this one.
+	NamedTwice Obstacle = "named twice"
+
 	// WarpTurned: the upper ply's warp runs the other way, and the cloth goes one way.
 	WarpTurned Obstacle = "warp turned"
 	// PieceTurned: the same for a single piece that goes one way.

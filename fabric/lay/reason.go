@@ -20,6 +20,9 @@ type Reason struct {
 	// Edge or Point of the piece that it is about.
 	Edge  seams.Name
 	Point marks.Name
+	// Task that Pieces are named for; Points that there are in place of Point.
+	Task   Task
+	Points []marks.Name
 	// Grain and Nap that bind the piece or the cloth.
 	Grain pieces.GrainLie
 	Nap   cloth.Nap

@@ -130,7 +130,7 @@ func TestMatchesThatContradict(t *testing.T) {
 	}
 	c.Repeat.Matches = []marks.Name{marks.Called("middle")}
 	_, err := plan.Require(t.Context(), c, []pieces.Piece{a, b}, fabrictest.Brief)
-	assert.ErrorContains(t, err, `no pieces are joined by "middle"; name one of: low, high`)
+	assert.ErrorContains(t, words.Refused(c, err), `no pieces are joined by "middle"; name one of: low, high`)
 }
 
 // TestTurnedPieceKeepsMatches: a sleeve that alone takes part in two matches on

@@ -20,7 +20,7 @@ import (
 
 var _ = register(rule{
 	pieces: func(c cloth.Cloth) []string { return c.Border.Pieces },
-	task:   "to lie on the border",
+	task:   lay.ToLieOnTheBorder,
 	asCut:  crossed,
 	refusal: func(c cloth.Cloth, piece pieces.Piece) error {
 		_, _, err := hemOf(c.Border, piece)

@@ -16,7 +16,7 @@ import (
 
 var _ = register(rule{
 	pieces: func(c cloth.Cloth) []string { return c.Repeat.Centred },
-	task:   "to be centred",
+	task:   lay.ToBeCentred,
 	bind:   bindCentre,
 })
 

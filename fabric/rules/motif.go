@@ -16,7 +16,7 @@ import (
 
 var _ = register(rule{
 	pieces:  func(c cloth.Cloth) []string { return c.Motif.Pieces },
-	task:    "to centre a motif on",
+	task:    lay.ToBearAMotif,
 	refusal: hasPoint, bind: bindMotif, points: atTheMotif,
 })
 

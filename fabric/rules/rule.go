@@ -8,6 +8,7 @@ import (
 
 	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/nest/layout"
 	"ellwand/pieces"
 )
@@ -16,10 +17,9 @@ import (
 // has nothing to say about is nil. Each stands in a file of its own, which registers
 // it; its proof is in fabric/check, its words are in fabric/words.
 type rule struct {
-	// pieces that keep it, by name, and what they are named for: "to lie on the
-	// border". A rule without pieces binds none, and has zones only.
+	// pieces that keep it, by name, and what they are named for. A rule without pieces binds none, and has zones only.
 	pieces func(c cloth.Cloth) []string
-	task   string
+	task   lay.Task
 	// asCut is a piece as the rule has it cut.
 	asCut func(c cloth.Cloth, piece pieces.Piece) pieces.Piece
 	// refusal says why a piece can keep the rule in no lay.
@@ -64,7 +64,7 @@ func (r rule) keeps(c cloth.Cloth, piece string) bool {
 // Task is a list of names of pieces, and what they are named for.
 type Task struct {
 	Pieces []string
-	For    string
+	For    lay.Task
 }
 
 // Tasks of the pieces of a cloth.

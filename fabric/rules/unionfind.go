@@ -1,9 +1,10 @@
 package rules
 
 import (
-	"ellwand/fabric/lay"
 	"maps"
 	"math"
+
+	"ellwand/fabric/lay"
 )
 
 // unionFind finds places on a repeat that are bound to each other: x + q = y,

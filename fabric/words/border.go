@@ -26,6 +26,10 @@ func border(c cloth.Cloth, say func(mm float64) string) []string {
 		selvedge, say(asked.Line), strings.Join(asked.Pieces, ", "))}
 }
 
+var _ = blame(map[cloth.Defect]sentenceOfFault{
+	cloth.BorderOffCloth: ofLength("the line of the border lies %s from the selvedge; it must lie on the cloth"),
+})
+
 var _ = explain(map[lay.Obstacle]sentenceOf{
 	lay.NoHem: func(_ cloth.Cloth, r lay.Reason) string {
 		return fmt.Sprintf("it is to lie on the border and has no edge %q; say which edge is its hem", r.Edge)

@@ -27,6 +27,15 @@ func motif(c cloth.Cloth, say func(mm float64) string) []string {
 		say(asked.Along), say(asked.Across), what, strings.Join(asked.Pieces, ", "))}
 }
 
+var _ = blame(map[cloth.Defect]sentenceOfFault{
+	cloth.NegativeMotif: func(c cloth.Cloth, f cloth.Fault) string {
+		return fmt.Sprintf("the centre of the motif lies %s along and %s across; neither can be negative", c.Say(f.Length),
+			c.Say(f.Other))
+	},
+	cloth.MotifWithoutRepeat: alwaysFaulty("a motif can only be centred where the print repeats; give the repeat along " +
+		"and across"),
+})
+
 var _ = explain(map[lay.Obstacle]sentenceOf{
 	lay.NoMotifPoint: func(_ cloth.Cloth, r lay.Reason) string {
 		return fmt.Sprintf("a motif is to be centred on its point %q, which it has not; "+

@@ -8,22 +8,23 @@ import (
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
+	"ellwand/pieces"
 )
 
 // WhyNot says why a lay cannot be, and what would help: a line for each reason. Empty
 // when it can.
 func WhyNot(p lay.Plan) string { return Reasons(p.Cloth, p.Why) }
 
-// Reasons on a cloth, a line each, after the piece that stands in the way.
-func Reasons(c cloth.Cloth, all []lay.Reason) string {
-	lines := make([]string, len(all))
-	for i, r := range all {
-		lines[i] = Reason(c, r)
-		if r.Piece != "" {
-			lines[i] = r.Piece + ": " + lines[i]
-		}
+// Reasons on a cloth, a line each, after the pieces that stand in the way for it.
+func Reasons(c cloth.Cloth, all []lay.Reason) string { return strings.Join(ReasonLines(c, all), "\n") }
+
+// ReasonLines are those lines.
+func ReasonLines(c cloth.Cloth, all []lay.Reason) []string {
+	var shared Shared
+	for _, r := range all {
+		shared.Add(r.Piece, Reason(c, r))
 	}
-	return strings.Join(lines, "\n")
+	return shared.Lines()
 }
 
 // Refused is an error about a cloth in words for people: its reasons and refusals as
@@ -45,23 +46,38 @@ func (r refused) Error() string { return r.text }
 
 func (r refused) Unwrap() error { return r.error }
 
+// sentence of an error: of several that were joined, each once, after all that it is
+// about.
 func sentence(c cloth.Cloth, err error) string {
+	if err == nil {
+		return ""
+	}
+	var shared Shared
+	addEach(&shared, c, err)
+	return strings.Join(shared.Lines(), "\n")
+}
+
+func addEach(to *Shared, c cloth.Cloth, err error) {
 	switch one := err.(type) {
 	case lay.Reason:
-		return Reasons(c, []lay.Reason{one})
+		to.Add(one.Piece, Reason(c, one))
 	case lay.Refusal:
-		return noLay(one)
+		to.Add("", noLay(one))
+	case cloth.Fault:
+		to.Add(one.Cloth, Faulty(c, one))
+	case pieces.Fault:
+		to.Add(one.Piece, one.What)
 	case interface{ Unwrap() []error }:
 		if !isJoined(err, one.Unwrap()) {
-			break
+			to.Add("", err.Error())
+			return
 		}
-		var lines []string
 		for _, each := range one.Unwrap() {
-			lines = append(lines, sentence(c, each))
+			addEach(to, c, each)
 		}
-		return strings.Join(lines, "\n")
+	default:
+		to.Add("", err.Error())
 	}
-	return err.Error()
 }
 
 // isJoined tells errors that were joined, a line each, from a sentence about several.

@@ -6,7 +6,6 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
-	"os"
 	"path/filepath"
 	"strconv"
 	"testing"
@@ -18,35 +17,56 @@ import (
 	"ellwand/fabric/lay"
 )
 
-// Every obstacle that fabric/lay knows has a sentence, and there is none of another.
-func TestEveryObstacleIsExplained(t *testing.T) {
-	known := map[lay.Obstacle]bool{}
-	files, err := filepath.Glob("../lay/obstacle*.go")
+// constantsOf a type that is a string, in the files of a package; none stands twice.
+func constantsOf[T ~string](t *testing.T, folder, of string) []T {
+	t.Helper()
+	var out []T
+	files, err := filepath.Glob(filepath.Join(folder, "*.go"))
 	require.NoError(t, err)
 	for _, path := range files {
-		source, err := os.ReadFile(path)
-		require.NoError(t, err)
-		file, err := parser.ParseFile(token.NewFileSet(), path, source, 0)
+		file, err := parser.ParseFile(token.NewFileSet(), path, nil, 0)
 		require.NoError(t, err)
 		ast.Inspect(file, func(n ast.Node) bool {
-			if value, ok := n.(*ast.BasicLit); ok && value.Kind == token.STRING {
-				text, err := strconv.Unquote(value.Value)
+			if spec, ok := n.(*ast.ValueSpec); ok && fmt.Sprint(spec.Type) == of {
+				text, err := strconv.Unquote(spec.Values[0].(*ast.BasicLit).Value)
 				require.NoError(t, err)
-				assert.False(t, known[lay.Obstacle(text)], "%s is named twice", text)
-				known[lay.Obstacle(text)] = true
+				assert.NotContains(t, out, T(text), "%s stands twice", text)
+				out = append(out, T(text))
 			}
 			return true
 		})
 	}
-	require.Greater(t, len(known), 30)
-	for obstacle := range known {
-		r := lay.Reason{Of: obstacle, Pieces: []string{"front", "back (2)"}, Text: "as told"}
-		text := Reason(cloth.Cloth{Width: 1400}, r)
-		assert.Contains(t, explained, obstacle)
-		assert.Greater(t, len(text), 5, obstacle)
-		assert.NotContains(t, text, "%!", obstacle)
+	return out
+}
+
+// Everything that stands in the way, that a cloth cannot have or that pieces are named for
+// has its words, and there are none of another.
+func TestEveryFaultIsExplained(t *testing.T) {
+	assertSays := func(what, text string) {
+		assert.Greater(t, len(text), 5, what)
+		assert.NotContains(t, text, "%!", what)
 	}
-	assert.Len(t, explained, len(known))
+	obstacles := constantsOf[lay.Obstacle](t, "../lay", "Obstacle")
+	require.Greater(t, len(obstacles), 30)
+	for _, obstacle := range obstacles {
+		assert.Contains(t, explained, obstacle)
+		assertSays(string(obstacle), Reason(cloth.Cloth{Width: 1400},
+			lay.Reason{Of: obstacle, Pieces: []string{"front", "back (2)"}, Text: "as told"}))
+	}
+	assert.Len(t, explained, len(obstacles))
+	defects := constantsOf[cloth.Defect](t, "../cloth", "Defect")
+	require.Greater(t, len(defects), 15)
+	for _, defect := range defects {
+		assert.Contains(t, faulty, defect)
+		assertSays(string(defect), Faulty(cloth.Cloth{}, cloth.Fault{Of: defect, Length: -10, Other: 20, Share: -0.1}))
+	}
+	assert.Len(t, faulty, len(defects))
+	named := constantsOf[lay.Task](t, "../lay", "Task")
+	require.Greater(t, len(named), 3)
+	for _, task := range named {
+		assertSays(string(task), tasks[task])
+	}
+	assert.Len(t, tasks, len(named))
 }
 
 // What people read of a refusal: the reasons of the open lay alone where it was asked,

@@ -9,7 +9,6 @@ import (
 	"time"
 
 	"ellwand/cmd/ellwand/failure"
-	"ellwand/cmd/ellwand/words/reason"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
@@ -56,7 +55,7 @@ func (a answer) why() string {
 	if a.impossible == nil {
 		return ""
 	}
-	return reason.Once(a.impossible.Error())
+	return a.impossible.Error()
 }
 
 // isLeftOut says that the problem was not laid, since the search was ended before.

@@ -5,7 +5,9 @@ import (
 
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/words"
 	"ellwand/pieces"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/measure"
@@ -116,21 +118,22 @@ func (r *resolver) namedOnCloths() {
 		isPiece := func(name string) bool {
 			return slices.ContainsFunc(all, func(p pieces.Piece) bool { return p.Name == name })
 		}
-		const noPiece = "cloth %s: there is no piece %q %s; name a piece that is cut from it"
+		noPiece := func(at Path, name string, task lay.Task) {
+			r.fault(at, strict.Unknown, "cloth %s: %s", offer.Cloth.Name, words.NoPiece(name, task))
+		}
 		for k, name := range offer.Cloth.OneWayPieces {
 			if !isPiece(name) {
-				r.fault(path.Key("one_way_pieces").Entry(k), strict.Unknown, noPiece, offer.Cloth.Name, name, "to go one way")
+				noPiece(path.Key("one_way_pieces").Entry(k), name, lay.ToGoOneWay)
 			}
 		}
 		for k, name := range offer.Cloth.Repeat.Centred {
 			if !isPiece(name) {
-				r.fault(path.Key("repeat").Key("centre").Entry(k), strict.Unknown, noPiece, offer.Cloth.Name, name, "to be centred")
+				noPiece(path.Key("repeat").Key("centre").Entry(k), name, lay.ToBeCentred)
 			}
 		}
 		for k, name := range offer.Cloth.Repeat.SideBySide {
 			if !isPiece(name) {
-				r.fault(path.Key("repeat").Key("hang_side_by_side").Entry(k), strict.Unknown, noPiece, offer.Cloth.Name, name,
-					"to hang side by side")
+				noPiece(path.Key("repeat").Key("hang_side_by_side").Entry(k), name, lay.ToHangSideBySide)
 			}
 		}
 		r.matches(path.Key("repeat").Key("match"), &r.work.Cloths[i], all)
@@ -155,7 +158,7 @@ func (r *resolver) matches(path Path, offer *Offer, all []pieces.Piece) {
 			}
 		}
 		if len(found) == before {
-			r.fault(path.Entry(k), strict.Unknown, "cloth %s: %s", offer.Cloth.Name, plan.NoMatch(asked.String(), known))
+			r.fault(path.Entry(k), strict.Unknown, "cloth %s: %s", offer.Cloth.Name, words.NoMatch(asked.String(), known))
 		}
 	}
 	offer.Cloth.Repeat.Matches = found

@@ -8,6 +8,7 @@ import (
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/remnant"
+	"ellwand/fabric/words"
 	"ellwand/pieces/marks"
 )
 
@@ -77,7 +78,7 @@ func (r *resolver) handling(path Path, name string, c Cloth, out *cloth.Cloth) {
 	out.Shrinkage = r.shrinkage(path, name, c.Fibre, c.Shrinkage)
 	if p := c.Repeat; p != nil {
 		out.Repeat = r.repeat(path.Key("repeat"), name, *p)
-		r.sound(repeatKey(path.Key("repeat"), out.Repeat), c.Name, cloth.Cloth{Repeat: out.Repeat, Inches: r.work.InInches()})
+		r.defectsOf(cloth.Cloth{Repeat: out.Repeat, Inches: r.work.InInches()}, path.Key("repeat"), c.Name)
 	}
 	for _, one := range c.rules() {
 		one.read(r.values, path, name, out)
@@ -160,26 +161,26 @@ func (r *resolver) flaw(path Path, of, name string, f Flaw) (cloth.Flaw, bool) {
 				"outline:", what)
 	}
 	if len(r.faults.List) == before {
-		r.sound(path, Text(of), cloth.Cloth{Flaws: []cloth.Flaw{out}})
+		r.defectsOf(cloth.Cloth{Flaws: []cloth.Flaw{out}}, path, Text(of))
 	}
 	return out, len(r.faults.List) == before
 }
 
-// sound passes on what the cloth's own check finds in what was read of it.
-func (r *resolver) sound(path Path, name Text, c cloth.Cloth) {
+// defectsOf passes on what the cloth's own check finds in what was read of it, each at the
+// key below a path that it is about.
+func (r *resolver) defectsOf(c cloth.Cloth, path Path, name Text) {
 	c.Name, c.Width = string(name), anyWidth
-	if err := c.Check(); err != nil {
-		r.fault(path, strict.OutOfRange, "%s", err)
+	for _, f := range c.Faults() {
+		at := path
+		if key, known := keyOfDefect[f.Of]; known {
+			at = path.Key(key)
+		}
+		r.fault(at, strict.OutOfRange, "%s: %s", c, words.Faulty(c, f))
 	}
 }
 
 // anyWidth, mm, stands for one that plays no part.
 const anyWidth = 1000
 
-// repeatKey is what is most likely wrong with a repeat.
-func repeatKey(path Path, repeat cloth.Repeat) Path {
-	if len(repeat.Centred) > 0 && repeat.Across == 0 {
-		return path.Key("centre")
-	}
-	return path
-}
+// keyOfDefect is the key that is most likely wrong, below that of what was read.
+var keyOfDefect = map[cloth.Defect]string{cloth.NoStripes: "centre"}

@@ -6,8 +6,8 @@ import (
 	"slices"
 	"strings"
 
-	"ellwand/cmd/ellwand/words/reason"
 	"ellwand/fabric/quote"
+	"ellwand/fabric/words"
 )
 
 // Requirements prints a table of requirements.
@@ -19,7 +19,7 @@ func Requirements(w io.Writer, table quote.Table) {
 			heads = append(heads, text)
 		}
 		t := Table(heads...)
-		var reasons []string
+		var refused words.Shared
 		last := ""
 		for _, line := range cloth.Rows {
 			name := line.Name
@@ -31,16 +31,13 @@ func Requirements(w io.Writer, table quote.Table) {
 			for i, cell := range line.Cells {
 				cells = append(cells, cell.Text(table.Inches))
 				if cell.Impossible != "" {
-					reasons = append(reasons, fmt.Sprintf("%s, %s: not possible: %s", line.Name, cloth.WidthTexts(table.Inches)[i],
-						cell.Impossible))
+					refused.Add(line.Name+", "+cloth.WidthTexts(table.Inches)[i], "not possible: "+strings.ReplaceAll(cell.Impossible, "\n", "\n  "))
 				}
 			}
 			t.AppendRow(cells)
 		}
 		fmt.Fprintf(w, "\n%s\n%s\n", cloth.Cloth, t.In(w))
-		if len(reasons) > 0 {
-			fmt.Fprintln(w, reason.Once(strings.Join(reasons, "\n")))
-		}
+		printAll(w, refused.Lines())
 		if slices.ContainsFunc(cloth.Rows, restsOnKept) {
 			fmt.Fprintln(w, "Some of these lays were found by an earlier search.")
 		}

@@ -35,7 +35,3 @@ func TestWhyNot(t *testing.T) {
 			"less to chalk",
 	}, WhyNot(plans))
 }
-
-func TestOnce(t *testing.T) {
-	assert.Equal(t, "a, b: too wide\n  c: too long", Once("a: too wide\nb: too wide\nc: too long\na: too wide"))
-}

@@ -1,0 +1,38 @@
+package words
+
+import (
+	"errors"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"ellwand/fabric/cloth"
+	"ellwand/fabric/lay"
+	"ellwand/pieces"
+)
+
+func TestSharedSentences(t *testing.T) {
+	var s Shared
+	assert.Empty(t, s.Lines())
+	s.Add("a", "too wide")
+	s.Add("b", "too wide")
+	s.Add("", "nothing helps")
+	s.Add("c", "too long")
+	s.Add("a", "too wide")
+	assert.Equal(t, []string{"a, b: too wide", "nothing helps", "c: too long"}, s.Lines())
+}
+
+// What is joined is said once each, after all that it is about, whatever it is about.
+func TestRefusedSaysEachOnce(t *testing.T) {
+	c := cloth.Cloth{Name: "shell", Inches: true}
+	joined := errors.Join(
+		errors.Join(cloth.Fault{Of: cloth.NoWidth, Cloth: "cloth shell"}),
+		errors.Join(pieces.Fault{Piece: "cuff", What: "it has no grainline"}, lay.Reason{Of: lay.CurvedHem, Piece: "panel"}),
+		pieces.Fault{Piece: "collar", What: "it has no grainline"},
+		lay.Reason{Of: lay.NoSuchPiece, Pieces: []string{"sock"}, Task: lay.ToLieOnTheBorder},
+	)
+	assert.EqualError(t, Refused(c, joined), "cloth shell: the width is 0 in; give the width of the cloth from edge to edge, "+
+		"such as 140 cm\ncuff, collar: it has no grainline\npanel: its hem is curved and cannot lie on the line of the "+
+		"border; straighten the hem, or leave the piece off the border\ncloth shell: there is no piece \"sock\" to lie on "+
+		"the border; name a piece that is cut from it")
+}
