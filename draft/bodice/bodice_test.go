@@ -1,6 +1,7 @@
 package bodice
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -8,6 +9,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/draft/internal/drafttest"
+	"ellwand/pieces/measure"
 	"ellwand/pieces/seams"
 )
 
@@ -40,6 +42,24 @@ func TestFits(t *testing.T) {
 	assert.InDelta(t, 500, asked.BustWidth, 1e-9)
 	assert.InDelta(t, 392.5, construct.SeamLength(asked.Front, seams.Waist)+
 		construct.SeamLength(asked.Back, seams.Waist), 0.05)
+}
+
+// The step that sets the height of the front says where it is from: with a bust dart a
+// quarter of it is added, without one the neck point lies as high as on the back.
+func TestFrontSaysItsHeight(t *testing.T) {
+	for shaping, want := range map[Shaping]string{
+		SideDart: "and a quarter of the bust dart", NoDart: "the height of the neck point on the back",
+	} {
+		block, err := Draft(size12, Options{Shaping: shaping})
+		require.NoError(t, err)
+		var steps strings.Builder
+		for _, sheet := range block.Sheets {
+			for _, step := range sheet.Steps {
+				steps.WriteString(step.Text(measure.Centimetre) + "\n")
+			}
+		}
+		assert.Contains(t, steps.String(), want, shaping)
+	}
 }
 
 // Size 12 has 51 - 39.5 = 11.5 cm to take in: a fifth at each side seam (2.3),
