@@ -49,7 +49,7 @@ func (p Piece) checkEdges() error {
 	}
 	var faults []error
 	for _, e := range p.Edges {
-		if !isSound(e.Path) {
+		if !isValid(e.Path) {
 			faults = append(faults, p.fault("edge %q has no usable line; give it a length", e.Name))
 		}
 	}
@@ -74,7 +74,7 @@ func (p Piece) checkEdges() error {
 
 func (p Piece) checkOutline() error {
 	ring, names := p.labelled()
-	if at, a, b, ok := selfMeeting(ring); ok {
+	if at, a, b, ok := selfIntersection(ring); ok {
 		return p.fault("the outline crosses or touches itself near (%s, %s) mm, between edge %q and edge %q",
 			figure(at[0]), figure(at[1]), names[a], names[b])
 	}

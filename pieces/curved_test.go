@@ -142,7 +142,7 @@ func TestCuttingOutlineOfABodice(t *testing.T) {
 	require.NoError(t, p.Check())
 	ring := cut(t, p, 0.1)
 	assertFullAllowance(t, p, ring, 0.1)
-	_, _, _, meets := selfMeeting(ring)
+	_, _, _, meets := selfIntersection(ring)
 	assert.False(t, meets)
 	// The neck is a circle of 60 mm about (0, 440), square to the fold.
 	assertHas(t, ring, orb.Point{0, 380})
@@ -182,7 +182,7 @@ func TestCuttingOutlineOfRandomCurves(t *testing.T) {
 		require.NoError(t, err)
 		assert.Greater(t, geometry.Area(ring), 0.0)
 		assertFullAllowance(t, p, ring, 0.1)
-		at, _, _, meets := selfMeeting(ring)
+		at, _, _, meets := selfIntersection(ring)
 		assert.False(t, meets, "touches itself at %v", at)
 	})
 	assert.Greater(t, checked, 20)

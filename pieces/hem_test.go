@@ -90,7 +90,7 @@ func TestHemFoldsUpFlush(t *testing.T) {
 			assert.InDelta(t, lowUp, lowDown, 0.2, "left, at %v of the depth", share)
 			assert.InDelta(t, highUp, highDown, 0.2, "right, at %v of the depth", share)
 		}
-		_, _, _, meets := selfMeeting(ring)
+		_, _, _, meets := selfIntersection(ring)
 		assert.False(t, meets, "the outline is simple")
 	})
 }

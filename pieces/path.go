@@ -163,7 +163,7 @@ func apart(points []orb.Point) []orb.Point {
 	return out
 }
 
-func isSound(path Path) bool {
+func isValid(path Path) bool {
 	for _, c := range path {
 		if c == nil {
 			return false

@@ -110,7 +110,7 @@ func (p Piece) checkMarks() error {
 	for _, m := range p.Marks {
 		ok := finite(m.At[0], m.At[1])
 		if m.Path != nil {
-			ok = isSound(m.Path)
+			ok = isValid(m.Path)
 		}
 		if !ok {
 			faults = append(faults, p.fault("the mark %q has no usable place", m.Name))

@@ -20,9 +20,9 @@ func (p Piece) labelled() (orb.Ring, []seams.Name) {
 	return append(ring, ring[0]), names
 }
 
-// selfMeeting finds two segments of a closed ring that cross or touch apart
+// selfIntersection finds two segments of a closed ring that cross or touch apart
 // from their common corner, or run back on each other.
-func selfMeeting(ring orb.Ring) (at orb.Point, a, b int, found bool) {
+func selfIntersection(ring orb.Ring) (at orb.Point, a, b int, found bool) {
 	n := len(ring) - 1
 	boxes := make([]box, n)
 	for i := range boxes {

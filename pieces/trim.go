@@ -72,7 +72,7 @@ func (p Piece) Trimmed(by func(Edge) float64) (Piece, error) {
 	}
 	out.Notches, out.Darts = p.trimmedNotches(out, by), p.trimmedDarts(out)
 	ring, names := out.labelled()
-	if _, at, _, meets := selfMeeting(ring); meets || geometry.Area(ring) < 1 {
+	if _, at, _, meets := selfIntersection(ring); meets || geometry.Area(ring) < 1 {
 		e, _ := p.Edge(names[at])
 		return p, p.tooWide(e)
 	}

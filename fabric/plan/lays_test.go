@@ -236,7 +236,7 @@ func TestStricterIsNeverShorter(t *testing.T) {
 	options.Passes = 60
 	first, err := plan.Require(context.Background(), strict, fabrictest.Blouse(), options)
 	require.NoError(t, err)
-	options.Passes, options.Known = 1, first.Lays
+	options.Passes, options.WarmStarts = 1, first.Lays
 	eitherWay, perGarment, wider, gapless := strict, strict, strict, strict
 	eitherWay.Nap, perGarment.Nap, wider.Width, gapless.Gap = cloth.EitherWay, cloth.OneWayPerGarment, strict.Width+1, 0
 	for name, loose := range map[string]cloth.Cloth{"either way": eitherWay, "one way per garment": perGarment,

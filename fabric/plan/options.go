@@ -19,10 +19,10 @@ type Options struct {
 	Seed   uint64
 	// Workers is the number of goroutines; 0 means one a core.
 	Workers int
-	// Known are plans found for stricter questions about the same pieces, such
+	// WarmStarts are plans found for stricter questions about the same pieces, such
 	// as one-way cloth or a repeat. Those that are plans of this question too
 	// are where its searches start, so that its answer is never longer.
-	Known []lay.Plan
+	WarmStarts []lay.Plan
 	// Enough is a length that will do: the search of a lay of one bed ends there.
 	Enough float64
 	// Untidied leaves a layout that fits on a remnant as it was found, instead

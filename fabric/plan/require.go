@@ -109,7 +109,7 @@ var searchOrder = []lay.Kind{lay.FoldedAlong, lay.FoldedAcross, lay.CutAcross, l
 func (t *Table) costOfMatching(matched lay.Plan) (*Matching, []lay.Plan, error) {
 	plain := *t
 	plain.Cloth = t.Cloth.Plain()
-	plain.Options.Known, plain.Options.Kept = []lay.Plan{matched}, t.Options.KeptPlain
+	plain.Options.WarmStarts, plain.Options.Kept = []lay.Plan{matched}, t.Options.KeptPlain
 	plain.solved, plain.shortest = nil, nil
 	plan, err := plain.planLay(matched.Lay)
 	if err != nil {

@@ -96,7 +96,7 @@ func (t *Table) placesFor(kind lay.Kind) lay.Places {
 	if kind == lay.Open && t.shortest != nil {
 		return t.shortest.places(t.Cloth)
 	}
-	for _, plan := range t.Options.Known {
+	for _, plan := range t.Options.WarmStarts {
 		if plan.Lay == kind {
 			return plan.Places
 		}

@@ -28,7 +28,7 @@ func (t *Table) startFor(kind lay.Kind, b bed.Bed, templates []rules.Template, p
 			offer(opened)
 		}
 	}
-	for _, plan := range t.Options.Known {
+	for _, plan := range t.Options.WarmStarts {
 		isFirst := b.At == orb.Point{} || kind == lay.FoldedAcross
 		if plan.Lay == kind && isFirst && len(plan.Parts) == 1 {
 			if laid, ok := relaid(plan, b, t.Asked, templates, problem); ok {

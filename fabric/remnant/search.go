@@ -159,7 +159,7 @@ func fits(ctx context.Context, q Question, c Change, by float64, o Options) (Res
 		options = options.Scaled(changeShare)
 	}
 	if known := stillAsked(o.Known, changed.Pieces); len(known.Pieces) > 0 {
-		options.Known = []lay.Plan{known}
+		options.WarmStarts = []lay.Plan{known}
 	}
 	ask := Fit
 	if o.Fit != nil {

@@ -165,7 +165,7 @@ func (c *cleaning) turn() error {
 	switch {
 	case !(math.Abs(area) >= leastArea):
 		points, _ := c.chords()
-		if found := meetings(points); len(found) > 0 && found[0].crosses {
+		if found := intersections(points); len(found) > 0 && found[0].crosses {
 			return &Crossing{At: found[0].at}
 		}
 		return &NoArea{}
@@ -196,7 +196,7 @@ func (c *cleaning) part() error {
 	count, first := 0, orb.Point{}
 	for range rounds {
 		points, of := c.chords()
-		found := meetings(points)
+		found := intersections(points)
 		if len(found) == 0 {
 			c.note(TouchParted, count, parted, first)
 			return nil
@@ -213,7 +213,7 @@ func (c *cleaning) part() error {
 		}
 	}
 	points, _ := c.chords()
-	return &Crossing{At: append(meetings(points), meeting{at: first})[0].at}
+	return &Crossing{At: append(intersections(points), intersection{at: first})[0].at}
 }
 
 // chords of the outline, and for each of its points the step that begins there, or -1
@@ -236,7 +236,7 @@ func (c *cleaning) chords() (orb.Ring, []int) {
 }
 
 // partAll moves, of each touching, the point that touches towards its neighbours.
-func (c *cleaning) partAll(points orb.Ring, of []int, found []meeting) bool {
+func (c *cleaning) partAll(points orb.Ring, of []int, found []intersection) bool {
 	n := len(points) - 1
 	done := map[int]bool{}
 	for _, m := range found {

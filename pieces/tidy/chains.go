@@ -23,7 +23,7 @@ func chains(lines []linework.Line, gap float64) []linework.Line {
 			open = append(open, l)
 		}
 	}
-	next := meetings(open, gap)
+	next := joints(open, gap)
 	seen := make([]bool, len(open))
 	walk := func(from end) {
 		line := open[from.stroke]
@@ -77,8 +77,8 @@ func appended(path, more pieces.Path) pieces.Path {
 	return append(path, more...)
 }
 
-// meetings of ends within the gap, the nearest first, each with one other at most.
-func meetings(open []linework.Line, gap float64) map[[2]int]end {
+// joints of ends within the gap, the nearest first, each with one other at most.
+func joints(open []linework.Line, gap float64) map[[2]int]end {
 	type pair struct {
 		a, b int // numbers of the ends
 		d    float64

@@ -26,7 +26,7 @@ type candidate struct {
 	agree, differ int
 }
 
-func (c candidate) isSound() bool {
+func (c candidate) isPlausible() bool {
 	return c.agree >= leastAgree && float64(c.differ) <= mostDiffer*float64(c.agree+c.differ)
 }
 
@@ -34,7 +34,7 @@ func (c candidate) worth() int { return c.agree - c.differ }
 
 // puzzle finds how sheets lie beside each other: of the cells that their frames and
 // marks allow, and the orders that their labels or their numbers give, that in which
-// the lines go on best from sheet to sheet. Not ok where none is sound, or two that
+// the lines go on best from sheet to sheet. Not ok where none is plausible, or two that
 // differ are as good.
 func puzzle(d linework.Drawing, pages []int, levels, uprights []place, v found.View) (tiling, bool) {
 	known := crossingsOf(d.Lines)
@@ -70,7 +70,7 @@ func puzzle(d linework.Drawing, pages []int, levels, uprights []place, v found.V
 	if v.Rows != nil && best.agree > 0 {
 		return best.tiling, true // somebody says so
 	}
-	return best.tiling, best.isSound() && best.worth() > second.worth()
+	return best.tiling, best.isPlausible() && best.worth() > second.worth()
 }
 
 // isFiner of two tilings in which as many lines go on: that with fewer at odds, then

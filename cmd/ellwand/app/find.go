@@ -123,7 +123,7 @@ func (f finder) findFree(ctx context.Context, c cloth.Cloth, all []pieces.Piece,
 	again := by
 	again.Effort += fromAnother
 	isOwn, _ := f.isOwn.LoadOrStore(key, isOnlyOf(entry, by, again))
-	if len(options.Known) > 0 {
+	if len(options.WarmStarts) > 0 {
 		options.Searched = false
 		by = again
 	}

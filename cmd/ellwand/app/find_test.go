@@ -83,7 +83,7 @@ func bare(all []lay.Plan) []lay.Plan {
 func TestOnlyOtherSearchesAreEarlierOnes(t *testing.T) {
 	p, f, first := keptAnew(t)
 	assert.False(t, first.kept)
-	from := plan.Options{Known: first.Found}
+	from := plan.Options{WarmStarts: first.Found}
 	for _, finds := range []finder{f, newFinder(f.search)} {
 		for _, options := range []plan.Options{from, {}} {
 			got, err := finds.find(t.Context(), p.cloth, p.all, options)

@@ -179,7 +179,7 @@ func (s *solver) solve(ctx context.Context, p problem, workers int) (answer, err
 	if p.alone {
 		by = by.withLessEffort()
 	}
-	got, err := by.find(ctx, p.cloth, p.all, plan.Options{Workers: workers, Known: p.known})
+	got, err := by.find(ctx, p.cloth, p.all, plan.Options{Workers: workers, WarmStarts: p.known})
 	switch {
 	case errors.Is(err, plan.ErrInternal):
 		return answer{}, failure.Of(err)

@@ -17,8 +17,8 @@ func (s *state) load(spots []Spot, length float64) {
 
 func (s *state) rebuild() {
 	s.grid.reset(s.bodies, s.cellSize, s.length, s.m.Width)
-	for k := range s.overlaps.meeting {
-		s.overlaps.meeting[k].severity = 0
+	for k := range s.overlaps.pairs {
+		s.overlaps.pairs[k].severity = 0
 	}
 	s.overlaps.sweep()
 	clear(s.loss)
@@ -30,7 +30,7 @@ func (s *state) rebuild() {
 // measure brings the severities of piece i up to date.
 func (s *state) measure(i int) {
 	for _, c := range s.overlaps.rows[i] {
-		if m := &s.overlaps.meeting[c.at]; m.severity != 0 {
+		if m := &s.overlaps.pairs[c.at]; m.severity != 0 {
 			s.loss[c.other] -= float64(m.severity)
 			m.severity = 0
 		}

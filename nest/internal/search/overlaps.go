@@ -7,20 +7,20 @@ import "slices"
 // and a table of them all took 1.8 GB for 10,000 pieces.
 type overlaps struct {
 	// rows of each body: what it meets, in the order of their indices.
-	rows    [][]contact
-	meeting []meeting
-	unused  []int32 // of meeting
+	rows   [][]contact
+	pairs  []overlap
+	unused []int32 // of pairs
 	// weights of every body against the body of the row; 1 but for those filled.
 	weights []float32
 	of      int // body of the row, or noRow
 	filled  []int32
 }
 
-// contact is a body that another meets, and where in meeting.
+// contact is a body that another meets, and where in pairs.
 type contact struct{ other, at int32 }
 
-// meeting is how deeply a pair overlaps, and what that costs.
-type meeting struct{ severity, weight float32 }
+// overlap is how deeply a pair overlaps, and what that costs.
+type overlap struct{ severity, weight float32 }
 
 const noRow = -1
 
@@ -32,24 +32,24 @@ func newOverlaps(bodies int) overlaps {
 	return o
 }
 
-// between is the meeting of two bodies, made where there is none. It is to be used
+// between is the overlap of two bodies, made where there is none. It is to be used
 // before the next is made.
-func (o *overlaps) between(i, j int32) *meeting {
+func (o *overlaps) between(i, j int32) *overlap {
 	at, found := o.place(i, j)
 	if found {
-		return &o.meeting[o.rows[i][at].at]
+		return &o.pairs[o.rows[i][at].at]
 	}
-	made := int32(len(o.meeting))
+	made := int32(len(o.pairs))
 	if last := len(o.unused) - 1; last >= 0 {
 		made, o.unused = o.unused[last], o.unused[:last]
 	} else {
-		o.meeting = append(o.meeting, meeting{})
+		o.pairs = append(o.pairs, overlap{})
 	}
-	o.meeting[made] = meeting{weight: 1}
+	o.pairs[made] = overlap{weight: 1}
 	o.rows[i] = slices.Insert(o.rows[i], at, contact{j, made})
 	at, _ = o.place(j, i)
 	o.rows[j] = slices.Insert(o.rows[j], at, contact{i, made})
-	return &o.meeting[made]
+	return &o.pairs[made]
 }
 
 // place of body j in the row of body i. Rows are short: a search by halves takes no
@@ -65,7 +65,7 @@ func (o *overlaps) place(i, j int32) (at int, found bool) {
 // severity of a pair.
 func (o *overlaps) severity(i, j int) float32 {
 	if at, found := o.place(int32(i), int32(j)); found {
-		return o.meeting[o.rows[i][at].at].severity
+		return o.pairs[o.rows[i][at].at].severity
 	}
 	return 0
 }
@@ -78,7 +78,7 @@ func (o *overlaps) weightsOf(i int) []float32 {
 	}
 	o.forgetRow()
 	for _, c := range o.rows[i] {
-		o.weights[c.other] = o.meeting[c.at].weight
+		o.weights[c.other] = o.pairs[c.at].weight
 		o.filled = append(o.filled, c.other)
 	}
 	o.of = i
@@ -98,7 +98,7 @@ func (o *overlaps) sweep() {
 	for i, row := range o.rows {
 		kept := row[:0]
 		for _, c := range row {
-			switch m := &o.meeting[c.at]; {
+			switch m := &o.pairs[c.at]; {
 			case m.severity > 0 || m.weight > 1:
 				kept = append(kept, c)
 			case int(c.other) > i: // each pair stands in two rows

@@ -110,7 +110,7 @@ func (s *state) collides(i int) bool {
 		return false
 	}
 	for _, c := range s.overlaps.rows[i] {
-		if s.overlaps.meeting[c.at].severity > 0 {
+		if s.overlaps.pairs[c.at].severity > 0 {
 			return true
 		}
 	}
@@ -129,7 +129,7 @@ func (s *state) updateWeights() {
 			if int(c.other) < i {
 				continue
 			}
-			m := &o.meeting[c.at]
+			m := &o.pairs[c.at]
 			switch {
 			case m.severity <= 0:
 				m.weight = max(m.weight*decay, 1)
@@ -150,7 +150,7 @@ func (s *state) worst() float32 {
 			continue
 		}
 		for _, c := range s.overlaps.rows[i] {
-			worst = max(worst, s.overlaps.meeting[c.at].severity)
+			worst = max(worst, s.overlaps.pairs[c.at].severity)
 		}
 	}
 	return worst
@@ -159,7 +159,7 @@ func (s *state) worst() float32 {
 // resetWeights sets all weights back to 1.
 func (s *state) resetWeights() {
 	s.overlaps.forgetRow()
-	for k := range s.overlaps.meeting {
-		s.overlaps.meeting[k].weight = 1
+	for k := range s.overlaps.pairs {
+		s.overlaps.pairs[k].weight = 1
 	}
 }

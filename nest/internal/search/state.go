@@ -82,7 +82,7 @@ func (s *state) total() float64 {
 		}
 		for _, c := range s.overlaps.rows[i] {
 			if int(c.other) > i {
-				sum += float64(s.overlaps.meeting[c.at].severity)
+				sum += float64(s.overlaps.pairs[c.at].severity)
 			}
 		}
 	}
@@ -114,7 +114,7 @@ func (s *state) depths() []float64 {
 	out := make([]float64, s.pieces)
 	for i := range out {
 		for _, c := range s.overlaps.rows[i] {
-			v := float64(s.overlaps.meeting[c.at].severity)
+			v := float64(s.overlaps.pairs[c.at].severity)
 			out[i] = max(out[i], v/(s.factor[i]*s.factor[c.other]))
 		}
 	}

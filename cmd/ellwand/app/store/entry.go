@@ -52,18 +52,18 @@ func (s signer) parse(data []byte) (Entry, error) {
 		return Entry{}, errNoEntry
 	}
 	for _, l := range in.Lays {
-		if !l.isSound() {
+		if !l.isValid() {
 			return Entry{}, errNoEntry
 		}
 	}
 	return Entry{in.Searched, in.Lays}, nil
 }
 
-func (l keptLay) isSound() bool {
+func (l keptLay) isValid() bool {
 	if _, ok := kindNamed(l.Lay); !ok || len(l.Pieces) == 0 || len(l.Pieces) > mostPieces {
 		return false
 	}
-	if !(l.FoldedIn >= 0 && l.FoldedIn < farthest) || !areSound(l.Along) || !areSound(l.Across) {
+	if !(l.FoldedIn >= 0 && l.FoldedIn < farthest) || !areValid(l.Along) || !areValid(l.Across) {
 		return false
 	}
 	for _, p := range l.Pieces {
@@ -75,8 +75,8 @@ func (l keptLay) isSound() bool {
 	return true
 }
 
-// areSound are the places of match points that are within bounds.
-func areSound(places []place) bool {
+// areValid are the places of match points that are within bounds.
+func areValid(places []place) bool {
 	for _, one := range places {
 		if len(one.Name) > mostName || !(math.Abs(one.At) < farthest) {
 			return false

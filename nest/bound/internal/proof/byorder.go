@@ -155,18 +155,18 @@ func step(one, next profile, cell, width float64) float64 {
 		shared := min(len(one.cells)-n, len(next.pairs))
 		here, there := one.cells[n:n+shared], next.pairs[:shared]
 		met = min(met, shared)
-		if i := meeting(here[met:], there[met:], most); i >= 0 {
+		if i := firstAbove(here[met:], there[met:], most); i >= 0 {
 			met += i
-		} else if met = meeting(here[:met], there[:met], most); met < 0 {
+		} else if met = firstAbove(here[:met], there[:met], most); met < 0 {
 			return float64(float64(n) * cell)
 		}
 	}
 	return float64(float64(len(one.cells)-1) * cell)
 }
 
-// meeting is the first place at which two lists, equally long, are together more than
+// firstAbove is the first place at which two lists, equally long, are together more than
 // that; -1 where they are nowhere.
-func meeting(a, b []float64, most float64) int {
+func firstAbove(a, b []float64, most float64) int {
 	for i, x := range a {
 		if x+b[i] > most {
 			return i
