@@ -102,12 +102,12 @@ func checkClean(t require.TestingT, r draft.Result) {
 	for _, row := range r.Truing.Rows {
 		// The neck of the proportional draft goes with the bust: on a body whose
 		// own does not, the draft warns that it stands off.
-		if row.Seam == "neck" && !row.Sound {
+		if row.Seam == "neck" && !row.InRange {
 			assert.Contains(t, row.Normal.String(), "as the neck is a proportion of the bust")
 			assert.NotEmpty(t, r.Warnings)
 			continue
 		}
-		assert.True(t, row.Sound, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against,
+		assert.True(t, row.InRange, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against,
 			row.AgainstLength, row.Verdict)
 	}
 }

@@ -20,11 +20,11 @@ func compare(seam, of string, length float64, against string, other, least, most
 		Difference: length - other, Least: least, Most: most, Normal: normal,
 	}
 	// A hundredth of a millimetre is the drafts' own precision.
-	row.Sound = row.Difference >= least-0.01 && row.Difference <= most+0.01
+	row.InRange = row.Difference >= least-0.01 && row.Difference <= most+0.01
 	switch {
-	case !row.Sound && row.Difference < least:
+	case !row.InRange && row.Difference < least:
 		row.Verdict = construct.Say("%s too short", construct.Length(least-row.Difference))
-	case !row.Sound:
+	case !row.InRange:
 		row.Verdict = construct.Say("%s too long", construct.Length(row.Difference-most))
 	case math.Abs(row.Difference) < 0.5:
 		row.Verdict = construct.Say("matches")

@@ -43,7 +43,7 @@ func (g *garment) figures() []Figure {
 // warn adds what will not wear well.
 func (g *garment) warn() {
 	for _, row := range g.result.Truing.Rows {
-		if !row.Sound {
+		if !row.InRange {
 			g.warnf("%s: the %s is %s against the %s; normal is: %s", row.Seam, row.Of, row.Verdict, row.Against,
 				row.Normal)
 		}

@@ -70,7 +70,7 @@ func checkSound(t require.TestingT, r Result) {
 		checkSmooth(t, p)
 	}
 	for _, row := range r.Truing.Rows {
-		assert.True(t, row.Sound, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against,
+		assert.True(t, row.InRange, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against,
 			row.AgainstLength, row.Verdict)
 	}
 	checkJoins(t, r)

@@ -95,7 +95,7 @@ func checkParts(t require.TestingT, r Result) {
 		if row.Seam == "bust line" || row.Seam == "bicep line" || row.Seam == "waist" || row.Seam == "hip line" {
 			continue
 		}
-		assert.True(t, row.Sound, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against,
+		assert.True(t, row.InRange, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against,
 			row.AgainstLength, row.Verdict)
 		if row.Seam == "facing to armhole" || row.Seam == "facing to waist" || row.Seam == "collar to neck" ||
 			row.Seam == "collar to stand" || row.Seam == "lining to shell" {

@@ -20,16 +20,16 @@ type Row struct {
 	// Normal says what is normal and where that is from: "0.5 to 1 cm longer,
 	// eased in [source.CommonPractice]".
 	Normal construct.Sentence
-	// Sound is false when the difference is outside the normal range.
-	Sound bool
+	// InRange is false when the difference is outside the normal range.
+	InRange bool
 	// Verdict is a word or two for people: "matches", "2.1 cm too short".
 	Verdict construct.Sentence
 }
 
-// Sound says whether every row is.
-func (r Report) Sound() bool {
+// InRange says whether every row is.
+func (r Report) InRange() bool {
 	for _, row := range r.Rows {
-		if !row.Sound {
+		if !row.InRange {
 			return false
 		}
 	}

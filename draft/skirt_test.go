@@ -33,7 +33,7 @@ func checkTrue(t require.TestingT, r Result) {
 		require.NoError(t, err, p.Name)
 	}
 	for _, row := range r.Truing.Rows {
-		assert.True(t, row.Sound, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against,
+		assert.True(t, row.InRange, "%s: %s %.1f, %s %.1f: %s", row.Seam, row.Of, row.OfLength, row.Against,
 			row.AgainstLength, row.Verdict)
 	}
 }

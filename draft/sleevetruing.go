@@ -61,7 +61,7 @@ func (g *garment) headRow() Row {
 	row := compare("armhole", "sleeve head", g.sleeve.Head, against, length, least, most,
 		construct.Say("%.3g to %.3g %% of the whole armhole, here %s to %s, of ease in a %s (%s)", 100*norm.LeastEase,
 			100*norm.MostEase, construct.Length(least), construct.Length(most), norm.Name, source.CommonPractice))
-	if row.Sound {
+	if row.InRange {
 		row.Verdict = construct.Say("suits a " + norm.Name)
 	}
 	return row

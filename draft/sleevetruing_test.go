@@ -21,7 +21,7 @@ func TestBicepLineIsHeldAgainstTheEaseAskedFor(t *testing.T) {
 		require.NoError(t, err)
 		at := slices.IndexFunc(result.Truing.Rows, func(r Row) bool { return r.Seam == "bicep line" })
 		require.GreaterOrEqual(t, at, 0)
-		assert.True(t, result.Truing.Rows[at].Sound)
+		assert.True(t, result.Truing.Rows[at].InRange)
 		return result.Truing.Rows[at].Most
 	}
 	assert.InDelta(t, 70, most(70), 20)

@@ -63,6 +63,6 @@ func TestTruingFindsAFault(t *testing.T) {
 	request.Sleeve = &sleeve.Options{WristWidth: 150}
 	result, err := Draft(request)
 	require.NoError(t, err)
-	assert.False(t, result.Truing.Sound())
+	assert.False(t, result.Truing.InRange())
 	assert.Contains(t, warnings(result), "wrist to cuff: the sleeve wrist is 3.3 cm too short against the cuff")
 }

@@ -46,12 +46,12 @@ func Bought(c cloth.Cloth, taken, need, buy float64) error {
 	switch {
 	case !(buy >= least-figureTolerance):
 		return fmt.Errorf("%.1f mm to buy are less than the %.1f mm needed", buy, least)
-	case c.Step == 0 && !same(buy, least):
+	case c.PurchaseStep == 0 && !same(buy, least):
 		return fmt.Errorf("%.1f mm to buy are more than the %.1f mm needed", buy, least)
-	case c.Step > 0 && buy-c.Step >= least:
+	case c.PurchaseStep > 0 && buy-c.PurchaseStep >= least:
 		return fmt.Errorf("%.1f mm to buy are more than a step above the %.1f mm needed", buy, least)
-	case c.Step > 0 && math.Abs(math.Remainder(buy, c.Step)) > figureTolerance:
-		return fmt.Errorf("%.1f mm to buy are no whole number of steps of %.1f mm", buy, c.Step)
+	case c.PurchaseStep > 0 && math.Abs(math.Remainder(buy, c.PurchaseStep)) > figureTolerance:
+		return fmt.Errorf("%.1f mm to buy are no whole number of steps of %.1f mm", buy, c.PurchaseStep)
 	}
 	return nil
 }

@@ -16,7 +16,7 @@ import (
 // Each figure of a good lay is refused when it alone is wrong.
 func TestWrongFiguresAreRefused(t *testing.T) {
 	panel := fabrictest.Rectangle("panel", 200, 300, 2)
-	bought := cloth.Cloth{Width: 1000, Selvedge: 10, Step: 100, Straighten: 30, Minimum: 500,
+	bought := cloth.Cloth{Width: 1000, Selvedge: 10, PurchaseStep: 100, Straighten: 30, Minimum: 500,
 		HandLaying: cloth.Addition{Share: 0.02, Length: 3}, Safety: cloth.Addition{Share: 0.05, Length: 10},
 		Shrinkage: cloth.Shrinkage{Warp: 0.04, Weft: 0.02}}
 	striped := cloth.Cloth{Width: 1000, Selvedge: 10, Repeat: cloth.Repeat{Along: 80, Across: 50}}
@@ -40,7 +40,7 @@ func TestWrongFiguresAreRefused(t *testing.T) {
 		{"less than the minimum", bought, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Cloth.Minimum = 2000 },
 			"less than"},
 		{"a step too much", bought, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Buy += 100 }, "more than a step"},
-		{"no whole step", bought, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Cloth.Step = 70; p.Buy += 1 },
+		{"no whole step", bought, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Cloth.PurchaseStep = 70; p.Buy += 1 },
 			"steps of"},
 		{"more than needed", striped, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.Buy++ }, "more than"},
 		{"remnant", striped, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) { p.There = p.Taken / 2 },

@@ -19,9 +19,9 @@ type Cloth struct {
 	// negative; 10 mm is usual [source.CommonPractice].
 	Selvedge float64
 	Nap      Nap
-	// Step is what the shop rounds a purchase up to: 100 or 250 mm, 1/8 or
+	// PurchaseStep is what the shop rounds a purchase up to: 100 or 250 mm, 1/8 or
 	// 1/4 yd. 0 leaves the length to buy as it is.
-	Step float64
+	PurchaseStep float64
 	// Straighten is added to the length to buy for straightening both cut
 	// ends, before rounding. 0 adds nothing; 20 to 50 mm in all is usual
 	// [source.CommonPractice].

@@ -20,7 +20,7 @@ func TestTerms(t *testing.T) {
 }
 
 func TestClothCheck(t *testing.T) {
-	sound := cloth.Cloth{Name: "shell", Width: 1400, Selvedge: 10, Step: 100, Straighten: 30}
+	sound := cloth.Cloth{Name: "shell", Width: 1400, Selvedge: 10, PurchaseStep: 100, Straighten: 30}
 	assert.NoError(t, sound.Check())
 	stain := cloth.Flaw{Name: "stain"}
 	for name, c := range map[string]struct {
@@ -32,7 +32,7 @@ func TestClothCheck(t *testing.T) {
 		"no number":           {func(c *cloth.Cloth) { c.Width = math.Inf(1) }, cloth.Fault{Of: cloth.NoWidth, Length: math.Inf(1)}},
 		"negative selvedge":   {func(c *cloth.Cloth) { c.Selvedge = -10 }, cloth.Fault{Of: cloth.NegativeSelvedge, Length: -10}},
 		"selvedges too wide":  {func(c *cloth.Cloth) { c.Selvedge = 700 }, cloth.Fault{Of: cloth.OnlySelvedges, Length: 700, Other: 1400}},
-		"negative step":       {func(c *cloth.Cloth) { c.Step = -100 }, cloth.Fault{Of: cloth.NegativeStep, Length: -100}},
+		"negative step":       {func(c *cloth.Cloth) { c.PurchaseStep = -100 }, cloth.Fault{Of: cloth.NegativeStep, Length: -100}},
 		"negative straighten": {func(c *cloth.Cloth) { c.Straighten = -1 }, cloth.Fault{Of: cloth.NegativeStraighten, Length: -1}},
 		"negative share":      {func(c *cloth.Cloth) { c.HandLaying.Share = -1 }, cloth.Fault{Of: cloth.NegativeHandLaying}},
 		"negative minimum":    {func(c *cloth.Cloth) { c.Minimum = -1 }, cloth.Fault{Of: cloth.NegativeSafety}},

@@ -59,8 +59,8 @@ func (c Cloth) measureFaults() []Fault {
 	case 2*c.Selvedge >= c.Width:
 		faults = append(faults, Fault{Of: OnlySelvedges, Length: c.Selvedge, Other: c.Width})
 	}
-	if !IsLength(c.Step) {
-		fault(NegativeStep, c.Step)
+	if !IsLength(c.PurchaseStep) {
+		fault(NegativeStep, c.PurchaseStep)
 	}
 	if !IsLength(c.Straighten) {
 		fault(NegativeStraighten, c.Straighten)

@@ -17,7 +17,7 @@ import (
 // TestWordsOfEveryLay: each lay is drawn with its folds and selvedges named,
 // and says with which measures it is folded.
 func TestWordsOfEveryLay(t *testing.T) {
-	goods := cloth.Cloth{Name: "linen", Width: 1220, Selvedge: 10, Step: 100}
+	goods := cloth.Cloth{Name: "linen", Width: 1220, Selvedge: 10, PurchaseStep: 100}
 	fold := pieces.Rectangle("back", 200, 500)
 	fold.Fold = seams.Left
 	cape := pieces.Rectangle("cape", 700, 500)

@@ -41,7 +41,7 @@ func placedPiece(name string, width, height, x, y, turn float64) lay.Laid {
 // reckoned by hand.
 func openPlan() lay.Plan {
 	plan := lay.Plan{
-		Cloth: cloth.Cloth{Name: "linen", Width: 1020, Selvedge: 10, Step: 100},
+		Cloth: cloth.Cloth{Name: "linen", Width: 1020, Selvedge: 10, PurchaseStep: 100},
 		Lay:   lay.Open, Plies: 1, Width: 1000, Length: 1160, Taken: 1160, Need: 1190, Buy: 1200, Bound: 1000, Density: 0.85,
 		Pieces: []lay.Laid{
 			placedPiece("front", 400, 600, 0, 0, 270),
@@ -73,7 +73,7 @@ func foldedPlan() lay.Plan {
 	pocket := placedPiece("pocket", 120, 140, 620, 30, 90)
 	pocket.Yields = 2
 	return lay.Plan{
-		Cloth: cloth.Cloth{Name: "velvet", Width: 1020, Selvedge: 10, Step: 100, Nap: cloth.OneWay},
+		Cloth: cloth.Cloth{Name: "velvet", Width: 1020, Selvedge: 10, PurchaseStep: 100, Nap: cloth.OneWay},
 		Lay:   lay.FoldedAlong, Plies: 2, Width: 500, Length: 760, Taken: 760, Need: 760, Buy: 800, Bound: 700, Density: 0.7,
 		Notes:  []lay.Note{{Text: "The length to buy is only 4 cm more than the lay takes."}},
 		Pieces: []lay.Laid{front, sleeve, pocket},
@@ -106,7 +106,7 @@ func required(t testing.TB) lay.Plan {
 	sleeve.Cut, sleeve.Pair = 2, true
 	tab := pieces.Rectangle("tab", 20, 30)
 	tab.Cut = 8
-	got, err := plan.Require(context.Background(), cloth.Cloth{Name: "shell", Width: 900, Selvedge: 10, Step: 100},
+	got, err := plan.Require(context.Background(), cloth.Cloth{Name: "shell", Width: 900, Selvedge: 10, PurchaseStep: 100},
 		[]pieces.Piece{sleeve, tab}, plan.Options{Passes: 3, Lays: []lay.Kind{lay.Open}})
 	require.NoError(t, err)
 	return got.Lays[0]

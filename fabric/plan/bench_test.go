@@ -25,7 +25,7 @@ func laidByProgram(t testing.TB, c cloth.Cloth, kind lay.Kind) (lay.Plan, *plan.
 }
 
 func TestBenchLooksAtAPieceInHand(t *testing.T) {
-	c := cloth.Cloth{Name: "shell", Width: 1400, Selvedge: 10, Step: 100}
+	c := cloth.Cloth{Name: "shell", Width: 1400, Selvedge: 10, PurchaseStep: 100}
 	laid, bench := laidByProgram(t, c, lay.Open)
 	for i, l := range laid.Pieces {
 		found, err := bench.Look(laid.Pieces, i, l, false)
@@ -72,7 +72,7 @@ func TestBenchLooksAtAPieceInHand(t *testing.T) {
 
 // What is laid by hand stays, and what goes round it is proven.
 func TestRoundWhatAHandHasLaid(t *testing.T) {
-	c := cloth.Cloth{Name: "shell", Width: 1400, Selvedge: 10, Step: 100}
+	c := cloth.Cloth{Name: "shell", Width: 1400, Selvedge: 10, PurchaseStep: 100}
 	laid, _ := laidByProgram(t, c, lay.Open)
 	l := laid.Pieces[len(laid.Pieces)-1]
 	c.ByHand = []cloth.HandLaid{{Width: 1400, Lay: int(lay.Open), Pieces: []cloth.HandPiece{{
@@ -96,7 +96,7 @@ func TestRoundWhatAHandHasLaid(t *testing.T) {
 }
 
 func BenchmarkLook(b *testing.B) {
-	laid, bench := laidByProgram(b, cloth.Cloth{Name: "shell", Width: 1400, Selvedge: 10, Step: 100}, lay.Open)
+	laid, bench := laidByProgram(b, cloth.Cloth{Name: "shell", Width: 1400, Selvedge: 10, PurchaseStep: 100}, lay.Open)
 	held := laid.Pieces[0]
 	for i := 0; b.Loop(); i++ {
 		held.X, held.Y = float64(10*(i%100)), float64(10*(i%70))

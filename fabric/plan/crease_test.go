@@ -20,7 +20,7 @@ func TestCreaseDownTheMiddle(t *testing.T) {
 	front, back := pieces.Rectangle("front", 280, 600), pieces.Rectangle("back", 280, 600)
 	front.Fold = seams.Left
 	back.Cut, back.Pair = 2, true
-	c := cloth.Cloth{Name: "shell", Width: 1200, Selvedge: 10, Step: 100,
+	c := cloth.Cloth{Name: "shell", Width: 1200, Selvedge: 10, PurchaseStep: 100,
 		Flaws: []cloth.Flaw{cloth.BandFlaw("crease", 590, 610)}}
 	need, err := plan.Require(t.Context(), c, []pieces.Piece{front, back}, plan.Options{Passes: 3, Seed: 1})
 	require.NoError(t, err)

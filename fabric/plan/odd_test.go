@@ -50,7 +50,7 @@ func TestOddPocketIsCutFromTheLowerPly(t *testing.T) {
 // are four outlines of 500 mm open; cut across, two of them and 1,200 mm of chalk for the
 // cut, in fewer cuts.
 func TestLeastChalkOfEqualLays(t *testing.T) {
-	c := cloth.Cloth{Name: "shell", Width: 1220, Selvedge: 10, Step: 1000}
+	c := cloth.Cloth{Name: "shell", Width: 1220, Selvedge: 10, PurchaseStep: 1000}
 	cuffs := []pieces.Piece{fabrictest.Rectangle("cuff", 150, 100, 2), fabrictest.Rectangle("facing", 150, 100, 2)}
 	options := fabrictest.Brief
 	options.Lays = []lay.Kind{lay.Open, lay.CutAcross}

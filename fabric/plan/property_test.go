@@ -58,7 +58,7 @@ func TestEveryLayKeepsTheRules(t *testing.T) {
 		for i := range rapid.IntRange(1, 5).Draw(t, "pieces") {
 			all = append(all, drawPiece(t, i))
 		}
-		c := cloth.Cloth{Width: rapid.Float64Range(640, 1500).Draw(t, "width"), Selvedge: 10, Step: 100,
+		c := cloth.Cloth{Width: rapid.Float64Range(640, 1500).Draw(t, "width"), Selvedge: 10, PurchaseStep: 100,
 			Nap: cloth.Nap(rapid.IntRange(0, 2).Draw(t, "nap"))}
 		got, err := plan.Require(context.Background(), c, all, plan.Options{Passes: 3, Seed: 7, Lays: fabrictest.TwoLays})
 		if err != nil {

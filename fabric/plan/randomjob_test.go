@@ -31,7 +31,7 @@ func randomJob(number uint64) (cloth.Cloth, []pieces.Piece, plan.Options) {
 		all, least = draftedPieces(r), 800
 	}
 	c := cloth.Cloth{
-		Width: least + 1000*r.Float64(), Selvedge: float64(r.IntN(3)) * 5, Step: float64(r.IntN(2)) * 100,
+		Width: least + 1000*r.Float64(), Selvedge: float64(r.IntN(3)) * 5, PurchaseStep: float64(r.IntN(2)) * 100,
 		Nap: cloth.Nap(r.IntN(3)), Alike: r.IntN(6) == 0,
 	}
 	if r.IntN(4) == 0 {

@@ -19,7 +19,7 @@ import (
 )
 
 func TestRequireBothLays(t *testing.T) {
-	c := cloth.Cloth{Name: "shell", Width: 1020, Selvedge: 10, Step: 100}
+	c := cloth.Cloth{Name: "shell", Width: 1020, Selvedge: 10, PurchaseStep: 100}
 	got := fabrictest.Required(t, c, fabrictest.Blouse()...)
 	require.Len(t, got.Lays, 2)
 	open, folded := got.Lays[0], got.Lays[1]
@@ -162,7 +162,7 @@ func TestBuyRoundsUp(t *testing.T) {
 		{5, 0, 1010, true},
 		{228.6, 0, 1143, false}, // 1/4 yd: 5 quarters
 	} {
-		goods := cloth.Cloth{Width: 320, Selvedge: 10, Step: c.step, Straighten: c.straighten}
+		goods := cloth.Cloth{Width: 320, Selvedge: 10, PurchaseStep: c.step, Straighten: c.straighten}
 		got := fabrictest.Required(t, goods, piece)
 		assert.InDelta(t, c.want, got.Buy, 1e-6, "%+v", c)
 		assert.Equal(t, c.note, len(got.Lays[got.Chosen].Notes) > 0, "%+v", c)

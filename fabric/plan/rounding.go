@@ -23,10 +23,10 @@ const (
 // aboveIncrement gives the length that a bed of that length would have to come down
 // to for one step less to be bought. It reports false when that is not near.
 func aboveIncrement(c cloth.Cloth, b bed.Bed, length float64) (target float64, near bool) {
-	if c.Step == 0 || b.Kind == lay.CutAcross && c.Repeat.Along > 0 {
+	if c.PurchaseStep == 0 || b.Kind == lay.CutAcross && c.Repeat.Along > 0 {
 		return 0, false
 	}
-	lower := purchase.RoundUp(c, purchase.Need(c, b.Taken(c, length))) - c.Step
+	lower := purchase.RoundUp(c, purchase.Need(c, b.Taken(c, length))) - c.PurchaseStep
 	taken := c.Safety.Within(lower)
 	taken = c.HandLaying.Within(taken/purchase.BeforeWetting(c.Shrinkage, 1) - c.Straighten)
 	target = bed.LengthWithin(c, b.Kind, taken)

@@ -18,7 +18,7 @@ import (
 // By hand: 30 mm of straightening, 4 % of the warp and 5 % of safety make
 // (930 + 30) / 0.96 * 1.05 = 1050 mm of 930.
 func TestAboveStep(t *testing.T) {
-	goods := cloth.Cloth{Step: 50, Straighten: 30, Shrinkage: cloth.Shrinkage{Warp: 0.04},
+	goods := cloth.Cloth{PurchaseStep: 50, Straighten: 30, Shrinkage: cloth.Shrinkage{Warp: 0.04},
 		Safety: cloth.Addition{Share: 0.05}}
 	assert.InDelta(t, 1050, purchase.Need(goods, 930), 1e-9)
 	for _, c := range []struct {
@@ -42,7 +42,7 @@ func TestAboveStep(t *testing.T) {
 	target, near := aboveIncrement(goods, bed.Bed{Kind: lay.Open}, 910.4)
 	assert.True(t, near)
 	assert.InDelta(t, 910, target, 1e-6)
-	goods.Step = 0
+	goods.PurchaseStep = 0
 	_, near = aboveIncrement(goods, bed.Bed{Kind: lay.Open}, 910.4)
 	assert.False(t, near)
 }
@@ -50,7 +50,7 @@ func TestAboveStep(t *testing.T) {
 // TestBelowStep: a layout of 400.3 mm, whose second piece could lie 0.3 mm
 // nearer, costs a whole step until it does.
 func TestBelowStep(t *testing.T) {
-	c := cloth.Cloth{Width: 200, Step: 100}
+	c := cloth.Cloth{Width: 200, PurchaseStep: 100}
 	piece := pieces.Rectangle("square", 200, 200)
 	piece.Cut = 2
 	wanted, err := rules.DemandsOf([]pieces.Piece{piece})

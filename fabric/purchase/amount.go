@@ -22,10 +22,10 @@ func Need(c cloth.Cloth, taken float64) float64 {
 // cuts.
 func RoundUp(c cloth.Cloth, need float64) float64 {
 	need = math.Max(need, c.Minimum)
-	if c.Step == 0 {
+	if c.PurchaseStep == 0 {
 		return need
 	}
-	return float64(measure.RoundUp(measure.Length(need), measure.Length(c.Step)))
+	return float64(measure.RoundUp(measure.Length(need), measure.Length(c.PurchaseStep)))
 }
 
 // BeforeWetting is a length of the cloth as it is bought, mm.

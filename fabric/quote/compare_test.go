@@ -13,7 +13,7 @@ import (
 
 func TestCompareSaysWhyADearerMetreIsTheCheaperDress(t *testing.T) {
 	at := func(name string, width float64, price Money) Offer {
-		return Offer{Name: name, Cloth: cloth.Cloth{Width: width, Step: 100}, Price: &Price{Money: price, Per: measure.Metre}}
+		return Offer{Name: name, Cloth: cloth.Cloth{Width: width, PurchaseStep: 100}, Price: &Price{Money: price, Per: measure.Metre}}
 	}
 	short := at("End of bolt", 1400, 2000)
 	short.Price, short.Remnant = nil, &Remnant{Length: 1500, Price: 1500}
@@ -37,7 +37,7 @@ func TestCompareSaysWhyADearerMetreIsTheCheaperDress(t *testing.T) {
 }
 
 func TestRemnants(t *testing.T) {
-	offer := Offer{Name: "End of bolt", Cloth: cloth.Cloth{Width: 1400, Step: 100},
+	offer := Offer{Name: "End of bolt", Cloth: cloth.Cloth{Width: 1400, PurchaseStep: 100},
 		Price: &Price{Money: 2000, Per: measure.Metre}, Remnant: &Remnant{Length: 1650, Price: 1500}}
 	ranked := Compare([]Candidate{{Offer: offer, Found: Found{Taken: 1600, Bound: 1400}}}, Units{})
 	require.True(t, ranked[0].FromRemnant)
@@ -93,7 +93,7 @@ func TestCompareRanks(t *testing.T) {
 }
 
 func TestUnitsOfTheClient(t *testing.T) {
-	metric, imperial := cloth.Cloth{Step: 100}, cloth.Cloth{Step: eighth}
+	metric, imperial := cloth.Cloth{PurchaseStep: 100}, cloth.Cloth{PurchaseStep: eighth}
 	assert.Equal(t, "1.90 m", Units{}.Bought(metric, 1900))
 	assert.Equal(t, "1.95 m (2 1/8 yd)", Units{}.Bought(imperial, 17*eighth))
 	assert.Equal(t, "2 1/8 yd", Units{Inches: true}.Bought(imperial, 17*eighth))

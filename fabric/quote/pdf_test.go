@@ -19,7 +19,7 @@ import (
 )
 
 func sampleQuote(t *testing.T) Request {
-	offer := Offer{Name: "Crêpe", Cloth: cloth.Cloth{Name: "shell", Width: 1400, Step: 100, Nap: cloth.OneWay},
+	offer := Offer{Name: "Crêpe", Cloth: cloth.Cloth{Name: "shell", Width: 1400, PurchaseStep: 100, Nap: cloth.OneWay},
 		Price: &Price{Money: 1895, Per: measure.Metre}}
 	found := Found{Lay: "open", Taken: 4030, Bound: 3800, Density: 0.8}
 	option := Compare([]Candidate{{Offer: offer, Found: found, Alone: []Found{{Taken: 2110}, {Taken: 2110}}}}, Units{})[0]

@@ -75,8 +75,8 @@ func (a Amount) partsReckonedAgain(c cloth.Cloth) error {
 			return fmt.Errorf("%s is %.1f mm, and it says %.1f mm", part.name, part.want, part.says)
 		}
 	}
-	if !(a.Rounding > -figureTolerance && a.Rounding < c.Step+figureTolerance) {
-		return fmt.Errorf("%.1f mm of rounding, in steps of %.1f mm", a.Rounding, c.Step)
+	if !(a.Rounding > -figureTolerance && a.Rounding < c.PurchaseStep+figureTolerance) {
+		return fmt.Errorf("%.1f mm of rounding, in steps of %.1f mm", a.Rounding, c.PurchaseStep)
 	}
 	if !(a.Minimum > -figureTolerance) || a.Minimum > figureTolerance && c.Minimum <= need {
 		return fmt.Errorf("%.1f mm up to the shop's minimum of %.1f mm", a.Minimum, c.Minimum)

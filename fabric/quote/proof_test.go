@@ -13,7 +13,7 @@ import (
 
 // Each figure of an amount is refused when it alone is wrong, wherever amounts leave.
 func TestWrongAmountsAreRefused(t *testing.T) {
-	offer := Offer{Cloth: cloth.Cloth{Width: 1400, Selvedge: 10, Step: 100, Straighten: 30, Minimum: 500,
+	offer := Offer{Cloth: cloth.Cloth{Width: 1400, Selvedge: 10, PurchaseStep: 100, Straighten: 30, Minimum: 500,
 		HandLaying: cloth.Addition{Share: 0.02, Length: 5},
 		Safety:     cloth.Addition{Share: 0.05}, Shrinkage: cloth.Shrinkage{Warp: 0.03}},
 		Price: &Price{Money: 1850, Per: measure.Metre}}
@@ -61,7 +61,7 @@ func bought(offer Offer, a Amount) Option {
 func TestWrongSumsAreRefused(t *testing.T) {
 	currency, err := ParseCurrency("EUR")
 	require.NoError(t, err)
-	offer := Offer{Cloth: cloth.Cloth{Width: 1400, Step: 100, Straighten: 30},
+	offer := Offer{Cloth: cloth.Cloth{Width: 1400, PurchaseStep: 100, Straighten: 30},
 		Price: &Price{Money: 1850, Per: measure.Metre}}
 	remnant := offer
 	remnant.Remnant = &Remnant{Length: 2000, Price: 1200, Straighten: 20}

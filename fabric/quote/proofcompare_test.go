@@ -17,12 +17,12 @@ func spoiledRanked() []Option {
 	at := func(name string, price Money, c cloth.Cloth) Offer {
 		return Offer{Name: name, Cloth: c, Price: &Price{Money: price, Per: measure.Metre}}
 	}
-	short := at("End of bolt", 0, cloth.Cloth{Width: 1400, Step: 100})
+	short := at("End of bolt", 0, cloth.Cloth{Width: 1400, PurchaseStep: 100})
 	short.Price, short.Remnant = nil, &Remnant{Length: 1500, Price: 1500}
 	return Compare([]Candidate{
-		{Offer: at("Narrow", 1500, cloth.Cloth{Width: 1150, Step: 500, Minimum: 4500, Shrinkage: cloth.Shrinkage{Warp: 0.05}}),
+		{Offer: at("Narrow", 1500, cloth.Cloth{Width: 1150, PurchaseStep: 500, Minimum: 4500, Shrinkage: cloth.Shrinkage{Warp: 0.05}}),
 			Found: Found{Lay: "open", Taken: 2960, Bound: 2500}},
-		{Offer: at("Wide", 1900, cloth.Cloth{Width: 1500, Step: 100}), Found: Found{Lay: "open", Taken: 2040, Bound: 1900}},
+		{Offer: at("Wide", 1900, cloth.Cloth{Width: 1500, PurchaseStep: 100}), Found: Found{Lay: "open", Taken: 2040, Bound: 1900}},
 		{Offer: short, Found: Found{Lay: "open", Taken: 2200, Bound: 1400}},
 	}, Units{})
 }

@@ -28,7 +28,7 @@ func (r Range) Proven(c cloth.Cloth, a Amount) error {
 	low, high := a.Taken*(1-math.Min(1, math.Sqrt(less))), a.Taken*(1+math.Sqrt(more))
 	needLow, needHigh := neededAgain(c, low), neededAgain(c, high)
 	// The amount itself is an end that would lie on the other side of it.
-	if r.Low != a.Buy || math.Max(needLow, c.Minimum) < a.Buy-c.Step-figureTolerance {
+	if r.Low != a.Buy || math.Max(needLow, c.Minimum) < a.Buy-c.PurchaseStep-figureTolerance {
 		if err := check.Bought(c, low, needLow, r.Low); err != nil {
 			return wrong(c, fmt.Errorf("the lower end of its range: %w", err))
 		}

@@ -21,7 +21,7 @@ func (c Cell) Proven(units Units) error {
 func (c Cell) readAgain() error {
 	metric, yards := c.Texts()
 	need := math.Max(c.Amount.Need(), c.Offer.Cloth.Minimum)
-	inStore, coarsest := c.Amount.Buy, math.Max(c.Offer.Cloth.Step, 10)
+	inStore, coarsest := c.Amount.Buy, math.Max(c.Offer.Cloth.PurchaseStep, 10)
 	if SoldInYards(c.Offer.Cloth) {
 		return errors.Join(check.ShownToBuy(yards, inStore, figureTolerance), check.ShownToBuy(metric, need, metricStep+10))
 	}

@@ -31,7 +31,7 @@ func someOffer(t *rapid.T) Offer {
 	return Offer{
 		Name: "offer",
 		Cloth: cloth.Cloth{Name: "shell", Width: rapid.Float64Range(700, 1800).Draw(t, "width"), Selvedge: 10,
-			Step:       rapid.SampledFrom([]float64{0, 50, 100, 250, eighth, 2 * eighth}).Draw(t, "step"),
+			PurchaseStep:       rapid.SampledFrom([]float64{0, 50, 100, 250, eighth, 2 * eighth}).Draw(t, "step"),
 			Straighten: rapid.Float64Range(0, 50).Draw(t, "straighten"),
 			Shrinkage: cloth.Shrinkage{Warp: rapid.Float64Range(0, 0.08).Draw(t, "shrinkage"),
 				CutFirst: rapid.Bool().Draw(t, "cut first")},
@@ -135,7 +135,7 @@ func TestTheClientsQuoteSumsUp(t *testing.T) {
 
 // A quote reckoned by hand, in three currencies.
 func TestQuoteByHand(t *testing.T) {
-	offer := Offer{Name: "crepe", Cloth: cloth.Cloth{Name: "shell", Width: 1400, Step: 100, Straighten: 30,
+	offer := Offer{Name: "crepe", Cloth: cloth.Cloth{Name: "shell", Width: 1400, PurchaseStep: 100, Straighten: 30,
 		Safety: cloth.Addition{Share: 0.05}}, Price: &Price{Money: 1895, Per: measure.Metre}}
 	option := Compare([]Candidate{{Offer: offer, Found: Found{Lay: "open", Taken: 2030, Bound: 1800}}}, Units{})[0]
 	// 2030 + 30 + 5 % = 2163, so 2.20 m are bought: 41.69.
@@ -189,7 +189,7 @@ func TestAmountAddsUp(t *testing.T) {
 		assert.GreaterOrEqual(t, a.Buy, found.Taken-1e-6)
 		assert.GreaterOrEqual(t, a.Buy, offer.Cloth.Minimum-1e-6)
 		assert.LessOrEqual(t, a.Never, a.Buy+1e-6)
-		if step := offer.Cloth.Step; step > 0 {
+		if step := offer.Cloth.PurchaseStep; step > 0 {
 			assert.InDelta(t, a.Buy, float64(measure.RoundUp(measure.Length(a.Buy), measure.Length(step))), 1e-6)
 		}
 	})
@@ -222,7 +222,7 @@ func TestTheQuotedLengthHasAPlan(t *testing.T) {
 // The amount is what the lay itself says is to be bought.
 func TestAmountAgreesWithTheLay(t *testing.T) {
 	for i, shrinkage := range []cloth.Shrinkage{{}, {Warp: 0.05, Weft: 0.02}, {Warp: 0.05, CutFirst: true}} {
-		c := cloth.Cloth{Name: "shell", Width: 900, Selvedge: 10, Step: 100, Straighten: 30, Shrinkage: shrinkage,
+		c := cloth.Cloth{Name: "shell", Width: 900, Selvedge: 10, PurchaseStep: 100, Straighten: 30, Shrinkage: shrinkage,
 			Safety: cloth.Addition{Share: 0.03, Length: 20}, Minimum: 1500 * float64(i)}
 		pocket := pieces.Rectangle("pocket", 200, 310)
 		pocket.Cut, pocket.Cloth = 7, "shell"

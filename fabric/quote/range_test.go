@@ -14,7 +14,7 @@ import (
 
 // By hand: a lay of 2.00 m that may be 3 % or 4 % off, 5 % in all, is 1.90 to 2.10 m.
 func TestRangeByHand(t *testing.T) {
-	c := cloth.Cloth{Width: 1400, Step: 100}
+	c := cloth.Cloth{Width: 1400, PurchaseStep: 100}
 	a := AmountOf(Offer{Cloth: c}, Found{Lay: "open", Taken: 2000, Bound: 1500})
 	r := RangeOf(c, a, Doubt{Measures, 0.03, 0.03}, Doubt{TrueWidth, 0.04, 0.04}, Doubt{Of: Washing})
 	assert.InDelta(t, 1900, r.Low, 1e-9)
@@ -66,7 +66,7 @@ func TestRangeHoldsTheAmount(t *testing.T) {
 
 // A range that is anything else than its doubts make it is refused.
 func TestRangeIsProven(t *testing.T) {
-	c := cloth.Cloth{Width: 1400, Step: 100, Straighten: 30, HandLaying: cloth.UsualHandLaying,
+	c := cloth.Cloth{Width: 1400, PurchaseStep: 100, Straighten: 30, HandLaying: cloth.UsualHandLaying,
 		Safety: cloth.Addition{Share: 0.05}}
 	a := AmountOf(Offer{Cloth: c}, Found{Lay: "open", Taken: 2000, Bound: 1500, Density: 0.8})
 	good := RangeOf(c, a, Doubt{Measures, 0.09, 0.12}, Doubt{Searching, 0.15, 0})

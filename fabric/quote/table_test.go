@@ -13,7 +13,7 @@ import (
 )
 
 func cellOf(width float64, nap cloth.Nap, taken float64) Cell {
-	offer := Offer{Cloth: cloth.Cloth{Name: "shell", Width: width, Nap: nap, Step: 100}}
+	offer := Offer{Cloth: cloth.Cloth{Name: "shell", Width: width, Nap: nap, PurchaseStep: 100}}
 	return Cell{Offer: offer, Amount: AmountOf(offer, Found{Lay: "open", Taken: taken, Bound: 700, Density: 0.8})}
 }
 

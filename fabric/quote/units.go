@@ -54,8 +54,8 @@ func (u Units) Bought(c cloth.Cloth, mm float64) string {
 // SoldInYards reports whether the shop's step is a number of eighths of a
 // yard.
 func SoldInYards(c cloth.Cloth) bool {
-	steps := c.Step / eighth
-	return c.Step > 0 && math.Abs(steps-math.Round(steps)) < 1e-6
+	steps := c.PurchaseStep / eighth
+	return c.PurchaseStep > 0 && math.Abs(steps-math.Round(steps)) < 1e-6
 }
 
 // metricStep is what shops that count in metres round up to, mm

@@ -21,7 +21,7 @@ func TestInBothSystems(t *testing.T) {
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
-			c := cloth.Cloth{Step: tt.step}
+			c := cloth.Cloth{PurchaseStep: tt.step}
 			buy := tt.metric
 			if SoldInYards(c) {
 				buy = tt.yd

@@ -77,7 +77,7 @@ func piecesIn(t *testing.T, size, draft string) []pieces.Piece {
 // on every machine.
 func laidOn(t *testing.T, all []pieces.Piece, inches float64, nap cloth.Nap) quote.Amount {
 	t.Helper()
-	c := cloth.Cloth{Name: "shell", Width: inches * 25.4, Selvedge: 10, Nap: nap, Step: eighthYard, Straighten: 30,
+	c := cloth.Cloth{Name: "shell", Width: inches * 25.4, Selvedge: 10, Nap: nap, PurchaseStep: eighthYard, Straighten: 30,
 		HandLaying: cloth.UsualHandLaying}
 	need, err := plan.Require(context.Background(), c, all,
 		plan.Options{Passes: searchSteps, Seed: 1, Lays: []lay.Kind{lay.Open}})

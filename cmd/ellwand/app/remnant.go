@@ -100,7 +100,7 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 // takenOf a piece of cloth is between which lengths a lay of it may prove to take.
 func takenOf(work *job.Work, piece PieceOfCloth, laid lay.Plan, search Search) quote.Range {
 	c := piece.Cloth
-	c.Step, c.Minimum, c.Safety = 0, 0, cloth.Addition{}
+	c.PurchaseStep, c.Minimum, c.Safety = 0, 0, cloth.Addition{}
 	amount := quote.AmountOf(quote.Offer{Cloth: c}, quote.Found{Taken: laid.Taken, Bound: laid.Taken})
 	doubts, _ := newDoubter(context.Background(), work, search) // which nothing ends
 	return doubts.rangeOf(c, amount, false)

@@ -13,7 +13,7 @@ import (
 func aProblem() problem {
 	pocket := pieces.Rectangle("pocket", 200, 310)
 	pocket.Cut = 5
-	return problem{cloth: cloth.Cloth{Width: 900, Selvedge: 10, Step: 100}, all: []pieces.Piece{pocket}}
+	return problem{cloth: cloth.Cloth{Width: 900, Selvedge: 10, PurchaseStep: 100}, all: []pieces.Piece{pocket}}
 }
 
 // Equal problems are laid once, and every answer is that of its problem.

@@ -53,14 +53,14 @@ func (r *resolver) cloth(path Path, c Cloth) Offer {
 		Name:     string(c.Name),
 		Selvedge: usualSelvedge,
 		Nap:      choose(r.values, path.Key("nap"), name+": the nap", c.Nap),
-		Step:     UsualStep(r.work.Unit),
+		PurchaseStep:     UsualStep(r.work.Unit),
 		Inches:   r.work.InInches(),
 	}}
 	if c.Selvedge != "" {
 		offer.Cloth.Selvedge, _ = r.length(path.Key("selvedge"), name+": the selvedge", c.Selvedge)
 	}
 	if c.Step != "" {
-		offer.Cloth.Step, _ = r.positive(path.Key("step"), name+": the step", c.Step)
+		offer.Cloth.PurchaseStep, _ = r.positive(path.Key("step"), name+": the step", c.Step)
 	}
 	if c.Straighten != "" {
 		offer.Cloth.Straighten, offer.Straightened = r.length(path.Key("straighten"), name+": the straightening",

@@ -68,7 +68,7 @@ func (r *resolver) offered(path Path, listed Offered, own quote.Offer, into *Off
 		into      *float64
 	}{
 		{"selvedge", "the selvedge", listed.Selvedge, &out.Cloth.Selvedge},
-		{"step", "the step", listed.Step, &out.Cloth.Step},
+		{"step", "the step", listed.Step, &out.Cloth.PurchaseStep},
 		{"minimum", "the minimum", listed.Minimum, &out.Cloth.Minimum},
 	}
 	for _, l := range lengths {

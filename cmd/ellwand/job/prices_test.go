@@ -76,7 +76,7 @@ func TestPricedJob(t *testing.T) {
 	offers := work.Cloths[0].Offers
 	require.Len(t, offers, 2)
 	assert.Equal(t, quote.Offer{Name: "Crepe", Price: &quote.Price{Money: 2450, Per: measure.Metre},
-		Cloth: cloth.Cloth{Name: "shell", Width: 1500, Selvedge: 10, Nap: cloth.OneWay, Step: 100, Minimum: 500,
+		Cloth: cloth.Cloth{Name: "shell", Width: 1500, Selvedge: 10, Nap: cloth.OneWay, PurchaseStep: 100, Minimum: 500,
 			HandLaying: cloth.UsualHandLaying, Safety: cloth.Addition{Share: 0.05}, Shrinkage: cloth.Shrinkage{Warp: 0.03}}},
 		offers[0])
 	assert.Equal(t, &quote.Price{Money: 1800, Per: measure.Yard}, offers[1].Price)

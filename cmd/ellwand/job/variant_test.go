@@ -16,7 +16,7 @@ func TestVariantsInTheJobFile(t *testing.T) {
 		require.NoError(t, err)
 		work, err := file.Resolve()
 		require.NoError(t, err)
-		assert.True(t, work.Garments[0].Truing.Sound())
+		assert.True(t, work.Garments[0].Truing.InRange())
 		return work.Garments[0]
 	}
 	plain := resolve("{back: seam}", "{}")

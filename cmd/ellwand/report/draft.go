@@ -115,7 +115,7 @@ func TruingOf(all draft.Report, unit measure.Unit) []Truing {
 		out = append(out, Truing{
 			Seam: r.Seam, Of: r.Of, Against: r.Against, OfMM: tidy(r.OfLength), AgainstMM: tidy(r.AgainstLength),
 			DifferenceMM: tidy(r.Difference), LeastMM: tidy(r.Least), MostMM: tidy(r.Most),
-			Normal: r.Normal.In(unit), Sound: r.Sound, Verdict: r.Verdict.In(unit),
+			Normal: r.Normal.In(unit), Sound: r.InRange, Verdict: r.Verdict.In(unit),
 		})
 	}
 	return out

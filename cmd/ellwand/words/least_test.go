@@ -24,6 +24,6 @@ func TestLeastIsSaidAsTheShopCounts(t *testing.T) {
 		{measure.Centimetre, eighth, 1786, "1 7/8 yd"},
 	} {
 		work := &job.Work{Unit: c.unit}
-		assert.Equal(t, c.want, LeastInStore(work, cloth.Cloth{Step: c.step}, c.mm))
+		assert.Equal(t, c.want, LeastInStore(work, cloth.Cloth{PurchaseStep: c.step}, c.mm))
 	}
 }

@@ -113,7 +113,7 @@ func reasonReadAgain(text string, work *job.Work, found app.Estimated) error {
 		before       string
 		length, step float64
 	}{
-		{"up to the shop's step of ", found.Cloth.Step, work.Unit.System().Step()},
+		{"up to the shop's step of ", found.Cloth.PurchaseStep, work.Unit.System().Step()},
 		{"the shop cuts no less than ", found.Cloth.Minimum, work.Unit.System().Step()},
 	} {
 		if _, said, is := strings.Cut(text, named.before); is {

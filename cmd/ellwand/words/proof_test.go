@@ -29,18 +29,18 @@ func estimatedOn(kind lay.Kind, c cloth.Cloth) app.Estimated {
 // Each figure of a lay, and of the parts of what is bought, is refused when it alone is
 // wrong; in each system and with each step of a shop all are right.
 func TestWrongFiguresOfAnEstimateAreRefused(t *testing.T) {
-	c := cloth.Cloth{Name: "shell", Width: 1400, Step: 1, Straighten: 30, Minimum: 1500,
+	c := cloth.Cloth{Name: "shell", Width: 1400, PurchaseStep: 1, Straighten: 30, Minimum: 1500,
 		HandLaying: cloth.Addition{Share: 0.02, Length: 5}, Safety: cloth.Addition{Share: 0.05},
 		Shrinkage: cloth.Shrinkage{Warp: 0.03}}
 	for _, unit := range []measure.Unit{measure.Centimetre, measure.Inch} {
 		for _, step := range []float64{1, 25, 100, eighth, 4 * eighth} {
-			c.Step = step
+			c.PurchaseStep = step
 			work := &job.Work{Unit: unit}
 			require.NoError(t, Proven(work, []app.Estimated{estimatedOn(lay.Open, c)}), "%s, %.0f mm", unit, step)
 		}
 	}
 	work := &job.Work{Unit: measure.Centimetre}
-	c.Step = 100
+	c.PurchaseStep = 100
 	found := estimatedOn(lay.Open, c)
 	good := LayOf(work, c, found.Lays[0])
 	for name, spoil := range map[string]func(*Lay){

@@ -18,7 +18,7 @@ import (
 
 // laidBothWays is a cloth laid open in 1.00 m and folded in 1.20 m, cut in whole steps.
 func laidBothWays(step float64) (*job.Work, app.Estimated) {
-	c := cloth.Cloth{Name: "shell", Width: 1400, Step: step, Repeat: cloth.Repeat{Along: 80}}
+	c := cloth.Cloth{Name: "shell", Width: 1400, PurchaseStep: step, Repeat: cloth.Repeat{Along: 80}}
 	out := app.Estimated{}
 	for _, one := range []lay.Plan{{Lay: lay.FoldedAlong, Plies: 2, Taken: 1200}, {Lay: lay.Open, Plies: 1, Taken: 1000}} {
 		amount := quote.AmountOf(quote.Offer{Cloth: c}, quote.Found{Taken: one.Taken, Bound: 900})

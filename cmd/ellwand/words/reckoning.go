@@ -93,7 +93,7 @@ func reasonFor(work *job.Work, found app.Estimated, part quote.Part) (why, key s
 	case quote.BySafety:
 		return added(work, c.Safety, cloth.Addition{}, "of all this"), "safety"
 	case quote.ByStep:
-		return "up to the shop's step of " + work.Format(c.Step), "step"
+		return "up to the shop's step of " + work.Format(c.PurchaseStep), "step"
 	}
 	return "the shop cuts no less than " + work.Format(c.Minimum), "minimum"
 }

@@ -22,7 +22,7 @@ import (
 func aProblem() (cloth.Cloth, []pieces.Piece) {
 	pocket := pieces.Rectangle("pocket", 200, 310)
 	pocket.Cut = 5
-	return cloth.Cloth{Name: "shell", Width: 900, Selvedge: 10, Step: 100}, []pieces.Piece{pocket}
+	return cloth.Cloth{Name: "shell", Width: 900, Selvedge: 10, PurchaseStep: 100}, []pieces.Piece{pocket}
 }
 
 func aPlan() lay.Plan {

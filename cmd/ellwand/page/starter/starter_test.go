@@ -28,7 +28,7 @@ func TestEveryGarmentIsDrafted(t *testing.T) {
 			require.NoError(t, err, text)
 			assert.NotEmpty(t, work.Garments[0].Pieces)
 			for _, row := range work.Garments[0].Truing.Rows {
-				assert.True(t, row.Sound, "%s: %s", garment, row.Seam)
+				assert.True(t, row.InRange, "%s: %s", garment, row.Seam)
 			}
 		}
 	}
