@@ -21,6 +21,7 @@ const (
 	Touching                    // two pieces touch
 	Blurred                     // the rim of a piece is too blurred
 	Unclear                     // the rim of a piece is not seen clearly
+	Small                       // a shape is smaller than a piece
 )
 
 // Fault is a trouble and where it is.

@@ -50,8 +50,12 @@ func Trace(data []byte, known Known) (Tracing, error) {
 	if found.Kind == reference.Squares {
 		t.lines = found.OnLines(s.grey, known.Square, lineMargin)
 	}
+	var rest region.Blob // the largest shape that is smaller than a piece
 	for i, b := range blobs {
-		if slices.Contains(found.Sheets, i) || !t.isPiece(b) || s.surrounds(b) {
+		if slices.Contains(found.Sheets, i) || s.surrounds(b) || !t.isPiece(b, leastArea) {
+			if t.isPiece(b, leastTold) && !t.isPiece(b, leastArea) && b.Rim == 0 && b.Area > rest.Area {
+				rest = b
+			}
 			continue
 		}
 		o, err := t.piece(b)
@@ -62,6 +66,9 @@ func Trace(data []byte, known Known) (Tracing, error) {
 		default:
 			out.Outlines = append(out.Outlines, o)
 		}
+	}
+	if rest.Area > 0 {
+		out.Left = append(out.Left, s.fault(Small, rest))
 	}
 	switch {
 	case len(out.Outlines) > 0:
@@ -75,21 +82,22 @@ func Trace(data []byte, known Known) (Tracing, error) {
 // How pieces are told from other shapes [source.OwnChoice].
 const (
 	leastArea  = 600 // mm^2
+	leastTold  = 150 // mm^2, of a smaller shape of which it is said that it is none
 	lineMargin = 1.5 // pixels beside a line of the ground in which it draws the rim to it
 	neckTaken  = 4   // small pixels taken from all sides of a piece to see whether it is two
 	neckShares = 8   // of the area: what each of two must have
 )
 
-// isPiece says whether a shape is as large as a piece may be, and lies on the squares
-// where those are known.
-func (t *tracer) isPiece(b region.Blob) bool {
+// isPiece says whether a shape is so large, mm^2, and lies on the squares where those are
+// known.
+func (t *tracer) isPiece(b region.Blob, least float64) bool {
 	middle := b.Box.Min.Add(b.Box.Max).Div(2)
 	at := orb.Point{raster.Grown(float64(middle.X), b.Step()), raster.Grown(float64(middle.Y), b.Step())}
 	if t.reference.Kind == reference.Squares && !t.reference.Box.Contains(t.camera.ToPlane(at)) {
 		return false
 	}
 	scale := t.camera.Scale(at) * float64(b.Step())
-	return float64(b.Area)*scale*scale >= leastArea && !math.IsInf(scale, 0)
+	return float64(b.Area)*scale*scale >= least && !math.IsInf(scale, 0)
 }
 
 func (t *tracer) piece(b region.Blob) (Outline, error) {

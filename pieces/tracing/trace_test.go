@@ -2,11 +2,15 @@ package tracing
 
 import (
 	"bytes"
+	"image"
+	"image/color"
+	"image/draw"
 	"image/png"
 	"os"
 	"path/filepath"
 	"testing"
 
+	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
@@ -87,6 +91,26 @@ func TestShapesThatAreNoPieces(t *testing.T) {
 	}
 	assert.ElementsMatch(t, []Trouble{Touching, OverRim}, troubles)
 	assert.Len(t, got.Outlines, 1)
+}
+
+// A shape that is too small for a piece is left out and said; less is a crumb.
+func TestSmallShapesAreSaid(t *testing.T) {
+	img := image.NewGray(image.Rect(0, 0, 600, 400)) // 1 mm a pixel
+	draw.Draw(img, img.Rect, image.NewUniform(color.Gray{Y: 40}), image.Point{}, draw.Src)
+	for _, paper := range []image.Rectangle{
+		image.Rect(100, 100, 300, 250), image.Rect(400, 100, 420, 112), image.Rect(400, 300, 410, 309),
+	} {
+		draw.Draw(img, paper, image.NewUniform(color.Gray{Y: 220}), image.Point{}, draw.Src)
+	}
+	var file bytes.Buffer
+	require.NoError(t, png.Encode(&file, img))
+	got, err := Trace(file.Bytes(), Known{Distances: &[2]reference.Distance{
+		{To: orb.Point{500, 0}, Length: 500}, {To: orb.Point{0, 300}, Length: 300}}})
+	require.NoError(t, err)
+	assert.Len(t, got.Outlines, 1)
+	require.Len(t, got.Left, 1)
+	assert.Equal(t, Small, got.Left[0].Trouble)
+	assert.ErrorContains(t, got.Left[0], "the shape at the upper right is smaller than 6 cm^2")
 }
 
 // The picture to judge by has the size of the photo, and red where outlines are.

@@ -25,6 +25,7 @@ var sentences = map[Trouble]string{
 	Blurred: "the edge of the shape %s is too blurred to trace; hold the camera still, wipe its lens, give it more light",
 	Unclear: "the edge of the shape %s is not seen clearly; lay the paper flat, on a ground of another brightness, " +
 		"away from hard shadows",
+	Small: "the shape %s is smaller than 6 cm^2, and taken for none; a hard shadow may hide the rest of a piece",
 }
 
 // Error is the sentence of the fault.
@@ -32,7 +33,7 @@ func (f *Fault) Error() string {
 	switch f.Trouble {
 	case TooLarge:
 		return fmt.Sprintf(sentences[f.Trouble], f.Width, f.Height)
-	case OverRim, Touching, Blurred, Unclear:
+	case OverRim, Touching, Blurred, Unclear, Small:
 		return fmt.Sprintf(sentences[f.Trouble], f.Where())
 	}
 	return sentences[f.Trouble]
