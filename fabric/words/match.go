@@ -71,3 +71,26 @@ func Unmatched(p lay.Plan, all []pieces.Piece) []string {
 	}
 	return out
 }
+
+// ApartAcross are pieces of several names that hang side by side on a print that repeats
+// across the cloth as well: only the copies of each lie alike there. None where that is all.
+func ApartAcross(p lay.Plan, all []pieces.Piece) []string {
+	var out []string
+	if p.Cloth.Repeat.Across == 0 {
+		return nil
+	}
+	for _, m := range p.Matches {
+		if m.Name != marks.SideBySide || m.Across {
+			continue
+		}
+		for _, source := range m.Pieces {
+			if !slices.Contains(out, all[source].Name) {
+				out = append(out, all[source].Name)
+			}
+		}
+	}
+	if len(out) < 2 {
+		return nil
+	}
+	return out
+}
