@@ -12,6 +12,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/dxf"
 	"ellwand/pieces/found"
+	"ellwand/testdata/sample"
 )
 
 func blocks(values ...any) []byte {
@@ -82,6 +83,7 @@ func TestPointsAreCounted(t *testing.T) {
 
 // FuzzRead: whatever is read, what comes of it can be cleaned, completed and written.
 func FuzzRead(f *testing.F) {
+	sample.MinimizeBriefly()
 	var small found.Limits
 	for i := range small {
 		small[i] = 2000

@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces/measure"
+	"ellwand/testdata/sample"
 )
 
 func read(t testing.TB, name string) Paper {
@@ -55,6 +56,7 @@ func TestParse(t *testing.T) {
 }
 
 func FuzzParse(f *testing.F) {
+	sample.MinimizeBriefly()
 	for _, text := range append(Names(), "600mmx900mm", "24in x 36in", "x", "1e999x2") {
 		f.Add(text)
 	}

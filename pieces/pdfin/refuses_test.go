@@ -15,6 +15,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/linework"
+	"ellwand/testdata/sample"
 )
 
 func packed(content string) string {
@@ -74,6 +75,7 @@ func TestRefusesWhatGrows(t *testing.T) {
 }
 
 func FuzzLines(f *testing.F) {
+	sample.MinimizeBriefly()
 	for _, name := range []string{"cairo.pdf", "inkscape.pdf", "locked.pdf"} {
 		data, err := os.ReadFile(filepath.Join("testdata", name))
 		require.NoError(f, err)
@@ -92,6 +94,7 @@ func FuzzLines(f *testing.F) {
 
 // The operators alone, without the library that takes files apart.
 func FuzzContent(f *testing.F) {
+	sample.MinimizeBriefly()
 	for _, text := range []string{"1 1 m 2 2 l S", "BI ID x EI", "<</a[<41>(b)]>> BDC EMC", "[1 2] 0 d", "BT (a) Tj [(b) -300] TJ ET", "/F Do"} {
 		f.Add(text)
 	}

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces/found"
+	"ellwand/testdata/sample"
 )
 
 func TestRefuses(t *testing.T) {
@@ -63,6 +64,7 @@ func TestRefusesWhatGrows(t *testing.T) {
 }
 
 func FuzzLines(f *testing.F) {
+	sample.MinimizeBriefly()
 	for _, name := range []string{"cairo.svg", "inkscape.svg"} {
 		text, err := os.ReadFile(filepath.Join("testdata", name))
 		require.NoError(f, err)

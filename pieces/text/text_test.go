@@ -6,6 +6,8 @@ import (
 	"unicode/utf8"
 
 	"github.com/stretchr/testify/assert"
+
+	"ellwand/testdata/sample"
 )
 
 func TestLine(t *testing.T) {
@@ -58,6 +60,7 @@ func TestFileName(t *testing.T) {
 // FuzzLine: nothing that steers a terminal or the reading is left, and what is
 // clean stays.
 func FuzzLine(f *testing.F) {
+	sample.MinimizeBriefly()
 	for _, seed := range []string{"linen", "\x1b]0;x\x07", "\x1b\x1b[[31m", "\u009b\u202e", "\xff\x1b",
 		"\x1b\u202e[31m"} {
 		f.Add(seed)

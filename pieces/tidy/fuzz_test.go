@@ -10,10 +10,12 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/found"
 	"ellwand/pieces/linework"
+	"ellwand/testdata/sample"
 )
 
 // Lines at random, on sheets, with pens and dashes, end in a drawing or in a sentence.
 func FuzzDrawing(f *testing.F) {
+	sample.MinimizeBriefly()
 	f.Add([]byte("0123456789abcdefghijklmnopqrstuvwxyz0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ"), uint8(2), uint8(1))
 	f.Add([]byte{0, 0, 0, 0, 0, 90, 0, 90, 1, 0, 0, 90, 0, 90, 0, 0, 1, 0}, uint8(1), uint8(0))
 	f.Fuzz(func(t *testing.T, data []byte, sheets, view uint8) {

@@ -16,6 +16,7 @@ import (
 
 	"ellwand/pieces/found"
 	"ellwand/pieces/tracing/reference"
+	"ellwand/testdata/sample"
 )
 
 // pngOf has a header of that size and no pixels.
@@ -111,6 +112,7 @@ func TestRectangle(t *testing.T) {
 }
 
 func FuzzTrace(f *testing.F) {
+	sample.MinimizeBriefly()
 	var photo bytes.Buffer
 	require.NoError(f, jpeg.Encode(&photo, painted(160, 120, image.Rect(40, 30, 120, 90)), nil))
 	f.Add(photo.Bytes(), byte(0))

@@ -6,6 +6,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ellwand/testdata/sample"
 )
 
 func TestEntries(t *testing.T) {
@@ -21,6 +23,7 @@ func TestEntries(t *testing.T) {
 }
 
 func FuzzEntries(f *testing.F) {
+	sample.MinimizeBriefly()
 	f.Add("10,12")
 	f.Add(`"a,b`)
 	f.Fuzz(func(t *testing.T, text string) {

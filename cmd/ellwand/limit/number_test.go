@@ -5,6 +5,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ellwand/testdata/sample"
 )
 
 func TestNumber(t *testing.T) {
@@ -33,6 +35,7 @@ func TestSeed(t *testing.T) {
 }
 
 func FuzzSeed(f *testing.F) {
+	sample.MinimizeBriefly()
 	f.Add("-1")
 	f.Add("7")
 	f.Fuzz(func(t *testing.T, text string) {

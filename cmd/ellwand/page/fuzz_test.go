@@ -7,6 +7,8 @@ import (
 	"unicode/utf8"
 
 	"github.com/stretchr/testify/assert"
+
+	"ellwand/testdata/sample"
 )
 
 // requests that a page sends, each with a body or a query that is good. To open another
@@ -34,6 +36,7 @@ var requests = []struct{ method, path, good string }{
 // Whatever the page is sent, it is answered with what was asked for or with a sentence,
 // and never by a fault of the program.
 func FuzzRequests(f *testing.F) {
+	sample.MinimizeBriefly()
 	for i, one := range requests {
 		f.Add(uint8(i), one.good)
 	}

@@ -11,6 +11,7 @@ import (
 	"pgregory.net/rapid"
 
 	"ellwand/pieces"
+	"ellwand/testdata/sample"
 )
 
 // read gives the pieces of a text.
@@ -227,6 +228,7 @@ func numberText(x float64) string { return number(x) }
 // Whatever is typed is read or refused with a sentence, and what is read is written
 // so that it reads back.
 func FuzzParse(f *testing.F) {
+	sample.MinimizeBriefly()
 	f.Add([]byte(skirt))
 	f.Add([]byte("pieces_file: 1\nunits: in\npieces: [{name: a, width: 3 1/2, height: 2, fold: left}]"))
 	f.Add([]byte("pieces_file: 1\nunits: mm\npieces: [{name: a, outline: [[0, 0], [9, 0], [0, 9]], allowance: add, " +

@@ -13,6 +13,7 @@ import (
 
 	"ellwand/nest/layout"
 	"ellwand/testdata/bench"
+	"ellwand/testdata/sample"
 )
 
 const square = `{"Name": "two squares", "Strip": {"Height": 2}, "Items": [
@@ -140,6 +141,7 @@ func TestWrite(t *testing.T) {
 }
 
 func FuzzParse(f *testing.F) {
+	sample.MinimizeBriefly()
 	f.Add([]byte(square))
 	f.Add([]byte(`{"Items": [null]}`))
 	f.Fuzz(func(t *testing.T, data []byte) {

@@ -17,6 +17,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
+	"ellwand/testdata/sample"
 )
 
 func aProblem() (cloth.Cloth, []pieces.Piece) {
@@ -165,6 +166,7 @@ func TestTheStoreIsBounded(t *testing.T) {
 
 // Whatever bytes are kept, they are an entry within bounds or none.
 func FuzzParse(f *testing.F) {
+	sample.MinimizeBriefly()
 	mine := signer("mine")
 	f.Add([]byte(signed(mine, sound)))
 	f.Add([]byte(signed(mine, strings.Replace(sound, `"x_mm":1`, `"x_mm":1e308`, 1))))

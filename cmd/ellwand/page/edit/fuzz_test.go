@@ -6,11 +6,14 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"ellwand/testdata/sample"
 )
 
 // Whatever a file holds, a value that is set can be read again, one that is removed is
 // gone, and what cannot be done leaves nothing half done.
 func FuzzSet(f *testing.F) {
+	sample.MinimizeBriefly()
 	jobs, err := filepath.Glob("../../../../testdata/*.yaml")
 	require.NoError(f, err)
 	for _, job := range jobs {
