@@ -21,6 +21,7 @@ func TestPanicIsASentence(t *testing.T) {
 	func() {
 		defer func() { caught = failure.Caught(recover()) }()
 		var none map[string]int
+		//lint:ignore SA5000 it is to panic
 		none["a"] = 1
 	}()
 	require.True(t, failure.Is(caught))

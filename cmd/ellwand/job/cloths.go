@@ -50,11 +50,11 @@ func (r *resolver) cloths() {
 func (r *resolver) cloth(path Path, c Cloth) Offer {
 	name := "cloth " + quoted(c.Name)
 	offer := Offer{Cloth: cloth.Cloth{
-		Name:     string(c.Name),
-		Selvedge: usualSelvedge,
-		Nap:      choose(r.values, path.Key("nap"), name+": the nap", c.Nap),
-		PurchaseStep:     UsualStep(r.work.Unit),
-		Inches:   r.work.InInches(),
+		Name:         string(c.Name),
+		Selvedge:     usualSelvedge,
+		Nap:          choose(r.values, path.Key("nap"), name+": the nap", c.Nap),
+		PurchaseStep: UsualStep(r.work.Unit),
+		Inches:       r.work.InInches(),
 	}}
 	if c.Selvedge != "" {
 		offer.Cloth.Selvedge, _ = r.length(path.Key("selvedge"), name+": the selvedge", c.Selvedge)

@@ -2,11 +2,14 @@ package page
 
 import (
 	"net/url"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 	"unicode/utf8"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"ellwand/testdata/sample"
 )
@@ -14,8 +17,8 @@ import (
 // requests that a page sends, each with a body or a query that is good. To open another
 // folder is left out: a guessed one would be a folder of this machine.
 var requests = []struct{ method, path, good string }{
-	{"POST", "/api/jobs/blouse.yaml/act", `{"base":1,"do":[{"set":{"path":["body","bust_girth"],"value":"96,5"}}]}`},
-	{"POST", "/api/jobs/blouse.yaml/act", `{"base":1,"do":[{"unset":{"path":["body","bust_girth"]}},{"undo":{}}]}`},
+	{"POST", "/api/jobs/blouse.yaml/act", `{"base":1,"do":[{"set":{"path":["garments",0,"pieces",0,"width"],"value":"9,5"}}]}`},
+	{"POST", "/api/jobs/blouse.yaml/act", `{"base":1,"do":[{"unset":{"path":["currency"]}},{"undo":{}}]}`},
 	{"POST", "/api/jobs/blouse.yaml/act", `{"base":1,"do":[{"text":"job: a\nunits: cm\n"}]}`},
 	{"POST", "/api/jobs/blouse.yaml/lay", `{"cloth":"shell","width":"1400mm","lay":"open","effort":"quick"}`},
 	{"POST", "/api/jobs/blouse.yaml/look", `{"cloth":"shell","width":"1400mm","lay":"open","piece":"1","at":[400,700],` +
@@ -33,6 +36,10 @@ var requests = []struct{ method, path, good string }{
 	{"GET", "/picture/garment/blouse", ""},
 }
 
+// bag is laid at once: an input is given up after seconds.
+const bag = "job: bag\nunits: cm\ncurrency: EUR\ngarments:\n  - name: bag\n    pieces: [{name: side, width: 9, " +
+	"height: 9}]\ncloths:\n  - {name: shell, width: 140, price: 9}\n"
+
 // Whatever the page is sent, it is answered with what was asked for or with a sentence,
 // and never by a fault of the program.
 func FuzzRequests(f *testing.F) {
@@ -42,7 +49,9 @@ func FuzzRequests(f *testing.F) {
 	}
 	f.Fuzz(func(t *testing.T, which uint8, text string) {
 		one := requests[int(which)%len(requests)]
-		v := newVisit(t).enter()
+		v := newVisit(t)
+		require.NoError(t, os.WriteFile(filepath.Join(v.folder, "blouse.yaml"), []byte(bag), 0o600))
+		v.enter()
 		path, body := one.path, text
 		if one.method == "GET" {
 			path, body = path+"?"+url.PathEscape(text), ""
