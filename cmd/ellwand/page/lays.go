@@ -123,7 +123,7 @@ func (s *searches) start(at spot, effort plan.Effort) error {
 	s.running[at] = one
 	search := s.usual
 	search.Effort = effort
-	s.going.Go(func() { s.run(ctx, one, q, state.Revision, search) })
+	s.going.Go(func() { s.run(ctx, one, q, search) })
 	return nil
 }
 
@@ -137,11 +137,11 @@ func (s *searches) end(at spot) {
 }
 
 // run a search to its end, and tell of what it finds.
-func (s *searches) run(ctx context.Context, one *searching, q question, revision int, search app.Search) {
+func (s *searches) run(ctx context.Context, one *searching, q question, search app.Search) {
 	watch := app.Watch{
 		Better: func(_ cloth.Cloth, kind lay.Kind, better func() (lay.Plan, bool)) {
 			if kind == q.kind {
-				s.better(one, q, revision, better)
+				s.better(one, q, better)
 			}
 		},
 		Found: func(_ cloth.Cloth, kind lay.Kind, p nest.Progress) {
@@ -163,9 +163,10 @@ func (s *searches) run(ctx context.Context, one *searching, q question, revision
 	case err != nil:
 		s.told.tell(eventOf("done", doneEvent{q.spot, sentence(withoutPlaces(err).Error()), true}))
 	default:
-		shown := s.hold(one.text, q, revision, planned, true)
-		s.told.tell(eventOf("layout", shown))
-		s.told.tell(eventOf("done", doneEvent{spot: q.spot, Sentence: shown.Sentence}))
+		if shown, stands := s.hold(one.text, q, planned, true); stands {
+			s.told.tell(eventOf("layout", shown))
+			s.told.tell(eventOf("done", doneEvent{spot: q.spot, Sentence: shown.Sentence}))
+		}
 	}
 }
 
@@ -180,7 +181,7 @@ func (s *searches) isCurrent(one *searching, at spot) bool {
 const betweenTold = 120 * time.Millisecond
 
 // better tells of a better layout while the search goes on.
-func (s *searches) better(one *searching, q question, revision int, better func() (lay.Plan, bool)) {
+func (s *searches) better(one *searching, q question, better func() (lay.Plan, bool)) {
 	if !s.isCurrent(one, q.spot) || time.Since(one.told) < betweenTold {
 		return
 	}
@@ -189,21 +190,24 @@ func (s *searches) better(one *searching, q question, revision int, better func(
 		return
 	}
 	one.told = time.Now()
-	shown := s.hold(one.text, q, revision, app.Planned{Plan: p}, false)
-	s.told.tell(eventOf("layout", shown))
+	if shown, stands := s.hold(one.text, q, app.Planned{Plan: p}, false); stands {
+		s.told.tell(eventOf("layout", shown))
+	}
 }
 
-// hold a layout that was found.
-func (s *searches) hold(text string, q question, revision int, planned app.Planned, over bool) view.Layout {
-	if state := s.desk.State(); state.Text == text {
-		revision = state.Revision
-	}
-	shown := view.LayoutOf(q.work, planned, revision)
-	shown.Width, shown.Lay, shown.Searching = q.Width, q.Lay, !over
+// hold a layout that was found; false where the job has changed since, so that it answers a
+// question of before.
+func (s *searches) hold(text string, q question, planned app.Planned, over bool) (view.Layout, bool) {
 	s.mutex.Lock()
 	defer s.mutex.Unlock()
+	state := s.desk.State()
+	if state.Text != text {
+		return view.Layout{}, false
+	}
+	shown := view.LayoutOf(q.work, planned, state.Revision)
+	shown.Width, shown.Lay, shown.Searching = q.Width, q.Lay, !over
 	s.held[q.spot] = &held{text: text, question: q, plan: planned.Plan, shown: shown}
-	return shown
+	return shown, true
 }
 
 // doneEvent says that a search is over.

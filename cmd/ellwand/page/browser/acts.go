@@ -114,3 +114,13 @@ func Chosen(list, value string) chromedp.Action[chromedp.Void] {
 		list.dispatchEvent(new Event('change', { bubbles: true }));
 	})()`, list, value))
 }
+
+// Written is a text that is written into a field that an expression gives, and left.
+func Written(field, text string) chromedp.Action[chromedp.Void] {
+	return chromedp.Evaluate[chromedp.Void](fmt.Sprintf(`(() => {
+		const field = %s;
+		field.value = %q;
+		field.dispatchEvent(new Event('input', { bubbles: true }));
+		field.dispatchEvent(new Event('change', { bubbles: true }));
+	})()`, field, text))
+}

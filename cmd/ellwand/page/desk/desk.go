@@ -32,6 +32,8 @@ type Desk struct {
 	disk     []byte
 	revision int
 	reading  Reading
+	// emptied says that the file was found empty at the last look.
+	emptied bool
 	// outside says that a change from outside was taken in, until it is noticed.
 	outside string
 	// Now is the time; for tests.
@@ -149,7 +151,11 @@ func (d *Desk) look() (bool, error) {
 		}
 		return back, nil
 	}
-	d.disk = data
+	if len(data) == 0 && len(d.disk) > 0 && !d.emptied {
+		d.emptied = true // most likely somebody is about to write it; the next look tells
+		return false, nil
+	}
+	d.disk, d.emptied = data, false
 	if err := d.takeIn(data); err != nil {
 		return false, err
 	}

@@ -129,12 +129,7 @@ func (s *sequence) click(name string) {
 
 // write into a field of the cloth, and leave it.
 func (s *sequence) write(value string) {
-	s.Do(chromedp.Evaluate[chromedp.Void](fmt.Sprintf(`(() => {
-		const field = %s;
-		field.value = %q;
-		field.dispatchEvent(new Event('input'));
-		field.dispatchEvent(new Event('change'));
-	})()`, browser.Labelled("Gap between pieces"), value)))
+	s.Do(browser.Written(browser.Labelled("Gap between pieces"), value))
 }
 
 // step does one thing at random, and says what.
@@ -163,7 +158,9 @@ func (s *sequence) step() string {
 		return "reload"
 	default:
 		text := s.File(s.name) + "# later\n"
-		require.NoError(s, os.WriteFile(filepath.Join(s.Folder, s.name), []byte(text), 0o644))
+		beside := filepath.Join(s.Folder, ".beside")
+		require.NoError(s, os.WriteFile(beside, []byte(text), 0o644))
+		require.NoError(s, os.Rename(beside, filepath.Join(s.Folder, s.name)))
 		s.Until(`document.querySelector('.notice')`)
 		s.Click("Take the change in")
 		return "outside"

@@ -5,16 +5,36 @@ import { entry } from '../choose.js';
 import { Field } from '../field.js';
 import { samePath } from '../job.js';
 import { sent, term, typed, word } from '../words.js';
+import { ClothFlaws } from './clothflaws.js';
 
 // keys that are asked for each cloth, the usual ones first.
 const usual = ['nap', 'fibre', 'selvedge', 'gap'];
-const others = ['straighten', 'hand_laying', 'safety', 'step', 'minimum', 'tilt', 'alike_both_sides'];
+const others = [
+  'width_measured',
+  'straighten',
+  'hand_laying',
+  'safety',
+  'step',
+  'minimum',
+  'tilt',
+  'alike_both_sides',
+];
+
+// nested keys, of what the cloth does in the wash and of its print.
+const nested = [
+  ['shrinkage', 'warp', 'text'],
+  ['shrinkage', 'weft', 'text'],
+  ['repeat', 'along', 'measure'],
+  ['repeat', 'across', 'measure'],
+  ['repeat', 'even', 'yesno'],
+];
 
 export class ClothForm {
   constructor(job) {
     this.job = job;
     this.element = el('div', { class: 'clothForms' });
     this.fields = [];
+    this.flaws = [];
   }
 
   // show the form of the cloth that is in view.
@@ -33,13 +53,14 @@ export class ClothForm {
       this.shown = key;
       this.build();
     }
-    this.fields.forEach((field) => field.refresh());
+    [...this.fields, ...this.flaws].forEach((part) => part.refresh());
     this.show(this.name);
   }
 
   build() {
     const open = new Set([...this.element.querySelectorAll('details[open]')].map((one) => one.dataset.cloth));
     this.fields = [];
+    this.flaws = [];
     fill(
       this.element,
       (this.job.state.cloths ?? []).map((cloth) => this.form(cloth, open.has(cloth.name))),
@@ -47,23 +68,29 @@ export class ClothForm {
   }
 
   form(cloth, open) {
-    const field = (key) => {
-      const made = new Field(this.job, ['cloths', cloth.index, key]);
+    const field = (key, ...below) => {
+      const [name, kind] = below;
+      const path = ['cloths', cloth.index, key, ...(name ? [name] : [])];
+      const made = new Field(this.job, path, kind ? { kind } : {});
       this.fields.push(made);
       return made.element;
     };
+    const flaws = new ClothFlaws(this.job, cloth.index);
+    this.flaws.push(flaws);
     return el(
       'details',
       { open, 'data-cloth': cloth.name },
       el('summary', {}, word('about cloth', { cloth: term(cloth.name, 'cloth') })),
       this.widths(cloth),
-      el('div', { class: 'fields' }, usual.map(field)),
+      el('div', { class: 'fields' }, usual.map((key) => field(key))),
       el(
         'details',
         {},
         el('summary', {}, word('options.more')),
-        el('div', { class: 'fields' }, others.map(field)),
+        el('div', { class: 'fields' }, others.map((key) => field(key))),
+        el('div', { class: 'fields' }, nested.map((keys) => field(...keys))),
       ),
+      flaws.element,
     );
   }
 

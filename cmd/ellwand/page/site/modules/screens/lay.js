@@ -248,6 +248,9 @@ class Lay {
 
 // sentenceOf a layout: the program's own where it speaks the reader's language.
 function sentenceOf({ sentence, buy, bound }) {
-  if (language === 'en' || !bound || !buy) return typed(sentence ?? '');
-  return word('lay.sentence', { buy: typed(buy), bound: typed(bound) });
+  if (language !== 'en' && bound) return word('lay.sentence', { bound: typed(bound) });
+  const [, ...rest] = (sentence ?? '').split('; '); // its amount stands before it already
+  return language === 'en' && buy ? sentenceLike(rest.join('; ')) : '';
 }
+
+const sentenceLike = (text) => text && `${text[0].toUpperCase()}${text.slice(1)}.`;
