@@ -11,9 +11,9 @@ import (
 // alike, and where they differ; and after which the period of like parts is as short as
 // it gets. What is left goes to stretches of the whole.
 const (
-	likeShare   = 0.6
+	likeShare   = 0.8
 	unlikeShare = 0.6
-	periodShare = 0.8
+	periodShare = 0.9
 )
 
 // large lays a large set, and returns false for one that is not.

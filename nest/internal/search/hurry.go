@@ -1,8 +1,9 @@
 package search
 
 const (
-	// hurryStarts are the first layouts made, of which the shortest is gone on from.
-	hurryStarts = 4
+	// hurryStarts are the first layouts made, of which the shortest is gone on from: with
+	// one shirtblouse is 2 % longer after 0.3 s, with four eight jobs are no shorter.
+	hurryStarts = 2
 	// hurryShrink is the share by which the strip is made shorter at first: by 4 or 8 %
 	// most attempts fail.
 	hurryShrink = 0.02
@@ -28,7 +29,7 @@ func (r *Searcher) Hurry() {
 // beginShortest begins from the shortest of some first layouts.
 func (r *Searcher) beginShortest() {
 	var best start
-	for k := 0; k < hurryStarts && (k == 0 || !r.over(1)); k++ {
+	for k := 0; k < hurryStarts && (k == 0 || !r.budget.Stopped() && r.spent() < 1); k++ {
 		clear(r.s.direction)
 		spots, length := r.s.construct(nil, r.budget.Stopped)
 		if k == 0 || length < best.length {
