@@ -132,6 +132,7 @@ func TestHandLayingAndShrinkage(t *testing.T) {
 	}{
 		{"", cloth.Addition{Share: 0.02}, cloth.Shrinkage{}},
 		{"    hand_laying: none\n", cloth.Addition{}, cloth.Shrinkage{}},
+		{"    hand_laying: No\n", cloth.Addition{}, cloth.Shrinkage{}},
 		{"    hand_laying: 3 %\n", cloth.Addition{Share: 0.03}, cloth.Shrinkage{}},
 		{"    hand_laying: 4\n", cloth.Addition{Length: 40}, cloth.Shrinkage{}},
 		{"    fibre: cotton\n", cloth.UsualHandLaying, cloth.Cotton.Shrinkage(false)},
