@@ -75,7 +75,7 @@ func (r *resolver) addition(path Path, what string, text Text, usual cloth.Addit
 	switch {
 	case text == "":
 		return usual
-	case strings.EqualFold(string(text), strict.None), strings.EqualFold(string(text), "no"):
+	case strict.MeansNone(string(text)):
 		return cloth.Addition{}
 	case strings.Contains(string(text), "%"):
 		return cloth.Addition{Share: r.share(path, what, text).Fraction()}

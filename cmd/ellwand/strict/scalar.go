@@ -36,10 +36,13 @@ const None = "none"
 // Optional marks keys in whose place None may stand.
 type Optional interface{ MayBeNone() }
 
+// MeansNone says that a text is that word, or no, which is written for it.
+func MeansNone(text string) bool { return strings.EqualFold(text, None) || strings.EqualFold(text, "no") }
+
 // IsNone says that a node is that word.
 func IsNone(node ast.Node) bool {
 	_, isText := node.(*ast.StringNode)
-	return isText && strings.EqualFold(Written(node), None)
+	return isText && MeansNone(Written(node))
 }
 
 // UnmarshalYAML takes the text as it stands.
