@@ -47,9 +47,15 @@ func FuzzRequests(f *testing.F) {
 	for i, one := range requests {
 		f.Add(uint8(i), one.good)
 	}
+	// One folder for all that is kept: a search that was begun may keep what it has found
+	// when its page is closed already.
+	kept, err := os.MkdirTemp("", "kept-*")
+	require.NoError(f, err)
+	f.Cleanup(func() { _ = os.RemoveAll(kept) })
 	f.Fuzz(func(t *testing.T, which uint8, text string) {
 		one := requests[int(which)%len(requests)]
 		v := newVisit(t)
+		t.Setenv("XDG_CACHE_HOME", kept)
 		require.NoError(t, os.WriteFile(filepath.Join(v.folder, "blouse.yaml"), []byte(bag), 0o600))
 		v.enter()
 		path, body := one.path, text
