@@ -146,7 +146,8 @@ export function truingText(seam, units) {
   if (language === 'en') return typed(seam.sentence);
   const by = length(Math.abs(seam.difference_mm), units);
   const normal = [seam.least_mm, seam.most_mm].map((mm) => length(mm, units));
-  const key = seam.difference_mm < 0 ? 'truing.shorter' : 'truing.longer';
+  const differs = Math.abs(seam.difference_mm) >= 0.5; // mm, of which nothing is seen
+  const key = !differs ? 'truing.equal' : seam.difference_mm < 0 ? 'truing.shorter' : 'truing.longer';
   return word(key, { by, least: normal[0], most: normal[1] });
 }
 

@@ -115,7 +115,8 @@ export function millimetres(text, units = 'cm') {
 
 // money as the reader writes it; what is no plain number stays as it is.
 export function money(amount, currency) {
-  if (!/^-?\d+(\.\d+)?$/.test(amount ?? '') || !currency) return typed(`${amount ?? ''} ${currency ?? ''}`.trim());
+  if (!amount) return '';
+  if (!/^-?\d+(\.\d+)?$/.test(amount) || !currency) return typed(`${amount} ${currency ?? ''}`.trim());
   return new Intl.NumberFormat(language, { style: 'currency', currency }).format(Number(amount));
 }
 

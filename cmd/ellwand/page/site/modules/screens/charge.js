@@ -228,7 +228,7 @@ class Charge {
         term(one.cloth, 'cloth'),
         one.offer ?? '',
         length(one.width_mm, units),
-        metres(one.buy_mm, units),
+        one.buy_mm === undefined ? word('charge.not enough') : metres(one.buy_mm, units),
         money(one.cost ?? '', found.currency),
       ]),
     );
