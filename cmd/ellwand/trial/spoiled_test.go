@@ -164,8 +164,16 @@ var spoilings = []spoiling{
 		f.Repeat.CentreLine += 7
 		return true
 	}, "off its line of the repeat"},
-	{"part ends too soon", func(f *layoutfile.File) bool { f.Parts[len(f.Parts)-1].End -= 30; return true },
-		"hangs over the edge or the end"},
+	{"part ends too soon", func(f *layoutfile.File) bool {
+		return firstLaid(f, func(_ int, l layoutfile.Laid) bool { // which is the first that reaches so far
+			end := &f.Parts[l.Part].End
+			if reaches := l.Outline.Bound().Max[0]; reaches > *end-20 {
+				*end = reaches - 10
+				return true
+			}
+			return false
+		})
+	}, "hangs over the edge or the end"},
 	{"part ends too late", func(f *layoutfile.File) bool { f.Parts[0].End += f.Length; return true }, "runs from"},
 	{"fold elsewhere", func(f *layoutfile.File) bool {
 		return firstPart(f, func(p *layoutfile.Part) bool {
