@@ -32,7 +32,8 @@ func TestPerLineDerivesOnceOfPiecesAlike(t *testing.T) {
 		"edge name":  func(p *Piece) { p.Edges[0].Name = seams.Wrist },
 		"edge count": func(p *Piece) { p.Edges = p.Edges[:2] },
 		"curve": func(p *Piece) {
-			p.Edges[1].Path = Path{Bezier{P0: orb.Point{50, 0}, P1: orb.Point{50, 9}, P2: orb.Point{9, 80}, P3: orb.Point{0, 80}}}
+			p.Edges[1].Path = Path{Bezier{P0: orb.Point{50, 0}, P1: orb.Point{50, 9}, P2: orb.Point{9, 80},
+				P3: orb.Point{0, 80}}}
 		},
 	} {
 		derived := 0

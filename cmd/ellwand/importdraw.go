@@ -82,7 +82,8 @@ func (e *env) told(all app.Imported, files []string) error {
 func (e *env) drawPhoto(write func(io.Writer) error, o importOptions, input string) error {
 	path := o.view.overview
 	if files.Extension(path) != ".png" {
-		return fmt.Errorf("the photo with its outlines is written as .png, but the file is named %s; end its name in .png", path)
+		return fmt.Errorf("the photo with its outlines is written as .png, but the file is named %s; end its name in .png",
+			path)
 	}
 	out := &files.Set{Force: o.force, Input: input}
 	if err := out.Add(path, write); err != nil {

@@ -21,7 +21,8 @@ func (o *photoOptions) register(cmd *cobra.Command) {
 	flags := cmd.Flags()
 	flags.StringVar(&o.ground, "ground", "", "of a photo: the side of the squares on its ground: 1cm")
 	flags.StringVar(&o.sheets, "sheets", "", "of a photo: the paper of the sheets beside the pieces: a4, letter")
-	flags.StringArrayVar(&o.distances, "distance", nil, `of a scan, twice: two pixels and how far apart: "9,8 400,8 = 60cm"`)
+	flags.StringArrayVar(&o.distances, "distance", nil,
+		`of a scan, twice: two pixels and how far apart: "9,8 400,8 = 60cm"`)
 }
 
 // reference that the options say.
@@ -54,7 +55,8 @@ func (o *photoOptions) reference() (found.Reference, error) {
 		out.Sheet = [2]float64{sheet.Width, sheet.Height}
 	}
 	if n := len(o.distances); n > 0 && n != 2 {
-		return out, fmt.Errorf("--distance is given twice, for two distances that lie across each other, but here %d times", n)
+		return out, fmt.Errorf("--distance is given twice, for two distances that lie across each other, but here %d times",
+			n)
 	}
 	for _, text := range o.distances {
 		d, ok := app.ParseDistance(text)

@@ -46,7 +46,8 @@ func TestStripesMeetAtTheSeam(t *testing.T) {
 
 // An interfacing is matched to nothing: nobody sees it.
 func TestHiddenPiecesAreNotMatched(t *testing.T) {
-	all := []pieces.Piece{fabrictest.Rectangle("front", 200, 300, 1), fabrictest.Rectangle("front interfacing", 200, 300, 1)}
+	all := []pieces.Piece{fabrictest.Rectangle("front", 200, 300, 1), fabrictest.Rectangle("front interfacing", 200, 300,
+		1)}
 	for i := range all {
 		all[i].Edges = append([]pieces.Edge{}, all[i].Edges...)
 		all[i].Edges[1].Name = seams.SideSeam

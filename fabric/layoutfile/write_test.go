@@ -59,8 +59,9 @@ func TestWrite(t *testing.T) {
 	kept := schema(t)
 	written := 0
 	for name, c := range map[string]cloth.Cloth{
-		"plain": {Name: "shell", Width: 1020, Selvedge: 10, PurchaseStep: 100, Straighten: 30, HandLaying: cloth.UsualHandLaying,
-			Shrinkage: cloth.Polyester.Shrinkage(false), Safety: cloth.Addition{Length: 20}},
+		"plain": {Name: "shell", Width: 1020, Selvedge: 10, PurchaseStep: 100, Straighten: 30,
+			HandLaying: cloth.UsualHandLaying,
+			Shrinkage:  cloth.Polyester.Shrinkage(false), Safety: cloth.Addition{Length: 20}},
 		"striped": {Name: "shell", Width: 1020, Selvedge: 10,
 			Repeat: cloth.Repeat{Along: 60, Across: 40, Centred: []string{"front"}, CentreLine: 15}},
 		"flawed": {Name: "shell", Width: 1020, Selvedge: 10,

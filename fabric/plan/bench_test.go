@@ -81,7 +81,8 @@ func TestRoundWhatAHandHasLaid(t *testing.T) {
 	}}}}
 	hands := plan.HandLays(c, nil)
 	require.Len(t, hands, 1)
-	need, err := plan.Require(context.Background(), c, fabrictest.Blouse(), plan.Options{Passes: 20, Seed: 1, Fixed: hands[0]})
+	need, err := plan.Require(context.Background(), c, fabrictest.Blouse(),
+		plan.Options{Passes: 20, Seed: 1, Fixed: hands[0]})
 	require.NoError(t, err)
 	byHand := 0
 	for _, found := range need.Lays[need.Chosen].Pieces {

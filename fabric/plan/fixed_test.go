@@ -104,7 +104,8 @@ func TestWhatCannotStay(t *testing.T) {
 func TestALayoutOnARepeatIsLaidAgain(t *testing.T) {
 	c := cloth.Cloth{Name: "check", Width: 1400, Selvedge: 10, Repeat: cloth.Repeat{Along: 70, Across: 90, Even: true}}
 	all := fabrictest.DraftedBlouse("14")
-	got, err := plan.Require(t.Context(), c, all, plan.Options{Passes: 5, Seed: 1, Lays: []lay.Kind{lay.FoldedAlong, lay.Open}})
+	got, err := plan.Require(t.Context(), c, all, plan.Options{Passes: 5, Seed: 1,
+		Lays: []lay.Kind{lay.FoldedAlong, lay.Open}})
 	require.NoError(t, err)
 	for _, p := range got.Lays {
 		require.True(t, p.Possible())
@@ -137,7 +138,10 @@ func TestFixedPiecesStayInTwoParts(t *testing.T) {
 				require.NoError(t, err, "%s, %s", kind, was.Pieces[at].Name)
 				laid := plan.Bare(got.Lays[got.Chosen]).Pieces
 				for _, l := range options.Fixed.Pieces {
-					assert.True(t, slices.ContainsFunc(laid, func(other lay.Laid) bool { return isAt(l, other) && l.Part == other.Part }),
+					assert.True(t, slices.ContainsFunc(laid, func(other lay.Laid) bool {
+						return isAt(l, other) &&
+							l.Part == other.Part
+					}),
 						"%s: %s", kind, l.Name)
 				}
 				assert.Len(t, got.Lays, 1)

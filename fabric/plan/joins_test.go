@@ -111,7 +111,8 @@ func TestCopiesLieAlikeAcross(t *testing.T) {
 		}
 		p := inLay(t, c, lay.Open, piece)
 		assert.InDelta(t, 2100, p.Taken, 0.01)
-		assert.Equal(t, []string{"copies of " + piece.Name + ", which lie alike, across"}, words.Matches(p, []pieces.Piece{piece}))
+		assert.Equal(t, []string{"copies of " + piece.Name + ", which lie alike, across"},
+			words.Matches(p, []pieces.Piece{piece}))
 		c.Repeat.Across = 80
 		p = inLay(t, c, lay.Open, piece)
 		assert.InDelta(t, 4200, p.Taken, 0.01)

@@ -73,7 +73,8 @@ func TestBehindNeverTakesMoreThanTheSum(t *testing.T) {
 		for _, one := range alone {
 			sum += one.Lays[slices.Index(fabrictest.TwoLays, kind)].Length
 		}
-		got, err := plan.Require(t.Context(), c, all, plan.Options{Passes: 1, Lays: []lay.Kind{kind}, WarmStarts: []lay.Plan{p}})
+		got, err := plan.Require(t.Context(), c, all, plan.Options{Passes: 1, Lays: []lay.Kind{kind},
+			WarmStarts: []lay.Plan{p}})
 		require.NoError(t, err)
 		assert.LessOrEqual(t, got.Lays[0].Length, sum+0.01, kind.String())
 	}

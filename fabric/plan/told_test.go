@@ -20,7 +20,8 @@ func TestToldLengthsAreOfTheCloth(t *testing.T) {
 	told := map[lay.Kind]nest.Progress{}
 	first, second := pieces.Rectangle("first", 420, 300), pieces.Rectangle("second", 260, 210)
 	first.Cut, second.Cut = 4, 6
-	found, err := plan.Require(context.Background(), cloth.Cloth{Name: "shell", Width: 1000}, []pieces.Piece{first, second},
+	found, err := plan.Require(context.Background(), cloth.Cloth{Name: "shell", Width: 1000},
+		[]pieces.Piece{first, second},
 		plan.Options{Passes: 3, Workers: 1, Progress: func(kind lay.Kind, p nest.Progress) { told[kind] = p }})
 	require.NoError(t, err)
 	assert.Contains(t, told, lay.FoldedAcross)

@@ -22,7 +22,8 @@ func WriteDXF(w io.Writer, plan lay.Plan, options Options) error {
 	out := dxf.Marker{Title: Title(plan, options),
 		Cloth: orb.Bound{Min: orb.Point{0, low}, Max: orb.Point{plan.Length, high}}}
 	for _, l := range plan.Pieces {
-		p := dxf.MarkerPiece{Name: l.Name, Size: l.Size, Cloth: plan.Cloth.Name, Cutting: orb.Ring(l.Outline), Seam: orb.Ring(l.Seam),
+		p := dxf.MarkerPiece{Name: l.Name, Size: l.Size, Cloth: plan.Cloth.Name, Cutting: orb.Ring(l.Outline),
+			Seam:  orb.Ring(l.Seam),
 			Grain: l.Grain}
 		for _, n := range l.Notches {
 			p.Notches = append(p.Notches, n.Out)

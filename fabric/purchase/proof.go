@@ -28,7 +28,8 @@ func (c Conversion) Proven(r ConversionRequest, buy, step float64) error {
 	case r.To < r.From && c.Length < r.Length-proofTolerance:
 		return fmt.Errorf("of a wider cloth %.1f mm are enough, and it says %.1f mm", r.Length, c.Length)
 	}
-	if low, high, ok := lookedUp(r); ok && c.Added <= noise && !(plain >= low-proofTolerance && plain <= high+proofTolerance) {
+	if low, high, ok := lookedUp(r); ok && c.Added <= noise && !(plain >= low-proofTolerance &&
+		plain <= high+proofTolerance) {
 		return fmt.Errorf("the chart has %.1f to %.1f mm, and it says %.1f mm", low, high, plain)
 	}
 	return provenPurchase(r, c.Length, buy, step, isKnown)

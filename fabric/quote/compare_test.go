@@ -13,7 +13,8 @@ import (
 
 func TestCompareSaysWhyADearerMetreIsTheCheaperDress(t *testing.T) {
 	at := func(name string, width float64, price Money) Offer {
-		return Offer{Name: name, Cloth: cloth.Cloth{Width: width, PurchaseStep: 100}, Price: &Price{Money: price, Per: measure.Metre}}
+		return Offer{Name: name, Cloth: cloth.Cloth{Width: width, PurchaseStep: 100},
+			Price: &Price{Money: price, Per: measure.Metre}}
 	}
 	short := at("End of bolt", 1400, 2000)
 	short.Price, short.Remnant = nil, &Remnant{Length: 1500, Price: 1500}

@@ -20,9 +20,11 @@ func spoiledRanked() []Option {
 	short := at("End of bolt", 0, cloth.Cloth{Width: 1400, PurchaseStep: 100})
 	short.Price, short.Remnant = nil, &Remnant{Length: 1500, Price: 1500}
 	return Compare([]Candidate{
-		{Offer: at("Narrow", 1500, cloth.Cloth{Width: 1150, PurchaseStep: 500, Minimum: 4500, Shrinkage: cloth.Shrinkage{Warp: 0.05}}),
+		{Offer: at("Narrow", 1500, cloth.Cloth{Width: 1150, PurchaseStep: 500, Minimum: 4500,
+			Shrinkage: cloth.Shrinkage{Warp: 0.05}}),
 			Found: Found{Lay: "open", Taken: 2960, Bound: 2500}},
-		{Offer: at("Wide", 1900, cloth.Cloth{Width: 1500, PurchaseStep: 100}), Found: Found{Lay: "open", Taken: 2040, Bound: 1900}},
+		{Offer: at("Wide", 1900, cloth.Cloth{Width: 1500, PurchaseStep: 100}),
+			Found: Found{Lay: "open", Taken: 2040, Bound: 1900}},
 		{Offer: short, Found: Found{Lay: "open", Taken: 2200, Bound: 1400}},
 	}, Units{})
 }
@@ -37,7 +39,8 @@ func TestWrongSentencesOfAComparisonAreRefused(t *testing.T) {
 	for _, change := range [][2]string{
 		{"4.00", "4.02"}, {"saves 27.60", "saves 27.61"}, {"35 cm wider", "34 cm wider"}, {"0.92 m less", "0.94 m less"},
 		{"shrinks by 15.6 cm", "shrinks by 15.8 cm"}, {"no less than 4.50 m", "no less than 4.40 m"},
-		{"32.4 cm less are lost", "32.6 cm less are lost"}, {", the pieces take 0.92 m less", ""}, {"than Narrow", "than None"},
+		{"32.4 cm less are lost", "32.6 cm less are lost"}, {", the pieces take 0.92 m less", ""},
+		{"than Narrow", "than None"},
 		{"lost to rounding", "lost to rounding, less of it has to be bought"},
 		{"saves 27.60\u00a0EUR", "costs the same"},
 	} {

@@ -175,7 +175,8 @@ func (q *question) sheet(s setting, problem layout.Problem) (layout.Problem, err
 // tidied pushes a layout together: so that what is left of the cloth is in one
 // piece, or so that the closest try is as close as it can be.
 func (q *question) tidied(found *plan.SolvedLay) *plan.SolvedLay {
-	if q.stay() || len(found.Beds) != 1 || q.Ctx.Err() != nil || q.Options.Untidied || q.Options.Searched && q.Work.Due == 0 {
+	if q.stay() || len(found.Beds) != 1 || q.Ctx.Err() != nil || q.Options.Untidied || q.Options.Searched &&
+		q.Work.Due == 0 {
 		return found
 	}
 	one := found.Beds[0]

@@ -68,7 +68,8 @@ func TestOrderNeverAboveALayout(t *testing.T) {
 			l.Placements = append(l.Placements, here)
 			one := p
 			one.Items = p.Items[:i+1]
-			for verify.Layout(one, layout.Layout{Placements: l.Placements, Length: lengthOf(one, layout.Layout{Placements: l.Placements})}) != nil {
+			for verify.Layout(one, layout.Layout{Placements: l.Placements, Length: lengthOf(one,
+				layout.Layout{Placements: l.Placements})}) != nil {
 				l.Placements[i].X += 0.5
 			}
 			at = l.Placements[i].X + box.Min[0]

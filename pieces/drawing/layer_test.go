@@ -57,7 +57,10 @@ func TestLayersOfPDF(t *testing.T) {
 
 func TestChanged(t *testing.T) {
 	p := &Picture{}
-	p.Layer(CutLayer, func() { p.Line(Pen{Width: 1, Grey: 10, Dashes: []float64{4, 2}}, orb.Point{0, 0}, orb.Point{10, 4}) })
+	p.Layer(CutLayer, func() {
+		p.Line(Pen{Width: 1, Grey: 10, Dashes: []float64{4, 2}}, orb.Point{0, 0},
+			orb.Point{10, 4})
+	})
 	p.Area(20, orb.Point{0, 0}, orb.Point{1, 0}, orb.Point{0, 1})
 	p.Write(Text{Words: "small", Points: 2})
 	got := p.Changed(Change{Scale: 0.5, Grey: func(grey int) int { return 255 - grey }, LeastText: 12,

@@ -49,7 +49,8 @@ func WriteLayeredPDF(w io.Writer, title string, pages []Page, hidden ...string) 
 	})
 }
 
-func writePDF(w io.Writer, title string, date time.Time, pages []Page, layersOf func(*gofpdf.Fpdf) map[string]int) error {
+func writePDF(w io.Writer, title string, date time.Time, pages []Page,
+	layersOf func(*gofpdf.Fpdf) map[string]int) error {
 	if date.IsZero() {
 		date = noDate
 	}

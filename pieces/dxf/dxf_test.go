@@ -99,7 +99,8 @@ func jacket() []pieces.Piece {
 	back.Size, back.Cloth, back.Fold = "38", "wool", seams.Left
 	back.Edges[0].Allowance, back.Edges[1].Allowance, back.Edges[2].Allowance = 40, 15, 10
 	back.Notches = []pieces.Notch{{Edge: seams.Right, At: 150, Count: 2}}
-	back.Marks = []pieces.Mark{{Name: marks.StripeLine, Path: pieces.Path{pieces.Line{From: orb.Point{-5, 300}, To: orb.Point{300, 300}}}}}
+	back.Marks = []pieces.Mark{{Name: marks.StripeLine, Path: pieces.Path{pieces.Line{From: orb.Point{-5, 300},
+		To: orb.Point{300, 300}}}}}
 	sleeve := pieces.Rectangle("sleeve é", 300, 500)
 	sleeve.Cut, sleeve.Pair, sleeve.Kind, sleeve.Cloth = 2, true, pieces.Lining, "lining"
 	sleeve.Accuracy = 1.5
@@ -108,7 +109,8 @@ func jacket() []pieces.Piece {
 	sleeve.Marks = []pieces.Mark{{Name: marks.DrillHole, At: orb.Point{100, 100}}, {Name: marks.ElbowLine,
 		Path: pieces.Path{pieces.Line{From: orb.Point{0, 250}, To: orb.Point{300, 250}}}},
 		{Name: marks.Cutout, Path: pieces.Path{pieces.Line{From: orb.Point{20, 20}, To: orb.Point{60, 20}},
-			pieces.Line{From: orb.Point{60, 20}, To: orb.Point{20, 60}}, pieces.Line{From: orb.Point{20, 60}, To: orb.Point{20, 20}}}}}
+			pieces.Line{From: orb.Point{60, 20}, To: orb.Point{20, 60}}, pieces.Line{From: orb.Point{20, 60},
+				To: orb.Point{20, 20}}}}}
 	for i := range sleeve.Edges {
 		sleeve.Edges[i].Allowance = 12
 	}
@@ -207,7 +209,8 @@ func TestReadByOthers(t *testing.T) {
 	assert.Equal(t, []string{"BACK_38", "SLEEVE__", "BAND"}, got.Inserts)
 	require.Len(t, got.Blocks, 3)
 	back, sleeve := got.Blocks[0], got.Blocks[1]
-	assert.Equal(t, []string{"Piece Name: back", "Size: 38", "Quantity: 1", "Material: wool", "Category: shell"}, back.Texts)
+	assert.Equal(t, []string{"Piece Name: back", "Size: 38", "Quantity: 1", "Material: wool", "Category: shell"},
+		back.Texts)
 	assert.Equal(t, []string{"Piece Name: sleeve é", "Annotation: Accuracy: 1.5 mm", "Quantity: 1,1", "Material: lining",
 		"Category: lining", "elbow line"}, sleeve.Texts)
 	assert.Equal(t, map[string]int{"1 TEXT": 5, "1 POLYLINE": 1, "2 POINT": 4, "4 POINT": 2, "6 LINE": 1, "7 LINE": 1,

@@ -13,7 +13,8 @@ import (
 // readers of the entities that are understood, by their names.
 var readers = map[string]func(record, *entity) error{
 	"LINE": readLine, "ARC": readArc, "CIRCLE": readCircle, "ELLIPSE": readEllipse, "LWPOLYLINE": readLight,
-	"SPLINE": readSpline, "POINT": readPoint, "TEXT": readText, "MTEXT": readText, "ATTRIB": readText, "INSERT": readInsert,
+	"SPLINE": readSpline, "POINT": readPoint, "TEXT": readText, "MTEXT": readText, "ATTRIB": readText,
+	"INSERT": readInsert,
 }
 
 // silent are entities that say nothing of a pattern and are left out without a word.

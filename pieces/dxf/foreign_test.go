@@ -112,7 +112,8 @@ func TestForeignHalf(t *testing.T) {
 // Curve points are no corners; smooth lines are drawn through them when that is asked
 // for.
 func TestCurvePoints(t *testing.T) {
-	block := []any{0, "SECTION", 2, "BLOCKS", 0, "BLOCK", 8, 1, 2, "B", 0, "LWPOLYLINE", 8, 1, 70, 1, 10, 0, 20, 0, 10, 100,
+	block := []any{0, "SECTION", 2, "BLOCKS", 0, "BLOCK", 8, 1, 2, "B", 0, "LWPOLYLINE", 8, 1, 70, 1, 10, 0, 20, 0, 10,
+		100,
 		20, 0, 10, 200, 20, 60, 10, 100, 20, 100, 10, 0, 20, 100}
 	for _, p := range [][]any{text(1, "Piece Name: cap"), text(1, "Quantity: 1"), line(7, 50, 10, 50, 90), point(2, 0, 0),
 		point(2, 100, 0), point(3, 200, 60), point(2, 100, 100), point(2, 0, 100)} {

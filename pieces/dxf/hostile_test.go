@@ -36,10 +36,12 @@ func TestRefused(t *testing.T) {
 		"no scale": {entities(0, "INSERT", 8, "0", 2, "A", 10, 0, 20, 0, 41, 0), "the scale 0"},
 		"tiny scale": {append(groups(0, "SECTION", 2, "BLOCKS", 0, "BLOCK", 2, "A", 10, 0, 20, 0, 0, "POINT", 10, 0, 20, 0, 0,
 			"ENDBLK", 0, "ENDSEC"), entities(0, "INSERT", 2, "A", 41, "1e-12", 42, "1e-12")...), "scale that leaves nothing"},
-		"radius":        {entities(0, "ARC", 8, "0", 10, 0, 20, 0, 40, -4, 50, 0, 51, 90), "radius -4"},
-		"spline":        {entities(0, "SPLINE", 8, "0", 71, 3, 10, 0, 20, 0, 40, 1), "do not belong together"},
-		"inserts loop":  {blocks(0, "BLOCK", 2, "A", 10, 0, 20, 0, 0, "INSERT", 2, "A", 10, 1, 20, 0, 0, "ENDBLK"), "too many levels"},
-		"too many rows": {blocks(0, "BLOCK", 2, "A", 0, "INSERT", 2, "A", 70, 30000, 71, 30000, 0, "ENDBLK"), "too many drawn things"},
+		"radius": {entities(0, "ARC", 8, "0", 10, 0, 20, 0, 40, -4, 50, 0, 51, 90), "radius -4"},
+		"spline": {entities(0, "SPLINE", 8, "0", 71, 3, 10, 0, 20, 0, 40, 1), "do not belong together"},
+		"inserts loop": {blocks(0, "BLOCK", 2, "A", 10, 0, 20, 0, 0, "INSERT", 2, "A", 10, 1, 20, 0, 0, "ENDBLK"),
+			"too many levels"},
+		"too many rows": {blocks(0, "BLOCK", 2, "A", 0, "INSERT", 2, "A", 70, 30000, 71, 30000, 0, "ENDBLK"),
+			"too many drawn things"},
 	}
 	for name, tt := range tests {
 		t.Run(name, func(t *testing.T) {
@@ -110,7 +112,8 @@ func FuzzRead(f *testing.F) {
 			assert.NotEmpty(t, err.Error())
 			return
 		}
-		said := found.Said{Name: "piece", Cut: 1, Grain: found.GrainUp, Allowance: found.Allowance{How: found.AllowanceUnknown}}
+		said := found.Said{Name: "piece", Cut: 1, Grain: found.GrainUp,
+			Allowance: found.Allowance{How: found.AllowanceUnknown}}
 		for _, p := range drawing.Pieces {
 			clean, _, err := found.Clean(p, o)
 			if err != nil {

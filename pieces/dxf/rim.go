@@ -100,7 +100,8 @@ const onFold = 2 * grid
 func (r rim) isOnFold(p pieces.Piece, i int) bool {
 	fold, ok := p.Edge(p.Fold)
 	n := len(r.points)
-	return ok && p.Fold != seams.None && geometry.LineDistance(r.points[(i+n)%n], fold.Path.Start(), fold.Path.End()) <= onFold
+	return ok && p.Fold != seams.None && geometry.LineDistance(r.points[(i+n)%n], fold.Path.Start(),
+		fold.Path.End()) <= onFold
 }
 
 // isFoldEnd says that the boundary comes to the fold, or leaves it, at a point.

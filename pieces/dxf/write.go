@@ -18,7 +18,8 @@ import (
 )
 
 // layers that pieces are written on, in their order.
-var layers = []layer{boundaryLayer, turnLayer, curveLayer, notchLayer, mirrorLayer, grainLayer, internalLayer, stripeLayer,
+var layers = []layer{boundaryLayer, turnLayer, curveLayer, notchLayer, mirrorLayer, grainLayer, internalLayer,
+	stripeLayer,
 	plaidLayer, cutoutLayer, drillLayer, sewLayer, annotationLayer}
 
 // Write writes pieces as ASTM D6673 has it: a block each, in mm, their cutting line as
@@ -119,7 +120,8 @@ func (w *output) words(p pieces.Piece, at orb.Point) {
 		lines = append(lines, annotationKey+": "+eitherGrain)
 	}
 	if p.Accuracy > 0 {
-		lines = append(lines, fmt.Sprintf("%s: %s%s mm", annotationKey, accuracy, strconv.FormatFloat(p.Accuracy, 'f', -1, 64)))
+		lines = append(lines, fmt.Sprintf("%s: %s%s mm", annotationKey, accuracy,
+			strconv.FormatFloat(p.Accuracy, 'f', -1, 64)))
 	}
 	count := strconv.Itoa(p.Cut)
 	if p.Pair {
@@ -212,7 +214,8 @@ func (w *output) inner(p pieces.Piece) {
 }
 
 // layersOf marks that have one of their own.
-var layersOf = map[marks.Name]layer{marks.StripeLine: stripeLayer, marks.PlaidLine: plaidLayer, marks.Cutout: cutoutLayer}
+var layersOf = map[marks.Name]layer{marks.StripeLine: stripeLayer, marks.PlaidLine: plaidLayer,
+	marks.Cutout: cutoutLayer}
 
 func isUnnamed(n marks.Name) bool {
 	kind := n.Kind()

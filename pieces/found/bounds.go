@@ -34,7 +34,8 @@ func within(c pieces.Curve) bool {
 	case pieces.Bezier:
 		points = append(points, c.P1, c.P2)
 	case pieces.Arc:
-		points = append(points, geometry.Add(c.Centre, orb.Point{c.Radius, 0}), geometry.Sub(c.Centre, orb.Point{c.Radius, 0}))
+		points = append(points, geometry.Add(c.Centre, orb.Point{c.Radius, 0}),
+			geometry.Sub(c.Centre, orb.Point{c.Radius, 0}))
 	}
 	for _, p := range points {
 		if !(math.Abs(p[0]) <= farthest && math.Abs(p[1]) <= farthest) {

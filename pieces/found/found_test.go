@@ -61,7 +61,8 @@ func TestDrawingOfLooseLines(t *testing.T) {
 		{Path: line(orb.Point{20, 20}, orb.Point{40, 20}, orb.Point{40, 60}, orb.Point{20, 20}), Name: "window"},
 		{Path: line(orb.Point{500, 0}, orb.Point{600, 0}, orb.Point{600, 100}, orb.Point{500, 0}), Name: "godet"},
 		{Path: line(orb.Point{900, 0}, orb.Point{950, 0})},
-	}, Texts: []found.Text{{Words: " back ", At: orb.Point{150, 150}, Height: 5}, {Words: "cut 2", At: orb.Point{150, 140}, Height: 3}}}
+	}, Texts: []found.Text{{Words: " back ", At: orb.Point{150, 150}, Height: 5},
+		{Words: "cut 2", At: orb.Point{150, 140}, Height: 3}}}
 	got, err := sheet.Drawing(found.Options{Limits: most})
 	require.NoError(t, err)
 	require.Len(t, got.Pieces, 2)
@@ -166,7 +167,8 @@ func TestSlabs(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		var ring orb.Ring
 		for range rapid.IntRange(3, 40).Draw(t, "points") {
-			ring = append(ring, orb.Point{float64(rapid.IntRange(0, 9).Draw(t, "x")), float64(rapid.IntRange(0, 9).Draw(t, "y"))})
+			ring = append(ring, orb.Point{float64(rapid.IntRange(0, 9).Draw(t, "x")),
+				float64(rapid.IntRange(0, 9).Draw(t, "y"))})
 		}
 		ring = append(ring, ring[0])
 		p := orb.Point{float64(rapid.IntRange(-1, 10).Draw(t, "px")), float64(rapid.IntRange(-2, 20).Draw(t, "py")) / 2}

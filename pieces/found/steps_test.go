@@ -30,7 +30,8 @@ func TestStepBetweenAllowances(t *testing.T) {
 		} else {
 			c, d := cutLine((k + 3) % 4)
 			u, v := geometry.Sub(d, c), geometry.Sub(b, a)
-			corners = append(corners, geometry.Add(c, geometry.Times(u, geometry.Cross(geometry.Sub(a, c), v)/geometry.Cross(u, v))))
+			corners = append(corners, geometry.Add(c, geometry.Times(u, geometry.Cross(geometry.Sub(a, c), v)/geometry.Cross(u,
+				v))))
 		}
 		if k == 1 {
 			corners = append(corners, b)

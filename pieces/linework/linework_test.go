@@ -82,7 +82,8 @@ func TestClip(t *testing.T) {
 			return orb.Point{n.Draw(t, "x"), n.Draw(t, "y")}
 		})
 		a, b, c, d := at.Draw(t, "a"), at.Draw(t, "b"), at.Draw(t, "c"), at.Draw(t, "d")
-		line := Stretch{Path: pieces.Path{pieces.Bezier{P0: a, P1: b, P2: c, P3: d}, pieces.Line{From: d, To: a}}, Closed: true}
+		line := Stretch{Path: pieces.Path{pieces.Bezier{P0: a, P1: b, P2: c, P3: d}, pieces.Line{From: d, To: a}},
+			Closed: true}
 		if rapid.Bool().Draw(t, "arc") {
 			line.Path = pieces.Path{pieces.Arc{Centre: a, Radius: 1 + math.Abs(b[0]), Begin: b[1], Sweep: 2 * math.Pi}}
 		}
@@ -108,7 +109,8 @@ func TestClipKeepsWholeLines(t *testing.T) {
 	box := orb.Bound{Max: orb.Point{10, 10}}
 	square := func(x float64) Stretch {
 		return Stretch{Closed: true, Path: pieces.Path{pieces.Line{From: orb.Point{x, 2}, To: orb.Point{x + 4, 2}},
-			pieces.Line{From: orb.Point{x + 4, 2}, To: orb.Point{x + 4, 6}}, pieces.Line{From: orb.Point{x + 4, 6}, To: orb.Point{x, 6}},
+			pieces.Line{From: orb.Point{x + 4, 2}, To: orb.Point{x + 4, 6}}, pieces.Line{From: orb.Point{x + 4, 6},
+				To: orb.Point{x, 6}},
 			pieces.Line{From: orb.Point{x, 6}, To: orb.Point{x, 2}}}}
 	}
 	assert.Equal(t, []Stretch{square(2)}, Clip(square(2), box))

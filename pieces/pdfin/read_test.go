@@ -46,7 +46,8 @@ func stream(head, content string) string {
 
 // sheet of paper, 100 by 200 points, with more in its dictionary.
 func sheet(content, more string, others ...string) []byte {
-	return file(append([]string{"<</Type/Catalog/Pages 2 0 R" + cut(more, "catalog:") + ">>", "<</Type/Pages/Kids[3 0 R]/Count 1>>",
+	return file(append([]string{"<</Type/Catalog/Pages 2 0 R" + cut(more, "catalog:") + ">>",
+		"<</Type/Pages/Kids[3 0 R]/Count 1>>",
 		"<</Type/Page/Parent 2 0 R/MediaBox[0 0 100 200]/Contents 4 0 R" + cut(more, "page:") + ">>", stream("", content)},
 		others...)...)
 }

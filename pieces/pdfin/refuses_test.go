@@ -39,18 +39,21 @@ func TestRefuses(t *testing.T) {
 		"head alone": {[]byte("%PDF-1.4\n%%EOF"), "damaged"},
 		"a form that shows itself": {sheet("/F Do", loop, stream("/Subtype/Form/Resources<</XObject<</F 5 0 R>>>>", "/F Do")),
 			"page 1: the PDF file is damaged"},
-		"pages that hold themselves": {file("<</Type/Catalog/Pages 2 0 R>>", "<</Type/Pages/Kids[2 0 R]/Count 1>>"), "damaged"},
-		"no pages":                   {file("<</Type/Catalog/Pages 2 0 R>>", "<</Type/Pages/Kids[]/Count 0>>"), "no pages"},
+		"pages that hold themselves": {file("<</Type/Catalog/Pages 2 0 R>>", "<</Type/Pages/Kids[2 0 R]/Count 1>>"),
+			"damaged"},
+		"no pages": {file("<</Type/Catalog/Pages 2 0 R>>", "<</Type/Pages/Kids[]/Count 0>>"), "no pages"},
 		"no paper": {file("<</Type/Catalog/Pages 2 0 R>>", "<</Type/Pages/Kids[3 0 R]/Count 1>>", "<</Type/Page>>"),
 			"it says no size of its paper"},
 		"paper of no size": {sheet("", "page:/CropBox[0 0 0 0]"), "its paper has no size"},
-		"a bomb":           {sheet("", "", stream("/Filter/FlateDecode", packed(strings.Repeat(" ", 10<<20)))), "there are too many bytes"},
-		"lines":            {sheet(many(60_000), ""), "there are too many drawn things"},
-		"points":           {sheet("1 1 m "+strings.Repeat("2 2 l 1 1 l ", 60_000)+" S", ""), "there are too many points"},
-		"kept":             {sheet(strings.Repeat("q ", 1000), ""), "there are too many levels"},
-		"words":            {sheet("BT /A 9 Tf "+strings.Repeat("(a) Tj 0 20 Td ", 2000), ""), "there are too many words"},
-		"picture":          {sheet("/F Do", loop, stream("/Subtype/Image/Width 1/Height 1", "x")), "holds pictures of dots and no lines"},
-		"far":              {sheet("1 0 0 1 1e9 0 cm 100000000000 0 m 300000000000 0 l S", ""), "reaches farther than 1 km"},
+		"a bomb": {sheet("", "", stream("/Filter/FlateDecode", packed(strings.Repeat(" ", 10<<20)))),
+			"there are too many bytes"},
+		"lines":  {sheet(many(60_000), ""), "there are too many drawn things"},
+		"points": {sheet("1 1 m "+strings.Repeat("2 2 l 1 1 l ", 60_000)+" S", ""), "there are too many points"},
+		"kept":   {sheet(strings.Repeat("q ", 1000), ""), "there are too many levels"},
+		"words":  {sheet("BT /A 9 Tf "+strings.Repeat("(a) Tj 0 20 Td ", 2000), ""), "there are too many words"},
+		"picture": {sheet("/F Do", loop, stream("/Subtype/Image/Width 1/Height 1", "x")),
+			"holds pictures of dots and no lines"},
+		"far": {sheet("1 0 0 1 1e9 0 cm 100000000000 0 m 300000000000 0 l S", ""), "reaches farther than 1 km"},
 	} {
 		_, err := Lines(c.data, options)
 		assert.ErrorContains(t, err, c.want, name)
@@ -67,7 +70,8 @@ func TestRefuses(t *testing.T) {
 func TestRefusesWhatGrows(t *testing.T) {
 	var others []string
 	for i := range 10 {
-		others = append(others, stream(fmt.Sprintf("/Subtype/Form/Resources<</XObject<</F %d 0 R>>>>", i+6), strings.Repeat("/F Do ", 10)))
+		others = append(others, stream(fmt.Sprintf("/Subtype/Form/Resources<</XObject<</F %d 0 R>>>>", i+6),
+			strings.Repeat("/F Do ", 10)))
 	}
 	others = append(others, stream("/Subtype/Form", "1 1 m 2 2 l S"))
 	_, err := Lines(sheet("/F Do", "page:/Resources<</XObject<</F 5 0 R>>>>", others...), options)
@@ -95,7 +99,8 @@ func FuzzLines(f *testing.F) {
 // The operators alone, without the library that takes files apart.
 func FuzzContent(f *testing.F) {
 	sample.MinimizeBriefly()
-	for _, text := range []string{"1 1 m 2 2 l S", "BI ID x EI", "<</a[<41>(b)]>> BDC EMC", "[1 2] 0 d", "BT (a) Tj [(b) -300] TJ ET", "/F Do"} {
+	for _, text := range []string{"1 1 m 2 2 l S", "BI ID x EI", "<</a[<41>(b)]>> BDC EMC", "[1 2] 0 d",
+		"BT (a) Tj [(b) -300] TJ ET", "/F Do"} {
 		f.Add(text)
 	}
 	f.Fuzz(func(t *testing.T, text string) {

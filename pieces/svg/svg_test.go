@@ -125,7 +125,8 @@ func round() pieces.Piece {
 	p.Name, p.Grain = "disc", pieces.Grain{From: orb.Point{0, -20}, To: orb.Point{0, 20}}
 	p.Edges = []pieces.Edge{
 		{Name: seams.Hem, Path: pieces.Path{pieces.Arc{Radius: 70, Begin: 0, Sweep: 1.5 * math.Pi}}, Allowance: 10},
-		{Name: seams.Waist, Path: pieces.Path{pieces.Arc{Radius: 70, Begin: 1.5 * math.Pi, Sweep: 0.5 * math.Pi}}, Allowance: 10},
+		{Name: seams.Waist, Path: pieces.Path{pieces.Arc{Radius: 70, Begin: 1.5 * math.Pi, Sweep: 0.5 * math.Pi}},
+			Allowance: 10},
 	}
 	return p
 }
@@ -211,7 +212,8 @@ func TestWriteLayers(t *testing.T) {
 		assert.Equal(t, "words", w.Layer)
 		words = append(words, w.Text)
 	}
-	assert.Subset(t, words, []string{"cuff", "blouse", "cut 1 on fold, from shell", "on the fold", "straight grain, this end up"})
+	assert.Subset(t, words, []string{"cuff", "blouse", "cut 1 on fold, from shell", "on the fold",
+		"straight grain, this end up"})
 }
 
 func TestWriteKeepsCurvesExact(t *testing.T) {

@@ -118,7 +118,8 @@ func (w *writer) sew(p pieces.Piece, f sheet.Figure) {
 // edge of a piece, with what is said of it.
 func (w *writer) edge(i int, e pieces.Edge, p pieces.Piece, width string) {
 	about := attributes{"data-edge", e.Name.String(), "data-order", strconv.Itoa(i + 1),
-		"data-allowance", widthOf(e.Allowance), "data-included", widthOf(e.Included), "data-unknown", yes(e.Unknown), "data-hem", yes(e.Hem)}
+		"data-allowance", widthOf(e.Allowance), "data-included", widthOf(e.Included), "data-unknown", yes(e.Unknown),
+		"data-hem", yes(e.Hem)}
 	if width == sewWidth && e.Allowance > 0 {
 		about = append(about, "stroke-dasharray", "4 2")
 	}

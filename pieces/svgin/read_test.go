@@ -55,14 +55,16 @@ func TestShapes(t *testing.T) {
 		{"flags in one", `<path d="M10 50a20 20 0 0140 0z"/>`, 200 * k, box(10, 50, 50, 70), 40 + 20*k},
 		{"too small a radius", `<path d="M10 50a1 1 0 0 1 40 0z"/>`, 200 * k, box(10, 50, 50, 70), 40 + 20*k},
 		{"no radius", `<path d="M10 50A0 20 0 0 1 50 50"/>`, 0, box(10, 50, 50, 50), 40},
-		{"an ellipse of arcs, turned", `<path d="M50 20A30 10 90 0 1 50 80A30 10 90 0 1 50 20"/>`, 300 * k, box(40, 20, 60, 80), -1},
+		{"an ellipse of arcs, turned", `<path d="M50 20A30 10 90 0 1 50 80A30 10 90 0 1 50 20"/>`, 300 * k,
+			box(40, 20, 60, 80), -1},
 		{"quadratic", `<path d="M0 50Q50 0 100 50z"/>`, 100 * 50 * 2 / 6.0, box(0, 50, 100, 75), -1},
 		{"quadratic, relative", `<path d="m0 50q50-50 100 0z"/>`, 100 * 50 * 2 / 6.0, box(0, 50, 100, 75), -1},
 		{"smooth quadratic", `<path d="M0 50Q25 0 50 50T100 50"/>`, 0, box(0, 25, 100, 75), -1},
 		{"smooth cubic", `<path d="M0 50C0 30 50 30 50 50S100 70 100 50"/>`, 0, box(0, 35, 100, 65), -1},
 		{"smooth after a line is straight", `<path d="M0 50L50 50T100 50"/>`, 0, box(0, 50, 100, 50), 100},
 		{"rectangle", `<rect x="10" y="10" width="20" height="20"/>`, 400, box(10, 70, 30, 90), 80},
-		{"rounded", `<rect x="10" y="10" width="40" height="20" rx="5"/>`, 800 - (100 - 25*k), box(10, 70, 50, 90), 80 + 10*k},
+		{"rounded", `<rect x="10" y="10" width="40" height="20" rx="5"/>`, 800 - (100 - 25*k), box(10, 70, 50, 90),
+			80 + 10*k},
 		{"rounded too much", `<rect x="10" y="10" width="20" height="20" rx="50"/>`, 100 * k, box(10, 70, 30, 90), 20 * k},
 		{"circle", `<circle cx="50" cy="50" r="20"/>`, 400 * k, box(30, 30, 70, 70), 40 * k},
 		{"circle in percent", `<circle cx="50%" cy="50%" r="20%"/>`, 400 * k, box(30, 30, 70, 70), 40 * k},
@@ -72,20 +74,26 @@ func TestShapes(t *testing.T) {
 		{"polygon", `<polygon points="10 10,30 10,30 30,10 30"/>`, 400, box(10, 70, 30, 90), 80},
 		{"millimetres inside", `<rect x="1in" width="25.4mm" height="96"/>`, 9216, orb.Bound{}, -1},
 		{"slanted circle", `<g transform="skewX(45)"><circle cx="20" cy="20" r="10"/></g>`, 100 * k, orb.Bound{}, -1},
-		{"stretched circle", `<g transform="scale(2 1)"><circle cx="20" cy="20" r="10"/></g>`, 200 * k, box(20, 70, 60, 90), -1},
+		{"stretched circle", `<g transform="scale(2 1)"><circle cx="20" cy="20" r="10"/></g>`, 200 * k, box(20, 70, 60, 90),
+			-1},
 		{"nested transforms", `<g transform="translate(50,50)"><g transform="rotate(90) scale(.5)"><rect width="40" height="20"/></g></g>`,
 			200, box(40, 30, 50, 50), 60},
-		{"turned about a point", `<rect transform="rotate(180 20 20)" x="10" y="10" width="20" height="10"/>`, 200, box(10, 70, 30, 80), 60},
-		{"steps in one", `<rect transform="translate(50 50),matrix(0 1 -1 0 0 0) skewY(0)" width="40" height="20"/>`, 800, box(30, 10, 50, 50), 120},
-		{"used", `<defs><rect id="a" width="10" height="20"/></defs><use xlink:href="#a" x="30" y="40"/>`, 200, box(30, 40, 40, 60), 60},
-		{"used by href", `<use href="#a" transform="scale(2)"/><defs><rect id="a" width="10" height="20"/></defs>`, 800, box(0, 60, 20, 100), 120},
+		{"turned about a point", `<rect transform="rotate(180 20 20)" x="10" y="10" width="20" height="10"/>`, 200,
+			box(10, 70, 30, 80), 60},
+		{"steps in one", `<rect transform="translate(50 50),matrix(0 1 -1 0 0 0) skewY(0)" width="40" height="20"/>`, 800,
+			box(30, 10, 50, 50), 120},
+		{"used", `<defs><rect id="a" width="10" height="20"/></defs><use xlink:href="#a" x="30" y="40"/>`, 200,
+			box(30, 40, 40, 60), 60},
+		{"used by href", `<use href="#a" transform="scale(2)"/><defs><rect id="a" width="10" height="20"/></defs>`, 800,
+			box(0, 60, 20, 100), 120},
 		{"a symbol in its box", `<symbol id="a" viewBox="0 0 10 10"><rect width="10" height="10"/></symbol>` +
 			`<use href="#a" x="10" y="10" width="40" height="20"/>`, 400, box(20, 70, 40, 90), 80},
 		{"a drawing in the drawing", `<svg x="10" y="10" width="40" height="20" viewBox="0 0 10 10" preserveAspectRatio="xMaxYMin">` +
 			`<rect width="10" height="10"/></svg>`, 400, box(30, 70, 50, 90), 80},
 		{"stretched to its box", `<svg x="10" y="10" width="40" height="20" viewBox="0 0 10 10" preserveAspectRatio="none">` +
 			`<rect width="10" height="10"/></svg>`, 800, box(10, 70, 50, 90), 120},
-		{"the first of a switch", `<switch><rect width="10" height="10"/><rect width="20" height="20"/></switch>`, 100, box(0, 90, 10, 100), 40},
+		{"the first of a switch", `<switch><rect width="10" height="10"/><rect width="20" height="20"/></switch>`, 100,
+			box(0, 90, 10, 100), 40},
 		{"filled alone", `<rect fill="#eee" stroke="none" width="10" height="10"/>`, 100, box(0, 90, 10, 100), 40},
 	} {
 		lines := read(t, inside(c.text)).Lines
@@ -182,9 +190,11 @@ func TestNames(t *testing.T) {
 	require.Len(t, found.Lines, 3)
 	assert.Equal(t, []string{"front skirt", "grain", "sleeve"},
 		[]string{found.Lines[0].Name, found.Lines[1].Name, found.Lines[2].Name})
-	assert.Equal(t, []string{"cut", "cut", "cut"}, []string{found.Lines[0].Layer, found.Lines[1].Layer, found.Lines[2].Layer})
+	assert.Equal(t, []string{"cut", "cut", "cut"}, []string{found.Lines[0].Layer, found.Lines[1].Layer,
+		found.Lines[2].Layer})
 	assert.Equal(t, 1, found.Lines[2].Group)
-	assert.Equal(t, []linework.Group{{Name: "cut", Parent: -1, About: map[string]string{"allowance": "10"}}, {Name: "g2", Parent: 0}},
+	assert.Equal(t, []linework.Group{{Name: "cut", Parent: -1, About: map[string]string{"allowance": "10"}},
+		{Name: "g2", Parent: 0}},
 		found.Groups)
 	assert.Equal(t, "bias", found.Lines[1].About["lie"])
 	assert.Equal(t, []linework.Words{{Text: "cut 2", At: orb.Point{10, 80}, Size: 4, Group: -1}}, found.Words)

@@ -52,7 +52,8 @@ func FuzzDrawing(f *testing.F) {
 
 func lineOf(b []byte, sheets int) linework.Line {
 	at := func(i int) orb.Point { return orb.Point{float64(b[i]), float64(b[i+1])} }
-	line := linework.Line{Group: -1, Page: int(b[8]>>4) % sheets, Pen: linework.Pen{Colour: "#000000", Width: float64(b[8]&3) / 2}}
+	line := linework.Line{Group: -1, Page: int(b[8]>>4) % sheets, Pen: linework.Pen{Colour: "#000000",
+		Width: float64(b[8]&3) / 2}}
 	if b[8]&4 != 0 {
 		line.Path = pieces.Path{pieces.Bezier{P0: at(0), P1: at(2), P2: at(4), P3: at(6)}}
 	} else {

@@ -47,7 +47,8 @@ func plane(d linework.Drawing, v found.View) (placed, error) {
 		if t, ok := fewJoined(used, pages, v); ok {
 			if t.unsure && t.cell.Equal(d.Pages[pages[len(pages)-1]].Box) {
 				return placed{}, fmt.Errorf("how far the sheets lie over each other was not found, since the lines fit by "+
-					"several; measure it, or read it in the instructions, and say it, such as --overlap 10mm (sheets: %s)", t.inWords())
+					"several; measure it, or read it in the instructions, and say it, such as --overlap 10mm (sheets: %s)",
+					t.inWords())
 			}
 			return joinedBy(t, used, len(t.spots)), nil
 		}

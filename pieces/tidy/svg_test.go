@@ -66,7 +66,8 @@ func TestDashes(t *testing.T) {
 	// Notches and lone strokes are none.
 	lone := []linework.Line{}
 	for _, at := range []float64{0, 100, 200} {
-		lone = append(lone, linework.Line{Path: polyline(orb.Point{at, 0}, orb.Point{at, 5}), Pen: linework.Pen{Colour: "#000000"}})
+		lone = append(lone, linework.Line{Path: polyline(orb.Point{at, 0}, orb.Point{at, 5}),
+			Pen: linework.Pen{Colour: "#000000"}})
 	}
 	out, joined := dashes(lone)
 	assert.Len(t, out, 3)
@@ -104,13 +105,15 @@ func TestSVGRefuses(t *testing.T) {
 }
 
 func TestLabels(t *testing.T) {
-	for text, want := range map[string]spot{"B3": {1, 2}, "b3": {}, "2-3": {1, 2}, "3 of 12": {}, "12C": {11, 2}, "Row 2, column 10": {1, 9},
-		"row 2 / col. 1": {1, 0}, "A 1": {0, 0}} {
+	for text, want := range map[string]spot{"B3": {1, 2}, "b3": {}, "2-3": {1, 2}, "3 of 12": {}, "12C": {11, 2},
+		"Row 2, column 10": {1, 9},
+		"row 2 / col. 1":   {1, 0}, "A 1": {0, 0}} {
 		got, ok := spotOf(text)
 		assert.Equal(t, want, got, text)
 		assert.Equal(t, want != spot{} || text == "A 1", ok, text)
 	}
-	words := []linework.Words{{Text: "A1", Page: 0, Size: 5}, {Text: "B7", Page: 0, Size: 2}, {Text: "A2", Page: 1, Size: 5}}
+	words := []linework.Words{{Text: "A1", Page: 0, Size: 5}, {Text: "B7", Page: 0, Size: 2},
+		{Text: "A2", Page: 1, Size: 5}}
 	assert.Equal(t, map[int]spot{0: {0, 0}, 1: {0, 1}}, labelled(words, []int{0, 1}))
 	assert.Nil(t, labelled(words, []int{0, 1, 2}), "a page has none")
 	words[2].Text = "A1"
@@ -123,8 +126,9 @@ func TestRowsAreAskedFor(t *testing.T) {
 	for page := range 2 {
 		sheets.Pages = append(sheets.Pages, linework.Page{Box: orb.Bound{Max: orb.Point{200, 280}}})
 		x := 100.0 - 200*float64(page)
-		sheets.Lines = append(sheets.Lines, linework.Line{Group: -1, Page: page, Pen: linework.Pen{Colour: "#000000"}, Closed: false,
-			Path: clippedSquare(x, page)})
+		sheets.Lines = append(sheets.Lines, linework.Line{Group: -1, Page: page, Pen: linework.Pen{Colour: "#000000"},
+			Closed: false,
+			Path:   clippedSquare(x, page)})
 	}
 	_, err := Drawing(sheets, options)
 	assert.ErrorContains(t, err, `how these go together was not found; say how they lie, such as --rows "1 2 3/4 5 6"`)
@@ -152,8 +156,9 @@ func TestPagesApart(t *testing.T) {
 	sheets := linework.Drawing{}
 	for page := range 2 {
 		sheets.Pages = append(sheets.Pages, linework.Page{Box: orb.Bound{Max: orb.Point{200, 280}}})
-		sheets.Lines = append(sheets.Lines, linework.Line{Group: -1, Page: page, Pen: linework.Pen{Colour: "#000000"}, Closed: true,
-			Path: polyline(orb.Point{50, 50}, orb.Point{150, 50}, orb.Point{150, 90 + 20*float64(page)}, orb.Point{50, 50})})
+		sheets.Lines = append(sheets.Lines, linework.Line{Group: -1, Page: page, Pen: linework.Pen{Colour: "#000000"},
+			Closed: true,
+			Path:   polyline(orb.Point{50, 50}, orb.Point{150, 50}, orb.Point{150, 90 + 20*float64(page)}, orb.Point{50, 50})})
 	}
 	got, err := Drawing(sheets, options)
 	require.NoError(t, err)

@@ -37,8 +37,10 @@ func skirt(size float64) orb.Ring {
 	w, h := 200+15*k, 430+6*k
 	side := pieces.Path{
 		pieces.Bezier{P0: orb.Point{w, 20}, P1: orb.Point{w, 200}, P2: orb.Point{w + 5, 330}, P3: orb.Point{w - 25, h}},
-		pieces.Bezier{P0: orb.Point{w - 25, h}, P1: orb.Point{w - 90, h - 8}, P2: orb.Point{70, h - 10}, P3: orb.Point{20, h - 10}},
-		pieces.Line{From: orb.Point{20, h - 10}, To: orb.Point{20, 20}}, pieces.Line{From: orb.Point{20, 20}, To: orb.Point{w, 20}},
+		pieces.Bezier{P0: orb.Point{w - 25, h}, P1: orb.Point{w - 90, h - 8}, P2: orb.Point{70, h - 10},
+			P3: orb.Point{20, h - 10}},
+		pieces.Line{From: orb.Point{20, h - 10}, To: orb.Point{20, 20}}, pieces.Line{From: orb.Point{20, 20},
+			To: orb.Point{w, 20}},
 	}
 	return orb.Ring(side.Flatten(0.001))
 }

@@ -52,7 +52,8 @@ func encoded(t testing.TB, picture image.Image) []byte {
 
 func distances(a, b float64) found.Reference {
 	return found.Reference{Distances: []found.Distance{
-		{From: orb.Point{10, 10}, To: orb.Point{210, 10}, Length: a}, {From: orb.Point{10, 10}, To: orb.Point{10, 110}, Length: b},
+		{From: orb.Point{10, 10}, To: orb.Point{210, 10}, Length: a}, {From: orb.Point{10, 10}, To: orb.Point{10, 110},
+			Length: b},
 	}}
 }
 
@@ -76,7 +77,8 @@ func TestRefused(t *testing.T) {
 		{"no sheet", piece, found.Reference{Sheet: [2]float64{100, 500}}, "no sheet of that size"},
 		{"slanting", piece, distances(200, 110), "do not agree"},
 		{"no length", piece, found.Reference{Distances: []found.Distance{{Length: 5}, {Length: 5}}}, "has no length"},
-		{"over the edge", encoded(t, painted(400, 300, image.Rect(300, 60, 400, 200))), distances(200, 100), "at the right goes over the picture's edge"},
+		{"over the edge", encoded(t, painted(400, 300, image.Rect(300, 60, 400, 200))), distances(200, 100),
+			"at the right goes over the picture's edge"},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {

@@ -104,7 +104,8 @@ func (c canvas) cross(at orb.Point) {
 	for _, u := range [2]orb.Point{{1, 1}, {1, -1}} {
 		along, across := geometry.Times(u, arm), geometry.Times(geometry.Left(u), half)
 		a, b := geometry.Sub(at, along), geometry.Add(at, along)
-		c.fill(leftOutColour, geometry.Add(a, across), geometry.Add(b, across), geometry.Sub(b, across), geometry.Sub(a, across))
+		c.fill(leftOutColour, geometry.Add(a, across), geometry.Add(b, across), geometry.Sub(b, across),
+			geometry.Sub(a, across))
 	}
 }
 

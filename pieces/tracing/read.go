@@ -53,7 +53,8 @@ func knownOf(r found.Reference) (Known, error) {
 	case r.Square > 0:
 		return Known{Square: r.Square}, nil
 	case r.Sheet[0] > 0:
-		return Known{Sheet: reference.Known{Width: math.Min(r.Sheet[0], r.Sheet[1]), Height: math.Max(r.Sheet[0], r.Sheet[1])}}, nil
+		return Known{Sheet: reference.Known{Width: math.Min(r.Sheet[0], r.Sheet[1]),
+			Height: math.Max(r.Sheet[0], r.Sheet[1])}}, nil
 	case len(r.Distances) == 2:
 		var d [2]reference.Distance
 		for i, one := range r.Distances {
@@ -70,7 +71,8 @@ func (t Tracing) notes() []found.Note {
 	switch t.Reference.Kind {
 	case reference.Squares:
 		n := t.Reference.Count
-		out = append(out, found.Note{Kind: found.SquaresSeen, Count: 1, What: fmt.Sprintf("%d by %d", max(n[0], n[1]), min(n[0], n[1]))})
+		out = append(out, found.Note{Kind: found.SquaresSeen, Count: 1, What: fmt.Sprintf("%d by %d", max(n[0], n[1]),
+			min(n[0], n[1]))})
 	case reference.Sheets, reference.OneSheet:
 		out = append(out, found.Note{Kind: found.SheetsSeen, Count: t.Reference.Count[0]})
 	}

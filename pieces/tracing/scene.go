@@ -55,7 +55,8 @@ func (s *scene) part(within func(orb.Point) bool, hide func(*raster.Grey) *raste
 		s.grey = s.photo.Channel(best)
 	}
 	bare := s.grey
-	if _, clear := region.Contrast(s.photo.Sparse(raster.Blueness, wide, s.unshrunk(within))); clear > max(leastClear, clearest) {
+	if _, clear := region.Contrast(s.photo.Sparse(raster.Blueness, wide, s.unshrunk(within))); clear > max(leastClear,
+		clearest) {
 		bare = s.photo.Channel(raster.Blueness)
 	}
 	if hide != nil {

@@ -69,7 +69,8 @@ func TestPicturesOfAnotherProgram(t *testing.T) {
 			assert.Empty(t, got.Left)
 			for _, o := range got.Outlines {
 				m := measure(o, all)
-				t.Logf("%s: edges %.2f mm, corners %.2f mm, area %.2f %%, told %.2f mm", m.name, m.most, m.corner, m.area*100, m.reported)
+				t.Logf("%s: edges %.2f mm, corners %.2f mm, area %.2f %%, told %.2f mm", m.name, m.most, m.corner, m.area*100,
+					m.reported)
 				assert.GreaterOrEqual(t, m.corners, m.wants, "corners of %s", m.name)
 				assert.LessOrEqual(t, m.most, 1.5, m.name)
 				assert.LessOrEqual(t, m.corner, 2.0, m.name)

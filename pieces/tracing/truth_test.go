@@ -65,7 +65,8 @@ func measure(o Outline, all truth) measured {
 		}
 		{
 			moved := fitOnto(dense, p.Outline)
-			m := measured{name: p.Name, area: area/p.Area - 1, reported: o.Accuracy, corners: len(o.Corners), wants: len(p.Corners)}
+			m := measured{name: p.Name, area: area/p.Area - 1, reported: o.Accuracy, corners: len(o.Corners),
+				wants: len(p.Corners)}
 			for _, q := range moved.all(dense) {
 				d := toLine(q, p.Outline)
 				if d > m.most {

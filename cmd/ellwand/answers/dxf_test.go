@@ -26,7 +26,8 @@ func TestTrousersThroughDXF(t *testing.T) {
 	_, cloths, _ := strings.Cut(rest, "cloths:")
 	drafted := filepath.Join(folder, "drafted.yaml")
 	require.NoError(t, os.WriteFile(drafted, []byte(before+"cloths:"+cloths), 0o600))
-	once, read, again := filepath.Join(folder, "once.dxf"), filepath.Join(folder, "read.yaml"), filepath.Join(folder, "again.dxf")
+	once, read, again := filepath.Join(folder, "once.dxf"), filepath.Join(folder, "read.yaml"),
+		filepath.Join(folder, "again.dxf")
 	ellwand(t, "export", drafted, "-o", once)
 	ellwand(t, "import", once, "-o", read)
 	ellwand(t, "export", read, "-o", again)

@@ -53,7 +53,8 @@ func (a Answers) Check(all []Found) error {
 	for _, list := range []struct {
 		argument Argument
 		entries  []string
-	}{{ArgumentName, a.Name}, {ArgumentSize, a.Size}, {ArgumentCloth, a.Cloth}, {ArgumentCut, a.Cut}, {ArgumentPair, a.Pair},
+	}{{ArgumentName, a.Name}, {ArgumentSize, a.Size}, {ArgumentCloth, a.Cloth}, {ArgumentCut, a.Cut},
+		{ArgumentPair, a.Pair},
 		{ArgumentFold, a.Fold}, {ArgumentGrain, a.Grain}, {ArgumentAllowance, a.Allowance}, {ArgumentKind, a.Kind}} {
 		for _, entry := range list.entries {
 			key, _, keyed := strings.Cut(entry, "=")

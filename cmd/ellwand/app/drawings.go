@@ -121,7 +121,8 @@ func readDrawing(path string, o found.Options) (found.Drawing, error) {
 		return out, fmt.Errorf("%s %s", path, importLimits[much.What].Sentence())
 	case errors.As(err, &unit):
 		return out, refuse("%s does not say its unit of length: all that is drawn in it is %s across and %s high in its own "+
-			"numbers; say what they are with %s: mm, cm, m, in or yd", path, numeral(unit.Across), numeral(unit.Up), ArgumentUnits)
+			"numbers; say what they are with %s: mm, cm, m, in or yd", path, numeral(unit.Across), numeral(unit.Up),
+			ArgumentUnits)
 	case err != nil:
 		return out, fmt.Errorf("%s: %w", path, err)
 	}

@@ -56,7 +56,8 @@ func TestOutAndIn(t *testing.T) {
 				assert.Less(t, sketch.Apart(a, b), 0.05, want.Name)
 			}
 			again := filepath.Join(folder, "job-"+format+".yaml")
-			work := "job: Again\nunits: cm\ngarments:\n  - {name: trousers, pattern: " + filepath.Base(out) + "}\ncloths:" + cloths
+			work := "job: Again\nunits: cm\ngarments:\n  - {name: trousers, pattern: " + filepath.Base(out) + "}\ncloths:" +
+				cloths
 			require.NoError(t, os.WriteFile(again, []byte(work), 0o600))
 			for i, got := range laid(t, again) {
 				assert.InEpsilon(t, wanted[i].Length, got.Length, 0.005)

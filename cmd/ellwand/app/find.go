@@ -102,7 +102,8 @@ func (f finder) findRound(ctx context.Context, c cloth.Cloth, all []pieces.Piece
 }
 
 // findFree finds lays in which nothing stays but what the options and the search say.
-func (f finder) findFree(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options plan.Options) (finding, error) {
+func (f finder) findFree(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options plan.Options) (finding,
+	error) {
 	options.Effort, options.Passes, options.Seed = f.search.Effort, f.search.Passes, f.search.Seed
 	options.Tables = f.tables
 	by := store.Search{Seed: options.Seed, Effort: options.Effort.String(), Passes: options.Passes}

@@ -29,7 +29,8 @@ func isEasier(than, c cloth.Cloth) bool {
 	}
 	same, than := c.Untouched(), than.Untouched()
 	same.Name, same.Width, same.Nap = than.Name, than.Width, than.Nap
-	same.PurchaseStep, same.Minimum, same.Safety, same.Straighten = than.PurchaseStep, than.Minimum, than.Safety, than.Straighten
+	same.PurchaseStep, same.Minimum, same.Safety, same.Straighten = than.PurchaseStep, than.Minimum, than.Safety,
+		than.Straighten
 	return store.Key(same, nil) == store.Key(than, nil)
 }
 

@@ -52,7 +52,8 @@ func (s *solver) notAboveTheSum(ctx context.Context, together []problem, answers
 		for _, single := range singly[i] {
 			sum += least(single.need)
 		}
-		if len(singly[i]) == 0 || len(again.cloth.InItsWidth().ByHand) > 0 || answers[i].impossible != nil || least(answers[i].need) <= sum+plan.SameLength {
+		if len(singly[i]) == 0 || len(again.cloth.InItsWidth().ByHand) > 0 || answers[i].impossible != nil ||
+			least(answers[i].need) <= sum+plan.SameLength {
 			continue
 		}
 		again.known = oneBehindTheOther(singly[i], again.all)

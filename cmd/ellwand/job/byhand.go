@@ -42,7 +42,8 @@ func (r *resolver) handPiece(path Path, name string, p HandPiece) cloth.HandPiec
 	if p.Turn != "" {
 		turn, err := strconv.ParseFloat(string(p.Turn), 64)
 		if err != nil || !(turn >= 0 && turn < 360) {
-			r.fault(path.Key("turn"), strict.OutOfRange, "%s: the turn of %s is %q; it must be from 0 to below 360 degrees", name,
+			r.fault(path.Key("turn"), strict.OutOfRange, "%s: the turn of %s is %q; it must be from 0 to below 360 degrees",
+				name,
 				quoted(p.Piece), string(p.Turn))
 		}
 		out.Turn = turn

@@ -78,7 +78,8 @@ func TestDrawingIsBroughtIn(t *testing.T) {
 	const drawing = `<svg xmlns="http://www.w3.org/2000/svg" width="400mm" height="300mm" viewBox="0 0 400 300">` +
 		`<path d="M10 10 H210 V160 H10 Z"/></svg>`
 	file := base64.StdEncoding.EncodeToString([]byte(drawing))
-	look, err := json.Marshal(map[string]any{"name": "Pouch.svg", "base64": file, "answers": map[string]string{"cut": "2"}})
+	look, err := json.Marshal(map[string]any{"name": "Pouch.svg", "base64": file,
+		"answers": map[string]string{"cut": "2"}})
 	require.NoError(t, err)
 	seen := v.told("POST", "/api/drawing", string(look))
 	assert.Equal(t, "", seen["fault"])

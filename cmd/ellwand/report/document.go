@@ -23,7 +23,8 @@ var kinds = []struct {
 }{
 	{"draft", Draft{}}, {"sizes", Sizes{}}, {"estimate", Estimate{}}, {"table", Table{}}, {"marker", Plans{}},
 	{"remnant", Remnant{}}, {"print", Print{}}, {"compare", Comparison{}}, {"convert", Conversion{}},
-	{"quote", Quote{}}, {"pieces", Pieces{}}, {"drawing", Drawing{}}, {"new", Started{}}, {"version", Program{}}, {"error", Error{}},
+	{"quote", Quote{}}, {"pieces", Pieces{}}, {"drawing", Drawing{}}, {"new", Started{}}, {"version", Program{}},
+	{"error", Error{}},
 }
 
 // Started is what new prints as JSON.

@@ -31,7 +31,8 @@ func Requirements(w io.Writer, table quote.Table) {
 			for i, cell := range line.Cells {
 				cells = append(cells, cell.Text(table.Inches))
 				if cell.Impossible != "" {
-					refused.Add(line.Name+", "+cloth.WidthTexts(table.Inches)[i], "not possible: "+strings.ReplaceAll(cell.Impossible, "\n", "\n  "))
+					refused.Add(line.Name+", "+cloth.WidthTexts(table.Inches)[i], "not possible: "+strings.ReplaceAll(cell.Impossible,
+						"\n", "\n  "))
 				}
 			}
 			t.AppendRow(cells)

@@ -16,34 +16,42 @@ import (
 var noteWords = map[found.NoteKind][2]string{
 	found.RepeatedPoint: {"a point that lay on the one before was left out", "{count} points that lay on the one before " +
 		"were left out"},
-	found.ClosedGap:    {"a gap of {size} was closed", "{count} gaps of at most {size} were closed"},
-	found.TurnedRound:  {"the outline ran clockwise and was turned round"},
-	found.SpikeRemoved: {"a place where the outline ran back on itself was left out", "{count} places where the outline ran back on itself were left out"},
-	found.TouchParted: {"a place where the outline touched itself was parted by {size}", "{count} places where the outline " +
-		"touched itself were parted by {size}"},
+	found.ClosedGap:   {"a gap of {size} was closed", "{count} gaps of at most {size} were closed"},
+	found.TurnedRound: {"the outline ran clockwise and was turned round"},
+	found.SpikeRemoved: {"a place where the outline ran back on itself was left out",
+		"{count} places where the outline ran back on itself were left out"},
+	found.TouchParted: {"a place where the outline touched itself was parted by {size}",
+		"{count} places where the outline " +
+			"touched itself were parted by {size}"},
 	found.LineTwice: {"a line that is drawn twice was taken once", "{count} lines that are drawn twice were taken once"},
 	found.OpenLine: {"a line that lies in no closed outline was left out", "{count} lines that lie in no closed outline " +
 		"were left out"},
-	found.SmallOutline: {"an outline that is too small for a piece was left out", "{count} outlines that are too small for " +
-		"a piece were left out"},
-	found.Ignored:      {"{what} was left out", "{what}, {count} times, was left out"},
-	found.UnitAssumed:  {"its unit of length is taken to be {what}"},
-	found.ChordsKept:   {"its curves are drawn by straight chords, up to {size} off smooth lines; --smooth draws those"},
-	found.Untold:       {"\"{what}\" in the file is not understood and was left out", "\"{what}\" in the file, {count} times, is not understood and was left out"},
-	found.Joined:       {"a sheet was taken by itself", "{count} sheets were joined, row by row: {what}, each {size} over the next"},
+	found.SmallOutline: {"an outline that is too small for a piece was left out",
+		"{count} outlines that are too small for " +
+			"a piece were left out"},
+	found.Ignored:     {"{what} was left out", "{what}, {count} times, was left out"},
+	found.UnitAssumed: {"its unit of length is taken to be {what}"},
+	found.ChordsKept:  {"its curves are drawn by straight chords, up to {size} off smooth lines; --smooth draws those"},
+	found.Untold: {"\"{what}\" in the file is not understood and was left out",
+		"\"{what}\" in the file, {count} times, is not understood and was left out"},
+	found.Joined: {"a sheet was taken by itself",
+		"{count} sheets were joined, row by row: {what}, each {size} over the next"},
 	found.ScaleChecked: {"the test square of {what} measures {size}"},
 	found.ScaleSet:     {"the test square of {what} measured {size}, and everything was brought to its size"},
-	found.DashesJoined: {"strokes were joined to a line", "strokes that lie one after the other were joined to {count} lines"},
-	found.SharedTaken: {"a stretch was taken from a line of another kind, which sizes share", "{count} stretches were taken from " +
-		"lines of other kinds, which sizes share"},
+	found.DashesJoined: {"strokes were joined to a line",
+		"strokes that lie one after the other were joined to {count} lines"},
+	found.SharedTaken: {"a stretch was taken from a line of another kind, which sizes share",
+		"{count} stretches were taken from " +
+			"lines of other kinds, which sizes share"},
 	found.KindsMixed: {"all lines were taken", "lines of {count} kinds were taken all together; --overview found.pdf shows them, " +
 		"--lines chooses"},
 	found.PixelsAssumed: {"its size is in pixels, taken as 96 to the inch; --units says otherwise"},
 	found.MirrorOpened:  {"the half was opened at its mirror line and is laid whole"},
 	found.SewLineKept: {"its sew line keeps no even distance from one edge, whose allowance is therefore unknown",
 		"its sew line keeps no even distance from {count} edges, whose allowance is therefore unknown"},
-	found.NotchMoved: {"a notch lay {size} off the outline and was moved onto it", "{count} notches lay up to {size} off the " +
-		"outline and were moved onto it"},
+	found.NotchMoved: {"a notch lay {size} off the outline and was moved onto it",
+		"{count} notches lay up to {size} off the " +
+			"outline and were moved onto it"},
 	found.NotchLost: {"a notch lies too far from any edge and was left out", "{count} notches lie too far from any edge " +
 		"and were left out"},
 	found.SquaresSeen:   {"the squares of the ground are seen {what}"},
@@ -119,7 +127,8 @@ func Unanswered(u *app.Unanswered) string {
 			give = append(give, text)
 		}
 	}
-	return "the drawing does not say:\n" + strings.Join(lines, "\n") + "\nsay it, for one piece by its number or for all: " +
+	return "the drawing does not say:\n" + strings.Join(lines, "\n") +
+		"\nsay it, for one piece by its number or for all: " +
 		strings.Join(give, " ") + "; or leave pieces out with --piece"
 }
 
@@ -137,7 +146,10 @@ func FoundFault(f *app.FoundFault, system measure.System) string {
 	var area *found.NoArea
 	var fold *found.NoFoldThere
 	what := f.Err.Error()
-	switch place := func(x, y float64) string { return fmt.Sprintf("%s across and %s up", system.Size(x), system.Size(y)) }; {
+	switch place := func(x, y float64) string {
+		return fmt.Sprintf("%s across and %s up", system.Size(x),
+			system.Size(y))
+	}; {
 	case errors.As(f.Err, &crossing):
 		what = fmt.Sprintf("its outline crosses itself %s from the origin of the drawing; --picture found.png shows where. "+
 			"Correct the drawing, or leave the piece out with --piece", place(crossing.At[0], crossing.At[1]))
@@ -169,6 +181,7 @@ func Ask(q found.Question) string { return asking[q] }
 // Asked is the piece that questions are about.
 func Asked(f app.Found, system measure.System) string {
 	across, up := f.Extent()
-	return fmt.Sprintf("piece %s, %s across and %s up in the drawing", numberAndName(f.Number, f.Name), system.Size(across),
+	return fmt.Sprintf("piece %s, %s across and %s up in the drawing", numberAndName(f.Number, f.Name),
+		system.Size(across),
 		system.Size(up))
 }

@@ -89,7 +89,8 @@ func TestWrongFiguresOfRemnantsAndPlansAreRefused(t *testing.T) {
 	work, found := laidBothWays(100)
 	a := app.RemnantAnswer{PieceOfCloth: app.PieceOfCloth{Cloth: found.Cloth, Length: 2000}, Range: found.Range}
 	for _, text := range []string{"it takes", "With the cut ends it takes 0.90 to 1.10 m of the 2.00 m: ",
-		"With the cut ends it takes 0.95 to 1.15 m of the 2.00 m: ", "With the cut ends it takes 0.95 to 1.10 m of the 2.10 m: "} {
+		"With the cut ends it takes 0.95 to 1.15 m of the 2.00 m: ",
+		"With the cut ends it takes 0.95 to 1.10 m of the 2.10 m: "} {
 		assert.Error(t, takesReadAgain(text, work, a), text)
 	}
 	good := ShownOf(work, found.Lays[0])

@@ -114,7 +114,8 @@ func TestCostAgainstAllPieces(t *testing.T) {
 		for j := range n {
 			if j != i {
 				b := &s.bodies[j]
-				plain += float64(s.overlaps.weightsOf(i)[j]) * s.factor[j] * s.pairs.of(int(b.shape), at.Shape).depth(at.X-b.x, at.Y-b.y)
+				plain += float64(s.overlaps.weightsOf(i)[j]) * s.factor[j] * s.pairs.of(int(b.shape), at.Shape).depth(at.X-b.x,
+					at.Y-b.y)
 			}
 		}
 		require.InDelta(t, plain, s.cost(i, at, math.Inf(1)), 1e-9*(1+plain))

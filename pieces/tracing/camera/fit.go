@@ -70,7 +70,8 @@ func (p Problem) Solve(start []float64) (Fit, error) {
 }
 
 // descend takes a step that lowers the cost, and says by which share.
-func (p Problem) descend(fit Fit, normal *mat.SymDense, gradient []float64, cost float64, damping *float64) (float64, []float64) {
+func (p Problem) descend(fit Fit, normal *mat.SymDense, gradient []float64, cost float64, damping *float64) (float64,
+	[]float64) {
 	for range 12 {
 		step, ok := solved(normal, gradient, *damping)
 		if ok {

@@ -120,7 +120,8 @@ func halfAcross(g *raster.Grey, c *camera.Camera, mark, node orb.Point, axis int
 		return 0, false
 	}
 	reach := 0
-	for reach < count/2 && math.Max(math.Abs(values[count+reach]-base), math.Abs(values[count-reach]-base)) > rimOfLine*most {
+	for reach < count/2 && math.Max(math.Abs(values[count+reach]-base),
+		math.Abs(values[count-reach]-base)) > rimOfLine*most {
 		reach++
 	}
 	return float64(reach) / count * 0.45 * side, true

@@ -34,7 +34,8 @@ func (v *Visitor) Do(actions ...chromedp.Action[chromedp.Void]) {
 // Until an expression of the page is true.
 func (v *Visitor) Until(expression string) {
 	v.Helper()
-	err := chromedp.Do(v.Tab, chromedp.Poll[chromedp.Void]("Boolean("+expression+")", chromedp.WithPollingTimeout(patience/2)))
+	err := chromedp.Do(v.Tab, chromedp.Poll[chromedp.Void]("Boolean("+expression+")",
+		chromedp.WithPollingTimeout(patience/2)))
 	require.NoError(v, err, "waited for %s; the page says:\n%s", expression, v.Seen())
 }
 

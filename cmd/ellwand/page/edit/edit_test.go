@@ -56,21 +56,29 @@ func TestSetKeepsAllElse(t *testing.T) {
 		value    Value
 		old, new string
 	}{
-		"a plain value":           {path("body", "bust_girth"), Text("96,5"), "bust_girth: 94 ", "bust_girth: 96,5 "},
-		"a value in marks":        {path("body", "waist_girth"), Text("30 1/8"), `waist_girth: "76"`, "waist_girth: 30 1/8"},
-		"one that needs marks":    {path("job"), Text("yes: # no"), "job: Wren ", `job: "yes: # no" `},
-		"a word that YAML reads":  {path("job"), Text("null"), "job: Wren ", `job: "null" `},
-		"in braces":               {path("garments", 0, "bodice", "fit"), Text("close"), "{fit: easy,", "{fit: close,"},
-		"a key more in braces":    {path("garments", 0, "bodice", "hip"), Text("a, b"), "back: seam}", `back: seam, hip: "a, b"}`},
-		"a key in empty braces":   {path("garments", 0, "sleeve", "length"), Text("60"), "sleeve: {}", "sleeve:\n      length: 60"},
-		"an entry in brackets":    {path("cloths", 0, "widths", 2), Text("150"), "[115, 140]", "[115, 140, 150]"},
-		"a key more":              {path("body", "hip_girth"), Text("100"), "\"76\"\n", "\"76\"\n  hip_girth: 100\n"},
-		"a mapping more":          {path("garments", 0, "skirt", "length"), Text("60"), "# two\n", "# two\n    skirt:\n      length: 60\n"},
-		"an entry more":           {path("garments", 0, "parts", 2, "kind"), Text("pocket"), "# two\n", "# two\n    - kind: pocket\n"},
-		"a list more":             {path("wearers", 0, "name"), Text("Imke"), "    - second\n", "    - second\nwearers:\n  - name: Imke\n"},
-		"a text in a block":       {path("quote", "terms", 0), Text("Cash."), "|\n      Half on order,\n      half on collection.", "Cash."},
-		"a whole entry":           {path("garments", 0, "parts", 1), Value{Keys: []Pair{{"kind", Text("facing")}, {"depth", Text("5")}}}, "kind: cuff ", "kind: facing\n      depth: 5 "},
-		"a mapping for a mapping": {path("garments", 0, "sleeve"), Value{Keys: []Pair{{"length", Text("60")}}}, "sleeve: {}", "sleeve:\n      length: 60"},
+		"a plain value":          {path("body", "bust_girth"), Text("96,5"), "bust_girth: 94 ", "bust_girth: 96,5 "},
+		"a value in marks":       {path("body", "waist_girth"), Text("30 1/8"), `waist_girth: "76"`, "waist_girth: 30 1/8"},
+		"one that needs marks":   {path("job"), Text("yes: # no"), "job: Wren ", `job: "yes: # no" `},
+		"a word that YAML reads": {path("job"), Text("null"), "job: Wren ", `job: "null" `},
+		"in braces":              {path("garments", 0, "bodice", "fit"), Text("close"), "{fit: easy,", "{fit: close,"},
+		"a key more in braces": {path("garments", 0, "bodice", "hip"), Text("a, b"), "back: seam}",
+			`back: seam, hip: "a, b"}`},
+		"a key in empty braces": {path("garments", 0, "sleeve", "length"), Text("60"), "sleeve: {}",
+			"sleeve:\n      length: 60"},
+		"an entry in brackets": {path("cloths", 0, "widths", 2), Text("150"), "[115, 140]", "[115, 140, 150]"},
+		"a key more":           {path("body", "hip_girth"), Text("100"), "\"76\"\n", "\"76\"\n  hip_girth: 100\n"},
+		"a mapping more": {path("garments", 0, "skirt", "length"), Text("60"), "# two\n",
+			"# two\n    skirt:\n      length: 60\n"},
+		"an entry more": {path("garments", 0, "parts", 2, "kind"), Text("pocket"), "# two\n",
+			"# two\n    - kind: pocket\n"},
+		"a list more": {path("wearers", 0, "name"), Text("Imke"), "    - second\n",
+			"    - second\nwearers:\n  - name: Imke\n"},
+		"a text in a block": {path("quote", "terms", 0), Text("Cash."),
+			"|\n      Half on order,\n      half on collection.", "Cash."},
+		"a whole entry": {path("garments", 0, "parts", 1), Value{Keys: []Pair{{"kind", Text("facing")},
+			{"depth", Text("5")}}}, "kind: cuff ", "kind: facing\n      depth: 5 "},
+		"a mapping for a mapping": {path("garments", 0, "sleeve"), Value{Keys: []Pair{{"length", Text("60")}}}, "sleeve: {}",
+			"sleeve:\n      length: 60"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			require.Contains(t, handwritten, test.old)
@@ -86,8 +94,9 @@ func TestUnsetKeepsAllElse(t *testing.T) {
 		at       strict.Path
 		old, new string
 	}{
-		"a value":            {path("body", "bust_girth"), "  bust_girth: 94       # over the vest\n", ""},
-		"the first key":      {path("garments", 0, "name"), "  - name: blouse\n    # close, since she likes it\n    bodice", "  # close, since she likes it\n  - bodice"},
+		"a value": {path("body", "bust_girth"), "  bust_girth: 94       # over the vest\n", ""},
+		"the first key": {path("garments", 0, "name"), "  - name: blouse\n    # close, since she likes it\n    bodice",
+			"  # close, since she likes it\n  - bodice"},
 		"from braces":        {path("garments", 0, "bodice", "fit"), "{fit: easy, back", "{back"},
 		"the last of braces": {path("garments", 0, "bodice", "back"), ", back: seam}", "}"},
 		"an entry":           {path("garments", 0, "parts", 0), "    - kind: collar\n", ""},

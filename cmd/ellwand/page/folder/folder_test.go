@@ -12,8 +12,10 @@ import (
 )
 
 func TestNamesThatAreNoFilesAreRefused(t *testing.T) {
-	for _, name := range []string{"", ".", "..", "../x.yaml", "a/b.yaml", `a\b.yaml`, "/etc/passwd", ".hidden.yaml", "a.yaml ",
-		"CON", "con.yaml", "nul.txt.yaml", "COM1.yaml", "lpt¹.yaml", "NUL .yaml", "a:b.yaml", "a\x00.yaml", "a\n.yaml", "x."} {
+	for _, name := range []string{"", ".", "..", "../x.yaml", "a/b.yaml", `a\b.yaml`, "/etc/passwd", ".hidden.yaml",
+		"a.yaml ",
+		"CON", "con.yaml", "nul.txt.yaml", "COM1.yaml", "lpt¹.yaml", "NUL .yaml", "a:b.yaml", "a\x00.yaml", "a\n.yaml",
+		"x."} {
 		assert.Error(t, Named(name), "%q", name)
 	}
 	for _, name := range []string{"blouse.yaml", "Kleid für Imke 2.yaml", "console.yaml", "com.yaml", "a.b.yml"} {
@@ -30,7 +32,8 @@ func TestNothingOutsideIsReadOrWritten(t *testing.T) {
 	f, err := Open(inside)
 	require.NoError(t, err)
 	defer f.Close()
-	for _, name := range []string{"link.yaml", "way/secret.yaml", "../" + filepath.Base(filepath.Dir(outside)) + "/secret.yaml", outside} {
+	for _, name := range []string{"link.yaml", "way/secret.yaml", "../" + filepath.Base(filepath.Dir(outside)) +
+		"/secret.yaml", outside} {
 		_, err := f.Read(name, limit.JobSize)
 		assert.Error(t, err, name)
 		assert.Error(t, f.Write(name, []byte("x")), name)

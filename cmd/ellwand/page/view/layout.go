@@ -111,7 +111,8 @@ func LayoutOf(work *job.Work, p app.Planned, revision int) Layout {
 func LaidOf(work *job.Work, p lay.Plan) Layout {
 	out := Layout{
 		Cloth: p.Cloth.Name, Width: Address(p.Cloth.Width), Lay: p.Lay.String(), Plies: p.Plies, WidthMM: tidy(p.Width),
-		Edges: sidesOf(p.Lay), LengthMM: tidy(p.Length), Bound: words.LeastInStore(work, p.Cloth, p.Least()), BoundMM: tidy(p.Bound),
+		Edges: sidesOf(p.Lay), LengthMM: tidy(p.Length), Bound: words.LeastInStore(work, p.Cloth, p.Least()),
+		BoundMM:  tidy(p.Bound),
 		Verified: true, Parts: []Part{}, Flaws: []Flaw{}, Nap: p.Cloth.Nap.String(), Pieces: []Laid{},
 	}
 	for _, part := range p.Parts {

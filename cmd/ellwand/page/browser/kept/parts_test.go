@@ -26,7 +26,8 @@ func TestPartsLiningAndCloth(t *testing.T) {
 		v.Do(browser.Chosen(browser.Labelled(label), value))
 	}
 	drawn := func(name string) string {
-		return `[...document.querySelectorAll('.pieceDraft strong')].some((one) => one.textContent.toLowerCase() === '` + name + `')`
+		return `[...document.querySelectorAll('.pieceDraft strong')].some((one) => one.textContent.toLowerCase() === '` +
+			name + `')`
 	}
 	add := func(part string) {
 		t.Helper()
@@ -54,7 +55,8 @@ func TestPartsLiningAndCloth(t *testing.T) {
 	v.Until(browser.Labelled("Cuff") + `?.value === 'contrast'`)
 	v.Saved()
 	text := v.File("blouse.yaml")
-	for _, line := range []string{"kind: patch pocket", "depth: 14", "kind: cuff", "lining: [patch pocket]", "name: contrast"} {
+	for _, line := range []string{"kind: patch pocket", "depth: 14", "kind: cuff", "lining: [patch pocket]",
+		"name: contrast"} {
 		assert.Contains(t, text, line)
 	}
 	file, err := job.Parse("blouse.yaml", []byte(text))

@@ -105,7 +105,10 @@ func (s *sequence) agree(done []string) {
 	}
 	require.NoError(s, err, "%v\n%s", done, text)
 	for _, held := range page.Held {
-		at := slices.IndexFunc(planned.Plan.Pieces, func(l lay.Laid) bool { return l.Name == held.Name && l.Copy == held.Copy })
+		at := slices.IndexFunc(planned.Plan.Pieces, func(l lay.Laid) bool {
+			return l.Name == held.Name &&
+				l.Copy == held.Copy
+		})
 		require.GreaterOrEqual(s, at, 0, "%v", done)
 		l := planned.Plan.Pieces[at]
 		assert.Less(s, math.Hypot(l.X-held.At[0], l.Y-held.At[1]), 0.01, "%v: %s lies elsewhere", done, held.Name)
