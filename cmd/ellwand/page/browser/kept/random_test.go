@@ -165,7 +165,7 @@ func (s *sequence) step() string {
 		require.NoError(s, os.WriteFile(beside, []byte(text), 0o644))
 		require.NoError(s, os.Rename(beside, filepath.Join(s.Folder, s.name)))
 		s.Until(`document.querySelector('.notice')`)
-		s.Click("Take the change in")
+		s.Do(browser.ClickOn(`document.querySelector('.notice button')`))
 		return "outside"
 	}
 }

@@ -78,6 +78,7 @@ func TestWholeJobByMouse(t *testing.T) {
 	assert.Contains(t, v.File("princess-dress.yaml"), "laid_by_hand")
 	v.Click("Undo")
 	v.Until(browser.Held + `=== 1`)
+	v.Saved()
 	v.Click("Do again")
 	v.Until(browser.Held + `=== 2`)
 

@@ -98,7 +98,9 @@ export class Job extends EventTarget {
     } catch (fault) {
       if (fault.status !== 409) throw fault;
       this.take(await get(jobAddress(this.name)));
+      const { outside } = this.state;
       this.take(await request());
+      if (outside && !this.state.outside) this.tell('taken', outside);
     }
   }
 

@@ -1,7 +1,7 @@
 // The page: which screen is shown, and the way from one to the next.
 
 import { el, fill, write } from './element.js';
-import { load, word, language, languages } from './words.js';
+import { inOwnWords, load, word, language, languages } from './words.js';
 import { address } from './address.js';
 import { Job } from './job.js';
 import { failed, notice, say, unsay } from './say.js';
@@ -56,12 +56,13 @@ async function show() {
 async function opened(name) {
   if (job?.name === name) return;
   job?.close();
-  ['outside', 'failed'].forEach(unsay);
+  ['outside', 'taken', 'failed'].forEach(unsay);
   job = null;
   if (!name) return;
   const next = new Job(name);
   await next.open();
   next.addEventListener('state', refresh);
+  next.addEventListener('taken', ({ detail }) => notice('taken', outsideText(detail)));
   next.addEventListener('saved', ({ detail }) => showSaved(detail));
   job = next;
 }
@@ -156,11 +157,13 @@ function languageChoice() {
   );
 }
 
+const outsideText = ({ sentence }) => inOwnWords(sentence, () => word('changed outside'));
+
 function refresh() {
   shown?.screen.refresh?.();
   const outside = job?.state.outside;
   if (!outside) return unsay('outside');
-  notice('outside', outside.sentence, [
+  notice('outside', outsideText(outside), [
     [word('take it in'), () => job.act({ takeOutside: {} })],
     [word('keep mine'), () => job.act({ keepMine: {} })],
   ]);
