@@ -22,7 +22,10 @@ func (r *run) large() bool {
 	if parts == nil || r.begins != nil || r.o.Start != nil {
 		return false
 	}
-	l := &large{run: r, m: r.q.model, spread: spreadGroups(r.q.model, parts), levels: r.q.coarser()}
+	l := &large{run: r, m: r.q.model, spread: spreadGroups(r.q.model, parts)}
+	if r.limit > 0 {
+		l.levels = r.q.coarser()
+	}
 	for k := range r.lanes() {
 		l.fitters = append(l.fitters, search.NewFitter(l.m, r.o.Seed, 3000+uint64(k)))
 	}

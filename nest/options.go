@@ -14,8 +14,7 @@ type Options struct {
 	// Clock tells the time that Time is measured in; nil is the clock on the wall. A
 	// measurement on a busy machine gives that of the processor.
 	Clock func() time.Duration
-	// Passes of each search at most; curved outlines have up to a quarter more before, on
-	// outlines of fewer corners. With them (and without
+	// Passes of each search at most. With them (and without
 	// Time) the result depends on the problem and the seed alone, whatever
 	// the number of workers.
 	Passes int

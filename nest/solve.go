@@ -83,7 +83,10 @@ func (r *run) all() {
 	}
 	r.best = make([]search.Outcome, count)
 	all := make([]*search.Searcher, count)
-	levels := r.q.coarser()
+	var levels []coarse
+	if r.limit > 0 {
+		levels = r.q.coarser()
+	}
 	r.sideBySide(count, func(k int) {
 		all[k] = search.New(r.q.model, r.o.Seed, uint64(k), r, func(found search.Outcome) { r.offer(k, found) })
 		all[k].Patience = r.o.Patience
@@ -101,7 +104,9 @@ func (r *run) all() {
 	}
 }
 
-// beginSearch makes the first layout of search k, soon by coarser outlines where it has no start.
+// beginSearch makes the first layout of search k, soon by coarser outlines where it has no
+// start and a limit of time: under a budget of passes there is no haste, and it came to no
+// shorter layouts (nest/MEASURED.md).
 func (r *run) beginSearch(s *search.Searcher, k int, levels []coarse) {
 	start := r.start(k)
 	if start == nil {
