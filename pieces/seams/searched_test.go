@@ -51,11 +51,12 @@ var readers = map[string]string{
 	"pieces/paper/paper.go":    "the size of a paper",
 	"pieces/dxf":               "the text of DXF files",
 	"pieces/found/complete.go": "the category of a piece, as a file words it",
+	"pieces/linework/given.go": "names in drawings, to tell those of people from those of programs",
 	"pieces/pdfin":             "the text of PDF files",
 	"pieces/svg/read.go":       "numbers in the attributes of a drawing",
 	"pieces/svgin":             "the text of SVG files",
 	"pieces/seams/called.go":   "the names of seams: the one place",
-	"pieces/tidy":              "the labels of sheets, and names of layers and lines in drawings",
+	"pieces/tidy":              "the labels of sheets, and names of layers in drawings",
 	"pieces/text/text.go":      "any text, to make it clean",
 }
 

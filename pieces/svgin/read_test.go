@@ -201,6 +201,26 @@ func TestNames(t *testing.T) {
 	assert.Equal(t, 1, found.Pictures)
 }
 
+// What is shown again is called by the name that it is given there, if a person gave it
+// one, and else by its own.
+func TestNamesOfUsed(t *testing.T) {
+	found := read(t, inside(`<defs><path id="front" d="M0 0h9v9z"/><g id="half"><path id="side" d="M0 0h9v9z"/></g>
+		<symbol id="mark"><path id="cross" d="M0 0h9v9z"/></symbol><use id="outer" href="#front"/></defs>
+		<use href="#front"/><use id="use12" href="#front"/><use id="back" href="#front"/><use id="b"
+		href="#front"><title>yoke</title></use><use id="sleeve" href="#half"/><use id="cuff" href="#mark"/>
+		<use id="pocket" href="#outer"/><use href="#outer"/>`))
+	var names []string
+	for _, line := range found.Lines {
+		names = append(names, line.Name)
+	}
+	assert.Equal(t, []string{"front", "front", "back", "yoke", "side", "cross", "pocket", "outer"}, names)
+	var groups []string
+	for _, g := range found.Groups {
+		groups = append(groups, g.Name)
+	}
+	assert.Equal(t, []string{"sleeve", "cuff"}, groups)
+}
+
 // The drawings of other programs hold what testdata/drawn.py drew.
 func TestDrawnByOthers(t *testing.T) {
 	for _, name := range []string{"cairo.svg", "inkscape.svg"} {

@@ -28,6 +28,16 @@ type state struct {
 	layer string
 	depth int
 	using []*node // elements that are being used
+	// called is what the element is called that shows this one in its place; may be empty.
+	called string
+}
+
+// nameOf an element: that of what shows it in its place goes before its own.
+func (s state) nameOf(n *node) string {
+	if s.called != "" {
+		return s.called
+	}
+	return n.title()
 }
 
 func (s state) styled(n *node, rules []rule) state {
@@ -84,9 +94,11 @@ func (w *walker) element(n *node, s state) error {
 
 // group of elements; the outermost are layers.
 func (w *walker) group(n *node, s state) error {
-	w.drawing.Groups = append(w.drawing.Groups, linework.Group{Name: n.title(), Parent: s.group, About: n.about()})
+	name := s.nameOf(n)
+	s.called = ""
+	w.drawing.Groups = append(w.drawing.Groups, linework.Group{Name: name, Parent: s.group, About: n.about()})
 	if s.group < 0 || n.attr["label:groupmode"] == "layer" {
-		s.layer = n.title()
+		s.layer = name
 	}
 	s.group = len(w.drawing.Groups) - 1
 	return w.children(n, s)
@@ -156,6 +168,9 @@ func (w *walker) use(n *node, s state) error {
 	}
 	s.by = pieces.Move(x, y).Then(s.by)
 	s.using = append(s.using[:len(s.using):len(s.using)], used)
+	if name := linework.Given(n.title()); name != "" && s.called == "" {
+		s.called = name
+	}
 	s.depth++
 	if used.name == "symbol" {
 		return w.viewport(used, n, s.styled(used, w.rules))
@@ -186,7 +201,7 @@ func (w *walker) shape(n *node, s state, draw func(*node, view, *linework.Chain)
 	}
 	for _, line := range lines {
 		w.drawing.Lines = append(w.drawing.Lines, linework.Line{
-			Path: line.Path, Closed: line.Closed, Name: n.title(), Group: s.group, Layer: s.layer, Pen: pen, About: n.about(),
+			Path: line.Path, Closed: line.Closed, Name: s.nameOf(n), Group: s.group, Layer: s.layer, Pen: pen, About: n.about(),
 		})
 	}
 	return nil

@@ -7,7 +7,6 @@ import (
 	"cmp"
 	"errors"
 	"fmt"
-	"regexp"
 	"slices"
 
 	"ellwand/pieces/found"
@@ -147,7 +146,7 @@ func namedByGroup(lines []linework.Line, groups []linework.Group) []linework.Lin
 		alone := !slices.ContainsFunc(lines, func(l linework.Line) bool {
 			return l.Group == g && l.Closed && !geometry.Holds(box, l.Path.Flatten(1).Bound())
 		})
-		if alone && given(out[i].Name) == "" {
+		if alone && linework.Given(out[i].Name) == "" {
 			out[i].Name = groupName(groups, g)
 		}
 	}
@@ -156,7 +155,7 @@ func namedByGroup(lines []linework.Line, groups []linework.Group) []linework.Lin
 
 func groupName(groups []linework.Group, g int) string {
 	for ; g >= 0; g = groups[g].Parent {
-		if name := given(groups[g].Name); name != "" {
+		if name := linework.Given(groups[g].Name); name != "" {
 			return name
 		}
 	}
@@ -169,7 +168,7 @@ func sheetOf(lines []linework.Line, words []linework.Words, name string) found.S
 	out := found.Sheet{}
 	longest, at := 0.0, -1
 	for i, l := range lines {
-		stroke := found.Stroke{Path: l.Path, Name: given(l.Name)}
+		stroke := found.Stroke{Path: l.Path, Name: linework.Given(l.Name)}
 		if l.Closed { // it is joined to nothing, even where another lies on it
 			stroke.Group = fmt.Sprint("closed ", i)
 		}
@@ -189,16 +188,4 @@ func sheetOf(lines []linework.Line, words []linework.Words, name string) found.S
 		out.Texts = append(out.Texts, found.Text{Words: w.Text, At: w.At, Height: w.Size})
 	}
 	return out
-}
-
-// made are names that programs give by themselves.
-var made = regexp.MustCompile(`(?i)^(path|rect|polygon|polyline|circle|ellipse|g|use|line|svg|text|tspan|image|` +
-	`surface|layer|vector|group|shape)([-_ .]?[0-9]+)*$`)
-
-// given name of a line; empty for one that a program has made.
-func given(name string) string {
-	if made.MatchString(name) {
-		return ""
-	}
-	return name
 }
