@@ -1,6 +1,7 @@
 package dxf_test
 
 import (
+	"math"
 	"testing"
 
 	"github.com/paulmach/orb"
@@ -126,4 +127,69 @@ func TestCurvePoints(t *testing.T) {
 	smooth := read(t, data, o)
 	assert.Greater(t, area(smooth.Pieces[0]), area(plain.Pieces[0])+500)
 	assert.Len(t, complete(t, smooth, o)[0].Edges, 4)
+}
+
+// More of the left ones than of the right ones, or none of these, are taken as the file
+// says: those as drawn, these mirrored; and written they are read as the same.
+func TestUnevenSides(t *testing.T) {
+	block := func(quantity string) []byte {
+		all := []any{0, "SECTION", 2, "BLOCKS", 0, "BLOCK", 8, 1, 2, "B", 0, "LWPOLYLINE", 8, 1, 70, 1, 10, 0, 20, 0, 10, 200,
+			20, 0, 10, 120, 20, 100, 10, 0, 20, 100, 0, "LWPOLYLINE", 8, 14, 70, 1, 10, 10, 20, 10, 10, 184.39, 20, 10,
+			10, 112.39, 20, 100, 10, 10, 20, 100}
+		for _, p := range [][]any{text(1, "Piece Name: front"), text(1, "Quantity: "+quantity), line(7, 30, 10, 30, 90),
+			line(8, 20, 20, 50, 60), point(13, 150, 20), point(4, 0, 30)} {
+			all = append(all, p...)
+		}
+		return groups(append(all, 0, "ENDBLK", 0, "ENDSEC", 0, "EOF")...)
+	}
+	tests := []struct {
+		quantity string
+		names    []string
+		cuts     []int
+		mirrored []bool
+	}{
+		{"2,1", []string{"front left", "front right"}, []int{2, 1}, []bool{false, true}},
+		{"1, 3", []string{"front left", "front right"}, []int{1, 3}, []bool{false, true}},
+		{"0,2", []string{"front"}, []int{2}, []bool{true}},
+		{"2,0", []string{"front"}, []int{2}, []bool{false}},
+	}
+	for _, test := range tests {
+		t.Run(test.quantity, func(t *testing.T) {
+			drawing := read(t, block(test.quantity), found.Options{})
+			all := complete(t, drawing, found.Options{})
+			require.Len(t, all, len(test.names))
+			for i, p := range all {
+				assert.Equal(t, test.names[i], p.Name)
+				assert.Equal(t, test.cuts[i], p.Cut)
+				assert.False(t, p.Pair)
+				box, middle := p.Boundary(1).Bound(), 0.0
+				for _, m := range p.Marks {
+					if m.Name.Kind() == marks.DrillHole {
+						middle = m.At[0] - box.Min[0]
+					}
+				}
+				assert.InDelta(t, map[bool]float64{false: 150, true: 50}[test.mirrored[i]], middle, 1e-9)
+				require.Len(t, p.Notches, 1)
+				edge, _ := p.Edge(p.Notches[0].Edge)
+				assert.InDelta(t, 30, edge.Path.At(p.Notches[0].At)[1], 1e-9)
+				assert.Equal(t, 80.0, p.Grain.To[1]-p.Grain.From[1])
+				assert.ElementsMatch(t, []float64{10, 10, 6, 0}, roundedAll(included(p)))
+			}
+			out := written(t, all)
+			again := complete(t, read(t, out, found.Options{}), found.Options{})
+			require.Len(t, again, len(all))
+			for i, p := range again {
+				assert.Equal(t, all[i].Cut, p.Cut)
+				assert.Equal(t, all[i].Name, p.Name)
+			}
+			assert.Equal(t, string(out), string(written(t, again)))
+		})
+	}
+}
+
+func roundedAll(all []float64) []float64 {
+	for i := range all {
+		all[i] = math.Round(all[i])
+	}
+	return all
 }

@@ -53,11 +53,16 @@ func (f *file) pattern(o found.Options) (found.Drawing, error) {
 		if err != nil {
 			return err
 		}
-		out.Pieces = append(out.Pieces, piece)
+		sides, parted := piece.Sides()
 		for _, n := range notes {
-			n.Piece = len(out.Pieces)
+			n.Piece = 1
+			parted = append(parted, n)
+		}
+		for _, n := range parted {
+			n.Piece += len(out.Pieces)
 			out.Notes = append(out.Notes, n)
 		}
+		out.Pieces = append(out.Pieces, sides...)
 		return o.Limits.Check(found.Outlines, len(out.Pieces))
 	}
 	for _, e := range f.entities {

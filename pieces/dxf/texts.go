@@ -90,7 +90,8 @@ func annotate(p *found.Piece, words string) {
 	p.Texts = append(p.Texts, found.Text{Words: words})
 }
 
-// quantity is how many are cut, or how many for the left and for the right.
+// quantity is how many are cut, or how many for the left, as drawn, and for the right,
+// mirrored [source.D6673].
 func quantity(p *found.Piece, words string) bool {
 	const most = 1000
 	left, right, both := strings.Cut(words, ",")
@@ -99,13 +100,13 @@ func quantity(p *found.Piece, words string) bool {
 		return false
 	}
 	if !both {
-		p.Right, p.Left = a, 0
+		p.AsDrawn, p.Mirrored = a, 0
 		return a > 0
 	}
 	b, err := strconv.Atoi(strings.TrimSpace(right))
 	if err != nil || b < 0 || b > most || a+b == 0 {
 		return false
 	}
-	p.Left, p.Right = a, b
-	return a == b || a == 0 || b == 0
+	p.AsDrawn, p.Mirrored = a, b
+	return true
 }

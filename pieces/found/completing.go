@@ -29,8 +29,8 @@ type completing struct {
 }
 
 func (c *completing) count() {
-	c.piece.Cut = c.from.Right + c.from.Left
-	c.piece.Pair = c.from.Left > 0 && c.from.Left == c.from.Right
+	c.piece.Cut = c.from.AsDrawn + c.from.Mirrored
+	c.piece.Pair = c.from.Mirrored > 0 && c.from.Mirrored == c.from.AsDrawn
 	if c.said.Cut > 0 {
 		c.piece.Cut = c.said.Cut
 		c.piece.Pair = c.piece.Pair && c.piece.Cut%2 == 0

@@ -46,9 +46,9 @@ type Piece struct {
 	Line Line
 	// Sew is the sew line inside an outline that is the cutting line; closed, or nil.
 	Sew pieces.Path
-	// Right and Left are how many are cut as drawn, and how many mirrored; 0, 0 where
-	// the file does not say.
-	Right, Left int
+	// AsDrawn and Mirrored are how many are cut as drawn, and how many mirrored; 0, 0
+	// where the file does not say.
+	AsDrawn, Mirrored int
 	// Mirror is the line on which the piece is mirrored: it lies on the fold, and the
 	// outline is one half. Nil for none.
 	Mirror *Straight

@@ -50,6 +50,8 @@ const (
 	SheetsSeen                      // sheets of a known size in a photo, Count of them
 	PhotoAccuracy                   // the outline is traced to within Size
 	ShapeLeft                       // a shape of a photo was left out: What
+	LeftOnes                        // Count are cut as drawn, others mirrored: a piece of its own
+	RightOnes                       // Count are cut mirrored: a piece of its own, drawn so
 )
 
 // TooMuch is the refusal of a file that holds more than is read.

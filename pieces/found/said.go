@@ -91,7 +91,7 @@ const (
 // Optional is what may be said of a piece and was not: it has a usual answer.
 func (p Piece) Optional(s Said) []Question {
 	var out []Question
-	if p.Right+p.Left == 0 && s.Pair == NotSaid {
+	if p.AsDrawn+p.Mirrored == 0 && s.Pair == NotSaid {
 		out = append(out, AskPair)
 	}
 	if p.Mirror == nil && s.Fold == FoldAsFound && !p.SaysFold {
@@ -124,7 +124,7 @@ func (p Piece) Missing(s Said) []Question {
 	if p.Name == "" && s.Name == "" {
 		out = append(out, AskName)
 	}
-	if p.Right+p.Left == 0 && s.Cut == 0 {
+	if p.AsDrawn+p.Mirrored == 0 && s.Cut == 0 {
 		out = append(out, AskCut)
 	}
 	if p.Grain == nil && p.Mirror == nil && s.Grain == GrainAsFound {

@@ -23,7 +23,7 @@ func count(all []found.Piece) {
 		if p.SaysFold && p.Mirror == nil {
 			p.Mirror = p.OpenSide
 		}
-		if p.Right+p.Left > 0 {
+		if p.AsDrawn+p.Mirrored > 0 {
 			continue
 		}
 		n, pair, several := 0, false, false
@@ -38,9 +38,9 @@ func count(all []found.Piece) {
 		switch {
 		case several:
 		case pair && n%2 == 0:
-			p.Right, p.Left = n/2, n/2
+			p.AsDrawn, p.Mirrored = n/2, n/2
 		default:
-			p.Right = n
+			p.AsDrawn = n
 		}
 	}
 }

@@ -44,7 +44,7 @@ func TestPiecesOfSVG(t *testing.T) {
 	assert.Equal(t, orb.Point{50, 280}, front.Grain.To)
 	require.Len(t, front.Inner, 1)
 	assert.Equal(t, found.Cutout, front.Inner[0].Kind)
-	assert.Equal(t, [2]int{1, 1}, [2]int{got.Pieces[1].Right, got.Pieces[1].Left})
+	assert.Equal(t, [2]int{1, 1}, [2]int{got.Pieces[1].AsDrawn, got.Pieces[1].Mirrored})
 	assert.Equal(t, []string{"front", "sleeve"}, names(readSVG(t, two, found.View{ByGroup: true})))
 	nested := `<g id="size 10"><rect width="100" height="100"/></g><g id="size 12"><rect width="120" height="110"/></g>`
 	assert.Len(t, readSVG(t, nested, found.View{}).Pieces, 1)

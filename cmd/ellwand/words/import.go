@@ -58,7 +58,10 @@ var noteWords = map[found.NoteKind][2]string{
 	found.SheetsSeen:    {"a sheet is seen: what lies far from it is less accurate", "{count} sheets are seen"},
 	found.PhotoAccuracy: {"its outline is traced to within {size}, and is laid so much larger"},
 	found.ShapeLeft:     {"left out: {what}"},
-	found.RenamedTwin:   {"another piece has the same name, so it is named {what}"},
+	found.LeftOnes:      {"it is cut once for the left, as drawn", "it is cut {count} times for the left, as drawn"},
+	found.RightOnes: {"it is cut once for the right, the mirror image of what is drawn",
+		"it is cut {count} times for the right, the mirror image of what is drawn"},
+	found.RenamedTwin: {"another piece has the same name, so it is named {what}"},
 }
 
 // Found says what was done to what was found, for lengths in a system of units.
