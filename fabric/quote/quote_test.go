@@ -31,8 +31,8 @@ func someOffer(t *rapid.T) Offer {
 	return Offer{
 		Name: "offer",
 		Cloth: cloth.Cloth{Name: "shell", Width: rapid.Float64Range(700, 1800).Draw(t, "width"), Selvedge: 10,
-			PurchaseStep:       rapid.SampledFrom([]float64{0, 50, 100, 250, eighth, 2 * eighth}).Draw(t, "step"),
-			Straighten: rapid.Float64Range(0, 50).Draw(t, "straighten"),
+			PurchaseStep: rapid.SampledFrom([]float64{0, 50, 100, 250, eighth, 2 * eighth}).Draw(t, "step"),
+			Straighten:   rapid.Float64Range(0, 50).Draw(t, "straighten"),
 			Shrinkage: cloth.Shrinkage{Warp: rapid.Float64Range(0, 0.08).Draw(t, "shrinkage"),
 				CutFirst: rapid.Bool().Draw(t, "cut first")},
 			Minimum:    rapid.SampledFrom([]float64{0, 300, 914.4}).Draw(t, "minimum"),

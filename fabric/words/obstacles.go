@@ -50,8 +50,8 @@ var _ = explain(map[lay.Obstacle]sentenceOf{
 	},
 	lay.WiderThanCloth: func(c cloth.Cloth, r lay.Reason) string {
 		return fmt.Sprintf("it is %s wide in the narrowest way its grain allows, and the cloth only %s between the "+
-			"selvedges; take a wider cloth, turn the piece to the cross grain, or divide it by a seam", c.Say(r.Takes),
-			c.Say(r.Room))
+			"selvedges; take a wider cloth, turn the piece to the cross grain, or divide it by a seam (of a band: "+
+			"grain: either, or joins: 1)", c.Say(r.Takes), c.Say(r.Room))
 	},
 	lay.FlawsMove: always("the cloth has flaws, and where the fold or cut across it falls depends on the length, " +
 		"so that they would lie elsewhere each time; lay it open or folded along the warp"),

@@ -82,7 +82,7 @@ func TestRefused(t *testing.T) {
 	for want, err := range map[string]error{
 		"no lay of cloth shell is possible:\nopen: cape: it is 95 cm wide in the narrowest way its grain allows, and the " +
 			"cloth only 88 cm between the selvedges; take a wider cloth, turn the piece to the cross grain, or divide it by " +
-			"a seam": lay.Refusal{Cloth: c, Plans: []lay.Plan{folded, open}},
+			"a seam (of a band: grain: either, or joins: 1)": lay.Refusal{Cloth: c, Plans: []lay.Plan{folded, open}},
 		"it cannot be laid folded along the warp: yoke: 3 single pieces cannot be cut from two plies, which give two at a " +
 			"time; lay the cloth open, or cut one more\nthe cloth has flaws, and where the fold or cut across it falls " +
 			"depends on the length, so that they would lie elsewhere each time; lay it open or folded along the " +

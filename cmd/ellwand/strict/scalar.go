@@ -37,7 +37,9 @@ const None = "none"
 type Optional interface{ MayBeNone() }
 
 // MeansNone says that a text is that word, or no, which is written for it.
-func MeansNone(text string) bool { return strings.EqualFold(text, None) || strings.EqualFold(text, "no") }
+func MeansNone(text string) bool {
+	return strings.EqualFold(text, None) || strings.EqualFold(text, "no")
+}
 
 // IsNone says that a node is that word.
 func IsNone(node ast.Node) bool {
