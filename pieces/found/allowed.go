@@ -42,6 +42,10 @@ func allowBySew(p *pieces.Piece, sew pieces.Path) (uneven int) {
 	}
 	allowSteps(p, line)
 	seam, err := p.AtSeam()
+	if err != nil {
+		joinSteps(p, line)
+		seam, err = p.AtSeam()
+	}
 	for i := range p.Edges {
 		e := &p.Edges[i]
 		if e.Included > 0 && (err != nil || !liesOn(seam, e.Name, line)) {

@@ -49,13 +49,16 @@ func edgesOf(outline []Step) []pieces.Edge {
 	var out []pieces.Edge
 	for i, s := range round {
 		if i == 0 || begins(round, i) {
-			out = append(out, pieces.Edge{Name: seams.Called("edge " + strconv.Itoa(len(out)+1))})
+			out = append(out, pieces.Edge{Name: numbered(len(out))})
 		}
 		last := &out[len(out)-1]
 		last.Path = append(last.Path, s.Curve)
 	}
 	return out
 }
+
+// numbered name of the edge at a place of the outline.
+func numbered(i int) seams.Name { return seams.Called("edge " + strconv.Itoa(i+1)) }
 
 // foldOnMirror makes one edge of the steps on the mirror line, and says where it
 // begins; false where no step lies there.

@@ -58,3 +58,45 @@ func TestStepBetweenAllowances(t *testing.T) {
 	assert.Less(t, step.Path.Length(), 0.5)
 	assert.InDelta(t, 0, geometry.Distance(step.Path.Start(), sew[2]), 0.3)
 }
+
+// A sew line that goes straight on has no corner for the step of the cutting line from 15 to
+// 10 mm, so that the step is a part of one of the two edges; the sew line is where it is drawn.
+func TestStepOnAStraightSeam(t *testing.T) {
+	corners := []orb.Point{{-15, -30}, {215, -30}, {215, 100}, {210, 100}, {210, 210}, {-15, 210}}
+	p := pieces.Piece{Name: "front", Cut: 1}
+	for i, c := range corners {
+		p.Edges = append(p.Edges, pieces.Edge{Name: numbered(i), Path: pieces.Path{pieces.Line{From: c, To: corners[(i+1)%6]}}})
+	}
+	p.Grain.From, p.Grain.To = orb.Point{50, 50}, orb.Point{50, 150}
+	sew := []orb.Point{{0, 0}, {200, 0}, {200, 200}, {0, 200}}
+	var path pieces.Path
+	for i, q := range sew {
+		path = append(path, pieces.Line{From: q, To: sew[(i+1)%4]})
+	}
+	before := p.Boundary(0.01)
+	assert.Zero(t, allowBySew(&p, path))
+	assert.Equal(t, before, p.Boundary(0.01), "the cutting line is kept")
+	var widths []float64
+	for i, e := range p.Edges {
+		widths = append(widths, e.Included)
+		assert.Equal(t, numbered(i), e.Name)
+	}
+	assert.Equal(t, []float64{30, 15, 10, 10, 15}, widths)
+	seam, err := p.AtSeam()
+	require.NoError(t, err)
+	require.NoError(t, p.Check())
+	assert.InDelta(t, 200*200, geometry.Area(seam.Boundary(0.01)), 1e-6)
+	assert.Equal(t, orb.Bound{Max: orb.Point{200, 200}}, seam.Boundary(0.01).Bound())
+}
+
+// An edge not much longer than its allowance is wide has its width in its middle: near its
+// ends the corners of the sew line are the nearest of it.
+func TestWidthOfAShortEdge(t *testing.T) {
+	corners := []orb.Point{{-15, -15}, {415, -15}, {415, 35}, {-15, 35}}
+	sew := orb.Ring{{0, 0}, {400, 0}, {400, 20}, {0, 20}, {0, 0}}
+	width, ok := widthTo(pieces.Path{pieces.Line{From: corners[1], To: corners[2]}}, sew)
+	assert.True(t, ok)
+	assert.Equal(t, 15.0, width)
+	_, ok = widthTo(pieces.Path{pieces.Line{From: corners[1], To: orb.Point{430, 35}}}, sew)
+	assert.False(t, ok, "it runs at a slant")
+}
