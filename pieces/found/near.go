@@ -41,7 +41,16 @@ func nearest(path pieces.Path, to orb.Point) (at, away float64) {
 func distanceTo(line []orb.Point, p orb.Point) float64 {
 	best := math.Inf(1)
 	for i := 1; i < len(line); i++ {
-		best = math.Min(best, geometry.SegmentDistance(p, line[i-1], line[i]))
+		a, b := line[i-1], line[i]
+		if beyond(p[0], a[0], b[0], best) || beyond(p[1], a[1], b[1], best) {
+			continue // it is no nearer, without its distance being reckoned
+		}
+		best = math.Min(best, geometry.SegmentDistance(p, a, b))
 	}
 	return best
+}
+
+// beyond says that a place lies off a stretch by more than a distance.
+func beyond(at, a, b, away float64) bool {
+	return at < a-away && at < b-away || at > a+away && at > b+away
 }
