@@ -52,4 +52,46 @@ func TestEndedEarlyIsSaid(t *testing.T) {
 	assert.Contains(t, string(written), "ended early")
 }
 
+// Where the time is over, or the command ended, when not all garments are drafted, no
+// command gives an amount or a plan for some of them: it says that there is no answer, how
+// far it came and what to do, and writes nothing.
+func TestEndedWhileDraftingIsNoAnswer(t *testing.T) {
+	t.Setenv("XDG_CACHE_HOME", t.TempDir())
+	const guests = `
+job: Guests
+units: cm
+currency: EUR
+wearers:
+  - {name: Ona, size: 10, table: women}
+  - {name: Ilo, size: 14, table: women}
+  - {name: Una, size: 12, table: women}
+garments: [{name: skirt, skirt: {length: 60}}]
+cloths: [{name: shell, width: 140, price: 20, length: 9 m}]
+quote: {date: 2026-03-02}
+`
+	ended, end := context.WithCancel(context.Background())
+	end()
+	past, end := context.WithTimeout(context.Background(), 0)
+	defer end()
+	for _, command := range []string{"estimate", "estimate --table -o out/table.md", "quote -o out/quote.pdf", "compare",
+		"marker -o out/plan.svg", "print -o out/pieces.pdf", "remnant -o out/plan.pdf", "draft -o out"} {
+		for ctx, why := range map[context.Context]string{
+			ended: "you ended it before there was any answer, when 1 of 3 garments were drafted; nothing was laid and " +
+				"nothing written; start it again for an answer",
+			past: "the time that you gave was over before there was any answer, when 1 of 3 garments were drafted; " +
+				"nothing was laid and nothing written; give it more time, or fewer wearers at once",
+		} {
+			t.Chdir(t.TempDir())
+			require.NoError(t, os.WriteFile("guests.yaml", []byte(guests), 0o600))
+			words := strings.Fields(command)
+			var out, errs bytes.Buffer
+			status := run(ctx, append([]string{words[0], "guests.yaml"}, words[1:]...), &out, &errs)
+			assert.Equal(t, statusBad, status, command)
+			assert.Contains(t, unwrapped(errs), why, command)
+			assert.Empty(t, out.String(), command)
+			assert.NoDirExists(t, "out", command)
+		}
+	}
+}
+
 func unwrapped(text bytes.Buffer) string { return strings.Join(strings.Fields(text.String()), " ") }

@@ -29,12 +29,15 @@ type doubter struct {
 	// nil where nothing was derived, or where that cannot be drafted.
 	smaller, larger *job.Work
 	searched        quote.Searched
+	// measured are the doubts of derived measurements by cloth, kept since many cells of a
+	// table ask for the same.
+	measured map[string]quote.Doubt
 }
 
 // newDoubter of a job. It fails only with a *job.Ended, when the context ends before the
 // job is drafted.
 func newDoubter(ctx context.Context, work *job.Work, search Search) (doubter, error) {
-	out := doubter{work: work, searched: searchedWith(search)}
+	out := doubter{work: work, searched: searchedWith(search), measured: map[string]quote.Doubt{}}
 	if len(work.DerivedNames()) == 0 {
 		return out, nil
 	}
@@ -83,11 +86,15 @@ func (d doubter) measures(cloth string) quote.Doubt {
 	if d.smaller == nil {
 		return out
 	}
+	if known, ok := d.measured[cloth]; ok {
+		return known
+	}
 	area := areaOf(d.work.PiecesOf(cloth))
 	for _, other := range []*job.Work{d.smaller, d.larger} {
 		change := areaOf(other.PiecesOf(cloth))/area - 1
 		out.Less, out.More = max(out.Less, -change), max(out.More, change)
 	}
+	d.measured[cloth] = out
 	return out
 }
 

@@ -31,7 +31,8 @@ type RemnantAnswer struct {
 	Rough    []string
 	Accuracy float64
 	// Range is between which lengths of the piece of cloth the job may prove to take,
-	// where it is enough and in one piece, mm.
+	// where it is enough and in one piece, mm; empty too where
+	// the search was ended before that was known.
 	Range quote.Range
 	// Stay says that pieces stay where they lie, so that what would make it fit is not
 	// looked for.
@@ -71,7 +72,7 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 	case out.Fit.Answer == remnant.Enough:
 		out.Ended.Early = false // it is, whatever was still to be tried
 		if len(piece.Offcuts) == 0 {
-			out.Range = takenOf(work, piece, out.Fit.Plan, search)
+			out.Range = takenOf(ctx, work, piece, out.Fit.Plan, search)
 		}
 		return out, nil
 	case out.Ended.Early || out.Stay:
@@ -97,12 +98,16 @@ func Remnant(ctx context.Context, file *job.File, work *job.Work, piece PieceOfC
 	return out, nil
 }
 
-// takenOf a piece of cloth is between which lengths a lay of it may prove to take.
-func takenOf(work *job.Work, piece PieceOfCloth, laid lay.Plan, search Search) quote.Range {
+// takenOf a piece of cloth is between which lengths a lay of it may prove to take; empty
+// where the context ends before that is drafted.
+func takenOf(ctx context.Context, work *job.Work, piece PieceOfCloth, laid lay.Plan, search Search) quote.Range {
 	c := piece.Cloth
 	c.PurchaseStep, c.Minimum, c.Safety = 0, 0, cloth.Addition{}
 	amount := quote.AmountOf(quote.Offer{Cloth: c}, quote.Found{Taken: laid.Taken, Bound: laid.Taken})
-	doubts, _ := newDoubter(context.Background(), work, search) // which nothing ends
+	doubts, err := newDoubter(ctx, work, search)
+	if err != nil {
+		return quote.Range{}
+	}
 	return doubts.rangeOf(c, amount, false)
 }
 

@@ -169,11 +169,16 @@ func (t *TableAsked) add(name string, cloths []cloth.Cloth, rows []tableRow) {
 	t.table.Cloths = append(t.table.Cloths, part)
 }
 
-// Reckon fills the table.
+// Reckon fills the table. The error may be a *job.Ended: how sure its amounts are is
+// drafted before anything is laid.
 func (t *TableAsked) Reckon(ctx context.Context, search Search, watch Watch) (quote.Table, error) {
 	problems := make([]problem, len(t.cells))
 	for i, cell := range t.cells {
 		problems[i] = cell.problem
+	}
+	doubters, err := t.doubters(ctx, search)
+	if err != nil {
+		return quote.Table{}, err
 	}
 	begun := time.Now()
 	solver, pairs := newSolver(search, watch), t.pairs()
@@ -194,21 +199,32 @@ func (t *TableAsked) Reckon(ctx context.Context, search Search, watch Watch) (qu
 	for _, p := range slices.Backward(pairs) { // the easiest first
 		t.cells[p.harder].cell.RaiseTo(*t.cells[p.easier].cell)
 	}
-	t.doubt(search)
+	t.doubt(doubters)
 	return t.table, blamed(t.table.Proven())
 }
 
-// doubt says of each cell between which lengths it may prove to lie.
-func (t *TableAsked) doubt(search Search) {
-	doubters := map[*job.Work]doubter{}
+// doubters of the jobs in the table, by job.
+func (t *TableAsked) doubters(ctx context.Context, search Search) (map[*job.Work]doubter, error) {
+	out := map[*job.Work]doubter{}
 	for _, open := range t.cells {
-		if open.cell.Impossible != "" {
+		work := open.row.work
+		if _, known := out[work]; known {
 			continue
 		}
-		work := open.row.work
-		if _, known := doubters[work]; !known {
-			doubters[work], _ = newDoubter(context.Background(), work, search) // which nothing ends
+		one, err := newDoubter(ctx, work, search)
+		if err != nil {
+			return nil, err
 		}
-		open.cell.Range = doubters[work].rangeOf(open.cell.Offer.Cloth, open.cell.Amount, t.table.Ended.Early)
+		out[work] = one
+	}
+	return out, nil
+}
+
+// doubt says of each cell between which lengths it may prove to lie.
+func (t *TableAsked) doubt(by map[*job.Work]doubter) {
+	for _, open := range t.cells {
+		if open.cell.Impossible == "" {
+			open.cell.Range = by[open.row.work].rangeOf(open.cell.Offer.Cloth, open.cell.Amount, t.table.Ended.Early)
+		}
 	}
 }

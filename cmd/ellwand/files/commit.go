@@ -12,10 +12,20 @@ import (
 )
 
 // Commit writes every file to a temporary one beside its place and, when all are
-// whole, renames them. Nothing is left of a write that failed. Of several files a
+// whole, renames them. Nothing is left of a write that failed, nor a folder that was made
+// for it. Of several files a
 // journal is kept meanwhile, so that a run that is killed between two of them is
 // brought to its end by the next one.
 func (s *Set) Commit() error {
+	made := missingFolders(s.files())
+	err := s.commit()
+	if err != nil {
+		removeEmpty(made)
+	}
+	return err
+}
+
+func (s *Set) commit() error {
 	moves, err := s.stage()
 	defer func() {
 		for _, m := range moves {

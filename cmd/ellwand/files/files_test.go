@@ -33,6 +33,25 @@ func TestSetWriteAllOrNothing(t *testing.T) {
 	assert.Equal(t, "before", string(content))
 }
 
+// Of the folders that were made for files that could not be written nothing stays; one
+// that was there does, and so does what else is in one.
+func TestFoldersOfAFailedWriteAreRemoved(t *testing.T) {
+	folder := t.TempDir()
+	require.NoError(t, os.Mkdir(filepath.Join(folder, "there"), 0o700))
+	files := Set{}
+	require.NoError(t, files.Add(filepath.Join(folder, "new", "deep", "a.svg"), saying("a")))
+	require.NoError(t, files.Add(filepath.Join(folder, "there", "new", "b.svg"), saying("b")))
+	require.NoError(t, files.Add(filepath.Join(folder, "other", "c.svg"), func(io.Writer) error {
+		require.NoError(t, os.WriteFile(filepath.Join(folder, "other", "hers.txt"), nil, 0o600))
+		return errors.New("no ink")
+	}))
+	require.ErrorContains(t, files.Commit(), "no ink")
+	assert.NoDirExists(t, filepath.Join(folder, "new"))
+	assert.NoDirExists(t, filepath.Join(folder, "there", "new"))
+	assert.DirExists(t, filepath.Join(folder, "there"))
+	assert.FileExists(t, filepath.Join(folder, "other", "hers.txt"))
+}
+
 func TestSetCommit(t *testing.T) {
 	folder := t.TempDir()
 	files := Set{}

@@ -17,11 +17,12 @@ type Ended struct {
 
 // Error says how far it came, and what to do.
 func (e *Ended) Error() string {
-	why, what := "you ended it", "nothing was laid and nothing written"
+	why, what := "you ended it", "start it again for an answer"
 	if errors.Is(e.Cause, context.DeadlineExceeded) {
 		why, what = "the time that you gave was over", "give it more time, or fewer wearers at once"
 	}
-	return fmt.Sprintf("%s: %s when %d of %d garments were drafted; %s", e.File, why, e.Drafted, e.All, what)
+	return fmt.Sprintf("%s: %s before there was any answer, when %d of %d garments were drafted; nothing was laid and "+
+		"nothing written; %s", e.File, why, e.Drafted, e.All, what)
 }
 
 // Unwrap gives the cause.

@@ -27,7 +27,8 @@ cloths: [{name: shell, width: 140}]
 	var told *Ended
 	require.ErrorAs(t, err, &told)
 	assert.Equal(t, Ended{File: "two.yaml", Drafted: 1, All: 3, Cause: context.Canceled}, *told)
-	assert.ErrorContains(t, err, "two.yaml: you ended it when 1 of 3 garments were drafted")
+	assert.ErrorContains(t, err, "two.yaml: you ended it before there was any answer, when 1 of 3 garments were "+
+		"drafted; nothing was laid and nothing written")
 	require.ErrorIs(t, err, context.Canceled)
 
 	past, cancel := context.WithTimeout(t.Context(), 0)
