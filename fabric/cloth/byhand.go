@@ -8,8 +8,10 @@ type HandLaid struct {
 	// Width of the cloth, mm, from edge to edge.
 	Width float64
 	// Lay is the number of the lay among its constants (see the room of lays).
-	Lay    int
-	Pieces []HandPiece
+	Lay int
+	// FoldedIn is how far a selvedge is folded in, mm, in the lay that does so.
+	FoldedIn float64
+	Pieces   []HandPiece
 }
 
 // HandPiece is a piece where a hand has laid it: mirrored in x first if it lies face down,
@@ -21,4 +23,6 @@ type HandPiece struct {
 	At                  orb.Point
 	Turn                float64
 	FaceDown, OnFold    bool
+	// OnOpen says that it lies on the open part of a lay of two parts, not on the folded.
+	OnOpen bool
 }

@@ -51,8 +51,9 @@ const (
 	// less, or no less with less to chalk.
 	NoGain Obstacle = "no gain"
 
-	// FixedInParts: pieces stay where they lie, in a lay of two parts.
-	FixedInParts Obstacle = "fixed in two parts"
+	// FixedNowhereIn: pieces stay in a lay with one selvedge folded in, and how far that is
+	// folded in is not said, or is no part of the width.
+	FixedNowhereIn Obstacle = "fixed, folded in nowhere"
 	// FixedTurned, or more of it than are to be cut.
 	FixedTurned Obstacle = "fixed and turned"
 	// FixedOnFlaw, or over the edge.

@@ -3,25 +3,27 @@ package plan
 import (
 	"context"
 
-	"github.com/paulmach/orb"
-
-	"ellwand/fabric/bed"
 	"ellwand/fabric/cloth"
-	"ellwand/fabric/internal/motion"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/rules"
 	"ellwand/nest"
-	"ellwand/nest/bound"
 	"ellwand/nest/layout"
 	"ellwand/nest/verify"
 	"ellwand/pieces"
 )
 
-// Bench is one lay of a cloth on which pieces are moved by hand. It is for one goroutine.
+// Bench is one lay of a cloth on which pieces are moved by hand. In a lay of two parts each
+// piece stays on its own: on the other it would be cut another number of times. It is for
+// one goroutine.
 type Bench struct {
 	table *Table
 	kind  lay.Kind
-	one   SolvedBed
+	// depth by which a selvedge is folded in, as in lay.Plan.
+	depth float64
+	// beds in the order of the parts.
+	beds   []SolvedBed
+	bound  float64
+	places lay.Places
 	// taken is the piece in hand with what lies still, as it was last taken up.
 	taken *taken
 }
@@ -32,13 +34,11 @@ type taken struct {
 	hand  *nest.Hand
 }
 
-// NewBench spreads a cloth for laying pieces by hand, on a repeat with its match points at
-// places; tables may be nil. The error is the lay.Reason why the lay cannot be.
-func NewBench(c cloth.Cloth, all []pieces.Piece, kind lay.Kind, places lay.Places, tables *nest.Tables) (*Bench,
-	error) {
-	if kind == lay.SelvedgeIn || kind == lay.InStretches {
-		return nil, lay.Reason{Of: lay.FixedInParts}
-	}
+// NewBench spreads a cloth for laying pieces by hand, as it is spread in a plan: in its
+// lay, on a repeat with its match points at its places, and in a lay of two parts shared
+// out between them as its pieces are. tables may be nil. The error is the lay.Reason why
+// the lay cannot be.
+func NewBench(c cloth.Cloth, all []pieces.Piece, as lay.Plan, tables *nest.Tables) (*Bench, error) {
 	if err := CheckJob(c, all); err != nil {
 		return nil, err
 	}
@@ -50,25 +50,23 @@ func NewBench(c cloth.Cloth, all []pieces.Piece, kind lay.Kind, places lay.Place
 		tables = NewTables()
 	}
 	t := &Table{Ctx: context.Background(), Cloth: c, Asked: all, Wanted: wanted, Options: Options{Tables: tables}}
-	b := bed.Of(c, kind)
-	templates, err := rules.TemplatesOf(c, b, wanted)
-	if err != nil {
-		return nil, err
+	out := &Bench{table: t, kind: as.Lay, places: as.Places}
+	if as.Lay == lay.SelvedgeIn || as.Lay == lay.InStretches {
+		out.depth, out.bound = as.FoldedIn, t.OpenBound()
+		out.beds, err = t.bedsSharedAs(as)
+		return out, err
 	}
-	problem, matched, err := rules.ProblemAt(c, b, templates, t.joins(), places)
-	if err != nil {
-		return nil, err
-	}
-	one := SolvedBed{Bed: b, Templates: templates, Problem: problem, Bound: bound.Length(problem), matched: matched}
-	return &Bench{table: t, kind: kind, one: one}, nil
+	one, err := t.bedToLay(as.Lay, as.Places)
+	out.beds, out.bound = []SolvedBed{one}, one.Bound
+	return out, err
 }
 
 // hand takes a piece up, unless it is in hand already.
-func (b *Bench) hand(all []lay.Laid, piece, item int, still []layout.Placement) (*nest.Hand, error) {
+func (b *Bench) hand(on benchBed, all []lay.Laid, piece, item int, still []layout.Placement) (*nest.Hand, error) {
 	if t := b.taken; t != nil && t.piece == piece && sameList(t.all, all) {
 		return t.hand, nil
 	}
-	hand, err := nest.NewHand(b.one.Problem, item, still, b.table.Options.Tables)
+	hand, err := nest.NewHand(on.upToBorder(), item, still, b.table.Options.Tables)
 	if err == nil {
 		b.taken = &taken{all, piece, hand}
 	}
@@ -78,73 +76,84 @@ func (b *Bench) hand(all []lay.Laid, piece, item int, still []layout.Placement) 
 // sameList says that two lists are one and the same.
 func sameList(a, b []lay.Laid) bool { return len(a) == len(b) && (len(a) == 0 || &a[0] == &b[0]) }
 
-// still are the placements of all but one piece; placed counts them by template. One that
-// cannot lie so is left out.
-func (b *Bench) still(all []lay.Laid, but int) (placed []int, out []layout.Placement) {
-	placed = make([]int, len(b.one.Templates))
-	for i, l := range all {
-		if i == but {
-			continue
-		}
-		if at, ok := b.placement(l, placed); ok {
-			placed[at.Item]++
-			out = append(out, at)
-		}
+// under a piece is the bed that it lies on, where all others lie still.
+func (b *Bench) under(all []lay.Laid, piece int) (benchBed, error) {
+	if len(b.beds) == 1 {
+		return benchBed{SolvedBed: b.beds[0], asked: b.table.Asked, isAll: true}, nil
 	}
-	return placed, out
+	part := all[piece].Part
+	out := benchBed{SolvedBed: b.beds[part], asked: b.table.Asked, part: part}
+	switch {
+	case b.kind == lay.SelvedgeIn && part == 0:
+		out.border = atHigh
+	case b.kind == lay.SelvedgeIn:
+		out.border = atLow
+	case part == 0:
+		out.border = ahead
+		out.room = beginOf(all, 1) - b.table.Cloth.Gap
+	default:
+		out.border = atEnd
+		one, err := b.openBehind(endOf(all, 0))
+		out.SolvedBed = one
+		return out, err
+	}
+	return out, nil
 }
 
-// placement of a piece as it lies; on a fold it keeps to that.
-func (b *Bench) placement(l lay.Laid, placed []int) (layout.Placement, bool) {
-	l.X, l.Y = l.X-b.one.Bed.At[0], l.Y-b.one.Bed.At[1]
-	source := lay.SourcesIn(b.table.Asked).Of(l)
-	if at, ok := relaidPiece(l, source, b.one.Templates, b.one.Problem, placed); ok || !l.OnFold {
-		return at, ok
+// openBehind is the open stretch behind a folded one of that length.
+func (b *Bench) openBehind(length float64) (SolvedBed, error) {
+	moved, err := b.table.bedBehind(b.beds[1], length, b.places)
+	if err == nil {
+		b.beds[1] = moved
 	}
-	box := motion.Mapped(motion.MotionOf(l.Turn, l.Mirrored, l.X, l.Y), b.drawn(l)).Bound()
-	for _, y := range []float64{l.Y - box.Min[1], l.Y + b.one.Problem.Width - box.Max[1]} {
-		l.Y = y
-		if at, ok := relaidPiece(l, source, b.one.Templates, b.one.Problem, placed); ok {
-			return at, true
-		}
-	}
-	return layout.Placement{}, false
+	return moved, err
 }
 
-// drawn is the outline of the template of a piece.
-func (b *Bench) drawn(l lay.Laid) orb.LineString {
-	source := lay.SourcesIn(b.table.Asked).Of(l)
-	for _, t := range b.one.Templates {
-		if t.Source == source && t.OnFold == l.OnFold {
-			return orb.LineString(t.Outline)
+// laid are the beds with all pieces as they lie. It reports false where one cannot lie so
+// on its bed; that is left out.
+func (b *Bench) laid(all []lay.Laid) (out []SolvedBed, whole bool) {
+	count := 0
+	for part, one := range b.beds {
+		if part == 1 && b.kind == lay.InStretches {
+			if behind, err := b.openBehind(out[0].Layout.Length); err == nil {
+				one = behind
+			}
 		}
+		on := benchBed{SolvedBed: one, asked: b.table.Asked, part: part, isAll: len(b.beds) == 1}
+		_, placements := on.still(all, -1)
+		one.Layout = layout.Layout{Placements: placements}
+		one.Layout.Length = LengthOf(one.Problem, one.Layout)
+		count += len(placements)
+		out = append(out, one)
 	}
-	return orb.LineString(l.Outline)
+	return out, count == len(all)
 }
 
 // Plan of all pieces as they lie. Where that is no layout, or breaks a rule, it is drawn
 // all the same, and proven is false.
 func (b *Bench) Plan(all []lay.Laid) (out lay.Plan, proven bool) {
-	_, placements := b.still(all, -1)
-	laid := layout.Layout{Placements: placements}
-	if len(placements) == len(all) {
-		if plan, ok := b.table.better(b.kind, b.one, laid); ok {
+	beds, whole := b.laid(all)
+	if whole && areVerified(beds) {
+		found := SpreadOf(b.table.Cloth, beds...)
+		found.Depth, found.Bound = b.depth, min(b.bound, found.Taken)
+		if len(beds) == 1 {
+			found.Bound = min(b.bound, beds[0].Layout.Length)
+		}
+		if plan, err := b.table.planOf(b.kind, found); err == nil {
 			return plan, true
 		}
 	}
-	laid.Length = LengthOf(b.one.Problem, laid)
-	one := b.one
-	one.Layout = laid
-	out = lay.Plan{Cloth: b.table.Cloth, Asked: b.table.Asked, Lay: b.kind, Plies: b.kind.Plies()}
-	Fill(&out, []SolvedBed{one})
+	out = lay.Plan{Cloth: b.table.Cloth, Asked: b.table.Asked, Lay: b.kind, Plies: b.kind.Plies(), FoldedIn: b.depth}
+	Fill(&out, beds)
 	markByHand(&out)
 	return out, false
 }
 
-// Verified says whether all pieces lie where they may.
-func (b *Bench) Verified(all []lay.Laid) bool {
-	_, placements := b.still(all, -1)
-	laid := layout.Layout{Placements: placements}
-	laid.Length = LengthOf(b.one.Problem, laid)
-	return len(placements) == len(all) && verify.Layout(b.one.Problem, laid) == nil
+func areVerified(beds []SolvedBed) bool {
+	for _, one := range beds {
+		if verify.Layout(one.Problem, one.Layout) != nil {
+			return false
+		}
+	}
+	return true
 }

@@ -19,7 +19,7 @@ func laidByProgram(t testing.TB, c cloth.Cloth, kind lay.Kind) (lay.Plan, *plan.
 	all := fabrictest.Blouse()
 	need, err := plan.Require(context.Background(), c, all, plan.Options{Lays: []lay.Kind{kind}, Passes: 20, Seed: 1})
 	require.NoError(t, err)
-	bench, err := plan.NewBench(c, all, kind, lay.Places{}, nil)
+	bench, err := plan.NewBench(c, all, need.Lays[0], nil)
 	require.NoError(t, err)
 	return need.Lays[0], bench
 }

@@ -14,19 +14,27 @@ import (
 func HandLays(c cloth.Cloth, wanted []lay.Kind) []lay.Plan {
 	var out []lay.Plan
 	for _, one := range c.InItsWidth().ByHand {
-		p := lay.Plan{Cloth: c, Lay: lay.Kind(one.Lay)}
+		p := lay.Plan{Cloth: c, Lay: lay.Kind(one.Lay), FoldedIn: one.FoldedIn}
 		if len(wanted) > 0 && !slices.Contains(wanted, p.Lay) {
 			continue
 		}
 		for _, piece := range one.Pieces {
 			p.Pieces = append(p.Pieces, lay.Laid{
 				Name: piece.Name, Garment: piece.Garment, Size: piece.Size, Copy: piece.Copy, Turn: piece.Turn,
-				X: piece.At[0], Y: piece.At[1], Mirrored: piece.FaceDown, OnFold: piece.OnFold,
+				X: piece.At[0], Y: piece.At[1], Mirrored: piece.FaceDown, OnFold: piece.OnFold, Part: partOf(piece),
 			})
 		}
 		out = append(out, p)
 	}
 	return out
+}
+
+// partOf the lay that a piece lies on: in one of two parts the folded one is the first.
+func partOf(piece cloth.HandPiece) int {
+	if piece.OnOpen {
+		return 1
+	}
+	return 0
 }
 
 // sameSpot is how far a piece may lie from where it was laid by hand, for the digits that
@@ -61,15 +69,20 @@ func liesAs(l, hand lay.Laid) bool {
 }
 
 // renumber gives a piece the number of another one that is just like it, and that the
-// piece's.
+// piece's; or a number that none has, as when more copies lie double than before.
 func renumber(all []lay.Laid, at, number int) {
 	one := &all[at]
 	for i := range all {
 		other := &all[i]
-		if other.Name == one.Name && other.Garment == one.Garment && other.Size == one.Size && other.Copy == number &&
-			other.Yields == one.Yields && other.Mirrored == one.Mirrored && other.FromLower == one.FromLower {
-			one.Copy, other.Copy = number, one.Copy
-			return
+		if other.Name != one.Name || other.Garment != one.Garment || other.Size != one.Size || other.Copy != number {
+			continue
 		}
+		if other.Yields == one.Yields && other.Mirrored == one.Mirrored && other.FromLower == one.FromLower {
+			one.Copy, other.Copy = number, one.Copy
+		}
+		return
+	}
+	if number > 0 {
+		one.Copy = number
 	}
 }

@@ -61,7 +61,7 @@ func isAt(a, b lay.Laid) bool {
 }
 
 // What cannot stay is refused, and says which piece: on a flaw that was found, on another
-// piece, turned as it may not be, or in a lay of two parts.
+// piece, turned as it may not be, or beside a fold that is nowhere.
 func TestWhatCannotStay(t *testing.T) {
 	all := fabrictest.InGarment("bag", fabrictest.Rectangle("side", 300, 400, 2),
 		fabrictest.Rectangle("base", 200, 300, 1))
@@ -84,7 +84,7 @@ func TestWhatCannotStay(t *testing.T) {
 		"too many": {plain, lay.Open, []lay.Laid{side, side, side}, "side cannot stay where it lies"},
 		"beside it": {plain, lay.Open, []lay.Laid{{Name: "side", Garment: "bag", Turn: 270, Y: -900}},
 			"side cannot stay where it lies: a flaw or the edge"},
-		"two parts":  {plain, lay.SelvedgeIn, []lay.Laid{side}, "not where a hand lays them"},
+		"two parts":  {plain, lay.SelvedgeIn, []lay.Laid{side}, "how far the selvedge is folded in"},
 		"far, sound": {plain, lay.Open, []lay.Laid{{Name: "side", Garment: "bag", Turn: 270, X: 1000, Y: 300}}, ""},
 	} {
 		got, err := plan.Require(t.Context(), tt.c, all,

@@ -16,15 +16,9 @@ import (
 // shortest, and lays it round what stays.
 func (t *Table) aroundFixedInTwo(kind lay.Kind) (*SolvedLay, error, error) {
 	fixed := t.Options.Fixed
-	double, single := bed.FoldedBefore(t.Cloth), bed.OpenAfter(t.Cloth, 0)
-	if kind == lay.SelvedgeIn {
-		if !(fixed.FoldedIn > 0 && fixed.FoldedIn < t.Cloth.Width) {
-			return nil, lay.Reason{Of: lay.FixedInParts}, nil
-		}
-		double, single = bed.FoldedIn(t.Cloth, fixed.FoldedIn)
-	}
-	if double.Width <= 0 || single.Width <= 0 {
-		return nil, lay.Reason{Of: lay.NothingDouble}, nil
+	double, single, why := t.bedsInTwo(kind, fixed.FoldedIn)
+	if why != nil {
+		return nil, why, nil
 	}
 	choices, ok := choicesFor(t.strict(), double, single, t.Wanted)
 	if !ok {
@@ -34,7 +28,7 @@ func (t *Table) aroundFixedInTwo(kind lay.Kind) (*SolvedLay, error, error) {
 		return nil, why, nil
 	}
 	var best *SolvedLay
-	var why error = lay.Reason{Of: lay.NotShared}
+	why = lay.Reason{Of: lay.NotShared}
 	all := t.shortestGuessed(t.arrangements(kind, double, single, fixed.FoldedIn, choices))
 	for _, a := range all {
 		found, reason, err := t.bedsAroundFixed(a, fixed, 1/float64(len(all)))
@@ -53,6 +47,21 @@ func (t *Table) aroundFixedInTwo(kind lay.Kind) (*SolvedLay, error, error) {
 	}
 	best.Bound = t.OpenBound()
 	return best, nil, nil
+}
+
+// bedsInTwo are those of a lay of two parts, a selvedge being folded in that far.
+func (t *Table) bedsInTwo(kind lay.Kind, foldedIn float64) (double, single bed.Bed, why error) {
+	double, single = bed.FoldedBefore(t.Cloth), bed.OpenAfter(t.Cloth, 0)
+	if kind == lay.SelvedgeIn {
+		if !(foldedIn > 0 && foldedIn < t.Cloth.Width) {
+			return double, single, lay.Reason{Of: lay.FixedNowhereIn}
+		}
+		double, single = bed.FoldedIn(t.Cloth, foldedIn)
+	}
+	if double.Width <= 0 || single.Width <= 0 {
+		return double, single, lay.Reason{Of: lay.NothingDouble}
+	}
+	return double, single, nil
 }
 
 // whereTheyStay leaves the choices that keep every piece that stays on its bed.

@@ -10,7 +10,6 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/purchase"
 	"ellwand/nest/layout"
-	"ellwand/pieces/geometry"
 )
 
 // Rule is what a piece in a hand breaks.
@@ -30,6 +29,9 @@ const (
 	AgainstOthers
 	// OffRepeat: its match points are off the print.
 	OffRepeat
+	// OtherPart: it reaches onto the other part of the lay, where it would be cut another
+	// number of times.
+	OtherPart
 )
 
 // Broken is a rule that is broken, and where.
@@ -64,36 +66,44 @@ const (
 	Snap  = 6
 )
 
-// Look at one of the pieces held elsewhere; slide lets it come into contact.
+// Look at one of the pieces held elsewhere; slide lets it come into contact. It keeps to
+// the part of the lay that it lies on.
 func (b *Bench) Look(all []lay.Laid, piece int, held lay.Laid, slide bool) (Looked, error) {
-	placed, still := b.still(all, piece)
-	at, ok := b.placement(held, placed)
+	on, err := b.under(all, piece)
+	if err != nil {
+		return Looked{}, err
+	}
+	placed, still := on.still(all, piece)
+	at, ok := on.placement(held, placed)
 	if !ok {
-		outline := orb.Ring(motion.Mapped(motion.MotionOf(held.Turn, held.Mirrored, held.X, held.Y), b.drawn(held)))
+		outline := orb.Ring(motion.Mapped(motion.MotionOf(held.Turn, held.Mirrored, held.X, held.Y), on.drawn(held)))
 		return b.looked(all, piece, held, outline, []Broken{{Rule: Turned}}), nil
 	}
 	if slide {
-		hand, err := b.hand(all, piece, at.Item, still)
+		hand, err := b.hand(on, all, piece, at.Item, still)
 		if err != nil {
 			return Looked{}, err
 		}
 		at, _ = hand.Slide(at, Reach, Snap)
 	}
-	item := b.one.Problem.Items[at.Item]
-	held.X, held.Y = at.X+b.one.Bed.At[0], at.Y+b.one.Bed.At[1]
-	if t := b.one.Templates[at.Item]; t.IsAlike && held.Mirrored {
+	item := on.Problem.Items[at.Item]
+	held.X, held.Y = at.X+on.Bed.At[0], at.Y+on.Bed.At[1]
+	if t := on.Templates[at.Item]; t.IsAlike && held.Mirrored {
 		// held as its image, which the problem knows by its own turn
 		held.Mirrored, held.Turn = item.Turns[at.Turn].Mirrored, motion.WholeTurn(item.Turns[at.Turn].Degrees)
 	}
-	outline := moveRing(b.one.Problem.Placed(at), b.one.Bed.At)
-	return b.looked(all, piece, held, outline, b.broken(at, still)), nil
+	outline := moveRing(on.Problem.Placed(at), on.Bed.At)
+	return b.looked(all, piece, held, outline, on.broken(at, still)), nil
 }
 
 // broken are the rules that a placement breaks, overlaps apart.
-func (b *Bench) broken(at layout.Placement, still []layout.Placement) []Broken {
-	p, ring := b.one.Problem, b.one.Problem.Placed(at)
+func (b benchBed) broken(at layout.Placement, still []layout.Placement) []Broken {
+	p, ring := b.Problem, b.Problem.Placed(at)
 	var out []Broken
-	if over := overEdge(ring, p.Width); len(over) > 0 {
+	if beyond := b.beyond(ring, b.border); len(beyond) > 0 {
+		out = append(out, Broken{OtherPart, b.inLay(beyond)})
+	}
+	if over := b.overEdge(ring); len(over) > 0 {
 		out = append(out, Broken{OverEdge, b.inLay(over)})
 	}
 	var flawed []orb.Ring
@@ -120,40 +130,13 @@ func (b *Bench) broken(at layout.Placement, still []layout.Placement) []Broken {
 	return out
 }
 
-// isTooNear says that the gap to another piece is not kept, though they do not overlap.
-func (b *Bench) isTooNear(at layout.Placement, still []layout.Placement) bool {
-	region := layout.NewRegion(b.one.Problem.Placed(at))
-	least := b.one.Problem.Gap - gapSlack
-	for _, other := range still {
-		ring := b.one.Problem.Placed(other)
-		if !region.Bound().Pad(b.one.Problem.Gap).Intersects(ring.Bound()) {
-			continue
-		}
-		if _, _, near := region.Nearest(layout.NewRegion(ring), least); near {
-			return true
-		}
-	}
-	return false
-}
-
-// gapSlack, mm, is what outlines drawn from chords may take of a gap [source.OwnChoice].
-const gapSlack = 0.01
-
-// overEdge is what of a ring lies beyond the cut end or the edges of a strip.
-func overEdge(ring orb.Ring, width float64) []orb.Ring {
-	box := ring.Bound()
+// overEdge is what of a ring lies beyond the cut end or the edges of the bed, but for the
+// side on which the other part of the lay is.
+func (b benchBed) overEdge(ring orb.Ring) []orb.Ring {
 	var out []orb.Ring
-	for _, beyond := range []orb.Bound{
-		{Min: orb.Point{box.Min[0], box.Min[1]}, Max: orb.Point{-gapSlack, box.Max[1]}},
-		{Min: orb.Point{box.Min[0], box.Min[1]}, Max: orb.Point{box.Max[0], -gapSlack}},
-		{Min: orb.Point{box.Min[0], width + gapSlack}, Max: orb.Point{box.Max[0], box.Max[1]}},
-	} {
-		if beyond.Min[0] >= beyond.Max[0] || beyond.Min[1] >= beyond.Max[1] {
-			continue
-		}
-		parts, err := motion.Clipped(ring, beyond.Min[0], beyond.Min[1], beyond.Max[0], beyond.Max[1])
-		if err == nil {
-			out = append(out, parts...)
+	for _, edge := range []side{atEnd, atLow, atHigh} {
+		if edge != b.border {
+			out = append(out, b.beyond(ring, edge)...)
 		}
 	}
 	return out
@@ -180,7 +163,10 @@ func (b *Bench) looked(all []lay.Laid, piece int, held lay.Laid, outline orb.Rin
 	}
 	out.Free = len(out.Overlaps) == 0 && len(broken) == 0
 	c := b.table.Cloth
-	out.Taken = b.one.Bed.Before + b.one.Bed.Taken(c, out.Length-b.one.Bed.At[0])
+	out.Taken = out.Length // of two beds neither lies across
+	if len(b.beds) == 1 {
+		out.Taken = b.beds[0].Bed.Taken(c, out.Length-b.beds[0].Bed.At[0])
+	}
 	out.Need = purchase.Need(c, out.Taken)
 	out.Buy = purchase.RoundUp(c, out.Need)
 	return out
@@ -189,20 +175,3 @@ func (b *Bench) looked(all []lay.Laid, piece int, held lay.Laid, outline orb.Rin
 // leastShown is the area of an overlap that is shown while a piece is held, mm2
 // [source.OwnChoice].
 const leastShown = 0.5
-
-// inLay brings rings from the bed to the frame of the lay.
-func (b *Bench) inLay(rings []orb.Ring) []orb.Ring {
-	out := make([]orb.Ring, len(rings))
-	for i, ring := range rings {
-		out[i] = moveRing(ring, b.one.Bed.At)
-	}
-	return out
-}
-
-func moveRing(ring orb.Ring, by orb.Point) orb.Ring {
-	out := make(orb.Ring, len(ring))
-	for i, p := range ring {
-		out[i] = geometry.Add(p, by)
-	}
-	return out
-}

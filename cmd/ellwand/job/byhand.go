@@ -15,14 +15,50 @@ func (r *resolver) byHand(path Path, name string, all []HandLaid) []cloth.HandLa
 	var out []cloth.HandLaid
 	for i, one := range all {
 		at := path.Entry(i)
+		before := len(r.faults.List)
 		laid := cloth.HandLaid{Lay: int(choose(r.values, at.Key("lay"), name+": the lay", one.Lay))}
+		isKnown := len(r.faults.List) == before
 		laid.Width, _ = r.positive(at.Key("width"), name+": the width that was laid by hand", one.Width)
 		for k, piece := range one.Pieces {
 			laid.Pieces = append(laid.Pieces, r.handPiece(at.Key("pieces").Entry(k), name, piece))
 		}
+		if isKnown {
+			laid.FoldedIn = r.foldedIn(at, name, lay.Kind(laid.Lay), one)
+			r.partsThere(at, name, lay.Kind(laid.Lay), laid.Pieces)
+		}
 		out = append(out, laid)
 	}
 	return out
+}
+
+// foldedIn is how far a selvedge is folded in where pieces were laid by hand; 0 in the lays
+// that fold none in.
+func (r *resolver) foldedIn(at Path, name string, kind lay.Kind, one HandLaid) float64 {
+	path := at.Key("folded_in")
+	switch {
+	case kind != lay.SelvedgeIn && one.FoldedIn != "":
+		r.fault(path, strict.OutOfRange, "%s: folded_in is only for the lay %q; take it away", name, lay.SelvedgeIn)
+	case kind == lay.SelvedgeIn && one.FoldedIn == "":
+		r.fault(at, strict.Missing, "%s: how far the selvedge is folded in, where pieces were laid by hand, is missing; "+
+			"add folded_in:", name)
+	case kind == lay.SelvedgeIn:
+		depth, _ := r.positive(path, name+": how far the selvedge is folded in", one.FoldedIn)
+		return depth
+	}
+	return 0
+}
+
+// partsThere refuses pieces on an open part in lays that have none.
+func (r *resolver) partsThere(at Path, name string, kind lay.Kind, all []cloth.HandPiece) {
+	if kind == lay.SelvedgeIn || kind == lay.InStretches {
+		return
+	}
+	for k, piece := range all {
+		if piece.OnOpen {
+			r.fault(at.Key("pieces").Entry(k).Key("on_open"), strict.OutOfRange,
+				"%s: on_open is only for a lay of two parts, and %q is of one; take it away", name, kind)
+		}
+	}
 }
 
 func (r *resolver) handPiece(path Path, name string, p HandPiece) cloth.HandPiece {
@@ -50,6 +86,7 @@ func (r *resolver) handPiece(path Path, name string, p HandPiece) cloth.HandPiec
 	}
 	out.FaceDown = r.yes(path.Key("face_down"), name+": face_down", p.FaceDown)
 	out.OnFold = r.yes(path.Key("on_fold"), name+": on_fold", p.OnFold)
+	out.OnOpen = r.yes(path.Key("on_open"), name+": on_open", p.OnOpen)
 	return out
 }
 

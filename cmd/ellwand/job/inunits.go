@@ -128,7 +128,7 @@ func perUnit(system measure.System) string {
 // isHandPlace says that a path is where a piece was laid by hand, which is not rounded.
 func isHandPlace(path Path) bool {
 	return slices.ContainsFunc(path, func(s strict.Step) bool { return s.Key == "laid_by_hand" }) &&
-		slices.ContainsFunc(path, func(s strict.Step) bool { return s.Key == "at" })
+		slices.ContainsFunc(path, func(s strict.Step) bool { return s.Key == "at" || s.Key == "folded_in" })
 }
 
 // withUnit writes a length as it is, with its unit.

@@ -31,7 +31,7 @@ func (h *held) onBench(tables *nest.Tables) (*plan.Bench, error) {
 		return h.bench, nil
 	}
 	var err error
-	h.bench, err = plan.NewBench(h.cloth, h.work.PiecesOf(h.cloth.Name), h.kind, h.plan.Places, tables)
+	h.bench, err = plan.NewBench(h.cloth, h.work.PiecesOf(h.cloth.Name), h.plan, tables)
 	return h.bench, err
 }
 
@@ -64,8 +64,7 @@ func (h *held) staysUnderHand(q question) bool {
 // them, all others where they lay. It reports false where that cannot be drawn.
 func (h *held) movedByHand(q question, state desk.State, tables *nest.Tables) (*held, bool) {
 	out := &held{text: state.Text, question: q, plan: h.plan}
-	bench, err := out.onBench(tables)
-	if err != nil {
+	if h.plan.Lay != q.kind {
 		return nil, false
 	}
 	all := slices.Clone(h.plan.Pieces)
@@ -73,14 +72,20 @@ func (h *held) movedByHand(q question, state desk.State, tables *nest.Tables) (*
 		all[i].ByHand = false
 	}
 	for _, hand := range plan.HandLays(q.cloth, []lay.Kind{q.kind}) {
+		out.plan.FoldedIn = hand.FoldedIn
 		for _, piece := range hand.Pieces {
 			if i := h.named(view.ID(piece)); i >= 0 {
 				all[i].X, all[i].Y, all[i].Turn = piece.X, piece.Y, piece.Turn
-				all[i].Mirrored, all[i].OnFold = piece.Mirrored, piece.OnFold
+				all[i].Mirrored, all[i].OnFold, all[i].Part = piece.Mirrored, piece.OnFold, piece.Part
 			}
 		}
 	}
 	slices.SortStableFunc(all, func(a, b lay.Laid) int { return cmp.Compare(a.Copy, b.Copy) })
+	out.plan.Pieces = all
+	bench, err := out.onBench(tables)
+	if err != nil {
+		return nil, false
+	}
 	moved, proven := bench.Plan(all)
 	out.plan = moved
 	out.shown = view.LayoutOf(q.work, app.Planned{Plan: moved}, state.Revision)

@@ -1,7 +1,6 @@
 package page
 
 import (
-	"errors"
 	"net/http"
 
 	"ellwand/cmd/ellwand/page/desk"
@@ -66,10 +65,6 @@ func look(w http.ResponseWriter, r *http.Request, o *opened) {
 		return
 	}
 	seen, err := found.look(at, heldAs(found.plan.Pieces[at], request.Placing), request.Slide, o.tasks.tables)
-	var why lay.Reason
-	if errors.As(err, &why) && why.Of == lay.FixedInParts {
-		err = errInParts
-	}
 	if err != nil {
 		answerFault(w, r, withoutPlaces(err))
 		return
@@ -82,6 +77,9 @@ func (o *opened) inHand(p desk.Placing) (*held, int, error) {
 	found := o.tasks.at(spot{p.Cloth, p.Width, p.Lay})
 	if found == nil || p.Piece == nil {
 		return nil, 0, errNotLaid
+	}
+	if found.plan.Lay != found.kind {
+		return nil, 0, errNoGain
 	}
 	at := found.named(*p.Piece)
 	if at < 0 {
@@ -126,6 +124,7 @@ func (o *opened) completed(actions []desk.Action) ([]desk.Action, []spot, error)
 			}
 			l := heldAs(found.plan.Pieces[at], p)
 			p.At, p.Turn, p.Mirrored, p.OnFold = &[2]float64{l.X, l.Y}, &l.Turn, &l.Mirrored, &l.OnFold
+			p.OnOpen, p.FoldedIn = l.Part > 0, found.plan.FoldedIn
 			*placing = &p
 			spots = append(spots, spot{p.Cloth, p.Width, p.Lay})
 		}

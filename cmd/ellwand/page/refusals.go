@@ -16,9 +16,10 @@ func (r refusal) Error() string { return r.text }
 
 // What is asked of the page and cannot be.
 var (
-	errNoSpot    = refusal{"no spot", "the job has no such cloth in this width and lay any more; load the page again"}
-	errNotLaid   = refusal{"not laid", "nothing is laid here yet, or the job has changed; lay it first"}
-	errInParts   = refusal{"two parts", "in a lay of two parts pieces are not laid by hand; choose another way of laying"}
+	errNoSpot  = refusal{"no spot", "the job has no such cloth in this width and lay any more; load the page again"}
+	errNotLaid = refusal{"not laid", "nothing is laid here yet, or the job has changed; lay it first"}
+	errNoGain  = refusal{"no gain", "in two parts this takes no less cloth, so that it is shown in one; choose that way " +
+		"of laying to move its pieces"}
 	errFaulty    = refusal{"faulty", "the job cannot be laid as it stands; put right what is marked first"}
 	errNoJob     = refusal{"no job", "there is no job of this name in the folder"}
 	errPath      = refusal{"whole path", "write the whole path of the folder, from the top"}

@@ -32,3 +32,14 @@ func TestJobInOtherUnits(t *testing.T) {
 	_, err = InUnits(metric, "yd")
 	assert.Error(t, err)
 }
+
+// Where a hand has laid a piece, and how far a selvedge is folded in there, is not rounded.
+func TestHandLaidIsNotRoundedInOtherUnits(t *testing.T) {
+	const metric = "job: a\nunits: cm\ncloths:\n  - name: shell\n    width: 140\n    laid_by_hand:\n" +
+		"      - {width: 140, lay: one selvedge folded in, folded_in: 36.0525, pieces: " +
+		"[{piece: a, at: [5.123, 100], on_open: yes}]}\n"
+	got, err := InUnits(metric, "in")
+	require.NoError(t, err)
+	assert.Contains(t, got, "folded_in: 36.0525 cm")
+	assert.Contains(t, got, "on_open: yes")
+}

@@ -23,6 +23,10 @@ type Placing struct {
 	Turn     *float64    `json:"turn,omitempty"`
 	Mirrored *bool       `json:"mirrored,omitempty"`
 	OnFold   *bool       `json:"on_fold,omitempty"`
+	// OnOpen says that it lies on the open part of a lay of two; FoldedIn, mm, is how far a
+	// selvedge is folded in there, if one is. A hand does not change them.
+	OnOpen   bool    `json:"-"`
+	FoldedIn float64 `json:"-"`
 	// Locked is taken for granted: what a hand lays stays.
 	Locked *bool `json:"locked,omitempty"`
 }
@@ -118,10 +122,14 @@ func placed(text string, p Placing) (string, error) {
 		return edit.Set(text, at, entry, Order)
 	}
 	width, _ := strconv.ParseFloat(strings.TrimSuffix(p.Width, "mm"), 64)
-	return edit.Set(text, spot, edit.Value{Keys: []edit.Pair{
+	keys := []edit.Pair{
 		{Key: "width", Value: edit.Text(exactly(width, unitOf(text)))}, {Key: "lay", Value: edit.Text(p.Lay)},
-		{Key: "pieces", Value: edit.Value{List: []edit.Value{entry}}},
-	}}, Order)
+	}
+	if p.FoldedIn > 0 {
+		keys = append(keys, edit.Pair{Key: "folded_in", Value: edit.Text(exactly(p.FoldedIn, unitOf(text)))})
+	}
+	keys = append(keys, edit.Pair{Key: "pieces", Value: edit.Value{List: []edit.Value{entry}}})
+	return edit.Set(text, spot, edit.Value{Keys: keys}, Order)
 }
 
 // entryOf a piece as the file has it.
@@ -141,6 +149,7 @@ func entryOf(p Placing, id PieceID, unit measure.Unit) edit.Value {
 	add("turn", strconv.FormatFloat(turn, 'f', -1, 64), turn != 0)
 	add("face_down", "yes", p.Mirrored != nil && *p.Mirrored)
 	add("on_fold", "yes", p.OnFold != nil && *p.OnFold)
+	add("on_open", "yes", p.OnOpen)
 	return out
 }
 

@@ -42,6 +42,7 @@ var rules = map[plan.Rule][2]string{
 	plan.OnFlaw:        {"flaw", "it lies where the cloth may not be used"},
 	plan.TooNear:       {"gap", "it lies nearer to another piece than the gap"},
 	plan.AgainstOthers: {"nap", "it points the other way than the pieces that it goes with"},
+	plan.OtherPart:     {"part", "it reaches onto the other part of the lay; it is cut on the part that it was laid on"},
 	plan.OffRepeat:     {"repeat", "it is off the print that it is to match"},
 }
 
