@@ -161,3 +161,29 @@ func TestRoundAHandInTwoParts(t *testing.T) {
 		}
 	}
 }
+
+// On a repeat and on a nap too a lay of two parts is held as it was found.
+func TestBenchHoldsBothPartsOnARepeat(t *testing.T) {
+	all := fabrictest.DraftedBlouse("14")
+	napped := cloth.Cloth{Name: "velvet", Width: 1400, Selvedge: 10, Nap: cloth.OneWay}
+	checked := cloth.Cloth{Name: "check", Width: 1400, Selvedge: 10,
+		Repeat: cloth.Repeat{Along: 70, Across: 90, Even: true}}
+	for _, c := range []cloth.Cloth{napped, checked} {
+		for _, kind := range inTwo {
+			need, err := plan.Require(context.Background(), c, all,
+				plan.Options{Lays: []lay.Kind{kind}, Passes: 10, Seed: 1})
+			require.NoError(t, err, "%s, %s", c.Name, kind)
+			was := need.Lays[0]
+			bench, err := plan.NewBench(c, all, was, nil)
+			require.NoError(t, err)
+			again, ok := bench.Plan(was.Pieces)
+			require.True(t, ok, "%s, %s", c.Name, kind)
+			assert.InDelta(t, was.Taken, again.Taken, 1e-6)
+			for i, l := range was.Pieces {
+				found, err := bench.Look(was.Pieces, i, l, false)
+				require.NoError(t, err)
+				assert.True(t, found.Free, "%s, %s: %s: %v", c.Name, kind, l.Name, found.Broken)
+			}
+		}
+	}
+}
