@@ -77,6 +77,25 @@ func (c ClothTable) Raised() string {
 	return ""
 }
 
+// LeftOut says in a sentence how many amounts are not known, since the search was ended
+// before; empty when all are.
+func (c ClothTable) LeftOut() string {
+	count, all := 0, 0
+	for _, row := range c.Rows {
+		for _, cell := range row.Cells {
+			all++
+			if cell.IsLeftOut {
+				count++
+			}
+		}
+	}
+	if count == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%d of %d amounts are not known, and have a dash: the search was ended before they were laid.",
+		count, all)
+}
+
 // most takes the greater of each addition.
 func (a Amount) most(b Amount) Amount {
 	a.HandLaying = max(a.HandLaying, b.HandLaying)

@@ -19,11 +19,16 @@ type TableRow struct {
 	Cells []Cell
 }
 
-// Cell is how much to buy, or why nothing of this width will do.
+// Cell is how much to buy, or why that is not known.
 type Cell struct {
-	Offer      Offer
-	Amount     Amount
+	Offer  Offer
+	Amount Amount
+	// Impossible says why nothing of this width will do, or why the cell was left out;
+	// empty where there is an amount.
 	Impossible string
+	// IsLeftOut says that the search was ended before the cell was laid: whether and in
+	// what length it will do is not known.
+	IsLeftOut bool
 	// IsRaised says that the amount is that of a smaller size, a wider cloth or one
 	// without nap, for which more was found.
 	IsRaised bool
@@ -36,8 +41,19 @@ func (c Cell) Bought() (metric, yards float64) {
 	return InBothSystems(c.Offer.Cloth, c.Amount.Need(), c.Amount.Buy)
 }
 
-// Texts of the length to buy: "1.20 m" and "1 3/8 yd"; dashes where nothing
-// will do.
+// Refusal says in two words why there is no amount; empty where there is one.
+func (c Cell) Refusal() string {
+	switch {
+	case c.IsLeftOut:
+		return "not laid"
+	case c.Impossible != "":
+		return "not possible"
+	}
+	return ""
+}
+
+// Texts of the length to buy: "1.20 m" and "1 3/8 yd"; dashes where there
+// is none.
 func (c Cell) Texts() (metric, yards string) {
 	if c.Impossible != "" {
 		return "–", "–"

@@ -91,7 +91,8 @@ func (s *tableSheet) basis(cloth ClothTable) {
 	s.plain(7.5)
 	s.down(3)
 	units := Units{Inches: s.table.Inches}
-	said := strings.Join(strings.Fields(cloth.RestsOn(units)+" "+cloth.NotMeasured(units)+" "+cloth.Raised()), " ")
+	said := strings.Join(strings.Fields(cloth.RestsOn(units)+" "+cloth.NotMeasured(units)+" "+cloth.Raised()+
+		" "+cloth.LeftOut()), " ")
 	for _, line := range s.Wrapped(said, s.Width-2*edge) {
 		if !s.HasRoom(rowHeight) {
 			s.newSheet()

@@ -22,7 +22,7 @@ func (t Table) WriteCSV(w io.Writer) error {
 		for _, row := range cloth.Rows {
 			for i, cell := range row.Cells {
 				line := []string{spreadsheetText(cloth.Cloth), spreadsheetText(row.Name), row.NapText(), number(cloth.Widths[i]),
-					"", "", "", "", "not possible", "", "", "", "", "", ""}
+					"", "", "", "", cell.Refusal(), "", "", "", "", "", ""}
 				if cell.Impossible == "" {
 					metric, yards := cell.Bought()
 					line = append(line[:4], number(metric/1000), number(yards/yard), number(cell.Amount.Taken),
@@ -79,6 +79,9 @@ func (t Table) WriteMarkdown(w io.Writer) error {
 		}
 		if raised := cloth.Raised(); raised != "" {
 			fmt.Fprintf(&b, "\n%s\n", raised)
+		}
+		if left := cloth.LeftOut(); left != "" {
+			fmt.Fprintf(&b, "\n%s\n", left)
 		}
 	}
 	if t.Ended.Early {

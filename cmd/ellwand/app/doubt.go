@@ -29,8 +29,8 @@ type doubter struct {
 	// nil where nothing was derived, or where that cannot be drafted.
 	smaller, larger *job.Work
 	searched        quote.Searched
-	// measured are the doubts of derived measurements by cloth, kept since many cells of a
-	// table ask for the same.
+	// measured are the doubts of derived measurements by cloth: many cells of a table ask for
+	// the same, and nothing is left to reckon when the search ends.
 	measured map[string]quote.Doubt
 }
 
@@ -49,6 +49,9 @@ func newDoubter(ctx context.Context, work *job.Work, search Search) (doubter, er
 	}
 	if err == nil && errLarger == nil {
 		out.smaller, out.larger = smaller, larger
+		for _, offer := range work.Cloths {
+			out.measured[offer.Cloth.Name] = out.measures(offer.Cloth.Name)
+		}
 	}
 	return out, nil
 }
@@ -69,7 +72,11 @@ func (d doubter) rangeOf(c cloth.Cloth, a quote.Amount, endedEarly bool) quote.R
 	if endedEarly {
 		searched = quote.Briefly
 	}
-	doubts := []quote.Doubt{d.measures(c.Name), {Of: quote.TrueWidth}, quote.WashDoubt(c),
+	measures := quote.Doubt{Of: quote.Measures}
+	if known, derived := d.measured[c.Name]; derived {
+		measures = known
+	}
+	doubts := []quote.Doubt{measures, {Of: quote.TrueWidth}, quote.WashDoubt(c),
 		quote.SearchDoubt(a.Found, searched)}
 	for _, offer := range d.work.Cloths {
 		if offer.Cloth.Name == c.Name && !offer.Measured {
@@ -86,15 +93,11 @@ func (d doubter) measures(cloth string) quote.Doubt {
 	if d.smaller == nil {
 		return out
 	}
-	if known, ok := d.measured[cloth]; ok {
-		return known
-	}
 	area := areaOf(d.work.PiecesOf(cloth))
 	for _, other := range []*job.Work{d.smaller, d.larger} {
 		change := areaOf(other.PiecesOf(cloth))/area - 1
 		out.Less, out.More = max(out.Less, -change), max(out.More, change)
 	}
-	d.measured[cloth] = out
 	return out
 }
 

@@ -64,6 +64,9 @@ func (s *solver) settle(ctx context.Context, problems []problem, answers []answe
 		if harder.impossible != nil || easier.impossible == nil && least(easier.need) <= least(harder.need)+plan.SameLength {
 			continue
 		}
+		if easier.isLeftOut() || s.leavesOut(ctx, problems[p.easier]) {
+			continue
+		}
 		again := problems[p.easier]
 		again.known = asPiecesOf(harder.need.Found, again.all)
 		found, err := s.solve(ctx, again, s.search.Workers)

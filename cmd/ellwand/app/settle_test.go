@@ -1,8 +1,11 @@
 package app
 
 import (
+	"context"
+	"fmt"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -124,6 +127,41 @@ func TestTablesAreMonotone(t *testing.T) {
 		assert.InDelta(t, buy[key("size 12", e.Cloth.Nap, e.Cloth.Width)], e.Buy, 1e-6, "%.0f", e.Cloth.Width)
 		assert.Zero(t, e.Work.Due, "%.0f", e.Cloth.Width)
 	}
+}
+
+// A large table of which the search was ended has amounts for what was laid, and says of
+// the rest that it is not known, not that it is not possible.
+func TestALargeTableEndsSoon(t *testing.T) {
+	t.Setenv("XDG_CACHE_HOME", t.TempDir())
+	var job strings.Builder
+	job.WriteString("job: Many\nunits: cm\ncloths: [{name: shell, width: 90}]\ngarments:\n")
+	for i := range mostAfterEnd {
+		fmt.Fprintf(&job, "  - {name: apron %d, pieces: [{name: apron, width: 58, height: %d}]}\n", i, 50+i)
+	}
+	rows, err := ReadTableRows(t.Context(), writtenJob(t, job.String()), nil)
+	require.NoError(t, err)
+	asked, err := TableOf(rows, nil)
+	require.NoError(t, err)
+	ended, end := context.WithCancel(t.Context())
+	end()
+	table, err := asked.Reckon(ended, Search{Passes: 2, Seed: 1, Workers: 2}, Watch{})
+	require.NoError(t, err)
+	known := 0
+	for _, row := range table.Cloths[0].Rows {
+		cell := row.Cells[0]
+		assert.NotEqual(t, cell.IsLeftOut, cell.Amount.Buy > 0)
+		assert.NotEqual(t, "not possible", cell.Refusal())
+		if !cell.IsLeftOut {
+			known++
+		}
+	}
+	assert.Equal(t, mostAfterEnd, known)
+	assert.True(t, table.Ended.Early)
+	assert.Contains(t, table.Cloths[0].LeftOut(), "50 of 100 amounts are not known")
+	var written strings.Builder
+	require.NoError(t, table.WriteCSV(&written))
+	assert.Contains(t, written.String(), "not laid")
+	assert.NotContains(t, written.String(), "not possible")
 }
 
 // The hardest comes first, and each cell begins from those that differ in one thing.

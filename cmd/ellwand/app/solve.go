@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"runtime"
 	"sync"
+	"sync/atomic"
 	"time"
 
 	"ellwand/cmd/ellwand/failure"
@@ -70,6 +71,21 @@ func endedOf(all []answer) plan.Ended {
 	return out
 }
 
+// withLeftOut is work of some problems with what was due of those that were left out,
+// which is taken to be as much for each.
+func withLeftOut(done plan.Work, all []answer) plan.Work {
+	left := 0
+	for _, a := range all {
+		if a.isLeftOut() {
+			left++
+		}
+	}
+	if left > 0 && left < len(all) {
+		done.Due += done.Due / (len(all) - left) * left
+	}
+	return done
+}
+
 // solver lays many problems.
 type solver struct {
 	finder
@@ -77,7 +93,13 @@ type solver struct {
 	// endsWithContext says that what has not begun when the context ends is left out:
 	// its answer is empty.
 	endsWithContext bool
+	// after counts what may still begin when the context has ended; nil says all.
+	after *atomic.Int32
 }
+
+// mostAfterEnd is how many cells of a table are laid when the search was ended before
+// they were: each takes some hundredths of a second [source.OwnChoice].
+const mostAfterEnd = 50
 
 func newSolver(search Search, watch Watch) *solver {
 	return &solver{finder: newFinder(search), watch: watch}
@@ -90,9 +112,25 @@ func (s *solver) unlessEnded() *solver {
 	return &out
 }
 
+// endingSoon lays no more than a few problems when the search is ended, so that the
+// command ends soon after it.
+func (s *solver) endingSoon() *solver {
+	out := *s
+	out.after = &atomic.Int32{}
+	return &out
+}
+
+// leavesOut says that a problem is not begun any more.
+func (s *solver) leavesOut(ctx context.Context, p problem) bool {
+	if ctx.Err() == nil {
+		return false
+	}
+	return s.endsWithContext || p.alone || s.after != nil && s.after.Add(1) > mostAfterEnd
+}
+
 // all lays every problem, several at a time, each on one core so that none is
 // idle. Equal problems are laid once. When the context has ended, what a garment takes
-// alone is left out.
+// alone is left out; see also endingSoon.
 func (s *solver) all(ctx context.Context, all []problem) ([]answer, error) {
 	first, distinct := distinctProblems(all)
 	answers, failures := make([]answer, len(distinct)), make([]error, len(distinct))
@@ -102,7 +140,7 @@ func (s *solver) all(ctx context.Context, all []problem) ([]answer, error) {
 		s.watch.Counted(0, len(distinct), 0)
 	}
 	s.each(len(distinct), func(i, workers int) {
-		if (s.endsWithContext || distinct[i].alone) && ctx.Err() != nil {
+		if s.leavesOut(ctx, distinct[i]) {
 			return
 		}
 		answers[i], failures[i] = s.guarded(ctx, distinct[i], workers)

@@ -181,7 +181,7 @@ func (t *TableAsked) Reckon(ctx context.Context, search Search, watch Watch) (qu
 		return quote.Table{}, err
 	}
 	begun := time.Now()
-	solver, pairs := newSolver(search, watch), t.pairs()
+	solver, pairs := newSolver(search, watch).endingSoon(), t.pairs()
 	answers, err := solver.all(ctx, problems)
 	if err != nil {
 		return quote.Table{}, err
@@ -189,9 +189,12 @@ func (t *TableAsked) Reckon(ctx context.Context, search Search, watch Watch) (qu
 	if err := solver.settle(ctx, problems, answers, pairs); err != nil {
 		return quote.Table{}, err
 	}
-	t.table.Ended = search.ended(ctx, endedOf(answers).Work, begun)
+	t.table.Ended = search.ended(ctx, withLeftOut(endedOf(answers).Work, answers), begun)
 	for i, open := range t.cells {
 		open.cell.Impossible = answers[i].why()
+		if open.cell.IsLeftOut = answers[i].isLeftOut(); open.cell.IsLeftOut {
+			open.cell.Impossible = "the search was ended before"
+		}
 		if open.cell.Impossible == "" {
 			open.cell.Amount = quote.AmountOf(open.cell.Offer, answers[i].found)
 		}

@@ -34,6 +34,9 @@ func TableOf(table quote.Table) Table {
 			for i, cell := range row.Cells {
 				report := Cell{Cloth: cloth.Cloth, Row: row.Name, Nap: row.Nap.String(), WidthMM: tidy(cloth.Widths[i]),
 					Refused: cell.Impossible, IsRaised: cell.IsRaised}
+				if cell.IsLeftOut {
+					report.Refused = cell.Refusal() + ": " + cell.Impossible
+				}
 				if cell.Impossible == "" {
 					metric, yards := cell.Bought()
 					report.BuyM, report.BuyYd, report.RestsOn = tidy(metric/1000), tidy(inYards(yards)), basisOf(cell.Amount)

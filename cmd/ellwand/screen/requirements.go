@@ -30,9 +30,9 @@ func Requirements(w io.Writer, table quote.Table) {
 			cells := Row(name, line.NapText())
 			for i, cell := range line.Cells {
 				cells = append(cells, cell.Text(table.Inches))
-				if cell.Impossible != "" {
-					refused.Add(line.Name+", "+cloth.WidthTexts(table.Inches)[i], "not possible: "+strings.ReplaceAll(cell.Impossible,
-						"\n", "\n  "))
+				if cell.Impossible != "" && !cell.IsLeftOut {
+					refused.Add(line.Name+", "+cloth.WidthTexts(table.Inches)[i], "not possible: "+
+						strings.ReplaceAll(cell.Impossible, "\n", "\n  "))
 				}
 			}
 			t.AppendRow(cells)
@@ -50,6 +50,9 @@ func Requirements(w io.Writer, table quote.Table) {
 		}
 		if raised := cloth.Raised(); raised != "" {
 			fmt.Fprintln(w, raised)
+		}
+		if left := cloth.LeftOut(); left != "" {
+			fmt.Fprintln(w, left)
 		}
 	}
 }
