@@ -35,13 +35,17 @@ func EffortNamed(name string) (Effort, bool) {
 // Efforts from the least to the most.
 func Efforts() []Effort { return []Effort{Quick, Usual, Long} }
 
-// The usual effort of a lay: passes for each piece to be cut, within limits, at
-// most. On the example jobs it comes within the shares of the shortest lengths known
-// that testdata/lengths.csv records [source.OwnChoice].
+// The usual effort of a lay: passes for each piece to be cut, and more for each of those
+// that are many, within limits, at most. On the example jobs it comes within the shares of
+// the shortest lengths known that testdata/lengths.csv records; without the more, four
+// dresses of 36 pieces were up to 5 % over it, with it 3.4 %, for a tenth more time
+// [source.OwnChoice].
 const (
 	passesOfAPiece = 150
+	manyPieces     = 20
+	moreOfMany     = 250
 	leastPasses    = 1500
-	mostPasses     = 6000
+	mostPasses     = 9000
 )
 
 // patience of a search that has no exact budget: it ends when the next gain has not
@@ -51,7 +55,8 @@ const patience = 2
 
 // passes of the search of a lay for so many pieces.
 func (e Effort) passes(pieces int) int {
-	usual := min(max(leastPasses, passesOfAPiece*pieces), mostPasses)
+	asked := passesOfAPiece*pieces + moreOfMany*max(0, pieces-manyPieces)
+	usual := min(max(leastPasses, asked), mostPasses)
 	return e.Of(usual)
 }
 
