@@ -16,8 +16,8 @@ import (
 // piece stays on its own: on the other it would be cut another number of times. It is for
 // one goroutine.
 type Bench struct {
-	table *Table
-	kind  lay.Kind
+	planner *Planner
+	kind    lay.Kind
 	// depth by which a selvedge is folded in, as in lay.Plan.
 	depth float64
 	// beds in the order of the parts.
@@ -49,8 +49,8 @@ func NewBench(c cloth.Cloth, all []pieces.Piece, as lay.Plan, tables *nest.Table
 	if tables == nil {
 		tables = NewTables()
 	}
-	t := &Table{Ctx: context.Background(), Cloth: c, Asked: all, Wanted: wanted, Options: Options{Tables: tables}}
-	out := &Bench{table: t, kind: as.Lay, places: as.Places}
+	t := &Planner{Ctx: context.Background(), Cloth: c, Asked: all, Wanted: wanted, Options: Options{Tables: tables}}
+	out := &Bench{planner: t, kind: as.Lay, places: as.Places}
 	if as.Lay == lay.SelvedgeIn || as.Lay == lay.InStretches {
 		out.depth, out.bound = as.FoldedIn, t.OpenBound()
 		out.beds, err = t.bedsSharedAs(as)
@@ -66,7 +66,7 @@ func (b *Bench) hand(on benchBed, all []lay.Laid, piece, item int, still []layou
 	if t := b.taken; t != nil && t.piece == piece && sameList(t.all, all) {
 		return t.hand, nil
 	}
-	hand, err := nest.NewHand(on.upToBorder(), item, still, b.table.Options.Tables)
+	hand, err := nest.NewHand(on.upToBorder(), item, still, b.planner.Options.Tables)
 	if err == nil {
 		b.taken = &taken{all, piece, hand}
 	}
@@ -79,10 +79,10 @@ func sameList(a, b []lay.Laid) bool { return len(a) == len(b) && (len(a) == 0 ||
 // under a piece is the bed that it lies on, where all others lie still.
 func (b *Bench) under(all []lay.Laid, piece int) (benchBed, error) {
 	if len(b.beds) == 1 {
-		return benchBed{SolvedBed: b.beds[0], asked: b.table.Asked, isAll: true}, nil
+		return benchBed{SolvedBed: b.beds[0], asked: b.planner.Asked, isAll: true}, nil
 	}
 	part := all[piece].Part
-	out := benchBed{SolvedBed: b.beds[part], asked: b.table.Asked, part: part}
+	out := benchBed{SolvedBed: b.beds[part], asked: b.planner.Asked, part: part}
 	switch {
 	case b.kind == lay.SelvedgeIn && part == 0:
 		out.border = atHigh
@@ -90,7 +90,7 @@ func (b *Bench) under(all []lay.Laid, piece int) (benchBed, error) {
 		out.border = atLow
 	case part == 0:
 		out.border = ahead
-		out.room = beginOf(all, 1) - b.table.Cloth.Gap
+		out.room = beginOf(all, 1) - b.planner.Cloth.Gap
 	default:
 		out.border = atEnd
 		one, err := b.openBehind(endOf(all, 0))
@@ -102,7 +102,7 @@ func (b *Bench) under(all []lay.Laid, piece int) (benchBed, error) {
 
 // openBehind is the open stretch behind a folded one of that length.
 func (b *Bench) openBehind(length float64) (SolvedBed, error) {
-	moved, err := b.table.bedBehind(b.beds[1], length, b.places)
+	moved, err := b.planner.bedBehind(b.beds[1], length, b.places)
 	if err == nil {
 		b.beds[1] = moved
 	}
@@ -119,7 +119,7 @@ func (b *Bench) laid(all []lay.Laid) (out []SolvedBed, whole bool) {
 				one = behind
 			}
 		}
-		on := benchBed{SolvedBed: one, asked: b.table.Asked, part: part, isAll: len(b.beds) == 1}
+		on := benchBed{SolvedBed: one, asked: b.planner.Asked, part: part, isAll: len(b.beds) == 1}
 		_, placements := on.still(all, -1)
 		one.Layout = layout.Layout{Placements: placements}
 		one.Layout.Length = LengthOf(one.Problem, one.Layout)
@@ -134,16 +134,16 @@ func (b *Bench) laid(all []lay.Laid) (out []SolvedBed, whole bool) {
 func (b *Bench) Plan(all []lay.Laid) (out lay.Plan, proven bool) {
 	beds, whole := b.laid(all)
 	if whole && areVerified(beds) {
-		found := SpreadOf(b.table.Cloth, beds...)
+		found := SpreadOf(b.planner.Cloth, beds...)
 		found.Depth, found.Bound = b.depth, min(b.bound, found.Taken)
 		if len(beds) == 1 {
 			found.Bound = min(b.bound, beds[0].Layout.Length)
 		}
-		if plan, err := b.table.planOf(b.kind, found); err == nil {
+		if plan, err := b.planner.planOf(b.kind, found); err == nil {
 			return plan, true
 		}
 	}
-	out = lay.Plan{Cloth: b.table.Cloth, Asked: b.table.Asked, Lay: b.kind, Plies: b.kind.Plies(), FoldedIn: b.depth}
+	out = lay.Plan{Cloth: b.planner.Cloth, Asked: b.planner.Asked, Lay: b.kind, Plies: b.kind.Plies(), FoldedIn: b.depth}
 	Fill(&out, beds)
 	markByHand(&out)
 	return out, false

@@ -9,7 +9,7 @@ import (
 
 // bedToLay is the bed of a lay of one part with nothing on it yet, on a repeat with its
 // match points at places.
-func (t *Table) bedToLay(kind lay.Kind, places lay.Places) (SolvedBed, error) {
+func (t *Planner) bedToLay(kind lay.Kind, places lay.Places) (SolvedBed, error) {
 	b := bed.Of(t.Cloth, kind)
 	templates, err := rules.TemplatesOf(t.Cloth, b, t.Wanted)
 	if err != nil {
@@ -24,7 +24,7 @@ func (t *Table) bedToLay(kind lay.Kind, places lay.Places) (SolvedBed, error) {
 
 // bedsSharedAs are the beds of a lay of two parts with nothing on them yet, the pieces
 // shared out as in a plan, those that go one way pointing as they do there.
-func (t *Table) bedsSharedAs(as lay.Plan) ([]SolvedBed, error) {
+func (t *Planner) bedsSharedAs(as lay.Plan) ([]SolvedBed, error) {
 	double, single, why := t.bedsInTwo(as.Lay, as.FoldedIn)
 	if why != nil {
 		return nil, why
@@ -63,7 +63,7 @@ func (t *Table) bedsSharedAs(as lay.Plan) ([]SolvedBed, error) {
 	return first, nil
 }
 
-func (t *Table) bedsFor(parts split, double, single bed.Bed, places lay.Places) ([]SolvedBed, error) {
+func (t *Planner) bedsFor(parts split, double, single bed.Bed, places lay.Places) ([]SolvedBed, error) {
 	low, _, err := t.bedWithFixed(double, parts.double, lay.Plan{}, places)
 	if err != nil {
 		return nil, err
@@ -73,7 +73,7 @@ func (t *Table) bedsFor(parts split, double, single bed.Bed, places lay.Places) 
 }
 
 // canHold says that each piece of a plan may be turned on its bed as it is.
-func (t *Table) canHold(beds []SolvedBed, as lay.Plan) bool {
+func (t *Planner) canHold(beds []SolvedBed, as lay.Plan) bool {
 	count := 0
 	for part, one := range beds {
 		_, placed := benchBed{SolvedBed: one, asked: t.Asked, part: part}.still(as.Pieces, -1)
@@ -83,7 +83,7 @@ func (t *Table) canHold(beds []SolvedBed, as lay.Plan) bool {
 }
 
 // bedBehind is an open stretch behind a folded one of another length.
-func (t *Table) bedBehind(was SolvedBed, length float64, places lay.Places) (SolvedBed, error) {
+func (t *Planner) bedBehind(was SolvedBed, length float64, places lay.Places) (SolvedBed, error) {
 	b := bed.OpenAfter(t.Cloth, length)
 	b.PointBack = was.Bed.PointBack
 	if b.At == was.Bed.At {

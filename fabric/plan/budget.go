@@ -6,7 +6,7 @@ import (
 )
 
 // count the work of a search.
-func (t *Table) count(o nest.Options, found nest.Result) {
+func (t *Planner) count(o nest.Options, found nest.Result) {
 	made := o.Passes
 	if t.Ctx.Err() != nil {
 		made = min(made, found.TotalPasses/2)
@@ -14,8 +14,8 @@ func (t *Table) count(o nest.Options, found nest.Result) {
 	t.counted(Work{Due: o.Passes, Made: made})
 }
 
-// counted adds work; what is copied from the table counts with it.
-func (t *Table) counted(more Work) {
+// counted adds work; what is copied from the planner counts with it.
+func (t *Planner) counted(more Work) {
 	if t.Work == nil {
 		t.Work = &Work{}
 	}
@@ -23,10 +23,10 @@ func (t *Table) counted(more Work) {
 }
 
 // Left counts a search that was due and not begun.
-func (t *Table) Left(share float64) { t.counted(Work{Due: t.Budget(share).Passes}) }
+func (t *Planner) Left(share float64) { t.counted(Work{Due: t.Budget(share).Passes}) }
 
 // Budget of one search, with a share of the whole.
-func (t *Table) Budget(share float64) nest.Options {
+func (t *Planner) Budget(share float64) nest.Options {
 	if t.Options.Tables == nil {
 		t.Options.Tables = NewTables()
 	}

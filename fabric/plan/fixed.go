@@ -17,7 +17,7 @@ func (o Options) hasFixed() bool { return len(o.Fixed.Pieces) > 0 }
 
 // aroundFixed lays the rest of the pieces around those that stay where they are. It
 // returns the reason when they cannot stay.
-func (t *Table) aroundFixed(kind lay.Kind) (found *SolvedLay, why, err error) {
+func (t *Planner) aroundFixed(kind lay.Kind) (found *SolvedLay, why, err error) {
 	fixed := t.Options.Fixed
 	b := bed.Of(t.Cloth, kind)
 	templates, why := rules.TemplatesOf(t.Cloth, b, t.Wanted)
@@ -42,7 +42,7 @@ func (t *Table) aroundFixed(kind lay.Kind) (found *SolvedLay, why, err error) {
 }
 
 // fixedIn places the pieces that stay where they are, and verifies that they can.
-func (t *Table) fixedIn(fixed lay.Plan, b bed.Bed, templates []rules.Template,
+func (t *Planner) fixedIn(fixed lay.Plan, b bed.Bed, templates []rules.Template,
 	problem layout.Problem) (layout.Layout, error) {
 	used, sources := make([]int, len(templates)), lay.SourcesIn(t.Asked)
 	var out layout.Layout
@@ -59,7 +59,7 @@ func (t *Table) fixedIn(fixed lay.Plan, b bed.Bed, templates []rules.Template,
 }
 
 // whyNotThere says why pieces cannot lie where they are to stay; nil when they can.
-func (t *Table) whyNotThere(problem layout.Problem, placed []layout.Placement) error {
+func (t *Planner) whyNotThere(problem layout.Problem, placed []layout.Placement) error {
 	for _, at := range placed {
 		if !canLie(problem, []layout.Placement{at}) {
 			return lay.Reason{Of: lay.FixedOnFlaw, Pieces: []string{problem.Items[at.Item].Name}}
@@ -94,7 +94,7 @@ func canLie(problem layout.Problem, placed []layout.Placement) bool {
 }
 
 // laidAround searches for places for what is missing from a start that stays as it is.
-func (t *Table) laidAround(kind lay.Kind, one SolvedBed, start layout.Layout, search nest.Options) (layout.Layout,
+func (t *Planner) laidAround(kind lay.Kind, one SolvedBed, start layout.Layout, search nest.Options) (layout.Layout,
 	error) {
 	problem := one.Problem
 	missing := -len(start.Placements)

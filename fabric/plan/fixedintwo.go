@@ -14,7 +14,7 @@ import (
 
 // aroundFixedInTwo shares what does not stay out between both beds, in the ways that look
 // shortest, and lays it round what stays.
-func (t *Table) aroundFixedInTwo(kind lay.Kind) (*SolvedLay, error, error) {
+func (t *Planner) aroundFixedInTwo(kind lay.Kind) (*SolvedLay, error, error) {
 	fixed := t.Options.Fixed
 	double, single, why := t.bedsInTwo(kind, fixed.FoldedIn)
 	if why != nil {
@@ -50,7 +50,7 @@ func (t *Table) aroundFixedInTwo(kind lay.Kind) (*SolvedLay, error, error) {
 }
 
 // bedsInTwo are those of a lay of two parts, a selvedge being folded in that far.
-func (t *Table) bedsInTwo(kind lay.Kind, foldedIn float64) (double, single bed.Bed, why error) {
+func (t *Planner) bedsInTwo(kind lay.Kind, foldedIn float64) (double, single bed.Bed, why error) {
 	double, single = bed.FoldedBefore(t.Cloth), bed.OpenAfter(t.Cloth, 0)
 	if kind == lay.SelvedgeIn {
 		if !(foldedIn > 0 && foldedIn < t.Cloth.Width) {
@@ -65,7 +65,7 @@ func (t *Table) bedsInTwo(kind lay.Kind, foldedIn float64) (double, single bed.B
 }
 
 // whereTheyStay leaves the choices that keep every piece that stays on its bed.
-func (t *Table) whereTheyStay(fixed lay.Plan, choices []choice) error {
+func (t *Planner) whereTheyStay(fixed lay.Plan, choices []choice) error {
 	sources := lay.SourcesIn(t.Asked)
 	for _, l := range fixed.Pieces {
 		if sources.Of(l) < 0 {
@@ -85,7 +85,7 @@ func (t *Table) whereTheyStay(fixed lay.Plan, choices []choice) error {
 }
 
 // bedsAroundFixed lays both beds of an arrangement round what stays on each.
-func (t *Table) bedsAroundFixed(a arrangement, fixed lay.Plan, share float64) (found *SolvedLay, why, err error) {
+func (t *Planner) bedsAroundFixed(a arrangement, fixed lay.Plan, share float64) (found *SolvedLay, why, err error) {
 	demands, beds := [][]rules.Demand{a.split.double, a.split.single}, []bed.Bed{a.double, a.single}
 	behind, staying, why := t.bedWithFixed(a.single, a.split.single, partOfPlan(fixed, 1), lay.Places{})
 	if why != nil {
@@ -127,7 +127,7 @@ func (t *Table) bedsAroundFixed(a arrangement, fixed lay.Plan, share float64) (f
 
 // bedWithFixed is a bed with nothing laid but what stays there. On a repeat, places are
 // those of what stays, or where that is nothing those that are known.
-func (t *Table) bedWithFixed(b bed.Bed, wanted []rules.Demand, fixed lay.Plan, known lay.Places) (SolvedBed,
+func (t *Planner) bedWithFixed(b bed.Bed, wanted []rules.Demand, fixed lay.Plan, known lay.Places) (SolvedBed,
 	layout.Layout, error) {
 	templates, why := rules.TemplatesOf(t.strict(), b, wanted)
 	if why != nil {

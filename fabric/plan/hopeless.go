@@ -14,7 +14,7 @@ const hopelessShare = 0.08
 
 // isHopeless reports that more work on a lay cannot make it the shortest, or is
 // very unlikely to.
-func (t *Table) isHopeless(found *SolvedLay) bool {
+func (t *Planner) isHopeless(found *SolvedLay) bool {
 	return t.shortest != nil && found.Taken > t.shortest.Taken*(1+hopelessShare)
 }
 
@@ -24,7 +24,7 @@ const hopelessEffort = 0.1
 
 // cannotBeShortest reports that no layout of a bed comes near the shortest lay known, by
 // a length that none can beat.
-func (t *Table) cannotBeShortest(b bed.Bed, least float64) bool {
+func (t *Planner) cannotBeShortest(b bed.Bed, least float64) bool {
 	return t.shortest != nil && b.Before+b.Taken(t.Cloth, least) > t.shortest.Taken*(1+hopelessShare)
 }
 

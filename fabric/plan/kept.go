@@ -12,7 +12,7 @@ import (
 
 // findLay finds a layout of a lay: that of the kept ones where they come from the
 // same search, otherwise the shorter of a kept one and what a search finds.
-func (t *Table) findLay(kind lay.Kind) (found *SolvedLay, why, err error) {
+func (t *Planner) findLay(kind lay.Kind) (found *SolvedLay, why, err error) {
 	kept := t.Rebuilt(kind)
 	if kept != nil && t.Options.Searched {
 		return kept, nil, nil
@@ -29,7 +29,7 @@ func (t *Table) findLay(kind lay.Kind) (found *SolvedLay, why, err error) {
 // also where its match points do, and nothing else: outlines, lengths and bounds are
 // those of the pieces asked, and the layout is verified. It is the shortest of several.
 // Nil when there is none, or when none is a layout of these pieces.
-func (t *Table) Rebuilt(kind lay.Kind) *SolvedLay {
+func (t *Planner) Rebuilt(kind lay.Kind) *SolvedLay {
 	var best *SolvedLay
 	for _, plan := range t.Options.Kept {
 		if plan.Lay != kind {
@@ -52,7 +52,7 @@ func (t *Table) Rebuilt(kind lay.Kind) *SolvedLay {
 	return best
 }
 
-func (t *Table) rebuiltInOne(plan lay.Plan) *SolvedLay {
+func (t *Planner) rebuiltInOne(plan lay.Plan) *SolvedLay {
 	one, ok := t.rebuiltBed(plan, bed.Of(t.Cloth, plan.Lay), t.Wanted)
 	if !ok {
 		return nil
@@ -64,7 +64,7 @@ func (t *Table) rebuiltInOne(plan lay.Plan) *SolvedLay {
 
 // rebuiltInTwo shares the pieces out between the beds as they lie in the plan, those
 // that go one way pointing back to the cut end or away from it.
-func (t *Table) rebuiltInTwo(plan lay.Plan, back bool) *SolvedLay {
+func (t *Planner) rebuiltInTwo(plan lay.Plan, back bool) *SolvedLay {
 	double, single := bed.Of(t.Cloth, lay.FoldedAlong), bed.Of(t.Cloth, lay.Open)
 	if plan.Lay == lay.SelvedgeIn {
 		if !(plan.FoldedIn > 0 && plan.FoldedIn < t.Cloth.Width) {
@@ -111,7 +111,7 @@ func (t *Table) rebuiltInTwo(plan lay.Plan, back bool) *SolvedLay {
 }
 
 // rebuiltBed lays the pieces of a plan on a bed. False when that is no layout.
-func (t *Table) rebuiltBed(plan lay.Plan, b bed.Bed, wanted []rules.Demand) (SolvedBed, bool) {
+func (t *Planner) rebuiltBed(plan lay.Plan, b bed.Bed, wanted []rules.Demand) (SolvedBed, bool) {
 	c := t.Cloth
 	if plan.Lay == lay.SelvedgeIn || plan.Lay == lay.InStretches {
 		c = t.strict()

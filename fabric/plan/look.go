@@ -162,7 +162,7 @@ func (b *Bench) looked(all []lay.Laid, piece int, held lay.Laid, outline orb.Rin
 		out.Overlaps = append(out.Overlaps, Overlap{i, motion.Common(outline, other.Outline)})
 	}
 	out.Free = len(out.Overlaps) == 0 && len(broken) == 0
-	c := b.table.Cloth
+	c := b.planner.Cloth
 	out.Taken = out.Length // of two beds neither lies across
 	if len(b.beds) == 1 {
 		out.Taken = b.beds[0].Bed.Taken(c, out.Length-b.beds[0].Bed.At[0])

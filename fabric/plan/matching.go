@@ -81,7 +81,7 @@ func mergedMatch(all []lay.Match, more lay.Match) []lay.Match {
 
 // lessMatched is the reason why a lay is out of the question that cannot keep
 // a match which the open lay keeps: it would answer an easier question.
-func (t *Table) lessMatched(m *rules.Matching) error {
+func (t *Planner) lessMatched(m *rules.Matching) error {
 	if len(m.Dropped) == 0 {
 		return nil
 	}

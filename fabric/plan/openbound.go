@@ -11,7 +11,7 @@ import (
 // out is an open one: that of the open cloth, without a gap. It is the bound
 // of a lay of two beds, either of which may be left empty. 0 when the pieces
 // cannot be laid open.
-func (t *Table) OpenBound() float64 {
+func (t *Planner) OpenBound() float64 {
 	cloth := t.Cloth
 	cloth.Gap = 0
 	b := bed.Of(cloth, lay.Open)
@@ -28,7 +28,7 @@ func (t *Table) OpenBound() float64 {
 
 // boundOf a lay is that of the problem that a search would have: a kept layout has its
 // match points at places of its own, which another layout need not keep to.
-func (t *Table) boundOf(kind lay.Kind, one SolvedBed) float64 {
+func (t *Planner) boundOf(kind lay.Kind, one SolvedBed) float64 {
 	if t.Cloth.Repeat.IsPlain() {
 		return one.Bound
 	}

@@ -9,7 +9,7 @@ import (
 
 // placesIn a plan are those of its match points on the open cloth. A layout that came in a
 // file does not say them, and need not have those that a search would take.
-func (t *Table) placesIn(plan lay.Plan, b bed.Bed, templates []rules.Template) lay.Places {
+func (t *Planner) placesIn(plan lay.Plan, b bed.Bed, templates []rules.Template) lay.Places {
 	if t.Cloth.Repeat.IsPlain() || len(plan.Places[0])+len(plan.Places[1]) > 0 {
 		return plan.Places
 	}

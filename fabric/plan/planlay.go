@@ -7,7 +7,7 @@ import (
 
 // planLay solves one lay. A lay that is not possible is a plan that says so,
 // not an error.
-func (t *Table) planLay(kind lay.Kind) (lay.Plan, error) {
+func (t *Planner) planLay(kind lay.Kind) (lay.Plan, error) {
 	plan := lay.Plan{Cloth: t.Cloth, Asked: t.Asked, Lay: kind, Plies: kind.Plies(), Width: bed.UsableWidth(kind, t.Cloth)}
 	found, why, err := t.findLay(kind)
 	switch {

@@ -10,7 +10,7 @@ import (
 )
 
 // planOf a layout that was found, proven.
-func (t *Table) planOf(kind lay.Kind, found *SolvedLay) (lay.Plan, error) {
+func (t *Planner) planOf(kind lay.Kind, found *SolvedLay) (lay.Plan, error) {
 	plan := lay.Plan{Cloth: t.Cloth, Asked: t.Asked, Lay: kind, Plies: kind.Plies()}
 	plan.FoldedIn = found.Depth
 	Fill(&plan, found.Beds)
@@ -28,7 +28,7 @@ func (t *Table) planOf(kind lay.Kind, found *SolvedLay) (lay.Plan, error) {
 
 // better tells of a layout that a search has found for the one bed of a lay. One that
 // does not verify, or breaks a rule, is none.
-func (t *Table) better(kind lay.Kind, one SolvedBed, laid layout.Layout) (lay.Plan, bool) {
+func (t *Planner) better(kind lay.Kind, one SolvedBed, laid layout.Layout) (lay.Plan, bool) {
 	laid.Length = LengthOf(one.Problem, laid)
 	if verify.Layout(one.Problem, laid) != nil {
 		return lay.Plan{}, false
@@ -42,7 +42,7 @@ func (t *Table) better(kind lay.Kind, one SolvedBed, laid layout.Layout) (lay.Pl
 
 // telling is what a search tells as it goes: lengths of cloth, not of plies. The length
 // of one bed of two says nothing of the lay; who lays both tells that of both.
-func (t *Table) telling(kind lay.Kind, one SolvedBed) func(nest.Progress) {
+func (t *Planner) telling(kind lay.Kind, one SolvedBed) func(nest.Progress) {
 	if t.Options.Progress == nil && t.Options.Better == nil {
 		return nil
 	}
@@ -63,7 +63,7 @@ func (t *Table) telling(kind lay.Kind, one SolvedBed) func(nest.Progress) {
 }
 
 // tell how long a lay of two beds is.
-func (t *Table) tell(kind lay.Kind, found *SolvedLay) {
+func (t *Planner) tell(kind lay.Kind, found *SolvedLay) {
 	if t.Options.Progress == nil {
 		return
 	}

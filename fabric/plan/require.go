@@ -36,7 +36,7 @@ func Require(ctx context.Context, c cloth.Cloth, all []pieces.Piece, options Opt
 	if err != nil {
 		return Requirement{}, err
 	}
-	t := &Table{Ctx: ctx, Cloth: c, Asked: all, Wanted: wanted, Options: options, Work: &Work{}, Lines: linesOf(wanted)}
+	t := &Planner{Ctx: ctx, Cloth: c, Asked: all, Wanted: wanted, Options: options, Work: &Work{}, Lines: linesOf(wanted)}
 	plans := map[lay.Kind]lay.Plan{}
 	for _, kind := range searchOrder {
 		if !options.wants(kind) {
@@ -106,7 +106,7 @@ var searchOrder = []lay.Kind{lay.FoldedAlong, lay.FoldedAcross, lay.CutAcross, l
 // costOfMatching lays the pieces on plain cloth in the same lay. The matched
 // layout is one of plain cloth too, and is where that search starts, so that
 // matching never comes out as a saving. It returns as well the lay on plain cloth.
-func (t *Table) costOfMatching(matched lay.Plan) (*Matching, []lay.Plan, error) {
+func (t *Planner) costOfMatching(matched lay.Plan) (*Matching, []lay.Plan, error) {
 	plain := *t
 	plain.Cloth = t.Cloth.Plain()
 	plain.Options.WarmStarts, plain.Options.Kept = []lay.Plan{matched}, t.Options.KeptPlain

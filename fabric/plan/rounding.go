@@ -35,7 +35,7 @@ func aboveIncrement(c cloth.Cloth, b bed.Bed, length float64) (target float64, n
 
 // belowIncrement looks a little longer, for a layout of just the length that lets
 // one step less be bought, where a hair more was found.
-func (t *Table) belowIncrement(found *SolvedBed, share float64) error {
+func (t *Planner) belowIncrement(found *SolvedBed, share float64) error {
 	target, near := aboveIncrement(t.Cloth, found.Bed, found.Layout.Length)
 	if !near || target < found.Bound*(1-ProofMargin) || t.Ctx.Err() != nil {
 		return nil

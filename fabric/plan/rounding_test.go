@@ -71,7 +71,7 @@ func TestBelowStep(t *testing.T) {
 	last.X += 0.3
 	found.Layout.Length = LengthOf(problem, found.Layout)
 	require.InDelta(t, 400.3, found.Layout.Length, 1e-3)
-	desk := &Table{Ctx: t.Context(), Cloth: c, Options: Options{Passes: 100, Seed: 1}}
+	desk := &Planner{Ctx: t.Context(), Cloth: c, Options: Options{Passes: 100, Seed: 1}}
 	require.NoError(t, desk.belowIncrement(&found, 1))
 	assert.Equal(t, 400.0, purchase.RoundUp(c, purchase.Need(c, found.Layout.Length)))
 }

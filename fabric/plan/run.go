@@ -10,7 +10,7 @@ import (
 )
 
 // Run a search for a problem, and count the work.
-func (t *Table) Run(problem layout.Problem, o nest.Options) (nest.Result, error) {
+func (t *Planner) Run(problem layout.Problem, o nest.Options) (nest.Result, error) {
 	found, err := nest.Solve(t.Ctx, problem, o)
 	t.count(o, found)
 	if errors.Is(err, nest.ErrUnverified) {

@@ -24,7 +24,7 @@ const manyOutlines = 30
 
 // search solves a problem. Many pieces of several garments are also laid one
 // garment behind the other, each by itself: all together never take more.
-func (t *Table) search(templates []rules.Template, problem layout.Problem, o nest.Options) (nest.Result, error) {
+func (t *Planner) search(templates []rules.Template, problem layout.Problem, o nest.Options) (nest.Result, error) {
 	garments := garmentsOf(templates, problem)
 	if len(garments) < 2 {
 		return t.Run(problem, o)
@@ -83,7 +83,7 @@ func garmentsOf(templates []rules.Template, problem layout.Problem) [][]int {
 // inSequence lays the garments one behind the other, each by itself; equal ones are
 // searched once. When the context ends, those that come after are missing, and it
 // reports false.
-func (t *Table) inSequence(garments [][]int, problem layout.Problem, o nest.Options) (out layout.Layout, isWhole bool,
+func (t *Planner) inSequence(garments [][]int, problem layout.Problem, o nest.Options) (out layout.Layout, isWhole bool,
 	err error) {
 	o.Start, o.Progress, o.Enough = nil, nil, 0
 	var known laidAlone

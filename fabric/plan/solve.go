@@ -12,7 +12,7 @@ import (
 
 // Solve finds the layout of a bed that is the whole lay, with a share of the
 // budget.
-func (t *Table) Solve(kind lay.Kind, b bed.Bed, templates []rules.Template,
+func (t *Planner) Solve(kind lay.Kind, b bed.Bed, templates []rules.Template,
 	share float64) (found *SolvedBed, why, err error) {
 	return t.solveAt(kind, b, templates, share, t.placesFor(kind), nil)
 }
@@ -20,7 +20,7 @@ func (t *Table) Solve(kind lay.Kind, b bed.Bed, templates []rules.Template,
 // solveAt finds the layout of one bed whose match points keep to places that
 // are known already; warm, which may be nil, is a layout to improve on if it
 // keeps them too.
-func (t *Table) solveAt(kind lay.Kind, b bed.Bed, templates []rules.Template, share float64, at lay.Places,
+func (t *Planner) solveAt(kind lay.Kind, b bed.Bed, templates []rules.Template, share float64, at lay.Places,
 	warm *layout.Layout) (found *SolvedBed, why, err error) {
 	problem, matched, why := rules.ProblemAt(t.Cloth, b, templates, t.joins(), at)
 	if why == nil {

@@ -245,7 +245,7 @@ func partOfPlan(plan lay.Plan, part int) lay.Plan {
 
 // sharedIn a plan of two beds are what lies on its double bed, and on its single one, of
 // the pieces to be shared out.
-func (t *Table) sharedIn(plan lay.Plan, choices []choice) (double, single sharing) {
+func (t *Planner) sharedIn(plan lay.Plan, choices []choice) (double, single sharing) {
 	double, single = make(sharing, len(choices)), make(sharing, len(choices))
 	sources := lay.SourcesIn(t.Asked)
 	for _, l := range plan.Pieces {

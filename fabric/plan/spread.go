@@ -7,7 +7,7 @@ import (
 )
 
 // Spread solves a lay; it returns the reason when that is not possible.
-func (t *Table) Spread(kind lay.Kind) (found *SolvedLay, why, err error) {
+func (t *Planner) Spread(kind lay.Kind) (found *SolvedLay, why, err error) {
 	isInTwo := kind == lay.SelvedgeIn || kind == lay.InStretches
 	switch {
 	case t.Options.hasFixed() && isInTwo:

@@ -28,7 +28,7 @@ func sureOf(all []pieces.Piece) (sure []pieces.Piece, differ bool) {
 
 // sureBound is a length that no layout of a lay can beat, whatever the true outlines
 // of the pieces are; that which is known where all are certain.
-func (t *Table) sureBound(kind lay.Kind, known float64) float64 {
+func (t *Planner) sureBound(kind lay.Kind, known float64) float64 {
 	sure, differ := sureOf(t.Asked)
 	if !differ {
 		return known
@@ -37,7 +37,7 @@ func (t *Table) sureBound(kind lay.Kind, known float64) float64 {
 	if err != nil || len(sure) == 0 {
 		return 0
 	}
-	least := &Table{Ctx: t.Ctx, Cloth: t.Cloth, Asked: sure, Wanted: wanted}
+	least := &Planner{Ctx: t.Ctx, Cloth: t.Cloth, Asked: sure, Wanted: wanted}
 	if kind == lay.SelvedgeIn || kind == lay.InStretches {
 		return min(known, least.OpenBound())
 	}

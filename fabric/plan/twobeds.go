@@ -22,13 +22,13 @@ type arrangement struct {
 
 // inStretches folds one length of the cloth along the warp and lays the next
 // open.
-func (t *Table) inStretches() (found *SolvedLay, why, err error) {
+func (t *Planner) inStretches() (found *SolvedLay, why, err error) {
 	double, single := bed.FoldedBefore(t.Cloth), bed.OpenAfter(t.Cloth, 0)
 	return t.inTwoBeds(t.shared(lay.InStretches, double, single, 0), lay.Reason{Of: lay.AllOrNothing})
 }
 
 // selvedgeIn folds one selvedge in as far as the pieces make best.
-func (t *Table) selvedgeIn() (found *SolvedLay, why, err error) {
+func (t *Planner) selvedgeIn() (found *SolvedLay, why, err error) {
 	depths := t.depths()
 	if len(depths) == 0 {
 		return nil, lay.Reason{Of: lay.NothingDouble}, nil
@@ -42,7 +42,7 @@ func (t *Table) selvedgeIn() (found *SolvedLay, why, err error) {
 }
 
 // shared lists the ways to share the pieces between two beds.
-func (t *Table) shared(kind lay.Kind, double, single bed.Bed, depth float64) []arrangement {
+func (t *Planner) shared(kind lay.Kind, double, single bed.Bed, depth float64) []arrangement {
 	if double.Width <= 0 || single.Width <= 0 {
 		return nil
 	}
@@ -54,7 +54,7 @@ func (t *Table) shared(kind lay.Kind, double, single bed.Bed, depth float64) []a
 }
 
 // arrangements of the pieces that such choices leave.
-func (t *Table) arrangements(kind lay.Kind, double, single bed.Bed, depth float64, choices []choice) []arrangement {
+func (t *Planner) arrangements(kind lay.Kind, double, single bed.Bed, depth float64, choices []choice) []arrangement {
 	guess := func(s sharing) (float64, bool) {
 		first, second, ok := s.lengths(choices, double, single)
 		if kind == lay.InStretches {
@@ -75,7 +75,7 @@ func (t *Table) arrangements(kind lay.Kind, double, single bed.Bed, depth float6
 
 // depths are how far the selvedge may sensibly be folded in: as far as each
 // piece that can be cut double needs.
-func (t *Table) depths() []float64 {
+func (t *Planner) depths() []float64 {
 	open := bed.Of(t.Cloth, lay.Open)
 	widest := bed.Bed{Kind: lay.FoldedAlong, Shared: true, Width: bed.UsableWidth(lay.Open, t.Cloth)/2 - 1,
 		V: bed.UsableWidth(lay.Open, t.Cloth) / 2}
@@ -141,14 +141,14 @@ const (
 )
 
 // shortestGuessed are the arrangements that are tried, in their order.
-func (t *Table) shortestGuessed(all []arrangement) []arrangement {
+func (t *Planner) shortestGuessed(all []arrangement) []arrangement {
 	slices.SortStableFunc(all, func(a, b arrangement) int { return int(math.Copysign(1, a.guess-b.guess)) })
 	return all[:min(mostArrangements*len(t.ends()), len(all))]
 }
 
 // inTwoBeds solves the arrangements that look shortest, each briefly, and the
 // best of them for as long again. It returns the last reason when none can be.
-func (t *Table) inTwoBeds(all []arrangement, why error) (*SolvedLay, error, error) {
+func (t *Planner) inTwoBeds(all []arrangement, why error) (*SolvedLay, error, error) {
 	all = t.shortestGuessed(all)
 	whole := 1.0
 	if len(t.Options.Lays) != 1 {
@@ -190,7 +190,7 @@ func (t *Table) inTwoBeds(all []arrangement, why error) (*SolvedLay, error, erro
 // solveBeds finds the layouts of both beds of an arrangement, with a share of
 // the budget; warm is a layout of the same to improve on. It gives up, without
 // a reason, when the lay comes out no shorter than the one to beat.
-func (t *Table) solveBeds(a arrangement, share float64, beat, warm *SolvedLay) (found *SolvedLay, why, err error) {
+func (t *Planner) solveBeds(a arrangement, share float64, beat, warm *SolvedLay) (found *SolvedLay, why, err error) {
 	demands, beds := [][]rules.Demand{a.split.double, a.split.single}, []bed.Bed{a.double, a.single}
 	shares := bedShares(a, share, warm)
 	var solved []SolvedBed

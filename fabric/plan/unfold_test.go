@@ -56,7 +56,7 @@ func TestUnfoldedLayIsALayout(t *testing.T) {
 			require.NoError(t, err)
 			for _, kind := range lay.Kinds()[1:] {
 				t.Run(fmt.Sprintf("%s %g %s", nap, width, kind), func(t *testing.T) {
-					table := &Table{Ctx: context.Background(), Cloth: c, Asked: curvedPieces(), Wanted: wanted,
+					table := &Planner{Ctx: context.Background(), Cloth: c, Asked: curvedPieces(), Wanted: wanted,
 						Options: Options{Passes: 2}}
 					found, why, err := table.Spread(kind)
 					require.NoError(t, err)

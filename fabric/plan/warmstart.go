@@ -16,7 +16,8 @@ import (
 
 // startFor a lay is the shortest layout known, or nil: for the open one the other
 // lays opened out, and for any the plans that the caller knows.
-func (t *Table) startFor(kind lay.Kind, b bed.Bed, templates []rules.Template, problem layout.Problem) *layout.Layout {
+func (t *Planner) startFor(kind lay.Kind, b bed.Bed, templates []rules.Template,
+	problem layout.Problem) *layout.Layout {
 	var out *layout.Layout
 	offer := func(laid layout.Layout) {
 		if (out == nil || laid.Length < out.Length) && verify.Layout(problem, laid) == nil {

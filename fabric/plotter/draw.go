@@ -71,7 +71,7 @@ func (m fullSize) motion() pieces.Motion {
 
 // figure is a piece in its place. Its cutting line is that of the plan, which
 // was checked.
-func (m fullSize) figure(i int, l lay.Laid) sheet.Figure {
+func (m fullSize) figure(i int, l lay.Laid) sheet.DrawnPiece {
 	move := pieces.Identity()
 	if l.Mirrored {
 		move = pieces.MirrorX()
@@ -85,7 +85,7 @@ func (m fullSize) figure(i int, l lay.Laid) sheet.Figure {
 	if !l.OnFold {
 		piece.Fold = seams.None
 	}
-	return sheet.Figure{Sizes: []sheet.Drawn{{Piece: piece, Cutting: ring}}, Label: label(i, l),
+	return sheet.DrawnPiece{Sizes: []sheet.Drawn{{Piece: piece, Cutting: ring}}, Label: label(i, l),
 		Beneath: within(m.repeat, ring.Bound())}
 }
 

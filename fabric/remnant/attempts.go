@@ -96,9 +96,9 @@ func (q *question) keep(kind lay.Kind, found *plan.SolvedLay) *plan.SolvedLay {
 	return nil
 }
 
-// within is the table with a share of the budget.
-func (q *question) within(share float64) *plan.Table {
-	t := *q.Table
+// within is the planner with a share of the budget.
+func (q *question) within(share float64) *plan.Planner {
+	t := *q.Planner
 	t.Options = t.Options.Scaled(share)
 	return &t
 }

@@ -44,7 +44,7 @@ func Fit(ctx context.Context, remnant Remnant, all []pieces.Piece, options plan.
 		options.Lays = []lay.Kind{lay.FoldedAlong, lay.Open}
 	}
 	q := &question{
-		Table: &plan.Table{Ctx: ctx, Cloth: remnant.Cloth, Asked: all, Wanted: wanted, Options: options,
+		Planner: &plan.Planner{Ctx: ctx, Cloth: remnant.Cloth, Asked: all, Wanted: wanted, Options: options,
 			Lines: &check.Lines{},
 			Work:  &plan.Work{}},
 		remnant: remnant, usable: remnant.usableLength(), strips: map[lay.Kind]layout.Layout{},

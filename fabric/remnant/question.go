@@ -97,7 +97,7 @@ func (r Remnant) usableLength() float64 {
 
 // question is a remnant on the cutting table.
 type question struct {
-	*plan.Table
+	*plan.Planner
 	remnant Remnant
 	usable  float64
 	closest *plan.SolvedLay

@@ -60,7 +60,7 @@ const (
 
 // Page of the figures, which stand as their pieces were drafted. The error is that there
 // is none.
-func Page(figures []sheet.Figure, o Options) (drawing.Page, error) {
+func Page(figures []sheet.DrawnPiece, o Options) (drawing.Page, error) {
 	places, err := spread.OfFigures(figures)
 	if err != nil {
 		return drawing.Page{}, err

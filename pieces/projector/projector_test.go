@@ -15,7 +15,7 @@ import (
 	"ellwand/pieces/sheet"
 )
 
-func figures(t *testing.T, sizes ...string) []sheet.Figure {
+func figures(t *testing.T, sizes ...string) []sheet.DrawnPiece {
 	t.Helper()
 	var all []pieces.Piece
 	for i, size := range sizes {
@@ -28,7 +28,7 @@ func figures(t *testing.T, sizes ...string) []sheet.Figure {
 	}
 	f, err := sheet.NewFigure(all...)
 	require.NoError(t, err)
-	return []sheet.Figure{f}
+	return []sheet.DrawnPiece{f}
 }
 
 // read the page back by a reader that shares nothing with the writer.

@@ -7,12 +7,12 @@ import "ellwand/pieces/drawing"
 // sizes differ in the dashes of their cutting lines and darts; one of them has
 // its seam lines, since those of all would cross, and the widths of the
 // allowances are given. Lines come first, so that words keep off them.
-func (f Figure) Draw(on *drawing.Picture) {
+func (f DrawnPiece) Draw(on *drawing.Picture) {
 	name := f.Sizes[0].Piece.Name
 	on.Group(name, f.Picture())
 }
 
-func (f Figure) single() *drawing.Picture {
+func (f DrawnPiece) single() *drawing.Picture {
 	one := figure{&drawing.Picture{}, f.Sizes[0].Piece, f.Sizes[0].Cutting}
 	one.Layer(drawing.CutLayer, func() { one.cutting(LineOf(0)) })
 	one.Layer(drawing.SewLayer, func() { one.seam(seamLine) })
@@ -31,7 +31,7 @@ func (f Figure) single() *drawing.Picture {
 }
 
 // Picture of the figure by itself.
-func (f Figure) Picture() *drawing.Picture {
+func (f DrawnPiece) Picture() *drawing.Picture {
 	if len(f.Sizes) == 1 {
 		return f.single()
 	}
@@ -40,7 +40,7 @@ func (f Figure) Picture() *drawing.Picture {
 
 // nest draws several sizes, the cutting line of each in a picture of its own
 // until its name stands on it. What is of one size alone is on a layer of its own.
-func (f Figure) nest() *drawing.Picture {
+func (f DrawnPiece) nest() *drawing.Picture {
 	shared := figure{&drawing.Picture{}, f.Sizes[0].Piece, f.Sizes[0].Cutting}
 	var all []figure
 	for i, d := range f.Sizes {

@@ -15,9 +15,9 @@ import (
 	"ellwand/pieces/drawing"
 )
 
-// Figure is a piece as it is drawn full size, in one size or in several that
+// DrawnPiece is a piece as it is drawn full size, in one size or in several that
 // are nested in each other.
-type Figure struct {
+type DrawnPiece struct {
 	// Sizes of the piece, at least one, the smallest first.
 	Sizes []Drawn
 	// Label is written on the piece, its first line bold.
@@ -45,18 +45,18 @@ const tolerance = 0.03
 // they were drafted. One that is the same in every size is drawn once. Of a
 // piece cut on the fold it is the half. The error is that of a piece that is
 // not sound (see pieces.Piece.Check).
-func NewFigure(sizes ...pieces.Piece) (Figure, error) {
+func NewFigure(sizes ...pieces.Piece) (DrawnPiece, error) {
 	if len(sizes) == 0 {
-		return Figure{}, fmt.Errorf("there is no piece to print")
+		return DrawnPiece{}, fmt.Errorf("there is no piece to print")
 	}
-	var f Figure
+	var f DrawnPiece
 	for _, p := range sizes {
 		if err := p.Check(); err != nil {
-			return Figure{}, err
+			return DrawnPiece{}, err
 		}
 		ring, err := p.CuttingOutline(tolerance)
 		if err != nil {
-			return Figure{}, err
+			return DrawnPiece{}, err
 		}
 		f.Sizes = append(f.Sizes, Drawn{p.Seam(), ring}) // so that a kept cutting line has its seam line
 	}
@@ -84,7 +84,7 @@ func isSame(sizes []pieces.Piece) bool {
 }
 
 // Map moves the figure with everything on it.
-func (f Figure) Map(m pieces.Motion) Figure {
+func (f DrawnPiece) Map(m pieces.Motion) DrawnPiece {
 	out := f
 	out.Sizes, out.Beneath = nil, nil
 	for _, d := range f.Sizes {
@@ -101,7 +101,7 @@ func (f Figure) Map(m pieces.Motion) Figure {
 }
 
 // outlines are the cutting lines of all sizes.
-func (f Figure) outlines() []orb.Ring {
+func (f DrawnPiece) outlines() []orb.Ring {
 	var out []orb.Ring
 	for _, d := range f.Sizes {
 		out = append(out, d.Cutting)
@@ -117,7 +117,7 @@ type keyLine struct {
 
 // key lists the sizes of a nested figure in the order of their lines, and the
 // seam line.
-func (f Figure) key() []keyLine {
+func (f DrawnPiece) key() []keyLine {
 	var out []keyLine
 	for i, d := range f.Sizes {
 		out = append(out, keyLine{LineOf(i), d.Piece.Size})
@@ -128,7 +128,7 @@ func (f Figure) key() []keyLine {
 // Around is an outline that holds every size: the cutting line of a single
 // one, and of several that of their union or, where they do not hang together,
 // their convex hull.
-func (f Figure) Around() orb.Ring {
+func (f DrawnPiece) Around() orb.Ring {
 	if len(f.Sizes) == 1 {
 		return f.Sizes[0].Cutting
 	}

@@ -178,7 +178,7 @@ func joinedLayout(t *testing.T, paper paper.Paper) Layout {
 	cuff := withAllowance(pieces.Rectangle("cuff", 120, 60), 10)
 	x, y := paper.Cell()
 	y = math.Max(y, 210)
-	return Layout{Title: "Smock for Ilse Marlow", Paper: paper, Figures: []Figure{
+	return Layout{Title: "Smock for Ilse Marlow", Paper: paper, Figures: []DrawnPiece{
 		figureOf(t, sleeve(0.5)).Map(onto(x-75, y+80)),
 		figureOf(t, disc(60)).Map(onto(x-7, y+150)),
 		figureOf(t, cuff).Map(onto(x+110, y+40)),

@@ -19,7 +19,7 @@ type Layout struct {
 	Notes []string
 	// Figures as they lie on the plane. Where PanelRoom is not 0, that much
 	// at the upper left must be free.
-	Figures []Figure
+	Figures []DrawnPiece
 }
 
 // nested reports whether sizes are nested, and whose seam lines are drawn.

@@ -25,7 +25,7 @@ func TestNestedFigure(t *testing.T) {
 	for _, d := range f.Sizes {
 		assert.True(t, around.Contains(d.Cutting.Bound().Min) && around.Contains(d.Cutting.Bound().Max))
 	}
-	layout := Layout{Title: "nest", Paper: named(t, "a3"), Figures: []Figure{f.Map(onto(220, 900))}}
+	layout := Layout{Title: "nest", Paper: named(t, "a3"), Figures: []DrawnPiece{f.Map(onto(220, 900))}}
 	text, err := exec.Command("pdftotext", "-layout", written(t, layout), "-").Output()
 	require.NoError(t, err)
 	assert.Contains(t, string(text), "Nested sizes")

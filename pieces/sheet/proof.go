@@ -16,7 +16,7 @@ const sizeTolerance = 0.05
 // Proven holds what is printed against the figures that were asked for: each is there
 // once, in its size and not turned over, and the squares by which the print is measured
 // have their sides. It measures with arithmetic of its own.
-func (l Layout) Proven(asked []Figure, pages []drawing.Page) error {
+func (l Layout) Proven(asked []DrawnPiece, pages []drawing.Page) error {
 	left := map[string][]measured{}
 	for _, f := range l.Figures {
 		for _, m := range f.measured() {
@@ -51,7 +51,7 @@ type measured struct {
 	area          float64 // with its sign
 }
 
-func (f Figure) measured() []measured {
+func (f DrawnPiece) measured() []measured {
 	var out []measured
 	for _, d := range f.Sizes {
 		out = append(out, measured{

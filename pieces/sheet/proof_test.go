@@ -15,7 +15,7 @@ import (
 
 // A print that is not what was asked for, in full size, is refused.
 func TestPrintsAreProven(t *testing.T) {
-	var asked, laid []Figure
+	var asked, laid []DrawnPiece
 	for i, p := range []pieces.Piece{pieces.Rectangle("side", 120, 140), pieces.Rectangle("strap", 80, 400)} {
 		f, err := NewFigure(p)
 		require.NoError(t, err)
@@ -27,8 +27,8 @@ func TestPrintsAreProven(t *testing.T) {
 	require.NoError(t, err)
 	require.NoError(t, good.Proven(asked, pages))
 
-	enlarged := func(by float64) Figure { return asked[0].Map(pieces.Motion{A: by, D: -by}) }
-	for want, figures := range map[string][]Figure{
+	enlarged := func(by float64) DrawnPiece { return asked[0].Map(pieces.Motion{A: by, D: -by}) }
+	for want, figures := range map[string][]DrawnPiece{
 		"of cutting line are printed as": {enlarged(1.001), laid[1]},
 		"is printed turned over":         {asked[0].Map(pieces.Motion{A: 1, D: 1}), laid[1]},
 		"strap, ,  is not printed":       {laid[0]},

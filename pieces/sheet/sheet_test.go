@@ -26,7 +26,7 @@ import (
 // onto turns a piece drawn with y up onto the plane at a place.
 func onto(x, y float64) pieces.Motion { return pieces.MirrorY().Then(pieces.Move(x, y)) }
 
-func figureOf(t testing.TB, sizes ...pieces.Piece) Figure {
+func figureOf(t testing.TB, sizes ...pieces.Piece) DrawnPiece {
 	t.Helper()
 	f, err := NewFigure(sizes...)
 	require.NoError(t, err)
@@ -66,7 +66,7 @@ func disc(radius float64) pieces.Piece {
 func testLayout(t testing.TB, paper paper.Paper) Layout {
 	cuff := withAllowance(pieces.Rectangle("cuff", 240, 120), 10)
 	right, down := PanelRoom(paper)
-	return Layout{Title: "Smock for Ilse Marlow", Paper: paper, Figures: []Figure{
+	return Layout{Title: "Smock for Ilse Marlow", Paper: paper, Figures: []DrawnPiece{
 		figureOf(t, sleeve(1)).Map(onto(right+15, down+560)),
 		figureOf(t, disc(110)).Map(onto(right+480, down+130)),
 		figureOf(t, cuff).Map(onto(right+390, down+420)),
@@ -206,7 +206,7 @@ func TestNamesInOtherScripts(t *testing.T) {
 	p := sleeve(1)
 	p.Name = "Ärmel рукав μανίκι tay áo sườn xám 袖 🧵 𝒳"
 	layout := Layout{Title: "Žofie \U0001F9F5", Paper: named(t, "a3"),
-		Figures: []Figure{figureOf(t, p).Map(onto(220, 770))}}
+		Figures: []DrawnPiece{figureOf(t, p).Map(onto(220, 770))}}
 	text, err := exec.Command("pdftotext", "-layout", written(t, layout), "-").Output()
 	require.NoError(t, err)
 	assert.Contains(t, string(text), "Ärmel рукав μανίκι tay áo sườn xám ? ? ?")
@@ -215,7 +215,7 @@ func TestNamesInOtherScripts(t *testing.T) {
 
 func TestBlankTilesAreLeftOut(t *testing.T) {
 	paper := named(t, "a4")
-	layout := Layout{Title: "far apart", Paper: paper, Figures: []Figure{
+	layout := Layout{Title: "far apart", Paper: paper, Figures: []DrawnPiece{
 		figureOf(t, disc(40)).Map(onto(50, 50)), figureOf(t, disc(40)).Map(onto(440, 700))}}
 	plane, tiling := layout.Plane()
 	assert.Equal(t, 2, tiling.Sheets(plane))
@@ -226,7 +226,7 @@ func TestBlankTilesAreLeftOut(t *testing.T) {
 	// A sheet in the middle of a large piece has no line on it, but it is
 	// part of the piece.
 	large := Layout{Title: "large", Paper: paper,
-		Figures: []Figure{figureOf(t, pieces.Rectangle("cape", 560, 800)).Map(onto(1, 801))}}
+		Figures: []DrawnPiece{figureOf(t, pieces.Rectangle("cape", 560, 800)).Map(onto(1, 801))}}
 	plane, tiling = large.Plane()
 	assert.Equal(t, len(tiling.Tiles(plane)), tiling.Sheets(plane))
 }

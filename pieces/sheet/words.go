@@ -146,7 +146,7 @@ func (f figure) allowances(inches bool) {
 // sizeNames writes the name of a size on its line, which is broken for it, or
 // beside it where lines run so close that it would touch another: on each long
 // edge, the sizes one after the other along it.
-func (f Figure) sizeNames(all []figure, shared figure, index int) {
+func (f DrawnPiece) sizeNames(all []figure, shared figure, index int) {
 	own := all[index]
 	isFree := func(text drawing.Text, besideOwn bool) bool {
 		for i, other := range all {

@@ -25,7 +25,7 @@ type word struct {
 	angle float64   // clockwise, degrees
 }
 
-func wordsOf(t *testing.T, f Figure) []word {
+func wordsOf(t *testing.T, f DrawnPiece) []word {
 	t.Helper()
 	page := drawing.Page{Width: 2000, Height: 2000}
 	f.Draw(&page.Picture)

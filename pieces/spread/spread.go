@@ -29,7 +29,7 @@ const (
 // Spread is pieces in their places.
 type Spread struct {
 	// Figures as they stand on the page.
-	Figures []sheet.Figure
+	Figures []sheet.DrawnPiece
 	// Shifts bring a point (x, y) of the piece of each to (x + shift x, shift y - y).
 	Shifts []orb.Point
 	// Width and Height of the page, with room for the scale line below.
@@ -39,7 +39,7 @@ type Spread struct {
 // Of pieces, each as it is drawn: one cut on the fold as its half. The error is that of a
 // piece that is not sound (see pieces.Piece.Check), or that there is none.
 func Of(all ...pieces.Piece) (Spread, error) {
-	figures := make([]sheet.Figure, len(all))
+	figures := make([]sheet.DrawnPiece, len(all))
 	for i, p := range all {
 		f, err := sheet.NewFigure(p)
 		if err != nil {
@@ -51,7 +51,7 @@ func Of(all ...pieces.Piece) (Spread, error) {
 }
 
 // OfFigures that stand as their pieces were drafted, y up.
-func OfFigures(figures []sheet.Figure) (Spread, error) {
+func OfFigures(figures []sheet.DrawnPiece) (Spread, error) {
 	if len(figures) == 0 {
 		return Spread{}, errors.New("there is no piece to draw")
 	}
@@ -83,7 +83,7 @@ func OfFigures(figures []sheet.Figure) (Spread, error) {
 // round to a ten-thousandth.
 func round(x float64) float64 { return math.Round(x*1e4) / 1e4 }
 
-func sizeOf(f sheet.Figure) (width, height float64) {
+func sizeOf(f sheet.DrawnPiece) (width, height float64) {
 	box := f.Around().Bound()
 	return box.Max[0] - box.Min[0], box.Max[1] - box.Min[1]
 }

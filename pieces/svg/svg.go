@@ -38,7 +38,7 @@ func Write(w io.Writer, title string, all ...pieces.Piece) error {
 <title>%[5]s</title>
 <rect width="%[2]s" height="%[3]s" fill="white"/>
 `, drawing.LayerSpace, number(places.Width), number(places.Height), Version, drawing.Escaped(title))
-	figures := make([]sheet.Figure, len(all)) // in the frame of the pieces
+	figures := make([]sheet.DrawnPiece, len(all)) // in the frame of the pieces
 	for i, p := range all {
 		if figures[i], err = sheet.NewFigure(p); err != nil {
 			return err

@@ -77,7 +77,7 @@ func kindOf(p pieces.Piece) string {
 
 // cut draws what is cut along: the edges that came as cutting lines, as they came, or
 // the line that is derived from the seam line.
-func (w *writer) cut(p pieces.Piece, f sheet.Figure) {
+func (w *writer) cut(p pieces.Piece, f sheet.DrawnPiece) {
 	derived := false
 	for i, e := range p.Edges {
 		derived = derived || !isCutting(e) && e.Name != p.Fold
@@ -100,7 +100,7 @@ func isCutting(e pieces.Edge) bool { return e.Included > 0 || e.Unknown }
 
 // sew draws the seam line: the edges that are drawn by it, or what is derived from
 // cutting lines.
-func (w *writer) sew(p pieces.Piece, f sheet.Figure) {
+func (w *writer) sew(p pieces.Piece, f sheet.DrawnPiece) {
 	seam := f.Sizes[0].Piece
 	for i, e := range p.Edges {
 		switch {
@@ -133,7 +133,7 @@ func (w *writer) derived(d, width, dashes string) {
 }
 
 // marks draws the fold, notches, darts, marks and the grainline.
-func (w *writer) marks(p pieces.Piece, f sheet.Figure) {
+func (w *writer) marks(p pieces.Piece, f sheet.DrawnPiece) {
 	for i, e := range p.Edges {
 		if e.Name == p.Fold {
 			w.edge(i, e, p, foldWidth)

@@ -58,7 +58,7 @@ func nests(works []*job.Work) ([]Document, error) {
 }
 
 // nestPage is a page as large as a figure, y down, with a margin round it.
-func nestPage(figure sheet.Figure) drawing.Page {
+func nestPage(figure sheet.DrawnPiece) drawing.Page {
 	const margin = 10
 	turned := figure.Map(pieces.MirrorY())
 	box := turned.Around().Bound()

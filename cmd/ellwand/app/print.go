@@ -25,7 +25,7 @@ type Printing struct {
 	title     string
 	// children wear what is printed.
 	youngest safety.Wearer
-	figures  []sheet.Figure
+	figures  []sheet.DrawnPiece
 }
 
 // Printed is pieces at full size on sheets that are joined.
@@ -54,7 +54,7 @@ func PreparePrinting(drafted Drafted, seams string, paper paper.Paper, paperName
 }
 
 // chooseSeams has the figures draw the seam lines of the size asked for.
-func chooseSeams(figures []sheet.Figure, works []*job.Work, seams string) error {
+func chooseSeams(figures []sheet.DrawnPiece, works []*job.Work, seams string) error {
 	if seams == "" {
 		return nil
 	}

@@ -22,7 +22,7 @@ type keptPacking struct {
 	by    store.Search
 }
 
-func packingKept(ctx context.Context, figures []sheet.Figure, sheetPaper paper.Paper, search Search) keptPacking {
+func packingKept(ctx context.Context, figures []sheet.DrawnPiece, sheetPaper paper.Paper, search Search) keptPacking {
 	outlines := make([]any, 0, len(figures)+1)
 	outlines = append(outlines, sheetPaper)
 	for _, f := range figures {

@@ -26,7 +26,7 @@ func ReadSized(ctx context.Context, path string, sizes []string) (Collection, er
 // Projected draws the pieces to be projected onto the cloth, those of one name in their
 // sizes over each other.
 func (c Collection) Projected(o projector.Options) (drawing.Page, error) {
-	var figures []sheet.Figure
+	var figures []sheet.DrawnPiece
 	for _, sizes := range bySize(c.Pieces) {
 		f, err := sheet.NewFigure(sizes...)
 		if err != nil {

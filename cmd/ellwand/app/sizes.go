@@ -73,8 +73,8 @@ func inSizes(file *job.File, sizes []string) ([]*job.Work, error) {
 // Figures gathers the pieces of a job in one size or several: the same piece of
 // every size into one figure, and a piece that is cut from several cloths once,
 // with a line for each.
-func Figures(works []*job.Work) ([]sheet.Figure, error) {
-	var out []sheet.Figure
+func Figures(works []*job.Work) ([]sheet.DrawnPiece, error) {
+	var out []sheet.DrawnPiece
 	for g, made := range works[0].Garments {
 		var drawn []pieces.Piece // the first size of each figure
 		for _, piece := range made.Pieces {

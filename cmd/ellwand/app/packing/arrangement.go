@@ -45,7 +45,7 @@ func (t try) problem(items []layout.Item) layout.Problem {
 }
 
 // laidOut brings placements on the strip to figures on the plane.
-func (t try) laidOut(figures []sheet.Figure, problem layout.Problem, placed []layout.Placement) sheet.Layout {
+func (t try) laidOut(figures []sheet.DrawnPiece, problem layout.Problem, placed []layout.Placement) sheet.Layout {
 	out := sheet.Layout{Paper: t.paper}
 	for _, at := range placed {
 		turn := problem.Items[at.Item].Turns[at.Turn]
@@ -57,7 +57,7 @@ func (t try) laidOut(figures []sheet.Figure, problem layout.Problem, placed []la
 
 // again packs figures as they were packed before. It reports false where that is no
 // packing of these figures: everything is verified as if it were new.
-func (a Arrangement) again(figures []sheet.Figure, items []layout.Item, sheetPaper paper.Paper) (sheet.Layout, bool) {
+func (a Arrangement) again(figures []sheet.DrawnPiece, items []layout.Item, sheetPaper paper.Paper) (sheet.Layout, bool) {
 	t := try{paper: sheetPaper, columns: a.Columns}
 	if a.Turned {
 		t.paper = sheetPaper.Turned()

@@ -47,7 +47,7 @@ const (
 //
 // When the context is cancelled it returns the best found so far. It fails
 // when the paper is not sound.
-func Pack(ctx context.Context, figures []sheet.Figure, paper paper.Paper, options Options) (sheet.Layout, error) {
+func Pack(ctx context.Context, figures []sheet.DrawnPiece, paper paper.Paper, options Options) (sheet.Layout, error) {
 	if err := paper.Check(); err != nil {
 		return sheet.Layout{}, err
 	}
@@ -86,7 +86,7 @@ func Pack(ctx context.Context, figures []sheet.Figure, paper paper.Paper, option
 }
 
 // itemsOf gives each figure its outline, in which all its sizes lie.
-func itemsOf(figures []sheet.Figure) []layout.Item {
+func itemsOf(figures []sheet.DrawnPiece) []layout.Item {
 	quarters := []layout.Turn{{Degrees: 0}, {Degrees: 90}, {Degrees: 180}, {Degrees: 270}}
 	var out []layout.Item
 	for _, f := range figures {
@@ -135,7 +135,7 @@ func triesOf(items []layout.Item, sheet paper.Paper) []try {
 
 // pack lays the figures on a strip so many sheets wide; the strip runs down
 // the plane.
-func (t try) pack(ctx context.Context, figures []sheet.Figure, items []layout.Item,
+func (t try) pack(ctx context.Context, figures []sheet.DrawnPiece, items []layout.Item,
 	options Options) (sheet.Layout, layout.Layout, error) {
 	problem := t.problem(items)
 	result, err := nest.Solve(ctx, problem,

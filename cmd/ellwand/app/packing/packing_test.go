@@ -17,9 +17,9 @@ import (
 	"ellwand/pieces/sheet"
 )
 
-func rectangles(t testing.TB, n int, width, height float64) []sheet.Figure {
+func rectangles(t testing.TB, n int, width, height float64) []sheet.DrawnPiece {
 	t.Helper()
-	var out []sheet.Figure
+	var out []sheet.DrawnPiece
 	for i := range n {
 		f, err := sheet.NewFigure(pieces.Rectangle(fmt.Sprintf("panel %d", i+1), width, height))
 		require.NoError(t, err)
@@ -28,7 +28,7 @@ func rectangles(t testing.TB, n int, width, height float64) []sheet.Figure {
 	return out
 }
 
-func polygon(t *testing.T, f sheet.Figure) geom.Polygon {
+func polygon(t *testing.T, f sheet.DrawnPiece) geom.Polygon {
 	var flat []float64
 	for _, p := range f.Sizes[0].Cutting {
 		flat = append(flat, p[0], p[1])
@@ -73,7 +73,7 @@ func TestPackTurnsNothingOver(t *testing.T) {
 	assert.Positive(t, planar.Area(f.Sizes[0].Cutting))
 	paper, err := paper.Parse("a3", measure.Millimetre)
 	require.NoError(t, err)
-	layout, err := Pack(context.Background(), []sheet.Figure{f}, paper, Options{Passes: 1})
+	layout, err := Pack(context.Background(), []sheet.DrawnPiece{f}, paper, Options{Passes: 1})
 	require.NoError(t, err)
 	assert.Negative(t, planar.Area(layout.Figures[0].Sizes[0].Cutting))
 }

@@ -13,9 +13,9 @@ import (
 	"ellwand/pieces"
 )
 
-// Table is the cutting table: one cloth with all its pieces, and the lays
+// Planner plans the lays of one cloth with all its pieces, and keeps those
 // solved so far.
-type Table struct {
+type Planner struct {
 	Ctx   context.Context
 	Cloth cloth.Cloth
 	// Asked are the pieces as the maker gave them, Wanted as they are cut.
@@ -25,9 +25,9 @@ type Table struct {
 	// solved lays, for the open lay to start from, and the shortest of them.
 	solved   []*SolvedLay
 	shortest *SolvedLay
-	// Work of all searches so far, also of those on copies of the table.
+	// Work of all searches so far, also of those on copies of the planner.
 	Work *Work
-	// Lines are what proofs have derived of the pieces, also those on copies of the table;
+	// Lines are what proofs have derived of the pieces, also those on copies of the planner;
 	// nil where nothing is kept of it.
 	Lines *check.Lines
 	// improved says that a kept layout is shorter than what a search found.
@@ -83,7 +83,7 @@ func SpreadOf(c cloth.Cloth, beds ...SolvedBed) *SolvedLay {
 }
 
 // Note a solved lay, for the open one to start from.
-func (t *Table) Note(found *SolvedLay) {
+func (t *Planner) Note(found *SolvedLay) {
 	t.solved = append(t.solved, found)
 	if t.shortest == nil || found.Taken < t.shortest.Taken {
 		t.shortest = found
@@ -92,7 +92,7 @@ func (t *Table) Note(found *SolvedLay) {
 
 // placesFor a lay are the places on the repeat that a known layout of it has,
 // so that it can be where the search starts.
-func (t *Table) placesFor(kind lay.Kind) lay.Places {
+func (t *Planner) placesFor(kind lay.Kind) lay.Places {
 	if kind == lay.Open && t.shortest != nil {
 		return t.shortest.places(t.Cloth)
 	}
@@ -105,7 +105,7 @@ func (t *Table) placesFor(kind lay.Kind) lay.Places {
 }
 
 // joins of all the pieces.
-func (t *Table) joins() []rules.Join {
+func (t *Planner) joins() []rules.Join {
 	all := make([]rules.Template, len(t.Wanted))
 	for i, d := range t.Wanted {
 		all[i] = rules.Template{Source: d.Source, Asked: d.Piece}
@@ -114,7 +114,7 @@ func (t *Table) joins() []rules.Join {
 }
 
 // share of the budget that a lay of one bed has.
-func (t *Table) share(kind lay.Kind) float64 {
+func (t *Planner) share(kind lay.Kind) float64 {
 	if kind == lay.Open || kind == lay.FoldedAlong || len(t.Options.Lays) == 1 {
 		return 1
 	}
@@ -132,7 +132,7 @@ const ProofMargin = 1e-5
 // strict is the cloth as it binds the pieces of a lay of two beds, which are
 // solved one after the other: garments that may oppose each other all point
 // one way there, and so do the pieces of one on a repeat that is not even.
-func (t *Table) strict() cloth.Cloth {
+func (t *Planner) strict() cloth.Cloth {
 	c := t.Cloth
 	if c.Nap == cloth.OneWayPerGarment || !c.Repeat.IsPlain() && !c.Repeat.Even {
 		c.Nap = cloth.OneWay
@@ -142,7 +142,7 @@ func (t *Table) strict() cloth.Cloth {
 
 // ends that what goes one way may point to in a lay of two beds: away from the cut
 // end, and back to it too where flaws make the two unlike.
-func (t *Table) ends() []bool {
+func (t *Planner) ends() []bool {
 	goesOneWay := t.strict().Nap == cloth.OneWay || len(t.Cloth.OneWayPieces) > 0
 	if goesOneWay && len(t.Cloth.Flaws) > 0 {
 		return []bool{false, true}
