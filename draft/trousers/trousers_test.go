@@ -2,6 +2,7 @@ package trousers
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -254,6 +255,13 @@ func TestSheetsAreWhole(t *testing.T) {
 		block := drafted(t, o)
 		assert.Len(t, block.Sheets, len(block.Pieces))
 		drafttest.SheetsAreWhole(t, block.Sheets)
+		if o.Opening == ElasticWaist {
+			continue // its casing is drawn on above
+		}
+		top := drafttest.Path(t, block.Pieces[1], seams.Crotch).Start()
+		assert.True(t, slices.ContainsFunc(block.Sheets[1].Points, func(p construct.Point) bool {
+			return construct.Distance(p.At, top) < 1e-6
+		}), "the steps of the back come to the upper end of its crotch seam")
 	}
 }
 
