@@ -10,6 +10,7 @@ import (
 
 	"ellwand/draft/construct"
 	"ellwand/draft/internal/drafttest"
+	"ellwand/pieces"
 	"ellwand/pieces/seams"
 )
 
@@ -286,4 +287,11 @@ func BenchmarkDraft(b *testing.B) {
 			b.Fatal(err)
 		}
 	}
+}
+
+// Closing a dart opens the cut below it in proportion, by similar triangles: 2 cm between
+// legs of 10.05 cm are 9.95 cm at 50 cm from the point.
+func TestClosedDartOpensTheCut(t *testing.T) {
+	o := outline{cut: &pieces.Dart{Start: orb.Point{-10, 0}, Apex: orb.Point{0, -100}, End: orb.Point{10, 0}}}
+	assert.InDelta(t, 20/math.Hypot(10, 100)*500, math.Abs(o.opens(600)), 1e-9)
 }
