@@ -47,11 +47,10 @@ func VisitWith(t testing.TB, l Look, texts map[string]string) *Visitor {
 	}
 	tab, _ := chromedp.NewContext(shared, chromedp.WithNewBrowserContext())
 	require.NoError(t, chromedp.Do(tab))
-	ctx, cancel := context.WithTimeout(tab, patience)
-	t.Cleanup(func() { cancel(); _ = chromedp.Cancel(tab) })
-	v := &Visitor{t, ctx, folder}
+	t.Cleanup(func() { _ = chromedp.Cancel(tab) })
+	v := &Visitor{t, tab, folder}
 	v.hear()
-	require.NoError(t, l.put(ctx))
+	require.NoError(t, l.put(tab))
 	v.Do(chromedp.Navigate(serve(t, folder)))
 	v.Until(`document.querySelector('main h1')`)
 	return v

@@ -13,9 +13,11 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// patience is how long a condition of the page may take before a test gives up; it is
-// far longer than any takes.
-const patience = 5 * time.Minute
+// farewell is what a test keeps of its time, to say what it waited for.
+const farewell = 30 * time.Second
+
+// glance is how often a test looks at the page: often enough for what a person sees.
+const glance = 20 * time.Millisecond
 
 // Visitor is a reader of the page in a browser of her own.
 type Visitor struct {
@@ -31,12 +33,25 @@ func (v *Visitor) Do(actions ...chromedp.Action[chromedp.Void]) {
 	require.NoError(v, chromedp.Do(v.Tab, actions...))
 }
 
-// Until an expression of the page is true.
+// Until an expression of the page is true: however long that takes, on any machine, as
+// long as the run of the tests lasts.
 func (v *Visitor) Until(expression string) {
 	v.Helper()
-	err := chromedp.Do(v.Tab, chromedp.Poll[chromedp.Void]("Boolean("+expression+")",
-		chromedp.WithPollingTimeout(patience/2)))
+	ctx, cancel := v.lasting()
+	defer cancel()
+	err := chromedp.Do(ctx, chromedp.Poll[chromedp.Void]("Boolean("+expression+")",
+		chromedp.WithPollingInterval(glance), chromedp.WithPollingTimeout(0)))
 	require.NoError(v, err, "waited for %s; the page says:\n%s", expression, v.Seen())
+}
+
+// lasting is a context that ends shortly before the run of the tests is ended.
+func (v *Visitor) lasting() (context.Context, context.CancelFunc) {
+	if run, limited := v.TB.(interface{ Deadline() (time.Time, bool) }); limited {
+		if end, ok := run.Deadline(); ok {
+			return context.WithDeadline(v.Tab, end.Add(-farewell))
+		}
+	}
+	return context.WithCancel(v.Tab)
 }
 
 // Seen is the text of the page, for the message of a test that fails.

@@ -114,7 +114,9 @@ export class Job extends EventTarget {
     return this.state.fields.filter((field) => path.every((key, i) => field.path[i] === key));
   }
 
+  // hold a layout, unless it answers an older question than the one that is held.
   hold(layout) {
+    if (layout.revision < this.layouts.get(layKey(layout))?.revision) return;
     this.layouts.set(layKey(layout), layout);
     this.tell('layout', layout);
   }

@@ -98,7 +98,7 @@ const twoDigits = (value) =>
 
 // buyText of an amount of the program's reports, in the units that the job's shops sell.
 export const buyText = (one, units) =>
-  units === 'in' || units === 'yd' ? `${eighths(one.buy_yd * inch)} yd` : `${twoDigits(one.buy_m)} m`;
+  units === 'in' || units === 'yd' ? `${eighths(one.buy_yd)} yd` : `${twoDigits(one.buy_m)} m`;
 
 const inMillimetres = { mm: 1, cm: 10, m: 1000, in: inch, yd: 36 * inch };
 

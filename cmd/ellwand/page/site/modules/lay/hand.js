@@ -37,7 +37,8 @@ export class Hand {
   }
 
   press(event, id) {
-    if (event.button > 0 || this.pressed) return;
+    // Where the end of a press was not heard, the same mouse or finger presses anew.
+    if (event.button > 0 || (this.pressed && this.pressed.pointer !== event.pointerId)) return;
     this.pick(id);
     this.pressed = { id, pointer: event.pointerId, from: [event.clientX, event.clientY] };
     event.currentTarget.setPointerCapture(event.pointerId);
@@ -57,9 +58,10 @@ export class Hand {
 
   release(event) {
     if (!this.pressed || event.pointerId !== this.pressed.pointer) return;
-    const moved = this.pressed.moved;
+    const { id, moved } = this.pressed;
     this.pressed = null;
     if (moved) this.setDown();
+    else this.letGo(id);
   }
 
   key(event, id) {
@@ -215,9 +217,9 @@ export class Hand {
     say(word('put back'));
   }
 
-  // isBusy while a piece is in the hand, or on its way down.
+  // isBusy while a piece is pressed, in the hand, or on its way down.
   get isBusy() {
-    return this.held !== null || this.settling > 0;
+    return Boolean(this.pressed) || this.held !== null || this.settling > 0;
   }
 
   letGo(id) {
