@@ -14,9 +14,12 @@ type ClothTable struct {
 
 // TableRow is a size or garment on one kind of nap, with a cell for each width.
 type TableRow struct {
-	Name  string
-	Nap   cloth.Nap
-	Cells []Cell
+	Name string
+	// Garment is its name in the job, and Size that of the table of sizes; empty where the
+	// job is laid as it stands.
+	Garment, Size string
+	Nap           cloth.Nap
+	Cells         []Cell
 }
 
 // Cell is how much to buy, or why that is not known.

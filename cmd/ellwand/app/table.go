@@ -21,8 +21,10 @@ type TableRows struct {
 
 type tableRow struct {
 	name string
-	work *job.Work
-	made job.Made
+	// inSize is the size that was asked for; empty where the job is as it stands.
+	inSize string
+	work   *job.Work
+	made   job.Made
 	// garment is its place in the job, and size that of its size in the table of sizes.
 	garment, size int
 }
@@ -34,13 +36,18 @@ func ReadTableRows(ctx context.Context, path string, sizes []string) (TableRows,
 	if err != nil {
 		return TableRows{}, err
 	}
-	file = file.Within(ctx)
+	return TableRowsOf(file.Within(ctx), sizes)
+}
+
+// TableRowsOf drafts every size of a job that is asked for, or without any the job as it
+// stands.
+func TableRowsOf(file *job.File, sizes []string) (TableRows, error) {
 	if len(sizes) == 0 {
 		work, err := file.Resolve()
 		if err != nil {
 			return TableRows{}, err
 		}
-		return TableRows{Work: work, rows: rowsOf(work, "")}, nil
+		return TableRows{Work: work, rows: rowsOf(work, false)}, nil
 	}
 	sized, err := file.OfSizes()
 	if err != nil {
@@ -52,7 +59,7 @@ func ReadTableRows(ctx context.Context, path string, sizes []string) (TableRows,
 	}
 	out := TableRows{Work: works[0]}
 	for _, work := range works {
-		for _, row := range rowsOf(work, "size "+work.Size) {
+		for _, row := range rowsOf(work, true) {
 			row.size = slices.Index(sized.SizesInOrder(), work.Size)
 			out.rows = append(out.rows, row)
 		}
@@ -60,17 +67,18 @@ func ReadTableRows(ctx context.Context, path string, sizes []string) (TableRows,
 	return out, nil
 }
 
-func rowsOf(work *job.Work, size string) []tableRow {
+func rowsOf(work *job.Work, inSizes bool) []tableRow {
 	var out []tableRow
 	for i, made := range work.Garments {
-		name := made.Name
-		switch {
-		case size != "" && len(work.Garments) == 1:
-			name = size
-		case size != "":
-			name += ", " + size
+		row := tableRow{name: made.Name, work: work, made: made, garment: i}
+		if inSizes {
+			row.inSize = work.Size
+			row.name = "size " + work.Size
+			if len(work.Garments) > 1 {
+				row.name = made.Name + ", " + row.name
+			}
 		}
-		out = append(out, tableRow{name: name, work: work, made: made, garment: i})
+		out = append(out, row)
 	}
 	return out
 }
@@ -156,7 +164,8 @@ func (t *TableAsked) add(name string, cloths []cloth.Cloth, rows []tableRow) {
 			continue
 		}
 		for _, nap := range []cloth.Nap{cloth.EitherWay, cloth.OneWay} {
-			line := quote.TableRow{Name: row.name, Nap: nap, Cells: make([]quote.Cell, len(cloths))}
+			line := quote.TableRow{Name: row.name, Garment: row.made.Name, Size: row.inSize, Nap: nap,
+				Cells: make([]quote.Cell, len(cloths))}
 			for i, c := range cloths {
 				// The flaws of one bolt are not on an envelope.
 				c.Nap, c.Flaws = nap, nil

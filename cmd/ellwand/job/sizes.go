@@ -21,3 +21,13 @@ func (f *File) OfSizes() (*File, error) {
 	}
 	return &out, nil
 }
+
+// Sizes that the job can be resolved in, the smallest first; none where it is drafted to
+// measurements, or from no table.
+func (w *Work) Sizes() []string {
+	sized, err := w.file.OfSizes()
+	if err != nil {
+		return nil
+	}
+	return sized.SizesInOrder()
+}

@@ -25,6 +25,7 @@ type opened struct {
 	name  string
 	told  *teller
 	tasks *searches
+	stops *stops
 }
 
 func newJobs(ctx context.Context, f *folder.Folder, search app.Search) *jobs {
@@ -42,7 +43,7 @@ func (j *jobs) named(name string) (*opened, error) {
 	if err != nil {
 		return nil, err
 	}
-	one := &opened{Desk: d, name: name, told: newTeller()}
+	one := &opened{Desk: d, name: name, told: newTeller(), stops: newStops()}
 	one.tasks = newSearches(j.ctx, d, one.told, j.search)
 	j.open[name] = one
 	return one, nil

@@ -20,13 +20,16 @@ var (
 	errNotLaid = refusal{"not laid", "nothing is laid here yet, or the job has changed; lay it first"}
 	errNoGain  = refusal{"no gain", "in two parts this takes no less cloth, so that it is shown in one; choose that way " +
 		"of laying to move its pieces"}
-	errFaulty    = refusal{"faulty", "the job cannot be laid as it stands; put right what is marked first"}
-	errNoJob     = refusal{"no job", "there is no job of this name in the folder"}
-	errPath      = refusal{"whole path", "write the whole path of the folder, from the top"}
-	errGone      = refusal{"cut gone", "a piece that is cut already is none of the job's any more; load the page again"}
-	errNotRead   = refusal{"not read", "this request cannot be read; load the page again"}
-	errBroken    = refusal{"not whole", "the file did not arrive whole; choose it again"}
-	errNoRoom    = refusal{"no room", "there is no room for the file in the folder for temporary files"}
+	errFaulty  = refusal{"faulty", "the job cannot be laid as it stands; put right what is marked first"}
+	errNoJob   = refusal{"no job", "there is no job of this name in the folder"}
+	errPath    = refusal{"whole path", "write the whole path of the folder, from the top"}
+	errGone    = refusal{"cut gone", "a piece that is cut already is none of the job's any more; load the page again"}
+	errNotRead = refusal{"not read", "this request cannot be read; load the page again"}
+	errBroken  = refusal{"not whole", "the file did not arrive whole; choose it again"}
+	errNoRoom  = refusal{"no room", "there is no room for the file in the folder for temporary files"}
+	errNoWidth = refusal{"no width", "a width of the table is no width of a cloth; write each from edge to edge, " +
+		"such as 140cm"}
+	errStopped   = refusal{"stopped", "it was stopped before anything was laid"}
 	errDistances = refusal{"distances", "two distances are needed: for each, two places in the picture and how " +
 		"far apart they are"}
 	// errUnknownScale asks for what is known in a photo.

@@ -35,13 +35,20 @@ func answerCoded(w http.ResponseWriter, r *http.Request, status int, why refusal
 	if strings.HasPrefix(r.URL.Path, "/api/") {
 		w.Header().Set("Content-Type", "application/json; charset=utf-8")
 		w.WriteHeader(status)
-		body := map[string]string{"sentence": sentence(why.text), "code": why.code}
-		_ = json.NewEncoder(w).Encode(body) // who asks may be gone
+		_ = json.NewEncoder(w).Encode(refusedOf(why)) // who asks may be gone
 		return
 	}
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
 	w.WriteHeader(status)
 	_ = errorPage.Execute(w, sentence(why.text))
+}
+
+// refusedOf is what a page is told of what cannot be: a sentence, and the word by which it
+// has one of its own, if it has.
+func refusedOf(err error) map[string]string {
+	var known refusal
+	errors.As(err, &known)
+	return map[string]string{"sentence": sentence(err.Error()), "code": known.code}
 }
 
 // answer with a value as JSON.

@@ -16,6 +16,8 @@ func (s *server) jobRoutes(mux *http.ServeMux) {
 	mux.HandleFunc("POST /api/jobs/{name}/look", s.withJob(look))
 	mux.HandleFunc("POST /api/jobs/{name}/stop", s.withJob(stopLay))
 	mux.HandleFunc("GET /api/jobs/{name}/table", s.withJob(reported(tableOf)))
+	mux.HandleFunc("GET /api/jobs/{name}/sizes", s.withJob(s.streamTable))
+	mux.HandleFunc("POST /api/jobs/{name}/sizes/stop", s.withJob(stopTable))
 	mux.HandleFunc("GET /api/jobs/{name}/compare", s.withJob(reported(comparisonOf)))
 	mux.HandleFunc("GET /api/jobs/{name}/quote", s.withJob(reported(quoteOf)))
 	mux.HandleFunc("POST /api/jobs/{name}/remnant", s.withJob(s.askRemnant))

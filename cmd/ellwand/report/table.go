@@ -11,8 +11,11 @@ type Table struct {
 
 // Cell is a row of the table in one width.
 type Cell struct {
-	Cloth   string  `json:"cloth"`
-	Row     string  `json:"row"`
+	Cloth string `json:"cloth"`
+	Row   string `json:"row"`
+	// Garment by its name in the job, and Size that was asked for.
+	Garment string  `json:"garment"`
+	Size    string  `json:"size,omitempty"`
 	Nap     string  `json:"nap"`
 	WidthMM float64 `json:"width_mm"`
 	BuyM    float64 `json:"buy_m,omitempty"`
@@ -21,6 +24,8 @@ type Cell struct {
 	// Range is between which lengths to buy the amount may prove to lie.
 	Range   *Range `json:"range,omitempty"`
 	Refused string `json:"refused,omitempty"`
+	// IsLeftOut says that the search was ended before the cell was laid.
+	IsLeftOut bool `json:"left_out,omitempty"`
 	// IsRaised says that the amount is that of a smaller size, a wider cloth or one
 	// without nap, for which more was found.
 	IsRaised bool `json:"raised,omitempty"`
@@ -32,8 +37,8 @@ func TableOf(table quote.Table) Table {
 	for _, cloth := range table.Cloths {
 		for _, row := range cloth.Rows {
 			for i, cell := range row.Cells {
-				report := Cell{Cloth: cloth.Cloth, Row: row.Name, Nap: row.Nap.String(), WidthMM: tidy(cloth.Widths[i]),
-					Refused: cell.Impossible, IsRaised: cell.IsRaised}
+				report := Cell{Cloth: cloth.Cloth, Row: row.Name, Garment: row.Garment, Size: row.Size, Nap: row.Nap.String(),
+					WidthMM: tidy(cloth.Widths[i]), Refused: cell.Impossible, IsLeftOut: cell.IsLeftOut, IsRaised: cell.IsRaised}
 				if cell.IsLeftOut {
 					report.Refused = cell.Refusal() + ": " + cell.Impossible
 				}

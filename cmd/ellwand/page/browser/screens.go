@@ -6,7 +6,7 @@ import "github.com/chromedp/chromedp"
 // where something is done on it first, what, and the expression that says that it is done.
 type Screen struct{ Name, Hash, There, Do, Done string }
 
-// Screens of the page, in a folder with the job blouse.yaml.
+// Screens of the page, in a folder with the jobs blouse.yaml and kaftan.yaml.
 var Screens = []Screen{
 	{Name: "begin", Hash: "#/", There: `document.querySelector('[data-screen=begin] .cards img')`},
 	{Name: "pattern", Hash: "#/pattern", There: `document.querySelector('[data-screen=pattern] .rows li')`},
@@ -21,6 +21,10 @@ var Screens = []Screen{
 	{Name: "table", Hash: "#/job/blouse.yaml/table", There: `document.querySelector('[data-screen=table] .remnant .stuff')`},
 	{Name: "charge", Hash: "#/job/blouse.yaml/charge",
 		There: `document.querySelector('[data-screen=charge] .paper > *') && !document.querySelector('main [aria-busy]')`},
+	{Name: "sizes", Hash: "#/job/kaftan.yaml/charge", There: `document.querySelector('.sizes input')`,
+		Do: `document.querySelectorAll('.sizes input').forEach((one, i) => { if (i < 4) one.click(); });
+			document.querySelector('.bySize button').click()`,
+		Done: `document.querySelector('.bySize td')`},
 	{Name: "print", Hash: "#/job/blouse.yaml/print", There: `document.querySelector('[data-screen=print] .prints a')`},
 	{Name: "keep", Hash: "#/job/blouse.yaml/keep", There: `document.querySelector('[data-screen=keep] textarea')`},
 	{Name: "asked", Hash: "#/?", There: `document.querySelector('[data-screen=begin] .gallery img')`,

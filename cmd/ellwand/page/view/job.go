@@ -17,7 +17,11 @@ type Job struct {
 	Title    string `json:"title"`
 	Client   string `json:"client"`
 	Units    string `json:"units"`
-	Text     string `json:"text"`
+	// Size of a table that it is drafted in, and Sizes that it can be drafted in; none of a
+	// job that is drafted to measurements.
+	Size  string   `json:"size"`
+	Sizes []string `json:"sizes"`
+	Text  string   `json:"text"`
 	// Sound says that the job can be drafted and laid; Faults say why not.
 	Sound   bool     `json:"sound"`
 	Faults  []Remark `json:"faults"`
@@ -82,7 +86,7 @@ func Of(name string, state desk.State) (Job, error) {
 	out := Job{
 		Job: name, Revision: state.Revision, Text: state.Text, Sound: state.Work != nil,
 		Can: Can{state.CanUndo, state.CanRedo}, Faults: []Remark{}, Doubts: []Remark{}, Notes: []string{},
-		Pieces: []Piece{}, Truing: []Seam{}, Cloths: []Cloth{}, History: []Made{},
+		Pieces: []Piece{}, Truing: []Seam{}, Cloths: []Cloth{}, History: []Made{}, Sizes: []string{},
 	}
 	tree := edit.Tree(state.Text)
 	form := formOf(state, tree)
@@ -128,6 +132,7 @@ func garmentsIn(keys map[string]any) map[string]int {
 // drafted adds what only a job without faults has.
 func (j *Job) drafted(work *job.Work, garments map[string]int) error {
 	j.Notes = append(j.Notes, work.Notes...)
+	j.Size, j.Sizes = work.Size, append(j.Sizes, work.Sizes()...)
 	for _, q := range work.Questions {
 		j.Doubts = append(j.Doubts, Remark{Path: pathOrNone(q.Path), Line: q.Line, Sentence: q.Text})
 	}

@@ -79,7 +79,7 @@ func looks() []browser.Look {
 func TestNobodyIsKeptOut(t *testing.T) {
 	script := audit(t)
 	for _, l := range looks() {
-		v := browser.Visit(t, l, "blouse.yaml")
+		v := browser.Visit(t, l, "blouse.yaml", "kaftan.yaml")
 		v.Do(chromedp.Evaluate[chromedp.Void](script))
 		for _, screen := range browser.Screens {
 			screen.Put(v)

@@ -13,7 +13,10 @@ import (
 	"ellwand/cmd/ellwand/page/browser"
 )
 
-var screensInto = flag.String("screens", "", "folder to render every screen into, to be looked at")
+var (
+	screensInto = flag.String("screens", "", "folder to render every screen into, to be looked at")
+	screensOnly = flag.String("only", "", "the one screen to render")
+)
 
 // TestScreens renders every screen at three widths, light and dark, when it is asked to.
 func TestScreens(t *testing.T) {
@@ -23,8 +26,12 @@ func TestScreens(t *testing.T) {
 	require.NoError(t, os.MkdirAll(*screensInto, 0o755))
 	for _, wide := range []int64{1440, 1024, 320} {
 		for _, dark := range []bool{false, true} {
-			v := browser.Visit(t, browser.Look{Wide: wide, High: 900, Dark: dark}, "blouse.yaml", "princess.yaml", "skirt.yaml")
+			v := browser.Visit(t, browser.Look{Wide: wide, High: 900, Dark: dark}, "blouse.yaml", "kaftan.yaml",
+				"princess.yaml", "skirt.yaml")
 			for _, screen := range browser.Screens {
+				if *screensOnly != "" && screen.Name != *screensOnly {
+					continue
+				}
 				screen.Put(v)
 				picture, err := chromedp.Run(v.Tab, chromedp.FullScreenshot(100))
 				require.NoError(t, err)

@@ -141,8 +141,8 @@ export class Job extends EventTarget {
 // half written: nothing goes away under the hand.
 function withLast(state, last) {
   if (state.sound !== false || !last) return state;
-  const { pieces, cloths, truing } = last;
-  return { ...state, pieces: pieces ?? [], cloths: cloths ?? [], truing: truing ?? [] };
+  const { pieces, cloths, truing, size, sizes } = last;
+  return { ...state, pieces: pieces ?? [], cloths: cloths ?? [], truing: truing ?? [], size, sizes };
 }
 
 // layKey tells lays apart.

@@ -113,6 +113,14 @@ export function millimetres(text, units = 'cm') {
   return found[1] ? -mm : mm;
 }
 
+// lengths of a list that was typed, mm, or null where one is none: "115; 140 cm". A comma
+// parts them, too, where it does not stand in a number.
+export function lengths(text, units) {
+  const parts = text.split(comma() ? /;|,\s/ : /[;,]/).map((part) => part.trim());
+  const all = parts.filter(Boolean).map((part) => millimetres(part, units));
+  return all.every((mm) => mm > 0) ? all : null;
+}
+
 // money as the reader writes it; what is no plain number stays as it is.
 export function money(amount, currency) {
   if (!amount) return '';

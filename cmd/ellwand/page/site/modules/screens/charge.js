@@ -8,6 +8,7 @@ import { get, jobAddress } from '../server.js';
 import { atLeast, buyText, length, metres, money, term, typed, word } from '../words.js';
 import { nextStep } from './next.js';
 import { quotePaper, titledTable } from './quotepaper.js';
+import { SizeTable } from './sizetable.js';
 
 // pause after a key before all is reckoned anew, ms.
 const pause = 250;
@@ -28,6 +29,7 @@ class Charge {
     this.job = job;
     this.faults = new Faults(job, () => this.fields);
     this.table = el('section', {});
+    this.sizes = new SizeTable(job);
     this.compared = el('section', {});
     this.paper = el('article', { class: 'paper', 'aria-label': word('charge.quote') });
     this.inputs = el('div', { class: 'fields' });
@@ -38,6 +40,7 @@ class Charge {
       el('h1', {}, word('charge.title')),
       this.faults.element,
       this.table,
+      this.sizes.element,
       this.compared,
       el(
         'section',
@@ -53,6 +56,7 @@ class Charge {
     this.place();
     this.fields.forEach((field) => field.refresh());
     this.faults.refresh();
+    this.sizes.refresh();
     if (this.read === this.job.state.revision) return;
     this.read = this.job.state.revision;
     clearTimeout(this.timer);
@@ -169,6 +173,7 @@ class Charge {
 
   leave() {
     clearTimeout(this.timer);
+    this.sizes.leave();
     this.stop?.abort();
   }
 
