@@ -41,7 +41,9 @@ func (v *Visitor) Until(expression string) {
 	defer cancel()
 	err := chromedp.Do(ctx, chromedp.Poll[chromedp.Void]("Boolean("+expression+")",
 		chromedp.WithPollingInterval(glance), chromedp.WithPollingTimeout(0)))
-	require.NoError(v, err, "waited for %s; the page says:\n%s", expression, v.Seen())
+	if err != nil {
+		require.NoError(v, err, "waited for %s; the page says:\n%s", expression, v.Seen())
+	}
 }
 
 // lasting is a context that ends shortly before the run of the tests is ended.
