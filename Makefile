@@ -7,8 +7,8 @@
 # make check-arm64   the golden drafts and layouts once more, built for arm64 and run
 #             under qemu-aarch64-static (Debian: qemu-user-static), and the patterns and
 #             layouts of jobs held against those of this processor, byte by byte
-# make mutate  changes the code at random, one place at a time, and lists the
-#             changes that no test sees: make mutate MUTANTS=40 SEED=2 IN="draft/... pieces"
+# make mutate  changes the code at random, one place at a time, and lists the changes
+#             that no test sees: make mutate MUTANTS=40 SEEDS=2,3 IN="draft/... pieces"
 # make faults  puts each fault of testdata/faults into the code and sees it refused
 # make bench  the benchmarks, and the open-data instances where they are at hand,
 #             whose densities go into testdata/density.csv: make bench BENCH_TIMES="10s 20m";
@@ -20,7 +20,7 @@
 # make lint   gofmt, go vet, staticcheck
 
 GO ?= go
-SEED ?= 1
+SEEDS ?= 1
 MUTANTS ?= 40
 IN ?= draft/... fabric/... pieces/... nest/... cmd/ellwand/app/...
 BENCH_TIMES ?= 10s 60s
@@ -88,7 +88,7 @@ check-arm64:
 	done; diff -r bin/here/$$job bin/there/$$job && echo "$$job: the same bits" || exit; done
 
 mutate:
-	$(GO) run ./testdata/mutate -seed $(SEED) -mutants $(MUTANTS) $(IN)
+	$(GO) run ./testdata/mutate -seeds $(SEEDS) -mutants $(MUTANTS) $(IN)
 
 faults:
 	ELLWAND_LONG=1 $(GO) test -timeout 2h -v ./testdata/faults

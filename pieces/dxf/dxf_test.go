@@ -103,7 +103,7 @@ func jacket() []pieces.Piece {
 		To: orb.Point{300, 300}}}}}
 	sleeve := pieces.Rectangle("sleeve é", 300, 500)
 	sleeve.Cut, sleeve.Pair, sleeve.Kind, sleeve.Cloth = 2, true, pieces.Lining, "lining"
-	sleeve.Accuracy = 1.5
+	sleeve.Accuracy = 0.4
 	sleeve.Edges[2].Path = pieces.Path{pieces.Arc{Centre: orb.Point{150, 500}, Radius: 150, Sweep: math.Pi}}
 	sleeve.Notches = []pieces.Notch{{Edge: seams.Top, At: 100, Count: 1}, {Edge: seams.Left, At: 40, Count: 1}}
 	sleeve.Marks = []pieces.Mark{{Name: marks.DrillHole, At: orb.Point{100, 100}}, {Name: marks.ElbowLine,
@@ -162,7 +162,7 @@ func TestRoundTrip(t *testing.T) {
 	assert.True(t, sleeve.Pair)
 	assert.Equal(t, 2, sleeve.Cut)
 	assert.Equal(t, pieces.Lining, sleeve.Kind)
-	assert.Equal(t, 1.5, sleeve.Accuracy)
+	assert.Equal(t, 0.4, sleeve.Accuracy)
 	var names []marks.Name
 	for _, m := range sleeve.Marks {
 		names = append(names, m.Name)
@@ -211,7 +211,7 @@ func TestReadByOthers(t *testing.T) {
 	back, sleeve := got.Blocks[0], got.Blocks[1]
 	assert.Equal(t, []string{"Piece Name: back", "Size: 38", "Quantity: 1", "Material: wool", "Category: shell"},
 		back.Texts)
-	assert.Equal(t, []string{"Piece Name: sleeve é", "Annotation: Accuracy: 1.5 mm", "Quantity: 1,1", "Material: lining",
+	assert.Equal(t, []string{"Piece Name: sleeve é", "Annotation: Accuracy: 0.4 mm", "Quantity: 1,1", "Material: lining",
 		"Category: lining", "elbow line"}, sleeve.Texts)
 	assert.Equal(t, map[string]int{"1 TEXT": 5, "1 POLYLINE": 1, "2 POINT": 4, "4 POINT": 2, "6 LINE": 1, "7 LINE": 1,
 		"9 POLYLINE": 1, "14 POLYLINE": 1}, back.Layers)

@@ -2,18 +2,14 @@ package main
 
 import (
 	"bytes"
-	"cmp"
 	"context"
 	"encoding/json"
 	"errors"
 	"fmt"
 	"io"
-	"os"
 	"os/exec"
 	"path/filepath"
 	"slices"
-	"strings"
-	"time"
 )
 
 // listed is what the go command says of a package.
@@ -27,30 +23,20 @@ type listed struct {
 type floors struct {
 	folder string
 	all    []listed
-	chosen []listed // those to change
 }
 
-// readFloors lists the packages of a module; those to change are those of the
-// patterns, all when there is none.
-func readFloors(ctx context.Context, folder string, patterns []string) (*floors, error) {
+// readFloors lists the packages of a module.
+func readFloors(ctx context.Context, folder string) (*floors, error) {
 	folder, err := filepath.Abs(folder)
 	if err != nil {
 		return nil, err
 	}
 	f := &floors{folder: folder}
-	if f.all, err = f.list(ctx, "./..."); err != nil || len(patterns) == 0 {
-		f.chosen = f.all
-		return f, err
-	}
-	for _, pattern := range patterns {
-		some, err := f.list(ctx, "./"+strings.TrimPrefix(pattern, "./"))
-		if err != nil {
-			return nil, err
-		}
-		f.chosen = append(f.chosen, some...)
-	}
-	return f, nil
+	f.all, err = f.list(ctx, "./...")
+	return f, err
 }
+
+func (p listed) tested() bool { return len(p.TestGoFiles)+len(p.XTestGoFiles) > 0 }
 
 func (f *floors) list(ctx context.Context, pattern string) ([]listed, error) {
 	text, err := f.goes(ctx, "list", "-json", pattern)
@@ -73,104 +59,29 @@ func (f *floors) list(ctx context.Context, pattern string) ([]listed, error) {
 func (f *floors) goes(ctx context.Context, args ...string) ([]byte, error) {
 	cmd := exec.CommandContext(ctx, "go", args...)
 	cmd.Dir = f.folder
-	// An interrupt reaches the tests as well; what they leave open must not
-	// keep this waiting.
-	cmd.WaitDelay = time.Second
 	return cmd.CombinedOutput()
 }
 
-// above lists the packages with tests that can see a change of one: itself
-// first, then by how many imports away they are.
-func (f *floors) above(path string) []string {
-	away := map[string]int{path: 0}
-	for changed := true; changed; {
-		changed = false
+// above are the packages that import one, however many others stand between, and it
+// itself: by their code or by their tests.
+func (f *floors) above(path string) map[string]bool {
+	above := map[string]bool{path: true}
+	imports := func(names []string) bool {
+		return slices.ContainsFunc(names, func(name string) bool { return above[name] })
+	}
+	for found := true; found; {
+		found = false
 		for _, p := range f.all {
-			if d, ok := nearest(away, p.Imports); ok {
-				if old, known := away[p.ImportPath]; !known || d+1 < old {
-					away[p.ImportPath], changed = d+1, true
-				}
+			if !above[p.ImportPath] && imports(p.Imports) {
+				above[p.ImportPath], found = true, true
 			}
 		}
 	}
-	steps := map[string]int{}
-	var out []string
+	byTests := map[string]bool{}
 	for _, p := range f.all {
-		if len(p.TestGoFiles)+len(p.XTestGoFiles) == 0 {
-			continue
-		}
-		d, ok := away[p.ImportPath]
-		if t, byTest := nearest(away, slices.Concat(p.TestImports, p.XTestImports)); byTest && (!ok || t+1 < d) {
-			d, ok = t+1, true
-		}
-		if ok {
-			steps[p.ImportPath], out = d, append(out, p.ImportPath)
-		}
+		byTests[p.ImportPath] = above[p.ImportPath] || imports(p.TestImports) || imports(p.XTestImports)
 	}
-	slices.SortStableFunc(out, func(a, b string) int { return cmp.Compare(steps[a], steps[b]) })
-	return out
-}
-
-// nearest of some imports.
-func nearest(away map[string]int, imports []string) (int, bool) {
-	least, ok := 0, false
-	for _, name := range imports {
-		if d, known := away[name]; known && (!ok || d < least) {
-			least, ok = d, true
-		}
-	}
-	return least, ok
-}
-
-// outcome of a mutant.
-type outcome struct {
-	unbuilt  bool
-	caughtBy string // package whose tests failed; empty when it survived
-}
-
-// try builds a mutant and runs the tests that can see it, until one fails.
-func (f *floors) try(ctx context.Context, m mutant, limit time.Duration) (outcome, error) {
-	folder, err := os.MkdirTemp("", "mutate")
-	if err != nil {
-		return outcome{}, err
-	}
-	defer os.RemoveAll(folder)
-	overlay, err := m.overlay(folder)
-	if err != nil {
-		return outcome{}, err
-	}
-	if _, err := f.goes(ctx, "build", "-o", os.DevNull, "-overlay", overlay, m.of); err != nil {
-		return outcome{unbuilt: true}, nil
-	}
-	for _, name := range f.above(m.of) {
-		_, err := f.goes(ctx, "test", "-overlay", overlay, "-vet=off", "-failfast", "-timeout", limit.String(), name)
-		if ctx.Err() != nil {
-			return outcome{}, nil
-		}
-		if err != nil {
-			return outcome{caughtBy: name}, nil
-		}
-	}
-	return outcome{}, nil
-}
-
-// overlay writes the changed file and the overlay that puts it in place.
-func (m mutant) overlay(folder string) (string, error) {
-	source, err := os.ReadFile(m.file)
-	if err != nil {
-		return "", err
-	}
-	changed := filepath.Join(folder, filepath.Base(m.file))
-	text := slices.Concat(source[:m.from], []byte(m.with), source[m.to:])
-	if err := os.WriteFile(changed, text, 0o600); err != nil {
-		return "", err
-	}
-	overlay, err := json.Marshal(map[string]any{"Replace": map[string]string{m.file: changed}})
-	if err != nil {
-		return "", err
-	}
-	path := filepath.Join(folder, "overlay.json")
-	return path, os.WriteFile(path, overlay, 0o600)
+	return byTests
 }
 
 // say a mutant: file:line and the change.

@@ -1,34 +1,44 @@
-// Mutate changes the code in one place at a time, at random from a seed, runs
-// the tests of the changed package and of those above it, and lists the changes
-// that no test saw:
+// Mutate changes the code in one place at a time, at random from seeds, runs the tests
+// of the changed package and of all others that come to the place, and lists the
+// changes that no test sees:
 //
-//	go run ./testdata/mutate -seed 2 -mutants 40 draft/... pieces
+//	go run ./testdata/mutate -seeds 2,3 -mutants 40 draft/... pieces
 //
-// The tree itself is left alone: the go command is given each changed file as
-// an overlay. A change that does not build is drawn again; one whose tests do
-// not end within the limit counts as caught.
+// The tree itself is left alone: the go command is given changed files as an overlay.
+// A change that does not build is drawn again; one whose tests do not end counts as
+// caught.
+//
+// All changes are compiled at once, each behind a switch, so that the tests of a package
+// are built once. Each test is run once with nothing thrown, which must pass and shows
+// which changes it comes to, in processes that it starts as well: a test that never
+// comes to a change cannot see it, and is not run for it. Each change is tried alone
+// with the tests of its own package, what is left with those of the others, several at
+// a time. A change of a constant has no switch, and is built by itself.
 package main
 
 import (
-	"cmp"
 	"context"
 	"flag"
 	"fmt"
 	"io"
-	"math/rand/v2"
 	"os"
 	"os/signal"
 	"slices"
+	"strconv"
+	"strings"
 	"time"
 )
 
 func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
-	var o options
-	flag.Uint64Var(&o.seed, "seed", 1, "seed of the draw")
-	flag.IntVar(&o.mutants, "mutants", 40, "how many changes to try")
-	flag.DurationVar(&o.limit, "limit", 3*time.Minute, "how long the tests of one package may take")
+	o := options{seeds: []uint64{1}}
+	flag.Func("seeds", "seeds of the draws, with commas between them", func(text string) (err error) {
+		o.seeds, err = parseSeeds(text)
+		return err
+	})
+	flag.IntVar(&o.mutants, "mutants", 40, "how many changes each seed draws")
+	flag.DurationVar(&o.limit, "limit", 10*time.Minute, "how long the tests of one package may take")
 	flag.StringVar(&o.folder, "C", ".", "folder of the module")
 	flag.Parse()
 	o.patterns = flag.Args()
@@ -41,64 +51,73 @@ func main() {
 // options say what to change and how often. Patterns are of packages, as the go
 // command takes them, with or without "./".
 type options struct {
-	seed     uint64
+	seeds    []uint64
 	mutants  int
 	limit    time.Duration
 	folder   string
 	patterns []string
 }
 
-// tally is what came of a run.
-type tally struct {
-	caught   int
-	survived []mutant
+func parseSeeds(text string) ([]uint64, error) {
+	var out []uint64
+	for word := range strings.SplitSeq(text, ",") {
+		seed, err := strconv.ParseUint(word, 10, 64)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, seed)
+	}
+	return out, nil
 }
 
-// run draws the changes and tries them one by one.
-func run(ctx context.Context, out io.Writer, o options) (tally, error) {
-	floors, err := readFloors(ctx, o.folder, o.patterns)
+// run draws the changes, tries them, and says what became of them.
+func run(ctx context.Context, out io.Writer, o options) ([]*drawn, error) {
+	floors, err := readFloors(ctx, o.folder)
 	if err != nil {
-		return tally{}, err
+		return nil, err
 	}
-	var all []mutant
-	for _, p := range floors.chosen {
-		found, err := mutantsOf(p)
-		if err != nil {
-			return tally{}, err
-		}
-		all = append(all, found...)
+	c, err := readCode(floors.folder, o.patterns)
+	if err != nil {
+		return nil, err
 	}
-	slices.SortFunc(all, func(a, b mutant) int {
-		return cmp.Or(cmp.Compare(a.file, b.file), cmp.Compare(a.from, b.from), cmp.Compare(a.with, b.with))
-	})
-	random := rand.New(rand.NewPCG(o.seed, 0))
-	random.Shuffle(len(all), func(i, j int) { all[i], all[j] = all[j], all[i] })
-	var sum tally
-	for _, m := range all {
-		if sum.tried() == o.mutants || ctx.Err() != nil {
-			break
-		}
-		begun := time.Now()
-		outcome, err := floors.try(ctx, m, o.limit)
-		if err != nil {
-			return sum, err
-		}
-		switch {
-		case ctx.Err() != nil || outcome.unbuilt:
-			continue
-		case outcome.caughtBy == "":
-			sum.survived = append(sum.survived, m)
-			fmt.Fprintf(out, "SURVIVED  %s (%.0f s)\n", floors.say(m), time.Since(begun).Seconds())
-		default:
-			sum.caught++
-			fmt.Fprintf(out, "caught    %s, by %s (%.0f s)\n", floors.say(m), outcome.caughtBy, time.Since(begun).Seconds())
-		}
+	folder, err := os.MkdirTemp("", "mutate")
+	if err != nil {
+		return nil, err
 	}
-	fmt.Fprintf(out, "\nseed %d: %d of %d caught\n", o.seed, sum.caught, sum.tried())
-	for _, m := range sum.survived {
-		fmt.Fprintln(out, floors.say(m))
+	defer os.RemoveAll(folder)
+	changes := c.draw(o.seeds, o.mutants)
+	bench, err := openBench(folder, floors.folder, o.limit, c.plant(folder, changes))
+	if err != nil {
+		return nil, err
 	}
-	return sum, ctx.Err()
+	t := &trial{bench: bench, floors: floors, out: out, drawn: changes}
+	err = t.all(ctx, c)
+	t.sum(o.seeds)
+	return changes, err
 }
 
-func (t tally) tried() int { return t.caught + len(t.survived) }
+// sum says what survived, and how many were caught of each seed.
+func (t *trial) sum(seeds []uint64) {
+	for _, d := range t.drawn {
+		switch {
+		case d.caughtBy != "":
+		case !d.switched || slices.ContainsFunc(t.units(), func(u *unit) bool { return u.reached[d.number] }):
+			fmt.Fprintf(t.out, "SURVIVED  %s\n", t.floors.say(d.mutant))
+		default:
+			fmt.Fprintf(t.out, "SURVIVED  %s, which no test comes to\n", t.floors.say(d.mutant))
+		}
+	}
+	for _, seed := range seeds {
+		tried, caught := 0, 0
+		for _, d := range t.drawn {
+			if slices.Contains(d.seeds, seed) {
+				tried++
+				if d.caughtBy != "" {
+					caught++
+				}
+			}
+		}
+		fmt.Fprintf(t.out, "seed %d: %d of %d caught\n", seed, caught, tried)
+	}
+	fmt.Fprintf(t.out, "%.0f s of processor time\n", t.spent.Seconds())
+}

@@ -2,10 +2,8 @@ package main
 
 import (
 	"go/ast"
-	"go/parser"
 	"go/token"
-	"os"
-	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -18,6 +16,8 @@ type mutant struct {
 	from, to int    // the bytes of the file that are replaced
 	was      string // what stands there
 	with     string // what stands there then
+	// around are the nodes that the place is in, from the file to the one that is changed.
+	around []ast.Node
 }
 
 // swaps are the operators that are exchanged: comparisons at their boundary and
@@ -33,26 +33,13 @@ var swaps = map[token.Token][]token.Token{
 	token.INC: {token.DEC}, token.DEC: {token.INC},
 }
 
-// mutantsOf lists every change of a package's files that is thought of. Some do
-// not build: a sum of texts has no difference.
-func mutantsOf(p listed) ([]mutant, error) {
-	var out []mutant
-	for _, name := range p.GoFiles {
-		path := filepath.Join(p.Dir, name)
-		source, err := os.ReadFile(path)
-		if err != nil {
-			return nil, err
-		}
-		files := token.NewFileSet()
-		tree, err := parser.ParseFile(files, path, source, parser.SkipObjectResolution)
-		if err != nil {
-			return nil, err
-		}
-		v := &visitor{files: files, source: string(source), base: mutant{of: p.ImportPath, file: path}}
-		ast.Inspect(tree, v.visit)
-		out = append(out, v.found...)
-	}
-	return out, nil
+// mutantsOf lists every change of a file that is thought of. Some do not build: a
+// sum of texts has no difference.
+func (c *code) mutantsOf(of string, tree *ast.File) []mutant {
+	path := c.path(tree)
+	v := &visitor{files: c.files, source: c.sources[path], base: mutant{of: of, file: path}}
+	ast.Inspect(tree, v.visit)
+	return v.found
 }
 
 // visitor collects the mutants of one file.
@@ -64,9 +51,15 @@ type visitor struct {
 }
 
 func (v *visitor) visit(n ast.Node) bool {
-	switch n := n.(type) {
-	case *ast.ImportSpec:
+	if n == nil {
+		v.base.around = v.base.around[:len(v.base.around)-1]
+		return true
+	}
+	if _, ok := n.(*ast.ImportSpec); ok {
 		return false
+	}
+	v.base.around = append(v.base.around, n)
+	switch n := n.(type) {
 	case *ast.BinaryExpr:
 		v.exchange(n.OpPos, n.Op)
 	case *ast.AssignStmt:
@@ -100,6 +93,7 @@ func (v *visitor) exchange(at token.Pos, op token.Token) {
 
 func (v *visitor) add(from, to token.Pos, with string) {
 	m := v.base
+	m.around = slices.Clone(v.base.around)
 	m.line = v.files.Position(from).Line
 	m.from, m.to = v.files.Position(from).Offset, v.files.Position(to).Offset
 	m.was, m.with = v.text(from, to), with

@@ -14,6 +14,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 )
 
 // Package is one without its tests.
@@ -23,6 +24,8 @@ type Package struct {
 	Files []*ast.File
 	Types *types.Package
 	Info  *types.Info
+	// From has the types of what it imports.
+	From types.Importer
 }
 
 // listed is what go list says of a package.
@@ -35,7 +38,13 @@ type listed struct {
 // Packages of the patterns of go list, with the places of all their files. Errors: a
 // package that does not compile.
 func Packages(patterns ...string) ([]Package, *token.FileSet, error) {
-	packages, err := list(patterns)
+	return PackagesIn("", patterns)
+}
+
+// PackagesIn is Packages of the module of a folder. What they are read from knows some
+// others as well.
+func PackagesIn(folder string, patterns []string, others ...string) ([]Package, *token.FileSet, error) {
+	packages, err := list(folder, slices.Concat(patterns, others))
 	if err != nil {
 		return nil, nil, err
 	}
@@ -47,7 +56,7 @@ func Packages(patterns ...string) ([]Package, *token.FileSet, error) {
 	from := importer.ForCompiler(files, "gc", func(path string) (io.ReadCloser, error) { return os.Open(exports[path]) })
 	var out []Package
 	for _, p := range packages {
-		if p.DepOnly || len(p.GoFiles) == 0 {
+		if p.DepOnly || len(p.GoFiles) == 0 || slices.Contains(others, p.ImportPath) {
 			continue
 		}
 		found, err := read(files, p, from)
@@ -59,8 +68,9 @@ func Packages(patterns ...string) ([]Package, *token.FileSet, error) {
 	return out, files, nil
 }
 
-func list(patterns []string) ([]listed, error) {
+func list(folder string, patterns []string) ([]listed, error) {
 	command := exec.Command("go", append([]string{"list", "-export", "-deps", "-json"}, patterns...)...)
+	command.Dir = folder
 	command.Stderr = os.Stderr
 	text, err := command.Output()
 	if err != nil {
@@ -78,7 +88,7 @@ func list(patterns []string) ([]listed, error) {
 }
 
 func read(files *token.FileSet, p listed, from types.Importer) (Package, error) {
-	out := Package{Path: p.ImportPath, Info: &types.Info{
+	out := Package{Path: p.ImportPath, From: from, Info: &types.Info{
 		Types: map[ast.Expr]types.TypeAndValue{}, Defs: map[*ast.Ident]types.Object{}, Uses: map[*ast.Ident]types.Object{},
 	}}
 	for _, name := range p.GoFiles {
