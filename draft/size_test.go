@@ -68,3 +68,31 @@ func TestParseMeasurement(t *testing.T) {
 	_, err := ParseMeasurement("bust")
 	assert.ErrorContains(t, err, "use one of: height, bust girth, waist girth")
 }
+
+// Between sizes in proportion, beyond the first at the pace to the second, beyond the
+// last at the pace up to it: a girth wholly, the frame half as fast, but with the height.
+func TestBetweenSizes(t *testing.T) {
+	some := table{rows: map[Measurement][]float64{
+		BustGirth: {800, 840, 900}, Height: {800, 840, 900},
+		HipGirth: {100, 200, 260}, AcrossBackWidth: {100, 200, 260},
+	}}
+	for _, tt := range []struct {
+		name, by    Measurement
+		known, want float64
+	}{
+		{HipGirth, BustGirth, 820, 150},
+		{HipGirth, BustGirth, 780, 50},
+		{HipGirth, BustGirth, 840, 200},
+		{HipGirth, BustGirth, 870, 230},
+		{HipGirth, BustGirth, 920, 280},
+		{AcrossBackWidth, BustGirth, 780, 50},
+		{AcrossBackWidth, BustGirth, 920, 270},
+		{AcrossBackWidth, Height, 920, 280},
+	} {
+		got, ok := some.at(tt.name, tt.by, tt.known)
+		assert.True(t, ok)
+		assert.InDelta(t, tt.want, got, 1e-9, "%s for %s %g", tt.name, tt.by, tt.known)
+	}
+	_, ok := some.at(WristGirth, BustGirth, 820)
+	assert.False(t, ok, "no such row")
+}
