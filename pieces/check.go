@@ -6,8 +6,8 @@ import (
 	"ellwand/pieces/geometry"
 )
 
-// Check tells everything that is wrong with the piece, joined into one error;
-// nil when it is sound. The rules:
+// Check tells everything that is wrong with the piece, each a Fault, joined into one
+// error; nil when it is valid. The rules:
 //
 //  1. The piece has a name.
 //  2. It has edges, each with a path of finite numbers and some length.
@@ -45,12 +45,12 @@ func (p Piece) Check() error {
 
 func (p Piece) checkEdges() error {
 	if len(p.Edges) == 0 {
-		return p.fault("it has no edges; draw its seam line")
+		return p.fault(Fault{Of: NoEdges})
 	}
 	var faults []error
 	for _, e := range p.Edges {
 		if !isValid(e.Path) {
-			faults = append(faults, p.fault("edge %q has no usable line; give it a length", e.Name))
+			faults = append(faults, p.fault(Fault{Of: NoLine, Edge: e.Name}))
 		}
 	}
 	if faults != nil {
@@ -59,14 +59,12 @@ func (p Piece) checkEdges() error {
 	for i, e := range p.Edges {
 		for k := 1; k < len(e.Path); k++ {
 			if gap := geometry.Distance(e.Path[k-1].End(), e.Path[k].Start()); gap > joinTolerance {
-				faults = append(faults, p.fault("edge %q is broken: part %d begins %s mm away from where part %d ends",
-					e.Name, k+1, figure(gap), k))
+				faults = append(faults, p.fault(Fault{Of: Broken, Edge: e.Name, Number: k + 1, Length: gap}))
 			}
 		}
 		next := p.Edges[(i+1)%len(p.Edges)]
 		if gap := geometry.Distance(e.Path.End(), next.Path.Start()); gap > joinTolerance {
-			faults = append(faults, p.fault("edge %q begins %s mm away from where edge %q ends; the edges must chain "+
-				"up to a closed outline", next.Name, figure(gap), e.Name))
+			faults = append(faults, p.fault(Fault{Of: NotChained, Edge: next.Name, Other: e.Name, Length: gap}))
 		}
 	}
 	return errors.Join(faults...)
@@ -75,14 +73,13 @@ func (p Piece) checkEdges() error {
 func (p Piece) checkOutline() error {
 	ring, names := p.labelled()
 	if at, a, b, ok := selfIntersection(ring); ok {
-		return p.fault("the outline crosses or touches itself near (%s, %s) mm, between edge %q and edge %q",
-			figure(at[0]), figure(at[1]), names[a], names[b])
+		return p.fault(Fault{Of: Crossed, At: at, Edge: names[a], Other: names[b]})
 	}
 	switch area := geometry.Area(ring); {
 	case area < 0:
-		return p.fault("the outline runs clockwise; list the edges counter-clockwise, or mirror the piece")
+		return p.fault(Fault{Of: Clockwise})
 	case area < 1:
-		return p.fault("the outline encloses no area")
+		return p.fault(Fault{Of: NoArea})
 	}
 	return nil
 }

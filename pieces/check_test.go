@@ -52,104 +52,99 @@ func TestCheckAcceptsSoundPieces(t *testing.T) {
 func TestCheckRefuses(t *testing.T) {
 	cases := map[string]struct {
 		change func(*Piece)
-		want   string
+		want   Fault
 	}{
-		"rule 1, name": {func(p *Piece) { p.Name = "" }, "piece without a name: give it a name"},
+		"rule 1, name": {func(p *Piece) { p.Name = "" }, Fault{Of: NoName}},
 		"rule 2, no edges": {func(p *Piece) { *p = Piece{Name: "x", Cut: 1, Grain: p.Grain} },
-			"x: it has no edges; draw its seam line"},
+			Fault{Of: NoEdges, Piece: "x"}},
 		"rule 2, empty path": {func(p *Piece) { p.Edges[1].Path = nil },
-			`front skirt: edge "side" has no usable line; give it a length`},
+			Fault{Of: NoLine, Edge: seams.SideSeam, Piece: "front skirt"}},
 		"rule 2, not a number": {func(p *Piece) {
-			p.Edges[1].Path = Path{Line{orb.Point{220, 0},
-				orb.Point{math.NaN(), 500}}}
-		}, `front skirt: edge "side" has no usable line; give it a length`},
+			p.Edges[1].Path = Path{Line{orb.Point{220, 0}, orb.Point{math.NaN(), 500}}}
+		}, Fault{Of: NoLine, Edge: seams.SideSeam, Piece: "front skirt"}},
 		"rule 2, no radius": {func(p *Piece) { p.Edges[1].Path = Path{Arc{Radius: -5, Sweep: 1}} },
-			`front skirt: edge "side" has no usable line; give it a length`},
+			Fault{Of: NoLine, Edge: seams.SideSeam, Piece: "front skirt"}},
 		"rule 2, nil curve": {func(p *Piece) { p.Edges[1].Path = Path{nil} },
-			`front skirt: edge "side" has no usable line; give it a length`},
+			Fault{Of: NoLine, Edge: seams.SideSeam, Piece: "front skirt"}},
 		"rule 3, no name": {func(p *Piece) { p.Edges[1].Name, p.Notches = seams.None, nil },
-			"front skirt: edge 2 has no name"},
+			Fault{Of: EdgeUnnamed, Number: 2, Piece: "front skirt"}},
 		"rule 3, name twice": {func(p *Piece) { p.Edges[4].Name = seams.Waist.Stretch(2); p.Notches = nil },
-			`front skirt: two edges are named "waist 2"; every edge needs a name of its own`},
+			Fault{Of: EdgeNamedTwice, Edge: seams.Waist.Stretch(2), Piece: "front skirt"}},
 		"rule 4, gap": {func(p *Piece) { p.Edges[1].Path = Path{Line{orb.Point{223, 4}, orb.Point{200, 500}}} },
-			`front skirt: edge "side" begins 5 mm away from where edge "hem" ends; the edges must chain up to a closed outline`},
+			Fault{Of: NotChained, Edge: seams.SideSeam, Other: seams.Hem, Length: 5, Piece: "front skirt"}},
 		"rule 4, gap at the end": {func(p *Piece) { p.Edges, p.Fold, p.Darts = p.Edges[:5], seams.None, nil },
-			`front skirt: edge "hem" begins 500 mm away from where edge "waist 1" ends; the edges must chain up to a closed outline`},
+			Fault{Of: NotChained, Edge: seams.Hem, Other: seams.Waist.Stretch(1), Length: 500, Piece: "front skirt"}},
 		"rule 4, broken edge": {func(p *Piece) {
 			p.Edges[1].Path = Path{Line{orb.Point{220, 0}, orb.Point{210, 250}},
 				Line{orb.Point{212, 250}, orb.Point{200, 500}}}
-		}, `front skirt: edge "side" is broken: part 2 begins 2 mm away from where part 1 ends`},
+		}, Fault{Of: Broken, Edge: seams.SideSeam, Number: 2, Length: 2, Piece: "front skirt"}},
 		"rule 5, bow-tie": {func(p *Piece) { *p = polygon([]orb.Point{{0, 0}, {100, 100}, {100, 0}, {0, 100}}, 0) },
-			`test: the outline crosses or touches itself near (50, 50) mm, between edge "0" and edge "2"`},
+			Fault{Of: Crossed, At: orb.Point{50, 50}, Edge: seams.Called("0"), Other: seams.Called("2"), Piece: "test"}},
 		"rule 5, bow-tie at a corner": {func(p *Piece) {
 			*p = polygon([]orb.Point{{0, 0}, {50, 50}, {100, 0}, {100, 100}, {50, 50}, {0, 100}}, 0)
-		}, "test: the outline crosses or touches itself near (50, 50) mm"},
+		}, Fault{Of: Crossed, At: orb.Point{50, 50}, Piece: "test"}},
 		"rule 5, spike": {func(p *Piece) { *p = polygon([]orb.Point{{0, 0}, {200, 0}, {100, 0}, {100, 100}}, 0) },
-			`test: the outline crosses or touches itself near (200, 0) mm, between edge "0" and edge "1"`},
+			Fault{Of: Crossed, At: orb.Point{200, 0}, Edge: seams.Called("0"), Other: seams.Called("1"), Piece: "test"}},
 		"rule 5, spike where the outline begins": {func(p *Piece) {
-			*p = polygon([]orb.Point{{200, 0}, {100, 0},
-				{100, 100}, {0, 0}}, 0)
-		},
-			`test: the outline crosses or touches itself near (200, 0) mm, between edge "0" and edge "3"`},
+			*p = polygon([]orb.Point{{200, 0}, {100, 0}, {100, 100}, {0, 0}}, 0)
+		}, Fault{Of: Crossed, At: orb.Point{200, 0}, Edge: seams.Called("0"), Other: seams.Called("3"), Piece: "test"}},
 		"rule 5, looped curve": {func(p *Piece) {
 			p.Edges[1].Path = Path{Bezier{orb.Point{220, 0}, orb.Point{720, 1500}, orb.Point{720, -1000},
 				orb.Point{200, 500}}}
-		}, "front skirt: the outline crosses or touches itself near"},
+		}, Fault{Of: Crossed, Piece: "front skirt"}},
 		"rule 6, clockwise": {func(p *Piece) { *p = polygon([]orb.Point{{0, 0}, {0, 100}, {100, 100}, {100, 0}}, 0) },
-			"test: the outline runs clockwise; list the edges counter-clockwise, or mirror the piece"},
+			Fault{Of: Clockwise, Piece: "test"}},
 		"rule 6, no area": {func(p *Piece) {
-			*p = polygon([]orb.Point{{0, 0}, {0.5, 0}, {0.5, 0.5}, {0, 0.5}},
-				0)
-		}, "test: the outline encloses no area"},
+			*p = polygon([]orb.Point{{0, 0}, {0.5, 0}, {0.5, 0.5}, {0, 0.5}}, 0)
+		}, Fault{Of: NoArea, Piece: "test"}},
 		"rule 7, no grain": {func(p *Piece) { p.Grain = Grain{} },
-			"front skirt: it has no grainline; draw one with its upper end where the top of the piece is"},
-		"rule 7, unknown lie": {func(p *Piece) { p.Grain.Lie = 7 }, "front skirt: its grain is neither straight, " +
-			"cross nor bias"},
+			Fault{Of: NoGrain, Piece: "front skirt"}},
+		"rule 7, unknown lie": {func(p *Piece) { p.Grain.Lie = 7 }, Fault{Of: UnknownGrain, Piece: "front skirt"}},
 		"rule 8, allowance": {func(p *Piece) { p.Edges[0].Allowance = -20 },
-			`front skirt: the seam allowance on "hem" is -2 cm; it cannot be negative`},
+			Fault{Of: AllowanceNegative, Edge: seams.Hem, Length: -20, Piece: "front skirt"}},
 		"rule 8, not a number": {func(p *Piece) { p.Edges[0].Allowance = math.Inf(1) },
-			`front skirt: the seam allowance on "hem" is not a number`},
+			Fault{Of: AllowanceNoNumber, Edge: seams.Hem, Piece: "front skirt"}},
 		"rule 9, count": {func(p *Piece) { p.Cut = 0 },
-			"front skirt: the cut count is 0; it must be 1 or more"},
+			Fault{Of: CutNone, Piece: "front skirt"}},
 		"rule 9, odd pair": {func(p *Piece) { p.Cut, p.Pair = 3, true },
-			"front skirt: the cut count is 3, but a pair needs an even one: one right and one left, or several"},
+			Fault{Of: PairUneven, Number: 3, Piece: "front skirt"}},
 		"rule 10, no such edge": {func(p *Piece) { p.Fold = seams.Called("middle") },
-			`front skirt: the fold edge "middle" is not an edge of it`},
+			Fault{Of: FoldNoEdge, Edge: seams.Called("middle"), Piece: "front skirt"}},
 		"rule 10, bent": {func(p *Piece) {
 			p.Edges[5].Path = Path{Line{orb.Point{0, 500}, orb.Point{1, 200}}, Line{orb.Point{1, 200}, orb.Point{0, 0}}}
-		}, `front skirt: the fold edge "centre front" is not straight`},
+		}, Fault{Of: FoldBent, Edge: seams.CentreFront, Piece: "front skirt"}},
 		"rule 10, has allowance": {func(p *Piece) { p.Edges[5].Allowance = 15 },
-			`front skirt: the fold edge "centre front" is not cut, so it has no seam allowance; set it to 0`},
+			Fault{Of: FoldAllowance, Edge: seams.CentreFront, Piece: "front skirt"}},
 		"rule 10, across": {func(p *Piece) {
 			p.Edges[4].Path = Path{Line{orb.Point{100, 500}, orb.Point{-30, 600}},
 				Line{orb.Point{-30, 600}, orb.Point{0, 500}}}
-		}, `front skirt: it reaches 30 mm across its fold edge "centre front"; a half must lie on one side of its fold`},
+		}, Fault{Of: AcrossFold, Edge: seams.CentreFront, Length: 30, Piece: "front skirt"}},
 		"rule 11, no such edge": {func(p *Piece) { p.Notches[0].Edge = seams.Called("sleeve") },
-			`front skirt: a notch is on the edge "sleeve", which it does not have`},
+			Fault{Of: NotchNoEdge, Edge: seams.Called("sleeve"), Piece: "front skirt"}},
 		"rule 11, off its edge": {func(p *Piece) { p.Notches[1].At = 221 },
-			`front skirt: the notch at 221 mm lies off the edge "hem", which is 220 mm long`},
+			Fault{Of: NotchOffEdge, Edge: seams.Hem, Length: 221, Whole: 220, Piece: "front skirt"}},
 		"rule 11, before it": {func(p *Piece) { p.Notches[1].At = -1 },
-			`front skirt: the notch at -1 mm lies off the edge "hem", which is 220 mm long`},
+			Fault{Of: NotchOffEdge, Edge: seams.Hem, Length: -1, Whole: 220, Piece: "front skirt"}},
 		"rule 11, no strokes": {func(p *Piece) { p.Notches[1].Count = 0 },
-			`front skirt: the notch at 30 mm on the edge "hem" has 0 strokes; it needs 1 or 2`},
+			Fault{Of: NotchNoStrokes, Edge: seams.Hem, Length: 30, Piece: "front skirt"}},
 		"rule 12, no mouth": {func(p *Piece) { p.Darts[0].Mouth = seams.Waist },
-			`front skirt: the mouth of the dart "waist dart" is the edge "waist", which it does not have`},
+			Fault{Of: DartNoMouth, Dart: seams.Waist.Dart(0), Edge: seams.Waist, Piece: "front skirt"}},
 		"rule 12, legs": {func(p *Piece) { p.Darts[0].Start = orb.Point{121, 500} },
-			`front skirt: the legs of the dart "waist dart" do not meet the ends of its mouth "mouth"`},
+			Fault{Of: DartLegsApart, Dart: seams.Waist.Dart(0), Edge: seams.Called("mouth"), Piece: "front skirt"}},
 		"rule 12, apex outside": {func(p *Piece) { p.Darts[0].Apex = orb.Point{110, 600} },
-			`front skirt: the dart "waist dart" reaches outside the piece at (110, 600) mm`},
+			Fault{Of: DartOutside, Dart: seams.Waist.Dart(0), At: orb.Point{110, 600}, Piece: "front skirt"}},
 		"rule 12, apex on edge": {func(p *Piece) { p.Darts[0].Apex = orb.Point{60, 500} },
-			`front skirt: the apex of the dart "waist dart" must lie inside the piece`},
+			Fault{Of: DartApexOnEdge, Dart: seams.Waist.Dart(0), Piece: "front skirt"}},
 		"rule 12, flat dart": {func(p *Piece) { p.Darts[0].Mouth, p.Darts[0].OtherApex = seams.None, p.Darts[0].Apex },
-			`front skirt: the dart "waist dart" has both its ends in one place`},
+			Fault{Of: DartFlat, Dart: seams.Waist.Dart(0), Piece: "front skirt"}},
 		"rule 13, mark": {func(p *Piece) { p.Marks[2].At[0] = math.Inf(-1) },
-			`front skirt: the mark "pocket" has no usable place`},
+			Fault{Of: MarkNowhere, Mark: marks.Called("pocket"), Piece: "front skirt"}},
 	}
 	for name, c := range cases {
 		t.Run(name, func(t *testing.T) {
 			p := half()
 			c.change(&p)
-			assert.ErrorContains(t, p.Check(), c.want)
+			assertRefused(t, c.want, p.Check())
 		})
 	}
 }
@@ -158,7 +153,44 @@ func TestCheckJoinsAllFaults(t *testing.T) {
 	p := half()
 	p.Cut, p.Grain, p.Edges[0].Allowance = 0, Grain{}, -1
 	err := p.Check()
-	for _, want := range []string{"cut count", "grainline", "seam allowance"} {
-		assert.ErrorContains(t, err, want)
+	for _, want := range []Fault{
+		{Of: CutNone}, {Of: NoGrain}, {Of: AllowanceNegative, Edge: seams.Hem, Length: -1},
+	} {
+		want.Piece = p.Name
+		assertRefused(t, want, err)
 	}
+}
+
+// assertRefused asserts that a fault is among those of an error. What lies where a
+// curve crosses itself is not known beforehand.
+func assertRefused(t *testing.T, want Fault, err error) {
+	t.Helper()
+	for _, f := range faultsOf(err) {
+		f.Length, f.Whole = math.Round(f.Length*1000)/1000, math.Round(f.Whole*1000)/1000
+		f.At = orb.Point{math.Round(f.At[0]*1000) / 1000, math.Round(f.At[1]*1000) / 1000}
+		if want.Of == Crossed && want.Edge == seams.None {
+			f.Edge, f.Other = seams.None, seams.None
+			if want.At == (orb.Point{}) {
+				f.At = want.At
+			}
+		}
+		if f == want {
+			return
+		}
+	}
+	t.Errorf("%#v is not among %#v", want, faultsOf(err))
+}
+
+// faultsOf an error, of all that are joined in it.
+func faultsOf(err error) []Fault {
+	if f, ok := err.(Fault); ok {
+		return []Fault{f}
+	}
+	var out []Fault
+	if joined, ok := err.(interface{ Unwrap() []error }); ok {
+		for _, one := range joined.Unwrap() {
+			out = append(out, faultsOf(one)...)
+		}
+	}
+	return out
 }

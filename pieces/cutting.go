@@ -1,7 +1,6 @@
 package pieces
 
 import (
-	"fmt"
 	"math"
 
 	"github.com/paulmach/orb"
@@ -42,9 +41,8 @@ import (
 //  8. Where allowances overlap (a narrow slot, a tight hollow), the outer
 //     outline of all of them holds; a gap closed off inside it is not cut out.
 //
-// It returns an error when an allowance is negative or not a number, the
-// outline encloses nothing, or allowances away from the fold cross the fold
-// line.
+// It returns a Fault when an allowance is negative or not a number, the outline
+// encloses nothing, or allowances away from the fold cross the fold line.
 func (p Piece) CuttingOutline(tolerance float64) (orb.Ring, error) {
 	for _, e := range p.Edges {
 		if !(e.Allowance >= 0) || math.IsInf(e.Allowance, 0) {
@@ -54,7 +52,7 @@ func (p Piece) CuttingOutline(tolerance float64) (orb.Ring, error) {
 	tolerance = usable(tolerance) / 2
 	ring := outer(rimOf(p.strips(tolerance), tolerance))
 	if len(ring) < 4 {
-		return nil, fmt.Errorf("%s: the edges enclose nothing, so there is nothing to cut", p.label())
+		return nil, p.fault(Fault{Of: NothingToCut})
 	}
 	fold, ok := p.Edge(p.Fold)
 	if p.Fold == seams.None || !ok {
@@ -62,8 +60,7 @@ func (p Piece) CuttingOutline(tolerance float64) (orb.Ring, error) {
 	}
 	half, ok := clip(ring, fold.Path.Start(), fold.Path.End())
 	if !ok {
-		return nil, fmt.Errorf("%s: away from the fold, the seam allowances cross the fold line; make them narrower "+
-			"there", p.label())
+		return nil, p.fault(Fault{Of: AllowanceAcrossFold})
 	}
 	return half, nil
 }

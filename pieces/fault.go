@@ -1,42 +1,85 @@
 package pieces
 
 import (
-	"fmt"
-	"math"
-	"strconv"
+	"github.com/paulmach/orb"
+
+	"ellwand/pieces/marks"
+	"ellwand/pieces/seams"
 )
 
-// label names the piece in messages.
-func (p Piece) label() string {
-	if p.Name == "" {
-		return "piece without a name"
-	}
-	return p.Name
-}
+// Defect is what a piece cannot have; the sentence of each is in pieces/words.
+type Defect string
+
+// What Piece.Check, CuttingOutline and Trimmed find, each with what it says of a Fault.
+const (
+	NoName              Defect = "no name"               //
+	NoEdges             Defect = "no edges"              //
+	NoLine              Defect = "no line"               // Edge
+	Broken              Defect = "broken"                // Edge before its part Number, by Length
+	NotChained          Defect = "not chained"           // Edge begins by Length away from the end of Other
+	EdgeUnnamed         Defect = "edge unnamed"          // Number from 1
+	EdgeNamedTwice      Defect = "edge named twice"      // Edge
+	Crossed             Defect = "crossed"               // At, between Edge and Other
+	Clockwise           Defect = "clockwise"             //
+	NoArea              Defect = "no area"               //
+	NoGrain             Defect = "no grain"              //
+	UnknownGrain        Defect = "unknown grain"         //
+	AllowanceNoNumber   Defect = "allowance no number"   // Edge
+	AllowanceNegative   Defect = "allowance negative"    // Edge, Length
+	IncludedNoWidth     Defect = "included no width"     // Edge
+	AccuracyNoLength    Defect = "accuracy no length"    //
+	CutNone             Defect = "cut none"              // Number
+	PairUneven          Defect = "pair uneven"           // Number
+	FoldNoEdge          Defect = "fold no edge"          // Edge
+	FoldBent            Defect = "fold bent"             // Edge
+	FoldAllowance       Defect = "fold allowance"        // Edge
+	AcrossFold          Defect = "across fold"           // Edge, Length
+	NotchNoEdge         Defect = "notch no edge"         // Edge
+	NotchOffEdge        Defect = "notch off edge"        // Edge, at Length of Whole
+	NotchNoStrokes      Defect = "notch no strokes"      // Edge, at Length, Number of them
+	MarkNowhere         Defect = "mark nowhere"          // Mark
+	DartFlat            Defect = "dart flat"             // Dart
+	DartOutside         Defect = "dart outside"          // Dart, At
+	DartNoMouth         Defect = "dart no mouth"         // Dart, Edge
+	DartLegsApart       Defect = "dart legs apart"       // Dart, from the ends of Edge
+	DartApexOnEdge      Defect = "dart apex on edge"     // Dart
+	NothingToCut        Defect = "nothing to cut"        //
+	AllowanceAcrossFold Defect = "allowance across fold" //
+	NothingInside       Defect = "nothing inside"        // what Edge includes
+)
 
 // Fault is something that is wrong with a piece.
 type Fault struct {
-	// Piece is its name in messages.
+	Of Defect
+	// Piece is its name; empty where it has none.
 	Piece string
-	// What is wrong, and what to do: a sentence without the piece.
-	What string
+	// Edge that it is about, and the Other.
+	Edge, Other seams.Name
+	Dart        seams.Name
+	Mark        marks.Name
+	At          orb.Point
+	// Length that is wrong, and the Whole that it is of, mm.
+	Length, Whole float64
+	Number        int
 }
 
-// Error is the whole sentence.
-func (f Fault) Error() string { return f.Piece + ": " + f.What }
-
-func (p Piece) fault(format string, values ...any) error {
-	return Fault{Piece: p.label(), What: fmt.Sprintf(format, values...)}
+// Error names the piece and what is wrong; people read the sentence of pieces/words.
+func (f Fault) Error() string {
+	if f.Piece == "" {
+		return string(f.Of)
+	}
+	return f.Piece + ": " + string(f.Of)
 }
 
-// figure prints a number for people: to a thousandth, without idle zeros.
-func figure(x float64) string {
-	return strconv.FormatFloat(math.Round(x*1000)/1000+0, 'f', -1, 64)
+// fault of the piece.
+func (p Piece) fault(f Fault) error {
+	f.Piece = p.Name
+	return f
 }
 
 func (p Piece) allowanceFault(e Edge) error {
 	if !finite(e.Allowance) {
-		return p.fault("the seam allowance on %q is not a number", e.Name)
+		return p.fault(Fault{Of: AllowanceNoNumber, Edge: e.Name})
 	}
-	return p.fault("the seam allowance on %q is %s cm; it cannot be negative", e.Name, figure(e.Allowance/10))
+	return p.fault(Fault{Of: AllowanceNegative, Edge: e.Name, Length: e.Allowance})
 }

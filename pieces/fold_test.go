@@ -95,17 +95,18 @@ func TestAllowanceAcrossTheFoldLineIsRefused(t *testing.T) {
 	p := foldPiece(100, []orb.Point{{200, 0}, {200, 300}, {4, 300}, {4, 200}, {100, 200}, {100, 100}}, 10)
 	require.NoError(t, p.Check())
 	_, err := p.CuttingOutline(0.1)
-	assert.EqualError(t, err, "test: away from the fold, the seam allowances cross the fold line; make them narrower "+
-		"there")
+	assertRefused(t, Fault{Of: AllowanceAcrossFold, Piece: "test"}, err)
 }
 
 func TestCuttingOutlineRefuses(t *testing.T) {
 	_, err := Piece{Name: "nothing"}.CuttingOutline(0.1)
-	assert.EqualError(t, err, "nothing: the edges enclose nothing, so there is nothing to cut")
-	for _, bad := range []float64{-20, math.NaN(), math.Inf(1)} {
+	assertRefused(t, Fault{Of: NothingToCut, Piece: "nothing"}, err)
+	for bad, defect := range map[float64]Defect{
+		-20: AllowanceNegative, math.NaN(): AllowanceNoNumber, math.Inf(1): AllowanceNoNumber,
+	} {
 		p := Rectangle("cuff", 240, 80)
 		p.Edges[0].Allowance = bad
 		_, err := p.CuttingOutline(0.1)
-		assert.ErrorContains(t, err, `cuff: the seam allowance on "bottom" is`)
+		assert.ErrorContains(t, err, "cuff: "+string(defect))
 	}
 }

@@ -12,15 +12,15 @@ import (
 func (p Piece) checkNames() error {
 	var faults []error
 	if p.Name == "" {
-		faults = append(faults, p.fault("give it a name"))
+		faults = append(faults, p.fault(Fault{Of: NoName}))
 	}
 	seen := map[seams.Name]bool{}
 	for i, e := range p.Edges {
 		switch {
 		case e.Name == seams.None:
-			faults = append(faults, p.fault("edge %d has no name", i+1))
+			faults = append(faults, p.fault(Fault{Of: EdgeUnnamed, Number: i + 1}))
 		case seen[e.Name]:
-			faults = append(faults, p.fault("two edges are named %q; every edge needs a name of its own", e.Name))
+			faults = append(faults, p.fault(Fault{Of: EdgeNamedTwice, Edge: e.Name}))
 		}
 		seen[e.Name] = true
 	}
@@ -30,10 +30,10 @@ func (p Piece) checkNames() error {
 func (p Piece) checkGrain() error {
 	g := p.Grain
 	if !finite(g.From[0], g.From[1], g.To[0], g.To[1]) || geometry.Distance(g.From, g.To) <= joinTolerance {
-		return p.fault("it has no grainline; draw one with its upper end where the top of the piece is")
+		return p.fault(Fault{Of: NoGrain})
 	}
 	if g.Lie < StraightGrain || g.Lie > EitherGrain {
-		return p.fault("its grain is neither straight, cross nor bias")
+		return p.fault(Fault{Of: UnknownGrain})
 	}
 	return nil
 }
@@ -45,11 +45,11 @@ func (p Piece) checkAllowances() error {
 			faults = append(faults, p.allowanceFault(e))
 		}
 		if !(e.Included >= 0) || !finite(e.Included) || e.Unknown && e.Included > 0 {
-			faults = append(faults, p.fault("the allowance that %q includes is no width of 0 or more", e.Name))
+			faults = append(faults, p.fault(Fault{Of: IncludedNoWidth, Edge: e.Name}))
 		}
 	}
 	if !(p.Accuracy >= 0) || !finite(p.Accuracy) {
-		faults = append(faults, p.fault("its accuracy is no length of 0 or more"))
+		faults = append(faults, p.fault(Fault{Of: AccuracyNoLength}))
 	}
 	return errors.Join(faults...)
 }
@@ -57,9 +57,9 @@ func (p Piece) checkAllowances() error {
 func (p Piece) checkCount() error {
 	switch {
 	case p.Cut < 1:
-		return p.fault("the cut count is %d; it must be 1 or more", p.Cut)
+		return p.fault(Fault{Of: CutNone, Number: p.Cut})
 	case p.Pair && p.Cut%2 != 0:
-		return p.fault("the cut count is %d, but a pair needs an even one: one right and one left, or several", p.Cut)
+		return p.fault(Fault{Of: PairUneven, Number: p.Cut})
 	}
 	return nil
 }
@@ -71,17 +71,16 @@ func (p Piece) checkFold() error {
 	fold, ok := p.Edge(p.Fold)
 	switch {
 	case !ok:
-		return p.fault("the fold edge %q is not an edge of it", p.Fold)
+		return p.fault(Fault{Of: FoldNoEdge, Edge: p.Fold})
 	case !fold.Path.isStraight():
-		return p.fault("the fold edge %q is not straight", p.Fold)
+		return p.fault(Fault{Of: FoldBent, Edge: p.Fold})
 	case fold.Allowance != 0 || fold.Included != 0:
-		return p.fault("the fold edge %q is not cut, so it has no seam allowance; set it to 0", p.Fold)
+		return p.fault(Fault{Of: FoldAllowance, Edge: p.Fold})
 	}
 	from, u := fold.Path.Start(), geometry.Unit(geometry.Sub(fold.Path.End(), fold.Path.Start()))
 	for _, q := range p.Boundary(checkTolerance) {
 		if beyond := -geometry.Cross(u, geometry.Sub(q, from)); beyond > joinTolerance {
-			return p.fault("it reaches %s mm across its fold edge %q; a half must lie on one side of its fold",
-				figure(beyond), p.Fold)
+			return p.fault(Fault{Of: AcrossFold, Edge: p.Fold, Length: beyond})
 		}
 	}
 	return nil
@@ -93,13 +92,11 @@ func (p Piece) checkNotches() error {
 		e, ok := p.Edge(n.Edge)
 		switch {
 		case !ok:
-			faults = append(faults, p.fault("a notch is on the edge %q, which it does not have", n.Edge))
+			faults = append(faults, p.fault(Fault{Of: NotchNoEdge, Edge: n.Edge}))
 		case !(n.At >= 0) || n.At > e.Path.Length()+joinTolerance:
-			faults = append(faults, p.fault("the notch at %s mm lies off the edge %q, which is %s mm long",
-				figure(n.At), n.Edge, figure(e.Path.Length())))
+			faults = append(faults, p.fault(Fault{Of: NotchOffEdge, Edge: n.Edge, Length: n.At, Whole: e.Path.Length()}))
 		case n.Count < 1:
-			faults = append(faults, p.fault("the notch at %s mm on the edge %q has %d strokes; it needs 1 or 2",
-				figure(n.At), n.Edge, n.Count))
+			faults = append(faults, p.fault(Fault{Of: NotchNoStrokes, Edge: n.Edge, Length: n.At, Number: n.Count}))
 		}
 	}
 	return errors.Join(faults...)
@@ -113,7 +110,7 @@ func (p Piece) checkMarks() error {
 			ok = isValid(m.Path)
 		}
 		if !ok {
-			faults = append(faults, p.fault("the mark %q has no usable place", m.Name))
+			faults = append(faults, p.fault(Fault{Of: MarkNowhere, Mark: m.Name}))
 		}
 	}
 	return errors.Join(faults...)
@@ -133,12 +130,12 @@ func (p Piece) checkDart(d Dart, ring orb.Ring) error {
 	if d.Mouth == seams.None {
 		corners = append(corners, d.OtherApex)
 		if geometry.Distance(d.Apex, d.OtherApex) <= joinTolerance {
-			return p.fault("the dart %q has both its ends in one place", d.Name)
+			return p.fault(Fault{Of: DartFlat, Dart: d.Name})
 		}
 	}
 	for _, q := range corners {
 		if !finite(q[0], q[1]) || !geometry.Inside(ring, q) && !isOn(ring, q) {
-			return p.fault("the dart %q reaches outside the piece at (%s, %s) mm", d.Name, figure(q[0]), figure(q[1]))
+			return p.fault(Fault{Of: DartOutside, Dart: d.Name, At: q})
 		}
 	}
 	if d.Mouth == seams.None {
@@ -147,12 +144,12 @@ func (p Piece) checkDart(d Dart, ring orb.Ring) error {
 	mouth, ok := p.Edge(d.Mouth)
 	switch {
 	case !ok:
-		return p.fault("the mouth of the dart %q is the edge %q, which it does not have", d.Name, d.Mouth)
+		return p.fault(Fault{Of: DartNoMouth, Dart: d.Name, Edge: d.Mouth})
 	case geometry.Distance(d.Start, mouth.Path.Start()) > joinTolerance, geometry.Distance(d.End,
 		mouth.Path.End()) > joinTolerance:
-		return p.fault("the legs of the dart %q do not meet the ends of its mouth %q", d.Name, d.Mouth)
+		return p.fault(Fault{Of: DartLegsApart, Dart: d.Name, Edge: d.Mouth})
 	case isOn(ring, d.Apex) && !p.onFold(d.Apex):
-		return p.fault("the apex of the dart %q must lie inside the piece", d.Name)
+		return p.fault(Fault{Of: DartApexOnEdge, Dart: d.Name})
 	}
 	return nil
 }

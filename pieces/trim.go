@@ -1,7 +1,6 @@
 package pieces
 
 import (
-	"fmt"
 	"math"
 	"slices"
 
@@ -16,7 +15,7 @@ import (
 // unknown allowance stay where they are. Edges that move become chains of lines
 // within 0.02 mm of the true ones.
 //
-// The error says where an allowance leaves nothing of the piece.
+// The error is a Fault that says where an allowance leaves nothing of the piece.
 func (p Piece) AtSeam() (Piece, error) {
 	if !slices.ContainsFunc(p.Edges, func(e Edge) bool { return e.Included > 0 }) {
 		return p, nil
@@ -49,7 +48,7 @@ const trimTolerance = 0.01
 // as much; its allowance stays. Notches move square to their edge, a dart's legs
 // to the new ends of its mouth.
 //
-// The error says where nothing is left.
+// The error is a Fault that says where nothing is left.
 func (p Piece) Trimmed(by func(Edge) float64) (Piece, error) {
 	chords := p.innerChords(by)
 	for meetAll(chords); ; meetAll(chords) {
@@ -80,8 +79,7 @@ func (p Piece) Trimmed(by func(Edge) float64) (Piece, error) {
 }
 
 func (p Piece) tooWide(e Edge) error {
-	return fmt.Errorf("%s: the allowance that the edge %q includes leaves nothing of the piece beside it; "+
-		"check how wide it is", p.label(), e.Name)
+	return p.fault(Fault{Of: NothingInside, Edge: e.Name})
 }
 
 // innerChord is one of an edge, moved in.

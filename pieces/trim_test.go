@@ -63,7 +63,7 @@ func TestAtSeamLeavesTheUnknown(t *testing.T) {
 
 func TestTrimmedToNothing(t *testing.T) {
 	_, err := included(Rectangle("strap", 20, 300), 0, 12, 0, 12).AtSeam()
-	assert.ErrorContains(t, err, `strap: the allowance that the edge "bottom" includes leaves nothing`)
+	assertRefused(t, Fault{Of: NothingInside, Piece: "strap", Edge: seams.Bottom}, err)
 	_, ok := Piece{Name: "speck", Edges: Rectangle("speck", 3, 3).Edges, Accuracy: 2}.AtLeast()
 	assert.False(t, ok)
 }

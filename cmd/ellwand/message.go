@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"ellwand/cmd/ellwand/app"
+	piecewords "ellwand/pieces/words"
 )
 
 // sentence puts the program's name before each line of an error.
@@ -14,7 +15,7 @@ func sentence(err error) string {
 
 // message of an error, its options called as they are on the command line.
 func message(err error) string {
-	text := strings.TrimRight(err.Error(), "\n")
+	text := strings.TrimRight(piecewords.Refused(err).Error(), "\n")
 	var refused *app.Refused
 	if errors.As(err, &refused) {
 		text = refused.Calling(func(a app.Argument) string { return "--" + string(a) })

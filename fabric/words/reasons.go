@@ -9,6 +9,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	piecewords "ellwand/pieces/words"
 )
 
 // WhyNot says why a lay cannot be, and what would help: a line for each reason. Empty
@@ -66,7 +67,7 @@ func addEach(to *Shared, c cloth.Cloth, err error) {
 	case cloth.Fault:
 		to.Add(one.Cloth, Faulty(c, one))
 	case pieces.Fault:
-		to.Add(one.Piece, one.What)
+		to.Add(piecewords.About(one), piecewords.Faulty(one))
 	case interface{ Unwrap() []error }:
 		if !isJoined(err, one.Unwrap()) {
 			to.Add("", err.Error())

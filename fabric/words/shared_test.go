@@ -27,12 +27,12 @@ func TestRefusedSaysEachOnce(t *testing.T) {
 	c := cloth.Cloth{Name: "shell", Inches: true}
 	joined := errors.Join(
 		errors.Join(cloth.Fault{Of: cloth.NoWidth, Cloth: "cloth shell"}),
-		errors.Join(pieces.Fault{Piece: "cuff", What: "it has no grainline"}, lay.Reason{Of: lay.CurvedHem, Piece: "panel"}),
-		pieces.Fault{Piece: "collar", What: "it has no grainline"},
+		errors.Join(pieces.Fault{Of: pieces.CutNone, Piece: "cuff"}, lay.Reason{Of: lay.CurvedHem, Piece: "panel"}),
+		pieces.Fault{Of: pieces.CutNone, Piece: "collar"},
 		lay.Reason{Of: lay.NoSuchPiece, Pieces: []string{"sock"}, Task: lay.ToLieOnTheBorder},
 	)
-	assert.EqualError(t, Refused(c, joined), "cloth shell: the width is 0 in; give the width of the cloth from edge to edge, "+
-		"such as 140 cm\ncuff, collar: it has no grainline\npanel: its hem is curved and cannot lie on the line of the "+
-		"border; straighten the hem, or leave the piece off the border\ncloth shell: there is no piece \"sock\" to lie on "+
-		"the border; name a piece that is cut from it")
+	assert.EqualError(t, Refused(c, joined), "cloth shell: the width is 0 in; give the width of the cloth from edge to "+
+		"edge, such as 140 cm\ncuff, collar: the cut count is 0; it must be 1 or more\npanel: its hem is curved and "+
+		"cannot lie on the line of the border; straighten the hem, or leave the piece off the border\ncloth shell: there "+
+		"is no piece \"sock\" to lie on the border; name a piece that is cut from it")
 }

@@ -1,7 +1,6 @@
 package outline
 
 import (
-	"fmt"
 	"math"
 	"slices"
 
@@ -33,33 +32,6 @@ type Offsets struct {
 	OnFold bool
 }
 
-// ReadingFault is something wrong with the readings of a list.
-type ReadingFault struct {
-	List Readings
-	Text string
-}
-
-// Readings names a list of readings.
-type Readings int
-
-// The lists.
-const (
-	OfLine Readings = iota
-	OfRight
-	OfLeft
-	OfTop
-	OfTopLeft
-	OfBottom
-	OfBottomLeft
-)
-
-// Error is the text of the fault.
-func (f *ReadingFault) Error() string { return f.Text }
-
-func faultIn(list Readings, format string, args ...any) error {
-	return &ReadingFault{List: list, Text: fmt.Sprintf(format, args...)}
-}
-
 // near, mm, is how near to a corner no reading of its own is taken, and nearShare of
 // a step how near one may be left out [source.OwnChoice].
 const (
@@ -67,26 +39,25 @@ const (
 	nearShare = 0.4
 )
 
-// mostSteps in any length [source.OwnChoice].
-const mostSteps = 2000
+// MostSteps in any length [source.OwnChoice].
+const MostSteps = 2000
 
 // side is one side of the line: its readings with the places they were taken at.
 type side struct{ across, top, bottom []orb.Point }
 
 // Nodes of the outline, counter-clockwise, its edges named as those of a rectangle:
-// bottom, right, top and left. Say prints a length for people. The errors are of
-// type *ReadingFault.
-func (o Offsets) Nodes(say func(float64) string) ([]Node, error) {
+// bottom, right, top and left. The errors are of type *ReadingFault.
+func (o Offsets) Nodes() ([]Node, error) {
 	if err := o.complete(); err != nil {
 		return nil, err
 	}
-	right, err := o.side(say, o.Right, o.Top, o.Bottom, [3]Readings{OfRight, OfTop, OfBottom})
+	right, err := o.side(o.Right, o.Top, o.Bottom, [3]Readings{OfRight, OfTop, OfBottom})
 	if err != nil {
 		return nil, err
 	}
 	var left side
 	if len(o.Left) > 0 {
-		if left, err = o.side(say, o.Left, o.TopLeft, o.BottomLeft,
+		if left, err = o.side(o.Left, o.TopLeft, o.BottomLeft,
 			[3]Readings{OfLeft, OfTopLeft, OfBottomLeft}); err != nil {
 			return nil, err
 		}
@@ -101,14 +72,13 @@ func (o *Offsets) complete() error {
 	last := len(o.Right) - 1
 	switch {
 	case last < 1:
-		return faultIn(OfRight, "a side needs two readings or more: at its lower corner and at its upper one")
+		return &ReadingFault{Of: TooFewReadings, List: OfRight}
 	case o.Every <= 0 && len(o.At) == 0:
-		return faultIn(OfLine, "it is not said how far apart the readings are; add every: 5, or at: with the places")
+		return &ReadingFault{Of: NoSteps}
 	case o.Every > 0 && len(o.At) > 0:
-		return faultIn(OfLine, "it has both every and at; keep one of them")
+		return &ReadingFault{Of: StepsAndPlaces}
 	case len(o.At) > 0 && len(o.At) != len(o.Right):
-		return faultIn(OfRight, "there are %d places under at, and %d readings; there is one at each", len(o.At),
-			len(o.Right))
+		return &ReadingFault{Of: PlacesAmiss, List: OfRight, Number: len(o.At), Readings: len(o.Right)}
 	}
 	if o.Length > 0 {
 		return nil
@@ -121,14 +91,13 @@ func (o *Offsets) complete() error {
 }
 
 // side gives the readings of a side their places.
-func (o Offsets) side(say func(float64) string, across, top, bottom []float64, names [3]Readings) (side, error) {
+func (o Offsets) side(across, top, bottom []float64, names [3]Readings) (side, error) {
 	var out side
 	reach := [2]float64{across[len(across)-1], across[0]} // of the upper corner and of the lower
 	for _, list := range [][]float64{{o.Length}, across, top, bottom} {
 		for _, reading := range list {
-			if o.Every > 0 && math.Abs(reading) > mostSteps*o.Every {
-				return out, faultIn(OfLine, "a length of %s has more than %d steps of %s; look at both", say(math.Abs(reading)),
-					mostSteps, say(o.Every))
+			if o.Every > 0 && math.Abs(reading) > MostSteps*o.Every {
+				return out, &ReadingFault{Of: TooManySteps, Length: math.Abs(reading), Every: o.Every}
 			}
 		}
 	}
@@ -139,11 +108,11 @@ func (o Offsets) side(say func(float64) string, across, top, bottom []float64, n
 			list, places = []float64{0, 0}, []float64{0, reach[k]}
 		}
 		if o.Every == 0 && len(list) > 2 {
-			return out, faultIn(names[1+k], "readings across need every: with how far apart they are")
+			return out, &ReadingFault{Of: AcrossNoSteps, List: names[1+k]}
 		}
 		if len(list) != len(places) {
-			return out, faultIn(names[1+k], "out to the corner, %s across, there are %d readings (%s), but it has %d",
-				say(reach[k]), len(places), listed(places, say), len(list))
+			return out, &ReadingFault{Of: AcrossAmiss, List: names[1+k], High: reach[k], Places: places,
+				Readings: len(list)}
 		}
 		var points []orb.Point
 		for i, x := range places {
@@ -157,9 +126,7 @@ func (o Offsets) side(say func(float64) string, across, top, bottom []float64, n
 	}
 	low, high := out.bottom[len(out.bottom)-1][1], out.top[len(out.top)-1][1]
 	if high-low < near {
-		return out, faultIn(names[0], "its upper corner lies at %s and its lower one at %s along the line; look at "+
-			"top and bottom",
-			say(high), say(low))
+		return out, &ReadingFault{Of: UpsideDown, List: names[0], Low: low, High: high}
 	}
 	places := o.places(low, high, len(across))
 	if len(o.At) > 0 {
@@ -167,14 +134,12 @@ func (o Offsets) side(say func(float64) string, across, top, bottom []float64, n
 		places[0], places[len(places)-1] = low, high
 	}
 	if len(across) != len(places) {
-		return out, faultIn(names[0], "from the lower corner, at %s, to the upper, at %s, there are %d readings "+
-			"(%s), but it has %d",
-			say(low), say(high), len(places), listed(places, say), len(across))
+		return out, &ReadingFault{Of: SideAmiss, List: names[0], Low: low, High: high, Places: places,
+			Readings: len(across)}
 	}
 	for i, y := range places {
 		if i > 0 && y <= places[i-1] {
-			return out, faultIn(names[0], "the places of the readings must grow from the lower corner to the upper: %s",
-				listed(places, say))
+			return out, &ReadingFault{Of: PlacesBackwards, List: names[0], Places: places}
 		}
 		out.across = append(out.across, orb.Point{across[i], y})
 	}
@@ -211,24 +176,6 @@ func (o Offsets) places(low, high float64, wanted int) []float64 {
 		}
 	}
 	return out
-}
-
-// listed names places: "0, 5, ... 60 and 61.5".
-func listed(places []float64, say func(float64) string) string {
-	n := len(places)
-	if n > 4 {
-		return fmt.Sprintf("at %s, %s, ... %s and %s", say(places[0]), say(places[1]), say(places[n-2]),
-			say(places[n-1]))
-	}
-	text := "at " + say(places[0])
-	for i, at := range places[1:] {
-		link := ", "
-		if i == n-2 {
-			link = " and "
-		}
-		text += link + say(at)
-	}
-	return text
 }
 
 // straight is the left edge on the line itself.

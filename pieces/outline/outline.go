@@ -5,7 +5,6 @@
 package outline
 
 import (
-	"fmt"
 	"math"
 	"slices"
 
@@ -33,19 +32,6 @@ type Node struct {
 	Controls []orb.Point
 }
 
-// Fault is something wrong at a node.
-type Fault struct {
-	Node int // from 0
-	Text string
-}
-
-// Error is the text of the fault.
-func (f *Fault) Error() string { return f.Text }
-
-func faultAt(node int, format string, args ...any) error {
-	return &Fault{Node: node, Text: fmt.Sprintf(format, args...)}
-}
-
 // Edges of the closed outline through nodes, counter-clockwise. Reversed says that
 // the nodes run clockwise, so that every edge begins where they have its end. The
 // errors are of type *Fault.
@@ -53,10 +39,9 @@ func Edges(nodes []Node) (edges []pieces.Edge, reversed bool, err error) {
 	first := slices.IndexFunc(nodes, func(n Node) bool { return !n.Smooth })
 	switch {
 	case len(nodes) < 2:
-		return nil, false, faultAt(0, "an outline needs two points or more, three where none of its ways is curved")
+		return nil, false, &Fault{Of: TooFewPoints}
 	case first < 0:
-		return nil, false, faultAt(0, "an outline of smooth points alone has no corner for an edge to begin at; make "+
-			"one a corner")
+		return nil, false, &Fault{Of: NoCorner}
 	}
 	round := append(slices.Clone(nodes[first:]), nodes[:first]...)
 	round = append(round, round[0])
@@ -88,7 +73,7 @@ func Edges(nodes []Node) (edges []pieces.Edge, reversed bool, err error) {
 // Line through nodes from the first to the last. The errors are of type *Fault.
 func Line(nodes []Node) (pieces.Path, error) {
 	if len(nodes) < 2 {
-		return nil, faultAt(0, "a line needs two points or more")
+		return nil, &Fault{Of: TooFewOnLine}
 	}
 	open := slices.Clone(nodes)
 	open[0].Smooth, open[len(open)-1].Smooth = false, false
@@ -102,10 +87,11 @@ func ways(chain []Node, first, all int) (pieces.Path, error) {
 	for i := 0; i+1 < len(chain); {
 		at := (first + i) % all
 		if geometry.Distance(chain[i].At, chain[i+1].At) < joined {
-			return nil, faultAt((at+1)%all, "it lies on the point before it; leave one of them out")
+			return nil, &Fault{Of: OnPointBefore, Node: (at + 1) % all}
 		}
-		if curve, drawn, err := chain[i].way(chain[i+1].At); err != nil {
-			return nil, faultAt(at, "%s", err)
+		if curve, drawn, fault := chain[i].way(chain[i+1].At); fault != nil {
+			fault.Node = at
+			return nil, fault
 		} else if drawn {
 			out = append(out, curve)
 			i++
@@ -121,7 +107,7 @@ func ways(chain []Node, first, all int) (pieces.Path, error) {
 		}
 		for k := 1; k < len(points); k++ {
 			if geometry.Distance(points[k-1], points[k]) < joined {
-				return nil, faultAt((at+k)%all, "it lies on the point before it; leave one of them out")
+				return nil, &Fault{Of: OnPointBefore, Node: (at + k) % all}
 			}
 		}
 		out = append(out, Through(points)...)
@@ -133,16 +119,16 @@ func ways(chain []Node, first, all int) (pieces.Path, error) {
 func (n Node) isDrawn() bool { return n.Rise != 0 || len(n.Controls) > 0 }
 
 // way from the node to the next point, where it says how that goes.
-func (n Node) way(to orb.Point) (curve pieces.Curve, drawn bool, err error) {
+func (n Node) way(to orb.Point) (curve pieces.Curve, drawn bool, fault *Fault) {
 	switch {
 	case n.Rise != 0 && len(n.Controls) > 0:
-		return nil, false, fmt.Errorf("its way is an arc and a Bezier curve at once; keep one of them")
+		return nil, false, &Fault{Of: ArcAndCurve}
 	case n.Rise != 0:
 		return Arc(n.At, to, n.Rise), true, nil
 	case len(n.Controls) == 2:
 		return pieces.Bezier{P0: n.At, P1: n.Controls[0], P2: n.Controls[1], P3: to}, true, nil
 	case len(n.Controls) > 0:
-		return nil, false, fmt.Errorf("a Bezier curve has two control points, not %d", len(n.Controls))
+		return nil, false, &Fault{Of: ControlsAmiss, Number: len(n.Controls)}
 	}
 	return nil, false, nil
 }

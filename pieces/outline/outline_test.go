@@ -2,7 +2,6 @@ package outline
 
 import (
 	"math"
-	"strconv"
 	"testing"
 
 	"github.com/paulmach/orb"
@@ -14,8 +13,6 @@ import (
 	"ellwand/pieces/geometry"
 	"ellwand/pieces/seams"
 )
-
-func say(mm float64) string { return strconv.FormatFloat(mm, 'f', -1, 64) }
 
 // A semicircle by its rise: the length of the arc is known.
 func TestArcByItsRise(t *testing.T) {
@@ -82,7 +79,7 @@ func TestReadingsFollowTheShape(t *testing.T) {
 	for y := 0.; y <= 600; y += 50 {
 		o.Right = append(o.Right, across(y))
 	}
-	nodes, err := o.Nodes(say)
+	nodes, err := o.Nodes()
 	require.NoError(t, err)
 	edges, reversed, err := Edges(nodes)
 	require.NoError(t, err)
@@ -97,7 +94,7 @@ func TestReadingsLeaveTheFoldSquare(t *testing.T) {
 	o := Offsets{Length: 600, Every: 60, OnFold: true, Top: []float64{0, 1, 4, 12},
 		Bottom: []float64{0, -2, -6, -13, -20, -22}}
 	o.Right = []float64{290, 288, 280, 270, 260, 250, 240, 230, 220, 210, 200, 190, 178}
-	nodes, err := o.Nodes(say)
+	nodes, err := o.Nodes()
 	require.NoError(t, err)
 	edges, _, err := Edges(nodes)
 	require.NoError(t, err)
@@ -114,7 +111,7 @@ func TestReadingsOfBothSides(t *testing.T) {
 	o := Offsets{Length: 200, Every: 50, Right: []float64{100, 110, 115, 110, 90},
 		Left: []float64{100, 110, 115, 110, 90},
 		Top:  []float64{10, 6, 0}, TopLeft: []float64{10, 6, 0}}
-	nodes, err := o.Nodes(say)
+	nodes, err := o.Nodes()
 	require.NoError(t, err)
 	edges, _, err := Edges(nodes)
 	require.NoError(t, err)
@@ -128,7 +125,7 @@ func TestReadingsOfBothSides(t *testing.T) {
 func TestReadingsNearACorner(t *testing.T) {
 	for _, right := range [][]float64{{200, 190, 180, 172, 170}, {200, 190, 180, 170}} {
 		o := Offsets{Length: 160, Every: 50, Right: right}
-		nodes, err := o.Nodes(say)
+		nodes, err := o.Nodes()
 		require.NoError(t, err)
 		edges, _, err := Edges(nodes)
 		require.NoError(t, err)
@@ -137,29 +134,33 @@ func TestReadingsNearACorner(t *testing.T) {
 }
 
 func TestReadingsRefused(t *testing.T) {
-	tests := []struct {
-		name string
+	tests := map[string]struct {
 		o    Offsets
-		want string
+		want ReadingFault
 	}{
-		{"none", Offsets{Every: 50}, "a side needs two readings or more"},
-		{"no step", Offsets{Right: []float64{1, 2}}, "how far apart the readings are"},
-		{"too few", Offsets{Length: 200, Every: 50, Right: []float64{10, 10, 10}},
-			"there are 5 readings (at 0, 50, ... 150 and 200), but it has 3"},
-		{"places", Offsets{At: []float64{0, 50, 100}, Right: []float64{10, 10}},
-			"there are 3 places under at, and 2 readings"},
-		{"places back", Offsets{At: []float64{0, 50, 40, 100}, Right: []float64{10, 10, 10, 10}},
-			"must grow from the lower corner"},
-		{"a wide top", Offsets{Length: 100, Every: 50, Right: []float64{10, 10, 120}, Top: []float64{0, 0}},
-			"out to the corner, 120 across, there are 4 readings"},
-		{"endless steps", Offsets{Length: 1e11, Every: 0.001, Right: []float64{10, 10}}, "has more than 2000 steps"},
-		{"upside down", Offsets{Length: 100, Every: 50, Right: []float64{10, 10}, Top: []float64{0, -100}},
-			"its upper corner lies at 0"},
+		"none":    {Offsets{Every: 50}, ReadingFault{Of: TooFewReadings, List: OfRight}},
+		"no step": {Offsets{Right: []float64{1, 2}}, ReadingFault{Of: NoSteps}},
+		"both": {Offsets{Every: 50, At: []float64{0, 50}, Right: []float64{1, 2}},
+			ReadingFault{Of: StepsAndPlaces}},
+		"too few": {Offsets{Length: 200, Every: 50, Right: []float64{10, 10, 10}},
+			ReadingFault{Of: SideAmiss, List: OfRight, High: 200, Places: []float64{0, 50, 100, 150, 200}, Readings: 3}},
+		"places": {Offsets{At: []float64{0, 50, 100}, Right: []float64{10, 10}},
+			ReadingFault{Of: PlacesAmiss, List: OfRight, Number: 3, Readings: 2}},
+		"places back": {Offsets{At: []float64{0, 50, 40, 100}, Right: []float64{10, 10, 10, 10}},
+			ReadingFault{Of: PlacesBackwards, List: OfRight, Places: []float64{0, 50, 40, 100}}},
+		"a wide top": {Offsets{Length: 100, Every: 50, Right: []float64{10, 10, 120}, Top: []float64{0, 0}},
+			ReadingFault{Of: AcrossAmiss, List: OfTop, High: 120, Places: []float64{0, 50, 100, 120}, Readings: 2}},
+		"a top without steps": {Offsets{At: []float64{0, 100}, Right: []float64{10, 10}, Top: []float64{0, 0, 0}},
+			ReadingFault{Of: AcrossNoSteps, List: OfTop}},
+		"endless steps": {Offsets{Length: 1e11, Every: 0.001, Right: []float64{10, 10}},
+			ReadingFault{Of: TooManySteps, Length: 1e11, Every: 0.001}},
+		"upside down": {Offsets{Length: 100, Every: 50, Right: []float64{10, 10}, Top: []float64{0, -100}},
+			ReadingFault{Of: UpsideDown, List: OfRight}},
 	}
-	for _, tt := range tests {
-		t.Run(tt.name, func(t *testing.T) {
-			_, err := tt.o.Nodes(say)
-			assert.ErrorContains(t, err, tt.want)
+	for name, tt := range tests {
+		t.Run(name, func(t *testing.T) {
+			_, err := tt.o.Nodes()
+			assert.Equal(t, &tt.want, err)
 		})
 	}
 }

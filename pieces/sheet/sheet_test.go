@@ -243,7 +243,7 @@ func TestRefusals(t *testing.T) {
 	bad := sleeve(1)
 	bad.Edges[0].Allowance = -20
 	_, err = NewFigure(bad)
-	assert.ErrorContains(t, err, "cannot be negative")
+	assert.ErrorContains(t, err, string(pieces.AllowanceNegative))
 	assert.ErrorContains(t, Write(&bytes.Buffer{}, Layout{Paper: named(t, "a4")}), "no piece to print")
 	assert.ErrorContains(t, Write(&bytes.Buffer{}, Layout{Paper: named(t, "100mmx100mm")}),
 		"squares by which the print is measured")

@@ -257,7 +257,7 @@ func TestWriteRefuses(t *testing.T) {
 	bad.Edges[1].Allowance = -20
 	var out bytes.Buffer
 	err := Write(&out, "bad", cuff(), bad)
-	assert.EqualError(t, err, `cuff: the seam allowance on "right" is -2 cm; it cannot be negative`)
+	assert.Equal(t, pieces.Fault{Of: pieces.AllowanceNegative, Piece: "cuff", Edge: seams.Right, Length: -20}, err)
 	assert.Zero(t, out.Len(), "nothing is written")
 }
 

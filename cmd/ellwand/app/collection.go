@@ -12,6 +12,7 @@ import (
 	"ellwand/pieces/contact"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/measure"
+	piecewords "ellwand/pieces/words"
 )
 
 // Collection is pieces, wherever they come from: a file of pieces, or a job.
@@ -111,5 +112,6 @@ func (c Collection) Named(names []string) (Collection, error) {
 
 // ContactSheet draws the pieces small on one page.
 func (c Collection) ContactSheet() (drawing.Page, error) {
-	return contact.Sheet{Title: c.Title, Pieces: c.Pieces}.Page()
+	page, err := contact.Sheet{Title: c.Title, Pieces: c.Pieces}.Page()
+	return page, piecewords.Refused(err)
 }

@@ -13,6 +13,7 @@ import (
 	"ellwand/pieces/paper"
 	"ellwand/pieces/sheet"
 	"ellwand/pieces/svg"
+	piecewords "ellwand/pieces/words"
 )
 
 // Document is something that can be written into a file or sent to a page.
@@ -33,7 +34,7 @@ func Drawings(drafted Drafted) ([]Document, error) {
 		for _, piece := range made.Pieces {
 			out = append(out, Document{
 				Name:  fmt.Sprintf("%s-%s-%s.svg", job.Slug(made.Name), job.Slug(piece.Name), job.Slug(piece.Cloth)),
-				Write: func(w io.Writer) error { return svg.Write(w, piece.Name, piece) },
+				Write: func(w io.Writer) error { return piecewords.Refused(svg.Write(w, piece.Name, piece)) },
 			})
 		}
 	}

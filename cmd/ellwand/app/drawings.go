@@ -11,6 +11,7 @@ import (
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/pieces/found"
 	"ellwand/pieces/measure"
+	piecewords "ellwand/pieces/words"
 )
 
 // Imported is what was found in drawings.
@@ -124,7 +125,7 @@ func readDrawing(path string, o found.Options) (found.Drawing, error) {
 			"numbers; say what they are with %s: mm, cm, m, in or yd", path, numeral(unit.Across), numeral(unit.Up),
 			ArgumentUnits)
 	case err != nil:
-		return out, fmt.Errorf("%s: %w", path, err)
+		return out, fmt.Errorf("%s: %w", path, piecewords.Refused(err))
 	}
 	return out, nil
 }

@@ -8,6 +8,7 @@ import (
 	"ellwand/pieces/measure"
 	"ellwand/pieces/projector"
 	"ellwand/pieces/sheet"
+	piecewords "ellwand/pieces/words"
 )
 
 // ReadSized reads a file of pieces, or a job in several of its sizes; without any as
@@ -30,7 +31,7 @@ func (c Collection) Projected(o projector.Options) (drawing.Page, error) {
 	for _, sizes := range bySize(c.Pieces) {
 		f, err := sheet.NewFigure(sizes...)
 		if err != nil {
-			return drawing.Page{}, err
+			return drawing.Page{}, piecewords.Refused(err)
 		}
 		f.Inches = o.Inches
 		figures = append(figures, f)

@@ -10,6 +10,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/sheet"
+	piecewords "ellwand/pieces/words"
 )
 
 // Drafted is a job drafted as it stands, or in several sizes.
@@ -86,7 +87,7 @@ func Figures(works []*job.Work) ([]sheet.DrawnPiece, error) {
 			drawn = append(drawn, piece)
 			figure, err := sheet.NewFigure(inEverySize(works, g, piece)...)
 			if err != nil {
-				return nil, err
+				return nil, piecewords.Refused(err)
 			}
 			figure.Inches = works[0].InInches()
 			out = append(out, figure)

@@ -9,6 +9,7 @@ import (
 	"ellwand/cmd/ellwand/patternfile"
 	"ellwand/pieces"
 	"ellwand/pieces/dxf"
+	piecewords "ellwand/pieces/words"
 )
 
 // WriteFile writes the pieces as a file of pieces.
@@ -17,7 +18,9 @@ func (c Collection) WriteFile(w io.Writer) error {
 }
 
 // WriteDXF writes the pieces as DXF, by ASTM D6673.
-func (c Collection) WriteDXF(w io.Writer) error { return dxf.Write(w, c.Title, apart(c.Pieces)) }
+func (c Collection) WriteDXF(w io.Writer) error {
+	return piecewords.Refused(dxf.Write(w, c.Title, apart(c.Pieces)))
+}
 
 // apart are pieces of which none can be taken for another: one that is cut from
 // several cloths stands together, and others of one name and size get the name of

@@ -11,6 +11,7 @@ import (
 	"unicode/utf8"
 
 	"ellwand/cmd/ellwand/failure"
+	piecewords "ellwand/pieces/words"
 )
 
 // refuse whoever may not come in.
@@ -74,7 +75,7 @@ func answerFault(w http.ResponseWriter, r *http.Request, err error) {
 		answerCoded(w, r, status, known)
 		return
 	}
-	answerError(w, r, status, sentence(err.Error()))
+	answerError(w, r, status, sentence(piecewords.Refused(err).Error()))
 }
 
 // sentence with a capital letter and a full stop.

@@ -8,6 +8,7 @@ import (
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/pieces"
 	"ellwand/pieces/seams"
+	piecewords "ellwand/pieces/words"
 )
 
 // tapeAccuracy, mm, is how far an outline may lie from the true one that was read
@@ -132,7 +133,7 @@ func (m Maker) cut(path Path, what string, p Piece, piece pieces.Piece) []pieces
 	}
 	for _, one := range out {
 		if err := one.Check(); err != nil {
-			m.Fault(path, strict.Malformed, "%s", err)
+			m.Fault(path, strict.Malformed, "%s", piecewords.Refused(err))
 			return nil
 		}
 	}

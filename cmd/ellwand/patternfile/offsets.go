@@ -7,6 +7,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/outline"
 	"ellwand/pieces/seams"
+	piecewords "ellwand/pieces/words"
 )
 
 // measured makes a piece of readings of a tape.
@@ -16,7 +17,7 @@ func (m Maker) measured(path Path, what string, p Piece) (pieces.Piece, bool) {
 		return pieces.Piece{}, false
 	}
 	o.OnFold = p.Fold != ""
-	nodes, err := o.Nodes(m.Say)
+	nodes, err := o.Nodes()
 	if err != nil {
 		m.atReading(path, what, err)
 		return pieces.Piece{}, false
@@ -29,8 +30,9 @@ func (m Maker) measured(path Path, what string, p Piece) (pieces.Piece, bool) {
 		}
 	}
 	edges, _, err := outline.Edges(nodes)
-	if err != nil {
-		m.Fault(path, strict.Malformed, "%s: the readings make no outline: %s", what, err)
+	var fault *outline.Fault
+	if errors.As(err, &fault) {
+		m.Fault(path, strict.Malformed, "%s: the readings make no outline: %s", what, piecewords.AtNode(fault))
 		return pieces.Piece{}, false
 	}
 	piece := pieces.Piece{Edges: edges}
@@ -52,10 +54,11 @@ func (m Maker) atReading(path Path, what string, err error) {
 	}
 	key := lists[fault.List]
 	if key == "" {
-		m.Fault(path, strict.Missing, "%s: offsets: %s", what, fault.Text)
+		m.Fault(path, strict.Missing, "%s: offsets: %s", what, piecewords.InReadings(fault, m.Say))
 		return
 	}
-	m.Fault(path.Key(key), strict.Malformed, "%s: offsets: %s: %s", what, key, fault.Text)
+	m.Fault(path.Key(key), strict.Malformed, "%s: offsets: %s: %s", what, key,
+		piecewords.InReadings(fault, m.Say))
 }
 
 // readings parses every list.

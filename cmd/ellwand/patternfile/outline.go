@@ -10,6 +10,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/outline"
 	"ellwand/pieces/seams"
+	piecewords "ellwand/pieces/words"
 )
 
 // outlined makes a piece of the points of its outline; reversed where they run
@@ -33,7 +34,8 @@ func (m Maker) outlined(path Path, what string, p Piece) (piece pieces.Piece, re
 func (m Maker) atNode(path Path, what string, err error) {
 	var fault *outline.Fault
 	if errors.As(err, &fault) {
-		m.Fault(path.Entry(fault.Node), strict.Malformed, "%s: point %d: %s", what, fault.Node+1, fault.Text)
+		m.Fault(path.Entry(fault.Node), strict.Malformed, "%s: point %d: %s", what, fault.Node+1,
+			piecewords.AtNode(fault))
 		return
 	}
 	m.Fault(path, strict.Malformed, "%s: %s", what, err)

@@ -9,6 +9,7 @@ import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/pieces/found"
 	"ellwand/pieces/measure"
+	piecewords "ellwand/pieces/words"
 )
 
 // noteWords are the sentences about an import, in the order of the kinds: for what is
@@ -148,7 +149,7 @@ func FoundFault(f *app.FoundFault, system measure.System) string {
 	var gap *found.Gap
 	var area *found.NoArea
 	var fold *found.NoFoldThere
-	what := f.Err.Error()
+	what := piecewords.Refused(f.Err).Error()
 	switch place := func(x, y float64) string {
 		return fmt.Sprintf("%s across and %s up", system.Size(x),
 			system.Size(y))
