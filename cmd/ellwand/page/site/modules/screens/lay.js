@@ -138,6 +138,7 @@ class Lay {
   }
 
   refresh() {
+    this.tabs.giveUp();
     this.clothForm.refresh();
     this.faults.refresh();
     if (!this.lay) this.lay = this.tabs.named();

@@ -21,14 +21,23 @@ export class LayTabs {
   // reckon the amounts of all lays, so that each stands at its place; what is in view comes
   // first, so this is asked for when that is found.
   async reckon(signal) {
-    if (this.reckonedFor === this.job.state.revision) return;
-    this.reckonedFor = this.job.state.revision;
+    const { revision } = this.job.state;
+    if (this.reckonedFor === revision) return;
+    this.reckonedFor = revision;
+    this.reckoning = new AbortController();
+    const until = AbortSignal.any([signal, this.reckoning.signal]);
     try {
-      this.reckoned = (await get(jobAddress(this.job.name, 'table'), signal)).cloths ?? [];
+      this.reckoned = (await get(jobAddress(this.job.name, 'table'), until)).cloths ?? [];
     } catch (fault) {
-      this.reckonedFor = null;
+      if (this.reckonedFor === revision) this.reckonedFor = null;
       if (!fault.status && fault.name !== 'AbortError') throw fault;
     }
+  }
+
+  // giveUp what is reckoned for the job as it was before: a browser has few ways to the
+  // program, and the hand needs one.
+  giveUp() {
+    if (this.reckonedFor !== this.job.state.revision) this.reckoning?.abort();
   }
 
   // known of a lay: its amount and length, where it was reckoned.
