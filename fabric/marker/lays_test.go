@@ -14,39 +14,45 @@ import (
 	"ellwand/pieces/seams"
 )
 
-// TestWordsOfEveryLay: each lay is drawn with its folds and selvedges named,
-// and says with which measures it is folded.
-func TestWordsOfEveryLay(t *testing.T) {
+// everyLay has a few pieces in each kind of lay but the usual two.
+func everyLay(t *testing.T) map[lay.Kind]lay.Plan {
 	goods := cloth.Cloth{Name: "linen", Width: 1220, Selvedge: 10, PurchaseStep: 100}
 	fold := pieces.Rectangle("back", 200, 500)
 	fold.Fold = seams.Left
 	cape := pieces.Rectangle("cape", 700, 500)
 	cape.Cut = 2
 	yoke := pieces.Rectangle("yoke", 600, 200)
-	for _, c := range []struct {
-		lay  lay.Kind
-		all  []pieces.Piece
-		want []string
-	}{
-		{lay.FoldedAcross, []pieces.Piece{cape},
-			[]string{"fold", "both selvedges", "both ends of the cloth", "At least 100 cm must be left", "at least 50 cm"}},
-		{lay.CutAcross, []pieces.Piece{cape}, []string{"two cut ends", "Measure 50 cm along both selvedges",
-			"its pinned end on your left", "cut end, cm"}},
-		{lay.SelvedgeIn, []pieces.Piece{fold, yoke},
-			[]string{"edge folded in", "Put pins 42 cm from the edge", "2 and 1", "selvedge"}},
-		{lay.BothSelvedgesIn, []pieces.Piece{fold},
-			[]string{"selvedges meet", "61 cm from either edge", "from fold to fold"}},
-		{lay.InStretches, []pieces.Piece{fold, yoke},
-			[]string{"cut across here, 50 cm", "Measure 50 cm along both selvedges", "fold, then selvedge nearest to you",
-				"fold or selvedge"}},
+	out := map[lay.Kind]lay.Plan{}
+	for kind, all := range map[lay.Kind][]pieces.Piece{
+		lay.FoldedAcross: {cape}, lay.CutAcross: {cape}, lay.SelvedgeIn: {fold, yoke}, lay.BothSelvedgesIn: {fold},
+		lay.InStretches: {fold, yoke},
 	} {
-		t.Run(c.lay.String(), func(t *testing.T) {
-			got, err := plan.Require(t.Context(), goods, c.all, plan.Options{Passes: 40, Seed: 1, Lays: []lay.Kind{c.lay}})
-			require.NoError(t, err)
-			require.NoError(t, Proven(got.Lays[0], Options{}))
-			require.NoError(t, Proven(got.Lays[0], Options{Inches: true}))
-			text := textOf(t, written(t, got.Lays[0], Options{Job: "Cape for Ilse Marlow"}))
-			for _, want := range append(c.want, "lay "+c.lay.String()) {
+		got, err := plan.Require(t.Context(), goods, all, plan.Options{Passes: 40, Seed: 1, Lays: []lay.Kind{kind}})
+		require.NoError(t, err)
+		out[kind] = got.Lays[0]
+	}
+	return out
+}
+
+// TestWordsOfEveryLay: each lay is drawn with its folds and selvedges named,
+// and says with which measures it is folded.
+func TestWordsOfEveryLay(t *testing.T) {
+	plans := everyLay(t)
+	for kind, words := range map[lay.Kind][]string{
+		lay.FoldedAcross: {"fold", "both selvedges", "both ends of the cloth", "At least 100 cm must be left",
+			"at least 50 cm"},
+		lay.CutAcross: {"two cut ends", "Measure 50 cm along both selvedges", "its pinned end on your left",
+			"cut end, cm"},
+		lay.SelvedgeIn:      {"edge folded in", "Put pins 42 cm from the edge", "2 and 1", "selvedge"},
+		lay.BothSelvedgesIn: {"selvedges meet", "61 cm from either edge", "from fold to fold"},
+		lay.InStretches: {"cut across here, 50 cm", "Measure 50 cm along both selvedges",
+			"fold, then selvedge nearest to you", "fold or selvedge"},
+	} {
+		t.Run(kind.String(), func(t *testing.T) {
+			require.NoError(t, Proven(plans[kind], Options{}))
+			require.NoError(t, Proven(plans[kind], Options{Inches: true}))
+			text := textOf(t, written(t, plans[kind], Options{Job: "Cape for Ilse Marlow"}))
+			for _, want := range append(words, "lay "+kind.String()) {
 				assert.Contains(t, text, want)
 			}
 		})
