@@ -34,15 +34,23 @@ func (v *Visitor) Click(name string) {
 	v.Do(chromedp.MouseClickXY(x, y))
 }
 
-// Middle of an element, scrolled into view.
+// Middle of an element, scrolled into view, once it stands still: what is found above it
+// may still move it.
 func (v *Visitor) Middle(element string) (x, y float64) {
 	v.Helper()
-	at := Value[[]float64](v, `(() => {
-		const one = `+element+`;
-		one.scrollIntoView({ block: 'center', inline: 'center', behavior: 'instant' });
-		const box = one.getBoundingClientRect();
-		return [box.left + box.width / 2, box.top + box.height / 2];
-	})()`)
+	at := Await[[]float64](v, `new Promise((found) => {
+		let last = '';
+		const look = () => {
+			const one = `+element+`;
+			one?.scrollIntoView({ block: 'center', inline: 'center', behavior: 'instant' });
+			const box = one?.getBoundingClientRect();
+			const here = JSON.stringify(box);
+			if (box && here === last) return found([box.left + box.width / 2, box.top + box.height / 2]);
+			last = here;
+			requestAnimationFrame(look);
+		};
+		look();
+	})`)
 	return at[0], at[1]
 }
 

@@ -131,7 +131,7 @@ export class LayTabs {
               'a',
               { href, 'aria-current': isCurrent(one) ? 'page' : null },
               el('span', {}, text),
-              amount && el('strong', {}, typed(amount)),
+              el('strong', {}, typed(amount)),
             ),
           );
         }),
