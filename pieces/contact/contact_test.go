@@ -1,6 +1,7 @@
 package contact
 
 import (
+	"bytes"
 	"fmt"
 	"testing"
 
@@ -8,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces"
+	"ellwand/pieces/drawing"
 	"ellwand/pieces/seams"
 )
 
@@ -43,5 +45,18 @@ func TestPage(t *testing.T) {
 				assert.Equal(t, 4., scale, "a piece of 40 cm on a page of 21 cm")
 			}
 		})
+	}
+}
+
+// A piece is named by its number and, where it has one, its size.
+func TestNameWithSize(t *testing.T) {
+	for size, want := range map[string]string{"": ">1  pocket<", "12": ">1  pocket, 12<"} {
+		p := pieces.Rectangle("pocket", 120, 140)
+		p.Size = size
+		page, err := Sheet{Title: "Pocket", Pieces: []pieces.Piece{p}}.Page()
+		require.NoError(t, err)
+		var file bytes.Buffer
+		require.NoError(t, drawing.WriteSVG(&file, "Pocket", page))
+		assert.Contains(t, file.String(), want)
 	}
 }

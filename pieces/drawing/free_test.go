@@ -61,4 +61,10 @@ func TestHasRoomFor(t *testing.T) {
 			"%v", c)
 	}
 	assert.Len(t, p.Lines(), 5, "a line and a rectangle")
+	// Words that rise at 30 degrees begin 1 mm beside a line, 5 mm above their feet.
+	beside := &Picture{}
+	beside.Line(Pen{}, orb.Point{46.63, 46.15}, orb.Point{46.5, 46.2})
+	rising := Text{Words: "seam", At: orb.Point{50, 50}, Points: 10 / Point, Angle: 30}
+	assert.True(t, beside.HasRoomFor(rising, 0.3))
+	assert.False(t, beside.HasRoomFor(rising, 2))
 }

@@ -28,7 +28,7 @@ func line(layer int, x1, y1, x2, y2 float64) []any {
 // foreign is a pattern as others write it: in inches, its boundary of lines in no
 // order, clockwise, with every kind of notch, lower case keys, and layers of no use.
 func foreign(extra ...[]any) []byte {
-	all := []any{0, "SECTION", 2, "BLOCKS", 0, "BLOCK", 8, 1, 2, "F-38", 70, 0, 10, 0, 20, 0}
+	all := []any{0, "SECTION", 2, "BLOCKS", 0, "BLOCK", 8, 1, 2, "F-38", 70, 0, 10, 3, 20, 4}
 	for _, part := range append([][]any{
 		text(1, "PIECE NAME:  Front "), text(1, "Size: 38"), text(1, "Quantity: 1,1"), text(1, "MATERIAL: Denim"),
 		text(1, "Annotation: cut with care"), text(1, "Colour: red"), text(1, "Rule Table: R1"),
@@ -43,7 +43,7 @@ func foreign(extra ...[]any) []byte {
 	}
 	all = append(all, 0, "ENDBLK", 0, "ENDSEC", 0, "SECTION", 2, "ENTITIES")
 	for _, part := range [][]any{text(1, "Style Name: Jeans"), text(1, "Units: ENGLISH"), text(1, "Author: Ute"),
-		{0, "INSERT", 8, 1, 2, "F-38", 10, 0, 20, 0}} {
+		{0, "INSERT", 8, 1, 2, "F-38", 10, 3, 20, 4}} {
 		all = append(all, part...)
 	}
 	return groups(append(all, 0, "ENDSEC", 0, "EOF")...)
@@ -192,4 +192,36 @@ func roundedAll(all []float64) []float64 {
 		all[i] = math.Round(all[i])
 	}
 	return all
+}
+
+// A block is set with its base where it is inserted.
+func TestBaseOfABlock(t *testing.T) {
+	drawing := read(t, append(groups(0, "SECTION", 2, "BLOCKS", 0, "BLOCK", 2, "A", 10, 30, 20, 70, 0, "CIRCLE", 8, "0",
+		10, 32, 20, 75, 40, 5, 0, "ENDBLK", 0, "ENDSEC"), entities(0, "INSERT", 8, "0", 2, "A", 10, 100, 20, 200)...),
+		found.Options{Unit: 1})
+	require.Len(t, drawing.Pieces, 1)
+	box := orb.MultiPoint{}
+	for _, s := range drawing.Pieces[0].Outline {
+		box = append(box, pieces.Path{s.Curve}.Flatten(0.01)...)
+	}
+	assert.InDelta(t, 102, box.Bound().Center()[0], 0.02)
+	assert.InDelta(t, 205, box.Bound().Center()[1], 0.02)
+}
+
+// The arc of an ellipse of which the drawing shows the back runs to the right.
+func TestBackOfAnEllipse(t *testing.T) {
+	for side, want := range map[int]float64{1: 10, -1: -10} {
+		drawing := read(t, entities(0, "ELLIPSE", 8, "0", 10, 0, 20, 0, 11, 40, 21, 0, 40, 0.25, 41, 0, 42, math.Pi,
+			230, side, 0, "LINE", 8, "0", 10, -40, 20, 0, 11, 40, 21, 0), found.Options{Unit: 1})
+		require.Len(t, drawing.Pieces, 1)
+		var middle float64
+		for _, s := range drawing.Pieces[0].Outline {
+			for _, q := range (pieces.Path{s.Curve}).Flatten(0.01) {
+				if math.Abs(q[1]) > math.Abs(middle) {
+					middle = q[1]
+				}
+			}
+		}
+		assert.InDelta(t, want, middle, 0.05, "%d", side)
+	}
 }
