@@ -3,6 +3,8 @@ package nest
 import (
 	"math"
 
+	"github.com/paulmach/orb"
+
 	"ellwand/nest/internal/outline"
 	"ellwand/nest/internal/search"
 	"ellwand/nest/layout"
@@ -27,6 +29,19 @@ func (q *prepared) addLocked(at layout.Placement, shapes []int) {
 	q.locked = append(q.locked, at)
 }
 
+// centreOf a placement that is a shape to the search, from its own place. Where it lies in
+// a turn that only looks like that of the shape, its origin is another one.
+func (q *prepared) centreOf(at layout.Placement, shape int) orb.Point {
+	s := &q.model.Shapes[shape]
+	if s.Turn == at.Turn {
+		return orb.Point{s.CentreX, s.CentreY}
+	}
+	item := q.problem.Items[at.Item]
+	angle, flipX, flipY := item.Turns[at.Turn].Reduced(s.Tilt)
+	centre := q.ringOf(item, angle).Bound().Center()
+	return orb.Point{float64(flipX * centre[0]), float64(flipY * centre[1])}
+}
+
 // spotOf finds the shape nearest to a placement's turn.
 func (q *prepared) spotOf(at layout.Placement, shapes []int) search.Spot {
 	best := shapes[0]
@@ -47,8 +62,8 @@ func (q *prepared) spotOf(at layout.Placement, shapes []int) search.Spot {
 			best, least = k, off
 		}
 	}
-	s := &q.model.Shapes[best]
-	x, y := at.X+s.CentreX, at.Y+s.CentreY
+	centre := q.centreOf(at, best)
+	x, y := at.X+centre[0], at.Y+centre[1]
 	if at.Sheet < len(q.sheetX) {
 		x, y = x+q.sheetX[at.Sheet], y+q.sheetY[at.Sheet]
 	}

@@ -4,6 +4,8 @@ import (
 	"math"
 	"slices"
 
+	"github.com/paulmach/orb"
+
 	"ellwand/nest/internal/model"
 	"ellwand/nest/layout"
 	"ellwand/nest/portable"
@@ -48,7 +50,7 @@ func NewHand(p layout.Problem, item int, still []layout.Placement, tables *Table
 // for a pin or a lattice, which it keeps.
 func (h *Hand) Slide(at layout.Placement, reach, snap float64) (layout.Placement, bool) {
 	spot := h.q.spotOf(at, h.shapes)
-	s := &h.q.model.Shapes[spot.Shape]
+	centre := h.q.centreOf(at, spot.Shape)
 	held := place{spot.X, spot.Y}
 	v := view{hand: h, shape: spot.Shape}
 	v.see(held, reach+snap)
@@ -59,9 +61,9 @@ func (h *Hand) Slide(at layout.Placement, reach, snap float64) (layout.Placement
 	} else if found, ok := v.nearest(held, reach); ok {
 		out, free = found, true
 	}
-	at.X, at.Y = out.x-s.CentreX, out.y-s.CentreY
+	at.X, at.Y = out.x-centre[0], out.y-centre[1]
 	if free {
-		at.X, at.Y = v.tidied(at.X, at.Y)
+		at.X, at.Y = v.tidied(at.X, at.Y, centre)
 	}
 	return at, free
 }
@@ -211,12 +213,11 @@ func (v *view) snapped(at place, snap float64) place {
 const digits = 100
 
 // tidied rounds a free position to a neighbour of few digits that is free as well.
-func (v *view) tidied(x, y float64) (float64, float64) {
-	s := &v.hand.q.model.Shapes[v.shape]
+func (v *view) tidied(x, y float64, centre orb.Point) (float64, float64) {
 	for _, round := range [][2]func(float64) float64{{math.Round, math.Round}, {math.Ceil, math.Round},
 		{math.Ceil, math.Ceil}, {math.Ceil, math.Floor}, {math.Floor, math.Ceil}, {math.Floor, math.Floor}} {
 		tx, ty := round[0](x*digits)/digits, round[1](y*digits)/digits
-		at := place{tx + s.CentreX, ty + s.CentreY}
+		at := place{tx + centre[0], ty + centre[1]}
 		if kept := v.kept(at); apart(kept, at) < v.hand.q.model.Touch && v.isFree(at) {
 			return tx, ty
 		}

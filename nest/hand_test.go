@@ -122,3 +122,21 @@ func BenchmarkSlide(b *testing.B) {
 		i++
 	}
 }
+
+// A rectangle looks alike face up and face down, with its origin at another corner: it is
+// moved from where it lies, and what is laid round it keeps off it.
+func TestSlideOfAPieceThatLooksAlikeMirrored(t *testing.T) {
+	p := layout.Problem{Width: 500, Items: []layout.Item{{
+		Outline: slab(300, 200), Copies: 2, Turns: []layout.Turn{{}, {Mirrored: true}},
+	}}}
+	hand, err := NewHand(p, 0, nil, nil)
+	require.NoError(t, err)
+	at, free := hand.Slide(layout.Placement{Turn: 1, X: 290, Y: 310}, 60, 6)
+	require.True(t, free)
+	assert.InDeltaSlice(t, []float64{300, 300}, []float64{at.X, at.Y}, 1e-6)
+
+	start := &layout.Layout{Placements: []layout.Placement{{Turn: 1, X: 300, Y: 0}}}
+	found, err := Solve(t.Context(), p, Options{Passes: 2, Start: start, Locked: []bool{true}})
+	require.NoError(t, err)
+	assert.InDelta(t, 300, found.Layout.Length, 1e-3)
+}

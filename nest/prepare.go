@@ -9,20 +9,13 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/nest/internal/model"
-	"ellwand/nest/internal/outline"
 	"ellwand/nest/layout"
 )
 
-// Tolerances of the search, as shares of the strip width.
-const (
-	// touchShare is the depth up to which outlines only touch: a tenth of
-	// what Verify allows, so that what the search accepts verifies, and a
-	// million times the rounding of a coordinate.
-	touchShare = 1e-8
-	// simplifyShare is how far outlines may grow to lose vertices: 0.07 mm on
-	// cloth of 1.40 m.
-	simplifyShare = 5e-5
-)
+// touchShare is the depth up to which outlines only touch, as a share of the strip width:
+// a tenth of what Verify allows, so that what the search accepts verifies, and a million
+// times the rounding of a coordinate.
+const touchShare = 1e-8
 
 func prepare(p layout.Problem, start *layout.Layout, locked []bool, tables *Tables) (*prepared, error) {
 	q := &prepared{problem: p, model: model.New(p.Width, p.Length, p.Gap)}
@@ -139,9 +132,7 @@ func (q *prepared) shape(
 	angle, flipX, flipY := turn.Reduced(tilt)
 	base, ok := bases[angle]
 	if !ok {
-		ring := outline.Clean(layout.Turned(item.Outline, angle, false))
-		ring = outline.Simplify(ring, simplifyShare*q.scale)
-		base.index, base.centre = q.model.AddBase(ring, false)
+		base.index, base.centre = q.model.AddBase(q.ringOf(item, angle), false)
 		bases[angle] = base
 	}
 	s := shapeOf(&q.model.Bases[base.index], base.index, base.centre, flipX, flipY)
