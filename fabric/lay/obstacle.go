@@ -47,6 +47,8 @@ const (
 	NothingDouble Obstacle = "nothing double"
 	// NotShared: the pieces do not share out between two plies and one.
 	NotShared Obstacle = "not shared out"
+	// LastOnPart: without the piece nothing lies on one of the parts.
+	LastOnPart Obstacle = "last on its part"
 	// NoGain: a lay of two parts takes no less than Throughout does; that Takes so much
 	// less, or no less with less to chalk.
 	NoGain Obstacle = "no gain"

@@ -12,9 +12,9 @@ import (
 	"ellwand/pieces"
 )
 
-// Bench is one lay of a cloth on which pieces are moved by hand. In a lay of two parts each
-// piece stays on its own: on the other it would be cut another number of times. It is for
-// one goroutine.
+// Bench is one lay of a cloth on which pieces are moved by hand. In a lay of two parts a
+// piece goes onto the other with as many copies as are cut at once there. It is for one
+// goroutine.
 type Bench struct {
 	planner *Planner
 	kind    lay.Kind
@@ -26,12 +26,32 @@ type Bench struct {
 	places lay.Places
 	// taken is the piece in hand with what lies still, as it was last taken up.
 	taken *taken
+	// over is the piece on the other part, as it was last carried there.
+	over *across
 }
 
 type taken struct {
 	all   []lay.Laid
 	piece int
 	hand  *nest.Hand
+}
+
+// across is a lay of two parts when one of its pieces is on the other part.
+type across struct {
+	// from and piece are what it was made for; why it cannot be.
+	from  []lay.Laid
+	piece int
+	why   error
+
+	bench *Bench
+	// all that lie there by then, the piece at an index, each with its own in from.
+	all   []lay.Laid
+	at    int
+	index []int
+	// comes are further copies that lie on that part then, and goes those of from that do
+	// not lie any more.
+	comes []lay.Laid
+	goes  []int
 }
 
 // NewBench spreads a cloth for laying pieces by hand, as it is spread in a plan: in its

@@ -64,25 +64,26 @@ func markByHand(p *lay.Plan) {
 }
 
 func liesAs(l, hand lay.Laid) bool {
-	return l.Name == hand.Name && l.Garment == hand.Garment && l.Size == hand.Size && l.Mirrored == hand.Mirrored &&
+	return isCopy(l, hand) && l.Mirrored == hand.Mirrored &&
 		portable.Hypot(l.X-hand.X, l.Y-hand.Y) <= sameSpot && math.Abs(math.Remainder(l.Turn-hand.Turn, 360)) <= sameSpot
 }
 
-// renumber gives a piece the number of another one that is just like it, and that the
-// piece's; or a number that none has, as when more copies lie double than before.
+// renumber gives a piece a number by which a hand has laid it, and the copy that has that
+// number the piece's.
 func renumber(all []lay.Laid, at, number int) {
-	one := &all[at]
-	for i := range all {
-		other := &all[i]
-		if other.Name != one.Name || other.Garment != one.Garment || other.Size != one.Size || other.Copy != number {
-			continue
-		}
-		if other.Yields == one.Yields && other.Mirrored == one.Mirrored && other.FromLower == one.FromLower {
-			one.Copy, other.Copy = number, one.Copy
-		}
+	if number == 0 {
 		return
 	}
-	if number > 0 {
-		one.Copy = number
+	one := &all[at]
+	for i := range all {
+		if isCopy(all[i], *one) && all[i].Copy == number {
+			all[i].Copy = one.Copy
+		}
 	}
+	one.Copy = number
+}
+
+// isCopy says that two are of one piece.
+func isCopy(a, b lay.Laid) bool {
+	return a.Name == b.Name && a.Garment == b.Garment && a.Size == b.Size
 }

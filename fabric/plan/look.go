@@ -29,8 +29,8 @@ const (
 	AgainstOthers
 	// OffRepeat: its match points are off the print.
 	OffRepeat
-	// OtherPart: it reaches onto the other part of the lay, where it would be cut another
-	// number of times.
+	// OtherPart: it reaches onto the other part of the lay, where it is cut another number
+	// of times.
 	OtherPart
 )
 
@@ -38,6 +38,8 @@ const (
 type Broken struct {
 	Rule Rule
 	Area []orb.Ring
+	// Why it cannot lie on the other part, where a hand has carried it there: a lay.Reason.
+	Why error
 }
 
 // Overlap is with another piece, by its index.
@@ -48,9 +50,11 @@ type Overlap struct {
 
 // Looked is what a piece meets where a hand holds it.
 type Looked struct {
-	// X, Y and Outline are where it comes to lie.
-	X, Y    float64
-	Outline orb.Ring
+	// As it comes to lie; of what is drawn it has the outline alone.
+	lay.Laid
+	// Comes and Goes are how many copies come with it on the other part, and do not lie any
+	// more by themselves.
+	Comes, Goes int
 	// Free says that it lies where it may.
 	Free     bool
 	Overlaps []Overlap
@@ -66,9 +70,41 @@ const (
 	Snap  = 6
 )
 
-// Look at one of the pieces held elsewhere; slide lets it come into contact. It keeps to
-// the part of the lay that it lies on.
+// Look at one of the pieces held elsewhere, on the part of the lay that it is held on;
+// slide lets it come into contact.
 func (b *Bench) Look(all []lay.Laid, piece int, held lay.Laid, slide bool) (Looked, error) {
+	own := all[piece].Part
+	if held.Part == own {
+		return b.lookHere(all, piece, held, slide)
+	}
+	if a := b.carried(all, piece); a.why == nil {
+		return a.look(held, slide)
+	}
+	held.Part = own
+	found, err := b.lookHere(all, piece, held, slide)
+	found.Free = false
+	found.Broken = append([]Broken{{Rule: OtherPart, Why: b.over.why}}, slices.DeleteFunc(found.Broken,
+		func(o Broken) bool { return o.Rule == OtherPart })...)
+	return found, err
+}
+
+// look at the piece on the other part.
+func (a *across) look(held lay.Laid, slide bool) (Looked, error) {
+	found, err := a.bench.lookHere(a.all, a.at, a.bench.lying(a.all, a.at, held), slide)
+	for i := range found.Overlaps {
+		found.Overlaps[i].With = a.index[found.Overlaps[i].With]
+	}
+	found.Comes, found.Goes = len(a.comes), len(a.goes)
+	all := slices.Clone(a.all)
+	all[a.at] = found.Laid
+	for _, one := range a.comes {
+		all = append(all, a.bench.beside(all, one))
+	}
+	a.bench.measure(&found, math.Max(found.Length, math.Max(endOf(all, 0), endOf(all, 1))))
+	return found, err
+}
+
+func (b *Bench) lookHere(all []lay.Laid, piece int, held lay.Laid, slide bool) (Looked, error) {
 	on, err := b.under(all, piece)
 	if err != nil {
 		return Looked{}, err
@@ -76,8 +112,8 @@ func (b *Bench) Look(all []lay.Laid, piece int, held lay.Laid, slide bool) (Look
 	placed, still := on.still(all, piece)
 	at, ok := on.placement(held, placed)
 	if !ok {
-		outline := orb.Ring(motion.Mapped(motion.MotionOf(held.Turn, held.Mirrored, held.X, held.Y), on.drawn(held)))
-		return b.looked(all, piece, held, outline, []Broken{{Rule: Turned}}), nil
+		held.Outline = orb.Ring(motion.Mapped(motion.MotionOf(held.Turn, held.Mirrored, held.X, held.Y), on.drawn(held)))
+		return b.looked(all, piece, held, []Broken{{Rule: Turned}}), nil
 	}
 	if slide {
 		hand, err := b.hand(on, all, piece, at.Item, still)
@@ -92,8 +128,8 @@ func (b *Bench) Look(all []lay.Laid, piece int, held lay.Laid, slide bool) (Look
 		// held as its image, which the problem knows by its own turn
 		held.Mirrored, held.Turn = item.Turns[at.Turn].Mirrored, motion.WholeTurn(item.Turns[at.Turn].Degrees)
 	}
-	outline := moveRing(on.Problem.Placed(at), on.Bed.At)
-	return b.looked(all, piece, held, outline, on.broken(at, still)), nil
+	held.Outline = moveRing(on.Problem.Placed(at), on.Bed.At)
+	return b.looked(all, piece, held, on.broken(at, still)), nil
 }
 
 // broken are the rules that a placement breaks, overlaps apart.
@@ -101,17 +137,17 @@ func (b benchBed) broken(at layout.Placement, still []layout.Placement) []Broken
 	p, ring := b.Problem, b.Problem.Placed(at)
 	var out []Broken
 	if beyond := b.beyond(ring, b.border); len(beyond) > 0 {
-		out = append(out, Broken{OtherPart, b.inLay(beyond)})
+		out = append(out, Broken{Rule: OtherPart, Area: b.inLay(beyond)})
 	}
 	if over := b.overEdge(ring); len(over) > 0 {
-		out = append(out, Broken{OverEdge, b.inLay(over)})
+		out = append(out, Broken{Rule: OverEdge, Area: b.inLay(over)})
 	}
 	var flawed []orb.Ring
 	for _, zone := range p.Zones {
 		flawed = append(flawed, motion.Common(ring, zone)...)
 	}
 	if len(flawed) > 0 {
-		out = append(out, Broken{OnFlaw, b.inLay(flawed)})
+		out = append(out, Broken{Rule: OnFlaw, Area: b.inLay(flawed)})
 	}
 	item := p.Items[at.Item]
 	direction := item.Turns[at.Turn].Direction
@@ -143,15 +179,15 @@ func (b benchBed) overEdge(ring orb.Ring) []orb.Ring {
 }
 
 // looked sums up what a piece meets.
-func (b *Bench) looked(all []lay.Laid, piece int, held lay.Laid, outline orb.Ring, broken []Broken) Looked {
-	out := Looked{X: held.X, Y: held.Y, Outline: outline, Broken: broken}
-	region := layout.NewRegion(outline)
+func (b *Bench) looked(all []lay.Laid, piece int, held lay.Laid, broken []Broken) Looked {
+	out, outline := Looked{Laid: held, Broken: broken}, held.Outline
+	region, length := layout.NewRegion(outline), 0.0
 	for i, other := range all {
 		if i == piece {
-			out.Length = math.Max(out.Length, outline.Bound().Max[0])
+			length = math.Max(length, outline.Bound().Max[0])
 			continue
 		}
-		out.Length = math.Max(out.Length, other.Outline.Bound().Max[0])
+		length = math.Max(length, other.Outline.Bound().Max[0])
 		if !region.Bound().Intersects(other.Outline.Bound()) {
 			continue
 		}
@@ -162,14 +198,20 @@ func (b *Bench) looked(all []lay.Laid, piece int, held lay.Laid, outline orb.Rin
 		out.Overlaps = append(out.Overlaps, Overlap{i, motion.Common(outline, other.Outline)})
 	}
 	out.Free = len(out.Overlaps) == 0 && len(broken) == 0
+	b.measure(&out, length)
+	return out
+}
+
+// measure what a lay of that length takes.
+func (b *Bench) measure(out *Looked, length float64) {
 	c := b.planner.Cloth
+	out.Length = length
 	out.Taken = out.Length // of two beds neither lies across
 	if len(b.beds) == 1 {
 		out.Taken = b.beds[0].Bed.Taken(c, out.Length-b.beds[0].Bed.At[0])
 	}
 	out.Need = purchase.Need(c, out.Taken)
 	out.Buy = purchase.RoundUp(c, out.Need)
-	return out
 }
 
 // leastShown is the area of an overlap that is shown while a piece is held, mm2

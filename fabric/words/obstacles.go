@@ -64,7 +64,8 @@ var _ = explain(map[lay.Obstacle]sentenceOf{
 	lay.NothingDouble: always("no piece can be cut from two plies; lay the cloth open"),
 	lay.NotShared: always("the pieces do not share out between two plies and one; fold the cloth along the warp, " +
 		"or lay it open"),
-	lay.NoGain: noGain,
+	lay.LastOnPart: always("nothing else lies on its part; fold the cloth along the warp, or lay it open"),
+	lay.NoGain:     noGain,
 	lay.FixedNowhereIn: always("pieces stay where they lie only if it is said how far the selvedge is folded in, and " +
 		"that is less than the width of the cloth"),
 	lay.FixedTurned: func(_ cloth.Cloth, r lay.Reason) string {

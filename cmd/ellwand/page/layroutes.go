@@ -4,7 +4,6 @@ import (
 	"net/http"
 
 	"ellwand/cmd/ellwand/page/desk"
-	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 )
 
@@ -64,7 +63,7 @@ func look(w http.ResponseWriter, r *http.Request, o *opened) {
 		answerFault(w, r, err)
 		return
 	}
-	seen, err := found.look(at, heldAs(found.plan.Pieces[at], request.Placing), request.Slide, o.tasks.tables)
+	seen, err := found.look(at, request.Placing, request.Slide, o.tasks.tables)
 	if err != nil {
 		answerFault(w, r, withoutPlaces(err))
 		return
@@ -88,46 +87,48 @@ func (o *opened) inHand(p desk.Placing) (*held, int, error) {
 	return found, at, nil
 }
 
-// heldAs is a piece as a hand holds it: what is not said of it is as it lies.
-func heldAs(l lay.Laid, p desk.Placing) lay.Laid {
-	if p.At != nil {
-		l.X, l.Y = p.At[0], p.At[1]
-	}
-	if p.Turn != nil {
-		l.Turn = *p.Turn
-	}
-	if p.Mirrored != nil {
-		l.Mirrored = *p.Mirrored
-	}
-	if p.OnFold != nil {
-		l.OnFold = *p.OnFold
-	}
-	return l
-}
-
 // completed are actions with all that the pieces that are laid by hand need, and the
 // spots that they are about.
 func (o *opened) completed(actions []desk.Action) ([]desk.Action, []spot, error) {
+	var out []desk.Action
 	var spots []spot
-	for i, action := range actions {
+	for _, action := range actions {
 		if action.Free != nil {
 			spots = append(spots, spot{action.Free.Cloth, action.Free.Width, action.Free.Lay})
 		}
-		for _, placing := range []**desk.Placing{&actions[i].Place, &actions[i].Lock} {
+		for _, placing := range []**desk.Placing{&action.Place, &action.Lock} {
 			if *placing == nil {
 				continue
 			}
-			p := **placing
-			found, at, err := o.inHand(p)
+			p, freed, err := o.completedPlacing(**placing, action.Lock != nil)
 			if err != nil {
 				return nil, nil, err
 			}
-			l := heldAs(found.plan.Pieces[at], p)
-			p.At, p.Turn, p.Mirrored, p.OnFold = &[2]float64{l.X, l.Y}, &l.Turn, &l.Mirrored, &l.OnFold
-			p.OnOpen, p.FoldedIn = l.Part > 0, found.plan.FoldedIn
-			*placing = &p
+			*placing, out = &p, append(out, freed...)
 			spots = append(spots, spot{p.Cloth, p.Width, p.Lay})
 		}
+		out = append(out, action)
 	}
-	return actions, spots, nil
+	return out, spots, nil
+}
+
+// completedPlacing is a placing with all that is written of it, and what frees the pieces
+// that do not lie by themselves then.
+func (o *opened) completedPlacing(p desk.Placing, stays bool) (desk.Placing, []desk.Action, error) {
+	found, at, err := o.inHand(p)
+	if err != nil {
+		return p, nil, err
+	}
+	l, goes, err := found.laid(at, p, stays, o.tasks.tables)
+	if err != nil {
+		return p, nil, err
+	}
+	var freed []desk.Action
+	for _, id := range goes {
+		freed = append(freed, desk.Action{Free: &desk.Placing{Cloth: p.Cloth, Width: p.Width, Lay: p.Lay, Piece: &id}})
+	}
+	isOpen := l.Part > 0
+	p.At, p.Turn, p.Mirrored, p.OnFold = &[2]float64{l.X, l.Y}, &l.Turn, &l.Mirrored, &l.OnFold
+	p.OnOpen, p.FoldedIn = &isOpen, found.plan.FoldedIn
+	return p, freed, nil
 }

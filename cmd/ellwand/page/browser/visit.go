@@ -37,6 +37,14 @@ func Visit(t testing.TB, l Look, jobs ...string) *Visitor {
 	return VisitWith(t, l, texts)
 }
 
+// Job of testdata of the page, by the name of its file: its text.
+func Job(t testing.TB, name string) string {
+	t.Helper()
+	text, err := os.ReadFile(filepath.Join("../../testdata", name))
+	require.NoError(t, err)
+	return string(text)
+}
+
 // VisitWith opens the page of a folder with jobs of these texts, by their names.
 func VisitWith(t testing.TB, l Look, texts map[string]string) *Visitor {
 	t.Helper()

@@ -23,9 +23,10 @@ type Placing struct {
 	Turn     *float64    `json:"turn,omitempty"`
 	Mirrored *bool       `json:"mirrored,omitempty"`
 	OnFold   *bool       `json:"on_fold,omitempty"`
-	// OnOpen says that it lies on the open part of a lay of two; FoldedIn, mm, is how far a
-	// selvedge is folded in there, if one is. A hand does not change them.
-	OnOpen   bool    `json:"-"`
+	// OnOpen says that it lies on the open part of a lay of two; where it is not said, the
+	// part that it is held over. FoldedIn, mm, is how far a selvedge is folded in there, if
+	// one is.
+	OnOpen   *bool   `json:"on_open,omitempty"`
 	FoldedIn float64 `json:"-"`
 	// Locked is taken for granted: what a hand lays stays.
 	Locked *bool `json:"locked,omitempty"`
@@ -149,7 +150,7 @@ func entryOf(p Placing, id PieceID, unit measure.Unit) edit.Value {
 	add("turn", strconv.FormatFloat(turn, 'f', -1, 64), turn != 0)
 	add("face_down", "yes", p.Mirrored != nil && *p.Mirrored)
 	add("on_fold", "yes", p.OnFold != nil && *p.OnFold)
-	add("on_open", "yes", p.OnOpen)
+	add("on_open", "yes", p.OnOpen != nil && *p.OnOpen)
 	return out
 }
 

@@ -7,13 +7,24 @@ import (
 	"ellwand/cmd/ellwand/words"
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	fabricwords "ellwand/fabric/words"
 )
 
 // Look is what a piece in a hand meets, in mm.
 type Look struct {
 	At Point `json:"at"`
 	// Outline as it is turned, to be moved by At.
-	Outline  []Point   `json:"outline"`
+	Outline []Point `json:"outline"`
+	// Turn, Mirrored, OnFold and OnOpen as it lies, and whether that is on the other part of
+	// a lay of two; how many copies come with it there, and do not lie by themselves then.
+	Turn      float64 `json:"turn"`
+	Mirrored  bool    `json:"mirrored"`
+	OnFold    bool    `json:"on_fold"`
+	OnOpen    bool    `json:"on_open"`
+	OtherPart bool    `json:"other_part"`
+	Comes     int     `json:"comes,omitempty"`
+	Goes      int     `json:"goes,omitempty"`
+
 	Free     bool      `json:"free"`
 	Overlaps []Overlap `json:"overlaps"`
 	Broken   []Broken  `json:"broken"`
@@ -33,6 +44,8 @@ type Broken struct {
 	Rule     string    `json:"rule"`
 	Sentence string    `json:"sentence"`
 	Area     [][]Point `json:"area"`
+	// Why it cannot lie on the other part, by its obstacle.
+	Why string `json:"why,omitempty"`
 }
 
 // rules by the words of programs, with their sentences.
@@ -42,15 +55,16 @@ var rules = map[plan.Rule][2]string{
 	plan.OnFlaw:        {"flaw", "it lies where the cloth may not be used"},
 	plan.TooNear:       {"gap", "it lies nearer to another piece than the gap"},
 	plan.AgainstOthers: {"nap", "it points the other way than the pieces that it goes with"},
-	plan.OtherPart:     {"part", "it reaches onto the other part of the lay; it is cut on the part that it was laid on"},
+	plan.OtherPart:     {"part", "it lies on both parts of the lay; move it wholly onto one of them"},
 	plan.OffRepeat:     {"repeat", "it is off the print that it is to match"},
 }
 
-// LookOf what was found of a piece in a lay.
-func LookOf(work *job.Work, p lay.Plan, found plan.Looked) Look {
+// LookOf what was found of a piece, by its index, in a lay.
+func LookOf(work *job.Work, p lay.Plan, at int, found plan.Looked) Look {
 	out := Look{
-		At: Point{found.X, found.Y}, Free: found.Free, LengthMM: tidy(found.Length), Overlaps: []Overlap{},
-		Broken: []Broken{},
+		At: Point{found.X, found.Y}, Turn: tidy(found.Turn), Mirrored: found.Mirrored, OnFold: found.OnFold,
+		OnOpen: found.Part > 0, OtherPart: found.Part != p.Pieces[at].Part, Comes: found.Comes, Goes: found.Goes,
+		Free: found.Free, LengthMM: tidy(found.Length), Overlaps: []Overlap{}, Broken: []Broken{},
 	}
 	for _, q := range found.Outline {
 		out.Outline = append(out.Outline, Point{tidy(q[0] - found.X), tidy(q[1] - found.Y)})
@@ -61,7 +75,12 @@ func LookOf(work *job.Work, p lay.Plan, found plan.Looked) Look {
 	}
 	for _, one := range found.Broken {
 		said := rules[one.Rule]
-		out.Broken = append(out.Broken, Broken{said[0], said[1], rings(one.Area)})
+		broken := Broken{Rule: said[0], Sentence: said[1], Area: rings(one.Area)}
+		for _, why := range lay.Reasons(one.Why) {
+			broken.Why = string(why.Of)
+			broken.Sentence = "it cannot go onto the other part: " + fabricwords.Reason(p.Cloth, why)
+		}
+		out.Broken = append(out.Broken, broken)
 	}
 	p.Taken, p.Need, p.Buy = found.Taken, found.Need, found.Buy
 	out.Amount = words.BuyInStore(p.Cloth, p)

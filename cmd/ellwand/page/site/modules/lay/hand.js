@@ -126,7 +126,7 @@ export class Hand {
     this.asking = true;
     try {
       const found = await this.ask(id, at, turn, false);
-      if (this.held?.id === id) this.found(found);
+      if (this.held?.id === id) this.found(found, at);
     } catch (fault) {
       failed(fault);
     }
@@ -141,9 +141,15 @@ export class Hand {
     return post(jobAddress(this.job.name, 'look'), { ...this.lay(), piece: id, at, turn, slide });
   }
 
-  found(found) {
-    if (this.held.turn !== this.held.piece.turn && found.outline) {
-      this.cloth.group(this.held.id).reshape(found.outline, null, 1 / this.cloth.scale);
+  // found of a piece held at a place. On the other part of a lay it may be another shape, and
+  // turned another way.
+  found(found, at) {
+    const { id, turn, piece } = this.held;
+    this.held.reshaped ||= found.other_part || turn !== piece.turn;
+    if (this.held.reshaped && found.outline) {
+      const [x, y] = [found.at[0] - at[0], found.at[1] - at[1]];
+      const outline = found.outline.map((p) => [p[0] + x, p[1] + y]);
+      this.cloth.group(id).reshape(outline, null, 1 / this.cloth.scale);
     }
     const areas = [...(found.overlaps ?? []), ...(found.broken ?? [])].flatMap((one) => one.area ?? []);
     this.cloth.mark(areas);
@@ -194,15 +200,17 @@ export class Hand {
   async place(id, at, turn) {
     const found = this.sliding() ? await this.ask(id, at, turn, true) : { at };
     this.cloth.group(id)?.move(found.at);
-    this.layAsIs(id, found, turn);
-    await this.job.act({ place: { ...this.lay(), piece: id, at: found.at, turn, locked: true } });
+    const { mirrored, on_fold, on_open } = found;
+    const lies = found.other_part ? { turn: found.turn, mirrored, on_fold, on_open } : { turn, on_open };
+    this.layAsIs(id, found, lies.turn);
+    await this.job.act({ place: { ...this.lay(), piece: id, at: found.at, ...lies, locked: true } });
   }
 
   // layAsIs keeps a piece where it was put until the program has laid the rest round it.
-  layAsIs(id, { at, outline }, turn) {
+  layAsIs(id, { at, outline, other_part }, turn) {
     const piece = this.piece(id);
     if (!piece) return;
-    const isTurned = turn !== piece.turn;
+    const isTurned = turn !== piece.turn || other_part;
     Object.assign(piece, { at, turn, by_hand: true });
     if (isTurned && outline) Object.assign(piece, { outline, grain: null });
   }

@@ -186,13 +186,17 @@ class Lay {
     const overlaps = under.length
       ? [word('lies on', { names: under.map((piece) => term(piece.name, 'piece')).join(', ') })]
       : [];
-    this.showWrongs(found.broken ?? [], overlaps);
+    const along = [
+      found.comes && word('comes along', { n: found.comes }),
+      found.goes && word('goes along', { n: found.goes }),
+    ];
+    this.showWrongs(found.broken ?? [], [...overlaps, ...along.filter(Boolean)]);
   }
 
   showWrongs(broken, others) {
     const sentences = [
       ...others,
-      ...broken.map((one) => (has(`broken.${one.rule}`) ? word(`broken.${one.rule}`) : one.sentence)),
+      ...broken.map(brokenText),
     ];
     const key = JSON.stringify(sentences);
     if (key === this.wronged) return;
@@ -255,3 +259,10 @@ function sentenceOf({ sentence, buy, bound }) {
 }
 
 const sentenceLike = (text) => text && `${text[0].toUpperCase()}${text.slice(1)}.`;
+
+// brokenText says which rule is broken; of a piece that cannot go onto the other part, why.
+function brokenText({ rule, why, sentence }) {
+  const key = why ? `broken.${rule}.${why}` : `broken.${rule}`;
+  if (has(key)) return word(key);
+  return why ? inOwnWords(sentence, () => word('broken.part.other')) : sentence;
+}
