@@ -13,6 +13,7 @@ export const languages = { en: 'English', de: 'Deutsch' };
 export async function load() {
   language = document.documentElement.lang in languages ? document.documentElement.lang : 'en';
   plurals = new Intl.PluralRules(language);
+  formats.clear();
   const answer = await fetch(`/site/words/${language}.json`);
   words = await answer.json();
 }
@@ -31,9 +32,20 @@ export function word(key, values = {}) {
 
 const shown = (value) => (typeof value === 'number' ? number(value) : String(value));
 
+// formats of numbers in the reader's way, made once: a lay of 150 pieces writes hundreds.
+const formats = new Map();
+
+function formatOf(least, most) {
+  const key = 100 * least + most;
+  if (!formats.has(key)) {
+    const digits = { minimumFractionDigits: least, maximumFractionDigits: most };
+    formats.set(key, new Intl.NumberFormat(language, digits));
+  }
+  return formats.get(key);
+}
+
 // number in the reader's way, with at most so many digits after the point.
-export const number = (value, digits = 2) =>
-  new Intl.NumberFormat(language, { maximumFractionDigits: digits }).format(value);
+export const number = (value, digits = 2) => formatOf(0, digits).format(value);
 
 // term is the word for a value of the job file, or the value itself made readable.
 export function term(value, stem = 'term') {
@@ -53,7 +65,7 @@ export function refusal({ code, sentence = '' }) {
 export const inOwnWords = (sentence, other) =>
   language === 'en' || !sentence ? typed(sentence) : word('in english', { said: other(), sentence });
 
-const comma = () => new Intl.NumberFormat(language).format(1.5).includes(',');
+const comma = () => number(1.5).includes(',');
 
 // typed is a value of the job file as the reader writes it.
 export const typed = (value) => (comma() ? String(value).replace(/(\d)\.(?=\d)/g, '$1,') : String(value));
@@ -93,8 +105,7 @@ export function atLeast(mm, units) {
   return metres(Math.floor(mm / step + 1e-6) * step, units);
 }
 
-const twoDigits = (value) =>
-  new Intl.NumberFormat(language, { minimumFractionDigits: 2, maximumFractionDigits: 2 }).format(value);
+const twoDigits = (value) => formatOf(2, 2).format(value);
 
 // buyText of an amount of the program's reports, in the units that the job's shops sell.
 export const buyText = (one, units) =>
