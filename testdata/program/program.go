@@ -14,20 +14,30 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// Main builds the program, runs the tests with its path, and returns their exit status.
-func Main(tests func(path string) int) int {
+// The exit statuses of the program.
+const (
+	Done = 0
+	Bad  = 2
+	No   = 3
+)
+
+// Path is where the program is built while Main runs the tests.
+var Path string
+
+// Main builds the program, runs the tests of a package, and returns their exit status.
+func Main(tests func() int) int {
 	folder, err := os.MkdirTemp("", "ellwand-built-*")
 	if err != nil {
 		fmt.Fprintln(os.Stderr, err)
 		return 1
 	}
 	defer os.RemoveAll(folder)
-	path := filepath.Join(folder, "ellwand")
-	if said, err := exec.Command("go", "build", "-o", path, "ellwand/cmd/ellwand").CombinedOutput(); err != nil {
+	Path = filepath.Join(folder, "ellwand")
+	if said, err := exec.Command("go", "build", "-o", Path, "ellwand/cmd/ellwand").CombinedOutput(); err != nil {
 		fmt.Fprintf(os.Stderr, "%s%s\n", said, err)
 		return 1
 	}
-	return tests(path)
+	return tests()
 }
 
 // Ended is what a run of the program came to.
@@ -36,11 +46,11 @@ type Ended struct {
 	Status    int
 }
 
-// Run runs one command line of the program that is built at a path, with a folder for
-// what it keeps from one run to the next.
-func Run(t *testing.T, path, kept string, args ...string) Ended {
+// Run runs one command line, with a folder for what the program keeps from one run to the
+// next.
+func Run(t *testing.T, kept string, args ...string) Ended {
 	t.Helper()
-	run := exec.Command(path, args...)
+	run := exec.Command(Path, args...)
 	run.Env = append(os.Environ(), "XDG_CACHE_HOME="+kept)
 	var out, said strings.Builder
 	run.Stdout, run.Stderr = &out, &said
@@ -52,9 +62,9 @@ func Run(t *testing.T, path, kept string, args ...string) Ended {
 }
 
 // Output is what one command line prints, with nothing kept from before; it must end well.
-func Output(t *testing.T, path string, args ...string) string {
+func Output(t *testing.T, args ...string) string {
 	t.Helper()
-	ended := Run(t, path, t.TempDir(), args...)
-	require.Zero(t, ended.Status, "ellwand %s: %s", strings.Join(args, " "), ended.Said)
+	ended := Run(t, t.TempDir(), args...)
+	require.Equal(t, Done, ended.Status, "ellwand %s: %s", strings.Join(args, " "), ended.Said)
 	return ended.Out
 }

@@ -10,7 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/report"
-	built "ellwand/testdata/program"
+	"ellwand/testdata/program"
 )
 
 // Two skirts on two offers: laying them well takes a search.
@@ -35,7 +35,7 @@ cloths:
 // document reads what a command prints as JSON, with a folder for what it keeps.
 func document(t *testing.T, kept string, into any, args ...string) {
 	t.Helper()
-	ended := built.Run(t, program, kept, append(args, "--json")...)
+	ended := program.Run(t, kept, append(args, "--json")...)
 	require.Zero(t, ended.Status, ended.Said)
 	require.NoError(t, json.Unmarshal([]byte(ended.Out), into))
 }

@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces/safety"
+	"ellwand/testdata/program"
 )
 
 // Whatever is cut from says its cautions, for children those of children's
@@ -42,7 +43,7 @@ units: cm
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			file := filepath.Join(t.TempDir(), "out.pdf")
-			ellwand(t, append(c.args, "-o", file, "--passes", "2")...)
+			program.Output(t, append(c.args, "-o", file, "--passes", "2")...)
 			text, err := exec.Command("pdftotext", "-raw", file, "-").Output()
 			require.NoError(t, err, "pdftotext, which .ci/run installs")
 			words := strings.Join(strings.Fields(string(text)), " ")

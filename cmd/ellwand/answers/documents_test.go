@@ -11,7 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/report"
-	built "ellwand/testdata/program"
+	"ellwand/testdata/program"
 )
 
 // Every document that --json prints keeps the schema that the program prints for
@@ -24,30 +24,30 @@ func TestDocumentsKeepTheirSchemas(t *testing.T) {
 		document, command string
 		status            int
 	}{
-		{"draft", "draft " + blouse + " -o " + out + "/pieces", statusDone},
-		{"sizes", "draft ../../../testdata/velvet.yaml --sizes 8,12 -o " + out + "/sizes", statusDone},
-		{"estimate", "estimate " + blouse + " --passes 1", statusDone},
-		{"table", "estimate ../../../testdata/velvet.yaml --table --passes 1", statusDone},
-		{"marker", "marker " + blouse + " --passes 1 -o " + out + "/plan.pdf", statusDone},
-		{"remnant", "remnant ../../../testdata/velvet.yaml --passes 1", statusNo},
-		{"remnant", "remnant " + blouse + " --cloth shell --length 3m --passes 1", statusDone},
-		{"print", "print " + blouse + " --passes 1 -o " + out + "/pieces.pdf", statusDone},
-		{"compare", "compare " + skirts + " --passes 1", statusDone},
-		{"convert", "convert 2m --from 115cm --to 150cm", statusDone},
-		{"quote", "quote " + skirts + " --passes 1", statusDone},
-		{"pieces", "show ../../../testdata/paperskirt.yaml", statusDone},
-		{"pieces", "export " + blouse + " -o " + out + "/blouse.yaml", statusDone},
-		{"drawing", "import ../testdata/pocket.dxf --picture " + out + "/found.svg", statusDone},
-		{"new", "new " + out + "/new.yaml", statusDone},
-		{"version", "version", statusDone},
-		{"error", "estimate nothing.yaml", statusBad},
-		{"error", "estimate " + blouse + " --unknown", statusBad},
+		{"draft", "draft " + blouse + " -o " + out + "/pieces", program.Done},
+		{"sizes", "draft ../../../testdata/velvet.yaml --sizes 8,12 -o " + out + "/sizes", program.Done},
+		{"estimate", "estimate " + blouse + " --passes 1", program.Done},
+		{"table", "estimate ../../../testdata/velvet.yaml --table --passes 1", program.Done},
+		{"marker", "marker " + blouse + " --passes 1 -o " + out + "/plan.pdf", program.Done},
+		{"remnant", "remnant ../../../testdata/velvet.yaml --passes 1", program.No},
+		{"remnant", "remnant " + blouse + " --cloth shell --length 3m --passes 1", program.Done},
+		{"print", "print " + blouse + " --passes 1 -o " + out + "/pieces.pdf", program.Done},
+		{"compare", "compare " + skirts + " --passes 1", program.Done},
+		{"convert", "convert 2m --from 115cm --to 150cm", program.Done},
+		{"quote", "quote " + skirts + " --passes 1", program.Done},
+		{"pieces", "show ../../../testdata/paperskirt.yaml", program.Done},
+		{"pieces", "export " + blouse + " -o " + out + "/blouse.yaml", program.Done},
+		{"drawing", "import ../testdata/pocket.dxf --picture " + out + "/found.svg", program.Done},
+		{"new", "new " + out + "/new.yaml", program.Done},
+		{"version", "version", program.Done},
+		{"error", "estimate nothing.yaml", program.Bad},
+		{"error", "estimate " + blouse + " --unknown", program.Bad},
 	}
 	var seen []string
 	for _, tt := range tests {
 		t.Run(tt.document+" "+tt.command[:7], func(t *testing.T) {
 			seen = append(seen, tt.document)
-			ended := built.Run(t, program, kept, append(strings.Fields(tt.command), "--json")...)
+			ended := program.Run(t, kept, append(strings.Fields(tt.command), "--json")...)
 			require.Equal(t, tt.status, ended.Status, ended.Said)
 			var head struct {
 				Version  int    `json:"format_version"`
@@ -69,7 +69,7 @@ func TestDocumentsKeepTheirSchemas(t *testing.T) {
 
 func schemaOf(t *testing.T, name string) *jsonschema.Schema {
 	t.Helper()
-	document, err := jsonschema.UnmarshalJSON(strings.NewReader(ellwand(t, "schema", name)))
+	document, err := jsonschema.UnmarshalJSON(strings.NewReader(program.Output(t, "schema", name)))
 	require.NoError(t, err)
 	compiler := jsonschema.NewCompiler()
 	require.NoError(t, compiler.AddResource(name+".json", document))

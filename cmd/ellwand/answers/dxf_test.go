@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/app"
+	"ellwand/testdata/program"
 	"ellwand/testdata/sketch"
 )
 
@@ -28,9 +29,9 @@ func TestTrousersThroughDXF(t *testing.T) {
 	require.NoError(t, os.WriteFile(drafted, []byte(before+"cloths:"+cloths), 0o600))
 	once, read, again := filepath.Join(folder, "once.dxf"), filepath.Join(folder, "read.yaml"),
 		filepath.Join(folder, "again.dxf")
-	ellwand(t, "export", drafted, "-o", once)
-	ellwand(t, "import", once, "-o", read)
-	ellwand(t, "export", read, "-o", again)
+	program.Output(t, "export", drafted, "-o", once)
+	program.Output(t, "import", once, "-o", read)
+	program.Output(t, "export", read, "-o", again)
 	first, err := os.ReadFile(once)
 	require.NoError(t, err)
 	second, err := os.ReadFile(again)
@@ -70,6 +71,6 @@ type laidCloth struct {
 func laid(t *testing.T, job string) []laidCloth {
 	t.Helper()
 	var out struct{ Cloths []laidCloth }
-	require.NoError(t, json.Unmarshal([]byte(ellwand(t, "estimate", job, "--passes", "200", "--json")), &out))
+	require.NoError(t, json.Unmarshal([]byte(program.Output(t, "estimate", job, "--passes", "200", "--json")), &out))
 	return out.Cloths
 }

@@ -8,6 +8,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ellwand/testdata/program"
 )
 
 // keysOf returns the keys of a JSON object, sorted.
@@ -22,7 +24,8 @@ func keysOf(t *testing.T, object any) []string {
 func TestEstimateJSON(t *testing.T) {
 	t.Parallel()
 	var got map[string]any
-	text := ellwand(t, "estimate", "../../../testdata/blouse.yaml", "--passes", "2", "--json", "--widths", "115cm,140cm")
+	text := program.Output(t, "estimate", "../../../testdata/blouse.yaml", "--passes", "2", "--json",
+		"--widths", "115cm,140cm")
 	require.NoError(t, json.Unmarshal([]byte(text), &got))
 	assert.Equal(t, []string{"cloths", "document", "format_version", "job"}, keysOf(t, got))
 	cloths := got["cloths"].([]any)

@@ -11,7 +11,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	built "ellwand/testdata/program"
+	"ellwand/testdata/program"
 )
 
 // hostileJob has names that steer terminals, the direction of reading, tables and
@@ -45,8 +45,8 @@ func TestHostileNamesComeOutClean(t *testing.T) {
 		"marker JOB --lay no\x1b[2J", "estimate JOB --cl\u202eoth",
 	} {
 		args := strings.Fields(strings.NewReplacer("JOB", job, "OUT", folder).Replace(command))
-		ended := built.Run(t, program, kept, args...)
-		assert.Contains(t, []int{statusDone, statusBad}, ended.Status, ended.Said)
+		ended := program.Run(t, kept, args...)
+		assert.Contains(t, []int{program.Done, program.Bad}, ended.Status, ended.Said)
 		assertClean(t, command, []byte(ended.Out+ended.Said))
 	}
 	written := 0

@@ -16,26 +16,12 @@ import (
 	"ellwand/testdata/program"
 )
 
-// The exit statuses of a command that gave an answer.
-const (
-	statusDone = 0
-	statusNo   = 3
-)
-
-// built is where the program is.
-var built string
-
-func TestMain(m *testing.M) {
-	os.Exit(program.Main(func(path string) int {
-		built = path
-		return m.Run()
-	}))
-}
+func TestMain(m *testing.M) { os.Exit(program.Main(m.Run)) }
 
 // ellwand runs one command line.
 func ellwand(args ...string) (out, said string, status int) {
 	var stdout, stderr strings.Builder
-	run := exec.Command(built, args...)
+	run := exec.Command(program.Path, args...)
 	run.Stdout, run.Stderr = &stdout, &stderr
 	if err := run.Run(); err != nil {
 		status = run.ProcessState.ExitCode()
@@ -123,7 +109,7 @@ func runAsWritten(t *testing.T, line string) {
 		args = append(args, "--passes", "1")
 	}
 	out, said, status := ellwand(args...)
-	assert.Contains(t, []int{statusDone, statusNo}, status, "%s: %s", line, said)
+	assert.Contains(t, []int{program.Done, program.No}, status, "%s: %s", line, said)
 	assert.NotEmpty(t, out, line)
 }
 
@@ -139,7 +125,7 @@ func TestManualExamplesRun(t *testing.T) {
 			job := pasted(whole, indented(example))
 			require.NoError(t, os.WriteFile("job.yaml", []byte(job), 0o600))
 			_, said, status := ellwand("estimate", "job.yaml", "--passes", "1", "-q")
-			assert.Equal(t, statusDone, status, "%s: %s\n%s", topic.Name, said, job)
+			assert.Equal(t, program.Done, status, "%s: %s\n%s", topic.Name, said, job)
 		}
 	}
 	assert.Equal(t, 3, examples)

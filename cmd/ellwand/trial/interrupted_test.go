@@ -17,6 +17,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"ellwand/testdata/program"
 )
 
 // Ctrl-C, a request to end and a terminal that is closed end the search: the best is
@@ -46,7 +48,7 @@ func TestInterrupts(t *testing.T) {
 	for _, tt := range tests {
 		t.Run(fmt.Sprint(tt.args[0], " ", tt.signal), func(t *testing.T) {
 			terminal, slave := openTerminal(t)
-			run := exec.Command(program, tt.args...)
+			run := exec.Command(program.Path, tt.args...)
 			var out bytes.Buffer
 			run.Stdout, run.Stderr = &out, slave
 			run.Env = append(os.Environ(), "XDG_CACHE_HOME="+filepath.Join(home, "cache"), "TERM=xterm", "COLUMNS=200")

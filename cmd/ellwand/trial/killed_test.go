@@ -16,6 +16,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"ellwand/testdata/program"
 	"ellwand/testdata/sample"
 )
 
@@ -34,7 +35,7 @@ func TestKilledRunsLeaveWholeFiles(t *testing.T) {
 	job, out := filepath.Join(home, "job.yaml"), filepath.Join(home, "out")
 	require.NoError(t, os.WriteFile(job, []byte(killedJob), 0o600))
 	start := func(passes string) *exec.Cmd {
-		run := exec.Command(program, "marker", job, "--passes", passes, "--seed", passes, "-o",
+		run := exec.Command(program.Path, "marker", job, "--passes", passes, "--seed", passes, "-o",
 			filepath.Join(out, "plan.pdf"), "--layout", out, "--force", "--anew", "-q", "--lay", "open")
 		run.Env = append(os.Environ(), "XDG_CACHE_HOME="+filepath.Join(home, "cache"), "TMPDIR="+home)
 		return run

@@ -21,6 +21,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"ellwand/testdata/program"
 	"ellwand/testdata/sample"
 )
 
@@ -140,7 +141,7 @@ type tally struct {
 	memory         int64         // KB
 }
 
-func (r tally) isAnswer() bool { return r.status == statusDone || r.status == statusNo }
+func (r tally) isAnswer() bool { return r.status == program.Done || r.status == program.No }
 
 // tallies of all runs.
 type tallies struct {
@@ -173,7 +174,8 @@ func (a *tallies) report(t *testing.T) {
 	}
 	t.Logf("exit statuses: %v; of %d about money, %d gave an answer; at most %d MB", statuses, money, answers, most>>10)
 	if len(a.runs) > 1 { // not when one is tried again
-		assert.GreaterOrEqual(t, 3*(statuses[statusDone]+statuses[statusNo]), len(a.runs), "a third of the runs succeed")
+		assert.GreaterOrEqual(t, 3*(statuses[program.Done]+statuses[program.No]), len(a.runs),
+			"a third of the runs succeed")
 		assert.GreaterOrEqual(t, 3*answers, money, "a third of the runs about money succeed")
 	}
 }
@@ -191,7 +193,7 @@ func tried(t *testing.T, text []byte, words []string) tally {
 	ctx, cancel := context.WithTimeout(context.Background(), endedAfter)
 	defer cancel()
 	var said bytes.Buffer
-	run := exec.CommandContext(ctx, program, args...)
+	run := exec.CommandContext(ctx, program.Path, args...)
 	run.Dir, run.Stdout, run.Stderr = home, &said, &said
 	run.Env = append(os.Environ(), "XDG_CACHE_HOME="+filepath.Join(home, "cache"), "TMPDIR="+home)
 	_ = run.Run() // the status says it
@@ -201,7 +203,7 @@ func tried(t *testing.T, text []byte, words []string) tally {
 	blame := func(what string) string {
 		return fmt.Sprintf("%s: %q\n%s\n---\n%s", what, words, said.String(), text)
 	}
-	assert.Contains(t, []int{statusDone, statusBad, statusNo}, result.status, blame("status"))
+	assert.Contains(t, []int{program.Done, program.Bad, program.No}, result.status, blame("status"))
 	assert.NoError(t, ctx.Err(), blame("hung"))
 	assert.Less(t, result.took, hungAfter, blame("hung"))
 	assert.Less(t, result.memory, int64(mostMemory), blame("memory"))

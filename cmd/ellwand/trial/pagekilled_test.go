@@ -21,6 +21,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"ellwand/testdata/program"
 	"ellwand/testdata/sample"
 )
 
@@ -41,7 +42,7 @@ var tokenInPage = regexp.MustCompile(`name="ellwand-token" content="([^"]+)"`)
 
 func serve(t *testing.T, folder string) *served {
 	t.Helper()
-	run := exec.Command(program, "page", folder, "--no-browser", "--stay")
+	run := exec.Command(program.Path, "page", folder, "--no-browser", "--stay")
 	run.Env = append(os.Environ(), "XDG_CACHE_HOME="+filepath.Join(folder, "..", "cache"))
 	out, err := run.StdoutPipe()
 	require.NoError(t, err)

@@ -13,6 +13,7 @@ import (
 
 	"ellwand/cmd/ellwand/report"
 	"ellwand/draft"
+	"ellwand/testdata/program"
 )
 
 // Ten bodies laid together never take more than ten laid singly, however short
@@ -36,7 +37,7 @@ cloths:
   - {name: shell, widths: [115, 150], nap: one way, price: 18.5}
 `), 0o600))
 	var told report.Quote
-	require.NoError(t, json.Unmarshal([]byte(ellwand(t, "quote", path, "--passes", "5", "--json")), &told))
+	require.NoError(t, json.Unmarshal([]byte(program.Output(t, "quote", path, "--passes", "5", "--json")), &told))
 	require.Len(t, told.Cloths, 1)
 	shell := told.Cloths[0]
 	assert.LessOrEqual(t, shell.Option.BuyMM, shell.OneByOneMM)

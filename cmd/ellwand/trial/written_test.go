@@ -11,13 +11,15 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/testdata/check"
+	"ellwand/testdata/program"
 	"ellwand/testdata/sample"
 )
 
 // The layouts that a command writes are found right by the outside checker.
 func TestWrittenLayoutsOutside(t *testing.T) {
 	folder := t.TempDir()
-	ellwand(t, "estimate", "../../../testdata/blouse.yaml", "--passes", "5", "--layout", folder, "--widths", "90cm,150cm")
+	program.Output(t, "estimate", "../../../testdata/blouse.yaml", "--passes", "5", "--layout", folder,
+		"--widths", "90cm,150cm")
 	files, err := filepath.Glob(filepath.Join(folder, "*.json"))
 	require.NoError(t, err)
 	assert.GreaterOrEqual(t, len(files), 2*2, "at least the open lay of two cloths in two widths")
@@ -45,7 +47,7 @@ garments:
 cloths: [{name: shell, width: 150, nap: one way per garment}]
 `), 0o600))
 	layouts := filepath.Join(folder, "layouts")
-	ellwand(t, "estimate", path, "--passes", "1", "--layout", layouts)
+	program.Output(t, "estimate", path, "--passes", "1", "--layout", layouts)
 	// On two plies one template yields two pieces, so the open lay is counted.
 	text, err := os.ReadFile(filepath.Join(layouts, "shell-1500mm-open.json"))
 	require.NoError(t, err)
