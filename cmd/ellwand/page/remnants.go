@@ -1,9 +1,10 @@
 package page
 
 import (
-	"encoding/json"
+	"math"
 	"net/http"
 	"slices"
+	"strconv"
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
@@ -148,9 +149,9 @@ func (t onTable) within(text string, index int) (string, error) {
 
 func cornerOf(p [2]float64) edit.Value { return edit.Value{List: []edit.Value{mm(p[0]), mm(p[1])}} }
 
+// mm is a length as a job file has it, to a thousandth.
 func mm(x float64) edit.Value {
-	number, _ := json.Marshal(x) // a number that was read
-	return edit.Text(string(number) + " mm")
+	return edit.Text(strconv.FormatFloat(math.Round(x*1000)/1000, 'f', -1, 64) + " mm")
 }
 
 // withoutCut leaves out of a job the pieces that are cut already.

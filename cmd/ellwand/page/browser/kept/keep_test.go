@@ -99,3 +99,26 @@ func TestPieceOfCloth(t *testing.T) {
 	v.Click("Is it enough?")
 	v.Until(`['It cannot be', 'Not found'].includes(document.querySelector('.answer .amount')?.textContent)`)
 }
+
+// The same in inches, whose lengths are no whole millimetres; its corners are those of a
+// rectangle that was typed, moved a little.
+func TestPieceOfClothInInches(t *testing.T) {
+	v := browser.VisitWith(t, browser.Usual, map[string]string{"bag.yaml": `job: Bag
+units: in
+garments:
+  - name: bag
+    pieces:
+      - {name: side, width: 14 1/8, height: 15 3/4, cut: 2}
+cloths:
+  - {name: shell, width: 58}
+`})
+	v.Show("#/job/bag.yaml/table", browser.OnScreen+`'table'`)
+	v.Write("Length of the piece of cloth", "31 3/8")
+	v.Click("Is it enough?")
+	v.Until(`document.querySelector('.answer .amount')?.textContent === 'Yes'`)
+	v.Write("2: Along", "30 7/16")
+	v.Write("2: Across", "1 1/3")
+	v.Click("Is it enough?")
+	v.Until(`document.querySelector('.answer .cloth .piece')`)
+	assert.Equal(t, "Yes", browser.Value[string](v, `document.querySelector('.answer .amount').textContent`))
+}

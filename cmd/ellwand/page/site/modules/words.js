@@ -113,14 +113,15 @@ export const buyText = (one, units) =>
 
 const inMillimetres = { mm: 1, cm: 10, m: 1000, in: inch, yd: 36 * inch };
 
-// millimetres of a length that was typed, or null: "12,5", "16 3/8", "30 cm".
+// millimetres of a length that was typed, to a thousandth, or null: "12,5", "16 3/8",
+// "30 cm".
 export function millimetres(text, units = 'cm') {
   const found = sent(text).match(
     /^(-?)(?:(\d+(?:\.\d+)?)(?:\s+|$|(?=[a-z])))?(?:(\d+)\/(\d+)\s*)?(mm|cm|m|in|yd)?$/,
   );
   if (!found || (found[2] === undefined && found[3] === undefined)) return null;
   const value = Number(found[2] ?? 0) + (found[3] ? Number(found[3]) / Number(found[4]) : 0);
-  const mm = value * inMillimetres[found[5] ?? units];
+  const mm = Math.round(value * inMillimetres[found[5] ?? units] * 1000) / 1000;
   return found[1] ? -mm : mm;
 }
 
