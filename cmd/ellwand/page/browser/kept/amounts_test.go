@@ -16,6 +16,8 @@ func TestAmountsInWords(t *testing.T) {
 		{`buyText({ buy_yd: 1.875, buy_m: 1.7145 }, 'in')`, "1 7/8 yd"},
 		{`buyText({ buy_yd: 2, buy_m: 1.83 }, 'yd')`, "2 yd"},
 		{`buyText({ buy_yd: 2, buy_m: 1.8 }, 'cm')`, "1.80 m"},
+		{`boughtText(2400.3, 'in')`, "2 5/8 yd"},
+		{`boughtText(1850, 'cm')`, "1.85 m"},
 		{`metres(914.4, 'in')`, "36 in"},
 		{`metres(1234, 'cm')`, "1.23 m"},
 		{`length(31.75, 'in')`, "1 1/4 in"},

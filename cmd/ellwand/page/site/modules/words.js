@@ -111,6 +111,9 @@ const twoDigits = (value) => formatOf(2, 2).format(value);
 export const buyText = (one, units) =>
   units === 'in' || units === 'yd' ? `${eighths(one.buy_yd)} yd` : `${twoDigits(one.buy_m)} m`;
 
+// boughtText of so many millimetres of cloth, in the same units.
+export const boughtText = (mm, units) => buyText({ buy_yd: mm / inMillimetres.yd, buy_m: mm / 1000 }, units);
+
 const inMillimetres = { mm: 1, cm: 10, m: 1000, in: inch, yd: 36 * inch };
 
 // millimetres of a length that was typed, to a thousandth, or null: "12,5", "16 3/8",

@@ -5,7 +5,7 @@ import { el, fill } from '../element.js';
 import { Faults, Field, labelOf } from '../field.js';
 import { samePath } from '../job.js';
 import { get, jobAddress } from '../server.js';
-import { atLeast, buyText, length, metres, money, term, typed, word } from '../words.js';
+import { atLeast, boughtText, buyText, length, money, term, typed, word } from '../words.js';
 import { nextStep } from './next.js';
 import { quotePaper, titledTable } from './quotepaper.js';
 import { SizeTable } from './sizetable.js';
@@ -233,7 +233,7 @@ class Charge {
         term(one.cloth, 'cloth'),
         one.offer ?? '',
         length(one.width_mm, units),
-        one.buy_mm === undefined ? word('charge.not enough') : metres(one.buy_mm, units),
+        one.buy_mm === undefined ? word('charge.not enough') : boughtText(one.buy_mm, units),
         money(one.cost ?? '', found.currency),
       ]),
     );
