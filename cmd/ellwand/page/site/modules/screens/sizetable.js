@@ -4,7 +4,7 @@ import { el, fill, fresh, write } from '../element.js';
 import { entry } from '../choose.js';
 import { jobAddress, post, query } from '../server.js';
 import { failed, say } from '../say.js';
-import { buyText, inOwnWords, length, lengths, listed, metres, refusal, term, word } from '../words.js';
+import { boughtText, buyText, inOwnWords, length, lengths, listed, refusal, term, word } from '../words.js';
 
 // pause after the question has changed before it is asked again, ms.
 const pause = 400;
@@ -210,7 +210,7 @@ function cellTexts(cell, units) {
   if (cell.left_out) return [word('sizes.not laid')];
   if (cell.refused) return [word('sizes.not possible')];
   const { low_mm: low, high_mm: high } = cell.range;
-  const range = word('sizes.range', { low: metres(low, units), high: metres(high, units) });
+  const range = word('sizes.range', { low: boughtText(low, units), high: boughtText(high, units) });
   const isSure = Math.abs(high - low) < 1;
   return [buyText(cell, units), cell.raised && '\u00a0*', !isSure && el('span', { class: 'range' }, range)];
 }
