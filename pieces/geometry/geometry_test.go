@@ -134,3 +134,14 @@ func TestRings(t *testing.T) {
 	assert.Equal(t, orb.Point{4, 1}, Nearest(l, orb.Point{7, 1}))
 	assert.InDelta(t, math.Pi/2, Radians(90), 1e-15)
 }
+
+// At the height of corners, by hand: a square on its corner.
+func TestInsideAtTheHeightOfCorners(t *testing.T) {
+	ring := []orb.Point{{0, 0}, {10, 10}, {0, 20}, {-10, 10}, {0, 0}}
+	for _, p := range []orb.Point{{0, 10}, {-9, 10}, {9, 10}} {
+		assert.True(t, Inside(ring, p), "%v", p)
+	}
+	for _, p := range []orb.Point{{-11, 10}, {11, 10}, {-5, 0}, {5, 0}, {-5, 20}, {5, 20}} {
+		assert.False(t, Inside(ring, p), "%v", p)
+	}
+}

@@ -13,6 +13,7 @@ import (
 	"ellwand/pieces/linework"
 	"ellwand/pieces/pdfin"
 	"ellwand/pieces/sheet"
+	"ellwand/pieces/spread"
 )
 
 func figures(t *testing.T, sizes ...string) []sheet.DrawnPiece {
@@ -100,5 +101,20 @@ func TestSizesAreLayers(t *testing.T) {
 			longest = max(longest, l.Path.Flatten(0.1).Bound().Max[0]-l.Path.Flatten(0.1).Bound().Min[0])
 		}
 		assert.InDelta(t, 260+20*float64(i), longest, 0.02, size)
+	}
+}
+
+func TestGridInWords(t *testing.T) {
+	assert.Equal(t, "10 cm", Options{}.inWords(100))
+	assert.Equal(t, "2.55 cm", Options{}.inWords(25.5))
+	assert.Equal(t, "1.5 in", Options{Inches: true}.inWords(38.1))
+}
+
+// A page is as wide as what lies on it, and as the square by which it is measured.
+func TestPageHoldsTheSquare(t *testing.T) {
+	for _, square := range []float64{100, 400} {
+		page, err := Page(figures(t, "10"), Options{Square: square, Scale: 0.5})
+		require.NoError(t, err)
+		assert.InDelta(t, max(260, square)/2+spread.Margin, page.Width, 1e-6)
 	}
 }
