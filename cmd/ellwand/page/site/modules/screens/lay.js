@@ -92,10 +92,10 @@ class Lay {
       { class: 'buttons', 'aria-label': word('lay.buttons') },
       this.again,
       this.longer,
-      this.stopping,
       this.back,
       this.forth,
       this.freeing,
+      this.stopping,
       el('label', { class: 'tick' }, this.sliding, ' ', word('slide')),
       this.printing,
     );
