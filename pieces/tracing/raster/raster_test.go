@@ -9,6 +9,7 @@ import (
 	"image/png"
 	"testing"
 
+	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
@@ -111,4 +112,19 @@ func TestBlueness(t *testing.T) {
 	assert.InEpsilon(t, Blueness.of(brown), Blueness.of(dark(brown)), 0.06)
 	assert.Greater(t, Blueness.of(dark(white)), 1.5*Blueness.of(brown))
 	assert.Less(t, Mixes[0].of(dark(white)), Mixes[0].of(brown))
+}
+
+// Every fortieth pixel of every fortieth row, from the middle of the first forty.
+func TestSparse(t *testing.T) {
+	picture := image.NewGray(image.Rect(0, 0, 160, 120))
+	for i := range picture.Pix {
+		picture.Pix[i] = uint8(i%160 + i/160)
+	}
+	var file bytes.Buffer
+	require.NoError(t, png.Encode(&file, picture))
+	photo, err := Decode(file.Bytes())
+	require.NoError(t, err)
+	assert.Equal(t, []float32{40, 80, 120, 160, 80, 120, 160, 200, 120, 160, 200, 240}, photo.Sparse(Mixes[1], 4, nil))
+	assert.Equal(t, []float32{80, 120},
+		photo.Sparse(Mixes[1], 4, func(p orb.Point) bool { return p[0] < 80 && p[1] > 40 && p[1] < 80 }))
 }
