@@ -17,6 +17,8 @@ type pairs struct {
 	// sparseMost are the pairs without a table that are kept in sparse.
 	sparseMost int
 	tables     int
+	// patient says that descents, too, ask directly at first.
+	patient bool
 }
 
 // shapePair is how shape b meets shape a.
@@ -106,11 +108,22 @@ func (v *shapePair) promote() bool {
 	return true
 }
 
+// paysForTable makes the table for a descent, at once but where the pairs are many and of
+// few parts. It returns false when there is none.
+func (v *shapePair) paysForTable() bool {
+	if v.pairs.patient {
+		if v.asked++; v.asked <= promoteAfter {
+			return false
+		}
+	}
+	return v.promote()
+}
+
 // signed is the depth with its gradient; where the two are apart, about how
 // far, as a negative depth.
 func (v *shapePair) signed(dx, dy float64) (depth, gx, gy float64) {
-	if !v.view.Ready() && !v.promote() {
-		return v.depth(dx, dy), 0, 0
+	if v.view.Ready() || v.paysForTable() {
+		return v.view.Signed(dx, dy)
 	}
-	return v.view.Signed(dx, dy)
+	return v.pairs.m.DirectSigned(int(v.a), int(v.b), dx, dy)
 }

@@ -38,3 +38,18 @@ func TestPairsOfManyShapes(t *testing.T) {
 	}
 	require.Equal(t, many.tables, ready, "a table is not forgotten")
 }
+
+// While a search is in haste a descent asks directly, until a table pays.
+func TestDescentsWaitForTables(t *testing.T) {
+	for patient, asked := range map[bool]int{false: 0, true: promoteAfter} {
+		pairs := newPairs(sample(5, 600))
+		pairs.patient = patient
+		pair := pairs.of(0, 1)
+		for range asked {
+			pair.signed(1, 1)
+		}
+		require.False(t, pair.view.Ready(), "patient: %v", patient)
+		pair.signed(1, 1)
+		require.True(t, pair.view.Ready(), "patient: %v", patient)
+	}
+}
