@@ -67,3 +67,30 @@ func TestOffcutsShrinkAndKeepTheirFlaws(t *testing.T) {
 		assert.ErrorContains(t, err, c.want, name)
 	}
 }
+
+// Rectangles as wide as each other can be folded, whatever their lengths.
+func TestMustLieOpen(t *testing.T) {
+	ring := orb.Ring{{0, 0}, {500, 0}, {500, 900}, {0, 0}}
+	for _, tt := range []struct {
+		offcuts []remnant.Offcut
+		want    bool
+	}{
+		{[]remnant.Offcut{{Length: 500, Width: 900}}, false},
+		{[]remnant.Offcut{{Length: 500, Width: 900}, {Length: 700, Width: 900}}, false},
+		{[]remnant.Offcut{{Length: 500, Width: 900}, {Length: 500, Width: 890}}, true},
+		{[]remnant.Offcut{{Length: 500, Width: 900}, {Outline: ring}}, true},
+	} {
+		assert.Equal(t, tt.want, remnant.MustLieOpen(tt.offcuts), "%v", tt.offcuts)
+	}
+}
+
+// Of a lay of 1000 mm that is folded across, 900 mm of cloth fewer are 450 of the lay.
+func TestOverhangsWorstFirst(t *testing.T) {
+	laid := func(name string, to float64) lay.Laid {
+		return lay.Laid{Name: name, Outline: orb.Ring{{0, 0}, {to, 0}, {to, 100}, {0, 0}}}
+	}
+	all := lay.Plan{Lay: lay.FoldedAcross, Length: 1000, Taken: 2000, Pieces: []lay.Laid{laid("back", 700),
+		laid("belt", 550), laid("front", 1000), laid("sleeve", 560)}}
+	assert.Equal(t, []remnant.Overhang{{Name: "front", By: 450}, {Name: "back", By: 150}, {Name: "sleeve", By: 10}},
+		remnant.Overhangs(all, 1100))
+}

@@ -100,3 +100,28 @@ func TestWidthOfAShortEdge(t *testing.T) {
 	_, ok = widthTo(pieces.Path{pieces.Line{From: corners[1], To: orb.Point{430, 35}}}, sew)
 	assert.False(t, ok, "it runs at a slant")
 }
+
+// Seam lines meet behind a square corner; those of edges that run on meet nowhere.
+func TestSeamCorner(t *testing.T) {
+	edge := func(from, to orb.Point, included float64) pieces.Edge {
+		return pieces.Edge{Path: pieces.Path{pieces.Line{From: from, To: to}}, Included: included}
+	}
+	before := edge(orb.Point{0, 0}, orb.Point{100, 0}, 10)
+	at, ok := seamCorner(before, edge(orb.Point{100, 0}, orb.Point{100, 80}, 15))
+	assert.True(t, ok)
+	assert.InDelta(t, 85, at[0], 1e-9)
+	assert.InDelta(t, 10, at[1], 1e-9)
+	_, ok = seamCorner(before, edge(orb.Point{100, 0}, orb.Point{200, 1}, 15))
+	assert.False(t, ok)
+}
+
+// The image of a piece lies 10 mm beside a line that is 10 mm beside the piece.
+func TestImageLiesBeside(t *testing.T) {
+	corners := []orb.Point{{20, 0}, {100, 0}, {60, 50}}
+	p := Piece{}
+	for i, from := range corners {
+		p.Outline = append(p.Outline, Step{Curve: pieces.Line{From: from, To: corners[(i+1)%3]}})
+	}
+	box := ring(pathOf(p.image().Outline)).Bound()
+	assert.Equal(t, orb.Bound{Min: orb.Point{120, 0}, Max: orb.Point{200, 50}}, box)
+}
