@@ -15,8 +15,8 @@ func (a *across) shareOut(c choice, to int) {
 	if to == 1 {
 		leave, come = come, leave
 	}
-	l := a.from[a.piece]
-	a.goes = alike(a.from, a.piece, c.Piece.Pair)[:leave-1]
+	others := alike(a.from, a.piece, c.Piece.Pair)
+	a.goes = others[:min(leave-1, len(others))] // what cannot lie as it should is not in a lay
 	for i, other := range a.from {
 		if slices.Contains(a.goes, i) {
 			continue
@@ -27,7 +27,7 @@ func (a *across) shareOut(c choice, to int) {
 		}
 		a.all, a.index = append(a.all, other), append(a.index, i)
 	}
-	l = a.all[a.at]
+	l := a.all[a.at]
 	l.ByHand = false
 	for range come - 1 {
 		l.Copy = freeNumber(append(slices.Clone(a.from), a.comes...), l)
