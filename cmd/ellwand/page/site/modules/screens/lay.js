@@ -153,7 +153,6 @@ class Lay {
 
   refreshLayout() {
     if (!this.lay || this.hand.isBusy) return;
-    const room = this.room.clientWidth || 800; // read before anything is written
     const layout = this.job.layout(this.lay);
     this.room.classList.toggle('empty', !layout);
     this.tabs.show(this.lay);
@@ -162,8 +161,9 @@ class Lay {
       write(this.sentence, word('laying'));
       return;
     }
-    this.shown = layout;
-    this.cloth.show(layout, this.job.state.units, room, (id) => this.hand.listeners(id));
+    this.cloth.show(layout, this.job.state.units, this.room.clientWidth || 800, (id) =>
+      this.hand.listeners(id),
+    );
     this.room.classList.toggle('long', this.cloth.isLong);
     this.list.show(layout, this.job.state.units);
     this.showAmount(layout);
@@ -217,7 +217,7 @@ class Lay {
     this.stopping.hidden = true;
     const refused = done.refused && inOwnWords(done.sentence, () => word('cannot lay'));
     say(refused || word('laid'));
-    if (this.job.layout(this.lay) !== this.shown) this.refreshLayout();
+    this.refreshLayout();
     if (refused) write(this.sentence, refused);
     this.tabs.reckon(this.ends.signal).then(() => this.lay && this.tabs.show(this.lay), failed);
   }
