@@ -49,22 +49,22 @@ func TestDraftsOfEveryVariantAreThoseOfTheGoldenFile(t *testing.T) {
 	assert.Equal(t, strings.Split(string(want), "\n"), strings.Split(got.String(), "\n"))
 }
 
-// describe writes a piece in mm: how it is cut, its seam line edge by edge, where its
-// middle lies, and what is marked on it.
+// describe writes a piece in mm: how it is cut, its seam line edge by edge, which of the
+// edges are hems, where its middle and its grainline lie, and what is marked on it.
 func describe(w *strings.Builder, p pieces.Piece) {
 	fmt.Fprintf(w, "  %s: cut %d, pair %t, fold %q\n   seams", p.Name, p.Cut, p.Pair, p.Fold)
 	var ring orb.Ring
 	for _, e := range p.Edges {
 		ring = append(ring, e.Path.Flatten(0.05)...)
-		fmt.Fprintf(w, " %s %.1f + %.1f,", e.Name, e.Path.Length(), e.Allowance)
+		fmt.Fprintf(w, " %s %.1f + %.1f", e.Name, e.Path.Length(), e.Allowance)
+		if e.Hem {
+			w.WriteString(" hem")
+		}
+		w.WriteByte(',')
 	}
 	middle, area := planar.CentroidArea(append(ring, ring[0]))
-	for k, v := range middle {
-		if math.Abs(v) < 0.05 {
-			middle[k] = 0 // never -0.0
-		}
-	}
-	fmt.Fprintf(w, "\n    area %.0f, middle %.1f %.1f\n", area, middle[0], middle[1])
+	fmt.Fprintf(w, "\n    area %.0f, middle %s\n", area, place(middle))
+	fmt.Fprintf(w, "    grain %s to %s\n", place(p.Grain.From), place(p.Grain.To))
 	for _, n := range p.Notches {
 		fmt.Fprintf(w, "    notch %d on %s at %.1f: %s\n", n.Count, n.Edge, n.At, n.Match)
 	}
@@ -78,4 +78,14 @@ func describe(w *strings.Builder, p pieces.Piece) {
 		}
 		fmt.Fprintf(w, "    mark %s: %.1f long at %.1f\n", m.Name, m.Path.Length(), at)
 	}
+}
+
+// place in mm, of which none is -0.0.
+func place(p orb.Point) string {
+	for k, v := range p {
+		if math.Abs(v) < 0.05 {
+			p[k] = 0
+		}
+	}
+	return fmt.Sprintf("%.1f %.1f", p[0], p[1])
 }
