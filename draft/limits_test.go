@@ -20,7 +20,8 @@ import (
 )
 
 // statedLimits finds the lengths that a refusal says would do.
-var statedLimits = regexp.MustCompile(`(?:ask for|must be) ([0-9 /.]+ (?:cm|in))(?: to ([0-9 /.]+ (?:cm|in)))?|; ([0-9 /.]+ (?:cm|in)) is the most`)
+var statedLimits = regexp.MustCompile(`(?:ask for|must be) ([0-9 /.]+ (?:cm|in))(?: to ([0-9 /.]+ (?:cm|in)))?|; ` +
+	`([0-9 /.]+ (?:cm|in)) is the most`)
 
 // A length that a refusal asks for must itself be accepted, in the unit of its
 // words: rounded to the nearest it could be refused again. The ordinary run takes each

@@ -25,7 +25,9 @@ func TestPartsRefused(t *testing.T) {
 		`sleeve elbow facing: the sleeve has no edge "elbow"; its edges are: wrist hem, front underarm`: func(r *Request) {
 			r.Parts = []part.Options{{Kind: part.Facing, Of: "sleeve", FacedEdge: seams.Called("elbow")}}
 		},
-		`there is no piece "skirt"; the pieces drafted before it are: front bodice, back bodice, sleeve`: func(r *Request) { r.Parts = []part.Options{{Kind: part.Facing, Of: "skirt", FacedEdge: seams.Waist}} },
+		`there is no piece "skirt"; the pieces drafted before it are: front bodice, back bodice, sleeve`: func(r *Request) {
+			r.Parts = []part.Options{{Kind: part.Facing, Of: "skirt", FacedEdge: seams.Waist}}
+		},
 		"facing: name the piece that it is of and the edge " +
 			"that it faces": func(r *Request) { r.Parts = []part.Options{{Kind: part.Facing}} },
 		"pocket bag: there is no front skirt with a side seam " +
@@ -34,8 +36,12 @@ func TestPartsRefused(t *testing.T) {
 			"underarm seam of": func(r *Request) { r.Parts = []part.Options{{Kind: part.SleevePlacket, Length: 500}} },
 		"bias strip: the length is missing: give the length of all " +
 			"strips joined": func(r *Request) { r.Parts = []part.Options{{Kind: part.BiasStrip}} },
-		`patch pocket: there is no shape "oval" for its lower edge; use one of: square, pointed, round`: func(r *Request) { r.Parts = []part.Options{{Kind: part.PatchPocket, Shape: "oval"}} },
-		`lining: there is no piece "collars"; the pieces are front bodice, back bodice, sleeve`:         func(r *Request) { r.Parts, r.Linings = nil, []Lining{{Of: []string{"collars"}}} },
+		`patch pocket: there is no shape "oval" for its lower edge; use one of: square, pointed, round`: func(r *Request) {
+			r.Parts = []part.Options{{Kind: part.PatchPocket, Shape: "oval"}}
+		},
+		`lining: there is no piece "collars"; the pieces are front bodice, back bodice, sleeve`: func(r *Request) {
+			r.Parts, r.Linings = nil, []Lining{{Of: []string{"collars"}}}
+		},
 		"lining: it is -2 cm shorter than the shell; that cannot be negative": func(r *Request) {
 			r.Linings = []Lining{{Of: []string{"sleeve"}, Options: lining.Options{Shorter: -20}}}
 		},

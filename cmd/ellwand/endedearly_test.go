@@ -16,7 +16,8 @@ const aprons = `
 job: Aprons
 units: cm
 currency: EUR
-garments: [{name: apron, quantity: 2, pieces: [{name: apron, width: 58, height: 50}, {name: band, width: 8, height: 90}]}]
+garments: [{name: apron, quantity: 2, pieces: [{name: apron, width: 58, height: 50},
+  {name: band, width: 8, height: 90}]}]
 cloths: [{name: shell, width: 90, price: 20}]
 quote: {date: 2026-03-02}
 `

@@ -33,6 +33,7 @@ func exportFormatOf(path string) (exportFormat, error) {
 		known = append(known, f.endings[0])
 	}
 	last := len(known) - 1
-	return exportFormat{}, fmt.Errorf("pieces are written as %s or %s, but the file is named %s; give it one of these endings",
+	return exportFormat{}, fmt.Errorf("pieces are written as %s or %s, but the file is named %s; give it one of these "+
+		"endings",
 		strings.Join(known[:last], ", "), known[last], path)
 }

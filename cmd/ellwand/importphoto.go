@@ -35,14 +35,15 @@ func (o *photoOptions) reference() (found.Reference, error) {
 		}
 	}
 	if given > 1 {
-		return out, fmt.Errorf("--ground, --sheets and --distance exclude each other; give the one that the photo shows best: " +
-			"squares before sheets, sheets before distances")
+		return out, fmt.Errorf("--ground, --sheets and --distance exclude each other; give the one that the photo shows " +
+			"best: squares before sheets, sheets before distances")
 	}
 	if o.ground != "" {
 		side, err := measure.Parse(o.ground, measure.Centimetre)
 		const least, most = 2, 500 // mm [source.OwnChoice]
 		if err != nil || side < least || side > most {
-			return out, fmt.Errorf("--ground %q: write the side of a square of the ground, from %d mm to %d mm, such as 1cm or 1in",
+			return out, fmt.Errorf("--ground %q: write the side of a square of the ground, from %d mm to %d mm, such as 1cm "+
+				"or 1in",
 				o.ground, least, most)
 		}
 		out.Square = float64(side)

@@ -32,7 +32,8 @@ func TestParseWidths(t *testing.T) {
 		assert.InDeltaSlice(t, tt.want, got, 1e-9, tt.text)
 	}
 	_, err := parseWidths([]string{"90,75 cm"}, measure.Centimetre)
-	assert.EqualError(t, err, `--widths: "90,75 cm" could be one width, 90.75 cm, or two; write a decimal point, or each width with its unit`)
+	assert.EqualError(t, err, `--widths: "90,75 cm" could be one width, 90.75 cm, or two; write a decimal point, or `+
+		`each width with its unit`)
 	_, err = parseWidths([]string{"58-60 in"}, measure.Inch)
 	assert.ErrorContains(t, err, "is a range")
 	_, err = parseWidths([]string{"1,50"}, measure.Centimetre)

@@ -93,7 +93,8 @@ var sentences = []struct {
 			way := construct.Direction(orb.Point{}, orb.Point{run, -fall})
 			r.set(t, m[3], construct.Go(r.at[atoi(t, m[1])], way, r.length(t, m[2])), 1, m[1])
 		}},
-	{regexp.MustCompile(`^from (\d+) draw a line of (\S.*?) that is level with (\d+) at its end, (\d+): the (front|back)`), func(r *redrawn, t *testing.T, m []string) {
+	{regexp.MustCompile(`^from (\d+) draw a line of (\S.*?) that is level with (\d+) at its end, (\d+): the (front|` +
+		`back)`), func(r *redrawn, t *testing.T, m []string) {
 		from, level, line := r.at[atoi(t, m[1])], r.at[atoi(t, m[3])], r.length(t, m[2])
 		run := math.Sqrt(line*line - math.Pow(from[1]-level[1], 2))
 		x := from[0] + map[string]float64{"front": run, "back": -run}[m[5]]

@@ -29,7 +29,9 @@ func WriteSVG(w io.Writer, title string, page Page) error {
 		space = LayerSpace
 	}
 	fmt.Fprintf(buffer, `<?xml version="1.0" encoding="UTF-8"?>
-<svg xmlns="http://www.w3.org/2000/svg"%[4]s version="1.1" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" font-family="'DejaVu Sans Condensed', 'DejaVu Sans', Arial, Helvetica, sans-serif" fill="none" stroke-linejoin="round" stroke-linecap="round">
+<svg xmlns="http://www.w3.org/2000/svg"%[4]s version="1.1" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s" `+
+		`font-family="'DejaVu Sans Condensed', 'DejaVu Sans', Arial, Helvetica, sans-serif" fill="none" `+
+		`stroke-linejoin="round" stroke-linecap="round">
 <title>%[3]s</title>
 <rect width="%[1]s" height="%[2]s" fill="white"/>
 `, number(page.Width), number(page.Height), escaped(title), space)

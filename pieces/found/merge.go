@@ -44,7 +44,9 @@ func shortEdges(p *pieces.Piece) []int {
 			out = append(out, i)
 		}
 	}
-	slices.SortStableFunc(out, func(a, b int) int { return cmp.Compare(p.Edges[a].Path.Length(), p.Edges[b].Path.Length()) })
+	slices.SortStableFunc(out, func(a, b int) int {
+		return cmp.Compare(p.Edges[a].Path.Length(), p.Edges[b].Path.Length())
+	})
 	out = out[:min(len(out), mostJoined)]
 	slices.Sort(out)
 	return out

@@ -65,7 +65,8 @@ func TestStepOnAStraightSeam(t *testing.T) {
 	corners := []orb.Point{{-15, -30}, {215, -30}, {215, 100}, {210, 100}, {210, 210}, {-15, 210}}
 	p := pieces.Piece{Name: "front", Cut: 1}
 	for i, c := range corners {
-		p.Edges = append(p.Edges, pieces.Edge{Name: numbered(i), Path: pieces.Path{pieces.Line{From: c, To: corners[(i+1)%6]}}})
+		line := pieces.Line{From: c, To: corners[(i+1)%6]}
+		p.Edges = append(p.Edges, pieces.Edge{Name: numbered(i), Path: pieces.Path{line}})
 	}
 	p.Grain.From, p.Grain.To = orb.Point{50, 50}, orb.Point{50, 150}
 	sew := []orb.Point{{0, 0}, {200, 0}, {200, 200}, {0, 200}}

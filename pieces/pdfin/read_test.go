@@ -165,7 +165,8 @@ func TestWords(t *testing.T) {
 		"1 beginbfrange <10> <12> <0061> endbfrange 1 beginbfrange <20> <21> [<0058> <0059>] endbfrange"
 	got := read(t, sheet("BT /A 10 Tf 10 50 Td (Front) Tj 0 -12 Td [(Cu) -20 (t) -300 (2)] TJ ET "+
 		"BT /B 10 Tf 2 0 0 2 10 100 Tm <0102101112> Tj <2021> Tj ET",
-		"page:/Resources<</Font<</A<</Type/Font/Subtype/Type1/BaseFont/Helvetica>>/B<</Type/Font/Subtype/Type1/ToUnicode 5 0 R>>>>>>",
+		"page:/Resources<</Font<</A<</Type/Font/Subtype/Type1/BaseFont/Helvetica>>/B<</Type/Font/Subtype/Type1/ToUnicode "+
+			"5 0 R>>>>>>",
 		stream("", table)))
 	var words []string
 	for _, w := range got.Words {

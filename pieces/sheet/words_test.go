@@ -37,7 +37,8 @@ func wordsOf(t *testing.T, f DrawnPiece) []word {
 		require.NoError(t, err)
 		return v
 	}
-	for _, m := range regexp.MustCompile(`<text x="([-\d.]+)" y="([-\d.]+)" font-size="([\d.]+)"([^>]*)>([^<]*)<`).FindAllSubmatch(file.Bytes(), -1) {
+	texts := regexp.MustCompile(`<text x="([-\d.]+)" y="([-\d.]+)" font-size="([\d.]+)"([^>]*)>([^<]*)<`)
+	for _, m := range texts.FindAllSubmatch(file.Bytes(), -1) {
 		w := word{text: string(m[5]), at: orb.Point{number(m[1]), number(m[2])}, size: number(m[3])}
 		if turn := regexp.MustCompile(`rotate\(([-\d.]+)`).FindSubmatch(m[4]); turn != nil {
 			w.angle = number(turn[1])

@@ -76,7 +76,8 @@ func TestShapes(t *testing.T) {
 		{"slanted circle", `<g transform="skewX(45)"><circle cx="20" cy="20" r="10"/></g>`, 100 * k, orb.Bound{}, -1},
 		{"stretched circle", `<g transform="scale(2 1)"><circle cx="20" cy="20" r="10"/></g>`, 200 * k, box(20, 70, 60, 90),
 			-1},
-		{"nested transforms", `<g transform="translate(50,50)"><g transform="rotate(90) scale(.5)"><rect width="40" height="20"/></g></g>`,
+		{"nested transforms", `<g transform="translate(50,50)"><g transform="rotate(90) scale(.5)"><rect width="40" ` +
+			`height="20"/></g></g>`,
 			200, box(40, 30, 50, 50), 60},
 		{"turned about a point", `<rect transform="rotate(180 20 20)" x="10" y="10" width="20" height="10"/>`, 200,
 			box(10, 70, 30, 80), 60},
@@ -88,7 +89,8 @@ func TestShapes(t *testing.T) {
 			box(0, 60, 20, 100), 120},
 		{"a symbol in its box", `<symbol id="a" viewBox="0 0 10 10"><rect width="10" height="10"/></symbol>` +
 			`<use href="#a" x="10" y="10" width="40" height="20"/>`, 400, box(20, 70, 40, 90), 80},
-		{"a drawing in the drawing", `<svg x="10" y="10" width="40" height="20" viewBox="0 0 10 10" preserveAspectRatio="xMaxYMin">` +
+		{"a drawing in the drawing", `<svg x="10" y="10" width="40" height="20" viewBox="0 0 10 10" ` +
+			`preserveAspectRatio="xMaxYMin">` +
 			`<rect width="10" height="10"/></svg>`, 400, box(30, 70, 50, 90), 80},
 		{"stretched to its box", `<svg x="10" y="10" width="40" height="20" viewBox="0 0 10 10" preserveAspectRatio="none">` +
 			`<rect width="10" height="10"/></svg>`, 800, box(10, 70, 50, 90), 120},
@@ -174,7 +176,8 @@ func TestWhatIsNotShown(t *testing.T) {
 }
 
 func TestPens(t *testing.T) {
-	found := read(t, inside(`<style>/* sizes */ .small, #b { stroke: #F00; stroke-dasharray: 4 2 } rect { stroke-width: 2 }</style>
+	found := read(t, inside(`<style>/* sizes */ .small, #b { stroke: #F00; stroke-dasharray: 4 2 }
+		rect { stroke-width: 2 }</style>
 		<g transform="scale(2)" style="stroke:rgb(0%,0%,100%) !important">
 		<rect class="small" width="1" height="1"/><path id="b" d="M0 0h1"/><path d="M0 0h1" stroke-dasharray="0,0"/></g>`))
 	require.Len(t, found.Lines, 3)

@@ -70,8 +70,11 @@ func FuzzLines(f *testing.F) {
 		require.NoError(f, err)
 		f.Add(string(text))
 	}
-	for _, text := range []string{inside(`<path d="M0 0a5 5 0 0 1 9 9q1 1 2 2t3 3s4 4 5 5z"/>`), inside(`<use href="#a"/><g id="a"/>`),
-		inside(`<style>.a{stroke:red}</style><text class="a">b</text>`), `<svg width="5%"/>`, inside(`<g transform="rotate(5 5 5)"/>`)} {
+	for _, text := range []string{
+		inside(`<path d="M0 0a5 5 0 0 1 9 9q1 1 2 2t3 3s4 4 5 5z"/>`), inside(`<use href="#a"/><g id="a"/>`),
+		inside(`<style>.a{stroke:red}</style><text class="a">b</text>`), `<svg width="5%"/>`,
+		inside(`<g transform="rotate(5 5 5)"/>`),
+	} {
 		f.Add(text)
 	}
 	f.Fuzz(func(t *testing.T, text string) {

@@ -12,7 +12,8 @@ import (
 // sequence is an escape sequence of ECMA-48 (5th edition, 5.3, 5.4 and 5.6),
 // begun by ESC or by the one control character that stands for ESC and a
 // letter: a control string to its end, a control sequence, or any other.
-var sequence = regexp.MustCompile("(?:\x1b[PX\\]^_]|[\u0090\u0098\u009d\u009e\u009f])[^\x07\x1b\u009c]*(?:\x07|\x1b\\\\|\u009c)?" +
+var sequence = regexp.MustCompile("(?:\x1b[PX\\]^_]|[\u0090\u0098\u009d\u009e\u009f])" +
+	"[^\x07\x1b\u009c]*(?:\x07|\x1b\\\\|\u009c)?" +
 	"|(?:\x1b\\[|\u009b)[0-?]*[ -/]*[@-~]?" +
 	"|\x1b[ -/]*[0-~]?")
 

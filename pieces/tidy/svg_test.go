@@ -13,7 +13,8 @@ import (
 	"ellwand/pieces/linework"
 )
 
-const head = `<svg xmlns="http://www.w3.org/2000/svg" width="400mm" height="300mm" viewBox="0 0 400 300" fill="none" stroke="black">`
+const head = `<svg xmlns="http://www.w3.org/2000/svg" width="400mm" height="300mm" viewBox="0 0 400 300" ` +
+	`fill="none" stroke="black">`
 
 func readSVG(t *testing.T, text string, view found.View) found.Drawing {
 	t.Helper()
@@ -33,8 +34,10 @@ func names(d found.Drawing) []string {
 }
 
 func TestPiecesOfSVG(t *testing.T) {
-	two := `<g id="front"><path id="path12" d="M0 0h100v100h-100z"/><path id="grain" d="M50 80v-60"/><path d="M2 2h8v5h-8z"/></g>
-		<g><title>sleeve</title><rect id="rect7" x="200" width="80" height="90"/><text x="220" y="50">Cut 2, a pair</text></g>`
+	two := `<g id="front"><path id="path12" d="M0 0h100v100h-100z"/><path id="grain" d="M50 80v-60"/>` +
+		`<path d="M2 2h8v5h-8z"/></g>
+		<g><title>sleeve</title><rect id="rect7" x="200" width="80" height="90"/>` +
+		`<text x="220" y="50">Cut 2, a pair</text></g>`
 	got := readSVG(t, two, found.View{})
 	require.Len(t, got.Pieces, 2)
 	assert.Equal(t, []string{"front", "sleeve"}, names(got), "by their groups")
@@ -57,7 +60,8 @@ func TestPiecesOfSVG(t *testing.T) {
 // An outline of separate strokes, and one whose dashes are drawn one by one, with a
 // corner in a gap.
 func TestDashes(t *testing.T) {
-	text := `<path d="M10 10h8M20 10h8M30 10h8M40 10h8M50 10h8M60 12v8M60 22v8M60 32v8M60 42v8M58 52h-8M48 52h-8M38 52h-8M28 52h-8M18 52h-6M10 50v-8M10 40v-8M10 30v-8M10 20v-8"/>`
+	text := `<path d="M10 10h8M20 10h8M30 10h8M40 10h8M50 10h8M60 12v8M60 22v8M60 32v8M60 42v8M58 52h-8M48 52h-8M38 ` +
+		`52h-8M28 52h-8M18 52h-6M10 50v-8M10 40v-8M10 30v-8M10 20v-8"/>`
 	got := readSVG(t, text, found.View{})
 	require.Len(t, got.Pieces, 1)
 	assert.InDelta(t, 50*42, geometry.Area(outline(got.Pieces[0])), 0.01, "with its corners")

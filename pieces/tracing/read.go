@@ -13,8 +13,9 @@ import (
 )
 
 // errNoReference asks for what is known in the photo.
-var errNoReference = errors.New("a photo needs something of a known size in it: a squared ground (--ground 1cm), sheets of " +
-	"paper (--sheets a4), or, where it was taken square on, two distances (--distance \"120,80 1500,90 = 60cm\", twice)")
+var errNoReference = errors.New("a photo needs something of a known size in it: a squared ground (--ground 1cm), " +
+	"sheets of paper (--sheets a4), or, where it was taken square on, two distances (--distance \"120,80 1500,90 = " +
+	"60cm\", twice)")
 
 // Read traces a photo as other drawings are read. The errors are sentences.
 func Read(data []byte, o found.Options) (found.Drawing, error) {

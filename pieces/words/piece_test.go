@@ -117,7 +117,9 @@ func TestRefused(t *testing.T) {
 	assert.NoError(t, Refused(nil))
 	cuff, unnamed := pieces.Fault{Of: pieces.CutNone, Piece: "cuff"}, pieces.Fault{Of: pieces.NoName}
 	err := Refused(errors.Join(cuff, errors.Join(unnamed, errors.New("no room"))))
-	assert.EqualError(t, err, "cuff: the cut count is 0; it must be 1 or more\npiece without a name: give it a name\nno room")
+	assert.EqualError(t, err, "cuff: the cut count is 0; it must be 1 or more\npiece without a name: give it a name\n"+
+		"no room")
 	assert.ErrorIs(t, err, unnamed)
-	assert.EqualError(t, Refused(fmt.Errorf("in size 12: %w and %w", cuff, unnamed)), "in size 12: cuff: cut none and no name")
+	assert.EqualError(t, Refused(fmt.Errorf("in size 12: %w and %w", cuff, unnamed)), "in size 12: cuff: cut none and "+
+		"no name")
 }

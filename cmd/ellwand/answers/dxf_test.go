@@ -53,7 +53,8 @@ func TestTrousersThroughDXF(t *testing.T) {
 	}
 
 	imported := filepath.Join(folder, "imported.yaml")
-	require.NoError(t, os.WriteFile(imported, []byte("job: Imported\nunits: cm\ngarments:\n  - {name: trousers, pattern: read.yaml}\n"+
+	require.NoError(t, os.WriteFile(imported, []byte("job: Imported\nunits: cm\ngarments:\n  - {name: trousers, "+
+		"pattern: read.yaml}\n"+
 		"cloths:"+cloths), 0o600))
 	a, b := laid(t, drafted), laid(t, imported)
 	require.Len(t, b, len(a))

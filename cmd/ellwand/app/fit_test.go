@@ -17,7 +17,8 @@ import (
 const remnantJob = `
 job: Bag
 units: cm
-garments: [{name: bag, pieces: [{name: side, width: 43, height: 37, cut: 4}, {name: strap, width: 8, height: 61, cut: 3}, {name: base, width: 21, height: 34, cut: 3}]}]
+garments: [{name: bag, pieces: [{name: side, width: 43, height: 37, cut: 4},
+  {name: strap, width: 8, height: 61, cut: 3}, {name: base, width: 21, height: 34, cut: 3}]}]
 cloths: [{name: shell, width: 90}]
 `
 

@@ -53,8 +53,9 @@ func TestRefusedCallsArgumentsAsAsked(t *testing.T) {
 		`x.yaml:8: cloth "shell" has 2 widths; say which one the piece has: <width> 140cm`:                  wide,
 		"x.yaml:9: no cloth has a price, so there is nothing to reckon; give the job a currency, and the cloth a " +
 			"price or offers": unpriced,
-		`x.yaml:9: cloth "lining" has no price; add currency: at the top level, and to the cloth a price such as: price: 18.50`: unquoted,
-		`<offer> "stall": the job has no such offer; it has: shell, 140 cm; shell, 90 cm; lining`:                               offer,
+		`x.yaml:9: cloth "lining" has no price; add currency: at the top level, and to the cloth a price such as: price: ` +
+			`18.50`: unquoted,
+		`<offer> "stall": the job has no such offer; it has: shell, 140 cm; shell, 90 cm; lining`: offer,
 		"<widths> names 3 widths, but the job has 2 cloths; give one width for all, or " +
 			"one for each": widths,
 	} {

@@ -21,11 +21,13 @@ job: Bags
 units: cm
 currency: EUR
 garments:
-  - {name: bag, quantity: 2, pieces: [{name: side, width: 43, height: 37, cut: 3}, {name: strap, width: 8, height: 61, cut: 2}]}
+  - {name: bag, quantity: 2, pieces: [{name: side, width: 43, height: 37, cut: 3},
+      {name: strap, width: 8, height: 61, cut: 2}]}
   - {name: purse, pieces: [{name: side, width: 23, height: 17, cut: 4}, {name: base, width: 21, height: 34, cut: 3}]}
 cloths:
   - name: shell
-    offers: [{name: A, width: 90, price: 10}, {name: B, width: 92, price: 10}, {name: C, width: 115, price: 12}, {name: D, width: 118, price: 12}]
+    offers: [{name: A, width: 90, price: 10}, {name: B, width: 92, price: 10}, {name: C, width: 115, price: 12},
+      {name: D, width: 118, price: 12}]
 `
 
 func writtenJob(t *testing.T, text string) string {

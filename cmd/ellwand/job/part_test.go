@@ -63,8 +63,9 @@ func TestBiasStripsOfTheNarrowestWidth(t *testing.T) {
 
 func TestPartsRefused(t *testing.T) {
 	for text, want := range map[string]string{
-		"linings: [{cloth: lining}]":                   "x.yaml:10: the lining does not say what it is of",
-		"linings: [{of: [hood], cloth: lining}]":       `garment "shirt": lining: there is no piece "hood"; the pieces are front bodice, back bodice, sleeve`,
+		"linings: [{cloth: lining}]": "x.yaml:10: the lining does not say what it is of",
+		"linings: [{of: [hood], cloth: lining}]": `garment "shirt": lining: there is no piece "hood"; the pieces ` +
+			`are front bodice, back bodice, sleeve`,
 		"interfacings: [{of: [sleeve], cloth: fuse}]":  `interfacing: there is no cloth "fuse" under cloths:`,
 		"interfacings: [{of: [sleeve], cut: 0}]":       "interfacing: cut is",
 		"linings: [{of: [front bodice], shorter: 90}]": "front bodice lining: 90 cm shorter is more than",

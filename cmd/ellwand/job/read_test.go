@@ -48,12 +48,14 @@ func TestParseRefuses(t *testing.T) {
 	tests := []struct{ name, text, want string }{
 		{"nothing", "", "x.yaml:1: the file is empty"},
 		{"a list", "- a", "x.yaml:1: the job should hold keys with values, but is a list"},
-		{"a word", "blouse", `x.yaml:1: the job should hold keys with values, but is the single value "blouse"; write each key`},
+		{"a word", "blouse", `x.yaml:1: the job should hold keys with values, but is the single value "blouse"; write ` +
+			`each key`},
 		{"a list for a text", "job: [1]", "x.yaml:1: job should be a single value, but is a list"},
 		{"keys for a list", "cloths: {name: a}",
 			"x.yaml:1: cloths should be a list, each entry after a dash (or [a, b]), but is a set of keys"},
 		{"a word for a part", "garments:\n  - name: a\n    parts: [collar]",
-			`x.yaml:3: garments, entry 1: parts, entry 1 should hold keys with values, but is the single value "collar"; write {kind: collar}`},
+			`x.yaml:3: garments, entry 1: parts, entry 1 should hold keys with values, but is the single value "collar"; ` +
+				`write {kind: collar}`},
 		{"an unknown key", "cloth: a", `x.yaml:1: unknown key "cloth" in the job; did you mean cloths?`},
 		{"no value", "job:\nunits: cm", "x.yaml:1: job has no value"},
 		{"no options", "garments:\n  - name: a\n    sleeve:\n", "x.yaml:3: garments, entry 1: sleeve has no value: write {}"},

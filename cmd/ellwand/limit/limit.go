@@ -101,8 +101,8 @@ var table = [...]struct {
 	VerticesOfAll: {2_000_000, "have more than %d points in all, copies counted; lay some of them at a time"},
 	Port:          {65_535, "must be at most %d"},
 	Drawings:      {50, "has more than %d entries; bring in some of them at a time"},
-	DrawingSize: {32 << 20, "is too large for a drawing of a pattern, which has at most %d bytes (32 MB); is it the right " +
-		"file?"},
+	DrawingSize: {32 << 20, "is too large for a drawing of a pattern, which has at most %d bytes (32 MB); is it the " +
+		"right file?"},
 	DrawnThings:   {100_000, "has more than %d lines and other things in it; leave out what is no pattern piece"},
 	DrawnPoints:   {400_000, "has more than %d points in all; write it with fewer, or in several files"},
 	DrawnNesting:  {16, "has blocks or groups within each other more than %d deep; write it without them"},

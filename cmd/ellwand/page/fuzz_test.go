@@ -17,7 +17,8 @@ import (
 // requests that a page sends, each with a body or a query that is good. To open another
 // folder is left out: a guessed one would be a folder of this machine.
 var requests = []struct{ method, path, good string }{
-	{"POST", "/api/jobs/blouse.yaml/act", `{"base":1,"do":[{"set":{"path":["garments",0,"pieces",0,"width"],"value":"9,5"}}]}`},
+	{"POST", "/api/jobs/blouse.yaml/act", `{"base":1,"do":[{"set":{"path":["garments",0,"pieces",0,"width"],"value":"9,` +
+		`5"}}]}`},
 	{"POST", "/api/jobs/blouse.yaml/act", `{"base":1,"do":[{"unset":{"path":["currency"]}},{"undo":{}}]}`},
 	{"POST", "/api/jobs/blouse.yaml/act", `{"base":1,"do":[{"text":"job: a\nunits: cm\n"}]}`},
 	{"POST", "/api/jobs/blouse.yaml/lay", `{"cloth":"shell","width":"1400mm","lay":"open","effort":"quick"}`},

@@ -33,8 +33,8 @@ var (
 	errDistances = refusal{"distances", "two distances are needed: for each, two places in the picture and how " +
 		"far apart they are"}
 	// errUnknownScale asks for what is known in a photo.
-	errUnknownScale = refusal{"no scale", "a photo needs something of a known size in it: say how wide the squares of its " +
-		"ground are, which paper lies beside the pieces, or two distances that were measured"}
+	errUnknownScale = refusal{"no scale", "a photo needs something of a known size in it: say how wide the squares of " +
+		"its ground are, which paper lies beside the pieces, or two distances that were measured"}
 )
 
 // withoutPlaces says what is wrong with a job that stands in no file.

@@ -62,7 +62,8 @@ func TestFolderIsChosen(t *testing.T) {
 	assert.Empty(t, shown["jobs"])
 	status, _ := v.ask("GET", "/api/jobs/blouse.yaml", "")
 	assert.Equal(t, 404, status)
-	made := v.told("POST", "/api/jobs", `{"from":"person","garment":"bag","title":"A bag: nice","units":"in","width":"45"}`)
+	made := v.told("POST", "/api/jobs", `{"from":"person","garment":"bag","title":"A bag: nice","units":"in",`+
+		`"width":"45"}`)
 	assert.Equal(t, "a-bag-nice.yaml", made["job"])
 	again := v.told("POST", "/api/jobs", `{"from":"copy","of":"a-bag-nice.yaml","title":"A bag: nice"}`)
 	assert.Equal(t, "a-bag-nice-2.yaml", again["job"])
@@ -107,7 +108,8 @@ func TestDrawingIsBroughtIn(t *testing.T) {
 	assert.Len(t, shown["pieces"], 1)
 	assert.Equal(t, 2., shown["pieces"].([]any)[0].(map[string]any)["cut"])
 	assert.Equal(t, "pouch side", shown["pieces"].([]any)[0].(map[string]any)["name"])
-	status, said := v.ask("POST", "/api/jobs", `{"from":"pattern","title":"x","file":{"name":"a.svg","base64":"PHN2Zy8+"}}`)
+	status, said := v.ask("POST", "/api/jobs", `{"from":"pattern","title":"x","file":{"name":"a.svg",`+
+		`"base64":"PHN2Zy8+"}}`)
 	assert.Equal(t, 422, status)
 	assert.NotContains(t, said, "/tmp")
 }

@@ -149,7 +149,9 @@ func TestTableThatNobodyWaitsFor(t *testing.T) {
 
 func TestTableThatCannotBe(t *testing.T) {
 	v := sizedVisit(t)
-	for address, code := range map[string]string{"width=0": "no width", "width=wide": "no width", "width=NaN": "no width"} {
+	for address, code := range map[string]string{
+		"width=0": "no width", "width=wide": "no width", "width=NaN": "no width",
+	} {
 		status, text := v.ask("GET", "/api/jobs/sized.yaml/sizes?word=x&"+address, "")
 		assert.Equal(t, 422, status, address)
 		assert.Contains(t, text, code)

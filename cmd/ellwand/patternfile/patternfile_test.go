@@ -106,7 +106,8 @@ func TestRefused(t *testing.T) {
 		{"corner and curve", piece + "    allowance: 1\n    outline: [{corner: [0, 0], curve: [1, 1]}]",
 			"is a corner: [x, y] or a curve"},
 		{"too few readings", piece + "    allowance: unknown\n    offsets: {length: 60, every: 10, across: [28, 27, 26]}",
-			`across: from the lower corner, at 0 cm, to the upper, at 60 cm, there are 7 readings (at 0 cm, 10 cm, ... 50 cm and 60 cm), but it has 3`},
+			`across: from the lower corner, at 0 cm, to the upper, at 60 cm, there are 7 readings (at 0 cm, 10 cm, ... 50 cm ` +
+				`and 60 cm), but it has 3`},
 		{"no step", piece + "    allowance: unknown\n    offsets: {length: 60, across: [28, 27, 26]}",
 			"it is not said how far apart the readings are"},
 		{"across the fold", piece + "    allowance: unknown\n    fold: side\n    outline:\n      - {corner: [0, 0], " +

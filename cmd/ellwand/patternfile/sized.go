@@ -25,8 +25,8 @@ func (m Maker) sized(path Path, what string, piece pieces.Piece) bool {
 	}
 	switch {
 	case !(size <= largest):
-		m.Fault(path, strict.OutOfRange, "%s is %s over all; a piece is at most %s: look at the units of its numbers, and at "+
-			"its arcs and curves", what, m.Say(size), m.Say(largest))
+		m.Fault(path, strict.OutOfRange, "%s is %s over all; a piece is at most %s: look at the units of its numbers, and "+
+			"at its arcs and curves", what, m.Say(size), m.Say(largest))
 		return false
 	case !(away <= farthest):
 		m.Fault(path, strict.OutOfRange, "%s lies %s away from [0, 0]; its points lie within %s of it: move it nearer", what,

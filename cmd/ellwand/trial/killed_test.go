@@ -24,7 +24,8 @@ const killedJob = `job: killed
 units: cm
 garments:
   - name: bag
-    pieces: [{name: side, width: 38, height: 44, cut: 2}, {name: strap, width: 9, height: 70}, {name: inside, width: 36, height: 42, cloth: lining}]
+    pieces: [{name: side, width: 38, height: 44, cut: 2}, {name: strap, width: 9, height: 70},
+      {name: inside, width: 36, height: 42, cloth: lining}]
 cloths: [{name: shell, width: 90}, {name: lining, width: 140}]
 `
 

@@ -170,8 +170,8 @@ func Matching(work *job.Work, need plan.Requirement) string {
 		fmt.Fprintf(&text, "Not matched to anything: %s.\n", strings.Join(rest, ", "))
 	}
 	if apart := words.ApartAcross(chosen, all); len(apart) > 0 {
-		fmt.Fprintf(&text, "Not matched across: %s to each other, which hang side by side; the print does not go on from one "+
-			"to the next.\n", strings.Join(apart, " and "))
+		fmt.Fprintf(&text, "Not matched across: %s to each other, which hang side by side; the print does not go on from "+
+			"one to the next.\n", strings.Join(apart, " and "))
 	}
 	more := "no more"
 	if m.Extra() >= 0.5 {

@@ -44,8 +44,8 @@ var noteWords = map[found.NoteKind][2]string{
 	found.SharedTaken: {"a stretch was taken from a line of another kind, which sizes share",
 		"{count} stretches were taken from " +
 			"lines of other kinds, which sizes share"},
-	found.KindsMixed: {"all lines were taken", "lines of {count} kinds were taken all together; --overview found.pdf shows them, " +
-		"--lines chooses"},
+	found.KindsMixed: {"all lines were taken", "lines of {count} kinds were taken all together; --overview found.pdf " +
+		"shows them, --lines chooses"},
 	found.PixelsAssumed: {"its size is in pixels, taken as 96 to the inch; --units says otherwise"},
 	found.MirrorOpened:  {"the half was opened at its mirror line and is laid whole"},
 	found.SewLineKept: {"its sew line keeps no even distance from one edge, whose allowance is therefore unknown",

@@ -67,8 +67,8 @@ func TestWrongFiguresInSentencesAreRefused(t *testing.T) {
 		{"0.95 to 1.10 m, say 1.00 m: ", "1.00 m are sure: "}, {"0.95 to 1.10 m, say 1.00 m: ", "It stays 1.00 m though "}} {
 		assert.Error(t, surenessReadAgain(strings.Replace(sure, change[0], change[1], 1), found), change[1])
 	}
-	const matched = "Matched: a.\nMatching takes 9 cm more than plain cloth (0.91 m), 1.1 repeats; the rule of thumb, one " +
-		"repeat more than plain, comes to 0.99 m."
+	const matched = "Matched: a.\nMatching takes 9 cm more than plain cloth (0.91 m), 1.1 repeats; the rule of thumb, " +
+		"one repeat more than plain, comes to 0.99 m."
 	require.NoError(t, matchingReadAgain(matched, work, found.Requirement))
 	for _, change := range [][2]string{{"9 cm more", "8 cm more"}, {"9 cm more", "no more"}, {"0.91 m", "0.95 m"},
 		{"0.99 m", "1.07 m"}} {

@@ -57,7 +57,8 @@ func (t try) laidOut(figures []sheet.DrawnPiece, problem layout.Problem, placed 
 
 // again packs figures as they were packed before. It reports false where that is no
 // packing of these figures: everything is verified as if it were new.
-func (a Arrangement) again(figures []sheet.DrawnPiece, items []layout.Item, sheetPaper paper.Paper) (sheet.Layout, bool) {
+func (a Arrangement) again(figures []sheet.DrawnPiece, items []layout.Item,
+	sheetPaper paper.Paper) (sheet.Layout, bool) {
 	t := try{paper: sheetPaper, columns: a.Columns}
 	if a.Turned {
 		t.paper = sheetPaper.Turned()

@@ -91,7 +91,8 @@ func TestWhatIsAddedIsRead(t *testing.T) {
 	assert.Empty(t, none.Read("a").Plans())
 }
 
-const sound = `{"format_version":2,"searched":[],"lays":[{"lay":"open","folded_in_mm":0,"pieces":[{"name":"a","x_mm":1}]}]}`
+const sound = `{"format_version":2,"searched":[],"lays":[{"lay":"open","folded_in_mm":0,"pieces":[{"name":"a",` +
+	`"x_mm":1}]}]}`
 
 // signed gives a text the right signature, where it is an entry at all.
 func signed(by signer, text string) string {

@@ -17,8 +17,10 @@ var Screens = []Screen{
 	{Name: "pieces", Hash: "#/job/blouse.yaml/pieces",
 		There: `document.querySelector('[data-screen=pieces] .draft .cutting')`},
 	{Name: "lay", Hash: "#/job/blouse.yaml/lay",
-		There: `document.querySelector('[data-screen=lay] .cloth .piece') && document.querySelector('.said .amount').textContent`},
-	{Name: "table", Hash: "#/job/blouse.yaml/table", There: `document.querySelector('[data-screen=table] .remnant .stuff')`},
+		There: `document.querySelector('[data-screen=lay] .cloth .piece') && document.querySelector('.said ` +
+			`.amount').textContent`},
+	{Name: "table", Hash: "#/job/blouse.yaml/table", There: `document.querySelector('[data-screen=table] .remnant ` +
+		`.stuff')`},
 	{Name: "charge", Hash: "#/job/blouse.yaml/charge",
 		There: `document.querySelector('[data-screen=charge] .paper > *') && !document.querySelector('main [aria-busy]')`},
 	{Name: "sizes", Hash: "#/job/kaftan.yaml/charge", There: `document.querySelector('.sizes input')`,

@@ -15,7 +15,8 @@ func TestJobInOtherUnits(t *testing.T) {
 		"cloths:\n  - name: shell\n    widths: [115, 140]\n    hand_laying: 3 %\n" +
 		"    safety: 10\n    price: 18.50\n" +
 		"    flaws:\n      - {name: stain, at: [40, 30], radius: 3}\ncurrency: EUR\n"
-	const imperial = "job: a # first\nunits: in\nbody: {bust_girth: 37, waist_girth: 29 in}\nallowances:\n  seams: 9/16\n" +
+	const imperial = "job: a # first\nunits: in\nbody: {bust_girth: 37, waist_girth: 29 in}\nallowances:\n  seams: " +
+		"9/16\n" +
 		"garments:\n  - name: blouse\n    bodice: {}\n    pieces:\n" +
 		"      - name: tab\n        width: 3 15/16 # wide\n        height: 4 7/8\n" +
 		"        allowance: {side: add 3/8, seams: 9/16}\n" +

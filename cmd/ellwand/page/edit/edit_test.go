@@ -101,8 +101,9 @@ func TestUnsetKeepsAllElse(t *testing.T) {
 		"the last of braces": {path("garments", 0, "bodice", "back"), ", back: seam}", "}"},
 		"an entry":           {path("garments", 0, "parts", 0), "    - kind: collar\n", ""},
 		"the only key":       {path("garments", 0, "parts", 1, "kind"), "    - kind: cuff   # two\n", ""},
-		"all of a list":      {path("quote"), handwritten[len(handwritten)-len("quote:\n  terms:\n    - |\n      Half on order,\n      half on collection.\n    - second\n"):], ""},
-		"nothing":            {path("client"), "job", "job"},
+		"all of a list": {path("quote"), handwritten[len(handwritten)-len("quote:\n  terms:\n    - |\n      Half on "+
+			"order,\n      half on collection.\n    - second\n"):], ""},
+		"nothing": {path("client"), "job", "job"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			require.Contains(t, handwritten, test.old)
