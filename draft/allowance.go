@@ -63,16 +63,16 @@ func UsualAllowance(of seams.Name) float64 {
 
 func checkAllowances(asked map[seams.Name]float64) error {
 	for _, name := range slices.SortedFunc(maps.Keys(asked), seams.Compare) {
-		place, mm := Place{Section: AllowancesSection, Name: name.String()}, asked[name]
+		entry, mm := Entry{Section: AllowancesSection, Name: name.String()}, asked[name]
 		switch {
 		case !slices.Contains(AllowanceNames(), name):
-			return atPlace(place, construct.Refuse("allowances: no seam is called %q; use one of: %s", name,
+			return atEntry(entry, construct.Refuse("allowances: no seam is called %q; use one of: %s", name,
 				seams.List(AllowanceNames())))
 		case math.IsNaN(mm) || mm < 0:
-			return atPlace(place, construct.Refuse("allowances: the seam allowance on %q is %s; it cannot be negative",
+			return atEntry(entry, construct.Refuse("allowances: the seam allowance on %q is %s; it cannot be negative",
 				name, construct.Length(mm)))
 		case mm > 150:
-			return atPlace(place, construct.Refuse("allowances: the seam allowance on %q is %s; %s is the most: "+
+			return atEntry(entry, construct.Refuse("allowances: the seam allowance on %q is %s; %s is the most: "+
 				"check the figure and its unit", name, construct.Length(mm), construct.AtMost(150)))
 		}
 	}

@@ -95,7 +95,7 @@ func (g *garment) draft() error {
 	}
 	for i, options := range g.Parts {
 		if err := g.draftPart(options); err != nil {
-			return atPlace(Place{Section: PartsSection, Index: i}, err)
+			return atEntry(Entry{Section: PartsSection, Index: i}, err)
 		}
 	}
 	return nil
@@ -125,7 +125,7 @@ func (g *garment) checkNames() error {
 func (g *garment) atName(name string, err error) error {
 	for i := len(g.Parts) - 1; i >= 0; i-- {
 		if g.Parts[i].Name == name {
-			return atPlace(Place{Section: PartsSection, Index: i}, err)
+			return atEntry(Entry{Section: PartsSection, Index: i}, err)
 		}
 	}
 	return err

@@ -24,8 +24,8 @@ const (
 	AllowancesSection
 )
 
-// Place is where in a Request something stands.
-type Place struct {
+// Entry is where in a Request something stands.
+type Entry struct {
 	Section Section
 	// Index is the entry of a list: of the parts, linings or interfacings.
 	Index int
@@ -35,7 +35,7 @@ type Place struct {
 
 // Fault is the error of a garment that cannot be drafted.
 type Fault struct {
-	Place Place
+	Entry Entry
 	// Subjects are what it is about, the likeliest slip first: options of the
 	// place, or measurements of the body. None when it is about the whole place.
 	Subjects []subject.Subject
@@ -59,14 +59,14 @@ func FaultOf(err error) Fault {
 
 // at says where in a request an error arose; the innermost place counts. Nil
 // stays nil.
-func at(section Section, err error) error { return atPlace(Place{Section: section}, err) }
+func at(section Section, err error) error { return atEntry(Entry{Section: section}, err) }
 
-func atPlace(place Place, err error) error {
+func atEntry(entry Entry, err error) error {
 	var known *Fault
 	if err == nil || errors.As(err, &known) {
 		return err
 	}
-	return &Fault{Place: place, Subjects: subjectsOf(err), cause: err}
+	return &Fault{Entry: entry, Subjects: subjectsOf(err), cause: err}
 }
 
 func subjectsOf(err error) []subject.Subject {

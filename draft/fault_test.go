@@ -46,37 +46,37 @@ func TestFaultsSayWhere(t *testing.T) {
 	}
 	for name, tt := range map[string]struct {
 		request  Request
-		place    Place
+		place    Entry
 		subjects []subject.Subject
 	}{
 		"bodice": {
 			request(func(r *Request) { r.Bodice.Yoke = 400 }),
-			Place{Section: BodiceSection}, []subject.Subject{subject.Yoke},
+			Entry{Section: BodiceSection}, []subject.Subject{subject.Yoke},
 		},
 		"sleeve": {
 			request(func(r *Request) { r.Sleeve = &sleeve.Options{HeadHeight: 10} }),
-			Place{Section: SleeveSection}, []subject.Subject{subject.HeadHeight},
+			Entry{Section: SleeveSection}, []subject.Subject{subject.HeadHeight},
 		},
 		"second part": {
 			request(func(r *Request) {
 				r.Parts = []part.Options{{Kind: part.Collar},
 					{Kind: part.FlatCollar, Overlap: 90}}
 			}),
-			Place{Section: PartsSection, Index: 1}, []subject.Subject{subject.Overlap},
+			Entry{Section: PartsSection, Index: 1}, []subject.Subject{subject.Overlap},
 		},
 		"lining": {
 			request(func(r *Request) { r.Linings = []Lining{{Of: []string{"hood"}}} }),
-			Place{Section: LiningsSection}, []subject.Subject{subject.Of},
+			Entry{Section: LiningsSection}, []subject.Subject{subject.Of},
 		},
 		"allowance": {
 			request(func(r *Request) { r.Allowances = map[seams.Name]float64{seams.SideSeam: 400} }),
-			Place{Section: AllowancesSection, Name: "side"}, nil,
+			Entry{Section: AllowancesSection, Name: "side"}, nil,
 		},
 	} {
 		_, err := Draft(tt.request)
 		require.Error(t, err, name)
 		fault := FaultOf(err)
-		assert.Equal(t, tt.place, fault.Place, name)
+		assert.Equal(t, tt.place, fault.Entry, name)
 		assert.ElementsMatch(t, tt.subjects, fault.Subjects, name)
 	}
 }

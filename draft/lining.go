@@ -5,15 +5,15 @@ import "ellwand/draft/lining"
 // line derives the linings, before the allowances are given.
 func (g *garment) line() error {
 	for i, asked := range g.Linings {
-		place := Place{Section: LiningsSection, Index: i}
+		entry := Entry{Section: LiningsSection, Index: i}
 		list, err := g.named("lining", asked.Of)
 		if err != nil {
-			return atPlace(place, err)
+			return atEntry(entry, err)
 		}
 		for _, shell := range list {
 			made, err := lining.Of(shell, asked.Options)
 			if err != nil {
-				return atPlace(place, err)
+				return atEntry(entry, err)
 			}
 			made.Piece.Cloth = asked.Cloth
 			g.add(made.Piece)
@@ -27,15 +27,15 @@ func (g *garment) line() error {
 // stiffen derives the interfacings, from pieces with their allowances.
 func (g *garment) stiffen() error {
 	for i, asked := range g.Interfacings {
-		place := Place{Section: InterfacingsSection, Index: i}
+		entry := Entry{Section: InterfacingsSection, Index: i}
 		list, err := g.named("interfacing", asked.Of)
 		if err != nil {
-			return atPlace(place, err)
+			return atEntry(entry, err)
 		}
 		for _, shell := range list {
 			piece, sheet, err := lining.Interface(shell, asked.Interfacing)
 			if err != nil {
-				return atPlace(place, err)
+				return atEntry(entry, err)
 			}
 			piece.Cloth = asked.Cloth
 			g.add(piece)

@@ -43,7 +43,7 @@ func (g *garment) bandDepth() float64 {
 // atBand says that an error arose at the shaped waistband.
 func (g *garment) atBand(err error) error {
 	i := slices.IndexFunc(g.Parts, func(p part.Options) bool { return p.Kind == part.ShapedWaistband })
-	return atPlace(Place{Section: PartsSection, Index: i}, err)
+	return atEntry(Entry{Section: PartsSection, Index: i}, err)
 }
 
 // draftSkirt drafts the skirt, to the waist seam of a fitted bodice if there

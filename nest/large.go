@@ -29,13 +29,13 @@ func (r *run) large() bool {
 	for k := range r.lanes() {
 		l.fitters = append(l.fitters, search.NewFitter(l.m, r.o.Seed, 3000+uint64(k)))
 	}
-	laid := make([]laidPart, len(parts))
+	laid := make([]laidSubset, len(parts))
 	for k, p := range parts {
-		laid[k] = laidPart{part: p}
+		laid[k] = laidSubset{subset: p}
 	}
 	alike := toSearch(l.m, parts) == len(parts[0].pieces)
 	share := likeShare
-	var built laidPart
+	var built laidSubset
 	if !alike {
 		share, built = unlikeShare, l.build()
 	}
@@ -68,14 +68,14 @@ func (r *run) lanes() int {
 }
 
 // build makes a first layout of the whole piece by piece, which is soon there.
-func (l *large) build() laidPart {
-	var built laidPart
+func (l *large) build() laidSubset {
+	var built laidSubset
 	m := l.m
 	if len(l.levels) > 0 {
 		m = l.levels[0].model
 	}
 	s := search.New(m, l.run.o.Seed, 1999, l.run, func(found search.Outcome) {
-		built = laidPart{spots: found.Spots, length: found.Length}
+		built = laidSubset{spots: found.Spots, length: found.Length}
 	})
 	s.Begin(nil)
 	for i := range built.spots {
@@ -88,7 +88,7 @@ func (l *large) build() laidPart {
 }
 
 // lay lays parts for a share of the budget, those of the same content once.
-func (l *large) lay(parts []laidPart, share float64) {
+func (l *large) lay(parts []laidSubset, share float64) {
 	first := map[string]int{}
 	var unlike []int
 	like := make([]int, len(parts))
@@ -109,7 +109,7 @@ func (l *large) lay(parts []laidPart, share float64) {
 
 // search lays the given parts, as many at a time as there are workers. A single one is
 // searched once in each lane.
-func (l *large) search(parts []laidPart, at []int, share float64) {
+func (l *large) search(parts []laidSubset, at []int, share float64) {
 	r := l.run
 	jobs := at
 	for len(jobs) < r.lanes() {
@@ -118,7 +118,7 @@ func (l *large) search(parts []laidPart, at []int, share float64) {
 	found := make([]search.Outcome, len(jobs))
 	each := share * math.Min(1, float64(r.o.Workers)/float64(len(jobs)))
 	r.sideBySide(len(jobs), func(n int) {
-		found[n] = l.laidAlone(parts[jobs[n]].part, 2000+uint64(n), each, share)
+		found[n] = l.laidAlone(parts[jobs[n]].subset, 2000+uint64(n), each, share)
 	})
 	for n, k := range jobs {
 		if p := &parts[k]; p.spots == nil || found[n].Length < p.length {
@@ -129,7 +129,7 @@ func (l *large) search(parts []laidPart, at []int, share float64) {
 
 // laidAlone searches one part for a share of the time, or of the passes: soon by coarser
 // outlines, where there are.
-func (l *large) laidAlone(p part, stream uint64, time, passes float64) search.Outcome {
+func (l *large) laidAlone(p subset, stream uint64, time, passes float64) search.Outcome {
 	r := l.run
 	budget := &shareBudget{
 		run: r, begin: r.Spent(0), passes: int(math.Ceil(passes * float64(r.o.Passes))), share: time,
@@ -156,7 +156,7 @@ func (l *large) laidAlone(p part, stream uint64, time, passes float64) search.Ou
 
 // repeat shortens the period of like parts, and returns the whole made of it, where that
 // is shorter.
-func (l *large) repeat(laid []laidPart, whole laidPart) laidPart {
+func (l *large) repeat(laid []laidSubset, whole laidSubset) laidSubset {
 	p := periodOf(l.m, laid[0])
 	for l.goesOn(periodShare) {
 		found := make([]period, len(l.fitters))

@@ -129,7 +129,7 @@ func widthsByCloth(texts []string, work *job.Work) ([]float64, error) {
 			}
 			continue
 		}
-		i := slices.IndexFunc(work.Cloths, func(o job.Offer) bool { return job.Slug(o.Cloth.Name) == job.Slug(name) })
+		i := slices.IndexFunc(work.Cloths, func(o job.Goods) bool { return job.Slug(o.Cloth.Name) == job.Slug(name) })
 		if i < 0 {
 			return nil, fmt.Errorf("--width %s: the job has no cloth %q; it has %s", text, name,
 				strings.Join(clothNames(work), " and "))

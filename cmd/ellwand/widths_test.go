@@ -44,7 +44,7 @@ func TestParseWidths(t *testing.T) {
 
 func TestWidthsByCloth(t *testing.T) {
 	work := &job.Work{Unit: measure.Centimetre,
-		Cloths: []job.Offer{{Cloth: cloth.Cloth{Name: "shell"}}, {Cloth: cloth.Cloth{Name: "lining"}}}}
+		Cloths: []job.Goods{{Cloth: cloth.Cloth{Name: "shell"}}, {Cloth: cloth.Cloth{Name: "lining"}}}}
 	for _, tt := range []struct {
 		texts []string
 		want  []float64

@@ -7,8 +7,8 @@ import (
 	"ellwand/pieces/drawing"
 )
 
-// figure draws one piece on a page: y up on the piece is y down on paper.
-type figure struct {
+// pieceDrawing draws one piece on a page: y up on the piece is y down on paper.
+type pieceDrawing struct {
 	content
 	to    *drawing.Picture
 	scale float64 // denominator
@@ -18,11 +18,11 @@ type figure struct {
 	taken []orb.Bound
 }
 
-func (f *figure) at(p orb.Point) orb.Point {
+func (f *pieceDrawing) at(p orb.Point) orb.Point {
 	return orb.Point{f.shift[0] + p[0]/f.scale, f.shift[1] - p[1]/f.scale}
 }
 
-func (f *figure) path(pen drawing.Pen, path pieces.Path) {
+func (f *pieceDrawing) path(pen drawing.Pen, path pieces.Path) {
 	line := path.Flatten(0.05 * f.scale)
 	points := make([]orb.Point, len(line))
 	for i, p := range line {
@@ -32,7 +32,7 @@ func (f *figure) path(pen drawing.Pen, path pieces.Path) {
 }
 
 // line draws a line that numbers keep off.
-func (f *figure) line(pen drawing.Pen, points ...orb.Point) {
+func (f *pieceDrawing) line(pen drawing.Pen, points ...orb.Point) {
 	f.to.Line(pen, points...)
 	for i := 1; i < len(points); i++ {
 		f.lines = append(f.lines, [2]orb.Point{points[i-1], points[i]})

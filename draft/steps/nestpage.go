@@ -96,7 +96,7 @@ func sizePen(i int) drawing.Pen {
 
 // outline draws the seam line of a piece in one stroke, so that its dashes run
 // on round the corners, and its darts.
-func (f *figure) outline(piece pieces.Piece, pen drawing.Pen) {
+func (f *pieceDrawing) outline(piece pieces.Piece, pen drawing.Pen) {
 	var line []orb.Point
 	for _, e := range piece.Edges {
 		for _, p := range e.Path.Flatten(0.05 * f.scale) {

@@ -21,7 +21,7 @@ type spot struct {
 }
 
 // spots of the draft; points nearer than this on paper share one.
-func (f *figure) spots() []spot {
+func (f *pieceDrawing) spots() []spot {
 	const near = 0.7
 	var out []spot
 next:
@@ -40,7 +40,7 @@ next:
 
 // drawNumbers marks every point and writes its number beside it, where it
 // covers least.
-func (f *figure) drawNumbers() {
+func (f *pieceDrawing) drawNumbers() {
 	all := f.spots()
 	for _, s := range all {
 		f.to.Disc(0, s.at, 0.6)
@@ -59,7 +59,7 @@ func (f *figure) drawNumbers() {
 
 // freest is the place beside a point where a box of that half size covers
 // least; nearer ones are taken of equally free ones.
-func (f *figure) freest(at, half orb.Point) orb.Point {
+func (f *pieceDrawing) freest(at, half orb.Point) orb.Point {
 	best, least := at, math.Inf(1)
 	for _, gap := range []float64{0.9, 2, 3.2} {
 		for i := range 16 {
@@ -75,7 +75,7 @@ func (f *figure) freest(at, half orb.Point) orb.Point {
 }
 
 // covered is what a box covers: words and points count for more than lines.
-func (f *figure) covered(box orb.Bound) float64 {
+func (f *pieceDrawing) covered(box orb.Bound) float64 {
 	cost := 0.0
 	for _, t := range f.taken {
 		if t.Intersects(box) {

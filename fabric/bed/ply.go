@@ -52,7 +52,7 @@ func (b Bed) OnCloth(c cloth.Cloth, length float64) []lay.Ply {
 
 // PliesAt are the plies that lie one on the other at a place across of a part,
 // the lower first.
-func PliesAt(part lay.Part, y float64) []lay.Ply {
+func PliesAt(part lay.Bed, y float64) []lay.Ply {
 	var out []lay.Ply
 	for _, ply := range part.OnCloth {
 		if y >= ply.Low && y <= ply.High && len(out) < 2 {
@@ -66,6 +66,6 @@ func PliesAt(part lay.Part, y float64) []lay.Ply {
 // the open cloth, in the ply that is seen from above: mm across from the outer
 // edge of the selvedge nearest to the cutter.
 func SeenAcross(p lay.Plan, part int, y float64) float64 {
-	plies := PliesAt(p.Parts[part], y)
+	plies := PliesAt(p.Beds[part], y)
 	return plies[len(plies)-1].ToCloth.Apply(orb.Point{0, y})[1]
 }

@@ -34,7 +34,7 @@ func checkBeds(p lay.Plan, opened []openedPiece, _ []pieces.Piece) error {
 	if p.Lay == lay.CutAcross {
 		cuts++
 	}
-	for i, part := range p.Parts {
+	for i, part := range p.Beds {
 		faults = append(faults, checkPart(p, i, part))
 		end = math.Max(end, part.X+part.Length)
 		if i > 0 && part.X > 0 {
@@ -51,7 +51,7 @@ func checkBeds(p lay.Plan, opened []openedPiece, _ []pieces.Piece) error {
 }
 
 // checkPart looks at one part by the kind of folding.
-func checkPart(p lay.Plan, i int, part lay.Part) error {
+func checkPart(p lay.Plan, i int, part lay.Bed) error {
 	var plies int
 	switch p.Lay {
 	case lay.Open:
@@ -68,7 +68,7 @@ func checkPart(p lay.Plan, i int, part lay.Part) error {
 	if part.Plies != plies || part.FoldLow != low || part.FoldHigh != (p.Lay == lay.BothSelvedgesIn) {
 		return fmt.Errorf("part %d of the lay has not the %d plies and the folds of a cloth laid %s", i+1, plies, p.Lay)
 	}
-	if i > 0 && part.X > 0 && part.X < p.Parts[i-1].X+p.Parts[i-1].Length-edgeTolerance {
+	if i > 0 && part.X > 0 && part.X < p.Beds[i-1].X+p.Beds[i-1].Length-edgeTolerance {
 		return fmt.Errorf("part %d of the lay begins before the one before it ends", i+1)
 	}
 	return nil
@@ -88,7 +88,7 @@ func checkPlies(p lay.Plan, opened []openedPiece) error {
 	for _, o := range opened {
 		middle := o.Outline.Bound().Center()
 		found := false
-		for _, ply := range p.Parts[o.Part].OnCloth {
+		for _, ply := range p.Beds[o.Bed].OnCloth {
 			found = found || ply.Upper == o.over.mirrors && middle[1] >= ply.Low && middle[1] <= ply.High &&
 				distance(ply.ToCloth.Apply(middle), o.over.place(middle)) <= 10*edgeTolerance
 		}

@@ -65,7 +65,7 @@ func beginOf(p lay.Plan, l lay.Laid) float64 {
 		}
 	}
 	if p.Lay == lay.InStretches && len(p.Offcuts) < 2 {
-		begin = p.Parts[l.Part].X
+		begin = p.Beds[l.Bed].X
 	}
 	return begin
 }
@@ -73,7 +73,7 @@ func beginOf(p lay.Plan, l lay.Laid) float64 {
 // fromEdge is how far a place lies from the edge at which a tape begins: on the open
 // cloth, from the fold, or from the outer edge of the selvedge.
 func fromEdge(p lay.Plan, l lay.Laid, at orb.Point) float64 {
-	double := p.Parts[l.Part].Plies == 2
+	double := p.Beds[l.Bed].Plies == 2
 	switch {
 	case p.Lay == lay.FoldedAlong, p.Lay == lay.BothSelvedgesIn, p.Lay == lay.SelvedgeIn,
 		p.Lay == lay.InStretches && double:

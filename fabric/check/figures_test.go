@@ -78,7 +78,7 @@ func TestWrongFiguresAreRefused(t *testing.T) {
 }
 
 // part is the first part of a plan, to be spoiled.
-func part(p *lay.Plan) *lay.Part {
-	p.Parts = slices.Clone(p.Parts)
-	return &p.Parts[0]
+func part(p *lay.Plan) *lay.Bed {
+	p.Beds = slices.Clone(p.Beds)
+	return &p.Beds[0]
 }

@@ -26,12 +26,12 @@ func checkGaps(p lay.Plan, _ []openedPiece, _ []pieces.Piece) error {
 	if gap == 0 {
 		return nil
 	}
-	onParts, onCloth := make([][]outlined, len(p.Parts)), []outlined{}
+	onParts, onCloth := make([][]outlined, len(p.Beds)), []outlined{}
 	for i, l := range p.Pieces {
-		if l.Part < 0 || l.Part >= len(p.Parts) {
+		if l.Bed < 0 || l.Bed >= len(p.Beds) {
 			continue // which is refused before
 		}
-		onParts[l.Part] = append(onParts[l.Part], outlinedOf(i, 0, l.Outline))
+		onParts[l.Bed] = append(onParts[l.Bed], outlinedOf(i, 0, l.Outline))
 		for ply, ring := range onItsPlies(p, l) {
 			onCloth = append(onCloth, outlinedOf(i, ply, ring))
 		}

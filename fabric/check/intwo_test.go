@@ -21,8 +21,8 @@ func TestProofHoldsWhatAHandLaidInTwoParts(t *testing.T) {
 	all := fabrictest.Blouse()
 	for _, kind := range []lay.Kind{lay.InStretches, lay.SelvedgeIn} {
 		was := laid(t, c, kind, all...)
-		require.Len(t, was.Parts, 2, "%s", kind)
-		at := slices.IndexFunc(was.Pieces, func(l lay.Laid) bool { return l.Part == 1 })
+		require.Len(t, was.Beds, 2, "%s", kind)
+		at := slices.IndexFunc(was.Pieces, func(l lay.Laid) bool { return l.Bed == 1 })
 		l := was.Pieces[at]
 		by := c
 		by.ByHand = []cloth.HandLaid{{Width: c.Width, Lay: int(kind), FoldedIn: was.FoldedIn, Pieces: []cloth.HandPiece{{
@@ -40,10 +40,10 @@ func TestProofHoldsWhatAHandLaidInTwoParts(t *testing.T) {
 
 		other := found
 		other.Pieces = slices.Clone(found.Pieces)
-		other.Pieces[hand].Part = 0
+		other.Pieces[hand].Bed = 0
 		assert.Error(t, check.Plan(other, all), "%s: on the other part", kind)
 		other.Pieces = slices.Clone(found.Pieces)
-		to := other.Pieces[slices.IndexFunc(other.Pieces, func(l lay.Laid) bool { return l.Part == 0 })]
+		to := other.Pieces[slices.IndexFunc(other.Pieces, func(l lay.Laid) bool { return l.Bed == 0 })]
 		from := other.Pieces[hand].Outline.Bound().Center()
 		moved(&other.Pieces[hand], to.Outline.Bound().Center()[0]-from[0], to.Outline.Bound().Center()[1]-from[1])
 		assert.Error(t, check.Plan(other, all), "%s: moved onto the other part", kind)

@@ -29,7 +29,7 @@ type overlay struct {
 // the cloth, apart from the code that plans.
 func foldedOver(p lay.Plan, l lay.Laid) []overlay {
 	width := widthLaid(p.Cloth)
-	selvedge, part := p.Cloth.Selvedge, p.Parts[l.Part]
+	selvedge, part := p.Cloth.Selvedge, p.Beds[l.Bed]
 	// about gives two plies with a fold along the warp at v = fold, from
 	// which the cutter measures up or, at a far fold, down.
 	about := func(fold, y0, sign float64) []overlay {

@@ -31,7 +31,7 @@ func checkPlace(p lay.Plan, l lay.Laid, _ pieces.Piece, known *Lines) error {
 	if math.Abs(area(l.Outline)) > math.Abs(area(cut))+excessAllowed*around {
 		return fmt.Errorf("%s copy %d: the outline laid is too large", l.Name, l.Copy)
 	}
-	box, part := l.Outline.Bound(), p.Parts[l.Part]
+	box, part := l.Outline.Bound(), p.Beds[l.Bed]
 	if box.Min[0] < part.X-edgeTolerance || box.Min[1] < part.Y-edgeTolerance ||
 		box.Max[0] > part.X+part.Length+edgeTolerance || box.Max[1] > part.Y+part.Width+edgeTolerance ||
 		box.Max[0] > p.Length+edgeTolerance || box.Max[1] > p.Width+edgeTolerance {

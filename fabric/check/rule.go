@@ -75,7 +75,7 @@ func sourceOf(p lay.Plan, l lay.Laid, sources lay.Sources) (int, error) {
 	switch {
 	case source < 0:
 		return source, fmt.Errorf("%s was not asked for", l.Name)
-	case l.Part < 0 || l.Part >= len(p.Parts):
+	case l.Bed < 0 || l.Bed >= len(p.Beds):
 		return source, fmt.Errorf("%s copy %d lies on no part of the lay", l.Name, l.Copy)
 	}
 	return source, nil

@@ -46,9 +46,9 @@ func moved(l *lay.Laid, dx, dy float64) {
 // longer makes room behind all pieces.
 func longer(p *lay.Plan, by float64) {
 	p.Length, p.Taken = p.Length+by, p.Taken+by
-	p.Parts = slices.Clone(p.Parts)
-	for i := range p.Parts {
-		p.Parts[i].Length += by
+	p.Beds = slices.Clone(p.Beds)
+	for i := range p.Beds {
+		p.Beds[i].Length += by
 	}
 }
 
@@ -97,7 +97,7 @@ func TestSpoiledLaysAreRefused(t *testing.T) {
 			box := p.Pieces[0].Outline.Bound()
 			moved(&p.Pieces[0], 50-box.Min[0], 400-box.Min[1])
 			longer(p, 400)
-			p.Width, p.Parts[0].Width = 600, 600
+			p.Width, p.Beds[0].Width = 600, 600
 		}, "lies over the selvedge or the end of the cloth"},
 		{"flaw by ply", stained, lay.FoldedAlong, []pieces.Piece{panel}, func(p *lay.Plan) {
 			longer(p, 400)
@@ -105,8 +105,8 @@ func TestSpoiledLaysAreRefused(t *testing.T) {
 			moved(&p.Pieces[0], 50-box.Min[0], 490-box.Max[1])
 		}, "lies on the flaw stain"},
 		{"end of the bed", plain, lay.Open, []pieces.Piece{panel}, func(p *lay.Plan) {
-			p.Parts = slices.Clone(p.Parts)
-			p.Parts[0].Length -= 1
+			p.Beds = slices.Clone(p.Beds)
+			p.Beds[0].Length -= 1
 		}, "hangs over the cloth"},
 		{"side of the bed", plain, lay.Open, []pieces.Piece{panel},
 			func(p *lay.Plan) { moved(&p.Pieces[0], 0, -p.Pieces[0].Outline.Bound().Min[1]-1) }, "hangs over the cloth"},
@@ -123,10 +123,10 @@ func TestSpoiledLaysAreRefused(t *testing.T) {
 		{"gap behind a folded part", gapped, lay.InStretches, []pieces.Piece{
 			fabrictest.Half("back", 490, 700, 1), fabrictest.Rectangle("yoke", 980, 300, 1),
 		}, func(p *lay.Plan) {
-			p.Parts = slices.Clone(p.Parts)
-			p.Parts[1].X -= 1
+			p.Beds = slices.Clone(p.Beds)
+			p.Beds[1].X -= 1
 			longer(p, 0)
-			p.Parts[1].Length += 1
+			p.Beds[1].Length += 1
 			moved(at(p, "yoke", false), -1, 0)
 		}, "than the gap"},
 		{"repeat", striped, lay.Open, fabrictest.Skirt(),

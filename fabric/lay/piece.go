@@ -43,8 +43,8 @@ type Laid struct {
 	ByHand bool
 	// OnFold says that the fold edge lies on a fold of its part.
 	OnFold bool
-	// Part is where it lies: an index into Plan.Parts.
-	Part int
+	// Bed is where it lies: an index into Plan.Beds.
+	Bed int
 	// Outline is the cutting line: closed, no more than 0.1 mm outside the
 	// true curve.
 	Outline orb.Ring

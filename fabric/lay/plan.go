@@ -19,8 +19,8 @@ type Plan struct {
 	Width float64
 	// Length of the lay as it lies on the table: x runs from 0 to Length.
 	Length float64
-	// Parts are the rectangles of the lay with their plies; one, in most lays.
-	Parts []Part
+	// Beds are the rectangles of the lay with their plies; one, in most lays.
+	Beds []Bed
 	// FoldedIn is how far the edge of the cloth lies from the fold, in the lay
 	// with one selvedge folded in; otherwise 0.
 	FoldedIn float64
@@ -78,12 +78,12 @@ func (p Plan) Shown() Plan {
 	return p
 }
 
-// PartOf is the part of the lay on which a piece lies.
-func (p Plan) PartOf(l Laid) Part {
-	if l.Part < len(p.Parts) {
-		return p.Parts[l.Part]
+// BedOf is the bed of the lay on which a piece lies.
+func (p Plan) BedOf(l Laid) Bed {
+	if l.Bed < len(p.Beds) {
+		return p.Beds[l.Bed]
 	}
-	return Part{Length: p.Length, Width: p.Width, Plies: p.Lay.Plies(),
+	return Bed{Length: p.Length, Width: p.Width, Plies: p.Lay.Plies(),
 		FoldLow: p.Lay == FoldedAlong || p.Lay == BothSelvedgesIn}
 }
 

@@ -10,7 +10,7 @@ func amountOf(plan lay.Plan) *Amount {
 	if plan.There > 0 {
 		return nil
 	}
-	parts := purchase.PartsOf(plan)
+	parts := purchase.AdditionsTo(plan)
 	return &Amount{HandLaying: parts.HandLaying, Straighten: parts.Straighten, Shrinkage: parts.Shrinkage,
 		Safety: parts.Safety, Rounding: parts.Rounding, Buy: plan.Buy}
 }

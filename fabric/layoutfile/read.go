@@ -43,7 +43,7 @@ func Read(r io.Reader) (lay.Plan, error) {
 			return lay.Plan{}, fmt.Errorf("%s does not lie on the cloth in this layout", p.Name)
 		}
 		out.Pieces = append(out.Pieces, lay.Laid{
-			Name: p.Name, Garment: p.Garment, Size: p.Size, OnFold: p.OnFold, Part: p.Part, Mirrored: p.Mirrored,
+			Name: p.Name, Garment: p.Garment, Size: p.Size, OnFold: p.OnFold, Bed: p.Part, Mirrored: p.Mirrored,
 			Turn: p.Turn, X: p.X, Y: p.Y,
 		})
 	}

@@ -65,7 +65,7 @@ func Of(plan lay.Plan) (File, error) {
 
 func partsOf(plan lay.Plan) ([]Part, error) {
 	out := []Part{}
-	for _, p := range plan.Parts {
+	for _, p := range plan.Beds {
 		part := Part{X: p.X, End: p.X + p.Length, Y: p.Y, Width: p.Width, Folds: foldsOf(plan.Lay, p), Plies: []Ply{}}
 		for _, ply := range p.OnCloth {
 			flaws, err := rules.FlawsIn(plan, p, ply)
@@ -79,7 +79,7 @@ func partsOf(plan lay.Plan) ([]Part, error) {
 	return out, nil
 }
 
-func foldsOf(kind lay.Kind, p lay.Part) []Fold {
+func foldsOf(kind lay.Kind, p lay.Bed) []Fold {
 	out := []Fold{}
 	if kind == lay.FoldedAcross {
 		out = append(out, Fold{Runs: "across", At: p.X})
@@ -201,7 +201,7 @@ func laidOf(plan lay.Plan) []Laid {
 		})
 		laid := Laid{
 			Name: l.Name, Garment: l.Garment, Size: l.Size, Copy: l.Copy, Mirrored: l.Mirrored,
-			Turn: l.Turn, OnFold: l.OnFold, Lower: l.FromLower, X: l.X, Y: l.Y, Piece: index, Part: l.Part,
+			Turn: l.Turn, OnFold: l.OnFold, Lower: l.FromLower, X: l.X, Y: l.Y, Piece: index, Part: l.Bed,
 			Opened: index >= 0 && plan.Asked[index].Fold != seams.None && !l.OnFold, Outline: l.Outline,
 			Turnings: []Turning{},
 		}

@@ -107,7 +107,7 @@ func agrees(t *testing.T, plan lay.Plan, file layoutfile.File) {
 	}
 	assert.Len(t, file.Asked, 3)
 	assert.Len(t, file.Pieces, len(plan.Pieces))
-	require.Len(t, file.Parts, len(plan.Parts))
+	require.Len(t, file.Parts, len(plan.Beds))
 	for _, part := range file.Parts {
 		assert.NotEmpty(t, part.Plies)
 		assert.LessOrEqual(t, part.End, file.Length+1e-9)

@@ -10,14 +10,14 @@ import (
 // drawLay draws all pages of the lay.
 func (s *sheets) drawLay() {
 	low, high := Edges(s.plan)
-	spread := spreadFor(s.options.Paper, high-low, purchase.OnTable(s.plan))
-	s.denominator = spread.denominator
-	_, along := roomOn(spread.Paper)
-	for page := range spread.pages {
-		v := view{scale: 1 / s.denominator, low: low, high: high, page: page + 1, pages: spread.pages}
+	paging := pagingFor(s.options.Paper, high-low, purchase.OnTable(s.plan))
+	s.denominator = paging.denominator
+	_, along := roomOn(paging.Paper)
+	for page := range paging.pages {
+		v := view{scale: 1 / s.denominator, low: low, high: high, page: page + 1, pages: paging.pages}
 		v.from = float64(page) * along * s.denominator
 		v.to = math.Min(v.from+along*s.denominator, purchase.OnTable(s.plan))
-		s.Add(spread.Paper)
+		s.Add(paging.Paper)
 		s.drawPage(v)
 	}
 }

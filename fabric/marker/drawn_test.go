@@ -42,7 +42,7 @@ func TestEveryLayIsDrawn(t *testing.T) {
 	plans["remnants"] = remnants
 	checked := foldedPlan()
 	checked.Cloth.Repeat = cloth.Repeat{Along: 120, Across: 90, CentreLine: 25}
-	checked.Parts = []lay.Part{{Length: checked.Length, Width: checked.Width, Plies: 2, FoldLow: true,
+	checked.Beds = []lay.Bed{{Length: checked.Length, Width: checked.Width, Plies: 2, FoldLow: true,
 		OnCloth: bed.Of(checked.Cloth, checked.Lay).OnCloth(checked.Cloth, checked.Length)}}
 	checked.Zones = []orb.Ring{{{500, 300}, {540, 300}, {540, 360}, {500, 360}, {500, 300}}}
 	plans["checked"] = checked

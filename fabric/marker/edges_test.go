@@ -19,7 +19,7 @@ func TestEdgeLines(t *testing.T) {
 	} {
 		for _, selvedge := range []float64{0, 10} {
 			plan := lay.Plan{Cloth: cloth.Cloth{Width: 1000, Selvedge: selvedge}, Lay: kind, Plies: kind.Plies(), Width: 980,
-				Length: 900, Buy: 1000, Parts: []lay.Part{{Length: 400}, {X: 400, Length: 500}}}
+				Length: 900, Buy: 1000, Beds: []lay.Bed{{Length: 400}, {X: 400, Length: 500}}}
 			var got []bool
 			for _, edge := range EdgeLines(plan) {
 				got = append(got, edge.IsFold)

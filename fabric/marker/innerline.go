@@ -17,10 +17,10 @@ func (s *sheets) drawInnerLines(v view, shown []shownPiece, labels []label) {
 		s.innerLine(v, orb.Point{v.from, s.plan.Width / 2}, orb.Point{v.to, s.plan.Width / 2}, "selvedges meet", shown,
 			labels)
 	case lay.InStretches:
-		if len(s.plan.Parts) < 2 || s.plan.Parts[1].X < v.from || s.plan.Parts[1].X > v.to {
+		if len(s.plan.Beds) < 2 || s.plan.Beds[1].X < v.from || s.plan.Beds[1].X > v.to {
 			return
 		}
-		x := s.plan.Parts[1].X
+		x := s.plan.Beds[1].X
 		a, b := v.at(orb.Point{x, v.high}), v.at(orb.Point{x, v.low})
 		s.SetPen(0.9, 0)
 		s.Line(a[0], a[1], b[0], b[1])

@@ -19,11 +19,11 @@ import (
 func labelsOf(plan lay.Plan) ([]label, []shownPiece) {
 	s := newSheets(plan, Options{})
 	low, high := Edges(plan)
-	spread := spreadFor(paper.A4, high-low, purchase.OnTable(plan))
-	s.denominator = spread.denominator
-	s.Add(spread.Paper)
+	paging := pagingFor(paper.A4, high-low, purchase.OnTable(plan))
+	s.denominator = paging.denominator
+	s.Add(paging.Paper)
 	v := view{to: purchase.OnTable(plan), scale: 1 / s.denominator, low: low, high: high, left: 20,
-		bottom: spread.Height - 40, page: 1, pages: 1}
+		bottom: paging.Height - 40, page: 1, pages: 1}
 	var shown []shownPiece
 	for i, l := range plan.Pieces {
 		shown = append(shown, s.shown(v, i, l))

@@ -62,7 +62,7 @@ func TestWordsOfEveryLay(t *testing.T) {
 // What lies within a millimetre of a fold reaches it, and what is cut on the fold does
 // not: by hand, on a part from 100 to 600 across.
 func TestReachesFold(t *testing.T) {
-	plan := lay.Plan{Parts: []lay.Part{{Y: 100, Width: 500, FoldLow: true}, {Y: 100, Width: 500, FoldHigh: true}}}
+	plan := lay.Plan{Beds: []lay.Bed{{Y: 100, Width: 500, FoldLow: true}, {Y: 100, Width: 500, FoldHigh: true}}}
 	for _, c := range []struct {
 		part    int
 		low     float64 // of a piece 50 wide
@@ -74,7 +74,7 @@ func TestReachesFold(t *testing.T) {
 		{1, 550, false, true}, {1, 549.1, false, true}, {1, 548.9, false, false}, {1, 550, true, false},
 		{1, 100, false, false},
 	} {
-		laid := lay.Laid{Part: c.part, OnFold: c.onFold, Outline: geometry.Rectangle(0, c.low, 80, c.low+50)}
+		laid := lay.Laid{Bed: c.part, OnFold: c.onFold, Outline: geometry.Rectangle(0, c.low, 80, c.low+50)}
 		assert.Equal(t, c.reaches, reachesFold(plan, laid), "%+v", c)
 	}
 }

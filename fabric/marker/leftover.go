@@ -35,7 +35,7 @@ func leftovers(plan lay.Plan, cell float64) []leftover {
 	for i, part := range partsOf(plan) {
 		free := freecloth.Of(orb.Point{part.X, part.Y}, part.Length, part.Width, cell)
 		for _, l := range plan.Pieces {
-			if l.Part == i || len(plan.Parts) < 2 {
+			if l.Bed == i || len(plan.Beds) < 2 {
 				free.Take(orb.Ring(l.Outline))
 			}
 		}
@@ -56,10 +56,10 @@ func leftovers(plan lay.Plan, cell float64) []leftover {
 }
 
 // partsOf are the parts of the lay to the end of the cloth.
-func partsOf(plan lay.Plan) []lay.Part {
-	parts := slices.Clone(plan.Parts)
+func partsOf(plan lay.Plan) []lay.Bed {
+	parts := slices.Clone(plan.Beds)
 	if len(parts) == 0 {
-		parts = []lay.Part{plan.PartOf(lay.Laid{})}
+		parts = []lay.Bed{plan.BedOf(lay.Laid{})}
 	}
 	for i, p := range parts {
 		if p.X+p.Length > plan.Length-1 {

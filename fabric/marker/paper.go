@@ -8,28 +8,28 @@ const margin = 12
 // scales are the denominators that a reader can reckon with.
 var scales = []float64{2, 2.5, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100}
 
-// spread is how a lay goes onto paper.
-type spread struct {
+// paging is how a lay goes onto paper.
+type paging struct {
 	paper.Paper
 	denominator float64 // of the scale
 	pages       int
 }
 
-// spreadFor picks the way of the sheet that takes fewer pages, then the one
+// pagingFor picks the way of the sheet that takes fewer pages, then the one
 // that shows the lay larger. Both lengths in mm of cloth.
-func spreadFor(of paper.Paper, across, along float64) spread {
-	best := spreadOn(of.OnItsSide(), across, along)
-	if other := spreadOn(of.Upright(), across, along); other.pages < best.pages ||
+func pagingFor(of paper.Paper, across, along float64) paging {
+	best := pagingOn(of.OnItsSide(), across, along)
+	if other := pagingOn(of.Upright(), across, along); other.pages < best.pages ||
 		other.pages == best.pages && other.denominator < best.denominator {
 		best = other
 	}
 	return best
 }
 
-func spreadOn(of paper.Paper, across, along float64) spread {
+func pagingOn(of paper.Paper, across, along float64) paging {
 	roomAcross, roomAlong := roomOn(of)
 	denominator := scaleFor(across, along, roomAcross, roomAlong)
-	return spread{of, denominator, pagesAt(denominator, along, roomAlong)}
+	return paging{of, denominator, pagesAt(denominator, along, roomAlong)}
 }
 
 // Room around the drawing, mm of paper.

@@ -179,7 +179,7 @@ func (s *sheets) drawFoldMark(v view, l lay.Laid) {
 // foldOf is the fold that a piece lies on, and 1 when the piece lies above it,
 // -1 when below.
 func (s *sheets) foldOf(l lay.Laid) (y, up float64) {
-	part := s.plan.PartOf(l)
+	part := s.plan.BedOf(l)
 	if part.FoldHigh && l.Outline.Bound().Center()[1] > part.Y+part.Width/2 {
 		return part.Y + part.Width, -1
 	}

@@ -76,7 +76,7 @@ func percentReadAgain(text string, share float64) error {
 // pliesReadAgain: as many plies are named as the parts of the plan have.
 func pliesReadAgain(text string, plan lay.Plan) error {
 	var want []string
-	for _, part := range plan.Parts {
+	for _, part := range plan.Beds {
 		if n := strconv.Itoa(part.Plies); len(want) == 0 || want[len(want)-1] != n {
 			want = append(want, n)
 		}

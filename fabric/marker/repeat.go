@@ -67,7 +67,7 @@ func bands(plan lay.Plan) []band {
 		return out
 	}
 	second := first
-	first.high, second.low, second.part = edge, edge, len(plan.Parts)-1
+	first.high, second.low, second.part = edge, edge, len(plan.Beds)-1
 	return []band{first, second}
 }
 

@@ -36,11 +36,11 @@ func TestLinesAcross(t *testing.T) {
 			if c.lay == lay.SelvedgeIn {
 				first, _ = bed.FoldedIn(plan.Cloth, c.foldedIn)
 			}
-			plan.Parts = []lay.Part{{Length: plan.Length, Width: c.width, Plies: plan.Plies,
+			plan.Beds = []lay.Bed{{Length: plan.Length, Width: c.width, Plies: plan.Plies,
 				OnCloth: first.OnCloth(plan.Cloth, plan.Length)}}
 			if c.lay == lay.SelvedgeIn {
 				_, single := bed.FoldedIn(plan.Cloth, c.foldedIn)
-				plan.Parts = append(plan.Parts, lay.Part{Y: c.foldedIn, Length: plan.Length, Plies: 1,
+				plan.Beds = append(plan.Beds, lay.Bed{Y: c.foldedIn, Length: plan.Length, Plies: 1,
 					OnCloth: single.OnCloth(plan.Cloth, plan.Length)})
 			}
 			all := bands(plan)

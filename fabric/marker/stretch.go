@@ -12,9 +12,9 @@ type stretch struct{ from, to, low, high float64 }
 // open.
 func stretches(plan lay.Plan) []stretch {
 	low, high := Edges(plan)
-	if plan.Lay != lay.InStretches || len(plan.Parts) < 2 {
+	if plan.Lay != lay.InStretches || len(plan.Beds) < 2 {
 		return []stretch{{0, purchase.OnTable(plan), low, high}}
 	}
-	middle := plan.Parts[1].X
+	middle := plan.Beds[1].X
 	return []stretch{{0, middle, 0, (high - low) / 2}, {middle, purchase.OnTable(plan), low, high}}
 }

@@ -32,7 +32,7 @@ func Rows(plan lay.Plan, options Options) [][]string {
 	var out [][]string
 	for i, l := range plan.Pieces {
 		near, far := grainEnds(l)
-		part, origin := plan.PartOf(l), originOf(plan, l)
+		part, origin := plan.BedOf(l), originOf(plan, l)
 		out = append(out, []string{
 			fmt.Sprint(i + 1), l.Name, on(garmentOf(l), origin.name),
 			fmt.Sprintf("%d of %d", l.Copy, total[keyOf(l)]),

@@ -56,11 +56,11 @@ func nearEdge(plan lay.Plan) string {
 	if plan.Lay == lay.InStretches {
 		return "fold or selvedge"
 	}
-	return edgeOf(plan, plan.PartOf(lay.Laid{}))
+	return edgeOf(plan, plan.BedOf(lay.Laid{}))
 }
 
 // edgeOf names the edge nearest to the cutter where a part lies.
-func edgeOf(plan lay.Plan, part lay.Part) string {
+func edgeOf(plan lay.Plan, part lay.Bed) string {
 	if isFromFold(plan, part) {
 		return "fold"
 	}
@@ -69,7 +69,7 @@ func edgeOf(plan lay.Plan, part lay.Part) string {
 
 // isFromFold reports whether distances across are measured from a fold, at
 // y = 0, and not from the outer edge of a selvedge.
-func isFromFold(plan lay.Plan, part lay.Part) bool {
+func isFromFold(plan lay.Plan, part lay.Bed) bool {
 	switch plan.Lay {
 	case lay.FoldedAlong, lay.SelvedgeIn, lay.BothSelvedgesIn:
 		return true
@@ -81,7 +81,7 @@ func isFromFold(plan lay.Plan, part lay.Part) bool {
 
 // fromEdge is the distance of y from the edge that a tape can reach: the fold,
 // or the outer edge of the selvedge.
-func fromEdge(plan lay.Plan, part lay.Part, y float64) float64 {
+func fromEdge(plan lay.Plan, part lay.Bed, y float64) float64 {
 	if isFromFold(plan, part) {
 		return y
 	}
@@ -152,7 +152,7 @@ func laying(plan lay.Plan, options Options) []string {
 
 // reachesFold reports whether a piece that is not cut on the fold touches one.
 func reachesFold(plan lay.Plan, l lay.Laid) bool {
-	part, box := plan.PartOf(l), l.Outline.Bound()
+	part, box := plan.BedOf(l), l.Outline.Bound()
 	const touching = 1.0 // mm
 	return !l.OnFold && (part.FoldLow && box.Min[1] < part.Y+touching ||
 		part.FoldHigh && box.Max[1] > part.Y+part.Width-touching)
@@ -227,7 +227,7 @@ func buying(plan lay.Plan, options Options) []string {
 	if options.Remnant || plan.There > 0 {
 		return nil
 	}
-	parts := purchase.PartsOf(plan)
+	parts := purchase.AdditionsTo(plan)
 	said := []string{options.Long(plan.Taken) + " for the lay"}
 	for _, part := range []struct {
 		length float64

@@ -164,7 +164,7 @@ func TestScales(t *testing.T) {
 		pages         int
 	}{{1500, 800, 1}, {1500, 3500, 1}, {750, 1900, 1}, {1500, 9000, 3}, {20000, 100, 1}} {
 		for _, sheet := range []paper.Paper{paper.A4, paper.Letter} {
-			s := spreadFor(sheet, c.across, c.along)
+			s := pagingFor(sheet, c.across, c.along)
 			assert.LessOrEqual(t, s.pages, c.pages, "%+v", c)
 			across, along := roomOn(s.Paper)
 			assert.LessOrEqual(t, c.across/s.denominator, across+1e-9, "%+v", c)

@@ -101,7 +101,7 @@ func (b *Bench) under(all []lay.Laid, piece int) (benchBed, error) {
 	if len(b.beds) == 1 {
 		return benchBed{SolvedBed: b.beds[0], asked: b.planner.Asked, isAll: true}, nil
 	}
-	part := all[piece].Part
+	part := all[piece].Bed
 	out := benchBed{SolvedBed: b.beds[part], asked: b.planner.Asked, part: part}
 	switch {
 	case b.kind == lay.SelvedgeIn && part == 0:
@@ -154,7 +154,7 @@ func (b *Bench) laid(all []lay.Laid) (out []SolvedBed, whole bool) {
 func (b *Bench) Plan(all []lay.Laid) (out lay.Plan, proven bool) {
 	beds, whole := b.laid(all)
 	if whole && areVerified(beds) {
-		found := SpreadOf(b.planner.Cloth, beds...)
+		found := LayOf(b.planner.Cloth, beds...)
 		found.Depth, found.Bound = b.depth, min(b.bound, found.Taken)
 		if len(beds) == 1 {
 			found.Bound = min(b.bound, beds[0].Layout.Length)

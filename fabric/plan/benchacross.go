@@ -15,7 +15,7 @@ import (
 
 // PartAt is the part of a lay of two that the middle of a held piece is over.
 func (b *Bench) PartAt(all []lay.Laid, piece int, held lay.Laid) int {
-	own := all[piece].Part
+	own := all[piece].Bed
 	if len(b.beds) == 1 {
 		return own
 	}
@@ -69,7 +69,7 @@ func (b *Bench) carried(all []lay.Laid, piece int) *across {
 
 // carry spreads the lay with the piece on the other part; the lay.Reason why that cannot be.
 func (b *Bench) carry(a *across) error {
-	t, to := b.planner, 1-a.from[a.piece].Part
+	t, to := b.planner, 1-a.from[a.piece].Bed
 	double, single, why := t.bedsInTwo(b.kind, b.depth)
 	if why != nil {
 		return why

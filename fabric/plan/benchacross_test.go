@@ -25,7 +25,7 @@ func bagInTwo(kind lay.Kind) ([]pieces.Piece, lay.Plan) {
 		fabrictest.Half("half", 100, 200, 1)}
 	out := lay.Plan{Lay: kind}
 	put := func(name string, number, part int, x float64, down bool) {
-		l := lay.Laid{Name: name, Copy: number, Part: part, X: x, Y: 300, Mirrored: down, Turn: 270}
+		l := lay.Laid{Name: name, Copy: number, Bed: part, X: x, Y: 300, Mirrored: down, Turn: 270}
 		switch {
 		case part == 1 && down:
 			l.Y = 600
@@ -84,7 +84,7 @@ func TestPieceGoesOntoTheOtherPart(t *testing.T) {
 			was, bench := laidAsSaid(t, all, said)
 			i := numbered(t, was.Pieces, tt.name, tt.number)
 			held := was.Pieces[i]
-			held.Part = tt.on
+			held.Bed = tt.on
 			held.X, held.Y = 600, 300
 			if tt.on == 1 {
 				held.X, held.Y = was.Length+300, 900
@@ -93,7 +93,7 @@ func TestPieceGoesOntoTheOtherPart(t *testing.T) {
 			found, err := bench.Look(was.Pieces, i, held, true)
 			require.NoError(t, err)
 			require.True(t, found.Free, "%s: %s %v", kind, tt.name, found.Broken)
-			assert.Equal(t, [3]int{tt.on, tt.comes, tt.goes}, [3]int{found.Part, found.Comes, found.Goes},
+			assert.Equal(t, [3]int{tt.on, tt.comes, tt.goes}, [3]int{found.Bed, found.Comes, found.Goes},
 				"%s: %s", kind, tt.name)
 			assert.Len(t, bench.Goes(was.Pieces, i), tt.goes)
 
@@ -121,11 +121,11 @@ func TestWhyAPieceDoesNotGoOntoTheOtherPart(t *testing.T) {
 		refused := func(was lay.Plan, bench *plan.Bench, name string, part int) lay.Obstacle {
 			i := numbered(t, was.Pieces, name, 1)
 			held := was.Pieces[i]
-			held.Part = part
+			held.Bed = part
 			found, err := bench.Look(was.Pieces, i, held, true)
 			require.NoError(t, err)
 			assert.False(t, found.Free)
-			assert.Equal(t, 1-part, found.Part)
+			assert.Equal(t, 1-part, found.Bed)
 			require.NotEmpty(t, found.Broken)
 			assert.Equal(t, plan.OtherPart, found.Broken[0].Rule)
 			_, _, err = bench.Across(was.Pieces, i, held)

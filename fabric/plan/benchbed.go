@@ -85,7 +85,7 @@ const gapSlack = 0.01
 func (b benchBed) still(all []lay.Laid, but int) (placed []int, out []layout.Placement) {
 	placed = make([]int, len(b.Templates))
 	for i, l := range all {
-		if i == but || l.Part != b.part && !b.isAll {
+		if i == but || l.Bed != b.part && !b.isAll {
 			continue
 		}
 		if at, ok := b.placement(l, placed); ok {
@@ -162,7 +162,7 @@ func moveRing(ring orb.Ring, by orb.Point) orb.Ring {
 func endOf(all []lay.Laid, part int) float64 {
 	end := 0.0
 	for _, l := range all {
-		if l.Part == part {
+		if l.Bed == part {
 			end = math.Max(end, l.Outline.Bound().Max[0])
 		}
 	}
@@ -172,7 +172,7 @@ func endOf(all []lay.Laid, part int) float64 {
 func beginOf(all []lay.Laid, part int) float64 {
 	begin := math.Inf(1)
 	for _, l := range all {
-		if l.Part == part {
+		if l.Bed == part {
 			begin = math.Min(begin, l.Outline.Bound().Min[0])
 		}
 	}

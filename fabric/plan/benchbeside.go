@@ -15,7 +15,7 @@ import (
 
 // lying is one of the pieces as it lies where a hand holds it, turned as it may.
 func (b *Bench) lying(all []lay.Laid, piece int, held lay.Laid) lay.Laid {
-	held.Part, held.OnFold = all[piece].Part, all[piece].OnFold
+	held.Bed, held.OnFold = all[piece].Bed, all[piece].OnFold
 	on, err := b.under(all, piece)
 	if err != nil {
 		return held

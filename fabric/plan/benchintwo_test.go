@@ -21,14 +21,14 @@ var cottonInTwo = cloth.Cloth{Name: "shell", Width: 1400, Selvedge: 10, Purchase
 
 // firstOn a part of a plan.
 func firstOn(p lay.Plan, part int) int {
-	return slices.IndexFunc(p.Pieces, func(l lay.Laid) bool { return l.Part == part })
+	return slices.IndexFunc(p.Pieces, func(l lay.Laid) bool { return l.Bed == part })
 }
 
 // Each piece lies where it may on its own part, and is told when it reaches onto the other.
 func TestBenchHoldsBothParts(t *testing.T) {
 	for _, kind := range inTwo {
 		was, bench := laidByProgram(t, cottonInTwo, kind)
-		require.Len(t, was.Parts, 2, "%s", kind)
+		require.Len(t, was.Beds, 2, "%s", kind)
 		for i, l := range was.Pieces {
 			found, err := bench.Look(was.Pieces, i, l, false)
 			require.NoError(t, err)
@@ -71,7 +71,7 @@ func TestPieceSlidesOnItsPart(t *testing.T) {
 		was, bench := laidByProgram(t, cottonInTwo, kind)
 		for _, part := range []int{0, 1} {
 			for i, l := range was.Pieces {
-				if l.Part != part {
+				if l.Bed != part {
 					continue
 				}
 				l.X, l.Y = l.X-9, l.Y+4
@@ -127,7 +127,7 @@ func atBorder(p lay.Plan, part int) int {
 		if part == 1 {
 			near = -l.Outline.Bound().Min[side]
 		}
-		if l.Part == part && (best < 0 || near > nearest) {
+		if l.Bed == part && (best < 0 || near > nearest) {
 			best, nearest = i, near
 		}
 	}
@@ -156,7 +156,7 @@ func TestRoundAHandInTwoParts(t *testing.T) {
 			at := slices.IndexFunc(found.Pieces, func(l lay.Laid) bool { return l.ByHand })
 			require.GreaterOrEqual(t, at, 0, "%s, part %d", kind, part)
 			got := found.Pieces[at]
-			assert.Equal(t, [4]any{l.Name, l.Copy, l.X + 20, part}, [4]any{got.Name, got.Copy, got.X, got.Part})
+			assert.Equal(t, [4]any{l.Name, l.Copy, l.X + 20, part}, [4]any{got.Name, got.Copy, got.X, got.Bed})
 			assert.Contains(t, found.Notes, lay.Note{Of: lay.LaidByHand, Pieces: []string{l.Name}})
 		}
 	}

@@ -23,7 +23,7 @@ func (a *across) shareOut(c choice, to int) {
 		}
 		if i == a.piece {
 			a.at = len(a.all)
-			other.Part, other.OnFold = to, to == 0 && c.Piece.Fold != seams.None
+			other.Bed, other.OnFold = to, to == 0 && c.Piece.Fold != seams.None
 		}
 		a.all, a.index = append(a.all, other), append(a.index, i)
 	}
@@ -42,7 +42,7 @@ func alike(all []lay.Laid, piece int, isPair bool) []int {
 	l := all[piece]
 	var out []int
 	for i, other := range all {
-		if i != piece && isCopy(other, l) && other.Part == l.Part {
+		if i != piece && isCopy(other, l) && other.Bed == l.Bed {
 			out = append(out, i)
 		}
 	}

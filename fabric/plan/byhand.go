@@ -21,7 +21,7 @@ func HandLays(c cloth.Cloth, wanted []lay.Kind) []lay.Plan {
 		for _, piece := range one.Pieces {
 			p.Pieces = append(p.Pieces, lay.Laid{
 				Name: piece.Name, Garment: piece.Garment, Size: piece.Size, Copy: piece.Copy, Turn: piece.Turn,
-				X: piece.At[0], Y: piece.At[1], Mirrored: piece.FaceDown, OnFold: piece.OnFold, Part: partOf(piece),
+				X: piece.At[0], Y: piece.At[1], Mirrored: piece.FaceDown, OnFold: piece.OnFold, Bed: partOf(piece),
 			})
 		}
 		out = append(out, p)

@@ -31,7 +31,7 @@ func Fill(p *lay.Plan, beds []SolvedBed) {
 		p.Length = math.Max(p.Length, end)
 		p.Width = math.Max(p.Width, b.At[1]+b.Width+b.LostHigh)
 		p.Taken = math.Max(p.Taken, b.Before+b.Taken(p.Cloth, found.Layout.Length))
-		p.Parts = append(p.Parts, lay.Part{
+		p.Beds = append(p.Beds, lay.Bed{
 			X: begin, Y: b.At[1], Length: end - begin, Width: b.Width, Plies: b.Plies(),
 			FoldLow: len(b.FoldPins()) > 0, FoldHigh: len(b.FoldPins()) > 1,
 			OnCloth: b.OnCloth(p.Cloth, found.Layout.Length),
@@ -40,13 +40,13 @@ func Fill(p *lay.Plan, beds []SolvedBed) {
 			p.Cuts++
 		}
 	}
-	for i := range p.Parts { // beds side by side are as long as the longer one
-		if p.Parts[i].X == 0 && p.Lay == lay.SelvedgeIn {
-			p.Parts[i].Length = p.Length
+	for i := range p.Beds { // beds side by side are as long as the longer one
+		if p.Beds[i].X == 0 && p.Lay == lay.SelvedgeIn {
+			p.Beds[i].Length = p.Length
 		}
 	}
 	for i, found := range beds {
-		p.Zones = append(p.Zones, found.ZonesWithin(p.Parts[i].X+p.Parts[i].Length)...)
+		p.Zones = append(p.Zones, found.ZonesWithin(p.Beds[i].X+p.Beds[i].Length)...)
 	}
 	p.Density = efficiency(*p)
 	p.Need = purchase.Need(p.Cloth, p.Taken)
@@ -108,7 +108,7 @@ func efficiency(p lay.Plan) float64 {
 	}
 	var area float64
 	for _, l := range p.Pieces {
-		plies := p.Parts[l.Part].Plies
+		plies := p.Beds[l.Bed].Plies
 		if l.FromLower {
 			plies = 1
 		}

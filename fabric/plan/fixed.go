@@ -36,7 +36,7 @@ func (t *Planner) aroundFixed(kind lay.Kind) (found *SolvedLay, why, err error) 
 	if one.Layout, err = t.laidAround(kind, one, start, t.Budget(1)); err != nil {
 		return nil, nil, err
 	}
-	found = SpreadOf(t.Cloth, one)
+	found = LayOf(t.Cloth, one)
 	found.Bound = t.boundOf(kind, one)
 	return found, nil, nil
 }

@@ -130,9 +130,9 @@ func TestFixedPiecesStayInTwoParts(t *testing.T) {
 			first, err := plan.Require(t.Context(), c, all, options)
 			require.NoError(t, err, "%s", kind)
 			was := first.Lays[0]
-			require.Len(t, was.Parts, 2, "%s", kind)
+			require.Len(t, was.Beds, 2, "%s", kind)
 			for _, part := range []int{0, 1} {
-				at := slices.IndexFunc(was.Pieces, func(l lay.Laid) bool { return l.Part == part })
+				at := slices.IndexFunc(was.Pieces, func(l lay.Laid) bool { return l.Bed == part })
 				options.Fixed = named(was, was.Pieces[at].Name)
 				got, err := plan.Require(t.Context(), c, all, options)
 				require.NoError(t, err, "%s, %s", kind, was.Pieces[at].Name)
@@ -140,7 +140,7 @@ func TestFixedPiecesStayInTwoParts(t *testing.T) {
 				for _, l := range options.Fixed.Pieces {
 					assert.True(t, slices.ContainsFunc(laid, func(other lay.Laid) bool {
 						return isAt(l, other) &&
-							l.Part == other.Part
+							l.Bed == other.Bed
 					}),
 						"%s: %s", kind, l.Name)
 				}

@@ -120,7 +120,7 @@ func (t *Planner) bedsAroundFixed(a arrangement, fixed lay.Plan, share float64) 
 		}
 		solved, known = append(solved, one), one.matching(t.Cloth).Found(one.Problem, one.Layout)
 	}
-	found = SpreadOf(t.Cloth, solved...)
+	found = LayOf(t.Cloth, solved...)
 	found.Depth = a.depth
 	return found, nil, nil
 }

@@ -125,7 +125,7 @@ func gapKept(t *testing.T, number uint64, plan lay.Plan) {
 	}
 	var cut []lay.Laid // as they lie on the open cloth
 	for _, l := range plan.Pieces {
-		for _, ply := range bed.PliesAt(plan.Parts[l.Part], l.Outline.Bound().Center()[1]) {
+		for _, ply := range bed.PliesAt(plan.Beds[l.Bed], l.Outline.Bound().Center()[1]) {
 			if ply.Upper && l.FromLower {
 				continue
 			}

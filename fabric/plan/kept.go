@@ -17,7 +17,7 @@ func (t *Planner) findLay(kind lay.Kind) (found *SolvedLay, why, err error) {
 	if kept != nil && t.Options.Searched {
 		return kept, nil, nil
 	}
-	found, why, err = t.Spread(kind)
+	found, why, err = t.SolveLay(kind)
 	if err == nil && kept != nil && (found == nil || kept.Taken < found.Taken) {
 		t.improved = true
 		return kept, nil, nil
@@ -57,7 +57,7 @@ func (t *Planner) rebuiltInOne(plan lay.Plan) *SolvedLay {
 	if !ok {
 		return nil
 	}
-	found := SpreadOf(t.Cloth, one)
+	found := LayOf(t.Cloth, one)
 	found.Bound = t.boundOf(plan.Lay, one)
 	return found
 }
@@ -102,7 +102,7 @@ func (t *Planner) rebuiltInTwo(plan lay.Plan, back bool) *SolvedLay {
 	if !ok {
 		return nil
 	}
-	found := SpreadOf(t.Cloth, first, second)
+	found := LayOf(t.Cloth, first, second)
 	if plan.Lay == lay.SelvedgeIn {
 		found.Depth = plan.FoldedIn
 	}
@@ -148,7 +148,7 @@ func Bare(plan lay.Plan) lay.Plan {
 	out := lay.Plan{Lay: plan.Lay, FoldedIn: plan.FoldedIn, Places: plan.Places}
 	for _, l := range plan.Pieces {
 		out.Pieces = append(out.Pieces, lay.Laid{
-			Name: l.Name, Garment: l.Garment, Size: l.Size, OnFold: l.OnFold, Part: l.Part,
+			Name: l.Name, Garment: l.Garment, Size: l.Size, OnFold: l.OnFold, Bed: l.Bed,
 			Mirrored: l.Mirrored, Turn: l.Turn, X: l.X, Y: l.Y,
 		})
 	}

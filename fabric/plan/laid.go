@@ -25,7 +25,7 @@ func laidOut(beds []SolvedBed) []lay.Laid {
 	for part, found := range beds {
 		for _, at := range found.Layout.Placements {
 			l := laid(found.Templates[at.Item], found.Problem, at)
-			l.Part = part
+			l.Bed = part
 			out = append(out, moved(l, found.Bed.At))
 		}
 	}

@@ -73,14 +73,14 @@ const (
 // Look at one of the pieces held elsewhere, on the part of the lay that it is held on;
 // slide lets it come into contact.
 func (b *Bench) Look(all []lay.Laid, piece int, held lay.Laid, slide bool) (Looked, error) {
-	own := all[piece].Part
-	if held.Part == own {
+	own := all[piece].Bed
+	if held.Bed == own {
 		return b.lookHere(all, piece, held, slide)
 	}
 	if a := b.carried(all, piece); a.why == nil {
 		return a.look(held, slide)
 	}
-	held.Part = own
+	held.Bed = own
 	found, err := b.lookHere(all, piece, held, slide)
 	found.Free = false
 	found.Broken = append([]Broken{{Rule: OtherPart, Why: b.over.why}}, slices.DeleteFunc(found.Broken,

@@ -74,7 +74,7 @@ func (l SolvedBed) matching(c cloth.Cloth) *rules.Matching {
 	return m
 }
 
-func SpreadOf(c cloth.Cloth, beds ...SolvedBed) *SolvedLay {
+func LayOf(c cloth.Cloth, beds ...SolvedBed) *SolvedLay {
 	s := &SolvedLay{Beds: beds}
 	for _, found := range beds {
 		s.Taken = max(s.Taken, found.Bed.Before+found.Bed.Taken(c, found.Layout.Length))

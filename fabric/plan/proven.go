@@ -34,7 +34,7 @@ func (t *Planner) better(kind lay.Kind, one SolvedBed, laid layout.Layout) (lay.
 		return lay.Plan{}, false
 	}
 	one.Layout = laid
-	found := SpreadOf(t.Cloth, one)
+	found := LayOf(t.Cloth, one)
 	found.Bound = min(one.Bound, laid.Length)
 	plan, err := t.planOf(kind, found)
 	return plan, err == nil

@@ -71,7 +71,7 @@ func chalkLine(p lay.Plan) float64 {
 	sum := float64(float64(p.Cuts-len(p.Pieces)) * bed.UsableWidth(lay.Open, p.Cloth))
 	for _, l := range p.Pieces {
 		for i := 1; i < len(l.Outline); i++ {
-			if a, b := l.Outline[i-1], l.Outline[i]; !l.OnFold || !isFold(p.PartOf(l), a[1]) || !isFold(p.PartOf(l), b[1]) {
+			if a, b := l.Outline[i-1], l.Outline[i]; !l.OnFold || !isFold(p.BedOf(l), a[1]) || !isFold(p.BedOf(l), b[1]) {
 				sum += geometry.Distance(a, b)
 			}
 		}
@@ -80,7 +80,7 @@ func chalkLine(p lay.Plan) float64 {
 }
 
 // isFold reports whether a place across is a fold of a part.
-func isFold(part lay.Part, y float64) bool {
+func isFold(part lay.Bed, y float64) bool {
 	return part.FoldLow && math.Abs(y-part.Y) <= pinTolerance ||
 		part.FoldHigh && math.Abs(y-part.Y-part.Width) <= pinTolerance
 }

@@ -150,12 +150,12 @@ func Behind(kind lay.Kind, alone []Requirement, garments []string) (lay.Plan, bo
 	out := lay.Plan{Lay: kind}
 	begin := 0.0
 	for i, need := range alone {
-		at := slices.IndexFunc(need.Lays, func(p lay.Plan) bool { return p.Lay == kind && p.Possible() && len(p.Parts) == 1 })
+		at := slices.IndexFunc(need.Lays, func(p lay.Plan) bool { return p.Lay == kind && p.Possible() && len(p.Beds) == 1 })
 		if at < 0 {
 			return lay.Plan{}, false
 		}
 		plan := need.Lays[at]
-		out.Cloth, out.Parts = plan.Cloth, plan.Parts
+		out.Cloth, out.Beds = plan.Cloth, plan.Beds
 		for _, l := range plan.Pieces {
 			l.Garment = garments[i]
 			out.Pieces = append(out.Pieces, moved(l, orb.Point{begin, 0}))

@@ -235,7 +235,7 @@ func descent(from sharing, choices []choice, guess func(sharing) (float64, bool)
 func partOfPlan(plan lay.Plan, part int) lay.Plan {
 	var only []lay.Laid
 	for _, l := range plan.Pieces {
-		if l.Part == part {
+		if l.Bed == part {
 			only = append(only, l)
 		}
 	}
@@ -253,7 +253,7 @@ func (t *Planner) sharedIn(plan lay.Plan, choices []choice) (double, single shar
 		for i, c := range choices {
 			switch {
 			case c.Source != source:
-			case l.Part == 0:
+			case l.Bed == 0:
 				double[i] += c.step
 			default:
 				single[i]++

@@ -217,7 +217,7 @@ func (t *Planner) solveBeds(a arrangement, share float64, beat, warm *SolvedLay)
 		}
 		solved, known = append(solved, *one), one.matching(t.Cloth).Found(one.Problem, one.Layout)
 	}
-	found = SpreadOf(t.Cloth, solved...)
+	found = LayOf(t.Cloth, solved...)
 	found.Depth = a.depth
 	t.tell(a.lay, found)
 	return found, nil, nil

@@ -58,7 +58,7 @@ func TestUnfoldedLayIsALayout(t *testing.T) {
 				t.Run(fmt.Sprintf("%s %g %s", nap, width, kind), func(t *testing.T) {
 					table := &Planner{Ctx: context.Background(), Cloth: c, Asked: curvedPieces(), Wanted: wanted,
 						Options: Options{Passes: 2}}
-					found, why, err := table.Spread(kind)
+					found, why, err := table.SolveLay(kind)
 					require.NoError(t, err)
 					if found == nil {
 						t.Skip(why)

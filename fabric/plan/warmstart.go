@@ -31,7 +31,7 @@ func (t *Planner) startFor(kind lay.Kind, b bed.Bed, templates []rules.Template,
 	}
 	for _, plan := range t.Options.WarmStarts {
 		isFirst := b.At == orb.Point{} || kind == lay.FoldedAcross
-		if plan.Lay == kind && isFirst && len(plan.Parts) == 1 {
+		if plan.Lay == kind && isFirst && len(plan.Beds) == 1 {
 			if laid, ok := relaid(plan, b, t.Asked, templates, problem); ok {
 				offer(laid)
 			}

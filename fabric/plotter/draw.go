@@ -52,7 +52,7 @@ func draw(plan lay.Plan, options Options) sheet.Plane {
 		Reach: m.at(orb.Point{plan.Length, m.low})}
 	m.cloth()
 	for i, l := range plan.Pieces {
-		f := m.figure(i, l)
+		f := m.drawnPiece(i, l)
 		f.Draw(m.Picture)
 		plane.Shapes = append(plane.Shapes, f.Sizes[0].Cutting)
 	}
@@ -69,9 +69,9 @@ func (m fullSize) motion() pieces.Motion {
 	return pieces.MirrorY().Then(pieces.Move(headWidth, m.high))
 }
 
-// figure is a piece in its place. Its cutting line is that of the plan, which
+// drawnPiece is a piece in its place. Its cutting line is that of the plan, which
 // was checked.
-func (m fullSize) figure(i int, l lay.Laid) sheet.DrawnPiece {
+func (m fullSize) drawnPiece(i int, l lay.Laid) sheet.DrawnPiece {
 	move := pieces.Identity()
 	if l.Mirrored {
 		move = pieces.MirrorX()
@@ -232,8 +232,8 @@ func (m fullSize) inner() []namedLine {
 	case lay.BothSelvedgesIn:
 		out = append(out, line(innerLine, "selvedges meet", orb.Point{0, m.plan.Width / 2}, orb.Point{far, m.plan.Width / 2}))
 	case lay.InStretches:
-		if len(m.plan.Parts) > 1 {
-			x := m.plan.Parts[1].X
+		if len(m.plan.Beds) > 1 {
+			x := m.plan.Beds[1].X
 			out = append(out, line(endLine, "cut across here, "+say.Short(x), orb.Point{x, m.low}, orb.Point{x, m.high}))
 		}
 	}

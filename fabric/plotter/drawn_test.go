@@ -22,7 +22,7 @@ var update = flag.Bool("update", false, "write the golden files anew")
 func TestMarkersAreDrawn(t *testing.T) {
 	stretches := longPlan(t, 6)
 	stretches.Lay, stretches.Plies = lay.InStretches, lay.InStretches.Plies()
-	stretches.Parts = []lay.Part{{Length: 290, Width: 745, Plies: 2, FoldLow: true},
+	stretches.Beds = []lay.Bed{{Length: 290, Width: 745, Plies: 2, FoldLow: true},
 		{X: 290, Y: -10, Length: 290, Width: 1480, Plies: 1}}
 	meeting := longPlan(t, 6)
 	meeting.Lay, meeting.Plies = lay.BothSelvedgesIn, lay.BothSelvedgesIn.Plies()

@@ -246,7 +246,7 @@ func TestEdgesAreNamed(t *testing.T) {
 	} {
 		plan := longPlan(t, 14)
 		plan.Lay, plan.Plies = c.lay, c.lay.Plies()
-		plan.Parts = []lay.Part{{Length: 290, Width: 745, Plies: 2, FoldLow: true},
+		plan.Beds = []lay.Bed{{Length: 290, Width: 745, Plies: 2, FoldLow: true},
 			{X: 290, Y: -10, Length: 290, Width: 1480, Plies: 1}}
 		pages, err := Pages(plan, Options{Paper: roll(1830)})
 		require.NoError(t, err)

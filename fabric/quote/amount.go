@@ -90,17 +90,17 @@ func (a Amount) RestsOn(units Units) string {
 		laid += " (never below " + units.AtLeast(a.Bound) + ")"
 	}
 	parts := []string{laid}
-	for _, part := range a.Parts()[1:] {
-		if part.Length >= leastPart {
-			parts = append(parts, part.Part.String()+" "+units.Short(part.Length))
+	for _, part := range a.Components()[1:] {
+		if part.Length >= leastComponent {
+			parts = append(parts, part.Component.String()+" "+units.Short(part.Length))
 		}
 	}
 	return strings.Join(parts, ", ")
 }
 
-// Parts of the amount, all of them, in the order in which they are added.
-func (a Amount) Parts() []PartLength {
-	return []PartLength{
+// Components of the amount, all of them, in the order in which they are added.
+func (a Amount) Components() []ComponentLength {
+	return []ComponentLength{
 		{ByLay, a.Taken}, {ByHand, a.HandLaying}, {ByEnds, a.Straighten}, {ByWash, a.Shrinkage}, {BySafety, a.Safety},
 		{ByStep, a.Rounding}, {ByMinimum, a.Minimum},
 	}

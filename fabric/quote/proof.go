@@ -17,7 +17,7 @@ const figureTolerance = 1e-3
 // what made it, and has what is said of it read again. The error is of
 // plan.ErrInternal: an amount that is wrong is not shown.
 func (a Amount) Proven(c cloth.Cloth, units Units) error {
-	err := errors.Join(a.reckonedAgain(c), a.partsReckonedAgain(c))
+	err := errors.Join(a.reckonedAgain(c), a.componentsReckonedAgain(c))
 	if err == nil {
 		err = restsOnReadAgain(a.RestsOn(units), a, units)
 	}
@@ -35,7 +35,7 @@ func wrong(c cloth.Cloth, err error) error {
 // reckonedAgain proves what is bought, that its parts come to it, and what it rests on.
 func (a Amount) reckonedAgain(c cloth.Cloth) error {
 	sum := 0.0
-	for _, part := range a.Parts() {
+	for _, part := range a.Components() {
 		sum += part.Length
 	}
 	err := check.Bought(c, a.Taken, a.Need(), a.Buy)
@@ -54,7 +54,7 @@ func (a Amount) reckonedAgain(c cloth.Cloth) error {
 
 // partsReckonedAgain proves each part by itself: together they could be right where
 // one stands for another.
-func (a Amount) partsReckonedAgain(c cloth.Cloth) error {
+func (a Amount) componentsReckonedAgain(c cloth.Cloth) error {
 	keeps := 1.0 // of a length that is wetted
 	if !c.Shrinkage.CutFirst {
 		keeps -= c.Shrinkage.Warp

@@ -33,9 +33,9 @@ func (c ClothTable) RestsOn(units Units) string {
 	if percent := math.Ceil(100*above - 1e-6); percent > 0 {
 		parts[0] = fmt.Sprintf("the lays that were found, at most %.0f %% longer than what is proven to be needed", percent)
 	}
-	for _, part := range most.Parts()[1:] {
-		if part.Length >= leastPart {
-			parts = append(parts, part.Part.String()+" up to "+units.Short(part.Length))
+	for _, part := range most.Components()[1:] {
+		if part.Length >= leastComponent {
+			parts = append(parts, part.Component.String()+" up to "+units.Short(part.Length))
 		}
 	}
 	return "The amounts rest on " + strings.Join(parts, ", ") + "."
@@ -53,10 +53,10 @@ func (c ClothTable) NotMeasured(units Units) string {
 		}
 	}
 	var said []string
-	if less >= leastPart {
+	if less >= leastComponent {
 		said = append(said, units.Short(less)+" less")
 	}
-	if more >= leastPart {
+	if more >= leastComponent {
 		said = append(said, units.Short(more)+" more")
 	}
 	if len(said) == 0 {

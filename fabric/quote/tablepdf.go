@@ -24,7 +24,7 @@ func (t Table) WritePDF(w io.Writer, sheet paper.Paper) error {
 			return errors.New("the table has too many widths for a page; ask for nine at the most, or write it as CSV")
 		}
 	}
-	s := &tableSheet{quotePage: quotePage{Pages: page.Pages{Edge: edge}, size: 1}, table: t, paper: sheet.Upright()}
+	s := &tablePage{quotePage: quotePage{Pages: page.Pages{Edge: edge}, size: 1}, table: t, paper: sheet.Upright()}
 	s.newSheet()
 	for _, cloth := range t.Cloths {
 		s.cloth(cloth)
@@ -43,8 +43,8 @@ func (t Table) WritePDF(w io.Writer, sheet paper.Paper) error {
 	return drawing.WritePDF(w, t.Title, s.Done())
 }
 
-// tableSheet is the table being drawn.
-type tableSheet struct {
+// tablePage is the table being drawn.
+type tablePage struct {
 	quotePage
 	table Table
 	paper paper.Paper
@@ -56,7 +56,7 @@ const (
 	headHeight = 19.0
 )
 
-func (s *tableSheet) newSheet() {
+func (s *tablePage) newSheet() {
 	s.Add(s.paper)
 	s.down(5)
 	s.bold(15)
@@ -70,7 +70,7 @@ func (s *tableSheet) newSheet() {
 	s.rule(0.6, 0)
 }
 
-func (s *tableSheet) cloth(cloth ClothTable) {
+func (s *tablePage) cloth(cloth ClothTable) {
 	if !s.HasRoom(headHeight + 2*rowHeight) {
 		s.newSheet()
 	}
@@ -87,7 +87,7 @@ func (s *tableSheet) cloth(cloth ClothTable) {
 }
 
 // basis says below a cloth what its amounts rest on.
-func (s *tableSheet) basis(cloth ClothTable) {
+func (s *tablePage) basis(cloth ClothTable) {
 	s.plain(7.5)
 	s.down(3)
 	units := Units{Inches: s.table.Inches}
@@ -106,13 +106,13 @@ func (s *tableSheet) basis(cloth ClothTable) {
 }
 
 // column is the right end of a cell; the cells share what the names leave.
-func (s *tableSheet) column(cloth ClothTable, i int) float64 {
+func (s *tablePage) column(cloth ClothTable, i int) float64 {
 	const names = 62.0 // mm [source.OwnChoice]
 	left := edge + names
 	return left + (s.Right()-left)*float64(i+1)/float64(len(cloth.Widths))
 }
 
-func (s *tableSheet) clothHead(cloth ClothTable) {
+func (s *tablePage) clothHead(cloth ClothTable) {
 	s.down(12)
 	s.bold(11)
 	s.at(edge, capital(cloth.Cloth))
@@ -124,7 +124,7 @@ func (s *tableSheet) clothHead(cloth ClothTable) {
 	s.rule(0.3, 0)
 }
 
-func (s *tableSheet) row(cloth ClothTable, row TableRow, isFirst bool) {
+func (s *tablePage) row(cloth ClothTable, row TableRow, isFirst bool) {
 	top := s.Y
 	if isFirst {
 		s.rule(0.1, 190)

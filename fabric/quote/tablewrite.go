@@ -27,7 +27,7 @@ func (t Table) WriteCSV(w io.Writer) error {
 					metric, yards := cell.Bought()
 					line = append(line[:4], number(metric/1000), number(yards/yard), number(cell.Amount.Taken),
 						number(cell.Amount.Bound), cell.Amount.Lay)
-					for _, part := range cell.Amount.Parts()[1:] {
+					for _, part := range cell.Amount.Components()[1:] {
 						line = append(line, number(part.Length))
 					}
 				}

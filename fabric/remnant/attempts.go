@@ -108,7 +108,7 @@ func (q *question) within(share float64) *plan.Planner {
 func (q *question) onStrip(s setting, share float64) (*plan.SolvedLay, error) {
 	t := q.within(share)
 	if !s.isSingle() {
-		found, _, err := t.Spread(s.lay)
+		found, _, err := t.SolveLay(s.lay)
 		if found == nil {
 			return nil, err
 		}
@@ -120,11 +120,11 @@ func (q *question) onStrip(s setting, share float64) (*plan.SolvedLay, error) {
 		return nil, err
 	}
 	q.strips[s.lay] = one.Layout
-	return q.keep(s.lay, q.spreadOf(*one)), nil
+	return q.keep(s.lay, q.layOf(*one)), nil
 }
 
-func (q *question) spreadOf(one plan.SolvedBed) *plan.SolvedLay {
-	found := plan.SpreadOf(q.Cloth, one)
+func (q *question) layOf(one plan.SolvedBed) *plan.SolvedLay {
+	found := plan.LayOf(q.Cloth, one)
 	found.Bound = one.Bound
 	return found
 }
@@ -160,7 +160,7 @@ func (q *question) onSheet(s setting, share float64) (*plan.SolvedLay, error) {
 	if err := verify.Layout(problem, laid); err != nil {
 		return nil, fmt.Errorf("%w: the layout on the remnant failed its check and is not shown: %w", plan.ErrInternal, err)
 	}
-	found := q.spreadOf(plan.SolvedBed{Bed: s.bed, Templates: s.templates, Problem: problem, Layout: laid,
+	found := q.layOf(plan.SolvedBed{Bed: s.bed, Templates: s.templates, Problem: problem, Layout: laid,
 		Bound: bound.Length(problem)})
 	return q.keep(s.lay, found), nil
 }
@@ -188,7 +188,7 @@ func (q *question) tidied(found *plan.SolvedLay) *plan.SolvedLay {
 		return found
 	}
 	one.Layout = result.Layout
-	return q.spreadOf(one)
+	return q.layOf(one)
 }
 
 // enough makes the plan of a layout that fits.

@@ -10,7 +10,7 @@ import (
 // cannot stay is an error.
 func (q *question) round() (lay.Kind, *plan.SolvedLay, error) {
 	kind := q.Options.Fixed.Lay
-	found, why, err := q.Spread(kind)
+	found, why, err := q.SolveLay(kind)
 	if err == nil {
 		err = why
 	}

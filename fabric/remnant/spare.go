@@ -25,7 +25,7 @@ func spareOf(p lay.Plan, usable float64) Spare {
 	var outlines []orb.Ring
 	first, last := usable, 0.0
 	for _, l := range p.Pieces {
-		for _, ply := range bed.PliesAt(p.Parts[l.Part], l.Outline.Bound().Center()[1]) {
+		for _, ply := range bed.PliesAt(p.Beds[l.Bed], l.Outline.Bound().Center()[1]) {
 			var ring orb.Ring
 			for _, q := range l.Outline {
 				q = ply.ToCloth.Apply(q)

@@ -97,7 +97,7 @@ func FlawsTaken(p lay.Plan) ([]cloth.Flaw, error) {
 
 // FlawsIn a ply of a part are the flaws of the cloth where that ply lies, in
 // the frame of the lay.
-func FlawsIn(p lay.Plan, part lay.Part, ply lay.Ply) ([]cloth.Flaw, error) {
+func FlawsIn(p lay.Plan, part lay.Bed, ply lay.Ply) ([]cloth.Flaw, error) {
 	back := motion.Inverse(ply.ToCloth)
 	var out []cloth.Flaw
 	for _, flaw := range p.Cloth.Flaws {

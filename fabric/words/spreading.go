@@ -156,8 +156,8 @@ func foldBothIn(p lay.Plan, say func(mm float64) string) []string {
 
 func foldAndOpen(p lay.Plan, say func(mm float64) string) []string {
 	at := 0.0
-	if len(p.Parts) > 1 {
-		at = p.Parts[1].X
+	if len(p.Beds) > 1 {
+		at = p.Beds[1].X
 	}
 	out := append(beginning(p),
 		fmt.Sprintf("Measure %s along both selvedges, join the marks with chalk, and cut the cloth across there.", say(at)),

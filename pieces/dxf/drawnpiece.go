@@ -165,7 +165,7 @@ func closedOf(all []found.Stroke, o found.Options) (pieces.Path, []found.Note, e
 	if len(all) == 1 && geometry.Distance(all[0].Path.Start(), all[0].Path.End()) <= found.UsualGap {
 		return all[0].Path, nil, nil
 	}
-	drawing, err := found.Sheet{Strokes: all}.Drawing(o)
+	drawing, err := found.LooseLines{Strokes: all}.Drawing(o)
 	if err != nil || len(drawing.Pieces) == 0 {
 		return nil, drawing.Notes, err
 	}

@@ -15,7 +15,7 @@ func (f *file) plain(o found.Options) (found.Drawing, error) {
 		return found.Drawing{}, err
 	}
 	by := affine{a: unit, d: unit}
-	sheet := found.Sheet{Notes: f.notes()}
+	sheet := found.LooseLines{Notes: f.notes()}
 	for _, one := range all {
 		switch one.kind {
 		case lineKind:

@@ -153,8 +153,8 @@ type Text struct {
 	Height float64
 }
 
-// Sheet is a drawing of loose lines.
-type Sheet struct {
+// LooseLines are a drawing of loose lines.
+type LooseLines struct {
 	Title   string
 	Strokes []Stroke
 	Points  []Spot

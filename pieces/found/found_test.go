@@ -47,7 +47,7 @@ func area(p found.Piece) float64 {
 // A sheet of two pieces drawn badly: lines in any order and direction, a gap, a line
 // twice, a line that ends on the outline, one that sticks out, a hole, a window, words.
 func TestDrawingOfLooseLines(t *testing.T) {
-	sheet := found.Sheet{Strokes: []found.Stroke{
+	sheet := found.LooseLines{Strokes: []found.Stroke{
 		{Path: line(orb.Point{0, 0}, orb.Point{300, 0})},
 		{Path: line(orb.Point{300, 400}, orb.Point{300, 0})},
 		{Path: line(orb.Point{300, 0}, orb.Point{300, 400})},
@@ -87,7 +87,7 @@ func TestDrawingOfLooseLines(t *testing.T) {
 
 // A line inside that runs along the outline is the sew line.
 func TestSewLine(t *testing.T) {
-	sheet := found.Sheet{Strokes: []found.Stroke{
+	sheet := found.LooseLines{Strokes: []found.Stroke{
 		{Path: line(orb.Point{10, 10}, orb.Point{290, 10}, orb.Point{290, 390}, orb.Point{10, 390}, orb.Point{10, 10})},
 		{Path: line(orb.Point{0, 0}, orb.Point{300, 0}, orb.Point{300, 400}, orb.Point{0, 400}, orb.Point{0, 0})},
 	}}

@@ -12,7 +12,7 @@ import (
 // Drawing joins the lines of the sheet to outlines: the outer boundary of what hangs
 // together in a group. What lies in an outline is what is inside its piece. The errors
 // are *TooMuch.
-func (s Sheet) Drawing(o Options) (Drawing, error) {
+func (s LooseLines) Drawing(o Options) (Drawing, error) {
 	out := Drawing{Title: s.Title, Notes: slices.Clone(s.Notes)}
 	strokes, twice := distinct(s.Strokes)
 	out.note(LineTwice, twice, 0)

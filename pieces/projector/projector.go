@@ -12,10 +12,10 @@ import (
 
 	"github.com/paulmach/orb"
 
+	"ellwand/pieces/arrangement"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/geometry"
 	"ellwand/pieces/sheet"
-	"ellwand/pieces/spread"
 )
 
 // Options say how it is drawn.
@@ -61,11 +61,11 @@ const (
 // Page of the figures, which stand as their pieces were drafted. The error is that there
 // is none.
 func Page(figures []sheet.DrawnPiece, o Options) (drawing.Page, error) {
-	places, err := spread.OfFigures(figures)
+	places, err := arrangement.OfDrawn(figures)
 	if err != nil {
 		return drawing.Page{}, err
 	}
-	width := math.Max(places.Width, o.Square+2*spread.Margin)
+	width := math.Max(places.Width, o.Square+2*arrangement.Margin)
 	height := places.Height + o.Square + squareRoom
 	ground := 0
 	if o.Light {
@@ -80,7 +80,7 @@ func Page(figures []sheet.DrawnPiece, o Options) (drawing.Page, error) {
 	drawn.Layer(SquareLayer, func() { square(drawn, height, o) })
 	page.Add(drawn.Changed(drawing.Change{Scale: o.Scale, Grey: o.grey}))
 	lines := &drawing.Picture{}
-	for _, f := range places.Figures {
+	for _, f := range places.Drawn {
 		f.Draw(lines)
 	}
 	page.Add(lines.Changed(drawing.Change{Scale: o.Scale, Pen: thick, Grey: o.grey,
@@ -129,7 +129,7 @@ func grid(on *drawing.Picture, width, height float64, o Options) {
 // square to be measured on the cloth.
 func square(on *drawing.Picture, height float64, o Options) {
 	low := height - squareRoom/2
-	centre := orb.Point{spread.Margin + o.Square/2, low - o.Square/2}
+	centre := orb.Point{arrangement.Margin + o.Square/2, low - o.Square/2}
 	half := orb.Point{o.Square / 2, o.Square / 2}
 	on.Frame(drawing.Pen{Width: 2}, geometry.Box(centre, half))
 	for i, line := range []string{o.inWords(o.Square) + " each way:", "measure on", "the cloth"} {

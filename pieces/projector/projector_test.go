@@ -8,12 +8,12 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces"
+	"ellwand/pieces/arrangement"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/found"
 	"ellwand/pieces/linework"
 	"ellwand/pieces/pdfin"
 	"ellwand/pieces/sheet"
-	"ellwand/pieces/spread"
 )
 
 func figures(t *testing.T, sizes ...string) []sheet.DrawnPiece {
@@ -27,7 +27,7 @@ func figures(t *testing.T, sizes ...string) []sheet.DrawnPiece {
 		}
 		all = append(all, p)
 	}
-	f, err := sheet.NewFigure(all...)
+	f, err := sheet.NewDrawnPiece(all...)
 	require.NoError(t, err)
 	return []sheet.DrawnPiece{f}
 }
@@ -115,6 +115,6 @@ func TestPageHoldsTheSquare(t *testing.T) {
 	for _, square := range []float64{100, 400} {
 		page, err := Page(figures(t, "10"), Options{Square: square, Scale: 0.5})
 		require.NoError(t, err)
-		assert.InDelta(t, max(260, square)/2+spread.Margin, page.Width, 1e-6)
+		assert.InDelta(t, max(260, square)/2+arrangement.Margin, page.Width, 1e-6)
 	}
 }

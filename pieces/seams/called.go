@@ -23,8 +23,8 @@ func Called(words string) Name {
 	rest, image := strings.CutSuffix(words, imageWords)
 	rest, order := numbered(rest)
 	kind := whole
-	for _, p := range []part{mouth, dart} {
-		if before, ok := strings.CutSuffix(rest, partWords[p]); ok {
+	for _, p := range []extent{mouth, dart} {
+		if before, ok := strings.CutSuffix(rest, extentWords[p]); ok {
 			rest, kind = before, p
 		}
 	}

@@ -15,7 +15,7 @@ import (
 type Name struct {
 	role role
 	side Side
-	part part
+	part extent
 	// order numbers the parts along the seam from 1; 0 when there is but one.
 	order int
 	// image is set on the mirror image of an edge, on a piece laid whole.
@@ -24,19 +24,19 @@ type Name struct {
 	text string
 }
 
-// part is what of its seam an edge is.
-type part uint8
+// extent is what of its seam an edge is.
+type extent uint8
 
 const (
-	whole part = iota
+	whole extent = iota
 	stretch
 	mouth
 	dart
-	partCount
+	extentCount
 )
 
-// partWords follow the words of the seam.
-var partWords = [partCount]string{mouth: " mouth", dart: " dart"}
+// extentWords follow the words of the seam.
+var extentWords = [extentCount]string{mouth: " mouth", dart: " dart"}
 
 const imageWords = " mirrored"
 
@@ -51,7 +51,7 @@ func (n Name) Mouth(order int) Name { return n.with(mouth, order) }
 // Dart is the dart that interrupts the seam; 0 where it is the only one.
 func (n Name) Dart(order int) Name { return n.with(dart, order) }
 
-func (n Name) with(p part, order int) Name {
+func (n Name) with(p extent, order int) Name {
 	n = n.Seam()
 	n.part, n.order = p, order
 	return n
@@ -118,7 +118,7 @@ func (n Name) String() string {
 	if n.side != NoSide {
 		words = sideWords[n.side] + " " + words
 	}
-	words += partWords[n.part]
+	words += extentWords[n.part]
 	if n.order > 0 {
 		words += " " + strconv.Itoa(n.order)
 	}

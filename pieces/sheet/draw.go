@@ -13,7 +13,7 @@ func (f DrawnPiece) Draw(on *drawing.Picture) {
 }
 
 func (f DrawnPiece) single() *drawing.Picture {
-	one := figure{&drawing.Picture{}, f.Sizes[0].Piece, f.Sizes[0].Cutting}
+	one := pieceDrawing{&drawing.Picture{}, f.Sizes[0].Piece, f.Sizes[0].Cutting}
 	one.Layer(drawing.CutLayer, func() { one.cutting(LineOf(0)) })
 	one.Layer(drawing.SewLayer, func() { one.seam(seamLine) })
 	one.Layer(drawing.MarksLayer, func() {
@@ -41,10 +41,10 @@ func (f DrawnPiece) Picture() *drawing.Picture {
 // nest draws several sizes, the cutting line of each in a picture of its own
 // until its name stands on it. What is of one size alone is on a layer of its own.
 func (f DrawnPiece) nest() *drawing.Picture {
-	shared := figure{&drawing.Picture{}, f.Sizes[0].Piece, f.Sizes[0].Cutting}
-	var all []figure
+	shared := pieceDrawing{&drawing.Picture{}, f.Sizes[0].Piece, f.Sizes[0].Cutting}
+	var all []pieceDrawing
 	for i, d := range f.Sizes {
-		one := figure{&drawing.Picture{}, d.Piece, d.Cutting}
+		one := pieceDrawing{&drawing.Picture{}, d.Piece, d.Cutting}
 		one.cutting(LineOf(i))
 		one.fold()
 		all = append(all, one)
@@ -66,7 +66,7 @@ func (f DrawnPiece) nest() *drawing.Picture {
 	for i := range all {
 		f.sizeNames(all, shared, i)
 	}
-	whole := figure{&drawing.Picture{}, shared.piece, shared.ring}
+	whole := pieceDrawing{&drawing.Picture{}, shared.piece, shared.ring}
 	for i, one := range all {
 		whole.Layer(SizeLayer(f.Sizes[i].Piece.Size), func() { whole.Add(one.Picture) })
 	}

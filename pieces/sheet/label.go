@@ -29,7 +29,7 @@ const (
 // most room inside the piece, lying or standing, clear of what is drawn. In a
 // small piece it goes over the allowance too, in one line, without the key, or
 // is the name alone.
-func (f figure) label(lines []string, key []keyLine, beneath [][2]orb.Point) {
+func (f pieceDrawing) label(lines []string, key []keyLine, beneath [][2]orb.Point) {
 	drawn := f.Lines()
 	seam := f.piece.SeamOutline(1)
 	joined := []string{strings.Join(lines, ", ")}
@@ -69,7 +69,7 @@ func (f figure) label(lines []string, key []keyLine, beneath [][2]orb.Point) {
 
 // block is a label, and its place once it has one.
 type block struct {
-	figure
+	pieceDrawing
 	lines        []string
 	key          []keyLine
 	at           orb.Point
@@ -78,8 +78,8 @@ type block struct {
 	widest, rows float64
 }
 
-func newBlock(f figure, lines []string, key []keyLine) block {
-	b := block{figure: f, lines: lines, key: key, rows: float64(len(lines) + len(key))}
+func newBlock(f pieceDrawing, lines []string, key []keyLine) block {
+	b := block{pieceDrawing: f, lines: lines, key: key, rows: float64(len(lines) + len(key))}
 	for i, l := range lines {
 		b.widest = math.Max(b.widest, drawing.Width(l, 1/drawing.Point, i == 0))
 	}

@@ -11,16 +11,16 @@ import (
 	"ellwand/pieces/seams"
 )
 
-// figure is one piece in one size being drawn on the plane. Its edges run
+// pieceDrawing is one piece in one size being drawn on the plane. Its edges run
 // so that the inside lies to the left of travel in the numbers.
-type figure struct {
+type pieceDrawing struct {
 	*drawing.Picture
 	piece pieces.Piece
 	ring  orb.Ring
 }
 
 // cutting draws the line to cut along, open along the fold, which is not cut.
-func (f figure) cutting(pen drawing.Pen) {
+func (f pieceDrawing) cutting(pen drawing.Pen) {
 	fold, ok := f.piece.Edge(f.piece.Fold)
 	if !ok || f.piece.Fold == seams.None {
 		f.Line(pen, f.ring...)
@@ -30,7 +30,7 @@ func (f figure) cutting(pen drawing.Pen) {
 }
 
 // fold draws the line that lies on the fold.
-func (f figure) fold() {
+func (f pieceDrawing) fold() {
 	fold, ok := f.piece.Edge(f.piece.Fold)
 	if !ok || f.piece.Fold == seams.None {
 		return
@@ -39,7 +39,7 @@ func (f figure) fold() {
 	f.Line(foldLine, points[len(points)-1], points[0])
 }
 
-func (f figure) seam(pen drawing.Pen) {
+func (f pieceDrawing) seam(pen drawing.Pen) {
 	for _, e := range f.piece.Edges {
 		if e.Name != f.piece.Fold && e.Allowance > 0 {
 			f.Curve(pen, e.Path)
@@ -49,7 +49,7 @@ func (f figure) seam(pen drawing.Pen) {
 
 // notches draws each stroke across the allowance, or 5 mm inward where there
 // is none, square to the seam line; several strokes are 6 mm apart.
-func (f figure) notches() {
+func (f pieceDrawing) notches() {
 	for _, n := range f.piece.Notches {
 		e, _ := f.piece.Edge(n.Edge)
 		for k := range n.Count {
@@ -69,7 +69,7 @@ func (f figure) notches() {
 const shortNotch = 3.0
 
 // shortNotches draws each stroke from the cutting line inward.
-func (f figure) shortNotches() {
+func (f pieceDrawing) shortNotches() {
 	for _, n := range f.piece.Notches {
 		e, _ := f.piece.Edge(n.Edge)
 		for k := range n.Count {
@@ -81,7 +81,7 @@ func (f figure) shortNotches() {
 	}
 }
 
-func (f figure) darts(pen drawing.Pen, drilled bool) {
+func (f pieceDrawing) darts(pen drawing.Pen, drilled bool) {
 	for _, t := range f.piece.Darts {
 		f.Line(pen, t.Start, t.Apex, t.End)
 		if drilled {
@@ -97,12 +97,12 @@ func (f figure) darts(pen drawing.Pen, drilled bool) {
 }
 
 // drill draws a drill hole: a small circle with a point in it.
-func (f figure) drill(at orb.Point) {
+func (f pieceDrawing) drill(at orb.Point) {
 	f.Circle(fineLine, at, 1.5)
 	f.Disc(0, at, 0.4)
 }
 
-func (f figure) marks() {
+func (f pieceDrawing) marks() {
 	for _, m := range f.piece.Marks {
 		if m.Path == nil {
 			f.drill(m.At)
@@ -113,7 +113,7 @@ func (f figure) marks() {
 }
 
 // neck of the grainline: where its head begins, which is so long, mm.
-func (f figure) neck() (at orb.Point, head float64) {
+func (f pieceDrawing) neck() (at orb.Point, head float64) {
 	g := f.piece.Grain
 	length := geometry.Distance(g.From, g.To)
 	head = math.Min(9, length/4)
@@ -121,7 +121,7 @@ func (f figure) neck() (at orb.Point, head float64) {
 }
 
 // grain draws the grainline with its head at the end that points up.
-func (f figure) grain() {
+func (f pieceDrawing) grain() {
 	g := f.piece.Grain
 	neck, size := f.neck()
 	side := geometry.Left(geometry.Times(geometry.Sub(g.To, g.From), 1/geometry.Distance(g.From, g.To)))

@@ -17,7 +17,7 @@ import (
 func TestPrintsAreProven(t *testing.T) {
 	var asked, laid []DrawnPiece
 	for i, p := range []pieces.Piece{pieces.Rectangle("side", 120, 140), pieces.Rectangle("strap", 80, 400)} {
-		f, err := NewFigure(p)
+		f, err := NewDrawnPiece(p)
 		require.NoError(t, err)
 		asked = append(asked, f)
 		laid = append(laid, f.Map(pieces.Motion{A: 0, B: 1, C: 1, D: 0, E: 200, F: 300 + 500*float64(i)}))

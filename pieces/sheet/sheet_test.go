@@ -28,7 +28,7 @@ func onto(x, y float64) pieces.Motion { return pieces.MirrorY().Then(pieces.Move
 
 func figureOf(t testing.TB, sizes ...pieces.Piece) DrawnPiece {
 	t.Helper()
-	f, err := NewFigure(sizes...)
+	f, err := NewDrawnPiece(sizes...)
 	require.NoError(t, err)
 	return f
 }
@@ -238,11 +238,11 @@ func TestRowLetter(t *testing.T) {
 }
 
 func TestRefusals(t *testing.T) {
-	_, err := NewFigure()
+	_, err := NewDrawnPiece()
 	assert.ErrorContains(t, err, "no piece to print")
 	bad := sleeve(1)
 	bad.Edges[0].Allowance = -20
-	_, err = NewFigure(bad)
+	_, err = NewDrawnPiece(bad)
 	assert.ErrorContains(t, err, string(pieces.AllowanceNegative))
 	assert.ErrorContains(t, Write(&bytes.Buffer{}, Layout{Paper: named(t, "a4")}), "no piece to print")
 	assert.ErrorContains(t, Write(&bytes.Buffer{}, Layout{Paper: named(t, "100mmx100mm")}),

@@ -37,7 +37,7 @@ var shares = []float64{0.5, 0.35, 0.65, 0.2, 0.8, 0.27, 0.42, 0.58, 0.73, 0.12, 
 
 // beside writes words beside a line where they touch nothing, as large as
 // given or somewhat smaller; it reports whether there was such a place.
-func (f figure) beside(words string, line pieces.Path, size float64) bool {
+func (f pieceDrawing) beside(words string, line pieces.Path, size float64) bool {
 	length := line.Length()
 	for _, letters := range []float64{size, 0.8 * size, 0.6 * size} {
 		half := drawing.Width(words, letters/drawing.Point, false)/2 + 0.5
@@ -59,7 +59,7 @@ func (f figure) beside(words string, line pieces.Path, size float64) bool {
 }
 
 // names writes what the lines are: the fold, the marks and the grainline.
-func (f figure) names() {
+func (f pieceDrawing) names() {
 	if fold, ok := f.piece.Edge(f.piece.Fold); ok && f.piece.Fold != seams.None {
 		f.foldMark(fold.Path)
 	}
@@ -79,7 +79,7 @@ func (f figure) names() {
 }
 
 // namePoint writes the name of a marked point above, below or beside it.
-func (f figure) namePoint(m pieces.Mark) {
+func (f pieceDrawing) namePoint(m pieces.Mark) {
 	const size = 3.5
 	half := drawing.Width(m.Name.String(), size/drawing.Point, false)/2 + 3
 	places := []orb.Point{{0, -3.5}, {0, 4.5}, {half, 0}, {-half, 0}, {half, -3.5}, {-half, -3.5}, {half, 4.5},
@@ -96,7 +96,7 @@ func (f figure) namePoint(m pieces.Mark) {
 }
 
 // foldMark draws the usual bracket whose arrows point at the fold.
-func (f figure) foldMark(fold pieces.Path) {
+func (f pieceDrawing) foldMark(fold pieces.Path) {
 	u, length := fold.Tangent(0), fold.Length()
 	in := geometry.Left(u)
 	inset, rise := math.Min(length*0.12, 40), math.Min(8, length/8)
@@ -121,7 +121,7 @@ func (f figure) foldMark(fold pieces.Path) {
 
 // allowances writes how wide each allowance is, between the cutting and the
 // seam line.
-func (f figure) allowances(inches bool) {
+func (f pieceDrawing) allowances(inches bool) {
 	const size = 2.6
 	say := measure.SystemOf(inches).Size
 	for _, e := range f.piece.Edges {
@@ -146,7 +146,7 @@ func (f figure) allowances(inches bool) {
 // sizeNames writes the name of a size on its line, which is broken for it, or
 // beside it where lines run so close that it would touch another: on each long
 // edge, the sizes one after the other along it.
-func (f DrawnPiece) sizeNames(all []figure, shared figure, index int) {
+func (f DrawnPiece) sizeNames(all []pieceDrawing, shared pieceDrawing, index int) {
 	own := all[index]
 	isFree := func(text drawing.Text, besideOwn bool) bool {
 		for i, other := range all {

@@ -11,9 +11,9 @@ import (
 	"io"
 
 	"ellwand/pieces"
+	"ellwand/pieces/arrangement"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/sheet"
-	"ellwand/pieces/spread"
 )
 
 // Version of the drawings that Read understands.
@@ -28,7 +28,7 @@ const Version = "1"
 // It returns an error, and writes nothing, when there is no piece or one of
 // them is not sound (see pieces.Piece.Check).
 func Write(w io.Writer, title string, all ...pieces.Piece) error {
-	places, err := spread.Of(all...)
+	places, err := arrangement.Of(all...)
 	if err != nil {
 		return err
 	}
@@ -42,7 +42,7 @@ func Write(w io.Writer, title string, all ...pieces.Piece) error {
 `, drawing.LayerSpace, number(places.Width), number(places.Height), Version, drawing.Escaped(title))
 	figures := make([]sheet.DrawnPiece, len(all)) // in the frame of the pieces
 	for i, p := range all {
-		if figures[i], err = sheet.NewFigure(p); err != nil {
+		if figures[i], err = sheet.NewDrawnPiece(p); err != nil {
 			return err
 		}
 	}

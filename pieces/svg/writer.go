@@ -10,12 +10,12 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/arrangement"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/geometry"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 	"ellwand/pieces/sheet"
-	"ellwand/pieces/spread"
 )
 
 // Widths of lines, mm [source.OwnChoice].
@@ -222,7 +222,7 @@ func head(g pieces.Grain) []orb.Point {
 }
 
 // words that stand on the pieces, and the scale line.
-func (w *writer) words(places spread.Spread) error {
+func (w *writer) words(places arrangement.Arrangement) error {
 	fmt.Fprintf(w, "<g id=\"%[1]s\" inkscape:groupmode=\"layer\" inkscape:label=\"%[1]s\">\n", drawing.WordsLayer)
 	page := places.Page()
 	if err := drawing.WriteLayerSVG(w, &page.Picture, drawing.WordsLayer); err != nil {

@@ -164,8 +164,8 @@ func groupName(groups []linework.Group, g int) string {
 
 // sheetOf lines and words; the longest closed line has the name of the group, if it has
 // none of its own.
-func sheetOf(lines []linework.Line, words []linework.Words, name string) found.Sheet {
-	out := found.Sheet{}
+func sheetOf(lines []linework.Line, words []linework.Words, name string) found.LooseLines {
+	out := found.LooseLines{}
 	longest, at := 0.0, -1
 	for i, l := range lines {
 		stroke := found.Stroke{Path: l.Path, Name: linework.Given(l.Name)}

@@ -23,7 +23,7 @@ func Cloths(work *job.Work, widths []float64) ([]cloth.Cloth, error) {
 }
 
 // clothIn gives one cloth in the widths asked, or in its own.
-func clothIn(work *job.Work, offer job.Offer, widths []float64) ([]cloth.Cloth, error) {
+func clothIn(work *job.Work, offer job.Goods, widths []float64) ([]cloth.Cloth, error) {
 	if len(widths) == 0 {
 		widths = offer.Widths
 	}
@@ -42,7 +42,7 @@ func clothIn(work *job.Work, offer job.Offer, widths []float64) ([]cloth.Cloth, 
 
 // clothOfWidth is a cloth as the first offer in that width has it, with its step and
 // its least cut; where none has, as the job has it.
-func clothOfWidth(offer job.Offer, width float64) cloth.Cloth {
+func clothOfWidth(offer job.Goods, width float64) cloth.Cloth {
 	c := offer.Cloth
 	for _, one := range offer.Offers {
 		if one.Cloth.Width == width {

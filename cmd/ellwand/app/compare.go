@@ -38,8 +38,8 @@ type Compared struct {
 }
 
 // Priced are the cloths of a job that have a price, or the one named.
-func Priced(work *job.Work, name string) ([]job.Offer, error) {
-	var out []job.Offer
+func Priced(work *job.Work, name string) ([]job.Goods, error) {
+	var out []job.Goods
 	var names []string
 	for _, offer := range work.Cloths {
 		names = append(names, offer.Cloth.Name)
@@ -60,7 +60,7 @@ func Priced(work *job.Work, name string) ([]job.Offer, error) {
 
 // Compare lays the pieces of each cloth on every offer of it, all garments
 // together and each alone, and ranks the offers.
-func Compare(ctx context.Context, work *job.Work, cloths []job.Offer, search Search, watch Watch) (Compared, error) {
+func Compare(ctx context.Context, work *job.Work, cloths []job.Goods, search Search, watch Watch) (Compared, error) {
 	doubts, err := newDoubter(ctx, work, search)
 	if err != nil {
 		return Compared{}, err

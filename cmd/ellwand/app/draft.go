@@ -43,7 +43,7 @@ func Drawings(drafted Drafted) ([]Document, error) {
 
 // nests draw every piece in all sizes.
 func nests(works []*job.Work) ([]Document, error) {
-	figures, err := Figures(works)
+	figures, err := DrawnPieces(works)
 	if err != nil {
 		return nil, err
 	}

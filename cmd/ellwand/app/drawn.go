@@ -3,8 +3,8 @@ package app
 import (
 	"io"
 
+	"ellwand/pieces/arrangement"
 	"ellwand/pieces/drawing"
-	"ellwand/pieces/spread"
 	"ellwand/pieces/svg"
 	piecewords "ellwand/pieces/words"
 )
@@ -16,7 +16,7 @@ func (c Collection) WriteSVG(w io.Writer) error {
 
 // WritePDF writes the pieces at true size on one page, in layers.
 func (c Collection) WritePDF(w io.Writer) error {
-	places, err := spread.Of(apart(c.Pieces)...)
+	places, err := arrangement.Of(apart(c.Pieces)...)
 	if err != nil {
 		return piecewords.Refused(err)
 	}

@@ -27,7 +27,7 @@ const halfLength = 4
 func markOf(p lay.Plan, asked []pieces.Piece) string {
 	where := []string{p.Lay.String(), fmt.Sprintf("%.2f", p.FoldedIn)}
 	for _, l := range p.Pieces {
-		where = append(where, fmt.Sprintf("%q %q %q %d %t %t %s %s %s", l.Name, l.Garment, l.Size, l.Part, l.OnFold,
+		where = append(where, fmt.Sprintf("%q %q %q %d %t %t %s %s %s", l.Name, l.Garment, l.Size, l.Bed, l.OnFold,
 			l.Mirrored, hundredths(l.Turn), hundredths(l.X), hundredths(l.Y)))
 	}
 	slices.Sort(where)

@@ -56,9 +56,9 @@ func PiecesOfCloth(work *job.Work, q RemnantQuestion) ([]PieceOfCloth, error) {
 }
 
 // offers are the cloths of the job that are asked about.
-func (q RemnantQuestion) offers(work *job.Work) ([]job.Offer, error) {
+func (q RemnantQuestion) offers(work *job.Work) ([]job.Goods, error) {
 	var names []string
-	var out []job.Offer
+	var out []job.Goods
 	for _, offer := range work.Cloths {
 		names = append(names, offer.Cloth.Name)
 		if q.Cloth == "" || job.Slug(offer.Cloth.Name) == job.Slug(q.Cloth) {
@@ -75,7 +75,7 @@ func (q RemnantQuestion) offers(work *job.Work) ([]job.Offer, error) {
 	if q.sized() {
 		return nil, tooMany(names)
 	}
-	out = slices.DeleteFunc(out, func(offer job.Offer) bool { return offer.Length == 0 && len(offer.Remnants) == 0 })
+	out = slices.DeleteFunc(out, func(offer job.Goods) bool { return offer.Length == 0 && len(offer.Remnants) == 0 })
 	if len(out) == 0 {
 		return nil, refuseAt(work.AtCloth(names[0]), "no cloth has a length; add length: to the cloth that is there "+
 			"already, "+
@@ -103,7 +103,7 @@ func (q RemnantQuestion) sized() bool { return q.Length > 0 || q.Width > 0 }
 // was most likely torn or cut askew: where the job does not say what
 // straightening it takes, it takes the least that is usual, so that a yes holds.
 // For the same reason what hand laying takes is left over.
-func (q RemnantQuestion) straightened(work *job.Work, offer job.Offer) (PieceOfCloth, error) {
+func (q RemnantQuestion) straightened(work *job.Work, offer job.Goods) (PieceOfCloth, error) {
 	straight := func(c *cloth.Cloth) { c.Straighten = 0 }
 	askew := func(c *cloth.Cloth) { c.Straighten = plan.LeastStraightening }
 	if offer.Straightened {
@@ -128,7 +128,7 @@ func (q RemnantQuestion) straightened(work *job.Work, offer job.Offer) (PieceOfC
 
 // changed is an offer of a cloth with something changed about the cloth, wherever it
 // is sold.
-func changed(offer job.Offer, changes ...func(*cloth.Cloth)) job.Offer {
+func changed(offer job.Goods, changes ...func(*cloth.Cloth)) job.Goods {
 	offer.Offers = slices.Clone(offer.Offers)
 	for _, change := range changes {
 		change(&offer.Cloth)
@@ -140,7 +140,7 @@ func changed(offer job.Offer, changes ...func(*cloth.Cloth)) job.Offer {
 }
 
 // otherThan is a piece of cloth as an offer has it; nil where it is the same.
-func (q RemnantQuestion) otherThan(piece PieceOfCloth, work *job.Work, offer job.Offer) (*PieceOfCloth, error) {
+func (q RemnantQuestion) otherThan(piece PieceOfCloth, work *job.Work, offer job.Goods) (*PieceOfCloth, error) {
 	out, err := q.pieceOf(work, offer)
 	if err != nil {
 		return nil, err
@@ -153,7 +153,7 @@ func (q RemnantQuestion) otherThan(piece PieceOfCloth, work *job.Work, offer job
 	return &out, nil
 }
 
-func (q RemnantQuestion) pieceOf(work *job.Work, offer job.Offer) (PieceOfCloth, error) {
+func (q RemnantQuestion) pieceOf(work *job.Work, offer job.Goods) (PieceOfCloth, error) {
 	name := offer.Cloth.Name
 	if len(offer.Remnants) > 0 && !q.sized() {
 		together, err := remnant.Together(offer.Cloth, offer.Remnants)

@@ -41,7 +41,7 @@ type Printed struct {
 // PreparePrinting gathers the pieces of a job in one size or several. The seam
 // lines drawn are those of the size named, or of the first.
 func PreparePrinting(drafted Drafted, seams string, paper paper.Paper, paperName string) (*Printing, error) {
-	figures, err := Figures(drafted.Works)
+	figures, err := DrawnPieces(drafted.Works)
 	if err != nil {
 		return nil, err
 	}

@@ -29,7 +29,7 @@ func ReadSized(ctx context.Context, path string, sizes []string) (Collection, er
 func (c Collection) Projected(o projector.Options) (drawing.Page, error) {
 	var figures []sheet.DrawnPiece
 	for _, sizes := range bySize(c.Pieces) {
-		f, err := sheet.NewFigure(sizes...)
+		f, err := sheet.NewDrawnPiece(sizes...)
 		if err != nil {
 			return drawing.Page{}, piecewords.Refused(err)
 		}

@@ -15,7 +15,7 @@ import (
 // Quoted is a quote in the making: what it asks, all but the cloths.
 type Quoted struct {
 	work    *job.Work
-	cloths  []job.Offer
+	cloths  []job.Goods
 	request quote.Request
 }
 
@@ -81,7 +81,7 @@ func QuotedOn(ctx context.Context, work *job.Work, only string, offers []string,
 	if err != nil {
 		return nil, err
 	}
-	cloths = slices.DeleteFunc(cloths, func(o job.Offer) bool { return !isClothNamed(only, o.Cloth.Name) })
+	cloths = slices.DeleteFunc(cloths, func(o job.Goods) bool { return !isClothNamed(only, o.Cloth.Name) })
 	ranked, err := Compare(ctx, work, cloths, search, watch)
 	if err != nil {
 		return nil, err
@@ -128,8 +128,8 @@ func (e Estimated) named(cloth string) Estimated {
 
 // quotedCloths gives every cloth of a job with the offers to choose from. Each
 // needs a price.
-func quotedCloths(work *job.Work, wanted []string) ([]job.Offer, error) {
-	var out []job.Offer
+func quotedCloths(work *job.Work, wanted []string) ([]job.Goods, error) {
+	var out []job.Goods
 	var names []string
 	for _, cloth := range work.Cloths {
 		if len(cloth.Offers) == 0 {

@@ -71,10 +71,10 @@ func inSizes(file *job.File, sizes []string) ([]*job.Work, error) {
 	return out, nil
 }
 
-// Figures gathers the pieces of a job in one size or several: the same piece of
-// every size into one figure, and a piece that is cut from several cloths once,
+// DrawnPieces gathers the pieces of a job in one size or several: the same piece of
+// every size into one drawn piece, and a piece that is cut from several cloths once,
 // with a line for each.
-func Figures(works []*job.Work) ([]sheet.DrawnPiece, error) {
+func DrawnPieces(works []*job.Work) ([]sheet.DrawnPiece, error) {
 	var out []sheet.DrawnPiece
 	for g, made := range works[0].Garments {
 		var drawn []pieces.Piece // the first size of each figure
@@ -85,7 +85,7 @@ func Figures(works []*job.Work) ([]sheet.DrawnPiece, error) {
 				continue
 			}
 			drawn = append(drawn, piece)
-			figure, err := sheet.NewFigure(inEverySize(works, g, piece)...)
+			figure, err := sheet.NewDrawnPiece(inEverySize(works, g, piece)...)
 			if err != nil {
 				return nil, piecewords.Refused(err)
 			}

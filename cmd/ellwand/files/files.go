@@ -23,7 +23,7 @@ type Set struct {
 }
 
 type file struct {
-	place
+	target
 	write func(io.Writer) error
 }
 
@@ -43,8 +43,8 @@ func (s *Set) Check(path string) error {
 }
 
 // check also says what stands at the path.
-func (s *Set) check(path string) (place, error) {
-	at, err := placeOf(path)
+func (s *Set) check(path string) (target, error) {
+	at, err := targetOf(path)
 	if err != nil {
 		return at, err
 	}

@@ -49,7 +49,7 @@ var options = map[subject.Subject]string{
 // first of its subjects that stands there, in the garment or in the body of the
 // wearer; or else the block that was asked for.
 func (r *resolver) blame(garment, wearer Path, fault draft.Fault) Path {
-	block := r.placeOf(garment, fault.Place)
+	block := r.placeOf(garment, fault.Entry)
 	bodyAlone := len(fault.Subjects) > 0
 	for _, s := range fault.Subjects {
 		path := block.Key(options[s])
@@ -74,7 +74,7 @@ func (r *resolver) blame(garment, wearer Path, fault draft.Fault) Path {
 }
 
 // placeOf is where in the file the place of a request was asked for.
-func (r *resolver) placeOf(garment Path, place draft.Place) Path {
+func (r *resolver) placeOf(garment Path, place draft.Entry) Path {
 	section, known := sections[place.Section]
 	if !known {
 		return garment

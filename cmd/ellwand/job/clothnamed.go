@@ -4,7 +4,7 @@ import (
 	"ellwand/cmd/ellwand/strict"
 )
 
-func (r *resolver) width(offer *Offer, path Path, name string, text Measure) {
+func (r *resolver) width(offer *Goods, path Path, name string, text Measure) {
 	width, ok := r.positive(path, name+": the width", text)
 	if !ok {
 		return

@@ -47,9 +47,9 @@ func (r *resolver) cloths() {
 	}
 }
 
-func (r *resolver) cloth(path Path, c Cloth) Offer {
+func (r *resolver) cloth(path Path, c Cloth) Goods {
 	name := "cloth " + quoted(c.Name)
-	offer := Offer{Cloth: cloth.Cloth{
+	offer := Goods{Cloth: cloth.Cloth{
 		Name:         string(c.Name),
 		Selvedge:     usualSelvedge,
 		Nap:          choose(r.values, path.Key("nap"), name+": the nap", c.Nap),
@@ -142,7 +142,7 @@ func (r *resolver) namedOnCloths() {
 
 // matches are the seams and notches that a cloth names, as the pieces have them: "side"
 // is the side seam, and any notch that is called so.
-func (r *resolver) matches(path Path, offer *Offer, all []pieces.Piece) {
+func (r *resolver) matches(path Path, offer *Goods, all []pieces.Piece) {
 	known := plan.Matchable(offer.Cloth.Repeat, all)
 	var found []marks.Name
 	for k, asked := range offer.Cloth.Repeat.Matches {

@@ -14,7 +14,7 @@ import (
 
 // remnants reads the pieces of a cloth that are there already; the widest of
 // them is the width of the cloth.
-func (r *resolver) remnants(path Path, name string, c Cloth, offer *Offer) {
+func (r *resolver) remnants(path Path, name string, c Cloth, offer *Goods) {
 	if c.Width != "" || len(c.Widths) > 0 || c.Length != "" {
 		r.fault(path, strict.Contradiction,
 			"%s has remnants and a width or length of its own; leave those out, each remnant has its own", name)

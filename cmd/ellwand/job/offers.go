@@ -23,7 +23,7 @@ func (r *resolver) currency() {
 }
 
 // offers of a cloth: those it lists, or its own price in each of its widths.
-func (r *resolver) offers(path Path, c Cloth, offer *Offer) {
+func (r *resolver) offers(path Path, c Cloth, offer *Goods) {
 	name := "cloth " + quoted(c.Name)
 	offer.Cloth.Safety = r.addition(path.Key("safety"), name+": the safety", c.Safety, cloth.Addition{})
 	if c.Minimum != "" {
@@ -54,7 +54,7 @@ func (r *resolver) offers(path Path, c Cloth, offer *Offer) {
 }
 
 // offered resolves one listed offer. What it does not say is as its cloth.
-func (r *resolver) offered(path Path, listed Offered, own quote.Offer, into *Offer) {
+func (r *resolver) offered(path Path, listed Offered, own quote.Offer, into *Goods) {
 	if listed.Name == "" {
 		r.fault(path, strict.Missing, "the offer has no name; add one, such as: name: Market stall")
 		return
@@ -92,7 +92,7 @@ func (r *resolver) offered(path Path, listed Offered, own quote.Offer, into *Off
 	if out.Price == nil && out.Remnant == nil && listed.Price == "" {
 		r.fault(path, strict.Missing, "%s has no price; add price (of a metre or yard), or remnant and remnant_price", name)
 	}
-	widths := Offer{Cloth: out.Cloth}
+	widths := Goods{Cloth: out.Cloth}
 	if listed.Width == "" && len(into.Widths) == 1 {
 		widths.Widths = into.Widths
 	} else {

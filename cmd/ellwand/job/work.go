@@ -34,7 +34,7 @@ type Work struct {
 	// Garments in the order of the file, each once, whatever its quantity.
 	Garments []Made
 	// Cloths that the job offers, in the order of the file.
-	Cloths []Offer
+	Cloths []Goods
 	// Currency of every price; the zero one when the job has none.
 	Currency quote.Currency
 	// Quote is what the job says for a quote: all but its cloths, garments,
@@ -78,8 +78,8 @@ type Made struct {
 // derived.
 type Derived map[draft.Measurement]construct.Sentence
 
-// Offer is a cloth in the widths to consider. Cloth.Width is not set.
-type Offer struct {
+// Goods are a cloth in the widths to consider. Cloth.Width is not set.
+type Goods struct {
 	Cloth  cloth.Cloth
 	Widths []float64 // full widths, mm; at least one
 	// Length of the cloth that is there already, mm; 0 when it is to be

@@ -11,8 +11,8 @@ import (
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/page/clients"
 	"ellwand/cmd/ellwand/page/edit"
-	"ellwand/cmd/ellwand/page/figure"
 	"ellwand/cmd/ellwand/page/folder"
+	"ellwand/cmd/ellwand/page/illustration"
 	"ellwand/cmd/ellwand/words"
 	"ellwand/pieces"
 )
@@ -130,7 +130,7 @@ func (s *server) jobPicture(w http.ResponseWriter, r *http.Request) {
 		all = append(all, made.Pieces...)
 	}
 	w.Header().Set("Content-Type", "image/svg+xml")
-	_ = figure.Job(w, work.Title(), all) // who asks may be gone
+	_ = illustration.Job(w, work.Title(), all) // who asks may be gone
 }
 
 // cardAmount answers how much a job takes of its first cloth, in its first width.

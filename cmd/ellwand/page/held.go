@@ -77,11 +77,11 @@ func (h *held) over(bench *plan.Bench, at int, p desk.Placing) lay.Laid {
 	l := heldAs(h.plan.Pieces[at], p)
 	switch {
 	case p.OnOpen == nil:
-		l.Part = bench.PartAt(h.plan.Pieces, at, l)
-	case *p.OnOpen && len(h.plan.Parts) > 1:
-		l.Part = 1
+		l.Bed = bench.PartAt(h.plan.Pieces, at, l)
+	case *p.OnOpen && len(h.plan.Beds) > 1:
+		l.Bed = 1
 	default:
-		l.Part = 0
+		l.Bed = 0
 	}
 	return l
 }
@@ -100,11 +100,11 @@ func (h *held) laid(at int, p desk.Placing, stays bool, tables *nest.Tables) (la
 		return l, nil, nil // it is drawn where it lies, and the search says why not
 	}
 	to := h.over(bench, at, p)
-	if to.Part == l.Part {
+	if to.Bed == l.Bed {
 		return l, nil, nil
 	}
 	found, err := bench.Look(all, at, to, false)
-	if err != nil || found.Part == l.Part {
+	if err != nil || found.Bed == l.Bed {
 		return l, nil, err
 	}
 	var goes []string
@@ -163,14 +163,14 @@ func (h *held) withPieces(all, byHand []lay.Laid, tables *nest.Tables) []lay.Lai
 		if i < 0 {
 			continue
 		}
-		if failed == nil && piece.Part != all[i].Part {
+		if failed == nil && piece.Bed != all[i].Bed {
 			if over, lying, err := bench.Across(all, i, piece); err == nil {
 				bench, all = over, lying
 				i = named(all, view.ID(piece))
 			}
 		}
 		all[i].X, all[i].Y, all[i].Turn = piece.X, piece.Y, piece.Turn
-		all[i].Mirrored, all[i].OnFold, all[i].Part = piece.Mirrored, piece.OnFold, piece.Part
+		all[i].Mirrored, all[i].OnFold, all[i].Bed = piece.Mirrored, piece.OnFold, piece.Bed
 	}
 	return all
 }

@@ -127,7 +127,7 @@ func (o *opened) completedPlacing(p desk.Placing, stays bool) (desk.Placing, []d
 	for _, id := range goes {
 		freed = append(freed, desk.Action{Free: &desk.Placing{Cloth: p.Cloth, Width: p.Width, Lay: p.Lay, Piece: &id}})
 	}
-	isOpen := l.Part > 0
+	isOpen := l.Bed > 0
 	p.At, p.Turn, p.Mirrored, p.OnFold = &[2]float64{l.X, l.Y}, &l.Turn, &l.Mirrored, &l.OnFold
 	p.OnOpen, p.FoldedIn = &isOpen, found.plan.FoldedIn
 	return p, freed, nil

@@ -6,7 +6,7 @@ import (
 	"net/http"
 	"strings"
 
-	"ellwand/cmd/ellwand/page/figure"
+	"ellwand/cmd/ellwand/page/illustration"
 )
 
 // pictured answers with a picture that is drawn by its name.
@@ -26,6 +26,6 @@ func pictured(draw func(io.Writer, string) error) http.HandlerFunc {
 // optionPictured answers with the picture of a choice of an option.
 func optionPictured(w http.ResponseWriter, r *http.Request) {
 	pictured(func(out io.Writer, choice string) error {
-		return figure.Option(out, r.PathValue("option"), choice)
+		return illustration.Option(out, r.PathValue("option"), choice)
 	})(w, r)
 }

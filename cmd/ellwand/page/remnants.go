@@ -45,7 +45,7 @@ func (s *server) askRemnant(w http.ResponseWriter, r *http.Request, o *opened) {
 		answerFault(w, r, errFaulty)
 		return
 	}
-	index := slices.IndexFunc(state.Work.Cloths, func(c job.Offer) bool { return c.Cloth.Name == there.Cloth })
+	index := slices.IndexFunc(state.Work.Cloths, func(c job.Goods) bool { return c.Cloth.Name == there.Cloth })
 	if index < 0 {
 		answerFault(w, r, errNoSpot)
 		return

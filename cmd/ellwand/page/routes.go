@@ -3,7 +3,7 @@ package page
 import (
 	"net/http"
 
-	"ellwand/cmd/ellwand/page/figure"
+	"ellwand/cmd/ellwand/page/illustration"
 )
 
 // jobRoutes are what is asked of one job.
@@ -39,8 +39,8 @@ func (s *server) folderRoutes(mux *http.ServeMux) {
 	mux.HandleFunc("GET /api/events", func(w http.ResponseWriter, r *http.Request) {
 		s.stream(w, r, s.told, func() []event { return nil })
 	})
-	mux.HandleFunc("GET /picture/garment/{name}", pictured(figure.Garment))
-	mux.HandleFunc("GET /picture/tape/{name}", pictured(figure.Tape))
+	mux.HandleFunc("GET /picture/garment/{name}", pictured(illustration.Garment))
+	mux.HandleFunc("GET /picture/tape/{name}", pictured(illustration.Tape))
 	mux.HandleFunc("GET /picture/option/{option}/{name}", optionPictured)
 	mux.HandleFunc("GET /picture/job/{name}", s.jobPicture)
 }

@@ -13,7 +13,7 @@ import (
 // Reckoned is a part of a length to buy, mm, with its reason and the key of the job
 // that changes it. Key is empty where none does.
 type Reckoned struct {
-	Part     quote.Part
+	Part     quote.Component
 	Length   float64
 	Why, Key string
 }
@@ -61,19 +61,19 @@ func PartLength(work *job.Work, r Reckoned) string {
 // it plays no part.
 func Reckoning(work *job.Work, found app.Estimated) []Reckoned {
 	var out []Reckoned
-	for _, part := range found.Amount.Parts() {
-		if part.Part == quote.ByMinimum && part.Length == 0 {
+	for _, part := range found.Amount.Components() {
+		if part.Component == quote.ByMinimum && part.Length == 0 {
 			continue
 		}
-		one := Reckoned{Part: part.Part, Length: part.Length}
-		one.Why, one.Key = reasonFor(work, found, part.Part)
+		one := Reckoned{Part: part.Component, Length: part.Length}
+		one.Why, one.Key = reasonFor(work, found, part.Component)
 		out = append(out, one)
 	}
 	return out
 }
 
 // reasonFor a part, and the key that changes it.
-func reasonFor(work *job.Work, found app.Estimated, part quote.Part) (why, key string) {
+func reasonFor(work *job.Work, found app.Estimated, part quote.Component) (why, key string) {
 	c := found.Cloth
 	switch part {
 	case quote.ByLay:

@@ -21,7 +21,7 @@ func rectangles(t testing.TB, n int, width, height float64) []sheet.DrawnPiece {
 	t.Helper()
 	var out []sheet.DrawnPiece
 	for i := range n {
-		f, err := sheet.NewFigure(pieces.Rectangle(fmt.Sprintf("panel %d", i+1), width, height))
+		f, err := sheet.NewDrawnPiece(pieces.Rectangle(fmt.Sprintf("panel %d", i+1), width, height))
 		require.NoError(t, err)
 		out = append(out, f)
 	}
@@ -68,7 +68,7 @@ func TestPackKeepsPiecesApart(t *testing.T) {
 // TestPackTurnsNothingOver: a piece keeps its sense of rotation to the eye,
 // that is, the other one in a frame with y down.
 func TestPackTurnsNothingOver(t *testing.T) {
-	f, err := sheet.NewFigure(pieces.Rectangle("strap", 60, 400))
+	f, err := sheet.NewDrawnPiece(pieces.Rectangle("strap", 60, 400))
 	require.NoError(t, err)
 	assert.Positive(t, planar.Area(f.Sizes[0].Cutting))
 	paper, err := paper.Parse("a3", measure.Millimetre)

@@ -142,7 +142,7 @@ func (e Entry) plans(onPlain bool) []lay.Plan {
 		bare := lay.Plan{Lay: kind, FoldedIn: l.FoldedIn, Places: lay.Places{placesFrom(l.Along), placesFrom(l.Across)}}
 		for _, p := range l.Pieces {
 			bare.Pieces = append(bare.Pieces, lay.Laid{
-				Name: p.Name, Garment: p.Garment, Size: p.Size, Part: p.Part, OnFold: p.OnFold, Mirrored: p.Mirrored,
+				Name: p.Name, Garment: p.Garment, Size: p.Size, Bed: p.Part, OnFold: p.OnFold, Mirrored: p.Mirrored,
 				Turn: p.Turn, X: p.X, Y: p.Y,
 			})
 		}
@@ -187,7 +187,7 @@ func keptOf(p lay.Plan, onPlain bool) keptLay {
 	out := keptLay{Lay: bare.Lay.String(), FoldedIn: bare.FoldedIn, OnPlain: onPlain, Along: keptPlaces(bare.Places[0]),
 		Across: keptPlaces(bare.Places[1])}
 	for _, l := range bare.Pieces {
-		out.Pieces = append(out.Pieces, piece{l.Name, l.Garment, l.Size, l.Part, l.OnFold, l.Mirrored, l.Turn, l.X, l.Y})
+		out.Pieces = append(out.Pieces, piece{l.Name, l.Garment, l.Size, l.Bed, l.OnFold, l.Mirrored, l.Turn, l.X, l.Y})
 	}
 	return out
 }

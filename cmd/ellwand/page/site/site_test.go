@@ -14,7 +14,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"ellwand/cmd/ellwand/page/figure"
+	"ellwand/cmd/ellwand/page/illustration"
 	"ellwand/draft"
 	"ellwand/fabric/lay"
 )
@@ -100,7 +100,7 @@ func TestTermsOfTheTradeHaveWords(t *testing.T) {
 		key := strings.ReplaceAll(string(m), " ", "_")
 		keys = append(keys, "label."+key, "how."+key)
 	}
-	for _, garment := range figure.Garments() {
+	for _, garment := range illustration.Garments() {
 		keys = append(keys, "garment."+garment)
 	}
 	for _, kind := range lay.Kinds() {

@@ -7,13 +7,13 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/job"
-	"ellwand/cmd/ellwand/page/figure"
+	"ellwand/cmd/ellwand/page/illustration"
 )
 
 // Every garment of the gallery is drafted from a size, and from girths in inches.
 func TestEveryGarmentIsDrafted(t *testing.T) {
-	assert.Len(t, garments, len(figure.Garments()))
-	for _, garment := range figure.Garments() {
+	assert.Len(t, garments, len(illustration.Garments()))
+	for _, garment := range illustration.Garments() {
 		for _, b := range []Begin{
 			{Garment: garment, Title: "A: first # one", Table: "women", Size: "12", Width: "115", Nap: "one way"},
 			{Garment: garment, Units: "in", Body: map[string]string{"bust_girth": "37", "waist_girth": "30",

@@ -115,7 +115,7 @@ func LaidOf(work *job.Work, p lay.Plan) Layout {
 		BoundMM:  tidy(p.Bound),
 		Verified: true, Parts: []Part{}, Flaws: []Flaw{}, Nap: p.Cloth.Nap.String(), Pieces: []Laid{},
 	}
-	for _, part := range p.Parts {
+	for _, part := range p.Beds {
 		out.Parts = append(out.Parts, Part{tidy(part.X), tidy(part.X + part.Length), part.Plies})
 	}
 	for _, zone := range p.Zones {

@@ -63,7 +63,7 @@ var rules = map[plan.Rule][2]string{
 func LookOf(work *job.Work, p lay.Plan, at int, found plan.Looked) Look {
 	out := Look{
 		At: Point{found.X, found.Y}, Turn: tidy(found.Turn), Mirrored: found.Mirrored, OnFold: found.OnFold,
-		OnOpen: found.Part > 0, OtherPart: found.Part != p.Pieces[at].Part, Comes: found.Comes, Goes: found.Goes,
+		OnOpen: found.Bed > 0, OtherPart: found.Bed != p.Pieces[at].Bed, Comes: found.Comes, Goes: found.Goes,
 		Free: found.Free, LengthMM: tidy(found.Length), Overlaps: []Overlap{}, Broken: []Broken{},
 	}
 	for _, q := range found.Outline {

@@ -13,16 +13,16 @@ import (
 // bounds for bin packing problems", Mathematical Programming 91, 2001
 // (doi 10.1007/s101070100243).
 type dual struct {
-	breaks []float64 // ascending, between 0 and 1
-	parts  []part    // before, between and after the breaks
-	at     []float64 // weight at each break itself
-	whole  []float64 // integral from 0 to each break
+	breaks []float64      // ascending, between 0 and 1
+	parts  []linearWeight // before, between and after the breaks
+	at     []float64      // weight at each break itself
+	whole  []float64      // integral from 0 to each break
 }
 
-// part is a weight of base + slope * share.
-type part struct{ base, slope float64 }
+// linearWeight is a weight of base + slope * share.
+type linearWeight struct{ base, slope float64 }
 
-func (p part) integral(from, to float64) float64 {
+func (p linearWeight) integral(from, to float64) float64 {
 	return float64((to - from) * (p.base + p.slope*(from+to)/2))
 }
 
@@ -34,7 +34,7 @@ const slack = 2e-7
 // rounding is how far a share may be below a break and count as equal to it.
 const rounding = 1e-12
 
-func newDual(breaks []float64, parts []part, at []float64) *dual {
+func newDual(breaks []float64, parts []linearWeight, at []float64) *dual {
 	d := &dual{breaks: breaks, parts: parts, at: at}
 	sum, from := 0.0, 0.0
 	for i, b := range breaks {
@@ -46,26 +46,26 @@ func newDual(breaks []float64, parts []part, at []float64) *dual {
 }
 
 // identity weighs a share as it is: the bound by area.
-func identity() *dual { return newDual(nil, []part{{0, 1}}, nil) }
+func identity() *dual { return newDual(nil, []linearWeight{{0, 1}}, nil) }
 
 // rounded is U(e): shares below e count nothing, those above 1-e count for
 // all. 0 < e <= 1/2.
 func rounded(e float64) *dual {
 	if e == 0.5 {
-		return newDual([]float64{0.5}, []part{{0, 0}, {1, 0}}, []float64{0.5})
+		return newDual([]float64{0.5}, []linearWeight{{0, 0}, {1, 0}}, []float64{0.5})
 	}
-	return newDual([]float64{e, 1 - e}, []part{{0, 0}, {0, 1}, {1, 0}}, []float64{e, 1 - e})
+	return newDual([]float64{e, 1 - e}, []linearWeight{{0, 0}, {0, 1}, {1, 0}}, []float64{e, 1 - e})
 }
 
 // stepped is u(k): of k+1 equal parts of the width, a piece uses up all that
 // it reaches into; a share that is a whole number of parts counts as it is.
 func stepped(k int) *dual {
 	var breaks, at []float64
-	parts := []part{{0, 0}}
+	parts := []linearWeight{{0, 0}}
 	for j := 1; j <= k; j++ {
 		b := float64(j) / float64(k+1)
 		breaks, at = append(breaks, b), append(at, b)
-		parts = append(parts, part{float64(j) / float64(k), 0})
+		parts = append(parts, linearWeight{float64(j) / float64(k), 0})
 	}
 	return newDual(breaks, parts, at)
 }
@@ -76,18 +76,18 @@ func stepped(k int) *dual {
 func counted(e float64) *dual {
 	most := math.Floor(1/e + rounding)
 	breaks, at := []float64{e}, []float64{1 / most}
-	parts := []part{{0, 0}, {1 / most, 0}}
+	parts := []linearWeight{{0, 0}, {1 / most, 0}}
 	if e < 0.5 {
 		breaks, at = append(breaks, 0.5), append(at, 1/most)
 	} else {
 		parts = parts[:1]
 	}
 	places := math.Floor(0.5/e - rounding) // beside a share just above 1/2
-	parts = append(parts, part{1 - places/most, 0})
+	parts = append(parts, linearWeight{1 - places/most, 0})
 	for j := places; j >= 1; j-- {
 		if b := 1 - float64(j*e); b > 0.5+rounding {
 			breaks, at = append(breaks, b), append(at, 1-j/most)
-			parts = append(parts, part{1 - (j-1)/most, 0})
+			parts = append(parts, linearWeight{1 - (j-1)/most, 0})
 		}
 	}
 	return newDual(breaks, parts, at)

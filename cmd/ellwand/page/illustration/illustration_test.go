@@ -1,4 +1,4 @@
-package figure
+package illustration
 
 import (
 	"bytes"

@@ -4,9 +4,9 @@ import (
 	"ellwand/pieces"
 )
 
-// Part is a rectangle of a lay in which the cloth lies in the same plies, in
+// Bed is a rectangle of a lay in which the cloth lies in the same plies, in
 // the frame of the lay.
-type Part struct {
+type Bed struct {
 	X, Y, Length, Width float64
 	Plies               int
 	// FoldLow and FoldHigh say that its lower or its upper edge is a fold.
@@ -15,11 +15,11 @@ type Part struct {
 	OnCloth []Ply
 }
 
-// Ply of a part, or the half of one that a fold of its own brings there.
+// Ply of a bed, or the half of one that a fold of its own brings there.
 type Ply struct {
 	// Upper says that it lies on another, right side down.
 	Upper bool
-	// Low and High bound it across the lay, mm: the part has it at y between
+	// Low and High bound it across the lay, mm: the bed has it at y between
 	// them.
 	Low, High float64
 	// ToCloth brings a place of the lay to the open cloth, right side up: x

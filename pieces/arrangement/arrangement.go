@@ -1,7 +1,7 @@
-// Package spread lays pieces beside each other at true size, in rows on one page.
+// Package arrangement lays pieces beside each other at true size, in rows on one page.
 //
 // Lengths are millimetres; x runs to the right, y down from the upper left corner.
-package spread
+package arrangement
 
 import (
 	"errors"
@@ -26,10 +26,10 @@ const (
 	leastWidth = 150.0
 )
 
-// Spread is pieces in their places.
-type Spread struct {
-	// Figures as they stand on the page.
-	Figures []sheet.DrawnPiece
+// Arrangement is pieces in their places.
+type Arrangement struct {
+	// Drawn as they stand on the page.
+	Drawn []sheet.DrawnPiece
 	// Shifts bring a point (x, y) of the piece of each to (x + shift x, shift y - y).
 	Shifts []orb.Point
 	// Width and Height of the page, with room for the scale line below.
@@ -38,31 +38,31 @@ type Spread struct {
 
 // Of pieces, each as it is drawn: one cut on the fold as its half. The error is that of a
 // piece that is not sound (see pieces.Piece.Check), or that there is none.
-func Of(all ...pieces.Piece) (Spread, error) {
-	figures := make([]sheet.DrawnPiece, len(all))
+func Of(all ...pieces.Piece) (Arrangement, error) {
+	drawn := make([]sheet.DrawnPiece, len(all))
 	for i, p := range all {
-		f, err := sheet.NewFigure(p)
+		f, err := sheet.NewDrawnPiece(p)
 		if err != nil {
-			return Spread{}, err
+			return Arrangement{}, err
 		}
-		figures[i] = f
+		drawn[i] = f
 	}
-	return OfFigures(figures)
+	return OfDrawn(drawn)
 }
 
-// OfFigures that stand as their pieces were drafted, y up.
-func OfFigures(figures []sheet.DrawnPiece) (Spread, error) {
-	if len(figures) == 0 {
-		return Spread{}, errors.New("there is no piece to draw")
+// OfDrawn that stand as their pieces were drafted, y up.
+func OfDrawn(drawn []sheet.DrawnPiece) (Arrangement, error) {
+	if len(drawn) == 0 {
+		return Arrangement{}, errors.New("there is no piece to draw")
 	}
 	limit := rowWidth
-	for _, f := range figures {
+	for _, f := range drawn {
 		across, _ := sizeOf(f)
 		limit = math.Max(limit, across+2*Margin)
 	}
-	out := Spread{}
+	out := Arrangement{}
 	x, y, tallest := Margin, Margin, 0.0
-	for _, f := range figures {
+	for _, f := range drawn {
 		across, down := sizeOf(f)
 		if x > Margin && x+across+Margin > limit {
 			x, y, tallest = Margin, y+tallest+Margin, 0
@@ -70,7 +70,7 @@ func OfFigures(figures []sheet.DrawnPiece) (Spread, error) {
 		box := f.Around().Bound()
 		shift := orb.Point{round(x - box.Min[0]), round(y + box.Max[1])}
 		out.Shifts = append(out.Shifts, shift)
-		out.Figures = append(out.Figures, f.Map(pieces.MirrorY().Then(pieces.Move(shift[0], shift[1]))))
+		out.Drawn = append(out.Drawn, f.Map(pieces.MirrorY().Then(pieces.Move(shift[0], shift[1]))))
 		x += across + Margin
 		tallest = math.Max(tallest, down)
 		out.Width = math.Max(out.Width, x)
@@ -88,10 +88,10 @@ func sizeOf(f sheet.DrawnPiece) (width, height float64) {
 	return box.Max[0] - box.Min[0], box.Max[1] - box.Min[1]
 }
 
-// Page draws the figures and the scale line.
-func (s Spread) Page() drawing.Page {
+// Page draws the drawn and the scale line.
+func (s Arrangement) Page() drawing.Page {
 	page := drawing.Page{Width: s.Width, Height: s.Height}
-	for _, f := range s.Figures {
+	for _, f := range s.Drawn {
 		f.Draw(&page.Picture)
 	}
 	page.Add(s.Ruler())
@@ -99,7 +99,7 @@ func (s Spread) Page() drawing.Page {
 }
 
 // Ruler is the line of 100 mm at the foot of the page, by which the print is checked.
-func (s Spread) Ruler() *drawing.Picture {
+func (s Arrangement) Ruler() *drawing.Picture {
 	out := &drawing.Picture{}
 	out.Layer(drawing.WordsLayer, func() {
 		pen := drawing.Pen{Width: 0.35, Blunt: true}

@@ -8,8 +8,8 @@ import (
 	"path/filepath"
 )
 
-// place is where a file goes.
-type place struct {
+// target is where a file goes.
+type target struct {
 	// path is as it was asked for, and final where that leads: symbolic links are
 	// followed, so that what they point to is replaced and they stay.
 	path, final string
@@ -18,8 +18,8 @@ type place struct {
 	stream bool
 }
 
-func placeOf(path string) (place, error) {
-	at := place{path: path, final: filepath.Clean(path)}
+func targetOf(path string) (target, error) {
+	at := target{path: path, final: filepath.Clean(path)}
 	info, err := os.Lstat(path)
 	if err != nil {
 		return at, nil // what is not there yet
@@ -44,7 +44,7 @@ func placeOf(path string) (place, error) {
 func isStream(info fs.FileInfo) bool { return info.Mode()&(fs.ModeNamedPipe|fs.ModeCharDevice) != 0 }
 
 // replaced is the mode of the file that is replaced; false of a new one.
-func (p place) replaced() (mode fs.FileMode, exists bool) {
+func (p target) replaced() (mode fs.FileMode, exists bool) {
 	info, err := os.Stat(p.final)
 	if err != nil {
 		return 0, false
@@ -54,6 +54,6 @@ func (p place) replaced() (mode fs.FileMode, exists bool) {
 
 // IsStream says whether a path is a pipe or a device, such as a printer.
 func IsStream(path string) bool {
-	at, err := placeOf(path)
+	at, err := targetOf(path)
 	return err == nil && at.stream
 }

@@ -40,12 +40,12 @@ type Drawn struct {
 // tolerance of the cutting line against the true one, mm.
 const tolerance = 0.03
 
-// NewFigure draws a piece as it stands, in its own frame; several must be the
+// NewDrawnPiece draws a piece as it stands, in its own frame; several must be the
 // same piece in several sizes, the smallest first, and lie on each other as
 // they were drafted. One that is the same in every size is drawn once. Of a
 // piece cut on the fold it is the half. The error is that of a piece that is
 // not sound (see pieces.Piece.Check).
-func NewFigure(sizes ...pieces.Piece) (DrawnPiece, error) {
+func NewDrawnPiece(sizes ...pieces.Piece) (DrawnPiece, error) {
 	if len(sizes) == 0 {
 		return DrawnPiece{}, fmt.Errorf("there is no piece to print")
 	}

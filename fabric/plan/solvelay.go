@@ -6,8 +6,8 @@ import (
 	"ellwand/fabric/rules"
 )
 
-// Spread solves a lay; it returns the reason when that is not possible.
-func (t *Planner) Spread(kind lay.Kind) (found *SolvedLay, why, err error) {
+// SolveLay solves a lay; it returns the reason when that is not possible.
+func (t *Planner) SolveLay(kind lay.Kind) (found *SolvedLay, why, err error) {
 	isInTwo := kind == lay.SelvedgeIn || kind == lay.InStretches
 	switch {
 	case t.Options.hasFixed() && isInTwo:
@@ -33,7 +33,7 @@ func (t *Planner) Spread(kind lay.Kind) (found *SolvedLay, why, err error) {
 	if err := t.belowIncrement(one, t.share(kind)); err != nil {
 		return nil, nil, err
 	}
-	s := SpreadOf(t.Cloth, *one)
+	s := LayOf(t.Cloth, *one)
 	s.Bound = one.Bound
 	return s, nil, nil
 }

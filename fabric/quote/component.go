@@ -1,12 +1,12 @@
 package quote
 
-// Part is what a length to buy is the sum of.
-type Part int
+// Component is what a length to buy is the sum of.
+type Component int
 
-// The parts, in the order in which they are added.
+// The components, in the order in which they are added.
 const (
 	// ByLay is what the pieces take.
-	ByLay Part = iota
+	ByLay Component = iota
 	// ByHand is for laying and chalking by hand, ByEnds for straightening the cut
 	// ends, ByWash for what the cloth loses in its first wash.
 	ByHand
@@ -19,20 +19,20 @@ const (
 	ByMinimum
 )
 
-// parts in the order of the constants.
-var parts = [...]string{
+// components in the order of the constants.
+var components = [...]string{
 	ByLay: "the lay", ByHand: "hand laying", ByEnds: "straightening", ByWash: "shrinkage", BySafety: "safety",
 	ByStep: "rounding", ByMinimum: "the shop's minimum",
 }
 
-// String names the part: "hand laying".
-func (p Part) String() string { return parts[p] }
+// String names the component: "hand laying".
+func (p Component) String() string { return components[p] }
 
-// PartLength is a part with its length, mm.
-type PartLength struct {
-	Part   Part
-	Length float64
+// ComponentLength is a component with its length, mm.
+type ComponentLength struct {
+	Component Component
+	Length    float64
 }
 
-// leastPart is worth a word, mm [source.OwnChoice].
-const leastPart = 0.5
+// leastComponent is worth a word, mm [source.OwnChoice].
+const leastComponent = 0.5

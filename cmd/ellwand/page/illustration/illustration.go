@@ -1,10 +1,10 @@
-// Package figure draws the pictures of the page: garments for a gallery, where the
+// Package illustration draws the pictures of the page: garments for a gallery, where the
 // tape goes for each measurement of the body, and the pieces of a job small.
 //
 // Figures are drawn in centimetres of a standing body, x from its middle to the
 // reader's right and y down from the crown of the head. The body is our own
 // drawing [source.OwnChoice]; nothing is reckoned from it.
-package figure
+package illustration
 
 import (
 	"errors"

@@ -39,7 +39,7 @@ func (c content) draw(to *drawing.Picture, left, top, width, tallest float64) (h
 // placed is the drawing of what lies in a box, at the largest scale that the
 // place has room for, and its height on paper.
 func placed(c content, box orb.Bound, to *drawing.Picture,
-	left, top, width, tallest float64) (f *figure, height float64) {
+	left, top, width, tallest float64) (f *pieceDrawing, height float64) {
 	w, h := box.Max[0]-box.Min[0], box.Max[1]-box.Min[1]
 	scale := math.Max(w/(width-2*numberRoom), h/(tallest-2*numberRoom))
 	for _, s := range scales {
@@ -48,7 +48,7 @@ func placed(c content, box orb.Bound, to *drawing.Picture,
 			break
 		}
 	}
-	return &figure{content: c, to: to, scale: scale, shift: orb.Point{
+	return &pieceDrawing{content: c, to: to, scale: scale, shift: orb.Point{
 		left + width/2 - (box.Min[0]+w/2)/scale, top + numberRoom + box.Max[1]/scale,
 	}}, h/scale + 2*numberRoom
 }
@@ -65,7 +65,7 @@ func (c content) bound() orb.Bound {
 	return box
 }
 
-func (f *figure) drawLines() {
+func (f *pieceDrawing) drawLines() {
 	points := f.sheet.Points
 	for _, step := range f.sheet.Steps {
 		if step.From > 0 {
@@ -97,7 +97,7 @@ func (f *figure) drawLines() {
 }
 
 // drawNotches draws strokes across the seam.
-func (f *figure) drawNotches() {
+func (f *pieceDrawing) drawNotches() {
 	const half, apart = 1.2, 1.0
 	for _, n := range f.piece.Notches {
 		edge, ok := f.piece.Edge(n.Edge)
@@ -115,7 +115,7 @@ func (f *figure) drawNotches() {
 }
 
 // drawGrain draws the grainline, its point towards "this end up".
-func (f *figure) drawGrain() {
+func (f *pieceDrawing) drawGrain() {
 	from, to := f.at(f.piece.Grain.From), f.at(f.piece.Grain.To)
 	if from == to {
 		return
@@ -129,7 +129,7 @@ func (f *figure) drawGrain() {
 
 // drawSeamNames writes along each edge what it is, where there is room: along
 // the outside.
-func (f *figure) drawSeamNames() {
+func (f *pieceDrawing) drawSeamNames() {
 	const size, away = 6.5, 1.2
 	for _, e := range f.piece.Edges {
 		words := e.Name.Seam().String()
@@ -164,7 +164,7 @@ func sag(middle, end, out orb.Point) float64 {
 }
 
 // takeAlong keeps numbers off words that run along a line.
-func (f *figure) takeAlong(middle, way orb.Point, wide float64) {
+func (f *pieceDrawing) takeAlong(middle, way orb.Point, wide float64) {
 	for k := -0.5; k <= 0.5; k += 0.1 {
 		p := construct.Go(middle, way, k*wide)
 		f.taken = append(f.taken, geometry.Box(p, orb.Point{1, 1}))

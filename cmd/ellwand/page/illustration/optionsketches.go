@@ -1,4 +1,4 @@
-package figure
+package illustration
 
 // optionSketches by option and choice: our own drawings [source.OwnChoice].
 var optionSketches = map[string]map[string]sketch{
