@@ -34,7 +34,7 @@ func Write(w io.Writer, title string, all ...pieces.Piece) error {
 	}
 	out := &writer{Writer: bufio.NewWriter(w)}
 	fmt.Fprintf(out, `<?xml version="1.0" encoding="UTF-8"?>
-<svg xmlns="http://www.w3.org/2000/svg"%s version="1.1" width="%[2]smm" height="%[3]smm" viewBox="0 0 %[2]s %[3]s" ` +
+<svg xmlns="http://www.w3.org/2000/svg"%s version="1.1" width="%[2]smm" height="%[3]smm" viewBox="0 0 %[2]s %[3]s" `+
 		`data-pieces="%[4]s" font-family="'DejaVu Sans Condensed', 'DejaVu Sans', Arial, Helvetica, sans-serif" fill="none" `+
 		`stroke-linejoin="round" stroke-linecap="round">
 <title>%[5]s</title>
