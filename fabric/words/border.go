@@ -10,6 +10,8 @@ import (
 
 var _ = register(border)
 
+var _ = callTask(lay.ToLieOnTheBorder, "to lie on the border")
+
 // border says where the hems of the pieces on the border print lie; nothing for a
 // cloth without one. Say prints a length.
 func border(c cloth.Cloth, say func(mm float64) string) []string {

@@ -11,6 +11,8 @@ import (
 
 var _ = register(motif)
 
+var _ = callTask(lay.ToBearAMotif, "to centre a motif on")
+
 // motif says on what a motif of the print is centred; nothing for a cloth where
 // none is. Say prints a length.
 func motif(c cloth.Cloth, say func(mm float64) string) []string {

@@ -14,8 +14,12 @@ var tasks = map[lay.Task]string{
 	lay.ToGoOneWay:       "to go one way",
 	lay.ToBeCentred:      "to be centred",
 	lay.ToHangSideBySide: "to hang side by side",
-	lay.ToLieOnTheBorder: "to lie on the border",
-	lay.ToBearAMotif:     "to centre a motif on",
+}
+
+// callTask says in words what a rule names pieces for.
+func callTask(of lay.Task, words string) bool {
+	tasks[of] = words
+	return true
 }
 
 // NoPiece says that no piece has the name that one is named by for a task.
