@@ -22,7 +22,7 @@ func Proven(plan lay.Plan, options Options) error {
 	s := sheets{plan: plan, options: options, denominator: 1}
 	for _, f := range s.facts() {
 		if err := options.factReadAgain(plan, f); err != nil {
-			faults = append(faults, fmt.Errorf("%s: %w", f.name, err))
+			faults = append(faults, fmt.Errorf("%s: %w", f.name(), err))
 		}
 	}
 	return errors.Join(faults...)
@@ -39,30 +39,36 @@ func (o Options) factReadAgain(plan lay.Plan, f fact) error {
 	if o.Inches {
 		bought = 914.4 / 8
 	}
-	switch f.name {
-	case "cloth width":
+	switch f.of {
+	case ofClothWidth:
 		return proof.Shown(f.value, plan.Cloth.Width, short)
-	case "usable width":
+	case ofUsableWidth:
 		return proof.Shown(f.value, plan.Width, short)
-	case "pieces take":
+	case ofLength:
 		return proof.Shown(f.value, max(plan.Taken, plan.Length), long)
-	case "to buy":
+	case ofAmount:
 		return proof.ShownToBuy(f.value, plan.Buy, bought)
-	case "remnant":
+	case ofRemnant:
 		return proof.Shown(f.value, plan.Buy, long)
-	case "efficiency":
+	case ofEfficiency:
 		return percentReadAgain(f.value, plan.Density)
-	case "plies":
+	case ofPlies:
 		return pliesReadAgain(f.value, plan)
-	}
-	if strings.HasPrefix(f.name, "bound") && plan.Bound > 0 {
-		least := plan.Bound
-		if plan.Lay.IsAcross() {
-			least *= 2
-		}
-		return proof.ShownAtLeast(f.value, least, long)
+	case ofBound:
+		return boundReadAgain(f.value, plan, long)
 	}
 	return nil
+}
+
+func boundReadAgain(text string, plan lay.Plan, step float64) error {
+	if plan.Bound == 0 {
+		return nil
+	}
+	least := plan.Bound
+	if plan.Lay.IsAcross() {
+		least *= 2
+	}
+	return proof.ShownAtLeast(text, least, step)
 }
 
 func percentReadAgain(text string, share float64) error {

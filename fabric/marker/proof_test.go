@@ -40,10 +40,10 @@ func TestWrongFactsAreRefused(t *testing.T) {
 	s := sheets{plan: plan, denominator: 1}
 	tried := 0
 	for _, f := range s.facts() {
-		require.NoError(t, s.options.factReadAgain(plan, f), f.name)
-		if f.name != "nap" && f.name != "scale" {
+		require.NoError(t, s.options.factReadAgain(plan, f), f.name())
+		if f.of != ofNap && f.of != ofScale {
 			f.value = "7" + f.value
-			assert.Error(t, s.options.factReadAgain(plan, f), f.name)
+			assert.Error(t, s.options.factReadAgain(plan, f), f.name())
 			tried++
 		}
 	}

@@ -35,34 +35,32 @@ func (s *sheets) drawTitle() {
 	s.drawFacts()
 }
 
-type fact struct{ name, value string }
-
 func (s *sheets) facts() []fact {
 	plan, o := s.plan, s.options
 	bound := "none proven"
 	if plan.Bound > 0 {
 		bound = o.atLeast(plan.Least())
 	}
-	amount := fact{"to buy", o.bought(plan.Buy)}
+	amount := fact{ofAmount, o.bought(plan.Buy)}
 	if o.Remnant {
-		amount = fact{"remnant", o.Long(plan.Buy)}
+		amount = fact{ofRemnant, o.Long(plan.Buy)}
 	}
 	if n := len(plan.Offcuts); n > 1 {
-		amount = fact{"remnants", strconv.Itoa(n)}
+		amount = fact{ofRemnants, strconv.Itoa(n)}
 	}
 	facts := []fact{
-		{"cloth width", o.Short(plan.Cloth.Width)},
-		{"usable width", o.Short(plan.Width)},
-		{"plies", pliesInWords(plan)},
-		{"nap", plan.Cloth.Nap.String()},
-		{"pieces take", o.Long(max(plan.Taken, plan.Length))},
+		{ofClothWidth, o.Short(plan.Cloth.Width)},
+		{ofUsableWidth, o.Short(plan.Width)},
+		{ofPlies, pliesInWords(plan)},
+		{ofNap, plan.Cloth.Nap.String()},
+		{ofLength, o.Long(max(plan.Taken, plan.Length))},
 		amount,
-		{"efficiency", fmt.Sprintf("%.1f %%", 100*plan.Density)},
-		{"bound (no lay is shorter)", bound},
-		{"scale", "1 : " + strconv.FormatFloat(s.denominator, 'f', -1, 64)},
+		{ofEfficiency, fmt.Sprintf("%.1f %%", 100*plan.Density)},
+		{ofBound, bound},
+		{ofScale, "1 : " + strconv.FormatFloat(s.denominator, 'f', -1, 64)},
 	}
 	if plan.Mark != "" {
-		facts = append(facts, fact{"mark of this lay", plan.Mark})
+		facts = append(facts, fact{ofMark, plan.Mark})
 	}
 	return facts
 }
@@ -108,7 +106,7 @@ func (s *sheets) factsWidth(row []fact) float64 {
 
 func (s *sheets) factWidth(f fact) float64 {
 	s.Plain(6.5)
-	width := s.TextWidth(f.name)
+	width := s.TextWidth(f.name())
 	s.Bold(9.5)
 	return max(width, s.TextWidth(f.value)) + 4
 }
@@ -121,7 +119,7 @@ func (s *sheets) drawFactsRow(row []fact) {
 		s.Rect(x, s.Y, cell, factsHeight, page.Rim)
 		s.Plain(6.5)
 		s.Ink(70)
-		s.Text(x+2, s.Y+3.6, f.name)
+		s.Text(x+2, s.Y+3.6, f.name())
 		s.Ink(0)
 		s.Bold(9.5)
 		s.Text(x+2, s.Y+8.4, f.value)
