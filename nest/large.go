@@ -7,11 +7,10 @@ import (
 	"ellwand/nest/internal/search"
 )
 
-// Shares of the budget of a large set after which the parts are laid: where all are
-// alike, and where they differ; and after which the period of like parts is as short as
+// Shares of the budget of a large set after which the parts that differ are laid,
+// and after which the period of like parts is as short as
 // it gets. What is left goes to stretches of the whole.
 const (
-	likeShare   = 0.8
 	unlikeShare = 0.6
 	periodShare = 0.9
 )
@@ -36,10 +35,12 @@ func (r *run) large() bool {
 	alike := toSearch(l.m, parts) == len(parts[0].pieces)
 	share := likeShare
 	var built laidSubset
-	if !alike {
+	if alike {
+		l.layLike(laid)
+	} else {
 		share, built = unlikeShare, l.build()
+		l.lay(laid, share)
 	}
-	l.lay(laid, share)
 	l.passes = int(share * float64(r.o.Passes))
 	whole := joined(l.m, laid)
 	if len(whole.spots) < len(l.m.Pieces) {
