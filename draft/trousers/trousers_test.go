@@ -5,6 +5,7 @@ import (
 	"slices"
 	"testing"
 
+	"github.com/paulmach/orb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
@@ -262,6 +263,18 @@ func TestSheetsAreWhole(t *testing.T) {
 		assert.True(t, slices.ContainsFunc(block.Sheets[1].Points, func(p construct.Point) bool {
 			return construct.Distance(p.At, top) < 1e-6
 		}), "the steps of the back come to the upper end of its crotch seam")
+		for i, leg := range []seams.Name{seams.InsideLeg, seams.OutsideLeg, seams.InsideLeg, seams.OutsideLeg} {
+			path := drafttest.Path(t, block.Pieces[i/2], leg)
+			ends := []orb.Point{path.Start()}
+			for _, curve := range path {
+				ends = append(ends, curve.At(1))
+			}
+			for _, end := range ends {
+				assert.True(t, slices.ContainsFunc(block.Sheets[i/2].Points, func(p construct.Point) bool {
+					return construct.Distance(p.At, end) < 1e-6
+				}), "the steps come to the ends and the joins of the %s, to %.1f", leg, end)
+			}
+		}
 	}
 }
 
