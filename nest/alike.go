@@ -26,8 +26,7 @@ func (r *run) ofPart(p subset, l *large, share float64) search.Outcome {
 	one := &run{q: &q, o: r.o, ctx: r.ctx, begin: r.begin, limit: time.Duration(share * float64(r.limit))}
 	one.o.Passes, one.o.Progress = int(math.Ceil(share*float64(r.o.Passes))), nil
 	for i := range q.model.Pieces {
-		base := q.model.Shapes[q.model.Pieces[i].Shapes[0]].Base
-		one.floor += q.model.Bases[base].Area / q.model.Width
+		one.floor += q.model.PieceArea(i) / q.model.Width
 	}
 	one.all()
 	return one.leader()

@@ -157,6 +157,11 @@ func (m *Model) HullArea(piece int) float64 {
 	return m.Bases[m.Shapes[m.Pieces[piece].Shapes[0]].Base].HullArea
 }
 
+// PieceArea of a piece, in square units of the model.
+func (m *Model) PieceArea(piece int) float64 {
+	return m.Bases[m.Shapes[m.Pieces[piece].Shapes[0]].Base].Area
+}
+
 // RangeX returns the least and greatest x of the centre of a shape on a strip
 // of the given length.
 func (m *Model) RangeX(shape int, length float64) (low, high float64) {

@@ -33,6 +33,8 @@ func TestOldAmountsAreGivenUp(t *testing.T) {
 	v.Do(chromedp.Evaluate[chromedp.Void](endlessTables))
 	for range 3 {
 		v.Drag(`document.querySelector('.cloth .piece .outline')`, 30, 0)
+		v.Until(browser.Held + `=== 1`)
+		v.Saved()
 		v.Until(`window.waited === 1`)
 		v.Click("Undo")
 		v.Until(browser.Held + `=== 0`)
