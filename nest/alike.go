@@ -26,7 +26,7 @@ func (r *run) ofPart(p subset, l *large, share float64) search.Outcome {
 	one := &run{q: &q, o: r.o, ctx: r.ctx, begin: r.begin, limit: time.Duration(share * float64(r.limit))}
 	one.o.Passes, one.o.Progress = int(math.Ceil(share*float64(r.o.Passes))), nil
 	for i := range q.model.Pieces {
-		one.floor += q.model.PieceArea(i) / q.model.Width
+		one.floor += q.model.OutlineArea(i) / q.model.Width
 	}
 	one.all()
 	return one.leader()

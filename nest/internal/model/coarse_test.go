@@ -39,7 +39,7 @@ func TestCoarserOutlinesHoldTheOthers(t *testing.T) {
 	require.Equal(t, 1, outlines)
 	require.Less(t, 3*parts, all)
 	require.Equal(t, 24, c.cellsAcross())
-	require.InDelta(t, m.Bases[0].Area, c.Bases[0].Area, 0.5*250, "the tolerance along the outline")
+	require.InDelta(t, m.Bases[0].OutlineArea, c.Bases[0].OutlineArea, 0.5*250, "the tolerance along the outline")
 	for k := range m.Shapes {
 		require.InDelta(t, m.Shapes[k].HalfX, c.Shapes[k].HalfX, 1e-9)
 		low, high := bounds(c.Bases[c.Shapes[k].Base].Points)

@@ -81,9 +81,9 @@ type Base struct {
 	Parts  [][]orb.Point
 	// Factor is the eighth root of the area of the convex hull: the product
 	// of two weighs the depth of an overlap.
-	Factor   float64
-	HullArea float64
-	Area     float64
+	Factor      float64
+	HullArea    float64
+	OutlineArea float64
 	// Obstacle says that no gap is kept from it.
 	Obstacle bool
 	// id of the outline among those that share tables.
@@ -122,7 +122,7 @@ func (m *Model) AddBase(points []orb.Point, obstacle bool) (index int, centre or
 	hull := outline.SignedArea(outline.Hull(moved))
 	m.Bases = append(m.Bases, Base{
 		Points: moved, Parts: convex.Parts(moved), Factor: math.Sqrt(math.Sqrt(math.Sqrt(hull))),
-		HullArea: hull, Area: outline.SignedArea(moved), Obstacle: obstacle, id: m.tables.shared.id(key),
+		HullArea: hull, OutlineArea: outline.SignedArea(moved), Obstacle: obstacle, id: m.tables.shared.id(key),
 	})
 	if m.byPoints == nil {
 		m.byPoints = map[string]int{}
@@ -157,9 +157,9 @@ func (m *Model) HullArea(piece int) float64 {
 	return m.Bases[m.Shapes[m.Pieces[piece].Shapes[0]].Base].HullArea
 }
 
-// PieceArea of a piece, in square units of the model.
-func (m *Model) PieceArea(piece int) float64 {
-	return m.Bases[m.Shapes[m.Pieces[piece].Shapes[0]].Base].Area
+// OutlineArea of a piece.
+func (m *Model) OutlineArea(piece int) float64 {
+	return m.Bases[m.Shapes[m.Pieces[piece].Shapes[0]].Base].OutlineArea
 }
 
 // RangeX returns the least and greatest x of the centre of a shape on a strip

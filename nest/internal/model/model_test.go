@@ -40,7 +40,7 @@ func TestBasesAreShared(t *testing.T) {
 	low, high := bounds(m.Bases[first].Points)
 	require.Equal(t, orb.Point{-15, -10}, low)
 	require.Equal(t, orb.Point{15, 10}, high)
-	assert.InDelta(t, 30*6+9*14, m.Bases[first].Area, 1e-9)
+	assert.InDelta(t, 30*6+9*14, m.Bases[first].OutlineArea, 1e-9)
 	assert.InDelta(t, 30*20-21*14/2, m.Bases[first].HullArea, 1e-9, "the box less the corner above the foot")
 	assert.InDelta(t, math.Pow(m.Bases[first].HullArea, 0.125), m.Bases[first].Factor, 1e-12)
 

@@ -52,7 +52,7 @@ func scattered(pieces int, density float64) *state {
 	s := newState(m, rand.New(rand.NewPCG(3, 4)))
 	var area float64
 	for i := range pieces {
-		area += m.Bases[s.base(i)].Area
+		area += m.Bases[s.base(i)].OutlineArea
 	}
 	s.length = area / density / m.Width
 	spots := make([]Spot, pieces)
