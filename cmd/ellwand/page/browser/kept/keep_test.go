@@ -73,6 +73,7 @@ func TestClients(t *testing.T) {
 	v.Write("Name", "Wanda Leiris")
 	v.Write("Waist girth", "83")
 	v.Click("Note these measurements")
+	v.Until(`[...document.querySelectorAll('.clients dd')].some((one) => one.textContent.startsWith('83'))`)
 	v.Show("#/job/skirt.yaml/measure", browser.OnScreen+`'measure'`)
 	v.Until(`document.querySelector('.client .doubt')?.textContent.includes('waist girth 83')`)
 
