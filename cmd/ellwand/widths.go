@@ -141,8 +141,8 @@ func widthsByCloth(texts []string, work *job.Work) ([]float64, error) {
 
 func clothNames(work *job.Work) []string {
 	var out []string
-	for _, offer := range work.Cloths {
-		out = append(out, offer.Cloth.Name)
+	for _, goods := range work.Cloths {
+		out = append(out, goods.Cloth.Name)
 	}
 	return out
 }

@@ -50,7 +50,8 @@ func Of(all ...pieces.Piece) (Arrangement, error) {
 	return OfDrawn(drawn)
 }
 
-// OfDrawn that stand as their pieces were drafted, y up.
+// OfDrawn is the same of drawn pieces that stand as they were drafted, y up. The error is
+// that there is none.
 func OfDrawn(drawn []sheet.DrawnPiece) (Arrangement, error) {
 	if len(drawn) == 0 {
 		return Arrangement{}, errors.New("there is no piece to draw")
@@ -88,7 +89,7 @@ func sizeOf(f sheet.DrawnPiece) (width, height float64) {
 	return box.Max[0] - box.Min[0], box.Max[1] - box.Min[1]
 }
 
-// Page draws the drawn and the scale line.
+// Page draws the pieces and the scale line.
 func (s Arrangement) Page() drawing.Page {
 	page := drawing.Page{Width: s.Width, Height: s.Height}
 	for _, f := range s.Drawn {

@@ -12,8 +12,8 @@ import (
 // the given ones in place of them.
 func Cloths(work *job.Work, widths []float64) ([]cloth.Cloth, error) {
 	var out []cloth.Cloth
-	for _, offer := range work.Cloths {
-		more, err := clothIn(work, offer, widths)
+	for _, goods := range work.Cloths {
+		more, err := clothIn(work, goods, widths)
 		if err != nil {
 			return nil, err
 		}
@@ -23,13 +23,13 @@ func Cloths(work *job.Work, widths []float64) ([]cloth.Cloth, error) {
 }
 
 // clothIn gives one cloth in the widths asked, or in its own.
-func clothIn(work *job.Work, offer job.Goods, widths []float64) ([]cloth.Cloth, error) {
+func clothIn(work *job.Work, goods job.Goods, widths []float64) ([]cloth.Cloth, error) {
 	if len(widths) == 0 {
-		widths = offer.Widths
+		widths = goods.Widths
 	}
 	var out []cloth.Cloth
 	for _, width := range widths {
-		c := clothOfWidth(offer, width)
+		c := clothOfWidth(goods, width)
 		if width <= 2*c.Selvedge {
 			return nil, fmt.Errorf("cloth %q: a width of %s leaves nothing between selvedges of %s; give the width from "+
 				"edge to edge",
@@ -42,12 +42,12 @@ func clothIn(work *job.Work, offer job.Goods, widths []float64) ([]cloth.Cloth, 
 
 // clothOfWidth is a cloth as the first offer in that width has it, with its step and
 // its least cut; where none has, as the job has it.
-func clothOfWidth(offer job.Goods, width float64) cloth.Cloth {
-	c := offer.Cloth
-	for _, one := range offer.Offers {
+func clothOfWidth(goods job.Goods, width float64) cloth.Cloth {
+	c := goods.Cloth
+	for _, one := range goods.Offers {
 		if one.Cloth.Width == width {
 			c = one.Cloth
-			c.Name = offer.Cloth.Name
+			c.Name = goods.Cloth.Name
 			break
 		}
 	}
@@ -64,8 +64,8 @@ func OneWidthEach(work *job.Work, widths []float64) ([]cloth.Cloth, error) {
 			ArgumentWidths, len(widths), len(work.Cloths))
 	}
 	var out []cloth.Cloth
-	for i, offer := range work.Cloths {
-		width := offer.Widths[0]
+	for i, goods := range work.Cloths {
+		width := goods.Widths[0]
 		switch len(widths) {
 		case 0:
 		case 1:
@@ -74,9 +74,9 @@ func OneWidthEach(work *job.Work, widths []float64) ([]cloth.Cloth, error) {
 			width = widths[i]
 		}
 		if width == 0 {
-			width = offer.Widths[0]
+			width = goods.Widths[0]
 		}
-		c, err := clothIn(work, offer, []float64{width})
+		c, err := clothIn(work, goods, []float64{width})
 		if err != nil {
 			return nil, err
 		}

@@ -41,10 +41,10 @@ type Compared struct {
 func Priced(work *job.Work, name string) ([]job.Goods, error) {
 	var out []job.Goods
 	var names []string
-	for _, offer := range work.Cloths {
-		names = append(names, offer.Cloth.Name)
-		if name == "" && len(offer.Offers) > 0 || name != "" && strings.EqualFold(name, offer.Cloth.Name) {
-			out = append(out, offer)
+	for _, goods := range work.Cloths {
+		names = append(names, goods.Cloth.Name)
+		if name == "" && len(goods.Offers) > 0 || name != "" && strings.EqualFold(name, goods.Cloth.Name) {
+			out = append(out, goods)
 		}
 	}
 	switch {

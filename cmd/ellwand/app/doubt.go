@@ -49,8 +49,8 @@ func newDoubter(ctx context.Context, work *job.Work, search Search) (doubter, er
 	}
 	if err == nil && errLarger == nil {
 		out.smaller, out.larger = smaller, larger
-		for _, offer := range work.Cloths {
-			out.measured[offer.Cloth.Name] = out.measures(offer.Cloth.Name)
+		for _, goods := range work.Cloths {
+			out.measured[goods.Cloth.Name] = out.measures(goods.Cloth.Name)
 		}
 	}
 	return out, nil
@@ -78,8 +78,8 @@ func (d doubter) rangeOf(c cloth.Cloth, a quote.Amount, endedEarly bool) quote.R
 	}
 	doubts := []quote.Doubt{measures, {Of: quote.TrueWidth}, quote.WashDoubt(c),
 		quote.SearchDoubt(a.Found, searched)}
-	for _, offer := range d.work.Cloths {
-		if offer.Cloth.Name == c.Name && !offer.Measured {
+	for _, goods := range d.work.Cloths {
+		if goods.Cloth.Name == c.Name && !goods.Measured {
 			doubts[1] = quote.WidthDoubt(c)
 		}
 	}

@@ -40,13 +40,13 @@ type RemnantQuestion struct {
 
 // PiecesOfCloth says which pieces of cloth are asked about.
 func PiecesOfCloth(work *job.Work, q RemnantQuestion) ([]PieceOfCloth, error) {
-	offers, err := q.offers(work)
+	asked, err := q.goods(work)
 	if err != nil {
 		return nil, err
 	}
 	var out []PieceOfCloth
-	for _, offer := range offers {
-		one, err := q.straightened(work, offer)
+	for _, goods := range asked {
+		one, err := q.straightened(work, goods)
 		if err != nil {
 			return nil, err
 		}
@@ -55,14 +55,14 @@ func PiecesOfCloth(work *job.Work, q RemnantQuestion) ([]PieceOfCloth, error) {
 	return out, nil
 }
 
-// offers are the cloths of the job that are asked about.
-func (q RemnantQuestion) offers(work *job.Work) ([]job.Goods, error) {
+// goods are the cloths of the job that are asked about.
+func (q RemnantQuestion) goods(work *job.Work) ([]job.Goods, error) {
 	var names []string
 	var out []job.Goods
-	for _, offer := range work.Cloths {
-		names = append(names, offer.Cloth.Name)
-		if q.Cloth == "" || job.Slug(offer.Cloth.Name) == job.Slug(q.Cloth) {
-			out = append(out, offer)
+	for _, goods := range work.Cloths {
+		names = append(names, goods.Cloth.Name)
+		if q.Cloth == "" || job.Slug(goods.Cloth.Name) == job.Slug(q.Cloth) {
+			out = append(out, goods)
 		}
 	}
 	if len(out) == 0 {
@@ -75,7 +75,7 @@ func (q RemnantQuestion) offers(work *job.Work) ([]job.Goods, error) {
 	if q.sized() {
 		return nil, tooMany(names)
 	}
-	out = slices.DeleteFunc(out, func(offer job.Goods) bool { return offer.Length == 0 && len(offer.Remnants) == 0 })
+	out = slices.DeleteFunc(out, func(goods job.Goods) bool { return goods.Length == 0 && len(goods.Remnants) == 0 })
 	if len(out) == 0 {
 		return nil, refuseAt(work.AtCloth(names[0]), "no cloth has a length; add length: to the cloth that is there "+
 			"already, "+
@@ -103,45 +103,45 @@ func (q RemnantQuestion) sized() bool { return q.Length > 0 || q.Width > 0 }
 // was most likely torn or cut askew: where the job does not say what
 // straightening it takes, it takes the least that is usual, so that a yes holds.
 // For the same reason what hand laying takes is left over.
-func (q RemnantQuestion) straightened(work *job.Work, offer job.Goods) (PieceOfCloth, error) {
+func (q RemnantQuestion) straightened(work *job.Work, goods job.Goods) (PieceOfCloth, error) {
 	straight := func(c *cloth.Cloth) { c.Straighten = 0 }
 	askew := func(c *cloth.Cloth) { c.Straighten = plan.LeastStraightening }
-	if offer.Straightened {
+	if goods.Straightened {
 		straight, askew = func(*cloth.Cloth) {}, func(*cloth.Cloth) {}
 	}
 	closely := func(c *cloth.Cloth) { c.HandLaying = cloth.Addition{} }
 	least := func(c *cloth.Cloth) { c.Shrinkage = c.Shrinkage.Least() }
-	exact := changed(offer, straight, closely, least)
-	out, err := q.pieceOf(work, changed(offer, askew))
+	exact := changed(goods, straight, closely, least)
+	out, err := q.pieceOf(work, changed(goods, askew))
 	if err != nil { // there is less of it than that
 		return q.pieceOf(work, exact)
 	}
-	if out.OnThread, err = q.otherThan(out, work, changed(offer, straight)); err != nil {
+	if out.OnThread, err = q.otherThan(out, work, changed(goods, straight)); err != nil {
 		return out, err
 	}
-	if out.Closely, err = q.otherThan(out, work, changed(offer, askew, closely)); err != nil {
+	if out.Closely, err = q.otherThan(out, work, changed(goods, askew, closely)); err != nil {
 		return out, err
 	}
 	out.Exact, err = q.otherThan(out, work, exact)
 	return out, err
 }
 
-// changed is an offer of a cloth with something changed about the cloth, wherever it
+// changed are goods with something changed about the cloth, wherever it
 // is sold.
-func changed(offer job.Goods, changes ...func(*cloth.Cloth)) job.Goods {
-	offer.Offers = slices.Clone(offer.Offers)
+func changed(goods job.Goods, changes ...func(*cloth.Cloth)) job.Goods {
+	goods.Offers = slices.Clone(goods.Offers)
 	for _, change := range changes {
-		change(&offer.Cloth)
-		for i := range offer.Offers {
-			change(&offer.Offers[i].Cloth)
+		change(&goods.Cloth)
+		for i := range goods.Offers {
+			change(&goods.Offers[i].Cloth)
 		}
 	}
-	return offer
+	return goods
 }
 
-// otherThan is a piece of cloth as an offer has it; nil where it is the same.
-func (q RemnantQuestion) otherThan(piece PieceOfCloth, work *job.Work, offer job.Goods) (*PieceOfCloth, error) {
-	out, err := q.pieceOf(work, offer)
+// otherThan is a piece of cloth as the job has it; nil where it is the same.
+func (q RemnantQuestion) otherThan(piece PieceOfCloth, work *job.Work, goods job.Goods) (*PieceOfCloth, error) {
+	out, err := q.pieceOf(work, goods)
 	if err != nil {
 		return nil, err
 	}
@@ -153,31 +153,31 @@ func (q RemnantQuestion) otherThan(piece PieceOfCloth, work *job.Work, offer job
 	return &out, nil
 }
 
-func (q RemnantQuestion) pieceOf(work *job.Work, offer job.Goods) (PieceOfCloth, error) {
-	name := offer.Cloth.Name
-	if len(offer.Remnants) > 0 && !q.sized() {
-		together, err := remnant.Together(offer.Cloth, offer.Remnants)
+func (q RemnantQuestion) pieceOf(work *job.Work, goods job.Goods) (PieceOfCloth, error) {
+	name := goods.Cloth.Name
+	if len(goods.Remnants) > 0 && !q.sized() {
+		together, err := remnant.Together(goods.Cloth, goods.Remnants)
 		if err != nil {
 			return PieceOfCloth{}, fmt.Errorf("%s: %w", work.AtCloth(name), err)
 		}
-		return PieceOfCloth{Cloth: together.Cloth, Length: together.Length, Offcuts: offer.Remnants,
+		return PieceOfCloth{Cloth: together.Cloth, Length: together.Length, Offcuts: goods.Remnants,
 			Row: together.Offcuts}, nil
 	}
 	length, width := q.Length, q.Width
 	if length == 0 {
-		length = offer.Length
+		length = goods.Length
 	}
 	switch {
 	case length == 0:
 		return PieceOfCloth{}, refuseAt(work.AtCloth(name), "the length of cloth %q is not known; add length: to it, "+
 			"or ask with %s 1.6m", name, ArgumentLength)
-	case width == 0 && len(offer.Widths) > 1:
+	case width == 0 && len(goods.Widths) > 1:
 		return PieceOfCloth{}, refuseAt(work.AtCloth(name), "cloth %q has %d widths; say which one the piece has: %s %s",
-			name, len(offer.Widths), ArgumentWidth, strings.ReplaceAll(work.Format(offer.Widths[0]), " ", ""))
+			name, len(goods.Widths), ArgumentWidth, strings.ReplaceAll(work.Format(goods.Widths[0]), " ", ""))
 	case width == 0:
-		width = offer.Widths[0]
+		width = goods.Widths[0]
 	}
-	cloths, err := clothIn(work, offer, []float64{width})
+	cloths, err := clothIn(work, goods, []float64{width})
 	if err != nil {
 		return PieceOfCloth{}, err
 	}

@@ -141,10 +141,10 @@ func (j *Job) drafted(work *job.Work, garments map[string]int) error {
 		return err
 	}
 	j.Truing = truingOf(work, j.Pieces)
-	for i, offer := range work.Cloths {
-		one := Cloth{Name: offer.Cloth.Name, Index: i, Widths: []Width{},
-			Remnant: offer.Length > 0 || len(offer.Remnants) > 0}
-		for _, width := range offer.Widths {
+	for i, goods := range work.Cloths {
+		one := Cloth{Name: goods.Cloth.Name, Index: i, Widths: []Width{},
+			Remnant: goods.Length > 0 || len(goods.Remnants) > 0}
+		for _, width := range goods.Widths {
 			one.Widths = append(one.Widths, Width{Address(width), work.Format(width), lays()})
 		}
 		j.Cloths = append(j.Cloths, one)
