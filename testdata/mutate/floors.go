@@ -41,7 +41,7 @@ func (p listed) tested() bool { return len(p.TestGoFiles)+len(p.XTestGoFiles) > 
 func (f *floors) list(ctx context.Context, pattern string) ([]listed, error) {
 	text, err := f.goes(ctx, "list", "-json", pattern)
 	if err != nil {
-		return nil, fmt.Errorf("%w: %s", err, text)
+		return nil, err
 	}
 	var out []listed
 	for in := json.NewDecoder(bytes.NewReader(text)); ; {
@@ -55,11 +55,18 @@ func (f *floors) list(ctx context.Context, pattern string) ([]listed, error) {
 	}
 }
 
-// goes runs the go command in the module, and gives what it prints.
+// goes runs the go command in the module, and gives what it prints; not what it says
+// beside that, such as the modules that it fetches on a new machine.
 func (f *floors) goes(ctx context.Context, args ...string) ([]byte, error) {
+	var beside bytes.Buffer
 	cmd := exec.CommandContext(ctx, "go", args...)
 	cmd.Dir = f.folder
-	return cmd.CombinedOutput()
+	cmd.Stderr = &beside
+	text, err := cmd.Output()
+	if err != nil {
+		return nil, fmt.Errorf("%w: %s", err, beside.Bytes())
+	}
+	return text, nil
 }
 
 // above are the packages that import one, however many others stand between, and it
