@@ -14,7 +14,7 @@ func newExport(e *env) *cobra.Command {
 	var o showOptions
 	cmd := &cobra.Command{
 		Use:   "export FILE -o pieces.yaml",
-		Short: "Write the pieces of a job to a file: our own, DXF, SVG or PDF",
+		Short: "Write the pieces of a job to a file: our own, or a drawing",
 		Long: `Export writes the pieces of a job, drafted ones too, or of a file of pieces, as
 a file of pieces (see ellwand help pattern): every point of every outline,
 exact to a ten-thousandth of a mm, with grain, notches, darts, marks and
@@ -34,7 +34,7 @@ takes the place of the drafted piece of the same name.`,
 		Args: one("a job or a file of pieces"),
 		RunE: func(cmd *cobra.Command, args []string) error { return e.export(cmd.Context(), args[0], o) },
 	}
-	o.register(cmd, "the file to write: .yaml, .dxf, .svg or .pdf (required)")
+	o.register(cmd, "the file to write: "+exportEndings()+" (required)")
 	return cmd
 }
 

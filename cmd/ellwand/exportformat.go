@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"io"
 	"slices"
-	"strings"
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/files"
@@ -23,17 +22,22 @@ var exportFormats = []exportFormat{
 	{[]string{".pdf"}, app.Collection.WritePDF},
 }
 
+// exportEndings are those that a file of pieces may have, as a person is told.
+func exportEndings() string {
+	var known []string
+	for _, f := range exportFormats {
+		known = append(known, f.endings[0])
+	}
+	return anyOf(known)
+}
+
 // exportFormatOf a file by its ending.
 func exportFormatOf(path string) (exportFormat, error) {
-	var known []string
 	for _, f := range exportFormats {
 		if slices.Contains(f.endings, files.Extension(path)) {
 			return f, nil
 		}
-		known = append(known, f.endings[0])
 	}
-	last := len(known) - 1
-	return exportFormat{}, fmt.Errorf("pieces are written as %s or %s, but the file is named %s; give it one of these "+
-		"endings",
-		strings.Join(known[:last], ", "), known[last], path)
+	return exportFormat{}, fmt.Errorf("pieces are written as %s, but the file is named %s; give it one of these endings",
+		exportEndings(), path)
 }

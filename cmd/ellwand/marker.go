@@ -62,7 +62,7 @@ the lay is longer than a page can be, it is cut where it cuts the fewest pieces.
 	s.register(cmd)
 	s.from.registerFix(cmd, &s.Search)
 	flags := cmd.Flags()
-	flags.StringVarP(&m.output, "output", "o", "", "the file to write: plan.pdf, plan.svg or plan.png (required)")
+	flags.StringVarP(&m.output, "output", "o", "", "the file to write: "+endingsOf(false)+" (required)")
 	flags.StringArrayVar(&m.width, "width", nil,
 		"width to lay instead of the job's: 140cm for every cloth, lining=140cm for one")
 	flags.StringArrayVar(&m.widths, "widths", nil, "one width for every cloth, or one for each, in order")

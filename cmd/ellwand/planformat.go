@@ -51,23 +51,34 @@ func (f format) told() string {
 	return f.endings[0] + " (" + f.called + ")"
 }
 
-// formatOf a file by its ending.
-func formatOf(path string, full bool) (format, error) {
+// endingsOf the plan, or of the marker at full size, as a person is told.
+func endingsOf(full bool) string {
 	var known []string
 	for _, f := range formats {
-		if !f.draws(full) {
-			continue
+		if f.draws(full) {
+			known = append(known, f.told())
 		}
-		if slices.Contains(f.endings, files.Extension(path)) {
+	}
+	return anyOf(known)
+}
+
+// formatOf a file by its ending.
+func formatOf(path string, full bool) (format, error) {
+	for _, f := range formats {
+		if f.draws(full) && slices.Contains(f.endings, files.Extension(path)) {
 			return f, nil
 		}
-		known = append(known, f.told())
 	}
 	what := "the plan"
 	if full {
 		what = "the marker at full size"
 	}
-	last := len(known) - 1
-	return format{}, fmt.Errorf("%s is written as %s or %s, but the file is named %s; give it one of these endings",
-		what, strings.Join(known[:last], ", "), known[last], path)
+	return format{}, fmt.Errorf("%s is written as %s, but the file is named %s; give it one of these endings",
+		what, endingsOf(full), path)
+}
+
+// anyOf several words: ".pdf, .svg or .png".
+func anyOf(words []string) string {
+	last := len(words) - 1
+	return strings.Join(words[:last], ", ") + " or " + words[last]
 }
