@@ -23,7 +23,7 @@ func (m Maker) Piece(path Path, p Piece) []pieces.Piece {
 		return nil
 	}
 	piece, reversed, ok := m.shaped(path, what, p)
-	piece.Name, piece.Size = string(p.Name), string(p.Size)
+	piece.Name, piece.Size, piece.Cut = string(p.Name), string(p.Size), 1
 	piece.Kind = strict.Choose(m.Values, path.Key("kind"), what+": the kind", p.Kind)
 	piece.Approximate = m.Yes(path.Key("approximate"), what+": approximate", p.Approximate)
 	if !ok || !m.allow(path, what, p, &piece) || !m.onFold(path, what, p, &piece) || !m.joins(path, what, p, &piece) ||
@@ -92,7 +92,8 @@ func (m Maker) grainLine(path Path, what string, line []Point, piece *pieces.Pie
 	return okFrom && okTo
 }
 
-// cut gives the piece its count, once for each cloth that it is cut from.
+// cut gives the piece its count, once for each cloth that it is cut from; of one that is
+// pieced together, so many are cut of each of its lengths.
 func (m Maker) cut(path Path, what string, p Piece, piece pieces.Piece) []pieces.Piece {
 	pair := m.Yes(path.Key("pair"), what+": pair", p.Pair)
 	if pair && piece.Fold != seams.None {
@@ -120,15 +121,15 @@ func (m Maker) cut(path Path, what string, p Piece, piece pieces.Piece) []pieces
 		if len(p.Cut.By) > 0 {
 			at = path.Key("cut").Key(name)
 		}
-		one.Cloth, one.Cut = m.Cloth(at, what, Text(name)), counts[name]
-		one.Pair = pair && one.Cut%2 == 0
+		one.Cloth, one.Cut = m.Cloth(at, what, Text(name)), counts[name]*piece.Cut
+		one.Pair = pair && counts[name]%2 == 0
 		even = even || one.Pair
 		out = append(out, one)
 	}
 	if pair && !even {
 		m.Fault(path.Key("pair"), strict.Contradiction, "%s is a pair, but %d are cut; a pair needs an even number: "+
 			"cut: %d", what,
-			out[0].Cut, out[0].Cut+1)
+			out[0].Cut/piece.Cut, out[0].Cut/piece.Cut+1)
 		return nil
 	}
 	for _, one := range out {

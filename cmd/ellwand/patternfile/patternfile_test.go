@@ -82,6 +82,37 @@ func TestRead(t *testing.T) {
 	assert.InDelta(t, 600, sewn[0].Length, 20)
 }
 
+// A piece of 60 cm that is pieced together once is two lengths of 30, of each of which as
+// many are cut as of the piece; of a pair each is cut for both sides.
+func TestJoinedPieceIsCutInAllItsLengths(t *testing.T) {
+	tests := []struct {
+		cut   string
+		count int
+		pair  bool
+	}{
+		{"", 2, false},
+		{"cut: 2, ", 4, false},
+		{"cut: 2, pair: yes, ", 4, true},
+		{"cut: {shell: 1}, ", 2, false},
+	}
+	for _, test := range tests {
+		for shape, text := range map[string]string{
+			"a rectangle": "width: 8, height: 60", "an outline": "outline: [[0, 0], [8, 0], [8, 60], [0, 60]], allowance: 1",
+		} {
+			file, err := Parse("x.yaml", []byte("pieces_file: 1\nunits: cm\npieces:\n  - {name: belt, joins: 1, "+test.cut+text+
+				"}\n"))
+			require.NoError(t, err)
+			all, _, err := file.OfSize("", Alone())
+			require.NoError(t, err)
+			require.Len(t, all, 1)
+			assert.Equal(t, test.count, all[0].Cut, "%s %s", shape, test.cut)
+			assert.Equal(t, test.pair, all[0].Pair, "%s %s", shape, test.cut)
+			box := all[0].Boundary(0.01).Bound()
+			assert.InDelta(t, 300, box.Max[1]-box.Min[1], 1e-6)
+		}
+	}
+}
+
 func TestRefused(t *testing.T) {
 	const begin, piece = "pieces_file: 1\nunits: cm\npieces:\n", "pieces_file: 1\nunits: cm\npieces:\n  - name: front\n"
 	tests := []struct{ name, text, want string }{
