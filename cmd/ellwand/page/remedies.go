@@ -7,15 +7,19 @@ import (
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/page/desk"
-	"ellwand/cmd/ellwand/page/view"
+	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/remnant"
 )
 
 // offeredChange is a change that makes it enough, with what does it where the page can.
 type offeredChange struct {
-	Label string           `json:"label"`
-	Gives []givenUp        `json:"gives"`
-	Do    []map[string]any `json:"do,omitempty"`
+	Label string    `json:"label"`
+	Gives []givenUp `json:"gives"`
+	// Cloth that pieces are cut from then, in place of this one; Width of it where the job
+	// has none of that name yet.
+	Cloth string        `json:"cloth,omitempty"`
+	Width string        `json:"width,omitempty"`
+	Do    []desk.Action `json:"do,omitempty"`
 }
 
 // givenUp is one thing that a change gives up; lengths as people write them in the job.
@@ -46,49 +50,47 @@ var sacrifices = map[remnant.Sacrifice]string{
 	remnant.NapPerGarment: "nap each", remnant.NapIgnored: "nap", remnant.SmallerSize: "size",
 }
 
-// remedy makes the changes of a job as actions on its desk.
-type remedy struct {
-	work   *job.Work
-	pieces []view.Piece
-	cloth  int
-	do     []map[string]any
-}
-
-// actionsFor what is given up, where single values of the job do it all; otherwise none.
-func actionsFor(work *job.Work, drawn []view.Piece, gives []remnant.Given, cloth int) []map[string]any {
-	r := &remedy{work: work, pieces: drawn, cloth: cloth}
+// actionsFor what is given up, where single values of the job do it all and the job can be
+// drafted with them; otherwise none.
+func (r remedy) actionsFor(gives []remnant.Given) []desk.Action {
 	for _, given := range gives {
 		if !r.give(given) {
 			return nil
 		}
 	}
+	if r.tried(r.do) == nil {
+		return nil
+	}
 	return r.do
-}
-
-func (r *remedy) set(value string, path ...any) bool {
-	r.do = append(r.do, map[string]any{"set": map[string]any{"path": path, "value": value}})
-	return true
 }
 
 // give one thing up; false where no single value does it.
 func (r *remedy) give(given remnant.Given) bool {
 	switch given.Of {
 	case remnant.CloseLaying:
-		return r.set("none", "cloths", r.cloth, "hand_laying")
+		return r.set("none", r.here().Key("hand_laying"))
 	case remnant.StraightEnds:
-		return r.set("0", "cloths", r.cloth, "straighten")
+		return r.set("0", r.here().Key("straighten"))
 	case remnant.NapPerGarment:
-		return r.set("one way per garment", "cloths", r.cloth, "nap")
+		return r.set("one way per garment", r.here().Key("nap"))
 	case remnant.NapIgnored:
-		return r.set("either way", "cloths", r.cloth, "nap")
+		return r.set("either way", r.here().Key("nap"))
 	case remnant.SmallerSize:
-		return r.set(given.Size, "size")
+		return r.set(given.Size, strict.Top("size"))
 	case remnant.LowerAllowances:
 		return r.allow(false, func(now float64) float64 { return math.Min(now, given.Least) })
 	case remnant.NarrowerHems:
 		return r.allow(true, func(now float64) float64 { return math.Min(now, math.Max(given.Least, now-given.By)) })
 	case remnant.Shorter:
 		return r.shorten(given)
+	case remnant.OnCrossGrain:
+		return r.each(given, r.onCross, liesAcross)
+	case remnant.CutInTwo:
+		return r.each(given, r.joined, isHalved)
+	case remnant.SeamForFold:
+		return r.each(given, r.seamed, isSeamed)
+	case remnant.OtherCloth:
+		return r.each(given, r.fromOther, isElsewhere)
 	case remnant.LaidOpen:
 		return true // nothing is to be changed in the job
 	}
@@ -109,7 +111,7 @@ func (r *remedy) allow(hems bool, less func(now float64) float64) bool {
 				return false
 			}
 			if key := fmt.Sprint(edge.Path); !done[key] {
-				done[key] = r.set(r.work.Format(now), edge.Path...)
+				done[key] = r.set(r.work.Format(now), desk.PathOf(edge.Path))
 			}
 		}
 	}
@@ -125,5 +127,5 @@ func (r *remedy) shorten(given remnant.Given) bool {
 		return false
 	}
 	one := r.work.Shortenings[at]
-	return r.set(r.work.Format(one.Length-given.By), desk.Steps(one.At)...)
+	return r.set(r.work.Format(one.Length-given.By), one.At)
 }

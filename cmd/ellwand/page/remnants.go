@@ -1,10 +1,9 @@
 package page
 
 import (
-	"math"
+	"cmp"
 	"net/http"
 	"slices"
-	"strconv"
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/job"
@@ -31,6 +30,10 @@ type onTable struct {
 	} `json:"flaws"`
 	// Cut are the pieces that are cut already, by their IDs.
 	Cut []string `json:"cut"`
+	// Name of it, as one that is no rectangle has in the job.
+	Name string `json:"name"`
+	// Other is what another cloth is called that the job has not yet.
+	Other string `json:"other"`
 }
 
 // askRemnant answers whether a piece of cloth is enough, and what would make it so.
@@ -50,7 +53,7 @@ func (s *server) askRemnant(w http.ResponseWriter, r *http.Request, o *opened) {
 		answerFault(w, r, errNoSpot)
 		return
 	}
-	text, err := there.within(state.Text, index)
+	text, err := desk.TextAfter(state.Text, there.asked(index))
 	if err != nil {
 		answerFault(w, r, err)
 		return
@@ -64,22 +67,48 @@ func (s *server) askRemnant(w http.ResponseWriter, r *http.Request, o *opened) {
 		"answer": found.Fit.Answer.String(), "of": words.PieceOfCloth(work, found),
 		"sentence": sentence(words.PieceOfCloth(work, found) + ": " + words.IsEnough(found, s.options.Search)),
 	}
-	drawn, err := view.Of(o.name, state)
+	changes, err := s.offered(o, state, there, index, found.Ways)
 	if err != nil {
 		answerFault(w, r, err)
 		return
 	}
-	changes := []offeredChange{}
-	for _, way := range found.Ways {
-		gives := way.Change.With(way.By)
-		changes = append(changes, offeredChange{reason.Help(gives, work.Format),
-			givenUpOf(gives, work.Format), actionsFor(state.Work, drawn.Pieces, gives, index)})
-	}
 	out["changes"] = changes
 	if len(found.Fit.Plan.Pieces) > 0 && found.Fit.Answer == remnant.Enough {
 		out["layout"] = view.LaidOf(work, found.Fit.Plan)
+		if len(there.Cut) == 0 { // the job goes on wanting pieces that are cut already
+			out["take"] = there.taken(index)
+		}
 	}
 	answer(w, http.StatusOK, out)
+}
+
+// offered are the changes that make it enough, each with what does it in the job where that
+// can be written; of one that moves pieces to another cloth there is one for each.
+func (s *server) offered(o *opened, state desk.State, t onTable, cloth int, ways []remnant.Remedy) ([]offeredChange,
+	error) {
+	out := []offeredChange{}
+	if len(ways) == 0 {
+		return out, nil
+	}
+	drawn, err := view.Of(o.name, state)
+	if err != nil {
+		return nil, err
+	}
+	path := s.now().folder.PathOf(o.name)
+	file, err := job.Parse(path, []byte(state.Text))
+	if err != nil {
+		return nil, err
+	}
+	r := remedy{path: path, text: state.Text, file: file, work: state.Work, pieces: drawn.Pieces, cloth: cloth}
+	for _, way := range ways {
+		gives := way.Change.With(way.By)
+		one := offeredChange{Label: reason.Help(gives, state.Work.Format), Gives: givenUpOf(gives, state.Work.Format)}
+		for _, r.other = range r.otherCloths(gives, t.Other) {
+			one.Cloth, one.Width, one.Do = r.other, r.newWidth(r.other), r.actionsFor(gives)
+			out = append(out, one)
+		}
+	}
+	return out, nil
 }
 
 // fits asks in the job as it would be with that piece of cloth.
@@ -107,52 +136,53 @@ func (s *server) fits(r *http.Request, o *opened, text string, t onTable) (app.R
 	return found, work, err
 }
 
-// within is a job with this piece of cloth in the place of one of its cloths.
-func (t onTable) within(text string, index int) (string, error) {
+// asked is what puts this piece of cloth in the place of one of the job's, to be asked
+// about alone.
+func (t onTable) asked(index int) []desk.Action {
 	at := strict.Top("cloths").Entry(index)
-	var err error
-	for _, key := range []string{"widths", "width", "length", "remnants", "flaws", "offers", "price", "laid_by_hand"} {
-		if text, err = edit.Unset(text, at.Key(key)); err != nil {
-			return "", err
-		}
+	return append([]desk.Action{desk.UnsetAt(at.Key("price")), desk.UnsetAt(at.Key("offers"))}, t.taken(index)...)
+}
+
+// taken is what makes this piece of cloth the one of the job: its offers are of other
+// widths, and what was laid by hand lies on another one.
+func (t onTable) taken(index int) []desk.Action {
+	at := strict.Top("cloths").Entry(index)
+	var out []desk.Action
+	gone := []string{"widths", "remnants", "flaws", "offers", "laid_by_hand"}
+	if len(t.Outline) > 0 {
+		gone = append(gone, "width", "length")
+	}
+	for _, key := range gone {
+		out = append(out, desk.UnsetAt(at.Key(key)))
 	}
 	flaws := edit.Value{List: []edit.Value{}}
 	for _, flaw := range t.Flaws {
 		flaws.List = append(flaws.List, edit.Value{Keys: []edit.Pair{{Key: "name", Value: edit.Text(flaw.Name)},
 			{Key: "at", Value: cornerOf(flaw.At)}, {Key: "radius", Value: mm(flaw.Radius)}}})
 	}
-	set := func(path strict.Path, value edit.Value) {
-		if err == nil {
-			text, err = edit.Set(text, path, value, desk.Order)
-		}
-	}
 	if len(t.Outline) == 0 {
-		set(at.Key("width"), edit.Text(t.Width))
-		set(at.Key("length"), edit.Text(t.Length))
+		out = append(out, setText(at.Key("width"), t.Width), setText(at.Key("length"), t.Length))
 		if len(flaws.List) > 0 {
-			set(at.Key("flaws"), flaws)
+			out = append(out, desk.SetTo(at.Key("flaws"), flaws))
 		}
-		return text, err
+		return out
 	}
 	corners := edit.Value{List: []edit.Value{}}
 	for _, corner := range t.Outline {
 		corners.List = append(corners.List, cornerOf(corner))
 	}
 	piece := edit.Value{Keys: []edit.Pair{
-		{Key: "name", Value: edit.Text("on the table")}, {Key: "outline", Value: corners}}}
+		{Key: "name", Value: edit.Text(cmp.Or(t.Name, "on the table"))}, {Key: "outline", Value: corners}}}
 	if len(flaws.List) > 0 {
 		piece.Keys = append(piece.Keys, edit.Pair{Key: "flaws", Value: flaws})
 	}
-	set(at.Key("remnants").Entry(0), piece)
-	return text, err
+	return append(out, desk.SetTo(at.Key("remnants"), edit.Value{List: []edit.Value{piece}}))
 }
 
 func cornerOf(p [2]float64) edit.Value { return edit.Value{List: []edit.Value{mm(p[0]), mm(p[1])}} }
 
 // mm is a length as a job file has it, to a thousandth.
-func mm(x float64) edit.Value {
-	return edit.Text(strconv.FormatFloat(math.Round(x*1000)/1000, 'f', -1, 64) + " mm")
-}
+func mm(x float64) edit.Value { return edit.Text(thousandths(x) + " mm") }
 
 // withoutCut leaves out of a job the pieces that are cut already.
 func withoutCut(work *job.Work, cut []string) error {

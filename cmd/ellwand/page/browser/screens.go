@@ -42,6 +42,15 @@ var Screens = []Screen{
 		There: `document.querySelector('[data-screen=table] .remnant .stuff')`,
 		Do:    `document.querySelector('main form .main').click()`,
 		Done:  `document.querySelector('.answer .amount, .answer .fault')`},
+	{Name: "changes", Hash: "#/job/kaftan.yaml/table",
+		There: `document.querySelector('[data-screen=table] .remnant .stuff')`,
+		Do: `(() => {
+			const fields = document.querySelectorAll('main form input[required]');
+			['290', '140'].forEach((text, i) => { fields[i].value = text; });
+			fields[0].dispatchEvent(new Event('change'));
+			document.querySelector('main form .main').click();
+		})()`,
+		Done: `document.querySelector('.changes li')`},
 	{Name: "hand", Hash: "#/job/blouse.yaml/lay", There: `document.querySelector('[data-screen=lay] .cloth .piece')`,
 		Do: `document.querySelectorAll('main details').forEach((one) => { one.open = true; });
 			document.querySelector('.cloth .piece').focus()`,

@@ -91,7 +91,7 @@ func (w *working) set(path strict.Path, value edit.Value, typing bool) error {
 func (w *working) standing() {
 	for _, key := range slices.Sorted(maps.Keys(w.now.typed)) {
 		half := w.now.typed[key]
-		path := pathOf(half.Path)
+		path := PathOf(half.Path)
 		text, err := edit.Set(string(w.now.text), path, edit.Text(half.Value), Order)
 		if err != nil {
 			continue
@@ -112,7 +112,7 @@ func (w *working) unset(path strict.Path) error {
 	}
 	w.kind, w.path = Removed, path.String()
 	for key, half := range w.now.typed {
-		if at := pathOf(half.Path); isWithin(at, path) {
+		if at := PathOf(half.Path); isWithin(at, path) {
 			delete(w.now.typed, key)
 		}
 	}
@@ -122,8 +122,8 @@ func (w *working) unset(path strict.Path) error {
 	return nil
 }
 
-// pathOf steps as JSON has them.
-func pathOf(steps []any) strict.Path {
+// PathOf steps as JSON has them.
+func PathOf(steps []any) strict.Path {
 	out := strict.Path{}
 	for _, one := range steps {
 		switch s := one.(type) {

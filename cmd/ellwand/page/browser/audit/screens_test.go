@@ -16,6 +16,7 @@ import (
 var (
 	screensInto = flag.String("screens", "", "folder to render every screen into, to be looked at")
 	screensOnly = flag.String("only", "", "the one screen to render")
+	screensIn   = flag.String("language", "", "language of the screens, English if not given")
 )
 
 // TestScreens renders every screen at three widths, light and dark, when it is asked to.
@@ -26,8 +27,8 @@ func TestScreens(t *testing.T) {
 	require.NoError(t, os.MkdirAll(*screensInto, 0o755))
 	for _, wide := range []int64{1440, 1024, 320} {
 		for _, dark := range []bool{false, true} {
-			v := browser.Visit(t, browser.Look{Wide: wide, High: 900, Dark: dark}, "blouse.yaml", "kaftan.yaml",
-				"princess.yaml", "skirt.yaml")
+			look := browser.Look{Wide: wide, High: 900, Dark: dark, Language: *screensIn}
+			v := browser.Visit(t, look, "blouse.yaml", "kaftan.yaml", "princess.yaml", "skirt.yaml")
 			for _, screen := range browser.Screens {
 				if *screensOnly != "" && screen.Name != *screensOnly {
 					continue

@@ -6,13 +6,13 @@ import { choose, entry, pickOne } from '../choose.js';
 import { RemnantDrawing } from '../remnant.js';
 import { jobAddress, post } from '../server.js';
 import { say } from '../say.js';
-import { bare, language, listed, millimetres, term, typed, word } from '../words.js';
+import { bare, language, listed, millimetres, sent, term, typed, word } from '../words.js';
 import { ClothDrawing, labelOf } from '../lay/cloth.js';
 import { nextStep } from './next.js';
 
 export function table(job) {
   const screen = new Table(job);
-  return { element: screen.element };
+  return { element: screen.element, refresh: () => screen.refresh() };
 }
 
 class Table {
@@ -20,10 +20,8 @@ class Table {
     this.job = job;
     this.units = job.state.units;
     const cloths = job.state.cloths ?? [];
-    this.cloth = pickOne({
-      label: word('which cloth'),
-      choices: cloths.map((cloth) => [cloth.name, term(cloth.name, 'cloth')]),
-    });
+    this.cloth = pickOne({ label: word('which cloth'), choices: [] });
+    this.refresh();
     const width = cloths[0]?.widths[0]
       ? bare(millimetres(cloths[0].widths[0].width, 'mm') ?? 1400, this.units)
       : '140';
@@ -48,6 +46,20 @@ class Table {
       ),
       this.answer,
       nextStep(job, 'charge'),
+    );
+  }
+
+  // refresh the cloths to choose from: a change may have added one.
+  refresh() {
+    const names = (this.job.state.cloths ?? []).map((cloth) => cloth.name);
+    const key = JSON.stringify(names);
+    if (key === this.listed) return;
+    this.listed = key;
+    const { control } = this.cloth;
+    const chosen = control.value;
+    fill(
+      control,
+      names.map((name) => el('option', { value: name, selected: name === chosen }, term(name, 'cloth'))),
     );
   }
 
@@ -130,7 +142,7 @@ class Table {
   }
 
   async ask(event) {
-    event.preventDefault();
+    event?.preventDefault();
     const [long, wide] = [this.length, this.width].map((field) => millimetres(field.control.value, this.units));
     const isRectangle =
       this.drawing.corners.length < 3 ||
@@ -146,8 +158,10 @@ class Table {
       this.show(
         await post(jobAddress(this.job.name, 'remnant'), {
           cloth: this.cloth.control.value,
-          width: `${wide}mm`,
-          length: `${long}mm`,
+          name: word('on the table'),
+          other: word('another cloth name'),
+          width: sent(this.width.control.value),
+          length: sent(this.length.control.value),
           outline: isRectangle ? null : this.drawing.corners,
           flaws: this.drawing.flaws.map((flaw, i) => ({ name: word('nth flaw', { n: i + 1 }), ...flaw })),
           cut: [...(this.cut ?? [])],
@@ -161,28 +175,41 @@ class Table {
   show(found) {
     const sentence = answerText(found);
     say(sentence);
-    const button = (change) =>
-      el(
-        'li',
-        {},
-        change.do
-          ? el(
-              'button',
-              { type: 'button', click: () => this.job.act(...change.do).then(() => say(word('changed'))) },
-              changeText(change),
-            )
-          : changeText(change),
-      );
     fill(
       this.answer,
       el('p', { class: 'amount' }, word(`answer.${found.answer}`)),
       el('p', {}, sentence),
       found.layout && this.picture(found.layout),
-      found.changes?.length > 0 && [
-        el('h2', {}, word('table.changes')),
-        el('ul', { class: 'changes' }, found.changes.map(button)),
-      ],
+      found.take && this.button(word('take it'), found.take, word('taken')),
+      found.changes?.length > 0 && this.changes(found.changes),
     );
+  }
+
+  // changes that would make it enough: a button does what can be written in the job, and all
+  // else is done by hand.
+  changes(all) {
+    const row = (change) =>
+      el(
+        'li',
+        {},
+        change.do
+          ? this.button(changeText(change), change.do, word('changed'), () => this.ask())
+          : [changeText(change), ' ', el('span', { class: 'notes' }, word('by hand'))],
+      );
+    return [el('h2', {}, word('table.changes')), el('ul', { class: 'changes' }, all.map(row))];
+  }
+
+  // button that does something to the job as one step, says so, and goes on.
+  button(text, actions, said, then) {
+    const click = async () => {
+      const before = this.job.state.revision;
+      await this.job.act(...actions);
+      if (this.job.state.revision === before) return; // it was refused, which is said
+      say(said);
+      this.element.querySelector('button.main').focus();
+      await then?.();
+    };
+    return el('p', {}, el('button', { type: 'button', click }, text));
   }
 
   // picture of the pieces on the piece of cloth.
@@ -201,8 +228,14 @@ class Table {
 const answerText = ({ answer, sentence }) => (language === 'en' ? sentence : word(`answered.${answer}`));
 
 // changeText says what a change gives up.
-function changeText({ label, gives }) {
-  if (language === 'en') return label;
+function changeText({ label, gives, cloth, width }) {
+  const what = language === 'en' ? label : givenText(gives);
+  if (!cloth) return what;
+  const into = { what, cloth: term(cloth, 'cloth'), width: typed(width ?? '') };
+  return word(width ? 'into new cloth' : 'into cloth', into);
+}
+
+function givenText(gives) {
   const one = (give) =>
     word(`give.${give.of}`, {
       ...give,
