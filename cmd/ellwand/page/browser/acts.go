@@ -26,12 +26,30 @@ func Named(name string) string {
 		strings.ToLower(name))
 }
 
-// Click what has a name, with the mouse.
+// Click what has a name, with the mouse; again where something that came in between moved
+// it away from under the hand.
 func (v *Visitor) Click(name string) {
 	v.Helper()
-	v.Until(Named(name))
-	x, y := v.Middle(Named(name))
-	v.Do(chromedp.MouseClickXY(x, y))
+	element := Named(name)
+	for isStruck := false; !isStruck; {
+		v.Until(uncovered(element))
+		x, y := v.Middle(element)
+		v.Do(chromedp.Evaluate[chromedp.Void](`window.struck = false;
+			window.striking = (event) => { window.struck ||= event.composedPath().includes(`+element+`); };
+			document.addEventListener('click', window.striking, true)`), chromedp.MouseClickXY(x, y))
+		// A page that was left for another one knows nothing of it.
+		isStruck = Value[bool](v, `window.striking && document.removeEventListener('click', window.striking, true),
+			window.struck !== false`)
+	}
+}
+
+// uncovered says that nothing lies over the middle of an element, scrolled into view.
+func uncovered(element string) string {
+	return `((one) => {
+		one?.scrollIntoView({ block: 'center', inline: 'center', behavior: 'instant' });
+		const box = one?.getBoundingClientRect();
+		return box && one.contains(document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2));
+	})(` + element + `)`
 }
 
 // Middle of an element, scrolled into view, once it stands still: what is found above it

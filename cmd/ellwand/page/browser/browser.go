@@ -5,6 +5,7 @@ package browser
 
 import (
 	"context"
+	"os"
 	"os/exec"
 	"sync"
 	"testing"
@@ -41,9 +42,11 @@ func started(t testing.TB) context.Context {
 	return browser
 }
 
-// Close the browser when the tests of a package are done.
-func Close() {
+// Main runs the tests of a package, and closes the browser when they are done.
+func Main(m *testing.M) {
+	status := m.Run()
 	if browser != nil {
 		_ = chromedp.Cancel(browser)
 	}
+	os.Exit(status)
 }

@@ -27,3 +27,7 @@ func Piece(name string) string {
 func ClickOn(element string) chromedp.Action[chromedp.Void] {
 	return chromedp.Evaluate[chromedp.Void](element + `.click()`)
 }
+
+// FirstOfPrint is how the first file that can be printed begins; a promise.
+const FirstOfPrint = `fetch(document.querySelector('.prints a').href).then((answer) => answer.text())
+	.then((text) => text.slice(0, 5))`

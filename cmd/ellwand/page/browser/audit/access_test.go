@@ -16,11 +16,7 @@ import (
 	"ellwand/testdata/sample"
 )
 
-func TestMain(m *testing.M) {
-	status := m.Run()
-	browser.Close()
-	os.Exit(status)
-}
+func TestMain(m *testing.M) { browser.Main(m) }
 
 // auditor is the release of axe-core (Deque, MPL 2.0) that looks for what keeps people
 // out. It is fetched by npm once, into the cache of whoever runs the tests.

@@ -1,5 +1,5 @@
-// Package kept tests, in a real browser, what the page keeps and takes in: histories,
-// changes from outside, clients, other languages.
+// Package kept tests, in a real browser, what the page keeps: histories, changes from
+// outside, clients; and other languages.
 package kept
 
 import (
@@ -14,11 +14,7 @@ import (
 	"ellwand/cmd/ellwand/page/browser"
 )
 
-func TestMain(m *testing.M) {
-	status := m.Run()
-	browser.Close()
-	os.Exit(status)
-}
+func TestMain(m *testing.M) { browser.Main(m) }
 
 // A change made outside is shown, and what was here can be had back.
 func TestChangedOutside(t *testing.T) {

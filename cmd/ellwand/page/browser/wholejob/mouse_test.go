@@ -1,10 +1,8 @@
-// Package wholejob tests whole jobs on the page in a real browser: by mouse, by keyboard
-// and by finger.
+// Package wholejob tests whole jobs on the page in a real browser, by mouse.
 package wholejob
 
 import (
 	"fmt"
-	"os"
 	"testing"
 
 	"github.com/chromedp/chromedp"
@@ -13,11 +11,7 @@ import (
 	"ellwand/cmd/ellwand/page/browser"
 )
 
-func TestMain(m *testing.M) {
-	status := m.Run()
-	browser.Close()
-	os.Exit(status)
-}
+func TestMain(m *testing.M) { browser.Main(m) }
 
 // at a step of the job that is open.
 func at(v *browser.Visitor, step string) {
@@ -91,12 +85,8 @@ func TestWholeJobByMouse(t *testing.T) {
 
 	at(v, "Print")
 	v.Until(`document.querySelector('.prints a')`)
-	assert.Equal(t, "%PDF-", browser.Await[string](v, firstOfPrint))
+	assert.Equal(t, "%PDF-", browser.Await[string](v, browser.FirstOfPrint))
 }
-
-// firstOfPrint is how the first file that can be printed begins.
-const firstOfPrint = `fetch(document.querySelector('.prints a').href).then((answer) => answer.text())
-	.then((text) => text.slice(0, 5))`
 
 // A second piece may be taken while the first is still on its way down.
 func TestTwoDragsInARow(t *testing.T) {

@@ -1,4 +1,5 @@
-package kept
+// Package broughtin tests, in a real browser, that photos, scans and drawings become jobs.
+package broughtin
 
 import (
 	"testing"
@@ -8,6 +9,8 @@ import (
 
 	"ellwand/cmd/ellwand/page/browser"
 )
+
+func TestMain(m *testing.M) { browser.Main(m) }
 
 // Photos, scans and drawings are clicked through to a job that is laid, with its amount.
 func TestFilesBecomeJobs(t *testing.T) {

@@ -1,4 +1,5 @@
-package kept
+// Package amounts tests, in a real browser, the amounts that the page writes and reckons.
+package amounts
 
 import (
 	"testing"
@@ -7,6 +8,8 @@ import (
 
 	"ellwand/cmd/ellwand/page/browser"
 )
+
+func TestMain(m *testing.M) { browser.Main(m) }
 
 // Amounts as the page writes them. An inch is 25.4 mm and a yard 914.4 mm: agreement of
 // 1959.

@@ -1,4 +1,4 @@
-package kept
+package broughtin
 
 import (
 	"testing"

@@ -1,4 +1,5 @@
-package wholejob
+// Package nomouse tests, in a real browser, whole jobs by the keyboard alone and by finger.
+package nomouse
 
 import (
 	"testing"
@@ -9,6 +10,8 @@ import (
 
 	"ellwand/cmd/ellwand/page/browser"
 )
+
+func TestMain(m *testing.M) { browser.Main(m) }
 
 // typed into the field whose label begins so, which the tabulator comes to.
 func typed(v *browser.Visitor, label, text string) {
@@ -73,7 +76,7 @@ func TestWholeJobByKeyboard(t *testing.T) {
 	v.Until(`/€\d/.test(document.querySelector('.paper .total')?.textContent)`)
 	entered(v, "On to printing")
 	v.Until(`document.querySelector('.prints a')`)
-	assert.Equal(t, "%PDF-", browser.Await[string](v, firstOfPrint))
+	assert.Equal(t, "%PDF-", browser.Await[string](v, browser.FirstOfPrint))
 }
 
 // The lay is a list, too, in which the same keys move a piece; Escape puts it back.

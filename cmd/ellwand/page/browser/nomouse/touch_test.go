@@ -1,4 +1,4 @@
-package wholejob
+package nomouse
 
 import (
 	"testing"
