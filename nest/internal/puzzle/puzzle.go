@@ -21,7 +21,8 @@ import (
 
 // Solve looks for such a layout. Contours may miss each other by the tolerance, and
 // overlap by it. It gives up after so many nodes of the search tree, of which one takes
-// some ten microseconds, or when the context ends.
+// some ten microseconds, or when the context ends; at once where most sides are so short
+// that the tolerance leaves their directions open, as those of a finely drawn curve.
 func Solve(ctx context.Context, p Problem, tolerance float64, nodes int) ([]Placed, bool) {
 	s := &solver{ctx: ctx, problem: p, tolerance: tolerance, nodes: nodes, model: model.New(p.Width, 0, 0)}
 	s.model.Touch = tolerance
@@ -31,6 +32,9 @@ func Solve(ctx context.Context, p Problem, tolerance float64, nodes int) ([]Plac
 	for i, piece := range p.Pieces {
 		s.left = append(s.left, piece.Copies)
 		s.order = append(s.order, i)
+	}
+	if !s.tellsDirections() {
+		return nil, false
 	}
 	slices.SortStableFunc(s.order, func(a, b int) int { return cmp.Compare(s.area(b), s.area(a)) })
 	s.sharpest = full
@@ -63,6 +67,21 @@ func (s *solver) fill(open []corner) bool {
 		}
 	}
 	return false
+}
+
+// tellsDirections reports whether most sides have a direction within the tolerance. Where
+// they do not, hardly any place is ruled out: fourteen drafted outlines took 0.5 s.
+func (s *solver) tellsDirections() bool {
+	sides, told := 0, 0
+	for i := range s.shapes {
+		for _, slack := range s.shapes[i].slack {
+			sides++
+			if slack < mostSlack {
+				told++
+			}
+		}
+	}
+	return 2*told >= sides
 }
 
 func (s *solver) copies() int {

@@ -111,3 +111,31 @@ func TestAround(t *testing.T) {
 		assert.False(t, ok, "%v", off)
 	}
 }
+
+// TestFinelyDrawnCurvesAreNotTried holds that a tolerance is not tried at which the
+// directions of most sides are open.
+func TestFinelyDrawnCurvesAreNotTried(t *testing.T) {
+	p := trapezes(2)
+	fine := make([][]orb.Point, len(p.Shapes))
+	for i, points := range p.Shapes {
+		for k, from := range points {
+			to := points[(k+1)%len(points)]
+			for n := range 20 {
+				share := float64(n) / 20
+				fine[i] = append(fine[i], orb.Point{from[0] + share*(to[0]-from[0]), from[1] + share*(to[1]-from[1])})
+			}
+		}
+	}
+	of := func(shapes [][]orb.Point, tolerance float64) *solver {
+		s := &solver{}
+		for _, points := range shapes {
+			s.shapes = append(s.shapes, newShape(points, tolerance))
+		}
+		return s
+	}
+	assert.True(t, of(p.Shapes, 0.01).tellsDirections())
+	assert.False(t, of(fine, 0.01).tellsDirections())
+	assert.True(t, of(fine, 1e-4).tellsDirections())
+	_, ok := Solve(context.Background(), Problem{Width: p.Width, Length: p.Length, Shapes: fine, Pieces: p.Pieces}, 0.01, 100)
+	assert.False(t, ok)
+}
