@@ -26,6 +26,7 @@ var requests = []struct{ method, path, good string }{
 		`"slide":false}`},
 	{"POST", "/api/jobs/blouse.yaml/stop", `{"cloth":"shell","width":"1400mm","lay":"open"}`},
 	{"POST", "/api/jobs/blouse.yaml/remnant", `{"cloth":"shell","width":"140cm","length":"60cm"}`},
+	{"POST", "/api/here", "{}"},
 	{"POST", "/api/jobs", `{"from":"person","title":"skirt","units":"cm"}`},
 	{"POST", "/api/drawing", `{"name":"a.svg","text":"<svg/>"}`},
 	{"POST", "/api/question", `{"garment":"skirt","units":"cm","table":"women","size":"12","width":"140"}`},

@@ -39,6 +39,10 @@ func (s *server) folderRoutes(mux *http.ServeMux) {
 	mux.HandleFunc("GET /api/events", func(w http.ResponseWriter, r *http.Request) {
 		s.stream(w, r, s.told, func() []event { return nil })
 	})
+	mux.HandleFunc("POST /api/here", func(w http.ResponseWriter, _ *http.Request) {
+		s.tabs.here()
+		answer(w, http.StatusAccepted, struct{}{})
+	})
 	mux.HandleFunc("GET /picture/garment/{name}", pictured(illustration.Garment))
 	mux.HandleFunc("GET /picture/tape/{name}", pictured(illustration.Tape))
 	mux.HandleFunc("GET /picture/option/{option}/{name}", optionPictured)

@@ -7,17 +7,23 @@ import (
 )
 
 // After the last tab is closed the program ends after a while, so that a page that is
-// loaded again finds it; at first it waits longer for the browser [source.OwnChoice].
+// loaded again finds it; at first it waits longer for the browser. A tab that is hidden says
+// that it is there three times in a minute, or as often as its browser lets it, which is once
+// a minute [source.OwnChoice].
 const (
-	waitForFirst = 5 * time.Minute
-	waitForNext  = time.Minute
+	waitForFirst  = 5 * time.Minute
+	waitForNext   = time.Minute
+	waitForHidden = 3 * time.Minute
 )
 
-// tabs counts the tabs that have the page open, by the streams that they hold.
+// tabs counts the tabs that have the page open, by the streams that they hold; those that
+// are hidden hold none, and say that they are there.
 type tabs struct {
-	mutex   sync.Mutex
-	open    int
-	ever    bool
+	mutex sync.Mutex
+	open  int
+	ever  bool
+	// until when a hidden tab is taken to be there.
+	until   time.Time
 	changed chan struct{}
 }
 
@@ -33,6 +39,18 @@ func (t *tabs) add(n int) {
 	t.mutex.Lock()
 	t.open, t.ever = t.open+n, true
 	t.mutex.Unlock()
+	t.tell()
+}
+
+// here is said by a tab that is hidden.
+func (t *tabs) here() {
+	t.mutex.Lock()
+	t.until, t.ever = time.Now().Add(waitForHidden), true
+	t.mutex.Unlock()
+	t.tell()
+}
+
+func (t *tabs) tell() {
 	select {
 	case t.changed <- struct{}{}:
 	default:
@@ -47,7 +65,7 @@ func (t *tabs) wait() (time.Duration, bool) {
 	case t.open > 0:
 		return 0, false
 	case t.ever:
-		return waitForNext, true
+		return max(waitForNext, time.Until(t.until)), true
 	}
 	return waitForFirst, true
 }
@@ -57,9 +75,7 @@ func (t *tabs) endWhenAlone(ctx context.Context, end func()) {
 	for {
 		var over <-chan time.Time
 		if wait, alone := t.wait(); alone {
-			timer := time.NewTimer(wait)
-			defer timer.Stop()
-			over = timer.C
+			over = time.After(wait)
 		}
 		select {
 		case <-ctx.Done():

@@ -8,7 +8,9 @@ import (
 	"path/filepath"
 	"testing"
 
+	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/emulation"
+	front "github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/require"
 
@@ -106,4 +108,26 @@ func serve(t testing.TB, folder string) string {
 		require.NoError(t, err)
 		return ""
 	}
+}
+
+// Another tab in the window of the visitor's browser, in which an address is opened; hers is
+// hidden by it.
+func (v *Visitor) Another(address string) *Visitor {
+	v.Helper()
+	tab, _ := chromedp.NewContext(v.Tab, chromedp.WithNewWindow(false))
+	require.NoError(v, chromedp.Do(tab))
+	v.Cleanup(func() { _ = chromedp.Cancel(tab) })
+	other := &Visitor{v.TB, tab, v.Folder}
+	other.hear()
+	other.Do(chromedp.Navigate(address))
+	other.Until(`document.querySelector('main h1')`)
+	return other
+}
+
+// See this tab, in front of the others of its window.
+func (v *Visitor) See() {
+	v.Helper()
+	_, err := chromedp.Call(v.Tab, front.BringToFront, cdp.Empty{})
+	require.NoError(v, err)
+	v.Until(`!document.hidden`)
 }

@@ -3,6 +3,7 @@
 
 import { get, post, jobAddress, query } from './server.js';
 import { failed } from './say.js';
+import { Stream } from './stream.js';
 
 // samePath says whether two paths lead to one place.
 export const samePath = (a, b) => a && b && JSON.stringify(a) === JSON.stringify(b);
@@ -19,19 +20,18 @@ export class Job extends EventTarget {
 
   // open reads the job and listens to what becomes of it.
   async open() {
-    this.events = new EventSource(jobAddress(this.name, 'events'));
-    const listening = new Promise((heard) => {
-      this.events.addEventListener('open', heard, { once: true });
-      this.events.addEventListener('error', heard, { once: true });
-    });
-    const listen = (kind, act) => this.events.addEventListener(kind, (event) => act(JSON.parse(event.data)));
-    listen('revision', ({ revision }) => this.follow(revision));
-    listen('layout', (layout) => this.hold(layout));
-    listen('progress', (progress) => this.tell('progress', progress));
-    listen('done', (done) => this.tell('ended', done));
-    listen('outside', () => this.reload());
-    [this.state] = await Promise.all([get(jobAddress(this.name)), listening]);
-    this.events.addEventListener('open', () => this.tell('again', null));
+    this.events = new Stream(
+      jobAddress(this.name, 'events'),
+      {
+        revision: ({ revision }) => this.follow(revision),
+        layout: (layout) => this.hold(layout),
+        progress: (progress) => this.tell('progress', progress),
+        done: (done) => this.tell('ended', done),
+        outside: () => this.reload(),
+      },
+      () => this.tell('again', null),
+    );
+    [this.state] = await Promise.all([get(jobAddress(this.name)), this.events.answered]);
   }
 
   close() {

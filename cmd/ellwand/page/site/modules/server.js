@@ -45,10 +45,3 @@ export function query(values) {
 
 // picture drawn by the program.
 export const picture = (kind, name) => `/picture/${kind}/${encodeURIComponent(name)}.svg`;
-
-// listen to what becomes of the folder; as long as somebody listens, the program stays.
-export function listen(kind, act) {
-  const events = new EventSource('/api/events');
-  events.addEventListener(kind, act);
-  return events;
-}

@@ -3,7 +3,8 @@
 
 import { el, fill, write } from '../element.js';
 import { choose, entry, pickOne } from '../choose.js';
-import { get, listen, post, picture } from '../server.js';
+import { get, post, picture } from '../server.js';
+import { listen } from '../stream.js';
 import { failed, say } from '../say.js';
 import { language, sent, term, typed, word } from '../words.js';
 import { jobCards } from './cards.js';

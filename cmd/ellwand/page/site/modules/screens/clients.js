@@ -2,7 +2,8 @@
 
 import { el, fill } from '../element.js';
 import { entry, pickOne } from '../choose.js';
-import { get, listen, post } from '../server.js';
+import { get, post } from '../server.js';
+import { listen } from '../stream.js';
 import { failed, say } from '../say.js';
 import { showTape } from '../tape.js';
 import { date, sent, term, typed, word } from '../words.js';

@@ -2,7 +2,8 @@
 
 import { el } from '../element.js';
 import { entry, pickOne } from '../choose.js';
-import { get, listen, post } from '../server.js';
+import { get, post } from '../server.js';
+import { listen } from '../stream.js';
 import { failed } from '../say.js';
 import { sent, term, word } from '../words.js';
 import { gallery } from './begin.js';

@@ -3,7 +3,8 @@
 import { el } from '../element.js';
 import { entry, pickOne } from '../choose.js';
 import { DrawnFile } from '../drawnfile.js';
-import { listen, post } from '../server.js';
+import { post } from '../server.js';
+import { listen } from '../stream.js';
 import { failed } from '../say.js';
 import { sent, term, word } from '../words.js';
 
