@@ -69,7 +69,7 @@ func TestBudget(t *testing.T) {
 		c := NewChain(pieces.Identity(), NewBudget(limits()))
 		c.LineTo(orb.Point{far, 0})
 		_, err := c.Lines()
-		assert.ErrorContains(t, err, "reaches farther than 1 km")
+		assert.Equal(t, &Fault{Of: TooFar}, err)
 	}
 }
 

@@ -1,7 +1,6 @@
 package linework
 
 import (
-	"fmt"
 	"math"
 
 	"github.com/paulmach/orb"
@@ -26,7 +25,7 @@ func reachable(curve pieces.Curve) error {
 	for _, p := range points {
 		for _, x := range p {
 			if !(math.Abs(x) <= farthest) { // also what is no number
-				return fmt.Errorf("a line of it reaches farther than 1 km; its scale is wrong, or the file is damaged")
+				return &Fault{Of: TooFar}
 			}
 		}
 	}

@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"context"
 	"errors"
-	"fmt"
 
 	"github.com/pdfcpu/pdfcpu/pkg/filter"
 	"github.com/pdfcpu/pdfcpu/pkg/pdfcpu"
@@ -38,10 +37,10 @@ type document struct {
 // open a file. What the library cannot read, or gives up on, is damaged.
 func open(data []byte, budget *linework.Budget) (d *document, err error) {
 	if !bytes.Contains(data[:min(len(data), 1024)], []byte("%PDF-")) {
-		return nil, errors.New("it is no PDF file")
+		return nil, &linework.Fault{Of: linework.NotPDF}
 	}
 	if !bytes.Contains(data[max(0, len(data)-2048):], []byte("%%EOF")) {
-		return nil, errors.New("the PDF file is not complete; fetch it again")
+		return nil, &linework.Fault{Of: linework.CutShort}
 	}
 	if err := unpacked(data, budget); err != nil {
 		return nil, err
@@ -74,9 +73,8 @@ func open(data []byte, budget *linework.Budget) (d *document, err error) {
 }
 
 var (
-	errDamaged = errors.New("the PDF file is damaged; fetch it again, or open it in a viewer and print it to a new file")
-	errLocked  = errors.New("the PDF file is encrypted; ask the seller for one that is not, or print it, lay a ruler " +
-		"beside it and trace a photo of it")
+	errDamaged = &linework.Fault{Of: linework.Damaged}
+	errLocked  = &linework.Fault{Of: linework.Locked}
 )
 
 // resolve what an object stands for; nil where it is nothing.
@@ -160,8 +158,7 @@ func (d *document) content(o types.Object) ([]byte, error) {
 	case errors.Is(err, filter.ErrDecodeLimitExceeded):
 		return nil, &found.TooMuch{What: found.Bytes}
 	case errors.Is(err, filter.ErrUnsupportedFilter):
-		return nil, fmt.Errorf("the drawing in the PDF file is packed in a way that is not read; open it in a viewer " +
-			"and print it to a new file")
+		return nil, &linework.Fault{Of: linework.Packed}
 	case err != nil && len(stream.Content) == 0:
 		return nil, errDamaged
 	}

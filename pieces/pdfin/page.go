@@ -1,13 +1,13 @@
 package pdfin
 
 import (
-	"errors"
 	"math"
 
 	"github.com/paulmach/orb"
 	"github.com/pdfcpu/pdfcpu/pkg/pdfcpu/types"
 
 	"ellwand/pieces"
+	"ellwand/pieces/linework"
 )
 
 // point of PDF in mm: 72 to the inch [source.PDF17].
@@ -52,7 +52,7 @@ func (i inherited) page(d *document, node types.Dict) (page, error) {
 		box = i.media
 	}
 	if box == nil {
-		return page{}, errors.New("it says no size of its paper; open the file in a viewer and print it to a new one")
+		return page{}, &linework.Fault{Of: linework.NoPaper}
 	}
 	unit := point
 	if o, ok := node.Find("UserUnit"); ok {
@@ -64,7 +64,7 @@ func (i inherited) page(d *document, node types.Dict) (page, error) {
 	y0, y1 := math.Min(box[1], box[3]), math.Max(box[1], box[3])
 	width, height := (x1-x0)*unit, (y1-y0)*unit
 	if !(width > 0 && height > 0 && width < 1e6 && height < 1e6) {
-		return page{}, errors.New("its paper has no size; open the file in a viewer and print it to a new one")
+		return page{}, &linework.Fault{Of: linework.PaperNoSize}
 	}
 	by := pieces.Move(-x0, -y0).Then(pieces.Scale(unit))
 	switch turn := math.Mod(math.Mod(i.turn, 360)+360, 360); turn {

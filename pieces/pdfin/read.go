@@ -5,7 +5,6 @@ package pdfin
 
 import (
 	"errors"
-	"fmt"
 
 	"github.com/pdfcpu/pdfcpu/pkg/pdfcpu/types"
 
@@ -18,8 +17,8 @@ const mostPages = 500
 
 // Lines that the pages draw, each page in its own frame: its lower left corner is at
 // (0, 0), y runs up. Layers are what the file's layers (optional content) are called;
-// lines of layers that are not shown are read, and said to be Hidden. The errors say
-// what to do; of files that hold too much they are *found.TooMuch.
+// lines of layers that are not shown are read, and said to be Hidden. The errors are
+// *linework.Fault; of files that hold too much *found.TooMuch.
 func Lines(data []byte, o found.Options) (linework.Drawing, error) {
 	budget := linework.NewBudget(o.Limits)
 	d, err := open(data, budget)
@@ -36,17 +35,24 @@ func Lines(data []byte, o found.Options) (linework.Drawing, error) {
 		out.Pages = append(out.Pages, linework.Page{Box: p.box})
 		s := newShower(d, layers, &out, i)
 		if err := s.page(p); err != nil {
-			if many := (*found.TooMuch)(nil); errors.As(err, &many) {
-				return linework.Drawing{}, err
-			}
-			return linework.Drawing{}, fmt.Errorf("page %d: %w", i+1, err)
+			return linework.Drawing{}, onPage(err, i+1)
 		}
 	}
 	if len(out.Lines) == 0 && out.Pictures > 0 {
-		return linework.Drawing{}, errors.New("the PDF file holds pictures of dots and no lines; trace it as a photo " +
-			"or scan")
+		return linework.Drawing{}, &linework.Fault{Of: linework.OnlyPictures}
 	}
 	return out, nil
+}
+
+// onPage says on which page a fault is; of too much it is the file that has it.
+func onPage(err error, page int) error {
+	var one *linework.Fault
+	if !errors.As(err, &one) {
+		return err
+	}
+	here := *one
+	here.Page = page
+	return &here
 }
 
 // pages in their order.
@@ -61,7 +67,7 @@ func (d *document) pages() ([]page, error) {
 		return nil, err
 	}
 	if len(w.pages) == 0 {
-		return nil, errors.New("the PDF file has no pages")
+		return nil, &linework.Fault{Of: linework.NoPages}
 	}
 	return w.pages, nil
 }
@@ -92,7 +98,7 @@ func (w *pageWalk) walk(o types.Object, above inherited, depth int) error {
 	kids, ok := node.Find("Kids")
 	if !ok {
 		if len(w.pages) == mostPages {
-			return fmt.Errorf("the PDF file has more than %d pages; take out those of the pattern", mostPages)
+			return &linework.Fault{Of: linework.TooManyPages, Number: mostPages}
 		}
 		p, err := here.page(w.d, node)
 		w.pages = append(w.pages, p)

@@ -15,6 +15,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/linework"
+	"ellwand/pieces/words"
 	"ellwand/testdata/sample"
 )
 
@@ -56,13 +57,13 @@ func TestRefuses(t *testing.T) {
 		"far": {sheet("1 0 0 1 1e9 0 cm 100000000000 0 m 300000000000 0 l S", ""), "reaches farther than 1 km"},
 	} {
 		_, err := Lines(c.data, options)
-		assert.ErrorContains(t, err, c.want, name)
+		assert.ErrorContains(t, words.Refused(err), c.want, name)
 	}
 	for _, name := range []string{"locked.pdf", "protected.pdf"} { // with a password, and with restrictions alone
 		data, err := os.ReadFile(filepath.Join("testdata", name))
 		require.NoError(t, err)
 		_, err = Lines(data, options)
-		assert.ErrorContains(t, err, "the PDF file is encrypted", name)
+		assert.ErrorContains(t, words.Refused(err), "the PDF file is encrypted", name)
 	}
 }
 

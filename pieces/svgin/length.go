@@ -1,9 +1,12 @@
 package svgin
 
 import (
-	"fmt"
+	"cmp"
+	"errors"
 	"math"
 	"strings"
+
+	"ellwand/pieces/linework"
 )
 
 // Pixel of CSS in mm: 96 to the inch [source.SVG].
@@ -29,7 +32,7 @@ func length(text string, whole float64) (float64, error) {
 	}
 	size, ok := pixels[unit]
 	if !ok {
-		return 0, fmt.Errorf("%q is no length", text)
+		return 0, &linework.Fault{Of: linework.NoLength, Text: text}
 	}
 	return x * size, nil
 }
@@ -50,12 +53,30 @@ func (n *node) length(key string, whole float64) (float64, error) {
 	}
 	x, err := length(text, whole)
 	if err != nil {
-		return 0, n.fault("%s: %w", key, err)
+		return 0, n.fault(key, err)
 	}
 	return x, nil
 }
 
-// fault of the element, with its line.
-func (n *node) fault(format string, args ...any) error {
-	return fmt.Errorf("line %d: <%s> "+format, append([]any{n.line, n.name}, args...)...)
+// fault of the element, or of its attribute if that is named, with its line. Of too much
+// it is the file that has it.
+func (n *node) fault(attribute string, err error) error {
+	var one *linework.Fault
+	if !errors.As(err, &one) {
+		return err
+	}
+	here := *one
+	here.Line, here.Element, here.Attribute = n.line, n.name, cmp.Or(one.Attribute, attribute)
+	return &here
+}
+
+// inAttribute says in which attribute a fault is.
+func inAttribute(name string, err error) error {
+	var one *linework.Fault
+	if !errors.As(err, &one) {
+		return err
+	}
+	here := *one
+	here.Attribute = name
+	return &here
 }

@@ -1,7 +1,6 @@
 package svgin
 
 import (
-	"fmt"
 	"strings"
 
 	"github.com/paulmach/orb"
@@ -18,17 +17,17 @@ func pathData(text string, chain *linework.Chain) error {
 		return nil
 	}
 	if c := p.peek(); c != 'M' && c != 'm' {
-		return fmt.Errorf("d: a path begins with M, this one with %q", p.from(p.at))
+		return &linework.Fault{Of: linework.NoMove, Text: p.from(p.at)}
 	}
 	for !p.done() {
 		command := p.peek()
 		if !strings.ContainsRune("MmLlHhVvCcSsQqTtAaZz", rune(command)) {
-			return fmt.Errorf("d: %q is no command of a path", p.from(p.at))
+			return &linework.Fault{Of: linework.NoCommand, Text: p.from(p.at)}
 		}
 		p.at++
 		for first := true; ; first = false {
 			if err := p.step(command, first); err != nil {
-				return fmt.Errorf("d: %w", err)
+				return err
 			}
 			p.comma()
 			if command == 'Z' || command == 'z' || !p.startsNumber() {

@@ -3,8 +3,6 @@
 package svgin
 
 import (
-	"fmt"
-
 	"ellwand/pieces"
 	"ellwand/pieces/found"
 	"ellwand/pieces/linework"
@@ -13,8 +11,7 @@ import (
 // Lines of a drawing. What is not shown (display: none, definitions) is left out; y runs
 // up from the lower edge of the drawing. A unit of the options counts where the file
 // does not say its size, or says it in pixels; else those are 96 to the inch. The errors
-// say the line of the file, and what to do; of files that hold too much they are
-// *found.TooMuch.
+// are *linework.Fault; of files that hold too much *found.TooMuch.
 func Lines(data []byte, o found.Options) (linework.Drawing, error) {
 	budget := linework.NewBudget(o.Limits)
 	root, pictures, err := parse(data, budget)
@@ -22,7 +19,7 @@ func Lines(data []byte, o found.Options) (linework.Drawing, error) {
 		return linework.Drawing{}, err
 	}
 	if root.name != "svg" {
-		return linework.Drawing{}, fmt.Errorf("it is no SVG drawing: it begins with <%s>, not with <svg>", root.name)
+		return linework.Drawing{}, &linework.Fault{Of: linework.NotSVG, Text: root.name}
 	}
 	w := &walker{budget: budget, ids: idsOf(root), rules: rulesOf(root), drawing: linework.Drawing{Pictures: pictures}}
 	unit := o.Unit

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces/found"
+	"ellwand/pieces/words"
 	"ellwand/testdata/sample"
 )
 
@@ -45,7 +46,7 @@ func TestRefuses(t *testing.T) {
 		inside(strings.Repeat("<g>", 200) + strings.Repeat("</g>", 200)):          "there are too many levels",
 	} {
 		_, err := Lines([]byte(text), options)
-		assert.ErrorContains(t, err, want, "%.80s", text)
+		assert.ErrorContains(t, words.Refused(err), want, "%.80s", text)
 	}
 }
 

@@ -1,8 +1,9 @@
 package svgin
 
 import (
-	"fmt"
 	"strconv"
+
+	"ellwand/pieces/linework"
 )
 
 // scanner reads numbers and letters off a text, as SVG parts them: by white space, a
@@ -68,7 +69,7 @@ func (s *scanner) number() (float64, error) {
 		digits += s.digits()
 	}
 	if digits == 0 {
-		return 0, fmt.Errorf("a number is missing at %q", s.from(begin))
+		return 0, &linework.Fault{Of: linework.NumberMissing, Text: s.from(begin)}
 	}
 	if c := s.peek(); c == 'e' || c == 'E' {
 		back := s.at
@@ -82,7 +83,7 @@ func (s *scanner) number() (float64, error) {
 	}
 	x, err := strconv.ParseFloat(s.text[begin:s.at], 64)
 	if err != nil {
-		return 0, fmt.Errorf("%s is too large", s.text[begin:s.at])
+		return 0, &linework.Fault{Of: linework.NumberTooLarge, Text: s.text[begin:s.at]}
 	}
 	return x, nil
 }
@@ -91,7 +92,7 @@ func (s *scanner) number() (float64, error) {
 func (s *scanner) flag() (bool, error) {
 	c := s.peek()
 	if c != '0' && c != '1' {
-		return false, fmt.Errorf("0 or 1 is missing at %q", s.from(s.at))
+		return false, &linework.Fault{Of: linework.BitMissing, Text: s.from(s.at)}
 	}
 	s.at++
 	return c == '1', nil

@@ -13,7 +13,7 @@ import (
 var shapes = map[string]func(n *node, v view, chain *linework.Chain) error{
 	"path": func(n *node, _ view, chain *linework.Chain) error {
 		if err := pathData(n.attr["d"], chain); err != nil {
-			return n.fault("%w", err)
+			return n.fault("d", err)
 		}
 		return nil
 	},
@@ -55,10 +55,10 @@ func drawLine(n *node, v view, chain *linework.Chain) error {
 func drawPoints(n *node, chain *linework.Chain, closed bool) error {
 	list, err := numbers(n.attr["points"])
 	if err != nil {
-		return n.fault("points: %w", err)
+		return n.fault("points", err)
 	}
 	if len(list)%2 != 0 {
-		return n.fault("points: a number is missing, each point has two")
+		return n.fault("points", &linework.Fault{Of: linework.PointHalf})
 	}
 	for i := 0; i < len(list); i += 2 {
 		p := orb.Point{list[i], list[i+1]}

@@ -1,11 +1,11 @@
 package svgin
 
 import (
-	"fmt"
 	"math"
 	"strings"
 
 	"ellwand/pieces"
+	"ellwand/pieces/linework"
 )
 
 // mostTransforms one after the other in one attribute [source.OwnChoice].
@@ -22,15 +22,15 @@ func transform(text string) (pieces.Motion, error) {
 		name, after, ok := strings.Cut(rest, "(")
 		list, next, closed := strings.Cut(after, ")")
 		if !ok || !closed || n > mostTransforms {
-			return out, fmt.Errorf("transform %q cannot be read", shown(text))
+			return out, &linework.Fault{Of: linework.NoTransform, Text: shown(text)}
 		}
 		values, err := numbers(list)
 		if err != nil {
-			return out, fmt.Errorf("transform: %w", err)
+			return out, inAttribute("transform", err)
 		}
 		step, ok := stepOf(strings.TrimSpace(name), values)
 		if !ok {
-			return out, fmt.Errorf("transform %q cannot be read", shown(text))
+			return out, &linework.Fault{Of: linework.NoTransform, Text: shown(text)}
 		}
 		out = step.Then(out)
 		rest = strings.TrimLeft(next, " \t\r\n,")

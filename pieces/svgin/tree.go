@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"encoding/xml"
 	"errors"
-	"fmt"
 	"io"
 	"strings"
 
@@ -31,7 +30,7 @@ const (
 func parse(data []byte, budget *linework.Budget) (root *node, pictures int, err error) {
 	in := xml.NewDecoder(bytes.NewReader(data))
 	in.CharsetReader = func(charset string, _ io.Reader) (io.Reader, error) {
-		return nil, fmt.Errorf("it is written in %s; save it as UTF-8", charset)
+		return nil, &linework.Fault{Of: linework.Encoded, Text: charset}
 	}
 	var open []*node
 	for {
@@ -46,12 +45,11 @@ func parse(data []byte, budget *linework.Budget) (root *node, pictures int, err 
 		switch t := token.(type) {
 		case xml.Directive:
 			if bytes.Contains(bytes.ToUpper(t), []byte("ENTITY")) {
-				return nil, 0, fmt.Errorf("line %d: it defines entities, which a drawing has no use for and a hostile one "+
-					"may fill the memory with; save it as plain SVG", line)
+				return nil, 0, &linework.Fault{Of: linework.Entities, Line: line}
 			}
 		case xml.StartElement:
 			if err := errors.Join(budget.Spend(found.Things, 1), budget.Depth(len(open))); err != nil {
-				return nil, 0, fmt.Errorf("line %d: %w", line, err)
+				return nil, 0, err
 			}
 			n := elementOf(t, line)
 			if n.name == "image" {
@@ -104,19 +102,22 @@ func elementOf(t xml.StartElement, line int) *node {
 	return n
 }
 
-// notXML words what the reader of XML says.
+// notXML is what the reader of XML says, as a fault.
 func notXML(err error, line int) error {
 	var syntax *xml.SyntaxError
+	var encoded *linework.Fault
 	switch {
+	case errors.As(err, &encoded):
+		return &linework.Fault{Of: encoded.Of, Line: line, Text: encoded.Text}
 	case errors.As(err, &syntax) && strings.Contains(syntax.Msg, "entity"):
-		return fmt.Errorf("line %d: it has an entity, which a drawing has no use for; save it as plain SVG", line)
+		return &linework.Fault{Of: linework.Entity, Line: line}
 	case errors.As(err, &syntax):
-		return fmt.Errorf("line %d: it is no complete SVG drawing (%s); save or fetch it again", line, syntax.Msg)
+		return &linework.Fault{Of: linework.Incomplete, Line: line, Text: syntax.Msg}
 	case errors.Is(err, io.EOF):
-		return fmt.Errorf("it is no SVG drawing: there is no drawing in it")
+		return &linework.Fault{Of: linework.NoDrawing}
 	}
 	text := strings.TrimPrefix(err.Error(), "xml: ")
-	return fmt.Errorf("line %d: it cannot be read: %s", line, text[strings.LastIndex(text, ": ")+1:])
+	return &linework.Fault{Of: linework.Unreadable, Line: line, Text: text}
 }
 
 // idsOf all elements, the first of each id.

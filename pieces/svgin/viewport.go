@@ -1,12 +1,12 @@
 package svgin
 
 import (
-	"fmt"
 	"strings"
 
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/linework"
 )
 
 // sizing is a viewport: how large it is outside, and how what is in it is drawn.
@@ -76,7 +76,7 @@ func givenSize(root *node, box []float64) (width, height float64, err error) {
 		}
 		x, err := root.length(key, 0)
 		if err == nil && x < 0 {
-			err = root.fault("%s is negative", key)
+			err = root.fault("", &linework.Fault{Of: linework.NegativeSize, Text: key})
 		}
 		return x, err
 	}
@@ -103,10 +103,10 @@ func viewBox(n *node) ([]float64, error) {
 	}
 	box, err := numbers(text)
 	if err == nil && (len(box) != 4 || !(box[2] > 0 && box[3] > 0)) {
-		err = fmt.Errorf("%q is no box of four numbers with a width and a height", shown(text))
+		err = &linework.Fault{Of: linework.NoBox, Text: shown(text)}
 	}
 	if err != nil {
-		return nil, n.fault("viewBox: %w", err)
+		return nil, n.fault("viewBox", err)
 	}
 	return box, nil
 }

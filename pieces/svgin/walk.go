@@ -48,7 +48,7 @@ func (s state) styled(n *node, rules []rule) state {
 func (w *walker) children(n *node, s state) error {
 	s.depth++
 	if err := w.budget.Depth(s.depth); err != nil {
-		return n.fault("%w", err)
+		return n.fault("", err)
 	}
 	for _, child := range n.children {
 		if err := w.element(child, s); err != nil {
@@ -63,7 +63,7 @@ func (w *walker) children(n *node, s state) error {
 
 func (w *walker) element(n *node, s state) error {
 	if err := w.budget.Spend(found.Things, 1); err != nil { // again where it is used again
-		return n.fault("%w", err)
+		return n.fault("", err)
 	}
 	s = s.styled(n, w.rules)
 	if s.style.gone {
@@ -72,7 +72,7 @@ func (w *walker) element(n *node, s state) error {
 	if text, ok := n.attr["transform"]; ok {
 		m, err := transform(text)
 		if err != nil {
-			return n.fault("%w", err)
+			return n.fault("", err)
 		}
 		s.by = m.Then(s.by)
 	}
@@ -143,20 +143,19 @@ func (w *walker) use(n *node, s state) error {
 		name = n.attr["link:href"]
 	}
 	if !strings.HasPrefix(name, "#") {
-		return n.fault("it uses %q of another file; open the drawing in the program that made it, and embed what is linked",
-			shown(name))
+		return n.fault("", &linework.Fault{Of: linework.UsesAnother, Text: shown(name)})
 	}
 	used := w.ids[name[1:]]
 	if used == nil {
-		return n.fault("it uses %q, which is not there; the file is damaged", shown(name))
+		return n.fault("", &linework.Fault{Of: linework.UsesNothing, Text: shown(name)})
 	}
 	for _, outer := range s.using {
 		if outer == used {
-			return n.fault("%q shows itself over and over; it is not a drawing", shown(name))
+			return n.fault("", &linework.Fault{Of: linework.ShowsItself, Text: shown(name)})
 		}
 	}
 	if err := w.budget.Depth(len(s.using)); err != nil {
-		return n.fault("%w", err)
+		return n.fault("", err)
 	}
 	x, err := s.view.across(n, "x")
 	if err != nil {
@@ -182,7 +181,7 @@ func (w *walker) use(n *node, s state) error {
 func (w *walker) shape(n *node, s state, draw func(*node, view, *linework.Chain) error) error {
 	turn := s.by.A*s.by.D - s.by.B*s.by.C
 	if math.Abs(turn) < 1e-12 || math.IsNaN(turn) || math.IsInf(turn, 0) {
-		return n.fault("it is scaled to nothing, or to no size at all; undo that in the program that drew it")
+		return n.fault("", &linework.Fault{Of: linework.ScaledToNothing})
 	}
 	chain := linework.NewChain(s.by, w.budget)
 	if err := draw(n, s.view, chain); err != nil {
@@ -190,11 +189,11 @@ func (w *walker) shape(n *node, s state, draw func(*node, view, *linework.Chain)
 	}
 	lines, err := chain.Lines()
 	if err != nil {
-		return n.fault("%w", err)
+		return n.fault("", err)
 	}
 	pen, err := s.style.pen(s.view, math.Sqrt(math.Abs(turn)))
 	if err != nil {
-		return n.fault("stroke: %w", err)
+		return n.fault("stroke", err)
 	}
 	if s.style.hidden || pen.Colour == "" && (pen.Fill == "" || pen.Fill == "#ffffff") {
 		return nil
@@ -220,7 +219,7 @@ func (w *walker) text(n *node, s state) error {
 	}
 	if words := short(n.words()); words != "" && !s.style.hidden {
 		if err := w.budget.Spend(found.Words, 1); err != nil {
-			return n.fault("%w", err)
+			return n.fault("", err)
 		}
 		w.drawing.Words = append(w.drawing.Words, linework.Words{
 			Text: words, At: s.by.Apply(orb.Point{x, y}), Group: s.group, Layer: s.layer,

@@ -14,6 +14,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces"
+	"ellwand/pieces/linework"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/outline"
 	"ellwand/pieces/seams"
@@ -76,8 +77,8 @@ func TestFaulty(t *testing.T) {
 	}
 }
 
-// Everything that can be wrong with pieces, their points and readings has its words, and
-// there are none of another.
+// Everything that can be wrong with pieces, their points, readings and drawings has its
+// words, and there are none of another.
 func TestEveryDefectHasItsWords(t *testing.T) {
 	defects := constantsOf(t, "../fault.go")
 	require.Greater(t, len(defects), 30)
@@ -93,6 +94,12 @@ func TestEveryDefectHasItsWords(t *testing.T) {
 		inReading := InReadings(&outline.ReadingFault{Of: of, Places: []float64{1}}, func(float64) string { return "5 cm" })
 		assert.NotEqual(t, inNode == defect, inReading == defect, "%s", defect)
 	}
+	defects = constantsOf(t, "../linework/fault.go")
+	require.Greater(t, len(defects), 30)
+	for _, defect := range defects {
+		assert.Contains(t, inDrawing, linework.Defect(defect))
+	}
+	assert.Len(t, inDrawing, len(defects))
 }
 
 // constantsOf the type Defect in a file.

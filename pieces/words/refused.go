@@ -5,10 +5,11 @@ import (
 	"strings"
 
 	"ellwand/pieces"
+	"ellwand/pieces/linework"
 )
 
-// Refused is an error about pieces in words for people: their faults as sentences, a line
-// each, everything else as it is. It unwraps to the error; nil stays nil.
+// Refused is an error about pieces in words for people: their faults, and those of the
+// drawings that they stand in, as sentences, a line each, everything else as it is. It unwraps to the error; nil stays nil.
 func Refused(err error) error {
 	if err == nil {
 		return nil
@@ -31,6 +32,8 @@ func lines(err error) []string {
 	switch one := err.(type) {
 	case pieces.Fault:
 		return []string{About(one) + ": " + Faulty(one)}
+	case *linework.Fault:
+		return []string{InDrawing(one)}
 	case interface{ Unwrap() []error }:
 		if err.Error() != errors.Join(one.Unwrap()...).Error() {
 			break

@@ -1,0 +1,68 @@
+package linework
+
+// Defect is what a drawing in a file cannot have; the sentence of each is in pieces/words.
+type Defect string
+
+// What drawings of any kind cannot have.
+const (
+	// NoLines: nothing is drawn.
+	NoLines Defect = "no lines"
+	// TooFar: a line reaches farther than 1 km.
+	TooFar Defect = "too far"
+)
+
+// What a PDF file cannot have.
+const (
+	NotPDF       Defect = "not a PDF file"
+	CutShort     Defect = "cut short"
+	Damaged      Defect = "damaged"
+	Locked       Defect = "locked"
+	Packed       Defect = "packed"         // in a way that is not read
+	NoPages      Defect = "no pages"       //
+	TooManyPages Defect = "too many pages" // more than Number
+	NoPaper      Defect = "no paper"       // its size is not said
+	PaperNoSize  Defect = "paper no size"  //
+	OnlyPictures Defect = "only pictures"  // of dots
+)
+
+// What a drawing in SVG cannot have.
+const (
+	NotSVG     Defect = "not SVG"    // it begins with the element Text
+	NoDrawing  Defect = "no drawing" // nothing like SVG
+	Entities   Defect = "entities"   // are defined
+	Entity     Defect = "entity"     // is used
+	Incomplete Defect = "incomplete" // Text is what the reader of XML says
+	Encoded    Defect = "encoded"    // Text says how
+	Unreadable Defect = "unreadable" // Text says why
+
+	NumberMissing  Defect = "number missing"   // at the Text
+	NumberTooLarge Defect = "number too large" // the Text
+	BitMissing     Defect = "bit missing"      // 0 or 1, at the Text
+	PointHalf      Defect = "half a point"     //
+	NoLength       Defect = "no length"        // the Text
+	NegativeSize   Defect = "negative size"    // of the attribute Text
+	NoBox          Defect = "no box"           // the Text
+	NoMove         Defect = "no move"          // a path begins with the Text
+	NoCommand      Defect = "no command"       // the Text
+	NoTransform    Defect = "no transform"     // the Text
+
+	UsesAnother     Defect = "uses another file" // by the Text
+	UsesNothing     Defect = "uses nothing"      // by the Text
+	ShowsItself     Defect = "shows itself"      // by the Text
+	ScaledToNothing Defect = "scaled to nothing" //
+)
+
+// Fault is something wrong with a drawing in a file.
+type Fault struct {
+	Of Defect
+	// Page that it is on, or Line of the file, from 1; 0 where that is not said.
+	Page, Line int
+	// Element of the line and its Attribute; empty where it is about more.
+	Element, Attribute string
+	// Number and Text that the defect speaks of.
+	Number int
+	Text   string
+}
+
+// Error is what is wrong; people read the sentence of pieces/words.
+func (f *Fault) Error() string { return string(f.Of) }

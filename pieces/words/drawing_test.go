@@ -1,0 +1,23 @@
+package words
+
+import (
+	"fmt"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"ellwand/pieces/linework"
+)
+
+func TestInDrawing(t *testing.T) {
+	for want, f := range map[string]*linework.Fault{
+		"page 3: its paper has no size; open the file in a viewer and print it to a new one": {
+			Of: linework.PaperNoSize, Page: 3},
+		"the PDF file has more than 500 pages; take out those of the pattern": {Of: linework.TooManyPages, Number: 500},
+		`line 7: <path> d: a number is missing at "wide"`: {
+			Of: linework.NumberMissing, Line: 7, Element: "path", Attribute: "d", Text: "wide"},
+	} {
+		assert.EqualError(t, Refused(f), want)
+		assert.EqualError(t, fmt.Errorf("skirt: %w", Refused(f)), "skirt: "+want)
+	}
+}
