@@ -9,6 +9,19 @@ const (
 	NoLines Defect = "no lines"
 	// TooFar: a line reaches farther than 1 km.
 	TooFar Defect = "too far"
+	// DotsOnly: it holds pictures of dots.
+	DotsOnly Defect = "dots only"
+)
+
+// What cannot be asked of a drawing.
+const (
+	NoSuchLines Defect = "no such lines" // as those of the Number, of Known
+	NoSuchLayer Defect = "no such layer" // as Text; Names there are
+	NoSuchPage  Defect = "no such page"  // as Number, of Known
+	// OverlapUnsure: lines on sheets that lie as Text says fit by several overlaps.
+	OverlapUnsure Defect = "overlap unsure"
+	// SheetsUnjoined: a Number of lines runs off the sheets, which were not joined.
+	SheetsUnjoined Defect = "sheets unjoined"
 )
 
 // What a PDF file cannot have.
@@ -59,9 +72,11 @@ type Fault struct {
 	Page, Line int
 	// Element of the line and its Attribute; empty where it is about more.
 	Element, Attribute string
-	// Number and Text that the defect speaks of.
-	Number int
-	Text   string
+	// Number, Known and Text that the defect speaks of.
+	Number, Known int
+	Text          string
+	// Names of the layers that there are.
+	Names []string
 }
 
 // Error is what is wrong; people read the sentence of pieces/words.

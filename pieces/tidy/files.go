@@ -2,7 +2,6 @@ package tidy
 
 import (
 	"bytes"
-	"errors"
 
 	"ellwand/pieces/found"
 	"ellwand/pieces/linework"
@@ -23,7 +22,7 @@ func IsPDF(beginning []byte) bool {
 }
 
 // SVG reads the pattern in a drawing in SVG. The errors are *found.NeedUnit,
-// *found.TooMuch, or say what to do.
+// *found.TooMuch, *linework.Fault, or those of package svg.
 func SVG(data []byte, o found.Options) (found.Drawing, error) {
 	lines, err := svgin.Lines(data, o)
 	if err != nil {
@@ -37,7 +36,7 @@ func SVG(data []byte, o found.Options) (found.Drawing, error) {
 		return found.Drawing{}, &found.NeedUnit{Across: box.Max[0] / svgin.Pixel, Up: box.Max[1] / svgin.Pixel}
 	}
 	if len(lines.Lines) == 0 && lines.Pictures > 0 {
-		return found.Drawing{}, errors.New("the drawing holds pictures of dots and no lines; trace it as a photo or scan")
+		return found.Drawing{}, &linework.Fault{Of: linework.DotsOnly}
 	}
 	out, err := Drawing(lines, o)
 	if err == nil && lines.InPixels && o.Unit == 0 {
@@ -65,8 +64,8 @@ func own(lines linework.Drawing) (found.Drawing, error) {
 	return out, nil
 }
 
-// PDF reads the pattern on the pages of a PDF file. The errors are *found.TooMuch, or say
-// what to do.
+// PDF reads the pattern on the pages of a PDF file. The errors are *found.TooMuch or
+// *linework.Fault.
 func PDF(data []byte, o found.Options) (found.Drawing, error) {
 	lines, err := pdfin.Lines(data, o)
 	if err != nil {

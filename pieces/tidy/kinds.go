@@ -71,7 +71,7 @@ func kinds(lines []linework.Line) (out []found.LineKind, of []int) {
 func choose(all []found.LineKind, of []int, lines []linework.Line, v found.View) error {
 	for _, n := range v.Lines {
 		if n < 1 || n > len(all) {
-			return fmt.Errorf("there are no lines %d; the overview numbers them from 1 to %d", n, len(all))
+			return &linework.Fault{Of: linework.NoSuchLines, Number: n, Known: len(all)}
 		}
 		all[n-1].Chosen = true
 	}
@@ -83,7 +83,7 @@ func choose(all []found.LineKind, of []int, lines []linework.Line, v found.View)
 			}
 		}
 		if !known {
-			return fmt.Errorf("there is no layer %q; it has %s", name, layerNames(all))
+			return &linework.Fault{Of: linework.NoSuchLayer, Text: name, Names: layerNames(all)}
 		}
 	}
 	if len(v.Lines)+len(v.Layers) > 0 {
@@ -102,17 +102,14 @@ func choose(all []found.LineKind, of []int, lines []linework.Line, v found.View)
 	return nil
 }
 
-func layerNames(all []found.LineKind) string {
+func layerNames(all []found.LineKind) []string {
 	var names []string
 	for _, k := range all {
 		if k.Layer != "" && !slices.Contains(names, k.Layer) {
 			names = append(names, k.Layer)
 		}
 	}
-	if len(names) == 0 {
-		return "none"
-	}
-	return strings.Join(names, ", ")
+	return names
 }
 
 // withoutLettering leaves out areas of the size of letters that are filled without a

@@ -46,9 +46,7 @@ func plane(d linework.Drawing, v found.View) (placed, error) {
 	if len(pages) <= fewSheets {
 		if t, ok := fewJoined(used, pages, v); ok {
 			if t.unsure && t.cell.Equal(d.Pages[pages[len(pages)-1]].Box) {
-				return placed{}, fmt.Errorf("how far the sheets lie over each other was not found, since the lines fit by "+
-					"several; measure it, or read it in the instructions, and say it, such as --overlap 10mm (sheets: %s)",
-					t.inWords())
+				return placed{}, &linework.Fault{Of: linework.OverlapUnsure, Text: t.inWords()}
 			}
 			return joinedBy(t, used, len(t.spots)), nil
 		}
@@ -57,8 +55,7 @@ func plane(d linework.Drawing, v found.View) (placed, error) {
 		return joinedBy(wholePaper(d, v), used, len(pages)), nil
 	}
 	if n := cutOff(used); n > 0 {
-		return placed{}, fmt.Errorf("%d lines run off the sheets, and how these go together was not found; say how they "+
-			"lie, such as --rows \"1 2 3/4 5 6\" (row by row), and how far they lie over each other, such as --overlap 10mm", n)
+		return placed{}, &linework.Fault{Of: linework.SheetsUnjoined, Number: n}
 	}
 	return apart(only(d, pages), pages), nil
 }
@@ -93,7 +90,7 @@ func pagesOf(d linework.Drawing, v found.View) ([]int, error) {
 	var out []int
 	for _, page := range asked {
 		if page > len(d.Pages) {
-			return nil, fmt.Errorf("there is no page %d; the file has %d", page, len(d.Pages))
+			return nil, &linework.Fault{Of: linework.NoSuchPage, Number: page, Known: len(d.Pages)}
 		}
 		if page > 0 && !slices.Contains(out, page-1) {
 			out = append(out, page-1)
@@ -109,7 +106,7 @@ func pagesOf(d linework.Drawing, v found.View) ([]int, error) {
 		}
 	}
 	if len(out) == 0 {
-		return nil, fmt.Errorf("there are no lines in it; if it holds pictures, trace it as a photo or scan")
+		return nil, &linework.Fault{Of: linework.NoLines}
 	}
 	return out, nil
 }

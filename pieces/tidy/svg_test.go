@@ -97,9 +97,9 @@ func TestSVGRefuses(t *testing.T) {
 	require.ErrorAs(t, err, &unit)
 	assert.InDelta(t, 50, unit.Across, 1e-9)
 	_, err = SVG([]byte(head+`<image href="a.png"/></svg>`), options)
-	assert.ErrorContains(t, err, "holds pictures of dots and no lines")
+	assert.Equal(t, &linework.Fault{Of: linework.DotsOnly}, err)
 	_, err = SVG([]byte(head+"</svg>"), options)
-	assert.ErrorContains(t, err, "there are no lines in it")
+	assert.Equal(t, &linework.Fault{Of: linework.NoLines}, err)
 	got, err := SVG([]byte(`<svg width="960" height="960"><rect width="480" height="480"/></svg>`), options)
 	require.NoError(t, err)
 	noteOf(t, got, found.PixelsAssumed)
@@ -135,7 +135,7 @@ func TestRowsAreAskedFor(t *testing.T) {
 			Path:   clippedSquare(x, page)})
 	}
 	_, err := Drawing(sheets, options)
-	assert.ErrorContains(t, err, `how these go together was not found; say how they lie, such as --rows "1 2 3/4 5 6"`)
+	assert.Equal(t, &linework.Fault{Of: linework.SheetsUnjoined, Number: 2}, err)
 	o := options
 	o.View = found.View{Rows: [][]int{{1, 2}}, OverlapSaid: true}
 	got, err := Drawing(sheets, o)
@@ -144,7 +144,7 @@ func TestRowsAreAskedFor(t *testing.T) {
 	assert.InDelta(t, 200*100, geometry.Area(outline(got.Pieces[0])), 1e-6)
 	o.View.Rows = [][]int{{1, 3}}
 	_, err = Drawing(sheets, o)
-	assert.EqualError(t, err, "there is no page 3; the file has 2")
+	assert.Equal(t, &linework.Fault{Of: linework.NoSuchPage, Number: 3, Known: 2}, err)
 }
 
 // clippedSquare of 200 by 100 mm, half on each of two sheets.

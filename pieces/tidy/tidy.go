@@ -5,7 +5,6 @@ package tidy
 
 import (
 	"cmp"
-	"errors"
 	"fmt"
 	"slices"
 
@@ -18,7 +17,7 @@ import (
 const usualGap = 0.5
 
 // Drawing of the lines of a file: the part that the view of the options says, joined to
-// outlines. The errors say what to do; of files that hold too much they are
+// outlines. The errors are *linework.Fault; of files that hold too much
 // *found.TooMuch.
 func Drawing(from linework.Drawing, o found.Options) (found.Drawing, error) {
 	from, notes := scale(from, o.View)
@@ -29,7 +28,7 @@ func Drawing(from linework.Drawing, o found.Options) (found.Drawing, error) {
 	d.notes = append(notes, d.notes...)
 	d.Lines = withoutLettering(d.Lines)
 	if len(d.Lines) == 0 {
-		return found.Drawing{}, errors.New("there are no lines in it; if it holds pictures, trace it as a photo or scan")
+		return found.Drawing{}, &linework.Fault{Of: linework.NoLines}
 	}
 	lines, joined := dashes(d.Lines)
 	if joined > 0 {

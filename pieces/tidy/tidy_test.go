@@ -12,6 +12,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/found"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/linework"
 	"ellwand/testdata/sketch"
 )
 
@@ -131,11 +132,12 @@ func TestLayeredSheets(t *testing.T) {
 	o := options
 	o.View.Layers = []string{"size 16"}
 	_, err = PDF(data, o)
-	assert.EqualError(t, err, `there is no layer "size 16"; it has Size 14, Size 12, Size 10`)
+	assert.Equal(t, &linework.Fault{Of: linework.NoSuchLayer, Text: "size 16",
+		Names: []string{"Size 14", "Size 12", "Size 10"}}, err)
 	o.View = found.View{Lines: []int{4}}
 	_, err = PDF(data, o)
-	assert.EqualError(t, err, "there are no lines 4; the overview numbers them from 1 to 3")
+	assert.Equal(t, &linework.Fault{Of: linework.NoSuchLines, Number: 4, Known: 3}, err)
 	o.View = found.View{Pages: []int{9}}
 	_, err = PDF(data, o)
-	assert.EqualError(t, err, "there is no page 9; the file has 4")
+	assert.Equal(t, &linework.Fault{Of: linework.NoSuchPage, Number: 9, Known: 4}, err)
 }

@@ -1,7 +1,9 @@
 package words
 
 import (
+	"cmp"
 	"fmt"
+	"strings"
 
 	"ellwand/pieces/linework"
 )
@@ -39,6 +41,22 @@ var inDrawing = map[linework.Defect]sentenceOfDrawing{
 	linework.NoLines: ofDrawing("there are no lines in it; if it holds pictures, trace it as a photo or scan"),
 	linework.TooFar: ofDrawing("a line of it reaches farther than 1 km; its scale is wrong, or the file is " +
 		"damaged"),
+	linework.DotsOnly: ofDrawing("the drawing holds pictures of dots and no lines; trace it as a photo or scan"),
+
+	linework.NoSuchLines: func(f *linework.Fault) string {
+		return fmt.Sprintf("there are no lines %d; the overview numbers them from 1 to %d", f.Number, f.Known)
+	},
+	linework.NoSuchLayer: func(f *linework.Fault) string {
+		return fmt.Sprintf("there is no layer %q; it has %s", f.Text, cmp.Or(strings.Join(f.Names, ", "), "none"))
+	},
+	linework.NoSuchPage: func(f *linework.Fault) string {
+		return fmt.Sprintf("there is no page %d; the file has %d", f.Number, f.Known)
+	},
+	linework.OverlapUnsure: ofDrawing("how far the sheets lie over each other was not found, since the lines fit by " +
+		"several; measure it, or read it in the instructions, and say it"),
+	linework.SheetsUnjoined: func(f *linework.Fault) string {
+		return fmt.Sprintf("%d lines run off the sheets, and how these go together was not found", f.Number)
+	},
 
 	linework.NotPDF:   ofDrawing("it is no PDF file"),
 	linework.CutShort: ofDrawing("the PDF file is not complete; fetch it again"),

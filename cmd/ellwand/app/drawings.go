@@ -10,6 +10,7 @@ import (
 
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/pieces/found"
+	"ellwand/pieces/linework"
 	"ellwand/pieces/measure"
 	piecewords "ellwand/pieces/words"
 )
@@ -125,9 +126,26 @@ func readDrawing(path string, o found.Options) (found.Drawing, error) {
 			"numbers; say what they are with %s: mm, cm, m, in or yd", path, numeral(unit.Across), numeral(unit.Up),
 			ArgumentUnits)
 	case err != nil:
-		return out, fmt.Errorf("%s: %w", path, piecewords.Refused(err))
+		return out, notDrawn(path, err)
 	}
 	return out, nil
+}
+
+// notDrawn says what is wrong with a drawing, and by which argument it may be mended.
+func notDrawn(path string, err error) error {
+	var fault linework.Fault
+	if one := (*linework.Fault)(nil); errors.As(err, &one) {
+		fault = *one
+	}
+	err = piecewords.Refused(err)
+	switch fault.Of {
+	case linework.OverlapUnsure:
+		return refuse("%s: %s, such as %s 10mm (sheets: %s)", path, err, ArgumentOverlap, fault.Text)
+	case linework.SheetsUnjoined:
+		return refuse("%s: %s; say how they lie, such as %s \"1 2 3/4 5 6\" (row by row), and how far they lie over each "+
+			"other, such as %s 10mm", path, err, ArgumentRows, ArgumentOverlap)
+	}
+	return fmt.Errorf("%s: %w", path, err)
 }
 
 func numeral(x float64) string { return fmt.Sprintf("%.4g", x) }

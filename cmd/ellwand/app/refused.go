@@ -26,8 +26,10 @@ const (
 	ArgumentFold   Argument = "fold"
 	ArgumentGrain  Argument = "grain"
 	ArgumentKind   Argument = "kind"
+	ArgumentRows   Argument = "rows"
 
 	ArgumentAllowance Argument = "allowance"
+	ArgumentOverlap   Argument = "overlap"
 )
 
 // Refused is something that cannot be meant, or that is not known: an argument,

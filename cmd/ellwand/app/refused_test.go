@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/job"
+	"ellwand/pieces/linework"
 )
 
 const twoCloths = `job: cushion
@@ -58,6 +59,12 @@ func TestRefusedCallsArgumentsAsAsked(t *testing.T) {
 		`<offer> "stall": the job has no such offer; it has: shell, 140 cm; shell, 90 cm; lining`: offer,
 		"<widths> names 3 widths, but the job has 2 cloths; give one width for all, or " +
 			"one for each": widths,
+		"x.pdf: 2 lines run off the sheets, and how these go together was not found; say how they lie, such as " +
+			`<rows> "1 2 3/4 5 6" (row by row), and how far they lie over each other, such as <overlap> 10mm`: notDrawn("x.pdf",
+			&linework.Fault{Of: linework.SheetsUnjoined, Number: 2}),
+		"x.pdf: how far the sheets lie over each other was not found, since the lines fit by several; measure it, or read " +
+			"it in the instructions, and say it, such as <overlap> 10mm (sheets: 1 2/3 4)": notDrawn("x.pdf",
+			&linework.Fault{Of: linework.OverlapUnsure, Text: "1 2/3 4"}),
 	} {
 		var refused *Refused
 		require.True(t, errors.As(err, &refused), "%v", err)
