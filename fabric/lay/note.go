@@ -22,6 +22,11 @@ const (
 	LaidByHand
 	// InARow: several remnants are shown as one cloth.
 	InARow
+	// OneHanded: pieces of which several are cut, all the same way up, though they are not
+	// their own mirror images.
+	OneHanded
+	// AllowanceUnknown: pieces of whose outlines nobody said what seam allowance they have.
+	AllowanceUnknown
 )
 
 // Note is a caution for the maker about a plan.

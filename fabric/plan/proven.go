@@ -19,6 +19,7 @@ func (t *Planner) planOf(kind lay.Kind, found *SolvedLay) (lay.Plan, error) {
 	}
 	markByHand(&plan)
 	noteApproximate(&plan)
+	noteUnsaid(&plan)
 	FillMatches(&plan, found)
 	if err := t.Lines.Plan(plan, t.Asked); err != nil {
 		return lay.Plan{}, fmt.Errorf("%w: the lay %s broke a rule of the trade and is not shown: %w", ErrInternal, kind, err)

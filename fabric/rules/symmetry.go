@@ -8,13 +8,7 @@ import (
 	"ellwand/nest/portable"
 	"ellwand/pieces"
 	"ellwand/pieces/geometry"
-	"ellwand/pieces/marks"
-	"ellwand/pieces/seams"
 )
-
-// alikeTolerance is how far, in mm, a piece and its mirror image may differ
-// and still be one and the same: less than a chalk line [source.OwnChoice].
-const alikeTolerance = 0.2
 
 // mirrorAlike finds a line about which the piece is its own mirror image, so
 // that two plies, right sides together, give two of it and not a pair. A
@@ -39,7 +33,7 @@ func mirrorAlike(piece pieces.Piece, outline orb.Ring, nap cloth.Nap) (pieces.Mo
 	var found []pieces.Motion
 	for _, axis := range axes {
 		image := motion.Reflection(geometry.Centroid(outline), motion.WholeTurn(axis))
-		if sameUnder(image, outline) && sameInside(image, piece) {
+		if piece.IsSameUnder(image, outline) {
 			found = append(found, image)
 		}
 	}
@@ -47,60 +41,6 @@ func mirrorAlike(piece pieces.Piece, outline orb.Ring, nap cloth.Nap) (pieces.Mo
 		return pieces.Motion{}, false
 	}
 	return found[0], true
-}
-
-// sameUnder reports whether a motion maps the outline onto itself.
-func sameUnder(m pieces.Motion, outline orb.Ring) bool {
-	for _, p := range outline {
-		q := m.Apply(p)
-		if geometry.Distance(q, geometry.Nearest(outline, q)) > alikeTolerance {
-			return false
-		}
-	}
-	return true
-}
-
-// sameInside reports whether the motion maps the notches, darts and marks
-// onto themselves.
-func sameInside(m pieces.Motion, piece pieces.Piece) bool {
-	points := innerPoints(piece)
-	for _, p := range points {
-		q, found := m.Apply(p), false
-		for _, other := range points {
-			found = found || geometry.Distance(q, other) <= alikeTolerance
-		}
-		if !found {
-			return false
-		}
-	}
-	return true
-}
-
-func innerPoints(piece pieces.Piece) []orb.Point {
-	var out []orb.Point
-	for _, notch := range piece.Notches {
-		if edge, ok := piece.Edge(notch.Edge); ok {
-			out = append(out, edge.Path.At(notch.At))
-		}
-	}
-	for _, dart := range piece.Darts {
-		out = append(out, dart.Start, dart.Apex, dart.End)
-		if dart.Mouth == seams.None {
-			out = append(out, dart.OtherApex)
-		}
-	}
-	for _, mark := range piece.Marks {
-		switch start, end := mark.Path.Start(), mark.Path.End(); {
-		case mark.Path == nil:
-			out = append(out, mark.At)
-		case mark.Name.Kind() == marks.SewLine: // as the outline is
-		case start == end:
-			out = append(out, mark.Path.Flatten(alikeTolerance/2).Bound().Center())
-		default:
-			out = append(out, start, end)
-		}
-	}
-	return out
 }
 
 // evened makes an outline that is nearly its own mirror image exactly so: the

@@ -46,6 +46,12 @@ func noted(p lay.Plan, note lay.Note) string {
 	case lay.LaidByHand:
 		return "Laid by hand, and kept so: " + names + ". All else is laid round it, so that the lay may be longer than " +
 			"one that is free."
+	case lay.OneHanded:
+		return "All the same way up, so that there is no left one: " + names + ". Say that it is a pair where a right one and " +
+			"a left one are meant (pair: yes)."
+	case lay.AllowanceUnknown:
+		return "The seam allowances of " + names + " are not known: the outlines are cut as they are drawn, and nothing is " +
+			"added."
 	case lay.InARow:
 		return "The plan shows the remnants in a row, a bar between them; lay each by itself, its cut end on your left, " +
 			"and measure along from there."

@@ -44,6 +44,11 @@ func TestNotes(t *testing.T) {
 		{plan, lay.Note{Of: lay.Unsure, Pieces: []string{"collar"}},
 			"The job calls collar approximate, so that \"never below\" is " +
 				"reckoned without it: the pieces themselves may lie in less."},
+		{plan, lay.Note{Of: lay.OneHanded, Pieces: []string{"back", "cuff"}},
+			"All the same way up, so that there is no left one: back, cuff. Say that it is a pair where a right one and a " +
+				"left one are meant (pair: yes)."},
+		{plan, lay.Note{Of: lay.AllowanceUnknown, Pieces: []string{"back"}}, "The seam allowances of back are not known: " +
+			"the outlines are cut as they are drawn, and nothing is added."},
 		{plan, lay.Note{Of: lay.InARow},
 			"The plan shows the remnants in a row, a bar between them; lay each by itself, its cut end on your left, and " +
 				"measure along from there."},

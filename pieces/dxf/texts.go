@@ -1,6 +1,7 @@
 package dxf
 
 import (
+	"fmt"
 	"strconv"
 	"strings"
 
@@ -100,13 +101,24 @@ func quantity(p *found.Piece, words string) bool {
 		return false
 	}
 	if !both {
-		p.AsDrawn, p.Mirrored = a, 0
+		p.Cut = a
 		return a > 0
 	}
 	b, err := strconv.Atoi(strings.TrimSpace(right))
 	if err != nil || b < 0 || b > most || a+b == 0 {
 		return false
 	}
-	p.AsDrawn, p.Mirrored = a, b
+	p.Cut, p.AsDrawn, p.Mirrored = 0, a, b
 	return true
+}
+
+// quantityOf a piece: by sides where a mere number would be read as right ones and left ones.
+func quantityOf(p pieces.Piece) string {
+	switch {
+	case p.Pair:
+		return fmt.Sprintf("%d,%d", p.Cut/2, p.Cut/2)
+	case p.Cut%2 == 0 && !p.IsOwnImage(true):
+		return fmt.Sprintf("%d,0", p.Cut)
+	}
+	return strconv.Itoa(p.Cut)
 }

@@ -123,11 +123,7 @@ func (w *output) words(p pieces.Piece, at orb.Point) {
 		lines = append(lines, fmt.Sprintf("%s: %s%s mm", annotationKey, accuracy,
 			strconv.FormatFloat(p.Accuracy, 'f', -1, 64)))
 	}
-	count := strconv.Itoa(p.Cut)
-	if p.Pair {
-		count = fmt.Sprintf("%d,%d", p.Cut/2, p.Cut/2)
-	}
-	lines = append(lines, quantityKey+": "+count)
+	lines = append(lines, quantityKey+": "+quantityOf(p))
 	if p.Cloth != "" {
 		lines = append(lines, materialKey+": "+p.Cloth)
 	}

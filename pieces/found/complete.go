@@ -35,6 +35,9 @@ func Complete(p Piece, s Said, o Options) (pieces.Piece, []Note, error) {
 		c.piece = c.piece.Unfolded()
 		c.notes = append(c.notes, Note{Kind: MirrorOpened, Count: 1})
 	}
+	if !p.saysHands() {
+		c.pair()
+	}
 	return c.piece, c.notes, c.piece.Check()
 }
 
@@ -54,7 +57,11 @@ func whole(p pieces.Piece, s Said) (pieces.Piece, []Note, error) {
 	if s.Allowance.How != AllowanceAsFound {
 		allow(&p, s.Allowance)
 	}
-	return p, nil, p.Check()
+	c := completing{said: s, piece: p}
+	if s.Cut > 0 {
+		c.pair()
+	}
+	return c.piece, c.notes, c.piece.Check()
 }
 
 func or(a, b string) string {

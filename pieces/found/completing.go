@@ -29,7 +29,7 @@ type completing struct {
 }
 
 func (c *completing) count() {
-	c.piece.Cut = c.from.AsDrawn + c.from.Mirrored
+	c.piece.Cut = c.from.Count()
 	c.piece.Pair = c.from.Mirrored > 0 && c.from.Mirrored == c.from.AsDrawn
 	if c.said.Cut > 0 {
 		c.piece.Cut = c.said.Cut

@@ -49,6 +49,8 @@ type Piece struct {
 	// AsDrawn and Mirrored are how many are cut as drawn, and how many mirrored; 0, 0
 	// where the file does not say.
 	AsDrawn, Mirrored int
+	// Cut is how many are cut where the file says no more than that; 0 for others.
+	Cut int
 	// Mirror is the line on which the piece is mirrored: it lies on the fold, and the
 	// outline is one half. Nil for none.
 	Mirror *Straight

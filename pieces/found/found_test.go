@@ -176,3 +176,40 @@ func TestSlabs(t *testing.T) {
 		assert.Equal(t, want, found.Holds(ring, p))
 	})
 }
+
+// A mere number of pieces that are not their own mirror images means right ones and left
+// ones, unless somebody says otherwise or the file says it by sides.
+func TestCutTwoIsAPair(t *testing.T) {
+	askew := steps(orb.Point{0, 0}, orb.Point{100, 0}, orb.Point{80, 200}, orb.Point{0, 210})
+	even := steps(orb.Point{0, 0}, orb.Point{100, 0}, orb.Point{100, 200}, orb.Point{0, 200})
+	for name, c := range map[string]struct {
+		piece found.Piece
+		said  found.Said
+		pair  bool
+		told  bool
+	}{
+		"cut 2":              {found.Piece{Outline: askew, Cut: 2}, found.Said{}, true, true},
+		"cut 4":              {found.Piece{Outline: askew, Cut: 4}, found.Said{}, true, true},
+		"cut 3":              {found.Piece{Outline: askew, Cut: 3}, found.Said{}, false, false},
+		"cut 1":              {found.Piece{Outline: askew, Cut: 1}, found.Said{}, false, false},
+		"said to be cut 2":   {found.Piece{Outline: askew, Cut: 1}, found.Said{Cut: 2}, true, true},
+		"no pair":            {found.Piece{Outline: askew, Cut: 2}, found.Said{Pair: found.No}, false, false},
+		"said to be a pair":  {found.Piece{Outline: even, Cut: 2}, found.Said{Pair: found.Yes}, true, false},
+		"its own image":      {found.Piece{Outline: even, Cut: 2}, found.Said{}, false, false},
+		"two as drawn":       {found.Piece{Outline: askew, AsDrawn: 2}, found.Said{}, false, false},
+		"one of either hand": {found.Piece{Outline: askew, AsDrawn: 1, Mirrored: 1}, found.Said{}, true, false},
+		"on the fold":        {found.Piece{Outline: askew, Cut: 2}, found.Said{Fold: found.LeftSide}, false, false},
+	} {
+		t.Run(name, func(t *testing.T) {
+			c.piece.Name, c.said.Grain, c.said.Allowance.How = "back", found.GrainUp, found.AllowanceUnknown
+			got, notes, err := found.Complete(c.piece, c.said, found.Options{})
+			require.NoError(t, err)
+			assert.Equal(t, c.pair, got.Pair)
+			told := false
+			for _, note := range notes {
+				told = told || note.Kind == found.PairTaken
+			}
+			assert.Equal(t, c.told, told)
+		})
+	}
+}

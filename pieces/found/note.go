@@ -52,6 +52,7 @@ const (
 	ShapeLeft                       // a shape of a photo was left out: What
 	LeftOnes                        // Count are cut as drawn, others mirrored: a piece of its own
 	RightOnes                       // Count are cut mirrored: a piece of its own, drawn so
+	PairTaken                       // Count are cut, not its own mirror image: half of them are mirrored
 )
 
 // TooMuch is the refusal of a file that holds more than is read.

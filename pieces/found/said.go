@@ -81,7 +81,8 @@ const (
 	AskCut
 	AskGrain
 	AskAllowance
-	// These have a usual answer: no pair, no fold unless its words say so, the garment's cloth, no size.
+	// These have a usual answer: a pair where a piece is not its own mirror image, no fold unless
+	// its words say so, the garment's cloth, no size.
 	AskPair
 	AskFold
 	AskCloth
@@ -91,7 +92,7 @@ const (
 // Optional is what may be said of a piece and was not: it has a usual answer.
 func (p Piece) Optional(s Said) []Question {
 	var out []Question
-	if p.AsDrawn+p.Mirrored == 0 && s.Pair == NotSaid {
+	if !p.saysHands() && s.Pair == NotSaid {
 		out = append(out, AskPair)
 	}
 	if p.Mirror == nil && s.Fold == FoldAsFound && !p.SaysFold {
@@ -115,6 +116,17 @@ func (p Piece) Extent() (across, up float64) {
 	return box.Max[0] - box.Min[0], box.Max[1] - box.Min[1]
 }
 
+// Count is how many are cut by the file; 0 where it does not say.
+func (p Piece) Count() int {
+	if p.Whole != nil {
+		return p.Whole.Cut
+	}
+	return p.Cut + p.AsDrawn + p.Mirrored
+}
+
+// saysHands reports that the file says how many are right ones and how many left ones.
+func (p Piece) saysHands() bool { return p.AsDrawn+p.Mirrored > 0 }
+
 // Missing is what must still be said of a piece.
 func (p Piece) Missing(s Said) []Question {
 	if p.Whole != nil {
@@ -124,7 +136,7 @@ func (p Piece) Missing(s Said) []Question {
 	if p.Name == "" && s.Name == "" {
 		out = append(out, AskName)
 	}
-	if p.AsDrawn+p.Mirrored == 0 && s.Cut == 0 {
+	if p.Count() == 0 && s.Cut == 0 {
 		out = append(out, AskCut)
 	}
 	if p.Grain == nil && p.Mirror == nil && s.Grain == GrainAsFound {

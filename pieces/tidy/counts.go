@@ -23,7 +23,7 @@ func count(all []found.Piece) {
 		if p.SaysFold && p.Mirror == nil {
 			p.Mirror = p.OpenSide
 		}
-		if p.AsDrawn+p.Mirrored > 0 {
+		if p.Count() > 0 {
 			continue
 		}
 		n, pair, several := 0, false, false
@@ -40,7 +40,7 @@ func count(all []found.Piece) {
 		case pair && n%2 == 0:
 			p.AsDrawn, p.Mirrored = n/2, n/2
 		default:
-			p.AsDrawn = n
+			p.Cut = n
 		}
 	}
 }

@@ -62,6 +62,8 @@ var noteWords = map[found.NoteKind][2]string{
 	found.LeftOnes:      {"it is cut once for the left, as drawn", "it is cut {count} times for the left, as drawn"},
 	found.RightOnes: {"it is cut once for the right, the mirror image of what is drawn",
 		"it is cut {count} times for the right, the mirror image of what is drawn"},
+	found.PairTaken: {"", "{count} are cut, and it is not its own mirror image, so half of them are cut mirrored: one right, " +
+		"one left; --pair no cuts all the same way up"},
 	found.RenamedTwin: {"another piece has the same name, so it is named {what}"},
 }
 
@@ -173,7 +175,7 @@ var asking = map[found.Question]string{
 	found.AskName: "name: ", found.AskCut: "how many are cut for one garment: ",
 	found.AskGrain:     "grain in the drawing (up, across, bias, either): ",
 	found.AskAllowance: "seam allowance of the outline (included 1.5 cm; 1.5 cm to be added; unknown): ",
-	found.AskPair:      "a pair, half of them mirrored (yes, no; Enter for no): ",
+	found.AskPair:      "a pair, half of them mirrored (yes, no; Enter for yes where it is not its own mirror image): ",
 	found.AskFold:      "side on the fold (left, right, top, bottom; Enter for none): ",
 	found.AskCloth:     "cloth (Enter for the garment's): ",
 	found.AskSize:      "size (Enter for every size): ",
