@@ -1,15 +1,10 @@
 package measure
 
 import (
-	"fmt"
 	"math/big"
 	"regexp"
 	"strings"
 )
-
-// expected ends every error about a length.
-const expected = `write a number and a unit (mm, cm, m, in, ft or yd), such as "41.5 cm", "1.35 m", ` +
-	`"16 3/8 in" or "2 1/8 yd"`
 
 // longest length that is read, mm: 109,375 yd, some 100 km, more than any mill
 // weaves in one (our own choice). It is printed with no more digits than are
@@ -17,16 +12,15 @@ const expected = `write a number and a unit (mm, cm, m, in, ft or yd), such as "
 // rounded up beyond it.
 const longest = 109_375 * 914.4
 
-func parseUnsigned(text string) (*big.Rat, error) {
+func parseUnsigned(text string) (*big.Rat, *Fault) {
 	if text == "" {
-		return nil, fmt.Errorf("it has no number; %s", expected)
+		return nil, &Fault{Of: NoNumber}
 	}
 	if ends := rangeForm.FindStringSubmatch(text); ends != nil {
-		return nil, fmt.Errorf("%q is a range; write one figure, of a cloth's width the smaller: %s", text, ends[1])
+		return nil, &Fault{Of: IsRange, Part: text, Other: ends[1]}
 	}
 	if groupedForm.MatchString(text) {
-		return nil, fmt.Errorf("%q could be %s or %s; write it without the comma or with a decimal point",
-			text, strings.Replace(text, ",", "", 1), strings.Replace(text, ",", ".", 1))
+		return nil, &Fault{Of: Grouped, Part: text}
 	}
 	if decimalForm.MatchString(text) {
 		value, _ := new(big.Rat).SetString("0" + strings.Replace(text, ",", ".", 1))
@@ -34,16 +28,16 @@ func parseUnsigned(text string) (*big.Rat, error) {
 	}
 	parts := fractionForm.FindStringSubmatch(text)
 	if parts == nil {
-		return nil, fmt.Errorf("%q is not a number; %s", text, expected)
+		return nil, &Fault{Of: NotANumber, Part: text}
 	}
 	return parseFraction(parts[1], parts[2], parts[3])
 }
 
 // parseFraction takes digits; whole may be empty.
-func parseFraction(whole, above, below string) (*big.Rat, error) {
+func parseFraction(whole, above, below string) (*big.Rat, *Fault) {
 	denominator, _ := new(big.Int).SetString(below, 10)
 	if denominator.Sign() == 0 {
-		return nil, fmt.Errorf("the fraction %s/%s divides by nothing; %s", above, below, expected)
+		return nil, &Fault{Of: DividesByZero, Part: above + "/" + below}
 	}
 	numerator, _ := new(big.Int).SetString(above, 10)
 	value := new(big.Rat).SetFrac(numerator, denominator)
@@ -51,8 +45,7 @@ func parseFraction(whole, above, below string) (*big.Rat, error) {
 		return value, nil
 	}
 	if value.Cmp(big.NewRat(1, 1)) >= 0 {
-		return nil, fmt.Errorf("the fraction %s/%s after a whole number must be less than 1; %s", above, below,
-			expected)
+		return nil, &Fault{Of: NotBelowOne, Part: above + "/" + below}
 	}
 	units, _ := new(big.Rat).SetString(whole)
 	return value.Add(value, units), nil

@@ -1,7 +1,6 @@
 package measure
 
 import (
-	"fmt"
 	"math"
 	"math/big"
 	"strings"
@@ -23,18 +22,19 @@ var tidy = strings.NewReplacer(
 // Parse reads a length: a number, which may be a decimal with a point or a
 // comma ("41.5", "41,5") or a fraction ("16 3/8", "16-3/8", "16⅜", "5/8"),
 // then a unit (mm, cm, m, in, yd, their names in full, or a double prime for
-// inches), with or without a space; or feet and inches (5'5", 5 ft 5 1/2 in). Without a unit it is in the default unit.
-// A minus sign is read, for the caller to judge. The value is the float64
-// nearest to what is written: 1 in is exactly 25.4 mm.
+// inches), with or without a space; or feet and inches (5'5", 5 ft 5 1/2 in).
+// Without a unit it is in the default unit. A minus sign is read, for the caller
+// to judge. The value is the float64 nearest to what is written: 1 in is exactly
+// 25.4 mm.
 //
-// An error says what is wrong with the text and what was expected.
+// The error is a *Fault.
 func Parse(text string, defaultUnit Unit) (Length, error) {
 	if len([]rune(text)) > mostRunes {
-		return 0, fmt.Errorf("%q... is too long for a length: %s", string([]rune(text)[:mostRunes]), expected)
+		return 0, &Fault{Of: TooLong, Part: string([]rune(text)[:mostRunes])}
 	}
 	plain := strings.Join(strings.Fields(tidy.Replace(text)), " ")
 	if plain == "" {
-		return 0, fmt.Errorf("the length is missing: %s", expected)
+		return 0, &Fault{Of: Missing}
 	}
 	if feet := feetForm.FindStringSubmatch(plain); feet != nil {
 		return parseFeet(text, feet)
@@ -44,27 +44,27 @@ func Parse(text string, defaultUnit Unit) (Length, error) {
 	if name != "" {
 		named, ok := unitNamed(name)
 		if !ok {
-			return 0, fmt.Errorf("%q is not a length: %q is not a unit; %s", text, name, expected)
+			return 0, &Fault{Of: NoUnit, Text: text, Part: name}
 		}
 		unit = named
 	}
-	value, err := parseNumber(number)
-	if err != nil {
-		return 0, fmt.Errorf("%q is not a length: %w", text, err)
+	value, fault := parseNumber(number)
+	if fault != nil {
+		return 0, fault.of(text)
 	}
 	mm, _ := value.Mul(value, big.NewRat(unit.tenths(), 10)).Float64()
 	if math.Abs(mm) > longest {
-		return 0, fmt.Errorf("%q is not a length: it is longer than 100 km; %s", text, expected)
+		return 0, &Fault{Of: Longest, Text: text}
 	}
 	return Length(mm), nil
 }
 
 // ParseUnit reads the name of a unit: mm, cm, m, in or yd, or its name in
-// full, in small or capital letters.
+// full, in small or capital letters. The error is a *Fault.
 func ParseUnit(text string) (Unit, error) {
 	unit, ok := unitNamed(strings.TrimSpace(text))
 	if !ok {
-		return 0, fmt.Errorf("%q is not a unit of length: write mm, cm, m, in or yd", text)
+		return 0, &Fault{Of: NotOneUnit, Part: text}
 	}
 	return unit, nil
 }
@@ -91,15 +91,11 @@ func unitNamed(name string) (Unit, bool) {
 }
 
 // parseNumber reads a signed decimal, fraction or whole number and fraction.
-func parseNumber(text string) (*big.Rat, error) {
+func parseNumber(text string) (*big.Rat, *Fault) {
 	digits, negative := strings.CutPrefix(text, "-")
-	digits = strings.TrimSpace(digits)
-	value, err := parseUnsigned(digits)
-	if err != nil {
-		return nil, err
-	}
-	if negative {
+	value, fault := parseUnsigned(strings.TrimSpace(digits))
+	if fault == nil && negative {
 		value.Neg(value)
 	}
-	return value, nil
+	return value, fault
 }
