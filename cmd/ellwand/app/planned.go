@@ -1,8 +1,11 @@
 package app
 
 import (
+	"math"
+
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
+	"ellwand/fabric/quote"
 )
 
 // Change says how a plan differs from the quote of its job.
@@ -36,4 +39,15 @@ type Planned struct {
 	Quoted     string
 	// Kept as in Estimated.
 	Kept bool
+}
+
+// Reckoned is the amount of the lay that is drawn by its parts. It reports false while the
+// search goes on, and where another lay is drawn than the requirement rests on.
+func (p Planned) Reckoned() (Estimated, bool) {
+	if len(p.Need.Lays) == 0 {
+		return Estimated{}, false
+	}
+	out := Estimated{Requirement: p.Need, Amount: quote.AmountOf(quote.Offer{Cloth: p.Cloth}, quote.FoundIn(p.Need))}
+	const isSame = 1e-6 // mm
+	return out, math.Abs(out.Amount.Buy-p.Buy) < isSame && math.Abs(out.Amount.Taken-p.Taken) < isSame
 }

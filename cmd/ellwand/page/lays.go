@@ -186,13 +186,22 @@ func (s *searches) better(one *searching, q question, better func() (lay.Plan, b
 		return
 	}
 	p, ok := better()
-	if !ok {
+	if !ok || s.isNoShorter(one, q.spot, p) {
 		return
 	}
 	one.told = time.Now()
 	if shown, stands := s.hold(one.text, q, app.Planned{Plan: p}, false); stands {
 		s.told.tell(eventOf("layout", shown))
 	}
+}
+
+// isNoShorter says that a layout which was proven and is shown answers the same question as
+// well: a search that begins anew does not take it away again.
+func (s *searches) isNoShorter(one *searching, at spot, p lay.Plan) bool {
+	s.mutex.Lock()
+	defer s.mutex.Unlock()
+	was := s.held[at]
+	return was != nil && was.text == one.text && was.shown.Verified && was.plan.Length <= p.Length
 }
 
 // hold a layout that was found; false where the job has changed since, so that it answers a

@@ -19,11 +19,13 @@ type Layout struct {
 	Lay      string `json:"lay"`
 	Plies    int    `json:"plies"`
 	// WidthMM is the usable width of the lay.
-	WidthMM   float64  `json:"width_mm"`
-	Edges     Sides    `json:"edges"`
-	LengthMM  float64  `json:"length_mm"`
-	Buy       string   `json:"buy"`
-	Amount    string   `json:"amount"`
+	WidthMM  float64 `json:"width_mm"`
+	Edges    Sides   `json:"edges"`
+	LengthMM float64 `json:"length_mm"`
+	Buy      string  `json:"buy"`
+	Amount   string  `json:"amount"`
+	// Added is what lies between what is laid and what is bought.
+	Added     []Added  `json:"added"`
 	Bound     string   `json:"bound"`
 	BoundMM   float64  `json:"bound_mm"`
 	Sentence  string   `json:"sentence"`
@@ -36,6 +38,12 @@ type Layout struct {
 	Nap       string   `json:"nap"`
 	Notes     []string `json:"notes"`
 	Pieces    []Laid   `json:"pieces"`
+}
+
+// Added is a part of what is bought beside the lay, by the word of the commands.
+type Added struct {
+	Part     string  `json:"part"`
+	LengthMM float64 `json:"length_mm"`
 }
 
 // Sides of a lay: selvedge or fold.
@@ -95,7 +103,7 @@ func LayoutOf(work *job.Work, p app.Planned, revision int) Layout {
 	out := LaidOf(work, p.Plan)
 	out.Revision, out.Mark = revision, p.Mark
 	out.Buy = words.BuyInStore(p.Cloth, p.Plan)
-	out.Amount = out.Buy
+	out.Amount, out.Added = out.Buy, addedTo(work, p)
 	out.Sentence = out.Buy
 	if least := words.LeastInStore(work, p.Cloth, p.Least()); p.Least() > 0 && least != "" {
 		out.Sentence += "; no way of laying takes less than " + least
@@ -104,6 +112,24 @@ func LayoutOf(work *job.Work, p app.Planned, revision int) Layout {
 		out.Sentence += "; the search was ended early, so that less may do"
 	}
 	out.Notes = append(out.Notes, words.Notes(p.Plan)...)
+	return out
+}
+
+// least that is worth a word beside an amount, mm, as the commands have it [source.OwnChoice].
+const least = 0.5
+
+// addedTo what a lay takes until it is what is bought; none while that is not known.
+func addedTo(work *job.Work, p app.Planned) []Added {
+	out := []Added{}
+	reckoned, known := p.Reckoned()
+	if !known {
+		return out
+	}
+	for _, part := range words.Reckoning(work, reckoned)[1:] { // the first is the lay itself
+		if part.Length >= least {
+			out = append(out, Added{part.Part.String(), tidy(part.Length)})
+		}
+	}
 	return out
 }
 

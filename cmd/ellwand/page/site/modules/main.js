@@ -129,7 +129,11 @@ function tape(to) {
           {},
           el(
             'a',
-            { href: address(to.name, step), 'aria-current': step === to.step ? 'step' : null },
+            {
+              href: address(to.name, step),
+              'aria-current': step === to.step ? 'step' : null,
+              'data-text': word(`step.${step}`),
+            },
             word(`step.${step}`),
           ),
         ),
@@ -171,10 +175,11 @@ function refresh() {
 
 // back and forward through the changes, wherever no text is being written.
 function undoKeys(event) {
-  if (!job || !(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== 'z') return;
+  const key = event.key.toLowerCase();
+  if (!job || !(event.ctrlKey || event.metaKey) || event.altKey || (key !== 'z' && key !== 'y')) return;
   if (event.target.matches('input:not([type=radio], [type=checkbox]), textarea')) return;
   event.preventDefault();
-  const action = event.shiftKey ? 'redo' : 'undo';
+  const action = key === 'y' || event.shiftKey ? 'redo' : 'undo';
   if (!job.state.can[action]) return say(word(`nothing to ${action}`));
   job.act({ [action]: {} }).then(() => say(word(`${action} done`)));
 }

@@ -10,9 +10,10 @@ const steps = { ArrowLeft: [-1, 0], ArrowRight: [1, 0], ArrowUp: [0, 1], ArrowDo
 const slack = 3; // pixels that a press may slip without moving the piece
 
 export class Hand {
-  // show tells the screen what was found; settled that the piece lies.
-  constructor({ job, lay, cloth, show, settled, pick, sliding }) {
-    Object.assign(this, { job, lay, cloth, show, settled, pick, sliding });
+  // show tells the screen what was found; dropped that the piece is set down elsewhere, and
+  // settled that it lies.
+  constructor({ job, lay, cloth, show, dropped, settled, pick, sliding }) {
+    Object.assign(this, { job, lay, cloth, show, dropped, settled, pick, sliding });
     this.held = null;
     this.settling = 0;
   }
@@ -203,6 +204,7 @@ export class Hand {
     const { mirrored, on_fold, on_open } = found;
     const lies = found.other_part ? { turn: found.turn, mirrored, on_fold, on_open } : { turn, on_open };
     this.layAsIs(id, found, lies.turn);
+    this.dropped();
     await this.job.act({ place: { ...this.lay(), piece: id, at: found.at, ...lies, locked: true } });
   }
 

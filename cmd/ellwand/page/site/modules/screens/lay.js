@@ -1,15 +1,17 @@
 // The lay: the cloth with its pieces, in each width and way of laying; improving while
 // it is looked at, and moved by hand.
 
+import { address } from '../address.js';
 import { el, fill, set, write } from '../element.js';
 import { Faults } from '../field.js';
 import { ClothDrawing } from '../lay/cloth.js';
 import { Hand } from '../lay/hand.js';
 import { LayList, PiecePanel } from '../lay/list.js';
+import { addedText, brokenText, sentenceOf } from '../lay/sentences.js';
 import { jobAddress, post, query } from '../server.js';
 import { failed, say } from '../say.js';
 import { layKey } from '../job.js';
-import { has, inOwnWords, language, term, typed, word } from '../words.js';
+import { inOwnWords, length, term, typed, word } from '../words.js';
 import { ClothForm } from './clothform.js';
 import { LayTabs } from './laytabs.js';
 import { nextStep } from './next.js';
@@ -36,6 +38,9 @@ class Lay {
       sliding: () => this.sliding.checked,
       show: (found) => this.showFound(found),
       settled: () => this.settled(),
+      dropped: () => {
+        this.asked = { isDropped: true };
+      },
       pick: (id) => this.pick(id),
     });
     this.panel = new PiecePanel(job, this.hand);
@@ -81,7 +86,7 @@ class Lay {
     const button = (key, click, attributes = {}) =>
       el('button', { type: 'button', click, ...attributes }, word(key));
     this.again = button('lay anew', () => this.search('usual'), { class: 'main' });
-    this.longer = button('lay longer', () => this.search('long'));
+    this.longer = button('lay longer', () => this.lookLonger());
     this.stopping = button('stop', () => this.stop(), { hidden: true, class: 'stop' });
     this.back = button('undo', () => this.job.act({ undo: {} }));
     this.forth = button('redo', () => this.job.act({ redo: {} }));
@@ -105,14 +110,15 @@ class Lay {
     this.ends = new AbortController();
     const on = (kind, act) =>
       this.job.addEventListener(kind, ({ detail }) => act(detail), { signal: this.ends.signal });
-    on('layout', (layout) => layKey(layout) === layKey(this.lay) && this.arrived(layout));
-    on('progress', (progress) => layKey(progress) === layKey(this.lay) && this.showProgress(progress));
-    on('ended', (done) => layKey(done) === layKey(this.lay) && this.ended(done));
+    const isInView = (one) => this.lay && layKey(one) === layKey(this.lay);
+    on('layout', (layout) => isInView(layout) && this.arrived(layout));
+    on('progress', (progress) => isInView(progress) && this.showProgress(progress));
+    on('ended', (done) => isInView(done) && this.ended(done));
     on('again', () => {
       this.searchedFor = null; // what was told meanwhile was not heard
       this.refresh();
     });
-    on('refused', () => this.job.fetchLayout(this.lay));
+    on('refused', () => this.lay && this.job.fetchLayout(this.lay));
     addEventListener('resize', () => this.refreshLayout(), { signal: this.ends.signal });
   }
 
@@ -127,13 +133,15 @@ class Lay {
     this.stop();
   }
 
-  // arrive at a lay that the address names, or at the first.
+  // arrive at a lay that the address names, or at the one that is recommended.
   arrive(rest) {
     const found = this.tabs.named(rest);
     if (this.lay && found && layKey(found) !== layKey(this.lay)) this.stop();
     this.lay = found;
     this.picked = null;
     this.searchedFor = null;
+    this.asked = null;
+    write(this.progress, '');
     this.refresh();
   }
 
@@ -141,7 +149,8 @@ class Lay {
     this.tabs.giveUp();
     this.clothForm.refresh();
     this.faults.refresh();
-    if (!this.lay) this.lay = this.tabs.named();
+    if (!this.lay) return this.choose();
+    this.follow();
     if (!this.lay) return;
     this.tabs.show(this.lay);
     this.clothForm.show(this.lay.cloth);
@@ -149,6 +158,25 @@ class Lay {
     this.forth.disabled = !this.job.state.can?.redo;
     if (this.searchedFor !== this.job.state.revision) this.search('usual');
     this.refreshLayout();
+  }
+
+  // choose the recommended lay, once it is known which that is.
+  async choose() {
+    write(this.sentence, word('comparing'));
+    const isKnown = await this.tabs.reckon(this.ends.signal).catch(failed);
+    if (!isKnown || this.lay || this.ends.signal.aborted) return;
+    this.lay = this.tabs.recommended();
+    if (this.lay) this.refresh();
+    else write(this.sentence, '');
+  }
+
+  // follow the lay in view where its cloth has another width now.
+  follow() {
+    const now = this.tabs.following(this.lay);
+    if (now && layKey(now) === layKey(this.lay)) return;
+    this.lay = now;
+    this.picked = null;
+    if (now) history.replaceState(null, '', address(this.job.name, 'lay', now.cloth, now.width, now.lay));
   }
 
   refreshLayout() {
@@ -175,7 +203,7 @@ class Lay {
 
   showAmount(layout) {
     write(this.amount, typed(layout.buy ?? layout.amount ?? ''));
-    write(this.sentence, sentenceOf(layout));
+    write(this.sentence, [sentenceOf(layout), addedText(layout, this.job.state.units)].filter(Boolean).join(' '));
     this.showWrongs(layout.broken ?? [], layout.verified === false ? [word('not printed')] : []);
   }
 
@@ -208,18 +236,29 @@ class Lay {
   }
 
   showProgress(progress) {
-    write(this.progress, typed(progress.sentence ?? word('passes', { n: progress.passes })));
+    write(this.progress, word('found so far', { length: typed(progress.sentence) }));
     this.stopping.hidden = false;
   }
 
   ended(done) {
-    write(this.progress, '');
     this.stopping.hidden = true;
     const refused = done.refused && inOwnWords(done.sentence, () => word('cannot lay'));
-    say(refused || word('laid'));
+    const result = refused ? '' : this.resultText();
+    write(this.progress, result);
+    say(refused || result || word('laid'));
     this.refreshLayout();
     if (refused) write(this.sentence, refused);
     this.tabs.reckon(this.ends.signal).then(() => this.lay && this.tabs.show(this.lay), failed);
+  }
+
+  // resultText of a search that somebody asked for, by a button or by setting a piece down.
+  resultText() {
+    const { asked } = this;
+    this.asked = null;
+    if (!asked) return '';
+    if (asked.isDropped) return word('held rest');
+    const saved = asked.length - (this.job.layouts.get(layKey(this.lay))?.length_mm ?? asked.length);
+    return saved < 1 ? word('nothing shorter') : word('shorter found', { saved: length(saved, this.job.state.units) });
   }
 
   settled() {
@@ -232,6 +271,11 @@ class Lay {
     this.cloth.pick(this.picked);
     this.list.mark(this.picked);
     this.panel.show(piece);
+  }
+
+  lookLonger() {
+    this.asked = { length: this.job.layout(this.lay)?.length_mm };
+    this.search('long');
   }
 
   async search(effort) {
@@ -249,20 +293,4 @@ class Lay {
   stop() {
     if (this.lay) post(jobAddress(this.job.name, 'stop'), this.lay).catch(failed);
   }
-}
-
-// sentenceOf a layout: the program's own where it speaks the reader's language.
-function sentenceOf({ sentence, buy, bound }) {
-  if (language !== 'en' && bound) return word('lay.sentence', { bound: typed(bound) });
-  const [, ...rest] = (sentence ?? '').split('; '); // its amount stands before it already
-  return language === 'en' && buy ? sentenceLike(rest.join('; ')) : '';
-}
-
-const sentenceLike = (text) => text && `${text[0].toUpperCase()}${text.slice(1)}.`;
-
-// brokenText says which rule is broken; of a piece that cannot go onto the other part, why.
-function brokenText({ rule, why, sentence }) {
-  const key = why ? `broken.${rule}.${why}` : `broken.${rule}`;
-  if (has(key)) return word(key);
-  return why ? inOwnWords(sentence, () => word('broken.part.other')) : sentence;
 }

@@ -1,0 +1,44 @@
+package kept
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"ellwand/cmd/ellwand/page/browser"
+)
+
+// Another width is laid at once, and again when it is taken back: the lay in view follows.
+func TestLayFollowsTheWidth(t *testing.T) {
+	v := browser.VisitWith(t, browser.Usual, map[string]string{"bag.yaml": bag})
+	v.Show("#/job/bag.yaml/lay", browser.OnScreen+`'lay'`)
+	v.Laid()
+	const tab = `document.querySelector('.tabs a[aria-current] span').textContent`
+	before := browser.Value[string](v, tab)
+	v.Click("The cloth: Shell")
+	v.Write("Width of the cloth", "150")
+	v.Until(tab + `.includes('150')`)
+	v.Laid()
+	assert.Contains(t, browser.Value[string](v, `location.hash`), "/1500mm/")
+	assert.Equal(t, "", browser.Value[string](v, `document.getElementById('notices').textContent`))
+	v.Press("\t")
+	v.Do(browser.ClickOn(browser.Named("Undo")))
+	v.Until(tab + ` === '` + before + `'`)
+	v.Laid()
+}
+
+// The lay that the commands choose is opened and marked, and has its reason beside it; the
+// amounts name the same one.
+func TestOneLayIsRecommended(t *testing.T) {
+	v := browser.VisitWith(t, browser.Usual, map[string]string{"bag.yaml": bag})
+	v.Show("#/job/bag.yaml/lay", browser.OnScreen+`'lay'`)
+	v.Laid()
+	v.Until(`document.querySelector('.ways a[aria-current] em')?.textContent === 'recommended'`)
+	way := browser.Value[string](v, `document.querySelector('.ways a[aria-current] span').textContent`)
+	assert.Contains(t, browser.Value[string](v, `document.querySelector('.recommended').textContent`), way)
+	chosen := browser.Await[string](v, `fetch('/api/jobs/bag.yaml/table').then((answer) => answer.json())
+		.then((table) => table.cloths[0].chosen)`)
+	assert.Equal(t, chosen, way)
+	v.Do(browser.ClickOn(browser.Named("Look longer")))
+	v.Until(`document.querySelector('.progress').textContent === 'Nothing shorter was found.'`)
+}
