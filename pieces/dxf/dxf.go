@@ -7,9 +7,9 @@ package dxf
 
 import (
 	"bytes"
-	"errors"
 
 	"ellwand/pieces/found"
+	"ellwand/pieces/linework"
 )
 
 // binaryMark stands in the first bytes of a binary DXF file.
@@ -34,16 +34,14 @@ func Is(beginning []byte) bool {
 	return false
 }
 
-var errBinary = errors.New("it is a binary DXF file; write it as ASCII DXF")
-
-// Read finds the pieces in a DXF file. The errors are *found.TooMuch, *found.NeedUnit,
-// or say what is wrong and where.
+// Read finds the pieces in a DXF file. The errors are *found.TooMuch, *found.NeedUnit
+// or *linework.Fault.
 func Read(data []byte, o found.Options) (found.Drawing, error) {
 	if err := o.Limits.Check(found.Bytes, len(data)); err != nil {
 		return found.Drawing{}, err
 	}
 	if bytes.Contains(data[:min(len(data), 40)], binaryMark) {
-		return found.Drawing{}, errBinary
+		return found.Drawing{}, &linework.Fault{Of: linework.Binary}
 	}
 	f, err := parse(data, o.Limits)
 	if err != nil {

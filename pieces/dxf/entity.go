@@ -8,6 +8,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/pieces"
+	"ellwand/pieces/linework"
 )
 
 // kind of an entity.
@@ -103,8 +104,9 @@ func (r record) line() int {
 	return int(r.groups[0].line)
 }
 
-func (r record) fault(format string, args ...any) error {
-	return fmt.Errorf("line %d: %s", r.line(), fmt.Sprintf(format, args...))
+// fault of the entity, with its line.
+func (r record) fault(of linework.Defect, size float64) error {
+	return &linework.Fault{Of: of, Line: r.line(), Size: size}
 }
 
 // plane is how the plane that an entity is drawn in lies on the drawing; false where

@@ -7,6 +7,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/found"
+	"ellwand/pieces/linework"
 	"ellwand/pieces/outline"
 )
 
@@ -61,7 +62,7 @@ func readCircle(r record, e *entity) error {
 
 func (r record) arc(e *entity, a pieces.Arc) error {
 	if a.Radius <= 0 {
-		return r.fault("an arc of the radius %g is no line", a.Radius)
+		return r.fault(linework.NoArc, a.Radius)
 	}
 	plane, flat := r.plane()
 	if !flat {
@@ -81,7 +82,7 @@ func readEllipse(r record, e *entity) error {
 		return err
 	}
 	if ratio <= 0 || major == (orb.Point{}) {
-		return r.fault("an ellipse without a width is no line")
+		return r.fault(linework.NoEllipse, 0)
 	}
 	sweep := math.Mod(end-begin, 2*math.Pi)
 	if sweep <= 1e-9 {
@@ -191,7 +192,7 @@ func readInsert(r record, e *entity) error {
 		return err
 	}
 	if x == 0 || y == 0 {
-		return r.fault("a block is inserted with the scale 0, so there is nothing of it")
+		return r.fault(linework.NoBlock, 0)
 	}
 	plane, flat := r.plane()
 	if !flat {

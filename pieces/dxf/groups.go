@@ -2,9 +2,10 @@ package dxf
 
 import (
 	"bytes"
-	"fmt"
 	"math"
 	"strconv"
+
+	"ellwand/pieces/linework"
 )
 
 // group is a pair of lines: a code, which says what the value is, and the value, which
@@ -69,12 +70,12 @@ func (s *scanner) next() (group, bool) {
 	const longest = 5 // digits of a code, with its sign
 	code, err := strconv.Atoi(string(s.data[begin:min(end, begin+longest+1)]))
 	if err != nil || end-begin > longest {
-		s.err = fmt.Errorf("line %d: a group code is expected here, a whole number; is the file damaged?", s.line)
+		s.err = &linework.Fault{Of: linework.NoCode, Line: s.line}
 		return group{}, false
 	}
 	begin, end, ok = s.readLine()
 	if !ok {
-		s.err = fmt.Errorf("the file ends in the middle of a group, after line %d; is it complete?", s.line)
+		s.err = &linework.Fault{Of: linework.CutInGroup, Number: s.line}
 		return group{}, false
 	}
 	return group{int32(code), int32(begin), int32(end), int32(s.line)}, true
@@ -96,7 +97,7 @@ func (s *scanner) number(g group) (float64, error) {
 			return x, nil
 		}
 	}
-	return 0, fmt.Errorf("line %d: %.20q is no number that a drawing can have", g.line, s.text(g))
+	return 0, &linework.Fault{Of: linework.FarNumber, Line: int(g.line), Text: s.text(g)}
 }
 
 // whole number of a group; 0 of what is none.

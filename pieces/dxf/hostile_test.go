@@ -12,6 +12,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/dxf"
 	"ellwand/pieces/found"
+	"ellwand/pieces/words"
 	"ellwand/testdata/sample"
 )
 
@@ -47,7 +48,7 @@ func TestRefused(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			_, err := dxf.Read(tt.data, found.Options{Limits: enough})
 			require.Error(t, err)
-			assert.Regexp(t, tt.want, err.Error())
+			assert.Regexp(t, tt.want, words.Refused(err).Error())
 		})
 	}
 }

@@ -1,11 +1,11 @@
 package dxf
 
 import (
-	"errors"
 	"strconv"
 	"strings"
 
 	"ellwand/pieces/found"
+	"ellwand/pieces/linework"
 )
 
 // layer is what a number of a layer means, by ASTM D6673 [source.D6673].
@@ -51,4 +51,4 @@ var notchShapes = map[layer]found.NotchShape{notchLayer: found.PlainNotch, tNotc
 var innerKinds = map[layer]found.InnerKind{internalLayer: found.InternalLine, stripeLayer: found.StripeLine,
 	plaidLayer: found.PlaidLine, cutoutLayer: found.Cutout}
 
-var errScale = errors.New("a block is inserted at a scale that leaves nothing of it, or far too large")
+var errScale = &linework.Fault{Of: linework.BlockAmiss}

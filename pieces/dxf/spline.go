@@ -7,6 +7,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/linework"
 	"ellwand/pieces/outline"
 )
 
@@ -57,7 +58,7 @@ func readSpline(r record, e *entity) error {
 		return nil
 	case degree < 1 || degree > mostDegree || len(control) <= degree || len(knots) != len(control)+degree+1 ||
 		!slices.IsSorted(knots) || len(weights) > 0 && len(weights) != len(control):
-		return r.fault("a spline whose control points and knots do not belong together; is the file damaged?")
+		return r.fault(linework.SplineAmiss, 0)
 	}
 	b := bspline{degree: degree, knots: knots}
 	for i, p := range control {
@@ -66,7 +67,7 @@ func readSpline(r record, e *entity) error {
 			w = weights[i]
 		}
 		if !(w > 0) {
-			return r.fault("a spline with a weight of %g is no line", w)
+			return r.fault(linework.NoWeight, w)
 		}
 		b.isRational = b.isRational || w != 1
 		b.control = append(b.control, weighted{float64(p[0] * w), float64(p[1] * w), w})

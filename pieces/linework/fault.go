@@ -65,6 +65,20 @@ const (
 	ScaledToNothing Defect = "scaled to nothing" //
 )
 
+// What a DXF file cannot have.
+const (
+	Binary      Defect = "binary"         // in place of ASCII
+	NoCode      Defect = "no code"        // where one of a group stands
+	CutInGroup  Defect = "cut in a group" // after the line Number
+	FarNumber   Defect = "far number"     // the Text
+	NoArc       Defect = "no arc"         // of the radius Size
+	NoEllipse   Defect = "no ellipse"     // of no width
+	NoBlock     Defect = "no block"       // of the scale 0
+	BlockAmiss  Defect = "block amiss"    // by its scale
+	SplineAmiss Defect = "spline amiss"   // control points and knots
+	NoWeight    Defect = "no weight"      // of a spline: Size
+)
+
 // Fault is something wrong with a drawing in a file.
 type Fault struct {
 	Of Defect
@@ -72,8 +86,9 @@ type Fault struct {
 	Page, Line int
 	// Element of the line and its Attribute; empty where it is about more.
 	Element, Attribute string
-	// Number, Known and Text that the defect speaks of.
+	// Number, Known, Size and Text that the defect speaks of.
 	Number, Known int
+	Size          float64
 	Text          string
 	// Names of the layers that there are.
 	Names []string

@@ -101,6 +101,25 @@ var inDrawing = map[linework.Defect]sentenceOfDrawing{
 	linework.ShowsItself: quoting("%q shows itself over and over; it is not a drawing"),
 	linework.ScaledToNothing: ofDrawing("it is scaled to nothing, or to no size at all; undo that in the program that " +
 		"drew it"),
+
+	linework.Binary: ofDrawing("it is a binary DXF file; write it as ASCII DXF"),
+	linework.NoCode: ofDrawing("a group code is expected here, a whole number; is the file damaged?"),
+	linework.CutInGroup: func(f *linework.Fault) string {
+		return fmt.Sprintf("the file ends in the middle of a group, after line %d; is it complete?", f.Number)
+	},
+	linework.FarNumber:  quoting("%.20q is no number that a drawing can have"),
+	linework.NoArc:      sized("an arc of the radius %g is no line"),
+	linework.NoEllipse:  ofDrawing("an ellipse without a width is no line"),
+	linework.NoBlock:    ofDrawing("a block is inserted with the scale 0, so there is nothing of it"),
+	linework.BlockAmiss: ofDrawing("a block is inserted at a scale that leaves nothing of it, or far too large"),
+	linework.SplineAmiss: ofDrawing("a spline whose control points and knots do not belong together; is the file " +
+		"damaged?"),
+	linework.NoWeight: sized("a spline with a weight of %g is no line"),
+}
+
+// sized is a sentence with the size that it speaks of.
+func sized(format string) sentenceOfDrawing {
+	return func(f *linework.Fault) string { return fmt.Sprintf(format, f.Size) }
 }
 
 // quoting is a sentence with the text that it speaks of.
