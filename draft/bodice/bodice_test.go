@@ -44,6 +44,19 @@ func TestFits(t *testing.T) {
 		construct.SeamLength(asked.Back, seams.Waist), 0.05)
 }
 
+// A fuller bust asks for a wider bust dart, also past the bust from which less is added.
+func TestDartGrowsWithTheBust(t *testing.T) {
+	last := 0.0
+	for bust := 800.0; bust <= 1300; bust += 50 {
+		m := size12
+		m.Bust, m.Waist = bust, bust-160
+		f, err := reckon(m, Options{})
+		require.NoError(t, err)
+		assert.Greater(t, f.bustDart, last, "bust %g", bust)
+		last = f.bustDart
+	}
+}
+
 // The step that sets the height of the front says where it is from: with a bust dart a
 // quarter of it is added, without one the neck point lies as high as on the back.
 func TestFrontSaysItsHeight(t *testing.T) {

@@ -91,7 +91,7 @@ func TestGathersLieBetweenTheNotches(t *testing.T) {
 	m := measures()
 	plain := drafted(t, Options{Reach: Short})
 	was := edge(t, plain.Piece, seams.SleeveHead)
-	for _, times := range []float64{1.2, 1.4, 2, 3} {
+	for _, times := range []float64{1.15, 1.4, 2, 3} {
 		full := drafted(t, Options{Reach: Short, HeadFullness: times})
 		is := edge(t, full.Piece, seams.SleeveHead)
 		between := m.whole() - m.FrontNotch - m.BackNotch
@@ -169,6 +169,7 @@ func TestRefusals(t *testing.T) {
 		"sleeve: a bicep ease of 1 cm cannot be; ask for 4 cm to 30 cm": {BicepEase: 10},
 		"leave out one of the head height and the bicep ease":           {BicepEase: 50, HeadHeight: 130},
 		"a head fullness of 4 cannot be gathered":                       {HeadFullness: 4},
+		"a head fullness of 1.05 cannot be gathered":                    {HeadFullness: 1.05},
 	} {
 		_, err := Draft(measures(), o)
 		assert.ErrorContains(t, err, want)

@@ -114,6 +114,10 @@ func TestFlatShapesByHand(t *testing.T) {
 	// Sewn up, the boxed corners make a bottom of the depth.
 	assert.InDelta(t, 100, drafttest.Path(t, bag, seams.RightCornerUpright).Length()+
 		drafttest.Path(t, bag, seams.RightCornerLevel).Length(), 1e-9)
+	steps := drafted(t, Options{Shape: Bag}).Sheets[0].Steps
+	square := steps[len(steps)-1]
+	require.Contains(t, square.Do, "cut a square")
+	assert.Equal(t, []float64{drafttest.Path(t, bag, seams.RightCornerUpright).Length()}, square.Lengths)
 	flat := piece(t, drafted(t, Options{Shape: Bag, Flat: true}), "bag panel")
 	assert.InDelta(t, 380, drafttest.Path(t, flat, seams.Bottom).Length(), 1e-9)
 	assert.Len(t, flat.Edges, 4)

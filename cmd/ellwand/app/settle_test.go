@@ -37,6 +37,17 @@ func writtenJob(t *testing.T, text string) string {
 	return path
 }
 
+// Each width is paired with the next narrower one of its cloth.
+func TestWidthsInPairs(t *testing.T) {
+	shell, lining := cloth.Cloth{Name: "shell"}, cloth.Cloth{Name: "lining"}
+	of := func(c cloth.Cloth, width float64) cloth.Cloth {
+		c.Width = width
+		return c
+	}
+	pairs := widthsInPairs([]cloth.Cloth{of(shell, 1500), of(lining, 1200), of(shell, 1150), of(shell, 1400)})
+	assert.ElementsMatch(t, []pair{{easier: 3, harder: 2}, {easier: 0, harder: 3}}, pairs)
+}
+
 // Every command gives the same lengths with an empty store, whichever is asked first; a
 // wider cloth never takes more than a narrower one, and all garments together never more
 // than one by one, be the search as short as it may.
