@@ -16,7 +16,7 @@ func (e *env) drawFound(all app.Imported, o importOptions, input string) error {
 	if o.picture == "" {
 		return nil
 	}
-	page, err := all.Picture()
+	page, err := all.Picture(o.answers, false)
 	if err != nil {
 		return failure.Of(err)
 	}

@@ -23,6 +23,8 @@ type Sheet struct {
 	Pieces []pieces.Piece
 	// Shapes that are no pieces yet.
 	Shapes []Shape
+	// Cropped ends the page below the last of them.
+	Cropped bool
 }
 
 // Shape is an outline that was found, whatever is wrong with it.
@@ -31,6 +33,8 @@ type Shape struct {
 	Name   string // may be empty
 	// Lines of the outline, and those inside.
 	Lines, Inner []pieces.Path
+	// Fold lies on the fold; nil of most.
+	Fold pieces.Path
 	// Faults are places to be pointed at.
 	Faults []orb.Point
 }
@@ -69,6 +73,9 @@ func (s Sheet) Page() (drawing.Page, error) {
 	}
 	scale, places, deep := arranged(all)
 	page := drawing.Page{Width: width, Height: math.Max(height, deep+margin)}
+	if s.Cropped {
+		page.Height = deep
+	}
 	title := fmt.Sprintf("%s, scale 1 : %g", s.Title, scale)
 	page.Write(drawing.Text{Words: title, At: orb.Point{margin, margin + 4}, Points: 12, Bold: true})
 	for i, one := range all {
@@ -222,6 +229,9 @@ func chords(line pieces.Path) orb.LineString {
 // faultRadius, mm on paper, of the ring about a fault [source.OwnChoice].
 const faultRadius = 3
 
+// foldMark is the line of an edge that lies on the fold: mm on paper [source.OwnChoice].
+var foldMark = drawing.Pen{Width: 1.1, Dashes: []float64{4, 1, 0.6, 1}}
+
 // draw an outline that was found, its number in its middle.
 func (s Shape) draw(on *drawing.Picture, in room) {
 	for _, line := range s.Lines {
@@ -229,6 +239,9 @@ func (s Shape) draw(on *drawing.Picture, in room) {
 	}
 	for _, line := range s.Inner {
 		in.line(on, grainPen, chords(line))
+	}
+	if s.Fold != nil {
+		in.line(on, foldMark, chords(s.Fold))
 	}
 	for _, at := range s.Faults {
 		on.Circle(drawing.Pen{Width: 0.5}, in.to(at), faultRadius)

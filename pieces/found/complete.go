@@ -35,7 +35,7 @@ func Complete(p Piece, s Said, o Options) (pieces.Piece, []Note, error) {
 		c.piece = c.piece.Unfolded()
 		c.notes = append(c.notes, Note{Kind: MirrorOpened, Count: 1})
 	}
-	if !p.saysHands() {
+	if !p.SaysHands() {
 		c.pair()
 	}
 	return c.piece, c.notes, c.piece.Check()

@@ -30,7 +30,7 @@ type completing struct {
 
 func (c *completing) count() {
 	c.piece.Cut = c.from.Count()
-	c.piece.Pair = c.from.Mirrored > 0 && c.from.Mirrored == c.from.AsDrawn
+	c.piece.Pair = c.from.IsPair()
 	if c.said.Cut > 0 {
 		c.piece.Cut = c.said.Cut
 		c.piece.Pair = c.piece.Pair && c.piece.Cut%2 == 0

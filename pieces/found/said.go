@@ -92,7 +92,7 @@ const (
 // Optional is what may be said of a piece and was not: it has a usual answer.
 func (p Piece) Optional(s Said) []Question {
 	var out []Question
-	if !p.saysHands() && s.Pair == NotSaid {
+	if !p.SaysHands() && s.Pair == NotSaid {
 		out = append(out, AskPair)
 	}
 	if p.Mirror == nil && s.Fold == FoldAsFound && !p.SaysFold {
@@ -124,8 +124,8 @@ func (p Piece) Count() int {
 	return p.Cut + p.AsDrawn + p.Mirrored
 }
 
-// saysHands reports that the file says how many are right ones and how many left ones.
-func (p Piece) saysHands() bool { return p.AsDrawn+p.Mirrored > 0 }
+// SaysHands reports that the file says how many are right ones and how many left ones.
+func (p Piece) SaysHands() bool { return p.Whole != nil || p.AsDrawn+p.Mirrored > 0 }
 
 // Missing is what must still be said of a piece.
 func (p Piece) Missing(s Said) []Question {
@@ -149,4 +149,12 @@ func (p Piece) Missing(s Said) []Question {
 		out = append(out, AskAllowance)
 	}
 	return out
+}
+
+// IsPair reports that as many are right ones as left ones, by the file.
+func (p Piece) IsPair() bool {
+	if p.Whole != nil {
+		return p.Whole.Pair
+	}
+	return p.Mirrored > 0 && p.Mirrored == p.AsDrawn
 }

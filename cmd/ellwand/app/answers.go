@@ -74,6 +74,20 @@ var (
 		"top": found.TopSide, "bottom": found.BottomSide}
 )
 
+// FoldAnswers are the answers that can be given to which side of a piece lies on the fold: that
+// with the longest straight edge first, "none" last.
+func FoldAnswers(f Found) []string {
+	var out []string
+	for _, side := range append(f.FoldSides(), found.NoFold) {
+		for word, means := range folds {
+			if means == side {
+				out = append(out, word)
+			}
+		}
+	}
+	return out
+}
+
 // Said is what the answers say of a piece.
 func (a Answers) Said(f Found) (found.Said, error) {
 	var out found.Said

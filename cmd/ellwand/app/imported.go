@@ -35,11 +35,15 @@ func (i Imported) Choose(entries []string) (Imported, error) {
 	return out, nil
 }
 
-// Picture draws what was found, each with its number, small on one page.
-func (i Imported) Picture() (drawing.Page, error) {
-	sheet := contact.Sheet{Title: i.Title}
+// Picture draws what was found, each with its number and what lies on the fold by the
+// answers, small on one page; cropped, it ends below the last of them.
+func (i Imported) Picture(a Answers, cropped bool) (drawing.Page, error) {
+	sheet := contact.Sheet{Title: i.Title, Cropped: cropped}
 	for _, f := range i.Found {
 		shape := contact.Shape{Number: f.Number, Name: f.Name}
+		if said, err := a.Said(f); err == nil {
+			shape.Fold = f.FoldLine(said.Fold)
+		}
 		for _, s := range f.Outline {
 			shape.Lines = append(shape.Lines, pieces.Path{s.Curve})
 		}
@@ -70,6 +74,9 @@ type Lack struct {
 	Number    int
 	Name      string
 	Questions []found.Question
+	// Fold is the answer that says that its longest straight side lies on the fold; "none"
+	// where no side of it is straight.
+	Fold string
 }
 
 // Error counts the pieces; a caller words the questions.
@@ -92,7 +99,7 @@ func (i Imported) Collection(a Answers, o found.Options) (Collection, []found.No
 			return out, notes, err
 		}
 		if q := f.Missing(s); len(q) > 0 {
-			lacks.List = append(lacks.List, Lack{f.Number, f.Name, q})
+			lacks.List = append(lacks.List, Lack{f.Number, f.Name, q, FoldAnswers(f)[0]})
 		}
 		whole, said = append(whole, f), append(said, s)
 	}

@@ -28,7 +28,7 @@ func TestPictureHasWhatLiesInside(t *testing.T) {
 		piece.Outline = append(piece.Outline, found.Step{Curve: pieces.Line{From: from, To: square[i+1]}})
 	}
 	lines := func(p found.Piece) int {
-		page, err := Imported{Found: []Found{{Number: 1, Piece: p}}}.Picture()
+		page, err := Imported{Found: []Found{{Number: 1, Piece: p}}}.Picture(Answers{}, false)
 		require.NoError(t, err)
 		return len(page.Lines())
 	}

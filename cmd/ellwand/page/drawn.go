@@ -2,8 +2,10 @@ package page
 
 import (
 	"bytes"
+	"cmp"
 	"errors"
 	"net/http"
+	"slices"
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/words"
@@ -16,6 +18,16 @@ type drawnPiece struct {
 	Number  int      `json:"number"`
 	Name    string   `json:"name"`
 	Missing []string `json:"missing"`
+	// Cut is how many are cut, and Pair whether half of them are mirrored, where nobody says
+	// otherwise.
+	Cut int `json:"cut"`
+	// Hands says that a right one and a left one differ.
+	Hands bool `json:"hands"`
+	Pair  bool `json:"pair"`
+	// Folds are the sides that may lie on the fold, the likeliest first, then "none"; Fold is
+	// that which is taken where nobody says it. None of a piece whose file says its fold.
+	Folds []string `json:"folds"`
+	Fold  string   `json:"fold"`
 	// Optional are the questions that have a usual answer.
 	Optional []string `json:"optional"`
 }
@@ -44,8 +56,8 @@ func (s *server) lookThrough(w http.ResponseWriter, r *http.Request) {
 		answerFault(w, r, err)
 		return
 	}
-	lacks := map[int][]string{}
-	_, _, err = all.Collection(u.answers(), found.Options{})
+	lacks, answers := map[int][]string{}, u.answers()
+	_, _, err = all.Collection(answers, found.Options{})
 	var missing *app.Unanswered
 	var fault *app.FoundFault
 	told := ""
@@ -58,25 +70,42 @@ func (s *server) lookThrough(w http.ResponseWriter, r *http.Request) {
 				lacks[lack.Number] = append(lacks[lack.Number], questionKeys[question])
 			}
 		}
+		grant(missing, &answers)
 	case err != nil:
 		told = err.Error()
 	}
 	out := []drawnPiece{}
 	for _, f := range all.Found {
-		one := drawnPiece{f.Number, f.Name, append([]string{}, lacks[f.Number]...), []string{}}
-		if f.Whole == nil {
-			for _, question := range f.Optional(found.Said{}) {
-				one.Optional = append(one.Optional, questionKeys[question])
-			}
-		}
-		out = append(out, one)
+		out = append(out, drawnPieceOf(f, answers, lacks[f.Number]))
 	}
-	answer(w, http.StatusOK, map[string]any{"pieces": out, "fault": told, "pictured": s.draws(all)})
+	answer(w, http.StatusOK, map[string]any{"pieces": out, "fault": told, "pictured": s.draws(all, answers)})
+}
+
+// drawnPieceOf what was found, with answers to what is missing.
+func drawnPieceOf(f app.Found, answers app.Answers, missing []string) drawnPiece {
+	said, _ := answers.Said(f) // an answer that is none was told of already
+	out := drawnPiece{Number: f.Number, Name: f.Name, Missing: append([]string{}, missing...),
+		Cut: cmp.Or(said.Cut, f.Count(), 1), Pair: f.IsPair(), Folds: []string{}, Optional: []string{}}
+	out.Hands = f.Fault == nil && f.HasHands(said)
+	out.Pair = out.Pair || out.Hands && !f.SaysHands()
+	if f.Whole != nil {
+		return out
+	}
+	if f.Mirror == nil {
+		out.Folds, out.Fold = app.FoldAnswers(f), "none"
+	}
+	if slices.Contains(missing, questionKeys[found.AskFold]) {
+		out.Fold = out.Folds[0]
+	}
+	for _, question := range f.Optional(found.Said{}) {
+		out.Optional = append(out.Optional, questionKeys[question])
+	}
+	return out
 }
 
 // draws what was found, for the page to fetch; it reports whether there is something.
-func (s *server) draws(all app.Imported) bool {
-	page, err := all.Picture()
+func (s *server) draws(all app.Imported, answers app.Answers) bool {
+	page, err := all.Picture(answers, true)
 	if err != nil {
 		return false
 	}

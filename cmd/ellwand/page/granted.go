@@ -9,6 +9,9 @@ import (
 	"ellwand/pieces/found"
 )
 
+// longestSide stands for that of each piece.
+const longestSide = "longest"
+
 // granted is what is taken for granted where neither the drawing nor anybody says it; it
 // stands at the head of the file, to be looked through.
 var granted = []struct {
@@ -19,7 +22,8 @@ var granted = []struct {
 	{found.AskName, "piece %d", "Pieces without a name are numbered."},
 	{found.AskCut, "1", "Where the drawing does not say how many are cut, it is one."},
 	{found.AskGrain, "up", "Where the drawing has no grainline, it runs up the drawing."},
-	{found.AskFold, "none", "Pieces whose words say that they lie on the fold, but not by which side, are laid as drawn."},
+	{found.AskFold, longestSide, "Pieces whose words say that they lie on the fold, but not by which side, lie on it by " +
+		"their longest straight one; those without any are laid as drawn."},
 	{found.AskAllowance, "unknown", "Whether outlines have their allowances in them is not known; nothing is added."},
 }
 
@@ -32,6 +36,9 @@ func grant(missing *app.Unanswered, answers *app.Answers) []string {
 				continue
 			}
 			text := one.answer
+			if text == longestSide {
+				text = lack.Fold
+			}
 			if strings.Contains(text, "%d") {
 				text = fmt.Sprintf(text, lack.Number)
 			}

@@ -26,6 +26,7 @@ var (
 	errGone    = refusal{"cut gone", "a piece that is cut already is none of the job's any more; load the page again"}
 	errNotRead = refusal{"not read", "this request cannot be read; load the page again"}
 	errBroken  = refusal{"not whole", "the file did not arrive whole; choose it again"}
+	errEmpty   = refusal{"empty", "the file is empty: nothing is in it; choose another one"}
 	errNoRoom  = refusal{"no room", "there is no room for the file in the folder for temporary files"}
 	errNoWidth = refusal{"no width", "a width of the table is no width of a cloth; write each from edge to edge, " +
 		"such as 140cm"}

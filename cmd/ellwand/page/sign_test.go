@@ -85,7 +85,8 @@ func TestDrawingIsBroughtIn(t *testing.T) {
 	seen := v.told("POST", "/api/drawing", string(look))
 	assert.Equal(t, "", seen["fault"])
 	assert.Equal(t, []any{map[string]any{"number": 1., "name": "pouch", "missing": []any{"grain", "allowance"},
-		"optional": []any{"pair", "fold", "cloth", "size"}}},
+		"optional": []any{"pair", "fold", "cloth", "size"}, "cut": 2., "pair": false, "hands": false, "fold": "none",
+		"folds": []any{"top", "bottom", "left", "right", "none"}}},
 		seen["pieces"])
 	status, picture := v.ask("GET", "/picture/drawing/1.svg", "")
 	assert.Equal(t, 200, status)

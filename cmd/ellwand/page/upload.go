@@ -71,6 +71,9 @@ func (u upload) data() ([]byte, error) {
 	if err != nil {
 		return nil, errBroken
 	}
+	if len(data) == 0 {
+		return nil, errEmpty
+	}
 	return data, limit.DrawingSize.Check("the file", len(data))
 }
 

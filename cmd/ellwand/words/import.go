@@ -110,19 +110,26 @@ var questionWords = map[found.Question]string{
 // Unanswered says all that is missing of pieces that were found, and how to say it.
 func Unanswered(u *app.Unanswered) string {
 	var lines []string
-	asked := map[found.Question]int{}
+	asked, fold := map[found.Question]int{}, ""
 	for _, lack := range u.List {
 		var words []string
 		for _, q := range lack.Questions {
-			words = append(words, questionWords[q])
-			if asked[q] == 0 {
-				asked[q] = lack.Number
+			text := questionWords[q]
+			if q == found.AskFold && lack.Fold != "none" {
+				text += " (" + lack.Fold + " is its longest straight one)"
+			}
+			words = append(words, text)
+			if asked[q] > 0 {
+				continue
+			}
+			if asked[q] = lack.Number; q == found.AskFold {
+				fold = lack.Fold
 			}
 		}
 		lines = append(lines, fmt.Sprintf("piece %s: %s", numberAndName(lack.Number, lack.Name), strings.Join(words, ", ")))
 	}
 	example := map[found.Question]string{found.AskName: `--name %d=front`, found.AskCut: `--cut %d=2`,
-		found.AskGrain: `--grain up`, found.AskAllowance: `--allowance "included 1.5 cm"`, found.AskFold: `--fold %d=left`}
+		found.AskGrain: `--grain up`, found.AskAllowance: `--allowance "included 1.5 cm"`, found.AskFold: `--fold %d=` + fold}
 	var give []string
 	for _, q := range []found.Question{found.AskName, found.AskCut, found.AskGrain, found.AskFold, found.AskAllowance} {
 		if number := asked[q]; number > 0 {

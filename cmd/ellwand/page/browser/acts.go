@@ -97,6 +97,16 @@ func (v *Visitor) Write(label, text string) {
 	v.Do(chromedp.Evaluate[chromedp.Void](`document.activeElement.select?.()`), chromedp.KeyEvent(text+"\t"))
 }
 
+// Pick a value of the list whose label begins so.
+func (v *Visitor) Pick(label, value string) {
+	v.Helper()
+	v.Until(Labelled(label))
+	v.Do(chromedp.Evaluate[chromedp.Void](fmt.Sprintf(`((list) => {
+		list.value = %q;
+		list.dispatchEvent(new Event('change', { bubbles: true }));
+	})(%s)`, value, Labelled(label))))
+}
+
 // Press keys, one after the other.
 func (v *Visitor) Press(keys ...string) {
 	v.Helper()

@@ -2,25 +2,24 @@
 
 import { el, fill, write } from './element.js';
 import { entry, pickOne } from './choose.js';
+import { Allowance } from './drawnallowance.js';
+import { DrawnPiece } from './drawnpiece.js';
 import { Scan } from './scan.js';
 import { post } from './server.js';
 import { sent, term, word } from './words.js';
 
-const photo = /\.(jpe?g|png)$/i;
 const pieces = /\.ya?ml$/i;
 
-// What is asked of a piece, and what is taken where nothing is answered.
-const usual = { name: '', cut: '1', grain: 'up', allowance: 'unknown' };
-const grains = ['up', 'across', 'bias', 'either'];
-
-// What is asked beside, where it has a usual answer: first what follows from how it is cut.
-const beside = ['pair', 'fold'];
-const seldom = ['cloth', 'size'];
+// What files of photos begin with, whatever their names: JPEG and PNG.
+const photos = [
+  [0xff, 0xd8, 0xff],
+  [0x89, 0x50, 0x4e, 0x47],
+];
 
 export class DrawnFile {
-  // chosen is told of each file.
-  constructor(chosen) {
-    this.choosing = chosen;
+  // chosen is told of each file; units are those of the job.
+  constructor(chosen, units) {
+    Object.assign(this, { choosing: chosen, jobUnits: units, photo: false });
     this.input = el('input', {
       type: 'file',
       accept: '.yaml,.yml,.dxf,.svg,.pdf,.jpg,.jpeg,.png',
@@ -49,40 +48,46 @@ export class DrawnFile {
       el('div', { class: 'fields' }, this.ground.element, this.sheets.element, this.units.element),
       this.scan.element,
     );
+    this.first = el('p', { class: 'notes', role: 'status' });
     this.told = el('p', { class: 'fault', role: 'status', hidden: true });
     this.asked = el('div', { class: 'drawnFile' });
     this.element = el(
       'div',
       {},
       el('p', {}, el('label', {}, word('pattern.file'), ' ', this.input)),
+      this.first,
       this.known,
       this.told,
       this.asked,
     );
-    this.answers = [];
+    this.pieces = [];
+    this.allowance = null;
   }
 
   // chosen is another file.
-  chosen() {
+  async chosen() {
     const file = this.input.files[0];
+    this.photo = Boolean(file) && (await isPhoto(file));
     if (file) this.choosing(file);
-    if (file && photo.test(file.name)) this.scan.show(file);
+    if (this.photo) this.scan.show(file);
     return this.look();
   }
 
   // look through the file that was chosen.
   async look() {
     const file = this.input.files[0];
-    this.answers = [];
+    this.pieces = [];
     fill(this.asked);
     this.tell('');
-    this.known.hidden = !file || pieces.test(file.name);
-    if (this.known.hidden) return;
-    const isPhoto = photo.test(file.name);
-    this.ground.element.hidden = !isPhoto;
-    this.sheets.element.hidden = !isPhoto;
-    this.scan.element.hidden = !isPhoto;
-    this.units.element.hidden = isPhoto;
+    const isRead = Boolean(file) && !pieces.test(file.name);
+    this.known.hidden = !isRead || file.size === 0;
+    this.ground.element.hidden = !this.photo;
+    this.sheets.element.hidden = !this.photo;
+    this.scan.element.hidden = !this.photo;
+    this.units.element.hidden = this.photo;
+    if (file?.size === 0) return this.tell(word('refused.empty'));
+    write(this.first, this.photo && !this.isScaled() ? word('drawn.photo.first') : '');
+    if (!isRead || (this.photo && !this.isScaled())) return;
     try {
       const found = await post('/api/drawing', await this.wanted());
       if (this.input.files[0] !== file) return;
@@ -93,6 +98,11 @@ export class DrawnFile {
     }
   }
 
+  // isScaled says that something of a known size in a photo was said.
+  isScaled() {
+    return Boolean(sent(this.ground.control.value) || this.sheets.control.value || this.scan.wanted().length);
+  }
+
   // tell what is wrong with the file.
   tell(fault) {
     write(this.told, fault);
@@ -101,40 +111,49 @@ export class DrawnFile {
 
   // ask what the file does not say of each piece.
   ask({ pieces: found, pictured }) {
-    this.turn = (this.turn ?? 0) + 1;
+    const all = found.some(({ missing }) => missing.includes('allowance'));
+    this.allowance = all ? new Allowance({ label: word('drawn.allowance.all'), units: this.jobUnits }) : null;
+    this.pieces = found.map(
+      (piece) => new DrawnPiece(piece, { folded: () => this.redraw(), allowance: this.allowance }),
+    );
+    const picture = pictured && [this.picture(), el('p', { class: 'notes' }, word('drawn.picture.fold'))];
     fill(
       this.asked,
-      pictured && this.picture(),
+      picture,
+      this.allowance && el('div', { class: 'fields' }, this.allowance.elements),
       el(
         'ol',
         { class: 'rows' },
-        found.map((piece) => el('li', { value: piece.number }, this.fields(piece))),
+        this.pieces.map((piece) => piece.element),
       ),
     );
   }
 
+  // redraw the picture, once another side lies on the fold.
+  async redraw() {
+    try {
+      await post('/api/drawing', await this.wanted());
+      this.asked.querySelector('.numbered')?.replaceWith(this.picture());
+    } catch (fault) {
+      this.tell(fault.message);
+    }
+  }
+
   // picture of all that was found; its address is new each time.
   picture() {
+    this.turn = (this.turn ?? 0) + 1;
     const src = `/picture/drawing/${this.turn}.svg`;
     return el('img', { class: 'numbered', src, alt: word('drawn.picture') });
   }
 
-  fields({ number, name, missing, optional }) {
-    const labelled = (key) => `${number}: ${term(`drawn.${key}`, 'label')}`;
-    const ask = (key) => {
-      const value = key === 'name' ? name : usual[key];
-      const { elements, answer } = (asking[key] ?? inWords)(labelled(key), value);
-      this.answers.push({ key, number, answer, before: key === 'name' ? name : '' });
-      return elements;
-    };
-    const has = (key) => optional.includes(key);
-    const first = ['name', ...missing.filter((key) => key !== 'name'), ...beside.filter(has)];
-    const rest = seldom.filter(has);
-    const fields = (keys) => el('div', { class: 'fields' }, keys.map(ask));
-    return [
-      fields(first),
-      rest.length > 0 && el('details', {}, el('summary', {}, word('options.more')), fields([...rest, 'kind'])),
-    ];
+  // refresh the units beside the fields, once the job has others.
+  refresh() {
+    [this.allowance, ...this.pieces.map(({ own }) => own)].forEach((one) => one?.refresh());
+  }
+
+  // refused says at their fields what is missing; it reports whether something is.
+  refused() {
+    return [...this.pieces, this.allowance].filter((one) => one?.refused()).length > 0;
   }
 
   // wanted of the program, with all that was answered; nothing where no file was chosen.
@@ -142,59 +161,26 @@ export class DrawnFile {
     const file = this.input.files[0];
     if (!file) return undefined;
     const each = {};
-    for (const { key, number, answer, before } of this.answers) {
-      const value = answer();
-      if (value && value !== before) (each[key] ??= []).push(`${number}=${value}`);
-    }
-    const isPhoto = photo.test(file.name);
+    for (const piece of this.pieces)
+      for (const [key, value] of piece.said())
+        (each[key] ??= []).push(`${piece.found.number}=${value}`);
     return {
       name: file.name,
       base64: await encoded(file),
       each,
-      units: isPhoto ? '' : this.units.control.value,
-      ground: isPhoto ? sent(this.ground.control.value) : '',
-      sheets: isPhoto ? this.sheets.control.value : '',
-      distances: isPhoto ? this.scan.wanted() : [],
+      units: this.photo ? '' : this.units.control.value,
+      ground: this.photo ? sent(this.ground.control.value) : '',
+      sheets: this.photo ? this.sheets.control.value : '',
+      distances: this.photo ? this.scan.wanted() : [],
     };
   }
 }
 
-function inWords(label, value) {
-  const field = entry({ label, value });
-  return { elements: field.element, answer: () => sent(field.control.value) };
+// isPhoto says by how a file begins that it is one.
+async function isPhoto(file) {
+  const begins = new Uint8Array(await file.slice(0, 4).arrayBuffer());
+  return photos.some((kind) => kind.every((byte, at) => begins[at] === byte));
 }
-
-// ofList is a question with a list of answers; the first is the usual one, and is not sent.
-const ofList = (key, answers) => (label) => {
-  const field = pickOne({ label, choices: ['', ...answers].map((one) => [one, term(one || 'usual', `drawn.${key}`)]) });
-  return { elements: field.element, answer: () => field.control.value };
-};
-
-// asking has the questions that are not answered in words of one's own.
-const asking = {
-  pair: ofList('pair', ['yes']),
-  fold: ofList('fold', ['left', 'right', 'top', 'bottom']),
-  kind: ofList('kind', ['facing', 'lining', 'interfacing']),
-  grain(label, value) {
-    const field = pickOne({ label, value, choices: grains.map((grain) => [grain, term(grain, 'grain')]) });
-    return { elements: field.element, answer: () => field.control.value };
-  },
-  allowance(label, value) {
-    const ways = ['unknown', 'included', 'added'].map((way) => [way, term(way, 'allowance')]);
-    const width = entry({ label: word('drawn.allowance.width'), unit: 'cm', input: { inputmode: 'decimal' } });
-    width.element.hidden = true;
-    const pick = (way) => {
-      width.element.hidden = way === 'unknown';
-    };
-    const way = pickOne({ label, value, choices: ways, pick });
-    const answer = () => {
-      const cm = sent(width.control.value);
-      if (way.control.value === 'unknown' || !cm) return 'unknown';
-      return `${way.control.value === 'included' ? 'included ' : ''}${cm} cm`;
-    };
-    return { elements: [way.element, width.element], answer };
-  },
-};
 
 // encoded bytes of a file, in base 64.
 async function encoded(file) {

@@ -22,9 +22,13 @@ class Pattern {
     this.units = pickOne({
       label: word('units'),
       choices: ['cm', 'mm', 'in'].map((unit) => [unit, term(unit, 'unit')]),
+      pick: () => this.file.refresh(),
     });
     this.width = entry({ label: word('cloth width'), value: '140', input: { required: true } });
-    this.file = new DrawnFile((file) => this.named(file));
+    this.file = new DrawnFile(
+      (file) => this.named(file),
+      () => this.units.control.value,
+    );
     this.element = el(
       'div',
       { class: 'sheet' },
@@ -109,6 +113,7 @@ class Pattern {
 
   async make(event) {
     event.preventDefault();
+    if (this.file.refused()) return;
     const body = {
       from: 'pattern',
       title: this.title.control.value.trim(),
