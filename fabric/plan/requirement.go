@@ -85,26 +85,6 @@ func isFold(part lay.Bed, y float64) bool {
 		part.FoldHigh && math.Abs(y-part.Y-part.Width) <= pinTolerance
 }
 
-// Opening says how much less an open lay takes than the folded one, in length
-// and to buy (mm, not negative). It reports false unless both are possible.
-func (r Requirement) Opening() (length, buy float64, ok bool) {
-	open, folded := -1, -1
-	for i, plan := range r.Lays {
-		if plan.Possible() && plan.Lay == lay.Open {
-			open = i
-		}
-		if plan.Possible() && plan.Lay == lay.FoldedAlong {
-			folded = i
-		}
-	}
-	if open < 0 || folded < 0 {
-		return 0, 0, false
-	}
-	length = r.Lays[folded].Taken - r.Lays[open].Taken
-	buy = r.Lays[folded].Buy - r.Lays[open].Buy
-	return max(length, 0), max(buy, 0), true
-}
-
 // compare gives up a lay of two parts that gains nothing against the cloth
 // folded or open throughout, which are such a lay with one part empty: by what
 // must be bought, and of equals by the work. So it never needs more than they.

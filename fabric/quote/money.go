@@ -159,11 +159,3 @@ func (m Money) Split(weights []int64) []Money {
 	}
 	return out
 }
-
-func sum(all ...Money) Money {
-	var out Money
-	for _, m := range all {
-		out += m
-	}
-	return out
-}

@@ -158,3 +158,11 @@ func FuzzParseMoney(f *testing.F) {
 		assert.Equal(t, got, again)
 	})
 }
+
+func sum(all ...Money) Money {
+	var out Money
+	for _, m := range all {
+		out += m
+	}
+	return out
+}

@@ -23,13 +23,6 @@ func (m *Matching) bind(a axis, i int, node lay.Node, p orb.Point) bool {
 	return true
 }
 
-func (a axis) String() string {
-	if a == alongWarp {
-		return "along the warp"
-	}
-	return "across"
-}
-
 // This file turns the repeat into geometry: each template that takes part in a
 // match may lie on a lattice of positions only.
 

@@ -9,11 +9,8 @@ import (
 	"ellwand/pieces/marks"
 )
 
-// Match says what is matched, for a report: "front armhole of sleeve and
-// front bodice, along the warp".
-func Match(m lay.Match, all []pieces.Piece) string { return joined(m, all) + ", " + wayOf(m) }
-
-// joined says what a match joins, without the way.
+// joined says what a match joins, without the way: "front armhole of sleeve and front
+// bodice".
 func joined(m lay.Match, all []pieces.Piece) string {
 	var names []string
 	for _, source := range m.Pieces {

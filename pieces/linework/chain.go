@@ -43,9 +43,6 @@ func (c *Chain) Through(by pieces.Motion) {
 // At is where the path has come to, in its own frame.
 func (c *Chain) At() orb.Point { return c.at }
 
-// Start of the line that is being drawn.
-func (c *Chain) Start() orb.Point { return c.start }
-
 // MoveTo begins a line.
 func (c *Chain) MoveTo(p orb.Point) {
 	c.finish(false)

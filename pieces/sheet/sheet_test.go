@@ -120,7 +120,9 @@ func written(t *testing.T, layout Layout) string {
 		t.Skip("pdftoppm of poppler-utils is not installed")
 	}
 	var file bytes.Buffer
-	require.NoError(t, Write(&file, layout))
+	pages, err := layout.Pages()
+	require.NoError(t, err)
+	require.NoError(t, drawing.WritePDF(&file, layout.Title, pages))
 	path := filepath.Join(t.TempDir(), "pieces.pdf")
 	require.NoError(t, os.WriteFile(path, file.Bytes(), 0o600))
 	return path
@@ -244,20 +246,22 @@ func TestRefusals(t *testing.T) {
 	bad.Edges[0].Allowance = -20
 	_, err = NewDrawnPiece(bad)
 	assert.ErrorContains(t, err, string(pieces.AllowanceNegative))
-	assert.ErrorContains(t, Write(&bytes.Buffer{}, Layout{Paper: named(t, "a4")}), "no piece to print")
-	assert.ErrorContains(t, Write(&bytes.Buffer{}, Layout{Paper: named(t, "100mmx100mm")}),
-		"squares by which the print is measured")
+	_, err = Layout{Paper: named(t, "a4")}.Pages()
+	assert.ErrorContains(t, err, "no piece to print")
+	_, err = Layout{Paper: named(t, "100mmx100mm")}.Pages()
+	assert.ErrorContains(t, err, "squares by which the print is measured")
 }
 
-func BenchmarkWrite(b *testing.B) {
+func BenchmarkPages(b *testing.B) {
 	for _, name := range []string{"a4", "a0"} {
 		layout := testLayout(b, named(b, name))
 		b.Run("paper="+name, func(b *testing.B) {
 			for b.Loop() {
 				var file bytes.Buffer
-				if err := Write(&file, layout); err != nil || file.Len() < 20000 || file.Len() > 500_000 {
-					b.Fatal(err, file.Len())
-				}
+				pages, err := layout.Pages()
+				require.NoError(b, err)
+				require.NoError(b, drawing.WritePDF(&file, layout.Title, pages))
+				require.True(b, file.Len() >= 20_000 && file.Len() <= 500_000, "%d bytes", file.Len())
 			}
 		})
 	}

@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"fmt"
-	"io"
 
 	"github.com/paulmach/orb"
 
@@ -40,13 +39,4 @@ func (l Layout) Pages() ([]drawing.Page, error) {
 		return tiling.Pages(plane), nil
 	}
 	return append(p.pages(l.Paper), tiling.Pages(plane)...), nil
-}
-
-// Write prints the layout as a PDF, at full size.
-func Write(w io.Writer, layout Layout) error {
-	pages, err := layout.Pages()
-	if err != nil {
-		return err
-	}
-	return drawing.WritePDF(w, layout.Title, pages)
 }

@@ -3,7 +3,6 @@ package convex
 import (
 	"github.com/paulmach/orb"
 
-	"ellwand/nest/internal/outline"
 	"ellwand/nest/portable"
 )
 
@@ -70,6 +69,3 @@ func Negate(p []orb.Point) []orb.Point {
 	}
 	return out
 }
-
-// Area of the part; positive.
-func Area(p []orb.Point) float64 { return outline.SignedArea(p) }

@@ -62,14 +62,6 @@ func (o *overlaps) place(i, j int32) (at int, found bool) {
 	return at, at < len(row) && row[at].other == j
 }
 
-// severity of a pair.
-func (o *overlaps) severity(i, j int) float32 {
-	if at, found := o.place(int32(i), int32(j)); found {
-		return o.pairs[o.rows[i][at].at].severity
-	}
-	return 0
-}
-
 // weightsOf returns the weights of every body against body i, until they change or
 // another's are asked for.
 func (o *overlaps) weightsOf(i int) []float32 {

@@ -250,3 +250,11 @@ func BenchmarkGather(b *testing.B) {
 		)
 	}
 }
+
+// severity of a pair.
+func (o *overlaps) severity(i, j int) float32 {
+	if at, found := o.place(int32(i), int32(j)); found {
+		return o.pairs[o.rows[i][at].at].severity
+	}
+	return 0
+}

@@ -70,12 +70,6 @@ func (b *Blobs) filled(c Classes, bright bool, start int, label int32) Blob {
 	return blob
 }
 
-// Has says whether a place of the picture lies on the blob.
-func (b Blob) Has(p orb.Point) bool {
-	step := float64(b.of.Step)
-	return b.has(int((p[0]+0.5)/step), int((p[1]+0.5)/step))
-}
-
 func (b Blob) has(x, y int) bool {
 	return x >= 0 && y >= 0 && x < b.of.Width && y < b.of.Height && b.of.labels[y*b.of.Width+x] == b.label
 }

@@ -2,8 +2,6 @@ package illustration
 
 import (
 	"io"
-	"maps"
-	"slices"
 
 	"github.com/paulmach/orb"
 )
@@ -44,9 +42,6 @@ var tapes = map[string]tape{
 
 // levels that a measurement is taken to, drawn as a fine line across.
 var levels = map[string]float64{"scye_depth": 43, "back_neck_point_to_waist": 64, "body_rise": 91}
-
-// Tapes are the measurements that there is a picture of, by name.
-func Tapes() []string { return slices.Sorted(maps.Keys(tapes)) }
 
 // Tape writes the picture of a body with the tape in place. The error is
 // ErrUnknown for a measurement that has no picture, or that of w.
