@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -177,7 +178,7 @@ func sharings(choices []choice, guess func(sharing) (float64, bool)) []sharing {
 		order[i] = i
 	}
 	slices.SortStableFunc(order, func(a, b int) int {
-		return int(math.Copysign(1, choices[b].onDouble.area-choices[a].onDouble.area))
+		return cmp.Compare(choices[b].onDouble.area, choices[a].onDouble.area)
 	})
 	next := all
 	for _, i := range order {

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -142,7 +143,7 @@ const (
 
 // shortestGuessed are the arrangements that are tried, in their order.
 func (t *Planner) shortestGuessed(all []arrangement) []arrangement {
-	slices.SortStableFunc(all, func(a, b arrangement) int { return int(math.Copysign(1, a.guess-b.guess)) })
+	slices.SortStableFunc(all, func(a, b arrangement) int { return cmp.Compare(a.guess, b.guess) })
 	return all[:min(mostArrangements*len(t.ends()), len(all))]
 }
 

@@ -1,6 +1,7 @@
 package remnant
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -209,7 +210,7 @@ func largestFirst(all []pieces.Piece) []pieces.Piece {
 			out = append(out, p)
 		}
 	}
-	slices.SortStableFunc(out, func(a, b pieces.Piece) int { return int(math.Copysign(1, area(b)-area(a))) })
+	slices.SortStableFunc(out, func(a, b pieces.Piece) int { return cmp.Compare(area(b), area(a)) })
 	return out
 }
 

@@ -1,6 +1,7 @@
 package remnant
 
 import (
+	"cmp"
 	"context"
 	"fmt"
 	"math"
@@ -83,7 +84,7 @@ func fewest(ctx context.Context, p layout.Problem) []int {
 		counts[i], order[i] = item.Copies, i
 	}
 	slices.SortStableFunc(order, func(a, b int) int {
-		return int(math.Copysign(1, math.Abs(geometry.Area(p.Items[a].Outline))-math.Abs(geometry.Area(p.Items[b].Outline))))
+		return cmp.Compare(math.Abs(geometry.Area(p.Items[a].Outline)), math.Abs(geometry.Area(p.Items[b].Outline)))
 	})
 	trials := 0
 	for _, i := range order {

@@ -1,6 +1,7 @@
 package remnant
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -67,6 +68,6 @@ func Overhangs(plan lay.Plan, usable float64) []Overhang {
 			out = append(out, Overhang{Name: l.Name, Garment: l.Garment, By: by})
 		}
 	}
-	slices.SortStableFunc(out, func(a, b Overhang) int { return int(math.Copysign(1, b.By-a.By)) })
+	slices.SortStableFunc(out, func(a, b Overhang) int { return cmp.Compare(b.By, a.By) })
 	return out
 }

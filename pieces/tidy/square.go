@@ -1,6 +1,7 @@
 package tidy
 
 import (
+	"cmp"
 	"math"
 	"regexp"
 	"slices"
@@ -118,7 +119,7 @@ func (s square) written(words []linework.Words) (float64, bool) {
 // scaledBy the square that is nearest to a side.
 func scaledBy(d linework.Drawing, all []square, side float64) (linework.Drawing, []found.Note) {
 	off := func(s square) float64 { return math.Abs(math.Log(s.side / side)) }
-	nearest := slices.MinFunc(all, func(a, b square) int { return int(math.Copysign(1, off(a)-off(b))) })
+	nearest := slices.MinFunc(all, func(a, b square) int { return cmp.Compare(off(a), off(b)) })
 	note := found.Note{Kind: found.ScaleSet, Count: 1, Size: nearest.side, At: nearest.box.Center(),
 		What: inWords(side)}
 	d.Lines = without(d.Lines, []int{nearest.line})

@@ -1,6 +1,7 @@
 package proof
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -69,7 +70,7 @@ func byOrder(strip Strip, pieces []Piece, enough float64) float64 {
 		}
 		all = append(all, o)
 	}
-	slices.SortStableFunc(all, func(a, b ordered) int { return int(math.Copysign(1, b.widest-a.widest)) })
+	slices.SortStableFunc(all, func(a, b ordered) int { return cmp.Compare(b.widest, a.widest) })
 	best, states := 0.0, 1
 	var placings steps
 	for n := range all {
