@@ -12,15 +12,15 @@ const likeShare = 0.8
 
 // layLike lays like parts, each as the first: so the large set is never longer than such
 // small lays with that share of the budget.
-func (l *large) layLike(parts []laidSubset) {
-	found := l.asSmallSet(parts[0].subset)
+func (l *large) layLike(parts []laidPart) {
+	found := l.asSmallSet(parts[0].part)
 	for k := range parts {
 		parts[k].spots, parts[k].length = found.Spots, found.Length
 	}
 }
 
 // asSmallSet searches one part as if it were all that is laid.
-func (l *large) asSmallSet(p subset) search.Outcome {
+func (l *large) asSmallSet(p part) search.Outcome {
 	r := l.run
 	q := *r.q
 	q.model = p.model(l.m, l.spread)

@@ -14,8 +14,8 @@ const joinAccuracy = 1e-6
 
 // joined lays parts one behind the other, each slid into the one before as far as it
 // goes.
-func joined(m *model.Model, parts []laidSubset) laidSubset {
-	whole := laidSubset{subset: subset{slices.Clone(parts[0].pieces)}, length: parts[0].length}
+func joined(m *model.Model, parts []laidPart) laidPart {
+	whole := laidPart{part: part{slices.Clone(parts[0].pieces)}, length: parts[0].length}
 	whole.spots = append(whole.spots, parts[0].spots...)
 	tail := parts[0].spots
 	for _, next := range parts[1:] {
@@ -36,7 +36,7 @@ func joined(m *model.Model, parts []laidSubset) laidSubset {
 
 // slid is by how much the next part is to be moved along to lie behind what ends at that
 // length, of which tail is the last part.
-func slid(m *model.Model, tail []search.Spot, next laidSubset, end float64) float64 {
+func slid(m *model.Model, tail []search.Spot, next laidPart, end float64) float64 {
 	by := end + m.Gap
 	for step := next.length / 2; step > joinAccuracy*m.Width; {
 		if to := by - step; to >= end-next.length && isFree(m, tail, next.spots, to, end) {

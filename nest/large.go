@@ -28,13 +28,13 @@ func (r *run) large() bool {
 	for k := range r.lanes() {
 		l.fitters = append(l.fitters, search.NewFitter(l.m, r.o.Seed, 3000+uint64(k)))
 	}
-	laid := make([]laidSubset, len(parts))
+	laid := make([]laidPart, len(parts))
 	for k, p := range parts {
-		laid[k] = laidSubset{subset: p}
+		laid[k] = laidPart{part: p}
 	}
 	alike := toSearch(l.m, parts) == len(parts[0].pieces)
 	share := likeShare
-	var built laidSubset
+	var built laidPart
 	if alike {
 		l.layLike(laid)
 	} else {
@@ -69,14 +69,14 @@ func (r *run) lanes() int {
 }
 
 // build makes a first layout of the whole piece by piece, which is soon there.
-func (l *large) build() laidSubset {
-	var built laidSubset
+func (l *large) build() laidPart {
+	var built laidPart
 	m := l.m
 	if len(l.levels) > 0 {
 		m = l.levels[0].model
 	}
 	s := search.New(m, l.run.o.Seed, 1999, l.run, func(found search.Outcome) {
-		built = laidSubset{spots: found.Spots, length: found.Length}
+		built = laidPart{spots: found.Spots, length: found.Length}
 	})
 	s.Begin(nil)
 	for i := range built.spots {
@@ -89,7 +89,7 @@ func (l *large) build() laidSubset {
 }
 
 // lay lays parts for a share of the budget, those of the same content once.
-func (l *large) lay(parts []laidSubset, share float64) {
+func (l *large) lay(parts []laidPart, share float64) {
 	first := map[string]int{}
 	var unlike []int
 	like := make([]int, len(parts))
@@ -110,7 +110,7 @@ func (l *large) lay(parts []laidSubset, share float64) {
 
 // search lays the given parts, as many at a time as there are workers. A single one is
 // searched once in each lane.
-func (l *large) search(parts []laidSubset, at []int, share float64) {
+func (l *large) search(parts []laidPart, at []int, share float64) {
 	r := l.run
 	jobs := at
 	for len(jobs) < r.lanes() {
@@ -119,7 +119,7 @@ func (l *large) search(parts []laidSubset, at []int, share float64) {
 	found := make([]search.Outcome, len(jobs))
 	each := share * math.Min(1, float64(r.o.Workers)/float64(len(jobs)))
 	r.sideBySide(len(jobs), func(n int) {
-		found[n] = l.laidAlone(parts[jobs[n]].subset, 2000+uint64(n), each, share)
+		found[n] = l.laidAlone(parts[jobs[n]].part, 2000+uint64(n), each, share)
 	})
 	for n, k := range jobs {
 		if p := &parts[k]; p.spots == nil || found[n].Length < p.length {
@@ -130,7 +130,7 @@ func (l *large) search(parts []laidSubset, at []int, share float64) {
 
 // laidAlone searches one part for a share of the time, or of the passes: soon by coarser
 // outlines, where there are.
-func (l *large) laidAlone(p subset, stream uint64, time, passes float64) search.Outcome {
+func (l *large) laidAlone(p part, stream uint64, time, passes float64) search.Outcome {
 	r := l.run
 	budget := &shareBudget{
 		run: r, begin: r.Spent(0), passes: int(math.Ceil(passes * float64(r.o.Passes))), share: time,
@@ -157,7 +157,7 @@ func (l *large) laidAlone(p subset, stream uint64, time, passes float64) search.
 
 // repeat shortens the period of like parts, and returns the whole made of it, where that
 // is shorter.
-func (l *large) repeat(laid []laidSubset, whole laidSubset) laidSubset {
+func (l *large) repeat(laid []laidPart, whole laidPart) laidPart {
 	p := periodOf(l.m, laid[0])
 	for l.goesOn(periodShare) {
 		found := make([]period, len(l.fitters))

@@ -113,10 +113,10 @@ func TestPartsSlideTogether(t *testing.T) {
 		Outline: orb.Ring{{0, 0}, {10, 0}, {10, 4}, {6, 4}, {6, 6}, {10, 6}, {10, 10}, {0, 10}, {0, 6}, {-4, 6},
 			{-4, 4}, {0, 4}}}
 	m := modelOf(t, layout.Problem{Width: 10, Items: []layout.Item{notched}})
-	one := laidSubset{subset: subset{[]int{0}}, length: 14, spots: []model.Spot{{X: 7, Y: 5}}}
+	one := laidPart{part: part{[]int{0}}, length: 14, spots: []model.Spot{{X: 7, Y: 5}}}
 	next := one
 	next.pieces = []int{1}
-	whole := joined(m, []laidSubset{one, next})
+	whole := joined(m, []laidPart{one, next})
 	require.Equal(t, []int{0, 1}, whole.pieces)
 	require.InDelta(t, 24, whole.length, 1e-3)
 	assert.InDelta(t, 10, periodOf(m, one).length, 1e-3)

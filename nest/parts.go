@@ -21,12 +21,12 @@ const (
 	unlikePart = 16
 )
 
-// subset of a large set: pieces of the model, in its order.
-type subset struct{ pieces []int }
+// part of a large set: pieces of the model, in its order.
+type part struct{ pieces []int }
 
-// laidSubset is a layout of a subset.
-type laidSubset struct {
-	subset
+// laidPart is a layout of a part.
+type laidPart struct {
+	part
 	spots  []search.Spot // of its pieces
 	length float64
 }
@@ -34,7 +34,7 @@ type laidSubset struct {
 // partsOf divides the pieces: as many parts as leave the least to be searched, since
 // parts of the same content are searched once. Nil when the set is not large, or when
 // it is bound to places.
-func partsOf(m *model.Model) []subset {
+func partsOf(m *model.Model) []part {
 	if len(m.Pieces) < largeLeast || m.Length > 0 || len(m.Fixed) > 0 {
 		return nil
 	}
@@ -44,7 +44,7 @@ func partsOf(m *model.Model) []subset {
 		}
 	}
 	places := placesOf(m)
-	var best []subset
+	var best []part
 	least := math.MaxInt
 	for count := max(2, len(m.Pieces)/partMost); count <= max(2, len(m.Pieces)/partLeast); count++ {
 		parts := divided(places, count)
@@ -89,17 +89,17 @@ func placesOf(m *model.Model) []float64 {
 }
 
 // divided into so many parts by place; parts without pieces are left out.
-func divided(places []float64, count int) []subset {
-	parts := make([]subset, count)
+func divided(places []float64, count int) []part {
+	parts := make([]part, count)
 	for i, place := range places {
 		at := min(count-1, int(float64(place*float64(count))+1e-9))
 		parts[at].pieces = append(parts[at].pieces, i)
 	}
-	return slices.DeleteFunc(parts, func(p subset) bool { return len(p.pieces) == 0 })
+	return slices.DeleteFunc(parts, func(p part) bool { return len(p.pieces) == 0 })
 }
 
 // toSearch is the number of pieces of all parts that differ.
-func toSearch(m *model.Model, parts []subset) int {
+func toSearch(m *model.Model, parts []part) int {
 	met, sum := map[string]bool{}, 0
 	for _, p := range parts {
 		if content := p.content(m); !met[content] {
@@ -111,7 +111,7 @@ func toSearch(m *model.Model, parts []subset) int {
 }
 
 // content is the same for parts of the same items.
-func (p subset) content(m *model.Model) string {
+func (p part) content(m *model.Model) string {
 	items := make([]int, len(p.pieces))
 	for k, i := range p.pieces {
 		items[k] = m.Pieces[i].Item
@@ -121,7 +121,7 @@ func (p subset) content(m *model.Model) string {
 
 // model of the part alone. Where a group is spread over several parts, each part takes
 // its first direction: laid the other way round, any layout points the other way.
-func (p subset) model(m *model.Model, spread map[int]bool) *model.Model {
+func (p part) model(m *model.Model, spread map[int]bool) *model.Model {
 	only := m.Only(p.pieces)
 	for k := range only.Pieces {
 		piece := &only.Pieces[k]
@@ -140,7 +140,7 @@ func (p subset) model(m *model.Model, spread map[int]bool) *model.Model {
 }
 
 // spreadGroups are those of which pieces stand in several parts.
-func spreadGroups(m *model.Model, parts []subset) map[int]bool {
+func spreadGroups(m *model.Model, parts []part) map[int]bool {
 	home, spread := map[int]int{}, map[int]bool{}
 	for k, p := range parts {
 		for _, i := range p.pieces {

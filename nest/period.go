@@ -10,14 +10,14 @@ import (
 // period is a layout of a part that is repeated along the strip: each copy lies so far
 // behind the one before.
 type period struct {
-	subset
+	part
 	spots  []search.Spot
 	length float64
 }
 
 // periodOf a part that is laid: its copies slid together.
-func periodOf(m *model.Model, p laidSubset) period {
-	return period{p.subset, p.spots, slid(m, p.spots, p, p.length)}
+func periodOf(m *model.Model, p laidPart) period {
+	return period{p.part, p.spots, slid(m, p.spots, p, p.length)}
 }
 
 // seam of the period at a place: the copy that begins there, with the pieces that cross
@@ -63,12 +63,12 @@ func (p period) shortened(m *model.Model, f *search.Fitter, stop func() bool) (p
 	for k, i := range s.inside {
 		spots[i] = found[k]
 	}
-	return period{p.subset, spots, p.length - by}, passes, true
+	return period{p.part, spots, p.length - by}, passes, true
 }
 
 // cut is the copy of the period that reaches least far, from 0 on.
-func (p period) cut(m *model.Model) laidSubset {
-	var best laidSubset
+func (p period) cut(m *model.Model) laidPart {
+	var best laidPart
 	for _, first := range p.spots {
 		at := first.X - m.Shapes[first.Shape].HalfX
 		low, high := math.Inf(1), math.Inf(-1)
@@ -84,7 +84,7 @@ func (p period) cut(m *model.Model) laidSubset {
 			for i := range spots {
 				spots[i].X -= low
 			}
-			best = laidSubset{subset: p.subset, spots: spots, length: high - low}
+			best = laidPart{part: p.part, spots: spots, length: high - low}
 		}
 	}
 	return best

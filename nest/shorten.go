@@ -8,7 +8,7 @@ import (
 
 // shorten makes stretches of the whole shorter until the budget is spent, as many side
 // by side as there are lanes; each success draws what lies behind it nearer.
-func (l *large) shorten(whole laidSubset) {
+func (l *large) shorten(whole laidPart) {
 	lanes := len(l.fitters)
 	for improved := l.passes; l.goesOn(1) && !l.isSpent(improved) && whole.length > l.run.floor*(1+touchShare); {
 		made := make([]made, lanes)
@@ -58,7 +58,7 @@ type made struct {
 }
 
 // line draws the lines of a stretch in lane k of the strip; the lanes keep apart.
-func (l *large) line(whole laidSubset, k int) (from, to float64) {
+func (l *large) line(whole laidPart, k int) (from, to float64) {
 	lanes := float64(len(l.fitters))
 	long := float64(whole.length * math.Min(1/lanes, stretchPieces/float64(len(whole.pieces))))
 	lane := whole.length / lanes
@@ -69,7 +69,7 @@ func (l *large) line(whole laidSubset, k int) (from, to float64) {
 }
 
 // apply moves the pieces of the stretch, and what lies behind it nearer.
-func (m made) apply(l *large, whole laidSubset) laidSubset {
+func (m made) apply(l *large, whole laidPart) laidPart {
 	spots := append([]search.Spot(nil), whole.spots...)
 	inside := map[int]bool{}
 	for k, i := range m.inside {

@@ -18,7 +18,7 @@ type large struct {
 }
 
 // offer reports a layout of the whole.
-func (l *large) offer(whole laidSubset) {
+func (l *large) offer(whole laidPart) {
 	spots := make([]search.Spot, len(whole.spots))
 	for k, i := range whole.pieces {
 		spots[i] = whole.spots[k]
