@@ -12,6 +12,7 @@ import (
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/page/edit"
 	"ellwand/cmd/ellwand/page/starter"
+	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/cmd/ellwand/words"
 	"ellwand/fabric/plan"
@@ -115,7 +116,7 @@ func (s *server) answerQuestion(w http.ResponseWriter, r *http.Request) {
 	}
 	found, work, err := s.estimated(r, b)
 	if err != nil {
-		answerFault(w, r, err)
+		answerFault(w, r, plainIn(work, err))
 		return
 	}
 	if err := words.Proven(work, []app.Estimated{found}); err != nil {
@@ -125,9 +126,20 @@ func (s *server) answerQuestion(w http.ResponseWriter, r *http.Request) {
 	chosen := found.Lays[found.Chosen]
 	say := work.Unit.System().Purchase
 	answer(w, http.StatusOK, map[string]any{
-		"buy": words.BuyInStore(found.Cloth, chosen), "buy_mm": found.Amount.Buy, "lay": chosen.Lay.String(),
-		"low": say(found.Range.Low), "high": say(found.Range.High), "sentence": words.Advice(work, found.Requirement),
+		"buy": words.BuyInStore(found.Cloth, chosen), "buy_mm": found.Amount.Buy, "chosen": chosen.Lay.String(),
+		"lays": lengthsOf(found), "low": say(found.Range.Low), "high": say(found.Range.High),
 	})
+}
+
+// lengthsOf the lays that are possible, as the report has them.
+func lengthsOf(found app.Estimated) []report.Lay {
+	var out []report.Lay
+	for _, p := range found.Lays {
+		if p.Possible() {
+			out = append(out, report.Lay{Lay: p.Lay.String(), LengthMM: p.Taken})
+		}
+	}
+	return out
 }
 
 func (s *server) estimated(r *http.Request, b beginning) (app.Estimated, *job.Work, error) {
@@ -138,11 +150,14 @@ func (s *server) estimated(r *http.Request, b beginning) (app.Estimated, *job.Wo
 	}
 	file, err := job.Parse("question", []byte(text))
 	if err != nil {
-		return app.Estimated{}, nil, withoutPlaces(err)
+		return app.Estimated{}, nil, err
 	}
 	work, err := file.Resolve()
+	if aboutWidth(err) {
+		return app.Estimated{}, nil, narrowWidth(b.Units, b.Width)
+	}
 	if err != nil {
-		return app.Estimated{}, nil, withoutPlaces(err)
+		return app.Estimated{}, nil, err
 	}
 	found, err := s.atOnce(r.Context(), work)
 	return found, work, err

@@ -44,6 +44,9 @@ func TestHalfTypedValueStaysBesideTheFile(t *testing.T) {
 	status, text := v.ask("GET", "/api/jobs/blouse.yaml", "")
 	assert.Equal(t, 200, status)
 	assert.Contains(t, text, `"value":"9","derived":"","fault":"the bust girth`)
+	status, text = v.ask("GET", "/print/blouse.yaml/plan", "")
+	assert.Equal(t, 422, status, "the plan would be of the value before")
+	assert.Contains(t, text, "with its last good value")
 	v.told("POST", "/api/jobs/blouse.yaml/act",
 		`{"base":2,"do":[{"set":{"path":["body","bust_girth"],"value":"98","typing":true}}]}`)
 	assert.Equal(t, strings.Replace(blouse, "94", "98", 1), v.file())

@@ -2,6 +2,7 @@ package page
 
 import (
 	"context"
+	"errors"
 	"slices"
 	"sync"
 	"time"
@@ -161,7 +162,7 @@ func (s *searches) run(ctx context.Context, one *searching, q question, search a
 	switch {
 	case !current:
 	case err != nil:
-		s.told.tell(eventOf("done", doneEvent{q.spot, sentence(withoutPlaces(err).Error()), true}))
+		s.told.tell(eventOf("done", refusedEvent(q, plainIn(q.work, err))))
 	default:
 		if shown, stands := s.hold(one.text, q, planned, true); stands {
 			s.told.tell(eventOf("layout", shown))
@@ -223,8 +224,19 @@ func (s *searches) hold(text string, q question, planned app.Planned, over bool)
 type doneEvent struct {
 	spot
 	Sentence string `json:"sentence"`
-	// Refused says that it cannot be laid so.
-	Refused bool `json:"refused,omitempty"`
+	// Refused says that it cannot be laid so, Narrow that the cloth is too narrow.
+	Refused bool       `json:"refused,omitempty"`
+	Narrow  *tooNarrow `json:"narrow,omitempty"`
+}
+
+// refusedEvent says that a spot cannot be laid so.
+func refusedEvent(q question, err error) doneEvent {
+	out := doneEvent{spot: q.spot, Sentence: sentence(err.Error()), Refused: true}
+	var found tooNarrow
+	if errors.As(err, &found) {
+		out.Narrow = &found
+	}
+	return out
 }
 
 // progressEvent says how far a search is.

@@ -19,13 +19,17 @@ func printed(w http.ResponseWriter, r *http.Request, o *opened) {
 		answerFault(w, r, errFaulty)
 		return
 	}
+	if len(o.State().Typed) > 0 {
+		answerFault(w, r, errHalfTyped)
+		return
+	}
 	var out bytes.Buffer
 	err := o.print(r, work, &out)
 	switch {
 	case errors.Is(err, printing.ErrUnknown):
 		answerError(w, r, http.StatusNotFound, sentence(err.Error()))
 	case err != nil:
-		answerFault(w, r, o.plainly(err))
+		answerFault(w, r, plainIn(work, err))
 	default:
 		w.Header().Set("Content-Type", "application/pdf")
 		_, _ = w.Write(out.Bytes()) // who asked may be gone

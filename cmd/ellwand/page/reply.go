@@ -70,12 +70,25 @@ func answerFault(w http.ResponseWriter, r *http.Request, err error) {
 	if failure.Is(err) {
 		status = http.StatusInternalServerError
 	}
+	if answerNarrow(w, err) {
+		return
+	}
 	var known refusal
 	if errors.As(err, &known) {
 		answerCoded(w, r, status, known)
 		return
 	}
 	answerError(w, r, status, sentence(piecewords.Refused(err).Error()))
+}
+
+// answerNarrow answers with what is too narrow; false where that is not what is wrong.
+func answerNarrow(w http.ResponseWriter, err error) bool {
+	var found tooNarrow
+	if !errors.As(err, &found) {
+		return false
+	}
+	answer(w, http.StatusUnprocessableEntity, found)
+	return true
 }
 
 // sentence with a capital letter and a full stop.

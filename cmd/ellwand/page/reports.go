@@ -1,9 +1,7 @@
 package page
 
 import (
-	"errors"
 	"net/http"
-	"regexp"
 	"time"
 
 	"ellwand/cmd/ellwand/app"
@@ -26,22 +24,11 @@ func reported(of reckoning) func(http.ResponseWriter, *http.Request, *opened) {
 		}
 		document, err := of(r, work, o.tasks.usual)
 		if err != nil {
-			answerFault(w, r, o.plainly(err))
+			answerFault(w, r, plainIn(work, err))
 			return
 		}
 		answer(w, http.StatusOK, document)
 	}
-}
-
-// plainly is what is wrong with the job, without the place of its file, which the page
-// knows. A fault of the program stays what it is.
-func (o *opened) plainly(err error) error {
-	if failure.Is(err) {
-		return err
-	}
-	said := withoutPlaces(err).Error()
-	place := regexp.MustCompile(`^\S*` + regexp.QuoteMeta(o.name) + `(:\d+)?: `)
-	return errors.New(place.ReplaceAllString(said, ""))
 }
 
 // tableOf amounts: what to buy of each cloth in each width.

@@ -67,7 +67,7 @@ func (s *server) streamTable(w http.ResponseWriter, r *http.Request, o *opened) 
 	case errors.As(err, &ended):
 		tell(eventOf("refused", refusedOf(errStopped)))
 	case err != nil:
-		tell(eventOf("refused", refusedOf(o.plainly(err))))
+		tell(eventOf("refused", refusedOf(plainIn(o.State().Work, err))))
 	default:
 		tell(eventOf("table", table))
 	}

@@ -27,7 +27,7 @@ func TestFirstAnswer(t *testing.T) {
 	v.Write("Waist girth", "76")
 	v.Write("Width of the cloth", "140")
 	v.Click("How much cloth?")
-	v.Until(`/^\d\.\d+ m/.test(document.querySelector('.answer .amount')?.textContent)`)
+	v.Until(`/^Buy \d\.\d+ m/.test(document.querySelector('.answer .amount')?.textContent)`)
 }
 
 // A whole job by mouse: a new client in inches, a princess dress, three widths.

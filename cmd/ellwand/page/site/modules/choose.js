@@ -48,15 +48,16 @@ export function entry({ label, value = '', unit = '', input = {}, hint = '' }) {
     'aria-describedby': hint ? `${id}-hint` : null,
     ...input,
   });
+  const hintText = el('span', { class: 'notes', id: `${id}-hint` }, hint);
   const unitText = el('span', { class: 'unit' }, unit);
   const element = el(
     'div',
     { class: 'field' },
     el('label', { for: id }, label),
     el('span', { class: 'row' }, control, unitText),
-    hint && el('span', { class: 'notes', id: `${id}-hint` }, hint),
+    hint && hintText,
   );
-  return { element, control, unitText };
+  return { element, control, unitText, hint: hintText };
 }
 
 // pickOne is a list to choose one of.

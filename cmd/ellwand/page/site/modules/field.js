@@ -16,7 +16,8 @@ export class Field {
     this.control = this.makeControl(this.known());
     this.control.id = this.id;
     this.control.setAttribute('aria-describedby', this.notes.id);
-    this.element = el('div', { class: `field ${this.known().kind}` }, this.label(), this.row(), this.notes);
+    const attributes = { class: `field ${this.known().kind}`, 'data-path': JSON.stringify(path) };
+    this.element = el('div', attributes, this.label(), this.row(), this.notes);
     this.refresh();
   }
 
@@ -102,15 +103,17 @@ function notesOf(job, field) {
   const at = JSON.stringify(field.path);
   const about = (list, said) =>
     (list ?? []).filter((one) => one.path && JSON.stringify(one.path) === at).map(said);
-  const half = field.fault
-    ? [faultText({ path: field.path, kind: field.fault_kind, sentence: field.fault }, field.value)]
-    : [];
+  const half = field.fault ? [faultOf(field)] : [];
   const said = (fault) => faultText(fault, field.value);
   const faults = [...new Set([...half, ...about(job.state.faults, said)])].filter(Boolean);
   const doubts = [...new Set(about(job.state.doubts, doubtText))].filter(Boolean);
   const why = !field.value && field.derived && field.why ? [['why', whyText(field.why)]] : [];
   return [...faults.map((text) => ['fault', text]), ...doubts.map((text) => ['doubt', text]), ...why];
 }
+
+// faultOf a field that holds what cannot stand in it.
+export const faultOf = ({ path, fault, fault_kind, value }) =>
+  faultText({ path, kind: fault_kind, sentence: fault }, value);
 
 // faultText says what is wrong in the reader's language; what is only missing is never told
 // in terms of the file.

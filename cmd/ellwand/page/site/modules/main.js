@@ -5,6 +5,7 @@ import { inOwnWords, load, word, language, languages } from './words.js';
 import { address } from './address.js';
 import { Job } from './job.js';
 import { failed, notice, say, unsay } from './say.js';
+import { Standing, wrongFields } from './standing.js';
 import { begin } from './screens/begin.js';
 import { pattern } from './screens/pattern.js';
 import { clothFirst } from './screens/clothfirst.js';
@@ -22,6 +23,7 @@ const steps = { measure, pieces, lay, table, charge, print, keep };
 const beginnings = { '': begin, pattern, cloth: clothFirst, clients };
 
 const content = document.getElementById('content');
+const standing = new Standing();
 let job = null;
 let shown = null;
 let turn = 0;
@@ -74,6 +76,7 @@ function stepInto(to) {
     return;
   }
   shown?.screen.leave?.();
+  unsay('failed');
   const screen = to.name ? steps[to.step](job, to.rest) : beginnings[to.begin]();
   const first = shown === null;
   shown = { key, screen };
@@ -82,6 +85,7 @@ function stepInto(to) {
   fill(content, screen.element);
   refresh();
   arriveAt(first);
+  standing.arrive();
 }
 
 // arriveAt the heading, so that a screen reader reads on from there.
@@ -105,14 +109,18 @@ function header(to) {
     languageChoice(),
   );
   fill(document.getElementById('steps'), to.name && tape(to));
-  write(document.getElementById('saved'), to.name ? word('saved') : '');
+  if (to.name) showSaved(true);
+  else write(document.getElementById('saved'), '');
 }
 
-// showSaved says whether all that was typed has come to the program.
+// showSaved says whether all that was typed has come to the program, and stands in the job.
 function showSaved(isSaved) {
   const place = document.getElementById('saved');
+  const wrong = job ? wrongFields(job).length : 0;
   place.dataset.saved = isSaved;
-  write(place, word(isSaved ? 'saved' : 'saving'));
+  place.classList.toggle('fault', wrong > 0);
+  const settled = wrong ? word('saved but', { n: wrong }) : word('saved');
+  write(place, isSaved ? settled : word('saving'));
 }
 
 // tape of the steps: one mark for each.
@@ -165,6 +173,7 @@ const outsideText = ({ sentence }) => inOwnWords(sentence, () => word('changed o
 
 function refresh() {
   shown?.screen.refresh?.();
+  standing.show(job, place().step);
   const outside = job?.state.outside;
   if (!outside) return unsay('outside');
   notice('outside', outsideText(outside), [
@@ -185,6 +194,7 @@ function undoKeys(event) {
 }
 
 await load();
+document.getElementById('steps').after(standing.element);
 write(document.getElementById('skip'), word('to the content'));
 addEventListener('hashchange', show);
 addEventListener('keydown', undoKeys);

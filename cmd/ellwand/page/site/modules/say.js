@@ -49,8 +49,22 @@ function show() {
   fill(document.getElementById('notices'), all);
 }
 
-// failed says what went wrong in the program's own words.
+// failed says what went wrong in the program's own words: beside the button of the form that
+// somebody is in, or else above the page.
 export function failed(fault) {
   if (fault.name === 'AbortError') return;
-  notice('failed', fault.status ? fault.message : word('no answer'));
+  const sentence = fault.status ? fault.message : word('no answer');
+  const form = document.activeElement?.closest('main form');
+  if (form) return outcome(form, sentence, 'fault');
+  notice('failed', sentence);
+  document.getElementById('notices').scrollIntoView({ block: 'nearest' });
+}
+
+// outcome of what was asked for with a form, beside its button.
+export function outcome(form, sentence, kind = '') {
+  form.querySelector('.outcome')?.remove();
+  const said = el('p', { class: `outcome ${kind}`, role: kind ? 'alert' : 'status' }, sentence);
+  const buttons = form.querySelector('.buttons:last-of-type') ?? form.lastElementChild;
+  buttons.after(said);
+  said.scrollIntoView({ block: 'nearest' });
 }

@@ -1,5 +1,6 @@
 // What the page asks of the program that sent it. Nothing is asked of anybody else.
 
+import { narrowText } from './narrow.js';
 import { refusal } from './words.js';
 
 const token = document.querySelector('meta[name="ellwand-token"]')?.content ?? '';
@@ -7,7 +8,7 @@ const token = document.querySelector('meta[name="ellwand-token"]')?.content ?? '
 // Refused is an answer that is not what was asked for: its sentence is for people.
 export class Refused extends Error {
   constructor(status, body) {
-    super(refusal(body) || String(status));
+    super((body.code === 'narrow' ? narrowText(body) : refusal(body)) || String(status));
     this.status = status;
     this.body = body;
   }

@@ -85,6 +85,15 @@ export function length(mm, units = 'cm') {
   return `${number(mm / 10, 1)} cm`;
 }
 
+// girthsText says what a size of a table is: by the girths of its body, in some units.
+export function girthsText(size, { girths, unit }, units) {
+  const known = girths[size] ?? {};
+  const said = ['bust_girth', 'waist_girth', 'hip_girth', 'height']
+    .filter((name) => known[name])
+    .map((name) => word(`girth.${name}`, { length: length(millimetres(known[name], unit), units) }));
+  return said.length ? `${size}: ${said.join(', ')}` : size;
+}
+
 // bare is a length without its unit.
 export const bare = (mm, units) => length(mm, units).replace(/ (in|mm|cm|m)$/, '');
 

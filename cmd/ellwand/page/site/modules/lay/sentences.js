@@ -1,5 +1,6 @@
 // What is said of a layout: how long it is and why more is bought, and what is wrong in it.
 
+import { narrowText } from '../narrow.js';
 import { has, inOwnWords, language, length, listed, metres, term, typed, word } from '../words.js';
 
 // sentenceOf a layout: the program's own where it speaks the reader's language.
@@ -19,6 +20,10 @@ export function addedText({ buy, length_mm, added }, units) {
 }
 
 const sentenceLike = (text) => text && `${text[0].toUpperCase()}${text.slice(1)}.`;
+
+// refusedText says why it cannot be laid so.
+export const refusedText = ({ narrow, sentence }) =>
+  narrow ? narrowText(narrow) : inOwnWords(sentence, () => word('cannot lay'));
 
 // brokenText says which rule is broken; of a piece that cannot go onto the other part, why.
 export function brokenText({ rule, why, sentence }) {

@@ -1,12 +1,13 @@
 // The beginning: whom to dress in what, and the jobs that are there already. The first
 // answer stands here, before anything is saved.
 
-import { el, fill, write } from '../element.js';
+import { el, fill, set, write } from '../element.js';
 import { choose, entry, pickOne } from '../choose.js';
 import { get, post, picture } from '../server.js';
 import { listen } from '../stream.js';
-import { failed, say } from '../say.js';
-import { language, sent, term, typed, word } from '../words.js';
+import { recommendedText } from '../recommended.js';
+import { failed } from '../say.js';
+import { girthsText, sent, term, typed, word } from '../words.js';
 import { jobCards } from './cards.js';
 
 // garments of the gallery, each with the girths that it cannot do without.
@@ -77,10 +78,11 @@ export function begin() {
   };
 }
 
-// sentenceOf an answer: what to buy, how it is laid, and between what it may prove to be.
-function sentenceOf({ sentence, buy, lay, low, high }) {
-  if (language === 'en') return sentence ?? buy;
-  return word('answer.sentence', { buy: typed(buy), lay: term(lay), low: typed(low), high: typed(high) });
+// sentencesOf an answer: which lay is recommended and why, and between what the amount may
+// prove to be.
+function sentencesOf(found, units) {
+  const range = word('answer.range', { low: typed(found.low), high: typed(found.high) });
+  return [recommendedText(found, units), found.low !== found.high && range].filter(Boolean);
 }
 
 // Asked is the question: garment, body, width of the cloth; and its answer.
@@ -90,7 +92,7 @@ class Asked {
     this.units = 'cm';
     this.bySize = false;
     this.values = {};
-    this.answer = el('div', { class: 'answer', role: 'status' });
+    this.answer = el('div', { class: 'answer', role: 'status', 'aria-live': 'polite', tabindex: -1 });
     this.body = el('div', { class: 'fields' });
     this.more = el(
       'div',
@@ -160,6 +162,8 @@ class Asked {
     this.how.element.hidden = garments[garment].length === 0;
     fill(this.answer);
     this.showBody();
+    // On a small screen the form would open where nobody sees it.
+    if (this.more.getBoundingClientRect().top > innerHeight / 2) this.more.scrollIntoView({ block: 'start' });
   }
 
   inUnits(units) {
@@ -202,15 +206,8 @@ class Asked {
     this.table = table;
     const sizes = await get(`/api/size?table=${table}`).catch(failed);
     if (!sizes || !this.bySize) return;
-    const girths = el('p', { class: 'notes' });
     const show = (size) => {
       this.size = size;
-      write(
-        girths,
-        Object.entries(sizes.girths[size] ?? {})
-          .map(([name, value]) => `${term(name, 'label')} ${typed(value)} ${table === 'misses' ? 'in' : 'cm'}`)
-          .join(' · '),
-      );
     };
     const pickTable = pickOne({
       label: word('label.table'),
@@ -227,11 +224,11 @@ class Asked {
     const pickSize = pickOne({
       label: word('label.size'),
       value: middle,
-      choices: sizes.sizes.map((size) => [size, size]),
+      choices: sizes.sizes.map((size) => [size, girthsText(size, sizes, this.units)]),
       pick: show,
     });
     show(middle);
-    fill(this.body, pickTable.element, pickSize.element, girths);
+    fill(this.body, pickTable.element, pickSize.element, el('p', { class: 'notes' }, word('sizes.differ')));
   }
 
   // wanted of the program.
@@ -254,14 +251,22 @@ class Asked {
       const found = await post('/api/question', this.wanted());
       fill(
         this.answer,
-        el('p', { class: 'amount' }, typed(found.buy)),
-        el('p', {}, sentenceOf(found)),
+        el('p', { class: 'amount' }, word('answer.buy', { buy: typed(found.buy) })),
+        sentencesOf(found, this.units).map((sentence) => el('p', {}, sentence)),
       );
-      say(sentenceOf(found));
+      this.mark(false);
     } catch (fault) {
       fill(this.answer, el('p', { class: 'fault' }, fault.message));
+      this.mark(fault.body?.code === 'narrow');
     }
+    this.answer.focus();
+    this.answer.scrollIntoView({ block: 'nearest' });
     this.element.removeAttribute('aria-busy');
+  }
+
+  // mark the width where it is what is wrong.
+  mark(isNarrow) {
+    set(this.width.control, 'aria-invalid', String(isNarrow));
   }
 
   async make() {

@@ -4,7 +4,7 @@ import { el, fill } from '../element.js';
 import { entry, pickOne } from '../choose.js';
 import { get, post } from '../server.js';
 import { listen } from '../stream.js';
-import { failed, say } from '../say.js';
+import { failed, outcome } from '../say.js';
 import { showTape } from '../tape.js';
 import { date, sent, term, typed, word } from '../words.js';
 
@@ -152,9 +152,9 @@ class Clients {
         units: this.unit.control.value,
         body: Object.fromEntries(given),
       });
-      say(word('clients.noted'));
       await this.read();
       this.showForm();
+      outcome(this.form, word('clients.noted'));
     } catch (fault) {
       failed(fault);
     }

@@ -1,11 +1,11 @@
 // A piece of cloth to begin with: what can be made of it.
 
-import { el } from '../element.js';
+import { el, write } from '../element.js';
 import { entry, pickOne } from '../choose.js';
 import { get, post } from '../server.js';
 import { listen } from '../stream.js';
 import { failed } from '../say.js';
-import { sent, term, word } from '../words.js';
+import { girthsText, sent, term, word } from '../words.js';
 import { gallery } from './begin.js';
 
 export function clothFirst() {
@@ -18,10 +18,14 @@ export function clothFirst() {
   const length = entry({ label: word('length of it'), value: '150', input: { required: true } });
   const size = pickOne({ label: word('label.size'), choices: [['12', '12']] });
   get('/api/size?table=women')
-    .then(({ sizes }) => {
+    .then((table) => {
+      const named = (one) => girthsText(one, table, units.control.value);
       size.control.replaceChildren(
-        ...sizes.map((one) => el('option', { value: one, selected: one === '12' }, one)),
+        ...table.sizes.map((one) => el('option', { value: one, selected: one === '12' }, named(one))),
       );
+      units.control.addEventListener('change', () => {
+        [...size.control.options].forEach((option) => write(option, named(option.value)));
+      });
     })
     .catch(failed);
   const make = async (event) => {
@@ -52,6 +56,7 @@ export function clothFirst() {
       'form',
       { submit: make },
       el('div', { class: 'fields' }, units.element, width.element, length.element, size.element),
+      el('p', { class: 'notes' }, word('sizes.differ')),
       gallery((name) => {
         garment = name;
       }).element,

@@ -1,8 +1,9 @@
 // What a cloth is: its widths, its nap, and what is added to its length.
 
-import { el, fill } from '../element.js';
+import { el, fill, set, write } from '../element.js';
 import { entry } from '../choose.js';
-import { Field } from '../field.js';
+import { Field, faultOf } from '../field.js';
+import { guessText } from '../narrow.js';
 import { samePath } from '../job.js';
 import { sent, term, typed, word } from '../words.js';
 import { ClothFlaws } from './clothflaws.js';
@@ -35,6 +36,7 @@ export class ClothForm {
     this.element = el('div', { class: 'clothForms' });
     this.fields = [];
     this.flaws = [];
+    this.widthEntries = [];
   }
 
   // show the form of the cloth that is in view.
@@ -54,6 +56,7 @@ export class ClothForm {
       this.build();
     }
     [...this.fields, ...this.flaws].forEach((part) => part.refresh());
+    this.widthEntries.forEach(({ made, path }) => this.markWidth(made, path));
     this.show(this.name);
   }
 
@@ -61,6 +64,7 @@ export class ClothForm {
     const open = new Set([...this.element.querySelectorAll('details[open]')].map((one) => one.dataset.cloth));
     this.fields = [];
     this.flaws = [];
+    this.widthEntries = [];
     fill(
       this.element,
       (this.job.state.cloths ?? []).map((cloth) => this.form(cloth, open.has(cloth.name))),
@@ -110,12 +114,25 @@ export class ClothForm {
   }
 
   width(cloth, value, i, all) {
+    const path = ['cloths', cloth.index, all.length > 1 ? 'widths' : 'width'];
     const label = all.length > 1 ? word('nth width', { n: i + 1 }) : word('cloth width');
     const change = (event) => {
       const text = sent(event.target.value);
       this.setWidths(cloth, text ? all.with(i, text) : all.toSpliced(i, 1));
     };
-    return entry({ label, value: typed(value), unit: this.job.state.units, input: { change } }).element;
+    const made = entry({ label, value: typed(value), unit: this.job.state.units, hint: ' ', input: { change } });
+    made.element.dataset.path = JSON.stringify(path);
+    this.widthEntries.push({ made, path });
+    return made.element;
+  }
+
+  // markWidth where it cannot stand, with a guess at what was meant.
+  markWidth({ control, hint }, path) {
+    const field = this.job.field(...path);
+    const text = field?.fault ? [faultOf(field), guessText(field.value, this.job.state.units)] : [];
+    set(control, 'aria-invalid', String(text.length > 0));
+    hint.classList.toggle('fault', text.length > 0);
+    write(hint, text.filter(Boolean).join(' '));
   }
 
   // anotherWidth beside those that there are, to be written.

@@ -7,11 +7,12 @@ import { Faults } from '../field.js';
 import { ClothDrawing } from '../lay/cloth.js';
 import { Hand } from '../lay/hand.js';
 import { LayList, PiecePanel } from '../lay/list.js';
-import { addedText, brokenText, sentenceOf } from '../lay/sentences.js';
+import { addedText, brokenText, refusedText, sentenceOf } from '../lay/sentences.js';
 import { jobAddress, post, query } from '../server.js';
 import { failed, say } from '../say.js';
 import { layKey } from '../job.js';
-import { inOwnWords, length, term, typed, word } from '../words.js';
+import { length, term, typed, word } from '../words.js';
+import { wrongFields } from '../standing.js';
 import { ClothForm } from './clothform.js';
 import { LayTabs } from './laytabs.js';
 import { nextStep } from './next.js';
@@ -196,7 +197,8 @@ class Lay {
     this.list.show(layout, this.job.state.units);
     this.showAmount(layout);
     this.pick(this.picked);
-    this.printing.hidden = layout.verified === false || layout.revision !== this.job.state.revision;
+    this.printing.hidden =
+      wrongFields(this.job).length > 0 || layout.verified === false || layout.revision !== this.job.state.revision;
     set(this.printing, 'href', `/print/${encodeURIComponent(this.job.name)}/plan${query(this.lay)}`);
     this.freeing.disabled = !layout.pieces.some((piece) => piece.by_hand || piece.locked);
   }
@@ -242,7 +244,7 @@ class Lay {
 
   ended(done) {
     this.stopping.hidden = true;
-    const refused = done.refused && inOwnWords(done.sentence, () => word('cannot lay'));
+    const refused = done.refused && refusedText(done);
     const result = refused ? '' : this.resultText();
     write(this.progress, result);
     say(refused || result || word('laid'));

@@ -4,6 +4,7 @@ import { el, fill } from '../element.js';
 import { choose, pickOne } from '../choose.js';
 import { query } from '../server.js';
 import { Faults } from '../field.js';
+import { wrongFields } from '../standing.js';
 import { PrintChoice } from '../printchoice.js';
 import { term, typed, word } from '../words.js';
 
@@ -70,7 +71,7 @@ class Print {
           el(
             'a',
             {
-              href: this.isNothing(kind)
+              href: this.isNothing(kind) || wrongFields(this.job).length
                 ? null
                 : `/print/${encodeURIComponent(this.job.name)}/${kind}` + query(this.wanted(kind, asked)),
               target: '_blank',
