@@ -225,6 +225,17 @@ func TestReadByOthers(t *testing.T) {
 	assert.InDelta(t, 324*(500+12)+math.Pi*162*162/2, sleeve.Areas["1"], 500)
 }
 
+// Letters of every script that R12 can name come back; \U+ has four digits, so that
+// those beyond are no letters of it.
+func TestLetters(t *testing.T) {
+	for name, want := range map[string]string{"Ärmel": "Ärmel", "袖": "袖", "\uffe5": "\uffe5", "\U00010000": "?",
+		"back \U0001f9f5": "back ?"} {
+		all := jacket()[:1]
+		all[0].Name = name
+		assert.Equal(t, want, read(t, written(t, all), found.Options{}).Pieces[0].Name)
+	}
+}
+
 // groups are a DXF file of lines that alternate between codes and values.
 func groups(values ...any) []byte {
 	var out strings.Builder

@@ -31,7 +31,7 @@ func foreign(extra ...[]any) []byte {
 	all := []any{0, "SECTION", 2, "BLOCKS", 0, "BLOCK", 8, 1, 2, "F-38", 70, 0, 10, 3, 20, 4}
 	for _, part := range append([][]any{
 		text(1, "PIECE NAME:  Front "), text(1, "Size: 38"), text(1, "Quantity: 1,1"), text(1, "MATERIAL: Denim"),
-		text(1, "Annotation: cut with care"), text(1, "Colour: red"), text(1, "Rule Table: R1"),
+		text(1, "Annotation: cut with care"), text(1, `\U+00C4rmel: red`), text(1, "Rule Table: R1"),
 		line(1, 0, 0, 0, 20), line(1, 10, 20, 0, 20), line(1, 10, 0, 0, 0), line(1, 10, 20, 10, 0),
 		point(2, 0, 0), point(2, 0, 20), point(2, 10, 20), point(2, 10, 0),
 		point(4, 0, 5), point(80, 0, 10), point(81, 10, 6), point(82, 10, 8), point(83, 10, 10.2), point(83, 10, 10.4),
@@ -65,7 +65,7 @@ func TestForeignPattern(t *testing.T) {
 	for _, n := range drawing.Notes {
 		notes = append(notes, n.What)
 	}
-	assert.Equal(t, []string{"layer 5", "layer 99", "Colour: red"}, notes)
+	assert.Equal(t, []string{"layer 5", "layer 99", "Ärmel: red"}, notes)
 	front := complete(t, drawing, found.Options{})[0]
 	assert.Equal(t, "Front", front.Name)
 	assert.Equal(t, "38", front.Size)

@@ -30,6 +30,7 @@ func TestRefused(t *testing.T) {
 		"binary":    {[]byte("Some Binary DXF\r\n\x1a\x00\x00\x00"), "binary DXF"},
 		"truncated": {groups(0, "SECTION", 2, "ENTITIES", 0, "LINE", 10), "line 7: a group code|middle of a group"},
 		"no code":   {groups(0, "SECTION", 2, "ENTITIES", "LINE", 5), "line 5: a group code is expected"},
+		"long code": {groups(0, "SECTION", 2, "ENTITIES", 100000, 5), "line 5: a group code is expected"},
 		"not a number": {entities(0, "LINE", 8, "0", 10, "nan", 20, 0, 11, 5, 21, 5),
 			`"nan" is no number that a drawing can have`},
 		"infinite": {entities(0, "CIRCLE", 8, "0", 10, 0, 20, 0, 40, "1e999"), `is no number`},

@@ -89,6 +89,8 @@ func TestPaths(t *testing.T) {
 		"10 10 30 30 re W n 0 20 m 90 20 l S":                      "10 20, 40 20",
 		"q 10 10 30 30 re W n Q 5 20 m 90 20 l S":                  "5 20, 90 20",
 		"BI /W 1 /H 1 ID xx EI 10 10 m 20 10 l S":                  "10 10, 20 10",
+		"BI /W 3 /H 1 ID 0 0 m 9 9 l S EI 10 10 m 20 10 l S":       "10 10, 20 10", // dots that read like lines
+		"10\x0010\x00m 20\x0010\x00l S":                            "10 10, 20 10",
 		"Q Q 10 10 m 20 10 l S":                                    "10 10, 20 10",
 		"10 10 m 20 10 l f":                                        "10 10, 20 10",
 		"1 1 m 2 2 l n 10 10 m 20 10 l S":                          "10 10, 20 10",
