@@ -7,6 +7,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -223,6 +224,25 @@ func TestReadByOthers(t *testing.T) {
 	assert.InDelta(t, 240*600, back.Areas["14"], 0.5)
 	assert.InDelta(t, 300*500+math.Pi*150*150/2, sleeve.Areas["14"], 10)
 	assert.InDelta(t, 324*(500+12)+math.Pi*162*162/2, sleeve.Areas["1"], 500)
+}
+
+// A fold ends at corners, however little the cutting line turns there: a spindle of which
+// half is drawn.
+func TestFoldEndsAtCorners(t *testing.T) {
+	half := pieces.Rectangle("spindle", 100, 600)
+	half.Fold = seams.Left
+	low, high := orb.Point{20, -200}, orb.Point{20, 800}
+	half.Edges[0].Path = pieces.Path{pieces.Line{To: low}, pieces.Line{From: low, To: orb.Point{100, 0}}}
+	half.Edges[2].Path = pieces.Path{pieces.Line{From: orb.Point{100, 600}, To: high},
+		pieces.Line{From: high, To: orb.Point{0, 600}}}
+	for i := range 3 {
+		half.Edges[i].Allowance = 10
+	}
+	var turns []found.Bend
+	for _, step := range read(t, written(t, []pieces.Piece{half}), found.Options{}).Pieces[0].Outline {
+		turns = append(turns, step.Begins)
+	}
+	assert.Equal(t, slices.Repeat([]found.Bend{found.Corner}, 8), turns)
 }
 
 // Letters of every script that R12 can name come back; \U+ has four digits, so that
