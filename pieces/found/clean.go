@@ -207,7 +207,11 @@ func (c *cleaning) part() error {
 		if count == 0 {
 			first = found[0].at
 		}
-		count += len(found)
+		places := map[orb.Point]bool{} // a corner touches with both of its segments
+		for _, m := range found {
+			places[m.at] = true
+		}
+		count += len(places)
 		if !c.partAll(points, of, found) {
 			return &Crossing{At: found[0].at}
 		}

@@ -2,6 +2,7 @@ package found_test
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/paulmach/orb"
@@ -85,6 +86,35 @@ func TestDrawingOfLooseLines(t *testing.T) {
 	assert.InDelta(t, 300*400.05, area(clean), 1)
 }
 
+// Two lines between the same two points are one only where they run alike all the way.
+func TestLinesDrawnTwice(t *testing.T) {
+	from, to := orb.Point{0, 0}, orb.Point{0, 300}
+	bowed := func(x float64) pieces.Path {
+		return pieces.Path{pieces.Bezier{P0: from, P1: orb.Point{x, 100}, P2: orb.Point{x, 200}, P3: to}}
+	}
+	by := func(x float64) pieces.Path {
+		return line(from, orb.Point{0, 50}, orb.Point{x, 100}, orb.Point{x, 200}, orb.Point{0, 250}, to)
+	}
+	for name, c := range map[string]struct {
+		a, b  pieces.Path
+		twice bool
+	}{
+		"the same":          {by(50), by(50), true},
+		"backwards":         {by(50), by(50).Reverse(), true},
+		"a curve backwards": {bowed(50), bowed(50).Reverse(), true},
+		"the other side":    {bowed(50), bowed(-50), false},
+		"less bowed":        {bowed(50), bowed(20), false},
+		"parted on the way": {by(50), by(20), false},
+		"laid on its side":  {bowed(50).Map(pieces.Turn(90)), bowed(-50).Map(pieces.Turn(90)), false},
+	} {
+		sheet := found.LooseLines{Strokes: []found.Stroke{{Path: c.a}, {Path: c.b}}}
+		got, err := sheet.Drawing(found.Options{Limits: most})
+		require.NoError(t, err)
+		isTwice := func(n found.Note) bool { return n.Kind == found.LineTwice }
+		assert.Equal(t, c.twice, slices.ContainsFunc(got.Notes, isTwice), name)
+	}
+}
+
 // A line inside that runs along the outline is the sew line.
 func TestSewLine(t *testing.T) {
 	sheet := found.LooseLines{Strokes: []found.Stroke{
@@ -103,26 +133,23 @@ func TestClean(t *testing.T) {
 	right, top, left := orb.Point{100, 0}, orb.Point{100, 100}, orb.Point{0, 100}
 	for name, c := range map[string]struct {
 		given []found.Step
-		notes []found.NoteKind
+		notes []found.Note
 		area  float64
 	}{
 		"sound":     {steps(o, right, top, left), nil, 1e4},
-		"repeated":  {steps(o, o, right, top, top, left), []found.NoteKind{found.RepeatedPoint}, 1e4},
-		"clockwise": {steps(o, left, top, right), []found.NoteKind{found.TurnedRound}, 1e4},
-		"spike":     {steps(o, right, orb.Point{140, 0}, right, top, left), []found.NoteKind{found.SpikeRemoved}, 1e4},
+		"repeated":  {steps(o, o, right, top, top, left), []found.Note{{Kind: found.RepeatedPoint, Count: 2}}, 1e4},
+		"clockwise": {steps(o, left, top, right), []found.Note{{Kind: found.TurnedRound, Count: 1}}, 1e4},
+		"spike": {steps(o, right, orb.Point{140, 0}, right, top, left),
+			[]found.Note{{Kind: found.SpikeRemoved, Count: 1, At: orb.Point{140, 0}}}, 1e4},
 		"touching": {steps(o, right, top, orb.Point{60, 100}, orb.Point{50, 0}, orb.Point{40, 100}, left),
-			[]found.NoteKind{found.TouchParted}, 9e3},
-		"gap": {append(steps(o, right, top, left)[:3], found.Step{Curve: pieces.Line{From: orb.Point{0, 100.3}, To: o}}),
-			[]found.NoteKind{found.ClosedGap}, 1e4},
+			[]found.Note{{Kind: found.TouchParted, Count: 1, Size: 0.01, At: orb.Point{50, 0}}}, 9e3},
+		"gap": {append(steps(o, right, top, left)[:3], found.Step{Curve: pieces.Line{From: orb.Point{0, 100.25}, To: o}}),
+			[]found.Note{{Kind: found.ClosedGap, Count: 1, Size: 0.25, At: left}}, 1e4},
 	} {
 		t.Run(name, func(t *testing.T) {
 			got, notes, err := found.Clean(found.Piece{Outline: c.given}, found.Options{})
 			require.NoError(t, err)
-			var kinds []found.NoteKind
-			for _, n := range notes {
-				kinds = append(kinds, n.Kind)
-			}
-			assert.Equal(t, c.notes, kinds)
+			assert.Equal(t, c.notes, notes)
 			assert.InDelta(t, c.area, area(got), 20)
 			whole := pieces.Piece{Name: "p", Cut: 1, Edges: []pieces.Edge{{}}, Grain: pieces.Grain{To: top}}
 			whole.Edges[0] = edgeOf(got)
@@ -138,12 +165,16 @@ func TestClean(t *testing.T) {
 func TestCleanRefuses(t *testing.T) {
 	o := orb.Point{0, 0}
 	right, top, left := orb.Point{100, 0}, orb.Point{100, 100}, orb.Point{0, 100}
-	_, _, err := found.Clean(found.Piece{Outline: steps(o, top, right, left)}, found.Options{})
-	var crossing *found.Crossing
-	require.ErrorAs(t, err, &crossing)
-	assert.InDelta(t, 50, crossing.At[0], 1e-9)
-	assert.InDelta(t, 50, crossing.At[1], 1e-9)
-	_, _, err = found.Clean(found.Piece{Outline: steps(o, right, top, left)[:3]}, found.Options{})
+	crossed := []orb.Point{o, top, right, left}
+	for begin := range crossed { // the segment that closes the outline is one of it
+		given := steps(append(crossed[begin:len(crossed):len(crossed)], crossed[:begin]...)...)
+		_, _, err := found.Clean(found.Piece{Outline: given}, found.Options{})
+		var crossing *found.Crossing
+		require.ErrorAs(t, err, &crossing, "%d", begin)
+		assert.InDelta(t, 50, crossing.At[0], 1e-9)
+		assert.InDelta(t, 50, crossing.At[1], 1e-9)
+	}
+	_, _, err := found.Clean(found.Piece{Outline: steps(o, right, top, left)[:3]}, found.Options{})
 	var gap *found.Gap
 	require.ErrorAs(t, err, &gap)
 	assert.Equal(t, 100.0, gap.Size)

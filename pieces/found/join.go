@@ -1,6 +1,7 @@
 package found
 
 import (
+	"encoding/binary"
 	"math"
 	"slices"
 
@@ -37,31 +38,12 @@ func (s LooseLines) Drawing(o Options) (Drawing, error) {
 
 // distinct strokes, those without a length left out, and how many were drawn twice.
 func distinct(all []Stroke) (out []Stroke, twice int) {
-	type key struct {
-		ends, middle [4]int64
-		curves       int
-	}
-	seen := map[key]bool{}
-	round := func(p orb.Point) (int64, int64) {
-		return int64(math.Round(p[0] / same)), int64(math.Round(p[1] / same))
-	}
+	seen := map[string]bool{}
 	for _, s := range all {
 		if len(s.Path) == 0 || len(s.Path) == 1 && isEmpty(s.Path[0]) {
 			continue
 		}
-		k := key{curves: len(s.Path)}
-		a, b := s.Path.Start(), s.Path.End()
-		if a[0] > b[0] || a[0] == b[0] && a[1] > b[1] {
-			a, b = b, a
-		}
-		k.ends[0], k.ends[1] = round(a)
-		k.ends[2], k.ends[3] = round(b)
-		p, q := s.Path[0].At(0.5), s.Path[len(s.Path)-1].At(0.5)
-		if p[0] > q[0] || p[0] == q[0] && p[1] > q[1] {
-			p, q = q, p
-		}
-		k.middle[0], k.middle[1] = round(p)
-		k.middle[2], k.middle[3] = round(q)
+		k := courseOf(s.Path)
 		if seen[k] {
 			twice++
 			continue
@@ -70,6 +52,24 @@ func distinct(all []Stroke) (out []Stroke, twice int) {
 		out = append(out, s)
 	}
 	return out, twice
+}
+
+// courseOf a line, the same in either direction: its points and the middles of its curves,
+// rounded.
+func courseOf(line pieces.Path) string {
+	points := []orb.Point{line.Start()}
+	for _, c := range line {
+		points = append(points, c.At(0.5), c.End())
+	}
+	var forth, back []byte
+	for i, p := range points {
+		q := points[len(points)-1-i]
+		for axis := range p {
+			forth = binary.AppendVarint(forth, int64(math.Round(p[axis]/same)))
+			back = binary.AppendVarint(back, int64(math.Round(q[axis]/same)))
+		}
+	}
+	return min(string(forth), string(back))
 }
 
 // groups of the strokes, in the order in which they begin.

@@ -116,6 +116,17 @@ func TestSeamCorner(t *testing.T) {
 	assert.False(t, ok)
 }
 
+// A stripe crosses a segment at its ends too, so that none slips through between two.
+func TestCrossingAtEnds(t *testing.T) {
+	for x, want := range map[float64]bool{-1: false, 0: true, 5: true, 10: true, 11: false} {
+		at, ok := crossing(orb.Point{0, 0}, orb.Point{10, 0}, orb.Point{x, -5}, orb.Point{x, 5})
+		assert.Equal(t, want, ok, "%v", x)
+		if ok {
+			assert.Equal(t, orb.Point{x, 0}, at)
+		}
+	}
+}
+
 // The image of a piece lies 10 mm beside a line that is 10 mm beside the piece.
 func TestImageLiesBeside(t *testing.T) {
 	corners := []orb.Point{{20, 0}, {100, 0}, {60, 50}}
