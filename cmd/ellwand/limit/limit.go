@@ -55,6 +55,8 @@ const (
 	DrawnNesting
 	DrawnOutlines
 	DrawnWords
+	// ClothWidth is in mm.
+	ClothWidth
 )
 
 // table of the limits: the most, and what is said of more.
@@ -108,6 +110,7 @@ var table = [...]struct {
 	DrawnNesting:  {16, "has blocks or groups within each other more than %d deep; write it without them"},
 	DrawnOutlines: {500, "has more than %d closed outlines; leave out what is no pattern piece"},
 	DrawnWords:    {20_000, "has more than %d texts; leave out what is no pattern piece"},
+	ClothWidth:    {100_000, "is wider than %d mm, and no cloth is; look at its unit"},
 }
 
 // Most is the largest number that is allowed.

@@ -29,16 +29,13 @@ func tableQuestionIn(values url.Values) (tableQuestion, error) {
 	q := tableQuestion{sizes: values["size"], word: values.Get("word")}
 	for _, text := range values["width"] {
 		width, err := strconv.ParseFloat(text, 64)
-		if err != nil || !(width > 0 && width <= widest) { // nor is what is no number
+		if most := float64(limit.ClothWidth.Most()); err != nil || !(width > 0 && width <= most) { // nor what is no number
 			return q, errNoWidth
 		}
 		q.widths = append(q.widths, width)
 	}
 	return q, errors.Join(limit.Sizes.Check("this table", len(q.sizes)), limit.Widths.Check("this table", len(q.widths)))
 }
-
-// widest cloth that is asked for, mm [source.OwnChoice].
-const widest = 100_000
 
 // streamTable lays every size on every width, as estimate --table does, and tells how far it
 // is, until it is done, stopped, or nobody listens any more.

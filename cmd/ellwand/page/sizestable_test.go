@@ -6,9 +6,11 @@ import (
 	"encoding/json"
 	"net/http"
 	"net/http/httptest"
+	"net/url"
 	"os"
 	"path/filepath"
 	"regexp"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -16,6 +18,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/app"
+	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/report"
 )
 
@@ -161,4 +164,16 @@ func TestTableThatCannotBe(t *testing.T) {
 	assert.Equal(t, "refused", refused.name)
 	assert.Contains(t, refused.data, "measurements of a body")
 	assert.NotContains(t, refused.data, v.folder)
+}
+
+// A width that no cloth has is refused, and what is no number.
+func TestWidthsOfATableAreThoseOfCloths(t *testing.T) {
+	widest := limit.ClothWidth.Most()
+	q, err := tableQuestionIn(url.Values{"width": {"1400", strconv.Itoa(widest)}})
+	require.NoError(t, err)
+	assert.Equal(t, []float64{1400, float64(widest)}, q.widths)
+	for _, text := range []string{strconv.Itoa(widest + 1), "0", "-5", "NaN", "wide"} {
+		_, err := tableQuestionIn(url.Values{"width": {text}})
+		assert.Equal(t, errNoWidth, err, text)
+	}
 }
