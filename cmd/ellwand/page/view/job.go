@@ -91,6 +91,7 @@ func Of(name string, state desk.State) (Job, error) {
 	tree := edit.Tree(state.Text)
 	form := formOf(state, tree)
 	form.halves()
+	form.usuals()
 	out.Fields, out.Groups = form.fields, form.groups
 	keys, _ := tree.(map[string]any)
 	out.Title, _ = keys["job"].(string)

@@ -41,4 +41,23 @@ func TestOneLayIsRecommended(t *testing.T) {
 	assert.Equal(t, chosen, way)
 	v.Do(browser.ClickOn(browser.Named("Look longer")))
 	v.Until(`document.querySelector('.progress').textContent === 'Nothing shorter was found.'`)
+
+	// The plan is of the recommended lay, and of the other one that was looked at.
+	v.Show("#/job/bag.yaml/lay/shell/900mm/folded%20across%20the%20weft", `document.querySelector('.ways a[aria-current]')`)
+	v.Show("#/job/bag.yaml/print", browser.OnScreen+`'print'`)
+	v.Until(`document.querySelectorAll('.prints a[href*="/plan"]').length === 2`)
+	assert.Contains(t, browser.Value[string](v, `document.querySelectorAll('.prints a')[1].href`), "lay=folded+across+the+weft")
+}
+
+// Units stand beside what is asked for, and what is in use where nothing is written in grey.
+func TestUnitsAndUsualValuesAreShown(t *testing.T) {
+	v := browser.VisitWith(t, browser.Usual, map[string]string{"bag.yaml": bag})
+	v.Show("#/job/bag.yaml/lay", browser.OnScreen+`'lay' && document.querySelector('.clothForms')`)
+	v.Laid()
+	v.Until(`document.querySelector('[data-path*="selvedge"] input')?.placeholder === '1'`)
+	v.Until(`document.querySelector('[data-path*="step"] input')?.placeholder === '10'`)
+	v.Show("#/job/bag.yaml/charge", browser.OnScreen+`'charge'`)
+	for field, unit := range map[string]string{"margin": "%", "deposit": "%", "price": "a metre"} {
+		v.Until(`document.querySelector('[data-path*="` + field + `"] .unit')?.textContent === '` + unit + `'`)
+	}
 }

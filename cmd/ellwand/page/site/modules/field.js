@@ -75,7 +75,7 @@ export class Field {
     if (document.activeElement !== this.control || this.control.tagName === 'SELECT')
       this.control.value = this.options.names ? field.value : shownValue(field);
     if (this.control.tagName === 'INPUT') this.control.placeholder = field.derived ? typed(field.derived) : '';
-    write(this.unit, field.kind === 'measure' && !/[a-z]/i.test(field.value) ? this.job.state.units : '');
+    write(this.unit, unitOf(field, this.job.state.units));
     this.refreshNotes(field);
   }
 
@@ -93,6 +93,17 @@ export class Field {
       notes.map(([kind, text]) => el('span', { class: kind }, text)),
     );
   }
+}
+
+// shares of a whole, in hundredths where no sign is written.
+const shares = ['margin', 'deposit', 'tax.rate'];
+
+// unitOf what is written, where it is not written itself.
+function unitOf({ kind, path, value }, units) {
+  if (path[0] === 'quote' && shares.includes(path.slice(1).join('.'))) return value.includes('%') ? '' : '%';
+  const isPrice = path[0] === 'cloths' && path.at(-1) === 'price' && !value.includes('per');
+  if (isPrice) return word(units === 'in' ? 'a yard' : 'a metre');
+  return kind === 'measure' && !/[a-z]/i.test(value) ? units : '';
 }
 
 const shownValue = (field) =>

@@ -14,6 +14,8 @@ export class Job extends EventTarget {
     this.name = name;
     this.state = null;
     this.layouts = new Map();
+    this.amounts = null; // of all cloths, and for which revision
+    this.viewed = null; // the lay that was last in view
     this.waiting = [];
     this.sending = null;
   }

@@ -86,8 +86,8 @@ class Lay {
   buttons() {
     const button = (key, click, attributes = {}) =>
       el('button', { type: 'button', click, ...attributes }, word(key));
-    this.again = button('lay anew', () => this.search('usual'), { class: 'main' });
-    this.longer = button('lay longer', () => this.lookLonger());
+    this.again = button('lay anew', () => this.lookAgain('usual'), { class: 'main' });
+    this.longer = button('lay longer', () => this.lookAgain('long'));
     this.stopping = button('stop', () => this.stop(), { hidden: true, class: 'stop' });
     this.back = button('undo', () => this.job.act({ undo: {} }));
     this.forth = button('redo', () => this.job.act({ redo: {} }));
@@ -153,6 +153,7 @@ class Lay {
     if (!this.lay) return this.choose();
     this.follow();
     if (!this.lay) return;
+    this.job.viewed = this.lay;
     this.tabs.show(this.lay);
     this.clothForm.show(this.lay.cloth);
     this.back.disabled = !this.job.state.can?.undo;
@@ -275,9 +276,9 @@ class Lay {
     this.panel.show(piece);
   }
 
-  lookLonger() {
+  lookAgain(effort) {
     this.asked = { length: this.job.layout(this.lay)?.length_mm };
-    this.search('long');
+    this.search(effort);
   }
 
   async search(effort) {

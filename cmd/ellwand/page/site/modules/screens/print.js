@@ -62,27 +62,38 @@ class Print {
 
   link() {
     const asked = { paper: this.paper.control.value, cloth: this.only };
-    fill(
-      this.links,
-      kinds.map((kind) =>
-        el(
-          'li',
-          {},
-          el(
-            'a',
-            {
-              href: this.isNothing(kind) || wrongFields(this.job).length
-                ? null
-                : `/print/${encodeURIComponent(this.job.name)}/${kind}` + query(this.wanted(kind, asked)),
-              target: '_blank',
-              rel: 'noopener',
-            },
-            word(`print.${kind}`),
-          ),
-          el('span', { class: 'notes' }, typed(word(this.isNothing(kind) ? 'print.nothing' : `print.${kind}.more`))),
-        ),
-      ),
+    const rows = kinds.map((kind) =>
+      this.row(kind, kind, word(this.isNothing(kind) ? 'print.nothing' : `print.${kind}.more`), asked),
     );
+    const viewed = this.viewed();
+    if (viewed) {
+      const said = { cloth: term(viewed.cloth, 'cloth'), lay: term(viewed.lay) };
+      rows.splice(1, 0, this.row('plan', 'viewed', word('print.viewed.more', said), { ...asked, ...viewed }));
+    }
+    fill(this.links, rows);
+  }
+
+  // row of a paper: its link, which leads nowhere as long as it would show what is older than
+  // what is written.
+  row(kind, called, more, asked) {
+    const address = `/print/${encodeURIComponent(this.job.name)}/${kind}${query(this.wanted(kind, asked))}`;
+    const href = this.isNothing(kind) || wrongFields(this.job).length ? null : address;
+    return el(
+      'li',
+      {},
+      el('a', { href, target: '_blank', rel: 'noopener' }, word(`print.${called}`)),
+      el('span', { class: 'notes' }, typed(more)),
+    );
+  }
+
+  // viewed is the lay that was last in view, where it is another one than is recommended.
+  viewed() {
+    const { viewed, amounts } = this.job;
+    const cloth = this.job.state.cloths?.find((one) => one.name === viewed?.cloth);
+    if (!cloth?.widths.some(({ width }) => width === viewed.width)) return null;
+    const isFirst = viewed.width === cloth.widths[0].width;
+    const isRecommended = amounts?.cloths.find((one) => one.name === viewed.cloth)?.chosen === viewed.lay;
+    return isFirst && isRecommended ? null : viewed;
   }
 
   // isNothing where all pieces of a kind were left out.
@@ -92,8 +103,8 @@ class Print {
 
   // wanted of a kind: the choices that mean something to it. A marker goes on a roll
   // unless a paper is chosen that is larger than what is read.
-  wanted(kind, { paper, cloth }) {
-    if (kind === 'plan') return { paper, cloth };
+  wanted(kind, { paper, cloth, width, lay }) {
+    if (kind === 'plan') return { paper, cloth, width, lay };
     if (kind === 'marker') return { paper: paper === 'a4' || paper === 'letter' ? '' : paper, cloth };
     if (kind === 'pieces') return { paper, ...this.choice.asked };
     if (kind === 'projector') return this.choice.asked;
