@@ -40,6 +40,7 @@ type Bed struct {
 	PointBack bool
 }
 
+// Plies of the bed: one or two.
 func (b Bed) Plies() int { return b.Kind.Plies() }
 
 // Room is the width across that one piece may take.

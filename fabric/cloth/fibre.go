@@ -6,12 +6,12 @@ type Fibre int
 const (
 	// UnknownFibre shrinks as the maker says.
 	UnknownFibre Fibre = iota
-	// Cotton and the others shrink as fibres has it.
+	// Cotton, and those after it, shrink as fibres has it.
 	Cotton
-	Linen
-	Viscose
-	Wool
-	Polyester
+	Linen     // as fibres has it
+	Viscose   // as fibres has it
+	Wool      // as fibres has it
+	Polyester // as fibres has it
 )
 
 // fibres with the shares lost in the first wash, along the warp, from the least to the

@@ -52,6 +52,7 @@ func BarFlaw(name string, from, to float64) Flaw {
 // the lay [source.OwnChoice].
 const Endless = 1e7
 
+// String names the flaw in messages.
 func (f Flaw) String() string {
 	if f.Name == "" {
 		return "a flaw"

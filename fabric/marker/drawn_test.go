@@ -38,7 +38,8 @@ func TestEveryLayIsDrawn(t *testing.T) {
 	}
 	remnants := openPlan()
 	remnants.Pieces = []lay.Laid{placedPiece("front", 200, 300, 100, 50, 270), placedPiece("pocket", 120, 160, 850, 50, 0)}
-	remnants.Offcuts = []lay.OffcutPlace{{Name: "the long one", From: 0, To: 700}, {Name: "remnant 2", From: 750, To: 1200}}
+	remnants.Offcuts = []lay.OffcutPlace{{Name: "the long one", From: 0, To: 700},
+		{Name: "remnant 2", From: 750, To: 1200}}
 	plans["remnants"] = remnants
 	checked := foldedPlan()
 	checked.Cloth.Repeat = cloth.Repeat{Along: 120, Across: 90, CentreLine: 25}

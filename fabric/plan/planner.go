@@ -74,6 +74,7 @@ func (l SolvedBed) matching(c cloth.Cloth) *rules.Matching {
 	return m
 }
 
+// LayOf beds that are solved, as long as the longest of them takes.
 func LayOf(c cloth.Cloth, beds ...SolvedBed) *SolvedLay {
 	s := &SolvedLay{Beds: beds}
 	for _, found := range beds {

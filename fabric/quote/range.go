@@ -102,8 +102,9 @@ type Searched int
 const (
 	// Briefly is with less than a quick effort, or cut short.
 	Briefly Searched = iota
-	// Quickly and Fully are the quick effort, and the usual or a longer one.
+	// Quickly is with the quick effort.
 	Quickly
+	// Fully is with the usual effort or a longer one.
 	Fully
 )
 

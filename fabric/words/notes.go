@@ -47,8 +47,8 @@ func noted(p lay.Plan, note lay.Note) string {
 		return "Laid by hand, and kept so: " + names + ". All else is laid round it, so that the lay may be longer than " +
 			"one that is free."
 	case lay.OneHanded:
-		return "All the same way up, so that there is no left one: " + names + ". Say that it is a pair where a right one and " +
-			"a left one are meant (pair: yes)."
+		return "All the same way up, so that there is no left one: " + names + ". Say that it is a pair where a right " +
+			"one and a left one are meant (pair: yes)."
 	case lay.AllowanceUnknown:
 		return "The seam allowances of " + names + " are not known: the outlines are cut as they are drawn, and nothing is " +
 			"added."

@@ -70,7 +70,9 @@ var sentences = map[Defect]func(f *Fault) string{
 		return fmt.Sprintf("%q could be %s or %s; write it without the comma or with a decimal point", f.Part,
 			strings.Replace(f.Part, ",", "", 1), strings.Replace(f.Part, ",", ".", 1))
 	},
-	DividesByZero: func(f *Fault) string { return fmt.Sprintf("the fraction %s divides by nothing; %s", f.Part, expected) },
+	DividesByZero: func(f *Fault) string {
+		return fmt.Sprintf("the fraction %s divides by nothing; %s", f.Part, expected)
+	},
 	NotBelowOne: func(f *Fault) string {
 		return fmt.Sprintf("the fraction %s after a whole number must be less than 1; %s", f.Part, expected)
 	},

@@ -9,7 +9,8 @@ import (
 )
 
 // Refused is an error about pieces in words for people: their faults, and those of the
-// drawings that they stand in, as sentences, a line each, everything else as it is. It unwraps to the error; nil stays nil.
+// drawings that they stand in, as sentences, a line each, everything else as it is. It
+// unwraps to the error; nil stays nil.
 func Refused(err error) error {
 	if err == nil {
 		return nil

@@ -83,8 +83,8 @@ def write(path, version):
         spline = msp.add_spline(degree=3)
         spline.set_closed([(2300, 0, 0), (2500, 0, 0), (2550, 180, 0), (2400, 260, 0), (2250, 150, 0)], degree=3)
         add("spline", 2390, 100, flat(spline))
-        rational = msp.add_rational_spline([(2900, 0, 0), (3000, 0, 0), (3000, 100, 0)], weights=[1, math.sqrt(0.5), 1], degree=2,
-                                           knots=[0, 0, 0, 1, 1, 1])
+        rational = msp.add_rational_spline([(2900, 0, 0), (3000, 0, 0), (3000, 100, 0)],
+                                           weights=[1, math.sqrt(0.5), 1], degree=2, knots=[0, 0, 0, 1, 1, 1])
         msp.add_line((3000, 100), (2900, 100))
         msp.add_line((2900, 100), (2900, 0))
         add("rational", 2920, 60, math.pi * 100 ** 2 / 4)

@@ -22,8 +22,8 @@ var (
 		"of laying to move its pieces"}
 	errFaulty = refusal{"faulty", "the job cannot be laid as it stands; put right what is marked first"}
 	// errHalfTyped keeps figures off paper that are older than what is written on the page.
-	errHalfTyped = refusal{"half typed", "a field of the job holds what cannot stand in it, so that this would be printed " +
-		"with its last good value; put right first what is marked"}
+	errHalfTyped = refusal{"half typed", "a field of the job holds what cannot stand in it, so that this would be " +
+		"printed with its last good value; put right first what is marked"}
 	errNoJob   = refusal{"no job", "there is no job of this name in the folder"}
 	errPath    = refusal{"whole path", "write the whole path of the folder, from the top"}
 	errGone    = refusal{"cut gone", "a piece that is cut already is none of the job's any more; load the page again"}

@@ -67,7 +67,8 @@ func TestRemediesAreWrittenInTheJob(t *testing.T) {
 		{"own half on the cross", harmed, "", of(remnant.OnCrossGrain, "yoke"), "{name: yoke, width: 20, height: 15, " +
 			"fold: left}", "{name: yoke, width: 40, height: 15, grain: cross}"},
 		{"half of a shape on the cross", harmed, "", of(remnant.OnCrossGrain, "flap"), "", ""},
-		{"a strip on the cross", harmed, "", of(remnant.OnCrossGrain, "band"), "length: 80}", "length: 80, grain: lengthwise}"},
+		{"a strip on the cross", harmed, "", of(remnant.OnCrossGrain, "band"), "length: 80}",
+			"length: 80, grain: lengthwise}"},
 		{"a drafted piece on the cross", harmed, "", of(remnant.OnCrossGrain, "sleeve"), "", ""},
 		{"own in two", harmed, "", of(remnant.CutInTwo, "belt"), "cut: 2} # to", "cut: 2, joins: 1} # to"},
 		{"own that is joined in two", strings.Replace(harmed, "cut: 2}", "cut: 2, joins: 1}", 1), "",

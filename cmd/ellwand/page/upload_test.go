@@ -24,7 +24,8 @@ func brought(t *testing.T, name, data string, each map[string][]string) (look, m
 	file := map[string]any{"name": name, "base64": base64.StdEncoding.EncodeToString([]byte(data)), "each": each}
 	looked, err := json.Marshal(file)
 	require.NoError(t, err)
-	made, err := json.Marshal(map[string]any{"from": "pattern", "title": "Drawn", "units": "cm", "width": "140", "file": file})
+	made, err := json.Marshal(map[string]any{"from": "pattern", "title": "Drawn", "units": "cm", "width": "140",
+		"file": file})
 	require.NoError(t, err)
 	return string(looked), string(made)
 }

@@ -62,8 +62,8 @@ var noteWords = map[found.NoteKind][2]string{
 	found.LeftOnes:      {"it is cut once for the left, as drawn", "it is cut {count} times for the left, as drawn"},
 	found.RightOnes: {"it is cut once for the right, the mirror image of what is drawn",
 		"it is cut {count} times for the right, the mirror image of what is drawn"},
-	found.PairTaken: {"", "{count} are cut, and it is not its own mirror image, so half of them are cut mirrored: one right, " +
-		"one left; --pair no cuts all the same way up"},
+	found.PairTaken: {"", "{count} are cut, and it is not its own mirror image, so half of them are cut mirrored: one " +
+		"right, one left; --pair no cuts all the same way up"},
 	found.RenamedTwin: {"another piece has the same name, so it is named {what}"},
 }
 

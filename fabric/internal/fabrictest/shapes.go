@@ -41,6 +41,7 @@ func Skirt() []pieces.Piece {
 	return []pieces.Piece{front, back, Rectangle("band", 60, 400, 2)}
 }
 
+// Blouse is the pieces of a plain one, with straight edges.
 func Blouse() []pieces.Piece {
 	return InGarment("blouse", halfFront(), Pair(SidePanel()), Rectangle("cuff", 90, 240, 2),
 		Rectangle("collar", 80, 300, 2))
@@ -71,27 +72,32 @@ func halfFront() pieces.Piece {
 }
 
 // SidePanel has no symmetry at all.
+// SidePanel is a slanted quadrilateral, unlike its mirror image.
 func SidePanel() pieces.Piece {
 	return Polygon("side panel", orb.Point{0, 0}, orb.Point{180, 0}, orb.Point{120, 300}, orb.Point{30, 260})
 }
 
+// Rectangle with a number of copies, mm.
 func Rectangle(name string, width, height float64, cut int) pieces.Piece {
 	p := pieces.Rectangle(name, width, height)
 	p.Cut = cut
 	return p
 }
 
+// Pair makes a right and a left one of a piece.
 func Pair(p pieces.Piece) pieces.Piece {
 	p.Pair = true
 	p.Cut = 2
 	return p
 }
 
+// OnGrain lays a piece on a grain.
 func OnGrain(p pieces.Piece, lie pieces.GrainLie) pieces.Piece {
 	p.Grain.Lie = lie
 	return p
 }
 
+// InGarment says which garment the pieces are of.
 func InGarment(garment string, all ...pieces.Piece) []pieces.Piece {
 	out := make([]pieces.Piece, len(all))
 	for i, p := range all {

@@ -136,6 +136,7 @@ func TestFinelyDrawnCurvesAreNotTried(t *testing.T) {
 	assert.True(t, of(p.Shapes, 0.01).tellsDirections())
 	assert.False(t, of(fine, 0.01).tellsDirections())
 	assert.True(t, of(fine, 1e-4).tellsDirections())
-	_, ok := Solve(context.Background(), Problem{Width: p.Width, Length: p.Length, Shapes: fine, Pieces: p.Pieces}, 0.01, 100)
+	finely := Problem{Width: p.Width, Length: p.Length, Shapes: fine, Pieces: p.Pieces}
+	_, ok := Solve(context.Background(), finely, 0.01, 100)
 	assert.False(t, ok)
 }

@@ -46,7 +46,8 @@ func TestNarrowClothInOneSentence(t *testing.T) {
 		"14":   "A cloth of 14 cm is too narrow for: front bodice, back bodice, ",
 		"1.40": "1.4 cm is too narrow to be the width of a cloth. Did you mean 140 cm?",
 	} {
-		v.Do(browser.Written(browser.Labelled("Width of the cloth"), width), browser.ClickOn(browser.Named("How much cloth?")))
+		v.Do(browser.Written(browser.Labelled("Width of the cloth"), width),
+			browser.ClickOn(browser.Named("How much cloth?")))
 		v.Until(`document.querySelector('.answer .fault')?.textContent.startsWith('` + want + `')`)
 		said := browser.Value[string](v, `document.querySelector('.answer').textContent`)
 		assert.Regexp(t, ` Did you mean 140 cm\?$`, said)
@@ -58,7 +59,8 @@ func TestNarrowClothInOneSentence(t *testing.T) {
 // A size says by its girths what it is, in the units that were chosen.
 func TestSizesSayTheirGirths(t *testing.T) {
 	v := browser.Visit(t, browser.Usual)
-	v.Do(browser.ClickOn(`document.querySelector('.gallery input')`), browser.ClickOn(`document.querySelector('input[value=size]')`))
+	v.Do(browser.ClickOn(`document.querySelector('.gallery input')`),
+		browser.ClickOn(`document.querySelector('input[value=size]')`))
 	const option = `[...document.querySelectorAll('option')].find((one) => one.value === '12')?.textContent`
 	v.Until(option + `?.startsWith('12: bust 92 cm, waist ')`)
 	v.Do(browser.ClickOn(`document.querySelector('input[value=in]')`))
