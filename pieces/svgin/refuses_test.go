@@ -31,7 +31,7 @@ func TestRefuses(t *testing.T) {
 		inside(`<g transform="scale(0)"><path d="M0 0h9"/></g>`):                  "is scaled to nothing",
 		inside(`<g transform="scale(1e300) scale(1e300)"><path d="M0 0h9"/></g>`): "is scaled to nothing, or to no size",
 		inside(`<g transform="turn(9)"><path d="M0 0h9"/></g>`):                   `transform "turn(9)" cannot be read`,
-		inside(`<g transform="matrix(1 0 0 1)"><path d="M0 0h9"/></g>`):           `transform "matrix(1 0 0 1)" cannot be read`,
+		inside(`<g transform="matrix(1 0 0 1)"><path d="M0 0h9"/></g>`):           `"matrix(1 0 0 1)" cannot be read`,
 		inside(`<g transform="scale(1 0 0 1 0 0)"><path d="M0 0h9"/></g>`):        "cannot be read",
 		inside(`<g transform="scale(NaN)"/>`):                                     "a number is missing",
 		inside(`<path d="M0 0h1e9"/>`):                                            "reaches farther than 1 km",

@@ -258,8 +258,8 @@ class Lay:
             m = onto.m
             whole = Motion(m[0] * a, m[0] * b, m[3] * c, m[3] * d, m[0] * e + m[4], m[3] * f + m[5])
             down = laid["mirrored"] != (ply["right_side"] == "down")
-            out.append({"name": self.names[number], "piece": laid["piece"], "asked": asked, "laid": laid, "motion": whole,
-                        "down": down, "shapes": [onto.shape(self.shapes[number])]})
+            out.append({"name": self.names[number], "piece": laid["piece"], "asked": asked, "laid": laid,
+                        "motion": whole, "down": down, "shapes": [onto.shape(self.shapes[number])]})
         if laid["lower_ply"]:
             return [o for o in out if o["down"] == laid["mirrored"]]
         if laid["on_fold"] and len(out) == 2:
@@ -270,7 +270,8 @@ class Lay:
 
     def check_on_cloth(self, one):
         f = self.file
-        cloth = box(0, f["selvedge_mm"], f["taken_mm"], f["cloth_width_mm"] - f["selvedge_mm"]).buffer(FINE, join_style=2)
+        cloth = box(0, f["selvedge_mm"], f["taken_mm"], f["cloth_width_mm"] - f["selvedge_mm"])
+        cloth = cloth.buffer(FINE, join_style=2)
         for shape in one["shapes"]:
             if shape.difference(cloth).area > 0:
                 self.fault(f"{one['name']} lies over the selvedge or the end of the cloth.")
@@ -281,7 +282,8 @@ class Lay:
     def check_face(self, one):
         """Face down comes out the left of a pair, or what is its own mirror image."""
         asked, laid = one["asked"], one["laid"]
-        if not one["down"] or asked["pair"] and not asked["fold_mm"] or laid["on_fold"] or self.file["both_sides_alike"]:
+        is_of_pair = asked["pair"] and not asked["fold_mm"]
+        if not one["down"] or is_of_pair or laid["on_fold"] or self.file["both_sides_alike"]:
             return
         if not self.is_own_image(self.wanted[one["piece"]], asked, laid):
             self.fault(f"{one['name']} comes out face down, and is neither one of a pair nor its own mirror image.")
@@ -360,7 +362,8 @@ class Lay:
             apart = across and match["name"] != ""  # the two sides, each among themselves
             ways = {self.way(one) for one in opened for p in match["points"] if p["piece"] == one["piece"]}
             if len(ways) > 1 and not repeat["even"]:
-                self.fault(f"Of what matches by {match['name'] or 'right and left'} some lies upside down, and the repeat is not even.")
+                self.fault(f"Of what matches by {match['name'] or 'right and left'} some lies upside down, and the "
+                           "repeat is not even.")
             for one in opened:
                 for point in (p["at_mm"] for p in match["points"] if p["piece"] == one["piece"]):
                     places = self.places(one, point, 1 if across else 0)
@@ -369,13 +372,13 @@ class Lay:
                     for side, place in places.items():
                         if off(place, first.setdefault(side, place), period) > REPEAT:
                             what = match["name"] or "right and left"
-                            self.fault(f"{one['name']}: {what} lies {off(place, first[side], period):.1f} off the repeat {match['way']}.")
+                            wrong = off(place, first[side], period)
+                            self.fault(f"{one['name']}: {what} lies {wrong:.1f} off the repeat {match['way']}.")
         for one in opened:
             for point in (p["at_mm"] for p in repeat["centred"] if p["piece"] == one["piece"]):
                 wrong = off(one["motion"].at(point)[1], repeat["centre_line_mm"], repeat["across_mm"])
                 if wrong > REPEAT:
                     self.fault(f"{one['name']}: its centre lies {wrong:.1f} off its line of the repeat.")
-
 
     def check_fixed(self, opened):
         """What a print fixes: hems on the line of a border, the centre of a motif on a piece."""
@@ -387,7 +390,8 @@ class Lay:
                 if period > 0:
                     wrong = off(place, fixed["from_mm"], period)
                 if wrong > REPEAT:
-                    self.fault(f"{one['name']}: a point lies {wrong:.1f} {fixed['way']} off where the print has its place.")
+                    self.fault(f"{one['name']}: a point lies {wrong:.1f} {fixed['way']} off where the print has its "
+                               "place.")
 
 
 def lays(paths):
@@ -415,7 +419,8 @@ def bench(instance, layout):
             faults.append(f"{name} is turned in a way that it may not have.")
         shapes.append(placed(p["rotation"], mirrored, p["x"], p["y"]).shape(polygon(item["Shape"]["Data"])))
         names.append(name)
-        if shapes[-1].difference(box(0, 0, laid["length"], height).buffer(1e-9 * height, join_style=2)).area > TOUCH * shapes[-1].area:
+        strip = box(0, 0, laid["length"], height).buffer(1e-9 * height, join_style=2)
+        if shapes[-1].difference(strip).area > TOUCH * shapes[-1].area:
             faults.append(f"{name} lies over the edge of the strip.")
     for number, item in enumerate(items):
         placed_of = sum(p["item"] == number for p in laid["placements"])
