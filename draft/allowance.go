@@ -66,14 +66,18 @@ func checkAllowances(asked map[seams.Name]float64) error {
 		entry, mm := Entry{Section: AllowancesSection, Name: name.String()}, asked[name]
 		switch {
 		case !slices.Contains(AllowanceNames(), name):
-			return atEntry(entry, construct.Refuse("allowances: no seam is called %q; use one of: %s", name,
+			return atEntry(entry, construct.Refuse("allowances: no seam is called %q; use one of: %s",
+				"Nahtzugaben: keine Naht heißt %q; es gibt: %s", name,
 				seams.List(AllowanceNames())))
 		case math.IsNaN(mm) || mm < 0:
 			return atEntry(entry, construct.Refuse("allowances: the seam allowance on %q is %s; it cannot be negative",
+				"Nahtzugaben: an %q ist sie %s; sie kann nicht negativ sein",
 				name, construct.Length(mm)))
 		case mm > 150:
 			return atEntry(entry, construct.Refuse("allowances: the seam allowance on %q is %s; %s is the most: "+
-				"check the figure and its unit", name, construct.Length(mm), construct.AtMost(150)))
+				"check the figure and its unit",
+				"Nahtzugaben: an %q ist sie %s; höchstens %s gehen: prüfen Sie Zahl und Einheit",
+				name, construct.Length(mm), construct.AtMost(150)))
 		}
 	}
 	return nil

@@ -25,7 +25,10 @@ func (g *garment) draftBodice() error {
 		if lowered := options.ArmholeDrop - g.Bodice.ArmholeDrop; err != nil && lowered > 0 {
 			return construct.About(subject.UpperArmGirth, subject.HeadHeight).Refuse(
 				"sleeve: the upper arm girth of %s is too large for the armhole, even %s lower: "+
-					"measure it again, or ask for a lower head height", construct.Length(g.result.Body[UpperArmGirth]),
+					"measure it again, or ask for a lower head height",
+				"Ärmel: der Oberarmumfang von %s ist zu groß für das Armloch, auch wenn es %s tiefer "+
+					"ist: messen Sie noch einmal, oder verlangen Sie eine niedrigere Armkugel",
+				construct.Length(g.result.Body[UpperArmGirth]),
 				construct.Length(lowered-armholeStep))
 		}
 		if err != nil || g.Sleeve == nil {
@@ -112,9 +115,13 @@ func (g *garment) warnArmhole(by float64) {
 	switch {
 	case by > 0:
 		g.warnf("the armhole is %s lower than the fit has it, so that the sleeve goes round an upper arm of %s",
+			"das Armloch ist %s tiefer als in dieser Passform, damit der Ärmel um einen Oberarm von "+
+				"%s geht",
 			construct.Length(by), arm)
 	case by < 0:
 		g.warnf("the armhole is %s higher than the fit has it, so that the sleeve is not too wide for an upper arm "+
-			"of %s", construct.Length(-by), arm)
+			"of %s",
+			"das Armloch ist %s höher als in dieser Passform, damit der Ärmel für einen Oberarm von "+
+				"%s nicht zu weit wird", construct.Length(-by), arm)
 	}
 }

@@ -1,13 +1,13 @@
 package draft
 
 import (
-	"fmt"
 	"math"
 	"slices"
 	"strings"
 
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
+	"ellwand/pieces/language"
 )
 
 // limits are what a measurement of a body can be, of a child of a metre or a
@@ -52,7 +52,8 @@ func ParseMeasurement(text string) (Measurement, error) {
 	if name := Measurement(plain); slices.Contains(Measurements(), name) {
 		return name, nil
 	}
-	return "", fmt.Errorf("%q is no body measurement that is known here; use one of: %s", text, joined(Measurements()))
+	return "", language.Refuse("%q is no body measurement that is known here; use one of: %s",
+		"%q ist kein Körpermaß, das hier bekannt ist; es gibt: %s", text, joined(Measurements()))
 }
 
 // Body holds the measurements of one body, in mm.
@@ -91,11 +92,15 @@ func (b Body) Check() error {
 	if bust > 0 && waist > 3*bust {
 		return construct.About(subject.WaistGirth, subject.BustGirth).Refuse(
 			"the waist girth of %s is over three times the bust girth of %s: measure both again",
+			"der Taillenumfang von %s ist über dreimal der Brustumfang von %s: messen Sie beide noch "+
+				"einmal",
 			construct.Length(waist), construct.Length(bust))
 	}
 	if waist > 0 && bust > 3*waist {
 		return construct.About(subject.BustGirth, subject.WaistGirth).Refuse(
 			"the bust girth of %s is over three times the waist girth of %s: measure both again",
+			"der Brustumfang von %s ist über dreimal der Taillenumfang von %s: messen Sie beide noch "+
+				"einmal",
 			construct.Length(bust), construct.Length(waist))
 	}
 	for _, l := range limits {
@@ -103,14 +108,16 @@ func (b Body) Check() error {
 		switch {
 		case !ok:
 		case math.IsNaN(value) || math.IsInf(value, 0):
-			return construct.About(SubjectOf(l.name)).Refuse("the %s is not a number: give it as a length", l.name)
+			return construct.About(SubjectOf(l.name)).Refuse("the %s is not a number: give it as a length",
+				"%s ist keine Zahl: geben Sie eine Länge an", l.name)
 		case value <= 0:
 			return construct.About(SubjectOf(l.name)).Refuse("the %s is %s: a body measurement must be more than "+
-				"nothing",
+				"nothing", "%s: %s geht nicht; ein Körpermaß ist mehr als nichts",
 				l.name, construct.Length(value))
 		case value < l.least || value > l.most:
 			return construct.About(SubjectOf(l.name)).Refuse("the %s is %s; between %s and %s is possible: check the "+
-				"figure and its unit", l.name, construct.Length(value), construct.Length(l.least),
+				"figure and its unit", "%s: %s geht nicht; möglich sind %s bis %s: prüfen Sie Zahl und Einheit",
+				l.name, construct.Length(value), construct.Length(l.least),
 				construct.Length(l.most))
 		}
 	}

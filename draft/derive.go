@@ -7,6 +7,7 @@ import (
 	"ellwand/draft/bodice"
 	"ellwand/draft/construct"
 	"ellwand/draft/sleeve"
+	"ellwand/pieces/language"
 )
 
 // complete adds the measurements that are needed and were not given, as a size
@@ -22,7 +23,8 @@ func (r Request) complete() (Body, []Derivation, error) {
 		}
 		if name == BustGirth || name == WaistGirth {
 			return nil, nil, construct.About(SubjectOf(name)).Refuse(
-				"the %s is missing: measure it, or name a size of a table", name)
+				"the %s is missing: measure it, or name a size of a table",
+				"%s fehlt: messen Sie, oder wählen Sie eine Größe aus einer Tabelle", name)
 		}
 		value, rule, err := r.derive(full, name)
 		if err != nil {
@@ -37,7 +39,8 @@ func (r Request) complete() (Body, []Derivation, error) {
 // derive finds a measurement from the others.
 func (r Request) derive(body Body, name Measurement) (value float64, rule construct.Sentence, err error) {
 	if inside, given := body[InsideLegLength]; given && name == OutsideLegLength {
-		return inside + body[BodyRise], construct.Say("the inside leg length and the body rise"), nil
+		return inside + body[BodyRise], construct.Both("the inside leg length and the body rise",
+			"innere Beinlänge und Sitzhöhe zusammen"), nil
 	}
 	if name == HipGirth {
 		if _, given := body[BustGirth]; !given {
@@ -79,37 +82,54 @@ func (r Request) deriveFrom(body Body, name, girth Measurement) (float64, constr
 	height, tall := body[Height]
 	tall = tall && slices.Contains(upright, name)
 	if value, ok := table.at(name, Height, height); ok && tall {
-		return math.Round(value), construct.Say("as the %s table has it for a height of %s", whose,
+		return math.Round(value), construct.Both("as the %s table has it for a height of %s",
+			"wie die %s sie für eine Körpergröße von %s hat", whose,
 			construct.Length(height)), nil
 	}
 	known, given := body[girth]
 	if !given {
 		return 0, construct.Sentence{}, construct.About(SubjectOf(name)).Refuse("the %s is missing: measure it, or "+
-			"give the %s to derive it from", name, girth)
+			"give the %s to derive it from", "%s fehlt: messen Sie, oder geben Sie zum Errechnen %s an", name, girth)
 	}
 	value, ok := table.at(name, girth, known)
 	if !ok {
 		return 0, construct.Sentence{}, construct.About(SubjectOf(name)).Refuse("the %s is missing and cannot be "+
-			"derived: measure it", name)
+			"derived: measure it", "%s fehlt und lässt sich nicht errechnen: messen Sie", name)
 	}
 	if tall && table.height > 0 {
-		return math.Round(value * height / table.height), construct.Say("as the %s table has it for a %s of %s, in "+
-			"proportion to a height of %s, the table's being %s", whose, girth, construct.Length(known),
+		return math.Round(value * height / table.height), construct.Both("as the %s table has it for a %s of %s, in "+
+			"proportion to a height of %s, the table's being %s",
+			"wie die %s für %s %s, im Verhältnis zur Körpergröße von %s; die Tabelle gilt für %s",
+			whose, girth, construct.Length(known),
 			construct.Length(height), construct.Length(table.height)), nil
 	}
-	return math.Round(value), construct.Say("as the %s table has it for a %s of %s", whose, girth,
+	return math.Round(value), construct.Both("as the %s table has it for a %s of %s",
+		"wie die %s für %s %s", whose, girth,
 		construct.Length(known)), nil
 }
 
 // derivingTable is the table that measurements are derived from, and whose it
 // is. That of misses, which has girths only, is women's too.
-func (r Request) derivingTable() (table, string) {
-	for _, t := range []struct{ name, whose string }{{"men", "men's"}, {"children", "children's"}} {
-		if t.name == r.Table {
-			return tables()[t.name], t.whose
-		}
+func (r Request) derivingTable() (table, language.Sentence) {
+	name := r.Table
+	if _, own := whoseTables[name]; !own {
+		name = "women"
 	}
-	return tables()["women"], "women's"
+	return tables()[name], WhoseTable(name)
+}
+
+// whoseTables are the tables of others than women.
+var whoseTables = map[string]language.Sentence{
+	"men": language.Say("men's", "Tabelle der Herren"), "children": language.Say("children's", "Tabelle der Kinder"),
+}
+
+// WhoseTable says whose a size table is: "men's". That of misses, which has girths only,
+// is women's too.
+func WhoseTable(name string) language.Sentence {
+	if whose, own := whoseTables[name]; own {
+		return whose
+	}
+	return language.Say("women's", "Tabelle der Damen")
 }
 
 // needs lists the measurements that a request is drafted from, girths first.

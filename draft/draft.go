@@ -1,13 +1,12 @@
 package draft
 
 import (
-	"errors"
-	"fmt"
 	"slices"
 
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
 	"ellwand/draft/trousers"
+	"ellwand/pieces/language"
 )
 
 // Draft drafts the pieces of one garment. The error is a sentence that names
@@ -41,21 +40,29 @@ func (r Request) check() error {
 	switch {
 	case r.Bodice == nil && r.Sleeve == nil && r.Skirt == nil && r.Trousers == nil && r.StraightCut == nil &&
 		len(r.Parts) == 0:
-		return errors.New("the garment asks for no pieces: ask for a bodice, a skirt, trousers, a straight cut or parts")
+		return language.Refuse("the garment asks for no pieces: ask for a bodice, a skirt, trousers, a straight cut or parts",
+			"das Kleidungsstück hat keine Teile: verlangen Sie ein Oberteil, einen Rock, eine Hose, "+
+				"einen geraden Schnitt oder Zubehörteile")
 	case r.Skirt != nil && r.Trousers != nil:
 		return at(TrousersSection, construct.Refuse("one garment has a skirt or trousers, not both: make two "+
-			"garments of them"))
+			"garments of them", "ein Kleidungsstück hat Rock oder Hose, nicht beides: machen Sie zwei daraus"))
 	case r.Bodice != nil && r.Bodice.BelowWaist > 0 && (r.Skirt != nil || r.Trousers != nil):
 		return at(BodiceSection,
 			construct.About(subject.BelowWaist).Refuse("the bodice goes on below the waist, so there is no waist seam "+
-				"for a skirt or trousers: leave out its length below the waist, or make two garments of them"))
+				"for a skirt or trousers: leave out its length below the waist, or make two garments of them",
+				"das Oberteil geht unter der Taille weiter, also fehlt die Taillennaht für Rock oder "+
+					"Hose: lassen Sie die Länge unter der Taille weg, oder machen Sie zwei Kleidungsstücke "+
+					"daraus"))
 	case r.Sleeve != nil && r.Bodice == nil:
 		return at(SleeveSection, construct.Refuse("sleeve: it is drafted to the armholes of a bodice: ask for a "+
-			"bodice too"))
+			"bodice too",
+			"Ärmel: er wird zum Armloch eines Oberteils gezeichnet: verlangen Sie auch ein Oberteil"))
 	case r.Trousers != nil && r.Trousers.Opening == trousers.ElasticWaist && r.hasWaistband():
 		return at(TrousersSection,
 			construct.About(subject.Opening).Refuse("trousers: an elastic waist has its casing cut on: leave out the "+
-				"waistband, or the elastic waist"))
+				"waistband, or the elastic waist",
+				"Hose: beim Gummizug ist der Tunnel angeschnitten: lassen Sie den Bund weg, oder den "+
+					"Gummizug"))
 	}
 	if r.Table != "" && !slices.Contains(tableNames, r.Table) {
 		return unknownTable(r.Table)
@@ -108,13 +115,15 @@ func (g *garment) checkNames() error {
 	for _, p := range g.result.Pieces {
 		if slices.Contains(names, p.Name) {
 			return g.atName(p.Name,
-				construct.About(subject.Name).Refuse("two pieces are called %q; give one of them another name", p.Name))
+				construct.About(subject.Name).Refuse("two pieces are called %q; give one of them another name",
+					"zwei Teile heißen %q; geben Sie einem davon einen anderen Namen", p.Name))
 		}
 		names = append(names, p.Name)
 	}
 	for name := range g.Cloths {
 		if !slices.Contains(names, name) {
-			return fmt.Errorf("a cloth is named for %q, but the pieces are %s", name, joined(names))
+			return language.Refuse("a cloth is named for %q, but the pieces are %s",
+				"für %q ist ein Stoff genannt, aber die Teile heißen %s", name, joined(names))
 		}
 	}
 	return nil

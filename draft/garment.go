@@ -62,8 +62,8 @@ func notch(piece pieces.Piece, match marks.Name) float64 {
 	return 0
 }
 
-func (g *garment) warnf(format string, args ...any) {
-	g.result.Warnings = append(g.result.Warnings, construct.Say(format, args...))
+func (g *garment) warnf(english, german string, args ...any) {
+	g.result.Warnings = append(g.result.Warnings, construct.Both(english, german, args...))
 }
 
 // hasWaistband says that the parts have one.

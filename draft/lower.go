@@ -22,7 +22,9 @@ func (g *garment) lowerBody() (lowerBody, error) {
 	full := lowerBody{b[WaistGirth], b[HipGirth], b[WaistToHip]}
 	if by > full.waistToHip/2 {
 		return lowerBody{}, g.atBand(construct.About(subject.Depth).Refuse("shaped waistband: a depth of %s is more "+
-			"than half the waist to hip of %s; ask for less", construct.Length(by), construct.Length(full.waistToHip)))
+			"than half the waist to hip of %s; ask for less",
+			"Formbund: eine Höhe von %s ist mehr als die halbe Hüfttiefe von %s; verlangen Sie weniger",
+			construct.Length(by), construct.Length(full.waistToHip)))
 	}
 	full.waist += (full.hip - full.waist) * by / full.waistToHip
 	full.waistToHip -= by

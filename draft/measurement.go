@@ -1,6 +1,9 @@
 package draft
 
-import "ellwand/draft/subject"
+import (
+	"ellwand/draft/subject"
+	"ellwand/pieces/language"
+)
 
 // Measurement is a body measurement, by its term in ISO 8559-1
 // [source.ISO8559].
@@ -28,6 +31,23 @@ const (
 	// is drafted from it: it is there for lengths to be derived from.
 	Height Measurement = "height"
 )
+
+// germanMeasurements are their words in German; in English they are the terms themselves.
+var germanMeasurements = map[Measurement]string{
+	BustGirth: "Brustumfang", WaistGirth: "Taillenumfang", HipGirth: "Hüftumfang", NeckBaseGirth: "Halsansatzumfang",
+	BackNeckPointToWaist: "Rückenlänge bis Taille", ShoulderLength: "Schulterlänge", AcrossBackWidth: "Rückenbreite",
+	AcrossFrontWidth: "Brustbreite vorn", ScyeDepth: "Armlochtiefe", ShoulderToWrist: "Armlänge",
+	UpperArmGirth: "Oberarmumfang", WristGirth: "Handgelenkumfang", WaistToHip: "Hüfttiefe", BodyRise: "Sitzhöhe",
+	InsideLegLength: "innere Beinlänge", OutsideLegLength: "äußere Beinlänge", Height: "Körpergröße",
+}
+
+// In words the measurement in a language.
+func (m Measurement) In(l language.Language) string {
+	if l == language.German {
+		return germanMeasurements[m]
+	}
+	return string(m)
+}
 
 // girths are the measurements taken round the body.
 var girths = []Measurement{BustGirth, WaistGirth, HipGirth, NeckBaseGirth, UpperArmGirth, WristGirth}

@@ -17,7 +17,8 @@ func (g *garment) named(what string, names []string) ([]pieces.Piece, error) {
 	for _, name := range names {
 		meant := g.meantBy(name)
 		if len(meant) == 0 {
-			return nil, construct.About(subject.Of).Refuse("%s: there is no piece %q; the pieces are %s", what, name,
+			return nil, construct.About(subject.Of).Refuse("%s: there is no piece %q; the pieces are %s",
+				"%s: ein Teil %q gibt es nicht; die Teile sind %s", what, name,
 				joined(g.pieceNames()))
 		}
 		for _, piece := range meant {

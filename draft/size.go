@@ -3,11 +3,12 @@ package draft
 import (
 	"embed"
 	"encoding/csv"
-	"fmt"
 	"slices"
 	"strconv"
 	"strings"
 	"sync"
+
+	"ellwand/pieces/language"
 )
 
 // tableFiles hold the size tables, each with its source in the head.
@@ -96,7 +97,9 @@ func Size(name, size string) (Body, error) {
 	}
 	i := slices.Index(t.sizes, strings.TrimSpace(size))
 	if i < 0 {
-		return nil, fmt.Errorf("the table %q has no size %q; its sizes are %s", name, size, strings.Join(t.sizes, ", "))
+		return nil, language.Refuse("the table %q has no size %q; its sizes are %s",
+			"die Größentabelle %q hat keine Größe %q; sie hat %s",
+			name, size, strings.Join(t.sizes, ", "))
 	}
 	body := Body{}
 	for measurement, values := range t.rows {
@@ -106,7 +109,8 @@ func Size(name, size string) (Body, error) {
 }
 
 func unknownTable(name string) error {
-	return fmt.Errorf("there is no size table %q; use one of: %s", name, strings.Join(tableNames, ", "))
+	return language.Refuse("there is no size table %q; use one of: %s",
+		"eine Größentabelle %q gibt es nicht; es gibt: %s", name, strings.Join(tableNames, ", "))
 }
 
 // at reads a row of the table for a value of another row: in proportion between

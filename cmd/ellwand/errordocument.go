@@ -20,7 +20,7 @@ func errorDocument(status int, err error) report.Error {
 		for _, fault := range refused.List {
 			out.Faults = append(out.Faults,
 				report.Fault{File: refused.FileOf(fault), Line: fault.Line, Path: fault.Path.String(),
-					Text: fault.Text})
+					Text: fault.Said.String()})
 		}
 	}
 	return out

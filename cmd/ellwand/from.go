@@ -11,6 +11,7 @@ import (
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/fabric/layoutfile"
+	"ellwand/pieces/language"
 )
 
 // fromFlags are layouts that somebody brings in.
@@ -37,7 +38,7 @@ func (f *fromFlags) read(search *app.Search) error {
 		if err != nil {
 			return fmt.Errorf("--from: %s cannot be read; is it the name of a layout file?", path)
 		}
-		if err := limit.LayoutSize.Check("--from: "+path, len(data)); err != nil {
+		if err := limit.LayoutSize.Check(language.Name("--from: "+path), len(data)); err != nil {
 			return err
 		}
 		plan, err := layoutfile.Read(bytes.NewReader(data))

@@ -11,6 +11,7 @@ import (
 	"ellwand/cmd/ellwand/files"
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/words"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 )
 
@@ -36,7 +37,7 @@ that is missing is listed at once.`,
 			if len(args) == 0 {
 				return fmt.Errorf("%s needs a drawing; for example:\n%s", cmd.CommandPath(), cmd.Example)
 			}
-			return limit.Drawings.Check("the list of files", len(args))
+			return limit.Drawings.Check(language.Say("the list of files", "die Liste der Dateien"), len(args))
 		},
 		RunE: func(_ *cobra.Command, args []string) error { return e.importFrom(args, o) },
 	}

@@ -9,6 +9,7 @@ import (
 
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/pieces/found"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 )
 
@@ -85,7 +86,7 @@ func ranges(option string, entries []string) ([]int, error) {
 			out = append(out, n)
 		}
 	}
-	return out, limit.List.Check("the list of "+option, len(out))
+	return out, limit.List.Check(language.Name("the list of "+option), len(out))
 }
 
 // rowsOf sheets: "1 2 3/4 5 6".
@@ -108,5 +109,5 @@ func rowsOf(text string) ([][]int, error) {
 		}
 		out = append(out, row)
 	}
-	return out, limit.List.Check("the list of --rows", len(seen))
+	return out, limit.List.Check(language.Name("the list of --rows"), len(seen))
 }

@@ -13,6 +13,7 @@ import (
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/report"
 	"ellwand/cmd/ellwand/screen"
+	"ellwand/pieces/language"
 	"ellwand/pieces/text"
 )
 
@@ -61,13 +62,14 @@ func execute(ctx context.Context, args []string, printed, stdout, stderr io.Writ
 
 // withinLimits bounds the command line.
 func withinLimits(args []string) error {
-	if err := limit.Arguments.Check("the command line", len(args)); err != nil {
+	if err := limit.Arguments.Check(language.Say("the command line", "die Befehlszeile"), len(args)); err != nil {
 		return err
 	}
 	for _, arg := range args {
 		const shown = 20 // bytes of one that is too long
 		if len(arg) > limit.Argument.Most() {
-			return limit.Argument.Check(fmt.Sprintf("%q and what follows", strings.ToValidUTF8(arg[:shown], "")), len(arg))
+			return limit.Argument.Check(language.Say("%q and what follows", "%q und das Folgende",
+				strings.ToValidUTF8(arg[:shown], "")), len(arg))
 		}
 	}
 	return nil

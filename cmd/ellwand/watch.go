@@ -12,6 +12,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/nest"
+	"ellwand/pieces/language"
 )
 
 // watch shows on a terminal how the work on a job goes; done clears the line.
@@ -32,7 +33,7 @@ func (e *env) warn(work *job.Work) {
 	for _, question := range work.Questions {
 		e.note("warning: %s", question)
 	}
-	e.notes(work.Notes)
+	e.notes(language.Texts(work.Notes, language.English))
 }
 
 // warnPaper says as well what stands otherwise on paper.

@@ -8,6 +8,7 @@ import (
 
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/limit"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 )
 
@@ -26,7 +27,7 @@ func parseWidths(lists []string, unit measure.Unit) ([]float64, error) {
 			}
 			out = append(out, width)
 		}
-		if err := limit.Widths.Check("--widths", len(out)); err != nil {
+		if err := limit.Widths.Check(language.Name("--widths"), len(out)); err != nil {
 			return nil, err
 		}
 	}
@@ -109,7 +110,7 @@ func isCloth(text string, unit measure.Unit) bool {
 func widthsByCloth(texts []string, work *job.Work) ([]float64, error) {
 	out := make([]float64, len(work.Cloths))
 	named := make([]bool, len(work.Cloths))
-	if err := limit.Widths.Check("--width", len(texts)); err != nil {
+	if err := limit.Widths.Check(language.Name("--width"), len(texts)); err != nil {
 		return nil, err
 	}
 	for _, text := range texts {

@@ -13,7 +13,8 @@ import (
 func Draft(m Measures, o Options) (Block, error) {
 	if o.Princess != NoPrincess && o.Yoke != 0 {
 		return Block{}, construct.About(subject.Princess, subject.Yoke).Refuse(
-			"bodice: a back with a princess seam has no yoke; leave out one of them")
+			"bodice: a back with a princess seam has no yoke; leave out one of them",
+			"Oberteil: ein Rücken mit Prinzessnaht hat keine Passe; lassen Sie eines davon weg")
 	}
 	if err := o.checkProportional(); err != nil {
 		return Block{}, err
@@ -104,17 +105,24 @@ func (f figures) checkUpper(front frontUpper, back backUpper) error {
 	if f.bustDart > 0 && front.bustPoint.X() > front.openAcross.X()-15 {
 		return construct.About(subject.AcrossFrontWidth, subject.BustGirth).Refuse(
 			"bodice: the across front width of %s is too narrow for the bust girth of %s: "+
-				"measure both again", construct.Length(f.AcrossFront), construct.Length(f.Bust))
+				"measure both again",
+			"Oberteil: die Brustbreite von %s ist zu schmal für den Brustumfang von %s: messen Sie "+
+				"beide noch einmal", construct.Length(f.AcrossFront), construct.Length(f.Bust))
 	}
 	if rise := front.centreNeck.Y() - f.bustLine; rise < 30 {
 		return construct.About(subject.NeckBaseGirth, subject.ScyeDepth).Refuse(
 			"bodice: the neck base girth of %s brings the neck down to the bust line of a scye "+
-				"depth of %s: measure both again", construct.Length(f.NeckBase), construct.Length(f.ScyeDepth))
+				"depth of %s: measure both again",
+			"Oberteil: der Halsansatzumfang von %s bringt den Hals bis auf die Brustlinie einer "+
+				"Armlochtiefe von %s: messen Sie beide noch einmal",
+			construct.Length(f.NeckBase), construct.Length(f.ScyeDepth))
 	}
 	if back.tip.Y()-f.bustLine < 90 {
 		return construct.About(subject.ScyeDepth, subject.ShoulderLength).Refuse(
 			"bodice: the scye depth of %s leaves no height for the armhole below a "+
-				"shoulder length of %s: measure both again", construct.Length(f.ScyeDepth),
+				"shoulder length of %s: measure both again",
+			"Oberteil: die Armlochtiefe von %s lässt unter einer Schulterlänge von %s keine Höhe "+
+				"für das Armloch: messen Sie beide noch einmal", construct.Length(f.ScyeDepth),
 			construct.Length(f.Shoulder))
 	}
 	return nil

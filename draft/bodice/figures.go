@@ -95,19 +95,25 @@ func (f figures) check() error {
 	switch {
 	case f.bustEase < 0:
 		return construct.About(subject.BustEase).Refuse("bodice: the bust ease is %s; it cannot be negative",
+			"Oberteil: die Bequemlichkeit an der Brust ist %s; sie kann nicht negativ sein",
 			construct.Length(f.bustEase))
 	case f.waistEase < 0:
 		return construct.About(subject.WaistEase).Refuse("bodice: the waist ease is %s; it cannot be negative",
+			"Oberteil: die Bequemlichkeit an der Taille ist %s; sie kann nicht negativ sein",
 			construct.Length(f.waistEase))
 	case f.bustLine < leastSide:
 		return construct.About(subject.ScyeDepth, subject.BackNeckPointToWaist).Refuse(
 			"bodice: the scye depth of %s is too much for a back neck point to "+
-				"waist of %s: measure both again", construct.Length(f.ScyeDepth),
+				"waist of %s: measure both again",
+			"Oberteil: die Armlochtiefe von %s ist zu viel für eine Rückenlänge von %s: messen Sie "+
+				"beide noch einmal", construct.Length(f.ScyeDepth),
 			construct.Length(f.BackNeckPointToWaist))
 	case f.underarm < leastSide:
 		return construct.About(subject.ScyeDepth, subject.BackNeckPointToWaist).Refuse(
 			"bodice: the armhole comes down to %s above the waist; there must be %s "+
 				"of side seam left: check the scye depth and the back neck point to waist",
+			"Oberteil: das Armloch reicht bis %s über die Taille; %s Seitennaht müssen bleiben: "+
+				"prüfen Sie Armlochtiefe und Rückenlänge",
 			construct.Length(f.underarm), construct.Length(leastSide))
 	}
 	return nil
@@ -122,6 +128,8 @@ func (f figures) armholeWidth(acrossFront float64) (float64, error) {
 		return 0, construct.About(subject.AcrossBackWidth, subject.AcrossFrontWidth, subject.BustGirth).Refuse(
 			"bodice: across back width %s and across front width %s leave only %s for the "+
 				"armhole on a bust girth of %s: measure all three again",
+			"Oberteil: Rückenbreite %s und Brustbreite %s lassen nur %s für das Armloch, bei einem "+
+				"Brustumfang von %s: messen Sie alle drei noch einmal",
 			construct.Length(f.AcrossBack), construct.Length(f.AcrossFront), construct.Length(max(0, width)),
 			construct.Length(f.Bust))
 	}
@@ -134,11 +142,15 @@ func checkAcross(name string, which subject.Subject, across, tip, given, shoulde
 	if across > tip+12 {
 		return construct.About(which, subject.ShoulderLength).Refuse(
 			"bodice: the %s of %s reaches past the end of a shoulder length of %s: "+
-				"measure both again", name, construct.Length(given), construct.Length(shoulder))
+				"measure both again",
+			"Oberteil: %s von %s reicht über das Ende einer Schulterlänge von %s: messen Sie beide "+
+				"noch einmal", name, construct.Length(given), construct.Length(shoulder))
 	}
 	if across < tip-75 {
 		return construct.About(subject.ShoulderLength, which).Refuse(
 			"bodice: the shoulder length of %s reaches far past an %s of %s: measure both again",
+			"Oberteil: die Schulterlänge von %s reicht weit über %s von %s: messen Sie beide noch "+
+				"einmal",
 			construct.Length(shoulder), name, construct.Length(given))
 	}
 	return nil

@@ -30,14 +30,20 @@ func (f figures) checkBelow(o Options) error {
 	switch {
 	case o.BelowWaist < 0 || o.HipEase < 0:
 		return construct.About(subject.BelowWaist, subject.HipEase).Refuse(
-			"bodice: neither the length below the waist nor the hip ease can be negative")
+			"bodice: neither the length below the waist nor the hip ease can be negative",
+			"Oberteil: die Länge unter der Taille und die Bequemlichkeit an der Hüfte können nicht "+
+				"negativ sein")
 	case o.BelowWaist < f.WaistToHip:
 		return construct.About(subject.BelowWaist).Refuse("bodice: a length of %s below the waist ends above the hip "+
 			"(waist to hip %s); ask for %s or more, or leave it out to end at the waist",
+			"Oberteil: eine Länge von %s unter der Taille endet über der Hüfte (Hüfttiefe %s); "+
+				"verlangen Sie %s oder mehr, oder lassen Sie sie weg, um an der Taille zu enden",
 			construct.Length(o.BelowWaist), construct.Length(f.WaistToHip), construct.AtLeast(f.WaistToHip))
 	case o.BelowWaist > mostBelow:
 		return construct.About(subject.BelowWaist).Refuse("bodice: a length of %s below the waist is too much; ask "+
-			"for %s or less", construct.Length(o.BelowWaist), construct.AtMost(mostBelow))
+			"for %s or less",
+			"Oberteil: eine Länge von %s unter der Taille ist zu viel; verlangen Sie %s oder weniger",
+			construct.Length(o.BelowWaist), construct.AtMost(mostBelow))
 	}
 	return nil
 }
@@ -58,7 +64,10 @@ func (f figures) belowWaists(o Options, straight bool, front, back float64) (wai
 	if most := mostFlare * (f.underarm + f.WaistToHip); out > most {
 		return waists{}, construct.About(subject.HipGirth, subject.BustGirth).Refuse(
 			"bodice: the hip girth of %s is too large for the bust girth of %s: the side seams "+
-				"would flare too far; measure both again, or end the bodice at the waist", construct.Length(f.Hip),
+				"would flare too far; measure both again, or end the bodice at the waist",
+			"Oberteil: der Hüftumfang von %s ist zu groß für den Brustumfang von %s: die "+
+				"Seitennähte liefen zu weit aus; messen Sie beide noch einmal, oder lassen Sie das "+
+				"Oberteil an der Taille enden", construct.Length(f.Hip),
 			construct.Length(f.Bust))
 	}
 	frontDarts, okFront := placeDarts(f.dartWidths(s.front), f.bustPoint, front-s.taper,

@@ -23,7 +23,8 @@ func (f figures) checkNeck(o Options, front frontUpper, back backUpper) error {
 		value float64
 	}{{"neck width", o.NeckWiden}, {"front neck drop", o.FrontNeckDrop}, {"back neck drop", o.BackNeckDrop}} {
 		if l.value < 0 {
-			return construct.Refuse("bodice: the %s is %s; it cannot be negative", l.name, construct.Length(l.value))
+			return construct.Refuse("bodice: the %s is %s; it cannot be negative",
+				"Oberteil: %s ist %s; das kann nicht negativ sein", l.name, construct.Length(l.value))
 		}
 	}
 	most := f.Shoulder - leastShoulder
@@ -33,16 +34,22 @@ func (f figures) checkNeck(o Options, front frontUpper, back backUpper) error {
 	most = min(most, construct.Distance(back.neck.At, back.beside.At)-leastBesideDart)
 	if o.NeckWiden > most {
 		return construct.About(subject.NeckWider).Refuse("bodice: a neck wider by %s leaves too little of a shoulder "+
-			"length of %s; ask for %s or less", construct.Length(o.NeckWiden), construct.Length(f.Shoulder),
+			"length of %s; ask for %s or less",
+			"Oberteil: ein um %s weiteres Halsloch lässt zu wenig von einer Schulterlänge von %s; "+
+				"verlangen Sie %s oder weniger", construct.Length(o.NeckWiden), construct.Length(f.Shoulder),
 			construct.AtMost(most))
 	}
 	if most := front.centreNeck.Y() - f.bustLine; o.FrontNeckDrop > most {
 		return construct.About(subject.FrontNeckLower).Refuse("bodice: a front neck lower by %s ends below the bust "+
-			"line; ask for %s or less", construct.Length(o.FrontNeckDrop), construct.AtMost(most))
+			"line; ask for %s or less",
+			"Oberteil: ein vorn um %s tieferes Halsloch endet unter der Brustlinie; verlangen Sie %s "+
+				"oder weniger", construct.Length(o.FrontNeckDrop), construct.AtMost(most))
 	}
 	if most := back.nape.Y() - f.bustLine; o.BackNeckDrop > most {
 		return construct.About(subject.BackNeckLower).Refuse("bodice: a back neck lower by %s ends below the bust "+
-			"line; ask for %s or less", construct.Length(o.BackNeckDrop), construct.AtMost(most))
+			"line; ask for %s or less",
+			"Oberteil: ein hinten um %s tieferes Halsloch endet unter der Brustlinie; verlangen Sie %s "+
+				"oder weniger", construct.Length(o.BackNeckDrop), construct.AtMost(most))
 	}
 	return nil
 }

@@ -44,17 +44,23 @@ func (o Options) checkOpening() error {
 		return nil
 	case o.FrontOpening && o.BackOpening:
 		return construct.About(subject.Front, subject.Back).Refuse(
-			"bodice: it opens at the front or at the back; leave out one of them")
+			"bodice: it opens at the front or at the back; leave out one of them",
+			"Oberteil: es öffnet sich vorn oder hinten; lassen Sie eines davon weg")
 	case o.BackOpening && o.BackOnFold:
-		return construct.About(subject.Back).Refuse("bodice: a back that opens does not lie on the fold; leave out " +
-			"one of them")
+		return construct.About(subject.Back).Refuse("bodice: a back that opens does not lie on the fold; leave out "+
+			"one of them",
+			"Oberteil: ein Rücken mit Verschluss liegt nicht im Stoffbruch; lassen Sie eines davon weg")
 	case o.BackOpening && o.Yoke != 0:
-		return construct.About(subject.Yoke).Refuse("bodice: a back that opens has no yoke, which lies on the fold; " +
-			"leave out one of them")
+		return construct.About(subject.Yoke).Refuse("bodice: a back that opens has no yoke, which lies on the fold; "+
+			"leave out one of them",
+			"Oberteil: ein Rücken mit Verschluss hat keine Passe, die im Stoffbruch liegt; lassen Sie "+
+				"eines davon weg")
 	}
 	if e := o.extension(); e < leastExtension || e > mostExtension {
 		return construct.About(subject.Extension).Refuse("bodice: an extension of %s beyond the %s cannot be; ask for "+
-			"%s to %s, about the width of a button", construct.Length(e), o.opens(), construct.AtLeast(leastExtension),
+			"%s to %s, about the width of a button",
+			"Oberteil: ein Übertritt von %s über %s geht nicht; verlangen Sie %s bis %s, etwa die "+
+				"Breite eines Knopfs", construct.Length(e), o.opens(), construct.AtLeast(leastExtension),
 			construct.AtMost(mostExtension))
 	}
 	return nil
@@ -102,7 +108,8 @@ func (f figures) open(s *construct.Sheet, o Options, piece pieces.Piece) pieces.
 	s.Draw("draw the "+which+" edge {} to the left of the "+at+", as long as it, and join it to neck and lower edge "+
 		"squarely", "the extension, about the width of a button", ext)
 	s.Draw("fold the paper along the "+which+" edge and trace neck and lower edge through it as far as {} beyond the "+
-		at+": this is the facing, closed by a straight line", "6 cm from the "+which+" edge, or less on a narrow neck",
+		at+": this is the facing, closed by a straight line",
+		"6 cm from the "+which+" edge, or less on a narrow neck",
 		inner)
 	return piece
 }

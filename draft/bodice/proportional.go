@@ -21,6 +21,9 @@ func (f figures) checkNeckGirth(front, back pieces.Piece) error {
 	return construct.About(subject.NeckBaseGirth, subject.BustGirth).Refuse(
 		"bodice: the neck base girth of %s does not go into a neck of %s, which the "+
 			"proportional draft has for a bust girth of %s; make the neck wider, or draft it to measurements",
+		"Oberteil: der Halsansatzumfang von %s geht nicht in ein Halsloch von %s, das die "+
+			"Konstruktion nach Proportionen für einen Brustumfang von %s hat; machen Sie es weiter, "+
+			"oder zeichnen Sie nach Maßen",
 		construct.Length(f.NeckBase), construct.Length(seam), construct.Length(f.Bust))
 }
 

@@ -52,14 +52,21 @@ func (o Options) checkProportional() error {
 		return nil
 	case o.Fit != Close:
 		return construct.About(subject.Fit).Refuse("bodice: the proportional draft has one fit, with %s of ease; "+
-			"leave out the fit, or ask for another bust ease", construct.Length(proportionalBustEase))
+			"leave out the fit, or ask for another bust ease",
+			"Oberteil: die Konstruktion nach Proportionen hat nur eine Passform, mit %s "+
+				"Bequemlichkeit; lassen Sie die Passform weg, oder verlangen Sie eine andere "+
+				"Bequemlichkeit an der Brust", construct.Length(proportionalBustEase))
 	case o.Shaping == NoDart:
-		return construct.About(subject.Dart).Refuse("bodice: the proportional draft shapes a bust; for one without a " +
-			"dart draft it to measurements")
+		return construct.About(subject.Dart).Refuse("bodice: the proportional draft shapes a bust; for one without a "+
+			"dart draft it to measurements",
+			"Oberteil: die Konstruktion nach Proportionen formt eine Brust; ohne Abnäher zeichnen Sie "+
+				"nach Maßen")
 	case o.Princess != NoPrincess || o.Yoke != 0:
 		return construct.About(subject.Princess, subject.Yoke).Refuse(
-			"bodice: the proportional draft has a dart in the back shoulder, and neither princess " +
-				"seams nor a yoke; draft it to measurements")
+			"bodice: the proportional draft has a dart in the back shoulder, and neither princess "+
+				"seams nor a yoke; draft it to measurements",
+			"Oberteil: die Konstruktion nach Proportionen hat einen Abnäher in der hinteren Schulter, "+
+				"und weder Prinzessnähte noch eine Passe; zeichnen Sie nach Maßen")
 	}
 	return nil
 }

@@ -49,6 +49,9 @@ func (f figures) shape(straight bool) (shaping, error) {
 			return shaping{}, construct.About(subject.WaistGirth, subject.BustGirth, subject.WaistEase).Refuse(
 				"bodice: the waist girth of %s with %s of ease is too large for the bust girth of "+
 					"%s: the side seams would flare too far; measure both again, or give more bust ease",
+				"Oberteil: der Taillenumfang von %s mit %s Bequemlichkeit ist zu groß für den "+
+					"Brustumfang von %s: die Seitennähte liefen zu weit aus; messen Sie beide noch einmal, "+
+					"oder geben Sie an der Brust mehr Bequemlichkeit",
 				construct.Length(f.Waist), construct.Length(f.waistEase), construct.Length(f.Bust))
 		}
 		return shaping{taper: over / 2}, nil
@@ -59,7 +62,10 @@ func (f figures) shape(straight bool) (shaping, error) {
 	if s.front*firstShare > mostDart {
 		return shaping{}, construct.About(subject.WaistGirth, subject.BustGirth).Refuse(
 			"bodice: the waist girth of %s is too small for the bust girth of %s: the darts "+
-				"would be wider than %s; measure both again, or let the waist hang straight", construct.Length(f.Waist),
+				"would be wider than %s; measure both again, or let the waist hang straight",
+			"Oberteil: der Taillenumfang von %s ist zu klein für den Brustumfang von %s: die Abnäher "+
+				"würden breiter als %s; messen Sie beide noch einmal, oder lassen Sie die Taille gerade "+
+				"hängen", construct.Length(f.Waist),
 			construct.Length(f.Bust), construct.Length(mostDart))
 	}
 	return s, nil

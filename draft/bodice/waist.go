@@ -213,5 +213,8 @@ type waists struct {
 func (f figures) noRoomForDarts() error {
 	return construct.About(subject.WaistGirth, subject.BustGirth).Refuse(
 		"bodice: the waist girth of %s leaves no room for its darts on a bust girth of %s: "+
-			"measure both again, or let the waist hang straight", construct.Length(f.Waist), construct.Length(f.Bust))
+			"measure both again, or let the waist hang straight",
+		"Oberteil: der Taillenumfang von %s lässt bei einem Brustumfang von %s keinen Platz für "+
+			"die Abnäher: messen Sie beide noch einmal, oder lassen Sie die Taille gerade hängen",
+		construct.Length(f.Waist), construct.Length(f.Bust))
 }

@@ -20,7 +20,9 @@ func (f figures) yoke(s *construct.Sheet, o Options, b backUpper,
 	least, most := b.nape.Y()-b.tip.Y()+15, b.nape.Y()-f.underarm-60
 	if o.Yoke < least || o.Yoke < 30 || o.Yoke > most {
 		return lower, yoke, construct.About(subject.Yoke).Refuse("bodice: a yoke of %s below the back neck point does "+
-			"not lie between shoulder and underarm; ask for %s to %s", construct.Length(o.Yoke),
+			"not lie between shoulder and underarm; ask for %s to %s",
+			"Oberteil: eine Passe von %s unter dem Halswirbel liegt nicht zwischen Schulter und "+
+				"Achsel; verlangen Sie %s bis %s", construct.Length(o.Yoke),
 			construct.AtLeast(max(least, 30)), construct.AtMost(most))
 	}
 	armhole, _ := whole.Edge(seams.Armhole)

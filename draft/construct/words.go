@@ -1,12 +1,12 @@
 package construct
 
 import (
-	"fmt"
 	"regexp"
 	"strconv"
 	"strings"
 
 	"ellwand/draft/subject"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 )
 
@@ -24,27 +24,38 @@ func (l Length) In(unit measure.Unit) string {
 
 // Sentence is text about lengths that can be worded in any unit.
 type Sentence struct {
-	format string
-	args   []any
+	english, german string
+	args            []any
 }
 
 // Say makes a sentence by the rules of fmt.Sprintf. Lengths in mm are given as
-// Length, for %s; fixed lengths may stand in the format: "2 to 4 cm".
-func Say(format string, args ...any) Sentence { return Sentence{format, args} }
+// Length, for %s; fixed lengths may stand in the format: "2 to 4 cm". What is said so is
+// for paper, which is in English.
+func Say(format string, args ...any) Sentence { return Both(format, format, args...) }
+
+// Both makes a sentence that stands in every language.
+func Both(english, german string, args ...any) Sentence { return Sentence{english, german, args} }
 
 // String words the sentence in cm.
 func (s Sentence) String() string { return s.In(measure.Centimetre) }
 
-// In words the sentence in a unit.
-func (s Sentence) In(unit measure.Unit) string {
+// In words the sentence in a unit, in English.
+func (s Sentence) In(unit measure.Unit) string { return s.Said(unit).String() }
+
+// Said is the sentence with its lengths in a unit.
+func (s Sentence) Said(unit measure.Unit) language.Sentence {
 	args := make([]any, len(s.args))
 	for i, arg := range s.args {
-		args[i] = arg
-		if worded, ok := arg.(interface{ In(measure.Unit) string }); ok {
-			args[i] = worded.In(unit)
+		switch one := arg.(type) {
+		case Sentence:
+			args[i] = one.Said(unit)
+		case interface{ In(measure.Unit) string }:
+			args[i] = one.In(unit)
+		default:
+			args[i] = arg
 		}
 	}
-	return fmt.Sprintf(reworded(s.format, unit), args...)
+	return language.Say(reworded(s.english, unit), reworded(s.german, unit), args...)
 }
 
 // Refusal is the error of a draft that cannot be. Its sentence can be worded
@@ -59,8 +70,10 @@ type Refusal struct {
 // Error words the sentence in cm.
 func (r Refusal) Error() string { return r.String() }
 
-// Refuse makes a Refusal by the rules of Say.
-func Refuse(format string, args ...any) error { return About().Refuse(format, args...) }
+// Refuse makes a Refusal by the rules of Both.
+func Refuse(english, german string, args ...any) error {
+	return About().Refuse(english, german, args...)
+}
 
 // Subjects are what a refusal is about, the likeliest slip first.
 type Subjects []subject.Subject
@@ -68,13 +81,13 @@ type Subjects []subject.Subject
 // About begins a refusal.
 func About(subjects ...subject.Subject) Subjects { return subjects }
 
-// Refuse makes a Refusal about the subjects by the rules of Say.
-func (s Subjects) Refuse(format string, args ...any) error {
-	return Refusal{Say(format, args...), s}
+// Refuse makes a Refusal about the subjects by the rules of Both.
+func (s Subjects) Refuse(english, german string, args ...any) error {
+	return Refusal{Both(english, german, args...), s}
 }
 
-// fixedLength is a length, or two with "to" between, in fixed words.
-var fixedLength = regexp.MustCompile(`([0-9]+(?:\.[0-9]+)?)(?: to ([0-9]+(?:\.[0-9]+)?))? (mm|cm|m)\b`)
+// fixedLength is a length, or two with a word between, in fixed words.
+var fixedLength = regexp.MustCompile(`([0-9]+(?:[.,][0-9]+)?)(?:( to | bis )([0-9]+(?:[.,][0-9]+)?))? (mm|cm|m)\b`)
 
 // reworded words the fixed lengths of a text in inches, where the unit asks
 // for them; they are exact, so that nothing is rounded twice.
@@ -84,14 +97,14 @@ func reworded(text string, unit measure.Unit) string {
 	}
 	return fixedLength.ReplaceAllStringFunc(text, func(found string) string {
 		parts := fixedLength.FindStringSubmatch(found)
-		size := map[string]float64{"mm": 1, "cm": 10, "m": 1000}[parts[3]]
+		size := map[string]float64{"mm": 1, "cm": 10, "m": 1000}[parts[4]]
 		inches := func(number string) string {
-			value, _ := strconv.ParseFloat(number, 64)
+			value, _ := strconv.ParseFloat(strings.Replace(number, ",", ".", 1), 64)
 			return Length(value * size).In(unit)
 		}
-		if parts[2] == "" {
+		if parts[3] == "" {
 			return inches(parts[1])
 		}
-		return strings.TrimSuffix(inches(parts[1]), " in") + " to " + inches(parts[2])
+		return strings.TrimSuffix(inches(parts[1]), " in") + parts[2] + inches(parts[3])
 	})
 }

@@ -5,6 +5,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/seams"
 )
@@ -29,9 +30,12 @@ func TestSentencesAreWordedInAUnit(t *testing.T) {
 		assert.Equal(t, c.inch, c.say.In(measure.Inch))
 		assert.Equal(t, c.inch, c.say.In(measure.Yard))
 	}
-	err := Refuse("a length of %s", Length(508))
+	err := Refuse("a length of %s", "eine Länge von %s", Length(508))
 	assert.EqualError(t, err, "a length of 50.8 cm")
 	assert.Equal(t, "a length of 20 in", err.(Refusal).In(measure.Inch))
+	both := Both("1.5 to 2 cm, here %s", "1,5 bis 2 cm, hier %s", Length(25))
+	assert.Equal(t, "1,5 bis 2 cm, hier 2,5 cm", both.Said(measure.Centimetre).In(language.German))
+	assert.Equal(t, "9/16 bis 13/16 in, hier 1 in", both.Said(measure.Inch).In(language.German))
 }
 
 // One of several darts is told by its number, one alone by its article.

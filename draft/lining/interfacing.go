@@ -20,8 +20,11 @@ type Interfacing struct {
 // allowances. The error is a sentence that names what cannot be.
 func Interface(shell pieces.Piece, o Interfacing) (pieces.Piece, construct.Sheet, error) {
 	if o.Reduce != nil && *o.Reduce < 0 {
-		return pieces.Piece{}, construct.Sheet{}, construct.About(subject.Reduce).Refuse("interfacing: each allowance "+
-			"is reduced by %s; that cannot be negative", construct.Length(*o.Reduce))
+		return pieces.Piece{}, construct.Sheet{},
+			construct.About(subject.Reduce).Refuse("interfacing: each allowance "+
+				"is reduced by %s; that cannot be negative",
+				"Einlage: jede Nahtzugabe ist um %s schmaler; das kann nicht negativ sein",
+				construct.Length(*o.Reduce))
 	}
 	piece := shell
 	piece.Name, piece.Role, piece.Kind = shell.Name+" interfacing", role.None, pieces.Interfacing

@@ -44,10 +44,11 @@ func Of(shell pieces.Piece, o Options) (Lining, error) {
 	switch {
 	case o.Shorter < 0:
 		return Lining{}, construct.About(subject.Shorter).Refuse("lining: it is %s shorter than the shell; that "+
-			"cannot be negative", construct.Length(o.Shorter))
+			"cannot be negative", "Futter: es ist %s kürzer als der Oberstoff; das kann nicht negativ sein",
+			construct.Length(o.Shorter))
 	case o.BackPleat < 0 || o.BackPleat > 100:
 		return Lining{}, construct.About(subject.BackPleat).Refuse("lining: a back pleat of %s cannot be; ask for %s "+
-			"to %s",
+			"to %s", "Futter: eine Rückenfalte von %s geht nicht; verlangen Sie %s bis %s",
 			construct.Length(o.BackPleat), construct.Length(10), construct.AtMost(100))
 	}
 	d := deriving{piece: shell, more: map[seams.Name]float64{}}
@@ -89,7 +90,8 @@ func (d *deriving) sheet(shell pieces.Piece, o Options) construct.Sheet {
 		s.Draw("leave out the casing: the lining ends at the fold line", "it is caught in the casing")
 	}
 	if o.BackPleat > 0 && d.index(seams.CentreBack) >= 0 {
-		s.Draw("draw the centre back {} further out, and lengthen the edges beside it to meet it", "the pleat of ease",
+		s.Draw("draw the centre back {} further out, and lengthen the edges beside it to meet it",
+			"the pleat of ease",
 			o.BackPleat)
 	}
 	if d.index(seams.NarrowHem) >= 0 {
@@ -112,7 +114,9 @@ func (d *deriving) addPleat(by float64) error {
 	if len(edges[i].Path) != 1 || construct.Distance(into.Tangent(into.Length()), out) > square ||
 		construct.Distance(from.Tangent(0), construct.Back(out)) > square {
 		return construct.About(subject.BackPleat).Refuse("%s: its edges do not meet the centre back squarely, so that "+
-			"no pleat can be laid there; leave the back pleat out for it", d.piece.Name)
+			"no pleat can be laid there; leave the back pleat out for it",
+			"%s: die Kanten treffen die hintere Mitte nicht rechtwinklig, dort lässt sich keine Falte "+
+				"legen; lassen Sie die Rückenfalte weg", d.piece.Name)
 	}
 	edges[i].Path = edges[i].Path.Map(pieces.Move(out[0]*by, out[1]*by))
 	edges[before].Path = construct.Join(edges[before].Path,
@@ -139,7 +143,9 @@ func (d *deriving) shorten(by float64) error {
 			if short := min(edges[before].Path.Length(), edges[after].Path.Length()); by > short-10 {
 				return construct.About(subject.Shorter).Refuse("%s: %s shorter is more than its shortest edge beside "+
 					"the "+
-					"hem, %s, has room for", d.piece.Name, construct.Length(by), construct.Length(short))
+					"hem, %s, has room for",
+					"%s: %s kürzer ist mehr, als die kürzeste Kante neben dem Saum (%s) hergibt",
+					d.piece.Name, construct.Length(by), construct.Length(short))
 			}
 			edges[before].Path = construct.Stretch(edges[before].Path, 0, edges[before].Path.Length()-by)
 			edges[after].Path = construct.Stretch(edges[after].Path, by, edges[after].Path.Length())

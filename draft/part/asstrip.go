@@ -26,11 +26,14 @@ func asStrips(o Options, name string, block Block) (Block, error) {
 		if !ok {
 			return Block{}, construct.About(about).Refuse("%s: it is no straight strip, so it lies as it is drawn, "+
 				"in one "+
-				"piece; leave grain and joins out", name)
+				"piece; leave grain and joins out",
+				"%s: es ist kein gerader Streifen, also liegt es wie gezeichnet, in einem Stück; lassen "+
+					"Sie Fadenlauf und Ansatznähte weg", called(name))
 		}
 		if length := strip.Length / float64(o.Joins+1); length < construct.LeastStrip {
 			return Block{}, construct.About(subject.Joins).Refuse("%s: %d joins leave strips of only %s; ask for fewer",
-				name,
+				"%s: %d Ansatznähte lassen nur Streifen von %s; verlangen Sie weniger",
+				called(name),
 				o.Joins, construct.Length(length))
 		}
 		piece = strip.Joined(o.Joins)

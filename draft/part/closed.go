@@ -25,7 +25,8 @@ type closedSeam struct {
 func closed(of pieces.Piece, seam seams.Name, name string) (closedSeam, error) {
 	first, count := stretchOf(of, seam)
 	if count == 0 {
-		return closedSeam{}, construct.About(subject.Edge).Refuse("%s: the %s has no edge %q; its edges are: %s", name,
+		return closedSeam{}, construct.About(subject.Edge).Refuse("%s: the %s has no edge %q; its edges are: %s",
+			"%s: %s hat keine Kante %q; es hat: %s", called(name),
 			of.Name, seam, seams.List(construct.Seams(of)))
 	}
 	return closedRun(of, seam, first, count), nil

@@ -18,7 +18,9 @@ func collar(m Measures, o Options, name string) (Block, error) {
 		if m.Front == nil {
 			return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck to fit it to: draft a bodice, "+
 				"or "+
-				"give the collar's length", name)
+				"give the collar's length",
+				"%s: es gibt kein Halsloch dazu: verlangen Sie ein Oberteil, oder geben Sie die Länge des "+
+					"Kragens an", called(name))
 		}
 		neck = construct.SeamLength(*m.Front, seams.Neck) + construct.SeamLength(*m.Back, seams.Neck)
 	}

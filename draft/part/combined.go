@@ -32,10 +32,13 @@ func combinedFacing(m Measures, o Options, name string) (Block, error) {
 	switch {
 	case m.Front == nil:
 		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck and armhole to face: draft a bodice",
-			name)
+			"%s: es gibt kein Halsloch und Armloch dazu: verlangen Sie ein Oberteil",
+			called(name))
 	case m.WristWidth > 0:
 		return Block{}, construct.About(subject.Kind).Refuse("%s: there are sleeves in the armholes; ask for a neck "+
-			"facing, or leave out the sleeve", name)
+			"facing, or leave out the sleeve",
+			"%s: in den Armlöchern sitzen Ärmel; verlangen Sie einen Halsbeleg, oder lassen Sie den "+
+				"Ärmel weg", called(name))
 	}
 	front, back := upperEdges(*m.Front), upperEdges(*m.Back)
 	depth, room := o.FinishedDepth(), min(front.room(), back.room())
@@ -44,7 +47,9 @@ func combinedFacing(m Measures, o Options, name string) (Block, error) {
 		depth = min(depth, room, combinedShare*construct.SeamLength(*m.Front, seams.Armhole))
 	case depth > room:
 		return Block{}, construct.About(subject.Depth).Refuse("%s: a depth of %s is more than there is room for below "+
-			"neck and underarm; ask for %s or less", name, construct.Length(depth), construct.AtMost(room))
+			"neck and underarm; ask for %s or less",
+			"%s: für eine Höhe von %s ist unter Hals und Achsel kein Platz; verlangen Sie %s oder "+
+				"weniger", called(name), construct.Length(depth), construct.AtMost(room))
 	}
 	var block Block
 	block.combine(front, *m.Front, name+" front", depth)

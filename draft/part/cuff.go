@@ -29,7 +29,9 @@ const (
 func buttonedCuff(m Measures, o Options, name string) (Block, error) {
 	if m.Wrist == 0 && o.Length == 0 {
 		return Block{}, construct.About(subject.WristGirth).Refuse("%s: the wrist girth is missing: measure it, or "+
-			"give the cuff's length", name)
+			"give the cuff's length",
+			"%s: der Handgelenkumfang fehlt: messen Sie, oder geben Sie die Länge der Manschette an",
+			called(name))
 	}
 	length, depth := o.cuffLength(m.Wrist), o.FinishedDepth()
 	round := min(cuffRound, depth/2, length/4)
@@ -91,12 +93,16 @@ func cuffSheet(name string, length, depth, round float64) construct.Sheet {
 // long as the slit, and folded double.
 func sleevePlacket(m Measures, o Options, name string) (Block, error) {
 	if m.WristWidth == 0 {
-		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no sleeve to slit: draft a sleeve", name)
+		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no sleeve to slit: draft a sleeve",
+			"%s: es gibt keinen Ärmel zu schlitzen: verlangen Sie einen Ärmel", called(name))
 	}
 	slit, width := o.SlitLength(), o.FinishedDepth()
 	if most := m.Underarm - slitLeftOver; slit > most {
 		return Block{}, construct.About(subject.Length).Refuse("%s: a slit of %s is too long for an underarm seam of "+
-			"%s; ask for %s or less, or a longer sleeve", name, construct.Length(slit), construct.Length(m.Underarm),
+			"%s; ask for %s or less, or a longer sleeve",
+			"%s: ein Schlitz von %s ist zu lang für eine Ärmelnaht von %s; verlangen Sie %s oder "+
+				"weniger, oder einen längeren Ärmel",
+			called(name), construct.Length(slit), construct.Length(m.Underarm),
 			construct.AtMost(max(0, most)))
 	}
 	piece := pieces.Rectangle(name, 2*width, 2*slit)

@@ -14,7 +14,8 @@ import (
 // armholeFacing draws a facing for each half of the armhole.
 func armholeFacing(m Measures, o Options, name string) (Block, error) {
 	if m.Front == nil {
-		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no armhole to face: draft a bodice", name)
+		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no armhole to face: draft a bodice",
+			"%s: es gibt kein Armloch dazu: verlangen Sie ein Oberteil", called(name))
 	}
 	// Both are as deep as the one with less room, so that their ends match.
 	var block Block
@@ -52,8 +53,9 @@ func anyFacing(m Measures, o Options, _ string) (Block, error) {
 	}
 	if o.Of == "" || o.FacedEdge == seams.None {
 		return Block{}, construct.About(subject.Of, subject.Edge).Refuse(
-			"facing: name the piece that it is of and the edge that it faces, such as of: front " +
-				"skirt, edge: waist")
+			"facing: name the piece that it is of and the edge that it faces, such as of: front "+
+				"skirt, edge: waist",
+			"Beleg: nennen Sie das Teil und die Kante, die er belegt, etwa Rock vorn, Taille")
 	}
 	var block Block
 	for _, piece := range m.Pieces {
@@ -66,7 +68,8 @@ func anyFacing(m Measures, o Options, _ string) (Block, error) {
 		names[i] = piece.Name
 	}
 	return Block{}, construct.About(subject.Of).Refuse("%s: there is no piece %q; the pieces drafted before it are: %s",
-		name, o.Of, strings.Join(names, ", "))
+		"%s: ein Teil %q gibt es nicht; vorher gezeichnet sind: %s",
+		called(name), o.Of, strings.Join(names, ", "))
 }
 
 // face adds the facing of one edge, of the usual depth if none is asked for. The
@@ -83,7 +86,9 @@ func (b *Block) face(of pieces.Piece, edge seams.Name, name string, usual float6
 		depth = min(usual, room)
 	case depth > room:
 		return construct.About(subject.Depth).Refuse("%s: a depth of %s is more than the %s and the %s have room for "+
-			"beside the %s; ask for %s or less", name, construct.Length(depth), c.before.Name.Seam(),
+			"beside the %s; ask for %s or less",
+			"%s: für eine Höhe von %s haben %s und %s neben %s keinen Platz; verlangen Sie %s oder "+
+				"weniger", called(name), construct.Length(depth), c.before.Name.Seam(),
 			c.after.Name.Seam(), edge, construct.AtMost(room))
 	}
 	b.Pieces = append(b.Pieces, c.facing(of, name, depth))

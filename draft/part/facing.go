@@ -13,7 +13,8 @@ import (
 // faces, so that they match.
 func neckFacing(m Measures, o Options, name string) (Block, error) {
 	if m.Front == nil {
-		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck to face: draft a bodice", name)
+		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no neck to face: draft a bodice",
+			"%s: es gibt kein Halsloch dazu: verlangen Sie ein Oberteil", called(name))
 	}
 	var block Block
 	for _, side := range []struct {
@@ -69,8 +70,11 @@ func faceNeck(of pieces.Piece, centre seams.Name, name string, depth float64) (p
 	}
 	// The shoulder runs on beyond a dart, which is sewn before it is faced.
 	if most := construct.SeamLength(of, seams.Shoulder) - shoulderLeft; depth > most {
-		return pieces.Piece{}, construct.About(subject.Depth).Refuse("%s: a depth of %s is more than the shoulder has "+
-			"room for beside the neck; ask for %s or less", name, construct.Length(depth), construct.AtMost(most))
+		return pieces.Piece{},
+			construct.About(subject.Depth).Refuse("%s: a depth of %s is more than the shoulder has "+
+				"room for beside the neck; ask for %s or less",
+				"%s: für eine Höhe von %s hat die Schulter neben dem Hals keinen Platz; verlangen Sie %s "+
+					"oder weniger", called(name), construct.Length(depth), construct.AtMost(most))
 	}
 	point, middle := neck.Start(), neck.End()
 	outward := construct.Back(shoulder.Tangent(shoulder.Length()))

@@ -36,11 +36,15 @@ func flatCollar(m Measures, o Options, name string) (Block, error) {
 		depth = min(depth, shoulder-shoulderLeft)
 	case depth > shoulder-shoulderLeft:
 		return Block{}, construct.About(subject.Depth).Refuse("%s: a depth of %s is more than the shoulder has room "+
-			"for; ask for %s or less", name, construct.Length(depth), construct.AtMost(shoulder-shoulderLeft))
+			"for; ask for %s or less",
+			"%s: für eine Höhe von %s hat die Schulter keinen Platz; verlangen Sie %s oder weniger",
+			called(name), construct.Length(depth), construct.AtMost(shoulder-shoulderLeft))
 	}
 	if overlap < 0 || overlap > shoulder/2 {
 		return Block{}, construct.About(subject.Overlap).Refuse("%s: an overlap of %s at the shoulder tip cannot be "+
-			"drawn; ask for %s to %s", name, construct.Length(overlap), construct.Length(10), construct.Length(20))
+			"drawn; ask for %s to %s",
+			"%s: eine Überdeckung von %s an der Schulterspitze lässt sich nicht zeichnen; verlangen "+
+				"Sie %s bis %s", called(name), construct.Length(overlap), construct.Length(10), construct.Length(20))
 	}
 	piece := n.flat(name, depth, overlap, shoulder)
 	return Block{Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{n.flatSheet(name, depth, overlap)},

@@ -15,7 +15,9 @@ func gatheredSkirt(m Measures, o Options, name string) (Block, error) {
 	if front == 0 {
 		if m.Waist == 0 && o.Length == 0 {
 			return Block{}, construct.About(subject.WaistGirth).Refuse("%s: the waist girth is missing: measure it, or "+
-				"give the length of the skirt's upper edge", name)
+				"give the length of the skirt's upper edge",
+				"%s: der Taillenumfang fehlt: messen Sie, oder geben Sie die Länge der Oberkante des "+
+					"Rocks an", called(name))
 		}
 		front, back = (m.Waist+waistbandEase)/4, (m.Waist+waistbandEase)/4
 	}

@@ -25,7 +25,8 @@ type halfNeck struct {
 func neckOf(m Measures, name string) (halfNeck, error) {
 	if m.Front == nil {
 		return halfNeck{}, construct.About(subject.Kind).Refuse("%s: there is no neck to fit it to: draft a bodice",
-			name)
+			"%s: es gibt kein Halsloch dazu: verlangen Sie ein Oberteil",
+			called(name))
 	}
 	n := halfNeck{fold: *m.Back, open: *m.Front, centre: seams.CentreBack, opening: seams.CentreFront}
 	if m.Back.Fold == seams.None && m.Front.Fold != seams.None {

@@ -23,7 +23,8 @@ func Draft(m Measures, o Options) (Block, error) {
 		}
 		return asStrips(o, name, block)
 	}
-	return Block{}, construct.About(subject.Kind).Refuse("there is no part %q; use one of: %s", o.Kind, kindList())
+	return Block{}, construct.About(subject.Kind).Refuse("there is no part %q; use one of: %s",
+		"ein Zubehörteil %q gibt es nicht; es gibt: %s", o.Kind, kindList())
 }
 
 // drawn is how each kind is drafted.
@@ -42,20 +43,24 @@ func straightPanel(_ Measures, o Options, name string) (Block, error) {
 func check(o Options, name string) error {
 	switch {
 	case o.Depth < 0:
-		return construct.About(subject.Depth).Refuse("%s: the depth is %s; it cannot be negative", name,
+		return construct.About(subject.Depth).Refuse("%s: the depth is %s; it cannot be negative",
+			"%s: die Höhe ist %s; sie kann nicht negativ sein", called(name),
 			construct.Length(o.Depth))
 	case o.Length < 0:
-		return construct.About(subject.Length).Refuse("%s: the length is %s; it cannot be negative", name,
+		return construct.About(subject.Length).Refuse("%s: the length is %s; it cannot be negative",
+			"%s: die Länge ist %s; sie kann nicht negativ sein", called(name),
 			construct.Length(o.Length))
 	case o.Fullness != 0 && (o.Fullness < 1 || o.Fullness > 5):
 		return construct.About(subject.Fullness).Refuse("%s: a fullness of %.4g cannot be gathered; 1.5 to 3 is usual",
-			name, o.Fullness)
+			"%s: eine Weite vom %.4g-Fachen lässt sich nicht einreihen; üblich ist das 1,5- bis 3-Fache",
+			called(name), o.Fullness)
 	case o.Depth == 0 && (o.Kind == GatheredSkirt || o.Kind == StraightPanel):
 		return construct.About(subject.Depth).Refuse("%s: the length is missing: give its depth, from the upper edge "+
-			"to the hem", name)
+			"to the hem", "%s: die Länge fehlt: geben Sie die Höhe an, von der Oberkante bis zum Saum", called(name))
 	case o.Length == 0 && o.Kind == StraightPanel:
 		return construct.About(subject.Length).Refuse("%s: the width is missing: give its length along the upper edge",
-			name)
+			"%s: die Breite fehlt: geben Sie die Länge der Oberkante an",
+			called(name))
 	}
 	return nil
 }

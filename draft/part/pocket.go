@@ -35,7 +35,9 @@ func patchPocket(_ Measures, o Options, name string) (Block, error) {
 	}
 	if height < width/2 {
 		return Block{}, construct.About(subject.Depth, subject.Length).Refuse(
-			"%s: a height of %s is too little for a width of %s; ask for half as much or more", name,
+			"%s: a height of %s is too little for a width of %s; ask for half as much or more",
+			"%s: eine Höhe von %s ist zu wenig für eine Breite von %s; verlangen Sie mindestens die "+
+				"Hälfte davon", called(name),
 			construct.Length(height), construct.Length(width))
 	}
 	lower, from, err := lowerEdge(o, name, width)
@@ -74,7 +76,8 @@ func lowerEdge(o Options, name string, width float64) ([]pieces.Edge, float64, e
 		known[i] = string(shape)
 	}
 	return nil, 0, construct.About(subject.Shape).Refuse("%s: there is no shape %q for its lower edge; use one of: %s",
-		name, o.Shape, strings.Join(known, ", "))
+		"%s: eine Form %q der Unterkante gibt es nicht; es gibt: %s",
+		called(name), o.Shape, strings.Join(known, ", "))
 }
 
 // roundedBottom is the lower edge of a rectangle from its left side to its
@@ -99,12 +102,15 @@ func pocketBag(m Measures, o Options, name string) (Block, error) {
 	side, ok := front.Edge(seams.SideSeam)
 	if !ok {
 		return Block{}, construct.About(subject.Kind).Refuse("%s: there is no front skirt with a side seam to hang it "+
-			"in: draft a straight or a-line skirt", name)
+			"in: draft a straight or a-line skirt",
+			"%s: es gibt keinen Rock vorn mit Seitennaht dazu: verlangen Sie einen geraden Rock oder "+
+				"eine A-Linie", called(name))
 	}
 	open := o.opening()
 	most := side.Path.Length() - pocketBelow - 2*bagBeyond
 	if open < leastOpening || open > most {
-		return Block{}, construct.About(subject.Length).Refuse("%s: an opening of %s cannot be; ask for %s to %s", name,
+		return Block{}, construct.About(subject.Length).Refuse("%s: an opening of %s cannot be; ask for %s to %s",
+			"%s: ein Eingriff von %s geht nicht; verlangen Sie %s bis %s", called(name),
 			construct.Length(open), construct.AtLeast(leastOpening), construct.AtMost(most))
 	}
 	return Block{Pieces: []pieces.Piece{BagOn(side.Path, name, pocketBelow, open)},

@@ -58,11 +58,14 @@ func shirtCollar(m Measures, o Options, name string) (Block, error) {
 	switch {
 	case deep < standLeast || deep > standMost:
 		return Block{}, construct.About(subject.Stand).Refuse("%s: a stand of %s cannot be worn; ask for %s to %s, %s "+
-			"is usual", name, construct.Length(deep), construct.AtLeast(standLeast), construct.AtMost(standMost),
+			"is usual", "%s: ein Steg von %s ist nicht zu tragen; verlangen Sie %s bis %s, üblich sind %s",
+			called(name), construct.Length(deep), construct.AtLeast(standLeast), construct.AtMost(standMost),
 			construct.Length(usualStand))
 	case fall < deep+fallCovers:
 		return Block{}, construct.About(subject.Depth, subject.Stand).Refuse(
-			"%s: a depth of %s does not cover the seam of a stand of %s; ask for %s or more", name,
+			"%s: a depth of %s does not cover the seam of a stand of %s; ask for %s or more",
+			"%s: eine Höhe von %s deckt die Naht eines Stegs von %s nicht; verlangen Sie %s oder mehr",
+			called(name),
 			construct.Length(fall), construct.Length(deep), construct.AtLeast(deep+fallCovers))
 	}
 	stand := n.stand(name+" stand", deep)
@@ -145,7 +148,8 @@ func mandarinCollar(m Measures, o Options, name string) (Block, error) {
 	depth := o.FinishedDepth()
 	if depth < 15 || depth > standMost {
 		return Block{}, construct.About(subject.Depth).Refuse("%s: a depth of %s cannot be worn; ask for %s to %s, %s "+
-			"is usual", name, construct.Length(depth), construct.AtLeast(standLeast), construct.AtMost(standMost),
+			"is usual", "%s: eine Höhe von %s ist nicht zu tragen; verlangen Sie %s bis %s, üblich sind %s",
+			called(name), construct.Length(depth), construct.AtLeast(standLeast), construct.AtMost(standMost),
 			construct.Length(35))
 	}
 	rim := bandRim(n.first, n.second, mandarinRise)

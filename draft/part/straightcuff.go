@@ -16,7 +16,9 @@ func cuff(m Measures, o Options, name string) (Block, error) {
 	if length == 0 {
 		if m.Wrist == 0 {
 			return Block{}, construct.About(subject.WristGirth).Refuse("%s: the wrist girth is missing: measure it, or "+
-				"give the cuff's length", name)
+				"give the cuff's length",
+				"%s: der Handgelenkumfang fehlt: messen Sie, oder geben Sie die Länge der Manschette an",
+				called(name))
 		}
 		length = CuffLength(m.Wrist)
 	}

@@ -28,13 +28,16 @@ func belt(m Measures, o Options, name string) (Block, error) {
 	if length == 0 {
 		if m.Waist == 0 {
 			return Block{}, construct.About(subject.WaistGirth).Refuse("%s: the waist girth is missing: measure it, or "+
-				"give the belt's length", name)
+				"give the belt's length",
+				"%s: der Taillenumfang fehlt: messen Sie, oder geben Sie die Länge des Gürtels an", called(name))
 		}
 		length = m.Waist + beltBeyond
 	}
 	if length < 2*depth {
 		return Block{}, construct.About(subject.Length, subject.Depth).Refuse(
-			"%s: a length of %s is too short for a depth of %s; measure both again", name, construct.Length(length),
+			"%s: a length of %s is too short for a depth of %s; measure both again",
+			"%s: eine Länge von %s ist zu kurz für eine Höhe von %s; messen Sie beide noch einmal",
+			called(name), construct.Length(length),
 			construct.Length(depth))
 	}
 	shoulder := length - depth/2
@@ -68,7 +71,7 @@ func tie(_ Measures, o Options, name string) (Block, error) {
 func biasStrip(_ Measures, o Options, name string) (Block, error) {
 	if o.Length == 0 {
 		return Block{}, construct.About(subject.Length).Refuse("%s: the length is missing: give the length of all "+
-			"strips joined", name)
+			"strips joined", "%s: die Länge fehlt: geben Sie die Länge aller Streifen zusammen an", called(name))
 	}
 	width, cloth := o.FinishedDepth(), o.ClothWidth
 	if cloth == 0 {
@@ -78,7 +81,10 @@ func biasStrip(_ Measures, o Options, name string) (Block, error) {
 	most := float64(cloth*math.Sqrt2) - width - 2*joinAllowance
 	if most < width {
 		return Block{}, construct.About(subject.Depth).Refuse("%s: a strip %s wide cannot be cut on the bias from a "+
-			"cloth %s wide; ask for a narrower strip", name, construct.Length(width), construct.Length(cloth))
+			"cloth %s wide; ask for a narrower strip",
+			"%s: ein Streifen von %s Breite lässt sich aus einem %s breiten Stoff nicht schräg "+
+				"schneiden; verlangen Sie einen schmaleren",
+			called(name), construct.Length(width), construct.Length(cloth))
 	}
 	count := int(math.Ceil(o.Length/most - 1e-9))
 	piece := pieces.Rectangle(name, width, o.Length/float64(count))

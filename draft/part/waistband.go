@@ -24,7 +24,8 @@ func waistSeam(m Measures, o Options, name string) (float64, error) {
 		return m.Waist + waistbandEase, nil
 	}
 	return 0, construct.About(subject.WaistGirth).Refuse("%s: the waist girth is missing: measure it, or give the "+
-		"waistband's length", name)
+		"waistband's length",
+		"%s: der Taillenumfang fehlt: messen Sie, oder geben Sie die Länge des Bunds an", called(name))
 }
 
 // waistband is straight and folded double along its middle.
@@ -67,7 +68,9 @@ func shapedWaistband(m Measures, o Options, name string) (Block, error) {
 	angle := (lower - upper) / depth
 	if angle > 0.9*math.Pi {
 		return Block{}, construct.About(subject.WaistGirth).Refuse("%s: the waist girth of %s is too small for a "+
-			"waist seam of %s only %s below it; ask for a straight waistband", name, construct.Length(m.Waist),
+			"waist seam of %s only %s below it; ask for a straight waistband",
+			"%s: der Taillenumfang von %s ist zu klein für eine Taillennaht von %s nur %s darunter; "+
+				"verlangen Sie einen geraden Bund", called(name), construct.Length(m.Waist),
 			construct.Length(lower), construct.Length(depth))
 	}
 	return bandBlock(m, o, ringBand(name, lower/angle, depth, angle)), nil

@@ -42,7 +42,8 @@ func WaistRadius(waistSeam, part float64) float64 { return waistSeam / (2 * math
 func (f figures) circle() (Block, error) {
 	ring, ok := rings[f.Shape]
 	if !ok {
-		return Block{}, construct.About(subject.Shape).Refuse("skirt: there is no shape with the number %d", f.Shape)
+		return Block{}, construct.About(subject.Shape).Refuse("skirt: there is no shape with the number %d",
+			"Rock: eine Form mit der Nummer %d gibt es nicht", f.Shape)
 	}
 	inner := WaistRadius(f.waist, ring.part)
 	outer := inner + f.Length
@@ -51,6 +52,9 @@ func (f figures) circle() (Block, error) {
 		return Block{}, construct.About(subject.HipGirth, subject.WaistGirth, subject.Shape).Refuse(
 			"skirt: the hip girth of %s does not go into a %s skirt on a waist girth of %s, which "+
 				"is %s wide there; ask for more of a circle, or measure both again",
+			"Rock: der Hüftumfang von %s geht nicht in einen Rock der Form %s mit einem Taillenumfang "+
+				"von %s, der dort %s weit ist; verlangen Sie mehr vom Teller, oder messen Sie beide noch "+
+				"einmal",
 			construct.Length(f.Hip), ring.name, construct.Length(f.Waist), construct.Length(hip))
 	}
 	panels := f.circlePanels(ring, outer)
@@ -64,8 +68,10 @@ func (f figures) circle() (Block, error) {
 		Pieces: []pieces.Piece{piece}, Sheets: []construct.Sheet{sheet},
 		Waist: whole * construct.SeamLength(piece, seams.Waist), Hip: hip,
 		Hem: whole * construct.SeamLength(piece, seams.NarrowHem),
-		Warnings: []construct.Sentence{construct.Say("a circle skirt drops where it hangs on the bias: let it hang " +
-			"for a day, and level the hem before hemming it")},
+		Warnings: []construct.Sentence{construct.Both("a circle skirt drops where it hangs on the bias: let it hang "+
+			"for a day, and level the hem before hemming it",
+			"ein Tellerrock längt sich im schrägen Fadenlauf: lassen Sie ihn einen Tag hängen, und "+
+				"gleichen Sie den Saum vor dem Säumen aus")},
 	}
 	f.HipEase = circleHipEase
 	b.Pairings = []construct.Pairing{waistPairing("waist seam", b.Waist, f), {

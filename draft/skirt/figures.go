@@ -71,30 +71,41 @@ func (f figures) check() error {
 	}{{"length", f.Length}, {"waist ease", f.WaistEase}, {"hip ease", f.HipEase}, {"flare", f.Flare},
 		{"panel width", f.PanelWidth}} {
 		if l.value < 0 {
-			return construct.Refuse("skirt: the %s is %s; it cannot be negative", l.name, construct.Length(l.value))
+			return construct.Refuse("skirt: the %s is %s; it cannot be negative",
+				"Rock: %s ist %s; das kann nicht negativ sein", l.name, construct.Length(l.value))
 		}
 	}
 	switch {
 	case f.Length < f.WaistToHip+leastBelowHip:
 		return construct.About(subject.Length).Refuse("skirt: a length of %s ends above or at the hip (waist to hip "+
 			"%s); ask for %s or more",
+			"Rock: eine Länge von %s endet über oder an der Hüfte (Hüfttiefe %s); verlangen Sie %s "+
+				"oder mehr",
 			construct.Length(f.Length+f.Lowered), construct.Length(f.WaistToHip+f.Lowered),
 			construct.AtLeast(f.WaistToHip+leastBelowHip+f.Lowered))
 	case f.Length > longest:
 		return construct.About(subject.Length).Refuse("skirt: a length of %s is longer than a body; %s is the most",
+			"Rock: eine Länge von %s ist länger als ein Körper; höchstens %s gehen",
 			construct.Length(f.Length+f.Lowered), construct.AtMost(longest+f.Lowered))
 	case f.PanelWidth > 0 && f.PanelWidth < leastPanel:
 		return construct.About(subject.PanelWidth).Refuse("skirt: a panel width of %s is too narrow; ask for %s or more",
+			"Rock: eine Bahnbreite von %s ist zu schmal; verlangen Sie %s oder mehr",
 			construct.Length(f.PanelWidth), construct.AtLeast(leastPanel))
 	case f.Vent && f.Shape != Straight:
-		return construct.About(subject.Vent).Refuse("skirt: only a straight skirt has a vent; leave it out, or ask " +
-			"for the straight shape")
+		return construct.About(subject.Vent).Refuse("skirt: only a straight skirt has a vent; leave it out, or ask "+
+			"for the straight shape",
+			"Rock: nur ein gerader Rock hat einen Schlitz; lassen Sie ihn weg, oder verlangen Sie die "+
+				"gerade Form")
 	case f.DartsIntoHem && f.Shape != ALine:
-		return construct.About(subject.Darts).Refuse("skirt: only in an a-line skirt are the darts closed into the " +
-			"hem; leave that out, or ask for the a-line shape")
+		return construct.About(subject.Darts).Refuse("skirt: only in an a-line skirt are the darts closed into the "+
+			"hem; leave that out, or ask for the a-line shape",
+			"Rock: nur in der A-Linie werden die Abnäher in den Saum gelegt; lassen Sie das weg, oder "+
+				"verlangen Sie die A-Linie")
 	case f.Vent && f.BackOnFold:
 		return construct.About(subject.Vent, subject.Back).Refuse(
-			"skirt: a vent needs a centre back seam; leave out one of the vent and the back on the fold")
+			"skirt: a vent needs a centre back seam; leave out one of the vent and the back on the fold",
+			"Rock: ein Schlitz braucht eine Naht in der hinteren Mitte; lassen Sie den Schlitz weg, "+
+				"oder den Bruch hinten")
 	}
 	return nil
 }
@@ -122,6 +133,8 @@ func (f figures) checkFlare() error {
 	if most := mostSlant * (f.Length - f.WaistToHip); f.flare() > most {
 		return construct.About(subject.Flare).Refuse("skirt: a flare of %s is too much for a length of %s; ask for %s "+
 			"or less, or for a circle skirt",
+			"Rock: eine Ausstellung von %s ist zu viel für eine Länge von %s; verlangen Sie %s oder "+
+				"weniger, oder einen Tellerrock",
 			construct.Length(f.flare()), construct.Length(f.Length), construct.AtMost(most))
 	}
 	return nil

@@ -67,7 +67,11 @@ func (f figures) meetBodice(s *shaping, front, back *half) error {
 				"skirt: the side seam would have to move by %s to meet that of the bodice, on a "+
 					"waist girth of %s and a hip girth of %s; ask for a skirt without side seams (gores, tiers, "+
 					"pleats or a "+
-					"circle), or measure both again", construct.Length(math.Abs(moved-shift)),
+					"circle), or measure both again",
+				"Rock: die Seitennaht müsste um %s wandern, um die des Oberteils zu treffen, bei "+
+					"Taillenumfang %s und Hüftumfang %s; verlangen Sie einen Rock ohne Seitennähte (Bahnen, "+
+					"Stufen, Falten oder Teller), oder messen Sie beide noch einmal",
+				construct.Length(math.Abs(moved-shift)),
 				construct.Length(f.Waist), construct.Length(f.Hip))
 		}
 		front.width, back.width = front.width+shift, back.width-shift
@@ -169,22 +173,30 @@ func (f figures) fittedBlock(s shaping, sheets []construct.Sheet, front, back pi
 		Hem:   hem + 2*length(back, seams.SkirtHem),
 	}
 	b.Pairings = []construct.Pairing{
-		construct.Equal("side", "front side", length(front, seams.SideSeam), "back side", length(back, seams.SideSeam)),
+		construct.Equal("side", "front side", length(front, seams.SideSeam), "back side", length(back,
+			seams.SideSeam)),
 		waistPairing("waist seam, darts closed", b.Waist, f),
 		f.hipPairing(b.Hip),
 	}
 	if f.waist > f.hip {
-		b.Warnings = append(b.Warnings, construct.Say("the waist of %s is wider than the hip of %s: the skirt hangs "+
-			"straight from the waist and is %s wider than the hip", construct.Length(f.Waist), construct.Length(f.Hip),
+		b.Warnings = append(b.Warnings, construct.Both("the waist of %s is wider than the hip of %s: the skirt hangs "+
+			"straight from the waist and is %s wider than the hip",
+			"die Taille von %s ist weiter als die Hüfte von %s: der Rock hängt gerade von der Taille "+
+				"und ist %s weiter als die Hüfte", construct.Length(f.Waist), construct.Length(f.Hip),
 			construct.Length(b.Hip-f.Hip)))
 	}
 	if f.DartsIntoHem && s.front == nil && s.back == nil {
-		b.Warnings = append(b.Warnings, construct.Say("the waist of %s is so near the hip of %s that there are no "+
-			"darts to close into the hem: give a flare", construct.Length(f.Waist), construct.Length(f.Hip)))
+		b.Warnings = append(b.Warnings, construct.Both("the waist of %s is so near the hip of %s that there are no "+
+			"darts to close into the hem: give a flare",
+			"die Taille von %s liegt so nahe an der Hüfte von %s, dass keine Abnäher in den Saum zu "+
+				"legen sind: geben Sie eine Ausstellung an",
+			construct.Length(f.Waist), construct.Length(f.Hip)))
 	}
 	if f.Shape == Straight && !f.Vent && f.Length > 500 && b.Hem < f.Hip+150 {
-		b.Warnings = append(b.Warnings, construct.Say("the hem is %s round, %s below the waist: for a full stride "+
-			"add a vent, or stop at 50 cm", construct.Length(b.Hem), construct.Length(f.Length)))
+		b.Warnings = append(b.Warnings, construct.Both("the hem is %s round, %s below the waist: for a full stride "+
+			"add a vent, or stop at 50 cm",
+			"der Saum ist %s weit, %s unter der Taille: für volle Schritte braucht es einen Schlitz, "+
+				"oder der Rock endet bei 50 cm", construct.Length(b.Hem), construct.Length(f.Length)))
 	}
 	return b
 }

@@ -30,7 +30,8 @@ func (f figures) gored() (Block, error) {
 		f.Gores = usualGores
 	}
 	if !slices.Contains([]int{4, 6, 8}, f.Gores) {
-		return Block{}, construct.About(subject.Gores).Refuse("skirt: %d gores; ask for 4, 6 or 8", f.Gores)
+		return Block{}, construct.About(subject.Gores).Refuse("skirt: %d gores; ask for 4, 6 or 8",
+			"Rock: %d Bahnen; verlangen Sie 4, 6 oder 8", f.Gores)
 	}
 	if err := f.checkFlare(); err != nil {
 		return Block{}, err
@@ -46,6 +47,8 @@ func (f figures) gored() (Block, error) {
 		return Block{}, construct.About(subject.WaistGirth, subject.HipGirth).Refuse(
 			"skirt: the waist girth of %s is too small for the hip girth of %s in %d gores; ask "+
 				"for %s, or measure both again",
+			"Rock: der Taillenumfang von %s ist zu klein für den Hüftumfang von %s in %d Bahnen; "+
+				"verlangen Sie %s, oder messen Sie beide noch einmal",
 			construct.Length(f.Waist), construct.Length(f.Hip), f.Gores, moreGores(f.Gores))
 	}
 	sheet := construct.Sheet{Piece: role.Gore.String()}

@@ -55,7 +55,8 @@ func (f figures) pleated() (Block, error) {
 		p.pleats = int(math.Round(round / usual))
 	}
 	if p.pleats < fewestPleats || p.pleats > mostPleats {
-		return Block{}, construct.About(subject.Pleats).Refuse("skirt: %d pleats; ask for %d to %d", p.pleats,
+		return Block{}, construct.About(subject.Pleats).Refuse("skirt: %d pleats; ask for %d to %d",
+			"Rock: %d Falten; verlangen Sie %d bis %d", p.pleats,
 			fewestPleats,
 			mostPleats)
 	}
@@ -66,6 +67,8 @@ func (f figures) pleated() (Block, error) {
 		return Block{}, construct.About(subject.WaistGirth, subject.HipGirth).Refuse(
 			"skirt: the waist girth of %s is too small for the hip girth of %s: the pleats "+
 				"would lie %s over one another; measure both again, or ask for a circle skirt",
+			"Rock: der Taillenumfang von %s ist zu klein für den Hüftumfang von %s: die Falten "+
+				"lägen %s übereinander; messen Sie beide noch einmal, oder verlangen Sie einen Tellerrock",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(p.closer))
 	}
 	piece := f.pleatPanel(p)
@@ -117,8 +120,9 @@ func (f figures) recordPleats(p pleating) construct.Sheet {
 	hip := s.Down(up, f.WaistToHip, "the hip line: waist to hip")
 	s.Draw("complete the rectangle "+construct.Numbers(corner, right, up), "")
 	s.Draw("from the left side mark {} on the hip line from "+construct.Numbers(hip)+
-		" again and again, and square down to the hem", "the width of a pleat: hip girth and ease over the number of "+
-		"pleats", p.visible)
+		" again and again, and square down to the hem",
+		"the width of a pleat: hip girth and ease over the number of "+
+			"pleats", p.visible)
 	if f.Shape == BoxPleated {
 		s.Draw("of every three stretches the middle one shows; draw its two lines on up to the waist, each {} closer "+
 			"to its middle there", "half of what a pleat takes in between hip and waist", p.closer/2)

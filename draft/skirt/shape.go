@@ -92,6 +92,9 @@ func (f figures) shape() (shaping, error) {
 				"to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for a "+
 				"gathered, "+
 				"pleated or circle skirt",
+			"Rock: der Taillenumfang von %s ist zu klein für den Hüftumfang von %s bei einer "+
+				"Hüfttiefe von %s: die Abnäher würden zu breit, um flach zu liegen; messen Sie alle "+
+				"drei noch einmal, oder verlangen Sie einen gereihten, einen Falten- oder Tellerrock",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
 	}
 	s.front, s.back = f.frontDarts(front), f.backDarts(back)
@@ -163,6 +166,9 @@ func (f figures) hemDarts(total float64) (front, back []dart, err error) {
 			"skirt: the waist girth of %s is too small for the hip girth of %s within a waist "+
 				"to hip of %s to close the darts into the hem; measure all three again, or ask for a gored or a "+
 				"circle skirt",
+			"Rock: der Taillenumfang von %s ist zu klein für den Hüftumfang von %s bei einer "+
+				"Hüfttiefe von %s, um die Abnäher in den Saum zu legen; messen Sie alle drei noch "+
+				"einmal, oder verlangen Sie einen Bahnen- oder Tellerrock",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
 	}
 	return []dart{{0.6, float64(turn * frontLong), frontLong}}, []dart{{0.5, float64(turn * backLong), backLong}}, nil

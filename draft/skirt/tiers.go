@@ -30,14 +30,19 @@ func (f figures) tiered() (Block, error) {
 	}
 	switch {
 	case f.Tiers < 1 || f.Tiers > 8:
-		return Block{}, construct.About(subject.Tiers).Refuse("skirt: %d tiers; ask for 1 to 8", f.Tiers)
+		return Block{}, construct.About(subject.Tiers).Refuse("skirt: %d tiers; ask for 1 to 8",
+			"Rock: %d Stufen; verlangen Sie 1 bis 8", f.Tiers)
 	case f.Fullness < 1 || f.Fullness > 3:
 		return Block{}, construct.About(subject.Fullness).Refuse("skirt: a fullness of %.4g cannot be gathered; 1.5 "+
-			"to 3 is usual", f.Fullness)
+			"to 3 is usual",
+			"Rock: das %.4g-Fache lässt sich nicht einreihen; üblich ist das 1,5- bis 3-Fache",
+			f.Fullness)
 	case f.hip > 3*f.waist:
 		return Block{}, construct.About(subject.HipGirth, subject.WaistGirth).Refuse(
 			"skirt: the hip girth of %s cannot be gathered into a waist girth of %s; measure "+
-				"both again", construct.Length(f.Hip), construct.Length(f.Waist))
+				"both again",
+			"Rock: ein Hüftumfang von %s lässt sich nicht in einen Taillenumfang von %s einreihen; "+
+				"messen Sie beide noch einmal", construct.Length(f.Hip), construct.Length(f.Waist))
 	}
 	b := Block{Waist: f.waist}
 	above, seam := f.waist, "waist seam"
@@ -49,7 +54,9 @@ func (f figures) tiered() (Block, error) {
 		}
 		if width > widestTier {
 			return Block{}, construct.About(subject.Tiers, subject.Fullness).Refuse(
-				"skirt: tier %d would take %s of cloth round; ask for fewer tiers or less fullness", tier,
+				"skirt: tier %d would take %s of cloth round; ask for fewer tiers or less fullness",
+				"Rock: Stufe %d bräuchte %s Stoff ringsum; verlangen Sie weniger Stufen oder weniger "+
+					"Mehrweite", tier,
 				construct.Length(width))
 		}
 		piece := f.tier(tier, width)

@@ -96,6 +96,8 @@ func (s solving) noHead() error {
 	return construct.About(subject.ScyeDepth, subject.AcrossBackWidth).Refuse(
 		"sleeve: no smooth head goes into an armhole of %s that is %s deep: measure "+
 			"the scye depth and the across widths again",
+		"Ärmel: in ein Armloch von %s, das %s tief ist, geht keine glatte Armkugel: messen Sie "+
+			"Armlochtiefe, Rücken- und Brustbreite noch einmal",
 		construct.Length(s.front.length+s.back.length), construct.Length(s.depth))
 }
 
@@ -153,7 +155,9 @@ func asked(all []solving, height, arm float64) (head, error) {
 		return head{}, all[0].noHead()
 	}
 	return head{}, construct.About(subject.HeadHeight).Refuse("sleeve: a head height of %s makes no smooth head on "+
-		"this armhole, which is %s deep; ask for %s to %s", construct.Length(height), construct.Length(all[0].depth),
+		"this armhole, which is %s deep; ask for %s to %s",
+		"Ärmel: eine Höhe von %s gibt keine glatte Armkugel zu diesem Armloch, das %s tief ist; "+
+			"verlangen Sie %s bis %s", construct.Length(height), construct.Length(all[0].depth),
 		construct.AtLeast(least), construct.AtMost(most))
 }
 

@@ -35,7 +35,10 @@ func (d drafting) capSleeve(sheet construct.Sheet, h head, _ ends) (Block, error
 	if dip < leastCapDip || dip > mostCapDip {
 		return Block{}, construct.About(subject.Length, subject.Style).Refuse(
 			"sleeve: a cap sleeve of %s does not join the notches of this armhole; ask for %s to "+
-				"%s from the crown", construct.Length(d.Length), construct.AtLeast(h.height-chord+leastCapDip),
+				"%s from the crown",
+			"Ärmel: ein kleiner Ärmel von %s trifft die Knipse dieses Armlochs nicht; verlangen Sie "+
+				"%s bis %s ab der Schulter",
+			construct.Length(d.Length), construct.AtLeast(h.height-chord+leastCapDip),
 			construct.AtMost(h.height-chord+mostCapDip))
 	}
 	// The middle of the curve lies three quarters of the way to its handles.

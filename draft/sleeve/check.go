@@ -31,29 +31,39 @@ func (o Options) check() error {
 	}{{"head", subject.HeadFullness, o.HeadFullness, leastFullness}, {"hem", subject.HemFullness, o.HemFullness, 1}} {
 		if f.times != 0 && (f.times < f.least || f.times > mostFullness) {
 			return construct.About(f.about).Refuse("sleeve: a %s fullness of %.4g cannot be gathered; 1.2 to 2 is usual, "+
-				"3 the most", f.name, f.times)
+				"3 the most",
+				"Ärmel: %s vom %.4g-Fachen lässt sich nicht einreihen; üblich ist das 1,2- bis 2-Fache, "+
+					"höchstens das 3-Fache", f.name, f.times)
 		}
 	}
 	switch {
 	case o.HeadFullness > 0 && o.Ease != nil:
 		return construct.About(subject.Ease, subject.HeadFullness).Refuse(
-			"sleeve: a gathered head has no ease; leave out one of the ease and the head fullness")
+			"sleeve: a gathered head has no ease; leave out one of the ease and the head fullness",
+			"Ärmel: eine gereihte Armkugel hat keine Einhalteweite; lassen Sie eines von beidem weg")
 	case o.HeadHeight > 0 && o.BicepEase > 0:
 		return construct.About(subject.BicepEase, subject.HeadHeight).Refuse(
-			"sleeve: the bicep line follows from the head height; leave out one of the head " +
-				"height and the bicep ease")
+			"sleeve: the bicep line follows from the head height; leave out one of the head "+
+				"height and the bicep ease",
+			"Ärmel: die Oberarmlinie folgt aus der Höhe der Armkugel; lassen Sie diese weg, oder die "+
+				"Bequemlichkeit am Oberarm")
 	case o.HemFullness > 0 && o.WristWidth > 0:
 		return construct.About(subject.HemFullness, subject.WristWidth).Refuse(
-			"sleeve: the hem has a width or a fullness; leave out one of them")
+			"sleeve: the hem has a width or a fullness; leave out one of them",
+			"Ärmel: der Saum hat eine Breite oder eine Mehrweite; lassen Sie eines davon weg")
 	case o.WristWidth < 0:
 		return construct.About(subject.WristWidth).Refuse("sleeve: the wrist width is %s; it cannot be negative",
+			"Ärmel: die Weite am Handgelenk ist %s; sie kann nicht negativ sein",
 			construct.Length(o.WristWidth))
 	case o.BicepEase != 0 && (o.BicepEase < BicepEase || o.BicepEase > mostBicepEase):
 		return construct.About(subject.BicepEase).Refuse("sleeve: a bicep ease of %s cannot be; ask for %s to %s",
+			"Ärmel: eine Bequemlichkeit von %s am Oberarm geht nicht; verlangen Sie %s bis %s",
 			construct.Length(o.BicepEase), construct.AtLeast(BicepEase), construct.AtMost(mostBicepEase))
 	case o.Ease != nil && (*o.Ease < leastEase || *o.Ease > mostEase):
 		return construct.About(subject.Ease).Refuse("sleeve: an ease of %s cannot be sewn in; 0 to 1.5 cm suits a "+
-			"shirt, 2 to 4.5 cm a set-in sleeve", construct.Length(*o.Ease))
+			"shirt, 2 to 4.5 cm a set-in sleeve",
+			"Ärmel: %s lassen sich nicht einhalten; zum Hemd passen 0 bis 1,5 cm, zum eingesetzten "+
+				"Ärmel 2 bis 4,5 cm", construct.Length(*o.Ease))
 	}
 	return nil
 }

@@ -50,7 +50,11 @@ func (d drafting) gather(plain head) (head, error) {
 	}
 	return head{}, construct.About(subject.HeadFullness).Refuse("sleeve: a head fullness of %.4g makes no smooth "+
 		"head on an armhole that is %s deep: ask for another fullness, or measure the scye depth and the across "+
-		"widths again", d.HeadFullness, construct.Length((plain.front.depth+plain.back.depth)/2))
+		"widths again",
+		"Ärmel: das %.4g-Fache gibt keine glatte Armkugel zu einem Armloch, das %s tief ist: "+
+			"verlangen Sie eine andere Mehrweite, oder messen Sie Armlochtiefe, Rücken- und "+
+			"Brustbreite noch einmal",
+		d.HeadFullness, construct.Length((plain.front.depth+plain.back.depth)/2))
 }
 
 // hollow is how much a gathered head turns up above its notches.

@@ -23,6 +23,8 @@ func Draft(m Measures, o Options) (Block, error) {
 	if d.length < d.height+leastUnderarm {
 		return Block{}, construct.About(subject.Length, subject.Reach).Refuse(
 			"sleeve: a length of %s ends above the underarm; from the crown it must be %s or more",
+			"Ärmel: eine Länge von %s endet über der Achsel; ab der Schulter müssen es %s oder "+
+				"mehr sein",
 			construct.Length(d.length-h.rise), construct.AtLeast(d.shortest(d.height-h.rise+leastUnderarm)))
 	}
 	sheet := construct.Sheet{Piece: role.Sleeve.String()}

@@ -47,12 +47,17 @@ func (d drafting) checkTwoPiece(o Options) error {
 	switch {
 	case o.HeadFullness > 0 || o.HemFullness > 0:
 		return construct.About(subject.HeadFullness, subject.HemFullness).Refuse(
-			"sleeve: a two-piece sleeve is not gathered; leave out the fullness, or ask for " +
-				"a set-in sleeve")
+			"sleeve: a two-piece sleeve is not gathered; leave out the fullness, or ask for "+
+				"a set-in sleeve",
+			"Ärmel: ein zweiteiliger Ärmel wird nicht eingereiht; lassen Sie die Mehrweite weg, oder "+
+				"verlangen Sie einen eingesetzten")
 	case d.height-d.length > d.elbowLine()-80 || d.elbowLine() > -40:
 		return construct.About(subject.Length, subject.Reach, subject.Style).Refuse(
 			"sleeve: a two-piece sleeve of %s from the crown does not go past the elbow on a "+
-				"shoulder to wrist of %s; ask for a longer one, or for a set-in sleeve", construct.Length(d.length),
+				"shoulder to wrist of %s; ask for a longer one, or for a set-in sleeve",
+			"Ärmel: ein zweiteiliger Ärmel von %s ab der Schulter reicht bei einer Armlänge von %s "+
+				"nicht über den Ellbogen; verlangen Sie einen längeren, oder einen eingesetzten",
+			construct.Length(d.length),
 			construct.Length(d.ShoulderToWrist))
 	}
 	return nil
@@ -67,7 +72,9 @@ func (d drafting) fold(h head, seam pieces.Path) (folded, error) {
 	}
 	if least := 2 * (frontBeyond + backBeyond + leastUnderWrist); f.width < least || f.width > 1.1*bicep {
 		return f, construct.About(subject.WristWidth).Refuse("sleeve: a wrist width of %s does not suit two pieces on "+
-			"a bicep line of %s; ask for %s to %s", construct.Length(f.width), construct.Length(bicep),
+			"a bicep line of %s; ask for %s to %s",
+			"Ärmel: eine Weite von %s am Handgelenk passt nicht zu zwei Teilen mit einer Oberarmlinie "+
+				"von %s; verlangen Sie %s bis %s", construct.Length(f.width), construct.Length(bicep),
 			construct.AtLeast(least), construct.AtMost(1.1*bicep))
 	}
 	f.toFront = reaching(seam, f.frontFold+frontBeyond)

@@ -44,7 +44,9 @@ func (f figures) wrapper() (Block, error) {
 	}
 	if f.Width < leastWrap*f.Hip {
 		return Block{}, construct.About(subject.Width).Refuse("wrapper: a width of %s does not overlap on a hip girth "+
-			"of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Hip),
+			"of %s; ask for %s or more",
+			"Wickeltuch: eine Breite von %s überdeckt sich nicht bei einem Hüftumfang von %s; "+
+				"verlangen Sie %s oder mehr", construct.Length(f.Width), construct.Length(f.Hip),
 			construct.AtLeast(leastWrap*f.Hip))
 	}
 	cloth := named(pieces.Rectangle("wrapper", f.Width, f.Length), narrowHems, seams.NarrowHem, seams.RightNarrowHem,
@@ -75,7 +77,9 @@ func (f figures) apron() (Block, error) {
 	half, bib := f.Width/2, float64(bibShare*f.Waist)
 	if half < bib+besideBib {
 		return Block{}, construct.About(subject.Width).Refuse("apron: a width of %s is too narrow beside a bib for a "+
-			"waist girth of %s; ask for %s or more", construct.Length(f.Width), construct.Length(f.Waist),
+			"waist girth of %s; ask for %s or more",
+			"Schürze: eine Breite von %s ist neben dem Latz zu schmal für einen Taillenumfang von "+
+				"%s; verlangen Sie %s oder mehr", construct.Length(f.Width), construct.Length(f.Waist),
 			construct.AtLeast(2*(bib+besideBib)))
 	}
 	low, corner, waist := orb.Point{0, -f.Length}, orb.Point{half, -f.Length}, orb.Point{half, 0}
@@ -111,7 +115,8 @@ func (f figures) apron() (Block, error) {
 		Sheets: []construct.Sheet{
 			s,
 			rectangleSheet("neck strap", 2*strapWidth, strapLength, "twice the finished width", "62 cm"),
-			rectangleSheet("tie", 2*tieWidth, tieLength, "twice the finished width", "half the waist girth and 40 cm"),
+			rectangleSheet("tie", 2*tieWidth, tieLength, "twice the finished width",
+				"half the waist girth and 40 cm"),
 			rectangleSheet("patch pocket", pocketWidth, pocketHeight, "20 cm", "18 cm"),
 		},
 		Pairings: []construct.Pairing{{
@@ -131,10 +136,13 @@ func (f figures) bag() (Block, error) {
 	switch {
 	case f.Width < leastBag || f.Width > mostBag:
 		return Block{}, construct.About(subject.Width).Refuse("bag: a width of %s cannot be; ask for %s to %s",
+			"Tasche: eine Breite von %s geht nicht; verlangen Sie %s bis %s",
 			construct.Length(f.Width), construct.AtLeast(leastBag), construct.AtMost(mostBag))
 	case f.Depth > f.Width || f.Depth > f.Length:
 		return Block{}, construct.About(subject.Depth).Refuse("bag: a depth of %s is more than the bag is wide or "+
-			"high; ask for %s or less", construct.Length(f.Depth), construct.AtMost(min(f.Width, f.Length)))
+			"high; ask for %s or less",
+			"Tasche: eine Tiefe von %s ist mehr, als die Tasche breit oder hoch ist; verlangen Sie %s "+
+				"oder weniger", construct.Length(f.Depth), construct.AtMost(min(f.Width, f.Length)))
 	}
 	panel := f.bagPanel()
 	handle := strip("handle", handleLength, handleWidth, 2)

@@ -47,10 +47,15 @@ func (f figures) upper() (upper, error) {
 	case u.width < u.neck+40:
 		return u, construct.About(subject.NeckBaseGirth, subject.BustGirth).Refuse(
 			"%s: the neck base girth of %s leaves no shoulder on a bust girth of %s: measure "+
-				"both again, or give more ease", f.name, construct.Length(f.NeckBase), construct.Length(f.Bust))
+				"both again, or give more ease",
+			"%s: der Halsansatzumfang von %s lässt bei einem Brustumfang von %s keine Schulter: "+
+				"messen Sie beide noch einmal, oder geben Sie mehr Bequemlichkeit",
+			f.name, construct.Length(f.NeckBase), construct.Length(f.Bust))
 	case f.Length < u.armhole+150:
 		return u, construct.About(subject.Length).Refuse("%s: a length of %s leaves too little side below an armhole "+
-			"of %s (scye depth %s); ask for %s or more", f.name,
+			"of %s (scye depth %s); ask for %s or more",
+			"%s: eine Länge von %s lässt zu wenig Seite unter einem Armloch von %s (Armlochtiefe "+
+				"%s); verlangen Sie %s oder mehr", f.name,
 			construct.Length(f.Length), construct.Length(u.armhole), construct.Length(f.ScyeDepth),
 			construct.AtLeast(u.armhole+150))
 	}
@@ -150,8 +155,9 @@ func (f figures) recordUpper(s *construct.Sheet, u upper, neckDepth float64) {
 // addSleeve adds straight sleeves where the shoulder line leaves room for them.
 func (f figures) addSleeve(b *Block, u upper) {
 	if u.sleeve < leastSleeve {
-		b.Warnings = append(b.Warnings, construct.Say("the shoulder line reaches to within %s of the wrist: there "+
-			"are no sleeves", construct.Length(max(0, u.sleeve))))
+		b.Warnings = append(b.Warnings, construct.Both("the shoulder line reaches to within %s of the wrist: there "+
+			"are no sleeves", "die Schulterlinie reicht bis auf %s ans Handgelenk: es gibt keine Ärmel",
+			construct.Length(max(0, u.sleeve))))
 		return
 	}
 	piece := named(pieces.Rectangle(role.Sleeve.String(), 2*u.armhole, u.sleeve),

@@ -1,10 +1,9 @@
 package straightcut
 
 import (
-	"fmt"
-
 	"ellwand/draft/construct"
 	"ellwand/draft/subject"
+	"ellwand/pieces/language"
 )
 
 // usual values of each shape, in mm; 0 where there is none [source.OwnChoice].
@@ -25,7 +24,8 @@ var usual = map[Shape]struct {
 func Draft(m Measures, o Options) (Block, error) {
 	values, ok := usual[o.Shape]
 	if !ok {
-		return Block{}, fmt.Errorf("straight cut: there is no shape with the number %d", o.Shape)
+		return Block{}, language.Refuse("straight cut: there is no shape with the number %d",
+			"gerader Schnitt: eine Form mit der Nummer %d gibt es nicht", o.Shape)
 	}
 	f := figures{m, o, values.name}
 	for _, l := range []struct {
@@ -35,7 +35,8 @@ func Draft(m Measures, o Options) (Block, error) {
 	}{{"length", &f.Length, values.length}, {"ease", &f.Ease, values.ease}, {"width", &f.Width, values.width},
 		{"depth", &f.Depth, values.depth}} {
 		if *l.asked < 0 {
-			return Block{}, construct.Refuse("%s: the %s is %s; it cannot be negative", f.name, l.name,
+			return Block{}, construct.Refuse("%s: the %s is %s; it cannot be negative",
+				"%s: %s ist %s; das kann nicht negativ sein", f.name, l.name,
 				construct.Length(*l.asked))
 		}
 		if *l.asked == 0 {
@@ -46,7 +47,8 @@ func Draft(m Measures, o Options) (Block, error) {
 		f.Depth = min(f.Depth, f.Width, f.Length)
 	}
 	if f.Length < values.shortest || f.Length > values.longest {
-		return Block{}, construct.About(subject.Length).Refuse("%s: a length of %s cannot be; ask for %s to %s", f.name,
+		return Block{}, construct.About(subject.Length).Refuse("%s: a length of %s cannot be; ask for %s to %s",
+			"%s: eine Länge von %s geht nicht; verlangen Sie %s bis %s", f.name,
 			construct.Length(f.Length), construct.AtLeast(values.shortest), construct.AtMost(values.longest))
 	}
 	switch o.Shape {

@@ -47,7 +47,8 @@ func (f *figures) settleEase() {
 func (f *figures) widenWaist(asked bool) error {
 	if f.Elastic < leastElastic || f.Elastic > mostElastic {
 		return construct.About(subject.Elastic).Refuse("trousers: an elastic %s wide cannot be; ask for %s to %s, %s "+
-			"is usual", construct.Length(f.Elastic), construct.AtLeast(leastElastic), construct.AtMost(mostElastic),
+			"is usual", "Hose: ein %s breites Gummiband geht nicht; verlangen Sie %s bis %s, üblich sind %s",
+			construct.Length(f.Elastic), construct.AtLeast(leastElastic), construct.AtMost(mostElastic),
 			construct.Length(usualElastic))
 	}
 	least := f.Hip + overHips
@@ -57,6 +58,9 @@ func (f *figures) widenWaist(asked bool) error {
 				"waist girth of %s, which does not pass over a hip girth of %s without an opening; ask for %s or "+
 				"more, or "+
 				"leave the waist ease out",
+				"Hose: mit einer Bequemlichkeit von %s wird die Taille %s weit, bei einem Taillenumfang "+
+					"von %s, und geht ohne Verschluss nicht über einen Hüftumfang von %s; verlangen Sie %s "+
+					"oder mehr, oder lassen Sie die Bequemlichkeit weg",
 				construct.Length(f.WaistEase), construct.Length(2*f.waist), construct.Length(f.Waist),
 				construct.Length(f.Hip), construct.AtLeast(least-f.Waist))
 		}
@@ -66,6 +70,8 @@ func (f *figures) widenWaist(asked bool) error {
 	if short := least - 2*f.waist; short > 0 {
 		return construct.About(subject.HipEase).Refuse("trousers: a hip ease of %s draws a waist of %s, which does "+
 			"not pass over a hip girth of %s without an opening; ask for %s or more",
+			"Hose: mit einer Bequemlichkeit von %s an der Hüfte wird die Taille %s weit und geht ohne "+
+				"Verschluss nicht über einen Hüftumfang von %s; verlangen Sie %s oder mehr",
 			construct.Length(f.HipEase), construct.Length(2*f.waist), construct.Length(f.Hip),
 			construct.AtLeast(f.HipEase+short))
 	}

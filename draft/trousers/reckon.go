@@ -48,7 +48,10 @@ func (f figures) checkLeg() error {
 	if in := f.half() + f.backFork - f.fork + foot[0]; in > mostLegLean*fall {
 		return construct.About(subject.HemWidth, subject.Length).Refuse(
 			"trousers: a hem width of %s is too narrow for a hip girth of %s, %s below the waist; "+
-				"ask for a wider hem or a longer leg", construct.Length(f.legRound()), construct.Length(f.Hip),
+				"ask for a wider hem or a longer leg",
+			"Hose: eine Saumweite von %s ist zu eng für einen Hüftumfang von %s, %s unter der "+
+				"Taille; verlangen Sie einen weiteren Saum oder ein längeres Bein",
+			construct.Length(f.legRound()), construct.Length(f.Hip),
 			construct.Length(f.Length+f.Lowered))
 	}
 	return nil
@@ -60,7 +63,8 @@ func (f figures) check() error {
 		value float64
 	}{{"length", f.Length}, {"waist ease", f.WaistEase}, {"hip ease", f.HipEase}, {"hem width", f.HemWidth}} {
 		if l.value < 0 {
-			return construct.Refuse("trousers: the %s is %s; it cannot be negative", l.name, construct.Length(l.value))
+			return construct.Refuse("trousers: the %s is %s; it cannot be negative",
+				"Hose: %s ist %s; das kann nicht negativ sein", l.name, construct.Length(l.value))
 		}
 	}
 	// The wearer measures from the natural waist.
@@ -69,24 +73,35 @@ func (f figures) check() error {
 	case f.BodyRise < f.WaistToHip+30:
 		return construct.About(subject.BodyRise, subject.WaistToHip).Refuse(
 			"trousers: the body rise of %s does not reach far enough below the waist to hip "+
-				"of %s: measure both again", worn(f.BodyRise), worn(f.WaistToHip))
+				"of %s: measure both again",
+			"Hose: die Sitzhöhe von %s reicht nicht weit genug unter die Hüfttiefe von %s: messen "+
+				"Sie beide noch einmal", worn(f.BodyRise), worn(f.WaistToHip))
 	case f.OutsideLeg < min(float64(1.6*f.BodyRise)+400, 3*f.BodyRise):
 		return construct.About(subject.BodyRise, subject.OutsideLegLength).Refuse(
 			"trousers: the body rise of %s leaves too short a leg in an outside leg "+
-				"length of %s: measure both again", worn(f.BodyRise), worn(f.OutsideLeg))
+				"length of %s: measure both again",
+			"Hose: die Sitzhöhe von %s lässt ein zu kurzes Bein bei einer äußeren Beinlänge von "+
+				"%s: messen Sie beide noch einmal", worn(f.BodyRise), worn(f.OutsideLeg))
 	case f.Length < f.rise+leastLeg:
 		return construct.About(subject.Length).Refuse("trousers: a length of %s leaves no leg below a body rise of "+
-			"%s; ask for %s or more", worn(f.Length), worn(f.BodyRise), construct.AtLeast(worn(f.rise+leastLeg)))
+			"%s; ask for %s or more",
+			"Hose: eine Länge von %s lässt kein Bein unter einer Sitzhöhe von %s; verlangen Sie %s "+
+				"oder mehr", worn(f.Length), worn(f.BodyRise), construct.AtLeast(worn(f.rise+leastLeg)))
 	case f.Length > f.OutsideLeg+pastFloor:
 		return construct.About(subject.Length).Refuse("trousers: a length of %s reaches past the floor, at an outside "+
-			"leg length of %s; ask for %s or less, or measure it again", worn(f.Length), worn(f.OutsideLeg),
+			"leg length of %s; ask for %s or less, or measure it again",
+			"Hose: eine Länge von %s reicht unter den Boden, bei einer äußeren Beinlänge von %s; "+
+				"verlangen Sie %s oder weniger, oder messen Sie noch einmal",
+			worn(f.Length), worn(f.OutsideLeg),
 			construct.AtMost(worn(f.OutsideLeg+pastFloor)))
 	case f.HemWidth > 0 && f.HemWidth < leastHem:
 		return construct.About(subject.HemWidth).Refuse("trousers: no foot goes through a hem width of %s; ask for %s "+
-			"or more", construct.Length(f.HemWidth), construct.AtLeast(leastHem))
+			"or more", "Hose: durch eine Saumweite von %s geht kein Fuß; verlangen Sie %s oder mehr",
+			construct.Length(f.HemWidth), construct.AtLeast(leastHem))
 	case f.HemWidth > mostHem:
 		return construct.About(subject.HemWidth).Refuse("trousers: a hem width of %s is more than a leg can flare to; "+
-			"%s is the most", construct.Length(f.HemWidth), construct.AtMost(mostHem))
+			"%s is the most", "Hose: so weit wie %s kann ein Bein nicht ausgestellt sein; höchstens %s gehen",
+			construct.Length(f.HemWidth), construct.AtMost(mostHem))
 	}
 	return nil
 }
@@ -111,6 +126,9 @@ func (f *figures) shape() error {
 			"trousers: the waist girth of %s is too small for the hip girth of %s within a "+
 				"waist to hip of %s: the darts would be too wide to lie flat; measure all three again, or ask for "+
 				"less hip ease",
+			"Hose: der Taillenumfang von %s ist zu klein für den Hüftumfang von %s bei einer "+
+				"Hüfttiefe von %s: die Abnäher würden zu breit, um flach zu liegen; messen Sie alle "+
+				"drei noch einmal, oder verlangen Sie weniger Bequemlichkeit an der Hüfte",
 			construct.Length(f.Waist), construct.Length(f.Hip), construct.Length(f.WaistToHip))
 	}
 	f.taper = (over - total) / 2

@@ -128,12 +128,15 @@ func (f figures) waistPairing(waist float64) construct.Pairing {
 func (f figures) warnings(b Block) []construct.Sentence {
 	var list []construct.Sentence
 	if f.Waist+f.WaistEase > f.Hip+f.HipEase {
-		list = append(list, construct.Say("the waist of %s is wider than the hip of %s: the trousers hang straight "+
-			"from the waist", construct.Length(f.Waist), construct.Length(f.Hip)))
+		list = append(list, construct.Both("the waist of %s is wider than the hip of %s: the trousers hang straight "+
+			"from the waist",
+			"die Taille von %s ist weiter als die Hüfte von %s: die Hose hängt gerade von der Taille",
+			construct.Length(f.Waist), construct.Length(f.Hip)))
 	}
 	if b.Hem < 310 {
-		list = append(list, construct.Say("the leg is %s round at the hem: the foot may not go through without an "+
-			"opening", construct.Length(b.Hem)))
+		list = append(list, construct.Both("the leg is %s round at the hem: the foot may not go through without an "+
+			"opening", "das Bein ist am Saum %s weit: ohne Schlitz geht der Fuß vielleicht nicht durch",
+			construct.Length(b.Hem)))
 	}
 	return list
 }

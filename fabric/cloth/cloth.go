@@ -7,6 +7,7 @@ package cloth
 import (
 	"slices"
 
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 )
 
@@ -97,6 +98,16 @@ const (
 
 // naps in the order of the constants, as the trade says them.
 var naps = []string{"either way", "one way", "one way per garment"}
+
+var germanNaps = []string{"in beiden Richtungen", "in einer Richtung", "je Stück in einer Richtung"}
+
+// In gives the term in a language.
+func (n Nap) In(l language.Language) string {
+	if l != language.German || n < EitherWay || n > OneWayPerGarment {
+		return n.String()
+	}
+	return germanNaps[n]
+}
 
 // String gives the term of the trade: "either way", "one way" or "one way
 // per garment".

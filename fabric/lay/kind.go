@@ -7,6 +7,8 @@
 // which edge that is.
 package lay
 
+import "ellwand/pieces/language"
+
 // Kind is how the cloth is spread for cutting. The frame of each: x runs along
 // the warp from the cut end, or from the fold when that runs across; y = 0 is
 // the edge nearest to the cutter.
@@ -56,6 +58,28 @@ func (l Kind) String() string {
 		return "unknown"
 	}
 	return kinds[l]
+}
+
+// germanKinds in the order of the constants.
+var germanKinds = []string{
+	"offen", "längs gefaltet", "quer gefaltet", "quer geschnitten und gedreht", "eine Webkante eingeschlagen",
+	"beide Webkanten zur Mitte", "teils gefaltet, teils offen",
+}
+
+// In gives the name of the lay in a language.
+func (l Kind) In(reader language.Language) string {
+	if reader != language.German || l < Open || l > InStretches {
+		return l.String()
+	}
+	return germanKinds[l]
+}
+
+// WayWords is Way in every language.
+func (l Kind) WayWords() language.Sentence {
+	if l == SelvedgeIn || l == BothSelvedgesIn {
+		return language.Say("with %s", "mit: %s", l)
+	}
+	return language.Say("%s", "%s", l)
 }
 
 // Words for the lays, in the order of the constants.

@@ -14,6 +14,7 @@ import (
 	"ellwand/fabric/plan"
 	"ellwand/pieces"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/language"
 )
 
 // Names of what is not cloth in a row of offcuts.
@@ -110,7 +111,8 @@ func (r *row) measure(offcut Offcut, i int) error {
 		outline = geometry.Rectangle(0, 0, r.cloth.HandLaying.Within(offcut.Length-r.cloth.Straighten), offcut.Width)
 	}
 	if err := (cloth.Flaw{Outline: outline}).Check(); err != nil {
-		return fmt.Errorf("%s: the outline of %s encloses nothing or crosses itself; give its corners in turn", r.cloth, name)
+		return language.Refuse("%s: the outline of %s encloses nothing or crosses itself; give its corners in turn",
+			"%s: der Umriss von %s umschließt nichts oder kreuzt sich; geben Sie seine Ecken der Reihe nach an", r.cloth, name)
 	}
 	outline = r.wetted(outline)
 	r.outlines = append(r.outlines, outline)

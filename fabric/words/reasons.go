@@ -2,28 +2,33 @@ package words
 
 import (
 	"errors"
-	"fmt"
 	"maps"
-	"strings"
 
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
+	"ellwand/pieces/role"
 	piecewords "ellwand/pieces/words"
 )
 
 // WhyNot says why a lay cannot be, and what would help: a line for each reason. Empty
 // when it can.
-func WhyNot(p lay.Plan) string { return Reasons(p.Cloth, p.Why) }
+func WhyNot(p lay.Plan) string { return Why(p).String() }
+
+// Why is WhyNot in every language.
+func Why(p lay.Plan) language.Sentence { return language.Join("\n", ReasonLines(p.Cloth, p.Why)...) }
 
 // Reasons on a cloth, a line each, after the pieces that stand in the way for it.
-func Reasons(c cloth.Cloth, all []lay.Reason) string { return strings.Join(ReasonLines(c, all), "\n") }
+func Reasons(c cloth.Cloth, all []lay.Reason) string {
+	return language.Join("\n", ReasonLines(c, all)...).String()
+}
 
 // ReasonLines are those lines.
-func ReasonLines(c cloth.Cloth, all []lay.Reason) []string {
+func ReasonLines(c cloth.Cloth, all []lay.Reason) []language.Sentence {
 	var shared Shared
 	for _, r := range all {
-		shared.Add(r.Piece, Reason(c, r))
+		shared.Add(role.Called(r.Piece), Reason(c, r))
 	}
 	return shared.Lines()
 }
@@ -40,44 +45,44 @@ func Refused(c cloth.Cloth, err error) error {
 // refused is an error and what people read of it.
 type refused struct {
 	error
-	text string
+	said language.Sentence
 }
 
-func (r refused) Error() string { return r.text }
+func (r refused) Error() string { return r.said.String() }
+
+// Said is that in every language.
+func (r refused) Said() language.Sentence { return r.said }
 
 func (r refused) Unwrap() error { return r.error }
 
 // sentence of an error: of several that were joined, each once, after all that it is
 // about.
-func sentence(c cloth.Cloth, err error) string {
-	if err == nil {
-		return ""
-	}
+func sentence(c cloth.Cloth, err error) language.Sentence {
 	var shared Shared
 	addEach(&shared, c, err)
-	return strings.Join(shared.Lines(), "\n")
+	return language.Join("\n", shared.Lines()...)
 }
 
 func addEach(to *Shared, c cloth.Cloth, err error) {
 	switch one := err.(type) {
 	case lay.Reason:
-		to.Add(one.Piece, Reason(c, one))
+		to.Add(role.Called(one.Piece), Reason(c, one))
 	case lay.Refusal:
-		to.Add("", noLay(one))
+		to.Add(language.Sentence{}, noLay(one))
 	case cloth.Fault:
-		to.Add(one.Cloth, Faulty(c, one))
+		to.Add(language.Name(one.Cloth), Faulty(c, one))
 	case pieces.Fault:
 		to.Add(piecewords.About(one), piecewords.Faulty(one))
 	case interface{ Unwrap() []error }:
 		if !isJoined(err, one.Unwrap()) {
-			to.Add("", err.Error())
+			to.Add(language.Sentence{}, language.OfError(err))
 			return
 		}
 		for _, each := range one.Unwrap() {
 			addEach(to, c, each)
 		}
 	default:
-		to.Add("", err.Error())
+		to.Add(language.Sentence{}, language.OfError(err))
 	}
 }
 
@@ -86,37 +91,39 @@ func isJoined(err error, parts []error) bool { return err.Error() == errors.Join
 
 // noLay says why no lay is possible. What fits no open cloth fits none that is folded:
 // the reasons of the other lays would only bury it.
-func noLay(r lay.Refusal) string {
+func noLay(r lay.Refusal) language.Sentence {
 	if one := r.Plans[0]; len(r.Plans) == 1 && one.Lay != lay.Open {
-		return fmt.Sprintf("it cannot be laid %s: %s", one.Lay.Way(), WhyNot(one))
+		return language.Say("it cannot be laid %s: %s", "%s lässt es sich nicht auflegen: %s",
+			one.Lay.WayWords(), Why(one))
 	}
-	var lines []string
+	var lines []language.Sentence
 	for _, p := range r.Plans {
-		line := fmt.Sprintf("%s: %s", p.Lay, WhyNot(p))
+		line := language.Say("%s: %s", "%s: %s", p.Lay, Why(p))
 		if p.Lay == lay.Open {
-			lines = []string{line}
+			lines = []language.Sentence{line}
 			break
 		}
 		lines = append(lines, line)
 	}
-	return fmt.Sprintf("no lay of %s is possible:\n%s", r.Cloth, strings.Join(lines, "\n"))
+	return language.Say("no lay of %s is possible:\n%s", "keine Lage von %s ist möglich:\n%s",
+		clothNamed(r.Cloth), language.Join("\n", lines...))
 }
 
 // Reason says why something cannot be laid, and what would help, without the piece that
 // stands in the way.
-func Reason(c cloth.Cloth, r lay.Reason) string {
+func Reason(c cloth.Cloth, r lay.Reason) language.Sentence {
 	if say, known := explained[r.Of]; known {
 		return say(c, r)
 	}
-	return r.Error()
+	return language.Name(r.Error())
 }
 
 // sentenceOf a reason on a cloth.
-type sentenceOf func(c cloth.Cloth, r lay.Reason) string
+type sentenceOf func(c cloth.Cloth, r lay.Reason) language.Sentence
 
 // explained are the sentences of each obstacle.
 var explained = map[lay.Obstacle]sentenceOf{
-	lay.Told: func(_ cloth.Cloth, r lay.Reason) string { return r.Text },
+	lay.Told: func(_ cloth.Cloth, r lay.Reason) language.Sentence { return language.Name(r.Text) },
 }
 
 // explain obstacles by their sentences.
@@ -126,4 +133,6 @@ func explain(sentences map[lay.Obstacle]sentenceOf) bool {
 }
 
 // always the same sentence.
-func always(text string) sentenceOf { return func(cloth.Cloth, lay.Reason) string { return text } }
+func always(english, german string) sentenceOf {
+	return func(cloth.Cloth, lay.Reason) language.Sentence { return language.Say(english, german) }
+}

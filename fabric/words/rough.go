@@ -32,5 +32,6 @@ func Rough(all []pieces.Piece, say func(mm float64) string) string {
 	if len(names) > most {
 		text = fmt.Sprintf("%d pieces", len(names))
 	}
-	return fmt.Sprintf("Measured to within %s, and so laid that much larger all round: %s.", say(accuracy), text)
+	return fmt.Sprintf("Measured to within %s, and so laid that much larger all round: %s.",
+		say(accuracy), text)
 }

@@ -9,17 +9,18 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 )
 
 func TestSharedSentences(t *testing.T) {
 	var s Shared
 	assert.Empty(t, s.Lines())
-	s.Add("a", "too wide")
-	s.Add("b", "too wide")
-	s.Add("", "nothing helps")
-	s.Add("c", "too long")
-	s.Add("a", "too wide")
-	assert.Equal(t, []string{"a, b: too wide", "nothing helps", "c: too long"}, s.Lines())
+	for _, one := range [][2]string{{"a", "too wide"}, {"b", "too wide"}, {"", "nothing helps"}, {"c", "too long"},
+		{"a", "too wide"}} {
+		s.Add(language.Name(one[0]), language.Name(one[1]))
+	}
+	assert.Equal(t, []string{"a, b: too wide", "nothing helps", "c: too long"},
+		language.Texts(s.Lines(), language.English))
 }
 
 // What is joined is said once each, after all that it is about, whatever it is about.

@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"ellwand/pieces/language/spoken"
 )
 
 // Every defect is found in a text, and has its sentence.
@@ -19,7 +21,7 @@ func TestEveryDefectIsFound(t *testing.T) {
 		var fault *Fault
 		if assert.True(t, errors.As(err, &fault), text) {
 			assert.Equal(t, of, fault.Of, text)
-			assert.NotEmpty(t, fault.Error())
+			spoken.Both(t, text, fault.Said())
 		}
 	}
 	_, err := ParseUnit("ell")

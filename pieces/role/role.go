@@ -2,7 +2,10 @@
 // is a value: it is compared, whatever the piece is called.
 package role
 
-import "ellwand/pieces/seams"
+import (
+	"ellwand/pieces/language"
+	"ellwand/pieces/seams"
+)
 
 // Role of a piece in its garment. The zero Role is None.
 type Role uint8
@@ -59,6 +62,29 @@ var roleWords = [roleCount]string{
 	BackKaftan:        "back kaftan",
 	Apron:             "apron",
 	BagPanel:          "bag panel",
+}
+
+// germanWords are the roles in German, beside the parts that our blocks add.
+var germanWords = map[string]string{
+	"front bodice": "Vorderteil", "back bodice": "Rückenteil", "side front bodice": "Seitenteil vorn",
+	"side back bodice": "Seitenteil hinten", "yoke": "Passe", "sleeve": "Ärmel", "top sleeve": "Oberärmel",
+	"under sleeve": "Unterärmel", "front skirt": "Rock vorn", "back skirt": "Rock hinten",
+	"circle skirt":       "Tellerrock",
+	"circle skirt panel": "Tellerrockbahn", "gore": "Bahn", "pleated skirt panel": "Faltenrockbahn",
+	"front trousers": "Hose vorn", "back trousers": "Hose hinten", "front kimono": "Kimono vorn",
+	"back kimono": "Kimono hinten", "front kaftan": "Kaftan vorn", "back kaftan": "Kaftan hinten", "apron": "Schürze",
+	"bag panel": "Taschenteil", "collar": "Kragen", "cuff": "Manschette", "waistband": "Bund", "pocket": "Tasche",
+	"pocket bag": "Taschenbeutel", "neck facing front": "Halsbeleg vorn", "neck facing back": "Halsbeleg hinten",
+}
+
+// Called is the name of a piece among words: of those that our blocks call so, in every
+// language.
+func Called(name string) language.Sentence {
+	german, known := germanWords[name]
+	if !known {
+		german = name
+	}
+	return language.Pair(name, german)
 }
 
 // String words the role, which is the name of the piece that has it. None is empty.

@@ -26,13 +26,13 @@ func TestInReadings(t *testing.T) {
 		"its upper corner lies at 0 and its lower one at 7 along the line; look at top and bottom": {
 			Of: outline.UpsideDown, Low: 7},
 	} {
-		assert.Equal(t, want, InReadings(&f, say))
+		assert.Equal(t, want, InReadings(&f, say).String())
 	}
 }
 
 func TestAtNode(t *testing.T) {
 	assert.Equal(t, "it lies on the point before it; leave one of them out",
-		AtNode(&outline.Fault{Of: outline.OnPointBefore}))
+		AtNode(&outline.Fault{Of: outline.OnPointBefore}).String())
 	assert.Equal(t, "a Bezier curve has two control points, not 3",
-		AtNode(&outline.Fault{Of: outline.ControlsAmiss, Number: 3}))
+		AtNode(&outline.Fault{Of: outline.ControlsAmiss, Number: 3}).String())
 }

@@ -14,6 +14,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/pieces"
+	"ellwand/pieces/language"
+	"ellwand/pieces/language/spoken"
 	"ellwand/pieces/linework"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/outline"
@@ -73,7 +75,7 @@ func TestFaulty(t *testing.T) {
 		`the legs of the dart "waist dart" do not meet the ends of its mouth "side"`: {
 			Of: pieces.DartLegsApart, Dart: dart, Edge: side},
 	} {
-		assert.Equal(t, want, Faulty(f))
+		assert.Equal(t, want, Faulty(f).String())
 	}
 }
 
@@ -84,6 +86,7 @@ func TestEveryDefectHasItsWords(t *testing.T) {
 	require.Greater(t, len(defects), 30)
 	for _, defect := range defects {
 		assert.Contains(t, faulty, pieces.Defect(defect))
+		spoken.Both(t, defect, Faulty(pieces.Fault{Of: pieces.Defect(defect)}))
 	}
 	assert.Len(t, faulty, len(defects))
 	defects = constantsOf(t, "../outline/fault.go")
@@ -92,7 +95,12 @@ func TestEveryDefectHasItsWords(t *testing.T) {
 		of := outline.Defect(defect)
 		inNode := AtNode(&outline.Fault{Of: of})
 		inReading := InReadings(&outline.ReadingFault{Of: of, Places: []float64{1}}, func(float64) string { return "5 cm" })
-		assert.NotEqual(t, inNode == defect, inReading == defect, "%s", defect)
+		assert.NotEqual(t, inNode.String() == defect, inReading.String() == defect, "%s", defect)
+		for _, said := range []language.Sentence{inNode, inReading} {
+			if said.String() != defect {
+				spoken.Both(t, defect, said)
+			}
+		}
 	}
 	defects = constantsOf(t, "../linework/fault.go")
 	require.Greater(t, len(defects), 30)

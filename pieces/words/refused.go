@@ -2,9 +2,9 @@ package words
 
 import (
 	"errors"
-	"strings"
 
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 	"ellwand/pieces/linework"
 )
 
@@ -15,35 +15,38 @@ func Refused(err error) error {
 	if err == nil {
 		return nil
 	}
-	return refused{err, strings.Join(lines(err), "\n")}
+	return refused{err, language.Join("\n", lines(err)...)}
 }
 
 // refused is an error and what people read of it.
 type refused struct {
 	error
-	text string
+	said language.Sentence
 }
 
-func (r refused) Error() string { return r.text }
+func (r refused) Error() string { return r.said.String() }
+
+// Said is that in every language.
+func (r refused) Said() language.Sentence { return r.said }
 
 func (r refused) Unwrap() error { return r.error }
 
 // lines of an error, one for each of several that were joined.
-func lines(err error) []string {
+func lines(err error) []language.Sentence {
 	switch one := err.(type) {
 	case pieces.Fault:
-		return []string{About(one) + ": " + Faulty(one)}
+		return []language.Sentence{language.Join(": ", About(one), Faulty(one))}
 	case *linework.Fault:
-		return []string{InDrawing(one)}
+		return []language.Sentence{InDrawing(one)}
 	case interface{ Unwrap() []error }:
 		if err.Error() != errors.Join(one.Unwrap()...).Error() {
 			break
 		}
-		var out []string
+		var out []language.Sentence
 		for _, each := range one.Unwrap() {
 			out = append(out, lines(each)...)
 		}
 		return out
 	}
-	return []string{err.Error()}
+	return []language.Sentence{language.OfError(err)}
 }

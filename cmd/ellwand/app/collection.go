@@ -11,6 +11,7 @@ import (
 	"ellwand/pieces"
 	"ellwand/pieces/contact"
 	"ellwand/pieces/drawing"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 	piecewords "ellwand/pieces/words"
 )
@@ -74,7 +75,7 @@ func once(all []pieces.Piece) []pieces.Piece {
 }
 
 func collectionOf(work *job.Work) Collection {
-	out := Collection{Title: work.Title(), Unit: work.Unit, Notes: work.Notes}
+	out := Collection{Title: work.Title(), Unit: work.Unit, Notes: language.Texts(work.Notes, language.English)}
 	for _, made := range work.Garments {
 		out.Pieces = append(out.Pieces, made.Pieces...)
 		out.Truing.Rows = append(out.Truing.Rows, made.Truing.Rows...)
@@ -104,7 +105,8 @@ func (c Collection) Named(names []string) (Collection, error) {
 			}
 		}
 		if len(out.Pieces) == before {
-			return c, refuse("%s %q: there is no such piece; the pieces are %s", ArgumentPiece, name, strings.Join(known, ", "))
+			return c, refuse("%s %q: there is no such piece; the pieces are %s", ArgumentPiece, name,
+				strings.Join(known, ", "))
 		}
 	}
 	return out, nil

@@ -10,6 +10,7 @@ import (
 
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/pieces/found"
+	"ellwand/pieces/language"
 	"ellwand/pieces/linework"
 	"ellwand/pieces/measure"
 	piecewords "ellwand/pieces/words"
@@ -188,5 +189,5 @@ func drawingIn(path string) ([]byte, error) {
 	if err != nil {
 		return nil, fmt.Errorf("%s cannot be read to its end", path)
 	}
-	return data, most.Check(path, len(data))
+	return data, most.Check(language.Name(path), len(data))
 }

@@ -6,6 +6,7 @@ import (
 
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
+	"ellwand/pieces/language"
 	"ellwand/pieces/seams"
 )
 
@@ -35,10 +36,13 @@ func (r *resolver) allowances(path Path, above allowances, given map[string]Meas
 		inner := path.Key(key)
 		word, known := strict.KnownAs(key, words)
 		if !known {
-			r.fault(inner, strict.Unknown, "there is no seam %q to give an allowance to; %s", key, strict.Hint(key, words))
+			r.fault(inner, strict.Unknown, "there is no seam %q to give an allowance to; %s",
+				"eine Naht %q, die eine Nahtzugabe haben könnte, gibt es nicht; %s",
+				key, strict.Hint(key, words))
 			continue
 		}
-		if width, ok := r.length(inner, "the seam allowance on "+word, given[key]); ok {
+		if width, ok := r.length(inner, language.Say("the seam allowance on %s", "Nahtzugabe an %s", word),
+			given[key]); ok {
 			out[seams.Called(word)] = width
 		}
 	}

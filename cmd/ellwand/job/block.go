@@ -3,6 +3,7 @@ package job
 import (
 	"ellwand/draft/bodice"
 	"ellwand/draft/sleeve"
+	"ellwand/pieces/language"
 )
 
 // Bodice asks for a front and a back bodice.
@@ -42,25 +43,38 @@ func (v values) bodice(path Path, asked *Bodice) *bodice.Options {
 	if asked == nil {
 		return nil
 	}
-	back := choose(v, path.Key("back"), "the bodice's back", asked.Back)
+	back := choose(v, path.Key("back"), language.Say("the bodice's back", "Rücken des Oberteils"), asked.Back)
 	return &bodice.Options{
-		Method:        choose(v, path.Key("method"), "the bodice's method", asked.Method),
-		Fit:           choose(v, path.Key("fit"), "the bodice's fit", asked.Fit),
-		Shaping:       choose(v, path.Key("dart"), "the bodice's dart", asked.Dart),
-		Princess:      choose(v, path.Key("princess"), "the princess seam", asked.Princess),
-		Yoke:          v.optional(path.Key("yoke"), "the yoke", asked.Yoke),
-		BackOnFold:    back == backFold,
-		BackOpening:   back == backOpening,
-		FrontOpening:  choose(v, path.Key("front"), "the bodice's front", asked.Front) == frontOpening,
-		Extension:     v.optional(path.Key("extension"), "the extension", asked.Extension),
-		NeckWiden:     v.optional(path.Key("neck_wider"), "neck_wider", asked.NeckWider),
-		FrontNeckDrop: v.optional(path.Key("front_neck_lower"), "front_neck_lower", asked.FrontLower),
-		BackNeckDrop:  v.optional(path.Key("back_neck_lower"), "back_neck_lower", asked.BackLower),
-		BelowWaist:    v.optional(path.Key("below_waist"), "the length below the waist", asked.BelowWaist),
-		HipEase:       v.optional(path.Key("hip_ease"), "the hip ease", asked.HipEase),
-		BustEase:      v.optional(path.Key("bust_ease"), "the bust ease", asked.BustEase),
-		WaistEase:     v.optional(path.Key("waist_ease"), "the waist ease", asked.WaistEase),
-		StraightWaist: v.yes(path.Key("straight_waist"), "straight_waist", asked.StraightWaist),
+		Method: choose(v, path.Key("method"), language.Say("the bodice's method",
+			"Konstruktion des Oberteils"), asked.Method),
+		Fit: choose(v, path.Key("fit"), language.Say("the bodice's fit", "Passform des Oberteils"),
+			asked.Fit),
+		Shaping: choose(v, path.Key("dart"), language.Say("the bodice's dart", "Abnäher des Oberteils"),
+			asked.Dart),
+		Princess: choose(v, path.Key("princess"), language.Say("the princess seam", "Prinzessnaht"),
+			asked.Princess),
+		Yoke:        v.optional(path.Key("yoke"), language.Say("the yoke", "Passe"), asked.Yoke),
+		BackOnFold:  back == backFold,
+		BackOpening: back == backOpening,
+		FrontOpening: choose(v, path.Key("front"), language.Say("the bodice's front",
+			"Vorderseite des Oberteils"), asked.Front) == frontOpening,
+		Extension: v.optional(path.Key("extension"), language.Say("the extension", "Übertritt"), asked.Extension),
+		NeckWiden: v.optional(path.Key("neck_wider"), language.Say("neck_wider", "Halsloch weiter"),
+			asked.NeckWider),
+		FrontNeckDrop: v.optional(path.Key("front_neck_lower"), language.Say("front_neck_lower",
+			"Halsloch vorn tiefer"), asked.FrontLower),
+		BackNeckDrop: v.optional(path.Key("back_neck_lower"), language.Say("back_neck_lower",
+			"Halsloch hinten tiefer"), asked.BackLower),
+		BelowWaist: v.optional(path.Key("below_waist"), language.Say("the length below the waist",
+			"Länge unter der Taille"), asked.BelowWaist),
+		HipEase: v.optional(path.Key("hip_ease"), language.Say("the hip ease",
+			"Bequemlichkeit an der Hüfte"), asked.HipEase),
+		BustEase: v.optional(path.Key("bust_ease"), language.Say("the bust ease",
+			"Bequemlichkeit an der Brust"), asked.BustEase),
+		WaistEase: v.optional(path.Key("waist_ease"), language.Say("the waist ease",
+			"Bequemlichkeit an der Taille"), asked.WaistEase),
+		StraightWaist: v.yes(path.Key("straight_waist"), language.Say("straight_waist", "Gerade Taille"),
+			asked.StraightWaist),
 	}
 }
 
@@ -69,17 +83,23 @@ func (v values) sleeve(path Path, asked *Sleeve) *sleeve.Options {
 		return nil
 	}
 	options := &sleeve.Options{
-		Style:        choose(v, path.Key("style"), "the sleeve's style", asked.Style),
-		Reach:        choose(v, path.Key("reach"), "the sleeve's reach", asked.Reach),
-		HeadFullness: v.fullness(path.Key("head_fullness"), "the sleeve head", asked.Head),
-		HemFullness:  v.fullness(path.Key("hem_fullness"), "the sleeve hem", asked.Hem),
-		HeadHeight:   v.optional(path.Key("head_height"), "the sleeve head height", asked.HeadHeight),
-		BicepEase:    v.optional(path.Key("bicep_ease"), "the bicep ease", asked.BicepEase),
-		Length:       v.optional(path.Key("length"), "the sleeve length", asked.Length),
-		WristWidth:   v.optional(path.Key("wrist_width"), "the wrist width", asked.WristWidth),
+		Style: choose(v, path.Key("style"), language.Say("the sleeve's style", "Form des Ärmels"),
+			asked.Style),
+		Reach: choose(v, path.Key("reach"), language.Say("the sleeve's reach", "Länge des Ärmels"),
+			asked.Reach),
+		HeadFullness: v.fullness(path.Key("head_fullness"), language.Say("the sleeve head", "Armkugel"), asked.Head),
+		HemFullness:  v.fullness(path.Key("hem_fullness"), language.Say("the sleeve hem", "Ärmelsaum"), asked.Hem),
+		HeadHeight: v.optional(path.Key("head_height"), language.Say("the sleeve head height",
+			"Höhe der Armkugel"), asked.HeadHeight),
+		BicepEase: v.optional(path.Key("bicep_ease"), language.Say("the bicep ease",
+			"Bequemlichkeit am Oberarm"), asked.BicepEase),
+		Length: v.optional(path.Key("length"), language.Say("the sleeve length", "Ärmellänge"), asked.Length),
+		WristWidth: v.optional(path.Key("wrist_width"), language.Say("the wrist width", "Weite am Handgelenk"),
+			asked.WristWidth),
 	}
 	if asked.Ease != "" {
-		if ease, ok := v.length(path.Key("ease"), "the sleeve ease", asked.Ease); ok {
+		if ease, ok := v.length(path.Key("ease"), language.Say("the sleeve ease", "Einhalteweite der Armkugel"),
+			asked.Ease); ok {
 			options.Ease = &ease
 		}
 	}

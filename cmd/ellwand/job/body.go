@@ -9,6 +9,7 @@ import (
 
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
+	"ellwand/pieces/language"
 )
 
 // Body holds measurements by name: bust_girth, waist_girth and so on.
@@ -41,7 +42,8 @@ func (v values) sized(path Path, size, table string, measured bool) draft.Body {
 	switch {
 	case size == "" && table != "" && measured:
 		if !slices.Contains(draft.Tables(), table) {
-			v.fault(path.Key("table"), strict.Unknown, "there is no size table %q; use one of: %s", table,
+			v.fault(path.Key("table"), strict.Unknown, "there is no size table %q; use one of: %s",
+				"eine Größentabelle %q gibt es nicht; es gibt: %s", table,
 				strings.Join(draft.Tables(), ", "))
 		}
 		return draft.Body{}
@@ -49,11 +51,15 @@ func (v values) sized(path Path, size, table string, measured bool) draft.Body {
 		return draft.Body{}
 	case size == "":
 		v.fault(path.Key("table"), strict.Missing,
-			"the table %q is named without a size; add one, such as: size: 12, or measurements under body:", table)
+			"the table %q is named without a size; add one, such as: size: 12, or measurements under body:",
+			"die Größentabelle %q ist ohne Größe genannt; geben Sie eine an, etwa 12, oder Maße "+
+				"des Körpers", table)
 		return draft.Body{}
 	case table == "":
-		v.fault(path.Key("size"), strict.Missing, "size %s of which table? Sizes of the same name differ; add one of: "+
-			"table: %s",
+		v.fault(path.Key("size"), strict.Missing,
+			"size %s of which table? Sizes of the same name differ; add one of: "+
+				"table: %s",
+			"Größe %s aus welcher Tabelle? Größen mit gleichem Namen sind verschieden; es gibt: %s",
 			size, strings.Join(draft.Tables(), ", table: "))
 		return draft.Body{}
 	}
@@ -63,7 +69,7 @@ func (v values) sized(path Path, size, table string, measured bool) draft.Body {
 		if !slices.Contains(draft.Tables(), table) {
 			key = "table"
 		}
-		v.fault(path.Key(key), strict.Unknown, "%s", err)
+		v.Note(path.Key(key), strict.Unknown, language.OfError(err))
 		return draft.Body{}
 	}
 	return body
@@ -72,10 +78,12 @@ func (v values) sized(path Path, size, table string, measured bool) draft.Body {
 // unknownMeasurement says what may be meant: table and size stand beside the body.
 func (v values) unknownMeasurement(path Path, key string) {
 	if beside, is := strict.KnownAs(key, []string{"table", "size"}); is {
-		v.fault(path, strict.Unknown, "%s is no measurement; write it above body, not in it", beside)
+		v.fault(path, strict.Unknown, "%s is no measurement; write it above body, not in it",
+			"%s ist kein Maß; es gehört neben die Maße des Körpers, nicht darunter", beside)
 		return
 	}
-	v.fault(path, strict.Unknown, "unknown measurement %q; %s", key, strict.Hint(key, bodyKeys()))
+	v.fault(path, strict.Unknown, "unknown measurement %q; %s", "ein Maß %q ist nicht bekannt; %s", key,
+		strict.Hint(key, bodyKeys()))
 }
 
 // measured parses the measurements under body, each checked by itself so that
@@ -90,16 +98,17 @@ func (v values) measured(at Path, given Body) draft.Body {
 			continue
 		}
 		name := draft.Measurement(strings.ReplaceAll(known, "_", " "))
-		value, ok := v.length(path, "the "+string(name), given[key])
+		value, ok := v.length(path, language.Say("the %s", "%s", name), given[key])
 		if !ok {
 			continue
 		}
 		if err := (draft.Body{name: value}).Check(); err != nil {
-			v.fault(path, strict.OutOfRange, "%s", draft.Worded(err, v.Unit))
+			v.Note(path, strict.OutOfRange, draft.Said(err, v.Unit))
 			continue
 		}
 		if _, twice := body[name]; twice {
-			v.fault(path, strict.Twice, "the %s stands twice; keep one of them", name)
+			v.fault(path, strict.Twice, "the %s stands twice; keep one of them",
+				"%s steht zweimal da; eines davon muss weg", name)
 		}
 		body[name] = value
 	}

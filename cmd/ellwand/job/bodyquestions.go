@@ -1,11 +1,9 @@
 package job
 
 import (
-	"fmt"
-	"strings"
-
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
+	"ellwand/pieces/language"
 )
 
 // bodies asks about measurements that hardly go with each other.
@@ -26,24 +24,21 @@ func (q *questioner) body(path Path, table Text, given Body) {
 			body[name] = q.length(text)
 		}
 	}
-	whose := "women's"
-	if table == "men" || table == "children" {
-		whose = string(table) + "'s"
-	}
+	whose := draft.WhoseTable(string(table))
 	for _, odd := range body.Odd(string(table)) {
 		text, _ := textOf(given, odd.Name)
 		beside, _ := textOf(given, odd.Beside)
-		var guesses []string
-		if guess := q.meant(text, about(odd.Usual)); guess != "" {
+		var guesses []language.Sentence
+		if guess := q.meant(text, about(odd.Usual)); !guess.IsEmpty() {
 			guesses = append(guesses, guess)
 		}
-		if guess := q.meant(beside, about(odd.UsualBeside)); odd.UsualBeside > 0 && guess != "" {
-			guesses = append(guesses, fmt.Sprintf("a %s of %s", odd.Beside, guess))
+		if guess := q.meant(beside, about(odd.UsualBeside)); odd.UsualBeside > 0 && !guess.IsEmpty() {
+			guesses = append(guesses, language.Say("a %s of %s", "%s %s", odd.Beside, guess))
 		}
 		q.ask(path.Key("body").Key(bodyKey(odd.Name)), "a %s of %s hardly goes with a %s of %s (the %s table has about "+
-			"%s): %s",
+			"%s): %s", "%s %s passt kaum zu %s %s (%s hat etwa %s): %s",
 			odd.Name, q.work.Format(odd.Value), odd.Beside, q.work.Format(body[odd.Beside]), whose, q.work.Format(odd.Usual),
-			orMeant(strings.Join(guesses, ", or ")))
+			orMeant(either(guesses)))
 	}
 }
 

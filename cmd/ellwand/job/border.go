@@ -3,6 +3,7 @@ package job
 import (
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
+	"ellwand/pieces/language"
 	"ellwand/pieces/seams"
 )
 
@@ -15,22 +16,28 @@ type Border struct {
 }
 
 // read gives the cloth its border.
-func (b *Border) read(v values, path Path, name string, c *cloth.Cloth) {
+func (b *Border) read(v values, path Path, name language.Sentence, c *cloth.Cloth) {
 	if b == nil {
 		return
 	}
 	path = path.Key("border")
-	out := cloth.Border{Selvedge: choose(v, path.Key("selvedge"), name+": the selvedge of the border", b.Selvedge),
+	out := cloth.Border{Selvedge: choose(v, path.Key("selvedge"), name.Its("the selvedge of the border",
+		"Webkante der Bordüre"), b.Selvedge),
 		Pieces: texts(b.Pieces), Hem: seams.Called(string(b.Hem))}
 	switch {
 	case b.Line == "":
-		v.fault(path, strict.Missing, "%s has a border without a line; add line: the distance of the hems from the edge "+
-			"of that selvedge", name)
+		v.fault(path, strict.Missing,
+			"%s has a border without a line; add line: the distance of the hems from the edge "+
+				"of that selvedge",
+			"%s hat eine Bordüre ohne Linie; geben Sie an, wie weit die Säume von der Webkante liegen",
+			name)
 	case len(out.Pieces) == 0:
-		v.fault(path, strict.Missing, "%s has a border and no pieces on it; add pieces: [skirt front, skirt back]", name)
+		v.fault(path, strict.Missing, "%s has a border and no pieces on it; add pieces: [skirt front, skirt back]",
+			"%s hat eine Bordüre, auf der kein Teil liegt; nennen Sie die Teile, etwa Rock vorn, Rock "+
+				"hinten", name)
 	}
 	if b.Line != "" {
-		out.Line, _ = v.length(path.Key("line"), name+": the line of the border", b.Line)
+		out.Line, _ = v.length(path.Key("line"), name.Its("the line of the border", "Linie der Bordüre"), b.Line)
 	}
 	c.Border = out
 }

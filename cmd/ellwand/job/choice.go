@@ -1,12 +1,15 @@
 package job
 
-import "ellwand/cmd/ellwand/strict"
+import (
+	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces/language"
+)
 
 // choose reads a word; an empty one is the usual value.
 func choose[T interface {
 	~int
 	strict.Worded
-}](v values, path Path, what string, chosen Choice[T]) T {
+}](v values, path Path, what language.Sentence, chosen Choice[T]) T {
 	return strict.Choose(v.Values, path, what, chosen)
 }
 
@@ -14,16 +17,16 @@ func choose[T interface {
 func chooseNamed[T interface {
 	~string
 	strict.Worded
-}](v values, path Path, what string, chosen Choice[T]) T {
+}](v values, path Path, what language.Sentence, chosen Choice[T]) T {
 	words := strict.WordsOf[T]()
 	return T(words[v.chosen(path, what, string(chosen), words)])
 }
 
 // chosen looks a word up; an empty one is the first.
-func (v values) chosen(path Path, what, text string, known []string) int {
+func (v values) chosen(path Path, what language.Sentence, text string, known []string) int {
 	at, unknown := strict.Chosen(what, text, known)
-	if unknown != "" {
-		v.fault(path, strict.Unknown, "%s", unknown)
+	if !unknown.IsEmpty() {
+		v.Note(path, strict.Unknown, unknown)
 	}
 	return at
 }

@@ -7,6 +7,7 @@ import (
 
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
+	"ellwand/pieces/language"
 )
 
 // Shrinkage is what a cloth loses in its first wash, or the word none.
@@ -72,5 +73,5 @@ type Remnant struct {
 
 // rule is what a job says of a rule that pieces of a cloth keep; nil is nothing.
 type rule interface {
-	read(v values, path Path, name string, out *cloth.Cloth)
+	read(v values, path Path, name language.Sentence, out *cloth.Cloth)
 }

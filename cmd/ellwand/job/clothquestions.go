@@ -7,6 +7,7 @@ import (
 
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
+	"ellwand/pieces/language"
 	"ellwand/pieces/seams"
 )
 
@@ -27,27 +28,32 @@ func (q *questioner) cloths() {
 	for i, c := range q.file.Cloths {
 		path, name := strict.Top("cloths").Entry(i), quoted(c.Name)
 		if c.Width != "" && len(c.Remnants) == 0 && c.Length == "" {
-			q.width(path.Key("width"), "cloth "+name, c.Width)
+			q.width(path.Key("width"), language.Say("cloth %s", "Stoff %s", name), c.Width)
 		}
 		for k, width := range c.Widths {
-			q.width(path.Key("widths").Entry(k), "cloth "+name, width)
+			q.width(path.Key("widths").Entry(k), language.Say("cloth %s", "Stoff %s", name), width)
 		}
 		for k, offer := range c.Offers {
 			if offer.Width != "" && offer.Remnant == "" {
-				q.width(path.Key("offers").Entry(k).Key("width"), "offer "+quoted(offer.Name), offer.Width)
+				q.width(path.Key("offers").Entry(k).Key("width"), language.Say("offer %s", "Angebot %s",
+					quoted(offer.Name)), offer.Width)
 			}
 		}
 		for _, of := range []struct {
-			key, what string
-			text      Measure
-			usual     usual
+			key   string
+			what  language.Sentence
+			text  Measure
+			usual usual
 		}{
-			{"selvedge", "a selvedge", c.Selvedge, usualSelvedges}, {"straighten", "straightening the ends", c.Straighten,
+			{"selvedge", language.Say("a selvedge", "eine Webkante"), c.Selvedge, usualSelvedges}, {"straighten",
+				language.Say("straightening the ends", "das Begradigen der Enden"), c.Straighten,
 				usualStraighten},
-			{"gap", "a gap between pieces", c.Gap, usualGap}, {"step", "a shop's step", c.Step, usualSteps},
+			{"gap", language.Say("a gap between pieces", "ein Abstand zwischen Teilen"), c.Gap, usualGap},
+			{"step", language.Say("a shop's step", "eine Stufe des Ladens"), c.Step, usualSteps},
 		} {
 			if mm := q.length(of.text); of.text != "" && !of.usual.holds(mm) {
-				q.ask(path.Key(of.key), "cloth %s: %s of %s is unusual; %s", name, of.what, q.work.Format(mm),
+				q.ask(path.Key(of.key), "cloth %s: %s of %s is unusual; %s",
+					"Stoff %s: %s von %s ist ungewöhnlich; %s", name, of.what, q.work.Format(mm),
 					orMeant(q.meant(of.text, of.usual)))
 			}
 		}
@@ -55,12 +61,13 @@ func (q *questioner) cloths() {
 }
 
 // width of cloth that is to be bought.
-func (q *questioner) width(path Path, what string, text Measure) {
+func (q *questioner) width(path Path, what language.Sentence, text Measure) {
 	mm := q.length(text)
 	if soldWidths.holds(mm) {
 		return
 	}
-	q.ask(path, "%s is %s wide, and cloth is mostly sold %s to %s wide; %s", what, q.work.Format(mm),
+	q.ask(path, "%s is %s wide, and cloth is mostly sold %s to %s wide; %s",
+		"%s ist %s breit, und Stoff wird meist %s bis %s breit verkauft; %s", what, q.work.Format(mm),
 		q.work.Format(mostWidths.least), q.work.Format(mostWidths.most), orMeant(q.meant(text, mostWidths)))
 }
 
@@ -86,7 +93,8 @@ func (q *questioner) allowancesAt(path Path, given map[string]Measure) {
 			}
 		}
 		if mm := q.length(given[key]); mm > timesUsual*of {
-			q.ask(path.Key(key), "an allowance of %s at %s is much (%s is usual); %s", q.work.Format(mm),
+			q.ask(path.Key(key), "an allowance of %s at %s is much (%s is usual); %s",
+				"eine Zugabe von %s an %s ist viel (üblich sind %s); %s", q.work.Format(mm),
 				strings.ReplaceAll(key, "_", " "),
 				q.work.Format(of), orMeant(q.meant(given[key], usual{0.3 * of, timesUsual * of})))
 		}

@@ -9,6 +9,7 @@ import (
 	"ellwand/fabric/plan"
 	"ellwand/fabric/words"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 	"ellwand/pieces/marks"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/seams"
@@ -28,19 +29,23 @@ func UsualStep(unit measure.Unit) float64 {
 
 func (r *resolver) cloths() {
 	if len(r.file.Cloths) == 0 {
-		r.fault(strict.Top("cloths"), strict.Missing, "the job has no cloths; add at least one under cloths:, with its "+
-			"name and width")
+		r.fault(strict.Top("cloths"), strict.Missing,
+			"the job has no cloths; add at least one under cloths:, with its "+
+				"name and width",
+			"der Auftrag hat keinen Stoff; nehmen Sie mindestens einen auf, mit Namen und Breite")
 	}
 	seen := map[string]bool{}
 	for i, c := range r.file.Cloths {
 		path := strict.Top("cloths").Entry(i)
 		if c.Name == "" {
-			r.fault(path, strict.Missing, "cloth %d has no name; add one, such as: name: shell", i+1)
+			r.fault(path, strict.Missing, "cloth %d has no name; add one, such as: name: shell",
+				"Stoff %d hat keinen Namen; geben Sie ihm einen, etwa: Oberstoff", i+1)
 			continue
 		}
 		name := string(c.Name)
 		if seen[Slug(name)] {
-			r.fault(path.Key("name"), strict.Twice, "two cloths are named %q; give each its own name", name)
+			r.fault(path.Key("name"), strict.Twice, "two cloths are named %q; give each its own name",
+				"zwei Stoffe heißen %q; geben Sie jedem einen eigenen Namen", name)
 		}
 		seen[Slug(name)] = true
 		r.work.Cloths = append(r.work.Cloths, r.cloth(path, c))
@@ -48,34 +53,36 @@ func (r *resolver) cloths() {
 }
 
 func (r *resolver) cloth(path Path, c Cloth) Goods {
-	name := "cloth " + quoted(c.Name)
+	name := language.Say("cloth %s", "Stoff %s", quoted(c.Name))
 	offer := Goods{Cloth: cloth.Cloth{
 		Name:         string(c.Name),
 		Selvedge:     usualSelvedge,
-		Nap:          choose(r.values, path.Key("nap"), name+": the nap", c.Nap),
+		Nap:          choose(r.values, path.Key("nap"), name.Its("the nap", "Strich"), c.Nap),
 		PurchaseStep: UsualStep(r.work.Unit),
 		Inches:       r.work.InInches(),
 	}}
 	if c.Selvedge != "" {
-		offer.Cloth.Selvedge, _ = r.length(path.Key("selvedge"), name+": the selvedge", c.Selvedge)
+		offer.Cloth.Selvedge, _ = r.length(path.Key("selvedge"), name.Its("the selvedge", "Webkante"), c.Selvedge)
 	}
 	if c.Step != "" {
-		offer.Cloth.PurchaseStep, _ = r.positive(path.Key("step"), name+": the step", c.Step)
+		offer.Cloth.PurchaseStep, _ = r.positive(path.Key("step"), name.Its("the step", "Stufe des Ladens"), c.Step)
 	}
 	if c.Straighten != "" {
-		offer.Cloth.Straighten, offer.Straightened = r.length(path.Key("straighten"), name+": the straightening",
+		offer.Cloth.Straighten, offer.Straightened = r.length(path.Key("straighten"),
+			name.Its("the straightening", "Begradigen"),
 			c.Straighten)
 	}
-	offer.Measured = r.yes(path.Key("width_measured"), name+": width_measured", c.Measured)
+	offer.Measured = r.yes(path.Key("width_measured"), name.Its("width_measured", "Breite gemessen"), c.Measured)
 	r.handling(path, name, c, &offer.Cloth)
 	if c.Length != "" {
-		offer.Length, _ = r.positive(path.Key("length"), name+": the length", c.Length)
+		offer.Length, _ = r.positive(path.Key("length"), name.Its("the length", "Länge"), c.Length)
 	}
 	switch {
 	case len(c.Remnants) > 0:
 		r.remnants(path.Key("remnants"), name, c, &offer)
 	case c.Width != "" && len(c.Widths) > 0:
-		r.fault(path.Key("widths"), strict.Contradiction, "%s has both width and widths; keep one of them", name)
+		r.fault(path.Key("widths"), strict.Contradiction, "%s has both width and widths; keep one of them",
+			"%s hat eine Breite und dazu mehrere; behalten Sie eines von beidem", name)
 	case len(c.Widths) > 0:
 		for i, width := range c.Widths {
 			r.width(&offer, path.Key("widths").Entry(i), name, width)
@@ -102,6 +109,8 @@ func (r *resolver) emptyCloths() {
 		if len(r.work.PiecesOf(offer.Cloth.Name)) == 0 {
 			r.fault(strict.Top("cloths").Entry(i), strict.Unused,
 				"nothing is cut from cloth %q; name it in a garment's cloth, a piece's cloth or cut_from, or remove it",
+				"aus dem Stoff %q wird nichts zugeschnitten; nennen Sie ihn bei einem Kleidungsstück oder "+
+					"Teil, oder nehmen Sie ihn weg",
 				offer.Cloth.Name)
 		}
 	}
@@ -119,7 +128,7 @@ func (r *resolver) namedOnCloths() {
 			return slices.ContainsFunc(all, func(p pieces.Piece) bool { return p.Name == name })
 		}
 		noPiece := func(at Path, name string, task lay.Task) {
-			r.fault(at, strict.Unknown, "cloth %s: %s", offer.Cloth.Name, words.NoPiece(name, task))
+			r.fault(at, strict.Unknown, "cloth %s: %s", "Stoff %s: %s", offer.Cloth.Name, words.NoPiece(name, task))
 		}
 		for k, name := range offer.Cloth.OneWayPieces {
 			if !isPiece(name) {
@@ -158,7 +167,8 @@ func (r *resolver) matches(path Path, offer *Goods, all []pieces.Piece) {
 			}
 		}
 		if len(found) == before {
-			r.fault(path.Entry(k), strict.Unknown, "cloth %s: %s", offer.Cloth.Name, words.NoMatch(asked.String(), known))
+			r.fault(path.Entry(k), strict.Unknown, "cloth %s: %s", "Stoff %s: %s", offer.Cloth.Name,
+				words.NoMatch(asked.String(), known))
 		}
 	}
 	offer.Cloth.Repeat.Matches = found

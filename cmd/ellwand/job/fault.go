@@ -1,21 +1,19 @@
 package job
 
 import (
-	"fmt"
-
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces/language"
 )
 
 // Refuse makes the one fault of a path in the job: what it is asked for cannot
 // be, though it could be read.
-func (f *File) Refuse(path Path, kind strict.Kind, format string, args ...any) error {
-	return &Faults{File: f.name, List: []Fault{f.fault(path, kind, format, args...)}}
+func (f *File) Refuse(path Path, kind strict.Kind, english, german string, args ...any) error {
+	return &Faults{File: f.name, List: []Fault{f.fault(path, kind, language.Say(english, german, args...))}}
 }
 
-func (f *File) fault(path Path, kind strict.Kind, format string, args ...any) Fault {
+func (f *File) fault(path Path, kind strict.Kind, said language.Sentence) Fault {
 	garment, piece := f.named(path)
-	return Fault{Path: path, Line: f.lines.Of(path), Kind: kind, Garment: garment, Piece: piece,
-		Text: fmt.Sprintf(format, args...)}
+	return Fault{Path: path, Line: f.lines.Of(path), Kind: kind, Garment: garment, Piece: piece, Said: said}
 }
 
 // named says which garment and which piece of it a path lies in.

@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces/language/spoken"
 )
 
 // faultsOf parses and resolves a job that must have faults.
@@ -22,7 +23,7 @@ func faultsOf(t *testing.T, text string) []Fault {
 	var faults *Faults
 	require.True(t, errors.As(err, &faults), "%T is no list of faults: %s", err, err)
 	for _, fault := range faults.List {
-		assert.Positive(t, fault.Line, fault.Text)
+		assert.Positive(t, fault.Line, fault.Said.String())
 	}
 	return faults.List
 }
@@ -49,8 +50,9 @@ func TestEveryFaultNamesItsLine(t *testing.T) {
 				text, line := marked(t, tt.text)
 				got := faultsOf(t, text)
 				assert.Len(t, got, 1, "%v", got)
-				assert.Equal(t, line, got[0].Line, got[0].Text)
-				assert.Contains(t, got[0].Text, tt.want)
+				assert.Equal(t, line, got[0].Line, got[0].Said.String())
+				assert.Contains(t, got[0].Said.String(), tt.want)
+				spoken.Both(t, tt.name, got[0].Said)
 			})
 		}
 	}

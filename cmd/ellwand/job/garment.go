@@ -1,13 +1,13 @@
 package job
 
 import (
-	"fmt"
 	"maps"
 	"slices"
 
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 )
 
 func (r *resolver) garments(wearers []wearer) {
@@ -22,12 +22,16 @@ func (r *resolver) garments(wearers []wearer) {
 	for i, garment := range r.file.Garments {
 		path := strict.Top("garments").Entry(i)
 		if garment.Name == "" {
-			r.fault(path, strict.Missing, "garment %d has no name; add one, such as: name: blouse", i+1)
+			r.fault(path, strict.Missing, "garment %d has no name; add one, such as: name: blouse",
+				"Kleidungsstück %d hat keinen Namen; geben Sie ihm einen, etwa: Bluse", i+1)
 			continue
 		}
 		if seen[Slug(string(garment.Name))] {
-			r.fault(path.Key("name"), strict.Twice, "two garments are named %s; give each its own name, or one of them a "+
-				"quantity",
+			r.fault(path.Key("name"), strict.Twice,
+				"two garments are named %s; give each its own name, or one of them a "+
+					"quantity",
+				"zwei Kleidungsstücke heißen %s; geben Sie jedem einen eigenen Namen, oder einem davon "+
+					"eine Anzahl",
 				quoted(garment.Name))
 		}
 		seen[Slug(string(garment.Name))] = true
@@ -71,11 +75,12 @@ func worn(garment Garment, wearers []wearer) int {
 func (r *resolver) garment(path Path, garment Garment, above allowances) bool {
 	before := len(r.faults.List)
 	made := Made{Name: string(garment.Name), Kind: string(garment.Name), Wearer: r.wearing.name,
-		Quantity: r.count(path.Key("quantity"), "the quantity", garment.Quantity)}
+		Quantity: r.count(path.Key("quantity"), language.Say("the quantity", "Anzahl"), garment.Quantity)}
 	if made.Wearer != "" {
 		made.Name += ", " + made.Wearer
 	}
-	cloth := r.clothNamed(path.Key("cloth"), "garment "+quoted(garment.Name), garment.Cloth, r.firstCloth())
+	cloth := r.clothNamed(path.Key("cloth"), language.Say("garment %s", "Kleidungsstück %s",
+		quoted(garment.Name)), garment.Cloth, r.firstCloth())
 	widths := r.allowances(path.Key("allowances"), above, garment.Allowances)
 	request := draft.Request{
 		Garment: made.Name, Size: r.wearing.size, Cloth: cloth, Body: r.wearing.body, Table: r.wearing.table,
@@ -111,6 +116,8 @@ func (r *resolver) garment(path Path, garment Garment, above allowances) bool {
 	if len(made.Pieces) == 0 {
 		r.fault(path, strict.Missing,
 			"garment %s has no pieces; give it a bodice, a skirt, trousers, a straight_cut, parts, pieces or a pattern",
+			"Kleidungsstück %s hat keine Schnittteile; geben Sie ihm ein Oberteil, einen Rock, eine "+
+				"Hose, einen geraden Schnitt, Zubehörteile, eigene Teile oder einen Schnitt",
 			quoted(garment.Name))
 	}
 	r.uniqueNames(path, garment, made)
@@ -131,13 +138,16 @@ func (r *resolver) draft(path Path, made *Made, request draft.Request) {
 	}
 	if len(r.wearing.body) == 0 && (request.Bodice != nil || request.Skirt != nil || request.Trousers != nil) {
 		r.fault(r.wearing.path.Key("body"), strict.Missing,
-			"the job has no body to draft from; add body: with its measurements, or size: and table:")
+			"the job has no body to draft from; add body: with its measurements, or size: and table:",
+			"der Auftrag hat keinen Körper, nach dem gezeichnet wird; geben Sie Maße an, oder "+
+				"Größe und Größentabelle")
 		return
 	}
 	result, err := draft.Draft(request)
 	if err != nil {
-		r.fault(r.blame(path, r.wearing.path, draft.FaultOf(err)), strict.Undraftable, "garment %q: %s", made.Name,
-			draft.Worded(err, r.work.Unit))
+		r.fault(r.blame(path, r.wearing.path, draft.FaultOf(err)), strict.Undraftable, "garment %q: %s",
+			"Kleidungsstück %q: %s", made.Name,
+			draft.Said(err, r.work.Unit))
 		return
 	}
 	made.Pieces, made.Truing, made.Figures = result.Pieces, result.Truing, result.Figures
@@ -148,11 +158,11 @@ func (r *resolver) draft(path Path, made *Made, request draft.Request) {
 	made.Derived = r.wearing.derived
 	for _, derived := range result.Derived {
 		r.wearing.derived[derived.Measurement] = derived.Rule
-		r.work.note(r.wearing.prefix() + fmt.Sprintf("the %s is not given; %s is used, %s", derived.Measurement,
-			r.work.Format(derived.Value), derived.Rule.In(r.work.Unit)))
+		r.work.note(language.Say("%sthe %s is not given; %s is used, %s", "%s%s fehlt; genommen wird %s, %s",
+			r.wearing.prefix(), derived.Measurement, r.work.Format(derived.Value), derived.Rule.Said(r.work.Unit)))
 	}
 	for _, warning := range result.Warnings {
-		r.work.note(made.Name + ": " + warning.In(r.work.Unit))
+		r.work.note(language.Join(": ", language.Name(made.Name), warning.Said(r.work.Unit)))
 	}
 }
 
@@ -165,11 +175,12 @@ func (r *resolver) cutFrom(path Path, garment Garment, drafted []pieces.Piece) [
 		known = append(known, piece.Name)
 	}
 	for _, key := range slices.Sorted(maps.Keys(garment.CutFrom)) {
-		cloth := r.clothNamed(path.Key(key), "cut_from", Text(key), "")
+		cloth := r.clothNamed(path.Key(key), language.Say("cut_from", "zugeschnitten aus"), Text(key), "")
 		for i, name := range garment.CutFrom[key] {
 			piece, found := strict.KnownAs(string(name), known)
 			if !found {
-				r.fault(path.Key(key).Entry(i), strict.Unknown, "garment %s has no drafted piece %s; %s", quoted(garment.Name),
+				r.fault(path.Key(key).Entry(i), strict.Unknown, "garment %s has no drafted piece %s; %s",
+					"Kleidungsstück %s hat kein gezeichnetes Teil %s; %s", quoted(garment.Name),
 					quoted(name), strict.Hint(string(name), known))
 				continue
 			}
@@ -197,8 +208,9 @@ func (r *resolver) uniqueNames(path Path, garment Garment, made Made) {
 	for _, piece := range made.Pieces {
 		key := [2]string{Slug(piece.Name), piece.Cloth}
 		if seen[key] {
-			r.fault(nameOf(path, garment, piece.Name), strict.Twice, "garment %q has two pieces named %q; give each its "+
-				"own name",
+			r.fault(nameOf(path, garment, piece.Name), strict.Twice,
+				"garment %q has two pieces named %q; give each its "+
+					"own name", "Kleidungsstück %q hat zwei Teile mit dem Namen %q; geben Sie jedem einen eigenen",
 				made.Name, piece.Name)
 		}
 		seen[key] = true

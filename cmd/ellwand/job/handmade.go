@@ -7,6 +7,7 @@ import (
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 	"ellwand/pieces/seams"
 )
 
@@ -14,19 +15,23 @@ import (
 func (r *resolver) handmade(path Path, garment Garment, cloth string, widths allowances) []pieces.Piece {
 	m := patternfile.Maker{
 		Values: r.values.Values, Say: r.work.Format, Usual: widths.usual, Every: widths.seams(),
-		Cloth: func(path Path, what string, name Text) string { return r.clothNamed(path, what, name, cloth) },
+		Cloth: func(path Path, what language.Sentence, name Text) string {
+			return r.clothNamed(path, what, name, cloth)
+		},
 	}
 	var out []pieces.Piece
 	for i, piece := range garment.Pieces {
 		inner := path.Key("pieces").Entry(i)
 		if piece.Name == "" {
-			r.fault(inner, strict.Missing, "piece %d of garment %s has no name; add one, such as: name: collar", i+1,
+			r.fault(inner, strict.Missing, "piece %d of garment %s has no name; add one, such as: name: collar",
+				"Teil %d von %s hat keinen Namen; geben Sie ihm einen, etwa: Kragen", i+1,
 				quoted(garment.Name))
 			continue
 		}
 		if piece.Size != "" {
-			r.fault(inner.Key("size"), strict.Contradiction, "piece %s: sizes belong into a file of pieces; see ellwand "+
-				"help pattern",
+			r.fault(inner.Key("size"), strict.Contradiction,
+				"piece %s: sizes belong into a file of pieces; see ellwand "+
+					"help pattern", "Teil %s: Größen gehören in eine Schnittdatei; siehe ellwand help pattern",
 				quoted(piece.Name))
 			continue
 		}

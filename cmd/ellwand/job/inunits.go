@@ -22,7 +22,7 @@ type Rewritten struct {
 func (f *File) InUnits(to measure.Unit, value func(Path) (string, bool)) ([]Rewritten, error) {
 	from, err := measure.ParseUnit(string(f.Units))
 	if err != nil {
-		return nil, f.Refuse(strict.Top("units"), strict.Malformed, "units: %s", err)
+		return nil, f.Refuse(strict.Top("units"), strict.Malformed, "units: %s", "Einheit: %s", err)
 	}
 	var out []Rewritten
 	add := func(path Path, convert func(text string, from, to measure.Unit) (string, bool)) {

@@ -15,7 +15,8 @@ func (q *questioner) lengths() {
 		}
 		if text := garment.Skirt.Length; !usualSkirts.holds(q.length(text)) {
 			q.ask(strict.Top("garments").Entry(i).Key("skirt").Key("length"), "a skirt that ends %s below the waist is "+
-				"unusual; %s", q.work.Format(q.length(text)), orMeant(q.meant(text, usualSkirts)))
+				"unusual; %s", "ein Rock, der %s unter der Taille endet, ist ungewöhnlich; %s",
+				q.work.Format(q.length(text)), orMeant(q.meant(text, usualSkirts)))
 		}
 	}
 }

@@ -1,11 +1,11 @@
 package job
 
 import (
-	"fmt"
 	"strconv"
 
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces/language"
 )
 
 // withinMade refuses a job that makes more garments than it may, before any is
@@ -22,8 +22,8 @@ func (r *resolver) withinMade(wearers []wearer) bool {
 				made += min(max(quantity, 1), strict.MostCount)
 			}
 		}
-		if err := limit.Made.Check("the job", made); err != nil {
-			r.fault(strict.Top("garments").Entry(i), strict.OutOfRange, "%s", err)
+		if err := limit.Made.Check(language.Say("the job", "der Auftrag"), made); err != nil {
+			r.Note(strict.Top("garments").Entry(i), strict.OutOfRange, language.OfError(err))
 			return false
 		}
 	}
@@ -42,10 +42,10 @@ func (r *resolver) withinLays(path Path, made Made) bool {
 		outline, _ := piece.CuttingOutline(flatness) // a piece without one is refused elsewhere
 		of.pieces += made.Quantity * piece.Cut
 		of.corners += made.Quantity * piece.Cut * len(outline)
-		place := fmt.Sprintf("cloth %q", piece.Cloth)
+		place := language.Say("cloth %q", "Stoff %q", piece.Cloth)
 		for _, err := range []error{limit.PiecesOfLay.Check(place, of.pieces), limit.CornersOfLay.Check(place, of.corners)} {
 			if err != nil {
-				r.fault(path, strict.OutOfRange, "%s", err)
+				r.Note(path, strict.OutOfRange, language.OfError(err))
 				return false
 			}
 		}

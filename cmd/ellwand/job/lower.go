@@ -5,6 +5,7 @@ import (
 	"ellwand/draft/skirt"
 	"ellwand/draft/straightcut"
 	"ellwand/draft/trousers"
+	"ellwand/pieces/language"
 )
 
 // Skirt asks for a skirt from the waist down.
@@ -50,19 +51,27 @@ func (v values) skirt(path Path, asked *Skirt) *skirt.Options {
 		return nil
 	}
 	return &skirt.Options{
-		Shape:        choose(v, path.Key("shape"), "the skirt's shape", asked.Shape),
-		Length:       v.optional(path.Key("length"), "the skirt length", asked.Length),
-		WaistEase:    v.optional(path.Key("waist_ease"), "the waist ease", asked.WaistEase),
-		HipEase:      v.optional(path.Key("hip_ease"), "the hip ease", asked.HipEase),
-		Vent:         v.yes(path.Key("vent"), "vent", asked.Vent),
-		BackOnFold:   choose(v, path.Key("back"), "the skirt's back", asked.Back) == skirtFold,
-		DartsIntoHem: choose(v, path.Key("darts"), "where the darts go", asked.Darts) == toHem,
-		Flare:        v.optional(path.Key("flare"), "the flare", asked.Flare),
-		Gores:        v.optionalCount(path.Key("gores"), "the number of gores", asked.Gores),
-		Tiers:        v.optionalCount(path.Key("tiers"), "the number of tiers", asked.Tiers),
-		Fullness:     v.fullness(path.Key("fullness"), "skirt", asked.Fullness),
-		Pleats:       v.optionalCount(path.Key("pleats"), "the number of pleats", asked.Pleats),
-		PanelWidth:   v.optional(path.Key("panel_width"), "the panel width", asked.PanelWidth),
+		Shape:  choose(v, path.Key("shape"), language.Say("the skirt's shape", "Form des Rocks"), asked.Shape),
+		Length: v.optional(path.Key("length"), language.Say("the skirt length", "Rocklänge"), asked.Length),
+		WaistEase: v.optional(path.Key("waist_ease"), language.Say("the waist ease",
+			"Bequemlichkeit an der Taille"), asked.WaistEase),
+		HipEase: v.optional(path.Key("hip_ease"), language.Say("the hip ease",
+			"Bequemlichkeit an der Hüfte"), asked.HipEase),
+		Vent: v.yes(path.Key("vent"), language.Say("vent", "Schlitz"), asked.Vent),
+		BackOnFold: choose(v, path.Key("back"), language.Say("the skirt's back", "Hinterseite des Rocks"),
+			asked.Back) == skirtFold,
+		DartsIntoHem: choose(v, path.Key("darts"), language.Say("where the darts go", "wohin die Abnäher gehen"),
+			asked.Darts) == toHem,
+		Flare: v.optional(path.Key("flare"), language.Say("the flare", "Ausstellung"), asked.Flare),
+		Gores: v.optionalCount(path.Key("gores"), language.Say("the number of gores", "Zahl der Bahnen"),
+			asked.Gores),
+		Tiers: v.optionalCount(path.Key("tiers"), language.Say("the number of tiers", "Zahl der Stufen"),
+			asked.Tiers),
+		Fullness: v.fullness(path.Key("fullness"), language.Say("skirt", "Rock"), asked.Fullness),
+		Pleats: v.optionalCount(path.Key("pleats"), language.Say("the number of pleats",
+			"Zahl der Falten"), asked.Pleats),
+		PanelWidth: v.optional(path.Key("panel_width"), language.Say("the panel width", "Breite der Bahn"),
+			asked.PanelWidth),
 	}
 }
 
@@ -71,13 +80,15 @@ func (v values) trousers(path Path, asked *Trousers) *trousers.Options {
 		return nil
 	}
 	return &trousers.Options{
-		Length:    v.optional(path.Key("length"), "the trouser length", asked.Length),
-		WaistEase: v.optional(path.Key("waist_ease"), "the waist ease", asked.WaistEase),
-		HipEase:   v.optional(path.Key("hip_ease"), "the hip ease", asked.HipEase),
-		HemWidth:  v.optional(path.Key("hem_width"), "the hem width", asked.HemWidth),
-		Opening:   choose(v, path.Key("opening"), "the opening", asked.Opening),
-		Elastic:   v.optional(path.Key("elastic"), "the elastic", asked.Elastic),
-		Pocket:    choose(v, path.Key("pocket"), "the pocket", asked.Pocket),
+		Length: v.optional(path.Key("length"), language.Say("the trouser length", "Hosenlänge"), asked.Length),
+		WaistEase: v.optional(path.Key("waist_ease"), language.Say("the waist ease",
+			"Bequemlichkeit an der Taille"), asked.WaistEase),
+		HipEase: v.optional(path.Key("hip_ease"), language.Say("the hip ease", "Bequemlichkeit an der Hüfte"),
+			asked.HipEase),
+		HemWidth: v.optional(path.Key("hem_width"), language.Say("the hem width", "Saumweite"), asked.HemWidth),
+		Opening:  choose(v, path.Key("opening"), language.Say("the opening", "Verschluss"), asked.Opening),
+		Elastic:  v.optional(path.Key("elastic"), language.Say("the elastic", "Gummiband"), asked.Elastic),
+		Pocket:   choose(v, path.Key("pocket"), language.Say("the pocket", "Tasche"), asked.Pocket),
 	}
 }
 
@@ -86,15 +97,16 @@ func (v values) straightCut(path Path, asked *StraightCut) *straightcut.Options 
 		return nil
 	}
 	if asked.Shape == "" {
-		v.fault(path, strict.Missing, "straight_cut has no shape; add one of: %s", joined(asked.Shape.Words()))
+		v.fault(path, strict.Missing, "straight_cut has no shape; add one of: %s",
+			"dem geraden Schnitt fehlt die Form; es gibt: %s", joined(asked.Shape.Words()))
 		return nil
 	}
 	return &straightcut.Options{
-		Shape:  choose(v, path.Key("shape"), "the shape", asked.Shape),
-		Length: v.optional(path.Key("length"), "the length", asked.Length),
-		Ease:   v.optional(path.Key("ease"), "the ease", asked.Ease),
-		Width:  v.optional(path.Key("width"), "the width", asked.Width),
-		Depth:  v.optional(path.Key("depth"), "the depth", asked.Depth),
-		Flat:   v.yes(path.Key("flat"), "flat", asked.Flat),
+		Shape:  choose(v, path.Key("shape"), language.Say("the shape", "Form"), asked.Shape),
+		Length: v.optional(path.Key("length"), language.Say("the length", "Länge"), asked.Length),
+		Ease:   v.optional(path.Key("ease"), language.Say("the ease", "Bequemlichkeit"), asked.Ease),
+		Width:  v.optional(path.Key("width"), language.Say("the width", "Breite"), asked.Width),
+		Depth:  v.optional(path.Key("depth"), language.Say("the depth", "Höhe"), asked.Depth),
+		Flat:   v.yes(path.Key("flat"), language.Say("flat", "flach"), asked.Flat),
 	}
 }

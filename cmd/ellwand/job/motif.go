@@ -3,6 +3,7 @@ package job
 import (
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/cloth"
+	"ellwand/pieces/language"
 	"ellwand/pieces/marks"
 )
 
@@ -15,21 +16,25 @@ type Motif struct {
 }
 
 // read gives the cloth its motif.
-func (m *Motif) read(v values, path Path, name string, c *cloth.Cloth) {
+func (m *Motif) read(v values, path Path, name language.Sentence, c *cloth.Cloth) {
 	if m == nil {
 		return
 	}
 	path = path.Key("motif")
 	out := cloth.Motif{Pieces: texts(m.Pieces), Point: marks.Called(string(m.Point))}
 	if len(out.Pieces) == 0 {
-		v.fault(path, strict.Missing, "%s has a motif and no pieces to centre it on; add pieces: [front, back]", name)
+		v.fault(path, strict.Missing, "%s has a motif and no pieces to centre it on; add pieces: [front, back]",
+			"%s hat ein Motiv, das auf keinem Teil mittig sitzt; nennen Sie die Teile", name)
 	}
 	if m.Along == "" || m.Across == "" {
-		v.fault(path, strict.Missing, "%s: where is the centre of a motif? Add along: its distance from the cut end, "+
-			"and across: from the edge of the selvedge", name)
+		v.fault(path, strict.Missing,
+			"%s: where is the centre of a motif? Add along: its distance from the cut end, "+
+				"and across: from the edge of the selvedge",
+			"%s: wo ist die Mitte eines Motivs? Geben Sie ihren Abstand von der Schnittkante und von "+
+				"der Webkante an", name)
 	} else {
-		out.Along, _ = v.length(path.Key("along"), name+": the motif along", m.Along)
-		out.Across, _ = v.length(path.Key("across"), name+": the motif across", m.Across)
+		out.Along, _ = v.length(path.Key("along"), name.Its("the motif along", "Motiv längs"), m.Along)
+		out.Across, _ = v.length(path.Key("across"), name.Its("the motif across", "Motiv quer"), m.Across)
 	}
 	c.Motif = out
 }

@@ -4,6 +4,7 @@ import (
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
 	"ellwand/draft/lining"
+	"ellwand/pieces/language"
 )
 
 // usualShorter is how much shorter than the shell a lining ends, mm
@@ -15,15 +16,17 @@ func (r *resolver) linings(path Path, asked []Lining, cloth string) []draft.Lini
 	for i, l := range asked {
 		inner := path.Entry(i)
 		made := draft.Lining{
-			Of:    r.of(inner, "lining", l.Of),
-			Cloth: r.clothNamed(inner.Key("cloth"), "lining", l.Cloth, cloth),
+			Of:    r.of(inner, language.Say("lining", "Futter"), l.Of),
+			Cloth: r.clothNamed(inner.Key("cloth"), language.Say("lining", "Futter"), l.Cloth, cloth),
 			Options: lining.Options{
-				Shorter:   usualShorter,
-				BackPleat: r.optional(inner.Key("back_pleat"), "the back pleat of the lining", l.BackPleat),
+				Shorter: usualShorter,
+				BackPleat: r.optional(inner.Key("back_pleat"), language.Say("the back pleat of the lining",
+					"Rückenfalte des Futters"), l.BackPleat),
 			},
 		}
 		if l.Shorter != "" {
-			made.Shorter, _ = r.length(inner.Key("shorter"), "how much shorter the lining is", l.Shorter)
+			made.Shorter, _ = r.length(inner.Key("shorter"), language.Say("how much shorter the lining is",
+				"wie viel kürzer das Futter ist"), l.Shorter)
 		}
 		out = append(out, made)
 	}
@@ -35,12 +38,15 @@ func (r *resolver) interfacings(path Path, asked []Interfacing, cloth string) []
 	for i, f := range asked {
 		inner := path.Entry(i)
 		made := draft.Interfacing{
-			Of:          r.of(inner, "interfacing", f.Of),
-			Cloth:       r.clothNamed(inner.Key("cloth"), "interfacing", f.Cloth, cloth),
-			Interfacing: lining.Interfacing{Cut: r.optionalCount(inner.Key("cut"), "interfacing: cut", f.Cut)},
+			Of:    r.of(inner, language.Say("interfacing", "Einlage"), f.Of),
+			Cloth: r.clothNamed(inner.Key("cloth"), language.Say("interfacing", "Einlage"), f.Cloth, cloth),
+			Interfacing: lining.Interfacing{Cut: r.optionalCount(inner.Key("cut"), language.Say("interfacing: cut",
+				"Einlage: wie oft zugeschnitten"), f.Cut)},
 		}
 		if f.Reduce != "" {
-			if by, ok := r.length(inner.Key("reduce"), "what the allowances of the interfacing are reduced by", f.Reduce); ok {
+			if by, ok := r.length(inner.Key("reduce"),
+				language.Say("what the allowances of the interfacing are reduced by",
+					"worum die Nahtzugaben der Einlage schmaler sind"), f.Reduce); ok {
 				made.Reduce = &by
 			}
 		}
@@ -50,9 +56,10 @@ func (r *resolver) interfacings(path Path, asked []Interfacing, cloth string) []
 }
 
 // of reads the pieces that a lining or interfacing is derived from.
-func (r *resolver) of(path Path, what string, names []Text) []string {
+func (r *resolver) of(path Path, what language.Sentence, names []Text) []string {
 	if len(names) == 0 {
-		r.fault(path, strict.Missing, "the %s does not say what it is of; add: of: [front bodice, back bodice]", what)
+		r.fault(path, strict.Missing, "the %s does not say what it is of; add: of: [front bodice, back bodice]",
+			"%s: es fehlt, von welchen Teilen; etwa: Vorderteil, Rückenteil", what)
 	}
 	out := make([]string, len(names))
 	for i, name := range names {

@@ -34,7 +34,8 @@ func (q *questioner) parts() {
 		for k, p := range garment.Parts {
 			at, kind := path.Key("parts").Entry(k), kindCalled(string(p.Kind))
 			if depth, known := usualDepths[kind]; known && p.Depth != "" && !depth.holds(q.length(p.Depth)) {
-				q.ask(at.Key("depth"), "a %s %s deep is unusual; %s", kind, q.work.Format(q.length(p.Depth)),
+				q.ask(at.Key("depth"), "a %s %s deep is unusual; %s", "%s, %s hoch: das ist ungewöhnlich; %s",
+					kind, q.work.Format(q.length(p.Depth)),
 					orMeant(q.meant(p.Depth, depth)))
 			}
 			if p.Length != "" && slices.Contains(fitted, kind) {
@@ -92,7 +93,9 @@ func (q *questioner) fit(path Path, garment int, kind part.Kind, length float64,
 	if ratio := length / seam; ratio >= leastOfSeam && ratio <= mostOfSeam {
 		return
 	}
-	q.ask(path, "a %s %s long joins a seam that takes one of %s; %s", kind, q.work.Format(length), q.work.Format(seam),
+	q.ask(path, "a %s %s long joins a seam that takes one of %s; %s",
+		"%s, %s lang, kommt an eine Naht, die %s braucht; %s",
+		kind, q.work.Format(length), q.work.Format(seam),
 		orMeant(q.meant(text, about(seam*length/max(q.length(text), 1)))))
 }
 

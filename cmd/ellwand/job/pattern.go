@@ -2,7 +2,6 @@ package job
 
 import (
 	"errors"
-	"fmt"
 	"math"
 	"path/filepath"
 	"slices"
@@ -12,6 +11,7 @@ import (
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 	"ellwand/pieces/marks"
 )
 
@@ -60,7 +60,7 @@ func (r *resolver) fromPattern(path Path, garment Garment, made string, cloth st
 func (r *resolver) faultsOf(path Path, err error) {
 	var faults *strict.Faults
 	if !errors.As(err, &faults) {
-		r.fault(path, strict.Missing, "%s", err)
+		r.Note(path, strict.Missing, language.OfError(err))
 		return
 	}
 	for _, fault := range faults.List {
@@ -78,17 +78,20 @@ func (r *resolver) patternSize(path Path, garment Garment, file *patternfile.Fil
 	}
 	switch {
 	case len(sizes) == 0 && garment.Pattern.Size != "":
-		r.fault(of, strict.Contradiction, "the pattern %s has no sizes; remove size", file.Path())
+		r.fault(of, strict.Contradiction, "the pattern %s has no sizes; remove size",
+			"der Schnitt %s hat keine Größen; nehmen Sie die Größe weg", file.Path())
 		return "", false
 	case len(sizes) == 0:
 		return "", true
 	case size == "":
 		r.fault(path, strict.Missing, "the pattern %s has the sizes %s; say which one, such as: pattern: {file: %s, "+
 			"size: %s}",
+			"der Schnitt %s hat die Größen %s; sagen Sie, welche: pattern: {file: %s, size: %s}",
 			file.Path(), joined(sizes), string(garment.Pattern.File), sizes[0])
 		return "", false
 	case !slices.Contains(sizes, size):
-		r.fault(of, strict.Unknown, "the pattern %s has no size %q; it has %s", file.Path(), size, joined(sizes))
+		r.fault(of, strict.Unknown, "the pattern %s has no size %q; it has %s",
+			"der Schnitt %s hat keine Größe %q; er hat %s", file.Path(), size, joined(sizes))
 		return "", false
 	}
 	return size, true
@@ -115,8 +118,11 @@ func (r *resolver) inPlace(made *Made, own []pieces.Piece) {
 		made.Replaced = append(made.Replaced, piece.Name)
 	}
 	if len(names) > 0 {
-		r.work.note(fmt.Sprintf("%s: the %s is that of the pattern, in place of the drafted one; the truing below is of the "+
-			"drafted pieces, and each edge that was altered has a line of its own", made.Name, strings.Join(names, " and the ")))
+		r.work.note(language.Say("%s: the %s is that of the pattern, in place of the drafted one; the truing below is of the "+
+			"drafted pieces, and each edge that was altered has a line of its own",
+			"%s: %s kommt aus dem Schnitt, statt des gezeichneten Teils; der Nahtvergleich gilt den "+
+				"gezeichneten Teilen, und jede geänderte Kante hat eine eigene Zeile",
+			made.Name, strings.Join(names, " and the ")))
 	}
 	made.Pieces = append(made.Pieces, own...)
 }
@@ -189,8 +195,10 @@ func (r *resolver) unsureMatches() {
 		for _, piece := range r.work.PiecesOf(offer.Cloth.Name) {
 			for _, notch := range piece.Notches {
 				if e, ok := piece.Edge(notch.Edge); ok && e.Unknown && notch.Match != marks.None {
-					r.work.note(fmt.Sprintf("%s: nobody knows how much allowance its edge %q includes, so that the print "+
-						"is matched at its cutting line, and not at the seam", piece.Name, e.Name))
+					r.work.note(language.Say("%s: nobody knows how much allowance its edge %q includes, so that the print "+
+						"is matched at its cutting line, and not at the seam",
+						"%s: niemand weiß, wie viel Nahtzugabe an der Kante %q enthalten ist; darum passt das "+
+							"Muster dort an der Schnittlinie, nicht an der Naht", piece.Name, e.Name))
 				}
 			}
 		}

@@ -12,6 +12,7 @@ import (
 
 	"ellwand/cmd/ellwand/patternfile"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 )
 
 // What is drafted is written so that it reads back to 0.001 mm, and the second time
@@ -148,7 +149,7 @@ func TestAlteredPieceInPlaceOfTheDrafted(t *testing.T) {
 	made := altered.Garments[0]
 	require.Len(t, made.Pieces, len(work.Garments[0].Pieces))
 	assert.Equal(t, []string{front.Name}, made.Replaced)
-	assert.Contains(t, strings.Join(altered.Notes, "\n"),
+	assert.Contains(t, strings.Join(language.Texts(altered.Notes, language.English), "\n"),
 		"the front skirt is that of the pattern, in place of the drafted one")
 	rows := made.Truing.Rows
 	assert.Equal(t, "front skirt, altered", rows[len(rows)-1].Of)

@@ -1,6 +1,10 @@
 package job
 
-import "fmt"
+import (
+	"fmt"
+
+	"ellwand/pieces/language"
+)
 
 // Question asks about what is most likely a slip.
 type Question struct {
@@ -8,14 +12,14 @@ type Question struct {
 	Path Path
 	File string
 	Line int
-	// Text asks, and guesses what was meant.
-	Text string
+	// Said asks, and guesses what was meant.
+	Said language.Sentence
 }
 
 // String is the question with its place: "blouse.yaml:7: ...".
 func (q Question) String() string {
 	if q.Line > 0 {
-		return fmt.Sprintf("%s:%d: %s", q.File, q.Line, q.Text)
+		return fmt.Sprintf("%s:%d: %s", q.File, q.Line, q.Said)
 	}
-	return q.File + ": " + q.Text
+	return q.File + ": " + q.Said.String()
 }

@@ -1,12 +1,12 @@
 package job
 
 import (
-	"fmt"
 	"math"
 	"regexp"
 	"slices"
 	"strings"
 
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 )
 
@@ -19,8 +19,9 @@ type questioner struct {
 }
 
 // ask about the value at a path.
-func (q *questioner) ask(path Path, format string, args ...any) {
-	one := Question{Path: path, File: q.file.name, Line: q.file.lines.Of(path), Text: fmt.Sprintf(format, args...)}
+func (q *questioner) ask(path Path, english, german string, args ...any) {
+	one := Question{Path: path, File: q.file.name, Line: q.file.lines.Of(path),
+		Said: language.Say(english, german, args...)}
 	known := func(other Question) bool { return other.String() == one.String() }
 	if !slices.ContainsFunc(q.out, known) {
 		q.out = append(q.out, one)
@@ -49,22 +50,22 @@ var written = regexp.MustCompile(`^([0-9][0-9 .,/]*?)\s*([a-z"]*)$`)
 // meant guesses what was meant by a text: the number in another unit, or with one digit
 // changed, that is as usual; of several digits the one that comes nearest to the middle.
 // It is empty where there is no such guess.
-func (q *questioner) meant(text Measure, u usual) string {
+func (q *questioner) meant(text Measure, u usual) language.Sentence {
 	parts := written.FindStringSubmatch(strings.ToLower(string(text)))
 	if parts == nil {
-		return ""
+		return language.Sentence{}
 	}
 	unit := q.work.Unit
 	if parts[2] != "" {
 		named, err := measure.ParseUnit(parts[2])
 		if err != nil {
-			return ""
+			return language.Sentence{}
 		}
 		unit = named
 	}
 	for _, other := range []measure.Unit{measure.Centimetre, measure.Inch, measure.Millimetre} {
 		if mm, err := measure.Parse(parts[1], other); err == nil && other != unit && u.holds(float64(mm)) {
-			return parts[1] + " " + other.String()
+			return language.Name(parts[1] + " " + other.String())
 		}
 	}
 	best, nearest := "", math.Inf(1)
@@ -74,7 +75,10 @@ func (q *questioner) meant(text Measure, u usual) string {
 			best, nearest = digits+" "+unit.String(), away
 		}
 	}
-	return best
+	if best == "" {
+		return language.Sentence{}
+	}
+	return language.Name(best)
 }
 
 // oneDigitOff are the numbers that differ from one in a single digit: another one,
@@ -98,10 +102,21 @@ func oneDigitOff(number string) []string {
 	return out
 }
 
-// orMeant ends a question with what may have been meant.
-func orMeant(guess string) string {
-	if guess == "" {
-		return "check the figure and its unit"
+// either says one of several guesses, or the other; nothing where there is none.
+func either(guesses []language.Sentence) language.Sentence {
+	if len(guesses) == 2 {
+		return language.Say("%s, or %s", "%s, oder %s", guesses[0], guesses[1])
 	}
-	return "was " + guess + " meant?"
+	if len(guesses) == 0 {
+		return language.Sentence{}
+	}
+	return guesses[0]
+}
+
+// orMeant ends a question with what may have been meant.
+func orMeant(guess language.Sentence) language.Sentence {
+	if guess.IsEmpty() {
+		return language.Say("check the figure and its unit", "prüfen Sie Zahl und Einheit")
+	}
+	return language.Say("was %s meant?", "ist %s gemeint?", guess)
 }

@@ -7,12 +7,15 @@ import (
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/patternfile"
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces/language"
 )
 
 // form of the job file.
 var form = strict.Form{
-	Whole: "the job", One: "one job", File: "a job file", Begin: "write a starter job with: ellwand new ",
-	Size: limit.JobSize, Lists: mostEntries, Paragraphs: map[string]bool{"terms": true, "maker": true},
+	Whole: language.Say("the job", "der Auftrag"), One: language.Say("one job", "einen Auftrag"),
+	File:  language.Say("a job file", "Auftragsdatei"),
+	Begin: language.Say("write a starter job with: ellwand new ", "einen Anfang schreibt: ellwand new "),
+	Size:  limit.JobSize, Lists: mostEntries, Paragraphs: map[string]bool{"terms": true, "maker": true},
 }
 
 // Read reads the job file at a path. The error is *Faults when the file can be

@@ -4,6 +4,7 @@ import (
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
 	"ellwand/fabric/quote"
+	"ellwand/pieces/language"
 )
 
 // resolver turns a file into work, collecting every fault on the way.
@@ -29,8 +30,8 @@ type resolver struct {
 
 func newResolver(file *File) *resolver {
 	r := &resolver{file: file, faults: &Faults{File: file.name}, lays: lays{}}
-	r.Note = func(path Path, kind strict.Kind, text string) {
-		r.faults.List = append(r.faults.List, file.fault(path, kind, "%s", text))
+	r.Note = func(path Path, kind strict.Kind, said language.Sentence) {
+		r.faults.List = append(r.faults.List, file.fault(path, kind, said))
 	}
 	return r
 }

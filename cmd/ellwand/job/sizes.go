@@ -13,7 +13,9 @@ func (f *File) OfSizes() (*File, error) {
 	if len(f.Wearers) > 0 || len(f.Body) > 0 {
 		return nil, f.Refuse(strict.Top(key), strict.Contradiction,
 			"the job is drafted to the measurements of a body, which is of no size; "+
-				"take out body or wearers, and add size: and table: to ask for several sizes")
+				"take out body or wearers, and add size: and table: to ask for several sizes",
+			"der Auftrag ist nach Maßen gezeichnet, die keiner Größe gehören; nehmen Sie die Maße "+
+				"heraus und geben Sie Größe und Größentabelle an, um nach mehreren Größen zu fragen")
 	}
 	out := *f
 	if out.Table == "" && f.isDrafted() {

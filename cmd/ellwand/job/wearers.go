@@ -14,18 +14,22 @@ func (r *resolver) wearers() []wearer {
 	if r.file.Size != "" || r.file.Table != "" || len(r.file.Body) > 0 {
 		r.fault(strict.Top("wearers"), strict.Contradiction,
 			"the job has wearers and a body of its own at the top; give each wearer a size or a body, and remove the one "+
-				"at the top")
+				"at the top",
+			"der Auftrag ist für mehrere Personen und hat dazu eigene Maße; geben Sie jeder Person "+
+				"Größe oder Maße, und nehmen Sie die des Auftrags weg")
 	}
 	var out []wearer
 	seen := map[string]bool{}
 	for i, w := range r.file.Wearers {
 		path := strict.Top("wearers").Entry(i)
 		if w.Name == "" {
-			r.fault(path, strict.Missing, "wearer %d has no name; add one, such as: name: Imke", i+1)
+			r.fault(path, strict.Missing, "wearer %d has no name; add one, such as: name: Imke",
+				"Person %d hat keinen Namen; geben Sie ihr einen, etwa: Imke", i+1)
 			continue
 		}
 		if seen[Slug(string(w.Name))] {
-			r.fault(path.Key("name"), strict.Twice, "two wearers are named %s; give each her own name", quoted(w.Name))
+			r.fault(path.Key("name"), strict.Twice, "two wearers are named %s; give each her own name",
+				"zwei Personen heißen %s; geben Sie jeder einen eigenen Namen", quoted(w.Name))
 		}
 		seen[Slug(string(w.Name))] = true
 		out = append(out, r.bodyOf(path, w.Size, w.Table, w.Body))
@@ -42,7 +46,7 @@ func (r *resolver) bodyOf(path Path, size, table Text, measured Body) wearer {
 	r.work.Youngest = max(r.work.Youngest, agedBy(table, out.body))
 	if len(r.faults.List) == before {
 		if err := out.body.Check(); err != nil {
-			r.fault(r.blame(path, path, draft.FaultOf(err)), strict.OutOfRange, "%s", draft.Worded(err, r.work.Unit))
+			r.Note(r.blame(path, path, draft.FaultOf(err)), strict.OutOfRange, draft.Said(err, r.work.Unit))
 		}
 	}
 	out.bodiless = len(r.faults.List) > before
@@ -94,10 +98,13 @@ func (r *resolver) knownWearers(path Path, garment Garment, all []wearer) {
 	for i, name := range garment.For {
 		if _, found := strict.KnownAs(string(name), names); !found && len(names) == 0 {
 			r.fault(path.Key("for").Entry(i), strict.Unknown,
-				"garment %s is for %s, but the job has no wearers; list them at the top under wearers:", quoted(garment.Name),
+				"garment %s is for %s, but the job has no wearers; list them at the top under wearers:",
+				"Kleidungsstück %s ist für %s, aber der Auftrag nennt keine Personen; nehmen Sie sie auf",
+				quoted(garment.Name),
 				quoted(name))
 		} else if !found {
 			r.fault(path.Key("for").Entry(i), strict.Unknown, "garment %s is for %s, who is not under wearers:; %s",
+				"Kleidungsstück %s ist für %s, und so heißt keine Person des Auftrags; %s",
 				quoted(garment.Name), quoted(name), strict.Hint(string(name), names))
 		}
 	}

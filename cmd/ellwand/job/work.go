@@ -11,6 +11,7 @@ import (
 	"ellwand/fabric/quote"
 	"ellwand/fabric/remnant"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/safety"
 	"ellwand/pieces/text"
@@ -46,7 +47,7 @@ type Work struct {
 	// Questions about what is most likely a slip.
 	Questions []Question
 	// Notes of the draft, each a sentence.
-	Notes []string
+	Notes []language.Sentence
 
 	file *File
 }
@@ -112,8 +113,9 @@ func (w Work) AtCloth(name string) string {
 }
 
 // note keeps a sentence once, however many garments give rise to it.
-func (w *Work) note(sentence string) {
-	if !slices.Contains(w.Notes, sentence) {
+func (w *Work) note(sentence language.Sentence) {
+	same := func(other language.Sentence) bool { return other.String() == sentence.String() }
+	if !slices.ContainsFunc(w.Notes, same) {
 		w.Notes = append(w.Notes, sentence)
 	}
 }

@@ -1,19 +1,22 @@
 package limit
 
 import (
+	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"ellwand/pieces/language"
+	"ellwand/pieces/language/spoken"
 )
 
 // Every limit is in the table with its sentence.
 func TestEveryLimitHasASentence(t *testing.T) {
 	for l := range Limit(len(table)) {
 		assert.Positive(t, l.Most(), "%d", l)
-		assert.NotEmpty(t, l.Sentence(), "%d", l)
-		assert.NotContains(t, l.Sentence(), "%!", "%d", l)
-		assert.NoError(t, l.Check("it", l.Most()))
-		assert.ErrorContains(t, l.Check("it", l.Most()+1), "it "+l.Sentence())
+		spoken.Both(t, strconv.Itoa(int(l)), l.Sentence())
+		assert.NoError(t, l.Check(language.Name("it"), l.Most()))
+		assert.ErrorContains(t, l.Check(language.Name("it"), l.Most()+1), "it "+l.Sentence().String())
 	}
 }
 

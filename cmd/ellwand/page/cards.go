@@ -15,6 +15,7 @@ import (
 	"ellwand/cmd/ellwand/page/illustration"
 	"ellwand/cmd/ellwand/words"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 )
 
 // card is a job of the folder as it is shown beside others.
@@ -35,7 +36,7 @@ func (s *server) showFolder(w http.ResponseWriter, r *http.Request) {
 	}
 	cards := []card{}
 	for _, name := range names {
-		if one, is := s.card(name); is {
+		if one, is := s.card(name, readerOf(r)); is {
 			cards = append(cards, one)
 		}
 	}
@@ -69,17 +70,18 @@ func (s *server) chooseFolder(w http.ResponseWriter, r *http.Request) {
 }
 
 // card of a file; false for a YAML file that is no job.
-func (s *server) card(name string) (card, bool) {
+func (s *server) card(name string, reader language.Language) (card, bool) {
 	out := card{Name: name, Title: strings.TrimSuffix(strings.TrimSuffix(name, ".yaml"), ".yml"), Garments: []string{},
 		Picture: "/picture/job/" + name + ".svg"}
 	text, err := s.now().folder.Read(name, limit.JobSize)
 	if err != nil {
-		out.Fault = sentence(err.Error())
+		out.Fault = sentence(language.OfError(err).In(reader))
 		return out, true
 	}
 	keys, is := edit.Tree(string(text)).(map[string]any)
 	if !is {
-		out.Fault = "This file cannot be read as it stands."
+		out.Fault = language.Say("This file cannot be read as it stands.",
+			"Diese Datei lässt sich so nicht lesen.").In(reader)
 		return out, true
 	}
 	if keys["garments"] == nil && keys["job"] == nil {

@@ -12,6 +12,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/nest"
+	"ellwand/pieces/language"
 )
 
 // held is the layout of a spot that pages see, on which a hand may move its pieces.
@@ -43,7 +44,8 @@ func named(all []lay.Laid, id string) int {
 }
 
 // look at a piece that is held elsewhere.
-func (h *held) look(at int, p desk.Placing, slide bool, tables *nest.Tables) (view.Look, error) {
+func (h *held) look(at int, p desk.Placing, slide bool, tables *nest.Tables,
+	reader language.Language) (view.Look, error) {
 	h.mutex.Lock()
 	defer h.mutex.Unlock()
 	bench, err := h.onBench(tables)
@@ -51,7 +53,7 @@ func (h *held) look(at int, p desk.Placing, slide bool, tables *nest.Tables) (vi
 		return view.Look{}, err
 	}
 	found, err := bench.Look(h.plan.Pieces, at, h.over(bench, at, p), slide)
-	return view.LookOf(h.work, h.plan, at, found), err
+	return view.LookOf(h.work, h.plan, at, found, reader), err
 }
 
 // heldAs is a piece as a hand holds it: what is not said of it is as it lies.

@@ -31,7 +31,7 @@ func showJob(w http.ResponseWriter, r *http.Request, o *opened) {
 }
 
 func answerJob(w http.ResponseWriter, r *http.Request, o *opened, status int, state desk.State) {
-	shown, err := view.Of(o.name, state)
+	shown, err := view.Of(o.name, state, readerOf(r))
 	if err != nil {
 		answerFault(w, r, err)
 		return

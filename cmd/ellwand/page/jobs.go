@@ -8,6 +8,7 @@ import (
 	"ellwand/cmd/ellwand/page/desk"
 	"ellwand/cmd/ellwand/page/folder"
 	"ellwand/cmd/ellwand/page/view"
+	"ellwand/pieces/language"
 )
 
 // jobs are those that are open, each on its desk.
@@ -75,7 +76,9 @@ func (o *opened) look() {
 		return
 	}
 	state := o.State()
-	o.told.tell(eventOf("outside", view.Told{Sentence: state.Outside}))
+	o.told.tell(saidEvent("outside", func(reader language.Language) any {
+		return view.Told{Sentence: state.Outside.In(reader)}
+	}))
 	o.changed(state, nil)
 }
 

@@ -63,7 +63,7 @@ func look(w http.ResponseWriter, r *http.Request, o *opened) {
 		answerFault(w, r, err)
 		return
 	}
-	seen, err := found.look(at, request.Placing, request.Slide, o.tasks.tables)
+	seen, err := found.look(at, request.Placing, request.Slide, o.tasks.tables, readerOf(r))
 	if err != nil {
 		answerFault(w, r, withoutPlaces(err))
 		return

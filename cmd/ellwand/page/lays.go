@@ -14,6 +14,7 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	"ellwand/nest"
+	"ellwand/pieces/language"
 )
 
 // searches for the lays of one job: one for each spot in view.
@@ -162,7 +163,8 @@ func (s *searches) run(ctx context.Context, one *searching, q question, search a
 	switch {
 	case !current:
 	case err != nil:
-		s.told.tell(eventOf("done", refusedEvent(q, plainIn(q.work, err))))
+		why := plainIn(q.work, err)
+		s.told.tell(saidEvent("done", func(reader language.Language) any { return refusedEvent(q, why, reader) }))
 	default:
 		if shown, stands := s.hold(one.text, q, planned, true); stands {
 			s.told.tell(eventOf("layout", shown))
@@ -230,8 +232,8 @@ type doneEvent struct {
 }
 
 // refusedEvent says that a spot cannot be laid so.
-func refusedEvent(q question, err error) doneEvent {
-	out := doneEvent{spot: q.spot, Sentence: sentence(err.Error()), Refused: true}
+func refusedEvent(q question, err error, reader language.Language) doneEvent {
+	out := doneEvent{spot: q.spot, Sentence: sentence(language.OfError(err).In(reader)), Refused: true}
 	var found tooNarrow
 	if errors.As(err, &found) {
 		out.Narrow = &found

@@ -11,6 +11,7 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/fabric/lay"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 )
 
@@ -38,7 +39,7 @@ func plainIn(work *job.Work, err error) error {
 	if found, is := narrowIn(work, err); is {
 		return found
 	}
-	if err = withoutPlaces(err); work == nil {
+	if err = withoutPlaces(err); work == nil || language.IsSaid(err) {
 		return err
 	}
 	place := regexp.MustCompile(`^` + regexp.QuoteMeta(work.File) + `(:\d+)?: `)

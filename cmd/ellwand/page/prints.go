@@ -10,6 +10,7 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/page/printing"
+	"ellwand/pieces/language"
 )
 
 // printed answers with a paper of a job as PDF.
@@ -59,7 +60,8 @@ func (o *opened) inSizes(work *job.Work, sizes []string) (app.Drafted, error) {
 	if len(sizes) == 0 {
 		return app.Drafted{Works: []*job.Work{work}}, nil
 	}
-	if err := limit.Sizes.Check("the choice of sizes", len(sizes)); err != nil {
+	if err := limit.Sizes.Check(language.Say("the choice of sizes", "die Auswahl der Größen"),
+		len(sizes)); err != nil {
 		return app.Drafted{}, err
 	}
 	file, err := job.Parse(work.File, []byte(o.State().Text))

@@ -2,9 +2,9 @@ package page
 
 import (
 	"errors"
-	"strings"
 
 	"ellwand/cmd/ellwand/job"
+	"ellwand/pieces/language"
 )
 
 // refusal is one of the page's own: a word by which the page has a sentence for it in the
@@ -37,8 +37,9 @@ var (
 	errDistances = refusal{"distances", "two distances are needed: for each, two places in the picture and how " +
 		"far apart they are"}
 	// errUnknownScale asks for what is known in a photo.
-	errUnknownScale = refusal{"no scale", "a photo needs something of a known size in it: say how wide the squares of " +
-		"its ground are, which paper lies beside the pieces, or two distances that were measured"}
+	errUnknownScale = refusal{"no scale",
+		"a photo needs something of a known size in it: say how wide the squares of " +
+			"its ground are, which paper lies beside the pieces, or two distances that were measured"}
 )
 
 // withoutPlaces says what is wrong with a job that stands in no file.
@@ -47,9 +48,9 @@ func withoutPlaces(err error) error {
 	if !errors.As(err, &faults) {
 		return err
 	}
-	var texts []string
+	var said []language.Sentence
 	for _, fault := range faults.List {
-		texts = append(texts, fault.Text)
+		said = append(said, fault.Said)
 	}
-	return errors.New(strings.Join(texts, "; "))
+	return language.Refusal{Sentence: language.Join("; ", said...)}
 }

@@ -14,6 +14,7 @@ import (
 	"ellwand/cmd/ellwand/words"
 	"ellwand/cmd/ellwand/words/reason"
 	"ellwand/fabric/remnant"
+	"ellwand/pieces/language"
 )
 
 // onTable is a piece of cloth on the table, in mm.
@@ -67,7 +68,7 @@ func (s *server) askRemnant(w http.ResponseWriter, r *http.Request, o *opened) {
 		"answer": found.Fit.Answer.String(), "of": words.PieceOfCloth(work, found),
 		"sentence": sentence(words.PieceOfCloth(work, found) + ": " + words.IsEnough(found, s.options.Search)),
 	}
-	changes, err := s.offered(o, state, there, index, found.Ways)
+	changes, err := s.offered(o, state, there, index, found.Ways, readerOf(r))
 	if err != nil {
 		answerFault(w, r, err)
 		return
@@ -84,13 +85,13 @@ func (s *server) askRemnant(w http.ResponseWriter, r *http.Request, o *opened) {
 
 // offered are the changes that make it enough, each with what does it in the job where that
 // can be written; of one that moves pieces to another cloth there is one for each.
-func (s *server) offered(o *opened, state desk.State, t onTable, cloth int, ways []remnant.Remedy) ([]offeredChange,
-	error) {
+func (s *server) offered(o *opened, state desk.State, t onTable, cloth int, ways []remnant.Remedy,
+	reader language.Language) ([]offeredChange, error) {
 	out := []offeredChange{}
 	if len(ways) == 0 {
 		return out, nil
 	}
-	drawn, err := view.Of(o.name, state)
+	drawn, err := view.Of(o.name, state, reader)
 	if err != nil {
 		return nil, err
 	}

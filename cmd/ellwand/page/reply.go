@@ -11,6 +11,7 @@ import (
 	"unicode/utf8"
 
 	"ellwand/cmd/ellwand/failure"
+	"ellwand/pieces/language"
 	piecewords "ellwand/pieces/words"
 )
 
@@ -33,23 +34,38 @@ func answerError(w http.ResponseWriter, r *http.Request, status int, why string)
 
 // answerCoded is answerError with the word by which the page knows what is refused.
 func answerCoded(w http.ResponseWriter, r *http.Request, status int, why refusal) {
+	answerRefused(w, r, status, why)
+}
+
+// answerRefused says why something is not done in the language of the reader.
+func answerRefused(w http.ResponseWriter, r *http.Request, status int, why error) {
 	if strings.HasPrefix(r.URL.Path, "/api/") {
 		w.Header().Set("Content-Type", "application/json; charset=utf-8")
 		w.WriteHeader(status)
-		_ = json.NewEncoder(w).Encode(refusedOf(why)) // who asks may be gone
+		_ = json.NewEncoder(w).Encode(refusedOf(r, why)) // who asks may be gone
 		return
 	}
 	w.Header().Set("Content-Type", "text/html; charset=utf-8")
 	w.WriteHeader(status)
-	_ = errorPage.Execute(w, sentence(why.text))
+	_ = errorPage.Execute(w, sentence(why.Error()))
 }
 
-// refusedOf is what a page is told of what cannot be: a sentence, and the word by which it
-// has one of its own, if it has.
-func refusedOf(err error) map[string]string {
+// refusedOf is what a page is told of what cannot be: a sentence in the language of its
+// reader, and the word by which it has one of its own, if it has.
+func refusedOf(r *http.Request, err error) refused {
 	var known refusal
 	errors.As(err, &known)
-	return map[string]string{"sentence": sentence(err.Error()), "code": known.code}
+	said, reader := language.OfError(piecewords.Refused(err)), readerOf(r)
+	return refused{Sentence: sentence(said.In(reader)), Code: known.code,
+		English: reader != language.English && said.In(reader) == said.String()}
+}
+
+// refused says what cannot be.
+type refused struct {
+	Sentence string `json:"sentence"`
+	Code     string `json:"code"`
+	// English says that the sentence is in English, which its reader does not read.
+	English bool `json:"english,omitempty"`
 }
 
 // answer with a value as JSON.
@@ -78,7 +94,7 @@ func answerFault(w http.ResponseWriter, r *http.Request, err error) {
 		answerCoded(w, r, status, known)
 		return
 	}
-	answerError(w, r, status, sentence(piecewords.Refused(err).Error()))
+	answerRefused(w, r, status, err)
 }
 
 // answerNarrow answers with what is too narrow; false where that is not what is wrong.

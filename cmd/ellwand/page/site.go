@@ -5,8 +5,6 @@ import (
 	"io/fs"
 	"net/http"
 
-	"golang.org/x/text/language"
-
 	"ellwand/cmd/ellwand/page/site"
 )
 
@@ -27,27 +25,4 @@ func (s *server) index(w http.ResponseWriter, r *http.Request) {
 	text = bytes.ReplaceAll(text, []byte("{{token}}"), []byte(s.door.token))
 	text = bytes.ReplaceAll(text, []byte("{{language}}"), []byte(languageOf(r)))
 	_, _ = w.Write(text)
-}
-
-// languageOf a reader: that of the cookie, or the first of the browser's that the page has
-// words in.
-func languageOf(r *http.Request) string {
-	if cookie, err := r.Cookie("language"); err == nil && hasWords(cookie.Value) {
-		return cookie.Value
-	}
-	tags, _, err := language.ParseAcceptLanguage(r.Header.Get("Accept-Language"))
-	if err != nil {
-		return "en"
-	}
-	for _, tag := range tags {
-		if base, _ := tag.Base(); hasWords(base.String()) {
-			return base.String()
-		}
-	}
-	return "en"
-}
-
-func hasWords(name string) bool {
-	_, err := fs.Stat(site.Files(), "words/"+name+".json")
-	return err == nil
 }

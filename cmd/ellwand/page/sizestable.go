@@ -12,6 +12,7 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/report"
+	"ellwand/pieces/language"
 )
 
 // tableQuestion is a table of requirements that a page asks for.
@@ -34,7 +35,8 @@ func tableQuestionIn(values url.Values) (tableQuestion, error) {
 		}
 		q.widths = append(q.widths, width)
 	}
-	return q, errors.Join(limit.Sizes.Check("this table", len(q.sizes)), limit.Widths.Check("this table", len(q.widths)))
+	return q, errors.Join(limit.Sizes.Check(language.Say("this table", "diese Tabelle"), len(q.sizes)),
+		limit.Widths.Check(language.Say("this table", "diese Tabelle"), len(q.widths)))
 }
 
 // streamTable lays every size on every width, as estimate --table does, and tells how far it
@@ -48,7 +50,7 @@ func (s *server) streamTable(w http.ResponseWriter, r *http.Request, o *opened) 
 	w.Header().Set("Content-Type", "text/event-stream")
 	w.WriteHeader(http.StatusOK)
 	tell := func(e event) {
-		if send(w, e) {
+		if send(w, e, readerOf(r)) {
 			_ = http.NewResponseController(w).Flush() // who listened may be gone
 		}
 	}
@@ -62,9 +64,9 @@ func (s *server) streamTable(w http.ResponseWriter, r *http.Request, o *opened) 
 	switch {
 	case r.Context().Err() != nil:
 	case errors.As(err, &ended):
-		tell(eventOf("refused", refusedOf(errStopped)))
+		tell(eventOf("refused", refusedOf(r, errStopped)))
 	case err != nil:
-		tell(eventOf("refused", refusedOf(plainIn(o.State().Work, err))))
+		tell(eventOf("refused", refusedOf(r, plainIn(o.State().Work, err))))
 	default:
 		tell(eventOf("table", table))
 	}

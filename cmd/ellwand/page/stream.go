@@ -3,6 +3,8 @@ package page
 import (
 	"fmt"
 	"net/http"
+
+	"ellwand/pieces/language"
 )
 
 // stream tells one page until it leaves; first what it has to know at the beginning.
@@ -14,7 +16,7 @@ func (s *server) stream(w http.ResponseWriter, r *http.Request, t *teller, first
 	w.WriteHeader(http.StatusOK)
 	control := http.NewResponseController(w)
 	for _, e := range first() {
-		if !send(w, e) {
+		if !send(w, e, readerOf(r)) {
 			return
 		}
 	}
@@ -23,14 +25,14 @@ func (s *server) stream(w http.ResponseWriter, r *http.Request, t *teller, first
 		case <-r.Context().Done():
 			return
 		case e, open := <-listener:
-			if !open || !send(w, e) {
+			if !open || !send(w, e, readerOf(r)) {
 				return
 			}
 		}
 	}
 }
 
-func send(w http.ResponseWriter, e event) bool {
-	_, err := fmt.Fprintf(w, "event: %s\ndata: %s\n\n", e.name, e.data)
+func send(w http.ResponseWriter, e event, reader language.Language) bool {
+	_, err := fmt.Fprintf(w, "event: %s\ndata: %s\n\n", e.name, e.data(reader))
 	return err == nil
 }

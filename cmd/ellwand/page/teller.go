@@ -3,21 +3,33 @@ package page
 import (
 	"encoding/json"
 	"sync"
+
+	"ellwand/pieces/language"
 )
 
-// event is told to pages: its name, and what it says as JSON.
+// event is told to pages: its name, and what it says as JSON, in the language of each.
 type event struct {
 	name string
-	data []byte
+	data func(language.Language) []byte
 }
 
 // eventOf a value.
 func eventOf(name string, value any) event {
+	data := jsonOf(value)
+	return event{name, func(language.Language) []byte { return data }}
+}
+
+// saidEvent is an event whose value is made in the language of each reader.
+func saidEvent(name string, value func(language.Language) any) event {
+	return event{name, func(reader language.Language) []byte { return jsonOf(value(reader)) }}
+}
+
+func jsonOf(value any) []byte {
 	data, err := json.Marshal(value)
 	if err != nil {
-		data = []byte("{}")
+		return []byte("{}")
 	}
-	return event{name, data}
+	return data
 }
 
 // teller tells every page that listens. One that does not keep up misses events; of each

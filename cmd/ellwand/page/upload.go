@@ -15,6 +15,7 @@ import (
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/words"
 	"ellwand/pieces/found"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/paper"
 	"ellwand/pieces/tracing"
@@ -48,7 +49,7 @@ func (s *server) broughtIn(u upload) (string, error) {
 	ending := strings.ToLower(filepath.Ext(u.Name))
 	base := u.base()
 	if ending == ".yaml" || ending == ".yml" {
-		if err := limit.PiecesFile.Check("the file", len(data)); err != nil {
+		if err := limit.PiecesFile.Check(language.Say("the file", "die Datei"), len(data)); err != nil {
 			return "", err
 		}
 		return s.written(base+"-pieces", string(data))
@@ -74,7 +75,7 @@ func (u upload) data() ([]byte, error) {
 	if len(data) == 0 {
 		return nil, errEmpty
 	}
-	return data, limit.DrawingSize.Check("the file", len(data))
+	return data, limit.DrawingSize.Check(language.Say("the file", "die Datei"), len(data))
 }
 
 // read what is drawn in the file. The importer reads it from a folder of its own, which is

@@ -7,13 +7,14 @@ import (
 
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 	"ellwand/pieces/seams"
 )
 
 // allow gives every edge of a piece its allowance: that of the edge, of the piece, or
 // of the file. Of a rectangle that says none it is added as of every seam; other
 // outlines must say whether they include it.
-func (m Maker) allow(path Path, what string, p Piece, piece *pieces.Piece) bool {
+func (m Maker) allow(path Path, what language.Sentence, p Piece, piece *pieces.Piece) bool {
 	good := m.knownEdges(path.Key("allowance"), what, p.Allowance, *piece)
 	isRectangle := len(p.Outline) == 0 && p.Offsets == nil
 	for i := range piece.Edges {
@@ -26,8 +27,11 @@ func (m Maker) allow(path Path, what string, p Piece, piece *pieces.Piece) bool 
 		case text == "" && isRectangle:
 			e.Allowance = m.Every
 		case text == "" && !m.isFold(p, e.Name):
-			m.Fault(path, strict.Missing, "%s does not say of its edge %q whether the outline includes its allowance; add: "+
-				"allowance: included 1.5 cm (or unknown, or 1.5 cm to be added)", what, e.Name)
+			m.Fault(path, strict.Missing,
+				"%s does not say of its edge %q whether the outline includes its allowance; add: "+
+					"allowance: included 1.5 cm (or unknown, or 1.5 cm to be added)",
+				"%s: es fehlt, ob der Umriss an der Kante %q die Nahtzugabe enthält: included 1.5 cm "+
+					"(oder unknown, oder 1.5 cm, die dazukommen)", what, e.Name)
 			return false
 		case text != "" && !m.allowEdge(at, what, text, e):
 			return false
@@ -64,7 +68,7 @@ func said(a *Allowance, path Path, edge seams.Name) (Text, Path) {
 }
 
 // knownEdges refuses an allowance of an edge that is not there.
-func (m Maker) knownEdges(path Path, what string, a *Allowance, piece pieces.Piece) bool {
+func (m Maker) knownEdges(path Path, what language.Sentence, a *Allowance, piece pieces.Piece) bool {
 	if a == nil {
 		return true
 	}
@@ -79,7 +83,8 @@ func (m Maker) knownEdges(path Path, what string, a *Allowance, piece pieces.Pie
 			})
 		})
 		if !matches {
-			m.Fault(path.Key(key), strict.Unknown, "%s has no edge %q to give an allowance to; %s", what, key,
+			m.Fault(path.Key(key), strict.Unknown, "%s has no edge %q to give an allowance to; %s",
+				"%s hat keine Kante %q, die eine Nahtzugabe haben könnte; %s", what, key,
 				strict.Hint(key, append(edgeNames(piece), seams.Every.String())))
 			good = false
 		}
@@ -87,7 +92,7 @@ func (m Maker) knownEdges(path Path, what string, a *Allowance, piece pieces.Pie
 	return good
 }
 
-func (m Maker) allowEdge(path Path, what string, text Text, e *pieces.Edge) bool {
+func (m Maker) allowEdge(path Path, what language.Sentence, text Text, e *pieces.Edge) bool {
 	first, rest, _ := strings.Cut(string(text), " ")
 	switch strict.Plain(first) {
 	case "unknown":
@@ -98,7 +103,8 @@ func (m Maker) allowEdge(path Path, what string, text Text, e *pieces.Edge) bool
 			e.Unknown = true
 			return true
 		}
-		width, ok := m.Length(path, what+": the allowance that is included", Measure(rest))
+		width, ok := m.Length(path, what.Its("the allowance that is included", "enthaltene Nahtzugabe"),
+			Measure(rest))
 		e.Included = width
 		return ok
 	case "add":
@@ -108,7 +114,7 @@ func (m Maker) allowEdge(path Path, what string, text Text, e *pieces.Edge) bool
 		}
 		text = Text(rest)
 	}
-	width, ok := m.Length(path, what+": the allowance", Measure(text))
+	width, ok := m.Length(path, what.Its("the allowance", "Nahtzugabe"), Measure(text))
 	e.Allowance = width
 	return ok
 }

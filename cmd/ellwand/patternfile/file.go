@@ -12,6 +12,7 @@ import (
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 )
 
@@ -94,8 +95,10 @@ type Seam struct {
 
 // form of the file.
 var form = strict.Form{
-	Whole: "the file of pieces", One: "one pattern", File: "a file of pieces",
-	Begin: "write the pieces of a job as one: ellwand export JOB -o ", Size: limit.PiecesFile,
+	Whole: language.Say("the file of pieces", "die Schnittdatei"), One: language.Say("one pattern", "einen Schnitt"),
+	File: language.Say("a file of pieces", "Schnittdatei"),
+	Begin: language.Say("write the pieces of a job as one: ellwand export JOB -o ",
+		"die Teile eines Auftrags schreibt: ellwand export JOB -o "), Size: limit.PiecesFile,
 	Lists: map[string]limit.Limit{"pieces": limit.Pieces, "outline": limit.Points, "line": limit.Points,
 		"notches": limit.Marks, "marks": limit.Marks, "darts": limit.Marks},
 }

@@ -8,6 +8,7 @@ import (
 	"ellwand/draft/construct"
 	"ellwand/pieces"
 	"ellwand/pieces/geometry"
+	"ellwand/pieces/language"
 	"ellwand/pieces/seams"
 )
 
@@ -19,14 +20,15 @@ func (m Maker) isFold(p Piece, edge seams.Name) bool {
 // onFold puts an edge of a piece on the fold. Only an edge along the warp can lie
 // there: along the grainline on the straight grain, square to it on the cross grain,
 // none on the bias.
-func (m Maker) onFold(path Path, what string, p Piece, piece *pieces.Piece) bool {
+func (m Maker) onFold(path Path, what language.Sentence, p Piece, piece *pieces.Piece) bool {
 	if p.Fold == "" {
 		return true
 	}
 	at := path.Key("fold")
 	known, found := strict.KnownAs(string(p.Fold), edgeNames(*piece))
 	if !found {
-		m.Fault(at, strict.Unknown, "%s: the fold edge is %q, which it does not have; %s", what, string(p.Fold),
+		m.Fault(at, strict.Unknown, "%s: the fold edge is %q, which it does not have; %s",
+			"%s: die Bruchkante heißt %q, und die hat es nicht; %s", what, string(p.Fold),
 			strict.Hint(string(p.Fold), edgeNames(*piece)))
 		return false
 	}
@@ -38,19 +40,27 @@ func (m Maker) onFold(path Path, what string, p Piece, piece *pieces.Piece) bool
 	}
 	switch lie := piece.Grain.Lie; {
 	case lie == pieces.Bias:
-		m.Fault(at, strict.Contradiction, "%s is on the bias, so it cannot lie on the fold; give its whole width and "+
-			"remove fold", what)
+		m.Fault(at, strict.Contradiction,
+			"%s is on the bias, so it cannot lie on the fold; give its whole width and "+
+				"remove fold",
+			"%s liegt im schrägen Fadenlauf, also nicht im Stoffbruch; geben Sie die ganze Breite an, "+
+				"ohne Bruch", what)
 		return false
 	case lie == pieces.EitherGrain:
-		m.Fault(at, strict.Contradiction, "%s lies on the fold, so its grain is straight or cross, not either", what)
+		m.Fault(at, strict.Contradiction, "%s lies on the fold, so its grain is straight or cross, not either",
+			"%s liegt im Stoffbruch, also ist der Fadenlauf gerade oder quer, nicht beliebig", what)
 		return false
 	case !isSuited && len(others) == 0:
-		m.Fault(at, strict.Contradiction, "%s: the fold edge runs along the warp, and none of its straight edges does; "+
-			"look at its grain",
+		m.Fault(at, strict.Contradiction,
+			"%s: the fold edge runs along the warp, and none of its straight edges does; "+
+				"look at its grain",
+			"%s: die Bruchkante läuft mit der Kette, und keine gerade Kante tut das; prüfen Sie den "+
+				"Fadenlauf",
 			what)
 		return false
 	case !isSuited:
-		m.Fault(at, strict.Contradiction, "%s: the fold edge runs along the warp, so with %s grain it is %s, not %s", what,
+		m.Fault(at, strict.Contradiction, "%s: the fold edge runs along the warp, so with %s grain it is %s, not %s",
+			"%s: die Bruchkante läuft mit der Kette; bei Fadenlauf %s ist das %s, nicht %s", what,
 			lie,
 			strings.Join(suits, " or "), edge.Name)
 		return false
@@ -89,22 +99,29 @@ func (m Maker) edgesAlongWarp(piece pieces.Piece) (along, others []string) {
 }
 
 // joins pieces a rectangle together from equal lengths.
-func (m Maker) joins(path Path, what string, p Piece, piece *pieces.Piece) bool {
+func (m Maker) joins(path Path, what language.Sentence, p Piece, piece *pieces.Piece) bool {
 	if p.Joins == "" {
 		return true
 	}
-	joins := m.Count(path.Key("joins"), what+": joins", p.Joins)
+	joins := m.Count(path.Key("joins"), what.Its("joins", "Ansatznähte"), p.Joins)
 	strip, ok := pieces.StripOf(*piece)
 	switch {
 	case !ok && piece.Fold == seams.None:
-		m.Fault(path.Key("joins"), strict.Contradiction, "%s is no rectangle, so it is cut in one piece; remove joins", what)
+		m.Fault(path.Key("joins"), strict.Contradiction,
+			"%s is no rectangle, so it is cut in one piece; remove joins",
+			"%s ist kein Rechteck, also wird es in einem Stück zugeschnitten; nehmen Sie die "+
+				"Ansatznähte weg", what)
 		return false
 	case !ok:
-		m.Fault(path.Key("joins"), strict.Contradiction, "%s lies on the fold, so it is cut in one piece; remove joins "+
-			"or fold", what)
+		m.Fault(path.Key("joins"), strict.Contradiction,
+			"%s lies on the fold, so it is cut in one piece; remove joins "+
+				"or fold",
+			"%s liegt im Stoffbruch, also wird es in einem Stück zugeschnitten; nehmen Sie die "+
+				"Ansatznähte oder den Bruch weg", what)
 		return false
 	case strip.Length/float64(joins+1) < construct.LeastStrip:
-		m.Fault(path.Key("joins"), strict.OutOfRange, "%s: %d joins leave lengths of only %s; ask for fewer", what, joins,
+		m.Fault(path.Key("joins"), strict.OutOfRange, "%s: %d joins leave lengths of only %s; ask for fewer",
+			"%s: %d Ansatznähte lassen nur Längen von %s; verlangen Sie weniger", what, joins,
 			m.Say(strip.Length/float64(joins+1)))
 		return false
 	}

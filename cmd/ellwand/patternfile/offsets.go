@@ -5,13 +5,14 @@ import (
 
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 	"ellwand/pieces/outline"
 	"ellwand/pieces/seams"
 	piecewords "ellwand/pieces/words"
 )
 
 // measured makes a piece of readings of a tape.
-func (m Maker) measured(path Path, what string, p Piece) (pieces.Piece, bool) {
+func (m Maker) measured(path Path, what language.Sentence, p Piece) (pieces.Piece, bool) {
 	o, ok := m.readings(path, what, *p.Offsets)
 	if !ok {
 		return pieces.Piece{}, false
@@ -32,7 +33,8 @@ func (m Maker) measured(path Path, what string, p Piece) (pieces.Piece, bool) {
 	edges, _, err := outline.Edges(nodes)
 	var fault *outline.Fault
 	if errors.As(err, &fault) {
-		m.Fault(path, strict.Malformed, "%s: the readings make no outline: %s", what, piecewords.AtNode(fault))
+		m.Fault(path, strict.Malformed, "%s: the readings make no outline: %s",
+			"%s: die abgelesenen Maße geben keinen Umriss: %s", what, piecewords.AtNode(fault))
 		return pieces.Piece{}, false
 	}
 	piece := pieces.Piece{Edges: edges}
@@ -46,28 +48,29 @@ var lists = map[outline.Readings]string{
 	outline.OfBottom: "bottom", outline.OfBottomLeft: "bottom_left",
 }
 
-func (m Maker) atReading(path Path, what string, err error) {
+func (m Maker) atReading(path Path, what language.Sentence, err error) {
 	var fault *outline.ReadingFault
 	if !errors.As(err, &fault) {
-		m.Fault(path, strict.Malformed, "%s: %s", what, err)
+		m.Fault(path, strict.Malformed, "%s: %s", "%s: %s", what, err)
 		return
 	}
 	key := lists[fault.List]
 	if key == "" {
-		m.Fault(path, strict.Missing, "%s: offsets: %s", what, piecewords.InReadings(fault, m.Say))
+		m.Fault(path, strict.Missing, "%s: offsets: %s", "%s: abgelesen: %s", what, piecewords.InReadings(fault,
+			m.Say))
 		return
 	}
-	m.Fault(path.Key(key), strict.Malformed, "%s: offsets: %s: %s", what, key,
+	m.Fault(path.Key(key), strict.Malformed, "%s: offsets: %s: %s", "%s: abgelesen: %s: %s", what, key,
 		piecewords.InReadings(fault, m.Say))
 }
 
 // readings parses every list.
-func (m Maker) readings(path Path, what string, o Offsets) (out outline.Offsets, ok bool) {
+func (m Maker) readings(path Path, what language.Sentence, o Offsets) (out outline.Offsets, ok bool) {
 	ok = true
 	lengths := func(key string, written []Measure) []float64 {
 		var all []float64
 		for i, text := range written {
-			value, known := m.Signed(path.Key(key).Entry(i), what+": a reading", text)
+			value, known := m.Signed(path.Key(key).Entry(i), what.Its("a reading", "Ablesung"), text)
 			all, ok = append(all, value), ok && known
 		}
 		return all
@@ -76,7 +79,7 @@ func (m Maker) readings(path Path, what string, o Offsets) (out outline.Offsets,
 		if written == "" {
 			return 0
 		}
-		value, known := m.Positive(path.Key(key), what+": offsets: "+key, written)
+		value, known := m.Positive(path.Key(key), what.Its("offsets: %s", "abgelesen: %s", key), written)
 		ok = ok && known
 		return value
 	}

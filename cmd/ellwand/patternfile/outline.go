@@ -8,6 +8,7 @@ import (
 
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 	"ellwand/pieces/outline"
 	"ellwand/pieces/seams"
 	piecewords "ellwand/pieces/words"
@@ -15,7 +16,7 @@ import (
 
 // outlined makes a piece of the points of its outline; reversed where they run
 // clockwise.
-func (m Maker) outlined(path Path, what string, p Piece) (piece pieces.Piece, reversed, ok bool) {
+func (m Maker) outlined(path Path, what language.Sentence, p Piece) (piece pieces.Piece, reversed, ok bool) {
 	nodes, ok := m.nodes(path, what, p.Outline)
 	if !ok {
 		return piece, false, false
@@ -31,14 +32,14 @@ func (m Maker) outlined(path Path, what string, p Piece) (piece pieces.Piece, re
 	return piece, reversed, true
 }
 
-func (m Maker) atNode(path Path, what string, err error) {
+func (m Maker) atNode(path Path, what language.Sentence, err error) {
 	var fault *outline.Fault
 	if errors.As(err, &fault) {
-		m.Fault(path.Entry(fault.Node), strict.Malformed, "%s: point %d: %s", what, fault.Node+1,
+		m.Fault(path.Entry(fault.Node), strict.Malformed, "%s: point %d: %s", "%s: Punkt %d: %s", what, fault.Node+1,
 			piecewords.AtNode(fault))
 		return
 	}
-	m.Fault(path, strict.Malformed, "%s: %s", what, err)
+	m.Fault(path, strict.Malformed, "%s: %s", "%s: %s", what, err)
 }
 
 // numberEdges names the edges that have no name after their place.
@@ -63,26 +64,27 @@ func upright(piece pieces.Piece) (from, to orb.Point) {
 }
 
 // nodes of an outline or of a line.
-func (m Maker) nodes(path Path, what string, written []Node) ([]outline.Node, bool) {
+func (m Maker) nodes(path Path, what language.Sentence, written []Node) ([]outline.Node, bool) {
 	var out []outline.Node
 	good := true
 	for i, n := range written {
 		inner := path.Entry(i)
-		node, ok := m.node(inner, what+": point "+strconv.Itoa(i+1), n)
+		node, ok := m.node(inner, what.Its("point %d", "Punkt %d", i+1), n)
 		out, good = append(out, node), good && ok
 	}
 	return out, good
 }
 
-func (m Maker) node(path Path, what string, n Node) (out outline.Node, ok bool) {
+func (m Maker) node(path Path, what language.Sentence, n Node) (out outline.Node, ok bool) {
 	at := n.Corner
 	switch {
 	case len(n.Corner) > 0 == (len(n.Curve) > 0):
-		m.Fault(path, strict.Missing, "%s is a corner: [x, y] or a curve: [x, y], one of both", what)
+		m.Fault(path, strict.Missing, "%s is a corner: [x, y] or a curve: [x, y], one of both",
+			"%s ist entweder eine Ecke, corner: [x, y], oder ein Bogenpunkt, curve: [x, y]", what)
 		return out, false
 	case len(n.Curve) > 0 && n.Edge != "":
 		m.Fault(path.Key("edge"), strict.Contradiction, "%s: an edge begins at a corner; write corner: in place of "+
-			"curve:", what)
+			"curve:", "%s: eine Kante beginnt an einer Ecke; schreiben Sie corner: statt curve:", what)
 		return out, false
 	case len(n.Curve) > 0:
 		at, out.Smooth = n.Curve, true
@@ -92,11 +94,11 @@ func (m Maker) node(path Path, what string, n Node) (out outline.Node, ok bool) 
 		out.Edge = seams.Called(string(n.Edge))
 	}
 	if n.Arc != "" {
-		rise, known := m.Signed(path.Key("arc"), what+": the arc", n.Arc)
+		rise, known := m.Signed(path.Key("arc"), what.Its("the arc", "Bogen"), n.Arc)
 		out.Rise, ok = rise, ok && known
 	}
 	for i, control := range n.Bezier {
-		at, known := m.point(path.Key("bezier").Entry(i), what+": the Bezier curve", control)
+		at, known := m.point(path.Key("bezier").Entry(i), what.Its("the Bezier curve", "Bezierkurve"), control)
 		out.Controls, ok = append(out.Controls, at), ok && known
 	}
 	return out, ok

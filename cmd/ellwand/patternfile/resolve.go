@@ -1,11 +1,11 @@
 package patternfile
 
 import (
-	"fmt"
 	"slices"
 
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 	"ellwand/pieces/seams"
 )
@@ -63,7 +63,8 @@ func (f *File) OfSize(size string, usual Usual) ([]pieces.Piece, []Sewn, error) 
 		all = append(all, m.Piece(strict.Top("pieces").Entry(i), p)...)
 	}
 	if len(f.Pieces) == 0 {
-		m.Fault(strict.Top("pieces"), strict.Missing, "the file has no pieces; add them under pieces:")
+		m.Fault(strict.Top("pieces"), strict.Missing, "the file has no pieces; add them under pieces:",
+			"die Datei hat keine Teile")
 	}
 	f.twice(*m)
 	sewn := m.sewn(strict.Top("seams"), f.Seams, all, len(faults.List) == 0)
@@ -72,33 +73,36 @@ func (f *File) OfSize(size string, usual Usual) ([]pieces.Piece, []Sewn, error) 
 
 // maker of the pieces of the file; nil where it cannot be read as one.
 func (f *File) maker(faults *strict.Faults, from Usual) *Maker {
-	note := func(path Path, kind strict.Kind, text string) {
+	note := func(path Path, kind strict.Kind, said language.Sentence) {
 		faults.List = append(faults.List, strict.Fault{File: f.name, Path: path, Line: f.lines.Of(path), Kind: kind,
-			Piece: f.named(path), Text: text})
+			Piece: f.named(path), Said: said})
 	}
 	m := Maker{Values: strict.Values{Note: note}, Usual: from.Allowance, Every: from.Every}
 	if f.Version != Version {
-		m.Fault(strict.Top("pieces_file"), strict.Unknown, "this is a file of pieces of version %q, and this program "+
-			"reads version %s; "+
-			"write pieces_file: %[2]s", string(f.Version), Version)
+		m.Fault(strict.Top("pieces_file"), strict.Unknown,
+			"this is a file of pieces of version %q, and this program "+
+				"reads version %s; "+
+				"write pieces_file: %[2]s",
+			"dies ist eine Schnittdatei der Fassung %q, und dieses Programm liest Fassung %s; "+
+				"schreiben Sie pieces_file: %[2]s", string(f.Version), Version)
 		return nil
 	}
 	unit, err := measure.ParseUnit(string(f.Units))
 	if err != nil {
-		m.Fault(strict.Top("units"), strict.Malformed, "units: %s", err)
+		m.Fault(strict.Top("units"), strict.Malformed, "units: %s", "Einheit: %s", err)
 		return nil
 	}
 	m.Unit, m.Say = unit, unit.System().Size
-	m.Cloth = func(path Path, what string, name Text) string {
+	m.Cloth = func(path Path, what language.Sentence, name Text) string {
 		cloth, err := from.Cloth(string(name))
 		if err != nil {
-			m.Fault(path, strict.Unknown, "%s: %s", what, err)
+			m.Fault(path, strict.Unknown, "%s: %s", "%s: %s", what, err)
 		}
 		return cloth
 	}
 	m.all = usual{allowance: f.Allowance, path: strict.Top("allowance")}
 	if f.Accuracy != "" {
-		m.all.accuracy, _ = m.Length(strict.Top("accuracy"), "the accuracy", f.Accuracy)
+		m.all.accuracy, _ = m.Length(strict.Top("accuracy"), language.Say("the accuracy", "Genauigkeit"), f.Accuracy)
 	}
 	return &m
 }
@@ -117,13 +121,13 @@ func (f *File) twice(m Maker) {
 	for i, p := range f.Pieces {
 		key := [2]string{strict.Plain(string(p.Name)), string(p.Size)}
 		if seen[key] {
-			of := ""
+			var of language.Sentence
 			if p.Size != "" {
-				of = fmt.Sprintf(" of size %s", string(p.Size))
+				of = language.Say(" of size %s", " der Größe %s", string(p.Size))
 			}
-			m.Fault(strict.Top("pieces").Entry(i).Key("name"), strict.Twice, "two pieces%s are named %q; give each its own "+
-				"name", of,
-				string(p.Name))
+			m.Fault(strict.Top("pieces").Entry(i).Key("name"), strict.Twice,
+				"two pieces%s are named %q; give each its own "+
+					"name", "zwei Teile%s heißen %q; geben Sie jedem einen eigenen Namen", of, string(p.Name))
 		}
 		seen[key] = true
 	}

@@ -7,6 +7,7 @@ import (
 
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 	"ellwand/pieces/seams"
 )
 
@@ -30,13 +31,14 @@ func (m Maker) sewn(path Path, all []Seam, made []pieces.Piece, isSound bool) []
 	var out []Sewn
 	for i, seam := range all {
 		inner := path.Entry(i)
-		what := "seam " + string(seam.Name)
+		what := language.Say("seam %s", "Naht %s", string(seam.Name))
 		s := Sewn{Name: string(seam.Name)}
 		if seam.Name == "" {
-			m.Fault(inner, strict.Missing, "seam %d has no name; add one, such as: name: side", i+1)
+			m.Fault(inner, strict.Missing, "seam %d has no name; add one, such as: name: side",
+				"Naht %d hat keinen Namen; geben Sie ihr einen, etwa: Seite", i+1)
 		}
 		if seam.Ease != "" {
-			s.Ease, _ = m.Signed(inner.Key("ease"), what+": the ease", seam.Ease)
+			s.Ease, _ = m.Signed(inner.Key("ease"), what.Its("the ease", "Bequemlichkeit"), seam.Ease)
 		}
 		if !isSound {
 			continue
@@ -57,22 +59,25 @@ type sewnSide struct {
 	length float64
 }
 
-func (m Maker) sideOf(path Path, what string, edges map[string]Text, made []pieces.Piece, s *Sewn) (sewnSide, bool) {
+func (m Maker) sideOf(path Path, what language.Sentence, edges map[string]Text, made []pieces.Piece,
+	s *Sewn) (sewnSide, bool) {
 	var out sewnSide
 	var words []string
 	if len(edges) == 0 {
-		m.Fault(path, strict.Missing, "%s: name the edges by their pieces, such as {front: side}", what)
+		m.Fault(path, strict.Missing, "%s: name the edges by their pieces, such as {front: side}",
+			"%s: nennen Sie die Kanten bei ihren Teilen, etwa {front: side}", what)
 		return out, false
 	}
 	for _, name := range slices.Sorted(maps.Keys(edges)) {
 		at := slices.IndexFunc(made, func(p pieces.Piece) bool { return strict.Plain(p.Name) == strict.Plain(name) })
 		if at < 0 {
-			m.Fault(path.Key(name), strict.Unknown, "%s: there is no piece %q; %s", what, name,
+			m.Fault(path.Key(name), strict.Unknown, "%s: there is no piece %q; %s",
+				"%s: ein Teil %q gibt es nicht; %s", what, name,
 				strict.Hint(name, pieceNames(made)))
 			return out, false
 		}
 		piece := made[at].Seam()
-		length, ok := m.seamLength(path.Key(name), what+": piece "+name, edges[name], piece, s)
+		length, ok := m.seamLength(path.Key(name), what.Its("piece %s", "Teil %s", name), edges[name], piece, s)
 		if !ok {
 			return out, false
 		}
@@ -85,7 +90,7 @@ func (m Maker) sideOf(path Path, what string, edges map[string]Text, made []piec
 }
 
 // seamLength of an edge, or of all the stretches that darts leave of a seam.
-func (m Maker) seamLength(path Path, what string, name Text, piece pieces.Piece, s *Sewn) (float64, bool) {
+func (m Maker) seamLength(path Path, what language.Sentence, name Text, piece pieces.Piece, s *Sewn) (float64, bool) {
 	length, found := 0.0, false
 	for _, e := range piece.Edges {
 		is := func(n seams.Name) bool { return strict.Plain(n.String()) == strict.Plain(string(name)) }
@@ -95,7 +100,7 @@ func (m Maker) seamLength(path Path, what string, name Text, piece pieces.Piece,
 		}
 	}
 	if !found {
-		m.Fault(path, strict.Unknown, "%s has no edge %q; %s", what, string(name),
+		m.Fault(path, strict.Unknown, "%s has no edge %q; %s", "%s hat keine Kante %q; %s", what, string(name),
 			strict.Hint(string(name), edgeNames(piece)))
 	}
 	return length, found

@@ -5,6 +5,7 @@ import (
 
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 )
 
 const (
@@ -16,7 +17,7 @@ const (
 
 // sized refuses an outline that is larger than any piece, or lies too far away to be
 // exact.
-func (m Maker) sized(path Path, what string, piece pieces.Piece) bool {
+func (m Maker) sized(path Path, what language.Sentence, piece pieces.Piece) bool {
 	box := piece.Boundary(1).Bound()
 	size := math.Max(box.Max[0]-box.Min[0], box.Max[1]-box.Min[1])
 	away := 0.0
@@ -25,11 +26,16 @@ func (m Maker) sized(path Path, what string, piece pieces.Piece) bool {
 	}
 	switch {
 	case !(size <= largest):
-		m.Fault(path, strict.OutOfRange, "%s is %s over all; a piece is at most %s: look at the units of its numbers, and "+
-			"at its arcs and curves", what, m.Say(size), m.Say(largest))
+		m.Fault(path, strict.OutOfRange,
+			"%s is %s over all; a piece is at most %s: look at the units of its numbers, and "+
+				"at its arcs and curves",
+			"%s ist im Ganzen %s groß; ein Teil ist höchstens %s: prüfen Sie Einheit, Bögen und Kurven",
+			what, m.Say(size), m.Say(largest))
 		return false
 	case !(away <= farthest):
-		m.Fault(path, strict.OutOfRange, "%s lies %s away from [0, 0]; its points lie within %s of it: move it nearer", what,
+		m.Fault(path, strict.OutOfRange,
+			"%s lies %s away from [0, 0]; its points lie within %s of it: move it nearer",
+			"%s liegt %s von [0, 0] entfernt; es müssen höchstens %s sein: schieben Sie es näher", what,
 			m.Say(away), m.Say(farthest))
 		return false
 	}

@@ -4,6 +4,7 @@ import (
 	"github.com/paulmach/orb"
 
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces/language"
 	"ellwand/pieces/seams"
 )
 
@@ -15,7 +16,7 @@ type Maker struct {
 	Say func(mm float64) string
 	// Cloth finds a cloth by the name that is written of it at a path; an empty
 	// name is the usual one.
-	Cloth func(path Path, what string, name Text) string
+	Cloth func(path Path, what language.Sentence, name Text) string
 	// Usual allowance of an edge, mm, where it is to be added; Every is that of a
 	// seam that is not named.
 	Usual func(edge seams.Name) float64
@@ -31,9 +32,10 @@ type usual struct {
 	accuracy  float64
 }
 
-func (m Maker) point(path Path, what string, p Point) (orb.Point, bool) {
+func (m Maker) point(path Path, what language.Sentence, p Point) (orb.Point, bool) {
 	if len(p) != 2 {
-		m.Fault(path, strict.WrongShape, "%s: a point has two numbers, [x, y]", what)
+		m.Fault(path, strict.WrongShape, "%s: a point has two numbers, [x, y]",
+			"%s: ein Punkt hat zwei Zahlen, [x, y]", what)
 		return orb.Point{}, false
 	}
 	x, okX := m.Signed(path, what, p[0])

@@ -6,6 +6,7 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/draft"
 	"ellwand/pieces"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 )
 
@@ -74,7 +75,7 @@ const drawn = 0.05
 // DraftOf a job. An error is the program's own fault.
 func DraftOf(work *job.Work) (Draft, error) {
 	out := Draft{Job: work.Name, Client: work.Client, Body: map[string]float64{}, Derived: map[string]string{},
-		Garments: []Garment{}, Notes: append([]string{}, work.Notes...)}
+		Garments: []Garment{}, Notes: language.Texts(work.Notes, language.English)}
 	for name, value := range work.Body {
 		out.Body[strings.ReplaceAll(string(name), " ", "_")] = tidy(value)
 	}

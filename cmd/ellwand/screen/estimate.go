@@ -9,6 +9,7 @@ import (
 	"ellwand/cmd/ellwand/words"
 	"ellwand/cmd/ellwand/words/reason"
 	"ellwand/fabric/plan"
+	"ellwand/pieces/language"
 )
 
 // Estimate prints what a job takes of each cloth: what to buy first. With why it
@@ -75,7 +76,8 @@ func printEach(w io.Writer, work *job.Work, needs []app.Estimated, why bool) {
 		}
 		printParts(w, work, found)
 		if why {
-			printAll(w, append(reason.WhyNot(need.Lays), words.Spreading(work, need)...))
+			printAll(w, append(language.Texts(reason.WhyNot(need.Lays), language.English), words.Spreading(work,
+				need)...))
 		}
 	}
 }

@@ -8,6 +8,7 @@ import (
 
 	"ellwand/fabric/quote"
 	"ellwand/fabric/words"
+	"ellwand/pieces/language"
 )
 
 // Requirements prints a table of requirements.
@@ -31,14 +32,14 @@ func Requirements(w io.Writer, table quote.Table) {
 			for i, cell := range line.Cells {
 				cells = append(cells, cell.Text(table.Inches))
 				if cell.Impossible != "" && !cell.IsLeftOut {
-					refused.Add(line.Name+", "+cloth.WidthTexts(table.Inches)[i], "not possible: "+
-						strings.ReplaceAll(cell.Impossible, "\n", "\n  "))
+					refused.Add(language.Name(line.Name+", "+cloth.WidthTexts(table.Inches)[i]),
+						language.Name("not possible: "+strings.ReplaceAll(cell.Impossible, "\n", "\n  ")))
 				}
 			}
 			t.AppendRow(cells)
 		}
 		fmt.Fprintf(w, "\n%s\n%s\n", cloth.Cloth, t.In(w))
-		printAll(w, refused.Lines())
+		printAll(w, language.Texts(refused.Lines(), language.English))
 		if slices.ContainsFunc(cloth.Rows, restsOnKept) {
 			fmt.Fprintln(w, "Some of these lays were found by an earlier search.")
 		}

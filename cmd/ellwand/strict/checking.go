@@ -1,8 +1,6 @@
 package strict
 
-import (
-	"fmt"
-)
+import "ellwand/pieces/language"
 
 // shape compares the nodes of a file with the types that it is read into: every key
 // known, every value of the right kind. It notes the line of every value by its
@@ -14,9 +12,13 @@ type shape struct {
 }
 
 // place names a path for a reader.
-func (s *shape) place(path Path) string { return path.Place(s.form.Whole) }
+func (s *shape) place(path Path) language.Sentence { return path.Place(s.form.Whole) }
 
 // fault notes a fault at a line.
-func (s *shape) fault(path Path, line int, kind Kind, format string, args ...any) {
-	s.faults.List = append(s.faults.List, Fault{Path: path, Line: line, Kind: kind, Text: fmt.Sprintf(format, args...)})
+func (s *shape) fault(path Path, line int, kind Kind, english, german string, args ...any) {
+	s.note(path, line, kind, language.Say(english, german, args...))
+}
+
+func (s *shape) note(path Path, line int, kind Kind, said language.Sentence) {
+	s.faults.List = append(s.faults.List, Fault{Path: path, Line: line, Kind: kind, Said: said})
 }

@@ -6,6 +6,8 @@ import (
 
 	"github.com/goccy/go-yaml/ast"
 	"github.com/invopop/jsonschema"
+
+	"ellwand/pieces/language"
 )
 
 // Worded is a type with a table of its words, in the order of its constants; the
@@ -70,16 +72,18 @@ func WordsOf[T Worded]() []string {
 
 // Chosen is the place of a word in a table; an empty one is the first. Of one that
 // is not known it says so, and which there are.
-func Chosen(what, text string, known []string) (at int, unknown string) {
+func Chosen(what language.Sentence, text string, known []string) (at int, unknown language.Sentence) {
 	if text == "" {
-		return 0, ""
+		return 0, language.Sentence{}
 	}
 	for i, name := range known {
 		if Plain(text) == Plain(name) {
-			return i, ""
+			return i, language.Sentence{}
 		}
 	}
-	return 0, what + " is \"" + text + "\", which is not known; use one of: " + strings.Join(known, ", ")
+	return 0, language.Say("%s is %q, which is not known; use one of: %s",
+		"%s: %q ist nicht bekannt; es gibt: %s", what, text,
+		strings.Join(known, ", "))
 }
 
 // ChoiceSchema is the schema of a choice; nil for any other type.

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"ellwand/cmd/ellwand/limit"
+	"ellwand/pieces/language"
 )
 
 // Kind says what is wrong.
@@ -54,8 +55,8 @@ type Fault struct {
 	Kind Kind
 	// Garment and Piece name what it is about; empty when it is about neither.
 	Garment, Piece string
-	// Text says what is wrong and what to do.
-	Text string
+	// Said is what is wrong and what to do.
+	Said language.Sentence
 }
 
 // Faults refuse a file: everything found wrong, in the order of the lines.
@@ -72,7 +73,7 @@ func (f *Faults) Error() string {
 		if fault.Line > 0 {
 			place = fmt.Sprintf("%s:%d", place, fault.Line)
 		}
-		lines[i] = place + ": " + fault.Text
+		lines[i] = place + ": " + fault.Said.String()
 	}
 	return strings.Join(lines, "\n")
 }
@@ -94,7 +95,7 @@ func (f *Faults) OrNil() error {
 	if most := limit.Faults.Most(); len(f.List) > most {
 		last := f.List[most]
 		f.List = append(f.List[:most],
-			Fault{File: last.File, Line: last.Line, Kind: last.Kind, Text: limit.Faults.Sentence()})
+			Fault{File: last.File, Line: last.Line, Kind: last.Kind, Said: limit.Faults.Sentence()})
 	}
 	return f
 }

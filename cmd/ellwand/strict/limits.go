@@ -4,6 +4,7 @@ import (
 	"unicode/utf8"
 
 	"ellwand/cmd/ellwand/limit"
+	"ellwand/pieces/language"
 )
 
 // withinEntries says whether a list is no longer than it may be; a longer one is
@@ -14,7 +15,7 @@ func (s *shape) withinEntries(path Path, line, entries int) bool {
 		most = limit.List
 	}
 	if err := most.Check(s.place(path), entries); err != nil {
-		s.fault(path, line, OutOfRange, "%s", err)
+		s.note(path, line, OutOfRange, language.OfError(err))
 		return false
 	}
 	return true
@@ -29,6 +30,6 @@ func (s *shape) withinText(path Path, line int, text string) {
 		}
 	}
 	if err := most.Check(s.place(path), utf8.RuneCountInString(text)); err != nil {
-		s.fault(path, line, OutOfRange, "%s", err)
+		s.note(path, line, OutOfRange, language.OfError(err))
 	}
 }

@@ -3,6 +3,8 @@ package strict
 import (
 	"slices"
 	"strings"
+
+	"ellwand/pieces/language"
 )
 
 // Nearest returns the known name that a mistyped one most likely means: one
@@ -66,11 +68,11 @@ func distance(a, b string) int {
 
 // Hint completes a sentence about an unknown name: the nearest known one, or
 // all of them when none is near.
-func Hint(typed string, known []string) string {
+func Hint(typed string, known []string) language.Sentence {
 	if near := Nearest(typed, known); near != "" {
-		return "did you mean " + near + "?"
+		return language.Say("did you mean %s?", "ist %s gemeint?", near)
 	}
-	return "use one of: " + strings.Join(known, ", ")
+	return language.Say("use one of: %s", "es gibt: %s", strings.Join(known, ", "))
 }
 
 // KnownAs finds a name among the known ones, whatever its capitals, hyphens and

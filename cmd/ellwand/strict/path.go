@@ -3,6 +3,8 @@ package strict
 import (
 	"fmt"
 	"strings"
+
+	"ellwand/pieces/language"
 )
 
 // Path leads from the top of a file to a value in it, by keys and by the
@@ -42,19 +44,19 @@ func (p Path) String() string {
 
 // Place names the path for a reader: "cloths, entry 1: width". The empty one is
 // called by the name of the whole.
-func (p Path) Place(whole string) string {
+func (p Path) Place(whole language.Sentence) language.Sentence {
 	if len(p) == 0 {
 		return whole
 	}
-	var out []string
+	var out []language.Sentence
 	for _, step := range p {
 		if step.Key == "" {
-			out[len(out)-1] += fmt.Sprintf(", entry %d", step.Index+1)
+			out[len(out)-1] = language.Say("%s, entry %d", "%s, Eintrag %d", out[len(out)-1], step.Index+1)
 			continue
 		}
-		out = append(out, step.Key)
+		out = append(out, language.Name(step.Key))
 	}
-	return strings.Join(out, ": ")
+	return language.Join(": ", out...)
 }
 
 // Lines of a file by path.

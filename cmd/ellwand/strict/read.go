@@ -21,6 +21,7 @@ import (
 	"github.com/goccy/go-yaml/parser"
 
 	"ellwand/cmd/ellwand/limit"
+	"ellwand/pieces/language"
 )
 
 // ReadFile reads the bytes of a file, as many as there may be.
@@ -30,7 +31,8 @@ func (f Form) ReadFile(path string) ([]byte, error) {
 		return nil, f.unreadable(path, err)
 	}
 	if info.IsDir() {
-		return nil, fmt.Errorf("%s is a folder; give %s inside it", path, strings.Replace(f.File, "a ", "the ", 1))
+		return nil, fmt.Errorf("%s is a folder; give %s inside it", path, strings.Replace(f.File.String(), "a ",
+			"the ", 1))
 	}
 	file, err := os.Open(path)
 	if err != nil {
@@ -41,7 +43,7 @@ func (f Form) ReadFile(path string) ([]byte, error) {
 	if err != nil {
 		return nil, f.unreadable(path, err)
 	}
-	if err := f.Size.Check(path, len(data)); err != nil {
+	if err := f.Size.Check(language.Name(path), len(data)); err != nil {
 		return nil, err
 	}
 	return data, nil
@@ -100,7 +102,8 @@ func (f Form) tree(name string, data []byte) (ast.Node, *Fault) {
 		return nil, unreadable
 	}
 	if line := tooDeep(data); line > 0 {
-		return nil, &Fault{Line: line, Kind: NotYAML, Text: "the file " + limit.Depth.Sentence()}
+		return nil, &Fault{Line: line, Kind: NotYAML,
+			Said: language.Say("the file %s", "die Datei %s", limit.Depth.Sentence())}
 	}
 	tree, err := parser.ParseBytes(data, 0)
 	if err != nil {
@@ -111,11 +114,13 @@ func (f Form) tree(name string, data []byte) (ast.Node, *Fault) {
 		tree.Docs = tree.Docs[:len(tree.Docs)-1]
 	}
 	if len(tree.Docs) == 0 || tree.Docs[0].Body == nil {
-		return nil, &Fault{Line: 1, Kind: Missing, Text: "the file is empty; " + f.Begin + name}
+		return nil, &Fault{Line: 1, Kind: Missing,
+			Said: language.Say("the file is empty; %s%s", "die Datei ist leer; %s%s", f.Begin, name)}
 	}
 	if len(tree.Docs) > 1 {
 		return nil, &Fault{Line: secondLine(tree.Docs[1]), Kind: WrongShape,
-			Text: "a file holds " + f.One + "; put what follows --- into a file of its own"}
+			Said: language.Say("a file holds %s; put what follows --- into a file of its own",
+				"eine Datei enthält %s; was hinter --- steht, gehört in eine eigene", f.One)}
 	}
 	return tree.Docs[0].Body, nil
 }
@@ -135,9 +140,11 @@ func secondLine(doc *ast.DocumentNode) int {
 func (f Form) syntaxFault(err error) Fault {
 	var said yaml.Error
 	if !errors.As(err, &said) {
-		return Fault{Line: 1, Text: "this is not " + f.File + " in YAML; " + f.Begin + "example.yaml, and compare it"}
+		return Fault{Line: 1,
+			Said: language.Say("this is not %s in YAML; %sexample.yaml, and compare it",
+				"das ist keine %s in YAML; %sexample.yaml, und vergleichen Sie", f.File, f.Begin)}
 	}
-	fault := Fault{Line: 1, Text: reworded(said.GetMessage())}
+	fault := Fault{Line: 1, Said: reworded(said.GetMessage())}
 	if token := said.GetToken(); token != nil && token.Position != nil {
 		fault.Line = token.Position.Line
 	}
@@ -145,25 +152,33 @@ func (f Form) syntaxFault(err error) Fault {
 }
 
 // rewordings of the YAML reader's messages, by a part of each.
-var rewordings = []struct{ part, text string }{
-	{"already defined", "this key stands twice; keep one of them"},
-	{"tab character", "lines are indented with spaces, not tabs"},
-	{"character '\t'", "lines are indented with spaces, not tabs"},
-	{"end character of", "a quotation mark is opened and never closed"},
+var rewordings = []struct{ part, english, german string }{
+	{"already defined", "this key stands twice; keep one of them",
+		"dieser Schlüssel steht zweimal da; einer muss weg"},
+	{"tab character", "lines are indented with spaces, not tabs",
+		"Zeilen werden mit Leerzeichen eingerückt, nicht mit Tabulatoren"},
+	{"character '\t'", "lines are indented with spaces, not tabs",
+		"Zeilen werden mit Leerzeichen eingerückt, nicht mit Tabulatoren"},
+	{"end character of", "a quotation mark is opened and never closed",
+		"ein Anführungszeichen wird geöffnet und nie geschlossen"},
 	{"mapping value is not allowed",
 		"a colon stands where none may be: check the indentation here and on the line below, or put the value in " +
-			"quotation marks"},
-	{"flow map", "a { is opened and not closed properly"},
-	{"flow mapping", "a { is opened and not closed properly"},
-	{"sequence end", "a [ is opened and not closed properly"},
+			"quotation marks",
+		"hier darf kein Doppelpunkt stehen: prüfen Sie die Einrückung hier und in der Zeile darunter, oder setzen Sie " +
+			"den Wert in Anführungszeichen"},
+	{"flow map", "a { is opened and not closed properly", "eine { wird geöffnet und nicht richtig geschlossen"},
+	{"flow mapping", "a { is opened and not closed properly", "eine { wird geöffnet und nicht richtig geschlossen"},
+	{"sequence end", "a [ is opened and not closed properly", "eine [ wird geöffnet und nicht richtig geschlossen"},
 }
 
-func reworded(message string) string {
+func reworded(message string) language.Sentence {
 	for _, r := range rewordings {
 		if strings.Contains(message, r.part) {
-			return r.text
+			return language.Say(r.english, r.german)
 		}
 	}
-	return "the YAML cannot be read here: check the indentation, colons, dashes and quotation marks of this line " +
-		"and the one above"
+	return language.Say("the YAML cannot be read here: check the indentation, colons, dashes and quotation marks of this "+
+		"line and the one above",
+		"hier lässt sich das YAML nicht lesen: prüfen Sie Einrückung, Doppelpunkte, Striche und "+
+			"Anführungszeichen dieser Zeile und der darüber")
 }

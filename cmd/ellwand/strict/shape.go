@@ -1,10 +1,11 @@
 package strict
 
 import (
-	"fmt"
 	"reflect"
 
 	"github.com/goccy/go-yaml/ast"
+
+	"ellwand/pieces/language"
 )
 
 // Shaped is a value that may be written in several shapes: as a text, a list or
@@ -50,10 +51,13 @@ func (s *shape) check(node ast.Node, want reflect.Type, path Path) {
 	if _, empty := node.(*ast.NullNode); empty {
 		if want.Kind() == reflect.Struct && len(path) > 0 {
 			s.fault(path, line, WrongShape,
-				"%s has no value: write {} after the colon for the usual one, or indent its keys below it", s.place(path))
+				"%s has no value: write {} after the colon for the usual one, or indent its keys below it",
+				"%s hat keinen Wert: schreiben Sie {} hinter den Doppelpunkt, wenn es das Übliche sein "+
+					"soll, oder rücken Sie die Schlüssel darunter ein", s.place(path))
 			return
 		}
-		s.fault(path, line, WrongShape, "%s has no value: give one or remove the line", s.place(path))
+		s.fault(path, line, WrongShape, "%s has no value: give one or remove the line",
+			"%s hat keinen Wert: geben Sie einen an, oder nehmen Sie die Zeile weg", s.place(path))
 		return
 	}
 	if _, orNone := reflect.Zero(want).Interface().(Optional); orNone && IsNone(node) {
@@ -76,6 +80,7 @@ func (s *shape) mapping(node ast.Node, want reflect.Type, path Path) {
 	values, ok := pairs(node)
 	if !ok {
 		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should hold keys with values, but is %s; %s",
+			"%s besteht aus Schlüsseln mit Werten; hier steht %s; %s",
 			s.place(path), kind(node), s.asMapping(node, want))
 		return
 	}
@@ -94,12 +99,15 @@ func (s *shape) mapping(node ast.Node, want reflect.Type, path Path) {
 		}
 		field, found := known[key]
 		if !found && i > 0 && isDecimals(pair) {
-			s.fault(inner, line, WrongShape, "%s: between braces a comma parts two entries; write %s: %s.%s", s.place(path),
+			s.fault(inner, line, WrongShape, "%s: between braces a comma parts two entries; write %s: %s.%s",
+				"%s: zwischen Klammern trennt ein Komma zwei Einträge; schreiben Sie %s: %s.%s",
+				s.place(path),
 				Written(values[i-1].Key), Written(values[i-1].Value), key)
 			continue
 		}
 		if !found {
-			s.fault(inner, line, Unknown, "unknown key %q in %s; %s", key, s.place(path), Hint(key, Names(want)))
+			s.fault(inner, line, Unknown, "unknown key %q in %s; %s",
+				"der Schlüssel %q ist nicht bekannt (%s); %s", key, s.place(path), Hint(key, Names(want)))
 			continue
 		}
 		s.check(pair.Value, field, inner)
@@ -116,21 +124,24 @@ func isDecimals(pair *ast.MappingValueNode) bool {
 
 // asMapping says how to write what stands where keys should be: a single value
 // is most likely meant for the first key.
-func (s *shape) asMapping(node ast.Node, want reflect.Type) string {
+func (s *shape) asMapping(node ast.Node, want reflect.Type) language.Sentence {
 	switch node.(type) {
 	case *ast.StringNode, *ast.IntegerNode, *ast.FloatNode:
 		if want.Kind() == reflect.Struct && want != s.form.of {
-			return fmt.Sprintf("write {%s: %s}", Names(want)[0], Written(node))
+			return language.Say("write {%s: %s}", "schreiben Sie {%s: %s}", Names(want)[0], Written(node))
 		}
 	}
-	return "write each key on a line of its own, indented below it"
+	return language.Say("write each key on a line of its own, indented below it",
+		"schreiben Sie jeden Schlüssel in eine eigene Zeile, darunter eingerückt")
 }
 
 func (s *shape) sequence(node ast.Node, want reflect.Type, path Path) {
 	list, ok := node.(*ast.SequenceNode)
 	if !ok {
 		s.fault(path, node.GetToken().Position.Line, WrongShape,
-			"%s should be a list, each entry after a dash (or [a, b]), but is %s", s.place(path), kind(node))
+			"%s should be a list, each entry after a dash (or [a, b]), but is %s",
+			"%s ist eine Liste, jeder Eintrag hinter einem Strich (oder [a, b]); hier steht %s",
+			s.place(path), kind(node))
 		return
 	}
 	if !s.withinEntries(path, node.GetToken().Position.Line, len(list.Values)) {
@@ -149,7 +160,8 @@ func (s *shape) scalar(node ast.Node, path Path) {
 		*ast.NanNode:
 		s.withinText(path, node.GetToken().Position.Line, Written(node))
 	default:
-		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should be a single value, but is %s", s.place(path),
+		s.fault(path, node.GetToken().Position.Line, WrongShape, "%s should be a single value, but is %s",
+			"%s ist ein einzelner Wert; hier steht %s", s.place(path),
 			kind(node))
 	}
 }
@@ -199,14 +211,15 @@ func Names(want reflect.Type) []string {
 	return out
 }
 
-func kind(node ast.Node) string {
+func kind(node ast.Node) language.Sentence {
 	switch node.(type) {
 	case *ast.SequenceNode:
-		return "a list"
+		return language.Say("a list", "eine Liste")
 	case *ast.MappingNode, *ast.MappingValueNode:
-		return "a set of keys"
+		return language.Say("a set of keys", "eine Reihe von Schlüsseln")
 	case *ast.AnchorNode, *ast.AliasNode, *ast.TagNode, *ast.MergeKeyNode:
-		return "a YAML anchor, alias or tag, which a file of ours does not use"
+		return language.Say("a YAML anchor, alias or tag, which a file of ours does not use",
+			"ein Anker, Alias oder Tag von YAML, den unsere Dateien nicht haben")
 	}
-	return fmt.Sprintf("the single value %q", Written(node))
+	return language.Say("the single value %q", "der einzelne Wert %q", Written(node))
 }

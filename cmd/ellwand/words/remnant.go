@@ -69,7 +69,7 @@ func Evidence(work *job.Work, a app.RemnantAnswer, why bool) []string {
 	case remnant.Enough:
 		out = enough(work, a, why)
 	case remnant.TooLittle:
-		out = []string{capital(reason.Of(a.Cloth, a.Fit.Proof)) + "."}
+		out = []string{capital(reason.Of(a.Cloth, a.Fit.Proof).String()) + "."}
 	default:
 		out = []string{unproven(work, a)}
 	}

@@ -16,6 +16,7 @@ import (
 
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/nest/layout"
+	"ellwand/pieces/language"
 )
 
 // Instance is a set of outlines to lay on a strip of fixed width.
@@ -40,7 +41,7 @@ func Read(path string) (Instance, error) {
 	case errors.Is(err, fs.ErrNotExist):
 		return Instance{}, fmt.Errorf("there is no file %s; check the name", path)
 	case err == nil && len(data) > limit.InstanceSize.Most():
-		return Instance{}, limit.InstanceSize.Check(path, len(data))
+		return Instance{}, limit.InstanceSize.Check(language.Name(path), len(data))
 	case err != nil:
 		return Instance{}, fmt.Errorf("%s cannot be read; check that it is a file, and its permissions", path)
 	}
@@ -74,10 +75,10 @@ func Parse(data []byte) (Instance, error) {
 	if len(f.Items) == 0 {
 		return Instance{}, fmt.Errorf("there are no Items to lay")
 	}
-	if err := limit.Items.Check("Items", len(f.Items)); err != nil {
+	if err := limit.Items.Check(language.Name("Items"), len(f.Items)); err != nil {
 		return Instance{}, err
 	}
-	if err := limit.Text.Check("Name", len(f.Name)); err != nil {
+	if err := limit.Text.Check(language.Name("Name"), len(f.Name)); err != nil {
 		return Instance{}, err
 	}
 	problem := layout.Problem{Width: f.Strip.Height}
@@ -97,10 +98,10 @@ func Parse(data []byte) (Instance, error) {
 			return Instance{}, fmt.Errorf("item %d: %w", i, err)
 		}
 		vertices, pieces = vertices+len(ring)*item.Demand, pieces+item.Demand
-		if err := limit.VerticesOfAll.Check("the Items", vertices); err != nil {
+		if err := limit.VerticesOfAll.Check(language.Name("the Items"), vertices); err != nil {
 			return Instance{}, err
 		}
-		if err := limit.Demand.Check("the Demand of all items together", pieces); err != nil {
+		if err := limit.Demand.Check(language.Name("the Demand of all items together"), pieces); err != nil {
 			return Instance{}, err
 		}
 		problem.Items = append(problem.Items, layout.Item{

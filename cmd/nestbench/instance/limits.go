@@ -8,6 +8,7 @@ import (
 	"github.com/paulmach/orb/planar"
 
 	"ellwand/cmd/ellwand/limit"
+	"ellwand/pieces/language"
 )
 
 // What can be told apart from nothing on a strip, by our own choice: the
@@ -40,7 +41,7 @@ func checkOutline(ring orb.Ring, width float64) error {
 	if len(ring) < 3 {
 		return fmt.Errorf("its outline has %d points; it needs 3 or more", len(ring))
 	}
-	if err := limit.Vertices.Check("its outline", len(ring)); err != nil {
+	if err := limit.Vertices.Check(language.Name("its outline"), len(ring)); err != nil {
 		return err
 	}
 	for _, p := range ring {
@@ -61,10 +62,11 @@ func checkCounts(item fileItem) error {
 	if item.Demand < 1 {
 		return fmt.Errorf("its Demand is %d; it must be 1 or more", item.Demand)
 	}
-	if err := limit.Demand.Check("Demand", item.Demand); err != nil {
+	if err := limit.Demand.Check(language.Name("Demand"), item.Demand); err != nil {
 		return err
 	}
-	if err := limit.Orientations.Check("AllowedOrientations", len(item.AllowedOrientations)); err != nil {
+	if err := limit.Orientations.Check(language.Name("AllowedOrientations"),
+		len(item.AllowedOrientations)); err != nil {
 		return err
 	}
 	for _, degrees := range item.AllowedOrientations {

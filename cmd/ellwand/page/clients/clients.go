@@ -16,6 +16,7 @@ import (
 	"ellwand/cmd/ellwand/page/edit"
 	"ellwand/cmd/ellwand/page/folder"
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 )
 
@@ -149,8 +150,8 @@ func check(name, units string, visit Visit) error {
 	switch {
 	case strings.TrimSpace(name) == "":
 		return errors.New("the client has no name")
-	case limit.Text.Check("the name", len([]rune(name))) != nil:
-		return limit.Text.Check("the name", len([]rune(name)))
+	case limit.Text.Check(language.Say("the name", "der Name"), len([]rune(name))) != nil:
+		return limit.Text.Check(language.Say("the name", "der Name"), len([]rune(name)))
 	case err != nil:
 		return err
 	case len(visit.Body) == 0:

@@ -5,6 +5,7 @@ import (
 	"maps"
 
 	"ellwand/cmd/ellwand/page/folder"
+	"ellwand/pieces/language"
 )
 
 // Act does some things to the job as one step, all of them or none. Base is the revision
@@ -20,9 +21,9 @@ func (d *Desk) Act(base int, actions []Action) (State, error) {
 		return d.state(), ErrStale
 	}
 	r, read, err := d.plan(actions)
-	noticed := err == nil && d.outside != ""
+	noticed := err == nil && !d.outside.IsEmpty()
 	if noticed {
-		d.outside = ""
+		d.outside = language.Sentence{}
 	}
 	if err != nil || r == (record{}) {
 		if noticed {
@@ -107,7 +108,7 @@ func (d *Desk) plan(actions []Action) (record, *Reading, error) {
 // moveOf an action that goes back or forth: to where so many steps are made.
 func (d *Desk) moveOf(a Action) (int, bool) {
 	switch {
-	case a.Undo != nil, a.KeepMine != nil && d.outside != "":
+	case a.Undo != nil, a.KeepMine != nil && !d.outside.IsEmpty():
 		return d.history.at - 1, true
 	case a.Redo != nil:
 		return d.history.at + 1, true

@@ -15,7 +15,9 @@ import (
 	"time"
 
 	"ellwand/cmd/ellwand/limit"
+	"ellwand/cmd/ellwand/page/edit"
 	"ellwand/cmd/ellwand/page/folder"
+	"ellwand/pieces/language"
 )
 
 // ErrStale says that the job has changed since the page that asks has seen it.
@@ -35,7 +37,7 @@ type Desk struct {
 	// emptied says that the file was found empty at the last look.
 	emptied bool
 	// outside says that a change from outside was taken in, until it is noticed.
-	outside string
+	outside language.Sentence
 	// Now is the time; for tests.
 	now func() time.Time
 }
@@ -96,19 +98,44 @@ func (d *Desk) State() State {
 
 func (d *Desk) state() State {
 	return State{
-		Revision: d.revision, Text: string(d.history.now.text), Typed: d.history.now.typed,
+		Revision: d.revision, Text: string(d.history.now.text), Typed: d.typed(),
 		CanUndo: d.history.at > 0, CanRedo: d.history.at < len(d.history.steps),
 		Outside: d.saidOutside(), History: d.history.list(), Reading: d.reading,
 	}
 }
 
+// typed is what is half typed, with what speaks against it in every language.
+func (d *Desk) typed() map[string]HalfValue {
+	for key, half := range d.history.now.typed {
+		if half.Said.IsEmpty() { // of a journal, which has it in English
+			half.Said = d.against(half)
+			d.history.now.typed[key] = half
+		}
+	}
+	return d.history.now.typed
+}
+
+func (d *Desk) against(half HalfValue) language.Sentence {
+	path := PathOf(half.Path)
+	text, err := edit.Set(string(d.history.now.text), path, edit.Text(half.Value), Order)
+	if err == nil {
+		if fault := read(d.folder.PathOf(d.name), []byte(text)).againstValue(path); fault != nil {
+			return fault.Said
+		}
+	}
+	return language.Name(half.Fault)
+}
+
 // The sentences about what happened to the file from outside.
-const (
-	saidTakenIn = "the file was changed outside of this page; that change is taken in, and undo brings back what was here"
-	saidGone    = "the file was taken away or renamed; with the next change it is written anew"
+var (
+	saidTakenIn = language.Say("the file was changed outside of this page; that change is taken in, and undo brings back "+
+		"what was here", "die Datei wurde außerhalb dieser Seite geändert; die Änderung ist übernommen, und Zurücknehmen "+
+		"bringt wieder, was hier war")
+	saidGone = language.Say("the file was taken away or renamed; with the next change it is written anew",
+		"die Datei wurde weggenommen oder umbenannt; mit der nächsten Änderung wird sie neu geschrieben")
 )
 
-func (d *Desk) saidOutside() string {
+func (d *Desk) saidOutside() language.Sentence {
 	if d.disk == nil {
 		return saidGone
 	}

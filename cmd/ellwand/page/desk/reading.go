@@ -7,6 +7,7 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/limit"
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces/language"
 )
 
 // Reading is what a text of a job says.
@@ -21,10 +22,10 @@ type Reading struct {
 func read(path string, text []byte) (out Reading) {
 	defer func() {
 		if caught := failure.Caught(recover()); caught != nil {
-			out = Reading{Faults: []job.Fault{{Text: caught.Error()}}}
+			out = Reading{Faults: []job.Fault{{Said: language.OfError(caught)}}}
 		}
 	}()
-	if err := limit.JobSize.Check("this text", len(text)); err != nil {
+	if err := limit.JobSize.Check(language.Say("this text", "dieser Text"), len(text)); err != nil {
 		return faulty(err)
 	}
 	file, err := job.Parse(path, text)
@@ -43,7 +44,7 @@ func faulty(err error) Reading {
 	if errors.As(err, &faults) {
 		return Reading{Faults: faults.List}
 	}
-	return Reading{Faults: []job.Fault{{Text: err.Error()}}}
+	return Reading{Faults: []job.Fault{{Said: language.OfError(err)}}}
 }
 
 // againstValue is what speaks against a value by itself: a fault of the value at the path

@@ -1,6 +1,10 @@
 package desk
 
-import "time"
+import (
+	"time"
+
+	"ellwand/pieces/language"
+)
 
 // State is what a desk holds at one revision.
 type State struct {
@@ -10,7 +14,7 @@ type State struct {
 	CanUndo, CanRedo bool
 	// Outside says that a change from outside was taken in, or that the file is gone; empty
 	// where there is nothing to say.
-	Outside string
+	Outside language.Sentence
 	// History are the steps that can be gone back to, the last ones of a long one.
 	History []Made
 	Reading

@@ -3,6 +3,8 @@ package desk
 import (
 	"maps"
 	"time"
+
+	"ellwand/pieces/language"
 )
 
 // Kind of a step.
@@ -68,6 +70,8 @@ type HalfValue struct {
 	Fault string `json:"fault"`
 	// Kind of the fault, as strict.Kind has it.
 	Kind string `json:"kind,omitempty"`
+	// Said is the fault in every language; empty of one that was read from the journal.
+	Said language.Sentence `json:"-"`
 }
 
 // state is what a desk holds at one moment.

@@ -83,7 +83,8 @@ func (w *working) set(path strict.Path, value edit.Value, typing bool) error {
 		w.now.typed = map[string]HalfValue{}
 	}
 	w.kind = HalfTyped
-	w.now.typed[key] = HalfValue{Path: Steps(path), Value: value.Text, Fault: against.Text, Kind: against.Kind.String()}
+	w.now.typed[key] = HalfValue{Path: Steps(path), Value: value.Text, Fault: against.Said.String(),
+		Said: against.Said, Kind: against.Kind.String()}
 	return nil
 }
 
@@ -120,22 +121,6 @@ func (w *working) unset(path strict.Path) error {
 		w.take([]byte(text))
 	}
 	return nil
-}
-
-// PathOf steps as JSON has them.
-func PathOf(steps []any) strict.Path {
-	out := strict.Path{}
-	for _, one := range steps {
-		switch s := one.(type) {
-		case string:
-			out = out.Key(s)
-		case int:
-			out = out.Entry(s)
-		case float64:
-			out = out.Entry(int(s))
-		}
-	}
-	return out
 }
 
 func (w *working) convert(units string) error {

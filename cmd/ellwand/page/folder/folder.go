@@ -15,6 +15,7 @@ import (
 	"sync/atomic"
 
 	"ellwand/cmd/ellwand/limit"
+	"ellwand/pieces/language"
 )
 
 // Folder of jobs. It may be used by several goroutines.
@@ -97,7 +98,7 @@ func (f *Folder) Read(name string, most limit.Limit) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	return data, most.Check(name, len(data))
+	return data, most.Check(language.Name(name), len(data))
 }
 
 // plain refuses what is no file by itself: a folder, a link, a pipe.

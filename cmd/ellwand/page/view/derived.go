@@ -6,10 +6,11 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/strict"
 	"ellwand/draft"
+	"ellwand/pieces/language"
 )
 
 // derived says what is used for a measurement that is not given, and why.
-func derived(work *job.Work, path strict.Path) (number, why string) {
+func derived(work *job.Work, path strict.Path, reader language.Language) (number, why string) {
 	if work == nil || len(path) < 2 || path[len(path)-2].Key != "body" {
 		return "", ""
 	}
@@ -20,7 +21,7 @@ func derived(work *job.Work, path strict.Path) (number, why string) {
 			continue
 		}
 		if rule, is := made.Derived[name]; is {
-			why = rule.In(work.Unit)
+			why = rule.Said(work.Unit).In(reader)
 		}
 		return numberOf(work, value), why
 	}

@@ -8,6 +8,7 @@ import (
 
 	"ellwand/cmd/ellwand/page/desk"
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces/language"
 )
 
 // Field is one single value of the form.
@@ -57,13 +58,14 @@ var (
 // former makes the fields of one state.
 type former struct {
 	state  desk.State
+	reader language.Language
 	fields []Field
 	groups []Group
 }
 
 // formOf a state, in the order of the file's keys, those above before those below.
-func formOf(state desk.State, tree any) former {
-	f := former{state: state, fields: []Field{}, groups: []Group{}}
+func formOf(state desk.State, tree any, reader language.Language) former {
+	f := former{state: state, reader: reader, fields: []Field{}, groups: []Group{}}
 	keys, _ := tree.(map[string]any)
 	f.mapping(strict.Path{}, keys)
 	return f
@@ -130,10 +132,10 @@ func (f *former) field(path strict.Path, key strict.Key, kind string, value any)
 	out := Field{Path: desk.Steps(path), Kind: kind, Choices: key.Words, Help: key.Text, Needed: key.Needed}
 	out.Value, _ = value.(string)
 	if half, is := f.state.Typed[path.String()]; is {
-		out.Value, out.Fault, out.FaultKind = half.Value, half.Fault, half.Kind
+		out.Value, out.Fault, out.FaultKind = half.Value, half.Said.In(f.reader), half.Kind
 	}
 	if out.Value == "" {
-		out.Derived, out.Why = derived(f.state.Work, path)
+		out.Derived, out.Why = derived(f.state.Work, path, f.reader)
 	}
 	return out
 }

@@ -8,6 +8,7 @@ import (
 	"ellwand/cmd/ellwand/page/desk"
 	"ellwand/cmd/ellwand/page/edit"
 	"ellwand/fabric/lay"
+	"ellwand/pieces/language"
 )
 
 // Job is what the page is shown of a job at one revision.
@@ -81,15 +82,15 @@ type Width struct {
 	Lays  []string `json:"lays"`
 }
 
-// Of a state, the job of a name.
-func Of(name string, state desk.State) (Job, error) {
+// Of a state, the job of a name, in the language of a reader.
+func Of(name string, state desk.State, reader language.Language) (Job, error) {
 	out := Job{
 		Job: name, Revision: state.Revision, Text: state.Text, Sound: state.Work != nil,
 		Can: Can{state.CanUndo, state.CanRedo}, Faults: []Remark{}, Doubts: []Remark{}, Notes: []string{},
 		Pieces: []Piece{}, Truing: []Seam{}, Cloths: []Cloth{}, History: []Made{}, Sizes: []string{},
 	}
 	tree := edit.Tree(state.Text)
-	form := formOf(state, tree)
+	form := formOf(state, tree, reader)
 	form.halves()
 	form.usuals()
 	out.Fields, out.Groups = form.fields, form.groups
@@ -98,18 +99,18 @@ func Of(name string, state desk.State) (Job, error) {
 	out.Client, _ = keys["client"].(string)
 	out.Units, _ = keys["units"].(string)
 	for _, f := range state.Faults {
-		out.Faults = append(out.Faults, Remark{pathOrNone(f.Path), f.Line, f.Kind.String(), f.Text})
+		out.Faults = append(out.Faults, Remark{pathOrNone(f.Path), f.Line, f.Kind.String(), f.Said.In(reader)})
 	}
 	for _, one := range state.History {
 		out.History = append(out.History, Made{one.Step, one.When, one.Kind, one.Path, one.Now})
 	}
-	if state.Outside != "" {
-		out.Outside = &Told{state.Outside}
+	if !state.Outside.IsEmpty() {
+		out.Outside = &Told{state.Outside.In(reader)}
 	}
 	if state.Work == nil {
 		return out, nil
 	}
-	return out, out.drafted(state.Work, garmentsIn(keys))
+	return out, out.drafted(state.Work, garmentsIn(keys), reader)
 }
 
 func pathOrNone(path job.Path) []any {
@@ -132,11 +133,11 @@ func garmentsIn(keys map[string]any) map[string]int {
 }
 
 // drafted adds what only a job without faults has.
-func (j *Job) drafted(work *job.Work, garments map[string]int) error {
-	j.Notes = append(j.Notes, work.Notes...)
+func (j *Job) drafted(work *job.Work, garments map[string]int, reader language.Language) error {
+	j.Notes = append(j.Notes, language.Texts(work.Notes, reader)...)
 	j.Size, j.Sizes = work.Size, append(j.Sizes, work.Sizes()...)
 	for _, q := range work.Questions {
-		j.Doubts = append(j.Doubts, Remark{Path: pathOrNone(q.Path), Line: q.Line, Sentence: q.Text})
+		j.Doubts = append(j.Doubts, Remark{Path: pathOrNone(q.Path), Line: q.Line, Sentence: q.Said.In(reader)})
 	}
 	var err error
 	if j.Pieces, err = piecesOf(work, garments); err != nil {

@@ -8,6 +8,8 @@ import (
 	"ellwand/fabric/lay"
 	"ellwand/fabric/plan"
 	fabricwords "ellwand/fabric/words"
+	"ellwand/pieces/language"
+	"ellwand/pieces/role"
 )
 
 // Look is what a piece in a hand meets, in mm.
@@ -49,18 +51,28 @@ type Broken struct {
 }
 
 // rules by the words of programs, with their sentences.
-var rules = map[plan.Rule][2]string{
-	plan.Turned:        {"turn", "turned so, its grainline does not lie as it must"},
-	plan.OverEdge:      {"edge", "it lies over the edge of the cloth"},
-	plan.OnFlaw:        {"flaw", "it lies where the cloth may not be used"},
-	plan.TooNear:       {"gap", "it lies nearer to another piece than the gap"},
-	plan.AgainstOthers: {"nap", "it points the other way than the pieces that it goes with"},
-	plan.OtherPart:     {"part", "it lies on both parts of the lay; move it wholly onto one of them"},
-	plan.OffRepeat:     {"repeat", "it is off the print that it is to match"},
+var rules = map[plan.Rule]struct {
+	Rule string
+	Said language.Sentence
+}{
+	plan.Turned: {"turn", language.Say("turned so, its grainline does not lie as it must",
+		"so gedreht liegt der Fadenlauf nicht, wie er muss")},
+	plan.OverEdge: {"edge", language.Say("it lies over the edge of the cloth",
+		"es liegt über den Rand des Stoffes hinaus")},
+	plan.OnFlaw: {"flaw", language.Say("it lies where the cloth may not be used",
+		"es liegt, wo der Stoff nicht zu gebrauchen ist")},
+	plan.TooNear: {"gap", language.Say("it lies nearer to another piece than the gap",
+		"es liegt näher an einem anderen Teil als der Abstand")},
+	plan.AgainstOthers: {"nap", language.Say("it points the other way than the pieces that it goes with",
+		"es zeigt anders als die Teile, zu denen es gehört")},
+	plan.OtherPart: {"part", language.Say("it lies on both parts of the lay; move it wholly onto one of them",
+		"es liegt auf beiden Abschnitten der Lage; schieben Sie es ganz auf einen davon")},
+	plan.OffRepeat: {"repeat", language.Say("it is off the print that it is to match",
+		"es liegt neben dem Muster, auf das es passen soll")},
 }
 
 // LookOf what was found of a piece, by its index, in a lay.
-func LookOf(work *job.Work, p lay.Plan, at int, found plan.Looked) Look {
+func LookOf(work *job.Work, p lay.Plan, at int, found plan.Looked, reader language.Language) Look {
 	out := Look{
 		At: Point{found.X, found.Y}, Turn: tidy(found.Turn), Mirrored: found.Mirrored, OnFold: found.OnFold,
 		OnOpen: found.Bed > 0, OtherPart: found.Bed != p.Pieces[at].Bed, Comes: found.Comes, Goes: found.Goes,
@@ -71,14 +83,16 @@ func LookOf(work *job.Work, p lay.Plan, at int, found plan.Looked) Look {
 	}
 	for _, one := range found.Overlaps {
 		other := p.Pieces[one.With]
-		out.Overlaps = append(out.Overlaps, Overlap{ID(other), rings(one.Area), "it lies over " + other.Name})
+		out.Overlaps = append(out.Overlaps, Overlap{ID(other), rings(one.Area),
+			language.Say("it lies over %s", "es liegt auf: %s", role.Called(other.Name)).In(reader)})
 	}
 	for _, one := range found.Broken {
 		said := rules[one.Rule]
-		broken := Broken{Rule: said[0], Sentence: said[1], Area: rings(one.Area)}
+		broken := Broken{Rule: said.Rule, Sentence: said.Said.In(reader), Area: rings(one.Area)}
 		for _, why := range lay.Reasons(one.Why) {
 			broken.Why = string(why.Of)
-			broken.Sentence = "it cannot go onto the other part: " + fabricwords.Reason(p.Cloth, why)
+			broken.Sentence = language.Say("it cannot go onto the other part: %s",
+				"es kann nicht auf den anderen Abschnitt: %s", fabricwords.Reason(p.Cloth, why)).In(reader)
 		}
 		out.Broken = append(out.Broken, broken)
 	}

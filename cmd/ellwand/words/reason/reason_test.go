@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"ellwand/fabric/lay"
+	"ellwand/pieces/language"
 )
 
 // Lays with the same reasons share a line, and pieces with the same reason
@@ -33,5 +34,5 @@ func TestWhyNot(t *testing.T) {
 			"or folded along the warp",
 		"part folded, part open: nothing is gained by it; lay the cloth open throughout, which takes no more, with " +
 			"less to chalk",
-	}, WhyNot(plans))
+	}, language.Texts(WhyNot(plans), language.English))
 }

@@ -2,7 +2,7 @@
 // the program says of it beside it.
 
 import { el, fresh, fill, write } from './element.js';
-import { currencyName, has, inOwnWords, language, sent, term, typed, word } from './words.js';
+import { currencyName, has, sent, term, typed, word } from './words.js';
 
 // naming of what is chosen from, where that is not in the words of the page.
 const naming = { currency: (code) => `${code}, ${currencyName(code)}` };
@@ -132,17 +132,13 @@ export function faultText({ path, kind, sentence }, value = '') {
   const what = path?.length ? labelOf(path) : '';
   const lacks = value === '' ? what : labelOf(['currency']); // of all that is typed, only money lacks something
   if (kind === 'missing' && what && typeof path.at(-1) === 'string') return word('fault.missing', { what: lacks });
-  const key = `fault.${kind}`;
-  return inOwnWords(sentence, () =>
-    has(key) && what ? word(key, { what, value: typed(value) }) : word('fault.other'),
-  );
+  return typed(sentence);
 }
 
-const doubtText = (doubt) =>
-  inOwnWords(doubt.sentence, () => word('doubt', { what: doubt.path?.length ? labelOf(doubt.path) : '' }));
+const doubtText = (doubt) => typed(doubt.sentence);
 
 // whyText says where a value that is worked out is from.
-const whyText = (why) => (language === 'en' ? word('worked out', { why }) : word('worked out by'));
+const whyText = (why) => word('worked out', { why });
 
 // labelOf what stands at the end of a path.
 export function labelOf(path) {

@@ -1,7 +1,7 @@
 // The page: which screen is shown, and the way from one to the next.
 
 import { el, fill, write } from './element.js';
-import { inOwnWords, load, word, language, languages } from './words.js';
+import { load, typed, word, language, languages } from './words.js';
 import { address } from './address.js';
 import { Job } from './job.js';
 import { failed, notice, say, unsay } from './say.js';
@@ -169,7 +169,7 @@ function languageChoice() {
   );
 }
 
-const outsideText = ({ sentence }) => inOwnWords(sentence, () => word('changed outside'));
+const outsideText = ({ sentence }) => typed(sentence);
 
 function refresh() {
   shown?.screen.refresh?.();

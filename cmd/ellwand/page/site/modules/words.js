@@ -55,12 +55,12 @@ export function term(value, stem = 'term') {
 
 // refusal is what is said of something that the program does not do: in the reader's
 // language, where there are words for its code.
-export function refusal({ code, sentence = '' }) {
+export function refusal({ code, sentence = '', english = false }) {
   if (code && has(`refused.${code}`)) return word(`refused.${code}`);
-  return inOwnWords(sentence, () => word('refused'));
+  return english ? inOwnWords(sentence, () => word('refused')) : typed(sentence);
 }
 
-// inOwnWords is a sentence of the program, which speaks English; in other languages after
+// inOwnWords is a sentence that the program has in English alone; in other languages after
 // what the page has to say.
 export const inOwnWords = (sentence, other) =>
   language === 'en' || !sentence ? typed(sentence) : word('in english', { said: other(), sentence });

@@ -1,7 +1,7 @@
 // What is said of a layout: how long it is and why more is bought, and what is wrong in it.
 
 import { narrowText } from '../narrow.js';
-import { has, inOwnWords, language, length, listed, metres, term, typed, word } from '../words.js';
+import { has, language, length, listed, metres, term, typed, word } from '../words.js';
 
 // sentenceOf a layout: the program's own where it speaks the reader's language.
 export function sentenceOf({ sentence, buy, bound }) {
@@ -23,11 +23,11 @@ const sentenceLike = (text) => text && `${text[0].toUpperCase()}${text.slice(1)}
 
 // refusedText says why it cannot be laid so.
 export const refusedText = ({ narrow, sentence }) =>
-  narrow ? narrowText(narrow) : inOwnWords(sentence, () => word('cannot lay'));
+  narrow ? narrowText(narrow) : typed(sentence);
 
 // brokenText says which rule is broken; of a piece that cannot go onto the other part, why.
 export function brokenText({ rule, why, sentence }) {
   const key = why ? `broken.${rule}.${why}` : `broken.${rule}`;
   if (has(key)) return word(key);
-  return why ? inOwnWords(sentence, () => word('broken.part.other')) : sentence;
+  return typed(sentence);
 }

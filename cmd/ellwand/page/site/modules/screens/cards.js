@@ -4,7 +4,7 @@ import { el, fill, write } from '../element.js';
 import { entry } from '../choose.js';
 import { get, post } from '../server.js';
 import { failed } from '../say.js';
-import { inOwnWords, length, term, typed, word } from '../words.js';
+import { length, term, typed, word } from '../words.js';
 
 // jobCards fills a section with the jobs of a folder; without jobs it stays hidden.
 export function jobCards(section, folder, signal) {
@@ -80,7 +80,7 @@ function card(job) {
       }),
       el('strong', {}, job.title || job.name),
       el('span', {}, what),
-      job.fault ? el('span', { class: 'fault' }, inOwnWords(job.fault, () => word('fault.other'))) : amount,
+      job.fault ? el('span', { class: 'fault' }, typed(job.fault)) : amount,
     ),
     el(
       'button',
