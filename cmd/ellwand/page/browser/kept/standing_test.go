@@ -20,7 +20,7 @@ func TestWrongFieldIsNotIgnored(t *testing.T) {
 	v.Until(hours + `.getAttribute('aria-invalid') === 'true'`)
 	assert.Equal(t, "six", browser.Value[string](v, hours+`.value`))
 	assert.Equal(t, before, v.File("skirt.yaml"))
-	v.Until(`document.getElementById('saved').textContent === 'all is saved, but 1 field is not right'`)
+	v.Until(`document.getElementById('saved').textContent === '1 field is not right; all else is saved'`)
 	v.Show("#/job/skirt.yaml/print", browser.OnScreen+`'print' && document.querySelector('.standing a')`)
 	v.Until(`![...document.querySelectorAll('.prints a')].some((one) => one.href)`)
 	v.Do(browser.ClickOn(`document.querySelector('.standing a')`))

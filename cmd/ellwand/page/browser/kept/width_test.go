@@ -3,6 +3,8 @@ package kept
 import (
 	"testing"
 
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
 	"github.com/stretchr/testify/assert"
 
 	"ellwand/cmd/ellwand/page/browser"
@@ -60,4 +62,35 @@ func TestUnitsAndUsualValuesAreShown(t *testing.T) {
 	for field, unit := range map[string]string{"margin": "%", "deposit": "%", "price": "a metre"} {
 		v.Until(`document.querySelector('[data-path*="` + field + `"] .unit')?.textContent === '` + unit + `'`)
 	}
+}
+
+// What is said of a piece in the hand does not move the cloth under it.
+func TestNotesDoNotPushTheCloth(t *testing.T) {
+	v := browser.VisitWith(t, browser.Usual, map[string]string{"bag.yaml": bag})
+	v.Show("#/job/bag.yaml/lay", browser.OnScreen+`'lay'`)
+	v.Laid()
+	v.Do(browser.ClickOn(`document.querySelector('.asList summary')`))
+	v.Do(chromedp.Evaluate[chromedp.Void](`document.querySelector('.cloth .piece').focus()`))
+	v.Until(`!document.querySelector('.inHand').hidden`)
+	const top = `document.querySelector('.cloth').getBoundingClientRect().top + scrollY`
+	before := browser.Value[float64](v, top)
+	for browser.Value[int](v, `document.querySelectorAll('.wrongs li').length`) == 0 {
+		v.Press(kb.ArrowUp)
+	}
+	assert.Equal(t, before, browser.Value[float64](v, top))
+	v.Press(kb.Escape)
+}
+
+// Control and Y does again what was undone, as control, shift and Z.
+func TestControlYDoesAgain(t *testing.T) {
+	v := browser.VisitWith(t, browser.Usual, map[string]string{"bag.yaml": bag})
+	v.Show("#/job/bag.yaml/measure", browser.OnScreen+`'measure'`)
+	v.Write("Name of the job", "Another bag")
+	v.Saved()
+	v.Do(chromedp.Evaluate[chromedp.Void](`document.activeElement.blur()`),
+		chromedp.KeyEvent("z", chromedp.KeyModifiers(chromedp.ModifierCtrl)))
+	v.Until(`document.getElementById('said').textContent === 'Undone'`)
+	v.Do(chromedp.KeyEvent("y", chromedp.KeyModifiers(chromedp.ModifierCtrl)))
+	v.Until(`document.getElementById('said').textContent === 'Done again'`)
+	assert.Contains(t, v.File("bag.yaml"), "Another bag")
 }

@@ -65,6 +65,7 @@ func TestWholeJobByMouse(t *testing.T) {
 	v.Drag(browser.Piece("front bodice"), 40, 0)
 	v.Until(browser.Held + `=== 1`)
 	v.Laid() // the rest lies round it, and still
+	v.Until(`document.querySelector('.progress').textContent === 'The piece is held; the rest was laid again.'`)
 	v.Drag(browser.Piece("top sleeve"), 0, -25)
 	v.Until(browser.Held + `=== 2`)
 	v.Click("Lay the rest anew")

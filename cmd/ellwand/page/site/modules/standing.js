@@ -4,7 +4,7 @@
 import { address } from './address.js';
 import { el, fill } from './element.js';
 import { faultOf, labelOf } from './field.js';
-import { word } from './words.js';
+import { asSentence, word } from './words.js';
 
 // wrongFields of a job.
 export const wrongFields = (job) => (job.state?.fields ?? []).filter((field) => field.fault);
@@ -51,7 +51,10 @@ export class Standing {
     this.shown = key;
     fill(
       this.element,
-      wrong.map((field) => el('p', {}, faultOf(field), ' ', word('last good value'), ' ', this.link(field.path))),
+      wrong.map((field) => {
+        const said = `${asSentence(faultOf(field))} ${word('last good value')} `;
+        return el('p', {}, said, this.link(field.path));
+      }),
     );
   }
 

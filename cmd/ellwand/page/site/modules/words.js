@@ -155,6 +155,10 @@ export function money(amount, currency) {
 // currencyName by its code.
 export const currencyName = (code) => new Intl.DisplayNames(language, { type: 'currency' }).of(code);
 
+// asSentence begins with a capital letter and ends with a full stop.
+export const asSentence = (text) =>
+  text && `${text[0].toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? '' : '.'}`;
+
 // listed joins words: "a, b and c".
 export const listed = (all) => new Intl.ListFormat(language).format(all);
 

@@ -1,13 +1,13 @@
 // What is said of a layout: how long it is and why more is bought, and what is wrong in it.
 
 import { narrowText } from '../narrow.js';
-import { has, language, length, listed, metres, term, typed, word } from '../words.js';
+import { asSentence, has, language, length, listed, metres, term, typed, word } from '../words.js';
 
 // sentenceOf a layout: the program's own where it speaks the reader's language.
 export function sentenceOf({ sentence, buy, bound }) {
   if (language !== 'en' && bound) return word('lay.sentence', { bound: typed(bound) });
   const [, ...rest] = (sentence ?? '').split('; '); // its amount stands before it already
-  return language === 'en' && buy ? sentenceLike(rest.join('; ')) : '';
+  return language === 'en' && buy ? asSentence(rest.join('; ')) : '';
 }
 
 // addedText says why more is bought than is laid, by what is added, as the commands have it.
@@ -18,8 +18,6 @@ export function addedText({ buy, length_mm, added }, units) {
   );
   return word('amount from', { length: metres(length_mm, units), added: listed(parts), buy: typed(buy) });
 }
-
-const sentenceLike = (text) => text && `${text[0].toUpperCase()}${text.slice(1)}.`;
 
 // refusedText says why it cannot be laid so.
 export const refusedText = ({ narrow, sentence }) =>

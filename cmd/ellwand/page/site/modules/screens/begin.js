@@ -228,7 +228,9 @@ class Asked {
       pick: show,
     });
     show(middle);
-    fill(this.body, pickTable.element, pickSize.element, el('p', { class: 'notes' }, word('sizes.differ')));
+    pickSize.element.classList.add('broad');
+    pickSize.element.append(el('span', { class: 'notes' }, word('sizes.differ')));
+    fill(this.body, pickTable.element, pickSize.element);
   }
 
   // wanted of the program.

@@ -17,6 +17,8 @@ export function clothFirst() {
   const width = entry({ label: word('width of it'), value: '140', input: { required: true } });
   const length = entry({ label: word('length of it'), value: '150', input: { required: true } });
   const size = pickOne({ label: word('label.size'), choices: [['12', '12']] });
+  size.element.classList.add('broad');
+  size.element.append(el('span', { class: 'notes' }, word('sizes.differ')));
   get('/api/size?table=women')
     .then((table) => {
       const named = (one) => girthsText(one, table, units.control.value);
@@ -56,7 +58,6 @@ export function clothFirst() {
       'form',
       { submit: make },
       el('div', { class: 'fields' }, units.element, width.element, length.element, size.element),
-      el('p', { class: 'notes' }, word('sizes.differ')),
       gallery((name) => {
         garment = name;
       }).element,

@@ -5,7 +5,7 @@ import { entry } from '../choose.js';
 import { Field, faultOf } from '../field.js';
 import { guessText } from '../narrow.js';
 import { samePath } from '../job.js';
-import { sent, term, typed, word } from '../words.js';
+import { asSentence, sent, term, typed, word } from '../words.js';
 import { ClothFlaws } from './clothflaws.js';
 
 // keys that are asked for each cloth, the usual ones first.
@@ -129,7 +129,7 @@ export class ClothForm {
   // markWidth where it cannot stand, with a guess at what was meant.
   markWidth({ control, hint }, path) {
     const field = this.job.field(...path);
-    const text = field?.fault ? [faultOf(field), guessText(field.value, this.job.state.units)] : [];
+    const text = field?.fault ? [asSentence(faultOf(field)), guessText(field.value, this.job.state.units)] : [];
     set(control, 'aria-invalid', String(text.length > 0));
     hint.classList.toggle('fault', text.length > 0);
     write(hint, text.filter(Boolean).join(' '));
