@@ -79,17 +79,28 @@ const (
 	NoWeight    Defect = "no weight"      // of a spline: Size
 )
 
+// What a drawing of our own, as somebody has left it, cannot have.
+const (
+	NotOwn          Defect = "not our own"       // the attribute Key, whose value is Text
+	AllowanceAmiss  Defect = "allowance amiss"   // of the edge Text
+	NotchAmiss      Defect = "notch amiss"       // its place on the edge Text
+	StrokesAmiss    Defect = "strokes amiss"     // of a notch on the edge Text
+	DartCornersFew  Defect = "few dart corners"  // of the dart Text
+	MarkPlacedAmiss Defect = "mark placed amiss" // the mark Text
+)
+
 // Fault is something wrong with a drawing in a file.
 type Fault struct {
 	Of Defect
 	// Page that it is on, or Line of the file, from 1; 0 where that is not said.
 	Page, Line int
-	// Element of the line and its Attribute; empty where it is about more.
-	Element, Attribute string
-	// Number, Known, Size and Text that the defect speaks of.
+	// Piece that it is about, Element of the line and its Attribute; empty where it is
+	// about more.
+	Piece, Element, Attribute string
+	// Number, Known, Size, Key and Text that the defect speaks of.
 	Number, Known int
 	Size          float64
-	Text          string
+	Key, Text     string
 	// Names of the layers that there are.
 	Names []string
 }

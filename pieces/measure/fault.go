@@ -1,10 +1,6 @@
 package measure
 
-import (
-	"strings"
-
-	"ellwand/pieces/language"
-)
+import "ellwand/pieces/language"
 
 // Defect is what keeps a text from being a length.
 type Defect string
@@ -18,7 +14,7 @@ const (
 	NoNumber       Defect = "no number"       // at all
 	NotANumber     Defect = "not a number"    // Part
 	IsRange        Defect = "range"           // Part; Other is its lower end
-	Grouped        Defect = "grouped"         // Part: thousands or thousandths
+	Grouped        Defect = "grouped"         // Part: as thousands Other, or Decimal
 	DividesByZero  Defect = "divides by zero" // the fraction Part
 	NotBelowOne    Defect = "not below one"   // the fraction Part after a whole number
 	FeetNotWhole   Defect = "feet not whole"  // before inches
@@ -31,8 +27,9 @@ type Fault struct {
 	Of Defect
 	// Text as it was given; empty where a number alone is read.
 	Text string
-	// Part of it that the defect is about, and Other that belongs to that.
-	Part, Other string
+	// Part of it that the defect is about, Other that belongs to that, and Decimal, how
+	// else it may be meant.
+	Part, Other, Decimal string
 }
 
 // Error says what is wrong, and what was expected.
@@ -75,8 +72,8 @@ var sentences = map[Defect]func(f *Fault) language.Sentence{
 	},
 	Grouped: func(f *Fault) language.Sentence {
 		return language.Say("%q could be %s or %s; write it without the comma or with a decimal point",
-			"%q könnte %s oder %s heißen; schreiben Sie es ohne Tausenderzeichen", f.Part,
-			strings.Replace(f.Part, ",", "", 1), strings.Replace(f.Part, ",", ".", 1))
+			"%q könnte %s oder %s heißen; schreiben Sie es ohne Tausenderzeichen", f.Part, f.Other,
+			f.Decimal)
 	},
 	DividesByZero: ofPart("the fraction %s divides by nothing; %s", "der Bruch %s teilt durch null; %s"),
 	NotBelowOne: ofPart("the fraction %s after a whole number must be less than 1; %s",

@@ -20,7 +20,8 @@ func parseUnsigned(text string) (*big.Rat, *Fault) {
 		return nil, &Fault{Of: IsRange, Part: text, Other: ends[1]}
 	}
 	if groupedForm.MatchString(text) {
-		return nil, &Fault{Of: Grouped, Part: text}
+		return nil, &Fault{Of: Grouped, Part: text, Other: strings.Replace(text, ",", "", 1),
+			Decimal: strings.Replace(text, ",", ".", 1)}
 	}
 	if decimalForm.MatchString(text) {
 		value, _ := new(big.Rat).SetString("0" + strings.Replace(text, ",", ".", 1))

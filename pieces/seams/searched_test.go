@@ -47,7 +47,6 @@ var readers = map[string]string{
 	"pieces/language":          "formats and numbers as worded, for the way of a language",
 	"pieces/language/spoken":   "numbers as worded, to compare them",
 	"pieces/marks":             "the names of marks: the one place",
-	"pieces/measure/fault.go":  "a number that can be read in two ways",
 	"pieces/measure/format.go": "a number as worded, to leave its zeros out",
 	"pieces/measure/number.go": "numbers",
 	"pieces/measure/parse.go":  "lengths",

@@ -2,7 +2,6 @@ package svg
 
 import (
 	"cmp"
-	"fmt"
 	"math"
 	"slices"
 	"strconv"
@@ -22,7 +21,7 @@ func IsOwn(d linework.Drawing) bool { return d.About["pieces"] == Version }
 
 // Read the pieces of a drawing that Write has written, and that somebody may have
 // changed since: its lines count, and what stands beside them. A piece that is not whole
-// is refused.
+// is refused: by *linework.Fault, or by what a piece cannot have.
 func Read(d linework.Drawing) ([]pieces.Piece, error) {
 	r := reader{drawing: d, of: map[int]int{}, height: d.Pages[0].Box.Max[1]}
 	for i, g := range d.Groups {
@@ -87,7 +86,8 @@ func (r reader) piece(n int) (pieces.Piece, error) {
 		}
 		line.Path = rounded(line.Path.Map(back))
 		if err := add(&p, line, orders); err != nil {
-			return p, fmt.Errorf("piece %q: %w", p.Name, err)
+			err.Piece = p.Name
+			return p, err
 		}
 	}
 	slices.SortStableFunc(p.Edges, func(a, b pieces.Edge) int { return cmp.Compare(orders[a.Name], orders[b.Name]) })
@@ -120,11 +120,11 @@ func rounded(path pieces.Path) pieces.Path {
 }
 
 func (r reader) fault(g linework.Group, key, value string) error {
-	return fmt.Errorf("piece %q: %s=\"%s\" cannot be read; write the drawing anew with ellwand export", g.Name, key, value)
+	return &linework.Fault{Of: linework.NotOwn, Piece: g.Name, Key: key, Text: value}
 }
 
 // add what a line is to the piece.
-func add(p *pieces.Piece, line linework.Line, orders map[seams.Name]int) error {
+func add(p *pieces.Piece, line linework.Line, orders map[seams.Name]int) *linework.Fault {
 	about := line.About
 	switch {
 	case about["derived"] != "":
@@ -146,7 +146,7 @@ func add(p *pieces.Piece, line linework.Line, orders map[seams.Name]int) error {
 	return nil
 }
 
-func addEdge(p *pieces.Piece, line linework.Line, orders map[seams.Name]int) error {
+func addEdge(p *pieces.Piece, line linework.Line, orders map[seams.Name]int) *linework.Fault {
 	e := pieces.Edge{Name: seams.Called(line.About["edge"]), Path: line.Path, Unknown: line.About["unknown"] == "yes",
 		Hem: line.About["hem"] == "yes"}
 	var err error
@@ -154,7 +154,7 @@ func addEdge(p *pieces.Piece, line linework.Line, orders map[seams.Name]int) err
 		e.Included, err = length(line.About["included"])
 	}
 	if err != nil {
-		return fmt.Errorf("the allowance of edge %q is no length", e.Name)
+		return &linework.Fault{Of: linework.AllowanceAmiss, Text: e.Name.String()}
 	}
 	orders[e.Name], _ = strconv.Atoi(line.About["order"])
 	p.Edges = append(p.Edges, e)
@@ -184,7 +184,7 @@ func joinEdges(edges []pieces.Edge) {
 	}
 }
 
-func addNotch(p *pieces.Piece, about map[string]string) error {
+func addNotch(p *pieces.Piece, about map[string]string) *linework.Fault {
 	n := pieces.Notch{Edge: seams.Called(about["notch"]), Count: 1}
 	for _, had := range p.Notches { // a notch of two strokes is drawn as two lines
 		if had.Edge == n.Edge && number(had.At) == about["at"] {
@@ -193,11 +193,11 @@ func addNotch(p *pieces.Piece, about map[string]string) error {
 	}
 	var err error
 	if n.At, err = finite(about["at"]); err != nil {
-		return fmt.Errorf("the place of a notch on edge %q is no length", n.Edge)
+		return &linework.Fault{Of: linework.NotchAmiss, Text: n.Edge.String()}
 	}
 	if about["strokes"] != "" {
 		if n.Count, err = strconv.Atoi(about["strokes"]); err != nil {
-			return fmt.Errorf("the strokes of a notch on edge %q are no number", n.Edge)
+			return &linework.Fault{Of: linework.StrokesAmiss, Text: n.Edge.String()}
 		}
 	}
 	if about["match"] != "" {
@@ -207,7 +207,7 @@ func addNotch(p *pieces.Piece, about map[string]string) error {
 	return nil
 }
 
-func addDart(p *pieces.Piece, line linework.Line) error {
+func addDart(p *pieces.Piece, line linework.Line) *linework.Fault {
 	d := pieces.Dart{Name: seams.Called(line.About["dart"]), Mouth: seams.Called(line.About["mouth"])}
 	points := []orb.Point{line.Path.Start()}
 	for _, c := range line.Path {
@@ -218,7 +218,7 @@ func addDart(p *pieces.Piece, line linework.Line) error {
 		least = 4
 	}
 	if len(points) < least {
-		return fmt.Errorf("dart %q has too few corners", d.Name)
+		return &linework.Fault{Of: linework.DartCornersFew, Text: d.Name.String()}
 	}
 	d.Start, d.Apex, d.End = points[0], points[1], points[2]
 	if d.Mouth == seams.None {
@@ -228,7 +228,7 @@ func addDart(p *pieces.Piece, line linework.Line) error {
 	return nil
 }
 
-func addMark(p *pieces.Piece, line linework.Line) error {
+func addMark(p *pieces.Piece, line linework.Line) *linework.Fault {
 	m := pieces.Mark{Name: marks.Called(line.About["mark"]), Path: line.Path}
 	if at := line.About["point"]; at != "" {
 		known := func(o pieces.Mark) bool { return o.Name == m.Name && o.Path == nil && pair(o.At) == at }
@@ -237,7 +237,7 @@ func addMark(p *pieces.Piece, line linework.Line) error {
 		}
 		point, err := numbers(at, 2)
 		if err != nil {
-			return fmt.Errorf("the place of mark %q cannot be read", m.Name)
+			return &linework.Fault{Of: linework.MarkPlacedAmiss, Text: m.Name.String()}
 		}
 		m.Path, m.At = nil, orb.Point{point[0], point[1]}
 	}

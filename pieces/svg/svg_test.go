@@ -22,6 +22,7 @@ import (
 	"ellwand/pieces/marks"
 	"ellwand/pieces/seams"
 	"ellwand/pieces/svgin"
+	"ellwand/pieces/words"
 	"ellwand/testdata/sketch"
 )
 
@@ -278,7 +279,7 @@ func TestReadChanged(t *testing.T) {
 		key, _, _ := strings.Cut(from, "=")
 		require.Contains(t, text, from)
 		_, err := Read(lines(t, strings.ReplaceAll(text, from, key+`="x"`)))
-		assert.ErrorContains(t, err, want, from)
+		assert.ErrorContains(t, words.Refused(err), want, from)
 	}
 	_, err = Read(lines(t, strings.ReplaceAll(text, `data-edge="top"`, `data-gone="top"`)))
 	assert.Error(t, err, "an edge is missing")

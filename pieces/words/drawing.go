@@ -25,6 +25,9 @@ func placeInDrawing(f *linework.Fault) []language.Sentence {
 	if f.Line > 0 {
 		out = append(out, language.Say("line %d: ", "Zeile %d: ", f.Line))
 	}
+	if f.Piece != "" {
+		out = append(out, language.Say("piece %q: ", "Teil %q: ", f.Piece))
+	}
 	if f.Element != "" {
 		out = append(out, language.Name("<"+f.Element+"> "))
 	}
@@ -143,6 +146,19 @@ var inDrawing = map[linework.Defect]sentenceOfDrawing{
 		"drew it",
 		"es ist auf nichts verkleinert, oder auf gar keine Größe; nehmen Sie das in dem Programm "+
 			"zurück, das es gezeichnet hat"),
+
+	linework.NotOwn: func(f *linework.Fault) language.Sentence {
+		return language.Say("%s=\"%s\" cannot be read; write the drawing anew with ellwand export",
+			"%s=\"%s\" ist nicht zu lesen; schreiben Sie die Zeichnung mit ellwand export neu", f.Key, f.Text)
+	},
+	linework.AllowanceAmiss: quoting("the allowance of edge %q is no length", "die Zugabe der Kante %q ist keine Länge"),
+	linework.NotchAmiss: quoting("the place of a notch on edge %q is no length",
+		"der Ort eines Knipses an der Kante %q ist keine Länge"),
+	linework.StrokesAmiss: quoting("the strokes of a notch on edge %q are no number",
+		"die Striche eines Knipses an der Kante %q sind keine Zahl"),
+	linework.DartCornersFew: quoting("dart %q has too few corners", "der Abnäher %q hat zu wenige Ecken"),
+	linework.MarkPlacedAmiss: quoting("the place of mark %q cannot be read",
+		"der Ort der Markierung %q ist nicht zu lesen"),
 
 	linework.Binary: ofDrawing("it is a binary DXF file; write it as ASCII DXF",
 		"es ist eine binäre DXF-Datei; schreiben Sie sie als ASCII-DXF"),

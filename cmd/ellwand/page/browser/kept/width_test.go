@@ -45,10 +45,12 @@ func TestOneLayIsRecommended(t *testing.T) {
 	v.Until(`document.querySelector('.progress').textContent === 'Nothing shorter was found.'`)
 
 	// The plan is of the recommended lay, and of the other one that was looked at.
-	v.Show("#/job/bag.yaml/lay/shell/900mm/folded%20across%20the%20weft", `document.querySelector('.ways a[aria-current]')`)
+	v.Show("#/job/bag.yaml/lay/shell/900mm/folded%20across%20the%20weft",
+		`document.querySelector('.ways a[aria-current]')`)
 	v.Show("#/job/bag.yaml/print", browser.OnScreen+`'print'`)
 	v.Until(`document.querySelectorAll('.prints a[href*="/plan"]').length === 2`)
-	assert.Contains(t, browser.Value[string](v, `document.querySelectorAll('.prints a')[1].href`), "lay=folded+across+the+weft")
+	second := browser.Value[string](v, `document.querySelectorAll('.prints a')[1].href`)
+	assert.Contains(t, second, "lay=folded+across+the+weft")
 }
 
 // Units stand beside what is asked for, and what is in use where nothing is written in grey.
