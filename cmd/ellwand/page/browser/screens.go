@@ -27,6 +27,20 @@ var Screens = []Screen{
 		Do: `document.querySelectorAll('.sizes input').forEach((one, i) => { if (i < 4) one.click(); });
 			document.querySelector('.bySize button').click()`,
 		Done: `document.querySelector('.bySize td')`},
+	{Name: "quote", Hash: "#/job/blouse.yaml/charge",
+		There: `document.title.includes('Concert') && document.querySelector('.paper select') &&
+			!document.querySelector('main [aria-busy]')`,
+		Do: `(() => {
+			const write = (field, text) => {
+				field.value = text;
+				field.dispatchEvent(new Event('input', { bubbles: true }));
+				field.dispatchEvent(new Event('change', { bubbles: true }));
+			};
+			write(document.querySelector('.paper select'), 'EUR');
+			document.querySelectorAll('.paper .much input').forEach((field) => write(field, '12.50'));
+			document.querySelectorAll('.paper details').forEach((one) => { one.open = true; });
+		})()`,
+		Done: `document.querySelector('.paper .total .figure').textContent && !document.querySelector('main [aria-busy]')`},
 	{Name: "print", Hash: "#/job/blouse.yaml/print", There: `document.querySelector('[data-screen=print] .prints a')`},
 	{Name: "keep", Hash: "#/job/blouse.yaml/keep", There: `document.querySelector('[data-screen=keep] textarea')`},
 	{Name: "asked", Hash: "#/?", There: `document.querySelector('[data-screen=begin] .gallery img')`,
@@ -43,7 +57,7 @@ var Screens = []Screen{
 		Do:    `document.querySelector('main form .main').click()`,
 		Done:  `document.querySelector('.answer .amount, .answer .fault')`},
 	{Name: "changes", Hash: "#/job/kaftan.yaml/table",
-		There: `document.querySelector('[data-screen=table] .remnant .stuff')`,
+		There: `document.title.includes('Midsummer') && document.querySelector('[data-screen=table] .remnant .stuff')`,
 		Do: `(() => {
 			const fields = document.querySelectorAll('main form input[required]');
 			['290', '140'].forEach((text, i) => { fields[i].value = text; });

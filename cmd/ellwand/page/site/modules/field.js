@@ -7,7 +7,11 @@ import { currencyName, has, sent, term, typed, word } from './words.js';
 // naming of what is chosen from, where that is not in the words of the page.
 const naming = { currency: (code) => `${code}, ${currencyName(code)}` };
 
-// Field of a job, at a path. It keeps what is being typed while the job changes.
+// Field of a job, at a path. It keeps what is being typed while the job changes: no answer
+// to an older state comes into it, neither while it is written in nor while its text is on
+// its way. Options: a label in place of the usual one, which may be unseen where its place
+// says enough; names to choose from; what is put where nothing is written; decimal for
+// figures.
 export class Field {
   constructor(job, path, options = {}) {
     Object.assign(this, { job, path, options });
@@ -30,7 +34,8 @@ export class Field {
   }
 
   label() {
-    return el('label', { for: this.id }, this.options.label ?? labelOf(this.path));
+    const { label, unseen } = this.options;
+    return el('label', { for: this.id, class: unseen ? 'unseen' : null }, label ?? labelOf(this.path));
   }
 
   row() {
@@ -40,7 +45,7 @@ export class Field {
 
   makeControl(field) {
     if (field.kind === 'choice' || field.kind === 'yesno' || this.options.names) return this.makeChoice(field);
-    const mode = field.kind === 'count' ? 'numeric' : null;
+    const mode = field.kind === 'count' ? 'numeric' : this.options.decimal ? 'decimal' : null;
     return el('input', {
       type: 'text',
       autocomplete: 'off',
@@ -72,9 +77,10 @@ export class Field {
 
   refresh() {
     const field = this.known();
-    if (document.activeElement !== this.control || this.control.tagName === 'SELECT')
+    const isWritten = document.activeElement === this.control && this.control.tagName !== 'SELECT';
+    if (!isWritten && !this.job.isOnItsWay(this.path))
       this.control.value = this.options.names ? field.value : shownValue(field);
-    if (this.control.tagName === 'INPUT') this.control.placeholder = field.derived ? typed(field.derived) : '';
+    if (this.control.tagName === 'INPUT') this.control.placeholder = typed(field.derived || this.usual || '');
     write(this.unit, unitOf(field, this.job.state.units));
     this.refreshNotes(field);
   }

@@ -17,6 +17,7 @@ export class Job extends EventTarget {
     this.amounts = null; // of all cloths, and for which revision
     this.viewed = null; // the lay that was last in view
     this.waiting = [];
+    this.onWay = [];
     this.sending = null;
   }
 
@@ -81,10 +82,11 @@ export class Job extends EventTarget {
 
   async send() {
     while (this.waiting.length) {
-      const actions = this.waiting.splice(0);
+      this.onWay = this.waiting.splice(0);
       try {
-        await this.sendOnce(actions);
+        await this.sendOnce(this.onWay);
       } catch (fault) {
+        this.onWay = [];
         failed(fault);
         this.tell('refused', fault);
         await this.reload();
@@ -95,15 +97,26 @@ export class Job extends EventTarget {
   // sendOnce takes in what another page did meanwhile, once.
   async sendOnce(actions) {
     const request = () => post(jobAddress(this.name, 'act'), { base: this.state.revision, do: actions });
+    const arrived = (state) => {
+      this.onWay = [];
+      this.take(state);
+    };
     try {
-      this.take(await request());
+      arrived(await request());
     } catch (fault) {
       if (fault.status !== 409) throw fault;
       this.take(await get(jobAddress(this.name)));
       const { outside } = this.state;
-      this.take(await request());
+      arrived(await request());
       if (outside && !this.state.outside) this.tell('taken', outside);
     }
+  }
+
+  // isOnItsWay says whether what was written at a path has not come to the program yet, so
+  // that the state is older than what is written there.
+  isOnItsWay(path) {
+    const pathOf = ({ set, unset }) => (set ?? unset)?.path;
+    return [...this.waiting, ...this.onWay].some((action) => samePath(pathOf(action), path));
   }
 
   // field at a path, or undefined.
