@@ -21,13 +21,12 @@ export class Row {
     this.fields = fields;
     this.text = el('span', { class: 'text' });
     this.amount = el('span', { class: 'amountOf' });
-    this.each = el('span', { class: 'each' });
     this.cost = el('span', { class: 'figure' });
     this.element = el(
       'li',
       {},
       el('span', { class: 'what' }, name ?? this.text, away),
-      el('span', { class: 'much' }, this.amount, figure, this.each),
+      el('span', { class: 'much' }, this.amount, figure),
       this.cost,
       below.length > 0 && el('span', { class: 'pencil' }, below),
     );
@@ -55,10 +54,8 @@ export function clothRow(job, index) {
   const offers = offersOf(job, index).map((at) => offerField(job, at));
   if (offers.length) return new Row(offers, { below: offers.map((field) => field.element) });
   const row = new Row([price], { figure: price.element });
-  const per = ['in', 'yd'].includes(job.state.units) ? 'per yard' : 'per metre';
   row.refresh = () => {
     price.refresh();
-    write(row.each, /[a-z]/i.test(price.known().value) ? '' : word(per));
     // a margin is in what the client reads of the cloth, whose metre is then unpriced
     row.element.classList.toggle('marked', Boolean(job.field('quote', 'margin')?.value));
   };
