@@ -3,7 +3,6 @@ package plan
 import (
 	"slices"
 
-	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
 )
@@ -22,10 +21,7 @@ func noteUnsaid(p *lay.Plan) {
 			p.Notes = append(p.Notes, lay.Note{Of: kind, Pieces: names})
 		}
 	}
-	note(lay.OneHanded, func(piece pieces.Piece) bool {
-		napped := p.Cloth.NapOf(piece.Name) != cloth.EitherWay
-		return piece.Cut > 1 && !piece.Pair && !p.Cloth.Alike && !piece.IsOwnImage(napped)
-	})
+	note(lay.OneHanded, p.Cloth.LacksLeft)
 	note(lay.AllowanceUnknown, func(piece pieces.Piece) bool {
 		return slices.ContainsFunc(piece.Edges, func(e pieces.Edge) bool { return e.Unknown })
 	})

@@ -1,8 +1,8 @@
 package found
 
 import (
+	"cmp"
 	"fmt"
-	"slices"
 	"strings"
 
 	"ellwand/pieces"
@@ -17,10 +17,10 @@ func Complete(p Piece, s Said, o Options) (pieces.Piece, []Note, error) {
 		return pieces.Piece{}, nil, fmt.Errorf("the piece has %d questions left", len(left))
 	}
 	if p.Whole != nil {
-		return whole(*p.Whole, s)
+		return Change(*p.Whole, s)
 	}
 	c := completing{from: p, said: s}
-	c.piece = pieces.Piece{Name: or(s.Name, p.Name), Size: or(s.Size, p.Size), Cloth: or(s.Cloth, p.Material),
+	c.piece = pieces.Piece{Name: cmp.Or(s.Name, p.Name), Size: cmp.Or(s.Size, p.Size), Cloth: cmp.Or(s.Cloth, p.Material),
 		Accuracy: p.Accuracy, Kind: kindOf(p, s)}
 	c.count()
 	if err := c.edges(); err != nil {
@@ -39,36 +39,6 @@ func Complete(p Piece, s Said, o Options) (pieces.Piece, []Note, error) {
 		c.pair()
 	}
 	return c.piece, c.notes, c.piece.Check()
-}
-
-// whole piece of a file that says all, and what was said beside it.
-func whole(p pieces.Piece, s Said) (pieces.Piece, []Note, error) {
-	p.Edges = slices.Clone(p.Edges)
-	p.Name, p.Size, p.Cloth = or(s.Name, p.Name), or(s.Size, p.Size), or(s.Cloth, p.Cloth)
-	if s.Cut > 0 {
-		p.Cut = s.Cut
-	}
-	if s.Pair != NotSaid {
-		p.Pair = s.Pair == Yes
-	}
-	if s.KindSaid {
-		p.Kind = s.Kind
-	}
-	if s.Allowance.How != AllowanceAsFound {
-		allow(&p, s.Allowance)
-	}
-	c := completing{said: s, piece: p}
-	if s.Cut > 0 {
-		c.pair()
-	}
-	return c.piece, c.notes, c.piece.Check()
-}
-
-func or(a, b string) string {
-	if a != "" {
-		return a
-	}
-	return b
 }
 
 func kindOf(p Piece, s Said) pieces.Kind {

@@ -112,21 +112,26 @@ func foldOnSide(outline []Step, side Side) (at int, ok bool) {
 		if !straight {
 			continue
 		}
-		off := 0.0
-		switch side {
-		case LeftSide:
-			off = math.Max(line.From[0], line.To[0]) - box.Min[0]
-		case RightSide:
-			off = box.Max[0] - math.Min(line.From[0], line.To[0])
-		case TopSide:
-			off = box.Max[1] - math.Min(line.From[1], line.To[1])
-		case BottomSide:
-			off = math.Max(line.From[1], line.To[1]) - box.Min[1]
-		}
-		const most = 2.0 // mm off the side [source.OwnChoice]
-		if off <= most && line.Length() > best {
+		if onSide(line, box, side) && line.Length() > best {
 			at, ok, best = i, true, line.Length()
 		}
 	}
 	return at, ok
+}
+
+// onSide says that a line lies on a side of what it bounds.
+func onSide(line pieces.Line, box orb.Bound, side Side) bool {
+	const most = 2.0 // mm off the side [source.OwnChoice]
+	off := 0.0
+	switch side {
+	case LeftSide:
+		off = max(line.From[0], line.To[0]) - box.Min[0]
+	case RightSide:
+		off = box.Max[0] - min(line.From[0], line.To[0])
+	case TopSide:
+		off = box.Max[1] - min(line.From[1], line.To[1])
+	case BottomSide:
+		off = max(line.From[1], line.To[1]) - box.Min[1]
+	}
+	return off <= most
 }

@@ -41,6 +41,17 @@ const (
 	BottomSide
 )
 
+// sides in words.
+var sides = [...]string{FoldAsFound: "as found", NoFold: "none", LeftSide: "left", RightSide: "right", TopSide: "top",
+	BottomSide: "bottom"}
+
+// Words for the sides, in the order of the constants: as files name them. The first is
+// the usual one.
+func (Side) Words() []string { return sides[:] }
+
+// String names the side in a word.
+func (s Side) String() string { return sides[s] }
+
 // Lie is how the grainline lies on a piece as it is drawn.
 type Lie int
 
@@ -53,6 +64,14 @@ const (
 	GrainBias
 	GrainEither
 )
+
+// lies in words.
+var lies = [...]string{GrainAsFound: "as found", GrainUp: "up", GrainAcross: "across", GrainBias: "bias",
+	GrainEither: "either"}
+
+// Words for the lies, in the order of the constants: as files name them. The first is the
+// usual one.
+func (Lie) Words() []string { return lies[:] }
 
 // Allowance is what an outline has of its allowance.
 type Allowance struct {

@@ -66,24 +66,12 @@ func (a Answers) Check(all []Found) error {
 	return nil
 }
 
-// grains and folds are the words of answers.
-var (
-	grains = map[string]found.Lie{"up": found.GrainUp, "across": found.GrainAcross, "bias": found.GrainBias,
-		"either": found.GrainEither}
-	folds = map[string]found.Side{"none": found.NoFold, "left": found.LeftSide, "right": found.RightSide,
-		"top": found.TopSide, "bottom": found.BottomSide}
-)
-
 // FoldAnswers are the answers that can be given to which side of a piece lies on the fold: that
 // with the longest straight edge first, "none" last.
 func FoldAnswers(f Found) []string {
 	var out []string
 	for _, side := range append(f.FoldSides(), found.NoFold) {
-		for word, means := range folds {
-			if means == side {
-				out = append(out, word)
-			}
-		}
+		out = append(out, side.String())
 	}
 	return out
 }
@@ -111,15 +99,16 @@ func (a Answers) Said(f Found) (found.Said, error) {
 			return out, refuse("%s %q: write yes or no, for one piece with its number before it: 2=yes", ArgumentPair, text)
 		}
 	}
-	var known bool
 	if text, said := of(a.Fold, f); said {
-		if out.Fold, known = folds[strings.ToLower(text)]; !known {
+		out.Fold = found.Side(max(0, slices.Index(out.Fold.Words(), strings.ToLower(text))))
+		if out.Fold == found.FoldAsFound {
 			return out, refuse("%s %q: write which side of the piece as drawn lies on the fold: left, right, top, bottom; or "+
 				"none", ArgumentFold, text)
 		}
 	}
 	if text, said := of(a.Grain, f); said {
-		if out.Grain, known = grains[strings.ToLower(text)]; !known {
+		out.Grain = found.Lie(max(0, slices.Index(out.Grain.Words(), strings.ToLower(text))))
+		if out.Grain == found.GrainAsFound {
 			return out, refuse("%s %q: write up (the grainline runs up the drawing), across, bias or either", ArgumentGrain,
 				text)
 		}

@@ -19,6 +19,7 @@ import (
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/lay"
 	"ellwand/pieces"
+	"ellwand/pieces/found"
 	"ellwand/pieces/measure"
 )
 
@@ -58,6 +59,10 @@ var meanings = []struct {
 	{"straight", pieces.StraightGrain}, {"cross", pieces.CrossGrain}, {"bias", pieces.Bias},
 	{"either", pieces.EitherGrain},
 	{"shell", pieces.Shell}, {"facing", pieces.Facing}, {"lining", pieces.Lining}, {"interfacing", pieces.Interfacing},
+	{"as found", found.FoldAsFound}, {"none", found.NoFold}, {"left", found.LeftSide}, {"right", found.RightSide},
+	{"top", found.TopSide}, {"bottom", found.BottomSide},
+	{"as found", found.GrainAsFound}, {"up", found.GrainUp}, {"across", found.GrainAcross}, {"bias", found.GrainBias},
+	{"either", found.GrainEither},
 	{"either way", cloth.EitherWay}, {"one way", cloth.OneWay}, {"one way per garment", cloth.OneWayPerGarment},
 	{"unknown", cloth.UnknownFibre}, {"cotton", cloth.Cotton}, {"linen", cloth.Linen}, {"viscose", cloth.Viscose},
 	{"wool", cloth.Wool}, {"polyester", cloth.Polyester},
@@ -72,11 +77,11 @@ var meanings = []struct {
 // Two words of a choice that are exchanged, or one that has no meaning here,
 // are seen.
 func TestWordsAndTheirMeanings(t *testing.T) {
-	found := map[reflect.Type]int{}
+	seen := map[reflect.Type]int{}
 	for _, m := range meanings {
 		words := m.want.(strict.Worded).Words()
 		value := reflect.ValueOf(m.want)
-		at := found[value.Type()]
+		at := seen[value.Type()]
 		require.Greater(t, len(words), at)
 		assert.Equal(t, m.word, words[at], "%T", m.want)
 		if value.CanInt() {
@@ -84,9 +89,9 @@ func TestWordsAndTheirMeanings(t *testing.T) {
 		} else {
 			assert.Equal(t, m.word, value.String())
 		}
-		found[value.Type()]++
+		seen[value.Type()]++
 	}
-	for kind, n := range found {
+	for kind, n := range seen {
 		assert.Len(t, reflect.Zero(kind).Interface().(strict.Worded).Words(), n, kind)
 	}
 	for choice := range choicesOf(reflect.TypeFor[File](), map[reflect.Type]bool{}) {

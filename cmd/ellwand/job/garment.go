@@ -99,6 +99,7 @@ func (r *resolver) garment(path Path, garment Garment, above allowances) bool {
 	}
 	handmade := r.handmade(path, garment, cloth, widths)
 	pattern, seams := r.fromPattern(path, garment, made.Name, cloth, widths)
+	made.FromPattern = r.change(path.Key("changes"), garment, pattern, widths)
 	if len(r.faults.List) > before {
 		return true
 	}

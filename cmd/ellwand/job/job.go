@@ -58,6 +58,7 @@ type Garment struct {
 	Making       *Making            `yaml:"making" jsonschema_description:"what making one garment costs, by the hour or as a sum"`
 	Pieces       []Piece            `yaml:"pieces" jsonschema_description:"pieces of your own: a pocket, a strap; or of a paper pattern, by points or by readings of a tape"`
 	Pattern      *Pattern           `yaml:"pattern" jsonschema_description:"a file of pieces that are there already: skirt.yaml, or {file: skirt.yaml, size: 40}; one that is named like a drafted piece takes its place"`
+	Changes      []Change           `yaml:"changes" jsonschema_description:"what is otherwise of pieces of the pattern than its file says"`
 }
 
 // Cloth is one cloth, in one width or in several that the shop may have.

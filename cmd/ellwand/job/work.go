@@ -63,6 +63,9 @@ type Made struct {
 	Pieces []pieces.Piece
 	// Replaced names drafted pieces in whose place those of a pattern are.
 	Replaced []string
+	// FromPattern are the names that pieces of a pattern have in its file, by those that they
+	// have here.
+	FromPattern map[string]string
 	// Truing of the drafted pieces; no rows when nothing was drafted.
 	Truing draft.Report
 	// Figures of the draft that a pattern maker asks for.

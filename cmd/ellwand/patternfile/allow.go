@@ -33,7 +33,7 @@ func (m Maker) allow(path Path, what language.Sentence, p Piece, piece *pieces.P
 				"%s: es fehlt, ob der Umriss an der Kante %q die Nahtzugabe enthält: included 1.5 cm "+
 					"(oder unknown, oder 1.5 cm, die dazukommen)", what, e.Name)
 			return false
-		case text != "" && !m.allowEdge(at, what, text, e):
+		case text != "" && !m.AllowEdge(at, what, text, e):
 			return false
 		}
 	}
@@ -92,7 +92,9 @@ func (m Maker) knownEdges(path Path, what language.Sentence, a *Allowance, piece
 	return good
 }
 
-func (m Maker) allowEdge(path Path, what language.Sentence, text Text, e *pieces.Edge) bool {
+// AllowEdge gives an edge the allowance that is written: a length that is added to it, add,
+// included with a length, or unknown. It is false where that is noted as a fault.
+func (m Maker) AllowEdge(path Path, what language.Sentence, text Text, e *pieces.Edge) bool {
 	first, rest, _ := strings.Cut(string(text), " ")
 	switch strict.Plain(first) {
 	case "unknown":

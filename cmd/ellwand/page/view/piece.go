@@ -2,6 +2,7 @@ package view
 
 import (
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/paulmach/orb"
@@ -9,6 +10,7 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/draft"
 	"ellwand/pieces"
+	"ellwand/pieces/found"
 	"ellwand/pieces/seams"
 )
 
@@ -21,8 +23,17 @@ type Piece struct {
 	Cloth string `json:"cloth"`
 	Kind  string `json:"kind"`
 	Cut   int    `json:"cut"`
-	Pair  bool   `json:"pair"`
-	Fold  string `json:"fold"`
+	// Of is the name of a piece of a pattern in its file; empty of others. Folds are the sides
+	// of such a piece that may lie on the fold, and Folded the one that does.
+	Of     string   `json:"of,omitempty"`
+	Folds  []string `json:"folds,omitempty"`
+	Folded string   `json:"folded,omitempty"`
+	// OneHanded says that all are cut the same way up though they have a right and a left;
+	// Unknown that nobody said what seam allowance its outline has.
+	OneHanded bool   `json:"one_handed"`
+	Unknown   bool   `json:"unknown"`
+	Pair      bool   `json:"pair"`
+	Fold      string `json:"fold"`
 	// Cutting is the cutting outline, Seam the line that the piece is drawn by.
 	Cutting []Point   `json:"cutting"`
 	Seam    []Point   `json:"seam"`
@@ -74,6 +85,9 @@ func piecesOf(work *job.Work, garments map[string]int) ([]Piece, error) {
 				return nil, err
 			}
 			one.Garment = made.Name
+			if one.Of = made.FromPattern[piece.Name]; one.Of != "" {
+				one.foldsOf(piece)
+			}
 			out = append(out, one)
 		}
 	}
@@ -90,8 +104,12 @@ func pieceOf(work *job.Work, p pieces.Piece, garment int, drafted bool) (Piece, 
 		Cutting: points(cutting), Seam: points(p.Boundary(drawn)), Grain: [2]Point{point(p.Grain.From), point(p.Grain.To)},
 		Edges: []Edge{}, Notches: []Notch{}, Lines: [][]Point{}, Points: []Point{},
 	}
+	out.OneHanded = slices.ContainsFunc(work.Cloths, func(g job.Goods) bool {
+		return g.Cloth.Name == p.Cloth && g.Cloth.LacksLeft(p)
+	})
 	for _, e := range p.Edges {
 		out.Edges = append(out.Edges, edgeOf(work, p, e, garment, drafted))
+		out.Unknown = out.Unknown || e.Unknown
 	}
 	for _, n := range p.Notches {
 		if e, found := p.Edge(n.Edge); found {
@@ -113,6 +131,14 @@ func pieceOf(work *job.Work, p pieces.Piece, garment int, drafted bool) (Piece, 
 		out.Lines = append(out.Lines, points(m.Path.Flatten(drawn)))
 	}
 	return out, nil
+}
+
+// foldsOf a piece of a pattern.
+func (p *Piece) foldsOf(piece pieces.Piece) {
+	for _, side := range found.SidesAlongWarp(piece) {
+		p.Folds = append(p.Folds, side.String())
+	}
+	p.Folded = found.FoldedSide(piece).String()
 }
 
 func edgeOf(work *job.Work, p pieces.Piece, e pieces.Edge, garment int, drafted bool) Edge {

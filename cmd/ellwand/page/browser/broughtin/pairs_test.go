@@ -3,6 +3,7 @@ package broughtin
 import (
 	"testing"
 
+	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 
 	"ellwand/cmd/ellwand/page/browser"
@@ -51,4 +52,38 @@ func TestPairsAndFoldsOfADrawing(t *testing.T) {
 	assert.Contains(t, text, "allowance: 15")
 	v.Show("#/job/skirt.yaml/pieces", browser.OnScreen+`'pieces'`)
 	v.Until(`document.querySelector('.drafts')?.textContent.includes('cut 2, in pairs')`)
+}
+
+// What was answered when a file was brought in can be answered anew, and undone.
+func TestAnswersAreChangedAfterwards(t *testing.T) {
+	v := browser.VisitWith(t, browser.Usual, nil)
+	v.Show("#/pattern", browser.OnScreen+`'pattern'`)
+	assert.True(t, browser.Value[bool](v, chooseWorded))
+	v.Until(`document.querySelector('.numbered')?.naturalWidth > 0`)
+	v.Click("Lay it")
+	v.Until(browser.OnScreen + `'lay'`)
+	v.Laid()
+	v.Until(`document.querySelector('main .doubt')?.textContent.includes('back, yoke are not known')`)
+	v.Show("#/job/skirt.yaml/pieces", browser.OnScreen+`'pieces'`)
+	v.Until(`document.querySelectorAll('.pieceDraft .doubt').length === 2`)
+	v.Click("Change")
+	told := func(text string) {
+		v.Until(`document.querySelector('.pieceDraft').textContent.includes('` + text + `')`)
+	}
+	v.Pick("a pair", "no")
+	told("no left one")
+	v.Pick("which side", "left")
+	told("cut 2 on the fold")
+	v.Saved()
+	assert.Contains(t, v.File("skirt.yaml"), "fold: left")
+	v.Write("how many are cut", "1")
+	told("cut 1 on the fold")
+	v.Pick("seam allowance", "added")
+	v.Write("how wide", "1.5")
+	v.Until(`document.querySelectorAll('.pieceDraft .doubt').length === 1`)
+	v.Saved()
+	assert.Regexp(t, `allowance: "?1.5 cm`, v.File("skirt.yaml"))
+	v.Do(chromedp.Evaluate[chromedp.Void](`document.activeElement.blur()`),
+		chromedp.KeyEvent("z", chromedp.KeyModifiers(chromedp.ModifierCtrl)))
+	v.Until(`document.querySelectorAll('.pieceDraft .doubt').length === 2`)
 }

@@ -2,25 +2,40 @@
 
 import { el, write } from './element.js';
 import { entry, pickOne } from './choose.js';
-import { sent, term, word } from './words.js';
+import { sent, term, typed, word } from './words.js';
 
 const ways = ['unknown', 'included', 'added'];
 
 export class Allowance {
-  // all is that of all pieces, which one may have as well; none for that of all. Units are
-  // those of the job.
-  constructor({ label, all, units }) {
-    Object.assign(this, { all, units });
+  // all is that of all pieces, which one may have as well; usual names what it has where
+  // nothing is said. Units are those of the job; changed is told of an answer.
+  constructor({ label, all, usual = all && word('drawn.allowance.as all'), units, changed = () => {} }) {
+    Object.assign(this, { all, units, changed });
     const choices = ways.map((way) => [way, term(way, 'allowance')]);
-    if (all) choices.unshift(['', word('drawn.allowance.as all')]);
-    this.way = pickOne({ label, choices, value: all ? '' : 'unknown', pick: () => this.refresh() });
+    if (usual) choices.unshift(['', usual]);
+    const value = usual ? '' : 'unknown';
+    this.way = pickOne({ label, choices, value, pick: () => this.picked() });
     this.width = entry({
       label: word('drawn.allowance.width'),
-      input: { inputmode: 'decimal', input: () => this.tell('') },
+      input: { inputmode: 'decimal', input: () => this.tell(''), change: () => this.changed() },
     });
     this.fault = el('span', { class: 'fault' });
     this.width.element.append(el('span', { class: 'notes', role: 'status' }, this.fault));
     this.elements = [this.way.element, this.width.element];
+    this.refresh();
+  }
+
+  picked() {
+    this.refresh();
+    if (!this.hasWidth() || sent(this.width.control.value)) this.changed();
+  }
+
+  // show what was said before.
+  show(said) {
+    const width = said.replace(/^(included|add)\b/, '').trim();
+    const way = said === '' || said === 'unknown' ? said : said.startsWith('included') ? 'included' : 'added';
+    this.way.control.value = way === 'included' && !width ? 'unknown' : way;
+    if (document.activeElement !== this.width.control) this.width.control.value = typed(this.hasWidth() ? width : '');
     this.refresh();
   }
 
@@ -51,7 +66,7 @@ export class Allowance {
   // said of the allowance, a number without a unit in those of the job.
   said() {
     const way = this.way.control.value;
-    if (way === '') return this.all.said();
+    if (way === '') return this.all ? this.all.said() : '';
     if (way === 'unknown') return way;
     const width = sent(this.width.control.value);
     if (!width) return 'unknown';

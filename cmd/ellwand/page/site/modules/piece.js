@@ -13,7 +13,8 @@ export class PieceDrawing {
     this.picture = draw('svg', { class: 'draft' });
     this.name = el('figcaption', {});
     this.told = el('ol', { class: 'told' });
-    this.element = el('figure', { class: 'pieceDraft' }, this.picture, this.name, this.told);
+    this.cautions = el('div', { role: 'status' });
+    this.element = el('figure', { class: 'pieceDraft' }, this.picture, this.name, this.told, this.cautions);
   }
 
   // show the piece at so many pixels for a millimetre.
@@ -31,6 +32,11 @@ export class PieceDrawing {
     this.redraw(piece, scale, state.units, mine);
     if (focused) this.focusEdge(focused);
     fill(this.name, el('strong', {}, term(piece.name, 'piece')), ' ', el('span', {}, cutText(piece)));
+    fill(
+      this.cautions,
+      piece.one_handed && el('p', { class: 'doubt' }, word('one way up')),
+      piece.unknown && el('p', { class: 'doubt' }, word('allowance not known')),
+    );
     fill(
       this.told,
       mine

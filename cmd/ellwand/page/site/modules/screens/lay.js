@@ -3,7 +3,7 @@
 
 import { address } from '../address.js';
 import { el, fill, set, write } from '../element.js';
-import { Faults } from '../field.js';
+import { Remarks } from '../lay/remarks.js';
 import { ClothDrawing } from '../lay/cloth.js';
 import { Hand } from '../lay/hand.js';
 import { LayList, PiecePanel } from '../lay/list.js';
@@ -54,7 +54,7 @@ class Lay {
   build() {
     this.tabs = new LayTabs(this.job);
     this.clothForm = new ClothForm(this.job);
-    this.faults = new Faults(this.job, () => this.clothForm.fields);
+    this.faults = new Remarks(this.job, () => this.clothForm.fields);
     this.amount = el('p', { class: 'amount' });
     this.sentence = el('p', { class: 'sentence' });
     this.progress = el('p', { class: 'notes progress' });

@@ -5,6 +5,7 @@ import { Faults, Field } from '../field.js';
 import { bare, language, term, typed, word } from '../words.js';
 import { PieceDrawing, truingText } from '../piece.js';
 import { GarmentOptions } from './options.js';
+import { Changes } from './changes.js';
 import { nextStep } from './next.js';
 
 export function pieces(job) {
@@ -18,6 +19,7 @@ class Pieces {
     this.options = new GarmentOptions(job);
     this.faults = new Faults(job, () => [...this.options.fields(), ...(this.edge ? [this.edge.field] : [])]);
     this.drawings = new Map();
+    this.changes = new Map();
     this.sheet = el('div', { class: 'drafts' });
     this.truing = el('div', { class: 'truing' });
     this.element = el(
@@ -49,21 +51,26 @@ class Pieces {
     const seen = new Set();
     const scale = scaleOf(this.job.state.pieces ?? []);
     for (const piece of this.job.state.pieces ?? []) {
-      const key = `${piece.garment}/${piece.name}/${piece.cloth}`;
+      const key = `${piece.garment}/${piece.of || piece.name}/${piece.cloth}`;
       seen.add(key);
       if (!this.drawings.has(key)) this.add(key, piece);
       this.drawings.get(key).show(piece, scale, this.job.state, this.numbers());
+      this.changes.get(key).show(piece);
     }
     for (const [key, drawing] of this.drawings) {
       if (seen.has(key)) continue;
       drawing.element.remove();
       this.drawings.delete(key);
+      this.changes.delete(key);
     }
   }
 
   add(key, piece) {
     const drawing = new PieceDrawing(piece, (edge, at) => this.pick(edge, at));
     this.drawings.set(key, drawing);
+    const changes = new Changes(this.job, piece);
+    this.changes.set(key, changes);
+    drawing.element.append(changes.element);
     this.sheet.append(drawing.element);
   }
 
