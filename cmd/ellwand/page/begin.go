@@ -5,6 +5,7 @@ import (
 	"maps"
 	"net/http"
 	"slices"
+	"strings"
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/cmd/ellwand/failure"
@@ -71,6 +72,9 @@ func (s *server) begun(b beginning) (string, error) {
 			return "", err
 		}
 		b.Pattern = name
+		if b.Garment == "" {
+			b.Garment = strings.ReplaceAll(b.File.base(), "-", " ")
+		}
 		text, err := s.now().folder.Read(name, limit.PiecesFile)
 		if err != nil {
 			return "", err

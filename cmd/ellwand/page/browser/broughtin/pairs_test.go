@@ -86,4 +86,10 @@ func TestAnswersAreChangedAfterwards(t *testing.T) {
 	v.Do(chromedp.Evaluate[chromedp.Void](`document.activeElement.blur()`),
 		chromedp.KeyEvent("z", chromedp.KeyModifiers(chromedp.ModifierCtrl)))
 	v.Until(`document.querySelectorAll('.pieceDraft .doubt').length === 2`)
+	v.Show("#/job/skirt.yaml/measure", browser.OnScreen+`'measure'`)
+	v.Until(`document.querySelector('main').textContent.includes('no body to measure')`)
+	v.Show("#/pattern", browser.OnScreen+`'pattern'`)
+	v.Until(browser.Labelled("2: which side") + `?.value === 'left'`)
+	v.Click("Empty the form")
+	v.Until(`!document.querySelector('.numbered')`)
 }

@@ -41,7 +41,8 @@ export class Linings {
   // pieces that may have one, by their names.
   pieces() {
     const own = this.job.fields('garments', this.index, 'pieces').map(({ value }) => value);
-    const all = (this.job.state.pieces ?? []).filter((one) => one.index === this.index && one.kind === 'shell');
+    const isMine = (one) => one.index === this.index && one.kind === 'shell' && !one.of;
+    const all = (this.job.state.pieces ?? []).filter(isMine);
     return [...new Set(all.map((one) => one.name))].filter((name) => !own.includes(name));
   }
 

@@ -13,6 +13,12 @@ export function measure(job) {
   return { element: screen.element, refresh: () => screen.refresh() };
 }
 
+const drafted = ['bodice', 'sleeve', 'skirt', 'trousers', 'straight_cut', 'parts'];
+
+// needsBody says that something is drafted, or that a body is given all the same.
+const needsBody = (job) =>
+  job.fields('garments').some(({ path }) => drafted.includes(path[2])) || job.fields('body').some(({ value }) => value);
+
 class Measure {
   constructor(job) {
     this.job = job;
@@ -40,9 +46,10 @@ class Measure {
         this.units(),
       ),
       this.clients.element,
+      !needsBody(job) && el('p', {}, word('measure.no body')),
       el(
         'section',
-        { class: 'beside' },
+        { class: 'beside', hidden: !needsBody(job) },
         el(
           'div',
           {},

@@ -40,7 +40,7 @@ export class Parts {
   // element with all parts, and what adds another; nothing where the garment may have none.
   element() {
     const group = (this.job.state.groups ?? []).find((one) => samePath(one.path, this.path));
-    if (!group?.kinds) return null;
+    if (!group?.kinds || (!group.entries && this.isPattern())) return null;
     return el(
       'fieldset',
       { class: 'block parts' },
@@ -48,6 +48,12 @@ export class Parts {
       Array.from({ length: group.entries ?? 0 }, (_, at) => this.part(at)),
       this.adding(group),
     );
+  }
+
+  // isPattern says that all pieces come from a file, so that no part can be drafted to them.
+  isPattern() {
+    const mine = (this.job.state.pieces ?? []).filter(({ index }) => index === this.index);
+    return mine.length > 0 && mine.every(({ of }) => of);
   }
 
   part(at) {

@@ -8,8 +8,12 @@ import { listen } from '../stream.js';
 import { failed } from '../say.js';
 import { sent, term, word } from '../words.js';
 
+// kept is the form as it was filled in, for who comes back to it.
+let kept = null;
+
 export function pattern() {
-  const screen = new Pattern();
+  kept ??= new Pattern();
+  const screen = kept;
   const events = listen('jobs', () => {});
   return { element: screen.element, leave: () => events.close() };
 }
@@ -48,7 +52,8 @@ class Pattern {
           el('button', { type: 'button', click: () => this.add('rectangle') }, word('pattern.rectangle')),
           el('button', { type: 'button', click: () => this.add('offsets') }, word('pattern.offsets')),
         ),
-        el('p', { class: 'buttons' }, el('button', { class: 'main' }, word('pattern.make'))),
+        el('p', { class: 'buttons' }, el('button', { class: 'main' }, word('pattern.make')),
+          el('button', { type: 'button', click: () => this.clear() }, word('pattern.clear'))),
       ),
     );
     this.add('rectangle');
@@ -62,6 +67,12 @@ class Pattern {
     this.rows
       .filter(({ fields }) => fields.every(([key, field]) => key === 'cut' || !field.control.value))
       .forEach((row) => this.take(row));
+  }
+
+  // clear the form: a fresh one stands in its place.
+  clear() {
+    kept = new Pattern();
+    this.element.replaceWith(kept.element);
   }
 
   add(kind) {

@@ -1,6 +1,6 @@
 // Drafting: the pieces as they come out, what is sewn to what, and the allowances.
 
-import { el, fill } from '../element.js';
+import { el, fill, write } from '../element.js';
 import { Faults, Field } from '../field.js';
 import { bare, language, term, typed, word } from '../words.js';
 import { PieceDrawing, truingText } from '../piece.js';
@@ -18,6 +18,7 @@ class Pieces {
     this.job = job;
     this.options = new GarmentOptions(job);
     this.faults = new Faults(job, () => [...this.options.fields(), ...(this.edge ? [this.edge.field] : [])]);
+    this.how = el('p', {});
     this.drawings = new Map();
     this.changes = new Map();
     this.sheet = el('div', { class: 'drafts' });
@@ -26,7 +27,7 @@ class Pieces {
       'div',
       { class: 'sheet wide' },
       el('h1', {}, word('pieces.title')),
-      el('p', {}, word('pieces.how')),
+      this.how,
       this.faults.element,
       el(
         'div',
@@ -39,6 +40,8 @@ class Pieces {
   }
 
   refresh() {
+    const isDrafted = !(this.job.state.pieces ?? []).some(({ of }) => of);
+    write(this.how, word(isDrafted ? 'pieces.how' : 'pieces.how brought in'));
     this.options.refresh();
     this.faults.refresh();
     this.edge?.field.refresh();
