@@ -2,6 +2,7 @@ package quote
 
 import (
 	"ellwand/fabric/cloth"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 )
 
@@ -29,6 +30,8 @@ type Cell struct {
 	// Impossible says why nothing of this width will do, or why the cell was left out;
 	// empty where there is an amount.
 	Impossible string
+	// Why is Impossible in every language, of a cell that was laid.
+	Why language.Sentence
 	// IsLeftOut says that the search was ended before the cell was laid: whether and in
 	// what length it will do is not known.
 	IsLeftOut bool

@@ -9,6 +9,7 @@ import (
 	"ellwand/cmd/ellwand/job"
 	"ellwand/fabric/cloth"
 	"ellwand/fabric/quote"
+	"ellwand/pieces/language"
 )
 
 // TableRows is what a table of requirements has a row of: each garment of a
@@ -201,6 +202,7 @@ func (t *TableAsked) Reckon(ctx context.Context, search Search, watch Watch) (qu
 	t.table.Ended = search.ended(ctx, withLeftOut(endedOf(answers).Work, answers), begun)
 	for i, open := range t.cells {
 		open.cell.Impossible = answers[i].why()
+		open.cell.Why = language.OfError(answers[i].impossible)
 		if open.cell.IsLeftOut = answers[i].isLeftOut(); open.cell.IsLeftOut {
 			open.cell.Impossible = "the search was ended before"
 		}

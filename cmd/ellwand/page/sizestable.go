@@ -59,7 +59,7 @@ func (s *server) streamTable(w http.ResponseWriter, r *http.Request, o *opened) 
 	tell(eventOf("begun", struct{}{}))
 	table, err := o.sizesTable(ctx, s.now().folder.PathOf(o.name), q, app.Watch{
 		Counted: func(over, all int, _ time.Duration) { tell(eventOf("counted", counted{over, all})) },
-	})
+	}, readerOf(r))
 	var ended *job.Ended
 	switch {
 	case r.Context().Err() != nil:
@@ -78,7 +78,8 @@ type counted struct {
 	All  int `json:"all"`
 }
 
-func (o *opened) sizesTable(ctx context.Context, path string, q tableQuestion, watch app.Watch) (report.Table, error) {
+func (o *opened) sizesTable(ctx context.Context, path string, q tableQuestion, watch app.Watch,
+	reader language.Language) (report.Table, error) {
 	state := o.State()
 	if state.Work == nil {
 		return report.Table{}, errFaulty
@@ -99,7 +100,7 @@ func (o *opened) sizesTable(ctx context.Context, path string, q tableQuestion, w
 	if err != nil {
 		return report.Table{}, err
 	}
-	return report.TableOf(table), nil
+	return report.TableIn(table, reader), nil
 }
 
 // stopTable ends the search of a table; what it has found by then is shown.

@@ -1,6 +1,9 @@
 package report
 
-import "ellwand/fabric/quote"
+import (
+	"ellwand/fabric/quote"
+	"ellwand/pieces/language"
+)
 
 // Table is what estimate --table prints as JSON: one entry a cell.
 type Table struct {
@@ -31,14 +34,17 @@ type Cell struct {
 	IsRaised bool `json:"raised,omitempty"`
 }
 
-// TableOf a table of requirements.
-func TableOf(table quote.Table) Table {
+// TableOf a table of requirements, as commands have it.
+func TableOf(table quote.Table) Table { return TableIn(table, language.English) }
+
+// TableIn is a table for a reader of a language.
+func TableIn(table quote.Table, reader language.Language) Table {
 	out := Table{Job: table.Title, Cells: []Cell{}, Ended: endedOf(table.Ended)}
 	for _, cloth := range table.Cloths {
 		for _, row := range cloth.Rows {
 			for i, cell := range row.Cells {
 				report := Cell{Cloth: cloth.Cloth, Row: row.Name, Garment: row.Garment, Size: row.Size, Nap: row.Nap.String(),
-					WidthMM: tidy(cloth.Widths[i]), Refused: cell.Impossible, IsLeftOut: cell.IsLeftOut, IsRaised: cell.IsRaised}
+					WidthMM: tidy(cloth.Widths[i]), Refused: cell.Why.In(reader), IsLeftOut: cell.IsLeftOut, IsRaised: cell.IsRaised}
 				if cell.IsLeftOut {
 					report.Refused = cell.Refusal() + ": " + cell.Impossible
 				}

@@ -4,7 +4,7 @@ import { el, fill, fresh, write } from '../element.js';
 import { entry } from '../choose.js';
 import { jobAddress, post, query } from '../server.js';
 import { failed, say } from '../say.js';
-import { boughtText, buyText, inOwnWords, length, lengths, listed, refusal, term, word } from '../words.js';
+import { boughtText, buyText, length, lengths, listed, refusal, term, typed, word } from '../words.js';
 
 // pause after the question has changed before it is asked again, ms.
 const pause = 400;
@@ -223,7 +223,7 @@ function notesOf(cells, units) {
     why.set(cell.refused, [...new Set([...(why.get(cell.refused) ?? []), where])]);
   }
   const refused = [...why].map(([sentence, where]) =>
-    word('of what', { what: listed(where), of: inOwnWords(sentence, () => word('sizes.not possible')) }),
+    word('of what', { what: listed(where), of: typed(sentence) }),
   );
   const isRaised = cells.some((cell) => cell.raised);
   return [...refused, ...(isRaised ? [word('sizes.raised')] : [])];
