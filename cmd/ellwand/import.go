@@ -102,7 +102,7 @@ func inWords(err error, system measure.System) error {
 	case errors.As(err, &missing):
 		return errors.New(words.Unanswered(missing))
 	case errors.As(err, &fault):
-		return errors.New(words.FoundFault(fault, system))
+		return &language.Refusal{Sentence: words.FoundFault(fault, system)}
 	}
 	return err
 }

@@ -140,8 +140,10 @@ type Refusal struct{ Sentence }
 // Error is the sentence in English.
 func (r Refusal) Error() string { return r.String() }
 
-// Refuse makes an error by the rules of Say.
-func Refuse(english, german string, args ...any) error { return Refusal{Say(english, german, args...)} }
+// Refuse makes an error by the rules of Say; errors.Is tells it from all others.
+func Refuse(english, german string, args ...any) error {
+	return &Refusal{Say(english, german, args...)}
+}
 
 // OfError is what is said of an error: in every language where it knows them, else as it
 // is. Nothing is said of none.

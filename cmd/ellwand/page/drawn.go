@@ -11,6 +11,7 @@ import (
 	"ellwand/cmd/ellwand/words"
 	"ellwand/pieces/drawing"
 	"ellwand/pieces/found"
+	"ellwand/pieces/language"
 )
 
 // drawnPiece is a piece that was found in a drawing, with what is to be asked about it.
@@ -63,7 +64,7 @@ func (s *server) lookThrough(w http.ResponseWriter, r *http.Request) {
 	told := ""
 	switch {
 	case errors.As(err, &fault):
-		told = words.FoundFault(fault, all.Unit.System())
+		told = words.FoundFault(fault, all.Unit.System()).In(readerOf(r))
 	case errors.As(err, &missing):
 		for _, lack := range missing.List {
 			for _, question := range lack.Questions {
@@ -72,7 +73,7 @@ func (s *server) lookThrough(w http.ResponseWriter, r *http.Request) {
 		}
 		grant(missing, &answers)
 	case err != nil:
-		told = err.Error()
+		told = language.OfError(err).In(readerOf(r))
 	}
 	out := []drawnPiece{}
 	for _, f := range all.Found {

@@ -18,8 +18,9 @@ func (r refusal) Error() string { return r.text }
 var (
 	errNoSpot  = refusal{"no spot", "the job has no such cloth in this width and lay any more; load the page again"}
 	errNotLaid = refusal{"not laid", "nothing is laid here yet, or the job has changed; lay it first"}
-	errNoGain  = refusal{"no gain", "in two parts this takes no less cloth, so that it is shown in one; choose that way " +
-		"of laying to move its pieces"}
+	errNoGain  = refusal{"no gain",
+		"in two parts this takes no less cloth, so that it is shown in one; choose that way " +
+			"of laying to move its pieces"}
 	errFaulty = refusal{"faulty", "the job cannot be laid as it stands; put right what is marked first"}
 	// errHalfTyped keeps figures off paper that are older than what is written on the page.
 	errHalfTyped = refusal{"half typed", "a field of the job holds what cannot stand in it, so that this would be " +
@@ -52,5 +53,5 @@ func withoutPlaces(err error) error {
 	for _, fault := range faults.List {
 		said = append(said, fault.Said)
 	}
-	return language.Refusal{Sentence: language.Join("; ", said...)}
+	return &language.Refusal{Sentence: language.Join("; ", said...)}
 }

@@ -128,7 +128,8 @@ func asked(r *http.Request, into any) error {
 		return errNotRead
 	}
 	if _, err := decoder.Token(); !errors.Is(err, io.EOF) {
-		return errors.New("this request has something behind its end; load the page again")
+		return language.Refuse("this request has something behind its end; load the page again",
+			"hinter dem Ende der Anfrage steht noch etwas; laden Sie die Seite neu")
 	}
 	return nil
 }

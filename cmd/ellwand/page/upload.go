@@ -161,7 +161,7 @@ func (u upload) imported(base string, data []byte) (string, error) {
 	var fault *app.FoundFault
 	switch {
 	case errors.As(err, &fault):
-		return "", errors.New(words.FoundFault(fault, all.Unit.System()))
+		return "", &language.Refusal{Sentence: words.FoundFault(fault, all.Unit.System())}
 	case err != nil:
 		return "", err
 	}

@@ -8,6 +8,7 @@ import (
 
 	"ellwand/cmd/ellwand/app"
 	"ellwand/pieces/found"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 	piecewords "ellwand/pieces/words"
 )
@@ -15,8 +16,9 @@ import (
 // noteWords are the sentences about an import, in the order of the kinds: for what is
 // one, and for several.
 var noteWords = map[found.NoteKind][2]string{
-	found.RepeatedPoint: {"a point that lay on the one before was left out", "{count} points that lay on the one before " +
-		"were left out"},
+	found.RepeatedPoint: {"a point that lay on the one before was left out",
+		"{count} points that lay on the one before " +
+			"were left out"},
 	found.ClosedGap:   {"a gap of {size} was closed", "{count} gaps of at most {size} were closed"},
 	found.TurnedRound: {"the outline ran clockwise and was turned round"},
 	found.SpikeRemoved: {"a place where the outline ran back on itself was left out",
@@ -24,9 +26,11 @@ var noteWords = map[found.NoteKind][2]string{
 	found.TouchParted: {"a place where the outline touched itself was parted by {size}",
 		"{count} places where the outline " +
 			"touched itself were parted by {size}"},
-	found.LineTwice: {"a line that is drawn twice was taken once", "{count} lines that are drawn twice were taken once"},
-	found.OpenLine: {"a line that lies in no closed outline was left out", "{count} lines that lie in no closed outline " +
-		"were left out"},
+	found.LineTwice: {"a line that is drawn twice was taken once",
+		"{count} lines that are drawn twice were taken once"},
+	found.OpenLine: {"a line that lies in no closed outline was left out",
+		"{count} lines that lie in no closed outline " +
+			"were left out"},
 	found.SmallOutline: {"an outline that is too small for a piece was left out",
 		"{count} outlines that are too small for " +
 			"a piece were left out"},
@@ -44,8 +48,9 @@ var noteWords = map[found.NoteKind][2]string{
 	found.SharedTaken: {"a stretch was taken from a line of another kind, which sizes share",
 		"{count} stretches were taken from " +
 			"lines of other kinds, which sizes share"},
-	found.KindsMixed: {"all lines were taken", "lines of {count} kinds were taken all together; --overview found.pdf " +
-		"shows them, --lines chooses"},
+	found.KindsMixed: {"all lines were taken",
+		"lines of {count} kinds were taken all together; --overview found.pdf " +
+			"shows them, --lines chooses"},
 	found.PixelsAssumed: {"its size is in pixels, taken as 96 to the inch; --units says otherwise"},
 	found.MirrorOpened:  {"the half was opened at its mirror line and is laid whole"},
 	found.SewLineKept: {"its sew line keeps no even distance from one edge, whose allowance is therefore unknown",
@@ -53,8 +58,9 @@ var noteWords = map[found.NoteKind][2]string{
 	found.NotchMoved: {"a notch lay {size} off the outline and was moved onto it",
 		"{count} notches lay up to {size} off the " +
 			"outline and were moved onto it"},
-	found.NotchLost: {"a notch lies too far from any edge and was left out", "{count} notches lie too far from any edge " +
-		"and were left out"},
+	found.NotchLost: {"a notch lies too far from any edge and was left out",
+		"{count} notches lie too far from any edge " +
+			"and were left out"},
 	found.SquaresSeen:   {"the squares of the ground are seen {what}"},
 	found.SheetsSeen:    {"a sheet is seen: what lies far from it is less accurate", "{count} sheets are seen"},
 	found.PhotoAccuracy: {"its outline is traced to within {size}, and is laid so much larger"},
@@ -126,7 +132,8 @@ func Unanswered(u *app.Unanswered) string {
 				fold = lack.Fold
 			}
 		}
-		lines = append(lines, fmt.Sprintf("piece %s: %s", numberAndName(lack.Number, lack.Name), strings.Join(words, ", ")))
+		lines = append(lines, fmt.Sprintf("piece %s: %s", numberAndName(lack.Number, lack.Name),
+			strings.Join(words, ", ")))
 	}
 	example := map[found.Question]string{found.AskName: `--name %d=front`, found.AskCut: `--cut %d=2`,
 		found.AskGrain: `--grain up`, found.AskAllowance: `--allowance "included 1.5 cm"`, found.AskFold: `--fold %d=` + fold}
@@ -153,28 +160,32 @@ func numberAndName(number int, name string) string {
 }
 
 // FoundFault says why no piece can be made of what was found, and what to do.
-func FoundFault(f *app.FoundFault, system measure.System) string {
+func FoundFault(f *app.FoundFault, system measure.System) language.Sentence {
 	var crossing *found.Crossing
 	var gap *found.Gap
 	var area *found.NoArea
 	var fold *found.NoFoldThere
-	what := piecewords.Refused(f.Err).Error()
-	switch place := func(x, y float64) string {
-		return fmt.Sprintf("%s across and %s up", system.Size(x),
-			system.Size(y))
+	what := language.OfError(piecewords.Refused(f.Err))
+	switch place := func(x, y float64) language.Sentence {
+		return language.Say("%s across and %s up", "%s nach rechts und %s nach oben", system.Size(x), system.Size(y))
 	}; {
 	case errors.As(f.Err, &crossing):
-		what = fmt.Sprintf("its outline crosses itself %s from the origin of the drawing; --picture found.png shows where. "+
-			"Correct the drawing, or leave the piece out with --piece", place(crossing.At[0], crossing.At[1]))
+		what = language.Say("its outline crosses itself %s from the origin of the drawing; --picture found.png shows where. "+
+			"Correct the drawing, or leave the piece out with --piece",
+			"sein Umriss kreuzt sich %s vom Ursprung der Zeichnung. "+
+				"Berichtigen Sie die Zeichnung, oder lassen Sie das Teil weg", place(crossing.At[0], crossing.At[1]))
 	case errors.As(f.Err, &gap):
-		what = fmt.Sprintf("its outline is open %s from the origin of the drawing, by %s; --gap joins ends that are "+
-			"further apart", place(gap.At[0], gap.At[1]), fine(gap.Size, system))
+		what = language.Say("its outline is open %s from the origin of the drawing, by %s; --gap joins ends that are "+
+			"further apart", "sein Umriss ist %s vom Ursprung der Zeichnung offen, um %s", place(gap.At[0],
+			gap.At[1]), fine(gap.Size, system))
 	case errors.As(f.Err, &area):
-		what = "its outline encloses no area; leave it out with --piece"
+		what = language.Say("its outline encloses no area; leave it out with --piece",
+			"sein Umriss umschließt keine Fläche; lassen Sie es weg")
 	case errors.As(f.Err, &fold):
-		what = "it has no straight edge on the side that --fold names"
+		what = language.Say("it has no straight edge on the side that --fold names",
+			"es hat auf der Seite, die im Stoffbruch liegen soll, keine gerade Kante")
 	}
-	return fmt.Sprintf("piece %s: %s", numberAndName(f.Number, f.Name), what)
+	return language.Say("piece %s: %s", "Teil %s: %s", numberAndName(f.Number, f.Name), what)
 }
 
 // asking is how each question is put on a terminal.

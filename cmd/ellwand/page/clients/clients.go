@@ -149,13 +149,13 @@ func check(name, units string, visit Visit) error {
 	unit, err := measure.ParseUnit(units)
 	switch {
 	case strings.TrimSpace(name) == "":
-		return errors.New("the client has no name")
+		return language.Refuse("the client has no name", "die Kundin hat keinen Namen")
 	case limit.Text.Check(language.Say("the name", "der Name"), len([]rune(name))) != nil:
 		return limit.Text.Check(language.Say("the name", "der Name"), len([]rune(name)))
 	case err != nil:
 		return err
 	case len(visit.Body) == 0:
-		return errors.New("there is no measurement to note")
+		return language.Refuse("there is no measurement to note", "es gibt kein Maß zu notieren")
 	}
 	if _, err := time.Parse(time.DateOnly, visit.Date); err != nil {
 		return fmt.Errorf("the date %q is none; write it as 2026-11-29", visit.Date)

@@ -72,7 +72,8 @@ func (d *Desk) carryOut(r record) {
 }
 
 // errAlone refuses a move beside other actions.
-var errAlone = errors.New("going back and forth stands by itself")
+var errAlone = language.Refuse("going back and forth stands by itself",
+	"Zurückgehen und Wiederholen stehen für sich allein")
 
 // plan says what some actions come to: a step, a move, or nothing. The reading of the
 // text that comes out is given where it is known.

@@ -3,11 +3,11 @@ package desk
 import (
 	"bytes"
 	"encoding/json"
-	"errors"
 	"fmt"
 
 	"ellwand/cmd/ellwand/page/edit"
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces/language"
 )
 
 // Action is one thing that is done to a job: of its fields one is set.
@@ -60,14 +60,15 @@ type Path strict.Path
 func (p *Path) UnmarshalJSON(data []byte) error {
 	var steps []any
 	if err := json.Unmarshal(data, &steps); err != nil {
-		return errors.New("a path is a list of keys and of numbers of entries")
+		return language.Refuse("a path is a list of keys and of numbers of entries",
+			"ein Pfad ist eine Liste von Schlüsseln und Nummern")
 	}
 	out := strict.Path{}
 	for _, one := range steps {
 		switch s := one.(type) {
 		case string:
 			if s == "" {
-				return errors.New("a key of a path is empty")
+				return language.Refuse("a key of a path is empty", "ein Schlüssel eines Pfads ist leer")
 			}
 			out = out.Key(s)
 		case float64:
@@ -76,7 +77,8 @@ func (p *Path) UnmarshalJSON(data []byte) error {
 			}
 			out = out.Entry(int(s))
 		default:
-			return errors.New("a path is a list of keys and of numbers of entries")
+			return language.Refuse("a path is a list of keys and of numbers of entries",
+				"ein Pfad ist eine Liste von Schlüsseln und Nummern")
 		}
 	}
 	*p = Path(out)
@@ -127,7 +129,8 @@ func valueFrom(decoder *json.Decoder) (edit.Value, error) {
 		}
 		return keysFrom(decoder)
 	}
-	return edit.Value{}, errors.New("a value is a text, a number, yes or no, a list or keys")
+	return edit.Value{}, language.Refuse("a value is a text, a number, yes or no, a list or keys",
+		"ein Wert ist ein Text, eine Zahl, ja oder nein, eine Liste oder Schlüssel")
 }
 
 func listFrom(decoder *json.Decoder) (edit.Value, error) {

@@ -1,11 +1,10 @@
 package desk
 
 import (
-	"errors"
-
 	"ellwand/cmd/ellwand/job"
 	"ellwand/cmd/ellwand/page/edit"
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces/language"
 	"ellwand/pieces/measure"
 )
 
@@ -14,11 +13,12 @@ import (
 func InUnits(text, units string) (string, error) {
 	to, err := measure.ParseUnit(units)
 	if err != nil || to != measure.Centimetre && to != measure.Millimetre && to != measure.Inch {
-		return "", errors.New("a job is in cm, mm or in")
+		return "", language.Refuse("a job is in cm, mm or in", "ein Auftrag ist in cm, mm oder in")
 	}
 	file, err := job.Parse("the job", []byte(text))
 	if err != nil {
-		return "", errors.New("the job has faults; put them right before its units are changed")
+		return "", language.Refuse("the job has faults; put them right before its units are changed",
+			"der Auftrag hat Fehler; berichtigen Sie sie, bevor Sie die Einheit ändern")
 	}
 	was := text
 	all, err := file.InUnits(to, func(path job.Path) (string, bool) { return edit.Get(was, path) })

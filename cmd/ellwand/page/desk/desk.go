@@ -21,7 +21,8 @@ import (
 )
 
 // ErrStale says that the job has changed since the page that asks has seen it.
-var ErrStale = errors.New("the job has changed meanwhile; here it is as it is now")
+var ErrStale = language.Refuse("the job has changed meanwhile; here it is as it is now",
+	"der Auftrag hat sich inzwischen geändert; hier steht er, wie er jetzt ist")
 
 // Desk is one job at work. It may be used by several goroutines.
 type Desk struct {

@@ -1,10 +1,11 @@
 package desk
 
 import (
-	"errors"
 	"fmt"
 	"strconv"
 	"strings"
+
+	"ellwand/pieces/language"
 )
 
 // PieceID names one of the pieces of a lay: its garment, size, name and number.
@@ -25,7 +26,8 @@ func (id PieceID) String() string {
 }
 
 // errNoPiece refuses a text that names no piece.
-var errNoPiece = errors.New("there is no such piece in this lay any more; load the page again")
+var errNoPiece = language.Refuse("there is no such piece in this lay any more; load the page again",
+	"dieses Teil gibt es in der Lage nicht mehr; laden Sie die Seite neu")
 
 // ParsePieceID reads it back.
 func ParsePieceID(text string) (PieceID, error) {

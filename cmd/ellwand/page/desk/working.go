@@ -1,12 +1,12 @@
 package desk
 
 import (
-	"errors"
 	"maps"
 	"slices"
 
 	"ellwand/cmd/ellwand/page/edit"
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces/language"
 )
 
 // working is a state while actions are done to it.
@@ -44,7 +44,7 @@ func (w *working) do(a Action) error {
 		w.take([]byte(*a.Text))
 		return nil
 	}
-	return errors.New("there is nothing to do in this request")
+	return language.Refuse("there is nothing to do in this request", "in dieser Anfrage ist nichts zu tun")
 }
 
 // take a text that is read by itself.

@@ -1,17 +1,19 @@
 package edit
 
 import (
-	"errors"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
 	"ellwand/cmd/ellwand/strict"
+	"ellwand/pieces/language"
 )
 
 // ErrNoPlace says that the text has no place for a value: it is no YAML, or something
 // else stands where the keys of the path should.
-var ErrNoPlace = errors.New("the file cannot be changed at this place; open it as text and put it right there")
+var ErrNoPlace = language.Refuse("the file cannot be changed at this place; open it as text and put it right there",
+	"an dieser Stelle lässt sich die Datei nicht ändern; öffnen Sie sie als Text, und "+
+		"berichtigen Sie sie dort")
 
 // Value is what is written at a path: a text, a list or keys with values.
 type Value struct {

@@ -47,8 +47,10 @@ func (f *Folder) PathOf(name string) string { return filepath.Join(f.path, name)
 func (f *Folder) Close() error { return f.root.Close() }
 
 // ErrName refuses a name.
-var ErrName = errors.New("use letters, digits, spaces, hyphens and points in the name of a file, " +
-	"and no point at its beginning or end")
+var ErrName = language.Refuse("use letters, digits, spaces, hyphens and points in the name of a file, "+
+	"and no point at its beginning or end",
+	"ein Dateiname besteht aus Buchstaben, Ziffern, Leerzeichen, Bindestrichen und Punkten, "+
+		"ohne Punkt am Anfang oder Ende")
 
 // Named refuses a name that is none of a plain file in the folder: one with a way in it,
 // a hidden one, one that a system takes for a device.
@@ -122,7 +124,7 @@ func (f *Folder) Write(name string, data []byte) error {
 }
 
 // ErrChanged says that a file is not any more what it was taken for.
-var ErrChanged = errors.New("the file was changed meanwhile")
+var ErrChanged = language.Refuse("the file was changed meanwhile", "die Datei wurde inzwischen geändert")
 
 // Replace is Write where the file still holds what it was taken for, nil where there was
 // none; otherwise it is ErrChanged, and the file is left.
