@@ -118,7 +118,10 @@ func agrees(t *testing.T, plan lay.Plan, file layoutfile.File) {
 	}
 	if !plan.Cloth.Repeat.IsPlain() {
 		require.NotNil(t, file.Repeat)
-		assert.NotEmpty(t, file.Repeat.Matches)
+		require.Len(t, file.Repeat.Matches, len(plan.Matches))
+		for i, match := range plan.Matches {
+			assert.Len(t, file.Repeat.Matches[i].Points, len(match.Pieces), "%s", match.Name)
+		}
 	}
 }
 
