@@ -38,8 +38,8 @@ var _ = explain(map[lay.Obstacle]sentenceOf{
 })
 
 // againstTheWarp is why nothing that goes one way is cut from a cloth folded across.
-var againstTheWarp = language.Say("in the upper ply the warp runs the other way; cut the cloth across and turn the upper "+
-	"length round, or lay it open",
+var againstTheWarp = language.Say("in the upper ply the warp runs the other way; cut the cloth across and turn the "+
+	"upper length round, or lay it open",
 	"in der oberen Stofflage läuft die Kette andersherum; schneiden Sie den Stoff quer "+
 		"durch und drehen Sie die obere Länge, oder legen Sie ihn offen")
 

@@ -118,8 +118,8 @@ func (r *resolver) inPlace(made *Made, own []pieces.Piece) {
 		made.Replaced = append(made.Replaced, piece.Name)
 	}
 	if len(names) > 0 {
-		r.work.note(language.Say("%s: the %s is that of the pattern, in place of the drafted one; the truing below is of the "+
-			"drafted pieces, and each edge that was altered has a line of its own",
+		r.work.note(language.Say("%s: the %s is that of the pattern, in place of the drafted one; the truing below is of "+
+			"the drafted pieces, and each edge that was altered has a line of its own",
 			"%s: %s kommt aus dem Schnitt, statt des gezeichneten Teils; der Nahtvergleich gilt den "+
 				"gezeichneten Teilen, und jede geänderte Kante hat eine eigene Zeile",
 			made.Name, strings.Join(names, " and the ")))
