@@ -118,13 +118,13 @@ func TestAccuracy(t *testing.T) {
 		require.True(t, ok)
 		small, err := least.CuttingOutline(0.01)
 		require.NoError(t, err)
-		given, err := p.CuttingOutline(0.01)
+		given, err := p.CuttingOutline(0.001)
 		require.NoError(t, err)
 		large, err := p.AtMost().CuttingOutline(0.01)
 		require.NoError(t, err)
 		for _, q := range small {
 			assert.True(t, geometry.Inside(given, q) || geometry.IsOn(given, q, 1e-6), "%v", q)
-			assert.True(t, q[0] < 1e-6 || farFrom(given, q) > p.Accuracy-0.05, "%v lies %v inside", q,
+			assert.True(t, q[0] < 1e-6 || farFrom(given, q) > p.Accuracy-0.001, "%v lies %v inside", q,
 				farFrom(given, q))
 		}
 		for _, q := range given {
