@@ -51,6 +51,12 @@ func TestSVGKeepsScaleAndWords(t *testing.T) {
 	assert.Equal(t, "0 0 100 60", doc.ViewBox)
 	assert.Equal(t, `a "title"`, doc.Title)
 	assert.Equal(t, []string{"Žofie ½ <&>", "upwards"}, doc.Texts)
+	assert.Equal(t, 1, strings.Count(file.String(), `stroke-dasharray="4 2"`))
+	file.Reset()
+	page := Page{Width: 100, Height: 60}
+	page.Line(Pen{Width: 0.5, Dashes: []float64{3}}, orb.Point{10, 10}, orb.Point{90, 10}) // gaps as long as its dashes
+	require.NoError(t, WriteSVG(&file, "", page))
+	assert.Contains(t, file.String(), `stroke-dasharray="3"`)
 }
 
 // TestPNGAgreesWithPoppler paints the page twice, by this package and by
@@ -102,12 +108,13 @@ func TestHPGLCommands(t *testing.T) {
 	page.Line(Pen{Dashes: []float64{4, 2}}, orb.Point{0, 20}, orb.Point{10, 20})
 	page.Line(Pen{}, orb.Point{-10, 30}, orb.Point{110, 30})
 	page.Area(200, orb.Point{0, 0}, orb.Point{10, 0}, orb.Point{10, 10})
+	page.Line(Pen{}, orb.Point{10, 40}, orb.Point{10.001, 40}) // a dot: the pen comes down for it
 	var file bytes.Buffer
 	require.NoError(t, WriteHPGL(&file, page))
 	// 40 units a mm, 1016 an inch (HP-GL/2 and HP RTL Reference Guide, from
 	// memory [source.HPGL2]), y up.
 	assert.Equal(t, strings.Join([]string{"IN;SP1;PA;", "PU400,2000;PD3600,2000;",
-		"PU0,1600;PD160,1600;", "PU240,1600;PD400,1600;", "PU0,1200;PD4000,1200;", "PU;PU0,0;SP0;", ""}, "\n"),
+		"PU0,1600;PD160,1600;", "PU240,1600;PD400,1600;", "PU0,1200;PD4000,1200;", "PU400,800;PD400,800;", "PU;PU0,0;SP0;", ""}, "\n"),
 		file.String())
 }
 

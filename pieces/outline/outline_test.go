@@ -152,6 +152,8 @@ func TestReadingsRefused(t *testing.T) {
 			ReadingFault{Of: AcrossAmiss, List: OfTop, High: 120, Places: []float64{0, 50, 100, 120}, Readings: 2}},
 		"a top without steps": {Offsets{At: []float64{0, 100}, Right: []float64{10, 10}, Top: []float64{0, 0, 0}},
 			ReadingFault{Of: AcrossNoSteps, List: OfTop}},
+		"a bottom without steps": {Offsets{At: []float64{0, 100}, Right: []float64{10, 10}, Bottom: []float64{0, 0, 0}},
+			ReadingFault{Of: AcrossNoSteps, List: OfBottom}},
 		"endless steps": {Offsets{Length: 1e11, Every: 0.001, Right: []float64{10, 10}},
 			ReadingFault{Of: TooManySteps, Length: 1e11, Every: 0.001}},
 		"upside down": {Offsets{Length: 100, Every: 50, Right: []float64{10, 10}, Top: []float64{0, -100}},

@@ -75,9 +75,20 @@ func TestPage(t *testing.T) {
 			assert.GreaterOrEqual(t, l.Pen.Width, gridWidth*scale-0.01)
 		}
 	}
-	page, err := Page(figures(t, "10"), Options{Light: true, Square: 101.6, Inches: true, Scale: 1})
+	inches := Usual(true)
+	inches.Light = true
+	page, err := Page(figures(t, "10"), inches)
 	require.NoError(t, err)
 	d := read(t, page)
+	box := layer(d, SquareLayer)[0].Path.Flatten(0.1).Bound()
+	assert.InDelta(t, 4*25.4, box.Max[0]-box.Min[0], 0.02)
+	grid := layer(d, GridLayer)
+	require.Len(t, grid, 2+2)
+	assert.InDelta(t, 4*25.4, grid[1].Path.Start()[0]-grid[0].Path.Start()[0], 0.02)
+	inches.Grid = 0
+	page, err = Page(figures(t, "10"), inches)
+	require.NoError(t, err)
+	d = read(t, page)
 	assert.Empty(t, layer(d, GridLayer))
 	assert.Equal(t, "#000000", layer(d, drawing.CutLayer)[0].Pen.Colour)
 	var words []string

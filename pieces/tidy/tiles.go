@@ -8,6 +8,7 @@ import (
 
 	"ellwand/pieces"
 	"ellwand/pieces/found"
+	"ellwand/pieces/geometry"
 	"ellwand/pieces/linework"
 )
 
@@ -38,7 +39,7 @@ func (t tiling) joined(d linework.Drawing) (linework.Drawing, []found.PlacedShee
 	for page, s := range t.spots {
 		moves[page] = pieces.Move(float64(s.column)*across-t.cell.Min[0], float64(-s.row)*down-t.cell.Min[1])
 		windows[page] = t.window(s, d.Pages[page].Box)
-		box := common(windows[page], t.cell)
+		box := geometry.Common(windows[page], t.cell)
 		m := moves[page]
 		sheets = append(sheets, found.PlacedSheet{Page: page + 1,
 			Box: orb.Bound{Min: m.Apply(box.Min), Max: m.Apply(box.Max)}})
@@ -85,11 +86,6 @@ func (t tiling) window(s spot, paper orb.Bound) orb.Bound {
 		box.Max[1] = paper.Max[1]
 	}
 	return box
-}
-
-func common(a, b orb.Bound) orb.Bound {
-	return orb.Bound{Min: orb.Point{max(a.Min[0], b.Min[0]), max(a.Min[1], b.Min[1])},
-		Max: orb.Point{min(a.Max[0], b.Max[0]), min(a.Max[1], b.Max[1])}}
 }
 
 func (t tiling) has(s spot) bool {
