@@ -32,8 +32,19 @@ func TestOverlayByHand(t *testing.T) {
 		{X: 100, Y: 20}: solid(outlineColour), {X: 140, Y: 50}: solid(outlineColour),
 		{X: 100, Y: 80}: solid(outlineColour), {X: 60, Y: 50}: solid(outlineColour),
 		{X: 60, Y: 20}: solid(cornerColour), {X: 180, Y: 50}: solid(leftOutColour),
+		{X: 100, Y: 23}: {40, 40, 40, 255}, {X: 57, Y: 50}: {40, 40, 40, 255}, // beside a line
 		{X: 25, Y: 30}: {40, 40, 40, 255}, {X: 5, Y: 90}: {40, 40, 40, 255},
 	} {
 		assert.Equal(t, want, got.RGBAAt(place.X, place.Y), "%v", place)
+	}
+}
+
+// A photo that is worked on shrunk has its places back where they were once it is grown.
+func TestShrunkIsGrownBack(t *testing.T) {
+	for step, side := range map[int]int{1: 1000, 2: 6000, 3: 10000} {
+		s := scene{photo: &raster.Photo{Width: side, Height: side}}
+		require.Equal(t, step, s.photo.Step())
+		p := orb.Point{raster.Grown(100, step), raster.Grown(250, step)}
+		assert.InDeltaSlice(t, []float64{100, 250}, []float64{s.shrunk(p)[0], s.shrunk(p)[1]}, 1e-9)
 	}
 }

@@ -2,6 +2,7 @@ package region
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"github.com/paulmach/orb"
@@ -64,4 +65,13 @@ func TestContrast(t *testing.T) {
 	between, clear = Contrast([]float32{7, 7, 7})
 	assert.Zero(t, between)
 	assert.Zero(t, clear)
+}
+
+// A blob goes as far as the picture does, and its rim counts the sides of pixels there.
+func TestBlobThatFillsThePicture(t *testing.T) {
+	c := Classes{Width: 4, Height: 3, Step: 1, Bright: slices.Repeat([]bool{true}, 12)}
+	all := c.Blobs(true, 1).All
+	require.Len(t, all, 1)
+	assert.Equal(t, 12, all[0].Area)
+	assert.Equal(t, 2*(4+3), all[0].Rim)
 }
