@@ -114,10 +114,10 @@ func TestEveryLimitHolds(t *testing.T) {
 			status := run(context.Background(), args, &out, &errs)
 			assert.Equal(t, statusBad, status)
 			assert.Empty(t, out.String())
-			assert.Contains(t, errs.String(), tt.of.Sentence(), tt.args)
+			assert.Contains(t, errs.String(), tt.of.Sentence().String(), tt.args)
 		})
 	}
 	for l := limit.JobSize; l <= limit.VerticesOfAll; l++ {
-		assert.True(t, tried[l], "no test goes over: %s", l.Sentence())
+		assert.True(t, tried[l], "no test goes over: %s", l.Sentence().String())
 	}
 }
