@@ -75,3 +75,19 @@ func TestBlobThatFillsThePicture(t *testing.T) {
 	assert.Equal(t, 12, all[0].Area)
 	assert.Equal(t, 2*(4+3), all[0].Rim)
 }
+
+// The width of a rise goes from a fifth to four fifths of it, or to where the profile ends.
+func TestWidthOfARise(t *testing.T) {
+	for _, c := range []struct {
+		shares []float64
+		at     int
+		want   float64
+	}{
+		{[]float64{0, 0, 0.1, 0.3, 0.5, 0.7, 0.9, 1}, 4, 4},
+		{[]float64{0, 0, 1, 1}, 1, 1},
+		{[]float64{0.3, 0.4, 0.6, 0.7}, 1, 3},
+	} {
+		share := func(i int) float64 { return c.shares[i] }
+		assert.InDelta(t, c.want*stride, width(share, c.at, len(c.shares)), 1e-9, "%v", c.shares)
+	}
+}
