@@ -90,6 +90,30 @@ func TestStepOnAStraightSeam(t *testing.T) {
 	assert.Equal(t, orb.Bound{Max: orb.Point{200, 200}}, seam.Boundary(0.01).Bound())
 }
 
+// A step lies between two edges of known allowances: beside another it would be given a
+// width that nothing tells.
+func TestStepsLieBetweenKnownAllowances(t *testing.T) {
+	edge := func(from, to orb.Point, included float64) pieces.Edge {
+		return pieces.Edge{Path: pieces.Path{pieces.Line{From: from, To: to}}, Included: included, Unknown: included == 0}
+	}
+	low, high := orb.Point{100, 0}, orb.Point{100, 20}
+	for _, c := range []struct {
+		before, after float64
+		to            orb.Point
+		want          int
+	}{
+		{10, 20, orb.Point{0, 120}, 1}, {0, 30, orb.Point{0, 120}, 0},
+		{10, 5, orb.Point{150, 120}, 1}, {10, 0, orb.Point{150, 120}, 0},
+	} {
+		p := pieces.Piece{Edges: []pieces.Edge{edge(orb.Point{}, low, c.before), edge(low, high, 0),
+			edge(high, c.to, c.after)}}
+		corner, ok := seamCorner(p.Edges[0], p.Edges[2])
+		require.True(t, ok)
+		line := orb.Ring{corner, geometry.Add(corner, orb.Point{9, 0}), geometry.Add(corner, orb.Point{0, 9}), corner}
+		assert.Len(t, stepsOf(&p, line), c.want, "%+v", c)
+	}
+}
+
 // An edge not much longer than its allowance is wide has its width in its middle: near its
 // ends the corners of the sew line are the nearest of it.
 func TestWidthOfAShortEdge(t *testing.T) {
