@@ -114,7 +114,8 @@ func TestHPGLCommands(t *testing.T) {
 	// 40 units a mm, 1016 an inch (HP-GL/2 and HP RTL Reference Guide, from
 	// memory [source.HPGL2]), y up.
 	assert.Equal(t, strings.Join([]string{"IN;SP1;PA;", "PU400,2000;PD3600,2000;",
-		"PU0,1600;PD160,1600;", "PU240,1600;PD400,1600;", "PU0,1200;PD4000,1200;", "PU400,800;PD400,800;", "PU;PU0,0;SP0;", ""}, "\n"),
+		"PU0,1600;PD160,1600;", "PU240,1600;PD400,1600;", "PU0,1200;PD4000,1200;", "PU400,800;PD400,800;",
+		"PU;PU0,0;SP0;", ""}, "\n"),
 		file.String())
 }
 
