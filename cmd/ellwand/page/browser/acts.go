@@ -87,13 +87,17 @@ func Labelled(label string) string {
 }
 
 // Write into the field whose label begins so, in place of what stands there: with the
-// mouse and the keyboard, and then leave the field.
+// mouse and the keyboard, and then leave the field. The mouse tries again where something
+// that came in between moved the field away from under it.
 func (v *Visitor) Write(label, text string) {
 	v.Helper()
-	v.Until(Labelled(label))
-	x, y := v.Middle(Labelled(label))
-	v.Do(chromedp.MouseClickXY(x, y))
-	v.Until(`document.activeElement === ` + Labelled(label))
+	element := Labelled(label)
+	for isIn := false; !isIn; {
+		v.Until(uncovered(element))
+		x, y := v.Middle(element)
+		v.Do(chromedp.MouseClickXY(x, y))
+		isIn = Value[bool](v, `document.activeElement === `+element)
+	}
 	v.Do(chromedp.Evaluate[chromedp.Void](`document.activeElement.select?.()`), chromedp.KeyEvent(text+"\t"))
 }
 

@@ -26,7 +26,6 @@ export class QuotePaper {
     this.element = el(
       'article',
       { class: 'paper', 'aria-label': word('charge.quote') },
-      this.said,
       this.head,
       el('h3', {}, term('cloth', 'group')),
       this.lists.cloth,
@@ -38,6 +37,7 @@ export class QuotePaper {
       el('p', { class: 'pencil' }, this.rate.element),
       this.lists.making,
       el('div', { class: 'pencil' }, addingRow(job, ['quote', 'making'], ['name', 'hours'], 'quote.other work')),
+      this.said, // below the lines, which stay in their places as it comes and goes
       this.sums,
       this.terms.element,
     );
