@@ -35,7 +35,10 @@ func TestOneLayIsRecommended(t *testing.T) {
 	v := browser.VisitWith(t, browser.Usual, map[string]string{"bag.yaml": bag})
 	v.Show("#/job/bag.yaml/lay", browser.OnScreen+`'lay'`)
 	v.Laid()
+	v.Until(`document.querySelector('.ways em')?.textContent === 'recommended'`)
+	v.Do(browser.ClickOn(`document.querySelector('.ways a:has(em)')`))
 	v.Until(`document.querySelector('.ways a[aria-current] em')?.textContent === 'recommended'`)
+	v.Laid()
 	way := browser.Value[string](v, `document.querySelector('.ways a[aria-current] span').textContent`)
 	assert.Contains(t, browser.Value[string](v, `document.querySelector('.recommended').textContent`), way)
 	chosen := browser.Await[string](v, `fetch('/api/jobs/bag.yaml/table').then((answer) => answer.json())
@@ -51,6 +54,15 @@ func TestOneLayIsRecommended(t *testing.T) {
 	v.Until(`document.querySelectorAll('.prints a[href*="/plan"]').length === 2`)
 	second := browser.Value[string](v, `document.querySelectorAll('.prints a')[1].href`)
 	assert.Contains(t, second, "lay=folded+across+the+weft")
+}
+
+// Nobody waits for the amounts of all lays to see one of them.
+func TestALayIsSeenBeforeAllAreReckoned(t *testing.T) {
+	v := browser.VisitWith(t, browser.Usual, map[string]string{"bag.yaml": bag})
+	v.Do(chromedp.Evaluate[chromedp.Void](`window.fetch = ((fetch) => (address, ...more) =>
+		String(address).endsWith('/table') ? new Promise(() => {}) : fetch(address, ...more))(window.fetch)`))
+	v.Show("#/job/bag.yaml/lay", browser.OnScreen+`'lay'`)
+	v.Laid()
 }
 
 // Units stand beside what is asked for, and what is in use where nothing is written in grey.

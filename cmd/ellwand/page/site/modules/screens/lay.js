@@ -134,7 +134,8 @@ class Lay {
     this.stop();
   }
 
-  // arrive at a lay that the address names, or at the one that is recommended.
+  // arrive at a lay that the address names, or at the one that is recommended, if that is
+  // known: nobody waits for all lays to see one, and none goes away from under the hand.
   arrive(rest) {
     const found = this.tabs.named(rest);
     if (this.lay && found && layKey(found) !== layKey(this.lay)) this.stop();
@@ -150,7 +151,8 @@ class Lay {
     this.tabs.giveUp();
     this.clothForm.refresh();
     this.faults.refresh();
-    if (!this.lay) return this.choose();
+    if (!this.lay) this.lay = this.tabs.recommended();
+    if (!this.lay) return;
     this.follow();
     if (!this.lay) return;
     this.job.viewed = this.lay;
@@ -160,16 +162,6 @@ class Lay {
     this.forth.disabled = !this.job.state.can?.redo;
     if (this.searchedFor !== this.job.state.revision) this.search('usual');
     this.refreshLayout();
-  }
-
-  // choose the recommended lay, once it is known which that is.
-  async choose() {
-    write(this.sentence, word('comparing'));
-    const isKnown = await this.tabs.reckon(this.ends.signal).catch(failed);
-    if (!isKnown || this.lay || this.ends.signal.aborted) return;
-    this.lay = this.tabs.recommended();
-    if (this.lay) this.refresh();
-    else write(this.sentence, '');
   }
 
   // follow the lay in view where its cloth has another width now.
