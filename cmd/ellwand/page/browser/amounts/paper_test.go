@@ -117,6 +117,14 @@ func TestLinesOfThePaper(t *testing.T) {
 	assert.NotContains(t, v.File("bags.yaml"), "terms")
 }
 
+// What a price is asked for is said before there is one.
+func TestLinesAreNamedBeforeTheyArePriced(t *testing.T) {
+	v := browser.Visit(t, browser.Usual, "blouse.yaml")
+	v.Show("#/job/blouse.yaml/charge", `document.querySelector('.paper .lacks')`)
+	assert.Equal(t, []string{"Shell", "Lining"}, browser.Value[[]string](v, `[...document.querySelectorAll('.paper .what .text')]
+		.slice(0, 2).map((one) => one.textContent)`))
+}
+
 // On a narrow screen the lines of the paper are broken, and nothing of it is pushed aside.
 func TestPaperIsBrokenIntoLines(t *testing.T) {
 	narrow := browser.Look{Wide: 320, High: 700}

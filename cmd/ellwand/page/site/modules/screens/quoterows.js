@@ -17,9 +17,10 @@ export function fieldOf(job, path, options = {}) {
 
 // Row of the paper: its element, its fields, and where the figures of its line come.
 export class Row {
-  constructor(fields, { name, away = null, below = [], figure = null }) {
+  constructor(fields, { name, called = '', away = null, below = [], figure = null }) {
     this.fields = fields;
-    this.text = el('span', { class: 'text' });
+    this.called = called;
+    this.text = el('span', { class: 'text' }, called);
     this.amount = el('span', { class: 'amountOf' });
     this.cost = el('span', { class: 'figure' });
     this.element = el(
@@ -32,9 +33,9 @@ export class Row {
     );
   }
 
-  // show the line of a quote, or none.
+  // show the line of a quote; or, where there is none, what it will be about.
   show(line) {
-    write(this.text, line ? typed(line.text) : '');
+    write(this.text, line ? typed(line.text) : this.called);
     write(this.amount, line?.amount && !this.counts ? typed(line.amount) : '');
     write(this.cost, line ? typed(line.cost) : '');
   }
@@ -52,8 +53,8 @@ export function clothRow(job, index) {
   const of = nameAt(job, path, 'cloth');
   const price = fieldOf(job, [...path, 'price'], { label: word('of what', { what: labelOf(['price']), of }) });
   const offers = offersOf(job, index).map((at) => offerField(job, at));
-  if (offers.length) return new Row(offers, { below: offers.map((field) => field.element) });
-  const row = new Row([price], { figure: price.element });
+  if (offers.length) return new Row(offers, { called: of, below: offers.map((field) => field.element) });
+  const row = new Row([price], { called: of, figure: price.element });
   row.refresh = () => {
     price.refresh();
     // a margin is in what the client reads of the cloth, whose metre is then unpriced
