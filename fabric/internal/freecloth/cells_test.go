@@ -50,7 +50,7 @@ func TestLargest(t *testing.T) {
 // rectangle found is free, and none that is tried one by one is larger.
 func TestLargestAgainstTrying(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		c := Of(orb.Point{}, 70, 50, 10)
+		c := Of(orb.Point{-20, 10}, 70, 50, 10)
 		number := rapid.Custom(func(t *rapid.T) float64 { return float64(rapid.IntRange(-20, 90).Draw(t, "n")) })
 		for range rapid.IntRange(0, 3).Draw(t, "pieces") {
 			a, b := orb.Point{number.Draw(t, "x"), number.Draw(t, "y")}, orb.Point{number.Draw(t, "x"), number.Draw(t, "y")}
