@@ -41,6 +41,8 @@ type onPage struct {
 	ShownHeld       int
 	UndoIsOff       bool
 	PrintingIsThere bool
+	// Wrong says that a field holds what cannot be its value: nothing is printed then.
+	Wrong bool
 }
 
 type heldPiece struct {
@@ -59,6 +61,7 @@ const lookAt = `(async () => {
 		Held: layout.pieces.filter((one) => one.by_hand).map(({ name, copy, at }) => ({ Name: name, Copy: copy, At: at })),
 		ShownHeld: document.querySelectorAll('.cloth .piece.held').length,
 		UndoIsOff: [...document.querySelectorAll('.buttons button')].find((one) => one.textContent === 'Undo').disabled,
+		Wrong: (job.fields ?? []).some((field) => field.fault),
 		PrintingIsThere: !document.querySelector('.buttons a[target]').hidden,
 	};
 })()`
@@ -79,7 +82,7 @@ func (s *sequence) settled() onPage {
 		s.Until(`document.getElementById('saved').dataset.saved !== 'false'`)
 		page = browser.Await[onPage](s.Visitor, fmt.Sprintf(lookAt, s.name))
 		text := s.File(s.name)
-		if page.Text == text && page.CanUndo != page.UndoIsOff && page.Verified == page.PrintingIsThere &&
+		if page.Text == text && page.CanUndo != page.UndoIsOff && page.PrintingIsThere == (page.Verified && !page.Wrong) &&
 			len(page.Held) == page.ShownHeld && page.ShownHeld == strings.Count(text, "piece:") {
 			return page
 		}
