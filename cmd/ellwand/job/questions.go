@@ -82,9 +82,9 @@ func (q *questioner) meant(text Measure, u usual) language.Sentence {
 }
 
 // oneDigitOff are the numbers that differ from one in a single digit: another one,
-// one more in front, or one too many.
+// one more in front, a nought more behind, or one too many.
 func oneDigitOff(number string) []string {
-	var out []string
+	out := []string{number + "0"}
 	for i, was := range number {
 		if was < '0' || was > '9' {
 			continue

@@ -35,6 +35,7 @@ func TestSlipsAreQuestioned(t *testing.T) {
 	for _, tt := range []struct{ was, slip, want string }{
 		{"width: 45,", "width: 140,", `x.yaml:20: cloth "shell" is 140 in wide, and cloth is mostly sold 31 1/2 in to 72 ` +
 			`13/16 in wide; was 140 cm meant?`},
+		{"width: 45,", "width: 14 cm,", "was 140 cm meant?"},
 		{"width: 45,", "width: 14 1/2,", "x.yaml:20: cloth \"shell\" is 14 1/2 in wide"},
 		{"shoulder_to_wrist: 23 1/4", "shoulder_to_wrist: 13 1/4",
 			"x.yaml:8: a shoulder to wrist of 13 1/4 in hardly goes with a bust girth of 36 in"},
